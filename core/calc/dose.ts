@@ -7,6 +7,9 @@ import type { Celsius, EpochMs, Minutes } from '../units.ts';
 import { epochMs, minutes, minutesAfter, minutesBetween } from '../units.ts';
 import { durationAt, fastest, needsTemperature, type RateLaw, slowest } from './rate-law.ts';
 
+/** Full, but for the rounding of a sum of binary fractions: less than 0.1 ms in a day. */
+const full = 1 - 1e-9;
+
 export type Caution = 'at-least' | 'at-most';
 
 /** What counts, piece by piece, in order and without overlap: when it ran, and at what temperature if known. */
@@ -27,7 +30,7 @@ export interface DoseRules {
 }
 
 export interface Dose {
-  /** 0 at the start, done at 1; may pass 1. */
+  /** 0 at the start, done at 1; may pass 1. Ask `doneAt` whether it is done. */
   readonly progress: number;
   /** When it first reached 1, `undefined` while it has not. */
   readonly doneAt: EpochMs | undefined;
@@ -50,7 +53,7 @@ export function dose(rules: DoseRules, pieces: readonly Piece[]): Dose {
     ran += lasted;
     if (pace.why !== undefined) without[pace.why] += lasted;
     const gained = lasted * pace.perMinute;
-    if (doneAt === undefined && progress + gained >= 1) {
+    if (doneAt === undefined && progress + gained >= full) {
       doneAt = epochMs(Math.min(piece.to, minutesAfter(piece.from, minutes((1 - progress) / pace.perMinute))));
     }
     progress += gained;

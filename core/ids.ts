@@ -1,0 +1,29 @@
+// Names of streams and the short names people type. Batches and cans share one series of numbers a crew, so that a
+// bare number on a phone means one thing only.
+
+export type Noun = 'batch' | 'part' | 'can' | 'place' | 'session' | 'crew';
+export type StreamId = `${Noun}/${string}`;
+
+export type BatchNumber = number;
+/** As typed: lower case, no spaces, `impeller-7`. */
+export type PartName = string;
+export type PlaceName = string;
+export type PersonName = string;
+export type SheetId = string;
+export type CrewId = string;
+
+/** Where air is read when nobody names a place. */
+export const defaultPlace: PlaceName = 'room';
+
+export const batchStream = (batch: BatchNumber): StreamId => `batch/${batch}`;
+export const partStream = (part: PartName): StreamId => `part/${part}`;
+export const placeStream = (place: PlaceName): StreamId => `place/${place}`;
+export const crewStream: StreamId = 'crew/crew';
+
+export function nounOf(stream: StreamId): Noun {
+  return stream.slice(0, stream.indexOf('/')) as Noun;
+}
+
+export function nameIn(stream: StreamId): string {
+  return stream.slice(stream.indexOf('/') + 1);
+}
