@@ -16,9 +16,7 @@ export type Amount =
   | { readonly kind: 'mass'; readonly grams: Grams }
   | { readonly kind: 'volume'; readonly litres: Litres };
 
-export type CureWay =
-  | { readonly kind: 'oven'; readonly setCelsius?: Celsius }
-  | { readonly kind: 'room' };
+export type CureWay = { readonly kind: 'oven'; readonly setCelsius?: Celsius } | { readonly kind: 'room' };
 
 export interface PartDetails {
   readonly serial?: string;
@@ -47,7 +45,12 @@ export type Command =
   /** The pot is empty, or what is left is set aside as waste. */
   | { readonly verb: 'empty'; readonly batch?: BatchNumber; readonly leftGrams?: Grams }
   | { readonly verb: 'part'; readonly part: PartName; readonly details: PartDetails }
-  | { readonly verb: 'coat'; readonly parts: readonly PartName[]; readonly batch?: BatchNumber; readonly method: Method }
+  | {
+      readonly verb: 'coat';
+      readonly parts: readonly PartName[];
+      readonly batch?: BatchNumber;
+      readonly method: Method;
+    }
   | { readonly verb: 'dry'; readonly parts: readonly PartName[] }
   | { readonly verb: 'cure'; readonly parts: readonly PartName[]; readonly way: CureWay }
   | { readonly verb: 'temp'; readonly part?: PartName; readonly celsius: Celsius }

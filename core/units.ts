@@ -29,6 +29,9 @@ export type SquareMetres = Quantity<'m2'>;
 export type SquareCentimetres = Quantity<'cm2'>;
 export type CubicMetres = Quantity<'m3'>;
 export type CubicMetresPerHour = Quantity<'m3/h'>;
+export type CubicMetresPerLitre = Quantity<'m3/L'>;
+export type LitresPerMinute = Quantity<'L/min'>;
+export type KilogramsPerCubicMetre = Quantity<'kg/m3'>;
 export type MetresPerSecond = Quantity<'m/s'>;
 export type SquareMetresPerLitre = Quantity<'m2/L'>;
 export type KilojoulesPerMole = Quantity<'kJ/mol'>;
@@ -69,6 +72,9 @@ export const squareMetres = maker<SquareMetres>('square metres', 0);
 export const squareCentimetres = maker<SquareCentimetres>('square centimetres', 0);
 export const cubicMetres = maker<CubicMetres>('cubic metres', 0);
 export const cubicMetresPerHour = maker<CubicMetresPerHour>('cubic metres per hour', 0);
+export const cubicMetresPerLitre = maker<CubicMetresPerLitre>('cubic metres per litre', 0);
+export const litresPerMinute = maker<LitresPerMinute>('litres per minute', 0);
+export const kilogramsPerCubicMetre = maker<KilogramsPerCubicMetre>('kilograms per cubic metre', 0);
 export const metresPerSecond = maker<MetresPerSecond>('metres per second', 0);
 export const squareMetresPerLitre = maker<SquareMetresPerLitre>('square metres per litre', 0);
 export const kilojoulesPerMole = maker<KilojoulesPerMole>('kilojoules per mole', 0);
@@ -110,8 +116,20 @@ export const squareMetresFromSquareFeet = (feet: number): SquareMetres =>
   squareMetres(feet * squareMetresPerSquareFoot);
 export const squareFeetFromSquareMetres = (area: SquareMetres): number => area / squareMetresPerSquareFoot;
 export const cubicMetresFromCubicFeet = (feet: number): CubicMetres => cubicMetres(feet * cubicMetresPerCubicFoot);
+export const cubicFeetFromCubicMetres = (volume: CubicMetres): number => volume / cubicMetresPerCubicFoot;
+export const cubicMetresPerHourFromCubicFeetPerMinute = (feet: number): CubicMetresPerHour =>
+  cubicMetresPerHour(feet * cubicMetresPerCubicFoot * 60);
+export const cubicFeetPerMinuteFromCubicMetresPerHour = (flow: CubicMetresPerHour): number =>
+  flow / (cubicMetresPerCubicFoot * 60);
+export const cubicMetresPerLitreFromCubicFeetPerUsGallon = (feet: number): CubicMetresPerLitre =>
+  cubicMetresPerLitre((feet * cubicMetresPerCubicFoot) / litresPerUsGallon);
+export const metresFromFeet = (feet: number): Metres => metres(feet * metresPerFoot);
 export const metresPerSecondFromFeetPerMinute = (feet: number): MetresPerSecond =>
   metresPerSecond((feet * metresPerFoot) / 60);
+export const squareFeetPerUsGallonFromSquareMetresPerLitre = (coverage: SquareMetresPerLitre): number =>
+  (coverage * litresPerUsGallon) / squareMetresPerSquareFoot;
+export const squareMetresPerLitreFromSquareFeetPerUsGallon = (coverage: number): SquareMetresPerLitre =>
+  squareMetresPerLitre((coverage * squareMetresPerSquareFoot) / litresPerUsGallon);
 export const poundsPerGallonFromGramsPerLitre = (content: GramsPerLitre): number =>
   (content * litresPerUsGallon) / gramsPerPound;
 export const gramsPerLitreFromPoundsPerGallon = (content: number): GramsPerLitre =>

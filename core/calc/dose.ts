@@ -7,8 +7,8 @@ import type { Celsius, EpochMs, Minutes } from '../units.ts';
 import { epochMs, minutes, minutesAfter, minutesBetween } from '../units.ts';
 import { durationAt, fastest, needsTemperature, type RateLaw, slowest } from './rate-law.ts';
 
-/** Full, but for the rounding of a sum of binary fractions: less than 0.1 ms in a day. */
-const full = 1 - 1e-9;
+/** The rounding of a sum of binary fractions: less than 0.1 ms in a day. */
+const rounding = 1e-9;
 
 export type Caution = 'at-least' | 'at-most';
 
@@ -32,7 +32,7 @@ export interface DoseRules {
 export interface Dose {
   /** 0 at the start, done at 1; may pass 1. Ask `doneAt` whether it is done. */
   readonly progress: number;
-  /** When it first reached 1, `undefined` while it has not. */
+  /** When it first reached the target, `undefined` while it has not. */
   readonly doneAt: EpochMs | undefined;
   /** Time that ran, whatever credit it got. */
   readonly ranMinutes: Minutes;
@@ -40,8 +40,8 @@ export interface Dose {
   readonly withoutFigureMinutes: Readonly<Record<NoFigure, Minutes>>;
 }
 
-/** The dose over the pieces. */
-export function dose(rules: DoseRules, pieces: readonly Piece[]): Dose {
+/** The dose over the pieces. `target` is the share that counts as done: 1, or less for a ring on the way. */
+export function dose(rules: DoseRules, pieces: readonly Piece[], target = 1): Dose {
   let progress = 0;
   let doneAt: EpochMs | undefined;
   let ran = 0;
@@ -53,8 +53,9 @@ export function dose(rules: DoseRules, pieces: readonly Piece[]): Dose {
     ran += lasted;
     if (pace.why !== undefined) without[pace.why] += lasted;
     const gained = lasted * pace.perMinute;
-    if (doneAt === undefined && progress + gained >= full) {
-      doneAt = epochMs(Math.min(piece.to, minutesAfter(piece.from, minutes((1 - progress) / pace.perMinute))));
+    if (doneAt === undefined && progress + gained >= target - rounding) {
+      const reached = minutesAfter(piece.from, minutes((target - progress) / pace.perMinute));
+      doneAt = epochMs(Math.min(piece.to, reached));
     }
     progress += gained;
   }
@@ -101,8 +102,9 @@ export function projectedDone(
   progress: number,
   from: EpochMs,
   temperature: Celsius | undefined,
+  target = 1,
 ): EpochMs {
   const pace = paceAt(rules, temperature);
   const perMinute = pace.perMinute > 0 ? pace.perMinute : 1 / slowest(rules.law);
-  return minutesAfter(from, minutes(Math.max(0, 1 - progress) / perMinute));
+  return minutesAfter(from, minutes(Math.max(0, target - progress) / perMinute));
 }

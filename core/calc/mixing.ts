@@ -67,6 +67,29 @@ export function splitMass(total: Grams, ratio: MixRatio): Result<Weights> {
   return isRefused(parts) ? parts : splitByWeight(total, parts);
 }
 
+/**
+ * Grams and litres of each part that together fill `total`, on whichever basis the sheet states its ratio. Refuses a
+ * ratio by weight whose sheet gives no densities.
+ */
+export function splitFill(total: Litres, ratio: MixRatio): Result<WeightsAndVolumes> {
+  if (ratio.densities === undefined) return { refused: 'no-figure', what: 'densities' };
+  const refused = refuseParts(ratio);
+  if (refused !== undefined) return refused;
+  if (ratio.basis === 'volume') {
+    return splitByVolume(total, { partsA: ratio.partsA, partsB: ratio.partsB }, ratio.densities);
+  }
+  const { partAKilogramsPerLitre, partBKilogramsPerLitre } = ratio.densities;
+  const partsByVolume = {
+    partsA: ratio.partsA / partAKilogramsPerLitre,
+    partsB: ratio.partsB / partBKilogramsPerLitre,
+  };
+  return (
+    refuseDensity('Part A density', partAKilogramsPerLitre) ??
+    refuseDensity('Part B density', partBKilogramsPerLitre) ??
+    splitByVolume(total, partsByVolume, ratio.densities)
+  );
+}
+
 /** The ratio in parts by weight: 4 : 1 by volume at 1.35 and 1.05 kg/L is 5.4 : 1.05. */
 export function partsByWeight(ratio: MixRatio): Result<Parts> {
   const refused = refuseParts(ratio);

@@ -5,7 +5,7 @@ import type { Celsius, KilojoulesPerMole, Minutes } from '../units.ts';
 import { kelvinFromCelsius, minutes } from '../units.ts';
 
 /** Molar gas constant, J/(mol K), exact since 2019 (8.31446261815324). */
-const gasConstant = 8.31446261815324;
+export const gasConstant = 8.31446261815324;
 
 export interface TemperatureRange {
   readonly lowestCelsius: Celsius;

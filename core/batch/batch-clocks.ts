@@ -1,0 +1,71 @@
+// The two clocks of a batch: the blend (stirring, or an induction time) must last at least so long; the pot life may
+// last at most so long, from the first contact of B with A, stirring included.
+
+import { type ClockReading, dueAt, type Run, readClock, type TemperatureLog } from '../calc/clock.ts';
+import { type DoseRules, paceAt } from '../calc/dose.ts';
+import { rateLaw } from '../products/sheet.ts';
+import { type EpochMs, epochMs, type Minutes, minutes, minutesAfter } from '../units.ts';
+import type { Batch } from './batch.ts';
+
+function blendRules(batch: Batch): DoseRules {
+  const { time, withoutFigure } = batch.sheet.blend;
+  return { law: rateLaw(time), caution: 'at-least', withoutFigure };
+}
+
+function potLifeRules(batch: Batch): DoseRules {
+  return { law: rateLaw(batch.sheet.potLife.time), caution: 'at-most', withoutFigure: 'nothing' };
+}
+
+function blendRuns(batch: Batch): readonly Run[] {
+  return batch.sheet.blend.way === 'stir' ? batch.stirring : potRuns(batch);
+}
+
+function potRuns(batch: Batch): readonly Run[] {
+  if (batch.weighing === undefined) return [];
+  return [{ from: batch.weighing.at, to: undefined }];
+}
+
+/** What the stirring or induction has earned by `now`. */
+export function blendClock(batch: Batch, air: TemperatureLog, now: EpochMs): ClockReading {
+  return readClock(blendRules(batch), blendRuns(batch), air, now);
+}
+
+/** How much of the pot life is gone by `now`, by the dose alone: what eyes saw stands in `batch.thickened`. */
+export function potLifeClock(batch: Batch, air: TemperatureLog, now: EpochMs): ClockReading {
+  return readClock(potLifeRules(batch), potRuns(batch), air, now);
+}
+
+export interface PotLifeTimes {
+  readonly halfAt: EpochMs;
+  /** Time left to empty the pot and flush the gear begins here. */
+  readonly marginAt: EpochMs;
+  readonly endAt: EpochMs;
+}
+
+/** `undefined` before B met A. Each on the early side, to the millisecond. */
+export function potLifeTimes(batch: Batch, air: TemperatureLog): PotLifeTimes | undefined {
+  const rules = potLifeRules(batch);
+  const runs = potRuns(batch);
+  const half = dueAt(rules, runs, air, 0.5);
+  const end = dueAt(rules, runs, air);
+  if (half === undefined || end === undefined || batch.weighing === undefined) return undefined;
+  const margin = minutesAfter(end, minutes(-batch.sheet.potLife.marginMinutes));
+  return {
+    halfAt: epochMs(Math.floor(half)),
+    marginAt: epochMs(Math.floor(Math.max(margin, batch.weighing.at))),
+    endAt: epochMs(Math.floor(end)),
+  };
+}
+
+/** When the blend rings, on the late side; `undefined` while the stirrer stands still before its time. */
+export function blendDueAt(batch: Batch, air: TemperatureLog): EpochMs | undefined {
+  const due = dueAt(blendRules(batch), blendRuns(batch), air);
+  return due === undefined ? undefined : epochMs(Math.ceil(due));
+}
+
+/** Minutes the sheet wants at the temperature that counts at `now`; `undefined` where it gives no figure. */
+export function blendWantedMinutes(batch: Batch, air: TemperatureLog, now: EpochMs): Minutes | undefined {
+  const rules = blendRules(batch);
+  const pace = paceAt(rules, blendClock(batch, air, now).celsius);
+  return pace.why === undefined ? minutes(1 / pace.perMinute) : undefined;
+}

@@ -1,0 +1,130 @@
+// What follows from a command about a batch: its events, or why not.
+
+import { splitFill } from '../calc/mixing.ts';
+import { isRefused } from '../calc/refusal.ts';
+import type { Amount, CommandOf } from '../commands.ts';
+import { type Decision, type Said, unclear } from '../decision.ts';
+import type { EventBody, NewEvent, SaidWith } from '../history.ts';
+import type { BatchNumber } from '../ids.ts';
+import { batchStream, defaultPlace, placeStream } from '../ids.ts';
+import { airServing } from '../place/place.ts';
+import { mixRatio, type Sheet } from '../products/sheet.ts';
+import { judge, type Rule } from '../rules.ts';
+import { airLog, liveBatches, type Shop } from '../shop.ts';
+import { type Grams, grams } from '../units.ts';
+import type { Batch } from './batch.ts';
+import { type BatchCase, filterRules, mixRules, stirRules, weighRules } from './batch-rules.ts';
+
+/** Which batch is meant: the one named, or the only live one that `fits`. */
+export function findBatch(
+  shop: Shop,
+  named: BatchNumber | undefined,
+  fits: (batch: Batch) => boolean,
+): Batch | Extract<Decision, { kind: 'unclear' }> {
+  const live = liveBatches(shop);
+  const numbers = live.map((batch) => batch.number);
+  if (named !== undefined) {
+    const batch = shop.batches.get(named);
+    return batch ?? { kind: 'unclear', unclear: { code: 'no-such-batch', batch: named, live: numbers } };
+  }
+  const fitting = live.filter(fits);
+  const only = fitting.length === 1 ? fitting[0] : live.length === 1 ? live[0] : undefined;
+  return only ?? { kind: 'unclear', unclear: { code: 'which-batch', live: numbers } };
+}
+
+export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
+  const { command, at } = said;
+  const sheetId = command.sheet ?? shop.crew.defaultSheet;
+  const found = shop.shelf.get(sheetId);
+  if (found === undefined) return unclear({ code: 'no-such-sheet', sheet: sheetId, known: [...shop.shelf.keys()] });
+  if (found.kind === 'faulty') return unclear({ code: 'sheet-faulty', sheet: sheetId, faults: found.faults });
+  const { sheet } = found;
+  const plannedGrams = gramsOf(command.amount, sheet);
+  if (plannedGrams === undefined) return unclear({ code: 'no-densities', sheet: sheetId });
+  const place = shop.places.get(defaultPlace);
+  const limitMinutes = shop.crew.airLimitMinutes;
+  const serving = airServing(place, at, limitMinutes);
+  const air = { ...serving, ...command.air, limitMinutes };
+  const number = shop.nextNumber;
+  return judge(shop, said, mixRules, [{ sheet, grams: plannedGrams, ...air }], (saidWith) => {
+    const events: NewEvent[] = [];
+    if (command.air !== undefined) {
+      const body = { type: 'AirRead' as const, ...command.air };
+      events.push({ streams: [placeStream(defaultPlace)], happenedAt: at, body, saidWith: { despite: [] } });
+    }
+    const { celsius, relativeHumidityPercent } = air;
+    const read =
+      celsius === undefined || relativeHumidityPercent === undefined
+        ? {}
+        : { air: { celsius, relativeHumidityPercent } };
+    const body = { type: 'BatchOpened' as const, batch: number, sheet, plannedGrams, place: defaultPlace, ...read };
+    events.push({ streams: [batchStream(number)], happenedAt: at, body, saidWith });
+    return events;
+  });
+}
+
+function gramsOf(amount: Amount, sheet: Sheet): Grams | undefined {
+  if (amount.kind === 'mass') return amount.grams;
+  const split = splitFill(amount.litres, mixRatio(sheet.ratio));
+  return isRefused(split) ? undefined : grams(split.partAGrams + split.partBGrams);
+}
+
+export function decideWeigh(shop: Shop, said: Said<CommandOf<'weigh'>>): Decision {
+  const { partAGrams, partBGrams, batch } = said.command;
+  const found = findBatch(shop, batch, (candidate) => candidate.weighing === undefined);
+  return onBatch(shop, said, found, weighRules, { type: 'PartsWeighed', partAGrams, partBGrams });
+}
+
+type BatchVerb = 'stir' | 'stop' | 'filter' | 'thick' | 'gel' | 'empty';
+
+/** The short acts on a pot that hold no reading. */
+export function decidePotAct(shop: Shop, said: Said<CommandOf<BatchVerb>>): Decision {
+  const { command } = said;
+  switch (command.verb) {
+    case 'stir': {
+      const found = findBatch(shop, command.batch, ({ stirring }) => stirring.at(-1)?.to !== undefined);
+      return onBatch(shop, said, found, stirRules, { type: 'StirrerStarted' });
+    }
+    case 'stop': {
+      const running = findBatch(
+        shop,
+        command.batch,
+        ({ stirring }) => stirring.length > 0 && stirring.at(-1)?.to === undefined,
+      );
+      return onBatch(shop, said, running, [], { type: 'StirrerStopped' });
+    }
+    case 'filter': {
+      const waiting = findBatch(
+        shop,
+        command.batch,
+        (batch) => batch.weighing !== undefined && batch.filteredAt === undefined,
+      );
+      return onBatch(shop, said, waiting, filterRules, { type: 'MixFiltered' });
+    }
+    case 'thick':
+    case 'gel': {
+      const wet = findBatch(shop, command.batch, ({ weighing }) => weighing !== undefined);
+      const seen = command.verb === 'gel' ? 'gelled' : 'thick';
+      return onBatch(shop, said, wet, [], { type: 'MixThickened', seen });
+    }
+    case 'empty': {
+      const found = findBatch(shop, command.batch, () => true);
+      const left = command.leftGrams === undefined ? {} : { leftGrams: command.leftGrams };
+      return onBatch(shop, said, found, [], { type: 'PotEmptied', ...left });
+    }
+  }
+}
+
+function onBatch(
+  shop: Shop,
+  said: Said,
+  found: ReturnType<typeof findBatch>,
+  rules: readonly Rule<BatchCase>[],
+  body: EventBody,
+): Decision {
+  if ('kind' in found) return found;
+  const situation: BatchCase = { batch: found, air: airLog(shop, found.place), at: said.at };
+  return judge(shop, said, rules, [situation], (saidWith: SaidWith) => [
+    { streams: [batchStream(found.number)], happenedAt: said.at, body, saidWith },
+  ]);
+}

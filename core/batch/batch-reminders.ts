@@ -1,0 +1,46 @@
+// What a batch rings: stirring done (or the induction time over), the stirrer left standing, and the pot's life at half,
+// at the margin that leaves time to empty and flush, and at its end.
+
+import type { TemperatureLog } from '../calc/clock.ts';
+import { batchStream } from '../ids.ts';
+import type { ReminderKind, Wish } from '../reminders/wish.ts';
+import { type EpochMs, minutes, minutesAfter } from '../units.ts';
+import { type Batch, phaseOf } from './batch.ts';
+import { blendDueAt, potLifeTimes } from './batch-clocks.ts';
+
+/** Somebody who stopped the stirrer before its time has gone to see to something; nobody sees to anything for longer. */
+const pausedFor = minutes(10);
+
+export function batchWishes(batch: Batch, air: TemperatureLog): readonly Wish[] {
+  const phase = phaseOf(batch);
+  if (phase.is === 'to-weigh' || phase.is === 'emptied' || phase.is === 'dead') return [];
+  return [...blendWishes(batch, air), ...potWishes(batch, air)];
+}
+
+function blendWishes(batch: Batch, air: TemperatureLog): readonly Wish[] {
+  const dueAt = blendDueAt(batch, air);
+  if (batch.sheet.blend.way === 'induction') {
+    const inUse = batch.filteredAt !== undefined || batch.coats.length > 0;
+    return inUse || dueAt === undefined ? [] : [wish(batch, 'induction-done', dueAt, true)];
+  }
+  if (batch.filteredAt !== undefined) return [];
+  const last = batch.stirring.at(-1);
+  if (last === undefined) return [];
+  if (last.to === undefined) return dueAt === undefined ? [] : [wish(batch, 'stir-done', dueAt, true)];
+  return dueAt === undefined ? [wish(batch, 'stir-paused', minutesAfter(last.to, pausedFor), true)] : [];
+}
+
+function potWishes(batch: Batch, air: TemperatureLog): readonly Wish[] {
+  const times = potLifeTimes(batch, air);
+  if (times === undefined) return [];
+  return [
+    wish(batch, 'pot-half', times.halfAt, false),
+    wish(batch, 'pot-margin', times.marginAt, true),
+    wish(batch, 'pot-end', times.endAt, true),
+  ];
+}
+
+function wish(batch: Batch, kind: ReminderKind, dueAt: EpochMs, critical: boolean): Wish {
+  const stream = batchStream(batch.number);
+  return { kind, stream, key: `${stream}/${kind}`, dueAt, to: [batch.openedBy], critical };
+}

@@ -1,0 +1,163 @@
+// What a batch allows when. The order of the rows is the order in which the reasons are told.
+
+import type { TemperatureLog } from '../calc/clock.ts';
+import type { Method } from '../commands.ts';
+import type { Sheet } from '../products/sheet.ts';
+import { type AirRead, airObjection } from '../products/sheet-air.ts';
+import { hadHappened, type Rule } from '../rules.ts';
+import type { EpochMs, Grams, Minutes } from '../units.ts';
+import type { Batch } from './batch.ts';
+import { blendClock, potLifeTimes } from './batch-clocks.ts';
+
+export interface MixCase extends AirRead {
+  readonly sheet: Sheet;
+  readonly grams: Grams;
+  readonly lastReadAt: EpochMs | undefined;
+  readonly limitMinutes: Minutes;
+}
+
+export const mixRules: readonly Rule<MixCase>[] = [
+  {
+    code: 'air-needed',
+    source: 'sheet',
+    liftedBy: 'lead',
+    check: ({ celsius, relativeHumidityPercent, lastReadAt, limitMinutes }) => {
+      if (celsius !== undefined && relativeHumidityPercent !== undefined) return undefined;
+      const missing =
+        celsius !== undefined ? 'humidity' : relativeHumidityPercent !== undefined ? 'temperature' : 'both';
+      return { code: 'air-needed', missing, lastReadAt, limitMinutes };
+    },
+  },
+  {
+    code: 'air-outside',
+    source: 'sheet',
+    liftedBy: 'supervisor',
+    check: (read) => airObjection(read.sheet, read),
+  },
+  {
+    code: 'more-than-sheet-mixes',
+    source: 'sheet',
+    liftedBy: 'lead',
+    check: ({ sheet, grams }) =>
+      sheet.mostMixGrams !== undefined && grams > sheet.mostMixGrams.value
+        ? { code: 'more-than-sheet-mixes', grams, mostGrams: sheet.mostMixGrams.value }
+        : undefined,
+  },
+];
+
+/** Something about to be done to or with a batch at `at`. */
+export interface BatchCase {
+  readonly batch: Batch;
+  readonly air: TemperatureLog;
+  readonly at: EpochMs;
+}
+
+const potIsThere: readonly Rule<BatchCase>[] = [
+  {
+    code: 'pot-empty',
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    check: ({ batch: { emptied }, at }) =>
+      hadHappened(emptied?.at, at) ? { code: 'pot-empty', at: emptied?.at ?? at } : undefined,
+  },
+  {
+    code: 'pot-dead',
+    source: 'common practice, no source',
+    liftedBy: 'nobody',
+    check: ({ batch: { thickened }, at }) =>
+      thickened !== undefined && thickened.at <= at
+        ? { code: 'pot-dead', seen: thickened.seen, at: thickened.at }
+        : undefined,
+  },
+];
+
+const weighed: Rule<BatchCase> = {
+  code: 'not-weighed',
+  source: 'the order of the work',
+  liftedBy: 'nobody',
+  check: ({ batch, at }) => (hadHappened(batch.weighing?.at, at) ? undefined : { code: 'not-weighed' }),
+};
+
+const potLives: Rule<BatchCase> = {
+  code: 'past-pot-life',
+  source: 'sheet',
+  liftedBy: 'nobody',
+  check: ({ batch, air, at }) => {
+    const end = potLifeTimes(batch, air)?.endAt;
+    return end !== undefined && end <= at ? { code: 'past-pot-life', endedAt: end } : undefined;
+  },
+};
+
+const blended: Rule<BatchCase> = {
+  code: 'blend-not-done',
+  source: 'sheet',
+  liftedBy: 'lead',
+  check: ({ batch, air, at }) => {
+    if (batch.weighing === undefined) return undefined;
+    const clock = blendClock(batch, air, at);
+    if (hadHappened(clock.doneAt, at)) return undefined;
+    return {
+      code: 'blend-not-done',
+      way: batch.sheet.blend.way,
+      progress: clock.dose.progress,
+      givenMinutes: clock.dose.ranMinutes,
+      dueAt: clock.dueAt,
+      withoutFigure: clock.withoutFigure,
+    };
+  },
+};
+
+export const weighRules: readonly Rule<BatchCase>[] = [
+  ...potIsThere,
+  {
+    code: 'already-weighed',
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    check: ({ batch }) =>
+      batch.weighing === undefined ? undefined : { code: 'already-weighed', at: batch.weighing.at },
+  },
+];
+
+export const stirRules: readonly Rule<BatchCase>[] = [...potIsThere, weighed, potLives];
+
+export const filterRules: readonly Rule<BatchCase>[] = [
+  ...potIsThere,
+  weighed,
+  {
+    code: 'already-filtered',
+    source: 'the order of the work',
+    liftedBy: 'lead',
+    check: ({ batch: { filteredAt }, at }) =>
+      filteredAt !== undefined && filteredAt < at ? { code: 'already-filtered', at: filteredAt } : undefined,
+  },
+  blended,
+  potLives,
+];
+
+export interface BatchForCoatCase extends BatchCase {
+  readonly method: Method;
+}
+
+/** What the batch says to a coat; what the part says stands in part-rules. */
+export const coatFromBatchRules: readonly Rule<BatchForCoatCase>[] = [
+  ...potIsThere,
+  weighed,
+  potLives,
+  blended,
+  {
+    code: 'not-filtered',
+    source: 'sheet',
+    liftedBy: 'lead',
+    check: ({ batch, at }) =>
+      batch.sheet.filter !== undefined && batch.weighing !== undefined && !hadHappened(batch.filteredAt, at)
+        ? { code: 'not-filtered' }
+        : undefined,
+  },
+  {
+    code: 'method-not-on-sheet',
+    source: 'sheet',
+    liftedBy: 'lead',
+    check: ({ batch: { sheet }, method }) =>
+      sheet.methods.includes(method) ? undefined : { code: 'method-not-on-sheet', method, methods: sheet.methods },
+  },
+];

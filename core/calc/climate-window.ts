@@ -1,0 +1,71 @@
+// Go or no-go: what was read of the air and the steel against what a sheet allows, as data.
+
+import { type Celsius, type CelsiusSpread, celsiusSpread, type Percent } from '../units.ts';
+import { dewPoint, humidityAtSurface } from './air.ts';
+import { isRefused, type Result } from './refusal.ts';
+
+/** A limit that the sheet does not give is absent: absent is not checked, and the caller says so. */
+export interface ClimateWindow {
+  readonly lowestAirCelsius?: Celsius;
+  readonly highestAirCelsius?: Celsius;
+  readonly lowestSurfaceCelsius?: Celsius;
+  readonly highestSurfaceCelsius?: Celsius;
+  readonly lowestHumidityPercent?: Percent;
+  readonly highestHumidityPercent?: Percent;
+  /** Surface less dew point. 3 degC (5 degF as an interval) in the FHWA field manual and MIL-HDBK-1110 9.6.6. */
+  readonly leastSpreadCelsius?: CelsiusSpread;
+}
+
+export interface Climate {
+  readonly airCelsius: Celsius;
+  readonly humidityPercent: Percent;
+  /** `undefined`: nobody read it. */
+  readonly surfaceCelsius: Celsius | undefined;
+}
+
+export type Breach =
+  | { readonly limit: keyof ClimateWindow; readonly given: number; readonly allowed: number; readonly by: number }
+  /** The sheet limits it and nobody read it: a no-go like any other. */
+  | { readonly limit: keyof ClimateWindow; readonly given: 'not-read'; readonly allowed: number };
+
+export interface ClimateVerdict {
+  readonly dewPointCelsius: Celsius;
+  readonly spreadCelsius: CelsiusSpread | undefined;
+  readonly surfaceHumidityPercent: Percent | undefined;
+  /** Empty: within every limit that the window holds. */
+  readonly breaches: readonly Breach[];
+}
+
+/** A reading exactly on a limit is within it. */
+export function checkClimate(window: ClimateWindow, climate: Climate): Result<ClimateVerdict> {
+  const { airCelsius, humidityPercent, surfaceCelsius } = climate;
+  const dew = dewPoint(airCelsius, humidityPercent);
+  if (isRefused(dew)) return dew;
+  const wet = surfaceCelsius === undefined ? undefined : humidityAtSurface(airCelsius, humidityPercent, surfaceCelsius);
+  if (isRefused(wet)) return wet;
+  const spread = surfaceCelsius === undefined ? undefined : celsiusSpread(surfaceCelsius - dew);
+  const breaches = [
+    below('lowestAirCelsius', window, airCelsius),
+    above('highestAirCelsius', window, airCelsius),
+    below('lowestSurfaceCelsius', window, surfaceCelsius),
+    above('highestSurfaceCelsius', window, surfaceCelsius),
+    below('lowestHumidityPercent', window, humidityPercent),
+    above('highestHumidityPercent', window, humidityPercent),
+    below('leastSpreadCelsius', window, spread),
+  ].filter((breach) => breach !== undefined);
+  return { dewPointCelsius: dew, spreadCelsius: spread, surfaceHumidityPercent: wet, breaches };
+}
+
+function below(limit: keyof ClimateWindow, window: ClimateWindow, given: number | undefined): Breach | undefined {
+  const allowed = window[limit];
+  if (allowed === undefined) return undefined;
+  if (given === undefined) return { limit, given: 'not-read', allowed };
+  return given < allowed ? { limit, given, allowed, by: allowed - given } : undefined;
+}
+
+function above(limit: keyof ClimateWindow, window: ClimateWindow, given: number | undefined): Breach | undefined {
+  const allowed = window[limit];
+  if (allowed === undefined) return undefined;
+  if (given === undefined) return { limit, given: 'not-read', allowed };
+  return given > allowed ? { limit, given, allowed, by: given - allowed } : undefined;
+}

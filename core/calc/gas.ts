@@ -1,0 +1,79 @@
+// Inert gas over a can of Part A: how much to let in for an oxygen target, and what is left after so much.
+
+import { type Litres, type LitresPerMinute, litres, type Minutes, minutes, type Percent, percent } from '../units.ts';
+import { notAnAmount, notASize } from './amount.ts';
+import { isRefused, outOfRange, type Refusal, type Result } from './refusal.ts';
+
+export interface Purge {
+  readonly headspace: Litres;
+  /** Oxygen before, per cent by volume; of air 20.9. */
+  readonly from: Percent;
+  /** Oxygen in the gas itself; of a clean cylinder none. */
+  readonly gasOxygen: Percent;
+}
+
+/**
+ * Gas that a well-mixed headspace needs for an oxygen target: V = Vh ln((C0 - Cp) / (Ct - Cp)). Gas that streams
+ * straight out again does not mix: more is needed then. Refuses a target that the gas itself does not reach.
+ */
+export function purgeVolume(purge: Purge, target: Percent): Result<Litres> {
+  const refusal = notAPurge(purge) ?? outOfRange('oxygen-target', target, 0, 100);
+  if (refusal !== undefined) return refusal;
+  const { headspace, from, gasOxygen } = purge;
+  if (target >= from) return litres(0);
+  if (target <= gasOxygen) return { refused: 'never-reached', what: 'oxygen-target', given: target, limit: gasOxygen };
+  const needed = headspace * Math.log((from - gasOxygen) / (target - gasOxygen));
+  return notAnAmount('purge-gas', needed) ?? litres(needed);
+}
+
+/** Oxygen left in a well-mixed headspace after so much gas. */
+export function oxygenAfterPurge(purge: Purge, gas: Litres): Result<Percent> {
+  const refusal = notAPurge(purge) ?? notAnAmount('purge-gas', gas);
+  if (refusal !== undefined) return refusal;
+  const { headspace, from, gasOxygen } = purge;
+  return percent(gasOxygen + (from - gasOxygen) * Math.exp(-gas / headspace));
+}
+
+/** How long the gas must run at a flow. */
+export function purgeTime(purge: Purge, target: Percent, flow: LitresPerMinute): Result<Minutes> {
+  const refusal = notASize('gas-flow', flow);
+  if (refusal !== undefined) return refusal;
+  const volume = purgeVolume(purge, target);
+  return isRefused(volume) ? volume : minutes(volume / flow);
+}
+
+export interface PressureCycles {
+  readonly cycles: number;
+  /** Gas used in all, in volumes of the vessel. */
+  readonly vesselVolumes: number;
+  readonly oxygenLeft: Percent;
+}
+
+/**
+ * Filling to a pressure and letting off, or drawing a vacuum and filling: C = C0 (1 / P)^n with clean gas. Pressure in
+ * atmospheres absolute, above 1 or below it. For vessels rated for it; never for a paint can.
+ */
+export function pressureCycles(from: Percent, target: Percent, atmospheres: number): Result<PressureCycles> {
+  const refusal =
+    outOfRange('oxygen', from, 0.0001, 100) ??
+    outOfRange('oxygen-target', target, 0.0001, from) ??
+    outOfRange('cycle-pressure', atmospheres, 0.01, 100);
+  if (refusal !== undefined) return refusal;
+  const ratio = atmospheres > 1 ? atmospheres : 1 / atmospheres;
+  if (ratio < 1.01) return { refused: 'does-not-apply', what: 'cycle-pressure', given: atmospheres, limit: 1 };
+  // A whole number of cycles reached but for rounding is reached.
+  const cycles = Math.ceil(Math.log(from / target) / Math.log(ratio) - 1e-9);
+  return {
+    cycles,
+    vesselVolumes: cycles * Math.abs(atmospheres - 1),
+    oxygenLeft: percent(from / ratio ** cycles),
+  };
+}
+
+function notAPurge({ headspace, from, gasOxygen }: Purge): Refusal | undefined {
+  return (
+    notASize('headspace', headspace) ??
+    outOfRange('oxygen', from, 0, 100) ??
+    outOfRange('oxygen-in-gas', gasOxygen, 0, from)
+  );
+}

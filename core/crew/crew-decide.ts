@@ -1,0 +1,56 @@
+// Settings, and "heard": what rang for the speaker is answered by name.
+
+import type { CommandOf } from '../commands.ts';
+import { type Decision, type Said, unclear } from '../decision.ts';
+import type { NewEvent } from '../history.ts';
+import { batchStream, crewStream, partStream, placeStream, type StreamId } from '../ids.ts';
+import type { RingLog } from '../reminders/ring-log.ts';
+import type { Shop } from '../shop.ts';
+
+export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
+  const { setting } = said.command;
+  if (setting.name === 'sheet') {
+    const found = shop.shelf.get(setting.sheet);
+    if (found === undefined)
+      return unclear({ code: 'no-such-sheet', sheet: setting.sheet, known: [...shop.shelf.keys()] });
+    if (found.kind === 'faulty') return unclear({ code: 'sheet-faulty', sheet: setting.sheet, faults: found.faults });
+  }
+  const body = { type: 'SettingChanged' as const, setting };
+  return {
+    kind: 'accepted',
+    events: [{ streams: [crewStream], happenedAt: said.at, body, saidWith: { despite: [] } }],
+  };
+}
+
+/** Answers every ring that went to the speaker and that nobody has answered; if there is none, the latest of anybody's. */
+export function decideOk(shop: Shop, said: Said<CommandOf<'ok'>>): Decision {
+  const open = ringsOpen(shop).filter((ring) => ring.rangAt <= said.at);
+  const theirs = open.filter((ring) => ring.to.includes(said.by));
+  const latest = open.toSorted((a, b) => b.rangAt - a.rangAt).slice(0, 1);
+  const answered = theirs.length > 0 ? theirs : latest;
+  if (answered.length === 0) return unclear({ code: 'nothing-rang' });
+  const events = answered.map(
+    (ring): NewEvent => ({
+      streams: [ring.stream],
+      happenedAt: said.at,
+      body: { type: 'RingAnswered', key: ring.key },
+      saidWith: { despite: [] },
+    }),
+  );
+  return { kind: 'accepted', events };
+}
+
+function ringsOpen(shop: Shop) {
+  const logs: readonly (readonly [StreamId, RingLog])[] = [
+    ...[...shop.batches.values()].map((batch) => [batchStream(batch.number), batch.rings] as const),
+    ...[...shop.parts.values()].map((part) => [partStream(part.name), part.rings] as const),
+    ...[...shop.places.values()].map((place) => [placeStream(place.name), place.rings] as const),
+    [crewStream, shop.crew.rings],
+  ];
+  return logs.flatMap(([stream, log]) =>
+    [...log].flatMap(([key, rings]) => {
+      const last = rings.at(-1);
+      return last === undefined || last.answered !== undefined ? [] : [{ stream, key, ...last }];
+    }),
+  );
+}

@@ -1,0 +1,32 @@
+// What was settled for the crew, and what rang: rings and answers are filed under the stream that they belong to.
+
+import { z } from 'zod';
+import { EpochMs } from '../unit-schemas.ts';
+
+export const SettingChanged = z.object({
+  type: z.literal('SettingChanged'),
+  setting: z.discriminatedUnion('name', [
+    z.object({ name: z.literal('sheet'), sheet: z.string() }),
+    z.object({ name: z.literal('air-limit'), minutes: z.number().positive() }),
+    z.object({ name: z.literal('digest'), hour: z.number().int().min(0).max(23) }),
+    z.object({ name: z.literal('units'), units: z.enum(['metric', 'us']) }),
+  ]),
+});
+
+/** A reminder reached its people. `key` without its repeat number; `ring` counts from 1. */
+export const Rang = z.object({
+  type: z.literal('Rang'),
+  key: z.string(),
+  ring: z.number().int().positive(),
+  dueAt: EpochMs,
+  to: z.array(z.string()),
+  /** The post's outcome was unknown once: somebody may have seen this ring twice. */
+  possibleRepeat: z.boolean(),
+});
+export type Rang = z.infer<typeof Rang>;
+
+/** Somebody said that they heard it. */
+export const RingAnswered = z.object({ type: z.literal('RingAnswered'), key: z.string() });
+
+export const CrewEvent = z.discriminatedUnion('type', [SettingChanged, Rang, RingAnswered]);
+export type CrewEvent = z.infer<typeof CrewEvent>;

@@ -1,0 +1,159 @@
+// The record: envelopes that are only ever added, each with the hash of the crew's event before it, and the reading of
+// a history in which corrections stand in place. What was corrected stays visible beside what replaced it.
+
+import { createHash } from 'node:crypto';
+import { z } from 'zod';
+import { BatchEvent } from './batch/batch-events.ts';
+import { CrewEvent } from './crew/crew-events.ts';
+import type { CrewId, PersonName, StreamId } from './ids.ts';
+import { PartEvent } from './part/part-events.ts';
+import { PlaceEvent } from './place/place-events.ts';
+import { EpochMs as EpochMsSchema } from './unit-schemas.ts';
+import type { EpochMs } from './units.ts';
+
+export const Fact = z.discriminatedUnion('type', [BatchEvent, PartEvent, PlaceEvent, CrewEvent]);
+/** Anything that can have happened. */
+export type Fact = z.infer<typeof Fact>;
+
+/** Corrects one earlier event: another body or time in its place, or nothing at all (`undone`). */
+export const Amended = z.object({
+  type: z.literal('Amended'),
+  amends: z.number().int().positive(),
+  to: z.discriminatedUnion('kind', [
+    z.object({ kind: z.literal('corrected'), fact: Fact, happenedAt: EpochMsSchema }),
+    z.object({ kind: z.literal('undone') }),
+  ]),
+  why: z.string(),
+});
+export type Amended = z.infer<typeof Amended>;
+
+export const EventBody = z.discriminatedUnion('type', [Fact, Amended]);
+export type EventBody = z.infer<typeof EventBody>;
+export type EventType = EventBody['type'];
+
+/** How it was said: despite which objections, with whose leave. */
+export interface SaidWith {
+  readonly despite: readonly string[];
+  /** Why a lead or supervisor allowed it beforehand. */
+  readonly permitted?: string;
+}
+
+export interface NewEvent {
+  /** The first is its home; the others are concerned too. */
+  readonly streams: readonly [StreamId, ...StreamId[]];
+  readonly happenedAt: EpochMs;
+  readonly body: EventBody;
+  readonly saidWith: SaidWith;
+}
+
+export interface Envelope {
+  readonly crew: CrewId;
+  /** Counts the crew's events from 1, without gaps. */
+  readonly seq: number;
+  readonly stream: StreamId;
+  readonly version: number;
+  readonly alsoUnder: readonly StreamId[];
+  readonly happenedAt: EpochMs;
+  readonly recordedAt: EpochMs;
+  readonly by: PersonName;
+  readonly request: string;
+  readonly saidWith: SaidWith;
+  readonly body: EventBody;
+  /** Of the crew's event before this one; 64 zeros for the first. */
+  readonly previousHash: string;
+  readonly hash: string;
+}
+
+export const firstHash = '0'.repeat(64);
+
+/** SHA-256 over everything but the hash itself, in a fixed order. */
+export function hashOf(envelope: Omit<Envelope, 'hash'>): string {
+  const sealed = [
+    envelope.previousHash,
+    envelope.crew,
+    envelope.seq,
+    envelope.stream,
+    envelope.version,
+    envelope.alsoUnder,
+    envelope.happenedAt,
+    envelope.recordedAt,
+    envelope.by,
+    envelope.request,
+    envelope.saidWith,
+    envelope.body,
+  ];
+  return createHash('sha256').update(JSON.stringify(sealed)).digest('hex');
+}
+
+export interface Correction {
+  readonly seq: number;
+  readonly by: PersonName;
+  readonly at: EpochMs;
+  readonly why: string;
+  readonly wasFact: Fact;
+  readonly wasAt: EpochMs;
+}
+
+/** One event as it now stands. */
+export interface Entry {
+  readonly seq: number;
+  readonly stream: StreamId;
+  readonly alsoUnder: readonly StreamId[];
+  readonly happenedAt: EpochMs;
+  readonly recordedAt: EpochMs;
+  readonly by: PersonName;
+  readonly request: string;
+  readonly saidWith: SaidWith;
+  readonly fact: Fact;
+  readonly corrections: readonly Correction[];
+}
+
+/** Said so long after the act that the record calls it late. */
+const lateAfterMs = 60_000;
+
+export function isLate(entry: Pick<Entry, 'happenedAt' | 'recordedAt'>): boolean {
+  return entry.recordedAt - entry.happenedAt > lateAfterMs;
+}
+
+/**
+ * A stream's history as it now stands: corrections applied in place, what was undone left out, in the order in which
+ * things happened. The stream's first event stays first, since everything else rests on it.
+ */
+export function asItStands(envelopes: readonly Envelope[]): readonly Entry[] {
+  const standing = new Map<number, Entry>();
+  for (const envelope of envelopes) {
+    const { body } = envelope;
+    if (body.type !== 'Amended') {
+      standing.set(envelope.seq, { ...envelope, fact: body, corrections: [] });
+      continue;
+    }
+    const entry = standing.get(body.amends);
+    if (entry === undefined) continue;
+    if (body.to.kind === 'undone') standing.delete(body.amends);
+    else standing.set(body.amends, corrected(entry, envelope, body.to.fact, body.to.happenedAt, body.why));
+  }
+  const entries = [...standing.values()];
+  const firstSeq = entries[0]?.seq;
+  return entries.sort((a, b) => {
+    if (a.seq === firstSeq) return -1;
+    if (b.seq === firstSeq) return 1;
+    return a.happenedAt - b.happenedAt || a.seq - b.seq;
+  });
+}
+
+/** Of entries in the order in which things happened, those up to and including `at`. */
+export function asItStoodAt(entries: readonly Entry[], at: EpochMs): readonly Entry[] {
+  return entries.filter((entry) => entry.happenedAt <= at);
+}
+
+function corrected(entry: Entry, by: Envelope, fact: Fact, happenedAt: EpochMs, why: string): Entry {
+  const correction: Correction = {
+    seq: by.seq,
+    by: by.by,
+    at: by.recordedAt,
+    why,
+    wasFact: entry.fact,
+    wasAt: entry.happenedAt,
+  };
+  return { ...entry, fact, happenedAt, corrections: [...entry.corrections, correction] };
+}

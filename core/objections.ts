@@ -1,0 +1,78 @@
+// Why not, as data. An objection comes before an act and can always be answered with "it already happened"; a line that
+// is unclear cannot be recorded at all until it says which thing it means. The catalogue has the words.
+
+import type { Breach } from './calc/climate-window.ts';
+import type { NoFigure } from './calc/dose.ts';
+import type { Method } from './commands.ts';
+import type { BatchNumber, PartName, SheetId } from './ids.ts';
+import type { SheetFault } from './products/sheet.ts';
+import type { Celsius, EpochMs, Grams, Minutes } from './units.ts';
+
+export type Objection =
+  | {
+      readonly code: 'air-needed';
+      readonly missing: 'temperature' | 'humidity' | 'both';
+      readonly lastReadAt: EpochMs | undefined;
+      readonly limitMinutes: Minutes;
+    }
+  | { readonly code: 'air-outside'; readonly breaches: readonly Breach[] }
+  | { readonly code: 'more-than-sheet-mixes'; readonly grams: Grams; readonly mostGrams: Grams }
+  | { readonly code: 'already-weighed'; readonly at: EpochMs }
+  | { readonly code: 'not-weighed' }
+  | { readonly code: 'already-filtered'; readonly at: EpochMs }
+  | {
+      readonly code: 'blend-not-done';
+      readonly way: 'stir' | 'induction';
+      readonly progress: number;
+      readonly givenMinutes: Minutes;
+      readonly dueAt: EpochMs | undefined;
+      readonly withoutFigure: NoFigure | undefined;
+    }
+  | { readonly code: 'not-filtered' }
+  | { readonly code: 'past-pot-life'; readonly endedAt: EpochMs }
+  | { readonly code: 'pot-dead'; readonly seen: 'thick' | 'gelled'; readonly at: EpochMs }
+  | { readonly code: 'pot-empty'; readonly at: EpochMs }
+  | { readonly code: 'method-not-on-sheet'; readonly method: Method; readonly methods: readonly Method[] }
+  | { readonly code: 'recoat-forbidden'; readonly coatedAt: EpochMs }
+  | { readonly code: 'recoat-too-early'; readonly opensAt: EpochMs }
+  | { readonly code: 'recoat-too-late'; readonly closedAt: EpochMs }
+  | { readonly code: 'not-coated' }
+  | { readonly code: 'flash-off-not-over'; readonly leastAt: EpochMs; readonly oven: boolean }
+  | { readonly code: 'not-dry'; readonly oven: boolean }
+  | { readonly code: 'hotter-than-part-bears'; readonly ovenCelsius: Celsius; readonly highestCelsius: Celsius }
+  | { readonly code: 'no-such-cure'; readonly way: 'oven' | 'room' }
+  | {
+      readonly code: 'oven-outside-sheet';
+      readonly setCelsius: Celsius;
+      readonly lowest: Celsius;
+      readonly highest: Celsius;
+    }
+  | { readonly code: 'already-curing'; readonly since: EpochMs }
+  | { readonly code: 'not-curing' }
+  | { readonly code: 'cure-not-given'; readonly progress: number; readonly dueAt: EpochMs | undefined }
+  | { readonly code: 'on-hold'; readonly why: string };
+
+export type ObjectionCode = Objection['code'];
+
+export type Unclear =
+  | { readonly code: 'no-such-batch'; readonly batch: BatchNumber; readonly live: readonly BatchNumber[] }
+  | { readonly code: 'which-batch'; readonly live: readonly BatchNumber[] }
+  | { readonly code: 'no-such-part'; readonly part: PartName; readonly live: readonly PartName[] }
+  | { readonly code: 'which-part'; readonly live: readonly PartName[] }
+  | { readonly code: 'near-part'; readonly part: PartName; readonly near: readonly PartName[] }
+  | { readonly code: 'no-such-sheet'; readonly sheet: SheetId; readonly known: readonly SheetId[] }
+  | { readonly code: 'sheet-faulty'; readonly sheet: SheetId; readonly faults: readonly SheetFault[] }
+  | { readonly code: 'no-densities'; readonly sheet: SheetId }
+  | { readonly code: 'in-the-future'; readonly at: EpochMs; readonly now: EpochMs }
+  | {
+      readonly code: 'may-not-permit';
+      readonly liftedBy: 'lead' | 'supervisor' | 'nobody';
+      readonly because: Objection;
+    }
+  | { readonly code: 'nothing-to-undo' }
+  | { readonly code: 'undo-rests'; readonly by: string; readonly at: EpochMs; readonly type: string }
+  | { readonly code: 'nothing-to-amend' }
+  | { readonly code: 'nothing-changed' }
+  | { readonly code: 'nothing-rang' };
+
+export type UnclearCode = Unclear['code'];

@@ -1,0 +1,101 @@
+// What follows from a command about parts: their events, or why not. One line may name several parts; they stand or
+// fall together.
+
+import type { CommandOf } from '../commands.ts';
+import { type Decision, type Said, unclear } from '../decision.ts';
+import { asItStoodAt, type EventBody, type NewEvent } from '../history.ts';
+import { type PartName, partStream } from '../ids.ts';
+import type { Sheet } from '../products/sheet.ts';
+import { judge, type Rule } from '../rules.ts';
+import { airLog, liveParts, type Shop } from '../shop.ts';
+import type { EpochMs } from '../units.ts';
+import { foldPart, type Part, phaseOfPart } from './part.ts';
+import { cureRules, dryRules, outRules, type PartCase, releaseRules } from './part-rules.ts';
+
+export function decidePart(said: Said<CommandOf<'part'>>): Decision {
+  const { part, details } = said.command;
+  const body = { type: 'PartReceived' as const, ...details };
+  return {
+    kind: 'accepted',
+    events: [{ streams: [partStream(part)], happenedAt: said.at, body, saidWith: { despite: [] } }],
+  };
+}
+
+export function decideDry(shop: Shop, said: Said<CommandOf<'dry'>>): Decision {
+  return onParts(shop, said, said.command.parts, dryRules, { type: 'FilmDry' });
+}
+
+export function decideCure(shop: Shop, said: Said<CommandOf<'cure'>>): Decision {
+  const { way } = said.command;
+  const set = way.kind === 'oven' && way.setCelsius !== undefined ? { setCelsius: way.setCelsius } : {};
+  const body: EventBody = { type: 'CureStarted', way: way.kind, ...set };
+  return onParts(shop, said, said.command.parts, cureRules, body, { way });
+}
+
+export function decideOut(shop: Shop, said: Said<CommandOf<'out'>>): Decision {
+  return onParts(shop, said, said.command.parts, outRules, { type: 'CureEnded' });
+}
+
+export function decideRelease(shop: Shop, said: Said<CommandOf<'release'>>): Decision {
+  return onParts(shop, said, said.command.parts, releaseRules, { type: 'PartReleased' });
+}
+
+export function decideHold(shop: Shop, said: Said<CommandOf<'hold'>>): Decision {
+  return onParts(shop, said, said.command.parts, [], { type: 'PartHeld', why: said.command.why });
+}
+
+export function decideTemp(shop: Shop, said: Said<CommandOf<'temp'>>): Decision {
+  const { part, celsius } = said.command;
+  const curing = liveParts(shop).filter((candidate) => phaseOfPart(candidate).is === 'curing');
+  const only = curing.length === 1 ? curing[0] : undefined;
+  const name = part ?? only?.name;
+  if (name === undefined) return unclear({ code: 'which-part', live: liveParts(shop).map((live) => live.name) });
+  return onParts(shop, said, [name], [], { type: 'PartTemperatureRead', celsius });
+}
+
+export function decideFilm(shop: Shop, said: Said<CommandOf<'wet' | 'film'>>): Decision {
+  const { command } = said;
+  const body: EventBody =
+    command.verb === 'wet'
+      ? { type: 'FilmRead', state: 'wet', micrometres: [...command.wetFilmMicrometres] }
+      : { type: 'FilmRead', state: 'dry', micrometres: [...command.dryFilmMicrometres] };
+  return onParts(shop, said, [command.part], [], body);
+}
+
+function onParts<More extends object>(
+  shop: Shop,
+  said: Said,
+  names: readonly PartName[],
+  rules: readonly Rule<PartCase & More>[],
+  body: EventBody,
+  more?: More,
+): Decision {
+  const live = liveParts(shop).map((part) => part.name);
+  const cases: (PartCase & More)[] = [];
+  for (const name of names) {
+    const part = partAsOf(shop, name, said.at);
+    if (part === undefined) return unclear({ code: 'no-such-part', part: name, live });
+    const batch = batchOf(shop, part);
+    const situation: PartCase = { part, sheet: batch?.sheet, air: airLog(shop, batch?.place), at: said.at };
+    cases.push({ ...situation, ...(more as More) });
+  }
+  return judge(shop, said, rules, cases, (saidWith): NewEvent[] =>
+    names.map((name) => ({ streams: [partStream(name)], happenedAt: said.at, body, saidWith })),
+  );
+}
+
+/** The batch of the part's last coat. */
+export function batchOf(shop: Shop, part: Part) {
+  const coat = part.coats.at(-1);
+  return coat === undefined ? undefined : shop.batches.get(coat.batch);
+}
+
+export function sheetOf(shop: Shop, part: Part): Sheet | undefined {
+  return batchOf(shop, part)?.sheet;
+}
+
+/** The part as it was just before something that happens at `at`; said late, what came after does not count. */
+export function partAsOf(shop: Shop, name: PartName, at: EpochMs): Part | undefined {
+  const part = shop.parts.get(name);
+  return part === undefined ? undefined : (foldPart(name, asItStoodAt(part.entries, at)) ?? part);
+}

@@ -1,0 +1,183 @@
+// What a part allows when. Each case holds the part as it was before the act.
+
+import type { TemperatureLog } from '../calc/clock.ts';
+import type { CureWay } from '../commands.ts';
+import type { Sheet } from '../products/sheet.ts';
+import { type AirRead, airObjection } from '../products/sheet-air.ts';
+import type { Rule } from '../rules.ts';
+import { type EpochMs, minutesAfter } from '../units.ts';
+import type { Part } from './part.ts';
+import { cureClock, flashTimes } from './part-clocks.ts';
+
+export interface CoatCase extends AirRead {
+  /** `undefined`: nobody has named it before. */
+  readonly part: Part | undefined;
+  readonly sheet: Sheet;
+  readonly at: EpochMs;
+}
+
+const lastCoatAt = (part: Part | undefined): EpochMs | undefined => part?.coats.at(-1)?.at;
+
+export const coatOnPartRules: readonly Rule<CoatCase>[] = [
+  {
+    code: 'recoat-forbidden',
+    source: 'sheet',
+    liftedBy: 'supervisor',
+    check: ({ part, sheet }) => {
+      const coatedAt = lastCoatAt(part);
+      return sheet.recoat.rule === 'forbidden' && coatedAt !== undefined
+        ? { code: 'recoat-forbidden', coatedAt }
+        : undefined;
+    },
+  },
+  {
+    code: 'recoat-too-early',
+    source: 'sheet',
+    liftedBy: 'supervisor',
+    check: ({ part, sheet, at }) => {
+      const coatedAt = lastCoatAt(part);
+      if (sheet.recoat.rule !== 'window' || coatedAt === undefined) return undefined;
+      const opensAt = minutesAfter(coatedAt, sheet.recoat.opensMinutes);
+      return at < opensAt ? { code: 'recoat-too-early', opensAt } : undefined;
+    },
+  },
+  {
+    code: 'recoat-too-late',
+    source: 'sheet',
+    liftedBy: 'supervisor',
+    check: ({ part, sheet, at }) => {
+      const coatedAt = lastCoatAt(part);
+      if (sheet.recoat.rule !== 'window' || coatedAt === undefined) return undefined;
+      const closedAt = minutesAfter(coatedAt, sheet.recoat.closesMinutes);
+      return at > closedAt ? { code: 'recoat-too-late', closedAt } : undefined;
+    },
+  },
+  {
+    code: 'air-outside',
+    source: 'sheet',
+    liftedBy: 'supervisor',
+    check: (read) => airObjection(read.sheet, read),
+  },
+];
+
+export interface PartCase {
+  readonly part: Part;
+  /** Of the batch of its last coat; `undefined` while it is bare. */
+  readonly sheet: Sheet | undefined;
+  readonly air: TemperatureLog;
+  readonly at: EpochMs;
+}
+
+export interface CureCase extends PartCase {
+  readonly way: CureWay;
+}
+
+const coated: Rule<PartCase> = {
+  code: 'not-coated',
+  source: 'the order of the work',
+  liftedBy: 'nobody',
+  check: ({ part }) => (part.coats.length === 0 ? { code: 'not-coated' } : undefined),
+};
+
+export const dryRules: readonly Rule<PartCase>[] = [coated];
+
+export const cureRules: readonly Rule<CureCase>[] = [
+  coated,
+  {
+    code: 'already-curing',
+    source: 'the order of the work',
+    liftedBy: 'lead',
+    check: ({ part: { cure } }) =>
+      cure !== undefined && cure.run.to === undefined ? { code: 'already-curing', since: cure.run.from } : undefined,
+  },
+  {
+    code: 'no-such-cure',
+    source: 'sheet',
+    liftedBy: 'supervisor',
+    check: ({ sheet, way }) =>
+      sheet !== undefined && sheet.cure[way.kind] === undefined ? { code: 'no-such-cure', way: way.kind } : undefined,
+  },
+  {
+    // Both the blisters and the vapour of a solvent-wet load: common practice, no source.
+    code: 'flash-off-not-over',
+    source: 'sheet',
+    liftedBy: 'nobody',
+    check: ({ part, sheet, way, at }) => {
+      const coatedAt = lastCoatAt(part);
+      if (sheet === undefined || coatedAt === undefined) return undefined;
+      const { leastAt } = flashTimes(sheet, coatedAt);
+      return at < leastAt ? { code: 'flash-off-not-over', leastAt, oven: way.kind === 'oven' } : undefined;
+    },
+  },
+  {
+    code: 'not-dry',
+    source: 'common practice, no source',
+    liftedBy: 'nobody',
+    check: ({ part, way }) =>
+      part.coats.length > 0 && part.dryAt === undefined ? { code: 'not-dry', oven: way.kind === 'oven' } : undefined,
+  },
+  {
+    code: 'hotter-than-part-bears',
+    source: 'job',
+    liftedBy: 'supervisor',
+    check: ({ part, sheet, way }) => {
+      if (way.kind !== 'oven') return undefined;
+      const ovenCelsius = way.setCelsius ?? sheet?.cure.oven?.atCelsius;
+      const { highestCelsius } = part.details;
+      return ovenCelsius !== undefined && highestCelsius !== undefined && ovenCelsius > highestCelsius
+        ? { code: 'hotter-than-part-bears', ovenCelsius, highestCelsius }
+        : undefined;
+    },
+  },
+  {
+    code: 'oven-outside-sheet',
+    source: 'sheet',
+    liftedBy: 'supervisor',
+    check: ({ sheet, way }) => {
+      const oven = sheet?.cure.oven;
+      if (way.kind !== 'oven' || way.setCelsius === undefined || oven === undefined) return undefined;
+      return way.setCelsius < oven.atCelsius || way.setCelsius > oven.highestCelsius
+        ? {
+            code: 'oven-outside-sheet',
+            setCelsius: way.setCelsius,
+            lowest: oven.atCelsius,
+            highest: oven.highestCelsius,
+          }
+        : undefined;
+    },
+  },
+];
+
+const cureGiven: Rule<PartCase> = {
+  code: 'cure-not-given',
+  source: 'sheet',
+  liftedBy: 'supervisor',
+  check: ({ part, sheet, air, at }) => {
+    if (part.coats.length === 0 || sheet === undefined) return undefined;
+    const clock = cureClock(part, sheet, air, at);
+    if (clock?.doneAt !== undefined && clock.doneAt <= at) return undefined;
+    return { code: 'cure-not-given', progress: clock?.dose.progress ?? 0, dueAt: clock?.dueAt };
+  },
+};
+
+export const outRules: readonly Rule<PartCase>[] = [
+  {
+    code: 'not-curing',
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    check: ({ part: { cure } }) =>
+      cure === undefined || cure.run.to !== undefined ? { code: 'not-curing' } : undefined,
+  },
+  cureGiven,
+];
+
+export const releaseRules: readonly Rule<PartCase>[] = [
+  coated,
+  {
+    code: 'on-hold',
+    source: 'the order of the work',
+    liftedBy: 'lead',
+    check: ({ part: { verdict } }) => (verdict?.is === 'held' ? { code: 'on-hold', why: verdict.why } : undefined),
+  },
+  cureGiven,
+];

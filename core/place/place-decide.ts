@@ -1,0 +1,28 @@
+// Readings of a place. A reading is a fact: it is recorded, whatever it says.
+
+import type { CommandOf } from '../commands.ts';
+import type { Decision, Said } from '../decision.ts';
+import type { EventBody } from '../history.ts';
+import { defaultPlace, placeStream } from '../ids.ts';
+import type { Shop } from '../shop.ts';
+import { airAt } from './place.ts';
+
+export function decideReading(shop: Shop, said: Said<CommandOf<'air' | 'surface' | 'night'>>): Decision {
+  const { command, at } = said;
+  const place = command.place ?? defaultPlace;
+  const streams = [placeStream(place)] as const;
+  return { kind: 'accepted', events: [{ streams, happenedAt: at, body: bodyOf(), saidWith: { despite: [] } }] };
+
+  function bodyOf(): EventBody {
+    switch (command.verb) {
+      case 'air':
+        return { type: 'AirRead', ...command.air };
+      case 'surface':
+        return { type: 'SurfaceRead', celsius: command.celsius };
+      case 'night': {
+        const since = airAt(shop.places.get(place), at).temperature?.at ?? at;
+        return { type: 'LowestRead', lowestCelsius: command.lowestCelsius, since };
+      }
+    }
+  }
+}

@@ -1,0 +1,203 @@
+// A product's data sheet as the shop keeps it: each figure stands with its source. A figure that the maker does not
+// give is left out here and the sheet's reader takes the cautious side. Read once from a file; frozen into the event
+// that starts a batch.
+
+import { z } from 'zod';
+import type { MixRatio } from '../calc/mixing.ts';
+import type { RateLaw } from '../calc/rate-law.ts';
+import * as units from '../units.ts';
+
+/** Where a figure comes from: `sheet p. 2`, `common practice, no source`, `invented for the demo`. */
+const source = z.string().min(3);
+
+const above0 = z.number().positive();
+const minutes = above0.transform((value) => units.minutes(value));
+const celsius = z
+  .number()
+  .min(-60)
+  .max(400)
+  .transform((value) => units.celsius(value));
+const percent = z
+  .number()
+  .min(0)
+  .max(100)
+  .transform((value) => units.percent(value));
+const density = z
+  .number()
+  .min(0.5)
+  .max(5)
+  .transform((value) => units.kilogramsPerLitre(value));
+
+const range = z
+  .strictObject({ lowestCelsius: celsius, highestCelsius: celsius })
+  .refine((read) => read.lowestCelsius < read.highestCelsius, 'lowestCelsius must be below highestCelsius');
+
+const Duration = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('plain'), minutes, range: range.optional(), source }),
+  z.strictObject({
+    kind: z.literal('table'),
+    points: z
+      .array(z.strictObject({ celsius, minutes }))
+      .min(2)
+      .refine(
+        (points) => points.every((point, i) => i === 0 || point.celsius > (points[i - 1]?.celsius ?? 0)),
+        'temperatures must rise from point to point',
+      ),
+    source,
+  }),
+  z.strictObject({
+    kind: z.literal('q10'),
+    minutes,
+    atCelsius: celsius,
+    factorPerTenDegrees: z.number().min(1).max(5),
+    range,
+    source,
+  }),
+  z.strictObject({
+    kind: z.literal('arrhenius'),
+    minutes,
+    atCelsius: celsius,
+    activationKilojoulesPerMole: above0.transform((value) => units.kilojoulesPerMole(value)),
+    range,
+    source,
+  }),
+]);
+type Duration = z.infer<typeof Duration>;
+
+const Densities = z.strictObject({ partAKilogramsPerLitre: density, partBKilogramsPerLitre: density });
+const parts = { partsA: above0, partsB: above0, tolerancePercent: above0.max(20), source };
+
+const Ratio = z.discriminatedUnion('basis', [
+  /** Densities let a mix be asked for in litres. */
+  z.strictObject({ basis: z.literal('weight'), ...parts, densities: Densities.optional() }),
+  z.strictObject({ basis: z.literal('volume'), ...parts, densities: Densities }),
+]);
+
+/** What makes two parts one: stirring that must be given, or standing for an induction time. */
+const Blend = z.strictObject({
+  way: z.enum(['stir', 'induction']),
+  time: Duration,
+  /** What time outside the figure's range earns: nothing, unless the sheet says that its slowest serves. */
+  withoutFigure: z.enum(['nothing', 'slowest']).default('nothing'),
+});
+
+const Recoat = z.discriminatedUnion('rule', [
+  z.strictObject({ rule: z.literal('forbidden'), source }),
+  z
+    .strictObject({ rule: z.literal('window'), opensMinutes: minutes, closesMinutes: minutes, source })
+    .refine((read) => read.opensMinutes < read.closesMinutes, 'opensMinutes must be below closesMinutes'),
+]);
+
+export const Sheet = z.strictObject({
+  id: z.string().regex(/^[a-z][a-z0-9-]{1,30}$/),
+  name: z.string().min(1).max(60),
+  revision: z.string().min(1).max(20),
+  /** True for a product that does not exist. */
+  invented: z.boolean(),
+  ratio: Ratio,
+  mostMixGrams: z.strictObject({ value: above0.transform((value) => units.grams(value)), source }).optional(),
+  air: z.strictObject({
+    ...range.shape,
+    lowestRelativeHumidityPercent: percent.optional(),
+    highestRelativeHumidityPercent: percent,
+    leastSpreadCelsius: z
+      .number()
+      .min(0)
+      .max(20)
+      .transform((value) => units.celsiusSpread(value)),
+    source,
+  }),
+  blend: Blend,
+  potLife: z.strictObject({
+    time: Duration,
+    /** Left at the end to empty the pot and flush the gear. */
+    marginMinutes: minutes,
+  }),
+  filter: z.strictObject({ micrometres: above0.transform((value) => units.micrometres(value)), source }).optional(),
+  methods: z.array(z.enum(['flow', 'dip', 'brush', 'roller', 'spray'])).min(1),
+  recoat: Recoat,
+  flashOff: z
+    .strictObject({ leastMinutes: minutes, mostMinutes: minutes, source })
+    .refine((read) => read.leastMinutes <= read.mostMinutes, 'leastMinutes must not be above mostMinutes'),
+  cure: z
+    .strictObject({
+      oven: z
+        .strictObject({
+          minutes,
+          atCelsius: celsius,
+          /** The hottest at which the sheet still gives that time. */
+          highestCelsius: celsius,
+          source,
+        })
+        .refine((read) => read.atCelsius <= read.highestCelsius, 'atCelsius must not be above highestCelsius')
+        .optional(),
+      room: z.strictObject({ time: Duration }).optional(),
+    })
+    .refine((read) => read.oven !== undefined || read.room !== undefined, 'a cure needs an oven or a room time'),
+});
+export type Sheet = z.infer<typeof Sheet>;
+
+/** The sheet's ratio as the sums take it. */
+export function mixRatio({ basis, partsA, partsB, densities }: Sheet['ratio']): MixRatio {
+  if (basis === 'volume') return { basis, partsA, partsB, densities };
+  return densities === undefined ? { basis, partsA, partsB } : { basis, partsA, partsB, densities };
+}
+
+/** A duration of the sheet as the law that the clocks run by. */
+export function rateLaw(duration: Duration): RateLaw {
+  switch (duration.kind) {
+    case 'plain':
+      return duration.range === undefined
+        ? { kind: 'plain', minutes: duration.minutes }
+        : { kind: 'plain', minutes: duration.minutes, range: duration.range };
+    case 'table':
+      return { kind: 'table', points: duration.points };
+    case 'q10':
+      return duration;
+    case 'arrhenius':
+      return { ...duration, activation: duration.activationKilojoulesPerMole };
+  }
+}
+
+/** The oven's cure as a law: full credit from the sheet's temperature up to the hottest that it speaks of. */
+export function ovenLaw(oven: NonNullable<Sheet['cure']['oven']>): RateLaw {
+  return {
+    kind: 'plain',
+    minutes: oven.minutes,
+    range: { lowestCelsius: oven.atCelsius, highestCelsius: oven.highestCelsius },
+  };
+}
+
+export interface SheetFault {
+  readonly file: string;
+  /** `ratio.partsB`; empty where the file itself cannot be read. */
+  readonly field: string;
+  readonly problem: string;
+}
+
+export type ReadSheet =
+  | { readonly kind: 'sheet'; readonly sheet: Sheet }
+  | { readonly kind: 'faulty'; readonly id: string; readonly faults: readonly SheetFault[] };
+
+/** Reads one file's content. Every fault is listed at once, by file and field. `id` is the file's name without ending. */
+export function readSheet(file: string, content: string): ReadSheet {
+  const id = file.replace(/\.json$/, '');
+  let json: unknown;
+  try {
+    json = JSON.parse(content);
+  } catch (error) {
+    return { kind: 'faulty', id, faults: [{ file, field: '', problem: `not JSON: ${String(error)}` }] };
+  }
+  const read = Sheet.safeParse(json);
+  if (!read.success) {
+    const faults = read.error.issues.map((issue) => ({ file, field: issue.path.join('.'), problem: issue.message }));
+    return { kind: 'faulty', id, faults };
+  }
+  if (read.data.id !== id) {
+    return { kind: 'faulty', id, faults: [{ file, field: 'id', problem: `must be "${id}", the file's own name` }] };
+  }
+  return { kind: 'sheet', sheet: read.data };
+}
+
+/** The shop's sheets by id, faulty ones included: those block a mix and say why. */
+export type SheetShelf = ReadonlyMap<string, ReadSheet>;

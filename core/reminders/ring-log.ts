@@ -1,0 +1,49 @@
+// What rang on a stream and who answered: part of every noun's state, so that the plan knows which ring comes next.
+
+import type { Entry } from '../history.ts';
+import type { PersonName } from '../ids.ts';
+import type { EpochMs } from '../units.ts';
+
+export interface Ring {
+  readonly ring: number;
+  readonly dueAt: EpochMs;
+  readonly rangAt: EpochMs;
+  readonly to: readonly PersonName[];
+  readonly possibleRepeat: boolean;
+  readonly answered: { readonly at: EpochMs; readonly by: PersonName } | undefined;
+}
+
+/** Rings by key, each list in order. */
+export type RingLog = ReadonlyMap<string, readonly Ring[]>;
+
+export function foldRings(entries: readonly Entry[]): RingLog {
+  const log = new Map<string, Ring[]>();
+  for (const { fact, happenedAt, by } of entries) {
+    if (fact.type === 'Rang') {
+      const rings = log.get(fact.key) ?? [];
+      rings.push({
+        ring: fact.ring,
+        dueAt: fact.dueAt,
+        rangAt: happenedAt,
+        to: fact.to,
+        possibleRepeat: fact.possibleRepeat,
+        answered: undefined,
+      });
+      log.set(fact.key, rings);
+    } else if (fact.type === 'RingAnswered') {
+      const rings = log.get(fact.key) ?? [];
+      const answered = { at: happenedAt, by };
+      log.set(
+        fact.key,
+        rings.map((ring) => (ring.answered === undefined ? { ...ring, answered } : ring)),
+      );
+    }
+  }
+  return log;
+}
+
+/** The last ring under a key that nobody has answered. */
+export function unanswered(log: RingLog, key: string): Ring | undefined {
+  const last = log.get(key)?.at(-1);
+  return last?.answered === undefined ? last : undefined;
+}

@@ -1,0 +1,65 @@
+// A rule of what is allowed when: one row each, with its source. The same row objects before an act, marks a deviation
+// after it, and stands in the help. A rule looks at facts and a time, never at "the state so far", so that it gives the
+// same answer a year later over a corrected record.
+
+import type { Role } from './crew/crew.ts';
+import { personIn } from './crew/crew.ts';
+import type { Decision, Said } from './decision.ts';
+import type { NewEvent } from './history.ts';
+import type { Objection, ObjectionCode } from './objections.ts';
+import type { Shop } from './shop.ts';
+import type { EpochMs } from './units.ts';
+
+export type RuleSource = 'sheet' | 'job' | 'common practice, no source' | 'the order of the work';
+
+export interface Rule<Case> {
+  readonly code: ObjectionCode;
+  readonly source: RuleSource;
+  /** Who may lift it beforehand, with a reason. What has happened is recorded whoever says it. */
+  readonly liftedBy: 'lead' | 'supervisor' | 'nobody';
+  readonly check: (situation: Case) => Objection | undefined;
+}
+
+export function objectionsTo<Case>(rules: readonly Rule<Case>[], situation: Case): readonly Objection[] {
+  return rules.map((rule) => rule.check(situation)).filter((objection) => objection !== undefined);
+}
+
+/** Object before, record after: the one place where a stance meets the rules. */
+export function judge<Case>(
+  shop: Shop,
+  said: Said,
+  rules: readonly Rule<Case>[],
+  situations: readonly Case[],
+  events: (saidWith: NewEvent['saidWith']) => readonly NewEvent[],
+): Decision {
+  const objections = situations.flatMap((situation) => objectionsTo(rules, situation));
+  const despite = [...new Set(objections.map((objection) => objection.code))];
+  if (objections.length === 0 || said.stance.is === 'happened') {
+    return { kind: 'accepted', events: events({ despite }) };
+  }
+  if (said.stance.is === 'asked') return { kind: 'objected', objections };
+  const role = personIn(shop.crew, said.by).role;
+  for (const objection of objections) {
+    const liftedBy = rules.find((rule) => rule.code === objection.code)?.liftedBy ?? 'nobody';
+    if (!mayLift(role, liftedBy)) {
+      return { kind: 'unclear', unclear: { code: 'may-not-permit', liftedBy, because: objection } };
+    }
+  }
+  return { kind: 'accepted', events: events({ despite, permitted: said.stance.why }) };
+}
+
+function mayLift(role: Role, liftedBy: Rule<never>['liftedBy']): boolean {
+  switch (liftedBy) {
+    case 'nobody':
+      return false;
+    case 'lead':
+      return role === 'lead' || role === 'supervisor';
+    case 'supervisor':
+      return role === 'supervisor';
+  }
+}
+
+/** Whether something of this time had happened by then. */
+export function hadHappened(at: EpochMs | undefined, by: EpochMs): at is EpochMs {
+  return at !== undefined && at <= by;
+}
