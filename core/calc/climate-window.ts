@@ -1,8 +1,9 @@
 // Go or no-go: what was read of the air and the steel against what a sheet allows, as data.
 
 import { type Celsius, type CelsiusSpread, celsiusSpread, type Percent } from '../units.ts';
+import { firstRefusal } from './amount.ts';
 import { dewPoint, humidityAtSurface } from './air.ts';
-import { isRefused, type Result } from './refusal.ts';
+import { isRefused, outOfRange, type Result } from './refusal.ts';
 
 /** A limit that the sheet does not give is absent: absent is not checked, and the caller says so. */
 export interface ClimateWindow {
@@ -39,6 +40,8 @@ export interface ClimateVerdict {
 /** A reading exactly on a limit is within it. */
 export function checkClimate(window: ClimateWindow, climate: Climate): Result<ClimateVerdict> {
   const { airCelsius, humidityPercent, surfaceCelsius } = climate;
+  const refusal = firstRefusal(Object.entries(window), ([limit, allowed]) => outOfRange(limit, allowed, -273.15, 1000));
+  if (refusal !== undefined) return refusal;
   const dew = dewPoint(airCelsius, humidityPercent);
   if (isRefused(dew)) return dew;
   const wet = surfaceCelsius === undefined ? undefined : humidityAtSurface(airCelsius, humidityPercent, surfaceCelsius);

@@ -24,7 +24,7 @@ export function massFromVolume(volume: Litres, density: KilogramsPerLitre): Resu
 
 /** Litres; refuses a density that no liquid has. */
 export function volumeFromMass(mass: Grams, density: KilogramsPerLitre): Result<Litres> {
-  return refuseMass('mass', mass) ?? refuseDensity('density', density) ?? litres(mass / density / 1000);
+  return refuseMass('mass', mass) ?? refuseDensity('density', density) ?? litres(mass / (density * 1000));
 }
 
 /** Volume of so much Part A and so much Part B, poured together. */

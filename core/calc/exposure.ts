@@ -85,6 +85,12 @@ export interface PeakVerdict {
 
 /** A day against an average with a ceiling and a peak above it: 29 CFR 1910.1000(b)(3), as for toluene. */
 export function checkPeaks(limit: PeakLimit, samples: readonly Sampled[]): Result<PeakVerdict> {
+  const refusal =
+    notASize('average-limit', limit.averagePpm) ??
+    notASize('ceiling', limit.ceilingPpm) ??
+    notASize('peak', limit.peakPpm) ??
+    outOfRange('peak-minutes', limit.peakMinutes, 0, 1440);
+  if (refusal !== undefined) return refusal;
   const average = dayAverage(samples);
   if (isRefused(average)) return average;
   const above = samples.filter((sample) => sample.ppm > limit.ceilingPpm);

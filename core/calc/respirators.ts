@@ -70,13 +70,15 @@ export interface MaximumUse {
 }
 
 /**
- * Maximum use concentration: factor times limit, never above the IDLH nor a tenth of the LEL (1910.146(b) calls more
+ * Maximum use concentration: factor times limit (the product from memory, the caps from 1910.134(d)(3)), never above the IDLH nor a tenth of the LEL (1910.146(b) calls more
  * hazardous). With neither an IDLH nor a printed cap there is no figure: the product alone proves nothing.
  */
 export function maximumUse(factor: number, caps: UseCaps): Result<MaximumUse> {
   const refusal =
     outOfRange('protection-factor', factor, 1, 10_000) ??
     outOfRange('exposure-limit', caps.limitPpm, 1e-6, 1e6) ??
+    outOfRange('idlh', caps.idlhPpm ?? 0, 0, 1e6) ??
+    outOfRange('highest-use', caps.highestUsePpm ?? 0, 0, 1e6) ??
     outOfRange('lower-explosive-limit', caps.lelPercent ?? 1, 0.1, 50);
   if (refusal !== undefined) return refusal;
   if (caps.idlhPpm === undefined && caps.highestUsePpm === undefined) return { refused: 'no-figure', what: 'idlh' };

@@ -2,7 +2,7 @@
 
 import { type EpochMs, epochMs, type Grams, grams } from '../units.ts';
 import { firstRefusal, notAnAmount } from './amount.ts';
-import type { Result } from './refusal.ts';
+import { outOfRange, type Refusal, type Result } from './refusal.ts';
 
 export interface SolventEntry {
   readonly at: EpochMs;
@@ -19,13 +19,15 @@ export interface SolventUse {
 
 /** 366 days, so that no year is a day short. */
 const yearMs = 366 * 86_400_000;
+/** The last moment that a date can hold. */
+const latestMs = 8.64e15;
 
 /** Entries from `from` on, up to but without `to`: a day by the caller's midnights, a batch by its own entries. */
 export function solventUsed(entries: readonly SolventEntry[], from: EpochMs, to: EpochMs): Result<SolventUse> {
-  const refusal = firstRefusal(
-    entries,
-    (entry) => notAnAmount('voc-mass', entry.voc) ?? notAnAmount('solvent-mass', entry.solvent),
-  );
+  const refusal =
+    outOfRange('time', from, -latestMs, latestMs) ??
+    outOfRange('time', to, from, latestMs) ??
+    firstRefusal(entries, notAnEntry);
   if (refusal !== undefined) return refusal;
   const within = entries.filter((entry) => entry.at >= from && entry.at < to);
   return {
@@ -35,7 +37,12 @@ export function solventUsed(entries: readonly SolventEntry[], from: EpochMs, to:
   };
 }
 
-/** The twelve months that end at `to`. */
+/** The twelve months that end at `to`, without `to` itself. */
 export function rollingYear(entries: readonly SolventEntry[], to: EpochMs): Result<SolventUse> {
-  return solventUsed(entries, epochMs(to - yearMs), to);
+  return outOfRange('time', to, 0, latestMs) ?? solventUsed(entries, epochMs(to - yearMs), to);
 }
+
+const notAnEntry = (entry: SolventEntry): Refusal | undefined =>
+  outOfRange('time', entry.at, -latestMs, latestMs) ??
+  notAnAmount('voc-mass', entry.voc) ??
+  notAnAmount('solvent-mass', entry.solvent);

@@ -58,6 +58,9 @@ function lastActAt(entries: readonly Entry[]): number {
   return Math.max(0, ...entries.filter(isAct).map((entry) => entry.recordedAt));
 }
 
+/** Below a second a due time has not moved: sums over other pieces differ in their last binary digit. */
+const movedMs = 1000;
+
 /** Rings once for its due time; again when that has moved later; on to others while a critical one goes unheard. */
 function numbered(crew: Crew, log: RingLog, actedAt: number, wish: Wish): readonly PlannedReminder[] {
   const rings = log.get(wish.key) ?? [];
@@ -66,7 +69,7 @@ function numbered(crew: Crew, log: RingLog, actedAt: number, wish: Wish): readon
   const planned = (change: Partial<Wish>): readonly PlannedReminder[] => [
     { ...wish, ...change, ring: next, numberedKey: numberedKey(wish.key, next) },
   ];
-  if (last === undefined || wish.dueAt > last.rangAt) return planned({});
+  if (last === undefined || wish.dueAt > last.rangAt + movedMs) return planned({});
   const heard = last.answered !== undefined || actedAt > last.rangAt;
   if (!wish.critical || heard) return [];
   const unheard = rings.filter((ring) => ring.rangAt >= wish.dueAt).length;

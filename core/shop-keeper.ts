@@ -1,0 +1,193 @@
+// Holds what is live in memory, and brings it up to date from the store before every decision: the record is the truth,
+// this is its reading. Folds are made again only for streams that changed.
+
+import { type Batch, foldBatch, isBatchLive } from './batch/batch.ts';
+import { isAct } from './corrections/undo.ts';
+import { type Crew, type CrewFile, foldCrew } from './crew/crew.ts';
+import { asItStands, type Entry, type Envelope } from './history.ts';
+import { batchStream, type CrewId, crewStream, nameIn, nounOf, type StreamId } from './ids.ts';
+import { foldPart, isPartLive, type Part } from './part/part.ts';
+import { foldPlace, type Place } from './place/place.ts';
+import type { Head, Store } from './ports.ts';
+import type { SheetShelf } from './products/sheet.ts';
+import type { Shop } from './shop.ts';
+import { type EpochMs, epochMs } from './units.ts';
+
+type Noun =
+  | { readonly is: 'batch'; readonly batch: Batch }
+  | { readonly is: 'part'; readonly part: Part }
+  | { readonly is: 'place'; readonly place: Place }
+  | { readonly is: 'none' };
+
+export interface ShopKeeper {
+  /** Loads what is live and what is named, up to the record's end. */
+  readonly open: (named: readonly StreamId[]) => Promise<Shop>;
+  /** The shop as it would be with these events; nothing is kept. */
+  readonly preview: (envelopes: readonly Envelope[]) => Shop;
+  /** These events have landed. */
+  readonly add: (envelopes: readonly Envelope[]) => void;
+  readonly head: () => Head;
+  readonly versionOf: (stream: StreamId) => number;
+  readonly isLive: (shop: Shop, stream: StreamId) => boolean;
+  /** The shop as last read. */
+  readonly shop: () => Shop;
+}
+
+export function createShopKeeper(store: Store, crew: CrewId, file: CrewFile, shelf: SheetShelf): ShopKeeper {
+  const histories = new Map<StreamId, readonly Envelope[]>();
+  const nouns = new Map<StreamId, Noun>();
+  let head: Head | undefined;
+  let newest = { number: 0, actedAt: undefined as EpochMs | undefined };
+
+  async function load(stream: StreamId): Promise<void> {
+    if (histories.has(stream)) return;
+    histories.set(stream, await store.eventsUnder(crew, stream));
+  }
+
+  function addTo(streams: Map<StreamId, readonly Envelope[]>, envelope: Envelope): void {
+    for (const stream of new Set([envelope.stream, ...envelope.alsoUnder])) {
+      const known = streams.get(stream);
+      // A stream that is not loaded stays so, unless this event is its first.
+      const begins = stream === envelope.stream && envelope.version === 1;
+      if (known !== undefined || begins) streams.set(stream, [...(known ?? []), envelope]);
+    }
+  }
+
+  function seen(since: typeof newest, envelope: Envelope): typeof newest {
+    const { body } = envelope;
+    const number = body.type === 'BatchOpened' ? Math.max(since.number, body.batch) : since.number;
+    const acted = body.type !== 'Rang' && body.type !== 'RingAnswered';
+    return { number, actedAt: acted ? epochMs(envelope.recordedAt) : since.actedAt };
+  }
+
+  async function catchUp(): Promise<void> {
+    const end = await store.head(crew);
+    if (head === undefined) {
+      for (const stream of await store.liveStreams(crew)) await load(stream);
+      await load(crewStream);
+      newest = { ...(await store.newest(crew)) };
+    } else if (end.hash !== head.hash) {
+      for (const envelope of await store.eventsAfter(crew, head.seq)) remember(envelope);
+    }
+    head = end;
+  }
+
+  function remember(envelope: Envelope): void {
+    addTo(histories, envelope);
+    for (const stream of [envelope.stream, ...envelope.alsoUnder]) nouns.delete(stream);
+    newest = seen(newest, envelope);
+  }
+
+  function nounIn(stream: StreamId, known: ReadonlyMap<StreamId, Noun>, envelopes: readonly Envelope[]): Noun {
+    return known.get(stream) ?? foldNoun(stream, asItStands(envelopes));
+  }
+
+  function shopOf(
+    streams: ReadonlyMap<StreamId, readonly Envelope[]>,
+    known: Map<StreamId, Noun>,
+    latest: typeof newest,
+  ): Shop {
+    const batches = new Map<number, Batch>();
+    const parts = new Map<string, Part>();
+    const places = new Map<string, Place>();
+    for (const [stream, envelopes] of streams) {
+      const noun = nounIn(stream, known, envelopes);
+      known.set(stream, noun);
+      if (noun.is === 'batch') batches.set(noun.batch.number, noun.batch);
+      else if (noun.is === 'part') parts.set(noun.part.name, noun.part);
+      else if (noun.is === 'place') places.set(noun.place.name, noun.place);
+    }
+    const settled: Crew = foldCrew(file, asItStands(streams.get(crewStream) ?? []), latest.actedAt);
+    return { crew: settled, places, batches, parts, shelf, nextNumber: latest.number + 1 };
+  }
+
+  /** Ended streams that nothing refers to any more leave the memory; a line that names them loads them again. */
+  function forget(keep: ReadonlySet<StreamId>): void {
+    const shop = shopOf(histories, nouns, newest);
+    const referred = new Set(
+      [...shop.parts.values()].flatMap((part) => part.coats.map((coat) => batchStream(coat.batch))),
+    );
+    for (const stream of [...histories.keys()]) {
+      if (!isLive(shop, stream) && !keep.has(stream) && !referred.has(stream)) {
+        histories.delete(stream);
+        nouns.delete(stream);
+      }
+    }
+  }
+
+  async function open(named: readonly StreamId[]): Promise<Shop> {
+    await catchUp();
+    for (const stream of named) await load(stream);
+    for (const part of shopOf(histories, nouns, newest).parts.values()) {
+      for (const coat of part.coats) await load(batchStream(coat.batch));
+    }
+    forget(new Set([...named, crewStream]));
+    return shopOf(histories, nouns, newest);
+  }
+
+  return {
+    open,
+    preview: (envelopes) => {
+      const streams = new Map(histories);
+      const known = new Map(nouns);
+      let latest = newest;
+      for (const envelope of envelopes) {
+        addTo(streams, envelope);
+        for (const stream of [envelope.stream, ...envelope.alsoUnder]) known.delete(stream);
+        latest = seen(latest, envelope);
+      }
+      return shopOf(streams, known, latest);
+    },
+    add: (envelopes) => {
+      for (const envelope of envelopes) remember(envelope);
+      const last = envelopes.at(-1);
+      if (last !== undefined) head = { seq: last.seq, hash: last.hash };
+    },
+    head: () => {
+      if (head === undefined) throw new Error('the record has not been read yet');
+      return head;
+    },
+    versionOf: (stream) => histories.get(stream)?.findLast((envelope) => envelope.stream === stream)?.version ?? 0,
+    isLive,
+    shop: () => shopOf(histories, nouns, newest),
+  };
+}
+
+function foldNoun(stream: StreamId, entries: readonly Entry[]): Noun {
+  switch (nounOf(stream)) {
+    case 'batch': {
+      const batch = foldBatch(entries);
+      return batch === undefined ? { is: 'none' } : { is: 'batch', batch };
+    }
+    case 'part': {
+      const part = entries.some(isAct) ? foldPart(nameIn(stream), entries) : undefined;
+      return part === undefined ? { is: 'none' } : { is: 'part', part };
+    }
+    case 'place':
+      return { is: 'place', place: foldPlace(nameIn(stream), entries) };
+    case 'can':
+    case 'session':
+    case 'crew':
+      return { is: 'none' };
+  }
+}
+
+/** Whether somebody still waits for something of this stream. Places and the crew never end. */
+function isLive(shop: Shop, stream: StreamId): boolean {
+  switch (nounOf(stream)) {
+    case 'batch': {
+      const batch = shop.batches.get(Number(nameIn(stream)));
+      return batch !== undefined && isBatchLive(batch);
+    }
+    case 'part': {
+      const part = shop.parts.get(nameIn(stream));
+      return part !== undefined && isPartLive(part);
+    }
+    case 'place':
+    case 'crew':
+      return true;
+    case 'can':
+    case 'session':
+      return false;
+  }
+}

@@ -1,0 +1,72 @@
+// An envelope as a row, and back. Bodies are parsed at this edge: a row that does not fit says which and why.
+
+import { z } from 'zod';
+import { type Envelope, EventBody } from '../history.ts';
+import type { StreamId } from '../ids.ts';
+import { epochMs } from '../units.ts';
+
+export interface EventRow {
+  readonly crew: string;
+  readonly seq: number;
+  readonly stream: string;
+  readonly version: number;
+  readonly also_under: string;
+  readonly type: string;
+  readonly happened_at: number;
+  readonly recorded_at: number;
+  readonly by_person: string;
+  readonly request: string;
+  readonly said_with: string;
+  readonly body: string;
+  readonly previous_hash: string;
+  readonly hash: string;
+}
+
+export function rowOf(envelope: Envelope): EventRow {
+  return {
+    crew: envelope.crew,
+    seq: envelope.seq,
+    stream: envelope.stream,
+    version: envelope.version,
+    also_under: JSON.stringify(envelope.alsoUnder),
+    type: envelope.body.type,
+    happened_at: envelope.happenedAt,
+    recorded_at: envelope.recordedAt,
+    by_person: envelope.by,
+    request: envelope.request,
+    said_with: JSON.stringify(envelope.saidWith),
+    body: JSON.stringify(envelope.body),
+    previous_hash: envelope.previousHash,
+    hash: envelope.hash,
+  };
+}
+
+const SaidWithRow = z.object({ despite: z.array(z.string()), permitted: z.string().optional() });
+const Streams = z.array(
+  z.templateLiteral([z.enum(['batch', 'part', 'can', 'place', 'session', 'crew']), '/', z.string()]),
+);
+
+export function envelopeOf(row: EventRow): Envelope {
+  const body = EventBody.safeParse(JSON.parse(row.body));
+  if (!body.success) {
+    throw new Error(`event ${row.seq} (${row.stream}, version ${row.version}) of type ${row.type} does not parse`, {
+      cause: body.error,
+    });
+  }
+  const { despite, permitted } = SaidWithRow.parse(JSON.parse(row.said_with));
+  return {
+    crew: row.crew,
+    seq: row.seq,
+    stream: row.stream as StreamId,
+    version: row.version,
+    alsoUnder: Streams.parse(JSON.parse(row.also_under)),
+    happenedAt: epochMs(row.happened_at),
+    recordedAt: epochMs(row.recorded_at),
+    by: row.by_person,
+    request: row.request,
+    saidWith: permitted === undefined ? { despite } : { despite, permitted },
+    body: body.data,
+    previousHash: row.previous_hash,
+    hash: row.hash,
+  };
+}

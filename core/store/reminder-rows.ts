@@ -1,0 +1,94 @@
+// The reminder rows: made equal to the plan in the transaction of the events, claimed one at a time.
+
+import type { Database } from 'better-sqlite3';
+import { z } from 'zod';
+import type { CrewId, StreamId } from '../ids.ts';
+import type { ClaimedReminder } from '../ports.ts';
+import { type PlannedReminder, reminderKinds } from '../reminders/wish.ts';
+import { type EpochMs, epochMs } from '../units.ts';
+
+const Row = z.object({
+  crew: z.string(),
+  numbered_key: z.string(),
+  key: z.string(),
+  ring: z.number(),
+  kind: z.enum(reminderKinds),
+  stream: z.string(),
+  due_at: z.number(),
+  people: z.string(),
+  planned_at: z.number(),
+  unsure: z.number(),
+  rejections: z.number(),
+});
+const People = z.array(z.string());
+
+export function reminderRows(database: Database) {
+  const ofStream = database.prepare<[string, string], { numbered_key: string; due_at: number; people: string }>(
+    'select numbered_key, due_at, people from reminder where crew = ? and stream = ?',
+  );
+  const remove = database.prepare<[string, string]>('delete from reminder where crew = ? and numbered_key = ?');
+  const put = database.prepare(`
+    insert into reminder (crew, numbered_key, key, ring, kind, stream, due_at, people, planned_at)
+    values (:crew, :numberedKey, :key, :ring, :kind, :stream, :dueAt, :people, :plannedAt)
+    on conflict (crew, numbered_key) do update set due_at = excluded.due_at, people = excluded.people,
+      planned_at = excluded.planned_at, rejections = 0`);
+  // One statement picks, marks and returns: two runners never hold the same row.
+  const claimOne = database.prepare<[number, number, number]>(`
+    update reminder set lease_until = ?, unsure = unsure + 1
+    where (crew, numbered_key) = (
+      select crew, numbered_key from reminder where due_at <= ? and lease_until <= ?
+      order by due_at, numbered_key limit 1)
+    returning crew, numbered_key, key, ring, kind, stream, due_at, people, planned_at, unsure, rejections`);
+  const rejectOne = database.prepare<[number, string, string]>(`
+    update reminder set lease_until = ?, unsure = unsure - 1, rejections = rejections + 1
+    where crew = ? and numbered_key = ?`);
+  const next = database
+    .prepare<[], number | null>(
+      'select min(max(due_at, lease_until)) from (select * from reminder order by due_at limit 100)',
+    )
+    .pluck();
+
+  return {
+    /** Only what differs is written. */
+    reconcile(crew: CrewId, stream: StreamId, planned: readonly PlannedReminder[], now: EpochMs): void {
+      const rows = new Map(ofStream.all(crew, stream).map((row) => [row.numbered_key, row]));
+      for (const reminder of planned) {
+        const people = JSON.stringify(reminder.to);
+        const row = rows.get(reminder.numberedKey);
+        rows.delete(reminder.numberedKey);
+        if (row !== undefined && row.due_at === reminder.dueAt && row.people === people) continue;
+        const { numberedKey, key, ring, kind, dueAt } = reminder;
+        put.run({ crew, numberedKey, key, ring, kind, stream, dueAt, people, plannedAt: now });
+      }
+      for (const key of rows.keys()) remove.run(crew, key);
+    },
+
+    claim(now: EpochMs, leaseUntil: EpochMs): ClaimedReminder | undefined {
+      const found = claimOne.get(leaseUntil, now, now);
+      if (found === undefined) return undefined;
+      const row = Row.parse(found);
+      return {
+        crew: row.crew,
+        numberedKey: row.numbered_key,
+        key: row.key,
+        ring: row.ring,
+        kind: row.kind,
+        stream: row.stream as StreamId,
+        dueAt: epochMs(row.due_at),
+        to: People.parse(JSON.parse(row.people)),
+        plannedAt: epochMs(row.planned_at),
+        unsure: row.unsure > 1,
+        rejections: row.rejections,
+      };
+    },
+
+    reject(claimed: ClaimedReminder, retryAt: EpochMs): void {
+      rejectOne.run(retryAt, claimed.crew, claimed.numberedKey);
+    },
+
+    nextDueAt(): EpochMs | undefined {
+      const at = next.get();
+      return at === null || at === undefined ? undefined : epochMs(at);
+    },
+  };
+}

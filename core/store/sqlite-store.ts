@@ -1,0 +1,106 @@
+// The record in one SQLite file: WAL, `synchronous = FULL` set at every open (a re-opened WAL file would fall back to
+// NORMAL and may lose the last commits at a power cut), immediate transactions.
+
+import Database from 'better-sqlite3';
+import { firstHash } from '../history.ts';
+import type { CrewId, StreamId } from '../ids.ts';
+import type { Change, Store } from '../ports.ts';
+import { epochMs } from '../units.ts';
+import { type EventRow, envelopeOf, rowOf } from './event-rows.ts';
+import { migrate } from './migrations.ts';
+import { reminderRows } from './reminder-rows.ts';
+
+/** Acts, as against what rang and who heard it. */
+const notActs = "('Rang', 'RingAnswered')";
+
+/** `:memory:` for a record that ends with the process. */
+export function openSqliteStore(file: string): Store {
+  const database = new Database(file);
+  database.pragma('journal_mode = WAL');
+  database.pragma('synchronous = FULL');
+  database.pragma('busy_timeout = 5000');
+  migrate(database);
+  // Leases of a process that is gone; that its posts may have arrived still stands in the rows.
+  database.exec('update reminder set lease_until = 0 where lease_until > 0');
+  const reminders = reminderRows(database);
+
+  const readHead = database.prepare<[string], { seq: number; hash: string }>(
+    'select seq, hash from event where crew = ? order by seq desc limit 1',
+  );
+  const readAfter = database.prepare<[string, number], EventRow>(
+    'select * from event where crew = ? and seq > ? order by seq',
+  );
+  const readUnder = database.prepare<[string, string], EventRow>(
+    'select event.* from filed join event using (crew, seq) where filed.crew = ? and filed.stream = ? order by seq',
+  );
+  const readLive = database.prepare<[string], string>('select stream from live where crew = ? order by stream').pluck();
+  const readBetween = database
+    .prepare<[string, number, number], string>(
+      'select distinct stream from event where crew = ? and happened_at >= ? and happened_at < ? order by stream',
+    )
+    .pluck();
+  const readTouched = database
+    .prepare<[string, string], string>(
+      `select stream from event where crew = ? and by_person = ? and type not in ${notActs} order by seq desc limit 40`,
+    )
+    .pluck();
+  const readNumber = database
+    .prepare<[string], number | null>(
+      `select max(json_extract(body, '$.batch')) from event where crew = ? and type = 'BatchOpened'`,
+    )
+    .pluck();
+  const readActedAt = database
+    .prepare<[string], number | null>(
+      `select recorded_at from event where crew = ? and type not in ${notActs} order by seq desc limit 1`,
+    )
+    .pluck();
+  const readAnswer = database
+    .prepare<[string, string], string>('select text from answer where crew = ? and request = ?')
+    .pluck();
+  const addEvent = database.prepare<[EventRow]>(`
+    insert into event values (:crew, :seq, :stream, :version, :also_under, :type, :happened_at, :recorded_at, :by_person,
+      :request, :said_with, :body, :previous_hash, :hash)`);
+  const fileEvent = database.prepare<[string, string, number]>('insert into filed values (?, ?, ?)');
+  const addLive = database.prepare<[string, string]>('insert or ignore into live values (?, ?)');
+  const removeLive = database.prepare<[string, string]>('delete from live where crew = ? and stream = ?');
+  const addAnswer = database.prepare<[string, string, string]>('insert into answer values (?, ?, ?)');
+
+  const headOf = (crew: CrewId) => readHead.get(crew) ?? { seq: 0, hash: firstHash };
+
+  const write = database.transaction((change: Change): 'committed' | 'conflict' => {
+    const { crew, answer } = change;
+    if (headOf(crew).hash !== change.after.hash) return 'conflict';
+    for (const envelope of change.envelopes) {
+      addEvent.run(rowOf(envelope));
+      for (const stream of new Set([envelope.stream, ...envelope.alsoUnder])) fileEvent.run(crew, stream, envelope.seq);
+    }
+    for (const [stream, isLive] of change.live) (isLive ? addLive : removeLive).run(crew, stream);
+    for (const [stream, planned] of change.plan) reminders.reconcile(crew, stream, planned, change.now);
+    if (answer !== undefined) addAnswer.run(crew, answer.request, answer.text);
+    return 'committed';
+  });
+
+  return {
+    head: async (crew) => headOf(crew),
+    eventsAfter: async (crew, seq) => readAfter.all(crew, seq).map(envelopeOf),
+    eventsUnder: async (crew, stream) => readUnder.all(crew, stream).map(envelopeOf),
+    liveStreams: async (crew) => readLive.all(crew).map((stream) => stream as StreamId),
+    streamsBetween: async (crew, from, to) => readBetween.all(crew, from, to).map((stream) => stream as StreamId),
+    streamsLastTouched: async (crew, by) => [...new Set(readTouched.all(crew, by))].map((stream) => stream as StreamId),
+    newest: async (crew) => {
+      const actedAt = readActedAt.get(crew);
+      return {
+        number: readNumber.get(crew) ?? 0,
+        actedAt: actedAt === null || actedAt === undefined ? undefined : epochMs(actedAt),
+      };
+    },
+    answerTo: async (crew, request) => readAnswer.get(crew, request),
+    commit: async (change) => write.immediate(change),
+    nextDueAt: async () => reminders.nextDueAt(),
+    claim: async (now, leaseUntil) => reminders.claim(now, leaseUntil),
+    reject: async (claimed, retryAt) => reminders.reject(claimed, retryAt),
+    close: () => {
+      database.close();
+    },
+  };
+}
