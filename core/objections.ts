@@ -19,6 +19,8 @@ export type Objection =
   | { readonly code: 'more-than-sheet-mixes'; readonly grams: Grams; readonly mostGrams: Grams }
   | { readonly code: 'already-weighed'; readonly at: EpochMs }
   | { readonly code: 'not-weighed' }
+  /** Never objected to, since it has been weighed: a deviation only. Share of the sheet's B/A, in per cent. */
+  | { readonly code: 'ratio-out'; readonly errorPercent: number; readonly tolerancePercent: number }
   | { readonly code: 'already-filtered'; readonly at: EpochMs }
   | {
       readonly code: 'blend-not-done';

@@ -4,7 +4,7 @@
 import { type ClockReading, dueAt, type Run, readClock, type TemperatureLog } from '../calc/clock.ts';
 import { type DoseRules, paceAt } from '../calc/dose.ts';
 import { rateLaw } from '../products/sheet.ts';
-import { type EpochMs, epochMs, type Minutes, minutes, minutesAfter } from '../units.ts';
+import { type EpochMs, epochMs, type Minutes, minutes, minutesAfter, minutesBetween } from '../units.ts';
 import type { Batch } from './batch.ts';
 
 function blendRules(batch: Batch): DoseRules {
@@ -68,4 +68,27 @@ export function blendWantedMinutes(batch: Batch, air: TemperatureLog, now: Epoch
   const rules = blendRules(batch);
   const pace = paceAt(rules, blendClock(batch, air, now).celsius);
   return pace.why === undefined ? minutes(1 / pace.perMinute) : undefined;
+}
+
+export interface BlendTotals {
+  /** What the sheet asked over the temperatures that there were; `undefined` where it never gave a figure. */
+  readonly wantedMinutes: Minutes | undefined;
+  readonly givenMinutes: Minutes;
+}
+
+/** Wanted and given in whole, for the day's summary. */
+export function blendTotals(batch: Batch, air: TemperatureLog, now: EpochMs): BlendTotals {
+  const clock = blendClock(batch, air, now);
+  const givenMinutes = clock.dose.ranMinutes;
+  if (clock.doneAt !== undefined) {
+    const done = clock.doneAt;
+    const untilDone = blendRuns(batch).map(({ from, to }) => minutesBetween(from, epochMs(Math.min(to ?? done, done))));
+    return {
+      wantedMinutes: minutes(untilDone.reduce<number>((sum, part) => sum + Math.max(0, part), 0)),
+      givenMinutes,
+    };
+  }
+  const wholeNow = blendWantedMinutes(batch, air, now);
+  if (wholeNow === undefined) return { wantedMinutes: undefined, givenMinutes };
+  return { wantedMinutes: minutes(givenMinutes + (1 - clock.dose.progress) * wholeNow), givenMinutes };
 }

@@ -1,8 +1,8 @@
 // Go or no-go: what was read of the air and the steel against what a sheet allows, as data.
 
 import { type Celsius, type CelsiusSpread, celsiusSpread, type Percent } from '../units.ts';
-import { firstRefusal } from './amount.ts';
 import { dewPoint, humidityAtSurface } from './air.ts';
+import { firstRefusal } from './amount.ts';
 import { isRefused, outOfRange, type Result } from './refusal.ts';
 
 /** A limit that the sheet does not give is absent: absent is not checked, and the caller says so. */

@@ -3,6 +3,7 @@
 
 import { type Fraction, type Micrometres, micrometres } from '../units.ts';
 import { meanOf, refuseReadings } from './film-readings.ts';
+import { type FilmRange, refuseRange } from './film-spots.ts';
 import { outOfRange, type Refusal, type Result } from './refusal.ts';
 
 /** As gauge makers state it: so many micrometres, or a share of the reading, whichever is more. */
@@ -11,9 +12,7 @@ export interface GaugeError {
   readonly share: Fraction;
 }
 
-export interface JobFilmRule {
-  readonly leastMicrometres: Micrometres;
-  readonly mostMicrometres: Micrometres;
+export interface JobFilmRule extends FilmRange {
   readonly leastReadings: number;
   /** Whether each reading must lie within, or only their mean. */
   readonly judged: 'each-reading' | 'mean';
@@ -27,14 +26,14 @@ export interface GaugeFitness {
 }
 
 /**
- * The gauge's error against half the band of the rule. `allowedShare` is how much of it the error may take: a quarter
+ * The gauge's error against half the band of any rule. `allowedShare` is how much of it the error may take: a quarter
  * is common practice in metrology (no source here).
  */
-export function gaugeFitness(rule: JobFilmRule, gauge: GaugeError, allowedShare: Fraction): Result<GaugeFitness> {
-  const refused = refuseRule(rule) ?? refuseGauge(gauge) ?? outOfRange('allowed share', allowedShare, 0, 1);
+export function gaugeFitness(range: FilmRange, gauge: GaugeError, allowedShare: Fraction): Result<GaugeFitness> {
+  const refused = refuseRange(range) ?? refuseGauge(gauge) ?? outOfRange('allowed share', allowedShare, 0, 1);
   if (refused !== undefined) return refused;
-  const error = errorAt(rule.mostMicrometres, gauge);
-  const halfBand = (rule.mostMicrometres - rule.leastMicrometres) / 2;
+  const error = errorAt(range.mostMicrometres, gauge);
+  const halfBand = (range.mostMicrometres - range.leastMicrometres) / 2;
   return {
     errorMicrometres: micrometres(error),
     halfBandMicrometres: micrometres(halfBand),
@@ -89,11 +88,7 @@ function errorAt(film: Micrometres, gauge: GaugeError): number {
 }
 
 function refuseRule(rule: JobFilmRule): Refusal | undefined {
-  return (
-    outOfRange('least film', rule.leastMicrometres, 0.01, 100_000) ??
-    outOfRange('most film', rule.mostMicrometres, rule.leastMicrometres, 100_000) ??
-    outOfRange('readings asked for', rule.leastReadings, 1, 10_000)
-  );
+  return refuseRange(rule) ?? outOfRange('readings asked for', rule.leastReadings, 1, 10_000);
 }
 
 function refuseGauge(gauge: GaugeError): Refusal | undefined {

@@ -49,6 +49,9 @@ export function timeConstant(lump: Lump, air: OvenAir): Result<Minutes> {
   return minutes(seconds / 60);
 }
 
+/** Degrees. Nearer to the air's temperature no thermometer tells, and the logarithm has no end. */
+const nearestToAir = 1e-6;
+
 /**
  * Minutes from `start` to `target` in that air, warming or cooling; 0 where they are the same. Refuses a target at or
  * beyond the air's own temperature, or away from it: it is never reached.
@@ -59,8 +62,8 @@ export function minutesToReach(lump: Lump, air: OvenAir, start: Celsius, target:
   const tau = timeConstant(lump, air);
   if (isRefused(tau)) return tau;
   if (target === start) return minutes(0);
-  const reached = target > start ? air.celsius > target : air.celsius < target;
-  if (!reached) return { refused: 'never-reached', what: 'target', given: target, limit: air.celsius };
+  const beyond = target > start ? air.celsius - target : target - air.celsius;
+  if (beyond < nearestToAir) return { refused: 'never-reached', what: 'target', given: target, limit: air.celsius };
   return minutes(tau * Math.log((air.celsius - start) / (air.celsius - target)));
 }
 

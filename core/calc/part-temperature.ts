@@ -106,11 +106,15 @@ function stretches(readings: readonly PartReading[]): readonly Stretch[] {
   });
 }
 
+/** Where dates end, in milliseconds either side of 1970. */
+const furthestFromEpoch = 8.64e15;
+
 function refuseReadings(readings: readonly PartReading[]): Refusal | undefined {
-  let before = Number.NEGATIVE_INFINITY;
+  let before = -furthestFromEpoch;
   for (const reading of readings) {
     const refused =
-      refuseTemperature('part reading', reading.celsius) ?? outOfRange('time of reading', reading.at, before, 8.64e15);
+      refuseTemperature('part reading', reading.celsius) ??
+      outOfRange('time of reading', reading.at, before, furthestFromEpoch);
     if (refused !== undefined) return refused;
     before = reading.at;
   }

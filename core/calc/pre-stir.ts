@@ -21,16 +21,15 @@ export function preStir(points: readonly PreStirPoint[], partA: Grams): Result<P
   const refused = refuseMass('Part A', partA) ?? refusePoints(points);
   if (refused !== undefined) return refused;
   const rising = points.toSorted((one, other) => one.partAGrams - other.partAGrams);
-  let before: PreStirPoint | undefined;
-  for (const point of rising) {
-    if (point.partAGrams === partA) return { minutes: point.minutes, withinPoints: true };
-    if (before !== undefined && before.partAGrams < partA && partA < point.partAGrams) {
-      const share = (partA - before.partAGrams) / (point.partAGrams - before.partAGrams);
-      return { minutes: minutes(before.minutes + share * (point.minutes - before.minutes)), withinPoints: true };
-    }
-    before = point;
+  const next = rising.findIndex((point) => point.partAGrams >= partA);
+  const above = rising[next];
+  const below = rising[next - 1];
+  if (above?.partAGrams === partA) return { minutes: above.minutes, withinPoints: true };
+  if (above === undefined || below === undefined) {
+    return { minutes: minutes(Math.max(...points.map((point) => point.minutes))), withinPoints: false };
   }
-  return { minutes: minutes(Math.max(...points.map((point) => point.minutes))), withinPoints: false };
+  const share = (partA - below.partAGrams) / (above.partAGrams - below.partAGrams);
+  return { minutes: minutes(below.minutes + share * (above.minutes - below.minutes)), withinPoints: true };
 }
 
 /** A day of stirring by hand is no figure of any sheet. */

@@ -113,7 +113,7 @@ export interface VapourShare {
 
 /** Le Chatelier: limit of a mixed vapour, 1 / sum(y / limit), shares among the flammables only. */
 export function mixtureLimit(parts: readonly VapourShare[]): Result<Percent> {
-  const refusal = firstRefusal(parts, notAShare) ?? notASize('vapour', sum(parts.map((part) => part.amount)));
+  const refusal = firstRefusal(parts, notAShare) ?? notASize('vapour-in-all', sum(parts.map((part) => part.amount)));
   if (refusal !== undefined) return refusal;
   const total = sum(parts.map((part) => part.amount));
   return percent(1 / sum(parts.map((part) => part.amount / total / part.limitPercent)));

@@ -22,7 +22,7 @@ export interface VocContent {
 
 /** Refuses a liquid that is nothing but water and exempt solvent: it has no content less those. */
 export function vocContent(liquid: VocLiquid): Result<VocContent> {
-  const refusal = notALiquid(liquid) ?? outOfRange('volume', liquid.volume, 1e-6, 1e6);
+  const refusal = outOfRange('volume', liquid.volume, 1e-6, 1e6) ?? notALiquid(liquid);
   if (refusal !== undefined) return refusal;
   const counted = liquid.volume - liquid.water - liquid.exempt;
   if (counted < liquid.volume * 1e-9) {

@@ -1,0 +1,40 @@
+// What goes out for one line or one ring, the same for every front end.
+
+import { z } from 'zod';
+import type { PersonName } from '../core/ids.ts';
+import { type Card, cardText } from './cards/card.ts';
+
+export const answerKinds = ['reply', 'objection', 'misread', 'reminder', 'digest', 'error'] as const;
+export type AnswerKind = (typeof answerKinds)[number];
+
+export interface Answer {
+  /** ISO 8601 with its offset, in the crew's zone. */
+  readonly at: string;
+  readonly kind: AnswerKind;
+  /** The delivery that it answers; null for what rings by itself. */
+  readonly in: string | null;
+  readonly as: PersonName | null;
+  readonly to: readonly PersonName[];
+  /** Of the reminder; null otherwise. */
+  readonly key: string | null;
+  /** Of the first objection, misread or error; null otherwise. */
+  readonly code: string | null;
+  readonly recorded: boolean;
+  readonly card: Card;
+  readonly text: string;
+}
+
+export function makeAnswer(content: Omit<Answer, 'text'>): Answer {
+  return { ...content, text: cardText(content.card) };
+}
+
+/** Only its outline is checked: the store gives back what this program put there. */
+const Stored = z.looseObject({
+  kind: z.enum(answerKinds),
+  text: z.string(),
+  card: z.looseObject({ title: z.string() }),
+});
+
+export function answerFrom(text: string): Answer {
+  return Stored.parse(JSON.parse(text)) as unknown as Answer;
+}

@@ -1,0 +1,180 @@
+// A batch's answers: opened, weighed, stirring, filtered, ended.
+
+import { type Batch, phaseOf } from '../../core/batch/batch.ts';
+import { blendClock, blendDueAt, blendWantedMinutes, potLifeTimes } from '../../core/batch/batch-clocks.ts';
+import { ratioError, splitMass } from '../../core/calc/mixing.ts';
+import { isRefused } from '../../core/calc/refusal.ts';
+import { mixRatio } from '../../core/products/sheet.ts';
+import { airLog } from '../../core/shop.ts';
+import { grams, minutes } from '../../core/units.ts';
+import { airFacts } from './air-facts.ts';
+import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
+import {
+  massFact,
+  minutesGivenFact,
+  minutesWantedFact,
+  notAfterFact,
+  notBeforeFact,
+  percentFact,
+  ratioErrorFact,
+  type Telling,
+  tap,
+} from './telling.ts';
+
+/** The taps that this batch allows next. */
+export function batchTaps(t: Telling, batch: Batch): readonly CardAction[] {
+  const n = batch.number;
+  const phase = phaseOf(batch);
+  switch (phase.is) {
+    case 'to-weigh':
+      return [tap(t, 'weigh', `weigh ${n} {part-a}g {part-b}g`), tap(t, 'undo', 'undo')];
+    case 'blending':
+      return batch.sheet.blend.way === 'stir'
+        ? [tap(t, 'stop', `stop ${n}`), tap(t, 'thick', `thick ${n}`)]
+        : [tap(t, 'thick', `thick ${n}`), tap(t, 'empty', `empty ${n}`)];
+    case 'paused':
+      return [tap(t, 'stir', `stir ${n}`), tap(t, 'filter', `filter ${n}`), tap(t, 'thick', `thick ${n}`)];
+    case 'filtered':
+      return [tap(t, 'thick', `thick ${n}`), tap(t, 'empty', `empty ${n}`)];
+    case 'dead':
+      return [tap(t, 'empty', `empty ${n}`)];
+    case 'emptied':
+      return [];
+  }
+}
+
+export function openedCard(t: Telling, batch: Batch): Card {
+  const { replies } = t.words;
+  const split = splitMass(batch.plannedGrams, mixRatio(batch.sheet.ratio));
+  const wanted = blendWantedMinutes(batch, airLog(t.shop, batch.place), t.now);
+  const masses = isRefused(split)
+    ? []
+    : [massFact(t, 'part-a', split.partAGrams), massFact(t, 'part-b', split.partBGrams)];
+  return makeCard(replies.opened(batch.number, batch.sheet.name), 'plain', {
+    facts: [
+      ...masses,
+      ...(wanted === undefined ? [] : [minutesWantedFact(t, 'stir-wanted', wanted)]),
+      ...airFacts(t, batch.place),
+    ],
+    lines: [
+      batch.sheet.blend.way === 'stir' ? replies.weighThese : replies.inducedThese,
+      ...(wanted === undefined ? withoutFigureLines(t, batch) : []),
+      ...(batch.sheet.invented ? [replies.inventedSheet] : []),
+    ],
+    actions: batchTaps(t, batch),
+    fields: [
+      { id: 'part-a', label: t.words.facts['part-a'], unit: 'g' },
+      { id: 'part-b', label: t.words.facts['part-b'], unit: 'g' },
+    ],
+  });
+}
+
+function withoutFigureLines(t: Telling, batch: Batch): readonly string[] {
+  const { withoutFigure } = blendClock(batch, airLog(t.shop, batch.place), t.now);
+  if (withoutFigure === undefined) return [];
+  const { replies } = t.words;
+  return [withoutFigure === 'unknown' ? replies.noAirKnown : `${replies.noFigure} ${t.words.noFigure[withoutFigure]}.`];
+}
+
+/** In per cent of the sheet's ratio; `undefined` before weighing. */
+export function ratioErrorPercent(batch: Batch): number | undefined {
+  if (batch.weighing === undefined) return undefined;
+  const error = ratioError(mixRatio(batch.sheet.ratio), batch.weighing);
+  return isRefused(error) ? undefined : error * 100;
+}
+
+/** What stirring (or the induction) asks, has been given, and when it is done. */
+export function blendFacts(t: Telling, batch: Batch): readonly CardFact[] {
+  const air = airLog(t.shop, batch.place);
+  const wanted = blendWantedMinutes(batch, air, t.now);
+  const given = batch.weighing === undefined ? 0 : blendClock(batch, air, t.now).dose.ranMinutes;
+  const due = blendDueAt(batch, air);
+  return [
+    ...(wanted === undefined ? [] : [minutesWantedFact(t, 'stir-wanted', wanted)]),
+    ...(given > 0 ? [minutesGivenFact(t, 'stir-given', minutes(given))] : []),
+    ...(due === undefined ? [] : [notBeforeFact(t, 'stir-done-at', due)]),
+  ];
+}
+
+/** When the pot dies; nothing once eyes have ended it. */
+export function potFacts(t: Telling, batch: Batch): readonly CardFact[] {
+  const pot = potLifeTimes(batch, airLog(t.shop, batch.place));
+  if (pot === undefined || batch.thickened !== undefined || batch.emptied !== undefined) return [];
+  return [notAfterFact(t, 'pot-margin-at', pot.marginAt), notAfterFact(t, 'pot-life-ends', pot.endAt)];
+}
+
+export function clockFacts(t: Telling, batch: Batch): readonly CardFact[] {
+  const blend = batch.filteredAt === undefined ? blendFacts(t, batch) : [];
+  return [...blend, ...potFacts(t, batch)];
+}
+
+export function weighedCard(t: Telling, batch: Batch): Card {
+  const { replies } = t.words;
+  const { weighing } = batch;
+  if (weighing === undefined) return makeCard(replies.weighed(batch.number), 'plain');
+  const tolerance = batch.sheet.ratio.tolerancePercent;
+  const error = ratioErrorPercent(batch);
+  const out = error === undefined || Math.abs(error) > tolerance;
+  const shownError = error === undefined ? '?' : t.f.signedPercent(error);
+  const total = grams(weighing.partAGrams + weighing.partBGrams);
+  const unplanned = Math.abs(total / batch.plannedGrams - 1) > 0.1;
+  const n = batch.number;
+  return makeCard(replies.weighed(n), out || unplanned ? 'warn' : 'good', {
+    facts: [
+      massFact(t, 'part-a', weighing.partAGrams),
+      massFact(t, 'part-b', weighing.partBGrams),
+      ...(error === undefined ? [] : [ratioErrorFact(t, error)]),
+      percentFact(t, 'ratio-tolerance', tolerance, 1),
+      ...clockFacts(t, batch),
+    ],
+    lines: [
+      out ? replies.ratioOut(shownError, t.f.percent(tolerance, 1)) : replies.ratioWithin(t.f.percent(tolerance, 1)),
+      ...(unplanned ? [replies.notThePlan(t.f.mass(total), t.f.mass(batch.plannedGrams))] : []),
+      ...withoutFigureLines(t, batch),
+      replies.countsSince(t.f.timeDown(weighing.at)),
+    ],
+    actions: [
+      ...batchTaps(t, batch),
+      tap(t, 'minus-5', `amend ${n} weigh at ${earlier(t, batch, 5)} typed late`),
+      tap(t, 'minus-10', `amend ${n} weigh at ${earlier(t, batch, 10)} typed late`),
+    ],
+  });
+}
+
+function earlier(t: Telling, batch: Batch, by: number): string {
+  const at = (batch.weighing?.at ?? t.now) - minutes(by) * 60_000;
+  return t.f.stamp(at);
+}
+
+export function stirringCard(t: Telling, batch: Batch, title: string): Card {
+  const { replies } = t.words;
+  const air = airLog(t.shop, batch.place);
+  const clock = blendClock(batch, air, t.now);
+  const done = clock.doneAt !== undefined && clock.doneAt <= t.now;
+  const stillWanted = blendWantedMinutes(batch, air, t.now);
+  const left = stillWanted === undefined ? undefined : minutes(Math.max(0, 1 - clock.dose.progress) * stillWanted);
+  return makeCard(title, done ? 'good' : 'plain', {
+    facts: clockFacts(t, batch),
+    lines: [
+      ...(done ? [replies.stirGivenEnough] : left === undefined ? [] : [replies.stirStillWanted(t.f.minutesUp(left))]),
+      ...t.words.heldBack(clock.dose.withoutFigureMinutes, t.f),
+    ],
+    actions: batchTaps(t, batch),
+  });
+}
+
+export function batchCard(
+  t: Telling,
+  batch: Batch,
+  title: string,
+  lines: readonly string[],
+  tone: Tone = 'plain',
+): Card {
+  const dead = batch.thickened !== undefined || batch.emptied !== undefined;
+  const left = batch.emptied?.leftGrams;
+  return makeCard(title, tone, {
+    facts: [...(dead ? [] : clockFacts(t, batch)), ...(left === undefined ? [] : [massFact(t, 'left-over', left)])],
+    lines,
+    actions: batchTaps(t, batch),
+  });
+}

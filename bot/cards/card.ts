@@ -1,0 +1,62 @@
+// What to tell, for any front end: title, figures, sentences, hazards, what can be tapped, what rings next. A front end
+// renders it its own way and loses nothing.
+
+import type { PersonName } from '../../core/ids.ts';
+import type { FactId } from './fact-ids.ts';
+
+export type Tone = 'plain' | 'good' | 'warn' | 'stop';
+
+export interface CardFact {
+  readonly id: FactId;
+  readonly label: string;
+  /** Unrounded, in the base unit; a time is ISO 8601 with its offset. */
+  readonly value: number | string;
+  readonly unit: string;
+  /** As people read it: rounded to the cautious side, in their units. */
+  readonly shown: string;
+}
+
+export interface CardAction {
+  readonly id: string;
+  readonly label: string;
+  /** What the tap says, as if typed. `{part-a}` stands for a field that is to be filled in first. */
+  readonly line: string;
+}
+
+export interface CardField {
+  readonly id: string;
+  readonly label: string;
+  readonly unit: string;
+}
+
+export interface Card {
+  readonly title: string;
+  readonly tone: Tone;
+  readonly facts: readonly CardFact[];
+  readonly lines: readonly string[];
+  readonly hazards: readonly { readonly text: string; readonly source: string }[];
+  readonly actions: readonly CardAction[];
+  readonly fields: readonly CardField[];
+  readonly next: readonly { readonly key: string; readonly dueAt: string }[];
+  readonly image: string | null;
+  /** Who is pinged. */
+  readonly ping: readonly PersonName[];
+}
+
+export function makeCard(title: string, tone: Tone, content: Partial<Omit<Card, 'title' | 'tone'>> = {}): Card {
+  return {
+    ...{ title, tone, facts: [], lines: [], hazards: [], actions: [], fields: [], next: [], image: null, ping: [] },
+    ...content,
+  };
+}
+
+/** The whole card as plain text: nothing is lost but the taps' ids. */
+export function cardText(card: Card): string {
+  return [
+    card.title,
+    ...card.facts.map((fact) => `  ${fact.label}: ${fact.shown}`),
+    ...card.lines.map((line) => `  ${line}`),
+    ...card.hazards.map((hazard) => `  ! ${hazard.text} (${hazard.source})`),
+    ...card.actions.map((action) => `  > ${action.label}: ${action.line}`),
+  ].join('\n');
+}

@@ -1,0 +1,65 @@
+// Answers to "heard", undo, amend and set.
+
+import type { Batch } from '../../core/batch/batch.ts';
+import type { Setting } from '../../core/commands.ts';
+import type { Outcome } from '../../core/execute.ts';
+import type { Entry, Fact } from '../../core/history.ts';
+import type { Part } from '../../core/part/part.ts';
+import { entriesIn } from '../../core/shop.ts';
+import { minutes } from '../../core/units.ts';
+import { batchTaps, clockFacts } from './batch-cards.ts';
+import { type Card, makeCard } from './card.ts';
+import { partFacts, partTaps } from './part-cards.ts';
+import type { Telling } from './telling.ts';
+
+type Recorded = Extract<Outcome, { kind: 'recorded' }>;
+
+export function heardCard(t: Telling, { envelopes }: Recorded): Card {
+  const lines = envelopes.flatMap(({ body, by }) =>
+    body.type === 'RingAnswered' ? [t.words.replies.heardKey(body.key, by)] : [],
+  );
+  return makeCard(t.words.replies.heard, 'good', { lines });
+}
+
+export function undoneCard(t: Telling, { envelopes, before }: Recorded): Card {
+  const seqs = new Set(envelopes.flatMap(({ body }) => (body.type === 'Amended' ? [body.amends] : [])));
+  const undone = entriesIn(before).filter((entry) => seqs.has(entry.seq));
+  const { replies } = t.words;
+  const acts = t.f.list(undone.map((entry) => t.words.fact(entry.fact, t.f)));
+  return makeCard(replies.undone, 'plain', { lines: [replies.undoneActs(acts)] });
+}
+
+export function amendedCard(t: Telling, outcome: Recorded, batch: Batch | undefined, part: Part | undefined): Card {
+  const { replies } = t.words;
+  const [envelope] = outcome.envelopes;
+  if (envelope?.body.type !== 'Amended') return makeCard(replies.amended, 'plain');
+  const { amends, why } = envelope.body;
+  const find = (entries: readonly Entry[]) => entries.find((entry) => entry.seq === amends);
+  const was = find(entriesIn(outcome.before));
+  const is = find(entriesIn(outcome.shop));
+  const say = (entry: { fact: Fact; happenedAt: Entry['happenedAt'] } | undefined) =>
+    entry === undefined ? '' : `${t.words.fact(entry.fact, t.f)}, ${t.f.timeDown(entry.happenedAt)}`;
+  return makeCard(replies.amended, 'plain', {
+    facts: part !== undefined ? partFacts(t, part) : batch !== undefined ? clockFacts(t, batch) : [],
+    lines: [replies.was(say(was)), replies.is(say(is)), ...(why === '' ? [] : [replies.why(why)])],
+    actions: part !== undefined ? partTaps(t, part) : batch !== undefined ? batchTaps(t, batch) : [],
+  });
+}
+
+export function settledCard(t: Telling, setting: Setting): Card {
+  const { replies } = t.words;
+  return makeCard(replies.settled, 'plain', { lines: [replies.settledTo(setting.name, shown(t, setting))] });
+}
+
+function shown(t: Telling, setting: Setting): string {
+  switch (setting.name) {
+    case 'sheet':
+      return setting.sheet;
+    case 'air-limit':
+      return t.f.minutesDown(minutes(setting.minutes));
+    case 'digest':
+      return `${setting.hour}:00`;
+    case 'units':
+      return setting.units;
+  }
+}

@@ -1,0 +1,16 @@
+// Film readings as figures: mean, lowest, highest.
+
+import type { Micrometres } from '../../core/units.ts';
+import { micrometres } from '../../core/units.ts';
+import type { CardFact } from './card.ts';
+import { filmFact, type Telling } from './telling.ts';
+
+export function filmFacts(t: Telling, readings: readonly Micrometres[]): readonly CardFact[] {
+  if (readings.length === 0) return [];
+  const mean = readings.reduce<number>((sum, reading) => sum + reading, 0) / readings.length;
+  return [
+    filmFact(t, 'film-mean', micrometres(mean)),
+    filmFact(t, 'film-lowest', micrometres(Math.min(...readings))),
+    filmFact(t, 'film-highest', micrometres(Math.max(...readings))),
+  ];
+}

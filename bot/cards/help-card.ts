@@ -1,0 +1,25 @@
+// What can be said, from the same tables that the reader and the rules use.
+
+import { allowed } from '../../core/allowed.ts';
+import type { Verb } from '../../core/commands.ts';
+import { type VocabularyRow, vocabulary } from '../language/vocabulary.ts';
+import { type Card, makeCard } from './card.ts';
+import type { Telling } from './telling.ts';
+
+export function helpCard(t: Telling, verb: string | undefined): Card {
+  const { replies } = t.words;
+  const rows: readonly VocabularyRow[] = Object.values(vocabulary);
+  const row = rows.find(({ name, words }) => name === verb || (verb !== undefined && words.includes(verb)));
+  if (row === undefined) {
+    return makeCard(replies.help, 'plain', {
+      lines: [...rows.map(({ example }) => example), replies.helpHow, replies.caution],
+    });
+  }
+  const rules = row.name in allowed ? allowed[row.name as Verb] : [];
+  const told = rules.map((rule) =>
+    replies.helpRule(rule.code.replaceAll('-', ' '), t.words.ruleSources[rule.source], replies.liftedBy[rule.liftedBy]),
+  );
+  return makeCard(row.words.join(', '), 'plain', {
+    lines: [row.example, replies.helpHow, ...(told.length === 0 ? [] : [replies.helpRules, ...told])],
+  });
+}

@@ -1,0 +1,27 @@
+// What runs and what rings next.
+
+import { phaseOf } from '../../core/batch/batch.ts';
+import { phaseOfPart } from '../../core/part/part.ts';
+import { planReminders } from '../../core/reminders/plan.ts';
+import { liveBatches, liveParts } from '../../core/shop.ts';
+import { airFacts } from './air-facts.ts';
+import { type Card, makeCard } from './card.ts';
+import type { Telling } from './telling.ts';
+
+export function nowCard(t: Telling): Card {
+  const { replies, phases } = t.words;
+  const batches = liveBatches(t.shop).map(
+    (batch) => `${batch.number} ${batch.sheet.name}: ${phases[phaseOf(batch).is]}`,
+  );
+  const parts = liveParts(t.shop).map((part) => `${part.name}: ${phases[phaseOfPart(part).is]}`);
+  const next = [...planReminders(t.shop).values()].flat().sort((a, b) => a.dueAt - b.dueAt);
+  const runs = [...batches, ...parts];
+  return makeCard(replies.now, 'plain', {
+    facts: airFacts(t, 'room'),
+    lines: [
+      ...(runs.length === 0 ? [replies.nothingRuns] : runs),
+      ...next.map((reminder) => replies.rings(reminder.numberedKey, t.f.timeDown(reminder.dueAt))),
+    ],
+    next: next.map((reminder) => ({ key: reminder.numberedKey, dueAt: t.f.iso(reminder.dueAt) })),
+  });
+}

@@ -1,0 +1,109 @@
+// "Not yet": what was checked, whose rule it is, what to do instead, and the tap that records what has happened all the
+// same. And "not clear": the question back.
+
+import { ruleOf } from '../../core/allowed.ts';
+import type { Outcome, Request } from '../../core/execute.ts';
+import type { ObjectionCode, Unclear } from '../../core/objections.ts';
+import { writeLine } from '../language/write-line.ts';
+import { type Card, type CardAction, makeCard } from './card.ts';
+import { type Telling, tap } from './telling.ts';
+
+/** Where a wet film meets an oven, both dangers are named. */
+const hazardous: readonly ObjectionCode[] = ['flash-off-not-over', 'not-dry'];
+
+export function objectionCard(t: Telling, request: Request, outcome: Extract<Outcome, { kind: 'objected' }>): Card {
+  const { replies } = t.words;
+  const sources = new Set(
+    outcome.objections.map((objection) => t.words.ruleSources[ruleOf(request.command.verb, objection.code).source]),
+  );
+  const oven = request.command.verb === 'cure' && request.command.way.kind === 'oven';
+  return makeCard(replies.notNow, 'stop', {
+    lines: [
+      ...new Set(outcome.objections.map((objection) => t.words.objection(objection, t.f))),
+      replies.askedBy(t.f.list([...sources])),
+      replies.nothingRecorded,
+    ],
+    hazards:
+      oven && outcome.objections.some(({ code }) => hazardous.includes(code))
+        ? [{ text: replies.wetInOven, source: t.words.ruleSources['common practice, no source'] }]
+        : [],
+    actions: [
+      happenedTap(t, request),
+      ...insteadTaps(
+        t,
+        request,
+        outcome.objections.map(({ code }) => code),
+      ),
+    ],
+  });
+}
+
+/** The act with the time at which it was said, so that the true clocks start whenever the tap is pressed. */
+function happenedTap(t: Telling, request: Request): CardAction {
+  const line = writeLine({ command: request.command, at: request.at, stance: { is: 'happened' } }, t.shop.crew.zone);
+  return tap(t, 'happened', line);
+}
+
+function insteadTaps(t: Telling, request: Request, codes: readonly ObjectionCode[]): readonly CardAction[] {
+  const again = writeLine({ command: request.command, stance: { is: 'asked' } }, t.shop.crew.zone);
+  return codes.includes('air-needed')
+    ? [tap(t, 'air', 'air {air-temperature}C {humidity}%'), tap(t, 'again', again)]
+    : [];
+}
+
+export function unclearCard(t: Telling, request: Request, unclear: Unclear): Card {
+  const { replies } = t.words;
+  return makeCard(replies.notClear, 'warn', {
+    lines: [t.words.unclear(unclear, t.f), replies.nothingRecorded],
+    actions: meantTaps(t, request, unclear),
+  });
+}
+
+/** The same line with each thing that could be meant. */
+function meantTaps(t: Telling, request: Request, unclear: Unclear): readonly CardAction[] {
+  const { command } = request;
+  const line = (changed: Request['command']) =>
+    writeLine(
+      { command: changed, stance: request.stance, ...(request.at < request.now ? { at: request.at } : {}) },
+      t.shop.crew.zone,
+    );
+  const label = (meant: string | number) => `${t.words.buttons.meant} ${meant}`;
+  switch (unclear.code) {
+    case 'no-such-batch':
+    case 'which-batch':
+      if (!('batch' in command || takesBatch(command))) return [];
+      return unclear.live.slice(0, 4).map((batch) => ({
+        id: `batch-${batch}`,
+        label: label(batch),
+        line: line({ ...command, batch } as Request['command']),
+      }));
+    case 'near-part':
+      if (command.verb !== 'coat') return [];
+      return [
+        ...unclear.near.map((near, i) => ({
+          id: `part-${i + 1}`,
+          label: label(near),
+          line: line({ ...command, parts: command.parts.map((part) => (part === unclear.part ? near : part)) }),
+        })),
+        happenedTap(t, request),
+      ];
+    default:
+      return [];
+  }
+}
+
+function takesBatch(command: Request['command']): boolean {
+  switch (command.verb) {
+    case 'weigh':
+    case 'stir':
+    case 'stop':
+    case 'filter':
+    case 'thick':
+    case 'gel':
+    case 'empty':
+    case 'coat':
+      return true;
+    default:
+      return false;
+  }
+}

@@ -1,0 +1,63 @@
+// What every card needs to be worded for one person at one moment, and the making of its figures and taps.
+
+import type { Shop } from '../../core/shop.ts';
+import type { Celsius, CelsiusSpread, EpochMs, Grams, Micrometres, Minutes } from '../../core/units.ts';
+import type { Figures } from '../language/figures.ts';
+import type { ButtonId, Words } from '../language/words/english.ts';
+import type { CardAction, CardFact } from './card.ts';
+import { type FactId, factUnits } from './fact-ids.ts';
+
+export interface Telling {
+  readonly words: Words;
+  readonly f: Figures;
+  readonly shop: Shop;
+  readonly now: EpochMs;
+}
+
+type FactsOf<Unit> = { [Id in FactId]: (typeof factUnits)[Id] extends Unit ? Id : never }[FactId];
+
+function fact({ words }: Telling, id: FactId, value: number | string, shown: string): CardFact {
+  return { id, label: words.facts[id], value, unit: factUnits[id], shown };
+}
+
+export const massFact = (t: Telling, id: FactsOf<'g'>, mass: Grams): CardFact => fact(t, id, mass, t.f.mass(mass));
+
+export const temperatureFact = (t: Telling, id: FactsOf<'degC'>, temperature: Celsius): CardFact =>
+  fact(t, id, temperature, t.f.temperature(temperature));
+
+export const spreadFact = (t: Telling, spread: CelsiusSpread): CardFact =>
+  fact(t, 'spread', spread, t.f.spread(spread));
+
+export const percentFact = (t: Telling, id: FactsOf<'%'>, value: number, digits = 0): CardFact =>
+  fact(t, id, value, t.f.percent(value, digits));
+
+export const ratioErrorFact = (t: Telling, errorPercent: number): CardFact =>
+  fact(t, 'ratio-error', errorPercent, t.f.signedPercent(errorPercent));
+
+export const filmFact = (t: Telling, id: FactsOf<'um'>, film: Micrometres): CardFact =>
+  fact(t, id, film, t.f.film(film));
+
+export const countFact = (t: Telling, id: FactsOf<'count'>, value: number): CardFact =>
+  fact(t, id, value, t.f.count(value));
+
+/** What must last so long: shown rounded up. */
+export const minutesWantedFact = (t: Telling, id: FactsOf<'min'>, duration: Minutes): CardFact =>
+  fact(t, id, duration, t.f.minutesUp(duration));
+
+/** What has been earned so far: shown rounded down. */
+export const minutesGivenFact = (t: Telling, id: FactsOf<'min'>, duration: Minutes): CardFact =>
+  fact(t, id, duration, t.f.minutesDown(duration));
+
+/** Not before: shown rounded up to the minute. */
+export const notBeforeFact = (t: Telling, id: FactsOf<'time'>, at: EpochMs): CardFact =>
+  fact(t, id, t.f.iso(at), t.f.timeUp(at));
+
+/** Not after: shown rounded down to the minute. */
+export const notAfterFact = (t: Telling, id: FactsOf<'time'>, at: EpochMs): CardFact =>
+  fact(t, id, t.f.iso(at), t.f.timeDown(at));
+
+export const tap = ({ words }: Telling, id: ButtonId, line: string): CardAction => ({
+  id,
+  label: words.buttons[id],
+  line,
+});

@@ -1,0 +1,121 @@
+// Flags, environment and the crew's file, read once and parsed by zod. A fault names the flag or field.
+
+import { parseArgs } from 'node:util';
+import { IANAZone } from 'luxon';
+import { z } from 'zod';
+import type { CrewFile } from '../core/crew/crew.ts';
+import { minutes } from '../core/units.ts';
+import { languages } from './language/words/languages.ts';
+
+const zone = z
+  .string()
+  .refine((name) => IANAZone.isValidZone(name), 'not a time zone; say, for example, Europe/Madrid');
+const language = z
+  .string()
+  .refine((code) => languages.includes(code), `not a language here; there are ${languages.join(', ')}`);
+const name = z.string().min(1).max(40);
+
+const Flags = z.strictObject({
+  json: z.boolean().default(false),
+  clock: z
+    .string()
+    .regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?$/, 'say a local date and time: 2026-03-02T08:00')
+    .optional(),
+  zone: zone.optional(),
+  speed: z.coerce.number('say a number: 60').positive('say a number above zero: 60').max(100_000).optional(),
+  data: z.string().min(1).optional(),
+  as: name.default('lead'),
+  crew: z.string().min(1).optional(),
+  sheets: z.string().min(1).optional(),
+  lang: language.default('en'),
+});
+export type Flags = z.infer<typeof Flags>;
+
+const Environment = z.object({ BATCHBELL_DATA: z.string().min(1).optional() });
+
+export const CrewFileSchema = z.strictObject({
+  name: z.string().min(1).max(60),
+  zone: zone.optional(),
+  people: z
+    .array(
+      z.strictObject({
+        name,
+        role: z.enum(['crew', 'lead', 'supervisor']),
+        language: language.optional(),
+        units: z.enum(['metric', 'us']).optional(),
+      }),
+    )
+    .min(1),
+  digestHour: z.number().int().min(0).max(23).optional(),
+  escalationMinutes: z.number().positive().max(1440).optional(),
+});
+
+/** A flag, variable or field that cannot serve; the program ends with 2. */
+export type ConfigFault = { readonly fault: string };
+
+export function readFlags(args: readonly string[]): Flags | ConfigFault {
+  try {
+    const { values } = parseArgs({
+      args: [...args],
+      options: {
+        json: { type: 'boolean' },
+        clock: { type: 'string' },
+        zone: { type: 'string' },
+        speed: { type: 'string' },
+        data: { type: 'string' },
+        as: { type: 'string' },
+        crew: { type: 'string' },
+        sheets: { type: 'string' },
+        lang: { type: 'string' },
+      },
+    });
+    const read = Flags.safeParse(values);
+    return read.success ? read.data : { fault: issues(read.error, '--') };
+  } catch (error) {
+    return { fault: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+export function readEnvironment(environment: Readonly<Record<string, string | undefined>>) {
+  return Environment.parse({ BATCHBELL_DATA: environment.BATCHBELL_DATA || undefined });
+}
+
+const usualDigestHour = 17;
+const usualEscalation = minutes(10);
+
+/** `content`: of the crew's file, if there is one. Without it, whoever speaks is the lead. */
+export function readCrew(file: string | undefined, content: string | undefined, flags: Flags): CrewFile | ConfigFault {
+  if (content === undefined) {
+    return {
+      name: 'crew',
+      zone: flags.zone ?? 'UTC',
+      people: [{ name: flags.as, role: 'lead', language: flags.lang, units: 'metric' }],
+      digestHour: usualDigestHour,
+      escalationMinutes: usualEscalation,
+    };
+  }
+  let json: unknown;
+  try {
+    json = JSON.parse(content);
+  } catch (error) {
+    return { fault: `${file}: not JSON: ${String(error)}` };
+  }
+  const read = CrewFileSchema.safeParse(json);
+  if (!read.success) return { fault: issues(read.error, `${file} `) };
+  const { people, zone: own, digestHour, escalationMinutes } = read.data;
+  return {
+    name: read.data.name,
+    zone: flags.zone ?? own ?? 'UTC',
+    people: people.map((person) => ({
+      ...person,
+      language: person.language ?? flags.lang,
+      units: person.units ?? 'metric',
+    })),
+    digestHour: digestHour ?? usualDigestHour,
+    escalationMinutes: escalationMinutes === undefined ? usualEscalation : minutes(escalationMinutes),
+  };
+}
+
+function issues(error: z.ZodError, prefix: string): string {
+  return error.issues.map((issue) => `${prefix}${issue.path.join('.')}: ${issue.message}`).join('; ');
+}

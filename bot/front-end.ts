@@ -1,0 +1,21 @@
+// What a front end is: it renders cards, sends text and taps to the host, and knows nothing of nouns or the store.
+
+import type { PersonName } from '../core/ids.ts';
+import type { Answer } from './answer.ts';
+
+export interface Delivery {
+  readonly text: string;
+  readonly as: PersonName;
+  /** Names the line or delivery in its answer. */
+  readonly in: string;
+  /** The platform's own id. It may deliver it again under the same: then it is one event and the same answer. */
+  readonly id: string | undefined;
+}
+
+export interface FrontEnd {
+  readonly name: string;
+  /** What rings by itself. `unknown`: no answer in time. */
+  readonly tell: (answer: Answer) => Promise<'posted' | 'rejected' | 'unknown'>;
+  readonly wasTold: (numberedKey: string) => Promise<'yes' | 'no' | 'unknown'>;
+  readonly stop: () => Promise<void>;
+}

@@ -1,0 +1,34 @@
+// What a reader gets and what it hands back. A reader turns the words after the verb into one command; times and
+// stance have been taken off before, except where the line ends in somebody's own words.
+
+import type { Command, Stance } from '../../../core/commands.ts';
+import type { EpochMs } from '../../../core/units.ts';
+import type { Fault, LineContext } from '../reading.ts';
+import type { Token } from '../typed/tokens.ts';
+import type { VerbNamed } from '../verbs-typed.ts';
+
+export interface ActLine {
+  readonly verb: VerbNamed;
+  /** What follows the verb. */
+  readonly tokens: readonly Token[];
+  readonly line: string;
+  readonly context: LineContext;
+}
+
+export interface ActRead {
+  readonly command: Command;
+  readonly at?: EpochMs;
+  readonly stance?: Stance;
+}
+
+export type Reader = (act: ActLine) => Command | Fault;
+export type ReaderToTheEnd = (act: ActLine) => ActRead | Fault;
+
+/** The line with one piece put differently. */
+export function lineWith(line: string, span: { readonly start: number; readonly end: number }, text: string): string {
+  return line.slice(0, span.start) + text + line.slice(span.end);
+}
+
+export function leftOver(token: Token, tries: readonly string[] = []): Fault {
+  return { code: 'left-over', token, tries };
+}

@@ -1,0 +1,108 @@
+// Which act is corrected: `1 weigh`, `impeller-7 coat`, `air`, with the values that each kind of act can have wrong.
+
+import type { AmendTarget, Verb } from '../../../core/commands.ts';
+import type { BatchNumber } from '../../../core/ids.ts';
+import { partNamed, placeNamed } from '../names-typed.ts';
+import type { Fault } from '../reading.ts';
+import type { Kind, Slot } from '../slots.ts';
+import { batchMarks, fillers, methodsByWord } from '../trade-words.ts';
+import type { Token, Word } from '../typed/tokens.ts';
+import { verbNamed } from '../verbs-typed.ts';
+import { type ActLine, leftOver, lineWith } from './act-line.ts';
+import { batchFrom } from './gather.ts';
+
+export interface Amendable {
+  readonly on: 'batch' | 'part' | 'part-or-batch' | 'place';
+  /** What may be wrong besides the time, by kind of quantity. */
+  readonly values: Partial<Readonly<Record<Kind, Slot>>>;
+}
+
+const onBatch: Amendable = { on: 'batch', values: {} };
+const onPart: Amendable = { on: 'part', values: {} };
+
+/** Undefined: nothing in such an act can be put right by an amendment. */
+export const amendable: Readonly<Record<Verb, Amendable | undefined>> = {
+  mix: onBatch,
+  weigh: { on: 'batch', values: { mass: 'part-a' } },
+  stir: onBatch,
+  stop: onBatch,
+  filter: onBatch,
+  thick: onBatch,
+  gel: onBatch,
+  empty: { on: 'batch', values: { mass: 'left' } },
+  part: undefined,
+  coat: { on: 'part-or-batch', values: {} },
+  dry: onPart,
+  cure: { on: 'part', values: { temperature: 'oven-temperature' } },
+  temp: { on: 'part', values: { temperature: 'part-temperature' } },
+  out: onPart,
+  wet: { on: 'part', values: { film: 'wet-film', length: 'wet-film' } },
+  film: { on: 'part', values: { film: 'dry-film', length: 'dry-film' } },
+  release: onPart,
+  hold: onPart,
+  air: { on: 'place', values: { temperature: 'air-temperature', percent: 'humidity' } },
+  surface: { on: 'place', values: { temperature: 'surface-temperature' } },
+  night: { on: 'place', values: { temperature: 'lowest-temperature' } },
+  ok: undefined,
+  undo: undefined,
+  amend: undefined,
+  set: undefined,
+};
+
+export interface TargetRead {
+  readonly of: AmendTarget;
+  readonly row: Amendable;
+  /** Index of the token after the verb. */
+  readonly next: number;
+}
+
+/** The target up to its verb; a batch or a name may also follow it. */
+export function targetFrom(act: ActLine): TargetRead | Fault {
+  let batch: { readonly number: BatchNumber; readonly token: Token } | undefined;
+  let name: Word | undefined;
+  for (const [i, token] of act.tokens.entries()) {
+    if (token.kind === 'number' && batch === undefined) {
+      const number = batchFrom(token);
+      if (typeof number !== 'number') return number;
+      batch = { number, token };
+    } else if (token.kind === 'word') {
+      const verb = methodsByWord.has(token.word) ? undefined : verbNamed(token.word);
+      const row = isVerb(verb?.row.name) ? amendable[verb.row.name] : undefined;
+      if (row !== undefined && isVerb(verb?.row.name)) {
+        return targetOf(verb.row.name, row, i + 1, batch, name);
+      }
+      if (batchMarks.has(token.word) || fillers.has(token.word)) continue;
+      const isMethod = methodsByWord.has(token.word);
+      if (isMethod || verb !== undefined || name !== undefined) {
+        const tries = isMethod ? [lineWith(act.line, token, `coat ${token.text}`)] : [];
+        return { code: 'left-over', token, needs: ['act'], tries };
+      }
+      name = token;
+    } else return leftOver(token);
+  }
+  return { code: 'incomplete', needs: ['act', 'change'] };
+}
+
+function isVerb(name: string | undefined): name is Verb {
+  return name !== undefined && name in amendable;
+}
+
+function targetOf(
+  verb: Verb,
+  row: Amendable,
+  next: number,
+  batch: { readonly number: BatchNumber; readonly token: Token } | undefined,
+  name: Word | undefined,
+): TargetRead | Fault {
+  const takesBatch = row.on === 'batch' || row.on === 'part-or-batch';
+  if (batch !== undefined && !takesBatch) return leftOver(batch.token);
+  if (name !== undefined && row.on === 'batch') return leftOver(name);
+  const number = batch === undefined ? {} : { batch: batch.number };
+  if (name === undefined) return { of: { verb, ...number }, row, next };
+  if (row.on === 'place') {
+    const place = placeNamed(name.word);
+    return place === undefined ? leftOver(name) : { of: { verb, place }, row, next };
+  }
+  const part = partNamed(name.word);
+  return part === undefined ? leftOver(name) : { of: { verb, part, ...number }, row, next };
+}

@@ -1,0 +1,180 @@
+// The corrected values on an amend's line, taken one by one until the words of the why begin.
+
+import type { Amendment, AmendTarget } from '../../../core/commands.ts';
+import { looksLikePart, placeNamed } from '../names-typed.ts';
+import { type Fault, isFault } from '../reading.ts';
+import { isOutside, slots } from '../slots.ts';
+import { saidTimeFrom } from '../times/said-time.ts';
+import { batchMarks, fillers, methodsByWord } from '../trade-words.ts';
+import type { NumberToken, QuantityToken, Token } from '../typed/tokens.ts';
+import { type ActLine, leftOver, lineWith } from './act-line.ts';
+import type { Amendable } from './amend-target.ts';
+import { baseValue, batchFrom, doubtful, impossibleUnit, limitsFor } from './gather.ts';
+import { withUnitText } from './unit-missing.ts';
+
+type Mutable<T> = { -readonly [Field in keyof T]: T[Field] };
+
+/** What the walk over the values has found so far. */
+export interface Found {
+  readonly of: Mutable<AmendTarget>;
+  readonly change: Mutable<Amendment>;
+  /** Readings that only make sense together: two weights, a row of films. */
+  readonly list: Token[];
+}
+
+/** Takes values as long as they come and answers where the why begins. */
+export function walkValues(act: ActLine, row: Amendable, from: number, found: Found): number | Fault {
+  let whyFrom = from;
+  for (let i = from; i < act.tokens.length; i++) {
+    const token = act.tokens[i];
+    if (token === undefined || token.kind === 'quoted') break;
+    const time = saidTimeFrom(act.tokens, i, act.context);
+    if (time !== undefined) {
+      if (isFault(time)) return time;
+      if (found.change.at !== undefined) return leftOver(token);
+      found.change.at = time.at;
+      i = time.to - 1;
+    } else {
+      const took = takeValue(act, row, i, token, found);
+      if (typeof took === 'object') return took;
+      if (took === 'no') break;
+      // `to 1201g`: the filler counts only if a value follows it.
+      if (took === 'filler') continue;
+    }
+    whyFrom = i + 1;
+  }
+  return whyFrom;
+}
+
+function takeValue(
+  act: ActLine,
+  row: Amendable,
+  index: number,
+  token: Token,
+  found: Found,
+): 'yes' | 'no' | 'filler' | Fault {
+  switch (token.kind) {
+    case 'word':
+      return takeWord(act, row, index, token.word, found);
+    case 'number':
+      return takeNumber(act, row, index, token, found);
+    case 'quantity': {
+      const slot = row.values[token.quantity.is];
+      if (slot === undefined) return leftOver(token);
+      if (isListed(row)) {
+        found.list.push(token);
+        return 'yes';
+      }
+      const limits = limitsFor(slot, token.quantity);
+      if (limits !== undefined && isOutside(limits, baseValue(token.quantity))) {
+        return { code: 'impossible', token, needs: [slot], limits };
+      }
+      return takeQuantity(token, found) ? 'yes' : leftOver(token);
+    }
+    case 'doubt':
+      return doubtful(token, act.line, row.values[token.is]);
+    case 'impossible': {
+      const slot = row.values[token.is];
+      return slot === undefined ? leftOver(token) : impossibleUnit(token, slot);
+    }
+    case 'quoted':
+      return 'no';
+    default: {
+      const never: never = token;
+      return never;
+    }
+  }
+}
+
+function takeWord(act: ActLine, row: Amendable, index: number, word: string, found: Found): 'yes' | 'no' | 'filler' {
+  const next = act.tokens[index + 1];
+  const { of, change } = found;
+  const isWeight = row.values.mass === 'part-a' && (next?.kind === 'number' || next?.kind === 'quantity');
+  if ((word === 'a' || word === 'b') && isWeight) {
+    const letter = act.tokens[index];
+    if (letter !== undefined) found.list.push(letter);
+    return 'yes';
+  }
+  const method = of.verb === 'coat' && change.method === undefined ? methodsByWord.get(word) : undefined;
+  if (method !== undefined) {
+    change.method = method;
+    return 'yes';
+  }
+  const isFirst = Object.keys(change).length === 0 && found.list.length === 0;
+  if (isFirst && row.on === 'place' && of.place === undefined) {
+    const before = act.tokens[index - 1];
+    const introduced =
+      before?.kind === 'word' && (before.word === 'in' || before.word === 'at' || before.word === 'the');
+    const place = introduced || act.context.places.includes(word) ? placeNamed(word) : undefined;
+    if (place !== undefined) {
+      of.place = place;
+      return 'yes';
+    }
+  }
+  const isOnPart = row.on === 'part' || row.on === 'part-or-batch';
+  if (isFirst && isOnPart && of.part === undefined && (act.context.parts.includes(word) || looksLikePart(word))) {
+    of.part = word;
+    return 'yes';
+  }
+  return fillers.has(word) || batchMarks.has(word) ? 'filler' : 'no';
+}
+
+function takeNumber(
+  act: ActLine,
+  row: Amendable,
+  index: number,
+  token: NumberToken,
+  found: Found,
+): 'yes' | 'no' | Fault {
+  if (isListed(row)) {
+    if (isFollowedByQuantity(act, index, row)) {
+      found.list.push(token);
+      return 'yes';
+    }
+    if (found.list.length > 0) return 'no';
+  }
+  const takesBatch = row.on === 'batch' || row.on === 'part-or-batch';
+  const isFirst = Object.keys(found.change).length === 0 && found.list.length === 0;
+  if (takesBatch && found.of.batch === undefined && isFirst) {
+    const batch = batchFrom(token);
+    if (typeof batch !== 'number') return batch;
+    found.of.batch = batch;
+    return 'yes';
+  }
+  const wanted = [...new Set(Object.values(row.values))];
+  if (wanted.length === 0 || !isFirst) return 'no';
+  const units = wanted.flatMap((slot) => slots[slot].units);
+  const tries = units.map((unit) => lineWith(act.line, token, withUnitText(token, unit)));
+  return { code: 'unit-missing', token, needs: wanted, tries };
+}
+
+/** The bare numbers before a value of the right kind are covered by its unit. */
+function isFollowedByQuantity(act: ActLine, index: number, row: Amendable): boolean {
+  for (const token of act.tokens.slice(index + 1)) {
+    if (token.kind === 'quantity') return row.values[token.quantity.is] !== undefined;
+    const isLetter = token.kind === 'word' && (token.word === 'a' || token.word === 'b');
+    if (token.kind !== 'number' && !isLetter) return false;
+  }
+  return false;
+}
+
+function isListed(row: Amendable): boolean {
+  return row.values.mass === 'part-a' || row.values.film !== undefined;
+}
+
+function takeQuantity(token: QuantityToken, { change }: Found): boolean {
+  const { quantity } = token;
+  if (quantity.is === 'mass' && change.leftGrams === undefined) {
+    change.leftGrams = quantity.grams;
+    return true;
+  }
+  if (quantity.is === 'temperature' && change.celsius === undefined) {
+    change.celsius = quantity.celsius;
+    return true;
+  }
+  if (quantity.is === 'percent' && change.relativeHumidityPercent === undefined) {
+    change.relativeHumidityPercent = quantity.percent;
+    return true;
+  }
+  return false;
+}

@@ -1,0 +1,38 @@
+// `l201g` and `I201g` are 1201g where no name can stand (mix, weigh, empty); elsewhere they may be a part's name.
+
+import { type Token, tokenize } from '../typed/tokens.ts';
+import type { ActLine } from './act-line.ts';
+
+const oneAsLetter = /^[lI](?=\d)/;
+const labelled = /^[ab](?=\d)/i;
+
+export function withLeadingOnes(act: ActLine): ActLine {
+  return act.tokens.some(isSlip) ? { ...act, tokens: act.tokens.flatMap((token) => repaired(token)) } : act;
+}
+
+/** `a1201g`: the part's letter run into its weight. */
+export function withLabelsApart(act: ActLine): ActLine {
+  const isGlued = (token: Token): boolean => token.kind === 'word' && labelled.test(token.text);
+  if (!act.tokens.some(isGlued)) return act;
+  const apart = (token: Token): readonly Token[] =>
+    isGlued(token)
+      ? [...tokensAt(token.text.slice(0, 1), token.start), ...tokensAt(token.text.slice(1), token.start + 1)]
+      : [token];
+  return { ...act, tokens: act.tokens.flatMap(apart) };
+}
+
+function isSlip(token: Token): boolean {
+  return token.kind === 'word' && oneAsLetter.test(token.text);
+}
+
+function repaired(token: Token): readonly Token[] {
+  if (!isSlip(token)) return [token];
+  const tokens = tokensAt(token.text.replace(oneAsLetter, '1'), token.start);
+  const [only] = tokens;
+  return tokens.length === 1 && only?.kind === 'quantity' && only.unit.is === 'mass' ? tokens : [token];
+}
+
+/** The pieces of `text` as if it stood at `start` of the line. */
+function tokensAt(text: string, start: number): readonly Token[] {
+  return tokenize(' '.repeat(start) + text);
+}

@@ -1,0 +1,109 @@
+// `amend 1 weigh 1201g 1189g wrong scale`: what is corrected, what it should be, why. A time between the act and the
+// why is the corrected time; when the amending itself was done is said before the verb or after a quoted why.
+
+import { type Fault, isFault } from '../reading.ts';
+import { trailingTime } from '../stance.ts';
+import type { Token } from '../typed/tokens.ts';
+import type { Quantity } from '../typed/units-typed.ts';
+import { type ActLine, type ActRead, leftOver, lineWith } from './act-line.ts';
+import { type Amendable, targetFrom } from './amend-target.ts';
+import { type Found, walkValues } from './amend-values.ts';
+import { withLabelsApart, withLeadingOnes } from './leading-ones.ts';
+import { ownWordsFrom } from './own-words.ts';
+import { filmsFrom } from './read-films.ts';
+import { weightsFrom } from './weights.ts';
+
+export function readAmend(typed: ActLine): ActRead | Fault {
+  const target = targetFrom(typed);
+  if (isFault(target)) return target;
+  const act = target.of.verb === 'weigh' ? withLabelsApart(withLeadingOnes(typed)) : typed;
+  const found: Found = { of: { ...target.of }, change: {}, list: [] };
+  const whyFrom = walkValues(act, target.row, target.next, found);
+  if (typeof whyFrom !== 'number') return whyFrom;
+  const listed = takeList(act, target.row, found);
+  if (listed !== undefined) return listed;
+  if (Object.keys(found.change).length === 0) return { code: 'incomplete', needs: ['change'] };
+  const why = ownWordsFrom(act, whyFrom);
+  if (isFault(why)) return why;
+  const doubt = why.quoted ? undefined : valueAmongWords(act, target.row, found, whyFrom);
+  if (doubt !== undefined) return doubt;
+  return {
+    command: { verb: 'amend', of: found.of, change: found.change, why: why.words },
+    ...(why.at !== undefined && { at: why.at }),
+    ...(why.stance !== undefined && { stance: why.stance }),
+  };
+}
+
+function takeList(act: ActLine, row: Amendable, found: Found): Fault | undefined {
+  const { list, of, change } = found;
+  const [first] = list;
+  if (first === undefined) return undefined;
+  if (row.values.film !== undefined) {
+    const films = filmsFrom(list, act.line, of.verb === 'wet' ? 'wet-film' : 'dry-film');
+    if (isFault(films)) return films;
+    change.filmMicrometres = films;
+    return undefined;
+  }
+  const weights = weightsFrom(list, act.line, act.context, of.batch);
+  if (isFault(weights)) return weights;
+  const { partAGrams, partBGrams, batch } = weights;
+  if (list.length < 3 && (partAGrams === undefined) !== (partBGrams === undefined) && list.every(isNoLetter)) {
+    const tries = ['a', 'b'].map((letter) => lineWith(act.line, first, `${letter} ${first.text}`));
+    return { code: 'ambiguous-number', token: first, needs: ['part-a', 'part-b'], couldBe: ['A', 'B'], tries };
+  }
+  if (batch !== undefined) of.batch = batch;
+  if (partAGrams !== undefined) change.partAGrams = partAGrams;
+  if (partBGrams !== undefined) change.partBGrams = partBGrams;
+  return undefined;
+}
+
+function isNoLetter(token: Token): boolean {
+  return token.kind !== 'word';
+}
+
+/** A value or a time among the words of the why may have been meant as the correction: ask. */
+function valueAmongWords(act: ActLine, row: Amendable, { change }: Found, whyFrom: number): Fault | undefined {
+  const first = act.tokens[whyFrom];
+  const last = act.tokens.at(-1);
+  if (first === undefined || last === undefined) return undefined;
+  const why = act.line.slice(first.start, last.end);
+  const quoted = act.line.slice(0, first.start) + JSON.stringify(why);
+  const timeFrom = trailingTime(act.tokens, whyFrom, act.context);
+  const time = timeFrom === undefined ? undefined : act.tokens[timeFrom];
+  if (time !== undefined) {
+    const timeText = act.line.slice(time.start);
+    const moved =
+      `${act.line.slice(0, first.start)}${timeText} ${act.line.slice(first.start, time.start).trim()}`.trim();
+    const token = { text: timeText, start: time.start, end: act.line.length };
+    return { code: 'ambiguous-time', token, couldBe: [timeText, JSON.stringify(why)], tries: [moved, quoted] };
+  }
+  const stray = act.tokens
+    .slice(whyFrom)
+    .find(
+      (token) =>
+        token.kind === 'quantity' && row.values[token.quantity.is] !== undefined && !isSet(change, token.quantity),
+    );
+  return stray === undefined ? undefined : leftOver(stray, [quoted]);
+}
+
+function isSet(change: Found['change'], { is }: Quantity): boolean {
+  switch (is) {
+    case 'mass':
+      return change.leftGrams !== undefined || change.partAGrams !== undefined || change.partBGrams !== undefined;
+    case 'temperature':
+      return change.celsius !== undefined;
+    case 'percent':
+      return change.relativeHumidityPercent !== undefined;
+    case 'film':
+    case 'length':
+      return change.filmMicrometres !== undefined;
+    case 'volume':
+    case 'area':
+    case 'duration':
+      return false;
+    default: {
+      const never: never = is;
+      return never;
+    }
+  }
+}

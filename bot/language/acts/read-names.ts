@@ -1,0 +1,83 @@
+// Names among the words of a line: parts, places, sheets. Whether a part exists is not asked; what the shop has only
+// helps to tell a name from a stray word.
+
+import { distance } from 'fastest-levenshtein';
+import type { PartName, PlaceName, SheetId } from '../../../core/ids.ts';
+import { partNamed, placeNamed } from '../names-typed.ts';
+import type { Fault, LineContext } from '../reading.ts';
+import { isPlaceWord } from '../trade-words.ts';
+import { type ActLine, leftOver, lineWith } from './act-line.ts';
+import type { NameToken } from './gather.ts';
+
+export function wordOf(token: NameToken): string {
+  return token.kind === 'word' ? token.word : token.words.toLowerCase();
+}
+
+/** One part at least. After the first a plain word that the shop does not know as a part is no name: `dry x-1 twice`. */
+export function partsFrom(words: readonly NameToken[], context: LineContext): readonly PartName[] | Fault {
+  const parts: PartName[] = [];
+  for (const token of words) {
+    const word = wordOf(token);
+    const part = partNamed(word);
+    const known = context.parts.includes(word);
+    if (part === undefined || (parts.length > 0 && !known && !/\d/.test(word))) return leftOver(token);
+    if (!parts.includes(part)) parts.push(part);
+  }
+  return parts.length === 0 ? { code: 'incomplete', needs: ['parts'] } : parts;
+}
+
+export function onePartFrom(words: readonly NameToken[]): PartName | Fault | undefined {
+  const [first, second] = words;
+  if (first === undefined) return undefined;
+  return second === undefined ? (partNamed(wordOf(first)) ?? leftOver(first)) : leftOver(second);
+}
+
+/** The place in plain sight, or the one that `in` introduced. */
+export function placeFrom(
+  act: ActLine,
+  words: readonly NameToken[],
+  introduced?: PlaceName,
+): PlaceName | Fault | undefined {
+  const [first, second] = words;
+  if (first === undefined) return introduced;
+  if (second !== undefined || introduced !== undefined) return leftOver(second ?? first);
+  const word = wordOf(first);
+  const place = placeNamed(word);
+  const { places } = act.context;
+  if (place !== undefined && (places.includes(place) || isPlaceWord(place))) return place;
+  const near = places.filter((known) => distance(known, word) <= 2);
+  return leftOver(
+    first,
+    [...near, `in ${word}`].map((text) => lineWith(act.line, first, text)),
+  );
+}
+
+const fewestLetters = 3;
+
+/** A sheet by its id or any part of it that no other sheet shares. */
+export function sheetFrom(act: ActLine, words: readonly NameToken[]): SheetId | Fault | undefined {
+  const [first] = words;
+  const last = words.at(-1);
+  if (first === undefined || last === undefined) return undefined;
+  const said = words.map(wordOf).join('-');
+  const { sheetIds } = act.context;
+  const exact = sheetIds.find((id) => id.toLowerCase() === said);
+  if (exact !== undefined) return exact;
+  const matching = said.length < fewestLetters ? [] : sheetIds.filter((id) => id.toLowerCase().includes(said));
+  if (matching.length === 1) return matching[0];
+  const span = { start: first.start, end: last.end };
+  const likely = matching.length > 0 ? matching : nearestIds(said, sheetIds);
+  return {
+    code: matching.length > 0 ? 'ambiguous-name' : 'unknown-sheet',
+    token: { text: act.line.slice(span.start, span.end), ...span },
+    needs: ['sheet'],
+    couldBe: matching,
+    tries: likely.map((id) => lineWith(act.line, span, id)),
+  };
+}
+
+function nearestIds(said: string, ids: readonly SheetId[]): readonly SheetId[] {
+  const far = (id: SheetId): number =>
+    Math.min(...id.split('-').map((piece) => distance(piece, said)), distance(id, said));
+  return [...ids].sort((one, other) => far(one) - far(other));
+}

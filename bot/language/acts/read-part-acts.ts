@@ -1,0 +1,86 @@
+// What happens to named parts: `coat impeller-7 1 spray`, `dry`, `cure impeller-7 oven 90C`, `temp`, `out`, `release`.
+
+import type { Command, CommandOf, Method } from '../../../core/commands.ts';
+import { type Fault, isFault } from '../reading.ts';
+import { methodsByWord } from '../trade-words.ts';
+import { type ActLine, leftOver } from './act-line.ts';
+import { gather, type NameToken } from './gather.ts';
+import { onePartFrom, partsFrom, wordOf } from './read-names.ts';
+
+export function readCoat(act: ActLine): CommandOf<'coat'> | Fault {
+  const gathered = gather(act);
+  if (isFault(gathered)) return gathered;
+  const { batch } = gathered;
+  const methodTokens = gathered.words.filter((token) => methodsByWord.has(wordOf(token)));
+  const parts = partsFrom(
+    gathered.words.filter((token) => !methodTokens.includes(token)),
+    act.context,
+  );
+  if (isFault(parts)) return parts;
+  const method = methodFrom(act.verb.method, methodTokens);
+  if (method === undefined) {
+    // The three that a phone-length card has room for.
+    return {
+      code: 'incomplete',
+      needs: ['method'],
+      tries: ['flow', 'dip', 'spray'].map((way) => `${act.line} ${way}`),
+    };
+  }
+  if (typeof method !== 'string') return method;
+  return { verb: 'coat', parts, method, ...(batch !== undefined && { batch }) };
+}
+
+function methodFrom(verb: Method | undefined, tokens: readonly NameToken[]): Method | Fault | undefined {
+  let method = verb;
+  for (const token of tokens) {
+    const said = methodsByWord.get(wordOf(token));
+    if (method !== undefined && method !== said) return leftOver(token);
+    method = said;
+  }
+  return method;
+}
+
+export function readCure(act: ActLine): CommandOf<'cure'> | Fault {
+  const gathered = gather(act);
+  if (isFault(gathered)) return gathered;
+  const ways = gathered.words.filter((token) => ['oven', 'room'].includes(wordOf(token)));
+  const parts = partsFrom(
+    gathered.words.filter((token) => !ways.includes(token)),
+    act.context,
+  );
+  if (isFault(parts)) return parts;
+  const [way, second] = ways;
+  const { temperature } = gathered;
+  if (second !== undefined) return leftOver(second);
+  if (way === undefined) {
+    return { code: 'incomplete', needs: ['way'], tries: ['oven', 'room'].map((word) => `${act.line} ${word}`) };
+  }
+  if (wordOf(way) === 'oven') {
+    return {
+      verb: 'cure',
+      parts,
+      way: { kind: 'oven', ...(temperature !== undefined && { setCelsius: temperature }) },
+    };
+  }
+  const stray = act.tokens.find((token) => token.kind === 'quantity');
+  return stray === undefined ? { verb: 'cure', parts, way: { kind: 'room' } } : leftOver(stray);
+}
+
+export function readTemp(act: ActLine): CommandOf<'temp'> | Fault {
+  const gathered = gather(act);
+  if (isFault(gathered)) return gathered;
+  const part = onePartFrom(gathered.words);
+  if (typeof part === 'object') return part;
+  const { temperature } = gathered;
+  if (temperature === undefined) return { code: 'incomplete', needs: ['part-temperature'] };
+  return { verb: 'temp', celsius: temperature, ...(part !== undefined && { part }) };
+}
+
+export function partsReader(verb: 'dry' | 'out' | 'release'): (act: ActLine) => Command | Fault {
+  return (act) => {
+    const gathered = gather(act);
+    if (isFault(gathered)) return gathered;
+    const parts = partsFrom(gathered.words, act.context);
+    return isFault(parts) ? parts : { verb, parts };
+  };
+}

@@ -1,0 +1,93 @@
+// `part impeller-7 serial 4411 job 88 customer x cast-iron 12mm 0.8m2 max 120C`: a part and what is known of it.
+// What follows a label is taken as typed; a metal needs no label.
+
+import type { CommandOf, PartDetails } from '../../../core/commands.ts';
+import { type Fault, isFault } from '../reading.ts';
+import type { Slot } from '../slots.ts';
+import { isMetalWord, metalNamed } from '../trade-words.ts';
+import { withUnit } from '../typed/numeric-chunk.ts';
+import type { Token } from '../typed/tokens.ts';
+import { unitsBySpelling } from '../typed/units-typed.ts';
+import { type ActLine, leftOver } from './act-line.ts';
+import { type Gathered, gather } from './gather.ts';
+import { onePartFrom, wordOf } from './read-names.ts';
+
+type Label = Extract<Slot, 'serial' | 'job' | 'customer' | 'metal'>;
+
+const labels: ReadonlyMap<string, Label> = new Map([
+  ['serial', 'serial'],
+  ['sn', 'serial'],
+  ['s/n', 'serial'],
+  ['job', 'job'],
+  ['order', 'job'],
+  ['customer', 'customer'],
+  ['cust', 'customer'],
+  ['client', 'customer'],
+  ['metal', 'metal'],
+  ['material', 'metal'],
+]);
+
+type Labelled = { -readonly [Name in Label]?: string };
+
+export function readPart(act: ActLine): CommandOf<'part'> | Fault {
+  const apart = labelsApart(act.tokens);
+  if (isFault(apart)) return apart;
+  const gathered = gather({ ...act, tokens: apart.rest.flatMap(inchesAfterSpace) });
+  if (isFault(gathered)) return gathered;
+  const metals = gathered.words.slice(1).filter((token) => isMetalWord(wordOf(token)));
+  const others = gathered.words.filter((token) => !metals.includes(token));
+  const part = onePartFrom(others);
+  if (part === undefined) return { code: 'incomplete', needs: ['part'] };
+  if (typeof part !== 'string') return part;
+  const metal = metalNamed(metals.map(wordOf));
+  const [stray] = metals;
+  if (stray !== undefined && (metal === undefined || apart.labelled.metal !== undefined)) return leftOver(stray);
+  return {
+    verb: 'part',
+    part,
+    details: { ...apart.labelled, ...(metal !== undefined && { metal }), ...measures(gathered) },
+  };
+}
+
+function measures({ length, area, temperature }: Gathered): PartDetails {
+  return {
+    ...(length !== undefined && { wallMillimetres: length }),
+    ...(area !== undefined && { areaSquareMetres: area }),
+    ...(temperature !== undefined && { highestCelsius: temperature }),
+  };
+}
+
+function labelsApart(tokens: readonly Token[]): { labelled: Labelled; rest: readonly Token[] } | Fault {
+  const labelled: Labelled = {};
+  const rest: Token[] = [];
+  for (let i = 0; i < tokens.length; i++) {
+    const token = tokens[i];
+    if (token === undefined) continue;
+    const label = token.kind === 'word' && rest.length > 0 ? labels.get(token.word) : undefined;
+    if (label === undefined) {
+      rest.push(token);
+      continue;
+    }
+    i += 1;
+    const value = tokens[i];
+    if (value === undefined || (value.kind === 'word' && labels.has(value.word))) {
+      return { code: 'incomplete', token, needs: [label] };
+    }
+    if (labelled[label] !== undefined) return leftOver(token);
+    labelled[label] = value.kind === 'quoted' ? value.words : value.text;
+  }
+  return { labelled, rest };
+}
+
+/** `0.5 in`: elsewhere `in` after a space is the preposition, here it can only be the wall. */
+function inchesAfterSpace(token: Token, index: number, tokens: readonly Token[]): readonly Token[] {
+  const isInch = (each: Token | undefined): boolean => each?.kind === 'word' && each.word === 'in';
+  const before = tokens[index - 1];
+  const after = tokens[index + 1];
+  const inch = unitsBySpelling.get('in');
+  if (inch !== undefined && token.kind === 'number' && after !== undefined && isInch(after)) {
+    const span = { text: `${token.text} ${after.text}`, start: token.start, end: after.end };
+    return [withUnit(span, token.number, inch)];
+  }
+  return isInch(token) && before?.kind === 'number' ? [] : [token];
+}

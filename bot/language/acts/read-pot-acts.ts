@@ -1,0 +1,24 @@
+// What happens to a pot: `stir 1`, `stop 1`, `filter 1`, `thick 1`, `gel 1`, `empty 1 200g`.
+
+import type { Command, CommandOf } from '../../../core/commands.ts';
+import { type Fault, isFault } from '../reading.ts';
+import type { ActLine } from './act-line.ts';
+import { gather } from './gather.ts';
+import { withLeadingOnes } from './leading-ones.ts';
+
+type PotVerb = 'stir' | 'stop' | 'filter' | 'thick' | 'gel';
+
+export function potReader(verb: PotVerb): (act: ActLine) => Command | Fault {
+  return (act) => {
+    const gathered = gather(act);
+    if (isFault(gathered)) return gathered;
+    return { verb, ...(gathered.batch !== undefined && { batch: gathered.batch }) };
+  };
+}
+
+export function readEmpty(act: ActLine): CommandOf<'empty'> | Fault {
+  const gathered = gather(withLeadingOnes(act));
+  if (isFault(gathered)) return gathered;
+  const { batch, mass } = gathered;
+  return { verb: 'empty', ...(batch !== undefined && { batch }), ...(mass !== undefined && { leftGrams: mass }) };
+}

@@ -1,0 +1,50 @@
+// Questions only read: `day`, `day yesterday`, `day 2026-03-02`, `now`, `help mix`.
+
+import type { Question } from '../../../core/commands.ts';
+import type { Fault } from '../reading.ts';
+import { nearestVerbs } from '../suggestions.ts';
+import { readDate } from '../times/time-typed.ts';
+import type { Token } from '../typed/tokens.ts';
+import { verbNamed, verbOfTwoWords } from '../verbs-typed.ts';
+import { leftOver } from './act-line.ts';
+
+export function readQuestion(ask: Question['ask'], tokens: readonly Token[]): Question | Fault {
+  switch (ask) {
+    case 'day':
+      return readDay(tokens);
+    case 'now':
+      return tokens[0] === undefined ? { ask } : leftOver(tokens[0]);
+    case 'help':
+      return readHelp(tokens);
+    default: {
+      const never: never = ask;
+      return never;
+    }
+  }
+}
+
+function readDay(tokens: readonly Token[]): Question | Fault {
+  const [first, second] = tokens.filter((token) => token.kind !== 'word' || token.word !== 'of');
+  if (second !== undefined) return leftOver(second);
+  const word = first?.kind === 'word' ? first.word : '';
+  if (first === undefined || word === 'today') return { ask: 'day', day: { kind: 'today' } };
+  if (word === 'yesterday') return { ask: 'day', day: { kind: 'yesterday' } };
+  const date = readDate(first.text);
+  if (date === undefined) return { code: 'left-over', token: first, needs: ['day'] };
+  if (date === 'no-such-time') return { code: 'impossible', token: first, needs: ['day'] };
+  const two = (value: number): string => String(value).padStart(2, '0');
+  return { ask: 'day', day: { kind: 'date', date: `${date.year}-${two(date.month)}-${two(date.day)}` } };
+}
+
+function readHelp(tokens: readonly Token[]): Question | Fault {
+  const [first, second, third] = tokens;
+  if (first === undefined) return { ask: 'help' };
+  if (third !== undefined) return leftOver(third);
+  const word = first.kind === 'word' ? first.word : '';
+  const pair = second?.kind === 'word' ? verbOfTwoWords(word, second.word) : undefined;
+  if (second !== undefined && pair === undefined) return leftOver(second);
+  const verb = pair ?? verbNamed(word);
+  if (verb !== undefined) return { ask: 'help', verb: verb.row.name };
+  const tries = nearestVerbs(word).map(({ printed }) => `help ${printed}`);
+  return { code: 'unknown-verb', token: first, needs: ['verb'], tries };
+}

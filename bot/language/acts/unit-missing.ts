@@ -1,0 +1,63 @@
+// A number without a unit where one is needed, with the lines that each likely unit would make of it.
+
+import type { Fault } from '../reading.ts';
+import { type Slot, slots } from '../slots.ts';
+import type { NumberToken } from '../typed/tokens.ts';
+import { type ActLine, lineWith } from './act-line.ts';
+
+interface FilledSoFar {
+  readonly batch?: unknown;
+  readonly mass?: unknown;
+  readonly volume?: unknown;
+  readonly temperature?: unknown;
+  readonly percent?: unknown;
+  readonly length?: unknown;
+  readonly area?: unknown;
+  readonly duration?: unknown;
+}
+
+/** Undefined where nothing on the line still wants a number. */
+export function unitMissing(act: ActLine, filled: FilledSoFar): Fault | undefined {
+  const later = act.tokens.flatMap((token) => (token.kind === 'quantity' ? [token.quantity.is] : []));
+  const open = (slot: Slot): boolean =>
+    slots[slot].units.length > 0 &&
+    slots[slot].kinds.every((kind) => !(kind in filled) && !later.some((k) => k === kind));
+  const { needs, may } = act.verb.row;
+  const wanted = [...needs, ...may].filter(open);
+  const first = wanted[0];
+  const bare = bareNumbers(act);
+  const token = bare[0];
+  if (first === undefined || token === undefined) return undefined;
+  const preferred = needs.includes(first) && bare.length === 1 ? [first] : wanted;
+  return { code: 'unit-missing', token, needs: preferred, tries: triesOf(act.line, bare, preferred) };
+}
+
+/** Bare numbers that can be no batch: all of them, or all after the first where the act may name one. */
+function bareNumbers(act: ActLine): readonly NumberToken[] {
+  const numbers = act.tokens.filter((token): token is NumberToken => token.kind === 'number');
+  return act.verb.row.may.includes('batch') && numbers[0]?.countable === true ? numbers.slice(1) : numbers;
+}
+
+function triesOf(line: string, bare: readonly NumberToken[], wanted: readonly Slot[]): readonly string[] {
+  const only = bare.length === 1 ? bare[0] : undefined;
+  if (only !== undefined) {
+    const units = wanted.length === 1 ? slots[wanted[0] ?? 'amount'].units : likeliest(wanted);
+    return units.slice(0, 4).map((unit) => lineWith(line, only, withUnitText(only, unit)));
+  }
+  return [0, 1, 2].map((choice) =>
+    bare.reduceRight((text, token, i) => {
+      const units = wanted[i] === undefined ? [] : slots[wanted[i]].units;
+      return lineWith(text, token, withUnitText(token, units[choice % Math.max(1, units.length)] ?? ''));
+    }, line),
+  );
+}
+
+/** The first unit of each, then the second of each. */
+function likeliest(wanted: readonly Slot[]): readonly string[] {
+  return [0, 1].flatMap((choice) => wanted.flatMap((slot) => slots[slot].units[choice] ?? []));
+}
+
+export function withUnitText(token: NumberToken, unit: string): string {
+  const number = /^[+-]?[\d.,']+/.exec(token.text)?.[0] ?? token.text;
+  return `${number}${unit}`;
+}

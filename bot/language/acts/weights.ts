@@ -1,0 +1,173 @@
+// Part A and Part B on one line: A then B, or each after (or before) its letter; the last unit covers the bare numbers
+// before it; a bare whole number in front is the batch.
+
+import type { BatchNumber } from '../../../core/ids.ts';
+import type { Grams } from '../../../core/units.ts';
+import type { Fault, LineContext } from '../reading.ts';
+import { isOutside, slots } from '../slots.ts';
+import { batchMarks, fillers } from '../trade-words.ts';
+import { withUnit } from '../typed/numeric-chunk.ts';
+import type { NumberToken, QuantityToken, Token } from '../typed/tokens.ts';
+import { leftOver, lineWith } from './act-line.ts';
+import { batchFrom, doubtful, impossibleUnit } from './gather.ts';
+import { withUnitText } from './unit-missing.ts';
+
+export interface Weights {
+  readonly batch?: BatchNumber;
+  readonly partAGrams?: Grams;
+  readonly partBGrams?: Grams;
+}
+
+interface Letter {
+  readonly kind: 'letter';
+  readonly letter: 'a' | 'b';
+  readonly token: Token;
+}
+type Entry = Letter | NumberToken | QuantityToken;
+
+/** `knownBatch`: said elsewhere on the line, so no number here is one. */
+export function weightsFrom(
+  tokens: readonly Token[],
+  line: string,
+  context: LineContext,
+  knownBatch?: BatchNumber,
+): Weights | Fault {
+  const marked = markedBatch(tokens);
+  if (marked !== undefined && 'code' in marked) return marked;
+  const entries: Entry[] = [];
+  for (const [i, token] of tokens.entries()) {
+    if (i === marked?.index || (token.kind === 'word' && (fillers.has(token.word) || batchMarks.has(token.word))))
+      continue;
+    const entry = entryOf(token, line);
+    if ('code' in entry) return entry;
+    entries.push(entry);
+  }
+  const split = batchInFront(entries, marked?.batch ?? knownBatch, context);
+  if ('code' in split) return split;
+  const covered = coverBareNumbers(split.entries, line);
+  if ('code' in covered) return covered;
+  return lettered(covered, split.batch);
+}
+
+function markedBatch(tokens: readonly Token[]): { index: number; batch: BatchNumber } | Fault | undefined {
+  for (const [i, token] of tokens.entries()) {
+    const before = tokens[i - 1];
+    if (token.kind !== 'number' || before?.kind !== 'word' || !batchMarks.has(before.word)) continue;
+    const batch = batchFrom(token);
+    return typeof batch === 'number' ? { index: i, batch } : batch;
+  }
+  return undefined;
+}
+
+function entryOf(token: Token, line: string): Entry | Fault {
+  switch (token.kind) {
+    case 'word':
+      return token.word === 'a' || token.word === 'b' ? { kind: 'letter', letter: token.word, token } : leftOver(token);
+    case 'quoted':
+      return leftOver(token);
+    case 'number':
+      return token;
+    case 'quantity':
+      return token.quantity.is === 'mass' ? token : leftOver(token);
+    case 'doubt':
+      return token.is === 'mass' ? doubtful(token, line, 'part-a') : leftOver(token);
+    case 'impossible':
+      return token.is === 'mass' ? impossibleUnit(token, 'part-a') : leftOver(token);
+    default: {
+      const never: never = token;
+      return never;
+    }
+  }
+}
+
+interface Split {
+  readonly batch: BatchNumber | undefined;
+  readonly entries: readonly Entry[];
+}
+
+/** Three numbers: the first is the batch. Two: only where the first can hardly be a weight beside the second. */
+function batchInFront(entries: readonly Entry[], marked: BatchNumber | undefined, context: LineContext): Split | Fault {
+  const [first, ...rest] = entries;
+  const numbers = entries.filter((entry) => entry.kind !== 'letter').length;
+  if (first?.kind !== 'number' || marked !== undefined) return { batch: marked, entries };
+  const next = rest.find((entry) => entry.kind === 'quantity');
+  const isBatch = numbers === 1 || numbers > 2 || isBatchBeside(first, rest, next, context);
+  if (!isBatch) return { batch: undefined, entries };
+  const batch = batchFrom(first);
+  return typeof batch === 'number' ? { batch, entries: rest } : batch;
+}
+
+/** Two parts differ by less than this factor on any sheet that a bare first weight is worth guessing for. */
+const widestRatio = 20;
+
+function isBatchBeside(
+  first: NumberToken,
+  rest: readonly Entry[],
+  next: QuantityToken | undefined,
+  context: LineContext,
+): boolean {
+  if (!first.number.whole || next === undefined || rest.some((entry) => entry.kind === 'letter')) {
+    return first.number.whole && next !== undefined;
+  }
+  return context.batches.includes(first.number.value) || first.number.value * widestRatio < next.value;
+}
+
+function coverBareNumbers(entries: readonly Entry[], line: string): readonly (Letter | QuantityToken)[] | Fault {
+  const covered: (Letter | QuantityToken)[] = [];
+  let unit: QuantityToken['unit'] | undefined;
+  for (const entry of [...entries].reverse()) {
+    if (entry.kind !== 'number') {
+      if (entry.kind === 'quantity') unit = entry.unit;
+      covered.unshift(entry);
+      continue;
+    }
+    if (unit === undefined) return withoutUnit(entry, entries, line);
+    const token = withUnit(entry, entry.number, unit);
+    if (token.kind === 'doubt') return doubtful(token, line, 'part-a');
+    if (token.kind === 'impossible') return impossibleUnit(token, 'part-a');
+    if (token.kind === 'quantity') covered.unshift(token);
+  }
+  return covered;
+}
+
+function withoutUnit(token: NumberToken, entries: readonly Entry[], line: string): Fault {
+  const masses = entries.filter((entry) => entry.kind === 'quantity');
+  // After two weights a bare number wants no unit: perhaps the batch, said last.
+  if (masses.length >= 2) return leftOver(token, [lineWith(line, token, `batch ${token.text}`)]);
+  const used = masses[0]?.unit.name;
+  const units = used === undefined ? ['g', 'kg', 'lb'] : [used];
+  const tries = units.map((unit) => lineWith(line, token, withUnitText(token, unit)));
+  return { code: 'unit-missing', token, needs: ['part-a', 'part-b'], tries };
+}
+
+/** Letters stand before each weight, or after each, or nowhere. */
+function lettered(entries: readonly (Letter | QuantityToken)[], batch: BatchNumber | undefined): Weights | Fault {
+  const masses = entries.filter((entry) => entry.kind === 'quantity');
+  const letters = entries.filter((entry) => entry.kind === 'letter');
+  const third = masses[2];
+  if (third !== undefined) return leftOver(third);
+  for (const token of masses) {
+    const limits = slots['part-a'].limits;
+    const { quantity } = token;
+    if (limits !== undefined && quantity.is === 'mass' && isOutside(limits, quantity.grams)) {
+      return { code: 'impossible', token, needs: ['part-a', 'part-b'], limits };
+    }
+  }
+  const shape = entries.map((entry) => (entry.kind === 'letter' ? 'L' : 'm')).join('');
+  const stray = letters[0]?.token;
+  const isPaired = shape === 'LmLm' || shape === 'mLmL' || shape === 'Lm' || shape === 'mL';
+  if (stray !== undefined && (!isPaired || letters[0]?.letter === letters[1]?.letter)) return leftOver(stray);
+  const [first, second] = masses.map(gramsOf);
+  const swapped = letters[0]?.letter === 'b';
+  const partAGrams = swapped ? second : first;
+  const partBGrams = swapped ? first : second;
+  return {
+    ...(batch !== undefined && { batch }),
+    ...(partAGrams !== undefined && { partAGrams }),
+    ...(partBGrams !== undefined && { partBGrams }),
+  };
+}
+
+function gramsOf(token: QuantityToken): Grams | undefined {
+  return token.quantity.is === 'mass' ? token.quantity.grams : undefined;
+}

@@ -1,0 +1,201 @@
+// A typed line to its meaning. Never throws; a wrong reading may become a misread, never a wrong record. No clock:
+// the time, the zone and what the shop has come in with the line.
+
+import type { Question, Stance, Verb } from '../../core/commands.ts';
+import type { ActRead } from './acts/act-line.ts';
+import { readQuestion } from './acts/read-question.ts';
+import { readAct } from './acts/readers.ts';
+import { type Fault, isFault, type LineContext, type Misread, type Reading } from './reading.ts';
+import { slots } from './slots.ts';
+import { isHappenedWord } from './stance.ts';
+import { nearestVerbs, thoseThatRead } from './suggestions.ts';
+import { saidTimeFrom } from './times/said-time.ts';
+import { cleanLine } from './typed/clean-line.ts';
+import { type Token, tokenize } from './typed/tokens.ts';
+import { type VerbNamed, verbNamed, verbOfTwoWords } from './verbs-typed.ts';
+import { type VocabularyName, vocabulary } from './vocabulary.ts';
+
+export function readLine(text: string, context: LineContext): Reading {
+  const trimmed = text.trim();
+  if (trimmed === '' || trimmed.startsWith('#')) return { kind: 'silence' };
+  const line = cleanLine(text);
+  const read = readCleaned(line, context);
+  if ('fault' in read) return { kind: 'misread', misread: misreadOf(read, context), line: read.line };
+  if ('question' in read) return { kind: 'question', question: read.question, line };
+  const { command, at, stance } = read.act;
+  return {
+    kind: 'command',
+    command,
+    ...(at !== undefined && { at }),
+    stance: stanceOf(stance, at, context),
+    line: read.line,
+  };
+}
+
+/** What happened earlier has happened, whether or not the speaker says so. */
+function stanceOf(stance: Stance | undefined, at: number | undefined, context: LineContext): Stance {
+  if (stance !== undefined) return stance;
+  return at !== undefined && at < context.now ? { is: 'happened' } : { is: 'asked' };
+}
+
+interface Misunderstood {
+  readonly fault: Fault;
+  readonly line: string;
+  readonly verb?: VerbNamed;
+}
+type Read =
+  | { readonly act: ActRead; readonly line: string }
+  | { readonly question: Question; readonly line: string }
+  | Misunderstood;
+
+const asksAbout = /^([a-z]+) ?\?+$/i;
+
+function readCleaned(line: string, context: LineContext): Read {
+  const asked = line.endsWith('?') ? asksAbout.exec(line)?.[1] : undefined;
+  if (asked !== undefined && verbNamed(asked.toLowerCase()) !== undefined) return readCleaned(`help ${asked}`, context);
+  const tokens = tokenize(line);
+  const lead = leadOf(tokens, context);
+  if (isFault(lead)) return { fault: lead, line };
+  const first = tokens[lead.next];
+  const second = tokens[lead.next + 1];
+  // A picture alone is no record of anything, and silence would look as if it were heard.
+  if (first === undefined) return { fault: { code: 'unknown-verb', needs: ['verb'], tries: ['ok'] }, line };
+  if (first.kind !== 'word') return readWithoutVerb(line, tokens, lead, context);
+  const pair = second?.kind === 'word' ? verbOfTwoWords(first.word, second.word) : undefined;
+  const verb = pair ?? verbNamed(first.word);
+  if (verb !== undefined)
+    return readVerb(line, tokens.slice(lead.next + (pair === undefined ? 1 : 2)), verb, lead, context);
+  const apart = verbApart(line, first);
+  if (apart !== undefined) return readCleaned(apart, context);
+  return { fault: unknownVerb(line, tokens, lead.next), line };
+}
+
+function readVerb(line: string, tokens: readonly Token[], verb: VerbNamed, lead: Lead, context: LineContext): Read {
+  const { name } = verb.row;
+  if (name === 'day' || name === 'now' || name === 'help') {
+    const stray = lead.at === undefined && lead.stance === undefined ? undefined : lead.first;
+    const question: Question | Fault =
+      stray === undefined ? readQuestion(name, tokens) : { code: 'left-over', token: stray };
+    return isFault(question) ? { fault: question, line, verb } : { question, line };
+  }
+  return readVerbAct(line, tokens, name, verb, lead, context);
+}
+
+function readVerbAct(
+  line: string,
+  tokens: readonly Token[],
+  name: Verb,
+  verb: VerbNamed,
+  lead: Lead,
+  context: LineContext,
+): Read {
+  const act = readAct(name, { verb, tokens, line, context });
+  if (isFault(act)) return { fault: act, line, verb };
+  if (lead.at === undefined && lead.stance === undefined) return { act, line };
+  if (lead.at !== undefined && act.at !== undefined && lead.first !== undefined) {
+    return { fault: { code: 'left-over', token: lead.first }, line, verb };
+  }
+  return { act: { ...lead, ...act }, line };
+}
+
+interface Lead extends Partial<Pick<ActRead, 'at' | 'stance'>> {
+  readonly first?: Token;
+  /** Index of the verb. */
+  readonly next: number;
+}
+
+/** What may stand before the verb: please, `at 9:40`, `already`. */
+function leadOf(tokens: readonly Token[], context: LineContext): Lead | Fault {
+  let at: ActRead['at'];
+  let happened = false;
+  let next = 0;
+  for (; next < tokens.length; next++) {
+    const token = tokens[next];
+    if (token?.kind === 'word' && (token.word === 'please' || token.word === 'pls')) continue;
+    if (isHappenedWord(token)) {
+      happened = true;
+      continue;
+    }
+    if (token?.kind === 'word' && verbNamed(token.word) !== undefined) break;
+    const time = at === undefined ? saidTimeFrom(tokens, next, context) : undefined;
+    if (time === undefined) break;
+    if (isFault(time)) return time;
+    at = time.at;
+    next = time.to - 1;
+  }
+  const [first] = tokens;
+  return {
+    next,
+    ...(first !== undefined && { first }),
+    ...(at !== undefined && { at }),
+    ...(happened && { stance: { is: 'happened' } as const }),
+  };
+}
+
+/** `24C 48%`: a line of nothing else is a reading of the air. */
+function readWithoutVerb(line: string, tokens: readonly Token[], lead: Lead, context: LineContext): Read {
+  const verb = verbNamed('air');
+  const first = tokens[lead.next];
+  const isAir = (token: Token): boolean =>
+    (token.kind === 'quantity' && (token.quantity.is === 'temperature' || token.quantity.is === 'percent')) ||
+    (token.kind === 'doubt' && (token.is === 'temperature' || token.is === 'percent'));
+  if (verb !== undefined && first !== undefined && isAir(first)) {
+    const read = readVerbAct(line, tokens.slice(lead.next), 'air', verb, lead, context);
+    const rest = tokens.slice(lead.next).filter((token) => !isAir(token));
+    if ('fault' in read || rest.length === 0 || isOnlyManner(rest, context)) return read;
+  }
+  return { fault: unknownVerb(line, tokens, lead.next), line };
+}
+
+function isOnlyManner(rest: readonly Token[], context: LineContext): boolean {
+  const time = saidTimeFrom(rest, 0, context);
+  return (time !== undefined && 'at' in time && time.to === rest.length) || rest.every(isHappenedWord);
+}
+
+/** `mix2.4kg`: the verb run into its number. */
+function verbApart(line: string, first: Token): string | undefined {
+  const letters = /^[a-z]+(?=[\d.])/i.exec(first.text)?.[0];
+  if (letters === undefined || verbNamed(letters.toLowerCase()) === undefined) return undefined;
+  const cut = first.start + letters.length;
+  return `${line.slice(0, cut)} ${line.slice(cut)}`;
+}
+
+function unknownVerb(line: string, tokens: readonly Token[], index: number): Fault {
+  const token = tokens[index];
+  if (token === undefined) return { code: 'unknown-verb', needs: ['verb'] };
+  const before = line.slice(0, token.start);
+  const after = line.slice(token.end);
+  const letters = /^[a-z]+(?=\d)/i.exec(token.text)?.[0];
+  const tries = nearestVerbs(token.text.toLowerCase()).map((verb) => before + verb.printed + after);
+  if (letters !== undefined) {
+    const rest = token.text.slice(letters.length);
+    tries.push(...nearestVerbs(letters.toLowerCase()).map((verb) => `${before}${verb.printed} ${rest}${after}`));
+  }
+  // `impeller-7 dry`, `1 stir`: the verb stands elsewhere.
+  const later = tokens.find((each, i) => i > index && each.kind === 'word' && verbNamed(each.word) !== undefined);
+  if (later !== undefined) {
+    const others = `${line.slice(token.start, later.start).trim()} ${line.slice(later.end).trim()}`.trim();
+    tries.push(`${before}${later.text.toLowerCase()} ${others}`);
+  }
+  if (token.kind !== 'word') tries.push(`air ${line}`);
+  return { code: 'unknown-verb', token, needs: ['verb'], tries };
+}
+
+function misreadOf({ fault, line, verb }: Misunderstood, context: LineContext): Misread {
+  const near = verb ?? (fault.token === undefined ? undefined : nearestVerbs(fault.token.text.toLowerCase())[0]);
+  const name: VocabularyName = near?.row.name ?? 'mix';
+  const { token } = fault;
+  const reads = (each: string): boolean => !('fault' in readCleaned(cleanLine(each), context));
+  return {
+    code: fault.code,
+    ...(near !== undefined && { verb: near.row.name }),
+    token: token?.text ?? '',
+    from: token?.start ?? line.length,
+    to: token?.end ?? line.length,
+    needs: (fault.needs ?? []).map((slot) => ({ slot, units: slots[slot].units })),
+    couldBe: fault.couldBe ?? [],
+    ...(fault.limits !== undefined && { limits: fault.limits }),
+    example: vocabulary[name].example,
+    suggestions: thoseThatRead(fault.tries ?? [], reads),
+  };
+}

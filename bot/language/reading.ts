@@ -1,0 +1,94 @@
+// What a typed line comes to: an act, a question, nothing, or a misread. A misread is data, its wording is in the
+// catalogues; it never becomes a record.
+
+import type { Command, Question, Stance } from '../../core/commands.ts';
+import type { BatchNumber, PartName, PlaceName, SheetId } from '../../core/ids.ts';
+import type { EpochMs } from '../../core/units.ts';
+import type { Limits, Slot } from './slots.ts';
+
+export interface LineContext {
+  readonly now: EpochMs;
+  /** IANA name, `Europe/Madrid`: a typed time of day is a wall clock's there. */
+  readonly zone: string;
+  readonly sheetIds: readonly SheetId[];
+  /** The live batches. Helps to tell a batch from a weight; whether a batch exists is not checked here. */
+  readonly batches: readonly BatchNumber[];
+  readonly parts: readonly PartName[];
+  readonly places: readonly PlaceName[];
+}
+
+export type Reading =
+  | {
+      readonly kind: 'command';
+      readonly command: Command;
+      /** The said time, if one was said. */
+      readonly at?: EpochMs;
+      readonly stance: Stance;
+      /** The line as read: spaces, quotes and dashes put right, a mention taken off. */
+      readonly line: string;
+    }
+  | { readonly kind: 'question'; readonly question: Question; readonly line: string }
+  /** A blank line or a # comment. */
+  | { readonly kind: 'silence' }
+  | { readonly kind: 'misread'; readonly misread: Misread; readonly line: string };
+
+export const misreadCodes = [
+  /** The first word is no verb. */
+  'unknown-verb',
+  /** A number that only a unit can place: `mix 2.4`. */
+  'unit-missing',
+  /** A number with more than one meaning: `1,201g`. */
+  'ambiguous-number',
+  /** A time that may belong to the act or to the words around it. */
+  'ambiguous-time',
+  /** A name that fits several. */
+  'ambiguous-name',
+  'unknown-sheet',
+  /** What cannot be: `air 240C`, `mix -1kg`, `at 25:00`. */
+  'impossible',
+  'in-the-future',
+  /** The line ends before all that is needed was said. */
+  'incomplete',
+  /** Words or numbers that nothing in this act takes. */
+  'left-over',
+] as const;
+export type MisreadCode = (typeof misreadCodes)[number];
+
+export interface Need {
+  readonly slot: Slot;
+  /** The units it may have, the shop's usual first; none where a name or a word is wanted. */
+  readonly units: readonly string[];
+}
+
+export interface Misread {
+  readonly code: MisreadCode;
+  /** The row of the vocabulary that was understood, or comes nearest. */
+  readonly verb?: string;
+  /** The piece that stopped the reading, as typed; empty where the line ended too early. */
+  readonly token: string;
+  /** Its place in the line: all before `from` was read. */
+  readonly from: number;
+  readonly to: number;
+  readonly needs: readonly Need[];
+  /** What an ambiguous piece may mean. */
+  readonly couldBe: readonly string[];
+  readonly limits?: Limits;
+  readonly example: string;
+  /** Whole lines, three at most, that read. */
+  readonly suggestions: readonly string[];
+}
+
+/** What a reader hands back instead of a command; the line's frame adds example and suggestions. */
+export interface Fault {
+  readonly code: MisreadCode;
+  readonly token?: { readonly text: string; readonly start: number; readonly end: number };
+  readonly needs?: readonly Slot[];
+  readonly couldBe?: readonly string[];
+  readonly limits?: Limits;
+  /** Lines to try as suggestions; those that do not read are dropped. */
+  readonly tries?: readonly string[];
+}
+
+export function isFault(result: object): result is Fault {
+  return 'code' in result;
+}

@@ -1,0 +1,106 @@
+// What an act may take, and in which units it may be typed. Read by the parser, the help and the misread cards.
+
+/** What a piece of a line can be. */
+export type Kind =
+  | 'mass'
+  | 'volume'
+  | 'temperature'
+  | 'percent'
+  | 'length'
+  | 'area'
+  | 'film'
+  | 'duration'
+  | 'number'
+  | 'word';
+
+/** In the base unit of the kind. What lies outside is a slip of the thumb, never a reading. */
+export interface Limits {
+  readonly lowest: number;
+  readonly highest: number;
+  readonly unit: string;
+  /** The lowest itself cannot be either: nobody mixes 0 kg. */
+  readonly above?: boolean;
+}
+
+export interface SlotRow {
+  readonly kinds: readonly Kind[];
+  readonly units: readonly string[];
+  readonly limits?: Limits;
+}
+
+const massUnits = ['g', 'kg', 'lb', 'oz'];
+const temperatureUnits = ['C', 'F'];
+const filmUnits = ['um', 'mil'];
+const word: SlotRow = { kinds: ['word'], units: [] };
+const temperature = (lowest: number, highest: number): SlotRow => ({
+  kinds: ['temperature'],
+  units: temperatureUnits,
+  limits: { lowest, highest, unit: 'degC' },
+});
+const film: SlotRow = { kinds: ['film'], units: filmUnits, limits: { lowest: 0, highest: 10_000, unit: 'um' } };
+
+// The limits only catch slips (240 for 24). From memory of what shops, ovens and pots can be, no source.
+const rows = {
+  amount: {
+    kinds: ['mass', 'volume'],
+    units: ['kg', 'lb', 'L', 'g', 'oz', 'mL', 'gal', 'fl oz'],
+    // A tonne, or 1,000 L: the number is the same for both.
+    limits: { lowest: 0, highest: 1_000_000, unit: 'g', above: true },
+  },
+  sheet: word,
+  batch: { kinds: ['number'], units: [], limits: { lowest: 1, highest: 1_000_000, unit: '' } },
+  'part-a': {
+    kinds: ['mass'],
+    units: massUnits,
+    limits: { lowest: 0, highest: 1_000_000, unit: 'g', above: true },
+  },
+  'part-b': {
+    kinds: ['mass'],
+    units: massUnits,
+    limits: { lowest: 0, highest: 1_000_000, unit: 'g', above: true },
+  },
+  left: { kinds: ['mass'], units: massUnits, limits: { lowest: 0, highest: 1_000_000, unit: 'g' } },
+  part: word,
+  parts: word,
+  method: word,
+  way: word,
+  place: word,
+  reason: word,
+  serial: word,
+  job: word,
+  customer: word,
+  metal: word,
+  wall: {
+    kinds: ['length'],
+    units: ['mm', 'cm', 'in'],
+    limits: { lowest: 0, highest: 2_000, unit: 'mm', above: true },
+  },
+  area: { kinds: ['area'], units: ['m2', 'ft2'], limits: { lowest: 0, highest: 10_000, unit: 'm2', above: true } },
+  'air-temperature': temperature(-40, 60),
+  humidity: { kinds: ['percent'], units: ['%'], limits: { lowest: 0, highest: 100, unit: '%' } },
+  'surface-temperature': temperature(-40, 120),
+  'lowest-temperature': temperature(-40, 60),
+  'part-temperature': temperature(-40, 400),
+  'oven-temperature': temperature(0, 400),
+  'highest-temperature': temperature(0, 1_500),
+  'wet-film': film,
+  'dry-film': film,
+  act: word,
+  change: word,
+  setting: word,
+  'air-limit': { kinds: ['duration'], units: ['h', 'min'], limits: { lowest: 1, highest: 10_080, unit: 'min' } },
+  'digest-hour': { kinds: ['number'], units: [], limits: { lowest: 0, highest: 23, unit: 'h' } },
+  'unit-system': word,
+  time: { kinds: ['word'], units: [] },
+  'time-ago': { kinds: ['duration'], units: ['min', 'h'] },
+  verb: word,
+  day: word,
+} satisfies Record<string, SlotRow>;
+
+export type Slot = keyof typeof rows;
+export const slots: Readonly<Record<Slot, SlotRow>> = rows;
+export const slotNames: readonly Slot[] = Object.keys(rows).filter((name): name is Slot => name in rows);
+
+export function isOutside(limits: Limits, value: number): boolean {
+  return value < limits.lowest || value > limits.highest || (limits.above === true && value === limits.lowest);
+}

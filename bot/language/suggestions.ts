@@ -1,0 +1,50 @@
+// Lines that could have been meant. Each is tried on the reader before it is offered.
+
+import { distance } from 'fastest-levenshtein';
+import { type VerbNamed, verbNamed, verbWords } from './verbs-typed.ts';
+
+const most = 3;
+
+/** The first three that read, each once. */
+export function thoseThatRead(tries: readonly string[], reads: (line: string) => boolean): readonly string[] {
+  const good: string[] = [];
+  for (const line of tries) {
+    if (good.length === most) break;
+    if (!good.includes(line) && reads(line)) good.push(line);
+  }
+  return good;
+}
+
+/** Verbs near a slip of the thumb, nearest first: a letter wrong, missing, doubled, two swapped, or only the beginning. */
+export function nearestVerbs(slip: string): readonly VerbNamed[] {
+  const near = verbWords
+    .filter((word) => !word.includes(' ') && Math.abs(word.length - slip.length) <= furthest(slip))
+    .map((word) => ({ word, far: slipsBetween(slip, word) }))
+    .filter(({ far }) => far <= furthest(slip));
+  const begun =
+    slip.length < 2 ? [] : verbWords.filter((word) => word.startsWith(slip)).map((word) => ({ word, far: 1.5 }));
+  const ranked = [...near, ...begun].sort((one, other) => one.far - other.far);
+  const verbs: VerbNamed[] = [];
+  for (const { word } of ranked) {
+    const verb = verbNamed(word);
+    if (verb !== undefined && !verbs.some(({ printed }) => printed === verb.printed)) verbs.push(verb);
+  }
+  return verbs;
+}
+
+/** Short words allow one slip, longer ones two. */
+function furthest(slip: string): number {
+  return slip.length <= 4 ? 1 : 2;
+}
+
+/** Edits between two words; two neighbours swapped are one slip. */
+function slipsBetween(typed: string, word: string): number {
+  return areSwapped(typed, word) ? 1 : distance(typed, word);
+}
+
+function areSwapped(typed: string, word: string): boolean {
+  if (typed.length !== word.length) return false;
+  let i = 0;
+  while (i < word.length && typed[i] === word[i]) i += 1;
+  return typed[i] === word[i + 1] && typed[i + 1] === word[i] && typed.slice(i + 2) === word.slice(i + 2);
+}

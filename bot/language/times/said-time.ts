@@ -1,0 +1,210 @@
+// When an act happened, as said on its line: `at 9:40`, `yesterday 16:00`, `at 2026-03-02 9:40`, `10m ago`. A time of
+// day is its latest past occurrence; one that is still to come today, within 12 h, is no past one and is refused.
+
+import { type EpochMs, epochMs } from '../../../core/units.ts';
+import type { Fault } from '../reading.ts';
+import type { Token } from '../typed/tokens.ts';
+import { readDate, readDateAndTime, readTimeOfDay } from './time-typed.ts';
+import { type CalendarDay, dayBefore, dayOf, instantOf, shownMs, type TimeOfDay } from './wall-clock.ts';
+
+export interface Clock {
+  readonly now: EpochMs;
+  readonly zone: string;
+}
+
+export interface SaidTime {
+  readonly at: EpochMs;
+  /** Index of the first token and of the one after the last. */
+  readonly from: number;
+  readonly to: number;
+  /** `at 20` without a day, minutes or am/pm: where a temperature is wanted it may be one. */
+  readonly bareHour?: number;
+}
+
+const hoursAhead = 12;
+const msPerMinute = 60_000;
+const msPerHour = 60 * msPerMinute;
+/** 2000-01-01: before it a said time is a slip. */
+const earliest = 946_684_800_000;
+
+/** The said time that begins at token `from`, a fault in one, or undefined where none begins. */
+export function saidTimeFrom(tokens: readonly Token[], from: number, clock: Clock): SaidTime | Fault | undefined {
+  const token = tokens[from];
+  if (token === undefined) return undefined;
+  switch (token.kind) {
+    case 'word':
+      if (token.word === 'at') return timeAfterAt(tokens, from, clock);
+      return timeFrom(tokens, from, from, clock, false) ?? wordsAgo(tokens, from, clock);
+    case 'quantity':
+    case 'number':
+      return ago(tokens, from, clock);
+    case 'quoted':
+    case 'doubt':
+    case 'impossible':
+      return undefined;
+    default: {
+      const never: never = token;
+      return never;
+    }
+  }
+}
+
+function timeAfterAt(tokens: readonly Token[], from: number, clock: Clock): SaidTime | Fault | undefined {
+  const next = tokens[from + 1];
+  if (next === undefined) return { code: 'incomplete', needs: ['time'], ...tokenOf(tokens[from]) };
+  // `at 24C` and `at booth`: only a preposition.
+  if (next.kind === 'quantity' && next.quantity.is !== 'duration') return undefined;
+  return timeFrom(tokens, from, from + 1, clock, true);
+}
+
+/** A time whose first piece is at `index`. Without `at` before it a bare number is none. */
+function timeFrom(
+  tokens: readonly Token[],
+  from: number,
+  index: number,
+  clock: Clock,
+  afterAt: boolean,
+): SaidTime | Fault | undefined {
+  const first = tokens[index];
+  if (first === undefined || first.kind === 'quoted') return undefined;
+  const exact = readDateAndTime(first.text);
+  if (exact === 'no-such-time') return impossible(first);
+  if (exact !== undefined) {
+    const at =
+      exact.offsetMinutes === undefined
+        ? instantOf(exact.day, exact.time, clock.zone)
+        : shownMs(exact.day, exact.time) - exact.offsetMinutes * msPerMinute;
+    return past(at, first, from, index + 1, clock);
+  }
+  const named = dayNamed(first, clock);
+  if (named === 'no-such-time') return impossible(first);
+  if (named === undefined) return timeOfDayFrom(tokens, from, index, clock, afterAt);
+  const timeAt = wordAt(tokens, index + 1) === 'at' ? index + 2 : index + 1;
+  const time = clockTime(tokens, timeAt);
+  if (time === undefined) {
+    return afterAt || first.text.toLowerCase() === 'yesterday'
+      ? { code: 'incomplete', needs: ['time'], ...tokenOf(first) }
+      : undefined;
+  }
+  if (time.time === 'no-such-time') return impossible(tokens[timeAt]);
+  return past(instantOf(named, time.time, clock.zone), tokens[timeAt], from, time.to, clock);
+}
+
+function timeOfDayFrom(
+  tokens: readonly Token[],
+  from: number,
+  index: number,
+  clock: Clock,
+  afterAt: boolean,
+): SaidTime | Fault | undefined {
+  const first = tokens[index];
+  const isBare = first?.kind === 'number';
+  const read = isBare && !afterAt ? undefined : clockTime(tokens, index);
+  if (first === undefined || read === undefined) return undefined;
+  // Without `at`, only what nothing else can be: 9:40, 9am.
+  if (!afterAt && !/[:apn]/i.test(first.text)) return undefined;
+  if (read.time === 'no-such-time') return impossible(first);
+  const day = dayNamedAfter(tokens, read.to, clock);
+  if (day !== undefined) return past(instantOf(day, read.time, clock.zone), first, from, read.to + 1, clock);
+  const said = latestPast(read.time, first, from, read.to, clock);
+  return isBare && read.to === index + 1 && /^\d{1,2}$/.test(first.text) && 'at' in said
+    ? { ...said, bareHour: read.time.hour }
+    : said;
+}
+
+/** `9:40 yesterday`, `9:40 today`. */
+function dayNamedAfter(tokens: readonly Token[], index: number, clock: Clock): CalendarDay | undefined {
+  const word = wordAt(tokens, index);
+  const today = dayOf(clock.now, clock.zone);
+  if (word === 'yesterday') return dayBefore(today);
+  return word === 'today' ? today : undefined;
+}
+
+function latestPast(time: TimeOfDay, token: Token, from: number, to: number, clock: Clock): SaidTime | Fault {
+  const today = dayOf(clock.now, clock.zone);
+  const at = instantOf(today, time, clock.zone);
+  if (at <= clock.now) return { at, from, to };
+  if (at - clock.now <= hoursAhead * msPerHour) return { code: 'in-the-future', needs: ['time'], ...tokenOf(token) };
+  return { at: instantOf(dayBefore(today), time, clock.zone), from, to };
+}
+
+interface ClockTime {
+  readonly time: TimeOfDay | 'no-such-time';
+  readonly to: number;
+}
+
+function clockTime(tokens: readonly Token[], index: number): ClockTime | undefined {
+  const token = tokens[index];
+  if (token === undefined || token.kind === 'quoted') return undefined;
+  const half = wordAt(tokens, index + 1)?.replaceAll('.', '');
+  const withHalf = half === 'am' || half === 'pm' ? readTimeOfDay(`${token.text}${half}`) : undefined;
+  if (withHalf !== undefined) return { time: withHalf, to: index + 2 };
+  const time = readTimeOfDay(token.text);
+  return time === undefined ? undefined : { time, to: index + 1 };
+}
+
+function dayNamed(token: Token, clock: Clock): CalendarDay | 'no-such-time' | undefined {
+  const word = token.kind === 'word' ? token.word : '';
+  if (word === 'today') return dayOf(clock.now, clock.zone);
+  if (word === 'yesterday') return dayBefore(dayOf(clock.now, clock.zone));
+  return readDate(token.text);
+}
+
+/** `10m ago`, `1h20 ago`; `10 ago` lacks its unit. */
+function ago(tokens: readonly Token[], from: number, clock: Clock): SaidTime | Fault | undefined {
+  const token = tokens[from];
+  if (token === undefined || wordAt(tokens, from + 1) !== 'ago') return undefined;
+  if (token.kind === 'number') return { code: 'unit-missing', needs: ['time-ago'], ...tokenOf(token) };
+  if (token.kind !== 'quantity' || token.quantity.is !== 'duration') return undefined;
+  return past(clock.now - token.quantity.minutes * msPerMinute, token, from, from + 2, clock);
+}
+
+const minutesInWords: ReadonlyMap<string, number> = new Map([
+  ['a minute', 1],
+  ['one minute', 1],
+  ['quarter of an hour', 15],
+  ['a quarter of an hour', 15],
+  ['half an hour', 30],
+  ['half a hour', 30],
+  ['half hour', 30],
+  ['an hour', 60],
+  ['one hour', 60],
+  ['hour', 60],
+  ['hour and a half', 90],
+  ['an hour and a half', 90],
+]);
+const longestPhrase = 6;
+
+function wordsAgo(tokens: readonly Token[], from: number, clock: Clock): SaidTime | Fault | undefined {
+  const words: string[] = [];
+  for (let i = from; i < from + longestPhrase; i++) {
+    const word = wordAt(tokens, i);
+    if (word === undefined) return undefined;
+    if (word === 'ago') {
+      const minutes = minutesInWords.get(words.join(' '));
+      return minutes === undefined
+        ? undefined
+        : past(clock.now - minutes * msPerMinute, tokens[from], from, i + 1, clock);
+    }
+    words.push(word);
+  }
+  return undefined;
+}
+
+function past(at: number, token: Token | undefined, from: number, to: number, clock: Clock): SaidTime | Fault {
+  if (at > clock.now) return { code: 'in-the-future', needs: ['time'], ...tokenOf(token) };
+  return at < earliest ? impossible(token) : { at: epochMs(at), from, to };
+}
+
+function impossible(token: Token | undefined): Fault {
+  return { code: 'impossible', needs: ['time'], ...tokenOf(token) };
+}
+
+function tokenOf(token: Token | undefined): { readonly token?: Token } {
+  return token === undefined ? {} : { token };
+}
+
+function wordAt(tokens: readonly Token[], index: number): string | undefined {
+  const token = tokens[index];
+  return token?.kind === 'word' ? token.word : undefined;
+}

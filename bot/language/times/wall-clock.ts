@@ -1,0 +1,73 @@
+// From what a wall clock shows to the instant, in the shop's zone, and back. Where clocks are set back an hour shows
+// twice, where they are set forward one never shows: the earlier instant is taken both times. It ends a pot life or a
+// recoat window sooner; a time to come can never come of it.
+
+import { DateTime, IANAZone } from 'luxon';
+import { type EpochMs, epochMs } from '../../../core/units.ts';
+
+export interface CalendarDay {
+  readonly year: number;
+  readonly month: number;
+  readonly day: number;
+}
+
+export interface TimeOfDay {
+  readonly hour: number;
+  readonly minute: number;
+  readonly second: number;
+  readonly millisecond: number;
+}
+
+const msPerMinute = 60_000;
+const msPerDay = 86_400_000;
+
+export function instantOf(day: CalendarDay, time: TimeOfDay, zone: string): EpochMs {
+  const shown = shownMs(day, time);
+  const offsets = offsetsAround(shown, zone);
+  const candidates = offsets.map((offset) => shown - offset * msPerMinute);
+  const real = candidates.filter((at) => at + offsetMinutes(at, zone) * msPerMinute === shown);
+  return epochMs(Math.min(...(real.length > 0 ? real : candidates)));
+}
+
+/** True where the wall clock shows this twice. */
+export function isShownTwice(at: EpochMs, zone: string): boolean {
+  const shown = at + offsetMinutes(at, zone) * msPerMinute;
+  const instants = offsetsAround(shown, zone).map((offset) => shown - offset * msPerMinute);
+  return new Set(instants.filter((each) => each + offsetMinutes(each, zone) * msPerMinute === shown)).size > 1;
+}
+
+export function dayOf(at: EpochMs, zone: string): CalendarDay {
+  const { year, month, day } = DateTime.fromMillis(at, { zone });
+  return { year, month, day };
+}
+
+/** `2026-03-02T09:40`, seconds only where they are not zero, the offset only where the hour shows twice. */
+export function isoLocal(at: EpochMs, zone: string): string {
+  const format = { suppressSeconds: true, suppressMilliseconds: true, includeOffset: isShownTwice(at, zone) };
+  return DateTime.fromMillis(at, { zone }).toISO(format) ?? '';
+}
+
+export function dayBefore(date: CalendarDay): CalendarDay {
+  const { year, month, day } = DateTime.utc(date.year, date.month, date.day).minus({ days: 1 });
+  return { year, month, day };
+}
+
+/** Refuses 2026-02-30, and years before anybody could type into this. */
+export function isRealDay(day: CalendarDay): boolean {
+  return day.year >= 2000 && DateTime.utc(day.year, day.month, day.day).isValid;
+}
+
+export function shownMs(day: CalendarDay, time: TimeOfDay): number {
+  return Date.UTC(day.year, day.month - 1, day.day, time.hour, time.minute, time.second, time.millisecond);
+}
+
+function offsetMinutes(at: number, zone: string): number {
+  return IANAZone.create(zone).offset(at);
+}
+
+/** No zone changes its clock twice within two days, so a day either side brackets the change. */
+function offsetsAround(shown: number, zone: string): readonly number[] {
+  const before = offsetMinutes(shown - msPerDay, zone);
+  const after = offsetMinutes(shown + msPerDay, zone);
+  return before === after ? [before] : [before, after];
+}

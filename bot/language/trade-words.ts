@@ -1,0 +1,66 @@
+// Words that are not verbs but mean something: methods, metals, places, and those that only round a sentence off.
+
+import { type Method, methods } from '../../core/commands.ts';
+
+const methodForms: Readonly<Record<Method, string>> = {
+  flow: 'flow flowed flowing flowcoat flow-coat flowcoated pour poured',
+  dip: 'dip dipped dipping',
+  brush: 'brush brushed brushing',
+  roller: 'roller roll rolled rolling',
+  spray: 'spray sprayed spraying hvlp',
+};
+
+export const methodsByWord: ReadonlyMap<string, Method> = new Map(
+  methods.flatMap((method) => methodForms[method].split(' ').map((word) => [word, method] as const)),
+);
+
+/** Dropped wherever nothing takes them. */
+export const fillers: ReadonlySet<string> = new Set(
+  'please pls the with of for and & is was by on in at into to now just from parts #'.split(' '),
+);
+
+/** The number after it is a batch. */
+export const batchMarks: ReadonlySet<string> = new Set(['batch', 'pot', 'no', '#']);
+
+/** Where a part's name stands these never are one. */
+export const notNames: ReadonlySet<string> = new Set(
+  'not no all both it them this that again everything same already happened permit permitted ago yesterday today at am pm noon midday midnight'.split(
+    ' ',
+  ),
+);
+
+/** As a part carries it: some spellings meet in one. */
+const metalBySpelling: ReadonlyMap<string, string> = new Map([
+  ['aluminum', 'aluminium'],
+  ['alu', 'aluminium'],
+  ['stainless-steel', 'stainless'],
+  ['inox', 'stainless'],
+]);
+const metalWords: ReadonlySet<string> = new Set(
+  'steel stainless iron aluminium aluminum alu inox brass bronze copper zinc titanium nickel magnesium'.split(' '),
+);
+const metalKinds: ReadonlySet<string> = new Set(
+  'cast ductile grey gray mild carbon galvanised galvanized stainless duplex tool forged wrought'.split(' '),
+);
+
+/** True for a word that begins or goes on with a metal's name: `cast`, `iron`, `cast-iron`. */
+export function isMetalWord(word: string): boolean {
+  return word.split('-').every((piece) => metalWords.has(piece) || metalKinds.has(piece));
+}
+
+/** `cast iron` and `cast-iron` are one; undefined where a kind stands without its metal (`mild`). */
+export function metalNamed(words: readonly string[]): string | undefined {
+  const name = words.join('-');
+  return name.split('-').some((piece) => metalWords.has(piece)) ? (metalBySpelling.get(name) ?? name) : undefined;
+}
+
+const placeRoots = new Set(
+  'room shop workshop booth oven bay tent store storeroom yard outside outdoors hall tank dock cabinet floor area'.split(
+    ' ',
+  ),
+);
+
+/** A place that needs no introduction: `booth`, `booth-2`, `spray-booth`, `line-3`. */
+export function isPlaceWord(word: string): boolean {
+  return word.split(/[-_]/).some((piece) => placeRoots.has(piece.replace(/\d+$/, ''))) || /^[a-z]+[-_]?\d+$/.test(word);
+}

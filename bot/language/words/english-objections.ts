@@ -1,0 +1,168 @@
+// Objections and questions back, in English: what was checked, what the sheet or rule asks, what to do instead.
+
+import type { Breach } from '../../../core/calc/climate-window.ts';
+import type { NoFigure } from '../../../core/calc/dose.ts';
+import type { Objection, Unclear } from '../../../core/objections.ts';
+import type { RuleSource } from '../../../core/rules.ts';
+import { celsius, celsiusSpread, type Minutes } from '../../../core/units.ts';
+import type { Figures } from '../figures.ts';
+
+export const englishRuleSources: Readonly<Record<RuleSource, string>> = {
+  sheet: "the product's sheet",
+  job: 'what is written on the part',
+  'common practice, no source': 'common practice, no source',
+  'the order of the work': 'the order of the work',
+};
+
+export const englishNoFigure: Readonly<Record<NoFigure, string>> = {
+  unknown: 'no temperature reading that is fresh enough',
+  below: 'colder than the sheet gives a figure for: ask the maker, or warm the room',
+  above: 'warmer than the sheet gives a figure for: ask the maker, or cool the room',
+};
+
+export function englishObjection(objection: Objection, f: Figures): string {
+  switch (objection.code) {
+    case 'air-needed': {
+      const what = { temperature: 'The air temperature', humidity: 'The humidity', both: 'The air' }[objection.missing];
+      const old =
+        objection.lastReadAt === undefined
+          ? 'nobody has read it yet'
+          : `the last reading is of ${f.timeDown(objection.lastReadAt)} and serves for ${f.minutesDown(objection.limitMinutes)}`;
+      return `${what} is not known: ${old}. Read it and say, for example, air 24C 48%.`;
+    }
+    case 'air-outside':
+      return `Outside the sheet's limits: ${f.list(objection.breaches.map((breach) => englishBreach(breach, f)))}. Wait, or change the air.`;
+    case 'more-than-sheet-mixes':
+      return `${f.mass(objection.grams)} is more than the sheet's ${f.mass(objection.mostGrams)} in one pot. Mix less, twice.`;
+    case 'already-weighed':
+      return `A and B met at ${f.timeDown(objection.at)}. To correct that weighing, say amend.`;
+    case 'not-weighed':
+      return 'Nobody has said what A and B weighed. Say weigh first.';
+    case 'ratio-out':
+      return `Ratio off by ${f.signedPercent(objection.errorPercent)}, the sheet allows ${f.percent(objection.tolerancePercent, 1)} either way.`;
+    case 'already-filtered':
+      return `Filtered at ${f.timeDown(objection.at)} already.`;
+    case 'blend-not-done': {
+      const given = `${f.minutesDown(objection.givenMinutes)} given, ${f.percent(Math.floor(objection.progress * 100))} of what the sheet asks`;
+      const what = objection.way === 'stir' ? 'Stirring' : 'Induction';
+      const then = objection.dueAt === undefined ? 'Start the stirrer again.' : `Done at ${f.timeUp(objection.dueAt)}.`;
+      const why =
+        objection.withoutFigure === undefined ? '' : ` No credit now: ${englishNoFigure[objection.withoutFigure]}.`;
+      return `${what} is not done: ${given}.${why} ${then}`;
+    }
+    case 'not-filtered':
+      return 'The sheet asks for filtering before the first coat, and nobody has said filter.';
+    case 'past-pot-life':
+      return `Pot life ended at ${f.timeDown(objection.endedAt)}. This mix is waste; mix a new batch.`;
+    case 'pot-dead':
+      return `The mix was ${objection.seen === 'gelled' ? 'gelled' : 'thick'} at ${f.timeDown(objection.at)}. It is waste whatever the clock says.`;
+    case 'pot-empty':
+      return `The pot was emptied at ${f.timeDown(objection.at)}.`;
+    case 'method-not-on-sheet':
+      return `The sheet does not speak of ${objection.method}; it gives ${f.list(objection.methods)}.`;
+    case 'recoat-forbidden':
+      return `The sheet forbids a coat over film that is there, cured or not: the line would never leave and the patch lets go. Last coat at ${f.timeDown(objection.coatedAt)}.`;
+    case 'recoat-too-early':
+      return `The recoat window opens at ${f.timeUp(objection.opensAt)}.`;
+    case 'recoat-too-late':
+      return `The recoat window closed at ${f.timeDown(objection.closedAt)}. Ask what the sheet wants done to the film first.`;
+    case 'not-coated':
+      return 'No coat is recorded on this part.';
+    case 'flash-off-not-over':
+      return `Flash-off lasts until ${f.timeUp(objection.leastAt)} at the least${objection.oven ? '; in an oven a wet film blisters, and its solvent vapour is a fire hazard' : ''}.`;
+    case 'not-dry':
+      return `Nobody has said that the film is dry to the touch${objection.oven ? '; in an oven a wet film blisters, and its solvent vapour is a fire hazard' : ''}. Touch, then say dry.`;
+    case 'hotter-than-part-bears':
+      return `The part bears ${f.temperature(objection.highestCelsius)}, the oven is at ${f.temperature(objection.ovenCelsius)}. Cure it in the room.`;
+    case 'no-such-cure':
+      return `The sheet gives no cure in ${objection.way === 'oven' ? 'an oven' : 'the room'}.`;
+    case 'oven-outside-sheet':
+      return `The sheet's oven cure is for ${f.temperature(objection.lowest)} to ${f.temperature(objection.highest)}, not ${f.temperature(objection.setCelsius)}.`;
+    case 'already-curing':
+      return `In cure since ${f.timeDown(objection.since)}.`;
+    case 'not-curing':
+      return 'This part is not in cure.';
+    case 'cure-not-given': {
+      const then = objection.dueAt === undefined ? '' : ` By what is known it has it at ${f.timeUp(objection.dueAt)}.`;
+      return `The cure time is not given: ${f.percent(Math.floor(objection.progress * 100))} so far is proved.${then}`;
+    }
+    case 'on-hold':
+      return `On hold: ${objection.why}.`;
+  }
+}
+
+function englishBreach(breach: Breach, f: Figures): string {
+  const { given, allowed } = breach;
+  const read = (show: (value: number) => string) => (given === 'not-read' ? 'not read' : show(given));
+  const temperature = (value: number) => f.temperature(celsius(value));
+  const spread = (value: number) => f.spread(celsiusSpread(value));
+  switch (breach.limit) {
+    case 'lowestAirCelsius':
+      return `air ${read(temperature)}, at least ${temperature(allowed)}`;
+    case 'highestAirCelsius':
+      return `air ${read(temperature)}, at most ${temperature(allowed)}`;
+    case 'lowestSurfaceCelsius':
+      return `steel ${read(temperature)}, at least ${temperature(allowed)}`;
+    case 'highestSurfaceCelsius':
+      return `steel ${read(temperature)}, at most ${temperature(allowed)}`;
+    case 'lowestHumidityPercent':
+      return `humidity ${read(f.percent)}, at least ${f.percent(allowed)}`;
+    case 'highestHumidityPercent':
+      return `humidity ${read(f.percent)}, at most ${f.percent(allowed)}`;
+    case 'leastSpreadCelsius':
+      return `steel ${read(spread)} above the dew point, at least ${spread(allowed)}`;
+  }
+}
+
+const named = (names: readonly (string | number)[], f: Figures, none: string): string =>
+  names.length === 0 ? none : f.list(names.map(String));
+
+export function englishUnclear(unclear: Unclear, f: Figures): string {
+  switch (unclear.code) {
+    case 'no-such-batch':
+      return `There is no batch ${unclear.batch}. Live: ${named(unclear.live, f, 'none; start one with mix 2.4kg')}.`;
+    case 'which-batch':
+      return unclear.live.length === 0
+        ? 'No batch is live. Start one with mix 2.4kg.'
+        : `Which batch? Live: ${named(unclear.live, f, '')}.`;
+    case 'no-such-part':
+      return `There is no part ${unclear.part}. Known: ${named(unclear.live, f, 'none yet')}.`;
+    case 'which-part':
+      return `Which part? Known: ${named(unclear.live, f, 'none yet')}.`;
+    case 'near-part':
+      return `${unclear.part} is new, and nearly ${named(unclear.near, f, '')}. Which is meant?`;
+    case 'no-such-sheet':
+      return `There is no sheet ${unclear.sheet}. Sheets: ${named(unclear.known, f, 'none')}.`;
+    case 'sheet-faulty':
+      return `The sheet ${unclear.sheet} has faults and starts no mix until they are mended: ${unclear.faults
+        .map((fault) => `${fault.file} ${fault.field === '' ? '' : `${fault.field}: `}${fault.problem}`)
+        .join('; ')}.`;
+    case 'no-densities':
+      return `The sheet ${unclear.sheet} gives no densities, so litres cannot become grams. Say it in kg.`;
+    case 'in-the-future':
+      return `${f.timeDown(unclear.at)} is still to come; it is ${f.timeDown(unclear.now)}.`;
+    case 'may-not-permit': {
+      const who = { lead: 'a lead or supervisor', supervisor: 'a supervisor', nobody: 'nobody beforehand' }[
+        unclear.liftedBy
+      ];
+      return `That may be lifted by ${who}. ${englishObjection(unclear.because, f)}`;
+    }
+    case 'nothing-to-undo':
+      return 'There is nothing of yours to undo.';
+    case 'undo-rests':
+      return `A later entry by ${unclear.by} (${f.timeDown(unclear.at)}) rests on it. Correct it with amend instead.`;
+    case 'nothing-to-amend':
+      return 'There is no such entry to amend.';
+    case 'nothing-changed':
+      return 'That is what the record says already. Name the figure or the time that was wrong: amend 1 weigh 1201g 1189g wrong scale.';
+    case 'nothing-rang':
+      return 'Nothing waits for an answer.';
+  }
+}
+
+/** How a dose was held back, for the cards that show one. */
+export function englishHeldBack(without: Readonly<Record<NoFigure, Minutes>>, f: Figures): readonly string[] {
+  return (['unknown', 'below', 'above'] as const)
+    .filter((why) => without[why] >= 1)
+    .map((why) => `${f.minutesDown(without[why])} without a figure: ${englishNoFigure[why]}.`);
+}

@@ -1,0 +1,13 @@
+// Which languages there are. A person whose language is not here is told in English.
+
+import { english, type Words } from './english.ts';
+
+const catalogues: Readonly<Record<string, Words>> = { en: english };
+
+export const languages: readonly string[] = Object.keys(catalogues);
+
+export type { Words };
+
+export function wordsIn(language: string): Words {
+  return catalogues[language] ?? english;
+}

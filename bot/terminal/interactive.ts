@@ -1,0 +1,40 @@
+// Somebody typing: a prompt, and bells that ring by themselves between the lines.
+
+import { createInterface } from 'node:readline/promises';
+import type { Readable, Writable } from 'node:stream';
+import type { Clock } from '../../core/ports.ts';
+import type { Ringer } from '../../core/reminders/run.ts';
+import { isMovable } from '../clocks.ts';
+import type { Ticker } from '../ticker.ts';
+import type { Print } from './output.ts';
+import { ringUntil } from './script.ts';
+import type { Terminal } from './terminal.ts';
+
+export interface InteractiveNeeds {
+  readonly input: Readable;
+  readonly output: Writable;
+  readonly terminal: Terminal;
+  readonly ticker: Ticker;
+  readonly ringer: Ringer;
+  readonly clock: Clock;
+  readonly print: Print;
+}
+
+/** Until the input ends. */
+export async function converse(needs: InteractiveNeeds): Promise<void> {
+  const { terminal, ticker, ringer, clock, print } = needs;
+  const { replies } = terminal.words;
+  const prompt = createInterface({ input: needs.input, output: needs.output, prompt: '› ' });
+  needs.output.write(`${[replies.greeting, ...replies.greetingLines, replies.caution].join('\n')}\n`);
+  prompt.prompt();
+  let lineNumber = 0;
+  for await (const raw of prompt) {
+    lineNumber += 1;
+    const { answer, waitUntil } = await terminal.say(raw, lineNumber);
+    if (waitUntil !== undefined && !isMovable(clock)) needs.output.write(`${replies.cannotWait}\n`);
+    else if (answer !== undefined) print(answer);
+    if (isMovable(clock)) await ringUntil(waitUntil ?? clock.now(), ringer, clock);
+    else ticker.wake();
+    prompt.prompt();
+  }
+}

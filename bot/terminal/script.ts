@@ -1,0 +1,43 @@
+// A script on standard input: one line, one act, one answer, then what rings. Time stands still but for `wait`, and runs
+// to its end.
+
+import type { Ringer } from '../../core/reminders/run.ts';
+import type { EpochMs } from '../../core/units.ts';
+import type { Answer } from '../answer.ts';
+import type { VirtualClock } from '../clocks.ts';
+import type { Terminal } from './terminal.ts';
+
+export interface ScriptNeeds {
+  readonly terminal: Terminal;
+  readonly ringer: Ringer;
+  readonly clock: VirtualClock;
+  readonly print: (answer: Answer) => void;
+}
+
+/** Whether everything that was to be recorded could be. */
+export async function runScript(lines: AsyncIterable<string>, needs: ScriptNeeds): Promise<boolean> {
+  const { terminal, ringer, clock, print } = needs;
+  let recorded = true;
+  let lineNumber = 0;
+  for await (const raw of lines) {
+    lineNumber += 1;
+    const { answer, waitUntil } = await terminal.say(raw, lineNumber);
+    if (answer !== undefined) {
+      print(answer);
+      if (answer.code === 'not-recorded') recorded = false;
+    }
+    await ringUntil(waitUntil ?? clock.now(), ringer, clock);
+  }
+  return recorded;
+}
+
+/** Moves from due time to due time, so that each bell rings at its own. */
+export async function ringUntil(until: EpochMs, ringer: Ringer, clock: VirtualClock): Promise<void> {
+  for (;;) {
+    await ringer.ringDue();
+    const due = await ringer.nextDueAt();
+    if (due === undefined || due > until || due <= clock.now()) break;
+    clock.moveTo(due);
+  }
+  clock.moveTo(until);
+}

@@ -1,0 +1,79 @@
+// The terminal's own part of a conversation, the same for a script and for somebody typing: who speaks, taps, waits.
+
+import type { CrewFile } from '../../core/crew/crew.ts';
+import type { Clock } from '../../core/ports.ts';
+import type { EpochMs } from '../../core/units.ts';
+import { type Answer, makeAnswer } from '../answer.ts';
+import { makeCard } from '../cards/card.ts';
+import type { Host } from '../host.ts';
+import { figuresFor } from '../language/figures.ts';
+import { type Words, wordsIn } from '../language/words/languages.ts';
+import { createSpeakers, type Speakers } from './speakers.ts';
+import { readTerminalLine, type TerminalLine } from './terminal-input.ts';
+
+export interface TerminalNeeds {
+  readonly host: Host;
+  readonly clock: Clock;
+  readonly crewFile: CrewFile;
+  readonly as: string;
+}
+
+export interface Terminal {
+  readonly speakers: Speakers;
+  readonly words: Words;
+  /** The answer to one line; `waitUntil` where the virtual clock is to move. */
+  readonly say: (raw: string, lineNumber: number) => Promise<{ answer?: Answer; waitUntil?: EpochMs }>;
+}
+
+export function createTerminal({ host, clock, crewFile, as }: TerminalNeeds): Terminal {
+  const speakers = createSpeakers();
+  const words = wordsIn(crewFile.people.find(({ name }) => name === as)?.language ?? 'en');
+
+  /** As the crew's file writes the name, whatever the thumb made of its capitals. */
+  const nameOf = (typed: string): string =>
+    crewFile.people.find(({ name }) => name.toLowerCase() === typed.toLowerCase())?.name ?? typed;
+
+  async function say(raw: string, lineNumber: number) {
+    const line = readTerminalLine(raw, { as, now: clock.now(), zone: crewFile.zone });
+    if (line.kind === 'silence') return {};
+    const speaker = nameOf(line.as);
+    if (line.kind === 'wait') return { answer: waiting(speaker, line.until, lineNumber), waitUntil: line.until };
+    const id = line.id ?? String(lineNumber);
+    const text = textOf(line, speaker);
+    if (text === undefined) return { answer: noSuchTap(line, speaker, id) };
+    const given = await host.handle({ text, as: speaker, in: id, id: line.id });
+    if (given === undefined) return {};
+    speakers.saw(given);
+    return { answer: given };
+  }
+
+  function textOf(line: Exclude<TerminalLine, { kind: 'silence' | 'wait' }>, speaker: string): string | undefined {
+    if (line.kind === 'say') return line.text;
+    return speakers.tapsOf(speaker).find(({ id }) => id === line.tap)?.line;
+  }
+
+  function head(speaker: string, id: string) {
+    const f = figuresFor({ language: 'en', units: 'metric', zone: crewFile.zone, now: clock.now() });
+    return { f, answer: { at: f.iso(clock.now()), in: id, as: speaker, to: [speaker], key: null, recorded: false } };
+  }
+
+  function waiting(speaker: string, until: EpochMs, lineNumber: number): Answer {
+    const { f, answer } = head(speaker, String(lineNumber));
+    return makeAnswer({
+      ...answer,
+      kind: 'reply',
+      code: null,
+      card: makeCard(words.replies.waiting(f.timeUp(until)), 'plain'),
+    });
+  }
+
+  function noSuchTap(line: TerminalLine, speaker: string, id: string): Answer {
+    const { answer } = head(speaker, id);
+    const ids = speakers.tapsOf(speaker).map((tap) => tap.id);
+    const tap = line.kind === 'tap' ? line.tap : '';
+    const card = makeCard(words.replies.notClear, 'warn', { lines: [words.replies.noSuchTap(tap, ids.join(', '))] });
+    return makeAnswer({ ...answer, kind: 'misread', code: 'no-such-tap', card });
+  }
+
+  return { speakers, words, say };
+}

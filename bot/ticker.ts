@@ -1,0 +1,65 @@
+// Wakes the ringer: sleeps until the next due time, never longer than 15 s, since clocks jump and laptops sleep; and a
+// cron tick each minute makes the rows equal to the plan again.
+
+import cron from 'node-cron';
+import type { Executor } from '../core/execute.ts';
+import type { Clock, Log } from '../core/ports.ts';
+import type { Ringer } from '../core/reminders/run.ts';
+
+const longestSleepMs = 15_000;
+
+export interface Ticker {
+  /** Something was recorded: the next due time may have moved. */
+  readonly wake: () => void;
+  readonly stop: () => Promise<void>;
+}
+
+interface TickerNeeds {
+  readonly ringer: Ringer;
+  readonly executor: Executor;
+  readonly clock: Clock;
+  readonly log: Log;
+  /** How many times faster than the wall's the clock runs. */
+  readonly speed: number;
+}
+
+export function startTicker({ ringer, executor, clock, log, speed }: TickerNeeds): Ticker {
+  let timer: NodeJS.Timeout | undefined;
+  let turn: Promise<void> = Promise.resolve();
+  let stopped = false;
+
+  const everyMinute = cron.schedule('* * * * *', async () => {
+    try {
+      await executor.reconcile(clock.now());
+    } catch (error) {
+      log.error('reconcile-failed', { error: String(error) });
+    }
+    wake();
+  });
+
+  function wake(): void {
+    if (stopped) return;
+    clearTimeout(timer);
+    turn = turn.then(ringThenSleep);
+  }
+
+  async function ringThenSleep(): Promise<void> {
+    await ringer.ringDue();
+    const due = await ringer.nextDueAt();
+    if (stopped) return;
+    const wait = due === undefined ? longestSleepMs : Math.max(0, (due - clock.now()) / speed);
+    clearTimeout(timer);
+    timer = setTimeout(wake, Math.min(longestSleepMs, Math.ceil(wait)));
+  }
+
+  wake();
+  return {
+    wake,
+    stop: async () => {
+      stopped = true;
+      clearTimeout(timer);
+      await everyMinute.stop();
+      await turn;
+    },
+  };
+}
