@@ -36,5 +36,7 @@ const Stored = z.looseObject({
 });
 
 export function answerFrom(text: string): Answer {
-  return Stored.parse(JSON.parse(text)) as unknown as Answer;
+  const json: unknown = JSON.parse(text);
+  Stored.parse(json);
+  return json as Answer;
 }

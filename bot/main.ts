@@ -24,6 +24,8 @@ const exitCodes = { done: 0, badFlagOrSheet: 2, cannotWrite: 3 } as const;
 
 // A full disk quota must end in "not recorded", not in the end of the process.
 process.on('SIGXFSZ', () => undefined);
+// Whoever reads the output may go first (`| head`): nothing is left to say then.
+process.stdout.on('error', () => process.exit(exitCodes.done));
 process.exitCode = await main(process.argv.slice(2));
 
 async function main(args: readonly string[]): Promise<number> {

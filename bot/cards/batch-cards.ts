@@ -15,8 +15,8 @@ import {
   minutesWantedFact,
   notAfterFact,
   notBeforeFact,
-  percentFact,
   ratioErrorFact,
+  ratioToleranceFact,
   type Telling,
   tap,
 } from './telling.ts';
@@ -76,11 +76,11 @@ function withoutFigureLines(t: Telling, batch: Batch): readonly string[] {
   return [withoutFigure === 'unknown' ? replies.noAirKnown : `${replies.noFigure} ${t.words.noFigure[withoutFigure]}.`];
 }
 
-/** In per cent of the sheet's ratio; `undefined` before weighing. */
-export function ratioErrorPercent(batch: Batch): number | undefined {
+/** As a share of the sheet's ratio; `undefined` before weighing. */
+function ratioErrorOf(batch: Batch): number | undefined {
   if (batch.weighing === undefined) return undefined;
   const error = ratioError(mixRatio(batch.sheet.ratio), batch.weighing);
-  return isRefused(error) ? undefined : error * 100;
+  return isRefused(error) ? undefined : error;
 }
 
 /** What stirring (or the induction) asks, has been given, and when it is done. */
@@ -113,9 +113,9 @@ export function weighedCard(t: Telling, batch: Batch): Card {
   const { weighing } = batch;
   if (weighing === undefined) return makeCard(replies.weighed(batch.number), 'plain');
   const tolerance = batch.sheet.ratio.tolerancePercent;
-  const error = ratioErrorPercent(batch);
-  const out = error === undefined || Math.abs(error) > tolerance;
-  const shownError = error === undefined ? '?' : t.f.signedPercent(error);
+  const error = ratioErrorOf(batch);
+  const out = error === undefined || Math.abs(error) * 100 > tolerance;
+  const shownError = error === undefined ? '?' : t.f.signedPercent(error * 100);
   const total = grams(weighing.partAGrams + weighing.partBGrams);
   const unplanned = Math.abs(total / batch.plannedGrams - 1) > 0.1;
   const n = batch.number;
@@ -124,7 +124,7 @@ export function weighedCard(t: Telling, batch: Batch): Card {
       massFact(t, 'part-a', weighing.partAGrams),
       massFact(t, 'part-b', weighing.partBGrams),
       ...(error === undefined ? [] : [ratioErrorFact(t, error)]),
-      percentFact(t, 'ratio-tolerance', tolerance, 1),
+      ratioToleranceFact(t, tolerance),
       ...clockFacts(t, batch),
     ],
     lines: [

@@ -31,8 +31,12 @@ export const spreadFact = (t: Telling, spread: CelsiusSpread): CardFact =>
 export const percentFact = (t: Telling, id: FactsOf<'%'>, value: number, digits = 0): CardFact =>
   fact(t, id, value, t.f.percent(value, digits));
 
-export const ratioErrorFact = (t: Telling, errorPercent: number): CardFact =>
-  fact(t, 'ratio-error', errorPercent, t.f.signedPercent(errorPercent));
+/** (B/A) / (B/A of the sheet) - 1, shown in per cent with its sign. */
+export const ratioErrorFact = (t: Telling, error: number): CardFact =>
+  fact(t, 'ratio-error', error, t.f.signedPercent(error * 100));
+
+export const ratioToleranceFact = (t: Telling, tolerancePercent: number): CardFact =>
+  fact(t, 'ratio-tolerance', tolerancePercent / 100, t.f.percent(tolerancePercent, 1));
 
 export const filmFact = (t: Telling, id: FactsOf<'um'>, film: Micrometres): CardFact =>
   fact(t, id, film, t.f.film(film));

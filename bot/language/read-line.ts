@@ -177,7 +177,7 @@ function unknownVerb(line: string, tokens: readonly Token[], index: number): Fau
     const others = `${line.slice(token.start, later.start).trim()} ${line.slice(later.end).trim()}`.trim();
     tries.push(`${before}${later.text.toLowerCase()} ${others}`);
   }
-  if (token.kind !== 'word') tries.push(`air ${line}`);
+  if (token.kind !== 'word') tries.push(`air ${line}`, `air ${line.replace(/^(\d+) (\d+)$/, '$1C $2%')}`);
   return { code: 'unknown-verb', token, needs: ['verb'], tries };
 }
 
@@ -196,6 +196,16 @@ function misreadOf({ fault, line, verb }: Misunderstood, context: LineContext): 
     couldBe: fault.couldBe ?? [],
     ...(fault.limits !== undefined && { limits: fault.limits }),
     example: vocabulary[name].example,
-    suggestions: thoseThatRead(fault.tries ?? [], reads),
+    suggestions: thoseThatRead(fault.tries ?? usualTries(fault, line), reads),
   };
+}
+
+/** Where the reader names no lines of its own: each unit that would do; a time to come as yesterday's. */
+function usualTries({ code, token, needs }: Fault, line: string): readonly string[] {
+  if (token === undefined) return [];
+  const instead = (text: string): string => line.slice(0, token.start) + text + line.slice(token.end);
+  if (code === 'unit-missing') {
+    return (needs ?? []).flatMap((slot) => slots[slot].units.map((unit) => instead(`${token.text}${unit}`)));
+  }
+  return code === 'in-the-future' ? [instead(`${token.text} yesterday`)] : [];
 }

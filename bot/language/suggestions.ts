@@ -17,8 +17,9 @@ export function thoseThatRead(tries: readonly string[], reads: (line: string) =>
 
 /** Verbs near a slip of the thumb, nearest first: a letter wrong, missing, doubled, two swapped, or only the beginning. */
 export function nearestVerbs(slip: string): readonly VerbNamed[] {
+  if (slip.length < 2) return [];
   const near = verbWords
-    .filter((word) => !word.includes(' ') && Math.abs(word.length - slip.length) <= furthest(slip))
+    .filter((word) => word.length > 1 && !word.includes(' ') && Math.abs(word.length - slip.length) <= furthest(slip))
     .map((word) => ({ word, far: slipsBetween(slip, word) }))
     .filter(({ far }) => far <= furthest(slip));
   const begun =

@@ -2,7 +2,7 @@
 // limit or an at-most clock as its hotter: nobody knows when between two readings a temperature was crossed, and no
 // straight line is drawn through it. So the hour at 90 degC begins with the first reading at 90, not before.
 
-import { type Celsius, type EpochMs, type Minutes, minutes, minutesBetween } from '../units.ts';
+import { type Celsius, celsius, type EpochMs, type Minutes, minutes, minutesBetween } from '../units.ts';
 import type { Caution, Piece } from './dose.ts';
 import { outOfRange, type Refusal, type Result } from './refusal.ts';
 
@@ -33,8 +33,7 @@ export function provedTime(
   least: Celsius,
   furthestApart: Minutes,
 ): Result<ProvedTime> {
-  const first = readings[0];
-  if (first === undefined) return { refused: 'does-not-apply', what: 'part readings', given: 0, limit: 1 };
+  if (readings.length === 0) return { refused: 'does-not-apply', what: 'part readings', given: 0, limit: 1 };
   const refused = refuseReadings(readings) ?? refuseTemperature('least temperature', least) ?? refuseGap(furthestApart);
   if (refused !== undefined) return refused;
   let total = 0;
@@ -60,10 +59,7 @@ export function provedTime(
     longestMinutes: minutes(longest),
     provedUntil,
     unprovedMinutes: minutes(unproved),
-    highestCelsius: readings.reduce(
-      (hottest, reading) => (reading.celsius > hottest.celsius ? reading : hottest),
-      first,
-    ).celsius,
+    highestCelsius: celsius(Math.max(...readings.map((reading) => reading.celsius))),
   };
 }
 
@@ -90,21 +86,25 @@ interface Stretch {
 }
 
 function stretches(readings: readonly PartReading[]): readonly Stretch[] {
-  return readings.slice(1).flatMap((end, index) => {
-    const start = readings[index];
-    if (start === undefined) return [];
-    const rising = start.celsius < end.celsius;
-    return [
-      {
+  const found: Stretch[] = [];
+  let start: PartReading | undefined;
+  for (const end of readings) {
+    if (start !== undefined) {
+      found.push({
         from: start.at,
         to: end.at,
-        colder: rising ? start.celsius : end.celsius,
-        hotter: rising ? end.celsius : start.celsius,
+        colder: celsius(Math.min(start.celsius, end.celsius)),
+        hotter: celsius(Math.max(start.celsius, end.celsius)),
         lasted: minutesBetween(start.at, end.at),
-      },
-    ];
-  });
+      });
+    }
+    start = end;
+  }
+  return found;
 }
+
+/** No part is in an oven for longer. */
+const minutesOfAYear = 366 * 24 * 60;
 
 /** Where dates end, in milliseconds either side of 1970. */
 const furthestFromEpoch = 8.64e15;
@@ -126,5 +126,5 @@ function refuseTemperature(what: string, temperature: Celsius): Refusal | undefi
 }
 
 function refuseGap(furthestApart: Minutes): Refusal | undefined {
-  return outOfRange('furthest apart', furthestApart, 0, 366 * 24 * 60);
+  return outOfRange('furthest apart', furthestApart, 0, minutesOfAYear);
 }

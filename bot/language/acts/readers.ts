@@ -5,6 +5,7 @@ import { type Fault, isFault } from '../reading.ts';
 import { mannerOf } from '../stance.ts';
 import type { ActLine, ActRead, Reader, ReaderToTheEnd } from './act-line.ts';
 import { gather } from './gather.ts';
+import { hourOrTemperature } from './hour-or-temperature.ts';
 import { readAir, readNight, readSurface } from './read-air.ts';
 import { readAmend } from './read-amend.ts';
 import { filmReader } from './read-films.ts';
@@ -55,32 +56,12 @@ function bareReader(verb: 'ok' | 'undo'): Reader {
 
 export function readAct(verb: Verb, act: ActLine): ActRead | Fault {
   if (verb === 'hold' || verb === 'amend') return readersToTheEnd[verb](act);
+  const doubt = hourOrTemperature(act);
+  if (doubt !== undefined) return doubt;
   const manner = mannerOf(act.tokens, act.line, act.context, verb !== 'set');
   if (isFault(manner)) return manner;
   const command = readers[verb]({ ...act, tokens: manner.tokens });
-  const { said, stance } = manner;
-  const hour = said?.bareHour;
-  if (hour !== undefined && hour >= firstDoubtfulHour && wantsTemperature(act, manner.tokens)) {
-    return hourOrTemperature(act, hour);
-  }
   if (isFault(command)) return command;
+  const { said, stance } = manner;
   return { command, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
-}
-
-/** `at 20` on a mix may be an hour or 20 degC; nobody coats at 9 degC often enough to be asked about `at 9`. */
-const firstDoubtfulHour = 10;
-
-function wantsTemperature(act: ActLine, rest: ActLine['tokens']): boolean {
-  const { needs, may } = act.verb.row;
-  const has = rest.some((token) => token.kind === 'quantity' && token.quantity.is === 'temperature');
-  return !has && [...needs, ...may].some((slot) => slot.endsWith('-temperature') && slot !== 'highest-temperature');
-}
-
-function hourOrTemperature(act: ActLine, hour: number): Fault {
-  const index = act.tokens.findIndex((token) => token.kind === 'word' && token.word === 'at');
-  const token = act.tokens[index + 1];
-  if (token === undefined) return { code: 'ambiguous-number' };
-  const couldBe = [`${hour}:00`, `${hour}C`];
-  const tries = couldBe.map((text) => act.line.slice(0, token.start) + text + act.line.slice(token.end));
-  return { code: 'ambiguous-number', token, couldBe, tries };
 }

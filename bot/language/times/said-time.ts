@@ -17,8 +17,6 @@ export interface SaidTime {
   /** Index of the first token and of the one after the last. */
   readonly from: number;
   readonly to: number;
-  /** `at 20` without a day, minutes or am/pm: where a temperature is wanted it may be one. */
-  readonly bareHour?: number;
 }
 
 const hoursAhead = 12;
@@ -106,10 +104,7 @@ function timeOfDayFrom(
   if (read.time === 'no-such-time') return impossible(first);
   const day = dayNamedAfter(tokens, read.to, clock);
   if (day !== undefined) return past(instantOf(day, read.time, clock.zone), first, from, read.to + 1, clock);
-  const said = latestPast(read.time, first, from, read.to, clock);
-  return isBare && read.to === index + 1 && /^\d{1,2}$/.test(first.text) && 'at' in said
-    ? { ...said, bareHour: read.time.hour }
-    : said;
+  return latestPast(read.time, first, from, read.to, clock);
 }
 
 /** `9:40 yesterday`, `9:40 today`. */

@@ -77,6 +77,8 @@ function piecesOf(text: string): readonly Piece[] | undefined {
     const found = digits.exec(text);
     // A sign inside a chunk is a range or a date, never a minus: `12-14um`.
     if (found === null || (signed && at > 0)) return undefined;
+    // `1l98g` is a slip for 1198g: nobody runs litres into another number.
+    if (isGlued(text, at) && typeof previous?.unit === 'object' && previous.unit.is === 'volume') return undefined;
     const number = readNumber(found[0]);
     const after = at + found[0].length;
     const unit = unitIn(text, after);

@@ -25,7 +25,6 @@ const facts: Readonly<Record<FactId, string>> = {
   'stir-done-at': 'Done at',
   'pot-life-ends': 'Pot life ends',
   'pot-margin-at': 'Finish by',
-  'pot-life-gone': 'Pot life gone',
   'air-temperature': 'Air',
   'air-read-at': 'Read at',
   humidity: 'Humidity',

@@ -143,6 +143,18 @@ describe('how far a pot goes before it dies', () => {
     expect(potReach(litres(2), minutes(60), pace)).toMatchObject({ squareMetres: 6, leftOverLitres: 0 });
   });
 
+  it('given just the minutes that the volume takes, then the volume ends it and nothing is left', () => {
+    expect(potReach(litres(3), minutes(100), pace)).toMatchObject({ limitedBy: 'volume', leftOverLitres: 0 });
+  });
+
+  it('given a year either way, then it is still a number; a minute more is no pot', () => {
+    const year = 366 * 24 * 60;
+    expect(potReach(litres(3), minutes(year), pace)).toMatchObject({ squareMetres: 10 });
+    expect(potReach(litres(3), minutes(-year), pace)).toMatchObject({ squareMetres: 0 });
+    expect(potReach(litres(3), minutes(year + 1), pace)).toMatchObject({ what: 'usable minutes', highest: year });
+    expect(potReach(litres(3), minutes(-year - 1), pace)).toMatchObject({ what: 'usable minutes', lowest: -year });
+  });
+
   it('given a pace that no crew has, then it is refused by name', () => {
     expect(potReach(litres(1), minutes(1), { ...pace, squareMetresPerMinute: 0 })).toMatchObject({
       what: 'square metres a minute',

@@ -33,6 +33,18 @@ describe('the same cure by another schedule', () => {
     expect(typeof equivalentByEnergy(stated, oneHourAt90, celsius(110))).toBe('number');
   });
 
+  it('given a schedule of a hundred years, then it is the longest that is asked about', () => {
+    const century = 100 * 366 * 24 * 60;
+    expect(equivalentByRuleOfTen(2, { minutes: minutes(century), celsius: celsius(90) }, celsius(100))).toBe(
+      century / 2,
+    );
+    expect(
+      equivalentByRuleOfTen(2, { minutes: minutes(century + 1), celsius: celsius(90) }, celsius(90)),
+    ).toMatchObject({
+      highest: century,
+    });
+  });
+
   it('given a jump of 40 degC, then the rule of ten still answers; a hair further either way it does not', () => {
     expect(equivalentByRuleOfTen(2, oneHourAt90, celsius(50))).toBe(960);
     expect(equivalentByRuleOfTen(2, oneHourAt90, celsius(130))).toBe(3.75);

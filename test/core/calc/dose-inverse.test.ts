@@ -84,6 +84,7 @@ describe('the temperature that finishes in time', () => {
     expect(temperatureToLast(stirLaw, 0, minutes(0))).toMatchObject({ what: 'minutes available', given: 0 });
     expect(temperatureToLast(stirLaw, -0.1, minutes(10))).toMatchObject({ what: 'progress' });
     expect(temperatureToFinish(stirLaw, 0, minutes(366 * 24 * 60 + 1))).toMatchObject({ what: 'minutes available' });
+    expect(temperatureToFinish(stirLaw, 0, minutes(366 * 24 * 60))).toMatchObject({ needed: 'from', celsius: 15 });
   });
 
   it('given a table without points, then there is no figure', () => {

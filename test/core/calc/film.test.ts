@@ -35,6 +35,10 @@ describe('statistics of film readings', () => {
     expect(filmStatistics([])).toEqual({ refused: 'does-not-apply', what: 'film readings', given: 0, limit: 1 });
   });
 
+  it('given two readings, then they have a deviation: 10 and 14 um, 2.83', () => {
+    expect(filmStatistics(um(10, 14))).toMatchObject({ standardDeviationMicrometres: Math.sqrt(8) });
+  });
+
   it('given a mean at or below zero, then a variation would say nothing', () => {
     expect(filmStatistics(um(-1, 1))).toMatchObject({ meanMicrometres: 0, variation: undefined });
   });

@@ -67,5 +67,9 @@ describe('a part warming in an oven', () => {
     expect(minutesToReach(lump({}), oven, celsius(20), celsius(2001))).toMatchObject({ what: 'target' });
     expect(temperatureAfter(lump({}), oven, celsius(-201), minutes(1))).toMatchObject({ what: 'start' });
     expect(temperatureAfter(lump({}), oven, celsius(20), minutes(-1))).toMatchObject({ what: 'elapsed' });
+    expect(temperatureAfter(lump({}), oven, celsius(20), minutes(366 * 24 * 60))).toBeCloseTo(100, 9);
+    expect(temperatureAfter(lump({}), oven, celsius(20), minutes(366 * 24 * 60 + 1))).toMatchObject({
+      what: 'elapsed',
+    });
   });
 });

@@ -12,6 +12,19 @@ const read = (at: number, temperature: number): PartReading => ({ at: minutesIn(
 const run = [read(0, 40), read(20, 88), read(30, 91), read(60, 93), read(80, 89), read(90, 92), read(100, 95)];
 
 describe('what readings on the part prove', () => {
+  it('given a reading of just the temperature, then it was reached with it', () => {
+    expect(provedTime([read(0, 80), read(10, 90), read(20, 90)], celsius(90), minutes(30))).toMatchObject({
+      reachedAt: minutesIn(10),
+      totalMinutes: 10,
+    });
+  });
+
+  it('given readings allowed to be a year apart, then a year is proved; a minute more is not asked for', () => {
+    const year = 366 * 24 * 60;
+    expect(provedTime([read(0, 90), read(year, 90)], celsius(90), minutes(year))).toMatchObject({ totalMinutes: year });
+    expect(provedTime([read(0, 90)], celsius(90), minutes(year + 1))).toMatchObject({ what: 'furthest apart' });
+  });
+
   it('given 88 degC at 20 min and 91 at 30, then the hour at 90 begins with the reading at 30, not between', () => {
     expect(provedTime(run, celsius(90), minutes(30))).toEqual({
       reachedAt: minutesIn(30),

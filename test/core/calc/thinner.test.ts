@@ -58,6 +58,7 @@ describe('the pre-stir of Part A on the demo sheet (common practice, no source)'
     expect(preStir([{ partAGrams: grams(1e9 + 1), minutes: minutes(1) }], grams(1))).toMatchObject({
       what: 'point of the pre-stir',
     });
+    expect(preStir(demo.slice(0, 1), grams(2000))).toEqual({ minutes: 0.5, withinPoints: false });
     expect(preStir([{ partAGrams: grams(1), minutes: minutes(1440) }], grams(2))).toEqual({
       minutes: 1440,
       withinPoints: false,
