@@ -29,19 +29,36 @@ export function batchTaps(t: Telling, batch: Batch): readonly CardAction[] {
     case 'to-weigh':
       return [tap(t, 'weigh', `weigh ${n} {part-a}g {part-b}g`), tap(t, 'undo', 'undo')];
     case 'blending':
-      return batch.sheet.blend.way === 'stir'
-        ? [tap(t, 'stop', `stop ${n}`), tap(t, 'thick', `thick ${n}`)]
-        : [tap(t, 'thick', `thick ${n}`), tap(t, 'empty', `empty ${n}`)];
     case 'paused':
-      return [tap(t, 'stir', `stir ${n}`), tap(t, 'filter', `filter ${n}`), tap(t, 'thick', `thick ${n}`)];
+      return [...blendTaps(t, batch), ...useTaps(t, batch)];
     case 'filtered':
-      return [tap(t, 'thick', `thick ${n}`), tap(t, 'empty', `empty ${n}`)];
+      return useTaps(t, batch);
     case 'dead':
       return [tap(t, 'empty', `empty ${n}`)];
     case 'emptied':
       return [];
   }
 }
+
+/** The stirrer, and the step that the blend leads to once it is done. */
+function blendTaps(t: Telling, batch: Batch): readonly CardAction[] {
+  const n = batch.number;
+  const clock = blendClock(batch, airLog(t.shop, batch.place), t.now);
+  const done = clock.doneAt !== undefined && clock.doneAt <= t.now;
+  const filter = done && batch.sheet.filter !== undefined ? [tap(t, 'filter', `filter ${n}`)] : [];
+  if (batch.sheet.blend.way === 'induction') return filter;
+  return [...filter, phaseOf(batch).is === 'blending' ? tap(t, 'stop', `stop ${n}`) : tap(t, 'stir', `stir ${n}`)];
+}
+
+/** A pot that can be applied from, once the sheet's filter and blend are behind it. */
+function useTaps(t: Telling, batch: Batch): readonly CardAction[] {
+  const n = batch.number;
+  const ready = batch.filteredAt !== undefined || batch.sheet.filter === undefined;
+  const coat = ready && !phaseIsBlending(batch) ? [tap(t, 'coat', `coat {part} ${n} {method}`)] : [];
+  return [...coat, tap(t, 'thick', `thick ${n}`), ...(ready ? [tap(t, 'empty', `empty ${n}`)] : [])];
+}
+
+const phaseIsBlending = (batch: Batch): boolean => batch.sheet.blend.way === 'stir' && phaseOf(batch).is === 'blending';
 
 export function openedCard(t: Telling, batch: Batch): Card {
   const { replies } = t.words;
@@ -51,11 +68,7 @@ export function openedCard(t: Telling, batch: Batch): Card {
     ? []
     : [massFact(t, 'part-a', split.partAGrams), massFact(t, 'part-b', split.partBGrams)];
   return makeCard(replies.opened(batch.number, batch.sheet.name), 'plain', {
-    facts: [
-      ...masses,
-      ...(wanted === undefined ? [] : [minutesWantedFact(t, 'stir-wanted', wanted)]),
-      ...airFacts(t, batch.place),
-    ],
+    facts: [...masses, ...blendFacts(t, batch), ...airFacts(t, batch.place)],
     lines: [
       batch.sheet.blend.way === 'stir' ? replies.weighThese : replies.inducedThese,
       ...(wanted === undefined ? withoutFigureLines(t, batch) : []),
@@ -89,10 +102,11 @@ export function blendFacts(t: Telling, batch: Batch): readonly CardFact[] {
   const wanted = blendWantedMinutes(batch, air, t.now);
   const given = batch.weighing === undefined ? 0 : blendClock(batch, air, t.now).dose.ranMinutes;
   const due = blendDueAt(batch, air);
+  const labels = t.words.blend[batch.sheet.blend.way];
   return [
-    ...(wanted === undefined ? [] : [minutesWantedFact(t, 'stir-wanted', wanted)]),
-    ...(given > 0 ? [minutesGivenFact(t, 'stir-given', minutes(given))] : []),
-    ...(due === undefined ? [] : [notBeforeFact(t, 'stir-done-at', due)]),
+    ...(wanted === undefined ? [] : [{ ...minutesWantedFact(t, 'stir-wanted', wanted), label: labels.wanted }]),
+    ...(given > 0 ? [{ ...minutesGivenFact(t, 'stir-given', minutes(given)), label: labels.given }] : []),
+    ...(due === undefined ? [] : [{ ...notBeforeFact(t, 'stir-done-at', due), label: labels.doneAt }]),
   ];
 }
 

@@ -7,7 +7,14 @@ import { type EpochMs, epochMs } from '../../core/units.ts';
 export type TerminalLine =
   | { readonly kind: 'silence' }
   | { readonly kind: 'say'; readonly as: string; readonly text: string; readonly id: string | undefined }
-  | { readonly kind: 'tap'; readonly as: string; readonly tap: string; readonly id: string | undefined }
+  /** `fill`: what follows the tap's id, for the fields of its line in their order. */
+  | {
+      readonly kind: 'tap';
+      readonly as: string;
+      readonly tap: string;
+      readonly fill: readonly string[];
+      readonly id: string | undefined;
+    }
   | { readonly kind: 'wait'; readonly as: string; readonly until: EpochMs };
 
 const Delivery = z.strictObject({
@@ -42,8 +49,11 @@ function parsed(line: string): z.infer<typeof Delivery> | undefined {
 }
 
 function meant(text: string, as: string, id: string | undefined, context: TerminalContext): TerminalLine {
-  const tap = /^tap\s+(\S+)$/iu.exec(text.trim());
-  if (tap?.[1] !== undefined) return { kind: 'tap', as, tap: tap[1], id };
+  const tap = /^tap\s+(\S+)\s*(.*)$/iu.exec(text.trim());
+  if (tap?.[1] !== undefined) {
+    const fill = (tap[2] ?? '').split(/\s+/).filter((word) => word !== '');
+    return { kind: 'tap', as, tap: tap[1], fill, id };
+  }
   const until = waitUntil(text.trim(), context);
   if (until !== undefined) return { kind: 'wait', as, until };
   return { kind: 'say', as, text, id };

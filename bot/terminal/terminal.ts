@@ -49,7 +49,9 @@ export function createTerminal({ host, clock, crewFile, as }: TerminalNeeds): Te
 
   function textOf(line: Exclude<TerminalLine, { kind: 'silence' | 'wait' }>, speaker: string): string | undefined {
     if (line.kind === 'say') return line.text;
-    return speakers.tapsOf(speaker).find(({ id }) => id === line.tap)?.line;
+    const tapped = speakers.tapsOf(speaker).find(({ id }) => id === line.tap)?.line;
+    const fill = [...line.fill];
+    return tapped?.replaceAll(/\{[\w-]+\}/g, (field) => fill.shift() ?? field);
   }
 
   function head(speaker: string, id: string) {

@@ -20,9 +20,9 @@ const facts: Readonly<Record<FactId, string>> = {
   'part-b': 'Part B',
   'ratio-error': 'Ratio off by',
   'ratio-tolerance': 'Ratio may be off by',
-  'stir-wanted': 'Wanted',
-  'stir-given': 'Given',
-  'stir-done-at': 'Done at',
+  'stir-wanted': 'Stirring wanted',
+  'stir-given': 'Stirred',
+  'stir-done-at': 'Stirring done at',
   'pot-life-ends': 'Pot life ends',
   'pot-margin-at': 'Finish by',
   'air-temperature': 'Air',
@@ -68,6 +68,7 @@ const buttons = {
   stop: 'Stirrer off',
   stir: 'Stirrer on',
   filter: 'Filtered',
+  coat: 'Coated…',
   thick: 'Thick',
   empty: 'Pot empty',
   dry: 'Dry',
@@ -102,12 +103,18 @@ const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>> = {
   held: 'on hold',
 };
 
+const blend = {
+  stir: { wanted: 'Stirring wanted', given: 'Stirred', doneAt: 'Stirring done at' },
+  induction: { wanted: 'Induction wanted', given: 'Stood', doneAt: 'Induction over at' },
+};
+
 /** The ids of taps, with their labels. */
 export type ButtonId = keyof typeof buttons;
 
 export const english = {
   facts,
   phases,
+  blend,
   buttons,
   replies: englishReplies,
   objection: englishObjection,
