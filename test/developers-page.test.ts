@@ -1,0 +1,76 @@
+// The developers' page lists every id that other programs and tests may rely on; these tables are made from the code.
+
+import { readFileSync, writeFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { factUnits } from '../bot/cards/fact-ids.ts';
+import { misreadCodes } from '../bot/language/reading.ts';
+import { vocabulary } from '../bot/language/vocabulary.ts';
+import { english } from '../bot/language/words/english.ts';
+import { allowed } from '../core/allowed.ts';
+import { reminderKinds } from '../core/reminders/wish.ts';
+
+const table = (head: readonly string[], rows: readonly (readonly string[])[]) =>
+  [head, head.map(() => '---'), ...rows].map((cells) => `| ${cells.join(' | ')} |`).join('\n');
+
+/** The codes of a tagged union, as its source has them: the type leaves nothing behind at run time. */
+function codesOf(union: string): readonly string[] {
+  const source = readFileSync('core/objections.ts', 'utf8');
+  const body = source.split(`export type ${union} =`)[1]?.split('\n\n')[0] ?? '';
+  return [...body.matchAll(/code: '([a-z-]+)'/g)].map((match) => match[1] ?? '');
+}
+
+const where: Readonly<Record<string, string>> = { place: 'place/room', crew: 'crew' };
+const keyOf = (kind: string): string => {
+  if (kind === 'digest') return '`crew/digest/2026-03-02`';
+  if (kind === 'air-due') return `\`${where.place}/air-due\``;
+  return /^(stir|induction|pot)/.test(kind) ? `\`batch/1/${kind}\`` : `\`part/impeller-7/${kind}\``;
+};
+
+function tables(): string {
+  const rules = Object.entries(allowed).flatMap(([verb, rows]) =>
+    rows.map(({ code, source, liftedBy }) => [verb, `\`${code}\``, source, liftedBy]),
+  );
+  return [
+    '### Facts on cards',
+    table(
+      ['id', 'unit', 'label'],
+      Object.entries(factUnits).map(([id, unit]) => [`\`${id}\``, unit, english.facts[id as keyof typeof factUnits]]),
+    ),
+    '### What is allowed when: objections, whose rule, who may lift it beforehand',
+    table(['verb', 'code', 'source', 'lifted by'], rules),
+    '### Deviations that are never objections',
+    table(
+      ['code'],
+      codesOf('Objection')
+        .filter((code) => !rules.some((row) => row[1] === `\`${code}\``))
+        .map((code) => [`\`${code}\``]),
+    ),
+    '### Questions back (kind `misread`)',
+    table(
+      ['code'],
+      [...misreadCodes, ...codesOf('Unclear'), 'no-such-tap'].map((code) => [`\`${code}\``]),
+    ),
+    '### Reminder keys (a repeat carries its number: `batch/1/pot-end/2`)',
+    table(
+      ['key', 'title'],
+      reminderKinds.map((kind) => [keyOf(kind), english.rings[kind].title('…')]),
+    ),
+    '### What can be typed',
+    table(
+      ['verb', 'example'],
+      Object.values(vocabulary).map(({ name, example }) => [name, `\`${example}\``]),
+    ),
+  ].join('\n\n');
+}
+
+test('the tables of the developers’ page are those of the code', () => {
+  const file = readFileSync('DEVELOPERS.md', 'utf8');
+  const updated = file.replace(
+    /<!-- tables -->[\s\S]*<!-- \/tables -->/,
+    () => `<!-- tables -->\n${tables()}\n<!-- /tables -->`,
+  );
+  if (process.env.UPDATE_TABLES === '1') writeFileSync('DEVELOPERS.md', updated);
+  expect(readFileSync('DEVELOPERS.md', 'utf8')).toBe(updated);
+  expect(codesOf('Objection').length).toBeGreaterThan(20);
+  expect(codesOf('Unclear').length).toBeGreaterThan(10);
+});
