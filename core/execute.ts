@@ -94,7 +94,7 @@ export function createExecutor({ store, keeper, crew }: ExecutorNeeds): Executor
     answer: { request: string; text: string } | undefined,
     now: EpochMs,
   ): Promise<boolean> {
-    const touched = new Set(envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]));
+    const touched = streamsTouched(envelopes);
     const live = new Map([...touched].map((stream) => [stream, keeper.isLive(shop, stream)]));
     // A batch that was undone folds to nothing; its rows must go all the same.
     const withTouched = new Map([...[...touched].map((stream) => [stream, []] as const), ...plan]);
@@ -112,7 +112,7 @@ export function createExecutor({ store, keeper, crew }: ExecutorNeeds): Executor
       if (decision.kind !== 'accepted') return answering(request, { ...decision, shop: before });
       const envelopes = seal(decision.events, request.by, request.id, request.now);
       const shop = keeper.preview(envelopes);
-      const plan = planReminders(shop);
+      const plan = planReminders(shop, streamsTouched(envelopes));
       const text = answering(request, { kind: 'recorded', envelopes, before, shop, plan });
       if (await land(envelopes, shop, plan, { request: request.id, text }, request.now)) return text;
     }
@@ -135,7 +135,8 @@ export function createExecutor({ store, keeper, crew }: ExecutorNeeds): Executor
           const event: NewEvent = { streams: [claimed.stream], happenedAt: now, body, saidWith: { despite: [] } };
           const envelopes = seal([event], botName, `ring:${claimed.numberedKey}`, now);
           const shop = keeper.preview(envelopes);
-          if (await land(envelopes, shop, planReminders(shop), undefined, now)) return;
+          const plan = planReminders(shop, streamsTouched(envelopes));
+          if (await land(envelopes, shop, plan, undefined, now)) return;
         }
       }),
 
@@ -148,6 +149,10 @@ export function createExecutor({ store, keeper, crew }: ExecutorNeeds): Executor
         });
       }),
   };
+}
+
+function streamsTouched(envelopes: readonly Envelope[]): ReadonlySet<StreamId> {
+  return new Set(envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]));
 }
 
 /** Which streams a command names, besides those that are live. */

@@ -5,39 +5,53 @@ import { isAct } from '../corrections/undo.ts';
 import { type Crew, peopleWithRole } from '../crew/crew.ts';
 import { digestWishes } from '../crew/digest-reminder.ts';
 import type { Entry } from '../history.ts';
-import { batchStream, crewStream, type PersonName, partStream, placeStream, type StreamId } from '../ids.ts';
+import { batchStream, crewStream, nounOf, type PersonName, partStream, placeStream, type StreamId } from '../ids.ts';
 import { phaseOfPart } from '../part/part.ts';
 import { batchOf } from '../part/part-decide.ts';
 import { partWishes } from '../part/part-reminders.ts';
 import { placeWishes } from '../place/place-reminders.ts';
 import { airLog, liveBatches, liveParts, type Shop } from '../shop.ts';
-import { minutesAfter } from '../units.ts';
+import { type EpochMs, epochMs, minutesAfter } from '../units.ts';
 import type { RingLog } from './ring-log.ts';
-import { numberedKey, type PlannedReminder, type Wish } from './wish.ts';
+import { movedMs, numberedKey, type PlannedReminder, type Wish } from './wish.ts';
 
-/** The plan of every loaded stream; an ended one wishes for nothing, so that its rows go. */
-export function planReminders(shop: Shop): ReadonlyMap<StreamId, readonly PlannedReminder[]> {
+/**
+ * The plan of every loaded stream, or of those whose bells events on `touched` can have moved; an ended stream wishes for
+ * nothing, so that its rows go.
+ */
+export function planReminders(
+  shop: Shop,
+  touched?: ReadonlySet<StreamId>,
+): ReadonlyMap<StreamId, readonly PlannedReminder[]> {
   const plan = new Map<StreamId, readonly PlannedReminder[]>();
-  const put = (stream: StreamId, rings: RingLog, entries: readonly Entry[], wishes: readonly Wish[]) => {
+  const put = (stream: StreamId, rings: RingLog, entries: readonly Entry[], wishes: () => readonly Wish[]) => {
+    if (touched !== undefined && !canMove(stream, touched)) return;
     plan.set(
       stream,
-      wishes.flatMap((wish) => numbered(shop.crew, rings, lastActAt(entries), wish)),
+      wishes().flatMap((wish) => numbered(shop.crew, rings, lastActAt(entries), wish)),
     );
   };
   for (const batch of shop.batches.values()) {
-    put(batchStream(batch.number), batch.rings, batch.entries, batchWishes(batch, airLog(shop, batch.place)));
+    put(batchStream(batch.number), batch.rings, batch.entries, () => batchWishes(batch, airLog(shop, batch.place)));
   }
   for (const part of shop.parts.values()) {
     const batch = batchOf(shop, part);
-    const wishes = partWishes(part, batch?.sheet, airLog(shop, batch?.place));
+    const wishes = () => partWishes(part, batch?.sheet, airLog(shop, batch?.place));
     put(partStream(part.name), part.rings, part.entries, wishes);
   }
   for (const place of shop.places.values()) {
-    const wishes = placeWishes(place, shop.crew.airLimitMinutes, concernedBy(shop, place.name));
+    const wishes = () => placeWishes(place, shop.crew.airLimitMinutes, concernedBy(shop, place.name));
     put(placeStream(place.name), place.rings, [], wishes);
   }
-  put(crewStream, shop.crew.rings, [], digestWishes(shop.crew));
+  put(crewStream, shop.crew.rings, [], () => digestWishes(shop.crew));
   return plan;
+}
+
+/** Air and settings move everything; a batch or part moves itself, and whether its place and the day still matter. */
+function canMove(stream: StreamId, touched: ReadonlySet<StreamId>): boolean {
+  const noun = nounOf(stream);
+  if (noun === 'place' || noun === 'crew' || touched.has(stream)) return true;
+  return [...touched].some((moved) => nounOf(moved) === 'place' || nounOf(moved) === 'crew');
 }
 
 /** Whose clocks run by a place's air: pots that are not empty, films that flash off or cure in the room. */
@@ -58,8 +72,7 @@ function lastActAt(entries: readonly Entry[]): number {
   return Math.max(0, ...entries.filter(isAct).map((entry) => entry.recordedAt));
 }
 
-/** Below a second a due time has not moved: sums over other pieces differ in their last binary digit. */
-const movedMs = 1000;
+const wholeMs = (at: number): EpochMs => epochMs(Math.round(at));
 
 /** Rings once for its due time; again when that has moved later; on to others while a critical one goes unheard. */
 function numbered(crew: Crew, log: RingLog, actedAt: number, wish: Wish): readonly PlannedReminder[] {
@@ -67,7 +80,14 @@ function numbered(crew: Crew, log: RingLog, actedAt: number, wish: Wish): readon
   const last = rings.at(-1);
   const next = rings.length + 1;
   const planned = (change: Partial<Wish>): readonly PlannedReminder[] => [
-    { ...wish, ...change, ring: next, numberedKey: numberedKey(wish.key, next) },
+    // Whole milliseconds: a tenth of a minute is not one in binary.
+    {
+      ...wish,
+      ...change,
+      dueAt: wholeMs(change.dueAt ?? wish.dueAt),
+      ring: next,
+      numberedKey: numberedKey(wish.key, next),
+    },
   ];
   if (last === undefined || wish.dueAt > last.rangAt + movedMs) return planned({});
   const heard = last.answered !== undefined || actedAt > last.rangAt;
