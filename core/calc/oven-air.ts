@@ -20,6 +20,7 @@ import { airToStayBelow, type Evaporating, lowestLel, shareOfLel, vapourOf } fro
 const continuousCubicMetresPerLitre = 75;
 /** Batch ovens: NFPA 86, from memory. The Philippine code's 3 m3/min a litre is 401 and asks for less. */
 const batchCubicFeetPerMinutePerGallon = 440;
+const ruleCubicFeetPerGallon = 10_000;
 /** NFPA 86, from memory: the limit of hot vapour is lower by 1.4 from 250 to 500 degF. */
 const hotFactor = 1.4;
 const hotFromCelsius = 121;
@@ -49,9 +50,9 @@ export function batchOvenFlow(load: readonly Evaporating[], oven: Celsius): Resu
   for (const part of load) {
     const own = ownAir(part, 1);
     if (isRefused(own)) return own;
-    const gallons = usGallonsFromLitres(part.litres);
-    const more = gallons === 0 ? 1 : Math.max(1, cubicFeetFromCubicMetres(own) / (10_000 * gallons));
-    cubicFeetPerMinute += batchCubicFeetPerMinutePerGallon * gallons * more * factor;
+    const byRule = batchCubicFeetPerMinutePerGallon * usGallonsFromLitres(part.litres);
+    const byOwn = batchCubicFeetPerMinutePerGallon * (cubicFeetFromCubicMetres(own) / ruleCubicFeetPerGallon);
+    cubicFeetPerMinute += Math.max(byRule, byOwn) * factor;
   }
   return cubicMetresPerHour(cubicMetresFromCubicFeet(cubicFeetPerMinute) * 60);
 }
