@@ -32,8 +32,6 @@ export function partTaps(t: Telling, part: Part): readonly CardAction[] {
       ];
     case 'cured':
       return [tap(t, 'release', `release ${name}`), tap(t, 'hold', `hold ${name} {why}`)];
-    case 'held':
-      return [tap(t, 'release', `release ${name}`)];
     case 'released':
       return [];
   }
@@ -51,7 +49,7 @@ export function partFacts(t: Telling, part: Part): readonly CardFact[] {
     const flash = flashTimes(sheet, coat.at);
     facts.push(notBeforeFact(t, 'flash-least-at', flash.leastAt), notAfterFact(t, 'flash-most-at', flash.mostAt));
   }
-  if (sheet.recoat.rule === 'window' && part.verdict === undefined) {
+  if (sheet.recoat.rule === 'window' && part.verdict?.is !== 'released') {
     facts.push(
       notBeforeFact(t, 'recoat-opens-at', minutesAfter(coat.at, sheet.recoat.opensMinutes)),
       notAfterFact(t, 'recoat-closes-at', minutesAfter(coat.at, sheet.recoat.closesMinutes)),
@@ -74,7 +72,12 @@ export function partFacts(t: Telling, part: Part): readonly CardFact[] {
 const sum = (without: Readonly<Record<string, number>>): number => Object.values(without).reduce((a, b) => a + b, 0);
 
 export function partCard(t: Telling, part: Part, title: string, lines: readonly string[], tone: Tone = 'plain'): Card {
-  return makeCard(title, tone, { facts: partFacts(t, part), lines, actions: partTaps(t, part) });
+  const held = part.verdict?.is === 'held' ? [t.words.replies.onHold(t.words.holdReason(part.verdict, t.f))] : [];
+  return makeCard(title, held.length > 0 ? 'warn' : tone, {
+    facts: partFacts(t, part),
+    lines: [...held, ...lines],
+    actions: partTaps(t, part),
+  });
 }
 
 export function coatedCard(t: Telling, part: Part, isNew: boolean): Card {

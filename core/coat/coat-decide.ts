@@ -4,7 +4,9 @@ import { findBatch } from '../batch/batch-decide.ts';
 import { coatFromBatchRules } from '../batch/batch-rules.ts';
 import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
+import type { NewEvent } from '../history.ts';
 import { batchStream, partStream } from '../ids.ts';
+import { holdAfter } from '../part/holding.ts';
 import { nearNames } from '../part/near-names.ts';
 import { partAsOf } from '../part/part-decide.ts';
 import { coatOnPartRules } from '../part/part-rules.ts';
@@ -37,11 +39,14 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
     ...read,
   }));
   return judge(shop, said, [...coatFromBatchRules, ...coatOnPartRules], cases, (saidWith) =>
-    parts.map((part) => ({
-      streams: [partStream(part), batchStream(batch.number)],
-      happenedAt: said.at,
-      body: { type: 'CoatApplied', part, batch: batch.number, method },
-      saidWith,
-    })),
+    parts.flatMap((part): readonly NewEvent[] => [
+      {
+        streams: [partStream(part), batchStream(batch.number)],
+        happenedAt: said.at,
+        body: { type: 'CoatApplied', part, batch: batch.number, method },
+        saidWith,
+      },
+      ...holdAfter(part, said.at, saidWith),
+    ]),
   );
 }

@@ -9,6 +9,7 @@ import type { Sheet } from '../products/sheet.ts';
 import { judge, type Rule } from '../rules.ts';
 import { airLog, liveParts, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
+import { holdAfter } from './holding.ts';
 import { foldPart, type Part, phaseOfPart } from './part.ts';
 import { cureRules, dryRules, outRules, type PartCase, releaseRules } from './part-rules.ts';
 
@@ -79,8 +80,11 @@ function onParts<More extends object>(
     const situation: PartCase = { part, sheet: batch?.sheet, air: airLog(shop, batch?.place), at: said.at };
     cases.push({ ...situation, ...(more as More) });
   }
-  return judge(shop, said, rules, cases, (saidWith): NewEvent[] =>
-    names.map((name) => ({ streams: [partStream(name)], happenedAt: said.at, body, saidWith })),
+  return judge(shop, said, rules, cases, (saidWith) =>
+    names.flatMap((name): readonly NewEvent[] => [
+      { streams: [partStream(name)], happenedAt: said.at, body, saidWith },
+      ...holdAfter(name, said.at, saidWith),
+    ]),
   );
 }
 
@@ -97,5 +101,5 @@ export function sheetOf(shop: Shop, part: Part): Sheet | undefined {
 /** The part as it was just before something that happens at `at`; said late, what came after does not count. */
 export function partAsOf(shop: Shop, name: PartName, at: EpochMs): Part | undefined {
   const part = shop.parts.get(name);
-  return part === undefined ? undefined : (foldPart(name, asItStoodAt(part.entries, at)) ?? part);
+  return part === undefined ? undefined : foldPart(name, asItStoodAt(part.entries, at));
 }

@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import { methods } from '../commands.ts';
 import { Celsius, Micrometres, Millimetres, SquareMetres } from '../unit-schemas.ts';
+import { holdingCodes } from './holding.ts';
 
 export const PartReceived = z.object({
   type: z.literal('PartReceived'),
@@ -42,7 +43,12 @@ export const FilmRead = z.object({
 });
 
 export const PartReleased = z.object({ type: z.literal('PartReleased') });
-export const PartHeld = z.object({ type: z.literal('PartHeld'), why: z.string() });
+export const PartHeld = z.object({
+  type: z.literal('PartHeld'),
+  why: z.string(),
+  /** Deviations that hold the part by themselves. */
+  because: z.array(z.enum(holdingCodes)).optional(),
+});
 
 export const PartEvent = z.discriminatedUnion('type', [
   PartReceived,

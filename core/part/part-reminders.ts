@@ -18,7 +18,6 @@ export function partWishes(part: Part, sheet: Sheet | undefined, air: Temperatur
     case 'bare':
     case 'cured':
     case 'released':
-    case 'held':
       return [];
     case 'flashing': {
       const { leastAt, mostAt } = flashTimes(sheet, phase.coat.at);

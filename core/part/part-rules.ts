@@ -177,7 +177,8 @@ export const releaseRules: readonly Rule<PartCase>[] = [
     code: 'on-hold',
     source: 'the order of the work',
     liftedBy: 'lead',
-    check: ({ part: { verdict } }) => (verdict?.is === 'held' ? { code: 'on-hold', why: verdict.why } : undefined),
+    check: ({ part: { verdict } }) =>
+      verdict?.is === 'held' ? { code: 'on-hold', why: verdict.why, because: verdict.because } : undefined,
   },
   cureGiven,
 ];

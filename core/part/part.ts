@@ -6,6 +6,7 @@ import type { Entry } from '../history.ts';
 import type { BatchNumber, PartName, PersonName } from '../ids.ts';
 import { foldRings, type RingLog } from '../reminders/ring-log.ts';
 import type { Celsius, EpochMs, Micrometres } from '../units.ts';
+import type { HoldingCode } from './holding.ts';
 
 export interface Coat {
   readonly seq: number;
@@ -29,9 +30,17 @@ export interface FilmReading {
   readonly micrometres: readonly Micrometres[];
 }
 
+/** A hold stops the release, never a clock: a held film flashes off and cures like any other. */
 export type Verdict =
   | { readonly is: 'released'; readonly at: EpochMs; readonly by: PersonName }
-  | { readonly is: 'held'; readonly at: EpochMs; readonly by: PersonName; readonly why: string };
+  | {
+      readonly is: 'held';
+      readonly at: EpochMs;
+      readonly by: PersonName;
+      readonly why: string;
+      /** The deviations that hold it by themselves; empty where somebody said hold. */
+      readonly because: readonly HoldingCode[];
+    };
 
 export interface Part {
   readonly name: PartName;
@@ -55,10 +64,10 @@ export type PartPhase =
   | { readonly is: 'dry'; readonly coat: Coat; readonly dryAt: EpochMs }
   | { readonly is: 'curing'; readonly coat: Coat; readonly cure: Cure }
   | { readonly is: 'cured'; readonly coat: Coat; readonly cure: Cure }
-  | { readonly is: 'released' | 'held'; readonly at: EpochMs };
+  | { readonly is: 'released'; readonly at: EpochMs };
 
-export function foldPart(name: PartName, entries: readonly Entry[]): Part | undefined {
-  if (entries.length === 0) return undefined;
+/** Without entries: a part of which nothing has been said yet. */
+export function foldPart(name: PartName, entries: readonly Entry[]): Part {
   let part: Part = {
     name,
     details: {},
@@ -85,7 +94,9 @@ function evolvePart(part: Part, entry: Entry): Part {
     }
     case 'CoatApplied': {
       const coat = { seq: entry.seq, at, by, batch: fact.batch, method: fact.method, entry };
-      return { ...part, coats: [...part.coats, coat], dryAt: undefined, cure: undefined, verdict: undefined };
+      // A new coat undoes a release; a hold stays until somebody releases.
+      const verdict = part.verdict?.is === 'held' ? part.verdict : undefined;
+      return { ...part, coats: [...part.coats, coat], dryAt: undefined, cure: undefined, verdict };
     }
     case 'FilmDry':
       return { ...part, dryAt: part.dryAt ?? at };
@@ -100,7 +111,7 @@ function evolvePart(part: Part, entry: Entry): Part {
     case 'PartReleased':
       return { ...part, verdict: { is: 'released', at, by } };
     case 'PartHeld':
-      return { ...part, verdict: { is: 'held', at, by, why: fact.why } };
+      return { ...part, verdict: { is: 'held', at, by, why: fact.why, because: fact.because ?? [] } };
     default:
       return part;
   }
@@ -114,7 +125,7 @@ function withoutUndefined<T extends object>(said: T): { [K in keyof T]: Exclude<
 }
 
 export function phaseOfPart(part: Part): PartPhase {
-  if (part.verdict !== undefined) return { is: part.verdict.is, at: part.verdict.at };
+  if (part.verdict?.is === 'released') return { is: 'released', at: part.verdict.at };
   const coat = part.coats.at(-1);
   if (coat === undefined) return { is: 'bare' };
   if (part.cure !== undefined) {
