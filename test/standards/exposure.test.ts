@@ -65,7 +65,7 @@ const dangerous: readonly (readonly [SubstanceId, number])[] = [
   ['butyl-acetate', 1700],
 ];
 
-checkPublished('exposure limits', { seen: 43, run: 0, derived: 0, 'from-memory': 0 }, [
+checkPublished('exposure limits', { seen: 41, run: 0, derived: 2, 'from-memory': 0 }, [
   ...limits.map(([id, body, kind, printed]) =>
     seen(`${id}: ${body} ${kind} ${printed} ppm`, body === 'osha' ? z1 : guide, () => limitOf(id, body, kind), printed),
   ),
@@ -84,13 +84,13 @@ checkPublished('exposure limits', { seen: 43, run: 0, derived: 0, 'from-memory':
     what: 'exposure-limit:osha:hexamethylene diisocyanate (HDI)',
   }),
   seen('OSHA has only a ceiling for MDI', z1, () => answered(dayLimitOf(substances.mdi, 'osha')).kind, 'ceiling'),
-  seen(
+  derived(
     'toluene: the average of a body counts before its ceiling',
     z1,
     () => answered(dayLimitOf(substances.toluene, 'osha')).ppm,
     200,
   ),
-  seen(
+  derived(
     'acetone: the lowest day limit is 250 ppm',
     guide,
     () => answered(lowestLimit(substances.acetone, 'average')).ppm,
@@ -119,11 +119,11 @@ const explosive: readonly (readonly [SolventId, number | undefined, number, numb
   ['butoxyethanol', 1.1, 1.1, 1.1],
 ];
 
-checkPublished('lower explosive limits', { seen: 36, run: 0, derived: 1, 'from-memory': 0 }, [
+checkPublished('lower explosive limits', { seen: 24, run: 0, derived: 13, 'from-memory': 0 }, [
   ...explosive.flatMap(([id, nfpa, iec, lowest]) => [
     seen(`${id}: ${nfpa} %`, 'NFPA 497, 2008', () => lel(id, 'nfpa-497'), nfpa),
     seen(`${id}: ${iec} %`, 'IEC 60079-20-1', () => lel(id, 'iec-60079-20-1'), iec),
-    seen(
+    derived(
       `${id}: the lowest published is ${lowest} %, and not the old table's alone`,
       'NFPA 497; IEC 60079-20-1; 29 CFR 1910.94 Table G-11; NIOSH Pocket Guide',
       () => {
@@ -224,10 +224,10 @@ const sums: readonly PublishedCase[] = [
     1e-12,
   ),
   seen('50 ppm for ten minutes over a ceiling of 25 is within', rule, () => breaches([50, 1 / 6], [8, 7]), []),
-  seen('50 ppm for eleven minutes is not', rule, () => breaches([50, 11 / 60], [8, 7]), ['ceiling-too-long']),
-  seen('51 ppm at any time is not', rule, () => breaches([51, 1 / 60]), ['peak']),
-  seen('25 ppm is not above the ceiling', rule, () => breaches([25, 3]), []),
-  seen('an average above 10 is not', rule, () => breaches([11, 8]), ['average']),
+  derived('50 ppm for eleven minutes is not', rule, () => breaches([50, 11 / 60], [8, 7]), ['ceiling-too-long']),
+  derived('51 ppm at any time is not', rule, () => breaches([51, 1 / 60]), ['peak']),
+  derived('25 ppm is not above the ceiling', rule, () => breaches([25, 3]), []),
+  derived('an average above 10 is not', rule, () => breaches([11, 8]), ['average']),
 ];
 
-checkPublished('exposure sums', { seen: 15, run: 0, derived: 6, 'from-memory': 1 }, sums);
+checkPublished('exposure sums', { seen: 11, run: 0, derived: 10, 'from-memory': 1 }, sums);

@@ -38,17 +38,17 @@ const bySheet = (id: SolventId, published: FlammableCategory): PublishedCase => 
   return category(derived, `${name} by our table`, flashPointCelsius, boilingPointCelsius, published);
 };
 
-checkPublished('flammable categories', { seen: 10, run: 0, derived: 14, 'from-memory': 0 }, [
-  category(seen, 'flash 22.9 degC, boils at 35', celsius(22.9), celsius(35), '1'),
-  category(seen, 'flash 22.9 degC, boils at 35.1', celsius(22.9), celsius(35.1), '2'),
-  category(seen, 'flash 23 degC', celsius(23), celsius(30), '3-below-100F'),
-  category(seen, 'flash 99.9 degF', f(99.9), celsius(150), '3-below-100F'),
-  category(seen, 'flash 100 degF', f(100), celsius(150), '3'),
-  category(seen, 'flash 60 degC', celsius(60), celsius(150), '3'),
-  category(seen, 'flash 60.1 degC', celsius(60.1), celsius(150), '4'),
-  category(seen, 'flash 93 degC', celsius(93), celsius(150), '4'),
-  category(seen, 'flash 93.1 degC', celsius(93.1), celsius(150), 'none'),
-  category(seen, 'flash 73.3 degF', f(73.3), f(95.1), '2'),
+checkPublished('flammable categories', { seen: 0, run: 0, derived: 24, 'from-memory': 0 }, [
+  category(derived, 'flash 22.9 degC, boils at 35', celsius(22.9), celsius(35), '1'),
+  category(derived, 'flash 22.9 degC, boils at 35.1', celsius(22.9), celsius(35.1), '2'),
+  category(derived, 'flash 23 degC', celsius(23), celsius(30), '3-below-100F'),
+  category(derived, 'flash 99.9 degF', f(99.9), celsius(150), '3-below-100F'),
+  category(derived, 'flash 100 degF', f(100), celsius(150), '3'),
+  category(derived, 'flash 60 degC', celsius(60), celsius(150), '3'),
+  category(derived, 'flash 60.1 degC', celsius(60.1), celsius(150), '4'),
+  category(derived, 'flash 93 degC', celsius(93), celsius(150), '4'),
+  category(derived, 'flash 93.1 degC', celsius(93.1), celsius(150), 'none'),
+  category(derived, 'flash 73.3 degF', f(73.3), f(95.1), '2'),
   category(derived, 'acetone, 0 and 133 degF', f(0), f(133), '2'),
   category(derived, 'isopropyl alcohol, 53 and 181 degF', f(53), f(181), '2'),
   category(derived, 'toluene, 40 and 232 degF', f(40), f(232), '2'),
@@ -66,9 +66,9 @@ checkPublished('flammable categories', { seen: 10, run: 0, derived: 14, 'from-me
 ]);
 
 const warmed = (says: string, flash: Celsius, liquid: Celsius, published: FlammableCategory): PublishedCase =>
-  seen(says, rule, () => handledAs(flash, celsius(150), liquid), published);
+  derived(says, rule, () => handledAs(flash, celsius(150), liquid), published);
 
-checkPublished('what hangs on the category', { seen: 14, run: 0, derived: 1, 'from-memory': 0 }, [
+checkPublished('what hangs on the category', { seen: 3, run: 0, derived: 12, 'from-memory': 0 }, [
   warmed(
     'a category 3 liquid that flashes at 42 degC counts as below 100 degF from 25.3',
     celsius(42),
@@ -96,19 +96,19 @@ checkPublished('what hangs on the category', { seen: 14, run: 0, derived: 1, 'fr
     300,
     0.001,
   ),
-  seen(
+  derived(
     'a flush solvent of 100 degF is for any cleaning',
     `${fire}(g)(5)`,
     () => flushFlashPoint(f(100), [f(150)]),
     'any-cleaning',
   ),
-  seen(
+  derived(
     'a flush solvent that flashes with the lowest of those sprayed is for guns only',
     `${fire}(g)(5)`,
     () => flushFlashPoint(f(72), [f(77), f(72)]),
     'guns-only',
   ),
-  seen(
+  derived(
     'acetone flashes below a butyl acetate coating: the rule does not allow it even for guns',
     `${fire}(g)(5)`,
     () => flushFlashPoint(f(0), [f(72)]),
@@ -123,7 +123,7 @@ checkPublished('what hangs on the category', { seen: 14, run: 0, derived: 1, 'fr
   ),
   ...(['1', '2', '3-below-100F', 'none'] as const).map(
     (held): PublishedCase =>
-      seen(
+      derived(
         `category ${held} is never eased by a cold liquid`,
         rule,
         () => {

@@ -152,7 +152,7 @@ checkPublished('dew-point chart', { seen: 14, run: 0, derived: 0, 'from-memory':
   ),
 ]);
 
-checkPublished('go or no-go', { seen: 3, run: 0, derived: 6, 'from-memory': 0 }, [
+checkPublished('go or no-go', { seen: 2, run: 0, derived: 7, 'from-memory': 0 }, [
   seen(
     'a spread of exactly 3 degC is enough',
     fieldManual,
@@ -162,7 +162,7 @@ checkPublished('go or no-go', { seen: 3, run: 0, derived: 6, 'from-memory': 0 },
     },
     [],
   ),
-  seen(
+  derived(
     'a spread of 2.99 degC is not',
     fieldManual,
     () => {

@@ -60,7 +60,7 @@ const solidsRule = '30 TAC 115.423';
 const perSolids = (poundsPerGallon: number): number =>
   poundsPerGallonFromGramsPerLitre(answered(vocPerLitreOfSolids(pounds(poundsPerGallon), defaultSolventDensity)));
 
-checkPublished('what counts as VOC', { seen: 18, run: 0, derived: 0, 'from-memory': 0 }, [
+checkPublished('what counts as VOC', { seen: 17, run: 0, derived: 1, 'from-memory': 0 }, [
   ...[
     'acetone',
     'methyl-acetate',
@@ -92,7 +92,7 @@ checkPublished('what counts as VOC', { seen: 18, run: 0, derived: 0, 'from-memor
     'butyl-acetate',
     'methoxypropyl-acetate',
   ].map((name) => seen(`${name} counts`, '40 CFR 51.100(s), absent from it', () => countsAsVoc(name, 'limit'), true)),
-  seen(
+  derived(
     'a name like a built-in property counts',
     '40 CFR 51.100(s), absent from it',
     () => countsAsVoc('constructor', 'limit'),

@@ -220,7 +220,7 @@ const booths: readonly PublishedCase[] = [
     8000,
     0.01,
   ),
-  seen(
+  derived(
     'make-up air no faster than 200 ft/min: 8,000 cfm through 40 ft2',
     '29 CFR 1910.94(c)(7)',
     () => answered(leastMakeUpOpening(cubicMetresPerHourFromCubicFeetPerMinute(8000))),
@@ -247,4 +247,4 @@ checkPublished('air that thins vapour', { seen: 32, run: 22, derived: 47, 'from-
   ...vapours,
   ...against,
 ]);
-checkPublished('air through a booth', { seen: 10, run: 0, derived: 1, 'from-memory': 0 }, booths);
+checkPublished('air through a booth', { seen: 9, run: 0, derived: 2, 'from-memory': 0 }, booths);

@@ -58,6 +58,7 @@ const edges: readonly Edge[] = [
   ['humidityRatio', 'vapour-pressure', [0, 99_000], (v) => humidityRatio(n(v), n(100_000))],
   ['standardPressure', 'altitude', [0, 11_000], (v) => standardPressure(n(v))],
   ['checkClimate', 'leastSpreadCelsius', [-273.15, 1000], (v) => checkClimate({ leastSpreadCelsius: n(v) }, day)],
+  ['checkClimate', 'surface-temperature', [-100, 200], (v) => checkClimate({}, { ...day, surfaceCelsius: n(v) })],
   ['airToStayBelow', 'vapour', amount, (v) => vapour.airToStayBelow(n(v), n(2), n(0.25))],
   ['airToStayBelow', 'lower-explosive-limit', [0.1, 50], (v) => vapour.airToStayBelow(n(1), n(v), n(0.25))],
   ['airToStayBelow', 'share-of-lel', [0.01, 1], (v) => vapour.airToStayBelow(n(1), n(2), n(v))],
@@ -86,6 +87,7 @@ const edges: readonly Edge[] = [
   ['flowAtTemperature', 'air-temperature', [-45, 1000], (v) => fan.flowAtTemperature(n(1), n(v))],
   ['purgeBeforeHeat', 'oven-volume', size, (v) => fan.purgeBeforeHeat(n(v), n(6))],
   ['purgeBeforeHeat', 'flow', size, (v) => fan.purgeBeforeHeat(n(1), n(v))],
+  ['batchOvenFlow', 'solvent-volume', [0, 1e6], (v) => batchOvenFlow(acetone(v), n(90))],
   ['batchOvenFlow', 'oven-temperature', [0, 260], (v) => batchOvenFlow(acetone(1), n(v))],
   [
     'requiredFaceVelocity',

@@ -96,6 +96,7 @@ describe('given exposure', () => {
       limits: [{ body: 'osha', kind: 'ceiling', ppm: ppm(1) }, ...substances.mdi.limits],
     } as const;
     expect(answered(dayLimitOf(odd, 'osha')).ppm).toBe(0.02);
+    expect(answered(dayLimitOf({ ...odd, limits: odd.limits.toReversed() }, 'osha')).ppm).toBe(0.02);
     const reversed = { ...odd, limits: [{ body: 'osha', kind: 'average', ppm: ppm(3) }, ...odd.limits] } as const;
     expect(answered(dayLimitOf(reversed, 'osha')).ppm).toBe(3);
     expect(lowestLimit(substances.hdi, 'short-term')).toHaveProperty('refused', 'no-figure');
