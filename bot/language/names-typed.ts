@@ -2,14 +2,18 @@
 // batch, a verb or a unit would be read as such, so none of them is a name.
 
 import type { PartName, PlaceName } from '../../core/ids.ts';
+import { readTimeOfDay } from './times/time-typed.ts';
 import { batchMarks, fillers, methodsByWord, notNames } from './trade-words.ts';
+import { tokenize } from './typed/tokens.ts';
 import { verbNamed } from './verbs-typed.ts';
 
-const nameShape = /^[\p{L}\p{N}][\p{L}\p{N}._/-]{0,39}$/u;
+const nameShape = /^[\p{L}\p{N}](?:[\p{L}\p{N}._/-]{0,38}[\p{L}\p{N}])?$/u;
 const hasLetter = /\p{L}/u;
-const timeShape = /^\d{1,2}([:.h]\d{2})?[ap]\.?m?$|^\d{4}-\d{1,2}-\d{1,2}/;
 /** A number run into something that is no unit: `24Cx`, `1201gg`. Read as a name it would hide a slip. */
 const slippedQuantity = /^\d+[.,]?\d*[\p{L}]{1,2}$/u;
+
+/** `batch12` and `max120` come apart before they could be names. */
+const gluedNumber = /^(?:batch|pot|max|no\.?)\d/;
 
 export function partNamed(word: string): PartName | undefined {
   return word !== 'oven' && word !== 'room' && isName(word) ? word : undefined;
@@ -29,12 +33,20 @@ function isName(word: string): boolean {
     nameShape.test(word) &&
     hasLetter.test(word) &&
     word === word.toLowerCase() &&
-    !timeShape.test(word) &&
     !slippedQuantity.test(word) &&
+    !gluedNumber.test(word) &&
+    (!/^[\do]/.test(word) || isOneWord(word)) &&
     !fillers.has(word) &&
     !batchMarks.has(word) &&
     !notNames.has(word) &&
     !methodsByWord.has(word) &&
     verbNamed(word) === undefined
   );
+}
+
+/** `0/0f` would be read as a number and a temperature, `o.5` as a half, `9am` as a time, `2026-03-02` as a day. */
+function isOneWord(word: string): boolean {
+  if (typeof readTimeOfDay(word) === 'object' || /^\d{4}-\d{1,2}-\d{1,2}/.test(word)) return false;
+  const [only, second] = tokenize(word);
+  return only?.kind === 'word' && only.word === word && second === undefined;
 }

@@ -5,22 +5,22 @@ import type { Question, Stance, Verb } from '../../core/commands.ts';
 import type { ActRead } from './acts/act-line.ts';
 import { readQuestion } from './acts/read-question.ts';
 import { readAct } from './acts/readers.ts';
-import { type Fault, isFault, type LineContext, type Misread, type Reading } from './reading.ts';
-import { slots } from './slots.ts';
+import { longestLine, type Misunderstood, misreadOf, tooLong, unknownVerb } from './misread-line.ts';
+import { type Fault, isFault, type LineContext, type Reading } from './reading.ts';
 import { isHappenedWord } from './stance.ts';
-import { nearestVerbs, thoseThatRead } from './suggestions.ts';
 import { saidTimeFrom } from './times/said-time.ts';
 import { cleanLine } from './typed/clean-line.ts';
 import { type Token, tokenize } from './typed/tokens.ts';
 import { type VerbNamed, verbNamed, verbOfTwoWords } from './verbs-typed.ts';
-import { type VocabularyName, vocabulary } from './vocabulary.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
   const trimmed = text.trim();
   if (trimmed === '' || trimmed.startsWith('#')) return { kind: 'silence' };
+  if (trimmed.length > longestLine) return tooLong(trimmed);
   const line = cleanLine(text);
-  const read = readCleaned(line, context);
-  if ('fault' in read) return { kind: 'misread', misread: misreadOf(read, context), line: read.line };
+  const reads = (each: string): boolean => !('fault' in withoutAsking(readCleaned(cleanLine(each), context)));
+  const read = withoutAsking(readCleaned(line, context));
+  if ('fault' in read) return { kind: 'misread', misread: misreadOf(read, context, reads), line: read.line };
   if ('question' in read) return { kind: 'question', question: read.question, line };
   const { command, at, stance } = read.act;
   return {
@@ -38,15 +38,18 @@ function stanceOf(stance: Stance | undefined, at: number | undefined, context: L
   return at !== undefined && at < context.now ? { is: 'happened' } : { is: 'asked' };
 }
 
-interface Misunderstood {
-  readonly fault: Fault;
-  readonly line: string;
-  readonly verb?: VerbNamed;
-}
 type Read =
   | { readonly act: ActRead; readonly line: string }
   | { readonly question: Question; readonly line: string }
   | Misunderstood;
+
+/** `coat impeller-7 1 spray?` asks and must not record. */
+function withoutAsking(read: Read): Read {
+  if (!('act' in read) || !read.line.endsWith('?')) return read;
+  const { line } = read;
+  const token = { text: '?', start: line.length - 1, end: line.length };
+  return { fault: { code: 'left-over', token, tries: [line.replace(/[ ?]+$/, '')] }, line };
+}
 
 const asksAbout = /^([a-z]+) ?\?+$/i;
 
@@ -158,54 +161,4 @@ function verbApart(line: string, first: Token): string | undefined {
   if (letters === undefined || verbNamed(letters.toLowerCase()) === undefined) return undefined;
   const cut = first.start + letters.length;
   return `${line.slice(0, cut)} ${line.slice(cut)}`;
-}
-
-function unknownVerb(line: string, tokens: readonly Token[], index: number): Fault {
-  const token = tokens[index];
-  if (token === undefined) return { code: 'unknown-verb', needs: ['verb'] };
-  const before = line.slice(0, token.start);
-  const after = line.slice(token.end);
-  const letters = /^[a-z]+(?=\d)/i.exec(token.text)?.[0];
-  const tries = nearestVerbs(token.text.toLowerCase()).map((verb) => before + verb.printed + after);
-  if (letters !== undefined) {
-    const rest = token.text.slice(letters.length);
-    tries.push(...nearestVerbs(letters.toLowerCase()).map((verb) => `${before}${verb.printed} ${rest}${after}`));
-  }
-  // `impeller-7 dry`, `1 stir`: the verb stands elsewhere.
-  const later = tokens.find((each, i) => i > index && each.kind === 'word' && verbNamed(each.word) !== undefined);
-  if (later !== undefined) {
-    const others = `${line.slice(token.start, later.start).trim()} ${line.slice(later.end).trim()}`.trim();
-    tries.push(`${before}${later.text.toLowerCase()} ${others}`);
-  }
-  if (token.kind !== 'word') tries.push(`air ${line}`, `air ${line.replace(/^(\d+) (\d+)$/, '$1C $2%')}`);
-  return { code: 'unknown-verb', token, needs: ['verb'], tries };
-}
-
-function misreadOf({ fault, line, verb }: Misunderstood, context: LineContext): Misread {
-  const near = verb ?? (fault.token === undefined ? undefined : nearestVerbs(fault.token.text.toLowerCase())[0]);
-  const name: VocabularyName = near?.row.name ?? 'mix';
-  const { token } = fault;
-  const reads = (each: string): boolean => !('fault' in readCleaned(cleanLine(each), context));
-  return {
-    code: fault.code,
-    ...(near !== undefined && { verb: near.row.name }),
-    token: token?.text ?? '',
-    from: token?.start ?? line.length,
-    to: token?.end ?? line.length,
-    needs: (fault.needs ?? []).map((slot) => ({ slot, units: slots[slot].units })),
-    couldBe: fault.couldBe ?? [],
-    ...(fault.limits !== undefined && { limits: fault.limits }),
-    example: vocabulary[name].example,
-    suggestions: thoseThatRead(fault.tries ?? usualTries(fault, line), reads),
-  };
-}
-
-/** Where the reader names no lines of its own: each unit that would do; a time to come as yesterday's. */
-function usualTries({ code, token, needs }: Fault, line: string): readonly string[] {
-  if (token === undefined) return [];
-  const instead = (text: string): string => line.slice(0, token.start) + text + line.slice(token.end);
-  if (code === 'unit-missing') {
-    return (needs ?? []).flatMap((slot) => slots[slot].units.map((unit) => instead(`${token.text}${unit}`)));
-  }
-  return code === 'in-the-future' ? [instead(`${token.text} yesterday`)] : [];
 }

@@ -99,7 +99,6 @@ const rows = {
 
 export type Slot = keyof typeof rows;
 export const slots: Readonly<Record<Slot, SlotRow>> = rows;
-export const slotNames: readonly Slot[] = Object.keys(rows).filter((name): name is Slot => name in rows);
 
 export function isOutside(limits: Limits, value: number): boolean {
   return value < limits.lowest || value > limits.highest || (limits.above === true && value === limits.lowest);

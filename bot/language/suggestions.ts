@@ -35,7 +35,16 @@ export function nearestVerbs(slip: string): readonly VerbNamed[] {
 
 /** Short words allow one slip, longer ones two. */
 function furthest(slip: string): number {
-  return slip.length <= 4 ? 1 : 2;
+  return slip.length < 4 ? 1 : 2;
+}
+
+/** Those of `known` that a slip may have been, nearest first. */
+export function nearest(slip: string, known: readonly string[]): readonly string[] {
+  return known
+    .map((word) => ({ word, far: slipsBetween(slip, word) }))
+    .filter(({ far }) => far <= furthest(slip))
+    .sort((one, other) => one.far - other.far)
+    .map(({ word }) => word);
 }
 
 /** Edits between two words; two neighbours swapped are one slip. */

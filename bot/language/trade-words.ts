@@ -16,7 +16,7 @@ export const methodsByWord: ReadonlyMap<string, Method> = new Map(
 
 /** Dropped wherever nothing takes them. */
 export const fillers: ReadonlySet<string> = new Set(
-  'please pls the with of for and & is was by on in at into to now just from parts #'.split(' '),
+  'please pls thanks thx the with of for and & + / is was by on in at into to now just from parts #'.split(' '),
 );
 
 /** The number after it is a batch. */

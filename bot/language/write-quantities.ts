@@ -8,7 +8,7 @@ const couldBeThousands = /^-?[1-9]\d{0,2}\.\d{3}$/;
 
 export function written(value: number, unit: string): string {
   const plain = String(value);
-  const text = plain.includes('e') ? value.toFixed(20).replace(/0+$/, '') : plain;
+  const text = plain.includes('e') ? value.toFixed(20).replace(/\.?0+$/, '') : plain;
   return `${couldBeThousands.test(text) ? `${text}0` : text}${unit}`;
 }
 

@@ -29,6 +29,7 @@ export function lineWith(line: string, span: { readonly start: number; readonly 
   return line.slice(0, span.start) + text + line.slice(span.end);
 }
 
-export function leftOver(token: Token, tries: readonly string[] = []): Fault {
-  return { code: 'left-over', token, tries };
+/** Without `tries` the frame looks for a near word itself. */
+export function leftOver(token: Token, tries?: readonly string[]): Fault {
+  return { code: 'left-over', token, ...(tries !== undefined && { tries }) };
 }

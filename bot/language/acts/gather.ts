@@ -45,7 +45,9 @@ export function gather(act: ActLine): Gathered | Fault {
   const filled: Filling = { words: [] };
   let batchMarked = false;
   let placeMarked = false;
-  for (const [i, token] of act.tokens.entries()) {
+  for (let i = 0; i < act.tokens.length; i++) {
+    const token = act.tokens[i];
+    if (token === undefined) continue;
     switch (token.kind) {
       case 'word': {
         if (batchMarks.has(token.word) && taken.has('number') && act.tokens[i + 1]?.kind === 'number') {
@@ -111,6 +113,8 @@ function fillBatch(
 ): Fault | undefined {
   const joined = marked ? undefined : partOfTwoPieces(act, index, token);
   if (joined !== undefined) return joined;
+  const spaced = taken.has('number') ? undefined : spacedThousands(act, index, token);
+  if (spaced !== undefined) return spaced;
   if (!taken.has('number') || filled.batch !== undefined || !token.countable) {
     return unitMissing(act, filled) ?? leftOver(token);
   }
@@ -118,6 +122,20 @@ function fillBatch(
   if (typeof batch !== 'number') return batch;
   filled.batch = batch;
   return undefined;
+}
+
+/** `1 201g` where no batch can stand in front. */
+function spacedThousands(act: ActLine, index: number, token: NumberToken): Fault | undefined {
+  const next = act.tokens[index + 1];
+  if (next?.kind !== 'quantity' || !/^\d{1,3}$/.test(token.text) || !/^\d{3}(?!\d)/.test(next.text)) return undefined;
+  const span = { start: token.start, end: next.end };
+  const joined = `${token.text}${next.text}`;
+  return {
+    code: 'ambiguous-number',
+    token: { text: act.line.slice(span.start, span.end), ...span },
+    couldBe: [joined],
+    tries: [lineWith(act.line, span, joined)],
+  };
 }
 
 export function batchFrom(token: NumberToken): BatchNumber | Fault {

@@ -10,11 +10,11 @@ const firstDoubtful = 10;
 const lastHour = 23;
 
 export function hourOrTemperature(act: ActLine): Fault | undefined {
-  const slot = temperatureSlot(act);
-  if (slot === undefined) return undefined;
   const index = act.tokens.findIndex((token) => token.kind === 'word' && token.word === 'at');
+  if (index === -1) return undefined;
+  const slot = temperatureSlot(act);
   const token = act.tokens[index + 1];
-  if (index === -1 || token?.kind !== 'number' || !/^\d{2,3}$/.test(token.text)) return undefined;
+  if (slot === undefined || token?.kind !== 'number' || !/^\d{2,3}$/.test(token.text)) return undefined;
   if (token.number.value < firstDoubtful || isPartOfTime(act.tokens[index + 2]) || isClock(token.text))
     return undefined;
   const degrees = slots[slot].units.map((unit) => `${token.text}${unit}`);

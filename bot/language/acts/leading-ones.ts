@@ -1,6 +1,6 @@
 // `l201g` and `I201g` are 1201g where no name can stand (mix, weigh, empty); elsewhere they may be a part's name.
 
-import { type Token, tokenize } from '../typed/tokens.ts';
+import { type Token, tokensAt } from '../typed/tokens.ts';
 import type { ActLine } from './act-line.ts';
 
 const oneAsLetter = /^[lI](?=\d)/;
@@ -30,9 +30,4 @@ function repaired(token: Token): readonly Token[] {
   const tokens = tokensAt(token.text.replace(oneAsLetter, '1'), token.start);
   const [only] = tokens;
   return tokens.length === 1 && only?.kind === 'quantity' && only.unit.is === 'mass' ? tokens : [token];
-}
-
-/** The pieces of `text` as if it stood at `start` of the line. */
-function tokensAt(text: string, start: number): readonly Token[] {
-  return tokenize(' '.repeat(start) + text);
 }

@@ -3,6 +3,7 @@
 import type { CommandOf } from '../../../core/commands.ts';
 import { type Fault, isFault } from '../reading.ts';
 import type { ActLine } from './act-line.ts';
+import { airFrom } from './air-said.ts';
 import { gather } from './gather.ts';
 import { placeFrom } from './read-names.ts';
 
@@ -11,23 +12,14 @@ export function readAir(act: ActLine): CommandOf<'air'> | Fault {
   if (isFault(gathered)) return hotterThanAir(act, gathered);
   const place = placeFrom(act, gathered.words, gathered.place);
   if (typeof place === 'object') return place;
-  const { temperature, percent } = gathered;
-  if (temperature === undefined && percent === undefined) {
-    return { code: 'incomplete', needs: ['air-temperature', 'humidity'] };
-  }
-  return {
-    verb: 'air',
-    ...(place !== undefined && { place }),
-    air: {
-      ...(temperature !== undefined && { celsius: temperature }),
-      ...(percent !== undefined && { relativeHumidityPercent: percent }),
-    },
-  };
+  const air = airFrom(gathered);
+  if (air === undefined) return { code: 'incomplete', needs: ['air-temperature', 'humidity'] };
+  return place === undefined ? { verb: 'air', air } : { verb: 'air', place, air };
 }
 
 /** `88C` alone is no air, but may be a part's reading. */
 function hotterThanAir(act: ActLine, fault: Fault): Fault {
-  const alone = act.tokens.length === 1 ? act.tokens[0] : undefined;
+  const alone = act.tokens.find((token) => token.text === act.line);
   return fault.code === 'impossible' && alone !== undefined ? { ...fault, tries: [`temp ${alone.text}`] } : fault;
 }
 

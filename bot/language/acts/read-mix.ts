@@ -2,7 +2,8 @@
 
 import type { Amount, CommandOf } from '../../../core/commands.ts';
 import { type Fault, isFault } from '../reading.ts';
-import type { ActLine } from './act-line.ts';
+import { type ActLine, leftOver } from './act-line.ts';
+import { airFrom } from './air-said.ts';
 import { type Gathered, gather } from './gather.ts';
 import { withLeadingOnes } from './leading-ones.ts';
 import { sheetFrom } from './read-names.ts';
@@ -13,20 +14,15 @@ export function readMix(typed: ActLine): CommandOf<'mix'> | Fault {
   if (isFault(gathered)) return gathered;
   const amount = amountFrom(gathered);
   const sheet = sheetFrom(act, gathered.words);
-  if (typeof sheet === 'object') return sheet;
+  const stray = gathered.words.find((token) => /^\d/.test(token.text)) ?? gathered.words[0];
+  if (typeof sheet === 'object') {
+    // `mix two kg`, `mix 2.4k`: what fits no sheet was rather meant as the amount.
+    return amount === undefined && stray !== undefined ? { ...leftOver(stray), needs: ['amount'] } : sheet;
+  }
   if (amount === undefined) return { code: 'incomplete', needs: ['amount'] };
-  const { temperature, percent } = gathered;
-  return {
-    verb: 'mix',
-    amount,
-    ...(sheet !== undefined && { sheet }),
-    ...((temperature !== undefined || percent !== undefined) && {
-      air: {
-        ...(temperature !== undefined && { celsius: temperature }),
-        ...(percent !== undefined && { relativeHumidityPercent: percent }),
-      },
-    }),
-  };
+  const air = airFrom(gathered);
+  if (sheet === undefined) return air === undefined ? { verb: 'mix', amount } : { verb: 'mix', amount, air };
+  return air === undefined ? { verb: 'mix', amount, sheet } : { verb: 'mix', amount, sheet, air };
 }
 
 function amountFrom({ mass, volume }: Gathered): Amount | undefined {

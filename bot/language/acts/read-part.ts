@@ -32,7 +32,10 @@ type Labelled = { -readonly [Name in Label]?: string };
 export function readPart(act: ActLine): CommandOf<'part'> | Fault {
   const apart = labelsApart(act.tokens);
   if (isFault(apart)) return apart;
-  const gathered = gather({ ...act, tokens: apart.rest.flatMap(inchesAfterSpace) });
+  const gathered = gather({
+    ...act,
+    tokens: apart.rest.flatMap((token, i, all) => inchesAfterSpace(token, i, all, act.line)),
+  });
   if (isFault(gathered)) return gathered;
   const metals = gathered.words.slice(1).filter((token) => isMetalWord(wordOf(token)));
   const others = gathered.words.filter((token) => !metals.includes(token));
@@ -80,13 +83,13 @@ function labelsApart(tokens: readonly Token[]): { labelled: Labelled; rest: read
 }
 
 /** `0.5 in`: elsewhere `in` after a space is the preposition, here it can only be the wall. */
-function inchesAfterSpace(token: Token, index: number, tokens: readonly Token[]): readonly Token[] {
+function inchesAfterSpace(token: Token, index: number, tokens: readonly Token[], line: string): readonly Token[] {
   const isInch = (each: Token | undefined): boolean => each?.kind === 'word' && each.word === 'in';
   const before = tokens[index - 1];
   const after = tokens[index + 1];
   const inch = unitsBySpelling.get('in');
   if (inch !== undefined && token.kind === 'number' && after !== undefined && isInch(after)) {
-    const span = { text: `${token.text} ${after.text}`, start: token.start, end: after.end };
+    const span = { text: line.slice(token.start, after.end), start: token.start, end: after.end };
     return [withUnit(span, token.number, inch)];
   }
   return isInch(token) && before?.kind === 'number' ? [] : [token];

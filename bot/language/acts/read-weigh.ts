@@ -15,5 +15,7 @@ export function readWeigh(typed: ActLine): CommandOf<'weigh'> | Fault {
     return { code: 'incomplete', needs: partBGrams === undefined ? ['part-a', 'part-b'] : ['part-a'] };
   }
   if (partBGrams === undefined) return { code: 'incomplete', needs: ['part-b'] };
-  return { verb: 'weigh', partAGrams, partBGrams, ...(batch !== undefined && { batch }) };
+  return batch === undefined
+    ? { verb: 'weigh', partAGrams, partBGrams }
+    : { verb: 'weigh', batch, partAGrams, partBGrams };
 }

@@ -3,6 +3,7 @@
 import type { Verb } from '../../../core/commands.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { mannerOf } from '../stance.ts';
+import { type Token, tokensAt } from '../typed/tokens.ts';
 import type { ActLine, ActRead, Reader, ReaderToTheEnd } from './act-line.ts';
 import { gather } from './gather.ts';
 import { hourOrTemperature } from './hour-or-temperature.ts';
@@ -60,8 +61,14 @@ export function readAct(verb: Verb, act: ActLine): ActRead | Fault {
   if (doubt !== undefined) return doubt;
   const manner = mannerOf(act.tokens, act.line, act.context, verb !== 'set');
   if (isFault(manner)) return manner;
-  const command = readers[verb]({ ...act, tokens: manner.tokens });
+  const hasQuotes = verb !== 'part' && manner.tokens.some((token) => token.kind === 'quoted');
+  const tokens = hasQuotes ? manner.tokens.flatMap(withoutQuotes) : manner.tokens;
+  const command = readers[verb](tokens === act.tokens ? act : { ...act, tokens });
   if (isFault(command)) return command;
   const { said, stance } = manner;
   return { command, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
+}
+/** Only words of one's own need their quotes: “1201g” is a weight all the same. */
+function withoutQuotes(token: Token): readonly Token[] {
+  return token.kind === 'quoted' ? tokensAt(token.words, token.start + 1) : [token];
 }

@@ -13,9 +13,9 @@ import { batchFrom, doubtful, impossibleUnit } from './gather.ts';
 import { withUnitText } from './unit-missing.ts';
 
 export interface Weights {
-  readonly batch?: BatchNumber;
-  readonly partAGrams?: Grams;
-  readonly partBGrams?: Grams;
+  readonly batch: BatchNumber | undefined;
+  readonly partAGrams: Grams | undefined;
+  readonly partBGrams: Grams | undefined;
 }
 
 interface Letter {
@@ -113,6 +113,7 @@ function isBatchBeside(
 }
 
 function coverBareNumbers(entries: readonly Entry[], line: string): readonly (Letter | QuantityToken)[] | Fault {
+  if (entries.every((entry) => entry.kind !== 'number')) return entries;
   const covered: (Letter | QuantityToken)[] = [];
   let unit: QuantityToken['unit'] | undefined;
   for (const entry of [...entries].reverse()) {
@@ -153,21 +154,20 @@ function lettered(entries: readonly (Letter | QuantityToken)[], batch: BatchNumb
       return { code: 'impossible', token, needs: ['part-a', 'part-b'], limits };
     }
   }
-  const shape = entries.map((entry) => (entry.kind === 'letter' ? 'L' : 'm')).join('');
-  const stray = letters[0]?.token;
-  const isPaired = shape === 'LmLm' || shape === 'mLmL' || shape === 'Lm' || shape === 'mL';
-  if (stray !== undefined && (!isPaired || letters[0]?.letter === letters[1]?.letter)) return leftOver(stray);
+  const stray = letters[0] === undefined ? undefined : strayLetter(entries, letters);
+  if (stray !== undefined) return leftOver(stray);
   const [first, second] = masses.map(gramsOf);
   const swapped = letters[0]?.letter === 'b';
-  const partAGrams = swapped ? second : first;
-  const partBGrams = swapped ? first : second;
-  return {
-    ...(batch !== undefined && { batch }),
-    ...(partAGrams !== undefined && { partAGrams }),
-    ...(partBGrams !== undefined && { partBGrams }),
-  };
+  return { batch, partAGrams: swapped ? second : first, partBGrams: swapped ? first : second };
 }
 
 function gramsOf(token: QuantityToken): Grams | undefined {
   return token.quantity.is === 'mass' ? token.quantity.grams : undefined;
+}
+
+/** The first letter where they do not pair off with the weights, one A and one B at most. */
+function strayLetter(entries: readonly (Letter | QuantityToken)[], letters: readonly Letter[]): Token | undefined {
+  const shape = entries.map((entry) => (entry.kind === 'letter' ? 'L' : 'm')).join('');
+  const isPaired = shape === 'LmLm' || shape === 'mLmL' || shape === 'Lm' || shape === 'mL';
+  return isPaired && letters[0]?.letter !== letters[1]?.letter ? undefined : letters[0]?.token;
 }

@@ -101,7 +101,8 @@ function timeOfDayFrom(
   if (first === undefined || read === undefined) return undefined;
   // Without `at`, only what nothing else can be: 9:40, 9am.
   if (!afterAt && !/[:apn]/i.test(first.text)) return undefined;
-  if (read.time === 'no-such-time') return impossible(first);
+  // `9:75` is meant as a time; `0..a` may be a name.
+  if (read.time === 'no-such-time') return afterAt || first.text.includes(':') ? impossible(first) : undefined;
   const day = dayNamedAfter(tokens, read.to, clock);
   if (day !== undefined) return past(instantOf(day, read.time, clock.zone), first, from, read.to + 1, clock);
   return latestPast(read.time, first, from, read.to, clock);

@@ -34,14 +34,17 @@ const quarters: Readonly<Record<string, string>> = { '¼': '.25', '½': '.5', '�
 const pictureNames = /(^|\s):[a-z_+-][a-z0-9_+-]*:(?=\s|$)/gi;
 const opening = /^(?:\s*(?:<@[^>\s]+>|@batchbell\b|@bell\b)[:,]?)+\s*|^\/(?=[a-z?])|^[-*>•]\s+(?=[a-z])/i;
 const closing = /\s*@batchbell[.!]*$|[\s.!;,]+$/i;
+// One look at the ends spares most lines the two searches above.
+const mayOpen = /^[^a-z0-9]/i;
+const mayClose = /[^a-z0-9%]$|@batchbell$/i;
 
 /** The line as the reader takes it: one space between words, keyboard characters where there is one for the purpose. */
 export function cleanLine(typed: string): string {
   let line = beyondKeyboard.test(typed) ? fromPhone(typed) : typed;
   if (line.includes(':')) line = line.replace(pictureNames, '$1');
   line = line.trim();
-  line = line.replace(opening, '');
-  line = line.replace(closing, '');
+  if (mayOpen.test(line)) line = line.replace(opening, '');
+  if (mayClose.test(line)) line = line.replace(closing, '');
   return line.includes('  ') ? line.replace(/ {2,}/g, ' ') : line;
 }
 

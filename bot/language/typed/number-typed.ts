@@ -13,6 +13,8 @@ export interface TypedNumber {
   readonly whole: boolean;
 }
 
+/** `00g`, `08`: half of a number that came apart, or a time of day. */
+const leadingZero = /^[+-]?0\d/;
 const plainDigits = /^[+-]?\d+$/;
 const groups = /^[+-]?[1-9]\d{0,2}(?:([.,'])\d{3})(?:\1\d{3})*$/;
 const threeAfter = /^[+-]?[1-9]\d{0,2}[.,]\d{3}$/;
@@ -22,7 +24,7 @@ const both = /^[+-]?[1-9]\d{0,2}(?:,\d{3})+\.\d+$|^[+-]?[1-9]\d{0,2}(?:\.\d{3})+
 
 /** Refuses (undefined) what is no number or has more digits before the point than anything in a shop. */
 export function readNumber(text: string): TypedNumber | undefined {
-  if (text.length > 32) return undefined;
+  if (text.length > 32 || leadingZero.test(text)) return undefined;
   if (plainDigits.test(text)) return text.length > 10 ? undefined : { value: Number(text) + 0, whole: true };
   if (threeAfter.test(text)) {
     const value = Number(text.replace(',', '.'));

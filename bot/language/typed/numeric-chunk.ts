@@ -40,7 +40,7 @@ export function readNumeric(span: Span, spaced: UnitRead | undefined): Numeric |
     const read = readFraction(span, broken, spaced);
     if (read !== undefined) return read;
   }
-  const pieces = piecesOf(span.text) ?? piecesOfSlip(span.text);
+  const pieces = piecesOf(span.text) ?? piecesOfSlip(span.text, spaced !== undefined);
   if (pieces === undefined) return undefined;
   const last = pieces.at(-1);
   const usesSpaced = spaced !== undefined && last !== undefined && last.unit === undefined;
@@ -146,20 +146,19 @@ function listOf(text: string, at: number, last: { unit: UnitRead; end: number })
 const slipPrefix = /^[\doOlI.,]+/;
 
 /**
- * O for 0 anywhere in the number. l or I for 1 only between digits and before a weight, since `2l` is two litres and
- * `2l5` could be two and a half.
+ * O for 0 inside a number, or at its end where a unit follows and no decimals are at stake: `12O1g`, `2OOg`, but not
+ * `1201o`, which may be a missed g. l or I for 1 only between digits and before a weight, since `2l` is two litres.
  */
-function piecesOfSlip(text: string): readonly Piece[] | undefined {
+function piecesOfSlip(text: string, hasUnitAfter: boolean): readonly Piece[] | undefined {
   const longest = slipPrefix.exec(text)?.[0].length ?? 0;
   for (let end = longest; end > 1; end--) {
     const rest = text.slice(end).toLowerCase();
-    const unit = rest === '' ? undefined : unitNamed(rest);
+    const unit = rest === '' || /^[.,]/.test(rest) ? undefined : unitNamed(rest);
     if (rest !== '' && unit === undefined) continue;
+    const typed = text.slice(0, end);
+    if (/o$/i.test(typed) && ((unit === undefined && !hasUnitAfter) || /[.,]/.test(typed))) continue;
     const isMass = unit !== undefined && unit !== 'degree' && unit.is === 'mass';
-    const digitsOnly = text
-      .slice(0, end)
-      .replace(/[oO]/g, '0')
-      .replace(/(?<=\d)[lI](?=\d)/g, isMass ? '1' : '?');
+    const digitsOnly = typed.replace(/[oO]/g, '0').replace(/(?<=\d)[lI](?=\d)/g, isMass ? '1' : '?');
     const number = readNumber(digitsOnly);
     if (number !== undefined) return [{ number, from: 0, to: text.length, ...(unit !== undefined && { unit }) }];
   }

@@ -30,11 +30,13 @@ const outerMarks = /^[([{']+|[)\]},;:!'.?]+$/g;
 const needsTrim = /^[([{']|[)\]},;:!?'.]$/;
 const gluedLabel = /^([a-z-]+)[:=](.+)$/i;
 const gluedNumber = /^(batch|pot|max|no\.?)(\d.*)$|^(at)(\d{1,2}[:.h]\d{2}.*|\d{4}|\d{1,2}[ap]m)$/i;
+const hasGlue = /[:=\d]/;
+const endsPlain = /[a-z0-9%]$/i;
 const startsNumeric = /^[+-]?[.,]?\d|^[oO][.,]\d/;
 
-/** The pieces of `line` from `from` on. Never throws. */
-export function tokenize(line: string, from = 0): readonly Token[] {
-  const spans = chunksOf(line, from);
+/** The pieces of `line`. Never throws. */
+export function tokenize(line: string): readonly Token[] {
+  const spans = chunksOf(line);
   const tokens: Token[] = [];
   for (let i = 0; i < spans.length; i++) {
     const span = spans[i];
@@ -45,12 +47,17 @@ export function tokenize(line: string, from = 0): readonly Token[] {
     } else if (isLetter(first) && !(first === 79 || first === 111)) {
       tokens.push({ kind: 'word', word: span.text.toLowerCase(), text: span.text, start: span.start, end: span.end });
     } else if (startsNumeric.test(span.text)) {
-      i += pushNumeric(tokens, spans, i, span);
+      i += pushNumeric(tokens, spans, i, line);
     } else {
       tokens.push({ kind: 'word', word: span.text.toLowerCase(), ...span });
     }
   }
   return tokens;
+}
+
+/** The pieces of `text` as if it stood at `start` of the line. */
+export function tokensAt(text: string, start: number): readonly Token[] {
+  return tokenize(' '.repeat(start) + text);
 }
 
 function isLetter(code: number): boolean {
@@ -61,9 +68,9 @@ function isDigit(code: number): boolean {
   return code >= 48 && code <= 57;
 }
 
-function chunksOf(line: string, from: number): readonly Span[] {
+function chunksOf(line: string): readonly Span[] {
   const spans: Span[] = [];
-  let start = from;
+  let start = 0;
   while (start < line.length) {
     if (line.charCodeAt(start) === 32) {
       start += 1;
@@ -97,7 +104,7 @@ function unquoted(text: string): string {
 }
 
 function pushTrimmed(spans: Span[], chunk: string, at: number): void {
-  if (!needsTrim.test(chunk) && !/[:=\d]/.test(chunk)) {
+  if (isDigit(chunk.charCodeAt(0)) ? endsPlain.test(chunk) : !needsTrim.test(chunk) && !hasGlue.test(chunk)) {
     spans.push({ text: chunk, start: at, end: at + chunk.length });
     return;
   }
@@ -125,31 +132,60 @@ function pushTrimmed(spans: Span[], chunk: string, at: number): void {
 }
 
 /** Adds what the numeric chunk holds and answers how many chunks after it were its unit. */
-function pushNumeric(tokens: Token[], spans: readonly Span[], index: number, span: Span): number {
-  const next = spans[index + 1]?.text.toLowerCase();
-  const two = next === undefined ? undefined : `${next} ${spans[index + 2]?.text.toLowerCase() ?? ''}`;
-  const spaced = next === undefined ? undefined : spacedUnit(next, two);
+function pushNumeric(tokens: Token[], spans: readonly Span[], index: number, line: string): number {
+  const span = spans[index];
+  if (span === undefined) return 0;
+  const quick = quickQuantity(span);
+  if (quick !== undefined) {
+    addToken(tokens, quick, line);
+    return 0;
+  }
+  const spaced = spacedUnit(spans, index);
   const numeric = readNumeric(span, spaced?.unit);
   if (numeric === undefined) {
     tokens.push({ kind: 'word', word: span.text.toLowerCase(), ...span });
     return 0;
   }
+  const chunks = numeric.usesSpaced ? (spaced?.chunks ?? 0) : 0;
+  const end = chunks === 0 ? undefined : spans[index + chunks]?.end;
   const last = numeric.tokens.length - 1;
-  const unitEnd = spaced === undefined ? undefined : spans[index + spaced.chunks]?.end;
   for (const [i, token] of numeric.tokens.entries()) {
-    const previous = tokens.at(-1);
-    if (i === last && numeric.usesSpaced && unitEnd !== undefined) {
-      const unitText = spans.slice(index + 1, index + 1 + (spaced?.chunks ?? 0)).map((chunk) => chunk.text);
-      addToken(tokens, previous, { ...token, text: [token.text, ...unitText].join(' '), end: unitEnd });
-    } else {
-      addToken(tokens, previous, token);
-    }
+    const isSpaced = i === last && end !== undefined;
+    addToken(tokens, isSpaced ? { ...token, text: line.slice(token.start, end), end } : token, line);
   }
-  return numeric.usesSpaced ? (spaced?.chunks ?? 0) : 0;
+  return chunks;
 }
 
-function spacedUnit(next: string, two: string | undefined): { unit: Unit | 'degree'; chunks: number } | undefined {
-  const long = two === undefined ? undefined : unitsBySpelling.get(two);
+const quickShape = /^((?:0|[1-9]\d{0,8})(?:\.\d{1,2})?)([a-z%]+)$/i;
+
+/** The usual case, `1201g`, without the search for slips: digits that leave no doubt and a unit right behind. */
+function quickQuantity(span: Span): Token | undefined {
+  const found = quickShape.exec(span.text);
+  const unit = found === null ? undefined : unitsBySpelling.get((found[2] ?? '').toLowerCase());
+  if (found === null || unit === undefined) return undefined;
+  const value = Number(found[1]);
+  return {
+    kind: 'quantity',
+    quantity: unit.of(value),
+    unit,
+    value,
+    text: span.text,
+    start: span.start,
+    end: span.end,
+  };
+}
+
+interface SpacedUnit {
+  readonly unit: Unit | 'degree';
+  readonly chunks: number;
+}
+
+/** The unit in the chunk or two after the one at `index`. */
+function spacedUnit(spans: readonly Span[], index: number): SpacedUnit | undefined {
+  const next = spans[index + 1]?.text.toLowerCase();
+  if (next === undefined || isDigit(next.charCodeAt(0))) return undefined;
+  const after = spans[index + 2]?.text.toLowerCase();
+  const long = after === undefined ? undefined : unitsBySpelling.get(`${next} ${after}`);
   if (long !== undefined) return { unit: long, chunks: 2 };
   if (notAfterSpace.has(next)) return undefined;
   const short = unitsBySpelling.get(next);
@@ -158,19 +194,21 @@ function spacedUnit(next: string, two: string | undefined): { unit: Unit | 'degr
 }
 
 /** Ounces after whole pounds are one weight: `2lb 10oz`. Minutes after hours are one time: `1h 20min`. */
-function addToken(tokens: Token[], previous: Token | undefined, token: Token): void {
-  const joined = previous === undefined ? undefined : join(previous, token);
+function addToken(tokens: Token[], token: Token, line: string): void {
+  const previous = tokens.at(-1);
+  const joined = previous === undefined ? undefined : join(previous, token, line);
   if (joined === undefined) tokens.push(token);
   else tokens[tokens.length - 1] = joined;
 }
 
-function join(major: Token, minor: Token): Token | undefined {
+function join(major: Token, minor: Token, line: string): Token | undefined {
   if (major.kind !== 'quantity' || minor.kind !== 'quantity' || !Number.isInteger(major.value)) return undefined;
   const perMajor = major.unit.name === 'lb' && minor.unit.name === 'oz' ? 16 : hourAndMinute(major, minor) ? 60 : 0;
   if (perMajor === 0 || minor.value >= perMajor) return undefined;
   const value = major.value + minor.value / perMajor;
-  const text = `${major.text}${major.end === minor.start ? '' : ' '}${minor.text}`;
-  return { ...major, value, quantity: major.unit.of(value), text, end: minor.end };
+  const { start } = major;
+  const { end } = minor;
+  return { ...major, value, quantity: major.unit.of(value), text: line.slice(start, end), start, end };
 }
 
 function hourAndMinute(major: QuantityToken, minor: QuantityToken): boolean {

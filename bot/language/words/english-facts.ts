@@ -2,6 +2,7 @@
 
 import type { Fact } from '../../../core/history.ts';
 import type { Figures } from '../figures.ts';
+import { englishHoldReason } from './english-objections.ts';
 
 export function englishFact(fact: Fact, f: Figures): string {
   switch (fact.type) {
@@ -38,7 +39,9 @@ export function englishFact(fact: Fact, f: Figures): string {
     case 'PartReleased':
       return 'released';
     case 'PartHeld':
-      return fact.why === '' ? 'on hold' : `on hold, ${fact.why}`;
+      return ['on hold', englishHoldReason({ why: fact.why, because: fact.because ?? [] }, f)]
+        .filter((text) => text !== '')
+        .join(', ');
     case 'AirRead': {
       const temperature = fact.celsius === undefined ? [] : [f.temperature(fact.celsius)];
       const humidity = fact.relativeHumidityPercent === undefined ? [] : [f.percent(fact.relativeHumidityPercent)];

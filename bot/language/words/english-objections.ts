@@ -3,6 +3,7 @@
 import type { Breach } from '../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../core/calc/dose.ts';
 import type { Objection, Unclear } from '../../../core/objections.ts';
+import type { HoldingCode } from '../../../core/part/holding.ts';
 import type { RuleSource } from '../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../core/units.ts';
 import type { Figures } from '../figures.ts';
@@ -87,8 +88,34 @@ export function englishObjection(objection: Objection, f: Figures): string {
       return `The cure time is not given: ${f.percent(Math.floor(objection.progress * 100))} so far is proved.${then}`;
     }
     case 'on-hold':
-      return `On hold: ${objection.why}.`;
+      return `On hold: ${englishHoldReason(objection, f)}. A lead releases it with permit and a reason.`;
   }
+}
+
+/** Why a part is held by itself, in a word or two. */
+export const englishHolding: Readonly<Record<HoldingCode, string>> = {
+  'past-pot-life': 'coated past pot life',
+  'pot-dead': 'coated from a thick or gelled pot',
+  'pot-empty': 'coated from a pot that was empty by the record',
+  'not-weighed': 'coated from a mix nobody weighed',
+  'blend-not-done': 'coated before the mix was stirred or stood its time',
+  'not-filtered': 'coated from a mix not filtered',
+  'recoat-forbidden': 'coated over film',
+  'recoat-too-early': 'coated before the recoat window',
+  'recoat-too-late': 'coated after the recoat window',
+  'air-outside': 'coated in air outside the sheet',
+  'flash-off-not-over': 'cured before flash-off was over',
+  'not-dry': 'cured before it was said dry',
+  'hotter-than-part-bears': 'heated beyond what it bears',
+  'oven-outside-sheet': 'oven outside the sheet',
+  'no-such-cure': 'cured as the sheet does not say',
+};
+
+export function englishHoldReason(
+  { why, because }: { why: string; because: readonly HoldingCode[] },
+  f: Figures,
+): string {
+  return f.list([...(why === '' ? [] : [why]), ...because.map((code) => englishHolding[code])]);
 }
 
 function englishBreach(breach: Breach, f: Figures): string {

@@ -43,6 +43,7 @@ export const englishReplies = {
   takenOut: (part: string) => `${part}: out`,
   released: (part: string) => `${part}: released`,
   held: (part: string, why: string) => `${part}: on hold${why === '' ? '' : `, ${why}`}`,
+  onHold: (why: string) => (why === '' ? 'On hold' : `On hold: ${why}`),
   filmRead: (part: string, state: 'wet' | 'dry') => `${part}: ${state} film`,
   filmCheckOnly: 'A wet film is a check while you work, not an acceptance.',
   airRead: (place: string) => `Air, ${place}`,
@@ -74,6 +75,7 @@ export const englishReplies = {
   storeFailed:
     'The record could not be written. Say it again; nobody must rely on it until it says recorded. The lead is told.',
   failed: 'Something went wrong inside. Nothing is recorded; please say it again.',
+  recordFails: 'The record cannot be written',
   storeFailedNotice: 'Bells ring from memory until the record can be written again.',
   ringLate: (minutes: string, why: string) => `Late by ${minutes}: ${why}.`,
   ringRepeat: 'Perhaps told before: the first try had no answer.',

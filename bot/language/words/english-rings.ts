@@ -51,6 +51,7 @@ export const englishUnproved = {
 
 export const englishLate: Readonly<Record<LateWhy, string>> = {
   'was-not-running': 'the bell was not running',
+  'was-asleep': 'the machine slept or its clock was moved',
   'was-told-late': 'it was told late',
   'post-failed': 'the message did not get through before',
   'store-failed': 'the record could not be written',

@@ -3,15 +3,18 @@
 import type { BatchPhase } from '../../../core/batch/batch.ts';
 import type { PartPhase } from '../../../core/part/part.ts';
 import type { FactId } from '../../cards/fact-ids.ts';
+import { englishChat } from './english-chat.ts';
 import { englishFact } from './english-facts.ts';
 import { englishMisread } from './english-misreads.ts';
 import {
   englishHeldBack,
+  englishHoldReason,
   englishNoFigure,
   englishObjection,
   englishRuleSources,
   englishUnclear,
 } from './english-objections.ts';
+import { englishPage } from './english-page.ts';
 import { englishReplies } from './english-replies.ts';
 import { englishLate, englishRings, englishUnproved } from './english-rings.ts';
 
@@ -100,7 +103,6 @@ const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>> = {
   curing: 'in cure',
   cured: 'out of cure',
   released: 'released',
-  held: 'on hold',
 };
 
 const blend = {
@@ -116,12 +118,15 @@ export const english = {
   phases,
   blend,
   buttons,
+  page: englishPage,
+  chat: englishChat,
   replies: englishReplies,
   objection: englishObjection,
   unclear: englishUnclear,
   ruleSources: englishRuleSources,
   noFigure: englishNoFigure,
   heldBack: englishHeldBack,
+  holdReason: englishHoldReason,
   misread: englishMisread,
   fact: englishFact,
   rings: englishRings,

@@ -1,0 +1,98 @@
+// What a line that did not read is answered with: where the reading stopped, what is needed, an example, and lines that
+// may have been meant. Each is tried on the reader before it is offered.
+
+import { looksLikePart } from './names-typed.ts';
+import type { Fault, LineContext, Misread, Reading } from './reading.ts';
+import { slots } from './slots.ts';
+import { nearest, nearestVerbs, thoseThatRead } from './suggestions.ts';
+import { notNames } from './trade-words.ts';
+import type { Token } from './typed/tokens.ts';
+import { type VerbNamed, verbNamed } from './verbs-typed.ts';
+import { type VocabularyName, vocabulary } from './vocabulary.ts';
+
+export interface Misunderstood {
+  readonly fault: Fault;
+  readonly line: string;
+  readonly verb?: VerbNamed;
+}
+
+/** `reads` tries a line; what does not read is not offered. */
+export function misreadOf(
+  { fault, line, verb }: Misunderstood,
+  context: LineContext,
+  reads: (line: string) => boolean,
+): Misread {
+  const near = verb ?? (fault.token === undefined ? undefined : nearestVerbs(fault.token.text.toLowerCase())[0]);
+  const name: VocabularyName = near?.row.name ?? 'mix';
+  const { token } = fault;
+  const tries = (fault.tries ?? usualTries(fault, line, context)).map((each) => each.replace(/[ ?]+$/, ''));
+  return {
+    code: fault.code,
+    ...(near !== undefined && { verb: near.row.name }),
+    token: token?.text ?? '',
+    from: token?.start ?? line.length,
+    to: token?.end ?? line.length,
+    needs: (fault.needs ?? []).map((slot) => ({ slot, units: slots[slot].units })),
+    couldBe: fault.couldBe ?? [],
+    ...(fault.limits !== undefined && { limits: fault.limits }),
+    example: vocabulary[name].example,
+    suggestions: thoseThatRead(tries, reads),
+  };
+}
+
+/** Where the reader names no lines of its own: each unit that would do; a time to come as yesterday's; a near word. */
+function usualTries({ code, token, needs }: Fault, line: string, context: LineContext): readonly string[] {
+  if (token === undefined) return [];
+  const instead = (text: string): string => line.slice(0, token.start) + text + line.slice(token.end);
+  if (code === 'unit-missing') {
+    return (needs ?? []).flatMap((slot) => slots[slot].units.map((unit) => instead(`${token.text}${unit}`)));
+  }
+  if (code === 'in-the-future') return [instead(`${token.text} yesterday`)];
+  if (code !== 'left-over' || token.start === 0) return [];
+  const word = token.text.toLowerCase();
+  // `not` is one letter from `now`, and the opposite.
+  if (notNames.has(word)) return [];
+  const wordsOfLines = ['already', 'permit', 'oven', 'room', 'yesterday', 'ago', ...context.parts, ...context.places];
+  return [...nearest(word, wordsOfLines), ...nearestVerbs(word).map(({ printed }) => printed)].map(instead);
+}
+
+export function unknownVerb(line: string, tokens: readonly Token[], index: number): Fault {
+  const token = tokens[index];
+  if (token === undefined) return { code: 'unknown-verb', needs: ['verb'] };
+  const before = line.slice(0, token.start);
+  const after = line.slice(token.end);
+  // `weigj1`: the digits are no part of the slip.
+  const letters = /^[a-z]+(?=\d)/i.exec(token.text)?.[0];
+  const slip = letters ?? token.text;
+  const rest = letters === undefined ? after : ` ${token.text.slice(letters.length)}${after}`;
+  const tries = nearestVerbs(slip.toLowerCase()).map((verb) => before + verb.printed + rest);
+  // `impeller-7 dry`, `1 stir`: the verb stands elsewhere.
+  const later = tokens.find((each, i) => i > index && each.kind === 'word' && verbNamed(each.word) !== undefined);
+  if (later !== undefined && (token.kind !== 'word' || looksLikePart(token.word))) {
+    const others = `${line.slice(token.start, later.start).trim()} ${line.slice(later.end).trim()}`.trim();
+    tries.push(`${before}${later.text.toLowerCase()} ${others}`);
+  }
+  if (token.kind !== 'word')
+    tries.push(`mix ${line}`, `air ${line}`, `air ${line.replace(/^(\d+) (\d+)$/, '$1C $2%')}`);
+  return { code: 'unknown-verb', token, needs: ['verb'], tries };
+}
+
+/** Nobody types more with a thumb; a paste is no act. */
+export const longestLine = 2_000;
+
+export function tooLong(text: string): Reading {
+  const line = text.slice(0, longestLine + 20);
+  const token = line.slice(longestLine);
+  const misread: Misread = {
+    code: 'left-over',
+    token,
+    from: longestLine,
+    to: longestLine + token.length,
+    needs: [],
+    couldBe: [],
+    limits: { lowest: 0, highest: longestLine, unit: '' },
+    example: vocabulary.mix.example,
+    suggestions: [],
+  };
+  return { kind: 'misread', misread, line };
+}

@@ -1,0 +1,90 @@
+// Whatever is typed, the reader answers; what phones and hurried thumbs do to a line does not change what it says.
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readLine } from '../../../bot/language/read-line.ts';
+import { misreadCodes, type Reading } from '../../../bot/language/reading.ts';
+import { verbWords } from '../../../bot/language/verbs-typed.ts';
+import { shopAtTen } from './shop-at-ten.ts';
+import { thumbTypedLines } from './thumb-typed-lines.ts';
+
+const pieces =
+  '1 2 1201g 1198g 1,201g 1.201g 12O1g 2.4kg -1kg 0kg 24C 75F 48% 24 at 9:40 9 20 25:00 ago 10m yesterday already permit "lead agreed" a b spray dip oven room impeller-7 valve-3 impeller demo build 12 14 13um 0.5mil serial max in booth not , - / ? why at noon 2026-03-01 30C 3h units us'.split(
+    ' ',
+  );
+const lineOfPieces = fc
+  .tuple(fc.constantFrom(...verbWords), fc.array(fc.constantFrom(...pieces), { maxLength: 7 }))
+  .map(([verb, rest]) => [verb, ...rest].join(' '));
+/** Names of sheets and times after a leave are rare among loose pieces. */
+const namedOrPermitted = fc
+  .tuple(
+    fc.constantFrom('mix 2.4kg', 'stir 1 permit', 'coat impeller-7 1 dip permit', 'amend 1 weigh 1201g 1189g'),
+    fc.constantFrom('demo', 'biuld', 'build', 'lead agreed', 'wrong scale', ''),
+    fc.constantFrom('at 9:40', '10m ago', '24C', ''),
+  )
+  .map((words) => words.filter((word) => word !== '').join(' '));
+const readLines = thumbTypedLines.map(({ line }) => line);
+/** A typed line with one character put in, taken out or changed. */
+const slipped = fc
+  .tuple(fc.constantFrom(...readLines), fc.nat(80), fc.string({ maxLength: 2 }), fc.nat(2))
+  .map(([line, place, put, taken]) => line.slice(0, place) + put + line.slice(place + taken));
+const anything = fc.oneof(
+  fc.string({ unit: 'binary', maxLength: 60 }),
+  fc.string({ unit: 'grapheme', maxLength: 60 }),
+  lineOfPieces,
+  namedOrPermitted,
+  slipped,
+);
+
+function checkMisread(reading: Reading): void {
+  if (reading.kind !== 'misread') return;
+  const { from, to, token, suggestions } = reading.misread;
+  expect(reading.line.slice(from, to)).toBe(token);
+  for (const line of suggestions) expect(readLine(line, shopAtTen).kind).toMatch(/^(command|question)$/);
+}
+
+describe('any line', () => {
+  it('given anything at all, then it is read or misread, never an error, and each offered line reads', () => {
+    const reached = new Map<string, number>();
+    const count = (key: string) => reached.set(key, (reached.get(key) ?? 0) + 1);
+    fc.assert(
+      fc.property(anything, (line) => {
+        const reading = readLine(line, shopAtTen);
+        count(reading.kind);
+        if (reading.kind === 'misread') count(reading.misread.code);
+        checkMisread(reading);
+      }),
+      { numRuns: 6000 },
+    );
+    const wanted = ['command', 'question', 'silence', 'misread', ...misreadCodes];
+    expect(wanted.filter((key) => (reached.get(key) ?? 0) === 0)).toEqual([]);
+  });
+
+  it('given a paste of thousands of characters, then it is a misread within a blink', () => {
+    for (const filler of [' . ', '1 ', '"', 'a:', '1,', '(']) {
+      expect(readLine(`hold impeller-7 ${filler.repeat(20_000)}`, shopAtTen)).toMatchObject({ kind: 'misread' });
+    }
+  });
+});
+
+describe('what a phone does to a line', () => {
+  const sayings = thumbTypedLines.filter(({ expected }) => expected.kind === 'command').map(({ line }) => line);
+  const meaning = (line: string): unknown => {
+    const reading = readLine(line, shopAtTen);
+    return reading.kind === 'command' ? { ...reading, line: '' } : reading;
+  };
+
+  it.each([
+    ['doubled spaces', (line: string) => line.replaceAll(' ', '  ')],
+    ['non-breaking spaces', (line: string) => line.replaceAll(' ', '\u00a0')],
+    ['a trailing full stop', (line: string) => `${line}.`],
+    ['a picture at the end', (line: string) => `${line} 👍🏽`],
+    ['a mention in front', (line: string) => `@batchbell ${line.replace(/^[/@]\w*\s?/, '')}`],
+    ['long dashes', (line: string) => line.replaceAll('-', '–')],
+  ])('given %s, then every line of the corpus says the same', (_, change) => {
+    for (const line of sayings) {
+      const typed = line.startsWith('/') ? line.slice(1) : line;
+      expect(meaning(change(typed)), change(typed)).toEqual(meaning(line));
+    }
+  });
+});

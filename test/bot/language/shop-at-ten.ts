@@ -1,0 +1,15 @@
+// The invented shop in which the typed lines are read: it is Monday, ten in the morning.
+
+import type { LineContext } from '../../../bot/language/reading.ts';
+import { type EpochMs, epochMs } from '../../../core/units.ts';
+
+export const utc = (iso: string): EpochMs => epochMs(Date.parse(`${iso}Z`));
+
+export const shopAtTen: LineContext = {
+  now: utc('2026-03-02T10:00'),
+  zone: 'UTC',
+  sheetIds: ['demo-clear', 'demo-build'],
+  batches: [1, 2],
+  parts: ['impeller-7', 'valve-3', 'plate-12'],
+  places: ['room', 'booth'],
+};

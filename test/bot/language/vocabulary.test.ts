@@ -1,0 +1,47 @@
+// The table of what can be typed holds together: every word leads to its row, every example reads as its row.
+
+import { describe, expect, it } from 'vitest';
+import { readLine } from '../../../bot/language/read-line.ts';
+import { slots } from '../../../bot/language/slots.ts';
+import { nearestVerbs } from '../../../bot/language/suggestions.ts';
+import { verbNamed, verbWords } from '../../../bot/language/verbs-typed.ts';
+import { vocabulary, vocabularyNames } from '../../../bot/language/vocabulary.ts';
+import { shopAtTen } from './shop-at-ten.ts';
+
+describe('the vocabulary', () => {
+  it.each(vocabularyNames)('given the example of %s, then it reads as that', (name) => {
+    const reading = readLine(vocabulary[name].example, shopAtTen);
+    const read =
+      reading.kind === 'command'
+        ? reading.command.verb
+        : reading.kind === 'question'
+          ? reading.question.ask
+          : reading.kind;
+    expect(read).toBe(name);
+  });
+
+  it.each(vocabularyNames)('given any word for %s, then no other row has it', (name) => {
+    for (const word of vocabulary[name].words) expect(verbNamed(word)?.row.name).toBe(name);
+  });
+
+  it('given the printed words, then a swapped pair of letters in any finds its verb again', () => {
+    const missed = vocabularyNames.filter((name) => {
+      const [word = ''] = vocabulary[name].words;
+      if (word.length < 4) return false;
+      const swapped = `${word.slice(0, 1)}${word[2]}${word[1]}${word.slice(3)}`;
+      return swapped !== word && !nearestVerbs(swapped).some(({ row }) => row.name === name);
+    });
+    expect(missed).toEqual([]);
+  });
+
+  it('given every slot, then what is a number has a unit or counts something', () => {
+    const unitless = Object.entries(slots).filter(
+      ([, { kinds, units }]) => units.length === 0 && !kinds.includes('word') && !kinds.includes('number'),
+    );
+    expect(unitless).toEqual([]);
+  });
+
+  it('given the words, then none promises anything', () => {
+    expect(verbWords.filter((word) => /safe|clear|good to go/.test(word))).toEqual([]);
+  });
+});
