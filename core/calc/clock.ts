@@ -3,7 +3,7 @@
 // is said.
 
 import type { Celsius, EpochMs, Minutes } from '../units.ts';
-import { epochMs, minutesAfter } from '../units.ts';
+import { epochMs, minutes, minutesAfter } from '../units.ts';
 import { type Dose, type DoseRules, dose, type NoFigure, type Piece, paceAt, projectedDone } from './dose.ts';
 
 export interface Run {
@@ -54,6 +54,8 @@ export function readClock(rules: DoseRules, runs: readonly Run[], log: Temperatu
   };
 }
 
+const twoDays = minutes(2 * 1440);
+
 /**
  * When the clock reaches `target` by the record. At-least: readings so far, then the last one held. At-most: the last
  * reading until it is too old, then the sheet's fastest. `undefined` where the clock stopped before it got there.
@@ -65,6 +67,12 @@ export function dueAt(rules: DoseRules, runs: readonly Run[], log: TemperatureLo
   const newest = log.readings.at(-1);
   const known = newest === undefined ? last.from : knownUntil(rules, newest, log);
   const horizon = last.to ?? epochMs(Math.max(known, last.from));
+  // Most are done within two days: a record of years is cut up only for those that are not.
+  const soon = minutesAfter(last.from, twoDays);
+  if (soon < horizon) {
+    const { doneAt } = dose(rules, piecesOf(rules, runs, log, soon), target);
+    if (doneAt !== undefined) return doneAt;
+  }
   const soFar = dose(rules, piecesOf(rules, runs, log, horizon), target);
   if (soFar.doneAt !== undefined) return soFar.doneAt;
   if (!running) return undefined;
@@ -76,8 +84,17 @@ function knownUntil(rules: DoseRules, newest: TemperatureReading, log: Temperatu
   return rules.caution === 'at-least' ? newest.at : minutesAfter(newest.at, log.staleAfter);
 }
 
-function lastReading(log: TemperatureLog, at: EpochMs): TemperatureReading | undefined {
-  return log.readings.findLast((reading) => reading.at <= at);
+/** Halving: a place's log may hold years. Of several at one time the last counts. */
+function lastReading({ readings }: TemperatureLog, at: EpochMs): TemperatureReading | undefined {
+  let low = 0;
+  let high = readings.length;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    const reading = readings[middle];
+    if (reading !== undefined && reading.at <= at) low = middle + 1;
+    else high = middle;
+  }
+  return readings[low - 1];
 }
 
 /** The runs cut at every change of what is known, up to `until`. */

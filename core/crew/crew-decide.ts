@@ -3,7 +3,7 @@
 import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { NewEvent } from '../history.ts';
-import { batchStream, crewStream, partStream, placeStream, type StreamId } from '../ids.ts';
+import { batchStream, canStream, crewStream, partStream, placeStream, sessionStream, type StreamId } from '../ids.ts';
 import type { RingLog } from '../reminders/ring-log.ts';
 import type { Shop } from '../shop.ts';
 
@@ -40,17 +40,22 @@ export function decideOk(shop: Shop, said: Said<CommandOf<'ok'>>): Decision {
   return { kind: 'accepted', events };
 }
 
-function ringsOpen(shop: Shop) {
+/** The last ring of each key that nobody has answered. */
+export function ringsOpen(shop: Shop) {
   const logs: readonly (readonly [StreamId, RingLog])[] = [
     ...[...shop.batches.values()].map((batch) => [batchStream(batch.number), batch.rings] as const),
+    ...[...shop.cans.values()].map((can) => [canStream(can.number), can.rings] as const),
     ...[...shop.parts.values()].map((part) => [partStream(part.name), part.rings] as const),
     ...[...shop.places.values()].map((place) => [placeStream(place.name), place.rings] as const),
+    ...[...shop.sessions.values()].map((session) => [sessionStream(session.number), session.rings] as const),
     [crewStream, shop.crew.rings],
   ];
   return logs.flatMap(([stream, log]) =>
     [...log].flatMap(([key, rings]) => {
-      const last = rings.at(-1);
-      return last === undefined || last.answered !== undefined ? [] : [{ stream, key, ...last }];
+      const unheard = rings.filter(({ answered }) => answered === undefined);
+      const last = unheard.at(-1);
+      // It went on to the lead because whoever it rang for first had not answered: they still may.
+      return last === undefined ? [] : [{ stream, key, ...last, to: unheard.flatMap(({ to }) => to) }];
     }),
   );
 }

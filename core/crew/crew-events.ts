@@ -1,7 +1,9 @@
 // What was settled for the crew, and what rang: rings and answers are filed under the stream that they belong to.
 
 import { z } from 'zod';
-import { EpochMs } from '../unit-schemas.ts';
+import { EpochMs, SquareMetresPerHour } from '../unit-schemas.ts';
+import { spraySettings } from '../session/spray-setting-events.ts';
+import { HashGiven, SolventUsed, VocLimit } from './ledger-events.ts';
 
 export const SettingChanged = z.object({
   type: z.literal('SettingChanged'),
@@ -9,7 +11,11 @@ export const SettingChanged = z.object({
     z.object({ name: z.literal('sheet'), sheet: z.string() }),
     z.object({ name: z.literal('air-limit'), minutes: z.number().positive() }),
     z.object({ name: z.literal('digest'), hour: z.number().int().min(0).max(23) }),
+    z.object({ name: z.literal('morning'), hour: z.number().int().min(0).max(23) }),
+    z.object({ name: z.literal('rate'), squareMetresPerHour: SquareMetresPerHour }),
     z.object({ name: z.literal('units'), units: z.enum(['metric', 'us']) }),
+    VocLimit,
+    ...spraySettings,
   ]),
 });
 
@@ -28,5 +34,19 @@ export type Rang = z.infer<typeof Rang>;
 /** Somebody said that they heard it. */
 export const RingAnswered = z.object({ type: z.literal('RingAnswered'), key: z.string() });
 
-export const CrewEvent = z.discriminatedUnion('type', [SettingChanged, Rang, RingAnswered]);
+/** Put off by who stands with the entry: it rings again for them then. */
+export const RingSnoozed = z.object({ type: z.literal('RingSnoozed'), key: z.string(), until: EpochMs });
+
+export const ShiftBegun = z.object({ type: z.literal('ShiftBegun') });
+export const ShiftEnded = z.object({ type: z.literal('ShiftEnded') });
+
+export const HandedOver = z.object({
+  type: z.literal('HandedOver'),
+  to: z.string(),
+  /** Everything alive; else only what rings for the one who goes. */
+  everything: z.boolean(),
+});
+export const TakenOver = z.object({ type: z.literal('TakenOver') });
+
+export const CrewEvent = z.discriminatedUnion('type', [SettingChanged, Rang, RingAnswered, RingSnoozed, ShiftBegun, ShiftEnded, HandedOver, TakenOver, SolventUsed, HashGiven]);
 export type CrewEvent = z.infer<typeof CrewEvent>;

@@ -6,63 +6,17 @@ import { z } from 'zod';
 import type { MixRatio } from '../calc/mixing.ts';
 import type { RateLaw } from '../calc/rate-law.ts';
 import * as units from '../units.ts';
+import { above0, celsius, Duration, minutes, percent, range, source } from './sheet-duration.ts';
+import { Blanket, ByMass, Film, GearLosses, LeftOver, PreStir, Repair } from './sheet-material.ts';
+import { CureHumidity, CureStage, FilmRule } from './sheet-part.ts';
+import { Flush, Spray } from './sheet-spray.ts';
+import { Voc } from './sheet-voc.ts';
 
-/** Where a figure comes from: `sheet p. 2`, `common practice, no source`, `invented for the demo`. */
-const source = z.string().min(3);
-
-const above0 = z.number().positive();
-const minutes = above0.transform((value) => units.minutes(value));
-const celsius = z
-  .number()
-  .min(-60)
-  .max(400)
-  .transform((value) => units.celsius(value));
-const percent = z
-  .number()
-  .min(0)
-  .max(100)
-  .transform((value) => units.percent(value));
 const density = z
   .number()
   .min(0.5)
   .max(5)
   .transform((value) => units.kilogramsPerLitre(value));
-
-const range = z
-  .strictObject({ lowestCelsius: celsius, highestCelsius: celsius })
-  .refine((read) => read.lowestCelsius < read.highestCelsius, 'lowestCelsius must be below highestCelsius');
-
-const Duration = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('plain'), minutes, range: range.optional(), source }),
-  z.strictObject({
-    kind: z.literal('table'),
-    points: z
-      .array(z.strictObject({ celsius, minutes }))
-      .min(2)
-      .refine(
-        (points) => points.every((point, i) => i === 0 || point.celsius > (points[i - 1]?.celsius ?? 0)),
-        'temperatures must rise from point to point',
-      ),
-    source,
-  }),
-  z.strictObject({
-    kind: z.literal('q10'),
-    minutes,
-    atCelsius: celsius,
-    factorPerTenDegrees: z.number().min(1).max(5),
-    range,
-    source,
-  }),
-  z.strictObject({
-    kind: z.literal('arrhenius'),
-    minutes,
-    atCelsius: celsius,
-    activationKilojoulesPerMole: above0.transform((value) => units.kilojoulesPerMole(value)),
-    range,
-    source,
-  }),
-]);
-type Duration = z.infer<typeof Duration>;
 
 const Densities = z.strictObject({ partAKilogramsPerLitre: density, partBKilogramsPerLitre: density });
 const parts = { partsA: above0, partsB: above0, tolerancePercent: above0.max(20), source };
@@ -112,9 +66,24 @@ export const Sheet = z.strictObject({
     time: Duration,
     /** Left at the end to empty the pot and flush the gear. */
     marginMinutes: minutes,
+    byMass: ByMass.optional(),
   }),
+  preStir: PreStir.optional(),
+  blanket: Blanket.optional(),
+  repair: Repair.optional(),
+  leftOver: LeftOver.optional(),
+  film: Film.optional(),
+  gearLosses: GearLosses.optional(),
+  voc: Voc.optional(),
+  spray: Spray.optional(),
+  flush: Flush.optional(),
   filter: z.strictObject({ micrometres: above0.transform((value) => units.micrometres(value)), source }).optional(),
   methods: z.array(z.enum(['flow', 'dip', 'brush', 'roller', 'spray'])).min(1),
+  /** How long prepared steel may wait for its first coat. */
+  surfaceLife: Duration.optional(),
+  /** How long a wet film takes another pass of the same coat. */
+  openTime: Duration.optional(),
+  filmRule: FilmRule.optional(),
   recoat: Recoat,
   flashOff: z
     .strictObject({ leastMinutes: minutes, mostMinutes: minutes, source })
@@ -131,7 +100,13 @@ export const Sheet = z.strictObject({
         })
         .refine((read) => read.atCelsius <= read.highestCelsius, 'atCelsius must not be above highestCelsius')
         .optional(),
-      room: z.strictObject({ time: Duration }).optional(),
+      room: z
+        .strictObject({
+          time: Duration,
+          humidity: CureHumidity.optional(),
+          stages: z.array(CureStage).default([]),
+        })
+        .optional(),
     })
     .refine((read) => read.oven !== undefined || read.room !== undefined, 'a cure needs an oven or a room time'),
 });

@@ -1,0 +1,98 @@
+// How long a can has stood without gas over it, and what its headspace needs. The clock counts from the lid coming off,
+// or from a lead's check while it is off; nothing but gas over it, or its last gram, stops it.
+
+import { volumeFromMass } from '../calc/density.ts';
+import { purgeVolume } from '../calc/gas.ts';
+import { preStir } from '../calc/pre-stir.ts';
+import { isRefused } from '../calc/refusal.ts';
+import type { Blanket } from '../products/sheet-material.ts';
+import { type EpochMs, epochMs, type Litres, litres, type Minutes, minutesAfter, percent } from '../units.ts';
+import { type Can, isGasSensitive, leftGrams } from './can.ts';
+
+export interface BlanketTimes {
+  /** From here the minutes count. */
+  readonly since: EpochMs;
+  readonly ringAt: EpochMs;
+  readonly leadAt: EpochMs;
+  readonly doubtfulAt: EpochMs;
+}
+
+/** `undefined` while gas is over it, and for a can that needs none. */
+export function blanketTimes(can: Can): BlanketTimes | undefined {
+  const last = can.lidOff.at(-1);
+  const { blanket } = can.sheet;
+  if (blanket === undefined || !isGasSensitive(can) || last === undefined || last.to !== undefined) return undefined;
+  return timesFrom(countsFrom(can, last.from, undefined), blanket);
+}
+
+function timesFrom(since: EpochMs, { ringMinutes, leadMinutes, doubtfulMinutes }: Blanket): BlanketTimes {
+  return {
+    since,
+    ringAt: minutesAfter(since, ringMinutes),
+    leadAt: minutesAfter(since, leadMinutes),
+    doubtfulAt: minutesAfter(since, doubtfulMinutes),
+  };
+}
+
+/** A check takes the can as it is: what it has stood until then no longer counts. */
+function countsFrom(can: Can, from: EpochMs, by: EpochMs | undefined): EpochMs {
+  const checks = can.checkedAt.filter((at) => by === undefined || at <= by);
+  return epochMs(Math.max(from, ...checks));
+}
+
+/** Since when it is in doubt at `at`; `undefined` where it is not, or was looked at since. */
+export function doubtfulSince(can: Can, at: EpochMs): EpochMs | undefined {
+  const { blanket } = can.sheet;
+  if (blanket === undefined || !isGasSensitive(can)) return undefined;
+  for (const { from, to } of can.lidOff) {
+    const doubtfulAt = minutesAfter(countsFrom(can, from, at), blanket.doubtfulMinutes);
+    if (doubtfulAt <= Math.min(to ?? at, at)) return doubtfulAt;
+  }
+  return undefined;
+}
+
+export interface Headspace {
+  readonly headspaceLitres: Litres;
+  /** Gas for the sheet's oxygen target, let in slowly enough to mix. */
+  readonly gasLitres: Litres;
+}
+
+/** Oxygen in air, per cent by volume: 29 CFR 1910.134 and 1910.146 count from 20.9. */
+const oxygenInAir = percent(20.9);
+const cleanGas = percent(0);
+
+/** `undefined` where the sheet gives no density, or neither sheet nor label says how big the can is. */
+export function headspaceOf(can: Can): Headspace | undefined {
+  const { blanket, ratio } = can.sheet;
+  const brimful = can.litres ?? blanket?.cans.find(({ soldWithGrams }) => soldWithGrams === can.openedGrams)?.litres;
+  if (blanket === undefined || ratio.densities === undefined || brimful === undefined) return undefined;
+  const { partAKilogramsPerLitre, partBKilogramsPerLitre } = ratio.densities;
+  const density = can.component === 'part-a' ? partAKilogramsPerLitre : partBKilogramsPerLitre;
+  const filled = volumeFromMass(leftGrams(can), density);
+  if (isRefused(filled) || filled >= brimful) return undefined;
+  const headspaceLitres = litres(brimful - filled);
+  const purge = { headspace: headspaceLitres, from: oxygenInAir, gasOxygen: cleanGas };
+  const gasLitres = purgeVolume(purge, blanket.oxygenTargetPercent);
+  return isRefused(gasLitres) ? undefined : { headspaceLitres, gasLitres };
+}
+
+export interface PreStirTimes {
+  readonly wantedMinutes: Minutes;
+  /** False: more or less in the can than the sheet gives a time for; its longest stands. */
+  readonly withinPoints: boolean;
+  /** Of the last stir at or before the time asked. */
+  readonly doneAt: EpochMs | undefined;
+  readonly servesUntil: EpochMs | undefined;
+}
+
+/** `undefined` where the sheet does not ask for it, or this is no Part A. */
+export function preStirTimes(can: Can, at: EpochMs): PreStirTimes | undefined {
+  const { preStir: asked } = can.sheet;
+  if (asked === undefined || can.component !== 'part-a') return undefined;
+  const last = can.stirs.findLast((stir) => stir.at <= at);
+  const wanted = preStir(asked.points, last?.grams ?? leftGrams(can));
+  if (isRefused(wanted)) return undefined;
+  const doneAt = last === undefined ? undefined : minutesAfter(last.at, wanted.minutes);
+  const servesUntil = doneAt === undefined ? undefined : minutesAfter(doneAt, asked.servesMinutes);
+  return { wantedMinutes: wanted.minutes, withinPoints: wanted.withinPoints, doneAt, servesUntil };
+}

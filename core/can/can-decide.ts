@@ -1,0 +1,97 @@
+// What follows from a command about a can: its events, or why not.
+
+import type { CommandOf } from '../commands.ts';
+import { personIn } from '../crew/crew.ts';
+import { localDay } from '../crew/local-day.ts';
+import { type Decision, type Said, unclear } from '../decision.ts';
+import type { EventBody, NewEvent } from '../history.ts';
+import { type CanNumber, canStream } from '../ids.ts';
+import { judge } from '../rules.ts';
+import { liveCans, type Shop } from '../shop.ts';
+import type { EpochMs } from '../units.ts';
+import { type Can, isGasSensitive } from './can.ts';
+import { blanketTimes, doubtfulSince } from './can-clocks.ts';
+import { checkRules, openRules } from './can-rules.ts';
+
+export function decideOpen(shop: Shop, said: Said<CommandOf<'open'>>): Decision {
+  const { command, at } = said;
+  const { component, lot, grams, litres, expires, handling } = command;
+  const sheetId = command.sheet ?? shop.crew.defaultSheet;
+  const found = shop.shelf.get(sheetId);
+  if (found === undefined) return unclear({ code: 'no-such-sheet', sheet: sheetId, known: [...shop.shelf.keys()] });
+  if (found.kind === 'faulty') return unclear({ code: 'sheet-faulty', sheet: sheetId, faults: found.faults });
+  const { sheet } = found;
+  const can = shop.nextNumber;
+  const body: EventBody = {
+    ...{ type: 'CanOpened', can, component, sheet, lot, grams },
+    ...(litres === undefined ? {} : { litres }),
+    ...(expires === undefined ? {} : { expires }),
+    ...(handling === undefined ? {} : { handling }),
+  };
+  const situation = { sheet, component, handling, lot, expires, onDate: localDay(shop.crew.zone, at) };
+  return judge(shop, said, openRules, [situation], (saidWith) => [
+    { streams: [canStream(can)], happenedAt: at, body, saidWith },
+  ]);
+}
+
+/** Which can is meant: the one named, or the only live one that `fits`. */
+export function findCan(
+  shop: Shop,
+  named: CanNumber | undefined,
+  fits: (can: Can) => boolean,
+): Can | Extract<Decision, { kind: 'unclear' }> {
+  const live = liveCans(shop);
+  const numbers = live.map((can) => can.number);
+  if (named !== undefined) {
+    const can = shop.cans.get(named);
+    return can ?? { kind: 'unclear', unclear: { code: 'no-such-can', can: named, live: numbers } };
+  }
+  const fitting = live.filter(fits);
+  const only = fitting.length === 1 ? fitting[0] : live.length === 1 ? live[0] : undefined;
+  return only ?? { kind: 'unclear', unclear: { code: 'which-can', component: undefined, live: numbers } };
+}
+
+type CanVerb = 'lid' | 'blanket' | 'check' | 'prestir' | 'discard';
+
+export function decideCanAct(shop: Shop, said: Said<CommandOf<CanVerb>>): Decision {
+  const { command, at } = said;
+  const found = findCan(shop, command.can, fitsFor(command.verb, at));
+  if ('kind' in found) return found;
+  const { role } = personIn(shop.crew, said.by);
+  const events = (saidWith: NewEvent['saidWith']): readonly NewEvent[] => [
+    { streams: [canStream(found.number)], happenedAt: at, body: bodyOf(), saidWith },
+  ];
+  return command.verb === 'check'
+    ? judge(shop, said, checkRules, [{ can: found, role }], events)
+    : { kind: 'accepted', events: events({ despite: [] }) };
+
+  function bodyOf(): EventBody {
+    switch (command.verb) {
+      case 'lid':
+        return { type: 'LidOff' };
+      case 'blanket':
+        return { type: 'CanBlanketed' };
+      case 'check':
+        return { type: 'CanChecked', role };
+      case 'prestir':
+        return { type: 'CanStirred' };
+      case 'discard':
+        return { type: 'CanDiscarded', why: command.why };
+    }
+  }
+}
+
+function fitsFor(verb: CanVerb, at: EpochMs): (can: Can) => boolean {
+  switch (verb) {
+    case 'lid':
+      return (can) => can.lidOff.at(-1)?.to !== undefined;
+    case 'blanket':
+      return (can) => blanketTimes(can) !== undefined;
+    case 'check':
+      return (can) => doubtfulSince(can, at) !== undefined;
+    case 'prestir':
+      return (can) => can.component === 'part-a' && can.sheet.preStir !== undefined;
+    case 'discard':
+      return isGasSensitive;
+  }
+}

@@ -1,0 +1,48 @@
+// What can have happened to a can. A pour is filed under the batch that it went into and under the can.
+
+import { z } from 'zod';
+import { components } from '../commands.ts';
+import { Sheet } from '../products/sheet.ts';
+import { Grams, Litres } from '../unit-schemas.ts';
+
+export const Component = z.enum(components);
+
+/** From which can so much came. */
+export const FromCan = z.object({ can: z.number().int().positive(), component: Component, grams: Grams });
+export type FromCan = z.infer<typeof FromCan>;
+
+/** The lid is off from here on. */
+export const CanOpened = z.object({
+  type: z.literal('CanOpened'),
+  can: z.number().int().positive(),
+  component: Component,
+  /** The sheet as it stood. */
+  sheet: Sheet,
+  lot: z.string(),
+  grams: Grams,
+  /** Brimful, by its label. */
+  litres: Litres.optional(),
+  /** ISO, the last day. */
+  expires: z.string().optional(),
+  handling: z.enum(['gas', 'whole']).optional(),
+});
+export type CanOpened = z.infer<typeof CanOpened>;
+
+export const LidOff = z.object({ type: z.literal('LidOff') });
+export const CanBlanketed = z.object({ type: z.literal('CanBlanketed') });
+export const CanStirred = z.object({ type: z.literal('CanStirred') });
+/** With the role that the speaker had: only a lead's or a supervisor's word ends a doubt. */
+export const CanChecked = z.object({
+  type: z.literal('CanChecked'),
+  role: z.enum(['crew', 'lead', 'supervisor']),
+});
+export const CanDiscarded = z.object({ type: z.literal('CanDiscarded'), why: z.string() });
+
+export const CanEvent = z.discriminatedUnion('type', [
+  CanOpened,
+  LidOff,
+  CanBlanketed,
+  CanStirred,
+  CanChecked,
+  CanDiscarded,
+]);

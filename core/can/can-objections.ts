@@ -1,0 +1,43 @@
+// What speaks against an act with a can or with what comes out of one, in figures.
+
+import type { Component } from '../commands.ts';
+import type { BatchNumber, CanNumber, SheetId } from '../ids.ts';
+import type { EpochMs, Grams, Litres, Minutes } from '../units.ts';
+
+export type MaterialObjection =
+  | { readonly code: 'no-gas'; readonly component: Component }
+  | { readonly code: 'can-expired'; readonly lot: string; readonly expires: string }
+  | { readonly code: 'can-discarded'; readonly can: CanNumber; readonly at: EpochMs }
+  | { readonly code: 'can-doubtful'; readonly can: CanNumber; readonly since: EpochMs; readonly limitMinutes: Minutes }
+  | { readonly code: 'check-by-lead'; readonly can: CanNumber }
+  | { readonly code: 'more-than-can-holds'; readonly can: CanNumber; readonly grams: Grams; readonly leftGrams: Grams }
+  | { readonly code: 'can-of-other-sheet'; readonly can: CanNumber; readonly sheet: SheetId }
+  | {
+      readonly code: 'part-a-not-stirred';
+      readonly can: CanNumber;
+      readonly wantedMinutes: Minutes;
+      /** While the stirrer runs in it. */
+      readonly dueAt: EpochMs | undefined;
+    }
+  | { readonly code: 'weighed-twice'; readonly component: Component; readonly at: EpochMs; readonly grams: Grams }
+  | { readonly code: 'b-before-a' }
+  | { readonly code: 'adding-not-on-sheet' }
+  | { readonly code: 'added-too-late'; readonly untilAt: EpochMs; readonly filtered: boolean }
+  | { readonly code: 'vessel-too-small'; readonly vesselLitres: Litres; readonly mixedLitres: Litres }
+  | { readonly code: 'caught-not-filtered'; readonly grams: Grams; readonly at: EpochMs };
+
+export type MaterialUnclear =
+  | { readonly code: 'no-such-can'; readonly can: CanNumber; readonly live: readonly CanNumber[] }
+  | { readonly code: 'which-can'; readonly component: Component | undefined; readonly live: readonly CanNumber[] }
+  | { readonly code: 'can-not-wanted'; readonly can: CanNumber; readonly component: Component }
+  /** Off the plan by just what tells one unit from another. */
+  | {
+      readonly code: 'other-unit';
+      readonly batch: BatchNumber;
+      readonly readings: readonly {
+        readonly component: Component;
+        readonly grams: Grams;
+        readonly otherGrams: Grams;
+        readonly plannedGrams: Grams;
+      }[];
+    };

@@ -1,0 +1,49 @@
+// What a can rings: gas over it now, to whoever had the lid off, then to the lead, then that it is in doubt; and the
+// end of its own stirring. Each ring of the three has its number from the start: nothing heard or done but gas moves it.
+
+import { canStream, type PersonName } from '../ids.ts';
+import { movedMs, type Wish } from '../reminders/wish.ts';
+import type { EpochMs } from '../units.ts';
+import { type Can, isCanLive } from './can.ts';
+import { blanketTimes, preStirTimes } from './can-clocks.ts';
+
+export function canWishes(can: Can, leads: readonly PersonName[]): readonly Wish[] {
+  return isCanLive(can) ? [...blanketWishes(can, leads), ...stirWishes(can)] : [];
+}
+
+function blanketWishes(can: Can, leads: readonly PersonName[]): readonly Wish[] {
+  const times = blanketTimes(can);
+  if (times === undefined) return [];
+  const stream = canStream(can.number);
+  const key = `${stream}/blanket`;
+  // Rings of an earlier time without a lid keep their numbers.
+  const before = (can.rings.get(key) ?? []).filter((ring) => ring.dueAt < times.ringAt - movedMs).length;
+  const everybody = [...new Set([can.lidBy, ...leads])];
+  const steps: readonly (readonly [EpochMs, readonly PersonName[]])[] = [
+    [times.ringAt, [can.lidBy]],
+    [times.leadAt, leads.length > 0 ? leads : [can.lidBy]],
+    [times.doubtfulAt, everybody],
+  ];
+  return steps.map(([dueAt, to], i) => ({
+    kind: 'blanket',
+    stream,
+    key,
+    dueAt,
+    to,
+    critical: true,
+    ring: before + i + 1,
+  }));
+}
+
+function stirWishes(can: Can): readonly Wish[] {
+  const last = can.stirs.at(-1);
+  const times = last === undefined ? undefined : preStirTimes(can, last.at);
+  if (last === undefined || times?.doneAt === undefined) return [];
+  const poured = can.pours.some((pour) => pour.at >= last.at);
+  const stream = canStream(can.number);
+  const wish: Wish = {
+    ...{ kind: 'can-stirred', stream, key: `${stream}/stir-done`, dueAt: times.doneAt, to: [can.lidBy] },
+    critical: false,
+  };
+  return poured ? [] : [wish];
+}

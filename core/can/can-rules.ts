@@ -1,0 +1,125 @@
+// What a can allows when: to open it, to pour from it, to take it after a doubt.
+
+import type { Component, Handling } from '../commands.ts';
+import type { Role } from '../crew/crew.ts';
+import type { SheetId } from '../ids.ts';
+import type { Sheet } from '../products/sheet.ts';
+import { hadHappened, type Rule } from '../rules.ts';
+import { type EpochMs, type Grams, minutes } from '../units.ts';
+import type { Can } from './can.ts';
+import { doubtfulSince, preStirTimes } from './can-clocks.ts';
+
+export interface OpenCase {
+  readonly sheet: Sheet;
+  readonly component: Component;
+  readonly handling: Handling | undefined;
+  readonly lot: string;
+  readonly expires: string | undefined;
+  /** The local day of the act, ISO. */
+  readonly onDate: string;
+}
+
+export const openRules: readonly Rule<OpenCase>[] = [
+  {
+    // Common practice for the need; which part needs it is the sheet's word.
+    code: 'no-gas',
+    source: 'sheet',
+    liftedBy: 'lead',
+    check: ({ sheet, component, handling }) =>
+      handling === undefined && sheet.blanket?.components.includes(component) === true
+        ? { code: 'no-gas', component }
+        : undefined,
+  },
+  {
+    code: 'can-expired',
+    source: 'label',
+    liftedBy: 'supervisor',
+    check: ({ lot, expires, onDate }) => expiredOn(lot, expires, onDate),
+  },
+];
+
+/** The last day counts as within. ISO dates sort as text. */
+function expiredOn(lot: string, expires: string | undefined, onDate: string) {
+  return expires !== undefined && onDate > expires ? ({ code: 'can-expired', lot, expires } as const) : undefined;
+}
+
+/** So much taken from a can at `at`, the can as it was before. */
+export interface PourCase {
+  readonly can: Can;
+  readonly grams: Grams;
+  readonly leftGrams: Grams;
+  /** Of the batch that it goes into. */
+  readonly sheet: SheetId;
+  readonly at: EpochMs;
+  readonly onDate: string;
+}
+
+export const pourRules: readonly Rule<PourCase>[] = [
+  {
+    code: 'can-discarded',
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    check: ({ can: { number, discarded }, at }) =>
+      hadHappened(discarded?.at, at) ? { code: 'can-discarded', can: number, at: discarded?.at ?? at } : undefined,
+  },
+  {
+    code: 'can-of-other-sheet',
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    check: ({ can, sheet }) =>
+      can.sheet.id === sheet ? undefined : { code: 'can-of-other-sheet', can: can.number, sheet: can.sheet.id },
+  },
+  {
+    code: 'can-expired',
+    source: 'label',
+    liftedBy: 'supervisor',
+    check: ({ can: { lot, expires }, onDate }) => expiredOn(lot, expires, onDate),
+  },
+  {
+    code: 'can-doubtful',
+    source: 'sheet',
+    liftedBy: 'lead',
+    check: ({ can, at }) => {
+      const since = doubtfulSince(can, at);
+      const limitMinutes = can.sheet.blanket?.doubtfulMinutes ?? minutes(0);
+      return since === undefined ? undefined : { code: 'can-doubtful', can: can.number, since, limitMinutes };
+    },
+  },
+  {
+    code: 'more-than-can-holds',
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    check: ({ can, grams, leftGrams }) =>
+      grams > leftGrams + weighable ? { code: 'more-than-can-holds', can: can.number, grams, leftGrams } : undefined,
+  },
+  {
+    code: 'part-a-not-stirred',
+    source: 'sheet',
+    liftedBy: 'lead',
+    check: ({ can, at }) => {
+      const stir = preStirTimes(can, at);
+      if (stir === undefined) return undefined;
+      const { wantedMinutes, doneAt, servesUntil } = stir;
+      const serves = doneAt !== undefined && servesUntil !== undefined && doneAt <= at && at <= servesUntil;
+      const dueAt = doneAt !== undefined && doneAt > at ? doneAt : undefined;
+      return serves ? undefined : { code: 'part-a-not-stirred', can: can.number, wantedMinutes, dueAt };
+    },
+  },
+];
+
+/** Below half a gram a shop scale shows nothing. */
+const weighable = 0.5;
+
+export interface CheckCase {
+  readonly can: Can;
+  readonly role: Role;
+}
+
+export const checkRules: readonly Rule<CheckCase>[] = [
+  {
+    code: 'check-by-lead',
+    source: 'the order of the work',
+    liftedBy: 'lead',
+    check: ({ can, role }) => (role === 'crew' ? { code: 'check-by-lead', can: can.number } : undefined),
+  },
+];

@@ -1,0 +1,88 @@
+// What is left in which can, how long it has been open, and what somebody must see to. Figures only.
+
+import { DateTime } from 'luxon';
+import { liveCans, type Shop } from '../shop.ts';
+import { type EpochMs, epochMs, type Grams } from '../units.ts';
+import { type Can, isGasSensitive, leftGrams } from './can.ts';
+import { blanketTimes, doubtfulSince, type Headspace, headspaceOf } from './can-clocks.ts';
+
+export type GasState =
+  | { readonly is: 'not-needed' }
+  | { readonly is: 'blanketed'; readonly at: EpochMs }
+  | { readonly is: 'lid-off'; readonly since: EpochMs }
+  | { readonly is: 'doubtful'; readonly since: EpochMs };
+
+export interface StockRow {
+  readonly can: Can;
+  readonly leftGrams: Grams;
+  /** Whole local days since it was opened: 0 on the first. */
+  readonly daysOpen: number;
+  /** 0 on its last day, below 0 after it; `undefined` where nobody said when it expires. */
+  readonly daysToExpiry: number | undefined;
+  readonly gas: GasState;
+  readonly headspace: Headspace | undefined;
+  readonly isLow: boolean;
+}
+
+/** A fifth of what was in it: our own figure, no source. */
+const lowShare = 0.2;
+/** A week before: time to use it up or to order. Our own figure, no source. */
+export const expiryNoticeDays = 7;
+
+export function stockOf(shop: Shop, at: EpochMs): readonly StockRow[] {
+  return liveCans(shop).map((can) => stockRow(can, shop.crew.zone, at));
+}
+
+export function stockRow(can: Can, zone: string, at: EpochMs): StockRow {
+  const today = DateTime.fromMillis(at, { zone }).startOf('day');
+  const opened = DateTime.fromMillis(can.openedAt, { zone }).startOf('day');
+  const expires = can.expires === undefined ? undefined : DateTime.fromISO(can.expires, { zone }).startOf('day');
+  const left = leftGrams(can);
+  return {
+    can,
+    leftGrams: left,
+    daysOpen: Math.round(today.diff(opened, 'days').days),
+    daysToExpiry: expires === undefined ? undefined : Math.round(expires.diff(today, 'days').days),
+    gas: gasState(can, at),
+    headspace: headspaceOf(can),
+    isLow: left < lowShare * can.openedGrams,
+  };
+}
+
+export function gasState(can: Can, at: EpochMs): GasState {
+  if (!isGasSensitive(can)) return { is: 'not-needed' };
+  const doubtful = doubtfulSince(can, at);
+  if (doubtful !== undefined) return { is: 'doubtful', since: doubtful };
+  const times = blanketTimes(can);
+  return times === undefined
+    ? { is: 'blanketed', at: can.blanketedAt ?? can.openedAt }
+    : { is: 'lid-off', since: times.since };
+}
+
+export type Need =
+  | { readonly is: 'doubtful' | 'low' | 'lid-off'; readonly can: Can; readonly from: EpochMs }
+  | { readonly is: 'expires-soon' | 'expired'; readonly can: Can; readonly from: EpochMs };
+
+/** What of the stock needs somebody, and from when on; what is still to come (an expiry) included. */
+export function stockNeeds(shop: Shop, at: EpochMs): readonly Need[] {
+  return liveCans(shop).flatMap((can): readonly Need[] => {
+    const { gas, isLow } = stockRow(can, shop.crew.zone, at);
+    const lastPour = can.pours.at(-1)?.at ?? can.openedAt;
+    return [
+      ...(gas.is === 'doubtful' || gas.is === 'lid-off' ? [{ is: gas.is, can, from: gas.since }] : []),
+      ...(isLow ? [{ is: 'low' as const, can, from: lastPour }] : []),
+      ...expiryNeeds(can, shop.crew.zone),
+    ];
+  });
+}
+
+function expiryNeeds(can: Can, zone: string): readonly Need[] {
+  if (can.expires === undefined) return [];
+  const lastDay = DateTime.fromISO(can.expires, { zone }).startOf('day');
+  const soon = epochMs(lastDay.minus({ days: expiryNoticeDays }).toMillis());
+  const gone = epochMs(lastDay.plus({ days: 1 }).toMillis());
+  return [
+    { is: 'expires-soon', can, from: soon },
+    { is: 'expired', can, from: gone },
+  ];
+}

@@ -1,0 +1,122 @@
+// A can as the fold of its facts: from its opening to its last gram. The lid is off in runs; the last may be open.
+
+import type { Run } from '../calc/clock.ts';
+import type { Component, Handling } from '../commands.ts';
+import type { Entry } from '../history.ts';
+import type { BatchNumber, CanNumber, PersonName } from '../ids.ts';
+import type { Sheet } from '../products/sheet.ts';
+import { foldRings, type RingLog } from '../reminders/ring-log.ts';
+import { type EpochMs, type Grams, grams, type Litres } from '../units.ts';
+import type { FromCan } from './can-events.ts';
+
+export interface Pour {
+  readonly at: EpochMs;
+  readonly by: PersonName;
+  readonly batch: BatchNumber;
+  readonly grams: Grams;
+}
+
+export interface Can {
+  readonly number: CanNumber;
+  readonly component: Component;
+  readonly sheet: Sheet;
+  readonly lot: string;
+  /** In it when it was opened. */
+  readonly openedGrams: Grams;
+  readonly litres: Litres | undefined;
+  readonly expires: string | undefined;
+  readonly handling: Handling | undefined;
+  readonly openedAt: EpochMs;
+  readonly lidOff: readonly Run[];
+  /** Who had the lid off last, and is pinged. */
+  readonly lidBy: PersonName;
+  /** When the stirrer was started in the can, and what was in it then. */
+  readonly stirs: readonly { readonly at: EpochMs; readonly grams: Grams }[];
+  readonly pours: readonly Pour[];
+  /** Looked at by somebody whose word ends a doubt. */
+  readonly checkedAt: readonly EpochMs[];
+  readonly blanketedAt: EpochMs | undefined;
+  readonly discarded: { readonly at: EpochMs; readonly why: string } | undefined;
+  readonly rings: RingLog;
+  readonly entries: readonly Entry[];
+}
+
+/** `undefined` while the history does not open a can. */
+export function foldCan(entries: readonly Entry[]): Can | undefined {
+  const opening = entries.find((entry) => entry.fact.type === 'CanOpened');
+  if (opening?.fact.type !== 'CanOpened') return undefined;
+  const { can: number, component, sheet, lot, litres, expires, handling } = opening.fact;
+  let can: Can = {
+    ...{ number, component, sheet, lot, litres, expires, handling },
+    openedGrams: opening.fact.grams,
+    openedAt: opening.happenedAt,
+    lidOff: [{ from: opening.happenedAt, to: undefined }],
+    lidBy: opening.by,
+    stirs: [],
+    pours: [],
+    checkedAt: [],
+    blanketedAt: undefined,
+    discarded: undefined,
+    rings: foldRings(entries),
+    entries,
+  };
+  for (const entry of entries) can = evolveCan(can, entry);
+  return can;
+}
+
+function evolveCan(can: Can, entry: Entry): Can {
+  const { fact, happenedAt: at, by } = entry;
+  switch (fact.type) {
+    case 'LidOff':
+      return opened(can, at, by);
+    case 'CanBlanketed':
+      return { ...closed(can, at), blanketedAt: at };
+    case 'CanStirred':
+      return { ...opened(can, at, by), stirs: [...can.stirs, { at, grams: leftGrams(can) }] };
+    case 'CanChecked':
+      return fact.role === 'crew' ? can : { ...can, checkedAt: [...can.checkedAt, at] };
+    case 'CanDiscarded':
+      return { ...closed(can, at), discarded: can.discarded ?? { at, why: fact.why } };
+    case 'PartsWeighed':
+    case 'PartWeighed':
+    case 'PartAdded':
+      return poured(can, entry, fact.fromCans ?? []);
+    default:
+      return can;
+  }
+}
+
+function poured(can: Can, entry: Entry, fromCans: readonly FromCan[]): Can {
+  const taken = fromCans.filter((from) => from.can === can.number).reduce((sum, from) => sum + from.grams, 0);
+  if (taken === 0 || !entry.stream.startsWith('batch/')) return can;
+  const { happenedAt: at, by } = entry;
+  const batch = Number(entry.stream.slice('batch/'.length));
+  const after = { ...opened(can, at, by), pours: [...can.pours, { at, by, batch, grams: grams(taken) }] };
+  // Nothing is left to be kept from the air.
+  return leftGrams(after) > 0 ? after : closed(after, at);
+}
+
+function opened(can: Can, at: EpochMs, by: PersonName): Can {
+  const last = can.lidOff.at(-1);
+  const isOff = last !== undefined && last.to === undefined;
+  return isOff ? can : { ...can, lidOff: [...can.lidOff, { from: at, to: undefined }], lidBy: by };
+}
+
+function closed(can: Can, at: EpochMs): Can {
+  const last = can.lidOff.at(-1);
+  if (last === undefined || last.to !== undefined) return can;
+  return { ...can, lidOff: [...can.lidOff.slice(0, -1), { from: last.from, to: at }] };
+}
+
+/** What is left by the record; never below nothing, whatever was said to be poured. */
+export function leftGrams(can: Can): Grams {
+  return grams(Math.max(0, can.openedGrams - can.pours.reduce((sum, pour) => sum + pour.grams, 0)));
+}
+
+export function isCanLive(can: Can): boolean {
+  return can.discarded === undefined && leftGrams(can) > 0;
+}
+
+export function isGasSensitive(can: Pick<Can, 'sheet' | 'component'>): boolean {
+  return can.sheet.blanket?.components.includes(can.component) ?? false;
+}

@@ -1,0 +1,32 @@
+// Is the bell alive? Each person's ring has a key of its own, so that nobody answers for another; who does not answer is
+// named to the lead, then to the supervisor.
+
+import type { Entry } from '../history.ts';
+import { crewStream, type PersonName } from '../ids.ts';
+import type { Wish } from '../reminders/wish.ts';
+import type { Crew } from './crew.ts';
+
+export function bellWishes(crew: Crew): readonly Wish[] {
+  return crew.entries.flatMap((entry) =>
+    peopleAsked(crew, entry).map((person) => ({
+      kind: 'bell-test' as const,
+      stream: crewStream,
+      key: `crew/bell/${entry.seq}/${person}`,
+      dueAt: entry.happenedAt,
+      to: [person],
+      critical: true,
+    })),
+  );
+}
+
+/** Of the last test, and of each shift that has begun where the crew wants one then. */
+function peopleAsked({ entries, spray }: Crew, entry: Entry): readonly PersonName[] {
+  const { fact, by } = entry;
+  if (fact.type === 'ShiftBegun') {
+    const last = entries.findLast((other) => other.fact.type === 'ShiftBegun' && other.by === by);
+    return spray.bellAtShift && last?.seq === entry.seq ? [by] : [];
+  }
+  if (fact.type !== 'BellTested') return [];
+  const last = entries.findLast((other) => other.fact.type === 'BellTested');
+  return last?.seq === entry.seq ? fact.people : [];
+}

@@ -1,0 +1,13 @@
+// A handover rings at once for whom it is meant, and goes on to others while nobody takes over.
+
+import { crewStream } from '../ids.ts';
+import type { Wish } from '../reminders/wish.ts';
+import type { Crew } from './crew.ts';
+import { waitingHandover } from './shifts.ts';
+
+export function handoverWishes({ shifts }: Crew): readonly Wish[] {
+  const waiting = waitingHandover(shifts);
+  if (waiting === undefined) return [];
+  const { at: dueAt, to } = waiting;
+  return [{ kind: 'handover', stream: crewStream, key: 'crew/handover', dueAt, to: [to], critical: true }];
+}

@@ -1,0 +1,36 @@
+// Solvent that was used beside the coatings, and hashes of the record that were given out on paper or in a digest.
+
+import { z } from 'zod';
+import { Grams, Litres } from '../unit-schemas.ts';
+
+export const solventUses = ['thinning', 'gun-cleaning', 'vessel-cleaning', 'wiping', 'other'] as const;
+export type SolventUse = (typeof solventUses)[number];
+
+/** As it was measured: by mass or by volume. */
+export const SolventUsed = z.object({
+  type: z.literal('SolventUsed'),
+  material: z.string(),
+  use: z.enum(solventUses),
+  amount: z.discriminatedUnion('kind', [
+    z.object({ kind: z.literal('mass'), grams: Grams }),
+    z.object({ kind: z.literal('volume'), litres: Litres }),
+  ]),
+});
+export type SolventUsed = z.infer<typeof SolventUsed>;
+
+/** The record's end as it was told outside: a later cut or a chain made anew no longer agrees with it. */
+export const HashGiven = z.object({
+  type: z.literal('HashGiven'),
+  seq: z.number().int().positive(),
+  hash: z.string(),
+  on: z.enum(['digest', 'traveller', 'backup']),
+});
+export type HashGiven = z.infer<typeof HashGiven>;
+
+/** So much VOC in such a time: set by the shop, from its permit. */
+export const VocLimit = z.object({
+  name: z.literal('voc-limit'),
+  grams: Grams,
+  per: z.enum(['day', 'month', 'year']),
+});
+export type VocLimit = z.infer<typeof VocLimit>;

@@ -1,0 +1,43 @@
+// Shifts: who comes and goes, who hands over to whom, and who takes over by name.
+
+import type { CommandOf } from '../commands.ts';
+import { type Decision, type Said, unclear } from '../decision.ts';
+import type { EventBody } from '../history.ts';
+import { crewStream, type PersonName } from '../ids.ts';
+import type { Shop } from '../shop.ts';
+import { personIn } from './crew.ts';
+import { waitingHandover } from './shifts.ts';
+
+export function decideShift(said: Said<CommandOf<'shift'>>): Decision {
+  return onCrew(said, { type: said.command.on ? 'ShiftBegun' : 'ShiftEnded' });
+}
+
+export function decideHandover(shop: Shop, said: Said<CommandOf<'handover'>>): Decision {
+  const to = personNamed(shop, said.command.to);
+  const known = shop.crew.people.map(({ name }) => name);
+  if (to === undefined) return unclear({ code: 'no-such-person', person: said.command.to, known });
+  if (to === said.by) return unclear({ code: 'handover-to-self' });
+  const everything = personIn(shop.crew, said.by).role !== 'crew';
+  return onCrew(said, { type: 'HandedOver', to, everything });
+}
+
+export function decideTakeover(shop: Shop, said: Said<CommandOf<'takeover'>>): Decision {
+  const waiting = shop.crew.shifts.handovers.find(({ to, takenAt }) => to === said.by && takenAt === undefined);
+  if (waiting === undefined) {
+    return unclear({ code: 'nothing-to-take-over', waitsFor: waitingHandover(shop.crew.shifts)?.to });
+  }
+  return onCrew(said, { type: 'TakenOver' });
+}
+
+/** Phones write names as they like. */
+function personNamed(shop: Shop, typed: string): PersonName | undefined {
+  const lower = typed.toLowerCase();
+  return shop.crew.people.find(({ name }) => name.toLowerCase() === lower)?.name;
+}
+
+function onCrew(said: Said, body: EventBody): Decision {
+  return {
+    kind: 'accepted',
+    events: [{ streams: [crewStream], happenedAt: said.at, body, saidWith: { despite: [] } }],
+  };
+}

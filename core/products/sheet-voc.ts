@@ -1,0 +1,30 @@
+// What a sheet may say of its VOC: the mass that leaves a litre of each part, and how much of the litre is exempt
+// solvent or water. The densities stand with the ratio.
+
+import { z } from 'zod';
+import * as units from '../units.ts';
+
+const share = z
+  .number()
+  .min(0)
+  .max(100)
+  .transform((value) => units.percent(value));
+
+const Liquid = z
+  .strictObject({
+    /** Exempt solvents and water left out of the mass, not out of the litre. */
+    actualGramsPerLitre: z
+      .number()
+      .min(0)
+      .max(2_000)
+      .transform((value) => units.gramsPerLitre(value)),
+    exemptVolumePercent: share.default(units.percent(0)),
+    waterVolumePercent: share.default(units.percent(0)),
+  })
+  .refine(
+    (read) => read.exemptVolumePercent + read.waterVolumePercent < 100,
+    'nothing is left but exempt solvent and water',
+  );
+
+export const Voc = z.strictObject({ partA: Liquid, partB: Liquid, source: z.string().min(3) });
+export type Voc = z.infer<typeof Voc>;

@@ -1,0 +1,215 @@
+// What follows from a command about a spray session: its events, or why not.
+
+import type { CommandOf } from '../commands.ts';
+import { type Decision, type Said, unclear } from '../decision.ts';
+import type { EventBody, NewEvent } from '../history.ts';
+import {
+  type BatchNumber,
+  crewStream,
+  defaultPlace,
+  type PersonName,
+  type SessionNumber,
+  sessionStream,
+} from '../ids.ts';
+import { judge, type Rule } from '../rules.ts';
+import { liveBatches, openSessions, type Shop } from '../shop.ts';
+import type { EpochMs } from '../units.ts';
+import { namedIn } from './people-named.ts';
+import { exposedIn, isRunning, type Session, sessionAsOf } from './session.ts';
+import { fanMinutesAfter } from './session-air.ts';
+import { closeRules, type SprayCase, sprayRules } from './session-rules.ts';
+
+/** Which session is meant: the one named, or the only open one that `fits`. */
+export function findSession(
+  shop: Shop,
+  named: SessionNumber | undefined,
+  fits: (session: Session) => boolean = () => true,
+): Session | Extract<Decision, { kind: 'unclear' }> {
+  const open = openSessions(shop);
+  const numbers = open.map((session) => session.number);
+  if (named !== undefined) {
+    const session = shop.sessions.get(named);
+    return session ?? { kind: 'unclear', unclear: { code: 'no-such-session', session: named, live: numbers } };
+  }
+  const fitting = open.filter(fits);
+  const only = fitting.length === 1 ? fitting[0] : open.length === 1 ? open[0] : undefined;
+  return only ?? { kind: 'unclear', unclear: { code: 'which-session', live: numbers } };
+}
+
+export function decideBrief(shop: Shop, said: Said<CommandOf<'brief'>>): Decision {
+  const { command, at } = said;
+  const batch = batchMeant(shop, command.batch);
+  if (batch !== undefined && typeof batch !== 'number') return batch;
+  const found = sheetFor(shop, batch);
+  if ('kind' in found) return found;
+  const known = namedIn(shop, said, [
+    ...[command.sprayers, command.stays, command.out].flatMap((names) => names ?? []),
+    ...(command.attendant === undefined ? [] : [command.attendant]),
+  ]);
+  if (known.is === 'stranger') return known.decision;
+  const { asFiled } = known;
+  const stays = (command.stays ?? []).map(asFiled);
+  const out = (command.out ?? []).map(asFiled);
+  // Whoever posts a brief and names nobody means to spray.
+  const sprayers = command.sprayers === undefined ? [said.by] : command.sprayers.map(asFiled);
+  const session = shop.nextNumber;
+  const body: EventBody = {
+    ...{ type: 'SessionBriefed', session, sheet: found.sheet, place: placeOf(shop, command.place) },
+    ...{ sprayers, stays, out, insideVessel: command.insideVessel === true },
+    ...(batch === undefined ? {} : { batch }),
+    ...(command.attendant === undefined ? {} : { attendant: asFiled(command.attendant) }),
+    ...(command.gramsPerHour === undefined ? {} : { gramsPerHour: command.gramsPerHour }),
+    ...(command.startsAt === undefined ? {} : { startsAt: command.startsAt }),
+  };
+  const streams = [sessionStream(session), crewStream] as const;
+  return { kind: 'accepted', events: [{ streams, happenedAt: at, body, saidWith: { despite: [] } }] };
+}
+
+/** The one named, or the only live one; none yet where the mix is still to come. */
+function batchMeant(shop: Shop, named: BatchNumber | undefined): BatchNumber | undefined | Decision {
+  const live = liveBatches(shop).map(({ number }) => number);
+  if (named === undefined) return live.length === 1 ? live[0] : undefined;
+  return shop.batches.has(named) ? named : unclear({ code: 'no-such-batch', batch: named, live });
+}
+
+function sheetFor(shop: Shop, batch: BatchNumber | undefined) {
+  const frozen = batch === undefined ? undefined : shop.batches.get(batch)?.sheet;
+  if (frozen !== undefined) return { sheet: frozen };
+  const id = shop.crew.defaultSheet;
+  const found = shop.shelf.get(id);
+  if (found === undefined) return unclear({ code: 'no-such-sheet', sheet: id, known: [...shop.shelf.keys()] });
+  if (found.kind === 'faulty') return unclear({ code: 'sheet-faulty', sheet: id, faults: found.faults });
+  return { sheet: found.sheet };
+}
+
+/** The only booth that the crew has set, where nobody names one. */
+function placeOf(shop: Shop, named: string | undefined): string {
+  const booths = [...shop.crew.spray.booths.keys()];
+  return named ?? (booths.length === 1 ? booths[0] : undefined) ?? defaultPlace;
+}
+
+type PlainVerb = 'near' | 'ack' | 'fan' | 'supplied' | 'spray-off' | 'flush' | 'rags';
+
+/** What is told of a session and never objected to. */
+export function decideSessionAct(shop: Shop, said: Said<CommandOf<PlainVerb>>): Decision {
+  const { command } = said;
+  const session = findSession(shop, command.session, fitsFor(command.verb));
+  if ('kind' in session) return session;
+  const accepted = (bodies: readonly EventBody[]): Decision => ({
+    kind: 'accepted',
+    events: bodies.map((body) => eventOf(session, said, body)),
+  });
+  switch (command.verb) {
+    case 'near': {
+      const known = namedIn(shop, said, command.people);
+      if (known.is === 'stranger') return known.decision;
+      const people = command.people.map(known.asFiled);
+      return accepted([{ type: 'PeoplePlaced', people, goes: command.goes }]);
+    }
+    case 'ack':
+      return decideAck(shop, { ...said, command }, session);
+    case 'fan': {
+      const { running, faceMetresPerSecond } = command;
+      const face = faceMetresPerSecond === undefined ? {} : { faceMetresPerSecond };
+      return accepted([{ type: 'ExtractionSaid', running, ...face }]);
+    }
+    case 'supplied':
+      return accepted([{ type: 'SuppliedAirSaid', supplied: command.supplied }]);
+    case 'spray-off':
+      return accepted([{ type: 'SprayStopped' }]);
+    case 'flush': {
+      const { gear, solvent, litres } = command;
+      const what = { ...(solvent === undefined ? {} : { solvent }), ...(litres === undefined ? {} : { litres }) };
+      // A gun that is flushed has stopped, whether or not somebody said so.
+      const stopped: readonly EventBody[] = isRunning(session) ? [{ type: 'SprayStopped' }] : [];
+      return accepted([...stopped, { type: 'GearFlushed', gear, ...what }]);
+    }
+    case 'rags':
+      return accepted([{ type: 'WasteCanned' }]);
+    default: {
+      const never: never = command;
+      return never;
+    }
+  }
+}
+
+function fitsFor(verb: PlainVerb): (session: Session) => boolean {
+  return verb === 'spray-off' ? isRunning : () => true;
+}
+
+/** Each name by itself: the speaker's own, or others' before the speaker. */
+function decideAck(shop: Shop, said: Said<CommandOf<'ack'>>, session: Session): Decision {
+  const { people } = said.command;
+  const known = namedIn(shop, said, people ?? []);
+  if (known.is === 'stranger') return known.decision;
+  const names: readonly PersonName[] = people === undefined ? [said.by] : people.map(known.asFiled);
+  const stranger = names.find((name) => !exposedIn(session).includes(name) && name !== session.attendant);
+  if (stranger !== undefined) return unclear({ code: 'not-exposed', session: session.number, person: stranger });
+  const events = names.map((person): NewEvent => {
+    const witness = person === said.by ? {} : { witness: said.by };
+    return eventOf(session, said, { type: 'BriefAcknowledged', person, ...witness });
+  });
+  return { kind: 'accepted', events };
+}
+
+export function decideSprayOn(shop: Shop, said: Said<CommandOf<'spray-on'>>): Decision {
+  const { command } = said;
+  const session = findSession(shop, command.session, (candidate) => !isRunning(candidate));
+  if ('kind' in session) return session;
+  const situation = sprayCase(shop, sessionAsOf(session, said.at), said.at, { place: command.place });
+  const body: EventBody = { type: 'SprayStarted', place: command.place ?? session.place };
+  return ruled(shop, said, session, sprayRules, situation, body);
+}
+
+export function decideClose(shop: Shop, said: Said<CommandOf<'close'>>): Decision {
+  const session = findSession(shop, said.command.session);
+  if ('kind' in session) return session;
+  const fanMinutes = fanMinutesAfter(session, shop.crew.spray);
+  const body: EventBody = { type: 'SessionClosed', ...(fanMinutes === undefined ? {} : { fanMinutes }) };
+  return ruled(shop, said, session, closeRules, { session: sessionAsOf(session, said.at) }, body);
+}
+
+function ruled<Case>(
+  shop: Shop,
+  said: Said,
+  session: Session,
+  rules: readonly Rule<Case>[],
+  situation: Case,
+  body: EventBody,
+): Decision {
+  return judge(shop, said, rules, [situation], (saidWith) => [{ ...eventOf(session, said, body), saidWith }]);
+}
+
+function eventOf(session: Session, said: Said, body: EventBody): NewEvent {
+  return { streams: [sessionStream(session.number)], happenedAt: said.at, body, saidWith: { despite: [] } };
+}
+
+/** The session as a rule looks at it. */
+export function sprayCase(
+  shop: Shop,
+  session: Session,
+  at: SprayCase['at'],
+  of: { readonly batch?: BatchNumber; readonly place?: string | undefined },
+): SprayCase {
+  const batch = of.batch ?? session.batch;
+  return {
+    session,
+    settings: shop.crew.spray,
+    zone: shop.crew.zone,
+    batch: batch === undefined ? undefined : shop.batches.get(batch),
+    place: of.place,
+    at,
+  };
+}
+
+/**
+ * The session under which a batch is sprayed at `at`, as it was by then: its own, else any that was open; of several the
+ * latest brief.
+ */
+export function sessionForCoat(shop: Shop, batch: BatchNumber, at: EpochMs): Session | undefined {
+  const open = [...shop.sessions.values()]
+    .filter(({ briefedAt, closedAt }) => briefedAt <= at && (closedAt === undefined || at <= closedAt))
+    .map((session) => sessionAsOf(session, at))
+    .sort((a, b) => b.briefedAt - a.briefedAt || b.number - a.number);
+  return open.find((session) => session.batch === batch || session.batch === undefined) ?? open[0];
+}

@@ -1,0 +1,40 @@
+// The rules of a session asked again over what has happened.
+
+import type { Entry } from '../history.ts';
+import { nameIn, nounOf } from '../ids.ts';
+import type { Objection } from '../objections.ts';
+import { objectionsTo } from '../rules.ts';
+import type { Shop } from '../shop.ts';
+import { foldSession, type Session } from './session.ts';
+import { sprayCase } from './session-decide.ts';
+import { closeRules, coatUnderBriefRules, sprayRules } from './session-rules.ts';
+
+export function againstSession(shop: Shop, session: Session, entry: Entry): readonly Objection[] {
+  const before = sessionBefore(session, entry);
+  switch (entry.fact.type) {
+    case 'SprayStarted':
+      return objectionsTo(sprayRules, sprayCase(shop, before, entry.happenedAt, { place: entry.fact.place }));
+    case 'SessionClosed':
+      return objectionsTo(closeRules, { session: before });
+    default:
+      return [];
+  }
+}
+
+/** What the brief said to a coat: of the session under which it is filed, or of none. */
+export function againstCoatUnderBrief(shop: Shop, entry: Entry): readonly Objection[] {
+  const { fact, happenedAt: at } = entry;
+  if (fact.type !== 'CoatApplied') return [];
+  const stream = entry.alsoUnder.find((other) => nounOf(other) === 'session');
+  const session = stream === undefined ? undefined : shop.sessions.get(Number(nameIn(stream)));
+  // A session that is not loaded tells nothing: no deviation is made of it.
+  if (stream !== undefined && session === undefined) return [];
+  const spray =
+    session === undefined ? undefined : sprayCase(shop, sessionBefore(session, entry), at, { batch: fact.batch });
+  return objectionsTo(coatUnderBriefRules, { method: fact.method, settings: shop.crew.spray, at, spray });
+}
+
+function sessionBefore(session: Session, entry: Entry): Session {
+  const index = session.entries.findIndex(({ seq }) => seq === entry.seq);
+  return foldSession(index === -1 ? session.entries : session.entries.slice(0, index)) ?? session;
+}

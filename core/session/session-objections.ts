@@ -1,0 +1,36 @@
+// What speaks against spraying, or against closing a session, in figures.
+
+import type { SolventId } from '../calc/solvents.ts';
+import type { PersonName, SessionNumber } from '../ids.ts';
+import type { CubicMetresPerHour, MetresPerSecond } from '../units.ts';
+import type { Gear } from './session-commands.ts';
+
+/** Why a brief no longer serves. */
+/** `later`: it was briefed only after the act. */
+export type LapsedBy = 'later' | 'closed' | 'batch' | 'booth' | 'shift' | 'spell';
+
+/** What the fan does not give. */
+export type FanShort =
+  | { readonly of: 'lel' | 'exposure'; readonly gives: CubicMetresPerHour; readonly asks: CubicMetresPerHour }
+  | { readonly of: 'face'; readonly gives: MetresPerSecond; readonly asks: MetresPerSecond };
+
+export type SessionObjection =
+  | { readonly code: 'no-brief' }
+  | { readonly code: 'brief-lapsed'; readonly session: SessionNumber; readonly because: LapsedBy }
+  | { readonly code: 'brief-not-acknowledged'; readonly session: SessionNumber; readonly people: readonly PersonName[] }
+  | { readonly code: 'inside-vessel' }
+  | { readonly code: 'may-not-spray'; readonly people: readonly PersonName[] }
+  | {
+      readonly code: 'no-extraction-no-air';
+      readonly extraction: 'off' | 'not-said';
+      readonly air: 'none' | 'not-said';
+    }
+  | { readonly code: 'fan-not-measured'; readonly missing: 'velocity' | 'booth'; readonly asks: CubicMetresPerHour }
+  | { readonly code: 'fan-too-weak'; readonly short: readonly FanShort[] }
+  | { readonly code: 'gear-not-flushed'; readonly gear: Gear; readonly left: readonly SolventId[] }
+  | { readonly code: 'rags-not-canned' };
+
+export type SessionUnclear =
+  | { readonly code: 'no-such-session'; readonly session: SessionNumber; readonly live: readonly SessionNumber[] }
+  | { readonly code: 'which-session'; readonly live: readonly SessionNumber[] }
+  | { readonly code: 'not-exposed'; readonly session: SessionNumber; readonly person: PersonName };

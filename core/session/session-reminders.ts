@@ -1,0 +1,108 @@
+// What a session rings: the brief ahead of its time; the spell and the air, to whoever stands outside; the gun, the
+// moment it comes to rest and every few minutes until it is said to be flushed, the vessels after it; the fan at the end.
+
+import { type PersonName, sessionStream } from '../ids.ts';
+import type { ReminderKind, Wish } from '../reminders/wish.ts';
+import { type EpochMs, epochMs, type Minutes, minutes, minutesAfter } from '../units.ts';
+import { exposedIn, fanUntil, flushState, isRunning, type Session, stoppedAt, unacknowledged } from './session.ts';
+import type { Gear } from './session-commands.ts';
+
+/** Where the sheet gives no figure: common practice, no source. */
+const usualEvery = minutes(5);
+/** From the third ring on the lead hears it too. */
+const ringsAlone = 3;
+/** An hour of rings; nobody hears better for a thirteenth. */
+const ringsClose = 12;
+const laterEvery = minutes(30);
+
+export function sessionWishes(session: Session, leads: readonly PersonName[], ahead: Minutes): readonly Wish[] {
+  const watchers = watchersOf(session, leads);
+  if (session.closedAt !== undefined) return fanWishes(session, watchers);
+  return [
+    ...briefWishes(session, ahead),
+    ...duringWishes(session, watchers),
+    ...flushWishes(session, 'gun', [...session.sprayers, ...watchers], leads),
+    ...flushWishes(session, 'vessels', [...session.sprayers, ...watchers], leads),
+  ];
+}
+
+/** Nobody is asked to type inside: the attendant hears the timers, or the leads where none was named. */
+export function watchersOf(session: Session, leads: readonly PersonName[]): readonly PersonName[] {
+  if (session.attendant !== undefined) return [session.attendant];
+  return leads.length > 0 ? leads : session.sprayers;
+}
+
+function briefWishes(session: Session, ahead: Minutes): readonly Wish[] {
+  const { startsAt, briefedAt, spraying, attendant } = session;
+  if (startsAt === undefined || spraying.length > 0 || unacknowledged(session).length === 0) return [];
+  const dueAt = minutesAfter(startsAt, minutes(-ahead));
+  const to = [...new Set([...exposedIn(session), ...(attendant === undefined ? [] : [attendant])])];
+  return dueAt <= briefedAt ? [] : [wish(session, 'brief', 'brief', dueAt, to, true)];
+}
+
+function duringWishes(session: Session, watchers: readonly PersonName[]): readonly Wish[] {
+  const first = session.spraying[0];
+  const last = session.spraying.at(-1);
+  const { spray } = session.sheet;
+  if (first === undefined || last === undefined || spray === undefined || !isRunning(session)) return [];
+  const rung = (session.rings.get(`${sessionStream(session.number)}/air-recheck`) ?? []).filter(
+    ({ dueAt }) => dueAt > last.from,
+  ).length;
+  const recheckAt = minutesAfter(last.from, minutes(spray.airRecheckMinutes * (rung + 1)));
+  const endsAt = minutesAfter(first.from, spray.longestSpellMinutes);
+  return [
+    wish(session, 'spell-end', 'spell-end', endsAt, watchers, true),
+    // Once the spell is over they are to stop, and that bell goes on to lead and supervisor.
+    ...(recheckAt < endsAt ? [wish(session, 'air-recheck', 'air-recheck', recheckAt, watchers, false)] : []),
+  ];
+}
+
+/** Each ring has its own key and number: answering one does not silence the next, only the flush does. */
+function flushWishes(
+  session: Session,
+  gear: Gear,
+  people: readonly PersonName[],
+  leads: readonly PersonName[],
+): readonly Wish[] {
+  const stopped = stoppedAt(session);
+  if (stopped === undefined || flushState(session, gear).done) return [];
+  const name = gear === 'gun' ? 'flush' : 'vessels';
+  const every = session.sheet.flush?.everyMinutes ?? usualEvery;
+  const from = restsFrom(session, gear, stopped, every);
+  const prefix = `${sessionStream(session.number)}/${name}/`;
+  const rung = [...session.rings].filter(([key]) => key.startsWith(prefix));
+  const inThisRow = rung.filter(([, rings]) => (rings.at(-1)?.dueAt ?? 0) >= from).length;
+  const to = [...new Set(inThisRow < ringsAlone ? people : [...people, ...leads])];
+  const dueAt = minutesAfter(from, rowOffset(inThisRow, every));
+  return [{ ...wish(session, name, `${name}/${rung.length + 1}`, dueAt, to, true), ring: 1 }];
+}
+
+/** The vessels have the time that the gun takes. A coat alone does not say that it was the last: so has the gun then. */
+function restsFrom(session: Session, gear: Gear, stopped: EpochMs, every: Minutes): EpochMs {
+  const saidByCoat = session.spraying.at(-1)?.from === stopped;
+  return gear === 'vessels' || saidByCoat ? minutesAfter(stopped, every) : stopped;
+}
+
+function rowOffset(ring: number, every: Minutes): Minutes {
+  const close = Math.min(ring, ringsClose);
+  return minutes(close * every + (ring - close) * laterEvery);
+}
+
+function fanWishes(session: Session, watchers: readonly PersonName[]): readonly Wish[] {
+  const until = fanUntil(session);
+  const closedBy = session.closedBy === undefined ? [] : [session.closedBy];
+  if (until === undefined || session.closedAt === undefined || until <= session.closedAt) return [];
+  return [wish(session, 'fan-off', 'fan-off', until, [...new Set([...watchers, ...closedBy])], false)];
+}
+
+function wish(
+  session: Session,
+  kind: ReminderKind,
+  name: string,
+  dueAt: EpochMs,
+  to: readonly PersonName[],
+  critical: boolean,
+): Wish {
+  const stream = sessionStream(session.number);
+  return { kind, stream, key: `${stream}/${name}`, dueAt: epochMs(Math.round(dueAt)), to, critical };
+}

@@ -1,0 +1,222 @@
+// A spray session as the fold of its facts: from the brief to the closing. Who is exposed, what was said of the air,
+// when the gun ran, what it was flushed with.
+
+import type { Run } from '../calc/clock.ts';
+import type { SolventId } from '../calc/solvents.ts';
+import type { Entry } from '../history.ts';
+import type { BatchNumber, PersonName, PlaceName, SessionNumber } from '../ids.ts';
+import type { Sheet } from '../products/sheet.ts';
+import { foldRings, type RingLog } from '../reminders/ring-log.ts';
+import { type EpochMs, type Grams, type Litres, type MetresPerSecond, type Minutes, minutesAfter } from '../units.ts';
+import type { Gear, Whereabouts } from './session-commands.ts';
+
+export interface Extraction {
+  readonly running: boolean;
+  /** `undefined`: not measured. */
+  readonly faceMetresPerSecond: MetresPerSecond | undefined;
+  readonly at: EpochMs;
+  readonly by: PersonName;
+}
+
+export interface GearFlush {
+  readonly at: EpochMs;
+  readonly gear: Gear;
+  readonly solvent: SolventId | undefined;
+  readonly litres: Litres | undefined;
+}
+
+export interface Session {
+  readonly number: SessionNumber;
+  readonly sheet: Sheet;
+  /** `undefined`: of whichever batch is sprayed first. */
+  readonly batch: BatchNumber | undefined;
+  readonly place: PlaceName;
+  readonly sprayers: readonly PersonName[];
+  /** Near, and exposed like who sprays. */
+  readonly stays: readonly PersonName[];
+  readonly movedOut: readonly PersonName[];
+  readonly attendant: PersonName | undefined;
+  readonly insideVessel: boolean;
+  readonly gramsPerHour: Grams | undefined;
+  readonly startsAt: EpochMs | undefined;
+  readonly briefedAt: EpochMs;
+  readonly briefedBy: PersonName;
+  readonly extraction: Extraction | undefined;
+  readonly suppliedAir: { readonly supplied: boolean; readonly at: EpochMs; readonly by: PersonName } | undefined;
+  readonly acknowledged: readonly {
+    readonly person: PersonName;
+    readonly at: EpochMs;
+    readonly witness: PersonName | undefined;
+  }[];
+  readonly spraying: readonly Run[];
+  readonly flushes: readonly GearFlush[];
+  readonly rags: EpochMs | undefined;
+  readonly closedAt: EpochMs | undefined;
+  readonly closedBy: PersonName | undefined;
+  /** How long the fan stays on after the closing. */
+  readonly fanMinutes: Minutes | undefined;
+  readonly rings: RingLog;
+  readonly entries: readonly Entry[];
+}
+
+/** `undefined` while the history does not open a session. */
+export function foldSession(entries: readonly Entry[]): Session | undefined {
+  const opening = entries.find((entry) => entry.fact.type === 'SessionBriefed');
+  if (opening?.fact.type !== 'SessionBriefed') return undefined;
+  const { fact, happenedAt, by } = opening;
+  let session: Session = {
+    ...{ number: fact.session, sheet: fact.sheet, batch: fact.batch, place: fact.place },
+    ...{ sprayers: fact.sprayers, stays: fact.stays, movedOut: fact.out, attendant: fact.attendant },
+    ...{ insideVessel: fact.insideVessel, gramsPerHour: fact.gramsPerHour, startsAt: fact.startsAt },
+    briefedAt: happenedAt,
+    briefedBy: by,
+    extraction: undefined,
+    suppliedAir: undefined,
+    acknowledged: [],
+    spraying: [],
+    flushes: [],
+    rags: undefined,
+    closedAt: undefined,
+    closedBy: undefined,
+    fanMinutes: undefined,
+    rings: foldRings(entries),
+    entries,
+  };
+  for (const entry of entries) session = evolveSession(session, entry);
+  return session;
+}
+
+/** As it was by `at`; said late, what came after does not count. Without anything but its brief where that came later. */
+export function sessionAsOf(session: Session, at: EpochMs): Session {
+  return (
+    foldSession(session.entries.filter(({ fact, happenedAt }) => fact.type === 'SessionBriefed' || happenedAt <= at)) ??
+    session
+  );
+}
+
+function evolveSession(session: Session, entry: Entry): Session {
+  const { fact, happenedAt: at, by } = entry;
+  switch (fact.type) {
+    case 'PeoplePlaced':
+      return fact.people.reduce((moved, person) => placed(moved, person, fact.goes), session);
+    case 'ExtractionSaid':
+      return {
+        ...session,
+        extraction: { running: fact.running, faceMetresPerSecond: fact.faceMetresPerSecond, at, by },
+      };
+    case 'SuppliedAirSaid':
+      return { ...session, suppliedAir: { supplied: fact.supplied, at, by } };
+    case 'BriefAcknowledged':
+      return {
+        ...session,
+        acknowledged: [...session.acknowledged, { person: fact.person, at, witness: fact.witness }],
+      };
+    case 'SprayStarted':
+      return isRunning(session)
+        ? session
+        : { ...session, spraying: [...session.spraying, { from: at, to: undefined }] };
+    case 'SprayStopped':
+      return { ...session, spraying: ended(session.spraying, at) };
+    case 'CoatApplied':
+      return coated(session, fact.batch, at);
+    case 'GearFlushed': {
+      const { gear, solvent, litres } = fact;
+      return { ...session, flushes: [...session.flushes, { at, gear, solvent, litres }] };
+    }
+    case 'WasteCanned':
+      return { ...session, rags: at };
+    case 'SessionClosed':
+      return {
+        ...session,
+        spraying: ended(session.spraying, at),
+        closedAt: session.closedAt ?? at,
+        closedBy: session.closedBy ?? by,
+        fanMinutes: session.fanMinutes ?? fact.fanMinutes,
+      };
+    default:
+      return session;
+  }
+}
+
+/** A coat said while nobody had said that the gun runs: it ran all the same. */
+function coated(session: Session, batch: BatchNumber, at: EpochMs): Session {
+  const bound = { ...session, batch: session.batch ?? batch };
+  return isRunning(bound) ? bound : { ...bound, spraying: [...bound.spraying, { from: at, to: at }] };
+}
+
+function placed(session: Session, person: PersonName, goes: Whereabouts): Session {
+  const without = (people: readonly PersonName[]) => people.filter((other) => other !== person);
+  const { sprayers, stays, movedOut } = session;
+  return {
+    ...session,
+    sprayers: goes === 'sprays' ? [...without(sprayers), person] : without(sprayers),
+    stays: goes === 'stays' ? [...without(stays), person] : without(stays),
+    movedOut: goes === 'out' ? [...without(movedOut), person] : without(movedOut),
+  };
+}
+
+function ended(runs: readonly Run[], at: EpochMs): readonly Run[] {
+  const last = runs.at(-1);
+  return last === undefined || last.to !== undefined ? runs : [...runs.slice(0, -1), { from: last.from, to: at }];
+}
+
+export function isRunning({ spraying }: Pick<Session, 'spraying'>): boolean {
+  const last = spraying.at(-1);
+  return last !== undefined && last.to === undefined;
+}
+
+/** Everybody who breathes there: sprayers and who stays. */
+export function exposedIn({ sprayers, stays }: Pick<Session, 'sprayers' | 'stays'>): readonly PersonName[] {
+  return [...new Set([...sprayers, ...stays])];
+}
+
+export function unacknowledged(session: Session): readonly PersonName[] {
+  const said = new Set(session.acknowledged.map(({ person }) => person));
+  return exposedIn(session).filter((person) => !said.has(person));
+}
+
+/** When the gun came to rest; `undefined` while it runs and where it never ran. */
+export function stoppedAt({ spraying }: Session): EpochMs | undefined {
+  return spraying.at(-1)?.to;
+}
+
+export interface FlushState {
+  readonly done: boolean;
+  /** Of the sheet's sequence; empty where the sheet gives none. */
+  readonly left: readonly SolventId[];
+}
+
+/** What a gear has still to be flushed with since it was last used. */
+export function flushState(session: Session, gear: Gear): FlushState {
+  const usedAt = session.spraying.at(-1)?.from;
+  if (usedAt === undefined) return { done: true, left: [] };
+  const since = session.flushes.filter((flush) => flush.gear === gear && flush.at >= usedAt);
+  if (since.some(({ solvent }) => solvent === undefined)) return { done: true, left: [] };
+  const steps = session.sheet.flush?.steps;
+  if (steps === undefined) return { done: since.length > 0, left: [] };
+  // In the sheet's order: isopropyl alcohol before acetone is not the sequence.
+  let next = 0;
+  for (const { solvent } of since) if (solvent === steps[next]?.solvent) next += 1;
+  return { done: next >= steps.length, left: steps.slice(next).map(({ solvent }) => solvent) };
+}
+
+/** Until when the fan stays on after the closing; `undefined` before it. */
+export function fanUntil({ closedAt, fanMinutes, spraying }: Session): EpochMs | undefined {
+  if (closedAt === undefined || fanMinutes === undefined || spraying.length === 0) return undefined;
+  return minutesAfter(closedAt, fanMinutes);
+}
+
+export function isSessionOpen({ closedAt }: Session): boolean {
+  return closedAt === undefined;
+}
+
+/** A closed one still waits for its fan. */
+export function isSessionLive(session: Session): boolean {
+  const until = fanUntil(session);
+  if (session.closedAt === undefined) return true;
+  return (
+    until !== undefined &&
+    until > session.closedAt &&
+    ![...session.rings.keys()].some((key) => key.endsWith('/fan-off'))
+  );
+}
