@@ -1,0 +1,60 @@
+// The air of every place on the board, with its age: an old reading says so before it says anything else.
+
+import { dewPoint } from '../../core/calc/air.ts';
+import { isRefused } from '../../core/calc/refusal.ts';
+import { defaultPlace } from '../../core/ids.ts';
+import { airAt, type Place } from '../../core/place/place.ts';
+import { celsiusSpread, minutesBetween } from '../../core/units.ts';
+import type { Tone } from './card.ts';
+import type { Telling } from './telling.ts';
+
+export interface BoardAir {
+  readonly place: string;
+  /** `24 °C`, `48 %`; empty where nobody has read it. */
+  readonly figures: readonly string[];
+  readonly lines: readonly string[];
+  readonly tone: Tone;
+}
+
+export function boardAir(t: Telling): readonly BoardAir[] {
+  const read = [...t.shop.places.values()].filter(({ air }) => air.length > 0);
+  if (read.length === 0) {
+    return [{ place: defaultPlace, figures: [], lines: [t.words.page.airNever], tone: 'warn' }];
+  }
+  return read.map((place) => placeOnBoard(t, place));
+}
+
+function placeOnBoard(t: Telling, place: Place): BoardAir {
+  const { page } = t.words;
+  const { temperature, humidity } = airAt(place, t.now);
+  const readAt = [temperature, humidity].flatMap((reading) => reading?.at ?? []).sort((a, b) => a - b)[0];
+  const age = readAt === undefined ? undefined : minutesBetween(readAt, t.now);
+  const old = age === undefined || age > t.shop.crew.airLimitMinutes;
+  return {
+    place: place.name,
+    figures: [
+      ...(temperature?.celsius === undefined ? [] : [t.f.temperature(temperature.celsius)]),
+      ...(humidity?.relativeHumidityPercent === undefined ? [] : [t.f.percent(humidity.relativeHumidityPercent)]),
+    ],
+    lines: [
+      ...(readAt === undefined || age === undefined ? [] : [page.airRead(t.f.timeDown(readAt), t.f.minutesUp(age))]),
+      ...(old ? [page.airTooOld] : dewLines(t, place)),
+    ],
+    tone: old ? 'warn' : 'plain',
+  };
+}
+
+function dewLines(t: Telling, place: Place): readonly string[] {
+  const { temperature, humidity } = airAt(place, t.now);
+  if (temperature?.celsius === undefined || humidity?.relativeHumidityPercent === undefined) return [];
+  const dew = dewPoint(temperature.celsius, humidity.relativeHumidityPercent);
+  if (isRefused(dew)) return [];
+  const steel = place.surfaces.findLast((reading) => reading.at <= t.now);
+  const { dewPoint: dewLine, surface } = t.words.page;
+  return [
+    dewLine(t.f.temperature(dew)),
+    ...(steel === undefined
+      ? []
+      : [surface(t.f.temperature(steel.celsius), t.f.spread(celsiusSpread(steel.celsius - dew)))]),
+  ];
+}

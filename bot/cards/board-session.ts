@@ -1,0 +1,22 @@
+// A spray session on the board: who sprays where, and whether the gun runs.
+
+import { sessionStream } from '../../core/ids.ts';
+import type { Session } from '../../core/session/session.ts';
+import type { BoardItem } from './board-item.ts';
+import { sessionTaps } from './session-lines.ts';
+import type { Telling } from './telling.ts';
+
+export function sessionOnBoard(t: Telling, session: Session): BoardItem {
+  const { page } = t.words;
+  const last = session.spraying.at(-1);
+  const sprays = last !== undefined && last.to === undefined;
+  return {
+    id: sessionStream(session.number),
+    name: page.spraying(session.place),
+    what: t.f.list(session.sprayers),
+    phase: sprays ? page.sprays : last === undefined ? page.briefed : page.gunStill,
+    tone: sprays ? 'warn' : 'plain',
+    clocks: [],
+    taps: sessionTaps(t, session),
+  };
+}

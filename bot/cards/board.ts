@@ -1,0 +1,92 @@
+// The board: everything that runs, with its clocks, the air and what rings next, as plain figures and words. Like a card
+// it is neutral; whoever shows it loses nothing.
+
+import { planReminders } from '../../core/reminders/plan.ts';
+import { alarms } from '../../core/session/session-commands.ts';
+import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
+import type { EpochMs } from '../../core/units.ts';
+import { epochMs, minutes, minutesBetween } from '../../core/units.ts';
+import { type BoardAir, boardAir } from './board-air.ts';
+import { batchOnBoard } from './board-batch.ts';
+import { canOnBoard } from './board-can.ts';
+import type { BoardItem } from './board-item.ts';
+import { partOnBoard } from './board-part.ts';
+import { sessionOnBoard } from './board-session.ts';
+import type { CardAction } from './card.ts';
+import { isRoundedUp, ringLabel } from './ring-label.ts';
+import type { Telling } from './telling.ts';
+
+export interface BoardRing {
+  readonly key: string;
+  readonly label: string;
+  readonly at: string;
+  readonly left: string;
+  readonly late: boolean;
+  readonly to: readonly string[];
+}
+
+export interface Board {
+  readonly crew: string;
+  /** ISO 8601 with its offset: the moment that all of it shows. */
+  readonly at: string;
+  /** The wall clock of that moment. */
+  readonly clock: string;
+  readonly batches: readonly BoardItem[];
+  readonly parts: readonly BoardItem[];
+  /** Those with the lid off, or in doubt. */
+  readonly cans: readonly BoardItem[];
+  readonly sessions: readonly BoardItem[];
+  readonly air: readonly BoardAir[];
+  readonly rings: readonly BoardRing[];
+  /** What can be started from nothing. */
+  readonly quick: readonly CardAction[];
+  /** One word each, for when somebody is in need. */
+  readonly alarms: readonly CardAction[];
+}
+
+/** A digest rings by itself every day and tells nobody at the wall anything. */
+const isForTheWall = (key: string): boolean => !key.startsWith('crew/');
+
+export function makeBoard(t: Telling): Board {
+  const rings = [...planReminders(t.shop).values()].flat().filter(({ numberedKey }) => isForTheWall(numberedKey));
+  return {
+    crew: t.shop.crew.name,
+    at: t.f.iso(t.now),
+    clock: t.f.timeDown(t.now),
+    batches: liveBatches(t.shop).map((batch) => batchOnBoard(t, batch)),
+    parts: liveParts(t.shop).map((part) => partOnBoard(t, part)),
+    cans: liveCans(t.shop).flatMap((can) => canOnBoard(t, can)),
+    sessions: openSessions(t.shop).map((session) => sessionOnBoard(t, session)),
+    air: boardAir(t),
+    rings: [...rings]
+      .sort((a, b) => a.dueAt - b.dueAt || (a.numberedKey < b.numberedKey ? -1 : 1))
+      .map(({ numberedKey, dueAt, to }) => ({
+        key: numberedKey,
+        label: ringLabel(t.words, numberedKey),
+        at: isRoundedUp(numberedKey) ? t.f.timeUp(dueAt) : t.f.timeDown(dueAt),
+        ...dueIn(t, dueAt),
+        to,
+      })),
+    quick: quickTaps(t),
+    alarms: alarms.map((verb) => ({ id: `alarm-${verb}`, label: t.words.session.troubles[verb].title, line: verb })),
+  };
+}
+
+function dueIn(t: Telling, dueAt: EpochMs): Pick<BoardRing, 'left' | 'late'> {
+  const { page } = t.words;
+  const late = minutesBetween(dueAt, t.now);
+  if (late >= 1) return { left: page.lateFor(t.f.minutesDown(late)), late: true };
+  const wait = minutes(Math.max(0, minutesBetween(t.now, epochMs(dueAt))));
+  return { left: wait < 1 ? page.dueNow : page.inTime(t.f.minutesDown(wait)), late: false };
+}
+
+function quickTaps(t: Telling): readonly CardAction[] {
+  const { quick } = t.words.page;
+  return [
+    { id: 'air', label: quick.air, line: 'air {air-temperature}C {humidity}%' },
+    { id: 'mix', label: quick.mix, line: 'mix {amount}kg' },
+    { id: 'now', label: quick.now, line: 'now' },
+    { id: 'day', label: quick.day, line: 'day' },
+    { id: 'help', label: quick.help, line: 'help' },
+  ];
+}

@@ -1,0 +1,28 @@
+// The board for the wall, whole with its first look: the events only bring what changes.
+
+import { Hono } from 'hono';
+import { html } from 'hono/html';
+import { wallHtml } from './html/board-html.ts';
+import { frameHtml } from './html/frame-html.ts';
+import { boardFor, maySeeWall, nameOf, type PageEnv } from './page-env.ts';
+import type { PageNeeds } from './page-needs.ts';
+
+export function boardRoutes(needs: PageNeeds): Hono<PageEnv> {
+  const app = new Hono<PageEnv>();
+  app.get('/board', async (c) => {
+    const session = c.get('session');
+    if (!maySeeWall(needs, session)) return c.redirect('/join', 303);
+    const name = nameOf(session);
+    const { words } = await needs.overview.voice(name);
+    const { live, conversation } = words.page;
+    const board = await boardFor(needs, name);
+    const link = session.who.is === 'person' ? html`<a class="from-board" href="/">${conversation}</a>` : '';
+    const body = html`<p class="lost" role="alert" hidden data-text="${live.lostBoard}"></p>
+${needs.notice === undefined ? '' : html`<p class="notice">${needs.notice}</p>`}
+<main class="wall" data-at="${board.clock}">${wallHtml(board, words)}</main>${link}`;
+    const title = `${words.page.board}: ${board.crew}`;
+    const page = { title, language: needs.language, kind: 'wall', scripts: ['wall.js'], assets: needs.assets } as const;
+    return c.html(frameHtml({ ...page, body }));
+  });
+  return app;
+}

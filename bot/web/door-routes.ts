@@ -1,0 +1,68 @@
+// Becoming somebody: on this machine by choosing a name, on the crew's phones by the code as well.
+
+import { getConnInfo } from '@hono/node-server/conninfo';
+import { Hono } from 'hono';
+import { isOwnPost } from './guards.ts';
+import { doorHtml } from './html/door-html.ts';
+import { frameHtml } from './html/frame-html.ts';
+import { opens } from './join-code.ts';
+import type { PageContext, PageEnv } from './page-env.ts';
+import type { PageNeeds } from './page-needs.ts';
+import { rateLimit } from './rate-limit.ts';
+import { formToken, startSession } from './session.ts';
+
+export function doorRoutes(needs: PageNeeds): Hono<PageEnv> {
+  const { secret, people, joinCode } = needs;
+  const app = new Hono<PageEnv>();
+  // A code of 37 bits, tried 30 times a minute by everybody together, holds for millennia.
+  const tries = {
+    each: rateLimit({ atOnce: 5, secondsEach: 12 }),
+    together: rateLimit({ atOnce: 30, secondsEach: 2 }),
+  };
+
+  function door(c: PageContext, status: 200 | 403 | 429, fault?: string) {
+    const { words } = needs;
+    const session = c.get('session');
+    const asksCode = joinCode !== undefined && session.who.is === 'visitor';
+    const token = formToken(secret, session);
+    const body = doorHtml({ words, crew: needs.crew, people, token, asksCode, fault, notice: needs.notice });
+    const page = {
+      title: words.page.title,
+      language: needs.language,
+      kind: 'door',
+      scripts: [],
+      assets: needs.assets,
+    } as const;
+    return c.html(frameHtml({ ...page, body }), status);
+  }
+
+  app.get('/join', (c) => door(c, 200));
+
+  app.post('/join', async (c) => {
+    const { page } = needs.words;
+    const session = c.get('session');
+    const form = await c.req.parseBody();
+    if (!isOwnPost(c, secret, session, text(form.token))) return door(c, 403, page.badForm);
+    if (joinCode !== undefined && session.who.is === 'visitor') {
+      const from = getConnInfo(c).remote.address ?? 'unknown';
+      const wait = Math.max(tries.each.take(from), tries.together.take('all'));
+      if (wait > 0) return door(c, 429, page.tooMany(wait));
+      if (!opens(text(form.code), joinCode)) {
+        needs.log.info('page-code-refused', { from });
+        return door(c, 403, page.wrongCode);
+      }
+    }
+    if (text(form.board) !== '') {
+      await startSession(c, secret, { is: 'board' });
+      return c.redirect('/board', 303);
+    }
+    const name = people.find((known) => known === text(form.as));
+    if (name === undefined) return door(c, 403, page.chooseName);
+    await startSession(c, secret, { is: 'person', name });
+    return c.redirect('/', 303);
+  });
+
+  return app;
+}
+
+const text = (value: unknown): string => (typeof value === 'string' ? value : '');

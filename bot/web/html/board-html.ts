@@ -1,0 +1,82 @@
+// The board, twice: for the wall, in figures that are read from the other end of the room, and as the strip of what runs
+// on top of a phone's conversation.
+
+import { html } from 'hono/html';
+import type { Board } from '../../cards/board.ts';
+import type { BoardAir } from '../../cards/board-air.ts';
+import type { BoardClock, BoardItem } from '../../cards/board-item.ts';
+import type { Words } from '../../language/words/languages.ts';
+import { mark } from './post-html.ts';
+import { tapHtml } from './tap-html.ts';
+import type { Html, Viewer } from './viewer.ts';
+
+/** All of the wall but its frame: sent anew whenever it has changed. */
+export function wallHtml(board: Board, { page }: Words): Html {
+  const { sections } = page;
+  return html`<header class="wall-head"><h1>${board.crew}</h1><div class="wall-air">${board.air.map(airHtml)}</div><p class="wall-clock"><time datetime="${board.at}">${board.clock}</time></p></header>
+<section class="wall-rings"><h2>${sections.rings}</h2>${
+    board.rings.length === 0
+      ? html`<p class="none">${page.noRings}</p>`
+      : html`<ol>${board.rings
+          .slice(0, ringsShown)
+          .map(
+            (ring) =>
+              html`<li class="${ring.late ? 'late' : ''}"><b>${timeHtml(ring.at)}</b><span class="left">${ring.left}</span><span class="what">${ring.label}</span></li>`,
+          )}</ol>`
+  }</section>
+<section class="wall-items${isDense(board) ? ' dense' : ''}"><h2>${sections.batches}</h2>${itemsHtml([...board.batches, ...board.cans, ...board.sessions], page.noBatches)}<h2>${sections.parts}</h2>${itemsHtml(board.parts, page.noParts)}</section>`;
+}
+
+/** As many as fit beside the items. */
+const ringsShown = 4;
+
+/** A time of another day carries its date, smaller: the figures stay as big as the others. */
+function timeHtml(at: string | undefined): Html | '' {
+  const [, day = '', time = at ?? ''] = /^(.+) (\d\d:\d\d)$/.exec(at ?? '') ?? [];
+  return day === '' ? html`${time}` : html`<small>${day}</small> ${time}`;
+}
+
+/** So many clocks that the lowest would hang below the screen. */
+function isDense({ batches, cans, parts }: Board): boolean {
+  return [...batches, ...cans, ...parts].flatMap(({ clocks }) => clocks).length > 4;
+}
+
+function itemsHtml(items: readonly BoardItem[], none: string): Html {
+  if (items.length === 0) return html`<p class="none">${none}</p>`;
+  return html`<ul>${items.map(
+    (item) => html`<li class="item ${item.tone}" data-item="${item.id}">
+<p class="item-head">${mark(item)}<b>${item.name}</b> <span class="phase">${item.phase}</span> <span class="what">${item.what}</span></p>
+${item.clocks.map(clockHtml)}</li>`,
+  )}</ul>`;
+}
+
+/** A bar, its end and what is left: the words say all that the bar shows. */
+function clockHtml(clock: BoardClock): Html {
+  return html`<div class="clock ${clock.tone}" data-clock="${clock.id}"><p><span>${clock.label}</span> <b>${timeHtml(clock.at)}</b> <span class="left">${clock.left}</span></p><progress max="100" value="${Math.floor(clock.progress * 100)}" aria-label="${clock.label}"></progress></div>`;
+}
+
+function airHtml(air: BoardAir): Html {
+  return html`<div class="air ${air.tone}"><p class="item-head">${mark(air)}<span class="phase">${air.place}</span> <b>${air.figures.join('  ')}</b></p><p class="what">${air.lines.join(', ')}</p></div>`;
+}
+
+/** What runs, on a phone: a row of tiles, each with its taps folded behind it. */
+export function stripHtml(board: Board, viewer: Viewer): Html {
+  const items = [...board.batches, ...board.cans, ...board.sessions, ...board.parts];
+  const next = board.rings[0];
+  const { page } = viewer.words;
+  return html`<p class="strip-next" data-clock="${board.clock}">${
+    next === undefined
+      ? html`<span>${page.noRings}</span>`
+      : html`<span class="${next.late ? 'late' : ''}">${page.rings} <b>${timeHtml(next.at)}</b> ${next.label}, <span class="left">${next.left}</span></span>`
+  }</p>${items.length === 0 ? '' : html`<ul>${items.map((item) => tileHtml(item, viewer))}</ul>`}`;
+}
+
+function tileHtml(item: BoardItem, viewer: Viewer): Html {
+  const [clock] = item.clocks;
+  const id = item.id.replaceAll(/[^\w-]/g, '-');
+  return html`<li data-item="${item.id}"><details class="tile ${item.tone}" id="tile-${id}" name="tile"><summary>${mark(item)}<b>${item.name}</b> <span class="phase">${item.phase}</span>${
+    clock === undefined
+      ? ''
+      : html` <span class="tile-clock"><b>${timeHtml(clock.at)}</b> <progress max="100" value="${Math.floor(clock.progress * 100)}" aria-label="${clock.label}"></progress></span>`
+  }</summary><div class="tile-more"><p class="what">${item.what}</p>${item.clocks.map(clockHtml)}<div class="taps">${item.taps.map((action, i) => tapHtml(action, `t${item.id}-${i}`, viewer))}</div></div></details></li>`;
+}

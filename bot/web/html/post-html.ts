@@ -1,0 +1,77 @@
+// One post of the conversation: the line that was said, and its card. What is others' own stands folded, in one line.
+
+import { html } from 'hono/html';
+import type { Card } from '../../cards/card.ts';
+import { isRoundedUp, ringLabel } from '../../cards/ring-label.ts';
+import { isFor, type Post, ringsFor } from '../conversation.ts';
+import { openTapHtml, tapHtml } from './tap-html.ts';
+import type { Html, Viewer } from './viewer.ts';
+
+export function postHtml(post: Post, viewer: Viewer): Html {
+  const { n, said, answer } = post;
+  const { page } = viewer.words;
+  const time = answer.at.slice(11, 16);
+  const mine = isFor(answer, viewer.name);
+  const whose = answer.key === null ? (answer.as ?? '') : page.forPeople(answer.to.join(', '));
+  if (!mine) {
+    return html`<li class="post others" id="post-${n}" data-n="${n}"><details><summary><span class="whose">${whose}</span> <time datetime="${answer.at}">${time}</time> ${mark(answer.card)} <b>${answer.card.title}</b></summary>${cardHtml(post, viewer)}</details></li>`;
+  }
+  const from = answer.as === viewer.name ? '' : `${answer.as}: `;
+  const line = said === null ? '' : html`<p class="said"><span>${from}${said}</span></p>`;
+  const ring = ringsFor(answer, viewer.name)
+    ? html` data-ring="${answer.key ?? `said-${n}`}" data-tone="${answer.card.tone}"`
+    : '';
+  return html`<li class="post mine" id="post-${n}" data-n="${n}" data-delivery="${post.delivery ?? ''}"${ring}>${line}${cardHtml(post, viewer)}</li>`;
+}
+
+function cardHtml({ n, answer }: Post, viewer: Viewer): Html {
+  const { card, kind } = answer;
+  const { page } = viewer.words;
+  const time = answer.at.slice(11, 16);
+  const stands = kind === 'reply' && answer.recorded ? page.recorded : page.kinds[kind];
+  return html`<article class="card ${card.tone} ${kind}" data-code="${answer.code ?? ''}">
+<header><span class="hole">${mark(card)}</span><h2>${card.title}</h2><p class="when">${stands === '' ? '' : html`<span class="kind">${stands}</span> `}<time datetime="${answer.at}">${time}</time></p></header>
+${card.facts.length === 0 ? '' : html`<dl>${card.facts.map((fact) => html`<div data-fact="${fact.id}"><dt>${fact.label}</dt><dd>${unbroken(fact.shown)}</dd></div>`)}</dl>`}
+${card.lines.map((line) => html`<p>${unbroken(line)}</p>`)}
+${card.hazards.map(({ text, source }) => html`<p class="hazard"><b>!</b> ${text} <small>(${source})</small></p>`)}
+${imageHtml(card, viewer)}${tapsHtml(card, n, viewer)}${nextHtml(card, answer.at, viewer)}</article>`;
+}
+
+/** The tone as a word for who hears the page, and as a shape: never colour alone. */
+export function mark({ tone }: Pick<Card, 'tone'>): Html {
+  return html`<span class="mark ${tone}" aria-hidden="true"></span>`;
+}
+
+function imageHtml(card: Card, { words }: Viewer): Html | '' {
+  if (card.image === null) return '';
+  return html`<img src="/picture?ref=${encodeURIComponent(card.image)}" alt="${words.page.picture(card.title)}" loading="lazy">`;
+}
+
+function tapsHtml(card: Card, n: number, viewer: Viewer): Html | '' {
+  const [first, ...others] = card.actions;
+  if (first === undefined) return '';
+  const place = (i: number) => `p${n}-${i}`;
+  return html`<div class="taps">${openTapHtml(first, place(0), viewer, card)}${others.map((action, i) => tapHtml(action, place(i + 1), viewer))}</div>`;
+}
+
+/** The first two bells: the rest stand on the board. */
+function nextHtml(card: Card, at: string, { words }: Viewer): Html | '' {
+  const next = card.next.filter(({ key }) => !key.startsWith('crew/')).slice(0, 2);
+  if (next.length === 0) return '';
+  return html`<p class="next">${next.map(({ key, dueAt }) => html`<span>${words.page.rings} <b>${ringTime(key, dueAt, at)}</b> ${ringLabel(words, key)}</span>`)}</p>`;
+}
+
+const msPerMinute = 60_000;
+
+/** Of an ISO time with its offset the wall clock there, to the cautious minute; with the day where it is another. */
+function ringTime(key: string, dueAt: string, at: string): string {
+  const wall = Date.parse(`${dueAt.slice(0, 19)}Z`);
+  const minute = isRoundedUp(key) ? Math.ceil(wall / msPerMinute) : Math.floor(wall / msPerMinute);
+  const shown = new Date(minute * msPerMinute).toISOString();
+  return shown.slice(0, 10) === at.slice(0, 10) ? shown.slice(11, 16) : `${shown.slice(5, 10)} ${shown.slice(11, 16)}`;
+}
+
+/** A figure stays with its unit at the end of a line. */
+function unbroken(text: string): string {
+  return text.replaceAll(/(\d) (?=[%°µ]|(?:min|h|g|kg|L|mil|lb|oz)\b)/g, '$1\u00a0');
+}

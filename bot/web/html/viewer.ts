@@ -1,0 +1,16 @@
+// Whose page is being written, and what every form on it must carry.
+
+import type { html } from 'hono/html';
+import type { UnitSystem } from '../../../core/crew/crew.ts';
+import type { Words } from '../../language/words/languages.ts';
+
+export type Html = ReturnType<typeof html>;
+
+export interface Viewer {
+  readonly name: string;
+  readonly words: Words;
+  readonly units: UnitSystem;
+  readonly token: string;
+  /** The number of the newest post: a tap pressed again on a newer page is a new delivery. */
+  readonly latest: number;
+}

@@ -1,0 +1,151 @@
+// What arrives by itself: server-sent events. A page that was away names the last post it saw and gets all since; while
+// nothing happens it is told so every few seconds, so that silence means a lost connection.
+
+import { Hono } from 'hono';
+import { type SSEStreamingApi, streamSSE } from 'hono/streaming';
+import { isSeenBy, type Post } from './conversation.ts';
+import { stripHtml, wallHtml } from './html/board-html.ts';
+import { postHtml } from './html/post-html.ts';
+import type { Html } from './html/viewer.ts';
+import { boardFor, maySeeWall, nameOf, type PageContext, type PageEnv, viewerOf } from './page-env.ts';
+import type { PageNeeds } from './page-needs.ts';
+import { rateLimit } from './rate-limit.ts';
+
+export interface LiveRoutes {
+  readonly app: Hono<PageEnv>;
+  /** Ends every open stream: the program stops. */
+  readonly stop: () => void;
+}
+
+/** A crew of eight with two pages each, and some left open. */
+const mostStreams = 60;
+
+export function liveRoutes(needs: PageNeeds): LiveRoutes {
+  const { conversation } = needs;
+  const app = new Hono<PageEnv>();
+  const open = new Set<() => void>();
+  const opening = rateLimit({ atOnce: 30, secondsEach: 1 });
+
+  /** The same for both: `first` on opening, `onPost` for each post, `scene` whenever it has changed. */
+  function stream(
+    c: PageContext,
+    first: (sse: Sender) => void,
+    onPost: (sse: Sender, post: Post) => void,
+    scene: () => Promise<Scene>,
+  ): Response | Promise<Response> {
+    const wait = opening.take(c.get('session').id);
+    if (wait > 0 || open.size >= mostStreams) return c.text('', 429, { 'retry-after': String(Math.max(wait, 5)) });
+    return streamSSE(c, async (stream) => {
+      const sse = sender(stream, needs);
+      let shown = '';
+      const show = async () => {
+        const { clock, content } = await scene();
+        const html = String(await content);
+        // Sent only when it says something else; in between the page is told that it is connected.
+        if (html === shown) return sse.send({ event: 'beat', data: clock });
+        shown = html;
+        sse.send({ event: 'scene', data: html });
+      };
+      const refresh = () => {
+        show().catch((error: unknown) => needs.log.error('page-scene-failed', { error: String(error) }));
+      };
+      const unfollow = conversation.follow((post) => {
+        onPost(sse, post);
+        refresh();
+      });
+      first(sse);
+      refresh();
+      const beat = setInterval(refresh, needs.beatMs);
+      let end = () => {};
+      await new Promise<void>((done) => {
+        end = done;
+        open.add(end);
+        stream.onAbort(end);
+      });
+      open.delete(end);
+      clearInterval(beat);
+      unfollow();
+      await stream.close();
+    });
+  }
+
+  app.get('/events', async (c) => {
+    const viewer = await viewerOf(needs, c.get('session'));
+    if (viewer === undefined) return c.text('', 403);
+    const { name } = viewer;
+    const current = () => ({ ...viewer, latest: conversation.latest() });
+    const seen = c.req.header('last-event-id') ?? c.req.query('after') ?? '';
+    return stream(
+      c,
+      (sse) => {
+        const missed = missedSince(seen, name);
+        if (missed === 'gone') return sse.send({ event: 'anew', data: '' });
+        for (const post of missed) sse.post(post, postHtml(post, current()));
+      },
+      (sse, post) => {
+        if (isSeenBy(post, name)) sse.post(post, postHtml(post, current()));
+      },
+      async () => {
+        const board = await boardFor(needs, name);
+        return { clock: board.clock, content: stripHtml(board, current()) };
+      },
+    );
+  });
+
+  /** `seen`: the conversation and the number of the last post, as they stood in the event's id. */
+  function missedSince(seen: string, name: string): readonly Post[] | 'gone' {
+    const [id, n] = seen.split('-');
+    if (id !== conversation.id || n === undefined || !/^\d+$/.test(n)) return 'gone';
+    return conversation.after(Number(n), name);
+  }
+
+  app.get('/board/events', (c) => {
+    const session = c.get('session');
+    if (!maySeeWall(needs, session)) return c.text('', 403);
+    const name = nameOf(session);
+    return stream(
+      c,
+      () => undefined,
+      () => undefined,
+      async () => {
+        const board = await boardFor(needs, name);
+        const { words } = await needs.overview.voice(name);
+        return { clock: board.clock, content: wallHtml(board, words) };
+      },
+    );
+  });
+
+  return {
+    app,
+    stop: () => {
+      for (const done of open) done();
+      open.clear();
+    },
+  };
+}
+
+interface Scene {
+  /** What the wall clock says in it. */
+  readonly clock: string;
+  readonly content: Html;
+}
+
+interface Sender {
+  readonly send: (message: { event: string; data: string; id?: string }) => void;
+  readonly post: (post: Post, content: Html) => void;
+}
+
+/** One after another, whatever takes longer to write. A reader that has gone is noticed by `onAbort`. */
+function sender(stream: SSEStreamingApi, { conversation, log }: PageNeeds): Sender {
+  let turn: Promise<unknown> = Promise.resolve();
+  const inTurn = (write: () => Promise<void>) => {
+    turn = turn.then(write).catch((error: unknown) => log.error('page-event-failed', { error: String(error) }));
+  };
+  return {
+    send: (message) => inTurn(() => stream.writeSSE(message)),
+    post: ({ n }, content) =>
+      inTurn(async () =>
+        stream.writeSSE({ event: 'post', id: `${conversation.id}-${n}`, data: String(await content) }),
+      ),
+  };
+}

@@ -1,0 +1,34 @@
+// What a request carries once it has passed the guards, and who is behind it.
+
+import type { Context } from 'hono';
+import type { Board } from '../cards/board.ts';
+import type { Viewer } from './html/viewer.ts';
+import type { PageNeeds } from './page-needs.ts';
+import { formToken, type Session } from './session.ts';
+
+export interface PageEnv {
+  readonly Variables: { session: Session };
+}
+
+export type PageContext = Context<PageEnv>;
+
+export function nameOf({ who }: Session): string | undefined {
+  return who.is === 'person' ? who.name : undefined;
+}
+
+export async function viewerOf(needs: PageNeeds, session: Session): Promise<Viewer | undefined> {
+  const name = nameOf(session);
+  if (name === undefined) return undefined;
+  const { words, units } = await needs.overview.voice(name);
+  return { name, words, units, token: formToken(needs.secret, session), latest: needs.conversation.latest() };
+}
+
+/** As it stands, in a person's units and language; for the wall in those of the crew's first. */
+export function boardFor({ overview, people }: PageNeeds, name: string | undefined): Promise<Board> {
+  return overview.board(name ?? people[0] ?? '');
+}
+
+/** Whoever has joined may look at the wall; on this machine anybody may. */
+export function maySeeWall(needs: PageNeeds, { who }: Session): boolean {
+  return who.is !== 'visitor' || needs.joinCode === undefined;
+}

@@ -1,0 +1,32 @@
+// All that the page asks of the program: nobody in here knows a noun or the store.
+
+import type { Clock, Log } from '../../core/ports.ts';
+import type { Host } from '../host.ts';
+import type { Words } from '../language/words/languages.ts';
+import type { Overview } from '../overview.ts';
+import type { Assets } from './assets.ts';
+import type { Conversation } from './conversation.ts';
+
+export interface PageNeeds {
+  readonly host: Pick<Host, 'handle'>;
+  readonly conversation: Conversation;
+  readonly overview: Pick<Overview, 'board' | 'voice'>;
+  /** The PNG behind a card's `image`. */
+  readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
+  readonly crew: string;
+  /** Of the crew's file, at least one: the wall speaks as to the first. */
+  readonly people: readonly string[];
+  /** For whoever is not known yet. */
+  readonly words: Words;
+  readonly language: string;
+  readonly clock: Clock;
+  readonly log: Log;
+  readonly secret: string;
+  /** `undefined`: open to this machine only, and nobody is asked for a code. */
+  readonly joinCode: string | undefined;
+  readonly assets: Assets;
+  /** Stands on every page: what is only for show says so. */
+  readonly notice: string | undefined;
+  /** How often an open page is told that it is still connected, and what has changed. */
+  readonly beatMs: number;
+}

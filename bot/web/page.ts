@@ -1,0 +1,91 @@
+// Opens the shop page: a small server of plain pages for this machine, or with a code for the crew's network.
+
+import { networkInterfaces } from 'node:os';
+import { type ServerType, serve } from '@hono/node-server';
+import { Hono } from 'hono';
+import { bodyLimit } from 'hono/body-limit';
+import { boardRoutes } from './board-routes.ts';
+import { doorRoutes } from './door-routes.ts';
+import { onlyOwnName, strictHeaders } from './guards.ts';
+import { liveRoutes } from './live-routes.ts';
+import type { PageEnv } from './page-env.ts';
+import type { PageNeeds } from './page-needs.ts';
+import { readSession, startSession } from './session.ts';
+import { talkRoutes } from './talk-routes.ts';
+
+export interface Page {
+  /** Where it can be opened, this machine's own address first. */
+  readonly addresses: readonly string[];
+  readonly stop: () => Promise<void>;
+}
+
+/** Far more than a form holds. */
+const mostBytes = 16 * 1024;
+
+/** Fails where the port is taken. Port 0 takes any that is free. */
+export async function openPage(needs: PageNeeds, port: number): Promise<Page> {
+  const lan = needs.joinCode !== undefined;
+  const live = liveRoutes(needs);
+  const app = pageApp(needs, live.app, lan);
+  const server = await listening(app, lan ? '0.0.0.0' : '127.0.0.1', port);
+  const at = server.address();
+  const open = typeof at === 'object' && at !== null ? at.port : port;
+  const hosts = ['127.0.0.1', ...(lan ? networkAddresses() : [])];
+  return {
+    addresses: hosts.map((host) => `http://${host}:${open}`),
+    stop: () =>
+      new Promise((done) => {
+        live.stop();
+        server.close(() => done());
+        if ('closeAllConnections' in server) server.closeAllConnections();
+      }),
+  };
+}
+
+function pageApp(needs: PageNeeds, live: Hono<PageEnv>, lan: boolean): Hono<PageEnv> {
+  const { assets, secret, people, log } = needs;
+  const app = new Hono<PageEnv>();
+  app.use(strictHeaders, onlyOwnName(lan));
+  // One version in the address: it never changes under a browser that keeps it.
+  app.get('/assets/:version/:name', (c) => {
+    const asset = assets.find(c.req.param('name'));
+    if (asset === undefined) return c.notFound();
+    const zipped = (c.req.header('accept-encoding') ?? '').includes('gzip');
+    c.header('content-type', asset.type);
+    c.header('cache-control', 'public, max-age=31536000, immutable');
+    c.header('vary', 'accept-encoding');
+    if (zipped) c.header('content-encoding', 'gzip');
+    return c.body(zipped ? asset.gzipped : asset.plain);
+  });
+  app.use(async (c, next) => {
+    c.header('cache-control', 'no-store');
+    c.set('session', (await readSession(c, secret, people)) ?? (await startSession(c, secret, { is: 'visitor' })));
+    return next();
+  });
+  app.use(bodyLimit({ maxSize: mostBytes, onError: (c) => c.json({ why: needs.words.page.tooLong }, 413) }));
+  app.route('/', live);
+  app.route('/', talkRoutes(needs));
+  app.route('/', boardRoutes(needs));
+  app.route('/', doorRoutes(needs));
+  app.notFound((c) => c.text(needs.words.page.notHere, 404));
+  app.onError((error, c) => {
+    log.error('page-failed', { path: c.req.path, error: String(error) });
+    return c.text(needs.words.replies.failed, 500);
+  });
+  return app;
+}
+
+function listening(app: Hono<PageEnv>, hostname: string, port: number): Promise<ServerType> {
+  return new Promise((opened, failed) => {
+    const server = serve({ fetch: app.fetch, hostname, port }, () => opened(server));
+    server.once('error', failed);
+  });
+}
+
+/** Where the crew's phones find this machine. */
+function networkAddresses(): readonly string[] {
+  return Object.values(networkInterfaces())
+    .flatMap((addresses) => addresses ?? [])
+    .filter(({ family, internal }) => family === 'IPv4' && !internal)
+    .map(({ address }) => address);
+}

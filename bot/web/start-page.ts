@@ -1,0 +1,49 @@
+// Starts the page from what the program was started with, and says where it is. Loaded only where there is a page: a
+// terminal alone does not pay for it.
+
+import type { CrewFile } from '../../core/crew/crew.ts';
+import type { ConfigFault, Flags } from '../config.ts';
+import { wordsIn } from '../language/words/languages.ts';
+import { readAssets } from './assets.ts';
+import { newJoinCode } from './join-code.ts';
+import { openPage, type Page } from './page.ts';
+import type { PageNeeds } from './page-needs.ts';
+import { pageSecret } from './session.ts';
+
+export type PageStart = Pick<
+  PageNeeds,
+  'host' | 'conversation' | 'overview' | 'picture' | 'clock' | 'log' | 'notice'
+> & {
+  readonly flags: Flags;
+  /** Where the secret is kept that phones stay joined by; `undefined`: in memory. */
+  readonly folder: string | undefined;
+  readonly crewFile: CrewFile;
+  readonly assetFolder: string;
+};
+
+const beatMs = { usual: 5_000, demo: 1_000 };
+
+export async function startPage(start: PageStart): Promise<Page | ConfigFault> {
+  const { flags, folder, crewFile, assetFolder, ...parts } = start;
+  const language = crewFile.people[0]?.language ?? flags.lang;
+  const words = wordsIn(language);
+  const joinCode = flags.lan ? newJoinCode() : undefined;
+  const needs: PageNeeds = {
+    ...parts,
+    ...{ words, language, joinCode, crew: crewFile.name },
+    people: crewFile.people.map(({ name }) => name),
+    secret: pageSecret(folder),
+    assets: readAssets(assetFolder),
+    beatMs: flags.demo ? beatMs.demo : beatMs.usual,
+  };
+  try {
+    const page = await openPage(needs, flags.port);
+    // Standard output holds nothing but JSON where JSON was asked for.
+    const out = flags.json ? process.stderr : process.stdout;
+    out.write(`${words.page.opened(page.addresses.join('  '))}\n`);
+    if (joinCode !== undefined) out.write(`${words.page.openedTo(joinCode)}\n`);
+    return page;
+  } catch (error) {
+    return { fault: `--port ${flags.port}: ${error instanceof Error ? error.message : String(error)}` };
+  }
+}

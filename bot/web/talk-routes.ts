@@ -1,0 +1,97 @@
+// The conversation's page, and the lines and taps that come from it.
+
+import { Hono } from 'hono';
+import { isOwnPost } from './guards.ts';
+import { turnedAwayHtml } from './html/door-html.ts';
+import { frameHtml } from './html/frame-html.ts';
+import { postHtml } from './html/post-html.ts';
+import { talkHtml } from './html/talk-html.ts';
+import { boardFor, type PageContext, type PageEnv, viewerOf } from './page-env.ts';
+import type { PageNeeds } from './page-needs.ts';
+import { rateLimit } from './rate-limit.ts';
+import { deliveryOf, readSayForm } from './say-form.ts';
+import { type Session, startSession } from './session.ts';
+
+/** More than a phone shows in a shift's half; older ones stand in the record. */
+const shown = 60;
+
+type Refusal = 400 | 403 | 409 | 413 | 429;
+
+export function talkRoutes(needs: PageNeeds): Hono<PageEnv> {
+  const { conversation, people, secret, assets } = needs;
+  const app = new Hono<PageEnv>();
+  // A phone that comes back after an hour sends all it has kept; a hand types a line in some seconds.
+  const lines = rateLimit({ atOnce: 30, secondsEach: 1 });
+
+  app.get('/', async (c) => {
+    const session = await whoeverItMustBe(c);
+    if (session.who.is === 'board') return c.redirect('/board', 303);
+    const viewer = await viewerOf(needs, session);
+    if (viewer === undefined) return c.redirect('/join', 303);
+    const [board, posts] = [await boardFor(needs, viewer.name), conversation.newest(shown, viewer.name)];
+    const mayChange = people.length > 1;
+    const talk = { viewer, board, posts, conversation: conversation.id, notice: needs.notice, mayChange };
+    const title = `${viewer.words.page.title}: ${board.crew}`;
+    return c.html(
+      frameHtml({ title, language: needs.language, kind: 'talk', scripts: ['talk.js'], assets, body: talkHtml(talk) }),
+    );
+  });
+
+  /** On this machine, a crew of one is not asked who it is. */
+  async function whoeverItMustBe(c: PageContext): Promise<Session> {
+    const session = c.get('session');
+    const [only, ...others] = people;
+    if (session.who.is !== 'visitor' || needs.joinCode !== undefined || only === undefined || others.length > 0) {
+      return session;
+    }
+    return startSession(c, secret, { is: 'person', name: only });
+  }
+
+  app.post('/say', async (c) => {
+    const session = c.get('session');
+    const viewer = await viewerOf(needs, session);
+    const { page } = (viewer ?? needs).words;
+    const form = readSayForm(await c.req.parseBody());
+    if (form === undefined) return refuse(c, 400, page.tooLong);
+    if (viewer === undefined || !isOwnPost(c, secret, session, form.token)) return refuse(c, 403, page.badForm);
+    if (form.as !== viewer.name) return refuse(c, 409, page.otherPerson(form.as));
+    const wait = lines.take(viewer.name);
+    if (wait > 0) {
+      c.header('retry-after', String(wait));
+      return refuse(c, 429, page.tooMany(wait));
+    }
+    const delivery = deliveryOf(form, viewer.name, needs.clock.now());
+    // A question is answered once a delivery, too: the host remembers only what it has recorded.
+    if (conversation.answered(delivery.id) === undefined) await needs.host.handle(delivery);
+    const post = conversation.lastTo(delivery.id);
+    if (!wantsJson(c)) return c.redirect(post === undefined ? '/' : `/#post-${post.n}`, 303);
+    if (post === undefined) return c.json({ n: 0, html: '' });
+    const html = String(await postHtml(post, { ...viewer, latest: conversation.latest() }));
+    return c.json({ n: post.n, html });
+  });
+
+  app.get('/picture', async (c) => {
+    if (c.get('session').who.is !== 'person') return c.body(null, 403);
+    const drawn = await needs.picture(c.req.query('ref') ?? '');
+    if (drawn === undefined) return c.body(null, 404);
+    c.header('content-type', 'image/png');
+    return c.body(new Uint8Array(drawn));
+  });
+
+  function refuse(c: PageContext, status: Refusal, why: string) {
+    if (wantsJson(c)) return c.json({ why }, status);
+    const body = turnedAwayHtml(needs.words, why);
+    const page = {
+      title: needs.words.page.title,
+      language: needs.language,
+      kind: 'door',
+      scripts: [],
+      assets,
+    } as const;
+    return c.html(frameHtml({ ...page, body }), status);
+  }
+
+  return app;
+}
+
+const wantsJson = (c: PageContext): boolean => (c.req.header('accept') ?? '').includes('application/json');

@@ -1,0 +1,26 @@
+// Debian's Chromium for the browser tests. Where there is none they are skipped and say how to get it; a build server has
+// it, or fails.
+
+import { existsSync } from 'node:fs';
+import { type Browser, chromium } from 'playwright-core';
+
+const named = process.env.CHROMIUM;
+const places = named === undefined ? ['/usr/bin/chromium', '/usr/bin/chromium-browser'] : [named];
+const found = places.find((place) => existsSync(place));
+
+/** Whether the browser tests run here. */
+export const hasChromium = found !== undefined;
+
+if (!hasChromium) {
+  const how = 'no Chromium: install Debian’s package chromium, or set CHROMIUM to its path';
+  if (process.env.CI === 'true') throw new Error(`browser tests cannot run: ${how}`);
+  process.stderr.write(`browser tests skipped: ${how}\n`);
+}
+
+export function launchChromium(): Promise<Browser> {
+  const quiet = ['--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
+  return chromium.launch({
+    executablePath: found ?? '',
+    args: [...quiet, '--no-sandbox', '--disable-gpu', '--disable-quic', '--autoplay-policy=no-user-gesture-required'],
+  });
+}
