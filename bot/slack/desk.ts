@@ -1,0 +1,26 @@
+// Everything that belongs to one crew in Slack. Several crews work side by side, and none sees another's.
+
+import type { CrewId } from '../../core/ids.ts';
+import type { Answer } from '../answer.ts';
+import type { Host } from '../host.ts';
+import type { Overview } from '../overview.ts';
+import type { Picture } from '../pictures.ts';
+import type { BatchMessages } from './batch-messages.ts';
+import type { Roster } from './roster.ts';
+import type { SlackCrew } from './slack-crew.ts';
+import type { ThreadEvents } from './thread-events.ts';
+
+export interface Desk {
+  readonly crew: CrewId;
+  readonly slackCrew: SlackCrew;
+  readonly roster: Roster;
+  readonly host: Pick<Host, 'handle'>;
+  readonly overview: Overview;
+  readonly filePicture: (picture: Picture) => Promise<Answer>;
+  readonly batches: BatchMessages;
+  readonly thread: ThreadEvents;
+  /** The crew's channel; `undefined` while there is none. */
+  readonly channel: () => string | undefined;
+  /** Something was recorded: the next bell may have moved. */
+  readonly wake: () => void;
+}

@@ -1,0 +1,132 @@
+// A small form for a tap that asks for figures: it opens empty at once, since Slack gives 3 s, and is filled then.
+
+import type { InputBlock, KnownBlock, ModalView } from '@slack/types';
+import { z } from 'zod';
+import type { TapField } from '../cards/tap-fields.ts';
+import type { Words } from '../language/words/languages.ts';
+import type { Where } from './inbound.ts';
+import { limits } from './limits.ts';
+import { plain } from './slack-text.ts';
+
+export const formCallback = 'tap-form';
+
+/** What a form carries through Slack and back: the line to fill in, and where its answer belongs. */
+export interface Carried {
+  readonly line: string;
+  readonly label: string;
+  readonly where: Where;
+  /** The message on which it was tapped. */
+  readonly message: string | undefined;
+}
+
+const via = z.enum(['command', 'mention', 'direct', 'button', 'home', 'form']);
+const Stored = z.object({
+  line: z.string(),
+  label: z.string(),
+  message: z.string().optional(),
+  where: z.object({
+    team: z.string(),
+    user: z.string(),
+    channel: z.string().optional(),
+    thread: z.string().optional(),
+    via,
+  }),
+});
+
+export function readCarried(text: string): Carried | undefined {
+  try {
+    const read = Stored.parse(JSON.parse(text));
+    const { channel, thread, ...where } = read.where;
+    return { ...read, message: read.message, where: { ...where, channel, thread, responseUrl: undefined } };
+  } catch {
+    return undefined;
+  }
+}
+
+const frame = (title: string, words: Words) => ({
+  type: 'modal' as const,
+  callback_id: formCallback,
+  title: plain(title, limits.view.title),
+  close: plain(words.chat.form.close, limits.view.button),
+});
+
+export function loadingView(title: string, words: Words): ModalView {
+  const text = plain(words.chat.form.loading, limits.section.text);
+  return { ...frame(title, words), blocks: [{ type: 'section', text }] };
+}
+
+/** `context`: what stood on the card, to weigh against. */
+export function formView(
+  carried: Carried,
+  fields: readonly TapField[],
+  context: readonly string[],
+  words: Words,
+): ModalView {
+  const told: KnownBlock[] =
+    context.length === 0 ? [] : [{ type: 'section', text: plain(context.join('\n'), limits.section.text) }];
+  return {
+    ...frame(carried.label, words),
+    submit: plain(words.chat.form.submit, limits.view.button),
+    private_metadata: JSON.stringify({ ...carried, where: { ...carried.where, responseUrl: undefined } }),
+    blocks: [...told, ...fields.map((field, i) => inputOf(field, i === 0))],
+  };
+}
+
+/** Its block id is the field's, so that an error finds its place and what was typed stays. */
+function inputOf(field: TapField, first: boolean): InputBlock {
+  const unit = field.unit === '' ? '' : ` (${shownUnit(field.unit)})`;
+  return {
+    type: 'input',
+    block_id: field.id,
+    label: plain(`${field.label}${unit}`, limits.input.label),
+    element: elementOf(field, first),
+  };
+}
+
+function elementOf(field: TapField, first: boolean): InputBlock['element'] {
+  const focus = first ? { focus_on_load: true } : {};
+  switch (field.holds) {
+    case 'number':
+      return { type: 'number_input', action_id: 'typed', is_decimal_allowed: true, ...focus };
+    case 'words':
+      return { type: 'plain_text_input', action_id: 'typed', max_length: 200, ...focus };
+    case 'choice':
+      return {
+        type: 'static_select',
+        action_id: 'chosen',
+        options: field.choices
+          .slice(0, limits.selectOptions)
+          .map((choice) => ({ text: plain(choice, limits.option.text), value: choice.slice(0, limits.option.value) })),
+      };
+    default: {
+      const never: never = field.holds;
+      return never;
+    }
+  }
+}
+
+const shownUnit = (unit: string): string => (unit === 'C' || unit === 'F' ? `°${unit}` : unit);
+
+/** Wrong before anybody reads the line: by field. */
+export function fieldFaults(
+  fields: readonly TapField[],
+  values: Readonly<Record<string, string>>,
+  words: Words,
+): Readonly<Record<string, string>> {
+  const wrong = fields.filter(
+    ({ id, holds }) => holds === 'number' && !/^\s*[-+]?\d+(?:[.,]\d+)?\s*$/.test(values[id] ?? ''),
+  );
+  return Object.fromEntries(wrong.map(({ id }) => [id, words.chat.numberWanted]));
+}
+
+/** What the reader did not understand, beside the field in which it stands; beside the first where it names none. */
+export function faultOf(
+  said: readonly string[],
+  fields: readonly TapField[],
+  values: Readonly<Record<string, string>>,
+): Readonly<Record<string, string>> {
+  const text = said.slice(0, 2).join(' ');
+  const named = fields.find(({ id }) => (values[id] ?? '') !== '' && text.includes(values[id] ?? ''));
+  const id = (named ?? fields[0])?.id;
+  return id === undefined ? {} : { [id]: text };
+}

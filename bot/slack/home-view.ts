@@ -1,0 +1,66 @@
+// The home tab: what runs, what rings next and for whom, the air and its age, one tap to start, and the settings. The
+// first opening welcomes.
+
+import type { HomeView, KnownBlock } from '@slack/types';
+import type { Board } from '../cards/board.ts';
+import type { BoardItem } from '../cards/board-item.ts';
+import type { Card } from '../cards/card.ts';
+import type { Words } from '../language/words/languages.ts';
+import { actionBlocks } from './action-blocks.ts';
+import { limits } from './limits.ts';
+import { plain } from './slack-text.ts';
+
+export interface HomeNeeds {
+  readonly board: Board;
+  readonly settings: Card;
+  readonly cans: Card | undefined;
+  readonly words: Words;
+  readonly firstTime: boolean;
+}
+
+/** Beyond these nobody scrolls on a phone; `now` lists all. */
+const itemsShown = 12;
+const ringsShown = 8;
+
+export function homeView({ board, settings, cans, words, firstTime }: HomeNeeds): HomeView {
+  const { chat, page } = words;
+  const items = [...board.sessions, ...board.batches, ...board.parts, ...board.cans];
+  const rings = board.rings
+    .slice(0, ringsShown)
+    .map(({ at, label, left, to }) => chat.ring(at, `${label}, ${left}`, to.join(', ')));
+  const air = board.air.map(({ place, figures, lines }) => [place, ...figures, ...lines].join(' · '));
+  const blocks: KnownBlock[] = [
+    ...(firstTime ? [header(chat.welcomeTitle), section(chat.welcome.join('\n\n'))] : []),
+    header(`${chat.homeTitle} ${board.clock}`),
+    ...(items.length === 0 ? [section(page.noBatches)] : items.slice(0, itemsShown).flatMap(itemBlocks)),
+    ...(items.length > itemsShown ? [section(chat.more(items.length - itemsShown))] : []),
+    header(chat.ringsTitle),
+    section(rings.length === 0 ? page.noRings : rings.join('\n')),
+    ...(cans === undefined ? [] : cardSection(cans, 'cans')),
+    header(chat.airTitle),
+    section(air.length === 0 ? page.airNever : air.join('\n')),
+    header(chat.startTitle),
+    ...actionBlocks(board.quick, 'start'),
+    ...actionBlocks(board.alarms, 'alarms'),
+    ...cardSection(settings, 'settings'),
+    section(words.replies.caution),
+  ];
+  return { type: 'home', blocks: blocks.slice(0, limits.view.blocks) };
+}
+
+function itemBlocks(item: BoardItem): KnownBlock[] {
+  const clocks = item.clocks.map(({ label, left, at }) => `${label}: ${left}${at === undefined ? '' : `, ${at}`}`);
+  return [
+    section([`${item.name}  ${item.what}: ${item.phase}`, ...clocks].join('\n')),
+    ...actionBlocks(item.taps, item.id),
+  ];
+}
+
+const cardSection = (card: Card, id: string): readonly KnownBlock[] => [
+  header(card.title),
+  section(card.lines.join('\n')),
+  ...actionBlocks(card.actions, id),
+];
+
+const header = (text: string): KnownBlock => ({ type: 'header', text: plain(text, limits.header) });
+const section = (text: string): KnownBlock => ({ type: 'section', text: plain(text, limits.section.text) });

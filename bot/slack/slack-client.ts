@@ -1,0 +1,99 @@
+// One client of Slack's Web API, and what became of each call: done, to be tried later, refused, never sent, or unknown.
+// The SDK's own retries are off: they would post a message twice, and know no deadline.
+
+import { WebClient } from '@slack/web-api';
+import { z } from 'zod';
+import type { SdkLog } from './slack-log.ts';
+import type { SlackMethod } from './slack-methods.ts';
+
+export type Called =
+  | { readonly kind: 'done'; readonly result: Readonly<Record<string, unknown>> }
+  | { readonly kind: 'limited'; readonly retryAfterMs: number }
+  /** Slack says no: it has not happened. */
+  | { readonly kind: 'refused'; readonly error: string }
+  /** It never left. */
+  | { readonly kind: 'unsent'; readonly error: string }
+  /** No answer: it may have happened. */
+  | { readonly kind: 'unknown'; readonly error: string };
+
+export type Call = (method: SlackMethod, body: Readonly<Record<string, unknown>>) => Promise<Called>;
+
+export interface ClientNeeds {
+  readonly token: string;
+  readonly apiUrl: string | undefined;
+  readonly log: SdkLog;
+  readonly timeoutMs?: number;
+}
+
+export const callTimeoutMs = 5_000;
+
+/** Made anew for each client: the SDK writes into what it is given, and one client's token would go out with another. */
+export const clientOptions = ({ apiUrl, log, timeoutMs = callTimeoutMs }: Omit<ClientNeeds, 'token'>) => ({
+  retryConfig: { retries: 0 },
+  timeout: timeoutMs,
+  rejectRateLimitedCalls: true,
+  logger: log,
+  ...(apiUrl === undefined ? {} : { slackApiUrl: apiUrl }),
+});
+
+export function createCall(needs: ClientNeeds): Call {
+  const client = new WebClient(needs.token, clientOptions(needs));
+  return async (method, body) => {
+    try {
+      return { kind: 'done', result: { ...(await client.apiCall(method, { ...body })) } };
+    } catch (error) {
+      return becameOf(error);
+    }
+  };
+}
+
+const SdkError = z.object({
+  code: z.string().optional().catch(undefined),
+  message: z.string().catch(''),
+  retryAfter: z.number().optional().catch(undefined),
+  statusCode: z.number().optional().catch(undefined),
+  data: z.object({ error: z.string() }).optional().catch(undefined),
+});
+
+/** Slack's words for "something broke half way". */
+const halfDone: readonly string[] = ['internal_error', 'fatal_error', 'service_unavailable', 'request_timeout'];
+/** The connection was never made. */
+const neverSent: readonly string[] = ['ECONNREFUSED', 'ENOTFOUND', 'EAI_AGAIN', 'EHOSTUNREACH', 'ENETUNREACH'];
+/** Where Slack says "too much" without saying for how long. */
+const usualRetryMs = 5_000;
+
+export function becameOf(error: unknown): Called {
+  const read = SdkError.safeParse(error).data;
+  if (read === undefined) return { kind: 'unknown', error: String(error) };
+  switch (read.code) {
+    case 'slack_webapi_rate_limited_error':
+      return { kind: 'limited', retryAfterMs: (read.retryAfter ?? usualRetryMs / 1000) * 1000 };
+    case 'slack_webapi_platform_error': {
+      const said = read.data?.error ?? 'unknown_error';
+      if (said === 'ratelimited') return { kind: 'limited', retryAfterMs: usualRetryMs };
+      return halfDone.includes(said) ? { kind: 'unknown', error: said } : { kind: 'refused', error: said };
+    }
+    case 'slack_webapi_http_error': {
+      const status = read.statusCode ?? 500;
+      if (status === 429) return { kind: 'limited', retryAfterMs: usualRetryMs };
+      return { kind: status >= 500 ? 'unknown' : 'refused', error: `http_${status}` };
+    }
+    default: {
+      const code = causeCode(error);
+      if (/retry/i.test(read.message) && code === undefined) return { kind: 'limited', retryAfterMs: usualRetryMs };
+      return {
+        kind: code !== undefined && neverSent.includes(code) ? 'unsent' : 'unknown',
+        error: code ?? 'no_answer',
+      };
+    }
+  }
+}
+
+/** The system's own code, however deep the SDK and fetch have wrapped it. */
+function causeCode(error: unknown, depth = 0): string | undefined {
+  if (!(error instanceof Error) || depth > 5) return undefined;
+  if (error instanceof AggregateError) return causeCode(error.errors[0], depth + 1);
+  const code = 'code' in error && typeof error.code === 'string' ? error.code : undefined;
+  if (code !== undefined && !code.startsWith('slack_')) return code;
+  return causeCode(error.cause, depth + 1);
+}

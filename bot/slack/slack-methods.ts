@@ -1,0 +1,36 @@
+// Every method of Slack's Web API that is called, with the scopes that its token needs. The manifests ask for these and
+// no others.
+
+export const methodScopes = {
+  'apps.connections.open': [],
+  'auth.test': [],
+  'chat.postMessage': ['chat:write'],
+  'chat.update': ['chat:write'],
+  'chat.postEphemeral': ['chat:write'],
+  'conversations.open': ['im:write'],
+  // Only to find an own message whose post had no answer.
+  'conversations.history': ['channels:history', 'groups:history', 'im:history'],
+  'conversations.replies': ['channels:history', 'groups:history', 'im:history'],
+  'users.info': ['users:read'],
+  'usergroups.users.list': ['usergroups:read'],
+  'views.open': [],
+  'views.update': [],
+  'views.publish': [],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
+
+export type SlackMethod = keyof typeof methodScopes;
+
+/** What arrives by itself, with the scopes that it needs. */
+export const eventScopes = {
+  app_home_opened: [],
+  app_mention: ['app_mentions:read'],
+  'message.im': ['im:history'],
+  // Pictures dropped in a batch's thread; nothing else of a channel is looked at. That a message's files come only with
+  // files:read is from memory, no source.
+  'message.channels': ['channels:history', 'files:read'],
+  'message.groups': ['groups:history', 'files:read'],
+  member_joined_channel: ['channels:read', 'groups:read'],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
+
+/** Slash commands. */
+export const commandScope = 'commands';

@@ -1,0 +1,300 @@
+// A stand-in for Slack on this machine: the methods that we call, with their limits, and the faults that the real one has:
+// too much, broken, slow, refused, and "taken, then the line dropped".
+
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import type { HomeView, KnownBlock, ModalView } from '@slack/types';
+import { type WebSocket, WebSocketServer } from 'ws';
+import type { SlackMethod } from '../../../../bot/slack/slack-methods.ts';
+import { assertSlackMessage, viewComplaints } from './assert-slack-message.ts';
+
+export interface FakeMessage {
+  readonly channel: string;
+  readonly ts: string;
+  readonly thread: string | undefined;
+  text: string;
+  blocks: KnownBlock[];
+  readonly key: string | undefined;
+  edits: number;
+}
+
+export type Fault =
+  | { readonly is: 'limited'; readonly seconds: number | undefined }
+  | { readonly is: 'broken'; readonly status: number }
+  | { readonly is: 'refused'; readonly error: string }
+  | { readonly is: 'slow'; readonly ms: number }
+  /** It was done, and nobody heard of it. */
+  | { readonly is: 'dropped' };
+
+export interface FakeCall {
+  readonly method: string;
+  readonly body: Readonly<Record<string, string>>;
+  readonly token: string;
+}
+
+export interface Whisper {
+  readonly to: string;
+  readonly text: string;
+  readonly blocks: readonly KnownBlock[];
+}
+
+export interface FakeSlack {
+  readonly apiUrl: string;
+  readonly calls: FakeCall[];
+  readonly messages: FakeMessage[];
+  /** Ephemeral messages and answers to one-time addresses. */
+  readonly whispers: Whisper[];
+  readonly views: Map<string, ModalView>;
+  readonly homes: Map<string, HomeView>;
+  readonly users: Map<string, { readonly name: string; readonly locale?: string }>;
+  readonly groups: Map<string, readonly string[]>;
+  /** What the limits would have refused. Empty at the end of every test. */
+  readonly complaints: string[];
+  /** One fault for the next call of a method; several wait in a row. */
+  readonly fail: (method: SlackMethod, ...faults: readonly Fault[]) => void;
+  /** Refuses every connection until it is turned off again. */
+  readonly setDown: (down: boolean) => void;
+  readonly trigger: () => string;
+  readonly responseUrl: () => string;
+  readonly inChannel: (channel: string) => readonly FakeMessage[];
+  readonly inThread: (ts: string) => readonly FakeMessage[];
+  /** Connections of Socket Mode, newest last. */
+  readonly sockets: WebSocket[];
+  readonly acknowledged: { readonly envelope_id: string; readonly payload?: unknown }[];
+  readonly close: () => Promise<void>;
+}
+
+export const fakeTeam = 'T1';
+export const botUser = 'UBOT';
+
+/** `now`: of the clock by which messages get their `ts`. */
+export async function startFakeSlack(now: () => number): Promise<FakeSlack> {
+  const calls: FakeCall[] = [];
+  const messages: FakeMessage[] = [];
+  const whispers: Whisper[] = [];
+  const complaints: string[] = [];
+  const views = new Map<string, ModalView>();
+  const homes = new Map<string, HomeView>();
+  const users = new Map<string, { name: string; locale?: string }>();
+  const groups = new Map<string, readonly string[]>();
+  const faults = new Map<string, Fault[]>();
+  const triggers = new Set<string>();
+  const spent = new Set<string>();
+  const uses = new Map<string, number>();
+  const sockets: WebSocket[] = [];
+  const acknowledged: { envelope_id: string; payload?: unknown }[] = [];
+  let down = false;
+  const next = counter();
+
+  const socketServer = new WebSocketServer({ port: 0, host: '127.0.0.1' });
+  socketServer.on('connection', (socket) => {
+    sockets.push(socket);
+    socket.on('message', (data) => acknowledged.push(JSON.parse(String(data)) as { envelope_id: string }));
+    socket.send(JSON.stringify({ type: 'hello', num_connections: 1, connection_info: { app_id: 'A1' } }));
+  });
+
+  const nextTs = (): string => `${Math.floor(now() / 1000)}.${String(next()).padStart(6, '0')}`;
+
+  type Answer = Readonly<Record<string, unknown>>;
+  const refused = (error: string): Answer => ({ ok: false, error });
+
+  const methods: Readonly<Record<SlackMethod, (body: Readonly<Record<string, string>>) => Answer>> = {
+    'apps.connections.open': () => {
+      const { port } = socketServer.address() as AddressInfo;
+      return { ok: true, url: `ws://127.0.0.1:${port}/link` };
+    },
+    'auth.test': () => ({ ok: true, team_id: fakeTeam, bot_id: 'B1', user_id: botUser }),
+    'chat.postMessage': ({ channel = '', thread_ts, text = '', blocks = '[]', metadata }) => {
+      const parsed = JSON.parse(blocks) as KnownBlock[];
+      check('chat.postMessage', { text, blocks: parsed });
+      if (!/^[CDG]/.test(channel)) return refused('channel_not_found');
+      const key = metadata === undefined ? undefined : (JSON.parse(metadata).event_payload.key as string);
+      const message = { channel, ts: nextTs(), thread: thread_ts, text, blocks: parsed, key, edits: 0 };
+      messages.push(message);
+      return { ok: true, channel, ts: message.ts };
+    },
+    'chat.update': ({ channel, ts, text = '', blocks = '[]' }) => {
+      const message = messages.find((each) => each.channel === channel && each.ts === ts);
+      if (message === undefined) return refused('message_not_found');
+      const parsed = JSON.parse(blocks) as KnownBlock[];
+      check('chat.update', { text, blocks: parsed });
+      if (text.length > 4_000) return refused('msg_too_long');
+      Object.assign(message, { text, blocks: parsed, edits: message.edits + 1 });
+      return { ok: true, channel, ts };
+    },
+    'chat.postEphemeral': ({ user = '', text = '', blocks = '[]' }) => {
+      whisper(user, text, JSON.parse(blocks) as KnownBlock[]);
+      return { ok: true, message_ts: nextTs() };
+    },
+    'conversations.open': ({ users: user = '' }) => ({ ok: true, channel: { id: `D${user}` } }),
+    'conversations.history': ({ channel }) =>
+      found((message) => message.channel === channel && message.thread === undefined),
+    'conversations.replies': ({ channel, ts }) =>
+      found((message) => message.channel === channel && message.thread === ts),
+    'users.info': ({ user = '' }) => {
+      const known = users.get(user);
+      if (known === undefined) return refused('user_not_found');
+      const { name, locale = 'en-US' } = known;
+      return { ok: true, user: { id: user, name, locale, profile: { display_name: name, real_name: name } } };
+    },
+    'usergroups.users.list': ({ usergroup = '' }) => {
+      const members = groups.get(usergroup);
+      return members === undefined ? refused('no_such_subteam') : { ok: true, users: members };
+    },
+    'views.open': ({ trigger_id = '', view = '' }) => {
+      if (spent.has(trigger_id)) return refused('exchanged_trigger_id');
+      if (!triggers.has(trigger_id)) return refused('expired_trigger_id');
+      spent.add(trigger_id);
+      return keepView(`V${next()}`, JSON.parse(view) as ModalView);
+    },
+    'views.update': ({ view_id = '', view = '' }) =>
+      views.has(view_id) ? keepView(view_id, JSON.parse(view) as ModalView) : refused('not_found'),
+    'views.publish': ({ user_id = '', view = '' }) => {
+      const home = JSON.parse(view) as HomeView;
+      complain('views.publish', viewComplaints(home));
+      homes.set(user_id, home);
+      return { ok: true, view: { id: `H${user_id}`, hash: String(next()) } };
+    },
+  };
+
+  function complain(where: string, found: readonly string[]): void {
+    complaints.push(...found.map((complaint) => `${where}: ${complaint}`));
+  }
+
+  function check(where: string, message: Parameters<typeof assertSlackMessage>[0]): void {
+    try {
+      assertSlackMessage(message);
+    } catch (error) {
+      complain(where, [String(error)]);
+    }
+  }
+
+  function whisper(to: string, text: string, blocks: readonly KnownBlock[]): void {
+    check('ephemeral', { text, blocks });
+    whispers.push({ to, text, blocks });
+  }
+
+  function keepView(id: string, view: ModalView): Answer {
+    complain('view', viewComplaints(view));
+    views.set(id, view);
+    return { ok: true, view: { id } };
+  }
+
+  function found(wanted: (message: FakeMessage) => boolean): Answer {
+    return {
+      ok: true,
+      messages: messages.filter(wanted).map(({ ts, text, key }) => ({
+        ts,
+        text,
+        ...(key === undefined ? {} : { metadata: { event_type: 'x', event_payload: { key } } }),
+      })),
+    };
+  }
+
+  async function answer(request: IncomingMessage, response: ServerResponse): Promise<void> {
+    if (down) {
+      request.socket.destroy();
+      return;
+    }
+    const raw = await bodyOf(request);
+    const path = request.url ?? '';
+    if (path.startsWith('/respond/')) return answerOnce(path, raw, response);
+    const method = path.replace('/api/', '');
+    const body = Object.fromEntries(new URLSearchParams(raw));
+    calls.push({ method, body, token: (request.headers.authorization ?? '').replace('Bearer ', '') });
+    const fault = faults.get(method)?.shift();
+    switch (fault?.is) {
+      case 'limited': {
+        const after = fault.seconds === undefined ? {} : { 'retry-after': String(fault.seconds) };
+        return send(response, 429, { ok: false, error: 'ratelimited' }, after);
+      }
+      case 'broken':
+        return send(response, fault.status, {});
+      case 'refused':
+        return send(response, 200, refused(fault.error));
+      case 'slow':
+        await new Promise((resolve) => setTimeout(resolve, fault.ms));
+        break;
+      case 'dropped':
+        perform(method, body);
+        request.socket.destroy();
+        return;
+      case undefined:
+        break;
+    }
+    send(response, 200, perform(method, body));
+  }
+
+  function perform(method: string, body: Readonly<Record<string, string>>): Answer {
+    return isMethod(method) ? methods[method](body) : refused('unknown_method');
+  }
+  const isMethod = (method: string): method is SlackMethod => method in methods;
+
+  /** Five uses, as the real one. */
+  function answerOnce(path: string, raw: string, response: ServerResponse): void {
+    const used = (uses.get(path) ?? 0) + 1;
+    uses.set(path, used);
+    if (used > 5) {
+      send(response, 404, { ok: false, error: 'used_url' });
+      return;
+    }
+    const { text = '', blocks = [] } = JSON.parse(raw) as { text?: string; blocks?: KnownBlock[] };
+    whisper(path, text, blocks);
+    send(response, 200, { ok: true });
+  }
+
+  const server = createServer((request, response) => void answer(request, response));
+  await new Promise<void>((resolve) => {
+    server.listen(0, '127.0.0.1', resolve);
+  });
+  const { port } = server.address() as AddressInfo;
+  const origin = `http://127.0.0.1:${port}`;
+
+  return {
+    ...{ calls, messages, whispers, views, homes, users, groups, complaints, sockets, acknowledged },
+    apiUrl: `${origin}/api/`,
+    fail: (method, ...more) => {
+      faults.set(method, [...(faults.get(method) ?? []), ...more]);
+    },
+    setDown: (is) => {
+      down = is;
+      if (is) server.closeAllConnections();
+    },
+    trigger: () => {
+      const trigger = `trigger.${next()}`;
+      triggers.add(trigger);
+      return trigger;
+    },
+    responseUrl: () => `${origin}/respond/${next()}`,
+    inChannel: (channel) => messages.filter((message) => message.channel === channel && message.thread === undefined),
+    inThread: (ts) => messages.filter((message) => message.thread === ts),
+    close: async () => {
+      for (const socket of sockets) socket.terminate();
+      socketServer.close();
+      server.closeAllConnections();
+      await new Promise((resolve) => {
+        server.close(resolve);
+      });
+    },
+  };
+}
+
+/** 1, 2, 3 … */
+export function counter(): () => number {
+  let count = 0;
+  return () => {
+    count += 1;
+    return count;
+  };
+}
+
+function send(response: ServerResponse, status: number, body: unknown, headers: Record<string, string> = {}): void {
+  response.writeHead(status, { 'content-type': 'application/json', ...headers });
+  response.end(JSON.stringify(body));
+}
+
+async function bodyOf(request: IncomingMessage): Promise<string> {
+  const chunks: Buffer[] = [];
+  for await (const chunk of request) chunks.push(chunk as Buffer);
+  return Buffer.concat(chunks).toString('utf8');
+}

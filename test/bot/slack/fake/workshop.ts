@@ -1,0 +1,232 @@
+// A workshop with Slack: the real program over a record in memory, a clock that is moved by hand, and the stand-in for
+// Slack. Reads aloud: kari types, taps, fills in; time passes; the channel shows.
+
+import type { ActionsBlock, KnownBlock } from '@slack/types';
+import { expect } from 'vitest';
+import { virtualClock } from '../../../../bot/clocks.ts';
+import type { Pace } from '../../../../bot/slack/sender.ts';
+import { createSlackLog, type SlackLog } from '../../../../bot/slack/slack-log.ts';
+import { type Slack, startSlack } from '../../../../bot/slack/start-slack.ts';
+import { type Wired, wire } from '../../../../bot/wiring.ts';
+import type { CrewFile } from '../../../../core/crew/crew.ts';
+import type { Postbox, Store } from '../../../../core/ports.ts';
+import { readSheetFolders } from '../../../../core/store/sheet-files.ts';
+import { openSqlitePostbox } from '../../../../core/store/sqlite-postbox.ts';
+import { openSqliteStore } from '../../../../core/store/sqlite-store.ts';
+import { epochMs, minutes } from '../../../../core/units.ts';
+import {
+  type HttpAnswer,
+  joins,
+  mentions,
+  opensHome,
+  type Payload,
+  post,
+  signingSecret,
+  slashCommand,
+  submits,
+  taps,
+  writesDirectly,
+} from './deliveries.ts';
+import { counter, type FakeMessage, type FakeSlack, startFakeSlack } from './fake-slack.ts';
+
+export interface WorkshopOptions {
+  readonly crews?: readonly { readonly crew: string; readonly file: Readonly<Record<string, unknown>> }[];
+  readonly at?: string;
+  readonly mode?: 'http' | 'socket';
+  readonly pace?: Pace;
+  readonly store?: Store;
+  readonly postbox?: Postbox;
+  readonly fake?: FakeSlack;
+  /** Filled with what is logged. */
+  readonly logged?: string[];
+}
+
+/** Invented people; ids as Slack's look. */
+export const bayTwo = {
+  name: 'bay 2 (invented)',
+  zone: 'UTC',
+  people: [
+    { name: 'kari', role: 'lead', slack: 'UKARI' },
+    { name: 'jo', role: 'crew', slack: 'UJO' },
+    { name: 'ines', role: 'supervisor', slack: 'UINES', rings: 'direct' },
+  ],
+  slackChannels: ['C1'],
+} as const;
+
+export type Workshop = Awaited<ReturnType<typeof openWorkshop>>;
+
+export async function openWorkshop(options: WorkshopOptions = {}) {
+  const clock = virtualClock(epochMs(Date.parse(options.at ?? '2026-03-02T08:00:00Z')));
+  const fake = options.fake ?? (await startFakeSlack(clock.now));
+  const store = options.store ?? openSqliteStore(':memory:');
+  const postbox = options.postbox ?? openSqlitePostbox(':memory:');
+  const log: SlackLog = createSlackLog({ write: (line: string) => void options.logged?.push(line) });
+  const shelf = readSheetFolders(['core/products/sheets']);
+  const wired = new Map<string, Wired>();
+  const crews = (options.crews ?? [{ crew: 'crew', file: bayTwo }]).map(({ crew, file }) => ({
+    crew,
+    file,
+    crewFile: crewFileOf(file),
+  }));
+  const started = await startSlack({
+    settings: {
+      botToken: 'xoxb-invented',
+      apiUrl: fake.apiUrl,
+      port: 0,
+      ...(options.mode === 'socket' ? { mode: 'socket', appToken: 'xapp-invented' } : { mode: 'http', signingSecret }),
+    },
+    ...{ postbox, clock, log, crews },
+    pace: options.pace ?? quickPace(),
+    wire: (crew, crewFile, rings) => {
+      const one = wire({ store, clock, log, crewFile, shelf, crew, frontEnd: rings });
+      wired.set(crew, one);
+      return { ...one, wake: () => undefined };
+    },
+  });
+  if ('fault' in started) throw new Error(started.fault);
+  const slack: Slack = started;
+  const next = counter();
+  let closed = false;
+
+  async function deliver(payload: Payload): Promise<HttpAnswer> {
+    const port = slack.port();
+    if (port === undefined) throw new Error('nothing listens');
+    const answer = await post(port, payload);
+    await slack.idle();
+    return answer;
+  }
+
+  const actionTs = (): string => `${clock.now() / 1000}${String(next()).padStart(3, '0')}`;
+  const ts = (): string => `${Math.floor(clock.now() / 1000)}.${String(next()).padStart(6, '0')}`;
+
+  function buttonOf(blocks: readonly KnownBlock[], label: string) {
+    const rows = blocks.filter((block): block is ActionsBlock => block.type === 'actions');
+    for (const { block_id, elements } of rows) {
+      for (const element of elements) {
+        if (element.type === 'button' && element.text.text === label) {
+          return { type: 'button', block_id, action_id: element.action_id, value: element.value, text: element.text };
+        }
+        if (element.type !== 'overflow') continue;
+        const option = element.options.find(({ text }) => text.text === label);
+        if (option !== undefined) {
+          return { type: 'overflow', block_id, action_id: element.action_id, selected_option: option };
+        }
+      }
+    }
+    return undefined;
+  }
+
+  return {
+    ...{ clock, fake, store, postbox, slack, wired, deliver },
+    types: (text: string, user = 'UKARI', channel = 'C1', url = fake.responseUrl()) =>
+      deliver(slashCommand(text, { user_id: user, channel_id: channel, response_url: url })),
+    mentions: (text: string, thread: string | undefined, user = 'UKARI', channel = 'C1') =>
+      deliver(
+        mentions(text, {
+          user,
+          channel,
+          ts: ts(),
+          ...(thread === undefined ? { thread_ts: undefined } : { thread_ts: thread }),
+        }),
+      ),
+    writes: (text: string, user = 'UKARI') => deliver(writesDirectly(text, { user, channel: `D${user}`, ts: ts() })),
+    joins: (channel: string) => deliver(joins({ channel })),
+    readsGroups: async () => slack.readGroups(),
+    opensHome: (user = 'UKARI') => deliver(opensHome({ user, channel: `D${user}` })),
+    /** Presses the button of this label on a message. */
+    taps: async (message: FakeMessage, label: string, user = 'UKARI') => {
+      const action = buttonOf(message.blocks, label);
+      if (action === undefined) throw new Error(`no button "${label}" on:\n${message.text}`);
+      const on = { is: 'message', channel: message.channel, ts: message.ts, thread: message.thread } as const;
+      const head = { user, trigger: fake.trigger(), responseUrl: fake.responseUrl(), actionTs: actionTs() };
+      const payload = taps({ ...head, action, on });
+      await deliver(payload);
+      return payload;
+    },
+    tapsHome: async (label: string, user = 'UKARI') => {
+      const action = buttonOf((fake.homes.get(user)?.blocks ?? []) as readonly KnownBlock[], label);
+      if (action === undefined) throw new Error(`no button "${label}" on the home tab`);
+      const head = { user, trigger: fake.trigger(), responseUrl: '', actionTs: actionTs() };
+      return deliver(taps({ ...head, action, on: { is: 'view', id: `H${user}`, hash: String(next()) } }));
+    },
+    tapsWhisper: async (label: string, user = 'UKARI', channel = 'C1') => {
+      const action = buttonOf(fake.whispers.at(-1)?.blocks ?? [], label);
+      if (action === undefined) throw new Error(`no button "${label}" on:\n${fake.whispers.at(-1)?.text}`);
+      const head = { user, trigger: fake.trigger(), responseUrl: fake.responseUrl(), actionTs: actionTs() };
+      return deliver(taps({ ...head, action, on: { is: 'ephemeral', channel } }));
+    },
+    /** Fills in the form that opened last, and sends it. */
+    fills: (values: Readonly<Record<string, string>>, user = 'UKARI') => {
+      const [id, view] = [...fake.views].at(-1) ?? [];
+      if (id === undefined || view === undefined) throw new Error('no form is open');
+      const state = Object.fromEntries(
+        view.blocks.flatMap((block) => {
+          if (block.type !== 'input' || block.block_id === undefined || !('element' in block)) return [];
+          const value = values[block.block_id];
+          const chosen = { chosen: { type: 'static_select', selected_option: { value } } };
+          return [
+            [block.block_id, block.element.type === 'static_select' ? chosen : { typed: { value: value ?? null } }],
+          ];
+        }),
+      );
+      return deliver(submits(user, id, view.private_metadata ?? '', state));
+    },
+    /** Moves from bell to bell, as the ticker does. */
+    passes: async (span: number) => {
+      const until = clock.now() + span * 60_000;
+      for (;;) {
+        for (const { ringer } of wired.values()) await ringer.ringDue();
+        const dues = await Promise.all([...wired.values()].map(({ ringer }) => ringer.nextDueAt()));
+        const due = Math.min(...dues.flatMap((each) => each ?? []));
+        if (!Number.isFinite(due) || due > until || due <= clock.now()) break;
+        clock.moveTo(epochMs(due));
+      }
+      clock.moveTo(epochMs(until));
+      await slack.refresh();
+    },
+    batch: (channel = 'C1'): FakeMessage => {
+      const found = fake.inChannel(channel).findLast(({ key }) => key?.includes('standing/') === true);
+      if (found === undefined) throw new Error(`no batch has a message in ${channel}`);
+      return found;
+    },
+    /** Once, however often it is asked. */
+    close: async () => {
+      if (closed) return;
+      closed = true;
+      await slack.stop();
+      if (options.fake === undefined) await fake.close();
+      if (options.postbox === undefined) postbox.close();
+      if (options.store === undefined) store.close();
+      expect(fake.complaints).toEqual([]);
+    },
+  };
+}
+
+function crewFileOf(file: Readonly<Record<string, unknown>>): CrewFile {
+  const { name, zone, people } = file as unknown as { name: string; zone: string; people: CrewFile['people'] };
+  return {
+    ...{ name, zone, digestHour: 17, escalationMinutes: minutes(10) },
+    people: people.map((person) => ({
+      language: 'en',
+      units: 'metric',
+      name: person.name,
+      role: person.role,
+      ...('units' in person ? { units: person.units } : {}),
+    })),
+  } as CrewFile;
+}
+
+/** Waits cost no time: the clock by which Slack's limits are kept jumps instead. */
+export function quickPace(): Pace & { readonly waits: number[] } {
+  let skipped = 0;
+  const waits: number[] = [];
+  return {
+    waits,
+    now: () => performance.now() + skipped,
+    wait: async (ms) => {
+      waits.push(ms);
+      skipped += ms;
+      await new Promise((resolve) => setImmediate(resolve));
+    },
+  };
+}

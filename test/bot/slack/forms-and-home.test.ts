@@ -1,0 +1,155 @@
+// Taps that ask for figures, and the home tab.
+
+import { afterEach, describe, expect, test } from 'vitest';
+import { bayTwo, openWorkshop, type Workshop } from './fake/workshop.ts';
+
+let shop: Workshop;
+afterEach(() => shop.close());
+
+const opened = async (): Promise<Workshop> => {
+  shop = await openWorkshop();
+  await shop.types('mix 2.4kg 24C 48%');
+  return shop;
+};
+const lastForm = () => [...shop.fake.views.values()].at(-1);
+const errorsIn = (body: string): unknown => JSON.parse(body === '' ? '{}' : body);
+
+describe('a form', () => {
+  test('opens empty within the life of its trigger, then is filled with its fields and the masses wanted', async () => {
+    await opened();
+    await shop.taps(shop.batch(), 'Weighed…');
+    const calls = shop.fake.calls.map(({ method }) => method);
+    expect(calls.indexOf('views.open')).toBeLessThan(calls.indexOf('views.update'));
+    const form = JSON.stringify(lastForm());
+    expect(form).toContain('Part A: 1200 g');
+    expect(form).toContain('"type":"number_input"');
+    expect(form).toContain('"block_id":"part-b"');
+  });
+
+  test('with a figure missing says so beside its field, keeps the rest, and takes the correction', async () => {
+    await opened();
+    await shop.taps(shop.batch(), 'Weighed…');
+    const missing = await shop.fills({ 'part-a': '1201' });
+    expect(errorsIn(missing.body)).toEqual({
+      response_action: 'errors',
+      errors: { 'part-b': 'A number is wanted here.' },
+    });
+    const corrected = await shop.fills({ 'part-a': '1201', 'part-b': '1198' });
+    expect(corrected.body).toBe('');
+    expect(shop.batch().text).toContain('weighed A 1201 g, B 1198 g');
+  });
+
+  test('with a figure that cannot be says so beside the field in which it stands', async () => {
+    await opened();
+    await shop.taps(shop.batch(), 'Weighed…');
+    const answer = await shop.fills({ 'part-a': '1201', 'part-b': '99999999' });
+    expect(errorsIn(answer.body)).toMatchObject({
+      response_action: 'errors',
+      errors: { 'part-b': expect.any(String) },
+    });
+    expect(shop.batch().text).toContain('to be weighed');
+  });
+
+  test('sent twice with the same figures is one act', async () => {
+    await opened();
+    await shop.taps(shop.batch(), 'Weighed…');
+    await shop.fills({ 'part-a': '1201', 'part-b': '1198' });
+    await shop.fills({ 'part-a': '1201', 'part-b': '1198' });
+    const events = await shop.store.eventsUnder('crew', 'batch/1');
+    expect(events.filter(({ body }) => body.type === 'PartsWeighed')).toHaveLength(1);
+  });
+
+  test('asks in the units of whoever tapped it', async () => {
+    const people = bayTwo.people.map((person) => ({ ...person, units: 'us' }));
+    shop = await openWorkshop({ crews: [{ crew: 'crew', file: { ...bayTwo, people } }] });
+    await shop.types('mix 5lb');
+    const objection = shop.fake.inChannel('C1').at(-1);
+    if (objection === undefined) throw new Error('nothing was objected to');
+    await shop.taps(objection, 'Air…');
+    expect(JSON.stringify(lastForm())).toContain('(°F)');
+    await shop.fills({ 'air-temperature': '75', humidity: '48' });
+    expect(shop.fake.inChannel('C1').at(-1)?.text).toContain('75 °F');
+  });
+
+  test('that Slack will not open any more records nothing and is logged', async () => {
+    const logged: string[] = [];
+    shop = await openWorkshop({ logged });
+    await shop.types('mix 2.4kg 24C 48%');
+    shop.fake.fail('views.open', { is: 'refused', error: 'expired_trigger_id' });
+    await shop.taps(shop.batch(), 'Weighed…');
+    expect(lastForm()).toBeUndefined();
+    expect(logged.join('')).toContain('form-not-opened');
+  });
+});
+
+describe('the home tab', () => {
+  const home = (user = 'UKARI'): string => JSON.stringify(shop.fake.homes.get(user));
+
+  test('welcomes at the first opening and not again', async () => {
+    await opened();
+    await shop.opensHome();
+    expect(home()).toContain('Welcome');
+    await shop.opensHome();
+    expect(home()).not.toContain('Welcome');
+  });
+
+  test('shows what runs, what rings next and for whom, the air with its age, and how one is set', async () => {
+    await opened();
+    await shop.types('weigh 1 1201g 1198g');
+    await shop.opensHome('UJO');
+    expect(home('UJO')).toContain('Demo Clear, 2400 g: mixing time runs');
+    expect(home('UJO')).toMatch(/09:42 Batch 1: stirring done, in \d.*\(kari\)/);
+    expect(home('UJO')).toContain('24 °C · 48 %');
+    expect(home('UJO')).toContain('You are jo, crew.');
+    expect(home('UJO')).toContain('no gas monitor');
+  });
+
+  test('starts a batch with one tap and a figure, and shows it at once', async () => {
+    shop = await openWorkshop();
+    await shop.types('air 24C 48%');
+    await shop.opensHome();
+    await shop.tapsHome('New batch…');
+    await shop.fills({ amount: '2.4' });
+    expect(shop.batch().text).toContain('Batch 1 Demo Clear: to be weighed');
+    expect(home()).toContain('to be weighed');
+  });
+
+  test('sets units by person with one tap', async () => {
+    await opened();
+    await shop.opensHome('UJO');
+    await shop.tapsHome('US units', 'UJO');
+    expect(home('UJO')).toContain('75 °F');
+    await shop.opensHome('UKARI');
+    expect(home('UKARI')).toContain('24 °C');
+  });
+
+  test('shows the cans that need somebody, one tap away, and the quiet hours once they are set', async () => {
+    shop = await openWorkshop();
+    await shop.types('open A lot 7731 5kg gas at hand');
+    await shop.opensHome();
+    expect(home()).toContain('Cans that need somebody');
+    await shop.tapsHome('Quiet hours…');
+    await shop.fills({ 'quiet-from': '22', 'quiet-to': '6' });
+    expect(home()).toContain('22:00 to 6:00');
+    await shop.types('training kari until 2027-01-31');
+    expect(home()).toContain('spray training of kari: until 2027-01-31');
+  });
+
+  test('raises an alarm with one tap: the crew’s channel and whoever tapped read what to do', async () => {
+    await opened();
+    await shop.opensHome('UJO');
+    const [first] = (await shop.wired.get('crew')?.overview.board('jo'))?.alarms ?? [];
+    await shop.tapsHome(first?.label ?? '', 'UJO');
+    expect(shop.fake.inChannel('C1').at(-1)?.text).toContain('Said by jo');
+    expect(shop.fake.inChannel('DUJO')).toHaveLength(1);
+  });
+
+  test('answers an objection there to that person directly', async () => {
+    shop = await openWorkshop();
+    await shop.opensHome();
+    await shop.tapsHome('New batch…');
+    await shop.fills({ amount: '2.4' });
+    expect(shop.fake.inChannel('DUKARI').at(-1)?.text).toContain('Not yet');
+    expect(shop.fake.inChannel('C1')).toHaveLength(0);
+  });
+});

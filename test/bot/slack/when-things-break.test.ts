@@ -1,0 +1,175 @@
+// What the crew sees when a message is deleted, an address has run out, the record cannot be written, or Slack was away.
+
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import { respond } from '../../../bot/slack/respond.ts';
+import type { KeptPost, Store } from '../../../core/ports.ts';
+import { openSqlitePostbox } from '../../../core/store/sqlite-postbox.ts';
+import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
+import { epochMs } from '../../../core/units.ts';
+import { startFakeSlack } from './fake/fake-slack.ts';
+import { openWorkshop, type Workshop } from './fake/workshop.ts';
+
+let shop: Workshop;
+afterEach(() => shop.close());
+
+describe('a batch’s message', () => {
+  test('that somebody deleted is posted again, and goes on from there', async () => {
+    shop = await openWorkshop();
+    await shop.types('mix 2.4kg 24C 48%');
+    shop.fake.messages.length = 0;
+    await shop.types('weigh 1 1201g 1198g');
+    await shop.types('air 25C 48%');
+    expect(shop.batch().text).toContain('Batch 1 Demo Clear: mixing time runs');
+  });
+
+  test('whose post was taken and dropped is found, and not posted twice', async () => {
+    shop = await openWorkshop();
+    shop.fake.fail('chat.postMessage', { is: 'dropped' });
+    await shop.types('mix 2.4kg 24C 48%');
+    expect(shop.fake.inChannel('C1')).toHaveLength(1);
+    await shop.types('weigh 1 1201g 1198g');
+    expect(shop.batch().text).toContain('mixing time runs');
+  });
+
+  test('is made for a batch that was begun elsewhere, as soon as something is recorded', async () => {
+    const store = openSqliteStore(':memory:');
+    shop = await openWorkshop({ store });
+    const [wired] = shop.wired.values();
+    await wired?.host.handle({ text: 'mix 2.4kg 24C 48%', as: 'kari', in: '1', id: undefined });
+    await shop.slack.refresh();
+    expect(shop.batch().text).toContain('to be weighed');
+    await shop.close();
+    store.close();
+  });
+
+  test('when taken back by undo says so', async () => {
+    shop = await openWorkshop();
+    await shop.types('mix 2.4kg 24C 48%');
+    const batch = shop.batch();
+    await shop.taps(batch, 'Undo');
+    expect(batch.text).toBe('Batch 1: taken back');
+  });
+});
+
+describe('an answer', () => {
+  test('whose one-time address has run out is whispered instead', async () => {
+    const clock = Date.now();
+    const fake = await startFakeSlack(() => clock);
+    const url = fake.responseUrl();
+    for (let uses = 1; uses <= 5; uses += 1) expect(await respond(url, { text: 'x', blocks: [] })).toBe(true);
+    expect(await respond(url, { text: 'x', blocks: [] })).toBe(false);
+    await fake.close();
+    shop = await openWorkshop();
+    const spent = shop.fake.responseUrl();
+    for (let uses = 1; uses <= 5; uses += 1) await respond(spent, { text: 'x', blocks: [] });
+    await shop.types('now', 'UKARI', 'C1', spent);
+    expect(shop.fake.whispers.at(-1)?.to).toBe('UKARI');
+  });
+
+  test('that Slack limits is shown when the limit is over, once', async () => {
+    shop = await openWorkshop();
+    shop.fake.fail('chat.postMessage', { is: 'limited', seconds: 20 }, { is: 'limited', seconds: 5 });
+    await shop.types('air 24C 48%');
+    expect(shop.fake.inChannel('C1').map(({ text }) => text.split('\n')[0])).toEqual(['Air, room']);
+  });
+
+  test('to a form that takes longer than Slack waits closes the form at once and is shown afterwards', async () => {
+    const sound = openSqliteStore(':memory:');
+    const store: Store = {
+      ...sound,
+      commit: async (change) => {
+        await new Promise((resolve) => setTimeout(resolve, 1_200));
+        return sound.commit(change);
+      },
+    };
+    shop = await openWorkshop({ store });
+    await shop.types('air 24C 48%');
+    await shop.opensHome();
+    await shop.tapsHome('New batch…');
+    const { body, ms } = await shop.fills({ amount: '2.4' });
+    expect(body).toBe('');
+    expect(ms).toBeLessThan(1_100);
+    await vi.waitFor(() => expect(shop.batch().text).toContain('to be weighed'), { timeout: 4_000 });
+    await shop.close();
+    sound.close();
+  }, 15_000);
+
+  test('that neither can be given goes directly', async () => {
+    shop = await openWorkshop();
+    shop.fake.fail('chat.postEphemeral', { is: 'refused', error: 'channel_not_found' });
+    await shop.mentions('now', undefined);
+    expect(shop.fake.inChannel('DUKARI').at(-1)?.text).toContain('Now');
+  });
+});
+
+describe('a record that cannot be written', () => {
+  test('is "not recorded" to whoever typed, and the lead is told directly', async () => {
+    const sound = openSqliteStore(':memory:');
+    let full = false;
+    const store: Store = {
+      ...sound,
+      commit: (change) => (full ? Promise.reject(new Error('disk full')) : sound.commit(change)),
+    };
+    shop = await openWorkshop({ store });
+    full = true;
+    await shop.types('air 24C 48%', 'UJO');
+    expect(shop.fake.whispers.at(-1)?.text).toContain('Not recorded');
+    expect(shop.fake.inChannel('DUKARI').at(-1)?.text).toContain('Not recorded');
+    full = false;
+    await shop.types('air 24C 48%', 'UJO');
+    expect(shop.fake.inChannel('C1').at(-1)?.text).toContain('Said by jo');
+    await shop.close();
+    sound.close();
+  });
+});
+
+describe('Slack', () => {
+  test('being away while a bell is due makes it ring late, once, and say how late', async () => {
+    shop = await openWorkshop();
+    await shop.types('mix 2.4kg 24C 48%');
+    await shop.types('weigh 1 1201g 1198g');
+    await shop.passes(101);
+    shop.fake.setDown(true);
+    for (let minute = 0; minute < 5; minute += 1) {
+      shop.clock.moveTo(epochMs(shop.clock.now() + 60_000));
+      for (const { ringer } of shop.wired.values()) await ringer.ringDue();
+    }
+    shop.fake.setDown(false);
+    await shop.passes(2);
+    const bells = shop.fake.messages.filter(({ text }) => text.startsWith('Batch 1: stirring done'));
+    expect(bells).toHaveLength(1);
+    expect(bells[0]?.text).toMatch(/Late by \d+ min/);
+  });
+});
+
+describe('the front end’s memory', () => {
+  const at = epochMs(1_772_438_400_000);
+  const twoDays = 2 * 24 * 3_600_000;
+
+  test('takes a delivery in once, keeps what is unfinished, and forgets what is long done', () => {
+    const postbox = openSqlitePostbox(':memory:');
+    expect(postbox.takeIn({ id: 'a', at, content: '1' })).toBe(true);
+    expect(postbox.takeIn({ id: 'a', at, content: '1' })).toBe(false);
+    expect(postbox.unfinished()).toEqual([{ id: 'a', content: '1' }]);
+    postbox.finish('a');
+    expect(postbox.unfinished()).toEqual([]);
+    expect(postbox.takeIn({ id: 'a', at: epochMs(at + twoDays), content: '1' })).toBe(false);
+    expect(postbox.takeIn({ id: 'a', at: epochMs(at + twoDays + 1), content: '1' })).toBe(true);
+    postbox.close();
+  });
+
+  test('keeps the name of a message as the string that it is', () => {
+    const postbox = openSqlitePostbox(':memory:');
+    const post: KeptPost = {
+      ...{ team: 'T1', channel: 'C1', ts: '1772438400.000100', crew: 'crew', subject: 'batch/1', role: 'standing' },
+      ...{ thread: undefined, version: 1, shown: '', open: true },
+    };
+    postbox.keep(post);
+    expect(postbox.postAt('T1', 'C1', '1772438400.0001')).toBeUndefined();
+    expect(postbox.standingOf('crew', 'batch/1')).toEqual(post);
+    expect(postbox.standingOf('other', 'batch/1')).toBeUndefined();
+    postbox.keep({ ...post, open: false });
+    expect(postbox.openPosts('crew')).toEqual([]);
+    postbox.close();
+  });
+});

@@ -1,0 +1,116 @@
+// A whole batch on a phone, from the sealed can to the cured part: what the channel and the thread show, what a locked
+// phone shows, and how many taps and typed characters it takes.
+
+import { readFileSync, writeFileSync } from 'node:fs';
+import { afterEach, describe, expect, test } from 'vitest';
+import { openWorkshop, type Workshop } from './fake/workshop.ts';
+
+let shop: Workshop;
+afterEach(() => shop.close());
+
+interface Step {
+  readonly what: string;
+  readonly taps: number;
+  readonly typed: string;
+}
+
+/** Of a form: the button that opens it, a field tapped into beyond the first, a choice (open, pick), the button that sends. */
+const formTaps = (fieldsAfterFirst: number, choices = 0): number => 1 + fieldsAfterFirst + 2 * choices + 1;
+
+async function wholeBatch(workshop: Workshop, stage: (name: string) => void): Promise<readonly Step[]> {
+  const steps: Step[] = [];
+  const did = (what: string, taps: number, typed = ''): void => {
+    steps.push({ what, taps, typed });
+  };
+  await workshop.types('mix 2.4kg 24C 48%');
+  did('open the batch, with the air', 0, '/bell mix 2.4kg 24C 48%');
+  stage('opened');
+
+  await workshop.taps(workshop.batch(), 'Weighed…');
+  await workshop.fills({ 'part-a': '1201', 'part-b': '1198' });
+  did('weigh', formTaps(1), '12011198');
+  stage('weighed');
+
+  await workshop.passes(102);
+  await workshop.taps(workshop.batch(), 'Filtered');
+  did('filter, which ends the stirring', 1);
+  stage('filtered');
+
+  await workshop.passes(5);
+  await workshop.taps(workshop.batch(), 'Coated…');
+  await workshop.fills({ part: 'impeller-7', method: 'flow' });
+  did('coat', formTaps(0, 1), 'impeller-7');
+  stage('coated');
+
+  await workshop.passes(20);
+  await workshop.taps(workshop.batch(), 'Dry');
+  did('dry to the touch', 1);
+  await workshop.taps(workshop.batch(), 'Into the oven');
+  did('into the oven', 1);
+  stage('in cure');
+
+  await workshop.passes(20);
+  await workshop.taps(workshop.batch(), 'Part reads…');
+  await workshop.fills({ 'part-temperature': '90' });
+  // Readings are not counted: they are meant to be taken.
+  stage('at temperature');
+
+  await workshop.passes(60);
+  await workshop.taps(workshop.batch(), 'Out');
+  did('out, cure time given', 1);
+  return steps;
+}
+
+describe('a whole batch in Slack', () => {
+  test('takes at most 12 taps and 60 typed characters from the sealed can to the cured part', async () => {
+    shop = await openWorkshop();
+    const steps = await wholeBatch(shop, () => undefined);
+    const taps = steps.reduce((sum, step) => sum + step.taps, 0);
+    const typed = steps.reduce((sum, step) => sum + step.typed.length, 0);
+    console.table([
+      ...steps.map(({ what, taps: tapped, typed: text }) => ({ step: what, taps: tapped, typed: text.length, text })),
+      { step: 'in all', taps, typed, text: '' },
+    ]);
+    expect(taps).toBeLessThanOrEqual(12);
+    expect(typed).toBeLessThanOrEqual(60);
+    expect(shop.batch().text).toContain('impeller-7: out of cure');
+  });
+
+  test('is one message, changed in place, with every event in its thread', async () => {
+    shop = await openWorkshop();
+    await wholeBatch(shop, () => undefined);
+    const batch = shop.batch();
+    expect(shop.fake.inChannel('C1')).toEqual([batch]);
+    expect(batch.edits).toBeGreaterThan(5);
+    const titles = shop.fake.inThread(batch.ts).map(({ text }) => text.split('\n')[0]);
+    expect(titles).toContain('Batch 1: A and B together, clocks run');
+    expect(titles).toContain('Batch 1: stirring done <@UKARI>');
+    expect(titles).toContain('impeller-7: flash-off, least time over <@UKARI>');
+    expect(titles).toContain('impeller-7: cure time given <@UKARI>');
+  });
+
+  test('shows each stage as it was read and agreed, and on a locked phone what to do', async () => {
+    shop = await openWorkshop();
+    const shown: string[] = [];
+    await wholeBatch(shop, (name) => {
+      shown.push(`## ${name}\n\n${shop.batch().text}`);
+    });
+    await shop.types('empty 1');
+    await shop.taps(shop.batch(), 'Release');
+    shown.push(`## finished\n\n${shop.batch().text}`);
+    // A push shows the first 150 characters or so of the text (from memory, no source).
+    const pushes = shop.fake
+      .inThread(shop.batch().ts)
+      .filter(({ text }) => text.includes('<@'))
+      .map(({ text }) => `- ${text.replaceAll('\n', ' ').slice(0, 150)}`);
+    const golden = [...shown, `## what a locked phone shows\n\n${pushes.join('\n')}`].join('\n\n').concat('\n');
+    expect(golden).toBe(goldenText(golden));
+  });
+});
+
+/** Read in review; rewritten where `GOLDEN=write` is set. */
+function goldenText(now: string): string {
+  const file = new URL('whole-batch.golden.md', import.meta.url);
+  if (process.env.GOLDEN === 'write') writeFileSync(file, now);
+  return readFileSync(file, 'utf8');
+}
