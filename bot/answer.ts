@@ -1,7 +1,7 @@
 // What goes out for one line or one ring, the same for every front end.
 
 import { z } from 'zod';
-import type { PersonName } from '../core/ids.ts';
+import type { PersonName, StreamId } from '../core/ids.ts';
 import { type Card, cardText } from './cards/card.ts';
 
 export const answerKinds = ['reply', 'objection', 'misread', 'reminder', 'digest', 'error'] as const;
@@ -20,6 +20,8 @@ export interface Answer {
   /** Of the first objection, misread or error; null otherwise. */
   readonly code: string | null;
   readonly recorded: boolean;
+  /** The batches that it concerns: a chat platform answers in their threads. */
+  readonly about?: readonly StreamId[];
   readonly card: Card;
   readonly text: string;
 }

@@ -4,8 +4,10 @@ import { parseArgs } from 'node:util';
 import { IANAZone } from 'luxon';
 import { z } from 'zod';
 import type { CrewFile } from '../core/crew/crew.ts';
+import { alarms } from '../core/session/session-commands.ts';
 import { minutes } from '../core/units.ts';
 import { languages } from './language/words/languages.ts';
+import { slackCrewFields, slackPersonFields } from './slack/slack-crew.ts';
 
 const zone = z
   .string()
@@ -28,6 +30,14 @@ const Flags = z.strictObject({
   crew: z.string().min(1).optional(),
   sheets: z.string().min(1).optional(),
   lang: language.default('en'),
+  /** As a service: in Slack where its tokens are set. */
+  serve: z.boolean().default(false),
+  /** The shop page: its port, whether the network may open it, and the invented shift. */
+  port: z.coerce.number('say a number: 4180').int().min(0).max(65_535).default(4180),
+  lan: z.boolean().default(false),
+  demo: z.boolean().default(false),
+  /** The invented shift without the page. */
+  terminal: z.boolean().default(false),
 });
 export type Flags = z.infer<typeof Flags>;
 
@@ -43,11 +53,15 @@ export const CrewFileSchema = z.strictObject({
         role: z.enum(['crew', 'lead', 'supervisor']),
         language: language.optional(),
         units: z.enum(['metric', 'us']).optional(),
+        ...slackPersonFields,
       }),
     )
     .min(1),
   digestHour: z.number().int().min(0).max(23).optional(),
   escalationMinutes: z.number().positive().max(1440).optional(),
+  /** The shop's own numbers and steps for need. */
+  emergency: z.partialRecord(z.enum(['call', ...alarms]), z.string().min(1)).optional(),
+  ...slackCrewFields,
 });
 
 /** A flag, variable or field that cannot serve; the program ends with 2. */
@@ -67,6 +81,11 @@ export function readFlags(args: readonly string[]): Flags | ConfigFault {
         crew: { type: 'string' },
         sheets: { type: 'string' },
         lang: { type: 'string' },
+        serve: { type: 'boolean' },
+        port: { type: 'string' },
+        lan: { type: 'boolean' },
+        demo: { type: 'boolean' },
+        terminal: { type: 'boolean' },
       },
     });
     const read = Flags.safeParse(values);
@@ -102,17 +121,18 @@ export function readCrew(file: string | undefined, content: string | undefined, 
   }
   const read = CrewFileSchema.safeParse(json);
   if (!read.success) return { fault: issues(read.error, `${file} `) };
-  const { people, zone: own, digestHour, escalationMinutes } = read.data;
+  const { people, zone: own, digestHour, escalationMinutes, emergency } = read.data;
   return {
     name: read.data.name,
     zone: flags.zone ?? own ?? 'UTC',
-    people: people.map((person) => ({
+    people: people.map(({ slack: _, rings: __, ...person }) => ({
       ...person,
       language: person.language ?? flags.lang,
       units: person.units ?? 'metric',
     })),
     digestHour: digestHour ?? usualDigestHour,
     escalationMinutes: escalationMinutes === undefined ? usualEscalation : minutes(escalationMinutes),
+    ...(emergency === undefined ? {} : { emergency }),
   };
 }
 

@@ -1,6 +1,7 @@
 // What a front end is: it renders cards, sends text and taps to the host, and knows nothing of nouns or the store.
 
-import type { PersonName } from '../core/ids.ts';
+import type { PersonName, StreamId } from '../core/ids.ts';
+import type { EpochMs } from '../core/units.ts';
 import type { Answer } from './answer.ts';
 
 export interface Delivery {
@@ -10,6 +11,12 @@ export interface Delivery {
   readonly in: string;
   /** The platform's own id. It may deliver it again under the same: then it is one event and the same answer. */
   readonly id: string | undefined;
+  /** When it was typed, where it reached us later than that. */
+  readonly saidAt?: EpochMs;
+  /** The batch in whose thread it was said: the line need not name it. */
+  readonly about?: StreamId;
+  /** Typed at the machine that keeps the record: may name its files. */
+  readonly atConsole?: true;
 }
 
 export interface FrontEnd {

@@ -3,25 +3,35 @@
 
 import { randomUUID } from 'node:crypto';
 import type { Question } from '../core/commands.ts';
+import { nobody } from '../core/crew/alarm-decide.ts';
 import { type CrewFile, personIn } from '../core/crew/crew.ts';
 import type { Executor, Request } from '../core/execute.ts';
-import { type PersonName, placeStream } from '../core/ids.ts';
+import { type PersonName, partStream, placeStream, sessionStream } from '../core/ids.ts';
 import type { Clock, Log, Store } from '../core/ports.ts';
 import { liveBatches, liveParts, type Shop } from '../core/shop.ts';
+import type { EpochMs } from '../core/units.ts';
 import { type Answer, answerFrom, makeAnswer } from './answer.ts';
 import { makeCard } from './cards/card.ts';
 import { helpCard } from './cards/help-card.ts';
 import { misreadCard } from './cards/misread-card.ts';
 import { nowCard } from './cards/now-card.ts';
+import { planCard } from './cards/plan-card.ts';
+import { stockCard } from './cards/stock-card.ts';
 import { objectionCard, unclearCard } from './cards/objection-cards.ts';
+import { proofCard } from './cards/proof-cards.ts';
 import { recordedCard } from './cards/reply-cards.ts';
 import type { Telling } from './cards/telling.ts';
-import { tellingDay } from './day.ts';
+import { hazardsCard, ventCard } from './cards/vent-cards.ts';
 import type { Delivery } from './front-end.ts';
+import { lineWithPart, withBatchOf } from './in-thread.ts';
+import { withoutName } from './without-name.ts';
 import { figuresFor } from './language/figures.ts';
 import { readLine } from './language/read-line.ts';
 import type { Reading } from './language/reading.ts';
 import { wordsIn } from './language/words/languages.ts';
+import type { Desk } from './records/desk.ts';
+import { proveRecord } from './records/proving.ts';
+import { subjectsNamed, subjectsOf } from './subjects.ts';
 
 export interface HostNeeds {
   readonly executor: Executor;
@@ -30,6 +40,7 @@ export interface HostNeeds {
   readonly log: Log;
   readonly crew: string;
   readonly crewFile: CrewFile;
+  readonly desk: Desk;
 }
 
 export interface Host {
@@ -39,7 +50,7 @@ export interface Host {
   readonly telling: (shop: Shop, name: PersonName | undefined) => Telling;
 }
 
-export function createHost({ executor, store, clock, log, crew, crewFile }: HostNeeds): Host {
+export function createHost({ executor, store, clock, log, crew, crewFile, desk }: HostNeeds): Host {
   function telling(shop: Shop, name: PersonName | undefined): Telling {
     const { language, units } = personIn(shop.crew, name ?? shop.crew.people[0]?.name ?? '');
     const now = clock.now();
@@ -51,17 +62,38 @@ export function createHost({ executor, store, clock, log, crew, crewFile }: Host
       const before = delivery.id === undefined ? undefined : await executor.answerBefore(delivery.id);
       if (before !== undefined) return answerFrom(before);
       const shop = await executor.look();
-      const reading = readLine(delivery.text, lineContext(shop));
+      const context = lineContext(shop, delivery.saidAt ?? clock.now());
+      const read = readLine(delivery.text, context);
+      const named = lineWithPart(delivery.text, read, delivery.about, shop);
+      const reading = named === undefined ? read : readLine(named, context);
       return await answerTo(delivery, reading, shop);
     } catch (error) {
       log.error('not-recorded', { in: delivery.in, error: String(error) });
-      return notRecorded(delivery);
+      return (await provedAnyway(delivery)) ?? notRecorded(delivery);
     }
   }
 
-  function lineContext(shop: Shop) {
+  /** A record that cannot be read any more can still be proved: that is when it is asked for. */
+  async function provedAnyway(delivery: Delivery): Promise<Answer | undefined> {
+    const now = clock.now();
+    const { zone } = crewFile;
+    const reading = readLine(delivery.text, { now, zone, sheetIds: [], batches: [], parts: [], places: [] });
+    if (reading.kind !== 'question' || reading.question.ask !== 'verify') return undefined;
+    try {
+      const { language, units } = personIn(crewFile, delivery.as);
+      const f = figuresFor({ language, units, zone, now });
+      const card = proofCard({ words: wordsIn(language), f }, await proveRecord(store.archive, crew, reading.question.hash));
+      const head = { at: f.iso(now), in: delivery.in, as: delivery.as, to: [delivery.as], key: null };
+      return makeAnswer({ ...head, kind: 'reply', code: null, recorded: false, card });
+    } catch (error) {
+      log.error('not-proved', { error: String(error) });
+      return undefined;
+    }
+  }
+
+  function lineContext(shop: Shop, now: EpochMs) {
     return {
-      now: clock.now(),
+      now,
       zone: shop.crew.zone,
       sheetIds: [...shop.shelf.keys()],
       batches: liveBatches(shop).map((batch) => batch.number),
@@ -82,16 +114,20 @@ export function createHost({ executor, store, clock, log, crew, crewFile }: Host
         return answerQuestion(delivery, reading.question, shop);
       case 'command': {
         const now = clock.now();
-        const { command, stance } = reading;
+        const { stance } = reading;
+        const command = withBatchOf(delivery.about, reading.command);
+        const from = withoutName(delivery, command);
         const request = {
-          id: delivery.id ?? randomUUID(),
-          by: delivery.as,
+          id: from.id ?? randomUUID(),
+          by: from.as,
           now,
           command,
-          at: reading.at ?? now,
+          at: reading.at ?? delivery.saidAt ?? now,
           stance,
         };
-        return answerFrom(await executor.execute(request, (asked, outcome) => word(delivery, asked, outcome)));
+        const answer = answerFrom(await executor.execute(request, (asked, outcome) => word(from, asked, outcome)));
+        // What is kept of it does not even name its delivery.
+        return { ...answer, in: answer.in === '' ? delivery.in : answer.in };
       }
     }
   }
@@ -107,12 +143,17 @@ export function createHost({ executor, store, clock, log, crew, crewFile }: Host
     switch (outcome.kind) {
       case 'recorded': {
         const card = recordedCard(t, request, outcome);
-        return JSON.stringify(answering(delivery, shop, { kind: 'reply', code: null, recorded: true, card }));
+        const about = subjectsOf(
+          shop,
+          outcome.envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]),
+        );
+        return JSON.stringify(answering(delivery, shop, { kind: 'reply', code: null, recorded: true, card, about }));
       }
       case 'objected': {
         const card = objectionCard(t, request, outcome);
         const code = outcome.objections[0]?.code ?? null;
-        return JSON.stringify(answering(delivery, shop, { kind: 'objection', code, recorded: false, card }));
+        const about = subjectsNamed(shop, request.command);
+        return JSON.stringify(answering(delivery, shop, { kind: 'objection', code, recorded: false, card, about }));
       }
       case 'unclear': {
         const card = unclearCard(t, request, outcome.unclear);
@@ -133,18 +174,53 @@ export function createHost({ executor, store, clock, log, crew, crewFile }: Host
         const everywhere = await executor.look([placeStream('room')]);
         return reply(nowCard({ ...t, shop: everywhere }));
       }
+      case 'stock':
+        return reply(stockCard(t));
+      case 'plan': {
+        const names = question.parts.flatMap((part) => ('part' in part ? [partStream(part.part)] : []));
+        const named = await executor.look([placeStream('room'), ...names]);
+        return reply(planCard({ ...t, shop: named }, question));
+      }
+      case 'vent': {
+        const { asked } = question;
+        const named = asked.of === 'session' && asked.session !== undefined ? [sessionStream(asked.session)] : [];
+        return reply(ventCard({ ...t, shop: await executor.look(named) }, question));
+      }
+      case 'hazards':
+        return reply(hazardsCard(t, question.work));
       case 'day':
-        return reply(await tellingDay({ executor, store, crew }, t, question.day));
+        return reply(await desk.day(t, question.day));
+      case 'week':
+      case 'month':
+      case 'from':
+      case 'trace':
+      case 'find':
+      case 'traveller':
+      case 'export':
+      case 'voc':
+      case 'verify':
+      case 'backup':
+      case 'keep': {
+        const asker = { name: delivery.as, atConsole: delivery.atConsole === true };
+        return reply(await desk.answer(t, question, asker));
+      }
     }
   }
 
   function answering(
     delivery: Delivery,
     shop: Shop,
-    content: Pick<Answer, 'kind' | 'code' | 'recorded' | 'card'>,
+    content: Pick<Answer, 'kind' | 'code' | 'recorded' | 'card' | 'about'>,
   ): Answer {
     const at = telling(shop, delivery.as).f.iso(clock.now());
-    return makeAnswer({ at, in: delivery.in, as: delivery.as, to: [delivery.as], key: null, ...content });
+    return makeAnswer({
+      at,
+      in: delivery.in,
+      as: delivery.as,
+      to: [...new Set([delivery.as, ...content.card.ping])].filter((name) => name !== nobody),
+      key: null,
+      ...content,
+    });
   }
 
   function notRecorded(delivery: Delivery): Answer {

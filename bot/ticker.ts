@@ -7,6 +7,8 @@ import type { Clock, Log } from '../core/ports.ts';
 import type { Ringer } from '../core/reminders/run.ts';
 
 const longestSleepMs = 15_000;
+/** Where something is due that could not ring just now: long enough not to spin. */
+const shortestRetryMs = 1_000;
 
 export interface Ticker {
   /** Something was recorded: the next due time may have moved. */
@@ -16,7 +18,7 @@ export interface Ticker {
 
 interface TickerNeeds {
   readonly ringer: Ringer;
-  readonly executor: Executor;
+  readonly executor: Pick<Executor, 'reconcile'>;
   readonly clock: Clock;
   readonly log: Log;
   /** How many times faster than the wall's the clock runs. */
@@ -44,12 +46,24 @@ export function startTicker({ ringer, executor, clock, log, speed }: TickerNeeds
   }
 
   async function ringThenSleep(): Promise<void> {
-    await ringer.ringDue();
-    const due = await ringer.nextDueAt();
+    const wait = await ringing();
     if (stopped) return;
-    const wait = due === undefined ? longestSleepMs : Math.max(0, (due - clock.now()) / speed);
     clearTimeout(timer);
     timer = setTimeout(wake, Math.min(longestSleepMs, Math.ceil(wait)));
+  }
+
+  /** How long to sleep. A bell that breaks must not take the later ones with it. */
+  async function ringing(): Promise<number> {
+    try {
+      await ringer.ringDue();
+      const due = await ringer.nextDueAt();
+      if (due === undefined) return longestSleepMs;
+      const wait = (due - clock.now()) / speed;
+      return wait > 0 ? wait : shortestRetryMs;
+    } catch (error) {
+      log.error('ringing-failed', { error: String(error) });
+      return shortestRetryMs;
+    }
   }
 
   wake();

@@ -1,25 +1,31 @@
 // Puts the parts together for one crew, whatever the front end: store, keeper, executor, host, messenger, ringer.
 
-import type { CrewFile } from '../core/crew/crew.ts';
+import { type CrewFile, peopleWithRole } from '../core/crew/crew.ts';
 import { createExecutor, type Executor } from '../core/execute.ts';
-import { crewStream } from '../core/ids.ts';
+import { type CrewId, crewStream, onlyCrew } from '../core/ids.ts';
 import type { Clock, Log, Messenger, RingingReminder, Store } from '../core/ports.ts';
 import type { SheetShelf } from '../core/products/sheet.ts';
 import { createRinger, type Ringer } from '../core/reminders/run.ts';
 import { createShopKeeper } from '../core/shop-keeper.ts';
 import { type Answer, makeAnswer } from './answer.ts';
-import { reminderCard } from './cards/reminder-cards.ts';
-import { tellingDay } from './day.ts';
+import { makeCard } from './cards/card.ts';
+import { bareReminderCard, howItRings, lateFacts, reminderCard } from './cards/reminder-cards.ts';
 import type { FrontEnd } from './front-end.ts';
 import { createHost, type Host } from './host.ts';
-
-/** One process serves one crew; its key is wide enough for many. */
-const crew = 'crew';
+import { createOverview, type Overview } from './overview.ts';
+import { createPictures } from './pictures.ts';
+import { createDesk } from './records/desk.ts';
+import { type PaperTray, paperTray } from './records/paper-tray.ts';
+import { subjectsOf } from './subjects.ts';
 
 export interface Wired {
   readonly executor: Executor;
   readonly host: Host;
   readonly ringer: Ringer;
+  readonly overview: Overview;
+  readonly filePicture: ReturnType<typeof createPictures>;
+  /** The PNG behind a card's `image`, in the crew's language. */
+  readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
 }
 
 export interface WiringNeeds {
@@ -28,14 +34,28 @@ export interface WiringNeeds {
   readonly log: Log;
   readonly crewFile: CrewFile;
   readonly shelf: SheetShelf;
+  /** Several crews share a store, and none sees another's. */
+  readonly crew?: CrewId;
+  /** Where paper, exports and pictures are put; a temporary folder where none is named. */
+  readonly papers?: PaperTray;
   /** Where rings go. */
   readonly frontEnd: Pick<FrontEnd, 'tell' | 'wasTold'>;
 }
 
-export function wire({ store, clock, log, crewFile, shelf, frontEnd }: WiringNeeds): Wired {
+export function wire({
+  store,
+  clock,
+  log,
+  crewFile,
+  shelf,
+  frontEnd,
+  crew = onlyCrew,
+  papers = paperTray(undefined),
+}: WiringNeeds): Wired {
   const keeper = createShopKeeper(store, crew, crewFile, shelf);
   const executor = createExecutor({ store, keeper, crew });
-  const host = createHost({ executor, store, clock, log, crew, crewFile });
+  const desk = createDesk({ executor, store, crew, papers });
+  const host = createHost({ executor, store, clock, log, crew, crewFile, desk });
 
   async function answerFor(ringing: RingingReminder): Promise<Answer> {
     const { reminder, shop } = ringing;
@@ -47,25 +67,60 @@ export function wire({ store, clock, log, crewFile, shelf, frontEnd }: WiringNee
       to: reminder.to,
       key: reminder.numberedKey,
       code: null,
+      about: subjectsOf(shop, [reminder.stream]),
     };
     if (reminder.stream === crewStream && reminder.kind === 'digest') {
       const date = reminder.key.slice(reminder.key.lastIndexOf('/') + 1);
-      const card = await tellingDay({ executor, store, crew }, t, { kind: 'date', date });
+      const card = await desk.digest(t, date);
       return makeAnswer({
         ...head,
         kind: 'digest',
         recorded: !ringing.unrecorded,
-        card: { ...card, ping: reminder.to },
+        card: {
+          ...card,
+          facts: [...card.facts, ...lateFacts(t, ringing)],
+          lines: [...howItRings(t, ringing), ...card.lines],
+          ping: reminder.to,
+        },
       });
     }
     const card = reminderCard(t, ringing);
     return makeAnswer({ ...head, kind: 'reminder', recorded: !ringing.unrecorded, card });
   }
 
+  /** Whatever breaks in making its card, the bell rings. */
+  async function answerOrBare(ringing: RingingReminder): Promise<Answer> {
+    try {
+      return await answerFor(ringing);
+    } catch (error) {
+      const { reminder, shop, now, unrecorded } = ringing;
+      log.error('card-broke', { key: reminder.numberedKey, error: String(error) });
+      const t = host.telling(shop, reminder.to[0]);
+      const kind = reminder.kind === 'digest' ? 'digest' : 'reminder';
+      const head = { at: t.f.iso(now), in: null, as: null, to: reminder.to, key: reminder.numberedKey, code: null };
+      return makeAnswer({ ...head, kind, recorded: !unrecorded, card: bareReminderCard(t, ringing) });
+    }
+  }
+
   const messenger: Messenger = {
-    post: async (ringing) => frontEnd.tell(await answerFor(ringing)),
+    post: async (ringing) => frontEnd.tell(await answerOrBare(ringing)),
     wasPosted: (_, numberedKey) => frontEnd.wasTold(numberedKey),
+    tellLeads: async ({ now, shop }) => {
+      const leads = peopleWithRole(shop.crew, 'lead');
+      const to = leads.length > 0 ? leads : shop.crew.people.map(({ name }) => name);
+      const { words, f } = host.telling(shop, to[0]);
+      const card = makeCard(words.replies.recordFails, 'stop', { lines: [words.replies.storeFailedNotice], ping: to });
+      const head = { at: f.iso(now), in: null, as: null, to, key: null };
+      return frontEnd.tell(makeAnswer({ ...head, kind: 'error', code: 'store-failed', recorded: false, card }));
+    },
   };
   const ringer = createRinger({ store, executor, keeper, messenger, clock, log, crew });
-  return { executor, host, ringer };
+  return {
+    executor,
+    host,
+    ringer,
+    overview: createOverview({ executor, host }),
+    filePicture: createPictures(executor, host, clock),
+    picture: async (ref) => desk.picture(host.telling(await executor.look(), undefined), ref),
+  };
 }

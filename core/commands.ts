@@ -1,11 +1,32 @@
 // Everything that can be said: acts, which become events, and questions, which only read. Quantities arrive in base
 // units; which batch or part may be left out where only one can be meant.
 
-import type { BatchNumber, PartName, PlaceName, SheetId } from './ids.ts';
-import type { Celsius, EpochMs, Grams, Litres, Micrometres, Millimetres, Percent, SquareMetres } from './units.ts';
+import type { SolventUse } from './crew/ledger-events.ts';
+import type { BatchNumber, CanNumber, PartName, PersonName, PlaceName, SheetId } from './ids.ts';
+import type { RecordQuestion } from './records/record-questions.ts';
+import type { SessionCommand, SpraySetting, VapourAsked, Work } from './session/session-commands.ts';
+import type {
+  Celsius,
+  EpochMs,
+  Grams,
+  Litres,
+  Micrometres,
+  MilligramsPerSquareMetre,
+  Millimetres,
+  Minutes,
+  Percent,
+  SquareMetres,
+  SquareMetresPerHour,
+} from './units.ts';
 
 export const methods = ['flow', 'dip', 'brush', 'roller', 'spray'] as const;
 export type Method = (typeof methods)[number];
+
+export const components = ['part-a', 'part-b'] as const;
+export type Component = (typeof components)[number];
+
+/** What is at hand when a gas-sensitive can is opened: inert gas for what is left, or the whole can is used now. */
+export type Handling = 'gas' | 'whole';
 
 export interface AirSaid {
   readonly celsius?: Celsius;
@@ -29,13 +50,50 @@ export interface PartDetails {
   readonly highestCelsius?: Celsius;
 }
 
+/**
+ * How clean steel was made, in the published terms: ISO 8501-1 blast (Sa) and tool (St) grades, SSPC numbers (SP). The
+ * series are near each other and not the same, so none is turned into another.
+ */
+export const surfaceGrades = [
+  ...(['sa3', 'sa2.5', 'sa2', 'sa1', 'st3', 'st2'] as const),
+  ...(['sp1', 'sp2', 'sp3', 'sp5', 'sp6', 'sp7', 'sp8', 'sp10', 'sp11', 'sp15'] as const),
+] as const;
+export type SurfaceGrade = (typeof surfaceGrades)[number];
+
+/** ASTM D3359 method B runs from 5B (none away) to 0B, ISO 2409 from 0 (none away) to 5: never turned into each other. */
+export const adhesionRatings = ['5B', '4B', '3B', '2B', '1B', '0B', '0', '1', '2', '3', '4', '5'] as const;
+export type AdhesionRating = (typeof adhesionRatings)[number];
+
+export const rubResults = ['no-effect', 'softened', 'through'] as const;
+export type RubResult = (typeof rubResults)[number];
+
+export interface NamedPart {
+  readonly part: PartName;
+  readonly details: PartDetails;
+}
+
 export type Command =
-  | { readonly verb: 'mix'; readonly amount: Amount; readonly sheet?: SheetId; readonly air?: AirSaid }
   | {
+      readonly verb: 'mix';
+      readonly amount: Amount;
+      readonly sheet?: SheetId;
+      readonly air?: AirSaid;
+      /** What the mixing vessel holds. */
+      readonly vesselLitres?: Litres;
+    }
+  | ({
       readonly verb: 'weigh';
       readonly batch?: BatchNumber;
-      readonly partAGrams: Grams;
-      readonly partBGrams: Grams;
+      /** Which cans it came from; where nobody names them, the only ones that fit. */
+      readonly cans?: readonly CanNumber[];
+    } & Weights)
+  /** More of one part, to bring an off-ratio mix back. */
+  | {
+      readonly verb: 'add';
+      readonly batch?: BatchNumber;
+      readonly component: Component;
+      readonly grams: Grams;
+      readonly cans?: readonly CanNumber[];
     }
   | { readonly verb: 'stir'; readonly batch?: BatchNumber }
   | { readonly verb: 'stop'; readonly batch?: BatchNumber }
@@ -44,39 +102,112 @@ export type Command =
   | { readonly verb: 'gel'; readonly batch?: BatchNumber }
   /** The pot is empty, or what is left is set aside as waste. */
   | { readonly verb: 'empty'; readonly batch?: BatchNumber; readonly leftGrams?: Grams }
-  | { readonly verb: 'part'; readonly part: PartName; readonly details: PartDetails }
+  | { readonly verb: 'cover' | 'uncover'; readonly batch?: BatchNumber }
+  /** What drained from a flow coat, to be filtered and used again. */
+  | { readonly verb: 'catch'; readonly batch?: BatchNumber; readonly grams: Grams }
+  | {
+      readonly verb: 'open';
+      readonly component: Component;
+      readonly lot: string;
+      readonly grams: Grams;
+      /** Of the can, brimful, where its label says it. */
+      readonly litres?: Litres;
+      /** ISO, the last day: `2026-12-31`. */
+      readonly expires?: string;
+      readonly sheet?: SheetId;
+      readonly handling?: Handling;
+    }
+  /** The lid comes off again. */
+  | { readonly verb: 'lid'; readonly can?: CanNumber }
+  /** Inert gas over what is left, and the lid on. */
+  | { readonly verb: 'blanket'; readonly can?: CanNumber }
+  /** A lead looked at a doubtful can and takes it. */
+  | { readonly verb: 'check'; readonly can?: CanNumber }
+  /** The stirrer runs in the can itself, before a pour. */
+  | { readonly verb: 'prestir'; readonly can?: CanNumber }
+  | { readonly verb: 'discard'; readonly can: CanNumber; readonly why: string }
+  | {
+      readonly verb: 'part';
+      readonly part: PartName;
+      readonly details: PartDetails;
+      /** The others of a pasted list. */
+      readonly more?: readonly NamedPart[];
+    }
+  | {
+      readonly verb: 'prep';
+      readonly parts: readonly PartName[];
+      readonly grade: SurfaceGrade;
+      readonly profileMicrometres?: Micrometres;
+      readonly saltsMilligramsPerSquareMetre?: MilligramsPerSquareMetre;
+      /** ISO 8502-3, how much: 0 to 5. */
+      readonly dustRating?: number;
+    }
   | {
       readonly verb: 'coat';
       readonly parts: readonly PartName[];
       readonly batch?: BatchNumber;
       readonly method: Method;
+      /** Another pass of the coat that is there and still wet. */
+      readonly pass?: 'same-coat';
     }
   | { readonly verb: 'dry'; readonly parts: readonly PartName[] }
   | { readonly verb: 'cure'; readonly parts: readonly PartName[]; readonly way: CureWay }
   | { readonly verb: 'temp'; readonly part?: PartName; readonly celsius: Celsius }
-  /** Out of the oven, or taken from its curing place. */
+  /** The oven's door; nobody named is the only load. */
+  | { readonly verb: 'door'; readonly parts: readonly PartName[]; readonly openMinutes?: Minutes }
+  /** Out of the oven, or taken from its curing place; nobody named is the only load in the oven. */
   | { readonly verb: 'out'; readonly parts: readonly PartName[] }
   | { readonly verb: 'wet'; readonly part: PartName; readonly wetFilmMicrometres: readonly Micrometres[] }
   | { readonly verb: 'film'; readonly part: PartName; readonly dryFilmMicrometres: readonly Micrometres[] }
+  /** Cross-cut, as the gauge's scale has it; of the part, or of a witness coupon that went with it. */
+  | { readonly verb: 'adhesion'; readonly part: PartName; readonly rating: AdhesionRating; readonly coupon?: true }
+  | {
+      readonly verb: 'rub';
+      readonly part: PartName;
+      readonly doubleRubs: number;
+      readonly result: RubResult;
+      readonly coupon?: true;
+    }
   | { readonly verb: 'release'; readonly parts: readonly PartName[] }
   | { readonly verb: 'hold'; readonly parts: readonly PartName[]; readonly why: string }
   | { readonly verb: 'air'; readonly place?: PlaceName; readonly air: AirSaid }
-  | { readonly verb: 'surface'; readonly place?: PlaceName; readonly celsius: Celsius }
+  /** Of one part, or of a place. */
+  | {
+      readonly verb: 'surface';
+      readonly part?: PartName;
+      readonly place?: PlaceName;
+      readonly celsius: Celsius;
+    }
   /** The lowest temperature of the time nobody read, up to now. */
   | { readonly verb: 'night'; readonly place?: PlaceName; readonly lowestCelsius: Celsius }
   /** Heard: answers what has rung for the speaker. */
   | { readonly verb: 'ok' }
+  /** The last ring to the speaker, or the one of this key, again so much later. */
+  | { readonly verb: 'snooze'; readonly minutes: Minutes; readonly key?: string }
+  | { readonly verb: 'shift'; readonly on: boolean }
+  | { readonly verb: 'handover'; readonly to: PersonName }
+  | { readonly verb: 'takeover' }
   | { readonly verb: 'undo' }
   | { readonly verb: 'amend'; readonly of: AmendTarget; readonly change: Amendment; readonly why: string }
+  /** Solvent beside the coatings: thinner, cleaner. */
+  | { readonly verb: 'used'; readonly material: string; readonly amount: Amount; readonly use: SolventUse }
+  | SessionCommand
   | { readonly verb: 'set'; readonly setting: Setting };
+
+/** Both parts, or one of them. */
+export type Weights =
+  | { readonly partAGrams: Grams; readonly partBGrams: Grams }
+  | { readonly partAGrams: Grams; readonly partBGrams?: never }
+  | { readonly partAGrams?: never; readonly partBGrams: Grams };
 
 export type Verb = Command['verb'];
 export type CommandOf<V extends Verb> = Extract<Command, { verb: V }>;
 
-/** Which act is corrected: the last of this verb on this batch, part or place. */
+/** Which act is corrected: the last of this verb on this batch, can, part or place. */
 export interface AmendTarget {
   readonly verb: Verb;
   readonly batch?: BatchNumber;
+  readonly can?: CanNumber;
   readonly part?: PartName;
   readonly place?: PlaceName;
 }
@@ -90,6 +221,8 @@ export interface Amendment {
   readonly relativeHumidityPercent?: Percent;
   readonly method?: Method;
   readonly leftGrams?: Grams;
+  /** Of an opened can, of what was added or caught. */
+  readonly grams?: Grams;
   readonly filmMicrometres?: readonly Micrometres[];
 }
 
@@ -97,12 +230,37 @@ export type Setting =
   | { readonly name: 'sheet'; readonly sheet: SheetId }
   | { readonly name: 'air-limit'; readonly minutes: number }
   | { readonly name: 'digest'; readonly hour: number }
-  | { readonly name: 'units'; readonly units: 'metric' | 'us' };
+  | { readonly name: 'morning'; readonly hour: number }
+  /** What the crew coats in an hour, for plans. */
+  | { readonly name: 'rate'; readonly squareMetresPerHour: SquareMetresPerHour }
+  /** From the shop's permit; the ledger warns near it. */
+  | { readonly name: 'voc-limit'; readonly grams: Grams; readonly per: 'day' | 'month' | 'year' }
+  | { readonly name: 'units'; readonly units: 'metric' | 'us' }
+  | SpraySetting;
 
 export type Question =
   | { readonly ask: 'day'; readonly day: DayAsked }
   | { readonly ask: 'now' }
+  | { readonly ask: 'stock' }
+  | ({ readonly ask: 'plan' } & PlanAsked)
+  | RecordQuestion
+  | { readonly ask: 'vent'; readonly asked: VapourAsked }
+  | { readonly ask: 'hazards'; readonly work: Work }
   | { readonly ask: 'help'; readonly verb?: string };
+
+export type PlannedParts =
+  | { readonly count: number; readonly eachSquareMetres: SquareMetres }
+  | { readonly part: PartName };
+
+export interface PlanAsked {
+  readonly parts: readonly PlannedParts[];
+  readonly method: Method;
+  /** Left out: the most of the sheet's range. */
+  readonly dryFilmMicrometres?: Micrometres;
+  readonly sheet?: SheetId;
+  /** When the first batch is wanted, ready to apply. */
+  readonly readyAt?: EpochMs;
+}
 
 export type DayAsked =
   | { readonly kind: 'today' }

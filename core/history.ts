@@ -4,14 +4,17 @@
 import { createHash } from 'node:crypto';
 import { z } from 'zod';
 import { BatchEvent } from './batch/batch-events.ts';
+import { CanEvent } from './can/can-events.ts';
+import { AlarmEvent } from './crew/alarm-events.ts';
 import { CrewEvent } from './crew/crew-events.ts';
 import type { CrewId, PersonName, StreamId } from './ids.ts';
 import { PartEvent } from './part/part-events.ts';
 import { PlaceEvent } from './place/place-events.ts';
+import { SessionEvent } from './session/session-events.ts';
 import { EpochMs as EpochMsSchema } from './unit-schemas.ts';
 import type { EpochMs } from './units.ts';
 
-export const Fact = z.discriminatedUnion('type', [BatchEvent, PartEvent, PlaceEvent, CrewEvent]);
+export const Fact = z.discriminatedUnion('type', [BatchEvent, CanEvent, PartEvent, PlaceEvent, CrewEvent, SessionEvent, AlarmEvent]);
 /** Anything that can have happened. */
 export type Fact = z.infer<typeof Fact>;
 
@@ -44,6 +47,8 @@ export interface NewEvent {
   readonly happenedAt: EpochMs;
   readonly body: EventBody;
   readonly saidWith: SaidWith;
+  /** In place of the speaker, whose name must not be kept. */
+  readonly by?: PersonName;
 }
 
 export interface Envelope {
@@ -66,7 +71,7 @@ export interface Envelope {
 
 export const firstHash = '0'.repeat(64);
 
-/** SHA-256 over everything but the hash itself, in a fixed order. */
+/** SHA-256 over everything but the hash itself, in a fixed order, whatever order its keys were said in. */
 export function hashOf(envelope: Omit<Envelope, 'hash'>): string {
   const sealed = [
     envelope.previousHash,
@@ -82,7 +87,13 @@ export function hashOf(envelope: Omit<Envelope, 'hash'>): string {
     envelope.saidWith,
     envelope.body,
   ];
-  return createHash('sha256').update(JSON.stringify(sealed)).digest('hex');
+  return createHash('sha256').update(JSON.stringify(sealed, keysInOrder)).digest('hex');
+}
+
+/** A row that is read back has its keys in the schema's order: the hash must not see the difference. */
+function keysInOrder(_key: string, value: unknown): unknown {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return value;
+  return Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
 export interface Correction {
@@ -115,9 +126,12 @@ export function isLate(entry: Pick<Entry, 'happenedAt' | 'recordedAt'>): boolean
   return entry.recordedAt - entry.happenedAt > lateAfterMs;
 }
 
+/** Everything else of its stream rests on it. */
+const opening: ReadonlySet<Fact['type']> = new Set(['BatchOpened', 'CanOpened', 'SessionBriefed']);
+
 /**
  * A stream's history as it now stands: corrections applied in place, what was undone left out, in the order in which
- * things happened. The stream's first event stays first, since everything else rests on it.
+ * things happened. A batch's, can's or session's opening stays first, since everything else rests on it.
  */
 export function asItStands(envelopes: readonly Envelope[]): readonly Entry[] {
   const standing = new Map<number, Entry>();
@@ -133,12 +147,8 @@ export function asItStands(envelopes: readonly Envelope[]): readonly Entry[] {
     else standing.set(body.amends, corrected(entry, envelope, body.to.fact, body.to.happenedAt, body.why));
   }
   const entries = [...standing.values()];
-  const firstSeq = entries[0]?.seq;
-  return entries.sort((a, b) => {
-    if (a.seq === firstSeq) return -1;
-    if (b.seq === firstSeq) return 1;
-    return a.happenedAt - b.happenedAt || a.seq - b.seq;
-  });
+  const opens = ({ fact }: Entry) => (opening.has(fact.type) ? 0 : 1);
+  return entries.sort((a, b) => opens(a) - opens(b) || a.happenedAt - b.happenedAt || a.seq - b.seq);
 }
 
 /** Of entries in the order in which things happened, those up to and including `at`. */

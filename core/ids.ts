@@ -1,10 +1,12 @@
-// Names of streams and the short names people type. Batches and cans share one series of numbers a crew, so that a
+// Names of streams and the short names people type. Batches, cans and spray sessions share one series of numbers a crew, so that a
 // bare number on a phone means one thing only.
 
 export type Noun = 'batch' | 'part' | 'can' | 'place' | 'session' | 'crew';
 export type StreamId = `${Noun}/${string}`;
 
 export type BatchNumber = number;
+export type CanNumber = number;
+export type SessionNumber = number;
 /** As typed: lower case, no spaces, `impeller-7`. */
 export type PartName = string;
 export type PlaceName = string;
@@ -12,12 +14,17 @@ export type PersonName = string;
 export type SheetId = string;
 export type CrewId = string;
 
+/** The key of a crew where one is all there is. */
+export const onlyCrew: CrewId = 'crew';
+
 /** Where air is read when nobody names a place. */
 export const defaultPlace: PlaceName = 'room';
 
 export const batchStream = (batch: BatchNumber): StreamId => `batch/${batch}`;
+export const canStream = (can: CanNumber): StreamId => `can/${can}`;
 export const partStream = (part: PartName): StreamId => `part/${part}`;
 export const placeStream = (place: PlaceName): StreamId => `place/${place}`;
+export const sessionStream = (session: SessionNumber): StreamId => `session/${session}`;
 export const crewStream: StreamId = 'crew/crew';
 
 export function nounOf(stream: StreamId): Noun {

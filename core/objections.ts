@@ -3,12 +3,20 @@
 
 import type { Breach } from './calc/climate-window.ts';
 import type { NoFigure } from './calc/dose.ts';
+import type { MaterialObjection, MaterialUnclear } from './can/can-objections.ts';
 import type { Method } from './commands.ts';
+import type { CrewUnclear } from './crew/crew-unclear.ts';
 import type { BatchNumber, PartName, SheetId } from './ids.ts';
+import type { HoldingCode } from './part/holding.ts';
+import type { FilmObjection, LoadUnclear } from './part/part-objections.ts';
 import type { SheetFault } from './products/sheet.ts';
+import type { SessionObjection, SessionUnclear } from './session/session-objections.ts';
 import type { Celsius, EpochMs, Grams, Minutes } from './units.ts';
 
 export type Objection =
+  | MaterialObjection
+  | SessionObjection
+  | FilmObjection
   | {
       readonly code: 'air-needed';
       readonly missing: 'temperature' | 'humidity' | 'both';
@@ -52,11 +60,15 @@ export type Objection =
   | { readonly code: 'already-curing'; readonly since: EpochMs }
   | { readonly code: 'not-curing' }
   | { readonly code: 'cure-not-given'; readonly progress: number; readonly dueAt: EpochMs | undefined }
-  | { readonly code: 'on-hold'; readonly why: string };
+  | { readonly code: 'on-hold'; readonly why: string; readonly because: readonly HoldingCode[] };
 
 export type ObjectionCode = Objection['code'];
 
 export type Unclear =
+  | MaterialUnclear
+  | SessionUnclear
+  | LoadUnclear
+  | CrewUnclear
   | { readonly code: 'no-such-batch'; readonly batch: BatchNumber; readonly live: readonly BatchNumber[] }
   | { readonly code: 'which-batch'; readonly live: readonly BatchNumber[] }
   | { readonly code: 'no-such-part'; readonly part: PartName; readonly live: readonly PartName[] }

@@ -2,6 +2,7 @@
 
 import type { Envelope } from './history.ts';
 import type { CrewId, PersonName, StreamId } from './ids.ts';
+import type { Archive } from './records/archive.ts';
 import type { PlannedReminder, ReminderKind } from './reminders/wish.ts';
 import type { Shop } from './shop.ts';
 import type { EpochMs } from './units.ts';
@@ -67,16 +68,21 @@ export interface Store {
   readonly newest: (crew: CrewId) => Promise<{ readonly number: number; readonly actedAt: EpochMs | undefined }>;
   readonly answerTo: (crew: CrewId, request: string) => Promise<string | undefined>;
   readonly commit: (change: Change) => Promise<'committed' | 'conflict'>;
-  readonly nextDueAt: () => Promise<EpochMs | undefined>;
-  /** Takes the earliest due reminder for as long as the lease, in one statement. */
-  readonly claim: (now: EpochMs, leaseUntil: EpochMs) => Promise<ClaimedReminder | undefined>;
+  /** Of one crew where it is named, else of all. */
+  readonly nextDueAt: (crew?: CrewId) => Promise<EpochMs | undefined>;
+  /**
+   * Takes the earliest due reminder (of one crew where it is named) for as long as the lease, in one statement. A lease
+   * that reaches further than `leaseUntil` is from before the clock was set back, and holds nothing.
+   */
+  readonly claim: (now: EpochMs, leaseUntil: EpochMs, crew?: CrewId) => Promise<ClaimedReminder | undefined>;
   /** Turned away for sure: it may be tried again at `retryAt`. */
   readonly reject: (claimed: ClaimedReminder, retryAt: EpochMs) => Promise<void>;
+  readonly archive: Archive;
   readonly close: () => void;
 }
 
-/** Why a reminder rings after its time. */
-export type LateWhy = 'was-not-running' | 'was-told-late' | 'post-failed' | 'store-failed' | 'unknown';
+/** Why a reminder rings after its time. `was-asleep`: the machine slept, or its clock was moved. */
+export type LateWhy = 'was-not-running' | 'was-asleep' | 'was-told-late' | 'post-failed' | 'store-failed' | 'unknown';
 
 export interface RingingReminder {
   readonly reminder: Pick<
@@ -91,9 +97,50 @@ export interface RingingReminder {
   readonly shop: Shop;
 }
 
+/** `unknown`: no answer in time; it may have arrived. */
+export type Told = 'posted' | 'rejected' | 'unknown';
+
 export interface Messenger {
-  /** `unknown`: no answer in time; it may have arrived. */
-  readonly post: (ringing: RingingReminder) => Promise<'posted' | 'rejected' | 'unknown'>;
+  readonly post: (ringing: RingingReminder) => Promise<Told>;
   /** Whether a message with this key has arrived before; `unknown` where the platform cannot be asked. */
   readonly wasPosted: (crew: CrewId, numberedKey: string) => Promise<'yes' | 'no' | 'unknown'>;
+  /** The record cannot be written, and bells ring from memory: said once to the leads until it is over. */
+  readonly tellLeads: (trouble: { readonly now: EpochMs; readonly shop: Shop }) => Promise<Told>;
+}
+
+/** A message that a front end has posted and may change or answer later. */
+export interface KeptPost {
+  readonly team: string;
+  readonly channel: string;
+  /** The platform's own name of the message: a string, unique in its channel only. */
+  readonly ts: string;
+  readonly crew: CrewId;
+  /** The stream that it tells of. */
+  readonly subject: StreamId;
+  /** `standing`: the one message that a batch has, changed in place. `said`: an event in its thread. */
+  readonly role: 'standing' | 'said';
+  readonly thread: string | undefined;
+  readonly version: number;
+  /** As it was last shown, so that only a difference is sent. */
+  readonly shown: string;
+  /** May still change. */
+  readonly open: boolean;
+}
+
+/** What a chat front end must remember beyond the record: deliveries seen, messages posted, who and where. */
+export interface Postbox {
+  /** False where it came before: a platform delivers more than once. Throws where nothing can be written. */
+  readonly takeIn: (delivery: { readonly id: string; readonly at: EpochMs; readonly content: string }) => boolean;
+  /** Done with: only its id is kept. */
+  readonly finish: (id: string) => void;
+  /** Taken in by an earlier life and never finished, oldest first. */
+  readonly unfinished: () => readonly { readonly id: string; readonly content: string }[];
+  readonly keep: (post: KeptPost) => void;
+  readonly standingOf: (crew: CrewId, subject: StreamId) => KeptPost | undefined;
+  readonly postAt: (team: string, channel: string, ts: string) => KeptPost | undefined;
+  readonly openPosts: (crew: CrewId) => readonly KeptPost[];
+  readonly note: (key: string) => string | undefined;
+  /** `undefined` takes the note away. */
+  readonly setNote: (key: string, value: string | undefined) => void;
+  readonly close: () => void;
 }

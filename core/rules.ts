@@ -10,7 +10,16 @@ import type { Objection, ObjectionCode } from './objections.ts';
 import type { Shop } from './shop.ts';
 import type { EpochMs } from './units.ts';
 
-export type RuleSource = 'sheet' | 'job' | 'common practice, no source' | 'the order of the work';
+export type RuleSource =
+  | 'sheet'
+  | 'label'
+  | 'job'
+  /** The employer's spray programme. */
+  | 'employer'
+  /** 29 CFR 1910.94 and 1910.107. */
+  | 'regulation'
+  | 'common practice, no source'
+  | 'the order of the work';
 
 export interface Rule<Case> {
   readonly code: ObjectionCode;

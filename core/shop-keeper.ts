@@ -2,21 +2,25 @@
 // this is its reading. Folds are made again only for streams that changed.
 
 import { type Batch, foldBatch, isBatchLive } from './batch/batch.ts';
+import { type Can, foldCan, isCanLive } from './can/can.ts';
 import { isAct } from './corrections/undo.ts';
 import { type Crew, type CrewFile, foldCrew } from './crew/crew.ts';
-import { asItStands, type Entry, type Envelope } from './history.ts';
+import { asItStands, type Entry, type Envelope, type EventBody } from './history.ts';
 import { batchStream, type CrewId, crewStream, nameIn, nounOf, type StreamId } from './ids.ts';
 import { foldPart, isPartLive, type Part } from './part/part.ts';
 import { foldPlace, type Place } from './place/place.ts';
 import type { Head, Store } from './ports.ts';
 import type { SheetShelf } from './products/sheet.ts';
+import { foldSession, isSessionLive, type Session } from './session/session.ts';
 import type { Shop } from './shop.ts';
 import { type EpochMs, epochMs } from './units.ts';
 
 type Noun =
   | { readonly is: 'batch'; readonly batch: Batch }
+  | { readonly is: 'can'; readonly can: Can }
   | { readonly is: 'part'; readonly part: Part }
   | { readonly is: 'place'; readonly place: Place }
+  | { readonly is: 'session'; readonly session: Session }
   | { readonly is: 'none' };
 
 export interface ShopKeeper {
@@ -49,14 +53,17 @@ export function createShopKeeper(store: Store, crew: CrewId, file: CrewFile, she
       const known = streams.get(stream);
       // A stream that is not loaded stays so, unless this event is its first.
       const begins = stream === envelope.stream && envelope.version === 1;
-      if (known !== undefined || begins) streams.set(stream, [...(known ?? []), envelope]);
+      // Loaded a moment after the record's end was read, a stream may know this event already.
+      const isKnown = (known?.at(-1)?.seq ?? 0) >= envelope.seq;
+      if ((known !== undefined || begins) && !isKnown) streams.set(stream, [...(known ?? []), envelope]);
     }
   }
 
   function seen(since: typeof newest, envelope: Envelope): typeof newest {
     const { body } = envelope;
-    const number = body.type === 'BatchOpened' ? Math.max(since.number, body.batch) : since.number;
-    const acted = body.type !== 'Rang' && body.type !== 'RingAnswered';
+    const number = Math.max(since.number, numberGiven(body));
+    const acted =
+      body.type !== 'Rang' && body.type !== 'RingAnswered' && body.type !== 'RingSnoozed' && body.type !== 'HashGiven';
     return { number, actedAt: acted ? epochMs(envelope.recordedAt) : since.actedAt };
   }
 
@@ -88,25 +95,27 @@ export function createShopKeeper(store: Store, crew: CrewId, file: CrewFile, she
     latest: typeof newest,
   ): Shop {
     const batches = new Map<number, Batch>();
+    const cans = new Map<number, Can>();
     const parts = new Map<string, Part>();
     const places = new Map<string, Place>();
+    const sessions = new Map<number, Session>();
     for (const [stream, envelopes] of streams) {
       const noun = nounIn(stream, known, envelopes);
       known.set(stream, noun);
       if (noun.is === 'batch') batches.set(noun.batch.number, noun.batch);
+      else if (noun.is === 'can') cans.set(noun.can.number, noun.can);
       else if (noun.is === 'part') parts.set(noun.part.name, noun.part);
       else if (noun.is === 'place') places.set(noun.place.name, noun.place);
+      else if (noun.is === 'session') sessions.set(noun.session.number, noun.session);
     }
     const settled: Crew = foldCrew(file, asItStands(streams.get(crewStream) ?? []), latest.actedAt);
-    return { crew: settled, places, batches, parts, shelf, nextNumber: latest.number + 1 };
+    return { crew: settled, places, batches, cans, parts, sessions, shelf, nextNumber: latest.number + 1 };
   }
 
   /** Ended streams that nothing refers to any more leave the memory; a line that names them loads them again. */
   function forget(keep: ReadonlySet<StreamId>): void {
     const shop = shopOf(histories, nouns, newest);
-    const referred = new Set(
-      [...shop.parts.values()].flatMap((part) => part.coats.map((coat) => batchStream(coat.batch))),
-    );
+    const referred = new Set([...sessionsOfParts(shop), ...batchesOfParts(shop), ...cansOfBatches(shop)]);
     for (const stream of [...histories.keys()]) {
       if (!isLive(shop, stream) && !keep.has(stream) && !referred.has(stream)) {
         histories.delete(stream);
@@ -118,9 +127,9 @@ export function createShopKeeper(store: Store, crew: CrewId, file: CrewFile, she
   async function open(named: readonly StreamId[]): Promise<Shop> {
     await catchUp();
     for (const stream of named) await load(stream);
-    for (const part of shopOf(histories, nouns, newest).parts.values()) {
-      for (const coat of part.coats) await load(batchStream(coat.batch));
-    }
+    for (const session of sessionsOfParts(shopOf(histories, nouns, newest))) await load(session);
+    for (const batch of batchesOfParts(shopOf(histories, nouns, newest))) await load(batch);
+    for (const can of cansOfBatches(shopOf(histories, nouns, newest))) await load(can);
     forget(new Set([...named, crewStream]));
     return shopOf(histories, nouns, newest);
   }
@@ -153,20 +162,61 @@ export function createShopKeeper(store: Store, crew: CrewId, file: CrewFile, she
   };
 }
 
+/** Of the crew's one series, where this event gives one. */
+function numberGiven(body: EventBody): number {
+  switch (body.type) {
+    case 'BatchOpened':
+      return body.batch;
+    case 'CanOpened':
+      return body.can;
+    case 'SessionBriefed':
+      return body.session;
+    default:
+      return 0;
+  }
+}
+
+/** Of coats, and of sessions: what was sprayed is part of a session's sums. */
+function batchesOfParts(shop: Shop): readonly StreamId[] {
+  const ofSessions = [...shop.sessions.values()].flatMap(({ batch }) =>
+    batch === undefined ? [] : [batchStream(batch)],
+  );
+  return [
+    ...[...shop.parts.values()].flatMap((part) => part.coats.map((coat) => batchStream(coat.batch))),
+    ...new Set(ofSessions),
+  ];
+}
+
+/** A coat is held against the brief that it was sprayed under. */
+function sessionsOfParts(shop: Shop): readonly StreamId[] {
+  const under = [...shop.parts.values()].flatMap(({ entries }) => entries.flatMap(({ alsoUnder }) => alsoUnder));
+  return [...new Set(under.filter((stream) => nounOf(stream) === 'session'))];
+}
+
+/** What went into a batch may have come from a can that is empty by now. */
+function cansOfBatches(shop: Shop): readonly StreamId[] {
+  const under = [...shop.batches.values()].flatMap(({ entries }) => entries.flatMap(({ alsoUnder }) => alsoUnder));
+  return [...new Set(under.filter((stream) => nounOf(stream) === 'can'))];
+}
+
 function foldNoun(stream: StreamId, entries: readonly Entry[]): Noun {
   switch (nounOf(stream)) {
     case 'batch': {
       const batch = foldBatch(entries);
       return batch === undefined ? { is: 'none' } : { is: 'batch', batch };
     }
-    case 'part': {
-      const part = entries.some(isAct) ? foldPart(nameIn(stream), entries) : undefined;
-      return part === undefined ? { is: 'none' } : { is: 'part', part };
+    case 'can': {
+      const can = foldCan(entries);
+      return can === undefined ? { is: 'none' } : { is: 'can', can };
     }
+    case 'part':
+      return entries.some(isAct) ? { is: 'part', part: foldPart(nameIn(stream), entries) } : { is: 'none' };
     case 'place':
       return { is: 'place', place: foldPlace(nameIn(stream), entries) };
-    case 'can':
-    case 'session':
+    case 'session': {
+      const session = foldSession(entries);
+      return session === undefined ? { is: 'none' } : { is: 'session', session };
+    }
     case 'crew':
       return { is: 'none' };
   }
@@ -179,6 +229,10 @@ function isLive(shop: Shop, stream: StreamId): boolean {
       const batch = shop.batches.get(Number(nameIn(stream)));
       return batch !== undefined && isBatchLive(batch);
     }
+    case 'can': {
+      const can = shop.cans.get(Number(nameIn(stream)));
+      return can !== undefined && isCanLive(can);
+    }
     case 'part': {
       const part = shop.parts.get(nameIn(stream));
       return part !== undefined && isPartLive(part);
@@ -186,8 +240,9 @@ function isLive(shop: Shop, stream: StreamId): boolean {
     case 'place':
     case 'crew':
       return true;
-    case 'can':
-    case 'session':
-      return false;
+    case 'session': {
+      const session = shop.sessions.get(Number(nameIn(stream)));
+      return session !== undefined && isSessionLive(session);
+    }
   }
 }

@@ -3,23 +3,25 @@
 
 import type { Batch } from './batch/batch.ts';
 import { isBatchLive } from './batch/batch.ts';
-import type { TemperatureLog } from './calc/clock.ts';
+import { type Can, isCanLive } from './can/can.ts';
 import type { Crew } from './crew/crew.ts';
 import type { Entry } from './history.ts';
-import type { BatchNumber, PartName, PersonName, PlaceName } from './ids.ts';
+import type { BatchNumber, CanNumber, PartName, PersonName, PlaceName, SessionNumber } from './ids.ts';
 import { defaultPlace } from './ids.ts';
 import type { Part } from './part/part.ts';
 import { isPartLive } from './part/part.ts';
-import type { Place } from './place/place.ts';
-import { temperatureLog } from './place/place.ts';
+import { type AirLog, airLogOf, type Place } from './place/place.ts';
 import type { SheetShelf } from './products/sheet.ts';
+import { isSessionOpen, type Session } from './session/session.ts';
 import type { EpochMs } from './units.ts';
 
 export interface Shop {
   readonly crew: Crew;
   readonly places: ReadonlyMap<PlaceName, Place>;
   readonly batches: ReadonlyMap<BatchNumber, Batch>;
+  readonly cans: ReadonlyMap<CanNumber, Can>;
   readonly parts: ReadonlyMap<PartName, Part>;
+  readonly sessions: ReadonlyMap<SessionNumber, Session>;
   readonly shelf: SheetShelf;
   /** The next of the crew's series of short numbers. */
   readonly nextNumber: number;
@@ -35,18 +37,34 @@ export function liveBatches(shop: Shop): readonly Batch[] {
   return [...shop.batches.values()].filter(isBatchLive).sort((a, b) => a.number - b.number);
 }
 
+export function liveCans(shop: Shop): readonly Can[] {
+  return [...shop.cans.values()].filter(isCanLive).sort((a, b) => a.number - b.number);
+}
+
 export function liveParts(shop: Shop): readonly Part[] {
   return [...shop.parts.values()].filter(isPartLive).sort((a, b) => (a.name < b.name ? -1 : 1));
 }
 
-export function airLog(shop: Shop, place: PlaceName = defaultPlace): TemperatureLog {
-  return temperatureLog(shop.places.get(place), shop.crew.airLimitMinutes);
+/** Briefed and not closed. */
+export function openSessions(shop: Shop): readonly Session[] {
+  return [...shop.sessions.values()].filter(isSessionOpen).sort((a, b) => a.number - b.number);
+}
+
+export function airLog(shop: Shop, place: PlaceName = defaultPlace): AirLog {
+  return airLogOf(shop.places.get(place), shop.crew.airLimitMinutes);
 }
 
 /** Everything loaded, once each, in the order in which it was recorded. */
 export function entriesIn(shop: Shop): readonly Entry[] {
   const bySeq = new Map<number, Entry>();
-  const nouns = [...shop.batches.values(), ...shop.parts.values(), ...shop.places.values(), shop.crew];
+  const nouns = [
+    ...shop.batches.values(),
+    ...shop.cans.values(),
+    ...shop.parts.values(),
+    ...shop.places.values(),
+    ...shop.sessions.values(),
+    shop.crew,
+  ];
   for (const { entries } of nouns) for (const entry of entries) bySeq.set(entry.seq, entry);
   return [...bySeq.values()].sort((a, b) => a.seq - b.seq);
 }

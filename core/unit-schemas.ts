@@ -11,4 +11,8 @@ export const EpochMs = z.number().transform((value) => units.epochMs(value));
 export const Minutes = z.number().transform((value) => units.minutes(value));
 export const Micrometres = z.number().transform((value) => units.micrometres(value));
 export const Millimetres = z.number().transform((value) => units.millimetres(value));
+export const CubicMetres = z.number().transform((value) => units.cubicMetres(value));
+export const MetresPerSecond = z.number().transform((value) => units.metresPerSecond(value));
 export const SquareMetres = z.number().transform((value) => units.squareMetres(value));
+export const SquareMetresPerHour = z.number().transform((value) => units.squareMetresPerHour(value));
+export const MilligramsPerSquareMetre = z.number().transform((value) => units.milligramsPerSquareMetre(value));

@@ -128,6 +128,7 @@ export const cubicMetresPerLitreFromCubicFeetPerUsGallon = (feet: number): Cubic
 export const metresFromFeet = (feet: number): Metres => metres(feet * metresPerFoot);
 export const metresPerSecondFromFeetPerMinute = (feet: number): MetresPerSecond =>
   metresPerSecond((feet * metresPerFoot) / 60);
+export const feetPerMinuteFromMetresPerSecond = (speed: MetresPerSecond): number => (speed * 60) / metresPerFoot;
 export const squareFeetPerUsGallonFromSquareMetresPerLitre = (coverage: SquareMetresPerLitre): number =>
   (coverage * litresPerUsGallon) / squareMetresPerSquareFoot;
 export const squareMetresPerLitreFromSquareFeetPerUsGallon = (coverage: number): SquareMetresPerLitre =>

@@ -1,6 +1,6 @@
 // The developers' page lists every id that other programs and tests may rely on; these tables are made from the code.
 
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { factUnits } from '../bot/cards/fact-ids.ts';
 import { misreadCodes } from '../bot/language/reading.ts';
@@ -12,15 +12,27 @@ import { reminderKinds } from '../core/reminders/wish.ts';
 const table = (head: readonly string[], rows: readonly (readonly string[])[]) =>
   [head, head.map(() => '---'), ...rows].map((cells) => `| ${cells.join(' | ')} |`).join('\n');
 
+/** A noun keeps its own objections beside it, as a union that the whole names. */
+const unionSources = readdirSync('core', { recursive: true, encoding: 'utf8' })
+  .filter((file) => file.endsWith('objections.ts'))
+  .map((file) => readFileSync(`core/${file}`, 'utf8'))
+  .join('\n\n');
+
 /** The codes of a tagged union, as its source has them: the type leaves nothing behind at run time. */
 function codesOf(union: string): readonly string[] {
-  const source = readFileSync('core/objections.ts', 'utf8');
-  const body = source.split(`export type ${union} =`)[1]?.split('\n\n')[0] ?? '';
-  return [...body.matchAll(/code: '([a-z-]+)'/g)].map((match) => match[1] ?? '');
+  const body = unionSources.split(`export type ${union} =`)[1]?.split('\n\n')[0] ?? '';
+  const members = [...body.matchAll(/^ {2}\| ([A-Z]\w+)$/gm)].flatMap((match) => codesOf(match[1] ?? ''));
+  return [...body.matchAll(/code: '([a-z-]+)'/g)].map((match) => match[1] ?? '').concat(members);
 }
 
 const where: Readonly<Record<string, string>> = { place: 'place/room', crew: 'crew' };
 const keyOf = (kind: string): string => {
+  if (kind === 'morning') return '`crew/morning/2026-03-03`';
+  if (kind === 'blanket') return '`can/3/blanket`';
+  if (kind === 'can-stirred') return '`can/3/stir-done`';
+  if (kind === 'bell-test') return '`crew/bell/12/kari`';
+  if (kind === 'flush' || kind === 'vessels') return `\`session/4/${kind}/1\``;
+  if (/^(brief|spell-end|air-recheck|fan-off)$/.test(kind)) return `\`session/4/${kind}\``;
   if (kind === 'digest') return '`crew/digest/2026-03-02`';
   if (kind === 'air-due') return `\`${where.place}/air-due\``;
   return /^(stir|induction|pot)/.test(kind) ? `\`batch/1/${kind}\`` : `\`part/impeller-7/${kind}\``;

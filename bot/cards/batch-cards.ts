@@ -2,11 +2,13 @@
 
 import { type Batch, phaseOf } from '../../core/batch/batch.ts';
 import { blendClock, blendDueAt, blendWantedMinutes, potLifeTimes } from '../../core/batch/batch-clocks.ts';
+import { isRatioWithin } from '../../core/batch/batch-rules.ts';
 import { ratioError, splitMass } from '../../core/calc/mixing.ts';
+import { potLifeFactor } from '../../core/calc/pot-mass.ts';
 import { isRefused } from '../../core/calc/refusal.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
 import { airLog } from '../../core/shop.ts';
-import { grams, minutes } from '../../core/units.ts';
+import { type Grams, grams, minutes } from '../../core/units.ts';
 import { airFacts } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import {
@@ -27,7 +29,7 @@ export function batchTaps(t: Telling, batch: Batch): readonly CardAction[] {
   const phase = phaseOf(batch);
   switch (phase.is) {
     case 'to-weigh':
-      return [tap(t, 'weigh', `weigh ${n} {part-a}g {part-b}g`), tap(t, 'undo', 'undo')];
+      return [...weighTaps(t, batch), tap(t, 'undo', 'undo')];
     case 'blending':
     case 'paused':
       return [...blendTaps(t, batch), ...useTaps(t, batch)];
@@ -38,6 +40,13 @@ export function batchTaps(t: Telling, batch: Batch): readonly CardAction[] {
     case 'emptied':
       return [];
   }
+}
+
+/** Both parts, or the one that is still to come. */
+function weighTaps(t: Telling, { number, inVessel }: Batch): readonly CardAction[] {
+  if (inVessel['part-a'] !== undefined) return [tap(t, 'weigh-b', `weigh ${number} b {part-b}g`)];
+  if (inVessel['part-b'] !== undefined) return [tap(t, 'weigh-a', `weigh ${number} a {part-a}g`)];
+  return [tap(t, 'weigh', `weigh ${number} {part-a}g {part-b}g`)];
 }
 
 /** The stirrer, and the step that the blend leads to once it is done. */
@@ -55,7 +64,24 @@ function useTaps(t: Telling, batch: Batch): readonly CardAction[] {
   const n = batch.number;
   const ready = batch.filteredAt !== undefined || batch.sheet.filter === undefined;
   const coat = ready && !phaseIsBlending(batch) ? [tap(t, 'coat', `coat {part} ${n} {method}`)] : [];
-  return [...coat, tap(t, 'thick', `thick ${n}`), ...(ready ? [tap(t, 'empty', `empty ${n}`)] : [])];
+  return [
+    ...coat,
+    ...lidAndCatchTaps(t, batch),
+    tap(t, 'thick', `thick ${n}`),
+    ...(ready ? [tap(t, 'empty', `empty ${n}`)] : []),
+  ];
+}
+
+/** What a flow coat drains is caught and filtered; an open pot is covered. */
+function lidAndCatchTaps(t: Telling, batch: Batch): readonly CardAction[] {
+  const n = batch.number;
+  const flowed = batch.coats.at(-1)?.method === 'flow';
+  const toFilter = batch.caught.some(({ filteredAt }) => filteredAt === undefined);
+  const open = batch.uncovered.length > 0 && batch.uncovered.at(-1)?.to === undefined;
+  return [
+    ...(toFilter ? [tap(t, 'filter', `filter ${n}`)] : flowed ? [tap(t, 'catch', `catch ${n} {caught}g`)] : []),
+    ...(open ? [tap(t, 'cover', `cover ${n}`)] : []),
+  ];
 }
 
 const phaseIsBlending = (batch: Batch): boolean => batch.sheet.blend.way === 'stir' && phaseOf(batch).is === 'blending';
@@ -128,7 +154,7 @@ export function weighedCard(t: Telling, batch: Batch): Card {
   if (weighing === undefined) return makeCard(replies.weighed(batch.number), 'plain');
   const tolerance = batch.sheet.ratio.tolerancePercent;
   const error = ratioErrorOf(batch);
-  const out = error === undefined || Math.abs(error) * 100 > tolerance;
+  const out = error === undefined || !isRatioWithin(error, batch.sheet.ratio);
   const shownError = error === undefined ? '?' : t.f.signedPercent(error * 100);
   const total = grams(weighing.partAGrams + weighing.partBGrams);
   const unplanned = Math.abs(total / batch.plannedGrams - 1) > 0.1;
@@ -145,6 +171,7 @@ export function weighedCard(t: Telling, batch: Batch): Card {
       out ? replies.ratioOut(shownError, t.f.percent(tolerance, 1)) : replies.ratioWithin(t.f.percent(tolerance, 1)),
       ...(unplanned ? [replies.notThePlan(t.f.mass(total), t.f.mass(batch.plannedGrams))] : []),
       ...withoutFigureLines(t, batch),
+      ...massLines(t, batch, total),
       replies.countsSince(t.f.timeDown(weighing.at)),
     ],
     actions: [
@@ -153,6 +180,15 @@ export function weighedCard(t: Telling, batch: Batch): Card {
       tap(t, 'minus-10', `amend ${n} weigh at ${earlier(t, batch, 10)} typed late`),
     ],
   });
+}
+
+/** Where the sheet shortens the pot life with what is in the pot. */
+function massLines(t: Telling, { sheet }: Batch, mass: Grams): readonly string[] {
+  const points = sheet.potLife.byMass?.points;
+  const found = points && potLifeFactor(points, mass);
+  if (found === undefined || isRefused(found) || found.factor === 1) return [];
+  const { potLifeByMass, potLifeBeyondMass } = t.words.material;
+  return [potLifeByMass(t.f.percent(found.factor * 100)), ...(found.withinPoints ? [] : [potLifeBeyondMass])];
 }
 
 function earlier(t: Telling, batch: Batch, by: number): string {

@@ -6,10 +6,11 @@ import type { Outcome } from '../../core/execute.ts';
 import type { Entry, Fact } from '../../core/history.ts';
 import type { Part } from '../../core/part/part.ts';
 import { entriesIn } from '../../core/shop.ts';
-import { minutes } from '../../core/units.ts';
+import { minutes, squareMetres } from '../../core/units.ts';
 import { batchTaps, clockFacts } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { partFacts, partTaps } from './part-cards.ts';
+import { spraySettingShown } from './spray-setting-shown.ts';
 import type { Telling } from './telling.ts';
 
 type Recorded = Extract<Outcome, { kind: 'recorded' }>;
@@ -59,7 +60,15 @@ function shown(t: Telling, setting: Setting): string {
       return t.f.minutesDown(minutes(setting.minutes));
     case 'digest':
       return `${setting.hour}:00`;
+    case 'morning':
+      return `${setting.hour}:00`;
+    case 'rate':
+      return `${t.f.area(squareMetres(setting.squareMetresPerHour))} / h`;
+    case 'voc-limit':
+      return `${t.f.mass(setting.grams)} / ${t.words.records.limitPer[setting.per]}`;
     case 'units':
       return setting.units;
+    default:
+      return spraySettingShown(t, setting);
   }
 }

@@ -3,6 +3,8 @@
 import type { DayRecord } from '../../core/records/day.ts';
 import { celsius, epochMs, grams, percent } from '../../core/units.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
+import { dayMaterialFacts, dayMaterialLines } from './day-material.ts';
+import { daySprayingLines } from './day-spraying.ts';
 import { countFact, massFact, percentFact, type Telling, tap, temperatureFact } from './telling.ts';
 
 /** Later than this, a ring was late. */
@@ -17,7 +19,9 @@ export function dayCard(t: Telling, day: DayRecord): Card {
     lines: [
       ...deviationLines(t, day),
       ...batchLines(t, day),
+      ...dayMaterialLines(t, day.material),
       ...partLines(t, day),
+      ...daySprayingLines(t, day.spraying),
       ...ringLines(t, day),
       ...correctionLines(t, day),
     ],
@@ -43,6 +47,7 @@ function factsOf(t: Telling, day: DayRecord): readonly CardFact[] {
     countFact(t, 'rings-late', late.length),
     countFact(t, 'rings-unanswered', unanswered.length),
     countFact(t, 'deviations', day.deviations.length),
+    ...dayMaterialFacts(t, day.material),
     ...airFactsOf(t, day),
   ];
 }

@@ -7,19 +7,19 @@ import { type Card, makeCard } from './card.ts';
 import type { Telling } from './telling.ts';
 
 export function helpCard(t: Telling, verb: string | undefined): Card {
-  const { replies } = t.words;
+  const { replies, typed } = t.words;
   const rows: readonly VocabularyRow[] = Object.values(vocabulary);
   const row = rows.find(({ name, words }) => name === verb || (verb !== undefined && words.includes(verb)));
   if (row === undefined) {
     return makeCard(replies.help, 'plain', {
-      lines: [...rows.map(({ example }) => example), replies.helpHow, replies.caution],
+      lines: [...rows.map(({ name }) => typed.example(name)), replies.helpHow, replies.caution],
     });
   }
   const rules = row.name in allowed ? allowed[row.name as Verb] : [];
   const told = rules.map((rule) =>
-    replies.helpRule(rule.code.replaceAll('-', ' '), t.words.ruleSources[rule.source], replies.liftedBy[rule.liftedBy]),
+    replies.helpRule(t.words.names.rule(rule.code), t.words.ruleSources[rule.source], replies.liftedBy[rule.liftedBy]),
   );
-  return makeCard(row.words.join(', '), 'plain', {
-    lines: [row.example, replies.helpHow, ...(told.length === 0 ? [] : [replies.helpRules, ...told])],
+  return makeCard(typed.words(row.name).join(', '), 'plain', {
+    lines: [typed.example(row.name), replies.helpHow, ...(told.length === 0 ? [] : [replies.helpRules, ...told])],
   });
 }

@@ -3,8 +3,9 @@
 import { phaseOf } from '../../core/batch/batch.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
-import { liveBatches, liveParts } from '../../core/shop.ts';
+import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
 import { airFacts } from './air-facts.ts';
+import { openCanLine } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './telling.ts';
 
@@ -15,7 +16,11 @@ export function nowCard(t: Telling): Card {
   );
   const parts = liveParts(t.shop).map((part) => `${part.name}: ${phases[phaseOfPart(part).is]}`);
   const next = [...planReminders(t.shop).values()].flat().sort((a, b) => a.dueAt - b.dueAt);
-  const runs = [...batches, ...parts];
+  const cans = liveCans(t.shop).flatMap((can) => openCanLine(t, can));
+  const sessions = openSessions(t.shop).map((session) =>
+    t.words.session.titled(session.number, `${session.place}, ${t.f.list(session.sprayers)}`),
+  );
+  const runs = [...batches, ...cans, ...sessions, ...parts];
   return makeCard(replies.now, 'plain', {
     facts: airFacts(t, 'room'),
     lines: [

@@ -6,6 +6,8 @@ import type { Outcome, Request } from '../../core/execute.ts';
 import type { ObjectionCode, Unclear } from '../../core/objections.ts';
 import { writeLine } from '../language/write-line.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
+import { materialInstead, materialMeant } from './material-taps.ts';
+import { sessionInstead, ventilationCaution } from './session-instead.ts';
 import { type Telling, tap } from './telling.ts';
 
 /** Where a wet film meets an oven, both dangers are named. */
@@ -21,6 +23,7 @@ export function objectionCard(t: Telling, request: Request, outcome: Extract<Out
     lines: [
       ...new Set(outcome.objections.map((objection) => t.words.objection(objection, t.f))),
       replies.askedBy(t.f.list([...sources])),
+      ...ventilationCaution(t, outcome.objections),
       replies.nothingRecorded,
     ],
     hazards:
@@ -34,6 +37,8 @@ export function objectionCard(t: Telling, request: Request, outcome: Extract<Out
         request,
         outcome.objections.map(({ code }) => code),
       ),
+      ...outcome.objections.flatMap((objection) => materialInstead(t, request, objection)),
+      ...sessionInstead(t, outcome.objections),
     ],
   });
 }
@@ -88,13 +93,17 @@ function meantTaps(t: Telling, request: Request, unclear: Unclear): readonly Car
         happenedTap(t, request),
       ];
     default:
-      return [];
+      return materialMeant(t, request, unclear);
   }
 }
 
 function takesBatch(command: Request['command']): boolean {
   switch (command.verb) {
     case 'weigh':
+    case 'add':
+    case 'cover':
+    case 'uncover':
+    case 'catch':
     case 'stir':
     case 'stop':
     case 'filter':

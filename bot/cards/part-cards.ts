@@ -1,13 +1,14 @@
 // A part's answers: noted, coated, dry, curing, read, out, released or held.
 
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
-import { cureClock, cureDueAt, flashTimes } from '../../core/part/part-clocks.ts';
+import { cureClock, flashTimes, openUntil, recoatTimes } from '../../core/part/part-clocks.ts';
 import { batchOf } from '../../core/part/part-decide.ts';
 import { airLog } from '../../core/shop.ts';
-import { minutes, minutesAfter } from '../../core/units.ts';
+import type { EpochMs } from '../../core/units.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
-import { filmFacts } from './film-facts.ts';
-import { minutesGivenFact, notAfterFact, notBeforeFact, type Telling, tap, temperatureFact } from './telling.ts';
+import { cureFacts, cureLines } from './cure-facts.ts';
+import { bareTaps, surfaceFacts, surfaceOfCoat } from './surface-cards.ts';
+import { notAfterFact, notBeforeFact, type Telling, tap } from './telling.ts';
 
 /** The taps that this part allows next. */
 export function partTaps(t: Telling, part: Part): readonly CardAction[] {
@@ -15,9 +16,14 @@ export function partTaps(t: Telling, part: Part): readonly CardAction[] {
   const phase = phaseOfPart(part);
   switch (phase.is) {
     case 'bare':
-      return [];
-    case 'flashing':
-      return [tap(t, 'dry', `dry ${name}`)];
+      return bareTaps(t, part);
+    case 'flashing': {
+      const open = openUntilOf(t, part);
+      const again = tap(t, 'touch-up', `coat ${name} ${phase.coat.batch} ${phase.coat.method} touch-up`);
+      // Dip once: no second pass of it.
+      const touches = open !== undefined && t.now <= open && phase.coat.method !== 'dip';
+      return [tap(t, 'dry', `dry ${name}`), ...(touches ? [again] : [])];
+    }
     case 'dry': {
       const cure = batchOf(t.shop, part)?.sheet.cure;
       return [
@@ -27,7 +33,9 @@ export function partTaps(t: Telling, part: Part): readonly CardAction[] {
     }
     case 'curing':
       return [
-        ...(phase.cure.way === 'oven' ? [tap(t, 'temp', `temp ${name} {part-temperature}C`)] : []),
+        ...(phase.cure.way === 'oven'
+          ? [tap(t, 'temp', `temp ${name} {part-temperature}C`), tap(t, 'door', `door ${name} {minutes}m`)]
+          : []),
         tap(t, 'out', `out ${name}`),
       ];
     case 'cured':
@@ -41,7 +49,7 @@ export function partTaps(t: Telling, part: Part): readonly CardAction[] {
 export function partFacts(t: Telling, part: Part): readonly CardFact[] {
   const batch = batchOf(t.shop, part);
   const coat = part.coats.at(-1);
-  if (batch === undefined || coat === undefined) return [];
+  if (batch === undefined || coat === undefined) return surfaceFacts(t, part);
   const { sheet } = batch;
   const facts: CardFact[] = [];
   const phase = phaseOfPart(part).is;
@@ -49,27 +57,26 @@ export function partFacts(t: Telling, part: Part): readonly CardFact[] {
     const flash = flashTimes(sheet, coat.at);
     facts.push(notBeforeFact(t, 'flash-least-at', flash.leastAt), notAfterFact(t, 'flash-most-at', flash.mostAt));
   }
-  if (sheet.recoat.rule === 'window' && part.verdict?.is !== 'released') {
+  const open = openUntilOf(t, part);
+  if (phase === 'flashing' && open !== undefined && t.now <= open) facts.push(notAfterFact(t, 'open-until', open));
+  const recoat = part.verdict?.is === 'released' ? undefined : recoatTimes(sheet, coat);
+  if (recoat !== undefined) {
     facts.push(
-      notBeforeFact(t, 'recoat-opens-at', minutesAfter(coat.at, sheet.recoat.opensMinutes)),
-      notAfterFact(t, 'recoat-closes-at', minutesAfter(coat.at, sheet.recoat.closesMinutes)),
+      notBeforeFact(t, 'recoat-opens-at', recoat.opensAt),
+      notAfterFact(t, 'recoat-closes-at', recoat.closesAt),
     );
   }
-  if (part.cure === undefined) return facts;
-  const air = airLog(t.shop, batch.place);
-  const read = part.temperatures.at(-1);
-  if (read !== undefined && part.cure.way === 'oven') facts.push(temperatureFact(t, 'part-temperature', read.celsius));
-  const clock = cureClock(part, sheet, air, t.now);
-  if (clock !== undefined) {
-    const earned = clock.dose.ranMinutes - sum(clock.dose.withoutFigureMinutes);
-    facts.push(minutesGivenFact(t, 'cure-given', minutes(earned)));
-  }
-  const due = cureDueAt(part, sheet, air);
-  if (due !== undefined) facts.push(notBeforeFact(t, 'cure-done-at', due));
-  return facts;
+  return [...facts, ...cureFacts(t, part, sheet, airLog(t.shop, batch.place))];
 }
 
-const sum = (without: Readonly<Record<string, number>>): number => Object.values(without).reduce((a, b) => a + b, 0);
+/** Until when another pass is the same coat; `undefined` where nothing is wet or the sheet gives no such time. */
+function openUntilOf(t: Telling, part: Part): EpochMs | undefined {
+  const batch = batchOf(t.shop, part);
+  const coat = part.coats.at(-1);
+  return batch === undefined || coat === undefined || part.dryAt !== undefined
+    ? undefined
+    : openUntil(batch.sheet, coat, airLog(t.shop, batch.place));
+}
 
 export function partCard(t: Telling, part: Part, title: string, lines: readonly string[], tone: Tone = 'plain'): Card {
   const held = part.verdict?.is === 'held' ? [t.words.replies.onHold(t.words.holdReason(part.verdict, t.f))] : [];
@@ -84,8 +91,18 @@ export function coatedCard(t: Telling, part: Part, isNew: boolean): Card {
   const { replies } = t.words;
   const coat = part.coats.at(-1);
   if (coat === undefined) return partCard(t, part, replies.partNoted(part.name), []);
-  const lines = [replies.flashing, ...(isNew ? [replies.newPart(part.name)] : [])];
-  return partCard(t, part, replies.coated(part.name, coat.method, coat.batch), lines);
+  const { parts } = t.words;
+  const lines = [
+    replies.flashing,
+    ...(isNew ? [replies.newPart(part.name)] : []),
+    ...surfaceOfCoat(t, part),
+    parts.tips[coat.method],
+  ];
+  const title =
+    coat.passes > 1
+      ? parts.touchedUp(part.name, coat.method, coat.batch, coat.passes)
+      : replies.coated(part.name, coat.method, coat.batch);
+  return partCard(t, part, title, lines);
 }
 
 export function dryCard(t: Telling, part: Part): Card {
@@ -98,6 +115,15 @@ export function dryCard(t: Telling, part: Part): Card {
   return partCard(t, part, replies.dry(part.name), [line], early ? 'plain' : 'good');
 }
 
+/** Given is said only of what the record proves. */
+export function takenOutCard(t: Telling, part: Part): Card {
+  const { replies, parts } = t.words;
+  const batch = batchOf(t.shop, part);
+  const clock = batch && cureClock(part, batch.sheet, airLog(t.shop, batch.place), t.now);
+  const given = clock?.doneAt !== undefined && clock.doneAt <= t.now;
+  return partCard(t, part, replies.takenOut(part.name), [given ? replies.cureTimeGiven : parts.cureNotProved]);
+}
+
 /** Started, or the part's temperature read: how the cure stands. */
 export function curingCard(t: Telling, part: Part, title: string): Card {
   const { replies } = t.words;
@@ -108,26 +134,14 @@ export function curingCard(t: Telling, part: Part, title: string): Card {
     return partCard(t, part, title, [replies.cureTimeGiven], 'good');
   }
   const { oven } = batch.sheet.cure;
+  const how = cureLines(t, part, batch.sheet, airLog(t.shop, batch.place));
   if (part.cure.way === 'room' || oven === undefined) {
     const held = clock === undefined ? [] : t.words.heldBack(clock.dose.withoutFigureMinutes, t.f);
-    return partCard(t, part, title, [replies.roomClock, ...held]);
+    return partCard(t, part, title, [replies.roomClock, ...held, ...how]);
   }
   const last = part.temperatures.at(-1);
   const waits = last === undefined || last.celsius < oven.atCelsius;
   const line = last === undefined ? replies.ovenClock : replies.notYetAtTemperature;
-  const card = partCard(t, part, title, waits ? [line(t.f.temperature(oven.atCelsius))] : []);
+  const card = partCard(t, part, title, [...(waits ? [line(t.f.temperature(oven.atCelsius))] : []), ...how]);
   return { ...card, fields: [{ id: 'part-temperature', label: t.words.facts['part-temperature'], unit: 'C' }] };
-}
-
-export function filmCard(t: Telling, part: Part): Card {
-  const { replies } = t.words;
-  const film = part.films.at(-1);
-  if (film === undefined) return partCard(t, part, replies.partNoted(part.name), []);
-  const lines = film.state === 'wet' ? [replies.filmCheckOnly] : [];
-  const facts = filmFacts(t, film.micrometres);
-  return makeCard(replies.filmRead(part.name, film.state), 'plain', {
-    facts,
-    lines,
-    actions: partTaps(t, part),
-  });
 }

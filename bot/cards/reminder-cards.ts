@@ -3,18 +3,25 @@
 import type { Batch } from '../../core/batch/batch.ts';
 import { blendClock } from '../../core/batch/batch-clocks.ts';
 import type { ClockReading } from '../../core/calc/clock.ts';
-import { nameIn, nounOf } from '../../core/ids.ts';
+import { isAct } from '../../core/corrections/undo.ts';
+import { nameIn, nounOf, type StreamId } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
-import { cureClock } from '../../core/part/part-clocks.ts';
+import { cureClock, stagesDue } from '../../core/part/part-clocks.ts';
 import { batchOf } from '../../core/part/part-decide.ts';
 import type { RingingReminder } from '../../core/ports.ts';
+import { isMovable } from '../../core/reminders/snooze.ts';
 import type { ReminderKind } from '../../core/reminders/wish.ts';
-import { airLog } from '../../core/shop.ts';
+import { airLog, type Shop } from '../../core/shop.ts';
 import { minutesBetween } from '../../core/units.ts';
 import { airFacts } from './air-facts.ts';
 import { batchTaps, blendFacts, potFacts } from './batch-cards.ts';
+import { canRing } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
+import { handoverRing } from './crew-cards.ts';
+import { cureLines, withCures } from './cure-facts.ts';
 import { partFacts, partTaps } from './part-cards.ts';
+import { sessionRing } from './session-ring.ts';
+import { morningLines } from './stock-card.ts';
 import { minutesWantedFact, notAfterFact, type Telling, tap } from './telling.ts';
 
 interface Subject {
@@ -24,33 +31,95 @@ interface Subject {
   /** The clock that must prove the time, where the ring stands for one. */
   readonly clock: ClockReading | undefined;
   readonly ask: string;
+  /** Of its own, where the proof is missing. */
+  readonly why?: readonly string[];
+  /** Of its own, in place of what to do. */
+  readonly lines?: readonly string[];
+  readonly hazards?: Card['hazards'];
 }
 
 export function reminderCard(t: Telling, ringing: RingingReminder): Card {
-  const { reminder, late, now } = ringing;
-  const { replies, rings, unproved } = t.words;
+  const { reminder, now } = ringing;
+  const { rings, unproved } = t.words;
   const subject = subjectOf(t, ringing);
   const unprovedTitle = reminder.kind in unproved ? unproved[reminder.kind as keyof typeof unproved] : undefined;
   const missing = unprovedTitle !== undefined && subject.clock !== undefined && !isProved(subject.clock, now);
   const { title, act } = rings[reminder.kind];
-  const lateBy = minutesBetween(reminder.dueAt, now);
   return makeCard(missing ? unprovedTitle(subject.name) : title(subject.name), toneOf(ringing, missing), {
-    facts: [
-      ...subject.facts,
-      ...(late === undefined
-        ? []
-        : [notAfterFact(t, 'due-at', reminder.dueAt), minutesWantedFact(t, 'late-minutes', lateBy)]),
-    ],
+    facts: [...subject.facts, ...lateFacts(t, ringing)],
+    // A can's later ring is a step on, or another stir: not one that nobody answered.
     lines: [
-      ...(late === undefined ? [] : [replies.ringLate(t.f.minutesUp(lateBy), t.words.late[late])]),
-      ...(ringing.possibleRepeat ? [replies.ringRepeat] : []),
-      ...(ringing.unrecorded ? [replies.ringUnrecorded] : []),
-      ...(reminder.ring > 1 ? [replies.ringAgain(reminder.ring)] : []),
-      ...(missing ? [subject.ask, ...heldBack(t, subject.clock)] : [act]),
+      ...howItRings(t, ringing),
+      ...(reminder.ring > 1 && nounOf(reminder.stream) !== 'can' ? againLines(t, ringing) : []),
+      ...(missing ? [subject.ask, ...heldBack(t, subject.clock), ...(subject.why ?? [])] : (subject.lines ?? [act])),
     ],
-    actions: [...subject.taps, tap(t, 'ok', 'ok')],
+    actions: [
+      ...subject.taps,
+      tap(t, 'ok', 'ok'),
+      ...(isMovable(reminder.key) ? [tap(t, 'snooze', `snooze 5m ${reminder.key}`)] : []),
+    ],
+    hazards: subject.hazards ?? [],
     ping: reminder.to,
   });
+}
+
+/** What rings and what to do, from the reminder alone: where nothing can be looked up. */
+export function bareReminderCard(t: Telling, ringing: RingingReminder): Card {
+  const { kind, stream, key, to } = ringing.reminder;
+  const { title, act } = t.words.rings[kind];
+  const name = nounOf(stream) === 'crew' ? key.slice(key.lastIndexOf('/') + 1) : nameIn(stream);
+  return makeCard(title(name), 'warn', {
+    facts: lateFacts(t, ringing),
+    lines: [...howItRings(t, ringing), ...(act === '' ? [] : [act])],
+    actions: [tap(t, 'ok', 'ok')],
+    ping: to,
+  });
+}
+
+/** Again, since nobody answered or somebody put it off; after an act it rings for something new. */
+function againLines(t: Telling, { reminder, shop }: RingingReminder): readonly string[] {
+  const noun = nounIn(shop, reminder.stream);
+  const before = noun?.rings.get(reminder.key)?.at(-1);
+  const { parts, replies } = t.words;
+  if (before?.snoozed !== undefined) return [parts.ringPutOff(reminder.ring)];
+  const acted = noun?.entries.some((entry) => isAct(entry) && entry.recordedAt > (before?.rangAt ?? 0));
+  return acted === true ? [] : [replies.ringAgain(reminder.ring)];
+}
+
+function nounIn(shop: Shop, stream: StreamId): Pick<Part, 'rings' | 'entries'> | undefined {
+  const name = nameIn(stream);
+  switch (nounOf(stream)) {
+    case 'batch':
+      return shop.batches.get(Number(name));
+    case 'can':
+      return shop.cans.get(Number(name));
+    case 'part':
+      return shop.parts.get(name);
+    case 'place':
+      return shop.places.get(name);
+    case 'crew':
+      return shop.crew;
+    case 'session':
+      return shop.sessions.get(Number(name));
+  }
+}
+
+export function lateFacts(t: Telling, { reminder, late, now }: RingingReminder): readonly CardFact[] {
+  if (late === undefined) return [];
+  const lateBy = minutesBetween(reminder.dueAt, now);
+  return [notAfterFact(t, 'due-at', reminder.dueAt), minutesWantedFact(t, 'late-minutes', lateBy)];
+}
+
+/** Late and why, perhaps told before, not in the record: whatever it is that rings. */
+export function howItRings(t: Telling, ringing: RingingReminder): readonly string[] {
+  const { reminder, late, now } = ringing;
+  const { replies } = t.words;
+  const lateBy = minutesBetween(reminder.dueAt, now);
+  return [
+    ...(late === undefined ? [] : [replies.ringLate(t.f.minutesUp(lateBy), t.words.late[late])]),
+    ...(ringing.possibleRepeat ? [replies.ringRepeat] : []),
+    ...(ringing.unrecorded ? [replies.ringUnrecorded] : []),
+  ];
 }
 
 function isProved(clock: ClockReading, now: number): boolean {
@@ -65,12 +134,24 @@ function toneOf({ reminder }: RingingReminder, missing: boolean): Tone {
   switch (reminder.kind) {
     case 'pot-end':
       return 'stop';
+    case 'blanket':
+      return reminder.ring > 2 ? 'stop' : 'warn';
     case 'pot-margin':
+    case 'surface-ends':
+    case 'temp-due':
+    case 'handover':
     case 'stir-paused':
     case 'flash-most':
     case 'recoat-closes':
     case 'air-due':
+    case 'morning':
+    case 'brief':
+    case 'air-recheck':
+    case 'flush':
+    case 'vessels':
       return 'warn';
+    case 'spell-end':
+      return 'stop';
     case 'stir-done':
     case 'induction-done':
     case 'cure-done':
@@ -78,6 +159,12 @@ function toneOf({ reminder }: RingingReminder, missing: boolean): Tone {
     case 'pot-half':
     case 'flash-least':
     case 'recoat-opens':
+    case 'stage-handle':
+    case 'stage-service':
+    case 'stage-full':
+    case 'can-stirred':
+    case 'fan-off':
+    case 'bell-test':
     case 'digest':
       return 'plain';
   }
@@ -92,14 +179,23 @@ function subjectOf(t: Telling, { reminder, shop }: RingingReminder): Subject {
     }
     case 'part': {
       const part = shop.parts.get(name);
-      return part === undefined ? bare(name) : partSubject(t, part);
+      return part === undefined ? bare(name) : partSubject(t, part, reminder.kind);
     }
     case 'place':
       return { ...bare(name), facts: airFacts(t, name), taps: [tap(t, 'air', 'air {air-temperature}C {humidity}%')] };
-    case 'can':
-    case 'session':
+    case 'can': {
+      const can = shop.cans.get(Number(name));
+      return can === undefined ? bare(name) : { ...bare(name), ...canRing(t, can, reminder.kind) };
+    }
+    case 'session': {
+      const session = shop.sessions.get(Number(name));
+      return session === undefined ? bare(name) : { ...bare(name), ...sessionRing(t, session, reminder.kind) };
+    }
     case 'crew':
-      return bare(name);
+      if (reminder.kind === 'handover') return { ...bare(name), ...handoverRing(t) };
+      return reminder.kind === 'morning'
+        ? { ...bare(name), lines: withCures(t, morningLines(t)), taps: [tap(t, 'stock', 'stock')] }
+        : bare(name);
   }
 }
 
@@ -112,10 +208,17 @@ function batchSubject(t: Telling, batch: Batch, kind: ReminderKind): Subject {
   return { name: String(batch.number), facts, taps: batchTaps(t, batch), clock, ask };
 }
 
-function partSubject(t: Telling, part: Part): Subject {
-  const batch = batchOf(t.shop, part);
-  const clock = batch === undefined ? undefined : cureClock(part, batch.sheet, airLog(t.shop, batch.place), t.now);
+function partSubject(t: Telling, part: Part, kind: ReminderKind): Subject {
+  const { sheet, place } = batchOf(t.shop, part) ?? {};
+  const air = airLog(t.shop, place);
   const { askNight, askPartReading } = t.words.replies;
   const ask = part.cure?.way === 'room' ? askNight : askPartReading;
-  return { name: part.name, facts: partFacts(t, part), taps: partTaps(t, part), clock, ask };
+  const told = { name: part.name, facts: partFacts(t, part), taps: partTaps(t, part), ask };
+  if (sheet === undefined) return { ...told, clock: undefined };
+  const stage = stagesDue(part, sheet, air, t.now).find(({ stage: name }) => kind === `stage-${name}`);
+  const unproved = stage !== undefined && !stage.proved ? { lines: [t.words.rings[kind].act, ask] } : {};
+  return {
+    ...{ ...told, clock: cureClock(part, sheet, air, t.now), why: cureLines(t, part, sheet, air) },
+    ...unproved,
+  };
 }

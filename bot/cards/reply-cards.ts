@@ -2,18 +2,26 @@
 // despite an objection, what rings next.
 
 import type { Batch } from '../../core/batch/batch.ts';
+import { peopleWithRole, personIn } from '../../core/crew/crew.ts';
 import type { Outcome, Request } from '../../core/execute.ts';
 import { isLate } from '../../core/history.ts';
 import { defaultPlace, type StreamId } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
 import { deviationsIn } from '../../core/records/deviations.ts';
+import { briefsAt } from '../../core/session/spray-settings.ts';
 import { minutesBetween } from '../../core/units.ts';
-import { batchCard, openedCard, stirringCard, weighedCard } from './batch-cards.ts';
+import { batchCard, openedCard, stirringCard } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { amendedCard, heardCard, settledCard, undoneCard } from './correction-cards.ts';
-import { coatedCard, curingCard, dryCard, filmCard, partCard } from './part-cards.ts';
+import { handoverCard, shiftCard, snoozedCard, takenOverCard } from './crew-cards.ts';
+import { filmCard, standsAgainst, testedCard } from './film-cards.ts';
+import { addReply, canReply, caughtReply, coverReply, emptiedReply, weighReply } from './material-reply.ts';
+import { coatedCard, curingCard, dryCard, partCard, takenOutCard } from './part-cards.ts';
 import { airCard } from './place-cards.ts';
-import type { Telling } from './telling.ts';
+import { sessionReply } from './session-reply.ts';
+import { notedCard, partSurfaceCard, preparedCard, surfacesBeforeCoat, surfaceTap } from './surface-cards.ts';
+import { type Telling, tap } from './telling.ts';
+import { workHazards } from './vent-cards.ts';
 
 export type Recorded = Extract<Outcome, { kind: 'recorded' }>;
 
@@ -23,10 +31,21 @@ export function recordedCard(t: Telling, request: Request, outcome: Recorded): C
   const late = lateLine(t, outcome);
   return {
     ...card,
+    // Whatever went against a rule reaches the lead, whoever says it.
+    ping: despite.length > 0 ? peopleWithRole(t.shop.crew, 'lead') : card.ping,
     tone: despite.length > 0 ? 'warn' : card.tone,
+    hazards: [...card.hazards, ...ownHazards(t, request)],
     lines: [...despite, ...card.lines, ...late],
     next: nextRings(t, outcome),
   };
+}
+
+/** A crew that briefs is told the hazards of its other work with the work itself. */
+function ownHazards(t: Telling, { command, at }: Request): Card['hazards'] {
+  if (!briefsAt(t.shop.crew.spray, at)) return [];
+  if (command.verb === 'mix') return workHazards(t, 'mix');
+  if (command.verb !== 'coat' || command.method === 'spray') return [];
+  return workHazards(t, command.method === 'flow' || command.method === 'dip' ? command.method : 'wipe');
 }
 
 function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
@@ -38,22 +57,42 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
     case 'mix':
       return onBatch((it) => openedCard(t, it));
     case 'weigh':
-      return onBatch((it) => weighedCard(t, it));
+      return onBatch((it) => weighReply(t, it, outcome));
+    case 'add':
+      return onBatch((it) => addReply(t, it, command, outcome));
+    case 'open':
+    case 'lid':
+    case 'blanket':
+    case 'check':
+    case 'prestir':
+    case 'discard':
+      return canReply(t, request, command.verb, outcome);
+    case 'cover':
+    case 'uncover':
+      return onBatch((it) => coverReply(t, it, command.verb));
+    case 'catch':
+      return onBatch((it) => caughtReply(t, it, command.grams));
     case 'stir':
       return onBatch((it) => stirringCard(t, it, replies.stirring(it.number)));
     case 'stop':
       return onBatch((it) => stirringCard(t, it, replies.stopped(it.number)));
     case 'filter':
-      return onBatch((it) => batchCard(t, it, replies.filtered(it.number), [replies.sayCoat(it.number)], 'good'));
+      return onBatch((it) => {
+        const lines = [replies.sayCoat(it.number), ...surfacesBeforeCoat(t, it.place)];
+        const card = batchCard(t, it, replies.filtered(it.number), lines, 'good');
+        return { ...card, actions: [...card.actions, surfaceTap(t, '{part}')] };
+      });
     case 'thick':
     case 'gel': {
       const seen = command.verb === 'gel' ? 'gelled' : 'thick';
       return onBatch((it) => batchCard(t, it, replies.thick(it.number, seen), [replies.emptyNow], 'stop'));
     }
     case 'empty':
-      return onBatch((it) => batchCard(t, it, replies.emptied(it.number), []));
+      return onBatch((it) => emptiedReply(t, it));
     case 'part':
-      return onPart((it) => partCard(t, it, replies.partNoted(it.name), []));
+      return notedCard(t, parts);
+    case 'prep':
+      return onPart((it) => preparedCard(t, it));
     case 'coat':
       return onPart((it) => coatedCard(t, it, !outcome.before.parts.has(it.name)));
     case 'dry':
@@ -61,34 +100,84 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
     case 'cure':
       return onPart((it) => curingCard(t, it, replies.curing(it.name, command.way.kind)));
     case 'temp':
-      return onPart((it) => curingCard(t, it, replies.partRead(it.name)));
+      return loadRead(onPart((it) => curingCard(t, it, replies.partRead(it.name))));
+    case 'door':
+      return onPart((it) => curingCard(t, it, t.words.parts.doorOpened(it.name)));
     case 'out':
-      return onPart((it) => partCard(t, it, replies.takenOut(it.name), [replies.cureTimeGiven]));
+      return onPart((it) => takenOutCard(t, it));
     case 'wet':
     case 'film':
       return onPart((it) => filmCard(t, it));
     case 'release':
-      return onPart((it) => partCard(t, it, replies.released(it.name), [], 'good'));
+      return onPart((it) => partCard(t, it, replies.released(it.name), standsAgainst(t, it), 'good'));
+    case 'adhesion':
+    case 'rub':
+      return onPart((it) => testedCard(t, it, command));
     case 'hold':
       return onPart((it) => partCard(t, it, replies.held(it.name, command.why), [], 'warn'));
     case 'air':
       return airCard(t, command.place ?? defaultPlace, replies.airRead(command.place ?? defaultPlace));
     case 'surface':
+      if (command.part !== undefined) return onPart((it) => partSurfaceCard(t, it));
       return airCard(t, command.place ?? defaultPlace, replies.surfaceRead(command.place ?? defaultPlace));
     case 'night':
       return airCard(t, command.place ?? defaultPlace, replies.nightRead(command.place ?? defaultPlace));
     case 'ok':
       return heardCard(t, outcome);
+    case 'snooze':
+      return snoozedCard(t, request, outcome);
+    case 'shift':
+      return shiftCard(t, request, command);
+    case 'handover':
+      return handoverCard(t, outcome);
+    case 'takeover':
+      return takenOverCard(t, request);
     case 'undo':
       return undoneCard(t, outcome);
     case 'amend':
       return amendedCard(t, outcome, batch, parts[0]);
+    case 'used': {
+      const { amount, material } = command;
+      const shown = amount.kind === 'mass' ? t.f.mass(amount.grams) : t.f.volume(amount.litres);
+      return makeCard(t.words.records.solventNoted(material, shown), 'plain', {
+        actions: [tap(t, 'voc', 'voc day'), tap(t, 'undo', 'undo')],
+      });
+    }
+    case 'brief':
+    case 'near':
+    case 'ack':
+    case 'fan':
+    case 'supplied':
+    case 'spray-on':
+    case 'spray-off':
+    case 'flush':
+    case 'rags':
+    case 'close':
+    case 'fit':
+    case 'medical':
+    case 'training':
+    case 'near-miss':
+    case 'eyes':
+    case 'spill':
+    case 'fire':
+    case 'down':
+    case 'hot':
+    case 'bell':
+      return sessionReply(t, command, outcome);
     case 'set':
       return settledCard(t, command.setting);
   }
 
   function onBatch(make: (batch: Batch) => Card): Card {
     return batch === undefined ? makeCard(replies.settled, 'plain') : make(batch);
+  }
+
+  /** A reading on nobody in particular says whose it was, and for whom else it counts. */
+  function loadRead(card: Card): Card {
+    const [envelope] = outcome.envelopes;
+    const others = (envelope?.alsoUnder ?? []).map((stream) => stream.slice('part/'.length));
+    if (envelope?.body.type !== 'PartTemperatureRead' || envelope.body.on === undefined) return card;
+    return { ...card, lines: [t.words.parts.readOn(envelope.body.on, t.f.list(others)), ...card.lines] };
   }
 
   /** Several parts in one line share one card, with each part's figures under its name. */
@@ -100,22 +189,46 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
     return {
       ...first,
       title: t.f.list(cards.map((card) => card.title)),
-      lines: [...new Set(cards.flatMap((card) => card.lines))],
+      facts: latestCure(cards)?.facts ?? first.facts,
+      lines: sharedLines(cards, parts),
       actions: merged(cards),
     };
   }
+}
+
+/** Of parts that cure together the one that is done last speaks for the load. */
+function latestCure(cards: readonly Card[]): Card | undefined {
+  const doneAt = (card: Card) => String(card.facts.find(({ id }) => id === 'cure-done-at')?.value ?? '');
+  return cards.filter((card) => doneAt(card) !== '').toSorted((a, b) => (doneAt(a) < doneAt(b) ? 1 : -1))[0];
+}
+
+/** What holds for all is said once; what holds for one says for which. */
+function sharedLines(cards: readonly Card[], parts: readonly Part[]): readonly string[] {
+  const lines = cards.flatMap((card, i) => {
+    const name = parts[i]?.name ?? '';
+    return card.lines.map((line) =>
+      cards.every((other) => other.lines.includes(line)) || line.includes(name) ? line : `${name}: ${line}`,
+    );
+  });
+  return [...new Set(lines)];
 }
 
 /** One tap for all the parts of a line: `dry impeller-7 valve-3`. */
 function merged(cards: readonly Card[]): Card['actions'] {
   const names = cards.flatMap((card) => card.actions.slice(0, 1)).map((action) => action.line.split(' ')[1] ?? '');
   const [first] = cards;
-  return (first?.actions ?? [])
-    .filter((action) => cards.every((card) => card.actions.some((other) => other.id === action.id)))
-    .map((action) => {
-      const [verb, , ...rest] = action.line.split(' ');
-      return { ...action, line: [verb, ...names, ...rest].join(' ') };
-    });
+  return (
+    (first?.actions ?? [])
+      .filter((action) => cards.every((card) => card.actions.some((other) => other.id === action.id)))
+      // The surface is each part's own.
+      .filter(({ id }) => id !== 'surface')
+      .map((action) => {
+        const [verb, , ...rest] = action.line.split(' ');
+        // A load is read once, on the part that warms last.
+        if (action.id === 'temp') return { ...action, line: [verb, ...rest].join(' ') };
+        return { ...action, line: [verb, ...names, ...rest].join(' ') };
+      })
+  );
 }
 
 function touchedBatch({ envelopes, shop }: Recorded): Batch | undefined {
@@ -132,14 +245,18 @@ const isBatch = (stream: StreamId): boolean => stream.startsWith('batch/');
 
 function despiteLines(t: Telling, outcome: Recorded): readonly string[] {
   const seqs = new Set(outcome.envelopes.map((envelope) => envelope.seq));
-  const why = outcome.envelopes.find((envelope) => envelope.saidWith.permitted !== undefined)?.saidWith.permitted;
+  const permitted = outcome.envelopes.find((envelope) => envelope.saidWith.permitted !== undefined);
+  const why = permitted?.saidWith.permitted;
   const reasons = deviationsIn(outcome.shop)
     // The weighing's own card tells of its ratio.
     .filter(({ entry, objection }) => seqs.has(entry.seq) && objection.code !== 'ratio-out')
     .map(({ objection }) => t.words.objection(objection, t.f));
-  const { recordedDespite, permittedDespite } = t.words.replies;
+  const { recordedDespite } = t.words.replies;
+  const { lifted, roles } = t.words.parts;
   return [...new Set(reasons)].map((reason) =>
-    why === undefined ? recordedDespite(reason) : permittedDespite(reason, why),
+    permitted === undefined || why === undefined
+      ? recordedDespite(reason)
+      : lifted(permitted.by, roles[personIn(t.shop.crew, permitted.by).role], why, reason),
   );
 }
 

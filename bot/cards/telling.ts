@@ -1,7 +1,18 @@
 // What every card needs to be worded for one person at one moment, and the making of its figures and taps.
 
 import type { Shop } from '../../core/shop.ts';
-import type { Celsius, CelsiusSpread, EpochMs, Grams, Micrometres, Minutes } from '../../core/units.ts';
+import type {
+  Celsius,
+  CelsiusSpread,
+  EpochMs,
+  Fraction,
+  Grams,
+  Litres,
+  Micrometres,
+  Millimetres,
+  Minutes,
+  SquareMetres,
+} from '../../core/units.ts';
 import type { Figures } from '../language/figures.ts';
 import type { ButtonId, Words } from '../language/words/english.ts';
 import type { CardAction, CardFact } from './card.ts';
@@ -16,11 +27,24 @@ export interface Telling {
 
 type FactsOf<Unit> = { [Id in FactId]: (typeof factUnits)[Id] extends Unit ? Id : never }[FactId];
 
-function fact({ words }: Telling, id: FactId, value: number | string, shown: string): CardFact {
+function fact({ words }: Pick<Telling, 'words'>, id: FactId, value: number | string, shown: string): CardFact {
   return { id, label: words.facts[id], value, unit: factUnits[id], shown };
 }
 
 export const massFact = (t: Telling, id: FactsOf<'g'>, mass: Grams): CardFact => fact(t, id, mass, t.f.mass(mass));
+
+export const volumeFact = (t: Telling, id: FactsOf<'L'>, volume: Litres): CardFact =>
+  fact(t, id, volume, t.f.volume(volume));
+
+export const areaFact = (t: Telling, area: SquareMetres, id: FactsOf<'m2'> = 'area'): CardFact =>
+  fact(t, id, area, t.f.area(area));
+
+export const partAreaFact = (t: Telling, area: SquareMetres): CardFact => fact(t, 'part-area', area, t.f.area(area));
+
+export const wallFact = (t: Telling, wall: Millimetres): CardFact => fact(t, 'part-wall', wall, t.f.wall(wall));
+
+export const efficiencyFact = (t: Telling, share: Fraction): CardFact =>
+  fact(t, 'transfer-efficiency', share, t.f.percent(share * 100));
 
 export const temperatureFact = (t: Telling, id: FactsOf<'degC'>, temperature: Celsius): CardFact =>
   fact(t, id, temperature, t.f.temperature(temperature));
@@ -41,7 +65,7 @@ export const ratioToleranceFact = (t: Telling, tolerancePercent: number): CardFa
 export const filmFact = (t: Telling, id: FactsOf<'um'>, film: Micrometres): CardFact =>
   fact(t, id, film, t.f.film(film));
 
-export const countFact = (t: Telling, id: FactsOf<'count'>, value: number): CardFact =>
+export const countFact = (t: Pick<Telling, 'words' | 'f'>, id: FactsOf<'count'>, value: number): CardFact =>
   fact(t, id, value, t.f.count(value));
 
 /** What must last so long: shown rounded up. */

@@ -6,20 +6,33 @@ import type { UnitSystem } from '../../core/crew/crew.ts';
 import {
   type Celsius,
   type CelsiusSpread,
+  type CubicMetresPerHour,
+  cubicFeetPerMinuteFromCubicMetresPerHour,
   type EpochMs,
   epochMs,
   fahrenheitFromCelsius,
   fahrenheitSpreadFromCelsius,
+  feetPerMinuteFromMetresPerSecond,
   type Grams,
+  inchesFromMillimetres,
+  type Litres,
+  type MetresPerSecond,
   type Micrometres,
+  type Millimetres,
   type Minutes,
   milsFromMicrometres,
   ouncesFromGrams,
+  type SquareMetres,
+  squareFeetFromSquareMetres,
+  usGallonsFromLitres,
 } from '../../core/units.ts';
 
 export interface Figures {
   /** Grams, and pounds and ounces for who wants them. */
   readonly mass: (mass: Grams) => string;
+  /** Litres, and gallons for who wants them. */
+  readonly volume: (volume: Litres) => string;
+  readonly area: (area: SquareMetres) => string;
   readonly temperature: (temperature: Celsius) => string;
   readonly spread: (spread: CelsiusSpread) => string;
   readonly percent: (value: number, digits?: number) => string;
@@ -33,6 +46,14 @@ export interface Figures {
   /** Wall clock, to the minute that is not too late (a pot life). */
   readonly timeDown: (at: EpochMs) => string;
   readonly count: (value: number) => string;
+  /** A bare figure whose unit stands beside it. */
+  readonly decimal: (value: number) => string;
+  readonly wall: (wall: Millimetres) => string;
+  /** Air that is asked for: rounded up. */
+  readonly flowUp: (flow: CubicMetresPerHour) => string;
+  /** Air that is there: rounded down. */
+  readonly flowDown: (flow: CubicMetresPerHour) => string;
+  readonly speed: (speed: MetresPerSecond) => string;
   /** With the zone's offset, for machines. */
   readonly iso: (at: EpochMs) => string;
   /** Local date and time as a line can say it: `2026-03-02T09:40`. */
@@ -67,9 +88,19 @@ export function figuresFor({ language, units, zone, now }: FiguresFor): Figures 
     return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
   };
 
+  const flowShown = (flow: CubicMetresPerHour, round: (value: number) => number): string =>
+    us
+      ? `${number(0).format(round(cubicFeetPerMinuteFromCubicMetresPerHour(flow)))} ft³/min`
+      : `${number(0).format(round(flow))} m³/h`;
+
   return {
     mass: (mass) =>
       us ? `${number(0).format(mass)} g (${poundsAndOunces(mass, number(1))})` : `${number(0).format(mass)} g`,
+    volume: (volume) =>
+      us
+        ? `${number(2).format(volume)} L (${number(2).format(usGallonsFromLitres(volume))} gal)`
+        : `${number(2).format(volume)} L`,
+    area: (area) => (us ? `${number(1).format(squareFeetFromSquareMetres(area))} ft²` : `${number(2).format(area)} m²`),
     temperature: (temperature) =>
       us ? `${number(0).format(fahrenheitFromCelsius(temperature))} °F` : `${number(1).format(temperature)} °C`,
     spread: (spread) =>
@@ -77,11 +108,18 @@ export function figuresFor({ language, units, zone, now }: FiguresFor): Figures 
     percent: (value, digits = 0) => `${number(digits).format(value)} %`,
     signedPercent: (value) => `${value >= 0 ? '+' : '−'}${number(2).format(Math.abs(value))} %`,
     film: (film) => (us ? `${number(2).format(milsFromMicrometres(film))} mil` : `${number(1).format(film)} µm`),
-    minutesUp: (minutes) => duration(Math.ceil(minutes - 1e-6)),
+    // A nothing has no sign.
+    minutesUp: (minutes) => duration(Math.ceil(minutes - 1e-6) + 0),
     minutesDown: (minutes) => duration(Math.floor(minutes + 1e-6)),
     timeUp: (at) => time(Math.ceil(at / msPerMinute) * msPerMinute),
     timeDown: (at) => time(Math.floor(at / msPerMinute) * msPerMinute),
     count: (value) => number(0).format(value),
+    decimal: (value) => number(1).format(value),
+    flowUp: (flow) => flowShown(flow, Math.ceil),
+    flowDown: (flow) => flowShown(flow, Math.floor),
+    speed: (speed) =>
+      us ? `${number(0).format(feetPerMinuteFromMetresPerSecond(speed))} ft/min` : `${number(2).format(speed)} m/s`,
+    wall: (wall) => (us ? `${number(2).format(inchesFromMillimetres(wall))} in` : `${number(1).format(wall)} mm`),
     iso: (at) =>
       DateTime.fromMillis(Math.round(at), { zone }).toISO({ suppressMilliseconds: true }) ?? String(epochMs(at)),
     stamp: (at) => {

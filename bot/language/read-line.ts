@@ -4,16 +4,24 @@
 import type { Question, Stance, Verb } from '../../core/commands.ts';
 import type { ActRead } from './acts/act-line.ts';
 import { readQuestion } from './acts/read-question.ts';
+import { isRecordAsk } from './acts/read-record-question.ts';
 import { readAct } from './acts/readers.ts';
 import { longestLine, type Misunderstood, misreadOf, tooLong, unknownVerb } from './misread-line.ts';
+import { partLines, readPartList } from './part-list.ts';
 import { type Fault, isFault, type LineContext, type Reading } from './reading.ts';
 import { isHappenedWord } from './stance.ts';
 import { saidTimeFrom } from './times/said-time.ts';
 import { cleanLine } from './typed/clean-line.ts';
 import { type Token, tokenize } from './typed/tokens.ts';
 import { type VerbNamed, verbNamed, verbOfTwoWords } from './verbs-typed.ts';
+import type { VocabularyName } from './vocabulary-row.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
+  const list = partLines(text);
+  return list === undefined ? readSingle(text, context) : readPartList(list, (line) => readSingle(line, context));
+}
+
+function readSingle(text: string, context: LineContext): Reading {
   const trimmed = text.trim();
   if (trimmed === '' || trimmed.startsWith('#')) return { kind: 'silence' };
   if (trimmed.length > longestLine) return tooLong(trimmed);
@@ -75,13 +83,17 @@ function readCleaned(line: string, context: LineContext): Read {
 
 function readVerb(line: string, tokens: readonly Token[], verb: VerbNamed, lead: Lead, context: LineContext): Read {
   const { name } = verb.row;
-  if (name === 'day' || name === 'now' || name === 'help') {
+  if (isQuestion(name)) {
     const stray = lead.at === undefined && lead.stance === undefined ? undefined : lead.first;
     const question: Question | Fault =
-      stray === undefined ? readQuestion(name, tokens) : { code: 'left-over', token: stray };
+      stray === undefined ? readQuestion(name, { verb, tokens, line, context }) : { code: 'left-over', token: stray };
     return isFault(question) ? { fault: question, line, verb } : { question, line };
   }
   return readVerbAct(line, tokens, name, verb, lead, context);
+}
+
+function isQuestion(name: VocabularyName): name is Question['ask'] {
+  return name === 'day' || name === 'now' || name === 'stock' || name === 'plan' || name === 'help' || name === 'vent' || name === 'hazards' || isRecordAsk(name);
 }
 
 function readVerbAct(

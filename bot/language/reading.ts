@@ -76,6 +76,16 @@ export interface Misread {
   readonly example: string;
   /** Whole lines, three at most, that read. */
   readonly suggestions: readonly string[];
+  /** Of a pasted list: which of its lines. */
+  readonly faulty?: readonly FaultyLine[];
+}
+
+export interface FaultyLine {
+  /** From 1. */
+  readonly number: number;
+  readonly line: string;
+  readonly code: MisreadCode;
+  readonly token: string;
 }
 
 /** What a reader hands back instead of a command; the line's frame adds example and suggestions. */

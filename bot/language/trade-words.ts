@@ -60,7 +60,12 @@ const placeRoots = new Set(
   ),
 );
 
-/** A place that needs no introduction: `booth`, `booth-2`, `spray-booth`, `line-3`. */
+/** `booth`, `booth-2`, `spray-booth`. */
+export function isPlaceRoot(word: string): boolean {
+  return word.split(/[-_]/).some((piece) => placeRoots.has(piece.replace(/\d+$/, '')));
+}
+
+/** A place that needs no introduction: also `line-3`. */
 export function isPlaceWord(word: string): boolean {
-  return word.split(/[-_]/).some((piece) => placeRoots.has(piece.replace(/\d+$/, ''))) || /^[a-z]+[-_]?\d+$/.test(word);
+  return isPlaceRoot(word) || /^[a-z]+[-_]?\d+$/.test(word);
 }

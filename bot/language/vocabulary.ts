@@ -1,24 +1,13 @@
 // Everything that can be typed, one row each: its words, what it takes, one example. The parser, the help and the
 // suggestions read this table; a new command is one row here and one reader in acts/.
 
-import type { Question, Verb } from '../../core/commands.ts';
-import type { Slot } from './slots.ts';
+import { materialVocabulary } from './vocabulary-material.ts';
+import { partsVocabulary } from './vocabulary-parts.ts';
+import { recordsVocabulary } from './vocabulary-records.ts';
+import { sessionVocabulary } from './vocabulary-session.ts';
+import type { VocabularyName, VocabularyRow } from './vocabulary-row.ts';
 
-export type VocabularyName = Verb | Question['ask'];
-
-export interface VocabularyRow {
-  readonly name: VocabularyName;
-  /** The first is the one printed. Two words at most, lower case. */
-  readonly words: readonly string[];
-  readonly needs: readonly Slot[];
-  readonly may: readonly Slot[];
-  /** A line that reads. */
-  readonly example: string;
-  /** The rest of the line is somebody's own words. */
-  readonly endsInWords?: true;
-  /** Words that only round a sentence off here. */
-  readonly ignores?: readonly string[];
-}
+export type { VocabularyName, VocabularyRow };
 
 type RowOf<Name extends VocabularyName> = VocabularyRow & { readonly name: Name };
 
@@ -37,7 +26,7 @@ export const vocabulary: { readonly [Name in VocabularyName]: RowOf<Name> } = {
     name: 'weigh',
     words: ['weigh', 'weighed', 'weight', 'weights', 'weighing'],
     needs: ['part-a', 'part-b'],
-    may: ['batch'],
+    may: ['batch', 'can'],
     example: 'weigh 1 1201g 1198g',
   },
   stir: {
@@ -78,6 +67,8 @@ export const vocabulary: { readonly [Name in VocabularyName]: RowOf<Name> } = {
     example: 'empty 1 200g',
     ignores: ['left', 'waste'],
   },
+  ...materialVocabulary,
+  ...partsVocabulary,
   part: {
     name: 'part',
     words: ['part', 'new part'],
@@ -90,7 +81,7 @@ export const vocabulary: { readonly [Name in VocabularyName]: RowOf<Name> } = {
     name: 'coat',
     words: ['coat', 'coated', 'coating'],
     needs: ['parts', 'method'],
-    may: ['batch'],
+    may: ['batch', 'pass'],
     example: 'coat impeller-7 1 spray',
     ignores: ['coat', 'coated'],
   },
@@ -119,8 +110,8 @@ export const vocabulary: { readonly [Name in VocabularyName]: RowOf<Name> } = {
   out: {
     name: 'out',
     words: ['out', 'took out', 'taken out', 'unload', 'unloaded'],
-    needs: ['parts'],
-    may: [],
+    needs: [],
+    may: ['parts'],
     example: 'out impeller-7',
     ignores: ['oven', 'room'],
   },
@@ -166,7 +157,7 @@ export const vocabulary: { readonly [Name in VocabularyName]: RowOf<Name> } = {
     name: 'surface',
     words: ['surface', 'substrate', 'steel', 'surface temp'],
     needs: ['surface-temperature'],
-    may: ['place'],
+    may: ['part', 'place'],
     example: 'surface 22C',
     ignores: ['temp', 'temperature'],
   },
@@ -192,11 +183,13 @@ export const vocabulary: { readonly [Name in VocabularyName]: RowOf<Name> } = {
     name: 'set',
     words: ['set'],
     needs: ['setting'],
-    may: ['sheet', 'air-limit', 'digest-hour', 'unit-system'],
+    may: ['sheet', 'air-limit', 'digest-hour', 'morning-hour', 'rate', 'unit-system', 'on-or-off', 'people', 'lel-share', 'brief-ahead', 'emergency-field', 'quiet-hours'],
     example: 'set air-limit 3h',
   },
   day: { name: 'day', words: ['day', 'summary'], needs: [], may: ['day'], example: 'day yesterday' },
   now: { name: 'now', words: ['now', 'running', 'live'], needs: [], may: [], example: 'now' },
+  ...recordsVocabulary,
+  ...sessionVocabulary,
   help: { name: 'help', words: ['help', '?'], needs: [], may: ['verb'], example: 'help mix' },
 };
 

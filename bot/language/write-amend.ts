@@ -5,11 +5,13 @@ import { isoLocal } from './times/wall-clock.ts';
 import { writeFilms, written } from './write-quantities.ts';
 
 export function writeAmend({ of, change, why }: CommandOf<'amend'>, zone: string): readonly string[] {
-  const { at, partAGrams, partBGrams, celsius, relativeHumidityPercent, method, leftGrams, filmMicrometres } = change;
+  const { at, partAGrams, partBGrams, celsius, relativeHumidityPercent, method, leftGrams, grams, filmMicrometres } =
+    change;
   return [
     'amend',
     of.part ?? '',
     of.batch === undefined ? '' : String(of.batch),
+    of.can === undefined ? '' : String(of.can),
     of.verb,
     of.place === undefined ? '' : `in ${of.place}`,
     partAGrams === undefined ? '' : `a ${written(partAGrams, 'g')}`,
@@ -17,6 +19,7 @@ export function writeAmend({ of, change, why }: CommandOf<'amend'>, zone: string
     celsius === undefined ? '' : written(celsius, 'C'),
     relativeHumidityPercent === undefined ? '' : written(relativeHumidityPercent, '%'),
     method ?? '',
+    grams === undefined ? '' : written(grams, 'g'),
     leftGrams === undefined ? '' : written(leftGrams, 'g'),
     filmMicrometres === undefined || filmMicrometres.length === 0 ? '' : writeFilms(filmMicrometres),
     at === undefined ? '' : `at ${isoLocal(at, zone)}`,

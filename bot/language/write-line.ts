@@ -5,7 +5,10 @@ import type { Command, Stance } from '../../core/commands.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { isoLocal } from './times/wall-clock.ts';
 import { writeAmend } from './write-amend.ts';
-import { writeAir, writeAmount, writeDetails, writeFilms, written } from './write-quantities.ts';
+import { letter, writeOpen, writeWeights } from './write-material.ts';
+import { writePart, writePerson, writePrep, writeTested } from './write-parts.ts';
+import { writeAir, writeAmount, writeFilms, written } from './write-quantities.ts';
+import { writeSessionAct, writeSpraySetting } from './write-session.ts';
 
 export interface SaidCommand {
   readonly command: Command;
@@ -44,11 +47,32 @@ function writeAct(command: Command, zone: string): readonly string[] {
   const { verb } = command;
   switch (verb) {
     case 'mix':
-      return [verb, writeAmount(command.amount), command.sheet ?? '', ...writeAir(command.air)];
+      return [
+        verb,
+        writeAmount(command.amount),
+        command.sheet ?? '',
+        ...writeAir(command.air),
+        command.vesselLitres === undefined ? '' : `in ${written(command.vesselLitres, 'L')}`,
+      ];
     case 'weigh':
-      return [verb, batch(command.batch), written(command.partAGrams, 'g'), written(command.partBGrams, 'g')];
+      return [verb, batch(command.batch), ...writeWeights(command), cans(command.cans)];
+    case 'add':
+      return [verb, batch(command.batch), letter(command.component), written(command.grams, 'g'), cans(command.cans)];
+    case 'open':
+      return [verb, ...writeOpen(command)];
+    case 'lid':
+    case 'blanket':
+    case 'check':
+    case 'prestir':
+      return [verb, batch(command.can)];
+    case 'discard':
+      return [verb, batch(command.can), JSON.stringify(command.why)];
+    case 'catch':
+      return [verb, batch(command.batch), written(command.grams, 'g')];
     case 'stir':
     case 'stop':
+    case 'cover':
+    case 'uncover':
     case 'filter':
     case 'thick':
     case 'gel':
@@ -56,9 +80,17 @@ function writeAct(command: Command, zone: string): readonly string[] {
     case 'empty':
       return [verb, batch(command.batch), command.leftGrams === undefined ? '' : written(command.leftGrams, 'g')];
     case 'part':
-      return [verb, command.part, ...writeDetails(command.details)];
+      return [verb, ...writePart(command)];
+    case 'prep':
+      return [verb, ...writePrep(command)];
     case 'coat':
-      return [verb, ...command.parts, batch(command.batch), command.method];
+      return [
+        verb,
+        ...command.parts,
+        batch(command.batch),
+        command.method,
+        command.pass === undefined ? '' : 'touch-up',
+      ];
     case 'dry':
     case 'out':
     case 'release':
@@ -68,6 +100,11 @@ function writeAct(command: Command, zone: string): readonly string[] {
       const set = way.kind === 'oven' && way.setCelsius !== undefined ? written(way.setCelsius, 'C') : '';
       return [verb, ...command.parts, way.kind, set];
     }
+    case 'door':
+      return [verb, ...command.parts, command.openMinutes === undefined ? '' : written(command.openMinutes, 'min')];
+    case 'adhesion':
+    case 'rub':
+      return [verb, ...writeTested(command)];
     case 'temp':
       return [verb, command.part ?? '', written(command.celsius, 'C')];
     case 'wet':
@@ -79,14 +116,46 @@ function writeAct(command: Command, zone: string): readonly string[] {
     case 'air':
       return [verb, ...writeAir(command.air), place(command.place)];
     case 'surface':
-      return [verb, written(command.celsius, 'C'), place(command.place)];
+      return [verb, command.part ?? '', written(command.celsius, 'C'), place(command.place)];
     case 'night':
       return [verb, written(command.lowestCelsius, 'C'), place(command.place)];
     case 'ok':
     case 'undo':
+    case 'takeover':
       return [verb];
+    case 'snooze':
+      return [verb, written(command.minutes, 'min'), command.key ?? ''];
+    case 'shift':
+      return [verb, command.on ? 'on' : 'off'];
+    case 'handover':
+      return [verb, writePerson(command.to)];
     case 'amend':
       return writeAmend(command, zone);
+    case 'used': {
+      const { material, amount, use } = command;
+      return [verb, material, writeAmount(amount), use];
+    }
+    case 'brief':
+    case 'near':
+    case 'ack':
+    case 'fan':
+    case 'supplied':
+    case 'spray-on':
+    case 'spray-off':
+    case 'flush':
+    case 'rags':
+    case 'close':
+    case 'fit':
+    case 'medical':
+    case 'training':
+    case 'near-miss':
+    case 'eyes':
+    case 'spill':
+    case 'fire':
+    case 'down':
+    case 'hot':
+    case 'bell':
+      return writeSessionAct(command, zone);
     case 'set':
       return writeSetting(command.setting);
     default: {
@@ -104,8 +173,24 @@ function writeSetting(setting: Extract<Command, { verb: 'set' }>['setting']): re
       return ['set air-limit', written(setting.minutes, 'min')];
     case 'digest':
       return ['set digest', String(setting.hour)];
+    case 'morning':
+      return ['set morning', String(setting.hour)];
+    case 'rate':
+      return ['set rate', written(setting.squareMetresPerHour, 'm2/h')];
     case 'units':
       return ['set units', setting.units];
+    case 'voc-limit':
+      return ['set voc-limit', `${written(setting.grams, 'g')}/${setting.per}`];
+    case 'brief':
+    case 'brief-ahead':
+    case 'sprayers':
+    case 'booth':
+    case 'lel':
+    case 'mixing':
+    case 'emergency':
+    case 'quiet':
+    case 'bell':
+      return writeSpraySetting(setting);
     default: {
       const never: never = setting;
       return never;
@@ -115,6 +200,10 @@ function writeSetting(setting: Extract<Command, { verb: 'set' }>['setting']): re
 
 function batch(number: number | undefined): string {
   return number === undefined ? '' : String(number);
+}
+
+function cans(numbers: readonly number[] | undefined): string {
+  return numbers === undefined || numbers.length === 0 ? '' : `can ${numbers.join(' ')}`;
 }
 
 function place(name: string | undefined): string {

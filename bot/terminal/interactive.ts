@@ -32,7 +32,7 @@ export async function converse(needs: InteractiveNeeds): Promise<void> {
     lineNumber += 1;
     const { answer, waitUntil } = await terminal.say(raw, lineNumber);
     if (waitUntil !== undefined && !isMovable(clock)) needs.output.write(`${replies.cannotWait}\n`);
-    else if (answer !== undefined) print(answer);
+    else if (answer !== undefined) await print(answer);
     if (isMovable(clock)) await ringUntil(waitUntil ?? clock.now(), ringer, clock);
     else ticker.wake();
     prompt.prompt();

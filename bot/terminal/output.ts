@@ -4,11 +4,12 @@ import type { Writable } from 'node:stream';
 import { DateTime } from 'luxon';
 import type { Answer } from '../answer.ts';
 
-export type Print = (answer: Answer) => void;
+export type Print = (answer: Answer) => void | Promise<void>;
 
 /** Nothing but JSON on standard output: `shown` is for people, and they have `text`. */
 export function printJson(out: Writable): Print {
-  return (answer) => {
+  // The shape is fixed; `about` is for front ends that keep a message a batch.
+  return ({ about: _, ...answer }) => {
     const facts = answer.card.facts.map(({ id, label, value, unit }) => ({ id, label, value, unit }));
     out.write(`${JSON.stringify({ ...answer, card: { ...answer.card, facts } })}\n`);
   };

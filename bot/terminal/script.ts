@@ -11,24 +11,18 @@ export interface ScriptNeeds {
   readonly terminal: Terminal;
   readonly ringer: Ringer;
   readonly clock: VirtualClock;
-  readonly print: (answer: Answer) => void;
+  readonly print: (answer: Answer) => void | Promise<void>;
 }
 
-/** Whether everything that was to be recorded could be. */
-export async function runScript(lines: AsyncIterable<string>, needs: ScriptNeeds): Promise<boolean> {
+export async function runScript(lines: AsyncIterable<string>, needs: ScriptNeeds): Promise<void> {
   const { terminal, ringer, clock, print } = needs;
-  let recorded = true;
   let lineNumber = 0;
   for await (const raw of lines) {
     lineNumber += 1;
     const { answer, waitUntil } = await terminal.say(raw, lineNumber);
-    if (answer !== undefined) {
-      print(answer);
-      if (answer.code === 'not-recorded') recorded = false;
-    }
+    if (answer !== undefined) await print(answer);
     await ringUntil(waitUntil ?? clock.now(), ringer, clock);
   }
-  return recorded;
 }
 
 /** Moves from due time to due time, so that each bell rings at its own. */

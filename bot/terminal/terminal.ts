@@ -40,8 +40,12 @@ export function createTerminal({ host, clock, crewFile, as }: TerminalNeeds): Te
     if (line.kind === 'wait') return { answer: waiting(speaker, line.until, lineNumber), waitUntil: line.until };
     const id = line.id ?? String(lineNumber);
     const text = textOf(line, speaker);
-    if (text === undefined) return { answer: noSuchTap(line, speaker, id) };
-    const given = await host.handle({ text, as: speaker, in: id, id: line.id });
+    if (text === undefined) {
+      // Delivered again, a tap has its answer already, though the card that it was on is gone.
+      const before = await host.handle({ text: '', as: speaker, in: id, id: line.id });
+      return { answer: before ?? noSuchTap(line, speaker, id) };
+    }
+    const given = await host.handle({ text, as: speaker, in: id, id: line.id, atConsole: true });
     if (given === undefined) return {};
     speakers.saw(given);
     return { answer: given };

@@ -3,8 +3,20 @@
 
 import { type ClockReading, dueAt, type Run, readClock, type TemperatureLog } from '../calc/clock.ts';
 import { type DoseRules, paceAt } from '../calc/dose.ts';
-import { rateLaw } from '../products/sheet.ts';
-import { type EpochMs, epochMs, type Minutes, minutes, minutesAfter, minutesBetween } from '../units.ts';
+import { lawTimes, potLifeFactor } from '../calc/pot-mass.ts';
+import type { RateLaw } from '../calc/rate-law.ts';
+import { isRefused } from '../calc/refusal.ts';
+import { rateLaw, type Sheet } from '../products/sheet.ts';
+import {
+  type EpochMs,
+  epochMs,
+  type Grams,
+  grams,
+  type Minutes,
+  minutes,
+  minutesAfter,
+  minutesBetween,
+} from '../units.ts';
 import type { Batch } from './batch.ts';
 
 function blendRules(batch: Batch): DoseRules {
@@ -13,12 +25,31 @@ function blendRules(batch: Batch): DoseRules {
 }
 
 function potLifeRules(batch: Batch): DoseRules {
-  return { law: rateLaw(batch.sheet.potLife.time), caution: 'at-most', withoutFigure: 'nothing' };
+  const { weighing, sheet, plannedGrams } = batch;
+  const mass = weighing === undefined ? plannedGrams : grams(weighing.partAGrams + weighing.partBGrams);
+  return { law: potLifeLaw(sheet, mass), caution: 'at-most', withoutFigure: 'nothing' };
 }
 
-function blendRuns(batch: Batch): readonly Run[] {
-  return batch.sheet.blend.way === 'stir' ? batch.stirring : potRuns(batch);
+/** The sheet's pot life for so much in one pot. */
+export function potLifeLaw(sheet: Sheet, mass: Grams): RateLaw {
+  const law = rateLaw(sheet.potLife.time);
+  if (sheet.potLife.byMass === undefined) return law;
+  const found = potLifeFactor(sheet.potLife.byMass.points, mass);
+  return isRefused(found) ? law : lawTimes(law, found.factor);
 }
+
+/** What counts for the blend by `at`: nothing from before the last addition, since the whole must be made one again. */
+function blendRuns(batch: Batch, at: EpochMs): readonly Run[] {
+  const runs = batch.sheet.blend.way === 'stir' ? batch.stirring : potRuns(batch);
+  const added = batch.additions.findLast((addition) => addition.at <= at)?.at;
+  if (added === undefined) return runs;
+  return runs
+    .filter(({ to }) => to === undefined || to > added)
+    .map(({ from, to }) => ({ from: epochMs(Math.max(from, added)), to }));
+}
+
+/** By the record as it is, whatever comes. */
+const always = epochMs(Number.MAX_SAFE_INTEGER);
 
 function potRuns(batch: Batch): readonly Run[] {
   if (batch.weighing === undefined) return [];
@@ -27,7 +58,7 @@ function potRuns(batch: Batch): readonly Run[] {
 
 /** What the stirring or induction has earned by `now`. */
 export function blendClock(batch: Batch, air: TemperatureLog, now: EpochMs): ClockReading {
-  return readClock(blendRules(batch), blendRuns(batch), air, now);
+  return readClock(blendRules(batch), blendRuns(batch, now), air, now);
 }
 
 /** How much of the pot life is gone by `now`, by the dose alone: what eyes saw stands in `batch.thickened`. */
@@ -59,7 +90,7 @@ export function potLifeTimes(batch: Batch, air: TemperatureLog): PotLifeTimes | 
 
 /** When the blend rings, on the late side; `undefined` while the stirrer stands still before its time. */
 export function blendDueAt(batch: Batch, air: TemperatureLog): EpochMs | undefined {
-  const due = dueAt(blendRules(batch), blendRuns(batch), air);
+  const due = dueAt(blendRules(batch), blendRuns(batch, always), air);
   return due === undefined ? undefined : epochMs(Math.ceil(due));
 }
 
@@ -82,7 +113,9 @@ export function blendTotals(batch: Batch, air: TemperatureLog, now: EpochMs): Bl
   const givenMinutes = clock.dose.ranMinutes;
   if (clock.doneAt !== undefined) {
     const done = clock.doneAt;
-    const untilDone = blendRuns(batch).map(({ from, to }) => minutesBetween(from, epochMs(Math.min(to ?? done, done))));
+    const untilDone = blendRuns(batch, now).map(({ from, to }) =>
+      minutesBetween(from, epochMs(Math.min(to ?? done, done))),
+    );
     return {
       wantedMinutes: minutes(untilDone.reduce<number>((sum, part) => sum + Math.max(0, part), 0)),
       givenMinutes,
@@ -91,4 +124,10 @@ export function blendTotals(batch: Batch, air: TemperatureLog, now: EpochMs): Bl
   const wholeNow = blendWantedMinutes(batch, air, now);
   if (wholeNow === undefined) return { wantedMinutes: undefined, givenMinutes };
   return { wantedMinutes: minutes(givenMinutes + (1 - clock.dose.progress) * wholeNow), givenMinutes };
+}
+
+/** How long the pot has stood uncovered by `now`. */
+export function uncoveredMinutes(batch: Batch, now: EpochMs): Minutes {
+  const spans = batch.uncovered.map(({ from, to }) => minutesBetween(from, to ?? now));
+  return minutes(spans.reduce<number>((sum, span) => sum + Math.max(0, span), 0));
 }

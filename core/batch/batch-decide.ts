@@ -13,7 +13,7 @@ import { judge, type Rule } from '../rules.ts';
 import { airLog, liveBatches, type Shop } from '../shop.ts';
 import { type Grams, grams } from '../units.ts';
 import type { Batch } from './batch.ts';
-import { type BatchCase, filterRules, mixRules, stirRules, weighRules } from './batch-rules.ts';
+import { type BatchCase, catchRules, filterRules, mixRules, stirRules } from './batch-rules.ts';
 
 /** Which batch is meant: the one named, or the only live one that `fits`. */
 export function findBatch(
@@ -57,7 +57,16 @@ export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
       celsius === undefined || relativeHumidityPercent === undefined
         ? {}
         : { air: { celsius, relativeHumidityPercent } };
-    const body = { type: 'BatchOpened' as const, batch: number, sheet, plannedGrams, place: defaultPlace, ...read };
+    const vessel = command.vesselLitres === undefined ? {} : { vesselLitres: command.vesselLitres };
+    const body = {
+      type: 'BatchOpened' as const,
+      batch: number,
+      sheet,
+      plannedGrams,
+      place: defaultPlace,
+      ...read,
+      ...vessel,
+    };
     events.push({ streams: [batchStream(number)], happenedAt: at, body, saidWith });
     return events;
   });
@@ -69,15 +78,9 @@ function gramsOf(amount: Amount, sheet: Sheet): Grams | undefined {
   return isRefused(split) ? undefined : grams(split.partAGrams + split.partBGrams);
 }
 
-export function decideWeigh(shop: Shop, said: Said<CommandOf<'weigh'>>): Decision {
-  const { partAGrams, partBGrams, batch } = said.command;
-  const found = findBatch(shop, batch, (candidate) => candidate.weighing === undefined);
-  return onBatch(shop, said, found, weighRules, { type: 'PartsWeighed', partAGrams, partBGrams });
-}
+type BatchVerb = 'stir' | 'stop' | 'cover' | 'uncover' | 'filter' | 'catch' | 'thick' | 'gel' | 'empty';
 
-type BatchVerb = 'stir' | 'stop' | 'filter' | 'thick' | 'gel' | 'empty';
-
-/** The short acts on a pot that hold no reading. */
+/** The short acts on a pot. */
 export function decidePotAct(shop: Shop, said: Said<CommandOf<BatchVerb>>): Decision {
   const { command } = said;
   switch (command.verb) {
@@ -97,9 +100,26 @@ export function decidePotAct(shop: Shop, said: Said<CommandOf<BatchVerb>>): Deci
       const waiting = findBatch(
         shop,
         command.batch,
-        (batch) => batch.weighing !== undefined && batch.filteredAt === undefined,
+        ({ weighing, filteredAt, caught }) =>
+          weighing !== undefined && (filteredAt === undefined || caught.some((each) => each.filteredAt === undefined)),
       );
       return onBatch(shop, said, waiting, filterRules, { type: 'MixFiltered' });
+    }
+    case 'catch': {
+      const flowed = findBatch(shop, command.batch, ({ coats }) => coats.some(({ method }) => method === 'flow'));
+      return onBatch(shop, said, flowed, catchRules, { type: 'MixCaught', grams: command.grams });
+    }
+    case 'uncover': {
+      const covered = findBatch(shop, command.batch, ({ uncovered }) => uncovered.at(-1)?.to !== undefined);
+      return onBatch(shop, said, covered, [], { type: 'PotUncovered' });
+    }
+    case 'cover': {
+      const open = findBatch(
+        shop,
+        command.batch,
+        ({ uncovered }) => uncovered.length > 0 && uncovered.at(-1)?.to === undefined,
+      );
+      return onBatch(shop, said, open, [], { type: 'PotCovered' });
     }
     case 'thick':
     case 'gel': {

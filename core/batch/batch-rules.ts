@@ -45,14 +45,19 @@ export const mixRules: readonly Rule<MixCase>[] = [
   },
 ];
 
-/** Something about to be done to or with a batch at `at`. */
+/** Something about to be done at `at` to or with a batch, as it was before. */
 export interface BatchCase {
   readonly batch: Batch;
   readonly air: TemperatureLog;
   readonly at: EpochMs;
 }
 
-const potIsThere: readonly Rule<BatchCase>[] = [
+/** The ends count as within: 1020 g on 1000 g is 2 %, though its binary fraction is a hair more. */
+export function isRatioWithin(error: number, { tolerancePercent }: Sheet['ratio']): boolean {
+  return Math.abs(error) * 100 <= tolerancePercent + 1e-9;
+}
+
+export const potIsThere: readonly Rule<BatchCase>[] = [
   {
     code: 'pot-empty',
     source: 'the order of the work',
@@ -71,7 +76,7 @@ const potIsThere: readonly Rule<BatchCase>[] = [
   },
 ];
 
-const weighed: Rule<BatchCase> = {
+export const weighed: Rule<BatchCase> = {
   code: 'not-weighed',
   source: 'the order of the work',
   liftedBy: 'nobody',
@@ -107,18 +112,10 @@ const blended: Rule<BatchCase> = {
   },
 };
 
-export const weighRules: readonly Rule<BatchCase>[] = [
-  ...potIsThere,
-  {
-    code: 'already-weighed',
-    source: 'the order of the work',
-    liftedBy: 'nobody',
-    check: ({ batch }) =>
-      batch.weighing === undefined ? undefined : { code: 'already-weighed', at: batch.weighing.at },
-  },
-];
-
 export const stirRules: readonly Rule<BatchCase>[] = [...potIsThere, weighed, potLives];
+
+/** What drained from a coat may be caught from any pot that was mixed. */
+export const catchRules: readonly Rule<BatchCase>[] = [...potIsThere, weighed];
 
 export const filterRules: readonly Rule<BatchCase>[] = [
   ...potIsThere,
@@ -127,12 +124,19 @@ export const filterRules: readonly Rule<BatchCase>[] = [
     code: 'already-filtered',
     source: 'the order of the work',
     liftedBy: 'lead',
-    check: ({ batch: { filteredAt }, at }) =>
-      filteredAt !== undefined && filteredAt < at ? { code: 'already-filtered', at: filteredAt } : undefined,
+    check: ({ batch: { filteredAt, caught }, at }) =>
+      hadHappened(filteredAt, at) && !caught.some((each) => isUnfiltered(each, at))
+        ? { code: 'already-filtered', at: filteredAt }
+        : undefined,
   },
   blended,
   potLives,
 ];
+
+/** What was caught by then and had not been filtered since. */
+function isUnfiltered({ at: caughtAt, filteredAt }: Batch['caught'][number], at: EpochMs): boolean {
+  return caughtAt <= at && !hadHappened(filteredAt, at);
+}
 
 export interface BatchForCoatCase extends BatchCase {
   readonly method: Method;
@@ -152,6 +156,15 @@ export const coatFromBatchRules: readonly Rule<BatchForCoatCase>[] = [
       batch.sheet.filter !== undefined && batch.weighing !== undefined && !hadHappened(batch.filteredAt, at)
         ? { code: 'not-filtered' }
         : undefined,
+  },
+  {
+    code: 'caught-not-filtered',
+    source: 'common practice, no source',
+    liftedBy: 'lead',
+    check: ({ batch, at }) => {
+      const last = batch.caught.findLast((each) => isUnfiltered(each, at));
+      return last === undefined ? undefined : { code: 'caught-not-filtered', grams: last.grams, at: last.at };
+    },
   },
   {
     code: 'method-not-on-sheet',

@@ -1,12 +1,12 @@
 // A batch as the fold of its facts: from opening to an empty (or dead) pot.
 
 import type { Run } from '../calc/clock.ts';
-import type { Method } from '../commands.ts';
+import type { Component, Method } from '../commands.ts';
 import type { Entry } from '../history.ts';
 import type { BatchNumber, PartName, PersonName, PlaceName } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { foldRings, type RingLog } from '../reminders/ring-log.ts';
-import type { EpochMs, Grams } from '../units.ts';
+import { type EpochMs, type Grams, grams, type Litres } from '../units.ts';
 
 export interface Weighing {
   /** First contact of B with A: a second weighing changes the figures, never this. */
@@ -17,18 +17,34 @@ export interface Weighing {
   readonly corrected: boolean;
 }
 
+/** What went into the vessel of one part, and when the first of it did. */
+export interface InVessel {
+  readonly at: EpochMs;
+  readonly grams: Grams;
+}
+
 export interface Batch {
   readonly number: BatchNumber;
   readonly sheet: Sheet;
   readonly plannedGrams: Grams;
   readonly place: PlaceName;
+  readonly vesselLitres: Litres | undefined;
   readonly openedAt: EpochMs;
   /** Whoever opened it is its applicator, and is pinged. */
   readonly openedBy: PersonName;
+  readonly inVessel: Partial<Readonly<Record<Component, InVessel>>>;
+  /** Both parts together; `undefined` while one is missing. */
   readonly weighing: Weighing | undefined;
+  /** Added later to bring the ratio back: the blend counts anew from the last. */
+  readonly additions: readonly { readonly at: EpochMs; readonly component: Component; readonly grams: Grams }[];
   /** When the stirrer ran; for an induction, from first contact on. */
   readonly stirring: readonly Run[];
+  /** Of what is in the pot now: an addition makes it unfiltered again. */
   readonly filteredAt: EpochMs | undefined;
+  /** Caught from a flow coat, and whether it has been filtered since. */
+  readonly caught: readonly { readonly at: EpochMs; readonly grams: Grams; readonly filteredAt: EpochMs | undefined }[];
+  /** When the pot stood uncovered. */
+  readonly uncovered: readonly Run[];
   /** Thick or gelled, as seen first. It ends the pot's life, not the batch: the pot is still to be emptied. */
   readonly thickened: { readonly seen: 'thick' | 'gelled'; readonly at: EpochMs } | undefined;
   readonly emptied: { readonly at: EpochMs; readonly leftGrams: Grams | undefined } | undefined;
@@ -53,11 +69,16 @@ export function foldBatch(entries: readonly Entry[]): Batch | undefined {
     sheet: opening.fact.sheet,
     plannedGrams: opening.fact.plannedGrams,
     place: opening.fact.place,
+    vesselLitres: opening.fact.vesselLitres,
     openedAt: opening.happenedAt,
     openedBy: opening.by,
+    inVessel: {},
     weighing: undefined,
+    additions: [],
     stirring: [],
     filteredAt: undefined,
+    caught: [],
+    uncovered: [],
     thickened: undefined,
     emptied: undefined,
     coats: [],
@@ -72,22 +93,46 @@ function evolveBatch(batch: Batch, entry: Entry): Batch {
   const { fact, happenedAt: at } = entry;
   switch (fact.type) {
     case 'PartsWeighed': {
-      const { partAGrams, partBGrams } = fact;
-      const contactAt = batch.weighing?.at ?? at;
-      const weighing = { at: contactAt, by: entry.by, partAGrams, partBGrams, corrected: entry.corrections.length > 0 };
-      return { ...batch, weighing, stirring: stirred(batch.stirring, at) };
+      const inVessel = {
+        'part-a': { at: batch.inVessel['part-a']?.at ?? at, grams: fact.partAGrams },
+        'part-b': { at: batch.inVessel['part-b']?.at ?? at, grams: fact.partBGrams },
+      };
+      return met({ ...batch, inVessel }, entry);
+    }
+    case 'PartWeighed':
+      return met(poured(batch, fact.component, fact.grams, at), entry);
+    case 'PartAdded': {
+      const { component } = fact;
+      const additions = [...batch.additions, { at, component, grams: fact.grams }];
+      return met({ ...poured(batch, component, fact.grams, at), additions, filteredAt: undefined }, entry);
     }
     case 'StirrerStarted':
-      return { ...batch, stirring: stirred(batch.stirring, at) };
+      return { ...batch, stirring: begun(batch.stirring, at) };
     case 'StirrerStopped':
-      return { ...batch, stirring: stopped(batch.stirring, at) };
+      return { ...batch, stirring: ended(batch.stirring, at) };
     case 'MixFiltered':
       // Filtered means poured out of the mixing vessel: the stirrer no longer turns in it.
-      return { ...batch, filteredAt: batch.filteredAt ?? at, stirring: stopped(batch.stirring, at) };
+      return {
+        ...batch,
+        filteredAt: batch.filteredAt ?? at,
+        caught: batch.caught.map((each) => ({ ...each, filteredAt: each.filteredAt ?? at })),
+        stirring: ended(batch.stirring, at),
+      };
+    case 'MixCaught':
+      return { ...batch, caught: [...batch.caught, { at, grams: fact.grams, filteredAt: undefined }] };
+    case 'PotUncovered':
+      return { ...batch, uncovered: begun(batch.uncovered, at) };
+    case 'PotCovered':
+      return { ...batch, uncovered: ended(batch.uncovered, at) };
     case 'MixThickened':
-      return { ...batch, thickened: batch.thickened ?? { seen: fact.seen, at }, stirring: stopped(batch.stirring, at) };
+      return { ...batch, thickened: batch.thickened ?? { seen: fact.seen, at }, stirring: ended(batch.stirring, at) };
     case 'PotEmptied':
-      return { ...batch, emptied: { at, leftGrams: fact.leftGrams }, stirring: stopped(batch.stirring, at) };
+      return {
+        ...batch,
+        emptied: { at, leftGrams: fact.leftGrams },
+        stirring: ended(batch.stirring, at),
+        uncovered: ended(batch.uncovered, at),
+      };
     case 'CoatApplied':
       return { ...batch, coats: [...batch.coats, { part: fact.part, method: fact.method, at }] };
     default:
@@ -95,12 +140,32 @@ function evolveBatch(batch: Batch, entry: Entry): Batch {
   }
 }
 
-function stirred(runs: readonly Run[], at: EpochMs): readonly Run[] {
+function poured(batch: Batch, component: Component, more: Grams, at: EpochMs): Batch {
+  const before = batch.inVessel[component];
+  const inVessel = { at: before?.at ?? at, grams: grams((before?.grams ?? 0) + more) };
+  return { ...batch, inVessel: { ...batch.inVessel, [component]: inVessel } };
+}
+
+/** Once both parts are in, the clocks run and the stirrer with them. First contact stays what it was. */
+function met(batch: Batch, { happenedAt, by, corrections }: Entry): Batch {
+  const { 'part-a': partA, 'part-b': partB } = batch.inVessel;
+  if (partA === undefined || partB === undefined) return batch;
+  const weighing = {
+    at: batch.weighing?.at ?? happenedAt,
+    by,
+    partAGrams: partA.grams,
+    partBGrams: partB.grams,
+    corrected: batch.weighing?.corrected === true || corrections.length > 0,
+  };
+  return { ...batch, weighing, stirring: begun(batch.stirring, happenedAt) };
+}
+
+function begun(runs: readonly Run[], at: EpochMs): readonly Run[] {
   const last = runs.at(-1);
   return last !== undefined && last.to === undefined ? runs : [...runs, { from: at, to: undefined }];
 }
 
-function stopped(runs: readonly Run[], at: EpochMs): readonly Run[] {
+function ended(runs: readonly Run[], at: EpochMs): readonly Run[] {
   const last = runs.at(-1);
   return last === undefined || last.to !== undefined ? runs : [...runs.slice(0, -1), { from: last.from, to: at }];
 }

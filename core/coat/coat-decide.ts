@@ -5,17 +5,19 @@ import { coatFromBatchRules } from '../batch/batch-rules.ts';
 import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { NewEvent } from '../history.ts';
-import { batchStream, partStream } from '../ids.ts';
+import { batchStream, partStream, sessionStream } from '../ids.ts';
 import { holdAfter } from '../part/holding.ts';
 import { nearNames } from '../part/near-names.ts';
 import { partAsOf } from '../part/part-decide.ts';
 import { coatOnPartRules } from '../part/part-rules.ts';
-import { airServing } from '../place/place.ts';
 import { judge } from '../rules.ts';
+import { sessionForCoat, sprayCase } from '../session/session-decide.ts';
+import { coatUnderBriefRules } from '../session/session-rules.ts';
 import { airLog, liveParts, type Shop } from '../shop.ts';
+import { coatClimate } from './coat-climate.ts';
 
 export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision {
-  const { parts, method } = said.command;
+  const { parts, method, pass } = said.command;
   const batch = findBatch(shop, said.command.batch, ({ weighing, thickened }) => weighing !== undefined && !thickened);
   if ('kind' in batch) return batch;
   for (const name of parts) {
@@ -27,23 +29,23 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
     if (near.length > 0 && said.stance.is !== 'happened') return unclear({ code: 'near-part', part: name, near });
   }
   const { sheet } = batch;
-  const read = airServing(shop.places.get(batch.place), said.at, shop.crew.airLimitMinutes);
   const air = airLog(shop, batch.place);
-  const cases = parts.map((name) => ({
-    part: partAsOf(shop, name, said.at),
-    batch,
-    sheet,
-    air,
-    at: said.at,
-    method,
-    ...read,
-  }));
-  return judge(shop, said, [...coatFromBatchRules, ...coatOnPartRules], cases, (saidWith) =>
+  const session = method === 'spray' ? sessionForCoat(shop, batch.number, said.at) : undefined;
+  const spray = session && sprayCase(shop, session, said.at, { batch: batch.number });
+  const under = session === undefined ? [] : [sessionStream(session.number)];
+  const cases = parts.map((name) => {
+    const part = partAsOf(shop, name, said.at);
+    return {
+      ...coatClimate(shop, batch.place, part, said.at),
+      ...{ part, batch, sheet, air, at: said.at, method, pass, spray, settings: shop.crew.spray },
+    };
+  });
+  return judge(shop, said, [...coatFromBatchRules, ...coatOnPartRules, ...coatUnderBriefRules], cases, (saidWith) =>
     parts.flatMap((part): readonly NewEvent[] => [
       {
-        streams: [partStream(part), batchStream(batch.number)],
+        streams: [partStream(part), batchStream(batch.number), ...under],
         happenedAt: said.at,
-        body: { type: 'CoatApplied', part, batch: batch.number, method },
+        body: { type: 'CoatApplied', part, batch: batch.number, method, ...(pass === undefined ? {} : { pass }) },
         saidWith,
       },
       ...holdAfter(part, said.at, saidWith),

@@ -1,38 +1,80 @@
-// Corrects the last act of a kind on one batch, part or place: only what is named changes; who, when and why are kept.
+// Corrects the last act of a kind on one batch, can, part or place: only what is named changes; who, when and why are kept.
 
 import { findBatch } from '../batch/batch-decide.ts';
-import type { Amendment, AmendTarget, CommandOf, Verb } from '../commands.ts';
+import { findCan } from '../can/can-decide.ts';
+import type { FromCan } from '../can/can-events.ts';
+import type { Amendment, AmendTarget, CommandOf, Component, Verb } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { Entry, Fact } from '../history.ts';
-import { batchStream, defaultPlace, partStream, placeStream, type StreamId } from '../ids.ts';
+import { batchStream, canStream, defaultPlace, partStream, placeStream, type StreamId } from '../ids.ts';
 import { entriesIn, liveParts, type Shop } from '../shop.ts';
+import { type Grams, grams } from '../units.ts';
 
 /** Which event a verb leaves behind; verbs that are not here cannot be amended. */
 const eventOf = {
   mix: 'BatchOpened',
   weigh: 'PartsWeighed',
+  add: 'PartAdded',
+  open: 'CanOpened',
+  lid: 'LidOff',
+  blanket: 'CanBlanketed',
+  check: 'CanChecked',
+  prestir: 'CanStirred',
+  discard: 'CanDiscarded',
   stir: 'StirrerStarted',
   stop: 'StirrerStopped',
+  cover: 'PotCovered',
+  uncover: 'PotUncovered',
   filter: 'MixFiltered',
+  catch: 'MixCaught',
   thick: 'MixThickened',
   gel: 'MixThickened',
   empty: 'PotEmptied',
   part: undefined,
+  prep: 'SurfacePrepared',
   coat: 'CoatApplied',
   dry: 'FilmDry',
   cure: 'CureStarted',
   temp: 'PartTemperatureRead',
+  door: 'DoorOpened',
   out: 'CureEnded',
   wet: 'FilmRead',
   film: 'FilmRead',
+  adhesion: undefined,
+  rub: undefined,
   release: 'PartReleased',
   hold: 'PartHeld',
   air: 'AirRead',
   surface: 'SurfaceRead',
   night: 'LowestRead',
   ok: undefined,
+  snooze: undefined,
+  shift: undefined,
+  handover: undefined,
+  takeover: undefined,
   undo: undefined,
   amend: undefined,
+  used: undefined,
+  brief: undefined,
+  near: undefined,
+  ack: undefined,
+  fan: undefined,
+  supplied: undefined,
+  'spray-on': undefined,
+  'spray-off': undefined,
+  flush: undefined,
+  rags: undefined,
+  close: undefined,
+  fit: undefined,
+  medical: undefined,
+  training: undefined,
+  'near-miss': undefined,
+  eyes: undefined,
+  spill: undefined,
+  fire: undefined,
+  down: undefined,
+  hot: undefined,
+  bell: undefined,
   set: undefined,
 } satisfies Record<Verb, Fact['type'] | undefined>;
 
@@ -41,7 +83,7 @@ export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decisio
   const stream = streamOf(shop, of);
   if (typeof stream !== 'string') return stream;
   const entry = entriesIn(shop)
-    .filter((candidate) => candidate.stream === stream && matches(candidate.fact, of.verb))
+    .filter((candidate) => candidate.stream === stream && matches(candidate.fact, of.verb, change))
     .at(-1);
   if (entry === undefined) return unclear({ code: 'nothing-to-amend' });
   if (change.at !== undefined && change.at > said.now) {
@@ -75,11 +117,35 @@ function streamOf(shop: Shop, of: AmendTarget): StreamId | Extract<Decision, { k
   if (of.verb === 'air' || of.verb === 'surface' || of.verb === 'night') {
     return placeStream(of.place ?? defaultPlace);
   }
+  if (isCanVerb(of.verb)) {
+    const can = findCan(shop, of.can, () => true);
+    return 'kind' in can ? can : canStream(can.number);
+  }
   const batch = findBatch(shop, of.batch, () => true);
   return 'kind' in batch ? batch : batchStream(batch.number);
 }
 
-function matches(fact: Entry['fact'], verb: Verb): boolean {
+function isCanVerb(verb: Verb): boolean {
+  switch (verb) {
+    case 'open':
+    case 'lid':
+    case 'blanket':
+    case 'check':
+    case 'prestir':
+    case 'discard':
+      return true;
+    default:
+      return false;
+  }
+}
+
+function matches(fact: Entry['fact'], verb: Verb, change: Amendment): boolean {
+  // A part weighed alone is put right by its own weight, or by a time.
+  if (fact.type === 'PartWeighed' && verb === 'weigh') {
+    const { partAGrams, partBGrams } = change;
+    const named = partAGrams !== undefined || partBGrams !== undefined;
+    return !named || (fact.component === 'part-a' ? partAGrams : partBGrams) !== undefined;
+  }
   if (fact.type === 'FilmRead') return fact.state === (verb === 'wet' ? 'wet' : 'dry') && eventOf[verb] === 'FilmRead';
   return fact.type === eventOf[verb];
 }
@@ -91,7 +157,17 @@ function changed(fact: Fact, change: Amendment): Fact {
         ...fact,
         partAGrams: change.partAGrams ?? fact.partAGrams,
         partBGrams: change.partBGrams ?? fact.partBGrams,
+        ...recounted(fact.fromCans, { 'part-a': change.partAGrams, 'part-b': change.partBGrams }),
       };
+    case 'PartWeighed':
+    case 'PartAdded': {
+      const more = fact.component === 'part-a' ? change.partAGrams : change.partBGrams;
+      const corrected = more ?? change.grams ?? fact.grams;
+      return { ...fact, grams: corrected, ...recounted(fact.fromCans, { [fact.component]: corrected }) };
+    }
+    case 'CanOpened':
+    case 'MixCaught':
+      return change.grams === undefined ? fact : { ...fact, grams: change.grams };
     case 'CoatApplied':
       return { ...fact, method: change.method ?? fact.method };
     case 'PotEmptied':
@@ -117,4 +193,20 @@ function changed(fact: Fact, change: Amendment): Fact {
     default:
       return fact;
   }
+}
+
+/** What came from the cans follows the corrected weight: the last can of a part gave what the others did not. */
+function recounted(
+  from: readonly FromCan[] | undefined,
+  weights: Partial<Readonly<Record<Component, Grams | undefined>>>,
+): { readonly fromCans?: FromCan[] } {
+  if (from === undefined) return {};
+  const fromCans = from.map((each, i) => {
+    const weight = weights[each.component];
+    const isLast = !from.slice(i + 1).some((other) => other.component === each.component);
+    if (weight === undefined || !isLast) return each;
+    const others = from.slice(0, i).filter((other) => other.component === each.component);
+    return { ...each, grams: grams(Math.max(0, weight - others.reduce((sum, other) => sum + other.grams, 0))) };
+  });
+  return { fromCans };
 }

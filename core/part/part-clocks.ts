@@ -1,14 +1,15 @@
-// The clocks of a part: flash-off by plain minutes (warmth never shortens the least), and the cure by the part's own
-// temperature in an oven or by the room's.
+// The clocks of a part: how long its wet film takes another pass, flash-off by plain minutes (warmth never shortens the
+// least), the recoat window, and the cure by the part's own temperature in an oven or by the room's.
 
-import { type ClockReading, dueAt, readClock, type TemperatureLog } from '../calc/clock.ts';
+import { type ClockReading, dueAt, type Run, readClock, type TemperatureLog } from '../calc/clock.ts';
 import type { DoseRules } from '../calc/dose.ts';
+import type { AirLog } from '../place/place.ts';
 import { ovenLaw, rateLaw, type Sheet } from '../products/sheet.ts';
-import { type EpochMs, epochMs, minutes, minutesAfter } from '../units.ts';
-import type { Cure, Part } from './part.ts';
-
-/** A reading on the part holds as long as one of the air's. */
-export type PartAir = TemperatureLog;
+import type { StageName } from '../products/sheet-part.ts';
+import { type EpochMs, epochMs, minutes, minutesAfter, minutesBetween } from '../units.ts';
+import { runsExpected, runsThatCount } from './cure-humidity.ts';
+import { heatUp } from './heat-up.ts';
+import type { Coat, Cure, Part } from './part.ts';
 
 export interface FlashTimes {
   readonly leastAt: EpochMs;
@@ -19,6 +20,28 @@ export function flashTimes(sheet: Sheet, coatedAt: EpochMs): FlashTimes {
   return {
     leastAt: minutesAfter(coatedAt, sheet.flashOff.leastMinutes),
     mostAt: minutesAfter(coatedAt, sheet.flashOff.mostMinutes),
+  };
+}
+
+/** Until when the wet film takes another pass, on the early side; `undefined` where the sheet gives no open time. */
+export function openUntil(sheet: Sheet, coat: Coat, air: TemperatureLog): EpochMs | undefined {
+  if (sheet.openTime === undefined) return undefined;
+  const rules = { law: rateLaw(sheet.openTime), caution: 'at-most', withoutFigure: 'nothing' } as const;
+  const end = dueAt(rules, [{ from: coat.firstAt, to: undefined }], air);
+  return end === undefined ? undefined : epochMs(Math.floor(end));
+}
+
+export interface RecoatTimes {
+  readonly opensAt: EpochMs;
+  readonly closesAt: EpochMs;
+}
+
+/** Opens after the last pass, closes after the first; `undefined` where the sheet has no window. */
+export function recoatTimes({ recoat }: Sheet, coat: Coat): RecoatTimes | undefined {
+  if (recoat.rule !== 'window') return undefined;
+  return {
+    opensAt: minutesAfter(coat.at, recoat.opensMinutes),
+    closesAt: minutesAfter(coat.firstAt, recoat.closesMinutes),
   };
 }
 
@@ -38,20 +61,86 @@ function cureLog(part: Part, way: Cure['way'], air: TemperatureLog): Temperature
 }
 
 /** `undefined` while the part is not in cure, or where the sheet has no such cure. */
-export function cureClock(part: Part, sheet: Sheet, air: TemperatureLog, now: EpochMs): ClockReading | undefined {
-  if (part.cure === undefined) return undefined;
-  const rules = cureRules(sheet, part.cure.way);
+export function cureClock(part: Part, sheet: Sheet, air: AirLog, now: EpochMs): ClockReading | undefined {
+  const { cure } = part;
+  if (cure === undefined) return undefined;
+  const rules = cureRules(sheet, cure.way);
   if (rules === undefined) return undefined;
-  return readClock(rules, [part.cure.run], cureLog(part, part.cure.way, air), now);
+  const log = cureLog(part, cure.way, air);
+  const clock = readClock(rules, countedRuns(cure, sheet, air, now), log, now);
+  const { run } = cure;
+  const expected = clock.doneAt ?? dueAt(rules, expectedRuns(cure, sheet, air), log);
+  return { ...clock, dueAt: expected, running: run.to === undefined };
+}
+
+function countedRuns({ way, run }: Cure, sheet: Sheet, air: AirLog, now: EpochMs): readonly Run[] {
+  return way === 'room' ? runsThatCount(run, sheet.cure.room?.humidity, air, now) : [run];
+}
+
+function expectedRuns({ way, run }: Cure, sheet: Sheet, air: AirLog): readonly Run[] {
+  return way === 'room' ? runsExpected(run, sheet.cure.room?.humidity, air) : [run];
+}
+
+export interface CureDue {
+  readonly at: EpochMs;
+  /** `estimate`: by metal and wall. `clock`: by nothing but the clock. Neither was measured. */
+  readonly basis: 'readings' | 'estimate' | 'clock';
 }
 
 /** When the cure rings, on the late side. A sheet without such a cure rings after a day, to be asked about. */
-export function cureDueAt(part: Part, sheet: Sheet, air: TemperatureLog): EpochMs | undefined {
-  if (part.cure === undefined) return undefined;
-  const rules = cureRules(sheet, part.cure.way);
-  if (rules === undefined) return minutesAfter(part.cure.run.from, dayWithoutFigure);
-  const due = dueAt(rules, [part.cure.run], cureLog(part, part.cure.way, air));
-  return due === undefined ? undefined : epochMs(Math.ceil(due));
+export function cureDue(part: Part, sheet: Sheet, air: AirLog): CureDue | undefined {
+  const { cure } = part;
+  if (cure === undefined) return undefined;
+  const rules = cureRules(sheet, cure.way);
+  if (rules === undefined) return { at: minutesAfter(cure.run.from, dayWithoutFigure), basis: 'clock' };
+  const log = cureLog(part, cure.way, air);
+  const due = dueAt(rules, expectedRuns(cure, sheet, air), log);
+  if (due === undefined) return undefined;
+  const newest = part.temperatures.at(-1)?.at;
+  const isProved = cure.run.to !== undefined || (newest !== undefined && due <= newest);
+  if (cure.way === 'room' || isProved || isAtTemperature(part, sheet)) {
+    return { at: epochMs(Math.ceil(due)), basis: 'readings' };
+  }
+  const warming = heatUp(part, sheet, air);
+  if (warming === undefined) return { at: epochMs(Math.ceil(due)), basis: 'clock' };
+  // The plain sum counts from the newest reading, or the start: what is still to heat comes on top.
+  const counted = epochMs(Math.max(cure.run.from, newest ?? cure.run.from));
+  const at = minutesAfter(epochMs(due), minutesBetween(counted, warming.reachesAt));
+  return { at: epochMs(Math.ceil(at)), basis: 'estimate' };
+}
+
+/** The newest reading on the part shows the sheet's temperature. */
+function isAtTemperature(part: Part, { cure: { oven } }: Sheet): boolean {
+  const read = part.temperatures.at(-1);
+  return (
+    oven !== undefined && read !== undefined && read.celsius >= oven.atCelsius && read.celsius <= oven.highestCelsius
+  );
+}
+
+export function cureDueAt(part: Part, sheet: Sheet, air: AirLog): EpochMs | undefined {
+  return cureDue(part, sheet, air)?.at;
+}
+
+export interface StageDue {
+  readonly stage: StageName;
+  readonly at: EpochMs;
+  /** By the record, at the moment that was asked about. */
+  readonly proved: boolean;
+}
+
+/** The sheet's stages of a cure in the room, each on the late side; none in an oven. */
+export function stagesDue(part: Part, sheet: Sheet, air: AirLog, now: EpochMs): readonly StageDue[] {
+  const { cure } = part;
+  const { room } = sheet.cure;
+  if (cure?.way !== 'room' || room === undefined) return [];
+  return room.stages.flatMap(({ stage, time }): readonly StageDue[] => {
+    const rules: DoseRules = { law: rateLaw(time), caution: 'at-least', withoutFigure: 'nothing' };
+    const at = dueAt(rules, expectedRuns(cure, sheet, air), air);
+    const { doneAt } = readClock(rules, countedRuns(cure, sheet, air, now), air, now);
+    return at === undefined
+      ? []
+      : [{ stage, at: epochMs(Math.ceil(at)), proved: doneAt !== undefined && doneAt <= now }];
+  });
 }
 
 const dayWithoutFigure = minutes(1440);

@@ -10,15 +10,19 @@ import { judge, type Rule } from '../rules.ts';
 import { airLog, liveParts, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
 import { holdAfter } from './holding.ts';
-import { foldPart, type Part, phaseOfPart } from './part.ts';
-import { cureRules, dryRules, outRules, type PartCase, releaseRules } from './part-rules.ts';
+import { foldPart, type Part } from './part.ts';
+import { cureRules, dryRules, type PartCase, releaseRules } from './part-rules.ts';
 
 export function decidePart(said: Said<CommandOf<'part'>>): Decision {
-  const { part, details } = said.command;
-  const body = { type: 'PartReceived' as const, ...details };
+  const { part, details, more = [] } = said.command;
   return {
     kind: 'accepted',
-    events: [{ streams: [partStream(part)], happenedAt: said.at, body, saidWith: { despite: [] } }],
+    events: [{ part, details }, ...more].map((named) => ({
+      streams: [partStream(named.part)],
+      happenedAt: said.at,
+      body: { type: 'PartReceived', ...named.details },
+      saidWith: { despite: [] },
+    })),
   };
 }
 
@@ -33,25 +37,12 @@ export function decideCure(shop: Shop, said: Said<CommandOf<'cure'>>): Decision 
   return onParts(shop, said, said.command.parts, cureRules, body, { way });
 }
 
-export function decideOut(shop: Shop, said: Said<CommandOf<'out'>>): Decision {
-  return onParts(shop, said, said.command.parts, outRules, { type: 'CureEnded' });
-}
-
 export function decideRelease(shop: Shop, said: Said<CommandOf<'release'>>): Decision {
   return onParts(shop, said, said.command.parts, releaseRules, { type: 'PartReleased' });
 }
 
 export function decideHold(shop: Shop, said: Said<CommandOf<'hold'>>): Decision {
   return onParts(shop, said, said.command.parts, [], { type: 'PartHeld', why: said.command.why });
-}
-
-export function decideTemp(shop: Shop, said: Said<CommandOf<'temp'>>): Decision {
-  const { part, celsius } = said.command;
-  const curing = liveParts(shop).filter((candidate) => phaseOfPart(candidate).is === 'curing');
-  const only = curing.length === 1 ? curing[0] : undefined;
-  const name = part ?? only?.name;
-  if (name === undefined) return unclear({ code: 'which-part', live: liveParts(shop).map((live) => live.name) });
-  return onParts(shop, said, [name], [], { type: 'PartTemperatureRead', celsius });
 }
 
 export function decideFilm(shop: Shop, said: Said<CommandOf<'wet' | 'film'>>): Decision {
@@ -63,7 +54,18 @@ export function decideFilm(shop: Shop, said: Said<CommandOf<'wet' | 'film'>>): D
   return onParts(shop, said, [command.part], [], body);
 }
 
-function onParts<More extends object>(
+export function decideTested(shop: Shop, said: Said<CommandOf<'adhesion' | 'rub'>>): Decision {
+  const { command } = said;
+  const coupon = command.coupon === undefined ? {} : { coupon: command.coupon };
+  const body: EventBody =
+    command.verb === 'adhesion'
+      ? { type: 'AdhesionTested', rating: command.rating, ...coupon }
+      : { type: 'SolventRubbed', doubleRubs: command.doubleRubs, result: command.result, ...coupon };
+  return onParts(shop, said, [command.part], [], body);
+}
+
+/** The same event on each of these parts, or none at all. */
+export function onParts<More extends object>(
   shop: Shop,
   said: Said,
   names: readonly PartName[],

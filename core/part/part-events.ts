@@ -1,8 +1,8 @@
 // What can have happened to a part. A coat is filed under the part and under the batch that it came from.
 
 import { z } from 'zod';
-import { methods } from '../commands.ts';
-import { Celsius, Micrometres, Millimetres, SquareMetres } from '../unit-schemas.ts';
+import { adhesionRatings, methods, rubResults, surfaceGrades } from '../commands.ts';
+import { Celsius, Micrometres, MilligramsPerSquareMetre, Millimetres, Minutes, SquareMetres } from '../unit-schemas.ts';
 import { holdingCodes } from './holding.ts';
 
 export const PartReceived = z.object({
@@ -16,12 +16,23 @@ export const PartReceived = z.object({
   highestCelsius: Celsius.optional(),
 });
 
+export const SurfacePrepared = z.object({
+  type: z.literal('SurfacePrepared'),
+  grade: z.enum(surfaceGrades),
+  profileMicrometres: Micrometres.optional(),
+  saltsMilligramsPerSquareMetre: MilligramsPerSquareMetre.optional(),
+  /** ISO 8502-3, how much: 0 to 5. */
+  dustRating: z.number().int().min(0).max(5).optional(),
+});
+
 /** Said when the coat ends: flash-off runs from here. */
 export const CoatApplied = z.object({
   type: z.literal('CoatApplied'),
   part: z.string(),
   batch: z.number().int().positive(),
   method: z.enum(methods),
+  /** Another pass of the coat before it, over film still wet. */
+  pass: z.literal('same-coat').optional(),
 });
 export type CoatApplied = z.infer<typeof CoatApplied>;
 
@@ -33,13 +44,41 @@ export const CureStarted = z.object({
   setCelsius: Celsius.optional(),
 });
 
-export const PartTemperatureRead = z.object({ type: z.literal('PartTemperatureRead'), celsius: Celsius });
+export const PartTemperatureRead = z.object({
+  type: z.literal('PartTemperatureRead'),
+  celsius: Celsius,
+  /** Which part of a load it was read on, where it counts for the others too. */
+  on: z.string().optional(),
+});
+/** The oven's door, with the load inside. */
+export const DoorOpened = z.object({ type: z.literal('DoorOpened'), openMinutes: Minutes.optional() });
 export const CureEnded = z.object({ type: z.literal('CureEnded') });
 
 export const FilmRead = z.object({
   type: z.literal('FilmRead'),
   state: z.enum(['wet', 'dry']),
   micrometres: z.array(Micrometres).min(1),
+});
+
+/** On the part, or on a witness coupon that went with it. */
+export const AdhesionTested = z.object({
+  type: z.literal('AdhesionTested'),
+  rating: z.enum(adhesionRatings),
+  coupon: z.literal(true).optional(),
+});
+export const SolventRubbed = z.object({
+  type: z.literal('SolventRubbed'),
+  doubleRubs: z.number().int().positive(),
+  result: z.enum(rubResults),
+  coupon: z.literal(true).optional(),
+});
+
+/** A picture of the part, or of the batch under whose stream it is filed. The picture itself stays where it is. */
+export const PhotoFiled = z.object({
+  type: z.literal('PhotoFiled'),
+  /** Where it lies: a place and its name there, `slack:F0123`. */
+  reference: z.string().min(1),
+  caption: z.string().optional(),
 });
 
 export const PartReleased = z.object({ type: z.literal('PartReleased') });
@@ -52,12 +91,17 @@ export const PartHeld = z.object({
 
 export const PartEvent = z.discriminatedUnion('type', [
   PartReceived,
+  SurfacePrepared,
   CoatApplied,
   FilmDry,
   CureStarted,
   PartTemperatureRead,
+  DoorOpened,
   CureEnded,
   FilmRead,
+  AdhesionTested,
+  SolventRubbed,
+  PhotoFiled,
   PartReleased,
   PartHeld,
 ]);

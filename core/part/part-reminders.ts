@@ -1,21 +1,33 @@
-// What a part rings: flash-off at its least and, still waiting, at its most; the recoat window; the cure.
+// What a part rings: the end of its surface's life; flash-off at its least and, still waiting, at its most; the recoat
+// window; when the oven should have warmed it; the cure and its stages.
 
-import type { TemperatureLog } from '../calc/clock.ts';
 import { partStream } from '../ids.ts';
+import type { AirLog } from '../place/place.ts';
 import type { Sheet } from '../products/sheet.ts';
 import type { ReminderKind, Wish } from '../reminders/wish.ts';
-import { type EpochMs, minutes, minutesAfter } from '../units.ts';
-import { type Part, phaseOfPart } from './part.ts';
-import { cureDueAt, flashTimes } from './part-clocks.ts';
+import { type EpochMs, epochMs, minutes, minutesAfter } from '../units.ts';
+import { heatUp } from './heat-up.ts';
+import { type Coat, type Cure, type Part, phaseOfPart } from './part.ts';
+import { cureDueAt, flashTimes, recoatTimes, stagesDue } from './part-clocks.ts';
+import { earliestSurfaceEnd } from './surface-life.ts';
 
 /** Time to mix and coat again before the window closes. */
 const recoatNotice = minutes(120);
 
-export function partWishes(part: Part, sheet: Sheet | undefined, air: TemperatureLog): readonly Wish[] {
-  if (sheet === undefined) return [];
+/** Time to mix and coat before the surface's life is over. */
+const surfaceNotice = minutes(30);
+
+/** `atHand`: whose life of a prepared surface counts before a coat says which sheet does. */
+export function partWishes(
+  part: Part,
+  sheet: Sheet | undefined,
+  air: AirLog,
+  atHand: readonly Sheet[],
+): readonly Wish[] {
   const phase = phaseOfPart(part);
+  if (phase.is === 'bare') return surfaceWishes(part, air, atHand);
+  if (sheet === undefined) return [];
   switch (phase.is) {
-    case 'bare':
     case 'cured':
     case 'released':
       return [];
@@ -25,28 +37,45 @@ export function partWishes(part: Part, sheet: Sheet | undefined, air: Temperatur
       return [
         wish(part, 'flash-least', leastAt, to),
         wish(part, 'flash-most', mostAt, to),
-        ...recoatWishes(part, sheet, phase.coat.at, to),
+        ...recoatWishes(part, sheet, phase.coat),
       ];
     }
     case 'dry': {
       const { leastAt } = flashTimes(sheet, phase.coat.at);
       const waits = phase.dryAt < leastAt ? [wish(part, 'flash-least', leastAt, phase.coat.by)] : [];
-      return [...waits, ...recoatWishes(part, sheet, phase.coat.at, phase.coat.by)];
+      return [...waits, ...recoatWishes(part, sheet, phase.coat)];
     }
     case 'curing': {
-      const dueAt = cureDueAt(part, sheet, air);
-      const done = dueAt === undefined ? [] : [wish(part, 'cure-done', dueAt, phase.cure.entry.by)];
-      return [...done, ...recoatWishes(part, sheet, phase.coat.at, phase.coat.by)];
+      return [...cureWishes(part, sheet, air, phase.cure), ...recoatWishes(part, sheet, phase.coat)];
     }
   }
 }
 
-function recoatWishes(part: Part, sheet: Sheet, coatedAt: EpochMs, to: string): readonly Wish[] {
-  if (sheet.recoat.rule !== 'window') return [];
-  const closesAt = minutesAfter(coatedAt, sheet.recoat.closesMinutes);
+function surfaceWishes(part: Part, air: AirLog, atHand: readonly Sheet[]): readonly Wish[] {
+  const end = earliestSurfaceEnd(part, atHand, air);
+  if (end === undefined || part.prepared === undefined) return [];
+  const { at, by } = part.prepared;
+  const dueAt = epochMs(Math.max(at, minutesAfter(end.at, minutes(-surfaceNotice))));
+  return [wish(part, 'surface-ends', dueAt, by)];
+}
+
+function cureWishes(part: Part, sheet: Sheet, air: AirLog, cure: Cure): readonly Wish[] {
+  const to = cure.entry.by;
+  const dueAt = cureDueAt(part, sheet, air);
+  const warmAt = heatUp(part, sheet, air)?.reachesAt;
   return [
-    wish(part, 'recoat-opens', minutesAfter(coatedAt, sheet.recoat.opensMinutes), to),
-    wish(part, 'recoat-closes', minutesAfter(closesAt, minutes(-recoatNotice)), to),
+    ...(warmAt === undefined ? [] : [wish(part, 'temp-due', warmAt, to)]),
+    ...stagesDue(part, sheet, air, cure.run.from).map(({ stage, at }) => wish(part, `stage-${stage}`, at, to)),
+    ...(dueAt === undefined ? [] : [wish(part, 'cure-done', dueAt, to)]),
+  ];
+}
+
+function recoatWishes(part: Part, sheet: Sheet, coat: Coat): readonly Wish[] {
+  const times = recoatTimes(sheet, coat);
+  if (times === undefined) return [];
+  return [
+    wish(part, 'recoat-opens', times.opensAt, coat.by),
+    wish(part, 'recoat-closes', minutesAfter(times.closesAt, minutes(-recoatNotice)), coat.by),
   ];
 }
 

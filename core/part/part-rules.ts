@@ -1,32 +1,40 @@
 // What a part allows when. Each case holds the part as it was before the act.
 
-import type { TemperatureLog } from '../calc/clock.ts';
-import type { CureWay } from '../commands.ts';
+import type { CureWay, Method } from '../commands.ts';
+import type { AirLog } from '../place/place.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { type AirRead, airObjection } from '../products/sheet-air.ts';
 import type { Rule } from '../rules.ts';
-import { type EpochMs, minutesAfter } from '../units.ts';
-import type { Part } from './part.ts';
-import { cureClock, flashTimes } from './part-clocks.ts';
+import type { EpochMs } from '../units.ts';
+import type { Coat, Part } from './part.ts';
+import { cureClock, flashTimes, openUntil, recoatTimes } from './part-clocks.ts';
+import { surfaceEndsAt } from './surface-life.ts';
 
 export interface CoatCase extends AirRead {
   /** `undefined`: nobody has named it before. */
   readonly part: Part | undefined;
   readonly sheet: Sheet;
   readonly at: EpochMs;
+  readonly method: Method;
+  /** Said to be another pass of the coat before it. */
+  readonly pass: 'same-coat' | undefined;
+  readonly air: AirLog;
 }
 
 const lastCoatAt = (part: Part | undefined): EpochMs | undefined => part?.coats.at(-1)?.at;
+
+/** The coat that a new one would lie on; another pass of the same coat lies in it. */
+const coatUnder = ({ part, pass }: CoatCase): Coat | undefined => (pass === undefined ? part?.coats.at(-1) : undefined);
 
 export const coatOnPartRules: readonly Rule<CoatCase>[] = [
   {
     code: 'recoat-forbidden',
     source: 'sheet',
     liftedBy: 'supervisor',
-    check: ({ part, sheet }) => {
-      const coatedAt = lastCoatAt(part);
-      return sheet.recoat.rule === 'forbidden' && coatedAt !== undefined
-        ? { code: 'recoat-forbidden', coatedAt }
+    check: (situation) => {
+      const coat = coatUnder(situation);
+      return situation.sheet.recoat.rule === 'forbidden' && coat !== undefined
+        ? { code: 'recoat-forbidden', coatedAt: coat.at }
         : undefined;
     },
   },
@@ -34,22 +42,61 @@ export const coatOnPartRules: readonly Rule<CoatCase>[] = [
     code: 'recoat-too-early',
     source: 'sheet',
     liftedBy: 'supervisor',
-    check: ({ part, sheet, at }) => {
-      const coatedAt = lastCoatAt(part);
-      if (sheet.recoat.rule !== 'window' || coatedAt === undefined) return undefined;
-      const opensAt = minutesAfter(coatedAt, sheet.recoat.opensMinutes);
-      return at < opensAt ? { code: 'recoat-too-early', opensAt } : undefined;
+    check: (situation) => {
+      const coat = coatUnder(situation);
+      const times = coat && recoatTimes(situation.sheet, coat);
+      return times !== undefined && situation.at < times.opensAt
+        ? { code: 'recoat-too-early', opensAt: times.opensAt }
+        : undefined;
     },
   },
   {
     code: 'recoat-too-late',
     source: 'sheet',
     liftedBy: 'supervisor',
-    check: ({ part, sheet, at }) => {
+    check: (situation) => {
+      const coat = coatUnder(situation);
+      const times = coat && recoatTimes(situation.sheet, coat);
+      return times !== undefined && situation.at > times.closesAt
+        ? { code: 'recoat-too-late', closedAt: times.closesAt }
+        : undefined;
+    },
+  },
+  {
+    // A patch on film that has begun to dry: the line never leaves and the patch lets go (common practice).
+    code: 'film-drying',
+    source: 'sheet',
+    liftedBy: 'supervisor',
+    check: ({ part, sheet, pass, air, at }) => {
+      const coat = part?.coats.at(-1);
+      if (pass === undefined || coat === undefined) return undefined;
+      const until = openUntil(sheet, coat, air);
+      const saidDry = part?.dryAt !== undefined && part.dryAt <= at;
+      return saidDry || until === undefined || at > until
+        ? { code: 'film-drying', openUntil: until, saidDry }
+        : undefined;
+    },
+  },
+  {
+    code: 'dip-once',
+    source: 'common practice, no source',
+    liftedBy: 'supervisor',
+    check: ({ part, sheet, method, pass }) => {
       const coatedAt = lastCoatAt(part);
-      if (sheet.recoat.rule !== 'window' || coatedAt === undefined) return undefined;
-      const closedAt = minutesAfter(coatedAt, sheet.recoat.closesMinutes);
-      return at > closedAt ? { code: 'recoat-too-late', closedAt } : undefined;
+      // A sheet with a recoat window speaks for a second coat by itself; not for a second dip in the first.
+      const once = pass !== undefined || sheet.recoat.rule === 'forbidden';
+      return method === 'dip' && once && coatedAt !== undefined ? { code: 'dip-once', coatedAt } : undefined;
+    },
+  },
+  {
+    code: 'surface-life-over',
+    source: 'sheet',
+    liftedBy: 'lead',
+    check: ({ part, sheet, air, at }) => {
+      const endedAt = part && surfaceEndsAt(part, sheet, air);
+      return endedAt !== undefined && at >= endedAt && part?.prepared !== undefined
+        ? { code: 'surface-life-over', preparedAt: part.prepared.at, endedAt }
+        : undefined;
     },
   },
   {
@@ -64,7 +111,7 @@ export interface PartCase {
   readonly part: Part;
   /** Of the batch of its last coat; `undefined` while it is bare. */
   readonly sheet: Sheet | undefined;
-  readonly air: TemperatureLog;
+  readonly air: AirLog;
   readonly at: EpochMs;
 }
 

@@ -1,26 +1,47 @@
 // A part as the fold of its facts: coats, flash-off, cure, films, release.
 
 import type { Run, TemperatureReading } from '../calc/clock.ts';
-import type { Method, PartDetails } from '../commands.ts';
+import type { Method, PartDetails, SurfaceGrade } from '../commands.ts';
 import type { Entry } from '../history.ts';
 import type { BatchNumber, PartName, PersonName } from '../ids.ts';
 import { foldRings, type RingLog } from '../reminders/ring-log.ts';
-import type { Celsius, EpochMs, Micrometres } from '../units.ts';
+import type { Celsius, EpochMs, Micrometres, MilligramsPerSquareMetre, Minutes } from '../units.ts';
+import { minutesAfter } from '../units.ts';
 import type { HoldingCode } from './holding.ts';
 
 export interface Coat {
   readonly seq: number;
+  /** When its last pass ended: flash-off runs from here. */
   readonly at: EpochMs;
+  /** When its first pass ended: the film has been drying since. */
+  readonly firstAt: EpochMs;
+  readonly passes: number;
   readonly by: PersonName;
   readonly batch: BatchNumber;
   readonly method: Method;
   readonly entry: Entry;
 }
 
+export interface Prepared {
+  readonly at: EpochMs;
+  readonly by: PersonName;
+  readonly grade: SurfaceGrade;
+  readonly profileMicrometres: Micrometres | undefined;
+  readonly saltsMilligramsPerSquareMetre: MilligramsPerSquareMetre | undefined;
+  readonly dustRating: number | undefined;
+}
+
+export interface Door {
+  readonly at: EpochMs;
+  readonly openMinutes: Minutes | undefined;
+}
+
 export interface Cure {
   readonly way: 'oven' | 'room';
   readonly setCelsius: Celsius | undefined;
   readonly run: Run;
+  /** The oven's door, opened with the part inside. */
+  readonly doors: readonly Door[];
   readonly entry: Entry;
 }
 
@@ -45,11 +66,14 @@ export type Verdict =
 export interface Part {
   readonly name: PartName;
   readonly details: PartDetails;
+  readonly prepared: Prepared | undefined;
   readonly coats: readonly Coat[];
   /** Said dry to the touch, after the last coat. */
   readonly dryAt: EpochMs | undefined;
   /** The cure of the last coat. */
   readonly cure: Cure | undefined;
+  /** Of the bare part, before a coat; in order of time. */
+  readonly surfaces: readonly TemperatureReading[];
   /** Read on the part itself, in order of time. */
   readonly temperatures: readonly TemperatureReading[];
   readonly films: readonly FilmReading[];
@@ -71,9 +95,11 @@ export function foldPart(name: PartName, entries: readonly Entry[]): Part {
   let part: Part = {
     name,
     details: {},
+    prepared: undefined,
     coats: [],
     dryAt: undefined,
     cure: undefined,
+    surfaces: [],
     temperatures: [],
     films: [],
     verdict: undefined,
@@ -92,16 +118,34 @@ function evolvePart(part: Part, entry: Entry): Part {
       const details: PartDetails = { ...part.details, ...withoutUndefined(said) };
       return { ...part, details };
     }
+    case 'SurfacePrepared': {
+      const { grade, profileMicrometres, saltsMilligramsPerSquareMetre, dustRating } = fact;
+      const prepared = { at, by, grade, profileMicrometres, saltsMilligramsPerSquareMetre, dustRating };
+      return { ...part, prepared };
+    }
+    case 'SurfaceRead':
+      return { ...part, surfaces: [...part.surfaces, { at, celsius: fact.celsius }] };
     case 'CoatApplied': {
-      const coat = { seq: entry.seq, at, by, batch: fact.batch, method: fact.method, entry };
+      const wet = fact.pass === 'same-coat' ? part.coats.at(-1) : undefined;
+      const { batch, method } = fact;
+      const firstAt = wet?.firstAt ?? at;
+      const coat = { seq: entry.seq, at, firstAt, passes: (wet?.passes ?? 0) + 1, by, batch, method, entry };
       // A new coat undoes a release; a hold stays until somebody releases.
       const verdict = part.verdict?.is === 'held' ? part.verdict : undefined;
-      return { ...part, coats: [...part.coats, coat], dryAt: undefined, cure: undefined, verdict };
+      const earlier = wet === undefined ? part.coats : part.coats.slice(0, -1);
+      return { ...part, coats: [...earlier, coat], dryAt: undefined, cure: undefined, verdict };
     }
     case 'FilmDry':
       return { ...part, dryAt: part.dryAt ?? at };
-    case 'CureStarted':
-      return { ...part, cure: { way: fact.way, setCelsius: fact.setCelsius, run: { from: at, to: undefined }, entry } };
+    case 'CureStarted': {
+      const { way, setCelsius } = fact;
+      return { ...part, cure: { way, setCelsius, run: { from: at, to: undefined }, doors: [], entry } };
+    }
+    case 'DoorOpened': {
+      if (part.cure === undefined) return part;
+      const doors = [...part.cure.doors, { at, openMinutes: fact.openMinutes }];
+      return { ...part, cure: { ...part.cure, doors } };
+    }
     case 'CureEnded':
       return part.cure === undefined ? part : { ...part, cure: { ...part.cure, run: { ...part.cure.run, to: at } } };
     case 'PartTemperatureRead':
@@ -138,4 +182,10 @@ export function phaseOfPart(part: Part): PartPhase {
 /** A released part needs nobody any more; a held one does. */
 export function isPartLive(part: Part): boolean {
   return part.verdict?.is !== 'released';
+}
+
+/** The part's own surface, read and still fresh at `at`. */
+export function surfaceServing(part: Part | undefined, at: EpochMs, limit: Minutes): Celsius | undefined {
+  const read = part?.surfaces.findLast((reading) => reading.at <= at);
+  return read !== undefined && at <= minutesAfter(read.at, limit) ? read.celsius : undefined;
 }

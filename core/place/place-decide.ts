@@ -5,7 +5,7 @@ import type { Decision, Said } from '../decision.ts';
 import type { EventBody } from '../history.ts';
 import { defaultPlace, placeStream } from '../ids.ts';
 import type { Shop } from '../shop.ts';
-import { airAt } from './place.ts';
+import { unreadSince } from './place.ts';
 
 export function decideReading(shop: Shop, said: Said<CommandOf<'air' | 'surface' | 'night'>>): Decision {
   const { command, at } = said;
@@ -20,7 +20,7 @@ export function decideReading(shop: Shop, said: Said<CommandOf<'air' | 'surface'
       case 'surface':
         return { type: 'SurfaceRead', celsius: command.celsius };
       case 'night': {
-        const since = airAt(shop.places.get(place), at).temperature?.at ?? at;
+        const since = unreadSince(shop.places.get(place), at, shop.crew.airLimitMinutes);
         return { type: 'LowestRead', lowestCelsius: command.lowestCelsius, since };
       }
     }

@@ -64,6 +64,16 @@ export function airAt(
   };
 }
 
+/**
+ * Where the latest stretch that nobody read begins: with the last temperature that was left to grow too old, though the
+ * morning's may have been said before the night's lowest; if none was, with the last one. `at` where there is none.
+ */
+export function unreadSince(place: Place | undefined, at: EpochMs, limit: Minutes): EpochMs {
+  const read = (place?.air ?? []).filter((reading) => reading.celsius !== undefined && reading.at <= at);
+  const gap = read.findLast((reading, i) => (read[i + 1]?.at ?? at) > minutesAfter(reading.at, limit));
+  return (gap ?? read.at(-1))?.at ?? at;
+}
+
 /** The readings that still serve at `at`: not older than the limit. `lastReadAt` is the last temperature, however old. */
 export function airServing(place: Place | undefined, at: EpochMs, limit: Minutes) {
   const { temperature, humidity } = airAt(place, at);
@@ -78,10 +88,29 @@ export function airServing(place: Place | undefined, at: EpochMs, limit: Minutes
   };
 }
 
-/** The place's temperatures as the clocks read them. */
-export function temperatureLog(place: Place | undefined, staleAfter: Minutes): TemperatureLog {
+/** A place's air as the clocks read it: temperatures, and the humidity that a cure by moisture needs. */
+export interface AirLog extends TemperatureLog {
+  /** In order of time. Each holds until the next, or until it is too old. */
+  readonly humidities: readonly { readonly at: EpochMs; readonly percent: Percent }[];
+}
+
+/** Folds are never changed, and every clock asks for the same log: made once a fold. */
+const logs = new WeakMap<Place, AirLog>();
+
+export function airLogOf(place: Place | undefined, staleAfter: Minutes): AirLog {
+  const known = place === undefined ? undefined : logs.get(place);
+  if (known?.staleAfter === staleAfter) return known;
+  const log = makeAirLog(place, staleAfter);
+  if (place !== undefined) logs.set(place, log);
+  return log;
+}
+
+function makeAirLog(place: Place | undefined, staleAfter: Minutes): AirLog {
   const readings = (place?.air ?? []).flatMap((reading) =>
     reading.celsius === undefined ? [] : [{ at: reading.at, celsius: reading.celsius }],
   );
-  return { readings, lowest: place?.lowest ?? [], staleAfter };
+  const humidities = (place?.air ?? []).flatMap(({ at, relativeHumidityPercent: percent }) =>
+    percent === undefined ? [] : [{ at, percent }],
+  );
+  return { readings, humidities, lowest: place?.lowest ?? [], staleAfter };
 }

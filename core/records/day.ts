@@ -15,6 +15,8 @@ import { batchOf } from '../part/part-decide.ts';
 import { mixRatio } from '../products/sheet.ts';
 import { airLog, entriesIn, liveParts, type Shop } from '../shop.ts';
 import { type Celsius, type EpochMs, epochMs, type Minutes, minutesBetween, type Percent } from '../units.ts';
+import { type DayMaterial, dayMaterial } from './day-material.ts';
+import { type DaySpraying, daySpraying } from './day-spraying.ts';
 import { type Deviation, deviationsIn } from './deviations.ts';
 
 /** From its first instant up to, and without, the next day's. */
@@ -43,8 +45,10 @@ export interface DayRing {
 export interface DayRecord {
   readonly span: DaySpan;
   readonly batches: readonly DayBatch[];
+  readonly material: DayMaterial;
   readonly partsByMethod: readonly { readonly method: Method; readonly parts: readonly PartName[] }[];
   readonly curing: readonly { readonly part: PartName; readonly dueAt: EpochMs | undefined }[];
+  readonly spraying: DaySpraying;
   readonly rings: readonly DayRing[];
   readonly deviations: readonly Deviation[];
   readonly corrections: readonly { readonly entry: Entry; readonly correction: Correction }[];
@@ -71,8 +75,10 @@ export function dayRecord(shop: Shop, span: DaySpan, now: EpochMs): DayRecord {
   return {
     span,
     batches: batchesOf(shop, entries, inside, now),
+    material: dayMaterial(shop, entries, inside, now),
     partsByMethod: partsOf(entries),
     curing: curingNow(shop),
+    spraying: daySpraying(shop, entries),
     rings: ringsOf(shop, inside),
     deviations: deviationsIn(shop).filter(({ entry }) => inside(entry.happenedAt)),
     corrections: entriesIn(shop).flatMap((entry) =>
@@ -127,7 +133,7 @@ function curingNow(shop: Shop): DayRecord['curing'] {
 
 /** Answered by name, or by going on with the work: any later act on the same batch or part. */
 function ringsOf(shop: Shop, inside: (at: EpochMs) => boolean): readonly DayRing[] {
-  const nouns = [...shop.batches.values(), ...shop.parts.values(), ...shop.places.values()];
+  const nouns = [...shop.batches.values(), ...shop.cans.values(), ...shop.parts.values(), ...shop.places.values(), ...shop.sessions.values()];
   return nouns.flatMap(({ rings, entries }) => {
     const acts = entries.filter(isAct);
     return [...rings].flatMap(([key, list]) =>

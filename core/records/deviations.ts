@@ -1,20 +1,20 @@
 // What went against a rule, by the record as it now stands: the same rules that object before an act are asked again
 // over every act, so that a correction makes and unmakes deviations by itself.
 
-import type { Batch } from '../batch/batch.ts';
-import { coatFromBatchRules, filterRules, mixRules, stirRules } from '../batch/batch-rules.ts';
-import { ratioError } from '../calc/mixing.ts';
-import { isRefused } from '../calc/refusal.ts';
+import { type Batch, foldBatch } from '../batch/batch.ts';
+import { catchRules, coatFromBatchRules, filterRules, mixRules, stirRules } from '../batch/batch-rules.ts';
+import { coatClimate } from '../coat/coat-climate.ts';
 import type { Entry } from '../history.ts';
 import { nameIn, nounOf } from '../ids.ts';
 import type { Objection } from '../objections.ts';
 import { foldPart, type Part } from '../part/part.ts';
 import { batchOf } from '../part/part-decide.ts';
-import { coatOnPartRules, cureRules, outRules, type PartCase, releaseRules } from '../part/part-rules.ts';
+import { coatOnPartRules, cureRules, dryRules, outRules, type PartCase, releaseRules } from '../part/part-rules.ts';
 import { airServing } from '../place/place.ts';
-import { mixRatio } from '../products/sheet.ts';
 import { objectionsTo } from '../rules.ts';
+import { againstCoatUnderBrief, againstSession } from '../session/session-deviations.ts';
 import { airLog, entriesIn, type Shop } from '../shop.ts';
+import { againstCan, againstWeighing } from './material-deviations.ts';
 
 export interface Deviation {
   readonly entry: Entry;
@@ -36,6 +36,14 @@ function objectionsAgainst(shop: Shop, entry: Entry): readonly Objection[] {
       const batch = shop.batches.get(Number(nameIn(entry.stream)));
       return batch === undefined ? [] : againstBatch(shop, batch, entry);
     }
+    case 'can': {
+      const can = shop.cans.get(Number(nameIn(entry.stream)));
+      return can === undefined ? [] : againstCan(shop, can, entry);
+    }
+    case 'session': {
+      const session = shop.sessions.get(Number(nameIn(entry.stream)));
+      return session === undefined ? [] : againstSession(shop, session, entry);
+    }
     case 'part': {
       const part = shop.parts.get(nameIn(entry.stream));
       return part === undefined ? [] : againstPart(shop, part, entry);
@@ -45,9 +53,20 @@ function objectionsAgainst(shop: Shop, entry: Entry): readonly Objection[] {
   }
 }
 
+/** What comes before an entry, also within the same minute. */
+function before(entries: readonly Entry[], entry: Entry): readonly Entry[] {
+  const index = entries.findIndex(({ seq }) => seq === entry.seq);
+  return index === -1 ? entries : entries.slice(0, index);
+}
+
+/** The batch as the entry found it. */
+function batchBefore(batch: Batch, entry: Entry): Batch {
+  return foldBatch(before(batch.entries, entry)) ?? batch;
+}
+
 function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objection[] {
   const { fact, happenedAt: at } = entry;
-  const situation = { batch, air: airLog(shop, batch.place), at };
+  const situation = { batch: batchBefore(batch, entry), air: airLog(shop, batch.place), at };
   switch (fact.type) {
     case 'BatchOpened': {
       const limitMinutes = shop.crew.airLimitMinutes;
@@ -60,18 +79,12 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
       };
       return objectionsTo(mixRules, { sheet: fact.sheet, grams: fact.plannedGrams, limitMinutes, ...read });
     }
-    case 'PartsWeighed': {
-      const error = ratioError(mixRatio(batch.sheet.ratio), fact);
-      const { tolerancePercent } = batch.sheet.ratio;
-      if (!isRefused(error) && Math.abs(error) * 100 <= tolerancePercent) return [];
-      return [
-        {
-          code: 'ratio-out',
-          errorPercent: isRefused(error) ? Number.POSITIVE_INFINITY : error * 100,
-          tolerancePercent,
-        },
-      ];
-    }
+    case 'PartsWeighed':
+    case 'PartWeighed':
+    case 'PartAdded':
+      return againstWeighing(shop, batch, situation.batch, entry);
+    case 'MixCaught':
+      return objectionsTo(catchRules, situation);
     case 'StirrerStarted':
       return objectionsTo(stirRules, situation);
     case 'MixFiltered':
@@ -83,26 +96,24 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
 
 function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[] {
   const { fact, happenedAt: at } = entry;
-  const before = foldPart(
-    part.name,
-    part.entries.slice(
-      0,
-      part.entries.findIndex(({ seq }) => seq === entry.seq),
-    ),
-  );
+  const found = foldPart(part.name, before(part.entries, entry));
   if (fact.type === 'CoatApplied') {
     const batch = shop.batches.get(fact.batch);
     if (batch === undefined) return [];
-    const read = airServing(shop.places.get(batch.place), at, shop.crew.airLimitMinutes);
+    const { method, pass } = fact;
+    const read = coatClimate(shop, batch.place, found, at);
+    const air = airLog(shop, batch.place);
     return [
-      ...objectionsTo(coatFromBatchRules, { batch, air: airLog(shop, batch.place), at, method: fact.method }),
-      ...objectionsTo(coatOnPartRules, { part: before, sheet: batch.sheet, at, ...read }),
+      ...objectionsTo(coatFromBatchRules, { batch: batchBefore(batch, entry), air, at, method: fact.method }),
+      ...againstCoatUnderBrief(shop, entry),
+      ...objectionsTo(coatOnPartRules, { ...read, part: found, sheet: batch.sheet, air, at, method, pass }),
     ];
   }
-  if (before === undefined) return [];
-  const batch = batchOf(shop, before);
-  const situation: PartCase = { part: before, sheet: batch?.sheet, air: airLog(shop, batch?.place), at };
+  const batch = batchOf(shop, found);
+  const situation: PartCase = { part: found, sheet: batch?.sheet, air: airLog(shop, batch?.place), at };
   switch (fact.type) {
+    case 'FilmDry':
+      return objectionsTo(dryRules, situation);
     case 'CureStarted': {
       const set = fact.setCelsius === undefined ? {} : { setCelsius: fact.setCelsius };
       const way = fact.way === 'oven' ? { kind: 'oven' as const, ...set } : { kind: 'room' as const };

@@ -1,18 +1,36 @@
 // What shall ring, when and for whom: a function of the record alone. Nothing else schedules or cancels a bell.
 
 import { batchWishes } from '../batch/batch-reminders.ts';
+import { canWishes } from '../can/can-reminders.ts';
 import { isAct } from '../corrections/undo.ts';
+import { bellWishes } from '../crew/bell-reminder.ts';
 import { type Crew, peopleWithRole } from '../crew/crew.ts';
 import { digestWishes } from '../crew/digest-reminder.ts';
+import { handoverWishes } from '../crew/handover-reminder.ts';
+import { morningWishes } from '../crew/morning-reminder.ts';
+import { onDuty, pingedFor } from '../crew/shifts.ts';
 import type { Entry } from '../history.ts';
-import { batchStream, crewStream, nounOf, type PersonName, partStream, placeStream, type StreamId } from '../ids.ts';
+import {
+  batchStream,
+  canStream,
+  crewStream,
+  nounOf,
+  type PersonName,
+  partStream,
+  placeStream,
+  type StreamId,
+  sessionStream,
+} from '../ids.ts';
 import { phaseOfPart } from '../part/part.ts';
 import { batchOf } from '../part/part-decide.ts';
 import { partWishes } from '../part/part-reminders.ts';
+import { awaitsCoat, sheetsAtHand } from '../part/surface-life.ts';
 import { placeWishes } from '../place/place-reminders.ts';
+import { sessionWishes } from '../session/session-reminders.ts';
 import { airLog, liveBatches, liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs, minutesAfter } from '../units.ts';
-import type { RingLog } from './ring-log.ts';
+import { withQuietHours } from './quiet-hours.ts';
+import type { Ring, RingLog } from './ring-log.ts';
 import { movedMs, numberedKey, type PlannedReminder, type Wish } from './wish.ts';
 
 /**
@@ -24,26 +42,50 @@ export function planReminders(
   touched?: ReadonlySet<StreamId>,
 ): ReadonlyMap<StreamId, readonly PlannedReminder[]> {
   const plan = new Map<StreamId, readonly PlannedReminder[]>();
-  const put = (stream: StreamId, rings: RingLog, entries: readonly Entry[], wishes: () => readonly Wish[]) => {
-    if (touched !== undefined && !canMove(stream, touched)) return;
+  const put = (
+    stream: StreamId,
+    rings: RingLog,
+    entries: readonly Entry[],
+    wishes: () => readonly Wish[],
+    moves = false,
+  ) => {
+    if (touched !== undefined && !moves && !canMove(stream, touched)) return;
     plan.set(
       stream,
-      wishes().flatMap((wish) => numbered(shop.crew, rings, lastActAt(entries), wish)),
+      wishes()
+        .map((wish) => withQuietHours(shop.crew, handedOn(shop.crew, entries, wish)))
+        .flatMap((wish) => numbered(shop.crew, rings, lastActAt(entries), wish)),
     );
   };
+  const atHand = sheetsAtHand(shop);
+  const batchMoved = [...(touched ?? [])].some((stream) => nounOf(stream) === 'batch');
   for (const batch of shop.batches.values()) {
     put(batchStream(batch.number), batch.rings, batch.entries, () => batchWishes(batch, airLog(shop, batch.place)));
   }
+  const leads = onDuty(shop.crew.shifts, peopleWithRole(shop.crew, 'lead'));
+  for (const can of shop.cans.values()) {
+    put(canStream(can.number), can.rings, can.entries, () => canWishes(can, leads));
+  }
   for (const part of shop.parts.values()) {
     const batch = batchOf(shop, part);
-    const wishes = () => partWishes(part, batch?.sheet, airLog(shop, batch?.place));
-    put(partStream(part.name), part.rings, part.entries, wishes);
+    const wishes = () => partWishes(part, batch?.sheet, airLog(shop, batch?.place), atHand);
+    // A new batch brings a sheet, and with it perhaps a shorter life of a surface that waits.
+    put(partStream(part.name), part.rings, part.entries, wishes, batchMoved && awaitsCoat(part));
   }
   for (const place of shop.places.values()) {
     const wishes = () => placeWishes(place, shop.crew.airLimitMinutes, concernedBy(shop, place.name));
     put(placeStream(place.name), place.rings, [], wishes);
   }
-  put(crewStream, shop.crew.rings, [], () => digestWishes(shop.crew));
+  for (const session of shop.sessions.values()) {
+    const wishes = () => sessionWishes(session, leads, shop.crew.spray.briefAheadMinutes);
+    put(sessionStream(session.number), session.rings, session.entries, wishes);
+  }
+  put(crewStream, shop.crew.rings, [], () => [
+    ...digestWishes(shop.crew),
+    ...morningWishes(shop),
+    ...handoverWishes(shop.crew),
+    ...bellWishes(shop.crew),
+  ]);
   return plan;
 }
 
@@ -58,18 +100,39 @@ function canMove(stream: StreamId, touched: ReadonlySet<StreamId>): boolean {
 function concernedBy(shop: Shop, place: string): readonly PersonName[] {
   const mixers = liveBatches(shop)
     .filter((batch) => batch.place === place && batch.weighing !== undefined && batch.thickened === undefined)
-    .map((batch) => batch.openedBy);
+    .flatMap((batch) => pingedFor(shop.crew.shifts, batch.openedBy, batch.openedAt));
   const coaters = liveParts(shop)
     .filter((part) => {
       const phase = phaseOfPart(part);
       return phase.is === 'curing' && phase.cure.way === 'room' && batchOf(shop, part)?.place === place;
     })
-    .flatMap((part) => part.coats.at(-1)?.by ?? []);
+    .flatMap((part) => part.coats.slice(-1))
+    .flatMap((coat) => pingedFor(shop.crew.shifts, coat.by, coat.at));
   return [...new Set([...mixers, ...coaters])];
 }
 
+/** What begins a clock; whoever handed over since then is pinged no more, and the next one is. */
+const begins = new Set<Entry['fact']['type']>([
+  'BatchOpened',
+  'CanOpened',
+  'SurfacePrepared',
+  'CoatApplied',
+  'CureStarted',
+]);
+
+function handedOn({ shifts }: Crew, entries: readonly Entry[], wish: Wish): Wish {
+  if (shifts.handovers.length === 0 || entries.length === 0) return wish;
+  const to = wish.to.flatMap((person) => {
+    const began = entries.findLast((entry) => entry.by === person && begins.has(entry.fact.type));
+    return began === undefined ? [person] : pingedFor(shifts, person, began.happenedAt);
+  });
+  return { ...wish, to: [...new Set(to)] };
+}
+
+/** Somebody acted, and so has heard; a picture is not taken as an answer to a bell. */
 function lastActAt(entries: readonly Entry[]): number {
-  return Math.max(0, ...entries.filter(isAct).map((entry) => entry.recordedAt));
+  const acts = entries.filter((entry) => isAct(entry) && entry.fact.type !== 'PhotoFiled');
+  return Math.max(0, ...acts.map((entry) => entry.recordedAt));
 }
 
 const wholeMs = (at: number): EpochMs => epochMs(Math.round(at));
@@ -89,10 +152,22 @@ function numbered(crew: Crew, log: RingLog, actedAt: number, wish: Wish): readon
       numberedKey: numberedKey(wish.key, next),
     },
   ];
+  if (wish.ring !== undefined) return fixed(rings, wish, wish.ring);
   if (last === undefined || wish.dueAt > last.rangAt + movedMs) return planned({});
+  if (last.answered === undefined && last.snoozed !== undefined) {
+    return planned({ to: [last.snoozed.by], dueAt: last.snoozed.until });
+  }
   const heard = last.answered !== undefined || actedAt > last.rangAt;
   if (!wish.critical || heard) return [];
-  const unheard = rings.filter((ring) => ring.rangAt >= wish.dueAt).length;
-  const to = unheard === 1 ? peopleWithRole(crew, 'lead') : unheard === 2 ? peopleWithRole(crew, 'supervisor') : [];
+  // A ring that was put off was heard; the count goes on with the one after it.
+  const unheard = rings.filter((ring) => ring.rangAt >= wish.dueAt && ring.snoozed === undefined).length;
+  const role = unheard === 1 ? 'lead' : unheard === 2 ? 'supervisor' : undefined;
+  const to = role === undefined ? [] : onDuty(crew.shifts, peopleWithRole(crew, role));
   return to.length === 0 ? [] : planned({ to, dueAt: minutesAfter(last.rangAt, crew.escalationMinutes) });
+}
+
+/** A ring whose place is fixed rings once. */
+function fixed(rings: readonly Ring[], wish: Wish, ring: number): readonly PlannedReminder[] {
+  if (rings.some((rung) => rung.ring === ring)) return [];
+  return [{ ...wish, dueAt: wholeMs(wish.dueAt), ring, numberedKey: numberedKey(wish.key, ring) }];
 }

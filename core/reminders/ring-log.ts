@@ -11,6 +11,7 @@ export interface Ring {
   readonly to: readonly PersonName[];
   readonly possibleRepeat: boolean;
   readonly answered: { readonly at: EpochMs; readonly by: PersonName } | undefined;
+  readonly snoozed: { readonly until: EpochMs; readonly by: PersonName } | undefined;
 }
 
 /** Rings by key, each list in order. */
@@ -28,6 +29,7 @@ export function foldRings(entries: readonly Entry[]): RingLog {
         to: fact.to,
         possibleRepeat: fact.possibleRepeat,
         answered: undefined,
+        snoozed: undefined,
       });
       log.set(fact.key, rings);
     } else if (fact.type === 'RingAnswered') {
@@ -37,6 +39,11 @@ export function foldRings(entries: readonly Entry[]): RingLog {
         fact.key,
         rings.map((ring) => (ring.answered === undefined ? { ...ring, answered } : ring)),
       );
+    } else if (fact.type === 'RingSnoozed') {
+      const rings = log.get(fact.key) ?? [];
+      const last = rings.at(-1);
+      if (last === undefined) continue;
+      log.set(fact.key, [...rings.slice(0, -1), { ...last, snoozed: { until: fact.until, by } }]);
     }
   }
   return log;

@@ -1,13 +1,14 @@
 // Rings what is due: claim the earliest, post, record; again until nothing is due. At least once, and at most once as
 // far as anyone can know: a ring whose post had no answer is looked for, then posted once more, marked as possibly
-// repeated. A store that cannot write does not silence the bells: they ring from the last plan that memory holds.
+// repeated. A store that cannot write does not silence the bells: they ring from the last plan that memory holds, the
+// leads are told, and what rang is recorded as soon as it can be.
 
 import type { Executor } from '../execute.ts';
-import type { ClaimedReminder, Clock, LateWhy, Log, Messenger, RingingReminder, Store } from '../ports.ts';
-import type { Shop } from '../shop.ts';
+import type { ClaimedReminder, Clock, LateWhy, Log, Messenger, Store } from '../ports.ts';
 import type { ShopKeeper } from '../shop-keeper.ts';
 import { type EpochMs, epochMs } from '../units.ts';
 import { planReminders } from './plan.ts';
+import { createPosts } from './posts.ts';
 import type { PlannedReminder } from './wish.ts';
 
 const leaseMs = 30_000;
@@ -17,7 +18,7 @@ const backoffMs = [1_000, 2_000, 5_000, 10_000, 20_000] as const;
 const onTimeMs = 60_000;
 
 export interface Ringer {
-  /** Rings everything due by now, by due time, then key. */
+  /** Rings everything due by now, by due time, then key. Never throws. */
   readonly ringDue: () => Promise<void>;
   /** When something next may ring, as far as store or memory know. */
   readonly nextDueAt: () => Promise<EpochMs | undefined>;
@@ -35,94 +36,119 @@ export interface RingerNeeds {
 
 export function createRinger({ store, executor, keeper, messenger, clock, log, crew }: RingerNeeds): Ringer {
   const startedAt = clock.now();
-  /** Posted, but not yet in the record: by numbered key, whether it may have been a repeat. */
-  const unrecorded = new Map<string, boolean>();
+  const posts = createPosts({ messenger, clock, log });
+  /** When the bell last looked for what is due. */
+  let lookedAt = startedAt;
+  let trouble: { readonly leadsTold: boolean } | undefined;
 
   async function ringDue(): Promise<void> {
     try {
+      await recordPosted();
+      if (!executor.canWrite()) throw new Error('the last act could not be recorded');
       while (await ringOne()) {}
+      if (trouble !== undefined) log.info('store-healed');
+      trouble = undefined;
     } catch (error) {
-      log.error('store-failed', { error: String(error) });
+      if (trouble === undefined) log.error('store-failed', { error: String(error) });
+      trouble ??= { leadsTold: false };
+      if (!trouble.leadsTold) trouble = { leadsTold: await tellLeads() };
       await ringFromMemory();
+    }
+    lookedAt = clock.now();
+  }
+
+  async function tellLeads(): Promise<boolean> {
+    try {
+      return (await messenger.tellLeads({ now: clock.now(), shop: keeper.shop() })) !== 'rejected';
+    } catch (error) {
+      log.error('leads-not-told', { error: String(error) });
+      return false;
+    }
+  }
+
+  async function recordPosted(): Promise<void> {
+    for (const posted of posts.unrecorded()) {
+      await executor.recordRing(posted, clock.now());
+      posts.recorded(posted.reminder.numberedKey);
     }
   }
 
   async function ringOne(): Promise<boolean> {
     const now = clock.now();
-    const claimed = await store.claim(now, epochMs(now + leaseMs));
+    const claimed = await store.claim(now, epochMs(now + leaseMs), crew);
     if (claimed === undefined) return false;
-    await ring(claimed, now);
-    return true;
-  }
-
-  async function ring(claimed: ClaimedReminder, now: EpochMs): Promise<void> {
-    const already = unrecorded.get(claimed.numberedKey);
-    if (already !== undefined) return record(claimed, now, already);
-    const before = claimed.unsure ? await messenger.wasPosted(claimed.crew, claimed.numberedKey) : 'no';
-    if (before === 'yes') return record(claimed, now, false);
-    const possibleRepeat = before === 'unknown';
     const shop = await executor.look([claimed.stream]);
-    const late = whyLate(claimed, now, startedAt);
-    const posted = await messenger.post({ reminder: claimed, now, late, possibleRepeat, unrecorded: false, shop });
-    switch (posted) {
+    const ringing = { reminder: claimed, now, late: whyLate(claimed, now), unrecorded: false, shop };
+    const told = await posts.tell(ringing, claimed.unsure);
+    switch (told) {
       case 'posted':
-        unrecorded.set(claimed.numberedKey, possibleRepeat);
-        return record(claimed, clock.now(), possibleRepeat);
+        await recordPosted();
+        return true;
       case 'rejected': {
-        const wait = backoffMs[Math.min(claimed.rejections, backoffMs.length - 1)] ?? leaseMs;
-        log.error('post-rejected', { key: claimed.numberedKey, tries: claimed.rejections + 1 });
-        return store.reject(claimed, epochMs(clock.now() + wait));
+        const retryAt = retryAfter(claimed.rejections);
+        posts.wait(claimed, retryAt);
+        await store.reject(claimed, retryAt);
+        return true;
       }
       case 'unknown':
         // The lease runs out, and whoever claims it next looks for the message first.
-        log.error('post-unanswered', { key: claimed.numberedKey });
-        return;
+        posts.wait(claimed, epochMs(now + leaseMs));
+        return true;
       default: {
-        const never: never = posted;
+        const never: never = told;
         return never;
       }
     }
   }
 
-  async function record(claimed: ClaimedReminder, now: EpochMs, possibleRepeat: boolean): Promise<void> {
-    await executor.recordRing(claimed, now, possibleRepeat);
-    unrecorded.delete(claimed.numberedKey);
+  function retryAfter(rejections: number): EpochMs {
+    return epochMs(clock.now() + (backoffMs[Math.min(rejections, backoffMs.length - 1)] ?? leaseMs));
   }
 
   async function ringFromMemory(): Promise<void> {
     const now = clock.now();
-    for (const planned of inMemory().filter((reminder) => reminder.dueAt <= now)) {
-      if (unrecorded.has(planned.numberedKey)) continue;
-      const late = now - planned.dueAt > onTimeMs ? 'store-failed' : undefined;
-      const ringing: RingingReminder = {
-        reminder: { ...planned, crew },
-        ...{ now, late, possibleRepeat: false, unrecorded: true, shop: keeper.shop() },
-      };
-      if ((await messenger.post(ringing)) === 'posted') unrecorded.set(planned.numberedKey, false);
+    for (const planned of inMemory()) {
+      const { waiting, rejections } = posts.triesOf(planned);
+      if (planned.dueAt > now || (waiting !== undefined && waiting > now)) continue;
+      const late: LateWhy | undefined = now - planned.dueAt > onTimeMs ? 'store-failed' : undefined;
+      const ringing = { reminder: { ...planned, crew }, now, late, unrecorded: true, shop: keeper.shop() };
+      const told = await posts.tell(ringing, false);
+      if (told !== 'posted') posts.wait(planned, told === 'rejected' ? retryAfter(rejections) : epochMs(now + leaseMs));
     }
   }
 
+  /** What memory knows of and has not posted. */
   function inMemory(): readonly PlannedReminder[] {
-    const shop: Shop = keeper.shop();
-    return [...planReminders(shop).values()]
+    return [...planReminders(keeper.shop()).values()]
       .flat()
+      .filter(({ numberedKey }) => !posts.isPosted(numberedKey))
       .sort((a, b) => a.dueAt - b.dueAt || (a.numberedKey < b.numberedKey ? -1 : 1));
   }
 
   async function nextDueAt(): Promise<EpochMs | undefined> {
-    try {
-      return await store.nextDueAt();
-    } catch {
-      return inMemory().find((reminder) => !unrecorded.has(reminder.numberedKey))?.dueAt;
+    if (trouble === undefined) {
+      try {
+        return await store.nextDueAt(crew);
+      } catch (error) {
+        log.error('next-not-read', { error: String(error) });
+      }
     }
+    const times = inMemory().map((planned) => Math.max(planned.dueAt, posts.triesOf(planned).waiting ?? 0));
+    return times.length === 0 ? undefined : epochMs(Math.min(...times));
+  }
+
+  /** The first reason that holds, told late counting only for the time before it was told. */
+  function whyLate(claimed: ClaimedReminder, now: EpochMs): LateWhy | undefined {
+    const { dueAt, plannedAt } = claimed;
+    if (now - dueAt <= onTimeMs) return undefined;
+    const since = Math.max(dueAt, plannedAt);
+    if (now - since <= onTimeMs) return 'was-told-late';
+    if (startedAt > since) return 'was-not-running';
+    if (claimed.rejections > 0 || claimed.unsure) return 'post-failed';
+    if (trouble !== undefined) return 'store-failed';
+    if (lookedAt < since) return 'was-asleep';
+    return plannedAt > dueAt ? 'was-told-late' : 'unknown';
   }
 
   return { ringDue, nextDueAt };
-}
-
-function whyLate(claimed: ClaimedReminder, now: EpochMs, startedAt: EpochMs): LateWhy | undefined {
-  if (now - claimed.dueAt <= onTimeMs) return undefined;
-  if (claimed.rejections > 0 || claimed.unsure) return 'post-failed';
-  if (claimed.plannedAt > claimed.dueAt) return 'was-told-late';
-  return startedAt > claimed.dueAt ? 'was-not-running' : 'unknown';
 }

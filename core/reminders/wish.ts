@@ -10,12 +10,28 @@ export const reminderKinds = [
   'pot-half',
   'pot-margin',
   'pot-end',
+  'surface-ends',
   'flash-least',
   'flash-most',
   'recoat-opens',
   'recoat-closes',
+  'temp-due',
+  'stage-handle',
+  'stage-service',
+  'stage-full',
   'cure-done',
+  'handover',
   'air-due',
+  'blanket',
+  'can-stirred',
+  'brief',
+  'spell-end',
+  'air-recheck',
+  'flush',
+  'vessels',
+  'fan-off',
+  'bell-test',
+  'morning',
   'digest',
 ] as const;
 export type ReminderKind = (typeof reminderKinds)[number];
@@ -29,6 +45,8 @@ export interface Wish {
   readonly to: readonly PersonName[];
   /** Goes on to the lead, then to the supervisor, while nobody answers or acts. */
   readonly critical: boolean;
+  /** Its place in the row of repeats where it has one from the start: it rings once, whatever rang and was heard. */
+  readonly ring?: number;
 }
 
 /** A wish with its place in the row of repeats: the key carries the number from the second ring on. */
@@ -38,3 +56,6 @@ export interface PlannedReminder extends Wish {
 }
 
 export const numberedKey = (key: string, ring: number): string => (ring === 1 ? key : `${key}/${ring}`);
+
+/** Below a second a due time has not moved: sums over other pieces differ in their last binary digit. */
+export const movedMs = 1000;

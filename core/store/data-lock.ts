@@ -14,7 +14,9 @@ export function lockData(folder: string): DataLock {
   try {
     database.exec('begin exclusive');
   } catch (cause) {
-    throw new Error('another Batchbell works on this data', { cause });
+    database.close();
+    const held = cause instanceof Database.SqliteError && cause.code.startsWith('SQLITE_BUSY');
+    throw held ? new Error('another Batchbell works on this data', { cause }) : cause;
   }
   return { release: () => database.close() };
 }

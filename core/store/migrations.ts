@@ -70,6 +70,47 @@ const steps: readonly string[] = [
     primary key (crew, request)
   ) strict, without rowid;
   `,
+  // What a chat platform delivered and what was posted there: kept by the front end, no part of the record.
+  `
+  create table inbox (
+    id text primary key,
+    at integer not null,
+    content text not null,
+    finished integer not null default 0
+  ) strict, without rowid;
+  create index inbox_age on inbox (finished, at);
+
+  create table post (
+    team text not null,
+    channel text not null,
+    ts text not null,
+    crew text not null,
+    subject text not null,
+    role text not null,
+    thread text,
+    version integer not null,
+    shown text not null,
+    open integer not null,
+    primary key (team, channel, ts)
+  ) strict, without rowid;
+  create index post_subject on post (crew, subject, role);
+
+  create table note (key text primary key, value text not null) strict, without rowid;
+  `,
+  // Names that parts and cans were booked in under, for finding them a year later. `reindex` makes them anew.
+  `
+  create index part_serial on event (crew, lower(json_extract(body, '$.serial')), seq) where type = 'PartReceived';
+  create index part_job on event (crew, lower(json_extract(body, '$.job')), seq) where type = 'PartReceived';
+  create index part_customer on event (crew, lower(json_extract(body, '$.customer')), seq) where type = 'PartReceived';
+  create index can_lot on event (crew, lower(json_extract(body, '$.lot')), seq) where type = 'CanOpened';
+  `,
+  // `insert or replace` deletes without asking the delete's trigger; and the record has no gaps.
+  `
+  create trigger event_follows before insert on event
+  when new.seq <> 1 + coalesce((select max(seq) from event where crew = new.crew), 0)
+    or exists (select 1 from event where crew = new.crew and stream = new.stream and version = new.version)
+  begin select raise(abort, 'an event follows the last one'); end;
+  `,
 ];
 
 export function migrate(database: Database): void {

@@ -4,7 +4,7 @@ import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
 import type { CrewId, StreamId } from '../ids.ts';
 import type { ClaimedReminder } from '../ports.ts';
-import { type PlannedReminder, reminderKinds } from '../reminders/wish.ts';
+import { movedMs, type PlannedReminder, reminderKinds } from '../reminders/wish.ts';
 import { type EpochMs, epochMs } from '../units.ts';
 
 const Row = z.object({
@@ -27,24 +27,33 @@ export function reminderRows(database: Database) {
     'select numbered_key, due_at, people from reminder where crew = ? and stream = ?',
   );
   const remove = database.prepare<[string, string]>('delete from reminder where crew = ? and numbered_key = ?');
+  // A post without an answer was for the time it stood at: moved later, the row begins anew.
   const put = database.prepare(`
     insert into reminder (crew, numbered_key, key, ring, kind, stream, due_at, people, planned_at)
     values (:crew, :numberedKey, :key, :ring, :kind, :stream, :dueAt, :people, :plannedAt)
-    on conflict (crew, numbered_key) do update set due_at = excluded.due_at, people = excluded.people,
-      planned_at = excluded.planned_at, rejections = 0`);
-  // One statement picks, marks and returns: two runners never hold the same row.
-  const claimOne = database.prepare<[number, number, number]>(`
-    update reminder set lease_until = ?, unsure = unsure + 1
+    on conflict (crew, numbered_key) do update set
+      due_at = excluded.due_at,
+      people = excluded.people,
+      planned_at = iif(abs(excluded.due_at - due_at) > ${movedMs}, excluded.planned_at, planned_at),
+      rejections = iif(abs(excluded.due_at - due_at) > ${movedMs}, 0, rejections),
+      lease_until = iif(excluded.due_at > due_at + ${movedMs}, 0, lease_until),
+      unsure = iif(excluded.due_at > due_at + ${movedMs}, 0, unsure)`);
+  // One statement picks, marks and returns: two runners never hold the same row. A lease that reaches past the longest
+  // that could be given now is from before the clock was set back.
+  const claimOne = database.prepare<[{ now: number; leaseUntil: number; crew: string | null }]>(`
+    update reminder set lease_until = :leaseUntil, unsure = unsure + 1
     where (crew, numbered_key) = (
-      select crew, numbered_key from reminder where due_at <= ? and lease_until <= ?
+      select crew, numbered_key from reminder
+      where due_at <= :now and (lease_until <= :now or lease_until > :leaseUntil) and (:crew is null or crew = :crew)
       order by due_at, numbered_key limit 1)
     returning crew, numbered_key, key, ring, kind, stream, due_at, people, planned_at, unsure, rejections`);
   const rejectOne = database.prepare<[number, string, string]>(`
-    update reminder set lease_until = ?, unsure = unsure - 1, rejections = rejections + 1
+    update reminder set lease_until = ?, unsure = max(0, unsure - 1), rejections = rejections + 1
     where crew = ? and numbered_key = ?`);
   const next = database
-    .prepare<[], number | null>(
-      'select min(max(due_at, lease_until)) from (select * from reminder order by due_at limit 100)',
+    .prepare<[{ crew: string | null }], number | null>(
+      `select min(max(due_at, lease_until)) from
+        (select * from reminder where :crew is null or crew = :crew order by due_at limit 100)`,
     )
     .pluck();
 
@@ -63,8 +72,8 @@ export function reminderRows(database: Database) {
       for (const key of rows.keys()) remove.run(crew, key);
     },
 
-    claim(now: EpochMs, leaseUntil: EpochMs): ClaimedReminder | undefined {
-      const found = claimOne.get(leaseUntil, now, now);
+    claim(now: EpochMs, leaseUntil: EpochMs, crew: CrewId | undefined): ClaimedReminder | undefined {
+      const found = claimOne.get({ now, leaseUntil, crew: crew ?? null });
       if (found === undefined) return undefined;
       const row = Row.parse(found);
       return {
@@ -86,8 +95,8 @@ export function reminderRows(database: Database) {
       rejectOne.run(retryAt, claimed.crew, claimed.numberedKey);
     },
 
-    nextDueAt(): EpochMs | undefined {
-      const at = next.get();
+    nextDueAt(crew: CrewId | undefined): EpochMs | undefined {
+      const at = next.get({ crew: crew ?? null });
       return at === null || at === undefined ? undefined : epochMs(at);
     },
   };

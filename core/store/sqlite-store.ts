@@ -1,25 +1,20 @@
-// The record in one SQLite file: WAL, `synchronous = FULL` set at every open (a re-opened WAL file would fall back to
-// NORMAL and may lose the last commits at a power cut), immediate transactions.
+// The record in one SQLite file: statements, and immediate transactions in which everything lands or nothing.
 
-import Database from 'better-sqlite3';
 import { firstHash } from '../history.ts';
 import type { CrewId, StreamId } from '../ids.ts';
 import type { Change, Store } from '../ports.ts';
 import { epochMs } from '../units.ts';
+import { openDatabase } from './database.ts';
 import { type EventRow, envelopeOf, rowOf } from './event-rows.ts';
-import { migrate } from './migrations.ts';
 import { reminderRows } from './reminder-rows.ts';
+import { sqliteArchive } from './sqlite-archive.ts';
 
 /** Acts, as against what rang and who heard it. */
-const notActs = "('Rang', 'RingAnswered')";
+const notActs = "('Rang', 'RingAnswered', 'RingSnoozed', 'HashGiven')";
 
 /** `:memory:` for a record that ends with the process. */
 export function openSqliteStore(file: string): Store {
-  const database = new Database(file);
-  database.pragma('journal_mode = WAL');
-  database.pragma('synchronous = FULL');
-  database.pragma('busy_timeout = 5000');
-  migrate(database);
+  const database = openDatabase(file);
   // Leases of a process that is gone; that its posts may have arrived still stands in the rows.
   database.exec('update reminder set lease_until = 0 where lease_until > 0');
   const reminders = reminderRows(database);
@@ -46,7 +41,9 @@ export function openSqliteStore(file: string): Store {
     .pluck();
   const readNumber = database
     .prepare<[string], number | null>(
-      `select max(json_extract(body, '$.batch')) from event where crew = ? and type = 'BatchOpened'`,
+      `select max(case type when 'BatchOpened' then json_extract(body, '$.batch') when 'CanOpened' then
+          json_extract(body, '$.can') else json_extract(body, '$.session') end) from event
+        where crew = ? and type in ('BatchOpened', 'CanOpened', 'SessionBriefed')`,
     )
     .pluck();
   const readActedAt = database
@@ -96,9 +93,10 @@ export function openSqliteStore(file: string): Store {
     },
     answerTo: async (crew, request) => readAnswer.get(crew, request),
     commit: async (change) => write.immediate(change),
-    nextDueAt: async () => reminders.nextDueAt(),
-    claim: async (now, leaseUntil) => reminders.claim(now, leaseUntil),
+    nextDueAt: async (crew) => reminders.nextDueAt(crew),
+    claim: async (now, leaseUntil, crew) => reminders.claim(now, leaseUntil, crew),
     reject: async (claimed, retryAt) => reminders.reject(claimed, retryAt),
+    archive: sqliteArchive(database),
     close: () => {
       database.close();
     },

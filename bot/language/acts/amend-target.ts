@@ -9,43 +9,84 @@ import { batchMarks, fillers, methodsByWord } from '../trade-words.ts';
 import type { Token, Word } from '../typed/tokens.ts';
 import { verbNamed } from '../verbs-typed.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
+import { canMarks } from './cans-named.ts';
 import { batchFrom } from './gather.ts';
 
 export interface Amendable {
-  readonly on: 'batch' | 'part' | 'part-or-batch' | 'place';
+  readonly on: 'batch' | 'can' | 'part' | 'part-or-batch' | 'place';
   /** What may be wrong besides the time, by kind of quantity. */
   readonly values: Partial<Readonly<Record<Kind, Slot>>>;
 }
 
 const onBatch: Amendable = { on: 'batch', values: {} };
+const onCan: Amendable = { on: 'can', values: {} };
 const onPart: Amendable = { on: 'part', values: {} };
 
 /** Undefined: nothing in such an act can be put right by an amendment. */
 export const amendable: Readonly<Record<Verb, Amendable | undefined>> = {
   mix: onBatch,
   weigh: { on: 'batch', values: { mass: 'part-a' } },
+  add: { on: 'batch', values: { mass: 'added' } },
+  open: { on: 'can', values: { mass: 'can-mass' } },
+  lid: onCan,
+  blanket: onCan,
+  check: onCan,
+  prestir: onCan,
+  discard: onCan,
   stir: onBatch,
   stop: onBatch,
+  cover: onBatch,
+  uncover: onBatch,
   filter: onBatch,
+  catch: { on: 'batch', values: { mass: 'caught' } },
   thick: onBatch,
   gel: onBatch,
   empty: { on: 'batch', values: { mass: 'left' } },
   part: undefined,
+  prep: onPart,
   coat: { on: 'part-or-batch', values: {} },
   dry: onPart,
   cure: { on: 'part', values: { temperature: 'oven-temperature' } },
   temp: { on: 'part', values: { temperature: 'part-temperature' } },
+  door: onPart,
   out: onPart,
   wet: { on: 'part', values: { film: 'wet-film', length: 'wet-film' } },
   film: { on: 'part', values: { film: 'dry-film', length: 'dry-film' } },
+  adhesion: undefined,
+  rub: undefined,
   release: onPart,
   hold: onPart,
   air: { on: 'place', values: { temperature: 'air-temperature', percent: 'humidity' } },
   surface: { on: 'place', values: { temperature: 'surface-temperature' } },
   night: { on: 'place', values: { temperature: 'lowest-temperature' } },
   ok: undefined,
+  snooze: undefined,
+  shift: undefined,
+  handover: undefined,
+  takeover: undefined,
   undo: undefined,
   amend: undefined,
+  used: undefined,
+  brief: undefined,
+  near: undefined,
+  ack: undefined,
+  fan: undefined,
+  supplied: undefined,
+  'spray-on': undefined,
+  'spray-off': undefined,
+  flush: undefined,
+  rags: undefined,
+  close: undefined,
+  fit: undefined,
+  medical: undefined,
+  training: undefined,
+  'near-miss': undefined,
+  eyes: undefined,
+  spill: undefined,
+  fire: undefined,
+  down: undefined,
+  hot: undefined,
+  bell: undefined,
   set: undefined,
 };
 
@@ -69,9 +110,9 @@ export function targetFrom(act: ActLine): TargetRead | Fault {
       const verb = methodsByWord.has(token.word) ? undefined : verbNamed(token.word);
       const row = isVerb(verb?.row.name) ? amendable[verb.row.name] : undefined;
       if (row !== undefined && isVerb(verb?.row.name)) {
-        return targetOf(verb.row.name, row, i + 1, batch, name);
+        return targetOf(verb.row.name, rowFor(verb.row.name, row, name, act), i + 1, batch, name);
       }
-      if (batchMarks.has(token.word) || fillers.has(token.word)) continue;
+      if (batchMarks.has(token.word) || canMarks.has(token.word) || fillers.has(token.word)) continue;
       const isMethod = methodsByWord.has(token.word);
       if (isMethod || verb !== undefined || name !== undefined) {
         const tries = isMethod ? [lineWith(act.line, token, `coat ${token.text}`)] : [];
@@ -81,6 +122,12 @@ export function targetFrom(act: ActLine): TargetRead | Fault {
     } else return leftOver(token);
   }
   return { code: 'incomplete', needs: ['act', 'change'] };
+}
+
+/** A surface is a part's where the name is one. */
+function rowFor(verb: Verb, row: Amendable, name: Word | undefined, act: ActLine): Amendable {
+  const isPart = verb === 'surface' && name !== undefined && act.context.parts.includes(name.word);
+  return isPart ? { ...row, on: 'part' } : row;
 }
 
 function isVerb(name: string | undefined): name is Verb {
@@ -94,10 +141,10 @@ function targetOf(
   batch: { readonly number: BatchNumber; readonly token: Token } | undefined,
   name: Word | undefined,
 ): TargetRead | Fault {
-  const takesBatch = row.on === 'batch' || row.on === 'part-or-batch';
-  if (batch !== undefined && !takesBatch) return leftOver(batch.token);
-  if (name !== undefined && row.on === 'batch') return leftOver(name);
-  const number = batch === undefined ? {} : { batch: batch.number };
+  const takesNumber = row.on === 'batch' || row.on === 'part-or-batch' || row.on === 'can';
+  if (batch !== undefined && !takesNumber) return leftOver(batch.token);
+  if (name !== undefined && (row.on === 'batch' || row.on === 'can')) return leftOver(name);
+  const number = batch === undefined ? {} : row.on === 'can' ? { can: batch.number } : { batch: batch.number };
   if (name === undefined) return { of: { verb, ...number }, row, next };
   if (row.on === 'place') {
     const place = placeNamed(name.word);

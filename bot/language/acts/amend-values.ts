@@ -3,7 +3,7 @@
 import type { Amendment, AmendTarget } from '../../../core/commands.ts';
 import { looksLikePart, placeNamed } from '../names-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
-import { isOutside, slots } from '../slots.ts';
+import { isOutside, type Slot, slots } from '../slots.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { batchMarks, fillers, methodsByWord } from '../trade-words.ts';
 import type { NumberToken, QuantityToken, Token } from '../typed/tokens.ts';
@@ -69,7 +69,7 @@ function takeValue(
       if (limits !== undefined && isOutside(limits, baseValue(token.quantity))) {
         return { code: 'impossible', token, needs: [slot], limits };
       }
-      return takeQuantity(token, found) ? 'yes' : leftOver(token);
+      return takeQuantity(token, found, slot) ? 'yes' : leftOver(token);
     }
     case 'doubt':
       return doubtful(token, act.line, row.values[token.is]);
@@ -135,6 +135,12 @@ function takeNumber(
   }
   const takesBatch = row.on === 'batch' || row.on === 'part-or-batch';
   const isFirst = Object.keys(found.change).length === 0 && found.list.length === 0;
+  if (row.on === 'can' && found.of.can === undefined && isFirst) {
+    const can = batchFrom(token);
+    if (typeof can !== 'number') return can;
+    found.of.can = can;
+    return 'yes';
+  }
   if (takesBatch && found.of.batch === undefined && isFirst) {
     const batch = batchFrom(token);
     if (typeof batch !== 'number') return batch;
@@ -162,8 +168,12 @@ function isListed(row: Amendable): boolean {
   return row.values.mass === 'part-a' || row.values.film !== undefined;
 }
 
-function takeQuantity(token: QuantityToken, { change }: Found): boolean {
+function takeQuantity(token: QuantityToken, { change }: Found, slot: Slot): boolean {
   const { quantity } = token;
+  if (quantity.is === 'mass' && slot !== 'left' && change.grams === undefined) {
+    change.grams = quantity.grams;
+    return true;
+  }
   if (quantity.is === 'mass' && change.leftGrams === undefined) {
     change.leftGrams = quantity.grams;
     return true;

@@ -1,11 +1,14 @@
 // `air 24C 48% booth`, `surface 22C`, `night 16C`: what a place reads.
 
 import type { CommandOf } from '../../../core/commands.ts';
+import type { PartName } from '../../../core/ids.ts';
+import { looksLikePart, partNamed } from '../names-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
+import { isPlaceRoot } from '../trade-words.ts';
 import type { ActLine } from './act-line.ts';
 import { airFrom } from './air-said.ts';
-import { gather } from './gather.ts';
-import { placeFrom } from './read-names.ts';
+import { gather, type NameToken } from './gather.ts';
+import { placeFrom, wordOf } from './read-names.ts';
 
 export function readAir(act: ActLine): CommandOf<'air'> | Fault {
   const gathered = gather(act);
@@ -23,14 +26,30 @@ function hotterThanAir(act: ActLine, fault: Fault): Fault {
   return fault.code === 'impossible' && alone !== undefined ? { ...fault, tries: [`temp ${alone.text}`] } : fault;
 }
 
+/** Of a part where the word is one, or could be one and is no place that anybody has named. */
 export function readSurface(act: ActLine): CommandOf<'surface'> | Fault {
   const gathered = gather(act);
   if (isFault(gathered)) return gathered;
-  const place = placeFrom(act, gathered.words, gathered.place);
+  const { temperature, words } = gathered;
+  const part = gathered.place === undefined ? surfacePart(act, words) : undefined;
+  const place = part === undefined ? placeFrom(act, words, gathered.place) : undefined;
   if (typeof place === 'object') return place;
-  const { temperature } = gathered;
   if (temperature === undefined) return { code: 'incomplete', needs: ['surface-temperature'] };
-  return { verb: 'surface', celsius: temperature, ...(place !== undefined && { place }) };
+  return {
+    verb: 'surface',
+    celsius: temperature,
+    ...(part !== undefined && { part }),
+    ...(place !== undefined && { place }),
+  };
+}
+
+function surfacePart(act: ActLine, words: readonly NameToken[]): PartName | undefined {
+  const [first, second] = words;
+  if (first === undefined || second !== undefined) return undefined;
+  const word = wordOf(first);
+  if (act.context.parts.includes(word)) return word;
+  const isPlace = act.context.places.includes(word) || isPlaceRoot(word);
+  return !isPlace && looksLikePart(word) ? partNamed(word) : undefined;
 }
 
 export function readNight(act: ActLine): CommandOf<'night'> | Fault {

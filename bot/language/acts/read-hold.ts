@@ -72,8 +72,8 @@ function isPart(word: string, act: ActLine): boolean {
   return act.context.parts.includes(word) || looksLikePart(word);
 }
 
-/** A time or `already` at the very end belongs to the hold and not to its reason. */
-function reasonOf(act: ActLine, held: Held): OwnWords | Fault {
+/** A time or `already` at the very end belongs to the act and not to its reason. */
+export function reasonOf(act: ActLine, held: Pick<Held, 'at' | 'reasonFrom'>): OwnWords | Fault {
   const own = ownWordsFrom(act, held.reasonFrom);
   if (isFault(own) || own.quoted || own.words === '') return own;
   const last = act.tokens.at(-1);

@@ -1,6 +1,7 @@
-// `mix 2.4kg build 24C 48%`: how much, and optionally by which sheet and in what air.
+// `mix 2.4kg build 24C 48% in 5l`: how much, and optionally by which sheet, in what air and in how big a vessel.
 
 import type { Amount, CommandOf } from '../../../core/commands.ts';
+import type { Litres } from '../../../core/units.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { airFrom } from './air-said.ts';
@@ -9,7 +10,7 @@ import { withLeadingOnes } from './leading-ones.ts';
 import { sheetFrom } from './read-names.ts';
 
 export function readMix(typed: ActLine): CommandOf<'mix'> | Fault {
-  const act = withLeadingOnes(typed);
+  const { act, vesselLitres } = vesselApart(withLeadingOnes(typed));
   const gathered = gather(act);
   if (isFault(gathered)) return gathered;
   const amount = amountFrom(gathered);
@@ -21,8 +22,26 @@ export function readMix(typed: ActLine): CommandOf<'mix'> | Fault {
   }
   if (amount === undefined) return { code: 'incomplete', needs: ['amount'] };
   const air = airFrom(gathered);
-  if (sheet === undefined) return air === undefined ? { verb: 'mix', amount } : { verb: 'mix', amount, air };
-  return air === undefined ? { verb: 'mix', amount, sheet } : { verb: 'mix', amount, sheet, air };
+  return {
+    ...{ verb: 'mix', amount },
+    ...(sheet !== undefined && { sheet }),
+    ...(air !== undefined && { air }),
+    ...(vesselLitres !== undefined && { vesselLitres }),
+  };
+}
+
+/** `in 5l`: a volume after `in` is the vessel's. */
+function vesselApart(act: ActLine): { readonly act: ActLine; readonly vesselLitres?: Litres } {
+  const { tokens } = act;
+  for (const [i, token] of tokens.entries()) {
+    const next = tokens[i + 1];
+    if (token.kind !== 'word' || token.word !== 'in' || next?.kind !== 'quantity') continue;
+    const { quantity } = next;
+    if (quantity.is === 'volume' && quantity.litres > 0) {
+      return { act: { ...act, tokens: tokens.toSpliced(i, 2) }, vesselLitres: quantity.litres };
+    }
+  }
+  return { act };
 }
 
 function amountFrom({ mass, volume }: Gathered): Amount | undefined {

@@ -12,8 +12,9 @@ export function readCoat(act: ActLine): CommandOf<'coat'> | Fault {
   if (isFault(gathered)) return gathered;
   const { batch } = gathered;
   const methodTokens = gathered.words.filter((token) => methodsByWord.has(wordOf(token)));
+  const passTokens = gathered.words.filter((token) => passWords.has(wordOf(token)));
   const parts = partsFrom(
-    gathered.words.filter((token) => !methodTokens.includes(token)),
+    gathered.words.filter((token) => !methodTokens.includes(token) && !passTokens.includes(token)),
     act.context,
   );
   if (isFault(parts)) return parts;
@@ -27,8 +28,15 @@ export function readCoat(act: ActLine): CommandOf<'coat'> | Fault {
     };
   }
   if (typeof method !== 'string') return method;
-  return { verb: 'coat', parts, method, ...(batch !== undefined && { batch }) };
+  return {
+    ...{ verb: 'coat', parts, method },
+    ...(batch !== undefined && { batch }),
+    ...(passTokens.length > 0 && { pass: 'same-coat' as const }),
+  };
 }
+
+/** Another pass of the coat that is still wet. */
+const passWords: ReadonlySet<string> = new Set(['touch-up', 'touchup', 'touched-up', 'same-coat']);
 
 function methodFrom(verb: Method | undefined, tokens: readonly NameToken[]): Method | Fault | undefined {
   let method = verb;
@@ -80,7 +88,18 @@ export function partsReader(verb: 'dry' | 'out' | 'release'): (act: ActLine) => 
   return (act) => {
     const gathered = gather(act);
     if (isFault(gathered)) return gathered;
+    // The only load comes out without its name.
+    if (verb === 'out' && gathered.words.length === 0) return { verb, parts: [] };
     const parts = partsFrom(gathered.words, act.context);
     return isFault(parts) ? parts : { verb, parts };
   };
+}
+
+export function readDoor(act: ActLine): CommandOf<'door'> | Fault {
+  const gathered = gather(act);
+  if (isFault(gathered)) return gathered;
+  const { duration, words } = gathered;
+  const parts = words.length === 0 ? [] : partsFrom(words, act.context);
+  if (isFault(parts)) return parts;
+  return { verb: 'door', parts, ...(duration !== undefined && { openMinutes: duration }) };
 }

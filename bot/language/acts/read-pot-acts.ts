@@ -1,4 +1,4 @@
-// What happens to a pot: `stir 1`, `stop 1`, `filter 1`, `thick 1`, `gel 1`, `empty 1 200g`.
+// What happens to a pot: `stir 1`, `stop 1`, `filter 1`, `thick 1`, `gel 1`, `empty 1 200g`, `catch 12 300g`.
 
 import type { Command, CommandOf } from '../../../core/commands.ts';
 import { type Fault, isFault } from '../reading.ts';
@@ -6,7 +6,7 @@ import type { ActLine } from './act-line.ts';
 import { gather } from './gather.ts';
 import { withLeadingOnes } from './leading-ones.ts';
 
-type PotVerb = 'stir' | 'stop' | 'filter' | 'thick' | 'gel';
+type PotVerb = 'stir' | 'stop' | 'cover' | 'uncover' | 'filter' | 'thick' | 'gel';
 
 export function potReader(verb: PotVerb): (act: ActLine) => Command | Fault {
   return (act) => {
@@ -21,4 +21,12 @@ export function readEmpty(act: ActLine): CommandOf<'empty'> | Fault {
   if (isFault(gathered)) return gathered;
   const { batch, mass } = gathered;
   return { verb: 'empty', ...(batch !== undefined && { batch }), ...(mass !== undefined && { leftGrams: mass }) };
+}
+
+export function readCatch(act: ActLine): CommandOf<'catch'> | Fault {
+  const gathered = gather(withLeadingOnes(act));
+  if (isFault(gathered)) return gathered;
+  const { batch, mass } = gathered;
+  if (mass === undefined) return { code: 'incomplete', needs: ['caught'] };
+  return { verb: 'catch', grams: mass, ...(batch !== undefined && { batch }) };
 }

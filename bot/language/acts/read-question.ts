@@ -1,4 +1,4 @@
-// Questions only read: `day`, `day yesterday`, `day 2026-03-02`, `now`, `help mix`.
+// Questions only read: `day`, `day yesterday`, `day 2026-03-02`, `now`, `stock`, `plan 6x0.8m2 spray`, `help mix`.
 
 import type { Question } from '../../../core/commands.ts';
 import type { Fault } from '../reading.ts';
@@ -6,14 +6,26 @@ import { nearestVerbs } from '../suggestions.ts';
 import { readDate } from '../times/time-typed.ts';
 import type { Token } from '../typed/tokens.ts';
 import { verbNamed, verbOfTwoWords } from '../verbs-typed.ts';
-import { leftOver } from './act-line.ts';
+import { type ActLine, leftOver } from './act-line.ts';
+import { readPlan } from './read-plan.ts';
+import { readHazards, readVent } from './read-vent.ts';
+import { isRecordAsk, readRecordQuestion } from './read-record-question.ts';
 
-export function readQuestion(ask: Question['ask'], tokens: readonly Token[]): Question | Fault {
+export function readQuestion(ask: Question['ask'], act: ActLine): Question | Fault {
+  if (isRecordAsk(ask)) return readRecordQuestion(ask, act);
+  const { tokens } = act;
   switch (ask) {
     case 'day':
       return readDay(tokens);
     case 'now':
+    case 'stock':
       return tokens[0] === undefined ? { ask } : leftOver(tokens[0]);
+    case 'plan':
+      return readPlan(act);
+    case 'vent':
+      return readVent(act);
+    case 'hazards':
+      return readHazards(act);
     case 'help':
       return readHelp(tokens);
     default: {

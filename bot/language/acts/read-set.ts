@@ -1,12 +1,15 @@
-// The crew's settings: `set sheet demo-build`, `set air-limit 3h`, `set digest 17`, `set units us`.
+// The crew's settings: `set sheet demo-build`, `set air-limit 3h`, `set digest 17`, `set morning 7`,
+// `set rate 4m2/h`, `set units us`.
 
 import type { CommandOf } from '../../../core/commands.ts';
+import { squareMetresFromSquareFeet, squareMetresPerHour } from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
 import { readTimeOfDay } from '../times/time-typed.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { sheetFrom, wordOf } from './read-names.ts';
+import { setVocLimit } from './set-voc-limit.ts';
 import { withUnitText } from './unit-missing.ts';
 
 type SetRead = CommandOf<'set'> | Fault;
@@ -33,7 +36,13 @@ export function readSet(act: ActLine): SetRead {
     case 'air':
       return isAirLimit ? setAirLimit(act, second) : leftOver(value ?? first);
     case 'digest':
-      return second === undefined ? setDigest(value) : setDigestHalf(value, second);
+      return second === undefined ? setHour('digest', value) : setHourHalf('digest', value, second);
+    case 'morning':
+      return second === undefined ? setHour('morning', value) : setHourHalf('morning', value, second);
+    case 'rate':
+      return setRate(act, values);
+    case 'voc-limit':
+      return setVocLimit(act, values);
     case 'units':
       return second === undefined ? setUnits(value) : leftOver(second);
     default:
@@ -65,22 +74,49 @@ function setAirLimit(act: ActLine, value: Token | undefined): SetRead {
   return { verb: 'set', setting: { name: 'air-limit', minutes } };
 }
 
-function setDigestHalf(value: Token | undefined, half: Token): SetRead {
+type HourSetting = 'digest' | 'morning';
+
+function setHourHalf(name: HourSetting, value: Token | undefined, half: Token): SetRead {
   const word = half.kind === 'word' ? wordOf(half) : '';
   if (value === undefined || (word !== 'am' && word !== 'pm')) return leftOver(half);
-  return setDigest(value, word);
+  return setHour(name, value, word);
 }
 
 /** On the hour: `17`, `17:00`, `5pm`. */
-function setDigest(value: Token | undefined, half = ''): SetRead {
-  if (value === undefined) return { code: 'incomplete', needs: ['digest-hour'] };
+function setHour(name: HourSetting, value: Token | undefined, half = ''): SetRead {
+  const slot = name === 'digest' ? 'digest-hour' : 'morning-hour';
+  if (value === undefined) return { code: 'incomplete', needs: [slot] };
   const time = readTimeOfDay(`${value.text}${half}`);
   if (time === undefined) return leftOver(value);
   if (time === 'no-such-time' || time.minute !== 0 || time.second !== 0) {
-    const { limits } = slots['digest-hour'];
-    return { code: 'impossible', token: value, needs: ['digest-hour'], ...(limits !== undefined && { limits }) };
+    const { limits } = slots[slot];
+    return { code: 'impossible', token: value, needs: [slot], ...(limits !== undefined && { limits }) };
   }
-  return { verb: 'set', setting: { name: 'digest', hour: time.hour } };
+  return { verb: 'set', setting: { name, hour: time.hour } };
+}
+
+const rateShape = /^([\d.,]+) ?(m\^?2|sqm|ft\^?2|sqft) ?(?:\/|per|an|a) ?(?:h|hr|hour)$/i;
+/** A hectare an hour: no crew of eight. */
+const fastestRate = 10_000;
+
+/** `4m2/h`, `40 ft2 per hour`. */
+function setRate(act: ActLine, values: readonly Token[]): SetRead {
+  const [first] = values;
+  const last = values.at(-1);
+  if (first === undefined || last === undefined) return { code: 'incomplete', needs: ['rate'] };
+  const token = { text: act.line.slice(first.start, last.end), start: first.start, end: last.end };
+  const [, number = '', unit = ''] = rateShape.exec(token.text) ?? [];
+  const value = Number(number.replace(',', '.'));
+  if (unit === '' || !Number.isFinite(value)) {
+    const bare = first.kind === 'number' && values.length === 1;
+    const tries = slots.rate.units.map((each) => lineWith(act.line, token, `${token.text}${each}`));
+    return bare ? { code: 'unit-missing', token, needs: ['rate'], tries } : { code: 'left-over', token, needs: ['rate'] };
+  }
+  const area = unit.toLowerCase().startsWith('f') || unit.toLowerCase() === 'sqft' ? squareMetresFromSquareFeet(value) : value;
+  if (area <= 0 || area > fastestRate) {
+    return { code: 'impossible', token, needs: ['rate'], limits: { lowest: 0, highest: fastestRate, unit: 'm2/h', above: true } };
+  }
+  return { verb: 'set', setting: { name: 'rate', squareMetresPerHour: squareMetresPerHour(area) } };
 }
 
 function setUnits(value: Token | undefined): SetRead {

@@ -1,21 +1,66 @@
-// `weigh 1 1201g 1198g`: both parts, or nothing is recorded.
+// `weigh 1 1201g 1198g`: both parts; `weigh 1 a 1201g`: one, named by its letter. `add 1 b 14g`: more of one.
 
 import type { CommandOf } from '../../../core/commands.ts';
 import { type Fault, isFault } from '../reading.ts';
-import type { ActLine } from './act-line.ts';
+import type { Token } from '../typed/tokens.ts';
+import { type ActLine, lineWith } from './act-line.ts';
+import { cansApart, withCans } from './cans-named.ts';
 import { withLabelsApart, withLeadingOnes } from './leading-ones.ts';
-import { weightsFrom } from './weights.ts';
+import { type Weights, weightsFrom } from './weights.ts';
 
 export function readWeigh(typed: ActLine): CommandOf<'weigh'> | Fault {
-  const act = withLabelsApart(withLeadingOnes(typed));
+  const read = pouredFrom(typed);
+  if (isFault(read)) return read;
+  const { weights, hasLetter, manner } = read;
+  const { partAGrams, partBGrams } = weights;
+  if (partAGrams !== undefined && partBGrams !== undefined) return { verb: 'weigh', ...manner, partAGrams, partBGrams };
+  if (!hasLetter)
+    return partAGrams === undefined ? incomplete() : { ...incomplete(), needs: ['part-b'], tries: lettered(read) };
+  if (partAGrams !== undefined) return { verb: 'weigh', ...manner, partAGrams };
+  return partBGrams === undefined ? incomplete() : { verb: 'weigh', ...manner, partBGrams };
+}
+
+export function readAdd(typed: ActLine): CommandOf<'add'> | Fault {
+  const read = pouredFrom(typed);
+  if (isFault(read)) return read;
+  const { weights, hasLetter, manner } = read;
+  const { partAGrams, partBGrams } = weights;
+  const grams = partAGrams ?? partBGrams;
+  if (grams === undefined) return { code: 'incomplete', needs: ['component', 'added'] };
+  if (!hasLetter || (partAGrams !== undefined && partBGrams !== undefined)) {
+    return { code: 'incomplete', needs: ['component'], tries: lettered(read) };
+  }
+  return { verb: 'add', ...manner, component: partAGrams === undefined ? 'part-b' : 'part-a', grams };
+}
+
+interface PouredRead {
+  readonly act: ActLine;
+  readonly weights: Weights;
+  readonly hasLetter: boolean;
+  readonly manner: Pick<CommandOf<'weigh'>, 'batch' | 'cans'>;
+}
+
+function pouredFrom(typed: ActLine): PouredRead | Fault {
+  const apart = cansApart(typed.tokens);
+  if (isFault(apart)) return apart;
+  const act = withLabelsApart(withLeadingOnes({ ...typed, tokens: apart.rest }));
   const weights = weightsFrom(act.tokens, act.line, act.context);
   if (isFault(weights)) return weights;
-  const { batch, partAGrams, partBGrams } = weights;
-  if (partAGrams === undefined) {
-    return { code: 'incomplete', needs: partBGrams === undefined ? ['part-a', 'part-b'] : ['part-a'] };
-  }
-  if (partBGrams === undefined) return { code: 'incomplete', needs: ['part-b'] };
-  return batch === undefined
-    ? { verb: 'weigh', partAGrams, partBGrams }
-    : { verb: 'weigh', batch, partAGrams, partBGrams };
+  const { batch } = weights;
+  const manner = { ...(batch !== undefined && { batch }), ...withCans(apart) };
+  return { act, weights, hasLetter: act.tokens.some(isLetter), manner };
+}
+
+function isLetter(token: Token): boolean {
+  return token.kind === 'word' && (token.word === 'a' || token.word === 'b');
+}
+
+function incomplete(): Fault {
+  return { code: 'incomplete', needs: ['part-a', 'part-b'] };
+}
+
+/** One weight without a letter: of A or of B? */
+function lettered({ act }: PouredRead): readonly string[] {
+  const weight = act.tokens.find((token) => token.kind === 'quantity');
+  return weight === undefined ? [] : ['a', 'b'].map((letter) => lineWith(act.line, weight, `${letter} ${weight.text}`));
 }

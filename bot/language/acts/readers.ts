@@ -1,51 +1,105 @@
 // One reader a verb. An act without a reader does not compile.
 
 import type { Verb } from '../../../core/commands.ts';
+import type { SessionCommand } from '../../../core/session/session-commands.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { mannerOf } from '../stance.ts';
 import { type Token, tokensAt } from '../typed/tokens.ts';
-import type { ActLine, ActRead, Reader, ReaderToTheEnd } from './act-line.ts';
+import { type ActLine, type ActRead, leftOver, type Reader, type ReaderToTheEnd } from './act-line.ts';
 import { gather } from './gather.ts';
 import { hourOrTemperature } from './hour-or-temperature.ts';
 import { readAir, readNight, readSurface } from './read-air.ts';
 import { readAmend } from './read-amend.ts';
+import { readBrief } from './read-brief.ts';
+import { canReader, readDiscard } from './read-can.ts';
+import { readHandover, readShift, readSnooze, readTakeover } from './read-crew-acts.ts';
+import { readAdhesion, readRub } from './read-film-tests.ts';
 import { filmReader } from './read-films.ts';
 import { readHold } from './read-hold.ts';
 import { readMix } from './read-mix.ts';
+import { alarmReader, qualificationReader, readNearMiss } from './read-need.ts';
+import { readOpen } from './read-open.ts';
 import { readPart } from './read-part.ts';
-import { partsReader, readCoat, readCure, readTemp } from './read-part-acts.ts';
-import { potReader, readEmpty } from './read-pot-acts.ts';
+import { partsReader, readCoat, readCure, readDoor, readTemp } from './read-part-acts.ts';
+import { potReader, readCatch, readEmpty } from './read-pot-acts.ts';
+import { readPrep } from './read-prep.ts';
+import { readAck, readFan, readFlush, readNear, readSprayOn, readSupplied, sessionReader } from './read-session.ts';
 import { readSet } from './read-set.ts';
-import { readWeigh } from './read-weigh.ts';
+import { readUsed } from './read-used.ts';
+import { readAdd, readWeigh } from './read-weigh.ts';
+import { isSpraySetting, readSpraySetting } from './set-spray.ts';
+import { withManner } from './with-manner.ts';
 
-type VerbToTheEnd = 'hold' | 'amend';
+type VerbToTheEnd = 'hold' | 'amend' | 'open' | 'discard' | SessionCommand['verb'];
 
 const readers: { readonly [V in Exclude<Verb, VerbToTheEnd>]: Reader } = {
   mix: readMix,
   weigh: readWeigh,
+  add: readAdd,
+  lid: canReader('lid'),
+  blanket: canReader('blanket'),
+  check: canReader('check'),
+  prestir: canReader('prestir'),
   stir: potReader('stir'),
   stop: potReader('stop'),
+  cover: potReader('cover'),
+  uncover: potReader('uncover'),
   filter: potReader('filter'),
+  catch: readCatch,
   thick: potReader('thick'),
   gel: potReader('gel'),
   empty: readEmpty,
   part: readPart,
+  prep: readPrep,
   coat: readCoat,
   dry: partsReader('dry'),
   cure: readCure,
   temp: readTemp,
+  door: readDoor,
   out: partsReader('out'),
   wet: filmReader('wet'),
   film: filmReader('film'),
+  adhesion: readAdhesion,
+  rub: readRub,
   release: partsReader('release'),
   air: readAir,
   surface: readSurface,
   night: readNight,
   ok: bareReader('ok'),
+  snooze: readSnooze,
+  shift: readShift,
+  handover: readHandover,
+  takeover: readTakeover,
   undo: bareReader('undo'),
+  used: readUsed,
   set: readSet,
 };
-const readersToTheEnd: { readonly [V in VerbToTheEnd]: ReaderToTheEnd } = { hold: readHold, amend: readAmend };
+const readersToTheEnd: { readonly [V in VerbToTheEnd]: ReaderToTheEnd } = {
+  hold: readHold,
+  amend: readAmend,
+  open: readOpen,
+  discard: readDiscard,
+  brief: readBrief,
+  near: withManner(readNear),
+  ack: withManner(readAck),
+  fan: withManner(readFan),
+  supplied: withManner(readSupplied),
+  'spray-on': withManner(readSprayOn),
+  'spray-off': withManner(sessionReader('spray-off')),
+  flush: withManner(readFlush),
+  rags: withManner(sessionReader('rags', ['can', 'filters', 'closed', 'rags'])),
+  close: withManner(sessionReader('close', ['session', 'brief'])),
+  fit: qualificationReader('fit'),
+  medical: qualificationReader('medical'),
+  training: qualificationReader('training'),
+  'near-miss': readNearMiss,
+  eyes: alarmReader('eyes'),
+  spill: alarmReader('spill'),
+  fire: alarmReader('fire'),
+  down: alarmReader('down'),
+  hot: alarmReader('hot'),
+  bell: withManner((_, [stray]) => (stray === undefined ? { verb: 'bell' } : leftOver(stray))),
+};
 
 /** Takes nothing. */
 function bareReader(verb: 'ok' | 'undo'): Reader {
@@ -55,8 +109,13 @@ function bareReader(verb: 'ok' | 'undo'): Reader {
   };
 }
 
+function isToTheEnd(verb: Verb): verb is VerbToTheEnd {
+  return verb in readersToTheEnd;
+}
+
 export function readAct(verb: Verb, act: ActLine): ActRead | Fault {
-  if (verb === 'hold' || verb === 'amend') return readersToTheEnd[verb](act);
+  if (verb === 'set' && isSpraySetting(act.tokens[0])) return readSpraySetting(act);
+  if (isToTheEnd(verb)) return readersToTheEnd[verb](act);
   const doubt = hourOrTemperature(act);
   if (doubt !== undefined) return doubt;
   const manner = mannerOf(act.tokens, act.line, act.context, verb !== 'set');

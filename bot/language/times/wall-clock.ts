@@ -52,6 +52,11 @@ export function dayBefore(date: CalendarDay): CalendarDay {
   return { year, month, day };
 }
 
+export function dayAfter(date: CalendarDay): CalendarDay {
+  const { year, month, day } = DateTime.utc(date.year, date.month, date.day).plus({ days: 1 });
+  return { year, month, day };
+}
+
 /** Refuses 2026-02-30, and years before anybody could type into this. */
 export function isRealDay(day: CalendarDay): boolean {
   return day.year >= 2000 && DateTime.utc(day.year, day.month, day.day).isValid;

@@ -28,12 +28,15 @@ export const englishChat = {
     channel === undefined ? 'No channel yet: invite me into the crew’s channel.' : 'Batches go to',
   sheetNow: (sheet: string, air: string, digest: string) =>
     `Sheet: ${sheet}. Air serves for ${air}. The day comes at ${digest}.`,
+  quietNow: (hours: string | undefined) => (hours === undefined ? 'Quiet hours: none.' : `Quiet hours: ${hours}.`),
+  cansTitle: 'Cans that need somebody',
   roles: { crew: 'crew', lead: 'lead', supervisor: 'supervisor' },
   setTaps: {
     metric: 'Metric units',
     us: 'US units',
     sheet: (sheet: string) => `Sheet ${sheet}`,
     digest: 'Hour of the day card…',
+    quiet: 'Quiet hours…',
     airLimit: 'Air serves for…',
   },
   welcomeTitle: 'Welcome',
@@ -50,6 +53,4 @@ export const englishChat = {
     `This channel is no crew’s. Its id is ${channel}: it belongs under slackChannels in the crew’s file.`,
   noCrewOfYours: 'I do not know your crew. Speak in its channel, or have your Slack id put into its file.',
   pictureFiled: (subject: string) => `Picture filed with ${subject}`,
-  /** Instead of a prefix: an empty line asks for help. */
-  emptyLine: 'help',
 };

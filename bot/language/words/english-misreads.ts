@@ -17,6 +17,9 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
 
 export function englishMisread(misread: Misread): readonly string[] {
   const lines = [`${reasons[misread.code](misread.token)}.`.replace(/^./, (first) => first.toUpperCase())];
+  for (const { number, line, code, token } of misread.faulty ?? []) {
+    lines.push(`Line ${number}, ${line}: ${reasons[code](token)}.`);
+  }
   if (misread.couldBe.length > 0) lines.push(`It could be ${misread.couldBe.join(' or ')}.`);
   if (misread.limits !== undefined) {
     const { lowest, highest, unit, above } = misread.limits;

@@ -7,10 +7,16 @@ import type { HoldingCode } from '../../../core/part/holding.ts';
 import type { RuleSource } from '../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../core/units.ts';
 import type { Figures } from '../figures.ts';
+import { englishMaterialObjection, englishMaterialUnclear } from './english-material.ts';
+import { englishCrewUnclear, englishFilmObjection } from './english-parts.ts';
+import { englishSessionObjection, englishSessionUnclear } from './english-session-objections.ts';
 
 export const englishRuleSources: Readonly<Record<RuleSource, string>> = {
   sheet: "the product's sheet",
   job: 'what is written on the part',
+  employer: "the employer's spray programme",
+  regulation: '29 CFR 1910.94 and 1910.107',
+  label: 'what is written on the can',
   'common practice, no source': 'common practice, no source',
   'the order of the work': 'the order of the work',
 };
@@ -23,6 +29,17 @@ export const englishNoFigure: Readonly<Record<NoFigure, string>> = {
 
 export function englishObjection(objection: Objection, f: Figures): string {
   switch (objection.code) {
+    case 'no-brief':
+    case 'brief-lapsed':
+    case 'brief-not-acknowledged':
+    case 'inside-vessel':
+    case 'may-not-spray':
+    case 'no-extraction-no-air':
+    case 'fan-not-measured':
+    case 'fan-too-weak':
+    case 'gear-not-flushed':
+    case 'rags-not-canned':
+      return englishSessionObjection(objection, f);
     case 'air-needed': {
       const what = { temperature: 'The air temperature', humidity: 'The humidity', both: 'The air' }[objection.missing];
       const old =
@@ -89,6 +106,25 @@ export function englishObjection(objection: Objection, f: Figures): string {
     }
     case 'on-hold':
       return `On hold: ${englishHoldReason(objection, f)}. A lead releases it with permit and a reason.`;
+    case 'film-drying':
+    case 'dip-once':
+    case 'surface-life-over':
+      return englishFilmObjection(objection, f);
+    case 'no-gas':
+    case 'can-expired':
+    case 'can-discarded':
+    case 'can-doubtful':
+    case 'check-by-lead':
+    case 'more-than-can-holds':
+    case 'can-of-other-sheet':
+    case 'part-a-not-stirred':
+    case 'weighed-twice':
+    case 'b-before-a':
+    case 'adding-not-on-sheet':
+    case 'added-too-late':
+    case 'vessel-too-small':
+    case 'caught-not-filtered':
+      return englishMaterialObjection(objection, f);
   }
 }
 
@@ -100,9 +136,13 @@ export const englishHolding: Readonly<Record<HoldingCode, string>> = {
   'not-weighed': 'coated from a mix nobody weighed',
   'blend-not-done': 'coated before the mix was stirred or stood its time',
   'not-filtered': 'coated from a mix not filtered',
+  'caught-not-filtered': 'coated with caught mix not filtered again',
   'recoat-forbidden': 'coated over film',
   'recoat-too-early': 'coated before the recoat window',
   'recoat-too-late': 'coated after the recoat window',
+  'film-drying': 'touched up over film that had begun to dry',
+  'dip-once': 'dipped twice',
+  'surface-life-over': 'coated after the life of its surface',
   'air-outside': 'coated in air outside the sheet',
   'flash-off-not-over': 'cured before flash-off was over',
   'not-dry': 'cured before it was said dry',
@@ -146,6 +186,21 @@ const named = (names: readonly (string | number)[], f: Figures, none: string): s
 
 export function englishUnclear(unclear: Unclear, f: Figures): string {
   switch (unclear.code) {
+    case 'no-such-session':
+    case 'which-session':
+    case 'not-exposed':
+      return englishSessionUnclear(unclear, f);
+    case 'no-such-person':
+    case 'handover-to-self':
+    case 'nothing-to-take-over':
+    case 'not-snoozed':
+    case 'which-load':
+      return englishCrewUnclear(unclear, f);
+    case 'no-such-can':
+    case 'which-can':
+    case 'can-not-wanted':
+    case 'other-unit':
+      return englishMaterialUnclear(unclear, f);
     case 'no-such-batch':
       return `There is no batch ${unclear.batch}. Live: ${named(unclear.live, f, 'none; start one with mix 2.4kg')}.`;
     case 'which-batch':

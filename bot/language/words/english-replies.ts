@@ -64,7 +64,6 @@ export const englishReplies = {
   settled: 'Set',
   settledTo: (name: string, value: string) => `${name}: ${value}`,
   recordedDespite: (reason: string) => `Recorded, marked as a deviation: ${reason}`,
-  permittedDespite: (reason: string, why: string) => `Allowed beforehand (${why}): ${reason}`,
   happenedAt: (time: string, late: string) => `Happened at ${time}, written ${late} later.`,
   askedBy: (source: string) => `Asked by ${source}.`,
   notNow: 'Not yet',

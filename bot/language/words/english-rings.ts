@@ -27,10 +27,31 @@ export const englishRings: Readonly<Record<ReminderKind, RingWords>> = {
     title: (name) => `Batch ${name}: pot life over`,
     act: 'Apply no more of it. Empty and flush; waste vented, as the sheet says.',
   },
+  'surface-ends': {
+    title: (name) => `${name}: prepared surface, half an hour left at most`,
+    act: 'Coat it before then, or prepare it again.',
+  },
   'flash-least': { title: (name) => `${name}: flash-off, least time over`, act: 'Touch it. If it is dry, say dry.' },
   'flash-most': { title: (name) => `${name}: flash-off, longest time over`, act: 'Still not said dry. Look at it.' },
   'recoat-opens': { title: (name) => `${name}: recoat window open`, act: 'It may have its next coat.' },
   'recoat-closes': { title: (name) => `${name}: recoat window closes in two hours`, act: 'Coat now, or leave it.' },
+  'temp-due': {
+    title: (name) => `${name}: should be at temperature, not measured`,
+    act: 'By metal and wall only. Read the part itself and say temp: its hour begins with the reading.',
+  },
+  'stage-handle': {
+    title: (name) => `${name}: stage by the sheet, can be handled`,
+    act: 'By the time that is known. Feel it first; given is not released.',
+  },
+  'stage-service': {
+    title: (name) => `${name}: stage by the sheet, into service`,
+    act: 'By the time that is known. Given is not released.',
+  },
+  'stage-full': {
+    title: (name) => `${name}: stage by the sheet, full resistance`,
+    act: 'By the time that is known. Given is not released.',
+  },
+  handover: { title: () => 'Handover waits for you', act: 'Read what is alive, then say take over.' },
   'cure-done': {
     title: (name) => `${name}: cure time given`,
     act: 'Take it out and let it cool. Given is not released.',
@@ -39,6 +60,37 @@ export const englishRings: Readonly<Record<ReminderKind, RingWords>> = {
     title: (name) => `Read the air: ${name}`,
     act: 'The last reading is about to be too old. Say, for example, air 24C 48%.',
   },
+  blanket: {
+    title: (name) => `Can ${name}: gas over it now`,
+    act: 'Air is over it. Gas in, lid on, then say blanket.',
+  },
+  'can-stirred': {
+    title: (name) => `Can ${name}: stirred long enough`,
+    act: 'Pour now, and gas over the rest.',
+  },
+  morning: { title: () => 'This morning', act: '' },
+  brief: { title: (name) => `Session ${name}: brief now`, act: 'Read the lines below, outside the spray area, and say ack.' },
+  'spell-end': {
+    title: (name) => `Session ${name}: longest spell is over`,
+    act: 'Stop them: signal, do not type inside. A new brief before spraying goes on.',
+  },
+  'air-recheck': {
+    title: (name) => `Session ${name}: look again`,
+    act: 'From outside: is the extraction running, is the supplied air on? Read the air and say it: air 24C 48%.',
+  },
+  flush: {
+    title: (name) => `Session ${name}: flush the gun`,
+    act: 'Now, in the booth with the fan on. It rings until somebody says flush.',
+  },
+  vessels: {
+    title: (name) => `Session ${name}: flush the vessels`,
+    act: 'Pots, cups and tools, before the mix sets. It rings until somebody says flush vessels.',
+  },
+  'fan-off': {
+    title: (name) => `Session ${name}: the sheet's time with the fan on is over`,
+    act: 'Wet film goes on giving off vapour: look at what still dries before you switch it off.',
+  },
+  'bell-test': { title: () => 'Bell test', act: 'If you hear this, say ok.' },
   digest: { title: (name) => `The day: ${name}`, act: '' },
 };
 

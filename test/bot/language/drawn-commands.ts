@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { partNamed, placeNamed } from '../../../bot/language/names-typed.ts';
 import { cleanLine } from '../../../bot/language/typed/clean-line.ts';
 import { type Amendment, type AmendTarget, type Command, methods, type Stance } from '../../../core/commands.ts';
+import { solventUses } from '../../../core/crew/ledger-events.ts';
 import {
   celsius,
   epochMs,
@@ -14,6 +15,9 @@ import {
   percent,
   squareMetres,
 } from '../../../core/units.ts';
+import { drawnMaterial, drawnMaterialAmendment } from './drawn-material.ts';
+import { partAndPeopleCommands } from './drawn-part-commands.ts';
+import { drawnSession } from './drawn-session.ts';
 import { utc } from './shop-at-ten.ts';
 
 /** Down to a millionth: below it no unit here means anything. */
@@ -76,6 +80,7 @@ const setting = fc.oneof(
   fc.record({ name: only('air-limit'), minutes: figure(1, 10_080) }),
   fc.record({ name: only('digest'), hour: fc.integer({ min: 0, max: 23 }) }),
   fc.record({ name: only('units'), units: fc.constantFrom('metric', 'us') }),
+  fc.record({ name: only('voc-limit'), grams: mass, per: fc.constantFrom('day', 'month', 'year') }),
 );
 
 const details = fc.record(
@@ -99,6 +104,7 @@ const target = (verb: AmendTarget['verb'], on: object): fc.Arbitrary<AmendTarget
   fc.record({ verb: fc.constant(verb), ...on }, { requiredKeys: ['verb'] });
 
 const amendments = fc.oneof(
+  drawnMaterialAmendment,
   fc.tuple(target('weigh', { batch }), someOf({ at, partAGrams: mass, partBGrams: mass })),
   fc.tuple(target('empty', { batch }), someOf({ at, leftGrams: mass })),
   fc
@@ -151,9 +157,23 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
   ofBatch('thick'),
   ofBatch('gel'),
   fc.record({ verb: only('empty'), batch, leftGrams: figure(0, 1_000_000).map(grams) }, { requiredKeys: ['verb'] }),
-  fc.record({ verb: only('part'), part, details }),
+  fc
+    .record(
+      {
+        verb: only('part'),
+        part,
+        details,
+        more: fc.array(fc.record({ part, details }), { minLength: 1, maxLength: 3 }),
+      },
+      { requiredKeys: ['verb', 'part', 'details'] },
+    )
+    .filter(
+      ({ part: first, more = [] }) => new Set([first, ...more.map((each) => each.part)]).size === more.length + 1,
+    ),
+  ...drawnSession,
+  ...partAndPeopleCommands({ only, part, parts, figure }),
   fc.record(
-    { verb: only('coat'), parts, batch, method: fc.constantFrom(...methods) },
+    { verb: only('coat'), parts, batch, method: fc.constantFrom(...methods), pass: only('same-coat') },
     { requiredKeys: ['verb', 'parts', 'method'] },
   ),
   fc.record({ verb: only('dry'), parts }),
@@ -166,13 +186,14 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
     ),
   }),
   fc.record({ verb: only('temp'), part, celsius: degrees(-40, 400) }, { requiredKeys: ['verb', 'celsius'] }),
-  fc.record({ verb: only('out'), parts }),
+  fc.record({ verb: only('out'), parts: fc.oneof(parts, fc.constant([])) }),
   fc.record({ verb: only('wet'), part, wetFilmMicrometres: films }),
   fc.record({ verb: only('film'), part, dryFilmMicrometres: films }),
   fc.record({ verb: only('release'), parts }),
   fc.record({ verb: only('hold'), parts, why: ownWords }),
   fc.record({ verb: only('air'), place, air }, { requiredKeys: ['verb', 'air'] }),
   fc.record({ verb: only('surface'), place, celsius: degrees(-40, 120) }, { requiredKeys: ['verb', 'celsius'] }),
+  fc.record({ verb: only('surface'), part, celsius: degrees(-40, 120) }),
   fc.record(
     { verb: only('night'), place, lowestCelsius: degrees(-40, 60) },
     { requiredKeys: ['verb', 'lowestCelsius'] },
@@ -182,7 +203,17 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
   fc
     .tuple(amendments, fc.oneof(ownWords, fc.constant('')))
     .map(([[of, change], why]): Command => ({ verb: 'amend', of, change, why })),
+  fc.record({
+    verb: only('used'),
+    material: fc.constantFrom('acetone', 'isopropyl-alcohol', 'shop-thinner-2'),
+    amount: fc.oneof(
+      fc.record({ kind: only('mass'), grams: mass }),
+      fc.record({ kind: only('volume'), litres: figure(0.01, 1000).map(litres) }),
+    ),
+    use: fc.constantFrom(...solventUses),
+  }),
   fc.record({ verb: only('set'), setting }),
+  { arbitrary: drawnMaterial, weight: 6 },
 );
 
 export const drawnStance: fc.Arbitrary<Stance> = fc.oneof(

@@ -14,11 +14,15 @@ import {
   litresFromUsGallons,
   micrometres,
   micrometresFromMils,
+  milligramsPerSquareMetre,
   millimetres,
+  minutes,
   percent,
   squareMetres,
   squareMetresFromSquareFeet,
 } from '../../../core/units.ts';
+import { materialLines } from './material-lines.ts';
+import { sessionLines } from './session-lines.ts';
 import { utc } from './shop-at-ten.ts';
 
 export type Expected =
@@ -54,6 +58,8 @@ const air24: Command = { verb: 'air', air: { celsius: celsius(24), relativeHumid
 const weighed: Command = { verb: 'weigh', batch: 1, partAGrams: grams(1201), partBGrams: grams(1198) };
 const ounces = (pounds: number, more: number) => gramsFromOunces(pounds * 16 + more);
 const sprayed: Command = { verb: 'coat', parts: ['impeller-7'], batch: 1, method: 'spray' };
+const usedAcetone: Command = { verb: 'used', material: 'acetone', amount: volume(0.5), use: 'gun-cleaning' };
+const range = { kind: 'range', from: '2026-03-01', to: '2026-03-07' } as const;
 const dry: Command = { verb: 'dry', parts: ['impeller-7'] };
 const ovenCure: Command = { verb: 'cure', parts: ['impeller-7'], way: { kind: 'oven', setCelsius: celsius(90) } };
 const films = (...readings: readonly number[]): Command => ({
@@ -74,6 +80,8 @@ const reweighed = (why: string): Command => ({
 });
 
 export const thumbTypedLines: readonly ThumbTypedLine[] = [
+  ...materialLines,
+  ...sessionLines,
   // Mixing: units glued, spaced, capital, comma, imperial.
   act('mix 2.4kg', mix2400),
   act('mix 2.4 kg', mix2400),
@@ -151,7 +159,7 @@ export const thumbTypedLines: readonly ThumbTypedLine[] = [
     partAGrams: ounces(2, 10),
     partBGrams: ounces(2, 9),
   }),
-  miss('weigh 1 1198g', 'incomplete', ''),
+  miss('weigh 1 1198g', 'incomplete', '', 'weigh 1 a 1198g'),
   miss('weigh 1 1201 1198', 'unit-missing', '1198', 'weigh 1 1201 1198g'),
   miss('weigh 1 1201g 1198', 'unit-missing', '1198', 'weigh 1 1201g 1198g'),
   miss('weigh 1 1.201 1198g', 'ambiguous-number', '1.201', 'weigh 1 1201g 1198g'),
@@ -373,7 +381,119 @@ export const thumbTypedLines: readonly ThumbTypedLine[] = [
   ask('day', { ask: 'day', day: { kind: 'today' } }),
   ask('day 2026-3-2', { ask: 'day', day: { kind: 'date', date: '2026-03-02' } }),
   miss('dya yesterday', 'unknown-verb', 'dya', 'day yesterday'),
+
+  // The past: stretches, traces, finding, paper, solvent, proof.
+  act('used acetone 500ml gun-cleaning', usedAcetone),
+  act('used acetone 500ml gun cleaning', usedAcetone),
+  act('Used 500 mL acetone flush', usedAcetone),
+  act('used isopropyl alcohol 2l', {
+    verb: 'used',
+    material: 'isopropyl-alcohol',
+    amount: volume(2),
+    use: 'other',
+  }),
+  miss('used acetone', 'incomplete', ''),
+  miss('used 500ml', 'incomplete', ''),
+  act('set voc-limit 300kg/month', {
+    verb: 'set',
+    setting: { name: 'voc-limit', grams: grams(300_000), per: 'month' },
+  }),
+  act('set voc-limit 12 kg a day', { verb: 'set', setting: { name: 'voc-limit', grams: grams(12_000), per: 'day' } }),
+  miss('set voc-limit 300kg', 'unit-missing', '300kg'),
+  ask('week', { ask: 'week', span: { kind: 'week', which: 'this' } }),
+  ask('week last', { ask: 'week', span: { kind: 'week', which: 'last' } }),
+  ask('month', { ask: 'month', span: { kind: 'month', which: 'this' } }),
+  ask('from 2026-03-01 to 2026-03-07', { ask: 'from', span: range }),
+  miss('from 2026-03-07 to 2026-03-01', 'impossible', '2026-03-01'),
+  miss('from 2026-02-30 to 2026-03-01', 'impossible', '2026-02-30'),
+  miss('from', 'incomplete', ''),
+  ask('trace impeller-7', { ask: 'trace', of: { part: 'impeller-7' } }),
+  ask('Trace Impeller-7.', { ask: 'trace', of: { part: 'impeller-7' } }),
+  ask('trace lot 7731', { ask: 'trace', of: { lot: '7731' } }),
+  ask('trace lot B-44/2', { ask: 'trace', of: { lot: 'B-44/2' } }),
+  ask('trace 1', { ask: 'trace', of: { batch: 1 } }),
+  ask('trace batch 12', { ask: 'trace', of: { batch: 12 } }),
+  miss('trace', 'incomplete', ''),
+  ask('find 4411', { ask: 'find', key: 'any', value: '4411' }),
+  ask('find job 88', { ask: 'find', key: 'job', value: '88' }),
+  ask('find customer Harbour Works', { ask: 'find', key: 'customer', value: 'Harbour Works' }),
+  ask('find 2026-03-02', { ask: 'find', key: 'date', value: '2026-03-02' }),
+  miss('fnid 4411', 'unknown-verb', 'fnid', 'find 4411'),
+  miss('find', 'incomplete', ''),
+  ask('traveller impeller-7', { ask: 'traveller', of: { part: 'impeller-7' } }),
+  ask('traveller job 88', { ask: 'traveller', of: { job: '88' } }),
+  ask('export', { ask: 'export', span: { kind: 'day', day: 'today' }, form: 'csv' }),
+  ask('export week jsonl', { ask: 'export', span: { kind: 'week', which: 'this' }, form: 'jsonl' }),
+  ask('export 2026-03-01 to 2026-03-07 csv', { ask: 'export', span: range, form: 'csv' }),
+  ask('voc', { ask: 'voc', span: { kind: 'month', which: 'this' } }),
+  ask('voc year', { ask: 'voc', span: { kind: 'year' } }),
+  ask('voc last month', { ask: 'voc', span: { kind: 'month', which: 'last' } }),
+  ask('verify', { ask: 'verify' }),
+  ask('verify 3F9A 12c4…', { ask: 'verify', hash: '3f9a12c4' }),
+  miss('verify harder', 'left-over', 'harder'),
+  ask('backup friday.sqlite', { ask: 'backup', file: 'friday.sqlite' }),
+  miss('backup', 'incomplete', ''),
+  ask('keep', { ask: 'keep' }),
   ask('mix?', { ask: 'help', verb: 'mix' }),
   { line: '# scale is back', expected: { kind: 'silence' } },
+
+  // Parts come in, surfaces, the oven's door, tests, people.
+  act('part impeller-7 cast-iron 12mm; part valve-3 steel', {
+    verb: 'part',
+    part: 'impeller-7',
+    details: { metal: 'cast-iron', wallMillimetres: millimetres(12) },
+    more: [{ part: 'valve-3', details: { metal: 'steel' } }],
+  }),
+  act(
+    'part rail-2 customer "Dock; two"\r\n# the small one\nPart lid-1 0.2m2 at 9:40',
+    {
+      ...{ verb: 'part', part: 'rail-2', details: { customer: 'Dock; two' } },
+      more: [{ part: 'lid-1', details: { areaSquareMetres: squareMetres(0.2) } }],
+    },
+    happenedAt('2026-03-02T09:40'),
+  ),
+  miss('part lid-1 steel; part lid-2 6', 'unit-missing', '6', 'part lid-1 steel; part lid-2 6mm'),
+  miss('part lid-1 steel; air 24C', 'left-over', 'air'),
+  miss('part lid-1 steel; part lid-1 brass', 'left-over', 'lid-1'),
+  act('prep impeller-7 sa2.5 60um', {
+    ...{ verb: 'prep', parts: ['impeller-7'], grade: 'sa2.5' },
+    profileMicrometres: micrometres(60),
+  }),
+  act('Prep impeller-7 Sa 2½ 2.4 mil salts 12 mg/m² dust 1', {
+    ...{ verb: 'prep', parts: ['impeller-7'], grade: 'sa2.5', profileMicrometres: micrometresFromMils(2.4) },
+    ...{ saltsMilligramsPerSquareMetre: milligramsPerSquareMetre(12), dustRating: 1 },
+  }),
+  act('blasted impeller-7 and valve-3 SSPC SP-10', { verb: 'prep', parts: ['impeller-7', 'valve-3'], grade: 'sp10' }),
+  miss('prep impeller-7', 'incomplete', '', 'prep impeller-7 sa2.5'),
+  miss('prep impeller-7 sa2.5 salts 12', 'unit-missing', '12', 'prep impeller-7 sa2.5 salts 12mg/m2'),
+  miss('prep impeller-7 sa2.5 dust 9', 'impossible', '9'),
+  miss('prep impeller-7 sa2.5 60', 'unit-missing', '60', 'prep impeller-7 sa2.5 60um'),
+  act('surface impeller-7 19C', { verb: 'surface', part: 'impeller-7', celsius: celsius(19) }),
+  act('steel 19C plate-9', { verb: 'surface', part: 'plate-9', celsius: celsius(19) }),
+  act('surface 19C booth', { verb: 'surface', place: 'booth', celsius: celsius(19) }),
+  act('coat impeller-7 1 spray touch-up', { ...sprayed, pass: 'same-coat' }),
+  act('door impeller-7 5m', { verb: 'door', parts: ['impeller-7'], openMinutes: minutes(5) }),
+  act('door', { verb: 'door', parts: [] }),
+  act('out', { verb: 'out', parts: [] }),
+  act('adhesion impeller-7 5B', { verb: 'adhesion', part: 'impeller-7', rating: '5B' }),
+  act('adhesion coupon impeller-7 1', { verb: 'adhesion', part: 'impeller-7', rating: '1', coupon: true }),
+  miss('adhesion impeller-7', 'incomplete', '', 'adhesion impeller-7 5B'),
+  act('rub impeller-7 50 ok', { verb: 'rub', part: 'impeller-7', doubleRubs: 50, result: 'no-effect' }),
+  act('rubbed impeller-7 25 double rubs soft', {
+    ...{ verb: 'rub', part: 'impeller-7', doubleRubs: 25, result: 'softened' },
+  }),
+  miss('rub impeller-7 50', 'incomplete', '', 'rub impeller-7 50 no-effect'),
+  act('snooze 5m', { verb: 'snooze', minutes: minutes(5) }),
+  act('snooze part/impeller-7/cure-done 10 min', {
+    ...{ verb: 'snooze', minutes: minutes(10), key: 'part/impeller-7/cure-done' },
+  }),
+  miss('snooze', 'incomplete', '', 'snooze 5m'),
+  miss('snooze 2h', 'impossible', '2h'),
+  act('shift on', { verb: 'shift', on: true }),
+  act('Shift off at 9:40', { verb: 'shift', on: false }, happenedAt('2026-03-02T09:40')),
+  miss('shift', 'incomplete', '', 'shift on'),
+  act('hand over to Kari', { verb: 'handover', to: 'kari' }),
+  miss('handover', 'incomplete', ''),
+  act('take over', { verb: 'takeover' }),
   { line: '  ', expected: { kind: 'silence' } },
 ];

@@ -1,0 +1,34 @@
+// Figures of air and solvent on cards: what is asked for rounded up, what is there rounded down.
+
+import type { CubicMetresPerHour, Fraction, Grams, Litres, MetresPerSecond } from '../../core/units.ts';
+import type { CardFact } from './card.ts';
+import { type FactId, factUnits } from './fact-ids.ts';
+import type { Telling } from './telling.ts';
+
+type FactsOf<Unit> = { [Id in FactId]: (typeof factUnits)[Id] extends Unit ? Id : never }[FactId];
+
+function fact({ words }: Telling, id: FactId, value: number, shown: string): CardFact {
+  return { id, label: words.facts[id], value, unit: factUnits[id], shown };
+}
+
+export const airAskedFact = (t: Telling, id: FactsOf<'m3/h'>, flow: CubicMetresPerHour): CardFact =>
+  fact(t, id, flow, t.f.flowUp(flow));
+
+export const airGivenFact = (t: Telling, id: FactsOf<'m3/h'>, flow: CubicMetresPerHour): CardFact =>
+  fact(t, id, flow, t.f.flowDown(flow));
+
+export const speedFact = (t: Telling, id: FactsOf<'m/s'>, speed: MetresPerSecond): CardFact =>
+  fact(t, id, speed, t.f.speed(speed));
+
+/** Rounded down to a hundredth: 0.999 is not 1. */
+export const ratioFact = (t: Telling, id: FactsOf<'ratio'>, ratio: number): CardFact =>
+  fact(t, id, ratio, String(Math.floor(ratio * 100) / 100));
+
+export const solventRateFact = (t: Telling, perHour: Litres): CardFact =>
+  fact(t, 'solvent-per-hour', perHour, `${t.f.volume(perHour)} / h`);
+
+export const sprayedFact = (t: Telling, perHour: Grams): CardFact =>
+  fact(t, 'sprayed-per-hour', perHour, `${t.f.mass(perHour)} / h`);
+
+export const shareFact = (t: Telling, share: Fraction): CardFact =>
+  fact(t, 'lel-share', share, t.f.percent(share * 100));

@@ -1,0 +1,64 @@
+// In need: the shop's own numbers and steps first, then the sheet's section, then what not to do. Lead and supervisor are
+// told with it. And near misses, bell tests, people's dates.
+
+import type { CommandOf } from '../../core/commands.ts';
+import { peopleWithRole } from '../../core/crew/crew.ts';
+import type { Outcome } from '../../core/execute.ts';
+import { commonPractice } from '../../core/session/brief-lines.ts';
+import type { Alarm, Qualification } from '../../core/session/session-commands.ts';
+import type { Shop } from '../../core/shop.ts';
+import { type Card, makeCard } from './card.ts';
+import { type Telling, tap } from './telling.ts';
+
+type Recorded = Extract<Outcome, { kind: 'recorded' }>;
+
+/** Everybody who leads; a crew without either has nobody else to tell. */
+function leading(shop: Shop): readonly string[] {
+  return [...new Set([...peopleWithRole(shop.crew, 'lead'), ...peopleWithRole(shop.crew, 'supervisor')])];
+}
+
+export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>): Card {
+  const words = t.words.session;
+  const { title, section, steps, never } = words.troubles[verb];
+  const { emergency } = t.shop.crew.spray;
+  const own = emergency[verb];
+  const told = leading(t.shop);
+  const common = t.words.ruleSources[commonPractice];
+  return makeCard(title, 'stop', {
+    lines: [
+      emergency.call === undefined ? words.callNotSet : words.callNumber(emergency.call),
+      own === undefined ? words.shopStepsNotSet(verb) : words.shopSteps(own),
+      section,
+      ...(note === undefined ? [] : [words.note(note)]),
+      words.told(t.f.list(told)),
+    ],
+    hazards: [...steps, ...never].map((text) => ({ text, source: common })),
+    ping: told,
+  });
+}
+
+export function nearMissCard(t: Telling, { text, anonymous }: CommandOf<'near-miss'>): Card {
+  const words = t.words.session;
+  const supervisors = peopleWithRole(t.shop.crew, 'supervisor');
+  const told = supervisors.length > 0 ? supervisors : peopleWithRole(t.shop.crew, 'lead');
+  return makeCard(words.nearMiss, 'plain', {
+    lines: [words.nearMissText(text), ...(anonymous ? [words.anonymous] : []), words.told(t.f.list(told))],
+    ping: told,
+  });
+}
+
+export function bellCard(t: Telling, { envelopes }: Recorded): Card {
+  const words = t.words.session;
+  const people = envelopes.flatMap(({ body }) => (body.type === 'BellTested' ? body.people : []));
+  return makeCard(words.bellTest(t.f.list(people)), 'plain', {
+    lines: [words.bellLines],
+    actions: [tap(t, 'ok', 'ok')],
+  });
+}
+
+export function qualifiedCard(t: Telling, { verb, person, until }: CommandOf<Qualification>): Card {
+  const words = t.words.session;
+  return makeCard(words.qualified(person, words.qualifications[verb], until), 'plain', {
+    actions: [tap(t, 'undo', 'undo')],
+  });
+}

@@ -1,0 +1,36 @@
+// The day's material, as lines and figures of the day's card.
+
+import type { DayMaterial } from '../../core/records/day-material.ts';
+import { grams } from '../../core/units.ts';
+import type { CardFact } from './card.ts';
+import { countFact, massFact, type Telling } from './telling.ts';
+
+export function dayMaterialFacts(t: Telling, { cans, pots }: DayMaterial): readonly CardFact[] {
+  const total = (masses: readonly number[]) => grams(masses.reduce((sum, mass) => sum + mass, 0));
+  return [
+    ...(cans.length === 0 ? [] : [countFact(t, 'cans', cans.length)]),
+    ...(pots.length === 0 ? [] : [massFact(t, 'mixed-total', total(pots.map(({ mixedGrams }) => mixedGrams)))]),
+    ...positive(t, 'caught-total', total(pots.map(({ caughtGrams }) => caughtGrams))),
+    ...positive(t, 'left-over-total', total(pots.map(({ leftOverGrams }) => leftOverGrams))),
+  ];
+}
+
+function positive(t: Telling, id: 'caught-total' | 'left-over-total', mass: ReturnType<typeof grams>) {
+  return mass > 0 ? [massFact(t, id, mass)] : [];
+}
+
+export function dayMaterialLines(t: Telling, { cans, pots }: DayMaterial): readonly string[] {
+  const { material } = t.words;
+  return [
+    ...cans.map(({ can, takenGrams, leftGrams }) =>
+      material.dayCan(can.number, can.component, can.lot, t.f.mass(takenGrams), t.f.mass(leftGrams)),
+    ),
+    ...pots.flatMap(({ batch, mixedGrams, caughtGrams, leftOverGrams, uncoveredMinutes }) => [
+      ...batch.additions.map((added) => material.dayAdded(batch.number, t.f.mass(added.grams), added.component)),
+      ...(uncoveredMinutes >= 1 ? [material.dayUncovered(batch.number, t.f.minutesUp(uncoveredMinutes))] : []),
+      ...(caughtGrams > 0 || leftOverGrams > 0
+        ? [material.dayYield(batch.number, t.f.mass(mixedGrams), t.f.mass(caughtGrams), t.f.mass(leftOverGrams))]
+        : []),
+    ]),
+  ];
+}

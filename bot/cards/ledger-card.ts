@@ -1,0 +1,74 @@
+// The solvent and VOC ledger as a card: a row a material with the fields that the rules ask for, the days or months,
+// and how near the shop's own limits are.
+
+import type { LedgerRow, LedgerTotals } from '../../core/records/solvent-ledger.ts';
+import type { Span } from '../../core/records/span.ts';
+import type { LimitStanding } from '../../core/records/voc-limits.ts';
+import { type Grams, gramsPerLitre } from '../../core/units.ts';
+import { type Card, makeCard } from './card.ts';
+import { massFact, type Telling, tap } from './telling.ts';
+
+export interface LedgerTold {
+  readonly span: Span;
+  readonly rows: readonly LedgerRow[];
+  readonly totals: LedgerTotals;
+  /** By day, or by month where the span is longer than two months. */
+  readonly parts: readonly { readonly label: string; readonly by: 'day' | 'month'; readonly vocGrams: Grams }[];
+  readonly limits: readonly LimitStanding[];
+}
+
+export function ledgerCard(t: Telling, { span, rows, totals, parts, limits }: LedgerTold): Card {
+  const { records } = t.words;
+  const near = limits.some(({ state }) => state !== 'below');
+  const title = records.ledger(span.first, span.last);
+  return makeCard(title, near ? 'warn' : 'plain', {
+    facts: [massFact(t, 'voc', totals.vocGrams), massFact(t, 'materials-total', totals.usedGrams)],
+    lines: [
+      ...limitLines(t, limits),
+      ...(rows.length === 0 ? [records.idle] : rows.flatMap((row) => rowLines(t, row))),
+      ...(parts.length < 2
+        ? []
+        : parts.map(({ label, by, vocGrams }) =>
+            by === 'day'
+              ? records.ledgerDay(label, t.f.mass(vocGrams))
+              : records.ledgerMonth(label, t.f.mass(vocGrams)),
+          )),
+      ...(limits.length === 0 ? [records.noLimits] : []),
+      records.ledgerRule,
+    ],
+    actions: [tap(t, 'export', `export ${span.first} to ${span.last} csv`)],
+  });
+}
+
+export function limitLines(t: Telling, limits: readonly LimitStanding[]): readonly string[] {
+  const { records } = t.words;
+  return limits.flatMap(({ limit, usedGrams, share, state }) => [
+    records.limit(records.limitPer[limit.per], t.f.mass(limit.grams), t.f.mass(usedGrams), t.f.percent(share * 100)),
+    ...(state === 'near' ? [records.limitNear] : state === 'over' ? [records.limitOver] : []),
+  ]);
+}
+
+function rowLines(t: Telling, row: LedgerRow): readonly string[] {
+  const { records } = t.words;
+  const volume = row.litres === undefined ? records.ledgerNoVolume : t.f.volume(row.litres);
+  const amount = `${volume}, ${t.f.mass(row.grams)}`;
+  return [
+    records.ledgerRow(records.ledgerKinds[row.kind], row.name, amount, t.f.mass(row.vocGrams)),
+    ...(row.figure === 'none' ? [records.ledgerNoFigure] : []),
+    ...(row.actual === undefined
+      ? []
+      : [
+          records.ledgerContent(
+            content(t, row.actual),
+            row.lessExempt === undefined ? records.noExempt : content(t, row.lessExempt),
+          ),
+        ]),
+    ...(row.density === undefined ? [] : [records.ledgerDensity(content(t, row.density * 1000))]),
+    ...(row.volumeSolidsPercent === undefined ? [] : [records.ledgerSolids(t.f.percent(row.volumeSolidsPercent))]),
+  ];
+}
+
+/** Rounded up: a content is never told lower than it is. */
+function content(t: Telling, value: number): string {
+  return `${t.f.count(gramsPerLitre(Math.max(0, Math.ceil(value - 1e-6))))} g/L`;
+}

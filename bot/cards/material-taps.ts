@@ -1,0 +1,105 @@
+// The taps that an objection or a question about cans and weights offers: what to do instead, or what may be meant.
+
+import type { Command, Component } from '../../core/commands.ts';
+import type { Request } from '../../core/execute.ts';
+import type { Objection, Unclear } from '../../core/objections.ts';
+import { type Grams, grams } from '../../core/units.ts';
+import { writeLine } from '../language/write-line.ts';
+import type { CardAction } from './card.ts';
+import { type Telling, tap } from './telling.ts';
+
+/** What can be done first. */
+export function materialInstead(t: Telling, { command }: Request, objection: Objection): readonly CardAction[] {
+  const { zone } = t.shop.crew;
+  switch (objection.code) {
+    case 'no-gas':
+      if (command.verb !== 'open') return [];
+      return (['gas', 'whole'] as const).map((handling) =>
+        tap(t, handling, writeLine({ command: { ...command, handling } }, zone)),
+      );
+    case 'can-doubtful':
+      return [tap(t, 'check', `check ${objection.can}`), tap(t, 'discard', `discard ${objection.can} {why}`)];
+    case 'part-a-not-stirred':
+      return objection.dueAt === undefined ? [tap(t, 'prestir', `prestir ${objection.can}`)] : [];
+    case 'b-before-a': {
+      const batch = command.verb === 'weigh' && command.batch !== undefined ? `${command.batch} ` : '';
+      return [tap(t, 'weigh-a', `weigh ${batch}a {part-a}g`)];
+    }
+    case 'caught-not-filtered': {
+      const batch = command.verb === 'coat' && command.batch !== undefined ? ` ${command.batch}` : '';
+      return [tap(t, 'filter', `filter${batch}`)];
+    }
+    default:
+      return [];
+  }
+}
+
+/** More would not fit under a card. */
+const mostTaps = 4;
+
+export function materialMeant(t: Telling, request: Request, unclear: Unclear): readonly CardAction[] {
+  const line = (command: Command) =>
+    writeLine(
+      { command, stance: request.stance, ...(request.at < request.now ? { at: request.at } : {}) },
+      t.shop.crew.zone,
+    );
+  const { command } = request;
+  switch (unclear.code) {
+    case 'which-can':
+    case 'no-such-can':
+      return unclear.live.slice(0, mostTaps).flatMap((can) => {
+        const meant = withCan(command, can, unclear.code === 'no-such-can' ? unclear.can : undefined);
+        return meant === undefined
+          ? []
+          : [{ id: `can-${can}`, label: `${t.words.buttons.meant} ${can}`, line: line(meant) }];
+      });
+    case 'other-unit':
+      if (command.verb !== 'weigh') return [];
+      return [
+        { id: 'other-unit', label: otherLabel(t, unclear), line: line(inOtherUnit(command, unclear)) },
+        {
+          ...tap(t, 'as-said', writeLine({ command, at: request.at, stance: { is: 'happened' } }, t.shop.crew.zone)),
+        },
+      ];
+    default:
+      return [];
+  }
+}
+
+/** The same act from or on this can; `wrong`: the number that it stands in place of. */
+function withCan(command: Command, can: number, wrong: number | undefined): Command | undefined {
+  switch (command.verb) {
+    case 'weigh':
+    case 'add':
+      return { ...command, cans: [...(command.cans ?? []).filter((named) => named !== wrong), can] };
+    case 'lid':
+    case 'blanket':
+    case 'check':
+    case 'prestir':
+    case 'discard':
+      return { ...command, can };
+    default:
+      return undefined;
+  }
+}
+
+type OtherUnit = Extract<Unclear, { code: 'other-unit' }>;
+type Weigh = Extract<Command, { verb: 'weigh' }>;
+
+function otherLabel(t: Telling, { readings }: OtherUnit): string {
+  return `${t.words.buttons.meant} ${t.f.list(readings.map(({ otherGrams }) => t.f.mass(otherGrams)))}`;
+}
+
+/** To a hundredth of a gram: no scale of a shop shows more. */
+function inOtherUnit(command: Weigh, { readings }: OtherUnit): Weigh {
+  const meant = (component: Component, said: Grams): Grams => {
+    const other = readings.find((reading) => reading.component === component)?.otherGrams;
+    return other === undefined ? said : grams(Math.round(other * 100) / 100);
+  };
+  const { partAGrams, partBGrams } = command;
+  if (partAGrams !== undefined && partBGrams !== undefined) {
+    return { ...command, partAGrams: meant('part-a', partAGrams), partBGrams: meant('part-b', partBGrams) };
+  }
+  if (partAGrams !== undefined) return { ...command, partAGrams: meant('part-a', partAGrams) };
+  return partBGrams === undefined ? command : { ...command, partBGrams: meant('part-b', partBGrams) };
+}

@@ -1,0 +1,77 @@
+// Proof, copies and how long to keep them, as cards. Paper that was written, too.
+
+import type { ChainFault, ChainProof } from '../../core/records/chain.ts';
+import { retention } from '../../core/records/retention.ts';
+import { type Card, makeCard } from './card.ts';
+import { countFact, type Telling, tap } from './telling.ts';
+
+export function proofCard(t: Pick<Telling, 'words' | 'f'>, proof: ChainProof): Card {
+  const { records } = t.words;
+  const { asked, faults, lastAt } = proof;
+  const broken = faults.length > 0 || asked?.found === false;
+  const askedLines =
+    asked === undefined
+      ? []
+      : asked.found
+        ? [records.hashFound(asked.hash, asked.seq, t.f.timeDown(asked.at))]
+        : [records.hashNotFound(asked.hash)];
+  const wholeLines =
+    lastAt === undefined
+      ? [records.verifiedEmpty]
+      : broken
+        ? []
+        : [records.verifiedLines(proof.events, t.f.timeDown(lastAt))];
+  return makeCard(broken ? records.broken : records.verified, broken ? 'stop' : 'good', {
+    facts: [countFact(t, 'events', proof.events)],
+    lines: [
+      ...faults.map((fault) => faultLine(t, fault)),
+      ...askedLines,
+      ...wholeLines,
+      ...(proof.givenFound > 0 ? [records.givenFound(proof.givenFound)] : []),
+      ...(proof.events > 0 ? [records.lastHash(proof.events, proof.lastHash)] : []),
+      records.proofLimits,
+    ],
+  });
+}
+
+function faultLine(t: Pick<Telling, 'words' | 'f'>, fault: ChainFault): string {
+  const { records } = t.words;
+  switch (fault.fault) {
+    case 'edited':
+      return records.edited(fault.seq, fault.type, fault.stream);
+    case 'missing':
+      return records.missing(fault.from, fault.to);
+    case 'replaced':
+      return records.replaced(fault.seq, fault.type, fault.stream);
+    case 'tail-cut':
+      return records.tailCut(fault.endsAt, fault.known);
+    case 'given-differs':
+      return records.givenDiffers(fault.seq);
+    default: {
+      const never: never = fault;
+      return never;
+    }
+  }
+}
+
+export function keepCard(t: Telling): Card {
+  const { records } = t.words;
+  return makeCard(records.keep, 'plain', {
+    lines: [
+      ...retention.map(({ id, years, source }) =>
+        years === undefined
+          ? records.keepUntil(records.kept[id], records.keptUntil[id] ?? '', source)
+          : records.keepYears(records.kept[id], years, source),
+      ),
+      records.keepRule,
+    ],
+  });
+}
+
+export function backupCard(t: Telling, file: string): Card {
+  const { records } = t.words;
+  return makeCard(records.backedUp(file), 'good', {
+    lines: [records.backupHow(file)],
+    actions: [tap(t, 'verify', 'verify')],
+  });
+}

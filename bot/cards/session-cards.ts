@@ -1,0 +1,176 @@
+// The spray brief and what is said after it. A brief is recorded, never passed: each line has its source, and what nobody
+// has said stands there as such.
+
+import { flushFlashPoint } from '../../core/calc/flammable.ts';
+import { isRefused } from '../../core/calc/refusal.ts';
+import { solvents } from '../../core/calc/solvents.ts';
+import { figureSources } from '../../core/session/brief-lines.ts';
+import { exposedIn, fanUntil, flushState, type Session } from '../../core/session/session.ts';
+import { clearingMinutes } from '../../core/session/session-air.ts';
+import type { Gear } from '../../core/session/session-commands.ts';
+import { type Celsius, celsius, litres, minutesAfter } from '../../core/units.ts';
+import { type Card, makeCard } from './card.ts';
+import { sessionSums, sumSources } from './session-air-card.ts';
+import {
+  acknowledgedLines,
+  airLines,
+  dateLines,
+  hasPastDate,
+  peopleLines,
+  sessionTaps,
+  toDo,
+} from './session-lines.ts';
+import { notAfterFact, notBeforeFact, type Telling, volumeFact } from './telling.ts';
+import { workHazards } from './vent-cards.ts';
+
+export function briefCard(t: Telling, session: Session): Card {
+  const words = t.words.session;
+  const { number, insideVessel, place, sheet, batch, startsAt } = session;
+  const sums = sessionSums(t, session);
+  return makeCard(words.briefed(number), insideVessel ? 'stop' : hasPastDate(t, session) ? 'warn' : 'plain', {
+    facts: sums.facts,
+    lines: [
+      ...(insideVessel ? [words.insideVessel] : []),
+      words.what(place, sheet.name, batch === undefined ? '' : String(batch)),
+      ...(startsAt === undefined ? [] : [words.startsAt(t.f.timeDown(startsAt))]),
+      ...peopleLines(t, session),
+      ...airLines(t, session),
+      ...dateLines(t, session),
+      ...acknowledgedLines(t, session),
+      ...sums.lines,
+      ...spellLines(t, session),
+      ...flushPlan(t, session),
+      emergencyLine(t),
+      t.words.replies.caution,
+    ],
+    hazards: [...workHazards(t, 'spray'), ...flushConflicts(t, session), ...sumSources(t)],
+    actions: sessionTaps(t, session),
+    fields: [{ id: 'face-velocity', label: t.words.facts['face-velocity'], unit: 'm/s' }],
+    ping: [...new Set([...exposedIn(session), ...(session.attendant === undefined ? [] : [session.attendant])])],
+  });
+}
+
+function spellLines(t: Telling, { sheet }: Session): readonly string[] {
+  const words = t.words.session;
+  const spell = sheet.spray === undefined ? '' : t.f.minutesDown(sheet.spray.longestSpellMinutes);
+  return [...(sheet.spray === undefined ? [words.noSpray(sheet.name)] : []), words.lapses(spell)];
+}
+
+export function emergencyLine(t: Telling): string {
+  const { call } = t.shop.crew.spray.emergency;
+  return call === undefined ? t.words.session.emergencyNotSet : t.words.session.emergencyCall(call);
+}
+
+/** After an act: what it was, and what is still open. Short, since it is read at the booth's door. */
+export function sessionCard(t: Telling, session: Session, title: string, more: readonly string[] = []): Card {
+  const { titled } = t.words.session;
+  const before = session.spraying.length === 0;
+  const lines = before ? [...airLines(t, session), ...acknowledgedLines(t, session)] : [];
+  return makeCard(titled(session.number, title), 'plain', {
+    lines: [...more, ...lines],
+    actions: sessionTaps(t, session),
+  });
+}
+
+export function placedCard(t: Telling, session: Session, title: string): Card {
+  return sessionCard(t, session, title, peopleLines(t, session));
+}
+
+/** With the sums that the velocity allows. */
+export function fanCard(t: Telling, session: Session, title: string): Card {
+  const { facts, lines } = sessionSums(t, session);
+  const card = sessionCard(t, session, title, lines);
+  return { ...card, facts, hazards: sumSources(t) };
+}
+
+export function sprayOnCard(t: Telling, session: Session): Card {
+  const words = t.words.session;
+  const first = session.spraying[0];
+  const longest = session.sheet.spray?.longestSpellMinutes;
+  const ends = first === undefined || longest === undefined ? undefined : minutesAfter(first.from, longest);
+  return makeCard(words.titled(session.number, words.starts), 'plain', {
+    facts: ends === undefined ? [] : [notAfterFact(t, 'spell-ends-at', ends)],
+    lines: [words.started, ...airLines(t, session), ...spellLines(t, session)],
+    actions: sessionTaps(t, session),
+  });
+}
+
+export function sprayOffCard(t: Telling, session: Session): Card {
+  const words = t.words.session;
+  return makeCard(words.titled(session.number, words.stops), 'warn', {
+    lines: [words.stopped, ...flushPlan(t, session)],
+    hazards: flushConflicts(t, session),
+    actions: sessionTaps(t, session),
+  });
+}
+
+export function flushedCard(t: Telling, session: Session, gear: Gear): Card {
+  const words = t.words.session;
+  const { done, left } = flushState(session, gear);
+  const logged = session.flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
+  const next = done ? [] : [words.flushNext(words.gears[gear], t.f.list(left.map(t.words.names.solvent)))];
+  const open = toDo(t, session);
+  return makeCard(words.titled(session.number, words.flushed(words.gears[gear])), done ? 'good' : 'plain', {
+    facts: logged === 0 ? [] : [volumeFact(t, 'solvent-logged', litres(logged))],
+    lines: [...next, ...(open.length === 0 ? [] : [words.stillToDo(t.f.list(open))])],
+    hazards: done ? [] : flushConflicts(t, session),
+    actions: sessionTaps(t, session),
+  });
+}
+
+export function closedCard(t: Telling, session: Session): Card {
+  const words = t.words.session;
+  const until = fanUntil(session);
+  const logged = session.flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
+  return makeCard(words.titled(session.number, words.closed), 'plain', {
+    facts: [
+      ...(until === undefined ? [] : [notBeforeFact(t, 'fan-until', until)]),
+      ...(logged === 0 ? [] : [volumeFact(t, 'solvent-logged', litres(logged))]),
+    ],
+    lines: closingLines(t, session),
+    hazards: workHazards(t, 'spray').filter(({ text }) => text === words.lines['fan-after']),
+    actions: sessionTaps(t, session),
+  });
+}
+
+function closingLines(t: Telling, session: Session): readonly string[] {
+  const words = t.words.session;
+  const until = fanUntil(session);
+  if (session.spraying.length === 0) return [words.neverSprayed];
+  const sum = clearingMinutes(session, t.shop.crew.spray);
+  return [
+    until === undefined ? words.fanUnknown : words.fanUntil(t.f.timeUp(until)),
+    ...(sum === undefined ? [] : [words.fanFromSum(t.f.minutesUp(sum))]),
+  ];
+}
+
+function flushPlan(t: Telling, { sheet }: Session): readonly string[] {
+  const words = t.words.session;
+  if (sheet.flush === undefined) return [words.noFlushOnSheet];
+  const solventName = t.words.names.solvent;
+  const steps = sheet.flush.steps.map(({ solvent, purityPercent }) =>
+    purityPercent === undefined ? solventName(solvent) : `${solventName(solvent)} ${t.f.percent(purityPercent)}`,
+  );
+  return [words.flushSequence(t.f.list(steps), sheet.flush.source)];
+}
+
+/** A flush solvent that flashes lower than the coating's own: the code and the sheet disagree, and the card says so. */
+export function flushConflicts(t: Telling, { sheet }: Session): Card['hazards'] {
+  const words = t.words.session;
+  const sprayed = (sheet.spray?.solvents ?? []).flatMap(({ solvent }) => flashPointOf(solvent) ?? []);
+  const lower = (sheet.flush?.steps ?? []).flatMap(({ solvent }) => {
+    const flash = flashPointOf(solvent);
+    if (flash === undefined || sprayed.length === 0) return [];
+    const verdict = flushFlashPoint(flash, sprayed);
+    if (isRefused(verdict) || verdict !== 'below-the-sprayed') return [];
+    return [`${t.words.names.solvent(solvent)} ${t.f.temperature(flash)}`];
+  });
+  if (lower.length === 0) return [];
+  const lowest = t.f.temperature(celsius(Math.min(...sprayed)));
+  return [{ text: words.flushConflict(t.f.list(lower), lowest), source: figureSources.flush }];
+}
+
+function flashPointOf(id: keyof typeof solvents): Celsius | undefined {
+  const solvent = solvents[id];
+  return 'flashPointCelsius' in solvent ? solvent.flashPointCelsius : undefined;
+}

@@ -1,0 +1,83 @@
+// Which card answers an act of a spray session, or a word of need.
+
+import type { CommandOf } from '../../core/commands.ts';
+import type { Outcome } from '../../core/execute.ts';
+import type { Session } from '../../core/session/session.ts';
+import type { SessionCommand } from '../../core/session/session-commands.ts';
+import { alarmCard, bellCard, nearMissCard, qualifiedCard } from './alarm-cards.ts';
+import { type Card, makeCard } from './card.ts';
+import {
+  briefCard,
+  closedCard,
+  fanCard,
+  flushedCard,
+  placedCard,
+  sessionCard,
+  sprayOffCard,
+  sprayOnCard,
+} from './session-cards.ts';
+import { toDo } from './session-lines.ts';
+import type { Telling } from './telling.ts';
+
+type Recorded = Extract<Outcome, { kind: 'recorded' }>;
+
+export function sessionReply(t: Telling, command: CommandOf<SessionCommand['verb']>, outcome: Recorded): Card {
+  const words = t.words.session;
+  switch (command.verb) {
+    case 'brief':
+      return onSession((it) => briefCard(t, it));
+    case 'near':
+      return onSession((it) => placedCard(t, it, words.near(t.f.list(command.people), words.goes[command.goes])));
+    case 'ack':
+      return onSession((it) => sessionCard(t, it, words.read));
+    case 'fan':
+      return onSession((it) => fanCard(t, it, words.extraction));
+    case 'supplied':
+      return onSession((it) => sessionCard(t, it, words.suppliedAir));
+    case 'spray-on':
+      return onSession((it) => sprayOnCard(t, it));
+    case 'spray-off':
+      return onSession((it) => sprayOffCard(t, it));
+    case 'flush':
+      return onSession((it) => {
+        const card = flushedCard(t, it, command.gear);
+        if (command.solvent === undefined) return card;
+        return {
+          ...card,
+          title: words.titled(it.number, `${words.gears[command.gear]}: ${t.words.names.solvent(command.solvent)}`),
+        };
+      });
+    case 'rags':
+      return onSession((it) => {
+        const open = toDo(t, it);
+        return sessionCard(t, it, words.ragsIn, open.length === 0 ? [] : [words.stillToDo(t.f.list(open))]);
+      });
+    case 'close':
+      return onSession((it) => closedCard(t, it));
+    case 'fit':
+    case 'medical':
+    case 'training':
+      return qualifiedCard(t, command);
+    case 'near-miss':
+      return nearMissCard(t, command);
+    case 'eyes':
+    case 'spill':
+    case 'fire':
+    case 'down':
+    case 'hot':
+      return alarmCard(t, command);
+    case 'bell':
+      return bellCard(t, outcome);
+    default: {
+      const never: never = command;
+      return never;
+    }
+  }
+
+  function onSession(make: (session: Session) => Card): Card {
+    const stream = outcome.envelopes.map((envelope) => envelope.stream).find((each) => each.startsWith('session/'));
+    const session =
+      stream === undefined ? undefined : outcome.shop.sessions.get(Number(stream.slice('session/'.length)));
+    return session === undefined ? makeCard(t.words.replies.settled, 'plain') : make(session);
+  }
+}

@@ -1,0 +1,34 @@
+// What a session's bells show: the brief itself ahead of its time, the flush with its sequence, the rest in a line.
+
+import type { ReminderKind } from '../../core/reminders/wish.ts';
+import type { Session } from '../../core/session/session.ts';
+import type { Card, CardAction, CardFact } from './card.ts';
+import { briefCard, flushConflicts } from './session-cards.ts';
+import { airLines, flushTaps, sessionTaps } from './session-lines.ts';
+import type { Telling } from './telling.ts';
+
+interface Shown {
+  readonly facts: readonly CardFact[];
+  /** In place of what to do, where there is more to say. */
+  readonly lines?: readonly string[];
+  readonly taps: readonly CardAction[];
+  readonly hazards: Card['hazards'];
+}
+
+export function sessionRing(t: Telling, session: Session, kind: ReminderKind): Shown {
+  const taps = sessionTaps(t, session);
+  switch (kind) {
+    case 'brief': {
+      const { facts, lines, hazards } = briefCard(t, session);
+      return { facts, lines: [t.words.rings.brief.act, ...lines], taps, hazards };
+    }
+    case 'flush':
+    case 'vessels':
+      return { facts: [], taps: flushTaps(t, session), hazards: flushConflicts(t, session) };
+    case 'air-recheck':
+    case 'spell-end':
+      return { facts: [], lines: [t.words.rings[kind].act, ...airLines(t, session)], taps, hazards: [] };
+    default:
+      return { facts: [], taps, hazards: [] };
+  }
+}

@@ -1,0 +1,45 @@
+// The crew and the person as they are set, with a tap for each thing that can be set by saying it.
+
+import { personIn } from '../../core/crew/crew.ts';
+import type { PersonName } from '../../core/ids.ts';
+import { qualifications } from '../../core/session/session-commands.ts';
+import { minutes } from '../../core/units.ts';
+import { type Card, type CardAction, makeCard } from './card.ts';
+import type { Telling } from './telling.ts';
+
+export function settingsCard(t: Telling, name: PersonName): Card {
+  const { chat } = t.words;
+  const { crew } = t.shop;
+  const { session } = t.words;
+  const { quiet } = crew.spray;
+  const dates = crew.spray.dates.get(name) ?? {};
+  const person = personIn(crew, name);
+  const sheets = [...t.shop.shelf].filter(([id, found]) => found.kind === 'sheet' && id !== crew.defaultSheet);
+  const units: CardAction =
+    person.units === 'metric'
+      ? { id: 'set-us', label: chat.setTaps.us, line: 'set units us' }
+      : { id: 'set-metric', label: chat.setTaps.metric, line: 'set units metric' };
+  return makeCard(chat.settingsTitle, 'plain', {
+    lines: [
+      ...chat.settings(crew.name, crew.zone, person.name, chat.roles[person.role]),
+      chat.people(t.f.list(crew.people.map((each) => `${each.name} (${chat.roles[each.role]})`))),
+      chat.sheetNow(crew.defaultSheet, t.f.minutesDown(minutes(crew.airLimitMinutes)), `${crew.digestHour}:00`),
+      chat.quietNow(
+        quiet === undefined ? undefined : session.settings.quiet(`${quiet.fromHour}:00`, `${quiet.toHour}:00`),
+      ),
+      ...qualifications.flatMap((what) => {
+        const until = dates[what];
+        return until === undefined ? [] : [session.qualified(person.name, session.qualifications[what], until)];
+      }),
+    ],
+    actions: [
+      units,
+      ...sheets
+        .slice(0, 4)
+        .map(([id]) => ({ id: `set-${id}`, label: chat.setTaps.sheet(id), line: `set sheet ${id}` })),
+      { id: 'set-digest', label: chat.setTaps.digest, line: 'set digest {digest-hour}' },
+      { id: 'set-quiet', label: chat.setTaps.quiet, line: 'set quiet {quiet-from}-{quiet-to}' },
+      { id: 'set-air-limit', label: chat.setTaps.airLimit, line: 'set air-limit {air-limit}h' },
+    ],
+  });
+}

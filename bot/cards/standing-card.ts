@@ -1,0 +1,93 @@
+// How a batch stands, with the parts coated from it: the card that a chat platform keeps as the batch's one message and
+// changes in place. What can be tapped is what is allowed now; what was done stands below, newest last, with who did it.
+
+import { type Batch, phaseOf } from '../../core/batch/batch.ts';
+import { isAct } from '../../core/corrections/undo.ts';
+import type { Entry } from '../../core/history.ts';
+import { type BatchNumber, nameIn, nounOf } from '../../core/ids.ts';
+import { isPartLive, type Part, phaseOfPart } from '../../core/part/part.ts';
+import { batchTaps, clockFacts, openedCard } from './batch-cards.ts';
+import { type Card, type CardAction, makeCard, type Tone } from './card.ts';
+import { partFacts, partTaps } from './part-cards.ts';
+import type { Telling } from './telling.ts';
+
+export interface Standing {
+  readonly card: Card;
+  /** Somebody still waits for something: of the pot, or of a part coated from it. */
+  readonly live: boolean;
+  /** The parts coated from it, so that a thread's words can name one. */
+  readonly parts: readonly string[];
+}
+
+/** The newest acts shown while it runs; the record has them all. */
+const actsShown = 8;
+
+/** `undefined` for the batch: taken back. */
+export function standingOf(t: Telling, number: BatchNumber, batch: Batch | undefined): Standing {
+  const { chat } = t.words;
+  if (batch === undefined) return { card: makeCard(chat.takenBack(number), 'plain'), live: false, parts: [] };
+  const parts = partsFrom(t, batch);
+  const waiting = parts.filter(isPartLive);
+  const live = batch.emptied === undefined || waiting.length > 0;
+  const phase = phaseOf(batch);
+  const opened = phase.is === 'to-weigh' ? openedCard(t, batch) : undefined;
+  const state = live ? t.words.phases[phase.is] : chat.finished;
+  const acts = actsOf(batch, parts);
+  const shown = live ? acts.slice(-actsShown) : acts;
+  const card = makeCard(chat.standing(number, batch.sheet.name, state), toneOf(phase.is, waiting), {
+    facts: [
+      ...(opened?.facts ?? clockFacts(t, batch)),
+      ...(waiting.length === 1 ? waiting : []).flatMap((part) => partFacts(t, part)),
+    ],
+    lines: [
+      ...(opened?.lines ?? []),
+      ...parts.map((part) => `${part.name}: ${t.words.phases[phaseOfPart(part).is]}`),
+      ...(shown.length < acts.length ? [chat.earlierActs(acts.length - shown.length)] : []),
+      ...shown.map((act) => chat.act(t.f.timeDown(act.happenedAt), act.by, actSaid(t, act))),
+    ],
+    actions: live
+      ? [...waiting.flatMap((part) => tapsOfPart(t, part, waiting.length > 1)), ...batchTaps(t, batch)]
+      : [],
+    fields: opened?.fields ?? [],
+  });
+  return { card, live, parts: parts.map((part) => part.name) };
+}
+
+/** A part's act names the part; a coat does so itself. */
+function actSaid(t: Telling, { stream, fact }: Entry): string {
+  const said = t.words.fact(fact, t.f);
+  return nounOf(stream) === 'part' && fact.type !== 'CoatApplied' ? `${nameIn(stream)} ${said}` : said;
+}
+
+/** With a name in front where several wait. */
+function tapsOfPart(t: Telling, part: Part, several: boolean): readonly CardAction[] {
+  return partTaps(t, part).map((action) => ({
+    ...action,
+    id: `${action.id}-${part.name}`,
+    label: several ? `${part.name}: ${action.label}` : action.label,
+  }));
+}
+
+function partsFrom(t: Telling, batch: Batch): readonly Part[] {
+  const names = [...new Set(batch.coats.map((coat) => coat.part))];
+  return names.flatMap((name) => {
+    const part = t.shop.parts.get(name);
+    return part?.coats.at(-1)?.batch === batch.number ? [part] : [];
+  });
+}
+
+/** One line for each act of the batch and of its parts since they were coated from it. */
+function actsOf(batch: Batch, parts: readonly Part[]): readonly Entry[] {
+  const bySeq = new Map<number, Entry>();
+  for (const entry of batch.entries) if (isAct(entry)) bySeq.set(entry.seq, entry);
+  for (const part of parts) {
+    const from = batch.coats.find((coat) => coat.part === part.name)?.at ?? 0;
+    for (const entry of part.entries) if (isAct(entry) && entry.happenedAt >= from) bySeq.set(entry.seq, entry);
+  }
+  return [...bySeq.values()].sort((a, b) => a.happenedAt - b.happenedAt || a.seq - b.seq);
+}
+
+function toneOf(phase: ReturnType<typeof phaseOf>['is'], waiting: readonly Part[]): Tone {
+  if (phase === 'dead') return 'stop';
+  return waiting.some((part) => part.verdict?.is === 'held') ? 'warn' : 'plain';
+}

@@ -1,0 +1,78 @@
+// What is left in which can, and what of it needs somebody: asked by `stock`, told in the morning.
+
+import { leftGrams } from '../../core/can/can.ts';
+import { expiryNoticeDays, type StockRow, stockOf } from '../../core/can/can-stock.ts';
+import type { Component } from '../../core/commands.ts';
+import { grams } from '../../core/units.ts';
+import { canTaps } from './can-cards.ts';
+import { type Card, type CardFact, makeCard } from './card.ts';
+import { countFact, massFact, type Telling } from './telling.ts';
+
+export function stockCard(t: Telling): Card {
+  const rows = stockOf(t.shop, t.now);
+  const { material } = t.words;
+  if (rows.length === 0) return makeCard(material.stock, 'plain', { lines: [material.noStock] });
+  const urgent = rows.filter(needsSomebody);
+  return makeCard(material.stock, urgent.length > 0 ? 'warn' : 'plain', {
+    facts: [countFact(t, 'cans', rows.length), ...totals(t, rows)],
+    lines: rows.map((row) => stockLine(t, row)),
+    actions: urgent
+      .flatMap((row) => canTaps(t, row.can).slice(0, 1))
+      .map((tap, i) => ({ ...tap, id: `${tap.id}-${i + 1}` })),
+  });
+}
+
+function totals(t: Telling, rows: readonly StockRow[]): readonly CardFact[] {
+  const total = (component: Component) =>
+    grams(rows.filter(({ can }) => can.component === component).reduce((sum, { can }) => sum + leftGrams(can), 0));
+  return [massFact(t, 'part-a-stock', total('part-a')), massFact(t, 'part-b-stock', total('part-b'))];
+}
+
+/** What needs somebody, with its taps, for a home tab; `undefined` where nothing does. */
+export function cansCard(t: Telling): Card | undefined {
+  const urgent = stockOf(t.shop, t.now).filter(needsSomebody);
+  if (urgent.length === 0) return undefined;
+  const lines = urgent.map((row) => stockLine(t, row));
+  return makeCard(t.words.chat.cansTitle, 'warn', { lines, actions: stockCard(t).actions });
+}
+
+/** The morning's lines: only what needs somebody. */
+export function morningLines(t: Telling): readonly string[] {
+  const urgent = stockOf(t.shop, t.now).filter(needsSomebody);
+  return urgent.length === 0 ? [t.words.material.morningNothing] : urgent.map((row) => stockLine(t, row));
+}
+
+function needsSomebody({ gas, isLow, daysToExpiry }: StockRow): boolean {
+  const expires = daysToExpiry !== undefined && daysToExpiry <= expiryNoticeDays;
+  return gas.is === 'doubtful' || gas.is === 'lid-off' || isLow || expires;
+}
+
+function stockLine(t: Telling, row: StockRow): string {
+  const { material } = t.words;
+  const { can, daysOpen, daysToExpiry, isLow, headspace } = row;
+  const details = [
+    material.openDays(daysOpen),
+    ...(daysToExpiry === undefined ? [] : [material.expiresIn(daysToExpiry)]),
+    gasWords(t, row),
+    ...(headspace === undefined || row.gas.is === 'not-needed'
+      ? []
+      : [material.gasFor(t.f.volume(headspace.headspaceLitres), t.f.volume(headspace.gasLitres))]),
+    ...(isLow ? [material.low] : []),
+  ].filter((detail) => detail !== '');
+  const told = details.length === 0 ? '' : `; ${t.f.list(details)}`;
+  return material.stockRow(can.number, can.component, can.lot, can.sheet.name, t.f.mass(row.leftGrams), told);
+}
+
+function gasWords(t: Telling, { gas }: StockRow): string {
+  const { material } = t.words;
+  switch (gas.is) {
+    case 'not-needed':
+      return '';
+    case 'blanketed':
+      return material.gas.blanketed(t.f.timeDown(gas.at));
+    case 'lid-off':
+      return material.gas['lid-off'](t.f.timeDown(gas.since));
+    case 'doubtful':
+      return material.gas.doubtful(t.f.timeDown(gas.since));
+  }
+}

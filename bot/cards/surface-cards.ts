@@ -1,0 +1,173 @@
+// A part before its coat: what came in, how it was prepared, how warm it is and how far from the dew point.
+
+import { dewPoint } from '../../core/calc/air.ts';
+import { isRefused } from '../../core/calc/refusal.ts';
+import { coatClimate } from '../../core/coat/coat-climate.ts';
+import type { PartDetails } from '../../core/commands.ts';
+import { defaultPlace, type PlaceName } from '../../core/ids.ts';
+import { type Part, phaseOfPart } from '../../core/part/part.ts';
+import { batchOf } from '../../core/part/part-decide.ts';
+import { earliestSurfaceEnd, sheetsAtHand } from '../../core/part/surface-life.ts';
+import { airBreaches } from '../../core/products/sheet-air.ts';
+import { airLog, liveParts } from '../../core/shop.ts';
+import { celsiusSpread } from '../../core/units.ts';
+import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
+import {
+  filmFact,
+  notAfterFact,
+  partAreaFact,
+  percentFact,
+  spreadFact,
+  type Telling,
+  tap,
+  temperatureFact,
+  wallFact,
+} from './telling.ts';
+
+export const surfaceTap = (t: Telling, part: string): CardAction =>
+  tap(t, 'surface', `surface ${part} {surface-temperature}C`);
+
+/** One part, or a whole pasted list: what is known of each, and what is missing. */
+export function notedCard(t: Telling, parts: readonly Part[]): Card {
+  const { replies, parts: words } = t.words;
+  const [first] = parts;
+  if (first === undefined) return makeCard(replies.settled, 'plain');
+  const only = parts.length === 1;
+  return makeCard(only ? replies.partNoted(first.name) : words.several(parts.length), 'plain', {
+    facts: only ? detailFacts(t, first.details) : [],
+    lines: [...parts.map((part) => words.detail(part.name, knownOf(t, part.details))), ...missingLines(t, parts)],
+    actions: only ? bareTaps(t, first) : [],
+  });
+}
+
+function detailFacts(t: Telling, details: PartDetails): readonly CardFact[] {
+  const { wallMillimetres, areaSquareMetres, highestCelsius } = details;
+  return [
+    ...(wallMillimetres === undefined ? [] : [wallFact(t, wallMillimetres)]),
+    ...(areaSquareMetres === undefined ? [] : [partAreaFact(t, areaSquareMetres)]),
+    ...(highestCelsius === undefined ? [] : [temperatureFact(t, 'part-bears', highestCelsius)]),
+  ];
+}
+
+function knownOf(t: Telling, details: PartDetails): string {
+  const { serial, job, customer, metal, wallMillimetres, areaSquareMetres, highestCelsius } = details;
+  const label = t.words.records.details;
+  return t.f.list(
+    [
+      serial === undefined ? '' : `${label.serial} ${serial}`,
+      job === undefined ? '' : `${label.job} ${job}`,
+      customer ?? '',
+      metal === undefined ? '' : t.words.names.metal(metal),
+      wallMillimetres === undefined ? '' : t.f.wall(wallMillimetres),
+      areaSquareMetres === undefined ? '' : t.f.area(areaSquareMetres),
+      highestCelsius === undefined ? '' : t.words.parts.bears(t.f.temperature(highestCelsius)),
+    ].filter((text) => text !== ''),
+  );
+}
+
+/** What the plan, the heat-up and the oven would need, with the parts that lack it. */
+function missingLines(t: Telling, parts: readonly Part[]): readonly string[] {
+  const { detailNames, unknownDetails } = t.words.parts;
+  const lacking = (has: (details: PartDetails) => unknown) =>
+    parts.filter(({ details }) => has(details) === undefined).map(({ name }) => name);
+  const byParts = new Map<string, string[]>();
+  const wants: readonly (readonly [string, (details: PartDetails) => unknown])[] = [
+    [detailNames.metal, ({ metal }) => metal],
+    [detailNames.wall, ({ wallMillimetres }) => wallMillimetres],
+    [detailNames.area, ({ areaSquareMetres }) => areaSquareMetres],
+    [detailNames.bears, ({ highestCelsius }) => highestCelsius],
+  ];
+  for (const [what, has] of wants) {
+    const names = t.f.list(lacking(has));
+    if (names !== '') byParts.set(names, [...(byParts.get(names) ?? []), what]);
+  }
+  return [...byParts].map(([names, what]) => unknownDetails(names, t.f.list(what)));
+}
+
+/** What a bare part may have next. */
+export function bareTaps(t: Telling, { name }: Part): readonly CardAction[] {
+  return [surfaceTap(t, name), tap(t, 'prep', `prep ${name} {grade}`)];
+}
+
+export function surfaceFacts(t: Telling, part: Part): readonly CardFact[] {
+  if (phaseOfPart(part).is !== 'bare') return [];
+  const end = earliestSurfaceEnd(part, sheetsAtHand(t.shop), airLog(t.shop));
+  const profile = part.prepared?.profileMicrometres;
+  return [
+    ...(profile === undefined ? [] : [filmFact(t, 'profile', profile)]),
+    ...(end === undefined ? [] : [notAfterFact(t, 'surface-ends-at', end.at)]),
+  ];
+}
+
+export function preparedCard(t: Telling, part: Part): Card {
+  const { prepared } = part;
+  const { parts, replies } = t.words;
+  if (prepared === undefined) return makeCard(replies.partNoted(part.name), 'plain');
+  const sheets = sheetsAtHand(t.shop);
+  const end = earliestSurfaceEnd(part, sheets, airLog(t.shop));
+  const { saltsMilligramsPerSquareMetre: salts, dustRating: dust } = prepared;
+  return makeCard(parts.prepared(part.name, parts.grades[prepared.grade]), 'plain', {
+    facts: surfaceFacts(t, part),
+    lines: [
+      ...(salts === undefined ? [] : [parts.salts(t.f.decimal(salts))]),
+      ...(dust === undefined ? [] : [parts.dust(dust)]),
+      end === undefined
+        ? parts.noSurfaceLife(t.f.list(sheets.map(({ name }) => name)))
+        : parts.surfaceLifeOf(end.sheet.name),
+    ],
+    actions: bareTaps(t, part),
+  });
+}
+
+/** The part's own surface against the air of the place, and against the sheets at hand. */
+export function partSurfaceCard(t: Telling, part: Part): Card {
+  const { parts } = t.words;
+  const place = batchOf(t.shop, part)?.place ?? defaultPlace;
+  const read = coatClimate(t.shop, place, part, t.now);
+  const { celsius, relativeHumidityPercent: humidity, surfaceCelsius } = read;
+  const dew = celsius === undefined || humidity === undefined ? undefined : dewPoint(celsius, humidity);
+  const known = dew === undefined || isRefused(dew) ? undefined : dew;
+  const breaches = sheetsAtHand(t.shop).flatMap((sheet) => {
+    const broken = airBreaches(sheet, read);
+    return broken.length === 0
+      ? []
+      : [`${sheet.name}: ${t.words.objection({ code: 'air-outside', breaches: broken }, t.f)}`];
+  });
+  return makeCard(parts.surfaceRead(part.name), breaches.length > 0 ? 'warn' : 'plain', {
+    facts: [
+      ...(surfaceCelsius === undefined ? [] : [temperatureFact(t, 'surface-temperature', surfaceCelsius)]),
+      ...(known === undefined ? [] : [temperatureFact(t, 'dew-point', known)]),
+      ...(known === undefined || surfaceCelsius === undefined
+        ? []
+        : [spreadFact(t, celsiusSpread(surfaceCelsius - known))]),
+      ...(humidity === undefined ? [] : [percentFact(t, 'humidity', humidity)]),
+    ],
+    lines: [...breaches, ...(known === undefined ? [parts.spreadNeeds] : [])],
+    actions: phaseOfPart(part).is === 'bare' ? bareTaps(t, part).filter(({ id }) => id === 'prep') : [],
+  });
+}
+
+/** Said before a coat: whose steel nobody has read. A short line, never an objection. */
+export function surfacesBeforeCoat(t: Telling, place: PlaceName): readonly string[] {
+  const waiting = liveParts(t.shop).filter((part) => phaseOfPart(part).is === 'bare');
+  const unread = waiting.filter((part) => coatClimate(t.shop, place, part, t.now).surfaceOf !== 'part');
+  if (waiting.length > 0 && unread.length === 0) return [];
+  return waiting.length === 0
+    ? [t.words.parts.readSurfaces]
+    : [t.words.parts.surfaceNotRead(t.f.list(unread.map(({ name }) => name)))];
+}
+
+/** Said on a coat: what its distance from the dew point rests on. */
+export function surfaceOfCoat(t: Telling, part: Part): readonly string[] {
+  const coat = part.coats.at(-1);
+  const place = batchOf(t.shop, part)?.place ?? defaultPlace;
+  if (coat === undefined) return [];
+  switch (coatClimate(t.shop, place, part, coat.at).surfaceOf) {
+    case 'part':
+      return [];
+    case 'place':
+      return [t.words.parts.surfaceOfPlace(part.name)];
+    case undefined:
+      return [t.words.parts.surfaceNotRead(part.name)];
+  }
+}

@@ -1,0 +1,134 @@
+// The answers to weighing in pieces and to bringing a mix back, and what a weighing's card says of cans and repair.
+
+import type { Batch } from '../../core/batch/batch.ts';
+import { isRatioWithin } from '../../core/batch/batch-rules.ts';
+import { roomIn } from '../../core/batch/weigh-rules.ts';
+import { ratioError } from '../../core/calc/mixing.ts';
+import { type Addition, repair } from '../../core/calc/mixing-repair.ts';
+import { partBFor } from '../../core/calc/mixing-tolerance.ts';
+import { isRefused } from '../../core/calc/refusal.ts';
+import { leftGrams } from '../../core/can/can.ts';
+import { blanketTimes } from '../../core/can/can-clocks.ts';
+import type { FromCan } from '../../core/can/can-events.ts';
+import type { Component } from '../../core/commands.ts';
+import { mixRatio } from '../../core/products/sheet.ts';
+import { fraction, type Grams, grams, litres, minutesAfter } from '../../core/units.ts';
+import { batchTaps } from './batch-cards.ts';
+import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
+import { massFact, type Telling, tap } from './telling.ts';
+
+const toleranceOf = (batch: Batch) => {
+  const share = fraction(batch.sheet.ratio.tolerancePercent / 100);
+  return { under: share, over: share };
+};
+
+/** One part is in, the other is still to come. */
+export function partInCard(t: Telling, batch: Batch, component: Component, from: readonly FromCan[]): Card {
+  const { material } = t.words;
+  const inVessel = batch.inVessel[component];
+  const pour =
+    component === 'part-a' && inVessel
+      ? partBFor(mixRatio(batch.sheet.ratio), toleranceOf(batch), inVessel.grams)
+      : undefined;
+  const wanted = pour === undefined || isRefused(pour) ? undefined : pour;
+  const next =
+    wanted === undefined
+      ? material.nextA
+      : material.nextB(t.f.mass(wanted.exactGrams), t.f.mass(wanted.leastGrams), t.f.mass(wanted.mostGrams));
+  return makeCard(material.partIn(batch.number, component), 'plain', {
+    facts: [
+      ...(inVessel === undefined ? [] : [massFact(t, component, inVessel.grams)]),
+      ...(wanted === undefined ? [] : [massFact(t, 'part-b-exact', wanted.exactGrams)]),
+    ],
+    lines: [next, ...fromCanLines(t, from)],
+    actions: [...blanketTaps(t, from), ...batchTaps(t, batch)],
+    fields: [{ id: 'part-b', label: t.words.facts['part-b'], unit: 'g' }],
+  });
+}
+
+/** Which cans gave, and which of them want gas now. */
+export function fromCanLines(t: Telling, from: readonly FromCan[]): readonly string[] {
+  const { material } = t.words;
+  return from.flatMap(({ can: number }) => {
+    const can = t.shop.cans.get(number);
+    if (can === undefined) return [];
+    const left = leftGrams(can);
+    const since = left > 0 ? blanketTimes(can)?.since : undefined;
+    return [
+      left > 0 ? material.fromCan(number, can.lot, t.f.mass(left)) : material.canEmpty(number, can.lot),
+      ...(since === undefined ? [] : [material.blanketNow(number, t.f.timeDown(since))]),
+    ];
+  });
+}
+
+export function blanketTaps(t: Telling, from: readonly FromCan[]): readonly CardAction[] {
+  return from.flatMap(({ can: number }) => {
+    const can = t.shop.cans.get(number);
+    const wanted = can !== undefined && leftGrams(can) > 0 && blanketTimes(can) !== undefined;
+    return wanted
+      ? [{ ...tap(t, 'blanket', `blanket ${number}`), id: from.length > 1 ? `blanket-${number}` : 'blanket' }]
+      : [];
+  });
+}
+
+export interface RepairTold {
+  readonly facts: readonly CardFact[];
+  readonly lines: readonly string[];
+  readonly taps: readonly CardAction[];
+}
+
+const nothing: RepairTold = { facts: [], lines: [], taps: [] };
+
+/** For a mix out of tolerance: what brings it back while that is possible, or why nothing does. */
+export function repairTold(t: Telling, batch: Batch): RepairTold {
+  const { material } = t.words;
+  const { weighing, sheet, vesselLitres } = batch;
+  if (weighing === undefined) return nothing;
+  const known = litres(vesselLitres === undefined ? unbounded : roomIn(vesselLitres));
+  const way = repair(mixRatio(sheet.ratio), toleranceOf(batch), weighing, known);
+  if (isRefused(way) || way.add === 'nothing') return nothing;
+  if (sheet.repair === undefined) return { ...nothing, lines: [material.repairNotOnSheet] };
+  const untilAt = minutesAfter(weighing.at, sheet.repair.withinMinutes);
+  if (t.now > untilAt || batch.filteredAt !== undefined) {
+    return { ...nothing, lines: [material.repairTooLate(t.f.timeDown(untilAt))] };
+  }
+  const component = way.add;
+  const { exact } = way;
+  const needed = exact.mixedLitres === undefined ? undefined : t.f.volume(exact.mixedLitres);
+  if (exact.vessel === 'too-small') return { ...nothing, lines: [material.repairVessel(needed ?? '?')] };
+  const weight = weighable(batch, component, exact);
+  return {
+    facts: [massFact(t, component === 'part-a' ? 'add-part-a' : 'add-part-b', exact.grams)],
+    lines: [
+      material.repairAdd(`${weight} g`, component, t.f.timeDown(untilAt)),
+      ...(vesselLitres === undefined && needed !== undefined ? [material.repairVesselUnknown(needed)] : []),
+    ],
+    taps: [tap(t, 'add', `add ${batch.number} ${component === 'part-a' ? 'a' : 'b'} ${weight}g`)],
+  };
+}
+
+/** Nobody said how big the vessel is. */
+const unbounded = 1e6;
+
+/** In as few digits as still bring it within the tolerance, for a scale in a workshop. */
+function weighable(batch: Batch, component: Component, { grams: exact }: Addition): string {
+  const { weighing, sheet } = batch;
+  for (const digits of [0, 1]) {
+    const rounded = Number(exact.toFixed(digits));
+    if (weighing === undefined || rounded <= 0) continue;
+    const error = ratioError(mixRatio(sheet.ratio), {
+      partAGrams: plus(weighing.partAGrams, component === 'part-a' ? rounded : 0),
+      partBGrams: plus(weighing.partBGrams, component === 'part-b' ? rounded : 0),
+    });
+    if (!isRefused(error) && isRatioWithin(error, sheet.ratio)) return String(rounded);
+  }
+  return exact.toFixed(2);
+}
+
+const plus = (mass: Grams, more: number): Grams => grams(mass + more);
+
+export function ratioWithin(batch: Batch): boolean {
+  if (batch.weighing === undefined) return true;
+  const error = ratioError(mixRatio(batch.sheet.ratio), batch.weighing);
+  return !isRefused(error) && isRatioWithin(error, batch.sheet.ratio);
+}

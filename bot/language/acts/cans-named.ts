@@ -1,0 +1,36 @@
+// `can 3 4` on a line that pours: which cans it came from. They are taken off before the weights are read.
+
+import type { CanNumber } from '../../../core/ids.ts';
+import type { Fault } from '../reading.ts';
+import type { Token } from '../typed/tokens.ts';
+import { batchFrom } from './gather.ts';
+
+export const canMarks: ReadonlySet<string> = new Set(['can', 'cans', 'tin', 'tins']);
+
+export interface CansApart {
+  readonly cans: readonly CanNumber[];
+  readonly rest: readonly Token[];
+}
+
+export function cansApart(tokens: readonly Token[]): CansApart | Fault {
+  const mark = tokens.findIndex((token) => token.kind === 'word' && canMarks.has(token.word));
+  if (mark === -1) return { cans: [], rest: tokens };
+  const cans: CanNumber[] = [];
+  let next = mark + 1;
+  for (; next < tokens.length; next++) {
+    const token = tokens[next];
+    if (token?.kind === 'word' && (token.word === 'and' || token.word === '&')) continue;
+    if (token?.kind !== 'number') break;
+    const can = batchFrom(token);
+    if (typeof can !== 'number') return { ...can, needs: ['can'] };
+    if (!cans.includes(can)) cans.push(can);
+  }
+  const [token] = tokens.slice(mark);
+  if (cans.length === 0) return { code: 'incomplete', needs: ['can'], ...(token !== undefined && { token }) };
+  return { cans, rest: [...tokens.slice(0, mark), ...tokens.slice(next)] };
+}
+
+/** The cans as a command holds them. */
+export function withCans(apart: CansApart): { readonly cans?: readonly CanNumber[] } {
+  return apart.cans.length === 0 ? {} : { cans: apart.cans };
+}

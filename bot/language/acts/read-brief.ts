@@ -1,0 +1,145 @@
+// `brief 1 in booth spray kari omar near lia out noor outside rosa 1.2kg`, `brief 13:30`: who sprays, who stays near, who
+// moved out, who stands outside, and how much will be sprayed in an hour.
+
+import type { CommandOf } from '../../../core/commands.ts';
+import type { EpochMs, Grams } from '../../../core/units.ts';
+import { placeNamed } from '../names-typed.ts';
+import { personTyped, placings, vesselWords } from '../people-typed.ts';
+import { type Fault, isFault } from '../reading.ts';
+import { isOutside, slots } from '../slots.ts';
+import { mannerOf } from '../stance.ts';
+import { readDateAndTime, readTimeOfDay } from '../times/time-typed.ts';
+import { dayOf, instantOf } from '../times/wall-clock.ts';
+import { batchMarks, fillers } from '../trade-words.ts';
+import type { Token } from '../typed/tokens.ts';
+import { type ActLine, type ActRead, leftOver } from './act-line.ts';
+import { batchFrom } from './gather.ts';
+
+type Filling = {
+  startsAt?: EpochMs;
+  batch?: number;
+  place?: string;
+  attendant?: string;
+  gramsPerHour?: Grams;
+  insideVessel?: true;
+  readonly people: { sprayers?: string[]; stays?: string[]; out?: string[] };
+  /** What the next names do. */
+  placing: 'sprayers' | 'stays' | 'out' | 'attendant';
+};
+
+export function readBrief(act: ActLine): ActRead | Fault {
+  const ahead = startFrom(act);
+  const manner = mannerOf(ahead.rest, act.line, act.context, true);
+  if (isFault(manner)) return manner;
+  const filled: Filling = { people: {}, placing: 'sprayers' };
+  if (ahead.startsAt !== undefined) filled.startsAt = ahead.startsAt;
+  const { tokens } = manner;
+  for (let i = 0; i < tokens.length; i++) {
+    const next = take(filled, tokens, i);
+    if (typeof next !== 'number') return next;
+    i = next - 1;
+  }
+  const { people, placing: _, ...rest } = filled;
+  const command: CommandOf<'brief'> = { verb: 'brief', ...rest, ...people };
+  const { said, stance } = manner;
+  return { command, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
+}
+
+/** A time of day still to come today, or a date and time without `at` before it: when the spraying starts. */
+function startFrom({ tokens, context }: ActLine): { readonly startsAt?: EpochMs; readonly rest: readonly Token[] } {
+  const { now, zone } = context;
+  for (const [i, token] of tokens.entries()) {
+    if (token.kind === 'word' && (token.word === 'permit' || token.word === 'permitted')) break;
+    if (token.kind !== 'word' || !/^\d/.test(token.word)) continue;
+    const before = tokens[i - 1];
+    const afterAt = before?.kind === 'word' && before.word === 'at';
+    const exact = readDateAndTime(token.text);
+    const time = readTimeOfDay(token.text);
+    const at =
+      exact !== undefined && exact !== 'no-such-time' && exact.offsetMinutes === undefined && !afterAt
+        ? instantOf(exact.day, exact.time, zone)
+        : time !== undefined && time !== 'no-such-time' && instantOf(dayOf(now, zone), time, zone) > now
+          ? instantOf(dayOf(now, zone), time, zone)
+          : undefined;
+    if (at === undefined) continue;
+    const from = afterAt ? i - 1 : i;
+    return { startsAt: at, rest: [...tokens.slice(0, from), ...tokens.slice(i + 1)] };
+  }
+  return { rest: tokens };
+}
+
+/** The index after what was taken. */
+function take(filled: Filling, tokens: readonly Token[], index: number): number | Fault {
+  const token = tokens[index];
+  if (token === undefined) return index + 1;
+  if (token.kind === 'number') return takeBatch(filled, token, index);
+  if (token.kind === 'quantity') return takeRate(filled, tokens, index);
+  if (token.kind !== 'word' && token.kind !== 'quoted') return leftOver(token);
+  const word = token.kind === 'word' ? token.word : '';
+  const placing = placings.get(word);
+  if (placing !== undefined) {
+    filled.placing = placing;
+    return index + 1;
+  }
+  if (vesselWords.has(word)) {
+    filled.insideVessel = true;
+    return index + 1;
+  }
+  if (batchMarks.has(word) && tokens[index + 1]?.kind === 'number') return index + 1;
+  if (word === 'in' || word === 'at') return takePlace(filled, tokens, index);
+  if (fillers.has(word) || word === 'a' || word === 'an') return index + 1;
+  return takePerson(filled, token) ?? index + 1;
+}
+
+function takeBatch(filled: Filling, token: Extract<Token, { kind: 'number' }>, index: number): number | Fault {
+  const batch = batchFrom(token);
+  if (typeof batch !== 'number') return batch;
+  if (filled.batch !== undefined) return leftOver(token);
+  filled.batch = batch;
+  return index + 1;
+}
+
+/** `1.2kg an hour`. */
+function takeRate(filled: Filling, tokens: readonly Token[], index: number): number | Fault {
+  const token = tokens[index];
+  if (token?.kind !== 'quantity' || token.quantity.is !== 'mass' || filled.gramsPerHour !== undefined) {
+    return token === undefined ? index + 1 : leftOver(token);
+  }
+  const { limits } = slots['spray-rate'];
+  if (limits !== undefined && isOutside(limits, token.quantity.grams)) {
+    return { code: 'impossible', token, needs: ['spray-rate'], limits };
+  }
+  filled.gramsPerHour = token.quantity.grams;
+  let next = index + 1;
+  for (
+    let word = tokens[next];
+    word?.kind === 'word' && /^(?:an|per|hour|h|\/h)$/.test(word.word);
+    word = tokens[next]
+  ) {
+    next += 1;
+  }
+  return next;
+}
+
+/** `in a tank` is no place. */
+function takePlace(filled: Filling, tokens: readonly Token[], index: number): number | Fault {
+  const next = tokens[index + 1];
+  const place = next?.kind === 'word' && !vesselWords.has(next.word) ? placeNamed(next.word) : undefined;
+  if (place === undefined || next === undefined) return index + 1;
+  if (filled.place !== undefined) return leftOver(next);
+  filled.place = place;
+  return index + 2;
+}
+
+function takePerson(filled: Filling, token: Token): Fault | undefined {
+  const person = personTyped(token);
+  if (person === undefined) return { ...leftOver(token), needs: ['people'] };
+  if (filled.placing === 'attendant') {
+    if (filled.attendant !== undefined) return leftOver(token);
+    filled.attendant = person;
+    return undefined;
+  }
+  const list = filled.people[filled.placing] ?? [];
+  filled.people[filled.placing] = list.includes(person) ? list : [...list, person];
+  return undefined;
+}

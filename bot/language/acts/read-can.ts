@@ -1,0 +1,43 @@
+// What is done with a can: `lid 3`, `blanket 3`, `check 3`, `prestir 3`, `discard 3 gelled in the can`.
+
+import type { Command } from '../../../core/commands.ts';
+import { type Fault, isFault } from '../reading.ts';
+import { saidTimeFrom } from '../times/said-time.ts';
+import { fillers } from '../trade-words.ts';
+import { type ActLine, type ActRead, leftOver } from './act-line.ts';
+import { canMarks } from './cans-named.ts';
+import { batchFrom, gather } from './gather.ts';
+import { reasonOf } from './read-hold.ts';
+
+type CanVerb = 'lid' | 'blanket' | 'check' | 'prestir';
+
+export function canReader(verb: CanVerb): (act: ActLine) => Command | Fault {
+  return (act) => {
+    const gathered = gather(act);
+    if (isFault(gathered)) return gathered;
+    return { verb, ...(gathered.batch !== undefined && { can: gathered.batch }) };
+  };
+}
+
+export function readDiscard(act: ActLine): ActRead | Fault {
+  const index = act.tokens.findIndex(
+    (token) => token.kind !== 'word' || !(canMarks.has(token.word) || fillers.has(token.word)),
+  );
+  const token = act.tokens[index];
+  if (token === undefined) return { code: 'incomplete', needs: ['can'] };
+  if (token.kind !== 'number') return { ...leftOver(token), needs: ['can'] };
+  const can = batchFrom(token);
+  if (typeof can !== 'number') return { ...can, needs: ['can'] };
+  const time = saidTimeFrom(act.tokens, index + 1, act.context);
+  if (time !== undefined && isFault(time)) return time;
+  const reasonFrom = time?.to ?? index + 1;
+  const reason = reasonOf(act, { reasonFrom, ...(time !== undefined && { at: time.at }) });
+  if (isFault(reason)) return reason;
+  if (reason.words === '') return { code: 'incomplete', needs: ['reason'] };
+  const at = reason.at ?? time?.at;
+  return {
+    command: { verb: 'discard', can, why: reason.words },
+    ...(at !== undefined && { at }),
+    ...(reason.stance !== undefined && { stance: reason.stance }),
+  };
+}

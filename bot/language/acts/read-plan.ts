@@ -1,0 +1,154 @@
+// `plan 6x0.8m2 spray 12um ready 13:00`, `plan impeller-7 valve-3 flow`: what is to be coated, how, how thick, and when the
+// first batch is wanted.
+
+import type { Method, PlanAsked, PlannedParts, Question } from '../../../core/commands.ts';
+import { type EpochMs, type Micrometres, micrometres, type SquareMetres, squareMetres } from '../../../core/units.ts';
+import { looksLikePart } from '../names-typed.ts';
+import type { Fault } from '../reading.ts';
+import { isOutside, slots } from '../slots.ts';
+import { readTimeOfDay } from '../times/time-typed.ts';
+import { dayAfter, dayOf, instantOf } from '../times/wall-clock.ts';
+import { fillers, methodsByWord } from '../trade-words.ts';
+import { type Token, tokensAt } from '../typed/tokens.ts';
+import { type ActLine, leftOver } from './act-line.ts';
+import { baseValue, doubtful, type NameToken } from './gather.ts';
+import { sheetFrom } from './read-names.ts';
+
+type Filling = {
+  readonly parts: PlannedParts[];
+  readonly words: NameToken[];
+  method?: Method;
+  film?: Micrometres;
+  readyAt?: EpochMs;
+};
+
+/** `6x0.8m2` in one piece. */
+const timesShape = /^(\d{1,4})x(?=[\d.,])/i;
+
+export function readPlan(act: ActLine): Question | Fault {
+  const filled: Filling = { parts: [], words: [] };
+  const { tokens } = act;
+  for (let i = 0; i < tokens.length; i++) {
+    const took = take(act, filled, i);
+    if (typeof took !== 'number') return took;
+    i = took - 1;
+  }
+  const sheet = sheetFrom(act, filled.words);
+  if (typeof sheet === 'object') return sheet;
+  const { parts, method, film, readyAt } = filled;
+  if (parts.length === 0) return { code: 'incomplete', needs: ['area'] };
+  if (method === undefined) {
+    const tries = ['spray', 'flow', 'dip'].map((way) => `${act.line} ${way}`);
+    return { code: 'incomplete', needs: ['method'], tries };
+  }
+  const asked: PlanAsked = {
+    ...{ parts, method },
+    ...(film !== undefined && { dryFilmMicrometres: film }),
+    ...(sheet !== undefined && { sheet }),
+    ...(readyAt !== undefined && { readyAt }),
+  };
+  return { ask: 'plan', ...asked };
+}
+
+/** The index after what was taken. */
+function take(act: ActLine, filled: Filling, index: number): number | Fault {
+  const token = act.tokens[index];
+  if (token === undefined) return index + 1;
+  switch (token.kind) {
+    case 'word':
+      return takeWord(act, filled, token, index);
+    case 'quoted':
+      filled.words.push(token);
+      return index + 1;
+    case 'number':
+      return takeCount(act, filled, index);
+    case 'quantity':
+      return takeQuantity(filled, token, index);
+    case 'doubt':
+      return doubtful(token, act.line, token.is === 'area' ? 'area' : 'dry-film');
+    case 'impossible':
+      return leftOver(token);
+    default: {
+      const never: never = token;
+      return never;
+    }
+  }
+}
+
+function takeWord(
+  act: ActLine,
+  filled: Filling,
+  token: Extract<Token, { kind: 'word' }>,
+  index: number,
+): number | Fault {
+  const { word } = token;
+  const glued = timesShape.exec(token.text);
+  if (glued !== null) {
+    const [area] = tokensAt(token.text.slice(glued[0].length), token.start + glued[0].length);
+    return area?.kind === 'quantity' && area.quantity.is === 'area'
+      ? addParts(filled, token, Number(glued[1]), area.quantity.squareMetres, index + 1)
+      : { ...leftOver(token), needs: ['area'] };
+  }
+  const method = methodsByWord.get(word);
+  if (method !== undefined) {
+    if (filled.method !== undefined && filled.method !== method) return leftOver(token);
+    filled.method = method;
+    return index + 1;
+  }
+  if (word === 'ready') return takeReady(act, filled, index);
+  if (act.context.parts.includes(word) || looksLikePart(word)) filled.parts.push({ part: word });
+  else if (!fillers.has(word)) filled.words.push(token);
+  return index + 1;
+}
+
+/** `6 x 0.8m2`, `6 impeller of 0.8m2` is not read. */
+function takeCount(act: ActLine, filled: Filling, index: number): number | Fault {
+  const [count, times, area] = act.tokens.slice(index, index + 3);
+  if (count?.kind !== 'number') return index + 1;
+  const isTimes = times?.kind === 'word' && (times.word === 'x' || times.word === 'of');
+  if (isTimes && area?.kind === 'quantity' && area.quantity.is === 'area' && count.number.whole) {
+    return addParts(filled, count, count.number.value, area.quantity.squareMetres, index + 3);
+  }
+  return { ...leftOver(count), needs: ['area'] };
+}
+
+function takeQuantity(filled: Filling, token: Extract<Token, { kind: 'quantity' }>, index: number): number | Fault {
+  const { quantity } = token;
+  if (quantity.is === 'area') return addParts(filled, token, 1, quantity.squareMetres, index + 1);
+  const isFilm = quantity.is === 'film' || quantity.is === 'length';
+  if (!isFilm || filled.film !== undefined) return leftOver(token);
+  const film = quantity.is === 'film' ? quantity.micrometres : micrometres(quantity.millimetres * 1000);
+  const { limits } = slots['dry-film'];
+  if (limits !== undefined && isOutside(limits, film))
+    return { code: 'impossible', token, needs: ['dry-film'], limits };
+  filled.film = film;
+  return index + 1;
+}
+
+/** No shop has ten thousand parts in one plan. */
+const mostParts = 10_000;
+
+function addParts(filled: Filling, token: Token, count: number, area: SquareMetres, next: number): number | Fault {
+  const { limits } = slots.area;
+  const quantity = { is: 'area' as const, squareMetres: area };
+  if ((limits !== undefined && isOutside(limits, baseValue(quantity))) || count < 1 || count > mostParts) {
+    return { code: 'impossible', token, needs: ['area'], ...(limits !== undefined && { limits }) };
+  }
+  filled.parts.push({ count, eachSquareMetres: squareMetres(area) });
+  return next;
+}
+
+/** A time of day to come: today's, or tomorrow's once today's is past. */
+function takeReady(act: ActLine, filled: Filling, index: number): number | Fault {
+  const skip = act.tokens[index + 1];
+  const at = skip?.kind === 'word' && (skip.word === 'at' || skip.word === 'by') ? index + 2 : index + 1;
+  const token = act.tokens[at];
+  if (token === undefined || filled.readyAt !== undefined) return { code: 'incomplete', needs: ['ready-time'] };
+  const time = readTimeOfDay(token.text);
+  if (time === undefined || time === 'no-such-time') return { code: 'impossible', token, needs: ['ready-time'] };
+  const { now, zone } = act.context;
+  const today = dayOf(now, zone);
+  const next = instantOf(today, time, zone);
+  filled.readyAt = next > now ? next : instantOf(dayAfter(today), time, zone);
+  return at + 1;
+}

@@ -1,0 +1,136 @@
+// `prep impeller-7 sa2.5 60um salts 12mg/m2 dust 1`: how the steel was prepared. The grade is one of the published ones,
+// however it is spaced; profile is a film's unit, salts and dust have their labels.
+
+import { type CommandOf, type SurfaceGrade, surfaceGrades } from '../../../core/commands.ts';
+import { type Micrometres, milligramsPerSquareMetre } from '../../../core/units.ts';
+import { type Fault, isFault } from '../reading.ts';
+import { isOutside, slots } from '../slots.ts';
+import type { Token } from '../typed/tokens.ts';
+import { type ActLine, leftOver, lineWith } from './act-line.ts';
+import { gather } from './gather.ts';
+import { partsFrom } from './read-names.ts';
+
+type Prepared = Omit<CommandOf<'prep'>, 'verb' | 'parts' | 'grade'>;
+type Said = { -readonly [Key in keyof Prepared]: Prepared[Key] };
+
+export function readPrep(act: ActLine): CommandOf<'prep'> | Fault {
+  const said: Said = {};
+  const rest: Token[] = [];
+  let grade: SurfaceGrade | undefined;
+  for (let i = 0; i < act.tokens.length; i++) {
+    const token = act.tokens[i];
+    if (token === undefined) continue;
+    const found = gradeFrom(act.tokens, i);
+    if (found !== undefined) {
+      if (grade !== undefined && grade !== found.grade) return leftOver(token);
+      grade = found.grade;
+      i = found.last;
+      continue;
+    }
+    const label = token.kind === 'word' ? token.word : '';
+    if (label === 'salts' || label === 'salt' || label === 'dust') {
+      const used = label === 'dust' ? takeDust(said, act, i) : takeSalts(said, act, i);
+      if (typeof used === 'object') return used;
+      i += used;
+      continue;
+    }
+    const film = token.kind === 'quantity' && token.quantity.is === 'film' ? token.quantity.micrometres : undefined;
+    if (film === undefined) rest.push(token);
+    else {
+      const fault = takeProfile(said, token, film);
+      if (fault !== undefined) return fault;
+    }
+  }
+  return commandFrom(act, rest, grade, said);
+}
+
+function commandFrom(
+  act: ActLine,
+  rest: readonly Token[],
+  grade: SurfaceGrade | undefined,
+  said: Said,
+): CommandOf<'prep'> | Fault {
+  const gathered = gather({ ...act, tokens: rest });
+  if (isFault(gathered)) return gathered;
+  const bare = rest.find((token) => token.kind === 'number');
+  if (bare !== undefined) {
+    const tries = slots.profile.units.map((unit) => lineWith(act.line, bare, `${bare.text}${unit}`));
+    return { code: 'unit-missing', token: bare, needs: ['profile'], tries };
+  }
+  const parts = partsFrom(gathered.words, act.context);
+  if (isFault(parts)) return parts;
+  if (grade === undefined) {
+    const tries = ['sa2.5', 'sp10', 'sp1'].map((word) => `${act.line} ${word}`);
+    return { code: 'incomplete', needs: ['grade'], tries };
+  }
+  return { verb: 'prep', parts, grade, ...said };
+}
+
+const gradeNamed: ReadonlyMap<string, SurfaceGrade> = new Map(surfaceGrades.map((grade) => [grade, grade]));
+
+/** `sa2.5`, `Sa 2 1/2`, `sp-10`, `SSPC SP 10`, `near` nothing: the standards' own words only. */
+function gradeFrom(
+  tokens: readonly Token[],
+  from: number,
+): { readonly grade: SurfaceGrade; readonly last: number } | undefined {
+  const first = tokens[from];
+  if (first?.kind !== 'word') return undefined;
+  let text = '';
+  let found: { readonly grade: SurfaceGrade; readonly last: number } | undefined;
+  for (let i = from; i < Math.min(from + 5, tokens.length); i++) {
+    const token = tokens[i];
+    if (token?.kind !== 'word' && token?.kind !== 'number') break;
+    text += token.text.toLowerCase().replaceAll(/sspc|[-_]/g, '');
+    const grade = gradeNamed.get(text.replace(/^sa(?:212|21\/2|2,5)$/, 'sa2.5'));
+    if (grade !== undefined) found = { grade, last: i };
+    else if (!/^(?:$|s[apt]?)/.test(text)) break;
+  }
+  return found;
+}
+
+function takeProfile(said: Said, token: Token, film: Micrometres): Fault | undefined {
+  if (said.profileMicrometres !== undefined) return leftOver(token);
+  const { limits } = slots.profile;
+  if (limits !== undefined && isOutside(limits, film)) return { code: 'impossible', token, needs: ['profile'], limits };
+  said.profileMicrometres = film;
+  return undefined;
+}
+
+const saltsShape = /^(\d+(?:[.,]\d+)?)(mg\/m\^?2)?$/;
+
+/** How many tokens after the label were its value. */
+function takeSalts(said: Said, act: ActLine, label: number): number | Fault {
+  const token = act.tokens[label + 1];
+  const after = act.tokens[label + 2];
+  const [, number, glued] = saltsShape.exec(token?.text.toLowerCase() ?? '') ?? [];
+  const labelToken = act.tokens[label];
+  if (token === undefined || number === undefined) {
+    return { code: 'incomplete', needs: ['salts'], ...(labelToken !== undefined && { token: labelToken }) };
+  }
+  const apart = after?.kind === 'word' && /^mg\/m\^?2$/.test(after.word);
+  if (glued === undefined && !apart) {
+    return { code: 'unit-missing', token, needs: ['salts'], tries: [lineWith(act.line, token, `${token.text}mg/m2`)] };
+  }
+  const value = Number(number.replace(',', '.'));
+  const { limits } = slots.salts;
+  if (limits !== undefined && isOutside(limits, value)) return { code: 'impossible', token, needs: ['salts'], limits };
+  if (said.saltsMilligramsPerSquareMetre !== undefined) return leftOver(token);
+  said.saltsMilligramsPerSquareMetre = milligramsPerSquareMetre(value);
+  return glued === undefined ? 2 : 1;
+}
+
+function takeDust(said: Said, act: ActLine, label: number): number | Fault {
+  const token = act.tokens[label + 1];
+  const labelToken = act.tokens[label];
+  if (token?.kind !== 'number') {
+    return { code: 'incomplete', needs: ['dust'], ...(labelToken !== undefined && { token: labelToken }) };
+  }
+  const { limits } = slots.dust;
+  const { value, whole } = token.number;
+  if (!whole || (limits !== undefined && isOutside(limits, value))) {
+    return { code: 'impossible', token, needs: ['dust'], ...(limits !== undefined && { limits }) };
+  }
+  if (said.dustRating !== undefined) return leftOver(token);
+  said.dustRating = value;
+  return 1;
+}

@@ -1,0 +1,170 @@
+// Questions about the past: `week`, `trace impeller-7`, `find customer harbour`, `export month csv`, `verify 3f9a12`.
+
+import {
+  type ExportForm,
+  type FindKey,
+  findKeys,
+  type RecordQuestion,
+  type TraceAsked,
+} from '../../../core/records/record-questions.ts';
+import { partNamed } from '../names-typed.ts';
+import { type Fault, isFault } from '../reading.ts';
+import type { Token } from '../typed/tokens.ts';
+import { type ActLine, leftOver } from './act-line.ts';
+import { dateOf, spanFrom, whichOf } from './read-span.ts';
+
+export function readRecordQuestion(ask: RecordQuestion['ask'], act: ActLine): RecordQuestion | Fault {
+  const { tokens } = act;
+  switch (ask) {
+    case 'week':
+    case 'month':
+      return readStretch(ask, tokens);
+    case 'from': {
+      const span = spanFrom(tokens);
+      if (span === undefined) return { code: 'incomplete', needs: ['span'] };
+      return isFault(span) ? span : { ask, span };
+    }
+    case 'trace': {
+      const of = tracedFrom(tokens);
+      return isFault(of) ? of : { ask, of };
+    }
+    case 'find':
+      return readFind(act);
+    case 'traveller':
+      return readTraveller(tokens);
+    case 'export':
+      return readExport(tokens);
+    case 'voc': {
+      const span = spanFrom(tokens) ?? { kind: 'month', which: 'this' };
+      return isFault(span) ? span : { ask, span };
+    }
+    case 'verify':
+      return readVerify(act);
+    case 'backup': {
+      const file = restOf(act, 0);
+      return file === '' ? { code: 'incomplete', needs: ['file'] } : { ask, file };
+    }
+    case 'keep':
+      return tokens[0] === undefined ? { ask } : leftOver(tokens[0]);
+    default: {
+      const never: never = ask;
+      return never;
+    }
+  }
+}
+
+const recordAsks: ReadonlySet<string> = new Set([
+  'week',
+  'month',
+  'from',
+  'trace',
+  'find',
+  'traveller',
+  'export',
+  'voc',
+  'verify',
+  'backup',
+  'keep',
+] satisfies readonly RecordQuestion['ask'][]);
+
+export function isRecordAsk(name: string): name is RecordQuestion['ask'] {
+  return recordAsks.has(name);
+}
+
+function readStretch(ask: 'week' | 'month', tokens: readonly Token[]): RecordQuestion | Fault {
+  const [first, second] = tokens;
+  if (second !== undefined) return leftOver(second);
+  const which = first === undefined ? 'this' : whichOf(first.kind === 'word' ? first.word : '');
+  if (which === undefined) return first === undefined ? { code: 'incomplete', needs: ['which'] } : leftOver(first);
+  return { ask, span: { kind: ask, which } };
+}
+
+function tracedFrom(tokens: readonly Token[]): TraceAsked | Fault {
+  const [first, second, third] = tokens;
+  if (first === undefined) return { code: 'incomplete', needs: ['traced'] };
+  const word = first.kind === 'word' ? first.word : '';
+  if (word === 'lot' || word === 'batch' || word === 'part') {
+    if (second === undefined) return { code: 'incomplete', needs: [word] };
+    if (third !== undefined) return leftOver(third);
+    if (word === 'lot') return { lot: textOf(second) };
+    return word === 'part' ? partFrom(second) : batchFrom(second);
+  }
+  if (second !== undefined) return leftOver(second);
+  return first.kind === 'number' ? batchFrom(first) : partFrom(first);
+}
+
+function batchFrom(token: Token): TraceAsked | Fault {
+  return /^\d{1,7}$/.test(token.text) && Number(token.text) > 0 ? { batch: Number(token.text) } : leftOver(token);
+}
+
+function partFrom(token: Token): { readonly part: string } | Fault {
+  const part = partNamed(token.text.toLowerCase());
+  return part === undefined ? leftOver(token) : { part };
+}
+
+const textOf = (token: Token): string => (token.kind === 'quoted' ? token.words : token.text);
+
+/** From token `from` to the end, as typed. */
+function restOf({ tokens, line }: ActLine, from: number): string {
+  const first = tokens[from];
+  const last = tokens.at(-1);
+  if (first === undefined || last === undefined) return '';
+  return first.kind === 'quoted' && first === last ? first.words : line.slice(first.start, last.end);
+}
+
+function readFind(act: ActLine): RecordQuestion | Fault {
+  const [first, second] = act.tokens;
+  if (first === undefined) return { code: 'incomplete', needs: ['sought'] };
+  const word = first.kind === 'word' ? first.word : '';
+  const key = findKeys.find((each): each is FindKey => each === word && each !== 'any');
+  if (key === undefined) {
+    const date = dateOf(first);
+    if (typeof date === 'string' && second === undefined) return { ask: 'find', key: 'date', value: date };
+    return { ask: 'find', key: 'any', value: restOf(act, 0) };
+  }
+  if (second === undefined) return { code: 'incomplete', needs: ['sought'] };
+  if (key !== 'date') return { ask: 'find', key, value: restOf(act, 1) };
+  const date = dateOf(second);
+  return typeof date === 'string' ? { ask: 'find', key, value: date } : date;
+}
+
+function readTraveller(tokens: readonly Token[]): RecordQuestion | Fault {
+  const [first, second, third] = tokens;
+  if (first === undefined) return { code: 'incomplete', needs: ['traced'] };
+  const word = first.kind === 'word' ? first.word : '';
+  if (third !== undefined) return leftOver(third);
+  if (word === 'job') {
+    return second === undefined
+      ? { code: 'incomplete', needs: ['job'] }
+      : { ask: 'traveller', of: { job: textOf(second) } };
+  }
+  const named = word === 'part' && second !== undefined ? second : first;
+  if (second !== undefined && named !== second) return leftOver(second);
+  const of = partFrom(named);
+  return isFault(of) ? of : { ask: 'traveller', of };
+}
+
+const formsByWord: ReadonlyMap<string, ExportForm> = new Map([
+  ['csv', 'csv'],
+  ['jsonl', 'jsonl'],
+  ['json', 'jsonl'],
+]);
+
+function readExport(tokens: readonly Token[]): RecordQuestion | Fault {
+  const forms = tokens.flatMap((token) => formsByWord.get(token.kind === 'word' ? token.word : '') ?? []);
+  const others = tokens.filter((token) => !formsByWord.has(token.kind === 'word' ? token.word : ''));
+  const span = spanFrom(others) ?? { kind: 'day', day: 'today' };
+  return isFault(span) ? span : { ask: 'export', span, form: forms[0] ?? 'csv' };
+}
+
+/** Shorter beginnings fit too many rows to prove anything. */
+const hashShape = /^[0-9a-f]{6,64}$/;
+
+function readVerify(act: ActLine): RecordQuestion | Fault {
+  const [first] = act.tokens;
+  if (first === undefined) return { ask: 'verify' };
+  const hash = restOf(act, 0)
+    .replaceAll(/\s|…|\.{2,}/g, '')
+    .toLowerCase();
+  return hashShape.test(hash) ? { ask: 'verify', hash } : { code: 'left-over', token: first, needs: ['hash'] };
+}

@@ -1,0 +1,219 @@
+// What is told of a spray session: `near lia out`, `ack`, `fan on 0.6m/s`, `supplied yes`, `spray on`, `spray off`,
+// `flush gun acetone 300ml`, `rags`, `close`. Which session may be left out where only one is open.
+
+import type { SolventId } from '../../../core/calc/solvents.ts';
+import { solvents } from '../../../core/calc/solvents.ts';
+import type { Command, CommandOf } from '../../../core/commands.ts';
+import type { SessionNumber } from '../../../core/ids.ts';
+import type { Whereabouts } from '../../../core/session/session-commands.ts';
+import type { Litres, MetresPerSecond } from '../../../core/units.ts';
+import { placeNamed } from '../names-typed.ts';
+import { personTyped } from '../people-typed.ts';
+import type { Fault } from '../reading.ts';
+import { isOutside, type Slot, slots } from '../slots.ts';
+import { fillers } from '../trade-words.ts';
+import { speedFrom } from '../typed/air-figures.ts';
+import type { Token } from '../typed/tokens.ts';
+import { type ActLine, leftOver, lineWith } from './act-line.ts';
+import { batchFrom, doubtful } from './gather.ts';
+
+const sessionMarks: ReadonlySet<string> = new Set(['session', 'brief', 'no', '#', 'number']);
+
+interface Apart {
+  readonly session?: SessionNumber;
+  readonly rest: readonly Token[];
+}
+
+/** A bare whole number is the session. */
+function sessionApart(tokens: readonly Token[]): Apart | Fault {
+  let session: SessionNumber | undefined;
+  const rest: Token[] = [];
+  for (const [i, token] of tokens.entries()) {
+    if (token.kind === 'word' && sessionMarks.has(token.word) && tokens[i + 1]?.kind === 'number') continue;
+    if (token.kind !== 'number') {
+      rest.push(token);
+      continue;
+    }
+    const number = batchFrom(token);
+    if (typeof number !== 'number') return { ...number, needs: ['session'] };
+    if (session !== undefined) return leftOver(token);
+    session = number;
+  }
+  return { rest, ...(session !== undefined && { session }) };
+}
+
+type Read = (act: ActLine, tokens: readonly Token[]) => Command | Fault;
+
+/** `spray off 4`, `rags 4`, `close 4`; words that only round it off are let go. */
+export function sessionReader(verb: 'spray-off' | 'rags' | 'close', ignored: readonly string[] = []): Read {
+  return (_, tokens) => {
+    const apart = sessionApart(tokens);
+    if ('code' in apart) return apart;
+    const stray = apart.rest.find(
+      (token) => token.kind !== 'word' || !(fillers.has(token.word) || ignored.includes(token.word)),
+    );
+    if (stray !== undefined) return leftOver(stray);
+    return { verb, ...(apart.session !== undefined && { session: apart.session }) };
+  };
+}
+
+export const readSprayOn: Read = (_, tokens) => {
+  const apart = sessionApart(tokens);
+  if ('code' in apart) return apart;
+  const words = apart.rest.filter((token) => token.kind !== 'word' || !fillers.has(token.word));
+  const [first, second] = words;
+  if (second !== undefined) return leftOver(second);
+  const place = first?.kind === 'word' ? placeNamed(first.word) : undefined;
+  if (first !== undefined && place === undefined) return leftOver(first);
+  return {
+    verb: 'spray-on',
+    ...(apart.session !== undefined && { session: apart.session }),
+    ...(place !== undefined && { place }),
+  };
+};
+
+const goings: ReadonlyMap<string, Whereabouts> = new Map([
+  ...['sprays', 'spray', 'spraying', 'joins'].map((word) => [word, 'sprays'] as const),
+  ...['stays', 'stay', 'staying', 'exposed'].map((word) => [word, 'stays'] as const),
+  ...['out', 'moved', 'left', 'gone'].map((word) => [word, 'out'] as const),
+]);
+
+export const readNear: Read = (act, tokens) => {
+  const apart = sessionApart(tokens);
+  if ('code' in apart) return apart;
+  const people: string[] = [];
+  let goes: Whereabouts | undefined;
+  for (const token of apart.rest) {
+    const going = token.kind === 'word' ? goings.get(token.word) : undefined;
+    if (going !== undefined) {
+      if (goes !== undefined && goes !== going) return leftOver(token);
+      goes = going;
+      continue;
+    }
+    if (token.kind === 'word' && fillers.has(token.word)) continue;
+    const person = personTyped(token);
+    if (person === undefined) return { ...leftOver(token), needs: ['people'] };
+    if (!people.includes(person)) people.push(person);
+  }
+  if (people.length === 0) return { code: 'incomplete', needs: ['people'] };
+  if (goes === undefined) {
+    const tries = ['out', 'stays', 'sprays'].map((word) => `${act.line} ${word}`);
+    return { code: 'incomplete', needs: ['whereabouts'], tries };
+  }
+  return { verb: 'near', ...(apart.session !== undefined && { session: apart.session }), people, goes };
+};
+
+export const readAck: Read = (_, tokens) => {
+  const apart = sessionApart(tokens);
+  if ('code' in apart) return apart;
+  const people: string[] = [];
+  for (const token of apart.rest) {
+    if (token.kind === 'word' && fillers.has(token.word)) continue;
+    const person = personTyped(token);
+    if (person === undefined) return { ...leftOver(token), needs: ['people'] };
+    if (!people.includes(person)) people.push(person);
+  }
+  return {
+    verb: 'ack',
+    ...(apart.session !== undefined && { session: apart.session }),
+    ...(people.length > 0 && { people }),
+  };
+};
+
+const yes: ReadonlySet<string> = new Set(['yes', 'on', 'running', 'runs']);
+const no: ReadonlySet<string> = new Set(['no', 'off', 'none', 'without']);
+const unmeasured: ReadonlySet<string> = new Set(['not', 'measured', 'unmeasured', 'velocity', 'face']);
+
+export const readFan: Read = (act, tokens) => {
+  let running: boolean | undefined;
+  let velocity: MetresPerSecond | undefined;
+  const rest: Token[] = [];
+  for (let i = 0; i < tokens.length; i++) {
+    const token = tokens[i];
+    if (token === undefined) continue;
+    const speed = speedFrom(tokens, i);
+    if (speed !== undefined) {
+      if (velocity !== undefined) return leftOver(token);
+      const { limits } = slots['face-velocity'];
+      if (limits !== undefined && isOutside(limits, speed.value)) {
+        return { code: 'impossible', token, needs: ['face-velocity'], limits };
+      }
+      velocity = speed.value;
+      i = speed.to - 1;
+    } else if (token.kind === 'word' && (yes.has(token.word) || no.has(token.word))) {
+      if (running !== undefined) return leftOver(token);
+      running = yes.has(token.word);
+    } else if (token.kind === 'number' && !token.number.whole) {
+      const tries = ['m/s', 'fpm'].map((unit) => lineWith(act.line, token, `${token.text}${unit}`));
+      return { code: 'unit-missing', token, needs: ['face-velocity'], tries };
+    } else if (token.kind !== 'word' || !(unmeasured.has(token.word) || fillers.has(token.word))) rest.push(token);
+  }
+  const apart = sessionApart(rest);
+  if ('code' in apart) return apart;
+  const [stray] = apart.rest;
+  if (stray !== undefined) return leftOver(stray);
+  // What is measured runs.
+  const state = running ?? (velocity === undefined ? undefined : true);
+  if (state === undefined || (!state && velocity !== undefined)) return yesOrNo(act, 'fan-state', ['on', 'no']);
+  return {
+    verb: 'fan',
+    ...(apart.session !== undefined && { session: apart.session }),
+    running: state,
+    ...(velocity !== undefined && { faceMetresPerSecond: velocity }),
+  };
+};
+
+function yesOrNo(act: ActLine, slot: Slot, words: readonly string[]): Fault {
+  return { code: 'incomplete', needs: [slot], tries: words.map((word) => `${act.line} ${word}`) };
+}
+
+export const readSupplied: Read = (act, tokens) => {
+  const apart = sessionApart(tokens);
+  if ('code' in apart) return apart;
+  let supplied: boolean | undefined;
+  for (const token of apart.rest) {
+    const word = token.kind === 'word' ? token.word : '';
+    if (yes.has(word) || no.has(word)) {
+      if (supplied !== undefined) return leftOver(token);
+      supplied = yes.has(word);
+    } else if (word !== 'air' && !fillers.has(word)) return leftOver(token);
+  }
+  if (supplied === undefined) return yesOrNo(act, 'yes-or-no', ['yes', 'no']);
+  return { verb: 'supplied', ...(apart.session !== undefined && { session: apart.session }), supplied };
+};
+
+const solventsByWord: ReadonlyMap<string, SolventId> = new Map([
+  ...(Object.keys(solvents) as SolventId[]).map((id) => [id, id] as const),
+  ...['ipa', 'isopropanol', 'isopropyl', '2-propanol', 'alcohol'].map((word) => [word, 'isopropyl-alcohol'] as const),
+  ['mek', 'methyl-ethyl-ketone'],
+  ['mibk', 'methyl-isobutyl-ketone'],
+  ['pgmea', 'methoxypropyl-acetate'],
+]);
+const vesselWords: ReadonlySet<string> = new Set(['vessels', 'vessel', 'pots', 'pot', 'tools', 'cups']);
+const gunWords: ReadonlySet<string> = new Set(['gun', 'guns', 'hose', 'hoses']);
+
+export const readFlush: Read = (act, tokens) => {
+  const apart = sessionApart(tokens);
+  if ('code' in apart) return apart;
+  let command: CommandOf<'flush'> = { verb: 'flush', gear: 'gun' };
+  let amount: Litres | undefined;
+  for (const token of apart.rest) {
+    const word = token.kind === 'word' ? token.word : '';
+    const solvent = solventsByWord.get(word);
+    if (token.kind === 'doubt') return doubtful(token, act.line, 'flush-volume');
+    if (token.kind === 'quantity' && token.quantity.is === 'volume' && amount === undefined) {
+      const { limits } = slots['flush-volume'];
+      amount = token.quantity.litres;
+      if (limits !== undefined && isOutside(limits, amount * 1000)) {
+        return { code: 'impossible', token, needs: ['flush-volume'], limits };
+      }
+    } else if (solvent !== undefined && command.solvent === undefined) command = { ...command, solvent };
+    else if (vesselWords.has(word)) command = { ...command, gear: 'vessels' };
+    else if (!gunWords.has(word) && !fillers.has(word)) return { ...leftOver(token), needs: ['solvent'] };
+  }
+  return {
+    ...command,
+    ...(apart.session !== undefined && { session: apart.session }),
+    ...(amount !== undefined && { litres: amount }),
+  };
+};

@@ -1,0 +1,54 @@
+// Stretches of days as typed: `yesterday`, `week`, `last month`, `year`, `2026-03-01 to 2026-03-07`.
+
+import type { SpanAsked } from '../../../core/records/record-questions.ts';
+import type { Fault } from '../reading.ts';
+import { readDate } from '../times/time-typed.ts';
+import type { Token } from '../typed/tokens.ts';
+import { leftOver } from './act-line.ts';
+
+const joints: ReadonlySet<string> = new Set(['of', 'the', 'for', 'to', 'until', 'till', 'and', 'from', '-', 'day']);
+
+/** `undefined` where no token says when. */
+export function spanFrom(tokens: readonly Token[]): SpanAsked | Fault | undefined {
+  const said = tokens.filter((token) => token.kind !== 'word' || !joints.has(token.word));
+  const [first, second, third] = said;
+  if (first === undefined) return undefined;
+  const words = said.map((token) => (token.kind === 'word' ? token.word : token.text));
+  const stretch = words.find((word) => word === 'week' || word === 'month');
+  if (stretch !== undefined) {
+    const other = said.find((_, i) => words[i] !== stretch);
+    const which = words.find((word) => word !== stretch);
+    if (third !== undefined) return leftOver(third);
+    const asked = which === undefined ? 'this' : whichOf(which);
+    return asked === undefined
+      ? leftOver(other ?? first)
+      : { kind: stretch === 'week' ? 'week' : 'month', which: asked };
+  }
+  if (third !== undefined) return leftOver(third);
+  const single = singleWord(words[0] ?? '');
+  if (single !== undefined) return second === undefined ? single : leftOver(second);
+  const from = dateOf(first);
+  if (typeof from !== 'string') return from;
+  if (second === undefined) return { kind: 'day', day: { date: from } };
+  const to = dateOf(second);
+  if (typeof to !== 'string') return to;
+  return to < from ? { code: 'impossible', token: second, needs: ['span'] } : { kind: 'range', from, to };
+}
+
+function singleWord(word: string): SpanAsked | undefined {
+  if (word === 'today' || word === 'yesterday') return { kind: 'day', day: word };
+  return word === 'year' ? { kind: 'year' } : undefined;
+}
+
+export function whichOf(word: string): 'this' | 'last' | undefined {
+  if (word === 'this') return 'this';
+  return word === 'last' || word === 'previous' || word === 'past' ? 'last' : undefined;
+}
+
+export function dateOf(token: Token): string | Fault {
+  const date = readDate(token.text);
+  if (date === undefined) return { code: 'left-over', token, needs: ['span'] };
+  if (date === 'no-such-time') return { code: 'impossible', token, needs: ['span'] };
+  const two = (value: number): string => String(value).padStart(2, '0');
+  return `${date.year}-${two(date.month)}-${two(date.day)}`;
+}

@@ -1,0 +1,43 @@
+// `used acetone 500ml gun-cleaning`: what, how much of it, and for what.
+
+import type { CommandOf } from '../../../core/commands.ts';
+import { type SolventUse, solventUses } from '../../../core/crew/ledger-events.ts';
+import { type Fault, isFault } from '../reading.ts';
+import type { ActLine } from './act-line.ts';
+import { gather } from './gather.ts';
+import { wordOf } from './read-names.ts';
+
+const usesByWord: ReadonlyMap<string, SolventUse> = new Map([
+  ...solventUses.map((use): [string, SolventUse] => [use, use]),
+  ['thinner', 'thinning'],
+  ['thin', 'thinning'],
+  ['gun', 'gun-cleaning'],
+  ['flush', 'gun-cleaning'],
+  ['flushing', 'gun-cleaning'],
+  ['vessel', 'vessel-cleaning'],
+  ['vessels', 'vessel-cleaning'],
+  ['wipe', 'wiping'],
+  ['degrease', 'wiping'],
+  ['degreasing', 'wiping'],
+]);
+/** `gun cleaning`: the second word adds nothing. */
+const roundsOff: ReadonlySet<string> = new Set(['cleaning', 'clean']);
+
+export function readUsed(act: ActLine): CommandOf<'used'> | Fault {
+  const gathered = gather(act);
+  if (isFault(gathered)) return gathered;
+  const { words: typed, mass, volume } = gathered;
+  const words = typed.map(wordOf).filter((word, i) => i === 0 || !roundsOff.has(word));
+  const last = words.at(-1) ?? '';
+  const use = words.length > 1 ? usesByWord.get(last) : undefined;
+  const material = (use === undefined ? words : words.slice(0, -1)).join('-');
+  if (material === '') return { code: 'incomplete', needs: ['material'] };
+  const amount =
+    volume !== undefined
+      ? ({ kind: 'volume', litres: volume } as const)
+      : mass !== undefined
+        ? ({ kind: 'mass', grams: mass } as const)
+        : undefined;
+  if (amount === undefined) return { code: 'incomplete', needs: ['solvent-amount'] };
+  return { verb: 'used', material, amount, use: use ?? 'other' };
+}

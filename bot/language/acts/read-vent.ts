@@ -1,0 +1,105 @@
+// The sums of the air: `vent 4`, `vent oven 800g 90C 0.5m/s`, `vent purge argon 500l 12m3`; and `hazards dip`.
+
+import type { Question } from '../../../core/commands.ts';
+import { type Work, works } from '../../../core/session/session-commands.ts';
+import { type Celsius, type CubicMetres, type Grams, litres, type MetresPerSecond } from '../../../core/units.ts';
+import type { Fault } from '../reading.ts';
+import { isOutside, type Slot, slots } from '../slots.ts';
+import { fillers, methodsByWord } from '../trade-words.ts';
+import { roomFrom, speedFrom } from '../typed/air-figures.ts';
+import type { Token } from '../typed/tokens.ts';
+import { type ActLine, leftOver } from './act-line.ts';
+import { batchFrom } from './gather.ts';
+
+export function readVent(act: ActLine): Question | Fault {
+  const tokens = act.tokens.filter((token) => token.kind !== 'word' || !fillers.has(token.word));
+  const word = tokens[0]?.kind === 'word' ? tokens[0].word : '';
+  if (word === 'oven') return ventOven(tokens);
+  if (word === 'purge') return ventPurge(tokens);
+  const [first, second] = tokens;
+  if (second !== undefined) return leftOver(second);
+  if (first === undefined) return { ask: 'vent', asked: { of: 'session' } };
+  if (first.kind !== 'number') return leftOver(first);
+  const session = batchFrom(first);
+  return typeof session === 'number' ? { ask: 'vent', asked: { of: 'session', session } } : session;
+}
+
+function ventOven(tokens: readonly Token[]): Question | Fault {
+  let grams: Grams | undefined;
+  let celsius: Celsius | undefined;
+  let velocity: MetresPerSecond | undefined;
+  for (let i = 1; i < tokens.length; i++) {
+    const token = tokens[i];
+    if (token === undefined) continue;
+    const speed = speedFrom(tokens, i);
+    if (speed !== undefined && velocity === undefined) {
+      velocity = speed.value;
+      i = speed.to - 1;
+    } else if (token.kind === 'quantity' && token.quantity.is === 'mass' && grams === undefined) {
+      grams = token.quantity.grams;
+    } else if (token.kind === 'quantity' && token.quantity.is === 'temperature' && celsius === undefined) {
+      celsius = token.quantity.celsius;
+      const fault = outside(token, 'oven-temperature', celsius);
+      if (fault !== undefined) return fault;
+    } else return leftOver(token);
+  }
+  if (grams === undefined) return { code: 'incomplete', needs: ['wet-load'] };
+  if (celsius === undefined) return { code: 'incomplete', needs: ['oven-temperature'] };
+  const face = velocity === undefined ? {} : { faceMetresPerSecond: velocity };
+  return { ask: 'vent', asked: { of: 'oven', grams, celsius, ...face } };
+}
+
+/** The gas first, then the room. */
+function ventPurge(tokens: readonly Token[]): Question | Fault {
+  const volumes: CubicMetres[] = [];
+  let gas: 'argon' | 'nitrogen' | undefined;
+  for (let i = 1; i < tokens.length; i++) {
+    const token = tokens[i];
+    if (token === undefined) continue;
+    const volume = roomFrom(tokens, i);
+    const word = token.kind === 'word' ? token.word : '';
+    if (volume !== undefined && volumes.length < 2) {
+      const fault = outside(token, 'room-volume', volume.value);
+      if (fault !== undefined) return fault;
+      volumes.push(volume.value);
+      i = volume.to - 1;
+    } else if (word === 'argon' || word === 'nitrogen') gas = word;
+    else if (word === 'n2') gas = 'nitrogen';
+    else if (word !== 'room') return leftOver(token);
+  }
+  const [released, room] = volumes;
+  if (released === undefined) return { code: 'incomplete', needs: ['gas-volume'] };
+  if (room === undefined) return { code: 'incomplete', needs: ['room-volume'] };
+  // Argon is the worse of the two: it settles.
+  const asked = { of: 'purge' as const, gas: gas ?? ('argon' as const) };
+  return { ask: 'vent', asked: { ...asked, gasLitres: litres(released * 1000), roomLitres: litres(room * 1000) } };
+}
+
+function outside(token: Token, slot: Slot, value: number): Fault | undefined {
+  const { limits } = slots[slot];
+  return limits !== undefined && isOutside(limits, value)
+    ? { code: 'impossible', token, needs: [slot], limits }
+    : undefined;
+}
+
+const workWords: Readonly<Record<string, Work>> = {
+  mix: 'mix',
+  mixing: 'mix',
+  wipe: 'wipe',
+  wiping: 'wipe',
+  brush: 'wipe',
+  roller: 'wipe',
+};
+
+export function readHazards({ tokens, line }: ActLine): Question | Fault {
+  const [first, second] = tokens.filter((token) => token.kind !== 'word' || !fillers.has(token.word));
+  if (second !== undefined) return leftOver(second);
+  const word = first?.kind === 'word' ? first.word : '';
+  const method = methodsByWord.get(word);
+  const work =
+    workWords[word] ??
+    (method === undefined ? undefined : (workWords[method] ?? works.find((each) => each === method)));
+  if (first === undefined)
+    return { code: 'incomplete', needs: ['work'], tries: works.map((each) => `${line} ${each}`) };
+  return work === undefined ? { code: 'left-over', token: first, needs: ['work'] } : { ask: 'hazards', work };
+}

@@ -1,0 +1,21 @@
+// For acts whose values may stand in quotes: the manner comes off, the quotes stay.
+
+import type { Command } from '../../../core/commands.ts';
+import { type Fault, isFault } from '../reading.ts';
+import { mannerOf } from '../stance.ts';
+import type { Token } from '../typed/tokens.ts';
+import type { ActLine, ActRead, ReaderToTheEnd } from './act-line.ts';
+
+export function withManner(
+  read: (act: ActLine, tokens: readonly Token[]) => Command | Fault,
+  bareTimes = true,
+): ReaderToTheEnd {
+  return (act): ActRead | Fault => {
+    const manner = mannerOf(act.tokens, act.line, act.context, bareTimes);
+    if (isFault(manner)) return manner;
+    const command = read({ ...act, tokens: manner.tokens }, manner.tokens);
+    if (isFault(command)) return command;
+    const { said, stance } = manner;
+    return { command, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
+  };
+}

@@ -1,0 +1,42 @@
+// Names of people on a line: a word that means nothing else, or anything in quotes.
+
+import type { PersonName } from '../../core/ids.ts';
+import { fillers, notNames } from './trade-words.ts';
+import type { Token } from './typed/tokens.ts';
+
+/** What may stand between names and says what they do. */
+export const placings: ReadonlyMap<string, 'sprayers' | 'stays' | 'out' | 'attendant'> = new Map([
+  ...['spray', 'sprays', 'spraying', 'sprayer', 'sprayers'].map((word) => [word, 'sprayers'] as const),
+  ...['stays', 'stay', 'staying', 'near', 'exposed'].map((word) => [word, 'stays'] as const),
+  ...['out', 'moved', 'left'].map((word) => [word, 'out'] as const),
+  ...['outside', 'attendant', 'watch'].map((word) => [word, 'attendant'] as const),
+]);
+
+export const vesselWords: ReadonlySet<string> = new Set(['vessel', 'tank', 'inside']);
+const nameShape = /^\p{L}[\p{L}\p{N}._-]*$/u;
+
+function isPlainName(word: string): boolean {
+  return (
+    nameShape.test(word) &&
+    !placings.has(word) &&
+    !vesselWords.has(word) &&
+    !fillers.has(word) &&
+    !notNames.has(word) &&
+    word !== 'nobody' &&
+    word !== 'happened' &&
+    word !== 'already'
+  );
+}
+
+export function personTyped(token: Token | undefined): PersonName | undefined {
+  if (token?.kind === 'quoted') return token.words === '' ? undefined : token.words;
+  if (token?.kind !== 'word' || !isPlainName(token.word)) return undefined;
+  return token.word;
+}
+
+/** In quotes where it could be read as anything else. */
+export function writeName(name: PersonName): string {
+  return name === name.toLowerCase() && isPlainName(name) && /^[a-z][a-z0-9-]*$/.test(name)
+    ? name
+    : JSON.stringify(name);
+}

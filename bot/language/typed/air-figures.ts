@@ -1,0 +1,73 @@
+// Figures of moving air and of rooms, which no other act takes: `0.6m/s`, `120 fpm`, `30m3`, `1000 ft3`. The reader of
+// quantities leaves them as words, or as a bare number before a word.
+
+import {
+  type CubicMetres,
+  cubicMetres,
+  cubicMetresFromCubicFeet,
+  litresFromUsGallons,
+  type MetresPerSecond,
+  metresPerSecond,
+  metresPerSecondFromFeetPerMinute,
+} from '../../../core/units.ts';
+import { readNumber } from './number-typed.ts';
+import type { Token } from './tokens.ts';
+
+const speeds: Readonly<Record<string, (value: number) => MetresPerSecond>> = {
+  'm/s': metresPerSecond,
+  mps: metresPerSecond,
+  fpm: metresPerSecondFromFeetPerMinute,
+  'ft/min': metresPerSecondFromFeetPerMinute,
+};
+
+const rooms: Readonly<Record<string, (value: number) => CubicMetres>> = {
+  m3: cubicMetres,
+  'm^3': cubicMetres,
+  cbm: cubicMetres,
+  ft3: cubicMetresFromCubicFeet,
+  l: (value) => cubicMetres(value / 1000),
+  litres: (value) => cubicMetres(value / 1000),
+  gal: (value) => cubicMetres(litresFromUsGallons(value) / 1000),
+};
+
+export interface Taken<Value> {
+  readonly value: Value;
+  /** Index of the token after it. */
+  readonly to: number;
+}
+
+export const speedFrom = (tokens: readonly Token[], from: number): Taken<MetresPerSecond> | undefined =>
+  figureFrom(tokens, from, speeds);
+
+/** A volume in litres, which every act reads, counts too. */
+export function roomFrom(tokens: readonly Token[], from: number): Taken<CubicMetres> | undefined {
+  const token = tokens[from];
+  if (token?.kind === 'quantity' && token.quantity.is === 'volume') {
+    return { value: cubicMetres(token.quantity.litres / 1000), to: from + 1 };
+  }
+  return figureFrom(tokens, from, rooms);
+}
+
+const together = /^(\d+(?:[.,]\d+)?)([a-z^]+(?:\/[a-z]+)?3?)$/;
+
+function figureFrom<Value>(
+  tokens: readonly Token[],
+  from: number,
+  units: Readonly<Record<string, (value: number) => Value>>,
+): Taken<Value> | undefined {
+  const token = tokens[from];
+  const next = tokens[from + 1];
+  if (token?.kind === 'number') {
+    const of = next?.kind === 'word' ? units[next.word] : undefined;
+    return of === undefined || token.number.other !== undefined
+      ? undefined
+      : { value: of(token.number.value), to: from + 2 };
+  }
+  if (token === undefined || token.kind === 'quoted') return undefined;
+  const found = together.exec(token.text.toLowerCase());
+  const of = found === null ? undefined : units[found[2] ?? ''];
+  const number = found === null ? undefined : readNumber(found[1] ?? '');
+  return of === undefined || number === undefined || number.other !== undefined
+    ? undefined
+    : { value: of(number.value), to: from + 1 };
+}

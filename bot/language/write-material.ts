@@ -1,0 +1,26 @@
+// Cans and weights as the reader takes them back.
+
+import type { CommandOf, Component } from '../../core/commands.ts';
+import { written } from './write-quantities.ts';
+
+export const letter = (component: Component): string => (component === 'part-a' ? 'A' : 'B');
+
+export function writeWeights({ partAGrams, partBGrams }: CommandOf<'weigh'>): readonly string[] {
+  if (partAGrams !== undefined && partBGrams !== undefined) return [written(partAGrams, 'g'), written(partBGrams, 'g')];
+  return partAGrams !== undefined ? [`A ${written(partAGrams, 'g')}`] : [`B ${written(partBGrams ?? 0, 'g')}`];
+}
+
+const plainLot = /^[a-z0-9][a-z0-9/-]*$/i;
+
+export function writeOpen(command: CommandOf<'open'>): readonly string[] {
+  const { component, lot, grams, litres, expires, sheet, handling } = command;
+  return [
+    letter(component),
+    `lot ${plainLot.test(lot) ? lot : JSON.stringify(lot)}`,
+    written(grams, 'g'),
+    litres === undefined ? '' : written(litres, 'L'),
+    expires === undefined ? '' : `exp ${expires}`,
+    sheet ?? '',
+    handling ?? '',
+  ];
+}

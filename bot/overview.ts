@@ -1,0 +1,60 @@
+// What a front end may ask of a crew besides answers to lines: how each batch stands, the board, the settings, and how
+// somebody is spoken to. Neutral data, so that no front end looks into a noun.
+
+import type { UnitSystem } from '../core/crew/crew.ts';
+import { personIn, type Role } from '../core/crew/crew.ts';
+import type { Executor } from '../core/execute.ts';
+import { nameIn, type PersonName, partStream, placeStream, type StreamId } from '../core/ids.ts';
+import { type Board, makeBoard } from './cards/board.ts';
+import type { Card } from './cards/card.ts';
+import { settingsCard } from './cards/settings-card.ts';
+import { type Standing, standingOf } from './cards/standing-card.ts';
+import { cansCard } from './cards/stock-card.ts';
+import type { Host } from './host.ts';
+import type { Words } from './language/words/languages.ts';
+import { liveSubjects, subjectOf } from './subjects.ts';
+
+/** How one person is spoken to. */
+export interface Voice {
+  readonly words: Words;
+  readonly units: UnitSystem;
+  readonly role: Role;
+  /** The wall clock of this moment. */
+  readonly clock: string;
+}
+
+export interface Overview {
+  /** In the crew's language: many read it. */
+  readonly standing: (subject: StreamId) => Promise<Standing>;
+  /** The batch of a stream: its own, or that of a part's last coat. */
+  readonly subjectOf: (stream: StreamId) => Promise<StreamId | undefined>;
+  readonly liveSubjects: () => Promise<readonly StreamId[]>;
+  readonly board: (name: PersonName) => Promise<Board>;
+  readonly settings: (name: PersonName) => Promise<Card>;
+  /** Only the cans that need somebody; `undefined` where none does. */
+  readonly cans: (name: PersonName) => Promise<Card | undefined>;
+  readonly voice: (name: PersonName | undefined) => Promise<Voice>;
+}
+
+export function createOverview({ executor, host }: { readonly executor: Executor; readonly host: Host }): Overview {
+  return {
+    standing: async (subject) => {
+      const number = Number(nameIn(subject));
+      const found = await executor.look([subject]);
+      const parts = found.batches.get(number)?.coats.map((coat) => partStream(coat.part)) ?? [];
+      const shop = parts.length === 0 ? found : await executor.look([subject, ...parts]);
+      return standingOf(host.telling(shop, undefined), number, shop.batches.get(number));
+    },
+    subjectOf: async (stream) => subjectOf(await executor.look([stream]), stream),
+    liveSubjects: async () => liveSubjects(await executor.look()),
+    board: async (name) => makeBoard(host.telling(await executor.look([placeStream('room')]), name)),
+    settings: async (name) => settingsCard(host.telling(await executor.look(), name), name),
+    cans: async (name) => cansCard(host.telling(await executor.look(), name)),
+    voice: async (name) => {
+      const shop = await executor.look();
+      const t = host.telling(shop, name);
+      const { units, role } = personIn(shop.crew, name ?? shop.crew.people[0]?.name ?? '');
+      return { words: t.words, units, role, clock: t.f.timeDown(t.now) };
+    },
+  };
+}

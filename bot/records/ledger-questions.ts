@@ -1,0 +1,54 @@
+// The solvent ledger over a span, and how near the shop's limits stand.
+
+import { DateTime } from 'luxon';
+import { type LedgerEntry, type LedgerTotals, ledgerRows, ledgerTotals } from '../../core/records/solvent-ledger.ts';
+import { isWithin, type Span } from '../../core/records/span.ts';
+import { type LimitStanding, limitStandings, windowStart } from '../../core/records/voc-limits.ts';
+import { type EpochMs, epochMs } from '../../core/units.ts';
+import type { Card, CardFact } from '../cards/card.ts';
+import { ledgerCard, limitLines } from '../cards/ledger-card.ts';
+import { massFact, type Telling } from '../cards/telling.ts';
+import { loadLedger, type RecordSource } from './loading.ts';
+
+export interface LedgerAsked {
+  readonly entries: readonly LedgerEntry[];
+  readonly totals: LedgerTotals;
+  readonly limits: readonly LimitStanding[];
+}
+
+/** Reaches back as far as the longest limit does; `entries` are those of the span. */
+export async function ledgerOf(source: RecordSource, t: Telling, span: Span): Promise<LedgerAsked> {
+  const { zone, vocLimits } = t.shop.crew;
+  const at: EpochMs = epochMs(Math.min(t.now, span.to - 1));
+  const starts = vocLimits.map(({ per }) => windowStart(per, at, zone));
+  const all = await loadLedger(source, epochMs(Math.min(span.from, ...starts)), span.to);
+  const entries = all.filter((entry) => isWithin(span, entry.at));
+  return { entries, totals: ledgerTotals(entries), limits: limitStandings(vocLimits, all, at, zone) };
+}
+
+/** For the day's card: its VOC, and the limits only where they are near. */
+export async function limitsAt(
+  source: RecordSource,
+  t: Telling,
+  span: Span,
+): Promise<{ readonly facts: readonly CardFact[]; readonly lines: readonly string[] }> {
+  const { totals, limits } = await ledgerOf(source, t, span);
+  const near = limits.filter(({ state }) => state !== 'below');
+  return { facts: [massFact(t, 'voc', totals.vocGrams)], lines: limitLines(t, near) };
+}
+
+const dayMs = 86_400_000;
+
+export async function solventCard(source: RecordSource, t: Telling, span: Span): Promise<Card> {
+  const { zone } = t.shop.crew;
+  const { entries, totals, limits } = await ledgerOf(source, t, span);
+  const by = span.to - span.from > 62 * dayMs ? ('month' as const) : ('day' as const);
+  const label = (at: EpochMs) => DateTime.fromMillis(at, { zone }).toFormat(by === 'day' ? 'yyyy-MM-dd' : 'yyyy-MM');
+  const labels = [...new Set(entries.map(({ at }) => label(at)))];
+  const parts = labels.map((name) => ({
+    label: name,
+    by,
+    vocGrams: ledgerTotals(entries.filter(({ at }) => label(at) === name)).vocGrams,
+  }));
+  return ledgerCard(t, { span, rows: ledgerRows(entries), totals, parts, limits });
+}

@@ -1,0 +1,66 @@
+// The air over the day with the limits of the sheets in use: temperatures above, humidity below.
+
+import type { AirCurve } from '../../../core/records/curves.ts';
+import type { Timeline } from '../../../core/records/timeline.ts';
+import type { EpochMs } from '../../../core/units.ts';
+import type { Words } from '../../language/words/languages.ts';
+import { lineLayer, pointScale, type Series, withLimits } from './line-layers.ts';
+import { type Drawing, pictureWidth, wallMs } from './picture-look.ts';
+
+/** `undefined` where nobody read the air. */
+export function airDrawings(
+  curve: AirCurve,
+  words: Words,
+  zone: string,
+  /** Of the bars above, so that both stand on one scale of time. */
+  ends?: Pick<Timeline, 'from' | 'to'>,
+): readonly Drawing[] {
+  const { pictures } = words.records;
+  const at = (time: EpochMs) => wallMs(time, zone);
+  const read = [...curve.points, ...curve.surfaces].map((point) => at(point.at));
+  const domain = ends === undefined ? undefined : [Math.min(at(ends.from), ...read), Math.max(at(ends.to), ...read)];
+  const of = (series: string, pick: (point: AirCurve['points'][number]) => number | undefined): Series[] =>
+    curve.points.flatMap((point) => {
+      const value = pick(point);
+      return value === undefined ? [] : [{ series, at: at(point.at), value }];
+    });
+  const temperatures = [
+    ...of(pictures.airLine, ({ celsius }) => celsius),
+    ...of(pictures.dewLine, ({ dewPointCelsius }) => dewPointCelsius),
+    ...curve.surfaces.map((surface) => ({ series: pictures.surfaceLine, at: at(surface.at), value: surface.celsius })),
+  ];
+  const humidity = of(pictures.humidity, ({ relativeHumidityPercent }) => relativeHumidityPercent);
+  const { limits } = curve;
+  const celsiusLimits = limits === undefined ? [] : [limits.lowestCelsius, limits.highestCelsius];
+  const humidityLimits =
+    limits === undefined
+      ? []
+      : [limits.lowestHumidityPercent, limits.highestHumidityPercent].filter((value) => value !== undefined);
+  const panel = (
+    title: string,
+    axis: string,
+    values: readonly Series[],
+    marks: readonly number[],
+    order: readonly string[],
+  ) =>
+    values.length === 0
+      ? []
+      : [
+          {
+            title,
+            width: pictureWidth,
+            height: 150,
+            layer: withLimits(marks, pictures.limit, [
+              lineLayer(values, order, axis, pointScale([...values.map(({ value }) => value), ...marks]), domain),
+            ]),
+          },
+        ];
+  return [
+    ...panel(pictures.air, pictures.temperatureAxis, temperatures, celsiusLimits, [
+      pictures.airLine,
+      pictures.dewLine,
+      pictures.surfaceLine,
+    ]),
+    ...panel(pictures.humidity, pictures.humidityAxis, humidity, humidityLimits, [pictures.humidity]),
+  ];
+}

@@ -1,0 +1,84 @@
+// A part's own pictures: its temperature with the cure's progress, and its film readings with their limits.
+
+import type { CureCurve, FilmCurve } from '../../../core/records/curves.ts';
+import type { EpochMs } from '../../../core/units.ts';
+import type { Words } from '../../language/words/languages.ts';
+import { lineLayer, pointScale, withLimits } from './line-layers.ts';
+import { bandInk, type Drawing, ink, pictureWidth, timeAxis, timeScale, wallMs } from './picture-look.ts';
+
+export function cureDrawings(curve: CureCurve, words: Words, zone: string): readonly Drawing[] {
+  const { pictures } = words.records;
+  const at = (time: EpochMs) => wallMs(time, zone);
+  const series = curve.way === 'oven' ? pictures.partLine : pictures.roomLine;
+  const temperatures = curve.temperatures.map((reading) => ({ series, at: at(reading.at), value: reading.celsius }));
+  const limits = [curve.lowestCelsius, curve.highestCelsius].filter((value) => value !== undefined);
+  const domain = [at(curve.from), at(curve.to)];
+  const progress = {
+    width: pictureWidth,
+    height: 110,
+    layer: withLimits([100], '', [
+      {
+        data: { values: curve.progress.map((point) => ({ at: at(point.at), share: point.share * 100 })) },
+        mark: { type: 'area', color: '#c9b7d6', line: { color: '#7a1f52', strokeWidth: 2 } },
+        encoding: {
+          x: { field: 'at', type: 'temporal', scale: { ...timeScale, domain }, axis: timeAxis },
+          y: { field: 'share', type: 'quantitative', title: pictures.progressAxis, scale: { domain: [0, 105] } },
+        },
+      },
+    ]),
+  };
+  if (temperatures.length === 0) return [{ title: pictures.cure, ...progress }];
+  const scale = pointScale([...temperatures.map(({ value }) => value), ...limits]);
+  const line = lineLayer(temperatures, [series], pictures.temperatureAxis, scale, domain);
+  return [
+    { title: pictures.cure, width: pictureWidth, height: 150, layer: withLimits(limits, pictures.limit, [line]) },
+    progress,
+  ];
+}
+
+export function filmDrawing({ readings, limits }: FilmCurve, words: Words): Drawing | undefined {
+  const { pictures } = words.records;
+  if (readings.length === 0) return undefined;
+  const marks = limits === undefined ? [] : [limits.leastMicrometres, limits.mostMicrometres];
+  const scale = pointScale([...readings.map(({ micrometres }) => micrometres), ...marks]);
+  const band =
+    limits === undefined
+      ? []
+      : [
+          {
+            data: { values: [{ least: limits.leastMicrometres, most: limits.mostMicrometres }] },
+            mark: { type: 'rect', color: bandInk },
+            encoding: { y: { field: 'least', type: 'quantitative' }, y2: { field: 'most' } },
+          },
+        ];
+  return {
+    title: pictures.film,
+    width: pictureWidth,
+    height: 170,
+    layer: [
+      ...band,
+      ...withLimits(marks, pictures.limit, [
+        {
+          data: { values: readings.map((reading) => ({ ...reading, state: pictures[reading.state] })) },
+          mark: { type: 'point', filled: true, size: 110, stroke: ink, strokeWidth: 1.2, opacity: 1 },
+          encoding: {
+            x: { field: 'number', type: 'ordinal', title: pictures.reading, axis: { labelAngle: 0 } },
+            y: { field: 'micrometres', type: 'quantitative', title: pictures.filmAxis, scale },
+            shape: {
+              field: 'state',
+              type: 'nominal',
+              title: null,
+              scale: { domain: [pictures.wet, pictures.dry], range: ['triangle-up', 'circle'] },
+            },
+            color: {
+              field: 'state',
+              type: 'nominal',
+              title: null,
+              scale: { domain: [pictures.wet, pictures.dry], range: ['#9fc5e8', '#1a1a1a'] },
+            },
+          },
+        },
+      ]),
+    ],
+  };
+}

@@ -1,0 +1,28 @@
+// A terminal shows no pictures: it writes them to a file and prints where.
+
+import type { Writable } from 'node:stream';
+import type { Answer } from '../answer.ts';
+import type { Words } from '../language/words/languages.ts';
+import type { PaperTray } from '../records/paper-tray.ts';
+
+export interface PicturePrinterNeeds {
+  readonly out: Writable;
+  readonly papers: PaperTray;
+  readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
+  readonly words: Words;
+}
+
+/** A picture that cannot be drawn must not take the answer with it. */
+export function picturePrinter({ out, papers, picture, words }: PicturePrinterNeeds) {
+  return async ({ card: { image } }: Answer): Promise<void> => {
+    if (image === null) return;
+    try {
+      const png = await picture(image);
+      if (png === undefined) return;
+      const name = image.replace(/^pictures\//, '').replaceAll('/', '-');
+      out.write(`  ${words.records.picture(papers.put('pictures', name, png))}\n`);
+    } catch {
+      out.write(`  ${words.records.noPicture}\n`);
+    }
+  };
+}

@@ -1,0 +1,153 @@
+// What follows from a weighing: which cans it came from, whether the scale spoke in another unit, and its event.
+
+import { splitMass } from '../calc/mixing.ts';
+import { unitDoubts } from '../calc/other-unit.ts';
+import { isRefused } from '../calc/refusal.ts';
+import { type Can, leftGrams } from '../can/can.ts';
+import type { FromCan } from '../can/can-events.ts';
+import type { PourCase } from '../can/can-rules.ts';
+import { type CommandOf, type Component, components } from '../commands.ts';
+import { localDay } from '../crew/local-day.ts';
+import { type Decision, type Said, unclear } from '../decision.ts';
+import type { EventBody, NewEvent } from '../history.ts';
+import { batchStream, type CanNumber, canStream } from '../ids.ts';
+import { mixRatio } from '../products/sheet.ts';
+import { judge } from '../rules.ts';
+import { airLog, liveCans, type Shop } from '../shop.ts';
+import { type EpochMs, type Grams, grams } from '../units.ts';
+import type { Batch } from './batch.ts';
+import { findBatch } from './batch-decide.ts';
+import { addRules, weighRules } from './weigh-rules.ts';
+
+type Weighed = Partial<Readonly<Record<Component, Grams>>>;
+type Question = Extract<Decision, { kind: 'unclear' }>;
+
+export function decideWeigh(shop: Shop, said: Said<CommandOf<'weigh'>>): Decision {
+  const { partAGrams, partBGrams, batch: named, cans } = said.command;
+  const weighed = {
+    ...(partAGrams === undefined ? {} : { 'part-a': partAGrams }),
+    ...(partBGrams === undefined ? {} : { 'part-b': partBGrams }),
+  };
+  const wanted = componentsOf(weighed);
+  const batch = findBatch(shop, named, ({ inVessel }) => wanted.some((component) => inVessel[component] === undefined));
+  if ('kind' in batch) return batch;
+  const doubt = said.stance.is === 'asked' ? unitDoubt(batch, weighed) : undefined;
+  if (doubt !== undefined) return doubt;
+  const from = fromWhichCans(shop, batch, weighed, cans ?? []);
+  if ('kind' in from) return from;
+  const air = airLog(shop, batch.place);
+  const pours = poursOf(shop, batch, from, said.at);
+  const situation = { batch, air, at: said.at, components: wanted, pours };
+  return judge(shop, said, weighRules, [situation], (saidWith) => [
+    pouring(batch, said.at, bodyOf(weighed, from), from, saidWith),
+  ]);
+}
+
+export function decideAdd(shop: Shop, said: Said<CommandOf<'add'>>): Decision {
+  const { component, grams: more, batch: named, cans } = said.command;
+  const batch = findBatch(
+    shop,
+    named,
+    ({ weighing, filteredAt }) => weighing !== undefined && filteredAt === undefined,
+  );
+  if ('kind' in batch) return batch;
+  const from = fromWhichCans(shop, batch, { [component]: more }, cans ?? []);
+  if ('kind' in from) return from;
+  const pours = poursOf(shop, batch, from, said.at);
+  const air = airLog(shop, batch.place);
+  const situation = { batch, air, at: said.at, components: [component], component, grams: more, pours };
+  const body: EventBody = { type: 'PartAdded', component, grams: more, ...fromCans(from) };
+  return judge(shop, said, addRules, [situation], (saidWith) => [pouring(batch, said.at, body, from, saidWith)]);
+}
+
+function componentsOf(weighed: Weighed): readonly Component[] {
+  return components.filter((component) => weighed[component] !== undefined);
+}
+
+function bodyOf(weighed: Weighed, from: readonly FromCan[]): EventBody {
+  const { 'part-a': partAGrams, 'part-b': partBGrams } = weighed;
+  if (partAGrams !== undefined && partBGrams !== undefined) {
+    return { type: 'PartsWeighed', partAGrams, partBGrams, ...fromCans(from) };
+  }
+  return partAGrams !== undefined
+    ? { type: 'PartWeighed', component: 'part-a', grams: partAGrams, ...fromCans(from) }
+    : { type: 'PartWeighed', component: 'part-b', grams: partBGrams ?? grams(0), ...fromCans(from) };
+}
+
+const fromCans = (from: readonly FromCan[]) => (from.length === 0 ? {} : { fromCans: [...from] });
+
+function pouring(
+  batch: Batch,
+  at: EpochMs,
+  body: EventBody,
+  from: readonly FromCan[],
+  saidWith: NewEvent['saidWith'],
+): NewEvent {
+  const cans = [...new Set(from.map(({ can }) => canStream(can)))];
+  return { streams: [batchStream(batch.number), ...cans], happenedAt: at, body, saidWith };
+}
+
+/** The named cans, or for each part the only live one of the batch's sheet. None known: nothing is asked. */
+function fromWhichCans(
+  shop: Shop,
+  batch: Batch,
+  weighed: Weighed,
+  named: readonly CanNumber[],
+): readonly FromCan[] | Question {
+  const wanted = componentsOf(weighed);
+  const live = liveCans(shop);
+  const cans: Can[] = [];
+  for (const number of named) {
+    const can = shop.cans.get(number);
+    const numbers = live.map((each) => each.number);
+    if (can === undefined) return { kind: 'unclear', unclear: { code: 'no-such-can', can: number, live: numbers } };
+    if (!wanted.includes(can.component)) {
+      return { kind: 'unclear', unclear: { code: 'can-not-wanted', can: number, component: can.component } };
+    }
+    cans.push(can);
+  }
+  const from: FromCan[] = [];
+  for (const component of wanted) {
+    const ofNamed = cans.filter((can) => can.component === component);
+    const fitting = live.filter((can) => can.component === component && can.sheet.id === batch.sheet.id);
+    if (ofNamed.length === 0 && fitting.length > 1) {
+      const numbers = fitting.map((can) => can.number);
+      return { kind: 'unclear', unclear: { code: 'which-can', component, live: numbers } };
+    }
+    from.push(...shared(ofNamed.length > 0 ? ofNamed : fitting, component, weighed[component] ?? grams(0)));
+  }
+  return from;
+}
+
+/** Each can gives what it has left, in the order named; the last gives the rest, whatever it has. */
+function shared(cans: readonly Can[], component: Component, wanted: Grams): readonly FromCan[] {
+  let open: number = wanted;
+  return cans.flatMap((can, i) => {
+    const taken = i === cans.length - 1 ? open : Math.min(open, leftGrams(can));
+    open -= taken;
+    return taken > 0 ? [{ can: can.number, component, grams: grams(taken) }] : [];
+  });
+}
+
+function poursOf(shop: Shop, batch: Batch, from: readonly FromCan[], at: EpochMs): readonly PourCase[] {
+  const onDate = localDay(shop.crew.zone, at);
+  return from.flatMap(({ can: number, grams: taken }) => {
+    const can = shop.cans.get(number);
+    return can === undefined
+      ? []
+      : [{ can, grams: taken, leftGrams: leftGrams(can), sheet: batch.sheet.id, at, onDate }];
+  });
+}
+
+/** Readings that miss the plan by just what tells one unit of weight from another. */
+function unitDoubt(batch: Batch, weighed: Weighed): Decision | undefined {
+  const planned = splitMass(batch.plannedGrams, mixRatio(batch.sheet.ratio));
+  if (isRefused(planned)) return undefined;
+  const readings = componentsOf(weighed).flatMap((component) => {
+    const said = weighed[component] ?? grams(0);
+    const plannedGrams = component === 'part-a' ? planned.partAGrams : planned.partBGrams;
+    const otherGrams = unitDoubts(said, plannedGrams)[0];
+    return otherGrams === undefined ? [] : [{ component, grams: said, otherGrams, plannedGrams }];
+  });
+  return readings.length === 0 ? undefined : unclear({ code: 'other-unit', batch: batch.number, readings });
+}

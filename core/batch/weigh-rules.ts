@@ -1,0 +1,103 @@
+// What a batch and the cans allow of a weighing, and of adding more to bring an off-ratio mix back.
+
+import { mixedVolume } from '../calc/density.ts';
+import { isRefused } from '../calc/refusal.ts';
+import { type PourCase, pourRules } from '../can/can-rules.ts';
+import type { Component } from '../commands.ts';
+import { hadHappened, type Rule } from '../rules.ts';
+import { type Grams, grams, type Litres, litres, minutesAfter } from '../units.ts';
+import { type BatchCase, potIsThere, weighed } from './batch-rules.ts';
+
+export interface WeighCase extends BatchCase {
+  /** Which parts are said to have gone in. */
+  readonly components: readonly Component[];
+  /** From which cans, where the crew keeps track of them. */
+  readonly pours: readonly PourCase[];
+}
+
+/** A can's rule over all the cans of a weighing: the first that objects speaks. */
+const overCans: readonly Rule<{ readonly pours: readonly PourCase[] }>[] = pourRules.map((rule) => ({
+  ...rule,
+  check: ({ pours }) => pours.map(rule.check).find((objection) => objection !== undefined),
+}));
+
+export const weighRules: readonly Rule<WeighCase>[] = [
+  ...potIsThere,
+  {
+    code: 'already-weighed',
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    check: ({ batch: { weighing }, at }) =>
+      hadHappened(weighing?.at, at) ? { code: 'already-weighed', at: weighing?.at ?? at } : undefined,
+  },
+  {
+    code: 'weighed-twice',
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    check: ({ batch: { inVessel, weighing }, components, at }) => {
+      const twice = components.find((component) => hadHappened(inVessel[component]?.at, at));
+      const before = twice === undefined ? undefined : inVessel[twice];
+      // Both in: the rule above has said so.
+      if (twice === undefined || before === undefined || hadHappened(weighing?.at, at)) return undefined;
+      return { code: 'weighed-twice', component: twice, at: before.at, grams: before.grams };
+    },
+  },
+  {
+    code: 'b-before-a',
+    source: 'common practice, no source',
+    liftedBy: 'lead',
+    check: ({ batch: { inVessel }, components, at }) =>
+      components.includes('part-b') && !components.includes('part-a') && !hadHappened(inVessel['part-a']?.at, at)
+        ? { code: 'b-before-a' }
+        : undefined,
+  },
+  ...overCans,
+];
+
+export interface AddCase extends WeighCase {
+  readonly component: Component;
+  readonly grams: Grams;
+}
+
+export const addRules: readonly Rule<AddCase>[] = [
+  ...potIsThere,
+  weighed,
+  {
+    code: 'adding-not-on-sheet',
+    source: 'sheet',
+    liftedBy: 'supervisor',
+    check: ({ batch: { sheet } }) => (sheet.repair === undefined ? { code: 'adding-not-on-sheet' } : undefined),
+  },
+  {
+    code: 'added-too-late',
+    source: 'sheet',
+    liftedBy: 'supervisor',
+    check: ({ batch: { sheet, weighing, filteredAt }, at }) => {
+      if (sheet.repair === undefined || weighing === undefined) return undefined;
+      const untilAt = minutesAfter(weighing.at, sheet.repair.withinMinutes);
+      const filtered = hadHappened(filteredAt, at);
+      return filtered || at > untilAt ? { code: 'added-too-late', untilAt, filtered } : undefined;
+    },
+  },
+  {
+    code: 'vessel-too-small',
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    check: ({ batch, component, grams: more }) => {
+      const { weighing, vesselLitres, sheet } = batch;
+      if (weighing === undefined || vesselLitres === undefined || sheet.ratio.densities === undefined) return undefined;
+      const partA = grams(weighing.partAGrams + (component === 'part-a' ? more : 0));
+      const partB = grams(weighing.partBGrams + (component === 'part-b' ? more : 0));
+      const mixedLitres = mixedVolume(partA, partB, sheet.ratio.densities);
+      return !isRefused(mixedLitres) && mixedLitres > roomIn(vesselLitres)
+        ? { code: 'vessel-too-small', vesselLitres, mixedLitres }
+        : undefined;
+    },
+  },
+  ...overCans,
+];
+
+/** A tenth stays free for the vortex and the stirrer: our own figure, no source. */
+export function roomIn(vessel: Litres): Litres {
+  return litres(vessel * 0.9);
+}

@@ -1,0 +1,21 @@
+// The air and the steel that a coat is judged by: the air of the place, and the part's own surface where it was read.
+// The spread to the dew point belongs to the part; the room's surface stands in only where nobody read the part's.
+
+import type { PlaceName } from '../ids.ts';
+import { type Part, surfaceServing } from '../part/part.ts';
+import { airServing } from '../place/place.ts';
+import type { AirRead } from '../products/sheet-air.ts';
+import type { Shop } from '../shop.ts';
+import type { EpochMs } from '../units.ts';
+
+export interface CoatClimate extends AirRead {
+  readonly surfaceOf: 'part' | 'place' | undefined;
+}
+
+export function coatClimate(shop: Shop, place: PlaceName, part: Part | undefined, at: EpochMs): CoatClimate {
+  const limit = shop.crew.airLimitMinutes;
+  const { celsius, relativeHumidityPercent, surfaceCelsius } = airServing(shop.places.get(place), at, limit);
+  const own = surfaceServing(part, at, limit);
+  const surfaceOf = own !== undefined ? 'part' : surfaceCelsius !== undefined ? 'place' : undefined;
+  return { celsius, relativeHumidityPercent, surfaceCelsius: own ?? surfaceCelsius, surfaceOf };
+}

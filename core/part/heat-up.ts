@@ -1,0 +1,84 @@
+// When a part in the oven should have come up to the sheet's temperature, by its metal and wall: an estimate that asks
+// for a reading and proves nothing. Each reading on the part starts it anew.
+
+import type { TemperatureLog } from '../calc/clock.ts';
+import { lumpOfWall, minutesToReach } from '../calc/heating.ts';
+import { type HeatProperties, heatProperties } from '../calc/metals.ts';
+import type { Sheet } from '../products/sheet.ts';
+import { type Celsius, celsius, type EpochMs, minutes, minutesAfter } from '../units.ts';
+import type { Part } from './part.ts';
+
+/** W/(m2 K), from memory, no source: the low end of an oven with a gentle fan. Fit it by one thermocouple run. */
+export const assumedHeatTransfer = 10;
+/** A casting hangs or stands free: its wall takes heat on both faces. An assumption, told on the card. */
+const heatedFaces = 2;
+/** An oven set no hotter than the sheet asks is never quite reached; within this of it counts as come up. */
+const nearEnough = 1;
+
+export interface HeatUp {
+  readonly reachesAt: EpochMs;
+  readonly startCelsius: Celsius;
+  /** What the start rests on. */
+  readonly start: 'part-reading' | 'surface' | 'room' | 'lowest-of-sheet';
+  readonly ovenCelsius: Celsius;
+}
+
+export function metalOf(part: Part): HeatProperties | undefined {
+  const { metal } = part.details;
+  return metal === undefined || !isMetal(metal) ? undefined : heatProperties[metal];
+}
+
+const isMetal = (name: string): name is keyof typeof heatProperties => name in heatProperties;
+
+/**
+ * `undefined` where metal or wall is not known, the wall is too thick for the sum, the oven is colder than the sheet
+ * asks, or a reading has shown that the part is there.
+ */
+export function heatUp(part: Part, sheet: Sheet, room: TemperatureLog): HeatUp | undefined {
+  const { cure, details } = part;
+  const { oven } = sheet.cure;
+  const metal = metalOf(part);
+  const { wallMillimetres } = details;
+  if (cure?.way !== 'oven' || oven === undefined || metal === undefined || wallMillimetres === undefined)
+    return undefined;
+  const ovenCelsius = cure.setCelsius ?? oven.atCelsius;
+  if (ovenCelsius < oven.atCelsius) return undefined;
+  const begin = startOf(part, sheet, room, cure.run.from);
+  if (begin.celsius >= oven.atCelsius) return undefined;
+  const target = celsius(Math.min(oven.atCelsius, ovenCelsius - nearEnough));
+  const lump = lumpOfWall(metal, wallMillimetres, heatedFaces);
+  const air = { celsius: ovenCelsius, wattsPerSquareMetreKelvin: assumedHeatTransfer };
+  const wanted = begin.celsius >= target ? minutes(0) : minutesToReach(lump, air, begin.celsius, target);
+  if (typeof wanted !== 'number') return undefined;
+  const reachesAt = minutesAfter(begin.at, wanted);
+  return { reachesAt, startCelsius: begin.celsius, start: begin.is, ovenCelsius };
+}
+
+interface Start {
+  readonly is: HeatUp['start'];
+  readonly celsius: Celsius;
+  readonly at: EpochMs;
+}
+
+function startOf(part: Part, sheet: Sheet, room: TemperatureLog, from: EpochMs): Start {
+  const read = part.temperatures.findLast((reading) => reading.at >= from);
+  if (read !== undefined) return { is: 'part-reading', celsius: read.celsius, at: read.at };
+  const surface = part.surfaces.findLast((reading) => reading.at <= from);
+  if (surface !== undefined) return { is: 'surface', celsius: surface.celsius, at: from };
+  const air = room.readings.findLast((reading) => reading.at <= from);
+  if (air !== undefined) return { is: 'room', celsius: air.celsius, at: from };
+  return { is: 'lowest-of-sheet', celsius: sheet.air.lowestCelsius, at: from };
+}
+
+/** Which part of a load warms last; `undefined` where metal or wall of one of them is not known. */
+export function slowestToWarm(parts: readonly Part[]): Part | undefined {
+  let slowest: { readonly part: Part; readonly weight: number } | undefined;
+  for (const part of parts) {
+    const metal = metalOf(part);
+    const wall = part.details.wallMillimetres;
+    if (metal === undefined || wall === undefined) return parts.length === 1 ? part : undefined;
+    const weight = metal.kilogramsPerCubicMetre * metal.joulesPerKilogramKelvin * wall;
+    if (slowest === undefined || weight > slowest.weight) slowest = { part, weight };
+  }
+  return slowest?.part;
+}

@@ -1,0 +1,14 @@
+// What speaks against an act with a part's surface, film or load, in figures.
+
+import type { PartName } from '../ids.ts';
+import type { EpochMs } from '../units.ts';
+
+export type FilmObjection =
+  /** Another pass of the same coat, over film that has begun to dry. `undefined`: the sheet gives no open time. */
+  | { readonly code: 'film-drying'; readonly openUntil: EpochMs | undefined; readonly saidDry: boolean }
+  | { readonly code: 'dip-once'; readonly coatedAt: EpochMs }
+  | { readonly code: 'surface-life-over'; readonly preparedAt: EpochMs; readonly endedAt: EpochMs };
+
+export type LoadUnclear =
+  /** No load in the oven, or several, and nobody named a part. */
+  { readonly code: 'which-load'; readonly loads: readonly (readonly PartName[])[] };

@@ -1,0 +1,64 @@
+// The day's material: from which cans and lots it came, what pots yielded, what was added, how long they stood open.
+
+import type { Batch } from '../batch/batch.ts';
+import { uncoveredMinutes } from '../batch/batch-clocks.ts';
+import { type Can, leftGrams } from '../can/can.ts';
+import { isAct } from '../corrections/undo.ts';
+import type { Entry } from '../history.ts';
+import type { Shop } from '../shop.ts';
+import { type EpochMs, type Grams, grams, type Minutes } from '../units.ts';
+
+export interface DayCan {
+  readonly can: Can;
+  readonly takenGrams: Grams;
+  readonly leftGrams: Grams;
+}
+
+export interface DayPot {
+  readonly batch: Batch;
+  /** A and B together, what was added later included. */
+  readonly mixedGrams: Grams;
+  readonly caughtGrams: Grams;
+  readonly leftOverGrams: Grams;
+  readonly uncoveredMinutes: Minutes;
+}
+
+export interface DayMaterial {
+  /** Cans that something was done to on the day. */
+  readonly cans: readonly DayCan[];
+  /** Pots weighed on the day. */
+  readonly pots: readonly DayPot[];
+}
+
+export function dayMaterial(
+  shop: Shop,
+  entries: readonly Entry[],
+  inside: (at: EpochMs) => boolean,
+  now: EpochMs,
+): DayMaterial {
+  const touched = new Set(entries.filter(isAct).flatMap(({ stream, alsoUnder }) => [stream, ...alsoUnder]));
+  const cans = [...shop.cans.values()].filter(({ number }) => touched.has(`can/${number}`));
+  const pots = [...shop.batches.values()].filter(({ weighing }) => weighing !== undefined && inside(weighing.at));
+  return {
+    cans: cans
+      .sort((a, b) => a.number - b.number)
+      .map((can) => ({
+        can,
+        takenGrams: sum(can.pours.filter(({ at }) => inside(at)).map((pour) => pour.grams)),
+        leftGrams: leftGrams(can),
+      })),
+    pots: pots
+      .sort((a, b) => a.number - b.number)
+      .map((batch) => ({
+        batch,
+        mixedGrams: sum([batch.weighing?.partAGrams ?? 0, batch.weighing?.partBGrams ?? 0]),
+        caughtGrams: sum(batch.caught.map((each) => each.grams)),
+        leftOverGrams: sum([batch.emptied?.leftGrams ?? 0]),
+        uncoveredMinutes: uncoveredMinutes(batch, now),
+      })),
+  };
+}
+
+function sum(masses: readonly number[]): Grams {
+  return grams(masses.reduce((total, mass) => total + mass, 0));
+}

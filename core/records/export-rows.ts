@@ -1,0 +1,159 @@
+// The record as rows for a spreadsheet or another program: one row an event, in the order in which it was recorded.
+// Columns are stable: new ones are only added at the end. Units stand in the names, times are ISO with their zone.
+
+import { DateTime } from 'luxon';
+import { asItStands, type Entry, type Envelope, type Fact, isLate } from '../history.ts';
+import { nameIn, nounOf } from '../ids.ts';
+import type { EpochMs } from '../units.ts';
+import { isWithin, type Span } from './span.ts';
+
+export type Cell = string | number | undefined;
+
+/** A row's figures by column; what an event does not have stays empty. */
+export type ExportRow = Readonly<Record<ExportColumn, Cell>>;
+
+export const exportColumns = [
+  'event',
+  'happened_at',
+  'recorded_at',
+  'by',
+  'type',
+  /** `stands`; `late`, said afterwards; `corrected`, with the corrected figures; `undone`, as it was. */
+  'state',
+  'batch',
+  'part',
+  'can',
+  'place',
+  'part_a_g',
+  'part_b_g',
+  'mass_g',
+  'volume_l',
+  'temperature_degC',
+  'humidity_percent',
+  'film_state',
+  'film_um',
+  'film_mean_um',
+  'method',
+  'cure_way',
+  'serial',
+  'job',
+  'customer',
+  'material',
+  'lot',
+  'reason',
+  'despite',
+  'permitted',
+  'corrected_by',
+  'corrected_at',
+  'corrected_why',
+  'hash',
+] as const;
+export type ExportColumn = (typeof exportColumns)[number];
+
+/** `streams`: the envelopes of each stream that has something in the span. */
+export function exportRows(streams: readonly (readonly Envelope[])[], span: Span, zone: string): readonly ExportRow[] {
+  const hashes = new Map(streams.flat().map((envelope) => [envelope.seq, envelope.hash]));
+  const standing = new Map(streams.flatMap(asItStands).map((entry) => [entry.seq, entry]));
+  const undone = streams.flat().flatMap((envelope): readonly [Entry, Envelope][] => {
+    const { body } = envelope;
+    if (body.type !== 'Amended' || body.to.kind !== 'undone') return [];
+    const was = streams.flat().find(({ seq }) => seq === body.amends);
+    return was === undefined || was.body.type === 'Amended'
+      ? []
+      : [[{ ...was, fact: was.body, corrections: [] }, envelope]];
+  });
+  const undoneBySeq = new Map(undone.map(([entry, by]) => [entry.seq, { entry, by }]));
+  const iso = (at: EpochMs) => DateTime.fromMillis(at, { zone }).toISO({ suppressMilliseconds: true }) ?? '';
+  const rows = [
+    ...[...standing.values()].map((entry) => ({ entry, takenBackBy: undefined })),
+    ...[...undoneBySeq.values()].map(({ entry, by }) => ({ entry, takenBackBy: by })),
+  ];
+  return rows
+    .filter(({ entry }) => isWithin(span, entry.happenedAt))
+    .sort((a, b) => a.entry.seq - b.entry.seq)
+    .map(({ entry, takenBackBy }) => rowOf(entry, takenBackBy, hashes.get(entry.seq) ?? '', iso));
+}
+
+function rowOf(entry: Entry, takenBackBy: Envelope | undefined, hash: string, iso: (at: EpochMs) => string): ExportRow {
+  const { fact, stream, alsoUnder, saidWith } = entry;
+  const correction = entry.corrections.at(-1);
+  const named = (noun: string) => [stream, ...alsoUnder].filter((each) => nounOf(each) === noun).map(nameIn)[0];
+  const empty = Object.fromEntries(exportColumns.map((column) => [column, undefined])) as Record<ExportColumn, Cell>;
+  return {
+    ...empty,
+    event: entry.seq,
+    happened_at: iso(entry.happenedAt),
+    recorded_at: iso(entry.recordedAt),
+    by: entry.by,
+    type: fact.type,
+    state:
+      takenBackBy !== undefined ? 'undone' : correction !== undefined ? 'corrected' : isLate(entry) ? 'late' : 'stands',
+    batch: numberOf(named('batch')),
+    part: named('part'),
+    can: numberOf(named('can')),
+    place: named('place'),
+    despite: saidWith.despite.join(' ') || undefined,
+    permitted: saidWith.permitted,
+    corrected_by: takenBackBy?.by ?? correction?.by,
+    corrected_at: takenBackBy !== undefined ? iso(takenBackBy.recordedAt) : correction && iso(correction.at),
+    corrected_why: correction?.why,
+    hash,
+    ...figuresOf(fact),
+  };
+}
+
+const numberOf = (name: string | undefined): Cell => (name === undefined ? undefined : Number(name));
+
+function figuresOf(fact: Fact): Partial<Record<ExportColumn, Cell>> {
+  switch (fact.type) {
+    case 'BatchOpened':
+      return { mass_g: fact.plannedGrams, material: fact.sheet.name, place: fact.place };
+    case 'PartsWeighed':
+      return { part_a_g: fact.partAGrams, part_b_g: fact.partBGrams };
+    case 'PartWeighed':
+    case 'PartAdded':
+      return fact.component === 'part-a' ? { part_a_g: fact.grams } : { part_b_g: fact.grams };
+    case 'MixCaught':
+      return { mass_g: fact.grams };
+    case 'PotEmptied':
+      return { mass_g: fact.leftGrams };
+    case 'MixThickened':
+      return { reason: fact.seen };
+    case 'CanOpened':
+      return { mass_g: fact.grams, volume_l: fact.litres, lot: fact.lot, material: fact.sheet.name };
+    case 'CanDiscarded':
+      return { reason: fact.why };
+    case 'PartReceived':
+      return { serial: fact.serial, job: fact.job, customer: fact.customer, material: fact.metal };
+    case 'CoatApplied':
+      return { method: fact.method };
+    case 'CureStarted':
+      return { cure_way: fact.way, temperature_degC: fact.setCelsius };
+    case 'PartTemperatureRead':
+    case 'SurfaceRead':
+      return { temperature_degC: fact.celsius };
+    case 'LowestRead':
+      return { temperature_degC: fact.lowestCelsius };
+    case 'AirRead':
+      return { temperature_degC: fact.celsius, humidity_percent: fact.relativeHumidityPercent };
+    case 'FilmRead': {
+      const sum = fact.micrometres.reduce((total, film) => total + film, 0);
+      const list = fact.micrometres.join(' ');
+      return { film_state: fact.state, film_um: list, film_mean_um: sum / fact.micrometres.length };
+    }
+    case 'PartHeld':
+      return { reason: fact.why === '' ? (fact.because ?? []).join(' ') : fact.why };
+    case 'SolventUsed': {
+      const { amount, material, use } = fact;
+      const figure = amount.kind === 'mass' ? { mass_g: amount.grams } : { volume_l: amount.litres };
+      return { ...figure, material, reason: use };
+    }
+    case 'PhotoFiled':
+      return { reason: fact.reference };
+    case 'Rang':
+    case 'RingAnswered':
+      return { reason: fact.key };
+    default:
+      return {};
+  }
+}

@@ -1,0 +1,93 @@
+// What went against a rule when cans were opened, checked and poured from, and when a pot was weighed or added to.
+
+import { type Batch, foldBatch } from '../batch/batch.ts';
+import { isRatioWithin } from '../batch/batch-rules.ts';
+import { addRules, type WeighCase, weighRules } from '../batch/weigh-rules.ts';
+import { ratioError } from '../calc/mixing.ts';
+import { isRefused } from '../calc/refusal.ts';
+import { type Can, foldCan, leftGrams } from '../can/can.ts';
+import type { FromCan } from '../can/can-events.ts';
+import { checkRules, openRules } from '../can/can-rules.ts';
+import type { Component } from '../commands.ts';
+import { localDay } from '../crew/local-day.ts';
+import { asItStoodAt, type Entry } from '../history.ts';
+import type { Objection } from '../objections.ts';
+import { mixRatio } from '../products/sheet.ts';
+import { objectionsTo } from '../rules.ts';
+import { airLog, type Shop } from '../shop.ts';
+
+export function againstCan(shop: Shop, can: Can, entry: Entry): readonly Objection[] {
+  const { fact, happenedAt: at } = entry;
+  switch (fact.type) {
+    case 'CanOpened': {
+      const { sheet, component, lot, expires, handling } = fact;
+      return objectionsTo(openRules, {
+        sheet,
+        component,
+        lot,
+        expires,
+        handling,
+        onDate: localDay(shop.crew.zone, at),
+      });
+    }
+    case 'CanChecked':
+      return objectionsTo(checkRules, { can, role: fact.role });
+    default:
+      return [];
+  }
+}
+
+/** `before`: the batch as the entry found it. */
+export function againstWeighing(shop: Shop, batch: Batch, before: Batch, entry: Entry): readonly Objection[] {
+  const { fact, happenedAt: at } = entry;
+  const situation = (components: readonly Component[], from: readonly FromCan[] | undefined): WeighCase => ({
+    ...{ batch: before, air: airLog(shop, batch.place), at, components },
+    pours: (from ?? []).flatMap(({ can: number, grams }) => {
+      const can = canBefore(shop.cans.get(number), entry);
+      const onDate = localDay(shop.crew.zone, at);
+      return can === undefined ? [] : [{ can, grams, leftGrams: leftGrams(can), sheet: batch.sheet.id, at, onDate }];
+    }),
+  });
+  switch (fact.type) {
+    case 'PartsWeighed':
+      return [
+        ...objectionsTo(weighRules, situation(['part-a', 'part-b'], fact.fromCans)),
+        ...ratioOut(batch, before, entry),
+      ];
+    case 'PartWeighed':
+      return [
+        ...objectionsTo(weighRules, situation([fact.component], fact.fromCans)),
+        ...ratioOut(batch, before, entry),
+      ];
+    case 'PartAdded': {
+      const { component, grams } = fact;
+      const added = { ...situation([component], fact.fromCans), component, grams };
+      return [...objectionsTo(addRules, added), ...ratioOut(batch, before, entry)];
+    }
+    default:
+      return [];
+  }
+}
+
+/** The can as the entry found it. */
+function canBefore(can: Can | undefined, entry: Entry): Can | undefined {
+  if (can === undefined) return undefined;
+  const index = can.entries.findIndex(({ seq }) => seq === entry.seq);
+  const before = index === -1 ? asItStoodAt(can.entries, entry.happenedAt) : can.entries.slice(0, index);
+  return foldCan(before) ?? can;
+}
+
+/** Off by the figures after this entry, unless more was added before anything was coated: that is judged there. */
+function ratioOut(batch: Batch, before: Batch, entry: Entry): readonly Objection[] {
+  const index = batch.entries.findIndex(({ seq }) => seq === entry.seq);
+  const after = foldBatch([...before.entries, entry])?.weighing;
+  if (after === undefined) return [];
+  const later = batch.entries.slice(index + 1);
+  const coated = later.findIndex(({ fact }) => fact.type === 'CoatApplied');
+  const uncoated = coated === -1 ? later : later.slice(0, coated);
+  if (uncoated.some(({ fact }) => fact.type === 'PartAdded')) return [];
+  const error = ratioError(mixRatio(batch.sheet.ratio), after);
+  if (!isRefused(error) && isRatioWithin(error, batch.sheet.ratio)) return [];
+  const errorPercent = isRefused(error) ? Number.POSITIVE_INFINITY : error * 100;
+  return [{ code: 'ratio-out', errorPercent, tolerancePercent: batch.sheet.ratio.tolerancePercent }];
+}

@@ -1,0 +1,199 @@
+// What happened to a part, came of a batch, or became of a lot: read from streams, which each question names as far as
+// what is loaded already shows them. Whoever loads asks again until nothing new is named.
+
+import type { Batch } from '../batch/batch.ts';
+import { dewPoint } from '../calc/air.ts';
+import { isRefused } from '../calc/refusal.ts';
+import { type Can, leftGrams } from '../can/can.ts';
+import type { FromCan } from '../can/can-events.ts';
+import { isAct } from '../corrections/undo.ts';
+import type { Entry } from '../history.ts';
+import { type BatchNumber, batchStream, canStream, type PartName, partStream, type StreamId } from '../ids.ts';
+import { type Coat, type Part, type PartPhase, phaseOfPart } from '../part/part.ts';
+import { airServing } from '../place/place.ts';
+import type { Shop } from '../shop.ts';
+import { type Celsius, type EpochMs, type Grams, grams, type Percent } from '../units.ts';
+import { type Deviation, deviationsIn } from './deviations.ts';
+
+/** So much of one can; the lot says where it came from. */
+export interface LotTaken {
+  readonly component: FromCan['component'];
+  readonly can: Can;
+  readonly grams: Grams;
+}
+
+/** The air that served when something was done; a figure is `undefined` where none was read in time. */
+export interface AirThen {
+  readonly celsius: Celsius | undefined;
+  readonly relativeHumidityPercent: Percent | undefined;
+  readonly dewPointCelsius: Celsius | undefined;
+  readonly surfaceCelsius: Celsius | undefined;
+}
+
+export interface CoatTrace {
+  readonly coat: Coat;
+  readonly batch: Batch | undefined;
+  /** Empty where nobody told of a can: lots are not known then. */
+  readonly lots: readonly LotTaken[];
+  readonly air: AirThen;
+}
+
+export interface PartTrace {
+  readonly part: Part;
+  readonly phase: PartPhase;
+  readonly coats: readonly CoatTrace[];
+  /** Everything people did to it and to its batches until its last coat, in the order in which it happened. */
+  readonly steps: readonly Entry[];
+  readonly deviations: readonly Deviation[];
+}
+
+export interface BatchTrace {
+  readonly batch: Batch;
+  readonly lots: readonly LotTaken[];
+  readonly parts: readonly { readonly name: PartName; readonly phase: PartPhase | undefined }[];
+  readonly steps: readonly Entry[];
+  readonly deviations: readonly Deviation[];
+}
+
+export interface LotTrace {
+  readonly lot: string;
+  readonly cans: readonly { readonly can: Can; readonly leftGrams: Grams }[];
+  readonly batches: readonly {
+    readonly batch: BatchNumber;
+    readonly grams: Grams;
+    readonly parts: readonly PartName[];
+  }[];
+  readonly parts: readonly { readonly name: PartName; readonly phase: PartPhase | undefined }[];
+}
+
+export function streamsOfPart(shop: Shop, name: PartName): readonly StreamId[] {
+  const batches = batchesOf(shop.parts.get(name));
+  return [partStream(name), ...batches.map(batchStream), ...batches.flatMap((number) => cansOf(shop, number))];
+}
+
+export function streamsOfBatch(shop: Shop, number: BatchNumber): readonly StreamId[] {
+  const parts = shop.batches.get(number)?.coats.map(({ part }) => partStream(part)) ?? [];
+  return [...new Set([batchStream(number), ...cansOf(shop, number), ...parts])];
+}
+
+/** `cans`: the streams that were booked in under the lot. */
+export function streamsOfLot(shop: Shop, cans: readonly StreamId[]): readonly StreamId[] {
+  const numbers = [...shop.cans.values()].filter((can) => cans.includes(canStream(can.number))).flatMap(batchesFrom);
+  const parts = numbers.flatMap((number) => shop.batches.get(number)?.coats.map(({ part }) => partStream(part)) ?? []);
+  return [...new Set([...cans, ...numbers.map(batchStream), ...parts])];
+}
+
+const batchesOf = (part: Part | undefined): readonly BatchNumber[] => [
+  ...new Set(part?.coats.map(({ batch }) => batch) ?? []),
+];
+const batchesFrom = (can: Can): readonly BatchNumber[] => [...new Set(can.pours.map(({ batch }) => batch))];
+
+function takenFor(batch: Batch): readonly FromCan[] {
+  return batch.entries.flatMap(({ fact }) => ('fromCans' in fact ? (fact.fromCans ?? []) : []));
+}
+
+function cansOf(shop: Shop, number: BatchNumber): readonly StreamId[] {
+  const batch = shop.batches.get(number);
+  return batch === undefined ? [] : [...new Set(takenFor(batch).map(({ can }) => canStream(can)))];
+}
+
+/** What a batch took from each can, once a can. */
+export function lotsOf(shop: Shop, batch: Batch | undefined): readonly LotTaken[] {
+  if (batch === undefined) return [];
+  const taken = takenFor(batch);
+  return [...new Set(taken.map(({ can }) => can))].flatMap((number) => {
+    const can = shop.cans.get(number);
+    const mass = taken.filter((from) => from.can === number).reduce((sum, from) => sum + from.grams, 0);
+    return can === undefined ? [] : [{ component: can.component, can, grams: grams(mass) }];
+  });
+}
+
+/** `undefined` where nothing is known of the part. */
+export function tracePart(shop: Shop, name: PartName): PartTrace | undefined {
+  const part = shop.parts.get(name);
+  if (part === undefined) return undefined;
+  const numbers = batchesOf(part);
+  const lastCoat = part.coats.at(-1)?.at;
+  const before = (entry: Entry) => lastCoat !== undefined && entry.happenedAt <= lastCoat;
+  const ofBatches = numbers.flatMap((number) => shop.batches.get(number)?.entries.filter(before) ?? []);
+  // A coat of another part from the same batch is that part's story.
+  const others = (entry: Entry) => entry.fact.type === 'CoatApplied' && entry.fact.part !== name;
+  const steps = inOrder([...part.entries, ...ofBatches]).filter((entry) => isAct(entry) && !others(entry));
+  const seqs = new Set(steps.map(({ seq }) => seq));
+  return {
+    part,
+    phase: phaseOfPart(part),
+    coats: part.coats.map((coat) => {
+      const batch = shop.batches.get(coat.batch);
+      return { coat, batch, lots: lotsOf(shop, batch), air: airThen(shop, batch?.place, coat.at) };
+    }),
+    steps,
+    deviations: deviationsIn(shop).filter(({ entry }) => seqs.has(entry.seq)),
+  };
+}
+
+export function traceBatch(shop: Shop, number: BatchNumber): BatchTrace | undefined {
+  const batch = shop.batches.get(number);
+  if (batch === undefined) return undefined;
+  const steps = inOrder(batch.entries).filter(isAct);
+  const seqs = new Set(steps.map(({ seq }) => seq));
+  return {
+    batch,
+    lots: lotsOf(shop, batch),
+    parts: partsNamed(
+      shop,
+      batch.coats.map(({ part }) => part),
+    ),
+    steps,
+    deviations: deviationsIn(shop).filter(({ entry }) => seqs.has(entry.seq)),
+  };
+}
+
+export function traceLot(shop: Shop, lot: string, streams: readonly StreamId[]): LotTrace | undefined {
+  const cans = [...shop.cans.values()].filter(
+    (can) => streams.includes(canStream(can.number)) && can.lot.toLowerCase() === lot.toLowerCase(),
+  );
+  if (cans.length === 0) return undefined;
+  const numbers = [...new Set(cans.flatMap(batchesFrom))].sort((a, b) => a - b);
+  const batches = numbers.map((number) => {
+    const mass = cans.flatMap(({ pours }) => pours).filter(({ batch }) => batch === number);
+    const parts = [...new Set(shop.batches.get(number)?.coats.map(({ part }) => part) ?? [])];
+    return { batch: number, grams: grams(mass.reduce((sum, pour) => sum + pour.grams, 0)), parts };
+  });
+  return {
+    lot,
+    cans: cans.map((can) => ({ can, leftGrams: leftGrams(can) })),
+    batches,
+    parts: partsNamed(
+      shop,
+      batches.flatMap(({ parts }) => parts),
+    ),
+  };
+}
+
+function partsNamed(shop: Shop, names: readonly PartName[]): BatchTrace['parts'] {
+  return [...new Set(names)].sort().map((name) => {
+    const part = shop.parts.get(name);
+    return { name, phase: part && phaseOfPart(part) };
+  });
+}
+
+function inOrder(entries: readonly Entry[]): readonly Entry[] {
+  const bySeq = new Map(entries.map((entry) => [entry.seq, entry]));
+  return [...bySeq.values()].sort((a, b) => a.happenedAt - b.happenedAt || a.seq - b.seq);
+}
+
+export function airThen(shop: Shop, place: string | undefined, at: EpochMs): AirThen {
+  const read = airServing(shop.places.get(place ?? 'room'), at, shop.crew.airLimitMinutes);
+  const { celsius, relativeHumidityPercent, surfaceCelsius } = read;
+  const dew =
+    celsius === undefined || relativeHumidityPercent === undefined
+      ? undefined
+      : dewPoint(celsius, relativeHumidityPercent);
+  return {
+    celsius,
+    relativeHumidityPercent,
+    dewPointCelsius: dew === undefined || isRefused(dew) ? undefined : dew,
+    surfaceCelsius,
+  };
+}

@@ -1,0 +1,112 @@
+// What this process knows of its posts that the store may not: which reached people and are not in the record yet, and
+// which were turned away or had no answer.
+
+import type { Clock, Log, Messenger, RingingReminder, Told } from '../ports.ts';
+import type { EpochMs } from '../units.ts';
+import { movedMs, type PlannedReminder } from './wish.ts';
+
+export interface Posted {
+  readonly reminder: RingingReminder['reminder'];
+  readonly at: EpochMs;
+  readonly possibleRepeat: boolean;
+}
+
+export interface Tries {
+  /** Of the time that they were for: a reminder that moves is not the one that was tried. */
+  readonly dueAt: EpochMs;
+  /** A try ended without an answer: somebody may have heard it. */
+  readonly unsure: boolean;
+  readonly rejections: number;
+  /** Not to be tried before. */
+  readonly waiting: EpochMs | undefined;
+}
+
+export interface Posts {
+  /** Looks first for what may have arrived (`unsure`, or an unanswered try of this process), then posts once. Never throws. */
+  readonly tell: (ringing: Omit<RingingReminder, 'possibleRepeat'>, unsure: boolean) => Promise<Told>;
+  readonly unrecorded: () => readonly Posted[];
+  readonly recorded: (numberedKey: string) => void;
+  readonly isPosted: (numberedKey: string) => boolean;
+  readonly triesOf: (reminder: Pick<PlannedReminder, 'numberedKey' | 'dueAt'>) => Tries;
+  readonly wait: (reminder: Pick<PlannedReminder, 'numberedKey' | 'dueAt'>, until: EpochMs) => void;
+}
+
+interface PostsNeeds {
+  readonly messenger: Messenger;
+  readonly clock: Clock;
+  readonly log: Log;
+}
+
+export function createPosts({ messenger, clock, log }: PostsNeeds): Posts {
+  const posted = new Map<string, Posted>();
+  const tries = new Map<string, Tries>();
+
+  function triesOf({ numberedKey, dueAt }: Pick<PlannedReminder, 'numberedKey' | 'dueAt'>): Tries {
+    const known = tries.get(numberedKey);
+    const same = known !== undefined && Math.abs(known.dueAt - dueAt) <= movedMs;
+    return same ? known : { dueAt, unsure: false, rejections: 0, waiting: undefined };
+  }
+
+  async function tell(ringing: Omit<RingingReminder, 'possibleRepeat'>, unsure: boolean): Promise<Told> {
+    const { reminder } = ringing;
+    if (!unsure && !triesOf(reminder).unsure) return tellOnce(ringing, false);
+    if ((await wasPosted(reminder)) !== 'yes') return tellOnce(ringing, true);
+    note(reminder, 'posted', false);
+    return 'posted';
+  }
+
+  /** Marked even where the platform knows nothing of the first try: that may still be on its way. */
+  async function tellOnce(ringing: Omit<RingingReminder, 'possibleRepeat'>, possibleRepeat: boolean): Promise<Told> {
+    const told = await post({ ...ringing, possibleRepeat });
+    note(ringing.reminder, told, possibleRepeat);
+    return told;
+  }
+
+  function note(reminder: RingingReminder['reminder'], told: Told, possibleRepeat: boolean): void {
+    const { numberedKey } = reminder;
+    if (told === 'posted') {
+      posted.set(numberedKey, { reminder, at: clock.now(), possibleRepeat });
+      tries.delete(numberedKey);
+      return;
+    }
+    log.error(told === 'rejected' ? 'post-rejected' : 'post-unanswered', { key: numberedKey });
+    const before = triesOf(reminder);
+    tries.set(numberedKey, {
+      ...before,
+      unsure: before.unsure || told === 'unknown',
+      rejections: before.rejections + (told === 'rejected' ? 1 : 0),
+    });
+  }
+
+  async function post(ringing: RingingReminder): Promise<Told> {
+    try {
+      return await messenger.post(ringing);
+    } catch (error) {
+      // It may have gone out before it broke.
+      log.error('post-broke', { key: ringing.reminder.numberedKey, error: String(error) });
+      return 'unknown';
+    }
+  }
+
+  async function wasPosted({ crew, numberedKey }: RingingReminder['reminder']): Promise<'yes' | 'no' | 'unknown'> {
+    try {
+      return await messenger.wasPosted(crew, numberedKey);
+    } catch (error) {
+      log.error('look-up-broke', { key: numberedKey, error: String(error) });
+      return 'unknown';
+    }
+  }
+
+  return {
+    tell,
+    unrecorded: () => [...posted.values()],
+    recorded: (numberedKey) => {
+      posted.delete(numberedKey);
+    },
+    isPosted: (numberedKey) => posted.has(numberedKey),
+    triesOf,
+    wait: (reminder, until) => {
+      tries.set(reminder.numberedKey, { ...triesOf(reminder), waiting: until });
+    },
+  };
+}

@@ -1,0 +1,21 @@
+// Quiet hours put off what can wait until they are over. What is critical rings through them.
+
+import { DateTime } from 'luxon';
+import type { Crew } from '../crew/crew.ts';
+import { type EpochMs, epochMs } from '../units.ts';
+import type { Wish } from './wish.ts';
+
+export function withQuietHours(crew: Pick<Crew, 'zone' | 'spray'>, wish: Wish): Wish {
+  if (wish.critical || crew.spray.quiet === undefined) return wish;
+  const { fromHour, toHour } = crew.spray.quiet;
+  const local = DateTime.fromMillis(wish.dueAt, { zone: crew.zone });
+  const inside =
+    fromHour < toHour ? local.hour >= fromHour && local.hour < toHour : local.hour >= fromHour || local.hour < toHour;
+  return inside ? { ...wish, dueAt: endOf(local, toHour) } : wish;
+}
+
+function endOf(local: DateTime, toHour: number): EpochMs {
+  const today = local.startOf('day').set({ hour: toHour });
+  const end = today.toMillis() > local.toMillis() ? today : today.plus({ days: 1 });
+  return epochMs(end.toMillis());
+}

@@ -1,0 +1,64 @@
+// The record's rows as they lie, the index of names, and a copy while it is in use.
+
+import type { Database } from 'better-sqlite3';
+import { z } from 'zod';
+import type { StreamId } from '../ids.ts';
+import type { Archive, BookedUnder, RecordRow } from '../records/archive.ts';
+
+/** Which event carries the name, and each has a partial index on it (see the migrations): `reindex` makes them again. */
+const eventWith = {
+  serial: 'PartReceived',
+  job: 'PartReceived',
+  customer: 'PartReceived',
+  lot: 'CanOpened',
+} as const satisfies Record<BookedUnder, string>;
+
+export function sqliteArchive(database: Database): Archive {
+  const rowsAfter = database.prepare<[string, number, number], RecordRow>(
+    'select * from event where crew = ? and seq > ? order by seq limit ?',
+  );
+  const hashAt = database
+    .prepare<[string, number], string>('select hash from event where crew = ? and seq = ?')
+    .pluck();
+  const filedEnd = database.prepare<[string], number | null>('select max(seq) from filed where crew = ?').pluck();
+  const filings = database.prepare<[string, number, number], { stream: string; also_under: string }>(
+    'select distinct stream, also_under from event where crew = ? and happened_at >= ? and happened_at < ?',
+  );
+  const booked = (key: BookedUnder) => {
+    const name = `lower(json_extract(body, '$.${key}'))`;
+    return database
+      .prepare<[string, string, string], string>(
+        `select stream from event where type = '${eventWith[key]}' and crew = ? and ${name} >= ? and ${name} < ?
+         order by seq desc`,
+      )
+      .pluck();
+  };
+  const bookedBy = { serial: booked('serial'), job: booked('job'), customer: booked('customer'), lot: booked('lot') };
+
+  return {
+    rowsAfter: (crew, seq, most) => rowsAfter.all(crew, seq, most),
+    hashAt: (crew, seq) => hashAt.get(crew, seq),
+    filedEnd: (crew) => filedEnd.get(crew) ?? 0,
+    filedBetween: (crew, from, to) => {
+      const streams = filings.all(crew, from, to).flatMap(({ stream, also_under }) => [stream, ...listed(also_under)]);
+      return [...new Set(streams)].sort().map((stream) => stream as StreamId);
+    },
+    bookedUnder: (crew, key, value) => {
+      const from = asciiLower(value);
+      const streams = bookedBy[key].all(crew, from, `${from}\u{10ffff}`);
+      return [...new Set(streams)].map((stream) => stream as StreamId);
+    },
+    backup: async (file) => {
+      await database.backup(file);
+    },
+  };
+}
+
+function listed(streams: string): readonly string[] {
+  return streams === '[]' ? [] : z.array(z.string()).parse(JSON.parse(streams));
+}
+
+/** As SQLite's own `lower` does it: letters beyond ASCII stay as they are. */
+function asciiLower(text: string): string {
+  return text.replace(/[A-Z]/g, (letter) => letter.toLowerCase());
+}

@@ -1,0 +1,50 @@
+// A conversation over the real thing, from 8:00 on, as omar, who leads: kari and lia are crew, rosa supervises. Invented.
+
+import { expect } from 'vitest';
+import type { Answer } from '../../../bot/answer.ts';
+import { virtualClock } from '../../../bot/clocks.ts';
+import { ringUntil } from '../../../bot/terminal/script.ts';
+import { createTerminal } from '../../../bot/terminal/terminal.ts';
+import { wire } from '../../../bot/wiring.ts';
+import type { CrewFile } from '../../../core/crew/crew.ts';
+import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
+import { epochMs } from '../../../core/units.ts';
+import { demoCrew, demoShelf } from '../../core/given.ts';
+
+export const sprayCrew: CrewFile = {
+  ...demoCrew,
+  people: [...demoCrew.people, { name: 'lia', role: 'crew', language: 'en', units: 'metric' }],
+};
+
+/** `file`: of the record, where its rows are to be looked at. */
+export function sessionTalk(file = ':memory:', crewFile: CrewFile = sprayCrew) {
+  const clock = virtualClock(epochMs(Date.UTC(2026, 2, 2, 8)));
+  const heard: Answer[] = [];
+  const frontEnd = {
+    tell: async (answer: Answer) => {
+      heard.push(answer);
+      return 'posted' as const;
+    },
+    wasTold: async () => 'no' as const,
+  };
+  const log = {
+    info: () => undefined,
+    error: (event: string, details?: object) => expect.fail(`${event} ${JSON.stringify(details)}`),
+  };
+  const store = openSqliteStore(file);
+  const { host, ringer } = wire({ store, clock, log, crewFile, shelf: demoShelf, frontEnd });
+  const terminal = createTerminal({ host, clock, crewFile, as: 'omar' });
+  let lines = 0;
+  const say = async (line: string): Promise<Answer> => {
+    lines += 1;
+    const { answer, waitUntil } = await terminal.say(line, lines);
+    if (answer === undefined) throw new Error(`no answer to "${line}"`);
+    heard.push(answer);
+    await ringUntil(waitUntil ?? clock.now(), ringer, clock);
+    return answer;
+  };
+  return { say, heard, close: () => store.close() };
+}
+
+export const taps = ({ card }: Answer) => Object.fromEntries(card.actions.map(({ id, line }) => [id, line]));
+export const value = ({ card }: Answer, id: string) => card.facts.find((fact) => fact.id === id)?.value;

@@ -1,0 +1,149 @@
+// The voice: what was said, by whom, what was not, and what the source asks for. Never a verdict, in any language.
+
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { english } from '../../../bot/language/words/english.ts';
+import { languages, wordsIn } from '../../../bot/language/words/languages.ts';
+import {
+  briefLineIds,
+  briefLines,
+  commonPractice,
+  figureSources,
+  linesFor,
+} from '../../../core/session/brief-lines.ts';
+import { works } from '../../../core/session/session-commands.ts';
+import { demoShelf } from '../../core/given.ts';
+import { sessionTalk } from './session-talk.ts';
+
+/** Verdicts by any name; "safety data sheet" is a document, and vapour may be cleared away. */
+const verdict =
+  /\bsafe(?:ly|r|st)?\b|\bunsafe\b|\bsegur[oa]s?\b|\ba salvo\b|\bOK to\b|\bgood to go\b|\bcleared\b|\ball[- ]clear\b|\bclear to\b|\bclearance\b|\bgo ahead\b|\bluz verde\b|\bv[ií]a libre\b|\bvisto bueno\b|\bsin peligro\b|\bsin riesgo\b|\bharmless\b|\bno danger\b|\bno risk\b/i;
+
+const folder = 'bot/language/words';
+/** What stands between quotes or in a template, without the comments. */
+function sentencesIn(file: string): readonly string[] {
+  const code = readFileSync(file, 'utf8')
+    .replace(/\/\*[\s\S]*?\*\//g, '')
+    .replace(/^\s*\/\/.*$/gm, '');
+  return code.split('\n').filter((line) => /['"`]/.test(line));
+}
+
+describe('the catalogues', () => {
+  it.each(readdirSync(folder))('given %s, then no sentence passes a verdict', (file) => {
+    const sentences = sentencesIn(join(folder, file));
+    expect(sentences.length).toBeGreaterThan(0);
+    expect(sentences.filter((sentence) => verdict.test(sentence))).toEqual([]);
+  });
+
+  it('given the test itself, then it would find each verdict', () => {
+    const verdicts = ['it is safe', 'Es seguro', 'OK to spray', 'good to go', 'cleared by kari', 'all clear'];
+    expect(verdicts.filter((sentence) => !verdict.test(sentence))).toEqual([]);
+    expect(verdict.test('the safety data sheets of both parts')).toBe(false);
+  });
+
+  it.each(languages)('given %s, then every line of the brief has its words and none is another’s', (language) => {
+    const { lines } = wordsIn(language).session;
+    expect(new Set(briefLineIds.map((id) => lines[id])).size).toBe(briefLineIds.length);
+  });
+
+  it('given the demo sheets, then none of their sources passes a verdict', () => {
+    expect([...demoShelf.values()].filter((found) => verdict.test(JSON.stringify(found)))).toEqual([]);
+  });
+});
+
+describe('the sources', () => {
+  it('given every line of the brief, then its source is a paragraph or common practice', () => {
+    const sourced = briefLines.filter(({ source }) => source === commonPractice || source.startsWith('29 CFR 1910.'));
+    expect(sourced).toHaveLength(briefLines.length);
+    expect(new Set(briefLines.map(({ id }) => id))).toEqual(new Set(briefLineIds));
+  });
+
+  it.each(works)('given %s, then there are lines, of vapour, ignition and gloves or their like among them', (work) => {
+    expect(linesFor(work).length).toBeGreaterThanOrEqual(5);
+  });
+
+  it('given every figure, then it says where it comes from', () => {
+    expect(Object.values(figureSources).every((source) => source.length > 5)).toBe(true);
+  });
+});
+
+describe('the cards', () => {
+  it('given a day with a session, trouble and questions, then no answer or ring passes a verdict, each hazard is sourced', async () => {
+    const { say, heard } = sessionTalk();
+    for (const line of [
+      'set brief on',
+      'air 24C 48%',
+      'mix 2.4kg',
+      'weigh 1 1200g 1200g',
+      'wait 102m',
+      'filter 1',
+      'coat lid-1 1 dip',
+      'coat impeller-7 1 spray',
+      'set booth booth-2 4m2 30m3',
+      'fit kari 2026-02-01',
+      'brief 1 in booth-2 10:30 spray kari near lia outside omar',
+      'wait until 10:16',
+      'spray on',
+      'fan on',
+      'fan on 0.3m/s',
+      'spray on',
+      'near lia out',
+      '@kari: ack',
+      '@rosa: spray on permit written assessment VA-2026-3',
+      'wait 61m',
+      'coat rail-2 1 spray',
+      'spray off',
+      'close',
+      'flush gun acetone 300ml',
+      'flush gun ipa 300ml',
+      'flush vessels',
+      'rags',
+      'close',
+      'wait 31m',
+      'eyes',
+      'spill',
+      'fire',
+      'down',
+      'hot pot',
+      'near miss hose lay across the walkway',
+      'bell',
+      'brief vessel',
+      'vent',
+      'vent oven 800g 90C',
+      'vent purge argon 2m3 30m3',
+      ...works.map((work) => `hazards ${work}`),
+      'help',
+      'help brief',
+      'day',
+    ]) {
+      await say(line);
+    }
+    expect(heard.length).toBeGreaterThan(60);
+    expect(heard.filter(({ text }) => verdict.test(text)).map(({ text }) => text)).toEqual([]);
+    const hazards = heard.flatMap(({ card }) => card.hazards);
+    expect(hazards.length).toBeGreaterThan(100);
+    expect(hazards.filter(({ source }) => source.trim().length < 5)).toEqual([]);
+  });
+
+  it('given the brief, its figures and a fan that is too weak, then each carries the caution', async () => {
+    const { say } = sessionTalk();
+    const caution = english.replies.caution;
+    const lines = [
+      'mix 2.4kg already',
+      'weigh 1 1200g 1200g',
+      'set booth 1m2',
+      'brief 1 spray omar',
+      'ack',
+      'fan on 0.3m/s',
+    ];
+    for (const line of lines) await say(line);
+    const told = [
+      await say('spray on'),
+      await say('vent'),
+      await say('brief 1 spray omar'),
+      await say('vent purge argon 1m3 12m3'),
+    ];
+    expect(told.map(({ card }) => card.lines.includes(caution))).toEqual([true, true, true, true]);
+  });
+});

@@ -1,0 +1,87 @@
+// Commands about cans, weighing in pieces and pots, drawn at random within what a line can hold.
+
+import fc from 'fast-check';
+import { type Amendment, type AmendTarget, type Command, components } from '../../../core/commands.ts';
+import { epochMs, grams, litres, squareMetresPerHour } from '../../../core/units.ts';
+import { utc } from './shop-at-ten.ts';
+
+const only = <V extends string>(verb: V) => fc.constant(verb);
+const mass = fc
+  .oneof(fc.integer({ min: 1, max: 1_000_000 }), fc.double({ min: 0.001, max: 1000, noNaN: true }))
+  .map(grams);
+const volume = fc.integer({ min: 1, max: 900 }).map((value) => litres(value / 4));
+const number = fc.integer({ min: 1, max: 1_000_000 });
+const cans = fc.uniqueArray(number, { minLength: 1, maxLength: 3 });
+const component = fc.constantFrom(...components);
+const lot = fc.oneof(
+  fc.stringMatching(/^[A-Z0-9][A-Z0-9/-]{0,9}$/),
+  fc.constantFrom('9:40', '2026-12-31', '12kg', 'two words', 'whole', 'a "b" \\c', '7731'),
+);
+const day = fc
+  .record({
+    year: fc.integer({ min: 2026, max: 2039 }),
+    month: fc.integer({ min: 1, max: 12 }),
+    date: fc.integer({ min: 1, max: 28 }),
+  })
+  .map(({ year, month, date }) => `${year}-${String(month).padStart(2, '0')}-${String(date).padStart(2, '0')}`);
+const at = fc.integer({ min: utc('2024-01-01T00:00'), max: utc('2026-03-02T10:00') }).map(epochMs);
+const why = fc.constantFrom('gelled in the can', 'permit at 9:40', 'a "brick"', 'can 3 at 9:40 already');
+const ofCan = <V extends 'lid' | 'blanket' | 'check' | 'prestir'>(verb: V) =>
+  fc.record({ verb: only(verb), can: number }, { requiredKeys: ['verb'] });
+
+export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
+  fc.record(
+    { verb: only('weigh'), batch: number, cans, partAGrams: mass, partBGrams: mass },
+    { requiredKeys: ['verb', 'partAGrams', 'partBGrams'] },
+  ),
+  fc.record({ verb: only('weigh'), batch: number, cans, partAGrams: mass }, { requiredKeys: ['verb', 'partAGrams'] }),
+  fc.record({ verb: only('weigh'), batch: number, cans, partBGrams: mass }, { requiredKeys: ['verb', 'partBGrams'] }),
+  fc.record(
+    { verb: only('add'), batch: number, component, grams: mass, cans },
+    { requiredKeys: ['verb', 'component', 'grams'] },
+  ),
+  fc.record(
+    {
+      ...{ verb: only('open'), component, lot, grams: mass, litres: volume, expires: day },
+      sheet: fc.constantFrom('demo-clear', 'demo-build'),
+      handling: fc.constantFrom('gas', 'whole'),
+    },
+    { requiredKeys: ['verb', 'component', 'lot', 'grams'] },
+  ),
+  ofCan('lid'),
+  ofCan('blanket'),
+  ofCan('check'),
+  ofCan('prestir'),
+  fc.record({ verb: only('discard'), can: number, why }),
+  fc.record({ verb: fc.constantFrom('cover', 'uncover'), batch: number }, { requiredKeys: ['verb'] }),
+  fc.record({ verb: only('catch'), batch: number, grams: mass }, { requiredKeys: ['verb', 'grams'] }),
+  fc.record({
+    verb: only('mix'),
+    amount: fc.record({ kind: only('mass'), grams: mass }),
+    vesselLitres: volume,
+  }),
+  fc.record({
+    verb: only('set'),
+    setting: fc.oneof(
+      fc.record({ name: only('morning'), hour: fc.integer({ min: 0, max: 23 }) }),
+      fc.record({
+        name: only('rate'),
+        squareMetresPerHour: fc.integer({ min: 1, max: 9_999 }).map((rate) => squareMetresPerHour(rate / 8)),
+      }),
+    ),
+  }),
+);
+
+export const drawnMaterialAmendment: fc.Arbitrary<[AmendTarget, Amendment]> = fc.oneof(
+  fc
+    .tuple(
+      fc.constantFrom('lid' as const, 'blanket' as const, 'check' as const, 'prestir' as const, 'discard' as const),
+      at,
+      number,
+    )
+    .map(([verb, when, can]): [AmendTarget, Amendment] => [{ verb, can }, { at: when }]),
+  fc.tuple(mass, number).map(([weight, can]): [AmendTarget, Amendment] => [{ verb: 'open', can }, { grams: weight }]),
+  fc
+    .tuple(fc.constantFrom('add' as const, 'catch' as const), mass, number)
+    .map(([verb, weight, batch]): [AmendTarget, Amendment] => [{ verb, batch }, { grams: weight }]),
+);

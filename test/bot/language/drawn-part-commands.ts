@@ -1,0 +1,58 @@
+// Commands about surfaces, doors, tests of the film and people, drawn at random within what a line can hold.
+
+import fc from 'fast-check';
+import { adhesionRatings, type Command, rubResults, surfaceGrades } from '../../../core/commands.ts';
+import { micrometres, milligramsPerSquareMetre, minutes } from '../../../core/units.ts';
+
+interface Draws {
+  readonly only: <V extends string>(verb: V) => fc.Arbitrary<V>;
+  readonly part: fc.Arbitrary<string>;
+  readonly parts: fc.Arbitrary<string[]>;
+  readonly figure: (min: number, max: number) => fc.Arbitrary<number>;
+}
+
+export function partAndPeopleCommands({ only, part, parts, figure }: Draws): readonly fc.Arbitrary<Command>[] {
+  /** A part that is called like a grade would have to be quoted. */
+  const gradeless = parts.filter((names) => names.every((name) => !/^s[apt]/.test(name)));
+  const tested = part.filter((name) => name !== 'coupon' && name !== 'witness');
+  const coupon = fc.constant(true as const);
+  return [
+    fc.record(
+      {
+        verb: only('prep'),
+        parts: gradeless,
+        grade: fc.constantFrom(...surfaceGrades),
+        profileMicrometres: figure(1, 1000).map(micrometres),
+        saltsMilligramsPerSquareMetre: fc.integer({ min: 0, max: 9999 }).map(milligramsPerSquareMetre),
+        dustRating: fc.integer({ min: 0, max: 5 }),
+      },
+      { requiredKeys: ['verb', 'parts', 'grade'] },
+    ),
+    fc.record(
+      { verb: only('door'), parts: fc.oneof(parts, fc.constant([])), openMinutes: figure(0.1, 240).map(minutes) },
+      { requiredKeys: ['verb', 'parts'] },
+    ),
+    fc.record(
+      { verb: only('adhesion'), part: tested, rating: fc.constantFrom(...adhesionRatings), coupon },
+      { requiredKeys: ['verb', 'part', 'rating'] },
+    ),
+    fc.record(
+      {
+        ...{ verb: only('rub'), part: tested, doubleRubs: fc.integer({ min: 1, max: 1000 }) },
+        ...{ result: fc.constantFrom(...rubResults), coupon },
+      },
+      { requiredKeys: ['verb', 'part', 'doubleRubs', 'result'] },
+    ),
+    fc.record(
+      {
+        verb: only('snooze'),
+        minutes: figure(1, 60).map(minutes),
+        key: fc.constantFrom('part/impeller-7/cure-done', 'batch/12/pot-half', 'place/room/air-due', 'crew/handover'),
+      },
+      { requiredKeys: ['verb', 'minutes'] },
+    ),
+    fc.record({ verb: only('shift'), on: fc.boolean() }),
+    fc.record({ verb: only('handover'), to: fc.constantFrom('kari', 'omar', 'rosa', 'mary ann', 'jean-luc') }),
+    fc.record({ verb: only('takeover') }),
+  ];
+}

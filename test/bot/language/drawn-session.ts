@@ -1,0 +1,116 @@
+// Commands round a spray session and in need, drawn at random within what a line can hold.
+
+import fc from 'fast-check';
+import { type SolventId, solvents } from '../../../core/calc/solvents.ts';
+import type { Command } from '../../../core/commands.ts';
+import { alarms, gears, qualifications, whereabouts } from '../../../core/session/session-commands.ts';
+import {
+  cubicMetres,
+  epochMs,
+  grams,
+  litres,
+  metresPerSecond,
+  minutes,
+  percent,
+  squareMetres,
+} from '../../../core/units.ts';
+import { utc } from './shop-at-ten.ts';
+
+const only = <V extends string>(verb: V) => fc.constant(verb);
+const number = fc.integer({ min: 1, max: 1_000_000 });
+const quarter = (max: number) => fc.integer({ min: 1, max: max * 4 }).map((value) => value / 4);
+/** Names that a line could take for something else stand in quotes. */
+const person = fc.constantFrom(
+  'kari',
+  'lia',
+  'noor-2',
+  'Åse',
+  'spray',
+  'out',
+  'booth 2',
+  'at',
+  '12',
+  'a "b" \\c',
+  'tank',
+  'happened',
+);
+const people = fc.uniqueArray(person, { minLength: 1, maxLength: 4 });
+const place = fc.constantFrom('booth', 'booth-2', 'hall', 'room');
+const words = fc.constantFrom('hose by the door', 'permit at 9:40 already', 'a "green" one', '2l acetone', 'call 112');
+const day = fc.constantFrom('2026-05-01', '2027-12-31', '2026-02-28');
+const time = fc.integer({ min: utc('2026-01-01T00:00') / 60_000, max: utc('2026-03-02T22:00') / 60_000 });
+const solvent = fc.constantFrom(...(Object.keys(solvents) as SolventId[]));
+const speed = fc.integer({ min: 1, max: 4000 }).map((value) => metresPerSecond(value / 1000));
+
+const setting = fc.oneof(
+  fc.record({ name: only('brief'), on: fc.boolean() }),
+  fc.record({ name: only('bell'), on: fc.boolean() }),
+  fc.record({ name: only('brief-ahead'), minutes: quarter(300).map((value) => minutes(Math.max(1, value))) }),
+  fc.record({ name: only('sprayers'), people: fc.uniqueArray(person, { maxLength: 3 }) }),
+  fc.record(
+    {
+      name: only('booth'),
+      place,
+      faceSquareMetres: quarter(40).map(squareMetres),
+      cubicMetres: quarter(900).map(cubicMetres),
+    },
+    { requiredKeys: ['name', 'place', 'faceSquareMetres'] },
+  ),
+  fc.record({ name: only('lel'), percent: fc.integer({ min: 4, max: 100 }).map((value) => percent(value / 4)) }),
+  fc.record({ name: only('mixing'), factor: fc.integer({ min: 2, max: 200 }).map((value) => value / 2) }),
+  fc.record({ name: only('emergency'), field: fc.constantFrom('call' as const, ...alarms), text: words }),
+  fc
+    .tuple(fc.integer({ min: 0, max: 23 }), fc.integer({ min: 1, max: 23 }))
+    .map(([fromHour, more]) => ({ name: 'quiet' as const, fromHour, toHour: (fromHour + more) % 24 })),
+);
+
+/** A brief that names a person twice, or nobody in a list, is not what a line says. */
+const brief = fc
+  .record(
+    {
+      verb: only('brief'),
+      startsAt: time.map((at) => epochMs(at * 60_000)),
+      batch: number,
+      place,
+      sprayers: people,
+      stays: people,
+      out: people,
+      attendant: person,
+      insideVessel: fc.constant(true as const),
+      gramsPerHour: quarter(4000).map(grams),
+    },
+    { requiredKeys: ['verb'] },
+  )
+  // Half past two does not come in the night that the clocks go forward.
+  .map(({ startsAt, ...rest }): Command => (startsAt === undefined ? rest : { ...rest, startsAt }));
+
+export const drawnSession: readonly fc.Arbitrary<Command>[] = [
+  brief,
+  fc.record(
+    { verb: only('near'), session: number, people, goes: fc.constantFrom(...whereabouts) },
+    { requiredKeys: ['verb', 'people', 'goes'] },
+  ),
+  fc.record({ verb: only('ack'), session: number, people }, { requiredKeys: ['verb'] }),
+  fc.record(
+    { verb: only('fan'), session: number, running: fc.constant(true), faceMetresPerSecond: speed },
+    { requiredKeys: ['verb', 'running'] },
+  ),
+  fc.record({ verb: only('fan'), session: number, running: fc.constant(false) }, { requiredKeys: ['verb', 'running'] }),
+  fc.record(
+    { verb: only('supplied'), session: number, supplied: fc.boolean() },
+    { requiredKeys: ['verb', 'supplied'] },
+  ),
+  fc.record({ verb: only('spray-on'), session: number, place }, { requiredKeys: ['verb'] }),
+  fc.record({ verb: only('spray-off'), session: number }, { requiredKeys: ['verb'] }),
+  fc.record({ verb: only('rags'), session: number }, { requiredKeys: ['verb'] }),
+  fc.record({ verb: only('close'), session: number }, { requiredKeys: ['verb'] }),
+  fc.record(
+    { verb: only('flush'), session: number, gear: fc.constantFrom(...gears), solvent, litres: quarter(40).map(litres) },
+    { requiredKeys: ['verb', 'gear'] },
+  ),
+  fc.record({ verb: fc.constantFrom(...qualifications), person, until: day }),
+  fc.record({ verb: only('near-miss'), text: words, anonymous: fc.boolean() }),
+  fc.record({ verb: fc.constantFrom(...alarms), note: words }, { requiredKeys: ['verb'] }),
+  fc.record({ verb: only('bell') }),
+  fc.record({ verb: only('set'), setting }),
+];

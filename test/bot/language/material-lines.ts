@@ -1,0 +1,144 @@
+// Lines about cans, weighing in pieces, what a pot goes through, stock and plans, as a thumb types them. Invented.
+
+import type { MisreadCode } from '../../../bot/language/reading.ts';
+import type { Command, Question } from '../../../core/commands.ts';
+import {
+  grams,
+  gramsFromOunces,
+  gramsFromPounds,
+  litres,
+  litresFromUsGallons,
+  micrometres,
+  micrometresFromMils,
+  squareMetres,
+  squareMetresFromSquareFeet,
+  squareMetresPerHour,
+} from '../../../core/units.ts';
+import { utc } from './shop-at-ten.ts';
+import type { ThumbTypedLine } from './thumb-typed-lines.ts';
+
+const happenedAt = (iso: string) => ({ at: utc(iso), stance: { is: 'happened' } as const });
+const act = (line: string, command: Command, manner: object = {}): ThumbTypedLine => ({
+  line,
+  expected: { kind: 'command', command, ...manner },
+});
+const ask = (line: string, question: Question): ThumbTypedLine => ({ line, expected: { kind: 'question', question } });
+const miss = (line: string, code: MisreadCode, token: string, offers?: string): ThumbTypedLine => ({
+  line,
+  expected: { kind: 'misread', code, token, ...(offers !== undefined && { offers }) },
+});
+
+const openA = { verb: 'open', component: 'part-a', lot: '7731', grams: grams(5000) } as const;
+const sixPlates = { ask: 'plan', parts: [{ count: 6, eachSquareMetres: squareMetres(0.8) }], method: 'spray' } as const;
+
+export const materialLines: readonly ThumbTypedLine[] = [
+  // Cans.
+  act('open A lot 7731 5kg', openA),
+  act('Open a lot 7731 5 kg.', openA),
+  act('opened part A, lot: 7731, 5kg', openA),
+  act('open A 5kg lot 7731 gas', { ...openA, handling: 'gas' }),
+  act('open A lot 7731 5kg argon at hand', { ...openA, handling: 'gas' }),
+  act('open A lot 7731 5kg whole', { ...openA, handling: 'whole' }),
+  act('open A lot 7731 5kg exp 2026-12 gas', { ...openA, expires: '2026-12-31', handling: 'gas' }),
+  act('open A lot 7731 exp 12/2026 5kg', { ...openA, expires: '2026-12-31' }),
+  act('open A lot 7731 5kg expires 2028-02', { ...openA, expires: '2028-02-29' }),
+  act(
+    'open A lot 7731 5kg exp 2026-12-24 at 9:40',
+    { ...openA, expires: '2026-12-24' },
+    happenedAt('2026-03-02T09:40'),
+  ),
+  act('open A lot 7731 5kg in 6l clear', { ...openA, litres: litres(6), sheet: 'demo-clear' }),
+  act('open B lot B-22/7 1 gal 11lb build', {
+    ...{ verb: 'open', component: 'part-b', lot: 'B-22/7', sheet: 'demo-build' },
+    ...{ grams: gramsFromPounds(11), litres: litresFromUsGallons(1) },
+  }),
+  act('open A lot 9:40 5kg', { ...openA, lot: '9:40' }),
+  act('open A lot “77 31” 5kg', { ...openA, lot: '77 31' }),
+  miss('open lot 7731 5kg', 'incomplete', '', 'open A lot 7731 5kg'),
+  miss('open A 5kg', 'incomplete', ''),
+  miss('open A lot 7731', 'incomplete', ''),
+  miss('open A lot 7731 5', 'unit-missing', '5', 'open A lot 7731 5kg'),
+  miss('open A lot 7731 5kg exp soon', 'incomplete', 'soon'),
+  miss('open A lot 7731 5kg exp 2026-13', 'impossible', '2026-13'),
+  miss('open A lot 7731 5kg sunny', 'unknown-sheet', 'sunny', 'open A lot 7731 5kg demo-build'),
+  act('lid 3', { verb: 'lid', can: 3 }),
+  act('lid off can 3', { verb: 'lid', can: 3 }),
+  act('blanket 3', { verb: 'blanket', can: 3 }),
+  act('blanket', { verb: 'blanket' }),
+  act('blanketed can 3 at 9:40', { verb: 'blanket', can: 3 }, happenedAt('2026-03-02T09:40')),
+  act('gassed 3 10m ago', { verb: 'blanket', can: 3 }, happenedAt('2026-03-02T09:50')),
+  miss('blamket 3', 'unknown-verb', 'blamket', 'blanket 3'),
+  act('check 3', { verb: 'check', can: 3 }),
+  act('checked can 3', { verb: 'check', can: 3 }),
+  act('prestir 3', { verb: 'prestir', can: 3 }),
+  act('stir can 3', { verb: 'prestir', can: 3 }),
+  act('discard 3 gelled in the can', { verb: 'discard', can: 3, why: 'gelled in the can' }),
+  act('discard can 3 at 9:40 a brick', { verb: 'discard', can: 3, why: 'a brick' }, happenedAt('2026-03-02T09:40')),
+  miss('discard 3', 'incomplete', ''),
+  miss('discard', 'incomplete', ''),
+
+  // Weighing one by one, from cans, and adding.
+  act('weigh 1 a 1201g', { verb: 'weigh', batch: 1, partAGrams: grams(1201) }),
+  act('weigh 1 b1198g', { verb: 'weigh', batch: 1, partBGrams: grams(1198) }),
+  act('weigh 1 b 2lb 10oz', { verb: 'weigh', batch: 1, partBGrams: gramsFromOunces(42) }),
+  act('weigh 1 1201g 1198g can 3 4', {
+    ...{ verb: 'weigh', batch: 1, cans: [3, 4] },
+    ...{ partAGrams: grams(1201), partBGrams: grams(1198) },
+  }),
+  act('weigh 1 a 1201g from cans 3 and 5', { verb: 'weigh', batch: 1, cans: [3, 5], partAGrams: grams(1201) }),
+  miss('weigh 1 1201g 1198g can', 'incomplete', 'can'),
+  act('add 1 b 14g', { verb: 'add', batch: 1, component: 'part-b', grams: grams(14) }),
+  act('added 14 g of A', { verb: 'add', component: 'part-a', grams: grams(14) }),
+  act('add 1 b 14g can 4', { verb: 'add', batch: 1, component: 'part-b', grams: grams(14), cans: [4] }),
+  miss('add 1 14g', 'incomplete', '', 'add 1 a 14g'),
+  act('mix 2.4kg in 5l', { verb: 'mix', amount: { kind: 'mass', grams: grams(2400) }, vesselLitres: litres(5) }),
+  act('mix 2l in 5l', { verb: 'mix', amount: { kind: 'volume', litres: litres(2) }, vesselLitres: litres(5) }),
+
+  // A pot's lid, and what drains.
+  act('uncover 1', { verb: 'uncover', batch: 1 }),
+  act('covered 1', { verb: 'cover', batch: 1 }),
+  act('catch 2 300g', { verb: 'catch', batch: 2, grams: grams(300) }),
+  act('caught 300 g', { verb: 'catch', grams: grams(300) }),
+  miss('catch 2', 'incomplete', ''),
+
+  // Correcting them.
+  act('amend 3 blanket at 9:40 told late', {
+    ...{ verb: 'amend', of: { verb: 'blanket', can: 3 }, change: { at: utc('2026-03-02T09:40') }, why: 'told late' },
+  }),
+  act('amend open 3 4.5kg wrong label', {
+    ...{ verb: 'amend', of: { verb: 'open', can: 3 }, change: { grams: grams(4500) }, why: 'wrong label' },
+  }),
+  act('amend 1 weigh b 1189g wrong scale', {
+    ...{ verb: 'amend', of: { verb: 'weigh', batch: 1 }, change: { partBGrams: grams(1189) }, why: 'wrong scale' },
+  }),
+
+  // Settings and questions.
+  act('set morning 6', { verb: 'set', setting: { name: 'morning', hour: 6 } }),
+  act('set rate 4m2/h', { verb: 'set', setting: { name: 'rate', squareMetresPerHour: squareMetresPerHour(4) } }),
+  act('set rate 3,5 m2/h', { verb: 'set', setting: { name: 'rate', squareMetresPerHour: squareMetresPerHour(3.5) } }),
+  act('set rate 43 sqft per hour', {
+    verb: 'set',
+    setting: { name: 'rate', squareMetresPerHour: squareMetresPerHour(squareMetresFromSquareFeet(43)) },
+  }),
+  miss('set rate 4', 'unit-missing', '4', 'set rate 4m2/h'),
+  miss('set rate 0m2/h', 'impossible', '0m2/h'),
+  ask('stock', { ask: 'stock' }),
+  miss('stcok', 'unknown-verb', 'stcok', 'stock'),
+  ask('plan 6x0.8m2 spray 12um', { ...sixPlates, dryFilmMicrometres: micrometres(12) }),
+  ask('plan 6 x 0.8 m² spray', sixPlates),
+  ask('plan 6×0.8m2 hvlp 0.5mil', { ...sixPlates, dryFilmMicrometres: micrometresFromMils(0.5) }),
+  ask('plan 6x0.8m2 spray ready 13:00', { ...sixPlates, readyAt: utc('2026-03-02T13:00') }),
+  ask('plan 6x0.8m2 spray ready at 9:00', { ...sixPlates, readyAt: utc('2026-03-03T09:00') }),
+  ask('plan impeller-7 valve-3 flow', {
+    ask: 'plan',
+    parts: [{ part: 'impeller-7' }, { part: 'valve-3' }],
+    method: 'flow',
+  }),
+  ask('plan 12ft2 brush build', {
+    ...{ ask: 'plan', method: 'brush', sheet: 'demo-build' },
+    parts: [{ count: 1, eachSquareMetres: squareMetres(squareMetresFromSquareFeet(12)) }],
+  }),
+  miss('plan 6x0.8m2', 'incomplete', '', 'plan 6x0.8m2 spray'),
+  miss('plan spray', 'incomplete', ''),
+  miss('plan 6x0.8 spray', 'left-over', '6x0.8'),
+];

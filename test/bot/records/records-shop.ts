@@ -1,0 +1,116 @@
+// A shop with the whole program behind it, over a record in a file: lines are said at their time, answers come back as
+// cards, and the file lies open for whoever wants to harm it.
+
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
+import type { Answer } from '../../../bot/answer.ts';
+import { virtualClock } from '../../../bot/clocks.ts';
+import { paperTray } from '../../../bot/records/paper-tray.ts';
+import { ringUntil } from '../../../bot/terminal/script.ts';
+import { wire } from '../../../bot/wiring.ts';
+import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
+import { epochMs } from '../../../core/units.ts';
+import { demoCrew, demoShelf } from '../../core/given.ts';
+
+export interface RecordsShop {
+  readonly folder: string;
+  readonly file: string;
+  /** `09:40 @omar: day`; without a speaker it is omar, who leads. Times on 2 March 2026. */
+  readonly say: (line: string) => Promise<Answer>;
+  readonly rung: () => readonly Answer[];
+  readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
+  readonly until: (time: string) => Promise<void>;
+  /** Runs SQL past the triggers that keep events as they are. */
+  readonly tamper: (sql: string) => void;
+  readonly close: () => void;
+}
+
+const line = /^(\d\d):(\d\d)(?: @(\w+):)? (.*)$/;
+const day = Date.UTC(2026, 2, 2);
+
+export function openRecordsShop(
+  folder = mkdtempSync(join(tmpdir(), 'batchbell-records-')),
+  file = join(folder, 'batchbell.sqlite'),
+): RecordsShop {
+  const clock = virtualClock(epochMs(day));
+  const store = openSqliteStore(file);
+  const rung: Answer[] = [];
+  const log = { info: () => undefined, error: () => undefined };
+  const frontEnd = {
+    tell: async (answer: Answer) => {
+      rung.push(answer);
+      return 'posted' as const;
+    },
+    wasTold: async () => 'no' as const,
+  };
+  const papers = paperTray(folder);
+  const { host, ringer, picture } = wire({ store, clock, log, crewFile: demoCrew, shelf: demoShelf, papers, frontEnd });
+  const moveTo = (hour: string, minute: string) =>
+    ringUntil(epochMs(day + (Number(hour) * 60 + Number(minute)) * 60_000), ringer, clock);
+
+  return {
+    folder,
+    file,
+    say: async (text) => {
+      const [, hour = '', minute = '', as = 'omar', said = ''] = line.exec(text) ?? [];
+      await moveTo(hour, minute);
+      const answer = await host.handle({ text: said, as, in: text, id: undefined, atConsole: true });
+      if (answer === undefined) throw new Error(`no answer to "${text}"`);
+      await ringer.ringDue();
+      return answer;
+    },
+    rung: () => rung,
+    picture,
+    until: async (time) => {
+      const [hour = '', minute = ''] = time.split(':');
+      await moveTo(hour, minute);
+    },
+    tamper: (sql) => {
+      const database = new Database(file);
+      database.exec('drop trigger event_stays; drop trigger event_kept;');
+      database.exec(sql);
+      database.close();
+    },
+    close: () => {
+      store.close();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+/** An invented morning: a batch, a part through the oven, a correction, solvent. */
+export const morning = [
+  '07:45 part impeller-7 serial 4411 job 88 customer Harbour-Works cast-iron 12mm 0.8m2 max 120C',
+  '07:46 part valve-3 serial 4412 job 880 steel',
+  '07:50 air 24C 48%',
+  '07:52 open A lot 7731 5kg gas',
+  '07:53 open B lot 8802 5kg',
+  '07:54 prestir 1',
+  '08:00 mix 2.4kg',
+  '08:00 weigh 3 1200g 1212g',
+  '08:01 blanket 1',
+  '09:50 stop 3',
+  '09:50 filter 3',
+  '10:00 @kari: coat impeller-7 3 spray',
+  '10:02 wet impeller-7 60 65 58um',
+  '10:12 @kari: dry impeller-7',
+  '10:15 cure impeller-7 oven 90C',
+  '10:30 temp impeller-7 92C',
+  '11:40 out impeller-7',
+  '11:45 film impeller-7 12 14 13um',
+  '11:50 amend 3 weigh 1200g 1200g =SUM(1) wrong scale',
+  '11:55 empty 3 300g',
+  '11:56 used acetone 500ml gun-cleaning',
+  '11:58 release impeller-7',
+] as const;
+
+export async function givenTheMorning(): Promise<RecordsShop> {
+  const shop = openRecordsShop();
+  for (const each of morning) {
+    const answer = await shop.say(each);
+    if (!answer.recorded) throw new Error(`"${each}" was not recorded: ${answer.text}`);
+  }
+  return shop;
+}

@@ -1,0 +1,79 @@
+// The traveller as paper: read back from the PDF by another library.
+
+import { readFileSync } from 'node:fs';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { afterEach, expect, it, vi } from 'vitest';
+import { givenTheMorning, type RecordsShop } from './records-shop.ts';
+
+// Charting, PDF and SQLite libraries are loaded here for the first time, on a machine that others share.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
+
+let shop: RecordsShop | undefined;
+afterEach(() => shop?.close());
+
+async function readPdf(
+  file: string,
+): Promise<{ readonly pages: number; readonly text: string; readonly images: number }> {
+  const loading = getDocument({ data: new Uint8Array(readFileSync(file)), useSystemFonts: false, verbosity: 0 });
+  const pdf = await loading.promise;
+  let text = '';
+  let images = 0;
+  for (let number = 1; number <= pdf.numPages; number++) {
+    const page = await pdf.getPage(number);
+    const { items } = await page.getTextContent();
+    text += items.map((item) => ('str' in item ? item.str + (item.hasEOL ? '\n' : ' ') : '')).join('');
+    const { fnArray } = await page.getOperatorList();
+    // 85: paintImageXObject.
+    images += fnArray.filter((operator) => operator === 85).length;
+  }
+  const { numPages: pages } = pdf;
+  await loading.destroy();
+  return { pages, text: text.normalize('NFKC').replaceAll(/\s+/g, ' '), images };
+}
+
+const written = (lines: readonly string[]): string => /Written: (.*)/.exec(lines.join('\n'))?.[1] ?? '';
+
+it('given a released part, then one page with steps, names, lots, readings, the rule by name, and the record’s hash', async () => {
+  shop = await givenTheMorning();
+  const { card } = await shop.say('12:00 traveller impeller-7');
+  const { pages, text, images } = await readPdf(written(card.lines));
+  expect(pages).toBe(1);
+  expect(images).toBe(2);
+  for (const wanted of [
+    'Traveller: impeller-7',
+    'serial 4411, job 88, customer Harbour-Works',
+    'Released by omar, 2026-03-02 11:58.',
+    'Part A: lot 7731, can 1, 1200 g',
+    '2026-03-02 10:00 kari',
+    'Dry film: 12 µm, 14 µm, 13 µm',
+    'An invented product: practice only, not for a customer.',
+  ]) {
+    expect(text).toContain(wanted.normalize('NFKC'));
+  }
+  const hash = /[0-9a-f]{64}/.exec(card.lines.join(' '))?.[0] ?? '';
+  expect(text).toContain(hash);
+  expect((await shop.say(`12:01 verify ${hash.slice(0, 16)}`)).card.tone).toBe('good');
+});
+
+it('given a corrected weight, then the paper shows what it replaced, who corrected it and why', async () => {
+  shop = await givenTheMorning();
+  const { card } = await shop.say('12:00 traveller impeller-7');
+  const { text } = await readPdf(written(card.lines));
+  expect(text).toContain('weighed A 1200 g, B 1212 g');
+  expect(text).toContain('corrected 2026-03-02 11:50 by omar: =SUM(1) wrong scale');
+});
+
+it('given a job, then a page for each of its parts and none of a job whose number only begins the same', async () => {
+  shop = await givenTheMorning();
+  await shop.say('12:00 part lid-1 job 88');
+  const { card } = await shop.say('12:01 traveller job 88');
+  const { pages, text } = await readPdf(written(card.lines));
+  expect(pages).toBe(2);
+  expect(text).toContain('Traveller: lid-1');
+  expect(text).not.toContain('valve-3');
+});
+
+it('given a part that nobody booked in, then no paper', async () => {
+  shop = await givenTheMorning();
+  expect((await shop.say('12:00 traveller ghost-1')).text).toContain('Nothing is recorded of ghost-1');
+});

@@ -1,0 +1,216 @@
+// Imports go one way, clocks and chance come in from outside, and files stay small: read off the source by a rule table.
+
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, posix } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+interface Source {
+  readonly path: string;
+  readonly text: string;
+}
+
+interface Import {
+  readonly from: string;
+  /** A file of ours by its path, or a package by its name. */
+  readonly to: string;
+  readonly onlyTypes: boolean;
+}
+
+interface Rule {
+  readonly who: RegExp;
+  readonly never: RegExp;
+  /** Types couple nothing at run time: allowed where the row says so. */
+  readonly typesToo: boolean;
+  readonly except?: RegExp;
+}
+
+const nouns = 'batch|part|can|place|session|crew|coat';
+const rules: readonly Rule[] = [
+  { who: /^core\//, never: /^bot\//, typesToo: true },
+  { who: /^core\/calc\//, never: /./, except: /^core\/(units\.ts$|calc\/)/, typesToo: true },
+  { who: /^core\/(units|ids)\.ts$/, never: /./, typesToo: true },
+  // A noun knows its own, the sums and the sheet; not the write path, the record, the bell or the store.
+  {
+    who: new RegExp(`^core/(${nouns}|products|corrections)/`),
+    never:
+      /^core\/(store\/|records\/|(execute|decide|shop-keeper|ports|allowed)\.ts$|reminders\/(run|plan|posts)\.ts$)/,
+    typesToo: true,
+  },
+  { who: /^core\/products\//, never: new RegExp(`^core/(${nouns})/`), typesToo: false },
+  {
+    who: /^core\/store\//,
+    never: new RegExp(`^core/((${nouns}|records|corrections)/|(execute|decide|shop-keeper)\\.ts$)`),
+    typesToo: false,
+  },
+  { who: /^core\/(?!store\/)/, never: /^better-sqlite3$/, typesToo: true },
+  // The language turns lines into commands: nothing of a noun but its commands and types, and never the store.
+  {
+    who: /^bot\/language\//,
+    except: /-commands\.ts$/,
+    never: new RegExp(`^core/((${nouns}|records)/|(execute|decide|shop-keeper)\\.ts$)`),
+    typesToo: false,
+  },
+  { who: /^bot\/(language|cards|terminal|web|slack)\//, never: /^core\/store\//, typesToo: true },
+  { who: /^bot\/cards\//, never: /^bot\/(terminal|web|slack)\//, typesToo: true },
+  { who: /^bot\/cards\//, never: /^core\/((execute|decide|shop-keeper)\.ts$|reminders\/run\.ts$)/, typesToo: false },
+  // A front end renders and sends; it knows neither nouns nor its neighbours.
+  {
+    who: /^bot\/(terminal|web|slack)\//,
+    never: new RegExp(`^core/((${nouns}|records|corrections|reminders)/|(execute|decide|shop-keeper)\\.ts$)`),
+    typesToo: false,
+  },
+  { who: /^bot\/terminal\//, never: /^bot\/(web|slack)\//, typesToo: true },
+  { who: /^bot\/web\//, never: /^bot\/(terminal|slack)\//, typesToo: true },
+  { who: /^bot\/slack\//, never: /^bot\/(terminal|web)\//, typesToo: true },
+  { who: /^(?!bot\/slack\/)/, never: /^@slack\//, typesToo: true },
+  // They alone construct.
+  {
+    who: /^bot\/(?!main\.ts$|wiring\.ts$)/,
+    never: /^core\/(execute|shop-keeper)\.ts$|^core\/reminders\/run\.ts$|^core\/store\/|^bot\/wiring\.ts$/,
+    typesToo: false,
+  },
+];
+
+/** Nouns read each other's state; what follows from a command stays with its own. A coat is where batch and part meet. */
+function isOthersDecision({ from, to }: Import): boolean {
+  const home = new RegExp(`^core/(${nouns})/`);
+  const [, mine] = home.exec(from) ?? [];
+  const [, theirs] = home.exec(to) ?? [];
+  if (mine === undefined || theirs === undefined || mine === theirs || mine === 'coat') return false;
+  return /-(decide|reminders)\.ts$/.test(to);
+}
+
+const statement =
+  /^(?:import|export)\s+(type\s)?([^'";]*?)\s*from\s+'([^']+)'|^import\s+'([^']+)'|\bimport\('([^']+)'\)/gm;
+
+function importsOf({ path, text }: Source): readonly Import[] {
+  return [...text.matchAll(statement)].map(([, type, names = '', named, bare, later]) => {
+    const to = named ?? bare ?? later ?? '';
+    const listed = /^\{([^}]*)\}$/s
+      .exec(names.trim())?.[1]
+      ?.split(',')
+      .filter((name) => name.trim() !== '');
+    return {
+      from: path,
+      to: to.startsWith('.') ? posix.normalize(posix.join(posix.dirname(path), to)) : to,
+      onlyTypes: type !== undefined || (listed?.every((name) => /^\s*type\s/.test(name)) ?? false),
+    };
+  });
+}
+
+function wrongImports(sources: readonly Source[]): readonly string[] {
+  const wrong = (one: Import) =>
+    isOthersDecision(one) ||
+    rules.some(
+      ({ who, never, except, typesToo }) =>
+        who.test(one.from) && never.test(one.to) && !(except?.test(one.to) ?? false) && (typesToo || !one.onlyTypes),
+    );
+  return sources.flatMap(importsOf).flatMap((one) => (wrong(one) ? [`${one.from} -> ${one.to}`] : []));
+}
+
+const clockOrChance =
+  /\bDate\.now\b|\bnew Date\(\)|\bMath\.random\b|\bset(?:Timeout|Interval|Immediate)\b|\bperformance\.now\b/;
+const pure = new RegExp(
+  `^core/(${nouns}|calc|corrections|products|records)/|^core/[a-z-]+\\.ts$|^bot/(cards|language)/`,
+);
+
+function readsAClock({ path, text }: Source): boolean {
+  return pure.test(path) && clockOrChance.test(text);
+}
+
+function sourcesIn(folder: string): readonly Source[] {
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.ts'))
+    .map((name) => ({
+      path: posix.join(folder, name.replaceAll('\\', '/')),
+      text: readFileSync(join(folder, name), 'utf8'),
+    }));
+}
+
+const ours = [...sourcesIn('core'), ...sourcesIn('bot')];
+const all = [...ours, ...sourcesIn('test')];
+
+describe('imports go one way', () => {
+  it('given every file of core and bot, then none imports what its room may not', () => {
+    expect(ours.length).toBeGreaterThan(100);
+    expect(ours.flatMap(importsOf).length).toBeGreaterThan(400);
+    expect(wrongImports(ours)).toEqual([]);
+  });
+
+  it.each([
+    ['core/calc/dose.ts', "import { z } from 'zod';"],
+    ['core/calc/dose.ts', "import type { Batch } from '../batch/batch.ts';"],
+    ['core/calc/deep/dose.ts', "import { readFileSync } from 'node:fs';"],
+    ['core/units.ts', "import { batchStream } from './ids.ts';"],
+    ['core/batch/batch.ts', "import type { Card } from '../../bot/cards/card.ts';"],
+    ['core/batch/batch-decide.ts', "import type { Store } from '../ports.ts';"],
+    ['core/batch/batch-decide.ts', "import { decideDry } from '../part/part-decide.ts';"],
+    ['core/part/part.ts', "import { batchWishes } from '../batch/batch-reminders.ts';"],
+    ['core/part/part.ts', "export { planReminders } from '../reminders/plan.ts';"],
+    ['core/records/day.ts', "import Database from 'better-sqlite3';"],
+    ['core/store/sqlite-store.ts', "import { foldBatch } from '../batch/batch.ts';"],
+    ['core/shop.ts', "const cards = await import('../bot/cards/card.ts');"],
+    ['bot/language/read-line.ts', "import { foldPart } from '../../core/part/part.ts';"],
+    ['bot/cards/card.ts', "import type { Store } from '../../core/store/sqlite-store.ts';"],
+    ['bot/cards/card.ts', "import { decide } from '../../core/decide.ts';"],
+    ['bot/terminal/terminal.ts', "import { openSqliteStore } from '../../core/store/sqlite-store.ts';"],
+    ['bot/terminal/terminal.ts', "import {\n  type Batch,\n  foldBatch,\n} from '../../core/batch/batch.ts';"],
+    ['bot/web/page.ts', "import { printJson } from '../terminal/output.ts';"],
+    ['bot/terminal/terminal.ts', "import { WebClient } from '@slack/web-api';"],
+    ['bot/host.ts', "import { createExecutor } from '../core/execute.ts';"],
+    ['bot/host.ts', "import '../core/store/sqlite-store.ts';"],
+  ])('given a planted one, %s: %s, then it is found', (path, text) => {
+    expect(wrongImports([{ path, text: `// a file\n${text}\n` }])).toHaveLength(1);
+  });
+
+  it.each([
+    ['core/calc/dose.ts', "import { minutes } from '../units.ts';"],
+    ['core/batch/batch-decide.ts', "import { airServing } from '../place/place.ts';"],
+    ['core/coat/coat-decide.ts', "import { findBatch } from '../batch/batch-decide.ts';"],
+    ['bot/language/words/english.ts', "import type { Fact } from '../../../core/history.ts';"],
+    ['bot/terminal/terminal.ts', "import { type CrewFile, type Role } from '../../core/crew/crew.ts';"],
+    ['bot/host.ts', "import type { Executor } from '../core/execute.ts';"],
+    ['bot/wiring.ts', "import { createExecutor } from '../core/execute.ts';"],
+  ])('given a good one, %s: %s, then it stands', (path, text) => {
+    expect(wrongImports([{ path, text }])).toEqual([]);
+  });
+});
+
+describe('the sums, the nouns, the cards and the language', () => {
+  it('given every file of them, then none reads a clock, draws chance or sets a timer', () => {
+    expect(ours.filter(readsAClock).map(({ path }) => path)).toEqual([]);
+  });
+
+  it.each(['Date.now()', 'new Date()', 'Math.random()', 'setTimeout(f, 1)'])(
+    'given a planted %s, then it is found',
+    (text) => {
+      expect(readsAClock({ path: 'core/batch/batch.ts', text: `const x = ${text};` })).toBe(true);
+      expect(readsAClock({ path: 'bot/ticker.ts', text: `const x = ${text};` })).toBe(false);
+    },
+  );
+});
+
+describe('the house', () => {
+  it('given every source file, then none is over 300 lines', () => {
+    // Lists of cases are data.
+    const long = ours.filter(({ text }) => text.split('\n').length - 1 > 300);
+    expect(long.map(({ path }) => path)).toEqual([]);
+  });
+
+  it('given every file and folder, then none is named after a technique', () => {
+    const named = /(^|\/)(utils?|helpers?|common|types|constants|index|misc|shared)(\.[a-z.]+)?(\/|$)/;
+    expect(all.filter(({ path }) => named.test(path)).map(({ path }) => path)).toEqual([]);
+    expect(named.test('core/utils.ts') && named.test('bot/common/x.ts') && named.test('core/calc/index.test.ts')).toBe(
+      true,
+    );
+  });
+
+  it('given every file name, then it is in kebab-case', () => {
+    const odd = all.filter(({ path }) => !/^[a-z0-9-]+(\.[a-z0-9-]+)*\.ts$/.test(posix.basename(path)));
+    expect(odd.map(({ path }) => path)).toEqual([]);
+  });
+
+  it('given every source file, then it begins by saying what it is for', () => {
+    expect(ours.filter(({ text }) => !text.startsWith('//')).map(({ path }) => path)).toEqual([]);
+  });
+});

@@ -1,0 +1,95 @@
+// Every reason not to spray, or not to close a session yet: what makes it, and who may lift it beforehand.
+
+import type { SessionObjection } from '../../core/session/session-objections.ts';
+
+interface Case {
+  readonly given: readonly string[];
+  readonly at: string;
+  readonly act: string;
+  readonly also?: readonly SessionObjection['code'][];
+  readonly deviates: string;
+  readonly liftedBy: 'lead' | 'supervisor' | 'nobody';
+}
+
+// Stirred by 9:42 at 24 degC (the demo stir: see pot-life.test.ts). Booth, spell and solvents of the demo are invented.
+const filtered = ['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1200g', '09:42 filter 1'];
+const told = [...filtered, '09:43 set booth 4m2', '09:43 brief 1 spray kari', '09:43 ack'];
+const briefed = [...told, '09:44 fan on 0.6m/s', '09:44 supplied yes'];
+const sprayed = [...briefed, '09:45 spray on', '10:00 spray off'];
+
+export const sessionCases = {
+  'no-brief': {
+    given: [...filtered, '09:43 set brief on'],
+    at: '10:00',
+    act: 'coat impeller-7 1 spray',
+    deviates: 'CoatApplied 10:00 no-brief',
+    liftedBy: 'supervisor',
+  },
+  'brief-lapsed': {
+    // The demo's longest spell is an hour.
+    given: [...briefed, '09:45 spray on'],
+    at: '10:46',
+    act: 'coat impeller-7 1 spray',
+    deviates: 'CoatApplied 10:46 brief-lapsed',
+    liftedBy: 'nobody',
+  },
+  'brief-not-acknowledged': {
+    given: [...briefed, '09:44 near omar stays'],
+    at: '09:45',
+    act: 'spray on',
+    deviates: 'SprayStarted 09:45 brief-not-acknowledged',
+    liftedBy: 'nobody',
+  },
+  'inside-vessel': {
+    given: [...filtered, '09:43 brief 1 spray kari vessel', '09:43 ack', '09:44 fan on', '09:44 supplied yes'],
+    at: '09:45',
+    act: 'spray on',
+    also: ['fan-not-measured'],
+    deviates: 'SprayStarted 09:45 inside-vessel',
+    liftedBy: 'nobody',
+  },
+  'may-not-spray': {
+    given: [...briefed, '09:44 set sprayers omar'],
+    at: '09:45',
+    act: 'spray on',
+    deviates: 'SprayStarted 09:45 may-not-spray',
+    liftedBy: 'supervisor',
+  },
+  'no-extraction-no-air': {
+    given: told,
+    at: '09:45',
+    act: 'spray on',
+    deviates: 'SprayStarted 09:45 no-extraction-no-air',
+    liftedBy: 'supervisor',
+  },
+  'fan-not-measured': {
+    given: [...told, '09:44 fan on', '09:44 supplied yes'],
+    at: '09:45',
+    act: 'spray on',
+    deviates: 'SprayStarted 09:45 fan-not-measured',
+    liftedBy: 'supervisor',
+  },
+  'fan-too-weak': {
+    // 100 ft/min (0.51 m/s) over the open face: 29 CFR 1910.107(b)(5)(i).
+    given: [...told, '09:44 fan on 0.5m/s', '09:44 supplied yes'],
+    at: '09:45',
+    act: 'spray on',
+    deviates: 'SprayStarted 09:45 fan-too-weak',
+    liftedBy: 'supervisor',
+  },
+  'gear-not-flushed': {
+    given: sprayed,
+    at: '10:01',
+    act: 'close',
+    also: ['rags-not-canned'],
+    deviates: 'SessionClosed 10:01 gear-not-flushed',
+    liftedBy: 'lead',
+  },
+  'rags-not-canned': {
+    given: [...sprayed, '10:01 flush', '10:02 flush vessels'],
+    at: '10:03',
+    act: 'close',
+    deviates: 'SessionClosed 10:03 rags-not-canned',
+    liftedBy: 'lead',
+  },
+} satisfies Readonly<Record<SessionObjection['code'], Case>>;

@@ -1,0 +1,65 @@
+// What a walk has to reach: every event, every reason not to (asked before, and marked after), every line that is not
+// clear, every kind of bell. Read off the unions and the table of rules, so that a new one is missed by name.
+
+import type { z } from 'zod';
+import { allowed } from '../../core/allowed.ts';
+import { EventBody } from '../../core/history.ts';
+import type { UnclearCode } from '../../core/objections.ts';
+import { reminderKinds } from '../../core/reminders/wish.ts';
+
+/** By name of the row, how often. */
+const reached = new Map<string, number>();
+
+export function count(what: string): void {
+  reached.set(what, (reached.get(what) ?? 0) + 1);
+}
+
+type Option = z.ZodType & { readonly options?: readonly Option[]; readonly shape?: { readonly type: z.ZodLiteral } };
+
+function typesOf(schema: Option): readonly string[] {
+  if (schema.options !== undefined) return schema.options.flatMap(typesOf);
+  return [...(schema.shape?.type.values ?? [])].map(String);
+}
+
+const objectionCodes = [...new Set(Object.values(allowed).flatMap((rules) => rules.map(({ code }) => code)))];
+const unclearCodes = {
+  'no-such-can': 0,
+  'which-can': 0,
+  'can-not-wanted': 0,
+  'other-unit': 0,
+  'no-such-batch': 0,
+  'which-batch': 0,
+  'no-such-part': 0,
+  'which-part': 0,
+  'near-part': 0,
+  'no-such-sheet': 0,
+  'sheet-faulty': 0,
+  'no-densities': 0,
+  'in-the-future': 0,
+  'may-not-permit': 0,
+  'nothing-to-undo': 0,
+  'undo-rests': 0,
+  'nothing-to-amend': 0,
+  'nothing-changed': 0,
+  'nothing-rang': 0,
+  'no-such-person': 0,
+  'handover-to-self': 0,
+  'nothing-to-take-over': 0,
+  'not-snoozed': 0,
+  'which-load': 0,
+  'no-such-session': 0,
+  'which-session': 0,
+  'not-exposed': 0,
+} satisfies Record<UnclearCode, 0>;
+
+const toReach: readonly string[] = [
+  ...typesOf(EventBody).map((type) => `event ${type}`),
+  ...objectionCodes.flatMap((code) => [`objected ${code}`, `deviation ${code}`]),
+  'deviation ratio-out',
+  ...Object.keys(unclearCodes).map((code) => `unclear ${code}`),
+  ...reminderKinds.map((kind) => `rang ${kind}`),
+];
+
+export function reachTable(): Readonly<Record<string, number>> {
+  return Object.fromEntries(toReach.map((what) => [what, reached.get(what) ?? 0]));
+}

@@ -1,0 +1,177 @@
+// What a crew might say next round its spray sessions, and in need.
+
+import type { Command, Setting } from '../../core/commands.ts';
+import { flushState, isRunning, type Session, unacknowledged } from '../../core/session/session.ts';
+import { alarms } from '../../core/session/session-commands.ts';
+import type { Shop } from '../../core/shop.ts';
+import {
+  type EpochMs,
+  epochMs,
+  grams,
+  litres,
+  metresPerSecond,
+  minutes,
+  minutesAfter,
+  percent,
+  squareMetres,
+} from '../../core/units.ts';
+import { type Draw, oneOf, type Say } from './walk-acts.ts';
+
+const crew = ['kari', 'omar', 'rosa'] as const;
+
+export function sessionActs(shop: Shop, now: EpochMs): readonly Say[] {
+  const sessions = [...shop.sessions.values()].slice(-2);
+  const open = sessions.filter(({ closedAt }) => closedAt === undefined);
+  const brief: Say = (draw) => briefOf(shop, now, draw);
+  // Mostly what the latest open one wants next; now and then what makes no sense.
+  const next = open.slice(-1).flatMap((session) => Array.from({ length: 14 }, (): Say => stepIn(shop, session)));
+  return [
+    ...Array.from({ length: open.length > 0 ? 1 : 5 }, () => brief),
+    ...next,
+    ...Array.from({ length: open.length === 0 && sessions.length > 0 ? 4 : 0 }, () => unbriefed(shop)),
+    ...sessions.slice(-1).flatMap(strange),
+    settled,
+    settled,
+    told,
+  ];
+}
+
+function briefOf(shop: Shop, now: EpochMs, draw: Draw): Command {
+  const batch = [...shop.batches.keys()].at(-1);
+  return {
+    verb: 'brief',
+    ...(batch === undefined || draw(3) === 0 ? {} : { batch: draw(9) === 0 ? 99 : batch }),
+    ...(draw(3) === 0 ? { insideVessel: true } : {}),
+    ...(draw(3) === 0 ? { startsAt: minutesAfter(now, minutes(oneOf(draw, [10, 30, 60]))) } : {}),
+    ...(draw(6) === 0 ? { place: 'booth' } : {}),
+    ...(draw(2) === 0 ? { sprayers: [oneOf(draw, crew)] } : {}),
+    ...(draw(4) === 0 ? { stays: [oneOf(draw, [...crew, 'nobody-here'])] } : {}),
+    ...(draw(2) === 0 ? { attendant: 'omar' } : {}),
+    ...(draw(2) === 0 ? { gramsPerHour: grams(oneOf(draw, [600, 2400])) } : {}),
+  };
+}
+
+function stepIn(shop: Shop, session: Session): Say {
+  const acts = actsIn(shop, session);
+  return (draw) => acts[draw(acts.length)]?.(draw) ?? { verb: 'ok' };
+}
+
+function actsIn(shop: Shop, session: Session): readonly Say[] {
+  const named = { session: session.number };
+  const left = unacknowledged(session);
+  const ack: Say = () => ({ verb: 'ack', ...named, people: left.length > 0 ? left : [...session.sprayers] });
+  const fan: Say = (draw) => {
+    const face = oneOf(draw, [undefined, 0.3, 0.6, 0.6, 0.6]);
+    const running = draw(5) > 0;
+    return {
+      ...{ verb: 'fan', ...named, running },
+      ...(running && face !== undefined ? { faceMetresPerSecond: metresPerSecond(face) } : {}),
+    };
+  };
+  const supplied: Say = (draw) => ({ verb: 'supplied', ...named, supplied: draw(4) > 0 });
+  const sprayOn: Say = (draw) => ({
+    verb: 'spray-on',
+    ...(draw(2) === 0 ? named : {}),
+    ...(draw(8) === 0 ? { place: 'hall' } : {}),
+  });
+  const sprayOff: Say = () => ({ verb: 'spray-off', ...named });
+  const coat: Say = (draw) => ({
+    ...{ verb: 'coat', parts: [oneOf(draw, ['rail-2', 'lid-1', 'valve-4'])], method: 'spray' },
+    batch: session.batch ?? [...shop.batches.keys()].at(-1) ?? 1,
+  });
+  const flush: Say = (draw) => {
+    const solvent = oneOf(draw, [undefined, 'acetone', 'isopropyl-alcohol'] as const);
+    return {
+      ...{ verb: 'flush', ...named, gear: oneOf(draw, ['gun', 'vessels'] as const), litres: litres(0.3) },
+      ...(solvent === undefined ? {} : { solvent }),
+    };
+  };
+  const rags: Say = () => ({ verb: 'rags', ...named });
+  const close: Say = () => ({ verb: 'close', ...named });
+  const near: Say = (draw) => ({
+    ...{ verb: 'near', ...named, people: [oneOf(draw, crew)] },
+    goes: oneOf(draw, ['sprays', 'stays', 'out'] as const),
+  });
+  const bare =
+    (gear: 'gun' | 'vessels'): Say =>
+    () => ({ verb: 'flush', ...named, gear });
+  if (isRunning(session)) return [coat, sprayOff, sprayOff, sprayOff, near];
+  if (session.spraying.length > 0) {
+    const gun = flushState(session, 'gun').done;
+    const vessels = flushState(session, 'vessels').done;
+    if (gun && vessels) return [close, close, close, rags];
+    return [gun ? bare('vessels') : bare('gun'), gun ? bare('vessels') : flush, close, rags, coat];
+  }
+  const wanted =
+    left.length > 0
+      ? ack
+      : session.extraction === undefined
+        ? fan
+        : session.suppliedAir === undefined
+          ? supplied
+          : sprayOn;
+  return [wanted, wanted, wanted, wanted, wanted, sprayOn, near, coat, fan, booth, () => onlyRosa, close];
+}
+
+function unbriefed(shop: Shop): Say {
+  return (draw) => ({
+    ...{ verb: 'coat', parts: [oneOf(draw, ['rail-2', 'lid-1', 'valve-4'])], method: 'spray' },
+    batch: [...shop.batches.keys()].at(-1) ?? 1,
+  });
+}
+
+const booth: Say = () => ({
+  verb: 'set',
+  setting: { name: 'booth', place: 'room', faceSquareMetres: squareMetres(4) },
+});
+const onlyRosa: Command = { verb: 'set', setting: { name: 'sprayers', people: ['rosa'] } };
+
+/** A session that is not there, or somebody who is not on its brief. */
+function strange(session: Session): readonly Say[] {
+  return [
+    (draw) => ({ verb: oneOf(draw, ['close', 'rags'] as const), session: oneOf(draw, [97, session.number]) }),
+    (draw) => ({ verb: 'ack', session: session.number, people: [oneOf(draw, crew)] }),
+    () => ({ verb: 'spray-off' }),
+  ];
+}
+
+function settled(draw: Draw): Command {
+  return {
+    verb: 'set',
+    setting: oneOf<Setting>(draw, [
+      { name: 'brief', on: true },
+      { name: 'brief', on: false },
+      { name: 'brief-ahead', minutes: minutes(20) },
+      { name: 'sprayers', people: ['rosa'] },
+      { name: 'sprayers', people: [] },
+      { name: 'booth', place: 'room', faceSquareMetres: squareMetres(4) },
+      { name: 'booth', place: 'room', faceSquareMetres: squareMetres(4) },
+      { name: 'lel', percent: percent(10) },
+      { name: 'mixing', factor: 3 },
+      { name: 'emergency', field: 'call', text: 'invented numbers' },
+      { name: 'quiet', fromHour: 22, toHour: 6 },
+      { name: 'bell', on: true },
+    ]),
+  };
+}
+
+function told(draw: Draw): Command {
+  return oneOf<Command>(draw, [
+    { verb: oneOf(draw, alarms) },
+    { verb: 'near-miss', text: 'hose by the door', anonymous: draw(2) === 0 },
+    { verb: 'bell' },
+    { verb: 'shift', on: true },
+    { verb: 'shift', on: false },
+    { verb: oneOf(draw, ['fit', 'medical', 'training'] as const), person: oneOf(draw, crew), until: '2026-03-04' },
+  ]);
+}
+
+/** The end of a spell, to be met a millisecond before, at, and after. */
+export function sessionEdges(shop: Shop): readonly EpochMs[] {
+  return [...shop.sessions.values()].flatMap(({ spraying, sheet, closedAt }) => {
+    const from = spraying[0]?.from;
+    const longest = sheet.spray?.longestSpellMinutes;
+    const ends = from === undefined || longest === undefined ? [] : [minutesAfter(from, longest)];
+    return [...ends, ...(closedAt === undefined ? [] : [epochMs(closedAt)])];
+  });
+}
