@@ -1,7 +1,6 @@
 // Everything that can be said: acts, which become events, and questions, which only read. Quantities arrive in base
 // units; which batch or part may be left out where only one can be meant.
 
-import type { SolventUse } from './crew/ledger-events.ts';
 import type { BatchNumber, CanNumber, PartName, PersonName, PlaceName, SheetId } from './ids.ts';
 import type { RecordQuestion } from './records/record-questions.ts';
 import type { SessionCommand, SpraySetting, VapourAsked, Work } from './session/session-commands.ts';
@@ -24,6 +23,10 @@ export type Method = (typeof methods)[number];
 
 export const components = ['part-a', 'part-b'] as const;
 export type Component = (typeof components)[number];
+
+/** What a solvent was used for. */
+export const solventUses = ['thinning', 'gun-cleaning', 'vessel-cleaning', 'wiping', 'other'] as const;
+export type SolventUse = (typeof solventUses)[number];
 
 /** What is at hand when a gas-sensitive can is opened: inert gas for what is left, or the whole can is used now. */
 export type Handling = 'gas' | 'whole';

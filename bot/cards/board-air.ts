@@ -19,7 +19,7 @@ export interface BoardAir {
 export function boardAir(t: Telling): readonly BoardAir[] {
   const read = [...t.shop.places.values()].filter(({ air }) => air.length > 0);
   if (read.length === 0) {
-    return [{ place: defaultPlace, figures: [], lines: [t.words.page.airNever], tone: 'warn' }];
+    return [{ place: t.words.names.place(defaultPlace), figures: [], lines: [t.words.page.airNever], tone: 'warn' }];
   }
   return read.map((place) => placeOnBoard(t, place));
 }
@@ -31,7 +31,7 @@ function placeOnBoard(t: Telling, place: Place): BoardAir {
   const age = readAt === undefined ? undefined : minutesBetween(readAt, t.now);
   const old = age === undefined || age > t.shop.crew.airLimitMinutes;
   return {
-    place: place.name,
+    place: t.words.names.place(place.name),
     figures: [
       ...(temperature?.celsius === undefined ? [] : [t.f.temperature(temperature.celsius)]),
       ...(humidity?.relativeHumidityPercent === undefined ? [] : [t.f.percent(humidity.relativeHumidityPercent)]),

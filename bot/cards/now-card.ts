@@ -18,7 +18,7 @@ export function nowCard(t: Telling): Card {
   const next = [...planReminders(t.shop).values()].flat().sort((a, b) => a.dueAt - b.dueAt);
   const cans = liveCans(t.shop).flatMap((can) => openCanLine(t, can));
   const sessions = openSessions(t.shop).map((session) =>
-    t.words.session.titled(session.number, `${session.place}, ${t.f.list(session.sprayers)}`),
+    t.words.session.titled(session.number, `${t.words.names.place(session.place)}, ${t.f.list(session.sprayers)}`),
   );
   const runs = [...batches, ...cans, ...sessions, ...parts];
   return makeCard(replies.now, 'plain', {

@@ -32,6 +32,7 @@ export function periodCard(t: Telling, { period, ledger, limits, end }: PeriodTo
     facts: factsOf(t, period, ledger),
     lines: [
       ...capped(t, deviationLines(t, period.deviations)),
+      ...capped(t, alarmLines(t, period)),
       ...limitLines(t, limits),
       ...capped(t, batchLines(t, period)),
       ...capped(t, partLines(t, period)),
@@ -101,6 +102,12 @@ function batchLines(t: Telling, period: PeriodRecord): readonly string[] {
         : [records.thrown(n, t.f.mass(material.thrown.grams), material.thrown.why)]),
     ];
   });
+}
+
+function alarmLines(t: Telling, period: PeriodRecord): readonly string[] {
+  return period.alarms.map(({ happenedAt, by, fact }) =>
+    t.words.records.deviation(t.f.timeDown(happenedAt), by, t.words.fact(fact, t.f)),
+  );
 }
 
 function partLines(t: Telling, period: PeriodRecord): readonly string[] {

@@ -1,7 +1,7 @@
 // Proof, copies and how long to keep them, as cards. Paper that was written, too.
 
 import type { ChainFault, ChainProof } from '../../core/records/chain.ts';
-import { retention } from '../../core/records/retention.ts';
+import { ledgerFields, retention } from '../../core/records/retention.ts';
 import { type Card, makeCard } from './card.ts';
 import { countFact, type Telling, tap } from './telling.ts';
 
@@ -63,6 +63,7 @@ export function keepCard(t: Telling): Card {
           ? records.keepUntil(records.kept[id], records.keptUntil[id] ?? '', source)
           : records.keepYears(records.kept[id], years, source),
       ),
+      ...ledgerFields.map(({ field, source }) => records.ledgerHolds(records.ledgerFields[field], source)),
       records.keepRule,
     ],
   });

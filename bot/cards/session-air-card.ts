@@ -71,10 +71,10 @@ export function sessionSums(t: Telling, session: Session): Sums {
 export function sumSources(t: Telling): Card['hazards'] {
   const { facts } = t.words;
   return [
-    { text: facts['air-for-lel'], source: figureSources.lel },
-    { text: facts['air-for-exposure'], source: figureSources.exposure },
-    { text: facts['fan-gives'], source: figureSources.fan },
-    { text: facts['face-least'], source: figureSources.face },
+    { text: facts['air-for-lel'], source: t.words.names.source(figureSources.lel) },
+    { text: facts['air-for-exposure'], source: t.words.names.source(figureSources.exposure) },
+    { text: facts['fan-gives'], source: t.words.names.source(figureSources.fan) },
+    { text: facts['face-least'], source: t.words.names.source(figureSources.face) },
   ];
 }
 

@@ -167,7 +167,7 @@ export function flushConflicts(t: Telling, { sheet }: Session): Card['hazards'] 
   });
   if (lower.length === 0) return [];
   const lowest = t.f.temperature(celsius(Math.min(...sprayed)));
-  return [{ text: words.flushConflict(t.f.list(lower), lowest), source: figureSources.flush }];
+  return [{ text: words.flushConflict(t.f.list(lower), lowest), source: t.words.names.source(figureSources.flush) }];
 }
 
 function flashPointOf(id: keyof typeof solvents): Celsius | undefined {

@@ -60,8 +60,8 @@ function ovenCard(t: Telling, asked: Extract<VapourAsked, { of: 'oven' }>): Card
       t.words.replies.caution,
     ],
     hazards: [
-      { text: t.words.facts['oven-air'], source: figureSources.oven },
-      { text: t.words.facts['fan-gives'], source: figureSources.fan },
+      { text: t.words.facts['oven-air'], source: t.words.names.source(figureSources.oven) },
+      { text: t.words.facts['fan-gives'], source: t.words.names.source(figureSources.fan) },
     ],
   });
 }
@@ -85,8 +85,8 @@ function purgeCard(t: Telling, asked: Extract<VapourAsked, { of: 'purge' }>): Ca
       t.words.replies.caution,
     ],
     hazards: [
-      { text: t.words.facts['oxygen-left'], source: figureSources.purge },
-      ...(asked.gas === 'argon' ? [{ text: words.settles, source: figureSources.settled }] : []),
+      { text: t.words.facts['oxygen-left'], source: t.words.names.source(figureSources.purge) },
+      ...(asked.gas === 'argon' ? [{ text: words.settles, source: t.words.names.source(figureSources.settled) }] : []),
     ],
   });
 }

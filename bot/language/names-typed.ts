@@ -4,6 +4,7 @@
 import type { PartName, PlaceName } from '../../core/ids.ts';
 import { readTimeOfDay } from './times/time-typed.ts';
 import { batchMarks, fillers, methodsByWord, notNames } from './trade-words.ts';
+import { isSpanishWord } from './typed/spanish-words.ts';
 import { tokenize } from './typed/tokens.ts';
 import { verbNamed } from './verbs-typed.ts';
 
@@ -13,7 +14,7 @@ const hasLetter = /\p{L}/u;
 const slippedQuantity = /^\d+[.,]?\d*[\p{L}]{1,2}$/u;
 
 /** `batch12` and `max120` come apart before they could be names. */
-const gluedNumber = /^(?:batch|pot|max|no\.?)\d/;
+const gluedNumber = /^(?:batch|pot|max|no\.?|mezcla|lata)\d/;
 
 export function partNamed(word: string): PartName | undefined {
   return word !== 'oven' && word !== 'room' && isName(word) ? word : undefined;
@@ -40,6 +41,7 @@ function isName(word: string): boolean {
     !batchMarks.has(word) &&
     !notNames.has(word) &&
     !methodsByWord.has(word) &&
+    !isSpanishWord(word) &&
     verbNamed(word) === undefined
   );
 }

@@ -2,6 +2,7 @@
 
 import type { PersonName } from '../../core/ids.ts';
 import { fillers, notNames } from './trade-words.ts';
+import { isSpanishWord } from './typed/spanish-words.ts';
 import type { Token } from './typed/tokens.ts';
 
 /** What may stand between names and says what they do. */
@@ -22,6 +23,7 @@ function isPlainName(word: string): boolean {
     !vesselWords.has(word) &&
     !fillers.has(word) &&
     !notNames.has(word) &&
+    !isSpanishWord(word) &&
     word !== 'nobody' &&
     word !== 'happened' &&
     word !== 'already'

@@ -13,7 +13,7 @@ import { isHappenedWord } from './stance.ts';
 import { saidTimeFrom } from './times/said-time.ts';
 import { cleanLine } from './typed/clean-line.ts';
 import { type Token, tokenize } from './typed/tokens.ts';
-import { type VerbNamed, verbNamed, verbOfTwoWords } from './verbs-typed.ts';
+import { type VerbNamed, verbNamed, verbOfTwoWords, verbOfWord } from './verbs-typed.ts';
 import type { VocabularyName } from './vocabulary-row.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
@@ -59,7 +59,7 @@ function withoutAsking(read: Read): Read {
   return { fault: { code: 'left-over', token, tries: [line.replace(/[ ?]+$/, '')] }, line };
 }
 
-const asksAbout = /^([a-z]+) ?\?+$/i;
+const asksAbout = /^(\p{L}+) ?\?+$/iu;
 
 function readCleaned(line: string, context: LineContext): Read {
   const asked = line.endsWith('?') ? asksAbout.exec(line)?.[1] : undefined;
@@ -72,8 +72,8 @@ function readCleaned(line: string, context: LineContext): Read {
   // A picture alone is no record of anything, and silence would look as if it were heard.
   if (first === undefined) return { fault: { code: 'unknown-verb', needs: ['verb'], tries: ['ok'] }, line };
   if (first.kind !== 'word') return readWithoutVerb(line, tokens, lead, context);
-  const pair = second?.kind === 'word' ? verbOfTwoWords(first.word, second.word) : undefined;
-  const verb = pair ?? verbNamed(first.word);
+  const pair = second?.kind === 'word' ? verbOfTwoWords(first, second) : undefined;
+  const verb = pair ?? verbOfWord(first);
   if (verb !== undefined)
     return readVerb(line, tokens.slice(lead.next + (pair === undefined ? 1 : 2)), verb, lead, context);
   const apart = verbApart(line, first);
@@ -131,7 +131,7 @@ function leadOf(tokens: readonly Token[], context: LineContext): Lead | Fault {
       happened = true;
       continue;
     }
-    if (token?.kind === 'word' && verbNamed(token.word) !== undefined) break;
+    if (token?.kind === 'word' && verbOfWord(token) !== undefined) break;
     const time = at === undefined ? saidTimeFrom(tokens, next, context) : undefined;
     if (time === undefined) break;
     if (isFault(time)) return time;

@@ -20,11 +20,11 @@ export const fillers: ReadonlySet<string> = new Set(
 );
 
 /** The number after it is a batch. */
-export const batchMarks: ReadonlySet<string> = new Set(['batch', 'pot', 'no', '#']);
+export const batchMarks: ReadonlySet<string> = new Set(['batch', 'pot', 'no', '#', 'mezcla']);
 
 /** Where a part's name stands these never are one. */
 export const notNames: ReadonlySet<string> = new Set(
-  'not no all both it them this that again everything same already happened permit permitted ago yesterday today at am pm noon midday midnight'.split(
+  'a not no all both it them this that again everything same already happened permit permitted ago yesterday today at am pm noon midday midnight'.split(
     ' ',
   ),
 );
@@ -35,6 +35,11 @@ const metalBySpelling: ReadonlyMap<string, string> = new Map([
   ['alu', 'aluminium'],
   ['stainless-steel', 'stainless'],
   ['inox', 'stainless'],
+  // Spanish puts the metal before its kind: acero inoxidable.
+  ['steel-stainless', 'stainless'],
+  ['steel-carbon', 'carbon-steel'],
+  ['steel-mild', 'mild-steel'],
+  ['steel-galvanised', 'galvanised-steel'],
 ]);
 const metalWords: ReadonlySet<string> = new Set(
   'steel stainless iron aluminium aluminum alu inox brass bronze copper zinc titanium nickel magnesium'.split(' '),

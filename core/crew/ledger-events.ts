@@ -1,10 +1,8 @@
 // Solvent that was used beside the coatings, and hashes of the record that were given out on paper or in a digest.
 
 import { z } from 'zod';
+import { solventUses } from '../commands.ts';
 import { Grams, Litres } from '../unit-schemas.ts';
-
-export const solventUses = ['thinning', 'gun-cleaning', 'vessel-cleaning', 'wiping', 'other'] as const;
-export type SolventUse = (typeof solventUses)[number];
 
 /** As it was measured: by mass or by volume. */
 export const SolventUsed = z.object({

@@ -47,6 +47,8 @@ export interface PeriodRecord {
   readonly air: readonly Entry[];
   readonly deviations: readonly Deviation[];
   readonly corrections: readonly { readonly entry: Entry; readonly correction: Correction }[];
+  /** Near misses and alarms. */
+  readonly alarms: readonly Entry[];
   readonly rings: PeriodRings;
   readonly cans: readonly PeriodCan[];
   readonly idle: boolean;
@@ -73,6 +75,7 @@ export function periodRecord(shop: Shop, span: Span, now: EpochMs): PeriodRecord
     corrections: all.flatMap((entry) =>
       entry.corrections.filter(({ at }) => isWithin(span, at)).map((correction) => ({ entry, correction })),
     ),
+    alarms: entries.filter(({ fact }) => fact.type === 'NearMissTold' || fact.type === 'AlarmRaised'),
     rings: ringsWithin(shop, span),
     cans: cansWithin(shop, span, entries),
     idle: !entries.some(isAct),
@@ -112,7 +115,8 @@ function cansWithin(shop: Shop, span: Span, entries: readonly Entry[]): readonly
 }
 
 function ringsWithin(shop: Shop, span: Span): PeriodRings {
-  const nouns = [...shop.batches.values(), ...shop.cans.values(), ...shop.parts.values(), ...shop.places.values()];
+  const { batches, cans, parts, places, sessions } = shop;
+  const nouns = [batches, cans, parts, places, sessions].flatMap((each) => [...each.values()]);
   const rings = nouns.flatMap(({ rings: log, entries }) => {
     const acts = entries.filter(isAct).map((entry) => entry.recordedAt);
     return [...log].flatMap(([key, list]) =>

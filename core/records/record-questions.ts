@@ -15,12 +15,10 @@ export type SpanAsked =
 
 export type TraceAsked = { readonly part: PartName } | { readonly batch: BatchNumber } | { readonly lot: string };
 
-export const findKeys = ['serial', 'job', 'customer', 'lot', 'date', 'any'] as const;
 /** `any`: a number or name that may be a serial, a job, a customer, a lot or a part. */
-export type FindKey = (typeof findKeys)[number];
+export type FindKey = 'serial' | 'job' | 'customer' | 'lot' | 'date' | 'any';
 
-export const exportForms = ['csv', 'jsonl'] as const;
-export type ExportForm = (typeof exportForms)[number];
+export type ExportForm = 'csv' | 'jsonl';
 
 export type RecordQuestion =
   | { readonly ask: 'week' | 'month' | 'from'; readonly span: SpanAsked }

@@ -34,11 +34,13 @@ export const retention: readonly RetentionClass[] = [
 ];
 
 /** What must stand in the ledger: 40 CFR 63.3930(d) to (g), and the state and district forms beside it. */
-export const ledgerFields = [
+export type LedgerField = 'name' | 'volume' | 'volume-solids' | 'density' | 'voc-less-exempt' | 'voc-actual';
+
+export const ledgerFields: readonly { readonly field: LedgerField; readonly source: string }[] = [
   { field: 'name', source: '40 CFR 63.3930(d)' },
   { field: 'volume', source: '40 CFR 63.3930(d)' },
   { field: 'volume-solids', source: '40 CFR 63.3930(f)' },
   { field: 'density', source: '40 CFR 63.3930(g)' },
   { field: 'voc-less-exempt', source: 'Maine chapter 129, 7' },
   { field: 'voc-actual', source: "a California district's monthly log form" },
-] as const;
+];

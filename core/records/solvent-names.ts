@@ -8,6 +8,8 @@ const shopNames: Readonly<Record<string, SolventId>> = {
   'isopropyl-alcohol-99': 'isopropyl-alcohol',
   '2-propanol': 'isopropyl-alcohol',
   alcohol: 'ethanol',
+  'alcohol-isopropilico': 'isopropyl-alcohol',
+  'alcohol-isopropílico': 'isopropyl-alcohol',
   mek: 'methyl-ethyl-ketone',
   butanone: 'methyl-ethyl-ketone',
   mibk: 'methyl-isobutyl-ketone',

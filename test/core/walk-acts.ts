@@ -259,7 +259,7 @@ function partActs(part: Part): readonly Say[] {
   const wet: Say = () => ({ verb: 'wet', part: part.name, wetFilmMicrometres: [micrometres(60), micrometres(65)] });
   switch (phaseOfPart(part).is) {
     case 'bare':
-      return [dry, oven, release];
+      return [dry, oven, oven, out, release, () => heatShy(part.name)];
     case 'flashing':
       return [dry, dry, oven, oven, wet];
     case 'dry':

@@ -7,7 +7,7 @@ import type { Fault } from '../reading.ts';
 import type { Kind, Slot } from '../slots.ts';
 import { batchMarks, fillers, methodsByWord } from '../trade-words.ts';
 import type { Token, Word } from '../typed/tokens.ts';
-import { verbNamed } from '../verbs-typed.ts';
+import { verbOfWord } from '../verbs-typed.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { canMarks } from './cans-named.ts';
 import { batchFrom } from './gather.ts';
@@ -107,7 +107,7 @@ export function targetFrom(act: ActLine): TargetRead | Fault {
       if (typeof number !== 'number') return number;
       batch = { number, token };
     } else if (token.kind === 'word') {
-      const verb = methodsByWord.has(token.word) ? undefined : verbNamed(token.word);
+      const verb = methodsByWord.has(token.word) ? undefined : verbOfWord(token);
       const row = isVerb(verb?.row.name) ? amendable[verb.row.name] : undefined;
       if (row !== undefined && isVerb(verb?.row.name)) {
         return targetOf(verb.row.name, rowFor(verb.row.name, row, name, act), i + 1, batch, name);

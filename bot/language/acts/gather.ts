@@ -54,7 +54,7 @@ export function gather(act: ActLine): Gathered | Fault {
           batchMarked = true;
         } else if (row.may.includes('place') && isPlaceMark(token.word)) {
           placeMarked = true;
-        } else if (row.ignores?.includes(token.word) || fillers.has(token.word) || token.word === 'batch') {
+        } else if (row.ignores?.includes(token.word) || fillers.has(token.word) || isNoName(token.word)) {
           break;
         } else if (placeMarked) {
           const place = placeNamed(token.word);
@@ -97,6 +97,11 @@ export function gather(act: ActLine): Gathered | Fault {
     }
   }
   return filled;
+}
+
+/** `aplicar a impulsor-7`: the preposition, no part's letter. */
+function isNoName(word: string): boolean {
+  return word === 'batch' || word === 'mezcla' || word === 'a';
 }
 
 function isPlaceMark(word: string): boolean {

@@ -63,7 +63,7 @@ function partsHeld(act: ActLine): Held | Fault {
 /** `and` between two parts, `for` before the reason, `part` before the first. */
 function isJoint(token: Token, next: Token | undefined, parts: number, act: ActLine): boolean {
   if (token.kind !== 'word') return false;
-  if (parts === 0) return fillers.has(token.word) || token.word === 'part';
+  if (parts === 0) return fillers.has(token.word) || token.word === 'part' || token.word === 'a';
   if (token.word === 'for' || token.word === 'because') return true;
   return fillers.has(token.word) && next?.kind === 'word' && isPart(next.word, act);
 }

@@ -33,19 +33,19 @@ export function alarmReader(verb: Alarm): ReaderToTheEnd {
 }
 
 const withoutName: ReadonlySet<string> = new Set(['anonymous', 'anonymously', 'anon']);
-const nearMissWords: ReadonlySet<string> = new Set(['near', 'miss', 'nearmiss', 'near-miss']);
+const nearMissWords: ReadonlySet<string> = new Set(['near', 'miss', 'nearmiss', 'near-miss', 'casi', 'accidente']);
 
 /** `anonymous near miss ...`, `near miss anonymous ...`. */
 export function readNearMiss(act: ActLine): ActRead | Fault {
   const firstAt = act.tokens[0]?.start ?? act.line.length;
   const verbTyped = act.line.slice(0, firstAt).toLowerCase();
-  let anonymous = /\banon/.test(verbTyped);
+  let anonymous = /\ban[oó]n/.test(verbTyped);
   let from = 0;
   for (; from < act.tokens.length; from++) {
     const token = act.tokens[from];
     if (token?.kind !== 'word') break;
     if (withoutName.has(token.word)) anonymous = true;
-    else if (!(verbTyped.includes('anon') && nearMissWords.has(token.word))) break;
+    else if (!(/an[oó]n/.test(verbTyped) && nearMissWords.has(token.word))) break;
   }
   const own = ownWordsFrom(act, from);
   if (isFault(own)) return own;

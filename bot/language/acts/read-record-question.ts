@@ -1,14 +1,9 @@
 // Questions about the past: `week`, `trace impeller-7`, `find customer harbour`, `export month csv`, `verify 3f9a12`.
 
-import {
-  type ExportForm,
-  type FindKey,
-  findKeys,
-  type RecordQuestion,
-  type TraceAsked,
-} from '../../../core/records/record-questions.ts';
+import type { ExportForm, FindKey, RecordQuestion, TraceAsked } from '../../../core/records/record-questions.ts';
 import { partNamed } from '../names-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
+import { batchMarks, fillers } from '../trade-words.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { dateOf, spanFrom, whichOf } from './read-span.ts';
@@ -83,8 +78,8 @@ function tracedFrom(tokens: readonly Token[]): TraceAsked | Fault {
   const [first, second, third] = tokens;
   if (first === undefined) return { code: 'incomplete', needs: ['traced'] };
   const word = first.kind === 'word' ? first.word : '';
-  if (word === 'lot' || word === 'batch' || word === 'part') {
-    if (second === undefined) return { code: 'incomplete', needs: [word] };
+  if (word === 'lot' || batchMarks.has(word) || word === 'part') {
+    if (second === undefined) return { code: 'incomplete', needs: [word === 'lot' || word === 'part' ? word : 'batch'] };
     if (third !== undefined) return leftOver(third);
     if (word === 'lot') return { lot: textOf(second) };
     return word === 'part' ? partFrom(second) : batchFrom(second);
@@ -112,11 +107,13 @@ function restOf({ tokens, line }: ActLine, from: number): string {
   return first.kind === 'quoted' && first === last ? first.words : line.slice(first.start, last.end);
 }
 
+const keysNamed: readonly Exclude<FindKey, 'any'>[] = ['serial', 'job', 'customer', 'lot', 'date'];
+
 function readFind(act: ActLine): RecordQuestion | Fault {
   const [first, second] = act.tokens;
   if (first === undefined) return { code: 'incomplete', needs: ['sought'] };
   const word = first.kind === 'word' ? first.word : '';
-  const key = findKeys.find((each): each is FindKey => each === word && each !== 'any');
+  const key = keysNamed.find((each) => each === word);
   if (key === undefined) {
     const date = dateOf(first);
     if (typeof date === 'string' && second === undefined) return { ask: 'find', key: 'date', value: date };
@@ -128,8 +125,12 @@ function readFind(act: ActLine): RecordQuestion | Fault {
   return typeof date === 'string' ? { ask: 'find', key, value: date } : date;
 }
 
-function readTraveller(tokens: readonly Token[]): RecordQuestion | Fault {
-  const [first, second, third] = tokens;
+/** `hoja de ruta impulsor-7`: what only completes the verb. */
+const completesVerb = (token: Token): boolean =>
+  token.kind === 'word' && (fillers.has(token.word) || token.word === 'ruta');
+
+function readTraveller(typed: readonly Token[]): RecordQuestion | Fault {
+  const [first, second, third] = typed.filter((token) => !completesVerb(token));
   if (first === undefined) return { code: 'incomplete', needs: ['traced'] };
   const word = first.kind === 'word' ? first.word : '';
   if (third !== undefined) return leftOver(third);

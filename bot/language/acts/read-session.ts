@@ -122,7 +122,7 @@ export const readAck: Read = (_, tokens) => {
 
 const yes: ReadonlySet<string> = new Set(['yes', 'on', 'running', 'runs']);
 const no: ReadonlySet<string> = new Set(['no', 'off', 'none', 'without']);
-const unmeasured: ReadonlySet<string> = new Set(['not', 'measured', 'unmeasured', 'velocity', 'face']);
+const unmeasured: ReadonlySet<string> = new Set(['sin', 'medir', 'marcha', 'not', 'measured', 'unmeasured', 'velocity', 'face']);
 
 export const readFan: Read = (act, tokens) => {
   let running: boolean | undefined;
@@ -184,13 +184,13 @@ export const readSupplied: Read = (act, tokens) => {
 
 const solventsByWord: ReadonlyMap<string, SolventId> = new Map([
   ...(Object.keys(solvents) as SolventId[]).map((id) => [id, id] as const),
-  ...['ipa', 'isopropanol', 'isopropyl', '2-propanol', 'alcohol'].map((word) => [word, 'isopropyl-alcohol'] as const),
+  ...['ipa', 'isopropanol', 'isopropyl', 'isopropilico', 'isopropílico', '2-propanol', 'alcohol'].map((word) => [word, 'isopropyl-alcohol'] as const),
   ['mek', 'methyl-ethyl-ketone'],
   ['mibk', 'methyl-isobutyl-ketone'],
   ['pgmea', 'methoxypropyl-acetate'],
 ]);
 const vesselWords: ReadonlySet<string> = new Set(['vessels', 'vessel', 'pots', 'pot', 'tools', 'cups']);
-const gunWords: ReadonlySet<string> = new Set(['gun', 'guns', 'hose', 'hoses']);
+const gunWords: ReadonlySet<string> = new Set(['gun', 'guns', 'hose', 'hoses', 'spray']);
 
 export const readFlush: Read = (act, tokens) => {
   const apart = sessionApart(tokens);
@@ -207,7 +207,7 @@ export const readFlush: Read = (act, tokens) => {
       if (limits !== undefined && isOutside(limits, amount * 1000)) {
         return { code: 'impossible', token, needs: ['flush-volume'], limits };
       }
-    } else if (solvent !== undefined && command.solvent === undefined) command = { ...command, solvent };
+    } else if (solvent !== undefined && (command.solvent ?? solvent) === solvent) command = { ...command, solvent };
     else if (vesselWords.has(word)) command = { ...command, gear: 'vessels' };
     else if (!gunWords.has(word) && !fillers.has(word)) return { ...leftOver(token), needs: ['solvent'] };
   }

@@ -95,7 +95,7 @@ function setHour(name: HourSetting, value: Token | undefined, half = ''): SetRea
   return { verb: 'set', setting: { name, hour: time.hour } };
 }
 
-const rateShape = /^([\d.,]+) ?(m\^?2|sqm|ft\^?2|sqft) ?(?:\/|per|an|a) ?(?:h|hr|hour)$/i;
+const rateShape = /^([\d.,]+) ?(m\^?2|sqm|ft\^?2|sqft) ?(?:\/|per|an|a|por|a la) ?(?:h|hr|hour|hora)$/i;
 /** A hectare an hour: no crew of eight. */
 const fastestRate = 10_000;
 

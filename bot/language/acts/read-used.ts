@@ -1,7 +1,6 @@
 // `used acetone 500ml gun-cleaning`: what, how much of it, and for what.
 
-import type { CommandOf } from '../../../core/commands.ts';
-import { type SolventUse, solventUses } from '../../../core/crew/ledger-events.ts';
+import { type CommandOf, type SolventUse, solventUses } from '../../../core/commands.ts';
 import { type Fault, isFault } from '../reading.ts';
 import type { ActLine } from './act-line.ts';
 import { gather } from './gather.ts';
@@ -12,6 +11,7 @@ const usesByWord: ReadonlyMap<string, SolventUse> = new Map([
   ['thinner', 'thinning'],
   ['thin', 'thinning'],
   ['gun', 'gun-cleaning'],
+  ['spray', 'gun-cleaning'],
   ['flush', 'gun-cleaning'],
   ['flushing', 'gun-cleaning'],
   ['vessel', 'vessel-cleaning'],

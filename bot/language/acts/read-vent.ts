@@ -85,6 +85,8 @@ function outside(token: Token, slot: Slot, value: number): Fault | undefined {
 const workWords: Readonly<Record<string, Work>> = {
   mix: 'mix',
   mixing: 'mix',
+  mezclar: 'mix',
+  mezcla: 'mix',
   wipe: 'wipe',
   wiping: 'wipe',
   brush: 'wipe',

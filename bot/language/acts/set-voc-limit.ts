@@ -3,15 +3,25 @@
 import type { CommandOf } from '../../../core/commands.ts';
 import { grams, gramsFromKilograms, gramsFromPounds } from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
+import { withoutAccents } from '../typed/spanish-words.ts';
 import type { Token } from '../typed/tokens.ts';
 import type { ActLine } from './act-line.ts';
 
-const shape = /^(\d+(?:[.,]\d+)?) ?(kg|g|lb)s? ?(?:\/|per|a|an) ?(day|month|year)$/i;
+const shape = /^(\d+(?:[.,]\d+)?) ?(kg|g|lb)s? ?(?:\/|per|a|an|al|por) ?(day|month|year|d[ií]a|mes|a[ñn]o)$/i;
 const units: Readonly<Record<string, (value: number) => ReturnType<typeof grams>>> = {
   g: grams,
   kg: gramsFromKilograms,
   lb: gramsFromPounds,
 };
+
+const spans: ReadonlyMap<string, 'day' | 'month' | 'year'> = new Map([
+  ['day', 'day'],
+  ['dia', 'day'],
+  ['month', 'month'],
+  ['mes', 'month'],
+  ['year', 'year'],
+  ['ano', 'year'],
+]);
 
 export function setVocLimit(act: ActLine, values: readonly Token[]): CommandOf<'set'> | Fault {
   const [first] = values;
@@ -20,8 +30,8 @@ export function setVocLimit(act: ActLine, values: readonly Token[]): CommandOf<'
   const token = { text: act.line.slice(first.start, last.end), start: first.start, end: last.end };
   const [, amount = '', unit = '', per] = shape.exec(token.text) ?? [];
   const make = units[unit.toLowerCase()];
-  const length = per?.toLowerCase();
-  if (make === undefined || (length !== 'day' && length !== 'month' && length !== 'year')) {
+  const length = spans.get(withoutAccents(per?.toLowerCase() ?? ''));
+  if (make === undefined || length === undefined) {
     return { code: 'unit-missing', token, needs: ['voc-limit'], tries: [] };
   }
   const mass = make(Number(amount.replace(',', '.')));

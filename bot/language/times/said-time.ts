@@ -32,6 +32,7 @@ export function saidTimeFrom(tokens: readonly Token[], from: number, clock: Cloc
   switch (token.kind) {
     case 'word':
       if (token.word === 'at') return timeAfterAt(tokens, from, clock);
+      if (token.word === 'ago') return agoFirst(tokens, from, clock);
       return timeFrom(tokens, from, from, clock, false) ?? wordsAgo(tokens, from, clock);
     case 'quantity':
     case 'number':
@@ -80,7 +81,7 @@ function timeFrom(
   const timeAt = wordAt(tokens, index + 1) === 'at' ? index + 2 : index + 1;
   const time = clockTime(tokens, timeAt);
   if (time === undefined) {
-    return afterAt || first.text.toLowerCase() === 'yesterday'
+    return afterAt || wordAt(tokens, index) === 'yesterday'
       ? { code: 'incomplete', needs: ['time'], ...tokenOf(first) }
       : undefined;
   }
@@ -145,6 +146,34 @@ function dayNamed(token: Token, clock: Clock): CalendarDay | 'no-such-time' | un
   if (word === 'yesterday') return dayBefore(dayOf(clock.now, clock.zone));
   return readDate(token.text);
 }
+
+/** Spanish puts the word first: `hace 10 min`, `hace media hora`. */
+function agoFirst(tokens: readonly Token[], from: number, clock: Clock): SaidTime | Fault | undefined {
+  const token = tokens[from + 1];
+  if (token === undefined) return { code: 'incomplete', needs: ['time-ago'], ...tokenOf(tokens[from]) };
+  if (token.kind === 'number') return { code: 'unit-missing', needs: ['time-ago'], ...tokenOf(token) };
+  if (token.kind === 'quantity' && token.quantity.is === 'duration') {
+    return past(clock.now - token.quantity.minutes * msPerMinute, token, from, from + 2, clock);
+  }
+  for (let words = mostWordsAfter; words > 0; words--) {
+    const said = tokens.slice(from + 1, from + 1 + words).map(({ text }) => text.toLowerCase());
+    const minutes = said.length === words ? minutesAfterAgo.get(said.join(' ')) : undefined;
+    if (minutes !== undefined) return past(clock.now - minutes * msPerMinute, token, from, from + 1 + words, clock);
+  }
+  return undefined;
+}
+
+const minutesAfterAgo: ReadonlyMap<string, number> = new Map([
+  ['un minuto', 1],
+  ['un cuarto', 15],
+  ['un cuarto de hora', 15],
+  ['cuarto de hora', 15],
+  ['media hora', 30],
+  ['una hora', 60],
+  ['hora y media', 90],
+  ['una hora y media', 90],
+]);
+const mostWordsAfter = 4;
 
 /** `10m ago`, `1h20 ago`; `10 ago` lacks its unit. */
 function ago(tokens: readonly Token[], from: number, clock: Clock): SaidTime | Fault | undefined {

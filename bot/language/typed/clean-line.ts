@@ -28,6 +28,8 @@ const plainFor: Readonly<Record<string, string>> = {
 const dashes = /[\u2010-\u2015\u2212\uFE58\uFE63\uFF0D]/g;
 const pictures = /\p{Extended_Pictographic}|\p{Emoji_Modifier}|\p{Regional_Indicator}/gu;
 const invisible = /[\u00AD\u200B-\u200F\u202A-\u202E\u2060\uFEFF]|\u20E3|\uFE0E|\uFE0F/g;
+/** Spanish opens with them; no meaning is lost. */
+const openingMarks = /[¿¡]/g;
 const oddSpaces = /\p{White_Space}|\p{Cc}/gu;
 const vulgarFraction = /(\d?)\s?([¼½¾])/g;
 const quarters: Readonly<Record<string, string>> = { '¼': '.25', '½': '.5', '¾': '.75' };
@@ -59,6 +61,7 @@ function fromPhone(typed: string): string {
       .replace(invisible, '')
       .replace(pictures, ' ')
       .replace(oddSpaces, ' ')
+      .replace(openingMarks, '')
       .replace(/[\uFF01-\uFF5D]/g, (wide) => String.fromCharCode(wide.charCodeAt(0) - 0xfee0))
       .replace(/[“”„″‘’‚′…×²³℃℉º˚㎏⁄]/g, (sign) => plainFor[sign] ?? sign)
   );

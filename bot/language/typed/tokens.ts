@@ -3,6 +3,7 @@
 
 import type { TypedNumber } from './number-typed.ts';
 import { readNumeric } from './numeric-chunk.ts';
+import { meaningOf } from './spanish-words.ts';
 import { degreeWithoutScale, notAfterSpace, type Quantity, type Unit, unitsBySpelling } from './units-typed.ts';
 
 export interface Span {
@@ -13,6 +14,7 @@ export interface Span {
 }
 
 export type Token =
+  /** `word`: in lower case and, for the small words, as the readers spell it: `horno` is `oven`. */
   | (Span & { readonly kind: 'word'; readonly word: string })
   | (Span & { readonly kind: 'quoted'; readonly words: string })
   | (Span & { readonly kind: 'number'; readonly number: TypedNumber; readonly countable: boolean })
@@ -29,7 +31,7 @@ export type QuantityToken = Extract<Token, { kind: 'quantity' }>;
 const outerMarks = /^[([{']+|[)\]},;:!'.?]+$/g;
 const needsTrim = /^[([{']|[)\]},;:!?'.]$/;
 const gluedLabel = /^([a-z-]+)[:=](.+)$/i;
-const gluedNumber = /^(batch|pot|max|no\.?)(\d.*)$|^(at)(\d{1,2}[:.h]\d{2}.*|\d{4}|\d{1,2}[ap]m)$/i;
+const gluedNumber = /^(batch|pot|max|no\.?|mezcla|lata)(\d.*)$|^(at)(\d{1,2}[:.h]\d{2}.*|\d{4}|\d{1,2}[ap]m)$/i;
 const hasGlue = /[:=\d]/;
 const endsPlain = /[a-z0-9%]$/i;
 const startsNumeric = /^[+-]?[.,]?\d|^[oO][.,]\d/;
@@ -45,14 +47,25 @@ export function tokenize(line: string): readonly Token[] {
     if (first === 34 && span.text.length > 1 && span.text.endsWith('"')) {
       tokens.push({ kind: 'quoted', words: unquoted(span.text), ...span });
     } else if (isLetter(first) && !(first === 79 || first === 111)) {
-      tokens.push({ kind: 'word', word: span.text.toLowerCase(), text: span.text, start: span.start, end: span.end });
+      pushWord(tokens, span, spans[i + 1], line);
     } else if (startsNumeric.test(span.text)) {
       i += pushNumeric(tokens, spans, i, line);
     } else {
-      tokens.push({ kind: 'word', word: span.text.toLowerCase(), ...span });
+      pushWord(tokens, span, undefined, line);
     }
   }
   return tokens;
+}
+
+/** `a las 9:40` is `at 9:40`; elsewhere `a` is the letter of a part. */
+function pushWord(tokens: Token[], span: Span, next: Span | undefined, line: string): void {
+  const { text, start, end } = span;
+  const word = text.toLowerCase();
+  const before = tokens.at(-1);
+  const isHour = (word === 'las' || word === 'la') && next !== undefined && isDigit(next.text.charCodeAt(0));
+  if (isHour && before?.kind === 'word' && before.word === 'a') {
+    tokens[tokens.length - 1] = { kind: 'word', word: 'at', text: line.slice(before.start, end), start: before.start, end };
+  } else tokens.push({ kind: 'word', word: meaningOf(word), text, start, end });
 }
 
 /** The pieces of `text` as if it stood at `start` of the line. */
@@ -143,7 +156,7 @@ function pushNumeric(tokens: Token[], spans: readonly Span[], index: number, lin
   const spaced = spacedUnit(spans, index);
   const numeric = readNumeric(span, spaced?.unit);
   if (numeric === undefined) {
-    tokens.push({ kind: 'word', word: span.text.toLowerCase(), ...span });
+    pushWord(tokens, span, undefined, line);
     return 0;
   }
   const chunks = numeric.usesSpaced ? (spaced?.chunks ?? 0) : 0;

@@ -1,7 +1,7 @@
 // Answers about the past, in English: stretches of days, traces, the solvent ledger, proof, paper.
 
 import type { ThrownWhy } from '../../../core/records/material.ts';
-import type { RetentionId } from '../../../core/records/retention.ts';
+import type { LedgerField, RetentionId } from '../../../core/records/retention.ts';
 import type { BarKind } from '../../../core/records/timeline.ts';
 
 const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
@@ -135,6 +135,15 @@ export const englishRecords = {
   keep: 'How long records are kept at least',
   keepYears: (what: string, years: number, source: string) => `${what}: ${years} years (${source})`,
   keepUntil: (what: string, until: string, source: string) => `${what}: ${until} (${source})`,
+  ledgerHolds: (field: string, source: string) => `The solvent ledger holds ${field} (${source})`,
+  ledgerFields: {
+    name: 'the name of each material',
+    volume: 'its volume',
+    'volume-solids': 'its volume solids',
+    density: 'its density',
+    'voc-less-exempt': 'its VOC content less water and exempt',
+    'voc-actual': 'its actual VOC content',
+  } satisfies Readonly<Record<LedgerField, string>>,
   keepRule: 'Nothing is ever deleted here. Read in the 2015 edition: check today’s text, and your own permit.',
   kept: {
     'solvent-use': 'Use of coatings, thinners and cleaners, first 2 years on site',

@@ -5,10 +5,13 @@ import { createRequire } from 'node:module';
 import type { TopLevelSpec } from 'vega-lite';
 import { type Drawing, fontFamily, pictureConfig } from './picture-look.ts';
 
+const require = createRequire(import.meta.url);
+
 /** Where the package keeps its fonts. */
 export function fontFile(weight: 'regular' | 'bold'): string {
-  const name = weight === 'bold' ? 'DejaVuSans-Bold' : 'DejaVuSans';
-  return createRequire(import.meta.url).resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`);
+  return weight === 'bold'
+    ? require.resolve('dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf')
+    : require.resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
 }
 
 /** Several drawings stand one under another. */

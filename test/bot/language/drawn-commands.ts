@@ -3,8 +3,14 @@
 import fc from 'fast-check';
 import { partNamed, placeNamed } from '../../../bot/language/names-typed.ts';
 import { cleanLine } from '../../../bot/language/typed/clean-line.ts';
-import { type Amendment, type AmendTarget, type Command, methods, type Stance } from '../../../core/commands.ts';
-import { solventUses } from '../../../core/crew/ledger-events.ts';
+import {
+  type Amendment,
+  type AmendTarget,
+  type Command,
+  methods,
+  type Stance,
+  solventUses,
+} from '../../../core/commands.ts';
 import {
   celsius,
   epochMs,

@@ -23,6 +23,7 @@ import {
 } from '../../../core/units.ts';
 import { materialLines } from './material-lines.ts';
 import { sessionLines } from './session-lines.ts';
+import { spanishLines } from './spanish-lines.ts';
 import { utc } from './shop-at-ten.ts';
 
 export type Expected =
@@ -82,6 +83,7 @@ const reweighed = (why: string): Command => ({
 export const thumbTypedLines: readonly ThumbTypedLine[] = [
   ...materialLines,
   ...sessionLines,
+  ...spanishLines,
   // Mixing: units glued, spaced, capital, comma, imperial.
   act('mix 2.4kg', mix2400),
   act('mix 2.4 kg', mix2400),

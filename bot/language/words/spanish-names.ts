@@ -1,0 +1,176 @@
+// Names that the record holds in one English spelling, as a Spanish reader is shown them. What is not listed is somebody's
+// own name for a thing and stays as it is.
+
+import type { SolventId } from '../../../core/calc/solvents.ts';
+import type { Method } from '../../../core/commands.ts';
+import type { ObjectionCode } from '../../../core/objections.ts';
+import type { EmergencyField } from '../../../core/session/session-commands.ts';
+import type { VocabularyName } from '../vocabulary.ts';
+import { spanishVocabulary } from '../vocabulary-spanish.ts';
+import type { english } from './english.ts';
+
+export const spanishMethods: Readonly<Record<Method, string>> = {
+  flow: 'colada',
+  dip: 'inmersión',
+  brush: 'brocha',
+  roller: 'rodillo',
+  spray: 'pistola',
+};
+
+const places: Readonly<Record<string, string>> = {
+  room: 'sala',
+  booth: 'cabina',
+  oven: 'horno',
+  shop: 'taller',
+  store: 'almacén',
+  hall: 'nave',
+};
+
+/** `booth-2` is `cabina-2`; the shop's own names stay. */
+export function spanishPlace(place: string): string {
+  const [, root = '', rest = ''] = /^([a-z]+)([-_]?\d*)$/.exec(place) ?? [];
+  const name = Object.hasOwn(places, root) ? places[root] : undefined;
+  return name === undefined ? place : `${name}${rest}`;
+}
+
+const metals: Readonly<Record<string, string>> = {
+  steel: 'acero',
+  stainless: 'acero inoxidable',
+  iron: 'hierro',
+  aluminium: 'aluminio',
+  'cast-iron': 'fundición',
+  'ductile-iron': 'fundición nodular',
+  'grey-iron': 'fundición gris',
+  'mild-steel': 'acero dulce',
+  'carbon-steel': 'acero al carbono',
+  'galvanised-steel': 'acero galvanizado',
+  'galvanized-steel': 'acero galvanizado',
+  copper: 'cobre',
+  brass: 'latón',
+  bronze: 'bronce',
+  titanium: 'titanio',
+  nickel: 'níquel',
+  magnesium: 'magnesio',
+};
+
+const solventNames: Readonly<Record<SolventId, string>> = {
+  acetone: 'acetona',
+  'isopropyl-alcohol': 'alcohol isopropílico',
+  ethanol: 'etanol',
+  toluene: 'tolueno',
+  xylene: 'xileno',
+  'butyl-acetate': 'acetato de n-butilo',
+  'methyl-ethyl-ketone': 'metiletilcetona',
+  'methyl-isobutyl-ketone': 'metilisobutilcetona',
+  'ethyl-acetate': 'acetato de etilo',
+  butanol: 'n-butanol',
+  cyclohexanone: 'ciclohexanona',
+  butoxyethanol: '2-butoxietanol',
+  'methoxypropyl-acetate': 'acetato de metoxipropilo (PGMEA)',
+  propanol: '1-propanol',
+  methanol: 'metanol',
+  'methyl-acetate': 'acetato de metilo',
+  'methyl-propyl-ketone': 'metil n-propil cetona',
+  'varnish-naphtha': 'nafta VM&P',
+  'mineral-spirits': 'aguarrás mineral (nafta, 100 flash)',
+  'propyl-acetate': 'acetato de n-propilo',
+  'isopropyl-acetate': 'acetato de isopropilo',
+  'isoamyl-acetate': 'acetato de isoamilo',
+  turpentine: 'trementina',
+};
+
+const rules: Readonly<Record<ObjectionCode, string>> = {
+  'air-needed': 'falta leer el aire',
+  'air-outside': 'aire fuera de la ficha',
+  'more-than-sheet-mixes': 'más de lo que la ficha mezcla',
+  'already-weighed': 'ya pesada',
+  'not-weighed': 'sin pesar',
+  'ratio-out': 'relación fuera de tolerancia',
+  'already-filtered': 'ya filtrada',
+  'blend-not-done': 'agitado o inducción sin terminar',
+  'not-filtered': 'sin filtrar',
+  'past-pot-life': 'vida útil pasada',
+  'pot-dead': 'mezcla espesa o gelificada',
+  'pot-empty': 'mezcla vaciada',
+  'method-not-on-sheet': 'método que no está en la ficha',
+  'recoat-forbidden': 'repintado prohibido',
+  'recoat-too-early': 'repintado antes de tiempo',
+  'recoat-too-late': 'repintado fuera de plazo',
+  'not-coated': 'sin capa',
+  'flash-off-not-over': 'oreo sin terminar',
+  'not-dry': 'sin secar al tacto',
+  'hotter-than-part-bears': 'más calor del que aguanta la pieza',
+  'no-such-cure': 'curado que no está en la ficha',
+  'oven-outside-sheet': 'horno fuera de la ficha',
+  'already-curing': 'ya en curado',
+  'not-curing': 'no está en curado',
+  'cure-not-given': 'tiempo de curado sin cumplir',
+  'on-hold': 'retenida',
+  'film-drying': 'película que ya se seca',
+  'dip-once': 'una sola inmersión',
+  'surface-life-over': 'superficie pasada de plazo',
+  'no-gas': 'sin gas a mano',
+  'can-expired': 'lote caducado',
+  'can-discarded': 'lata desechada',
+  'can-doubtful': 'lata en duda',
+  'check-by-lead': 'la revisa un encargado',
+  'more-than-can-holds': 'más de lo que queda en la lata',
+  'can-of-other-sheet': 'lata de otro producto',
+  'part-a-not-stirred': 'Parte A sin agitar en su lata',
+  'weighed-twice': 'pesada dos veces',
+  'b-before-a': 'B antes que A',
+  'adding-not-on-sheet': 'la ficha no habla de añadir',
+  'added-too-late': 'añadido tarde',
+  'vessel-too-small': 'recipiente pequeño',
+  'caught-not-filtered': 'recogida sin filtrar otra vez',
+  'no-brief': 'sin charla previa',
+  'brief-lapsed': 'charla caducada',
+  'brief-not-acknowledged': 'charla sin leer',
+  'inside-vessel': 'dentro de un tanque',
+  'may-not-spray': 'fuera de la lista de pintores',
+  'no-extraction-no-air': 'sin extracción ni aire suministrado',
+  'fan-not-measured': 'extracción sin medir',
+  'fan-too-weak': 'extracción insuficiente',
+  'gear-not-flushed': 'equipo sin lavar',
+  'rags-not-canned': 'trapos sin recoger',
+};
+
+const emergencyFields: Readonly<Record<EmergencyField, string>> = {
+  call: 'teléfono',
+  eyes: 'ojos',
+  spill: 'derrame',
+  fire: 'fuego',
+  down: 'caído',
+  hot: 'caliente',
+};
+
+const sources: Readonly<Record<string, string>> = {
+  'common practice, no source': 'práctica común, sin fuente',
+  "29 CFR 1910.146; the employer's confined-space permit": '29 CFR 1910.146; permiso de la empresa para espacios confinados',
+  '29 CFR 1910.94(c)(6)(ii); a quarter of the limit, or the stricter share that the crew has set':
+    '29 CFR 1910.94(c)(6)(ii); un cuarto del límite, o la parte más estricta que haya fijado la cuadrilla',
+  'vapour over the lowest published day limit (29 CFR 1910.1000, NIOSH Pocket Guide), times the mixing factor':
+    'vapor entre el límite diario publicado más bajo (29 CFR 1910.1000, guía de bolsillo de NIOSH), por el factor de mezcla de aire',
+  'open face times measured velocity': 'cara abierta por velocidad medida',
+  '440 ft3/min a US gallon (NFPA 86, from memory), or the solvent’s own figure where it asks for more':
+    '440 ft³/min por galón de EE. UU. (NFPA 86, de memoria), o el dato propio del disolvente si pide más',
+  '20.9 exp(-v/V), well mixed; 19.5 %: 29 CFR 1910.146(b)': '20,9 exp(-v/V), bien mezclado; 19,5 %: 29 CFR 1910.146(b)',
+  'argon is 1.38 times as heavy as air (ideal gas) and lies in pits':
+    'el argón pesa 1,38 veces lo que el aire (gas ideal) y se queda en los fosos',
+};
+
+/** Words and example of a row as a Spanish reader may type them. */
+export const spanishTyped = {
+  words: (name: VocabularyName): readonly string[] => spanishVocabulary[name].words,
+  example: (name: VocabularyName): string => spanishVocabulary[name].example,
+};
+
+export const spanishNames: typeof english.names = {
+  method: (method) => spanishMethods[method],
+  place: spanishPlace,
+  metal: (metal) => metals[metal] ?? metal,
+  solvent: (id) => solventNames[id],
+  rule: (code) => rules[code],
+  emergencyField: (field) => emergencyFields[field],
+  source: (source) => sources[source] ?? source.replaceAll(/(?<=\)) and (?=\d|\()/g, ' y '),
+};
