@@ -1,7 +1,7 @@
 // Flags, environment and the crew's file, read once and parsed by zod. A fault names the flag or field.
 
 import { parseArgs } from 'node:util';
-import { IANAZone } from 'luxon';
+import { DateTime, IANAZone } from 'luxon';
 import { z } from 'zod';
 import type { CrewFile } from '../core/crew/crew.ts';
 import { alarms } from '../core/session/session-commands.ts';
@@ -18,6 +18,7 @@ const language = z
 const name = z.string().min(1).max(40);
 
 const Flags = z.strictObject({
+  help: z.boolean().default(false),
   json: z.boolean().default(false),
   clock: z
     .string()
@@ -72,6 +73,7 @@ export function readFlags(args: readonly string[]): Flags | ConfigFault {
     const { values } = parseArgs({
       args: [...args],
       options: {
+        help: { type: 'boolean', short: 'h' },
         json: { type: 'boolean' },
         clock: { type: 'string' },
         zone: { type: 'string' },
@@ -93,6 +95,15 @@ export function readFlags(args: readonly string[]): Flags | ConfigFault {
   } catch (error) {
     return { fault: error instanceof Error ? error.message : String(error) };
   }
+}
+
+/** Of a start that the crew's wall clock never shows. */
+export function clockFault({ clock }: Pick<Flags, 'clock'>, zone: string): ConfigFault | undefined {
+  if (clock === undefined) return undefined;
+  const start = DateTime.fromISO(clock, { zone });
+  if (!start.isValid) return { fault: '--clock: no such date and time' };
+  if (clock.startsWith(start.toFormat("yyyy-LL-dd'T'HH:mm"))) return undefined;
+  return { fault: `--clock: ${clock} does not exist in ${zone}, where the clocks go forward over it` };
 }
 
 export function readEnvironment(environment: Readonly<Record<string, string | undefined>>) {

@@ -6,7 +6,7 @@ import type { Question } from '../core/commands.ts';
 import { nobody } from '../core/crew/alarm-decide.ts';
 import { type CrewFile, personIn } from '../core/crew/crew.ts';
 import type { Executor, Request } from '../core/execute.ts';
-import { type PersonName, partStream, placeStream, sessionStream } from '../core/ids.ts';
+import { defaultPlace, partStream, type PersonName, placeStream, sessionStream } from '../core/ids.ts';
 import type { Clock, Log, Store } from '../core/ports.ts';
 import { liveBatches, liveParts, type Shop } from '../core/shop.ts';
 import type { EpochMs } from '../core/units.ts';
@@ -15,16 +15,15 @@ import { makeCard } from './cards/card.ts';
 import { helpCard } from './cards/help-card.ts';
 import { misreadCard } from './cards/misread-card.ts';
 import { nowCard } from './cards/now-card.ts';
-import { planCard } from './cards/plan-card.ts';
-import { stockCard } from './cards/stock-card.ts';
 import { objectionCard, unclearCard } from './cards/objection-cards.ts';
+import { planCard } from './cards/plan-card.ts';
 import { proofCard } from './cards/proof-cards.ts';
 import { recordedCard } from './cards/reply-cards.ts';
+import { stockCard } from './cards/stock-card.ts';
 import type { Telling } from './cards/telling.ts';
 import { hazardsCard, ventCard } from './cards/vent-cards.ts';
 import type { Delivery } from './front-end.ts';
 import { lineWithPart, withBatchOf } from './in-thread.ts';
-import { withoutName } from './without-name.ts';
 import { figuresFor } from './language/figures.ts';
 import { readLine } from './language/read-line.ts';
 import type { Reading } from './language/reading.ts';
@@ -32,6 +31,7 @@ import { wordsIn } from './language/words/languages.ts';
 import type { Desk } from './records/desk.ts';
 import { proveRecord } from './records/proving.ts';
 import { subjectsNamed, subjectsOf } from './subjects.ts';
+import { withoutName } from './without-name.ts';
 
 export interface HostNeeds {
   readonly executor: Executor;
@@ -82,7 +82,10 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
     try {
       const { language, units } = personIn(crewFile, delivery.as);
       const f = figuresFor({ language, units, zone, now });
-      const card = proofCard({ words: wordsIn(language), f }, await proveRecord(store.archive, crew, reading.question.hash));
+      const card = proofCard(
+        { words: wordsIn(language), f },
+        await proveRecord(store.archive, crew, reading.question.hash),
+      );
       const head = { at: f.iso(now), in: delivery.in, as: delivery.as, to: [delivery.as], key: null };
       return makeAnswer({ ...head, kind: 'reply', code: null, recorded: false, card });
     } catch (error) {
@@ -171,14 +174,14 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
       case 'help':
         return reply(helpCard(t, question.verb));
       case 'now': {
-        const everywhere = await executor.look([placeStream('room')]);
+        const everywhere = await executor.look([placeStream(defaultPlace)]);
         return reply(nowCard({ ...t, shop: everywhere }));
       }
       case 'stock':
         return reply(stockCard(t));
       case 'plan': {
         const names = question.parts.flatMap((part) => ('part' in part ? [partStream(part.part)] : []));
-        const named = await executor.look([placeStream('room'), ...names]);
+        const named = await executor.look([placeStream(defaultPlace), ...names]);
         return reply(planCard({ ...t, shop: named }, question));
       }
       case 'vent': {

@@ -1,18 +1,15 @@
 // A line said in a batch's own thread need not name the batch, nor a part where only one waits: the thread names them.
 
-import type { Command } from '../core/commands.ts';
-import { nameIn, nounOf, type PartName, partStream, type StreamId } from '../core/ids.ts';
+import { type Command, takesBatch, withBatch } from '../core/commands.ts';
+import { nounOf, numberIn, type PartName, partStream, type StreamId } from '../core/ids.ts';
 import { liveParts, type Shop } from '../core/shop.ts';
 import type { Reading } from './language/reading.ts';
 import { subjectOf } from './subjects.ts';
 
-const onBatch: readonly Command['verb'][] = ['weigh', 'stir', 'stop', 'filter', 'thick', 'gel', 'empty', 'coat'];
-
 /** The command with the thread's batch where it takes one and names none. */
 export function withBatchOf(about: StreamId | undefined, command: Command): Command {
-  if (about === undefined || nounOf(about) !== 'batch' || !onBatch.includes(command.verb)) return command;
-  if ('batch' in command && command.batch !== undefined) return command;
-  return { ...command, batch: Number(nameIn(about)) } as Command;
+  if (about === undefined || nounOf(about) !== 'batch' || !takesBatch(command)) return command;
+  return command.batch === undefined ? withBatch(command, numberIn(about)) : command;
 }
 
 /** `dry` in the thread of a batch from which one part waits: the line with that part in it, where the line lacks one. */

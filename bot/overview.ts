@@ -4,7 +4,7 @@
 import type { UnitSystem } from '../core/crew/crew.ts';
 import { personIn, type Role } from '../core/crew/crew.ts';
 import type { Executor } from '../core/execute.ts';
-import { nameIn, type PersonName, partStream, placeStream, type StreamId } from '../core/ids.ts';
+import { defaultPlace, numberIn, partStream, type PersonName, placeStream, type StreamId } from '../core/ids.ts';
 import { type Board, makeBoard } from './cards/board.ts';
 import type { Card } from './cards/card.ts';
 import { settingsCard } from './cards/settings-card.ts';
@@ -39,7 +39,7 @@ export interface Overview {
 export function createOverview({ executor, host }: { readonly executor: Executor; readonly host: Host }): Overview {
   return {
     standing: async (subject) => {
-      const number = Number(nameIn(subject));
+      const number = numberIn(subject);
       const found = await executor.look([subject]);
       const parts = found.batches.get(number)?.coats.map((coat) => partStream(coat.part)) ?? [];
       const shop = parts.length === 0 ? found : await executor.look([subject, ...parts]);
@@ -47,7 +47,7 @@ export function createOverview({ executor, host }: { readonly executor: Executor
     },
     subjectOf: async (stream) => subjectOf(await executor.look([stream]), stream),
     liveSubjects: async () => liveSubjects(await executor.look()),
-    board: async (name) => makeBoard(host.telling(await executor.look([placeStream('room')]), name)),
+    board: async (name) => makeBoard(host.telling(await executor.look([placeStream(defaultPlace)]), name)),
     settings: async (name) => settingsCard(host.telling(await executor.look(), name), name),
     cans: async (name) => cansCard(host.telling(await executor.look(), name)),
     voice: async (name) => {

@@ -1,7 +1,7 @@
 // Files a picture that somebody dropped into a batch's thread: by reference, with the batch or with one of its parts.
 
 import type { Executor } from '../core/execute.ts';
-import { nameIn, type PersonName, partStream, type StreamId } from '../core/ids.ts';
+import { nameIn, numberIn, partStream, type PersonName, type StreamId } from '../core/ids.ts';
 import type { Clock } from '../core/ports.ts';
 import type { EpochMs } from '../core/units.ts';
 import { type Answer, answerFrom, makeAnswer } from './answer.ts';
@@ -25,7 +25,7 @@ const longestCaption = 200;
 export function createPictures(executor: Executor, host: Pick<Host, 'telling'>, clock: Clock) {
   return async ({ id, as, about, text, reference, saidAt }: Picture): Promise<Answer> => {
     const now = clock.now();
-    const coated = (await executor.look([about])).batches.get(Number(nameIn(about)))?.coats ?? [];
+    const coated = (await executor.look([about])).batches.get(numberIn(about))?.coats ?? [];
     const said = text.toLowerCase().split(/[\s,;:]+/);
     const part = coated.find((coat) => said.includes(coat.part))?.part;
     const stream = part === undefined ? about : partStream(part);

@@ -1,7 +1,7 @@
 // What is allowed when, as one table: every verb with its rules, their sources and who may lift them. Decisions,
 // objection cards, the help and the developers' page all read the same rows.
 
-import { catchRules, coatFromBatchRules, filterRules, mixRules, stirRules } from './batch/batch-rules.ts';
+import { catchRules, coatFromBatchRules, filterRules, mixRules, stirRules, stopRules } from './batch/batch-rules.ts';
 import { addRules, weighRules } from './batch/weigh-rules.ts';
 import { checkRules, openRules } from './can/can-rules.ts';
 import type { Verb } from './commands.ts';
@@ -23,7 +23,7 @@ export const allowed: Readonly<Record<Verb, readonly RuleRow[]>> = {
   prestir: [],
   discard: [],
   stir: stirRules,
-  stop: [],
+  stop: stopRules,
   cover: [],
   uncover: [],
   filter: filterRules,

@@ -206,6 +206,23 @@ export type Weights =
 export type Verb = Command['verb'];
 export type CommandOf<V extends Verb> = Extract<Command, { verb: V }>;
 
+/** Acts with a batch, or on one: which may be left out. */
+export const batchVerbs = [
+  ...(['weigh', 'add', 'stir', 'stop', 'filter', 'thick', 'gel', 'empty', 'cover', 'uncover', 'catch'] as const),
+  ...(['coat', 'brief'] as const),
+] as const satisfies readonly Verb[];
+export type BatchCommand = CommandOf<(typeof batchVerbs)[number]>;
+
+export function takesBatch(command: Command): command is BatchCommand {
+  const verbs: readonly Verb[] = batchVerbs;
+  return verbs.includes(command.verb);
+}
+
+/** The command with this batch, where it takes one. */
+export function withBatch(command: Command, batch: BatchNumber): Command {
+  return takesBatch(command) ? { ...command, batch } : command;
+}
+
 /** Which act is corrected: the last of this verb on this batch, can, part or place. */
 export interface AmendTarget {
   readonly verb: Verb;

@@ -18,6 +18,7 @@ import {
 } from './ids.ts';
 import type { Objection, Unclear } from './objections.ts';
 import type { Change, Head, Store } from './ports.ts';
+import { holdsThatFollow, rewrites } from './records/holds-that-follow.ts';
 import { planReminders } from './reminders/plan.ts';
 import type { Posted } from './reminders/posts.ts';
 import type { PlannedReminder } from './reminders/wish.ts';
@@ -44,6 +45,8 @@ export type Outcome =
     }
   | { readonly kind: 'objected'; readonly objections: readonly Objection[]; readonly shop: Shop }
   | { readonly kind: 'unclear'; readonly unclear: Unclear; readonly shop: Shop };
+
+export type Recorded = Extract<Outcome, { kind: 'recorded' }>;
 
 /** Words an outcome; what it returns is kept with the request and given again for the same delivery. */
 export type Answering = (request: Request, outcome: Outcome) => string;
@@ -104,18 +107,18 @@ export function createExecutor({ store, keeper, crew }: ExecutorNeeds): Executor
       versions.set(stream, version);
       const { happenedAt, saidWith, body } = event;
       const unsealed = {
-        ...{
-          crew,
-          seq: head.seq + 1 + i,
-          stream,
-          version,
-          alsoUnder,
-          happenedAt,
-          recordedAt: now,
-          by: event.by ?? by,
-          request,
-        },
-        ...{ saidWith, body, previousHash },
+        crew,
+        seq: head.seq + 1 + i,
+        stream,
+        version,
+        alsoUnder,
+        happenedAt,
+        recordedAt: now,
+        by: event.by ?? by,
+        request,
+        saidWith,
+        body,
+        previousHash,
       };
       const envelope = { ...unsealed, hash: hashOf(unsealed) };
       previousHash = envelope.hash;
@@ -152,6 +155,13 @@ export function createExecutor({ store, keeper, crew }: ExecutorNeeds): Executor
     return true;
   }
 
+  /** The decision's events, and the holds that follow where they make an earlier act look otherwise. */
+  function withHolds(events: readonly NewEvent[], before: Shop, { by, id, now }: Request): readonly Envelope[] {
+    const envelopes = seal(events, by, id, now);
+    const holds = rewrites(envelopes) ? holdsThatFollow(before, keeper.preview(envelopes), now) : [];
+    return holds.length === 0 ? envelopes : seal([...events, ...holds], by, id, now);
+  }
+
   async function decideAndLand(request: Request, answering: Answering): Promise<string> {
     for (;;) {
       const given = await store.answerTo(crew, request.id);
@@ -163,7 +173,7 @@ export function createExecutor({ store, keeper, crew }: ExecutorNeeds): Executor
         await remember(request, text);
         return text;
       }
-      const envelopes = seal(decision.events, request.by, request.id, request.now);
+      const envelopes = withHolds(decision.events, before, request);
       const shop = keeper.preview(envelopes);
       const plan = planReminders(shop, streamsTouched(envelopes));
       const text = answering(request, { kind: 'recorded', envelopes, before, shop, plan });
@@ -249,7 +259,12 @@ export function createExecutor({ store, keeper, crew }: ExecutorNeeds): Executor
         // Rows that were lost were not told late: the record asked for them from its last act on.
         const plannedAt = shop.crew.lastActedAt ?? now;
         await store.commit({
-          ...{ crew, after: keeper.head(), envelopes: [], plan: planReminders(shop), live: new Map(), now: plannedAt },
+          crew,
+          after: keeper.head(),
+          envelopes: [],
+          plan: planReminders(shop),
+          live: new Map(),
+          now: plannedAt,
           answer: undefined,
         });
       }),

@@ -14,7 +14,15 @@ import { SessionEvent } from './session/session-events.ts';
 import { EpochMs as EpochMsSchema } from './unit-schemas.ts';
 import type { EpochMs } from './units.ts';
 
-export const Fact = z.discriminatedUnion('type', [BatchEvent, CanEvent, PartEvent, PlaceEvent, CrewEvent, SessionEvent, AlarmEvent]);
+export const Fact = z.discriminatedUnion('type', [
+  BatchEvent,
+  CanEvent,
+  PartEvent,
+  PlaceEvent,
+  CrewEvent,
+  SessionEvent,
+  AlarmEvent,
+]);
 /** Anything that can have happened. */
 export type Fact = z.infer<typeof Fact>;
 
@@ -117,6 +125,19 @@ export interface Entry {
   readonly saidWith: SaidWith;
   readonly fact: Fact;
   readonly corrections: readonly Correction[];
+}
+
+/** What the bot records of its own: what rang, who heard it or put it off, and that a hash was told outside. */
+export const notActs = ['Rang', 'RingAnswered', 'RingSnoozed', 'HashGiven'] as const satisfies readonly Fact['type'][];
+
+/** What people did, corrections among it. */
+export function isActType(type: EventType): boolean {
+  const others: readonly EventType[] = notActs;
+  return !others.includes(type);
+}
+
+export function isAct(entry: Pick<Entry, 'fact'>): boolean {
+  return isActType(entry.fact.type);
 }
 
 /** Said so long after the act that the record calls it late. */

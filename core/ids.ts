@@ -34,3 +34,8 @@ export function nounOf(stream: StreamId): Noun {
 export function nameIn(stream: StreamId): string {
   return stream.slice(stream.indexOf('/') + 1);
 }
+
+/** Of a batch's, can's or session's stream. */
+export function numberIn(stream: StreamId): number {
+  return Number(nameIn(stream));
+}

@@ -19,7 +19,7 @@ export type Objection =
   | FilmObjection
   | {
       readonly code: 'air-needed';
-      readonly missing: 'temperature' | 'humidity' | 'both';
+      readonly missing: 'temperature' | 'both';
       readonly lastReadAt: EpochMs | undefined;
       readonly limitMinutes: Minutes;
     }
@@ -27,7 +27,7 @@ export type Objection =
   | { readonly code: 'more-than-sheet-mixes'; readonly grams: Grams; readonly mostGrams: Grams }
   | { readonly code: 'already-weighed'; readonly at: EpochMs }
   | { readonly code: 'not-weighed' }
-  /** Never objected to, since it has been weighed: a deviation only. Share of the sheet's B/A, in per cent. */
+  /** A deviation of the weighing, and an objection to what is done with that pot. In per cent of the sheet's B/A. */
   | { readonly code: 'ratio-out'; readonly errorPercent: number; readonly tolerancePercent: number }
   | { readonly code: 'already-filtered'; readonly at: EpochMs }
   | {
@@ -38,6 +38,7 @@ export type Objection =
       readonly dueAt: EpochMs | undefined;
       readonly withoutFigure: NoFigure | undefined;
     }
+  | { readonly code: 'stirrer-off' }
   | { readonly code: 'not-filtered' }
   | { readonly code: 'past-pot-life'; readonly endedAt: EpochMs }
   | { readonly code: 'pot-dead'; readonly seen: 'thick' | 'gelled'; readonly at: EpochMs }
@@ -60,6 +61,7 @@ export type Objection =
   | { readonly code: 'already-curing'; readonly since: EpochMs }
   | { readonly code: 'not-curing' }
   | { readonly code: 'cure-not-given'; readonly progress: number; readonly dueAt: EpochMs | undefined }
+  | { readonly code: 'already-released'; readonly at: EpochMs }
   | { readonly code: 'on-hold'; readonly why: string; readonly because: readonly HoldingCode[] };
 
 export type ObjectionCode = Objection['code'];

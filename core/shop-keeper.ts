@@ -3,10 +3,9 @@
 
 import { type Batch, foldBatch, isBatchLive } from './batch/batch.ts';
 import { type Can, foldCan, isCanLive } from './can/can.ts';
-import { isAct } from './corrections/undo.ts';
 import { type Crew, type CrewFile, foldCrew } from './crew/crew.ts';
-import { asItStands, type Entry, type Envelope, type EventBody } from './history.ts';
-import { batchStream, type CrewId, crewStream, nameIn, nounOf, type StreamId } from './ids.ts';
+import { asItStands, type Entry, type Envelope, type EventBody, isAct, isActType } from './history.ts';
+import { batchStream, type CrewId, crewStream, nameIn, nounOf, numberIn, type StreamId } from './ids.ts';
 import { foldPart, isPartLive, type Part } from './part/part.ts';
 import { foldPlace, type Place } from './place/place.ts';
 import type { Head, Store } from './ports.ts';
@@ -62,9 +61,7 @@ export function createShopKeeper(store: Store, crew: CrewId, file: CrewFile, she
   function seen(since: typeof newest, envelope: Envelope): typeof newest {
     const { body } = envelope;
     const number = Math.max(since.number, numberGiven(body));
-    const acted =
-      body.type !== 'Rang' && body.type !== 'RingAnswered' && body.type !== 'RingSnoozed' && body.type !== 'HashGiven';
-    return { number, actedAt: acted ? epochMs(envelope.recordedAt) : since.actedAt };
+    return { number, actedAt: isActType(body.type) ? epochMs(envelope.recordedAt) : since.actedAt };
   }
 
   async function catchUp(): Promise<void> {
@@ -226,11 +223,11 @@ function foldNoun(stream: StreamId, entries: readonly Entry[]): Noun {
 function isLive(shop: Shop, stream: StreamId): boolean {
   switch (nounOf(stream)) {
     case 'batch': {
-      const batch = shop.batches.get(Number(nameIn(stream)));
+      const batch = shop.batches.get(numberIn(stream));
       return batch !== undefined && isBatchLive(batch);
     }
     case 'can': {
-      const can = shop.cans.get(Number(nameIn(stream)));
+      const can = shop.cans.get(numberIn(stream));
       return can !== undefined && isCanLive(can);
     }
     case 'part': {
@@ -241,7 +238,7 @@ function isLive(shop: Shop, stream: StreamId): boolean {
     case 'crew':
       return true;
     case 'session': {
-      const session = shop.sessions.get(Number(nameIn(stream)));
+      const session = shop.sessions.get(numberIn(stream));
       return session !== undefined && isSessionLive(session);
     }
   }

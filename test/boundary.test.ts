@@ -65,7 +65,7 @@ const rules: readonly Rule[] = [
   { who: /^(?!bot\/slack\/)/, never: /^@slack\//, typesToo: true },
   // They alone construct.
   {
-    who: /^bot\/(?!main\.ts$|wiring\.ts$)/,
+    who: /^bot\/(?!main\.ts$|wiring\.ts$|run\/)/,
     never: /^core\/(execute|shop-keeper)\.ts$|^core\/reminders\/run\.ts$|^core\/store\/|^bot\/wiring\.ts$/,
     typesToo: false,
   },

@@ -2,14 +2,7 @@
 
 import type { CubicMetresPerHour, Fraction, Grams, Litres, MetresPerSecond } from '../../core/units.ts';
 import type { CardFact } from './card.ts';
-import { type FactId, factUnits } from './fact-ids.ts';
-import type { Telling } from './telling.ts';
-
-type FactsOf<Unit> = { [Id in FactId]: (typeof factUnits)[Id] extends Unit ? Id : never }[FactId];
-
-function fact({ words }: Telling, id: FactId, value: number, shown: string): CardFact {
-  return { id, label: words.facts[id], value, unit: factUnits[id], shown };
-}
+import { type FactsOf, fact, type Telling } from './telling.ts';
 
 export const airAskedFact = (t: Telling, id: FactsOf<'m3/h'>, flow: CubicMetresPerHour): CardFact =>
   fact(t, id, flow, t.f.flowUp(flow));

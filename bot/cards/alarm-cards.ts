@@ -3,14 +3,12 @@
 
 import type { CommandOf } from '../../core/commands.ts';
 import { peopleWithRole } from '../../core/crew/crew.ts';
-import type { Outcome } from '../../core/execute.ts';
+import type { Recorded } from '../../core/execute.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
 import type { Alarm, Qualification } from '../../core/session/session-commands.ts';
 import type { Shop } from '../../core/shop.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './telling.ts';
-
-type Recorded = Extract<Outcome, { kind: 'recorded' }>;
 
 /** Everybody who leads; a crew without either has nobody else to tell. */
 function leading(shop: Shop): readonly string[] {

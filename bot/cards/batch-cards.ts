@@ -6,6 +6,7 @@ import { isRatioWithin } from '../../core/batch/batch-rules.ts';
 import { ratioError, splitMass } from '../../core/calc/mixing.ts';
 import { potLifeFactor } from '../../core/calc/pot-mass.ts';
 import { isRefused } from '../../core/calc/refusal.ts';
+import { airServing } from '../../core/place/place.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
 import { airLog } from '../../core/shop.ts';
 import { type Grams, grams, minutes } from '../../core/units.ts';
@@ -27,6 +28,7 @@ import {
 export function batchTaps(t: Telling, batch: Batch): readonly CardAction[] {
   const n = batch.number;
   const phase = phaseOf(batch);
+  if (isPotOver(t, batch)) return [tap(t, 'empty', `empty ${n}`)];
   switch (phase.is) {
     case 'to-weigh':
       return [...weighTaps(t, batch), tap(t, 'undo', 'undo')];
@@ -40,6 +42,21 @@ export function batchTaps(t: Telling, batch: Batch): readonly CardAction[] {
     case 'emptied':
       return [];
   }
+}
+
+/** Its life is over by the clock and nobody has emptied it: nothing else is to be done with it. */
+export function isPotOver(t: Telling, batch: Batch): boolean {
+  const end = potLifeTimes(batch, airLog(t.shop, batch.place))?.endAt;
+  return end !== undefined && end <= t.now && batch.emptied === undefined;
+}
+
+/** Where the pot dies before it is stirred enough, as things stand. */
+export function pastPotLines(t: Telling, batch: Batch): readonly string[] {
+  const air = airLog(t.shop, batch.place);
+  const done = blendDueAt(batch, air);
+  const pot = potLifeTimes(batch, air);
+  if (done === undefined || pot === undefined || batch.filteredAt !== undefined || done <= pot.marginAt) return [];
+  return [t.words.replies.stirPastPot(t.f.timeDown(pot.marginAt))];
 }
 
 /** Both parts, or the one that is still to come. */
@@ -98,6 +115,7 @@ export function openedCard(t: Telling, batch: Batch): Card {
     lines: [
       batch.sheet.blend.way === 'stir' ? replies.weighThese : replies.inducedThese,
       ...(wanted === undefined ? withoutFigureLines(t, batch) : []),
+      ...humidityLines(t, batch),
       ...(batch.sheet.invented ? [replies.inventedSheet] : []),
     ],
     actions: batchTaps(t, batch),
@@ -120,6 +138,25 @@ function ratioErrorOf(batch: Batch): number | undefined {
   if (batch.weighing === undefined) return undefined;
   const error = ratioError(mixRatio(batch.sheet.ratio), batch.weighing);
   return isRefused(error) ? undefined : error;
+}
+
+/** The clocks do not live on it, but the sheet limits it. */
+function humidityLines(t: Telling, batch: Batch): readonly string[] {
+  const { relativeHumidityPercent } = airServing(t.shop.places.get(batch.place), t.now, t.shop.crew.airLimitMinutes);
+  return relativeHumidityPercent === undefined ? [t.words.replies.humidityNotRead] : [];
+}
+
+/** What was weighed and how far it is off; nothing before weighing. */
+export function ratioFacts(t: Telling, batch: Batch): readonly CardFact[] {
+  const { weighing } = batch;
+  if (weighing === undefined) return [];
+  const error = ratioErrorOf(batch);
+  return [
+    massFact(t, 'part-a', weighing.partAGrams),
+    massFact(t, 'part-b', weighing.partBGrams),
+    ...(error === undefined ? [] : [ratioErrorFact(t, error)]),
+    ratioToleranceFact(t, batch.sheet.ratio.tolerancePercent),
+  ];
 }
 
 /** What stirring (or the induction) asks, has been given, and when it is done. */
@@ -160,18 +197,13 @@ export function weighedCard(t: Telling, batch: Batch): Card {
   const unplanned = Math.abs(total / batch.plannedGrams - 1) > 0.1;
   const n = batch.number;
   return makeCard(replies.weighed(n), out || unplanned ? 'warn' : 'good', {
-    facts: [
-      massFact(t, 'part-a', weighing.partAGrams),
-      massFact(t, 'part-b', weighing.partBGrams),
-      ...(error === undefined ? [] : [ratioErrorFact(t, error)]),
-      ratioToleranceFact(t, tolerance),
-      ...clockFacts(t, batch),
-    ],
+    facts: [...ratioFacts(t, batch), ...clockFacts(t, batch)],
     lines: [
       out ? replies.ratioOut(shownError, t.f.percent(tolerance, 1)) : replies.ratioWithin(t.f.percent(tolerance, 1)),
       ...(unplanned ? [replies.notThePlan(t.f.mass(total), t.f.mass(batch.plannedGrams))] : []),
       ...withoutFigureLines(t, batch),
       ...massLines(t, batch, total),
+      ...pastPotLines(t, batch),
       replies.countsSince(t.f.timeDown(weighing.at)),
     ],
     actions: [
@@ -206,6 +238,7 @@ export function stirringCard(t: Telling, batch: Batch, title: string): Card {
   return makeCard(title, done ? 'good' : 'plain', {
     facts: clockFacts(t, batch),
     lines: [
+      ...pastPotLines(t, batch),
       ...(done ? [replies.stirGivenEnough] : left === undefined ? [] : [replies.stirStillWanted(t.f.minutesUp(left))]),
       ...t.words.heldBack(clock.dose.withoutFigureMinutes, t.f),
     ],

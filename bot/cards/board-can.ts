@@ -17,8 +17,10 @@ export function canOnBoard(t: Telling, can: Can): readonly BoardItem[] {
       ? []
       : [
           atMostClock(t, {
-            ...{ id: 'lid-off', progress: passed(times.since, times.doubtfulAt, t.now) },
-            ...{ nearAt: times.ringAt, endAt: times.doubtfulAt },
+            id: 'lid-off',
+            progress: passed(times.since, times.doubtfulAt, t.now),
+            nearAt: times.ringAt,
+            endAt: times.doubtfulAt,
           }),
         ];
   const phase =

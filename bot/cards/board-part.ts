@@ -47,12 +47,19 @@ function flashOnBoard(t: Telling, part: Part, sheet: Sheet): readonly BoardClock
   const { leastAt, mostAt } = flashTimes(sheet, coat.at);
   const done = leastAt <= t.now;
   const least = atLeastClock(t, {
-    ...{ id: 'flash', progress: passed(coat.at, leastAt, t.now), dueAt: leastAt },
-    ...{ done, runs: true, noCredit: false },
+    id: 'flash',
+    progress: passed(coat.at, leastAt, t.now),
+    dueAt: leastAt,
+    done,
+    runs: true,
+    noCredit: false,
   });
   const waits = phase.is === 'flashing' && done;
   const most = atMostClock(t, {
-    ...{ id: 'flash-most', progress: passed(coat.at, mostAt, t.now), nearAt: leastAt, endAt: mostAt },
+    id: 'flash-most',
+    progress: passed(coat.at, mostAt, t.now),
+    nearAt: leastAt,
+    endAt: mostAt,
   });
   return [...(phase.is === 'dry' && done ? [] : [least]), ...(waits ? [most] : []), ...recoatOnBoard(t, part, sheet)];
 }
@@ -65,14 +72,21 @@ function recoatOnBoard(t: Telling, part: Part, sheet: Sheet): readonly BoardCloc
   if (t.now < opensAt) {
     return [
       atLeastClock(t, {
-        ...{ id: 'recoat-opens', progress: passed(coat.at, opensAt, t.now), dueAt: opensAt },
-        ...{ done: false, runs: true, noCredit: false },
+        id: 'recoat-opens',
+        progress: passed(coat.at, opensAt, t.now),
+        dueAt: opensAt,
+        done: false,
+        runs: true,
+        noCredit: false,
       }),
     ];
   }
   return [
     atMostClock(t, {
-      ...{ id: 'recoat-closes', progress: passed(opensAt, closesAt, t.now), nearAt: closesAt, endAt: closesAt },
+      id: 'recoat-closes',
+      progress: passed(opensAt, closesAt, t.now),
+      nearAt: closesAt,
+      endAt: closesAt,
     }),
   ];
 }

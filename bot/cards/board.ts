@@ -1,6 +1,7 @@
 // The board: everything that runs, with its clocks, the air and what rings next, as plain figures and words. Like a card
 // it is neutral; whoever shows it loses nothing.
 
+import { byDueTime } from '../../core/reminders/wish.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { alarms } from '../../core/session/session-commands.ts';
 import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
@@ -59,7 +60,7 @@ export function makeBoard(t: Telling): Board {
     sessions: openSessions(t.shop).map((session) => sessionOnBoard(t, session)),
     air: boardAir(t),
     rings: [...rings]
-      .sort((a, b) => a.dueAt - b.dueAt || (a.numberedKey < b.numberedKey ? -1 : 1))
+      .sort(byDueTime)
       .map(({ numberedKey, dueAt, to }) => ({
         key: numberedKey,
         label: ringLabel(t.words, numberedKey),

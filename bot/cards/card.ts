@@ -39,13 +39,24 @@ export interface Card {
   readonly fields: readonly CardField[];
   readonly next: readonly { readonly key: string; readonly dueAt: string }[];
   readonly image: string | null;
+  /** A paper or export that was written, by its name in the paper tray: a front end elsewhere hands it out. */
+  readonly paper?: string;
   /** Who is pinged. */
   readonly ping: readonly PersonName[];
 }
 
 export function makeCard(title: string, tone: Tone, content: Partial<Omit<Card, 'title' | 'tone'>> = {}): Card {
   return {
-    ...{ title, tone, facts: [], lines: [], hazards: [], actions: [], fields: [], next: [], image: null, ping: [] },
+    title,
+    tone,
+    facts: [],
+    lines: [],
+    hazards: [],
+    actions: [],
+    fields: [],
+    next: [],
+    image: null,
+    ping: [],
     ...content,
   };
 }

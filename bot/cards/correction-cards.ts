@@ -2,18 +2,17 @@
 
 import type { Batch } from '../../core/batch/batch.ts';
 import type { Setting } from '../../core/commands.ts';
-import type { Outcome } from '../../core/execute.ts';
-import type { Entry, Fact } from '../../core/history.ts';
+import type { Recorded } from '../../core/execute.ts';
+import type { Entry } from '../../core/history.ts';
 import type { Part } from '../../core/part/part.ts';
-import { entriesIn } from '../../core/shop.ts';
+import { entriesIn, type Shop } from '../../core/shop.ts';
 import { minutes, squareMetres } from '../../core/units.ts';
-import { batchTaps, clockFacts } from './batch-cards.ts';
+import { batchTaps, clockFacts, ratioFacts } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
+import { wasAndIs } from './corrected.ts';
 import { partFacts, partTaps } from './part-cards.ts';
 import { spraySettingShown } from './spray-setting-shown.ts';
 import type { Telling } from './telling.ts';
-
-type Recorded = Extract<Outcome, { kind: 'recorded' }>;
 
 export function heardCard(t: Telling, { envelopes }: Recorded): Card {
   const lines = envelopes.flatMap(({ body, by }) =>
@@ -22,12 +21,30 @@ export function heardCard(t: Telling, { envelopes }: Recorded): Card {
   return makeCard(t.words.replies.heard, 'good', { lines });
 }
 
-export function undoneCard(t: Telling, { envelopes, before }: Recorded): Card {
+export function undoneCard(t: Telling, { envelopes, before, shop }: Recorded): Card {
+  const corrected = envelopes.flatMap(({ body }) =>
+    body.type === 'Amended' && body.to.kind === 'corrected' ? [body.amends] : [],
+  );
+  if (corrected.length > 0) return correctionTakenBackCard(t, before, shop, corrected);
   const seqs = new Set(envelopes.flatMap(({ body }) => (body.type === 'Amended' ? [body.amends] : [])));
   const undone = entriesIn(before).filter((entry) => seqs.has(entry.seq));
   const { replies } = t.words;
   const acts = t.f.list(undone.map((entry) => t.words.fact(entry.fact, t.f)));
   return makeCard(replies.undone, 'plain', { lines: [replies.undoneActs(acts)] });
+}
+
+/** The act itself stands, as it did before the correction. */
+function correctionTakenBackCard(t: Telling, before: Shop, shop: Shop, seqs: readonly number[]): Card {
+  const { replies } = t.words;
+  const lines = entriesIn(before)
+    .filter(({ seq }) => seqs.includes(seq))
+    .flatMap((old) => {
+      const entry = entriesIn(shop).find(({ seq }) => seq === old.seq);
+      if (entry === undefined) return [];
+      const say = ({ fact, happenedAt }: Entry) => `${t.words.fact(fact, t.f)}, ${t.f.timeDown(happenedAt)}`;
+      return [replies.takenBack(say(old)), replies.nowStands(say(entry))];
+    });
+  return makeCard(replies.undone, 'plain', { lines });
 }
 
 export function amendedCard(t: Telling, outcome: Recorded, batch: Batch | undefined, part: Part | undefined): Card {
@@ -38,11 +55,15 @@ export function amendedCard(t: Telling, outcome: Recorded, batch: Batch | undefi
   const find = (entries: readonly Entry[]) => entries.find((entry) => entry.seq === amends);
   const was = find(entriesIn(outcome.before));
   const is = find(entriesIn(outcome.shop));
-  const say = (entry: { fact: Fact; happenedAt: Entry['happenedAt'] } | undefined) =>
-    entry === undefined ? '' : `${t.words.fact(entry.fact, t.f)}, ${t.f.timeDown(entry.happenedAt)}`;
+  const change = was === undefined || is === undefined ? { was: '', is: '' } : wasAndIs(t, was, is);
   return makeCard(replies.amended, 'plain', {
-    facts: part !== undefined ? partFacts(t, part) : batch !== undefined ? clockFacts(t, batch) : [],
-    lines: [replies.was(say(was)), replies.is(say(is)), ...(why === '' ? [] : [replies.why(why)])],
+    facts:
+      part !== undefined
+        ? partFacts(t, part)
+        : batch !== undefined
+          ? [...ratioFacts(t, batch), ...clockFacts(t, batch)]
+          : [],
+    lines: [replies.was(change.was), replies.is(change.is), ...(why === '' ? [] : [replies.why(why)])],
     actions: part !== undefined ? partTaps(t, part) : batch !== undefined ? batchTaps(t, batch) : [],
   });
 }

@@ -3,16 +3,14 @@
 import { phaseOf } from '../../core/batch/batch.ts';
 import { leftGrams } from '../../core/can/can.ts';
 import type { CommandOf } from '../../core/commands.ts';
-import type { Outcome, Request } from '../../core/execute.ts';
+import type { Recorded, Request } from '../../core/execute.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
-import type { PlannedReminder } from '../../core/reminders/wish.ts';
+import { byDueTime, type PlannedReminder } from '../../core/reminders/wish.ts';
 import { liveBatches, liveCans, liveParts } from '../../core/shop.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { ringLabel } from './ring-label.ts';
 import { type Telling, tap } from './telling.ts';
-
-type Recorded = Extract<Outcome, { kind: 'recorded' }>;
 
 /** Everything that somebody still waits for: batches, cans, parts, and what rings for whom. */
 export function aliveLines(t: Telling): readonly string[] {
@@ -34,7 +32,7 @@ function ringsNext(t: Telling): readonly PlannedReminder[] {
   return [...planReminders(t.shop).values()]
     .flat()
     .filter(({ kind }) => kind !== 'digest' && kind !== 'handover')
-    .sort((a, b) => a.dueAt - b.dueAt || (a.numberedKey < b.numberedKey ? -1 : 1));
+    .sort(byDueTime);
 }
 
 export function shiftCard(t: Telling, request: Request, { on }: CommandOf<'shift'>): Card {

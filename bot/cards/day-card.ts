@@ -1,8 +1,9 @@
 // The day in one card: what was mixed and how well, what was coated, what cures, what went wrong.
 
 import type { DayRecord } from '../../core/records/day.ts';
-import { celsius, epochMs, grams, percent } from '../../core/units.ts';
+import { celsius, grams, percent } from '../../core/units.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
+import { changedBy } from './corrected.ts';
 import { dayMaterialFacts, dayMaterialLines } from './day-material.ts';
 import { daySprayingLines } from './day-spraying.ts';
 import { countFact, massFact, percentFact, type Telling, tap, temperatureFact } from './telling.ts';
@@ -112,7 +113,8 @@ function ringLines(t: Telling, day: DayRecord): readonly string[] {
 }
 
 function correctionLines(t: Telling, day: DayRecord): readonly string[] {
-  return day.corrections.map(({ correction }) =>
-    t.words.replies.dayCorrection(t.f.timeDown(epochMs(correction.at)), correction.by, correction.why),
-  );
+  return day.corrections.map(({ entry, correction }) => {
+    const { was, is } = changedBy(t, entry, correction);
+    return t.words.replies.dayCorrection(t.f.timeDown(correction.at), correction.by, was, is, correction.why);
+  });
 }

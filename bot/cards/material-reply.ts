@@ -6,7 +6,8 @@ import type { Can } from '../../core/can/can.ts';
 import type { FromCan } from '../../core/can/can-events.ts';
 import type { CommandOf } from '../../core/commands.ts';
 import { personIn } from '../../core/crew/crew.ts';
-import type { Outcome, Request } from '../../core/execute.ts';
+import type { Recorded, Request } from '../../core/execute.ts';
+import { numberIn } from '../../core/ids.ts';
 import type { Grams } from '../../core/units.ts';
 import { batchCard, weighedCard } from './batch-cards.ts';
 import { blanketedCard, checkedCard, discardedCard, lidOffCard, openedCanCard, stirringCanCard } from './can-cards.ts';
@@ -14,12 +15,11 @@ import { type Card, makeCard } from './card.ts';
 import { massFact, minutesWantedFact, type Telling } from './telling.ts';
 import { blanketTaps, fromCanLines, partInCard, ratioWithin, repairTold } from './weigh-cards.ts';
 
-type Recorded = Extract<Outcome, { kind: 'recorded' }>;
 export type CanVerb = 'open' | 'lid' | 'blanket' | 'check' | 'prestir' | 'discard';
 
 export function canReply(t: Telling, request: Request, verb: CanVerb, outcome: Recorded): Card {
   const stream = outcome.envelopes.map((envelope) => envelope.stream).find((each) => each.startsWith('can/'));
-  const can: Can | undefined = outcome.shop.cans.get(Number(stream?.slice('can/'.length)));
+  const can: Can | undefined = stream === undefined ? undefined : outcome.shop.cans.get(numberIn(stream));
   if (can === undefined) return makeCard(t.words.replies.settled, 'plain');
   switch (verb) {
     case 'open':

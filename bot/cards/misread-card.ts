@@ -4,7 +4,7 @@ import type { Misread } from '../language/reading.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './telling.ts';
 
-export function misreadCard(t: Telling, misread: Misread): Card {
+export function misreadCard(t: Pick<Telling, 'words'>, misread: Misread): Card {
   const { replies, buttons } = t.words;
   return makeCard(replies.notRead, 'warn', {
     lines: [...t.words.misread(misread), replies.nothingRecorded],

@@ -1,10 +1,13 @@
 // What runs and what rings next.
 
+import { defaultPlace } from '../../core/ids.ts';
+import { byDueTime } from '../../core/reminders/wish.ts';
 import { phaseOf } from '../../core/batch/batch.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
 import { airFacts } from './air-facts.ts';
+import { isPotOver } from './batch-cards.ts';
 import { openCanLine } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './telling.ts';
@@ -12,17 +15,18 @@ import type { Telling } from './telling.ts';
 export function nowCard(t: Telling): Card {
   const { replies, phases } = t.words;
   const batches = liveBatches(t.shop).map(
-    (batch) => `${batch.number} ${batch.sheet.name}: ${phases[phaseOf(batch).is]}`,
+    (batch) =>
+      `${batch.number} ${batch.sheet.name}: ${isPotOver(t, batch) ? replies.potOver : phases[phaseOf(batch).is]}`,
   );
   const parts = liveParts(t.shop).map((part) => `${part.name}: ${phases[phaseOfPart(part).is]}`);
-  const next = [...planReminders(t.shop).values()].flat().sort((a, b) => a.dueAt - b.dueAt);
+  const next = [...planReminders(t.shop).values()].flat().sort(byDueTime);
   const cans = liveCans(t.shop).flatMap((can) => openCanLine(t, can));
   const sessions = openSessions(t.shop).map((session) =>
     t.words.session.titled(session.number, `${t.words.names.place(session.place)}, ${t.f.list(session.sprayers)}`),
   );
   const runs = [...batches, ...cans, ...sessions, ...parts];
   return makeCard(replies.now, 'plain', {
-    facts: airFacts(t, 'room'),
+    facts: airFacts(t, defaultPlace),
     lines: [
       ...(runs.length === 0 ? [replies.nothingRuns] : runs),
       ...next.map((reminder) => replies.rings(reminder.numberedKey, t.f.timeDown(reminder.dueAt))),

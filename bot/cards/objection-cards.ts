@@ -2,6 +2,7 @@
 // same. And "not clear": the question back.
 
 import { ruleOf } from '../../core/allowed.ts';
+import { takesBatch, withBatch } from '../../core/commands.ts';
 import type { Outcome, Request } from '../../core/execute.ts';
 import type { ObjectionCode, Unclear } from '../../core/objections.ts';
 import { writeLine } from '../language/write-line.ts';
@@ -76,11 +77,11 @@ function meantTaps(t: Telling, request: Request, unclear: Unclear): readonly Car
   switch (unclear.code) {
     case 'no-such-batch':
     case 'which-batch':
-      if (!('batch' in command || takesBatch(command))) return [];
+      if (!takesBatch(command)) return [];
       return unclear.live.slice(0, 4).map((batch) => ({
         id: `batch-${batch}`,
         label: label(batch),
-        line: line({ ...command, batch } as Request['command']),
+        line: line(withBatch(command, batch)),
       }));
     case 'near-part':
       if (command.verb !== 'coat') return [];
@@ -94,25 +95,5 @@ function meantTaps(t: Telling, request: Request, unclear: Unclear): readonly Car
       ];
     default:
       return materialMeant(t, request, unclear);
-  }
-}
-
-function takesBatch(command: Request['command']): boolean {
-  switch (command.verb) {
-    case 'weigh':
-    case 'add':
-    case 'cover':
-    case 'uncover':
-    case 'catch':
-    case 'stir':
-    case 'stop':
-    case 'filter':
-    case 'thick':
-    case 'gel':
-    case 'empty':
-    case 'coat':
-      return true;
-    default:
-      return false;
   }
 }

@@ -140,13 +140,8 @@ function ringLines(t: Telling, { rings }: PeriodRecord): readonly string[] {
 }
 
 function correctionLines(t: Telling, period: PeriodRecord): readonly string[] {
-  return period.corrections.map(({ entry, correction }) =>
-    t.words.records.correction(
-      t.f.timeDown(correction.at),
-      correction.by,
-      t.words.fact(correction.wasFact, t.f),
-      t.words.fact(entry.fact, t.f),
-      correction.why,
-    ),
-  );
+  return period.corrections.map(({ entry, correction }) => {
+    const { was, is } = changedBy(t, entry, correction);
+    return t.words.records.correction(t.f.timeDown(correction.at), correction.by, was, is, correction.why);
+  });
 }

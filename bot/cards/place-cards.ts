@@ -2,20 +2,29 @@
 
 import { phaseOf } from '../../core/batch/batch.ts';
 import { blendDueAt, potLifeTimes } from '../../core/batch/batch-clocks.ts';
+import { isAct } from '../../core/history.ts';
 import type { PlaceName } from '../../core/ids.ts';
 import { airServing } from '../../core/place/place.ts';
 import { airBreaches } from '../../core/products/sheet-air.ts';
 import { airLog, liveBatches } from '../../core/shop.ts';
 import { airFacts } from './air-facts.ts';
-import { type Card, makeCard } from './card.ts';
-import type { Telling } from './telling.ts';
+import { isPotOver, pastPotLines } from './batch-cards.ts';
+import { type Card, type CardFact, makeCard } from './card.ts';
+import { type Telling, temperatureFact } from './telling.ts';
 
 export function airCard(t: Telling, place: PlaceName, title: string): Card {
   const breached = limitsBroken(t, place);
   return makeCard(title, breached.length > 0 ? 'warn' : 'plain', {
-    facts: airFacts(t, place),
+    facts: [...nightFacts(t, place), ...airFacts(t, place)],
     lines: [...breached, ...movedClocks(t, place)],
   });
+}
+
+/** Where the night's lowest is what was said last of this place. */
+function nightFacts(t: Telling, placeName: PlaceName): readonly CardFact[] {
+  const said = (t.shop.places.get(placeName)?.entries ?? []).filter(isAct);
+  const last = said.toSorted((a, b) => a.seq - b.seq).at(-1);
+  return last?.fact.type === 'LowestRead' ? [temperatureFact(t, 'night-lowest', last.fact.lowestCelsius)] : [];
 }
 
 /** The default sheet's limits, and those of every live batch there. */
@@ -35,13 +44,14 @@ function movedClocks(t: Telling, place: PlaceName): readonly string[] {
   const { replies } = t.words;
   const air = airLog(t.shop, place);
   return liveBatches(t.shop)
-    .filter((batch) => batch.place === place)
+    .filter((batch) => batch.place === place && !isPotOver(t, batch))
     .flatMap((batch) => {
       const stirs = phaseOf(batch).is === 'blending' ? blendDueAt(batch, air) : undefined;
       const pot = batch.thickened === undefined ? potLifeTimes(batch, air) : undefined;
       return [
         ...(stirs === undefined ? [] : [replies.batchMoves(batch.number, t.f.timeUp(stirs))]),
         ...(pot === undefined ? [] : [replies.batchPotEnds(batch.number, t.f.timeDown(pot.endAt))]),
+        ...(stirs === undefined ? [] : pastPotLines(t, batch)),
       ];
     });
 }

@@ -1,5 +1,6 @@
 // What a job needs, as a card: masses, batches and their times, what the stock lacks, and one tap a batch.
 
+import { defaultPlace } from '../../core/ids.ts';
 import { type CoatingPlan, type NoPlan, planCoating } from '../../core/batch/coating-plan.ts';
 import { wetFilmFor } from '../../core/calc/film-build.ts';
 import { isRefused } from '../../core/calc/refusal.ts';
@@ -49,7 +50,7 @@ function planFacts(t: Telling, plan: CoatingPlan): readonly CardFact[] {
     massFact(t, 'part-b', total('partBGrams')),
     countFact(t, 'batches', plan.batches.length),
     efficiencyFact(t, plan.efficiency),
-    ...airFacts(t, 'room'),
+    ...airFacts(t, defaultPlace),
   ];
 }
 

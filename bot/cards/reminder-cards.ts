@@ -3,7 +3,7 @@
 import type { Batch } from '../../core/batch/batch.ts';
 import { blendClock } from '../../core/batch/batch-clocks.ts';
 import type { ClockReading } from '../../core/calc/clock.ts';
-import { isAct } from '../../core/corrections/undo.ts';
+import { type Entry, type Fact, isAct } from '../../core/history.ts';
 import { nameIn, nounOf, type StreamId } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
 import { cureClock, stagesDue } from '../../core/part/part-clocks.ts';
@@ -12,7 +12,7 @@ import type { RingingReminder } from '../../core/ports.ts';
 import { isMovable } from '../../core/reminders/snooze.ts';
 import type { ReminderKind } from '../../core/reminders/wish.ts';
 import { airLog, type Shop } from '../../core/shop.ts';
-import { minutesBetween } from '../../core/units.ts';
+import { minutesAfter, minutesBetween } from '../../core/units.ts';
 import { airFacts } from './air-facts.ts';
 import { batchTaps, blendFacts, potFacts } from './batch-cards.ts';
 import { canRing } from './can-cards.ts';
@@ -76,14 +76,31 @@ export function bareReminderCard(t: Telling, ringing: RingingReminder): Card {
   });
 }
 
-/** Again, since nobody answered or somebody put it off; after an act it rings for something new. */
+/** Again, since somebody put it off, nobody answered, or its time has moved. */
 function againLines(t: Telling, { reminder, shop }: RingingReminder): readonly string[] {
   const noun = nounIn(shop, reminder.stream);
   const before = noun?.rings.get(reminder.key)?.at(-1);
   const { parts, replies } = t.words;
-  if (before?.snoozed !== undefined) return [parts.ringPutOff(reminder.ring)];
-  const acted = noun?.entries.some((entry) => isAct(entry) && entry.recordedAt > (before?.rangAt ?? 0));
-  return acted === true ? [] : [replies.ringAgain(reminder.ring)];
+  if (noun === undefined || before === undefined) return [];
+  const { snoozed } = before;
+  if (snoozed !== undefined && Math.round(snoozed.until) === reminder.dueAt) return [parts.ringPutOff(reminder.ring)];
+  const acts = noun.entries.filter((entry) => isAct(entry) && entry.fact.type !== 'PhotoFiled');
+  const acted = acts.some((entry) => lastSeqOf(entry) > before.seq);
+  // The time at which the plan goes on to others; a time that moved falls elsewhere.
+  const goesOnAt = Math.round(minutesAfter(before.rangAt, shop.crew.escalationMinutes));
+  const unheard = before.answered === undefined && !acted;
+  if (unheard && reminder.dueAt === goesOnAt) return [replies.ringAgain(reminder.ring)];
+  // The next reading of the air, the next spell of a session and the next coat ring for something new.
+  const runsOneClock = nounOf(reminder.stream) === 'batch' || nounOf(reminder.stream) === 'part';
+  const anew = acts.some(({ seq, fact }) => seq > before.seq && beginsAnew.has(fact.type));
+  return runsOneClock && !anew ? [replies.ringMoved] : [];
+}
+
+const beginsAnew: ReadonlySet<Fact['type']> = new Set(['PartsWeighed', 'SurfacePrepared', 'CoatApplied', 'CureStarted']);
+
+/** A correction is an act as well. */
+function lastSeqOf(entry: Entry): number {
+  return Math.max(entry.seq, ...entry.corrections.map(({ seq }) => seq));
 }
 
 function nounIn(shop: Shop, stream: StreamId): Pick<Part, 'rings' | 'entries'> | undefined {
@@ -218,7 +235,9 @@ function partSubject(t: Telling, part: Part, kind: ReminderKind): Subject {
   const stage = stagesDue(part, sheet, air, t.now).find(({ stage: name }) => kind === `stage-${name}`);
   const unproved = stage !== undefined && !stage.proved ? { lines: [t.words.rings[kind].act, ask] } : {};
   return {
-    ...{ ...told, clock: cureClock(part, sheet, air, t.now), why: cureLines(t, part, sheet, air) },
+    ...told,
+    clock: cureClock(part, sheet, air, t.now),
+    why: cureLines(t, part, sheet, air),
     ...unproved,
   };
 }

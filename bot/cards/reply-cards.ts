@@ -1,13 +1,15 @@
 // The answer to what was recorded: which card the command calls for, with what holds for every record: said late, said
 // despite an objection, what rings next.
 
+import { byDueTime } from '../../core/reminders/wish.ts';
 import type { Batch } from '../../core/batch/batch.ts';
 import { peopleWithRole, personIn } from '../../core/crew/crew.ts';
-import type { Outcome, Request } from '../../core/execute.ts';
-import { isLate } from '../../core/history.ts';
-import { defaultPlace, type StreamId } from '../../core/ids.ts';
+import type { Recorded, Request } from '../../core/execute.ts';
+import { type Entry, isLate } from '../../core/history.ts';
+import { defaultPlace, nameIn, numberIn, type StreamId } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
-import { deviationsIn } from '../../core/records/deviations.ts';
+import { deviationsIn, newDeviations } from '../../core/records/deviations.ts';
+import { rewrites } from '../../core/records/holds-that-follow.ts';
 import { briefsAt } from '../../core/session/spray-settings.ts';
 import { minutesBetween } from '../../core/units.ts';
 import { batchCard, openedCard, stirringCard } from './batch-cards.ts';
@@ -23,16 +25,14 @@ import { notedCard, partSurfaceCard, preparedCard, surfacesBeforeCoat, surfaceTa
 import { type Telling, tap } from './telling.ts';
 import { workHazards } from './vent-cards.ts';
 
-export type Recorded = Extract<Outcome, { kind: 'recorded' }>;
-
 export function recordedCard(t: Telling, request: Request, outcome: Recorded): Card {
   const card = cardFor(t, request, outcome);
-  const despite = despiteLines(t, outcome);
+  const despite = [...despiteLines(t, outcome), ...rewrittenLines(t, outcome)];
   const late = lateLine(t, outcome);
   return {
     ...card,
     // Whatever went against a rule reaches the lead, whoever says it.
-    ping: despite.length > 0 ? peopleWithRole(t.shop.crew, 'lead') : card.ping,
+    ping: despite.length > 0 || isOffRatio(outcome) ? peopleWithRole(t.shop.crew, 'lead') : card.ping,
     tone: despite.length > 0 ? 'warn' : card.tone,
     hazards: [...card.hazards, ...ownHazards(t, request)],
     lines: [...despite, ...card.lines, ...late],
@@ -175,7 +175,7 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
   /** A reading on nobody in particular says whose it was, and for whom else it counts. */
   function loadRead(card: Card): Card {
     const [envelope] = outcome.envelopes;
-    const others = (envelope?.alsoUnder ?? []).map((stream) => stream.slice('part/'.length));
+    const others = (envelope?.alsoUnder ?? []).map((stream) => nameIn(stream));
     if (envelope?.body.type !== 'PartTemperatureRead' || envelope.body.on === undefined) return card;
     return { ...card, lines: [t.words.parts.readOn(envelope.body.on, t.f.list(others)), ...card.lines] };
   }
@@ -233,23 +233,26 @@ function merged(cards: readonly Card[]): Card['actions'] {
 
 function touchedBatch({ envelopes, shop }: Recorded): Batch | undefined {
   const stream = envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]).find(isBatch);
-  return stream === undefined ? undefined : shop.batches.get(Number(stream.slice('batch/'.length)));
+  return stream === undefined ? undefined : shop.batches.get(numberIn(stream));
 }
 
 function touchedParts({ envelopes, shop }: Recorded): readonly Part[] {
   const streams = envelopes.map((envelope) => envelope.stream).filter((stream) => stream.startsWith('part/'));
-  return [...new Set(streams)].flatMap((stream) => shop.parts.get(stream.slice('part/'.length)) ?? []);
+  return [...new Set(streams)].flatMap((stream) => shop.parts.get(nameIn(stream)) ?? []);
 }
 
 const isBatch = (stream: StreamId): boolean => stream.startsWith('batch/');
+
+/** Its own card tells of its ratio. */
+const isWeighing = ({ fact }: Entry): boolean =>
+  fact.type === 'PartsWeighed' || fact.type === 'PartWeighed' || fact.type === 'PartAdded';
 
 function despiteLines(t: Telling, outcome: Recorded): readonly string[] {
   const seqs = new Set(outcome.envelopes.map((envelope) => envelope.seq));
   const permitted = outcome.envelopes.find((envelope) => envelope.saidWith.permitted !== undefined);
   const why = permitted?.saidWith.permitted;
   const reasons = deviationsIn(outcome.shop)
-    // The weighing's own card tells of its ratio.
-    .filter(({ entry, objection }) => seqs.has(entry.seq) && objection.code !== 'ratio-out')
+    .filter(({ entry, objection }) => seqs.has(entry.seq) && !(objection.code === 'ratio-out' && isWeighing(entry)))
     .map(({ objection }) => t.words.objection(objection, t.f));
   const { recordedDespite } = t.words.replies;
   const { lifted, roles } = t.words.parts;
@@ -258,6 +261,20 @@ function despiteLines(t: Telling, outcome: Recorded): readonly string[] {
       ? recordedDespite(reason)
       : lifted(permitted.by, roles[personIn(t.shop.crew, permitted.by).role], why, reason),
   );
+}
+
+/** What this correction or late reading has made wrong of what was done before. */
+function rewrittenLines(t: Telling, { envelopes, before, shop }: Recorded): readonly string[] {
+  if (!rewrites(envelopes)) return [];
+  return newDeviations(before, shop).map(({ entry, objection }) =>
+    t.words.replies.nowDeviates(t.words.fact(entry.fact, t.f), t.words.objection(objection, t.f)),
+  );
+}
+
+/** The weighing's own card tells of its ratio; the lead is told as of any other deviation. */
+function isOffRatio({ envelopes, shop }: Recorded): boolean {
+  const seqs = new Set(envelopes.map(({ seq }) => seq));
+  return deviationsIn(shop).some(({ entry, objection }) => seqs.has(entry.seq) && objection.code === 'ratio-out');
 }
 
 function lateLine(t: Telling, { envelopes }: Recorded): readonly string[] {
@@ -273,6 +290,6 @@ function nextRings(t: Telling, outcome: Recorded): Card['next'] {
   return [...outcome.plan]
     .filter(([stream]) => touched.includes(stream) || (places && !stream.startsWith('crew/')))
     .flatMap(([, reminders]) => reminders)
-    .sort((a, b) => a.dueAt - b.dueAt || (a.numberedKey < b.numberedKey ? -1 : 1))
+    .sort(byDueTime)
     .map((reminder) => ({ key: reminder.numberedKey, dueAt: t.f.iso(reminder.dueAt) }));
 }

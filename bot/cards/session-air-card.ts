@@ -1,7 +1,6 @@
 // The sums of a session: what is asked of the air, what the fan gives, and what nobody measured.
 
 import { leastFaceVelocity } from '../../core/calc/booth.ts';
-import { figureSources } from '../../core/session/brief-lines.ts';
 import type { Session } from '../../core/session/session.ts';
 import { fanGives } from '../../core/session/session-air.ts';
 import { gramsSprayed, needOf } from '../../core/session/session-rules.ts';
@@ -71,10 +70,10 @@ export function sessionSums(t: Telling, session: Session): Sums {
 export function sumSources(t: Telling): Card['hazards'] {
   const { facts } = t.words;
   return [
-    { text: facts['air-for-lel'], source: t.words.names.source(figureSources.lel) },
-    { text: facts['air-for-exposure'], source: t.words.names.source(figureSources.exposure) },
-    { text: facts['fan-gives'], source: t.words.names.source(figureSources.fan) },
-    { text: facts['face-least'], source: t.words.names.source(figureSources.face) },
+    { text: facts['air-for-lel'], source: t.words.names.figureSource('lel') },
+    { text: facts['air-for-exposure'], source: t.words.names.figureSource('exposure') },
+    { text: facts['fan-gives'], source: t.words.names.figureSource('fan') },
+    { text: facts['face-least'], source: t.words.names.figureSource('face') },
   ];
 }
 

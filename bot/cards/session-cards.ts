@@ -4,7 +4,6 @@
 import { flushFlashPoint } from '../../core/calc/flammable.ts';
 import { isRefused } from '../../core/calc/refusal.ts';
 import { solvents } from '../../core/calc/solvents.ts';
-import { figureSources } from '../../core/session/brief-lines.ts';
 import { exposedIn, fanUntil, flushState, type Session } from '../../core/session/session.ts';
 import { clearingMinutes } from '../../core/session/session-air.ts';
 import type { Gear } from '../../core/session/session-commands.ts';
@@ -167,7 +166,7 @@ export function flushConflicts(t: Telling, { sheet }: Session): Card['hazards'] 
   });
   if (lower.length === 0) return [];
   const lowest = t.f.temperature(celsius(Math.min(...sprayed)));
-  return [{ text: words.flushConflict(t.f.list(lower), lowest), source: t.words.names.source(figureSources.flush) }];
+  return [{ text: words.flushConflict(t.f.list(lower), lowest), source: t.words.names.figureSource('flush') }];
 }
 
 function flashPointOf(id: keyof typeof solvents): Celsius | undefined {

@@ -1,7 +1,8 @@
 // Which card answers an act of a spray session, or a word of need.
 
+import { numberIn } from '../../core/ids.ts';
 import type { CommandOf } from '../../core/commands.ts';
-import type { Outcome } from '../../core/execute.ts';
+import type { Recorded } from '../../core/execute.ts';
 import type { Session } from '../../core/session/session.ts';
 import type { SessionCommand } from '../../core/session/session-commands.ts';
 import { alarmCard, bellCard, nearMissCard, qualifiedCard } from './alarm-cards.ts';
@@ -18,8 +19,6 @@ import {
 } from './session-cards.ts';
 import { toDo } from './session-lines.ts';
 import type { Telling } from './telling.ts';
-
-type Recorded = Extract<Outcome, { kind: 'recorded' }>;
 
 export function sessionReply(t: Telling, command: CommandOf<SessionCommand['verb']>, outcome: Recorded): Card {
   const words = t.words.session;
@@ -77,7 +76,7 @@ export function sessionReply(t: Telling, command: CommandOf<SessionCommand['verb
   function onSession(make: (session: Session) => Card): Card {
     const stream = outcome.envelopes.map((envelope) => envelope.stream).find((each) => each.startsWith('session/'));
     const session =
-      stream === undefined ? undefined : outcome.shop.sessions.get(Number(stream.slice('session/'.length)));
+      stream === undefined ? undefined : outcome.shop.sessions.get(numberIn(stream));
     return session === undefined ? makeCard(t.words.replies.settled, 'plain') : make(session);
   }
 }

@@ -2,8 +2,7 @@
 // changes in place. What can be tapped is what is allowed now; what was done stands below, newest last, with who did it.
 
 import { type Batch, phaseOf } from '../../core/batch/batch.ts';
-import { isAct } from '../../core/corrections/undo.ts';
-import type { Entry } from '../../core/history.ts';
+import { type Entry, isAct } from '../../core/history.ts';
 import { type BatchNumber, nameIn, nounOf } from '../../core/ids.ts';
 import { isPartLive, type Part, phaseOfPart } from '../../core/part/part.ts';
 import { batchTaps, clockFacts, openedCard } from './batch-cards.ts';

@@ -2,6 +2,7 @@
 // filled in. For any front end that can show a small form.
 
 import { methods } from '../../core/commands.ts';
+import { unitsBySpelling } from '../language/typed/units-typed.ts';
 import type { Words } from '../language/words/languages.ts';
 import { factUnits } from './fact-ids.ts';
 
@@ -20,7 +21,13 @@ const field = /\{([\w-]+)\}([A-Za-z%]*)/g;
 export function fieldsIn(line: string, words: Words): readonly TapField[] {
   return [...line.matchAll(field)].map(([, id = '', unit = '']) => {
     const holds = id === 'method' ? 'choice' : unit === '' ? 'words' : 'number';
-    return { id, label: labelOf(id, words), unit, holds, choices: id === 'method' ? methods.map(words.names.method) : [] };
+    return {
+      id,
+      label: labelOf(id, words),
+      unit,
+      holds,
+      choices: id === 'method' ? methods.map(words.names.method) : [],
+    };
   });
 }
 
@@ -36,9 +43,37 @@ const isFactId = (id: string): id is keyof typeof factUnits => id in factUnits;
  * out, so that the reader says what is missing.
  */
 export function fillLine(line: string, values: ReadonlyMap<string, string>): string {
+  return filled(line, (id) => values.get(id));
+}
+
+/**
+ * The line with what was typed behind a tap's id, in the order of its fields. Nothing typed is lost: the last field of
+ * words takes all that is left, and what no field takes stays at the end for the reader.
+ */
+export function fillInOrder(line: string, typed: readonly string[]): string {
+  const rest = unitsJoined(typed);
+  const [last] = [...line.matchAll(field)].slice(-1);
+  const endsInWords = last !== undefined && last[2] === '' && last[1] !== 'method';
+  const values = filled(line, (id) => (endsInWords && id === last[1] ? rest.splice(0).join(' ') : rest.shift()));
+  return [values, ...rest].join(' ').trim();
+}
+
+/** `2.5 lb` is one value. */
+function unitsJoined(typed: readonly string[]): string[] {
+  const values: string[] = [];
+  for (const word of typed) {
+    const before = values.at(-1);
+    const isUnit = unitsBySpelling.has(word.toLowerCase());
+    if (isUnit && before !== undefined && /^[-+]?[\d.,]+$/.test(before)) values[values.length - 1] = `${before}${word}`;
+    else values.push(word);
+  }
+  return values;
+}
+
+function filled(line: string, valueOf: (id: string) => string | undefined): string {
   return line
     .replaceAll(field, (_, id: string, unit: string) => {
-      const value = (values.get(id) ?? '').replaceAll(/\s+/g, ' ').trim();
+      const value = (valueOf(id) ?? '').replaceAll(/\s+/g, ' ').trim();
       if (value === '') return '';
       return /[a-z%°]$/i.test(value) ? value : `${value}${unit}`;
     })

@@ -3,12 +3,20 @@
 
 import type { UnitSystem } from '../../core/crew/crew.ts';
 
-const usUnits: Readonly<Record<string, string>> = { C: 'F', kg: 'lb', um: 'mil' };
+const pairs = [
+  ['C', 'F'],
+  ['kg', 'lb'],
+  ['um', 'mil'],
+] as const;
+const unitsOf: Readonly<Record<UnitSystem, ReadonlyMap<string, string>>> = {
+  us: new Map(pairs),
+  metric: new Map(pairs.map(([metric, us]) => [us, metric])),
+};
 
+/** Either way: a card that was worded for somebody else is tapped too. */
 export function inUnitsOf(line: string, units: UnitSystem): string {
-  if (units === 'metric') return line;
   return line.replaceAll(
     /\{([\w-]+)\}([A-Za-z]+)/g,
-    (_, id: string, unit: string) => `{${id}}${usUnits[unit] ?? unit}`,
+    (_, id: string, unit: string) => `{${id}}${unitsOf[units].get(unit) ?? unit}`,
   );
 }

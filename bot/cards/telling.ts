@@ -17,6 +17,7 @@ import type { Figures } from '../language/figures.ts';
 import type { ButtonId, Words } from '../language/words/english.ts';
 import type { CardAction, CardFact } from './card.ts';
 import { type FactId, factUnits } from './fact-ids.ts';
+import { inUnitsOf } from './tap-units.ts';
 
 export interface Telling {
   readonly words: Words;
@@ -25,9 +26,10 @@ export interface Telling {
   readonly now: EpochMs;
 }
 
-type FactsOf<Unit> = { [Id in FactId]: (typeof factUnits)[Id] extends Unit ? Id : never }[FactId];
+/** The figures that are given in this unit. */
+export type FactsOf<Unit> = { [Id in FactId]: (typeof factUnits)[Id] extends Unit ? Id : never }[FactId];
 
-function fact({ words }: Pick<Telling, 'words'>, id: FactId, value: number | string, shown: string): CardFact {
+export function fact({ words }: Pick<Telling, 'words'>, id: FactId, value: number | string, shown: string): CardFact {
   return { id, label: words.facts[id], value, unit: factUnits[id], shown };
 }
 
@@ -84,8 +86,8 @@ export const notBeforeFact = (t: Telling, id: FactsOf<'time'>, at: EpochMs): Car
 export const notAfterFact = (t: Telling, id: FactsOf<'time'>, at: EpochMs): CardFact =>
   fact(t, id, t.f.iso(at), t.f.timeDown(at));
 
-export const tap = ({ words }: Telling, id: ButtonId, line: string): CardAction => ({
+export const tap = ({ words, f }: Telling, id: ButtonId, line: string): CardAction => ({
   id,
   label: words.buttons[id],
-  line,
+  line: inUnitsOf(line, f.units),
 });

@@ -7,6 +7,7 @@ import type { PartPhase } from '../../core/part/part.ts';
 import type { AirThen, BatchTrace, CoatTrace, LotTaken, LotTrace, PartTrace } from '../../core/records/trace.ts';
 import { grams, minutesBetween } from '../../core/units.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
+import { changedBy } from './corrected.ts';
 import { deviationLines } from './deviation-lines.ts';
 import { filmFacts } from './film-facts.ts';
 import { letter } from './period-card.ts';
@@ -132,9 +133,9 @@ function stepLines(t: Telling, entry: Entry): readonly string[] {
   const late = isLate(entry) ? records.late(t.f.minutesUp(minutesBetween(entry.happenedAt, entry.recordedAt))) : '';
   return [
     records.step(t.f.timeDown(entry.happenedAt), entry.by, t.words.fact(entry.fact, t.f)) + late,
-    ...entry.corrections.map(
-      (correction) =>
-        `  ${records.correction(t.f.timeDown(correction.at), correction.by, t.words.fact(correction.wasFact, t.f), t.words.fact(entry.fact, t.f), correction.why)}`,
-    ),
+    ...entry.corrections.map((correction) => {
+      const { was, is } = changedBy(t, entry, correction);
+      return `  ${records.correction(t.f.timeDown(correction.at), correction.by, was, is, correction.why)}`;
+    }),
   ];
 }

@@ -5,7 +5,7 @@ import { isRefused } from '../../core/calc/refusal.ts';
 import { oxygenAfterRelease, oxygenBand, oxygenDeficientBelow } from '../../core/calc/room-oxygen.ts';
 import { faceFlow } from '../../core/calc/ventilation.ts';
 import type { Question } from '../../core/commands.ts';
-import { figureSources, linesFor } from '../../core/session/brief-lines.ts';
+import { linesFor } from '../../core/session/brief-lines.ts';
 import { solventsIn } from '../../core/session/session-air.ts';
 import type { VapourAsked, Work } from '../../core/session/session-commands.ts';
 import { findSession } from '../../core/session/session-decide.ts';
@@ -60,8 +60,8 @@ function ovenCard(t: Telling, asked: Extract<VapourAsked, { of: 'oven' }>): Card
       t.words.replies.caution,
     ],
     hazards: [
-      { text: t.words.facts['oven-air'], source: t.words.names.source(figureSources.oven) },
-      { text: t.words.facts['fan-gives'], source: t.words.names.source(figureSources.fan) },
+      { text: t.words.facts['oven-air'], source: t.words.names.figureSource('oven') },
+      { text: t.words.facts['fan-gives'], source: t.words.names.figureSource('fan') },
     ],
   });
 }
@@ -85,14 +85,17 @@ function purgeCard(t: Telling, asked: Extract<VapourAsked, { of: 'purge' }>): Ca
       t.words.replies.caution,
     ],
     hazards: [
-      { text: t.words.facts['oxygen-left'], source: t.words.names.source(figureSources.purge) },
-      ...(asked.gas === 'argon' ? [{ text: words.settles, source: t.words.names.source(figureSources.settled) }] : []),
+      { text: t.words.facts['oxygen-left'], source: t.words.names.figureSource('purge') },
+      ...(asked.gas === 'argon' ? [{ text: words.settles, source: t.words.names.figureSource('settled') }] : []),
     ],
   });
 }
 
 export function workHazards(t: Telling, work: Work): Card['hazards'] {
-  return linesFor(work).map(({ id, source }) => ({ text: t.words.session.lines[id], source: t.words.names.source(source) }));
+  return linesFor(work).map(({ id, source }) => ({
+    text: t.words.session.lines[id],
+    source: t.words.names.source(source),
+  }));
 }
 
 export function hazardsCard(t: Telling, work: Work): Card {

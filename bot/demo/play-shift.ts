@@ -20,7 +20,9 @@ export function demoClock(start: EpochMs, speed: number, wall: () => number = ()
   let from = { at: start, wall: wall(), speed };
   const now = () => epochMs(from.at + Math.round((wall() - from.wall) * from.speed));
   return {
-    ...{ now, start, speed },
+    now,
+    start,
+    speed,
     slowDown: () => {
       from = { at: now(), wall: wall(), speed: 1 };
     },

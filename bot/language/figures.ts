@@ -28,6 +28,7 @@ import {
 } from '../../core/units.ts';
 
 export interface Figures {
+  readonly units: UnitSystem;
   /** Grams, and pounds and ounces for who wants them. */
   readonly mass: (mass: Grams) => string;
   /** Litres, and gallons for who wants them. */
@@ -94,6 +95,7 @@ export function figuresFor({ language, units, zone, now }: FiguresFor): Figures 
       : `${number(0).format(round(flow))} m³/h`;
 
   return {
+    units,
     mass: (mass) =>
       us ? `${number(0).format(mass)} g (${poundsAndOunces(mass, number(1))})` : `${number(0).format(mass)} g`,
     volume: (volume) =>

@@ -41,12 +41,13 @@ export function misreadOf(
 }
 
 /** Where the reader names no lines of its own: each unit that would do; a time to come as yesterday's; a near word. */
-function usualTries({ code, token, needs }: Fault, line: string, context: LineContext): readonly string[] {
+function usualTries({ code, token, needs, couldBe }: Fault, line: string, context: LineContext): readonly string[] {
   if (token === undefined) return [];
   const instead = (text: string): string => line.slice(0, token.start) + text + line.slice(token.end);
   if (code === 'unit-missing') {
     return (needs ?? []).flatMap((slot) => slots[slot].units.map((unit) => instead(`${token.text}${unit}`)));
   }
+  if (code === 'impossible') return (couldBe ?? []).map(instead);
   if (code === 'in-the-future') return [instead(`${token.text} yesterday`)];
   if (code !== 'left-over' || token.start === 0) return [];
   const word = token.text.toLowerCase();

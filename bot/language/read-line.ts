@@ -70,7 +70,9 @@ function readCleaned(line: string, context: LineContext): Read {
   const first = tokens[lead.next];
   const second = tokens[lead.next + 1];
   // A picture alone is no record of anything, and silence would look as if it were heard.
-  if (first === undefined) return { fault: { code: 'unknown-verb', needs: ['verb'], tries: ['ok'] }, line };
+  if (first === undefined) {
+    return { fault: { code: 'incomplete', needs: ['verb'], tries: lead.first === undefined ? ['ok'] : [] }, line };
+  }
   if (first.kind !== 'word') return readWithoutVerb(line, tokens, lead, context);
   const pair = second?.kind === 'word' ? verbOfTwoWords(first, second) : undefined;
   const verb = pair ?? verbOfWord(first);

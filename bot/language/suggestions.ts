@@ -15,9 +15,12 @@ export function thoseThatRead(tries: readonly string[], reads: (line: string) =>
   return good;
 }
 
+/** Words of the terminal and of other programs: no slip of a verb, however near. */
+const notVerbs: ReadonlySet<string> = new Set(['wait', 'tap', 'exit', 'quit', 'bye', 'salir']);
+
 /** Verbs near a slip of the thumb, nearest first: a letter wrong, missing, doubled, two swapped, or only the beginning. */
 export function nearestVerbs(slip: string): readonly VerbNamed[] {
-  if (slip.length < 2) return [];
+  if (slip.length < 2 || notVerbs.has(slip)) return [];
   const near = verbWords
     .filter((word) => word.length > 1 && !word.includes(' ') && Math.abs(word.length - slip.length) <= furthest(slip))
     .map((word) => ({ word, far: slipsBetween(slip, word) }))
@@ -40,6 +43,8 @@ function furthest(slip: string): number {
 
 /** Those of `known` that a slip may have been, nearest first. */
 export function nearest(slip: string, known: readonly string[]): readonly string[] {
+  // One letter or digit is near to every other.
+  if (slip.length < 2) return [];
   return known
     .map((word) => ({ word, far: slipsBetween(slip, word) }))
     .filter(({ far }) => far <= furthest(slip))

@@ -24,7 +24,7 @@ export const batchMarks: ReadonlySet<string> = new Set(['batch', 'pot', 'no', '#
 
 /** Where a part's name stands these never are one. */
 export const notNames: ReadonlySet<string> = new Set(
-  'a not no all both it them this that again everything same already happened permit permitted ago yesterday today at am pm noon midday midnight'.split(
+  'a not no all both it them this that again everything same already happened permit permitted ago hace yesterday today at am pm noon midday midnight'.split(
     ' ',
   ),
 );

@@ -83,7 +83,7 @@ export const vocabulary: { readonly [Name in VocabularyName]: RowOf<Name> } = {
     needs: ['parts', 'method'],
     may: ['batch', 'pass'],
     example: 'coat impeller-7 1 spray',
-    ignores: ['coat', 'coated'],
+    ignores: ['coat', 'coated', 'capa', 'capas'],
   },
   dry: {
     name: 'dry',

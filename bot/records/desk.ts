@@ -3,7 +3,7 @@
 
 import type { DayAsked } from '../../core/commands.ts';
 import { personIn } from '../../core/crew/crew.ts';
-import { canStream, nameIn, nounOf, partStream, type StreamId } from '../../core/ids.ts';
+import { canStream, nameIn, nounOf, numberIn, partStream, type StreamId } from '../../core/ids.ts';
 import { exportRows } from '../../core/records/export-rows.ts';
 import { periodRecord } from '../../core/records/period.ts';
 import type { FindKey, RecordQuestion, SpanAsked, TraceAsked } from '../../core/records/record-questions.ts';
@@ -26,7 +26,7 @@ import { tellingDay } from '../day.ts';
 import { exportText } from './export-file.ts';
 import { ledgerOf, limitsAt, solventCard } from './ledger-questions.ts';
 import { loadNamed, type RecordSource } from './loading.ts';
-import type { PaperTray } from './paper-tray.ts';
+import { type PaperTray, paperName } from './paper-tray.ts';
 import { drawPng, pictureOf } from './pictures/draw.ts';
 import { daysDrawings, partDrawings, pictureFrom, pictureRef } from './pictures/picture-refs.ts';
 import { proveRecord } from './proving.ts';
@@ -78,6 +78,7 @@ export function createDesk(needs: DeskNeeds): Desk {
           const path = papers.put('exports', `${crew}-${days}.${question.form}`, await exportText(rows, question.form));
           return makeCard(records.exported(rows.length), 'plain', {
             lines: [records.written(path), records.exportHow],
+            paper: paperName(path),
           });
         });
       case 'voc':
@@ -138,9 +139,7 @@ export function createDesk(needs: DeskNeeds): Desk {
     const shop = await executor.look(streams);
     return {
       parts: streams.flatMap((stream) => (nounOf(stream) === 'part' ? (shop.parts.get(nameIn(stream)) ?? []) : [])),
-      cans: streams.flatMap((stream) =>
-        nounOf(stream) === 'can' ? (shop.cans.get(Number(nameIn(stream))) ?? []) : [],
-      ),
+      cans: streams.flatMap((stream) => (nounOf(stream) === 'can' ? (shop.cans.get(numberIn(stream)) ?? []) : [])),
     };
   }
 

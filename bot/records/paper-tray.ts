@@ -1,9 +1,10 @@
 // Where paper, exports, pictures and copies are put. A folder of the shop's data, or a temporary one where the record is
 // in memory only.
 
-import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
+import { lstatSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join, resolve } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
+import type { CrewId } from '../../core/ids.ts';
 
 export const shelves = ['pictures', 'travellers', 'exports'] as const;
 export type TrayShelf = (typeof shelves)[number];
@@ -11,6 +12,8 @@ export type TrayShelf = (typeof shelves)[number];
 export interface PaperTray {
   /** Writes it and answers with its path. The same name again replaces it. */
   readonly put: (shelf: TrayShelf, name: string, content: Uint8Array | string) => string;
+  /** What lies there under a name that `paperName` gave; `undefined` for anything else. */
+  readonly read: (name: string) => Uint8Array<ArrayBuffer> | undefined;
   /**
    * Where a copy of the record goes: a plain name into the folder of copies; a path only from whoever sits at the
    * machine itself. `undefined` for a path from anybody else.
@@ -20,20 +23,36 @@ export interface PaperTray {
 
 const plainName = /^[a-z0-9][a-z0-9._-]{0,99}$/i;
 
-/** `folder`: undefined for a temporary one, made when first needed. */
-export function paperTray(folder: string | undefined): PaperTray {
+/** Of what `put` wrote: its shelf and name, as a front end hands it out. */
+export function paperName(path: string): string {
+  return `${basename(dirname(path))}/${basename(path)}`;
+}
+
+/**
+ * `folder`: undefined for a temporary one, made when first needed. `crew`: where several share the folder, each has its own
+ * shelves.
+ */
+export function paperTray(folder: string | undefined, crew?: CrewId): PaperTray {
   let temporary: string | undefined;
   const root = (): string => {
     if (folder !== undefined) return folder;
     temporary ??= mkdtempSync(join(tmpdir(), 'batchbell-'));
     return temporary;
   };
+  const shelfFolder = (shelf: TrayShelf): string =>
+    crew === undefined ? join(root(), shelf) : join(root(), 'crews', fileName(crew), shelf);
   return {
     put: (shelf, name, content) => {
-      const path = resolve(root(), shelf, fileName(name));
+      const path = resolve(shelfFolder(shelf), fileName(name));
       mkdirSync(dirname(path), { recursive: true });
       writeFileSync(path, content);
       return path;
+    },
+    read: (name) => {
+      const [shelf, file = '', ...more] = name.split('/');
+      const known = shelves.find((each) => each === shelf);
+      if (known === undefined || more.length > 0 || file === '' || fileName(file) !== file) return undefined;
+      return contentOf(join(shelfFolder(known), file));
     },
     copyPath: (file, atConsole) => {
       const isPlain = plainName.test(file);
@@ -43,6 +62,15 @@ export function paperTray(folder: string | undefined): PaperTray {
       return path;
     },
   };
+}
+
+/** A link laid there by somebody else leads out of the tray: only a plain file is read. */
+function contentOf(path: string): Uint8Array<ArrayBuffer> | undefined {
+  try {
+    return lstatSync(path).isFile() ? new Uint8Array(readFileSync(path)) : undefined;
+  } catch {
+    return undefined;
+  }
 }
 
 /** Names of parts and jobs are free: only what every file system takes is kept. */

@@ -6,6 +6,7 @@ import { type Card, makeCard } from '../cards/card.ts';
 import type { Telling } from '../cards/telling.ts';
 import type { DeskNeeds } from './desk.ts';
 import { loadNamed } from './loading.ts';
+import { paperName } from './paper-tray.ts';
 import { drawPng, pictureOf } from './pictures/draw.ts';
 import type { Drawing } from './pictures/picture-look.ts';
 import { partDrawings } from './pictures/picture-refs.ts';
@@ -43,6 +44,7 @@ export async function writeTraveller(
   const path = papers.put('travellers', `traveller-${what}.pdf`, pdf);
   return makeCard(records.traveller(what), 'good', {
     lines: [records.written(path), records.pages(pages), records.lastHash(end.seq, end.hash)],
+    paper: paperName(path),
   });
 }
 

@@ -57,8 +57,16 @@ export function createBatchMessages(needs: BatchMessagesNeeds): BatchMessages {
     const posted = await outbox.post({ channel, thread: undefined }, message, `standing/${subject}/${before?.ts ?? 1}`);
     if (posted.kind !== 'posted') return undefined;
     const post: KeptPost = {
-      ...{ team, channel, ts: posted.ts, crew, subject, role: 'standing', thread: undefined },
-      ...{ version: 1, shown, open: standing.live },
+      team,
+      channel,
+      ts: posted.ts,
+      crew,
+      subject,
+      role: 'standing',
+      thread: undefined,
+      version: 1,
+      shown,
+      open: standing.live,
     };
     postbox.keep(post);
     return { post, fresh: true };

@@ -77,7 +77,10 @@ export function createConversation(needs: ConversationNeeds): Conversation {
     const turn = (turns.get(desk) ?? Promise.resolve()).then(async () => {
       const as = await desk.roster.personOf(where.team, where.user);
       return desk.host.handle({
-        ...{ text: await withNames(desk, text, where.team), as, in: id, id },
+        text: await withNames(desk, text, where.team),
+        as,
+        in: id,
+        id,
         ...(said === undefined ? {} : { saidAt: said }),
         ...(about === undefined ? {} : { about }),
       });

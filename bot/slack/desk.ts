@@ -17,6 +17,8 @@ export interface Desk {
   readonly host: Pick<Host, 'handle'>;
   readonly overview: Overview;
   readonly filePicture: (picture: Picture) => Promise<Answer>;
+  /** The PNG behind a card's `image`. */
+  readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
   readonly batches: BatchMessages;
   readonly thread: ThreadEvents;
   /** The crew's channel; `undefined` while there is none. */

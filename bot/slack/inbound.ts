@@ -133,7 +133,10 @@ export function readInbound(body: unknown, botUser: string | undefined): Inbound
 
 function fromCommand(body: z.infer<typeof CommandBody>): Inbound {
   const where: Where = {
-    ...{ team: body.team_id, user: body.user_id, channel: body.channel_id, thread: undefined },
+    team: body.team_id,
+    user: body.user_id,
+    channel: body.channel_id,
+    thread: undefined,
     via: isDirect(body.channel_id) ? 'direct' : 'command',
     responseUrl: body.response_url,
   };
@@ -146,7 +149,11 @@ function fromEvent({ event, ...body }: z.infer<typeof EventBody>, botUser: strin
     return undefined;
   const channel = event.channel ?? undefined;
   const where: Where = {
-    ...{ team: body.team_id, user, channel, thread: event.thread_ts ?? undefined, responseUrl: undefined },
+    team: body.team_id,
+    user,
+    channel,
+    thread: event.thread_ts ?? undefined,
+    responseUrl: undefined,
     via: event.type === 'app_home_opened' ? 'home' : event.channel_type === 'im' ? 'direct' : 'mention',
   };
   const head = { id: `event:${body.event_id}`, where };
@@ -186,7 +193,11 @@ function fromAction(body: z.infer<typeof ActionBody>): Inbound | undefined {
   const channel = body.channel?.id;
   const thread = body.message?.thread_ts ?? body.container.thread_ts ?? undefined;
   const where: Where = {
-    ...{ team: body.team.id, user: body.user.id, channel, thread, responseUrl: body.response_url ?? undefined },
+    team: body.team.id,
+    user: body.user.id,
+    channel,
+    thread,
+    responseUrl: body.response_url ?? undefined,
     via: body.view ? 'home' : 'button',
   };
   const on = body.message?.ts ?? body.container.message_ts ?? body.view?.id ?? '';

@@ -22,6 +22,8 @@ export const limits = {
   selectOptions: 100,
   button: { text: 75, value: 2_000 },
   input: { label: 2_000, hint: 2_000, placeholder: 150, text: 3_000 },
+  /** More than 1,000 is `alt_txt_too_large`. The title's is ours, no source. */
+  file: { alternative: 1_000, title: 250 },
   confirm: { title: 100, text: 300, button: 30 },
 } as const;
 

@@ -76,7 +76,10 @@ export function createOutbox({ call, sender, now }: OutboxNeeds): Outbox {
   const bodyOf = (to: Address, message: CardMessage, key: string) => ({
     channel: to.channel,
     ...(to.thread === undefined ? {} : { thread_ts: to.thread }),
-    ...{ text: message.text, blocks: message.blocks, unfurl_links: false, unfurl_media: false },
+    text: message.text,
+    blocks: message.blocks,
+    unfurl_links: false,
+    unfurl_media: false,
     metadata: { event_type: metadataType, event_payload: { key } },
   });
 

@@ -8,10 +8,12 @@ import type { FrontEnd } from '../front-end.ts';
 import { cardMessage } from './card-blocks.ts';
 import type { Desk } from './desk.ts';
 import type { Address, Outbox, Posting } from './outbox.ts';
+import type { PictureUploads } from './picture-uploads.ts';
 
 export interface RingsNeeds {
   readonly desk: Desk;
   readonly outbox: Outbox;
+  readonly pictures: PictureUploads;
   readonly postbox: Postbox;
   readonly team: () => string | undefined;
   readonly now: () => number;
@@ -67,7 +69,9 @@ export function createRings(needs: RingsNeeds): Pick<FrontEnd, 'tell' | 'wasTold
     const message = cardMessage(answer.card, { words, showing: `ring.${key}`, mention });
     postbox.setNote(noteOf(key), JSON.stringify({ ...to, at: now() }));
     const posted = await outbox.ring(to, message, keyIn(desk, key));
-    if (posted.kind === 'posted' && subject !== undefined) desk.thread.keep({ ...to, ts: posted.ts, subject, message });
+    if (posted.kind !== 'posted') return posted;
+    if (subject !== undefined) desk.thread.keep({ ...to, ts: posted.ts, subject, message });
+    needs.pictures.send(desk, answer.card, { ...to, thread: to.thread ?? posted.ts });
     return posted;
   }
 

@@ -9,6 +9,7 @@ import { type CardMessage, cardMessage } from './card-blocks.ts';
 import type { Desk } from './desk.ts';
 import type { Where } from './inbound.ts';
 import type { Address, Outbox } from './outbox.ts';
+import type { PictureUploads } from './picture-uploads.ts';
 import type { Respond } from './respond.ts';
 
 export interface ShowAnswer {
@@ -19,17 +20,18 @@ export interface ShowAnswer {
 
 export interface ShowAnswerNeeds {
   readonly outbox: Outbox;
+  readonly pictures: PictureUploads;
   readonly respond: Respond;
   readonly log: Log;
 }
 
-export function createShowAnswer({ outbox, respond, log }: ShowAnswerNeeds): ShowAnswer {
+export function createShowAnswer({ outbox, pictures, respond, log }: ShowAnswerNeeds): ShowAnswer {
   async function show(desk: Desk, answer: Answer, where: Where, id: string): Promise<void> {
     const { words } = await desk.overview.voice(answer.as ?? undefined);
     const [subject] = answer.about ?? [];
     switch (answer.kind) {
       case 'reply':
-        if (!answer.recorded) return privately(where, rendered(answer, words, id), id);
+        if (!answer.recorded) return answeredAlone(desk, answer, where, id, words);
         return subject === undefined
           ? recordedAlone(desk, answer, where, id, words)
           : recordedOf(desk, subject, answer, where, id, words);
@@ -52,6 +54,16 @@ export function createShowAnswer({ outbox, respond, log }: ShowAnswerNeeds): Sho
 
   const rendered = (answer: Answer, words: Words, showing: string, under: readonly string[] = []): CardMessage =>
     cardMessage(answer.card, { words, showing, under });
+
+  /** A question of one person. Its picture is for all to see only where the question was: in a thread. */
+  async function answeredAlone(desk: Desk, answer: Answer, where: Where, id: string, words: Words): Promise<void> {
+    await privately(where, rendered(answer, words, id), id);
+    if (answer.card.image === null) return;
+    const inThread = where.thread === undefined ? undefined : where.channel;
+    const channel = inThread ?? (await outbox.directTo(where.user));
+    if (channel === undefined) return log.error('nowhere-to-answer', { id });
+    pictures.send(desk, answer.card, { channel, thread: where.thread });
+  }
 
   /** Into the thread of its batch, with only those taps that the batch's own message has not. */
   async function recordedOf(desk: Desk, subject: StreamId, answer: Answer, where: Where, id: string, words: Words) {

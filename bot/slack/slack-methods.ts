@@ -11,6 +11,9 @@ export const methodScopes = {
   // Only to find an own message whose post had no answer.
   'conversations.history': ['channels:history', 'groups:history', 'im:history'],
   'conversations.replies': ['channels:history', 'groups:history', 'im:history'],
+  // A picture goes up in these two, with its bytes between them.
+  'files.getUploadURLExternal': ['files:write'],
+  'files.completeUploadExternal': ['files:write'],
   'users.info': ['users:read'],
   'usergroups.users.list': ['usergroups:read'],
   'views.open': [],

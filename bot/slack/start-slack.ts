@@ -18,6 +18,7 @@ import { healthRoutes, serveHealth } from './health.ts';
 import { createHomes } from './homes.ts';
 import { askUntilKnown } from './identity.ts';
 import { createOutbox } from './outbox.ts';
+import { createPictureUploads } from './picture-uploads.ts';
 import { withInbox } from './receiver.ts';
 import { type Respond, respond } from './respond.ts';
 import { createRings } from './rings.ts';
@@ -37,6 +38,7 @@ export interface WiredCrew {
   readonly host: Pick<Host, 'handle'>;
   readonly overview: Overview;
   readonly filePicture: (picture: Picture) => Promise<Answer>;
+  readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
   readonly wake: () => void;
 }
 
@@ -79,6 +81,7 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
   let stopped = false;
   const call = createCall({ token: botToken, apiUrl, log: log.forSdk });
   const outbox = createOutbox({ call, sender: createSender(call, pace), now: clock.now });
+  const pictures = createPictureUploads({ call, log });
   const team = () => identity?.team;
 
   function deskOf(slackCrew: SlackCrew, crewFile: CrewFile): Desk {
@@ -90,8 +93,8 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
     const channel = () => slackCrew.channels[0] ?? postbox.note(channelNote(crew));
     const batches = createBatchMessages({ crew, overview: wired.overview, outbox, postbox, team, channel });
     const thread = createThreadEvents({ crew, outbox, postbox, team });
-    const desk: Desk = { ...{ crew, slackCrew, roster, batches, thread, channel }, ...wired };
-    const bells = createRings({ desk, outbox, postbox, team, now: clock.now, log });
+    const desk: Desk = { crew, slackCrew, roster, batches, thread, channel, ...wired };
+    const bells = createRings({ desk, outbox, pictures, postbox, team, now: clock.now, log });
     return desk;
   }
 
@@ -102,9 +105,15 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
   const homes = createHomes(call, postbox);
   const ask = needs.respond ?? respond;
   const conversation = createConversation({
-    ...{ homes, outbox, call, postbox, log, respond: ask, now: clock.now },
+    homes,
+    outbox,
+    call,
+    postbox,
+    log,
+    respond: ask,
+    now: clock.now,
     which: createWhichCrew(desks, postbox),
-    showing: createShowAnswer({ outbox, respond: ask, log }),
+    showing: createShowAnswer({ outbox, pictures, respond: ask, log }),
   });
 
   let isConnected = () => false;
@@ -112,7 +121,12 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
   const { inner, socket } = innerReceiver(settings, log, isReady);
   const receiver = withInbox({ inner, postbox, botUser: () => identity?.botUserId, now: clock.now, log });
   const bolt = createBoltApp({
-    ...{ receiver, botToken, apiUrl, conversation, postbox, log },
+    receiver,
+    botToken,
+    apiUrl,
+    conversation,
+    postbox,
+    log,
     identity: () => identity,
   });
 
@@ -158,8 +172,13 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
   const groups = setInterval(() => void readGroups(), groupsReadMs);
   groups.unref();
 
+  async function idle(): Promise<void> {
+    await bolt.idle();
+    await pictures.idle();
+  }
+
   return {
-    idle: bolt.idle,
+    idle,
     readGroups,
     isReady,
     refresh: async () => {
@@ -176,7 +195,7 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
       stopped = true;
       clearInterval(groups);
       await stopReceiving();
-      await bolt.idle();
+      await idle();
     },
   };
 }

@@ -40,8 +40,16 @@ export function createThreadEvents({ crew, outbox, postbox, team }: ThreadEvents
     const where = team();
     if (where === undefined || !message.blocks.some(({ type }) => type === 'actions')) return;
     postbox.keep({
-      ...{ team: where, channel, ts, crew, subject, role: 'said', thread },
-      ...{ version: 1, shown: JSON.stringify(message), open: true },
+      team: where,
+      channel,
+      ts,
+      crew,
+      subject,
+      role: 'said',
+      thread,
+      version: 1,
+      shown: JSON.stringify(message),
+      open: true,
     });
   }
 

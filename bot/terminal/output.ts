@@ -8,10 +8,11 @@ export type Print = (answer: Answer) => void | Promise<void>;
 
 /** Nothing but JSON on standard output: `shown` is for people, and they have `text`. */
 export function printJson(out: Writable): Print {
-  // The shape is fixed; `about` is for front ends that keep a message a batch.
+  // The shape is fixed; `about` is for front ends that keep a message a batch, `paper` for those elsewhere.
   return ({ about: _, ...answer }) => {
+    const { paper: __, ...card } = answer.card;
     const facts = answer.card.facts.map(({ id, label, value, unit }) => ({ id, label, value, unit }));
-    out.write(`${JSON.stringify({ ...answer, card: { ...answer.card, facts } })}\n`);
+    out.write(`${JSON.stringify({ ...answer, card: { ...card, facts } })}\n`);
   };
 }
 

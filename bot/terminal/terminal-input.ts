@@ -15,7 +15,9 @@ export type TerminalLine =
       readonly fill: readonly string[];
       readonly id: string | undefined;
     }
-  | { readonly kind: 'wait'; readonly as: string; readonly until: EpochMs };
+  | { readonly kind: 'wait'; readonly as: string; readonly until: EpochMs }
+  /** `exit`, `quit`: whoever types it wants to know how. */
+  | { readonly kind: 'leave'; readonly as: string; readonly id: string | undefined };
 
 const Delivery = z.strictObject({
   id: z.string().min(1).optional(),
@@ -56,6 +58,7 @@ function meant(text: string, as: string, id: string | undefined, context: Termin
   }
   const until = waitUntil(text.trim(), context);
   if (until !== undefined) return { kind: 'wait', as, until };
+  if (/^(?:exit|quit|bye|salir)[.!]*$/iu.test(text.trim())) return { kind: 'leave', as, id };
   return { kind: 'say', as, text, id };
 }
 

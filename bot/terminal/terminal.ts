@@ -5,8 +5,12 @@ import type { Clock } from '../../core/ports.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { type Answer, makeAnswer } from '../answer.ts';
 import { makeCard } from '../cards/card.ts';
+import { misreadCard } from '../cards/misread-card.ts';
+import { fillInOrder } from '../cards/tap-fields.ts';
+import { inUnitsOf } from '../cards/tap-units.ts';
 import type { Host } from '../host.ts';
 import { figuresFor } from '../language/figures.ts';
+import type { Misread } from '../language/reading.ts';
 import { type Words, wordsIn } from '../language/words/languages.ts';
 import { createSpeakers, type Speakers } from './speakers.ts';
 import { readTerminalLine, type TerminalLine } from './terminal-input.ts';
@@ -39,6 +43,7 @@ export function createTerminal({ host, clock, crewFile, as }: TerminalNeeds): Te
     const speaker = nameOf(line.as);
     if (line.kind === 'wait') return { answer: waiting(speaker, line.until, lineNumber), waitUntil: line.until };
     const id = line.id ?? String(lineNumber);
+    if (line.kind === 'leave') return { answer: leaving(speaker, id) };
     const text = textOf(line, speaker);
     if (text === undefined) {
       // Delivered again, a tap has its answer already, though the card that it was on is gone.
@@ -46,16 +51,38 @@ export function createTerminal({ host, clock, crewFile, as }: TerminalNeeds): Te
       return { answer: before ?? noSuchTap(line, speaker, id) };
     }
     const given = await host.handle({ text, as: speaker, in: id, id: line.id, atConsole: true });
-    if (given === undefined) return {};
+    if (given === undefined) return isEmpty(line) ? { answer: saidNothing(speaker, id) } : {};
     speakers.saw(given);
     return { answer: given };
   }
 
-  function textOf(line: Exclude<TerminalLine, { kind: 'silence' | 'wait' }>, speaker: string): string | undefined {
+  function textOf(line: Extract<TerminalLine, { kind: 'say' | 'tap' }>, speaker: string): string | undefined {
     if (line.kind === 'say') return line.text;
     const tapped = speakers.tapsOf(speaker).find(({ id }) => id === line.tap)?.line;
-    const fill = [...line.fill];
-    return tapped?.replaceAll(/\{[\w-]+\}/g, (field) => fill.shift() ?? field);
+    const units = crewFile.people.find(({ name }) => name === speaker)?.units ?? 'metric';
+    return tapped === undefined ? undefined : fillInOrder(inUnitsOf(tapped, units), line.fill);
+  }
+
+  /** Named or delivered, and yet without a word: not silence, since its sender waits for an answer. */
+  function saidNothing(speaker: string, id: string): Answer {
+    const misread: Misread = {
+      ...{ code: 'incomplete', token: '', from: 0, to: 0, needs: [], couldBe: [] },
+      ...{ example: 'help', suggestions: ['help'] },
+    };
+    const { answer } = head(speaker, id);
+    const given = makeAnswer({
+      ...answer,
+      kind: 'misread',
+      code: misread.code,
+      card: misreadCard({ words }, misread),
+    });
+    speakers.saw(given);
+    return given;
+  }
+
+  function leaving(speaker: string, id: string): Answer {
+    const card = makeCard(words.replies.howToLeave, 'plain', { lines: words.replies.howToLeaveLines });
+    return makeAnswer({ ...head(speaker, id).answer, kind: 'reply', code: null, card });
   }
 
   function head(speaker: string, id: string) {
@@ -82,4 +109,8 @@ export function createTerminal({ host, clock, crewFile, as }: TerminalNeeds): Te
   }
 
   return { speakers, words, say };
+}
+
+function isEmpty(line: TerminalLine): boolean {
+  return line.kind === 'say' && line.text.trim() === '';
 }

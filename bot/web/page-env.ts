@@ -4,6 +4,7 @@ import type { Context } from 'hono';
 import type { Board } from '../cards/board.ts';
 import type { Viewer } from './html/viewer.ts';
 import type { PageNeeds } from './page-needs.ts';
+import { paperLink } from './paper-links.ts';
 import { formToken, type Session } from './session.ts';
 
 export interface PageEnv {
@@ -20,7 +21,14 @@ export async function viewerOf(needs: PageNeeds, session: Session): Promise<View
   const name = nameOf(session);
   if (name === undefined) return undefined;
   const { words, units } = await needs.overview.voice(name);
-  return { name, words, units, token: formToken(needs.secret, session), latest: needs.conversation.latest() };
+  return {
+    name,
+    words,
+    units,
+    token: formToken(needs.secret, session),
+    latest: needs.conversation.latest(),
+    paperLink: (paper) => paperLink(needs.secret, needs.crew, paper),
+  };
 }
 
 /** As it stands, in a person's units and language; for the wall in those of the crew's first. */

@@ -4,6 +4,7 @@ import type { Clock, Log } from '../../core/ports.ts';
 import type { Host } from '../host.ts';
 import type { Words } from '../language/words/languages.ts';
 import type { Overview } from '../overview.ts';
+import type { PaperTray } from '../records/paper-tray.ts';
 import type { Assets } from './assets.ts';
 import type { Conversation } from './conversation.ts';
 
@@ -13,6 +14,8 @@ export interface PageNeeds {
   readonly overview: Pick<Overview, 'board' | 'voice'>;
   /** The PNG behind a card's `image`. */
   readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
+  /** Travellers and exports that were written, for whoever is signed in. */
+  readonly papers: Pick<PaperTray, 'read'>;
   readonly crew: string;
   /** Of the crew's file, at least one: the wall speaks as to the first. */
   readonly people: readonly string[];

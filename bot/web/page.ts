@@ -10,6 +10,7 @@ import { onlyOwnName, strictHeaders } from './guards.ts';
 import { liveRoutes } from './live-routes.ts';
 import type { PageEnv } from './page-env.ts';
 import type { PageNeeds } from './page-needs.ts';
+import { paperRoutes } from './paper-links.ts';
 import { readSession, startSession } from './session.ts';
 import { talkRoutes } from './talk-routes.ts';
 
@@ -66,6 +67,7 @@ function pageApp(needs: PageNeeds, live: Hono<PageEnv>, lan: boolean): Hono<Page
   app.route('/', live);
   app.route('/', talkRoutes(needs));
   app.route('/', boardRoutes(needs));
+  app.route('/', paperRoutes(needs));
   app.route('/', doorRoutes(needs));
   app.notFound((c) => c.text(needs.words.page.notHere, 404));
   app.onError((error, c) => {

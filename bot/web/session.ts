@@ -54,7 +54,10 @@ export async function startSession(c: Context, secret: string, who: Who): Promis
   const value = [session.id, who.is, who.is === 'person' ? who.name : ''].join('|');
   // Lax: a link to the page, followed from a chat, must find the phone joined. Posts carry the form's token besides.
   await setSignedCookie(c, cookieName, value, secret, {
-    ...{ path: '/', httpOnly: true, sameSite: 'Lax', maxAge: lastsSeconds },
+    path: '/',
+    httpOnly: true,
+    sameSite: 'Lax',
+    maxAge: lastsSeconds,
   });
   return session;
 }

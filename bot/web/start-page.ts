@@ -1,6 +1,7 @@
 // Starts the page from what the program was started with, and says where it is. Loaded only where there is a page: a
 // terminal alone does not pay for it.
 
+import type { Writable } from 'node:stream';
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { ConfigFault, Flags } from '../config.ts';
 import { wordsIn } from '../language/words/languages.ts';
@@ -12,25 +13,30 @@ import { pageSecret } from './session.ts';
 
 export type PageStart = Pick<
   PageNeeds,
-  'host' | 'conversation' | 'overview' | 'picture' | 'clock' | 'log' | 'notice'
+  'host' | 'conversation' | 'overview' | 'picture' | 'papers' | 'clock' | 'log' | 'notice'
 > & {
   readonly flags: Flags;
   /** Where the secret is kept that phones stay joined by; `undefined`: in memory. */
   readonly folder: string | undefined;
   readonly crewFile: CrewFile;
   readonly assetFolder: string;
+  /** Where it is said that the page is open. */
+  readonly out: Writable;
 };
 
 const beatMs = { usual: 5_000, demo: 1_000 };
 
 export async function startPage(start: PageStart): Promise<Page | ConfigFault> {
-  const { flags, folder, crewFile, assetFolder, ...parts } = start;
+  const { flags, folder, crewFile, assetFolder, out, ...parts } = start;
   const language = crewFile.people[0]?.language ?? flags.lang;
   const words = wordsIn(language);
   const joinCode = flags.lan ? newJoinCode() : undefined;
   const needs: PageNeeds = {
     ...parts,
-    ...{ words, language, joinCode, crew: crewFile.name },
+    words,
+    language,
+    joinCode,
+    crew: crewFile.name,
     people: crewFile.people.map(({ name }) => name),
     secret: pageSecret(folder),
     assets: readAssets(assetFolder),
@@ -38,8 +44,6 @@ export async function startPage(start: PageStart): Promise<Page | ConfigFault> {
   };
   try {
     const page = await openPage(needs, flags.port);
-    // Standard output holds nothing but JSON where JSON was asked for.
-    const out = flags.json ? process.stderr : process.stdout;
     out.write(`${words.page.opened(page.addresses.join('  '))}\n`);
     if (joinCode !== undefined) out.write(`${words.page.openedTo(joinCode)}\n`);
     return page;

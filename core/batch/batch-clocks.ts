@@ -107,23 +107,21 @@ export interface BlendTotals {
   readonly givenMinutes: Minutes;
 }
 
-/** Wanted and given in whole, for the day's summary. */
+/**
+ * Wanted and given in whole, for the day's summary. Wanted is the sheet's figure over the temperatures that earned
+ * credit; what ran on after the blend was done in an induction, or after the pot was dead, is not given.
+ */
 export function blendTotals(batch: Batch, air: TemperatureLog, now: EpochMs): BlendTotals {
-  const clock = blendClock(batch, air, now);
-  const givenMinutes = clock.dose.ranMinutes;
-  if (clock.doneAt !== undefined) {
-    const done = clock.doneAt;
-    const untilDone = blendRuns(batch, now).map(({ from, to }) =>
-      minutesBetween(from, epochMs(Math.min(to ?? done, done))),
-    );
-    return {
-      wantedMinutes: minutes(untilDone.reduce<number>((sum, part) => sum + Math.max(0, part), 0)),
-      givenMinutes,
-    };
-  }
-  const wholeNow = blendWantedMinutes(batch, air, now);
-  if (wholeNow === undefined) return { wantedMinutes: undefined, givenMinutes };
-  return { wantedMinutes: minutes(givenMinutes + (1 - clock.dose.progress) * wholeNow), givenMinutes };
+  const whole = blendClock(batch, air, now);
+  const ends = [batch.sheet.blend.way === 'induction' ? whole.doneAt : undefined, potLifeTimes(batch, air)?.endAt, now];
+  const until = epochMs(Math.min(...ends.filter((at) => at !== undefined)));
+  const { ranMinutes: givenMinutes } = blendClock(batch, air, until).dose;
+  const { dose } = blendClock(batch, air, epochMs(Math.min(whole.doneAt ?? until, until)));
+  const { unknown, below, above } = dose.withoutFigureMinutes;
+  const uncredited = batch.sheet.blend.withoutFigure === 'slowest' ? 0 : unknown + below + above;
+  const credited = dose.ranMinutes - uncredited;
+  if (dose.progress > 0 && credited > 0) return { wantedMinutes: minutes(credited / dose.progress), givenMinutes };
+  return { wantedMinutes: blendWantedMinutes(batch, air, until), givenMinutes };
 }
 
 /** How long the pot has stood uncovered by `now`. */

@@ -13,7 +13,7 @@ import { judge, type Rule } from '../rules.ts';
 import { airLog, liveBatches, type Shop } from '../shop.ts';
 import { type Grams, grams } from '../units.ts';
 import type { Batch } from './batch.ts';
-import { type BatchCase, catchRules, filterRules, mixRules, stirRules } from './batch-rules.ts';
+import { type BatchCase, catchRules, filterRules, mixRules, stirRules, stopRules } from './batch-rules.ts';
 
 /** Which batch is meant: the one named, or the only live one that `fits`. */
 export function findBatch(
@@ -94,7 +94,7 @@ export function decidePotAct(shop: Shop, said: Said<CommandOf<BatchVerb>>): Deci
         command.batch,
         ({ stirring }) => stirring.length > 0 && stirring.at(-1)?.to === undefined,
       );
-      return onBatch(shop, said, running, [], { type: 'StirrerStopped' });
+      return onBatch(shop, said, running, stopRules, { type: 'StirrerStopped' });
     }
     case 'filter': {
       const waiting = findBatch(
@@ -110,7 +110,11 @@ export function decidePotAct(shop: Shop, said: Said<CommandOf<BatchVerb>>): Deci
       return onBatch(shop, said, flowed, catchRules, { type: 'MixCaught', grams: command.grams });
     }
     case 'uncover': {
-      const covered = findBatch(shop, command.batch, ({ uncovered }) => uncovered.at(-1)?.to !== undefined);
+      const covered = findBatch(
+        shop,
+        command.batch,
+        ({ uncovered }) => uncovered.length === 0 || uncovered.at(-1)?.to !== undefined,
+      );
       return onBatch(shop, said, covered, [], { type: 'PotUncovered' });
     }
     case 'cover': {

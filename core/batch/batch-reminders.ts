@@ -26,7 +26,11 @@ function blendWishes(batch: Batch, air: TemperatureLog): readonly Wish[] {
   if (batch.filteredAt !== undefined) return [];
   const last = batch.stirring.at(-1);
   if (last === undefined) return [];
-  if (last.to === undefined) return dueAt === undefined ? [] : [wish(batch, 'stir-done', dueAt, true)];
+  if (last.to === undefined) {
+    // A pot that dies before it is stirred is ended by its own bell; nobody is told to filter it.
+    const diesFirst = (potLifeTimes(batch, air)?.endAt ?? Number.POSITIVE_INFINITY) <= (dueAt ?? 0);
+    return dueAt === undefined || diesFirst ? [] : [wish(batch, 'stir-done', dueAt, true)];
+  }
   return dueAt === undefined ? [wish(batch, 'stir-paused', minutesAfter(last.to, pausedFor), true)] : [];
 }
 

@@ -1,8 +1,10 @@
 // What a batch allows when. The order of the rows is the order in which the reasons are told.
 
 import type { TemperatureLog } from '../calc/clock.ts';
+import { ratioError } from '../calc/mixing.ts';
+import { isRefused } from '../calc/refusal.ts';
 import type { Method } from '../commands.ts';
-import type { Sheet } from '../products/sheet.ts';
+import { mixRatio, type Sheet } from '../products/sheet.ts';
 import { type AirRead, airObjection } from '../products/sheet-air.ts';
 import { hadHappened, type Rule } from '../rules.ts';
 import type { EpochMs, Grams, Minutes } from '../units.ts';
@@ -21,10 +23,10 @@ export const mixRules: readonly Rule<MixCase>[] = [
     code: 'air-needed',
     source: 'sheet',
     liftedBy: 'lead',
+    // The clocks live on the temperature. A humidity that nobody read is told on the card and stops nothing.
     check: ({ celsius, relativeHumidityPercent, lastReadAt, limitMinutes }) => {
-      if (celsius !== undefined && relativeHumidityPercent !== undefined) return undefined;
-      const missing =
-        celsius !== undefined ? 'humidity' : relativeHumidityPercent !== undefined ? 'temperature' : 'both';
+      if (celsius !== undefined) return undefined;
+      const missing = relativeHumidityPercent === undefined ? 'both' : 'temperature';
       return { code: 'air-needed', missing, lastReadAt, limitMinutes };
     },
   },
@@ -112,7 +114,36 @@ const blended: Rule<BatchCase> = {
   },
 };
 
+/** A pot off its ratio never hardens as the sheet says; it shows a week later as soft film. */
+const withinRatio: Rule<BatchCase> = {
+  code: 'ratio-out',
+  source: 'sheet',
+  liftedBy: 'supervisor',
+  check: ({ batch, at }) => {
+    const { weighing } = batch;
+    if (weighing === undefined || !hadHappened(weighing.at, at)) return undefined;
+    const { tolerancePercent } = batch.sheet.ratio;
+    const error = ratioError(mixRatio(batch.sheet.ratio), weighing);
+    if (!isRefused(error) && isRatioWithin(error, batch.sheet.ratio)) return undefined;
+    const errorPercent = isRefused(error) ? Number.POSITIVE_INFINITY : error * 100;
+    return { code: 'ratio-out', errorPercent, tolerancePercent };
+  },
+};
+
 export const stirRules: readonly Rule<BatchCase>[] = [...potIsThere, weighed, potLives];
+
+/** Nothing turns by the record: said twice, before the weighing, or after the pot was emptied. */
+export const stopRules: readonly Rule<BatchCase>[] = [
+  {
+    code: 'stirrer-off',
+    source: 'the order of the work',
+    liftedBy: 'lead',
+    check: ({ batch, at }) =>
+      batch.stirring.some((run) => run.from <= at && (run.to === undefined || run.to > at))
+        ? undefined
+        : { code: 'stirrer-off' },
+  },
+];
 
 /** What drained from a coat may be caught from any pot that was mixed. */
 export const catchRules: readonly Rule<BatchCase>[] = [...potIsThere, weighed];
@@ -129,6 +160,7 @@ export const filterRules: readonly Rule<BatchCase>[] = [
         ? { code: 'already-filtered', at: filteredAt }
         : undefined,
   },
+  withinRatio,
   blended,
   potLives,
 ];
@@ -146,6 +178,7 @@ export interface BatchForCoatCase extends BatchCase {
 export const coatFromBatchRules: readonly Rule<BatchForCoatCase>[] = [
   ...potIsThere,
   weighed,
+  withinRatio,
   potLives,
   blended,
   {

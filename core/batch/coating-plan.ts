@@ -13,7 +13,7 @@ import { leftGrams } from '../can/can.ts';
 import { gasState } from '../can/can-stock.ts';
 import { type Component, components, type Method, type PlanAsked } from '../commands.ts';
 import { localDay } from '../crew/local-day.ts';
-import type { PartName, SheetId } from '../ids.ts';
+import { defaultPlace, type PartName, type SheetId } from '../ids.ts';
 import { airAt } from '../place/place.ts';
 import { mixRatio, rateLaw, type Sheet, type SheetFault } from '../products/sheet.ts';
 import { liveCans, type Shop } from '../shop.ts';
@@ -123,7 +123,7 @@ export function planCoating(shop: Shop, asked: PlanAsked, now: EpochMs): Coating
   const mixedGrams = grams(partAGrams + partBGrams);
   const density = mixedDensity(partAGrams, partBGrams, densities);
   if (isRefused(density)) return { kind: 'too-much' };
-  const reading = airAt(shop.places.get('room'), now).temperature;
+  const reading = airAt(shop.places.get(defaultPlace), now).temperature;
   const serves = reading !== undefined && now <= minutesAfter(reading.at, shop.crew.airLimitMinutes);
   const celsius = serves ? reading.celsius : undefined;
   const usable = usableMinutes(shop, sheet, mixedGrams, celsius);
@@ -132,10 +132,17 @@ export function planCoating(shop: Shop, asked: PlanAsked, now: EpochMs): Coating
   const count = most === undefined ? 1 : Math.max(1, Math.ceil(mixedGrams / most - 1e-9));
   if (count > mostBatches) return { kind: 'too-much' };
   return {
-    ...{ kind: 'planned', sheet, method: asked.method, dryFilmMicrometres: dryFilm },
+    kind: 'planned',
+    sheet,
+    method: asked.method,
+    dryFilmMicrometres: dryFilm,
     filmAssumed: asked.dryFilmMicrometres === undefined,
     filmOutside: dryFilm < lowestDryMicrometres || dryFilm > highestDryMicrometres,
-    ...{ need, mixedGrams, efficiency, celsius, usableMinutes: usable },
+    need,
+    mixedGrams,
+    efficiency,
+    celsius,
+    usableMinutes: usable,
     efficiencyFrom: transferEfficiencies[application].fromMemory === efficiency ? 'memory' : 'rule',
     batches: batchesOf(shop, asked, sheet, { count, partAGrams, partBGrams, need, celsius, now }),
     stock: stockFor(shop, sheet, { partAGrams, partBGrams }, now),

@@ -59,6 +59,12 @@ export function checkClimate(window: ClimateWindow, climate: Climate): Result<Cl
   return { dewPointCelsius: dew, spreadCelsius: spread, surfaceHumidityPercent: wet, breaches };
 }
 
+/** The air's temperature alone, where nobody read the humidity. */
+export function checkAirTemperature(window: ClimateWindow, airCelsius: Celsius): readonly Breach[] {
+  const breaches = [below('lowestAirCelsius', window, airCelsius), above('highestAirCelsius', window, airCelsius)];
+  return breaches.filter((breach) => breach !== undefined);
+}
+
 function below(limit: keyof ClimateWindow, window: ClimateWindow, given: number | undefined): Breach | undefined {
   const allowed = window[limit];
   if (allowed === undefined) return undefined;

@@ -42,7 +42,7 @@ export interface ClockReading {
 export function readClock(rules: DoseRules, runs: readonly Run[], log: TemperatureLog, now: EpochMs): ClockReading {
   const given = dose(rules, piecesOf(rules, runs, log, now));
   const last = lastReading(log, now);
-  const believed = last !== undefined && minutesAfter(last.at, log.staleAfter) > now ? last.celsius : undefined;
+  const believed = last !== undefined && minutesAfter(last.at, log.staleAfter) >= now ? last.celsius : undefined;
   return {
     dose: given,
     doneAt: given.doneAt,

@@ -23,7 +23,12 @@ export function decideOpen(shop: Shop, said: Said<CommandOf<'open'>>): Decision 
   const { sheet } = found;
   const can = shop.nextNumber;
   const body: EventBody = {
-    ...{ type: 'CanOpened', can, component, sheet, lot, grams },
+    type: 'CanOpened',
+    can,
+    component,
+    sheet,
+    lot,
+    grams,
     ...(litres === undefined ? {} : { litres }),
     ...(expires === undefined ? {} : { expires }),
     ...(handling === undefined ? {} : { handling }),

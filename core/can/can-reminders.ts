@@ -42,7 +42,11 @@ function stirWishes(can: Can): readonly Wish[] {
   const poured = can.pours.some((pour) => pour.at >= last.at);
   const stream = canStream(can.number);
   const wish: Wish = {
-    ...{ kind: 'can-stirred', stream, key: `${stream}/stir-done`, dueAt: times.doneAt, to: [can.lidBy] },
+    kind: 'can-stirred',
+    stream,
+    key: `${stream}/stir-done`,
+    dueAt: times.doneAt,
+    to: [can.lidBy],
     critical: false,
   };
   return poured ? [] : [wish];

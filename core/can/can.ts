@@ -3,7 +3,7 @@
 import type { Run } from '../calc/clock.ts';
 import type { Component, Handling } from '../commands.ts';
 import type { Entry } from '../history.ts';
-import type { BatchNumber, CanNumber, PersonName } from '../ids.ts';
+import { type BatchNumber, type CanNumber, numberIn, type PersonName } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { foldRings, type RingLog } from '../reminders/ring-log.ts';
 import { type EpochMs, type Grams, grams, type Litres } from '../units.ts';
@@ -47,7 +47,13 @@ export function foldCan(entries: readonly Entry[]): Can | undefined {
   if (opening?.fact.type !== 'CanOpened') return undefined;
   const { can: number, component, sheet, lot, litres, expires, handling } = opening.fact;
   let can: Can = {
-    ...{ number, component, sheet, lot, litres, expires, handling },
+    number,
+    component,
+    sheet,
+    lot,
+    litres,
+    expires,
+    handling,
     openedGrams: opening.fact.grams,
     openedAt: opening.happenedAt,
     lidOff: [{ from: opening.happenedAt, to: undefined }],
@@ -90,7 +96,7 @@ function poured(can: Can, entry: Entry, fromCans: readonly FromCan[]): Can {
   const taken = fromCans.filter((from) => from.can === can.number).reduce((sum, from) => sum + from.grams, 0);
   if (taken === 0 || !entry.stream.startsWith('batch/')) return can;
   const { happenedAt: at, by } = entry;
-  const batch = Number(entry.stream.slice('batch/'.length));
+  const batch = numberIn(entry.stream);
   const after = { ...opened(can, at, by), pours: [...can.pours, { at, by, batch, grams: grams(taken) }] };
   // Nothing is left to be kept from the air.
   return leftGrams(after) > 0 ? after : closed(after, at);

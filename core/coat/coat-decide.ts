@@ -37,7 +37,15 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
     const part = partAsOf(shop, name, said.at);
     return {
       ...coatClimate(shop, batch.place, part, said.at),
-      ...{ part, batch, sheet, air, at: said.at, method, pass, spray, settings: shop.crew.spray },
+      part,
+      batch,
+      sheet,
+      air,
+      at: said.at,
+      method,
+      pass,
+      spray,
+      settings: shop.crew.spray,
     };
   });
   return judge(shop, said, [...coatFromBatchRules, ...coatOnPartRules, ...coatUnderBriefRules], cases, (saidWith) =>

@@ -10,43 +10,68 @@ import { batchStream, canStream, defaultPlace, partStream, placeStream, type Str
 import { entriesIn, liveParts, type Shop } from '../shop.ts';
 import { type Grams, grams } from '../units.ts';
 
-/** Which event a verb leaves behind; verbs that are not here cannot be amended. */
-const eventOf = {
-  mix: 'BatchOpened',
-  weigh: 'PartsWeighed',
-  add: 'PartAdded',
-  open: 'CanOpened',
-  lid: 'LidOff',
-  blanket: 'CanBlanketed',
-  check: 'CanChecked',
-  prestir: 'CanStirred',
-  discard: 'CanDiscarded',
-  stir: 'StirrerStarted',
-  stop: 'StirrerStopped',
-  cover: 'PotCovered',
-  uncover: 'PotUncovered',
-  filter: 'MixFiltered',
-  catch: 'MixCaught',
-  thick: 'MixThickened',
-  gel: 'MixThickened',
-  empty: 'PotEmptied',
+/** Whether a fact is what a verb left behind, and one that this change could put right. */
+type Leaves = (fact: Fact, change: Amendment) => boolean;
+
+const isA =
+  (type: Fact['type']): Leaves =>
+  (fact) =>
+    fact.type === type;
+
+const isSeen =
+  (seen: 'thick' | 'gelled'): Leaves =>
+  (fact) =>
+    fact.type === 'MixThickened' && fact.seen === seen;
+
+const isFilm =
+  (state: 'wet' | 'dry'): Leaves =>
+  (fact) =>
+    fact.type === 'FilmRead' && fact.state === state;
+
+/** A part weighed alone is put right by its own weight, or by a time. */
+const isWeighing: Leaves = (fact, { partAGrams, partBGrams }) => {
+  if (fact.type !== 'PartWeighed') return fact.type === 'PartsWeighed';
+  const named = partAGrams !== undefined || partBGrams !== undefined;
+  return !named || (fact.component === 'part-a' ? partAGrams : partBGrams) !== undefined;
+};
+
+/** What a verb leaves behind; verbs without it cannot be amended. */
+const leavesOf: Readonly<Record<Verb, Leaves | undefined>> = {
+  mix: isA('BatchOpened'),
+  weigh: isWeighing,
+  add: isA('PartAdded'),
+  open: isA('CanOpened'),
+  lid: isA('LidOff'),
+  blanket: isA('CanBlanketed'),
+  check: isA('CanChecked'),
+  prestir: isA('CanStirred'),
+  discard: isA('CanDiscarded'),
+  stir: isA('StirrerStarted'),
+  stop: isA('StirrerStopped'),
+  cover: isA('PotCovered'),
+  uncover: isA('PotUncovered'),
+  filter: isA('MixFiltered'),
+  catch: isA('MixCaught'),
+  thick: isSeen('thick'),
+  gel: isSeen('gelled'),
+  empty: isA('PotEmptied'),
   part: undefined,
-  prep: 'SurfacePrepared',
-  coat: 'CoatApplied',
-  dry: 'FilmDry',
-  cure: 'CureStarted',
-  temp: 'PartTemperatureRead',
-  door: 'DoorOpened',
-  out: 'CureEnded',
-  wet: 'FilmRead',
-  film: 'FilmRead',
+  prep: isA('SurfacePrepared'),
+  coat: isA('CoatApplied'),
+  dry: isA('FilmDry'),
+  cure: isA('CureStarted'),
+  temp: isA('PartTemperatureRead'),
+  door: isA('DoorOpened'),
+  out: isA('CureEnded'),
+  wet: isFilm('wet'),
+  film: isFilm('dry'),
   adhesion: undefined,
   rub: undefined,
-  release: 'PartReleased',
-  hold: 'PartHeld',
-  air: 'AirRead',
-  surface: 'SurfaceRead',
-  night: 'LowestRead',
+  release: isA('PartReleased'),
+  hold: isA('PartHeld'),
+  air: isA('AirRead'),
+  surface: isA('SurfaceRead'),
+  night: isA('LowestRead'),
   ok: undefined,
   snooze: undefined,
   shift: undefined,
@@ -76,21 +101,24 @@ const eventOf = {
   hot: undefined,
   bell: undefined,
   set: undefined,
-} satisfies Record<Verb, Fact['type'] | undefined>;
+};
 
 export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decision {
   const { of, change, why } = said.command;
   const stream = streamOf(shop, of);
   if (typeof stream !== 'string') return stream;
-  const entry = entriesIn(shop)
-    .filter((candidate) => candidate.stream === stream && matches(candidate.fact, of.verb, change))
-    .at(-1);
+  const leaves = leavesOf[of.verb];
+  const candidates = entriesIn(shop).filter(
+    (candidate) => candidate.stream === stream && leaves?.(candidate.fact, change) === true,
+  );
+  const ofThatMinute = targetAt(candidates, change);
+  const entry = ofThatMinute ?? candidates.at(-1);
   if (entry === undefined) return unclear({ code: 'nothing-to-amend' });
   if (change.at !== undefined && change.at > said.now) {
     return unclear({ code: 'in-the-future', at: change.at, now: said.now });
   }
   const fact = changed(entry.fact, change);
-  const happenedAt = change.at ?? entry.happenedAt;
+  const happenedAt = ofThatMinute?.happenedAt ?? change.at ?? entry.happenedAt;
   if (happenedAt === entry.happenedAt && JSON.stringify(fact) === JSON.stringify(entry.fact)) {
     return unclear({ code: 'nothing-changed' });
   }
@@ -105,6 +133,12 @@ export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decisio
       },
     ],
   };
+}
+
+/** A time at which one of them stands names that one: `amend air 19C at 8:20` corrects the reading of 8:20. */
+function targetAt(candidates: readonly Entry[], { at, ...figures }: Amendment): Entry | undefined {
+  if (at === undefined || Object.keys(figures).length === 0) return undefined;
+  return candidates.findLast((candidate) => Math.abs(candidate.happenedAt - at) < 60_000);
 }
 
 function streamOf(shop: Shop, of: AmendTarget): StreamId | Extract<Decision, { kind: 'unclear' }> {
@@ -137,17 +171,6 @@ function isCanVerb(verb: Verb): boolean {
     default:
       return false;
   }
-}
-
-function matches(fact: Entry['fact'], verb: Verb, change: Amendment): boolean {
-  // A part weighed alone is put right by its own weight, or by a time.
-  if (fact.type === 'PartWeighed' && verb === 'weigh') {
-    const { partAGrams, partBGrams } = change;
-    const named = partAGrams !== undefined || partBGrams !== undefined;
-    return !named || (fact.component === 'part-a' ? partAGrams : partBGrams) !== undefined;
-  }
-  if (fact.type === 'FilmRead') return fact.state === (verb === 'wet' ? 'wet' : 'dry') && eventOf[verb] === 'FilmRead';
-  return fact.type === eventOf[verb];
 }
 
 function changed(fact: Fact, change: Amendment): Fact {

@@ -3,7 +3,7 @@
 
 import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
-import type { Correction, Entry, EventBody, NewEvent } from '../history.ts';
+import { type Correction, type Entry, type EventBody, isAct, type NewEvent } from '../history.ts';
 import { nounOf } from '../ids.ts';
 import { entriesIn, type Shop } from '../shop.ts';
 
@@ -44,10 +44,12 @@ function lastAmendedBy(by: string, acts: readonly Entry[]): AmendedEntry | undef
 
 /** An entry's corrections without those that were taken back: each undo takes back the one before it. */
 function standing(entry: Entry): readonly Correction[] {
-  return entry.corrections.reduce<readonly Correction[]>(
-    (kept, correction) => (correction.why === undoWhy ? kept.slice(0, -1) : [...kept, correction]),
-    [],
-  );
+  const kept: Correction[] = [];
+  for (const correction of entry.corrections) {
+    if (correction.why === undoWhy) kept.pop();
+    else kept.push(correction);
+  }
+  return kept;
 }
 
 function undoAmendment({ entry, correction }: AmendedEntry, acts: readonly Entry[], said: Said): Decision {
@@ -70,12 +72,6 @@ function takingBack(entry: Entry, to: Extract<EventBody, { type: 'Amended' }>['t
     body: { type: 'Amended', amends: entry.seq, to, why: undoWhy },
     saidWith: { despite: [] },
   };
-}
-
-/** What people did, as against what rang and who heard it or put it off. */
-export function isAct(entry: Entry): boolean {
-  const { type } = entry.fact;
-  return type !== 'Rang' && type !== 'RingAnswered' && type !== 'RingSnoozed' && type !== 'HashGiven';
 }
 
 /** A later act on the same batch or part rests on the earlier one; readings of a place stand each for itself. */

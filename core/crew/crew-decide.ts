@@ -3,7 +3,7 @@
 import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { NewEvent } from '../history.ts';
-import { batchStream, canStream, crewStream, partStream, placeStream, sessionStream, type StreamId } from '../ids.ts';
+import { batchStream, canStream, crewStream, partStream, placeStream, type StreamId, sessionStream } from '../ids.ts';
 import type { RingLog } from '../reminders/ring-log.ts';
 import type { Shop } from '../shop.ts';
 

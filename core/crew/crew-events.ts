@@ -1,8 +1,8 @@
 // What was settled for the crew, and what rang: rings and answers are filed under the stream that they belong to.
 
 import { z } from 'zod';
-import { EpochMs, SquareMetresPerHour } from '../unit-schemas.ts';
 import { spraySettings } from '../session/spray-setting-events.ts';
+import { EpochMs, SquareMetresPerHour } from '../unit-schemas.ts';
 import { HashGiven, SolventUsed, VocLimit } from './ledger-events.ts';
 
 export const SettingChanged = z.object({
@@ -48,5 +48,16 @@ export const HandedOver = z.object({
 });
 export const TakenOver = z.object({ type: z.literal('TakenOver') });
 
-export const CrewEvent = z.discriminatedUnion('type', [SettingChanged, Rang, RingAnswered, RingSnoozed, ShiftBegun, ShiftEnded, HandedOver, TakenOver, SolventUsed, HashGiven]);
+export const CrewEvent = z.discriminatedUnion('type', [
+  SettingChanged,
+  Rang,
+  RingAnswered,
+  RingSnoozed,
+  ShiftBegun,
+  ShiftEnded,
+  HandedOver,
+  TakenOver,
+  SolventUsed,
+  HashGiven,
+]);
 export type CrewEvent = z.infer<typeof CrewEvent>;

@@ -3,9 +3,9 @@
 import type { Entry } from '../history.ts';
 import type { PersonName, SheetId } from '../ids.ts';
 import { foldRings, type RingLog } from '../reminders/ring-log.ts';
+import { type EmergencyWords, foldSpraySettings, type SpraySettings } from '../session/spray-settings.ts';
 import type { EpochMs, Minutes, SquareMetresPerHour } from '../units.ts';
 import { minutes } from '../units.ts';
-import { type EmergencyWords, foldSpraySettings, type SpraySettings } from '../session/spray-settings.ts';
 import type { VocLimit } from './ledger-events.ts';
 import { foldShifts, type Shifts } from './shifts.ts';
 

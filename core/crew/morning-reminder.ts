@@ -21,7 +21,12 @@ export function morningWishes(shop: Shop): readonly Wish[] {
     }),
   );
   return [...mornings].map(([date, dueAt]) => ({
-    ...{ kind: 'morning', stream: crewStream, key: `crew/morning/${date}`, dueAt, to, critical: false },
+    kind: 'morning',
+    stream: crewStream,
+    key: `crew/morning/${date}`,
+    dueAt,
+    to,
+    critical: false,
   }));
 }
 

@@ -11,6 +11,7 @@ export const holdingCodes = [
   'pot-dead',
   'pot-empty',
   'not-weighed',
+  'ratio-out',
   'blend-not-done',
   'not-filtered',
   'caught-not-filtered',

@@ -96,10 +96,6 @@ export function batchOf(shop: Shop, part: Part) {
   return coat === undefined ? undefined : shop.batches.get(coat.batch);
 }
 
-export function sheetOf(shop: Shop, part: Part): Sheet | undefined {
-  return batchOf(shop, part)?.sheet;
-}
-
 /** The part as it was just before something that happens at `at`; said late, what came after does not count. */
 export function partAsOf(shop: Shop, name: PartName, at: EpochMs): Part | undefined {
   const part = shop.parts.get(name);

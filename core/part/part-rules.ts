@@ -221,6 +221,13 @@ export const outRules: readonly Rule<PartCase>[] = [
 export const releaseRules: readonly Rule<PartCase>[] = [
   coated,
   {
+    code: 'already-released',
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    check: ({ part: { verdict } }) =>
+      verdict?.is === 'released' ? { code: 'already-released', at: verdict.at } : undefined,
+  },
+  {
     code: 'on-hold',
     source: 'the order of the work',
     liftedBy: 'lead',

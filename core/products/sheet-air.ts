@@ -1,7 +1,7 @@
 // What was read of the air and the steel against the sheet's window. A spread is judged only where a surface was read:
 // it belongs to the surface, not to the room.
 
-import { type Breach, checkClimate } from '../calc/climate-window.ts';
+import { type Breach, checkAirTemperature, checkClimate } from '../calc/climate-window.ts';
 import { isRefused } from '../calc/refusal.ts';
 import type { Objection } from '../objections.ts';
 import type { Celsius, Percent } from '../units.ts';
@@ -13,15 +13,16 @@ export interface AirRead {
   readonly surfaceCelsius: Celsius | undefined;
 }
 
-/** Empty where all is within the window, and where temperature or humidity was not read: that is asked for elsewhere. */
+/** Empty where what was read is within the window. What nobody read is not judged here. */
 export function airBreaches(sheet: Sheet, read: AirRead): readonly Breach[] {
   const { celsius, relativeHumidityPercent, surfaceCelsius } = read;
-  if (celsius === undefined || relativeHumidityPercent === undefined) return [];
+  if (celsius === undefined) return [];
+  const temperatures = { lowestAirCelsius: sheet.air.lowestCelsius, highestAirCelsius: sheet.air.highestCelsius };
+  if (relativeHumidityPercent === undefined) return checkAirTemperature(temperatures, celsius);
   const { lowestRelativeHumidityPercent, leastSpreadCelsius } = sheet.air;
   const verdict = checkClimate(
     {
-      lowestAirCelsius: sheet.air.lowestCelsius,
-      highestAirCelsius: sheet.air.highestCelsius,
+      ...temperatures,
       highestHumidityPercent: sheet.air.highestRelativeHumidityPercent,
       ...(lowestRelativeHumidityPercent === undefined ? {} : { lowestHumidityPercent: lowestRelativeHumidityPercent }),
       ...(surfaceCelsius === undefined ? {} : { leastSpreadCelsius }),

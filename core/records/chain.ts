@@ -113,9 +113,18 @@ export function hashOfRow(crew: string, row: RecordRow): string | undefined {
   const body = parsed(row.body);
   if (alsoUnder === undefined || saidWith === undefined || body === undefined) return undefined;
   const sealed: unknown = {
-    ...{ crew, seq: row.seq, stream: row.stream, version: row.version, alsoUnder },
-    ...{ happenedAt: row.happened_at, recordedAt: row.recorded_at, by: row.by_person, request: row.request },
-    ...{ saidWith, body, previousHash: row.previous_hash },
+    crew,
+    seq: row.seq,
+    stream: row.stream,
+    version: row.version,
+    alsoUnder,
+    happenedAt: row.happened_at,
+    recordedAt: row.recorded_at,
+    by: row.by_person,
+    request: row.request,
+    saidWith,
+    body,
+    previousHash: row.previous_hash,
   };
   return hashOf(sealed as Parameters<typeof hashOf>[0]);
 }

@@ -38,7 +38,9 @@ export function airCurve(shop: Shop, span: Span): AirCurve {
     .flatMap(({ air }) => air)
     .filter(({ at }) => isWithin(span, at))
     .map(({ at, celsius, relativeHumidityPercent }) => ({
-      ...{ at, celsius, relativeHumidityPercent },
+      at,
+      celsius,
+      relativeHumidityPercent,
       dewPointCelsius: dewOf(celsius, relativeHumidityPercent),
     }));
   const sheets = [...shop.batches.values()]
@@ -123,7 +125,11 @@ export function cureCurve(shop: Shop, part: Part, now: EpochMs): CureCurve | und
   const { oven, room } = batch.sheet.cure;
   const range = room !== undefined && 'range' in room.time ? room.time.range : undefined;
   return {
-    ...{ way, from: run.from, to, temperatures, progress },
+    way,
+    from: run.from,
+    to,
+    temperatures,
+    progress,
     lowestCelsius: way === 'oven' ? oven?.atCelsius : range?.lowestCelsius,
     highestCelsius: way === 'oven' ? oven?.highestCelsius : range?.highestCelsius,
   };

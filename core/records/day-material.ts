@@ -3,8 +3,7 @@
 import type { Batch } from '../batch/batch.ts';
 import { uncoveredMinutes } from '../batch/batch-clocks.ts';
 import { type Can, leftGrams } from '../can/can.ts';
-import { isAct } from '../corrections/undo.ts';
-import type { Entry } from '../history.ts';
+import { type Entry, isAct } from '../history.ts';
 import type { Shop } from '../shop.ts';
 import { type EpochMs, type Grams, grams, type Minutes } from '../units.ts';
 

@@ -2,7 +2,7 @@
 
 import type { AlarmEvent } from '../crew/alarm-events.ts';
 import type { Entry } from '../history.ts';
-import { nameIn, nounOf } from '../ids.ts';
+import { nounOf, numberIn } from '../ids.ts';
 import type { Session } from '../session/session.ts';
 import type { Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
@@ -17,7 +17,7 @@ export interface DaySpraying {
 export function daySpraying(shop: Shop, entries: readonly Entry[]): DaySpraying {
   const streams = entries.flatMap(({ stream, alsoUnder }) => [stream, ...alsoUnder]);
   const numbers = new Set(
-    streams.filter((stream) => nounOf(stream) === 'session').map((stream) => Number(nameIn(stream))),
+    streams.filter((stream) => nounOf(stream) === 'session').map((stream) => numberIn(stream)),
   );
   return {
     sessions: [...numbers].sort((a, b) => a - b).flatMap((number) => shop.sessions.get(number) ?? []),

@@ -6,8 +6,7 @@ import { type BlendTotals, blendTotals } from '../batch/batch-clocks.ts';
 import { ratioError } from '../calc/mixing.ts';
 import { isRefused } from '../calc/refusal.ts';
 import { type Method, methods } from '../commands.ts';
-import { isAct } from '../corrections/undo.ts';
-import type { Correction, Entry } from '../history.ts';
+import { type Correction, type Entry, isAct } from '../history.ts';
 import type { PartName } from '../ids.ts';
 import { phaseOfPart } from '../part/part.ts';
 import { cureDueAt } from '../part/part-clocks.ts';
@@ -133,7 +132,13 @@ function curingNow(shop: Shop): DayRecord['curing'] {
 
 /** Answered by name, or by going on with the work: any later act on the same batch or part. */
 function ringsOf(shop: Shop, inside: (at: EpochMs) => boolean): readonly DayRing[] {
-  const nouns = [...shop.batches.values(), ...shop.cans.values(), ...shop.parts.values(), ...shop.places.values(), ...shop.sessions.values()];
+  const nouns = [
+    ...shop.batches.values(),
+    ...shop.cans.values(),
+    ...shop.parts.values(),
+    ...shop.places.values(),
+    ...shop.sessions.values(),
+  ];
   return nouns.flatMap(({ rings, entries }) => {
     const acts = entries.filter(isAct);
     return [...rings].flatMap(([key, list]) =>
@@ -142,7 +147,7 @@ function ringsOf(shop: Shop, inside: (at: EpochMs) => boolean): readonly DayRing
         .map((ring) => ({
           key: ring.ring === 1 ? key : `${key}/${ring.ring}`,
           lateMinutes: minutesBetween(ring.dueAt, ring.rangAt),
-          answered: ring.answered !== undefined || acts.some((entry) => entry.recordedAt > ring.rangAt),
+          answered: ring.answered !== undefined || acts.some((entry) => entry.seq > ring.seq),
         })),
     );
   });

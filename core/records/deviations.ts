@@ -2,10 +2,10 @@
 // over every act, so that a correction makes and unmakes deviations by itself.
 
 import { type Batch, foldBatch } from '../batch/batch.ts';
-import { catchRules, coatFromBatchRules, filterRules, mixRules, stirRules } from '../batch/batch-rules.ts';
+import { catchRules, coatFromBatchRules, filterRules, mixRules, stirRules, stopRules } from '../batch/batch-rules.ts';
 import { coatClimate } from '../coat/coat-climate.ts';
 import type { Entry } from '../history.ts';
-import { nameIn, nounOf } from '../ids.ts';
+import { nameIn, nounOf, numberIn } from '../ids.ts';
 import type { Objection } from '../objections.ts';
 import { foldPart, type Part } from '../part/part.ts';
 import { batchOf } from '../part/part-decide.ts';
@@ -30,18 +30,26 @@ export function deviationsIn(shop: Shop): readonly Deviation[] {
   );
 }
 
+/** What a correction or a late reading has made wrong: deviations of acts that had none of that code before. */
+export function newDeviations(before: Shop, after: Shop): readonly Deviation[] {
+  const name = ({ entry, objection }: Deviation) => `${entry.seq} ${objection.code}`;
+  const known = new Set(deviationsIn(before).map(name));
+  const stood = new Set(entriesIn(before).map(({ seq }) => seq));
+  return deviationsIn(after).filter((deviation) => stood.has(deviation.entry.seq) && !known.has(name(deviation)));
+}
+
 function objectionsAgainst(shop: Shop, entry: Entry): readonly Objection[] {
   switch (nounOf(entry.stream)) {
     case 'batch': {
-      const batch = shop.batches.get(Number(nameIn(entry.stream)));
+      const batch = shop.batches.get(numberIn(entry.stream));
       return batch === undefined ? [] : againstBatch(shop, batch, entry);
     }
     case 'can': {
-      const can = shop.cans.get(Number(nameIn(entry.stream)));
+      const can = shop.cans.get(numberIn(entry.stream));
       return can === undefined ? [] : againstCan(shop, can, entry);
     }
     case 'session': {
-      const session = shop.sessions.get(Number(nameIn(entry.stream)));
+      const session = shop.sessions.get(numberIn(entry.stream));
       return session === undefined ? [] : againstSession(shop, session, entry);
     }
     case 'part': {
@@ -87,6 +95,8 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
       return objectionsTo(catchRules, situation);
     case 'StirrerStarted':
       return objectionsTo(stirRules, situation);
+    case 'StirrerStopped':
+      return objectionsTo(stopRules, situation);
     case 'MixFiltered':
       return objectionsTo(filterRules, situation);
     default:

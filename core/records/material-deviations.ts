@@ -41,7 +41,10 @@ export function againstCan(shop: Shop, can: Can, entry: Entry): readonly Objecti
 export function againstWeighing(shop: Shop, batch: Batch, before: Batch, entry: Entry): readonly Objection[] {
   const { fact, happenedAt: at } = entry;
   const situation = (components: readonly Component[], from: readonly FromCan[] | undefined): WeighCase => ({
-    ...{ batch: before, air: airLog(shop, batch.place), at, components },
+    batch: before,
+    air: airLog(shop, batch.place),
+    at,
+    components,
     pours: (from ?? []).flatMap(({ can: number, grams }) => {
       const can = canBefore(shop.cans.get(number), entry);
       const onDate = localDay(shop.crew.zone, at);

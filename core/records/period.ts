@@ -5,8 +5,7 @@ import { type BlendTotals, blendTotals } from '../batch/batch-clocks.ts';
 import { ratioError } from '../calc/mixing.ts';
 import { isRefused } from '../calc/refusal.ts';
 import { type Can, leftGrams } from '../can/can.ts';
-import { isAct } from '../corrections/undo.ts';
-import type { Correction, Entry } from '../history.ts';
+import { type Correction, type Entry, isAct } from '../history.ts';
 import type { BatchNumber, PartName } from '../ids.ts';
 import { mixRatio } from '../products/sheet.ts';
 import type { Ring } from '../reminders/ring-log.ts';
@@ -118,7 +117,7 @@ function ringsWithin(shop: Shop, span: Span): PeriodRings {
   const { batches, cans, parts, places, sessions } = shop;
   const nouns = [batches, cans, parts, places, sessions].flatMap((each) => [...each.values()]);
   const rings = nouns.flatMap(({ rings: log, entries }) => {
-    const acts = entries.filter(isAct).map((entry) => entry.recordedAt);
+    const acts = entries.filter(isAct);
     return [...log].flatMap(([key, list]) =>
       list.filter((ring) => isWithin(span, ring.rangAt)).map((ring) => ({ key, ring, heardAt: heardAt(ring, acts) })),
     );
@@ -138,8 +137,8 @@ function ringsWithin(shop: Shop, span: Span): PeriodRings {
 }
 
 /** Answered by name, or by going on with the work. */
-function heardAt(ring: Ring, acts: readonly EpochMs[]): EpochMs | undefined {
-  const acted = acts.filter((at) => at > ring.rangAt).sort((a, b) => a - b)[0];
+function heardAt(ring: Ring, acts: readonly Entry[]): EpochMs | undefined {
+  const acted = acts.filter(({ seq }) => seq > ring.seq).sort((a, b) => a.seq - b.seq)[0]?.recordedAt;
   const named = ring.answered?.at;
   if (named === undefined || acted === undefined) return named ?? acted;
   return epochMs(Math.min(named, acted));

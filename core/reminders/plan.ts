@@ -2,14 +2,13 @@
 
 import { batchWishes } from '../batch/batch-reminders.ts';
 import { canWishes } from '../can/can-reminders.ts';
-import { isAct } from '../corrections/undo.ts';
 import { bellWishes } from '../crew/bell-reminder.ts';
 import { type Crew, peopleWithRole } from '../crew/crew.ts';
 import { digestWishes } from '../crew/digest-reminder.ts';
 import { handoverWishes } from '../crew/handover-reminder.ts';
 import { morningWishes } from '../crew/morning-reminder.ts';
 import { onDuty, pingedFor } from '../crew/shifts.ts';
-import type { Entry } from '../history.ts';
+import { type Entry, isAct } from '../history.ts';
 import {
   batchStream,
   canStream,
@@ -54,7 +53,7 @@ export function planReminders(
       stream,
       wishes()
         .map((wish) => withQuietHours(shop.crew, handedOn(shop.crew, entries, wish)))
-        .flatMap((wish) => numbered(shop.crew, rings, lastActAt(entries), wish)),
+        .flatMap((wish) => numbered(shop.crew, rings, lastActSeq(entries), wish)),
     );
   };
   const atHand = sheetsAtHand(shop);
@@ -130,15 +129,20 @@ function handedOn({ shifts }: Crew, entries: readonly Entry[], wish: Wish): Wish
 }
 
 /** Somebody acted, and so has heard; a picture is not taken as an answer to a bell. */
-function lastActAt(entries: readonly Entry[]): number {
+function lastActSeq(entries: readonly Entry[]): number {
   const acts = entries.filter((entry) => isAct(entry) && entry.fact.type !== 'PhotoFiled');
-  return Math.max(0, ...acts.map((entry) => entry.recordedAt));
+  return Math.max(0, ...acts.map((entry) => lastSeqOf(entry)));
+}
+
+/** A correction is an act as well: whoever corrects a batch has heard its bell. */
+function lastSeqOf(entry: Entry): number {
+  return Math.max(entry.seq, ...entry.corrections.map(({ seq }) => seq));
 }
 
 const wholeMs = (at: number): EpochMs => epochMs(Math.round(at));
 
 /** Rings once for its due time; again when that has moved later; on to others while a critical one goes unheard. */
-function numbered(crew: Crew, log: RingLog, actedAt: number, wish: Wish): readonly PlannedReminder[] {
+function numbered(crew: Crew, log: RingLog, actedSeq: number, wish: Wish): readonly PlannedReminder[] {
   const rings = log.get(wish.key) ?? [];
   const last = rings.at(-1);
   const next = rings.length + 1;
@@ -157,7 +161,7 @@ function numbered(crew: Crew, log: RingLog, actedAt: number, wish: Wish): readon
   if (last.answered === undefined && last.snoozed !== undefined) {
     return planned({ to: [last.snoozed.by], dueAt: last.snoozed.until });
   }
-  const heard = last.answered !== undefined || actedAt > last.rangAt;
+  const heard = last.answered !== undefined || actedSeq > last.seq;
   if (!wish.critical || heard) return [];
   // A ring that was put off was heard; the count goes on with the one after it.
   const unheard = rings.filter((ring) => ring.rangAt >= wish.dueAt && ring.snoozed === undefined).length;

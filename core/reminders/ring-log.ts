@@ -5,6 +5,8 @@ import type { PersonName } from '../ids.ts';
 import type { EpochMs } from '../units.ts';
 
 export interface Ring {
+  /** Of its event: what was recorded after it has heard it, if only in the same minute. */
+  readonly seq: number;
   readonly ring: number;
   readonly dueAt: EpochMs;
   readonly rangAt: EpochMs;
@@ -19,10 +21,11 @@ export type RingLog = ReadonlyMap<string, readonly Ring[]>;
 
 export function foldRings(entries: readonly Entry[]): RingLog {
   const log = new Map<string, Ring[]>();
-  for (const { fact, happenedAt, by } of entries) {
+  for (const { seq, fact, happenedAt, by } of entries) {
     if (fact.type === 'Rang') {
       const rings = log.get(fact.key) ?? [];
       rings.push({
+        seq,
         ring: fact.ring,
         dueAt: fact.dueAt,
         rangAt: happenedAt,
@@ -47,10 +50,4 @@ export function foldRings(entries: readonly Entry[]): RingLog {
     }
   }
   return log;
-}
-
-/** The last ring under a key that nobody has answered. */
-export function unanswered(log: RingLog, key: string): Ring | undefined {
-  const last = log.get(key)?.at(-1);
-  return last?.answered === undefined ? last : undefined;
 }

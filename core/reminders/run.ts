@@ -9,7 +9,7 @@ import type { ShopKeeper } from '../shop-keeper.ts';
 import { type EpochMs, epochMs } from '../units.ts';
 import { planReminders } from './plan.ts';
 import { createPosts } from './posts.ts';
-import type { PlannedReminder } from './wish.ts';
+import { byDueTime, type PlannedReminder } from './wish.ts';
 
 const leaseMs = 30_000;
 /** Shorter than a person takes to wonder; never longer than the lease. */
@@ -122,7 +122,7 @@ export function createRinger({ store, executor, keeper, messenger, clock, log, c
     return [...planReminders(keeper.shop()).values()]
       .flat()
       .filter(({ numberedKey }) => !posts.isPosted(numberedKey))
-      .sort((a, b) => a.dueAt - b.dueAt || (a.numberedKey < b.numberedKey ? -1 : 1));
+      .sort(byDueTime);
   }
 
   async function nextDueAt(): Promise<EpochMs | undefined> {

@@ -57,5 +57,9 @@ export interface PlannedReminder extends Wish {
 
 export const numberedKey = (key: string, ring: number): string => (ring === 1 ? key : `${key}/${ring}`);
 
+/** The soonest first; of one moment, by key. */
+export const byDueTime = (a: PlannedReminder, b: PlannedReminder): number =>
+  a.dueAt - b.dueAt || (a.numberedKey < b.numberedKey ? -1 : 1);
+
 /** Below a second a due time has not moved: sums over other pieces differ in their last binary digit. */
 export const movedMs = 1000;

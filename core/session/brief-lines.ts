@@ -82,15 +82,6 @@ export function linesFor(work: Work): readonly BriefLine[] {
   return briefLines.filter(({ works }) => works.includes(work));
 }
 
-/** Where the figures of a session come from. */
-export const figureSources = {
-  lel: '29 CFR 1910.94(c)(6)(ii); a quarter of the limit, or the stricter share that the crew has set',
-  exposure:
-    'vapour over the lowest published day limit (29 CFR 1910.1000, NIOSH Pocket Guide), times the mixing factor',
-  fan: 'open face times measured velocity',
-  face: '29 CFR 1910.107(b)(5)(i)',
-  oven: '440 ft3/min a US gallon (NFPA 86, from memory), or the solvent’s own figure where it asks for more',
-  purge: '20.9 exp(-v/V), well mixed; 19.5 %: 29 CFR 1910.146(b)',
-  settled: 'argon is 1.38 times as heavy as air (ideal gas) and lies in pits',
-  flush: '29 CFR 1910.107(g)(5)',
-} as const;
+/** What the figures of a session rest on: a formula and its source, worded in the catalogues. */
+export const figureSourceIds = ['lel', 'exposure', 'fan', 'face', 'oven', 'purge', 'settled', 'flush'] as const;
+export type FigureSourceId = (typeof figureSourceIds)[number];

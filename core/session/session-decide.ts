@@ -54,8 +54,14 @@ export function decideBrief(shop: Shop, said: Said<CommandOf<'brief'>>): Decisio
   const sprayers = command.sprayers === undefined ? [said.by] : command.sprayers.map(asFiled);
   const session = shop.nextNumber;
   const body: EventBody = {
-    ...{ type: 'SessionBriefed', session, sheet: found.sheet, place: placeOf(shop, command.place) },
-    ...{ sprayers, stays, out, insideVessel: command.insideVessel === true },
+    type: 'SessionBriefed',
+    session,
+    sheet: found.sheet,
+    place: placeOf(shop, command.place),
+    sprayers,
+    stays,
+    out,
+    insideVessel: command.insideVessel === true,
     ...(batch === undefined ? {} : { batch }),
     ...(command.attendant === undefined ? {} : { attendant: asFiled(command.attendant) }),
     ...(command.gramsPerHour === undefined ? {} : { gramsPerHour: command.gramsPerHour }),

@@ -1,7 +1,7 @@
 // The rules of a session asked again over what has happened.
 
 import type { Entry } from '../history.ts';
-import { nameIn, nounOf } from '../ids.ts';
+import { nounOf, numberIn } from '../ids.ts';
 import type { Objection } from '../objections.ts';
 import { objectionsTo } from '../rules.ts';
 import type { Shop } from '../shop.ts';
@@ -26,7 +26,7 @@ export function againstCoatUnderBrief(shop: Shop, entry: Entry): readonly Object
   const { fact, happenedAt: at } = entry;
   if (fact.type !== 'CoatApplied') return [];
   const stream = entry.alsoUnder.find((other) => nounOf(other) === 'session');
-  const session = stream === undefined ? undefined : shop.sessions.get(Number(nameIn(stream)));
+  const session = stream === undefined ? undefined : shop.sessions.get(numberIn(stream));
   // A session that is not loaded tells nothing: no deviation is made of it.
   if (stream !== undefined && session === undefined) return [];
   const spray =

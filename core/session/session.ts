@@ -65,9 +65,17 @@ export function foldSession(entries: readonly Entry[]): Session | undefined {
   if (opening?.fact.type !== 'SessionBriefed') return undefined;
   const { fact, happenedAt, by } = opening;
   let session: Session = {
-    ...{ number: fact.session, sheet: fact.sheet, batch: fact.batch, place: fact.place },
-    ...{ sprayers: fact.sprayers, stays: fact.stays, movedOut: fact.out, attendant: fact.attendant },
-    ...{ insideVessel: fact.insideVessel, gramsPerHour: fact.gramsPerHour, startsAt: fact.startsAt },
+    number: fact.session,
+    sheet: fact.sheet,
+    batch: fact.batch,
+    place: fact.place,
+    sprayers: fact.sprayers,
+    stays: fact.stays,
+    movedOut: fact.out,
+    attendant: fact.attendant,
+    insideVessel: fact.insideVessel,
+    gramsPerHour: fact.gramsPerHour,
+    startsAt: fact.startsAt,
     briefedAt: happenedAt,
     briefedBy: by,
     extraction: undefined,

@@ -1,6 +1,6 @@
 // The record in one SQLite file: statements, and immediate transactions in which everything lands or nothing.
 
-import { firstHash } from '../history.ts';
+import { firstHash, notActs } from '../history.ts';
 import type { CrewId, StreamId } from '../ids.ts';
 import type { Change, Store } from '../ports.ts';
 import { epochMs } from '../units.ts';
@@ -9,8 +9,7 @@ import { type EventRow, envelopeOf, rowOf } from './event-rows.ts';
 import { reminderRows } from './reminder-rows.ts';
 import { sqliteArchive } from './sqlite-archive.ts';
 
-/** Acts, as against what rang and who heard it. */
-const notActs = "('Rang', 'RingAnswered', 'RingSnoozed', 'HashGiven')";
+const typesOfNoAct = `(${notActs.map((type) => `'${type}'`).join(', ')})`;
 
 /** `:memory:` for a record that ends with the process. */
 export function openSqliteStore(file: string): Store {
@@ -36,7 +35,7 @@ export function openSqliteStore(file: string): Store {
     .pluck();
   const readTouched = database
     .prepare<[string, string], string>(
-      `select stream from event where crew = ? and by_person = ? and type not in ${notActs} order by seq desc limit 40`,
+      `select stream from event where crew = ? and by_person = ? and type not in ${typesOfNoAct} order by seq desc limit 40`,
     )
     .pluck();
   const readNumber = database
@@ -48,7 +47,7 @@ export function openSqliteStore(file: string): Store {
     .pluck();
   const readActedAt = database
     .prepare<[string], number | null>(
-      `select recorded_at from event where crew = ? and type not in ${notActs} order by seq desc limit 1`,
+      `select recorded_at from event where crew = ? and type not in ${typesOfNoAct} order by seq desc limit 1`,
     )
     .pluck();
   const readAnswer = database

@@ -184,6 +184,34 @@ const cases = {
     deviates: 'CureStarted 10:20 already-curing',
     liftedBy: 'lead',
   },
+  'stirrer-off': {
+    given: [...weighed, '08:30 stop 1'],
+    at: '08:40',
+    act: 'stop 1',
+    deviates: 'StirrerStopped 08:40 stirrer-off',
+    liftedBy: 'lead',
+  },
+  'ratio-out': {
+    // 1230 / 1200 - 1 is 2.5 %, where 2 % are allowed (invented).
+    given: ['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1230g'],
+    at: '09:48',
+    act: 'filter 1',
+    deviates: 'MixFiltered 09:48 ratio-out',
+    liftedBy: 'supervisor',
+  },
+  'already-released': {
+    given: [
+      ...dry,
+      '10:15 cure impeller-7 oven 90C',
+      '10:15 temp impeller-7 90C',
+      '11:15 out impeller-7',
+      '11:20 release impeller-7',
+    ],
+    at: '11:30',
+    act: 'release impeller-7',
+    deviates: 'PartReleased 11:30 already-released',
+    liftedBy: 'nobody',
+  },
   'not-curing': {
     given: dry,
     at: '10:20',

@@ -41,7 +41,7 @@ export function oneOf<T>(draw: Draw, choices: readonly [T, ...T[]]): T {
 export type Say = (draw: Draw) => Command;
 
 /** What a walk is mostly about, so that what is rare at random is met all the same. */
-export type Focus = 'any' | 'material' | 'spray';
+export type Focus = 'any' | 'material' | 'parts' | 'spray';
 
 export function nextAct(shop: Shop, now: EpochMs, draw: Draw, focus: Focus = 'any'): Command {
   const turning = atAnEdge(shop, now);
@@ -63,6 +63,11 @@ export function nextAct(shop: Shop, now: EpochMs, draw: Draw, focus: Focus = 'an
     const round = sessionActs(shop, now);
     const spraying = [round, round, round, round, round, round, round, straight, straight, room, people];
     const chosen = spraying[draw(spraying.length)] ?? room;
+    return chosen[draw(chosen.length)]?.(draw) ?? { verb: 'ok' };
+  }
+  if (focus === 'parts') {
+    const ofParts = [straight, straight, straight, each, last, last, last, last, room];
+    const chosen = ofParts[draw(ofParts.length)] ?? room;
     return chosen[draw(chosen.length)]?.(draw) ?? { verb: 'ok' };
   }
   const about = focus === 'material' ? Array.from({ length: 12 }, () => cans) : [];
@@ -259,7 +264,7 @@ function partActs(part: Part): readonly Say[] {
   const wet: Say = () => ({ verb: 'wet', part: part.name, wetFilmMicrometres: [micrometres(60), micrometres(65)] });
   switch (phaseOfPart(part).is) {
     case 'bare':
-      return [dry, oven, oven, out, release, () => heatShy(part.name)];
+      return [dry, oven, oven, out, out, release, () => heatShy(part.name)];
     case 'flashing':
       return [dry, dry, oven, oven, wet];
     case 'dry':

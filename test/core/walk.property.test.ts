@@ -14,7 +14,7 @@ import { ringUntil } from '../../bot/terminal/script.ts';
 import type { Stance } from '../../core/commands.ts';
 import { createExecutor, type Outcome, type Request } from '../../core/execute.ts';
 import { type Entry, type Envelope, firstHash, hashOf } from '../../core/history.ts';
-import type { StreamId } from '../../core/ids.ts';
+import { partStream, type StreamId } from '../../core/ids.ts';
 import type { Messenger } from '../../core/ports.ts';
 import { readSheet, type SheetShelf } from '../../core/products/sheet.ts';
 import { type Deviation, deviationsIn } from '../../core/records/deviations.ts';
@@ -23,9 +23,9 @@ import { createRinger } from '../../core/reminders/run.ts';
 import type { Shop } from '../../core/shop.ts';
 import { createShopKeeper } from '../../core/shop-keeper.ts';
 import { openSqliteStore } from '../../core/store/sqlite-store.ts';
-import { epochMs } from '../../core/units.ts';
+import { type EpochMs, epochMs } from '../../core/units.ts';
 import { demoCrew, demoShelf } from './given.ts';
-import { type Draw, edgesIn, nextAct, oneOf } from './walk-acts.ts';
+import { type Draw, edgesIn, type Focus, nextAct, oneOf } from './walk-acts.ts';
 import { coatFaults, judged } from './walk-oracle.ts';
 import { count, reachTable } from './walk-reach.ts';
 
@@ -161,8 +161,18 @@ function startWalk(file: string) {
     await takeNew();
   }
 
+  /** A picture comes from a front end, never from a typed line. */
+  async function photograph(id: string, by: string, now: EpochMs): Promise<void> {
+    const part = [...(await executor.look([...streams])).parts.keys()][0];
+    if (part === undefined) return;
+    const photo = { id, by, now, at: now, stream: partStream(part), reference: `invented-${id}`, caption: undefined };
+    await executor.filePhoto(photo, () => id);
+    await takeNew();
+  }
+
   return {
     say,
+    photograph,
     moveTo,
     now: clock.now,
     shop: () => executor.look([...streams]),
@@ -227,6 +237,13 @@ function manner(shop: Shop, now: number, draw: Draw): { readonly at: number; rea
   }
 }
 
+/** What a walk is mostly about: left to chance, the rarer trades would hardly come up. */
+function focusOf(walk: number): Focus {
+  if (walk > 50) return 'spray';
+  if (walk % 3 === 0) return 'material';
+  return walk % 3 === 1 && walk > 20 ? 'parts' : 'any';
+}
+
 const stepDraws = 24;
 const steps = fc.noBias(
   fc.array(fc.array(fc.nat(9_999), { minLength: stepDraws, maxLength: stepDraws }), {
@@ -254,8 +271,9 @@ it('given a crew at random, then after each thing said the record, its reading a
             const now = walk.now();
             const { at, stance } = manner(shop, now, draw);
             const by = oneOf(draw, ['kari', 'omar', 'rosa']);
-            const command = nextAct(shop, now, draw, walks > 50 ? 'spray' : walks % 3 === 0 ? 'material' : 'any');
+            const command = nextAct(shop, now, draw, focusOf(walks));
             await walk.say({ id: `said-${i}`, by, now, command, at: epochMs(at), stance });
+            if (i % 20 === 19) await walk.photograph(`photo-${i}`, by, now);
             seen.push(...walk.rawEventsAfter(seen.length));
           }
           expect(walk.rawEventsAfter(0)).toEqual(seen);

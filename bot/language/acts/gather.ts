@@ -99,9 +99,9 @@ export function gather(act: ActLine): Gathered | Fault {
   return filled;
 }
 
-/** `aplicar a impulsor-7`: the preposition, no part's letter. */
+/** `seca la pieza x`, `aplicar a x`: the preposition, no part's letter. */
 function isNoName(word: string): boolean {
-  return word === 'batch' || word === 'mezcla' || word === 'a';
+  return word === 'batch' || word === 'mezcla' || word === 'part' || word === 'a';
 }
 
 function isPlaceMark(word: string): boolean {

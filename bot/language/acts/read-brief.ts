@@ -9,7 +9,8 @@ import { type Fault, isFault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
 import { mannerOf } from '../stance.ts';
 import { readDateAndTime, readTimeOfDay } from '../times/time-typed.ts';
-import { dayOf, instantOf } from '../times/wall-clock.ts';
+import { instantTyped } from '../times/instant-typed.ts';
+import { dayOf, isoLocal } from '../times/wall-clock.ts';
 import { batchMarks, fillers } from '../trade-words.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
@@ -29,6 +30,7 @@ type Filling = {
 
 export function readBrief(act: ActLine): ActRead | Fault {
   const ahead = startFrom(act);
+  if (isFault(ahead)) return ahead;
   const manner = mannerOf(ahead.rest, act.line, act.context, true);
   if (isFault(manner)) return manner;
   const filled: Filling = { people: {}, placing: 'sprayers' };
@@ -45,8 +47,13 @@ export function readBrief(act: ActLine): ActRead | Fault {
   return { command, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
 }
 
+interface Ahead {
+  readonly startsAt?: EpochMs;
+  readonly rest: readonly Token[];
+}
+
 /** A time of day still to come today, or a date and time without `at` before it: when the spraying starts. */
-function startFrom({ tokens, context }: ActLine): { readonly startsAt?: EpochMs; readonly rest: readonly Token[] } {
+function startFrom({ tokens, context }: ActLine): Ahead | Fault {
   const { now, zone } = context;
   for (const [i, token] of tokens.entries()) {
     if (token.kind === 'word' && (token.word === 'permit' || token.word === 'permitted')) break;
@@ -57,11 +64,12 @@ function startFrom({ tokens, context }: ActLine): { readonly startsAt?: EpochMs;
     const time = readTimeOfDay(token.text);
     const at =
       exact !== undefined && exact !== 'no-such-time' && exact.offsetMinutes === undefined && !afterAt
-        ? instantOf(exact.day, exact.time, zone)
-        : time !== undefined && time !== 'no-such-time' && instantOf(dayOf(now, zone), time, zone) > now
-          ? instantOf(dayOf(now, zone), time, zone)
+        ? instantTyped(exact.day, exact.time, zone, token, isoLocal)
+        : time !== undefined && time !== 'no-such-time'
+          ? instantTyped(dayOf(now, zone), time, zone, token)
           : undefined;
-    if (at === undefined) continue;
+    if (at === undefined || (exact === undefined && typeof at === 'number' && at <= now)) continue;
+    if (typeof at !== 'number') return at;
     const from = afterAt ? i - 1 : i;
     return { startsAt: at, rest: [...tokens.slice(0, from), ...tokens.slice(i + 1)] };
   }

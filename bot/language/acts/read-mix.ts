@@ -23,7 +23,8 @@ export function readMix(typed: ActLine): CommandOf<'mix'> | Fault {
   if (amount === undefined) return { code: 'incomplete', needs: ['amount'] };
   const air = airFrom(gathered);
   return {
-    ...{ verb: 'mix', amount },
+    verb: 'mix',
+    amount,
     ...(sheet !== undefined && { sheet }),
     ...(air !== undefined && { air }),
     ...(vesselLitres !== undefined && { vesselLitres }),

@@ -53,7 +53,10 @@ function commandOf(act: ActLine, filled: Filling, { lot, expires }: Labelled): C
   const sheet = sheetFrom(act, filled.words);
   if (typeof sheet === 'object') return sheet;
   return {
-    ...{ verb: 'open', component, lot, grams },
+    verb: 'open',
+    component,
+    lot,
+    grams,
     ...(litres !== undefined && { litres }),
     ...(expires !== undefined && { expires }),
     ...(sheet !== undefined && { sheet }),

@@ -29,7 +29,9 @@ export function readCoat(act: ActLine): CommandOf<'coat'> | Fault {
   }
   if (typeof method !== 'string') return method;
   return {
-    ...{ verb: 'coat', parts, method },
+    verb: 'coat',
+    parts,
+    method,
     ...(batch !== undefined && { batch }),
     ...(passTokens.length > 0 && { pass: 'same-coat' as const }),
   };

@@ -7,7 +7,8 @@ import { looksLikePart } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
 import { readTimeOfDay } from '../times/time-typed.ts';
-import { dayAfter, dayOf, instantOf } from '../times/wall-clock.ts';
+import { instantTyped } from '../times/instant-typed.ts';
+import { dayAfter, dayOf } from '../times/wall-clock.ts';
 import { fillers, methodsByWord } from '../trade-words.ts';
 import { type Token, tokensAt } from '../typed/tokens.ts';
 import { type ActLine, leftOver } from './act-line.ts';
@@ -42,7 +43,8 @@ export function readPlan(act: ActLine): Question | Fault {
     return { code: 'incomplete', needs: ['method'], tries };
   }
   const asked: PlanAsked = {
-    ...{ parts, method },
+    parts,
+    method,
     ...(film !== undefined && { dryFilmMicrometres: film }),
     ...(sheet !== undefined && { sheet }),
     ...(readyAt !== undefined && { readyAt }),
@@ -148,7 +150,9 @@ function takeReady(act: ActLine, filled: Filling, index: number): number | Fault
   if (time === undefined || time === 'no-such-time') return { code: 'impossible', token, needs: ['ready-time'] };
   const { now, zone } = act.context;
   const today = dayOf(now, zone);
-  const next = instantOf(today, time, zone);
-  filled.readyAt = next > now ? next : instantOf(dayAfter(today), time, zone);
+  const next = instantTyped(today, time, zone, token);
+  const readyAt = typeof next === 'number' && next <= now ? instantTyped(dayAfter(today), time, zone, token) : next;
+  if (typeof readyAt !== 'number') return readyAt;
+  filled.readyAt = readyAt;
   return at + 1;
 }

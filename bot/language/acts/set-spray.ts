@@ -99,7 +99,9 @@ function setBooth(tokens: readonly Token[]): SettingRead {
   if (face === undefined) return { code: 'incomplete', needs: ['area'] };
   // `set booth 4m2`: the place is called what it is.
   return {
-    ...{ name: 'booth', place: place ?? 'booth', faceSquareMetres: face },
+    name: 'booth',
+    place: place ?? 'booth',
+    faceSquareMetres: face,
     ...(room !== undefined && { cubicMetres: room }),
   };
 }

@@ -5,7 +5,8 @@ import { type EpochMs, epochMs } from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
 import type { Token } from '../typed/tokens.ts';
 import { readDate, readDateAndTime, readTimeOfDay } from './time-typed.ts';
-import { type CalendarDay, dayBefore, dayOf, instantOf, shownMs, type TimeOfDay } from './wall-clock.ts';
+import { instantTyped } from './instant-typed.ts';
+import { type CalendarDay, dayBefore, dayOf, isoLocal, shownMs, type TimeOfDay } from './wall-clock.ts';
 
 export interface Clock {
   readonly now: EpochMs;
@@ -32,7 +33,7 @@ export function saidTimeFrom(tokens: readonly Token[], from: number, clock: Cloc
   switch (token.kind) {
     case 'word':
       if (token.word === 'at') return timeAfterAt(tokens, from, clock);
-      if (token.word === 'ago') return agoFirst(tokens, from, clock);
+      if (token.word === 'hace') return agoFirst(tokens, from, clock);
       return timeFrom(tokens, from, from, clock, false) ?? wordsAgo(tokens, from, clock);
     case 'quantity':
     case 'number':
@@ -71,7 +72,7 @@ function timeFrom(
   if (exact !== undefined) {
     const at =
       exact.offsetMinutes === undefined
-        ? instantOf(exact.day, exact.time, clock.zone)
+        ? instantTyped(exact.day, exact.time, clock.zone, first, isoLocal)
         : shownMs(exact.day, exact.time) - exact.offsetMinutes * msPerMinute;
     return past(at, first, from, index + 1, clock);
   }
@@ -86,7 +87,7 @@ function timeFrom(
       : undefined;
   }
   if (time.time === 'no-such-time') return impossible(tokens[timeAt]);
-  return past(instantOf(named, time.time, clock.zone), tokens[timeAt], from, time.to, clock);
+  return past(instantTyped(named, time.time, clock.zone, tokens[timeAt]), tokens[timeAt], from, time.to, clock);
 }
 
 function timeOfDayFrom(
@@ -105,7 +106,7 @@ function timeOfDayFrom(
   // `9:75` is meant as a time; `0..a` may be a name.
   if (read.time === 'no-such-time') return afterAt || first.text.includes(':') ? impossible(first) : undefined;
   const day = dayNamedAfter(tokens, read.to, clock);
-  if (day !== undefined) return past(instantOf(day, read.time, clock.zone), first, from, read.to + 1, clock);
+  if (day !== undefined) return past(instantTyped(day, read.time, clock.zone, first), first, from, read.to + 1, clock);
   return latestPast(read.time, first, from, read.to, clock);
 }
 
@@ -119,10 +120,11 @@ function dayNamedAfter(tokens: readonly Token[], index: number, clock: Clock): C
 
 function latestPast(time: TimeOfDay, token: Token, from: number, to: number, clock: Clock): SaidTime | Fault {
   const today = dayOf(clock.now, clock.zone);
-  const at = instantOf(today, time, clock.zone);
+  const at = instantTyped(today, time, clock.zone, token);
+  if (typeof at !== 'number') return at;
   if (at <= clock.now) return { at, from, to };
   if (at - clock.now <= hoursAhead * msPerHour) return { code: 'in-the-future', needs: ['time'], ...tokenOf(token) };
-  return { at: instantOf(dayBefore(today), time, clock.zone), from, to };
+  return past(instantTyped(dayBefore(today), time, clock.zone, token), token, from, to, clock);
 }
 
 interface ClockTime {
@@ -216,7 +218,8 @@ function wordsAgo(tokens: readonly Token[], from: number, clock: Clock): SaidTim
   return undefined;
 }
 
-function past(at: number, token: Token | undefined, from: number, to: number, clock: Clock): SaidTime | Fault {
+function past(at: number | Fault, token: Token | undefined, from: number, to: number, clock: Clock): SaidTime | Fault {
+  if (typeof at !== 'number') return at;
   if (at > clock.now) return { code: 'in-the-future', needs: ['time'], ...tokenOf(token) };
   return at < earliest ? impossible(token) : { at: epochMs(at), from, to };
 }

@@ -1,6 +1,6 @@
 // From what a wall clock shows to the instant, in the shop's zone, and back. Where clocks are set back an hour shows
-// twice, where they are set forward one never shows: the earlier instant is taken both times. It ends a pot life or a
-// recoat window sooner; a time to come can never come of it.
+// twice: the earlier instant is taken. It ends a pot life or a recoat window sooner; a time to come can never come of it.
+// Where they are set forward an hour never shows: whoever reads a typed time asks about it.
 
 import { DateTime, IANAZone } from 'luxon';
 import { type EpochMs, epochMs } from '../../../core/units.ts';
@@ -27,6 +27,20 @@ export function instantOf(day: CalendarDay, time: TimeOfDay, zone: string): Epoc
   const candidates = offsets.map((offset) => shown - offset * msPerMinute);
   const real = candidates.filter((at) => at + offsetMinutes(at, zone) * msPerMinute === shown);
   return epochMs(Math.min(...(real.length > 0 ? real : candidates)));
+}
+
+/** Where the wall clock skips this: the instants either side that may have been meant, earlier first. */
+export function aroundSkipped(day: CalendarDay, time: TimeOfDay, zone: string): readonly EpochMs[] | undefined {
+  const shown = shownMs(day, time);
+  const candidates = offsetsAround(shown, zone).map((offset) => shown - offset * msPerMinute);
+  if (candidates.some((at) => at + offsetMinutes(at, zone) * msPerMinute === shown)) return undefined;
+  return candidates.map(epochMs).sort((a, b) => a - b);
+}
+
+/** As it would be typed on that day; with its date where it falls on another. */
+export function typedOn(day: CalendarDay, at: EpochMs, zone: string): string {
+  const local = DateTime.fromMillis(at, { zone });
+  return local.day === day.day ? local.toFormat('HH:mm') : isoLocal(at, zone);
 }
 
 /** True where the wall clock shows this twice. */

@@ -7,7 +7,6 @@ const meanings: readonly (readonly [string, string])[] = [
   // When and how.
   ['already', 'ya'],
   ['permit', 'permiso autoriza autorizado'],
-  ['ago', 'hace'],
   ['yesterday', 'ayer'],
   ['today', 'hoy'],
   ['noon', 'mediodia'],

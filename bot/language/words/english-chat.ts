@@ -24,7 +24,7 @@ export const englishChat = {
     `You are ${you}, ${role}.`,
   ],
   people: (names: string) => `People: ${names}.`,
-  channel: (channel: string | undefined) =>
+  channel: (channel: string | undefined): string =>
     channel === undefined ? 'No channel yet: invite me into the crew’s channel.' : 'Batches go to',
   sheetNow: (sheet: string, air: string, digest: string) =>
     `Sheet: ${sheet}. Air serves for ${air}. The day comes at ${digest}.`,

@@ -5,8 +5,21 @@ import { type SolventId, solvents } from '../../../core/calc/solvents.ts';
 import type { Method } from '../../../core/commands.ts';
 import type { PlaceName } from '../../../core/ids.ts';
 import type { ObjectionCode } from '../../../core/objections.ts';
+import type { FigureSourceId } from '../../../core/session/brief-lines.ts';
 import type { EmergencyField } from '../../../core/session/session-commands.ts';
 import { type VocabularyName, vocabulary } from '../vocabulary.ts';
+
+const figureSources: Readonly<Record<FigureSourceId, string>> = {
+  lel: '29 CFR 1910.94(c)(6)(ii); a quarter of the limit, or the stricter share that the crew has set',
+  exposure:
+    'vapour over the lowest published day limit (29 CFR 1910.1000, NIOSH Pocket Guide), times the mixing factor',
+  fan: 'open face times measured velocity',
+  face: '29 CFR 1910.107(b)(5)(i)',
+  oven: '440 ft3/min a US gallon (NFPA 86, from memory), or the solvent’s own figure where it asks for more',
+  purge: '20.9 exp(-v/V), well mixed; 19.5 %: 29 CFR 1910.146(b)',
+  settled: 'argon is 1.38 times as heavy as air (ideal gas) and lies in pits',
+  flush: '29 CFR 1910.107(g)(5)',
+};
 
 export const englishNames = {
   method: (method: Method): string => method,
@@ -15,7 +28,8 @@ export const englishNames = {
   solvent: (id: SolventId): string => solvents[id].name,
   rule: (code: ObjectionCode): string => code.replaceAll('-', ' '),
   emergencyField: (field: EmergencyField): string => field,
-  /** Where a line or a figure comes from; what is quoted of a sheet stays as it is. */
+  figureSource: (id: FigureSourceId): string => figureSources[id],
+  /** Where a line comes from; what is quoted of a sheet stays as it is. */
   source: (source: string): string => source,
 };
 

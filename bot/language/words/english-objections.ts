@@ -41,7 +41,7 @@ export function englishObjection(objection: Objection, f: Figures): string {
     case 'rags-not-canned':
       return englishSessionObjection(objection, f);
     case 'air-needed': {
-      const what = { temperature: 'The air temperature', humidity: 'The humidity', both: 'The air' }[objection.missing];
+      const what = { temperature: 'The air temperature', both: 'The air' }[objection.missing];
       const old =
         objection.lastReadAt === undefined
           ? 'nobody has read it yet'
@@ -58,6 +58,10 @@ export function englishObjection(objection: Objection, f: Figures): string {
       return 'Nobody has said what A and B weighed. Say weigh first.';
     case 'ratio-out':
       return `Ratio off by ${f.signedPercent(objection.errorPercent)}, the sheet allows ${f.percent(objection.tolerancePercent, 1)} either way.`;
+    case 'stirrer-off':
+      return 'By the record the stirrer does not turn.';
+    case 'already-released':
+      return `Released at ${f.timeDown(objection.at)} already.`;
     case 'already-filtered':
       return `Filtered at ${f.timeDown(objection.at)} already.`;
     case 'blend-not-done': {
@@ -134,6 +138,7 @@ export const englishHolding: Readonly<Record<HoldingCode, string>> = {
   'pot-dead': 'coated from a thick or gelled pot',
   'pot-empty': 'coated from a pot that was empty by the record',
   'not-weighed': 'coated from a mix nobody weighed',
+  'ratio-out': 'coated from a mix off its ratio',
   'blend-not-done': 'coated before the mix was stirred or stood its time',
   'not-filtered': 'coated from a mix not filtered',
   'caught-not-filtered': 'coated with caught mix not filtered again',
@@ -177,7 +182,7 @@ function englishBreach(breach: Breach, f: Figures): string {
     case 'highestHumidityPercent':
       return `humidity ${read(f.percent)}, at most ${f.percent(allowed)}`;
     case 'leastSpreadCelsius':
-      return `steel ${read(spread)} above the dew point, at least ${spread(allowed)}`;
+      return `steel ${given === 'not-read' ? 'not read' : `${spread(Math.abs(given))} ${given < 0 ? 'below' : 'above'} the dew point`}, at least ${spread(allowed)} above it`;
   }
 }
 

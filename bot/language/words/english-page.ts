@@ -42,7 +42,8 @@ export const englishPage = {
   airTooOld: 'too old: read it again',
   airNever: 'Nobody has read the air yet',
   dewPoint: (temperature: string) => `dew point ${temperature}`,
-  surface: (temperature: string, spread: string) => `steel ${temperature}, ${spread} above it`,
+  surface: (temperature: string, spread: string) =>
+    `steel ${temperature}, ${spread.replace(/^[-−]/, '')} ${/^[-−]/.test(spread) ? 'below' : 'above'} it`,
   sections: { batches: 'Batches, cans, spraying', parts: 'Parts', rings: 'Rings next', air: 'Air', running: 'Running' },
   noBatches: 'No batch is open.',
   noParts: 'No part is waiting.',

@@ -97,7 +97,7 @@ export const englishParts = {
   humidityUnknown: (minutes: string) => `${minutes} without credit: nobody read the humidity.`,
   nightHumidity: "The night's humidity was not read: taken as the readings before and after it.",
   adhesion: (part: string, rating: string) => `${part}: adhesion ${rating}`,
-  adhesionScale: (rating: string) =>
+  adhesionScale: (rating: string): string =>
     rating.endsWith('B')
       ? 'ASTM D3359 method B: 5B none away, 0B more than 65 %.'
       : 'ISO 2409: 0 none away, 5 the worst.',

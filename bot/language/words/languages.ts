@@ -1,8 +1,9 @@
 // Which languages there are. A person whose language is not here is told in English.
 
 import { english, type Words } from './english.ts';
+import { spanish } from './spanish.ts';
 
-const catalogues: Readonly<Record<string, Words>> = { en: english };
+const catalogues: Readonly<Record<string, Words>> = { en: english, es: spanish };
 
 export const languages: readonly string[] = Object.keys(catalogues);
 

@@ -4,6 +4,7 @@
 import type { SolventId } from '../../../core/calc/solvents.ts';
 import type { Method } from '../../../core/commands.ts';
 import type { ObjectionCode } from '../../../core/objections.ts';
+import type { FigureSourceId } from '../../../core/session/brief-lines.ts';
 import type { EmergencyField } from '../../../core/session/session-commands.ts';
 import type { VocabularyName } from '../vocabulary.ts';
 import { spanishVocabulary } from '../vocabulary-spanish.ts';
@@ -87,6 +88,8 @@ const rules: Readonly<Record<ObjectionCode, string>> = {
   'not-weighed': 'sin pesar',
   'ratio-out': 'relación fuera de tolerancia',
   'already-filtered': 'ya filtrada',
+  'already-released': 'ya liberada',
+  'stirrer-off': 'agitador parado',
   'blend-not-done': 'agitado o inducción sin terminar',
   'not-filtered': 'sin filtrar',
   'past-pot-life': 'vida útil pasada',
@@ -147,16 +150,18 @@ const emergencyFields: Readonly<Record<EmergencyField, string>> = {
 const sources: Readonly<Record<string, string>> = {
   'common practice, no source': 'práctica común, sin fuente',
   "29 CFR 1910.146; the employer's confined-space permit": '29 CFR 1910.146; permiso de la empresa para espacios confinados',
-  '29 CFR 1910.94(c)(6)(ii); a quarter of the limit, or the stricter share that the crew has set':
-    '29 CFR 1910.94(c)(6)(ii); un cuarto del límite, o la parte más estricta que haya fijado la cuadrilla',
-  'vapour over the lowest published day limit (29 CFR 1910.1000, NIOSH Pocket Guide), times the mixing factor':
+};
+
+const figureSources: Readonly<Record<FigureSourceId, string>> = {
+  lel: '29 CFR 1910.94(c)(6)(ii); un cuarto del límite, o la parte más estricta que haya fijado la cuadrilla',
+  exposure:
     'vapor entre el límite diario publicado más bajo (29 CFR 1910.1000, guía de bolsillo de NIOSH), por el factor de mezcla de aire',
-  'open face times measured velocity': 'cara abierta por velocidad medida',
-  '440 ft3/min a US gallon (NFPA 86, from memory), or the solvent’s own figure where it asks for more':
-    '440 ft³/min por galón de EE. UU. (NFPA 86, de memoria), o el dato propio del disolvente si pide más',
-  '20.9 exp(-v/V), well mixed; 19.5 %: 29 CFR 1910.146(b)': '20,9 exp(-v/V), bien mezclado; 19,5 %: 29 CFR 1910.146(b)',
-  'argon is 1.38 times as heavy as air (ideal gas) and lies in pits':
-    'el argón pesa 1,38 veces lo que el aire (gas ideal) y se queda en los fosos',
+  fan: 'cara abierta por velocidad medida',
+  face: '29 CFR 1910.107(b)(5)(i)',
+  oven: '440 ft³/min por galón de EE. UU. (NFPA 86, de memoria), o el dato propio del disolvente si pide más',
+  purge: '20,9 exp(-v/V), bien mezclado; 19,5 %: 29 CFR 1910.146(b)',
+  settled: 'el argón pesa 1,38 veces lo que el aire (gas ideal) y se queda en los fosos',
+  flush: '29 CFR 1910.107(g)(5)',
 };
 
 /** Words and example of a row as a Spanish reader may type them. */
@@ -172,5 +177,26 @@ export const spanishNames: typeof english.names = {
   solvent: (id) => solventNames[id],
   rule: (code) => rules[code],
   emergencyField: (field) => emergencyFields[field],
+  figureSource: (id) => figureSources[id],
   source: (source) => sources[source] ?? source.replaceAll(/(?<=\)) and (?=\d|\()/g, ' y '),
 };
+
+const methodNames: Readonly<Record<string, string>> = spanishMethods;
+
+/** Where the method comes as plain text. */
+export function spanishMethod(method: string): string {
+  return methodNames[method] ?? method;
+}
+
+const emergencyWords: Readonly<Record<string, string>> = emergencyFields;
+
+export function spanishEmergencyWord(field: string): string {
+  return emergencyWords[field] ?? field;
+}
+
+const materialNames: Readonly<Record<string, string>> = solventNames;
+
+/** A solvent by its name in the record, else the shop's own name. */
+export function spanishMaterialName(material: string): string {
+  return materialNames[material] ?? material;
+}

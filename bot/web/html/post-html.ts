@@ -32,9 +32,16 @@ function cardHtml({ n, answer }: Post, viewer: Viewer): Html {
   return html`<article class="card ${card.tone} ${kind}" data-code="${answer.code ?? ''}">
 <header><span class="hole">${mark(card)}</span><h2>${card.title}</h2><p class="when">${stands === '' ? '' : html`<span class="kind">${stands}</span> `}<time datetime="${answer.at}">${time}</time></p></header>
 ${card.facts.length === 0 ? '' : html`<dl>${card.facts.map((fact) => html`<div data-fact="${fact.id}"><dt>${fact.label}</dt><dd>${unbroken(fact.shown)}</dd></div>`)}</dl>`}
-${card.lines.map((line) => html`<p>${unbroken(line)}</p>`)}
+${card.lines.map((line) => html`<p>${lineHtml(line, card, viewer)}</p>`)}
 ${card.hazards.map(({ text, source }) => html`<p class="hazard"><b>!</b> ${text} <small>(${source})</small></p>`)}
 ${imageHtml(card, viewer)}${tapsHtml(card, n, viewer)}${nextHtml(card, answer.at, viewer)}</article>`;
+}
+
+/** Where the machine keeps a paper is nothing to a phone: there it is fetched. */
+function lineHtml(line: string, { paper }: Card, { paperLink }: Viewer): Html | string {
+  if (paper === undefined || !line.endsWith(`/${paper}`)) return unbroken(line);
+  const name = paper.slice(paper.indexOf('/') + 1);
+  return html`<a class="paper" href="${paperLink(paper)}" download="${name}">${name}</a>`;
 }
 
 /** The tone as a word for who hears the page, and as a shape: never colour alone. */

@@ -13,4 +13,6 @@ export interface Viewer {
   readonly token: string;
   /** The number of the newest post: a tap pressed again on a newer page is a new delivery. */
   readonly latest: number;
+  /** Where a paper can be fetched, by its name in the tray. */
+  readonly paperLink: (paper: string) => string;
 }

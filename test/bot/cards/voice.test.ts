@@ -9,7 +9,7 @@ import {
   briefLineIds,
   briefLines,
   commonPractice,
-  figureSources,
+  figureSourceIds,
   linesFor,
 } from '../../../core/session/brief-lines.ts';
 import { works } from '../../../core/session/session-commands.ts';
@@ -63,8 +63,11 @@ describe('the sources', () => {
     expect(linesFor(work).length).toBeGreaterThanOrEqual(5);
   });
 
-  it('given every figure, then it says where it comes from', () => {
-    expect(Object.values(figureSources).every((source) => source.length > 5)).toBe(true);
+  it.each(languages)('given %s, then every figure says where it comes from, and none says another’s', (language) => {
+    const { figureSource } = wordsIn(language).names;
+    const said = figureSourceIds.map(figureSource);
+    expect(said.filter((source) => source.length <= 5)).toEqual([]);
+    expect(new Set(said).size).toBe(figureSourceIds.length);
   });
 });
 

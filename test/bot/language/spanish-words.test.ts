@@ -23,14 +23,17 @@ describe('the Spanish words', () => {
     expect(nameOf(readLine(spanishVocabulary[name].example, shop))).toBe(name);
   });
 
-  it.each(vocabularyNames)('given the rest of the Spanish example after any Spanish word for %s, then it reads as that', (name) => {
-    const { words, example } = spanishVocabulary[name];
-    const printed = words[0] ?? '';
-    const rest = withoutAccents(example).slice(printed.length);
-    // The example of the traveller begins with three words.
-    if (!withoutAccents(example).startsWith(printed)) return;
-    for (const word of words) expect(nameOf(readLine(`${word}${rest}`, shop)), word).toBe(name);
-  });
+  it.each(vocabularyNames)(
+    'given the rest of the Spanish example after any Spanish word for %s, then it reads as that',
+    (name) => {
+      const { words, example } = spanishVocabulary[name];
+      const printed = words[0] ?? '';
+      const rest = withoutAccents(example).slice(printed.length);
+      // The example of the traveller begins with three words.
+      if (!withoutAccents(example).startsWith(printed)) return;
+      for (const word of words) expect(nameOf(readLine(`${word}${rest}`, shop)), word).toBe(name);
+    },
+  );
 
   it.each(vocabularyNames)('given any Spanish word for %s, then no other row has it', (name) => {
     for (const word of spanishVocabulary[name].words) {

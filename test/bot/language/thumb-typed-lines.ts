@@ -23,8 +23,8 @@ import {
 } from '../../../core/units.ts';
 import { materialLines } from './material-lines.ts';
 import { sessionLines } from './session-lines.ts';
-import { spanishLines } from './spanish-lines.ts';
 import { utc } from './shop-at-ten.ts';
+import { spanishLines } from './spanish-lines.ts';
 
 export type Expected =
   | { readonly kind: 'command'; readonly command: Command; readonly at?: EpochMs; readonly stance?: Stance }

@@ -3,6 +3,7 @@
 import { join } from 'node:path';
 import { virtualClock } from '../../../bot/clocks.ts';
 import { wordsIn } from '../../../bot/language/words/languages.ts';
+import { paperTray } from '../../../bot/records/paper-tray.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';
 import { readAssets } from '../../../bot/web/assets.ts';
 import { openConversation } from '../../../bot/web/conversation.ts';
@@ -49,7 +50,8 @@ export async function openShop({ joinCode, crew = shopCrew, notice, folder }: Sh
     tell: (answer: Parameters<typeof conversation.tell>[0]) => conversation.tell(answer),
     wasTold: (key: string) => conversation.wasTold(key),
   };
-  const wired = wire({ store, clock, log: silentLog, crewFile: crew, shelf, frontEnd });
+  const papers = paperTray(folder);
+  const wired = wire({ store, clock, log: silentLog, crewFile: crew, shelf, papers, frontEnd });
   const secret = pageSecret(folder);
 
   const openAt = (port: number): Promise<Page> =>
@@ -59,6 +61,7 @@ export async function openShop({ joinCode, crew = shopCrew, notice, folder }: Sh
         conversation,
         overview: wired.overview,
         picture: wired.picture,
+        papers,
         crew: crew.name,
         people: crew.people.map(({ name }) => name),
         words: wordsIn('en'),
@@ -83,6 +86,7 @@ export async function openShop({ joinCode, crew = shopCrew, notice, folder }: Sh
     address,
     clock,
     conversation: () => conversation,
+    papers,
     board: wired.overview.board,
     /** Time passes, and what comes due rings. */
     wait: (duration: number) => ringUntil(epochMs(clock.now() + duration * 60_000), wired.ringer, clock),

@@ -39,18 +39,23 @@ describe('given a mix with too little B (1201 g and 1142 g at 1 : 1, 4.9 % off w
   });
 
   it('when it was added too late all the same, then it is marked and what was filtered is filtered no more', async () => {
-    const shift = await given([...offRatio, '09:48 filter 1', '09:50 add 1 b 59g already', '11:40 filter 1']);
-    expect(await shift.deviations()).toEqual(['PartAdded 09:50 added-too-late']);
+    const shift = await given([...offRatio, '09:48 filter 1 already', '09:50 add 1 b 59g already', '11:40 filter 1']);
+    expect(await shift.deviations()).toEqual(['MixFiltered 09:48 ratio-out', 'PartAdded 09:50 added-too-late']);
   });
 
   it('when a part was coated before, then the weighing stays marked', async () => {
     const shift = await given([
       ...offRatio,
-      '09:48 filter 1',
-      '09:50 coat impeller-7 1 spray',
+      '09:48 filter 1 already',
+      '09:50 coat impeller-7 1 spray already',
       '09:55 add 1 b 59g already',
     ]);
-    expect(await shift.deviations()).toEqual(['PartsWeighed 08:05 ratio-out', 'PartAdded 09:55 added-too-late']);
+    expect(await shift.deviations()).toEqual([
+      'PartsWeighed 08:05 ratio-out',
+      'MixFiltered 09:48 ratio-out',
+      'CoatApplied 09:50 ratio-out',
+      'PartAdded 09:55 added-too-late',
+    ]);
   });
 
   it('when the addition overshoots, then it is the addition that is marked', async () => {

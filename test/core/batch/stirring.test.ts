@@ -72,7 +72,13 @@ describe('the stirrer', () => {
   });
 
   it('given it was started twice or stopped twice, then the clock does not run twice', async () => {
-    const shift = await given([...weighedAt(24), '08:10 stir 1', '08:30 stop 1', '08:40 stop 1', '09:00 stir 1']);
+    const shift = await given([
+      ...weighedAt(24),
+      '08:10 stir 1',
+      '08:30 stop 1',
+      '08:40 stop 1 already',
+      '09:00 stir 1',
+    ]);
     expect(await shift.plan()).toMatchObject({ [stirDone]: '10:12' });
   });
 });
@@ -97,8 +103,15 @@ describe('where the sheet gives no figure', () => {
   });
 
   it('given it rang at the slowest and was heard, when credit begins only later, then it rings again, numbered', async () => {
+    const shift = await given([...weighedAt(12), '10:01 ok', '10:05 air 20C 50%']);
+    expect(await shift.plan()).toMatchObject({ [`${stirDone}/2`]: '11:55' });
+  });
+
+  it('given credit comes so late that the pot dies first, then nobody is told to filter it', async () => {
+    // At 12 degC the pot runs at the sheet's fastest, 200 minutes: 150 of them by 10:30, then a quarter of 360 at 20 degC.
     const shift = await given([...weighedAt(12), '10:01 ok', '10:30 air 20C 50%']);
-    expect(await shift.plan()).toMatchObject({ [`${stirDone}/2`]: '12:20' });
+    expect(await shift.plan()).toMatchObject({ 'batch/1/pot-end': '12:00' });
+    expect(await shift.plan()).not.toHaveProperty([`${stirDone}/2`]);
   });
 
   it('given no air was ever read, then no credit, and the objection says that it is unknown', async () => {

@@ -42,6 +42,21 @@ describe('an amendment', () => {
     expect(await shift.plan()).toMatchObject({ 'batch/1/stir-done': '09:50', 'batch/1/pot-half': '10:00' });
   });
 
+  it('given thick and later gelled, when the time of one is amended, then that one moves and not the other', async () => {
+    const shift = await given([...weighed, '10:10 thick 1', '10:40 gel 1']);
+    expect(await shift.when('10:45 amend 1 thick at 10:05 "told late"')).toEqual({ recorded: ['Amended'] });
+    expect(await shift.when('10:46 amend 1 gel at 10:35 "told late"')).toEqual({ recorded: ['Amended'] });
+    const seen = ((await shift.shop()).batches.get(1)?.entries ?? []).flatMap(({ fact, happenedAt }) =>
+      fact.type === 'MixThickened' ? [`${fact.seen} ${shift.spoken(happenedAt)}`] : [],
+    );
+    expect(seen).toEqual(['thick 10:05', 'gelled 10:35']);
+  });
+
+  it('given only thick, when a gel is amended, then there is none to amend', async () => {
+    const shift = await given([...weighed, '10:10 thick 1']);
+    expect(await shift.when('10:45 amend 1 gel at 10:05 "told late"')).toEqual({ unclear: 'nothing-to-amend' });
+  });
+
   it('given only the humidity was wrong, then the temperature stays', async () => {
     const shift = await given(weighed);
     await shift.when('08:30 amend air 90% misread');

@@ -7,6 +7,7 @@ import type { HomeView, KnownBlock, ModalView } from '@slack/types';
 import { type WebSocket, WebSocketServer } from 'ws';
 import type { SlackMethod } from '../../../../bot/slack/slack-methods.ts';
 import { assertSlackMessage, viewComplaints } from './assert-slack-message.ts';
+import { fakeFiles } from './fake-files.ts';
 
 export interface FakeMessage {
   readonly channel: string;
@@ -38,7 +39,7 @@ export interface Whisper {
   readonly blocks: readonly KnownBlock[];
 }
 
-export interface FakeSlack {
+export interface FakeSlack extends Pick<ReturnType<typeof fakeFiles>, 'files' | 'setFilesDown'> {
   readonly apiUrl: string;
   readonly calls: FakeCall[];
   readonly messages: FakeMessage[];
@@ -77,6 +78,7 @@ export async function startFakeSlack(now: () => number): Promise<FakeSlack> {
   const homes = new Map<string, HomeView>();
   const users = new Map<string, { name: string; locale?: string }>();
   const groups = new Map<string, readonly string[]>();
+  const { files, setFilesDown, ...filed } = fakeFiles(() => origin);
   const faults = new Map<string, Fault[]>();
   const triggers = new Set<string>();
   const spent = new Set<string>();
@@ -131,6 +133,7 @@ export async function startFakeSlack(now: () => number): Promise<FakeSlack> {
       found((message) => message.channel === channel && message.thread === undefined),
     'conversations.replies': ({ channel, ts }) =>
       found((message) => message.channel === channel && message.thread === ts),
+    ...filed.methods,
     'users.info': ({ user = '' }) => {
       const known = users.get(user);
       if (known === undefined) return refused('user_not_found');
@@ -196,8 +199,9 @@ export async function startFakeSlack(now: () => number): Promise<FakeSlack> {
       request.socket.destroy();
       return;
     }
-    const raw = await bodyOf(request);
     const path = request.url ?? '';
+    if (path.startsWith('/upload/')) return filed.takeBytes(request, response);
+    const raw = await bodyOf(request);
     if (path.startsWith('/respond/')) return answerOnce(path, raw, response);
     const method = path.replace('/api/', '');
     const body = Object.fromEntries(new URLSearchParams(raw));
@@ -251,7 +255,8 @@ export async function startFakeSlack(now: () => number): Promise<FakeSlack> {
   const origin = `http://127.0.0.1:${port}`;
 
   return {
-    ...{ calls, messages, whispers, views, homes, users, groups, complaints, sockets, acknowledged },
+    ...{ calls, messages, whispers, views, homes, files, setFilesDown },
+    ...{ users, groups, complaints, sockets, acknowledged },
     apiUrl: `${origin}/api/`,
     fail: (method, ...more) => {
       faults.set(method, [...(faults.get(method) ?? []), ...more]);

@@ -1,0 +1,32 @@
+// What a correction changed, in words: what stood there and what stands now. Where only the time moved, the act is said
+// once and the times tell.
+
+import type { Correction, Entry, Fact } from '../../core/history.ts';
+import type { EpochMs } from '../../core/units.ts';
+import type { Telling } from './telling.ts';
+
+export interface Version {
+  readonly fact: Fact;
+  readonly happenedAt: EpochMs;
+}
+
+export interface WasAndIs {
+  readonly was: string;
+  readonly is: string;
+}
+
+export function wasAndIs(t: Telling, before: Version, after: Version): WasAndIs {
+  const was = t.words.fact(before.fact, t.f);
+  const is = t.words.fact(after.fact, t.f);
+  const wasAt = t.f.timeDown(before.happenedAt);
+  const isAt = t.f.timeDown(after.happenedAt);
+  if (wasAt === isAt) return { was, is };
+  return was === is ? { was: `${was}, ${wasAt}`, is: isAt } : { was: `${was}, ${wasAt}`, is: `${is}, ${isAt}` };
+}
+
+/** Of one of an entry's corrections: up to the next one, or as the entry stands now. */
+export function changedBy(t: Telling, entry: Entry, correction: Correction): WasAndIs {
+  const next = entry.corrections[entry.corrections.indexOf(correction) + 1];
+  const after = next === undefined ? entry : { fact: next.wasFact, happenedAt: next.wasAt };
+  return wasAndIs(t, { fact: correction.wasFact, happenedAt: correction.wasAt }, after);
+}

@@ -1,0 +1,24 @@
+// The instant of a typed day and time of day; a time that the wall clock skips is asked about, never guessed.
+
+import type { EpochMs } from '../../../core/units.ts';
+import type { Fault } from '../reading.ts';
+import type { Span } from '../typed/tokens.ts';
+import { aroundSkipped, type CalendarDay, instantOf, type TimeOfDay, typedOn } from './wall-clock.ts';
+
+/** `typed`: how the times either side are offered in place of the token; as times of day unless said otherwise. */
+export function instantTyped(
+  day: CalendarDay,
+  time: TimeOfDay,
+  zone: string,
+  token: Span | undefined,
+  typed = (at: EpochMs, inZone: string): string => typedOn(day, at, inZone),
+): EpochMs | Fault {
+  const around = aroundSkipped(day, time, zone);
+  if (around === undefined) return instantOf(day, time, zone);
+  return {
+    code: 'impossible',
+    ...(token !== undefined && { token }),
+    needs: ['time'],
+    couldBe: around.map((at) => typed(at, zone)),
+  };
+}

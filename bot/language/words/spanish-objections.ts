@@ -1,0 +1,263 @@
+// Objections and questions back, in Spanish: what was checked, what the sheet or rule asks, what to do instead.
+
+import type { Breach } from '../../../core/calc/climate-window.ts';
+import type { NoFigure } from '../../../core/calc/dose.ts';
+import type { Objection, Unclear } from '../../../core/objections.ts';
+import type { HoldingCode } from '../../../core/part/holding.ts';
+import type { RuleSource } from '../../../core/rules.ts';
+import { celsius, celsiusSpread, type Minutes } from '../../../core/units.ts';
+import type { Figures } from '../figures.ts';
+import { spanishMaterialObjection, spanishMaterialUnclear } from './spanish-material.ts';
+import { spanishMethods } from './spanish-names.ts';
+import { spanishCrewUnclear, spanishFilmObjection } from './spanish-parts.ts';
+import { spanishSessionObjection, spanishSessionUnclear } from './spanish-session-objections.ts';
+
+export const spanishRuleSources: Readonly<Record<RuleSource, string>> = {
+  sheet: 'la ficha del producto',
+  job: 'lo anotado en la pieza',
+  employer: 'el programa de pistola de la empresa',
+  regulation: '29 CFR 1910.94 y 1910.107',
+  label: 'lo anotado en la lata',
+  'common practice, no source': 'práctica común, sin fuente',
+  'the order of the work': 'el orden del trabajo',
+};
+
+export const spanishNoFigure: Readonly<Record<NoFigure, string>> = {
+  unknown: 'no hay lectura de temperatura lo bastante reciente',
+  below: 'más frío de lo que la ficha da: preguntar al fabricante, o calentar la sala',
+  above: 'más calor de lo que la ficha da: preguntar al fabricante, o enfriar la sala',
+};
+
+const wetInOven = '; en el horno una película húmeda hace ampollas, y su vapor de disolvente puede arder';
+
+export function spanishObjection(objection: Objection, f: Figures): string {
+  switch (objection.code) {
+    case 'no-brief':
+    case 'brief-lapsed':
+    case 'brief-not-acknowledged':
+    case 'inside-vessel':
+    case 'may-not-spray':
+    case 'no-extraction-no-air':
+    case 'fan-not-measured':
+    case 'fan-too-weak':
+    case 'gear-not-flushed':
+    case 'rags-not-canned':
+      return spanishSessionObjection(objection, f);
+    case 'air-needed': {
+      const what = { temperature: 'No se sabe la temperatura del aire', both: 'No se sabe cómo está el aire' }[
+        objection.missing
+      ];
+      const old =
+        objection.lastReadAt === undefined
+          ? 'nadie lo ha leído aún'
+          : `la última lectura es de ${f.timeDown(objection.lastReadAt)} y vale ${f.minutesDown(objection.limitMinutes)}`;
+      return `${what}: ${old}. Leerlo y decir, por ejemplo, aire 24C 48%.`;
+    }
+    case 'air-outside':
+      return `Fuera de lo que pide la ficha: ${f.list(objection.breaches.map((breach) => spanishBreach(breach, f)))}. Esperar, o cambiar el aire.`;
+    case 'more-than-sheet-mixes':
+      return `${f.mass(objection.grams)} es más de los ${f.mass(objection.mostGrams)} que la ficha admite de una vez. Mezclar menos, en dos veces.`;
+    case 'already-weighed':
+      return `A y B se juntaron a las ${f.timeDown(objection.at)}. Para corregir esa pesada, decir corregir.`;
+    case 'not-weighed':
+      return 'Nadie ha dicho cuánto pesaron A y B. Decir antes pesar.';
+    case 'ratio-out':
+      return `Relación desviada ${f.signedPercent(objection.errorPercent)}; la ficha admite ${f.percent(objection.tolerancePercent, 1)} arriba o abajo.`;
+    case 'stirrer-off':
+      return 'Según el registro, el agitador no está en marcha.';
+    case 'already-released':
+      return `Ya se liberó a las ${f.timeDown(objection.at)}.`;
+    case 'already-filtered':
+      return `Ya se filtró a las ${f.timeDown(objection.at)}.`;
+    case 'blend-not-done': {
+      const given = `lleva ${f.minutesDown(objection.givenMinutes)}, el ${f.percent(Math.floor(objection.progress * 100))} de lo que pide la ficha`;
+      const what = objection.way === 'stir' ? 'Al agitado le falta' : 'A la inducción le falta';
+      const then =
+        objection.dueAt === undefined ? 'Arrancar otra vez el agitador.' : `Cumple a las ${f.timeUp(objection.dueAt)}.`;
+      const why =
+        objection.withoutFigure === undefined ? '' : ` Ahora no cuenta: ${spanishNoFigure[objection.withoutFigure]}.`;
+      return `${what}: ${given}.${why} ${then}`;
+    }
+    case 'not-filtered':
+      return 'La ficha pide filtrar antes de la primera capa, y nadie ha dicho filtrar.';
+    case 'past-pot-life':
+      return `La vida útil acabó a las ${f.timeDown(objection.endedAt)}. Esta mezcla es residuo; hacer otra.`;
+    case 'pot-dead':
+      return `La mezcla estaba ${objection.seen === 'gelled' ? 'gelificada' : 'espesa'} a las ${f.timeDown(objection.at)}. Es residuo, diga lo que diga el reloj.`;
+    case 'pot-empty':
+      return `Se vació a las ${f.timeDown(objection.at)}.`;
+    case 'method-not-on-sheet':
+      return `La ficha no habla de ${spanishMethods[objection.method]}; da ${f.list(objection.methods.map((method) => spanishMethods[method]))}.`;
+    case 'recoat-forbidden':
+      return `La ficha prohíbe una capa sobre película que ya está, curada o no: la línea no se va y el parche se despega. Última capa a las ${f.timeDown(objection.coatedAt)}.`;
+    case 'recoat-too-early':
+      return `La ventana de repintado se abre a las ${f.timeUp(objection.opensAt)}.`;
+    case 'recoat-too-late':
+      return `La ventana de repintado se cerró a las ${f.timeDown(objection.closedAt)}. Ver antes qué pide la ficha que se le haga a la película.`;
+    case 'not-coated':
+      return 'No consta ninguna capa en esta pieza.';
+    case 'flash-off-not-over':
+      return `El oreo dura como mínimo hasta las ${f.timeUp(objection.leastAt)}${objection.oven ? wetInOven : ''}.`;
+    case 'not-dry':
+      return `Nadie ha dicho que la película esté seca al tacto${objection.oven ? wetInOven : ''}. Tocarla, y decir seca.`;
+    case 'hotter-than-part-bears':
+      return `La pieza aguanta ${f.temperature(objection.highestCelsius)}, y el horno está a ${f.temperature(objection.ovenCelsius)}. Curarla en la sala.`;
+    case 'no-such-cure':
+      return `La ficha no da curado en ${objection.way === 'oven' ? 'horno' : 'sala'}.`;
+    case 'oven-outside-sheet':
+      return `El curado en horno de la ficha es de ${f.temperature(objection.lowest)} a ${f.temperature(objection.highest)}, no ${f.temperature(objection.setCelsius)}.`;
+    case 'already-curing':
+      return `En curado desde ${f.timeDown(objection.since)}.`;
+    case 'not-curing':
+      return 'Esta pieza no está en curado.';
+    case 'cure-not-given': {
+      const then = objection.dueAt === undefined ? '' : ` Por lo que consta, lo cumple a las ${f.timeUp(objection.dueAt)}.`;
+      return `Le falta curado: comprobado va el ${f.percent(Math.floor(objection.progress * 100))}.${then}`;
+    }
+    case 'on-hold':
+      return `Retenida: ${spanishHoldReason(objection, f)}. La libera un encargado, con permiso y un motivo.`;
+    case 'film-drying':
+    case 'dip-once':
+    case 'surface-life-over':
+      return spanishFilmObjection(objection, f);
+    case 'no-gas':
+    case 'can-expired':
+    case 'can-discarded':
+    case 'can-doubtful':
+    case 'check-by-lead':
+    case 'more-than-can-holds':
+    case 'can-of-other-sheet':
+    case 'part-a-not-stirred':
+    case 'weighed-twice':
+    case 'b-before-a':
+    case 'adding-not-on-sheet':
+    case 'added-too-late':
+    case 'vessel-too-small':
+    case 'caught-not-filtered':
+      return spanishMaterialObjection(objection, f);
+  }
+}
+
+/** Why a part is held by itself, in a word or two. */
+const holding: Readonly<Record<HoldingCode, string>> = {
+  'past-pot-life': 'aplicada pasada la vida útil',
+  'pot-dead': 'aplicada con mezcla espesa o gelificada',
+  'pot-empty': 'aplicada de una mezcla que constaba vaciada',
+  'not-weighed': 'aplicada con mezcla que nadie pesó',
+  'ratio-out': 'aplicada con mezcla fuera de relación',
+  'blend-not-done': 'aplicada antes de cumplir el agitado o la inducción',
+  'not-filtered': 'aplicada con mezcla sin filtrar',
+  'caught-not-filtered': 'aplicada con mezcla recogida y sin filtrar otra vez',
+  'recoat-forbidden': 'aplicada sobre película',
+  'recoat-too-early': 'aplicada antes de la ventana de repintado',
+  'recoat-too-late': 'aplicada después de la ventana de repintado',
+  'film-drying': 'retocada cuando ya se secaba',
+  'dip-once': 'sumergida dos veces',
+  'surface-life-over': 'aplicada con la superficie pasada de plazo',
+  'air-outside': 'aplicada con aire fuera de la ficha',
+  'flash-off-not-over': 'a curado antes de acabar el oreo',
+  'not-dry': 'a curado antes de decirla seca',
+  'hotter-than-part-bears': 'calentada más de lo que aguanta',
+  'oven-outside-sheet': 'horno fuera de la ficha',
+  'no-such-cure': 'curada de un modo que la ficha no da',
+};
+
+export function spanishHoldReason(
+  { why, because }: { why: string; because: readonly HoldingCode[] },
+  f: Figures,
+): string {
+  return f.list([...(why === '' ? [] : [why]), ...because.map((code) => holding[code])]);
+}
+
+function spanishBreach(breach: Breach, f: Figures): string {
+  const { given, allowed } = breach;
+  const read = (show: (value: number) => string) => (given === 'not-read' ? 'sin leer' : show(given));
+  const temperature = (value: number) => f.temperature(celsius(value));
+  const spread = (value: number) => f.spread(celsiusSpread(value));
+  switch (breach.limit) {
+    case 'lowestAirCelsius':
+      return `aire ${read(temperature)}, mínimo ${temperature(allowed)}`;
+    case 'highestAirCelsius':
+      return `aire ${read(temperature)}, máximo ${temperature(allowed)}`;
+    case 'lowestSurfaceCelsius':
+      return `acero ${read(temperature)}, mínimo ${temperature(allowed)}`;
+    case 'highestSurfaceCelsius':
+      return `acero ${read(temperature)}, máximo ${temperature(allowed)}`;
+    case 'lowestHumidityPercent':
+      return `humedad ${read(f.percent)}, mínimo ${f.percent(allowed)}`;
+    case 'highestHumidityPercent':
+      return `humedad ${read(f.percent)}, máximo ${f.percent(allowed)}`;
+    case 'leastSpreadCelsius':
+      return `acero ${given === 'not-read' ? 'sin leer' : `${spread(Math.abs(given))} ${given < 0 ? 'por debajo' : 'por encima'} del punto de rocío`}, mínimo ${spread(allowed)} por encima`;
+  }
+}
+
+const named = (names: readonly (string | number)[], f: Figures, none: string): string =>
+  names.length === 0 ? none : f.list(names.map(String));
+
+export function spanishUnclear(unclear: Unclear, f: Figures): string {
+  switch (unclear.code) {
+    case 'no-such-session':
+    case 'which-session':
+    case 'not-exposed':
+      return spanishSessionUnclear(unclear, f);
+    case 'no-such-person':
+    case 'handover-to-self':
+    case 'nothing-to-take-over':
+    case 'not-snoozed':
+    case 'which-load':
+      return spanishCrewUnclear(unclear, f);
+    case 'no-such-can':
+    case 'which-can':
+    case 'can-not-wanted':
+    case 'other-unit':
+      return spanishMaterialUnclear(unclear, f);
+    case 'no-such-batch':
+      return `No hay mezcla ${unclear.batch}. Vivas: ${named(unclear.live, f, 'ninguna; abrir una con mezclar 2,4kg')}.`;
+    case 'which-batch':
+      return unclear.live.length === 0
+        ? 'No hay ninguna mezcla viva. Abrir una con mezclar 2,4kg.'
+        : `¿Qué mezcla? Vivas: ${named(unclear.live, f, '')}.`;
+    case 'no-such-part':
+      return `No hay pieza ${unclear.part}. Conocidas: ${named(unclear.live, f, 'ninguna todavía')}.`;
+    case 'which-part':
+      return `¿Qué pieza? Conocidas: ${named(unclear.live, f, 'ninguna todavía')}.`;
+    case 'near-part':
+      return `${unclear.part} es nueva, y casi igual que ${named(unclear.near, f, '')}. ¿Cuál es?`;
+    case 'no-such-sheet':
+      return `No hay ficha ${unclear.sheet}. Fichas: ${named(unclear.known, f, 'ninguna')}.`;
+    case 'sheet-faulty':
+      return `La ficha ${unclear.sheet} tiene fallos y no abre mezclas hasta que se arreglen: ${unclear.faults
+        .map((fault) => `${fault.file} ${fault.field === '' ? '' : `${fault.field}: `}${fault.problem}`)
+        .join('; ')}.`;
+    case 'no-densities':
+      return `La ficha ${unclear.sheet} no da densidades: los litros no se pueden pasar a gramos. Decirlo en kg.`;
+    case 'in-the-future':
+      return `${f.timeDown(unclear.at)} aún no ha llegado; son las ${f.timeDown(unclear.now)}.`;
+    case 'may-not-permit': {
+      const who = {
+        lead: 'Eso lo levanta un encargado o un supervisor',
+        supervisor: 'Eso lo levanta un supervisor',
+        nobody: 'Eso no lo levanta nadie de antemano',
+      }[unclear.liftedBy];
+      return `${who}. ${spanishObjection(unclear.because, f)}`;
+    }
+    case 'nothing-to-undo':
+      return 'No hay nada suyo que deshacer.';
+    case 'undo-rests':
+      return `Hay una anotación posterior de ${unclear.by} (${f.timeDown(unclear.at)}) que se apoya en ella. Usar corregir.`;
+    case 'nothing-to-amend':
+      return 'No hay tal anotación que corregir.';
+    case 'nothing-changed':
+      return 'Eso es lo que ya dice el registro. Decir el dato o la hora que estaba mal: corregir 1 pesar 1201g 1189g báscula equivocada.';
+    case 'nothing-rang':
+      return 'No hay avisos por contestar.';
+  }
+}
+
+/** How a dose was held back, for the cards that show one. */
+export function spanishHeldBack(without: Readonly<Record<NoFigure, Minutes>>, f: Figures): readonly string[] {
+  return (['unknown', 'below', 'above'] as const)
+    .filter((why) => without[why] >= 1)
+    .map((why) => `${f.minutesDown(without[why])} sin dato: ${spanishNoFigure[why]}.`);
+}

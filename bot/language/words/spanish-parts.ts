@@ -1,0 +1,173 @@
+// Parts, their surfaces, films and cures, and the people about them, in Spanish.
+
+import type { CrewUnclear } from '../../../core/crew/crew-unclear.ts';
+import type { FilmFinding } from '../../../core/part/film-acceptance.ts';
+import type { HeatUp } from '../../../core/part/heat-up.ts';
+import type { FilmObjection, LoadUnclear } from '../../../core/part/part-objections.ts';
+import type { Figures } from '../figures.ts';
+import { englishParts } from './english-parts.ts';
+import { spanishRoles } from './spanish-chat.ts';
+import { spanishMethods } from './spanish-names.ts';
+import { spanishRingName } from './spanish-rings.ts';
+
+const starts: Readonly<Record<HeatUp['start'], string>> = {
+  'part-reading': 'su última lectura',
+  surface: 'su superficie, leída antes',
+  room: 'el aire de la sala',
+  'lowest-of-sheet': 'el aire más frío de la ficha, pues nadie lo leyó',
+};
+
+const findings: Readonly<Record<string, string>> = {
+  'reading below': 'lectura por debajo',
+  'reading above': 'lectura por encima',
+  'mean-below': 'media por debajo',
+  'reading-below': 'lectura por debajo',
+  'reading-above': 'lectura por encima',
+  'spot-below': 'punto por debajo',
+  'spot-above': 'punto por encima',
+  'area-below': 'área por debajo',
+  'area-above': 'área por encima',
+};
+
+export const spanishParts: typeof englishParts = {
+  // As the standards print them, in any language.
+  grades: englishParts.grades,
+  stages: {
+    handle: 'se puede manipular',
+    service: 'puede entrar en servicio según la ficha',
+    full: 'resistencia completa',
+  },
+  tips: {
+    flow: 'Colada: verter, y después recoger, filtrar y volver a usar lo que escurre.',
+    dip: 'Inmersión: una sola vez y despacio.',
+    brush: 'Brocha: despacio y suave, o salen burbujas.',
+    roller: 'Rodillo: despacio y suave, o salen burbujas.',
+    spray: 'Pistola: es normal algo de piel de naranja fina o de moteado.',
+  },
+  rubs: { 'no-effect': 'sin efecto', softened: 'se ablanda', through: 'llega a lo de debajo' },
+  several: (count) => `${count} piezas: anotadas`,
+  detail: (part, known) => `${part}: ${known === '' ? 'aún no se ha dicho nada de ella' : known}`,
+  bears: (temperature) => `aguanta ${temperature}`,
+  unknownDetails: (parts, what) => `No se sabe de ${parts}: ${what}.`,
+  detailNames: { metal: 'metal', wall: 'pared', area: 'área', bears: 'calor que aguanta' },
+  prepared: (part, grade) => `${part}: preparada, ${grade}`,
+  salts: (figure) => `Sales ${figure} mg/m².`,
+  dust: (rating) => `Polvo ${rating} (de 0 a 5).`,
+  noSurfaceLife: (sheets) =>
+    `${sheets} no dice cuánto dura una superficie preparada: aplicar pronto, y preguntar qué admite el trabajo.`,
+  surfaceLifeOf: (sheet) => `Lo que dura va por la ficha de ${sheet}.`,
+  surfaceRead: (part) => `${part}: superficie`,
+  surfaceNotRead: (parts) =>
+    `Nadie ha leído la superficie de ${parts}: no se sabe cuánto la separa del punto de rocío.`,
+  surfaceOfPlace: (parts) => `De ${parts} nadie ha leído la superficie; se toma la del lugar.`,
+  readSurfaces: 'Antes de cada capa, leer el propio acero: superficie impulsor-7 19C.',
+  spreadNeeds: 'Sin el aire de la sala no hay punto de rocío con que comparar.',
+  touchedUp: (part, method, batch, pass) =>
+    `${part}: pasada ${pass} de la misma capa (${spanishMethods[method]}, mezcla ${batch})`,
+  noOpenTime: 'La ficha no da tiempo abierto: no retocar.',
+  estimate: (temperature, start, transfer) =>
+    `Estimado, sin medir: desde ${start}, en horno a ${temperature}, pared calentada por las dos caras, ${transfer} W/(m² K) de memoria, sin fuente. Leer la pieza.`,
+  noEstimate: 'Sin medir: ese tiempo solo cuenta desde que entró. Leer la propia pieza y decir sonda.',
+  notMeasured: (label) => `${label}, estimado, sin medir`,
+  askAt: (time) => `Leerla hacia las ${time}.`,
+  doors: (count, minutes) =>
+    `Puerta abierta ${count === 1 ? 'una vez' : `${count} veces`}${minutes === undefined ? '' : `, ${minutes} en total`}: volver a leer la pieza.`,
+  cureNotProved: 'Ninguna lectura comprueba su curado: ni cumplido, ni liberada.',
+  doorOpened: (parts) => `${parts}: puerta abierta`,
+  readOn: (part, others) =>
+    `Leído en ${part}, la última en calentarse; vale también para ${others}. Con el nombre de la pieza, la lectura es solo suya.`,
+  humidityOutside: (minutes, lowest, highest) =>
+    `${minutes} que no cuentan: humedad fuera de lo que pide la ficha, de ${lowest} a ${highest}.`,
+  humidityUnknown: (minutes) => `${minutes} que no cuentan: nadie leyó la humedad.`,
+  nightHumidity: 'No se leyó la humedad de la noche: se toma la de las lecturas de antes y después.',
+  adhesion: (part, rating) => `${part}: adherencia ${rating}`,
+  adhesionScale: (rating) =>
+    rating.endsWith('B')
+      ? 'ASTM D3359 método B: 5B no se levanta nada, 0B más del 65 %.'
+      : 'ISO 2409: 0 no se levanta nada, 5 lo peor.',
+  rub: (part, count, result) => `${part}: ${count} dobles frotes, ${result}`,
+  rubMeaning: 'Que la película aguante el disolvente no basta para darla por curada del todo.',
+  coupon: 'En una probeta testigo, no en la pieza.',
+  deviationsOn: (count) => `${count === 1 ? 'Hay 1 desviación' : `Hay ${count} desviaciones`} en ella:`,
+  deviation: (time, who, what, permitted) =>
+    `! ${time} ${who}: ${what}${permitted === undefined ? '' : ` (levantado de antemano: ${permitted})`}`,
+  filmNotRead: 'Nadie ha leído su película seca.',
+  film: spanishFilm,
+  onShift: (who) => `${who}: entra de turno`,
+  offShift: (who) => `${who}: sale de turno`,
+  nowOn: (names) => `De turno: ${names}.`,
+  nobodyOn: 'Nadie ha dicho que esté de turno.',
+  stillRings: (count) =>
+    `${count === 1 ? 'Le queda un aviso' : `Le quedan ${count} avisos`}. Dar el relevo: relevo NOMBRE.`,
+  handedOver: (to) => `Relevo a ${to}`,
+  handoverAll: (to) =>
+    `Desde ahora todo lo que está en marcha avisa también a ${to}, y solo a esa persona cuando tome el relevo.`,
+  handoverOwn: (to) => `Lo que le avisa a usted avisa también a ${to}, y solo a esa persona cuando tome el relevo.`,
+  handoverFrom: (from) => `${from} le da el relevo. Leerlo y decir tomar relevo.`,
+  takenOver: (who, from) => `${who} toma el relevo de ${from}`,
+  nothingAlive: 'No hay nada en marcha.',
+  snoozed: (key) => `Aplazado: ${spanishRingName(key)}`,
+  snoozedUntil: (time, who) => `Vuelve a avisar a las ${time}, a ${who}.`,
+  ringPutOff: (ring) => `Aviso ${ring}: se había aplazado.`,
+  lifted: (who, role, why, reason) => `! Levantado de antemano por ${who} (${role}): ${why}. ${reason}`,
+  roles: spanishRoles,
+  curesMorning: (part, time) => `${part}: en curado, avisa a las ${time}`,
+  askNight: 'Decir la mínima de la noche: noche 16C.',
+  start: (start) => starts[start],
+};
+
+export function spanishFilmObjection(objection: FilmObjection, f: Figures): string {
+  switch (objection.code) {
+    case 'film-drying': {
+      const since =
+        objection.openUntil === undefined
+          ? 'la ficha no da tiempo abierto'
+          : `según la ficha admitía otra pasada hasta ${f.timeDown(objection.openUntil)}`;
+      const dry = objection.saidDry ? 'Ya se dijo seca. ' : '';
+      return `${dry}La película ha empezado a secarse: ${since}. Un parche encima no se funde y se despega. Dejarla, y retener la pieza si hay que repararla.`;
+    }
+    case 'dip-once':
+      return `Una sola inmersión: ya se aplicó a las ${f.timeDown(objection.coatedAt)}.`;
+    case 'surface-life-over':
+      return `Preparada a las ${f.timeDown(objection.preparedAt)}; según la ficha valía hasta ${f.timeDown(objection.endedAt)}. Volver a prepararla.`;
+  }
+}
+
+export function spanishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figures): string {
+  switch (unclear.code) {
+    case 'no-such-person':
+      return `No hay ningún ${unclear.person} en la cuadrilla. Gente: ${f.list(unclear.known)}.`;
+    case 'handover-to-self':
+      return 'Ese es usted. Nombrar a quien toma el relevo.';
+    case 'nothing-to-take-over':
+      return unclear.waitsFor === undefined
+        ? 'Nadie le ha dado el relevo. Quien se va dice relevo NOMBRE.'
+        : `El relevo es para ${unclear.waitsFor}: quien lo toma lo dice por sí mismo.`;
+    case 'not-snoozed':
+      return `"${spanishRingName(unclear.key)}" no se aplaza: sigue corriendo, avise o no. Hacerlo, o decir enterado al recibirlo.`;
+    case 'which-load':
+      return unclear.loads.length === 0
+        ? 'No hay nada en el horno. Nombrar la pieza.'
+        : `¿Qué carga? En el horno: ${unclear.loads.map((load) => f.list(load)).join('; ')}.`;
+  }
+}
+
+/** How the dry film stands by its rule, named. */
+function spanishFilm(finding: FilmFinding, f: Figures): string {
+  switch (finding.is) {
+    case 'no-rule':
+      return 'La ficha no da regla para la película seca: son solo datos, y con ellos no se acepta nada.';
+    case 'within':
+      return `Dentro de la regla: ${finding.rule}.`;
+    case 'outside':
+      return `Fuera de la regla: ${finding.rule}. ${finding.findings.map((each) => `${findings[each.what] ?? each.what}: ${f.film(each.measured)}, límite ${f.film(each.limit)}`).join('; ')}.`;
+    case 'cannot-tell':
+      return `No se puede decir si está dentro o fuera: ${finding.rule}. Con lo que puede errar el medidor, cae a cualquiera de los dos lados.`;
+    case 'too-few':
+      return `Pocas lecturas: ${finding.given} de ${finding.needed}, ${finding.rule}.`;
+    case 'area-unknown':
+      return `${finding.rule} pide lecturas según el área, y nadie ha dicho la de la pieza. Decir pieza NOMBRE 0,8m2.`;
+    case 'does-not-apply':
+      return `${finding.rule} no se aplica aquí. Una película fina pide la regla propia del trabajo.`;
+  }
+}

@@ -1,0 +1,198 @@
+// The spray brief, its session and what to do in need, in Spanish. No sentence here passes a verdict: it says what was
+// said, by whom, what was not, and what the source asks for.
+
+import type { BriefLineId } from '../../../core/session/brief-lines.ts';
+import type { Gear, Qualification, Work } from '../../../core/session/session-commands.ts';
+import type { englishSession } from './english-session.ts';
+import { spanishEmergencyWord, spanishPlace } from './spanish-names.ts';
+
+const lines: Readonly<Record<BriefLineId, string>> = {
+  vessel:
+    'No vale para trabajar dentro de un tanque o recipiente. Ahí manda el permiso de la empresa para espacios confinados.',
+  extraction: 'Extracción en marcha y con la velocidad en la cara medida: al menos 0,51 m/s (100 ft/min) en la cara abierta.',
+  'supplied-air':
+    'Sin extracción, como mínimo aire suministrado para todos los expuestos. Si basta con la extracción lo dicen la ficha y la evaluación escrita de la empresa.',
+  downstream:
+    'Quien está en la cabina a favor del aire, detrás de la pieza, lleva aire suministrado o la mascarilla que manda el programa.',
+  'moved-out': 'Los demás, fuera. Quien se queda está tan expuesto como el que pinta.',
+  'skin-and-eyes':
+    'Capucha o gafas cerradas, los guantes que nombran las fichas de datos de seguridad, mono cerrado en cuello y puños.',
+  bonding: 'Unir con cable los dos recipientes en cada trasvase y conectarlos a tierra: verter, agitar, pistola y lavado.',
+  earthing: 'Cabina, conductos, tuberías y la propia pieza, a tierra.',
+  ignition: 'Ni llama ni nada que eche chispas a menos de 6 m (20 ft), salvo que haya tabique.',
+  phones: 'Teléfonos, radios y relojes se quedan fuera: nadie escribe dentro de la zona de pistola.',
+  sprinklers: 'Los recubrimientos de dos componentes solo se pulverizan en cabinas aprobadas con rociadores.',
+  'hot-work': 'Los trabajos en caliente de alrededor, parados.',
+  extinguisher: 'Extintor a mano y con el paso libre.',
+  eyewash: 'Lavaojos a mano y probado esta semana.',
+  'second-person': 'Otra persona fuera, que vea el interior y pueda pedir ayuda.',
+  'data-sheets': 'Leídas las fichas de datos de seguridad de las dos partes.',
+  'days-supply': 'Cerca de la pistola, no más líquido del que se gasta en un día o turno.',
+  'fan-after': 'La extracción sigue en marcha mientras se pinta y después, hasta que salgan los vapores del secado.',
+  'vapour-dip':
+    'El vapor sobre el baño, el escurrido y las piezas húmedas se mantiene por debajo de un cuarto del límite inferior de explosividad.',
+  'vapour-mix': 'Mezclar donde salgan al menos 18 m³/h de aire por m² de suelo (1 ft³/min por ft²).',
+  'ignition-path': 'Ninguna fuente de ignición por donde pueda llegar el vapor: pesa más que el aire y corre por el suelo.',
+  covered: 'Los recipientes, tapados cuando no se usan.',
+  gloves: 'Los guantes que nombran las fichas de datos de seguridad; cambiarlos cuando calan.',
+  'bonding-pour': 'Al verter, unir con cable boquilla y recipiente. El plástico no se puede unir.',
+  'air-pressure': 'No sacar nunca el líquido de un recipiente con aire a presión.',
+  rags: 'Los trapos, a un bote metálico cerrado que se vacía cada día o turno.',
+  'wipe-solvent':
+    'Para limpiar con trapo, un disolvente que inflame a 38 °C (100 °F) o más; más bajo solo para pistolas, en la cabina y con la extracción en marcha.',
+};
+
+const works: Readonly<Record<Work, string>> = {
+  spray: 'Pistola',
+  mix: 'Mezclado',
+  flow: 'Colada',
+  dip: 'Inmersión',
+  wipe: 'Trapo, brocha y rodillo',
+};
+
+const gears: Readonly<Record<Gear, string>> = { gun: 'pistola', vessels: 'recipientes' };
+
+const qualifications: Readonly<Record<Qualification, string>> = {
+  fit: 'prueba de ajuste',
+  medical: 'reconocimiento médico',
+  training: 'formación de pistola',
+};
+
+const troubles: typeof englishSession.troubles = {
+  eyes: {
+    title: 'Salpicadura en los ojos',
+    section: 'Ficha de datos de seguridad de lo que salpicó: sección 4, primeros auxilios',
+    steps: ['Lavar enseguida en el lavaojos, con los párpados abiertos. Pedir ayuda mientras se lava.'],
+    never: ['No frotar. No pararse a buscar primero la ficha.'],
+  },
+  spill: {
+    title: 'Derrame',
+    section: 'Ficha de datos de seguridad de lo derramado: sección 6, vertido accidental',
+    steps: ['Fuera quien no haga falta. Cortar lo que sale si se puede desde donde se está.'],
+    never: ['No encender ni apagar nada entre el vapor. No cerrar con tapa hermética lo que reacciona con la humedad.'],
+  },
+  fire: {
+    title: 'Fuego',
+    section: 'Fichas de datos de seguridad: sección 5, lucha contra incendios',
+    steps: ['Dar la alarma, sacar a todos, llamar al número, salir a recibir a quien venga.'],
+    never: ['No volver a entrar. No echar agua al disolvente que arde.'],
+  },
+  down: {
+    title: 'Persona caída',
+    section: 'Fichas de datos de seguridad: sección 4, primeros auxilios',
+    steps: ['Primero llamar al número. Mirar desde fuera qué la tumbó: vapor, gas inerte, caída, corriente.'],
+    never: ['No entrar a por ella sin aire propio: el segundo que entra es el siguiente en caer.'],
+  },
+  hot: {
+    title: 'Una mezcla se calienta',
+    section: 'Fichas de datos de seguridad: secciones 7 y 10, manipulación y reactividad',
+    steps: ['Lejos de la gente y de lo que arde, con la tapa suelta, si todavía se puede mover. Después, apartarse.'],
+    never: ['No cerrarla hermética. No respirar lo que suelta.'],
+  },
+};
+
+export const spanishSession: typeof englishSession = {
+  lines,
+  works,
+  gears,
+  qualifications,
+  troubles,
+  briefed: (session) => `Sesión ${session}: charla anotada`,
+  titled: (session, what) => `Sesión ${session}: ${what}`,
+  insideVessel:
+    'Dentro de un tanque: esta charla no vale. Hace falta el permiso de la empresa para espacios confinados.',
+  what: (place, sheet, batch) => `${spanishPlace(place)}; ${sheet}${batch === '' ? '' : `; mezcla ${batch}`}`,
+  startsAt: (time) => `Empieza ${time}.`,
+  sprays: (people) => `Pistola: ${people}`,
+  stays: (people) => `Cerca, expuestos: ${people}`,
+  nobodyNear: 'No se nombró a nadie cerca. ¿Quién más hay? Decir cerca lia fuera, o cerca lia queda.',
+  movedOut: (people) => `Fuera: ${people}`,
+  attendant: (person) => `Vigila fuera, con los relojes: ${person}`,
+  noAttendant: (people) => `No se nombró a nadie fuera: los avisos van a ${people}.`,
+  acknowledged: (person, time, witness) =>
+    `Leída por ${person}, ${time}${witness === undefined ? '' : `, ante ${witness}`}`,
+  notAcknowledged: (people) =>
+    `Falta que la lean: ${people}. Cada uno dice leída, fuera de la zona, o un testigo dice leída y el nombre.`,
+  extractionNotSaid:
+    'Extracción: nadie ha dicho nada. Decir extracción sí 0,6m/s, extracción sí (sin medir) o extracción no.',
+  extractionOff: (by, time) => `Extracción: no, según ${by} a las ${time}`,
+  extractionOn: (velocity, by, time) => `Extracción: en marcha, ${velocity}, según ${by} a las ${time}`,
+  notMeasured: 'velocidad en la cara sin medir',
+  suppliedNotSaid: 'Aire suministrado: nadie ha dicho nada. Decir suministrado sí, o suministrado no.',
+  supplied: (yes, by, time) => `Aire suministrado: ${yes ? 'sí' : 'no'}, según ${by} a las ${time}`,
+  outOfDate: (person, what, until) => `Caducado: ${what} de ${person}, ${until}`,
+  undated: (person, what) => `Sin fecha conocida: ${what} de ${person}`,
+  noSpray: (sheet) => `La ficha ${sheet} no da tiempo máximo de pistola ni disolventes: preguntar al fabricante.`,
+  lapses: (spell) =>
+    `Deja de valer con persona, mezcla, cabina o turno nuevos${spell === '' ? '' : `, y a los ${spell} de empezar la pistola`}.`,
+  emergencyNotSet: 'Faltan los teléfonos del taller. Decir fijar emergencia teléfono, y los números.',
+  emergencyCall: (text) => `Teléfonos: ${text}`,
+  allAcknowledged: 'Leída por todos los expuestos.',
+  read: 'charla leída',
+  extraction: 'extracción',
+  suppliedAir: 'aire suministrado',
+  starts: 'empieza la pistola',
+  stops: 'para la pistola',
+  started: 'Empieza la pistola. Desde ahora nadie escribe dentro; los avisos van fuera.',
+  stopped: 'Para la pistola. Lavarla ahora, en la cabina y con la extracción en marcha.',
+  flushed: (gear) => `lavado de ${gear}`,
+  flushNext: (gear, steps) => `Falta para ${gear}: ${steps}.`,
+  flushSequence: (steps, source) => `Lavar con ${steps} (${source}).`,
+  noFlushOnSheet: 'La ficha no da lavado: usar lo que diga el fabricante.',
+  flushConflict: (flush, coating) =>
+    `Inflaman antes que los disolventes del propio recubrimiento (${coating}): ${flush}. La norma pide un disolvente de lavado que no inflame antes; la secuencia de la ficha dice otra cosa. Decide la empresa.`,
+  ragsIn: 'filtros y trapos en su bote cerrado',
+  closed: 'cerrada',
+  fanUntil: (time) => `Dejar la extracción en marcha hasta ${time}.`,
+  stillToDo: (what) => `Falta: ${what}.`,
+  todo: { gun: 'lavar la pistola', vessels: 'lavar los recipientes', rags: 'filtros y trapos a su bote cerrado' },
+  neverSprayed: 'No se usó la pistola en ella.',
+  sumOnly: 'Que el cálculo dé no es haberlo comprobado. Nadie leyó un medidor de gases.',
+  sumTerms: (share, factor, assumed) =>
+    `Para quedar por debajo del ${share} del límite inferior de explosividad; factor de mezcla de aire ${factor}${assumed ? ', supuesto: nadie lo ha fijado' : ''}.`,
+  wholePot: 'Nadie dijo cuánto se pinta por hora: se supone la mezcla entera.',
+  fanFromSum: (minutes) =>
+    `Por cálculo, el aire de la cabina ha salido cuatro veces en ${minutes}; vale el mayor entre eso y el tiempo de la ficha.`,
+  fanUnknown:
+    'Ni la ficha ni un cálculo dicen cuánto sigue la extracción: dejarla hasta que no quede nada húmedo en la cabina.',
+  noSum: 'Sin cálculo: la ficha no da disolventes, o nadie sabe cuánto se pinta.',
+  noBooth: (place) =>
+    `No consta la cara abierta de ${spanishPlace(place)}: decir fijar cabina ${spanishPlace(place)} 4m2.`,
+  withoutFigure: (solvents) => `Fuera de la cuenta, por no haber leído un dato publicado: ${solvents}.`,
+  fanNotMeasured: 'No se sabe lo que da el ventilador.',
+  worstOven: 'Contado como si todo el disolvente saliera en el horno.',
+  oven: (mass, temperature) => `Carga de horno: ${mass} en húmedo, ${temperature}`,
+  purge: (gas, amount, room) => `${gas === 'argon' ? 'Argón' : 'Nitrógeno'}: ${amount} sueltos en ${room}`,
+  purgeMixed: 'Bien mezclado y sin aire nuevo. Lo que se respira solo lo sabe un medidor.',
+  purgeDeficient: (limit) =>
+    `Por debajo del ${limit}: falta oxígeno. No entra nadie sin el permiso de la empresa.`,
+  settles: 'El argón se queda abajo: cerca del suelo y en fosos hay menos oxígeno que este.',
+  hazardsOf: (work) => `${work}: qué mirar`,
+  callNumber: (text) => `Llamar: ${text}`,
+  callNotSet: 'Faltan los teléfonos del taller.',
+  shopSteps: (text) => `Aquí: ${text}`,
+  shopStepsNotSet: (field) => {
+    const word = spanishEmergencyWord(field);
+    return `Faltan los pasos del taller: decir fijar emergencia ${word}, y las palabras.`;
+  },
+  told: (people) => `Avisados: ${people}`,
+  note: (text) => `Se dijo: ${text}`,
+  nearMiss: 'Casi accidente anotado',
+  nearMissText: (text) => `"${text}"`,
+  anonymous: 'No queda ningún nombre.',
+  bellTest: (people) => `Prueba de avisos: ${people}`,
+  bellLines:
+    'Le suena a cada uno, y cada uno dice enterado en su teléfono. Quien no contesta se le nombra al encargado.',
+  qualified: (person, what, until) => `${what} de ${person}: hasta ${until}`,
+  near: (people, goes) => `${people}: ${goes}`,
+  goes: { sprays: 'con la pistola', stays: 'cerca, con exposición', out: 'fuera' },
+  daySession: (session, people, solvent, open) =>
+    `Sesión ${session}: expuestos ${people}${solvent === '' ? '' : `; lavado con ${solvent}`}${open === '' ? '' : `; falta: ${open}`}`,
+  dayTold: (time, who, what) => `${time} ${who}: ${what}`,
+  settings: {
+    on: 'activado',
+    off: 'desactivado',
+    nobodyNamed: 'cualquiera: no hay lista',
+    quiet: (from, to) => `de ${from} a ${to}; lo crítico suena igual`,
+  },
+};

@@ -1,0 +1,54 @@
+// The service in Slack, for every crew it is given; a single crew has the shop page beside it, over the same record.
+
+import { join } from 'node:path';
+import type { CrewId } from '../../core/ids.ts';
+import { openSqlitePostbox } from '../../core/store/sqlite-postbox.ts';
+import type { Flags } from '../config.ts';
+import { readCrewFiles } from '../crew-files.ts';
+import { paperTray } from '../records/paper-tray.ts';
+import type { PageBeside } from '../serve-slack.ts';
+import type { SlackSettings } from '../slack/slack-settings.ts';
+import { openConversation } from '../web/conversation.ts';
+import { wire } from '../wiring.ts';
+import { complain, exitCodes, untilStopped } from './ending.ts';
+import { openGround, packageFolder } from './ground.ts';
+import { clockFrom } from './run-clock.ts';
+
+export async function runInSlack(settings: SlackSettings, flags: Flags): Promise<number> {
+  const crews = readCrewFiles(flags);
+  if ('fault' in crews) return complain(crews.fault);
+  const ground = openGround(flags, false);
+  if ('ends' in ground) return ground.ends;
+  const { place, store, shelf } = ground;
+  const clock = clockFrom(undefined, flags.speed);
+  const postbox = openSqlitePostbox(place?.file ?? ':memory:');
+  const single = crews.length === 1;
+  const trayOf = (crew: CrewId) => paperTray(place?.folder, single ? undefined : crew);
+
+  function pageBeside(): PageBeside {
+    return {
+      openConversation: (log) => openConversation(place?.folder, log),
+      open: async (shown) =>
+        (await import('../web/start-page.ts')).startPage({
+          ...{ ...shown, flags, clock, folder: place?.folder, notice: undefined },
+          assetFolder: join(packageFolder(), 'bot/web/assets'),
+          // A service writes nothing to standard output.
+          out: process.stderr,
+        }),
+    };
+  }
+
+  // Loading it costs what Slack's packages cost: only where it is on.
+  const { serveSlack } = await import('../serve-slack.ts');
+  const ended = await serveSlack({
+    ...{ settings, crews, postbox, clock, speed: flags.speed ?? 1, stop: untilStopped() },
+    page: single ? pageBeside() : undefined,
+    wire: (crew, crewFile, frontEnd, log) => {
+      const papers = trayOf(crew);
+      return { ...wire({ store, clock, log, crewFile, shelf, crew, papers, frontEnd }), papers };
+    },
+  });
+  postbox.close();
+  store.close();
+  return ended === undefined ? exitCodes.done : complain(ended.fault);
+}
