@@ -6,7 +6,7 @@ import type { Question } from '../core/commands.ts';
 import { nobody } from '../core/crew/alarm-decide.ts';
 import { type CrewFile, personIn } from '../core/crew/crew.ts';
 import type { Executor, Request } from '../core/execute.ts';
-import { defaultPlace, partStream, type PersonName, placeStream, sessionStream } from '../core/ids.ts';
+import { defaultPlace, type PersonName, partStream, placeStream, sessionStream } from '../core/ids.ts';
 import type { Clock, Log, Store } from '../core/ports.ts';
 import { liveBatches, liveParts, type Shop } from '../core/shop.ts';
 import type { EpochMs } from '../core/units.ts';

@@ -4,7 +4,7 @@
 import type { UnitSystem } from '../core/crew/crew.ts';
 import { personIn, type Role } from '../core/crew/crew.ts';
 import type { Executor } from '../core/execute.ts';
-import { defaultPlace, numberIn, partStream, type PersonName, placeStream, type StreamId } from '../core/ids.ts';
+import { defaultPlace, numberIn, type PersonName, partStream, placeStream, type StreamId } from '../core/ids.ts';
 import { type Board, makeBoard } from './cards/board.ts';
 import type { Card } from './cards/card.ts';
 import { settingsCard } from './cards/settings-card.ts';

@@ -1,7 +1,7 @@
 // Files a picture that somebody dropped into a batch's thread: by reference, with the batch or with one of its parts.
 
 import type { Executor } from '../core/execute.ts';
-import { nameIn, numberIn, partStream, type PersonName, type StreamId } from '../core/ids.ts';
+import { nameIn, numberIn, type PersonName, partStream, type StreamId } from '../core/ids.ts';
 import type { Clock } from '../core/ports.ts';
 import type { EpochMs } from '../core/units.ts';
 import { type Answer, answerFrom, makeAnswer } from './answer.ts';

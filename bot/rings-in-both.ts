@@ -17,9 +17,7 @@ export function ringsInBoth(slack: Rings, page: Rings): Rings {
       const [outcome] = await Promise.all([slack.tell(answer), onPage(answer)]);
       return outcome;
     },
-    wasTold: async (key) => {
-      const [inSlack, onThePage] = [await slack.wasTold(key), await page.wasTold(key)];
-      return onThePage === 'yes' ? 'yes' : inSlack;
-    },
+    // The page's own copy wakes nobody: only Slack can say whether a phone was told.
+    wasTold: slack.wasTold,
   };
 }

@@ -15,7 +15,7 @@ export const speedFact = (t: Telling, id: FactsOf<'m/s'>, speed: MetresPerSecond
 
 /** Rounded down to a hundredth: 0.999 is not 1. */
 export const ratioFact = (t: Telling, id: FactsOf<'ratio'>, ratio: number): CardFact =>
-  fact(t, id, ratio, String(Math.floor(ratio * 100) / 100));
+  fact(t, id, ratio, t.f.ratio(ratio));
 
 export const solventRateFact = (t: Telling, perHour: Litres): CardFact =>
   fact(t, 'solvent-per-hour', perHour, `${t.f.volume(perHour)} / h`);

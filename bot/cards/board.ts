@@ -1,8 +1,8 @@
 // The board: everything that runs, with its clocks, the air and what rings next, as plain figures and words. Like a card
 // it is neutral; whoever shows it loses nothing.
 
-import { byDueTime } from '../../core/reminders/wish.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
+import { byDueTime } from '../../core/reminders/wish.ts';
 import { alarms } from '../../core/session/session-commands.ts';
 import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
 import type { EpochMs } from '../../core/units.ts';
@@ -59,15 +59,13 @@ export function makeBoard(t: Telling): Board {
     cans: liveCans(t.shop).flatMap((can) => canOnBoard(t, can)),
     sessions: openSessions(t.shop).map((session) => sessionOnBoard(t, session)),
     air: boardAir(t),
-    rings: [...rings]
-      .sort(byDueTime)
-      .map(({ numberedKey, dueAt, to }) => ({
-        key: numberedKey,
-        label: ringLabel(t.words, numberedKey),
-        at: isRoundedUp(numberedKey) ? t.f.timeUp(dueAt) : t.f.timeDown(dueAt),
-        ...dueIn(t, dueAt),
-        to,
-      })),
+    rings: [...rings].sort(byDueTime).map(({ numberedKey, dueAt, to }) => ({
+      key: numberedKey,
+      label: ringLabel(t.words, numberedKey),
+      at: isRoundedUp(numberedKey) ? t.f.timeUp(dueAt) : t.f.timeDown(dueAt),
+      ...dueIn(t, dueAt),
+      to,
+    })),
     quick: quickTaps(t),
     alarms: alarms.map((verb) => ({ id: `alarm-${verb}`, label: t.words.session.troubles[verb].title, line: verb })),
   };

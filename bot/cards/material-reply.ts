@@ -97,5 +97,5 @@ export function emptiedReply(t: Telling, batch: Batch): Card {
   const { setAside, setAsideVented } = t.words.material;
   if (leftOver === undefined) return { ...card, lines: [...card.lines, setAside] };
   const text = leftOver.vented ? setAsideVented : setAside;
-  return { ...card, hazards: [{ text, source: leftOver.source }] };
+  return { ...card, hazards: [{ text, source: t.words.names.source(leftOver.source) }] };
 }

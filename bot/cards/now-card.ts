@@ -1,10 +1,10 @@
 // What runs and what rings next.
 
-import { defaultPlace } from '../../core/ids.ts';
-import { byDueTime } from '../../core/reminders/wish.ts';
 import { phaseOf } from '../../core/batch/batch.ts';
+import { defaultPlace } from '../../core/ids.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
+import { byDueTime } from '../../core/reminders/wish.ts';
 import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
 import { airFacts } from './air-facts.ts';
 import { isPotOver } from './batch-cards.ts';

@@ -1,10 +1,10 @@
 // What a job needs, as a card: masses, batches and their times, what the stock lacks, and one tap a batch.
 
-import { defaultPlace } from '../../core/ids.ts';
 import { type CoatingPlan, type NoPlan, planCoating } from '../../core/batch/coating-plan.ts';
 import { wetFilmFor } from '../../core/calc/film-build.ts';
 import { isRefused } from '../../core/calc/refusal.ts';
 import type { PlanAsked } from '../../core/commands.ts';
+import { defaultPlace } from '../../core/ids.ts';
 import { fraction, grams } from '../../core/units.ts';
 import { writeLine } from '../language/write-line.ts';
 import { airFacts } from './air-facts.ts';

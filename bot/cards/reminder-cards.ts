@@ -96,7 +96,12 @@ function againLines(t: Telling, { reminder, shop }: RingingReminder): readonly s
   return runsOneClock && !anew ? [replies.ringMoved] : [];
 }
 
-const beginsAnew: ReadonlySet<Fact['type']> = new Set(['PartsWeighed', 'SurfacePrepared', 'CoatApplied', 'CureStarted']);
+const beginsAnew: ReadonlySet<Fact['type']> = new Set([
+  'PartsWeighed',
+  'SurfacePrepared',
+  'CoatApplied',
+  'CureStarted',
+]);
 
 /** A correction is an act as well. */
 function lastSeqOf(entry: Entry): number {

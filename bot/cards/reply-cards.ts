@@ -1,7 +1,6 @@
 // The answer to what was recorded: which card the command calls for, with what holds for every record: said late, said
 // despite an objection, what rings next.
 
-import { byDueTime } from '../../core/reminders/wish.ts';
 import type { Batch } from '../../core/batch/batch.ts';
 import { peopleWithRole, personIn } from '../../core/crew/crew.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
@@ -10,6 +9,7 @@ import { defaultPlace, nameIn, numberIn, type StreamId } from '../../core/ids.ts
 import type { Part } from '../../core/part/part.ts';
 import { deviationsIn, newDeviations } from '../../core/records/deviations.ts';
 import { rewrites } from '../../core/records/holds-that-follow.ts';
+import { byDueTime } from '../../core/reminders/wish.ts';
 import { briefsAt } from '../../core/session/spray-settings.ts';
 import { minutesBetween } from '../../core/units.ts';
 import { batchCard, openedCard, stirringCard } from './batch-cards.ts';

@@ -1,8 +1,8 @@
 // Which card answers an act of a spray session, or a word of need.
 
-import { numberIn } from '../../core/ids.ts';
 import type { CommandOf } from '../../core/commands.ts';
 import type { Recorded } from '../../core/execute.ts';
+import { numberIn } from '../../core/ids.ts';
 import type { Session } from '../../core/session/session.ts';
 import type { SessionCommand } from '../../core/session/session-commands.ts';
 import { alarmCard, bellCard, nearMissCard, qualifiedCard } from './alarm-cards.ts';
@@ -75,8 +75,7 @@ export function sessionReply(t: Telling, command: CommandOf<SessionCommand['verb
 
   function onSession(make: (session: Session) => Card): Card {
     const stream = outcome.envelopes.map((envelope) => envelope.stream).find((each) => each.startsWith('session/'));
-    const session =
-      stream === undefined ? undefined : outcome.shop.sessions.get(numberIn(stream));
+    const session = stream === undefined ? undefined : outcome.shop.sessions.get(numberIn(stream));
     return session === undefined ? makeCard(t.words.replies.settled, 'plain') : make(session);
   }
 }

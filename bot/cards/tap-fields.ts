@@ -70,10 +70,10 @@ function unitsJoined(typed: readonly string[]): string[] {
   return values;
 }
 
-function filled(line: string, valueOf: (id: string) => string | undefined): string {
+function filled(line: string, valueFor: (id: string) => string | undefined): string {
   return line
     .replaceAll(field, (_, id: string, unit: string) => {
-      const value = (valueOf(id) ?? '').replaceAll(/\s+/g, ' ').trim();
+      const value = (valueFor(id) ?? '').replaceAll(/\s+/g, ' ').trim();
       if (value === '') return '';
       return /[a-z%°]$/i.test(value) ? value : `${value}${unit}`;
     })

@@ -49,6 +49,8 @@ export interface Figures {
   readonly count: (value: number) => string;
   /** A bare figure whose unit stands beside it. */
   readonly decimal: (value: number) => string;
+  /** Rounded down to a hundredth: 0.999 is not 1. */
+  readonly ratio: (ratio: number) => string;
   readonly wall: (wall: Millimetres) => string;
   /** Air that is asked for: rounded up. */
   readonly flowUp: (flow: CubicMetresPerHour) => string;
@@ -117,6 +119,7 @@ export function figuresFor({ language, units, zone, now }: FiguresFor): Figures 
     timeDown: (at) => time(Math.floor(at / msPerMinute) * msPerMinute),
     count: (value) => number(0).format(value),
     decimal: (value) => number(1).format(value),
+    ratio: (ratio) => number(2).format(Math.floor(ratio * 100) / 100),
     flowUp: (flow) => flowShown(flow, Math.ceil),
     flowDown: (flow) => flowShown(flow, Math.floor),
     speed: (speed) =>

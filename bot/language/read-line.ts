@@ -95,7 +95,16 @@ function readVerb(line: string, tokens: readonly Token[], verb: VerbNamed, lead:
 }
 
 function isQuestion(name: VocabularyName): name is Question['ask'] {
-  return name === 'day' || name === 'now' || name === 'stock' || name === 'plan' || name === 'help' || name === 'vent' || name === 'hazards' || isRecordAsk(name);
+  return (
+    name === 'day' ||
+    name === 'now' ||
+    name === 'stock' ||
+    name === 'plan' ||
+    name === 'help' ||
+    name === 'vent' ||
+    name === 'hazards' ||
+    isRecordAsk(name)
+  );
 }
 
 function readVerbAct(

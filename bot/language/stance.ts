@@ -15,7 +15,16 @@ export interface Manner {
 
 const happenedWords: ReadonlySet<string> = new Set(['already', 'happened']);
 const permitWords: ReadonlySet<string> = new Set(['permit', 'permitted']);
-const timeWords: ReadonlySet<string> = new Set(['at', 'ago', 'hace', 'yesterday', 'today', 'noon', 'midday', 'midnight']);
+const timeWords: ReadonlySet<string> = new Set([
+  'at',
+  'ago',
+  'hace',
+  'yesterday',
+  'today',
+  'noon',
+  'midday',
+  'midnight',
+]);
 
 export function isHappenedWord(token: Token | undefined): boolean {
   return token?.kind === 'word' && happenedWords.has(token.word);

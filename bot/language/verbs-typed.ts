@@ -28,7 +28,7 @@ const verbs: ReadonlyMap<string, VerbNamed> = new Map([
   ]),
   ...Object.values(vocabulary).flatMap((row: VocabularyRow) => {
     const { words } = spanishVocabulary[row.name];
-    return words.map((word): [string, VerbNamed] => [word, { row, printed: words[0] ?? row.name }]);
+    return words.map((word): [string, VerbNamed] => [withoutAccents(word), { row, printed: words[0] ?? row.name }]);
   }),
 ]);
 const firstOfTwo: ReadonlySet<string> = new Set(

@@ -4,8 +4,8 @@
 import { materialVocabulary } from './vocabulary-material.ts';
 import { partsVocabulary } from './vocabulary-parts.ts';
 import { recordsVocabulary } from './vocabulary-records.ts';
-import { sessionVocabulary } from './vocabulary-session.ts';
 import type { VocabularyName, VocabularyRow } from './vocabulary-row.ts';
+import { sessionVocabulary } from './vocabulary-session.ts';
 
 export type { VocabularyName, VocabularyRow };
 
@@ -183,7 +183,20 @@ export const vocabulary: { readonly [Name in VocabularyName]: RowOf<Name> } = {
     name: 'set',
     words: ['set'],
     needs: ['setting'],
-    may: ['sheet', 'air-limit', 'digest-hour', 'morning-hour', 'rate', 'unit-system', 'on-or-off', 'people', 'lel-share', 'brief-ahead', 'emergency-field', 'quiet-hours'],
+    may: [
+      'sheet',
+      'air-limit',
+      'digest-hour',
+      'morning-hour',
+      'rate',
+      'unit-system',
+      'on-or-off',
+      'people',
+      'lel-share',
+      'brief-ahead',
+      'emergency-field',
+      'quiet-hours',
+    ],
     example: 'set air-limit 3h',
   },
   day: { name: 'day', words: ['day', 'summary'], needs: [], may: ['day'], example: 'day yesterday' },

@@ -10,7 +10,8 @@ export function writeWeights({ partAGrams, partBGrams }: CommandOf<'weigh'>): re
   return partAGrams !== undefined ? [`A ${written(partAGrams, 'g')}`] : [`B ${written(partBGrams ?? 0, 'g')}`];
 }
 
-const plainLot = /^[a-z0-9][a-z0-9/-]*$/i;
+/** Others could be read as numbers with units, `12/7` as two numbers: they stand in quotes. */
+const plainLot = /^(?:\d+|[a-z][a-z0-9-]*)$/i;
 
 export function writeOpen(command: CommandOf<'open'>): readonly string[] {
   const { component, lot, grams, litres, expires, sheet, handling } = command;

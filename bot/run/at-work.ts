@@ -70,7 +70,13 @@ export async function goToWork({ withPage, ...needs }: WorkNeeds): Promise<AtWor
     .reconcile(clock.now())
     .catch((error: unknown) => stderrLog.error('reconcile-failed', { error: String(error) }));
   return {
-    ...{ ...needs, wired, host, terminal, papers, conversation, print },
+    ...needs,
+    wired,
+    host,
+    terminal,
+    papers,
+    conversation,
+    print,
     couldRecord: () => couldRecord,
     onLine: (what) => {
       then = what;

@@ -24,8 +24,18 @@ export async function goOn(work: AtWork, speed: number, notice?: string): Promis
     conversation === undefined
       ? undefined
       : await (await import('../web/start-page.ts')).startPage({
-          ...{ flags, folder: ground.place?.folder, host, conversation, overview, picture, papers, crewFile, clock },
-          ...{ log: stderrLog, assetFolder: join(packageFolder(), 'bot/web/assets'), notice },
+          flags,
+          folder: ground.place?.folder,
+          host,
+          conversation,
+          overview,
+          picture,
+          papers,
+          crewFile,
+          clock,
+          log: stderrLog,
+          assetFolder: join(packageFolder(), 'bot/web/assets'),
+          notice,
           // Standard output holds nothing but JSON where JSON was asked for.
           out: flags.json ? process.stderr : process.stdout,
         });

@@ -30,7 +30,11 @@ export async function runInSlack(settings: SlackSettings, flags: Flags): Promise
       openConversation: (log) => openConversation(place?.folder, log),
       open: async (shown) =>
         (await import('../web/start-page.ts')).startPage({
-          ...{ ...shown, flags, clock, folder: place?.folder, notice: undefined },
+          ...shown,
+          flags,
+          clock,
+          folder: place?.folder,
+          notice: undefined,
           assetFolder: join(packageFolder(), 'bot/web/assets'),
           // A service writes nothing to standard output.
           out: process.stderr,
@@ -41,7 +45,12 @@ export async function runInSlack(settings: SlackSettings, flags: Flags): Promise
   // Loading it costs what Slack's packages cost: only where it is on.
   const { serveSlack } = await import('../serve-slack.ts');
   const ended = await serveSlack({
-    ...{ settings, crews, postbox, clock, speed: flags.speed ?? 1, stop: untilStopped() },
+    settings,
+    crews,
+    postbox,
+    clock,
+    speed: flags.speed ?? 1,
+    stop: untilStopped(),
     page: single ? pageBeside() : undefined,
     wire: (crew, crewFile, frontEnd, log) => {
       const papers = trayOf(crew);

@@ -17,18 +17,14 @@ export interface PictureUploads {
   readonly idle: () => Promise<void>;
 }
 
-/** The bytes of a file to the address that Slack named for them. */
-export type PutFile = (url: string, content: Uint8Array<ArrayBuffer>) => Promise<boolean>;
-
 export interface PictureUploadsNeeds {
   readonly call: Call;
   readonly log: Log;
-  readonly putFile?: PutFile;
 }
 
 const Place = z.object({ upload_url: z.url(), file_id: z.string().min(1) });
 
-export function createPictureUploads({ call, log, putFile = putByHttp }: PictureUploadsNeeds): PictureUploads {
+export function createPictureUploads({ call, log }: PictureUploadsNeeds): PictureUploads {
   const under = new Set<Promise<void>>();
 
   async function upload(desk: Pick<Desk, 'picture'>, card: Card, ref: string, to: Address): Promise<void> {
@@ -75,7 +71,8 @@ function figuresOf({ title, facts }: Card): string {
   return [title, ...facts.map(({ label, shown }) => `${label}: ${shown}`)].join('. ');
 }
 
-const putByHttp: PutFile = async (url, content) => {
+/** The bytes of a file to the address that Slack named for them. */
+async function putFile(url: string, content: Uint8Array<ArrayBuffer>): Promise<boolean> {
   const signal = AbortSignal.timeout(callTimeoutMs);
   return (await fetch(url, { method: 'POST', body: content, signal })).ok;
-};
+}

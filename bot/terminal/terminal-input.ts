@@ -17,7 +17,9 @@ export type TerminalLine =
     }
   | { readonly kind: 'wait'; readonly as: string; readonly until: EpochMs }
   /** `exit`, `quit`: whoever types it wants to know how. */
-  | { readonly kind: 'leave'; readonly as: string; readonly id: string | undefined };
+  | { readonly kind: 'leave'; readonly as: string; readonly id: string | undefined }
+  /** How long, it does not say. */
+  | { readonly kind: 'wait-bare'; readonly as: string; readonly id: string | undefined };
 
 const Delivery = z.strictObject({
   id: z.string().min(1).optional(),
@@ -58,6 +60,7 @@ function meant(text: string, as: string, id: string | undefined, context: Termin
   }
   const until = waitUntil(text.trim(), context);
   if (until !== undefined) return { kind: 'wait', as, until };
+  if (/^wait[.!]*$/iu.test(text.trim())) return { kind: 'wait-bare', as, id };
   if (/^(?:exit|quit|bye|salir)[.!]*$/iu.test(text.trim())) return { kind: 'leave', as, id };
   return { kind: 'say', as, text, id };
 }

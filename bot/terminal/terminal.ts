@@ -31,7 +31,8 @@ export interface Terminal {
 
 export function createTerminal({ host, clock, crewFile, as }: TerminalNeeds): Terminal {
   const speakers = createSpeakers();
-  const words = wordsIn(crewFile.people.find(({ name }) => name === as)?.language ?? 'en');
+  const language = crewFile.people.find(({ name }) => name === as)?.language ?? 'en';
+  const words = wordsIn(language);
 
   /** As the crew's file writes the name, whatever the thumb made of its capitals. */
   const nameOf = (typed: string): string =>
@@ -44,6 +45,7 @@ export function createTerminal({ host, clock, crewFile, as }: TerminalNeeds): Te
     if (line.kind === 'wait') return { answer: waiting(speaker, line.until, lineNumber), waitUntil: line.until };
     const id = line.id ?? String(lineNumber);
     if (line.kind === 'leave') return { answer: leaving(speaker, id) };
+    if (line.kind === 'wait-bare') return { answer: incomplete(speaker, id, 'wait 90m', []) };
     const text = textOf(line, speaker);
     if (text === undefined) {
       // Delivered again, a tap has its answer already, though the card that it was on is gone.
@@ -51,7 +53,7 @@ export function createTerminal({ host, clock, crewFile, as }: TerminalNeeds): Te
       return { answer: before ?? noSuchTap(line, speaker, id) };
     }
     const given = await host.handle({ text, as: speaker, in: id, id: line.id, atConsole: true });
-    if (given === undefined) return isEmpty(line) ? { answer: saidNothing(speaker, id) } : {};
+    if (given === undefined) return isEmpty(line) ? { answer: incomplete(speaker, id, 'help', ['help']) } : {};
     speakers.saw(given);
     return { answer: given };
   }
@@ -63,12 +65,10 @@ export function createTerminal({ host, clock, crewFile, as }: TerminalNeeds): Te
     return tapped === undefined ? undefined : fillInOrder(inUnitsOf(tapped, units), line.fill);
   }
 
-  /** Named or delivered, and yet without a word: not silence, since its sender waits for an answer. */
-  function saidNothing(speaker: string, id: string): Answer {
-    const misread: Misread = {
-      ...{ code: 'incomplete', token: '', from: 0, to: 0, needs: [], couldBe: [] },
-      ...{ example: 'help', suggestions: ['help'] },
-    };
+  /** A name or a delivery without a word is no silence: its sender waits for an answer. */
+  function incomplete(speaker: string, id: string, example: string, suggestions: readonly string[]): Answer {
+    const nowhere = { token: '', from: 0, to: 0, needs: [], couldBe: [] };
+    const misread: Misread = { code: 'incomplete', ...nowhere, example, suggestions };
     const { answer } = head(speaker, id);
     const given = makeAnswer({
       ...answer,
@@ -86,7 +86,7 @@ export function createTerminal({ host, clock, crewFile, as }: TerminalNeeds): Te
   }
 
   function head(speaker: string, id: string) {
-    const f = figuresFor({ language: 'en', units: 'metric', zone: crewFile.zone, now: clock.now() });
+    const f = figuresFor({ language, units: 'metric', zone: crewFile.zone, now: clock.now() });
     return { f, answer: { at: f.iso(clock.now()), in: id, as: speaker, to: [speaker], key: null, recorded: false } };
   }
 

@@ -12,7 +12,7 @@ import { mixRatio, type Sheet } from '../products/sheet.ts';
 import { judge, type Rule } from '../rules.ts';
 import { airLog, liveBatches, type Shop } from '../shop.ts';
 import { type Grams, grams } from '../units.ts';
-import type { Batch } from './batch.ts';
+import { type Batch, batchAsOf } from './batch.ts';
 import { type BatchCase, catchRules, filterRules, mixRules, stirRules, stopRules } from './batch-rules.ts';
 
 /** Which batch is meant: the one named, or the only live one that `fits`. */
@@ -147,7 +147,7 @@ function onBatch(
   body: EventBody,
 ): Decision {
   if ('kind' in found) return found;
-  const situation: BatchCase = { batch: found, air: airLog(shop, found.place), at: said.at };
+  const situation: BatchCase = { batch: batchAsOf(found, said.at), air: airLog(shop, found.place), at: said.at };
   return judge(shop, said, rules, [situation], (saidWith: SaidWith) => [
     { streams: [batchStream(found.number)], happenedAt: said.at, body, saidWith },
   ]);

@@ -170,6 +170,12 @@ function ended(runs: readonly Run[], at: EpochMs): readonly Run[] {
   return last === undefined || last.to !== undefined ? runs : [...runs.slice(0, -1), { from: last.from, to: at }];
 }
 
+/** The batch as something that happens at `at` finds it: said late, what came after does not count. */
+export function batchAsOf(batch: Batch, at: EpochMs): Batch {
+  const stood = batch.entries.filter(({ fact, happenedAt }) => happenedAt <= at || fact.type === 'BatchOpened');
+  return stood.length === batch.entries.length ? batch : (foldBatch(stood) ?? batch);
+}
+
 export function phaseOf(batch: Batch): BatchPhase {
   if (batch.emptied !== undefined) return { is: 'emptied', at: batch.emptied.at };
   if (batch.thickened !== undefined) return { is: 'dead', ...batch.thickened };

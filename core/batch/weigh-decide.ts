@@ -15,7 +15,7 @@ import { mixRatio } from '../products/sheet.ts';
 import { judge } from '../rules.ts';
 import { airLog, liveCans, type Shop } from '../shop.ts';
 import { type EpochMs, type Grams, grams } from '../units.ts';
-import type { Batch } from './batch.ts';
+import { type Batch, batchAsOf } from './batch.ts';
 import { findBatch } from './batch-decide.ts';
 import { addRules, weighRules } from './weigh-rules.ts';
 
@@ -37,7 +37,7 @@ export function decideWeigh(shop: Shop, said: Said<CommandOf<'weigh'>>): Decisio
   if ('kind' in from) return from;
   const air = airLog(shop, batch.place);
   const pours = poursOf(shop, batch, from, said.at);
-  const situation = { batch, air, at: said.at, components: wanted, pours };
+  const situation = { batch: batchAsOf(batch, said.at), air, at: said.at, components: wanted, pours };
   return judge(shop, said, weighRules, [situation], (saidWith) => [
     pouring(batch, said.at, bodyOf(weighed, from), from, saidWith),
   ]);
@@ -55,7 +55,8 @@ export function decideAdd(shop: Shop, said: Said<CommandOf<'add'>>): Decision {
   if ('kind' in from) return from;
   const pours = poursOf(shop, batch, from, said.at);
   const air = airLog(shop, batch.place);
-  const situation = { batch, air, at: said.at, components: [component], component, grams: more, pours };
+  const asOf = batchAsOf(batch, said.at);
+  const situation = { batch: asOf, air, at: said.at, components: [component], component, grams: more, pours };
   const body: EventBody = { type: 'PartAdded', component, grams: more, ...fromCans(from) };
   return judge(shop, said, addRules, [situation], (saidWith) => [pouring(batch, said.at, body, from, saidWith)]);
 }

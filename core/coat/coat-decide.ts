@@ -1,5 +1,6 @@
 // A coat is where a part meets a batch: both have their say, and the event is filed under both.
 
+import { batchAsOf } from '../batch/batch.ts';
 import { findBatch } from '../batch/batch-decide.ts';
 import { coatFromBatchRules } from '../batch/batch-rules.ts';
 import type { CommandOf } from '../commands.ts';
@@ -29,6 +30,7 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
     if (near.length > 0 && said.stance.is !== 'happened') return unclear({ code: 'near-part', part: name, near });
   }
   const { sheet } = batch;
+  const found = batchAsOf(batch, said.at);
   const air = airLog(shop, batch.place);
   const session = method === 'spray' ? sessionForCoat(shop, batch.number, said.at) : undefined;
   const spray = session && sprayCase(shop, session, said.at, { batch: batch.number });
@@ -38,7 +40,7 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
     return {
       ...coatClimate(shop, batch.place, part, said.at),
       part,
-      batch,
+      batch: found,
       sheet,
       air,
       at: said.at,

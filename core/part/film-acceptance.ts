@@ -15,15 +15,20 @@ export interface Beyond {
   readonly limit: Micrometres;
 }
 
-/** `rule`: the standard's name, or the sheet's own with its figures. */
+/** The standard by its name, or the sheet's own by its figures. */
+export type FilmRuleNamed =
+  | { readonly by: 'own'; readonly least: Micrometres; readonly most: Micrometres; readonly readings: number }
+  | { readonly by: 'iso-19840' }
+  | { readonly by: 'pa-2'; readonly level: number };
+
 export type FilmFinding =
   | { readonly is: 'no-rule' }
-  | { readonly is: 'within'; readonly rule: string }
-  | { readonly is: 'outside'; readonly rule: string; readonly findings: readonly Beyond[] }
-  | { readonly is: 'cannot-tell'; readonly rule: string }
-  | { readonly is: 'too-few'; readonly rule: string; readonly given: number; readonly needed: number }
-  | { readonly is: 'area-unknown'; readonly rule: string }
-  | { readonly is: 'does-not-apply'; readonly rule: string };
+  | { readonly is: 'within'; readonly rule: FilmRuleNamed }
+  | { readonly is: 'outside'; readonly rule: FilmRuleNamed; readonly findings: readonly Beyond[] }
+  | { readonly is: 'cannot-tell'; readonly rule: FilmRuleNamed }
+  | { readonly is: 'too-few'; readonly rule: FilmRuleNamed; readonly given: number; readonly needed: number }
+  | { readonly is: 'area-unknown'; readonly rule: FilmRuleNamed }
+  | { readonly is: 'does-not-apply'; readonly rule: FilmRuleNamed };
 
 export function judgeFilm(
   readings: readonly Micrometres[],
@@ -42,7 +47,12 @@ export function judgeFilm(
 }
 
 function byOwnRule(readings: readonly Micrometres[], own: Extract<FilmRule, { rule: 'own' }>): FilmFinding {
-  const rule = `the sheet's own, ${own.leastMicrometres} to ${own.mostMicrometres} µm, ${own.leastReadings} readings`;
+  const rule: FilmRuleNamed = {
+    by: 'own',
+    least: own.leastMicrometres,
+    most: own.mostMicrometres,
+    readings: own.leastReadings,
+  };
   const verdict = judgeByJobRule(readings, own, own.gauge);
   if (isRefused(verdict)) return { is: 'does-not-apply', rule };
   switch (verdict.verdict) {
@@ -73,7 +83,7 @@ function byNominal(
   { nominalMicrometres, mostMicrometres, profile }: Extract<FilmRule, { rule: 'iso-19840' }>,
   area: SquareMetres | undefined,
 ): FilmFinding {
-  const rule = 'ISO 19840';
+  const rule: FilmRuleNamed = { by: 'iso-19840' };
   if (nominalMicrometres < thinnestNominal) return { is: 'does-not-apply', rule };
   if (area === undefined) return { is: 'area-unknown', rule };
   const needed = readingsNeeded(area);
@@ -98,7 +108,7 @@ function byNominal(
 
 /** Readings in the order in which they were taken: three to a spot, five spots to an area. */
 function bySpots(readings: readonly Micrometres[], pa2: Extract<FilmRule, { rule: 'pa-2' }>): FilmFinding {
-  const rule = `SSPC-PA 2, level ${pa2.level}`;
+  const rule: FilmRuleNamed = { by: 'pa-2', level: pa2.level };
   const needed = spotsOfArea * leastReadingsOfSpot;
   if (readings.length < needed) return { is: 'too-few', rule, given: readings.length, needed };
   const spots: Micrometres[] = [];

@@ -5,7 +5,6 @@ import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import { asItStoodAt, type EventBody, type NewEvent } from '../history.ts';
 import { type PartName, partStream } from '../ids.ts';
-import type { Sheet } from '../products/sheet.ts';
 import { judge, type Rule } from '../rules.ts';
 import { airLog, liveParts, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';

@@ -16,9 +16,7 @@ export interface DaySpraying {
 
 export function daySpraying(shop: Shop, entries: readonly Entry[]): DaySpraying {
   const streams = entries.flatMap(({ stream, alsoUnder }) => [stream, ...alsoUnder]);
-  const numbers = new Set(
-    streams.filter((stream) => nounOf(stream) === 'session').map((stream) => numberIn(stream)),
-  );
+  const numbers = new Set(streams.filter((stream) => nounOf(stream) === 'session').map((stream) => numberIn(stream)));
   return {
     sessions: [...numbers].sort((a, b) => a - b).flatMap((number) => shop.sessions.get(number) ?? []),
     told: entries.flatMap(({ fact, happenedAt, by }) =>

@@ -28,7 +28,7 @@ import {
   percent,
 } from '../../core/units.ts';
 import { canActs, canEdges, vesselOf } from './walk-cans.ts';
-import { crewActs, loadActs, surfaceActs, surfaceEdges, surfaceLate } from './walk-parts.ts';
+import { crewActs, loadActs, surfaceActs, surfaceEdges, surfaceLate, touchUps } from './walk-parts.ts';
 import { sessionActs, sessionEdges } from './walk-session.ts';
 
 /** The next draw, below `n`. */
@@ -66,7 +66,9 @@ export function nextAct(shop: Shop, now: EpochMs, draw: Draw, focus: Focus = 'an
     return chosen[draw(chosen.length)]?.(draw) ?? { verb: 'ok' };
   }
   if (focus === 'parts') {
-    const ofParts = [straight, straight, straight, each, last, last, last, last, room];
+    const wet = parts.flatMap((part) => batches.slice(-1).flatMap((batch) => touchUps(part, batch)));
+    const more = [loadActs(shop), surfaceActs(shop), ...(wet.length > 0 ? [wet, wet] : [])];
+    const ofParts = [straight, straight, straight, each, last, last, last, last, room, ...more];
     const chosen = ofParts[draw(ofParts.length)] ?? room;
     return chosen[draw(chosen.length)]?.(draw) ?? { verb: 'ok' };
   }
@@ -223,7 +225,19 @@ function potActs(batch: Batch): readonly Say[] {
     case 'paused':
       return [short('stir'), short('stir'), short('filter'), short('gel'), coat];
     case 'filtered':
-      return [coat, coat, coat, coat, coat, short('filter'), short('gel'), empty, weigh];
+      return [
+        coat,
+        coat,
+        coat,
+        coat,
+        coat,
+        short('filter'),
+        short('filter'),
+        short('filter'),
+        short('gel'),
+        empty,
+        weigh,
+      ];
     case 'dead':
       return [coat, short('stir'), empty, empty];
     case 'emptied':
@@ -274,7 +288,7 @@ function partActs(part: Part): readonly Say[] {
     case 'cured':
       return [release, release, hold, film, out];
     case 'released':
-      return [hold];
+      return [release, release, hold];
     default:
       return [release, dry];
   }

@@ -72,7 +72,7 @@ const coatOf =
   () => ({ verb: 'coat', parts: [part.name], batch: batch.number, method: 'brush' });
 
 /** Another pass while the film is wet, or as if it were. */
-function touchUps(part: Part, batch: Batch): readonly Say[] {
+export function touchUps(part: Part, batch: Batch): readonly Say[] {
   if (phaseOfPart(part).is !== 'flashing') return [];
   return [
     (draw) => ({

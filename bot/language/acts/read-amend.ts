@@ -89,7 +89,12 @@ function valueAmongWords(act: ActLine, row: Amendable, { change }: Found, whyFro
 function isSet(change: Found['change'], { is }: Quantity): boolean {
   switch (is) {
     case 'mass':
-      return change.leftGrams !== undefined || change.grams !== undefined || change.partAGrams !== undefined || change.partBGrams !== undefined;
+      return (
+        change.leftGrams !== undefined ||
+        change.grams !== undefined ||
+        change.partAGrams !== undefined ||
+        change.partBGrams !== undefined
+      );
     case 'temperature':
       return change.celsius !== undefined;
     case 'percent':

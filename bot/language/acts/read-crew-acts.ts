@@ -19,7 +19,9 @@ export function readShift(act: ActLine): CommandOf<'shift'> | Fault {
 
 /** A name may have two words. */
 export function readHandover(act: ActLine): CommandOf<'handover'> | Fault {
-  const tokens = act.tokens.filter((token) => token.kind !== 'word' || !(token.word === 'to' || token.word === 'for' || token.word === 'a'));
+  const tokens = act.tokens.filter(
+    (token) => token.kind !== 'word' || !(token.word === 'to' || token.word === 'for' || token.word === 'a'),
+  );
   const names = tokens.filter((token) => token.kind === 'word' || token.kind === 'quoted');
   const stray = tokens.find((token) => token.kind !== 'word' && token.kind !== 'quoted');
   if (stray !== undefined) return { code: 'left-over', token: stray, needs: ['person'] };

@@ -9,6 +9,7 @@ import { saidTimeFrom } from '../times/said-time.ts';
 import { fillers } from '../trade-words.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
+import { commasApart } from './commas-apart.ts';
 import { partOfTwoPieces } from './gather.ts';
 import { type OwnWords, ownWordsFrom } from './own-words.ts';
 
@@ -19,7 +20,8 @@ interface Held {
   readonly reasonFrom: number;
 }
 
-export function readHold(act: ActLine): ActRead | Fault {
+export function readHold(typed: ActLine): ActRead | Fault {
+  const act = { ...typed, tokens: typed.tokens.flatMap(commasApart) };
   const held = partsHeld(act);
   if (isFault(held)) return held;
   if (held.parts.length === 0) return { code: 'incomplete', needs: ['parts'] };

@@ -7,6 +7,7 @@ import { partNamed, placeNamed } from '../names-typed.ts';
 import type { Fault, LineContext } from '../reading.ts';
 import { isPlaceWord } from '../trade-words.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
+import { commasApart } from './commas-apart.ts';
 import type { NameToken } from './gather.ts';
 
 export function wordOf(token: NameToken): string {
@@ -16,19 +17,14 @@ export function wordOf(token: NameToken): string {
 /** One part at least. After the first a plain word that the shop does not know as a part is no name: `dry x-1 twice`. */
 export function partsFrom(words: readonly NameToken[], context: LineContext): readonly PartName[] | Fault {
   const parts: PartName[] = [];
-  for (const { token, word } of words.flatMap(eachName)) {
+  for (const token of words.flatMap(commasApart)) {
+    const word = wordOf(token);
     const part = partNamed(word);
     const known = context.parts.includes(word);
     if (part === undefined || (parts.length > 0 && !known && !/\d/.test(word))) return leftOver(token);
     if (!parts.includes(part)) parts.push(part);
   }
   return parts.length === 0 ? { code: 'incomplete', needs: ['parts'] } : parts;
-}
-
-/** `p1,p2`: a comma with no space after it. */
-function eachName(token: NameToken): readonly { readonly token: NameToken; readonly word: string }[] {
-  const pieces = wordOf(token).split(',');
-  return pieces.filter((word) => word !== '').map((word) => ({ token, word }));
 }
 
 export function onePartFrom(words: readonly NameToken[]): PartName | Fault | undefined {

@@ -6,12 +6,13 @@ import { type EpochMs, type Micrometres, micrometres, type SquareMetres, squareM
 import { looksLikePart } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
-import { readTimeOfDay } from '../times/time-typed.ts';
 import { instantTyped } from '../times/instant-typed.ts';
+import { readTimeOfDay } from '../times/time-typed.ts';
 import { dayAfter, dayOf } from '../times/wall-clock.ts';
 import { fillers, methodsByWord } from '../trade-words.ts';
 import { type Token, tokensAt } from '../typed/tokens.ts';
 import { type ActLine, leftOver } from './act-line.ts';
+import { commasApart } from './commas-apart.ts';
 import { baseValue, doubtful, type NameToken } from './gather.ts';
 import { sheetFrom } from './read-names.ts';
 
@@ -26,7 +27,8 @@ type Filling = {
 /** `6x0.8m2` in one piece. */
 const timesShape = /^(\d{1,4})x(?=[\d.,])/i;
 
-export function readPlan(act: ActLine): Question | Fault {
+export function readPlan(typed: ActLine): Question | Fault {
+  const act = { ...typed, tokens: typed.tokens.flatMap(commasApart) };
   const filled: Filling = { parts: [], words: [] };
   const { tokens } = act;
   for (let i = 0; i < tokens.length; i++) {

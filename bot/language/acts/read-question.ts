@@ -8,8 +8,8 @@ import type { Token } from '../typed/tokens.ts';
 import { verbOfTwoWords, verbOfWord } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { readPlan } from './read-plan.ts';
-import { readHazards, readVent } from './read-vent.ts';
 import { isRecordAsk, readRecordQuestion } from './read-record-question.ts';
+import { readHazards, readVent } from './read-vent.ts';
 
 export function readQuestion(ask: Question['ask'], act: ActLine): Question | Fault {
   if (isRecordAsk(ask)) return readRecordQuestion(ask, act);

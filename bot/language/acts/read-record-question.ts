@@ -79,7 +79,8 @@ function tracedFrom(tokens: readonly Token[]): TraceAsked | Fault {
   if (first === undefined) return { code: 'incomplete', needs: ['traced'] };
   const word = first.kind === 'word' ? first.word : '';
   if (word === 'lot' || batchMarks.has(word) || word === 'part') {
-    if (second === undefined) return { code: 'incomplete', needs: [word === 'lot' || word === 'part' ? word : 'batch'] };
+    if (second === undefined)
+      return { code: 'incomplete', needs: [word === 'lot' || word === 'part' ? word : 'batch'] };
     if (third !== undefined) return leftOver(third);
     if (word === 'lot') return { lot: textOf(second) };
     return word === 'part' ? partFrom(second) : batchFrom(second);

@@ -122,7 +122,16 @@ export const readAck: Read = (_, tokens) => {
 
 const yes: ReadonlySet<string> = new Set(['yes', 'on', 'running', 'runs']);
 const no: ReadonlySet<string> = new Set(['no', 'off', 'none', 'without']);
-const unmeasured: ReadonlySet<string> = new Set(['sin', 'medir', 'marcha', 'not', 'measured', 'unmeasured', 'velocity', 'face']);
+const unmeasured: ReadonlySet<string> = new Set([
+  'sin',
+  'medir',
+  'marcha',
+  'not',
+  'measured',
+  'unmeasured',
+  'velocity',
+  'face',
+]);
 
 export const readFan: Read = (act, tokens) => {
   let running: boolean | undefined;
@@ -184,7 +193,9 @@ export const readSupplied: Read = (act, tokens) => {
 
 const solventsByWord: ReadonlyMap<string, SolventId> = new Map([
   ...(Object.keys(solvents) as SolventId[]).map((id) => [id, id] as const),
-  ...['ipa', 'isopropanol', 'isopropyl', 'isopropilico', 'isopropílico', '2-propanol', 'alcohol'].map((word) => [word, 'isopropyl-alcohol'] as const),
+  ...['ipa', 'isopropanol', 'isopropyl', 'isopropilico', 'isopropílico', '2-propanol', 'alcohol'].map(
+    (word) => [word, 'isopropyl-alcohol'] as const,
+  ),
   ['mek', 'methyl-ethyl-ketone'],
   ['mibk', 'methyl-isobutyl-ketone'],
   ['pgmea', 'methoxypropyl-acetate'],

@@ -110,11 +110,19 @@ function setRate(act: ActLine, values: readonly Token[]): SetRead {
   if (unit === '' || !Number.isFinite(value)) {
     const bare = first.kind === 'number' && values.length === 1;
     const tries = slots.rate.units.map((each) => lineWith(act.line, token, `${token.text}${each}`));
-    return bare ? { code: 'unit-missing', token, needs: ['rate'], tries } : { code: 'left-over', token, needs: ['rate'] };
+    return bare
+      ? { code: 'unit-missing', token, needs: ['rate'], tries }
+      : { code: 'left-over', token, needs: ['rate'] };
   }
-  const area = unit.toLowerCase().startsWith('f') || unit.toLowerCase() === 'sqft' ? squareMetresFromSquareFeet(value) : value;
+  const area =
+    unit.toLowerCase().startsWith('f') || unit.toLowerCase() === 'sqft' ? squareMetresFromSquareFeet(value) : value;
   if (area <= 0 || area > fastestRate) {
-    return { code: 'impossible', token, needs: ['rate'], limits: { lowest: 0, highest: fastestRate, unit: 'm2/h', above: true } };
+    return {
+      code: 'impossible',
+      token,
+      needs: ['rate'],
+      limits: { lowest: 0, highest: fastestRate, unit: 'm2/h', above: true },
+    };
   }
   return { verb: 'set', setting: { name: 'rate', squareMetresPerHour: squareMetresPerHour(area) } };
 }

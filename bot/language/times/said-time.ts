@@ -4,8 +4,8 @@
 import { type EpochMs, epochMs } from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
 import type { Token } from '../typed/tokens.ts';
-import { readDate, readDateAndTime, readTimeOfDay } from './time-typed.ts';
 import { instantTyped } from './instant-typed.ts';
+import { readDate, readDateAndTime, readTimeOfDay } from './time-typed.ts';
 import { type CalendarDay, dayBefore, dayOf, isoLocal, shownMs, type TimeOfDay } from './wall-clock.ts';
 
 export interface Clock {

@@ -64,7 +64,13 @@ function pushWord(tokens: Token[], span: Span, next: Span | undefined, line: str
   const before = tokens.at(-1);
   const isHour = (word === 'las' || word === 'la') && next !== undefined && isDigit(next.text.charCodeAt(0));
   if (isHour && before?.kind === 'word' && before.word === 'a') {
-    tokens[tokens.length - 1] = { kind: 'word', word: 'at', text: line.slice(before.start, end), start: before.start, end };
+    tokens[tokens.length - 1] = {
+      kind: 'word',
+      word: 'at',
+      text: line.slice(before.start, end),
+      start: before.start,
+      end,
+    };
   } else tokens.push({ kind: 'word', word: meaningOf(word), text, start, end });
 }
 

@@ -104,12 +104,24 @@ const spellings: readonly (readonly [Unit, string])[] = [
   [pound, 'lb lbs pound pounds libra libras'],
   [ounce, 'oz ounce ounces onza onzas'],
   [volume('L', litres), 'l lt ltr ltrs litre litres liter liters litro litros'],
-  [{ ...volume('mL', litresFromMillilitres), coarse: true }, 'ml mls cc millilitre millilitres milliliter milliliters mililitro mililitros'],
+  [
+    { ...volume('mL', litresFromMillilitres), coarse: true },
+    'ml mls cc millilitre millilitres milliliter milliliters mililitro mililitros',
+  ],
   [volume('gal', litresFromUsGallons), 'gal gals gallon gallons galon galón galones'],
   [volume('qt', (value) => litresFromUsGallons(value / 4)), 'qt qts quart quarts'],
-  [volume('fl oz', litresFromUsFluidOunces), 'floz fl_oz fl_ounce fl_ounces fluid_oz fluid_ounce fluid_ounces onza_liquida onza_líquida onzas_liquidas onzas_líquidas'],
-  [temperature('C', -273.15, celsius), 'c °c degc deg_c degrees_c °_c celsius centigrade degrees_celsius grados_c grados_celsius grados_centigrados grados_centígrados'],
-  [temperature('F', -459.67, celsiusFromFahrenheit), 'f °f degf deg_f degrees_f °_f fahrenheit degrees_fahrenheit grados_f grados_fahrenheit'],
+  [
+    volume('fl oz', litresFromUsFluidOunces),
+    'floz fl_oz fl_ounce fl_ounces fluid_oz fluid_ounce fluid_ounces onza_liquida onza_líquida onzas_liquidas onzas_líquidas',
+  ],
+  [
+    temperature('C', -273.15, celsius),
+    'c °c degc deg_c degrees_c °_c celsius centigrade degrees_celsius grados_c grados_celsius grados_centigrados grados_centígrados',
+  ],
+  [
+    temperature('F', -459.67, celsiusFromFahrenheit),
+    'f °f degf deg_f degrees_f °_f fahrenheit degrees_fahrenheit grados_f grados_fahrenheit',
+  ],
   [
     {
       name: '%',
@@ -122,10 +134,19 @@ const spellings: readonly (readonly [Unit, string])[] = [
   [length('mm', millimetres), 'mm'],
   [length('cm', (value) => millimetres(value * 10)), 'cm'],
   [length('in', millimetresFromInches), '" in inch inches pulgada pulgadas pulg'],
-  [area('m2', squareMetres), 'm2 m^2 sqm sq_m sq_metre sq_metres sq_meter sq_meters square_metres square_meters metro_cuadrado metros_cuadrados'],
+  [
+    area('m2', squareMetres),
+    'm2 m^2 sqm sq_m sq_metre sq_metres sq_meter sq_meters square_metres square_meters metro_cuadrado metros_cuadrados',
+  ],
   [area('cm2', (value) => squareMetres(value / 10_000)), 'cm2 cm^2 sqcm sq_cm'],
-  [area('ft2', squareMetresFromSquareFeet), 'ft2 ft^2 sqft sq_ft sf sq_feet sq_foot square_feet pie_cuadrado pies_cuadrados'],
-  [{ ...film('um', micrometres), coarse: true }, 'um µm μm u µ μ mic mics micron microns micra micras micrometre micrometro micrómetro micrometros micrómetros'],
+  [
+    area('ft2', squareMetresFromSquareFeet),
+    'ft2 ft^2 sqft sq_ft sf sq_feet sq_foot square_feet pie_cuadrado pies_cuadrados',
+  ],
+  [
+    { ...film('um', micrometres), coarse: true },
+    'um µm μm u µ μ mic mics micron microns micra micras micrometre micrometro micrómetro micrometros micrómetros',
+  ],
   [film('mil', micrometresFromMils), 'mil mils thou milesima milésima milesimas milésimas'],
   [hour, 'h hr hrs hour hours hora horas'],
   [minute, 'm min mins minute minutes minuto minutos'],
@@ -137,7 +158,15 @@ export const unitsBySpelling: ReadonlyMap<string, Unit> = new Map(
 );
 
 /** `24°`: a temperature without its scale, so still a number that wants a unit. */
-export const degreeWithoutScale: ReadonlySet<string> = new Set(['°', 'deg', 'degs', 'degree', 'degrees', 'grado', 'grados']);
+export const degreeWithoutScale: ReadonlySet<string> = new Set([
+  '°',
+  'deg',
+  'degs',
+  'degree',
+  'degrees',
+  'grado',
+  'grados',
+]);
 
 /** A word of its own after a number: `in` there is the preposition, `12 in booth`. */
 export const notAfterSpace: ReadonlySet<string> = new Set(['in', '"', 'u']);

@@ -1,6 +1,7 @@
 // Misreads, in English: what was read, what is needed, an example.
 
 import type { Misread, MisreadCode, Need } from '../reading.ts';
+import { slotNames } from './english-slots.ts';
 
 const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'unknown-verb': (token) => `"${token}" is not a word that starts a line here`,
@@ -31,6 +32,6 @@ export function englishMisread(misread: Misread): readonly string[] {
 }
 
 function englishNeed(need: Need): string {
-  const name = need.slot.replaceAll('-', ' ');
+  const name = slotNames[need.slot];
   return need.units.length === 0 ? name : `${name} in ${need.units.join(', ')}`;
 }

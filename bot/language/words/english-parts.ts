@@ -2,7 +2,7 @@
 
 import type { Method, RubResult, SurfaceGrade } from '../../../core/commands.ts';
 import type { CrewUnclear } from '../../../core/crew/crew-unclear.ts';
-import type { FilmFinding } from '../../../core/part/film-acceptance.ts';
+import type { FilmFinding, FilmRuleNamed } from '../../../core/part/film-acceptance.ts';
 import type { HeatUp } from '../../../core/part/heat-up.ts';
 import type { FilmObjection, LoadUnclear } from '../../../core/part/part-objections.ts';
 import type { StageName } from '../../../core/products/sheet-part.ts';
@@ -171,20 +171,32 @@ export function englishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figure
 
 /** How the dry film stands by its rule, named. */
 function englishFilm(finding: FilmFinding, f: Figures): string {
+  const rule = finding.is === 'no-rule' ? '' : ruleNamed(finding.rule, f);
   switch (finding.is) {
     case 'no-rule':
       return 'The sheet gives no rule for its dry film: these are figures, and nothing is accepted by them.';
     case 'within':
-      return `Within the rule: ${finding.rule}.`;
+      return `Within the rule: ${rule}.`;
     case 'outside':
-      return `Outside the rule: ${finding.rule}. ${finding.findings.map((each) => `${each.what.replaceAll('-', ' ')}: ${f.film(each.measured)}, limit ${f.film(each.limit)}`).join('; ')}.`;
+      return `Outside the rule: ${rule}. ${finding.findings.map((each) => `${each.what.replaceAll('-', ' ')}: ${f.film(each.measured)}, limit ${f.film(each.limit)}`).join('; ')}.`;
     case 'cannot-tell':
-      return `Neither within nor outside for certain: ${finding.rule}. With what the gauge may be off by it can lie on either side.`;
+      return `Neither within nor outside for certain: ${rule}. With what the gauge may be off by it can lie on either side.`;
     case 'too-few':
-      return `Too few readings: ${finding.given} of ${finding.needed}, ${finding.rule}.`;
+      return `Too few readings: ${finding.given} of ${finding.needed}, ${rule}.`;
     case 'area-unknown':
-      return `${finding.rule} counts its readings by area, and nobody has said the part's. Say part NAME 0.8m2.`;
+      return `${rule} counts its readings by area, and nobody has said the part's. Say part NAME 0.8m2.`;
     case 'does-not-apply':
-      return `${finding.rule} does not apply here. A thin film needs the job's own rule.`;
+      return `${rule} does not apply here. A thin film needs the job's own rule.`;
+  }
+}
+
+function ruleNamed(rule: FilmRuleNamed, f: Figures): string {
+  switch (rule.by) {
+    case 'own':
+      return `the sheet's own, ${f.film(rule.least)} to ${f.film(rule.most)}, ${rule.readings} readings`;
+    case 'iso-19840':
+      return 'ISO 19840';
+    case 'pa-2':
+      return `SSPC-PA 2, level ${rule.level}`;
   }
 }

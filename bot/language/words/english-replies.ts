@@ -66,7 +66,8 @@ export const englishReplies = {
   settled: 'Set',
   settledTo: (name: string, value: string) => `${name}: ${value}`,
   nowDeviates: (what: string, reason: string) => `Now a deviation: ${what}. ${reason}`,
-  stirPastPot: (time: string) => `By this the pot dies before it is stirred enough: finish by ${time}. Warm the room, or mix anew.`,
+  stirPastPot: (time: string) =>
+    `By this the pot dies before it is stirred enough: finish by ${time}. Warm the room, or mix anew.`,
   humidityNotRead: 'Humidity not read: it is not checked against the sheet.',
   potOver: 'pot life over, to be emptied',
   recordedDespite: (reason: string) => `Recorded, marked as a deviation: ${reason}`,

@@ -69,7 +69,10 @@ export const englishRings: Readonly<Record<ReminderKind, RingWords>> = {
     act: 'Pour now, and gas over the rest.',
   },
   morning: { title: () => 'This morning', act: '' },
-  brief: { title: (name) => `Session ${name}: brief now`, act: 'Read the lines below, outside the spray area, and say ack.' },
+  brief: {
+    title: (name) => `Session ${name}: brief now`,
+    act: 'Read the lines below, outside the spray area, and say ack.',
+  },
   'spell-end': {
     title: (name) => `Session ${name}: longest spell is over`,
     act: 'Stop them: signal, do not type inside. A new brief before spraying goes on.',

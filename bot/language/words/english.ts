@@ -17,11 +17,11 @@ import {
   englishUnclear,
 } from './english-objections.ts';
 import { englishPage } from './english-page.ts';
-import { englishSession } from './english-session.ts';
 import { englishParts } from './english-parts.ts';
 import { englishRecords } from './english-records.ts';
 import { englishReplies } from './english-replies.ts';
 import { englishLate, englishRings, englishUnproved } from './english-rings.ts';
+import { englishSession } from './english-session.ts';
 
 const facts: Readonly<Record<FactId, string>> = {
   'part-a': 'Part A',

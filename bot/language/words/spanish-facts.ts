@@ -72,7 +72,7 @@ export function spanishFact(fact: Fact, f: Figures): string {
       ].join(', ');
     }
     case 'CoatApplied':
-      return `${fact.part} ${fact.pass === undefined ? 'aplicada' : 'retocada'} (${spanishMethods[fact.method]}, mezcla ${fact.batch})`;
+      return `${fact.part} ${fact.pass === undefined ? 'recubierta' : 'retocada'} (${spanishMethods[fact.method]}, mezcla ${fact.batch})`;
     case 'FilmDry':
       return 'seca al tacto';
     case 'CureStarted':

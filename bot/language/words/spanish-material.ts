@@ -4,7 +4,7 @@ import type { MaterialObjection, MaterialUnclear } from '../../../core/can/can-o
 import type { Component } from '../../../core/commands.ts';
 import type { Figures } from '../figures.ts';
 import type { englishMaterial } from './english-material.ts';
-import { spanishMethod } from './spanish-names.ts';
+import { atTime, spanishMethod } from './spanish-names.ts';
 
 export const spanishComponents: Readonly<Record<Component, string>> = { 'part-a': 'Parte A', 'part-b': 'Parte B' };
 
@@ -15,7 +15,7 @@ export function spanishMaterialObjection(objection: MaterialObjection, f: Figure
     case 'can-expired':
       return `El lote ${objection.lot} está caducado: su último día fue ${objection.expires}. Usar otra lata.`;
     case 'can-discarded':
-      return `La lata ${objection.can} se desechó a las ${f.timeDown(objection.at)}.`;
+      return `La lata ${objection.can} se desechó ${atTime(f.timeDown(objection.at))}.`;
     case 'can-doubtful':
       return `La lata ${objection.can} estuvo sin gas ${f.minutesUp(objection.limitMinutes)} o más (en duda desde ${f.timeDown(objection.since)}). La mira un encargado y dice revisar ${objection.can}.`;
     case 'check-by-lead':
@@ -28,11 +28,11 @@ export function spanishMaterialObjection(objection: MaterialObjection, f: Figure
       const then =
         objection.dueAt === undefined
           ? `Agitarla ${f.minutesUp(objection.wantedMinutes)} en su lata y decir preagitar ${objection.can} al empezar.`
-          : `Cumple sus ${f.minutesUp(objection.wantedMinutes)} a las ${f.timeUp(objection.dueAt)}.`;
+          : `Cumple sus ${f.minutesUp(objection.wantedMinutes)} ${atTime(f.timeUp(objection.dueAt))}.`;
       return `La lata ${objection.can} está sin agitar: asentada, sale mal la proporción. ${then}`;
     }
     case 'weighed-twice':
-      return `La ${spanishComponents[objection.component]} ya está dentro: ${f.mass(objection.grams)} a las ${f.timeDown(objection.at)}. Si ese dato estaba mal, decir corregir; si es más a propósito, añadir.`;
+      return `La ${spanishComponents[objection.component]} ya está dentro: ${f.mass(objection.grams)} ${atTime(f.timeDown(objection.at))}. Si ese dato estaba mal, decir corregir; si es más a propósito, añadir.`;
     case 'b-before-a':
       return 'La Parte A no está aún en el recipiente: primero A, agitador en marcha, y después B sobre A.';
     case 'adding-not-on-sheet':
@@ -40,11 +40,11 @@ export function spanishMaterialObjection(objection: MaterialObjection, f: Figure
     case 'added-too-late':
       return objection.filtered
         ? 'Ya está filtrada: no entra nada más. Fuera de relación es residuo; hacer otra mezcla.'
-        : `Según la ficha se podía añadir hasta las ${f.timeDown(objection.untilAt)}. Fuera de relación es residuo; hacer otra mezcla.`;
+        : `Según la ficha se podía añadir hasta ${f.timeDown(objection.untilAt)}. Fuera de relación es residuo; hacer otra mezcla.`;
     case 'vessel-too-small':
       return `${f.volume(objection.mixedLitres)} no dejan sitio para agitar en un recipiente de ${f.volume(objection.vesselLitres)}. Otra mezcla, en uno mayor.`;
     case 'caught-not-filtered':
-      return `Se recogieron ${f.mass(objection.grams)} a las ${f.timeDown(objection.at)} y no se han filtrado desde entonces. Filtrar y decir filtrar.`;
+      return `Se recogieron ${f.mass(objection.grams)} ${atTime(f.timeDown(objection.at))} y no se han filtrado desde entonces. Filtrar y decir filtrar.`;
   }
 }
 
@@ -84,7 +84,7 @@ export const spanishMaterial: typeof englishMaterial = {
   leadChecks: (can) => `No se vierte nada de ella hasta que un encargado la mire y diga revisar ${can}.`,
   lidStillOff: 'Sigue destapada: los minutos vuelven a contar desde ahora.',
   headspaceUnknown: 'No consta en la ficha ni en el registro la capacidad de la lata: no hay dato de gas.',
-  gasSlowly: 'Meterlo despacio, para que se mezcle; si sale a chorro según entra, no basta.',
+  gasSlowly: 'Meter el gas despacio, para que se mezcle; si sale a chorro según entra, no basta.',
   canStirring: (can) => `Lata ${can}: agitándose antes de verter`,
   preStirBeyond: 'La ficha no da tiempo para tanta cantidad; vale el más largo que da.',
   discarded: (can) => `Lata ${can}: desechada`,
@@ -98,11 +98,12 @@ export const spanishMaterial: typeof englishMaterial = {
     `Ahora la Parte B: ${exact} (de ${least} a ${most}). Al tocar A empiezan a correr los tiempos.`,
   nextA: 'Lo normal es que la Parte A vaya primero. Los tiempos corren cuando están las dos.',
   repairAdd: (what, component, until) =>
-    `Para recuperarla: añadir ${what} de ${spanishComponents[component]}, hasta las ${until}. El agitado vuelve a empezar para todo; la vida útil no.`,
-  repairVessel: (needed) => `El recipiente es pequeño para eso (${needed} en total): no se recupera, hacer otra mezcla.`,
+    `Para recuperarla: añadir ${what} de ${spanishComponents[component]}, hasta ${until}. El agitado vuelve a empezar para todo; la vida útil no.`,
+  repairVessel: (needed) =>
+    `El recipiente es pequeño para eso (${needed} en total): no se recupera, hacer otra mezcla.`,
   repairVesselUnknown: (needed) => `Nadie dijo la capacidad del recipiente: mirar si caben ${needed}.`,
   repairNotOnSheet: 'La ficha no admite recuperarla: esta mezcla es residuo.',
-  repairTooLate: (time) => `Solo se podía recuperar hasta las ${time}: esta mezcla es residuo.`,
+  repairTooLate: (time) => `Solo se podía recuperar hasta ${time}: esta mezcla es residuo.`,
   added: (batch, what, component) => `Mezcla ${batch}: añadidos ${what} de ${spanishComponents[component]}`,
   stirAgain: 'El agitado vuelve a empezar para todo. La vida útil sigue desde el primer contacto.',
   covered: (batch) => `Mezcla ${batch}: tapada`,
@@ -111,7 +112,7 @@ export const spanishMaterial: typeof englishMaterial = {
   caught: (batch, what) => `Mezcla ${batch}: recogidos ${what}`,
   caughtFilter: 'Conserva la edad y la vida útil de la mezcla. Filtrarla otra vez antes de usarla.',
   setAsideVented:
-    'La mezcla sobrante puede calentarse y soltar gas: con salida de gases, nunca con tapa hermética, como dice la ficha.',
+    'La mezcla sobrante puede calentarse y soltar gas: en envase con respiradero, nunca con tapa hermética, como dice la ficha.',
   setAside: 'La mezcla sobrante puede calentarse. Apartarla como dice la ficha.',
   potLifeByMass: (percent) => `Con tanta cantidad junta, la ficha le da el ${percent} de la vida útil normal.`,
   potLifeBeyondMass: 'Es más de lo que contempla la ficha: vale su vida útil más corta.',
@@ -120,8 +121,7 @@ export const spanishMaterial: typeof englishMaterial = {
   stockRow: (can, component, lot, sheet, left, details) =>
     `${can} ${spanishComponents[component]} ${sheet}, lote ${lot}: ${left}${details}`,
   openDays: (days) => (days === 0 ? 'abierta hoy' : days === 1 ? 'abierta hace 1 día' : `abierta hace ${days} días`),
-  expiresIn: (days) =>
-    days < 0 ? `caducada hace ${-days} d` : days === 0 ? 'caduca hoy' : `caduca en ${days} d`,
+  expiresIn: (days) => (days < 0 ? `caducada hace ${-days} d` : days === 0 ? 'caduca hoy' : `caduca en ${days} d`),
   gas: {
     'not-needed': '',
     blanketed: (time) => `con gas desde ${time}`,
@@ -130,12 +130,12 @@ export const spanishMaterial: typeof englishMaterial = {
   },
   gasFor: (headspace, gas) => `espacio de cabeza ${headspace}, gas ${gas}`,
   low: 'queda poco',
-  morning: 'Esta mañana',
+  morning: 'Repaso de la mañana',
   morningNothing: 'Ninguna lata pide nada.',
   plan: (method) => `Plan (${spanishMethod(method)})`,
   planBatch: (n, mass, a, b) => `Mezcla ${n}: mezclar ${mass} (A ${a}, B ${b})`,
-  planStart: (n, weigh, ready) => `Mezcla ${n}: B sobre A a las ${weigh}, lista a las ${ready}`,
-  planLate: (n, weigh) => `La mezcla ${n} tendría que haberse pesado a las ${weigh}: irá tarde.`,
+  planStart: (n, weigh, ready) => `Mezcla ${n}: B sobre A ${atTime(weigh)}, lista ${atTime(ready)}`,
+  planLate: (n, weigh) => `La mezcla ${n} tendría que haberse pesado ${atTime(weigh)}: irá tarde.`,
   planFilmAssumed: (film) => `No se dijo película: se toma la mayor de la ficha, ${film}.`,
   planFilmOutside: (lowest, highest) => `La película de la ficha va de ${lowest} a ${highest}.`,
   planMethodNot: (method) => `La ficha no habla de ${spanishMethod(method)}.`,

@@ -119,22 +119,27 @@ const slotNames: Readonly<Record<Slot, string>> = {
 };
 
 /** Of a pasted list, the list itself is the example. */
-const listExample = 'pieza impulsor-7 fundicion 12mm; pieza valvula-3 acero 6mm';
+const listExample = 'pieza impulsor-7 fundición 12mm; pieza válvula-3 acero 6mm';
 
 export function spanishMisread(misread: Misread): readonly string[] {
   const lines = [`${reasons[misread.code](misread.token)}.`.replace(/^\p{L}/u, (first) => first.toUpperCase())];
   for (const { number, line, code, token } of misread.faulty ?? []) {
     lines.push(`Línea ${number}, ${line}: ${reasons[code](token)}.`);
   }
-  if (misread.couldBe.length > 0) lines.push(`Puede ser ${misread.couldBe.join(' o ')}.`);
+  if (misread.couldBe.length > 0) lines.push(`Puede ser ${misread.couldBe.map(withComma).join(' o ')}.`);
   if (misread.limits !== undefined) {
     const { lowest, highest, unit, above } = misread.limits;
-    lines.push(`Tiene que ir de ${above === true ? 'más de ' : ''}${lowest} a ${highest} ${unit}.`.replace(/ \.$/, '.'));
+    lines.push(
+      `Tiene que ir de ${above === true ? 'más de ' : ''}${lowest} a ${highest} ${unit}.`.replace(/ \.$/, '.'),
+    );
   }
   if (misread.needs.length > 0) lines.push(`Hace falta: ${misread.needs.map(spanishNeed).join('; ')}.`);
   lines.push(`Por ejemplo: ${exampleOf(misread)}`);
   return lines;
 }
+
+/** To a Spanish reader 1.201g is a kilogram and more. */
+const withComma = (text: string): string => text.replace(/^(\d+)\.(\d+)(?=\D*$)/, '$1,$2');
 
 function spanishNeed(need: Need): string {
   const name = slotNames[need.slot];

@@ -1,7 +1,7 @@
 // Names that the record holds in one English spelling, as a Spanish reader is shown them. What is not listed is somebody's
 // own name for a thing and stays as it is.
 
-import type { SolventId } from '../../../core/calc/solvents.ts';
+import { type SolventId, solvents } from '../../../core/calc/solvents.ts';
 import type { Method } from '../../../core/commands.ts';
 import type { ObjectionCode } from '../../../core/objections.ts';
 import type { FigureSourceId } from '../../../core/session/brief-lines.ts';
@@ -149,7 +149,11 @@ const emergencyFields: Readonly<Record<EmergencyField, string>> = {
 
 const sources: Readonly<Record<string, string>> = {
   'common practice, no source': 'práctica común, sin fuente',
-  "29 CFR 1910.146; the employer's confined-space permit": '29 CFR 1910.146; permiso de la empresa para espacios confinados',
+  'invented for the demo': 'inventado para la demostración',
+  "a California district's monthly log form": 'el libro mensual de un distrito de California',
+  'Maine chapter 129, 7': 'Maine, capítulo 129, 7',
+  "29 CFR 1910.146; the employer's confined-space permit":
+    '29 CFR 1910.146; permiso de la empresa para espacios confinados',
 };
 
 const figureSources: Readonly<Record<FigureSourceId, string>> = {
@@ -170,6 +174,11 @@ export const spanishTyped = {
   example: (name: VocabularyName): string => spanishVocabulary[name].example,
 };
 
+/** What is quoted of a sheet stays as it is. */
+export function spanishSource(source: string): string {
+  return sources[source] ?? source.replaceAll(/(?<=\)) and (?=\d|\()/g, ' y ');
+}
+
 export const spanishNames: typeof english.names = {
   method: (method) => spanishMethods[method],
   place: spanishPlace,
@@ -178,7 +187,7 @@ export const spanishNames: typeof english.names = {
   rule: (code) => rules[code],
   emergencyField: (field) => emergencyFields[field],
   figureSource: (id) => figureSources[id],
-  source: (source) => sources[source] ?? source.replaceAll(/(?<=\)) and (?=\d|\()/g, ' y '),
+  source: spanishSource,
 };
 
 const methodNames: Readonly<Record<string, string>> = spanishMethods;
@@ -194,9 +203,21 @@ export function spanishEmergencyWord(field: string): string {
   return emergencyWords[field] ?? field;
 }
 
-const materialNames: Readonly<Record<string, string>> = solventNames;
+const solventsById: Readonly<Record<string, string>> = solventNames;
+/** The ledger names a solvent by its id or as the table prints it. */
+const materialNames: ReadonlyMap<string, string> = new Map(
+  Object.entries(solvents).flatMap(([id, { name }]) => {
+    const shown = solventsById[id] ?? name;
+    return [[id, shown] as const, [name, shown] as const];
+  }),
+);
 
 /** A solvent by its name in the record, else the shop's own name. */
 export function spanishMaterialName(material: string): string {
-  return materialNames[material] ?? material;
+  return materialNames.get(material) ?? material;
+}
+
+/** `a las 13:52`, and with its date `el mar 3 mar 10:30`. */
+export function atTime(time: string): string {
+  return /^\d/.test(time) ? `a las ${time}` : `el ${time}`;
 }

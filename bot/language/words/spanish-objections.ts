@@ -8,7 +8,7 @@ import type { RuleSource } from '../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../core/units.ts';
 import type { Figures } from '../figures.ts';
 import { spanishMaterialObjection, spanishMaterialUnclear } from './spanish-material.ts';
-import { spanishMethods } from './spanish-names.ts';
+import { atTime, spanishMethods } from './spanish-names.ts';
 import { spanishCrewUnclear, spanishFilmObjection } from './spanish-parts.ts';
 import { spanishSessionObjection, spanishSessionUnclear } from './spanish-session-objections.ts';
 
@@ -58,7 +58,7 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'more-than-sheet-mixes':
       return `${f.mass(objection.grams)} es más de los ${f.mass(objection.mostGrams)} que la ficha admite de una vez. Mezclar menos, en dos veces.`;
     case 'already-weighed':
-      return `A y B se juntaron a las ${f.timeDown(objection.at)}. Para corregir esa pesada, decir corregir.`;
+      return `A y B se juntaron ${atTime(f.timeDown(objection.at))}. Para corregir esa pesada, decir corregir.`;
     case 'not-weighed':
       return 'Nadie ha dicho cuánto pesaron A y B. Decir antes pesar.';
     case 'ratio-out':
@@ -66,14 +66,16 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'stirrer-off':
       return 'Según el registro, el agitador no está en marcha.';
     case 'already-released':
-      return `Ya se liberó a las ${f.timeDown(objection.at)}.`;
+      return `Ya se liberó ${atTime(f.timeDown(objection.at))}.`;
     case 'already-filtered':
-      return `Ya se filtró a las ${f.timeDown(objection.at)}.`;
+      return `Ya se filtró ${atTime(f.timeDown(objection.at))}.`;
     case 'blend-not-done': {
       const given = `lleva ${f.minutesDown(objection.givenMinutes)}, el ${f.percent(Math.floor(objection.progress * 100))} de lo que pide la ficha`;
       const what = objection.way === 'stir' ? 'Al agitado le falta' : 'A la inducción le falta';
       const then =
-        objection.dueAt === undefined ? 'Arrancar otra vez el agitador.' : `Cumple a las ${f.timeUp(objection.dueAt)}.`;
+        objection.dueAt === undefined
+          ? 'Arrancar otra vez el agitador.'
+          : `Cumple ${atTime(f.timeUp(objection.dueAt))}.`;
       const why =
         objection.withoutFigure === undefined ? '' : ` Ahora no cuenta: ${spanishNoFigure[objection.withoutFigure]}.`;
       return `${what}: ${given}.${why} ${then}`;
@@ -81,23 +83,23 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'not-filtered':
       return 'La ficha pide filtrar antes de la primera capa, y nadie ha dicho filtrar.';
     case 'past-pot-life':
-      return `La vida útil acabó a las ${f.timeDown(objection.endedAt)}. Esta mezcla es residuo; hacer otra.`;
+      return `La vida útil acabó ${atTime(f.timeDown(objection.endedAt))}. Esta mezcla ya no sirve, es residuo; hacer otra.`;
     case 'pot-dead':
-      return `La mezcla estaba ${objection.seen === 'gelled' ? 'gelificada' : 'espesa'} a las ${f.timeDown(objection.at)}. Es residuo, diga lo que diga el reloj.`;
+      return `La mezcla estaba ${objection.seen === 'gelled' ? 'gelificada' : 'espesa'} ${atTime(f.timeDown(objection.at))}. Ya no sirve, es residuo, diga lo que diga el reloj.`;
     case 'pot-empty':
-      return `Se vació a las ${f.timeDown(objection.at)}.`;
+      return `Se vació ${atTime(f.timeDown(objection.at))}.`;
     case 'method-not-on-sheet':
       return `La ficha no habla de ${spanishMethods[objection.method]}; da ${f.list(objection.methods.map((method) => spanishMethods[method]))}.`;
     case 'recoat-forbidden':
-      return `La ficha prohíbe una capa sobre película que ya está, curada o no: la línea no se va y el parche se despega. Última capa a las ${f.timeDown(objection.coatedAt)}.`;
+      return `La ficha prohíbe una capa sobre película que ya está, curada o no: la línea no se va y el parche se despega. Última capa ${atTime(f.timeDown(objection.coatedAt))}.`;
     case 'recoat-too-early':
-      return `La ventana de repintado se abre a las ${f.timeUp(objection.opensAt)}.`;
+      return `La ventana de repintado se abre ${atTime(f.timeUp(objection.opensAt))}.`;
     case 'recoat-too-late':
-      return `La ventana de repintado se cerró a las ${f.timeDown(objection.closedAt)}. Ver antes qué pide la ficha que se le haga a la película.`;
+      return `La ventana de repintado se cerró ${atTime(f.timeDown(objection.closedAt))}. Ver antes qué pide la ficha que se le haga a la película.`;
     case 'not-coated':
       return 'No consta ninguna capa en esta pieza.';
     case 'flash-off-not-over':
-      return `El oreo dura como mínimo hasta las ${f.timeUp(objection.leastAt)}${objection.oven ? wetInOven : ''}.`;
+      return `El oreo dura como mínimo hasta ${f.timeUp(objection.leastAt)}${objection.oven ? wetInOven : ''}.`;
     case 'not-dry':
       return `Nadie ha dicho que la película esté seca al tacto${objection.oven ? wetInOven : ''}. Tocarla, y decir seca.`;
     case 'hotter-than-part-bears':
@@ -111,7 +113,8 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'not-curing':
       return 'Esta pieza no está en curado.';
     case 'cure-not-given': {
-      const then = objection.dueAt === undefined ? '' : ` Por lo que consta, lo cumple a las ${f.timeUp(objection.dueAt)}.`;
+      const then =
+        objection.dueAt === undefined ? '' : ` Por lo que consta, lo cumple ${atTime(f.timeUp(objection.dueAt))}.`;
       return `Le falta curado: comprobado va el ${f.percent(Math.floor(objection.progress * 100))}.${then}`;
     }
     case 'on-hold':
@@ -140,21 +143,21 @@ export function spanishObjection(objection: Objection, f: Figures): string {
 
 /** Why a part is held by itself, in a word or two. */
 const holding: Readonly<Record<HoldingCode, string>> = {
-  'past-pot-life': 'aplicada pasada la vida útil',
-  'pot-dead': 'aplicada con mezcla espesa o gelificada',
-  'pot-empty': 'aplicada de una mezcla que constaba vaciada',
-  'not-weighed': 'aplicada con mezcla que nadie pesó',
-  'ratio-out': 'aplicada con mezcla fuera de relación',
-  'blend-not-done': 'aplicada antes de cumplir el agitado o la inducción',
-  'not-filtered': 'aplicada con mezcla sin filtrar',
-  'caught-not-filtered': 'aplicada con mezcla recogida y sin filtrar otra vez',
-  'recoat-forbidden': 'aplicada sobre película',
-  'recoat-too-early': 'aplicada antes de la ventana de repintado',
-  'recoat-too-late': 'aplicada después de la ventana de repintado',
+  'past-pot-life': 'recubierta pasada la vida útil',
+  'pot-dead': 'recubierta con mezcla espesa o gelificada',
+  'pot-empty': 'recubierta de una mezcla que constaba vaciada',
+  'not-weighed': 'recubierta con mezcla que nadie pesó',
+  'ratio-out': 'recubierta con mezcla fuera de relación',
+  'blend-not-done': 'recubierta antes de cumplir el agitado o la inducción',
+  'not-filtered': 'recubierta con mezcla sin filtrar',
+  'caught-not-filtered': 'recubierta con mezcla recogida y sin filtrar otra vez',
+  'recoat-forbidden': 'recubierta sobre película',
+  'recoat-too-early': 'recubierta antes de la ventana de repintado',
+  'recoat-too-late': 'recubierta después de la ventana de repintado',
   'film-drying': 'retocada cuando ya se secaba',
   'dip-once': 'sumergida dos veces',
-  'surface-life-over': 'aplicada con la superficie pasada de plazo',
-  'air-outside': 'aplicada con aire fuera de la ficha',
+  'surface-life-over': 'recubierta con la superficie pasada de plazo',
+  'air-outside': 'recubierta con aire fuera de la ficha',
   'flash-off-not-over': 'a curado antes de acabar el oreo',
   'not-dry': 'a curado antes de decirla seca',
   'hotter-than-part-bears': 'calentada más de lo que aguanta',
@@ -213,11 +216,11 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
     case 'other-unit':
       return spanishMaterialUnclear(unclear, f);
     case 'no-such-batch':
-      return `No hay mezcla ${unclear.batch}. Vivas: ${named(unclear.live, f, 'ninguna; abrir una con mezclar 2,4kg')}.`;
+      return `No hay mezcla ${unclear.batch}. Abiertas: ${named(unclear.live, f, 'ninguna; abrir una con mezclar 2,4kg')}.`;
     case 'which-batch':
       return unclear.live.length === 0
-        ? 'No hay ninguna mezcla viva. Abrir una con mezclar 2,4kg.'
-        : `¿Qué mezcla? Vivas: ${named(unclear.live, f, '')}.`;
+        ? 'No hay ninguna mezcla abierta. Abrir una con mezclar 2,4kg.'
+        : `¿Qué mezcla? Abiertas: ${named(unclear.live, f, '')}.`;
     case 'no-such-part':
       return `No hay pieza ${unclear.part}. Conocidas: ${named(unclear.live, f, 'ninguna todavía')}.`;
     case 'which-part':
@@ -236,9 +239,9 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
       return `${f.timeDown(unclear.at)} aún no ha llegado; son las ${f.timeDown(unclear.now)}.`;
     case 'may-not-permit': {
       const who = {
-        lead: 'Eso lo levanta un encargado o un supervisor',
-        supervisor: 'Eso lo levanta un supervisor',
-        nobody: 'Eso no lo levanta nadie de antemano',
+        lead: 'Eso lo puede permitir un encargado o un supervisor',
+        supervisor: 'Eso solo lo puede permitir un supervisor',
+        nobody: 'Eso nadie lo puede permitir antes',
       }[unclear.liftedBy];
       return `${who}. ${spanishObjection(unclear.because, f)}`;
     }

@@ -1,13 +1,13 @@
 // Parts, their surfaces, films and cures, and the people about them, in Spanish.
 
 import type { CrewUnclear } from '../../../core/crew/crew-unclear.ts';
-import type { FilmFinding } from '../../../core/part/film-acceptance.ts';
+import type { FilmFinding, FilmRuleNamed } from '../../../core/part/film-acceptance.ts';
 import type { HeatUp } from '../../../core/part/heat-up.ts';
 import type { FilmObjection, LoadUnclear } from '../../../core/part/part-objections.ts';
 import type { Figures } from '../figures.ts';
 import { englishParts } from './english-parts.ts';
 import { spanishRoles } from './spanish-chat.ts';
-import { spanishMethods } from './spanish-names.ts';
+import { atTime, spanishMethods } from './spanish-names.ts';
 import { spanishRingName } from './spanish-rings.ts';
 
 const starts: Readonly<Record<HeatUp['start'], string>> = {
@@ -69,7 +69,7 @@ export const spanishParts: typeof englishParts = {
     `Estimado, sin medir: desde ${start}, en horno a ${temperature}, pared calentada por las dos caras, ${transfer} W/(m² K) de memoria, sin fuente. Leer la pieza.`,
   noEstimate: 'Sin medir: ese tiempo solo cuenta desde que entró. Leer la propia pieza y decir sonda.',
   notMeasured: (label) => `${label}, estimado, sin medir`,
-  askAt: (time) => `Leerla hacia las ${time}.`,
+  askAt: (time) => `Leerla ${atTime(time)}, más o menos.`,
   doors: (count, minutes) =>
     `Puerta abierta ${count === 1 ? 'una vez' : `${count} veces`}${minutes === undefined ? '' : `, ${minutes} en total`}: volver a leer la pieza.`,
   cureNotProved: 'Ninguna lectura comprueba su curado: ni cumplido, ni liberada.',
@@ -90,7 +90,7 @@ export const spanishParts: typeof englishParts = {
   coupon: 'En una probeta testigo, no en la pieza.',
   deviationsOn: (count) => `${count === 1 ? 'Hay 1 desviación' : `Hay ${count} desviaciones`} en ella:`,
   deviation: (time, who, what, permitted) =>
-    `! ${time} ${who}: ${what}${permitted === undefined ? '' : ` (levantado de antemano: ${permitted})`}`,
+    `! ${time} ${who}: ${what}${permitted === undefined ? '' : ` (permitido antes: ${permitted})`}`,
   filmNotRead: 'Nadie ha leído su película seca.',
   film: spanishFilm,
   onShift: (who) => `${who}: entra de turno`,
@@ -107,11 +107,11 @@ export const spanishParts: typeof englishParts = {
   takenOver: (who, from) => `${who} toma el relevo de ${from}`,
   nothingAlive: 'No hay nada en marcha.',
   snoozed: (key) => `Aplazado: ${spanishRingName(key)}`,
-  snoozedUntil: (time, who) => `Vuelve a avisar a las ${time}, a ${who}.`,
+  snoozedUntil: (time, who) => `Vuelve a avisar ${atTime(time)}, a ${who}.`,
   ringPutOff: (ring) => `Aviso ${ring}: se había aplazado.`,
-  lifted: (who, role, why, reason) => `! Levantado de antemano por ${who} (${role}): ${why}. ${reason}`,
+  lifted: (who, role, why, reason) => `! Permitido antes por ${who} (${role}): ${why}. ${reason}`,
   roles: spanishRoles,
-  curesMorning: (part, time) => `${part}: en curado, avisa a las ${time}`,
+  curesMorning: (part, time) => `${part}: en curado, avisa ${atTime(time)}`,
   askNight: 'Decir la mínima de la noche: noche 16C.',
   start: (start) => starts[start],
 };
@@ -127,9 +127,9 @@ export function spanishFilmObjection(objection: FilmObjection, f: Figures): stri
       return `${dry}La película ha empezado a secarse: ${since}. Un parche encima no se funde y se despega. Dejarla, y retener la pieza si hay que repararla.`;
     }
     case 'dip-once':
-      return `Una sola inmersión: ya se aplicó a las ${f.timeDown(objection.coatedAt)}.`;
+      return `Una sola inmersión: ya se aplicó ${atTime(f.timeDown(objection.coatedAt))}.`;
     case 'surface-life-over':
-      return `Preparada a las ${f.timeDown(objection.preparedAt)}; según la ficha valía hasta ${f.timeDown(objection.endedAt)}. Volver a prepararla.`;
+      return `Preparada ${atTime(f.timeDown(objection.preparedAt))}; según la ficha valía hasta ${f.timeDown(objection.endedAt)}. Volver a prepararla.`;
   }
 }
 
@@ -154,20 +154,32 @@ export function spanishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figure
 
 /** How the dry film stands by its rule, named. */
 function spanishFilm(finding: FilmFinding, f: Figures): string {
+  const rule = finding.is === 'no-rule' ? '' : ruleNamed(finding.rule, f);
   switch (finding.is) {
     case 'no-rule':
       return 'La ficha no da regla para la película seca: son solo datos, y con ellos no se acepta nada.';
     case 'within':
-      return `Dentro de la regla: ${finding.rule}.`;
+      return `Dentro de la regla: ${rule}.`;
     case 'outside':
-      return `Fuera de la regla: ${finding.rule}. ${finding.findings.map((each) => `${findings[each.what] ?? each.what}: ${f.film(each.measured)}, límite ${f.film(each.limit)}`).join('; ')}.`;
+      return `Fuera de la regla: ${rule}. ${finding.findings.map((each) => `${findings[each.what] ?? each.what}: ${f.film(each.measured)}, límite ${f.film(each.limit)}`).join('; ')}.`;
     case 'cannot-tell':
-      return `No se puede decir si está dentro o fuera: ${finding.rule}. Con lo que puede errar el medidor, cae a cualquiera de los dos lados.`;
+      return `No se puede decir si está dentro o fuera: ${rule}. Con lo que puede errar el medidor, cae a cualquiera de los dos lados.`;
     case 'too-few':
-      return `Pocas lecturas: ${finding.given} de ${finding.needed}, ${finding.rule}.`;
+      return `Pocas lecturas: ${finding.given} de ${finding.needed}, ${rule}.`;
     case 'area-unknown':
-      return `${finding.rule} pide lecturas según el área, y nadie ha dicho la de la pieza. Decir pieza NOMBRE 0,8m2.`;
+      return `${rule} pide lecturas según el área, y nadie ha dicho la de la pieza. Decir pieza NOMBRE 0,8m2.`;
     case 'does-not-apply':
-      return `${finding.rule} no se aplica aquí. Una película fina pide la regla propia del trabajo.`;
+      return `${rule} no se aplica aquí. Una película fina pide la regla propia del trabajo.`;
+  }
+}
+
+function ruleNamed(rule: FilmRuleNamed, f: Figures): string {
+  switch (rule.by) {
+    case 'own':
+      return `la propia de la ficha, de ${f.film(rule.least)} a ${f.film(rule.most)}, ${rule.readings} lecturas`;
+    case 'iso-19840':
+      return 'ISO 19840';
+    case 'pa-2':
+      return `SSPC-PA 2, nivel ${rule.level}`;
   }
 }

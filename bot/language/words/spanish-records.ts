@@ -2,7 +2,7 @@
 
 import type { ThrownWhy } from '../../../core/records/material.ts';
 import type { englishRecords } from './english-records.ts';
-import { spanishMaterialName, spanishMethod } from './spanish-names.ts';
+import { spanishMaterialName, spanishMethod, spanishSource } from './spanish-names.ts';
 import { spanishRingName } from './spanish-rings.ts';
 
 const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
@@ -23,7 +23,7 @@ export const spanishRecords: typeof englishRecords = {
   onArea: (area) => ` en ${area}`,
   areaMissing: (count) => ` (${count} sin área conocida)`,
   notSaidLeft: (batch) => `Mezcla ${batch}: nadie ha dicho lo que sobró.`,
-  thrown: (batch, mass, why) => `Mezcla ${batch}: ${mass} al residuo, ${thrownWhy[why]}`,
+  thrown: (batch, mass, why) => `Mezcla ${batch}: ${mass} tirados, ${thrownWhy[why]}`,
   caught: (batch, mass) => `Mezcla ${batch}: ${mass} recogidos y usados otra vez`,
   ratio: (batch, error) => `Mezcla ${batch}: relación ${error}`,
   stir: (batch, wanted, given) => `Mezcla ${batch}: agitado, pedía ${wanted}, tuvo ${given}`,
@@ -79,8 +79,7 @@ export const spanishRecords: typeof englishRecords = {
     first === last ? `Disolventes y COV: ${first}` : `Disolventes y COV: del ${first} al ${last}`,
   ledgerKinds: { coating: 'Recubrimiento', thinner: 'Diluyente', cleaner: 'Limpieza' },
   ledgerRow: (kind, name, amount, voc) => `${kind} ${spanishMaterialName(name)}: ${amount}, COV ${voc}`,
-  ledgerContent: (actual, lessExempt) =>
-    `  contenido de COV ${actual} real, ${lessExempt} descontados agua y exentos`,
+  ledgerContent: (actual, lessExempt) => `  contenido de COV ${actual} real, ${lessExempt} descontados agua y exentos`,
   ledgerDensity: (density) => `  densidad ${density}`,
   ledgerSolids: (share) => `  sólidos en volumen ${share}`,
   noExempt: 'ninguno (solo exentos)',
@@ -112,8 +111,7 @@ export const spanishRecords: typeof englishRecords = {
   verifiedEmpty: 'Todavía no hay nada anotado.',
   givenFound: (count) => `${count} huellas dadas en resúmenes y hojas de ruta siguen donde estaban.`,
   edited: (seq, type, stream) => `La anotación ${seq} (${type}, ${stream}) fue cambiada: ya no da su propia huella.`,
-  missing: (from, to) =>
-    from === to ? `Falta la anotación ${from}.` : `Faltan las anotaciones ${from} a ${to}.`,
+  missing: (from, to) => (from === to ? `Falta la anotación ${from}.` : `Faltan las anotaciones ${from} a ${to}.`),
   replaced: (seq, type, stream) =>
     `La anotación ${seq} (${type}, ${stream}) no sigue a la anterior: en lugar de una de las dos había otra.`,
   tailCut: (endsAt, known) =>
@@ -122,8 +120,7 @@ export const spanishRecords: typeof englishRecords = {
   hashFound: (hash, seq, time) => `${hash} está en la anotación ${seq}, escrita ${time}.`,
   hashNotFound: (hash) =>
     `${hash} no está en este registro: le cortaron el final, se hizo de nuevo, o la huella es de otra cuadrilla.`,
-  proofLimits:
-    'Esto muestra cambios posteriores a una huella dada. No puede mostrar lo que nunca se escribió.',
+  proofLimits: 'Esto muestra cambios posteriores a una huella dada. No puede mostrar lo que nunca se escribió.',
 
   backedUp: (file) => `Copiado: ${file}`,
   backupHow: (file) => `Para recuperarlo, arrancar con --data ${file}; después, verificar.`,
@@ -132,9 +129,9 @@ export const spanishRecords: typeof englishRecords = {
   backupName: 'Decir un nombre de archivo sencillo, letras, cifras, punto y guion: copia viernes.sqlite.',
 
   keep: 'Cuánto se guarda cada registro, como mínimo',
-  keepYears: (what, years, source) => `${what}: ${years} años (${source})`,
-  keepUntil: (what, until, source) => `${what}: ${until} (${source})`,
-  ledgerHolds: (field, source) => `El libro de disolventes lleva ${field} (${source})`,
+  keepYears: (what, years, source) => `${what}: ${years} años (${spanishSource(source)})`,
+  keepUntil: (what, until, source) => `${what}: ${until} (${spanishSource(source)})`,
+  ledgerHolds: (field, source) => `El libro de disolventes lleva ${field} (${spanishSource(source)})`,
   ledgerFields: {
     name: 'el nombre de cada material',
     volume: 'su volumen',
@@ -150,7 +147,7 @@ export const spanishRecords: typeof englishRecords = {
     'voc-district-log': 'Libro mensual de COV de un distrito',
     'voc-state-records': 'Registros de COV de un estado',
     'painter-training': 'La formación de pintor vale',
-    'fit-test': 'Prueba de ajuste de mascarilla',
+    'fit-test': 'Prueba de ajuste del equipo respiratorio',
     exposure: 'Registros de exposición de las personas',
     medical: 'Registros médicos de las personas, desde que se van',
     'substance-identity': 'Qué sustancia se usó, dónde y cuándo',
@@ -215,11 +212,10 @@ export const spanishRecords: typeof englishRecords = {
       range: 'la película de la ficha, sin regla de aceptación nombrada',
     },
     noRule: 'Para este producto no se nombra regla de aceptación: se dan lecturas, sin dictamen.',
-    judged: (rule, least, most, source) => `Según ${rule}: de ${least} a ${most}. Fuente: ${source}.`,
+    judged: (rule, least, most, source) => `Según ${rule}: de ${least} a ${most}. Fuente: ${spanishSource(source)}.`,
     noReadings: 'No se leyó película seca.',
     readingLine: (state, list) => `Película ${state === 'wet' ? 'húmeda' : 'seca'}: ${list}`,
-    statistics: (mean, low, high, count) =>
-      `${count} lecturas en seco: media ${mean}, mínima ${low}, máxima ${high}.`,
+    statistics: (mean, low, high, count) => `${count} lecturas en seco: media ${mean}, mínima ${low}, máxima ${high}.`,
     deviations: 'Desviaciones y permisos',
     noDeviations: 'Ninguno según el registro.',
     struck: 'Lo corregido consta junto a lo que había, quién lo corrigió y por qué.',

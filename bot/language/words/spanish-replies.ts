@@ -1,7 +1,7 @@
 // Answers to what was said, in Spanish. Short: a card is read on a phone, at arm's length.
 
 import type { englishReplies } from './english-replies.ts';
-import { spanishMethods, spanishPlace } from './spanish-names.ts';
+import { atTime, spanishMethods, spanishPlace } from './spanish-names.ts';
 import { spanishRingName } from './spanish-rings.ts';
 
 const settingNames: Readonly<Record<string, string>> = {
@@ -39,7 +39,7 @@ export const spanishReplies: typeof englishReplies = {
     `Relación desviada ${error}; la ficha admite ${tolerance} arriba o abajo. Marcado como desviación.`,
   ratioWithin: (tolerance) => `Dentro del ${tolerance} de la ficha.`,
   notThePlan: (said, planned) => `${said} en total, y lo previsto eran ${planned}. Mirar la báscula y su unidad.`,
-  countsSince: (time) => `Cuenta desde ${time}. ¿Se anotó más tarde de lo que se vertió? Moverlo.`,
+  countsSince: (time) => `Cuenta desde ${time}. Si se vertió antes de anotarlo, moverlo.`,
   potLifeFromContact: 'La vida útil corre desde el primer contacto, agitado incluido.',
   stirring: (batch) => `Mezcla ${batch}: agitador en marcha`,
   stopped: (batch) => `Mezcla ${batch}: agitador parado`,
@@ -48,10 +48,10 @@ export const spanishReplies: typeof englishReplies = {
   filtered: (batch) => `Mezcla ${batch}: filtrada, en uso`,
   sayCoat: (batch) => `Decir cada capa al acabarla: aplicar impulsor-7 ${batch} pistola.`,
   thick: (batch, seen) => `Mezcla ${batch}: ${seenAs[seen]}, se acabó su vida útil`,
-  emptyNow: 'No aplicar más. Vaciar y lavar; el residuo, con salida de gases, como dice la ficha.',
+  emptyNow: 'No aplicar más. Vaciar y lavar; el residuo, en envase con respiradero, como dice la ficha.',
   emptied: (batch) => `Mezcla ${batch}: vaciada`,
   partNoted: (part) => `${part}: anotada`,
-  coated: (part, method, batch) => `${part}: aplicada (${spanishMethods[method]}, mezcla ${batch})`,
+  coated: (part, method, batch) => `${part}: recubierta (${spanishMethods[method]}, mezcla ${batch})`,
   newPart: (part) => `${part} es nueva aquí: no se sabe el metal, la pared ni el calor que aguanta.`,
   flashing: 'Corre el oreo. Cumplido el mínimo, tocarla y decir seca.',
   dry: (part) => `${part}: seca al tacto`,
@@ -74,9 +74,9 @@ export const spanishReplies: typeof englishReplies = {
   airRead: (place) => `Aire, ${spanishPlace(place)}`,
   surfaceRead: (place) => `Superficie, ${spanishPlace(place)}`,
   nightRead: (place) => `Mínima desde la última lectura, ${spanishPlace(place)}`,
-  lastAir: (time) => `Aire leído a las ${time}.`,
-  batchMoves: (batch, time) => `Mezcla ${batch}: agitado cumplido a las ${time}.`,
-  batchPotEnds: (batch, time) => `Mezcla ${batch}: la vida útil acaba a las ${time}.`,
+  lastAir: (time) => `Aire leído ${atTime(time)}.`,
+  batchMoves: (batch, time) => `Mezcla ${batch}: tiempo de mezclado cumplido ${atTime(time)}.`,
+  batchPotEnds: (batch, time) => `Mezcla ${batch}: la vida útil acaba ${atTime(time)}.`,
   noFigure: 'Aquí la ficha no da dato:',
   heard: 'Enterado',
   heardKey: (key, by) => `${spanishRingName(key)}: ${by}`,
@@ -89,14 +89,15 @@ export const spanishReplies: typeof englishReplies = {
   is: (what) => `Ahora: ${what}`,
   why: (why) => `Motivo: ${why}`,
   settled: 'Fijado',
-  settledTo: (name, value) => `${spanishSettingName(name)}: ${name === 'units' ? (unitSystems[value] ?? value) : value}`,
+  settledTo: (name, value) =>
+    `${spanishSettingName(name)}: ${name === 'units' ? (unitSystems[value] ?? value) : value}`,
   recordedDespite: (reason) => `Anotado y marcado como desviación: ${reason}`,
   nowDeviates: (what, reason) => `Ahora es desviación: ${what}. ${reason}`,
   stirPastPot: (time) =>
-    `Así la vida útil acaba antes que el agitado: terminar antes de las ${time}. Calentar la sala, o hacer otra mezcla.`,
+    `Así la vida útil acaba antes que el agitado: terminar antes de ${time}. Calentar la sala, o hacer otra mezcla.`,
   humidityNotRead: 'Humedad sin leer: no se compara con la ficha.',
   potOver: 'vida útil terminada, por vaciar',
-  happenedAt: (time, late) => `Pasó a las ${time}, anotado ${late} después.`,
+  happenedAt: (time, late) => `Pasó ${atTime(time)}, anotado ${late} después.`,
   askedBy: (source) => `Lo pide: ${source}.`,
   notNow: 'Todavía no',
   notClear: 'No queda claro',
@@ -113,7 +114,7 @@ export const spanishReplies: typeof englishReplies = {
   ringAgain: (ring) => `Aviso ${ring}: nadie ha contestado.`,
   ringMoved: 'Avisa otra vez: ha cambiado su hora.',
   ringUnrecorded: 'Avisa de memoria: no se puede escribir el registro.',
-  wasDue: (time) => `Tocaba a las ${time}.`,
+  wasDue: (time) => `Tocaba ${atTime(time)}.`,
   askReading: 'Leer la temperatura y decirla: en el registro falta con qué comprobar el tiempo.',
   askNight: 'Decir la mínima del tiempo sin lecturas: noche 16C.',
   askPartReading: 'Ninguna lectura en la pieza lo comprueba. Decir sonda con lo que marque la propia pieza.',
@@ -127,7 +128,7 @@ export const spanishReplies: typeof englishReplies = {
   dayStir: (batch, wanted, given) => `Mezcla ${batch}, agitado: pedía ${wanted}, tuvo ${given}`,
   dayStirNoFigure: (batch, given) => `Mezcla ${batch}, agitado: sin dato en la ficha, tuvo ${given}`,
   dayMethod: (method, parts) => `${spanishMethods[method]}: ${parts}`,
-  dayCuring: (part, time) => `${part}: en curado, avisa a las ${time}`,
+  dayCuring: (part, time) => `${part}: en curado, avisa ${atTime(time)}`,
   dayDeviation: (time, who, what, permitted) =>
     `! ${time} ${who}: ${what}${permitted === undefined ? '' : ` (con permiso previo: ${permitted})`}`,
   dayLateRing: (key, minutes) => `Aviso tardío: ${spanishRingName(key)}, ${minutes}`,
@@ -139,16 +140,15 @@ export const spanishReplies: typeof englishReplies = {
   helpRules: 'A qué pone reparos, y de quién es la regla:',
   helpRule: (what, source, liftedBy) => `${what}: ${source}; ${liftedBy}`,
   liftedBy: {
-    lead: 'lo puede levantar de antemano un encargado, con permiso y un motivo',
-    supervisor: 'lo puede levantar de antemano un supervisor, con permiso y un motivo',
-    nobody: 'de antemano no lo levanta nadie',
+    lead: 'un encargado lo puede permitir antes, con permiso y un motivo',
+    supervisor: 'un supervisor lo puede permitir antes, con permiso y un motivo',
+    nobody: 'nadie lo puede permitir antes',
   },
   howToLeave: 'Para salir',
   howToLeaveLines: ['Pulsar Ctrl-D. Lo anotado se conserva; cuando esto acaba, aquí no sale ningún aviso.'],
   waiting: (time) => `En espera hasta ${time}`,
   cannotWait: 'Aquí el reloj corre solo.',
-  noSuchTap: (id, ids) =>
-    `No hay botón ${id} en su última tarjeta${ids === '' ? '' : `; están ${ids}`}.`,
+  noSuchTap: (id, ids) => `No hay botón ${id} en su última tarjeta${ids === '' ? '' : `; están ${ids}`}.`,
   greeting: 'Batchbell',
   greetingLines: [
     'Lleva la cuenta, los cálculos y el registro de una mezcla.',

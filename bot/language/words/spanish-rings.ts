@@ -1,7 +1,8 @@
 // What rings, in Spanish: a title that says it all on a locked phone, and what to do now.
 
 import type { LateWhy } from '../../../core/ports.ts';
-import { type ReminderKind, reminderKinds } from '../../../core/reminders/wish.ts';
+import type { ReminderKind } from '../../../core/reminders/wish.ts';
+import { ringNamed } from '../ring-key.ts';
 import type { englishUnproved, RingWords } from './english-rings.ts';
 import { spanishPlace } from './spanish-names.ts';
 
@@ -9,19 +10,25 @@ const byKnownTime = 'Por el tiempo que consta. Tiempo cumplido no es pieza liber
 
 export const spanishRings: Readonly<Record<ReminderKind, RingWords>> = {
   'stir-done': { title: (name) => `Mezcla ${name}: agitado cumplido`, act: 'Parar el agitador y filtrar.' },
-  'induction-done': { title: (name) => `Mezcla ${name}: inducción cumplida`, act: 'Ya se puede aplicar como dice la ficha.' },
+  'induction-done': {
+    title: (name) => `Mezcla ${name}: inducción cumplida`,
+    act: 'Ya se puede aplicar como dice la ficha.',
+  },
   'stir-paused': {
     title: (name) => `Mezcla ${name}: el agitador sigue parado`,
     act: 'Su tiempo no corre. Arrancarlo otra vez, o decir por qué no.',
   },
   'pot-half': {
     title: (name) => `Mezcla ${name}: va la mitad de la vida útil`,
-    act: 'Mirarla: espesa o gelificada se acabó, diga lo que diga el reloj.',
+    act: 'Mirarla: si está espesa o gelificada, se acabó, diga lo que diga el reloj.',
   },
-  'pot-margin': { title: (name) => `Mezcla ${name}: ir acabando`, act: 'Queda tiempo para gastarla y lavar el equipo.' },
+  'pot-margin': {
+    title: (name) => `Mezcla ${name}: ir acabando`,
+    act: 'Queda tiempo para gastarla y lavar el equipo.',
+  },
   'pot-end': {
     title: (name) => `Mezcla ${name}: vida útil terminada`,
-    act: 'No aplicar más. Vaciar y lavar; el residuo, con salida de gases, como dice la ficha.',
+    act: 'No aplicar más. Vaciar y lavar; el residuo, en envase con respiradero, como dice la ficha.',
   },
   'surface-ends': {
     title: (name) => `${name}: superficie preparada, queda media hora como mucho`,
@@ -57,19 +64,19 @@ export const spanishRings: Readonly<Record<ReminderKind, RingWords>> = {
     title: (name) => `Lata ${name}: gas ahora`,
     act: 'Tiene aire encima. Meter gas, tapar y decir inertizar.',
   },
-  'can-stirred': { title: (name) => `Lata ${name}: agitada lo que pide`, act: 'Verter ahora, y gas sobre el resto.' },
-  morning: { title: () => 'Esta mañana', act: '' },
+  'can-stirred': { title: (name) => `Lata ${name}: agitado cumplido`, act: 'Verter ahora, y gas sobre el resto.' },
+  morning: { title: () => 'Repaso de la mañana', act: '' },
   brief: {
     title: (name) => `Sesión ${name}: charla ahora`,
     act: 'Leer lo de abajo fuera de la zona de pistola, y decir leída.',
   },
   'spell-end': {
-    title: (name) => `Sesión ${name}: turno máximo de pistola cumplido`,
+    title: (name) => `Sesión ${name}: tiempo máximo de pistola cumplido`,
     act: 'Que paren: por señas, sin escribir dentro. Charla nueva antes de seguir.',
   },
   'air-recheck': {
     title: (name) => `Sesión ${name}: volver a mirar`,
-    act: 'Desde fuera: ¿sigue la extracción, sigue el aire suministrado? Leer el aire y decirlo: aire 24C 48%.',
+    act: 'Desde fuera: ¿sigue en marcha la extracción?, ¿sigue el aire suministrado? Leer el aire y decirlo: aire 24C 48%.',
   },
   flush: {
     title: (name) => `Sesión ${name}: lavar la pistola`,
@@ -104,8 +111,6 @@ export const spanishLate: Readonly<Record<LateWhy, string>> = {
 
 /** A bell by what it says: `batch/1/stir-done` is the machine's name for it. */
 export function spanishRingName(key: string): string {
-  const [noun, second = '', third = ''] = key.split('/');
-  const [name, kind] = noun === 'crew' ? [third, second] : [second, third];
-  const known = reminderKinds.find((each) => each === kind);
-  return known === undefined ? key : spanishRings[known].title(name);
+  const ring = ringNamed(key);
+  return ring === undefined ? key : spanishRings[ring.kind].title(ring.name);
 }

@@ -15,7 +15,7 @@ const lapsed: Readonly<Record<LapsedBy, string>> = {
 
 /** What the supervisor may do, and how. */
 const byAssessment =
-  'Esto solo lo levanta de antemano un supervisor, con permiso y el nombre de la evaluación escrita de la empresa.';
+  'Esto solo lo puede permitir antes un supervisor, con permiso y el nombre de la evaluación escrita de la empresa.';
 
 export function spanishSessionObjection(objection: SessionObjection, f: Figures): string {
   switch (objection.code) {
@@ -30,7 +30,8 @@ export function spanishSessionObjection(objection: SessionObjection, f: Figures)
     case 'may-not-spray':
       return `Por norma de la cuadrilla, estas personas no manejan la pistola: ${f.list(objection.people)}.`;
     case 'no-extraction-no-air': {
-      const extraction = objection.extraction === 'off' ? 'No hay extracción' : 'Nadie ha dicho que la extracción funcione';
+      const extraction =
+        objection.extraction === 'off' ? 'No hay extracción' : 'Nadie ha dicho que la extracción funcione';
       const air = objection.air === 'none' ? 'no hay aire suministrado' : 'nadie ha dicho que haya aire suministrado';
       return `${extraction}, y ${air}. Sin extracción, como mínimo aire suministrado para todos los expuestos. ${byAssessment}`;
     }

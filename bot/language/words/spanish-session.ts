@@ -4,20 +4,22 @@
 import type { BriefLineId } from '../../../core/session/brief-lines.ts';
 import type { Gear, Qualification, Work } from '../../../core/session/session-commands.ts';
 import type { englishSession } from './english-session.ts';
-import { spanishEmergencyWord, spanishPlace } from './spanish-names.ts';
+import { atTime, spanishEmergencyWord, spanishPlace, spanishSource } from './spanish-names.ts';
 
 const lines: Readonly<Record<BriefLineId, string>> = {
   vessel:
     'No vale para trabajar dentro de un tanque o recipiente. Ahí manda el permiso de la empresa para espacios confinados.',
-  extraction: 'Extracción en marcha y con la velocidad en la cara medida: al menos 0,51 m/s (100 ft/min) en la cara abierta.',
+  extraction:
+    'Extracción en marcha y con la velocidad en la cara medida: al menos 0,51 m/s (100 ft/min) en la cara abierta.',
   'supplied-air':
     'Sin extracción, como mínimo aire suministrado para todos los expuestos. Si basta con la extracción lo dicen la ficha y la evaluación escrita de la empresa.',
   downstream:
-    'Quien está en la cabina a favor del aire, detrás de la pieza, lleva aire suministrado o la mascarilla que manda el programa.',
+    'Quien está en la cabina a favor del aire, detrás de la pieza, lleva aire suministrado o el equipo respiratorio que manda el programa.',
   'moved-out': 'Los demás, fuera. Quien se queda está tan expuesto como el que pinta.',
   'skin-and-eyes':
-    'Capucha o gafas cerradas, los guantes que nombran las fichas de datos de seguridad, mono cerrado en cuello y puños.',
-  bonding: 'Unir con cable los dos recipientes en cada trasvase y conectarlos a tierra: verter, agitar, pistola y lavado.',
+    'Capucha o gafas cerradas, los guantes que nombran las fichas de datos de seguridad, traje cerrado en cuello y puños.',
+  bonding:
+    'Unir con cable los dos recipientes en cada trasvase y conectarlos a tierra: verter, agitar, pistola y lavado.',
   earthing: 'Cabina, conductos, tuberías y la propia pieza, a tierra.',
   ignition: 'Ni llama ni nada que eche chispas a menos de 6 m (20 ft), salvo que haya tabique.',
   phones: 'Teléfonos, radios y relojes se quedan fuera: nadie escribe dentro de la zona de pistola.',
@@ -32,7 +34,8 @@ const lines: Readonly<Record<BriefLineId, string>> = {
   'vapour-dip':
     'El vapor sobre el baño, el escurrido y las piezas húmedas se mantiene por debajo de un cuarto del límite inferior de explosividad.',
   'vapour-mix': 'Mezclar donde salgan al menos 18 m³/h de aire por m² de suelo (1 ft³/min por ft²).',
-  'ignition-path': 'Ninguna fuente de ignición por donde pueda llegar el vapor: pesa más que el aire y corre por el suelo.',
+  'ignition-path':
+    'Ninguna fuente de ignición por donde pueda llegar el vapor: pesa más que el aire y corre por el suelo.',
   covered: 'Los recipientes, tapados cuando no se usan.',
   gloves: 'Los guantes que nombran las fichas de datos de seguridad; cambiarlos cuando calan.',
   'bonding-pour': 'Al verter, unir con cable boquilla y recipiente. El plástico no se puede unir.',
@@ -67,7 +70,7 @@ const troubles: typeof englishSession.troubles = {
   },
   spill: {
     title: 'Derrame',
-    section: 'Ficha de datos de seguridad de lo derramado: sección 6, vertido accidental',
+    section: 'Ficha de datos de seguridad de lo derramado: sección 6, medidas en caso de derrame',
     steps: ['Fuera quien no haga falta. Cortar lo que sale si se puede desde donde se está.'],
     never: ['No encender ni apagar nada entre el vapor. No cerrar con tapa hermética lo que reacciona con la humedad.'],
   },
@@ -81,7 +84,7 @@ const troubles: typeof englishSession.troubles = {
     title: 'Persona caída',
     section: 'Fichas de datos de seguridad: sección 4, primeros auxilios',
     steps: ['Primero llamar al número. Mirar desde fuera qué la tumbó: vapor, gas inerte, caída, corriente.'],
-    never: ['No entrar a por ella sin aire propio: el segundo que entra es el siguiente en caer.'],
+    never: ['No entrar a buscarla sin aire propio: el segundo que entra es el siguiente en caer.'],
   },
   hot: {
     title: 'Una mezcla se calienta',
@@ -107,7 +110,7 @@ export const spanishSession: typeof englishSession = {
   stays: (people) => `Cerca, expuestos: ${people}`,
   nobodyNear: 'No se nombró a nadie cerca. ¿Quién más hay? Decir cerca lia fuera, o cerca lia queda.',
   movedOut: (people) => `Fuera: ${people}`,
-  attendant: (person) => `Vigila fuera, con los relojes: ${person}`,
+  attendant: (person) => `Fuera, con los avisos: ${person}`,
   noAttendant: (people) => `No se nombró a nadie fuera: los avisos van a ${people}.`,
   acknowledged: (person, time, witness) =>
     `Leída por ${person}, ${time}${witness === undefined ? '' : `, ante ${witness}`}`,
@@ -115,11 +118,11 @@ export const spanishSession: typeof englishSession = {
     `Falta que la lean: ${people}. Cada uno dice leída, fuera de la zona, o un testigo dice leída y el nombre.`,
   extractionNotSaid:
     'Extracción: nadie ha dicho nada. Decir extracción sí 0,6m/s, extracción sí (sin medir) o extracción no.',
-  extractionOff: (by, time) => `Extracción: no, según ${by} a las ${time}`,
-  extractionOn: (velocity, by, time) => `Extracción: en marcha, ${velocity}, según ${by} a las ${time}`,
+  extractionOff: (by, time) => `Extracción: no, según ${by} ${atTime(time)}`,
+  extractionOn: (velocity, by, time) => `Extracción: en marcha, ${velocity}, según ${by} ${atTime(time)}`,
   notMeasured: 'velocidad en la cara sin medir',
   suppliedNotSaid: 'Aire suministrado: nadie ha dicho nada. Decir suministrado sí, o suministrado no.',
-  supplied: (yes, by, time) => `Aire suministrado: ${yes ? 'sí' : 'no'}, según ${by} a las ${time}`,
+  supplied: (yes, by, time) => `Aire suministrado: ${yes ? 'sí' : 'no'}, según ${by} ${atTime(time)}`,
   outOfDate: (person, what, until) => `Caducado: ${what} de ${person}, ${until}`,
   undated: (person, what) => `Sin fecha conocida: ${what} de ${person}`,
   noSpray: (sheet) => `La ficha ${sheet} no da tiempo máximo de pistola ni disolventes: preguntar al fabricante.`,
@@ -136,8 +139,8 @@ export const spanishSession: typeof englishSession = {
   started: 'Empieza la pistola. Desde ahora nadie escribe dentro; los avisos van fuera.',
   stopped: 'Para la pistola. Lavarla ahora, en la cabina y con la extracción en marcha.',
   flushed: (gear) => `lavado de ${gear}`,
-  flushNext: (gear, steps) => `Falta para ${gear}: ${steps}.`,
-  flushSequence: (steps, source) => `Lavar con ${steps} (${source}).`,
+  flushNext: (gear, steps) => `Lavado de ${gear}, falta: ${steps}.`,
+  flushSequence: (steps, source) => `Lavar con ${steps} (${spanishSource(source)}).`,
   noFlushOnSheet: 'La ficha no da lavado: usar lo que diga el fabricante.',
   flushConflict: (flush, coating) =>
     `Inflaman antes que los disolventes del propio recubrimiento (${coating}): ${flush}. La norma pide un disolvente de lavado que no inflame antes; la secuencia de la ficha dice otra cosa. Decide la empresa.`,
@@ -157,15 +160,14 @@ export const spanishSession: typeof englishSession = {
     'Ni la ficha ni un cálculo dicen cuánto sigue la extracción: dejarla hasta que no quede nada húmedo en la cabina.',
   noSum: 'Sin cálculo: la ficha no da disolventes, o nadie sabe cuánto se pinta.',
   noBooth: (place) =>
-    `No consta la cara abierta de ${spanishPlace(place)}: decir fijar cabina ${spanishPlace(place)} 4m2.`,
+    `No consta la cara abierta (${spanishPlace(place)}): decir fijar cabina ${spanishPlace(place)} 4m2.`,
   withoutFigure: (solvents) => `Fuera de la cuenta, por no haber leído un dato publicado: ${solvents}.`,
   fanNotMeasured: 'No se sabe lo que da el ventilador.',
   worstOven: 'Contado como si todo el disolvente saliera en el horno.',
   oven: (mass, temperature) => `Carga de horno: ${mass} en húmedo, ${temperature}`,
   purge: (gas, amount, room) => `${gas === 'argon' ? 'Argón' : 'Nitrógeno'}: ${amount} sueltos en ${room}`,
   purgeMixed: 'Bien mezclado y sin aire nuevo. Lo que se respira solo lo sabe un medidor.',
-  purgeDeficient: (limit) =>
-    `Por debajo del ${limit}: falta oxígeno. No entra nadie sin el permiso de la empresa.`,
+  purgeDeficient: (limit) => `Por debajo del ${limit}: falta oxígeno. No entra nadie sin el permiso de la empresa.`,
   settles: 'El argón se queda abajo: cerca del suelo y en fosos hay menos oxígeno que este.',
   hazardsOf: (work) => `${work}: qué mirar`,
   callNumber: (text) => `Llamar: ${text}`,
@@ -182,7 +184,7 @@ export const spanishSession: typeof englishSession = {
   anonymous: 'No queda ningún nombre.',
   bellTest: (people) => `Prueba de avisos: ${people}`,
   bellLines:
-    'Le suena a cada uno, y cada uno dice enterado en su teléfono. Quien no contesta se le nombra al encargado.',
+    'Suena en el teléfono de cada uno, y cada uno dice enterado en el suyo. A quien no conteste se le nombra al encargado.',
   qualified: (person, what, until) => `${what} de ${person}: hasta ${until}`,
   near: (people, goes) => `${people}: ${goes}`,
   goes: { sprays: 'con la pistola', stays: 'cerca, con exposición', out: 'fuera' },

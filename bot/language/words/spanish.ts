@@ -4,13 +4,13 @@
 //   batch mezcla · lot lote · can lata · Part A/B Parte A/B · part pieza · job orden · vessel recipiente
 //   stir agitado · stirrer agitador · induction inducción · pot life vida útil · ratio relación · left-over sobrante
 //   thick espesa · gelled gelificada · waste residuo · blanket inertizar (gas) · headspace espacio de cabeza
-//   coat capa, aplicar · flow colada · dip inmersión · brush brocha · roller rodillo · spray pistola · touch up retocar
+//   coat capa, aplicar, recubierta · flow colada · dip inmersión · brush brocha · roller rodillo · spray pistola · touch up retocar
 //   wet/dry film película húmeda/seca · flash-off oreo · dry to touch seca al tacto · open time tiempo abierto
 //   recoat window ventana de repintado · cure curado · oven horno · room sala · booth cabina
 //   surface superficie · profile perfil · dew point punto de rocío · salts sales · dust polvo
-//   release liberar · hold retener · deviation desviación · traveller hoja de ruta · trace trazabilidad
+//   release liberar · hold retener · lift permitir · deviation desviación · traveller hoja de ruta · trace trazabilidad
 //   sheet ficha · record registro · entry anotación · hash huella · ring aviso · snooze aplazar · heard enterado
-//   crew cuadrilla · lead encargado · shift turno · handover relevo · permit permiso · lift levantar
+//   crew cuadrilla · lead encargado · shift turno · handover relevo · permit permiso
 //   brief charla · acknowledge leída · extraction extracción · supplied air aire suministrado · flush lavar
 //   solvent disolvente · VOC COV · near miss casi accidente · rub dobles frotes · coupon probeta
 
@@ -44,12 +44,12 @@ const facts: Readonly<Record<FactId, string>> = {
   'ratio-error': 'Relación desviada',
   'ratio-tolerance': 'Desviación admitida',
   'stir-wanted': 'Agitado que pide',
-  'stir-given': 'Agitado',
-  'stir-done-at': 'Agitado cumplido a las',
+  'stir-given': 'Agitado que lleva',
+  'stir-done-at': 'Fin del agitado',
   'pot-life-ends': 'Fin de la vida útil',
   'pot-margin-at': 'Acabar antes de',
   'air-temperature': 'Aire',
-  'air-read-at': 'Leído a las',
+  'air-read-at': 'Leído',
   humidity: 'Humedad',
   'dew-point': 'Punto de rocío',
   'surface-temperature': 'Superficie',
@@ -62,14 +62,14 @@ const facts: Readonly<Record<FactId, string>> = {
   'recoat-opens-at': 'Repintar desde',
   'recoat-closes-at': 'Repintar hasta',
   'part-temperature': 'Pieza',
-  'cure-given': 'Curado cumplido',
-  'cure-done-at': 'Curado cumplido a las',
-  'temp-due-at': 'A temperatura, estimado, a las',
+  'cure-given': 'Curado que lleva',
+  'cure-done-at': 'Tiempo de curado cumplido',
+  'temp-due-at': 'A temperatura, estimado',
   'stage-handle-at': 'Se puede manipular desde',
   'stage-service-at': 'Servicio según la ficha desde',
   'stage-full-at': 'Resistencia completa desde',
-  'door-openings': 'Puerta abierta',
-  'door-open': 'Puerta abierta en total',
+  'door-openings': 'Veces que se abrió la puerta',
+  'door-open': 'Puerta abierta, en total',
   'part-wall': 'Pared',
   'part-area': 'Área',
   'part-bears': 'Aguanta',
@@ -78,12 +78,12 @@ const facts: Readonly<Record<FactId, string>> = {
   'film-lowest': 'Mínima',
   'film-highest': 'Máxima',
   'left-over': 'Sobrante',
-  'can-left': 'Queda en ella',
+  'can-left': 'Queda en la lata',
   headspace: 'Espacio de cabeza',
-  'gas-needed': 'Gas para él',
+  'gas-needed': 'Gas que pide',
   'blanket-by': 'Gas antes de',
   'can-stir-wanted': 'Agitar en su lata',
-  'can-stir-done-at': 'Agitada a las',
+  'can-stir-done-at': 'Fin del agitado',
   'part-b-exact': 'Parte B que pide',
   'add-part-a': 'Añadir Parte A',
   'add-part-b': 'Añadir Parte B',
@@ -97,34 +97,34 @@ const facts: Readonly<Record<FactId, string>> = {
   'left-over-total': 'Sobrante',
   area: 'Área',
   'film-wanted': 'Película seca que se pide',
-  'wet-film-wanted': 'Película húmeda para ello',
+  'wet-film-wanted': 'Película húmeda necesaria',
   'mixed-volume': 'A mezclar',
   'mixed-mass': 'A mezclar',
   'transfer-efficiency': 'Se queda en la pieza',
-  'happened-at': 'Pasó a las',
+  'happened-at': 'Pasó',
   'late-minutes': 'Retraso',
-  'due-at': 'Tocaba a las',
+  'due-at': 'Tocaba',
   batches: 'Mezclas',
   'part-a-total': 'Parte A pesada',
   'part-b-total': 'Parte B pesada',
-  parts: 'Piezas aplicadas',
+  parts: 'Piezas recubiertas',
   'air-lowest': 'Aire, mínimo',
   'air-highest': 'Aire, máximo',
   'humidity-lowest': 'Humedad, mínima',
   'humidity-highest': 'Humedad, máxima',
   'solvent-per-hour': 'Disolvente por hora',
-  'sprayed-per-hour': 'Pistola por hora',
-  'air-for-lel': 'Aire contra el fuego',
+  'sprayed-per-hour': 'Pulverizado por hora',
+  'air-for-lel': 'Aire contra incendio',
   'air-for-exposure': 'Aire para respirar',
   'fan-gives': 'El ventilador da',
-  'fan-over-lel': 'Ventilador entre lo que pide, fuego',
-  'fan-over-exposure': 'Ventilador entre lo que pide, respirar',
-  'fan-over-oven': 'Ventilador entre lo que pide, horno',
+  'fan-over-lel': 'Da/pide, incendio',
+  'fan-over-exposure': 'Da/pide, respirar',
+  'fan-over-oven': 'Da/pide, horno',
   'face-velocity': 'Velocidad en la cara',
   'face-least': 'Velocidad en la cara, mínimo',
   'lel-share': 'Parte del límite de explosividad',
   'mixing-factor': 'Factor de mezcla de aire',
-  'spell-ends-at': 'Fin del turno de pistola',
+  'spell-ends-at': 'Fin del tiempo de pistola',
   'fan-until': 'Extracción hasta',
   'solvent-logged': 'Disolvente de lavado',
   'oxygen-left': 'Oxígeno que queda',
@@ -138,10 +138,10 @@ const facts: Readonly<Record<FactId, string>> = {
   corrections: 'Correcciones',
   'planned-total': 'Previsto',
   'applied-total': 'Aplicado',
-  'coated-area': 'Área aplicada',
+  'coated-area': 'Área recubierta',
   voc: 'COV',
   'materials-total': 'Recubrimientos y disolventes gastados',
-  'answer-median': 'Avisos contestados en, mediana',
+  'answer-median': 'Respuesta a avisos, mediana',
   events: 'Anotaciones',
   found: 'Encontrados',
 };
@@ -169,7 +169,7 @@ const buttons: Readonly<Record<ButtonId, string>> = {
   stop: 'Agitador parado',
   stir: 'Agitador en marcha',
   filter: 'Filtrada',
-  coat: 'Aplicada…',
+  coat: 'Capa dada…',
   thick: 'Espesa',
   empty: 'Vaciada',
   surface: 'Superficie…',
@@ -194,7 +194,7 @@ const buttons: Readonly<Record<ButtonId, string>> = {
   'fan-off': 'Sin extracción',
   'supplied-yes': 'Aire suministrado: sí',
   'supplied-no': 'Aire suministrado: no',
-  'moved-out': 'Salen…',
+  'moved-out': 'Salen de la zona…',
   'spray-on': 'Empieza la pistola',
   'spray-off': 'Para la pistola',
   'flush-step': 'Lavada con',
@@ -214,7 +214,7 @@ const buttons: Readonly<Record<ButtonId, string>> = {
   export: 'Exportar',
   voc: 'Disolventes y COV',
   verify: 'Verificar',
-  meant: 'Era',
+  meant: 'Quería decir',
   again: 'Repetirlo',
 };
 
@@ -234,8 +234,8 @@ const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>> = {
 };
 
 const blend: Words['blend'] = {
-  stir: { wanted: 'Agitado que pide', given: 'Agitado', doneAt: 'Agitado cumplido a las' },
-  induction: { wanted: 'Inducción que pide', given: 'En reposo', doneAt: 'Inducción cumplida a las' },
+  stir: { wanted: 'Agitado que pide', given: 'Agitado que lleva', doneAt: 'Fin del agitado' },
+  induction: { wanted: 'Inducción que pide', given: 'Inducción que lleva', doneAt: 'Fin de la inducción' },
 };
 
 export const spanish: Words = {

@@ -210,7 +210,7 @@ describe('films by their rule', () => {
   it('given readings outside the sheet’s own rule (invented), then the card names the rule and warns', async () => {
     const { card } = await told(...dry, '10:20 film impeller-7 6 12 13um');
     expect(card.tone).toBe('warn');
-    expect(card.lines.join(' ')).toMatch(/Outside the rule: the sheet's own, 8 to 20 µm/);
+    expect(card.lines.join(' ')).toMatch(/Outside the rule: the sheet's own, 8 µm to 20 µm/);
   });
 
   it('given a rub that does nothing, then the card says that this alone is no cure', async () => {

@@ -25,8 +25,7 @@ describe('said times on the wall clock of the shop', () => {
     ['yesterday across New Year', 'stir 1 yesterday 16:00', '2026-01-01T08:00', 'UTC', '2025-12-31T16:00'],
     ['today, though ahead', 'stir 1 at 23:30 today', '2026-03-02T07:00', 'UTC', 'in-the-future'],
     ['an offset on the line', 'stir 1 at 2026-03-02T10:00+05:45', '2026-03-02T10:00', 'UTC', '2026-03-02T04:15'],
-    // 02:30 never shows: 01:30 in winter time is the earlier of the two instants meant.
-    ['the hour that is skipped', 'stir 1 at 2:30', '2026-03-29T08:00', 'Europe/Berlin', '2026-03-29T00:30'],
+    ['the hour that is skipped', 'stir 1 at 2:30', '2026-03-29T08:00', 'Europe/Berlin', 'impossible'],
     ['the hour that shows twice', 'stir 1 at 2:30', '2026-10-25T08:00', 'Europe/Berlin', '2026-10-25T00:30'],
     [
       'its second showing, with offset',
@@ -35,7 +34,7 @@ describe('said times on the wall clock of the shop', () => {
       'Europe/Berlin',
       '2026-10-25T01:30',
     ],
-    ['the skipped hour of New York', 'stir 1 at 2:30am', '2026-03-08T14:00', 'America/New_York', '2026-03-08T06:30'],
+    ['the skipped hour of New York', 'stir 1 at 2:30am', '2026-03-08T14:00', 'America/New_York', 'impossible'],
     [
       'noon of yesterday after the change',
       'stir 1 yesterday noon',
@@ -45,6 +44,18 @@ describe('said times on the wall clock of the shop', () => {
     ],
   ])('given %s, then the instant is the one meant', (_, line, now, zone, expected) => {
     expect(saidAt(line, utc(now), zone)).toBe(expected);
+  });
+
+  // 02:30 never shows: with the offset of winter it is 03:30, with that of summer 01:30.
+  it.each([
+    ['stir 1 at 2:30', '2026-03-29T08:00', ['stir 1 at 01:30', 'stir 1 at 03:30']],
+    ['stir 1 yesterday 2:30', '2026-03-30T08:00', ['stir 1 yesterday 01:30', 'stir 1 yesterday 03:30']],
+    ['stir 1 at 2026-03-29T02:30', '2026-03-30T08:00', ['stir 1 at 2026-03-29T01:30', 'stir 1 at 2026-03-29T03:30']],
+    ['plan 2m2 spray ready 2:30', '2026-03-29T00:10', ['plan 2m2 spray ready 01:30', 'plan 2m2 spray ready 03:30']],
+    ['brief 2:30', '2026-03-29T00:10', ['brief 01:30', 'brief 03:30']],
+  ])('given %s on the night of the change, then both times beside it are offered', (line, now, offered) => {
+    const reading = readLine(line, { ...shopAtTen, now: utc(now), zone: 'Europe/Berlin' });
+    expect(reading).toMatchObject({ kind: 'misread', misread: { code: 'impossible', suggestions: offered } });
   });
 
   it('given the hour that shows twice, then it is written with its offset and otherwise without', () => {

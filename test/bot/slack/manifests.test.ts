@@ -80,7 +80,9 @@ test('every method of Slack that is called by name stands in the table, and the 
     .map((file) => readFileSync(new URL(file, folder), 'utf8'))
     .join('\n');
   const named = new Set(
-    [...source.matchAll(/'((?:auth|chat|conversations|files|users|usergroups|views)(?:\.\w+)+)'/g)].map(([, name]) => name),
+    [...source.matchAll(/'((?:auth|chat|conversations|files|users|usergroups|views)(?:\.\w+)+)'/g)].map(
+      ([, name]) => name,
+    ),
   );
   // The SDK's socket client calls this one itself.
   expect([...named, 'apps.connections.open'].sort()).toEqual(Object.keys(methodScopes).sort());

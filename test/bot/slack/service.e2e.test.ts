@@ -2,12 +2,15 @@
 // keeps its memory over a restart, and stops when it is told to.
 
 import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { get } from 'node:http';
+import { type AddressInfo, createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
+import { visitor } from '../web/visitor.ts';
 import { post, signingSecret, slashCommand } from './fake/deliveries.ts';
 import { type FakeSlack, startFakeSlack } from './fake/fake-slack.ts';
 import { bayTwo } from './fake/workshop.ts';
@@ -33,8 +36,8 @@ interface Ended {
   readonly err: string;
 }
 
-function start(environment: Record<string, string>) {
-  const flags = ['--serve', '--crew', join(folder, 'crew.json'), '--data', join(folder, 'data')];
+function start(environment: Record<string, string>, pagePort = '0') {
+  const flags = ['--serve', '--crew', join(folder, 'crew.json'), '--data', join(folder, 'data'), '--port', pagePort];
   const child = spawn(process.execPath, ['dist/bot/main.js', ...flags], {
     env: { PATH: process.env.PATH, ...environment },
     stdio: ['ignore', 'pipe', 'pipe'],
@@ -54,7 +57,11 @@ function start(environment: Record<string, string>) {
     await vi.waitFor(() => expect(err).toContain('"event":"serving"'), { timeout: 15_000 });
     return Number(/"port":(\d+)/.exec(err)?.[1]);
   };
-  return { child, ended, port };
+  const page = async (): Promise<string> => {
+    await port();
+    return /http:\/\/127\.0\.0\.1:\d+/.exec(err)?.[0] ?? 'no page';
+  };
+  return { child, ended, port, page };
 }
 
 const overHttp = () => ({
@@ -108,6 +115,32 @@ describe('started for Slack', () => {
     );
     store.close();
   }, 40_000);
+
+  test('a single crew has its page beside it: what is said in one is seen in the other', async () => {
+    const { child, ended, port, page } = start(overHttp());
+    await post(await port(), slashCommand('mix 2.4kg 24C 48%', { response_url: fake.responseUrl() }));
+    await vi.waitFor(() => expect(fake.inChannel('C1')).toHaveLength(1), { timeout: 5_000 });
+    const jo = visitor(await page());
+    await jo.enter('jo');
+    expect(await (await jo.request('/')).text()).toContain('<b>Batch 1: Demo Clear</b>');
+    expect((await jo.say('jo', 'weigh 1 1201g 1198g')).status).toBe(200);
+    await vi.waitFor(() => expect(fake.inChannel('C1')[0]?.text).toContain('mixing time runs'), { timeout: 5_000 });
+    child.kill('SIGTERM');
+    expect((await ended).code).toBe(0);
+  }, 20_000);
+
+  test('a page whose port is taken keeps Slack from nothing', async () => {
+    const other = createServer().listen(0, '127.0.0.1');
+    await once(other, 'listening');
+    const { port: taken } = other.address() as AddressInfo;
+    const { child, ended, port } = start(overHttp(), String(taken));
+    expect(await ready(await port())).toBe(200);
+    child.kill('SIGTERM');
+    const { code, err } = await ended;
+    expect(code).toBe(0);
+    expect(err).toContain('page-not-opened');
+    other.close();
+  }, 20_000);
 
   test('over a socket it connects, and by signal it stops', async () => {
     const { child, ended, port } = start({

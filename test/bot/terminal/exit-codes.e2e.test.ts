@@ -14,6 +14,7 @@ test.each([
   ['something that is no flag', ['extra'], 'extra'],
   ['a day that does not exist', ['--clock', '2026-02-30T08:00'], '--clock'],
   ['a clock without a date', ['--clock', '08:00'], '--clock'],
+  ['an hour that the clocks skip', ['--clock', '2026-03-29T02:30', '--zone', 'Europe/Madrid'], '2026-03-29T02:30'],
   ['a zone that does not exist', ['--zone', 'Mars/Base'], '--zone'],
   ['a language that is not there', ['--lang', 'xx'], '--lang'],
   ['a speed with a script', ['--speed', '60'], '--speed'],
@@ -29,6 +30,15 @@ test.each([
   },
   20_000,
 );
+
+test('0: --help says every flag in a line and runs nothing', async () => {
+  const { code, out, err } = await chat(['air 24C 48%'], { flags: ['--help'], json: false });
+  expect(code).toBe(0);
+  expect(err).toBe('');
+  const flags = ['help', 'json', 'clock', 'speed', 'zone', 'data', 'as', 'crew', 'sheets', 'lang'];
+  for (const flag of [...flags, 'serve', 'port', 'lan', 'demo', 'terminal']) expect(out).toMatch(`\n  --${flag}`);
+  expect(out).not.toContain('Air');
+}, 20_000);
 
 test('2: a crew file with faults, every one listed at once by file and field', async () => {
   const crew = file('crew.json', {

@@ -86,6 +86,7 @@ describe('nobody gets a paper', () => {
 
   test('by a path that leads out of the tray, be it signed', async () => {
     writeFileSync(join(folder, 'traveller.pdf'), 'not for anybody');
+    writeFileSync(join(folder, 'travellers', '.hidden'), 'not for anybody');
     symlinkSync(join(folder, 'traveller.pdf'), join(folder, 'travellers', 'lent.pdf'));
     const paths = [
       ...['travellers/../page-secret', '../page-secret', 'travellers/../../etc/passwd', '/page-secret'],

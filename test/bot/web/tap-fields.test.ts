@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { fieldsIn, fillLine } from '../../../bot/cards/tap-fields.ts';
+import { fieldsIn, fillInOrder, fillLine } from '../../../bot/cards/tap-fields.ts';
+import { inUnitsOf } from '../../../bot/cards/tap-units.ts';
 import { wordsIn } from '../../../bot/language/words/languages.ts';
 
 const words = wordsIn('en');
@@ -36,6 +37,25 @@ describe('the fields of a tap', () => {
     ],
   ])('%s', (_, values, line) => {
     expect(filled('weigh 1 {part-a}g {part-b}g', values)).toBe(line);
+  });
+
+  test.each([
+    ['figures in order take the unit of their field', ['1201', '1198'], 'weigh 1 1201g 1198g'],
+    ['a unit of its own replaces the field’s', ['2.5lb', '2.5lb'], 'weigh 1 2.5lb 2.5lb'],
+    ['a unit after a space is the value’s', ['2.5', 'lb', '2.5', 'lb'], 'weigh 1 2.5lb 2.5lb'],
+    ['one figure leaves the other to be asked for', ['1201'], 'weigh 1 1201g'],
+    ['what no field takes stays for the reader', ['1201', '1198', '5m', 'ago'], 'weigh 1 1201g 1198g 5m ago'],
+  ])('typed behind a tap, %s', (_, typed, line) => {
+    expect(fillInOrder('weigh 1 {part-a}g {part-b}g', typed)).toBe(line);
+  });
+
+  test('the last field of words takes all that is left', () => {
+    expect(fillInOrder('hold impeller-7 {reason}', ['orange', 'peel'])).toBe('hold impeller-7 orange peel');
+  });
+
+  test('a field is asked for in the units of whoever reads it, whoever the card was worded for', () => {
+    expect(inUnitsOf('air {air-temperature}C {humidity}%', 'us')).toBe('air {air-temperature}F {humidity}%');
+    expect(inUnitsOf('air {air-temperature}F {humidity}%', 'metric')).toBe('air {air-temperature}C {humidity}%');
   });
 
   test('per cent and degrees', () => {

@@ -45,12 +45,12 @@ describe('ISO 19840', () => {
 
   it('given two thin readings of ten, then it fails: less than 20 % is taken at its word', () => {
     const finding = judgeFilm(um(...read), nominal(200), area);
-    expect(finding).toMatchObject({ is: 'outside', rule: 'ISO 19840', findings: [{ what: 'too-many-thin' }] });
+    expect(finding).toMatchObject({ is: 'outside', rule: { by: 'iso-19840' }, findings: [{ what: 'too-many-thin' }] });
   });
 
   it('given none thin, then within; a tenth reading missing, too few for 2 m2', () => {
     const good = read.map((film) => Math.max(film, 226));
-    expect(judgeFilm(um(...good), nominal(200), area)).toEqual({ is: 'within', rule: 'ISO 19840' });
+    expect(judgeFilm(um(...good), nominal(200), area)).toEqual({ is: 'within', rule: { by: 'iso-19840' } });
     expect(judgeFilm(um(...good.slice(1)), nominal(200), area)).toMatchObject({ is: 'too-few', given: 9, needed: 10 });
   });
 
@@ -69,7 +69,7 @@ describe('SSPC-PA 2, level 3, 8 to 12 mil', () => {
   const spots = (...mils: readonly number[]) => mils.flatMap((mil) => [mil, mil, mil]).map(micrometresFromMils);
 
   it('given spots of 6.5, 9, 8.2, 8.0 and 8.4 mil, then within', () => {
-    expect(judgeFilm(spots(6.5, 9, 8.2, 8, 8.4), pa2, area)).toEqual({ is: 'within', rule: 'SSPC-PA 2, level 3' });
+    expect(judgeFilm(spots(6.5, 9, 8.2, 8, 8.4), pa2, area)).toEqual({ is: 'within', rule: { by: 'pa-2', level: 3 } });
   });
 
   it('given spots of 6.3, 9.5, 9, 9 and 9 mil, then outside: 6.3 is below 6.4', () => {

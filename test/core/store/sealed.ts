@@ -1,6 +1,6 @@
 // Events sealed by hand and the changes that carry them, so that a store is tested without the code that decides.
 
-import { type Envelope, type EventBody, hashOf } from '../../../core/history.ts';
+import { type Envelope, type EventBody, hashOf, type notActs } from '../../../core/history.ts';
 import type { StreamId } from '../../../core/ids.ts';
 import type { Change, Head } from '../../../core/ports.ts';
 import { numberedKey, type PlannedReminder } from '../../../core/reminders/wish.ts';
@@ -23,9 +23,20 @@ export interface Sealing {
 }
 
 export const airRead: EventBody = { type: 'AirRead', celsius: celsius(24) };
-export const rang: EventBody = {
-  ...{ type: 'Rang', key: 'batch/1/stir-done', ring: 1, dueAt: at('09:42'), to: ['kari'] },
-  possibleRepeat: false,
+
+/** One of each that the bot records of its own. */
+export const ofTheBot: Readonly<Record<(typeof notActs)[number], EventBody>> = {
+  Rang: {
+    type: 'Rang',
+    key: 'batch/1/stir-done',
+    ring: 1,
+    dueAt: at('09:42'),
+    to: ['kari'],
+    possibleRepeat: false,
+  },
+  RingAnswered: { type: 'RingAnswered', key: 'batch/1/stir-done' },
+  RingSnoozed: { type: 'RingSnoozed', key: 'batch/1/stir-done', until: at('09:52') },
+  HashGiven: { type: 'HashGiven', seq: 1, hash: '0'.repeat(64), on: 'digest' },
 };
 
 /** One after another behind `head`. */

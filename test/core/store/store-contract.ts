@@ -5,7 +5,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { firstHash } from '../../../core/history.ts';
 import type { Store } from '../../../core/ports.ts';
 import { epochMs } from '../../../core/units.ts';
-import { at, bell, changeOf, planOf, rang, sealed } from './sealed.ts';
+import { at, bell, changeOf, ofTheBot, planOf, sealed } from './sealed.ts';
 
 export interface StoreUnderTest {
   readonly store: Store;
@@ -119,16 +119,21 @@ function contract(open: () => StoreUnderTest): void {
         { streams: ['batch/1'], version: 1 },
         { streams: ['part/impeller-7'], version: 1 },
         { streams: ['batch/2'], version: 1, by: 'ada' },
-        { streams: ['batch/1'], version: 2, body: rang },
+        ...Object.values(ofTheBot).map((body, i) => ({ streams: ['batch/1'] as const, version: 2 + i, body })),
       ]);
       await store.commit(changeOf(start, { envelopes: events }));
       expect(await store.streamsLastTouched('crew', 'kari')).toEqual(['part/impeller-7', 'batch/1']);
     });
 
-    test('the last act is the last that somebody did, not the last bell', async () => {
+    test('the last act is the last that somebody did, whatever the bot recorded of its own', async () => {
       const events = sealed(start, [
         { streams: ['place/room'], version: 1, recordedAt: at('08:00') },
-        { streams: ['batch/1'], version: 1, recordedAt: at('09:42'), body: rang },
+        ...Object.values(ofTheBot).map((body, i) => ({
+          streams: ['batch/1'] as const,
+          version: 1 + i,
+          recordedAt: at('09:42'),
+          body,
+        })),
       ]);
       await store.commit(changeOf(start, { envelopes: events }));
       expect((await store.newest('crew')).actedAt).toBe(at('08:00'));

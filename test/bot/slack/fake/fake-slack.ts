@@ -8,6 +8,7 @@ import { type WebSocket, WebSocketServer } from 'ws';
 import type { SlackMethod } from '../../../../bot/slack/slack-methods.ts';
 import { assertSlackMessage, viewComplaints } from './assert-slack-message.ts';
 import { fakeFiles } from './fake-files.ts';
+import { bodyOf, send } from './fake-http.ts';
 
 export interface FakeMessage {
   readonly channel: string;
@@ -291,15 +292,4 @@ export function counter(): () => number {
     count += 1;
     return count;
   };
-}
-
-function send(response: ServerResponse, status: number, body: unknown, headers: Record<string, string> = {}): void {
-  response.writeHead(status, { 'content-type': 'application/json', ...headers });
-  response.end(JSON.stringify(body));
-}
-
-async function bodyOf(request: IncomingMessage): Promise<string> {
-  const chunks: Buffer[] = [];
-  for await (const chunk of request) chunks.push(chunk as Buffer);
-  return Buffer.concat(chunks).toString('utf8');
 }
