@@ -2,7 +2,7 @@
 
 import type { DaySpraying } from '../../core/records/day-spraying.ts';
 import { litres } from '../../core/units.ts';
-import { toDo } from './session-lines.ts';
+import { stillOpen } from './session-lines.ts';
 import type { Telling } from './telling.ts';
 
 export function daySprayingLines(t: Telling, { sessions, told }: DaySpraying): readonly string[] {
@@ -10,7 +10,7 @@ export function daySprayingLines(t: Telling, { sessions, told }: DaySpraying): r
   return [
     ...sessions.map((session) => {
       const logged = session.flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
-      const open = toDo(t, session);
+      const open = stillOpen(t, session);
       return words.daySession(
         session.number,
         t.f.list([...session.sprayers, ...session.stays]),

@@ -17,7 +17,7 @@ import {
   hasPastDate,
   peopleLines,
   sessionTaps,
-  toDo,
+  stillOpen,
 } from './session-lines.ts';
 import { notAfterFact, notBeforeFact, type Telling, volumeFact } from './telling.ts';
 import { workHazards } from './vent-cards.ts';
@@ -108,7 +108,7 @@ export function flushedCard(t: Telling, session: Session, gear: Gear): Card {
   const { done, left } = flushState(session, gear);
   const logged = session.flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
   const next = done ? [] : [words.flushNext(words.gears[gear], t.f.list(left.map(t.words.names.solvent)))];
-  const open = toDo(t, session);
+  const open = stillOpen(t, session);
   return makeCard(words.titled(session.number, words.flushed(words.gears[gear])), done ? 'good' : 'plain', {
     facts: logged === 0 ? [] : [volumeFact(t, 'solvent-logged', litres(logged))],
     lines: [...next, ...(open.length === 0 ? [] : [words.stillToDo(t.f.list(open))])],

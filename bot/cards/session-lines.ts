@@ -102,7 +102,7 @@ export function sessionTaps(t: Telling, session: Session): readonly CardAction[]
     ...(before ? [tap(t, 'moved-out', `near ${number} {people} out`)] : []),
     ...(before ? [] : flushTaps(t, session)),
     ...(open ? [] : [tap(t, 'spray-on', `spray on ${number}`)]),
-    ...(before || toDo(t, session).length > 0 ? [] : [tap(t, 'close', `close ${number}`)]),
+    ...(before || stillOpen(t, session).length > 0 ? [] : [tap(t, 'close', `close ${number}`)]),
   ];
 }
 
@@ -127,7 +127,7 @@ export function flushTaps(t: Telling, session: Session): readonly CardAction[] {
   ];
 }
 
-export function toDo(t: Telling, session: Session): readonly string[] {
+export function stillOpen(t: Telling, session: Session): readonly string[] {
   const { todo } = t.words.session;
   return [
     ...(flushState(session, 'gun').done ? [] : [todo.gun]),

@@ -17,7 +17,7 @@ import {
   sprayOffCard,
   sprayOnCard,
 } from './session-cards.ts';
-import { toDo } from './session-lines.ts';
+import { stillOpen } from './session-lines.ts';
 import type { Telling } from './telling.ts';
 
 export function sessionReply(t: Telling, command: CommandOf<SessionCommand['verb']>, outcome: Recorded): Card {
@@ -48,7 +48,7 @@ export function sessionReply(t: Telling, command: CommandOf<SessionCommand['verb
       });
     case 'rags':
       return onSession((it) => {
-        const open = toDo(t, it);
+        const open = stillOpen(t, it);
         return sessionCard(t, it, words.ragsIn, open.length === 0 ? [] : [words.stillToDo(t.f.list(open))]);
       });
     case 'close':
