@@ -10,7 +10,7 @@ import { airFacts } from './air-facts.ts';
 import { isPotOver } from './batch-cards.ts';
 import { openCanLine } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
-import type { Telling } from './telling.ts';
+import { type Telling, tap } from './telling.ts';
 
 export function nowCard(t: Telling): Card {
   const { replies, phases } = t.words;
@@ -24,13 +24,17 @@ export function nowCard(t: Telling): Card {
   const sessions = openSessions(t.shop).map((session) =>
     t.words.session.titled(session.number, `${t.words.names.place(session.place)}, ${t.f.list(session.sprayers)}`),
   );
+  // Asked for until it is there: whoever needs the numbers has no time to look for them.
+  const isEmergencySet = t.shop.crew.spray.emergency.call !== undefined;
   const runs = [...batches, ...cans, ...sessions, ...parts];
   return makeCard(replies.now, 'plain', {
     facts: airFacts(t, defaultPlace),
     lines: [
       ...(runs.length === 0 ? [replies.nothingRuns] : runs),
+      ...(isEmergencySet ? [] : [t.words.session.emergencyNotSet]),
       ...next.map((reminder) => replies.rings(reminder.numberedKey, t.f.timeDown(reminder.dueAt))),
     ],
+    actions: isEmergencySet ? [] : [tap(t, 'numbers', 'set emergency call {numbers}')],
     next: next.map((reminder) => ({ key: reminder.numberedKey, dueAt: t.f.iso(reminder.dueAt) })),
   });
 }

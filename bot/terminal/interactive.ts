@@ -26,6 +26,9 @@ export async function converse(needs: InteractiveNeeds): Promise<void> {
   const { replies } = terminal.words;
   const prompt = createInterface({ input: needs.input, output: needs.output, prompt: '› ' });
   needs.output.write(`${[replies.greeting, ...replies.greetingLines, replies.caution].join('\n')}\n`);
+  // What runs, what rings next, and what the shop has still to set.
+  const { answer: standing } = await terminal.say('now', 0);
+  if (standing !== undefined) await print(standing);
   prompt.prompt();
   let lineNumber = 0;
   for await (const raw of prompt) {

@@ -5,6 +5,7 @@ export const englishPage = {
   opened: (addresses: string) => `The shop page: ${addresses}`,
   openedTo: (code: string) => `Open to this network. Join code: ${code}`,
   fields: {
+    numbers: 'Numbers to call',
     part: 'Part',
     method: 'Method',
     why: 'Why',

@@ -133,6 +133,7 @@ const facts: Readonly<Record<FactId, string>> = {
 
 const buttons = {
   happened: 'It already happened',
+  numbers: 'The shop’s numbers…',
   'minus-5': '5 min earlier',
   'minus-10': '10 min earlier',
   gas: 'Gas at hand',

@@ -8,6 +8,7 @@ export const spanishPage: typeof englishPage = {
   opened: (addresses) => `Página del taller: ${addresses}`,
   openedTo: (code) => `Abierta a esta red. Código de entrada: ${code}`,
   fields: {
+    numbers: 'Números a los que llamar',
     part: 'Pieza',
     method: 'Método',
     why: 'Motivo',

@@ -148,6 +148,7 @@ const facts: Readonly<Record<FactId, string>> = {
 
 const buttons: Readonly<Record<ButtonId, string>> = {
   happened: 'Ya se hizo',
+  numbers: 'Los números del taller…',
   'minus-5': '5 min antes',
   'minus-10': '10 min antes',
   gas: 'Gas a mano',

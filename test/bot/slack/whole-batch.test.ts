@@ -3,7 +3,8 @@
 
 import { readFileSync, writeFileSync } from 'node:fs';
 import { afterEach, describe, expect, test } from 'vitest';
-import { openWorkshop, type Workshop } from './fake/workshop.ts';
+import { wordsIn } from '../../../bot/language/words/languages.ts';
+import { bayTwo, openWorkshop, type Workshop } from './fake/workshop.ts';
 
 let shop: Workshop;
 afterEach(() => shop.close());
@@ -17,7 +18,11 @@ interface Step {
 /** Of a form: the button that opens it, a field tapped into beyond the first, a choice (open, pick), the button that sends. */
 const formTaps = (fieldsAfterFirst: number, choices = 0): number => 1 + fieldsAfterFirst + 2 * choices + 1;
 
-async function wholeBatch(workshop: Workshop, stage: (name: string) => void): Promise<readonly Step[]> {
+async function wholeBatch(
+  workshop: Workshop,
+  stage: (name: string) => void,
+  { buttons } = wordsIn('en'),
+): Promise<readonly Step[]> {
   const steps: Step[] = [];
   const did = (what: string, taps: number, typed = ''): void => {
     steps.push({ what, taps, typed });
@@ -26,37 +31,37 @@ async function wholeBatch(workshop: Workshop, stage: (name: string) => void): Pr
   did('open the batch, with the air', 0, '/bell mix 2.4kg 24C 48%');
   stage('opened');
 
-  await workshop.taps(workshop.batch(), 'Weighed…');
+  await workshop.taps(workshop.batch(), buttons.weigh);
   await workshop.fills({ 'part-a': '1201', 'part-b': '1198' });
   did('weigh', formTaps(1), '12011198');
   stage('weighed');
 
   await workshop.passes(102);
-  await workshop.taps(workshop.batch(), 'Filtered');
+  await workshop.taps(workshop.batch(), buttons.filter);
   did('filter, which ends the stirring', 1);
   stage('filtered');
 
   await workshop.passes(5);
-  await workshop.taps(workshop.batch(), 'Coated…');
+  await workshop.taps(workshop.batch(), buttons.coat);
   await workshop.fills({ part: 'impeller-7', method: 'flow' });
   did('coat', formTaps(0, 1), 'impeller-7');
   stage('coated');
 
   await workshop.passes(20);
-  await workshop.taps(workshop.batch(), 'Dry');
+  await workshop.taps(workshop.batch(), buttons.dry);
   did('dry to the touch', 1);
-  await workshop.taps(workshop.batch(), 'Into the oven');
+  await workshop.taps(workshop.batch(), buttons['cure-oven']);
   did('into the oven', 1);
   stage('in cure');
 
   await workshop.passes(20);
-  await workshop.taps(workshop.batch(), 'Part reads…');
+  await workshop.taps(workshop.batch(), buttons.temp);
   await workshop.fills({ 'part-temperature': '90' });
   // Readings are not counted: they are meant to be taken.
   stage('at temperature');
 
   await workshop.passes(60);
-  await workshop.taps(workshop.batch(), 'Out');
+  await workshop.taps(workshop.batch(), buttons.out);
   did('out, cure time given', 1);
   return steps;
 }
@@ -89,28 +94,34 @@ describe('a whole batch in Slack', () => {
     expect(titles).toContain('impeller-7: cure time given <@UKARI>');
   });
 
-  test('shows each stage as it was read and agreed, and on a locked phone what to do', async () => {
-    shop = await openWorkshop();
-    const shown: string[] = [];
-    await wholeBatch(shop, (name) => {
-      shown.push(`## ${name}\n\n${shop.batch().text}`);
-    });
-    await shop.types('empty 1');
-    await shop.taps(shop.batch(), 'Release');
-    shown.push(`## finished\n\n${shop.batch().text}`);
-    // A push shows the first 150 characters or so of the text (from memory, no source).
-    const pushes = shop.fake
-      .inThread(shop.batch().ts)
-      .filter(({ text }) => text.includes('<@'))
-      .map(({ text }) => `- ${text.replaceAll('\n', ' ').slice(0, 150)}`);
-    const golden = [...shown, `## what a locked phone shows\n\n${pushes.join('\n')}`].join('\n\n').concat('\n');
-    expect(golden).toBe(goldenText(golden));
-  });
+  test.each(['en', 'es'])(
+    'in %s shows each stage as it was read and agreed, and on a locked phone what to do',
+    async (language) => {
+      const words = wordsIn(language);
+      const people = bayTwo.people.map((person) => ({ ...person, language }));
+      shop = await openWorkshop({ crews: [{ crew: 'crew', file: { ...bayTwo, people } }] });
+      const shown: string[] = [];
+      const show = (name: string) => {
+        shown.push(`## ${name}\n\n${shop.batch().text}`);
+      };
+      await wholeBatch(shop, show, words);
+      await shop.types('empty 1');
+      await shop.taps(shop.batch(), words.buttons.release);
+      show('finished');
+      // A push shows the first 150 characters or so of the text (from memory, no source).
+      const pushes = shop.fake
+        .inThread(shop.batch().ts)
+        .filter(({ text }) => text.includes('<@'))
+        .map(({ text }) => `- ${text.replaceAll('\n', ' ').slice(0, 150)}`);
+      const golden = [...shown, `## what a locked phone shows\n\n${pushes.join('\n')}`].join('\n\n').concat('\n');
+      expect(golden).toBe(goldenText(language, golden));
+    },
+  );
 });
 
 /** Read in review; rewritten where `GOLDEN=write` is set. */
-function goldenText(now: string): string {
-  const file = new URL('whole-batch.golden.md', import.meta.url);
+function goldenText(language: string, now: string): string {
+  const file = new URL(`whole-batch.${language}.golden.md`, import.meta.url);
   if (process.env.GOLDEN === 'write') writeFileSync(file, now);
   return readFileSync(file, 'utf8');
 }

@@ -207,7 +207,7 @@ function crewFileOf(file: Readonly<Record<string, unknown>>): CrewFile {
   return {
     ...{ name, zone, digestHour: 17, escalationMinutes: minutes(10) },
     people: people.map((person) => ({
-      language: 'en',
+      language: 'language' in person ? person.language : 'en',
       units: 'metric',
       name: person.name,
       role: person.role,
