@@ -90,7 +90,34 @@ describe('when an at-most clock ends', () => {
   });
 });
 
+describe('a clock of long ago in a log of years', () => {
+  it('given readings days later, then it ended when it ended', () => {
+    const years = log([
+      [0, 30],
+      [10_000, 20],
+      [20_000, 20],
+    ]);
+    expect(minutesPast(dueAt(atLeast, [run(0)], years))).toBeCloseTo(90, 6);
+    // Read again only after the reading had grown too old: 240 minutes would have been enough anyway.
+    expect(minutesPast(dueAt(atMost, [run(0)], years))).toBeCloseTo(90, 6);
+  });
+
+  it('given two days were not enough, then the later readings count', () => {
+    const cold = log([
+      [0, 12],
+      [10_000, 30],
+    ]);
+    expect(minutesPast(dueAt(atLeast, [run(0)], cold))).toBeCloseTo(10_090, 6);
+  });
+});
+
 describe('what a clock shows', () => {
+  it('given a night’s lowest, then an at-most clock runs at the fastest all the same, and an at-least one by it', () => {
+    const night = log([], [{ from: at(0), to: at(60), celsius: celsius(15) }]);
+    expect(readClock(atMost, [run(0)], night, at(45)).dose.progress).toBeCloseTo(0.5, 9);
+    expect(readClock(atLeast, [run(0)], night, at(60)).dose.progress).toBeCloseTo(0.5, 9);
+  });
+
   it('given a running clock, then its dose, its temperature and when that was read', () => {
     expect(readClock(atLeast, [run(0)], log([[0, 30]]), at(45))).toMatchObject({
       dose: { progress: 0.5, ranMinutes: 45 },
