@@ -98,7 +98,6 @@ describe('a clock of long ago in a log of years', () => {
       [20_000, 20],
     ]);
     expect(minutesPast(dueAt(atLeast, [run(0)], years))).toBeCloseTo(90, 6);
-    // Read again only after the reading had grown too old: 240 minutes would have been enough anyway.
     expect(minutesPast(dueAt(atMost, [run(0)], years))).toBeCloseTo(90, 6);
   });
 
