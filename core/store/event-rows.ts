@@ -2,25 +2,12 @@
 
 import { z } from 'zod';
 import { type Envelope, EventBody } from '../history.ts';
-import type { StreamId } from '../ids.ts';
+import type { CrewId, StreamId } from '../ids.ts';
+import type { RecordRow } from '../records/archive.ts';
 import { epochMs } from '../units.ts';
 
-export interface EventRow {
-  readonly crew: string;
-  readonly seq: number;
-  readonly stream: string;
-  readonly version: number;
-  readonly also_under: string;
-  readonly type: string;
-  readonly happened_at: number;
-  readonly recorded_at: number;
-  readonly by_person: string;
-  readonly request: string;
-  readonly said_with: string;
-  readonly body: string;
-  readonly previous_hash: string;
-  readonly hash: string;
-}
+/** As it lies in the table: the record's row with its crew. */
+export type EventRow = RecordRow & { readonly crew: CrewId };
 
 export function rowOf(envelope: Envelope): EventRow {
   return {

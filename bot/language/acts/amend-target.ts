@@ -22,8 +22,8 @@ const onBatch: Amendable = { on: 'batch', values: {} };
 const onCan: Amendable = { on: 'can', values: {} };
 const onPart: Amendable = { on: 'part', values: {} };
 
-/** Undefined: nothing in such an act can be put right by an amendment. */
-export const amendable: Readonly<Record<Verb, Amendable | undefined>> = {
+/** A verb that is not here: nothing in such an act can be put right by an amendment. */
+export const amendable: Readonly<Partial<Record<Verb, Amendable>>> = {
   mix: onBatch,
   weigh: { on: 'batch', values: { mass: 'part-a' } },
   add: { on: 'batch', values: { mass: 'added' } },
@@ -42,7 +42,6 @@ export const amendable: Readonly<Record<Verb, Amendable | undefined>> = {
   thick: onBatch,
   gel: onBatch,
   empty: { on: 'batch', values: { mass: 'left' } },
-  part: undefined,
   prep: onPart,
   coat: { on: 'part-or-batch', values: {} },
   dry: onPart,
@@ -52,42 +51,11 @@ export const amendable: Readonly<Record<Verb, Amendable | undefined>> = {
   out: onPart,
   wet: { on: 'part', values: { film: 'wet-film', length: 'wet-film' } },
   film: { on: 'part', values: { film: 'dry-film', length: 'dry-film' } },
-  adhesion: undefined,
-  rub: undefined,
   release: onPart,
   hold: onPart,
   air: { on: 'place', values: { temperature: 'air-temperature', percent: 'humidity' } },
   surface: { on: 'place', values: { temperature: 'surface-temperature' } },
   night: { on: 'place', values: { temperature: 'lowest-temperature' } },
-  ok: undefined,
-  snooze: undefined,
-  shift: undefined,
-  handover: undefined,
-  takeover: undefined,
-  undo: undefined,
-  amend: undefined,
-  used: undefined,
-  brief: undefined,
-  near: undefined,
-  ack: undefined,
-  fan: undefined,
-  supplied: undefined,
-  'spray-on': undefined,
-  'spray-off': undefined,
-  flush: undefined,
-  rags: undefined,
-  close: undefined,
-  fit: undefined,
-  medical: undefined,
-  training: undefined,
-  'near-miss': undefined,
-  eyes: undefined,
-  spill: undefined,
-  fire: undefined,
-  down: undefined,
-  hot: undefined,
-  bell: undefined,
-  set: undefined,
 };
 
 export interface TargetRead {
