@@ -22,7 +22,8 @@ export function printPlain(out: Writable, zone: string): Print {
   return (answer) => {
     const at = DateTime.fromISO(answer.at, { zone }).toFormat('HH:mm');
     const to = answer.key === null || answer.to.length === 0 ? '' : ` @${answer.to.join(' @')}`;
-    const taps = answer.card.actions.map((action) => action.id);
+    // What may have been meant has to be read before it is pressed; the other taps say it by their name.
+    const taps = answer.card.actions.map(({ id, line }) => (answer.kind === 'misread' ? `${id} (${line})` : id));
     const tapLine = taps.length === 0 ? '' : `\n  taps: ${taps.join(', ')}`;
     out.write(`${at} ${marks[answer.kind]}${to} ${withoutTaps(answer)}${tapLine}\n`);
   };
