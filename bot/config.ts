@@ -47,6 +47,8 @@ const Environment = z.object({ BATCHBELL_DATA: z.string().min(1).optional() });
 export const CrewFileSchema = z.strictObject({
   name: z.string().min(1).max(60),
   zone: zone.optional(),
+  /** Left out: that of the first of its people. */
+  language: language.optional(),
   people: z
     .array(
       z.strictObject({
@@ -119,6 +121,7 @@ export function readCrew(file: string | undefined, content: string | undefined, 
     return {
       name: 'crew',
       zone: flags.zone ?? 'UTC',
+      language: flags.lang,
       people: [{ name: flags.as, role: 'lead', language: flags.lang, units: 'metric' }],
       digestHour: usualDigestHour,
       escalationMinutes: usualEscalation,
@@ -136,9 +139,10 @@ export function readCrew(file: string | undefined, content: string | undefined, 
   return {
     name: read.data.name,
     zone: flags.zone ?? own ?? 'UTC',
+    language: read.data.language ?? people[0]?.language ?? flags.lang,
     people: people.map(({ slack: _, rings: __, ...person }) => ({
       ...person,
-      language: person.language ?? flags.lang,
+      language: person.language ?? read.data.language ?? flags.lang,
       units: person.units ?? 'metric',
     })),
     digestHour: digestHour ?? usualDigestHour,

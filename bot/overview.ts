@@ -2,7 +2,8 @@
 // somebody is spoken to. Neutral data, so that no front end looks into a noun.
 
 import type { UnitSystem } from '../core/crew/crew.ts';
-import { personIn, type Role } from '../core/crew/crew.ts';
+import { personIn } from '../core/crew/crew.ts';
+import type { Role } from '../core/crew/role.ts';
 import type { Executor } from '../core/execute.ts';
 import { defaultPlace, numberIn, type PersonName, partStream, placeStream, type StreamId } from '../core/ids.ts';
 import { type Board, makeBoard } from './cards/board.ts';

@@ -3,7 +3,8 @@
 
 import type { BatchNumber, CanNumber, PartName, PersonName, PlaceName, SheetId } from './ids.ts';
 import type { RecordQuestion } from './records/record-questions.ts';
-import type { SessionCommand, SpraySetting, VapourAsked, Work } from './session/session-commands.ts';
+import type { Setting } from './crew/setting.ts';
+import type { SessionCommand, VapourAsked, Work } from './session/session-commands.ts';
 import type {
   Celsius,
   EpochMs,
@@ -15,7 +16,6 @@ import type {
   Minutes,
   Percent,
   SquareMetres,
-  SquareMetresPerHour,
 } from './units.ts';
 
 export const methods = ['flow', 'dip', 'brush', 'roller', 'spray'] as const;
@@ -245,18 +245,6 @@ export interface Amendment {
   readonly grams?: Grams;
   readonly filmMicrometres?: readonly Micrometres[];
 }
-
-export type Setting =
-  | { readonly name: 'sheet'; readonly sheet: SheetId }
-  | { readonly name: 'air-limit'; readonly minutes: number }
-  | { readonly name: 'digest'; readonly hour: number }
-  | { readonly name: 'morning'; readonly hour: number }
-  /** What the crew coats in an hour, for plans. */
-  | { readonly name: 'rate'; readonly squareMetresPerHour: SquareMetresPerHour }
-  /** From the shop's permit; the ledger warns near it. */
-  | { readonly name: 'voc-limit'; readonly grams: Grams; readonly per: 'day' | 'month' | 'year' }
-  | { readonly name: 'units'; readonly units: 'metric' | 'us' }
-  | SpraySetting;
 
 export type Question =
   | { readonly ask: 'day'; readonly day: DayAsked }

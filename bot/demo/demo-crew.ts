@@ -8,6 +8,7 @@ const spoken = { language: 'en', units: 'metric' } as const;
 export const demoCrew: CrewFile = {
   name: 'Demo crew (invented)',
   zone: 'UTC',
+  language: 'en',
   people: [
     { name: 'Ines', role: 'lead', ...spoken },
     { name: 'Kari', role: 'crew', ...spoken },

@@ -8,7 +8,8 @@ import { writeAmend } from './write-amend.ts';
 import { letter, writeOpen, writeWeights } from './write-material.ts';
 import { writePart, writePerson, writePrep, writeTested } from './write-parts.ts';
 import { writeAir, writeAmount, writeFilms, written } from './write-quantities.ts';
-import { writeSessionAct, writeSpraySetting } from './write-session.ts';
+import { writeSessionAct } from './write-session.ts';
+import { writeSetting } from './write-setting.ts';
 
 export interface SaidCommand {
   readonly command: Command;
@@ -140,39 +141,6 @@ function writeAct(command: Command, zone: string): readonly string[] {
     // What is left are the acts of a session; a verb that is none of them does not compile here.
     default:
       return writeSessionAct(command, zone);
-  }
-}
-
-function writeSetting(setting: Extract<Command, { verb: 'set' }>['setting']): readonly string[] {
-  switch (setting.name) {
-    case 'sheet':
-      return ['set sheet', setting.sheet];
-    case 'air-limit':
-      return ['set air-limit', written(setting.minutes, 'min')];
-    case 'digest':
-      return ['set digest', String(setting.hour)];
-    case 'morning':
-      return ['set morning', String(setting.hour)];
-    case 'rate':
-      return ['set rate', written(setting.squareMetresPerHour, 'm2/h')];
-    case 'units':
-      return ['set units', setting.units];
-    case 'voc-limit':
-      return ['set voc-limit', `${written(setting.grams, 'g')}/${setting.per}`];
-    case 'brief':
-    case 'brief-ahead':
-    case 'sprayers':
-    case 'booth':
-    case 'lel':
-    case 'mixing':
-    case 'emergency':
-    case 'quiet':
-    case 'bell':
-      return writeSpraySetting(setting);
-    default: {
-      const never: never = setting;
-      return never;
-    }
   }
 }
 

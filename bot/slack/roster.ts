@@ -2,7 +2,8 @@
 // else is a crew member under the name that Slack shows, kept for good so that the record keeps one name a person.
 
 import { z } from 'zod';
-import type { CrewFile, Person, Role } from '../../core/crew/crew.ts';
+import type { CrewFile, Person } from '../../core/crew/crew.ts';
+import { type Role, roles } from '../../core/crew/role.ts';
 import type { PersonName } from '../../core/ids.ts';
 import type { Log, Postbox } from '../../core/ports.ts';
 import { languages } from '../language/words/languages.ts';
@@ -37,8 +38,6 @@ const Profile = z.object({
   }),
 });
 const Members = z.object({ users: z.array(z.string()) });
-/** Each role is worth more than the one before it. */
-const roles: readonly Role[] = ['crew', 'lead', 'supervisor'];
 const longestName = 40;
 
 export function createRoster({ slackCrew, crewFile, call, postbox, log }: RosterNeeds): Roster {

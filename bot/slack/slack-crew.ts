@@ -1,7 +1,7 @@
 // What the crew's file says for Slack: its channels, who is who, which user groups give a role, who wants bells directly.
 
 import { z } from 'zod';
-import type { Role } from '../../core/crew/crew.ts';
+import { type Role, roles } from '../../core/crew/role.ts';
 import type { CrewId, PersonName } from '../../core/ids.ts';
 
 const userId = z.string().regex(/^[UW][A-Z0-9]+$/, 'a Slack user id begins with U or W');
@@ -18,7 +18,7 @@ export const slackPersonFields = {
 /** Fields of the crew's file itself. */
 export const slackCrewFields = {
   slackChannels: z.array(channelId).optional(),
-  slackGroups: z.partialRecord(z.enum(['crew', 'lead', 'supervisor']), z.array(groupId)).optional(),
+  slackGroups: z.partialRecord(z.enum(roles), z.array(groupId)).optional(),
 };
 
 export interface SlackPerson {

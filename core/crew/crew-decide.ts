@@ -6,6 +6,9 @@ import type { NewEvent } from '../history.ts';
 import { batchStream, canStream, crewStream, partStream, placeStream, type StreamId, sessionStream } from '../ids.ts';
 import type { RingLog } from '../reminders/ring-log.ts';
 import type { Shop } from '../shop.ts';
+import type { Crew } from './crew.ts';
+import { peopleFrom, roleWanting } from './role.ts';
+import type { Setting } from './setting.ts';
 
 export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
   const { setting } = said.command;
@@ -15,11 +18,23 @@ export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
       return unclear({ code: 'no-such-sheet', sheet: setting.sheet, known: [...shop.shelf.keys()] });
     if (found.kind === 'faulty') return unclear({ code: 'sheet-faulty', sheet: setting.sheet, faults: found.faults });
   }
-  const body = { type: 'SettingChanged' as const, setting };
+  const wanted = roleWanting(shop.crew, said.by, setting);
+  if (wanted !== undefined) {
+    return unclear({ code: 'may-not-settle', wanted, who: peopleFrom(shop.crew, wanted) });
+  }
+  const body = { type: 'SettingChanged' as const, setting: asKnown(shop.crew, setting) };
   return {
     kind: 'accepted',
     events: [{ streams: [crewStream], happenedAt: said.at, body, saidWith: { despite: [] } }],
   };
+}
+
+/** A name that the crew has, as the crew writes it; another is new, and joins by it. */
+function asKnown(crew: Crew, setting: Setting): Setting {
+  if (setting.name !== 'role') return setting;
+  const lower = setting.person.toLowerCase();
+  const known = crew.people.find(({ name }) => name.toLowerCase() === lower);
+  return known === undefined ? setting : { ...setting, person: known.name };
 }
 
 /** Answers every ring that went to the speaker and that nobody has answered; if there is none, the latest of anybody's. */

@@ -4,6 +4,8 @@ import { z } from 'zod';
 import { spraySettings } from '../session/spray-setting-events.ts';
 import { EpochMs, SquareMetresPerHour } from '../unit-schemas.ts';
 import { HashGiven, SolventUsed, VocLimit } from './ledger-events.ts';
+import { roles } from './role.ts';
+import { ringsTo } from './setting.ts';
 
 export const SettingChanged = z.object({
   type: z.literal('SettingChanged'),
@@ -14,10 +16,17 @@ export const SettingChanged = z.object({
     z.object({ name: z.literal('morning'), hour: z.number().int().min(0).max(23) }),
     z.object({ name: z.literal('rate'), squareMetresPerHour: SquareMetresPerHour }),
     z.object({ name: z.literal('units'), units: z.enum(['metric', 'us']) }),
+    z.object({ name: z.literal('crew'), crewName: z.string() }),
+    z.object({ name: z.literal('zone'), zone: z.string() }),
+    z.object({ name: z.literal('crew-language'), language: z.string() }),
+    z.object({ name: z.literal('language'), language: z.string() }),
+    z.object({ name: z.literal('rings'), rings: z.enum(ringsTo) }),
+    z.object({ name: z.literal('role'), person: z.string(), role: z.enum(roles) }),
     VocLimit,
     ...spraySettings,
   ]),
 });
+export type SettingChanged = z.infer<typeof SettingChanged>;
 
 /** A reminder reached its people. `key` without its repeat number; `ring` counts from 1. */
 export const Rang = z.object({

@@ -2,8 +2,11 @@
 
 import type { PersonName } from '../ids.ts';
 import type { EpochMs } from '../units.ts';
+import type { Role } from './role.ts';
 
 export type CrewUnclear =
+  /** A setting that is a lead's or a supervisor's to settle; `who`: those who are one. */
+  | { readonly code: 'may-not-settle'; readonly wanted: Role; readonly who: readonly PersonName[] }
   | { readonly code: 'no-such-person'; readonly person: string; readonly known: readonly PersonName[] }
   | { readonly code: 'handover-to-self' }
   | {

@@ -1,4 +1,4 @@
-// The crew: its people and settings. People and their roles come from the crew's file; settings also from what was said.
+// The crew: its people and settings. Both come from the crew's file, and from what was said since.
 
 import type { Entry } from '../history.ts';
 import type { PersonName, SheetId } from '../ids.ts';
@@ -6,10 +6,12 @@ import { foldRings, type RingLog } from '../reminders/ring-log.ts';
 import { type EmergencyWords, foldSpraySettings, type SpraySettings } from '../session/spray-settings.ts';
 import type { EpochMs, Minutes, SquareMetresPerHour } from '../units.ts';
 import { minutes } from '../units.ts';
+import type { SettingChanged } from './crew-events.ts';
 import type { VocLimit } from './ledger-events.ts';
+import type { Role } from './role.ts';
+import type { RingsTo } from './setting.ts';
 import { foldShifts, type Shifts } from './shifts.ts';
 
-export type Role = 'crew' | 'lead' | 'supervisor';
 export type UnitSystem = 'metric' | 'us';
 
 export interface Person {
@@ -17,11 +19,15 @@ export interface Person {
   readonly role: Role;
   readonly language: string;
   readonly units: UnitSystem;
+  /** Left out: in the thread. */
+  readonly rings?: RingsTo;
 }
 
 export interface CrewFile {
   readonly name: string;
   readonly zone: string;
+  /** Of what many read at once, and of whoever has said no other. */
+  readonly language: string;
   readonly people: readonly Person[];
   readonly digestHour: number;
   /** Unanswered for so long, a critical ring goes on to the lead, then to the supervisor. */
@@ -67,43 +73,67 @@ export function foldCrew(file: CrewFile, entries: readonly Entry[], lastActedAt:
     spray: foldSpraySettings(entries, file.emergency ?? {}),
   };
   for (const { fact, by } of entries) {
-    if (fact.type !== 'SettingChanged') continue;
-    const { setting } = fact;
-    switch (setting.name) {
-      case 'sheet':
-        crew = { ...crew, defaultSheet: setting.sheet };
-        break;
-      case 'air-limit':
-        crew = { ...crew, airLimitMinutes: minutes(setting.minutes) };
-        break;
-      case 'digest':
-        crew = { ...crew, digestHour: setting.hour };
-        break;
-      case 'morning':
-        crew = { ...crew, morningHour: setting.hour };
-        break;
-      case 'rate':
-        crew = { ...crew, squareMetresPerHour: setting.squareMetresPerHour };
-        break;
-      case 'voc-limit':
-        crew = { ...crew, vocLimits: [...crew.vocLimits.filter(({ per }) => per !== setting.per), setting] };
-        break;
-      case 'units':
-        crew = { ...crew, people: withUnits(crew.people, personIn(crew, by), setting.units) };
-        break;
-    }
+    if (fact.type === 'SettingChanged') crew = settled(crew, fact.setting, by);
   }
   return crew;
 }
 
-function withUnits(people: readonly Person[], person: Person, units: UnitSystem): readonly Person[] {
-  return [...people.filter((other) => other.name !== person.name), { ...person, units }];
+function settled(crew: Crew, setting: SettingChanged['setting'], by: PersonName): Crew {
+  switch (setting.name) {
+    case 'sheet':
+      return { ...crew, defaultSheet: setting.sheet };
+    case 'air-limit':
+      return { ...crew, airLimitMinutes: minutes(setting.minutes) };
+    case 'digest':
+      return { ...crew, digestHour: setting.hour };
+    case 'morning':
+      return { ...crew, morningHour: setting.hour };
+    case 'rate':
+      return { ...crew, squareMetresPerHour: setting.squareMetresPerHour };
+    case 'voc-limit':
+      return { ...crew, vocLimits: [...crew.vocLimits.filter(({ per }) => per !== setting.per), setting] };
+    case 'crew':
+      return { ...crew, name: setting.crewName };
+    case 'zone':
+      return { ...crew, zone: setting.zone };
+    case 'crew-language':
+      return { ...crew, language: setting.language };
+    case 'role':
+      return withPerson(crew, setting.person, { role: setting.role });
+    case 'units':
+      return withPerson(crew, by, { units: setting.units });
+    case 'language':
+      return withPerson(crew, by, { language: setting.language });
+    case 'rings':
+      return withPerson(crew, by, { rings: setting.rings });
+    case 'brief':
+    case 'brief-ahead':
+    case 'sprayers':
+    case 'booth':
+    case 'lel':
+    case 'mixing':
+    case 'emergency':
+    case 'bell':
+    case 'quiet':
+      // Folded by the spray settings.
+      return crew;
+  }
 }
 
-/** Somebody whom the file does not name is crew, metric, in the file's first language. */
-export function personIn(crew: Pick<CrewFile, 'people'>, name: PersonName): Person {
+/** Changed in their place: the order of the people is that of the file, newcomers last. */
+function withPerson(crew: Crew, name: PersonName, change: Partial<Person>): Crew {
+  const person = { ...personIn(crew, name), ...change };
+  const known = crew.people.some((other) => other.name === name);
+  return {
+    ...crew,
+    people: known ? crew.people.map((other) => (other.name === name ? person : other)) : [...crew.people, person],
+  };
+}
+
+/** Somebody whom nobody has named yet is crew, metric, in the crew's language. */
+export function personIn(crew: Pick<CrewFile, 'people' | 'language'>, name: PersonName): Person {
   const known = crew.people.find((person) => person.name === name);
-  return known ?? { name, role: 'crew', language: crew.people[0]?.language ?? 'en', units: 'metric' };
+  return known ?? { name, role: 'crew', language: crew.language, units: 'metric' };
 }
 
 export function peopleWithRole(crew: Pick<CrewFile, 'people'>, role: Role): readonly PersonName[] {

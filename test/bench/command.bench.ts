@@ -33,7 +33,7 @@ const bareCommit = floor.transaction((n: number) => {
 
 const store = openSqliteStore(join(folder, 'batchbell.sqlite'));
 const crewFile = {
-  ...{ name: 'bench', zone: 'UTC', digestHour: 17, escalationMinutes: minutes(10) },
+  ...{ name: 'bench', zone: 'UTC', language: 'en', digestHour: 17, escalationMinutes: minutes(10) },
   people: [{ name: 'lead', role: 'lead' as const, language: 'en', units: 'metric' as const }],
 };
 const keeper = createShopKeeper(store, 'crew', crewFile, readSheetFolders(['core/products/sheets']));

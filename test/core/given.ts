@@ -26,6 +26,7 @@ import { type EpochMs, epochMs, minutes } from '../../core/units.ts';
 export const demoCrew: CrewFile = {
   name: 'Demo crew',
   zone: 'UTC',
+  language: 'en',
   people: [
     { name: 'kari', role: 'crew', language: 'en', units: 'metric' },
     { name: 'omar', role: 'lead', language: 'en', units: 'metric' },

@@ -37,6 +37,7 @@ const unclearCodes = {
   'no-densities': 0,
   'in-the-future': 0,
   'may-not-permit': 0,
+  'may-not-settle': 0,
   'nothing-to-undo': 0,
   'undo-rests': 0,
   'nothing-to-amend': 0,

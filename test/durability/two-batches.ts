@@ -15,6 +15,7 @@ export interface Delivery {
 export const inventedCrew: CrewFile = {
   name: 'Invented crew',
   zone: 'UTC',
+  language: 'en',
   people: [
     { name: 'ada', role: 'lead', language: 'en', units: 'metric' },
     { name: 'kari', role: 'crew', language: 'en', units: 'metric' },

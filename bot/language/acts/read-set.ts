@@ -1,5 +1,5 @@
 // The crew's settings: `set sheet demo-build`, `set air-limit 3h`, `set digest 17`, `set morning 7`,
-// `set rate 4m2/h`, `set units us`.
+// `set rate 4m2/h`. Those of the crew itself and of whoever speaks are read in set-crew.ts.
 
 import type { CommandOf } from '../../../core/commands.ts';
 import { squareMetresFromSquareFeet, squareMetresPerHour } from '../../../core/units.ts';
@@ -9,17 +9,11 @@ import { readTimeOfDay } from '../times/time-typed.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { sheetFrom, wordOf } from './read-names.ts';
+import { setCrewName, setLanguage, setRings, setRole, setUnits, setZone } from './set-crew.ts';
 import { setVocLimit } from './set-voc-limit.ts';
 import { withUnitText } from './unit-missing.ts';
 
 type SetRead = CommandOf<'set'> | Fault;
-
-const systems: ReadonlyMap<string, 'metric' | 'us'> = new Map([
-  ['metric', 'metric'],
-  ['si', 'metric'],
-  ['us', 'us'],
-  ['usa', 'us'],
-]);
 
 export function readSet(act: ActLine): SetRead {
   const [first, ...typed] = act.tokens;
@@ -44,7 +38,18 @@ export function readSet(act: ActLine): SetRead {
     case 'voc-limit':
       return setVocLimit(act, values);
     case 'units':
-      return second === undefined ? setUnits(value) : leftOver(second);
+      return setUnits(values);
+    case 'crew':
+      return setCrewName(act);
+    case 'zone':
+      return setZone(act, values);
+    case 'role':
+      return setRole(values);
+    case 'language':
+    case 'crew-language':
+      return setLanguage(name, values);
+    case 'rings':
+      return setRings(values);
     default:
       return { code: 'left-over', token: first, needs: ['setting'] };
   }
@@ -125,12 +130,4 @@ function setRate(act: ActLine, values: readonly Token[]): SetRead {
     };
   }
   return { verb: 'set', setting: { name: 'rate', squareMetresPerHour: squareMetresPerHour(area) } };
-}
-
-function setUnits(value: Token | undefined): SetRead {
-  if (value === undefined) return { code: 'incomplete', needs: ['unit-system'] };
-  const units = value.kind === 'word' ? systems.get(value.word) : undefined;
-  return units === undefined
-    ? { code: 'left-over', token: value, needs: ['unit-system'] }
-    : { verb: 'set', setting: { name: 'units', units } };
 }

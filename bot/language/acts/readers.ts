@@ -120,13 +120,20 @@ export function readAct(verb: Verb, act: ActLine): ActRead | Fault {
   if (doubt !== undefined) return doubt;
   const manner = mannerOf(act.tokens, act.line, act.context, verb !== 'set');
   if (isFault(manner)) return manner;
-  const hasQuotes = verb !== 'part' && manner.tokens.some((token) => token.kind === 'quoted');
+  const hasQuotes = !holdsNames(verb, act) && manner.tokens.some((token) => token.kind === 'quoted');
   const tokens = hasQuotes ? manner.tokens.flatMap(withoutQuotes) : manner.tokens;
   const command = readers[verb](tokens === act.tokens ? act : { ...act, tokens });
   if (isFault(command)) return command;
   const { said, stance } = manner;
   return { command, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
 }
+/** Of several words, in quotes. */
+function holdsNames(verb: Verb, { tokens: [first] }: ActLine): boolean {
+  return (
+    verb === 'part' || (verb === 'set' && first?.kind === 'word' && (first.word === 'role' || first.word === 'crew'))
+  );
+}
+
 /** Only words of one's own need their quotes: “1201g” is a weight all the same. */
 function withoutQuotes(token: Token): readonly Token[] {
   return token.kind === 'quoted' ? tokensAt(token.words, token.start + 1) : [token];

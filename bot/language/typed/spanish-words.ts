@@ -144,6 +144,16 @@ const meanings: readonly (readonly [string, string])[] = [
   ['quiet', 'silencio'],
   ['bell', 'campana'],
   ['emergency', 'emergencia'],
+  ['crew', 'cuadrilla operario operaria'],
+  ['zone', 'zona'],
+  ['role', 'puesto'],
+  ['lead', 'encargado encargada'],
+  ['supervisor', 'supervisora'],
+  ['language', 'idioma'],
+  ['crew-language', 'idioma-cuadrilla'],
+  ['rings', 'avisos'],
+  ['thread', 'hilo'],
+  ['direct', 'directo'],
   ['call', 'telefono telefonos'],
 ];
 

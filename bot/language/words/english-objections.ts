@@ -196,6 +196,7 @@ export function englishUnclear(unclear: Unclear, f: Figures): string {
     case 'not-exposed':
       return englishSessionUnclear(unclear, f);
     case 'no-such-person':
+    case 'may-not-settle':
     case 'handover-to-self':
     case 'nothing-to-take-over':
     case 'not-snoozed':

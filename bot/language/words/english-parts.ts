@@ -154,6 +154,10 @@ export function englishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figure
   switch (unclear.code) {
     case 'no-such-person':
       return `There is no ${unclear.person} in the crew. People: ${f.list(unclear.known)}.`;
+    case 'may-not-settle': {
+      const whose = unclear.wanted === 'supervisor' ? 'a supervisor' : 'a lead';
+      return `That is for ${whose} to set: ${f.list(unclear.who)}.`;
+    }
     case 'handover-to-self':
       return 'That is you. Name who takes over.';
     case 'nothing-to-take-over':

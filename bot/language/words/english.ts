@@ -22,6 +22,7 @@ import { englishRecords } from './english-records.ts';
 import { englishReplies } from './english-replies.ts';
 import { englishLate, englishRings, englishUnproved } from './english-rings.ts';
 import { englishSession } from './english-session.ts';
+import { englishSettings } from './english-settings.ts';
 
 const facts: Readonly<Record<FactId, string>> = {
   'part-a': 'Part A',
@@ -235,6 +236,7 @@ export const english = {
   names: englishNames,
   typed: englishTyped,
   session: englishSession,
+  settings: englishSettings,
   page: englishPage,
   chat: englishChat,
   replies: englishReplies,

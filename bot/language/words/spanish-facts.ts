@@ -7,9 +7,9 @@ import { spanishComponents } from './spanish-material.ts';
 import { spanishMaterialName, spanishMethods } from './spanish-names.ts';
 import { spanishHoldReason } from './spanish-objections.ts';
 import { spanishParts } from './spanish-parts.ts';
-import { spanishSettingName } from './spanish-replies.ts';
 import { spanishRingName } from './spanish-rings.ts';
 import { spanishSessionFact } from './spanish-session-facts.ts';
+import { spanishSettings } from './spanish-settings.ts';
 
 const ways = { oven: 'horno', room: 'sala' };
 const states = { wet: 'húmeda', dry: 'seca' };
@@ -111,7 +111,7 @@ export function spanishFact(fact: Fact, f: Figures): string {
     case 'LowestRead':
       return `mínima ${f.temperature(fact.lowestCelsius)}`;
     case 'SettingChanged':
-      return `ajuste: ${spanishSettingName(fact.setting.name)}`;
+      return `ajuste: ${spanishSettings.names[fact.setting.name]}`;
     case 'SolventUsed': {
       const amount = fact.amount.kind === 'mass' ? f.mass(fact.amount.grams) : f.volume(fact.amount.litres);
       return `gastados ${amount} de ${spanishMaterialName(fact.material)} (${uses[fact.use]})`;

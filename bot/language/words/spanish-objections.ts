@@ -205,6 +205,7 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
     case 'not-exposed':
       return spanishSessionUnclear(unclear, f);
     case 'no-such-person':
+    case 'may-not-settle':
     case 'handover-to-self':
     case 'nothing-to-take-over':
     case 'not-snoozed':

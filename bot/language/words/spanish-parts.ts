@@ -137,6 +137,10 @@ export function spanishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figure
   switch (unclear.code) {
     case 'no-such-person':
       return `No hay ningún ${unclear.person} en la cuadrilla. Gente: ${f.list(unclear.known)}.`;
+    case 'may-not-settle': {
+      const whose = unclear.wanted === 'supervisor' ? 'un supervisor' : 'un encargado';
+      return `Eso lo fija ${whose}: ${f.list(unclear.who)}.`;
+    }
     case 'handover-to-self':
       return 'Ese es usted. Nombrar a quien toma el relevo.';
     case 'nothing-to-take-over':

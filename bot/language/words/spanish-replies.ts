@@ -4,28 +4,6 @@ import type { englishReplies } from './english-replies.ts';
 import { atTime, spanishMethods, spanishPlace } from './spanish-names.ts';
 import { spanishRingName } from './spanish-rings.ts';
 
-const settingNames: Readonly<Record<string, string>> = {
-  sheet: 'ficha',
-  'air-limit': 'validez del aire',
-  digest: 'hora del resumen',
-  morning: 'hora de la mañana',
-  rate: 'ritmo',
-  units: 'unidades',
-  'voc-limit': 'límite de COV',
-  brief: 'charla antes de la pistola',
-  'brief-ahead': 'antelación de la charla',
-  sprayers: 'pintores',
-  booth: 'cabina',
-  lel: 'parte del límite de explosividad',
-  mixing: 'factor de mezcla de aire',
-  emergency: 'emergencia',
-  quiet: 'silencio',
-  bell: 'prueba de avisos',
-};
-
-export const spanishSettingName = (name: string): string => settingNames[name] ?? name;
-
-const unitSystems: Readonly<Record<string, string>> = { metric: 'métricas', us: 'EE. UU.' };
 const seenAs = { thick: 'espesa', gelled: 'gelificada' };
 
 export const spanishReplies: typeof englishReplies = {
@@ -89,8 +67,7 @@ export const spanishReplies: typeof englishReplies = {
   is: (what) => `Ahora: ${what}`,
   why: (why) => `Motivo: ${why}`,
   settled: 'Fijado',
-  settledTo: (name, value) =>
-    `${spanishSettingName(name)}: ${name === 'units' ? (unitSystems[value] ?? value) : value}`,
+  settledTo: (name, value) => `${name}: ${value}`,
   recordedDespite: (reason) => `Anotado y marcado como desviación: ${reason}`,
   nowDeviates: (what, reason) => `Ahora es desviación: ${what}. ${reason}`,
   stirPastPot: (time) =>

@@ -37,6 +37,7 @@ import { spanishRecords } from './spanish-records.ts';
 import { spanishReplies } from './spanish-replies.ts';
 import { spanishLate, spanishRings, spanishUnproved } from './spanish-rings.ts';
 import { spanishSession } from './spanish-session.ts';
+import { spanishSettings } from './spanish-settings.ts';
 
 const facts: Readonly<Record<FactId, string>> = {
   'part-a': 'Parte A',
@@ -247,6 +248,7 @@ export const spanish: Words = {
   names: spanishNames,
   typed: spanishTyped,
   session: spanishSession,
+  settings: spanishSettings,
   page: spanishPage,
   chat: spanishChat,
   replies: spanishReplies,

@@ -20,6 +20,7 @@ import { shopAtTen } from '../language/shop-at-ten.ts';
 const crewFile: CrewFile = {
   name: 'Invented crew',
   zone: 'UTC',
+  language: 'en',
   people: [
     { name: 'ada', role: 'lead', language: 'en', units: 'metric' },
     { name: 'bo', role: 'crew', language: 'en', units: 'us' },

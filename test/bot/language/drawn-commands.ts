@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import { partNamed, placeNamed } from '../../../bot/language/names-typed.ts';
 import { cleanLine } from '../../../bot/language/typed/clean-line.ts';
+import { languages } from '../../../bot/language/words/languages.ts';
 import {
   type Amendment,
   type AmendTarget,
@@ -11,6 +12,8 @@ import {
   type Stance,
   solventUses,
 } from '../../../core/commands.ts';
+import { roles } from '../../../core/crew/role.ts';
+import { ringsTo } from '../../../core/crew/setting.ts';
 import {
   celsius,
   epochMs,
@@ -86,6 +89,15 @@ const setting = fc.oneof(
   fc.record({ name: only('air-limit'), minutes: figure(1, 10_080) }),
   fc.record({ name: only('digest'), hour: fc.integer({ min: 0, max: 23 }) }),
   fc.record({ name: only('units'), units: fc.constantFrom('metric', 'us') }),
+  fc.record({ name: only('crew'), crewName: ownWords }),
+  fc.record({ name: only('zone'), zone: fc.constantFrom(...Intl.supportedValuesOf('timeZone'), 'UTC') }),
+  fc.record({
+    name: only('role'),
+    person: fc.constantFrom('kari', 'Ana María', 'lead'),
+    role: fc.constantFrom(...roles),
+  }),
+  fc.record({ name: fc.constantFrom('language', 'crew-language'), language: fc.constantFrom(...languages) }),
+  fc.record({ name: only('rings'), rings: fc.constantFrom(...ringsTo) }),
   fc.record({ name: only('voc-limit'), grams: mass, per: fc.constantFrom('day', 'month', 'year') }),
 );
 

@@ -151,6 +151,11 @@ export const spanishLines: readonly ThumbTypedLine[] = [
     anonymous: true,
   }),
   act('fijar límite-aire 3h', { verb: 'set', setting: { name: 'air-limit', minutes: minutes(180) } }),
+  act('fijar zona madrid', { verb: 'set', setting: { name: 'zone', zone: 'Europe/Madrid' } }),
+  act('fijar puesto kari encargada', { verb: 'set', setting: { name: 'role', person: 'kari', role: 'lead' } }),
+  act('fijar cuadrilla Nave dos', { verb: 'set', setting: { name: 'crew', crewName: 'Nave dos' } }),
+  act('fijar idioma español', { verb: 'set', setting: { name: 'language', language: 'es' } }),
+  act('fijar avisos directo', { verb: 'set', setting: { name: 'rings', rings: 'direct' } }),
   act('fijar unidades métricas', { verb: 'set', setting: { name: 'units', units: 'metric' } }),
   act('fijar cabina 4m2', {
     verb: 'set',

@@ -22,6 +22,7 @@ const spoken = { language: 'en', units: 'metric' } as const;
 export const shopCrew: CrewFile = {
   name: 'Test crew',
   zone: 'UTC',
+  language: 'en',
   people: [
     { name: 'Kari', role: 'crew', ...spoken },
     { name: 'Ola', role: 'lead', ...spoken },

@@ -16,6 +16,7 @@ import { inventedSheet } from './invented-sheet.ts';
 export const inventedCrew: CrewFile = {
   name: 'Invented crew',
   zone: 'UTC',
+  language: 'en',
   people: [
     { name: 'kari', role: 'crew', language: 'en', units: 'metric' },
     { name: 'ada', role: 'lead', language: 'en', units: 'metric' },

@@ -205,7 +205,7 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
 function crewFileOf(file: Readonly<Record<string, unknown>>): CrewFile {
   const { name, zone, people } = file as unknown as { name: string; zone: string; people: CrewFile['people'] };
   return {
-    ...{ name, zone, digestHour: 17, escalationMinutes: minutes(10) },
+    ...{ name, zone, language: 'en', digestHour: 17, escalationMinutes: minutes(10) },
     people: people.map((person) => ({
       language: 'language' in person ? person.language : 'en',
       units: 'metric',

@@ -1,0 +1,109 @@
+// The settings of the crew and of whoever speaks: `set crew Bay two`, `set zone Europe/Madrid`, `set role kari lead`,
+// `set language es`, `set crew-language es`, `set rings direct`, `set units us`.
+
+import type { CommandOf } from '../../../core/commands.ts';
+import { roles } from '../../../core/crew/role.ts';
+import { ringsTo, type Setting } from '../../../core/crew/setting.ts';
+import { personTyped } from '../people-typed.ts';
+import { type Fault, isFault } from '../reading.ts';
+import { nearest } from '../suggestions.ts';
+import type { Token } from '../typed/tokens.ts';
+import { languages } from '../words/languages.ts';
+import { zonesNamed } from '../zones-typed.ts';
+import { type ActLine, leftOver, lineWith } from './act-line.ts';
+import { ownWordsFrom } from './own-words.ts';
+
+type SetRead = CommandOf<'set'> | Fault;
+
+const longestName = 60;
+
+export function setCrewName(act: ActLine): SetRead {
+  const own = ownWordsFrom(act, 1);
+  if (isFault(own)) return own;
+  const crewName = own.words.trim();
+  if (crewName === '') return { code: 'incomplete', needs: ['crew-name'] };
+  const [, second] = act.tokens;
+  if (crewName.length > longestName && second !== undefined) return { code: 'left-over', token: second };
+  return settled({ name: 'crew', crewName });
+}
+
+/** A zone by its name, or by its city alone where no other has one of that name. */
+export function setZone(act: ActLine, [first, ...more]: readonly Token[]): SetRead {
+  if (first === undefined) return { code: 'incomplete', needs: ['zone'] };
+  const last = more.at(-1) ?? first;
+  const token = { text: act.line.slice(first.start, last.end), start: first.start, end: last.end };
+  const { zone, likely } = zonesNamed(token.text);
+  if (zone !== undefined) return settled({ name: 'zone', zone });
+  return {
+    code: 'left-over',
+    token,
+    needs: ['zone'],
+    couldBe: likely,
+    tries: likely.map((name) => lineWith(act.line, token, name)),
+  };
+}
+
+/** The role stands last, so that somebody may be called lead. */
+export function setRole([person, role, stray]: readonly Token[]): SetRead {
+  if (person === undefined || role === undefined) return { code: 'incomplete', needs: ['person', 'role'] };
+  if (stray !== undefined) return leftOver(stray);
+  const known = oneOf(roles, role);
+  if (known === undefined) return { code: 'left-over', token: role, needs: ['role'] };
+  if (personTyped(person) === undefined) return { code: 'left-over', token: person, needs: ['person'] };
+  return settled({ name: 'role', person: person.kind === 'quoted' ? person.words : person.text, role: known });
+}
+
+/** As people name it, in either language. */
+const languageNames: ReadonlyMap<string, string> = new Map([
+  ['english', 'en'],
+  ['ingles', 'en'],
+  ['spanish', 'es'],
+  ['espanol', 'es'],
+  ['castellano', 'es'],
+]);
+
+export function setLanguage(name: 'language' | 'crew-language', [value, stray]: readonly Token[]): SetRead {
+  if (value === undefined) return { code: 'incomplete', needs: ['language'] };
+  if (stray !== undefined) return leftOver(stray);
+  const word = value.kind === 'word' ? plain(value.text) : '';
+  const language = languages.find((code) => code === word) ?? languageNames.get(word);
+  return language === undefined
+    ? { code: 'left-over', token: value, needs: ['language'] }
+    : settled({ name, language });
+}
+
+export function setRings([value, stray]: readonly Token[]): SetRead {
+  if (value === undefined) return { code: 'incomplete', needs: ['rings'] };
+  if (stray !== undefined) return leftOver(stray);
+  const rings = oneOf(ringsTo, value);
+  return rings === undefined
+    ? { code: 'left-over', token: value, needs: ['rings'] }
+    : settled({ name: 'rings', rings });
+}
+
+const systems: ReadonlyMap<string, 'metric' | 'us'> = new Map([
+  ['metric', 'metric'],
+  ['si', 'metric'],
+  ['us', 'us'],
+  ['usa', 'us'],
+]);
+
+export function setUnits([value, stray]: readonly Token[]): SetRead {
+  if (value === undefined) return { code: 'incomplete', needs: ['unit-system'] };
+  if (stray !== undefined) return leftOver(stray);
+  const units = value.kind === 'word' ? systems.get(value.word) : undefined;
+  return units === undefined
+    ? { code: 'left-over', token: value, needs: ['unit-system'] }
+    : settled({ name: 'units', units });
+}
+
+const settled = (setting: Setting): SetRead => ({ verb: 'set', setting });
+
+/** A slip of one letter is understood: there are few words that it could be. */
+function oneOf<T extends string>(known: readonly T[], token: Token): T | undefined {
+  if (token.kind !== 'word') return undefined;
+  const [near] = nearest(token.word, known);
+  return known.find((each) => each === token.word) ?? known.find((each) => each === near);
+}
+
+const plain = (word: string): string => word.toLowerCase().normalize('NFD').replaceAll(/\p{M}/gu, '');

@@ -1,0 +1,36 @@
+// What can be set, in English: its name, and what it can be set to.
+
+import type { Setting } from '../../../core/crew/setting.ts';
+
+const names: Readonly<Record<Setting['name'], string>> = {
+  sheet: 'Sheet',
+  'air-limit': 'Air serves for',
+  digest: 'Hour of the day card',
+  morning: 'Hour of the morning list',
+  rate: 'Coated in an hour',
+  'voc-limit': 'VOC limit',
+  crew: 'Crew',
+  zone: 'Time zone',
+  'crew-language': 'Language of the crew',
+  role: 'Role',
+  units: 'Units',
+  language: 'Your language',
+  rings: 'Your bells',
+  brief: 'Brief before spraying',
+  'brief-ahead': 'Brief ahead by',
+  sprayers: 'May spray',
+  booth: 'Booth',
+  lel: 'Share of the explosive limit',
+  mixing: 'Mixing factor',
+  emergency: 'In need',
+  bell: 'Bell test at each shift',
+  quiet: 'Quiet hours',
+};
+
+export const englishSettings = {
+  names,
+  units: { metric: 'metric', us: 'US' },
+  rings: { thread: 'in the batch’s thread', direct: 'by direct message' },
+  languages: { en: 'English', es: 'Español' } as Readonly<Record<string, string>>,
+  role: (person: string, role: string) => `${person}, ${role}`,
+};

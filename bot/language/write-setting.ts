@@ -1,0 +1,50 @@
+// A setting as the reader takes it back.
+
+import type { Setting } from '../../core/crew/setting.ts';
+import { writeName } from './people-typed.ts';
+import { written } from './write-quantities.ts';
+import { writeSpraySetting } from './write-session.ts';
+
+export function writeSetting(setting: Setting): readonly string[] {
+  switch (setting.name) {
+    case 'sheet':
+      return ['set sheet', setting.sheet];
+    case 'air-limit':
+      return ['set air-limit', written(setting.minutes, 'min')];
+    case 'digest':
+      return ['set digest', String(setting.hour)];
+    case 'morning':
+      return ['set morning', String(setting.hour)];
+    case 'rate':
+      return ['set rate', written(setting.squareMetresPerHour, 'm2/h')];
+    case 'voc-limit':
+      return ['set voc-limit', `${written(setting.grams, 'g')}/${setting.per}`];
+    case 'crew':
+      return ['set crew', JSON.stringify(setting.crewName)];
+    case 'zone':
+      return ['set zone', setting.zone];
+    case 'role':
+      return ['set role', writeName(setting.person), setting.role];
+    case 'crew-language':
+    case 'language':
+      return [`set ${setting.name}`, setting.language];
+    case 'units':
+      return ['set units', setting.units];
+    case 'rings':
+      return ['set rings', setting.rings];
+    case 'brief':
+    case 'brief-ahead':
+    case 'sprayers':
+    case 'booth':
+    case 'lel':
+    case 'mixing':
+    case 'emergency':
+    case 'quiet':
+    case 'bell':
+      return writeSpraySetting(setting);
+    default: {
+      const never: never = setting;
+      return never;
+    }
+  }
+}
