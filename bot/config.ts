@@ -15,6 +15,7 @@ const zone = z
 const language = z
   .string()
   .refine((code) => languages.includes(code), `not a language here; there are ${languages.join(', ')}`);
+const unitSystem = z.enum(['metric', 'us']);
 const name = z.string().min(1).max(40);
 
 const Flags = z.strictObject({
@@ -47,15 +48,16 @@ const Environment = z.object({ BATCHBELL_DATA: z.string().min(1).optional() });
 export const CrewFileSchema = z.strictObject({
   name: z.string().min(1).max(60),
   zone: zone.optional(),
-  /** Left out: that of the first of its people. */
+  /** Of what many read. Left out: as the first of its people has it. */
   language: language.optional(),
+  units: unitSystem.optional(),
   people: z
     .array(
       z.strictObject({
         name,
         role: z.enum(['crew', 'lead', 'supervisor']),
         language: language.optional(),
-        units: z.enum(['metric', 'us']).optional(),
+        units: unitSystem.optional(),
         ...slackPersonFields,
       }),
     )
@@ -122,6 +124,7 @@ export function readCrew(file: string | undefined, content: string | undefined, 
       name: 'crew',
       zone: flags.zone ?? 'UTC',
       language: flags.lang,
+      units: 'metric',
       people: [{ name: flags.as, role: 'lead', language: flags.lang, units: 'metric' }],
       digestHour: usualDigestHour,
       escalationMinutes: usualEscalation,
@@ -140,10 +143,12 @@ export function readCrew(file: string | undefined, content: string | undefined, 
     name: read.data.name,
     zone: flags.zone ?? own ?? 'UTC',
     language: read.data.language ?? people[0]?.language ?? flags.lang,
-    people: people.map(({ slack: _, rings: __, ...person }) => ({
+    units: read.data.units ?? people[0]?.units ?? 'metric',
+    people: people.map(({ slack: _, rings, ...person }) => ({
       ...person,
+      ...(rings === undefined ? {} : { rings }),
       language: person.language ?? read.data.language ?? flags.lang,
-      units: person.units ?? 'metric',
+      units: person.units ?? read.data.units ?? 'metric',
     })),
     digestHour: digestHour ?? usualDigestHour,
     escalationMinutes: escalationMinutes === undefined ? usualEscalation : minutes(escalationMinutes),

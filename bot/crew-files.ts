@@ -18,7 +18,10 @@ export function readCrewFiles(flags: Flags): readonly CrewRead[] | ConfigFault {
   const path = flags.crew;
   if (path === undefined) {
     const crewFile = readCrew(undefined, undefined, flags);
-    return 'fault' in crewFile ? crewFile : [{ crew: onlyCrew, crewFile, file: undefined }];
+    // Nobody sits at the terminal: whoever speaks first is crew, and the home tab asks who leads.
+    return 'fault' in crewFile
+      ? crewFile
+      : [{ crew: onlyCrew, crewFile: { ...crewFile, people: [] }, file: undefined }];
   }
   try {
     const files = statSync(path).isDirectory()

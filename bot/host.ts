@@ -46,13 +46,13 @@ export interface HostNeeds {
 export interface Host {
   /** The answer; `undefined` for a blank line or a comment. */
   readonly handle: (delivery: Delivery) => Promise<Answer | undefined>;
-  /** How one person at this moment is told things. */
+  /** How one person at this moment is told things; without a name, how the crew is. */
   readonly telling: (shop: Shop, name: PersonName | undefined) => Telling;
 }
 
 export function createHost({ executor, store, clock, log, crew, crewFile, desk }: HostNeeds): Host {
   function telling(shop: Shop, name: PersonName | undefined): Telling {
-    const { language, units } = personIn(shop.crew, name ?? shop.crew.people[0]?.name ?? '');
+    const { language, units } = personIn(shop.crew, name ?? '');
     const now = clock.now();
     return { words: wordsIn(language), f: figuresFor({ language, units, zone: shop.crew.zone, now }), shop, now };
   }

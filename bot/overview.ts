@@ -1,13 +1,13 @@
 // What a front end may ask of a crew besides answers to lines: how each batch stands, the board, the settings, and how
 // somebody is spoken to. Neutral data, so that no front end looks into a noun.
 
-import type { UnitSystem } from '../core/crew/crew.ts';
-import { personIn } from '../core/crew/crew.ts';
-import type { Role } from '../core/crew/role.ts';
+import { type Crew, personIn, type UnitSystem } from '../core/crew/crew.ts';
+import type { RingsTo, Role } from '../core/crew/crew-commands.ts';
 import type { Executor } from '../core/execute.ts';
 import { defaultPlace, numberIn, type PersonName, partStream, placeStream, type StreamId } from '../core/ids.ts';
 import { type Board, makeBoard } from './cards/board.ts';
 import type { Card } from './cards/card.ts';
+import { type SetUp, setUpOf } from './cards/set-up.ts';
 import { settingsCard } from './cards/settings-card.ts';
 import { type Standing, standingOf } from './cards/standing-card.ts';
 import { cansCard } from './cards/stock-card.ts';
@@ -20,6 +20,8 @@ export interface Voice {
   readonly words: Words;
   readonly units: UnitSystem;
   readonly role: Role;
+  /** Where a chat platform rings for them. */
+  readonly rings: RingsTo;
   /** The wall clock of this moment. */
   readonly clock: string;
 }
@@ -30,7 +32,12 @@ export interface Overview {
   /** The batch of a stream: its own, or that of a part's last coat. */
   readonly subjectOf: (stream: StreamId) => Promise<StreamId | undefined>;
   readonly liveSubjects: () => Promise<readonly StreamId[]>;
-  readonly board: (name: PersonName) => Promise<Board>;
+  /** As set now: by its file, and by what was said since. */
+  readonly crew: () => Promise<Crew>;
+  /** As one person is told it; without a name as the crew is. */
+  readonly board: (name: PersonName | undefined) => Promise<Board>;
+  /** What can be set on forms, as it stands. */
+  readonly setUp: (name: PersonName) => Promise<SetUp>;
   readonly settings: (name: PersonName) => Promise<Card>;
   /** Only the cans that need somebody; `undefined` where none does. */
   readonly cans: (name: PersonName) => Promise<Card | undefined>;
@@ -48,14 +55,16 @@ export function createOverview({ executor, host }: { readonly executor: Executor
     },
     subjectOf: async (stream) => subjectOf(await executor.look([stream]), stream),
     liveSubjects: async () => liveSubjects(await executor.look()),
+    crew: async () => (await executor.look()).crew,
     board: async (name) => makeBoard(host.telling(await executor.look([placeStream(defaultPlace)]), name)),
+    setUp: async (name) => setUpOf(host.telling(await executor.look(), name), name),
     settings: async (name) => settingsCard(host.telling(await executor.look(), name), name),
     cans: async (name) => cansCard(host.telling(await executor.look(), name)),
     voice: async (name) => {
       const shop = await executor.look();
       const t = host.telling(shop, name);
-      const { units, role } = personIn(shop.crew, name ?? shop.crew.people[0]?.name ?? '');
-      return { words: t.words, units, role, clock: t.f.timeDown(t.now) };
+      const { units, role, rings } = personIn(shop.crew, name ?? '');
+      return { words: t.words, units, role, rings: rings ?? 'thread', clock: t.f.timeDown(t.now) };
     },
   };
 }

@@ -19,8 +19,6 @@ import { overheardHost } from './web/overheard-host.ts';
 import type { Page } from './web/page.ts';
 import type { Wired } from './wiring.ts';
 
-type WiredWithPapers = Wired & { readonly papers: PaperTray };
-
 /** What the page shows of the crew. */
 export interface PageShown {
   readonly host: Host;
@@ -44,7 +42,7 @@ export interface ServeSlackNeeds {
   readonly clock: Clock;
   readonly speed: number;
   /** One crew over the record; its bells go to `rings`. */
-  readonly wire: (crew: CrewId, crewFile: CrewFile, rings: RingsTo, log: Log) => WiredWithPapers;
+  readonly wire: (crew: CrewId, crewFile: CrewFile, rings: RingsTo, log: Log) => Wired;
   /** Of a single crew; `undefined`: none. */
   readonly page: PageBeside | undefined;
   /** Ends when the process is to stop. */

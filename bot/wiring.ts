@@ -26,6 +26,7 @@ export interface Wired {
   readonly filePicture: ReturnType<typeof createPictures>;
   /** The PNG behind a card's `image`, in the crew's language. */
   readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
+  readonly papers: PaperTray;
 }
 
 export interface WiringNeeds {
@@ -119,6 +120,7 @@ export function wire({
     executor,
     host,
     ringer,
+    papers,
     overview: createOverview({ executor, host }),
     filePicture: createPictures(executor, host, clock),
     picture: async (ref) => desk.picture(host.telling(await executor.look(), undefined), ref),

@@ -1,9 +1,9 @@
 // Everything that can be said: acts, which become events, and questions, which only read. Quantities arrive in base
 // units; which batch or part may be left out where only one can be meant.
 
+import type { Setting } from './crew/crew-commands.ts';
 import type { BatchNumber, CanNumber, PartName, PersonName, PlaceName, SheetId } from './ids.ts';
 import type { RecordQuestion } from './records/record-questions.ts';
-import type { Setting } from './crew/setting.ts';
 import type { SessionCommand, VapourAsked, Work } from './session/session-commands.ts';
 import type {
   Celsius,

@@ -2,8 +2,8 @@
 // after it, and stands in the help. A rule looks at facts and a time, never at "the state so far", so that it gives the
 // same answer a year later over a corrected record.
 
-import type { Role } from './crew/role.ts';
 import { personIn } from './crew/crew.ts';
+import type { Role } from './crew/crew-commands.ts';
 import type { Decision, Said } from './decision.ts';
 import type { NewEvent } from './history.ts';
 import type { Objection, ObjectionCode } from './objections.ts';

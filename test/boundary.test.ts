@@ -56,6 +56,7 @@ const rules: readonly Rule[] = [
   // A front end renders and sends; it knows neither nouns nor its neighbours.
   {
     who: /^bot\/(terminal|web|slack)\//,
+    except: /-commands\.ts$/,
     never: new RegExp(`^core/((${nouns}|records|corrections|reminders)/|(execute|decide|shop-keeper)\\.ts$)`),
     typesToo: false,
   },

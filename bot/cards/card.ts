@@ -39,8 +39,12 @@ export interface Card {
   readonly fields: readonly CardField[];
   readonly next: readonly { readonly key: string; readonly dueAt: string }[];
   readonly image: string | null;
-  /** A paper or export that was written, by its name in the paper tray: a front end elsewhere hands it out. */
+  /** A paper or export that was written, by its name in the paper tray: each front end hands it out its own way. */
   readonly paper?: string;
+  /** Asks for that paper once more, where it did not arrive. */
+  readonly paperAgain?: CardAction;
+  /** A copy of the whole record, as it was named. It stays on the machine: only who sits there is told where. */
+  readonly copy?: string;
   /** Who is pinged. */
   readonly ping: readonly PersonName[];
 }
@@ -59,6 +63,11 @@ export function makeCard(title: string, tone: Tone, content: Partial<Omit<Card, 
     ping: [],
     ...content,
   };
+}
+
+/** Of a card's `paper` the file's own name, as people see it. */
+export function fileNameOf(paper: string): string {
+  return paper.slice(paper.indexOf('/') + 1);
 }
 
 /** The whole card as plain text: nothing is lost but the taps' ids. */

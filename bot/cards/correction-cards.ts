@@ -1,7 +1,7 @@
 // Answers to "heard", undo, amend and set.
 
 import type { Batch } from '../../core/batch/batch.ts';
-import type { Setting } from '../../core/crew/setting.ts';
+import type { Setting } from '../../core/crew/crew-commands.ts';
 import type { Recorded } from '../../core/execute.ts';
 import type { Entry } from '../../core/history.ts';
 import type { Part } from '../../core/part/part.ts';
@@ -70,7 +70,9 @@ export function amendedCard(t: Telling, outcome: Recorded, batch: Batch | undefi
 
 export function settledCard(t: Telling, setting: Setting): Card {
   const { replies } = t.words;
-  return makeCard(replies.settled, 'plain', { lines: [replies.settledTo(t.words.settings.names[setting.name], shown(t, setting))] });
+  return makeCard(replies.settled, 'plain', {
+    lines: [replies.settledTo(t.words.settings.names[setting.name], shown(t, setting))],
+  });
 }
 
 function shown(t: Telling, setting: Setting): string {
@@ -92,10 +94,11 @@ function shown(t: Telling, setting: Setting): string {
     case 'zone':
       return setting.zone;
     case 'role':
-      return t.words.settings.role(setting.person, t.words.chat.roles[setting.role]);
+      return t.f.list(setting.given.map(({ person, role }) => t.words.settings.role(person, t.words.chat.roles[role])));
     case 'crew-language':
     case 'language':
       return t.words.settings.languages[setting.language] ?? setting.language;
+    case 'crew-units':
     case 'units':
       return t.words.settings.units[setting.units];
     case 'rings':

@@ -1,5 +1,6 @@
 // Proof, copies and how long to keep them, as cards. Paper that was written, too.
 
+import { basename } from 'node:path';
 import type { ChainFault, ChainProof } from '../../core/records/chain.ts';
 import { ledgerFields, retention } from '../../core/records/retention.ts';
 import { type Card, makeCard } from './card.ts';
@@ -69,10 +70,13 @@ export function keepCard(t: Telling): Card {
   });
 }
 
+/** `file`: as whoever asked named it, which is a path only from the machine itself. */
 export function backupCard(t: Telling, file: string): Card {
   const { records } = t.words;
-  return makeCard(records.backedUp(file), 'good', {
-    lines: [records.backupHow(file)],
+  const name = basename(file);
+  return makeCard(records.backedUp(name), 'good', {
+    lines: [...(name === file ? [records.backupStays] : []), records.backupHow],
     actions: [tap(t, 'verify', 'verify')],
+    copy: file,
   });
 }

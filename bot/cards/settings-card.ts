@@ -1,6 +1,6 @@
 // The crew and the person as they are set, with a tap for each thing that can be set by saying it.
 
-import { personIn } from '../../core/crew/crew.ts';
+import { type Person, personIn } from '../../core/crew/crew.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { qualifications } from '../../core/session/session-commands.ts';
 import { minutes } from '../../core/units.ts';
@@ -22,7 +22,10 @@ export function settingsCard(t: Telling, name: PersonName): Card {
   return makeCard(chat.settingsTitle, 'plain', {
     lines: [
       ...chat.settings(crew.name, crew.zone, person.name, chat.roles[person.role]),
-      chat.people(t.f.list(crew.people.map((each) => `${each.name} (${chat.roles[each.role]})`))),
+      mine(t, person),
+      ...(crew.people.length === 0
+        ? []
+        : [chat.people(t.f.list(crew.people.map((each) => `${each.name} (${chat.roles[each.role]})`)))]),
       chat.sheetNow(crew.defaultSheet, t.f.minutesDown(minutes(crew.airLimitMinutes)), `${crew.digestHour}:00`),
       chat.quietNow(
         quiet === undefined ? undefined : session.settings.quiet(`${quiet.fromHour}:00`, `${quiet.toHour}:00`),
@@ -42,4 +45,14 @@ export function settingsCard(t: Telling, name: PersonName): Card {
       { id: 'set-air-limit', label: chat.setTaps.airLimit, line: 'set air-limit {air-limit}h' },
     ],
   });
+}
+
+/** Language, units and bells in one line. */
+function mine({ words }: Telling, person: Person): string {
+  const { names, languages, units, rings } = words.settings;
+  return [
+    `${names.language}: ${languages[person.language] ?? person.language}`,
+    `${names.units}: ${units[person.units]}`,
+    `${names.rings}: ${rings[person.rings ?? 'thread']}`,
+  ].join(' · ');
 }

@@ -9,6 +9,7 @@ export const demoCrew: CrewFile = {
   name: 'Demo crew (invented)',
   zone: 'UTC',
   language: 'en',
+  units: 'metric',
   people: [
     { name: 'Ines', role: 'lead', ...spoken },
     { name: 'Kari', role: 'crew', ...spoken },

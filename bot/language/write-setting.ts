@@ -1,6 +1,6 @@
 // A setting as the reader takes it back.
 
-import type { Setting } from '../../core/crew/setting.ts';
+import type { Setting } from '../../core/crew/crew-commands.ts';
 import { writeName } from './people-typed.ts';
 import { written } from './write-quantities.ts';
 import { writeSpraySetting } from './write-session.ts';
@@ -24,12 +24,13 @@ export function writeSetting(setting: Setting): readonly string[] {
     case 'zone':
       return ['set zone', setting.zone];
     case 'role':
-      return ['set role', writeName(setting.person), setting.role];
+      return ['set role', ...setting.given.flatMap(({ person, role }) => [writeName(person), role])];
     case 'crew-language':
     case 'language':
       return [`set ${setting.name}`, setting.language];
+    case 'crew-units':
     case 'units':
-      return ['set units', setting.units];
+      return [`set ${setting.name}`, setting.units];
     case 'rings':
       return ['set rings', setting.rings];
     case 'brief':

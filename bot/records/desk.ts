@@ -26,7 +26,7 @@ import { tellingDay } from '../day.ts';
 import { exportText } from './export-file.ts';
 import { ledgerOf, limitsAt, solventCard } from './ledger-questions.ts';
 import { loadNamed, type RecordSource } from './loading.ts';
-import { type PaperTray, paperName } from './paper-tray.ts';
+import type { PaperTray } from './paper-tray.ts';
 import { drawPng, pictureOf } from './pictures/draw.ts';
 import { daysDrawings, partDrawings, pictureFrom, pictureRef } from './pictures/picture-refs.ts';
 import { proveRecord } from './proving.ts';
@@ -75,10 +75,14 @@ export function createDesk(needs: DeskNeeds): Desk {
           );
           const rows = exportRows(envelopes, span, t.shop.crew.zone);
           const days = span.first === span.last ? span.first : `${span.first}_${span.last}`;
-          const path = papers.put('exports', `${crew}-${days}.${question.form}`, await exportText(rows, question.form));
+          const { form } = question;
+          const text = await exportText(rows, form);
+          // A file of nothing is nothing to hand out.
+          if (text === '') return makeCard(records.exported(0), 'plain');
           return makeCard(records.exported(rows.length), 'plain', {
-            lines: [records.written(path), records.exportHow],
-            paper: paperName(path),
+            lines: [records.exportHow],
+            paper: papers.put('exports', `${crew}-${days}.${form}`, text),
+            paperAgain: tap(t, 'ask-again', `export ${span.first} to ${span.last} ${form}`),
           });
         });
       case 'voc':
@@ -164,7 +168,7 @@ export function createDesk(needs: DeskNeeds): Desk {
     try {
       await executor.giveHash('backup', t.now);
       await archive.backup(path);
-      return backupCard(t, path);
+      return backupCard(t, file);
     } catch (error) {
       return makeCard(records.backupFailed(error instanceof Error ? error.message : String(error)), 'stop');
     }

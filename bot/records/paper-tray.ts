@@ -3,16 +3,18 @@
 
 import { lstatSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { basename, dirname, join, resolve } from 'node:path';
+import { dirname, extname, join, resolve } from 'node:path';
 import type { CrewId } from '../../core/ids.ts';
 
 export const shelves = ['pictures', 'travellers', 'exports'] as const;
 export type TrayShelf = (typeof shelves)[number];
 
 export interface PaperTray {
-  /** Writes it and answers with its path. The same name again replaces it. */
+  /** Writes it and answers with its name here: shelf and file. The same name again replaces it. */
   readonly put: (shelf: TrayShelf, name: string, content: Uint8Array | string) => string;
-  /** What lies there under a name that `paperName` gave; `undefined` for anything else. */
+  /** Where it lies on this machine, by a name that `put` gave; `undefined` for anything else. */
+  readonly pathOf: (name: string) => string | undefined;
+  /** What lies there by a name that `put` gave; `undefined` for anything else. */
   readonly read: (name: string) => Uint8Array<ArrayBuffer> | undefined;
   /**
    * Where a copy of the record goes: a plain name into the folder of copies; a path only from whoever sits at the
@@ -22,11 +24,6 @@ export interface PaperTray {
 }
 
 const plainName = /^[a-z0-9][a-z0-9._-]{0,99}$/i;
-
-/** Of what `put` wrote: its shelf and name, as a front end hands it out. */
-export function paperName(path: string): string {
-  return `${basename(dirname(path))}/${basename(path)}`;
-}
 
 /**
  * `folder`: undefined for a temporary one, made when first needed. `crew`: where several share the folder, each has its own
@@ -41,18 +38,24 @@ export function paperTray(folder: string | undefined, crew?: CrewId): PaperTray 
   };
   const shelfFolder = (shelf: TrayShelf): string =>
     crew === undefined ? join(root(), shelf) : join(root(), 'crews', fileName(crew), shelf);
+  const pathOf = (name: string): string | undefined => {
+    const [shelf, file = '', ...more] = name.split('/');
+    const known = shelves.find((each) => each === shelf);
+    if (known === undefined || more.length > 0 || file === '' || fileName(file) !== file) return undefined;
+    return resolve(shelfFolder(known), file);
+  };
   return {
     put: (shelf, name, content) => {
-      const path = resolve(shelfFolder(shelf), fileName(name));
+      const file = fileName(name);
+      const path = resolve(shelfFolder(shelf), file);
       mkdirSync(dirname(path), { recursive: true });
       writeFileSync(path, content);
-      return path;
+      return `${shelf}/${file}`;
     },
+    pathOf,
     read: (name) => {
-      const [shelf, file = '', ...more] = name.split('/');
-      const known = shelves.find((each) => each === shelf);
-      if (known === undefined || more.length > 0 || file === '' || fileName(file) !== file) return undefined;
-      return contentOf(join(shelfFolder(known), file));
+      const path = pathOf(name);
+      return path === undefined ? undefined : contentOf(path);
     },
     copyPath: (file, atConsole) => {
       const isPlain = plainName.test(file);
@@ -75,9 +78,13 @@ function contentOf(path: string): Uint8Array<ArrayBuffer> | undefined {
 
 /** Names of parts and jobs are free: only what every file system takes is kept. */
 function fileName(name: string): string {
-  return name
+  const kept = name
     .normalize('NFC')
     .replaceAll(/[^\p{L}\p{N}._-]+/gu, '-')
-    .replace(/^\.+/, '')
-    .slice(0, 120);
+    .replace(/^\.+/, '');
+  const end = extname(kept);
+  return kept.length <= longestName ? kept : kept.slice(0, longestName - end.length) + end;
 }
+
+/** Of a file's name, by which programs know what it is from its end. */
+const longestName = 120;

@@ -1,12 +1,11 @@
-// `traveller impeller-7`, `traveller job 88`: loads the parts, draws their pictures, writes the PDF and says where.
+// `traveller impeller-7`, `traveller job 88`: loads the parts, draws their pictures and writes the PDF.
 
 import { nameIn } from '../../core/ids.ts';
 import { streamsOfPart, tracePart } from '../../core/records/trace.ts';
 import { type Card, makeCard } from '../cards/card.ts';
-import type { Telling } from '../cards/telling.ts';
+import { type Telling, tap } from '../cards/telling.ts';
 import type { DeskNeeds } from './desk.ts';
 import { loadNamed } from './loading.ts';
-import { paperName } from './paper-tray.ts';
 import { drawPng, pictureOf } from './pictures/draw.ts';
 import type { Drawing } from './pictures/picture-look.ts';
 import { partDrawings } from './pictures/picture-refs.ts';
@@ -41,10 +40,10 @@ export async function writeTraveller(
   if (end === undefined) throw new Error('a part is recorded, but the record has no end');
   const { pdf, pages } = await makePaper(travellerPaper(told, parts, end));
   const what = 'part' in of ? of.part : `job-${of.job}`;
-  const path = papers.put('travellers', `traveller-${what}.pdf`, pdf);
   return makeCard(records.traveller(what), 'good', {
-    lines: [records.written(path), records.pages(pages), records.lastHash(end.seq, end.hash)],
-    paper: paperName(path),
+    lines: [records.pages(pages), records.lastHash(end.seq, end.hash)],
+    paper: papers.put('travellers', `traveller-${what}.pdf`, pdf),
+    paperAgain: tap(t, 'ask-again', `traveller ${'part' in of ? of.part : `job ${JSON.stringify(of.job)}`}`),
   });
 }
 

@@ -11,6 +11,7 @@ import { type PaperTray, paperTray } from '../records/paper-tray.ts';
 import { type Print, printJson, printPlain } from '../terminal/output.ts';
 import { picturePrinter } from '../terminal/picture-printer.ts';
 import { createTerminal, type Terminal } from '../terminal/terminal.ts';
+import { whereItLies } from '../terminal/where-it-lies.ts';
 import { type Conversation, openConversation } from '../web/conversation.ts';
 import { overheardHost } from '../web/overheard-host.ts';
 import { type Wired, wire } from '../wiring.ts';
@@ -44,13 +45,12 @@ export async function goToWork({ withPage, ...needs }: WorkNeeds): Promise<AtWor
   const { place, store, shelf } = ground;
   const papers = paperTray(place?.folder);
   const conversation = withPage ? openConversation(place?.folder, stderrLog) : undefined;
-  const printed = flags.json ? printJson(process.stdout) : printPlain(process.stdout, crewFile.zone);
   let couldRecord = true;
   let then = (): void => undefined;
 
   const print = async (answer: Answer): Promise<void> => {
     if (answer.kind === 'error') couldRecord = false;
-    printed(answer);
+    printed(files.told(answer));
     if (!flags.json) await printPicture(answer);
   };
   const frontEnd = {
@@ -64,7 +64,9 @@ export async function goToWork({ withPage, ...needs }: WorkNeeds): Promise<AtWor
   };
   const wired = wire({ store, clock, log: stderrLog, crewFile, shelf, papers, frontEnd });
   const host = conversation === undefined ? wired.host : overheardHost(wired.host, conversation, () => then());
-  const terminal = createTerminal({ host, clock, crewFile, as: flags.as });
+  const terminal = createTerminal({ host, overview: wired.overview, clock, crewFile, as: flags.as });
+  const files = whereItLies({ papers, words: terminal.words });
+  const printed = flags.json ? printJson(process.stdout, files.fileOn) : printPlain(process.stdout);
   const printPicture = picturePrinter({ out: process.stdout, papers, picture: wired.picture, words: terminal.words });
   await wired.executor
     .reconcile(clock.now())

@@ -52,10 +52,8 @@ export async function runInSlack(settings: SlackSettings, flags: Flags): Promise
     speed: flags.speed ?? 1,
     stop: untilStopped(),
     page: single ? pageBeside() : undefined,
-    wire: (crew, crewFile, frontEnd, log) => {
-      const papers = trayOf(crew);
-      return { ...wire({ store, clock, log, crewFile, shelf, crew, papers, frontEnd }), papers };
-    },
+    wire: (crew, crewFile, frontEnd, log) =>
+      wire({ store, clock, log, crewFile, shelf, crew, papers: trayOf(crew), frontEnd }),
   });
   postbox.close();
   store.close();

@@ -6,6 +6,7 @@ import type { Log, Postbox } from '../../core/ports.ts';
 import type { Conversation } from './conversation.ts';
 import { formCallback } from './form-view.ts';
 import type { Inbound } from './inbound.ts';
+import { setUpCallback } from './set-up-view.ts';
 import { clientOptions } from './slack-client.ts';
 import type { SdkLog } from './slack-log.ts';
 
@@ -81,7 +82,7 @@ export function createBoltApp(needs: BoltNeeds): BoltApp {
   app.event(/^(?:app_mention|message|app_home_opened|member_joined_channel)$/, async ({ context }) => {
     work(inboundIn(context));
   });
-  app.view(formCallback, async ({ ack, context }) => {
+  app.view(new RegExp(`^(?:${formCallback}|${setUpCallback})$`), async ({ ack, context }) => {
     const inbound = inboundIn(context);
     const answer = inbound?.kind === 'form' ? await conversation.submit(inbound) : { is: 'closed' as const };
     if (answer.is === 'wrong') await ack({ response_action: 'errors', errors: { ...answer.errors } });

@@ -6,12 +6,15 @@ import { epochMs } from '../../core/units.ts';
 import type { Answer } from '../answer.ts';
 import { cardMessage } from './card-blocks.ts';
 import type { Desk } from './desk.ts';
-import { createForms, type Form, type FormAnswer, type Said, type Tap, type Used } from './forms.ts';
+import type { FormAnswer } from './form-answer.ts';
+import { createForms, type Form, type Said, type Tap, type Used } from './forms.ts';
 import type { Homes } from './homes.ts';
 import type { Inbound, Where } from './inbound.ts';
 import type { Outbox } from './outbox.ts';
 import type { Respond } from './respond.ts';
 import { wallPace } from './sender.ts';
+import { createSetUpForms } from './set-up-form.ts';
+import { setUpCallback } from './set-up-view.ts';
 import type { ShowAnswer } from './show-answer.ts';
 import type { Call } from './slack-client.ts';
 import { noCrewMessage, welcomeMessage } from './welcome.ts';
@@ -55,8 +58,10 @@ export function createConversation(needs: ConversationNeeds): Conversation {
       case 'tap':
         return tapped(desk, inbound);
       case 'form':
-        await forms.submit(inbound, true);
+        await submit(inbound, true);
         return;
+      case 'set-up':
+        return setUps.open(desk, inbound);
       case 'home':
         return homes.show(desk, where);
       case 'picture':
@@ -99,7 +104,9 @@ export function createConversation(needs: ConversationNeeds): Conversation {
   async function withNames(desk: Desk, text: string, team: string): Promise<string> {
     let named = text;
     for (const [mention, user = ''] of text.matchAll(/<@([UW][A-Z0-9]+)>/g)) {
-      named = named.replaceAll(mention, await desk.roster.personOf(team, user));
+      const name = await desk.roster.personOf(team, user);
+      // Of several words, it stands in quotes.
+      named = named.replaceAll(mention, /\s/.test(name) ? JSON.stringify(name) : name);
     }
     return named;
   }
@@ -120,16 +127,12 @@ export function createConversation(needs: ConversationNeeds): Conversation {
       if (used !== undefined) await desk.thread.settleOne(where.team, used.channel, used.ts, used.outcome);
     }
     await showing.show(desk, answer, where, id);
-    if (!answer.recorded) return;
-    await desk.batches.refresh();
-    await homes.refresh(desk);
+    if (answer.recorded) await refreshed(desk);
   }
 
   /** Without whoever asked waiting for it. */
-  function later(desk: Desk, answer: Answer, where: Where, id: string, used?: Used): void {
-    const shown = answered(desk, answer, where, id, used).catch((error: unknown) =>
-      log.error('answer-not-shown', { id, error: String(error) }),
-    );
+  function later(id: string, show: () => Promise<void>): void {
+    const shown = show().catch((error: unknown) => log.error('answer-not-shown', { id, error: String(error) }));
     showingStill.add(shown);
     void shown.finally(() => showingStill.delete(shown));
   }
@@ -207,16 +210,37 @@ export function createConversation(needs: ConversationNeeds): Conversation {
   /** Of a channel that belongs to nobody, and of somebody who is of no crew here. */
   async function noCrew(inbound: Inbound): Promise<void> {
     const { where } = inbound;
-    // Pictures and openings ask nothing; whoever typed or tapped is told.
-    if (inbound.kind === 'picture' || inbound.kind === 'home' || inbound.kind === 'joined') return;
+    // Pictures ask nothing; whoever typed or tapped is told.
+    if (inbound.kind === 'picture' || inbound.kind === 'joined') return;
+    if (inbound.kind === 'home') return homes.showNoCrew(where);
     await showing.privately(where, noCrewMessage(where.channel, inbound.id), inbound.id);
   }
 
-  const forms = createForms({ which, call, log, pace: wallPace, handle, subjectOn, usedTap, answered: later, noCrew });
+  /** All that shows how things stand. */
+  async function refreshed(desk: Desk): Promise<void> {
+    await desk.batches.refresh();
+    await homes.refresh(desk);
+  }
+
+  const forming = { which, call, log, pace: wallPace, handle, noCrew };
+  const forms = createForms({
+    ...forming,
+    subjectOn,
+    usedTap,
+    answered: (desk, answer, where, id, used) => later(id, () => answered(desk, answer, where, id, used)),
+  });
+  const setUps = createSetUpForms({
+    ...{ ...forming, postbox, joined, refreshed, later },
+    outbox: needs.outbox,
+    privately: showing.privately,
+  });
+
+  const submit = (form: Form, resumed = false): Promise<FormAnswer> =>
+    (form.callback === setUpCallback ? setUps : forms).submit(form, resumed);
 
   return {
     work,
-    submit: forms.submit,
+    submit,
     idle: async () => {
       while (showingStill.size > 0) await Promise.all(showingStill);
     },

@@ -5,6 +5,7 @@ import type { Answer } from '../answer.ts';
 import type { Host } from '../host.ts';
 import type { Overview } from '../overview.ts';
 import type { Picture } from '../pictures.ts';
+import type { PaperTray } from '../records/paper-tray.ts';
 import type { BatchMessages } from './batch-messages.ts';
 import type { Roster } from './roster.ts';
 import type { SlackCrew } from './slack-crew.ts';
@@ -19,6 +20,8 @@ export interface Desk {
   readonly filePicture: (picture: Picture) => Promise<Answer>;
   /** The PNG behind a card's `image`. */
   readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
+  /** Travellers and exports that were written. */
+  readonly papers: Pick<PaperTray, 'read'>;
   readonly batches: BatchMessages;
   readonly thread: ThreadEvents;
   /** The crew's channel; `undefined` while there is none. */

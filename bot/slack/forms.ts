@@ -7,20 +7,16 @@ import type { Answer } from '../answer.ts';
 import { fieldsIn, fillLine } from '../cards/tap-fields.ts';
 import { inUnitsOf } from '../cards/tap-units.ts';
 import type { Desk } from './desk.ts';
+import { answeredInTime, type FormAnswer } from './form-answer.ts';
 import { type Carried, faultOf, fieldFaults, formView, loadingView, readCarried } from './form-view.ts';
 import type { Inbound, Where } from './inbound.ts';
-import { answerWithinMs } from './limits.ts';
 import type { Pace } from './sender.ts';
 import type { Call } from './slack-client.ts';
+import { openedView } from './view-opened.ts';
 import type { WhichCrew } from './which-crew.ts';
 
 export type Form = Extract<Inbound, { kind: 'form' }>;
 export type Tap = Extract<Inbound, { kind: 'tap' }>;
-
-export type FormAnswer =
-  | { readonly is: 'closed' }
-  /** By block: what is wrong stands beside its field, and what was typed stays. */
-  | { readonly is: 'wrong'; readonly errors: Readonly<Record<string, string>> };
 
 /** What was tapped on which message, for what then stands in place of its buttons. */
 export interface Used {
@@ -65,9 +61,8 @@ export function createForms(needs: FormsNeeds) {
   async function open(desk: Desk, tap: Tap): Promise<void> {
     const { words: crewWords } = await desk.overview.voice(undefined);
     const title = tap.label.replace(/…$/, '') || crewWords.chat.form.fill;
-    const opened = await call('views.open', { trigger_id: tap.trigger, view: loadingView(title, crewWords) });
-    const view = opened.kind === 'done' ? viewId(opened.result) : undefined;
-    if (view === undefined) return log.error('form-not-opened', { id: tap.id, outcome: opened.kind });
+    const view = await openedView(call, tap.trigger, loadingView(title, crewWords));
+    if (view === undefined) return log.error('form-not-opened', { id: tap.id });
     const { words, units } = await desk.overview.voice(await desk.roster.personOf(tap.where.team, tap.where.user));
     const line = inUnitsOf(tap.line, units);
     const carried: Carried = { line, label: title, where: tap.where, message: tap.message };
@@ -79,18 +74,16 @@ export function createForms(needs: FormsNeeds) {
     if (updated.kind !== 'done') log.error('form-not-filled', { id: tap.id, outcome: updated.kind });
   }
 
-  /** Slack waits 3 s for what stands beside the fields; what takes longer is told afterwards. */
-  async function submit(form: Form, resumed = false): Promise<FormAnswer> {
-    // Nobody waits any more for what an earlier life took in.
-    let late = resumed;
-    const filled = fill(form, () => late).catch((error: unknown): FormAnswer => {
-      log.error('form-not-answered', { id: form.id, error: String(error) });
-      return { is: 'closed' };
-    });
-    const first = await Promise.race([filled, pace.wait(answerWithinMs).then(() => undefined)]);
-    late ||= first === undefined;
-    return first ?? { is: 'closed' };
-  }
+  const submit = (form: Form, resumed = false): Promise<FormAnswer> =>
+    answeredInTime(
+      (isLate) =>
+        fill(form, isLate).catch((error: unknown): FormAnswer => {
+          log.error('form-not-answered', { id: form.id, error: String(error) });
+          return { is: 'closed' };
+        }),
+      pace,
+      resumed,
+    );
 
   async function fill(form: Form, isLate: () => boolean): Promise<FormAnswer> {
     const carried = readCarried(form.carried);
@@ -120,10 +113,4 @@ export function createForms(needs: FormsNeeds) {
   }
 
   return { open, submit };
-}
-
-function viewId(result: Readonly<Record<string, unknown>>): string | undefined {
-  const { view } = result;
-  const id = typeof view === 'object' && view !== null && 'id' in view ? view.id : undefined;
-  return typeof id === 'string' ? id : undefined;
 }

@@ -1,19 +1,24 @@
 // The home tab: what runs, what rings next and for whom, the air and its age, one tap to start, and the settings. The
-// first opening welcomes.
+// first opening welcomes and sets up.
 
 import type { HomeView, KnownBlock } from '@slack/types';
 import type { Board } from '../cards/board.ts';
 import type { BoardItem } from '../cards/board-item.ts';
 import type { Card } from '../cards/card.ts';
+import type { SetUp } from '../cards/set-up.ts';
 import type { Words } from '../language/words/languages.ts';
 import { actionBlocks } from './action-blocks.ts';
 import { limits } from './limits.ts';
+import { setUpButtons } from './set-up-view.ts';
 import { plain } from './slack-text.ts';
 
 export interface HomeNeeds {
   readonly board: Board;
   readonly settings: Card;
   readonly cans: Card | undefined;
+  readonly setUp: SetUp;
+  /** Where batches go; `undefined`: none yet. */
+  readonly channel: string | undefined;
   readonly words: Words;
   readonly firstTime: boolean;
 }
@@ -22,7 +27,7 @@ export interface HomeNeeds {
 const itemsShown = 12;
 const ringsShown = 8;
 
-export function homeView({ board, settings, cans, words, firstTime }: HomeNeeds): HomeView {
+export function homeView({ board, settings, cans, setUp, channel, words, firstTime }: HomeNeeds): HomeView {
   const { chat, page } = words;
   const items = [...board.sessions, ...board.batches, ...board.parts, ...board.cans];
   const rings = board.rings
@@ -30,7 +35,13 @@ export function homeView({ board, settings, cans, words, firstTime }: HomeNeeds)
     .map(({ at, label, left, to }) => chat.ring(at, `${label}, ${left}`, to.join(', ')));
   const air = board.air.map(({ place, figures, lines }) => [place, ...figures, ...lines].join(' · '));
   const blocks: KnownBlock[] = [
-    ...(firstTime ? [header(chat.welcomeTitle), section(chat.welcome.join('\n\n'))] : []),
+    ...(firstTime
+      ? [header(chat.welcomeTitle), section(chat.welcome.join('\n\n')), setUpButtons(setUp, words, 'welcome')]
+      : []),
+    // Without a lead or a channel bells go astray: said first, and for as long as it is so.
+    ...(setUp.nobodyLeads ? [section(chat.setUp.nobodyLeads)] : []),
+    ...(channel === undefined ? [section(chat.setUp.noChannel)] : []),
+    ...(!firstTime && (setUp.nobodyLeads || channel === undefined) ? [setUpButtons(setUp, words, 'missing')] : []),
     header(`${chat.homeTitle} ${board.clock}`),
     ...(items.length === 0 ? [section(page.noBatches)] : items.slice(0, itemsShown).flatMap(itemBlocks)),
     ...(items.length > itemsShown ? [section(chat.more(items.length - itemsShown))] : []),
@@ -43,6 +54,8 @@ export function homeView({ board, settings, cans, words, firstTime }: HomeNeeds)
     ...actionBlocks(board.quick, 'start'),
     ...actionBlocks(board.alarms, 'alarms'),
     ...cardSection(settings, 'settings'),
+    ...(channel === undefined ? [] : [channelLine(chat.setUp.channel, channel)]),
+    setUpButtons(setUp, words, 'set-up'),
     section(words.replies.caution),
   ];
   return { type: 'home', blocks: blocks.slice(0, limits.view.blocks) };
@@ -61,6 +74,24 @@ const cardSection = (card: Card, id: string): readonly KnownBlock[] => [
   section(card.lines.join('\n')),
   ...actionBlocks(card.actions, id),
 ];
+
+const channelLine = (label: string, channel: string): KnownBlock => ({
+  type: 'rich_text',
+  elements: [
+    {
+      type: 'rich_text_section',
+      elements: [
+        { type: 'text', text: `${label}: ` },
+        { type: 'channel', channel_id: channel },
+      ],
+    },
+  ],
+});
+
+/** In the first language there is: nothing is known of them. */
+export function noCrewView({ chat, replies }: Words): HomeView {
+  return { type: 'home', blocks: [header(chat.welcomeTitle), section(chat.noCrewOfYours), section(replies.caution)] };
+}
 
 const header = (text: string): KnownBlock => ({ type: 'header', text: plain(text, limits.header) });
 const section = (text: string): KnownBlock => ({ type: 'section', text: plain(text, limits.section.text) });

@@ -1,14 +1,17 @@
 // Publishes home tabs: at each opening, and again for those who look at it when something was recorded.
 
 import type { Postbox } from '../../core/ports.ts';
+import { wordsIn } from '../language/words/languages.ts';
 import type { Desk } from './desk.ts';
-import { homeView } from './home-view.ts';
+import { homeView, noCrewView } from './home-view.ts';
 import type { Where } from './inbound.ts';
 import type { Call } from './slack-client.ts';
 
 export interface Homes {
   readonly show: (desk: Desk, where: Where) => Promise<void>;
   readonly refresh: (desk: Desk) => Promise<void>;
+  /** To somebody whose crew is not known. */
+  readonly showNoCrew: (where: Where) => Promise<void>;
 }
 
 /** Who opened it last is kept up to date; the others get theirs at the next opening. */
@@ -20,13 +23,14 @@ export function createHomes(call: Call, postbox: Postbox): Homes {
 
   async function publish(desk: Desk, team: string, user: string, firstTime: boolean): Promise<void> {
     const name = await desk.roster.personOf(team, user);
-    const [board, settings, cans, { words }] = await Promise.all([
+    const [board, settings, cans, setUp, { words }] = await Promise.all([
       desk.overview.board(name),
       desk.overview.settings(name),
       desk.overview.cans(name),
+      desk.overview.setUp(name),
       desk.overview.voice(name),
     ]);
-    const view = homeView({ board, settings, cans, words, firstTime });
+    const view = homeView({ board, settings, cans, setUp, channel: desk.channel(), words, firstTime });
     const shown = JSON.stringify(view);
     if (seen.get(user)?.shown === shown) return;
     const called = await call('views.publish', { user_id: user, view });
@@ -42,6 +46,9 @@ export function createHomes(call: Call, postbox: Postbox): Homes {
       if (firstTime) postbox.setNote(note, 'yes');
       seen.delete(user);
       await publish(desk, team, user, firstTime);
+    },
+    showNoCrew: async ({ user }) => {
+      await call('views.publish', { user_id: user, view: noCrewView(wordsIn('en')) });
     },
     refresh: async (desk) => {
       for (const [user, looked] of [...seen]) {

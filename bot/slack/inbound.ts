@@ -3,6 +3,7 @@
 
 import { z } from 'zod';
 import { menuAction, tapPrefix } from './action-blocks.ts';
+import { type SetUpOf, setUpPrefix, setUps } from './set-up-view.ts';
 
 /** Where it happened, and so where the answer belongs. */
 export interface Where {
@@ -34,10 +35,13 @@ export type Inbound = { readonly id: string } & (
       readonly kind: 'form';
       readonly where: Where;
       readonly view: string;
+      readonly callback: string;
       readonly values: Readonly<Record<string, string>>;
       readonly carried: string;
     }
   | { readonly kind: 'home'; readonly where: Where }
+  /** A button of the home tab that opens a form to set up. */
+  | { readonly kind: 'set-up'; readonly where: Where; readonly of: SetUpOf; readonly trigger: string }
   | {
       readonly kind: 'picture';
       readonly where: Where;
@@ -105,7 +109,12 @@ const ActionBody = z.object({
     .min(1),
 });
 
-const Value = z.object({ value: nullable, selected_option: z.object({ value: z.string() }).nullish() });
+const Value = z.object({
+  value: nullable,
+  selected_option: z.object({ value: z.string() }).nullish(),
+  selected_conversation: nullable,
+  selected_users: z.array(z.string()).nullish(),
+});
 const SubmissionBody = z.object({
   type: z.literal('view_submission'),
   user: ids,
@@ -114,6 +123,7 @@ const SubmissionBody = z.object({
   view: z.object({
     id,
     hash: nullable,
+    callback_id: z.string().default(''),
     private_metadata: z.string(),
     state: z.object({ values: z.record(z.string(), z.record(z.string(), Value)) }),
   }),
@@ -189,7 +199,9 @@ function fromAction(body: z.infer<typeof ActionBody>): Inbound | undefined {
   const [action] = body.actions;
   if (action === undefined) return undefined;
   const line = action.selected_option?.value ?? action.value ?? '';
-  if (line === '' || !(action.action_id.startsWith(tapPrefix) || action.action_id === menuAction)) return undefined;
+  const of = setUps.find((each) => action.action_id === `${setUpPrefix}${each}`);
+  if (of === undefined && (line === '' || !(action.action_id.startsWith(tapPrefix) || action.action_id === menuAction)))
+    return undefined;
   const channel = body.channel?.id;
   const thread = body.message?.thread_ts ?? body.container.thread_ts ?? undefined;
   const where: Where = {
@@ -200,6 +212,7 @@ function fromAction(body: z.infer<typeof ActionBody>): Inbound | undefined {
     responseUrl: body.response_url ?? undefined,
     via: body.view ? 'home' : 'button',
   };
+  if (of !== undefined) return { kind: 'set-up', id: `tap:${body.trigger_id}`, where, of, trigger: body.trigger_id };
   const on = body.message?.ts ?? body.container.message_ts ?? body.view?.id ?? '';
   const version = body.view?.hash ?? '';
   return {
@@ -220,17 +233,22 @@ function fromSubmission({ view, user, team, trigger_id }: z.infer<typeof Submiss
   const values: Record<string, string> = {};
   for (const [block, actions] of Object.entries(view.state.values)) {
     const [typed] = Object.values(actions);
-    values[block] = typed?.selected_option?.value ?? typed?.value ?? '';
+    values[block] = typed === undefined ? '' : filledIn(typed);
   }
   return {
     kind: 'form',
     id: `form:${trigger_id ?? `${view.id}:${view.hash ?? ''}`}`,
     where: { team: team.id, user: user.id, channel: undefined, thread: undefined, via: 'form', responseUrl: undefined },
     view: view.id,
+    callback: view.callback_id,
     values,
     carried: view.private_metadata,
   };
 }
+
+/** Several people are apart by a space. */
+const filledIn = (typed: z.infer<typeof Value>): string =>
+  typed.selected_option?.value ?? typed.selected_conversation ?? typed.selected_users?.join(' ') ?? typed.value ?? '';
 
 const isDirect = (channel: string): boolean => channel.startsWith('D');
 

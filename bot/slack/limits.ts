@@ -35,3 +35,6 @@ export const channelSpacingMs = 1_000;
 
 /** A trigger lives 3 s, an acknowledgement as long: what takes longer than this is told afterwards. */
 export const answerWithinMs = 800;
+
+/** The bytes of a file over a workshop's line: nothing waits for them but the end of the program. */
+export const uploadTimeoutMs = 30_000;

@@ -7,19 +7,31 @@ import type { Answer } from '../answer.ts';
 import type { FrontEnd } from '../front-end.ts';
 import { cardMessage } from './card-blocks.ts';
 import type { Desk } from './desk.ts';
+import type { FileUploads } from './file-uploads.ts';
 import type { Address, Outbox, Posting } from './outbox.ts';
-import type { PictureUploads } from './picture-uploads.ts';
 
 export interface RingsNeeds {
   readonly desk: Desk;
   readonly outbox: Outbox;
-  readonly pictures: PictureUploads;
+  readonly files: FileUploads;
   readonly postbox: Postbox;
   readonly team: () => string | undefined;
   readonly now: () => number;
   readonly log: Log;
 }
 
+const noChannel = 'no_channel';
+/** Slack's words for a channel into which nothing can be said: taken out of it, archived, closed to all but a few. */
+const shut: readonly string[] = [
+  noChannel,
+  'channel_not_found',
+  'not_in_channel',
+  'is_archived',
+  'restricted_action',
+  'restricted_action_read_only_channel',
+  'restricted_action_thread_only_channel',
+  'restricted_action_thread_locked',
+];
 const Noted = z.object({ channel: z.string(), thread: z.string().optional(), at: z.number() });
 
 export function createRings(needs: RingsNeeds): Pick<FrontEnd, 'tell' | 'wasTold'> {
@@ -31,11 +43,18 @@ export function createRings(needs: RingsNeeds): Pick<FrontEnd, 'tell' | 'wasTold
     if (team === undefined) return 'rejected';
     const key = answer.key ?? answer.at;
     const [subject] = answer.about ?? [];
-    const inThread = answer.to.filter((name) => !desk.roster.isDirect(name));
-    const direct = answer.to.filter((name) => desk.roster.isDirect(name));
+    const chosen = await Promise.all(answer.to.map(async (name) => (await desk.overview.voice(name)).rings));
+    const inThread = answer.to.filter((_, i) => chosen[i] === 'thread');
+    const direct = answer.to.filter((_, i) => chosen[i] === 'direct');
     const posted: Posting[] = [];
     for (const name of direct) posted.push(await ringDirect(answer, key, team, name));
-    if (inThread.length > 0 || direct.length === 0) posted.push(await ringInThread(answer, key, team, inThread));
+    if (inThread.length > 0 || direct.length === 0) {
+      const told = await ringInThread(answer, key, team, inThread);
+      const isShut = told.kind === 'rejected' && shut.includes(told.error) && inThread.length > 0;
+      if (!isShut) posted.push(told);
+      // No later try gets in either: each is told alone.
+      else for (const name of inThread) posted.push(await ringDirect(answer, key, team, name));
+    }
     const outcome = outcomeOf(posted);
     if (outcome === 'posted') {
       postbox.setNote(noteOf(key), undefined);
@@ -57,7 +76,7 @@ export function createRings(needs: RingsNeeds): Pick<FrontEnd, 'tell' | 'wasTold
     const [subject] = answer.about ?? [];
     const place = subject === undefined ? undefined : await desk.batches.messageOf(subject);
     const channel = place?.post.channel ?? desk.channel();
-    if (channel === undefined) return { kind: 'rejected', error: 'no_channel' };
+    if (channel === undefined) return { kind: 'rejected', error: noChannel };
     const mention = names.flatMap((name) => desk.roster.slackIdOf(team, name) ?? []);
     if (mention.length === 0) log.error('bell-mentions-nobody', { key });
     return ring({ channel, thread: place?.post.ts }, answer, key, mention);
@@ -71,7 +90,7 @@ export function createRings(needs: RingsNeeds): Pick<FrontEnd, 'tell' | 'wasTold
     const posted = await outbox.ring(to, message, keyIn(desk, key));
     if (posted.kind !== 'posted') return posted;
     if (subject !== undefined) desk.thread.keep({ ...to, ts: posted.ts, subject, message });
-    needs.pictures.send(desk, answer.card, { ...to, thread: to.thread ?? posted.ts });
+    needs.files.send(desk, answer.card, { ...to, thread: to.thread ?? posted.ts });
     return posted;
   }
 

@@ -3,7 +3,7 @@
 
 import { z } from 'zod';
 import type { CrewFile, Person } from '../../core/crew/crew.ts';
-import { type Role, roles } from '../../core/crew/role.ts';
+import { type Role, roles } from '../../core/crew/crew-commands.ts';
 import type { PersonName } from '../../core/ids.ts';
 import type { Log, Postbox } from '../../core/ports.ts';
 import { languages } from '../language/words/languages.ts';
@@ -12,12 +12,12 @@ import type { SlackCrew } from './slack-crew.ts';
 
 export interface Roster {
   readonly personOf: (team: string, user: string) => Promise<PersonName>;
+  /** The time zone that Slack knows of somebody. */
+  readonly zoneOf: (user: string) => Promise<string | undefined>;
   readonly slackIdOf: (team: string, name: PersonName) => string | undefined;
-  /** Bells reach this person by direct message. */
-  readonly isDirect: (name: PersonName) => boolean;
   readonly has: (user: string) => boolean;
-  /** Reads the user groups anew. */
-  readonly readGroups: () => Promise<void>;
+  /** Reads the user groups anew, and gets to know their members: a bell must reach a lead who has said nothing yet. */
+  readonly readGroups: (team: string) => Promise<void>;
   /** The crew's file, with whoever has been met since. */
   readonly crewFile: CrewFile;
 }
@@ -25,6 +25,8 @@ export interface Roster {
 export interface RosterNeeds {
   readonly slackCrew: SlackCrew;
   readonly crewFile: CrewFile;
+  /** Names that have been settled since: they are somebody's. */
+  readonly settled: () => Promise<readonly PersonName[]>;
   readonly call: Call;
   readonly postbox: Postbox;
   readonly log: Log;
@@ -34,14 +36,17 @@ const Profile = z.object({
   user: z.object({
     name: z.string().default(''),
     locale: z.string().optional(),
+    tz: z.string().optional(),
     profile: z.object({ display_name: z.string().default(''), real_name: z.string().default('') }),
   }),
 });
 const Members = z.object({ users: z.array(z.string()) });
 const longestName = 40;
 
-export function createRoster({ slackCrew, crewFile, call, postbox, log }: RosterNeeds): Roster {
+export function createRoster({ slackCrew, crewFile, settled, call, postbox, log }: RosterNeeds): Roster {
   const met = new Map<string, Person>();
+  /** Another list each time that somebody is met: by that the crew is seen to have changed. */
+  let people = crewFile.people;
   let groupRoles: ReadonlyMap<string, Role> = new Map();
   const filed = new Map(slackCrew.people.flatMap(({ name, slack }) => (slack === undefined ? [] : [[slack, name]])));
   const noteOf = (team: string, user: string): string => `name/${slackCrew.crew}/${team}/${user}`;
@@ -51,39 +56,44 @@ export function createRoster({ slackCrew, crewFile, call, postbox, log }: Roster
     if (inFile !== undefined) return inFile;
     const known = met.get(user);
     if (known !== undefined) return known.name;
-    const called = await call('users.info', { user, include_locale: true });
-    const profile = called.kind === 'done' ? Profile.safeParse(called.result).data?.user : undefined;
+    const profile = await profileOf(user);
     const noted = postbox.note(noteOf(team, user));
     const shown = profile?.profile.display_name || profile?.profile.real_name || profile?.name || user;
-    const name = noted ?? nameFor(shown, user);
+    const name = noted ?? (await nameFor(shown, user));
     // A name that Slack could not tell is not kept: the next line asks again.
     if (profile === undefined && noted === undefined) return name;
     if (noted === undefined) postbox.setNote(noteOf(team, user), name);
     postbox.setNote(`user/${slackCrew.crew}/${team}/${name}`, user);
-    met.set(user, {
-      name,
-      role: groupRoles.get(user) ?? 'crew',
-      language: languageOf(profile?.locale),
-      units: 'metric',
-    });
+    const role = groupRoles.get(user) ?? 'crew';
+    meet(user, { name, role, language: languageOf(profile?.locale), units: crewFile.units });
     return name;
   }
 
-  /** Nobody becomes the lead by calling himself so: a name of the file, or of somebody else, gets the id behind it. */
-  function nameFor(shown: string, user: string): PersonName {
+  function meet(user: string, person: Person): void {
+    met.set(user, person);
+    people = [...crewFile.people, ...met.values()];
+  }
+
+  async function profileOf(user: string) {
+    const called = await call('users.info', { user, include_locale: true });
+    return called.kind === 'done' ? Profile.safeParse(called.result).data?.user : undefined;
+  }
+
+  /** Nobody becomes the lead by calling himself so: a name that is somebody's gets the id behind it. */
+  async function nameFor(shown: string, user: string): Promise<PersonName> {
     const name = shown.replaceAll(/\s+/g, ' ').trim().slice(0, longestName) || user;
-    const taken = [...crewFile.people, ...met.values()].some(
-      (other) => other.name.toLowerCase() === name.toLowerCase(),
-    );
-    return taken ? `${name} (${user})` : name;
+    const lower = name.toLowerCase();
+    return [...people.map((other) => other.name), ...(await settled())].some((other) => other.toLowerCase() === lower)
+      ? `${name} (${user})`
+      : name;
   }
 
   function languageOf(locale: string | undefined): string {
     const language = locale?.slice(0, 2).toLowerCase() ?? '';
-    return languages.includes(language) ? language : (crewFile.people[0]?.language ?? 'en');
+    return languages.includes(language) ? language : crewFile.language;
   }
 
-  async function readGroups(): Promise<void> {
+  async function readGroups(team: string): Promise<void> {
     const read = new Map<string, Role>();
     for (const role of roles) {
       for (const usergroup of slackCrew.groups[role] ?? []) {
@@ -98,21 +108,21 @@ export function createRoster({ slackCrew, crewFile, call, postbox, log }: Roster
       }
     }
     groupRoles = read;
-    for (const [user, person] of met) met.set(user, { ...person, role: read.get(user) ?? 'crew' });
+    for (const [user, person] of met) meet(user, { ...person, role: read.get(user) ?? 'crew' });
+    for (const user of read.keys()) await personOf(team, user);
   }
 
-  const directPeople = new Set(slackCrew.people.filter(({ direct }) => direct).map(({ name }) => name));
   return {
     personOf,
+    zoneOf: async (user) => (await profileOf(user))?.tz,
     slackIdOf: (team, name) =>
       [...filed].find(([, other]) => other === name)?.[0] ?? postbox.note(`user/${slackCrew.crew}/${team}/${name}`),
-    isDirect: (name) => directPeople.has(name),
     has: (user) => filed.has(user) || groupRoles.has(user),
     readGroups,
     crewFile: {
       ...crewFile,
       get people() {
-        return [...crewFile.people, ...met.values()];
+        return people;
       },
     },
   };

@@ -4,12 +4,14 @@
 import type { StreamId } from '../../core/ids.ts';
 import type { Log } from '../../core/ports.ts';
 import type { Answer } from '../answer.ts';
+import type { Card } from '../cards/card.ts';
 import type { Words } from '../language/words/languages.ts';
 import { type CardMessage, cardMessage } from './card-blocks.ts';
 import type { Desk } from './desk.ts';
+import type { FileUploads, Missing } from './file-uploads.ts';
 import type { Where } from './inbound.ts';
 import type { Address, Outbox } from './outbox.ts';
-import type { PictureUploads } from './picture-uploads.ts';
+import { missingCard, withPaperLine } from './paper-cards.ts';
 import type { Respond } from './respond.ts';
 
 export interface ShowAnswer {
@@ -20,12 +22,12 @@ export interface ShowAnswer {
 
 export interface ShowAnswerNeeds {
   readonly outbox: Outbox;
-  readonly pictures: PictureUploads;
+  readonly files: FileUploads;
   readonly respond: Respond;
   readonly log: Log;
 }
 
-export function createShowAnswer({ outbox, pictures, respond, log }: ShowAnswerNeeds): ShowAnswer {
+export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeeds): ShowAnswer {
   async function show(desk: Desk, answer: Answer, where: Where, id: string): Promise<void> {
     const { words } = await desk.overview.voice(answer.as ?? undefined);
     const [subject] = answer.about ?? [];
@@ -55,14 +57,28 @@ export function createShowAnswer({ outbox, pictures, respond, log }: ShowAnswerN
   const rendered = (answer: Answer, words: Words, showing: string, under: readonly string[] = []): CardMessage =>
     cardMessage(answer.card, { words, showing, under });
 
-  /** A question of one person. Its picture is for all to see only where the question was: in a thread. */
+  /** A question of one person. Its files are for all to see only where the question was: in a thread. */
   async function answeredAlone(desk: Desk, answer: Answer, where: Where, id: string, words: Words): Promise<void> {
-    await privately(where, rendered(answer, words, id), id);
-    if (answer.card.image === null) return;
+    const { card } = answer;
     const inThread = where.thread === undefined ? undefined : where.channel;
+    const isHere = inThread !== undefined || where.channel?.startsWith('D') === true;
+    await privately(where, cardMessage(withPaperLine(card, words, isHere), { words, showing: id }), id);
+    if (card.image === null && card.paper === undefined) return;
     const channel = inThread ?? (await outbox.directTo(where.user));
-    if (channel === undefined) return log.error('nowhere-to-answer', { id });
-    pictures.send(desk, answer.card, { channel, thread: where.thread });
+    const to = channel === undefined ? undefined : { channel, thread: where.thread };
+    const told = (missing: Missing) => toldMissing(missingCard(card, words, missing), to, where, id, words);
+    if (to !== undefined) return files.send(desk, card, to, told);
+    log.error('nowhere-to-answer', { id });
+    if (card.paper !== undefined) await told('missing');
+  }
+
+  /** Where the paper would have been; where nothing can be posted, to who asked. */
+  async function toldMissing(card: Card, to: Address | undefined, where: Where, id: string, words: Words) {
+    const showing = `${id}.file`;
+    if (to === undefined) return privately(where, cardMessage(card, { words, showing }), showing);
+    const mention = where.thread === undefined ? [] : [where.user];
+    const posted = await outbox.post(to, cardMessage(card, { words, showing, mention }), `${id}/file`);
+    if (posted.kind !== 'posted') log.error('missing-file-not-told', { id, outcome: posted.kind });
   }
 
   /** Into the thread of its batch, with only those taps that the batch's own message has not. */

@@ -1,7 +1,7 @@
-// What the crew's file says for Slack: its channels, who is who, which user groups give a role, who wants bells directly.
+// What the crew's file says for Slack: its channels, who is who, which user groups give a role.
 
 import { z } from 'zod';
-import { type Role, roles } from '../../core/crew/role.ts';
+import { type Role, ringsTo, roles } from '../../core/crew/crew-commands.ts';
 import type { CrewId, PersonName } from '../../core/ids.ts';
 
 const userId = z.string().regex(/^[UW][A-Z0-9]+$/, 'a Slack user id begins with U or W');
@@ -12,7 +12,7 @@ const channelId = z.string().regex(/^[CG][A-Z0-9]+$/, 'the id of a Slack channel
 export const slackPersonFields = {
   slack: userId.optional(),
   /** Where bells go: into the batch's thread with a mention, or into a direct message. */
-  rings: z.enum(['thread', 'direct']).optional(),
+  rings: z.enum(ringsTo).optional(),
 };
 
 /** Fields of the crew's file itself. */
@@ -24,7 +24,6 @@ export const slackCrewFields = {
 export interface SlackPerson {
   readonly name: PersonName;
   readonly slack: string | undefined;
-  readonly direct: boolean;
 }
 
 export interface SlackCrew {
@@ -46,7 +45,7 @@ export function slackCrewOf(crew: CrewId, file: unknown): SlackCrew {
   return {
     crew,
     channels: read?.slackChannels ?? [],
-    people: (read?.people ?? []).map(({ name, slack, rings }) => ({ name, slack, direct: rings === 'direct' })),
+    people: (read?.people ?? []).map(({ name, slack }) => ({ name, slack })),
     groups: read?.slackGroups ?? {},
   };
 }

@@ -8,10 +8,12 @@ export const methodScopes = {
   'chat.update': ['chat:write'],
   'chat.postEphemeral': ['chat:write'],
   'conversations.open': ['im:write'],
+  // Whether it has been invited into a channel that is to be the crew's.
+  'conversations.info': ['channels:read', 'groups:read'],
   // Only to find an own message whose post had no answer.
   'conversations.history': ['channels:history', 'groups:history', 'im:history'],
   'conversations.replies': ['channels:history', 'groups:history', 'im:history'],
-  // A picture goes up in these two, with its bytes between them.
+  // A file goes up in these two, with its bytes between them.
   'files.getUploadURLExternal': ['files:write'],
   'files.completeUploadExternal': ['files:write'],
   'users.info': ['users:read'],

@@ -10,15 +10,16 @@ import type { FrontEnd } from '../front-end.ts';
 import type { Host } from '../host.ts';
 import type { Overview } from '../overview.ts';
 import type { Picture } from '../pictures.ts';
+import type { PaperTray } from '../records/paper-tray.ts';
 import { createBatchMessages } from './batch-messages.ts';
 import { createBoltApp, type Identity } from './bolt-app.ts';
 import { createConversation } from './conversation.ts';
 import type { Desk } from './desk.ts';
+import { createFileUploads } from './file-uploads.ts';
 import { healthRoutes, serveHealth } from './health.ts';
 import { createHomes } from './homes.ts';
 import { askUntilKnown } from './identity.ts';
 import { createOutbox } from './outbox.ts';
-import { createPictureUploads } from './picture-uploads.ts';
 import { withInbox } from './receiver.ts';
 import { type Respond, respond } from './respond.ts';
 import { createRings } from './rings.ts';
@@ -39,6 +40,7 @@ export interface WiredCrew {
   readonly overview: Overview;
   readonly filePicture: (picture: Picture) => Promise<Answer>;
   readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
+  readonly papers: Pick<PaperTray, 'read'>;
   readonly wake: () => void;
 }
 
@@ -81,12 +83,13 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
   let stopped = false;
   const call = createCall({ token: botToken, apiUrl, log: log.forSdk });
   const outbox = createOutbox({ call, sender: createSender(call, pace), now: clock.now });
-  const pictures = createPictureUploads({ call, log });
+  const files = createFileUploads({ call, pace, log });
   const team = () => identity?.team;
 
   function deskOf(slackCrew: SlackCrew, crewFile: CrewFile): Desk {
     const { crew } = slackCrew;
-    const roster = createRoster({ slackCrew, crewFile, call, postbox, log });
+    const settled = async () => (await wired.overview.crew()).people.map(({ name }) => name);
+    const roster = createRoster({ slackCrew, crewFile, settled, call, postbox, log });
     // The crew is wired with its bells, and its bells need the wired crew: bound once both are there.
     const rings: RingsTo = { tell: (answer) => bells.tell(answer), wasTold: (key) => bells.wasTold(key) };
     const wired = needs.wire(crew, roster.crewFile, rings);
@@ -94,13 +97,15 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
     const batches = createBatchMessages({ crew, overview: wired.overview, outbox, postbox, team, channel });
     const thread = createThreadEvents({ crew, outbox, postbox, team });
     const desk: Desk = { crew, slackCrew, roster, batches, thread, channel, ...wired };
-    const bells = createRings({ desk, outbox, pictures, postbox, team, now: clock.now, log });
+    const bells = createRings({ desk, outbox, files, postbox, team, now: clock.now, log });
     return desk;
   }
 
   const desks = needs.crews.map(({ crew, crewFile, file }) => deskOf(slackCrewOf(crew, file), crewFile));
   const readGroups = async (): Promise<void> => {
-    for (const desk of desks) await desk.roster.readGroups();
+    const known = team();
+    if (known === undefined) return;
+    for (const desk of desks) await desk.roster.readGroups(known);
   };
   const homes = createHomes(call, postbox);
   const ask = needs.respond ?? respond;
@@ -113,7 +118,7 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
     respond: ask,
     now: clock.now,
     which: createWhichCrew(desks, postbox),
-    showing: createShowAnswer({ outbox, pictures, respond: ask, log }),
+    showing: createShowAnswer({ outbox, files, respond: ask, log }),
   });
 
   let isConnected = () => false;
@@ -174,7 +179,7 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
 
   async function idle(): Promise<void> {
     await bolt.idle();
-    await pictures.idle();
+    await files.idle();
   }
 
   return {

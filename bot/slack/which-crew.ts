@@ -1,11 +1,13 @@
 // Which crew a channel or a person belongs to. Channels come from the crew's file; a lone crew whose file names none takes
-// the first channel in which it is spoken to.
+// the first channel in which it is spoken to, until another is chosen on the home tab.
 
 import type { Postbox } from '../../core/ports.ts';
 import type { Desk } from './desk.ts';
 import type { Where } from './inbound.ts';
 
 export interface WhichCrew {
+  /** Whose channel it is; `undefined`: nobody's yet. */
+  readonly ownerOf: (channel: string) => Desk | undefined;
   readonly deskAt: (where: Where) => Desk | undefined;
 }
 
@@ -16,8 +18,11 @@ export function createWhichCrew(desks: readonly Desk[], postbox: Postbox): Which
   const isChannel = (channel: string | undefined): channel is string =>
     channel !== undefined && !channel.startsWith('D');
 
+  const ownerOf = (channel: string): Desk | undefined =>
+    desks.find((desk) => desk.slackCrew.channels.includes(channel) || desk.channel() === channel);
+
   function ofChannel(channel: string): Desk | undefined {
-    const named = desks.find((desk) => desk.slackCrew.channels.includes(channel) || desk.channel() === channel);
+    const named = ownerOf(channel);
     if (named !== undefined) return named;
     const [only] = desks;
     if (only === undefined || desks.length > 1 || only.slackCrew.channels.length > 0) return undefined;
@@ -34,6 +39,7 @@ export function createWhichCrew(desks: readonly Desk[], postbox: Postbox): Which
   }
 
   return {
+    ownerOf,
     deskAt: (where) => {
       if (!isChannel(where.channel)) return ofPerson(where);
       const desk = ofChannel(where.channel);

@@ -3,24 +3,31 @@
 import type { Writable } from 'node:stream';
 import { DateTime } from 'luxon';
 import type { Answer } from '../answer.ts';
+import type { Card } from '../cards/card.ts';
 
 export type Print = (answer: Answer) => void | Promise<void>;
 
-/** Nothing but JSON on standard output: `shown` is for people, and they have `text`. */
-export function printJson(out: Writable): Print {
-  // The shape is fixed; `about` is for front ends that keep a message a batch, `paper` for those elsewhere.
+/**
+ * Nothing but JSON on standard output: `shown` is for people, and they have `text`. `fileOn`: where the file lies that a
+ * card is about; it stands there as `file`.
+ */
+export function printJson(out: Writable, fileOn: (card: Card) => string | undefined): Print {
+  // The shape is fixed; `about` is for front ends that keep a message a batch, a paper's name for those elsewhere.
   return ({ about: _, ...answer }) => {
-    const { paper: __, ...card } = answer.card;
+    const { paper: __, paperAgain: ___, copy: ____, ...card } = answer.card;
     const facts = answer.card.facts.map(({ id, label, value, unit }) => ({ id, label, value, unit }));
-    out.write(`${JSON.stringify({ ...answer, card: { ...card, facts } })}\n`);
+    const file = fileOn(answer.card);
+    const shown = { ...card, facts, ...(file === undefined ? {} : { file }) };
+    out.write(`${JSON.stringify({ ...answer, card: shown })}\n`);
   };
 }
 
 const marks = { reply: ' ', objection: '✋', misread: '?', reminder: '🔔', digest: '▤', error: '✖' } as const;
 
-export function printPlain(out: Writable, zone: string): Print {
+/** Each answer brings the crew's wall clock with it. */
+export function printPlain(out: Writable): Print {
   return (answer) => {
-    const at = DateTime.fromISO(answer.at, { zone }).toFormat('HH:mm');
+    const at = DateTime.fromISO(answer.at, { setZone: true }).toFormat('HH:mm');
     const to = answer.key === null || answer.to.length === 0 ? '' : ` @${answer.to.join(' @')}`;
     // What may have been meant has to be read before it is pressed; the other taps say it by their name.
     const taps = answer.card.actions.map(({ id, line }) => (answer.kind === 'misread' ? `${id} (${line})` : id));

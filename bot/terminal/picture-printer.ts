@@ -7,7 +7,7 @@ import type { PaperTray } from '../records/paper-tray.ts';
 
 export interface PicturePrinterNeeds {
   readonly out: Writable;
-  readonly papers: PaperTray;
+  readonly papers: Pick<PaperTray, 'put' | 'pathOf'>;
   readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
   readonly words: Words;
 }
@@ -20,7 +20,8 @@ export function picturePrinter({ out, papers, picture, words }: PicturePrinterNe
       const png = await picture(image);
       if (png === undefined) return;
       const name = image.replace(/^pictures\//, '').replaceAll('/', '-');
-      out.write(`  ${words.records.picture(papers.put('pictures', name, png))}\n`);
+      const paper = papers.put('pictures', name, png);
+      out.write(`  ${words.records.picture(papers.pathOf(paper) ?? paper)}\n`);
     } catch {
       out.write(`  ${words.records.noPicture}\n`);
     }

@@ -12,11 +12,13 @@ import type { Host } from '../host.ts';
 import { figuresFor } from '../language/figures.ts';
 import type { Misread } from '../language/reading.ts';
 import { type Words, wordsIn } from '../language/words/languages.ts';
+import type { Overview } from '../overview.ts';
 import { createSpeakers, type Speakers } from './speakers.ts';
 import { readTerminalLine, type TerminalLine } from './terminal-input.ts';
 
 export interface TerminalNeeds {
   readonly host: Host;
+  readonly overview: Pick<Overview, 'crew'>;
   readonly clock: Clock;
   readonly crewFile: CrewFile;
   readonly as: string;
@@ -29,47 +31,55 @@ export interface Terminal {
   readonly say: (raw: string, lineNumber: number) => Promise<{ answer?: Answer; waitUntil?: EpochMs }>;
 }
 
-export function createTerminal({ host, clock, crewFile, as }: TerminalNeeds): Terminal {
+export function createTerminal({ host, overview, clock, crewFile, as }: TerminalNeeds): Terminal {
   const speakers = createSpeakers();
-  const language = crewFile.people.find(({ name }) => name === as)?.language ?? 'en';
+  const language = crewFile.people.find(({ name }) => name === as)?.language ?? crewFile.language;
   const words = wordsIn(language);
 
-  /** As the crew's file writes the name, whatever the thumb made of its capitals. */
-  const nameOf = (typed: string): string =>
-    crewFile.people.find(({ name }) => name.toLowerCase() === typed.toLowerCase())?.name ?? typed;
-
   async function say(raw: string, lineNumber: number) {
-    const line = readTerminalLine(raw, { as, now: clock.now(), zone: crewFile.zone });
+    // Where the record cannot be read, the crew's file is all that is known.
+    const crew: CrewFile = await overview.crew().catch(() => crewFile);
+    const line = readTerminalLine(raw, { as, now: clock.now(), zone: crew.zone });
     if (line.kind === 'silence') return {};
-    const speaker = nameOf(line.as);
-    if (line.kind === 'wait') return { answer: waiting(speaker, line.until, lineNumber), waitUntil: line.until };
+    const speaker = asWritten(crew, line.as);
+    if (line.kind === 'wait') return { answer: waiting(crew, speaker, line.until, lineNumber), waitUntil: line.until };
     const id = line.id ?? String(lineNumber);
-    if (line.kind === 'leave') return { answer: leaving(speaker, id) };
-    if (line.kind === 'wait-bare') return { answer: incomplete(speaker, id, 'wait 90m', []) };
-    const text = textOf(line, speaker);
+    if (line.kind === 'leave') return { answer: leaving(crew, speaker, id) };
+    if (line.kind === 'wait-bare') return { answer: incomplete(crew, speaker, id, 'wait 90m', []) };
+    const text = textOf(crew, line, speaker);
     if (text === undefined) {
       // Delivered again, a tap has its answer already, though the card that it was on is gone.
       const before = await host.handle({ text: '', as: speaker, in: id, id: line.id });
-      return { answer: before ?? noSuchTap(line, speaker, id) };
+      return { answer: before ?? noSuchTap(crew, line, speaker, id) };
     }
     const given = await host.handle({ text, as: speaker, in: id, id: line.id, atConsole: true });
-    if (given === undefined) return isEmpty(line) ? { answer: incomplete(speaker, id, 'help', ['help']) } : {};
+    if (given === undefined) return isEmpty(line) ? { answer: incomplete(crew, speaker, id, 'help', ['help']) } : {};
     speakers.saw(given);
     return { answer: given };
   }
 
-  function textOf(line: Extract<TerminalLine, { kind: 'say' | 'tap' }>, speaker: string): string | undefined {
+  function textOf(
+    crew: CrewFile,
+    line: Extract<TerminalLine, { kind: 'say' | 'tap' }>,
+    speaker: string,
+  ): string | undefined {
     if (line.kind === 'say') return line.text;
     const tapped = speakers.tapsOf(speaker).find(({ id }) => id === line.tap)?.line;
-    const units = crewFile.people.find(({ name }) => name === speaker)?.units ?? 'metric';
+    const units = crew.people.find(({ name }) => name === speaker)?.units ?? crew.units;
     return tapped === undefined ? undefined : fillInOrder(inUnitsOf(tapped, units), line.fill);
   }
 
   /** A name or a delivery without a word is no silence: its sender waits for an answer. */
-  function incomplete(speaker: string, id: string, example: string, suggestions: readonly string[]): Answer {
+  function incomplete(
+    crew: CrewFile,
+    speaker: string,
+    id: string,
+    example: string,
+    suggestions: readonly string[],
+  ): Answer {
     const nowhere = { token: '', from: 0, to: 0, needs: [], couldBe: [] };
     const misread: Misread = { code: 'incomplete', ...nowhere, example, suggestions };
-    const { answer } = head(speaker, id);
+    const { answer } = head(crew, speaker, id);
     const given = makeAnswer({
       ...answer,
       kind: 'misread',
@@ -80,18 +90,18 @@ export function createTerminal({ host, clock, crewFile, as }: TerminalNeeds): Te
     return given;
   }
 
-  function leaving(speaker: string, id: string): Answer {
+  function leaving(crew: CrewFile, speaker: string, id: string): Answer {
     const card = makeCard(words.replies.howToLeave, 'plain', { lines: words.replies.howToLeaveLines });
-    return makeAnswer({ ...head(speaker, id).answer, kind: 'reply', code: null, card });
+    return makeAnswer({ ...head(crew, speaker, id).answer, kind: 'reply', code: null, card });
   }
 
-  function head(speaker: string, id: string) {
-    const f = figuresFor({ language, units: 'metric', zone: crewFile.zone, now: clock.now() });
+  function head(crew: CrewFile, speaker: string, id: string) {
+    const f = figuresFor({ language, units: 'metric', zone: crew.zone, now: clock.now() });
     return { f, answer: { at: f.iso(clock.now()), in: id, as: speaker, to: [speaker], key: null, recorded: false } };
   }
 
-  function waiting(speaker: string, until: EpochMs, lineNumber: number): Answer {
-    const { f, answer } = head(speaker, String(lineNumber));
+  function waiting(crew: CrewFile, speaker: string, until: EpochMs, lineNumber: number): Answer {
+    const { f, answer } = head(crew, speaker, String(lineNumber));
     return makeAnswer({
       ...answer,
       kind: 'reply',
@@ -100,8 +110,8 @@ export function createTerminal({ host, clock, crewFile, as }: TerminalNeeds): Te
     });
   }
 
-  function noSuchTap(line: TerminalLine, speaker: string, id: string): Answer {
-    const { answer } = head(speaker, id);
+  function noSuchTap(crew: CrewFile, line: TerminalLine, speaker: string, id: string): Answer {
+    const { answer } = head(crew, speaker, id);
     const ids = speakers.tapsOf(speaker).map((tap) => tap.id);
     const tap = line.kind === 'tap' ? line.tap : '';
     const card = makeCard(words.replies.notClear, 'warn', { lines: [words.replies.noSuchTap(tap, ids.join(', '))] });
@@ -109,6 +119,11 @@ export function createTerminal({ host, clock, crewFile, as }: TerminalNeeds): Te
   }
 
   return { speakers, words, say };
+}
+
+/** As the crew writes the name, whatever the thumb made of its capitals. */
+function asWritten({ people }: CrewFile, typed: string): string {
+  return people.find(({ name }) => name.toLowerCase() === typed.toLowerCase())?.name ?? typed;
 }
 
 function isEmpty(line: TerminalLine): boolean {

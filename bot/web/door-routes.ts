@@ -6,13 +6,13 @@ import { isOwnPost } from './guards.ts';
 import { doorHtml } from './html/door-html.ts';
 import { frameHtml } from './html/frame-html.ts';
 import { opens } from './join-code.ts';
-import type { PageContext, PageEnv } from './page-env.ts';
+import { type PageContext, type PageEnv, peopleOf } from './page-env.ts';
 import type { PageNeeds } from './page-needs.ts';
 import { rateLimit } from './rate-limit.ts';
 import { formToken, startSession } from './session.ts';
 
 export function doorRoutes(needs: PageNeeds): Hono<PageEnv> {
-  const { secret, people, joinCode } = needs;
+  const { secret, joinCode } = needs;
   const app = new Hono<PageEnv>();
   // A code of 37 bits, tried 30 times a minute by everybody together, holds for millennia.
   const tries = {
@@ -20,12 +20,14 @@ export function doorRoutes(needs: PageNeeds): Hono<PageEnv> {
     together: rateLimit({ atOnce: 30, secondsEach: 2 }),
   };
 
-  function door(c: PageContext, status: 200 | 403 | 429, fault?: string) {
+  async function door(c: PageContext, status: 200 | 403 | 429, fault?: string) {
     const { words } = needs;
+    const crew = await needs.overview.crew();
+    const people = crew.people.map(({ name }) => name);
     const session = c.get('session');
     const asksCode = joinCode !== undefined && session.who.is === 'visitor';
     const token = formToken(secret, session);
-    const body = doorHtml({ words, crew: needs.crew, people, token, asksCode, fault, notice: needs.notice });
+    const body = doorHtml({ words, crew: crew.name, people, token, asksCode, fault, notice: needs.notice });
     const page = {
       title: words.page.title,
       language: needs.language,
@@ -56,7 +58,7 @@ export function doorRoutes(needs: PageNeeds): Hono<PageEnv> {
       await startSession(c, secret, { is: 'board' });
       return c.redirect('/board', 303);
     }
-    const name = people.find((known) => known === text(form.as));
+    const name = (await peopleOf(needs)).find((known) => known === text(form.as));
     if (name === undefined) return door(c, 403, page.chooseName);
     await startSession(c, secret, { is: 'person', name });
     return c.redirect('/', 303);

@@ -31,9 +31,14 @@ export async function viewerOf(needs: PageNeeds, session: Session): Promise<View
   };
 }
 
-/** As it stands, in a person's units and language; for the wall in those of the crew's first. */
-export function boardFor({ overview, people }: PageNeeds, name: string | undefined): Promise<Board> {
-  return overview.board(name ?? people[0] ?? '');
+/** As it stands, in a person's units and language; for the wall in those of the crew. */
+export function boardFor({ overview }: PageNeeds, name: string | undefined): Promise<Board> {
+  return overview.board(name);
+}
+
+/** Who may be chosen at the door. */
+export async function peopleOf({ overview }: Pick<PageNeeds, 'overview'>): Promise<readonly string[]> {
+  return (await overview.crew()).people.map(({ name }) => name);
 }
 
 /** Whoever has joined may look at the wall; on this machine anybody may. */

@@ -11,14 +11,13 @@ import type { Conversation } from './conversation.ts';
 export interface PageNeeds {
   readonly host: Pick<Host, 'handle'>;
   readonly conversation: Conversation;
-  readonly overview: Pick<Overview, 'board' | 'voice'>;
+  readonly overview: Pick<Overview, 'board' | 'crew' | 'voice'>;
   /** The PNG behind a card's `image`. */
   readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
   /** Travellers and exports that were written, for whoever is signed in. */
   readonly papers: Pick<PaperTray, 'read'>;
+  /** Of whose papers a link is. */
   readonly crew: string;
-  /** Of the crew's file, at least one: the wall speaks as to the first. */
-  readonly people: readonly string[];
   /** For whoever is not known yet. */
   readonly words: Words;
   readonly language: string;

@@ -8,7 +8,7 @@ import { boardRoutes } from './board-routes.ts';
 import { doorRoutes } from './door-routes.ts';
 import { onlyOwnName, strictHeaders } from './guards.ts';
 import { liveRoutes } from './live-routes.ts';
-import type { PageEnv } from './page-env.ts';
+import { type PageEnv, peopleOf } from './page-env.ts';
 import type { PageNeeds } from './page-needs.ts';
 import { paperRoutes } from './paper-links.ts';
 import { readSession, startSession } from './session.ts';
@@ -44,7 +44,7 @@ export async function openPage(needs: PageNeeds, port: number): Promise<Page> {
 }
 
 function pageApp(needs: PageNeeds, live: Hono<PageEnv>, lan: boolean): Hono<PageEnv> {
-  const { assets, secret, people, log } = needs;
+  const { assets, secret, log } = needs;
   const app = new Hono<PageEnv>();
   app.use(strictHeaders, onlyOwnName(lan));
   // One version in the address: it never changes under a browser that keeps it.
@@ -60,7 +60,10 @@ function pageApp(needs: PageNeeds, live: Hono<PageEnv>, lan: boolean): Hono<Page
   });
   app.use(async (c, next) => {
     c.header('cache-control', 'no-store');
-    c.set('session', (await readSession(c, secret, people)) ?? (await startSession(c, secret, { is: 'visitor' })));
+    c.set(
+      'session',
+      (await readSession(c, secret, await peopleOf(needs))) ?? (await startSession(c, secret, { is: 'visitor' })),
+    );
     return next();
   });
   app.use(bodyLimit({ maxSize: mostBytes, onError: (c) => c.json({ why: needs.words.page.tooLong }, 413) }));

@@ -37,7 +37,7 @@ export function pageSecret(folder: string | undefined): string {
   return made;
 }
 
-/** Somebody who is no longer in the crew's file is a visitor again. */
+/** Somebody who is no longer in the crew is a visitor again. */
 export async function readSession(c: Context, secret: string, people: readonly string[]): Promise<Session | undefined> {
   const value = await getSignedCookie(c, secret, cookieName);
   if (typeof value !== 'string') return undefined;

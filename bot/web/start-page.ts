@@ -28,7 +28,7 @@ const beatMs = { usual: 5_000, demo: 1_000 };
 
 export async function startPage(start: PageStart): Promise<Page | ConfigFault> {
   const { flags, folder, crewFile, assetFolder, out, ...parts } = start;
-  const language = crewFile.people[0]?.language ?? flags.lang;
+  const { language } = crewFile;
   const words = wordsIn(language);
   const joinCode = flags.lan ? newJoinCode() : undefined;
   const needs: PageNeeds = {
@@ -37,7 +37,6 @@ export async function startPage(start: PageStart): Promise<Page | ConfigFault> {
     language,
     joinCode,
     crew: crewFile.name,
-    people: crewFile.people.map(({ name }) => name),
     secret: pageSecret(folder),
     assets: readAssets(assetFolder),
     beatMs: flags.demo ? beatMs.demo : beatMs.usual,

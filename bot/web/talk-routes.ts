@@ -6,7 +6,7 @@ import { turnedAwayHtml } from './html/door-html.ts';
 import { frameHtml } from './html/frame-html.ts';
 import { postHtml } from './html/post-html.ts';
 import { talkHtml } from './html/talk-html.ts';
-import { boardFor, type PageContext, type PageEnv, viewerOf } from './page-env.ts';
+import { boardFor, type PageContext, type PageEnv, peopleOf, viewerOf } from './page-env.ts';
 import type { PageNeeds } from './page-needs.ts';
 import { rateLimit } from './rate-limit.ts';
 import { deliveryOf, readSayForm } from './say-form.ts';
@@ -18,7 +18,7 @@ const shown = 60;
 type Refusal = 400 | 403 | 409 | 413 | 429;
 
 export function talkRoutes(needs: PageNeeds): Hono<PageEnv> {
-  const { conversation, people, secret, assets } = needs;
+  const { conversation, secret, assets } = needs;
   const app = new Hono<PageEnv>();
   // A phone that comes back after an hour sends all it has kept; a hand types a line in some seconds.
   const lines = rateLimit({ atOnce: 30, secondsEach: 1 });
@@ -29,7 +29,7 @@ export function talkRoutes(needs: PageNeeds): Hono<PageEnv> {
     const viewer = await viewerOf(needs, session);
     if (viewer === undefined) return c.redirect('/join', 303);
     const [board, posts] = [await boardFor(needs, viewer.name), conversation.newest(shown, viewer.name)];
-    const mayChange = people.length > 1;
+    const mayChange = (await peopleOf(needs)).length > 1;
     const talk = { viewer, board, posts, conversation: conversation.id, notice: needs.notice, mayChange };
     const title = `${viewer.words.page.title}: ${board.crew}`;
     return c.html(
@@ -40,7 +40,7 @@ export function talkRoutes(needs: PageNeeds): Hono<PageEnv> {
   /** On this machine, a crew of one is not asked who it is. */
   async function whoeverItMustBe(c: PageContext): Promise<Session> {
     const session = c.get('session');
-    const [only, ...others] = people;
+    const [only, ...others] = await peopleOf(needs);
     if (session.who.is !== 'visitor' || needs.joinCode !== undefined || only === undefined || others.length > 0) {
       return session;
     }

@@ -3,38 +3,47 @@
 import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { NewEvent } from '../history.ts';
-import { batchStream, canStream, crewStream, partStream, placeStream, type StreamId, sessionStream } from '../ids.ts';
+import {
+  batchStream,
+  canStream,
+  crewStream,
+  type PersonName,
+  partStream,
+  placeStream,
+  type StreamId,
+  sessionStream,
+} from '../ids.ts';
 import type { RingLog } from '../reminders/ring-log.ts';
 import type { Shop } from '../shop.ts';
 import type { Crew } from './crew.ts';
-import { peopleFrom, roleWanting } from './role.ts';
-import type { Setting } from './setting.ts';
+import type { Setting } from './crew-commands.ts';
+import { mayNotSettle, peopleFrom } from './may-settle.ts';
 
 export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
-  const { setting } = said.command;
+  const setting = asKnown(shop.crew, said.command.setting);
   if (setting.name === 'sheet') {
     const found = shop.shelf.get(setting.sheet);
     if (found === undefined)
       return unclear({ code: 'no-such-sheet', sheet: setting.sheet, known: [...shop.shelf.keys()] });
     if (found.kind === 'faulty') return unclear({ code: 'sheet-faulty', sheet: setting.sheet, faults: found.faults });
   }
-  const wanted = roleWanting(shop.crew, said.by, setting);
+  const wanted = mayNotSettle(shop.crew, said.by, setting);
   if (wanted !== undefined) {
     return unclear({ code: 'may-not-settle', wanted, who: peopleFrom(shop.crew, wanted) });
   }
-  const body = { type: 'SettingChanged' as const, setting: asKnown(shop.crew, setting) };
+  const body = { type: 'SettingChanged' as const, setting };
   return {
     kind: 'accepted',
     events: [{ streams: [crewStream], happenedAt: said.at, body, saidWith: { despite: [] } }],
   };
 }
 
-/** A name that the crew has, as the crew writes it; another is new, and joins by it. */
+/** Names that the crew has, as the crew writes them; another is new, and joins by it. */
 function asKnown(crew: Crew, setting: Setting): Setting {
   if (setting.name !== 'role') return setting;
-  const lower = setting.person.toLowerCase();
-  const known = crew.people.find(({ name }) => name.toLowerCase() === lower);
-  return known === undefined ? setting : { ...setting, person: known.name };
+  const nameOf = (typed: PersonName) =>
+    crew.people.find(({ name }) => name.toLowerCase() === typed.toLowerCase())?.name ?? typed;
+  return { ...setting, given: setting.given.map(({ person, role }) => ({ person: nameOf(person), role })) };
 }
 
 /** Answers every ring that went to the speaker and that nobody has answered; if there is none, the latest of anybody's. */

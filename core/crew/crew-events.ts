@@ -3,9 +3,8 @@
 import { z } from 'zod';
 import { spraySettings } from '../session/spray-setting-events.ts';
 import { EpochMs, SquareMetresPerHour } from '../unit-schemas.ts';
+import { ringsTo, roles } from './crew-commands.ts';
 import { HashGiven, SolventUsed, VocLimit } from './ledger-events.ts';
-import { roles } from './role.ts';
-import { ringsTo } from './setting.ts';
 
 export const SettingChanged = z.object({
   type: z.literal('SettingChanged'),
@@ -19,9 +18,13 @@ export const SettingChanged = z.object({
     z.object({ name: z.literal('crew'), crewName: z.string() }),
     z.object({ name: z.literal('zone'), zone: z.string() }),
     z.object({ name: z.literal('crew-language'), language: z.string() }),
+    z.object({ name: z.literal('crew-units'), units: z.enum(['metric', 'us']) }),
     z.object({ name: z.literal('language'), language: z.string() }),
     z.object({ name: z.literal('rings'), rings: z.enum(ringsTo) }),
-    z.object({ name: z.literal('role'), person: z.string(), role: z.enum(roles) }),
+    z.object({
+      name: z.literal('role'),
+      given: z.array(z.object({ person: z.string(), role: z.enum(roles) })).readonly(),
+    }),
     VocLimit,
     ...spraySettings,
   ]),

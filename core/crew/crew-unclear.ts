@@ -2,7 +2,7 @@
 
 import type { PersonName } from '../ids.ts';
 import type { EpochMs } from '../units.ts';
-import type { Role } from './role.ts';
+import type { Role } from './crew-commands.ts';
 
 export type CrewUnclear =
   /** A setting that is a lead's or a supervisor's to settle; `who`: those who are one. */

@@ -6,10 +6,9 @@ import { foldRings, type RingLog } from '../reminders/ring-log.ts';
 import { type EmergencyWords, foldSpraySettings, type SpraySettings } from '../session/spray-settings.ts';
 import type { EpochMs, Minutes, SquareMetresPerHour } from '../units.ts';
 import { minutes } from '../units.ts';
+import type { RingsTo, Role } from './crew-commands.ts';
 import type { SettingChanged } from './crew-events.ts';
 import type { VocLimit } from './ledger-events.ts';
-import type { Role } from './role.ts';
-import type { RingsTo } from './setting.ts';
 import { foldShifts, type Shifts } from './shifts.ts';
 
 export type UnitSystem = 'metric' | 'us';
@@ -28,6 +27,7 @@ export interface CrewFile {
   readonly zone: string;
   /** Of what many read at once, and of whoever has said no other. */
   readonly language: string;
+  readonly units: UnitSystem;
   readonly people: readonly Person[];
   readonly digestHour: number;
   /** Unanswered for so long, a critical ring goes on to the lead, then to the supervisor. */
@@ -98,8 +98,10 @@ function settled(crew: Crew, setting: SettingChanged['setting'], by: PersonName)
       return { ...crew, zone: setting.zone };
     case 'crew-language':
       return { ...crew, language: setting.language };
+    case 'crew-units':
+      return { ...crew, units: setting.units };
     case 'role':
-      return withPerson(crew, setting.person, { role: setting.role });
+      return setting.given.reduce((those, { person, role }) => withPerson(those, person, { role }), crew);
     case 'units':
       return withPerson(crew, by, { units: setting.units });
     case 'language':
@@ -130,10 +132,10 @@ function withPerson(crew: Crew, name: PersonName, change: Partial<Person>): Crew
   };
 }
 
-/** Somebody whom nobody has named yet is crew, metric, in the crew's language. */
-export function personIn(crew: Pick<CrewFile, 'people' | 'language'>, name: PersonName): Person {
+/** Somebody whom nobody has named yet is crew, in its language and units. */
+export function personIn(crew: Pick<CrewFile, 'people' | 'language' | 'units'>, name: PersonName): Person {
   const known = crew.people.find((person) => person.name === name);
-  return known ?? { name, role: 'crew', language: crew.language, units: 'metric' };
+  return known ?? { name, role: 'crew', language: crew.language, units: crew.units };
 }
 
 export function peopleWithRole(crew: Pick<CrewFile, 'people'>, role: Role): readonly PersonName[] {

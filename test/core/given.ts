@@ -27,6 +27,7 @@ export const demoCrew: CrewFile = {
   name: 'Demo crew',
   zone: 'UTC',
   language: 'en',
+  units: 'metric',
   people: [
     { name: 'kari', role: 'crew', language: 'en', units: 'metric' },
     { name: 'omar', role: 'lead', language: 'en', units: 'metric' },

@@ -16,6 +16,7 @@ export const inventedCrew: CrewFile = {
   name: 'Invented crew',
   zone: 'UTC',
   language: 'en',
+  units: 'metric',
   people: [
     { name: 'ada', role: 'lead', language: 'en', units: 'metric' },
     { name: 'kari', role: 'crew', language: 'en', units: 'metric' },

@@ -6,6 +6,7 @@ import { squareMetresFromSquareFeet, squareMetresPerHour } from '../../../core/u
 import type { Fault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
 import { readTimeOfDay } from '../times/time-typed.ts';
+import { withoutAccents } from '../typed/spanish-words.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { sheetFrom, wordOf } from './read-names.ts';
@@ -16,19 +17,18 @@ import { withUnitText } from './unit-missing.ts';
 type SetRead = CommandOf<'set'> | Fault;
 
 export function readSet(act: ActLine): SetRead {
-  const [first, ...typed] = act.tokens;
+  const [first] = act.tokens;
   if (first === undefined) return { code: 'incomplete', needs: ['setting'] };
-  const values = typed.filter((token) => token.kind !== 'word' || (token.word !== 'to' && token.word !== 'at'));
+  const { name, rest } = settingNamed(act.tokens);
+  const values = rest.filter((token) => token.kind !== 'word' || (token.word !== 'to' && token.word !== 'at'));
   const [value, second] = values;
-  const name = first.kind === 'word' ? first.word : '';
-  const isAirLimit = name === 'air' && value?.kind === 'word' && value.word === 'limit';
   switch (name) {
     case 'sheet':
       return setSheet(act, values);
     case 'air-limit':
       return second === undefined ? setAirLimit(act, value) : leftOver(second);
     case 'air':
-      return isAirLimit ? setAirLimit(act, second) : leftOver(value ?? first);
+      return leftOver(value ?? first);
     case 'digest':
       return second === undefined ? setHour('digest', value) : setHourHalf('digest', value, second);
     case 'morning':
@@ -38,7 +38,8 @@ export function readSet(act: ActLine): SetRead {
     case 'voc-limit':
       return setVocLimit(act, values);
     case 'units':
-      return setUnits(values);
+    case 'crew-units':
+      return setUnits(name, values);
     case 'crew':
       return setCrewName(act);
     case 'zone':
@@ -53,6 +54,37 @@ export function readSet(act: ActLine): SetRead {
     default:
       return { code: 'left-over', token: first, needs: ['setting'] };
   }
+}
+
+/** Names that thumbs type as two words. */
+const namesApart: ReadonlyMap<string, string> = new Map([
+  ['air limit', 'air-limit'],
+  ['limite air', 'air-limit'],
+  ['limite aire', 'air-limit'],
+  ['voc limit', 'voc-limit'],
+  ['limite cov', 'voc-limit'],
+  ['crew language', 'crew-language'],
+  ['language crew', 'crew-language'],
+  ['crew units', 'crew-units'],
+  ['units crew', 'crew-units'],
+]);
+
+interface SettingNamed {
+  readonly name: string;
+  readonly rest: readonly Token[];
+}
+
+/** `límite del aire 3h`: the first words, else the first one. */
+function settingNamed(tokens: readonly Token[]): SettingNamed {
+  const wordAt = (index: number): string => {
+    const token = tokens[index];
+    return token?.kind === 'word' ? withoutAccents(token.word) : '';
+  };
+  const next = wordAt(1) === 'of' ? (wordAt(2) === 'the' ? 3 : 2) : 1;
+  const joined = namesApart.get(`${wordAt(0)} ${wordAt(next)}`);
+  return joined === undefined
+    ? { name: wordAt(0), rest: tokens.slice(1) }
+    : { name: joined, rest: tokens.slice(next + 1) };
 }
 
 function setSheet(act: ActLine, values: readonly Token[]): SetRead {

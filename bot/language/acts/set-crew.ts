@@ -1,9 +1,8 @@
 // The settings of the crew and of whoever speaks: `set crew Bay two`, `set zone Europe/Madrid`, `set role kari lead`,
-// `set language es`, `set crew-language es`, `set rings direct`, `set units us`.
+// `set language es`, `set units us`, `set rings direct`; `crew-language` and `crew-units` are those of what many read.
 
 import type { CommandOf } from '../../../core/commands.ts';
-import { roles } from '../../../core/crew/role.ts';
-import { ringsTo, type Setting } from '../../../core/crew/setting.ts';
+import { type RoleGiven, ringsTo, roles, type Setting } from '../../../core/crew/crew-commands.ts';
 import { personTyped } from '../people-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
@@ -43,14 +42,18 @@ export function setZone(act: ActLine, [first, ...more]: readonly Token[]): SetRe
   };
 }
 
-/** The role stands last, so that somebody may be called lead. */
-export function setRole([person, role, stray]: readonly Token[]): SetRead {
-  if (person === undefined || role === undefined) return { code: 'incomplete', needs: ['person', 'role'] };
-  if (stray !== undefined) return leftOver(stray);
-  const known = oneOf(roles, role);
-  if (known === undefined) return { code: 'left-over', token: role, needs: ['role'] };
-  if (personTyped(person) === undefined) return { code: 'left-over', token: person, needs: ['person'] };
-  return settled({ name: 'role', person: person.kind === 'quoted' ? person.words : person.text, role: known });
+/** Person and role by turns: somebody may be called lead. */
+export function setRole(typed: readonly Token[]): SetRead {
+  const given: RoleGiven[] = [];
+  for (let i = 0; i < typed.length || given.length === 0; i += 2) {
+    const [person, role] = typed.slice(i, i + 2);
+    if (person === undefined || role === undefined) return { code: 'incomplete', needs: ['person', 'role'] };
+    const known = oneOf(roles, role);
+    if (known === undefined) return { code: 'left-over', token: role, needs: ['role'] };
+    if (personTyped(person) === undefined) return { code: 'left-over', token: person, needs: ['person'] };
+    given.push({ person: person.kind === 'quoted' ? person.words : person.text, role: known });
+  }
+  return settled({ name: 'role', given });
 }
 
 /** As people name it, in either language. */
@@ -88,13 +91,11 @@ const systems: ReadonlyMap<string, 'metric' | 'us'> = new Map([
   ['usa', 'us'],
 ]);
 
-export function setUnits([value, stray]: readonly Token[]): SetRead {
+export function setUnits(name: 'units' | 'crew-units', [value, stray]: readonly Token[]): SetRead {
   if (value === undefined) return { code: 'incomplete', needs: ['unit-system'] };
   if (stray !== undefined) return leftOver(stray);
   const units = value.kind === 'word' ? systems.get(value.word) : undefined;
-  return units === undefined
-    ? { code: 'left-over', token: value, needs: ['unit-system'] }
-    : settled({ name: 'units', units });
+  return units === undefined ? { code: 'left-over', token: value, needs: ['unit-system'] } : settled({ name, units });
 }
 
 const settled = (setting: Setting): SetRead => ({ verb: 'set', setting });

@@ -24,8 +24,6 @@ export const englishChat = {
     `You are ${you}, ${role}.`,
   ],
   people: (names: string) => `People: ${names}.`,
-  channel: (channel: string | undefined): string =>
-    channel === undefined ? 'No channel yet: invite me into the crew’s channel.' : 'Batches go to',
   sheetNow: (sheet: string, air: string, digest: string) =>
     `Sheet: ${sheet}. Air serves for ${air}. The day comes at ${digest}.`,
   quietNow: (hours: string | undefined) => (hours === undefined ? 'Quiet hours: none.' : `Quiet hours: ${hours}.`),
@@ -39,11 +37,32 @@ export const englishChat = {
     quiet: 'Quiet hours…',
     airLimit: 'Air serves for…',
   },
+  setUp: {
+    crewButton: 'Set up the crew…',
+    mineButton: 'My settings…',
+    crewTitle: 'The crew',
+    mineTitle: 'My settings',
+    submit: 'Set',
+    channel: 'Channel for the batches',
+    channelHint: 'Invite Batchbell there first: /invite @batchbell.',
+    leads: 'Leads',
+    leadsHint: 'They are told what nobody answers, and may allow what the sheet leaves to a lead.',
+    supervisors: 'Supervisors',
+    supervisorsHint: 'They get the day’s card, and may allow what a lead may not.',
+    forLead: (who: string) => `That is for a lead to set: ${who}.`,
+    channelFaults: {
+      taken: 'That is another crew’s channel.',
+      'not-invited': 'Batchbell is not in that channel. Invite it there, then set it again: /invite @batchbell.',
+      'not-asked': 'Slack did not say whether Batchbell is in that channel. Set it again in a minute.',
+    },
+    nobodyLeads: 'Nobody leads this crew yet: what nobody answers goes no further.',
+    noChannel: 'No channel yet: bells go to each person directly.',
+  },
   welcomeTitle: 'Welcome',
   welcome: [
     'I remember, do the sums and keep the record of a coating batch. Each batch has one message in the crew’s channel; what happens to it stands in its thread.',
     'Type /bell with what happened, mention me in a thread, or write to me here without any prefix. Most steps are one tap.',
-    'Look at the settings below first: units, sheet, hour of the day card.',
+    'First look at how the crew is set up, and at your own settings: each is one tap, here below.',
   ],
   joined: [
     'I keep the crew’s batches here: one message for each, changed in place.',
@@ -52,5 +71,12 @@ export const englishChat = {
   noCrewHere: (channel: string) =>
     `This channel is no crew’s. Its id is ${channel}: it belongs under slackChannels in the crew’s file.`,
   noCrewOfYours: 'I do not know your crew. Speak in its channel, or have your Slack id put into its file.',
+  /** A paper that was asked for comes as a file after its card. */
+  paperHere: (file: string) => `${file} follows here.`,
+  paperAlone: (file: string) => `${file} follows as a direct message, to you alone.`,
+  paperMissing: (file: string) => `${file} did not arrive`,
+  paperMissingLine: 'It could not be brought into Slack. Ask for it once more.',
+  paperUnsure: (file: string) => `${file} may not have arrived`,
+  paperUnsureLine: 'Slack gave no answer. If it is not here, ask for it once more.',
   pictureFiled: (subject: string) => `Picture filed with ${subject}`,
 };

@@ -127,7 +127,8 @@ export const englishRecords = {
   proofLimits: 'This shows changes since a hash was given out. It cannot show what was never written down.',
 
   backedUp: (file: string) => `Copied: ${file}`,
-  backupHow: (file: string) => `To restore, start with it: --data ${file}; then verify.`,
+  backupStays: 'It lies on the machine that keeps the record, in its folder “copies”.',
+  backupHow: 'To restore, start with the copy: --data and where it lies. Then verify.',
   backupFailed: (why: string) => `No copy was made: ${why}`,
   backupRole: 'A copy of the whole record is for a lead or a supervisor to take.',
   backupName: 'Say a plain file name, letters, digits, dot and dash: backup friday.sqlite.',

@@ -1,6 +1,6 @@
 // What can be set, in English: its name, and what it can be set to.
 
-import type { Setting } from '../../../core/crew/setting.ts';
+import type { Setting } from '../../../core/crew/crew-commands.ts';
 
 const names: Readonly<Record<Setting['name'], string>> = {
   sheet: 'Sheet',
@@ -12,6 +12,7 @@ const names: Readonly<Record<Setting['name'], string>> = {
   crew: 'Crew',
   zone: 'Time zone',
   'crew-language': 'Language of the crew',
+  'crew-units': 'Units of the crew',
   role: 'Role',
   units: 'Units',
   language: 'Your language',
@@ -32,5 +33,11 @@ export const englishSettings = {
   units: { metric: 'metric', us: 'US' },
   rings: { thread: 'in the batch’s thread', direct: 'by direct message' },
   languages: { en: 'English', es: 'Español' } as Readonly<Record<string, string>>,
-  role: (person: string, role: string) => `${person}, ${role}`,
+  hints: {
+    zone: 'Europe/Madrid, or the city alone',
+    quiet: '22-6. What is urgent rings all the same. Empty: none.',
+    rings: 'Where a bell for you goes.',
+    'crew-language': 'Of a batch’s message, which all read. Each may have another for their own answers.',
+  } as Readonly<Partial<Record<Setting['name'], string>>>,
+  role: (person: string, role: string) => `${person} (${role})`,
 };

@@ -203,6 +203,7 @@ const buttons = {
   verify: 'Verify',
   meant: 'You meant',
   again: 'Say it again',
+  'ask-again': 'Ask for it again',
 };
 
 const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>> = {

@@ -1,6 +1,7 @@
 // What only a chat platform needs to say, in Spanish: a batch's one message, the home tab, who and where.
 
 import type { englishChat } from './english-chat.ts';
+import { atTime, counted } from './spanish-names.ts';
 
 export const spanishRoles = { crew: 'operario', lead: 'encargado', supervisor: 'supervisor' };
 
@@ -9,10 +10,10 @@ export const spanishChat: typeof englishChat = {
   finished: 'terminada',
   takenBack: (batch) => `Mezcla ${batch}: anulada`,
   act: (time, who, what) => `${time} ${who}: ${what}`,
-  earlierActs: (count) => `${count} anteriores, en el hilo y en el registro`,
+  earlierActs: (count) => `${counted(count, 'anterior', 'anteriores')}, en el hilo y en el registro`,
   by: (who) => `Lo dice ${who}`,
   tapped: (who, label, time) => `${who}: ${label}, ${time}`,
-  more: (count) => `${count} líneas más; están todas en el registro.`,
+  more: (count) => `${counted(count, 'línea más', 'líneas más')}; están todas en el registro.`,
   takenTo: (title) => `${title}. Sigue en su hilo.`,
   form: { submit: 'Anotar', close: 'Dejarlo', loading: 'Un momento…', fill: 'Completar esto' },
   numberWanted: 'Aquí va un número.',
@@ -22,12 +23,13 @@ export const spanishChat: typeof englishChat = {
   ringsTitle: 'Próximos avisos',
   ring: (time, what, who) => `${time} ${what}${who === '' ? '' : ` (${who})`}`,
   settingsTitle: 'Ajustes',
-  settings: (crew, zone, you, role) => [`Cuadrilla: ${crew}. Zona horaria: ${zone}.`, `Usted es ${you}, ${role}.`],
+  settings: (crew, zone, you, role) => [
+    `Cuadrilla: ${crew}. Zona horaria: ${zone}.`,
+    `Usted: ${you}. Puesto: ${role}.`,
+  ],
   people: (names) => `Gente: ${names}.`,
-  channel: (channel) =>
-    channel === undefined ? 'Aún no hay canal: invíteme al de la cuadrilla.' : 'Las mezclas se publican en',
   sheetNow: (sheet, air, digest) =>
-    `Ficha: ${sheet}. Una lectura del aire vale ${air}. El resumen del día llega a las ${digest}.`,
+    `Ficha: ${sheet}. Una lectura del aire vale ${air}. El resumen del día llega ${atTime(digest)}.`,
   quietNow: (hours) => (hours === undefined ? 'Horas de silencio: ninguna.' : `Horas de silencio: ${hours}.`),
   cansTitle: 'Latas por atender',
   roles: spanishRoles,
@@ -37,13 +39,34 @@ export const spanishChat: typeof englishChat = {
     sheet: (sheet) => `Ficha ${sheet}`,
     digest: 'Hora del resumen…',
     quiet: 'Horas de silencio…',
-    airLimit: 'Cuánto vale el aire…',
+    airLimit: 'Validez del aire…',
   },
-  welcomeTitle: 'Bienvenida',
+  setUp: {
+    crewButton: 'Preparar la cuadrilla…',
+    mineButton: 'Mis ajustes…',
+    crewTitle: 'La cuadrilla',
+    mineTitle: 'Mis ajustes',
+    submit: 'Fijar',
+    channel: 'Canal de las mezclas',
+    channelHint: 'Antes, invite a Batchbell a ese canal: /invite @batchbell.',
+    leads: 'Encargados',
+    leadsHint: 'Les llega lo que nadie contesta, y pueden permitir lo que la ficha deja al encargado.',
+    supervisors: 'Supervisores',
+    supervisorsHint: 'Reciben el resumen del día, y pueden permitir lo que un encargado no.',
+    forLead: (who) => `Eso lo fija un encargado: ${who}.`,
+    channelFaults: {
+      taken: 'Ese canal es de otra cuadrilla.',
+      'not-invited': 'Batchbell no está en ese canal. Invítelo y vuelva a fijarlo: /invite @batchbell.',
+      'not-asked': 'Slack no dijo si Batchbell está en ese canal. Vuelva a fijarlo dentro de un minuto.',
+    },
+    nobodyLeads: 'Esta cuadrilla aún no tiene encargado: lo que nadie contesta no llega a nadie más.',
+    noChannel: 'Aún no hay canal: los avisos van a cada uno por mensaje directo.',
+  },
+  welcomeTitle: 'Para empezar',
   welcome: [
-    'Llevo la cuenta, los cálculos y el registro de cada mezcla. Cada mezcla tiene un solo mensaje en el canal de la cuadrilla; lo que le pasa queda en su hilo.',
+    'Llevo los tiempos, los cálculos y el registro de cada mezcla. Cada mezcla tiene un solo mensaje en el canal de la cuadrilla; lo que le pasa queda en su hilo.',
     'Escriba /bell y lo que pasó, mencióneme en un hilo, o escríbame aquí sin más. Casi todos los pasos son un toque.',
-    'Antes de nada, mire los ajustes de abajo: unidades, ficha, hora del resumen.',
+    'Antes de nada, mire cómo está preparada la cuadrilla y sus propios ajustes: un toque cada uno, aquí abajo.',
   ],
   joined: [
     'Aquí llevo las mezclas de la cuadrilla: un mensaje para cada una, que se va actualizando.',
@@ -52,6 +75,12 @@ export const spanishChat: typeof englishChat = {
   noCrewHere: (channel) =>
     `Este canal no es de ninguna cuadrilla. Su id es ${channel}: va en slackChannels, en el archivo de la cuadrilla.`,
   noCrewOfYours:
-    'No sé cuál es su cuadrilla. Escriba en el canal de ella, o pida que pongan su id de Slack en el archivo.',
+    'No sé cuál es su cuadrilla. Escriba en el canal de su cuadrilla, o pida que pongan su id de Slack en el archivo.',
+  paperHere: (file) => `${file} llega aquí enseguida.`,
+  paperAlone: (file) => `${file} le llega por mensaje directo, solo a usted.`,
+  paperMissing: (file) => `${file} no llegó`,
+  paperMissingLine: 'No se pudo traer a Slack. Pídalo otra vez.',
+  paperUnsure: (file) => `${file}: puede que no haya llegado`,
+  paperUnsureLine: 'Slack no contestó. Si no aparece aquí, pídalo otra vez.',
   pictureFiled: (subject) => `Foto archivada con ${subject}`,
 };

@@ -4,7 +4,7 @@ import type { Fact } from '../../../core/history.ts';
 import type { Figures } from '../figures.ts';
 import { englishParts } from './english-parts.ts';
 import { spanishComponents } from './spanish-material.ts';
-import { spanishMaterialName, spanishMethods } from './spanish-names.ts';
+import { spanishMaterialName, spanishMethods, theTime } from './spanish-names.ts';
 import { spanishHoldReason } from './spanish-objections.ts';
 import { spanishParts } from './spanish-parts.ts';
 import { spanishRingName } from './spanish-rings.ts';
@@ -43,7 +43,7 @@ export function spanishFact(fact: Fact, f: Figures): string {
     case 'LidOff':
       return 'lata destapada';
     case 'CanBlanketed':
-      return 'con gas y tapada';
+      return 'gas puesto y tapada';
     case 'CanStirred':
       return 'agitándose en la lata';
     case 'CanChecked':
@@ -77,8 +77,8 @@ export function spanishFact(fact: Fact, f: Figures): string {
       return 'seca al tacto';
     case 'CureStarted':
       return fact.setCelsius === undefined
-        ? `curado (${ways[fact.way]})`
-        : `curado (${ways[fact.way]}, ${f.temperature(fact.setCelsius)})`;
+        ? `entra en curado (${ways[fact.way]})`
+        : `entra en curado (${ways[fact.way]}, ${f.temperature(fact.setCelsius)})`;
     case 'PartTemperatureRead':
       return `${fact.on ?? 'pieza'} a ${f.temperature(fact.celsius)}`;
     case 'DoorOpened':
@@ -86,7 +86,7 @@ export function spanishFact(fact: Fact, f: Figures): string {
         ? 'puerta del horno abierta'
         : `puerta del horno abierta, ${f.minutesUp(fact.openMinutes)}`;
     case 'CureEnded':
-      return 'fuera de curado';
+      return 'sale de curado';
     case 'FilmRead':
       return `película ${states[fact.state]} ${f.list(fact.micrometres.map(f.film))}`;
     case 'AdhesionTested':
@@ -136,7 +136,7 @@ export function spanishFact(fact: Fact, f: Figures): string {
     case 'Rang':
       return `aviso: ${spanishRingName(fact.key)}`;
     case 'RingSnoozed':
-      return `aplazado hasta ${f.timeDown(fact.until)}: ${spanishRingName(fact.key)}`;
+      return `aplazado hasta ${theTime(f.timeDown(fact.until))}: ${spanishRingName(fact.key)}`;
     case 'ShiftBegun':
       return 'entra de turno';
     case 'ShiftEnded':

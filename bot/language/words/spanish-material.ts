@@ -4,7 +4,7 @@ import type { MaterialObjection, MaterialUnclear } from '../../../core/can/can-o
 import type { Component } from '../../../core/commands.ts';
 import type { Figures } from '../figures.ts';
 import type { englishMaterial } from './english-material.ts';
-import { atTime, spanishMethod } from './spanish-names.ts';
+import { atTime, spanishMethod, theTime, withAmount } from './spanish-names.ts';
 
 export const spanishComponents: Readonly<Record<Component, string>> = { 'part-a': 'Parte A', 'part-b': 'Parte B' };
 
@@ -17,9 +17,9 @@ export function spanishMaterialObjection(objection: MaterialObjection, f: Figure
     case 'can-discarded':
       return `La lata ${objection.can} se desechó ${atTime(f.timeDown(objection.at))}.`;
     case 'can-doubtful':
-      return `La lata ${objection.can} estuvo sin gas ${f.minutesUp(objection.limitMinutes)} o más (en duda desde ${f.timeDown(objection.since)}). La mira un encargado y dice revisar ${objection.can}.`;
+      return `La lata ${objection.can} estuvo sin gas ${f.minutesUp(objection.limitMinutes)} o más (en duda desde ${theTime(f.timeDown(objection.since))}). La mira un encargado y dice revisar ${objection.can}.`;
     case 'check-by-lead':
-      return `Si la lata ${objection.can} se puede usar lo mira y lo dice un encargado. Llamar a uno.`;
+      return `Un encargado mira la lata ${objection.can} y dice si todavía se usa. Llamar a uno.`;
     case 'more-than-can-holds':
       return `${f.mass(objection.grams)} es más de lo que queda en la lata ${objection.can} (${f.mass(objection.leftGrams)}). Mirar la báscula, o nombrar la segunda lata: lata ${objection.can} y su número.`;
     case 'can-of-other-sheet':
@@ -27,9 +27,9 @@ export function spanishMaterialObjection(objection: MaterialObjection, f: Figure
     case 'part-a-not-stirred': {
       const then =
         objection.dueAt === undefined
-          ? `Agitarla ${f.minutesUp(objection.wantedMinutes)} en su lata y decir preagitar ${objection.can} al empezar.`
+          ? `Agitarla ${f.minutesUp(objection.wantedMinutes)} en su lata y decir agitar lata ${objection.can} al empezar.`
           : `Cumple sus ${f.minutesUp(objection.wantedMinutes)} ${atTime(f.timeUp(objection.dueAt))}.`;
-      return `La lata ${objection.can} está sin agitar: asentada, sale mal la proporción. ${then}`;
+      return `La lata ${objection.can} está sin agitar: con poso abajo, la proporción sale mal. ${then}`;
     }
     case 'weighed-twice':
       return `La ${spanishComponents[objection.component]} ya está dentro: ${f.mass(objection.grams)} ${atTime(f.timeDown(objection.at))}. Si ese dato estaba mal, decir corregir; si es más a propósito, añadir.`;
@@ -40,7 +40,7 @@ export function spanishMaterialObjection(objection: MaterialObjection, f: Figure
     case 'added-too-late':
       return objection.filtered
         ? 'Ya está filtrada: no entra nada más. Fuera de relación es residuo; hacer otra mezcla.'
-        : `Según la ficha se podía añadir hasta ${f.timeDown(objection.untilAt)}. Fuera de relación es residuo; hacer otra mezcla.`;
+        : `Según la ficha se podía añadir hasta ${theTime(f.timeDown(objection.untilAt))}. Fuera de relación es residuo; hacer otra mezcla.`;
     case 'vessel-too-small':
       return `${f.volume(objection.mixedLitres)} no dejan sitio para agitar en un recipiente de ${f.volume(objection.vesselLitres)}. Otra mezcla, en uno mayor.`;
     case 'caught-not-filtered':
@@ -73,37 +73,37 @@ export const spanishMaterial: typeof englishMaterial = {
   handling: { gas: 'gas a mano', whole: 'se gasta entera' },
   canOpened: (can, component, lot) => `Lata ${can}: ${spanishComponents[component]}, lote ${lot}`,
   canNumber: (can) => `Escribir ${can} en la lata.`,
-  lidOffSince: (time) => `Destapada desde ${time}. Gas encima, tapar y decir inertizar.`,
+  lidOffSince: (time) => `Destapada desde ${theTime(time)}. Meter gas, tapar y decir gas puesto.`,
   wholeNow: 'Se gasta entera: si sobra algo después de verter, pide gas igual.',
   lidOff: (can) => `Lata ${can}: destapada`,
-  blanketed: (can) => `Lata ${can}: con gas y tapada`,
+  blanketed: (can) => `Lata ${can}: gas puesto y tapada`,
   noGasNeeded: 'La ficha no pide gas para esta.',
   checked: (can) => `Lata ${can}: revisada y admitida`,
-  checkDoesNotCount: 'La duda solo la quita la palabra de un encargado; sigue en duda.',
-  doubtfulSince: (time) => `En duda desde ${time}: demasiado tiempo sin gas.`,
+  checkDoesNotCount: 'Solo la palabra de un encargado quita la duda; la lata sigue en duda.',
+  doubtfulSince: (time) => `En duda desde ${theTime(time)}: demasiado tiempo sin gas.`,
   leadChecks: (can) => `No se vierte nada de ella hasta que un encargado la mire y diga revisar ${can}.`,
   lidStillOff: 'Sigue destapada: los minutos vuelven a contar desde ahora.',
   headspaceUnknown: 'No consta en la ficha ni en el registro la capacidad de la lata: no hay dato de gas.',
-  gasSlowly: 'Meter el gas despacio, para que se mezcle; si sale a chorro según entra, no basta.',
+  gasSlowly: 'Meter el gas despacio, para que se mezcle; si vuelve a salir a chorro, no basta.',
   canStirring: (can) => `Lata ${can}: agitándose antes de verter`,
   preStirBeyond: 'La ficha no da tiempo para tanta cantidad; vale el más largo que da.',
   discarded: (can) => `Lata ${can}: desechada`,
-  preStirFirst: (minutes, can) => `Agitarla ${minutes} en su lata antes de verter: preagitar ${can}.`,
+  preStirFirst: (minutes, can) => `Agitarla ${minutes} en su lata antes de verter: agitar lata ${can}.`,
   fromCan: (can, lot, left) => `De la lata ${can} (lote ${lot}): quedan ${left}.`,
   canEmpty: (can, lot) => `De la lata ${can} (lote ${lot}): vacía según el registro.`,
-  blanketNow: (can, time) => `Gas en la lata ${can} ahora: destapada desde ${time}.`,
-  noCanKnown: 'No consta ninguna lata para esto: los lotes quedan sin rastro.',
+  blanketNow: (can, time) => `Gas en la lata ${can} ahora: destapada desde ${theTime(time)}.`,
+  noCanKnown: 'No consta ninguna lata para esto: no habrá trazabilidad de lotes.',
   partIn: (batch, component) => `Mezcla ${batch}: ${spanishComponents[component]} dentro`,
   nextB: (exact, least, most) =>
     `Ahora la Parte B: ${exact} (de ${least} a ${most}). Al tocar A empiezan a correr los tiempos.`,
   nextA: 'Lo normal es que la Parte A vaya primero. Los tiempos corren cuando están las dos.',
   repairAdd: (what, component, until) =>
-    `Para recuperarla: añadir ${what} de ${spanishComponents[component]}, hasta ${until}. El agitado vuelve a empezar para todo; la vida útil no.`,
+    `Para recuperarla: añadir ${what} de ${spanishComponents[component]}, hasta ${theTime(until)}. El agitado vuelve a empezar para todo; la vida útil no.`,
   repairVessel: (needed) =>
     `El recipiente es pequeño para eso (${needed} en total): no se recupera, hacer otra mezcla.`,
   repairVesselUnknown: (needed) => `Nadie dijo la capacidad del recipiente: mirar si caben ${needed}.`,
   repairNotOnSheet: 'La ficha no admite recuperarla: esta mezcla es residuo.',
-  repairTooLate: (time) => `Solo se podía recuperar hasta ${time}: esta mezcla es residuo.`,
+  repairTooLate: (time) => `Solo se podía recuperar hasta ${theTime(time)}: esta mezcla es residuo.`,
   added: (batch, what, component) => `Mezcla ${batch}: añadidos ${what} de ${spanishComponents[component]}`,
   stirAgain: 'El agitado vuelve a empezar para todo. La vida útil sigue desde el primer contacto.',
   covered: (batch) => `Mezcla ${batch}: tapada`,
@@ -124,11 +124,11 @@ export const spanishMaterial: typeof englishMaterial = {
   expiresIn: (days) => (days < 0 ? `caducada hace ${-days} d` : days === 0 ? 'caduca hoy' : `caduca en ${days} d`),
   gas: {
     'not-needed': '',
-    blanketed: (time) => `con gas desde ${time}`,
-    'lid-off': (time) => `destapada desde ${time}`,
-    doubtful: (time) => `en duda desde ${time}`,
+    blanketed: (time) => `con gas desde ${theTime(time)}`,
+    'lid-off': (time) => `destapada desde ${theTime(time)}`,
+    doubtful: (time) => `en duda desde ${theTime(time)}`,
   },
-  gasFor: (headspace, gas) => `espacio de cabeza ${headspace}, gas ${gas}`,
+  gasFor: (headspace, gas) => `espacio libre ${headspace}, gas ${gas}`,
   low: 'queda poco',
   morning: 'Repaso de la mañana',
   morningNothing: 'Ninguna lata pide nada.',
@@ -136,7 +136,7 @@ export const spanishMaterial: typeof englishMaterial = {
   planBatch: (n, mass, a, b) => `Mezcla ${n}: mezclar ${mass} (A ${a}, B ${b})`,
   planStart: (n, weigh, ready) => `Mezcla ${n}: B sobre A ${atTime(weigh)}, lista ${atTime(ready)}`,
   planLate: (n, weigh) => `La mezcla ${n} tendría que haberse pesado ${atTime(weigh)}: irá tarde.`,
-  planFilmAssumed: (film) => `No se dijo película: se toma la mayor de la ficha, ${film}.`,
+  planFilmAssumed: (film) => `No se dijo espesor de película: se toma el mayor de la ficha, ${film}.`,
   planFilmOutside: (lowest, highest) => `La película de la ficha va de ${lowest} a ${highest}.`,
   planMethodNot: (method) => `La ficha no habla de ${spanishMethod(method)}.`,
   planLoss: (efficiency, source) => `El ${efficiency} de lo que sale del equipo se queda en la pieza (${source}).`,
@@ -148,7 +148,7 @@ export const spanishMaterial: typeof englishMaterial = {
   planNoRate:
     'No se sabe el ritmo de la cuadrilla: decir fijar ritmo 4m2/h. Las mezclas se cuentan solo por la mayor que admite la ficha.',
   planByTime: (minutes) =>
-    `De la vida útil de cada mezcla quedan ${minutes} para aplicar, quitados el agitado y el tiempo de acabar.`,
+    `De la vida útil de cada mezcla ${withAmount('queda', 'quedan', minutes)} para aplicar, quitados el agitado y el tiempo de acabar.`,
   planNoTime: 'A esta temperatura no queda vida útil para aplicar.',
   planStockShort: (component, needed, left) =>
     `Falta ${spanishComponents[component]}: hacen falta ${needed}, quedan ${left} en las latas abiertas.`,

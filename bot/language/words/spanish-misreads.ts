@@ -4,9 +4,11 @@ import type { Misread, MisreadCode, Need } from '../reading.ts';
 import type { Slot } from '../slots.ts';
 import { spanishVocabulary } from '../vocabulary-spanish.ts';
 
+const isBareDegree = (token: string): boolean => /\d ?(?:°|grados?)$/i.test(token);
+
 const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
-  'unknown-verb': (token) => `"${token}" no es palabra con la que empiece una línea`,
-  'unit-missing': (token) => `"${token}" no lleva unidad`,
+  'unknown-verb': (token) => `aquí ninguna línea empieza con "${token}"`,
+  'unit-missing': (token) => (isBareDegree(token) ? `"${token}" no dice si son C o F` : `"${token}" no lleva unidad`),
   'ambiguous-number': (token) => `"${token}" se puede leer de dos maneras`,
   'ambiguous-time': (token) => `"${token}" se puede leer de dos maneras`,
   'ambiguous-name': (token) => `"${token}" vale para más de uno`,
@@ -18,7 +20,7 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
 };
 
 const slotNames: Readonly<Record<Slot, string>> = {
-  amount: 'cantidad',
+  amount: 'cuánto se mezcla',
   sheet: 'ficha',
   batch: 'número de mezcla',
   'part-a': 'Parte A',
@@ -26,20 +28,20 @@ const slotNames: Readonly<Record<Slot, string>> = {
   component: 'A o B',
   lot: 'lote',
   expiry: 'caducidad',
-  handling: 'gas o entera',
+  handling: 'gas a mano, o entera',
   can: 'número de lata',
   'can-mass': 'peso de la lata',
   'can-volume': 'capacidad de la lata',
   vessel: 'capacidad del recipiente',
-  added: 'lo añadido',
-  caught: 'lo recogido',
-  left: 'lo que sobra',
+  added: 'peso añadido',
+  caught: 'peso recogido',
+  left: 'peso que sobra',
   part: 'pieza',
-  parts: 'piezas',
-  method: 'método',
+  parts: 'pieza o piezas',
+  method: 'vertido, inmersión, brocha, rodillo o pistola',
   way: 'horno o sala',
   place: 'lugar',
-  reason: 'motivo',
+  reason: 'motivo, con sus palabras',
   serial: 'número de serie',
   job: 'orden',
   customer: 'cliente',
@@ -52,30 +54,30 @@ const slotNames: Readonly<Record<Slot, string>> = {
   'lowest-temperature': 'temperatura mínima',
   'part-temperature': 'temperatura de la pieza',
   'oven-temperature': 'temperatura del horno',
-  'highest-temperature': 'temperatura que aguanta',
+  'highest-temperature': 'temperatura máxima que aguanta',
   'wet-film': 'película húmeda',
   'dry-film': 'película seca',
   grade: 'grado de preparación',
   profile: 'perfil',
   salts: 'sales',
   dust: 'polvo',
-  pass: 'pasada',
+  pass: 'otra pasada',
   'door-time': 'tiempo con la puerta abierta',
   rating: 'nota de adherencia',
   rubs: 'dobles frotes',
-  'rub-result': 'resultado del frote',
+  'rub-result': 'resultado: nada, ablandada o atraviesa',
   coupon: 'probeta',
   'snooze-time': 'cuánto se aplaza',
-  ring: 'aviso',
-  'on-or-off': 'entra o sale, on u off',
+  ring: 'qué aviso',
+  'on-or-off': 'sí o no, entra o sale',
   person: 'quién',
   act: 'qué anotación',
   change: 'el dato bueno',
-  setting: 'ajuste',
-  'air-limit': 'cuánto vale una lectura del aire',
+  setting: 'qué ajuste',
+  'air-limit': 'cuánto tiempo vale una lectura del aire',
   'digest-hour': 'hora del resumen',
-  'morning-hour': 'hora de la mañana',
-  rate: 'ritmo',
+  'morning-hour': 'hora del repaso de la mañana',
+  rate: 'ritmo de aplicación',
   'ready-time': 'para qué hora',
   'unit-system': 'métricas o us',
   'crew-name': 'nombre de la cuadrilla',
@@ -90,7 +92,7 @@ const slotNames: Readonly<Record<Slot, string>> = {
   people: 'quiénes',
   whereabouts: 'fuera, queda o pinta',
   'fan-state': 'sí o no',
-  'face-velocity': 'velocidad en la cara',
+  'face-velocity': 'velocidad frontal',
   'yes-or-no': 'sí o no',
   'spray-rate': 'cuánto se pinta por hora',
   gear: 'pistola o recipientes',
@@ -98,17 +100,17 @@ const slotNames: Readonly<Record<Slot, string>> = {
   'flush-volume': 'cuánto disolvente',
   'until-day': 'hasta qué día',
   told: 'qué pasó',
-  'wet-load': 'carga húmeda',
+  'wet-load': 'peso de la carga húmeda',
   gas: 'gas',
   'gas-volume': 'volumen de gas',
   'room-volume': 'volumen de la sala',
-  work: 'trabajo',
+  work: 'qué trabajo',
   'brief-ahead': 'con cuánta antelación',
   'lel-share': 'parte del límite de explosividad',
   'mixing-factor': 'factor de mezcla de aire',
   'quiet-hours': 'horas de silencio',
   'emergency-field': 'teléfono, ojos, derrame, fuego, caído o caliente',
-  verb: 'verbo',
+  verb: 'de qué se trata, con una palabra como mezclar o aplicar',
   material: 'material',
   'solvent-amount': 'cantidad de disolvente',
   use: 'para qué',
@@ -116,7 +118,7 @@ const slotNames: Readonly<Record<Slot, string>> = {
   span: 'qué días',
   traced: 'pieza, mezcla o lote',
   sought: 'qué se busca',
-  form: 'formato',
+  form: 'formato del archivo',
   hash: 'huella',
   file: 'archivo',
   'voc-limit': 'límite de COV',
@@ -134,14 +136,17 @@ export function spanishMisread(misread: Misread): readonly string[] {
   if (misread.couldBe.length > 0) lines.push(`Puede ser ${misread.couldBe.map(withComma).join(' o ')}.`);
   if (misread.limits !== undefined) {
     const { lowest, highest, unit, above } = misread.limits;
+    const most = `${highest} ${unitShown(unit)}`.trim();
     lines.push(
-      `Tiene que ir de ${above === true ? 'más de ' : ''}${lowest} a ${highest} ${unit}.`.replace(/ \.$/, '.'),
+      above === true ? `Tiene que pasar de ${lowest} y no de ${most}.` : `Tiene que estar entre ${lowest} y ${most}.`,
     );
   }
   if (misread.needs.length > 0) lines.push(`Hace falta: ${misread.needs.map(spanishNeed).join('; ')}.`);
   lines.push(`Por ejemplo: ${exampleOf(misread)}`);
   return lines;
 }
+
+const unitShown = (unit: string): string => unit.replace('degC', '°C').replace('um', 'µm').replace(/m2/, 'm²');
 
 /** To a Spanish reader 1.201g is a kilogram and more. */
 const withComma = (text: string): string => text.replace(/^(\d+)\.(\d+)(?=\D*$)/, '$1,$2');

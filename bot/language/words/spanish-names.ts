@@ -11,7 +11,7 @@ import { spanishVocabulary } from '../vocabulary-spanish.ts';
 import type { english } from './english.ts';
 
 export const spanishMethods: Readonly<Record<Method, string>> = {
-  flow: 'colada',
+  flow: 'vertido',
   dip: 'inmersión',
   brush: 'brocha',
   roller: 'rodillo',
@@ -135,7 +135,7 @@ const rules: Readonly<Record<ObjectionCode, string>> = {
   'fan-not-measured': 'extracción sin medir',
   'fan-too-weak': 'extracción insuficiente',
   'gear-not-flushed': 'equipo sin lavar',
-  'rags-not-canned': 'trapos sin recoger',
+  'rags-not-canned': 'trapos fuera de su bote',
 };
 
 const emergencyFields: Readonly<Record<EmergencyField, string>> = {
@@ -160,7 +160,7 @@ const figureSources: Readonly<Record<FigureSourceId, string>> = {
   lel: '29 CFR 1910.94(c)(6)(ii); un cuarto del límite, o la parte más estricta que haya fijado la cuadrilla',
   exposure:
     'vapor entre el límite diario publicado más bajo (29 CFR 1910.1000, guía de bolsillo de NIOSH), por el factor de mezcla de aire',
-  fan: 'cara abierta por velocidad medida',
+  fan: 'frente abierto por velocidad medida',
   face: '29 CFR 1910.107(b)(5)(i)',
   oven: '440 ft³/min por galón de EE. UU. (NFPA 86, de memoria), o el dato propio del disolvente si pide más',
   purge: '20,9 exp(-v/V), bien mezclado; 19,5 %: 29 CFR 1910.146(b)',
@@ -217,7 +217,23 @@ export function spanishMaterialName(material: string): string {
   return materialNames.get(material) ?? material;
 }
 
-/** `a las 13:52`, and with its date `el mar 3 mar 10:30`. */
+/** `las 13:52`, `la 01:10`, and with its date `el mar 3 mar 10:30`: after `desde` and `hasta`. */
+export function theTime(time: string): string {
+  if (/^0?1:/.test(time)) return `la ${time}`;
+  return /^\d/.test(time) ? `las ${time}` : `el ${time}`;
+}
+
+/** `a las 13:52`, `a la 01:10`, and with its date `el mar 3 mar 10:30`. */
 export function atTime(time: string): string {
-  return /^\d/.test(time) ? `a las ${time}` : `el ${time}`;
+  return /^\d/.test(time) ? `a ${theTime(time)}` : theTime(time);
+}
+
+/** `queda 1 min`, `quedan 12 min`: the verb by the amount after it. */
+export function withAmount(one: string, more: string, amount: string): string {
+  return `${/^1 [a-z]+$/i.test(amount) ? one : more} ${amount}`;
+}
+
+/** `1 anotación`, `12 anotaciones`. */
+export function counted(count: number, one: string, more: string): string {
+  return `${count} ${count === 1 ? one : more}`;
 }

@@ -8,7 +8,7 @@ import type { RuleSource } from '../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../core/units.ts';
 import type { Figures } from '../figures.ts';
 import { spanishMaterialObjection, spanishMaterialUnclear } from './spanish-material.ts';
-import { atTime, spanishMethods } from './spanish-names.ts';
+import { atTime, spanishMethods, theTime } from './spanish-names.ts';
 import { spanishCrewUnclear, spanishFilmObjection } from './spanish-parts.ts';
 import { spanishSessionObjection, spanishSessionUnclear } from './spanish-session-objections.ts';
 
@@ -24,8 +24,8 @@ export const spanishRuleSources: Readonly<Record<RuleSource, string>> = {
 
 export const spanishNoFigure: Readonly<Record<NoFigure, string>> = {
   unknown: 'no hay lectura de temperatura lo bastante reciente',
-  below: 'más frío de lo que la ficha da: preguntar al fabricante, o calentar la sala',
-  above: 'más calor de lo que la ficha da: preguntar al fabricante, o enfriar la sala',
+  below: 'más frío de lo que cubre la ficha: preguntar al fabricante, o calentar la sala',
+  above: 'más calor de lo que cubre la ficha: preguntar al fabricante, o enfriar la sala',
 };
 
 const wetInOven = '; en el horno una película húmeda hace ampollas, y su vapor de disolvente puede arder';
@@ -50,15 +50,15 @@ export function spanishObjection(objection: Objection, f: Figures): string {
       const old =
         objection.lastReadAt === undefined
           ? 'nadie lo ha leído aún'
-          : `la última lectura es de ${f.timeDown(objection.lastReadAt)} y vale ${f.minutesDown(objection.limitMinutes)}`;
+          : `la última lectura es de ${theTime(f.timeDown(objection.lastReadAt))} y vale ${f.minutesDown(objection.limitMinutes)}`;
       return `${what}: ${old}. Leerlo y decir, por ejemplo, aire 24C 48%.`;
     }
     case 'air-outside':
-      return `Fuera de lo que pide la ficha: ${f.list(objection.breaches.map((breach) => spanishBreach(breach, f)))}. Esperar, o cambiar el aire.`;
+      return `Fuera de lo que pide la ficha: ${f.list(objection.breaches.map((breach) => spanishBreach(breach, f)))}. Esperar, o acondicionar el aire.`;
     case 'more-than-sheet-mixes':
       return `${f.mass(objection.grams)} es más de los ${f.mass(objection.mostGrams)} que la ficha admite de una vez. Mezclar menos, en dos veces.`;
     case 'already-weighed':
-      return `A y B se juntaron ${atTime(f.timeDown(objection.at))}. Para corregir esa pesada, decir corregir.`;
+      return `A y B se juntaron ${atTime(f.timeDown(objection.at))}. Para corregir ese pesaje, decir corregir.`;
     case 'not-weighed':
       return 'Nadie ha dicho cuánto pesaron A y B. Decir antes pesar.';
     case 'ratio-out':
@@ -95,11 +95,11 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'recoat-too-early':
       return `La ventana de repintado se abre ${atTime(f.timeUp(objection.opensAt))}.`;
     case 'recoat-too-late':
-      return `La ventana de repintado se cerró ${atTime(f.timeDown(objection.closedAt))}. Ver antes qué pide la ficha que se le haga a la película.`;
+      return `La ventana de repintado se cerró ${atTime(f.timeDown(objection.closedAt))}. Ver antes qué hay que hacerle a la película según la ficha.`;
     case 'not-coated':
       return 'No consta ninguna capa en esta pieza.';
     case 'flash-off-not-over':
-      return `El oreo dura como mínimo hasta ${f.timeUp(objection.leastAt)}${objection.oven ? wetInOven : ''}.`;
+      return `El oreo dura como mínimo hasta ${theTime(f.timeUp(objection.leastAt))}${objection.oven ? wetInOven : ''}.`;
     case 'not-dry':
       return `Nadie ha dicho que la película esté seca al tacto${objection.oven ? wetInOven : ''}. Tocarla, y decir seca.`;
     case 'hotter-than-part-bears':
@@ -109,16 +109,16 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'oven-outside-sheet':
       return `El curado en horno de la ficha es de ${f.temperature(objection.lowest)} a ${f.temperature(objection.highest)}, no ${f.temperature(objection.setCelsius)}.`;
     case 'already-curing':
-      return `En curado desde ${f.timeDown(objection.since)}.`;
+      return `En curado desde ${theTime(f.timeDown(objection.since))}.`;
     case 'not-curing':
       return 'Esta pieza no está en curado.';
     case 'cure-not-given': {
       const then =
         objection.dueAt === undefined ? '' : ` Por lo que consta, lo cumple ${atTime(f.timeUp(objection.dueAt))}.`;
-      return `Le falta curado: comprobado va el ${f.percent(Math.floor(objection.progress * 100))}.${then}`;
+      return `Le falta curado: hasta ahora consta el ${f.percent(Math.floor(objection.progress * 100))}.${then}`;
     }
     case 'on-hold':
-      return `Retenida: ${spanishHoldReason(objection, f)}. La libera un encargado, con permiso y un motivo.`;
+      return `Retenida: ${spanishHoldReason(objection, f)}. La libera un encargado: permiso y el motivo.`;
     case 'film-drying':
     case 'dip-once':
     case 'surface-life-over':
@@ -145,7 +145,7 @@ export function spanishObjection(objection: Objection, f: Figures): string {
 const holding: Readonly<Record<HoldingCode, string>> = {
   'past-pot-life': 'recubierta pasada la vida útil',
   'pot-dead': 'recubierta con mezcla espesa o gelificada',
-  'pot-empty': 'recubierta de una mezcla que constaba vaciada',
+  'pot-empty': 'recubierta con una mezcla que constaba vaciada',
   'not-weighed': 'recubierta con mezcla que nadie pesó',
   'ratio-out': 'recubierta con mezcla fuera de relación',
   'blend-not-done': 'recubierta antes de cumplir el agitado o la inducción',
@@ -171,6 +171,9 @@ export function spanishHoldReason(
 ): string {
   return f.list([...(why === '' ? [] : [why]), ...because.map((code) => holding[code])]);
 }
+
+/** `son las 10:15`, `es la 01:15`. */
+const nowIs = (time: string): string => `${/^01:/.test(time) ? 'es' : 'son'} ${theTime(time)}`;
 
 function spanishBreach(breach: Breach, f: Figures): string {
   const { given, allowed } = breach;
@@ -227,17 +230,17 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
     case 'which-part':
       return `¿Qué pieza? Conocidas: ${named(unclear.live, f, 'ninguna todavía')}.`;
     case 'near-part':
-      return `${unclear.part} es nueva, y casi igual que ${named(unclear.near, f, '')}. ¿Cuál es?`;
+      return `${unclear.part} es nueva, y se parece mucho a ${named(unclear.near, f, '')}. ¿Cuál es?`;
     case 'no-such-sheet':
       return `No hay ficha ${unclear.sheet}. Fichas: ${named(unclear.known, f, 'ninguna')}.`;
     case 'sheet-faulty':
-      return `La ficha ${unclear.sheet} tiene fallos y no abre mezclas hasta que se arreglen: ${unclear.faults
+      return `La ficha ${unclear.sheet} tiene errores y no abre mezclas hasta que se corrijan: ${unclear.faults
         .map((fault) => `${fault.file} ${fault.field === '' ? '' : `${fault.field}: `}${fault.problem}`)
         .join('; ')}.`;
     case 'no-densities':
       return `La ficha ${unclear.sheet} no da densidades: los litros no se pueden pasar a gramos. Decirlo en kg.`;
     case 'in-the-future':
-      return `${f.timeDown(unclear.at)} aún no ha llegado; son las ${f.timeDown(unclear.now)}.`;
+      return `Aún no ha llegado ${theTime(f.timeDown(unclear.at))}; ahora ${nowIs(f.timeDown(unclear.now))}.`;
     case 'may-not-permit': {
       const who = {
         lead: 'Eso lo puede permitir un encargado o un supervisor',
@@ -251,7 +254,7 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
     case 'undo-rests':
       return `Hay una anotación posterior de ${unclear.by} (${f.timeDown(unclear.at)}) que se apoya en ella. Usar corregir.`;
     case 'nothing-to-amend':
-      return 'No hay tal anotación que corregir.';
+      return 'No hay ninguna anotación así que corregir.';
     case 'nothing-changed':
       return 'Eso es lo que ya dice el registro. Decir el dato o la hora que estaba mal: corregir 1 pesar 1201g 1189g báscula equivocada.';
     case 'nothing-rang':

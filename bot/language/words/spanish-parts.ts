@@ -7,7 +7,7 @@ import type { FilmObjection, LoadUnclear } from '../../../core/part/part-objecti
 import type { Figures } from '../figures.ts';
 import { englishParts } from './english-parts.ts';
 import { spanishRoles } from './spanish-chat.ts';
-import { atTime, spanishMethods } from './spanish-names.ts';
+import { atTime, spanishMethods, theTime } from './spanish-names.ts';
 import { spanishRingName } from './spanish-rings.ts';
 
 const starts: Readonly<Record<HeatUp['start'], string>> = {
@@ -38,7 +38,7 @@ export const spanishParts: typeof englishParts = {
     full: 'resistencia completa',
   },
   tips: {
-    flow: 'Colada: verter, y después recoger, filtrar y volver a usar lo que escurre.',
+    flow: 'Vertido: verter, y después recoger, filtrar y volver a usar lo que escurre.',
     dip: 'Inmersión: una sola vez y despacio.',
     brush: 'Brocha: despacio y suave, o salen burbujas.',
     roller: 'Rodillo: despacio y suave, o salen burbujas.',
@@ -51,11 +51,11 @@ export const spanishParts: typeof englishParts = {
   unknownDetails: (parts, what) => `No se sabe de ${parts}: ${what}.`,
   detailNames: { metal: 'metal', wall: 'pared', area: 'área', bears: 'calor que aguanta' },
   prepared: (part, grade) => `${part}: preparada, ${grade}`,
-  salts: (figure) => `Sales ${figure} mg/m².`,
-  dust: (rating) => `Polvo ${rating} (de 0 a 5).`,
+  salts: (figure) => `Sales: ${figure} mg/m².`,
+  dust: (rating) => `Polvo: ${rating} (de 0 a 5).`,
   noSurfaceLife: (sheets) =>
     `${sheets} no dice cuánto dura una superficie preparada: aplicar pronto, y preguntar qué admite el trabajo.`,
-  surfaceLifeOf: (sheet) => `Lo que dura va por la ficha de ${sheet}.`,
+  surfaceLifeOf: (sheet) => `Lo que dura, según la ficha de ${sheet}.`,
   surfaceRead: (part) => `${part}: superficie`,
   surfaceNotRead: (parts) =>
     `Nadie ha leído la superficie de ${parts}: no se sabe cuánto la separa del punto de rocío.`,
@@ -72,7 +72,7 @@ export const spanishParts: typeof englishParts = {
   askAt: (time) => `Leerla ${atTime(time)}, más o menos.`,
   doors: (count, minutes) =>
     `Puerta abierta ${count === 1 ? 'una vez' : `${count} veces`}${minutes === undefined ? '' : `, ${minutes} en total`}: volver a leer la pieza.`,
-  cureNotProved: 'Ninguna lectura comprueba su curado: ni cumplido, ni liberada.',
+  cureNotProved: 'Ninguna lectura comprueba su curado: no está cumplido ni liberada.',
   doorOpened: (parts) => `${parts}: puerta abierta`,
   readOn: (part, others) =>
     `Leído en ${part}, la última en calentarse; vale también para ${others}. Con el nombre de la pieza, la lectura es solo suya.`,
@@ -122,27 +122,27 @@ export function spanishFilmObjection(objection: FilmObjection, f: Figures): stri
       const since =
         objection.openUntil === undefined
           ? 'la ficha no da tiempo abierto'
-          : `según la ficha admitía otra pasada hasta ${f.timeDown(objection.openUntil)}`;
+          : `según la ficha admitía otra pasada hasta ${theTime(f.timeDown(objection.openUntil))}`;
       const dry = objection.saidDry ? 'Ya se dijo seca. ' : '';
-      return `${dry}La película ha empezado a secarse: ${since}. Un parche encima no se funde y se despega. Dejarla, y retener la pieza si hay que repararla.`;
+      return `${dry}La película ha empezado a secarse: ${since}. Un retoque encima no se funde y se despega. Dejarla, y retener la pieza si hay que repararla.`;
     }
     case 'dip-once':
       return `Una sola inmersión: ya se aplicó ${atTime(f.timeDown(objection.coatedAt))}.`;
     case 'surface-life-over':
-      return `Preparada ${atTime(f.timeDown(objection.preparedAt))}; según la ficha valía hasta ${f.timeDown(objection.endedAt)}. Volver a prepararla.`;
+      return `Preparada ${atTime(f.timeDown(objection.preparedAt))}; según la ficha valía hasta ${theTime(f.timeDown(objection.endedAt))}. Volver a prepararla.`;
   }
 }
 
 export function spanishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figures): string {
   switch (unclear.code) {
     case 'no-such-person':
-      return `No hay ningún ${unclear.person} en la cuadrilla. Gente: ${f.list(unclear.known)}.`;
+      return `En la cuadrilla nadie se llama ${unclear.person}. Gente: ${f.list(unclear.known)}.`;
     case 'may-not-settle': {
       const whose = unclear.wanted === 'supervisor' ? 'un supervisor' : 'un encargado';
       return `Eso lo fija ${whose}: ${f.list(unclear.who)}.`;
     }
     case 'handover-to-self':
-      return 'Ese es usted. Nombrar a quien toma el relevo.';
+      return 'Ese nombre es el suyo. Nombrar a quien toma el relevo.';
     case 'nothing-to-take-over':
       return unclear.waitsFor === undefined
         ? 'Nadie le ha dado el relevo. Quien se va dice relevo NOMBRE.'

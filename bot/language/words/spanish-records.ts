@@ -2,12 +2,12 @@
 
 import type { ThrownWhy } from '../../../core/records/material.ts';
 import type { englishRecords } from './english-records.ts';
-import { spanishMaterialName, spanishMethod, spanishSource } from './spanish-names.ts';
+import { counted, spanishMaterialName, spanishMethod, spanishSource } from './spanish-names.ts';
 import { spanishRingName } from './spanish-rings.ts';
 
 const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
   'left-over': 'sobrante',
-  'past-pot-life': 'pasada de vida útil',
+  'past-pot-life': 'pasada su vida útil',
   thick: 'espesa',
   gelled: 'gelificada',
 };
@@ -39,7 +39,7 @@ export const spanishRecords: typeof englishRecords = {
     `Lata ${can}: Parte ${letter} lote ${lot}, vertidos ${poured}, quedan ${left}`,
   air: (time, what) => `${time} ${what}`,
   lastHash: (seq, hash) => `Registro hasta la anotación ${seq}: ${hash}`,
-  more: (count) => `… y ${count} más; en la exportación están todas.`,
+  more: (count) => `… y ${count} más; en la exportación está todo.`,
   noPicture: 'No se pudo dibujar el gráfico.',
   picture: (path) => `gráfico: ${path}`,
 
@@ -52,7 +52,7 @@ export const spanishRecords: typeof englishRecords = {
   coat: (number, time, by, method, batch, sheet) =>
     `Capa ${number}: ${time} ${spanishMethod(method)} por ${by}, mezcla ${batch}, ${sheet}`,
   lot: (letter, lot, can, mass) => `  Parte ${letter}: lote ${lot}, lata ${can}, ${mass}`,
-  noLots: '  Lotes sin conocer: nadie habló de ninguna lata.',
+  noLots: '  Lotes: no constan; nadie anotó ninguna lata.',
   airThen: (what) => `  Aire: ${what}`,
   airNotRead: '  Aire: no se leyó a tiempo.',
   airFigures: { air: 'aire', humidity: 'humedad', dewPoint: 'punto de rocío', surface: 'superficie' },
@@ -71,7 +71,7 @@ export const spanishRecords: typeof englishRecords = {
   batchLabel: (batch) => `mezcla ${batch}`,
 
   found: (what) => `Encontrado: ${what}`,
-  foundNone: (what) => `No hay nada a nombre de ${what}.`,
+  foundNone: (what) => `No hay nada anotado con ${what}.`,
   foundPart: (part, details, phase) => `${part}${details === '' ? '' : ` (${details})`}: ${phase}`,
   foundCan: (can, letter, lot) => `Lata ${can}: Parte ${letter} lote ${lot}`,
 
@@ -84,19 +84,19 @@ export const spanishRecords: typeof englishRecords = {
   ledgerSolids: (share) => `  sólidos en volumen ${share}`,
   noExempt: 'ninguno (solo exentos)',
   ledgerNoFigure: '  Sin dato de COV: cuenta toda su masa, por prudencia.',
-  ledgerNoVolume: 'volumen sin conocer',
+  ledgerNoVolume: 'volumen desconocido',
   ledgerDay: (date, voc) => `${date}: COV ${voc}`,
   ledgerMonth: (month, voc) => `${month}: COV ${voc}`,
   ledgerRule:
     'Cuenta todo lo pesado, se tirara o no; disolventes exentos según 40 CFR 51.100(s). Un estado puede eximir menos.',
   limit: (per, limit, used, share) => `Límite ${limit} por ${per}: van ${used}, ${share}`,
   limitPer: { day: 'día', month: 'mes', year: rollingYear },
-  limitNear: 'Cerca del límite: van cuatro quintas partes.',
+  limitNear: 'Cerca del límite: ya va el 80 % o más.',
   limitOver: 'Por encima del límite que fijó el taller.',
   noLimits: 'No hay límite fijado: fijar límite-cov 300kg/mes.',
   solventNoted: (material, amount) => `${spanishMaterialName(material)}: anotados ${amount}`,
 
-  exported: (rows) => `Exportado: ${rows} anotaciones`,
+  exported: (rows) => `Exportado: ${counted(rows, 'anotación', 'anotaciones')}`,
   written: (where) => `Escrito: ${where}`,
   exportHow:
     'Una fila por anotación, horas con su zona, unidades en la cabecera. El texto que una hoja de cálculo tomaría por fórmula lleva un apóstrofo delante.',
@@ -107,9 +107,12 @@ export const spanishRecords: typeof englishRecords = {
   verified: 'El registro está entero',
   broken: 'El registro no cuadra',
   verifiedLines: (events, time) =>
-    `${events} anotaciones, la última de ${time}; cada una da su propia huella y sigue a la anterior.`,
+    `${counted(events, 'anotación', 'anotaciones')}, la última de ${time}; cada una da su propia huella y sigue a la anterior.`,
   verifiedEmpty: 'Todavía no hay nada anotado.',
-  givenFound: (count) => `${count} huellas dadas en resúmenes y hojas de ruta siguen donde estaban.`,
+  givenFound: (count) =>
+    count === 1
+      ? '1 huella dada en un resumen o en una hoja de ruta sigue donde estaba.'
+      : `${count} huellas dadas en resúmenes y hojas de ruta siguen donde estaban.`,
   edited: (seq, type, stream) => `La anotación ${seq} (${type}, ${stream}) fue cambiada: ya no da su propia huella.`,
   missing: (from, to) => (from === to ? `Falta la anotación ${from}.` : `Faltan las anotaciones ${from} a ${to}.`),
   replaced: (seq, type, stream) =>
@@ -123,7 +126,8 @@ export const spanishRecords: typeof englishRecords = {
   proofLimits: 'Esto muestra cambios posteriores a una huella dada. No puede mostrar lo que nunca se escribió.',
 
   backedUp: (file) => `Copiado: ${file}`,
-  backupHow: (file) => `Para recuperarlo, arrancar con --data ${file}; después, verificar.`,
+  backupStays: 'Queda en la máquina que guarda el registro, en su carpeta «copies».',
+  backupHow: 'Para recuperarlo, arrancar con la copia: --data y dónde está. Después, verificar.',
   backupFailed: (why) => `No se hizo la copia: ${why}`,
   backupRole: 'La copia de todo el registro la saca un encargado o un supervisor.',
   backupName: 'Decir un nombre de archivo sencillo, letras, cifras, punto y guion: copia viernes.sqlite.',

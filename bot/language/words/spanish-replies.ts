@@ -1,7 +1,7 @@
 // Answers to what was said, in Spanish. Short: a card is read on a phone, at arm's length.
 
 import type { englishReplies } from './english-replies.ts';
-import { atTime, spanishMethods, spanishPlace } from './spanish-names.ts';
+import { atTime, spanishMethods, spanishPlace, theTime, withAmount } from './spanish-names.ts';
 import { spanishRingName } from './spanish-rings.ts';
 
 const seenAs = { thick: 'espesa', gelled: 'gelificada' };
@@ -17,12 +17,12 @@ export const spanishReplies: typeof englishReplies = {
     `Relación desviada ${error}; la ficha admite ${tolerance} arriba o abajo. Marcado como desviación.`,
   ratioWithin: (tolerance) => `Dentro del ${tolerance} de la ficha.`,
   notThePlan: (said, planned) => `${said} en total, y lo previsto eran ${planned}. Mirar la báscula y su unidad.`,
-  countsSince: (time) => `Cuenta desde ${time}. Si se vertió antes de anotarlo, moverlo.`,
+  countsSince: (time) => `Cuenta desde ${theTime(time)}. ¿Se vertió antes de anotarlo? Mover la hora.`,
   potLifeFromContact: 'La vida útil corre desde el primer contacto, agitado incluido.',
   stirring: (batch) => `Mezcla ${batch}: agitador en marcha`,
   stopped: (batch) => `Mezcla ${batch}: agitador parado`,
   stirGivenEnough: 'Agitado cumplido. Ahora, filtrar.',
-  stirStillWanted: (minutes) => `Faltan ${minutes} de agitado.`,
+  stirStillWanted: (minutes) => `${withAmount('Falta', 'Faltan', minutes)} de agitado.`,
   filtered: (batch) => `Mezcla ${batch}: filtrada, en uso`,
   sayCoat: (batch) => `Decir cada capa al acabarla: aplicar impulsor-7 ${batch} pistola.`,
   thick: (batch, seen) => `Mezcla ${batch}: ${seenAs[seen]}, se acabó su vida útil`,
@@ -33,7 +33,7 @@ export const spanishReplies: typeof englishReplies = {
   newPart: (part) => `${part} es nueva aquí: no se sabe el metal, la pared ni el calor que aguanta.`,
   flashing: 'Corre el oreo. Cumplido el mínimo, tocarla y decir seca.',
   dry: (part) => `${part}: seca al tacto`,
-  dryEarly: (time) => `El oreo mínimo llega hasta ${time}; el curado espera.`,
+  dryEarly: (time) => `El oreo mínimo dura hasta ${theTime(time)}; el curado espera.`,
   nextCure: 'Ahora, curado.',
   curing: (part, way) => `${part}: en curado (${way === 'oven' ? 'horno' : 'sala'})`,
   ovenClock: (temperature) =>
@@ -53,7 +53,7 @@ export const spanishReplies: typeof englishReplies = {
   surfaceRead: (place) => `Superficie, ${spanishPlace(place)}`,
   nightRead: (place) => `Mínima desde la última lectura, ${spanishPlace(place)}`,
   lastAir: (time) => `Aire leído ${atTime(time)}.`,
-  batchMoves: (batch, time) => `Mezcla ${batch}: tiempo de mezclado cumplido ${atTime(time)}.`,
+  batchMoves: (batch, time) => `Mezcla ${batch}: el tiempo de mezclado se cumple ${atTime(time)}.`,
   batchPotEnds: (batch, time) => `Mezcla ${batch}: la vida útil acaba ${atTime(time)}.`,
   noFigure: 'Aquí la ficha no da dato:',
   heard: 'Enterado',
@@ -71,7 +71,7 @@ export const spanishReplies: typeof englishReplies = {
   recordedDespite: (reason) => `Anotado y marcado como desviación: ${reason}`,
   nowDeviates: (what, reason) => `Ahora es desviación: ${what}. ${reason}`,
   stirPastPot: (time) =>
-    `Así la vida útil acaba antes que el agitado: terminar antes de ${time}. Calentar la sala, o hacer otra mezcla.`,
+    `Así la vida útil acaba antes que el agitado: terminar antes de ${theTime(time)}. Calentar la sala, o hacer otra mezcla.`,
   humidityNotRead: 'Humedad sin leer: no se compara con la ficha.',
   potOver: 'vida útil terminada, por vaciar',
   happenedAt: (time, late) => `Pasó ${atTime(time)}, anotado ${late} después.`,
@@ -82,18 +82,18 @@ export const spanishReplies: typeof englishReplies = {
   nothingRecorded: 'No se ha anotado nada.',
   notRecorded: 'Sin anotar',
   storeFailed:
-    'No se pudo escribir el registro. Repítalo; que nadie cuente con ello hasta que diga anotado. Se avisa al encargado.',
-  failed: 'Algo falló por dentro. No se ha anotado nada; repítalo, por favor.',
+    'No se pudo escribir el registro. Repítalo; que nadie lo dé por hecho hasta que aquí diga Anotado. Se avisa al encargado.',
+  failed: 'Hubo un error interno. No se ha anotado nada; repítalo, por favor.',
   recordFails: 'No se puede escribir el registro',
   storeFailedNotice: 'Los avisos salen de memoria hasta que se pueda escribir otra vez.',
   ringLate: (minutes, why) => `Con ${minutes} de retraso: ${why}.`,
   ringRepeat: 'Puede que ya se dijera: el primer intento quedó sin respuesta.',
   ringAgain: (ring) => `Aviso ${ring}: nadie ha contestado.`,
-  ringMoved: 'Avisa otra vez: ha cambiado su hora.',
+  ringMoved: 'Avisa otra vez: cambió su hora.',
   ringUnrecorded: 'Avisa de memoria: no se puede escribir el registro.',
   wasDue: (time) => `Tocaba ${atTime(time)}.`,
-  askReading: 'Leer la temperatura y decirla: en el registro falta con qué comprobar el tiempo.',
-  askNight: 'Decir la mínima del tiempo sin lecturas: noche 16C.',
+  askReading: 'Leer la temperatura y anotarla: lo que hay en el registro no basta para comprobar el tiempo.',
+  askNight: 'Decir la mínima del tiempo que nadie leyó: noche 16C.',
   askPartReading: 'Ninguna lectura en la pieza lo comprueba. Decir sonda con lo que marque la propia pieza.',
   now: 'Ahora',
   nothingRuns: 'No hay nada en marcha. Empezar con aire 24C 48%, después mezclar 2,4kg.',
@@ -117,22 +117,22 @@ export const spanishReplies: typeof englishReplies = {
   helpRules: 'A qué pone reparos, y de quién es la regla:',
   helpRule: (what, source, liftedBy) => `${what}: ${source}; ${liftedBy}`,
   liftedBy: {
-    lead: 'un encargado lo puede permitir antes, con permiso y un motivo',
-    supervisor: 'un supervisor lo puede permitir antes, con permiso y un motivo',
+    lead: 'un encargado lo puede permitir antes: permiso y el motivo',
+    supervisor: 'un supervisor lo puede permitir antes: permiso y el motivo',
     nobody: 'nadie lo puede permitir antes',
   },
   howToLeave: 'Para salir',
   howToLeaveLines: ['Pulsar Ctrl-D. Lo anotado se conserva; cuando esto acaba, aquí no sale ningún aviso.'],
-  waiting: (time) => `En espera hasta ${time}`,
+  waiting: (time) => `En espera hasta ${theTime(time)}`,
   cannotWait: 'Aquí el reloj corre solo.',
   noSuchTap: (id, ids) => `No hay botón ${id} en su última tarjeta${ids === '' ? '' : `; están ${ids}`}.`,
   greeting: 'Batchbell',
   greetingLines: [
-    'Lleva la cuenta, los cálculos y el registro de una mezcla.',
+    'Lleva los tiempos, los cálculos y el registro de cada mezcla.',
     'Para empezar: aire 24C 48%   después   mezclar 2,4kg   después   pesar 1 1201g 1198g',
     'Ayuda: ayuda.   Salir: Ctrl-D.',
   ],
-  sheetFaults: (faults) => `Estas fichas tienen fallos y no abren mezclas: ${faults}`,
+  sheetFaults: (faults) => `Estas fichas tienen errores y no abren mezclas: ${faults}`,
   caution:
     'Batchbell avisa y registra. No es un medidor de gases, ni un enclavamiento, ni un permiso, y no sustituye las instrucciones escritas ni las fichas de datos de seguridad del producto, el programa de su empresa, las normas locales ni el criterio de un técnico habilitado.',
 };

@@ -19,12 +19,12 @@ export const spanishRings: Readonly<Record<ReminderKind, RingWords>> = {
     act: 'Su tiempo no corre. Arrancarlo otra vez, o decir por qué no.',
   },
   'pot-half': {
-    title: (name) => `Mezcla ${name}: va la mitad de la vida útil`,
+    title: (name) => `Mezcla ${name}: ya pasó la mitad de la vida útil`,
     act: 'Mirarla: si está espesa o gelificada, se acabó, diga lo que diga el reloj.',
   },
   'pot-margin': {
-    title: (name) => `Mezcla ${name}: ir acabando`,
-    act: 'Queda tiempo para gastarla y lavar el equipo.',
+    title: (name) => `Mezcla ${name}: acabar ya`,
+    act: 'Queda el tiempo de vaciarla y lavar el equipo.',
   },
   'pot-end': {
     title: (name) => `Mezcla ${name}: vida útil terminada`,
@@ -43,7 +43,7 @@ export const spanishRings: Readonly<Record<ReminderKind, RingWords>> = {
   },
   'temp-due': {
     title: (name) => `${name}: ya debería estar a temperatura, sin medir`,
-    act: 'Solo por el metal y la pared. Leer la pieza misma y decir sonda: su hora empieza con esa lectura.',
+    act: 'Solo por el metal y la pared. Leer la propia pieza y decir sonda: su tiempo empieza con esa lectura.',
   },
   'stage-handle': {
     title: (name) => `${name}: según la ficha, ya se puede manipular`,
@@ -51,7 +51,7 @@ export const spanishRings: Readonly<Record<ReminderKind, RingWords>> = {
   },
   'stage-service': { title: (name) => `${name}: según la ficha, ya puede entrar en servicio`, act: byKnownTime },
   'stage-full': { title: (name) => `${name}: según la ficha, resistencia completa`, act: byKnownTime },
-  handover: { title: () => 'Un relevo le espera', act: 'Leer lo que sigue en marcha y decir tomar relevo.' },
+  handover: { title: () => 'Le espera un relevo', act: 'Leer lo que sigue en marcha y decir tomar relevo.' },
   'cure-done': {
     title: (name) => `${name}: tiempo de curado cumplido`,
     act: 'Sacarla y dejarla enfriar. Tiempo cumplido no es pieza liberada.',
@@ -62,7 +62,7 @@ export const spanishRings: Readonly<Record<ReminderKind, RingWords>> = {
   },
   blanket: {
     title: (name) => `Lata ${name}: gas ahora`,
-    act: 'Tiene aire encima. Meter gas, tapar y decir inertizar.',
+    act: 'Tiene aire encima. Meter gas, tapar y decir gas puesto.',
   },
   'can-stirred': { title: (name) => `Lata ${name}: agitado cumplido`, act: 'Verter ahora, y gas sobre el resto.' },
   morning: { title: () => 'Repaso de la mañana', act: '' },
@@ -102,9 +102,9 @@ export const spanishUnproved: typeof englishUnproved = {
 
 export const spanishLate: Readonly<Record<LateWhy, string>> = {
   'was-not-running': 'el avisador no estaba en marcha',
-  'was-asleep': 'el equipo estaba dormido o le cambiaron la hora',
+  'was-asleep': 'el equipo estaba en reposo o le cambiaron la hora',
   'was-told-late': 'se anotó tarde',
-  'post-failed': 'el mensaje no salió antes',
+  'post-failed': 'el mensaje no llegó antes',
   'store-failed': 'no se podía escribir el registro',
   unknown: 'no se sabe por qué',
 };

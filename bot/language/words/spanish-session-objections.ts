@@ -38,8 +38,8 @@ export function spanishSessionObjection(objection: SessionObjection, f: Figures)
     case 'fan-not-measured': {
       const missing =
         objection.missing === 'velocity'
-          ? 'no se midió la velocidad en la cara'
-          : 'no consta la cara abierta de la cabina';
+          ? 'no se midió la velocidad frontal'
+          : 'no consta el frente abierto de la cabina';
       return `El cálculo pide ${f.flowUp(objection.asks)}, y ${missing}. ${byAssessment}`;
     }
     case 'fan-too-weak':
@@ -57,11 +57,11 @@ export function spanishSessionObjection(objection: SessionObjection, f: Figures)
 function shortOf(short: FanShort, f: Figures): string {
   switch (short.of) {
     case 'lel':
-      return `${f.flowDown(short.gives)} frente a ${f.flowUp(short.asks)} para no pasar de la parte fijada del límite de explosividad`;
+      return `da ${f.flowDown(short.gives)}, y se piden ${f.flowUp(short.asks)} para no pasar de la parte fijada del límite de explosividad`;
     case 'exposure':
-      return `${f.flowDown(short.gives)} frente a ${f.flowUp(short.asks)} para respirar sin aire suministrado`;
+      return `da ${f.flowDown(short.gives)}, y se piden ${f.flowUp(short.asks)} para respirar sin aire suministrado`;
     case 'face':
-      return `${f.speed(short.gives)} en la cara frente a ${f.speed(short.asks)}`;
+      return `${f.speed(short.gives)} de velocidad frontal, y se piden ${f.speed(short.asks)}`;
   }
 }
 

@@ -4,13 +4,13 @@
 import type { BriefLineId } from '../../../core/session/brief-lines.ts';
 import type { Gear, Qualification, Work } from '../../../core/session/session-commands.ts';
 import type { englishSession } from './english-session.ts';
-import { atTime, spanishEmergencyWord, spanishPlace, spanishSource } from './spanish-names.ts';
+import { atTime, spanishEmergencyWord, spanishPlace, spanishSource, theTime } from './spanish-names.ts';
 
 const lines: Readonly<Record<BriefLineId, string>> = {
   vessel:
     'No vale para trabajar dentro de un tanque o recipiente. Ahí manda el permiso de la empresa para espacios confinados.',
   extraction:
-    'Extracción en marcha y con la velocidad en la cara medida: al menos 0,51 m/s (100 ft/min) en la cara abierta.',
+    'Extracción en marcha y con la velocidad frontal medida: al menos 0,51 m/s (100 ft/min) en el frente abierto.',
   'supplied-air':
     'Sin extracción, como mínimo aire suministrado para todos los expuestos. Si basta con la extracción lo dicen la ficha y la evaluación escrita de la empresa.',
   downstream:
@@ -21,7 +21,7 @@ const lines: Readonly<Record<BriefLineId, string>> = {
   bonding:
     'Unir con cable los dos recipientes en cada trasvase y conectarlos a tierra: verter, agitar, pistola y lavado.',
   earthing: 'Cabina, conductos, tuberías y la propia pieza, a tierra.',
-  ignition: 'Ni llama ni nada que eche chispas a menos de 6 m (20 ft), salvo que haya tabique.',
+  ignition: 'Ni llama ni nada que eche chispas a menos de 6 m (20 ft), salvo que lo separe un tabique.',
   phones: 'Teléfonos, radios y relojes se quedan fuera: nadie escribe dentro de la zona de pistola.',
   sprinklers: 'Los recubrimientos de dos componentes solo se pulverizan en cabinas aprobadas con rociadores.',
   'hot-work': 'Los trabajos en caliente de alrededor, parados.',
@@ -42,7 +42,7 @@ const lines: Readonly<Record<BriefLineId, string>> = {
   'air-pressure': 'No sacar nunca el líquido de un recipiente con aire a presión.',
   rags: 'Los trapos, a un bote metálico cerrado que se vacía cada día o turno.',
   'wipe-solvent':
-    'Para limpiar con trapo, un disolvente que inflame a 38 °C (100 °F) o más; más bajo solo para pistolas, en la cabina y con la extracción en marcha.',
+    'Para limpiar con trapo, un disolvente con punto de inflamación de 38 °C (100 °F) o más; más bajo, solo para pistolas, en la cabina y con la extracción en marcha.',
 };
 
 const works: Readonly<Record<Work, string>> = {
@@ -58,7 +58,7 @@ const gears: Readonly<Record<Gear, string>> = { gun: 'pistola', vessels: 'recipi
 const qualifications: Readonly<Record<Qualification, string>> = {
   fit: 'prueba de ajuste',
   medical: 'reconocimiento médico',
-  training: 'formación de pistola',
+  training: 'formación de pintor',
 };
 
 const troubles: typeof englishSession.troubles = {
@@ -83,7 +83,7 @@ const troubles: typeof englishSession.troubles = {
   down: {
     title: 'Persona caída',
     section: 'Fichas de datos de seguridad: sección 4, primeros auxilios',
-    steps: ['Primero llamar al número. Mirar desde fuera qué la tumbó: vapor, gas inerte, caída, corriente.'],
+    steps: ['Primero llamar al número. Mirar desde fuera qué la tumbó: vapor, gas inerte, un golpe, la electricidad.'],
     never: ['No entrar a buscarla sin aire propio: el segundo que entra es el siguiente en caer.'],
   },
   hot: {
@@ -105,13 +105,13 @@ export const spanishSession: typeof englishSession = {
   insideVessel:
     'Dentro de un tanque: esta charla no vale. Hace falta el permiso de la empresa para espacios confinados.',
   what: (place, sheet, batch) => `${spanishPlace(place)}; ${sheet}${batch === '' ? '' : `; mezcla ${batch}`}`,
-  startsAt: (time) => `Empieza ${time}.`,
-  sprays: (people) => `Pistola: ${people}`,
-  stays: (people) => `Cerca, expuestos: ${people}`,
+  startsAt: (time) => `Empieza ${atTime(time)}.`,
+  sprays: (people) => `Con la pistola: ${people}`,
+  stays: (people) => `Cerca, con exposición: ${people}`,
   nobodyNear: 'No se nombró a nadie cerca. ¿Quién más hay? Decir cerca lia fuera, o cerca lia queda.',
-  movedOut: (people) => `Fuera: ${people}`,
-  attendant: (person) => `Fuera, con los avisos: ${person}`,
-  noAttendant: (people) => `No se nombró a nadie fuera: los avisos van a ${people}.`,
+  movedOut: (people) => `Salen de la zona: ${people}`,
+  attendant: (person) => `Vigila desde fuera, con los avisos: ${person}`,
+  noAttendant: (people) => `No se nombró a nadie que vigile desde fuera: los avisos van a ${people}.`,
   acknowledged: (person, time, witness) =>
     `Leída por ${person}, ${time}${witness === undefined ? '' : `, ante ${witness}`}`,
   notAcknowledged: (people) =>
@@ -120,14 +120,14 @@ export const spanishSession: typeof englishSession = {
     'Extracción: nadie ha dicho nada. Decir extracción sí 0,6m/s, extracción sí (sin medir) o extracción no.',
   extractionOff: (by, time) => `Extracción: no, según ${by} ${atTime(time)}`,
   extractionOn: (velocity, by, time) => `Extracción: en marcha, ${velocity}, según ${by} ${atTime(time)}`,
-  notMeasured: 'velocidad en la cara sin medir',
+  notMeasured: 'velocidad frontal sin medir',
   suppliedNotSaid: 'Aire suministrado: nadie ha dicho nada. Decir suministrado sí, o suministrado no.',
   supplied: (yes, by, time) => `Aire suministrado: ${yes ? 'sí' : 'no'}, según ${by} ${atTime(time)}`,
   outOfDate: (person, what, until) => `Caducado: ${what} de ${person}, ${until}`,
-  undated: (person, what) => `Sin fecha conocida: ${what} de ${person}`,
+  undated: (person, what) => `Sin fecha anotada: ${what} de ${person}`,
   noSpray: (sheet) => `La ficha ${sheet} no da tiempo máximo de pistola ni disolventes: preguntar al fabricante.`,
   lapses: (spell) =>
-    `Deja de valer con persona, mezcla, cabina o turno nuevos${spell === '' ? '' : `, y a los ${spell} de empezar la pistola`}.`,
+    `Deja de valer si cambia la persona, la mezcla, la cabina o el turno${spell === '' ? '' : `, y ${spell} después de empezar la pistola`}.`,
   emergencyNotSet: 'Faltan los teléfonos del taller. Decir fijar emergencia teléfono, y los números.',
   emergencyCall: (text) => `Teléfonos: ${text}`,
   allAcknowledged: 'Leída por todos los expuestos.',
@@ -143,14 +143,14 @@ export const spanishSession: typeof englishSession = {
   flushSequence: (steps, source) => `Lavar con ${steps} (${spanishSource(source)}).`,
   noFlushOnSheet: 'La ficha no da lavado: usar lo que diga el fabricante.',
   flushConflict: (flush, coating) =>
-    `Inflaman antes que los disolventes del propio recubrimiento (${coating}): ${flush}. La norma pide un disolvente de lavado que no inflame antes; la secuencia de la ficha dice otra cosa. Decide la empresa.`,
+    `Punto de inflamación más bajo que el de los disolventes del propio recubrimiento (${coating}): ${flush}. La norma pide un disolvente de lavado que no lo tenga más bajo; la secuencia de la ficha dice otra cosa. Decide la empresa.`,
   ragsIn: 'filtros y trapos en su bote cerrado',
   closed: 'cerrada',
-  fanUntil: (time) => `Dejar la extracción en marcha hasta ${time}.`,
+  fanUntil: (time) => `Dejar la extracción en marcha hasta ${theTime(time)}.`,
   stillToDo: (what) => `Falta: ${what}.`,
   todo: { gun: 'lavar la pistola', vessels: 'lavar los recipientes', rags: 'filtros y trapos a su bote cerrado' },
   neverSprayed: 'No se usó la pistola en ella.',
-  sumOnly: 'Que el cálculo dé no es haberlo comprobado. Nadie leyó un medidor de gases.',
+  sumOnly: 'Que salga el cálculo no es haberlo comprobado. Nadie leyó un medidor de gases para esto.',
   sumTerms: (share, factor, assumed) =>
     `Para quedar por debajo del ${share} del límite inferior de explosividad; factor de mezcla de aire ${factor}${assumed ? ', supuesto: nadie lo ha fijado' : ''}.`,
   wholePot: 'Nadie dijo cuánto se pinta por hora: se supone la mezcla entera.',
@@ -160,12 +160,12 @@ export const spanishSession: typeof englishSession = {
     'Ni la ficha ni un cálculo dicen cuánto sigue la extracción: dejarla hasta que no quede nada húmedo en la cabina.',
   noSum: 'Sin cálculo: la ficha no da disolventes, o nadie sabe cuánto se pinta.',
   noBooth: (place) =>
-    `No consta la cara abierta (${spanishPlace(place)}): decir fijar cabina ${spanishPlace(place)} 4m2.`,
-  withoutFigure: (solvents) => `Fuera de la cuenta, por no haber leído un dato publicado: ${solvents}.`,
-  fanNotMeasured: 'No se sabe lo que da el ventilador.',
+    `No consta el frente abierto (${spanishPlace(place)}): decir fijar cabina ${spanishPlace(place)} 4m2.`,
+  withoutFigure: (solvents) => `No entran en la cuenta, por falta de un dato publicado: ${solvents}.`,
+  fanNotMeasured: 'No se sabe el caudal que da el ventilador.',
   worstOven: 'Contado como si todo el disolvente saliera en el horno.',
-  oven: (mass, temperature) => `Carga de horno: ${mass} en húmedo, ${temperature}`,
-  purge: (gas, amount, room) => `${gas === 'argon' ? 'Argón' : 'Nitrógeno'}: ${amount} sueltos en ${room}`,
+  oven: (mass, temperature) => `Carga del horno: ${mass} en húmedo, ${temperature}`,
+  purge: (gas, amount, room) => `${gas === 'argon' ? 'Argón' : 'Nitrógeno'}: ${amount} soltados en ${room}`,
   purgeMixed: 'Bien mezclado y sin aire nuevo. Lo que se respira solo lo sabe un medidor.',
   purgeDeficient: (limit) => `Por debajo del ${limit}: falta oxígeno. No entra nadie sin el permiso de la empresa.`,
   settles: 'El argón se queda abajo: cerca del suelo y en fosos hay menos oxígeno que este.',
@@ -175,7 +175,7 @@ export const spanishSession: typeof englishSession = {
   shopSteps: (text) => `Aquí: ${text}`,
   shopStepsNotSet: (field) => {
     const word = spanishEmergencyWord(field);
-    return `Faltan los pasos del taller: decir fijar emergencia ${word}, y las palabras.`;
+    return `Faltan los pasos del taller: decir fijar emergencia ${word}, y los pasos.`;
   },
   told: (people) => `Avisados: ${people}`,
   note: (text) => `Se dijo: ${text}`,
@@ -184,7 +184,7 @@ export const spanishSession: typeof englishSession = {
   anonymous: 'No queda ningún nombre.',
   bellTest: (people) => `Prueba de avisos: ${people}`,
   bellLines:
-    'Suena en el teléfono de cada uno, y cada uno dice enterado en el suyo. A quien no conteste se le nombra al encargado.',
+    'Suena en el teléfono de cada uno, y cada uno dice enterado en el suyo. El encargado sabrá quién no contestó.',
   qualified: (person, what, until) => `${what} de ${person}: hasta ${until}`,
   near: (people, goes) => `${people}: ${goes}`,
   goes: { sprays: 'con la pistola', stays: 'cerca, con exposición', out: 'fuera' },

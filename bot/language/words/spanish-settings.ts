@@ -1,6 +1,6 @@
 // What can be set, in Spanish: its name, and what it can be set to.
 
-import type { Setting } from '../../../core/crew/setting.ts';
+import type { Setting } from '../../../core/crew/crew-commands.ts';
 import type { englishSettings } from './english-settings.ts';
 
 const names: Readonly<Record<Setting['name'], string>> = {
@@ -13,6 +13,7 @@ const names: Readonly<Record<Setting['name'], string>> = {
   crew: 'Cuadrilla',
   zone: 'Zona horaria',
   'crew-language': 'Idioma de la cuadrilla',
+  'crew-units': 'Unidades de la cuadrilla',
   role: 'Puesto',
   units: 'Unidades',
   language: 'Su idioma',
@@ -33,5 +34,11 @@ export const spanishSettings: typeof englishSettings = {
   units: { metric: 'métricas', us: 'EE. UU.' },
   rings: { thread: 'en el hilo de la mezcla', direct: 'por mensaje directo' },
   languages: { en: 'English', es: 'Español' },
-  role: (person, role) => `${person}, ${role}`,
+  hints: {
+    zone: 'Europe/Madrid, o solo la ciudad',
+    quiet: '22-6. Lo urgente avisa igual. Vacío: sin silencio.',
+    rings: 'Adónde le llegan los avisos.',
+    'crew-language': 'El del mensaje de cada mezcla, que leen todos. Cada uno puede tener otro para sus respuestas.',
+  },
+  role: (person, role) => `${person} (${role})`,
 };

@@ -3,8 +3,8 @@
 //
 //   batch mezcla · lot lote · can lata · Part A/B Parte A/B · part pieza · job orden · vessel recipiente
 //   stir agitado · stirrer agitador · induction inducción · pot life vida útil · ratio relación · left-over sobrante
-//   thick espesa · gelled gelificada · waste residuo · blanket inertizar (gas) · headspace espacio de cabeza
-//   coat capa, aplicar, recubierta · flow colada · dip inmersión · brush brocha · roller rodillo · spray pistola · touch up retocar
+//   thick espesa · gelled gelificada · waste residuo · blanket gas puesto · headspace espacio libre
+//   coat capa, aplicar, recubierta · flow vertido · dip inmersión · brush brocha · roller rodillo · spray pistola · touch up retocar
 //   wet/dry film película húmeda/seca · flash-off oreo · dry to touch seca al tacto · open time tiempo abierto
 //   recoat window ventana de repintado · cure curado · oven horno · room sala · booth cabina
 //   surface superficie · profile perfil · dew point punto de rocío · salts sales · dust polvo
@@ -12,6 +12,7 @@
 //   sheet ficha · record registro · entry anotación · hash huella · ring aviso · snooze aplazar · heard enterado
 //   crew cuadrilla · lead encargado · shift turno · handover relevo · permit permiso
 //   brief charla · acknowledge leída · extraction extracción · supplied air aire suministrado · flush lavar
+//   face velocity velocidad frontal · open face frente abierto · weighing pesaje · stir in the can agitar lata
 //   solvent disolvente · VOC COV · near miss casi accidente · rub dobles frotes · coupon probeta
 
 import type { BatchPhase } from '../../../core/batch/batch.ts';
@@ -54,7 +55,7 @@ const facts: Readonly<Record<FactId, string>> = {
   humidity: 'Humedad',
   'dew-point': 'Punto de rocío',
   'surface-temperature': 'Superficie',
-  spread: 'Sobre el punto de rocío',
+  spread: 'Por encima del punto de rocío',
   'night-lowest': 'Mínima',
   'flash-least-at': 'Oreo, mínimo hasta',
   'flash-most-at': 'Oreo, máximo hasta',
@@ -64,12 +65,12 @@ const facts: Readonly<Record<FactId, string>> = {
   'recoat-closes-at': 'Repintar hasta',
   'part-temperature': 'Pieza',
   'cure-given': 'Curado que lleva',
-  'cure-done-at': 'Tiempo de curado cumplido',
+  'cure-done-at': 'Fin del tiempo de curado',
   'temp-due-at': 'A temperatura, estimado',
   'stage-handle-at': 'Se puede manipular desde',
   'stage-service-at': 'Servicio según la ficha desde',
   'stage-full-at': 'Resistencia completa desde',
-  'door-openings': 'Veces que se abrió la puerta',
+  'door-openings': 'Aperturas de puerta',
   'door-open': 'Puerta abierta, en total',
   'part-wall': 'Pared',
   'part-area': 'Área',
@@ -80,7 +81,7 @@ const facts: Readonly<Record<FactId, string>> = {
   'film-highest': 'Máxima',
   'left-over': 'Sobrante',
   'can-left': 'Queda en la lata',
-  headspace: 'Espacio de cabeza',
+  headspace: 'Espacio libre',
   'gas-needed': 'Gas que pide',
   'blanket-by': 'Gas antes de',
   'can-stir-wanted': 'Agitar en su lata',
@@ -118,11 +119,11 @@ const facts: Readonly<Record<FactId, string>> = {
   'air-for-lel': 'Aire contra incendio',
   'air-for-exposure': 'Aire para respirar',
   'fan-gives': 'El ventilador da',
-  'fan-over-lel': 'Da/pide, incendio',
-  'fan-over-exposure': 'Da/pide, respirar',
-  'fan-over-oven': 'Da/pide, horno',
-  'face-velocity': 'Velocidad en la cara',
-  'face-least': 'Velocidad en la cara, mínimo',
+  'fan-over-lel': 'Caudal da/pide, incendio',
+  'fan-over-exposure': 'Caudal da/pide, respirar',
+  'fan-over-oven': 'Caudal da/pide, horno',
+  'face-velocity': 'Velocidad frontal',
+  'face-least': 'Velocidad frontal, mínima',
   'lel-share': 'Parte del límite de explosividad',
   'mixing-factor': 'Factor de mezcla de aire',
   'spell-ends-at': 'Fin del tiempo de pistola',
@@ -149,15 +150,15 @@ const facts: Readonly<Record<FactId, string>> = {
 
 const buttons: Readonly<Record<ButtonId, string>> = {
   happened: 'Ya se hizo',
-  numbers: 'Los números del taller…',
+  numbers: 'Teléfonos del taller…',
   'minus-5': '5 min antes',
   'minus-10': '10 min antes',
   gas: 'Gas a mano',
   whole: 'Lata entera ahora',
-  blanket: 'Con gas',
+  blanket: 'Gas puesto',
   lid: 'Destapada',
   check: 'Revisada: se usa',
-  prestir: 'Agitándose en la lata',
+  prestir: 'Agitando en lata',
   discard: 'Desechar…',
   'weigh-a': 'Parte A…',
   'weigh-b': 'Parte B…',
@@ -171,7 +172,7 @@ const buttons: Readonly<Record<ButtonId, string>> = {
   stop: 'Agitador parado',
   stir: 'Agitador en marcha',
   filter: 'Filtrada',
-  coat: 'Capa dada…',
+  coat: 'Capa aplicada…',
   thick: 'Espesa',
   empty: 'Vaciada',
   surface: 'Superficie…',
@@ -202,13 +203,13 @@ const buttons: Readonly<Record<ButtonId, string>> = {
   'flush-step': 'Lavada con',
   flush: 'Pistola lavada',
   vessels: 'Recipientes lavados',
-  rags: 'Trapos y filtros en su bote',
+  rags: 'Trapos y filtros al bote',
   close: 'Cerrar la sesión',
   brief: 'Charla',
   vent: 'Cálculo del aire',
   undo: 'Deshacer',
   air: 'Aire…',
-  night: 'Mínima de la noche…',
+  night: 'Mínima nocturna…',
   day: 'El día',
   'whole-day': 'El día entero',
   trace: 'Rastrear',
@@ -218,6 +219,7 @@ const buttons: Readonly<Record<ButtonId, string>> = {
   verify: 'Verificar',
   meant: 'Quería decir',
   again: 'Repetirlo',
+  'ask-again': 'Pedirlo otra vez',
 };
 
 const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>> = {
@@ -231,7 +233,7 @@ const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>> = {
   flashing: 'en oreo',
   dry: 'seca, espera el curado',
   curing: 'en curado',
-  cured: 'fuera de curado',
+  cured: 'salió de curado',
   released: 'liberada',
 };
 

@@ -1,7 +1,7 @@
 // One post of the conversation: the line that was said, and its card. What is others' own stands folded, in one line.
 
 import { html } from 'hono/html';
-import type { Card } from '../../cards/card.ts';
+import { type Card, fileNameOf } from '../../cards/card.ts';
 import { isRoundedUp, ringLabel } from '../../cards/ring-label.ts';
 import { isFor, type Post, ringsFor } from '../conversation.ts';
 import { openTapHtml, tapHtml } from './tap-html.ts';
@@ -32,16 +32,16 @@ function cardHtml({ n, answer }: Post, viewer: Viewer): Html {
   return html`<article class="card ${card.tone} ${kind}" data-code="${answer.code ?? ''}">
 <header><span class="hole">${mark(card)}</span><h2>${card.title}</h2><p class="when">${stands === '' ? '' : html`<span class="kind">${stands}</span> `}<time datetime="${answer.at}">${time}</time></p></header>
 ${card.facts.length === 0 ? '' : html`<dl>${card.facts.map((fact) => html`<div data-fact="${fact.id}"><dt>${fact.label}</dt><dd>${unbroken(fact.shown)}</dd></div>`)}</dl>`}
-${card.lines.map((line) => html`<p>${lineHtml(line, card, viewer)}</p>`)}
+${paperHtml(card, viewer)}${card.lines.map((line) => html`<p>${unbroken(line)}</p>`)}
 ${card.hazards.map(({ text, source }) => html`<p class="hazard"><b>!</b> ${text} <small>(${source})</small></p>`)}
 ${imageHtml(card, viewer)}${tapsHtml(card, n, viewer)}${nextHtml(card, answer.at, viewer)}</article>`;
 }
 
-/** Where the machine keeps a paper is nothing to a phone: there it is fetched. */
-function lineHtml(line: string, { paper }: Card, { paperLink }: Viewer): Html | string {
-  if (paper === undefined || !line.endsWith(`/${paper}`)) return unbroken(line);
-  const name = paper.slice(paper.indexOf('/') + 1);
-  return html`<a class="paper" href="${paperLink(paper)}" download="${name}">${name}</a>`;
+/** A phone fetches it, wherever the machine keeps it. */
+function paperHtml({ paper }: Card, { paperLink }: Viewer): Html | '' {
+  if (paper === undefined) return '';
+  const name = fileNameOf(paper);
+  return html`<p><a class="paper" href="${paperLink(paper)}" download="${name}">${name}</a></p>`;
 }
 
 /** The tone as a word for who hears the page, and as a shape: never colour alone. */

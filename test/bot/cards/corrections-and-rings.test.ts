@@ -21,6 +21,7 @@ const crewFile: CrewFile = {
   name: 'Invented crew',
   zone: 'UTC',
   language: 'en',
+  units: 'metric',
   people: [
     { name: 'ada', role: 'lead', language: 'en', units: 'metric' },
     { name: 'bo', role: 'crew', language: 'en', units: 'us' },
@@ -34,7 +35,7 @@ const silence: Log = { info: () => undefined, error: () => undefined };
 async function said(...lines: readonly string[]) {
   const clock = virtualClock(epochMs(Date.UTC(2026, 2, 2, 8)));
   const rings: Answer[] = [];
-  const { host, ringer } = wire({
+  const { host, overview, ringer } = wire({
     ...{ store: openSqliteStore(':memory:'), clock, log: silence, crewFile, shelf: demoShelf },
     frontEnd: {
       tell: async (answer) => {
@@ -44,7 +45,7 @@ async function said(...lines: readonly string[]) {
       wasTold: async () => 'no',
     },
   });
-  const terminal = createTerminal({ host, clock, crewFile, as: 'ada' });
+  const terminal = createTerminal({ host, overview, clock, crewFile, as: 'ada' });
   const answers: (Answer | undefined)[] = [];
   for (const [i, line] of lines.entries()) {
     const { answer, waitUntil } = await terminal.say(line, i + 1);

@@ -27,8 +27,8 @@ function talk() {
     error: (event: string, details?: object) => expect.fail(`${event} ${JSON.stringify(details)}`),
   };
   const store = openSqliteStore(':memory:');
-  const { host, ringer } = wire({ store, clock, log, crewFile: demoCrew, shelf: demoShelf, frontEnd });
-  const terminal = createTerminal({ host, clock, crewFile: demoCrew, as: 'omar' });
+  const { host, overview, ringer } = wire({ store, clock, log, crewFile: demoCrew, shelf: demoShelf, frontEnd });
+  const terminal = createTerminal({ host, overview, clock, crewFile: demoCrew, as: 'omar' });
   let lines = 0;
   const say = async (line: string): Promise<Answer> => {
     lines += 1;

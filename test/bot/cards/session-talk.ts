@@ -32,8 +32,8 @@ export function sessionTalk(file = ':memory:', crewFile: CrewFile = sprayCrew) {
     error: (event: string, details?: object) => expect.fail(`${event} ${JSON.stringify(details)}`),
   };
   const store = openSqliteStore(file);
-  const { host, ringer } = wire({ store, clock, log, crewFile, shelf: demoShelf, frontEnd });
-  const terminal = createTerminal({ host, clock, crewFile, as: 'omar' });
+  const { host, overview, ringer } = wire({ store, clock, log, crewFile, shelf: demoShelf, frontEnd });
+  const terminal = createTerminal({ host, overview, clock, crewFile, as: 'omar' });
   let lines = 0;
   const say = async (line: string): Promise<Answer> => {
     lines += 1;

@@ -12,8 +12,7 @@ import {
   type Stance,
   solventUses,
 } from '../../../core/commands.ts';
-import { roles } from '../../../core/crew/role.ts';
-import { ringsTo } from '../../../core/crew/setting.ts';
+import { ringsTo, roles } from '../../../core/crew/crew-commands.ts';
 import {
   celsius,
   epochMs,
@@ -88,13 +87,15 @@ const setting = fc.oneof(
   fc.record({ name: only('sheet'), sheet }),
   fc.record({ name: only('air-limit'), minutes: figure(1, 10_080) }),
   fc.record({ name: only('digest'), hour: fc.integer({ min: 0, max: 23 }) }),
-  fc.record({ name: only('units'), units: fc.constantFrom('metric', 'us') }),
+  fc.record({ name: fc.constantFrom('units', 'crew-units'), units: fc.constantFrom('metric', 'us') }),
   fc.record({ name: only('crew'), crewName: ownWords }),
   fc.record({ name: only('zone'), zone: fc.constantFrom(...Intl.supportedValuesOf('timeZone'), 'UTC') }),
   fc.record({
     name: only('role'),
-    person: fc.constantFrom('kari', 'Ana María', 'lead'),
-    role: fc.constantFrom(...roles),
+    given: fc.array(
+      fc.record({ person: fc.constantFrom('kari', 'Ana María', 'lead'), role: fc.constantFrom(...roles) }),
+      { minLength: 1, maxLength: 3 },
+    ),
   }),
   fc.record({ name: fc.constantFrom('language', 'crew-language'), language: fc.constantFrom(...languages) }),
   fc.record({ name: only('rings'), rings: fc.constantFrom(...ringsTo) }),

@@ -152,7 +152,10 @@ export const spanishLines: readonly ThumbTypedLine[] = [
   }),
   act('fijar límite-aire 3h', { verb: 'set', setting: { name: 'air-limit', minutes: minutes(180) } }),
   act('fijar zona madrid', { verb: 'set', setting: { name: 'zone', zone: 'Europe/Madrid' } }),
-  act('fijar puesto kari encargada', { verb: 'set', setting: { name: 'role', person: 'kari', role: 'lead' } }),
+  act('fijar puesto kari encargada', {
+    verb: 'set',
+    setting: { name: 'role', given: [{ person: 'kari', role: 'lead' }] },
+  }),
   act('fijar cuadrilla Nave dos', { verb: 'set', setting: { name: 'crew', crewName: 'Nave dos' } }),
   act('fijar idioma español', { verb: 'set', setting: { name: 'language', language: 'es' } }),
   act('fijar avisos directo', { verb: 'set', setting: { name: 'rings', rings: 'direct' } }),
@@ -186,8 +189,8 @@ export const spanishLines: readonly ThumbTypedLine[] = [
   miss('mzeclar 2,4kg', 'unknown-verb', 'mzeclar', 'mezclar 2,4kg'),
   miss('aplicar impeller-7 1 pistola?', 'left-over', '?', 'aplicar impeller-7 1 pistola'),
   miss('parar 1 hace 10', 'unit-missing', '10', 'parar 1 hace 10min'),
-  miss('agitar 1 a las 14:00', 'in-the-future', '14:00', 'agitar 1 a las 14:00 yesterday'),
-  // Four in the afternoon would be recorded as four in the morning.
-  miss('agitar 1 a las 4 de la tarde', 'left-over', 'tarde'),
+  miss('agitar 1 a las 14:00', 'in-the-future', '14:00', 'agitar 1 a las 14:00 ayer'),
+  // Four in the afternoon is still to come; four in the morning would have been recorded.
+  miss('agitar 1 a las 4 de la tarde', 'in-the-future', '4'),
   miss('parar 1 no', 'left-over', 'no'),
 ];

@@ -10,6 +10,7 @@ import { vocabulary, vocabularyNames } from '../../../bot/language/vocabulary.ts
 import { spanishVocabulary } from '../../../bot/language/vocabulary-spanish.ts';
 import { shopAtTen } from './shop-at-ten.ts';
 import { spanishLines } from './spanish-lines.ts';
+import { spanishSpokenLines } from './spanish-spoken-lines.ts';
 
 const shop = { ...shopAtTen, parts: [...shopAtTen.parts, 'impulsor-7'] };
 
@@ -49,7 +50,8 @@ describe('the Spanish words', () => {
 
   it('given the Spanish corpus without its accents, then every line says the same', () => {
     const meaning = (line: string): unknown => ({ ...readLine(line, shopAtTen), line: '' });
-    const plain = spanishLines.filter(({ expected }) => expected.kind !== 'misread').map(({ line }) => line);
+    const typed = [...spanishLines, ...spanishSpokenLines];
+    const plain = typed.filter(({ expected }) => expected.kind !== 'misread').map(({ line }) => line);
     const accented = plain.filter((line) => withoutAccents(line) !== line && !/["“]/.test(line));
     expect(accented.length).toBeGreaterThan(8);
     for (const line of accented) {

@@ -25,6 +25,7 @@ import { materialLines } from './material-lines.ts';
 import { sessionLines } from './session-lines.ts';
 import { utc } from './shop-at-ten.ts';
 import { spanishLines } from './spanish-lines.ts';
+import { spanishSpokenLines } from './spanish-spoken-lines.ts';
 
 export type Expected =
   | { readonly kind: 'command'; readonly command: Command; readonly at?: EpochMs; readonly stance?: Stance }
@@ -84,6 +85,7 @@ export const thumbTypedLines: readonly ThumbTypedLine[] = [
   ...materialLines,
   ...sessionLines,
   ...spanishLines,
+  ...spanishSpokenLines,
   // Mixing: units glued, spaced, capital, comma, imperial.
   act('mix 2.4kg', mix2400),
   act('mix 2.4 kg', mix2400),
@@ -392,9 +394,25 @@ export const thumbTypedLines: readonly ThumbTypedLine[] = [
   miss('set zone madrit', 'left-over', 'madrit', 'set zone Europe/Madrid'),
   miss('set zone EST', 'left-over', 'EST'),
   act('set crew Bay two', { verb: 'set', setting: { name: 'crew', crewName: 'Bay two' } }),
-  act('set role kari lead', { verb: 'set', setting: { name: 'role', person: 'kari', role: 'lead' } }),
-  act('set role lead supervisor', { verb: 'set', setting: { name: 'role', person: 'lead', role: 'supervisor' } }),
-  act('set role “Ana María” to Lead', { verb: 'set', setting: { name: 'role', person: 'Ana María', role: 'lead' } }),
+  act('set role kari lead', { verb: 'set', setting: { name: 'role', given: [{ person: 'kari', role: 'lead' }] } }),
+  act('set role lead supervisor', {
+    verb: 'set',
+    setting: { name: 'role', given: [{ person: 'lead', role: 'supervisor' }] },
+  }),
+  act('set role “Ana María” to Lead', {
+    verb: 'set',
+    setting: { name: 'role', given: [{ person: 'Ana María', role: 'lead' }] },
+  }),
+  act('set role kari lead ines supervisor', {
+    verb: 'set',
+    setting: {
+      name: 'role',
+      given: [
+        { person: 'kari', role: 'lead' },
+        { person: 'ines', role: 'supervisor' },
+      ],
+    },
+  }),
   miss('set role kari boss', 'left-over', 'boss'),
   miss('set role kari', 'incomplete', ''),
   act('set language spanish', { verb: 'set', setting: { name: 'language', language: 'es' } }),

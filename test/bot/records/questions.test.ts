@@ -1,8 +1,10 @@
 // Questions about the past in one line, over the whole program.
 
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import type { Card } from '../../../bot/cards/card.ts';
 import { cellOf } from '../../../bot/records/export-file.ts';
 import { exportColumns } from '../../../core/records/export-rows.ts';
 import { givenTheMorning, type RecordsShop } from './records-shop.ts';
@@ -16,7 +18,7 @@ beforeAll(async () => {
 });
 afterAll(() => shop.close());
 
-const written = (lines: readonly string[]): string => /Written: (.*)/.exec(lines.join('\n'))?.[1] ?? '';
+const written = ({ paper }: Card): string => join(shop.folder, paper ?? 'no paper');
 
 describe('finding a part a year later', () => {
   it.each([
@@ -83,7 +85,7 @@ describe('the solvent ledger', () => {
 describe('an export', () => {
   it('given a reference CSV reader, then stable columns, ISO times with zone, numbers as numbers, no formula', async () => {
     const { card } = await shop.say('12:02 export day csv');
-    const file = readFileSync(written(card.lines), 'utf8');
+    const file = readFileSync(written(card), 'utf8');
     const rows: Record<string, string>[] = parse(file, { columns: true, bom: true });
     expect(Object.keys(rows[0] ?? {})).toEqual([...exportColumns]);
     const weighed = rows.find(({ type }) => type === 'PartsWeighed');
@@ -107,7 +109,7 @@ describe('an export', () => {
 
   it('given JSON Lines, then every line has every column', async () => {
     const { card } = await shop.say('12:02 export day jsonl');
-    const lines = readFileSync(written(card.lines), 'utf8').trim().split('\n');
+    const lines = readFileSync(written(card), 'utf8').trim().split('\n');
     const rows = lines.map((line) => JSON.parse(line) as Record<string, unknown>);
     expect(rows.every((row) => Object.keys(row).join() === exportColumns.join())).toBe(true);
     expect(rows.find(({ type }) => type === 'FilmRead')).toMatchObject({ film_state: 'wet', film_um: '60 65 58' });

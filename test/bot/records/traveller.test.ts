@@ -1,8 +1,10 @@
 // The traveller as paper: read back from the PDF by another library.
 
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterEach, expect, it, vi } from 'vitest';
+import type { Card } from '../../../bot/cards/card.ts';
 import { givenTheMorning, type RecordsShop } from './records-shop.ts';
 
 // Charting, PDF and SQLite libraries are loaded here for the first time, on a machine that others share.
@@ -31,12 +33,12 @@ async function readPdf(
   return { pages, text: text.normalize('NFKC').replaceAll(/\s+/g, ' '), images };
 }
 
-const written = (lines: readonly string[]): string => /Written: (.*)/.exec(lines.join('\n'))?.[1] ?? '';
+const written = ({ paper }: Card): string => join(shop?.folder ?? '', paper ?? 'no paper');
 
 it('given a released part, then one page with steps, names, lots, readings, the rule by name, and the record’s hash', async () => {
   shop = await givenTheMorning();
   const { card } = await shop.say('12:00 traveller impeller-7');
-  const { pages, text, images } = await readPdf(written(card.lines));
+  const { pages, text, images } = await readPdf(written(card));
   expect(pages).toBe(1);
   expect(images).toBe(2);
   for (const wanted of [
@@ -58,7 +60,7 @@ it('given a released part, then one page with steps, names, lots, readings, the 
 it('given a corrected weight, then the paper shows what it replaced, who corrected it and why', async () => {
   shop = await givenTheMorning();
   const { card } = await shop.say('12:00 traveller impeller-7');
-  const { text } = await readPdf(written(card.lines));
+  const { text } = await readPdf(written(card));
   expect(text).toContain('weighed A 1200 g, B 1212 g');
   expect(text).toContain('corrected 2026-03-02 11:50 by omar: =SUM(1) wrong scale');
 });
@@ -67,10 +69,28 @@ it('given a job, then a page for each of its parts and none of a job whose numbe
   shop = await givenTheMorning();
   await shop.say('12:00 part lid-1 job 88');
   const { card } = await shop.say('12:01 traveller job 88');
-  const { pages, text } = await readPdf(written(card.lines));
+  const { pages, text } = await readPdf(written(card));
   expect(pages).toBe(2);
   expect(text).toContain('Traveller: lid-1');
   expect(text).not.toContain('valve-3');
+});
+
+it('given a paper, then its card names it and nowhere the folder, and its tap asks for the same again', async () => {
+  shop = await givenTheMorning();
+  const { card, text } = await shop.say('12:00 traveller job 88');
+  expect(card.paper).toBe('travellers/traveller-job-88.pdf');
+  expect(text).not.toContain(shop.folder);
+  const again = await shop.say(`12:01 ${card.paperAgain?.line}`);
+  expect(again.card.paper).toBe(card.paper);
+});
+
+it('given a job whose name is long, then its paper is a PDF by its name still', async () => {
+  shop = await givenTheMorning();
+  const job = 'hull-plates-of-the-second-dock'.repeat(6);
+  await shop.say(`12:00 part lid-1 job ${job}`);
+  const { card } = await shop.say(`12:01 traveller job ${job}`);
+  expect(card.paper).toMatch(/^travellers\/traveller-job-hull-.*\.pdf$/);
+  expect((await readPdf(written(card))).text).toContain('Traveller: lid-1');
 });
 
 it('given a part that nobody booked in, then no paper', async () => {

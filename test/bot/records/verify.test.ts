@@ -85,7 +85,8 @@ it('given a row that is no event any more, then nothing is recorded, and verify 
 it('given a copy taken while in use, then it is the same record, starts by itself, and proves', async () => {
   const first = await givenTheMorning();
   const { card } = await first.say('12:00 backup friday.sqlite');
-  const copy = /Copied: (.*)/.exec(card.title)?.[1] ?? '';
+  expect([card.title, card.copy]).toEqual(['Copied: friday.sqlite', 'friday.sqlite']);
+  const copy = `${first.folder}/copies/friday.sqlite`;
   await first.say('12:05 air 26C 50%');
   const moved = `${first.folder}/restored.sqlite`;
   copyFileSync(copy, moved);

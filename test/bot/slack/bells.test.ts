@@ -31,6 +31,26 @@ describe('a bell', () => {
     expect(rang(done).map(({ channel }) => channel)).toEqual(['DUKARI']);
   });
 
+  test('whose channel is shut reaches its people directly', async () => {
+    await stirring();
+    shop.fake.fail('chat.postMessage', { is: 'refused', error: 'is_archived' });
+    await shop.passes(102);
+    expect(rang(done).map(({ channel }) => channel)).toEqual(['DUKARI']);
+  });
+
+  test('goes on to a supervisor by user group who has never said a word', async () => {
+    const people = bayTwo.people.filter(({ role }) => role !== 'supervisor');
+    const file = { ...bayTwo, people, slackGroups: { supervisor: ['SSUP'] } };
+    shop = await openWorkshop({ crews: [{ crew: 'crew', file }] });
+    shop.fake.groups.set('SSUP', ['UMAX']);
+    shop.fake.users.set('UMAX', { name: 'Max' });
+    await shop.readsGroups();
+    await shop.types('mix 2.4kg 24C 48%');
+    await shop.types('weigh 1 1201g 1198g');
+    await shop.passes(123);
+    expect(rang(done).some(({ text }) => text.includes('<@UMAX>'))).toBe(true);
+  });
+
   test('that nobody answers goes on to the lead by mention and to the supervisor directly', async () => {
     await stirring({ ...bayTwo, people: bayTwo.people.map((person) => ({ ...person })) });
     await shop.types('mix 1kg', 'UJO');

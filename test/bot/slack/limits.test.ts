@@ -131,7 +131,13 @@ describe('what is shown, one past each limit', () => {
       batches: Array.from({ length: 60 }, (_, i) => item(i)),
     };
     const settings = makeCard('Settings', 'plain', { actions: taps(6) });
-    const view = homeView({ board: { ...emptyBoard, ...board }, settings, cans: settings, words, firstTime: true });
+    const setUp = {
+      ...{ crew: [], personal: [], who: [], leads: [], supervisors: [] },
+      mayCrew: true,
+      nobodyLeads: true,
+    };
+    const shown = { board: { ...emptyBoard, ...board }, settings, cans: settings, setUp, channel: 'C1' };
+    const view = homeView({ ...shown, words, firstTime: true });
     expect(viewComplaints(view)).toEqual([]);
     expect(JSON.stringify(view)).toContain('48 more lines');
   });

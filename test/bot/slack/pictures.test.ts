@@ -55,7 +55,7 @@ describe('a picture that does not arrive', () => {
       await shop.types('day');
       expect(shop.fake.files).toEqual([]);
       expect(shop.fake.whispers.at(-1)?.text).toMatch(/2026-03-02|Monday|The day/);
-      expect(logged.filter((line) => line.includes('picture-not-uploaded'))).toHaveLength(1);
+      expect(logged.filter((line) => line.includes('file-not-uploaded'))).toHaveLength(1);
     },
     20_000,
   );
@@ -66,7 +66,7 @@ describe('a picture that does not arrive', () => {
     await shop.types('day');
     expect(shop.fake.files).toEqual([]);
     expect(shop.fake.calls.map(({ method }) => method)).not.toContain('files.completeUploadExternal');
-    expect(logged.filter((line) => line.includes('picture-not-uploaded'))).toHaveLength(1);
+    expect(logged.filter((line) => line.includes('file-not-uploaded'))).toHaveLength(1);
   }, 20_000);
 
   test('because Slack is slow to name a place for it, lets the next message go first', async () => {

@@ -64,7 +64,7 @@ describe('where Slack is off', () => {
 });
 
 describe("the crew's file", () => {
-  test('says which channels are the crew’s, who is who, which groups give a role, who is rung directly', () => {
+  test('says which channels are the crew’s, who is who, which groups give a role', () => {
     const file = {
       people: [
         { name: 'kari', slack: 'U1' },
@@ -77,8 +77,8 @@ describe("the crew's file", () => {
       crew: 'crew',
       channels: ['C1'],
       people: [
-        { name: 'kari', slack: 'U1', direct: false },
-        { name: 'jo', slack: undefined, direct: true },
+        { name: 'kari', slack: 'U1' },
+        { name: 'jo', slack: undefined },
       ],
       groups: { lead: ['S1'] },
     });

@@ -37,6 +37,8 @@ export const Answer = z.strictObject({
     fields: z.array(z.looseObject({ id: z.string() })),
     next: z.array(z.strictObject({ key: z.string(), dueAt: iso })),
     image: z.string().nullable(),
+    /** Where the paper, export or copy lies that the card is about; nothing on any other. */
+    file: z.string().optional(),
     ping: z.array(z.string()),
   }),
   text: z.string(),

@@ -55,6 +55,17 @@ describe('a paper that was written', () => {
     expect(html).not.toContain(folder);
   });
 
+  test('is a copy of the record: it stays on the machine, and the page says no more than its name', async () => {
+    const ola = visitor(shop.address);
+    await ola.enter('Ola');
+    const { html } = (await ola.say('Ola', 'backup friday.sqlite')).body;
+    expect(html).toContain('Copied: friday.sqlite');
+    expect(html).toContain('It lies on the machine');
+    expect(html).not.toContain(folder);
+    expect(html).not.toContain('/papers/');
+    expect((await ola.request(signed('copies/friday.sqlite'))).status).toBe(404);
+  });
+
   test('is there after a restart under the same link', async () => {
     await shop.goDown();
     await shop.comeBack({ anew: true });

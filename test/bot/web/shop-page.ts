@@ -23,6 +23,7 @@ export const shopCrew: CrewFile = {
   name: 'Test crew',
   zone: 'UTC',
   language: 'en',
+  units: 'metric',
   people: [
     { name: 'Kari', role: 'crew', ...spoken },
     { name: 'Ola', role: 'lead', ...spoken },
@@ -64,7 +65,6 @@ export async function openShop({ joinCode, crew = shopCrew, notice, folder }: Sh
         picture: wired.picture,
         papers,
         crew: crew.name,
-        people: crew.people.map(({ name }) => name),
         words: wordsIn('en'),
         language: 'en',
         clock,

@@ -122,7 +122,7 @@ describe('where the sheet gives no figure', () => {
   });
 
   it('given a reading that grew too old on the way, then what came after it earns nothing until the next', async () => {
-    const shift = await given(['08:00 set air-limit 1h', ...weighedAt(24)]);
+    const shift = await given(['08:00 @omar: set air-limit 1h', ...weighedAt(24)]);
     expect(await shift.plan()).toMatchObject({ [stirDone]: '09:42' });
     await shift.when('09:42 filter 1');
     expect(shift.objections()).toMatchObject([

@@ -17,6 +17,7 @@ export const inventedCrew: CrewFile = {
   name: 'Invented crew',
   zone: 'UTC',
   language: 'en',
+  units: 'metric',
   people: [
     { name: 'kari', role: 'crew', language: 'en', units: 'metric' },
     { name: 'ada', role: 'lead', language: 'en', units: 'metric' },
@@ -160,7 +161,7 @@ export async function bellTower(crewFile: CrewFile = inventedCrew, start = '08:0
       const plan = new Map([['batch/1', []] as const, ['place/room', []] as const, ['crew/crew', []] as const]);
       const after = await real.head('crew');
       await real.commit({
-        ...{ crew: 'crew', after, envelopes: [], plan, live: new Map(), answer: undefined, now: time },
+        ...{ crew: 'crew', after, envelopes: [], plan, live: new Map(), answers: [], now: time },
       });
     },
     record: () => real.eventsAfter('crew', 0),

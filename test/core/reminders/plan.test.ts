@@ -135,7 +135,7 @@ describe('the air', () => {
   });
 
   it("given the crew's limit is two hours, then it is asked for after two", async () => {
-    const shift = await given(['08:00 set air-limit 2h', ...weighed]);
+    const shift = await given(['08:00 @omar: set air-limit 2h', ...weighed]);
     expect(await shift.plan()).toMatchObject({ 'place/room/air-due': '10:00' });
   });
 });

@@ -33,7 +33,14 @@ export function viewComplaints(view: ModalView | HomeView): readonly string[] {
     ...(modal !== undefined && view.blocks.some(({ type }) => type === 'input') && modal.submit === undefined
       ? ['a modal with inputs needs submit']
       : []),
-    ...blockComplaints(view.blocks as readonly KnownBlock[], ['header', 'section', 'input', 'actions', 'context']),
+    ...blockComplaints(view.blocks as readonly KnownBlock[], [
+      'header',
+      'section',
+      'rich_text',
+      'input',
+      'actions',
+      'context',
+    ]),
   ];
 }
 
@@ -93,6 +100,7 @@ function ofBlock(block: KnownBlock): readonly string[] {
       return [
         ...most('label', block.label.text, limits.input.label),
         ...empty(block.label.text),
+        ...most('hint', block.hint?.text ?? '', limits.input.hint),
         ...inputComplaints(block),
       ];
     case 'rich_text':
@@ -145,6 +153,9 @@ function inputComplaints({ element }: Extract<KnownBlock, { type: 'input' }>): r
       return element.is_decimal_allowed === undefined ? ['is_decimal_allowed is required'] : [];
     case 'plain_text_input':
       return atMost('max_length', element.max_length ?? 0, limits.input.text);
+    case 'conversations_select':
+    case 'multi_users_select':
+      return [];
     case 'static_select':
       return [
         ...atMost('options', element.options?.length ?? 0, limits.selectOptions),

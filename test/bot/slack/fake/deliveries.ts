@@ -76,8 +76,15 @@ export function taps({ user, trigger, responseUrl, action, actionTs, on }: TapOn
   }
 }
 
-export function submits(user: string, view: string, carried: string, values: EventOf): Payload {
-  const filled = { ...submission.view, id: view, private_metadata: carried, hash: fresh(), state: { values } };
+export interface Opened {
+  readonly id: string;
+  readonly callback: string;
+  readonly carried: string;
+}
+
+export function submits(user: string, { id, callback, carried }: Opened, values: EventOf): Payload {
+  const kept = { id, callback_id: callback, private_metadata: carried, hash: fresh() };
+  const filled = { ...submission.view, ...kept, state: { values } };
   return {
     is: 'interactive',
     body: { ...submission, user: { ...submission.user, id: user }, trigger_id: fresh(), view: filled },

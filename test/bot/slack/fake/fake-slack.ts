@@ -48,7 +48,9 @@ export interface FakeSlack extends Pick<ReturnType<typeof fakeFiles>, 'files' | 
   readonly whispers: Whisper[];
   readonly views: Map<string, ModalView>;
   readonly homes: Map<string, HomeView>;
-  readonly users: Map<string, { readonly name: string; readonly locale?: string }>;
+  readonly users: Map<string, { readonly name: string; readonly locale?: string; readonly tz?: string }>;
+  /** Channels into which nobody has invited it. */
+  readonly strange: Set<string>;
   readonly groups: Map<string, readonly string[]>;
   /** What the limits would have refused. Empty at the end of every test. */
   readonly complaints: string[];
@@ -77,7 +79,8 @@ export async function startFakeSlack(now: () => number): Promise<FakeSlack> {
   const complaints: string[] = [];
   const views = new Map<string, ModalView>();
   const homes = new Map<string, HomeView>();
-  const users = new Map<string, { name: string; locale?: string }>();
+  const users = new Map<string, { name: string; locale?: string; tz?: string }>();
+  const strange = new Set<string>();
   const groups = new Map<string, readonly string[]>();
   const { files, setFilesDown, ...filed } = fakeFiles(() => origin);
   const faults = new Map<string, Fault[]>();
@@ -130,6 +133,10 @@ export async function startFakeSlack(now: () => number): Promise<FakeSlack> {
       return { ok: true, message_ts: nextTs() };
     },
     'conversations.open': ({ users: user = '' }) => ({ ok: true, channel: { id: `D${user}` } }),
+    'conversations.info': ({ channel = '' }) =>
+      /^[CG]/.test(channel)
+        ? { ok: true, channel: { id: channel, is_member: !strange.has(channel), is_archived: false } }
+        : refused('channel_not_found'),
     'conversations.history': ({ channel }) =>
       found((message) => message.channel === channel && message.thread === undefined),
     'conversations.replies': ({ channel, ts }) =>
@@ -138,8 +145,8 @@ export async function startFakeSlack(now: () => number): Promise<FakeSlack> {
     'users.info': ({ user = '' }) => {
       const known = users.get(user);
       if (known === undefined) return refused('user_not_found');
-      const { name, locale = 'en-US' } = known;
-      return { ok: true, user: { id: user, name, locale, profile: { display_name: name, real_name: name } } };
+      const { name, locale = 'en-US', tz = 'America/New_York' } = known;
+      return { ok: true, user: { id: user, name, locale, tz, profile: { display_name: name, real_name: name } } };
     },
     'usergroups.users.list': ({ usergroup = '' }) => {
       const members = groups.get(usergroup);
@@ -257,7 +264,7 @@ export async function startFakeSlack(now: () => number): Promise<FakeSlack> {
 
   return {
     ...{ calls, messages, whispers, views, homes, files, setFilesDown },
-    ...{ users, groups, complaints, sockets, acknowledged },
+    ...{ users, groups, strange, complaints, sockets, acknowledged },
     apiUrl: `${origin}/api/`,
     fail: (method, ...more) => {
       faults.set(method, [...(faults.get(method) ?? []), ...more]);

@@ -1,7 +1,7 @@
 // A workshop with Slack: the real program over a record in memory, a clock that is moved by hand, and the stand-in for
 // Slack. Reads aloud: kari types, taps, fills in; time passes; the channel shows.
 
-import type { ActionsBlock, KnownBlock } from '@slack/types';
+import type { ActionsBlock, InputBlock, KnownBlock } from '@slack/types';
 import { expect } from 'vitest';
 import { virtualClock } from '../../../../bot/clocks.ts';
 import type { Pace } from '../../../../bot/slack/sender.ts';
@@ -160,16 +160,14 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
       const [id, view] = [...fake.views].at(-1) ?? [];
       if (id === undefined || view === undefined) throw new Error('no form is open');
       const state = Object.fromEntries(
-        view.blocks.flatMap((block) => {
-          if (block.type !== 'input' || block.block_id === undefined || !('element' in block)) return [];
-          const value = values[block.block_id];
-          const chosen = { chosen: { type: 'static_select', selected_option: { value } } };
-          return [
-            [block.block_id, block.element.type === 'static_select' ? chosen : { typed: { value: value ?? null } }],
-          ];
-        }),
+        view.blocks.flatMap((block) =>
+          block.type === 'input' && block.block_id !== undefined && 'element' in block
+            ? [[block.block_id, stateOf(block.element, values[block.block_id])]]
+            : [],
+        ),
       );
-      return deliver(submits(user, id, view.private_metadata ?? '', state));
+      const opened = { id, callback: view.callback_id ?? '', carried: view.private_metadata ?? '' };
+      return deliver(submits(user, opened, state));
     },
     /** Moves from bell to bell, as the ticker does. */
     passes: async (span: number) => {
@@ -202,16 +200,41 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
   };
 }
 
+/** What Slack holds of a field: what was filled in, else what stood there. Several people are apart by a space. */
+function stateOf(element: InputBlock['element'], filled: string | undefined) {
+  switch (element.type) {
+    case 'static_select': {
+      const value = filled ?? element.initial_option?.value;
+      return { chosen: { type: element.type, selected_option: value === undefined ? null : { value } } };
+    }
+    case 'conversations_select':
+      return { chosen: { type: element.type, selected_conversation: filled ?? element.initial_conversation ?? null } };
+    case 'multi_users_select':
+      return {
+        chosen: {
+          type: element.type,
+          selected_users: filled?.split(' ').filter(Boolean) ?? element.initial_users ?? [],
+        },
+      };
+    case 'plain_text_input':
+      return { typed: { type: element.type, value: filled ?? element.initial_value ?? null } };
+    default:
+      return { typed: { type: element.type, value: filled ?? null } };
+  }
+}
+
 function crewFileOf(file: Readonly<Record<string, unknown>>): CrewFile {
+  const language = 'en';
   const { name, zone, people } = file as unknown as { name: string; zone: string; people: CrewFile['people'] };
   return {
-    ...{ name, zone, language: 'en', digestHour: 17, escalationMinutes: minutes(10) },
+    ...{ name, zone, language, units: 'metric', digestHour: 17, escalationMinutes: minutes(10) },
     people: people.map((person) => ({
-      language: 'language' in person ? person.language : 'en',
+      language: 'language' in person ? person.language : language,
       units: 'metric',
       name: person.name,
       role: person.role,
       ...('units' in person ? { units: person.units } : {}),
+      ...('rings' in person ? { rings: person.rings } : {}),
     })),
   } as CrewFile;
 }

@@ -2,25 +2,18 @@
 
 import type { PersonName } from '../ids.ts';
 import type { Crew } from './crew.ts';
-import type { Setting } from './setting.ts';
-
-/** Each may what the one before it may, and more. */
-export const roles = ['crew', 'lead', 'supervisor'] as const;
-export type Role = (typeof roles)[number];
+import { type Role, roles, type Setting } from './crew-commands.ts';
 
 /**
  * The role that `setting` still wants of `by`; `undefined` where they may. Where nobody has the role wanted, whoever has the
  * highest that there is may: a crew without a lead can make one.
  */
-export function roleWanting(crew: Pick<Crew, 'people'>, by: PersonName, setting: Setting): Role | undefined {
+export function mayNotSettle(crew: Pick<Crew, 'people'>, by: PersonName, setting: Setting): Role | undefined {
   const rankOf = (name: PersonName) => rank(crew.people.find((person) => person.name === name)?.role ?? 'crew');
   const highest = Math.max(0, ...crew.people.map(({ role }) => rank(role)));
-  const wanted = Math.min(
-    highest,
-    setting.name === 'role'
-      ? Math.max(rank('lead'), rank(setting.role), rankOf(setting.person))
-      : rank(roleFor(setting)),
-  );
+  const ranks =
+    setting.name === 'role' ? setting.given.flatMap(({ person, role }) => [rank(role), rankOf(person)]) : [];
+  const wanted = Math.min(highest, Math.max(rank(roleFor(setting)), ...ranks));
   return rankOf(by) >= wanted ? undefined : roles[wanted];
 }
 
@@ -37,6 +30,7 @@ function roleFor({ name }: Setting): Role {
     case 'crew':
     case 'zone':
     case 'crew-language':
+    case 'crew-units':
     case 'air-limit':
     case 'lel':
     case 'mixing':

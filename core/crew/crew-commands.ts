@@ -4,7 +4,10 @@ import type { PersonName, SheetId } from '../ids.ts';
 import type { SpraySetting } from '../session/session-commands.ts';
 import type { Grams, SquareMetresPerHour } from '../units.ts';
 import type { UnitSystem } from './crew.ts';
-import type { Role } from './role.ts';
+
+/** Each may settle what the one before it may, and more. */
+export const roles = ['crew', 'lead', 'supervisor'] as const;
+export type Role = (typeof roles)[number];
 
 export type Setting =
   | { readonly name: 'sheet'; readonly sheet: SheetId }
@@ -21,9 +24,16 @@ export type Setting =
   | { readonly name: 'zone'; readonly zone: string }
   /** Of what many read at once: a batch's message, the board. */
   | { readonly name: 'crew-language'; readonly language: string }
-  | { readonly name: 'role'; readonly person: PersonName; readonly role: Role }
+  | { readonly name: 'crew-units'; readonly units: UnitSystem }
+  /** Of several at once: who settles it may by then be none of them. */
+  | { readonly name: 'role'; readonly given: readonly RoleGiven[] }
   | PersonalSetting
   | SpraySetting;
+
+export interface RoleGiven {
+  readonly person: PersonName;
+  readonly role: Role;
+}
 
 /** Of whoever says it. */
 export type PersonalSetting =

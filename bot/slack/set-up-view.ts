@@ -1,0 +1,129 @@
+// The forms that set up: the crew (name, channel, zone, who leads ...), and one's own (language, units, bells). All stands
+// filled in as it is, so that a thumb changes only what is wrong.
+
+import type { ActionsBlock, InputBlock, KnownBlock, ModalView } from '@slack/types';
+import type { SetUp, SetUpField } from '../cards/set-up.ts';
+import type { Words } from '../language/words/languages.ts';
+import { limits } from './limits.ts';
+import { plain } from './slack-text.ts';
+
+export const setUpCallback = 'set-up';
+export const setUpPrefix = 'set-up:';
+export const setUps = ['crew', 'mine'] as const;
+/** Of what: of the crew, or of whoever opened it. */
+export type SetUpOf = (typeof setUps)[number];
+
+export const channelBlock = 'channel';
+export const leadsBlock = 'leads';
+export const supervisorsBlock = 'supervisors';
+
+export interface Chosen {
+  /** `undefined`: none yet. Where the crew's file names it, it is not asked for. */
+  readonly channel: string | undefined;
+  readonly asksChannel: boolean;
+  readonly leads: readonly string[];
+  readonly supervisors: readonly string[];
+}
+
+export function setUpButtons({ mayCrew }: Pick<SetUp, 'mayCrew'>, words: Words, id: string): ActionsBlock {
+  const { setUp } = words.chat;
+  const button = (of: SetUpOf, text: string, primary: boolean) => ({
+    type: 'button' as const,
+    action_id: `${setUpPrefix}${of}`,
+    text: plain(text, limits.button.text),
+    value: of,
+    ...(primary ? { style: 'primary' as const } : {}),
+  });
+  const crew = mayCrew ? [button('crew', setUp.crewButton, true)] : [];
+  return { type: 'actions', block_id: id, elements: [...crew, button('mine', setUp.mineButton, false)] };
+}
+
+export function crewView(setUp: SetUp, chosen: Chosen, words: Words): ModalView {
+  const { chat } = words;
+  const [name, ...others] = setUp.crew;
+  const channel: InputBlock = {
+    type: 'input',
+    block_id: channelBlock,
+    optional: true,
+    label: plain(chat.setUp.channel, limits.input.label),
+    hint: plain(chat.setUp.channelHint, limits.input.hint),
+    element: {
+      type: 'conversations_select',
+      action_id: 'chosen',
+      filter: { include: ['public', 'private'], exclude_bot_users: true },
+      ...(chosen.channel === undefined ? {} : { initial_conversation: chosen.channel }),
+    },
+  };
+  return {
+    ...frame('crew', chat.setUp.crewTitle, words),
+    blocks: [
+      ...(name === undefined ? [] : [inputOf(name)]),
+      ...(chosen.asksChannel ? [channel] : []),
+      people(leadsBlock, chat.setUp.leads, chat.setUp.leadsHint, chosen.leads),
+      people(supervisorsBlock, chat.setUp.supervisors, chat.setUp.supervisorsHint, chosen.supervisors),
+      ...others.map(inputOf),
+    ],
+  };
+}
+
+export function mineView(setUp: SetUp, words: Words): ModalView {
+  return { ...frame('mine', words.chat.setUp.mineTitle, words), blocks: setUp.personal.map(inputOf) };
+}
+
+export function openingView(of: SetUpOf, words: Words): ModalView {
+  const { setUp, form } = words.chat;
+  const { submit: _, ...empty } = frame(of, of === 'crew' ? setUp.crewTitle : setUp.mineTitle, words);
+  const text = plain(form.loading, limits.section.text);
+  const blocks: KnownBlock[] = [{ type: 'section', text }];
+  return { ...empty, blocks };
+}
+
+const frame = (of: SetUpOf, title: string, words: Words) => ({
+  type: 'modal' as const,
+  callback_id: setUpCallback,
+  private_metadata: of,
+  title: plain(title, limits.view.title),
+  close: plain(words.chat.form.close, limits.view.button),
+  submit: plain(words.chat.setUp.submit, limits.view.button),
+});
+
+/** Optional: what is left empty stays as it is. */
+function inputOf(field: SetUpField): InputBlock {
+  return {
+    type: 'input',
+    block_id: field.id,
+    optional: true,
+    label: plain(field.label, limits.input.label),
+    ...(field.hint === undefined ? {} : { hint: plain(field.hint, limits.input.hint) }),
+    element: field.choices.length === 0 ? typed(field) : chosenOf(field),
+  };
+}
+
+function typed({ value }: SetUpField): InputBlock['element'] {
+  const shown = value === '' ? {} : { initial_value: value };
+  return { type: 'plain_text_input', action_id: 'typed', max_length: 60, ...shown };
+}
+
+function chosenOf({ value, choices }: SetUpField): InputBlock['element'] {
+  const options = choices
+    .filter((choice) => choice.value.length <= limits.option.value)
+    .slice(0, limits.selectOptions)
+    .map((choice) => ({ text: plain(choice.label, limits.option.text), value: choice.value }));
+  const now = options.find((option) => option.value === value);
+  return { type: 'static_select', action_id: 'chosen', options, ...(now === undefined ? {} : { initial_option: now }) };
+}
+
+function people(id: string, label: string, hint: string, users: readonly string[]): InputBlock {
+  return {
+    type: 'input',
+    block_id: id,
+    optional: true,
+    label: plain(label, limits.input.label),
+    hint: plain(hint, limits.input.hint),
+    element: {
+      type: 'multi_users_select',
+      action_id: 'chosen',
+      ...(users.length === 0 ? {} : { initial_users: [...users] }),
+    },
+  };
+}

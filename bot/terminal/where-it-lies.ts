@@ -1,0 +1,31 @@
+// A card names a paper or a copy by its name. Whoever sits at the machine is told where on it the file lies.
+
+import { type Answer, makeAnswer } from '../answer.ts';
+import type { Card } from '../cards/card.ts';
+import type { Words } from '../language/words/languages.ts';
+import type { PaperTray } from '../records/paper-tray.ts';
+
+export interface WhereItLiesNeeds {
+  readonly papers: Pick<PaperTray, 'pathOf' | 'copyPath'>;
+  readonly words: Words;
+}
+
+export function whereItLies({ papers, words }: WhereItLiesNeeds) {
+  /** Of its paper or its copy; `undefined` for a card without one. */
+  function fileOn({ paper, copy }: Card): string | undefined {
+    if (paper !== undefined) return papers.pathOf(paper);
+    return copy === undefined ? undefined : papers.copyPath(copy, true);
+  }
+
+  /** With the path as the first line of its card. */
+  function told(answer: Answer): Answer {
+    const file = fileOn(answer.card);
+    if (file === undefined) return answer;
+    return makeAnswer({
+      ...answer,
+      card: { ...answer.card, lines: [words.records.written(file), ...answer.card.lines] },
+    });
+  }
+
+  return { fileOn, told };
+}
