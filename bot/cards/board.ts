@@ -84,6 +84,7 @@ function quickTaps(t: Telling): readonly CardAction[] {
   return [
     { id: 'air', label: quick.air, line: 'air {air-temperature}C {humidity}%' },
     { id: 'mix', label: quick.mix, line: 'mix {amount}kg' },
+    { id: 'plan', label: quick.plan, line: 'plan {part-count} x {area-each}m2 {method}' },
     { id: 'now', label: quick.now, line: 'now' },
     { id: 'day', label: quick.day, line: 'day' },
     { id: 'help', label: quick.help, line: 'help' },

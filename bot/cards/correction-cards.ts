@@ -11,12 +11,13 @@ import { batchTaps, clockFacts, ratioFacts } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { wasAndIs } from './corrected.ts';
 import { partFacts, partTaps } from './part-cards.ts';
+import { ringLabel } from './ring-label.ts';
 import { spraySettingShown } from './spray-setting-shown.ts';
 import type { Telling } from './telling.ts';
 
 export function heardCard(t: Telling, { envelopes }: Recorded): Card {
   const lines = envelopes.flatMap(({ body, by }) =>
-    body.type === 'RingAnswered' ? [t.words.replies.heardKey(body.key, by)] : [],
+    body.type === 'RingAnswered' ? [t.words.replies.heardKey(ringLabel(t.words, body.key), by)] : [],
   );
   return makeCard(t.words.replies.heard, 'good', { lines });
 }

@@ -10,6 +10,7 @@ import { airFacts } from './air-facts.ts';
 import { isPotOver } from './batch-cards.ts';
 import { openCanLine } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
+import { ringLabel } from './ring-label.ts';
 import { type Telling, tap } from './telling.ts';
 
 export function nowCard(t: Telling): Card {
@@ -32,7 +33,7 @@ export function nowCard(t: Telling): Card {
     lines: [
       ...(runs.length === 0 ? [replies.nothingRuns] : runs),
       ...(isEmergencySet ? [] : [t.words.session.emergencyNotSet]),
-      ...next.map((reminder) => replies.rings(reminder.numberedKey, t.f.timeDown(reminder.dueAt))),
+      ...next.map((reminder) => replies.rings(ringLabel(t.words, reminder.numberedKey), t.f.timeDown(reminder.dueAt))),
     ],
     actions: isEmergencySet ? [] : [tap(t, 'numbers', 'set emergency call {numbers}')],
     next: next.map((reminder) => ({ key: reminder.numberedKey, dueAt: t.f.iso(reminder.dueAt) })),

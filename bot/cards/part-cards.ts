@@ -22,7 +22,11 @@ export function partTaps(t: Telling, part: Part): readonly CardAction[] {
       const again = tap(t, 'touch-up', `coat ${name} ${phase.coat.batch} ${phase.coat.method} touch-up`);
       // Dip once: no second pass of it.
       const touches = open !== undefined && t.now <= open && phase.coat.method !== 'dip';
-      return [tap(t, 'dry', `dry ${name}`), ...(touches ? [again] : [])];
+      return [
+        tap(t, 'dry', `dry ${name}`),
+        ...(touches ? [again] : []),
+        tap(t, 'wet', `wet ${name} {wet-films}um`),
+      ];
     }
     case 'dry': {
       const cure = batchOf(t.shop, part)?.sheet.cure;
@@ -39,7 +43,11 @@ export function partTaps(t: Telling, part: Part): readonly CardAction[] {
         tap(t, 'out', `out ${name}`),
       ];
     case 'cured':
-      return [tap(t, 'release', `release ${name}`), tap(t, 'hold', `hold ${name} {why}`)];
+      return [
+        tap(t, 'release', `release ${name}`),
+        tap(t, 'film', `film ${name} {dry-films}um`),
+        tap(t, 'hold', `hold ${name} {why}`),
+      ];
     case 'released':
       return [];
   }

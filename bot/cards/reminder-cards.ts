@@ -13,6 +13,7 @@ import { isMovable } from '../../core/reminders/snooze.ts';
 import type { ReminderKind } from '../../core/reminders/wish.ts';
 import { airLog, type Shop } from '../../core/shop.ts';
 import { minutesAfter, minutesBetween } from '../../core/units.ts';
+import { writeRingKey } from '../language/ring-key.ts';
 import { airFacts } from './air-facts.ts';
 import { batchTaps, blendFacts, potFacts } from './batch-cards.ts';
 import { canRing } from './can-cards.ts';
@@ -55,8 +56,8 @@ export function reminderCard(t: Telling, ringing: RingingReminder): Card {
     ],
     actions: [
       ...subject.taps,
-      tap(t, 'ok', 'ok'),
-      ...(isMovable(reminder.key) ? [tap(t, 'snooze', `snooze 5m ${reminder.key}`)] : []),
+      tap(t, 'ok', `ok ${writeRingKey(reminder.key)}`),
+      ...(isMovable(reminder.key) ? [tap(t, 'snooze', `snooze 5m ${writeRingKey(reminder.key)}`)] : []),
     ],
     hazards: subject.hazards ?? [],
     ping: reminder.to,
@@ -71,7 +72,7 @@ export function bareReminderCard(t: Telling, ringing: RingingReminder): Card {
   return makeCard(title(name), 'warn', {
     facts: lateFacts(t, ringing),
     lines: [...howItRings(t, ringing), ...(act === '' ? [] : [act])],
-    actions: [tap(t, 'ok', 'ok')],
+    actions: [tap(t, 'ok', `ok ${writeRingKey(ringing.reminder.key)}`)],
     ping: to,
   });
 }

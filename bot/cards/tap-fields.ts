@@ -11,7 +11,8 @@ export interface TapField {
   readonly label: string;
   /** As it stands behind the field in the line; empty for words. */
   readonly unit: string;
-  readonly holds: 'number' | 'words' | 'choice';
+  /** `figures`: several, apart by spaces. */
+  readonly holds: 'number' | 'figures' | 'words' | 'choice';
   /** Of a choice. */
   readonly choices: readonly string[];
 }
@@ -20,15 +21,29 @@ const field = /\{([\w-]+)\}([A-Za-z%]*)/g;
 
 export function fieldsIn(line: string, words: Words): readonly TapField[] {
   return [...line.matchAll(field)].map(([, id = '', unit = '']) => {
-    const holds = id === 'method' ? 'choice' : unit === '' ? 'words' : 'number';
     return {
       id,
       label: labelOf(id, words),
       unit,
-      holds,
+      holds: holdsOf(id, unit),
       choices: id === 'method' ? methods.map(words.names.method) : [],
     };
   });
+}
+
+/** Readings of a film come several at once; a count has no unit. */
+function holdsOf(id: string, unit: string): TapField['holds'] {
+  switch (id) {
+    case 'method':
+      return 'choice';
+    case 'wet-films':
+    case 'dry-films':
+      return 'figures';
+    case 'part-count':
+      return 'number';
+    default:
+      return unit === '' ? 'words' : 'number';
+  }
 }
 
 function labelOf(id: string, words: Words): string {
@@ -47,14 +62,16 @@ export function fillLine(line: string, values: ReadonlyMap<string, string>): str
 }
 
 /**
- * The line with what was typed behind a tap's id, in the order of its fields. Nothing typed is lost: the last field of
- * words takes all that is left, and what no field takes stays at the end for the reader.
+ * The line with what was typed behind a tap's id, in the order of its fields. Nothing typed is lost: a last field of
+ * words or of several figures takes all that is left, and what no field takes stays at the end for the reader.
  */
 export function fillInOrder(line: string, typed: readonly string[]): string {
   const rest = unitsJoined(typed);
   const [last] = [...line.matchAll(field)].slice(-1);
-  const endsInWords = last !== undefined && last[2] === '' && last[1] !== 'method';
-  const values = filled(line, (id) => (endsInWords && id === last[1] ? rest.splice(0).join(' ') : rest.shift()));
+  const [, lastId = '', lastUnit = ''] = last ?? [];
+  const holds = holdsOf(lastId, lastUnit);
+  const takesAll = last !== undefined && (holds === 'words' || holds === 'figures');
+  const values = filled(line, (id) => (takesAll && id === lastId ? rest.splice(0).join(' ') : rest.shift()));
   return [values, ...rest].join(' ').trim();
 }
 

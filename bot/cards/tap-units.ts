@@ -7,6 +7,7 @@ const pairs = [
   ['C', 'F'],
   ['kg', 'lb'],
   ['um', 'mil'],
+  ['m2', 'ft2'],
 ] as const;
 const unitsOf: Readonly<Record<UnitSystem, ReadonlyMap<string, string>>> = {
   us: new Map(pairs),

@@ -17,6 +17,18 @@ export function ringNamed(key: string): RingNamed | undefined {
   return kind === undefined ? undefined : { kind, name };
 }
 
+/** The shape that every key has, whatever its kind; without the number of its ring. */
+export function isRingKey(text: string): boolean {
+  return /^(?:batch|part|can|place)\/[^/]+\/[a-z-]+$|^session\/\d+\/[a-z-]+(?:\/\d+)?$|^crew\/[a-z]+(?:\/[^/]+)*$/.test(
+    text,
+  );
+}
+
+/** As a line holds it: in quotes where a name in it would not stay as it is. */
+export function writeRingKey(key: string): string {
+  return key === key.toLowerCase() && !/\s/.test(key) ? key : JSON.stringify(key);
+}
+
 /** Where the key does not hold the kind itself. */
 const otherNames: ReadonlyMap<string, ReminderKind> = new Map([
   ['can/stir-done', 'can-stirred'],

@@ -3,6 +3,7 @@
 
 import type { Command, Stance } from '../../core/commands.ts';
 import type { EpochMs } from '../../core/units.ts';
+import { writeRingKey } from './ring-key.ts';
 import { isoLocal } from './times/wall-clock.ts';
 import { writeAmend } from './write-amend.ts';
 import { letter, writeOpen, writeWeights } from './write-material.ts';
@@ -121,11 +122,12 @@ function writeAct(command: Command, zone: string): readonly string[] {
     case 'night':
       return [verb, written(command.lowestCelsius, 'C'), place(command.place)];
     case 'ok':
+      return [verb, command.key === undefined ? '' : writeRingKey(command.key)];
     case 'undo':
     case 'takeover':
       return [verb];
     case 'snooze':
-      return [verb, written(command.minutes, 'min'), command.key ?? ''];
+      return [verb, written(command.minutes, 'min'), command.key === undefined ? '' : writeRingKey(command.key)];
     case 'shift':
       return [verb, command.on ? 'on' : 'off'];
     case 'handover':

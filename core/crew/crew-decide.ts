@@ -18,6 +18,7 @@ import type { Shop } from '../shop.ts';
 import type { Crew } from './crew.ts';
 import type { Setting } from './crew-commands.ts';
 import { mayNotSettle, peopleFrom } from './may-settle.ts';
+import { isSameName } from './same-name.ts';
 
 export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
   const setting = asKnown(shop.crew, said.command.setting);
@@ -41,17 +42,20 @@ export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
 /** Names that the crew has, as the crew writes them; another is new, and joins by it. */
 function asKnown(crew: Crew, setting: Setting): Setting {
   if (setting.name !== 'role') return setting;
-  const nameOf = (typed: PersonName) =>
-    crew.people.find(({ name }) => name.toLowerCase() === typed.toLowerCase())?.name ?? typed;
+  const nameOf = (typed: PersonName) => crew.people.find(({ name }) => isSameName(name, typed))?.name ?? typed;
   return { ...setting, given: setting.given.map(({ person, role }) => ({ person: nameOf(person), role })) };
 }
 
-/** Answers every ring that went to the speaker and that nobody has answered; if there is none, the latest of anybody's. */
+/**
+ * Answers the bell that is named; else every ring that went to the speaker and that nobody has answered; if there is none,
+ * the latest of anybody's.
+ */
 export function decideOk(shop: Shop, said: Said<CommandOf<'ok'>>): Decision {
-  const open = ringsOpen(shop).filter((ring) => ring.rangAt <= said.at);
+  const { key } = said.command;
+  const open = ringsOpen(shop).filter((ring) => ring.rangAt <= said.at && (key === undefined || ring.key === key));
   const theirs = open.filter((ring) => ring.to.includes(said.by));
   const latest = open.toSorted((a, b) => b.rangAt - a.rangAt).slice(0, 1);
-  const answered = theirs.length > 0 ? theirs : latest;
+  const answered = key !== undefined ? open : theirs.length > 0 ? theirs : latest;
   if (answered.length === 0) return unclear({ code: 'nothing-rang' });
   const events = answered.map(
     (ring): NewEvent => ({

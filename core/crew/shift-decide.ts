@@ -6,6 +6,7 @@ import type { EventBody } from '../history.ts';
 import { crewStream, type PersonName } from '../ids.ts';
 import type { Shop } from '../shop.ts';
 import { personIn } from './crew.ts';
+import { isSameName } from './same-name.ts';
 import { waitingHandover } from './shifts.ts';
 
 export function decideShift(said: Said<CommandOf<'shift'>>): Decision {
@@ -31,8 +32,7 @@ export function decideTakeover(shop: Shop, said: Said<CommandOf<'takeover'>>): D
 
 /** Phones write names as they like. */
 function personNamed(shop: Shop, typed: string): PersonName | undefined {
-  const lower = typed.toLowerCase();
-  return shop.crew.people.find(({ name }) => name.toLowerCase() === lower)?.name;
+  return shop.crew.people.find(({ name }) => isSameName(name, typed))?.name;
 }
 
 function onCrew(said: Said, body: EventBody): Decision {

@@ -2,14 +2,23 @@
 
 import type { Command, CommandOf } from '../../../core/commands.ts';
 import { type Fault, isFault } from '../reading.ts';
+import { isRingKey } from '../ring-key.ts';
 import { type ActLine, leftOver } from './act-line.ts';
-import { gather } from './gather.ts';
+import { gather, type NameToken } from './gather.ts';
 import { wordOf } from './read-names.ts';
+
+/** `entro de turno`, `fin de turno`: the verb itself says which. */
+function onByVerb(line: string): boolean | undefined {
+  if (/(?:entr|emp[ie]|inici)\p{L}*(?: de)?(?: el)? turno$/iu.test(line)) return true;
+  return /(?:sal|acab|termin|fin)\p{L}*(?: de| del)?(?: el)? turno$/iu.test(line) ? false : undefined;
+}
 
 export function readShift(act: ActLine): CommandOf<'shift'> | Fault {
   const [first, second] = act.tokens;
   if (second !== undefined) return leftOver(second);
   const word = first?.kind === 'word' ? first.word : '';
+  const byVerb = first === undefined ? onByVerb(act.line) : undefined;
+  if (byVerb !== undefined) return { verb: 'shift', on: byVerb };
   if (first === undefined) {
     return { code: 'incomplete', needs: ['on-or-off'], tries: ['on', 'off'].map((way) => `${act.line} ${way}`) };
   }
@@ -17,11 +26,12 @@ export function readShift(act: ActLine): CommandOf<'shift'> | Fault {
   return { verb: 'shift', on: word === 'on' };
 }
 
+/** `doy el relevo a kari`. */
+const betweenNames: ReadonlySet<string> = new Set(['to', 'for', 'a', 'the', 'relevo', 'turno']);
+
 /** A name may have two words. */
 export function readHandover(act: ActLine): CommandOf<'handover'> | Fault {
-  const tokens = act.tokens.filter(
-    (token) => token.kind !== 'word' || !(token.word === 'to' || token.word === 'for' || token.word === 'a'),
-  );
+  const tokens = act.tokens.filter((token) => token.kind !== 'word' || !betweenNames.has(token.word));
   const names = tokens.filter((token) => token.kind === 'word' || token.kind === 'quoted');
   const stray = tokens.find((token) => token.kind !== 'word' && token.kind !== 'quoted');
   if (stray !== undefined) return { code: 'left-over', token: stray, needs: ['person'] };
@@ -34,7 +44,21 @@ export function readTakeover(act: ActLine): Command | Fault {
   return isFault(gathered) ? gathered : { verb: 'takeover' };
 }
 
-const ringKey = /^(?:batch|part|can|place|session)\/[^/]+\/[a-z-]+$|^crew\/[a-z0-9/-]+$/;
+/** `ok`, or one bell by its key; a key of several words stands in quotes. */
+export function readOk(act: ActLine): CommandOf<'ok'> | Fault {
+  const gathered = gather(act);
+  if (isFault(gathered)) return gathered;
+  const [first, second] = gathered.words;
+  if (first === undefined) return { verb: 'ok' };
+  const key = keyOf(first);
+  if (key === undefined || second !== undefined) return leftOver(second ?? first);
+  return { verb: 'ok', key };
+}
+
+function keyOf(token: NameToken): string | undefined {
+  const key = token.kind === 'quoted' ? token.words : token.word;
+  return isRingKey(key) ? key : undefined;
+}
 
 export function readSnooze(act: ActLine): CommandOf<'snooze'> | Fault {
   const gathered = gather(act);
@@ -42,9 +66,10 @@ export function readSnooze(act: ActLine): CommandOf<'snooze'> | Fault {
   const { duration, words } = gathered;
   const [first, second] = words;
   if (second !== undefined) return leftOver(second);
-  if (first !== undefined && !ringKey.test(wordOf(first))) return leftOver(first);
+  const key = first === undefined ? undefined : keyOf(first);
+  if (first !== undefined && key === undefined) return leftOver(first);
   if (duration === undefined) {
     return { code: 'incomplete', needs: ['snooze-time'], tries: ['5m', '10m'].map((time) => `${act.line} ${time}`) };
   }
-  return { verb: 'snooze', minutes: duration, ...(first !== undefined && { key: wordOf(first) }) };
+  return { verb: 'snooze', minutes: duration, ...(key !== undefined && { key }) };
 }

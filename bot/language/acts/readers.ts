@@ -12,7 +12,7 @@ import { readAir, readNight, readSurface } from './read-air.ts';
 import { readAmend } from './read-amend.ts';
 import { readBrief } from './read-brief.ts';
 import { canReader, readDiscard } from './read-can.ts';
-import { readHandover, readShift, readSnooze, readTakeover } from './read-crew-acts.ts';
+import { readHandover, readOk, readShift, readSnooze, readTakeover } from './read-crew-acts.ts';
 import { readAdhesion, readRub } from './read-film-tests.ts';
 import { filmReader } from './read-films.ts';
 import { readHold } from './read-hold.ts';
@@ -31,6 +31,12 @@ import { isSpraySetting, readSpraySetting } from './set-spray.ts';
 import { withManner } from './with-manner.ts';
 
 type VerbToTheEnd = 'hold' | 'amend' | 'open' | 'discard' | SessionCommand['verb'];
+
+/** What may be said round `rags 4`, in either language. */
+const ragWords = [
+  ...['can', 'filters', 'closed', 'rags', 'inside'],
+  ...['filtros', 'cerrado', 'guardados', 'recogidos', 'su', 'tirados'],
+];
 
 const readers: { readonly [V in Exclude<Verb, VerbToTheEnd>]: Reader } = {
   mix: readMix,
@@ -65,12 +71,15 @@ const readers: { readonly [V in Exclude<Verb, VerbToTheEnd>]: Reader } = {
   air: readAir,
   surface: readSurface,
   night: readNight,
-  ok: bareReader('ok'),
+  ok: readOk,
   snooze: readSnooze,
   shift: readShift,
   handover: readHandover,
   takeover: readTakeover,
-  undo: bareReader('undo'),
+  undo: (act) => {
+    const gathered = gather(act);
+    return isFault(gathered) ? gathered : { verb: 'undo' };
+  },
   used: readUsed,
   set: readSet,
 };
@@ -87,7 +96,7 @@ const readersToTheEnd: { readonly [V in VerbToTheEnd]: ReaderToTheEnd } = {
   'spray-on': withManner(readSprayOn),
   'spray-off': withManner(sessionReader('spray-off')),
   flush: withManner(readFlush),
-  rags: withManner(sessionReader('rags', ['can', 'filters', 'closed', 'rags'])),
+  rags: withManner(sessionReader('rags', ragWords)),
   close: withManner(sessionReader('close', ['session', 'brief'])),
   fit: qualificationReader('fit'),
   medical: qualificationReader('medical'),
@@ -100,14 +109,6 @@ const readersToTheEnd: { readonly [V in VerbToTheEnd]: ReaderToTheEnd } = {
   hot: alarmReader('hot'),
   bell: withManner((_, [stray]) => (stray === undefined ? { verb: 'bell' } : leftOver(stray))),
 };
-
-/** Takes nothing. */
-function bareReader(verb: 'ok' | 'undo'): Reader {
-  return (act) => {
-    const gathered = gather(act);
-    return isFault(gathered) ? gathered : { verb };
-  };
-}
 
 function isToTheEnd(verb: Verb): verb is VerbToTheEnd {
   return verb in readersToTheEnd;
@@ -130,7 +131,10 @@ export function readAct(verb: Verb, act: ActLine): ActRead | Fault {
 /** Of several words, in quotes. */
 function holdsNames(verb: Verb, { tokens: [first] }: ActLine): boolean {
   return (
-    verb === 'part' || (verb === 'set' && first?.kind === 'word' && (first.word === 'role' || first.word === 'crew'))
+    verb === 'part' ||
+    verb === 'ok' ||
+    verb === 'snooze' ||
+    (verb === 'set' && first?.kind === 'word' && (first.word === 'role' || first.word === 'crew'))
   );
 }
 

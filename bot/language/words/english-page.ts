@@ -19,6 +19,10 @@ export const englishPage = {
     minutes: 'How long',
     people: 'Who',
     'flush-volume': 'How much',
+    'wet-films': 'Wet film, readings apart by a space',
+    'dry-films': 'Dry film, readings apart by a space',
+    'part-count': 'How many parts',
+    'area-each': 'Area of each',
   } as Readonly<Record<string, string>>,
   clocks: {
     stir: 'Stirring',
@@ -59,7 +63,7 @@ export const englishPage = {
   inNeed: 'Emergency…',
   forPeople: (names: string) => `for ${names}`,
   /** What can be started from nothing. */
-  quick: { air: 'Air read…', mix: 'New batch…', now: 'What runs', day: 'The day', help: 'Help' },
+  quick: { air: 'Air read…', mix: 'New batch…', plan: 'Plan…', now: 'What runs', day: 'The day', help: 'Help' },
   kinds: { reply: '', objection: '', misread: '', reminder: 'Bell', digest: 'The day', error: 'Fault' },
   recorded: 'Recorded',
   /** All that it shows stands in the card's figures, too. */

@@ -168,6 +168,8 @@ const buttons = {
   'cure-room': 'Cure in the room',
   temp: 'Part reads…',
   out: 'Out',
+  wet: 'Wet film…',
+  film: 'Dry film…',
   release: 'Release',
   hold: 'Hold…',
   ok: 'Heard',

@@ -4,7 +4,7 @@ import type { MaterialObjection, MaterialUnclear } from '../../../core/can/can-o
 import type { Component } from '../../../core/commands.ts';
 import type { Figures } from '../figures.ts';
 import type { englishMaterial } from './english-material.ts';
-import { atTime, spanishMethod, theTime, withAmount } from './spanish-names.ts';
+import { atTime, spanishDay, spanishMethod, theTime, withAmount } from './spanish-names.ts';
 
 export const spanishComponents: Readonly<Record<Component, string>> = { 'part-a': 'Parte A', 'part-b': 'Parte B' };
 
@@ -13,7 +13,7 @@ export function spanishMaterialObjection(objection: MaterialObjection, f: Figure
     case 'no-gas':
       return `La ${spanishComponents[objection.component]} se pierde si le queda aire encima. Tener gas inerte a mano (argón o nitrógeno), o gastar la lata entera de una vez, y decir cuál: gas o entera.`;
     case 'can-expired':
-      return `El lote ${objection.lot} está caducado: su último día fue ${objection.expires}. Usar otra lata.`;
+      return `El lote ${objection.lot} está caducado: su último día fue el ${spanishDay(objection.expires)}. Usar otra lata.`;
     case 'can-discarded':
       return `La lata ${objection.can} se desechó ${atTime(f.timeDown(objection.at))}.`;
     case 'can-doubtful':

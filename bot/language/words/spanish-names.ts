@@ -168,9 +168,12 @@ const figureSources: Readonly<Record<FigureSourceId, string>> = {
   flush: '29 CFR 1910.107(g)(5)',
 };
 
+/** Of each row so many words as a phone shows in a line or two; many more are understood. */
+const wordsShown = 6;
+
 /** Words and example of a row as a Spanish reader may type them. */
 export const spanishTyped = {
-  words: (name: VocabularyName): readonly string[] => spanishVocabulary[name].words,
+  words: (name: VocabularyName): readonly string[] => spanishVocabulary[name].words.slice(0, wordsShown),
   example: (name: VocabularyName): string => spanishVocabulary[name].example,
 };
 
@@ -226,6 +229,21 @@ export function theTime(time: string): string {
 /** `a las 13:52`, `a la 01:10`, and with its date `el mar 3 mar 10:30`. */
 export function atTime(time: string): string {
   return /^\d/.test(time) ? `a ${theTime(time)}` : theTime(time);
+}
+
+const months = ['ene', 'feb', 'mar', 'abr', 'may', 'jun', 'jul', 'ago', 'sep', 'oct', 'nov', 'dic'];
+
+/** `2 mar 2026` from `2026-03-02`, `mar 2026` from `2026-03`; anything else as it is. */
+export function spanishDay(date: string): string {
+  const [, year, month, day] = /^(\d{4})-(\d{2})(?:-(\d{2}))?$/.exec(date) ?? [];
+  const name = months[Number(month) - 1];
+  if (year === undefined || name === undefined) return date;
+  return day === undefined ? `${name} ${year}` : `${Number(day)} ${name} ${year}`;
+}
+
+/** Who tells without a name is filed under an English word. */
+export function spanishWho(name: string): string {
+  return name === 'anonymous' ? 'anónimo' : name;
 }
 
 /** `queda 1 min`, `quedan 12 min`: the verb by the amount after it. */

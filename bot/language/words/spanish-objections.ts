@@ -56,7 +56,7 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'air-outside':
       return `Fuera de lo que pide la ficha: ${f.list(objection.breaches.map((breach) => spanishBreach(breach, f)))}. Esperar, o acondicionar el aire.`;
     case 'more-than-sheet-mixes':
-      return `${f.mass(objection.grams)} es más de los ${f.mass(objection.mostGrams)} que la ficha admite de una vez. Mezclar menos, en dos veces.`;
+      return `${f.mass(objection.grams)} es más de los ${f.mass(objection.mostGrams)} que la ficha admite de una vez. Mezclar menos cada vez.`;
     case 'already-weighed':
       return `A y B se juntaron ${atTime(f.timeDown(objection.at))}. Para corregir ese pesaje, decir corregir.`;
     case 'not-weighed':

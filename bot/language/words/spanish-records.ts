@@ -2,7 +2,7 @@
 
 import type { ThrownWhy } from '../../../core/records/material.ts';
 import type { englishRecords } from './english-records.ts';
-import { counted, spanishMaterialName, spanishMethod, spanishSource } from './spanish-names.ts';
+import { counted, spanishDay, spanishMaterialName, spanishMethod, spanishSource, spanishWho } from './spanish-names.ts';
 import { spanishRingName } from './spanish-rings.ts';
 
 const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
@@ -15,7 +15,8 @@ const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
 const rollingYear = 'año móvil';
 
 export const spanishRecords: typeof englishRecords = {
-  span: (first, last) => (first === last ? `El día entero: ${first}` : `Del ${first} al ${last}`),
+  span: (first, last) =>
+    first === last ? `El día entero: ${spanishDay(first)}` : `Del ${spanishDay(first)} al ${spanishDay(last)}`,
   idle: 'En ese tiempo no se anotó nada.',
   noSuchSpan: 'Esos días no existen.',
   yield: (batch, planned, mixed) => `Mezcla ${batch}: previstos ${planned}, mezclados ${mixed}`,
@@ -30,7 +31,7 @@ export const spanishRecords: typeof englishRecords = {
   coated: (part, batch, method, time, by) => `${time} ${part}: ${spanishMethod(method)}, mezcla ${batch}, por ${by}`,
   released: (parts) => `Liberadas: ${parts}`,
   held: (part, what) => `${part}: ${what}`,
-  deviation: (time, by, what) => `! ${time} ${by}: ${what}`,
+  deviation: (time, by, what) => `! ${time} ${spanishWho(by)}: ${what}`,
   permission: (time, by, what, why) => `! ${time} ${by}, con permiso previo (${why}): ${what}`,
   correction: (time, by, was, is, why) =>
     `Corregido ${time} por ${by}: antes ${was}, ahora ${is}${why === '' ? '' : ` (${why})`}`,
@@ -56,7 +57,7 @@ export const spanishRecords: typeof englishRecords = {
   airThen: (what) => `  Aire: ${what}`,
   airNotRead: '  Aire: no se leyó a tiempo.',
   airFigures: { air: 'aire', humidity: 'humedad', dewPoint: 'punto de rocío', surface: 'superficie' },
-  step: (time, by, what) => `${time} ${by}: ${what}`,
+  step: (time, by, what) => `${time} ${spanishWho(by)}: ${what}`,
   late: (late) => ` (anotado ${late} después)`,
   steps: 'Pasos',
   onParts: (parts) => `Fue a: ${parts}`,
@@ -76,7 +77,9 @@ export const spanishRecords: typeof englishRecords = {
   foundCan: (can, letter, lot) => `Lata ${can}: Parte ${letter} lote ${lot}`,
 
   ledger: (first, last) =>
-    first === last ? `Disolventes y COV: ${first}` : `Disolventes y COV: del ${first} al ${last}`,
+    first === last
+      ? `Disolventes y COV: ${spanishDay(first)}`
+      : `Disolventes y COV: del ${spanishDay(first)} al ${spanishDay(last)}`,
   ledgerKinds: { coating: 'Recubrimiento', thinner: 'Diluyente', cleaner: 'Limpieza' },
   ledgerRow: (kind, name, amount, voc) => `${kind} ${spanishMaterialName(name)}: ${amount}, COV ${voc}`,
   ledgerContent: (actual, lessExempt) => `  contenido de COV ${actual} real, ${lessExempt} descontados agua y exentos`,
@@ -85,15 +88,15 @@ export const spanishRecords: typeof englishRecords = {
   noExempt: 'ninguno (solo exentos)',
   ledgerNoFigure: '  Sin dato de COV: cuenta toda su masa, por prudencia.',
   ledgerNoVolume: 'volumen desconocido',
-  ledgerDay: (date, voc) => `${date}: COV ${voc}`,
-  ledgerMonth: (month, voc) => `${month}: COV ${voc}`,
+  ledgerDay: (date, voc) => `${spanishDay(date)}: COV ${voc}`,
+  ledgerMonth: (month, voc) => `${spanishDay(month)}: COV ${voc}`,
   ledgerRule:
     'Cuenta todo lo pesado, se tirara o no; disolventes exentos según 40 CFR 51.100(s). Un estado puede eximir menos.',
   limit: (per, limit, used, share) => `Límite ${limit} por ${per}: van ${used}, ${share}`,
   limitPer: { day: 'día', month: 'mes', year: rollingYear },
   limitNear: 'Cerca del límite: ya va el 80 % o más.',
   limitOver: 'Por encima del límite que fijó el taller.',
-  noLimits: 'No hay límite fijado: fijar límite-cov 300kg/mes.',
+  noLimits: 'No hay límite fijado: fijar límite cov 300kg/mes.',
   solventNoted: (material, amount) => `${spanishMaterialName(material)}: anotados ${amount}`,
 
   exported: (rows) => `Exportado: ${counted(rows, 'anotación', 'anotaciones')}`,

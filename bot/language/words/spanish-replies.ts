@@ -1,7 +1,7 @@
 // Answers to what was said, in Spanish. Short: a card is read on a phone, at arm's length.
 
 import type { englishReplies } from './english-replies.ts';
-import { atTime, spanishMethods, spanishPlace, theTime, withAmount } from './spanish-names.ts';
+import { atTime, spanishDay, spanishMethods, spanishPlace, theTime, withAmount } from './spanish-names.ts';
 import { spanishRingName } from './spanish-rings.ts';
 
 const seenAs = { thick: 'espesa', gelled: 'gelificada' };
@@ -98,7 +98,7 @@ export const spanishReplies: typeof englishReplies = {
   now: 'Ahora',
   nothingRuns: 'No hay nada en marcha. Empezar con aire 24C 48%, después mezclar 2,4kg.',
   rings: (key, time) => `${time} ${spanishRingName(key)}`,
-  day: (date) => `El día: ${date}`,
+  day: (date) => `El día: ${spanishDay(date)}`,
   idleDay: 'Ese día no se anotó nada.',
   dayBatch: (batch, sheet, a, b, error) => `Mezcla ${batch} ${sheet}: A ${a}, B ${b}, relación ${error}`,
   dayBatchUnweighed: (batch, sheet) => `Mezcla ${batch} ${sheet}: sin pesar`,
@@ -125,7 +125,7 @@ export const spanishReplies: typeof englishReplies = {
   howToLeaveLines: ['Pulsar Ctrl-D. Lo anotado se conserva; cuando esto acaba, aquí no sale ningún aviso.'],
   waiting: (time) => `En espera hasta ${theTime(time)}`,
   cannotWait: 'Aquí el reloj corre solo.',
-  noSuchTap: (id, ids) => `No hay botón ${id} en su última tarjeta${ids === '' ? '' : `; están ${ids}`}.`,
+  noSuchTap: (id, ids) => `No hay botón ${id} en su última tarjeta${ids === '' ? '' : `; hay: ${ids}`}.`,
   greeting: 'Batchbell',
   greetingLines: [
     'Lleva los tiempos, los cálculos y el registro de cada mezcla.',

@@ -4,7 +4,7 @@ import type { LateWhy } from '../../../core/ports.ts';
 import type { ReminderKind } from '../../../core/reminders/wish.ts';
 import { ringNamed } from '../ring-key.ts';
 import type { englishUnproved, RingWords } from './english-rings.ts';
-import { spanishPlace } from './spanish-names.ts';
+import { spanishDay, spanishPlace } from './spanish-names.ts';
 
 const byKnownTime = 'Por el tiempo que consta. Tiempo cumplido no es pieza liberada.';
 
@@ -91,7 +91,7 @@ export const spanishRings: Readonly<Record<ReminderKind, RingWords>> = {
     act: 'La película húmeda sigue soltando vapor: mirar qué se está secando antes de apagarla.',
   },
   'bell-test': { title: () => 'Prueba de avisos', act: 'Si le llega, decir enterado.' },
-  digest: { title: (name) => `El día: ${name}`, act: '' },
+  digest: { title: (name) => `El día: ${spanishDay(name)}`, act: '' },
 };
 
 export const spanishUnproved: typeof englishUnproved = {

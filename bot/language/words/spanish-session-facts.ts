@@ -3,7 +3,7 @@
 import type { AlarmEvent } from '../../../core/crew/alarm-events.ts';
 import type { SessionEvent } from '../../../core/session/session-events.ts';
 import type { Figures } from '../figures.ts';
-import { spanishNames, spanishPlace } from './spanish-names.ts';
+import { spanishDay, spanishNames, spanishPlace } from './spanish-names.ts';
 import { spanishSession } from './spanish-session.ts';
 
 export function spanishSessionFact(fact: SessionEvent | AlarmEvent, f: Figures): string {
@@ -41,6 +41,6 @@ export function spanishSessionFact(fact: SessionEvent | AlarmEvent, f: Figures):
     case 'BellTested':
       return `prueba de avisos: ${f.list(fact.people)}`;
     case 'QualificationDated':
-      return `${spanishSession.qualifications[fact.what]} de ${fact.person} hasta ${fact.until}`;
+      return `${spanishSession.qualifications[fact.what]} de ${fact.person} hasta el ${spanishDay(fact.until)}`;
   }
 }

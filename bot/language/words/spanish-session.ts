@@ -4,7 +4,15 @@
 import type { BriefLineId } from '../../../core/session/brief-lines.ts';
 import type { Gear, Qualification, Work } from '../../../core/session/session-commands.ts';
 import type { englishSession } from './english-session.ts';
-import { atTime, spanishEmergencyWord, spanishPlace, spanishSource, theTime } from './spanish-names.ts';
+import {
+  atTime,
+  spanishDay,
+  spanishEmergencyWord,
+  spanishPlace,
+  spanishSource,
+  spanishWho,
+  theTime,
+} from './spanish-names.ts';
 
 const lines: Readonly<Record<BriefLineId, string>> = {
   vessel:
@@ -123,7 +131,7 @@ export const spanishSession: typeof englishSession = {
   notMeasured: 'velocidad frontal sin medir',
   suppliedNotSaid: 'Aire suministrado: nadie ha dicho nada. Decir suministrado sí, o suministrado no.',
   supplied: (yes, by, time) => `Aire suministrado: ${yes ? 'sí' : 'no'}, según ${by} ${atTime(time)}`,
-  outOfDate: (person, what, until) => `Caducado: ${what} de ${person}, ${until}`,
+  outOfDate: (person, what, until) => `Caducado: ${what} de ${person}, ${spanishDay(until)}`,
   undated: (person, what) => `Sin fecha anotada: ${what} de ${person}`,
   noSpray: (sheet) => `La ficha ${sheet} no da tiempo máximo de pistola ni disolventes: preguntar al fabricante.`,
   lapses: (spell) =>
@@ -159,8 +167,10 @@ export const spanishSession: typeof englishSession = {
   fanUnknown:
     'Ni la ficha ni un cálculo dicen cuánto sigue la extracción: dejarla hasta que no quede nada húmedo en la cabina.',
   noSum: 'Sin cálculo: la ficha no da disolventes, o nadie sabe cuánto se pinta.',
-  noBooth: (place) =>
-    `No consta el frente abierto (${spanishPlace(place)}): decir fijar cabina ${spanishPlace(place)} 4m2.`,
+  noBooth: (place) => {
+    const name = spanishPlace(place);
+    return `No consta el frente abierto (${name}): decir fijar cabina ${place === 'booth' ? '' : `${name} `}4m2.`;
+  },
   withoutFigure: (solvents) => `No entran en la cuenta, por falta de un dato publicado: ${solvents}.`,
   fanNotMeasured: 'No se sabe el caudal que da el ventilador.',
   worstOven: 'Contado como si todo el disolvente saliera en el horno.',
@@ -185,15 +195,15 @@ export const spanishSession: typeof englishSession = {
   bellTest: (people) => `Prueba de avisos: ${people}`,
   bellLines:
     'Suena en el teléfono de cada uno, y cada uno dice enterado en el suyo. El encargado sabrá quién no contestó.',
-  qualified: (person, what, until) => `${what} de ${person}: hasta ${until}`,
+  qualified: (person, what, until) => `${what} de ${person}: hasta el ${spanishDay(until)}`,
   near: (people, goes) => `${people}: ${goes}`,
   goes: { sprays: 'con la pistola', stays: 'cerca, con exposición', out: 'fuera' },
   daySession: (session, people, solvent, open) =>
     `Sesión ${session}: expuestos ${people}${solvent === '' ? '' : `; lavado con ${solvent}`}${open === '' ? '' : `; falta: ${open}`}`,
-  dayTold: (time, who, what) => `${time} ${who}: ${what}`,
+  dayTold: (time, who, what) => `${time} ${spanishWho(who)}: ${what}`,
   settings: {
-    on: 'activado',
-    off: 'desactivado',
+    on: 'sí',
+    off: 'no',
     nobodyNamed: 'cualquiera: no hay lista',
     quiet: (from, to) => `de ${from} a ${to}; lo crítico suena igual`,
   },

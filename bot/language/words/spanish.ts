@@ -184,6 +184,8 @@ const buttons: Readonly<Record<ButtonId, string>> = {
   'cure-room': 'Curar en sala',
   temp: 'La pieza marca…',
   out: 'Fuera',
+  wet: 'Película húmeda…',
+  film: 'Película seca…',
   release: 'Liberar',
   hold: 'Retener…',
   ok: 'Enterado',

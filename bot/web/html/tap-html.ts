@@ -54,6 +54,7 @@ function fieldHtml(field: TapField, id: string, wanted?: string): Html {
       return html`<label for="${key}"><span>${label}</span><select id="${key}" name="${name}">${field.choices.map((choice) => html`<option>${choice}</option>`)}</select></label>`;
     case 'number':
       return html`<label for="${key}"><span>${label}</span><input id="${key}" name="${name}" inputmode="decimal" autocomplete="off" enterkeyhint="next" required></label>`;
+    case 'figures':
     case 'words':
       return html`<label for="${key}"><span>${label}</span><input id="${key}" name="${name}" autocomplete="off" autocapitalize="none" required></label>`;
     default: {

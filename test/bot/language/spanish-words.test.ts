@@ -87,6 +87,10 @@ describe('the Spanish words', () => {
     ['fijar cabina horno 4m2', 'set'],
     ['fijar ritmo 4m2/h', 'set'],
     ['fijar límite-cov 300kg/mes', 'set'],
+    ['fijar límite cov 300kg/mes', 'set'],
+    ['agitar lata 3', 'prestir'],
+    ['gas puesto', 'blanket'],
+    ['pieza impulsor-8 fundición 12mm; pieza válvula-4 acero 6mm', 'part'],
     ['copia viernes.sqlite', 'backup'],
     ['sonda impulsor-7 90C a las 9:40', 'temp'],
   ])('given the line "%s", which the cards tell a Spanish reader to say, then it reads', (line, name) => {
