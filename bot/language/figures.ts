@@ -77,11 +77,13 @@ const msPerMinute = 60_000;
 export function figuresFor({ language, units, zone, now }: FiguresFor): Figures {
   const number = (digits: number) => numberFormat(language, digits);
   const us = units === 'us';
+  const { year } = DateTime.fromMillis(now, { zone });
   const today = DateTime.fromMillis(now, { zone }).toISODate();
 
   const time = (at: number): string => {
     const local = DateTime.fromMillis(at, { zone, locale: language });
-    return local.toFormat(local.toISODate() === today ? 'HH:mm' : 'ccc d LLL HH:mm');
+    if (local.toISODate() === today) return local.toFormat('HH:mm');
+    return local.toFormat(local.year === year ? 'ccc d LLL HH:mm' : 'ccc d LLL yyyy HH:mm');
   };
 
   const duration = (whole: number): string => {

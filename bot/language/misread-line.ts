@@ -1,13 +1,15 @@
 // What a line that did not read is answered with: where the reading stopped, what is needed, an example, and lines that
 // may have been meant. Each is tried on the reader before it is offered.
 
+import { alarms } from '../../core/session/session-commands.ts';
 import { looksLikePart } from './names-typed.ts';
 import type { Fault, LineContext, Misread, Reading } from './reading.ts';
 import { slots } from './slots.ts';
 import { nearest, nearestVerbs, thoseThatRead } from './suggestions.ts';
+import { inTongueOf } from './tongue.ts';
 import { notNames } from './trade-words.ts';
-import type { Token } from './typed/tokens.ts';
-import { type VerbNamed, verbNamed } from './verbs-typed.ts';
+import { type Token, tokenize } from './typed/tokens.ts';
+import { type VerbNamed, verbOfWord } from './verbs-typed.ts';
 import { type VocabularyName, vocabulary } from './vocabulary.ts';
 
 export interface Misunderstood {
@@ -25,7 +27,10 @@ export function misreadOf(
   const near = verb ?? (fault.token === undefined ? undefined : nearestVerbs(fault.token.text.toLowerCase())[0]);
   const name: VocabularyName = near?.row.name ?? 'mix';
   const { token } = fault;
-  const tries = (fault.tries ?? usualTries(fault, line, context)).map((each) => each.replace(/[ ?]+$/, ''));
+  const usual = (fault.tries ?? usualTries(fault, line, context)).map((each) => each.replace(/[ ?]+$/, ''));
+  const needed = near === undefined || !isAboutAlarms.has(near.row.name) ? alarmsIn(line) : [];
+  const offered = fault.code === 'unknown-verb' ? [...needed, ...usual] : [...usual, ...needed];
+  const tries = inTongueOf(line, near, offered);
   return {
     code: fault.code,
     ...(near !== undefined && { verb: near.row.name }),
@@ -38,6 +43,17 @@ export function misreadOf(
     example: vocabulary[name].example,
     suggestions: thoseThatRead(tries, reads),
   };
+}
+
+/** In their lines an alarm is only spoken of. */
+const isAboutAlarms: ReadonlySet<VocabularyName> = new Set(['set', 'help', 'find', 'near-miss']);
+
+/** `se cayó en los ojos`: whoever needs help does not begin with the word for it. */
+function alarmsIn(line: string): readonly string[] {
+  return tokenize(line).flatMap((token) => {
+    const name = token.kind === 'word' ? verbOfWord(token)?.row.name : undefined;
+    return alarms.filter((alarm) => alarm === name);
+  });
 }
 
 /** Where the reader names no lines of its own: each unit that would do; a time to come as yesterday's; a near word. */
@@ -68,8 +84,8 @@ export function unknownVerb(line: string, tokens: readonly Token[], index: numbe
   const rest = letters === undefined ? after : ` ${token.text.slice(letters.length)}${after}`;
   const tries = nearestVerbs(slip.toLowerCase()).map((verb) => before + verb.printed + rest);
   // `impeller-7 dry`, `1 stir`: the verb stands elsewhere.
-  const later = tokens.find((each, i) => i > index && each.kind === 'word' && verbNamed(each.word) !== undefined);
-  if (later !== undefined && (token.kind !== 'word' || looksLikePart(token.word))) {
+  const later = tokens.find((each, i) => i > index && each.kind === 'word' && verbOfWord(each) !== undefined);
+  if (later !== undefined && (token.kind !== 'word' || token.word === 'can' || looksLikePart(token.word))) {
     const others = `${line.slice(token.start, later.start).trim()} ${line.slice(later.end).trim()}`.trim();
     tries.push(`${before}${later.text.toLowerCase()} ${others}`);
   }

@@ -19,7 +19,9 @@ export function partLines(text: string): readonly string[] | undefined {
 
 /** As it stands once a mention is off; when it came in may be said first. */
 function isPartLine(piece: string): boolean {
-  return /^(?:(?:please|pls|already|at \S+) )*(?:new )?part\b/i.test(cleanLine(piece));
+  return /^(?:(?:please|pls|already|ya|at \S+|a las? \S+) )*(?:(?:new )?part|(?:nueva )?pieza)\b/i.test(
+    cleanLine(piece),
+  );
 }
 
 type Command = Extract<Reading, { kind: 'command' }>;

@@ -1,7 +1,7 @@
 // Names of people on a line: a word that means nothing else, or anything in quotes.
 
 import type { PersonName } from '../../core/ids.ts';
-import { fillers, notNames } from './trade-words.ts';
+import { fillers, isPlaceRoot, notNames } from './trade-words.ts';
 import { isSpanishWord } from './typed/spanish-words.ts';
 import type { Token } from './typed/tokens.ts';
 
@@ -21,6 +21,7 @@ function isPlainName(word: string): boolean {
     nameShape.test(word) &&
     !placings.has(word) &&
     !vesselWords.has(word) &&
+    !isPlaceRoot(word) &&
     !fillers.has(word) &&
     !notNames.has(word) &&
     !isSpanishWord(word) &&

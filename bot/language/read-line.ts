@@ -13,7 +13,7 @@ import { isHappenedWord } from './stance.ts';
 import { saidTimeFrom } from './times/said-time.ts';
 import { cleanLine } from './typed/clean-line.ts';
 import { type Token, tokenize } from './typed/tokens.ts';
-import { type VerbNamed, verbNamed, verbOfTwoWords, verbOfWord } from './verbs-typed.ts';
+import { type VerbNamed, verbAt, verbNamed, verbOfWord } from './verbs-typed.ts';
 import type { VocabularyName } from './vocabulary-row.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
@@ -68,16 +68,13 @@ function readCleaned(line: string, context: LineContext): Read {
   const lead = leadOf(tokens, context);
   if (isFault(lead)) return { fault: lead, line };
   const first = tokens[lead.next];
-  const second = tokens[lead.next + 1];
   // A picture alone is no record of anything, and silence would look as if it were heard.
   if (first === undefined) {
     return { fault: { code: 'incomplete', needs: ['verb'], tries: lead.first === undefined ? ['ok'] : [] }, line };
   }
   if (first.kind !== 'word') return readWithoutVerb(line, tokens, lead, context);
-  const pair = second?.kind === 'word' ? verbOfTwoWords(first, second) : undefined;
-  const verb = pair ?? verbOfWord(first);
-  if (verb !== undefined)
-    return readVerb(line, tokens.slice(lead.next + (pair === undefined ? 1 : 2)), verb, lead, context);
+  const verb = verbAt(tokens, lead.next);
+  if (verb !== undefined) return readVerb(line, tokens.slice(verb.to), verb, lead, context);
   const apart = verbApart(line, first);
   if (apart !== undefined) return readCleaned(apart, context);
   return { fault: unknownVerb(line, tokens, lead.next), line };
@@ -138,6 +135,7 @@ function leadOf(tokens: readonly Token[], context: LineContext): Lead | Fault {
   for (; next < tokens.length; next++) {
     const token = tokens[next];
     if (token?.kind === 'word' && (token.word === 'please' || token.word === 'pls')) continue;
+    if (token?.kind === 'word' && token.word === 'the' && verbAt(tokens, next + 1) !== undefined) continue;
     if (isHappenedWord(token)) {
       happened = true;
       continue;
@@ -167,10 +165,15 @@ function readWithoutVerb(line: string, tokens: readonly Token[], lead: Lead, con
     (token.kind === 'doubt' && (token.is === 'temperature' || token.is === 'percent'));
   if (verb !== undefined && first !== undefined && isAir(first)) {
     const read = readVerbAct(line, tokens.slice(lead.next), 'air', verb, lead, context);
-    const rest = tokens.slice(lead.next).filter((token) => !isAir(token));
+    const rest = tokens.slice(lead.next).filter((token) => !isAir(token) && !roundsAirOff(token));
     if ('fault' in read || rest.length === 0 || isOnlyManner(rest, context)) return read;
   }
   return { fault: unknownVerb(line, tokens, lead.next), line };
+}
+
+/** `24C y 48% de humedad`. */
+function roundsAirOff(token: Token): boolean {
+  return token.kind === 'word' && ['and', 'of', 'with', 'humidity'].includes(token.word);
 }
 
 function isOnlyManner(rest: readonly Token[], context: LineContext): boolean {

@@ -1,6 +1,7 @@
 // Lines that could have been meant. Each is tried on the reader before it is offered.
 
 import { distance } from 'fastest-levenshtein';
+import { alarms } from '../../core/session/session-commands.ts';
 import { type VerbNamed, verbNamed, verbWords } from './verbs-typed.ts';
 
 const most = 3;
@@ -16,6 +17,9 @@ export function thoseThatRead(tries: readonly string[], reads: (line: string) =>
 }
 
 /** Words of the terminal and of other programs: no slip of a verb, however near. */
+/** One tap more and everybody is called: only the nearest slip of such a word is one. */
+const alarmWords: ReadonlySet<string> = new Set(alarms);
+
 const notVerbs: ReadonlySet<string> = new Set(['wait', 'tap', 'exit', 'quit', 'bye', 'salir']);
 
 /** Verbs near a slip of the thumb, nearest first: a letter wrong, missing, doubled, two swapped, or only the beginning. */
@@ -24,9 +28,13 @@ export function nearestVerbs(slip: string): readonly VerbNamed[] {
   const near = verbWords
     .filter((word) => word.length > 1 && !word.includes(' ') && Math.abs(word.length - slip.length) <= furthest(slip))
     .map((word) => ({ word, far: slipsBetween(slip, word) }))
-    .filter(({ far }) => far <= furthest(slip));
+    .filter(({ word, far }) => far <= (isAlarm(word) ? furthest(slip) - 1 : furthest(slip)));
   const begun =
-    slip.length < 2 ? [] : verbWords.filter((word) => word.startsWith(slip)).map((word) => ({ word, far: 1.5 }));
+    slip.length < 2
+      ? []
+      : verbWords
+          .filter((word) => word.startsWith(slip) && !isAlarm(word) && (slip.length > 2 || !word.includes(' ')))
+          .map((word) => ({ word, far: 1.5 }));
   const ranked = [...near, ...begun].sort((one, other) => one.far - other.far);
   const verbs: VerbNamed[] = [];
   for (const { word } of ranked) {
@@ -34,6 +42,10 @@ export function nearestVerbs(slip: string): readonly VerbNamed[] {
     if (verb !== undefined && !verbs.some(({ printed }) => printed === verb.printed)) verbs.push(verb);
   }
   return verbs;
+}
+
+function isAlarm(word: string): boolean {
+  return alarmWords.has(verbNamed(word)?.row.name ?? '');
 }
 
 /** Short words allow one slip, longer ones two. */

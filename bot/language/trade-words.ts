@@ -24,7 +24,7 @@ export const batchMarks: ReadonlySet<string> = new Set(['batch', 'pot', 'no', '#
 
 /** Where a part's name stands these never are one. */
 export const notNames: ReadonlySet<string> = new Set(
-  'a not no all both it them this that again everything same already happened permit permitted ago hace yesterday today at am pm noon midday midnight'.split(
+  'a not no all both it them this that again everything same already happened permit permitted ago hace yesterday today at am pm noon midday midnight otra otro otras otros eso esto mismo misma final'.split(
     ' ',
   ),
 );
@@ -37,6 +37,9 @@ const metalBySpelling: ReadonlyMap<string, string> = new Map([
   ['inox', 'stainless'],
   // Spanish puts the metal before its kind: acero inoxidable.
   ['steel-stainless', 'stainless'],
+  ['steel-inox', 'stainless'],
+  ['cast-iron-grey', 'grey-iron'],
+  ['cast-iron-ductile', 'ductile-iron'],
   ['steel-carbon', 'carbon-steel'],
   ['steel-mild', 'mild-steel'],
   ['steel-galvanised', 'galvanised-steel'],

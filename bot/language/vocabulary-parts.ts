@@ -32,7 +32,7 @@ export const partsVocabulary = {
     needs: ['part', 'rubs', 'rub-result'],
     may: ['coupon'],
     example: 'rub impeller-7 50 ok',
-    ignores: ['rubs', 'double', 'times'],
+    ignores: ['rubs', 'double', 'times', 'frotes', 'sin', 'mek'],
   },
   snooze: {
     name: 'snooze',
@@ -55,5 +55,6 @@ export const partsVocabulary = {
     needs: [],
     may: [],
     example: 'take over',
+    ignores: ['relevo', 'turno'],
   },
 } as const satisfies Record<string, VocabularyRow>;

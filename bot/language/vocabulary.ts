@@ -11,7 +11,7 @@ export type { VocabularyName, VocabularyRow };
 
 type RowOf<Name extends VocabularyName> = VocabularyRow & { readonly name: Name };
 
-const air = ['air', 'rh', 'humidity', 'temp', 'temperature'];
+const air = ['air', 'rh', 'humidity', 'temp', 'temperature', 'aire', 'hr', 'hum', 'relativa', 'temperatura', 'leer'];
 
 export const vocabulary: { readonly [Name in VocabularyName]: RowOf<Name> } = {
   mix: {
@@ -65,7 +65,7 @@ export const vocabulary: { readonly [Name in VocabularyName]: RowOf<Name> } = {
     needs: [],
     may: ['batch', 'left'],
     example: 'empty 1 200g',
-    ignores: ['left', 'waste'],
+    ignores: ['left', 'waste', 'stays', 'quedaron'],
   },
   ...materialVocabulary,
   ...partsVocabulary,
@@ -83,7 +83,7 @@ export const vocabulary: { readonly [Name in VocabularyName]: RowOf<Name> } = {
     needs: ['parts', 'method'],
     may: ['batch', 'pass'],
     example: 'coat impeller-7 1 spray',
-    ignores: ['coat', 'coated', 'capa', 'capas'],
+    ignores: ['coat', 'coated', 'capa', 'capas', 'mano', 'dada', 'dado', 'primera', 'segunda', 'tercera'],
   },
   dry: {
     name: 'dry',
@@ -99,6 +99,7 @@ export const vocabulary: { readonly [Name in VocabularyName]: RowOf<Name> } = {
     needs: ['parts', 'way'],
     may: ['oven-temperature'],
     example: 'cure impeller-7 oven 90C',
+    ignores: ['temperatura'],
   },
   temp: {
     name: 'temp',
@@ -159,7 +160,7 @@ export const vocabulary: { readonly [Name in VocabularyName]: RowOf<Name> } = {
     needs: ['surface-temperature'],
     may: ['part', 'place'],
     example: 'surface 22C',
-    ignores: ['temp', 'temperature'],
+    ignores: ['temp', 'temperature', 'temperatura'],
   },
   night: {
     name: 'night',
@@ -167,9 +168,9 @@ export const vocabulary: { readonly [Name in VocabularyName]: RowOf<Name> } = {
     needs: ['lowest-temperature'],
     may: ['place'],
     example: 'night 16C',
-    ignores: ['lowest', 'low'],
+    ignores: ['lowest', 'low', 'noche'],
   },
-  ok: { name: 'ok', words: ['ok', 'okay', 'heard', 'got it'], needs: [], may: [], example: 'ok' },
+  ok: { name: 'ok', words: ['ok', 'okay', 'heard', 'got it'], needs: [], may: ['ring'], example: 'ok' },
   undo: { name: 'undo', words: ['undo', 'take back'], needs: [], may: [], example: 'undo' },
   amend: {
     name: 'amend',

@@ -11,7 +11,7 @@ import { mannerOf } from '../stance.ts';
 import { instantTyped } from '../times/instant-typed.ts';
 import { readDateAndTime, readTimeOfDay } from '../times/time-typed.ts';
 import { dayOf, isoLocal } from '../times/wall-clock.ts';
-import { batchMarks, fillers } from '../trade-words.ts';
+import { batchMarks, fillers, isPlaceRoot } from '../trade-words.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
 import { batchFrom } from './gather.ts';
@@ -95,6 +95,7 @@ function take(filled: Filling, tokens: readonly Token[], index: number): number 
   }
   if (batchMarks.has(word) && tokens[index + 1]?.kind === 'number') return index + 1;
   if (word === 'in' || word === 'at') return takePlace(filled, tokens, index);
+  if (isPlaceRoot(word)) return takePlace(filled, tokens, index - 1);
   if (fillers.has(word) || word === 'a' || word === 'an') return index + 1;
   return takePerson(filled, token) ?? index + 1;
 }

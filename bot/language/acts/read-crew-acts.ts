@@ -27,7 +27,7 @@ export function readShift(act: ActLine): CommandOf<'shift'> | Fault {
 }
 
 /** `doy el relevo a kari`. */
-const betweenNames: ReadonlySet<string> = new Set(['to', 'for', 'a', 'the', 'relevo', 'turno']);
+const betweenNames: ReadonlySet<string> = new Set(['to', 'for', 'with', 'a', 'the', 'relevo', 'turno']);
 
 /** A name may have two words. */
 export function readHandover(act: ActLine): CommandOf<'handover'> | Fault {

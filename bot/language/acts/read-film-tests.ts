@@ -32,6 +32,8 @@ const results: ReadonlyMap<string, RubResult> = new Map([
   ['ok', 'no-effect'],
   ['none', 'no-effect'],
   ['no-effect', 'no-effect'],
+  ['efecto', 'no-effect'],
+  ['cambio', 'no-effect'],
   ['soft', 'softened'],
   ['softened', 'softened'],
   ['marked', 'softened'],

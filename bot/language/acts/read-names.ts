@@ -24,8 +24,14 @@ export function partsFrom(words: readonly NameToken[], context: LineContext): re
     if (part === undefined || (parts.length > 0 && !known && !/\d/.test(word))) return leftOver(token);
     if (!parts.includes(part)) parts.push(part);
   }
+  // `capa final impulsor-7`: before a part that is known, a plain word is none.
+  const [first, second] = words.flatMap(commasApart);
+  const isStray = second !== undefined && parts.length > 1 && !isNamed(parts[0] ?? '', context);
+  if (isStray && first !== undefined) return leftOver(first);
   return parts.length === 0 ? { code: 'incomplete', needs: ['parts'] } : parts;
 }
+
+const isNamed = (part: PartName, context: LineContext): boolean => context.parts.includes(part) || /\d/.test(part);
 
 export function onePartFrom(words: readonly NameToken[]): PartName | Fault | undefined {
   const [first, second] = words;

@@ -33,7 +33,7 @@ export function readCoat(act: ActLine): CommandOf<'coat'> | Fault {
     parts,
     method,
     ...(batch !== undefined && { batch }),
-    ...(passTokens.length > 0 && { pass: 'same-coat' as const }),
+    ...((passTokens.length > 0 || act.verb.pass !== undefined) && { pass: 'same-coat' as const }),
   };
 }
 
@@ -62,10 +62,11 @@ export function readCure(act: ActLine): CommandOf<'cure'> | Fault {
   const [way, second] = ways;
   const { temperature } = gathered;
   if (second !== undefined) return leftOver(second);
-  if (way === undefined) {
+  const named = way === undefined ? act.verb.way : wordOf(way);
+  if (named === undefined) {
     return { code: 'incomplete', needs: ['way'], tries: ['oven', 'room'].map((word) => `${act.line} ${word}`) };
   }
-  if (wordOf(way) === 'oven') {
+  if (named === 'oven') {
     return {
       verb: 'cure',
       parts,

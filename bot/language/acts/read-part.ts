@@ -37,6 +37,8 @@ export function readPart(act: ActLine): CommandOf<'part'> | Fault {
     tokens: apart.rest.flatMap((token, i, all) => inchesAfterSpace(token, i, all, act.line)),
   });
   if (isFault(gathered)) return gathered;
+  const read = readingSaid(act.tokens);
+  if (read !== undefined) return { ...leftOver(read), tries: [`temp ${act.line.replace(/^\S+ /, '')}`] };
   const metals = gathered.words.slice(1).filter((token) => isMetalWord(wordOf(token)));
   const others = gathered.words.filter((token) => !metals.includes(token));
   const part = onePartFrom(others);
@@ -50,6 +52,19 @@ export function readPart(act: ActLine): CommandOf<'part'> | Fault {
     part,
     details: { ...apart.labelled, ...(metal !== undefined && { metal }), ...measures(gathered) },
   };
+}
+
+/** `pieza impulsor-7 a 88C`, `part impeller-7 at 88C`: what it reads now is not what it bears. */
+function readingSaid(tokens: readonly Token[]): Token | undefined {
+  return tokens.find((token, i) => {
+    const before = tokens[i - 1];
+    return (
+      token.kind === 'quantity' &&
+      token.quantity.is === 'temperature' &&
+      before?.kind === 'word' &&
+      (before.word === 'a' || before.word === 'at' || before.word === 'marca')
+    );
+  });
 }
 
 function measures({ length, area, temperature }: Gathered): PartDetails {

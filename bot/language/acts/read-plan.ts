@@ -99,7 +99,7 @@ function takeWord(
     filled.method = method;
     return index + 1;
   }
-  if (word === 'ready') return takeReady(act, filled, index);
+  if (word === 'ready' || isForTime(act, index)) return takeReady(act, filled, index);
   if (act.context.parts.includes(word) || looksLikePart(word)) filled.parts.push({ part: word });
   else if (!fillers.has(word)) filled.words.push(token);
   return index + 1;
@@ -107,11 +107,15 @@ function takeWord(
 
 /** `6 x 0.8m2`, `6 impeller of 0.8m2` is not read. */
 function takeCount(act: ActLine, filled: Filling, index: number): number | Fault {
-  const [count, times, area] = act.tokens.slice(index, index + 3);
+  // `6 piezas de 0,8m2`
+  const named = act.tokens[index + 1];
+  const skip = named?.kind === 'word' && named.word === 'parts' ? 1 : 0;
+  const count = act.tokens[index];
+  const [times, area] = act.tokens.slice(index + 1 + skip, index + 3 + skip);
   if (count?.kind !== 'number') return index + 1;
   const isTimes = times?.kind === 'word' && (times.word === 'x' || times.word === 'of');
   if (isTimes && area?.kind === 'quantity' && area.quantity.is === 'area' && count.number.whole) {
-    return addParts(filled, count, count.number.value, area.quantity.squareMetres, index + 3);
+    return addParts(filled, count, count.number.value, area.quantity.squareMetres, index + 3 + skip);
   }
   return { ...leftOver(count), needs: ['area'] };
 }
@@ -142,10 +146,23 @@ function addParts(filled: Filling, token: Token, count: number, area: SquareMetr
   return next;
 }
 
+/** `para las 13:00`. */
+function isForTime({ tokens }: ActLine, index: number): boolean {
+  const [first, second, third] = tokens.slice(index, index + 3);
+  return (
+    first?.kind === 'word' &&
+    first.word === 'for' &&
+    second?.kind === 'word' &&
+    second.word === 'the' &&
+    third?.kind === 'word' &&
+    /^\d/.test(third.word)
+  );
+}
+
 /** A time of day to come: today's, or tomorrow's once today's is past. */
 function takeReady(act: ActLine, filled: Filling, index: number): number | Fault {
   const skip = act.tokens[index + 1];
-  const at = skip?.kind === 'word' && (skip.word === 'at' || skip.word === 'by') ? index + 2 : index + 1;
+  const at = skip?.kind === 'word' && ['at', 'by', 'the', 'for'].includes(skip.word) ? index + 2 : index + 1;
   const token = act.tokens[at];
   if (token === undefined || filled.readyAt !== undefined) return { code: 'incomplete', needs: ['ready-time'] };
   const time = readTimeOfDay(token.text);

@@ -5,7 +5,7 @@ import type { Fault } from '../reading.ts';
 import { nearestVerbs } from '../suggestions.ts';
 import { readDate } from '../times/time-typed.ts';
 import type { Token } from '../typed/tokens.ts';
-import { verbOfTwoWords, verbOfWord } from '../verbs-typed.ts';
+import { verbAt } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { readPlan } from './read-plan.ts';
 import { isRecordAsk, readRecordQuestion } from './read-record-question.ts';
@@ -48,14 +48,20 @@ function readDay(tokens: readonly Token[]): Question | Fault {
   return { ask: 'day', day: { kind: 'date', date: `${date.year}-${two(date.month)}-${two(date.day)}` } };
 }
 
-function readHelp(tokens: readonly Token[]): Question | Fault {
-  const [first, second, third] = tokens;
+/** `ayuda con la mezcla`. */
+const beforeTopic: ReadonlySet<string> = new Set(['with', 'for', 'of', 'on', 'the', 'to']);
+
+function readHelp(typed: readonly Token[]): Question | Fault {
+  const topic = typed.findIndex(
+    (token, i) => verbAt(typed, i) !== undefined || token.kind !== 'word' || !beforeTopic.has(token.word),
+  );
+  const tokens = topic === -1 ? typed : typed.slice(topic);
+  const [first] = tokens;
   if (first === undefined) return { ask: 'help' };
-  if (third !== undefined) return leftOver(third);
-  const word = first.kind === 'word' ? first.word : '';
-  const pair = first.kind === 'word' && second?.kind === 'word' ? verbOfTwoWords(first, second) : undefined;
-  if (second !== undefined && pair === undefined) return leftOver(second);
-  const verb = pair ?? (first.kind === 'word' ? verbOfWord(first) : undefined);
+  const verb = verbAt(tokens, 0);
+  const stray = tokens[verb?.to ?? 1];
+  if (stray !== undefined) return leftOver(stray);
+  const word = first.kind === 'word' ? first.text.toLowerCase() : '';
   if (verb !== undefined) return { ask: 'help', verb: verb.row.name };
   const tries = nearestVerbs(word).map(({ printed }) => `help ${printed}`);
   return { code: 'unknown-verb', token: first, needs: ['verb'], tries };

@@ -60,7 +60,7 @@ export function sessionReader(verb: 'spray-off' | 'rags' | 'close', ignored: rea
 export const readSprayOn: Read = (_, tokens) => {
   const apart = sessionApart(tokens);
   if ('code' in apart) return apart;
-  const words = apart.rest.filter((token) => token.kind !== 'word' || !fillers.has(token.word));
+  const words = apart.rest.filter((token) => token.kind !== 'word' || !(fillers.has(token.word) || token.word === 'a'));
   const [first, second] = words;
   if (second !== undefined) return leftOver(second);
   const place = first?.kind === 'word' ? placeNamed(first.word) : undefined;
@@ -120,21 +120,21 @@ export const readAck: Read = (_, tokens) => {
   };
 };
 
-const yes: ReadonlySet<string> = new Set(['yes', 'on', 'running', 'runs']);
-const no: ReadonlySet<string> = new Set(['no', 'off', 'none', 'without']);
-const unmeasured: ReadonlySet<string> = new Set([
-  'sin',
-  'medir',
+const yes: ReadonlySet<string> = new Set([
+  'yes',
+  'on',
+  'running',
+  'runs',
   'marcha',
-  'not',
-  'measured',
-  'unmeasured',
-  'velocity',
-  'face',
+  'funciona',
+  'funcionando',
+  'jalando',
 ]);
+const no: ReadonlySet<string> = new Set(['no', 'off', 'none', 'without', 'parada', 'parado']);
+const unmeasured: ReadonlySet<string> = new Set(['sin', 'medir', 'not', 'measured', 'unmeasured', 'velocity', 'face']);
 
 export const readFan: Read = (act, tokens) => {
-  let running: boolean | undefined;
+  let running = act.verb.says === undefined ? undefined : act.verb.says === 'yes';
   let velocity: MetresPerSecond | undefined;
   const rest: Token[] = [];
   for (let i = 0; i < tokens.length; i++) {
@@ -150,7 +150,7 @@ export const readFan: Read = (act, tokens) => {
       velocity = speed.value;
       i = speed.to - 1;
     } else if (token.kind === 'word' && (yes.has(token.word) || no.has(token.word))) {
-      if (running !== undefined) return leftOver(token);
+      if (running !== undefined && running !== yes.has(token.word)) return leftOver(token);
       running = yes.has(token.word);
     } else if (token.kind === 'number' && !token.number.whole) {
       const tries = ['m/s', 'fpm'].map((unit) => lineWith(act.line, token, `${token.text}${unit}`));
@@ -179,13 +179,13 @@ function yesOrNo(act: ActLine, slot: Slot, words: readonly string[]): Fault {
 export const readSupplied: Read = (act, tokens) => {
   const apart = sessionApart(tokens);
   if ('code' in apart) return apart;
-  let supplied: boolean | undefined;
+  let supplied = act.verb.says === undefined ? undefined : act.verb.says === 'yes';
   for (const token of apart.rest) {
     const word = token.kind === 'word' ? token.word : '';
     if (yes.has(word) || no.has(word)) {
       if (supplied !== undefined) return leftOver(token);
       supplied = yes.has(word);
-    } else if (word !== 'air' && !fillers.has(word)) return leftOver(token);
+    } else if (word !== 'air' && word !== 'suministrado' && !fillers.has(word)) return leftOver(token);
   }
   if (supplied === undefined) return yesOrNo(act, 'yes-or-no', ['yes', 'no']);
   return { verb: 'supplied', ...(apart.session !== undefined && { session: apart.session }), supplied };
@@ -200,13 +200,15 @@ const solventsByWord: ReadonlyMap<string, SolventId> = new Map([
   ['mibk', 'methyl-isobutyl-ketone'],
   ['pgmea', 'methoxypropyl-acetate'],
 ]);
-const vesselWords: ReadonlySet<string> = new Set(['vessels', 'vessel', 'pots', 'pot', 'tools', 'cups']);
+const vesselWords: ReadonlySet<string> = new Set(['vessels', 'vessel', 'pots', 'pot', 'tools', 'cups', 'can', 'cans']);
 const gunWords: ReadonlySet<string> = new Set(['gun', 'guns', 'hose', 'hoses', 'spray']);
 
 export const readFlush: Read = (act, tokens) => {
   const apart = sessionApart(tokens);
   if ('code' in apart) return apart;
-  let command: CommandOf<'flush'> = { verb: 'flush', gear: 'gun' };
+  // `recipientes lavados`: the verb itself may name them.
+  const verbTyped = act.line.slice(0, act.tokens[0]?.start).toLowerCase();
+  let command: CommandOf<'flush'> = { verb: 'flush', gear: verbTyped.includes('recipientes') ? 'vessels' : 'gun' };
   let amount: Litres | undefined;
   for (const token of apart.rest) {
     const word = token.kind === 'word' ? token.word : '';

@@ -27,7 +27,9 @@ export function readUsed(act: ActLine): CommandOf<'used'> | Fault {
   const gathered = gather(act);
   if (isFault(gathered)) return gathered;
   const { words: typed, mass, volume } = gathered;
-  const words = typed.map(wordOf).filter((word, i) => i === 0 || !roundsOff.has(word));
+  const said = typed.map(wordOf).filter((word, i) => i === 0 || !roundsOff.has(word));
+  // `para limpiar pistola`: what is cleaned says it.
+  const words = said.filter((word, i) => i === 0 || word !== 'wipe' || usesByWord.get(said[i + 1] ?? '') === undefined);
   const last = words.at(-1) ?? '';
   const use = words.length > 1 ? usesByWord.get(last) : undefined;
   const material = (use === undefined ? words : words.slice(0, -1)).join('-');

@@ -29,12 +29,14 @@ const readers: Readonly<Record<string, Read>> = {
 };
 
 export function isSpraySetting(token: Token | undefined): boolean {
-  return token?.kind === 'word' && (token.word in readers || token.word === 'emergency');
+  return token?.kind === 'word' && (token.word in readers || token.word === 'emergency' || token.word === 'call');
 }
 
 export function readSpraySetting(act: ActLine): ActRead | Fault {
   const name = act.tokens[0]?.kind === 'word' ? act.tokens[0].word : '';
-  if (name === 'emergency') return setEmergency(act);
+  if (name === 'emergency') return setEmergency(act, 1);
+  // `fijar teléfono 112`: the shop's numbers, without the word before them.
+  if (name === 'call') return setEmergency(act, 0);
   return withManner((_, tokens) => {
     const read = readers[name]?.(tokens.slice(1).filter(isNoFiller));
     if (read === undefined) return { code: 'incomplete', needs: ['setting'] };
@@ -48,8 +50,8 @@ function switched(name: 'brief' | 'bell', [value, second]: readonly Token[]): Se
   if (value === undefined) return { code: 'incomplete', needs: ['on-or-off'] };
   if (second !== undefined) return leftOver(second);
   const word = value.kind === 'word' ? value.word : '';
-  if (word !== 'on' && word !== 'off') return { code: 'left-over', token: value, needs: ['on-or-off'] };
-  return { name, on: word === 'on' };
+  const on = word === 'on' || word === 'yes' ? true : word === 'off' || word === 'no' ? false : undefined;
+  return on === undefined ? { code: 'left-over', token: value, needs: ['on-or-off'] } : { name, on };
 }
 
 function setAhead([value, second]: readonly Token[]): SettingRead {
@@ -124,11 +126,21 @@ function setMixing([value, second]: readonly Token[]): SettingRead {
 
 const quietHours = /^(\d{1,2})(?::00)?-(\d{1,2})(?::00)?$/;
 
-function setQuiet([value, second]: readonly Token[]): SettingRead {
+/** `22-6`, `22 a 6`, `22 to 6`. */
+function setQuiet([value, ...more]: readonly Token[]): SettingRead {
+  const [second, third] = more.filter((token) => token.kind !== 'word' || token.word !== 'a');
+  if (value?.kind === 'number' && second?.kind === 'number' && third === undefined) {
+    return hoursOfQuiet(`${value.text}-${second.text}`, value);
+  }
   if (value === undefined) return { code: 'incomplete', needs: ['quiet-hours'] };
   if (second !== undefined) return leftOver(second);
-  if (value.kind === 'word' && value.word === 'off') return { name: 'quiet', fromHour: 0, toHour: 0 };
-  const found = quietHours.exec(value.text);
+  if (value.kind === 'word' && (value.word === 'off' || value.word === 'no'))
+    return { name: 'quiet', fromHour: 0, toHour: 0 };
+  return hoursOfQuiet(value.text, value);
+}
+
+function hoursOfQuiet(text: string, value: Token): SettingRead {
+  const found = quietHours.exec(text);
   if (found === null) return leftOver(value);
   const [fromHour, toHour] = [Number(found[1]), Number(found[2])];
   if (fromHour > 23 || toHour > 23) return { code: 'impossible', token: value, needs: ['quiet-hours'] };
@@ -140,13 +152,13 @@ const fields: ReadonlyMap<string, EmergencyField> = new Map([
   ...alarms.map((alarm) => [alarm, alarm] as const),
 ]);
 
-function setEmergency(act: ActLine): ActRead | Fault {
-  const token = act.tokens[1];
+function setEmergency(act: ActLine, at: number): ActRead | Fault {
+  const token = act.tokens[at];
   const field = token?.kind === 'word' ? fields.get(token.word) : undefined;
   if (token === undefined) return { code: 'incomplete', needs: ['emergency-field'] };
   if (field === undefined) return { code: 'left-over', token, needs: ['emergency-field'] };
-  const second = act.tokens[2];
-  const from = field === 'hot' && second?.kind === 'word' && second.word === 'pot' ? 3 : 2;
+  const second = act.tokens[at + 1];
+  const from = field === 'hot' && second?.kind === 'word' && second.word === 'pot' ? at + 2 : at + 1;
   const own = ownWordsFrom(act, from);
   if (isFault(own)) return own;
   if (own.words === '') return { code: 'incomplete', needs: ['told'] };

@@ -13,7 +13,7 @@ export interface LastDay {
 }
 
 const monthShape = /^(\d{4})-(\d{1,2})$/;
-const monthFirst = /^(\d{1,2})\/(\d{4})$/;
+const monthFirst = /^(\d{1,2})[/-](\d{4})$/;
 
 /** The last day that begins at token `from`; `undefined` where none does. */
 export function lastDayOf(tokens: readonly Token[], from: number): LastDay | 'no-such-day' | undefined {

@@ -5,6 +5,7 @@ import { type EpochMs, epochMs } from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
 import type { Token } from '../typed/tokens.ts';
 import { instantTyped } from './instant-typed.ts';
+import { inPartOfDay, partOfDayAt } from './part-of-day.ts';
 import { readDate, readDateAndTime, readTimeOfDay } from './time-typed.ts';
 import { type CalendarDay, dayBefore, dayOf, isoLocal, shownMs, type TimeOfDay } from './wall-clock.ts';
 
@@ -139,7 +140,11 @@ function clockTime(tokens: readonly Token[], index: number): ClockTime | undefin
   const withHalf = half === 'am' || half === 'pm' ? readTimeOfDay(`${token.text}${half}`) : undefined;
   if (withHalf !== undefined) return { time: withHalf, to: index + 2 };
   const time = readTimeOfDay(token.text);
-  return time === undefined ? undefined : { time, to: index + 1 };
+  if (time === undefined) return undefined;
+  const part = partOfDayAt(tokens, index + 1);
+  if (part !== undefined && time !== 'no-such-time') return { time: inPartOfDay(time, part.name), to: part.to };
+  const isHours = token.kind === 'word' && /^(?:h|hrs?)$/.test(wordAt(tokens, index + 1) ?? '');
+  return { time, to: isHours ? index + 2 : index + 1 };
 }
 
 function dayNamed(token: Token, clock: Clock): CalendarDay | 'no-such-time' | undefined {
@@ -167,13 +172,20 @@ function agoFirst(tokens: readonly Token[], from: number, clock: Clock): SaidTim
 
 const minutesAfterAgo: ReadonlyMap<string, number> = new Map([
   ['un minuto', 1],
+  ['cinco minutos', 5],
+  ['diez minutos', 10],
   ['un cuarto', 15],
   ['un cuarto de hora', 15],
   ['cuarto de hora', 15],
+  ['quince minutos', 15],
+  ['veinte minutos', 20],
   ['media hora', 30],
+  ['tres cuartos', 45],
+  ['tres cuartos de hora', 45],
   ['una hora', 60],
   ['hora y media', 90],
   ['una hora y media', 90],
+  ['dos horas', 120],
 ]);
 const mostWordsAfter = 4;
 

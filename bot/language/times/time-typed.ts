@@ -1,4 +1,4 @@
-// Times of day and dates as typed, still without a day or a zone: `9:40`, `9.40`, `0940`, `9h40`, `9`, `9:40pm`,
+// Times of day and dates as typed, still without a day or a zone: `9:40`, `9.40`, `9,40`, `0940`, `9h40`, `9`, `9:40 h`, `9:40pm`,
 // `2026-03-02`, `2026-03-02T09:40`.
 
 import { type CalendarDay, isRealDay, type TimeOfDay } from './wall-clock.ts';
@@ -6,15 +6,19 @@ import { type CalendarDay, isRealDay, type TimeOfDay } from './wall-clock.ts';
 /** Shaped as a time of day or a date but there is none such: 25:00, 13pm, 9:4, 2026-02-30. */
 export type NoSuchTime = 'no-such-time';
 
-const separated = /^(\d{1,2})[:.h](\d{2})(?::(\d{2}))?(?: ?([ap])\.?m?)?$/i;
-const hourOnly = /^(\d{1,2})h?(?: ?([ap])\.?m?)?$/i;
+const separated = /^(\d{1,2})[:.,h](\d{2})(?::(\d{2}))?(?: ?(?:([ap])\.?m?|h(?:rs?|oras)?))?$/i;
+const hourOnly = /^(\d{1,2})(?: ?h(?:rs?|oras)?)?(?: ?([ap])\.?m?)?$/i;
 const together = /^(\d{1,2})(\d{2})(?: ?([ap])\.?m?)?$/i;
-const resemblesTime = /^\d{1,4}([:.h]\d*)?([:.]\d*)?(?: ?[ap]\.?m?)?$/i;
+const resemblesTime =
+  /^\d{1,4}([:.h]\d*)?([:.]\d*)?(?: ?[ap]\.?m?)?$|^\d{1,2}(?:[:.h]\d\d)? ?h(?:rs?|oras)?$|^\d{1,2},\d\d$/i;
 const date = /^(\d{4})-(\d{1,2})-(\d{1,2})$/;
 const dateAndTime = /^(\d{4}-\d{1,2}-\d{1,2})t(\d{2}):(\d{2})(?::(\d{2})(?:\.(\d{1,3}))?)?(z|[+-]\d{2}:\d{2})?$/i;
 const named: ReadonlyMap<string, TimeOfDay> = new Map([
   ['noon', { hour: 12, minute: 0, second: 0, millisecond: 0 }],
   ['midday', { hour: 12, minute: 0, second: 0, millisecond: 0 }],
+  ['mediodia', { hour: 12, minute: 0, second: 0, millisecond: 0 }],
+  ['mediodía', { hour: 12, minute: 0, second: 0, millisecond: 0 }],
+  ['medianoche', { hour: 0, minute: 0, second: 0, millisecond: 0 }],
   ['midnight', { hour: 0, minute: 0, second: 0, millisecond: 0 }],
 ]);
 

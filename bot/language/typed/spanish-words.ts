@@ -25,7 +25,9 @@ const meanings: readonly (readonly [string, string])[] = [
   ['please', 'favor porfa porfavor gracias'],
   ['because', 'porque'],
   // Things and places.
-  ['can', 'lata bote'],
+  ['can', 'lata bote cubeta'],
+  ['all', 'todo todos toda todas'],
+  ['both', 'ambas ambos'],
   ['cans', 'botes'],
   ['part', 'pieza'],
   ['parts', 'piezas'],

@@ -57,12 +57,23 @@ export function tokenize(line: string): readonly Token[] {
   return tokens;
 }
 
-/** `a las 9:40` is `at 9:40`; elsewhere `a` is the letter of a part. */
+const isNoonOrMidnight = /^(?:mediod[ií]a|medianoche)$/;
+
+/** With minutes or a half of the day: `gas puesto a la 1` says which can. */
+const oneOClock = /^0?1(?:[:.,h]\d\d|[ap]\.?m)/i;
+
+/** `a las 9:40` is `at 9:40`, `a la 1:30` too; elsewhere `a` is the letter of a part. */
 function pushWord(tokens: Token[], span: Span, next: Span | undefined, line: string): void {
   const { text, start, end } = span;
   const word = text.toLowerCase();
   const before = tokens.at(-1);
-  const isHour = (word === 'las' || word === 'la') && next !== undefined && isDigit(next.text.charCodeAt(0));
+  const isHour =
+    next !== undefined &&
+    ((word === 'las' && isDigit(next.text.charCodeAt(0))) || (word === 'la' && oneOClock.test(next.text)));
+  // `a mediodía`, where nothing but a time can be meant.
+  if (isNoonOrMidnight.test(word) && before?.kind === 'word' && before.word === 'a') {
+    tokens[tokens.length - 1] = { ...before, word: 'at' };
+  }
   if (isHour && before?.kind === 'word' && before.word === 'a') {
     tokens[tokens.length - 1] = {
       kind: 'word',

@@ -75,7 +75,7 @@ export const spanishChat: typeof englishChat = {
   noCrewHere: (channel) =>
     `Este canal no es de ninguna cuadrilla. Su id es ${channel}: va en slackChannels, en el archivo de la cuadrilla.`,
   noCrewOfYours:
-    'No sé cuál es su cuadrilla. Escriba en el canal de su cuadrilla, o pida que pongan su id de Slack en el archivo.',
+    'No sé cuál es su cuadrilla. Escriba en el canal de la cuadrilla, o pida que pongan su id de Slack en el archivo.',
   paperHere: (file) => `${file} llega aquí enseguida.`,
   paperAlone: (file) => `${file} le llega por mensaje directo, solo a usted.`,
   paperMissing: (file) => `${file} no llegó`,

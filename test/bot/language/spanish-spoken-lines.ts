@@ -38,6 +38,7 @@ export const spanishSpokenLines: readonly ThumbTypedLine[] = [
   act('mezcla nueva 2,4 kg', mix2400),
   act('hacer una mezcla de 2,4kg', mix2400),
   act('la mezcla 2,4kg', mix2400),
+  act('vacié la 1 quedaron 200g', { verb: 'empty', batch: 1, leftGrams: grams(200) }),
   act('echo 14g de b', { verb: 'add', component: 'part-b', grams: grams(14) }),
   act('agrego 14 g de B', { verb: 'add', component: 'part-b', grams: grams(14) }),
   act('agitador en marcha 1', { verb: 'stir', batch: 1 }),
@@ -82,7 +83,15 @@ export const spanishSpokenLines: readonly ThumbTypedLine[] = [
   act('filtrado 1 hace diez minutos', filtered, happenedAt('2026-03-02T09:50')),
   act('filtrado 1 10 min atrás', filtered, happenedAt('2026-03-02T09:50')),
   act('filtrado 1 hace tres cuartos de hora', filtered, happenedAt('2026-03-02T09:15')),
-  // Parts.
+  act('filtrado 1 ayer a mediodía', filtered, happenedAt('2026-03-01T12:00')),
+  // Parts. Nothing that rounds a sentence off becomes the name of a part.
+  act('capa final impeller-7 1 pistola', sprayed),
+  act('otra mano impeller-7 1 pistola', sprayed),
+  miss('aplicar todo 1 pistola', 'left-over', 'todo'),
+  miss('pinté eso 1 pistola', 'left-over', 'eso'),
+  miss('coat hub impeller-7 1 spray', 'left-over', 'hub'),
+  // What it reads is not what it bears.
+  miss('pieza impeller-7 a 88C', 'left-over', '88C', 'sonda impeller-7 a 88C'),
   act('capa dada impeller-7 1 pistola', sprayed),
   act('doy una capa a impeller-7 1 pistola', sprayed),
   act('segunda capa impeller-7 1 pistola', sprayed),
@@ -125,6 +134,8 @@ export const spanishSpokenLines: readonly ThumbTypedLine[] = [
   act('charla 1 cabina pinta kari', { verb: 'brief', batch: 1, place: 'booth', sprayers: ['kari'] }),
   act('he leído', { verb: 'ack' }),
   act('extractor en marcha 0,6 m/s', { verb: 'fan', running: true, faceMetresPerSecond: metresPerSecond(0.6) }),
+  act('apagué el extractor', { verb: 'fan', running: false }),
+  act('prender extractor 0.6 m/s', { verb: 'fan', running: true, faceMetresPerSecond: metresPerSecond(0.6) }),
   act('sin extracción', { verb: 'fan', running: false }),
   act('sin aire suministrado', { verb: 'supplied', supplied: false }),
   act('empiezo a pintar', { verb: 'spray-on' }),
@@ -142,6 +153,7 @@ export const spanishSpokenLines: readonly ThumbTypedLine[] = [
   act('prueba de avisos', { verb: 'bell' }),
   act('borrar', { verb: 'undo' }),
   // In need: no slip away from an alarm, and no coat on a part called suelo.
+  miss('hoy', 'unknown-verb', 'hoy'),
   act('vertido en el suelo', { verb: 'spill', note: 'el suelo' }),
   act('se desmayó kari', { verb: 'down', note: 'kari' }),
   act('humo en la cabina', { verb: 'fire', note: 'en la cabina' }),
@@ -155,6 +167,8 @@ export const spanishSpokenLines: readonly ThumbTypedLine[] = [
   act('fijar silencio de 22 a 6', { verb: 'set', setting: { name: 'quiet', fromHour: 22, toHour: 6 } }),
   act('fijar teléfono 112', { verb: 'set', setting: { name: 'emergency', field: 'call', text: '112' } }),
   // Questions.
+  ask('reporte de la semana', { ask: 'week', span: { kind: 'week', which: 'this' } }),
+  ask('ayuda con la mezcla', { ask: 'help', verb: 'mix' }),
   ask('el día', { ask: 'day', day: { kind: 'today' } }),
   ask('resumen del día', { ask: 'day', day: { kind: 'today' } }),
   ask('la semana pasada', { ask: 'week', span: { kind: 'week', which: 'last' } }),

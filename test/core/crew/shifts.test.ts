@@ -31,6 +31,13 @@ describe('a handover', () => {
     expect(rungUnder(shift, 'batch/1/pot-half')).toEqual(['10:24 batch/1/pot-half lena']);
   });
 
+  it('given a name typed without its accent, then it is the person’s all the same', async () => {
+    const people = [...crew.people, { name: 'Lía', role: 'lead', language: 'es', units: 'metric' } as const];
+    const shift = await given([...weighed, '09:00 @omar: handover lia'], { crew: { ...crew, people } });
+    await shift.until('09:42');
+    expect(rungUnder(shift, stirDone)).toEqual(['09:42 batch/1/stir-done kari Lía']);
+  });
+
   it('given a batch opened after it, then its bells are its own people’s', async () => {
     const shift = await given(
       [
