@@ -18,7 +18,7 @@ import type { Shop } from '../shop.ts';
 import type { Crew } from './crew.ts';
 import type { Setting } from './crew-commands.ts';
 import { mayNotSettle, peopleFrom } from './may-settle.ts';
-import { isSameName } from './same-name.ts';
+import { personNamed } from './person-named.ts';
 
 export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
   const setting = asKnown(shop.crew, said.command.setting);
@@ -42,7 +42,7 @@ export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
 /** Names that the crew has, as the crew writes them; another is new, and joins by it. */
 function asKnown(crew: Crew, setting: Setting): Setting {
   if (setting.name !== 'role') return setting;
-  const nameOf = (typed: PersonName) => crew.people.find(({ name }) => isSameName(name, typed))?.name ?? typed;
+  const nameOf = (typed: PersonName) => personNamed(crew.people, typed) ?? typed;
   return { ...setting, given: setting.given.map(({ person, role }) => ({ person: nameOf(person), role })) };
 }
 

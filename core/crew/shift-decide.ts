@@ -3,10 +3,10 @@
 import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody } from '../history.ts';
-import { crewStream, type PersonName } from '../ids.ts';
+import { crewStream } from '../ids.ts';
 import type { Shop } from '../shop.ts';
 import { personIn } from './crew.ts';
-import { isSameName } from './same-name.ts';
+import { personNamed } from './person-named.ts';
 import { waitingHandover } from './shifts.ts';
 
 export function decideShift(said: Said<CommandOf<'shift'>>): Decision {
@@ -14,7 +14,7 @@ export function decideShift(said: Said<CommandOf<'shift'>>): Decision {
 }
 
 export function decideHandover(shop: Shop, said: Said<CommandOf<'handover'>>): Decision {
-  const to = personNamed(shop, said.command.to);
+  const to = personNamed(shop.crew.people, said.command.to);
   const known = shop.crew.people.map(({ name }) => name);
   if (to === undefined) return unclear({ code: 'no-such-person', person: said.command.to, known });
   if (to === said.by) return unclear({ code: 'handover-to-self' });
@@ -28,11 +28,6 @@ export function decideTakeover(shop: Shop, said: Said<CommandOf<'takeover'>>): D
     return unclear({ code: 'nothing-to-take-over', waitsFor: waitingHandover(shop.crew.shifts)?.to });
   }
   return onCrew(said, { type: 'TakenOver' });
-}
-
-/** Phones write names as they like. */
-function personNamed(shop: Shop, typed: string): PersonName | undefined {
-  return shop.crew.people.find(({ name }) => isSameName(name, typed))?.name;
 }
 
 function onCrew(said: Said, body: EventBody): Decision {

@@ -1,6 +1,6 @@
 // Names on a line against the crew's file: whatever the thumb made of their capitals, and no stranger by a slip.
 
-import { isSameName } from '../crew/same-name.ts';
+import { personNamed } from '../crew/person-named.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { PersonName } from '../ids.ts';
 import type { Shop } from '../shop.ts';
@@ -12,7 +12,7 @@ export type Named =
 /** A crew of one name has no file to hold names against: there, and after the act, any name is taken. */
 export function namedIn(shop: Shop, said: Said, names: readonly PersonName[]): Named {
   const known = shop.crew.people.map(({ name }) => name);
-  const asFiled = (name: PersonName) => known.find((other) => isSameName(other, name)) ?? name;
+  const asFiled = (name: PersonName) => personNamed(shop.crew.people, name) ?? name;
   const stranger = names.find((name) => !known.includes(asFiled(name)));
   if (stranger === undefined || known.length < 2 || said.stance.is === 'happened') return { is: 'known', asFiled };
   return { is: 'stranger', decision: unclear({ code: 'no-such-person', person: stranger, known }) };
