@@ -6,8 +6,22 @@ import { isBatchLive } from './batch/batch.ts';
 import { type Can, isCanLive } from './can/can.ts';
 import type { Crew } from './crew/crew.ts';
 import type { Entry } from './history.ts';
-import type { BatchNumber, CanNumber, PartName, PersonName, PlaceName, SessionNumber } from './ids.ts';
-import { defaultPlace } from './ids.ts';
+import {
+  type BatchNumber,
+  batchStream,
+  type CanNumber,
+  canStream,
+  crewStream,
+  defaultPlace,
+  type PartName,
+  type PersonName,
+  type PlaceName,
+  partStream,
+  placeStream,
+  type SessionNumber,
+  type StreamId,
+  sessionStream,
+} from './ids.ts';
 import type { Part } from './part/part.ts';
 import { isPartLive } from './part/part.ts';
 import { type AirLog, airLogOf, type Place } from './place/place.ts';
@@ -54,17 +68,26 @@ export function airLog(shop: Shop, place: PlaceName = defaultPlace): AirLog {
   return airLogOf(shop.places.get(place), shop.crew.airLimitMinutes);
 }
 
-/** Everything loaded, once each, in the order in which it was recorded. */
+/** What every noun has, whatever it is. */
+export type Noun = Pick<Crew, 'rings' | 'entries'>;
+
+/** Everything loaded, under its stream; the crew last. */
+export function nounsIn(shop: Shop): readonly { readonly stream: StreamId; readonly noun: Noun }[] {
+  const under = <Key, Of extends Noun>(of: ReadonlyMap<Key, Of>, stream: (key: Key) => StreamId) =>
+    [...of].map(([key, noun]) => ({ stream: stream(key), noun }));
+  return [
+    ...under(shop.batches, batchStream),
+    ...under(shop.cans, canStream),
+    ...under(shop.parts, partStream),
+    ...under(shop.places, placeStream),
+    ...under(shop.sessions, sessionStream),
+    { stream: crewStream, noun: shop.crew },
+  ];
+}
+
+/** Every entry that is loaded, once each, in the order in which it was recorded. */
 export function entriesIn(shop: Shop): readonly Entry[] {
   const bySeq = new Map<number, Entry>();
-  const nouns = [
-    ...shop.batches.values(),
-    ...shop.cans.values(),
-    ...shop.parts.values(),
-    ...shop.places.values(),
-    ...shop.sessions.values(),
-    shop.crew,
-  ];
-  for (const { entries } of nouns) for (const entry of entries) bySeq.set(entry.seq, entry);
+  for (const { noun } of nounsIn(shop)) for (const entry of noun.entries) bySeq.set(entry.seq, entry);
   return [...bySeq.values()].sort((a, b) => a.seq - b.seq);
 }

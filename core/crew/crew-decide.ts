@@ -3,18 +3,8 @@
 import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { NewEvent } from '../history.ts';
-import {
-  batchStream,
-  canStream,
-  crewStream,
-  type PersonName,
-  partStream,
-  placeStream,
-  type StreamId,
-  sessionStream,
-} from '../ids.ts';
-import type { RingLog } from '../reminders/ring-log.ts';
-import type { Shop } from '../shop.ts';
+import { crewStream, type PersonName } from '../ids.ts';
+import { nounsIn, type Shop } from '../shop.ts';
 import type { Crew } from './crew.ts';
 import type { Setting } from './crew-commands.ts';
 import { mayNotSettle, peopleFrom } from './may-settle.ts';
@@ -70,16 +60,8 @@ export function decideOk(shop: Shop, said: Said<CommandOf<'ok'>>): Decision {
 
 /** The last ring of each key that nobody has answered. */
 export function ringsOpen(shop: Shop) {
-  const logs: readonly (readonly [StreamId, RingLog])[] = [
-    ...[...shop.batches.values()].map((batch) => [batchStream(batch.number), batch.rings] as const),
-    ...[...shop.cans.values()].map((can) => [canStream(can.number), can.rings] as const),
-    ...[...shop.parts.values()].map((part) => [partStream(part.name), part.rings] as const),
-    ...[...shop.places.values()].map((place) => [placeStream(place.name), place.rings] as const),
-    ...[...shop.sessions.values()].map((session) => [sessionStream(session.number), session.rings] as const),
-    [crewStream, shop.crew.rings],
-  ];
-  return logs.flatMap(([stream, log]) =>
-    [...log].flatMap(([key, rings]) => {
+  return nounsIn(shop).flatMap(({ stream, noun }) =>
+    [...noun.rings].flatMap(([key, rings]) => {
       const unheard = rings.filter(({ answered }) => answered === undefined);
       const last = unheard.at(-1);
       // It went on to the lead because whoever it rang for first had not answered: they still may.

@@ -1,22 +1,20 @@
 // The day as the record has it: figures only, from a shop in which the day's streams are loaded.
 
 import { DateTime } from 'luxon';
-import type { Batch } from '../batch/batch.ts';
-import { type BlendTotals, blendTotals } from '../batch/batch-clocks.ts';
-import { ratioError } from '../calc/mixing.ts';
-import { isRefused } from '../calc/refusal.ts';
 import { type Method, methods } from '../commands.ts';
 import { type Correction, type Entry, isAct } from '../history.ts';
 import type { PartName } from '../ids.ts';
 import { phaseOfPart } from '../part/part.ts';
 import { cureDueAt } from '../part/part-clocks.ts';
 import { batchOf } from '../part/part-decide.ts';
-import { mixRatio } from '../products/sheet.ts';
 import { airLog, entriesIn, liveParts, type Shop } from '../shop.ts';
 import { type Celsius, type EpochMs, epochMs, type Minutes, minutesBetween, type Percent } from '../units.ts';
+import { type BatchTouched, batchesTouched } from './batches-touched.ts';
 import { type DayMaterial, dayMaterial } from './day-material.ts';
 import { type DaySpraying, daySpraying } from './day-spraying.ts';
 import { type Deviation, deviationsIn } from './deviations.ts';
+import { ringsHeard } from './rings-heard.ts';
+import { isWithin } from './span.ts';
 
 /** From its first instant up to, and without, the next day's. */
 export interface DaySpan {
@@ -26,13 +24,9 @@ export interface DaySpan {
   readonly to: EpochMs;
 }
 
-export interface DayBatch {
-  readonly batch: Batch;
+export interface DayBatch extends BatchTouched {
   /** A pot of yesterday that is still in use was not weighed today. */
   readonly weighedThatDay: boolean;
-  /** Share of the sheet's B/A, in per cent; `undefined` before weighing. */
-  readonly ratioErrorPercent: number | undefined;
-  readonly blend: BlendTotals;
 }
 
 export interface DayRing {
@@ -68,17 +62,24 @@ export function localDate(at: EpochMs, zone: string, daysBefore = 0): string {
 }
 
 export function dayRecord(shop: Shop, span: DaySpan, now: EpochMs): DayRecord {
-  const inside = (at: EpochMs) => at >= span.from && at < span.to;
+  const inside = (at: EpochMs) => isWithin(span, at);
   const entries = entriesIn(shop).filter((entry) => inside(entry.happenedAt));
   const air = entries.flatMap(({ fact }) => (fact.type === 'AirRead' ? [fact] : []));
   return {
     span,
-    batches: batchesOf(shop, entries, inside, now),
+    batches: batchesTouched(shop, entries, now).map((touched) => ({
+      ...touched,
+      weighedThatDay: touched.batch.weighing !== undefined && inside(touched.batch.weighing.at),
+    })),
     material: dayMaterial(shop, entries, inside, now),
     partsByMethod: partsOf(entries),
     curing: curingNow(shop),
     spraying: daySpraying(shop, entries),
-    rings: ringsOf(shop, inside),
+    rings: ringsHeard(shop, span).map(({ key, ring, heardAt }) => ({
+      key: ring.ring === 1 ? key : `${key}/${ring.ring}`,
+      lateMinutes: minutesBetween(ring.dueAt, ring.rangAt),
+      answered: heardAt !== undefined,
+    })),
     deviations: deviationsIn(shop).filter(({ entry }) => inside(entry.happenedAt)),
     corrections: entriesIn(shop).flatMap((entry) =>
       entry.corrections.filter(({ at }) => inside(at)).map((correction) => ({ entry, correction })),
@@ -87,28 +88,6 @@ export function dayRecord(shop: Shop, span: DaySpan, now: EpochMs): DayRecord {
     humidityPercent: air.flatMap(({ relativeHumidityPercent }) => relativeHumidityPercent ?? []),
     idle: !entries.some(isAct),
   };
-}
-
-/** Batches that something was done to on the day. */
-function batchesOf(
-  shop: Shop,
-  entries: readonly Entry[],
-  inside: (at: EpochMs) => boolean,
-  now: EpochMs,
-): readonly DayBatch[] {
-  const touched = new Set(entries.filter(isAct).flatMap(({ stream, alsoUnder }) => [stream, ...alsoUnder]));
-  return [...shop.batches.values()]
-    .filter(({ number }) => touched.has(`batch/${number}`))
-    .sort((a, b) => a.number - b.number)
-    .map((batch) => {
-      const error = batch.weighing === undefined ? undefined : ratioError(mixRatio(batch.sheet.ratio), batch.weighing);
-      return {
-        batch,
-        weighedThatDay: batch.weighing !== undefined && inside(batch.weighing.at),
-        ratioErrorPercent: error === undefined || isRefused(error) ? undefined : error * 100,
-        blend: blendTotals(batch, airLog(shop, batch.place), now),
-      };
-    });
 }
 
 function partsOf(entries: readonly Entry[]): DayRecord['partsByMethod'] {
@@ -128,27 +107,4 @@ function curingNow(shop: Shop): DayRecord['curing'] {
       const batch = batchOf(shop, part);
       return { part: part.name, dueAt: batch && cureDueAt(part, batch.sheet, airLog(shop, batch.place)) };
     });
-}
-
-/** Answered by name, or by going on with the work: any later act on the same batch or part. */
-function ringsOf(shop: Shop, inside: (at: EpochMs) => boolean): readonly DayRing[] {
-  const nouns = [
-    ...shop.batches.values(),
-    ...shop.cans.values(),
-    ...shop.parts.values(),
-    ...shop.places.values(),
-    ...shop.sessions.values(),
-  ];
-  return nouns.flatMap(({ rings, entries }) => {
-    const acts = entries.filter(isAct);
-    return [...rings].flatMap(([key, list]) =>
-      list
-        .filter((ring) => inside(ring.rangAt))
-        .map((ring) => ({
-          key: ring.ring === 1 ? key : `${key}/${ring.ring}`,
-          lateMinutes: minutesBetween(ring.dueAt, ring.rangAt),
-          answered: ring.answered !== undefined || acts.some((entry) => entry.seq > ring.seq),
-        })),
-    );
-  });
 }

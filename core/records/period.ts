@@ -1,25 +1,18 @@
 // Any stretch of days as the record has it, from a shop in which its streams are loaded: the fuller page behind the day,
 // the week, the month.
 
-import { type BlendTotals, blendTotals } from '../batch/batch-clocks.ts';
-import { ratioError } from '../calc/mixing.ts';
-import { isRefused } from '../calc/refusal.ts';
 import { type Can, leftGrams } from '../can/can.ts';
 import { type Correction, type Entry, isAct } from '../history.ts';
 import type { BatchNumber, PartName } from '../ids.ts';
-import { mixRatio } from '../products/sheet.ts';
-import type { Ring } from '../reminders/ring-log.ts';
-import { airLog, entriesIn, type Shop } from '../shop.ts';
-import { type EpochMs, epochMs, type Grams, grams, type Minutes, minutesBetween } from '../units.ts';
+import { entriesIn, type Shop } from '../shop.ts';
+import { type EpochMs, type Grams, grams, type Minutes, minutesBetween } from '../units.ts';
+import { type BatchTouched, batchesTouched } from './batches-touched.ts';
 import { type Deviation, deviationsIn } from './deviations.ts';
 import { type BatchMaterial, type MaterialTotals, materialOf, totalsOf } from './material.ts';
+import { ringsHeard } from './rings-heard.ts';
 import { isWithin, type Span } from './span.ts';
 
-export interface PeriodBatch extends BatchMaterial {
-  /** Share of the sheet's B/A, in per cent; `undefined` before weighing. */
-  readonly ratioErrorPercent: number | undefined;
-  readonly blend: BlendTotals;
-}
+export type PeriodBatch = BatchMaterial & BatchTouched;
 
 export interface PeriodCan {
   readonly can: Can;
@@ -31,7 +24,7 @@ export interface PeriodRings {
   readonly count: number;
   readonly late: number;
   readonly unanswered: number;
-  /** From a ring to the answer by name or the next act on the same thing: the middle one, and the slowest. */
+  /** From a ring until it was heard: the middle one, and the slowest. */
   readonly medianMinutes: Minutes | undefined;
   readonly slowest: { readonly key: string; readonly minutes: Minutes } | undefined;
 }
@@ -59,7 +52,10 @@ const onTimeMinutes = 1;
 export function periodRecord(shop: Shop, span: Span, now: EpochMs): PeriodRecord {
   const all = entriesIn(shop);
   const entries = all.filter((entry) => isWithin(span, entry.happenedAt));
-  const batches = batchesWithin(shop, entries, now);
+  const batches = batchesTouched(shop, entries, now).map((touched) => ({
+    ...touched,
+    ...materialOf(shop, touched.batch),
+  }));
   return {
     span,
     batches,
@@ -87,21 +83,6 @@ function partsOf(entries: readonly Entry[], type: Entry['fact']['type']): readon
   return [...new Set(entries.filter(({ fact }) => fact.type === type).map(nameOf))];
 }
 
-function batchesWithin(shop: Shop, entries: readonly Entry[], now: EpochMs): readonly PeriodBatch[] {
-  const touched = new Set(entries.filter(isAct).flatMap(({ stream, alsoUnder }) => [stream, ...alsoUnder]));
-  return [...shop.batches.values()]
-    .filter(({ number }) => touched.has(`batch/${number}`))
-    .sort((a, b) => a.number - b.number)
-    .map((batch) => {
-      const error = batch.weighing === undefined ? undefined : ratioError(mixRatio(batch.sheet.ratio), batch.weighing);
-      return {
-        ...materialOf(shop, batch),
-        ratioErrorPercent: error === undefined || isRefused(error) ? undefined : error * 100,
-        blend: blendTotals(batch, airLog(shop, batch.place), now),
-      };
-    });
-}
-
 function cansWithin(shop: Shop, span: Span, entries: readonly Entry[]): readonly PeriodCan[] {
   const touched = new Set(entries.flatMap(({ stream, alsoUnder }) => [stream, ...alsoUnder]));
   return [...shop.cans.values()]
@@ -114,14 +95,7 @@ function cansWithin(shop: Shop, span: Span, entries: readonly Entry[]): readonly
 }
 
 function ringsWithin(shop: Shop, span: Span): PeriodRings {
-  const { batches, cans, parts, places, sessions } = shop;
-  const nouns = [batches, cans, parts, places, sessions].flatMap((each) => [...each.values()]);
-  const rings = nouns.flatMap(({ rings: log, entries }) => {
-    const acts = entries.filter(isAct);
-    return [...log].flatMap(([key, list]) =>
-      list.filter((ring) => isWithin(span, ring.rangAt)).map((ring) => ({ key, ring, heardAt: heardAt(ring, acts) })),
-    );
-  });
+  const rings = ringsHeard(shop, span);
   const waits = rings
     .flatMap(({ key, ring, heardAt: at }) =>
       at === undefined ? [] : [{ key, minutes: minutesBetween(ring.rangAt, at) }],
@@ -134,12 +108,4 @@ function ringsWithin(shop: Shop, span: Span): PeriodRings {
     medianMinutes: waits[Math.floor((waits.length - 1) / 2)]?.minutes,
     slowest: waits.at(-1),
   };
-}
-
-/** Answered by name, or by going on with the work. */
-function heardAt(ring: Ring, acts: readonly Entry[]): EpochMs | undefined {
-  const acted = acts.filter(({ seq }) => seq > ring.seq).sort((a, b) => a.seq - b.seq)[0]?.recordedAt;
-  const named = ring.answered?.at;
-  if (named === undefined || acted === undefined) return named ?? acted;
-  return epochMs(Math.min(named, acted));
 }
