@@ -20,9 +20,13 @@ export interface Answer {
   /** Of the first objection, misread or error; null otherwise. */
   readonly code: string | null;
   readonly recorded: boolean;
-  /** The batches that it concerns: a chat platform answers in their threads. */
+  /** What it concerns, by batch and session where it can: a chat platform answers in their threads. */
   readonly about?: readonly StreamId[];
   readonly card: Card;
+  /** Of a bell: all that ring in the same breath for the same, as one; by their numbered keys, its own among them. */
+  readonly together?: { readonly keys: readonly string[]; readonly card: Card };
+  /** In the crew's language and units, where those of whoever said it are others: for what many read. */
+  readonly forAll?: Card;
   readonly text: string;
 }
 

@@ -6,12 +6,12 @@ import type { Question } from '../core/commands.ts';
 import { nobody } from '../core/crew/alarm-decide.ts';
 import { type CrewFile, personIn } from '../core/crew/crew.ts';
 import type { Executor, Request } from '../core/execute.ts';
-import { defaultPlace, type PersonName, partStream, placeStream, sessionStream } from '../core/ids.ts';
+import { defaultPlace, type PersonName, partStream, placeStream, type StreamId, sessionStream } from '../core/ids.ts';
 import type { Clock, Log, Store } from '../core/ports.ts';
 import { liveBatches, liveParts, type Shop } from '../core/shop.ts';
 import type { EpochMs } from '../core/units.ts';
 import { type Answer, answerFrom, makeAnswer } from './answer.ts';
-import { makeCard } from './cards/card.ts';
+import { type Card, makeCard } from './cards/card.ts';
 import { helpCard } from './cards/help-card.ts';
 import { misreadCard } from './cards/misread-card.ts';
 import { nowCard } from './cards/now-card.ts';
@@ -23,7 +23,7 @@ import { stockCard } from './cards/stock-card.ts';
 import type { Telling } from './cards/telling.ts';
 import { hazardsCard, ventCard } from './cards/vent-cards.ts';
 import type { Delivery } from './front-end.ts';
-import { lineWithPart, withBatchOf } from './in-thread.ts';
+import { lineWithPart, withBatchOf, withSessionOf } from './in-thread.ts';
 import { figuresFor } from './language/figures.ts';
 import { readLine } from './language/read-line.ts';
 import type { Reading } from './language/reading.ts';
@@ -48,6 +48,8 @@ export interface Host {
   readonly handle: (delivery: Delivery) => Promise<Answer | undefined>;
   /** How one person at this moment is told things; without a name, how the crew is. */
   readonly telling: (shop: Shop, name: PersonName | undefined) => Telling;
+  /** Whether a line said at that time would be an act. Nothing is decided by it. */
+  readonly isAct: (shop: Shop, text: string, at: EpochMs, about?: StreamId) => boolean;
 }
 
 export function createHost({ executor, store, clock, log, crew, crewFile, desk }: HostNeeds): Host {
@@ -118,7 +120,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
       case 'command': {
         const now = clock.now();
         const { stance } = reading;
-        const command = withBatchOf(delivery.about, reading.command);
+        const command = withSessionOf(delivery.about, withBatchOf(delivery.about, reading.command));
         const from = withoutName(delivery, command);
         const request = {
           id: from.id ?? randomUUID(),
@@ -142,28 +144,37 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
     outcome: Parameters<Parameters<Executor['execute']>[1]>[1],
   ): string {
     const { shop } = outcome;
-    const t = telling(shop, delivery.as);
     switch (outcome.kind) {
       case 'recorded': {
-        const card = recordedCard(t, request, outcome);
+        const cards = toldBothWays(shop, delivery.as, (t) => recordedCard(t, request, outcome));
         const about = subjectsOf(
           shop,
           outcome.envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]),
         );
-        return JSON.stringify(answering(delivery, shop, { kind: 'reply', code: null, recorded: true, card, about }));
+        return JSON.stringify(
+          answering(delivery, shop, { kind: 'reply', code: null, recorded: true, ...cards, about }),
+        );
       }
       case 'objected': {
-        const card = objectionCard(t, request, outcome);
+        const cards = toldBothWays(shop, delivery.as, (t) => objectionCard(t, request, outcome));
         const code = outcome.objections[0]?.code ?? null;
         const about = subjectsNamed(shop, request.command);
-        return JSON.stringify(answering(delivery, shop, { kind: 'objection', code, recorded: false, card, about }));
+        return JSON.stringify(answering(delivery, shop, { kind: 'objection', code, recorded: false, ...cards, about }));
       }
       case 'unclear': {
-        const card = unclearCard(t, request, outcome.unclear);
+        const card = unclearCard(telling(shop, delivery.as), request, outcome.unclear);
         const { code } = outcome.unclear;
         return JSON.stringify(answering(delivery, shop, { kind: 'misread', code, recorded: false, card }));
       }
     }
+  }
+
+  /** As whoever said it is told things, and as the crew is where that differs. */
+  function toldBothWays(shop: Shop, name: PersonName, made: (t: Telling) => Card): Pick<Answer, 'card' | 'forAll'> {
+    const [person, all] = [personIn(shop.crew, name), personIn(shop.crew, '')];
+    const card = made(telling(shop, name));
+    const isSame = person.language === all.language && person.units === all.units;
+    return isSame ? { card } : { card, forAll: made(telling(shop, undefined)) };
   }
 
   async function answerQuestion(delivery: Delivery, question: Question, shop: Shop): Promise<Answer> {
@@ -213,7 +224,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
   function answering(
     delivery: Delivery,
     shop: Shop,
-    content: Pick<Answer, 'kind' | 'code' | 'recorded' | 'card' | 'about'>,
+    content: Pick<Answer, 'kind' | 'code' | 'recorded' | 'card' | 'forAll' | 'about'>,
   ): Answer {
     const at = telling(shop, delivery.as).f.iso(clock.now());
     return makeAnswer({
@@ -239,5 +250,12 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
     return makeAnswer({ ...head, kind: 'error', code: 'not-recorded', recorded: false, card });
   }
 
-  return { handle, telling };
+  function isAct(shop: Shop, text: string, at: EpochMs, about?: StreamId): boolean {
+    const context = lineContext(shop, at);
+    const read = readLine(text, context);
+    const named = lineWithPart(text, read, about, shop);
+    return (named === undefined ? read : readLine(named, context)).kind === 'command';
+  }
+
+  return { handle, telling, isAct };
 }

@@ -1,10 +1,17 @@
-// A line said in a batch's own thread need not name the batch, nor a part where only one waits: the thread names them.
+// A line said in a batch's or a session's own thread need not name it, nor a part where only one waits: the thread names
+// them.
 
 import { type Command, takesBatch, withBatch } from '../core/commands.ts';
 import { nounOf, numberIn, type PartName, partStream, type StreamId } from '../core/ids.ts';
 import { liveParts, type Shop } from '../core/shop.ts';
 import type { Reading } from './language/reading.ts';
-import { subjectOf } from './subjects.ts';
+import { subjectOf, takesSession } from './subjects.ts';
+
+/** The command with the thread's session where it takes one and names none. */
+export function withSessionOf(about: StreamId | undefined, command: Command): Command {
+  if (about === undefined || nounOf(about) !== 'session' || !takesSession(command)) return command;
+  return command.session === undefined ? { ...command, session: numberIn(about) } : command;
+}
 
 /** The command with the thread's batch where it takes one and names none. */
 export function withBatchOf(about: StreamId | undefined, command: Command): Command {

@@ -4,16 +4,26 @@
 import { type Crew, personIn, type UnitSystem } from '../core/crew/crew.ts';
 import type { RingsTo, Role } from '../core/crew/crew-commands.ts';
 import type { Executor } from '../core/execute.ts';
-import { defaultPlace, numberIn, type PersonName, partStream, placeStream, type StreamId } from '../core/ids.ts';
+import {
+  defaultPlace,
+  nameIn,
+  nounOf,
+  numberIn,
+  type PersonName,
+  partStream,
+  placeStream,
+  type StreamId,
+} from '../core/ids.ts';
 import { type Board, makeBoard } from './cards/board.ts';
-import type { Card } from './cards/card.ts';
+import { type Card, makeCard } from './cards/card.ts';
+import { sessionStanding } from './cards/session-standing.ts';
 import { type SetUp, setUpOf } from './cards/set-up.ts';
 import { settingsCard } from './cards/settings-card.ts';
 import { type Standing, standingOf } from './cards/standing-card.ts';
 import { cansCard } from './cards/stock-card.ts';
 import type { Host } from './host.ts';
 import type { Words } from './language/words/languages.ts';
-import { liveSubjects, subjectOf } from './subjects.ts';
+import { liveSubjects } from './subjects.ts';
 
 /** How one person is spoken to. */
 export interface Voice {
@@ -27,10 +37,8 @@ export interface Voice {
 }
 
 export interface Overview {
-  /** In the crew's language: many read it. */
+  /** Of a batch or a session, in the crew's language: many read it. Of anything else only its name. */
   readonly standing: (subject: StreamId) => Promise<Standing>;
-  /** The batch of a stream: its own, or that of a part's last coat. */
-  readonly subjectOf: (stream: StreamId) => Promise<StreamId | undefined>;
   readonly liveSubjects: () => Promise<readonly StreamId[]>;
   /** As set now: by its file, and by what was said since. */
   readonly crew: () => Promise<Crew>;
@@ -45,15 +53,26 @@ export interface Overview {
 }
 
 export function createOverview({ executor, host }: { readonly executor: Executor; readonly host: Host }): Overview {
+  /** Where its brief was taken back, only that is left to say. */
+  async function standingSession(subject: StreamId): Promise<Standing> {
+    const shop = await executor.look([subject]);
+    const t = host.telling(shop, undefined);
+    const session = shop.sessions.get(numberIn(subject));
+    if (session !== undefined) return sessionStanding(t, session);
+    const title = t.words.session.titled(numberIn(subject), t.words.chat.briefTakenBack);
+    return { card: makeCard(title, 'plain'), live: false, parts: [] };
+  }
+
   return {
     standing: async (subject) => {
+      if (nounOf(subject) === 'session') return standingSession(subject);
+      if (nounOf(subject) !== 'batch') return { card: makeCard(nameIn(subject), 'plain'), live: false, parts: [] };
       const number = numberIn(subject);
       const found = await executor.look([subject]);
       const parts = found.batches.get(number)?.coats.map((coat) => partStream(coat.part)) ?? [];
       const shop = parts.length === 0 ? found : await executor.look([subject, ...parts]);
       return standingOf(host.telling(shop, undefined), number, shop.batches.get(number));
     },
-    subjectOf: async (stream) => subjectOf(await executor.look([stream]), stream),
     liveSubjects: async () => liveSubjects(await executor.look()),
     crew: async () => (await executor.look()).crew,
     board: async (name) => makeBoard(host.telling(await executor.look([placeStream(defaultPlace)]), name)),

@@ -1,21 +1,31 @@
-// Which batch something is about: a batch itself, or the batch of a part's last coat. A chat platform keeps one message
-// for each.
+// What something is about: a batch itself or the batch of a part's last coat, a spray session, else the can, place or part
+// itself. A chat platform keeps one message for each batch and each session.
 
-import type { Command } from '../core/commands.ts';
-import { batchStream, nameIn, nounOf, partStream, type StreamId } from '../core/ids.ts';
-import { liveBatches, liveParts, type Shop } from '../core/shop.ts';
+import type { Command, CommandOf, Verb } from '../core/commands.ts';
+import {
+  batchStream,
+  canStream,
+  nameIn,
+  nounOf,
+  partStream,
+  placeStream,
+  type StreamId,
+  sessionStream,
+} from '../core/ids.ts';
+import { liveBatches, liveParts, openSessions, type Shop } from '../core/shop.ts';
 
+/** `undefined`: the crew as a whole. */
 export function subjectOf(shop: Shop, stream: StreamId): StreamId | undefined {
   switch (nounOf(stream)) {
-    case 'batch':
-      return stream;
     case 'part': {
       const coat = shop.parts.get(nameIn(stream))?.coats.at(-1);
-      return coat === undefined ? undefined : batchStream(coat.batch);
+      return coat === undefined ? stream : batchStream(coat.batch);
     }
+    case 'batch':
+    case 'session':
     case 'can':
     case 'place':
-    case 'session':
+      return stream;
     case 'crew':
       return undefined;
   }
@@ -25,16 +35,53 @@ export function subjectsOf(shop: Shop, streams: readonly StreamId[]): readonly S
   return [...new Set(streams.flatMap((stream) => subjectOf(shop, stream) ?? []))];
 }
 
-/** What a command is about by what it names, before anything came of it. */
-export function subjectsNamed(shop: Shop, command: Command): readonly StreamId[] {
-  const batch = 'batch' in command && command.batch !== undefined ? [batchStream(command.batch)] : [];
-  const parts =
-    'parts' in command ? command.parts : 'part' in command && command.part !== undefined ? [command.part] : [];
-  return subjectsOf(shop, [...batch, ...parts.map(partStream)]);
+/** A batch or a session: what happens to it stands in the thread of its one message. */
+export function hasOneMessage(subject: StreamId): boolean {
+  return nounOf(subject) === 'batch' || nounOf(subject) === 'session';
 }
 
-/** Batches for which somebody still waits, for the pot or for a part coated from it. */
+/** What a command is about by what it names, before anything came of it. */
+export function subjectsNamed(shop: Shop, command: Command): readonly StreamId[] {
+  const named = <T>(value: T | undefined, streamOf: (value: T) => StreamId): readonly StreamId[] =>
+    value === undefined ? [] : [streamOf(value)];
+  const parts = 'parts' in command ? command.parts : [];
+  return subjectsOf(shop, [
+    ...('batch' in command ? named(command.batch, batchStream) : []),
+    ...parts.map(partStream),
+    ...('part' in command ? named(command.part, partStream) : []),
+    ...(takesSession(command) ? named(command.session ?? onlySession(shop), sessionStream) : []),
+    ...('can' in command ? named(command.can, canStream) : []),
+    ...('place' in command ? named(command.place, placeStream) : []),
+  ]);
+}
+
+const sessionVerbs = [
+  'near',
+  'ack',
+  'fan',
+  'supplied',
+  'spray-on',
+  'spray-off',
+  'flush',
+  'rags',
+  'close',
+] as const satisfies readonly Verb[];
+
+/** Of a spray session that is there already. */
+export function takesSession(command: Command): command is CommandOf<(typeof sessionVerbs)[number]> {
+  const verbs: readonly Verb[] = sessionVerbs;
+  return verbs.includes(command.verb);
+}
+
+function onlySession(shop: Shop): number | undefined {
+  const [only, ...others] = openSessions(shop);
+  return others.length === 0 ? only?.number : undefined;
+}
+
+/** Whatever somebody still waits for: a batch for its pot or for a part coated from it, a session for its end. */
 export function liveSubjects(shop: Shop): readonly StreamId[] {
   const batches = liveBatches(shop).map((batch) => batchStream(batch.number));
-  return subjectsOf(shop, [...batches, ...liveParts(shop).map((part) => partStream(part.name))]);
+  const sessions = openSessions(shop).map((session) => sessionStream(session.number));
+  const parts = liveParts(shop).map((part) => partStream(part.name));
+  return subjectsOf(shop, [...batches, ...parts, ...sessions]).filter(hasOneMessage);
 }

@@ -1,5 +1,6 @@
 // Puts the parts together for one crew, whatever the front end: store, keeper, executor, host, messenger, ringer.
 
+import { setImmediate } from 'node:timers/promises';
 import { type CrewFile, peopleWithRole } from '../core/crew/crew.ts';
 import { createExecutor, type Executor } from '../core/execute.ts';
 import { type CrewId, crewStream, onlyCrew } from '../core/ids.ts';
@@ -10,6 +11,7 @@ import { createShopKeeper } from '../core/shop-keeper.ts';
 import { type Answer, makeAnswer } from './answer.ts';
 import { makeCard } from './cards/card.ts';
 import { bareReminderCard, howItRings, lateFacts, reminderCard } from './cards/reminder-cards.ts';
+import { ringsTogether } from './cards/rings-together.ts';
 import type { FrontEnd } from './front-end.ts';
 import { createHost, type Host } from './host.ts';
 import { createOverview, type Overview } from './overview.ts';
@@ -54,7 +56,7 @@ export function wire({
   papers = paperTray(undefined),
 }: WiringNeeds): Wired {
   const keeper = createShopKeeper(store, crew, crewFile, shelf);
-  const executor = createExecutor({ store, keeper, crew });
+  const executor = createExecutor({ store, keeper, crew, turnOver: setImmediate });
   const desk = createDesk({ executor, store, crew, papers });
   const host = createHost({ executor, store, clock, log, crew, crewFile, desk });
 
@@ -86,7 +88,9 @@ export function wire({
       });
     }
     const card = reminderCard(t, ringing);
-    return makeAnswer({ ...head, kind: 'reminder', recorded: !ringing.unrecorded, card });
+    const together = ringsTogether(t, ringing, card);
+    const all = together === undefined ? {} : { together };
+    return makeAnswer({ ...head, kind: 'reminder', recorded: !ringing.unrecorded, card, ...all });
   }
 
   /** Whatever breaks in making its card, the bell rings. */

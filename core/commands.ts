@@ -183,8 +183,8 @@ export type Command =
     }
   /** The lowest temperature of the time nobody read, up to now. */
   | { readonly verb: 'night'; readonly place?: PlaceName; readonly lowestCelsius: Celsius }
-  /** Heard: answers what has rung for the speaker, or the bell of this key alone. */
-  | { readonly verb: 'ok'; readonly key?: string }
+  /** Heard: answers what has rung for the speaker, or the bell of this key alone, with others that rang in one message. */
+  | { readonly verb: 'ok'; readonly key?: string; readonly also?: readonly string[] }
   /** The last ring to the speaker, or the one of this key, again so much later. */
   | { readonly verb: 'snooze'; readonly minutes: Minutes; readonly key?: string }
   | { readonly verb: 'shift'; readonly on: boolean }

@@ -1,11 +1,10 @@
-// The one write path. One at a time a crew: seen before? the same answer; else read up to the record's end, decide,
-// seal the events, plan the bells, and land it all in one transaction. Whoever finds that the record has moved on
-// meanwhile decides again.
+// The one write path: seen before? the same answer; else read up to the record's end, decide, seal the events, plan the
+// bells, and land it all in one transaction, in its turn.
 
 import type { Command, Stance } from './commands.ts';
 import type { HashGiven } from './crew/ledger-events.ts';
 import { decide } from './decide.ts';
-import { type Envelope, type EventBody, hashOf, type NewEvent } from './history.ts';
+import type { Envelope, EventBody, NewEvent } from './history.ts';
 import {
   batchStream,
   type CrewId,
@@ -17,14 +16,15 @@ import {
   sessionStream,
 } from './ids.ts';
 import type { Objection, Unclear } from './objections.ts';
-import type { Change, Head, Store } from './ports.ts';
+import type { Head, Store } from './ports.ts';
 import { holdsThatFollow, rewrites } from './records/holds-that-follow.ts';
 import { planReminders } from './reminders/plan.ts';
 import type { Posted } from './reminders/posts.ts';
 import type { PlannedReminder } from './reminders/wish.ts';
+import { seal, streamsTouched } from './seal.ts';
 import type { Shop, Speaker } from './shop.ts';
-import type { ShopKeeper } from './shop-keeper.ts';
 import type { EpochMs } from './units.ts';
+import { createWriteQueue, type Draft, type WriteQueueNeeds } from './write-queue.ts';
 
 export interface Request extends Speaker {
   /** Of the delivery: the same one twice is one event and the same answer. */
@@ -77,180 +77,89 @@ export interface Executor {
   readonly reconcile: (now: EpochMs) => Promise<void>;
 }
 
-export interface ExecutorNeeds {
-  readonly store: Store;
-  readonly keeper: ShopKeeper;
-  readonly crew: CrewId;
-}
-
 /** Whose name stands under what the bot itself records. */
 export const botName: PersonName = 'batchbell';
 
-export function createExecutor({ store, keeper, crew }: ExecutorNeeds): Executor {
-  let queue: Promise<unknown> = Promise.resolve();
-  let writes = true;
+export function createExecutor(needs: WriteQueueNeeds): Executor {
+  const { store, keeper, crew } = needs;
+  const { write, inTurn, canWrite } = createWriteQueue(needs);
 
-  /** One after another: the next decision must see this one's events. */
-  function inTurn<T>(work: () => Promise<T>): Promise<T> {
-    const turn = queue.then(work, work);
-    queue = turn.catch(() => undefined);
-    return turn;
-  }
-
-  function seal(events: readonly NewEvent[], by: PersonName, request: string, now: EpochMs): readonly Envelope[] {
-    const head = keeper.head();
-    const versions = new Map<StreamId, number>();
-    let previousHash = head.hash;
-    return events.map((event, i) => {
-      const [stream, ...alsoUnder] = event.streams;
-      const version = (versions.get(stream) ?? keeper.versionOf(stream)) + 1;
-      versions.set(stream, version);
-      const { happenedAt, saidWith, body } = event;
-      const unsealed = {
-        crew,
-        seq: head.seq + 1 + i,
-        stream,
-        version,
-        alsoUnder,
-        happenedAt,
-        recordedAt: now,
-        by: event.by ?? by,
-        request,
-        saidWith,
-        body,
-        previousHash,
-      };
-      const envelope = { ...unsealed, hash: hashOf(unsealed) };
-      previousHash = envelope.hash;
-      return envelope;
-    });
-  }
-
-  async function commit(change: Change): Promise<'committed' | 'conflict'> {
-    try {
-      const landed = await store.commit(change);
-      writes = true;
-      return landed;
-    } catch (error) {
-      writes = false;
-      throw error;
-    }
-  }
-
-  async function land(
-    envelopes: readonly Envelope[],
-    shop: Shop,
-    plan: ReadonlyMap<StreamId, readonly PlannedReminder[]>,
-    answer: { request: string; text: string } | undefined,
-    now: EpochMs,
-  ): Promise<boolean> {
-    const touched = streamsTouched(envelopes);
-    const live = new Map([...touched].map((stream) => [stream, keeper.isLive(shop, stream)]));
-    // A batch that was undone folds to nothing; its rows must go all the same.
-    const withTouched = new Map([...[...touched].map((stream) => [stream, []] as const), ...plan]);
-    const after = keeper.head();
-    const landed = await commit({ crew, after, envelopes, plan: withTouched, live, answer, now });
-    if (landed === 'conflict') return false;
-    keeper.add(envelopes);
-    return true;
+  function sealed(events: readonly NewEvent[], by: PersonName, request: string, now: EpochMs): readonly Envelope[] {
+    return seal(events, { crew, head: keeper.head(), versionOf: keeper.versionOf, by, request, now });
   }
 
   /** The decision's events, and the holds that follow where they make an earlier act look otherwise. */
   function withHolds(events: readonly NewEvent[], before: Shop, { by, id, now }: Request): readonly Envelope[] {
-    const envelopes = seal(events, by, id, now);
+    const envelopes = sealed(events, by, id, now);
     const holds = rewrites(envelopes) ? holdsThatFollow(before, keeper.preview(envelopes), now) : [];
-    return holds.length === 0 ? envelopes : seal([...events, ...holds], by, id, now);
+    return holds.length === 0 ? envelopes : sealed([...events, ...holds], by, id, now);
   }
 
-  async function decideAndLand(request: Request, answering: Answering): Promise<string> {
-    for (;;) {
-      const given = await store.answerTo(crew, request.id);
-      if (given !== undefined) return given;
-      const before = await keeper.open(await streamsOf(store, crew, request));
-      const decision = decide(before, request);
-      if (decision.kind !== 'accepted') {
-        const text = answering(request, { ...decision, shop: before });
-        await remember(request, text);
-        return text;
-      }
-      const envelopes = withHolds(decision.events, before, request);
-      const shop = keeper.preview(envelopes);
-      const plan = planReminders(shop, streamsTouched(envelopes));
-      const text = answering(request, { kind: 'recorded', envelopes, before, shop, plan });
-      if (await land(envelopes, shop, plan, { request: request.id, text }, request.now)) return text;
+  async function decided(request: Request, answering: Answering): Promise<Draft<string>> {
+    const { id, now } = request;
+    const before = await keeper.open(await streamsOf(store, crew, request));
+    const decision = decide(before, request);
+    if (decision.kind !== 'accepted') {
+      // An objection too is given again to the same delivery, though by then the act might be allowed.
+      const text = answering(request, { ...decision, shop: before });
+      return { ...nothingNew(text, now), answer: { request: id, text } };
     }
+    const envelopes = withHolds(decision.events, before, request);
+    const shop = keeper.preview(envelopes);
+    const plan = planReminders(shop, streamsTouched(envelopes));
+    const text = answering(request, { kind: 'recorded', envelopes, before, shop, plan });
+    return { gives: text, envelopes, plan, answer: { request: id, text }, now };
   }
 
-  /** What the bot itself records: again from the record's new end where somebody else was first. */
-  async function landOwn(
-    stream: StreamId,
-    request: string,
-    now: EpochMs,
-    make: (head: Head) => { readonly body: EventBody; readonly at: EpochMs } | undefined,
-  ): Promise<void> {
-    for (;;) {
-      await keeper.open([stream]);
-      const made = make(keeper.head());
-      if (made === undefined) return;
-      const event: NewEvent = { streams: [stream], happenedAt: made.at, body: made.body, saidWith: { despite: [] } };
-      const envelopes = seal([event], botName, request, now);
-      const shop = keeper.preview(envelopes);
-      const plan = planReminders(shop, streamsTouched(envelopes));
-      if (await land(envelopes, shop, plan, undefined, now)) return;
-    }
-  }
-
-  /** An objection too is given again to the same delivery, though by then the act might be allowed. */
-  async function remember({ id, now }: Request, text: string): Promise<void> {
-    const nothing = { envelopes: [], plan: new Map(), live: new Map() };
-    try {
-      await store.commit({ crew, after: await store.head(crew), ...nothing, answer: { request: id, text }, now });
-    } catch {
-      // Nothing was to be recorded, so the answer stands without it.
-    }
+  /** What the bot itself records. */
+  function ownDraft(stream: StreamId, request: string, now: EpochMs, at: EpochMs, body: EventBody): Draft<undefined> {
+    const event: NewEvent = { streams: [stream], happenedAt: at, body, saidWith: { despite: [] } };
+    const envelopes = sealed([event], botName, request, now);
+    const plan = planReminders(keeper.preview(envelopes), streamsTouched(envelopes));
+    return { gives: undefined, envelopes, plan, answer: undefined, now };
   }
 
   return {
-    execute: (request, answering) => inTurn(() => decideAndLand(request, answering)),
+    execute: (request, answering) =>
+      write(async (answerTo) => {
+        const given = await answerTo(request.id);
+        return given === undefined ? decided(request, answering) : nothingNew(given, request.now);
+      }),
 
     answerBefore: (id) => store.answerTo(crew, id),
 
-    canWrite: () => writes,
+    canWrite,
 
     look: (named = []) => inTurn(() => keeper.open(named)),
 
     recordRing: ({ reminder, at, possibleRepeat }, now) =>
-      inTurn(async () => {
+      write(async () => {
         const { key, ring, dueAt, to, stream } = reminder;
+        await keeper.open([stream]);
         const body = { type: 'Rang' as const, key, ring, dueAt, to: [...to], possibleRepeat };
-        await landOwn(stream, `ring:${reminder.numberedKey}`, now, () => ({ body, at }));
+        return ownDraft(stream, `ring:${reminder.numberedKey}`, now, at, body);
       }),
 
     filePhoto: (photo, answering) =>
-      inTurn(async () => {
+      write(async (answerTo) => {
         const { id, by, now, at, stream, reference, caption } = photo;
-        for (;;) {
-          const given = await store.answerTo(crew, id);
-          if (given !== undefined) return given;
-          await keeper.open([stream]);
-          const body = { type: 'PhotoFiled' as const, reference, ...(caption === undefined ? {} : { caption }) };
-          const event: NewEvent = { streams: [stream], happenedAt: at, body, saidWith: { despite: [] } };
-          const envelopes = seal([event], by, id, now);
-          const shop = keeper.preview(envelopes);
-          const text = answering(shop);
-          const plan = planReminders(shop, streamsTouched(envelopes));
-          if (await land(envelopes, shop, plan, { request: id, text }, now)) return text;
-        }
+        const given = await answerTo(id);
+        if (given !== undefined) return nothingNew(given, now);
+        await keeper.open([stream]);
+        const body = { type: 'PhotoFiled' as const, reference, ...(caption === undefined ? {} : { caption }) };
+        const envelopes = sealed([{ streams: [stream], happenedAt: at, body, saidWith: { despite: [] } }], by, id, now);
+        const shop = keeper.preview(envelopes);
+        const text = answering(shop);
+        const plan = planReminders(shop, streamsTouched(envelopes));
+        return { gives: text, envelopes, plan, answer: { request: id, text }, now };
       }),
 
     giveHash: (on, now) =>
-      inTurn(async () => {
-        let given: Head | undefined;
-        await landOwn(crewStream, `given:${on}`, now, (head) => {
-          given = head.seq === 0 ? undefined : head;
-          return given && { body: { type: 'HashGiven', ...given, on }, at: now };
-        });
-        return given;
+      write(async () => {
+        await keeper.open([crewStream]);
+        const head = keeper.head();
+        if (head.seq === 0) return nothingNew(undefined, now);
+        return { ...ownDraft(crewStream, `given:${on}`, now, now, { type: 'HashGiven', ...head, on }), gives: head };
       }),
 
     reconcile: (now) =>
@@ -258,21 +167,15 @@ export function createExecutor({ store, keeper, crew }: ExecutorNeeds): Executor
         const shop = await keeper.open([]);
         // Rows that were lost were not told late: the record asked for them from its last act on.
         const plannedAt = shop.crew.lastActedAt ?? now;
-        await store.commit({
-          crew,
-          after: keeper.head(),
-          envelopes: [],
-          plan: planReminders(shop),
-          live: new Map(),
-          now: plannedAt,
-          answer: undefined,
-        });
+        const rows = { plan: planReminders(shop), live: new Map(), answers: [], now: plannedAt };
+        await store.commit({ crew, after: keeper.landedHead(), envelopes: [], ...rows });
       }),
   };
 }
 
-function streamsTouched(envelopes: readonly Envelope[]): ReadonlySet<StreamId> {
-  return new Set(envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]));
+/** Nothing is to be recorded. */
+function nothingNew<T>(gives: T, now: EpochMs): Draft<T> {
+  return { gives, envelopes: [], plan: new Map(), answer: undefined, now };
 }
 
 /** Which streams a command names, besides those that are live. */

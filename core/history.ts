@@ -1,7 +1,7 @@
 // The record: envelopes that are only ever added, each with the hash of the crew's event before it, and the reading of
 // a history in which corrections stand in place. What was corrected stays visible beside what replaced it.
 
-import { createHash } from 'node:crypto';
+import { hash } from 'node:crypto';
 import { z } from 'zod';
 import { BatchEvent } from './batch/batch-events.ts';
 import { CanEvent } from './can/can-events.ts';
@@ -95,13 +95,15 @@ export function hashOf(envelope: Omit<Envelope, 'hash'>): string {
     envelope.saidWith,
     envelope.body,
   ];
-  return createHash('sha256').update(JSON.stringify(sealed, keysInOrder)).digest('hex');
+  return hash('sha256', JSON.stringify(keysInOrder(sealed)));
 }
 
 /** A row that is read back has its keys in the schema's order: the hash must not see the difference. */
-function keysInOrder(_key: string, value: unknown): unknown {
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) return value;
-  return Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)));
+function keysInOrder(value: unknown): unknown {
+  if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) return value.map(keysInOrder);
+  const entries = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
+  return Object.fromEntries(entries.map(([key, held]) => [key, keysInOrder(held)]));
 }
 
 export interface Correction {
@@ -159,7 +161,7 @@ export function asItStands(envelopes: readonly Envelope[]): readonly Entry[] {
   for (const envelope of envelopes) {
     const { body } = envelope;
     if (body.type !== 'Amended') {
-      standing.set(envelope.seq, { ...envelope, fact: body, corrections: [] });
+      standing.set(envelope.seq, asItWasSaid(envelope, body));
       continue;
     }
     const entry = standing.get(body.amends);
@@ -170,6 +172,24 @@ export function asItStands(envelopes: readonly Envelope[]): readonly Entry[] {
   const entries = [...standing.values()];
   const opens = ({ fact }: Entry) => (opening.has(fact.type) ? 0 : 1);
   return entries.sort((a, b) => opens(a) - opens(b) || a.happenedAt - b.happenedAt || a.seq - b.seq);
+}
+
+function asItWasSaid(envelope: Envelope, fact: Fact): Entry {
+  return { ...envelope, fact, corrections: [] };
+}
+
+/** The same with events that happened after all of these; `undefined` where one of them belongs further up. */
+export function asItStandsWith(entries: readonly Entry[], added: readonly Envelope[]): readonly Entry[] | undefined {
+  let last = entries.at(-1);
+  const more: Entry[] = [];
+  for (const envelope of added) {
+    const { body, happenedAt } = envelope;
+    const follows = last !== undefined && happenedAt >= last.happenedAt;
+    if (!follows || body.type === 'Amended' || opening.has(body.type)) return undefined;
+    last = asItWasSaid(envelope, body);
+    more.push(last);
+  }
+  return [...entries, ...more];
 }
 
 /** Of entries in the order in which things happened, those up to and including `at`. */

@@ -22,7 +22,13 @@ export interface Head {
   readonly hash: string;
 }
 
-/** What lands together or not at all. */
+/** What is given again to the same delivery. */
+export interface Answered {
+  readonly request: string;
+  readonly text: string;
+}
+
+/** What lands together or not at all: what one act writes, or several that were decided one after another. */
 export interface Change {
   readonly crew: CrewId;
   /** Where the writer believed the record to end; if it has moved, nothing is written. */
@@ -32,7 +38,7 @@ export interface Change {
   readonly plan: ReadonlyMap<StreamId, readonly PlannedReminder[]>;
   /** Streams that somebody still waits for, and those that nobody does any more. */
   readonly live: ReadonlyMap<StreamId, boolean>;
-  readonly answer: { readonly request: string; readonly text: string } | undefined;
+  readonly answers: readonly Answered[];
   readonly now: EpochMs;
 }
 
@@ -115,13 +121,13 @@ export interface KeptPost {
   /** The platform's own name of the message: a string, unique in its channel only. */
   readonly ts: string;
   readonly crew: CrewId;
-  /** The stream that it tells of. */
+  /** What it tells of: a batch or a session where it can, else the stream itself. */
   readonly subject: StreamId;
-  /** `standing`: the one message that a batch has, changed in place. `said`: an event in its thread. */
+  /** `standing`: the one message that a batch or session has, changed in place. `said`: what was said beside it. */
   readonly role: 'standing' | 'said';
   readonly thread: string | undefined;
   readonly version: number;
-  /** As it was last shown, so that only a difference is sent. */
+  /** As it was last shown, so that only a difference is sent; empty once it is closed. */
   readonly shown: string;
   /** May still change. */
   readonly open: boolean;

@@ -85,9 +85,11 @@ export function nounsIn(shop: Shop): readonly { readonly stream: StreamId; reado
   ];
 }
 
-/** Every entry that is loaded, once each, in the order in which it was recorded. */
-export function entriesIn(shop: Shop): readonly Entry[] {
+/** Every entry that is loaded and wanted, once each, in the order in which it was recorded. */
+export function entriesIn(shop: Shop, wanted: (entry: Entry) => boolean = () => true): readonly Entry[] {
   const bySeq = new Map<number, Entry>();
-  for (const { noun } of nounsIn(shop)) for (const entry of noun.entries) bySeq.set(entry.seq, entry);
+  for (const { noun } of nounsIn(shop)) {
+    for (const entry of noun.entries) if (wanted(entry)) bySeq.set(entry.seq, entry);
+  }
   return [...bySeq.values()].sort((a, b) => a.seq - b.seq);
 }

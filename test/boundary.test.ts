@@ -33,13 +33,15 @@ const rules: readonly Rule[] = [
   {
     who: new RegExp(`^core/(${nouns}|products|corrections)/`),
     never:
-      /^core\/(store\/|records\/|(execute|decide|shop-keeper|ports|allowed)\.ts$|reminders\/(run|plan|posts)\.ts$)/,
+      /^core\/(store\/|records\/|(execute|write-queue|decide|shop-keeper|shop-memory|ports|allowed)\.ts$|reminders\/(run|plan|posts)\.ts$)/,
     typesToo: true,
   },
   { who: /^core\/products\//, never: new RegExp(`^core/(${nouns})/`), typesToo: false },
   {
     who: /^core\/store\//,
-    never: new RegExp(`^core/((${nouns}|records|corrections)/|(execute|decide|shop-keeper)\\.ts$)`),
+    never: new RegExp(
+      `^core/((${nouns}|records|corrections)/|(execute|write-queue|decide|shop-keeper|shop-memory)\\.ts$)`,
+    ),
     typesToo: false,
   },
   { who: /^core\/(?!store\/)/, never: /^better-sqlite3$/, typesToo: true },
@@ -47,17 +49,23 @@ const rules: readonly Rule[] = [
   {
     who: /^bot\/language\//,
     except: /-commands\.ts$/,
-    never: new RegExp(`^core/((${nouns}|records)/|(execute|decide|shop-keeper)\\.ts$)`),
+    never: new RegExp(`^core/((${nouns}|records)/|(execute|write-queue|decide|shop-keeper|shop-memory)\\.ts$)`),
     typesToo: false,
   },
   { who: /^bot\/(language|cards|terminal|web|slack)\//, never: /^core\/store\//, typesToo: true },
   { who: /^bot\/cards\//, never: /^bot\/(terminal|web|slack)\//, typesToo: true },
-  { who: /^bot\/cards\//, never: /^core\/((execute|decide|shop-keeper)\.ts$|reminders\/run\.ts$)/, typesToo: false },
+  {
+    who: /^bot\/cards\//,
+    never: /^core\/((execute|write-queue|decide|shop-keeper|shop-memory)\.ts$|reminders\/run\.ts$)/,
+    typesToo: false,
+  },
   // A front end renders and sends; it knows neither nouns nor its neighbours.
   {
     who: /^bot\/(terminal|web|slack)\//,
     except: /-commands\.ts$/,
-    never: new RegExp(`^core/((${nouns}|records|corrections|reminders)/|(execute|decide|shop-keeper)\\.ts$)`),
+    never: new RegExp(
+      `^core/((${nouns}|records|corrections|reminders)/|(execute|write-queue|decide|shop-keeper|shop-memory)\\.ts$)`,
+    ),
     typesToo: false,
   },
   { who: /^bot\/terminal\//, never: /^bot\/(web|slack)\//, typesToo: true },
@@ -67,7 +75,8 @@ const rules: readonly Rule[] = [
   // They alone construct.
   {
     who: /^bot\/(?!main\.ts$|wiring\.ts$|run\/)/,
-    never: /^core\/(execute|shop-keeper)\.ts$|^core\/reminders\/run\.ts$|^core\/store\/|^bot\/wiring\.ts$/,
+    never:
+      /^core\/(execute|write-queue|shop-keeper|shop-memory)\.ts$|^core\/reminders\/run\.ts$|^core\/store\/|^bot\/wiring\.ts$/,
     typesToo: false,
   },
 ];

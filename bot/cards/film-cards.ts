@@ -50,7 +50,7 @@ export function standsAgainst(t: Telling, part: Part): readonly string[] {
   const { parts } = t.words;
   const finding = verdictOf(part, t);
   const home = partStream(part.name);
-  const deviations = deviationsIn(t.shop).filter(({ entry }) => entry.stream === home);
+  const deviations = deviationsIn(t.shop, ({ stream }) => stream === home);
   return [
     finding === undefined ? parts.filmNotRead : parts.film(finding, t.f),
     ...(deviations.length === 0 ? [] : [parts.deviationsOn(deviations.length)]),

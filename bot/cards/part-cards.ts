@@ -22,11 +22,7 @@ export function partTaps(t: Telling, part: Part): readonly CardAction[] {
       const again = tap(t, 'touch-up', `coat ${name} ${phase.coat.batch} ${phase.coat.method} touch-up`);
       // Dip once: no second pass of it.
       const touches = open !== undefined && t.now <= open && phase.coat.method !== 'dip';
-      return [
-        tap(t, 'dry', `dry ${name}`),
-        ...(touches ? [again] : []),
-        tap(t, 'wet', `wet ${name} {wet-films}um`),
-      ];
+      return [tap(t, 'dry', `dry ${name}`), ...(touches ? [again] : []), tap(t, 'wet', `wet ${name} {wet-films}um`)];
     }
     case 'dry': {
       const cure = batchOf(t.shop, part)?.sheet.cure;

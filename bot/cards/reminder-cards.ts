@@ -20,6 +20,7 @@ import { canRing } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import { handoverRing } from './crew-cards.ts';
 import { cureLines, withCures } from './cure-facts.ts';
+import type { FactId } from './fact-ids.ts';
 import { partFacts, partTaps } from './part-cards.ts';
 import { sessionRing } from './session-ring.ts';
 import { morningLines } from './stock-card.ts';
@@ -47,12 +48,15 @@ export function reminderCard(t: Telling, ringing: RingingReminder): Card {
   const missing = unprovedTitle !== undefined && subject.clock !== undefined && !isProved(subject.clock, now);
   const { title, act } = rings[reminder.kind];
   return makeCard(missing ? unprovedTitle(subject.name) : title(subject.name), toneOf(ringing, missing), {
-    facts: [...subject.facts, ...lateFacts(t, ringing)],
-    // A can's later ring is a step on, or another stir: not one that nobody answered.
+    facts: [
+      ...subject.facts.filter(({ id }) => missing || spent[reminder.kind]?.includes(id) !== true),
+      ...lateFacts(t, ringing),
+    ],
     lines: [
       ...howItRings(t, ringing),
-      ...(reminder.ring > 1 && nounOf(reminder.stream) !== 'can' ? againLines(t, ringing) : []),
       ...(missing ? [subject.ask, ...heldBack(t, subject.clock), ...(subject.why ?? [])] : (subject.lines ?? [act])),
+      // A can's later ring is a step on, or another stir: not one that nobody answered.
+      ...(reminder.ring > 1 && nounOf(reminder.stream) !== 'can' ? againLines(t, ringing) : []),
     ],
     actions: [
       ...subject.taps,
@@ -63,6 +67,16 @@ export function reminderCard(t: Telling, ringing: RingingReminder): Card {
     ping: reminder.to,
   });
 }
+
+/** Figures that the ring itself has used up: nobody needs them any more, and a push has room for little. */
+const spent: Partial<Record<ReminderKind, readonly FactId[]>> = {
+  'stir-done': ['stir-wanted', 'stir-given', 'stir-done-at'],
+  'induction-done': ['stir-wanted', 'stir-given', 'stir-done-at'],
+  'flash-least': ['flash-least-at'],
+  'flash-most': ['flash-least-at', 'flash-most-at', 'open-until'],
+  'recoat-opens': ['recoat-opens-at'],
+  'cure-done': ['cure-given', 'cure-done-at'],
+};
 
 /** What rings and what to do, from the reminder alone: where nothing can be looked up. */
 export function bareReminderCard(t: Telling, ringing: RingingReminder): Card {
@@ -227,7 +241,9 @@ const bare = (name: string): Subject => ({ name, facts: [], taps: [], clock: und
 function batchSubject(t: Telling, batch: Batch, kind: ReminderKind): Subject {
   const clock = blendClock(batch, airLog(t.shop, batch.place), t.now);
   const ask = t.words.replies.askReading;
-  const facts = kind.startsWith('pot-') ? potFacts(t, batch) : blendFacts(t, batch);
+  // Once it is blended, how long it serves is what counts.
+  const blended = kind === 'stir-done' || kind === 'induction-done' ? potFacts(t, batch) : [];
+  const facts = kind.startsWith('pot-') ? potFacts(t, batch) : [...blendFacts(t, batch), ...blended];
   return { name: String(batch.number), facts, taps: batchTaps(t, batch), clock, ask };
 }
 

@@ -233,8 +233,8 @@ function despiteLines(t: Telling, outcome: Recorded): readonly string[] {
   const seqs = new Set(outcome.envelopes.map((envelope) => envelope.seq));
   const permitted = outcome.envelopes.find((envelope) => envelope.saidWith.permitted !== undefined);
   const why = permitted?.saidWith.permitted;
-  const reasons = deviationsIn(outcome.shop)
-    .filter(({ entry, objection }) => seqs.has(entry.seq) && !(objection.code === 'ratio-out' && isWeighing(entry)))
+  const reasons = deviationsIn(outcome.shop, ({ seq }) => seqs.has(seq))
+    .filter(({ entry, objection }) => !(objection.code === 'ratio-out' && isWeighing(entry)))
     .map(({ objection }) => t.words.objection(objection, t.f));
   const { recordedDespite } = t.words.replies;
   const { lifted, roles } = t.words.parts;
@@ -256,7 +256,7 @@ function rewrittenLines(t: Telling, { envelopes, before, shop }: Recorded): read
 /** The weighing's own card tells of its ratio; the lead is told as of any other deviation. */
 function isOffRatio({ envelopes, shop }: Recorded): boolean {
   const seqs = new Set(envelopes.map(({ seq }) => seq));
-  return deviationsIn(shop).some(({ entry, objection }) => seqs.has(entry.seq) && objection.code === 'ratio-out');
+  return deviationsIn(shop, ({ seq }) => seqs.has(seq)).some(({ objection }) => objection.code === 'ratio-out');
 }
 
 function lateLine(t: Telling, { envelopes }: Recorded): readonly string[] {

@@ -5,9 +5,11 @@ import { type Batch, phaseOf } from '../../core/batch/batch.ts';
 import { type Entry, isAct } from '../../core/history.ts';
 import { type BatchNumber, nameIn, nounOf } from '../../core/ids.ts';
 import { isPartLive, type Part, phaseOfPart } from '../../core/part/part.ts';
-import { batchTaps, clockFacts, openedCard } from './batch-cards.ts';
+import { batchTaps, clockFacts, isPotOver, openedCard } from './batch-cards.ts';
 import { type Card, type CardAction, makeCard, type Tone } from './card.ts';
+import type { FactId } from './fact-ids.ts';
 import { partFacts, partTaps } from './part-cards.ts';
+import { tapsTogether } from './parts-together.ts';
 import type { Telling } from './telling.ts';
 
 export interface Standing {
@@ -21,6 +23,9 @@ export interface Standing {
 /** The newest acts shown while it runs; the record has them all. */
 const actsShown = 8;
 
+/** Figures that grow by the minute would be wrong as soon as they stand there; the times beside them stay true. */
+const growing: readonly FactId[] = ['cure-given', 'stir-given'];
+
 /** `undefined` for the batch: taken back. */
 export function standingOf(t: Telling, number: BatchNumber, batch: Batch | undefined): Standing {
   const { chat } = t.words;
@@ -29,28 +34,35 @@ export function standingOf(t: Telling, number: BatchNumber, batch: Batch | undef
   const waiting = parts.filter(isPartLive);
   const live = batch.emptied === undefined || waiting.length > 0;
   const phase = phaseOf(batch);
+  const [only, ...others] = waiting;
+  const alone = others.length === 0 ? only : undefined;
   const opened = phase.is === 'to-weigh' ? openedCard(t, batch) : undefined;
-  const state = live ? t.words.phases[phase.is] : chat.finished;
+  const state = live ? [potState(t, batch), ...(alone === undefined ? [] : [partState(t, alone)])] : [chat.finished];
   const acts = actsOf(batch, parts);
   const shown = live ? acts.slice(-actsShown) : acts;
-  const card = makeCard(chat.standing(number, batch.sheet.name, state), toneOf(phase.is, waiting), {
-    facts: [
-      ...(opened?.facts ?? clockFacts(t, batch)),
-      ...(waiting.length === 1 ? waiting : []).flatMap((part) => partFacts(t, part)),
-    ],
+  const card = makeCard(chat.standing(number, batch.sheet.name, state.join(' · ')), toneOf(phase.is, waiting), {
+    facts: [...(opened?.facts ?? clockFacts(t, batch)), ...(alone === undefined ? [] : partFacts(t, alone))].filter(
+      ({ id }) => !growing.includes(id),
+    ),
     lines: [
       ...(opened?.lines ?? []),
-      ...parts.map((part) => `${part.name}: ${t.words.phases[phaseOfPart(part).is]}`),
+      ...parts.filter((part) => part !== alone).map((part) => partState(t, part)),
       ...(shown.length < acts.length ? [chat.earlierActs(acts.length - shown.length)] : []),
       ...shown.map((act) => chat.act(t.f.timeDown(act.happenedAt), act.by, actSaid(t, act))),
     ],
-    actions: live
-      ? [...waiting.flatMap((part) => tapsOfPart(t, part, waiting.length > 1)), ...batchTaps(t, batch)]
-      : [],
+    actions: live ? tapsOf(t, batch, waiting) : [],
     fields: opened?.fields ?? [],
   });
   return { card, live, parts: parts.map((part) => part.name) };
 }
+
+/** Over by the clock is over, whatever was said of it. */
+function potState(t: Telling, batch: Batch): string {
+  const { is } = phaseOf(batch);
+  return is !== 'dead' && isPotOver(t, batch) ? t.words.replies.potOver : t.words.phases[is];
+}
+
+const partState = (t: Telling, part: Part): string => `${part.name}: ${t.words.phases[phaseOfPart(part).is]}`;
 
 /** A part's act names the part; a coat does so itself. */
 function actSaid(t: Telling, { stream, fact }: Entry): string {
@@ -58,13 +70,18 @@ function actSaid(t: Telling, { stream, fact }: Entry): string {
   return nounOf(stream) === 'part' && fact.type !== 'CoatApplied' ? `${nameIn(stream)} ${said}` : said;
 }
 
-/** With a name in front where several wait. */
-function tapsOfPart(t: Telling, part: Part, several: boolean): readonly CardAction[] {
-  return partTaps(t, part).map((action) => ({
-    ...action,
-    id: `${action.id}-${part.name}`,
-    label: several ? `${part.name}: ${action.label}` : action.label,
-  }));
+/** Of several parts first what they all wait for, then the pot, then each by its name: there is room for a few. */
+function tapsOf(t: Telling, batch: Batch, waiting: readonly Part[]): readonly CardAction[] {
+  const byPart = waiting.map((part) => ({ part: part.name, taps: partTaps(t, part) }));
+  const each = byPart.flatMap(({ part, taps }) =>
+    taps.map((action) => ({
+      ...action,
+      id: `${action.id}-${part}`,
+      label: waiting.length > 1 ? `${part}: ${action.label}` : action.label,
+    })),
+  );
+  const pot = batchTaps(t, batch);
+  return waiting.length > 1 ? [...tapsTogether(byPart), ...pot, ...each] : [...each, ...pot];
 }
 
 function partsFrom(t: Telling, batch: Batch): readonly Part[] {

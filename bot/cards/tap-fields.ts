@@ -87,6 +87,11 @@ function unitsJoined(typed: readonly string[]): string[] {
   return values;
 }
 
+/** The line with its fields named: for who must type it. A figure in their place could be sent as it stands. */
+export function blankLine(line: string, words: Words): string {
+  return line.replaceAll(field, (_, id: string, unit: string) => `[${labelOf(id, words)}]${unit}`);
+}
+
 function filled(line: string, valueFor: (id: string) => string | undefined): string {
   return line
     .replaceAll(field, (_, id: string, unit: string) => {

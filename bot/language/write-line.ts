@@ -122,7 +122,10 @@ function writeAct(command: Command, zone: string): readonly string[] {
     case 'night':
       return [verb, written(command.lowestCelsius, 'C'), place(command.place)];
     case 'ok':
-      return [verb, command.key === undefined ? '' : writeRingKey(command.key)];
+      return [
+        verb,
+        ...[...(command.key === undefined ? [] : [command.key]), ...(command.also ?? [])].map(writeRingKey),
+      ];
     case 'undo':
     case 'takeover':
       return [verb];

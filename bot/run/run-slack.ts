@@ -14,6 +14,8 @@ import { complain, exitCodes, untilStopped } from './ending.ts';
 import { openGround, packageFolder } from './ground.ts';
 import { clockFrom } from './run-clock.ts';
 
+const lastWordsMs = 1_000;
+
 export async function runInSlack(settings: SlackSettings, flags: Flags): Promise<number> {
   const crews = readCrewFiles(flags);
   if ('fault' in crews) return complain(crews.fault);
@@ -57,5 +59,7 @@ export async function runInSlack(settings: SlackSettings, flags: Flags): Promise
   });
   postbox.close();
   store.close();
+  // What still waits for Slack is in the inbox: it holds up no stop.
+  setTimeout(() => process.exit(), lastWordsMs).unref();
   return ended === undefined ? exitCodes.done : complain(ended.fault);
 }

@@ -1,18 +1,25 @@
-// One batch, one message: posted once, changed in place as the batch moves on, with its events in its thread. Where it
-// stands is kept durably, so that a restart goes on with the same message.
+// One batch, one message, and one for each spray session: posted once, changed in place as it moves on, with its events in
+// its thread. Where it stands is kept durably, so that a restart goes on with the same message.
 
 import type { CrewId, StreamId } from '../../core/ids.ts';
-import type { KeptPost, Postbox } from '../../core/ports.ts';
+import type { KeptPost, Log, Postbox } from '../../core/ports.ts';
 import type { Standing } from '../cards/standing-card.ts';
 import type { Overview } from '../overview.ts';
-import { cardMessage } from './card-blocks.ts';
+import { hasOneMessage } from '../subjects.ts';
+import { type CardMessage, cardMessage } from './card-blocks.ts';
+import { createCatchUp } from './catch-up.ts';
 import type { Outbox } from './outbox.ts';
+import type { Pace } from './sender.ts';
 
 export interface BatchMessages {
-  /** The batch's message, posted now if it has none (`fresh`); `undefined` where there is nowhere to post it. */
+  /** Its message, posted now if it has none (`fresh`); `undefined` where there is none and nowhere to post it. */
   readonly messageOf: (subject: StreamId) => Promise<{ readonly post: KeptPost; readonly fresh: boolean } | undefined>;
-  /** Shows every batch as it stands now; only what differs is sent. */
-  readonly refresh: () => Promise<void>;
+  /** The message that is there already: nothing is waited for. */
+  readonly messageNow: (subject: StreamId) => KeptPost | undefined;
+  /** Shows each as it stands now, those `first` that somebody just touched; only what differs is sent. */
+  readonly refresh: (first?: readonly StreamId[]) => Promise<void>;
+  /** A list of taps keeps its last choice, and takes the same one no second time, until it is shown once more. */
+  readonly showAgain: (subject: StreamId) => Promise<void>;
 }
 
 export interface BatchMessagesNeeds {
@@ -22,13 +29,18 @@ export interface BatchMessagesNeeds {
   readonly postbox: Postbox;
   readonly team: () => string | undefined;
   readonly channel: () => string | undefined;
+  readonly pace: Pace;
+  readonly log: Log;
 }
 
 export function createBatchMessages(needs: BatchMessagesNeeds): BatchMessages {
-  const { crew, overview, outbox, postbox } = needs;
+  const { crew, overview, outbox, postbox, log } = needs;
   const posting = new Map<StreamId, ReturnType<BatchMessages['messageOf']>>();
-  let refreshing: Promise<void> | undefined;
+  /** Touched last, to be shown before all others. */
+  const urgent = new Set<StreamId>();
+  let refreshing: Promise<boolean> | undefined;
   let again = false;
+  const catchUp = createCatchUp({ pace: needs.pace, log, again: refreshed });
 
   async function render({ card }: Standing, subject: StreamId, version: number) {
     const { words } = await overview.voice(undefined);
@@ -36,9 +48,10 @@ export function createBatchMessages(needs: BatchMessagesNeeds): BatchMessages {
     return { message, shown: JSON.stringify([message.text, card.actions.map(({ line }) => line)]) };
   }
 
-  function messageOf(subject: StreamId): ReturnType<BatchMessages['messageOf']> {
+  async function messageOf(subject: StreamId): ReturnType<BatchMessages['messageOf']> {
+    if (!hasOneMessage(subject)) return undefined;
     const post = postbox.standingOf(crew, subject);
-    if (post?.open === true) return Promise.resolve({ post, fresh: false });
+    if (post?.open === true) return { post, fresh: false };
     const under = posting.get(subject);
     // Whoever asks meanwhile finds it there already.
     if (under !== undefined) return under.then((made) => made && { ...made, fresh: false });
@@ -49,7 +62,7 @@ export function createBatchMessages(needs: BatchMessagesNeeds): BatchMessages {
 
   async function postNew(subject: StreamId, before: KeptPost | undefined): ReturnType<BatchMessages['messageOf']> {
     const standing = await overview.standing(subject);
-    // A finished batch keeps its message: what is said of it later goes into its thread.
+    // What is finished keeps its message: what is said of it later goes into its thread.
     if (before !== undefined && !standing.live) return { post: before, fresh: false };
     const [team, channel] = [needs.team(), needs.channel()];
     if (team === undefined || channel === undefined) return undefined;
@@ -72,41 +85,107 @@ export function createBatchMessages(needs: BatchMessagesNeeds): BatchMessages {
     return { post, fresh: true };
   }
 
-  async function refreshAll(): Promise<void> {
-    const open = postbox.openPosts(crew).filter(({ role }) => role === 'standing');
-    for (const post of open) await refreshOne(post);
-    const shown = new Set(open.map(({ subject }) => subject));
-    for (const subject of await overview.liveSubjects()) if (!shown.has(subject)) await messageOf(subject);
+  const openStanding = (): readonly KeptPost[] => postbox.openPosts(crew).filter(({ role }) => role === 'standing');
+
+  async function refreshAll(): Promise<boolean> {
+    let all = await refreshUrgent();
+    for (const post of openStanding()) {
+      all = (await refreshOne(post)) && all;
+      all = (await refreshUrgent()) && all;
+    }
+    // Without a place for it nothing is behind.
+    if (needs.team() === undefined || needs.channel() === undefined) return all;
+    for (const subject of await overview.liveSubjects()) {
+      if (postbox.standingOf(crew, subject)?.open !== true) all = (await messageOf(subject)) !== undefined && all;
+    }
+    return all;
   }
 
-  async function refreshOne(post: KeptPost): Promise<void> {
+  async function refreshUrgent(): Promise<boolean> {
+    let all = true;
+    for (const subject of urgent) {
+      urgent.delete(subject);
+      const post = postbox.standingOf(crew, subject);
+      if (post?.open === true) all = (await refreshOne(post)) && all;
+    }
+    return all;
+  }
+
+  interface Changed {
+    readonly message: CardMessage;
+    /** As it is kept once Slack has it. */
+    readonly post: KeptPost;
+  }
+
+  async function changed(seen: KeptPost, evenIfSame: boolean): Promise<Changed | undefined> {
+    const post = postbox.postAt(seen.team, seen.channel, seen.ts) ?? seen;
     const standing = await overview.standing(post.subject);
     const version = post.version + 1;
     const { message, shown } = await render(standing, post.subject, version);
-    if (shown === post.shown && standing.live) return;
-    const updated = await outbox.update(post.channel, post.ts, message);
-    if (updated === 'failed') return;
-    // Somebody deleted it: a batch that still runs gets another.
-    if (updated === 'gone') postbox.keep({ ...post, open: false });
-    else postbox.keep({ ...post, version, shown, open: standing.live });
+    if (shown === post.shown && standing.live && !(evenIfSame && hasList(message))) return undefined;
+    return { message, post: { ...post, version, shown, open: standing.live } };
+  }
+
+  /** As it stands when Slack's turn comes, however long that took. False: to be tried again. */
+  async function refreshOne(seen: KeptPost, evenIfSame = false): Promise<boolean> {
+    // Most have not changed: they cost no turn.
+    if ((await changed(seen, evenIfSame)) === undefined) return true;
+    const sent: Changed[] = [];
+    const updated = await outbox.update(seen.channel, seen.ts, async () => {
+      const now = await changed(seen, evenIfSame);
+      if (now !== undefined) sent.push(now);
+      return now?.message;
+    });
+    const post = sent.at(-1)?.post;
+    switch (updated.kind) {
+      case 'done':
+        if (post !== undefined) postbox.keep(post);
+        return true;
+      // Somebody deleted it: what still runs gets another.
+      case 'gone':
+        postbox.keep({ ...seen, open: false });
+        return true;
+      // The same would be refused again: only what comes next is sent.
+      case 'refused':
+        log.error('message-not-changed', { subject: seen.subject, error: updated.error });
+        if (post !== undefined) postbox.keep(post);
+        return true;
+      case 'failed':
+        return false;
+    }
+  }
+
+  function refreshed(): Promise<boolean> {
+    if (refreshing !== undefined) {
+      again = true;
+      return refreshing;
+    }
+    refreshing = (async () => {
+      let all: boolean;
+      do {
+        again = false;
+        all = await refreshAll();
+      } while (again);
+      return all;
+    })().finally(() => {
+      refreshing = undefined;
+    });
+    return refreshing;
   }
 
   return {
     messageOf,
-    refresh: () => {
-      if (refreshing !== undefined) {
-        again = true;
-        return refreshing;
-      }
-      refreshing = (async () => {
-        do {
-          again = false;
-          await refreshAll();
-        } while (again);
-      })().finally(() => {
-        refreshing = undefined;
-      });
-      return refreshing;
+    messageNow: (subject) => postbox.standingOf(crew, subject),
+    refresh: async (first = []) => {
+      for (const subject of first) urgent.add(subject);
+      if (!(await refreshed())) catchUp.behind();
+    },
+    showAgain: async (subject) => {
+      const post = postbox.standingOf(crew, subject);
+      if (post?.open === true) await refreshOne(post, true);
     },
   };
 }
+
+const hasList = ({ blocks }: CardMessage): boolean =>
+  blocks.some((block) => block.type === 'actions' && block.elements.some(({ type }) => type === 'static_select'));

@@ -29,10 +29,10 @@ export interface BoltNeeds {
 export interface BoltApp {
   readonly start: (port?: number) => Promise<unknown>;
   readonly stop: () => Promise<unknown>;
+  /** As if it had just been delivered. */
+  readonly work: (inbound: Inbound) => void;
   /** Ends when everything that was taken in has been worked off. */
   readonly idle: () => Promise<void>;
-  /** What an earlier life took in and never finished. */
-  readonly resume: () => void;
 }
 
 export function createBoltApp(needs: BoltNeeds): BoltApp {
@@ -51,16 +51,20 @@ export function createBoltApp(needs: BoltNeeds): BoltApp {
   });
 
   function work(inbound: Inbound | undefined): void {
-    if (inbound === undefined) return;
-    const done = conversation
-      .work(inbound)
-      .catch((error: unknown) => log.error('not-worked-off', { id: inbound.id, error: String(error) }))
-      .then(() => finish(inbound));
+    if (inbound !== undefined) follow(inbound, conversation.work(inbound));
+  }
+
+  /** Finished once it has been answered; what broke is taken up again by the next start. */
+  function follow({ id }: Inbound, worked: Promise<void>): void {
+    const done = worked.then(
+      () => finish(id),
+      (error: unknown) => log.error('not-worked-off', { id, error: String(error) }),
+    );
     working.add(done);
     void done.finally(() => working.delete(done));
   }
 
-  function finish({ id }: Inbound): void {
+  function finish(id: string): void {
     try {
       postbox.finish(id);
     } catch (error) {
@@ -84,10 +88,12 @@ export function createBoltApp(needs: BoltNeeds): BoltApp {
   });
   app.view(new RegExp(`^(?:${formCallback}|${setUpCallback})$`), async ({ ack, context }) => {
     const inbound = inboundIn(context);
-    const answer = inbound?.kind === 'form' ? await conversation.submit(inbound) : { is: 'closed' as const };
+    if (inbound?.kind !== 'form') return ack();
+    const submitted = conversation.submit(inbound);
+    follow(inbound, submitted.done);
+    const answer = await submitted.answer;
     if (answer.is === 'wrong') await ack({ response_action: 'errors', errors: { ...answer.errors } });
     else await ack();
-    if (inbound !== undefined) finish(inbound);
   });
   app.error(async (error) => log.error('listener-failed', { error: String(error) }));
 
@@ -96,10 +102,7 @@ export function createBoltApp(needs: BoltNeeds): BoltApp {
     stop: () => app.stop(),
     idle: async () => {
       while (working.size > 0) await Promise.all(working);
-      await conversation.idle();
     },
-    resume: () => {
-      for (const { content } of postbox.unfinished()) work(JSON.parse(content) as Inbound);
-    },
+    work,
   };
 }

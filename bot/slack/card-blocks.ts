@@ -5,7 +5,7 @@ import type { KnownBlock, RichTextElement } from '@slack/types';
 import type { Card, Tone } from '../cards/card.ts';
 import type { Words } from '../language/words/languages.ts';
 import { actionBlocks } from './action-blocks.ts';
-import { limits } from './limits.ts';
+import { limits, tapsNamed } from './limits.ts';
 import { cut, cutEscaped, cutLines, escaped, plain } from './slack-text.ts';
 
 export interface CardMessage {
@@ -20,49 +20,63 @@ export interface CardRendering {
   readonly showing: string;
   /** Slack ids of who is mentioned. */
   readonly mention?: readonly string[];
+  /** Whoever is called reads first what to do; the figures follow. */
+  readonly actFirst?: boolean;
   /** Under the card: who said it, what became of its taps. */
   readonly under?: readonly string[];
-  readonly withTaps?: boolean;
 }
 
-/** A title that is longer tells a pushing phone nothing. */
-const longestTitle = 500;
+/** A title that is longer tells a pushing phone nothing; nor do taps and hazards without the rest. */
+const longest = { title: 500, taps: 1_000, hazards: 2_700 } as const;
 
 /** Words first: the mark only repeats what the title says. */
 const marks: Readonly<Record<Tone, string>> = { plain: '', good: '✓ ', warn: '⚠ ', stop: '✋ ' };
 
 export function cardMessage(card: Card, rendering: CardRendering): CardMessage {
-  const mention = (rendering.mention ?? []).map((id) => `<@${id}>`).join(' ');
-  return { text: messageText(card, rendering, mention), blocks: cardBlocks(card, rendering) };
+  return { text: messageText(card, rendering), blocks: cardBlocks(card, rendering) };
 }
 
-function messageText(card: Card, { words, under = [], withTaps = true }: CardRendering, mention: string): string {
-  const taps = withTaps ? card.actions.map((action) => action.label) : [];
+const hazardsOf = (card: Card) => card.hazards.map((hazard) => `! ${hazard.text} (${hazard.source})`);
+
+/** What is too long loses lines from its middle: hazards, who said it and the taps stay at its end. */
+function messageText(card: Card, { words, mention = [], actFirst, under = [] }: CardRendering): string {
+  const ids = mention.map((id) => `<@${id}>`).join(' ');
   const facts = card.facts.map((fact) => `${fact.label}: ${fact.shown}`);
-  const lines = [
-    // Whoever is called reads first what to do.
-    ...(mention === '' ? [...facts, ...card.lines] : [...card.lines, ...facts]),
-    ...card.hazards.map((hazard) => `! ${hazard.text} (${hazard.source})`),
-    ...under,
-    ...(taps.length === 0 ? [] : [taps.map((label) => `[${label}]`).join(' ')]),
-  ].map(escaped);
+  const called = actFirst === true || ids !== '';
+  const said = (called ? [...card.lines, ...facts] : [...facts, ...card.lines]).map(escaped);
   // The title opens the push on a locked phone; who is meant follows at once.
-  const title = escaped(cut(card.title, longestTitle)) + (mention === '' ? '' : ` ${mention}`);
-  return cutLines([title, ...lines], limits.message.text, words.chat.more, { shorten: cutEscaped }).join('\n');
+  const title = cutEscaped(escaped(card.title), longest.title) + (ids === '' ? '' : ` ${ids}`);
+  const shorten = { shorten: cutEscaped };
+  const end = [
+    ...cutLines(hazardsOf(card).map(escaped), longest.hazards, words.chat.more, shorten),
+    ...under.map((line) => cutEscaped(escaped(line), longest.title)),
+    ...tapsLine(card),
+  ];
+  const room = limits.message.text - end.reduce((sum, line) => sum + line.length + 1, 0);
+  return [...cutLines([title, ...said], room, words.chat.more, shorten), ...end].join('\n');
+}
+
+/** The first taps by their names, and how many there are beside them. */
+function tapsLine({ actions }: Card): readonly string[] {
+  if (actions.length === 0) return [];
+  const named = actions.slice(0, tapsNamed).map(({ label }) => `[${escaped(cut(label, limits.button.text))}]`);
+  const others = actions.length - named.length;
+  return [cutEscaped([...named, ...(others === 0 ? [] : [`[+${others}]`])].join(' '), longest.taps)];
 }
 
 export function cardBlocks(card: Card, rendering: CardRendering): KnownBlock[] {
-  const { words, mention = [], under = [], withTaps = true } = rendering;
-  const actions = withTaps ? actionBlocks(card.actions, rendering.showing) : [];
-  const taken = JSON.stringify(actions).length + card.title.length + 1_500;
-  const body = bodyBlock(card, words, limits.message.blockCharacters - taken);
+  const { words, mention = [], actFirst, under = [] } = rendering;
+  const actions = actionBlocks(card.actions, rendering.showing, words.chat.moreTaps);
+  const below = under
+    .slice(0, limits.context.elements)
+    .map((line): KnownBlock => ({ type: 'context', elements: [plain(line, limits.context.text)] }));
+  const taken = JSON.stringify([actions, below]).length + card.title.length + 1_000;
+  const body = bodyBlock(card, words, limits.message.blockCharacters - taken, actFirst === true || mention.length > 0);
   return [
     { type: 'header', text: plain(`${marks[card.tone]}${card.title}`, limits.header) },
     ...(mention.length === 0 ? [] : [mentionBlock(mention)]),
     ...body,
-    ...under
-      .slice(0, limits.context.elements)
-      .map((line): KnownBlock => ({ type: 'context', elements: [plain(line, limits.context.text)] })),
+    ...below,
     ...actions,
   ];
 }
@@ -78,18 +92,19 @@ function mentionBlock(ids: readonly string[]): KnownBlock {
 /** JSON around each piece of text counts too. */
 const wrapping = 60;
 
-function bodyBlock(card: Card, words: Words, most: number): KnownBlock[] {
-  const facts = card.facts.map((fact) => [`${fact.label}: `, fact.shown] as const);
-  const rest = [...card.lines, ...card.hazards.map((hazard) => `! ${hazard.text} (${hazard.source})`)];
-  const room = most - facts.reduce((sum, [label, shown]) => sum + label.length + shown.length + 2 * wrapping, 0);
-  const kept = cutLines(rest, Math.max(room, 500), words.chat.more, { each: wrapping });
-  const pieces: RichTextElement[][] = [
-    ...facts.map(([label, shown]): RichTextElement[] => [
-      { type: 'text', text: label },
-      { type: 'text', text: shown === '' ? ' ' : shown, style: { bold: true } },
-    ]),
-    ...kept.map((line): RichTextElement[] => [{ type: 'text', text: line === '' ? ' ' : line }]),
-  ];
+function bodyBlock(card: Card, words: Words, most: number, actFirst: boolean): KnownBlock[] {
+  const facts = card.facts.map(({ label, shown }): RichTextElement[] => [
+    { type: 'text', text: `${label}: ` },
+    { type: 'text', text: shown === '' ? ' ' : shown, style: { bold: true } },
+  ]);
+  const room = Math.max(most - JSON.stringify(facts).length, 500);
+  const kept = (lines: readonly string[], characters: number) =>
+    cutLines(lines, characters, words.chat.more, { each: wrapping });
+  const hazards = kept(hazardsOf(card), room / 2);
+  const lines = kept(card.lines, room - hazards.reduce((sum, line) => sum + line.length + wrapping, 0));
+  const inWords = (line: string): RichTextElement[] => [{ type: 'text', text: line === '' ? ' ' : line }];
+  const said = lines.map(inWords);
+  const pieces = [...(actFirst ? [...said, ...facts] : [...facts, ...said]), ...hazards.map(inWords)];
   if (pieces.length === 0) return [];
   const elements = pieces.flatMap((piece, i): RichTextElement[] =>
     i === 0 ? piece : [{ type: 'text', text: '\n' }, ...piece],

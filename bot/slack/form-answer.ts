@@ -8,18 +8,36 @@ export type FormAnswer =
   /** By block: what is wrong stands beside its field, and what was typed stays. */
   | { readonly is: 'wrong'; readonly errors: Readonly<Record<string, string>> };
 
-/**
- * Slack waits 3 s for what stands beside the fields; what takes longer is told afterwards, by `fill` itself. `resumed`:
- * nobody waits any more for what an earlier life took in.
- */
-export async function answeredInTime(
-  fill: (isLate: () => boolean) => Promise<FormAnswer>,
-  pace: Pace,
+export interface Submitted {
+  /** Never rejects. */
+  readonly answer: Promise<FormAnswer>;
+  /** Worked off, and shown; rejects where it broke. */
+  readonly done: Promise<void>;
+}
+
+export interface Filling {
+  /** Nobody waits any more: what is wrong is told by itself. */
+  readonly isLate: () => boolean;
+  /** Part of the work, but the form closes without it. */
+  readonly after: (shown: Promise<void>) => void;
+}
+
+/** Slack waits 3 s for what stands beside the fields. `resumed`: nobody waits for what an earlier life took in. */
+export function answeredInTime(
+  fill: (filling: Filling) => Promise<FormAnswer>,
+  wall: Pace,
   resumed: boolean,
-): Promise<FormAnswer> {
+): Submitted {
   let late = resumed;
-  const filled = fill(() => late);
-  const first = await Promise.race([filled, pace.wait(answerWithinMs).then(() => undefined)]);
-  late ||= first === undefined;
-  return first ?? { is: 'closed' };
+  const afterwards: Promise<void>[] = [];
+  const filled = fill({ isLate: () => late, after: (shown) => afterwards.push(shown) });
+  const closed: FormAnswer = { is: 'closed' };
+  const answer = Promise.race([filled, wall.wait(answerWithinMs).then(() => undefined)]).then(
+    (first) => {
+      late ||= first === undefined;
+      return first ?? closed;
+    },
+    () => closed,
+  );
+  return { answer, done: filled.then(() => Promise.all(afterwards)).then(() => undefined) };
 }

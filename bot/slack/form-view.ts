@@ -14,6 +14,8 @@ export const formCallback = 'tap-form';
 export interface Carried {
   readonly line: string;
   readonly label: string;
+  /** Whose tap it was. */
+  readonly crew: string | undefined;
   readonly where: Where;
   /** The message on which it was tapped. */
   readonly message: string | undefined;
@@ -23,6 +25,7 @@ const via = z.enum(['command', 'mention', 'direct', 'button', 'home', 'form']);
 const Stored = z.object({
   line: z.string(),
   label: z.string(),
+  crew: z.string().optional(),
   message: z.string().optional(),
   where: z.object({
     team: z.string(),
@@ -37,7 +40,12 @@ export function readCarried(text: string): Carried | undefined {
   try {
     const read = Stored.parse(JSON.parse(text));
     const { channel, thread, ...where } = read.where;
-    return { ...read, message: read.message, where: { ...where, channel, thread, responseUrl: undefined } };
+    return {
+      ...read,
+      crew: read.crew,
+      message: read.message,
+      where: { ...where, channel, thread, responseUrl: undefined },
+    };
   } catch {
     return undefined;
   }
@@ -88,6 +96,7 @@ function elementOf(field: TapField, first: boolean): InputBlock['element'] {
   switch (field.holds) {
     case 'number':
       return { type: 'number_input', action_id: 'typed', is_decimal_allowed: true, ...focus };
+    case 'figures':
     case 'words':
       return { type: 'plain_text_input', action_id: 'typed', max_length: 200, ...focus };
     case 'choice':

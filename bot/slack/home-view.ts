@@ -2,17 +2,20 @@
 // first opening welcomes and sets up.
 
 import type { HomeView, KnownBlock } from '@slack/types';
+import type { CrewId } from '../../core/ids.ts';
 import type { Board } from '../cards/board.ts';
 import type { BoardItem } from '../cards/board-item.ts';
 import type { Card } from '../cards/card.ts';
 import type { SetUp } from '../cards/set-up.ts';
 import type { Words } from '../language/words/languages.ts';
 import { actionBlocks } from './action-blocks.ts';
+import { markedFor } from './crew-mark.ts';
 import { limits } from './limits.ts';
 import { setUpButtons } from './set-up-view.ts';
 import { plain } from './slack-text.ts';
 
 export interface HomeNeeds {
+  readonly crew: CrewId;
   readonly board: Board;
   readonly settings: Card;
   readonly cans: Card | undefined;
@@ -27,8 +30,9 @@ export interface HomeNeeds {
 const itemsShown = 12;
 const ringsShown = 8;
 
-export function homeView({ board, settings, cans, setUp, channel, words, firstTime }: HomeNeeds): HomeView {
+export function homeView({ crew, board, settings, cans, setUp, channel, words, firstTime }: HomeNeeds): HomeView {
   const { chat, page } = words;
+  const id = (name: string) => markedFor(crew, name);
   const items = [...board.sessions, ...board.batches, ...board.parts, ...board.cans];
   const rings = board.rings
     .slice(0, ringsShown)
@@ -36,37 +40,36 @@ export function homeView({ board, settings, cans, setUp, channel, words, firstTi
   const air = board.air.map(({ place, figures, lines }) => [place, ...figures, ...lines].join(' · '));
   const blocks: KnownBlock[] = [
     ...(firstTime
-      ? [header(chat.welcomeTitle), section(chat.welcome.join('\n\n')), setUpButtons(setUp, words, 'welcome')]
+      ? [header(chat.welcomeTitle), section(chat.welcome.join('\n\n')), setUpButtons(setUp, words, id('welcome'))]
       : []),
     // Without a lead or a channel bells go astray: said first, and for as long as it is so.
     ...(setUp.nobodyLeads ? [section(chat.setUp.nobodyLeads)] : []),
     ...(channel === undefined ? [section(chat.setUp.noChannel)] : []),
-    ...(!firstTime && (setUp.nobodyLeads || channel === undefined) ? [setUpButtons(setUp, words, 'missing')] : []),
+    ...(!firstTime && (setUp.nobodyLeads || channel === undefined) ? [setUpButtons(setUp, words, id('missing'))] : []),
     header(`${chat.homeTitle} ${board.clock}`),
-    ...(items.length === 0 ? [section(page.noBatches)] : items.slice(0, itemsShown).flatMap(itemBlocks)),
+    ...(items.length === 0
+      ? [section(page.noBatches)]
+      : items.slice(0, itemsShown).flatMap((item) => itemBlocks(item, id(item.id)))),
     ...(items.length > itemsShown ? [section(chat.more(items.length - itemsShown))] : []),
     header(chat.ringsTitle),
     section(rings.length === 0 ? page.noRings : rings.join('\n')),
-    ...(cans === undefined ? [] : cardSection(cans, 'cans')),
+    ...(cans === undefined ? [] : cardSection(cans, id('cans'))),
     header(chat.airTitle),
     section(air.length === 0 ? page.airNever : air.join('\n')),
     header(chat.startTitle),
-    ...actionBlocks(board.quick, 'start'),
-    ...actionBlocks(board.alarms, 'alarms'),
-    ...cardSection(settings, 'settings'),
+    ...actionBlocks(board.quick, id('start')),
+    ...actionBlocks(board.alarms, id('alarms')),
+    ...cardSection(settings, id('settings')),
     ...(channel === undefined ? [] : [channelLine(chat.setUp.channel, channel)]),
-    setUpButtons(setUp, words, 'set-up'),
+    setUpButtons(setUp, words, id('set-up')),
     section(words.replies.caution),
   ];
   return { type: 'home', blocks: blocks.slice(0, limits.view.blocks) };
 }
 
-function itemBlocks(item: BoardItem): KnownBlock[] {
+function itemBlocks(item: BoardItem, id: string): KnownBlock[] {
   const clocks = item.clocks.map(({ label, left, at }) => `${label}: ${left}${at === undefined ? '' : `, ${at}`}`);
-  return [
-    section([`${item.name}  ${item.what}: ${item.phase}`, ...clocks].join('\n')),
-    ...actionBlocks(item.taps, item.id),
-  ];
+  return [section([`${item.name}  ${item.what}: ${item.phase}`, ...clocks].join('\n')), ...actionBlocks(item.taps, id)];
 }
 
 const cardSection = (card: Card, id: string): readonly KnownBlock[] => [

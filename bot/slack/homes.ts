@@ -1,6 +1,6 @@
-// Publishes home tabs: at each opening, and again for those who look at it when something was recorded.
+// Publishes home tabs: at each opening, and again for those who look at it when something was recorded or has rung.
 
-import type { Postbox } from '../../core/ports.ts';
+import type { Log, Postbox } from '../../core/ports.ts';
 import { wordsIn } from '../language/words/languages.ts';
 import type { Desk } from './desk.ts';
 import { homeView, noCrewView } from './home-view.ts';
@@ -17,11 +17,21 @@ export interface Homes {
 /** Who opened it last is kept up to date; the others get theirs at the next opening. */
 const keptFresh = 10;
 
-export function createHomes(call: Call, postbox: Postbox): Homes {
-  /** By user: as last published. */
-  const seen = new Map<string, { readonly desk: Desk; readonly team: string; readonly shown: string }>();
+interface Seen {
+  readonly desk: Desk;
+  readonly team: string;
+  /** Their first opening: its welcome stays until the next one. */
+  readonly firstTime: boolean;
+  /** As last published; `undefined` where that failed. */
+  readonly shown: string | undefined;
+}
 
-  async function publish(desk: Desk, team: string, user: string, firstTime: boolean): Promise<void> {
+export function createHomes(call: Call, postbox: Postbox, log: Log): Homes {
+  /** By user, who opened it last at the end. */
+  const seen = new Map<string, Seen>();
+
+  async function publish(user: string, opened: Seen): Promise<boolean> {
+    const { desk, team, firstTime } = opened;
     const name = await desk.roster.personOf(team, user);
     const [board, settings, cans, setUp, { words }] = await Promise.all([
       desk.overview.board(name),
@@ -30,30 +40,34 @@ export function createHomes(call: Call, postbox: Postbox): Homes {
       desk.overview.setUp(name),
       desk.overview.voice(name),
     ]);
-    const view = homeView({ board, settings, cans, setUp, channel: desk.channel(), words, firstTime });
+    const channel = desk.channel();
+    const view = homeView({ crew: desk.crew, board, settings, cans, setUp, channel, words, firstTime });
     const shown = JSON.stringify(view);
-    if (seen.get(user)?.shown === shown) return;
+    if (opened.shown === shown) return true;
     const called = await call('views.publish', { user_id: user, view });
+    const isShown = called.kind === 'done';
+    if (!isShown) log.error('home-not-shown', { outcome: called.kind });
+    // Somebody may have opened it anew meanwhile.
+    if (seen.get(user) === opened) seen.set(user, { ...opened, shown: isShown ? shown : undefined });
+    return isShown;
+  }
+
+  async function show(desk: Desk, { team, user }: Where): Promise<void> {
+    const note = `welcomed/${team}/${user}`;
+    const opened: Seen = { desk, team, firstTime: postbox.note(note) === undefined, shown: undefined };
     seen.delete(user);
-    if (called.kind === 'done') seen.set(user, { desk, team, shown });
+    seen.set(user, opened);
     for (const [other] of seen) if (seen.size > keptFresh) seen.delete(other);
+    if ((await publish(user, opened)) && opened.firstTime) postbox.setNote(note, 'yes');
   }
 
   return {
-    show: async (desk, { team, user }) => {
-      const note = `welcomed/${team}/${user}`;
-      const firstTime = postbox.note(note) === undefined;
-      if (firstTime) postbox.setNote(note, 'yes');
-      seen.delete(user);
-      await publish(desk, team, user, firstTime);
-    },
+    show,
     showNoCrew: async ({ user }) => {
       await call('views.publish', { user_id: user, view: noCrewView(wordsIn('en')) });
     },
     refresh: async (desk) => {
-      for (const [user, looked] of [...seen]) {
-        if (looked.desk === desk) await publish(desk, looked.team, user, false);
-      }
+      for (const [user, opened] of [...seen]) if (opened.desk === desk) await publish(user, opened);
     },
   };
 }

@@ -21,18 +21,25 @@ export type Search =
   | { readonly kind: 'none' }
   | { readonly kind: 'unknown' };
 
+/** `gone`: the message can no longer be changed. `refused`: not like this. `failed`: perhaps another time. */
+export type Updating =
+  | { readonly kind: 'done' }
+  | { readonly kind: 'gone' | 'refused' | 'failed'; readonly error: string };
+
 export interface Outbox {
   /** Waits its turn and Slack's limits; looked for, then posted once more where the first try had no answer. */
   readonly post: (to: Address, message: CardMessage, key: string) => Promise<Posting>;
   /** One try: for a bell, whose ringer knows when to try again. */
   readonly ring: (to: Address, message: CardMessage, key: string) => Promise<Posting>;
-  /** `gone`: the message can no longer be changed. */
-  readonly update: (channel: string, ts: string, message: CardMessage) => Promise<'done' | 'gone' | 'failed'>;
+  /** As it is when its turn has come; `undefined`: nothing to change any more. */
+  readonly update: (channel: string, ts: string, make: () => Promise<CardMessage | undefined>) => Promise<Updating>;
   /** Only that person sees it, and only for a while: an answer to their own act. */
   readonly whisper: (to: Address, user: string, message: CardMessage) => Promise<boolean>;
   readonly find: (to: Address, key: string, since: number) => Promise<Search>;
   /** The channel in which somebody is written to alone. */
   readonly directTo: (user: string) => Promise<string | undefined>;
+  /** The same, or why there is none. */
+  readonly reach: (user: string) => Promise<{ readonly channel: string } | { readonly error: string }>;
 }
 
 export interface OutboxNeeds {
@@ -106,29 +113,40 @@ export function createOutbox({ call, sender, now }: OutboxNeeds): Outbox {
     return found === undefined ? { kind: 'none' } : { kind: 'found', ts: found.ts };
   }
 
+  async function reach(user: string): Promise<{ readonly channel: string } | { readonly error: string }> {
+    const known = direct.get(user);
+    if (known !== undefined) return { channel: known };
+    const called = await call('conversations.open', { users: user });
+    const id = called.kind === 'done' ? Opened.safeParse(called.result).data?.channel.id : undefined;
+    if (id === undefined) return { error: 'error' in called ? called.error : 'no_answer' };
+    direct.set(user, id);
+    return { channel: id };
+  }
+
   return {
     post,
     find,
     ring: async (to, message, key) =>
       postingOf(await sender.sendNow(to.channel, 'chat.postMessage', bodyOf(to, message, key))),
-    update: async (channel, ts, message) => {
-      const body = { channel, ts, text: message.text, blocks: message.blocks };
-      const called = await sender.send(channel, 'chat.update', body);
-      if (called.kind === 'done') return 'done';
-      return called.kind === 'refused' && goneErrors.includes(called.error) ? 'gone' : 'failed';
+    update: async (channel, ts, make) => {
+      const called = await sender.send(channel, 'chat.update', async () => {
+        const message = await make();
+        return message && { channel, ts, text: message.text, blocks: message.blocks };
+      });
+      if (called.kind === 'done') return { kind: 'done' };
+      if (called.kind === 'limited') return { kind: 'failed', error: 'ratelimited' };
+      if (called.kind !== 'refused') return { kind: 'failed', error: called.error };
+      return { kind: goneErrors.includes(called.error) ? 'gone' : 'refused', error: called.error };
     },
     whisper: async (to, user, message) => {
       const thread = to.thread === undefined ? {} : { thread_ts: to.thread };
       const body = { channel: to.channel, user, text: message.text, blocks: message.blocks, ...thread };
       return (await sender.send(to.channel, 'chat.postEphemeral', body)).kind === 'done';
     },
+    reach,
     directTo: async (user) => {
-      const known = direct.get(user);
-      if (known !== undefined) return known;
-      const called = await call('conversations.open', { users: user });
-      const id = called.kind === 'done' ? Opened.safeParse(called.result).data?.channel.id : undefined;
-      if (id !== undefined) direct.set(user, id);
-      return id;
+      const reached = await reach(user);
+      return 'channel' in reached ? reached.channel : undefined;
     },
   };
 }

@@ -4,26 +4,31 @@
 import type { App, Receiver, ReceiverEvent } from '@slack/bolt';
 import type { Log, Postbox } from '../../core/ports.ts';
 import { epochMs } from '../../core/units.ts';
-import { type Inbound, readInbound } from './inbound.ts';
+import type { Inbound } from './inbound.ts';
+import { type Ourselves, readInbound } from './read-inbound.ts';
 
 export interface ReceiverNeeds {
   readonly inner: Receiver;
   readonly postbox: Postbox;
-  readonly botUser: () => string | undefined;
+  readonly ourselves: () => Ourselves;
   readonly now: () => number;
   readonly log: Log;
 }
 
 /** Bolt's own receiver, with the inbox in front. Listeners find what was read under `context.inbound`. */
-export function withInbox({ inner, postbox, botUser, now, log }: ReceiverNeeds): Receiver {
+export function withInbox({ inner, postbox, ourselves, now, log }: ReceiverNeeds): Receiver {
   async function receive(app: App, event: ReceiverEvent): Promise<void> {
-    const inbound = readInbound(event.body, botUser());
+    const inbound = stamped(readInbound(event.body, ourselves()));
     if (inbound === undefined || takeIn(inbound)) {
       return app.processEvent({ ...event, customProperties: { ...event.customProperties, inbound } });
     }
     log.info('delivered-again', { id: inbound.id });
     await event.ack();
   }
+
+  /** Commands and forms bring no time of their own: they were said when they came, whenever they are worked off. */
+  const stamped = (inbound: Inbound | undefined): Inbound | undefined =>
+    inbound === undefined ? undefined : { ...inbound, saidAt: inbound.saidAt ?? now() };
 
   function takeIn(inbound: Inbound): boolean {
     try {

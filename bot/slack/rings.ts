@@ -1,14 +1,18 @@
 // Bells: a mention of whoever must act in the thread of its batch, or a direct message to who chose that. A plain post in
-// a channel wakes nobody's phone. Where a bell is being posted is noted first, so that it can be looked for later.
+// a channel wakes nobody's phone. A bell waits for nothing: what Slack does not take at once is tried again in a moment,
+// for those alone who have not been told. What rings for many parts in one breath is one message.
 
-import { z } from 'zod';
+import { crewStream, type PersonName } from '../../core/ids.ts';
 import type { Log, Postbox } from '../../core/ports.ts';
 import type { Answer } from '../answer.ts';
 import type { FrontEnd } from '../front-end.ts';
+import { hasOneMessage } from '../subjects.ts';
 import { cardMessage } from './card-blocks.ts';
 import type { Desk } from './desk.ts';
 import type { FileUploads } from './file-uploads.ts';
 import type { Address, Outbox, Posting } from './outbox.ts';
+import { createRingNotes } from './ring-notes.ts';
+import { whoIsMentioned } from './who-is-mentioned.ts';
 
 export interface RingsNeeds {
   readonly desk: Desk;
@@ -18,6 +22,12 @@ export interface RingsNeeds {
   readonly team: () => string | undefined;
   readonly now: () => number;
   readonly log: Log;
+}
+
+interface Bell {
+  readonly answer: Answer;
+  readonly key: string;
+  readonly team: string;
 }
 
 const noChannel = 'no_channel';
@@ -32,86 +42,131 @@ const shut: readonly string[] = [
   'restricted_action_thread_only_channel',
   'restricted_action_thread_locked',
 ];
-const Noted = z.object({ channel: z.string(), thread: z.string().optional(), at: z.number() });
+/** No message of their own can be opened for them, now or later. */
+const noWayTo: readonly string[] = [
+  'no_slack_id',
+  'user_not_found',
+  'user_disabled',
+  'cannot_dm_bot',
+  'channel_not_found',
+];
+/** Stands for whoever reads the channel, where a bell names nobody. */
+const everybody: PersonName = '';
 
 export function createRings(needs: RingsNeeds): Pick<FrontEnd, 'tell' | 'wasTold'> {
-  const { desk, outbox, postbox, now, log } = needs;
-  const noteOf = (key: string): string => `ring/${desk.crew}/${key}`;
+  const { desk, outbox, now, log } = needs;
+  const notes = createRingNotes(desk.crew, needs.postbox, now);
 
   async function tell(answer: Answer): Promise<'posted' | 'rejected' | 'unknown'> {
     const team = needs.team();
     if (team === undefined) return 'rejected';
-    const key = answer.key ?? answer.at;
-    const [subject] = answer.about ?? [];
-    const chosen = await Promise.all(answer.to.map(async (name) => (await desk.overview.voice(name)).rings));
-    const inThread = answer.to.filter((_, i) => chosen[i] === 'thread');
-    const direct = answer.to.filter((_, i) => chosen[i] === 'direct');
-    const posted: Posting[] = [];
-    for (const name of direct) posted.push(await ringDirect(answer, key, team, name));
-    if (inThread.length > 0 || direct.length === 0) {
-      const told = await ringInThread(answer, key, team, inThread);
-      const isShut = told.kind === 'rejected' && shut.includes(told.error) && inThread.length > 0;
-      if (!isShut) posted.push(told);
-      // No later try gets in either: each is told alone.
-      else for (const name of inThread) posted.push(await ringDirect(answer, key, team, name));
-    }
-    const outcome = outcomeOf(posted);
+    const { together } = answer;
+    const bell: Bell = {
+      answer: { ...answer, card: together?.card ?? answer.card },
+      team,
+      key: answer.key ?? answer.at,
+    };
+    if (notes.takeCovered(bell.key)) return 'posted';
+    const left = notes.begin(bell.key, answer.to.length === 0 ? [everybody] : answer.to);
+    const outcome = outcomeOf(await ringAll(bell, left));
     if (outcome === 'posted') {
-      postbox.setNote(noteOf(key), undefined);
+      // Each of them is asked for by itself in a moment, and is recorded as having rung.
+      if (together !== undefined) notes.cover(withoutOne(together.keys, bell.key), answer.to);
       // What may be tapped has changed with the time; a bell never waits for that.
-      void desk.batches.refresh().catch((error: unknown) => log.error('refresh-failed', { error: String(error) }));
+      const refreshed = desk.batches.refresh(answer.about);
+      void refreshed.catch((error: unknown) => log.error('refresh-failed', { error: String(error) }));
     }
-    if (outcome !== 'posted') log.error('bell-not-posted', { key, outcome, subject: subject ?? null });
+    if (outcome !== 'posted') log.error('bell-not-posted', { key: bell.key, outcome, left: left.length });
     return outcome;
   }
 
-  async function ringDirect(answer: Answer, key: string, team: string, name: string): Promise<Posting> {
-    const user = desk.roster.slackIdOf(team, name);
-    const channel = user === undefined ? undefined : await outbox.directTo(user);
-    if (channel === undefined) return { kind: 'rejected', error: 'no_direct_channel' };
-    return ring({ channel, thread: undefined }, answer, key, []);
+  async function ringAll(bell: Bell, names: readonly PersonName[]): Promise<readonly Posting[]> {
+    const posted: Posting[] = [];
+    const inThread: PersonName[] = [];
+    for (const name of names) {
+      const told = (await chosenBy(name)) === 'direct' ? await ringDirect(bell, name) : undefined;
+      // Who cannot be written to is called where the others are.
+      if (told === undefined || (told.kind === 'rejected' && noWayTo.includes(told.error))) inThread.push(name);
+      else posted.push(told);
+    }
+    if (inThread.length === 0) return posted;
+    const told = await ringInThread(bell, inThread);
+    const isShut = told.kind === 'rejected' && shut.includes(told.error);
+    if (!isShut) return [...posted, told];
+    // No later try gets in either: each is told alone.
+    for (const name of inThread) posted.push(await ringDirect(bell, name));
+    // Where somebody is told, nobody waits for who cannot be reached at all.
+    const isHeard = posted.some(({ kind }) => kind === 'posted');
+    return isHeard ? posted.filter((each) => each.kind !== 'rejected' || !noWayTo.includes(each.error)) : posted;
   }
 
-  async function ringInThread(answer: Answer, key: string, team: string, names: readonly string[]): Promise<Posting> {
-    const [subject] = answer.about ?? [];
-    const place = subject === undefined ? undefined : await desk.batches.messageOf(subject);
-    const channel = place?.post.channel ?? desk.channel();
+  const chosenBy = async (name: PersonName) =>
+    name === everybody ? 'thread' : (await desk.overview.voice(name)).rings;
+
+  async function ringDirect(bell: Bell, name: PersonName): Promise<Posting> {
+    const user = desk.roster.slackIdOf(bell.team, name);
+    if (user === undefined) return { kind: 'rejected', error: 'no_slack_id' };
+    const reached = await outbox.reach(user);
+    if ('error' in reached) return { kind: 'rejected', error: reached.error };
+    return ring(bell, [name], { channel: reached.channel, thread: undefined }, [], []);
+  }
+
+  /** In the thread that is there; where there is none yet, in the channel. */
+  async function ringInThread(bell: Bell, names: readonly PersonName[]): Promise<Posting> {
+    const subject = bell.answer.about?.find(hasOneMessage);
+    const above = subject === undefined ? undefined : desk.batches.messageNow(subject);
+    const channel = above?.channel ?? desk.channel();
     if (channel === undefined) return { kind: 'rejected', error: noChannel };
-    const mention = names.flatMap((name) => desk.roster.slackIdOf(team, name) ?? []);
-    if (mention.length === 0) log.error('bell-mentions-nobody', { key });
-    return ring({ channel, thread: place?.post.ts }, answer, key, mention);
+    const { mention, lines } = await whoIsMentioned(desk, bell.team, names, bell.answer.to[0]);
+    if (mention.length === 0) log.error('bell-mentions-nobody', { key: bell.key });
+    return ring(bell, names, { channel, thread: above?.ts }, mention, lines);
   }
 
-  async function ring(to: Address, answer: Answer, key: string, mention: readonly string[]): Promise<Posting> {
+  async function ring(
+    { answer, key }: Bell,
+    names: readonly PersonName[],
+    to: Address,
+    mention: readonly string[],
+    more: readonly string[],
+  ): Promise<Posting> {
     const { words } = await desk.overview.voice(answer.to[0]);
-    const [subject] = answer.about ?? [];
-    const message = cardMessage(answer.card, { words, showing: `ring.${key}`, mention });
-    postbox.setNote(noteOf(key), JSON.stringify({ ...to, at: now() }));
+    const card = { ...answer.card, lines: [...answer.card.lines, ...more] };
+    const actFirst = answer.kind === 'reminder';
+    const message = cardMessage(card, { words, showing: `ring.${key}`, mention, actFirst });
+    notes.trying(key, names, to);
     const posted = await outbox.ring(to, message, keyIn(desk, key));
+    if (posted.kind === 'rejected') notes.became(key, names, 'wanted');
     if (posted.kind !== 'posted') return posted;
-    if (subject !== undefined) desk.thread.keep({ ...to, ts: posted.ts, subject, message });
-    needs.files.send(desk, answer.card, { ...to, thread: to.thread ?? posted.ts });
+    notes.became(key, names, 'told');
+    const subject = answer.about?.find(hasOneMessage) ?? answer.about?.[0] ?? crewStream;
+    desk.thread.keep({ ...to, ts: posted.ts, subject, message });
+    needs.files.send(desk, card, { ...to, thread: to.thread ?? posted.ts });
     return posted;
   }
 
+  /** Written down before every try: of what is not written down there was none. */
   async function wasTold(key: string): Promise<'yes' | 'no' | 'unknown'> {
-    const note = postbox.note(noteOf(key));
-    // Noted before every try: without a note there was none.
-    if (note === undefined) return 'no';
-    const read = Noted.safeParse(JSON.parse(note)).data;
-    if (read === undefined) return 'unknown';
-    const search = await outbox.find({ channel: read.channel, thread: read.thread }, keyIn(desk, key), read.at);
-    if (search.kind === 'unknown') return 'unknown';
-    return search.kind === 'found' ? 'yes' : 'no';
+    const tried = notes.unanswered(key);
+    if (tried === undefined) return 'no';
+    let isKnown = true;
+    for (const { name, at, ...to } of tried) {
+      const search = await outbox.find(to, keyIn(desk, key), at);
+      if (search.kind === 'unknown') isKnown = false;
+      else notes.became(key, [name], search.kind === 'found' ? 'told' : 'wanted');
+    }
+    if (!isKnown) return 'unknown';
+    return notes.isToldToAll(key) ? 'yes' : 'no';
   }
 
   return { tell, wasTold };
 }
 
+const withoutOne = (keys: readonly string[], key: string): readonly string[] => keys.filter((other) => other !== key);
+
 const keyIn = (desk: Desk, key: string): string => `${desk.crew}/${key}`;
 
-/** Told where it counts most is told: a second try would ring twice for those who have heard it. */
+/** Told when everybody is; who was told already is not told again. */
 function outcomeOf(posted: readonly Posting[]): 'posted' | 'rejected' | 'unknown' {
   if (posted.some(({ kind }) => kind === 'unknown')) return 'unknown';
-  return posted.some(({ kind }) => kind === 'posted') ? 'posted' : 'rejected';
+  return posted.some(({ kind }) => kind === 'rejected') ? 'rejected' : 'posted';
 }

@@ -6,12 +6,16 @@ import type { CrewFile, Person } from '../../core/crew/crew.ts';
 import { type Role, roles } from '../../core/crew/crew-commands.ts';
 import type { PersonName } from '../../core/ids.ts';
 import type { Log, Postbox } from '../../core/ports.ts';
+import { cleanLine } from '../language/typed/clean-line.ts';
 import { languages } from '../language/words/languages.ts';
 import type { Call } from './slack-client.ts';
 import type { SlackCrew } from './slack-crew.ts';
 
 export interface Roster {
+  /** Of somebody who speaks, and so is one of the crew. */
   readonly personOf: (team: string, user: string) => Promise<PersonName>;
+  /** Of somebody who is only spoken of: an outsider becomes none of the crew by it. */
+  readonly nameOf: (team: string, user: string) => Promise<PersonName>;
   /** The time zone that Slack knows of somebody. */
   readonly zoneOf: (user: string) => Promise<string | undefined>;
   readonly slackIdOf: (team: string, name: PersonName) => string | undefined;
@@ -25,14 +29,14 @@ export interface Roster {
 export interface RosterNeeds {
   readonly slackCrew: SlackCrew;
   readonly crewFile: CrewFile;
-  /** Names that have been settled since: they are somebody's. */
-  readonly settled: () => Promise<readonly PersonName[]>;
+  /** Names that have been settled since: they are somebody's. `undefined`: the record cannot be read. */
+  readonly settled: () => Promise<readonly PersonName[] | undefined>;
   readonly call: Call;
   readonly postbox: Postbox;
   readonly log: Log;
 }
 
-const Profile = z.object({
+const Profiled = z.object({
   user: z.object({
     name: z.string().default(''),
     locale: z.string().optional(),
@@ -40,33 +44,48 @@ const Profile = z.object({
     profile: z.object({ display_name: z.string().default(''), real_name: z.string().default('') }),
   }),
 });
+type Profile = z.infer<typeof Profiled>['user'];
+const shownIn = (profile: Profile | undefined, user: string): string =>
+  profile?.profile.display_name || profile?.profile.real_name || profile?.name || user;
+
 const Members = z.object({ users: z.array(z.string()) });
 const longestName = 40;
 
 export function createRoster({ slackCrew, crewFile, settled, call, postbox, log }: RosterNeeds): Roster {
   const met = new Map<string, Person>();
+  /** Slack told nothing of them when they were met: asked again the next time. */
+  const unsure = new Set<string>();
   /** Another list each time that somebody is met: by that the crew is seen to have changed. */
   let people = crewFile.people;
   let groupRoles: ReadonlyMap<string, Role> = new Map();
   const filed = new Map(slackCrew.people.flatMap(({ name, slack }) => (slack === undefined ? [] : [[slack, name]])));
   const noteOf = (team: string, user: string): string => `name/${slackCrew.crew}/${team}/${user}`;
+  const idNoteOf = (team: string, name: PersonName): string => `user/${slackCrew.crew}/${team}/${name.toLowerCase()}`;
 
   async function personOf(team: string, user: string): Promise<PersonName> {
     const inFile = filed.get(user);
     if (inFile !== undefined) return inFile;
     const known = met.get(user);
-    if (known !== undefined) return known.name;
+    if (known !== undefined && !unsure.has(user)) return known.name;
     const profile = await profileOf(user);
     const noted = postbox.note(noteOf(team, user));
-    const shown = profile?.profile.display_name || profile?.profile.real_name || profile?.name || user;
-    const name = noted ?? (await nameFor(shown, user));
-    // A name that Slack could not tell is not kept: the next line asks again.
-    if (profile === undefined && noted === undefined) return name;
+    const free = await freeName(shownIn(profile, user), team, user);
+    const name = noted ?? free.name;
+    // A name that Slack could not tell, or that may be another's, is not kept: the next line asks again.
+    if (noted === undefined && (profile === undefined || !free.isSure)) return name;
     if (noted === undefined) postbox.setNote(noteOf(team, user), name);
-    postbox.setNote(`user/${slackCrew.crew}/${team}/${name}`, user);
+    postbox.setNote(idNoteOf(team, name), user);
+    if (profile === undefined) unsure.add(user);
+    else unsure.delete(user);
     const role = groupRoles.get(user) ?? 'crew';
     meet(user, { name, role, language: languageOf(profile?.locale), units: crewFile.units });
     return name;
+  }
+
+  async function nameOf(team: string, user: string): Promise<PersonName> {
+    const isOurs = filed.has(user) || met.has(user) || postbox.note(noteOf(team, user)) !== undefined;
+    if (isOurs) return personOf(team, user);
+    return (await freeName(shownIn(await profileOf(user), user), team, user)).name;
   }
 
   function meet(user: string, person: Person): void {
@@ -76,16 +95,19 @@ export function createRoster({ slackCrew, crewFile, settled, call, postbox, log 
 
   async function profileOf(user: string) {
     const called = await call('users.info', { user, include_locale: true });
-    return called.kind === 'done' ? Profile.safeParse(called.result).data?.user : undefined;
+    return called.kind === 'done' ? Profiled.safeParse(called.result).data?.user : undefined;
   }
 
-  /** Nobody becomes the lead by calling himself so: a name that is somebody's gets the id behind it. */
-  async function nameFor(shown: string, user: string): Promise<PersonName> {
-    const name = shown.replaceAll(/\s+/g, ' ').trim().slice(0, longestName) || user;
-    const lower = name.toLowerCase();
-    return [...people.map((other) => other.name), ...(await settled())].some((other) => other.toLowerCase() === lower)
-      ? `${name} (${user})`
-      : name;
+  /** Nobody becomes the lead by calling himself so: a name that is or may be somebody's gets the id behind it. */
+  async function freeName(shown: string, team: string, user: string) {
+    // As a thumb types it: another could never be written on a line.
+    const name = cleanLine(shown).slice(0, longestName).trim() || user;
+    const settledNames = await settled();
+    const others = [...people.map((other) => other.name), ...(settledNames ?? [])];
+    const holder = postbox.note(idNoteOf(team, name)) ?? user;
+    const isTaken = holder !== user || others.some((other) => other.toLowerCase() === name.toLowerCase());
+    const isSure = settledNames !== undefined;
+    return { name: isTaken || !isSure ? `${name} (${user})` : name, isSure };
   }
 
   function languageOf(locale: string | undefined): string {
@@ -114,9 +136,10 @@ export function createRoster({ slackCrew, crewFile, settled, call, postbox, log 
 
   return {
     personOf,
+    nameOf,
     zoneOf: async (user) => (await profileOf(user))?.tz,
     slackIdOf: (team, name) =>
-      [...filed].find(([, other]) => other === name)?.[0] ?? postbox.note(`user/${slackCrew.crew}/${team}/${name}`),
+      [...filed].find(([, other]) => other === name)?.[0] ?? postbox.note(idNoteOf(team, name)),
     has: (user) => filed.has(user) || groupRoles.has(user),
     readGroups,
     crewFile: {

@@ -1,7 +1,7 @@
 // Sends in turn: one queue a channel, one message a second in it, and Slack's Retry-After obeyed by whom it concerns.
 // A channel that must wait holds up no other.
 
-import { channelSpacingMs } from './limits.ts';
+import { channelSpacingMs, longestWaitMs } from './limits.ts';
 import type { Call, Called } from './slack-client.ts';
 import type { SlackMethod } from './slack-methods.ts';
 
@@ -9,6 +9,8 @@ export interface Pace {
   /** Milliseconds that only go forward. */
   readonly now: () => number;
   readonly wait: (ms: number) => Promise<void>;
+  /** Does it then, without keeping the program running for it; where there is none, `wait` serves. */
+  readonly later?: (ms: number, work: () => void) => void;
 }
 
 export const wallPace: Pace = {
@@ -17,19 +19,26 @@ export const wallPace: Pace = {
     new Promise((resolve) => {
       setTimeout(resolve, ms);
     }),
+  later: (ms, work) => {
+    setTimeout(work, ms).unref();
+  },
 };
 
 type Body = Readonly<Record<string, unknown>>;
+/** Made when its turn has come, as things stand then; `undefined`: there is nothing to send any more. */
+type MakeBody = () => Promise<Body | undefined>;
 
 export interface Sender {
-  /** In the channel's turn; a limit is waited out, a few times. */
-  readonly send: (channel: string, method: SlackMethod, body: Body) => Promise<Called>;
+  /** In the channel's turn; a limit is waited out, a few times, but none that lasts. */
+  readonly send: (channel: string, method: SlackMethod, body: Body | MakeBody) => Promise<Called>;
   /** In the channel's turn, but a limit is not waited out: whoever rings knows when to try again. */
   readonly sendNow: (channel: string, method: SlackMethod, body: Body) => Promise<Called>;
 }
 
 /** How often a limit is waited out before the call is given up. */
 const patience = 5;
+/** Slack may say "in 0 seconds": a limit is a limit. */
+const shortestWaitMs = 1_000;
 
 export function createSender(call: Call, pace: Pace): Sender {
   const turns = new Map<string, Promise<unknown>>();
@@ -55,12 +64,14 @@ export function createSender(call: Call, pace: Pace): Sender {
   }
 
   /** `undefined`: its turn came while the limit still stood. */
-  async function once(channel: string, method: SlackMethod, body: Body): Promise<Called | undefined> {
+  async function once(channel: string, method: SlackMethod, body: Body | MakeBody): Promise<Called | undefined> {
     const limit = limitOf(channel, method);
     if (waitOf(limit) > 0) return undefined;
-    const called = await call(method, body);
+    const made = typeof body === 'function' ? await body() : body;
+    if (made === undefined) return { kind: 'done', result: {} };
+    const called = await call(method, made);
     const spacing = method === 'chat.postMessage' ? channelSpacingMs : 0;
-    const wait = called.kind === 'limited' ? called.retryAfterMs : spacing;
+    const wait = called.kind === 'limited' ? Math.max(called.retryAfterMs, shortestWaitMs) : spacing;
     if (wait > 0) freeAt.set(limit, pace.now() + wait);
     return called;
   }
@@ -71,6 +82,7 @@ export function createSender(call: Call, pace: Pace): Sender {
       inTurn(`${channel} ${method}`, async () => {
         for (let limited = 0; ; ) {
           const wait = waitOf(limitOf(channel, method));
+          if (wait > longestWaitMs) return { kind: 'limited', retryAfterMs: wait };
           if (wait > 0) await pace.wait(wait);
           const called = await inTurn(channel, () => once(channel, method, body));
           if (called?.kind === 'limited') limited += 1;

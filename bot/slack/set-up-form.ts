@@ -2,21 +2,25 @@
 // it is recorded, judged and told alike. Only the channel is Slack's own, and kept beside the record.
 
 import type { Log, Postbox } from '../../core/ports.ts';
-import type { Answer } from '../answer.ts';
 import { makeCard } from '../cards/card.ts';
 import { roleLine, type SetUp, type SetUpField } from '../cards/set-up.ts';
 import type { Words } from '../language/words/languages.ts';
+import type { Answering } from './answering.ts';
 import { cardMessage } from './card-blocks.ts';
+import { crewMarked, withoutMark } from './crew-mark.ts';
 import type { Desk } from './desk.ts';
-import { answeredInTime, type FormAnswer } from './form-answer.ts';
-import type { Form, Said } from './forms.ts';
+import { answeredInTime, type Filling, type FormAnswer, type Submitted } from './form-answer.ts';
+import type { Form } from './forms.ts';
 import type { Inbound, Where } from './inbound.ts';
+import type { Later } from './later.ts';
 import type { Outbox } from './outbox.ts';
 import type { Pace } from './sender.ts';
 import { channelBlock, crewView, leadsBlock, mineView, openingView, setUps, supervisorsBlock } from './set-up-view.ts';
+import type { ShowAnswer } from './show-answer.ts';
 import type { Call } from './slack-client.ts';
+import type { Speaking } from './speaking.ts';
 import { takeChannel } from './take-channel.ts';
-import { openedView } from './view-opened.ts';
+import { closedMeanwhile, openForm } from './view-opened.ts';
 import type { WhichCrew } from './which-crew.ts';
 
 export type SetUpTap = Extract<Inbound, { kind: 'set-up' }>;
@@ -26,16 +30,15 @@ export interface SetUpNeeds {
   readonly call: Call;
   readonly outbox: Outbox;
   readonly postbox: Postbox;
+  readonly wall: Pace;
   readonly pace: Pace;
   readonly log: Log;
-  readonly handle: (desk: Desk, said: Said) => Promise<Answer | undefined>;
-  readonly privately: (where: Where, message: ReturnType<typeof cardMessage>, id: string) => Promise<void>;
+  readonly speaking: Speaking;
+  readonly answering: Answering;
+  readonly privately: ShowAnswer['privately'];
   /** The crew's channel is another one: it is welcomed there once. */
   readonly joined: (desk: Desk, where: Where) => Promise<void>;
-  /** All that shows how things stand is shown anew. */
-  readonly refreshed: (desk: Desk) => Promise<void>;
-  /** Without the form waiting for it. */
-  readonly later: (id: string, show: () => Promise<void>) => void;
+  readonly later: Later;
   readonly noCrew: (inbound: Inbound) => Promise<void>;
 }
 
@@ -48,19 +51,30 @@ interface FieldSaid {
 const unsetZone = 'UTC';
 
 export function createSetUpForms(needs: SetUpNeeds) {
-  const { which, call, outbox, pace, log } = needs;
+  const { which, call, outbox, pace, log, privately } = needs;
 
-  async function open(desk: Desk, tap: SetUpTap): Promise<void> {
-    const { team, user } = tap.where;
+  async function open(desk: Desk, { id, where, of, trigger }: SetUpTap): Promise<void> {
     const { words: crewWords } = await desk.overview.voice(undefined);
-    const view = await openedView(call, tap.trigger, openingView(tap.of, crewWords));
-    if (view === undefined) return log.error('form-not-opened', { id: tap.id });
-    const name = await desk.roster.personOf(team, user);
-    const { words } = await desk.overview.voice(name);
-    const setUp = await desk.overview.setUp(name);
-    const filled = tap.of === 'mine' ? mineView(setUp, words) : await crewFilled(desk, setUp, tap.where, words);
-    const updated = await call('views.update', { view_id: view, view: filled });
-    if (updated.kind !== 'done') log.error('form-not-filled', { id: tap.id, outcome: updated.kind });
+    const opened = await openForm(call, pace, {
+      trigger,
+      empty: openingView(desk.crew, of, crewWords),
+      filled: async () => {
+        const name = await desk.roster.personOf(where.team, where.user);
+        const { words } = await desk.overview.voice(name);
+        const setUp = await desk.overview.setUp(name);
+        return of === 'mine' ? mineView(desk.crew, setUp, words) : crewFilled(desk, setUp, where, words);
+      },
+    });
+    if (opened.is === 'filled') return;
+    log.error(`form-${opened.is}`, { id, error: opened.error });
+    if (opened.error === closedMeanwhile) return;
+    const { words } = await desk.overview.voice(await desk.roster.personOf(where.team, where.user));
+    await tell(where, id, words.chat.form.notOpened, [words.chat.form.tapAgain], words);
+  }
+
+  async function tell(where: Where, id: string, title: string, lines: readonly string[], words: Words) {
+    const showing = `${id}:told`;
+    await privately(where, cardMessage(makeCard(title, 'warn', { lines }), { words, showing }), showing);
   }
 
   async function crewFilled(desk: Desk, setUp: SetUp, { team, user }: Where, words: Words) {
@@ -75,31 +89,30 @@ export function createSetUpForms(needs: SetUpNeeds) {
     const crew = setUp.crew.map((field) =>
       field.id === 'zone' && field.value === unsetZone ? { ...field, value: zone ?? unsetZone } : field,
     );
-    return crewView({ ...setUp, crew }, chosen, words);
+    return crewView(desk.crew, { ...setUp, crew }, chosen, words);
   }
 
-  const submit = (form: Form, resumed = false): Promise<FormAnswer> =>
-    answeredInTime(
-      (isLate) =>
-        fill(form, isLate).catch((error: unknown): FormAnswer => {
-          log.error('form-not-answered', { id: form.id, error: String(error) });
-          return { is: 'closed' };
-        }),
-      pace,
-      resumed,
-    );
+  const submit = (form: Form, resumed = false): Submitted =>
+    answeredInTime((filling) => fill(form, filling), needs.wall, resumed);
 
-  async function fill(form: Form, isLate: () => boolean): Promise<FormAnswer> {
-    const { where, values } = form;
-    const of = setUps.find((each) => each === form.carried);
-    const desk = which.deskAt(where);
+  async function fill(form: Form, { isLate, after }: Filling): Promise<FormAnswer> {
+    const { where, values, carried } = form;
+    const of = setUps.find((each) => each === withoutMark(carried));
+    const desk = which.deskAt(where, { crew: crewMarked(carried) });
     if (desk === undefined || of === undefined) {
       await needs.noCrew(form);
       return { is: 'closed' };
     }
     const name = await desk.roster.personOf(where.team, where.user);
     const { words } = await desk.overview.voice(name);
-    const setUp = await desk.overview.setUp(name);
+    const setUp = await desk.overview.setUp(name).catch((error: unknown) => {
+      log.error('not-recorded', { id: form.id, error: String(error) });
+      return undefined;
+    });
+    if (setUp === undefined) {
+      await tell(where, form.id, words.replies.notRecorded, [words.replies.storeFailed], words);
+      return { is: 'closed' };
+    }
     const errors: Record<string, string> = {};
     if (of === 'crew') {
       const fault = await newChannel(desk, form, setUp, words);
@@ -108,21 +121,22 @@ export function createSetUpForms(needs: SetUpNeeds) {
     const said = of === 'mine' ? changedIn(setUp.personal, values) : await crewSaid(desk, setUp, form);
     const settled: string[] = [];
     for (const { block, line } of said) {
-      const answer = await needs.handle(desk, { text: line, where, id: `${form.id}:${block}`, saidAt: undefined });
+      const id = `${form.id}:${block}`;
+      const answer = await needs.speaking.handle(desk, { text: line, where, id, saidAt: form.saidAt });
       if (answer?.recorded === true) settled.push(...answer.card.lines);
       else if (answer !== undefined) errors[block] = answer.card.lines.join(' ');
     }
     desk.wake();
-    needs.later(form.id, async () => {
+    const told = async () => {
       const channel = desk.channel();
       if (of === 'crew' && channel !== undefined) await needs.joined(desk, { ...where, channel });
       if (of === 'crew' && settled.length > 0) await tellCrew(desk, settled, name, form.id);
-      await needs.refreshed(desk);
-    });
+      void needs.later.run('refresh-failed', form.id, () => needs.answering.refreshed(desk));
+    };
+    after(told());
     if (Object.keys(errors).length === 0) return { is: 'closed' };
     if (!isLate()) return { is: 'wrong', errors };
-    const card = makeCard(words.replies.notClear, 'warn', { lines: Object.values(errors) });
-    await needs.privately(where, cardMessage(card, { words, showing: form.id }), form.id);
+    await tell(where, form.id, words.replies.notClear, Object.values(errors), words);
     return { is: 'closed' };
   }
 

@@ -2,8 +2,10 @@
 // filled in as it is, so that a thumb changes only what is wrong.
 
 import type { ActionsBlock, InputBlock, KnownBlock, ModalView } from '@slack/types';
+import type { CrewId } from '../../core/ids.ts';
 import type { SetUp, SetUpField } from '../cards/set-up.ts';
 import type { Words } from '../language/words/languages.ts';
+import { markedFor } from './crew-mark.ts';
 import { limits } from './limits.ts';
 import { plain } from './slack-text.ts';
 
@@ -38,7 +40,7 @@ export function setUpButtons({ mayCrew }: Pick<SetUp, 'mayCrew'>, words: Words, 
   return { type: 'actions', block_id: id, elements: [...crew, button('mine', setUp.mineButton, false)] };
 }
 
-export function crewView(setUp: SetUp, chosen: Chosen, words: Words): ModalView {
+export function crewView(crew: CrewId, setUp: SetUp, chosen: Chosen, words: Words): ModalView {
   const { chat } = words;
   const [name, ...others] = setUp.crew;
   const channel: InputBlock = {
@@ -55,7 +57,7 @@ export function crewView(setUp: SetUp, chosen: Chosen, words: Words): ModalView 
     },
   };
   return {
-    ...frame('crew', chat.setUp.crewTitle, words),
+    ...frame(crew, 'crew', chat.setUp.crewTitle, words),
     blocks: [
       ...(name === undefined ? [] : [inputOf(name)]),
       ...(chosen.asksChannel ? [channel] : []),
@@ -66,22 +68,22 @@ export function crewView(setUp: SetUp, chosen: Chosen, words: Words): ModalView 
   };
 }
 
-export function mineView(setUp: SetUp, words: Words): ModalView {
-  return { ...frame('mine', words.chat.setUp.mineTitle, words), blocks: setUp.personal.map(inputOf) };
+export function mineView(crew: CrewId, setUp: SetUp, words: Words): ModalView {
+  return { ...frame(crew, 'mine', words.chat.setUp.mineTitle, words), blocks: setUp.personal.map(inputOf) };
 }
 
-export function openingView(of: SetUpOf, words: Words): ModalView {
+export function openingView(crew: CrewId, of: SetUpOf, words: Words): ModalView {
   const { setUp, form } = words.chat;
-  const { submit: _, ...empty } = frame(of, of === 'crew' ? setUp.crewTitle : setUp.mineTitle, words);
+  const { submit: _, ...empty } = frame(crew, of, of === 'crew' ? setUp.crewTitle : setUp.mineTitle, words);
   const text = plain(form.loading, limits.section.text);
   const blocks: KnownBlock[] = [{ type: 'section', text }];
   return { ...empty, blocks };
 }
 
-const frame = (of: SetUpOf, title: string, words: Words) => ({
+const frame = (crew: CrewId, of: SetUpOf, title: string, words: Words) => ({
   type: 'modal' as const,
   callback_id: setUpCallback,
-  private_metadata: of,
+  private_metadata: markedFor(crew, of),
   title: plain(title, limits.view.title),
   close: plain(words.chat.form.close, limits.view.button),
   submit: plain(words.chat.setUp.submit, limits.view.button),

@@ -1,16 +1,18 @@
-// Where an answer goes: what was recorded, once and for all to see, into the thread of its batch; what concerns only whoever
-// typed it, to them alone; an objection where its tap is open to anyone.
+// Where an answer goes: what was recorded, once and for all to see, into the thread of its batch or session; what concerns
+// only whoever typed it, to them alone; an objection where its tap is open to anyone. What many read is in the crew's
+// language, what one reads is in theirs.
 
-import type { StreamId } from '../../core/ids.ts';
+import { crewStream, type StreamId } from '../../core/ids.ts';
 import type { Log } from '../../core/ports.ts';
 import type { Answer } from '../answer.ts';
 import type { Card } from '../cards/card.ts';
 import type { Words } from '../language/words/languages.ts';
+import { hasOneMessage } from '../subjects.ts';
 import { type CardMessage, cardMessage } from './card-blocks.ts';
 import type { Desk } from './desk.ts';
 import type { FileUploads, Missing } from './file-uploads.ts';
 import type { Where } from './inbound.ts';
-import type { Address, Outbox } from './outbox.ts';
+import type { Address, Outbox, Posting } from './outbox.ts';
 import { missingCard, withPaperLine } from './paper-cards.ts';
 import type { Respond } from './respond.ts';
 
@@ -27,10 +29,19 @@ export interface ShowAnswerNeeds {
   readonly log: Log;
 }
 
+interface SaidToAll {
+  /** Of the message, to find it by. */
+  readonly key: string;
+  readonly showing?: string;
+  /** Only these taps; all where nothing is said. */
+  readonly actions?: (action: Card['actions'][number]) => boolean;
+  readonly mention?: readonly string[];
+}
+
 export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeeds): ShowAnswer {
   async function show(desk: Desk, answer: Answer, where: Where, id: string): Promise<void> {
     const { words } = await desk.overview.voice(answer.as ?? undefined);
-    const [subject] = answer.about ?? [];
+    const subject = answer.about?.find(hasOneMessage);
     switch (answer.kind) {
       case 'reply':
         if (!answer.recorded) return answeredAlone(desk, answer, where, id, words);
@@ -40,9 +51,9 @@ export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeed
       case 'objection':
         return objected(desk, subject, answer, where, id, words);
       case 'misread':
-        return privately(where, rendered(answer, words, id), id);
+        return alone(desk, answer, where, rendered(answer, words, id), id);
       case 'error':
-        await privately(where, rendered(answer, words, id), id);
+        await alone(desk, answer, where, rendered(answer, words, id), id);
         return toOthers(desk, answer, where, id, words);
       case 'reminder':
       case 'digest':
@@ -54,45 +65,82 @@ export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeed
     }
   }
 
-  const rendered = (answer: Answer, words: Words, showing: string, under: readonly string[] = []): CardMessage =>
-    cardMessage(answer.card, { words, showing, under });
+  const rendered = (answer: Answer, words: Words, showing: string): CardMessage =>
+    cardMessage(answer.card, { words, showing });
+
+  const crewWords = async (desk: Desk): Promise<Words> => (await desk.overview.voice(undefined)).words;
+
+  /** Where many read it; its taps stand until they are used, or until what it tells of has moved on. */
+  async function sayToAll(
+    desk: Desk,
+    answer: Answer,
+    to: Address,
+    { key, showing = key, actions, mention = [] }: SaidToAll,
+  ): Promise<Posting> {
+    const words = await crewWords(desk);
+    const card = answer.forAll ?? answer.card;
+    const under = answer.as === null || answer.kind === 'objection' ? [] : [words.chat.by(answer.as)];
+    const shown = actions === undefined ? card : { ...card, actions: card.actions.filter(actions) };
+    const message = cardMessage(shown, { words, showing, under, mention });
+    const posted = await desk.thread.say(to, message, key, subjectOf(answer));
+    if (posted.kind !== 'posted') log.error('answer-not-posted', { id: key, outcome: posted.kind });
+    return posted;
+  }
+
+  /** To whoever said it. Where that is a message of its own, its taps give way too. */
+  function alone(desk: Desk, answer: Answer, where: Where, message: CardMessage, id: string): Promise<void> {
+    const keep = (to: Address, ts: string) => desk.thread.keep({ ...to, ts, subject: subjectOf(answer), message });
+    return privatelyKept(where, message, id, keep);
+  }
+
+  const subjectOf = ({ about = [] }: Answer): StreamId => about.find(hasOneMessage) ?? about[0] ?? crewStream;
 
   /** A question of one person. Its files are for all to see only where the question was: in a thread. */
   async function answeredAlone(desk: Desk, answer: Answer, where: Where, id: string, words: Words): Promise<void> {
     const { card } = answer;
     const inThread = where.thread === undefined ? undefined : where.channel;
     const isHere = inThread !== undefined || where.channel?.startsWith('D') === true;
-    await privately(where, cardMessage(withPaperLine(card, words, isHere), { words, showing: id }), id);
+    await alone(desk, answer, where, cardMessage(withPaperLine(card, words, isHere), { words, showing: id }), id);
     if (card.image === null && card.paper === undefined) return;
     const channel = inThread ?? (await outbox.directTo(where.user));
     const to = channel === undefined ? undefined : { channel, thread: where.thread };
-    const told = (missing: Missing) => toldMissing(missingCard(card, words, missing), to, where, id, words);
+    const isAlone = to === undefined || to.channel.startsWith('D');
+    const theirs = isAlone ? words : await crewWords(desk);
+    const told = (missing: Missing) => toldMissing(desk, missingCard(card, theirs, missing), to, where, id, theirs);
     if (to !== undefined) return files.send(desk, card, to, told);
     log.error('nowhere-to-answer', { id });
     if (card.paper !== undefined) await told('missing');
   }
 
   /** Where the paper would have been; where nothing can be posted, to who asked. */
-  async function toldMissing(card: Card, to: Address | undefined, where: Where, id: string, words: Words) {
+  async function toldMissing(
+    desk: Desk,
+    card: Card,
+    to: Address | undefined,
+    where: Where,
+    id: string,
+    words: Words,
+  ): Promise<void> {
     const showing = `${id}.file`;
     if (to === undefined) return privately(where, cardMessage(card, { words, showing }), showing);
     const mention = where.thread === undefined ? [] : [where.user];
-    const posted = await outbox.post(to, cardMessage(card, { words, showing, mention }), `${id}/file`);
+    const message = cardMessage(card, { words, showing, mention });
+    const posted = await desk.thread.say(to, message, `${id}/file`, crewStream);
     if (posted.kind !== 'posted') log.error('missing-file-not-told', { id, outcome: posted.kind });
   }
 
-  /** Into the thread of its batch, with only those taps that the batch's own message has not. */
+  /** Into the thread of its batch or session, with only those taps that the message above it has not. */
   async function recordedOf(desk: Desk, subject: StreamId, answer: Answer, where: Where, id: string, words: Words) {
     const place = await desk.batches.messageOf(subject);
-    if (place === undefined) return privately(where, rendered(answer, words, id), id);
+    if (place === undefined) return alone(desk, answer, where, rendered(answer, words, id), id);
     const { post, fresh } = place;
     if (!fresh) {
       const { card } = await desk.overview.standing(subject);
       const there = new Set(card.actions.map(({ line }) => line));
-      const actions = answer.card.actions.filter(({ line }) => !there.has(line));
-      const under = answer.as === null ? [] : [words.chat.by(answer.as)];
-      const message = cardMessage({ ...answer.card, actions }, { words, showing: id, under });
-      await desk.thread.say({ channel: post.channel, thread: post.ts }, message, id, subject);
+      const to = { channel: post.channel, thread: post.ts };
+      const said = await sayToAll(desk, answer, to, { key: id, actions: ({ line }) => !there.has(line) });
+      // Nobody else reads it there: whoever typed must.
+      if (said.kind === 'rejected') return alone(desk, answer, where, rendered(answer, words, id), id);
     }
     const inThread = where.channel === post.channel && (where.thread === post.ts || where.via === 'button');
     if (inThread || where.via === 'home') return;
@@ -104,23 +152,20 @@ export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeed
   /** A reading of the room, a part noted, a setting: said once where it was typed. */
   async function recordedAlone(desk: Desk, answer: Answer, where: Where, id: string, words: Words): Promise<void> {
     const outside = where.via === 'home' || where.channel?.startsWith('D') === true;
-    if (outside && answer.card.tone === 'stop') await toCrew(desk, answer, id, words);
+    if (outside && answer.card.tone === 'stop') await toCrew(desk, answer, id);
     // The home tab shows it by itself, but for what somebody must read at once.
     if (where.via === 'home' && answer.card.tone !== 'stop') return;
-    const under = answer.as === null ? [] : [words.chat.by(answer.as)];
-    const message = rendered(answer, words, id, under);
     const address = addressOf(where);
-    if (address === undefined) return privately(where, message, id);
-    const posted = await outbox.post(address, message, id);
-    if (posted.kind !== 'posted') log.error('answer-not-posted', { id, outcome: posted.kind });
+    const posted = address === undefined ? undefined : await sayToAll(desk, answer, address, { key: id });
+    if (posted?.kind === 'posted' || posted?.kind === 'unknown') return;
+    await alone(desk, answer, where, rendered(answer, words, id), id);
   }
 
   /** Trouble is everybody's, wherever it was said. */
-  async function toCrew(desk: Desk, answer: Answer, id: string, words: Words): Promise<void> {
+  async function toCrew(desk: Desk, answer: Answer, id: string): Promise<void> {
     const channel = desk.channel();
     if (channel === undefined) return;
-    const message = rendered(answer, words, `${id}.crew`, answer.as === null ? [] : [words.chat.by(answer.as)]);
-    await outbox.post({ channel, thread: undefined }, message, `${id}/crew`);
+    await sayToAll(desk, answer, { channel, thread: undefined }, { key: `${id}/crew`, showing: `${id}.crew` });
   }
 
   async function objected(
@@ -133,15 +178,11 @@ export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeed
   ) {
     const place = subject === undefined ? undefined : await desk.batches.messageOf(subject);
     const address = place === undefined ? addressOf(where) : { channel: place.post.channel, thread: place.post.ts };
-    if (address === undefined) return privately(where, rendered(answer, words, id), id);
-    const speaker =
-      desk.slackCrew.channels.includes(address.channel) || address.channel === desk.channel() ? [where.user] : [];
-    const message = cardMessage(answer.card, { words, showing: id, mention: speaker });
-    const posted = await outbox.post(address, message, id);
-    if (posted.kind === 'posted' && subject !== undefined) {
-      desk.thread.keep({ ...address, ts: posted.ts, subject, message });
-    }
-    if (posted.kind !== 'posted') await privately(where, message, id);
+    if (address === undefined) return alone(desk, answer, where, rendered(answer, words, id), id);
+    const isCrews = desk.slackCrew.channels.includes(address.channel) || address.channel === desk.channel();
+    const posted = await sayToAll(desk, answer, address, { key: id, mention: isCrews ? [where.user] : [] });
+    if (posted.kind !== 'posted') await alone(desk, answer, where, rendered(answer, words, id), id);
+    if (subject !== undefined && where.via === 'button') await desk.batches.showAgain(subject);
   }
 
   /** `undefined`: there is no channel to say it in, only the person. */
@@ -150,7 +191,15 @@ export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeed
     return { channel: where.channel, thread: where.thread };
   }
 
-  async function privately(where: Where, message: CardMessage, id: string): Promise<void> {
+  const privately = (where: Where, message: CardMessage, id: string): Promise<void> =>
+    privatelyKept(where, message, id, () => undefined);
+
+  async function privatelyKept(
+    where: Where,
+    message: CardMessage,
+    id: string,
+    keep: (to: Address, ts: string) => void,
+  ): Promise<void> {
     if (where.via === 'command' && where.responseUrl !== undefined) {
       if (await respond(where.responseUrl, { response_type: 'ephemeral', ...message })) return;
     }
@@ -160,8 +209,10 @@ export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeed
     }
     const channel = direct ? where.channel : await outbox.directTo(where.user);
     if (channel === undefined) return log.error('nowhere-to-answer', { id });
-    const posted = await outbox.post({ channel, thread: direct ? where.thread : undefined }, message, id);
-    if (posted.kind !== 'posted') log.error('answer-not-posted', { id, outcome: posted.kind });
+    const to = { channel, thread: direct ? where.thread : undefined };
+    const posted = await outbox.post(to, message, id);
+    if (posted.kind === 'posted') keep(to, posted.ts);
+    else log.error('answer-not-posted', { id, outcome: posted.kind });
   }
 
   /** The lead is told what could not be recorded, wherever it was typed. */

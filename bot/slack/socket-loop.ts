@@ -14,8 +14,6 @@ export interface SocketClient {
 
 export interface SocketLoop {
   readonly isConnected: () => boolean;
-  /** Once connected for the first time, or when Slack refuses for good. */
-  readonly first: Promise<void>;
   readonly stop: () => Promise<void>;
 }
 
@@ -25,10 +23,6 @@ export function startSocketLoop(client: SocketClient, pace: Pace, log: Log): Soc
   let connected = false;
   let stopped = false;
   let ended: () => void = () => undefined;
-  let firstDone: () => void = () => undefined;
-  const first = new Promise<void>((resolve) => {
-    firstDone = resolve;
-  });
   client.on('disconnected', () => ended());
 
   async function run(): Promise<void> {
@@ -41,7 +35,6 @@ export function startSocketLoop(client: SocketClient, pace: Pace, log: Log): Soc
         await client.start();
         connected = true;
         failures = 0;
-        firstDone();
         log.info('socket-connected');
         await end;
         log.info('socket-ended');
@@ -57,7 +50,6 @@ export function startSocketLoop(client: SocketClient, pace: Pace, log: Log): Soc
   const running = run();
   return {
     isConnected: () => connected,
-    first,
     stop: async () => {
       stopped = true;
       await client.disconnect().catch(() => undefined);

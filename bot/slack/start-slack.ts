@@ -1,50 +1,30 @@
 // Starts Slack as a front end: one connection, one inbox, and a desk for each crew. Loaded only where Slack is on.
 
-import type { Server } from 'node:http';
-import { HTTPReceiver, SocketModeReceiver } from '@slack/bolt';
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { CrewId } from '../../core/ids.ts';
 import type { Clock, Postbox } from '../../core/ports.ts';
-import type { Answer } from '../answer.ts';
-import type { FrontEnd } from '../front-end.ts';
-import type { Host } from '../host.ts';
-import type { Overview } from '../overview.ts';
-import type { Picture } from '../pictures.ts';
-import type { PaperTray } from '../records/paper-tray.ts';
-import { createBatchMessages } from './batch-messages.ts';
 import { createBoltApp, type Identity } from './bolt-app.ts';
+import { type Listening, makeConnection } from './connection.ts';
 import { createConversation } from './conversation.ts';
 import type { Desk } from './desk.ts';
 import { createFileUploads } from './file-uploads.ts';
-import { healthRoutes, serveHealth } from './health.ts';
 import { createHomes } from './homes.ts';
 import { askUntilKnown } from './identity.ts';
+import type { Inbound } from './inbound.ts';
+import { createLater } from './later.ts';
+import { lookingFirst } from './looking-first.ts';
+import { type DeskNeeds, makeDesk } from './make-desk.ts';
 import { createOutbox } from './outbox.ts';
 import { withInbox } from './receiver.ts';
 import { type Respond, respond } from './respond.ts';
-import { createRings } from './rings.ts';
-import { createRoster } from './roster.ts';
 import { createSender, type Pace, wallPace } from './sender.ts';
 import { createShowAnswer } from './show-answer.ts';
-import { clientOptions, createCall } from './slack-client.ts';
-import { type SlackCrew, slackCrewOf } from './slack-crew.ts';
+import { createCall } from './slack-client.ts';
+import { slackCrewOf } from './slack-crew.ts';
 import type { SlackLog } from './slack-log.ts';
 import type { SlackSettings } from './slack-settings.ts';
-import { startSocketLoop } from './socket-loop.ts';
-import { createThreadEvents } from './thread-events.ts';
-import { channelNote, createWhichCrew } from './which-crew.ts';
-
-/** What a wired crew gives to its desk. */
-export interface WiredCrew {
-  readonly host: Pick<Host, 'handle'>;
-  readonly overview: Overview;
-  readonly filePicture: (picture: Picture) => Promise<Answer>;
-  readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
-  readonly papers: Pick<PaperTray, 'read'>;
-  readonly wake: () => void;
-}
-
-export type RingsTo = Pick<FrontEnd, 'tell' | 'wasTold'>;
+import { watchedCall } from './watched-call.ts';
+import { createWhichCrew } from './which-crew.ts';
 
 export interface SlackNeeds {
   readonly settings: SlackSettings;
@@ -53,8 +33,7 @@ export interface SlackNeeds {
   readonly log: SlackLog;
   /** `file`: the crew's file as read, for its Slack fields. */
   readonly crews: readonly { readonly crew: CrewId; readonly crewFile: CrewFile; readonly file: unknown }[];
-  /** Wires one crew over the store; its bells go to `rings`. */
-  readonly wire: (crew: CrewId, crewFile: CrewFile, rings: RingsTo) => WiredCrew;
+  readonly wire: DeskNeeds['wire'];
   readonly pace?: Pace;
   readonly respond?: Respond;
 }
@@ -75,65 +54,74 @@ export interface Slack {
 /** For so long the start waits for Slack's first answer. */
 const firstAnswerMs = 3_000;
 const groupsReadMs = 10 * 60_000;
+/** A bell is in the record a moment after it has rung; homes follow then. */
+const homesFollowMs = 1_000;
+/** What a stop waits for at most: what has not been answered by then is still in the inbox. */
+const stopWithinMs = 8_000;
 
 export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly fault: string }> {
   const { settings, postbox, clock, log, pace = wallPace } = needs;
   const { botToken, apiUrl } = settings;
   let identity: Identity | undefined;
+  let listening: Listening | undefined;
   let stopped = false;
-  const call = createCall({ token: botToken, apiUrl, log: log.forSdk });
-  const outbox = createOutbox({ call, sender: createSender(call, pace), now: clock.now });
+  // Before anything new can come.
+  const unfinished = postbox.unfinished();
+  const { call, shutOut } = watchedCall(createCall({ token: botToken, apiUrl, log: log.forSdk }), log);
+  const sent = createOutbox({ call, sender: createSender(call, pace), now: clock.now });
+  const { outbox, resumed } = lookingFirst(sent);
   const files = createFileUploads({ call, pace, log });
+  const later = createLater(log);
+  const homes = createHomes(call, postbox, log);
   const team = () => identity?.team;
 
-  function deskOf(slackCrew: SlackCrew, crewFile: CrewFile): Desk {
-    const { crew } = slackCrew;
-    const settled = async () => (await wired.overview.crew()).people.map(({ name }) => name);
-    const roster = createRoster({ slackCrew, crewFile, settled, call, postbox, log });
-    // The crew is wired with its bells, and its bells need the wired crew: bound once both are there.
-    const rings: RingsTo = { tell: (answer) => bells.tell(answer), wasTold: (key) => bells.wasTold(key) };
-    const wired = needs.wire(crew, roster.crewFile, rings);
-    const channel = () => slackCrew.channels[0] ?? postbox.note(channelNote(crew));
-    const batches = createBatchMessages({ crew, overview: wired.overview, outbox, postbox, team, channel });
-    const thread = createThreadEvents({ crew, outbox, postbox, team });
-    const desk: Desk = { crew, slackCrew, roster, batches, thread, channel, ...wired };
-    const bells = createRings({ desk, outbox, files, postbox, team, now: clock.now, log });
-    return desk;
+  function rang(desk: Desk): void {
+    const follow = async () => {
+      await pace.wait(homesFollowMs);
+      await homes.refresh(desk);
+    };
+    void later.run('refresh-failed', desk.crew, follow);
   }
 
-  const desks = needs.crews.map(({ crew, crewFile, file }) => deskOf(slackCrewOf(crew, file), crewFile));
+  const making = { ...{ wire: needs.wire, call, outbox, files, postbox, clock, pace, log, team }, rang };
+  const desks = needs.crews.map(({ crew, crewFile, file }) => makeDesk(slackCrewOf(crew, file), crewFile, making));
   const readGroups = async (): Promise<void> => {
     const known = team();
     if (known === undefined) return;
     for (const desk of desks) await desk.roster.readGroups(known);
   };
-  const homes = createHomes(call, postbox);
   const ask = needs.respond ?? respond;
   const conversation = createConversation({
-    homes,
-    outbox,
-    call,
-    postbox,
-    log,
+    ...{ homes, outbox, call, postbox, later, pace, log },
     respond: ask,
     now: clock.now,
     which: createWhichCrew(desks, postbox),
     showing: createShowAnswer({ outbox, files, respond: ask, log }),
   });
 
-  let isConnected = () => false;
-  const isReady = () => identity !== undefined && isConnected();
-  const { inner, socket } = innerReceiver(settings, log, isReady);
-  const receiver = withInbox({ inner, postbox, botUser: () => identity?.botUserId, now: clock.now, log });
+  const isReady = () => identity !== undefined && listening?.isConnected() === true && shutOut() === undefined;
+  const connection = makeConnection(settings, { log, pace, isReady });
+  const ourselves = () => ({ team: team(), botUser: identity?.botUserId });
+  const receiver = withInbox({ inner: connection.receiver, postbox, ourselves, now: clock.now, log });
   const bolt = createBoltApp({
-    receiver,
-    botToken,
-    apiUrl,
-    conversation,
-    postbox,
-    log,
+    ...{ receiver, botToken, apiUrl, conversation, postbox, log },
     identity: () => identity,
   });
+
+  /** What an earlier life took in and never finished. */
+  function resume(): void {
+    for (const { content } of unfinished) {
+      // Written by this program, as it was read.
+      const inbound = JSON.parse(content) as Inbound;
+      resumed(inbound.id, inbound.saidAt ?? clock.now());
+      bolt.work(inbound);
+    }
+  }
+
+  async function broughtUp({ batches, thread }: Desk): Promise<void> {
+    await thread.tidy();
+    await batches.refresh();
+  }
 
   async function began(): Promise<{ readonly fault: string } | undefined> {
     const asked = await askUntilKnown(call, pace, log, () => stopped);
@@ -142,8 +130,8 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
     if (identity === undefined) return undefined;
     log.info('slack-known', { team: identity.team, mode: settings.mode });
     await readGroups();
-    bolt.resume();
-    for (const desk of desks) await desk.batches.refresh();
+    resume();
+    for (const desk of desks) await broughtUp(desk);
     return undefined;
   }
 
@@ -153,32 +141,24 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
   if (early !== undefined) return early;
   void beginning.then((late) => late !== undefined && log.error('slack-refused', late));
 
-  let server: Server | undefined;
-  let stopReceiving: () => Promise<unknown>;
   try {
-    if (socket === undefined) {
-      server = (await bolt.start(settings.port)) as Server;
-      isConnected = () => !stopped;
-      stopReceiving = bolt.stop;
-    } else {
-      const loop = startSocketLoop(socket, pace, log);
-      isConnected = loop.isConnected;
-      const { port } = settings;
-      server = port === undefined ? undefined : await serveHealth(port, isReady);
-      stopReceiving = async () => {
-        server?.close();
-        await loop.stop();
-      };
-    }
+    listening = await connection.listen(bolt);
   } catch (error) {
     stopped = true;
     return { fault: `PORT ${settings.port}: ${error instanceof Error ? error.message : String(error)}` };
   }
-  const groups = setInterval(() => void readGroups(), groupsReadMs);
+  const groups = setInterval(() => {
+    // Where every call is refused nothing else asks whether that is over.
+    if (shutOut() !== undefined) void call('auth.test', {});
+    void readGroups();
+    // What Slack did not take before may have been given up since.
+    for (const desk of desks) void later.run('refresh-failed', desk.crew, () => broughtUp(desk));
+  }, groupsReadMs);
   groups.unref();
 
   async function idle(): Promise<void> {
     await bolt.idle();
+    await later.idle();
     await files.idle();
   }
 
@@ -192,36 +172,22 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
         await homes.refresh(desk);
       }
     },
-    port: () => {
-      const address = server?.address();
-      return typeof address === 'object' && address !== null ? address.port : undefined;
-    },
+    port: () => listening?.port(),
     stop: async () => {
       stopped = true;
       clearInterval(groups);
-      await stopReceiving();
-      await idle();
+      await listening?.stop();
+      await within(stopWithinMs, idle());
     },
   };
 }
 
-function innerReceiver(settings: SlackSettings, log: SlackLog, isReady: () => boolean) {
-  const { apiUrl } = settings;
-  if (settings.mode === 'http') {
-    const inner = new HTTPReceiver({
-      signingSecret: settings.signingSecret,
-      logger: log.forSdk,
-      customRoutes: healthRoutes(isReady),
-      // An event's 200 waits until it is written down.
-      processBeforeResponse: true,
-    });
-    return { inner, socket: undefined };
-  }
-  const inner = new SocketModeReceiver({
-    appToken: settings.appToken,
-    logger: log.forSdk,
-    autoReconnectEnabled: false,
-    installerOptions: { clientOptions: clientOptions({ apiUrl, log: log.forSdk }) },
+/** Ends then at the latest. */
+async function within(ms: number, work: Promise<unknown>): Promise<void> {
+  let timer: NodeJS.Timeout | undefined;
+  const over = new Promise<void>((resolve) => {
+    timer = setTimeout(resolve, ms);
   });
-  return { inner, socket: inner.client };
+  await Promise.race([work, over]);
+  clearTimeout(timer);
 }

@@ -60,8 +60,12 @@ export type BatchPhase =
   | { readonly is: 'dead'; readonly seen: 'thick' | 'gelled'; readonly at: EpochMs }
   | { readonly is: 'emptied'; readonly at: EpochMs };
 
-/** `undefined` while the history does not open a batch. */
-export function foldBatch(entries: readonly Entry[]): Batch | undefined {
+/** `undefined` while the history does not open a batch. `before` is the fold of the first of these entries, where known. */
+export function foldBatch(entries: readonly Entry[], before?: Batch): Batch | undefined {
+  if (before !== undefined) {
+    const more = entries.slice(before.entries.length);
+    return { ...more.reduce(evolveBatch, before), rings: foldRings(entries), entries };
+  }
   const opening = entries.find((entry) => entry.fact.type === 'BatchOpened');
   if (opening?.fact.type !== 'BatchOpened') return undefined;
   let batch: Batch = {

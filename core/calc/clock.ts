@@ -84,8 +84,13 @@ function knownUntil(rules: DoseRules, newest: TemperatureReading, log: Temperatu
   return rules.caution === 'at-least' ? newest.at : minutesAfter(newest.at, log.staleAfter);
 }
 
-/** Halving: a place's log may hold years. Of several at one time the last counts. */
+/** Of several at one time the last counts. */
 function lastReading({ readings }: TemperatureLog, at: EpochMs): TemperatureReading | undefined {
+  return readings[readUntil(readings, at) - 1];
+}
+
+/** How many had been read by then. Halving: a place's log may hold years. */
+function readUntil(readings: TemperatureLog['readings'], at: EpochMs): number {
   let low = 0;
   let high = readings.length;
   while (low < high) {
@@ -94,7 +99,7 @@ function lastReading({ readings }: TemperatureLog, at: EpochMs): TemperatureRead
     if (reading !== undefined && reading.at <= at) low = middle + 1;
     else high = middle;
   }
-  return readings[low - 1];
+  return low;
 }
 
 /** The runs cut at every change of what is known, up to `until`. */
@@ -124,7 +129,9 @@ function cutsWithin(from: EpochMs, to: EpochMs, log: TemperatureLog): readonly E
   const add = (at: EpochMs) => {
     if (at > from && at < to) inside.add(at);
   };
-  for (const reading of log.readings) {
+  // Only what was read not long before, or meanwhile, can begin to hold or grow too old in between; a minute for rounding.
+  const first = readUntil(log.readings, minutesAfter(from, minutes(-log.staleAfter - 1)));
+  for (const reading of log.readings.slice(first, readUntil(log.readings, to))) {
     add(reading.at);
     add(minutesAfter(reading.at, log.staleAfter));
   }

@@ -37,12 +37,13 @@ function asKnown(crew: Crew, setting: Setting): Setting {
 }
 
 /**
- * Answers the bell that is named; else every ring that went to the speaker and that nobody has answered; if there is none,
+ * Answers the bells that are named; else every ring that went to the speaker and that nobody has answered; if there is none,
  * the latest of anybody's.
  */
 export function decideOk(shop: Shop, said: Said<CommandOf<'ok'>>): Decision {
-  const { key } = said.command;
-  const open = ringsOpen(shop).filter((ring) => ring.rangAt <= said.at && (key === undefined || ring.key === key));
+  const { key, also = [] } = said.command;
+  const isNamed = (ring: string) => key === undefined || ring === key || also.includes(ring);
+  const open = ringsOpen(shop).filter((ring) => ring.rangAt <= said.at && isNamed(ring.key));
   const theirs = open.filter((ring) => ring.to.includes(said.by));
   const latest = open.toSorted((a, b) => b.rangAt - a.rangAt).slice(0, 1);
   const answered = key !== undefined ? open : theirs.length > 0 ? theirs : latest;

@@ -80,7 +80,7 @@ export function dayRecord(shop: Shop, span: DaySpan, now: EpochMs): DayRecord {
       lateMinutes: minutesBetween(ring.dueAt, ring.rangAt),
       answered: heardAt !== undefined,
     })),
-    deviations: deviationsIn(shop).filter(({ entry }) => inside(entry.happenedAt)),
+    deviations: deviationsIn(shop, ({ happenedAt }) => inside(happenedAt)),
     corrections: entriesIn(shop).flatMap((entry) =>
       entry.corrections.filter(({ at }) => inside(at)).map((correction) => ({ entry, correction })),
     ),

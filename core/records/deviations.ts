@@ -23,9 +23,9 @@ export interface Deviation {
   readonly permitted: string | undefined;
 }
 
-/** Of everything loaded, in the order in which it was recorded. */
-export function deviationsIn(shop: Shop): readonly Deviation[] {
-  return entriesIn(shop).flatMap((entry) =>
+/** Of what is loaded and wanted, in the order in which it was recorded: the rules are asked over no other entry. */
+export function deviationsIn(shop: Shop, wanted: (entry: Entry) => boolean = () => true): readonly Deviation[] {
+  return entriesIn(shop, wanted).flatMap((entry) =>
     objectionsAgainst(shop, entry).map((objection) => ({ entry, objection, permitted: entry.saidWith.permitted })),
   );
 }
@@ -35,7 +35,7 @@ export function newDeviations(before: Shop, after: Shop): readonly Deviation[] {
   const name = ({ entry, objection }: Deviation) => `${entry.seq} ${objection.code}`;
   const known = new Set(deviationsIn(before).map(name));
   const stood = new Set(entriesIn(before).map(({ seq }) => seq));
-  return deviationsIn(after).filter((deviation) => stood.has(deviation.entry.seq) && !known.has(name(deviation)));
+  return deviationsIn(after, ({ seq }) => stood.has(seq)).filter((deviation) => !known.has(name(deviation)));
 }
 
 function objectionsAgainst(shop: Shop, entry: Entry): readonly Objection[] {

@@ -66,7 +66,7 @@ export function periodRecord(shop: Shop, span: Span, now: EpochMs): PeriodRecord
     released: partsOf(entries, 'PartReleased'),
     held: entries.flatMap((entry) => (entry.fact.type === 'PartHeld' ? [{ part: nameOf(entry), entry }] : [])),
     air: entries.filter(({ fact }) => fact.type === 'AirRead'),
-    deviations: deviationsIn(shop).filter(({ entry }) => isWithin(span, entry.happenedAt)),
+    deviations: deviationsIn(shop, ({ happenedAt }) => isWithin(span, happenedAt)),
     corrections: all.flatMap((entry) =>
       entry.corrections.filter(({ at }) => isWithin(span, at)).map((correction) => ({ entry, correction })),
     ),

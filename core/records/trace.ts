@@ -127,7 +127,7 @@ export function tracePart(shop: Shop, name: PartName): PartTrace | undefined {
       return { coat, batch, lots: lotsOf(shop, batch), air: airThen(shop, batch?.place, coat.at) };
     }),
     steps,
-    deviations: deviationsIn(shop).filter(({ entry }) => seqs.has(entry.seq)),
+    deviations: deviationsIn(shop, ({ seq }) => seqs.has(seq)),
   };
 }
 
@@ -144,7 +144,7 @@ export function traceBatch(shop: Shop, number: BatchNumber): BatchTrace | undefi
       batch.coats.map(({ part }) => part),
     ),
     steps,
-    deviations: deviationsIn(shop).filter(({ entry }) => seqs.has(entry.seq)),
+    deviations: deviationsIn(shop, ({ seq }) => seqs.has(seq)),
   };
 }
 

@@ -4,7 +4,6 @@ import { batchWishes } from '../batch/batch-reminders.ts';
 import { canWishes } from '../can/can-reminders.ts';
 import { bellWishes } from '../crew/bell-reminder.ts';
 import { type Crew, peopleWithRole } from '../crew/crew.ts';
-import { digestWishes } from '../crew/digest-reminder.ts';
 import { handoverWishes } from '../crew/handover-reminder.ts';
 import { morningWishes } from '../crew/morning-reminder.ts';
 import { onDuty, pingedFor } from '../crew/shifts.ts';
@@ -30,6 +29,7 @@ import { airLog, liveBatches, liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs, minutesAfter } from '../units.ts';
 import { withQuietHours } from './quiet-hours.ts';
 import type { Ring, RingLog } from './ring-log.ts';
+import { standingDigest } from './standing-digest.ts';
 import { movedMs, numberedKey, type PlannedReminder, type Wish } from './wish.ts';
 
 /**
@@ -41,6 +41,9 @@ export function planReminders(
   touched?: ReadonlySet<StreamId>,
 ): ReadonlyMap<StreamId, readonly PlannedReminder[]> {
   const plan = new Map<StreamId, readonly PlannedReminder[]>();
+  const nouns = new Set([...(touched ?? [])].map(nounOf));
+  // Air and settings move everything; a batch or part moves itself, and whether its place and the day still matter.
+  const allMove = touched === undefined || nouns.has('place') || nouns.has('crew');
   const put = (
     stream: StreamId,
     rings: RingLog,
@@ -48,16 +51,16 @@ export function planReminders(
     wishes: () => readonly Wish[],
     moves = false,
   ) => {
-    if (touched !== undefined && !moves && !canMove(stream, touched)) return;
+    if (!allMove && !moves && !touched.has(stream)) return;
+    const wished = wishes();
+    const actedSeq = wished.length === 0 ? 0 : lastActSeq(entries);
     plan.set(
       stream,
-      wishes()
+      wished
         .map((wish) => withQuietHours(shop.crew, handedOn(shop.crew, entries, wish)))
-        .flatMap((wish) => numbered(shop.crew, rings, lastActSeq(entries), wish)),
+        .flatMap((wish) => numbered(shop.crew, rings, actedSeq, wish)),
     );
   };
-  const atHand = sheetsAtHand(shop);
-  const batchMoved = [...(touched ?? [])].some((stream) => nounOf(stream) === 'batch');
   for (const batch of shop.batches.values()) {
     put(batchStream(batch.number), batch.rings, batch.entries, () => batchWishes(batch, airLog(shop, batch.place)));
   }
@@ -67,32 +70,26 @@ export function planReminders(
   }
   for (const part of shop.parts.values()) {
     const batch = batchOf(shop, part);
-    const wishes = () => partWishes(part, batch?.sheet, airLog(shop, batch?.place), atHand);
+    const wishes = () => partWishes(part, batch?.sheet, airLog(shop, batch?.place), sheetsAtHand(shop));
     // A new batch brings a sheet, and with it perhaps a shorter life of a surface that waits.
-    put(partStream(part.name), part.rings, part.entries, wishes, batchMoved && awaitsCoat(part));
+    put(partStream(part.name), part.rings, part.entries, wishes, nouns.has('batch') && awaitsCoat(part));
   }
   for (const place of shop.places.values()) {
     const wishes = () => placeWishes(place, shop.crew.airLimitMinutes, concernedBy(shop, place.name));
-    put(placeStream(place.name), place.rings, [], wishes);
+    put(placeStream(place.name), place.rings, [], wishes, true);
   }
   for (const session of shop.sessions.values()) {
     const wishes = () => sessionWishes(session, leads, shop.crew.spray.briefAheadMinutes);
     put(sessionStream(session.number), session.rings, session.entries, wishes);
   }
-  put(crewStream, shop.crew.rings, [], () => [
-    ...digestWishes(shop.crew),
+  const ofCrew = () => [
+    ...standingDigest(shop.crew),
     ...morningWishes(shop),
     ...handoverWishes(shop.crew),
     ...bellWishes(shop.crew),
-  ]);
+  ];
+  put(crewStream, shop.crew.rings, [], ofCrew, true);
   return plan;
-}
-
-/** Air and settings move everything; a batch or part moves itself, and whether its place and the day still matter. */
-function canMove(stream: StreamId, touched: ReadonlySet<StreamId>): boolean {
-  const noun = nounOf(stream);
-  if (noun === 'place' || noun === 'crew' || touched.has(stream)) return true;
-  return [...touched].some((moved) => nounOf(moved) === 'place' || nounOf(moved) === 'crew');
 }
 
 /** Whose clocks run by a place's air: pots that are not empty, films that flash off or cure in the room. */
@@ -130,13 +127,16 @@ function handedOn({ shifts }: Crew, entries: readonly Entry[], wish: Wish): Wish
 
 /** Somebody acted, and so has heard; a picture is not taken as an answer to a bell. */
 function lastActSeq(entries: readonly Entry[]): number {
-  const acts = entries.filter((entry) => isAct(entry) && entry.fact.type !== 'PhotoFiled');
-  return Math.max(0, ...acts.map((entry) => lastSeqOf(entry)));
+  let last = 0;
+  for (const entry of entries) {
+    if (isAct(entry) && entry.fact.type !== 'PhotoFiled') last = Math.max(last, lastSeqOf(entry));
+  }
+  return last;
 }
 
 /** A correction is an act as well: whoever corrects a batch has heard its bell. */
-function lastSeqOf(entry: Entry): number {
-  return Math.max(entry.seq, ...entry.corrections.map(({ seq }) => seq));
+function lastSeqOf({ seq, corrections }: Entry): number {
+  return Math.max(seq, corrections.at(-1)?.seq ?? 0);
 }
 
 const wholeMs = (at: number): EpochMs => epochMs(Math.round(at));
@@ -146,16 +146,13 @@ function numbered(crew: Crew, log: RingLog, actedSeq: number, wish: Wish): reado
   const rings = log.get(wish.key) ?? [];
   const last = rings.at(-1);
   const next = rings.length + 1;
-  const planned = (change: Partial<Wish>): readonly PlannedReminder[] => [
+  const planned = ({ dueAt = wish.dueAt, to = wish.to }): readonly PlannedReminder[] => {
+    const { kind, stream, key, critical } = wish;
     // Whole milliseconds: a tenth of a minute is not one in binary.
-    {
-      ...wish,
-      ...change,
-      dueAt: wholeMs(change.dueAt ?? wish.dueAt),
-      ring: next,
-      numberedKey: numberedKey(wish.key, next),
-    },
-  ];
+    return [
+      { kind, stream, key, dueAt: wholeMs(dueAt), to, critical, ring: next, numberedKey: numberedKey(key, next) },
+    ];
+  };
   if (wish.ring !== undefined) return fixed(rings, wish, wish.ring);
   if (last === undefined || wish.dueAt > last.rangAt + movedMs) return planned({});
   if (last.answered === undefined && last.snoozed !== undefined) {

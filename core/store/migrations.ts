@@ -111,6 +111,11 @@ const steps: readonly string[] = [
     or exists (select 1 from event where crew = new.crew and stream = new.stream and version = new.version)
   begin select raise(abort, 'an event follows the last one'); end;
   `,
+  // Messages pile up and few of them may still change: those are found by themselves, and the others lose their words.
+  `
+  update post set shown = '' where open = 0;
+  create index post_open on post (crew) where open = 1;
+  `,
 ];
 
 export function migrate(database: Database): void {

@@ -24,7 +24,7 @@ const People = z.array(z.string());
 
 export function reminderRows(database: Database) {
   const ofStream = database.prepare<[string, string], { numbered_key: string; due_at: number; people: string }>(
-    'select numbered_key, due_at, people from reminder where crew = ? and stream = ?',
+    'select numbered_key, due_at, people from reminder indexed by reminder_stream where crew = ? and stream = ?',
   );
   const remove = database.prepare<[string, string]>('delete from reminder where crew = ? and numbered_key = ?');
   // A post without an answer was for the time it stood at: moved later, the row begins anew.

@@ -41,7 +41,9 @@ export function openSqlitePostbox(file: string): Postbox {
     "select * from post where crew = ? and subject = ? and role = 'standing' order by ts desc limit 1",
   );
   const at = database.prepare<[string, string, string]>('select * from post where team = ? and channel = ? and ts = ?');
-  const open = database.prepare<[string]>('select * from post where crew = ? and open = 1 order by ts');
+  const open = database.prepare<[string]>(
+    'select * from post indexed by post_open where crew = ? and open = 1 order by ts',
+  );
   const read = database.prepare<[string], string>('select value from note where key = ?').pluck();
   const erase = database.prepare<[string]>('delete from note where key = ?');
   const write = database.prepare<[string, string]>(
@@ -58,7 +60,9 @@ export function openSqlitePostbox(file: string): Postbox {
     },
     unfinished: () => unfinished.all(),
     keep: (post) => {
-      put.run({ ...post, thread: post.thread ?? null, open: post.open ? 1 : 0 });
+      // What a closed one showed is never looked at again: it is by far the most of the row.
+      const shown = post.open ? post.shown : '';
+      put.run({ ...post, shown, thread: post.thread ?? null, open: post.open ? 1 : 0 });
     },
     standingOf: (crew: CrewId, subject: StreamId) => postOf(standing.get(crew, subject)),
     postAt: (team, channel, ts) => postOf(at.get(team, channel, ts)),

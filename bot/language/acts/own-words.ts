@@ -6,7 +6,7 @@ import type { EpochMs } from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
 import { isFault } from '../reading.ts';
 import { mannerOf } from '../stance.ts';
-import { type ActLine, leftOver } from './act-line.ts';
+import type { ActLine } from './act-line.ts';
 
 export interface OwnWords {
   readonly words: string;
@@ -23,8 +23,8 @@ export function ownWordsFrom(act: ActLine, from: number): OwnWords | Fault {
   if (first.kind !== 'quoted') return { words: act.line.slice(first.start, last.end), quoted: false };
   const manner = mannerOf(act.tokens.slice(from + 1), act.line, act.context);
   if (isFault(manner)) return manner;
-  const stray = manner.tokens[0];
-  if (stray !== undefined) return leftOver(stray);
+  // Words that only begin with a name in quotes: `"Jo Smith" slipped on the hose`.
+  if (manner.tokens.length > 0) return { words: act.line.slice(first.start, last.end), quoted: false };
   return {
     words: first.words,
     quoted: true,

@@ -29,14 +29,17 @@ export function readShift(act: ActLine): CommandOf<'shift'> | Fault {
 /** `doy el relevo a kari`. */
 const betweenNames: ReadonlySet<string> = new Set(['to', 'for', 'with', 'a', 'the', 'relevo', 'turno']);
 
-/** A name may have two words. */
+/** A name may have two words; in quotes it is as it stands. */
 export function readHandover(act: ActLine): CommandOf<'handover'> | Fault {
   const tokens = act.tokens.filter((token) => token.kind !== 'word' || !betweenNames.has(token.word));
   const names = tokens.filter((token) => token.kind === 'word' || token.kind === 'quoted');
   const stray = tokens.find((token) => token.kind !== 'word' && token.kind !== 'quoted');
   if (stray !== undefined) return { code: 'left-over', token: stray, needs: ['person'] };
   if (names.length === 0) return { code: 'incomplete', needs: ['person'] };
-  return { verb: 'handover', to: names.map(wordOf).join(' ') };
+  return {
+    verb: 'handover',
+    to: names.map((token) => (token.kind === 'quoted' ? token.words : wordOf(token))).join(' '),
+  };
 }
 
 export function readTakeover(act: ActLine): Command | Fault {
@@ -44,15 +47,19 @@ export function readTakeover(act: ActLine): Command | Fault {
   return isFault(gathered) ? gathered : { verb: 'takeover' };
 }
 
-/** `ok`, or one bell by its key; a key of several words stands in quotes. */
+/** `ok`, or bells by their keys; a key of several words stands in quotes. */
 export function readOk(act: ActLine): CommandOf<'ok'> | Fault {
   const gathered = gather(act);
   if (isFault(gathered)) return gathered;
-  const [first, second] = gathered.words;
-  if (first === undefined) return { verb: 'ok' };
-  const key = keyOf(first);
-  if (key === undefined || second !== undefined) return leftOver(second ?? first);
-  return { verb: 'ok', key };
+  const keys: string[] = [];
+  for (const word of gathered.words) {
+    const key = keyOf(word);
+    if (key === undefined) return leftOver(word);
+    keys.push(key);
+  }
+  const [key, ...also] = keys;
+  if (key === undefined) return { verb: 'ok' };
+  return { verb: 'ok', key, ...(also.length > 0 && { also }) };
 }
 
 function keyOf(token: NameToken): string | undefined {

@@ -134,6 +134,7 @@ function holdsNames(verb: Verb, { tokens: [first] }: ActLine): boolean {
     verb === 'part' ||
     verb === 'ok' ||
     verb === 'snooze' ||
+    verb === 'handover' ||
     (verb === 'set' && first?.kind === 'word' && (first.word === 'role' || first.word === 'crew'))
   );
 }

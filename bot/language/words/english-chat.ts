@@ -4,14 +4,32 @@ export const englishChat = {
   standing: (batch: number, sheet: string, state: string) => `Batch ${batch} ${sheet}: ${state}`,
   finished: 'finished',
   takenBack: (batch: number) => `Batch ${batch}: taken back`,
+  briefTakenBack: 'taken back',
   act: (time: string, who: string, what: string) => `${time} ${who}: ${what}`,
   earlierActs: (count: number) => `${count} earlier, in the thread and in the record`,
+  /** On the closed list of taps. */
+  moreTaps: 'More…',
   /** Under an answer: who said it. */
   by: (who: string) => `Said by ${who}`,
+  /** Of a bell whose person has no Slack id. */
+  notInSlack: (names: string) => `For ${names}, whom Slack does not know here: pass it on.`,
   tapped: (who: string, label: string, time: string) => `${who}: ${label}, ${time}`,
   more: (count: number) => `${count} more lines; the record has them all.`,
   takenTo: (title: string) => `${title}. It stands in its thread.`,
-  form: { submit: 'Say it', close: 'Leave it', loading: 'One moment …', fill: 'Fill this in' },
+  form: {
+    submit: 'Say it',
+    close: 'Leave it',
+    loading: 'One moment …',
+    fill: 'Fill this in',
+    notOpened: 'Slack did not open the form',
+    typeInstead: (line: string) => `Tap it once more, or type: ${line}`,
+    tapAgain: 'Tap it once more.',
+  },
+  /** Of a message of many lines. */
+  linesLeft: (most: number, left: number) =>
+    `${most} lines of one message are taken at most. ${left} more are not recorded: send them again.`,
+  editNotRead:
+    'Changing a message changes nothing in the record. Correct it with amend or undo; say what is new in a new message.',
   numberWanted: 'A number is wanted here.',
   homeTitle: 'Now',
   airTitle: 'Air',
@@ -78,5 +96,10 @@ export const englishChat = {
   paperMissingLine: 'It could not be brought into Slack. Ask for it once more.',
   paperUnsure: (file: string) => `${file} may not have arrived`,
   paperUnsureLine: 'Slack gave no answer. If it is not here, ask for it once more.',
+  pictureNotFiled: 'Picture not filed',
+  pictureWhere: 'Drop it in the thread of its batch: there it is filed with it.',
+  /** Beside a picture stood a line that could be read. */
+  captionNotRecorded: (line: string) => `Not recorded, only kept with the picture: ${line}`,
+  recordCaption: 'Record these words',
   pictureFiled: (subject: string) => `Picture filed with ${subject}`,
 };

@@ -218,6 +218,11 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
     { requiredKeys: ['verb', 'lowestCelsius'] },
   ),
   fc.record({ verb: only('ok') }),
+  fc.record({
+    verb: only('ok'),
+    key: fc.constantFrom('batch/1/stir-done', 'crew/bell/12/Ana María'),
+    also: fc.subarray(['part/a-1/flash-least', 'session/4/flush/1'], { minLength: 1 }),
+  }),
   fc.record({ verb: only('undo') }),
   fc
     .tuple(amendments, fc.oneof(ownWords, fc.constant('')))

@@ -383,6 +383,11 @@ export const thumbTypedLines: readonly ThumbTypedLine[] = [
   act('undo', { verb: 'undo' }),
   act('got it', { verb: 'ok' }),
   act('ok batch/1/stir-done', { verb: 'ok', key: 'batch/1/stir-done' }),
+  act('ok part/a-1/flash-least part/a-2/flash-least', {
+    verb: 'ok',
+    key: 'part/a-1/flash-least',
+    also: ['part/a-2/flash-least'],
+  }),
   act('ok session/4/flush/1', { verb: 'ok', key: 'session/4/flush/1' }),
   act('ok “crew/bell/12/Ana María”', { verb: 'ok', key: 'crew/bell/12/Ana María' }),
   miss('ok 3', 'left-over', '3'),

@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterEach, describe, expect, test } from 'vitest';
-import { readInbound } from '../../../bot/slack/inbound.ts';
+import { readInbound } from '../../../bot/slack/read-inbound.ts';
 import { openSqlitePostbox } from '../../../core/store/sqlite-postbox.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import {
@@ -158,7 +158,7 @@ describe('a delivery', () => {
       });
     fc.assert(
       fc.property(fc.oneof(fc.anything(), spoilt), (body) => {
-        if (readInbound(body, 'UBOT') !== undefined) read += 1;
+        if (readInbound(body, { team: 'T1', botUser: 'UBOT' }) !== undefined) read += 1;
       }),
       { numRuns: 500, seed: 6 },
     );

@@ -68,7 +68,8 @@ describe('a form', () => {
     await shop.taps(objection, 'Air…');
     expect(JSON.stringify(lastForm())).toContain('(°F)');
     await shop.fills({ 'air-temperature': '75', humidity: '48' });
-    expect(shop.fake.inChannel('C1').at(-1)?.text).toContain('75 °F');
+    // What many read is in the crew's units.
+    expect(shop.fake.inChannel('C1').at(-1)?.text).toContain('Air: 23.9 °C');
   });
 
   test('that Slack will not open any more records nothing and is logged', async () => {

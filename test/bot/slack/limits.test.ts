@@ -6,7 +6,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Card, makeCard } from '../../../bot/cards/card.ts';
 import { wordsIn } from '../../../bot/language/words/languages.ts';
-import { actionBlocks } from '../../../bot/slack/action-blocks.ts';
 import { cardMessage } from '../../../bot/slack/card-blocks.ts';
 import { formView, loadingView } from '../../../bot/slack/form-view.ts';
 import { homeView } from '../../../bot/slack/home-view.ts';
@@ -71,30 +70,15 @@ describe('what is shown, one past each limit', () => {
     expect(show(card).text).toContain('[Too long]');
   });
 
-  test('ten taps are four buttons and a menu of five at most, else all buttons', () => {
-    const shapes = [4, 5, 6, 9, 10].map((count) => {
-      const elements = actionBlocks(taps(count), 's').flatMap((block) => block.elements);
-      return [elements.filter(({ type }) => type === 'button').length, elements.length];
-    });
-    expect(shapes).toEqual([
-      [4, 4],
-      [5, 5],
-      [4, 5],
-      [4, 5],
-      [10, 10],
-    ]);
-  });
-
-  test('a menu takes no line of 76 characters: those taps stay buttons', () => {
-    const line = long(limits.option.value + 1);
-    const elements = actionBlocks([...taps(5), tap(6, line)], 's').flatMap((block) => block.elements);
-    expect(elements.every(({ type }) => type === 'button')).toBe(true);
-  });
-
-  test('26 taps are two rows of buttons', () => {
-    const blocks = actionBlocks(taps(limits.actions + 1), 's');
-    expect(blocks.map(({ elements }) => elements.length)).toEqual([25, 1]);
-    expect(new Set(blocks.map(({ block_id }) => block_id)).size).toBe(2);
+  test('a text that is too long keeps its hazards and its taps, and loses lines from its middle', () => {
+    const hazards = [{ text: 'No flame near it', source: 'sheet' }];
+    const lines = Array.from({ length: 80 }, (_, i) => `${i} ${long(70)}`);
+    const card = makeCard('Session 4', 'plain', { lines, hazards, actions: taps(1) });
+    const { text, blocks } = show(card, { under: ['Said by jo'] });
+    expect(text.split('\n').slice(-3)).toEqual(['! No flame near it (sheet)', 'Said by jo', '[Stir 0]']);
+    expect(text).toMatch(/\d+ more lines; the record has them all/);
+    expect(JSON.stringify(blocks)).toContain('No flame near it');
+    sound(card);
   });
 
   test('eleven lines under a card are ten', () => {
@@ -112,7 +96,13 @@ describe('what is shown, one past each limit', () => {
       via: 'button',
       responseUrl: undefined,
     };
-    const carried = { line: `coat {part} ${long(200)}`, label: long(limits.view.title + 1), where, message: '1.1' };
+    const carried = {
+      line: `coat {part} ${long(200)}`,
+      label: long(limits.view.title + 1),
+      crew: 'crew',
+      where,
+      message: '1.1',
+    };
     const fields = [
       { id: 'method', label: 'Method', unit: '', holds: 'choice' as const, choices: taps(101).map(({ id }) => id) },
     ];
@@ -137,7 +127,7 @@ describe('what is shown, one past each limit', () => {
       nobodyLeads: true,
     };
     const shown = { board: { ...emptyBoard, ...board }, settings, cans: settings, setUp, channel: 'C1' };
-    const view = homeView({ ...shown, words, firstTime: true });
+    const view = homeView({ ...shown, crew: 'crew', words, firstTime: true });
     expect(viewComplaints(view)).toEqual([]);
     expect(JSON.stringify(view)).toContain('48 more lines');
   });
@@ -161,6 +151,8 @@ describe('the check in front of every message', () => {
   const words75 = (length: number) => ({ type: 'plain_text' as const, text: long(length) });
   const option = (text: number, value: number) => ({ text: words75(text), value: long(value) });
   const menu = (options: ReturnType<typeof option>[]) => actions([{ type: 'overflow', action_id: 'm', options }]);
+  const list = (options: ReturnType<typeof option>[], placeholder: number) =>
+    actions([{ type: 'static_select', action_id: 'm', options, placeholder: words75(placeholder) }]);
   const modal = (over: object): ModalView => ({ type: 'modal', title: words75(5), blocks: [], ...over }) as ModalView;
 
   const crossings: readonly (readonly [string, (over: number) => readonly string[]])[] = [
@@ -193,6 +185,17 @@ describe('the check in front of every message', () => {
     ],
     ['button text', (n) => block(actions([button({ text: words75(limits.button.text + n) })]))],
     ['button value', (n) => block(actions([button({ value: long(limits.button.value + n) })]))],
+    [
+      'options of a list',
+      (n) =>
+        block(
+          list(
+            Array.from({ length: limits.selectOptions + n }, () => option(1, 1)),
+            1,
+          ),
+        ),
+    ],
+    ['words on a closed list', (n) => block(list([option(1, 1)], limits.placeholder + n))],
     ['options of a menu', (n) => block(menu(Array.from({ length: limits.overflow + n }, () => option(1, 1))))],
     ['option text', (n) => block(menu([option(limits.option.text + n, 1)]))],
     ['option value', (n) => block(menu([option(1, limits.option.value + n)]))],

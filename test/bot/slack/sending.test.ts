@@ -8,6 +8,7 @@ import { createOutbox } from '../../../bot/slack/outbox.ts';
 import { createSender } from '../../../bot/slack/sender.ts';
 import { type Called, clientOptions, createCall } from '../../../bot/slack/slack-client.ts';
 import { createSlackLog } from '../../../bot/slack/slack-log.ts';
+import { fakeRates } from './fake/fake-rates.ts';
 import { type FakeSlack, startFakeSlack } from './fake/fake-slack.ts';
 import { quickPace } from './fake/workshop.ts';
 
@@ -60,6 +61,47 @@ describe('a channel', () => {
     }, quickPace());
     expect((await sender.send('C1', 'chat.postMessage', {})).kind).toBe('limited');
     expect(tries).toBe(5);
+  });
+
+  test('that is limited for "0 seconds" is given one all the same', async () => {
+    const pace = quickPace();
+    let tries = 0;
+    const sender = createSender(async (): Promise<Called> => {
+      tries += 1;
+      return tries < 3 ? { kind: 'limited', retryAfterMs: 0 } : { kind: 'done', result: {} };
+    }, pace);
+    expect((await sender.send('C1', 'chat.postMessage', {})).kind).toBe('done');
+    expect(pace.waits.every((ms) => ms > 900)).toBe(true);
+    expect(pace.waits).toHaveLength(2);
+  });
+
+  test('that is limited for a minute is waited for, for a second more it is not', async () => {
+    const answers = async (seconds: number) => {
+      const pace = quickPace();
+      let tries = 0;
+      const sender = createSender(async (): Promise<Called> => {
+        tries += 1;
+        return tries === 1 ? { kind: 'limited', retryAfterMs: seconds * 1000 } : { kind: 'done', result: {} };
+      }, pace);
+      return { kind: (await sender.send('C1', 'chat.update', {})).kind, waits: pace.waits.length };
+    };
+    expect(await answers(60)).toEqual({ kind: 'done', waits: 1 });
+    expect(await answers(61)).toEqual({ kind: 'limited', waits: 0 });
+  });
+
+  test('sends what there is to say when its turn comes, and nothing where there is nothing any more', async () => {
+    const sent: unknown[] = [];
+    const sender = createSender(async (_, { text }) => {
+      sent.push(text);
+      return { kind: 'done', result: {} };
+    }, quickPace());
+    let said = 'early';
+    const first = sender.send('C1', 'chat.postMessage', body('first'));
+    const second = sender.send('C1', 'chat.postMessage', async () => body(said));
+    const third = sender.send('C1', 'chat.postMessage', async () => undefined);
+    said = 'late';
+    await Promise.all([first, second, third]);
+    expect(sent).toEqual(['first', 'late']);
   });
 
   test('that is limited makes a bell no wait: it is turned away without a call', async () => {
@@ -151,6 +193,57 @@ describe('a call', () => {
     const posted = await outbox.post({ channel: 'C1', thread: undefined }, message, 'key-1');
     expect(posted).toEqual({ kind: 'posted', ts: fake.messages[0]?.ts });
     expect(fake.messages).toHaveLength(1);
+  });
+});
+
+describe('Slack’s own limits, kept by its stand-in', () => {
+  let fake: FakeSlack;
+  afterEach(() => fake.close());
+
+  test('a second message within the second is turned away; after it, it is taken', async () => {
+    let now = 0;
+    fake = await startFakeSlack(
+      () => 0,
+      fakeRates(() => now),
+    );
+    const call = createCall({ token: 'xoxb-one', apiUrl: fake.apiUrl, log: log.forSdk });
+    const post = (channel: string) => call('chat.postMessage', { channel, text: 'x', blocks: [] });
+    expect((await post('C1')).kind).toBe('done');
+    now = 999;
+    expect(await post('C1')).toEqual({ kind: 'limited', retryAfterMs: 1_000 });
+    expect((await post('C2')).kind).toBe('done');
+    now = 1_000;
+    expect((await post('C1')).kind).toBe('done');
+  });
+
+  test('the fifty-first change within a minute is turned away', async () => {
+    let now = 0;
+    fake = await startFakeSlack(
+      () => 0,
+      fakeRates(() => now),
+    );
+    const call = createCall({ token: 'xoxb-one', apiUrl: fake.apiUrl, log: log.forSdk });
+    await call('chat.postMessage', { channel: 'C1', text: 'x', blocks: [] });
+    const [message] = fake.messages;
+    const change = () => call('chat.update', { channel: 'C1', ts: message?.ts, text: 'x', blocks: [] });
+    for (let changed = 1; changed <= 50; changed += 1) expect((await change()).kind).toBe('done');
+    now = 20_000;
+    expect(await change()).toEqual({ kind: 'limited', retryAfterMs: 40_000 });
+    now = 60_000;
+    expect((await change()).kind).toBe('done');
+  });
+
+  test('many messages at once into one channel: not one is turned away', async () => {
+    const pace = quickPace();
+    fake = await startFakeSlack(() => 0, fakeRates(pace.now));
+    const call = createCall({ token: 'xoxb-one', apiUrl: fake.apiUrl, log: log.forSdk });
+    const sender = createSender(call, pace);
+    const posts = Array.from({ length: 6 }, (_, i) =>
+      sender.send('C1', 'chat.postMessage', { channel: 'C1', text: String(i), blocks: [] }),
+    );
+    expect((await Promise.all(posts)).every(({ kind }) => kind === 'done')).toBe(true);
+    expect(fake.calls).toHaveLength(6);
+    expect(fake.messages.map(({ text }) => text)).toEqual(['0', '1', '2', '3', '4', '5']);
   });
 });
 

@@ -169,7 +169,7 @@ describe('one’s own settings', () => {
     await shop.opensHome('UJO');
     await shop.tapsHome('My settings…', 'UJO');
     await shop.fills({ language: 'es', units: 'us', rings: 'direct' }, 'UJO');
-    expect(home('UJO')).toContain('Usted es jo');
+    expect(home('UJO')).toContain('Usted: jo');
     expect(shop.fake.inChannel('C1')).toEqual([]);
 
     await shop.types('air 24C 48%', 'UJO');

@@ -59,7 +59,7 @@ export function sealed(head: Head, events: readonly Sealing[]): readonly Envelop
 
 export function changeOf(after: Head, content: Partial<Omit<Change, 'after'>> = {}): Change {
   return {
-    ...{ crew: 'crew', after, envelopes: [], plan: new Map(), live: new Map(), answer: undefined, now: at('08:00') },
+    ...{ crew: 'crew', after, envelopes: [], plan: new Map(), live: new Map(), answers: [], now: at('08:00') },
     ...content,
   };
 }

@@ -74,7 +74,7 @@ function contract(open: () => StoreUnderTest): void {
         envelopes: sealed(start, [{ streams: ['batch/1'] }]),
         plan: planOf(bell('batch/1/stir-done', at('09:42'))),
         live: new Map([['batch/1', true]]),
-        answer: { request: 'd1', text: 'Batch 1' },
+        answers: [{ request: 'd1', text: 'Batch 1' }],
       });
       expect(await store.commit(late)).toBe('conflict');
       expect((await store.head('crew')).seq).toBe(1);
@@ -84,11 +84,11 @@ function contract(open: () => StoreUnderTest): void {
     });
 
     test('a change that fails at its last row leaves none of its first', async () => {
-      await store.commit(changeOf(start, { answer: { request: 'd1', text: 'first' } }));
+      await store.commit(changeOf(start, { answers: [{ request: 'd1', text: 'first' }] }));
       const doubled = changeOf(start, {
         envelopes: sealed(start, [{ streams: ['batch/1'] }]),
         plan: planOf(bell('batch/1/stir-done', at('09:42'))),
-        answer: { request: 'd1', text: 'second' },
+        answers: [{ request: 'd1', text: 'second' }],
       });
       await expect(store.commit(doubled)).rejects.toThrow();
       expect(await store.head('crew')).toEqual(start);
@@ -143,8 +143,8 @@ function contract(open: () => StoreUnderTest): void {
       const other = sealed(start, [{ streams: ['batch/1'], crew: 'other' }]);
       const plan = planOf(bell('batch/1/stir-done', at('09:42')));
       const live = new Map([['batch/1', true] as const]);
-      const answer = { request: 'd1', text: 'theirs' };
-      await store.commit(changeOf(start, { crew: 'other', envelopes: other, plan, live, answer }));
+      const answers = [{ request: 'd1', text: 'theirs' }];
+      await store.commit(changeOf(start, { crew: 'other', envelopes: other, plan, live, answers }));
       expect(await store.head('crew')).toEqual(start);
       expect(await store.eventsUnder('crew', 'batch/1')).toEqual([]);
       expect(await store.liveStreams('crew')).toEqual([]);

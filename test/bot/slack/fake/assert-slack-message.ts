@@ -135,15 +135,32 @@ function actionComplaints(block: Extract<KnownBlock, { type: 'actions' }>): read
           ...empty(element.text.text),
         ];
       }
+      if (element.type === 'static_select') {
+        return [
+          ...optionComplaints(element.options ?? [], limits.selectOptions),
+          ...most('placeholder', element.placeholder?.text ?? '', limits.placeholder),
+        ];
+      }
       if (element.type !== 'overflow') return [`${element.type} has no place here`];
-      return [
-        ...atMost('options', element.options.length, limits.overflow),
-        ...element.options.flatMap((option) => [
-          ...most('option', option.text.text, limits.option.text),
-          ...most('option value', option.value ?? '', limits.option.value),
-        ]),
-      ];
+      return optionComplaints(element.options, limits.overflow);
     }),
+  ];
+}
+
+interface OptionShown {
+  readonly text: { readonly text: string };
+  readonly value?: string;
+}
+
+function optionComplaints(options: readonly OptionShown[], allowed: number): readonly string[] {
+  return [
+    ...(options.length === 0 ? ['no options'] : []),
+    ...atMost('options', options.length, allowed),
+    ...options.flatMap(({ text, value = '' }) => [
+      ...most('option', text.text, limits.option.text),
+      ...empty(text.text),
+      ...most('option value', value, limits.option.value),
+    ]),
   ];
 }
 
@@ -157,13 +174,7 @@ function inputComplaints({ element }: Extract<KnownBlock, { type: 'input' }>): r
     case 'multi_users_select':
       return [];
     case 'static_select':
-      return [
-        ...atMost('options', element.options?.length ?? 0, limits.selectOptions),
-        ...(element.options ?? []).flatMap((option) => [
-          ...most('option', option.text.text, limits.option.text),
-          ...most('option value', option.value ?? '', limits.option.value),
-        ]),
-      ];
+      return optionComplaints(element.options ?? [], limits.selectOptions);
     default:
       return [`${element.type} is not used here`];
   }

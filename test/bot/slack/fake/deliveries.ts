@@ -37,6 +37,19 @@ const event = (payload: { event: EventOf }, change: EventOf): Payload => ({
 export const mentions = (text: string, change: EventOf = {}): Payload =>
   event(mention, { text: `<@UBOT> ${text}`, ...change });
 export const writesDirectly = (text: string, change: EventOf = {}): Payload => event(direct, { text, ...change });
+/** `before`: how it was written first. */
+export const edits = (text: string, before: string, change: EventOf = {}): Payload => {
+  const { user = 'UKARI', ts = '1772438400.000200', thread_ts, ...more } = change;
+  const message = { type: 'message', user, text, ts, thread_ts, edited: { user, ts: '1772438460.000000' } };
+  const changed = {
+    subtype: 'message_changed',
+    hidden: true,
+    user: undefined,
+    text: undefined,
+    ts: '1772438460.000900',
+  };
+  return event(direct, { ...changed, message, previous_message: { ...message, text: before }, ...more });
+};
 export const dropsPicture = (change: EventOf = {}): Payload => event(picture, change);
 export const opensHome = (change: EventOf = {}): Payload => event(home, change);
 export const joins = (change: EventOf = {}): Payload => event(joined, change);

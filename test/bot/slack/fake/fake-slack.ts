@@ -9,6 +9,8 @@ import type { SlackMethod } from '../../../../bot/slack/slack-methods.ts';
 import { assertSlackMessage, viewComplaints } from './assert-slack-message.ts';
 import { fakeFiles } from './fake-files.ts';
 import { bodyOf, send } from './fake-http.ts';
+import { fakeOnce } from './fake-once.ts';
+import type { Rates } from './fake-rates.ts';
 
 export interface FakeMessage {
   readonly channel: string;
@@ -71,8 +73,8 @@ export interface FakeSlack extends Pick<ReturnType<typeof fakeFiles>, 'files' | 
 export const fakeTeam = 'T1';
 export const botUser = 'UBOT';
 
-/** `now`: of the clock by which messages get their `ts`. */
-export async function startFakeSlack(now: () => number): Promise<FakeSlack> {
+/** `now`: of the clock by which messages get their `ts`. `rates`: its own limits, where it is to keep them. */
+export async function startFakeSlack(now: () => number, rates?: Rates): Promise<FakeSlack> {
   const calls: FakeCall[] = [];
   const messages: FakeMessage[] = [];
   const whispers: Whisper[] = [];
@@ -84,9 +86,7 @@ export async function startFakeSlack(now: () => number): Promise<FakeSlack> {
   const groups = new Map<string, readonly string[]>();
   const { files, setFilesDown, ...filed } = fakeFiles(() => origin);
   const faults = new Map<string, Fault[]>();
-  const triggers = new Set<string>();
-  const spent = new Set<string>();
-  const uses = new Map<string, number>();
+  const once = fakeOnce(now);
   const sockets: WebSocket[] = [];
   const acknowledged: { envelope_id: string; payload?: unknown }[] = [];
   let down = false;
@@ -153,9 +153,8 @@ export async function startFakeSlack(now: () => number): Promise<FakeSlack> {
       return members === undefined ? refused('no_such_subteam') : { ok: true, users: members };
     },
     'views.open': ({ trigger_id = '', view = '' }) => {
-      if (spent.has(trigger_id)) return refused('exchanged_trigger_id');
-      if (!triggers.has(trigger_id)) return refused('expired_trigger_id');
-      spent.add(trigger_id);
+      const fault = once.spend(trigger_id);
+      if (fault !== undefined) return refused(fault);
       return keepView(`V${next()}`, JSON.parse(view) as ModalView);
     },
     'views.update': ({ view_id = '', view = '' }) =>
@@ -214,7 +213,8 @@ export async function startFakeSlack(now: () => number): Promise<FakeSlack> {
     const method = path.replace('/api/', '');
     const body = Object.fromEntries(new URLSearchParams(raw));
     calls.push({ method, body, token: (request.headers.authorization ?? '').replace('Bearer ', '') });
-    const fault = faults.get(method)?.shift();
+    const rated = rates?.(method, body.channel ?? '');
+    const fault = rated === undefined ? faults.get(method)?.shift() : { is: 'limited' as const, seconds: rated };
     switch (fault?.is) {
       case 'limited': {
         const after = fault.seconds === undefined ? {} : { 'retry-after': String(fault.seconds) };
@@ -242,14 +242,9 @@ export async function startFakeSlack(now: () => number): Promise<FakeSlack> {
   }
   const isMethod = (method: string): method is SlackMethod => method in methods;
 
-  /** Five uses, as the real one. */
   function answerOnce(path: string, raw: string, response: ServerResponse): void {
-    const used = (uses.get(path) ?? 0) + 1;
-    uses.set(path, used);
-    if (used > 5) {
-      send(response, 404, { ok: false, error: 'used_url' });
-      return;
-    }
+    const error = once.use(path);
+    if (error !== undefined) return send(response, 404, { ok: false, error });
     const { text = '', blocks = [] } = JSON.parse(raw) as { text?: string; blocks?: KnownBlock[] };
     whisper(path, text, blocks);
     send(response, 200, { ok: true });
@@ -273,12 +268,8 @@ export async function startFakeSlack(now: () => number): Promise<FakeSlack> {
       down = is;
       if (is) server.closeAllConnections();
     },
-    trigger: () => {
-      const trigger = `trigger.${next()}`;
-      triggers.add(trigger);
-      return trigger;
-    },
-    responseUrl: () => `${origin}/respond/${next()}`,
+    trigger: once.trigger,
+    responseUrl: () => `${origin}${once.address()}`,
     inChannel: (channel) => messages.filter((message) => message.channel === channel && message.thread === undefined),
     inThread: (ts) => messages.filter((message) => message.thread === ts),
     close: async () => {

@@ -27,6 +27,7 @@ import {
   taps,
   writesDirectly,
 } from './deliveries.ts';
+import { fakeRates } from './fake-rates.ts';
 import { counter, type FakeMessage, type FakeSlack, startFakeSlack } from './fake-slack.ts';
 
 export interface WorkshopOptions {
@@ -39,6 +40,8 @@ export interface WorkshopOptions {
   readonly fake?: FakeSlack;
   /** Filled with what is logged. */
   readonly logged?: string[];
+  /** Slack keeps its own limits: so many messages a second, so many changes a minute. */
+  readonly rated?: boolean;
 }
 
 /** Invented people; ids as Slack's look. */
@@ -57,7 +60,8 @@ export type Workshop = Awaited<ReturnType<typeof openWorkshop>>;
 
 export async function openWorkshop(options: WorkshopOptions = {}) {
   const clock = virtualClock(epochMs(Date.parse(options.at ?? '2026-03-02T08:00:00Z')));
-  const fake = options.fake ?? (await startFakeSlack(clock.now));
+  const pace = options.pace ?? quickPace();
+  const fake = options.fake ?? (await startFakeSlack(clock.now, options.rated ? fakeRates(pace.now) : undefined));
   const store = options.store ?? openSqliteStore(':memory:');
   const postbox = options.postbox ?? openSqlitePostbox(':memory:');
   const log: SlackLog = createSlackLog({ write: (line: string) => void options.logged?.push(line) });
@@ -76,7 +80,7 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
       ...(options.mode === 'socket' ? { mode: 'socket', appToken: 'xapp-invented' } : { mode: 'http', signingSecret }),
     },
     ...{ postbox, clock, log, crews },
-    pace: options.pace ?? quickPace(),
+    pace,
     wire: (crew, crewFile, rings) => {
       const one = wire({ store, clock, log, crewFile, shelf, crew, frontEnd: rings });
       wired.set(crew, one);
@@ -106,10 +110,10 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
         if (element.type === 'button' && element.text.text === label) {
           return { type: 'button', block_id, action_id: element.action_id, value: element.value, text: element.text };
         }
-        if (element.type !== 'overflow') continue;
-        const option = element.options.find(({ text }) => text.text === label);
+        if (element.type !== 'overflow' && element.type !== 'static_select') continue;
+        const option = element.options?.find(({ text }) => text.text === label);
         if (option !== undefined) {
-          return { type: 'overflow', block_id, action_id: element.action_id, selected_option: option };
+          return { type: element.type, block_id, action_id: element.action_id, selected_option: option };
         }
       }
     }
@@ -129,17 +133,20 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
           ...(thread === undefined ? { thread_ts: undefined } : { thread_ts: thread }),
         }),
       ),
-    writes: (text: string, user = 'UKARI') => deliver(writesDirectly(text, { user, channel: `D${user}`, ts: ts() })),
+    /** Its own `ts` names it, for who changes it later. */
+    writes: (text: string, user = 'UKARI', of: Readonly<Record<string, unknown>> = {}) =>
+      deliver(writesDirectly(text, { user, channel: `D${user}`, ts: ts(), ...of })),
     joins: (channel: string) => deliver(joins({ channel })),
     readsGroups: async () => slack.readGroups(),
     opensHome: (user = 'UKARI') => deliver(opensHome({ user, channel: `D${user}` })),
     /** Presses the button of this label on a message. */
-    taps: async (message: FakeMessage, label: string, user = 'UKARI') => {
+    taps: async (message: FakeMessage, label: string, user = 'UKARI', reachesUsAfterMs = 0) => {
       const action = buttonOf(message.blocks, label);
       if (action === undefined) throw new Error(`no button "${label}" on:\n${message.text}`);
       const on = { is: 'message', channel: message.channel, ts: message.ts, thread: message.thread } as const;
       const head = { user, trigger: fake.trigger(), responseUrl: fake.responseUrl(), actionTs: actionTs() };
       const payload = taps({ ...head, action, on });
+      clock.moveTo(epochMs(clock.now() + reachesUsAfterMs));
       await deliver(payload);
       return payload;
     },
@@ -224,8 +231,10 @@ function stateOf(element: InputBlock['element'], filled: string | undefined) {
 }
 
 function crewFileOf(file: Readonly<Record<string, unknown>>): CrewFile {
-  const language = 'en';
   const { name, zone, people } = file as unknown as { name: string; zone: string; people: CrewFile['people'] };
+  // As in the program: of what many read, the language of the first.
+  const [first] = people;
+  const language = first !== undefined && 'language' in first ? first.language : 'en';
   return {
     ...{ name, zone, language, units: 'metric', digestHour: 17, escalationMinutes: minutes(10) },
     people: people.map((person) => ({

@@ -1,0 +1,47 @@
+// How a spray session stands: its brief, with what was said and done since, and what can be tapped now. The card that a
+// chat platform keeps as the session's one message and changes in place.
+
+import { type Fact, isAct } from '../../core/history.ts';
+import { isRunning, isSessionOpen, type Session } from '../../core/session/session.ts';
+import { makeCard } from './card.ts';
+import { briefCard } from './session-cards.ts';
+import type { Standing } from './standing-card.ts';
+import type { Telling } from './telling.ts';
+
+/** What the brief's own lines say, with who and when. */
+const inTheBrief: readonly Fact['type'][] = [
+  'SessionBriefed',
+  'PeoplePlaced',
+  'BriefAcknowledged',
+  'ExtractionSaid',
+  'SuppliedAirSaid',
+];
+
+/** The newest acts shown; the thread and the record have them all. */
+const actsShown = 6;
+
+export function sessionStanding(t: Telling, session: Session): Standing {
+  const { chat, session: words } = t.words;
+  const live = isSessionOpen(session);
+  const brief = briefCard(t, session);
+  const acts = session.entries.filter((entry) => isAct(entry) && !inTheBrief.includes(entry.fact.type));
+  const shown = acts.slice(-actsShown);
+  const card = makeCard(words.titled(session.number, stateOf(t, session)), live ? brief.tone : 'plain', {
+    facts: brief.facts,
+    lines: [
+      ...(shown.length < acts.length ? [chat.earlierActs(acts.length - shown.length)] : []),
+      ...shown.map(({ happenedAt, by, fact }) => chat.act(t.f.timeDown(happenedAt), by, t.words.fact(fact, t.f))),
+      ...brief.lines,
+    ],
+    hazards: brief.hazards,
+    actions: live ? brief.actions : [],
+    fields: brief.fields,
+  });
+  return { card, live, parts: [] };
+}
+
+function stateOf({ words: { page, session: words } }: Telling, session: Session): string {
+  if (!isSessionOpen(session)) return words.closed;
+  if (isRunning(session)) return page.sprays;
+  return session.spraying.length === 0 ? page.briefed : page.gunStill;
+}

@@ -1,0 +1,112 @@
+// What is typed: each line of a message is said in its order and answered by itself; a message that was misread may be put
+// right by changing it.
+
+import { z } from 'zod';
+import type { Postbox } from '../../core/ports.ts';
+import type { Answer } from '../answer.ts';
+import { makeCard } from '../cards/card.ts';
+import { partLines } from '../language/part-list.ts';
+import type { Answering } from './answering.ts';
+import { cardMessage } from './card-blocks.ts';
+import type { Desk } from './desk.ts';
+import type { Delivered, Inbound } from './inbound.ts';
+import type { ShowAnswer } from './show-answer.ts';
+import type { Speaking } from './speaking.ts';
+
+export interface Lines {
+  /** The answers, in order. */
+  readonly said: (desk: Desk, line: TypedLine) => Promise<readonly Answer[]>;
+  readonly edited: (desk: Desk, edit: Extract<Inbound, { kind: 'edited' }>) => Promise<void>;
+}
+
+export type TypedLine = Delivered & { readonly text: string; readonly message: string | undefined };
+
+interface LinesNeeds {
+  readonly speaking: Speaking;
+  readonly answering: Answering;
+  readonly privately: ShowAnswer['privately'];
+  readonly postbox: Postbox;
+}
+
+/** One answer a line, one message a second: more than these say nothing in time. */
+const linesAtOnce = 20;
+
+/** Of a message: how many lines it had, and which of them were misread. */
+const Misread = z.object({ lines: z.number(), misread: z.array(z.number()) });
+
+export function createLines({ speaking, answering, privately, postbox }: LinesNeeds): Lines {
+  async function said(desk: Desk, line: TypedLine): Promise<readonly Answer[]> {
+    const lines = linesOf(line.text);
+    const answers = await sayEach(desk, line, lines, [...lines.keys()].slice(0, linesAtOnce));
+    const left = lines.length - linesAtOnce;
+    if (left > 0) {
+      const { replies, chat } = (await voiceOf(desk, line)).words;
+      await tell(desk, line, `${line.id}:left`, replies.notRecorded, chat.linesLeft(linesAtOnce, left));
+    }
+    return answers;
+  }
+
+  /** Only what was misread is said anew; what was recorded is corrected by its own words. */
+  async function edited(desk: Desk, edit: Extract<Inbound, { kind: 'edited' }>): Promise<void> {
+    const note = postbox.note(noteOf(edit));
+    const before = note === undefined ? undefined : Misread.parse(JSON.parse(note));
+    const lines = linesOf(edit.text);
+    if (before?.lines === lines.length) {
+      await sayEach(desk, edit, lines, before.misread);
+      return;
+    }
+    const { replies, chat } = (await voiceOf(desk, edit)).words;
+    await tell(desk, edit, edit.id, replies.nothingRecorded, chat.editNotRead);
+  }
+
+  async function sayEach(desk: Desk, line: TypedLine, lines: readonly string[], which: readonly number[]) {
+    const answers: Answer[] = [];
+    const misread: number[] = [];
+    for (const i of which) {
+      const id = lines.length === 1 ? line.id : `${line.id}:${i + 1}`;
+      const { where, saidAt } = line;
+      const answer = await speaking.handle(desk, { text: lines[i] ?? '', where, id, saidAt });
+      if (answer === undefined) continue;
+      if (answer.kind === 'misread') {
+        misread.push(i);
+        // There before anybody can read of it.
+        noteMisread(line, lines.length, misread);
+      }
+      await answering.answered(desk, answer, where, id);
+      answers.push(answer);
+    }
+    noteMisread(line, lines.length, misread);
+    return answers;
+  }
+
+  function noteMisread(line: TypedLine, lines: number, misread: readonly number[]): void {
+    if (line.message === undefined) return;
+    const key = noteOf(line);
+    if (misread.length > 0) postbox.setNote(key, JSON.stringify({ lines, misread }));
+    else if (postbox.note(key) !== undefined) postbox.setNote(key, undefined);
+  }
+
+  const noteOf = ({ where, message }: TypedLine): string =>
+    `misread/${where.team}/${where.channel ?? ''}/${message ?? ''}`;
+
+  const voiceOf = async (desk: Desk, { where }: TypedLine) =>
+    desk.overview.voice(await desk.roster.personOf(where.team, where.user));
+
+  async function tell(desk: Desk, line: TypedLine, id: string, title: string, said: string): Promise<void> {
+    const { words } = await voiceOf(desk, line);
+    const card = makeCard(title, 'warn', { lines: [said] });
+    await privately(line.where, cardMessage(card, { words, showing: id }), id);
+  }
+
+  return { said, edited };
+}
+
+/** A pasted list of parts is one act; nothing typed asks for help. */
+function linesOf(text: string): readonly string[] {
+  if (partLines(text) !== undefined) return [text];
+  const lines = text
+    .split(/\r?\n/)
+    .map((line) => line.trim())
+    .filter((line) => line !== '');
+  return lines.length === 0 ? ['help'] : lines;
+}

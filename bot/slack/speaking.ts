@@ -1,0 +1,72 @@
+// Says lines to a crew's host: one after the other in the order of arrival, under the name of whoever said them, with the
+// batch in whose thread they were said. What is shown may wait for Slack; what is decided does not.
+
+import type { StreamId } from '../../core/ids.ts';
+import type { Postbox } from '../../core/ports.ts';
+import { type EpochMs, epochMs } from '../../core/units.ts';
+import type { Answer } from '../answer.ts';
+import { writeName } from '../language/people-typed.ts';
+import type { Desk } from './desk.ts';
+import type { Where } from './inbound.ts';
+
+export interface Said {
+  readonly text: string;
+  readonly where: Where;
+  /** Of the delivery, for the record. */
+  readonly id: string;
+  readonly saidAt: number | undefined;
+}
+
+export interface Speaking {
+  readonly handle: (desk: Desk, said: Said) => Promise<Answer | undefined>;
+  /** A line as the reader takes it: whoever is mentioned stands there by name. */
+  readonly withNames: (desk: Desk, text: string, team: string) => Promise<string>;
+  /** What the message above a thread tells of. */
+  readonly subjectAt: (desk: Desk, where: Where) => StreamId | undefined;
+  readonly notFromTheFuture: (saidAt: number | undefined) => EpochMs | undefined;
+}
+
+export function createSpeaking({ postbox, now }: { readonly postbox: Postbox; readonly now: () => number }): Speaking {
+  const turns = new Map<Desk, Promise<unknown>>();
+
+  function handle(desk: Desk, { text, where, id, saidAt }: Said): Promise<Answer | undefined> {
+    const about = subjectAt(desk, where);
+    const said = notFromTheFuture(saidAt);
+    const turn = (turns.get(desk) ?? Promise.resolve()).then(async () => {
+      const as = await desk.roster.personOf(where.team, where.user);
+      return desk.host.handle({
+        text: await withNames(desk, text, where.team),
+        as,
+        in: id,
+        id,
+        ...(said === undefined ? {} : { saidAt: said }),
+        ...(about === undefined ? {} : { about }),
+      });
+    });
+    turns.set(
+      desk,
+      turn.catch(() => undefined),
+    );
+    return turn;
+  }
+
+  /** One name is one word to the reader: in quotes where it has a space or would mean something else. */
+  async function withNames(desk: Desk, text: string, team: string): Promise<string> {
+    const names = new Map<string, string>();
+    for (const [mention, user = ''] of text.matchAll(/<@([UW][A-Z0-9]+)>/g)) {
+      names.set(mention, writeName(await desk.roster.nameOf(team, user)));
+    }
+    return text.replaceAll(/<@[UW][A-Z0-9]+>/g, (mention) => names.get(mention) ?? mention);
+  }
+
+  /** Slack's clock may be ahead of ours: nobody speaks from the future. */
+  const notFromTheFuture = (saidAt: number | undefined) =>
+    saidAt === undefined ? undefined : epochMs(Math.min(saidAt, now()));
+
+  function subjectAt({ crew }: Desk, { team, channel, thread }: Where): StreamId | undefined {
+    const post = channel === undefined || thread === undefined ? undefined : postbox.postAt(team, channel, thread);
+    return post?.crew === crew ? post.subject : undefined;
+  }
+
+  return { handle, withNames, subjectAt, notFromTheFuture };
+}
