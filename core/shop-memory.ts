@@ -96,7 +96,8 @@ export function withEvents(fixed: Fixed, memory: Memory, added: readonly Envelop
 export function withCrewAnew(fixed: Fixed, memory: Memory): Memory {
   const known = memory.streams.get(crewStream);
   const streams = new Map(memory.streams);
-  if (known !== undefined) streams.set(crewStream, { ...known, noun: foldNoun(fixed, crewStream, known.entries, undefined) });
+  if (known !== undefined)
+    streams.set(crewStream, { ...known, noun: foldNoun(fixed, crewStream, known.entries, undefined) });
   return memoryOf(fixed, { ...memory, streams });
 }
 

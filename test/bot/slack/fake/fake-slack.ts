@@ -244,7 +244,10 @@ export async function startFakeSlack(now: () => number, rates?: Rates): Promise<
 
   function answerOnce(path: string, raw: string, response: ServerResponse): void {
     const error = once.use(path);
-    if (error !== undefined) return send(response, 404, { ok: false, error });
+    if (error !== undefined) {
+      send(response, 404, { ok: false, error });
+      return;
+    }
     const { text = '', blocks = [] } = JSON.parse(raw) as { text?: string; blocks?: KnownBlock[] };
     whisper(path, text, blocks);
     send(response, 200, { ok: true });
