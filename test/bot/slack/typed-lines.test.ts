@@ -20,7 +20,7 @@ describe('several lines in one message', () => {
     expect(told().map((text) => text.split('\n')[0])).toEqual([
       'Batch 1: Demo Clear. It stands in its thread.',
       'Batch 1: A and B together, clocks run. It stands in its thread.',
-      expect.stringContaining('Not clear'),
+      'Not read',
     ]);
   });
 
@@ -114,7 +114,7 @@ describe('somebody mentioned', () => {
     expect(JSON.stringify(await events())).toContain('"Jo Smith"');
     await shop.types('ack <@UJOS>');
     await shop.types('near <@UTWELVE> out');
-    expect(await types()).toEqual(['SprayBriefed', 'BriefAcknowledged', 'PeopleMoved']);
+    expect(await types()).toEqual(['SessionBriefed', 'BriefAcknowledged', 'PeoplePlaced']);
   });
 
   test('who is none of the crew does not become one by it', async () => {
