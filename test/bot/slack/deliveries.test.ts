@@ -193,4 +193,18 @@ describe('whoever watches the process', () => {
     expect(await ask('/ready')).toBe(200);
     expect(await ask('/elsewhere')).toBe(404);
   });
+
+  test('is told that Slack takes its token no more, until it does again', async () => {
+    shop = open = await openWorkshop();
+    await shop.types('air 24C 48%');
+    shop.fake.fail('chat.postMessage', { is: 'refused', error: 'token_revoked' });
+    await shop.types('mix 2.4kg');
+    await shop.types('weigh 1 1201g 1198g');
+    shop.fake.fail('views.publish', { is: 'refused', error: 'token_revoked' });
+    await shop.opensHome();
+    expect(await ask('/health')).toBe(200);
+    expect(await ask('/ready')).toBe(503);
+    await shop.opensHome();
+    expect(await ask('/ready')).toBe(200);
+  });
 });

@@ -72,7 +72,7 @@ describe('a form', () => {
     expect(shop.fake.inChannel('C1').at(-1)?.text).toContain('Air: 23.9 °C');
   });
 
-  test('that Slack will not open any more records nothing and is logged', async () => {
+  test('that Slack will not open any more records nothing, is logged, and says what to type instead', async () => {
     const logged: string[] = [];
     shop = await openWorkshop({ logged });
     await shop.types('mix 2.4kg 24C 48%');
@@ -80,6 +80,9 @@ describe('a form', () => {
     await shop.taps(shop.batch(), 'Weighed…');
     expect(lastForm()).toBeUndefined();
     expect(logged.join('')).toContain('form-not-opened');
+    const told = [...shop.fake.whispers, ...shop.fake.inChannel('DUKARI')].map(({ text }) => text);
+    expect(told.at(-1)).toContain('Slack did not open the form');
+    expect(told.at(-1)).toContain('weigh 1');
   });
 });
 
@@ -92,6 +95,25 @@ describe('the home tab', () => {
     expect(home()).toContain('Welcome');
     await shop.opensHome();
     expect(home()).not.toContain('Welcome');
+  });
+
+  test('keeps its welcome until the next opening, whatever others record meanwhile', async () => {
+    await opened();
+    await shop.opensHome('UJO');
+    await shop.types('weigh 1 1201g 1198g');
+    expect(home('UJO')).toContain('Welcome');
+    expect(home('UJO')).toContain('mixing time runs');
+    await shop.opensHome('UJO');
+    expect(home('UJO')).not.toContain('Welcome');
+  });
+
+  test('that Slack did not take once is shown with the next act', async () => {
+    await opened();
+    shop.fake.fail('views.publish', { is: 'broken', status: 500 });
+    await shop.opensHome('UJO');
+    expect(shop.fake.homes.get('UJO')).toBeUndefined();
+    await shop.types('weigh 1 1201g 1198g');
+    expect(home('UJO')).toContain('mixing time runs');
   });
 
   test('shows what runs, what rings next and for whom, the air with its age, and how one is set', async () => {
