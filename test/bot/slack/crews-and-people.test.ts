@@ -65,6 +65,36 @@ describe('a channel', () => {
   });
 });
 
+describe('an invitation', () => {
+  test('into a channel of no crew is answered there: which id belongs in the file', async () => {
+    shop = await openWorkshop();
+    await shop.joins('C9');
+    expect(shop.fake.inChannel('C9').map(({ text }) => text)).toEqual([
+      expect.stringContaining('This channel is no crew’s. Its id is C9'),
+    ]);
+  });
+});
+
+describe('a workspace that is not ours', () => {
+  test('whose people are guests here speaks in the batch’s thread like anybody', async () => {
+    shop = await openWorkshop();
+    await shop.types('mix 2.4kg 24C 48%');
+    await shop.types('mix 1kg');
+    const [first] = shop.fake.inChannel('C1').filter(({ key }) => key?.includes('standing/'));
+    const { is, body } = mentions('weigh 1201g 1198g', { thread_ts: first?.ts, ts: '1772438400.000100' });
+    await shop.deliver({ is, body: { ...body, team_id: 'T2' } });
+    expect(first?.text).toContain('mixing time runs');
+  });
+
+  test('or an app installed for a whole organisation, whose taps name no team, changes nothing', async () => {
+    shop = await openWorkshop();
+    await shop.types('mix 2.4kg 24C 48%');
+    await shop.types('weigh 1 1201g 1198g');
+    await shop.taps(shop.batch(), 'Stirrer off', 'UKARI', { body: { team: null, is_enterprise_install: true } });
+    expect(shop.batch().text).toContain('stirrer off');
+  });
+});
+
 describe('somebody whom the file does not name', () => {
   test('speaks under the name that Slack shows, kept for good', async () => {
     shop = await openWorkshop();
@@ -74,6 +104,33 @@ describe('somebody whom the file does not name', () => {
     await shop.types('air 23C 48%', 'UANA');
     const events = await shop.store.eventsAfter('crew', 0);
     expect(events.map(({ by }) => by)).toEqual(['Ana', 'Ana']);
+  });
+
+  test('is asked for again while Slack does not tell of them, and then spoken to in their language', async () => {
+    shop = await openWorkshop();
+    shop.fake.users.set('UANA', { name: 'Ana', locale: 'es-ES' });
+    await shop.types('now', 'UANA');
+    const { fake, store, postbox } = shop;
+    const again = await openWorkshop({ fake, store, postbox });
+    fake.fail('users.info', { is: 'broken', status: 500 });
+    await again.types('now', 'UANA');
+    expect(fake.whispers.at(-1)?.text).toContain('Now');
+    await again.types('now', 'UANA');
+    expect(fake.whispers.at(-1)?.text).toContain('Ahora');
+    await again.close();
+  });
+
+  test('whose name another had before has another name, also after a restart', async () => {
+    shop = await openWorkshop();
+    shop.fake.users.set('UANA', { name: 'Ana' });
+    shop.fake.users.set('UOTHER', { name: 'ana' });
+    await shop.types('air 24C 48%', 'UANA');
+    const { fake, store, postbox } = shop;
+    const again = await openWorkshop({ fake, store, postbox });
+    await again.types('air 23C 48%', 'UOTHER');
+    const events = await store.eventsAfter('crew', 0);
+    expect(events.map(({ by }) => by)).toEqual(['Ana', 'ana (UOTHER)']);
+    await again.close();
   });
 
   test('does not become the lead by calling himself so', async () => {

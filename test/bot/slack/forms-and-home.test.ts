@@ -1,7 +1,8 @@
 // Taps that ask for figures, and the home tab.
 
 import { afterEach, describe, expect, test } from 'vitest';
-import { bayTwo, openWorkshop, type Workshop } from './fake/workshop.ts';
+import { epochMs } from '../../../core/units.ts';
+import { bayTwo, openWorkshop, quickPace, type Workshop } from './fake/workshop.ts';
 
 let shop: Workshop;
 afterEach(() => shop.close());
@@ -72,6 +73,34 @@ describe('a form', () => {
     expect(shop.fake.inChannel('C1').at(-1)?.text).toContain('Air: 23.9 °C');
   });
 
+  test('opens 3 s after the tap, and a millisecond later no more: what to type is said instead', async () => {
+    await opened();
+    await shop.taps(shop.batch(), 'Weighed…', 'UKARI', { afterMs: 3_000 });
+    expect(shop.fake.whispers.filter(({ text }) => text.includes('did not open'))).toEqual([]);
+    expect(shop.fake.views.size).toBe(1);
+    await shop.taps(shop.batch(), 'Weighed…', 'UKARI', { afterMs: 3_001 });
+    expect(shop.fake.views.size).toBe(1);
+    expect(shop.fake.whispers.at(-1)?.text).toContain('or type: weigh 1 [Part A]g [Part B]g');
+  });
+
+  test('that Slack fails to fill once is filled a moment later', async () => {
+    await opened();
+    shop.fake.fail('views.update', { is: 'limited', seconds: 2 });
+    await shop.taps(shop.batch(), 'Weighed…');
+    expect(JSON.stringify(lastForm())).toContain('"block_id":"part-b"');
+    shop.fake.fail('views.update', { is: 'broken', status: 500 });
+    await shop.taps(shop.batch(), 'Weighed…');
+    expect(JSON.stringify(lastForm())).toContain('"block_id":"part-b"');
+  });
+
+  test('that Slack does not fill at all does not stay "One moment" without a word', async () => {
+    await opened();
+    shop.fake.fail('views.update', { is: 'broken', status: 500 }, { is: 'broken', status: 500 });
+    await shop.taps(shop.batch(), 'Weighed…');
+    expect(JSON.stringify(lastForm())).toContain('One moment');
+    expect(shop.fake.whispers.at(-1)?.text).toContain('or type: weigh 1 [Part A]g [Part B]g');
+  });
+
   test('that Slack will not open any more records nothing, is logged, and says what to type instead', async () => {
     const logged: string[] = [];
     shop = await openWorkshop({ logged });
@@ -114,6 +143,27 @@ describe('the home tab', () => {
     expect(shop.fake.homes.get('UJO')).toBeUndefined();
     await shop.types('weigh 1 1201g 1198g');
     expect(home('UJO')).toContain('mixing time runs');
+  });
+
+  test('no longer says that something rings next once it has rung', async () => {
+    let over: () => void = () => undefined;
+    const recorded = new Promise<void>((resolve) => {
+      over = resolve;
+    });
+    const quick = quickPace();
+    // Homes follow a second after a bell: here, once it is in the record.
+    const wait = (ms: number) => (ms === 1_000 ? recorded : quick.wait(ms));
+    shop = await openWorkshop({ pace: { ...quick, wait } });
+    await shop.types('mix 2.4kg 24C 48%');
+    await shop.types('weigh 1 1201g 1198g');
+    await shop.opensHome();
+    const next = '09:42 Batch 1: stirring done';
+    expect(home()).toContain(next);
+    shop.clock.moveTo(epochMs(Date.parse('2026-03-02T09:42:30Z')));
+    for (const { ringer } of shop.wired.values()) await ringer.ringDue();
+    over();
+    await shop.slack.idle();
+    expect(home()).not.toContain(next);
   });
 
   test('shows what runs, what rings next and for whom, the air with its age, and how one is set', async () => {

@@ -7,7 +7,7 @@ import { openSqlitePostbox } from '../../../core/store/sqlite-postbox.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { epochMs } from '../../../core/units.ts';
 import { startFakeSlack } from './fake/fake-slack.ts';
-import { openWorkshop, type Workshop } from './fake/workshop.ts';
+import { bayTwo, openWorkshop, quickPace, type Workshop } from './fake/workshop.ts';
 
 let shop: Workshop;
 afterEach(() => shop.close());
@@ -99,6 +99,81 @@ describe('an answer', () => {
     shop.fake.fail('chat.postEphemeral', { is: 'refused', error: 'channel_not_found' });
     await shop.mentions('now', undefined);
     expect(shop.fake.inChannel('DUKARI').at(-1)?.text).toContain('Now');
+  });
+});
+
+describe('a one-time address', () => {
+  test('takes five answers within half an hour: a sixth, or one a millisecond later, goes another way', async () => {
+    let now = Date.now();
+    const fake = await startFakeSlack(() => now);
+    const [often, early, late] = [fake.responseUrl(), fake.responseUrl(), fake.responseUrl()];
+    const answer = { text: 'x', blocks: [] };
+    for (let uses = 1; uses <= 5; uses += 1) expect(await respond(often, answer)).toBe(true);
+    expect(await respond(often, answer)).toBe(false);
+    now += 30 * 60_000;
+    expect(await respond(early, answer)).toBe(true);
+    now += 1;
+    expect(await respond(late, answer)).toBe(false);
+    await fake.close();
+    shop = await openWorkshop();
+    const url = shop.fake.responseUrl();
+    shop.clock.moveTo(epochMs(shop.clock.now() + 30 * 60_000 + 1));
+    await shop.types('now', 'UKARI', 'C1', url);
+    expect(shop.fake.whispers.at(-1)?.to).toBe('UKARI');
+  });
+});
+
+describe('an answer that others wait behind', () => {
+  test('is posted before what was said earlier loses its taps', async () => {
+    let over: () => void = () => undefined;
+    const isOver = new Promise<void>((resolve) => {
+      over = resolve;
+    });
+    const quick = quickPace();
+    const wait = (ms: number) => (ms > 20_000 ? isOver.then(() => quick.wait(ms)) : quick.wait(ms));
+    shop = await openWorkshop({ pace: { ...quick, wait } });
+    await shop.types('mix 2.4kg 24C 48%');
+    await shop.types('weigh 1 1201g 1198g');
+    const { ts } = shop.batch();
+    shop.fake.fail('chat.update', { is: 'limited', seconds: 30 });
+    const said = shop.mentions('stop', ts);
+    await expect.poll(() => shop.fake.inThread(ts).at(-1)?.text).toContain('Batch 1: stirrer off');
+    expect(shop.batch().text).toContain('[Stirrer off]');
+    over();
+    await said;
+    expect(shop.batch().text).not.toContain('[Stirrer off]');
+  });
+});
+
+describe('a record that cannot be read', () => {
+  test('is "not recorded" to whoever typed, tapped or filled in a form, in the words of the crew’s file', async () => {
+    const sound = openSqliteStore(':memory:');
+    let lost = false;
+    const fails = () => Promise.reject(new Error('disk lost'));
+    const store: Store = {
+      ...sound,
+      head: (...asked) => (lost ? fails() : sound.head(...asked)),
+      answerTo: (...asked) => (lost ? fails() : sound.answerTo(...asked)),
+    };
+    const people = bayTwo.people.map((person) => (person.name === 'jo' ? { ...person, language: 'es' } : person));
+    shop = await openWorkshop({ store, crews: [{ crew: 'crew', file: { ...bayTwo, people } }] });
+    await shop.types('mix 2.4kg 24C 48%');
+    await shop.taps(shop.batch(), 'Weighed…', 'UJO');
+    lost = true;
+    await shop.types('air 24C 48%', 'UKARI');
+    expect(shop.fake.whispers.at(-1)?.text).toContain('Not recorded');
+    await shop.types('air 24C 48%', 'UJO');
+    expect(shop.fake.whispers.at(-1)?.text).toContain('Sin anotar');
+    const before = shop.fake.whispers.length;
+    await shop.fills({ 'part-a': '1201', 'part-b': '1198' }, 'UJO');
+    await shop.taps(shop.batch(), 'Undo', 'UJO');
+    expect(shop.fake.whispers.slice(before).map(({ text }) => text.split('\n')[0])).toEqual([
+      'Sin anotar',
+      'Sin anotar',
+    ]);
+    lost = false;
+    await shop.close();
+    sound.close();
   });
 });
 

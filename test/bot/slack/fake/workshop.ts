@@ -56,6 +56,13 @@ export const bayTwo = {
   slackChannels: ['C1'],
 } as const;
 
+interface TapOptions {
+  /** On its way to us for so long. */
+  readonly afterMs?: number;
+  /** What Slack says otherwise in it. */
+  readonly body?: Readonly<Record<string, unknown>>;
+}
+
 export type Workshop = Awaited<ReturnType<typeof openWorkshop>>;
 
 export async function openWorkshop(options: WorkshopOptions = {}) {
@@ -140,13 +147,14 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
     readsGroups: async () => slack.readGroups(),
     opensHome: (user = 'UKARI') => deliver(opensHome({ user, channel: `D${user}` })),
     /** Presses the button of this label on a message. */
-    taps: async (message: FakeMessage, label: string, user = 'UKARI', reachesUsAfterMs = 0) => {
+    taps: async (message: FakeMessage, label: string, user = 'UKARI', { afterMs = 0, body = {} }: TapOptions = {}) => {
       const action = buttonOf(message.blocks, label);
       if (action === undefined) throw new Error(`no button "${label}" on:\n${message.text}`);
       const on = { is: 'message', channel: message.channel, ts: message.ts, thread: message.thread } as const;
       const head = { user, trigger: fake.trigger(), responseUrl: fake.responseUrl(), actionTs: actionTs() };
-      const payload = taps({ ...head, action, on });
-      clock.moveTo(epochMs(clock.now() + reachesUsAfterMs));
+      const made = taps({ ...head, action, on });
+      const payload = { ...made, body: { ...made.body, ...body } };
+      clock.moveTo(epochMs(clock.now() + afterMs));
       await deliver(payload);
       return payload;
     },
