@@ -5,6 +5,7 @@ import type { Command, CommandOf, Verb } from '../core/commands.ts';
 import {
   batchStream,
   canStream,
+  crewStream,
   nameIn,
   nounOf,
   partStream,
@@ -38,6 +39,11 @@ export function subjectsOf(shop: Shop, streams: readonly StreamId[]): readonly S
 /** A batch or a session: what happens to it stands in the thread of its one message. */
 export function hasOneMessage(subject: StreamId): boolean {
   return nounOf(subject) === 'batch' || nounOf(subject) === 'session';
+}
+
+/** Under what a message with this answer is kept: a batch or session, else the first thing that it is about. */
+export function keptUnder(about: readonly StreamId[] = []): StreamId {
+  return about.find(hasOneMessage) ?? about[0] ?? crewStream;
 }
 
 /** What a command is about by what it names, before anything came of it. */

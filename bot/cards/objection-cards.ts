@@ -8,6 +8,7 @@ import type { ObjectionCode, Unclear } from '../../core/objections.ts';
 import { writeLine } from '../language/write-line.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { materialInstead, materialMeant } from './material-taps.ts';
+import { partsMeant } from './meant-parts.ts';
 import { sessionInstead, ventilationCaution } from './session-instead.ts';
 import { type Telling, tap } from './telling.ts';
 
@@ -84,14 +85,16 @@ function meantTaps(t: Telling, request: Request, unclear: Unclear): readonly Car
         line: line(withBatch(command, batch)),
       }));
     case 'near-part':
-      if (command.verb !== 'coat') return [];
+    case 'no-such-part':
+    case 'which-part':
       return [
-        ...unclear.near.map((near, i) => ({
+        ...partsMeant(command, unclear).map((meant, i) => ({
           id: `part-${i + 1}`,
-          label: label(near),
-          line: line({ ...command, parts: command.parts.map((part) => (part === unclear.part ? near : part)) }),
+          label: label(meant.part),
+          line: line(meant.command),
         })),
-        happenedTap(t, request),
+        // It may be a new part after all.
+        ...(unclear.code === 'near-part' ? [happenedTap(t, request)] : []),
       ];
     default:
       return materialMeant(t, request, unclear);

@@ -1,9 +1,9 @@
 // What sets up a crew and what a person sets for themselves, as fields with their present values: whoever shows a form
 // fills them in, and each changed one is a line like any other. People and channels are the platform's own to choose.
 
-import type { CrewFile } from '../../core/crew/crew.ts';
+import { type CrewFile, peopleWithRole } from '../../core/crew/crew.ts';
 import type { Role } from '../../core/crew/crew-commands.ts';
-import { mayNotSettle, peopleFrom } from '../../core/crew/may-settle.ts';
+import { peopleFrom, roleMissing } from '../../core/crew/may-settle.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { writeSetting } from '../language/write-setting.ts';
 import type { Telling } from './telling.ts';
@@ -35,15 +35,13 @@ export interface SetUp {
 
 export function setUpOf(t: Telling, name: PersonName): SetUp {
   const { crew } = t.shop;
-  const ofRole = (role: 'lead' | 'supervisor') =>
-    crew.people.filter((each) => each.role === role).map(({ name: of }) => of);
   return {
     crew: crewFields(t),
     personal: personalFields(t, name),
-    mayCrew: mayNotSettle(crew, name, { name: 'zone', zone: crew.zone }) === undefined,
+    mayCrew: roleMissing(crew, name, { name: 'zone', zone: crew.zone }) === undefined,
     who: peopleFrom(crew, 'lead'),
-    leads: ofRole('lead'),
-    supervisors: ofRole('supervisor'),
+    leads: peopleWithRole(crew, 'lead'),
+    supervisors: peopleWithRole(crew, 'supervisor'),
     nobodyLeads: peopleFrom(crew, 'lead').length === 0,
   };
 }

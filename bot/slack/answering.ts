@@ -47,7 +47,7 @@ export function createAnswering({ showing, homes, later }: AnsweringNeeds): Answ
   }
 
   async function refreshed(desk: Desk, answer?: Answer): Promise<void> {
-    await desk.batches.refresh(answer?.about);
+    await desk.standing.refresh(answer?.about);
     await homes.refresh(desk);
   }
 

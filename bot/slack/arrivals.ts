@@ -22,7 +22,7 @@ export function createArrivals({ outbox, postbox, homes, privately }: ArrivalsNe
     postbox.setNote(note, 'told');
     const { words } = await desk.overview.voice(undefined);
     await outbox.post({ channel, thread: undefined }, welcomeMessage(words), note);
-    await desk.batches.refresh();
+    await desk.standing.refresh();
   }
 
   /** Whoever typed, tapped or invited us is told; a picture or a change asks nothing. */

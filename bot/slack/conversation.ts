@@ -44,16 +44,16 @@ export interface ConversationNeeds {
 
 export function createConversation(needs: ConversationNeeds): Conversation {
   const { which, showing, homes, postbox, later, now } = needs;
-  const { privately } = showing;
+  const { privately, warn } = showing;
   const speaking = createSpeaking({ postbox, now });
   const answering = createAnswering({ showing, homes, later });
-  const lines = createLines({ speaking, answering, privately, postbox });
-  const pictures = createDroppedPictures({ speaking, answering, privately, said: lines.said });
+  const lines = createLines({ speaking, answering, warn, postbox });
+  const pictures = createDroppedPictures({ speaking, answering, warn, said: lines.said });
   const presses = createPresses({ speaking, answering, respond: needs.respond, postbox, now });
   const arrivals = createArrivals({ outbox: needs.outbox, postbox, homes, privately });
   // Slack's 3 s are of the wall; its limits are kept by the pace of everything that is sent.
   const forming = {
-    ...{ which, speaking, answering, privately, later },
+    ...{ which, speaking, answering, warn, later },
     ...{ call: needs.call, log: needs.log, wall: wallPace, pace: needs.pace, noCrew: arrivals.noCrew },
   };
   const forms = createForms({ ...forming, presses });

@@ -3,12 +3,13 @@
 import type { CrewId } from '../../core/ids.ts';
 import type { Answer } from '../answer.ts';
 import type { Host } from '../host.ts';
-import type { Overview } from '../overview.ts';
+import type { Overview, Voice } from '../overview.ts';
 import type { Picture } from '../pictures.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
-import type { BatchMessages } from './batch-messages.ts';
+import type { Where } from './inbound.ts';
 import type { Roster } from './roster.ts';
 import type { SlackCrew } from './slack-crew.ts';
+import type { StandingMessages } from './standing-messages.ts';
 import type { ThreadEvents } from './thread-events.ts';
 
 export interface Desk {
@@ -17,12 +18,14 @@ export interface Desk {
   readonly roster: Roster;
   readonly host: Pick<Host, 'handle'>;
   readonly overview: Overview;
+  /** How somebody in Slack is spoken to. */
+  readonly voiceOf: (where: Pick<Where, 'team' | 'user'>) => Promise<Voice>;
   readonly filePicture: (picture: Picture) => Promise<Answer>;
   /** The PNG behind a card's `image`. */
   readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
   /** Travellers and exports that were written. */
   readonly papers: Pick<PaperTray, 'read'>;
-  readonly batches: BatchMessages;
+  readonly standing: StandingMessages;
   readonly thread: ThreadEvents;
   /** The crew's channel; `undefined` while there is none. */
   readonly channel: () => string | undefined;

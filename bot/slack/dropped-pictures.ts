@@ -2,9 +2,7 @@
 // there is none, whoever meant it for us is told where pictures belong.
 
 import type { StreamId } from '../../core/ids.ts';
-import { makeCard } from '../cards/card.ts';
 import type { Answering } from './answering.ts';
-import { cardMessage } from './card-blocks.ts';
 import type { Desk } from './desk.ts';
 import type { Inbound } from './inbound.ts';
 import type { Lines } from './lines.ts';
@@ -17,10 +15,10 @@ interface DroppedPicturesNeeds {
   readonly speaking: Speaking;
   readonly answering: Answering;
   readonly said: Lines['said'];
-  readonly privately: ShowAnswer['privately'];
+  readonly warn: ShowAnswer['warn'];
 }
 
-export function createDroppedPictures({ speaking, answering, said, privately }: DroppedPicturesNeeds) {
+export function createDroppedPictures({ speaking, answering, said, warn }: DroppedPicturesNeeds) {
   async function dropped(desk: Desk, picture: Dropped): Promise<void> {
     const about = speaking.subjectAt(desk, picture.where);
     // In a thread a mention says its words only: the pictures come once more as a message of that thread.
@@ -51,10 +49,8 @@ export function createDroppedPictures({ speaking, answering, said, privately }: 
   }
 
   async function tellWhere(desk: Desk, { where, id }: Dropped): Promise<void> {
-    const { words } = await desk.overview.voice(await desk.roster.personOf(where.team, where.user));
-    const card = makeCard(words.chat.pictureNotFiled, 'warn', { lines: [words.chat.pictureWhere] });
-    const showing = `${id}:where`;
-    await privately(where, cardMessage(card, { words, showing }), showing);
+    const { words } = await desk.voiceOf(where);
+    await warn(where, id, words, words.chat.pictureNotFiled, [words.chat.pictureWhere]);
   }
 
   return { dropped };

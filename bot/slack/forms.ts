@@ -2,22 +2,19 @@
 
 import { createHash } from 'node:crypto';
 import type { Log } from '../../core/ports.ts';
-import { makeCard } from '../cards/card.ts';
 import { blankLine, fieldsIn, fillLine } from '../cards/tap-fields.ts';
 import { inUnitsOf } from '../cards/tap-units.ts';
-import type { Words } from '../language/words/languages.ts';
 import type { Answering } from './answering.ts';
-import { cardMessage } from './card-blocks.ts';
 import type { Desk } from './desk.ts';
 import { answeredInTime, type Filling, type FormAnswer, type Submitted } from './form-answer.ts';
 import { type Carried, faultOf, fieldFaults, formView, loadingView, readCarried } from './form-view.ts';
-import type { Inbound, Where } from './inbound.ts';
+import type { Inbound } from './inbound.ts';
+import { closedMeanwhile, openForm } from './open-form.ts';
 import type { createPresses, Tap } from './presses.ts';
 import type { Pace } from './sender.ts';
 import type { ShowAnswer } from './show-answer.ts';
 import type { Call } from './slack-client.ts';
 import type { Speaking } from './speaking.ts';
-import { closedMeanwhile, openForm } from './view-opened.ts';
 import type { WhichCrew } from './which-crew.ts';
 
 export type Form = Extract<Inbound, { kind: 'form' }>;
@@ -27,7 +24,7 @@ export interface FormsNeeds {
   readonly speaking: Speaking;
   readonly answering: Answering;
   readonly presses: Pick<ReturnType<typeof createPresses>, 'usedTap' | 'subjectOn'>;
-  readonly privately: ShowAnswer['privately'];
+  readonly warn: ShowAnswer['warn'];
   readonly noCrew: (inbound: Inbound) => Promise<void>;
   readonly call: Call;
   readonly wall: Pace;
@@ -39,7 +36,7 @@ export interface FormsNeeds {
 const factsShown = 6;
 
 export function createForms(needs: FormsNeeds) {
-  const { which, speaking, answering, presses, privately, call, pace, log } = needs;
+  const { which, speaking, answering, presses, warn, call, pace, log } = needs;
 
   /** Slack gives 3 s to open it: first empty, in the crew's language, then filled for whoever tapped. */
   async function open(desk: Desk, tap: Tap): Promise<void> {
@@ -49,7 +46,7 @@ export function createForms(needs: FormsNeeds) {
       trigger: tap.trigger,
       empty: loadingView(title, crewWords),
       filled: async () => {
-        const { words, units } = await voiceOf(desk, tap.where);
+        const { words, units } = await desk.voiceOf(tap.where);
         const line = inUnitsOf(tap.line, units);
         const carried: Carried = { line, label: title, crew: desk.crew, where: tap.where, message: tap.message };
         return formView(carried, fieldsIn(line, words), await contextOf(desk, tap), words);
@@ -58,13 +55,10 @@ export function createForms(needs: FormsNeeds) {
     if (opened.is === 'filled') return;
     log.error(`form-${opened.is}`, { id: tap.id, error: opened.error });
     if (opened.error === closedMeanwhile) return;
-    const { words, units } = await voiceOf(desk, tap.where);
+    const { words, units } = await desk.voiceOf(tap.where);
     const line = blankLine(inUnitsOf(tap.line, units), words);
-    await tell(tap.where, tap.id, words.chat.form.notOpened, [words.chat.form.typeInstead(line)], words);
+    await warn(tap.where, tap.id, words, words.chat.form.notOpened, [words.chat.form.typeInstead(line)]);
   }
-
-  const voiceOf = async (desk: Desk, { team, user }: Where) =>
-    desk.overview.voice(await desk.roster.personOf(team, user));
 
   /** A form opens without it where the record cannot be read. */
   async function contextOf(desk: Desk, tap: Tap): Promise<readonly string[]> {
@@ -79,11 +73,6 @@ export function createForms(needs: FormsNeeds) {
     }
   }
 
-  async function tell(where: Where, id: string, title: string, lines: readonly string[], words: Words) {
-    const showing = `${id}:told`;
-    await privately(where, cardMessage(makeCard(title, 'warn', { lines }), { words, showing }), showing);
-  }
-
   const submit = (form: Form, resumed = false): Submitted =>
     answeredInTime((filling) => fill(form, filling), needs.wall, resumed);
 
@@ -96,11 +85,11 @@ export function createForms(needs: FormsNeeds) {
       await needs.noCrew({ ...form, where });
       return { is: 'closed' };
     }
-    const { words } = await voiceOf(desk, where);
+    const { words } = await desk.voiceOf(where);
     const fields = fieldsIn(carried.line, words);
     const errors = fieldFaults(fields, form.values, words);
     if (Object.keys(errors).length > 0) {
-      if (isLate()) await tell(where, form.id, words.replies.notClear, Object.values(errors), words);
+      if (isLate()) await warn(where, form.id, words, words.replies.notClear, Object.values(errors));
       return { is: 'wrong', errors };
     }
     const text = fillLine(carried.line, new Map(Object.entries(form.values)));

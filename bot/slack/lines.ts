@@ -4,10 +4,8 @@
 import { z } from 'zod';
 import type { Postbox } from '../../core/ports.ts';
 import type { Answer } from '../answer.ts';
-import { makeCard } from '../cards/card.ts';
 import { partLines } from '../language/part-list.ts';
 import type { Answering } from './answering.ts';
-import { cardMessage } from './card-blocks.ts';
 import type { Desk } from './desk.ts';
 import type { Delivered, Inbound } from './inbound.ts';
 import type { ShowAnswer } from './show-answer.ts';
@@ -24,7 +22,7 @@ export type TypedLine = Delivered & { readonly text: string; readonly message: s
 interface LinesNeeds {
   readonly speaking: Speaking;
   readonly answering: Answering;
-  readonly privately: ShowAnswer['privately'];
+  readonly warn: ShowAnswer['warn'];
   readonly postbox: Postbox;
 }
 
@@ -34,14 +32,15 @@ const linesAtOnce = 20;
 /** Of a message: how many lines it had, and which of them were misread. */
 const Misread = z.object({ lines: z.number(), misread: z.array(z.number()) });
 
-export function createLines({ speaking, answering, privately, postbox }: LinesNeeds): Lines {
+export function createLines({ speaking, answering, warn, postbox }: LinesNeeds): Lines {
   async function said(desk: Desk, line: TypedLine): Promise<readonly Answer[]> {
     const lines = linesOf(line.text);
     const answers = await sayEach(desk, line, lines, [...lines.keys()].slice(0, linesAtOnce));
     const left = lines.length - linesAtOnce;
     if (left > 0) {
-      const { replies, chat } = (await voiceOf(desk, line)).words;
-      await tell(desk, line, `${line.id}:left`, replies.notRecorded, chat.linesLeft(linesAtOnce, left));
+      const { words } = await desk.voiceOf(line.where);
+      const { replies, chat } = words;
+      await warn(line.where, line.id, words, replies.notRecorded, [chat.linesLeft(linesAtOnce, left)]);
     }
     return answers;
   }
@@ -55,8 +54,8 @@ export function createLines({ speaking, answering, privately, postbox }: LinesNe
       await sayEach(desk, edit, lines, before.misread);
       return;
     }
-    const { replies, chat } = (await voiceOf(desk, edit)).words;
-    await tell(desk, edit, edit.id, replies.nothingRecorded, chat.editNotRead);
+    const { words } = await desk.voiceOf(edit.where);
+    await warn(edit.where, edit.id, words, words.replies.nothingRecorded, [words.chat.editNotRead]);
   }
 
   async function sayEach(desk: Desk, line: TypedLine, lines: readonly string[], which: readonly number[]) {
@@ -88,15 +87,6 @@ export function createLines({ speaking, answering, privately, postbox }: LinesNe
 
   const noteOf = ({ where, message }: TypedLine): string =>
     `misread/${where.team}/${where.channel ?? ''}/${message ?? ''}`;
-
-  const voiceOf = async (desk: Desk, { where }: TypedLine) =>
-    desk.overview.voice(await desk.roster.personOf(where.team, where.user));
-
-  async function tell(desk: Desk, line: TypedLine, id: string, title: string, said: string): Promise<void> {
-    const { words } = await voiceOf(desk, line);
-    const card = makeCard(title, 'warn', { lines: [said] });
-    await privately(line.where, cardMessage(card, { words, showing: id }), id);
-  }
 
   return { said, edited };
 }

@@ -9,7 +9,6 @@ import type { Host } from '../host.ts';
 import type { Overview } from '../overview.ts';
 import type { Picture } from '../pictures.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
-import { createBatchMessages } from './batch-messages.ts';
 import type { Desk } from './desk.ts';
 import type { FileUploads } from './file-uploads.ts';
 import type { Outbox } from './outbox.ts';
@@ -19,6 +18,7 @@ import type { Pace } from './sender.ts';
 import type { Call } from './slack-client.ts';
 import type { SlackCrew } from './slack-crew.ts';
 import type { SlackLog } from './slack-log.ts';
+import { createStandingMessages } from './standing-messages.ts';
 import { createThreadEvents } from './thread-events.ts';
 import { voiceAnyway } from './voice-anyway.ts';
 import { channelNote } from './which-crew.ts';
@@ -74,9 +74,10 @@ export function makeDesk(slackCrew: SlackCrew, file: CrewFile, needs: DeskNeeds)
   const voice = voiceAnyway({ overview: wired.overview, crewFile: roster.crewFile, clock, log });
   const overview = { ...wired.overview, voice };
   const channel = () => slackCrew.channels[0] ?? postbox.note(channelNote(crew));
-  const batches = createBatchMessages({ crew, overview, outbox, postbox, team, channel, pace, log });
+  const standing = createStandingMessages({ crew, overview, outbox, postbox, team, channel, pace, log });
   const thread = createThreadEvents({ crew, outbox, postbox, team, pace, log });
-  const desk: Desk = { ...wired, crew, slackCrew, roster, batches, thread, channel, overview };
+  const voiceOf: Desk['voiceOf'] = async ({ team: of, user }) => voice(await roster.personOf(of, user));
+  const desk: Desk = { ...wired, crew, slackCrew, roster, standing, thread, channel, overview, voiceOf };
   const bells = createRings({ desk, outbox, files, postbox, team, now: clock.now, log });
   return desk;
 }

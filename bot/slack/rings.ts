@@ -2,11 +2,11 @@
 // a channel wakes nobody's phone. A bell waits for nothing: what Slack does not take at once is tried again in a moment,
 // for those alone who have not been told. What rings for many parts in one breath is one message.
 
-import { crewStream, type PersonName } from '../../core/ids.ts';
+import type { PersonName } from '../../core/ids.ts';
 import type { Log, Postbox } from '../../core/ports.ts';
 import type { Answer } from '../answer.ts';
 import type { FrontEnd } from '../front-end.ts';
-import { hasOneMessage } from '../subjects.ts';
+import { hasOneMessage, keptUnder } from '../subjects.ts';
 import { cardMessage } from './card-blocks.ts';
 import type { Desk } from './desk.ts';
 import type { FileUploads } from './file-uploads.ts';
@@ -73,7 +73,7 @@ export function createRings(needs: RingsNeeds): Pick<FrontEnd, 'tell' | 'wasTold
       // Each of them is asked for by itself in a moment, and is recorded as having rung.
       if (together !== undefined) notes.cover(withoutOne(together.keys, bell.key), answer.to);
       // What may be tapped has changed with the time; a bell never waits for that.
-      const refreshed = desk.batches.refresh(answer.about);
+      const refreshed = desk.standing.refresh(answer.about);
       void refreshed.catch((error: unknown) => log.error('refresh-failed', { error: String(error) }));
     }
     if (outcome !== 'posted') log.error('bell-not-posted', { key: bell.key, outcome, left: left.length });
@@ -114,7 +114,7 @@ export function createRings(needs: RingsNeeds): Pick<FrontEnd, 'tell' | 'wasTold
   /** In the thread that is there; where there is none yet, in the channel. */
   async function ringInThread(bell: Bell, names: readonly PersonName[]): Promise<Posting> {
     const subject = bell.answer.about?.find(hasOneMessage);
-    const above = subject === undefined ? undefined : desk.batches.messageNow(subject);
+    const above = subject === undefined ? undefined : desk.standing.messageNow(subject);
     const channel = above?.channel ?? desk.channel();
     if (channel === undefined) return { kind: 'rejected', error: noChannel };
     const { mention, lines } = await whoIsMentioned(desk, bell.team, names, bell.answer.to[0]);
@@ -138,7 +138,7 @@ export function createRings(needs: RingsNeeds): Pick<FrontEnd, 'tell' | 'wasTold
     if (posted.kind === 'rejected') notes.became(key, names, 'wanted');
     if (posted.kind !== 'posted') return posted;
     notes.became(key, names, 'told');
-    const subject = answer.about?.find(hasOneMessage) ?? answer.about?.[0] ?? crewStream;
+    const subject = keptUnder(answer.about);
     desk.thread.keep({ ...to, ts: posted.ts, subject, message });
     needs.files.send(desk, card, { ...to, thread: to.thread ?? posted.ts });
     return posted;

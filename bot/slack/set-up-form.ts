@@ -13,6 +13,7 @@ import { answeredInTime, type Filling, type FormAnswer, type Submitted } from '.
 import type { Form } from './forms.ts';
 import type { Inbound, Where } from './inbound.ts';
 import type { Later } from './later.ts';
+import { closedMeanwhile, openForm } from './open-form.ts';
 import type { Outbox } from './outbox.ts';
 import type { Pace } from './sender.ts';
 import { channelBlock, crewView, leadsBlock, mineView, openingView, setUps, supervisorsBlock } from './set-up-view.ts';
@@ -20,7 +21,6 @@ import type { ShowAnswer } from './show-answer.ts';
 import type { Call } from './slack-client.ts';
 import type { Speaking } from './speaking.ts';
 import { takeChannel } from './take-channel.ts';
-import { closedMeanwhile, openForm } from './view-opened.ts';
 import type { WhichCrew } from './which-crew.ts';
 
 export type SetUpTap = Extract<Inbound, { kind: 'set-up' }>;
@@ -35,7 +35,7 @@ export interface SetUpNeeds {
   readonly log: Log;
   readonly speaking: Speaking;
   readonly answering: Answering;
-  readonly privately: ShowAnswer['privately'];
+  readonly warn: ShowAnswer['warn'];
   /** The crew's channel is another one: it is welcomed there once. */
   readonly joined: (desk: Desk, where: Where) => Promise<void>;
   readonly later: Later;
@@ -51,7 +51,7 @@ interface FieldSaid {
 const unsetZone = 'UTC';
 
 export function createSetUpForms(needs: SetUpNeeds) {
-  const { which, call, outbox, pace, log, privately } = needs;
+  const { which, call, outbox, pace, log, warn } = needs;
 
   async function open(desk: Desk, { id, where, of, trigger }: SetUpTap): Promise<void> {
     const { words: crewWords } = await desk.overview.voice(undefined);
@@ -68,13 +68,8 @@ export function createSetUpForms(needs: SetUpNeeds) {
     if (opened.is === 'filled') return;
     log.error(`form-${opened.is}`, { id, error: opened.error });
     if (opened.error === closedMeanwhile) return;
-    const { words } = await desk.overview.voice(await desk.roster.personOf(where.team, where.user));
-    await tell(where, id, words.chat.form.notOpened, [words.chat.form.tapAgain], words);
-  }
-
-  async function tell(where: Where, id: string, title: string, lines: readonly string[], words: Words) {
-    const showing = `${id}:told`;
-    await privately(where, cardMessage(makeCard(title, 'warn', { lines }), { words, showing }), showing);
+    const { words } = await desk.voiceOf(where);
+    await warn(where, id, words, words.chat.form.notOpened, [words.chat.form.tapAgain]);
   }
 
   async function crewFilled(desk: Desk, setUp: SetUp, { team, user }: Where, words: Words) {
@@ -110,7 +105,7 @@ export function createSetUpForms(needs: SetUpNeeds) {
       return undefined;
     });
     if (setUp === undefined) {
-      await tell(where, form.id, words.replies.notRecorded, [words.replies.storeFailed], words);
+      await warn(where, form.id, words, words.replies.notRecorded, [words.replies.storeFailed]);
       return { is: 'closed' };
     }
     const errors: Record<string, string> = {};
@@ -136,7 +131,7 @@ export function createSetUpForms(needs: SetUpNeeds) {
     after(told());
     if (Object.keys(errors).length === 0) return { is: 'closed' };
     if (!isLate()) return { is: 'wrong', errors };
-    await tell(where, form.id, words.replies.notClear, Object.values(errors), words);
+    await warn(where, form.id, words, words.replies.notClear, Object.values(errors));
     return { is: 'closed' };
   }
 

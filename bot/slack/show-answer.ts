@@ -5,9 +5,9 @@
 import { crewStream, type StreamId } from '../../core/ids.ts';
 import type { Log } from '../../core/ports.ts';
 import type { Answer } from '../answer.ts';
-import type { Card } from '../cards/card.ts';
+import { type Card, makeCard } from '../cards/card.ts';
 import type { Words } from '../language/words/languages.ts';
-import { hasOneMessage } from '../subjects.ts';
+import { hasOneMessage, keptUnder } from '../subjects.ts';
 import { type CardMessage, cardMessage } from './card-blocks.ts';
 import type { Desk } from './desk.ts';
 import type { FileUploads, Missing } from './file-uploads.ts';
@@ -18,6 +18,8 @@ import type { Respond } from './respond.ts';
 
 export interface ShowAnswer {
   readonly show: (desk: Desk, answer: Answer, where: Where, id: string) => Promise<void>;
+  /** Of something that went otherwise: to one person alone. */
+  readonly warn: (where: Where, id: string, words: Words, title: string, lines: readonly string[]) => Promise<void>;
   /** To one person alone, where they are. */
   readonly privately: (where: Where, message: CardMessage, id: string) => Promise<void>;
 }
@@ -82,18 +84,17 @@ export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeed
     const under = answer.as === null || answer.kind === 'objection' ? [] : [words.chat.by(answer.as)];
     const shown = actions === undefined ? card : { ...card, actions: card.actions.filter(actions) };
     const message = cardMessage(shown, { words, showing, under, mention });
-    const posted = await desk.thread.say(to, message, key, subjectOf(answer));
+    const posted = await desk.thread.say(to, message, key, keptUnder(answer.about));
     if (posted.kind !== 'posted') log.error('answer-not-posted', { id: key, outcome: posted.kind });
     return posted;
   }
 
   /** To whoever said it. Where that is a message of its own, its taps give way too. */
   function alone(desk: Desk, answer: Answer, where: Where, message: CardMessage, id: string): Promise<void> {
-    const keep = (to: Address, ts: string) => desk.thread.keep({ ...to, ts, subject: subjectOf(answer), message });
+    const keep = (to: Address, ts: string) =>
+      desk.thread.keep({ ...to, ts, subject: keptUnder(answer.about), message });
     return privatelyKept(where, message, id, keep);
   }
-
-  const subjectOf = ({ about = [] }: Answer): StreamId => about.find(hasOneMessage) ?? about[0] ?? crewStream;
 
   /** A question of one person. Its files are for all to see only where the question was: in a thread. */
   async function answeredAlone(desk: Desk, answer: Answer, where: Where, id: string, words: Words): Promise<void> {
@@ -131,7 +132,7 @@ export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeed
 
   /** Into the thread of its batch or session, with only those taps that the message above it has not. */
   async function recordedOf(desk: Desk, subject: StreamId, answer: Answer, where: Where, id: string, words: Words) {
-    const place = await desk.batches.messageOf(subject);
+    const place = await desk.standing.messageOf(subject);
     if (place === undefined) return alone(desk, answer, where, rendered(answer, words, id), id);
     const { post, fresh } = place;
     if (!fresh) {
@@ -176,13 +177,13 @@ export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeed
     id: string,
     words: Words,
   ) {
-    const place = subject === undefined ? undefined : await desk.batches.messageOf(subject);
+    const place = subject === undefined ? undefined : await desk.standing.messageOf(subject);
     const address = place === undefined ? addressOf(where) : { channel: place.post.channel, thread: place.post.ts };
     if (address === undefined) return alone(desk, answer, where, rendered(answer, words, id), id);
     const isCrews = desk.slackCrew.channels.includes(address.channel) || address.channel === desk.channel();
     const posted = await sayToAll(desk, answer, address, { key: id, mention: isCrews ? [where.user] : [] });
     if (posted.kind !== 'posted') await alone(desk, answer, where, rendered(answer, words, id), id);
-    if (subject !== undefined && where.via === 'button') await desk.batches.showAgain(subject);
+    if (subject !== undefined && where.via === 'button') await desk.standing.showAgain(subject);
   }
 
   /** `undefined`: there is no channel to say it in, only the person. */
@@ -226,5 +227,10 @@ export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeed
     }
   }
 
-  return { show, privately };
+  async function warn(where: Where, id: string, words: Words, title: string, lines: readonly string[]): Promise<void> {
+    const showing = `${id}:told`;
+    await privately(where, cardMessage(makeCard(title, 'warn', { lines }), { words, showing }), showing);
+  }
+
+  return { show, warn, privately };
 }

@@ -118,9 +118,9 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
     }
   }
 
-  async function broughtUp({ batches, thread }: Desk): Promise<void> {
+  async function broughtUp({ standing, thread }: Desk): Promise<void> {
     await thread.tidy();
-    await batches.refresh();
+    await standing.refresh();
   }
 
   async function began(): Promise<{ readonly fault: string } | undefined> {
@@ -168,7 +168,7 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
     isReady,
     refresh: async () => {
       for (const desk of desks) {
-        await desk.batches.refresh();
+        await desk.standing.refresh();
         await homes.refresh(desk);
       }
     },

@@ -40,7 +40,9 @@ export interface ThreadEventsNeeds {
   readonly log: Log;
 }
 
-const Shown = z.object({ text: z.string(), blocks: z.array(z.looseObject({ type: z.string() })) });
+/** Kept by this program as it was sent. */
+const Kept = z.custom<KnownBlock>((block) => typeof block === 'object' && block !== null && 'type' in block);
+const Shown = z.object({ text: z.string(), blocks: z.array(Kept) });
 
 /** The crew's own stream never moves on as a whole: of its messages so many newest can still give way. */
 const crewKept = 40;
@@ -131,8 +133,7 @@ const readShown = (shown: string) => Shown.safeParse(JSON.parse(shown)).data;
 export function withoutTaps(shown: string, outcome: string | undefined): CardMessage | undefined {
   const read = readShown(shown);
   if (read === undefined) return undefined;
-  // Kept by this program as it was sent.
-  const blocks = read.blocks.filter(({ type }) => type !== 'actions') as unknown as KnownBlock[];
+  const blocks = read.blocks.filter(({ type }) => type !== 'actions');
   const lines = read.text.split('\n');
   const text = (hasTaps(read) && /^\[.*\]$/.test(lines.at(-1) ?? '') ? lines.slice(0, -1) : lines).join('\n');
   if (outcome === undefined) return { text, blocks };

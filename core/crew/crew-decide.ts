@@ -7,7 +7,7 @@ import { crewStream, type PersonName } from '../ids.ts';
 import { nounsIn, type Shop } from '../shop.ts';
 import type { Crew } from './crew.ts';
 import type { Setting } from './crew-commands.ts';
-import { mayNotSettle, peopleFrom } from './may-settle.ts';
+import { peopleFrom, roleMissing } from './may-settle.ts';
 import { personNamed } from './person-named.ts';
 
 export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
@@ -18,7 +18,7 @@ export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
       return unclear({ code: 'no-such-sheet', sheet: setting.sheet, known: [...shop.shelf.keys()] });
     if (found.kind === 'faulty') return unclear({ code: 'sheet-faulty', sheet: setting.sheet, faults: found.faults });
   }
-  const wanted = mayNotSettle(shop.crew, said.by, setting);
+  const wanted = roleMissing(shop.crew, said.by, setting);
   if (wanted !== undefined) {
     return unclear({ code: 'may-not-settle', wanted, who: peopleFrom(shop.crew, wanted) });
   }

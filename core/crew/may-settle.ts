@@ -5,10 +5,10 @@ import type { Crew } from './crew.ts';
 import { type Role, roles, type Setting } from './crew-commands.ts';
 
 /**
- * The role that `setting` still wants of `by`; `undefined` where they may. Where nobody has the role wanted, whoever has the
+ * The role that `by` would need for `setting`; `undefined` where they may. Where nobody has the role wanted, whoever has the
  * highest that there is may: a crew without a lead can make one.
  */
-export function mayNotSettle(crew: Pick<Crew, 'people'>, by: PersonName, setting: Setting): Role | undefined {
+export function roleMissing(crew: Pick<Crew, 'people'>, by: PersonName, setting: Setting): Role | undefined {
   const rankOf = (name: PersonName) => rank(crew.people.find((person) => person.name === name)?.role ?? 'crew');
   const highest = Math.max(0, ...crew.people.map(({ role }) => rank(role)));
   const ranks =

@@ -1,13 +1,13 @@
 // The morning's list, at the crew's hour, on days when something of the stock needs somebody or a part is in cure in the
 // room. What comes later (an expiry) has its own morning; idle mornings ring nothing.
 
-import { DateTime } from 'luxon';
 import { stockNeeds } from '../can/can-stock.ts';
 import { crewStream } from '../ids.ts';
 import type { Wish } from '../reminders/wish.ts';
 import { liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs } from '../units.ts';
 import { peopleWithRole } from './crew.ts';
+import { nextHour } from './next-hour.ts';
 
 export function morningWishes(shop: Shop): readonly Wish[] {
   const { crew } = shop;
@@ -16,8 +16,8 @@ export function morningWishes(shop: Shop): readonly Wish[] {
   const to = peopleWithRole(crew, 'lead');
   const mornings = new Map(
     [...stockNeeds(shop, lastActedAt), ...curesOvernight(shop, lastActedAt)].map(({ from }) => {
-      const dueAt = morningAfter(epochMs(Math.max(from, lastActedAt)), crew.zone, crew.morningHour);
-      return [DateTime.fromMillis(dueAt, { zone: crew.zone }).toISODate() ?? '', dueAt] as const;
+      const { at, date } = nextHour(epochMs(Math.max(from, lastActedAt)), crew.zone, crew.morningHour);
+      return [date, at] as const;
     }),
   );
   return [...mornings].map(([date, dueAt]) => ({
@@ -34,11 +34,4 @@ export function morningWishes(shop: Shop): readonly Wish[] {
 function curesOvernight(shop: Shop, from: EpochMs): readonly { readonly from: EpochMs }[] {
   const curing = liveParts(shop).some(({ cure }) => cure?.way === 'room' && cure.run.to === undefined);
   return curing ? [{ from }] : [];
-}
-
-/** The crew's hour that comes next. */
-function morningAfter(at: EpochMs, zone: string, hour: number): EpochMs {
-  const today = DateTime.fromMillis(at, { zone }).startOf('day').set({ hour });
-  const due = today.toMillis() > at ? today : today.plus({ days: 1 });
-  return epochMs(due.toMillis());
 }

@@ -4,6 +4,7 @@ import { batchWishes } from '../batch/batch-reminders.ts';
 import { canWishes } from '../can/can-reminders.ts';
 import { bellWishes } from '../crew/bell-reminder.ts';
 import { type Crew, peopleWithRole } from '../crew/crew.ts';
+import { digestWishes } from '../crew/digest-reminder.ts';
 import { handoverWishes } from '../crew/handover-reminder.ts';
 import { morningWishes } from '../crew/morning-reminder.ts';
 import { onDuty, pingedFor } from '../crew/shifts.ts';
@@ -29,7 +30,6 @@ import { airLog, liveBatches, liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs, minutesAfter } from '../units.ts';
 import { withQuietHours } from './quiet-hours.ts';
 import type { Ring, RingLog } from './ring-log.ts';
-import { standingDigest } from './standing-digest.ts';
 import { movedMs, numberedKey, type PlannedReminder, type Wish } from './wish.ts';
 
 /**
@@ -83,7 +83,7 @@ export function planReminders(
     put(sessionStream(session.number), session.rings, session.entries, wishes);
   }
   const ofCrew = () => [
-    ...standingDigest(shop.crew),
+    ...digestWishes(shop.crew),
     ...morningWishes(shop),
     ...handoverWishes(shop.crew),
     ...bellWishes(shop.crew),

@@ -2,7 +2,7 @@
 
 import { DateTime } from 'luxon';
 import type { Crew } from '../crew/crew.ts';
-import { type EpochMs, epochMs } from '../units.ts';
+import { nextHour } from '../crew/next-hour.ts';
 import type { Wish } from './wish.ts';
 
 export function withQuietHours(crew: Pick<Crew, 'zone' | 'spray'>, wish: Wish): Wish {
@@ -11,11 +11,5 @@ export function withQuietHours(crew: Pick<Crew, 'zone' | 'spray'>, wish: Wish): 
   const local = DateTime.fromMillis(wish.dueAt, { zone: crew.zone });
   const inside =
     fromHour < toHour ? local.hour >= fromHour && local.hour < toHour : local.hour >= fromHour || local.hour < toHour;
-  return inside ? { ...wish, dueAt: endOf(local, toHour) } : wish;
-}
-
-function endOf(local: DateTime, toHour: number): EpochMs {
-  const today = local.startOf('day').set({ hour: toHour });
-  const end = today.toMillis() > local.toMillis() ? today : today.plus({ days: 1 });
-  return epochMs(end.toMillis());
+  return inside ? { ...wish, dueAt: nextHour(wish.dueAt, crew.zone, toHour).at } : wish;
 }

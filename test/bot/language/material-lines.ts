@@ -1,7 +1,5 @@
 // Lines about cans, weighing in pieces, what a pot goes through, stock and plans, as a thumb types them. Invented.
 
-import type { MisreadCode } from '../../../bot/language/reading.ts';
-import type { Command, Question } from '../../../core/commands.ts';
 import {
   grams,
   gramsFromOunces,
@@ -15,23 +13,12 @@ import {
   squareMetresPerHour,
 } from '../../../core/units.ts';
 import { utc } from './shop-at-ten.ts';
-import type { ThumbTypedLine } from './thumb-typed-lines.ts';
-
-const happenedAt = (iso: string) => ({ at: utc(iso), stance: { is: 'happened' } as const });
-const act = (line: string, command: Command, manner: object = {}): ThumbTypedLine => ({
-  line,
-  expected: { kind: 'command', command, ...manner },
-});
-const ask = (line: string, question: Question): ThumbTypedLine => ({ line, expected: { kind: 'question', question } });
-const miss = (line: string, code: MisreadCode, token: string, offers?: string): ThumbTypedLine => ({
-  line,
-  expected: { kind: 'misread', code, token, ...(offers !== undefined && { offers }) },
-});
+import { act, ask, happenedAt, miss, type TypedLine } from './typed-line.ts';
 
 const openA = { verb: 'open', component: 'part-a', lot: '7731', grams: grams(5000) } as const;
 const sixPlates = { ask: 'plan', parts: [{ count: 6, eachSquareMetres: squareMetres(0.8) }], method: 'spray' } as const;
 
-export const materialLines: readonly ThumbTypedLine[] = [
+export const materialLines: readonly TypedLine[] = [
   // Cans.
   act('open A lot 7731 5kg', openA),
   act('Open a lot 7731 5 kg.', openA),

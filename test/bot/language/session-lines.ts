@@ -1,7 +1,5 @@
 // Lines round a spray session and in need, as a thumb types them. Invented.
 
-import type { MisreadCode } from '../../../bot/language/reading.ts';
-import type { Command, Question } from '../../../core/commands.ts';
 import {
   celsius,
   cubicMetres,
@@ -15,21 +13,11 @@ import {
   squareMetres,
 } from '../../../core/units.ts';
 import { utc } from './shop-at-ten.ts';
-import type { ThumbTypedLine } from './thumb-typed-lines.ts';
+import { act, ask, happenedAt, miss, type TypedLine } from './typed-line.ts';
 
-const happenedAt = (iso: string) => ({ at: utc(iso), stance: { is: 'happened' } as const });
-const act = (line: string, command: Command, manner: object = {}): ThumbTypedLine => ({
-  line,
-  expected: { kind: 'command', command, ...manner },
-});
-const ask = (line: string, question: Question): ThumbTypedLine => ({ line, expected: { kind: 'question', question } });
-const miss = (line: string, code: MisreadCode, token: string, offers?: string): ThumbTypedLine => ({
-  line,
-  expected: { kind: 'misread', code, token, ...(offers !== undefined && { offers }) },
-});
 const assessed = { stance: { is: 'permitted', why: 'written assessment VA-2026-3, yard door open' } as const };
 
-export const sessionLines: readonly ThumbTypedLine[] = [
+export const sessionLines: readonly TypedLine[] = [
   act('brief', { verb: 'brief' }),
   act('Brief 1 in booth spray Kari and omar', { verb: 'brief', batch: 1, place: 'booth', sprayers: ['kari', 'omar'] }),
   act('brief 1 kari near lia out noor outside rosa 1.2kg an hour', {

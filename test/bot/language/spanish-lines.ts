@@ -1,8 +1,4 @@
-// Lines as a Spanish thumb types them: with accents and without, Spain's words and Mexico's, both languages on one line.
-// Invented; common practice and our own choice, no source.
-
-import type { MisreadCode } from '../../../bot/language/reading.ts';
-import type { Command, Question } from '../../../core/commands.ts';
+import type { Command } from '../../../core/commands.ts';
 import {
   celsius,
   grams,
@@ -13,27 +9,16 @@ import {
   percent,
   squareMetres,
 } from '../../../core/units.ts';
-import { utc } from './shop-at-ten.ts';
-import type { ThumbTypedLine } from './thumb-typed-lines.ts';
+import { act, ask, happened, happenedAt, miss, type TypedLine } from './typed-line.ts';
 
-const act = (line: string, command: Command, manner: object = {}): ThumbTypedLine => ({
-  line,
-  expected: { kind: 'command', command, ...manner },
-});
-const ask = (line: string, question: Question): ThumbTypedLine => ({ line, expected: { kind: 'question', question } });
-const miss = (line: string, code: MisreadCode, token: string, offers?: string): ThumbTypedLine => ({
-  line,
-  expected: { kind: 'misread', code, token, ...(offers !== undefined && { offers }) },
-});
-const happened = { stance: { is: 'happened' } as const };
-const happenedAt = (iso: string) => ({ at: utc(iso), ...happened });
+const told = { stance: happened };
 
 const mix2400: Command = { verb: 'mix', amount: { kind: 'mass', grams: grams(2400) } };
 const air24: Command = { verb: 'air', air: { celsius: celsius(24), relativeHumidityPercent: percent(48) } };
 const weighed: Command = { verb: 'weigh', batch: 1, partAGrams: grams(1201), partBGrams: grams(1198) };
 const sprayed: Command = { verb: 'coat', parts: ['impeller-7'], batch: 1, method: 'spray' };
 
-export const spanishLines: readonly ThumbTypedLine[] = [
+export const spanishLines: readonly TypedLine[] = [
   act('mezclar 2,4kg', mix2400),
   act('Mezcla 2,4 kilos', mix2400),
   act('mezcla2,4kg', mix2400),
@@ -53,7 +38,7 @@ export const spanishLines: readonly ThumbTypedLine[] = [
   act('añadir 1 b 14 gramos', { verb: 'add', batch: 1, component: 'part-b', grams: grams(14) }),
   act('agitar 1', { verb: 'stir', batch: 1 }),
   act('agitando la mezcla 1 hace 10 min', { verb: 'stir', batch: 1 }, happenedAt('2026-03-02T09:50')),
-  act('parar agitador 1 ya', { verb: 'stop', batch: 1 }, happened),
+  act('parar agitador 1 ya', { verb: 'stop', batch: 1 }, told),
   act('parar 1 hace media hora', { verb: 'stop', batch: 1 }, happenedAt('2026-03-02T09:30')),
   act('filtré 1 hace un cuarto de hora', { verb: 'filter', batch: 1 }, happenedAt('2026-03-02T09:45')),
   act('filtrar mezcla1', { verb: 'filter', batch: 1 }),

@@ -1,8 +1,4 @@
-// Lines as a Spanish thumb types what it would say: first person, articles in between, the half of the day in words, Mexico's
-// words and Spain's. Invented; common practice and our own choice, no source.
-
-import type { MisreadCode } from '../../../bot/language/reading.ts';
-import type { Command, Question } from '../../../core/commands.ts';
+import type { Command } from '../../../core/commands.ts';
 import {
   celsius,
   grams,
@@ -14,18 +10,7 @@ import {
   squareMetres,
 } from '../../../core/units.ts';
 import { utc } from './shop-at-ten.ts';
-import type { ThumbTypedLine } from './thumb-typed-lines.ts';
-
-const act = (line: string, command: Command, manner: object = {}): ThumbTypedLine => ({
-  line,
-  expected: { kind: 'command', command, ...manner },
-});
-const ask = (line: string, question: Question): ThumbTypedLine => ({ line, expected: { kind: 'question', question } });
-const miss = (line: string, code: MisreadCode, token: string, offers?: string): ThumbTypedLine => ({
-  line,
-  expected: { kind: 'misread', code, token, ...(offers !== undefined && { offers }) },
-});
-const happenedAt = (iso: string) => ({ at: utc(iso), stance: { is: 'happened' } as const });
+import { act, ask, happenedAt, miss, type TypedLine } from './typed-line.ts';
 
 const mix2400: Command = { verb: 'mix', amount: { kind: 'mass', grams: grams(2400) } };
 const air24: Command = { verb: 'air', air: { celsius: celsius(24), relativeHumidityPercent: percent(48) } };
@@ -33,7 +18,7 @@ const sprayed: Command = { verb: 'coat', parts: ['impeller-7'], batch: 1, method
 const oven90: Command = { verb: 'cure', parts: ['impeller-7'], way: { kind: 'oven', setCelsius: celsius(90) } };
 const filtered: Command = { verb: 'filter', batch: 1 };
 
-export const spanishSpokenLines: readonly ThumbTypedLine[] = [
+export const spanishSpokenLines: readonly TypedLine[] = [
   act('mezclo 2,4kg', mix2400),
   act('mezcla nueva 2,4 kg', mix2400),
   act('hacer una mezcla de 2,4kg', mix2400),

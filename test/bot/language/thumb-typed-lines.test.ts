@@ -5,7 +5,8 @@ import { readLine } from '../../../bot/language/read-line.ts';
 import type { Reading } from '../../../bot/language/reading.ts';
 import { vocabularyNames } from '../../../bot/language/vocabulary.ts';
 import { shopAtTen } from './shop-at-ten.ts';
-import { type Expected, thumbTypedLines } from './thumb-typed-lines.ts';
+import { thumbTypedLines } from './thumb-typed-lines.ts';
+import type { Expected } from './typed-line.ts';
 
 function inBrief(reading: Reading): Expected {
   switch (reading.kind) {

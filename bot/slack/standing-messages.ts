@@ -11,7 +11,7 @@ import { createCatchUp } from './catch-up.ts';
 import type { Outbox } from './outbox.ts';
 import type { Pace } from './sender.ts';
 
-export interface BatchMessages {
+export interface StandingMessages {
   /** Its message, posted now if it has none (`fresh`); `undefined` where there is none and nowhere to post it. */
   readonly messageOf: (subject: StreamId) => Promise<{ readonly post: KeptPost; readonly fresh: boolean } | undefined>;
   /** The message that is there already: nothing is waited for. */
@@ -22,7 +22,7 @@ export interface BatchMessages {
   readonly showAgain: (subject: StreamId) => Promise<void>;
 }
 
-export interface BatchMessagesNeeds {
+export interface StandingMessagesNeeds {
   readonly crew: CrewId;
   readonly overview: Overview;
   readonly outbox: Outbox;
@@ -33,9 +33,9 @@ export interface BatchMessagesNeeds {
   readonly log: Log;
 }
 
-export function createBatchMessages(needs: BatchMessagesNeeds): BatchMessages {
+export function createStandingMessages(needs: StandingMessagesNeeds): StandingMessages {
   const { crew, overview, outbox, postbox, log } = needs;
-  const posting = new Map<StreamId, ReturnType<BatchMessages['messageOf']>>();
+  const posting = new Map<StreamId, ReturnType<StandingMessages['messageOf']>>();
   /** Touched last, to be shown before all others. */
   const urgent = new Set<StreamId>();
   let refreshing: Promise<boolean> | undefined;
@@ -48,7 +48,7 @@ export function createBatchMessages(needs: BatchMessagesNeeds): BatchMessages {
     return { message, shown: JSON.stringify([message.text, card.actions.map(({ line }) => line)]) };
   }
 
-  async function messageOf(subject: StreamId): ReturnType<BatchMessages['messageOf']> {
+  async function messageOf(subject: StreamId): ReturnType<StandingMessages['messageOf']> {
     if (!hasOneMessage(subject)) return undefined;
     const post = postbox.standingOf(crew, subject);
     if (post?.open === true) return { post, fresh: false };
@@ -60,7 +60,7 @@ export function createBatchMessages(needs: BatchMessagesNeeds): BatchMessages {
     return made;
   }
 
-  async function postNew(subject: StreamId, before: KeptPost | undefined): ReturnType<BatchMessages['messageOf']> {
+  async function postNew(subject: StreamId, before: KeptPost | undefined): ReturnType<StandingMessages['messageOf']> {
     const standing = await overview.standing(subject);
     // What is finished keeps its message: what is said of it later goes into its thread.
     if (before !== undefined && !standing.live) return { post: before, fresh: false };

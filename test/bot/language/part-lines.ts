@@ -1,0 +1,229 @@
+// Lines round a part as a thumb types them: surfaces, coats, flash-off, cure, films, the room's air. Invented; common practice and
+// our own choice, no source.
+
+import type { Amount, Command } from '../../../core/commands.ts';
+import {
+  celsius,
+  celsiusFromFahrenheit,
+  grams,
+  gramsFromOunces,
+  litres,
+  micrometres,
+  micrometresFromMils,
+  milligramsPerSquareMetre,
+  millimetres,
+  minutes,
+  percent,
+  squareMetres,
+  squareMetresFromSquareFeet,
+} from '../../../core/units.ts';
+import { act, happened, happenedAt, miss, type TypedLine } from './typed-line.ts';
+
+const mass = (amount: number): Amount => ({ kind: 'mass', grams: grams(amount) });
+const volume = (amount: number): Amount => ({ kind: 'volume', litres: litres(amount) });
+const _mix2400: Command = { verb: 'mix', amount: mass(2400) };
+const air24: Command = { verb: 'air', air: { celsius: celsius(24), relativeHumidityPercent: percent(48) } };
+const _weighed: Command = { verb: 'weigh', batch: 1, partAGrams: grams(1201), partBGrams: grams(1198) };
+const _ounces = (pounds: number, more: number) => gramsFromOunces(pounds * 16 + more);
+const sprayed: Command = { verb: 'coat', parts: ['impeller-7'], batch: 1, method: 'spray' };
+const _usedAcetone: Command = { verb: 'used', material: 'acetone', amount: volume(0.5), use: 'gun-cleaning' };
+const _range = { kind: 'range', from: '2026-03-01', to: '2026-03-07' } as const;
+const dry: Command = { verb: 'dry', parts: ['impeller-7'] };
+const ovenCure: Command = { verb: 'cure', parts: ['impeller-7'], way: { kind: 'oven', setCelsius: celsius(90) } };
+const films = (...readings: readonly number[]): Command => ({
+  verb: 'film',
+  part: 'impeller-7',
+  dryFilmMicrometres: readings.map(micrometres),
+});
+const held: Command = { verb: 'hold', parts: ['impeller-7'], why: 'orange peel' };
+const _stir1: Command = { verb: 'stir', batch: 1 };
+const _filter1: Command = { verb: 'filter', batch: 1 };
+const _reweighed = (why: string): Command => ({
+  verb: 'amend',
+  of: { verb: 'weigh', batch: 1 },
+  change: { partAGrams: grams(1201), partBGrams: grams(1189) },
+  why,
+});
+
+export const partLines: readonly TypedLine[] = [
+  // Parts and their coats.
+  act('part impeller-7', { verb: 'part', part: 'impeller-7', details: {} }),
+  act('part impeller-7 serial 4411 job 88 customer x cast-iron 12mm 0.8m2 max 120C', {
+    verb: 'part',
+    part: 'impeller-7',
+    details: {
+      serial: '4411',
+      job: '88',
+      customer: 'x',
+      metal: 'cast-iron',
+      wallMillimetres: millimetres(12),
+      areaSquareMetres: squareMetres(0.8),
+      highestCelsius: celsius(120),
+    },
+  }),
+  act('part Rail-2 cast iron 0.5 in 8 sq ft max 250F', {
+    verb: 'part',
+    part: 'rail-2',
+    details: {
+      metal: 'cast-iron',
+      wallMillimetres: millimetres(12.7),
+      areaSquareMetres: squareMetresFromSquareFeet(8),
+      highestCelsius: celsiusFromFahrenheit(250),
+    },
+  }),
+  act('part rail-2 customer “Harbour Works” 0,8 m²', {
+    verb: 'part',
+    part: 'rail-2',
+    details: { customer: 'Harbour Works', areaSquareMetres: squareMetres(0.8) },
+  }),
+  act('coat impeller-7 1 spray', sprayed),
+  act('Coat IMPELLER–7 1 Spray', sprayed),
+  act('spray impeller-7 1', sprayed),
+  act('sprayed 1 impeller-7', sprayed),
+  act('coat impeller-7 with batch 1 by spray', sprayed),
+  act('coat impeller-7 1 spray already', sprayed, { stance: happened }),
+  act('coat impeller-7 valve-3 1 dip', {
+    verb: 'coat',
+    parts: ['impeller-7', 'valve-3'],
+    batch: 1,
+    method: 'dip',
+  }),
+  act('coat p1,p2 1 dip', { verb: 'coat', parts: ['p1', 'p2'], batch: 1, method: 'dip' }),
+  act('dry impeller-7,valve-3', { verb: 'dry', parts: ['impeller-7', 'valve-3'] }),
+  act('hold p1,valve-3 runs, sags', { verb: 'hold', parts: ['p1', 'valve-3'], why: 'runs, sags' }),
+  act('flow coat impeller-7, valve-3 and plate-12', {
+    verb: 'coat',
+    parts: ['impeller-7', 'valve-3', 'plate-12'],
+    method: 'flow',
+  }),
+  miss('coat impeller 7 1 spray', 'ambiguous-number', 'impeller 7', 'coat impeller-7 1 spray'),
+  miss('coat impeller-7 1', 'incomplete', '', 'coat impeller-7 1 flow'),
+  miss('coat impeller-7 1 sprya', 'left-over', 'sprya', 'coat impeller-7 1 spray'),
+  miss('coat impeller-7 1 spray dip', 'left-over', 'dip'),
+  miss('coat 1 spray', 'incomplete', ''),
+  miss('cota impeller-7 1 spray', 'unknown-verb', 'cota', 'coat impeller-7 1 spray'),
+  miss('coat impeller-7 1 spray not', 'left-over', 'not'),
+  miss('coat impeller-7 1 spray?', 'left-over', '?', 'coat impeller-7 1 spray'),
+
+  // Flash-off, cure, films, hold and release.
+  act('dry impeller-7', dry),
+  act('dry to touch impeller-7', dry),
+  miss('impeller-7 dry', 'unknown-verb', 'impeller-7', 'dry impeller-7'),
+  miss('dry impeller-7 twice', 'left-over', 'twice'),
+  act('cure impeller-7 oven 90C', ovenCure),
+  act('cure impeller-7 in the oven at 194F', ovenCure),
+  act('cure impeller-7 room', { verb: 'cure', parts: ['impeller-7'], way: { kind: 'room' } }),
+  miss('cure impeller-7 oven at 90', 'unit-missing', '90', 'cure impeller-7 oven at 90C'),
+  miss('cure impeller-7 oven 900C', 'impossible', '900C'),
+  miss('cure impeller-7', 'incomplete', '', 'cure impeller-7 oven'),
+  act('temp impeller-7 88C', { verb: 'temp', part: 'impeller-7', celsius: celsius(88) }),
+  act('temp 88 °C', { verb: 'temp', celsius: celsius(88) }),
+  miss('temp impeller-7 88', 'unit-missing', '88', 'temp impeller-7 88C'),
+  act('out impeller-7', { verb: 'out', parts: ['impeller-7'] }),
+  act('film impeller-7 12 14 13um', films(12, 14, 13)),
+  act('film impeller-7 12,14,13µm', films(12, 14, 13)),
+  act('dft impeller-7 12/14/13 microns', films(12, 14, 13)),
+  act('film impeller-7 12,5um', films(12.5)),
+  act('film impeller-7 0.5mil', {
+    verb: 'film',
+    part: 'impeller-7',
+    dryFilmMicrometres: [micrometresFromMils(0.5)],
+  }),
+  act('wet film impeller-7 60um', { verb: 'wet', part: 'impeller-7', wetFilmMicrometres: [micrometres(60)] }),
+  miss('film impeller-7 12,14um', 'ambiguous-number', '12,14um', 'film impeller-7 12.14um'),
+  miss('film impeller-7 12 14 13', 'unit-missing', '13', 'film impeller-7 12 14 13um'),
+  miss('film impeller 7 12um', 'ambiguous-number', 'impeller 7', 'film impeller-7 12um'),
+  act('hold impeller-7 orange peel', held),
+  act('hold impeller-7: orange peel', held),
+  act('hold impeller-7 orange peel at 9:40', held, happenedAt('2026-03-02T09:40')),
+  act('hold impeller-7 and valve-3 runs on the lip', {
+    verb: 'hold',
+    parts: ['impeller-7', 'valve-3'],
+    why: 'runs on the lip',
+  }),
+  miss('hold impeller-7', 'incomplete', ''),
+  act('release impeller-7', { verb: 'release', parts: ['impeller-7'] }),
+  miss('realese impeller-7', 'unknown-verb', 'realese', 'release impeller-7'),
+
+  // Air, surface, night.
+  act('air 24C 48%', air24),
+  act('24C 48%', air24),
+  act('48 % 24 degC', air24),
+  act('air 24ºC/48rh', air24),
+  act('air 24c48%', air24),
+  act('air 2O C', { verb: 'air', air: { celsius: celsius(20) } }),
+  act('air 24,5C', { verb: 'air', air: { celsius: celsius(24.5) } }),
+  act('air –5C', { verb: 'air', air: { celsius: celsius(-5) } }),
+  act('75F', { verb: 'air', air: { celsius: celsiusFromFahrenheit(75) } }),
+  act('air 24C 48% booth', { ...air24, place: 'booth' }),
+  miss('air 240C', 'impossible', '240C'),
+  miss('88C', 'impossible', '88C', 'temp 88C'),
+  miss('air 24C 148%', 'impossible', '148%'),
+  miss('air - 5C', 'left-over', '-'),
+  miss('air 24 48', 'unit-missing', '24', 'air 24C 48%'),
+  miss('air 24° 48%', 'unit-missing', '24°', 'air 24C 48%'),
+  miss('air 24C 48% boooth', 'left-over', 'boooth', 'air 24C 48% booth'),
+  miss('air', 'incomplete', ''),
+  act('surface 22C', { verb: 'surface', celsius: celsius(22) }),
+  act('night 16C', { verb: 'night', lowestCelsius: celsius(16) }),
+
+  // Parts come in, surfaces, the oven's door, tests, people.
+  act('part impeller-7 cast-iron 12mm; part valve-3 steel', {
+    verb: 'part',
+    part: 'impeller-7',
+    details: { metal: 'cast-iron', wallMillimetres: millimetres(12) },
+    more: [{ part: 'valve-3', details: { metal: 'steel' } }],
+  }),
+  act(
+    'part rail-2 customer "Dock; two"\r\n# the small one\nPart lid-1 0.2m2 at 9:40',
+    {
+      ...{ verb: 'part', part: 'rail-2', details: { customer: 'Dock; two' } },
+      more: [{ part: 'lid-1', details: { areaSquareMetres: squareMetres(0.2) } }],
+    },
+    happenedAt('2026-03-02T09:40'),
+  ),
+  miss('part lid-1 steel; part lid-2 6', 'unit-missing', '6', 'part lid-1 steel; part lid-2 6mm'),
+  miss('part lid-1 steel; air 24C', 'left-over', 'air'),
+  miss('part lid-1 steel; part lid-1 brass', 'left-over', 'lid-1'),
+  act('prep impeller-7 sa2.5 60um', {
+    ...{ verb: 'prep', parts: ['impeller-7'], grade: 'sa2.5' },
+    profileMicrometres: micrometres(60),
+  }),
+  act('Prep impeller-7 Sa 2½ 2.4 mil salts 12 mg/m² dust 1', {
+    ...{ verb: 'prep', parts: ['impeller-7'], grade: 'sa2.5', profileMicrometres: micrometresFromMils(2.4) },
+    ...{ saltsMilligramsPerSquareMetre: milligramsPerSquareMetre(12), dustRating: 1 },
+  }),
+  act('blasted impeller-7 and valve-3 SSPC SP-10', { verb: 'prep', parts: ['impeller-7', 'valve-3'], grade: 'sp10' }),
+  miss('prep impeller-7', 'incomplete', '', 'prep impeller-7 sa2.5'),
+  miss('prep impeller-7 sa2.5 salts 12', 'unit-missing', '12', 'prep impeller-7 sa2.5 salts 12mg/m2'),
+  miss('prep impeller-7 sa2.5 dust 9', 'impossible', '9'),
+  miss('prep impeller-7 sa2.5 60', 'unit-missing', '60', 'prep impeller-7 sa2.5 60um'),
+  act('surface impeller-7 19C', { verb: 'surface', part: 'impeller-7', celsius: celsius(19) }),
+  act('steel 19C plate-9', { verb: 'surface', part: 'plate-9', celsius: celsius(19) }),
+  act('surface 19C booth', { verb: 'surface', place: 'booth', celsius: celsius(19) }),
+  act('coat impeller-7 1 spray touch-up', { ...sprayed, pass: 'same-coat' }),
+  act('door impeller-7 5m', { verb: 'door', parts: ['impeller-7'], openMinutes: minutes(5) }),
+  act('door', { verb: 'door', parts: [] }),
+  act('out', { verb: 'out', parts: [] }),
+  act('adhesion impeller-7 5B', { verb: 'adhesion', part: 'impeller-7', rating: '5B' }),
+  act('adhesion coupon impeller-7 1', { verb: 'adhesion', part: 'impeller-7', rating: '1', coupon: true }),
+  miss('adhesion impeller-7', 'incomplete', '', 'adhesion impeller-7 5B'),
+  act('rub impeller-7 50 ok', { verb: 'rub', part: 'impeller-7', doubleRubs: 50, result: 'no-effect' }),
+  act('rubbed impeller-7 25 double rubs soft', {
+    ...{ verb: 'rub', part: 'impeller-7', doubleRubs: 25, result: 'softened' },
+  }),
+  miss('rub impeller-7 50', 'incomplete', '', 'rub impeller-7 50 no-effect'),
+  act('snooze 5m', { verb: 'snooze', minutes: minutes(5) }),
+  act('snooze part/impeller-7/cure-done 10 min', {
+    ...{ verb: 'snooze', minutes: minutes(10), key: 'part/impeller-7/cure-done' },
+  }),
+  miss('snooze', 'incomplete', '', 'snooze 5m'),
+  miss('snooze 2h', 'impossible', '2h'),
+  act('shift on', { verb: 'shift', on: true }),
+  act('Shift off at 9:40', { verb: 'shift', on: false }, happenedAt('2026-03-02T09:40')),
+  miss('shift', 'incomplete', '', 'shift on'),
+  act('hand over to Kari', { verb: 'handover', to: 'kari' }),
+  miss('handover', 'incomplete', ''),
+  act('take over', { verb: 'takeover' }),
+  { line: '  ', expected: { kind: 'silence' } },
+];
