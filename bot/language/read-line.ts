@@ -26,7 +26,9 @@ function readSingle(text: string, context: LineContext): Reading {
   if (trimmed === '' || trimmed.startsWith('#')) return { kind: 'silence' };
   if (trimmed.length > longestLine) return tooLong(trimmed);
   const line = cleanLine(text);
-  const reads = (each: string): boolean => !('fault' in withoutAsking(readCleaned(cleanLine(each), context)));
+  // What one line may have meant is never a pasted list.
+  const reads = (each: string): boolean =>
+    partLines(each) === undefined && !('fault' in withoutAsking(readCleaned(cleanLine(each), context)));
   const read = withoutAsking(readCleaned(line, context));
   if ('fault' in read) return { kind: 'misread', misread: misreadOf(read, context, reads), line: read.line };
   if ('question' in read) return { kind: 'question', question: read.question, line };

@@ -29,5 +29,7 @@ function repaired(token: Token): readonly Token[] {
   if (!isSlip(token)) return [token];
   const tokens = tokensAt(token.text.replace(oneAsLetter, '1'), token.start);
   const [only] = tokens;
-  return tokens.length === 1 && only?.kind === 'quantity' && only.unit.is === 'mass' ? tokens : [token];
+  const isMass = tokens.length === 1 && only?.kind === 'quantity' && only.unit.is === 'mass';
+  // What cannot be is shown as it was typed.
+  return isMass ? [{ ...only, text: token.text }] : [token];
 }

@@ -94,8 +94,11 @@ function take(filled: Filling, tokens: readonly Token[], index: number): number 
     return index + 1;
   }
   if (batchMarks.has(word) && tokens[index + 1]?.kind === 'number') return index + 1;
-  if (word === 'in' || word === 'at') return takePlace(filled, tokens, index);
-  if (isPlaceRoot(word)) return takePlace(filled, tokens, index - 1);
+  if (word === 'in' || word === 'at') {
+    const next = tokens[index + 1];
+    return next === undefined || placeIn(next) === undefined ? index + 1 : takePlace(filled, next, index + 1);
+  }
+  if (isPlaceRoot(word)) return takePlace(filled, token, index);
   if (fillers.has(word) || word === 'a' || word === 'an') return index + 1;
   return takePerson(filled, token) ?? index + 1;
 }
@@ -131,13 +134,15 @@ function takeRate(filled: Filling, tokens: readonly Token[], index: number): num
 }
 
 /** `in a tank` is no place. */
-function takePlace(filled: Filling, tokens: readonly Token[], index: number): number | Fault {
-  const next = tokens[index + 1];
-  const place = next?.kind === 'word' && !vesselWords.has(next.word) ? placeNamed(next.word) : undefined;
-  if (place === undefined || next === undefined) return index + 1;
-  if (filled.place !== undefined) return leftOver(next);
+function placeIn(token: Token | undefined): string | undefined {
+  return token?.kind === 'word' && !vesselWords.has(token.word) ? placeNamed(token.word) : undefined;
+}
+
+function takePlace(filled: Filling, token: Token, index: number): number | Fault {
+  const place = placeIn(token);
+  if (place === undefined || filled.place !== undefined) return leftOver(token);
   filled.place = place;
-  return index + 2;
+  return index + 1;
 }
 
 function takePerson(filled: Filling, token: Token): Fault | undefined {

@@ -93,6 +93,7 @@ export const potLines: readonly TypedLine[] = [
   miss('mxi 2.4kg', 'unknown-verb', 'mxi', 'mix 2.4kg'),
   miss('2.4kg', 'unknown-verb', '2.4kg', 'mix 2.4kg'),
 
+  miss('mix I201kg', 'impossible', 'I201kg'),
   // Weighing: A then B, letters, the last unit for both, the letter O, which number is the batch.
   act('weigh 1 1201g 1198g', weighed),
   act('weigh1 1201g 1198g', weighed),

@@ -54,10 +54,23 @@ describe('any line', () => {
         if (reading.kind === 'misread') count(reading.misread.code);
         checkMisread(reading);
       }),
-      { numRuns: 6000 },
+      { numRuns: 20_000 },
     );
     const wanted = ['command', 'question', 'silence', 'misread', ...misreadCodes];
     expect(wanted.filter((key) => (reached.get(key) ?? 0) === 0)).toEqual([]);
+  });
+
+  it('given a semicolon behind a slip of the first word, then no list that does not read is offered', () => {
+    const reading = readLine('par; impeller-7 cast-iron 12mm', shopAtTen);
+    expect(reading.kind).toBe('misread');
+    checkMisread(reading);
+  });
+
+  it('given a place that cannot be one, then the reading comes to an end', () => {
+    expect(readLine('brief kari inside a tank_', shopAtTen)).toMatchObject({
+      kind: 'misread',
+      misread: { code: 'left-over', token: 'tank_' },
+    });
   });
 
   it('given a paste of thousands of characters, then it is a misread within a blink', () => {
