@@ -3,6 +3,8 @@
 
 import type { AirSaid, Amount, PartDetails } from '../../core/commands.ts';
 import { gramsFromKilograms, type Micrometres } from '../../core/units.ts';
+import { fillers, notNames } from './trade-words.ts';
+import { isSpanishWord } from './typed/spanish-words.ts';
 
 const couldBeThousands = /^-?[1-9]\d{0,2}\.\d{3}$/;
 
@@ -49,9 +51,14 @@ export function writeDetails(details: PartDetails): readonly string[] {
   ];
 }
 
-/** In quotes where it could be read as anything else: a label, a number with its unit, several words. */
+/**
+ * In quotes where it could be read as anything else: a label, a word of the reader's own, a number with its
+ * unit, several words.
+ */
 function labelled(label: string, value: string | undefined): readonly string[] {
   if (value === undefined) return [];
-  const isPlain = plainWord.test(value) && !labels.has(value.toLowerCase()) && !/^\d+\D|^[a-z]+\d/i.test(value);
+  const word = value.toLowerCase();
+  const meansMore = labels.has(word) || notNames.has(word) || fillers.has(word) || isSpanishWord(word);
+  const isPlain = plainWord.test(value) && !meansMore && !/^\d+\D|^[a-z]+\d/i.test(value);
   return [`${label} ${isPlain ? value : JSON.stringify(value)}`];
 }
