@@ -1,75 +1,19 @@
-// Starts Batchbell: reads the flags and the crew's file, and chooses how it runs. Ends with 0 when done, 2 for a bad flag
-// or sheet, 3 when the record cannot be written.
+// Starts Batchbell. The runtime is looked at before anything else is loaded: the database's built code ends an older Node
+// with a segmentation fault, which tells nobody what to do.
 
-import { readFileSync } from 'node:fs';
-import type { CrewFile } from '../core/crew/crew.ts';
-import { type ConfigFault, clockFault, type Flags, readCrew, readFlags } from './config.ts';
-import { demoCrew } from './demo/demo-crew.ts';
-import { complain, exitCodes } from './run/ending.ts';
-import { openGround } from './run/ground.ts';
-import { namedStart } from './run/run-clock.ts';
-import { runDemo } from './run/run-demo.ts';
-import { runAsScript } from './run/run-script.ts';
-import { runInSlack } from './run/run-slack.ts';
-import { runServed, runTyped } from './run/run-typed.ts';
-import { readSlackSettings } from './slack/slack-settings.ts';
-import { usage } from './usage.ts';
+import { exitCodes } from './run/exit-codes.ts';
+import { runtimeFault } from './run/runtime-fault.ts';
 
 // A full disk quota must end in "not recorded", not in the end of the process.
 process.on('SIGXFSZ', () => undefined);
 // Whoever reads the output may go first (`| head`): nothing is left to say then.
 process.stdout.on('error', () => process.exit(exitCodes.done));
-process.exitCode = await main(process.argv.slice(2));
 
-async function main(args: readonly string[]): Promise<number> {
-  const flags = readFlags(args);
-  if ('fault' in flags) return complain(flags.fault);
-  if (flags.help) {
-    process.stdout.write(usage);
-    return exitCodes.done;
-  }
-  const slack = flags.serve ? readSlackSettings(process.env) : undefined;
-  if (slack !== undefined) return 'fault' in slack ? complain(slack.fault) : runInSlack(slack, flags);
-
-  const crewFile = flags.demo ? demoCrew : readCrewFile(flags);
-  if ('fault' in crewFile) return complain(crewFile.fault);
-  const how = howItRuns(flags);
-  if (how === 'script' && flags.speed !== undefined) {
-    return complain('--speed: a script has its own time; say wait');
-  }
-  const badClock = clockFault(flags, crewFile.zone);
-  if (badClock !== undefined) return complain(badClock.fault);
-  const start = namedStart(flags, crewFile.zone);
-  const ground = openGround(flags, how === 'script' || how === 'demo');
-  if ('ends' in ground) return ground.ends;
-  switch (how) {
-    case 'script':
-      return runAsScript(flags, crewFile, ground, start);
-    case 'typed':
-      return runTyped(flags, crewFile, ground, start);
-    case 'served':
-      return runServed(flags, crewFile, ground, start);
-    case 'demo':
-      return runDemo(flags, ground);
-    default: {
-      const never: never = how;
-      return never;
-    }
-  }
-}
-
-function howItRuns(flags: Flags): 'script' | 'typed' | 'served' | 'demo' {
-  if (flags.demo) return 'demo';
-  // A service has nobody at its keyboard: what it is given on standard input is no script.
-  if (flags.serve) return 'served';
-  return process.stdin.isTTY ? 'typed' : 'script';
-}
-
-function readCrewFile(flags: Flags): CrewFile | ConfigFault {
-  if (flags.crew === undefined) return readCrew(undefined, undefined, flags);
-  try {
-    return readCrew(flags.crew, readFileSync(flags.crew, 'utf8'), flags);
-  } catch (error) {
-    return { fault: `--crew: ${error instanceof Error ? error.message : String(error)}` };
-  }
+const fault = runtimeFault(process.versions.node);
+if (fault === undefined) {
+  const { chooseRun } = await import('./run/choose-run.ts');
+  process.exitCode = await chooseRun(process.argv.slice(2));
+} else {
+  process.stderr.write(`batchbell: ${fault}\n`);
+  process.exitCode = exitCodes.badFlagOrSheet;
 }

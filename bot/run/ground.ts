@@ -10,7 +10,7 @@ import { openSqliteStore } from '../../core/store/sqlite-store.ts';
 import { type ConfigFault, type Flags, readEnvironment } from '../config.ts';
 import { stderrLog } from '../log.ts';
 import { type RecordPlace, recordPlace } from '../record-place.ts';
-import { complain, exitCodes } from './ending.ts';
+import { complain, exitCodes } from './exit-codes.ts';
 
 export interface Ground {
   readonly shelf: SheetShelf;

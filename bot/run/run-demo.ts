@@ -6,7 +6,7 @@ import { demoCrew, demoNotice } from '../demo/demo-crew.ts';
 import { type DemoLine, demoShift, demoShiftStart, demoSpeed } from '../demo/demo-shift.ts';
 import { demoClock, playShift } from '../demo/play-shift.ts';
 import { goToWork } from './at-work.ts';
-import { complain, exitCodes, untilStopped } from './ending.ts';
+import { complain, exitCodes, untilStopped } from './exit-codes.ts';
 import { goOn } from './going-on.ts';
 import type { Ground } from './ground.ts';
 

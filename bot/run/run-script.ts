@@ -7,7 +7,7 @@ import { virtualClock } from '../clocks.ts';
 import type { Flags } from '../config.ts';
 import { ringUntil, runScript } from '../terminal/script.ts';
 import { goToWork } from './at-work.ts';
-import { exitCodes } from './ending.ts';
+import { exitCodes } from './exit-codes.ts';
 import type { Ground } from './ground.ts';
 
 export async function runAsScript(flags: Flags, crewFile: CrewFile, ground: Ground, start?: number): Promise<number> {

@@ -10,7 +10,7 @@ import type { PageBeside } from '../serve-slack.ts';
 import type { SlackSettings } from '../slack/slack-settings.ts';
 import { openConversation } from '../web/conversation.ts';
 import { wire } from '../wiring.ts';
-import { complain, exitCodes, untilStopped } from './ending.ts';
+import { complain, exitCodes, untilStopped } from './exit-codes.ts';
 import { openGround, packageFolder } from './ground.ts';
 import { clockFrom } from './run-clock.ts';
 

@@ -3,7 +3,7 @@
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { Flags } from '../config.ts';
 import { goToWork } from './at-work.ts';
-import { complain, exitCodes, untilStopped } from './ending.ts';
+import { complain, exitCodes, untilStopped } from './exit-codes.ts';
 import { goOn } from './going-on.ts';
 import type { Ground } from './ground.ts';
 import { clockFrom } from './run-clock.ts';
