@@ -1,7 +1,6 @@
-// The record: envelopes that are only ever added, each with the hash of the crew's event before it, and the reading of
-// a history in which corrections stand in place. What was corrected stays visible beside what replaced it.
+// The record: envelopes that are only ever added, each with the hash of the crew's event before it (core/seal-sums.ts), and
+// the reading of a history in which corrections stand in place. What was corrected stays visible beside what replaced it.
 
-import { hash } from 'node:crypto';
 import { z } from 'zod';
 import { BatchEvent } from './batch/batch-events.ts';
 import { CanEvent } from './can/can-events.ts';
@@ -10,6 +9,8 @@ import { CrewEvent } from './crew/crew-events.ts';
 import type { CrewId, PersonName, StreamId } from './ids.ts';
 import { PartEvent } from './part/part-events.ts';
 import { PlaceEvent } from './place/place-events.ts';
+import type { Edition } from './rule-editions.ts';
+import type { SealName } from './seal-sums.ts';
 import { SessionEvent } from './session/session-events.ts';
 import { EpochMs as EpochMsSchema } from './unit-schemas.ts';
 import type { EpochMs } from './units.ts';
@@ -72,38 +73,15 @@ export interface Envelope {
   readonly request: string;
   readonly saidWith: SaidWith;
   readonly body: EventBody;
+  /** Of the rules that judged it. */
+  readonly edition: Edition;
+  /** In which shape its body was written (core/event-shapes.ts). Read here it has today's. */
+  readonly shape: number;
+  /** By which sum its hash is made. */
+  readonly seal: SealName;
   /** Of the crew's event before this one; 64 zeros for the first. */
   readonly previousHash: string;
   readonly hash: string;
-}
-
-export const firstHash = '0'.repeat(64);
-
-/** SHA-256 over everything but the hash itself, in a fixed order, whatever order its keys were said in. */
-export function hashOf(envelope: Omit<Envelope, 'hash'>): string {
-  const sealed = [
-    envelope.previousHash,
-    envelope.crew,
-    envelope.seq,
-    envelope.stream,
-    envelope.version,
-    envelope.alsoUnder,
-    envelope.happenedAt,
-    envelope.recordedAt,
-    envelope.by,
-    envelope.request,
-    envelope.saidWith,
-    envelope.body,
-  ];
-  return hash('sha256', JSON.stringify(keysInOrder(sealed)));
-}
-
-/** A row that is read back has its keys in the schema's order: the hash must not see the difference. */
-function keysInOrder(value: unknown): unknown {
-  if (typeof value !== 'object' || value === null) return value;
-  if (Array.isArray(value)) return value.map(keysInOrder);
-  const entries = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
-  return Object.fromEntries(entries.map(([key, held]) => [key, keysInOrder(held)]));
 }
 
 export interface Correction {
@@ -125,6 +103,7 @@ export interface Entry {
   readonly by: PersonName;
   readonly request: string;
   readonly saidWith: SaidWith;
+  readonly edition: Edition;
   readonly fact: Fact;
   readonly corrections: readonly Correction[];
 }

@@ -7,6 +7,7 @@ import type { Role } from './crew/crew-commands.ts';
 import type { Decision, Said } from './decision.ts';
 import type { NewEvent } from './history.ts';
 import type { Objection, ObjectionCode } from './objections.ts';
+import { type Edition, editionOfToday, holdsIn } from './rule-editions.ts';
 import type { Shop } from './shop.ts';
 import type { EpochMs } from './units.ts';
 
@@ -26,11 +27,21 @@ export interface Rule<Case> {
   readonly source: RuleSource;
   /** Who may lift it beforehand, with a reason. What has happened is recorded whoever says it. */
   readonly liftedBy: 'lead' | 'supervisor' | 'nobody';
+  /** The first edition of the rules in which it stands; left out, the first of all. */
+  readonly since?: Edition;
   readonly check: (situation: Case) => Objection | undefined;
 }
 
-export function objectionsTo<Case>(rules: readonly Rule<Case>[], situation: Case): readonly Objection[] {
-  return rules.map((rule) => rule.check(situation)).filter((objection) => objection !== undefined);
+/** By the rules of that edition: an act of the past is asked about by those of its own day. */
+export function objectionsTo<Case>(
+  rules: readonly Rule<Case>[],
+  situation: Case,
+  edition: Edition,
+): readonly Objection[] {
+  return rules
+    .filter((rule) => holdsIn(rule, edition))
+    .map((rule) => rule.check(situation))
+    .filter((objection) => objection !== undefined);
 }
 
 /** Object before, record after: the one place where a stance meets the rules. */
@@ -41,7 +52,7 @@ export function judge<Case>(
   situations: readonly Case[],
   events: (saidWith: NewEvent['saidWith']) => readonly NewEvent[],
 ): Decision {
-  const objections = situations.flatMap((situation) => objectionsTo(rules, situation));
+  const objections = situations.flatMap((situation) => objectionsTo(rules, situation, editionOfToday));
   const despite = [...new Set(objections.map((objection) => objection.code))];
   if (objections.length === 0 || said.stance.is === 'happened') {
     return { kind: 'accepted', events: events({ despite }) };

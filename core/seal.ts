@@ -1,9 +1,12 @@
 // Events become the record's next envelopes: numbered in the crew's record and in their own stream, and sealed with the
 // hash of the one before.
 
-import { type Envelope, hashOf, type NewEvent } from './history.ts';
+import { shapeOf } from './event-shapes.ts';
+import type { Envelope, NewEvent } from './history.ts';
 import type { CrewId, PersonName, StreamId } from './ids.ts';
 import type { Head } from './ports.ts';
+import { editionOfToday } from './rule-editions.ts';
+import { hashOf, sealOfToday } from './seal-sums.ts';
 import type { EpochMs } from './units.ts';
 
 export interface Sealing {
@@ -38,6 +41,9 @@ export function seal(events: readonly NewEvent[], sealing: Sealing): readonly En
       request,
       saidWith,
       body,
+      edition: editionOfToday,
+      shape: shapeOf(body),
+      seal: sealOfToday,
       previousHash,
     };
     const envelope = { ...unsealed, hash: hashOf(unsealed) };

@@ -2,10 +2,11 @@
 // this is its reading. Acts that are about to land stand in it already, until they have landed or could not.
 
 import type { CrewFile } from './crew/crew.ts';
-import { type Envelope, firstHash } from './history.ts';
+import type { Envelope } from './history.ts';
 import { type CrewId, crewStream, nounOf, type StreamId } from './ids.ts';
 import type { Head, Store } from './ports.ts';
 import type { SheetShelf } from './products/sheet.ts';
+import { firstHash } from './seal-sums.ts';
 import type { Shop } from './shop.ts';
 import {
   type Fixed,

@@ -32,6 +32,7 @@ export function openGround(flags: Flags, inMemory: boolean): Ground | { readonly
   const store = openStore(place);
   if ('fault' in store) {
     stderrLog.error('store-not-opened', store);
+    complain(store.fault);
     return { ends: exitCodes.cannotWrite };
   }
   return { shelf, hasSheetFaults: faults.length > 0, place, store };

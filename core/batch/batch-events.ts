@@ -2,14 +2,14 @@
 
 import { z } from 'zod';
 import { Component, FromCan } from '../can/can-events.ts';
-import { Sheet } from '../products/sheet.ts';
+import { FrozenSheet } from '../products/frozen-sheet.ts';
 import { Celsius, Grams, Litres, Percent } from '../unit-schemas.ts';
 
 export const BatchOpened = z.object({
   type: z.literal('BatchOpened'),
   batch: z.number().int().positive(),
   /** The sheet as it stood: a later file never touches a running batch. */
-  sheet: Sheet,
+  sheet: FrozenSheet,
   plannedGrams: Grams,
   place: z.string(),
   /** What the mixing vessel holds. */

@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { components } from '../commands.ts';
-import { Sheet } from '../products/sheet.ts';
+import { FrozenSheet } from '../products/frozen-sheet.ts';
 import { Grams, Litres } from '../unit-schemas.ts';
 
 export const Component = z.enum(components);
@@ -17,7 +17,7 @@ export const CanOpened = z.object({
   can: z.number().int().positive(),
   component: Component,
   /** The sheet as it stood. */
-  sheet: Sheet,
+  sheet: FrozenSheet,
   lot: z.string(),
   grams: Grams,
   /** Brimful, by its label. */

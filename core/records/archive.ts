@@ -15,6 +15,9 @@ export interface RecordRow {
   readonly request: string;
   readonly said_with: string;
   readonly body: string;
+  readonly edition: number;
+  readonly shape: number;
+  readonly seal: string;
   readonly previous_hash: string;
   readonly hash: string;
 }

@@ -2,7 +2,7 @@
 // link to the one before it, the numbers without a gap, and the hashes that were given out.
 
 import { z } from 'zod';
-import { firstHash, hashOf } from '../history.ts';
+import { firstHash, hashOf, sealNames } from '../seal-sums.ts';
 import { type EpochMs, epochMs } from '../units.ts';
 import type { RecordRow } from './archive.ts';
 
@@ -111,7 +111,8 @@ export function hashOfRow(crew: string, row: RecordRow): string | undefined {
   const alsoUnder = parsed(row.also_under);
   const saidWith = parsed(row.said_with);
   const body = parsed(row.body);
-  if (alsoUnder === undefined || saidWith === undefined || body === undefined) return undefined;
+  const seal = sealNames.find((name) => name === row.seal);
+  if (alsoUnder === undefined || saidWith === undefined || body === undefined || seal === undefined) return undefined;
   const sealed: unknown = {
     crew,
     seq: row.seq,
@@ -124,6 +125,9 @@ export function hashOfRow(crew: string, row: RecordRow): string | undefined {
     request: row.request,
     saidWith,
     body,
+    edition: row.edition,
+    shape: row.shape,
+    seal,
     previousHash: row.previous_hash,
   };
   return hashOf(sealed as Parameters<typeof hashOf>[0]);

@@ -85,20 +85,24 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
         celsius: serving.celsius ?? fact.air?.celsius,
         relativeHumidityPercent: serving.relativeHumidityPercent ?? fact.air?.relativeHumidityPercent,
       };
-      return objectionsTo(mixRules, { sheet: fact.sheet, grams: fact.plannedGrams, limitMinutes, ...read });
+      return objectionsTo(
+        mixRules,
+        { sheet: fact.sheet, grams: fact.plannedGrams, limitMinutes, ...read },
+        entry.edition,
+      );
     }
     case 'PartsWeighed':
     case 'PartWeighed':
     case 'PartAdded':
       return againstWeighing(shop, batch, situation.batch, entry);
     case 'MixCaught':
-      return objectionsTo(catchRules, situation);
+      return objectionsTo(catchRules, situation, entry.edition);
     case 'StirrerStarted':
-      return objectionsTo(stirRules, situation);
+      return objectionsTo(stirRules, situation, entry.edition);
     case 'StirrerStopped':
-      return objectionsTo(stopRules, situation);
+      return objectionsTo(stopRules, situation, entry.edition);
     case 'MixFiltered':
-      return objectionsTo(filterRules, situation);
+      return objectionsTo(filterRules, situation, entry.edition);
     default:
       return [];
   }
@@ -114,25 +118,33 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
     const read = coatClimate(shop, batch.place, found, at);
     const air = airLog(shop, batch.place);
     return [
-      ...objectionsTo(coatFromBatchRules, { batch: batchBefore(batch, entry), air, at, method: fact.method }),
+      ...objectionsTo(
+        coatFromBatchRules,
+        { batch: batchBefore(batch, entry), air, at, method: fact.method },
+        entry.edition,
+      ),
       ...againstCoatUnderBrief(shop, entry),
-      ...objectionsTo(coatOnPartRules, { ...read, part: found, sheet: batch.sheet, air, at, method, pass }),
+      ...objectionsTo(
+        coatOnPartRules,
+        { ...read, part: found, sheet: batch.sheet, air, at, method, pass },
+        entry.edition,
+      ),
     ];
   }
   const batch = batchOf(shop, found);
   const situation: PartCase = { part: found, sheet: batch?.sheet, air: airLog(shop, batch?.place), at };
   switch (fact.type) {
     case 'FilmDry':
-      return objectionsTo(dryRules, situation);
+      return objectionsTo(dryRules, situation, entry.edition);
     case 'CureStarted': {
       const set = fact.setCelsius === undefined ? {} : { setCelsius: fact.setCelsius };
       const way = fact.way === 'oven' ? { kind: 'oven' as const, ...set } : { kind: 'room' as const };
-      return objectionsTo(cureRules, { ...situation, way });
+      return objectionsTo(cureRules, { ...situation, way }, entry.edition);
     }
     case 'CureEnded':
-      return objectionsTo(outRules, situation);
+      return objectionsTo(outRules, situation, entry.edition);
     case 'PartReleased':
-      return objectionsTo(releaseRules, situation);
+      return objectionsTo(releaseRules, situation, entry.edition);
     default:
       return [];
   }

@@ -21,17 +21,21 @@ export function againstCan(shop: Shop, can: Can, entry: Entry): readonly Objecti
   switch (fact.type) {
     case 'CanOpened': {
       const { sheet, component, lot, expires, handling } = fact;
-      return objectionsTo(openRules, {
-        sheet,
-        component,
-        lot,
-        expires,
-        handling,
-        onDate: localDay(shop.crew.zone, at),
-      });
+      return objectionsTo(
+        openRules,
+        {
+          sheet,
+          component,
+          lot,
+          expires,
+          handling,
+          onDate: localDay(shop.crew.zone, at),
+        },
+        entry.edition,
+      );
     }
     case 'CanChecked':
-      return objectionsTo(checkRules, { can, role: fact.role });
+      return objectionsTo(checkRules, { can, role: fact.role }, entry.edition);
     default:
       return [];
   }
@@ -54,18 +58,18 @@ export function againstWeighing(shop: Shop, batch: Batch, before: Batch, entry: 
   switch (fact.type) {
     case 'PartsWeighed':
       return [
-        ...objectionsTo(weighRules, situation(['part-a', 'part-b'], fact.fromCans)),
+        ...objectionsTo(weighRules, situation(['part-a', 'part-b'], fact.fromCans), entry.edition),
         ...ratioOut(batch, before, entry),
       ];
     case 'PartWeighed':
       return [
-        ...objectionsTo(weighRules, situation([fact.component], fact.fromCans)),
+        ...objectionsTo(weighRules, situation([fact.component], fact.fromCans), entry.edition),
         ...ratioOut(batch, before, entry),
       ];
     case 'PartAdded': {
       const { component, grams } = fact;
       const added = { ...situation([component], fact.fromCans), component, grams };
-      return [...objectionsTo(addRules, added), ...ratioOut(batch, before, entry)];
+      return [...objectionsTo(addRules, added, entry.edition), ...ratioOut(batch, before, entry)];
     }
     default:
       return [];

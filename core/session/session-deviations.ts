@@ -13,9 +13,13 @@ export function againstSession(shop: Shop, session: Session, entry: Entry): read
   const before = sessionBefore(session, entry);
   switch (entry.fact.type) {
     case 'SprayStarted':
-      return objectionsTo(sprayRules, sprayCase(shop, before, entry.happenedAt, { place: entry.fact.place }));
+      return objectionsTo(
+        sprayRules,
+        sprayCase(shop, before, entry.happenedAt, { place: entry.fact.place }),
+        entry.edition,
+      );
     case 'SessionClosed':
-      return objectionsTo(closeRules, { session: before });
+      return objectionsTo(closeRules, { session: before }, entry.edition);
     default:
       return [];
   }
@@ -31,7 +35,11 @@ export function againstCoatUnderBrief(shop: Shop, entry: Entry): readonly Object
   if (stream !== undefined && session === undefined) return [];
   const spray =
     session === undefined ? undefined : sprayCase(shop, sessionBefore(session, entry), at, { batch: fact.batch });
-  return objectionsTo(coatUnderBriefRules, { method: fact.method, settings: shop.crew.spray, at, spray });
+  return objectionsTo(
+    coatUnderBriefRules,
+    { method: fact.method, settings: shop.crew.spray, at, spray },
+    entry.edition,
+  );
 }
 
 function sessionBefore(session: Session, entry: Entry): Session {

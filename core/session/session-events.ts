@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { solvents } from '../calc/solvents.ts';
-import { Sheet } from '../products/sheet.ts';
+import { FrozenSheet } from '../products/frozen-sheet.ts';
 import { EpochMs, Grams, Litres, MetresPerSecond, Minutes } from '../unit-schemas.ts';
 import { gears, whereabouts } from './session-commands.ts';
 
@@ -14,7 +14,7 @@ export const SessionBriefed = z.object({
   type: z.literal('SessionBriefed'),
   session: z.number().int().positive(),
   /** The sheet as it stood. */
-  sheet: Sheet,
+  sheet: FrozenSheet,
   place: z.string(),
   batch: z.number().int().positive().optional(),
   sprayers: people,

@@ -1,9 +1,12 @@
 // An envelope as a row, and back. Bodies are parsed at this edge: a row that does not fit says which and why.
 
 import { z } from 'zod';
+import { inShapeOfToday } from '../event-shapes.ts';
 import { type Envelope, EventBody } from '../history.ts';
 import type { CrewId, StreamId } from '../ids.ts';
 import type { RecordRow } from '../records/archive.ts';
+import { editions } from '../rule-editions.ts';
+import { sealNames } from '../seal-sums.ts';
 import { epochMs } from '../units.ts';
 
 /** As it lies in the table: the record's row with its crew. */
@@ -23,18 +26,23 @@ export function rowOf(envelope: Envelope): EventRow {
     request: envelope.request,
     said_with: JSON.stringify(envelope.saidWith),
     body: JSON.stringify(envelope.body),
+    edition: envelope.edition,
+    shape: envelope.shape,
+    seal: envelope.seal,
     previous_hash: envelope.previousHash,
     hash: envelope.hash,
   };
 }
 
 const SaidWithRow = z.object({ despite: z.array(z.string()), permitted: z.string().optional() });
+const EditionRow = z.literal(editions);
+const SealRow = z.enum(sealNames);
 const Streams = z.array(
   z.templateLiteral([z.enum(['batch', 'part', 'can', 'place', 'session', 'crew']), '/', z.string()]),
 );
 
 export function envelopeOf(row: EventRow): Envelope {
-  const body = EventBody.safeParse(JSON.parse(row.body));
+  const body = EventBody.safeParse(inShapeOfToday(JSON.parse(row.body), row.shape));
   if (!body.success) {
     throw new Error(`event ${row.seq} (${row.stream}, version ${row.version}) of type ${row.type} does not parse`, {
       cause: body.error,
@@ -53,6 +61,9 @@ export function envelopeOf(row: EventRow): Envelope {
     request: row.request,
     saidWith: permitted === undefined ? { despite } : { despite, permitted },
     body: body.data,
+    edition: EditionRow.parse(row.edition),
+    shape: row.shape,
+    seal: SealRow.parse(row.seal),
     previousHash: row.previous_hash,
     hash: row.hash,
   };

@@ -116,12 +116,22 @@ const steps: readonly string[] = [
   update post set shown = '' where open = 0;
   create index post_open on post (crew) where open = 1;
   `,
+  // By which rules an event was judged, in which shape its body was written, by which sum its hash was made. What is older
+  // than these columns has the first of each.
+  `
+  alter table event add column edition integer not null default 1;
+  alter table event add column shape integer not null default 1;
+  alter table event add column seal text not null default 'sha256/1';
+  `,
 ];
 
 export function migrate(database: Database): void {
   const done = Number(database.pragma('user_version', { simple: true }));
   if (done > steps.length) {
-    throw new Error(`the data is of version ${done}, this program knows up to ${steps.length}: use a newer one`);
+    throw new Error(
+      `a newer Batchbell has written here (tables of version ${done}; this one knows up to ${steps.length}): ` +
+        'start that one, or this one on a copy from before. Nothing was changed.',
+    );
   }
   const apply = database.transaction((sql: string, version: number) => {
     database.exec(sql);

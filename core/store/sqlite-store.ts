@@ -2,9 +2,10 @@
 // counts the rows for SQLite: left to guess, it would read through a whole crew's record, so `indexed by` and the order
 // of a `cross join` say which way to go.
 
-import { firstHash, notActs } from '../history.ts';
+import { notActs } from '../history.ts';
 import type { CrewId, StreamId } from '../ids.ts';
 import type { Change, Store } from '../ports.ts';
+import { firstHash } from '../seal-sums.ts';
 import { epochMs } from '../units.ts';
 import { openDatabase } from './database.ts';
 import { type EventRow, envelopeOf, rowOf } from './event-rows.ts';
@@ -57,8 +58,10 @@ export function openSqliteStore(file: string): Store {
     .prepare<[string, string], string>('select text from answer where crew = ? and request = ?')
     .pluck();
   const addEvent = database.prepare<[EventRow]>(`
-    insert into event values (:crew, :seq, :stream, :version, :also_under, :type, :happened_at, :recorded_at, :by_person,
-      :request, :said_with, :body, :previous_hash, :hash)`);
+    insert into event (crew, seq, stream, version, also_under, type, happened_at, recorded_at, by_person, request, said_with,
+      body, previous_hash, hash, edition, shape, seal)
+    values (:crew, :seq, :stream, :version, :also_under, :type, :happened_at, :recorded_at, :by_person, :request, :said_with,
+      :body, :previous_hash, :hash, :edition, :shape, :seal)`);
   const fileEvent = database.prepare<[string, string, number]>('insert into filed values (?, ?, ?)');
   const addLive = database.prepare<[string, string]>('insert or ignore into live values (?, ?)');
   const removeLive = database.prepare<[string, string]>('delete from live where crew = ? and stream = ?');

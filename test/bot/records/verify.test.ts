@@ -3,7 +3,7 @@
 
 import { copyFileSync } from 'node:fs';
 import { afterEach, expect, it, vi } from 'vitest';
-import { hashOf } from '../../../core/history.ts';
+import { hashOf } from '../../../core/seal-sums.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { givenTheMorning, openRecordsShop, type RecordsShop } from './records-shop.ts';
 
@@ -101,4 +101,16 @@ it('given a copy taken while in use, then it is the same record, starts by itsel
 it('given somebody of the crew, then a copy of the whole record is not theirs to take', async () => {
   shop = await givenTheMorning();
   expect((await shop.say('12:00 @kari: backup friday.sqlite')).card.tone).toBe('stop');
+});
+
+it('given the edition, the shape or the sum of an event changed in the file, then verify names the event', async () => {
+  for (const change of [`edition = 7`, `shape = 7`, `seal = 'sha256/1'`, `seal = 'of another'`]) {
+    shop = await givenTheMorning();
+    shop.tamper(`update event set ${change} where seq = 3`);
+    const { card } = await shop.say('12:00 verify');
+    expect(card.tone, change).toBe('stop');
+    expect(card.lines.join('\n'), change).toMatch(/Event 3 .* was changed/);
+    shop.close();
+    shop = undefined;
+  }
 });

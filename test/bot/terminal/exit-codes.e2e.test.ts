@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { expect, test } from 'vitest';
+import { openDatabase } from '../../../core/store/database.ts';
 import { chat, file, folder, repliesIn } from './chat.ts';
 
 test('0: done, objections and misreads included', async () => {
@@ -95,6 +96,7 @@ test.each([
     expect(code).toBe(3);
     expect(out).toBe('');
     expect(err).toContain('store-not-opened');
+    expect(err).toMatch(/^batchbell: /m);
   },
   20_000,
 );
@@ -142,3 +144,14 @@ test('3 at the end: a disk that fills up midway; what was recorded stays, the re
   database.close();
   expect(inRecord).toBe(acts.length - failed.length);
 }, 30_000);
+
+test('3: a record that a newer program has written is said in plain words, and left as it is', async () => {
+  const data = folder();
+  const record = openDatabase(join(data, 'batchbell.sqlite'));
+  record.pragma('user_version = 1000');
+  record.close();
+  const { code, out, err } = await chat(['air 24C 48%'], { flags: ['--data', data] });
+  expect(code).toBe(3);
+  expect(out).toBe('');
+  expect(err).toMatch(/^batchbell: .*a newer Batchbell has written here .*Nothing was changed\.$/m);
+}, 20_000);

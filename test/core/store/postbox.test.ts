@@ -51,7 +51,8 @@ describe('messages that were posted', () => {
     const file = join(folder, 'shop.sqlite');
     openSqlitePostbox(file).close();
     const before = openDatabase(file);
-    before.exec('drop index post_open; pragma user_version = 4');
+    before.exec(`drop index post_open; alter table event drop column edition; alter table event drop column shape;
+      alter table event drop column seal; pragma user_version = 4`);
     before
       .prepare("insert into post values ('T1', 'C1', '1.2', 'crew', 'batch/1', 'said', '1.1', 1, 'words', ?)")
       .run(0);

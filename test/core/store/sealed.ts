@@ -1,9 +1,12 @@
 // Events sealed by hand and the changes that carry them, so that a store is tested without the code that decides.
 
-import { type Envelope, type EventBody, hashOf, type notActs } from '../../../core/history.ts';
+import { shapeOf } from '../../../core/event-shapes.ts';
+import type { Envelope, EventBody, notActs } from '../../../core/history.ts';
 import type { StreamId } from '../../../core/ids.ts';
 import type { Change, Head } from '../../../core/ports.ts';
 import { numberedKey, type PlannedReminder } from '../../../core/reminders/wish.ts';
+import { editionOfToday } from '../../../core/rule-editions.ts';
+import { hashOf, sealOfToday } from '../../../core/seal-sums.ts';
 import { celsius, type EpochMs, epochMs } from '../../../core/units.ts';
 
 /** 2 March 2026 in UTC, `at('09:40')` or `at('09:40:30')`. */
@@ -49,6 +52,9 @@ export function sealed(head: Head, events: readonly Sealing[]): readonly Envelop
       ...{ crew: event.crew ?? 'crew', seq: head.seq + 1 + i, stream, version: event.version ?? i + 1, alsoUnder },
       ...{ happenedAt: event.happenedAt ?? recordedAt, recordedAt, by: event.by ?? 'kari' },
       ...{ request: event.request ?? `r${head.seq + 1 + i}`, saidWith: { despite: [] }, body: event.body ?? airRead },
+      edition: editionOfToday,
+      shape: shapeOf(event.body ?? airRead),
+      seal: sealOfToday,
       previousHash,
     };
     const envelope = { ...unsealed, hash: hashOf(unsealed) };

@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { firstHash } from '../../../core/history.ts';
 import type { Store } from '../../../core/ports.ts';
+import { firstHash } from '../../../core/seal-sums.ts';
 import { lockData } from '../../../core/store/data-lock.ts';
 import { openDatabase } from '../../../core/store/database.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
@@ -72,7 +72,8 @@ describe('SQLite alone', () => {
   });
 
   test('an event cannot be put in place of another, nor after a gap', () => {
-    const rest = 'also_under, type, happened_at, recorded_at, by_person, request, said_with, body, previous_hash, hash';
+    const rest =
+      'also_under, type, happened_at, recorded_at, by_person, request, said_with, body, previous_hash, hash, edition, shape, seal';
     for (const [way, place] of [
       ['insert', "1, 'batch/9', 1"],
       ['insert or replace', "1, 'batch/9', 1"],
@@ -96,7 +97,7 @@ describe('SQLite alone', () => {
 
   test('a file of a newer program is left alone', () => {
     shell.pragma('user_version = 1000');
-    expect(() => openSqliteStore(file)).toThrow('use a newer one');
+    expect(() => openSqliteStore(file)).toThrow('a newer Batchbell has written here');
     expect(shell.pragma('user_version', { simple: true })).toBe(1000);
   });
 
@@ -107,7 +108,7 @@ describe('SQLite alone', () => {
 
   test('an event whose body this program cannot read says which it is', async () => {
     const columns = "crew, 2, stream, 2, also_under, 'Sung', happened_at, recorded_at, by_person, request, said_with";
-    shell.exec(`insert into event select ${columns}, '{"type":"Sung"}', hash, 'x' from event`);
+    shell.exec(`insert into event select ${columns}, '{"type":"Sung"}', hash, 'x', edition, shape, seal from event`);
     await expect(store.eventsAfter('crew', 1)).rejects.toThrow('event 2 (batch/1, version 2) of type Sung');
   });
 

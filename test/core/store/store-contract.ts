@@ -2,8 +2,8 @@
 // plan, and no bell is held by two.
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { firstHash } from '../../../core/history.ts';
 import type { Store } from '../../../core/ports.ts';
+import { firstHash } from '../../../core/seal-sums.ts';
 import { epochMs } from '../../../core/units.ts';
 import { at, bell, changeOf, ofTheBot, planOf, sealed } from './sealed.ts';
 

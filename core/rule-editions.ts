@@ -1,0 +1,15 @@
+// Editions of the rules. An act is judged by the rules of its own day: each event carries the edition that judged it, each
+// rule says since which edition it holds, and an older act is never asked about by a newer rule. So nothing is reopened,
+// held, rung or marked because the program was renewed.
+
+/** 1: the rules up to the end of November 2026. A later rule raises the last number and names it in its `since`. */
+export const editions = [1] as const;
+export type Edition = (typeof editions)[number];
+
+/** By which an act is judged now. */
+export const editionOfToday: Edition = 1;
+
+/** Whether a rule holds for an act judged by `edition`. */
+export function holdsIn(rule: { readonly since?: Edition }, edition: Edition): boolean {
+  return (rule.since ?? 1) <= edition;
+}
