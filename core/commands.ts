@@ -3,6 +3,7 @@
 
 import type { Setting } from './crew/crew-commands.ts';
 import type { BatchNumber, CanNumber, PartName, PersonName, PlaceName, SheetId } from './ids.ts';
+import type { Method } from './methods.ts';
 import type { RecordQuestion } from './records/record-questions.ts';
 import type { SessionCommand, VapourAsked, Work } from './session/session-commands.ts';
 import type {
@@ -17,9 +18,6 @@ import type {
   Percent,
   SquareMetres,
 } from './units.ts';
-
-export const methods = ['flow', 'dip', 'brush', 'roller', 'spray'] as const;
-export type Method = (typeof methods)[number];
 
 export const components = ['part-a', 'part-b'] as const;
 export type Component = (typeof components)[number];

@@ -4,9 +4,9 @@
 import type { Breach } from './calc/climate-window.ts';
 import type { NoFigure } from './calc/dose.ts';
 import type { MaterialObjection, MaterialUnclear } from './can/can-objections.ts';
-import type { Method } from './commands.ts';
 import type { CrewUnclear } from './crew/crew-unclear.ts';
 import type { BatchNumber, PartName, SheetId } from './ids.ts';
+import type { Method } from './methods.ts';
 import type { HoldingCode } from './part/holding.ts';
 import type { FilmObjection, LoadUnclear } from './part/part-objections.ts';
 import type { SheetFault } from './products/sheet.ts';

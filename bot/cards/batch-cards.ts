@@ -6,6 +6,7 @@ import { isRatioWithin } from '../../core/batch/batch-rules.ts';
 import { ratioError, splitMass } from '../../core/calc/mixing.ts';
 import { potLifeFactor } from '../../core/calc/pot-mass.ts';
 import { isRefused } from '../../core/calc/refusal.ts';
+import { methodRows } from '../../core/methods.ts';
 import { airServing } from '../../core/place/place.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
 import { airLog } from '../../core/shop.ts';
@@ -92,11 +93,12 @@ function useTaps(t: Telling, batch: Batch): readonly CardAction[] {
 /** What a flow coat drains is caught and filtered; an open pot is covered. */
 function lidAndCatchTaps(t: Telling, batch: Batch): readonly CardAction[] {
   const n = batch.number;
-  const flowed = batch.coats.at(-1)?.method === 'flow';
+  const coat = batch.coats.at(-1);
+  const drains = coat !== undefined && methodRows[coat.method].drains;
   const toFilter = batch.caught.some(({ filteredAt }) => filteredAt === undefined);
   const open = batch.uncovered.length > 0 && batch.uncovered.at(-1)?.to === undefined;
   return [
-    ...(toFilter ? [tap(t, 'filter', `filter ${n}`)] : flowed ? [tap(t, 'catch', `catch ${n} {caught}g`)] : []),
+    ...(toFilter ? [tap(t, 'filter', `filter ${n}`)] : drains ? [tap(t, 'catch', `catch ${n} {caught}g`)] : []),
     ...(open ? [tap(t, 'cover', `cover ${n}`)] : []),
   ];
 }

@@ -1,5 +1,6 @@
 // A part's answers: noted, coated, dry, curing, read, out, released or held.
 
+import { methodRows } from '../../core/methods.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { cureClock, flashTimes, openUntil, recoatTimes } from '../../core/part/part-clocks.ts';
 import { batchOf } from '../../core/part/part-decide.ts';
@@ -20,8 +21,7 @@ export function partTaps(t: Telling, part: Part): readonly CardAction[] {
     case 'flashing': {
       const open = openUntilOf(t, part);
       const again = tap(t, 'touch-up', `coat ${name} ${phase.coat.batch} ${phase.coat.method} touch-up`);
-      // Dip once: no second pass of it.
-      const touches = open !== undefined && t.now <= open && phase.coat.method !== 'dip';
+      const touches = open !== undefined && t.now <= open && !methodRows[phase.coat.method].once;
       return [tap(t, 'dry', `dry ${name}`), ...(touches ? [again] : []), tap(t, 'wet', `wet ${name} {wet-films}um`)];
     }
     case 'dry': {
@@ -100,7 +100,7 @@ export function coatedCard(t: Telling, part: Part, isNew: boolean): Card {
     replies.flashing,
     ...(isNew ? [replies.newPart(part.name)] : []),
     ...surfaceOfCoat(t, part),
-    parts.tips[coat.method],
+    t.words.names.methodTip(coat.method),
   ];
   const title =
     coat.passes > 1

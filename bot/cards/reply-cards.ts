@@ -6,6 +6,7 @@ import { peopleWithRole, personIn } from '../../core/crew/crew.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
 import { type Entry, isLate } from '../../core/history.ts';
 import { defaultPlace, nameIn, numberIn, type StreamId } from '../../core/ids.ts';
+import { methodRows } from '../../core/methods.ts';
 import type { Part } from '../../core/part/part.ts';
 import { deviationsIn, newDeviations } from '../../core/records/deviations.ts';
 import { rewrites } from '../../core/records/holds-that-follow.ts';
@@ -44,8 +45,9 @@ export function recordedCard(t: Telling, request: Request, outcome: Recorded): C
 function ownHazards(t: Telling, { command, at }: Request): Card['hazards'] {
   if (!briefsAt(t.shop.crew.spray, at)) return [];
   if (command.verb === 'mix') return workHazards(t, 'mix');
-  if (command.verb !== 'coat' || command.method === 'spray') return [];
-  return workHazards(t, command.method === 'flow' || command.method === 'dip' ? command.method : 'wipe');
+  if (command.verb !== 'coat') return [];
+  const { atomised, hazards } = methodRows[command.method];
+  return atomised ? [] : workHazards(t, hazards);
 }
 
 function cardFor(t: Telling, request: Request, outcome: Recorded): Card {

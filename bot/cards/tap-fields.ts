@@ -1,7 +1,7 @@
 // What a tap asks for before it can be said: the fields that stand in braces in its line, and the line once they are
 // filled in. For any front end that can show a small form.
 
-import { methods } from '../../core/commands.ts';
+import { methods } from '../../core/methods.ts';
 import { unitsBySpelling } from '../language/typed/units-typed.ts';
 import type { Words } from '../language/words/languages.ts';
 import { factUnits } from './fact-ids.ts';

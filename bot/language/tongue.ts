@@ -1,9 +1,11 @@
 // Lines that are offered in the language in which the line was typed: `curar impulsor-7` is not completed with `oven`.
 
+import { methods } from '../../core/methods.ts';
 import { isSpanishWord, withoutAccents } from './typed/spanish-words.ts';
 import { tokenize } from './typed/tokens.ts';
 import type { VerbNamed } from './verbs-typed.ts';
 import { spanishVocabulary } from './vocabulary-spanish.ts';
+import { spanishMethods } from './words/spanish-methods.ts';
 
 const spanishVerbs: ReadonlySet<string> = new Set(
   Object.values(spanishVocabulary).flatMap(({ words }) => words.map(withoutAccents)),
@@ -11,11 +13,7 @@ const spanishVerbs: ReadonlySet<string> = new Set(
 
 /** What the readers add to a line that lacks something. */
 const inSpanish: Readonly<Record<string, string>> = {
-  flow: 'vertido',
-  dip: 'inmersión',
-  brush: 'brocha',
-  roller: 'rodillo',
-  spray: 'pistola',
+  ...Object.fromEntries(methods.map((method) => [method, spanishMethods[method].name])),
   oven: 'horno',
   room: 'sala',
   out: 'fuera',

@@ -1,17 +1,10 @@
 // Words that are not verbs but mean something: methods, metals, places, and those that only round a sentence off.
 
-import { type Method, methods } from '../../core/commands.ts';
-
-const methodForms: Readonly<Record<Method, string>> = {
-  flow: 'flow flowed flowing flowcoat flow-coat flowcoated pour poured',
-  dip: 'dip dipped dipping',
-  brush: 'brush brushed brushing',
-  roller: 'roller roll rolled rolling',
-  spray: 'spray sprayed spraying hvlp',
-};
+import { type Method, methods } from '../../core/methods.ts';
+import { englishMethods } from './words/english-methods.ts';
 
 export const methodsByWord: ReadonlyMap<string, Method> = new Map(
-  methods.flatMap((method) => methodForms[method].split(' ').map((word) => [word, method] as const)),
+  methods.flatMap((method) => englishMethods[method].typed.split(' ').map((word) => [word, method] as const)),
 );
 
 /** Dropped wherever nothing takes them. */

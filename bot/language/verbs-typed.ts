@@ -1,6 +1,6 @@
 // From the first word or two of a line to its row in the vocabulary. A method stands for the coat it makes.
 
-import type { Method } from '../../core/commands.ts';
+import type { Method } from '../../core/methods.ts';
 import { methodsByWord } from './trade-words.ts';
 import { spanishMethodWords, withoutAccents } from './typed/spanish-words.ts';
 import type { Token, Word } from './typed/tokens.ts';

@@ -7,6 +7,7 @@ import { type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody, NewEvent, SaidWith } from '../history.ts';
 import type { BatchNumber } from '../ids.ts';
 import { batchStream, defaultPlace, placeStream } from '../ids.ts';
+import { methodRows } from '../methods.ts';
 import { airServing } from '../place/place.ts';
 import { mixRatio, type Sheet } from '../products/sheet.ts';
 import { judge, type Rule } from '../rules.ts';
@@ -106,7 +107,9 @@ export function decidePotAct(shop: Shop, said: Said<CommandOf<BatchVerb>>): Deci
       return onBatch(shop, said, waiting, filterRules, { type: 'MixFiltered' });
     }
     case 'catch': {
-      const flowed = findBatch(shop, command.batch, ({ coats }) => coats.some(({ method }) => method === 'flow'));
+      const flowed = findBatch(shop, command.batch, ({ coats }) =>
+        coats.some(({ method }) => methodRows[method].drains),
+      );
       return onBatch(shop, said, flowed, catchRules, { type: 'MixCaught', grams: command.grams });
     }
     case 'uncover': {

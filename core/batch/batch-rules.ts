@@ -3,7 +3,7 @@
 import type { TemperatureLog } from '../calc/clock.ts';
 import { ratioError } from '../calc/mixing.ts';
 import { isRefused } from '../calc/refusal.ts';
-import type { Method } from '../commands.ts';
+import type { Method } from '../methods.ts';
 import { mixRatio, type Sheet } from '../products/sheet.ts';
 import { type AirRead, airObjection } from '../products/sheet-air.ts';
 import { hadHappened, type Rule } from '../rules.ts';

@@ -8,12 +8,13 @@ import { splitFill } from '../calc/mixing.ts';
 import { mostWorthMixing } from '../calc/pot-reach.ts';
 import { slowest } from '../calc/rate-law.ts';
 import { isRefused } from '../calc/refusal.ts';
-import { type ApplicationMethod, transferEfficiencies, transferEfficiencyOf } from '../calc/transfer-efficiency.ts';
+import { transferEfficiencies, transferEfficiencyOf } from '../calc/transfer-efficiency.ts';
 import { leftGrams } from '../can/can.ts';
 import { gasState } from '../can/can-stock.ts';
-import { type Component, components, type Method, type PlanAsked } from '../commands.ts';
+import { type Component, components, type PlanAsked } from '../commands.ts';
 import { localDay } from '../crew/local-day.ts';
 import { defaultPlace, type PartName, type SheetId } from '../ids.ts';
+import { type Method, methodRows } from '../methods.ts';
 import { airAt } from '../place/place.ts';
 import { mixRatio, rateLaw, type Sheet, type SheetFault } from '../products/sheet.ts';
 import { liveCans, type Shop } from '../shop.ts';
@@ -78,15 +79,6 @@ export type NoPlan =
   | { readonly kind: 'no-time-left'; readonly sheet: Sheet }
   | { readonly kind: 'too-much' };
 
-/** By which figure of transfer a method is planned: spray is high volume at low pressure, as the trade's sheets have it. */
-const applications: Readonly<Record<Method, ApplicationMethod>> = {
-  flow: 'flow',
-  dip: 'dip',
-  brush: 'brush-or-roller',
-  roller: 'brush-or-roller',
-  spray: 'hvlp',
-};
-
 export function planCoating(shop: Shop, asked: PlanAsked, now: EpochMs): CoatingPlan | NoPlan {
   const sheetId = asked.sheet ?? shop.crew.defaultSheet;
   const found = shop.shelf.get(sheetId);
@@ -100,7 +92,7 @@ export function planCoating(shop: Shop, asked: PlanAsked, now: EpochMs): Coating
   if (densities === undefined) return { kind: 'no-densities', sheet };
   const { volumeSolidsPercent, lowestDryMicrometres, highestDryMicrometres } = sheet.film;
   const dryFilm = asked.dryFilmMicrometres ?? highestDryMicrometres;
-  const application = applications[asked.method];
+  const { transfer: application, atomised } = methodRows[asked.method];
   const efficiency = transferEfficiencyOf(application);
   const gear = sheet.gearLosses;
   const need = coatingNeed(
@@ -110,9 +102,9 @@ export function planCoating(shop: Shop, asked: PlanAsked, now: EpochMs): Coating
     {
       transferEfficiency: efficiency,
       profileLitresPerSquareMetre: 0,
-      // A dip has neither hose nor gun; what its filter keeps it keeps.
-      hoseLitres: isSprayed(asked.method) ? (gear?.hoseLitres ?? litres(0)) : litres(0),
-      gunLitres: isSprayed(asked.method) ? (gear?.gunLitres ?? litres(0)) : litres(0),
+      // What is not sprayed needs neither hose nor gun; what its filter keeps it keeps.
+      hoseLitres: atomised ? (gear?.hoseLitres ?? litres(0)) : litres(0),
+      gunLitres: atomised ? (gear?.gunLitres ?? litres(0)) : litres(0),
       filterLitres: gear?.filterLitres ?? litres(0),
     },
   );
@@ -148,8 +140,6 @@ export function planCoating(shop: Shop, asked: PlanAsked, now: EpochMs): Coating
     stock: stockFor(shop, sheet, { partAGrams, partBGrams }, now),
   };
 }
-
-const isSprayed = (method: Method): boolean => method === 'spray';
 
 /** More pots than that from one line is a slip. */
 const mostBatches = 50;

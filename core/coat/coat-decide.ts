@@ -7,6 +7,7 @@ import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { NewEvent } from '../history.ts';
 import { batchStream, partStream, sessionStream } from '../ids.ts';
+import { methodRows } from '../methods.ts';
 import { holdAfter } from '../part/holding.ts';
 import { nearNames } from '../part/near-names.ts';
 import { partAsOf } from '../part/part-decide.ts';
@@ -32,7 +33,7 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
   const { sheet } = batch;
   const found = batchAsOf(batch, said.at);
   const air = airLog(shop, batch.place);
-  const session = method === 'spray' ? sessionForCoat(shop, batch.number, said.at) : undefined;
+  const session = methodRows[method].atomised ? sessionForCoat(shop, batch.number, said.at) : undefined;
   const spray = session && sprayCase(shop, session, said.at, { batch: batch.number });
   const under = session === undefined ? [] : [sessionStream(session.number)];
   const cases = parts.map((name) => {

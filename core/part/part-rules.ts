@@ -1,6 +1,7 @@
 // What a part allows when. Each case holds the part as it was before the act.
 
-import type { CureWay, Method } from '../commands.ts';
+import type { CureWay } from '../commands.ts';
+import { type Method, methodRows } from '../methods.ts';
 import type { AirLog } from '../place/place.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { type AirRead, airObjection } from '../products/sheet-air.ts';
@@ -85,7 +86,7 @@ export const coatOnPartRules: readonly Rule<CoatCase>[] = [
       const coatedAt = lastCoatAt(part);
       // A sheet with a recoat window speaks for a second coat by itself; not for a second dip in the first.
       const once = pass !== undefined || sheet.recoat.rule === 'forbidden';
-      return method === 'dip' && once && coatedAt !== undefined ? { code: 'dip-once', coatedAt } : undefined;
+      return methodRows[method].once && once && coatedAt !== undefined ? { code: 'dip-once', coatedAt } : undefined;
     },
   },
   {

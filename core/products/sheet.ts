@@ -5,6 +5,7 @@
 import { z } from 'zod';
 import type { MixRatio } from '../calc/mixing.ts';
 import type { RateLaw } from '../calc/rate-law.ts';
+import { methods } from '../methods.ts';
 import * as units from '../units.ts';
 import { above0, celsius, Duration, minutes, percent, range, source } from './sheet-duration.ts';
 import { Blanket, ByMass, Film, GearLosses, LeftOver, PreStir, Repair } from './sheet-material.ts';
@@ -78,7 +79,7 @@ export const Sheet = z.strictObject({
   spray: Spray.optional(),
   flush: Flush.optional(),
   filter: z.strictObject({ micrometres: above0.transform((value) => units.micrometres(value)), source }).optional(),
-  methods: z.array(z.enum(['flow', 'dip', 'brush', 'roller', 'spray'])).min(1),
+  methods: z.array(z.enum(methods)).min(1),
   /** How long prepared steel may wait for its first coat. */
   surfaceLife: Duration.optional(),
   /** How long a wet film takes another pass of the same coat. */

@@ -1,9 +1,9 @@
 // The day as the record has it: figures only, from a shop in which the day's streams are loaded.
 
 import { DateTime } from 'luxon';
-import { type Method, methods } from '../commands.ts';
 import { type Correction, type Entry, isAct } from '../history.ts';
 import type { PartName } from '../ids.ts';
+import { type Method, methods } from '../methods.ts';
 import { phaseOfPart } from '../part/part.ts';
 import { cureDueAt } from '../part/part-clocks.ts';
 import { batchOf } from '../part/part-decide.ts';

@@ -4,8 +4,8 @@
 import { DateTime } from 'luxon';
 import type { Batch } from '../batch/batch.ts';
 import { leastFaceVelocity } from '../calc/booth.ts';
-import type { Method } from '../commands.ts';
 import type { PlaceName } from '../ids.ts';
+import { type Method, methodRows } from '../methods.ts';
 import { hadHappened, type Rule } from '../rules.ts';
 import {
   type CubicMetresPerHour,
@@ -192,7 +192,7 @@ const noBrief: Rule<CoatUnderBriefCase> = {
   source: 'employer',
   liftedBy: 'supervisor',
   check: ({ method, settings, spray, at }) =>
-    method === 'spray' && spray === undefined && briefsAt(settings, at) ? { code: 'no-brief' } : undefined,
+    methodRows[method].atomised && spray === undefined && briefsAt(settings, at) ? { code: 'no-brief' } : undefined,
 };
 
 /** Once the gun was said to run, that was the moment to object to the air; what can lapse is asked at every coat. */
@@ -204,7 +204,7 @@ export const coatUnderBriefRules: readonly Rule<CoatUnderBriefCase>[] = [
     (rule): Rule<CoatUnderBriefCase> => ({
       ...rule,
       check: ({ method, spray }) => {
-        if (method !== 'spray' || spray === undefined) return undefined;
+        if (!methodRows[method].atomised || spray === undefined) return undefined;
         const begun = spray.session.spraying.length > 0;
         return begun && !atEveryCoat.includes(rule.code) ? undefined : rule.check(spray);
       },

@@ -3,14 +3,8 @@
 
 import { type Batch, phaseOf } from '../../core/batch/batch.ts';
 import { blendDueAt, potLifeTimes } from '../../core/batch/batch-clocks.ts';
-import {
-  type AmendTarget,
-  type Amount,
-  type Command,
-  type CureWay,
-  methods,
-  type PartDetails,
-} from '../../core/commands.ts';
+import type { AmendTarget, Amount, Command, CureWay, PartDetails } from '../../core/commands.ts';
+import { methods } from '../../core/methods.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { cureDueAt, flashTimes } from '../../core/part/part-clocks.ts';
 import { batchOf } from '../../core/part/part-decide.ts';

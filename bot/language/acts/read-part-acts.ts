@@ -1,6 +1,7 @@
 // What happens to named parts: `coat impeller-7 1 spray`, `dry`, `cure impeller-7 oven 90C`, `temp`, `out`, `release`.
 
-import type { Command, CommandOf, Method } from '../../../core/commands.ts';
+import type { Command, CommandOf } from '../../../core/commands.ts';
+import { type Method, offeredMethods } from '../../../core/methods.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { methodsByWord } from '../trade-words.ts';
 import { type ActLine, leftOver } from './act-line.ts';
@@ -20,12 +21,7 @@ export function readCoat(act: ActLine): CommandOf<'coat'> | Fault {
   if (isFault(parts)) return parts;
   const method = methodFrom(act.verb.method, methodTokens);
   if (method === undefined) {
-    // The three that a phone-length card has room for.
-    return {
-      code: 'incomplete',
-      needs: ['method'],
-      tries: ['flow', 'dip', 'spray'].map((way) => `${act.line} ${way}`),
-    };
+    return { code: 'incomplete', needs: ['method'], tries: offeredMethods.map((way) => `${act.line} ${way}`) };
   }
   if (typeof method !== 'string') return method;
   return {

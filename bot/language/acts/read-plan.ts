@@ -1,7 +1,8 @@
 // `plan 6x0.8m2 spray 12um ready 13:00`, `plan impeller-7 valve-3 flow`: what is to be coated, how, how thick, and when the
 // first batch is wanted.
 
-import type { Method, PlanAsked, PlannedParts, Question } from '../../../core/commands.ts';
+import type { PlanAsked, PlannedParts, Question } from '../../../core/commands.ts';
+import { type Method, methodRows, offeredMethods } from '../../../core/methods.ts';
 import { type EpochMs, type Micrometres, micrometres, type SquareMetres, squareMetres } from '../../../core/units.ts';
 import { looksLikePart } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
@@ -24,6 +25,9 @@ type Filling = {
   readyAt?: EpochMs;
 };
 
+/** Most of what is planned is sprayed: that loses the most. */
+const sprayedFirst = offeredMethods.toSorted((a, b) => Number(methodRows[b].atomised) - Number(methodRows[a].atomised));
+
 /** `6x0.8m2` in one piece. */
 const timesShape = /^(\d{1,4})x(?=[\d.,])/i;
 
@@ -41,7 +45,7 @@ export function readPlan(typed: ActLine): Question | Fault {
   const { parts, method, film, readyAt } = filled;
   if (parts.length === 0) return { code: 'incomplete', needs: ['area'] };
   if (method === undefined) {
-    const tries = ['spray', 'flow', 'dip'].map((way) => `${act.line} ${way}`);
+    const tries = sprayedFirst.map((way) => `${act.line} ${way}`);
     return { code: 'incomplete', needs: ['method'], tries };
   }
   const asked: PlanAsked = {

@@ -1,7 +1,8 @@
 // The small words of a Spanish line, put into the one spelling that the readers know: `ya` is `already`, `horno` is `oven`.
 // Verbs are not here, they have their rows. What a person typed stays in the token's text.
 
-import { type Method, methods } from '../../../core/commands.ts';
+import { type Method, methods } from '../../../core/methods.ts';
+import { spanishMethods } from '../words/spanish-methods.ts';
 
 const meanings: readonly (readonly [string, string])[] = [
   // When and how.
@@ -52,11 +53,7 @@ const meanings: readonly (readonly [string, string])[] = [
   ['humidity', 'humedad'],
   ['lowest', 'minimo'],
   // How a coat goes on.
-  ['flow', 'vertido vertida verter colada'],
-  ['dip', 'inmersion sumergir sumergida sumergido banada banado'],
-  ['brush', 'brocha pincel'],
-  ['roller', 'rodillo'],
-  ['spray', 'pistola rociar rociada rociado aspersion airless atomizar atomizada pulverizar pulverizada pulverizado'],
+  ...methods.map((method) => [method, spanishMethods[method].typed] as const),
   // Of a can.
   ['lot', 'lote'],
   ['exp', 'cad caduca caducidad vence vencimiento'],

@@ -2,12 +2,13 @@
 // help prints of each row of the vocabulary.
 
 import { type SolventId, solvents } from '../../../core/calc/solvents.ts';
-import type { Method } from '../../../core/commands.ts';
 import type { PlaceName } from '../../../core/ids.ts';
+import type { Method } from '../../../core/methods.ts';
 import type { ObjectionCode } from '../../../core/objections.ts';
 import type { FigureSourceId } from '../../../core/session/brief-lines.ts';
 import type { EmergencyField } from '../../../core/session/session-commands.ts';
 import { type VocabularyName, vocabulary } from '../vocabulary.ts';
+import { englishMethods } from './english-methods.ts';
 
 const figureSources: Readonly<Record<FigureSourceId, string>> = {
   lel: '29 CFR 1910.94(c)(6)(ii); a quarter of the limit, or the stricter share that the crew has set',
@@ -22,7 +23,8 @@ const figureSources: Readonly<Record<FigureSourceId, string>> = {
 };
 
 export const englishNames = {
-  method: (method: Method): string => method,
+  method: (method: Method): string => englishMethods[method].name,
+  methodTip: (method: Method): string => englishMethods[method].tip,
   place: (place: PlaceName): string => place,
   metal: (metal: string): string => metal,
   solvent: (id: SolventId): string => solvents[id].name,

@@ -1,7 +1,8 @@
 // Parts, their surfaces, films and cures, and the people about them, in English.
 
-import type { Method, RubResult, SurfaceGrade } from '../../../core/commands.ts';
+import type { RubResult, SurfaceGrade } from '../../../core/commands.ts';
 import type { CrewUnclear } from '../../../core/crew/crew-unclear.ts';
+import type { Method } from '../../../core/methods.ts';
 import type { FilmFinding, FilmRuleNamed } from '../../../core/part/film-acceptance.ts';
 import type { HeatUp } from '../../../core/part/heat-up.ts';
 import type { FilmObjection, LoadUnclear } from '../../../core/part/part-objections.ts';
@@ -34,15 +35,6 @@ const stages: Readonly<Record<StageName, string>> = {
   full: 'full resistance',
 };
 
-/** Common practice, no source: one line each. */
-const tips: Readonly<Record<Method, string>> = {
-  flow: 'Flow: pour, then catch, filter and reuse what drains.',
-  dip: 'Dip: once, and slowly.',
-  brush: 'Brush: slow and light, or it bubbles.',
-  roller: 'Roller: slow and light, or it bubbles.',
-  spray: 'Spray: a fine orange peel or mottle is to be expected.',
-};
-
 const starts: Readonly<Record<HeatUp['start'], string>> = {
   'part-reading': 'the last reading on it',
   surface: 'its surface as read before',
@@ -59,7 +51,6 @@ const rubs: Readonly<Record<RubResult, string>> = {
 export const englishParts = {
   grades,
   stages,
-  tips,
   rubs,
   several: (count: number) => `${count} parts: noted`,
   detail: (part: string, known: string) => `${part}: ${known === '' ? 'nothing said of it yet' : known}`,

@@ -1,6 +1,6 @@
 // Answers to what was said, in English. Short: a card is read on a phone, at arm's length.
 
-import type { Method } from '../../../core/commands.ts';
+import type { Method } from '../../../core/methods.ts';
 
 export const englishReplies = {
   opened: (batch: number, sheet: string) => `Batch ${batch}: ${sheet}`,

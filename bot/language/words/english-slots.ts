@@ -1,6 +1,7 @@
 // What an act may take, in the words of the trade: for a line that did not read. In English.
 
 import type { Slot } from '../slots.ts';
+import { englishMethodList } from './english-methods.ts';
 
 export const slotNames: Readonly<Record<Slot, string>> = {
   amount: 'how much to mix',
@@ -21,7 +22,7 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   left: 'weight left in the pot',
   part: 'part',
   parts: 'part or parts',
-  method: 'flow, dip, brush, roller or spray',
+  method: englishMethodList,
   way: 'oven or room',
   place: 'place',
   reason: 'reason, in your words',

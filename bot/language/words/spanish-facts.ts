@@ -4,7 +4,8 @@ import type { Fact } from '../../../core/history.ts';
 import type { Figures } from '../figures.ts';
 import { englishParts } from './english-parts.ts';
 import { spanishComponents } from './spanish-material.ts';
-import { spanishMaterialName, spanishMethods, theTime } from './spanish-names.ts';
+import { spanishMethods } from './spanish-methods.ts';
+import { spanishMaterialName, theTime } from './spanish-names.ts';
 import { spanishHoldReason } from './spanish-objections.ts';
 import { spanishParts } from './spanish-parts.ts';
 import { spanishRingName } from './spanish-rings.ts';
@@ -72,7 +73,7 @@ export function spanishFact(fact: Fact, f: Figures): string {
       ].join(', ');
     }
     case 'CoatApplied':
-      return `${fact.part} ${fact.pass === undefined ? 'recubierta' : 'retocada'} (${spanishMethods[fact.method]}, mezcla ${fact.batch})`;
+      return `${fact.part} ${fact.pass === undefined ? 'recubierta' : 'retocada'} (${spanishMethods[fact.method].name}, mezcla ${fact.batch})`;
     case 'FilmDry':
       return 'seca al tacto';
     case 'CureStarted':

@@ -3,6 +3,7 @@
 import type { Misread, MisreadCode, Need } from '../reading.ts';
 import type { Slot } from '../slots.ts';
 import { spanishVocabulary } from '../vocabulary-spanish.ts';
+import { spanishMethodList } from './spanish-methods.ts';
 
 const isBareDegree = (token: string): boolean => /\d ?(?:°|grados?)$/i.test(token);
 
@@ -38,7 +39,7 @@ const slotNames: Readonly<Record<Slot, string>> = {
   left: 'peso que sobra',
   part: 'pieza',
   parts: 'pieza o piezas',
-  method: 'vertido, inmersión, brocha, rodillo o pistola',
+  method: spanishMethodList,
   way: 'horno o sala',
   place: 'lugar',
   reason: 'motivo, con sus palabras',

@@ -2,21 +2,13 @@
 // own name for a thing and stays as it is.
 
 import { type SolventId, solvents } from '../../../core/calc/solvents.ts';
-import type { Method } from '../../../core/commands.ts';
 import type { ObjectionCode } from '../../../core/objections.ts';
 import type { FigureSourceId } from '../../../core/session/brief-lines.ts';
 import type { EmergencyField } from '../../../core/session/session-commands.ts';
 import type { VocabularyName } from '../vocabulary.ts';
 import { spanishVocabulary } from '../vocabulary-spanish.ts';
 import type { english } from './english.ts';
-
-export const spanishMethods: Readonly<Record<Method, string>> = {
-  flow: 'vertido',
-  dip: 'inmersión',
-  brush: 'brocha',
-  roller: 'rodillo',
-  spray: 'pistola',
-};
+import { spanishMethods } from './spanish-methods.ts';
 
 const places: Readonly<Record<string, string>> = {
   room: 'sala',
@@ -183,7 +175,8 @@ export function spanishSource(source: string): string {
 }
 
 export const spanishNames: typeof english.names = {
-  method: (method) => spanishMethods[method],
+  method: (method) => spanishMethods[method].name,
+  methodTip: (method) => spanishMethods[method].tip,
   place: spanishPlace,
   metal: (metal) => metals[metal] ?? metal,
   solvent: (id) => solventNames[id],
@@ -193,11 +186,9 @@ export const spanishNames: typeof english.names = {
   source: spanishSource,
 };
 
-const methodNames: Readonly<Record<string, string>> = spanishMethods;
-
 /** Where the method comes as plain text. */
 export function spanishMethod(method: string): string {
-  return methodNames[method] ?? method;
+  return Object.entries(spanishMethods).find(([id]) => id === method)?.[1].name ?? method;
 }
 
 const emergencyWords: Readonly<Record<string, string>> = emergencyFields;

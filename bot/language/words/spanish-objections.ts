@@ -8,7 +8,8 @@ import type { RuleSource } from '../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../core/units.ts';
 import type { Figures } from '../figures.ts';
 import { spanishMaterialObjection, spanishMaterialUnclear } from './spanish-material.ts';
-import { atTime, spanishMethods, theTime } from './spanish-names.ts';
+import { spanishMethods } from './spanish-methods.ts';
+import { atTime, theTime } from './spanish-names.ts';
 import { spanishCrewUnclear, spanishFilmObjection } from './spanish-parts.ts';
 import { spanishSessionObjection, spanishSessionUnclear } from './spanish-session-objections.ts';
 
@@ -89,7 +90,7 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'pot-empty':
       return `Se vació ${atTime(f.timeDown(objection.at))}.`;
     case 'method-not-on-sheet':
-      return `La ficha no habla de ${spanishMethods[objection.method]}; da ${f.list(objection.methods.map((method) => spanishMethods[method]))}.`;
+      return `La ficha no habla de ${spanishMethods[objection.method].name}; da ${f.list(objection.methods.map((method) => spanishMethods[method].name))}.`;
     case 'recoat-forbidden':
       return `La ficha prohíbe una capa sobre película que ya está, curada o no: la línea no se va y el parche se despega. Última capa ${atTime(f.timeDown(objection.coatedAt))}.`;
     case 'recoat-too-early':

@@ -7,7 +7,8 @@ import type { FilmObjection, LoadUnclear } from '../../../core/part/part-objecti
 import type { Figures } from '../figures.ts';
 import { englishParts } from './english-parts.ts';
 import { spanishRoles } from './spanish-chat.ts';
-import { atTime, spanishMethods, theTime } from './spanish-names.ts';
+import { spanishMethods } from './spanish-methods.ts';
+import { atTime, theTime } from './spanish-names.ts';
 import { spanishRingName } from './spanish-rings.ts';
 
 const starts: Readonly<Record<HeatUp['start'], string>> = {
@@ -37,13 +38,6 @@ export const spanishParts: typeof englishParts = {
     service: 'puede entrar en servicio según la ficha',
     full: 'resistencia completa',
   },
-  tips: {
-    flow: 'Vertido: verter, y después recoger, filtrar y volver a usar lo que escurre.',
-    dip: 'Inmersión: una sola vez y despacio.',
-    brush: 'Brocha: despacio y suave, o salen burbujas.',
-    roller: 'Rodillo: despacio y suave, o salen burbujas.',
-    spray: 'Pistola: es normal algo de piel de naranja fina o de moteado.',
-  },
   rubs: { 'no-effect': 'sin efecto', softened: 'se ablanda', through: 'llega a lo de debajo' },
   several: (count) => `${count} piezas: anotadas`,
   detail: (part, known) => `${part}: ${known === '' ? 'aún no se ha dicho nada de ella' : known}`,
@@ -63,7 +57,7 @@ export const spanishParts: typeof englishParts = {
   readSurfaces: 'Antes de cada capa, leer el propio acero: superficie impulsor-7 19C.',
   spreadNeeds: 'Sin el aire de la sala no hay punto de rocío con que comparar.',
   touchedUp: (part, method, batch, pass) =>
-    `${part}: pasada ${pass} de la misma capa (${spanishMethods[method]}, mezcla ${batch})`,
+    `${part}: pasada ${pass} de la misma capa (${spanishMethods[method].name}, mezcla ${batch})`,
   noOpenTime: 'La ficha no da tiempo abierto: no retocar.',
   estimate: (temperature, start, transfer) =>
     `Estimado, sin medir: desde ${start}, en horno a ${temperature}, pared calentada por las dos caras, ${transfer} W/(m² K) de memoria, sin fuente. Leer la pieza.`,

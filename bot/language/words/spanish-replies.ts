@@ -1,7 +1,8 @@
 // Answers to what was said, in Spanish. Short: a card is read on a phone, at arm's length.
 
 import type { englishReplies } from './english-replies.ts';
-import { atTime, spanishDay, spanishMethods, spanishPlace, theTime, withAmount } from './spanish-names.ts';
+import { spanishMethods } from './spanish-methods.ts';
+import { atTime, spanishDay, spanishPlace, theTime, withAmount } from './spanish-names.ts';
 import { spanishRingName } from './spanish-rings.ts';
 
 const seenAs = { thick: 'espesa', gelled: 'gelificada' };
@@ -29,7 +30,7 @@ export const spanishReplies: typeof englishReplies = {
   emptyNow: 'No aplicar más. Vaciar y lavar; el residuo, en envase con respiradero, como dice la ficha.',
   emptied: (batch) => `Mezcla ${batch}: vaciada`,
   partNoted: (part) => `${part}: anotada`,
-  coated: (part, method, batch) => `${part}: recubierta (${spanishMethods[method]}, mezcla ${batch})`,
+  coated: (part, method, batch) => `${part}: recubierta (${spanishMethods[method].name}, mezcla ${batch})`,
   newPart: (part) => `${part} es nueva aquí: no se sabe el metal, la pared ni el calor que aguanta.`,
   flashing: 'Corre el oreo. Cumplido el mínimo, tocarla y decir seca.',
   dry: (part) => `${part}: seca al tacto`,
@@ -104,7 +105,7 @@ export const spanishReplies: typeof englishReplies = {
   dayBatchUnweighed: (batch, sheet) => `Mezcla ${batch} ${sheet}: sin pesar`,
   dayStir: (batch, wanted, given) => `Mezcla ${batch}, agitado: pedía ${wanted}, tuvo ${given}`,
   dayStirNoFigure: (batch, given) => `Mezcla ${batch}, agitado: sin dato en la ficha, tuvo ${given}`,
-  dayMethod: (method, parts) => `${spanishMethods[method]}: ${parts}`,
+  dayMethod: (method, parts) => `${spanishMethods[method].name}: ${parts}`,
   dayCuring: (part, time) => `${part}: en curado, avisa ${atTime(time)}`,
   dayDeviation: (time, who, what, permitted) =>
     `! ${time} ${who}: ${what}${permitted === undefined ? '' : ` (con permiso previo: ${permitted})`}`,

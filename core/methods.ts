@@ -1,0 +1,40 @@
+// The ways of applying a coat, one row each: all that the bot does otherwise for one than for another stands here. Its
+// words are in bot/language/words/english-methods.ts and spanish-methods.ts; a sheet names those that it allows.
+
+import type { ApplicationMethod } from './calc/transfer-efficiency.ts';
+
+export const methods = ['flow', 'dip', 'brush', 'roller', 'spray'] as const;
+export type Method = (typeof methods)[number];
+
+/** The three that a phone-length card has room for where none was said. */
+export const offeredMethods: readonly Method[] = ['flow', 'dip', 'spray'];
+
+export interface MethodRow {
+  /** It goes on as a mist, through a hose and a gun: by a brief, in a session, with gear to be flushed. */
+  readonly atomised: boolean;
+  /** Which of the short lines of hazards are told with it; a spray session has its brief instead. */
+  readonly hazards: 'spray' | 'flow' | 'dip' | 'wipe';
+  /** What runs off is caught, filtered and used again. Common practice, no source. */
+  readonly drains: boolean;
+  /** A second pass of the same coat spoils the first. Common practice, no source. */
+  readonly once: boolean;
+  /** By which figure of transfer it is planned. */
+  readonly transfer: ApplicationMethod;
+}
+
+const byHand: MethodRow = {
+  atomised: false,
+  hazards: 'wipe',
+  drains: false,
+  once: false,
+  transfer: 'brush-or-roller',
+};
+
+export const methodRows: Readonly<Record<Method, MethodRow>> = {
+  flow: { atomised: false, hazards: 'flow', drains: true, once: false, transfer: 'flow' },
+  dip: { atomised: false, hazards: 'dip', drains: false, once: true, transfer: 'dip' },
+  brush: byHand,
+  roller: byHand,
+  // High volume at low pressure, as the trade's sheets have it.
+  spray: { atomised: true, hazards: 'spray', drains: false, once: false, transfer: 'hvlp' },
+};
