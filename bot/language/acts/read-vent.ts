@@ -1,6 +1,7 @@
 // The sums of the air: `vent 4`, `vent oven 800g 90C 0.5m/s`, `vent purge argon 500l 12m3`; and `hazards dip`.
 
 import type { Question } from '../../../core/commands.ts';
+import { ownValue } from '../../../core/own-key.ts';
 import { type Work, works } from '../../../core/session/session-commands.ts';
 import { type Celsius, type CubicMetres, type Grams, litres, type MetresPerSecond } from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
@@ -99,8 +100,8 @@ export function readHazards({ tokens, line }: ActLine): Question | Fault {
   const word = first?.kind === 'word' ? first.word : '';
   const method = methodsByWord.get(word);
   const work =
-    workWords[word] ??
-    (method === undefined ? undefined : (workWords[method] ?? works.find((each) => each === method)));
+    ownValue(workWords, word) ??
+    (method === undefined ? undefined : (ownValue(workWords, method) ?? works.find((each) => each === method)));
   if (first === undefined)
     return { code: 'incomplete', needs: ['work'], tries: works.map((each) => `${line} ${each}`) };
   return work === undefined ? { code: 'left-over', token: first, needs: ['work'] } : { ask: 'hazards', work };

@@ -4,6 +4,7 @@
 import { type SolventId, solvents } from '../../../core/calc/solvents.ts';
 import type { Method } from '../../../core/commands.ts';
 import type { ObjectionCode } from '../../../core/objections.ts';
+import { ownValue } from '../../../core/own-key.ts';
 import type { FigureSourceId } from '../../../core/session/brief-lines.ts';
 import type { EmergencyField } from '../../../core/session/session-commands.ts';
 import type { VocabularyName } from '../vocabulary.ts';
@@ -30,7 +31,7 @@ const places: Readonly<Record<string, string>> = {
 /** `booth-2` is `cabina-2`; the shop's own names stay. */
 export function spanishPlace(place: string): string {
   const [, root = '', rest = ''] = /^([a-z]+)([-_]?\d*)$/.exec(place) ?? [];
-  const name = Object.hasOwn(places, root) ? places[root] : undefined;
+  const name = ownValue(places, root);
   return name === undefined ? place : `${name}${rest}`;
 }
 
@@ -179,13 +180,13 @@ export const spanishTyped = {
 
 /** What is quoted of a sheet stays as it is. */
 export function spanishSource(source: string): string {
-  return sources[source] ?? source.replaceAll(/(?<=\)) and (?=\d|\()/g, ' y ');
+  return ownValue(sources, source) ?? source.replaceAll(/(?<=\)) and (?=\d|\()/g, ' y ');
 }
 
 export const spanishNames: typeof english.names = {
   method: (method) => spanishMethods[method],
   place: spanishPlace,
-  metal: (metal) => metals[metal] ?? metal,
+  metal: (metal) => ownValue(metals, metal) ?? metal,
   solvent: (id) => solventNames[id],
   rule: (code) => rules[code],
   emergencyField: (field) => emergencyFields[field],
@@ -197,20 +198,20 @@ const methodNames: Readonly<Record<string, string>> = spanishMethods;
 
 /** Where the method comes as plain text. */
 export function spanishMethod(method: string): string {
-  return methodNames[method] ?? method;
+  return ownValue(methodNames, method) ?? method;
 }
 
 const emergencyWords: Readonly<Record<string, string>> = emergencyFields;
 
 export function spanishEmergencyWord(field: string): string {
-  return emergencyWords[field] ?? field;
+  return ownValue(emergencyWords, field) ?? field;
 }
 
 const solventsById: Readonly<Record<string, string>> = solventNames;
 /** The ledger names a solvent by its id or as the table prints it. */
 const materialNames: ReadonlyMap<string, string> = new Map(
   Object.entries(solvents).flatMap(([id, { name }]) => {
-    const shown = solventsById[id] ?? name;
+    const shown = ownValue(solventsById, id) ?? name;
     return [[id, shown] as const, [name, shown] as const];
   }),
 );
