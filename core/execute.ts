@@ -23,6 +23,7 @@ import type { Posted } from './reminders/posts.ts';
 import type { PlannedReminder } from './reminders/wish.ts';
 import { seal, streamsTouched } from './seal.ts';
 import type { Shop, Speaker } from './shop.ts';
+import { oursAlone } from './unforeseen.ts';
 import type { EpochMs } from './units.ts';
 import { createWriteQueue, type Draft, type WriteQueueNeeds } from './write-queue.ts';
 
@@ -60,7 +61,10 @@ export interface Photo extends Speaker {
 }
 
 export interface Executor {
-  /** The answer's text, and whether events landed. Throws where the store cannot write: then nothing was recorded. */
+  /**
+   * The answer's text, and whether events landed. Throws where the store cannot write, and `Unforeseen` where deciding or
+   * wording breaks: then nothing was recorded.
+   */
   readonly execute: (request: Request, answering: Answering) => Promise<string>;
   readonly answerBefore: (id: string) => Promise<string | undefined>;
   /** The shop with these streams loaded, for questions. */
@@ -96,8 +100,12 @@ export function createExecutor(needs: WriteQueueNeeds): Executor {
   }
 
   async function decided(request: Request, answering: Answering): Promise<Draft<string>> {
-    const { id, now } = request;
     const before = await keeper.open(await streamsOf(store, crew, request));
+    return oursAlone(request.command.verb, () => draftOf(before, request, answering));
+  }
+
+  function draftOf(before: Shop, request: Request, answering: Answering): Draft<string> {
+    const { id, now } = request;
     const decision = decide(before, request);
     if (decision.kind !== 'accepted') {
       // An objection too is given again to the same delivery, though by then the act might be allowed.

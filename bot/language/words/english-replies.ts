@@ -80,6 +80,8 @@ export const englishReplies = {
   notRecorded: 'Not recorded',
   storeFailed:
     'The record could not be written. Say it again; nobody must rely on it until it says recorded. The lead is told.',
+  lineBroke:
+    'Batchbell has a fault of its own with this line; its log names it. Say it in another way. The bells ring on.',
   failed: 'Something went wrong inside. Nothing is recorded; please say it again.',
   recordFails: 'The record cannot be written',
   storeFailedNotice: 'Bells ring from memory until the record can be written again.',

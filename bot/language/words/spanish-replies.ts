@@ -83,6 +83,8 @@ export const spanishReplies: typeof englishReplies = {
   notRecorded: 'Sin anotar',
   storeFailed:
     'No se pudo escribir el registro. Repítalo; que nadie lo dé por hecho hasta que aquí diga Anotado. Se avisa al encargado.',
+  lineBroke:
+    'Fallo del propio Batchbell con esta línea; queda en su bitácora. Dígalo de otro modo. Los avisos siguen sonando.',
   failed: 'Hubo un error interno. No se ha anotado nada; repítalo, por favor.',
   recordFails: 'No se puede escribir el registro',
   storeFailedNotice: 'Los avisos salen de memoria hasta que se pueda escribir otra vez.',
