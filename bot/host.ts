@@ -11,6 +11,7 @@ import type { Clock, Log, Store } from '../core/ports.ts';
 import { liveBatches, liveParts, type Shop } from '../core/shop.ts';
 import { oursAlone, Unforeseen } from '../core/unforeseen.ts';
 import type { EpochMs } from '../core/units.ts';
+import { RestsOnUnread, unreadIn } from '../core/unread.ts';
 import { type Answer, answerFrom, makeAnswer } from './answer.ts';
 import type { Card } from './cards/card.ts';
 import { helpCard } from './cards/help-card.ts';
@@ -22,6 +23,7 @@ import { proofCard } from './cards/proof-cards.ts';
 import { recordedCard } from './cards/reply-cards.ts';
 import { stockCard } from './cards/stock-card.ts';
 import type { Telling } from './cards/telling.ts';
+import { withUnread } from './cards/unread-lines.ts';
 import { hazardsCard, ventCard } from './cards/vent-cards.ts';
 import type { Delivery } from './front-end.ts';
 import { lineWithPart, withBatchOf, withSessionOf } from './in-thread.ts';
@@ -29,7 +31,7 @@ import { figuresFor } from './language/figures.ts';
 import { readLine } from './language/read-line.ts';
 import type { Reading } from './language/reading.ts';
 import { wordsIn } from './language/words/languages.ts';
-import { lineBroke, storeFailed } from './not-recorded.ts';
+import { lineBroke, restsOnUnread, storeFailed } from './not-recorded.ts';
 import type { Desk } from './records/desk.ts';
 import { proveRecord } from './records/proving.ts';
 import { subjectsNamed, subjectsOf } from './subjects.ts';
@@ -74,6 +76,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
     } catch (error) {
       log.error('not-recorded', { in: delivery.in, error: String(error) });
       const { now } = clock;
+      if (error instanceof RestsOnUnread) return restsOnUnread(delivery, crewFile, now(), error);
       if (onlyWords || error instanceof Unforeseen) return lineBroke(delivery, crewFile, now());
       return (await provedAnyway(delivery)) ?? storeFailed(delivery, crewFile, now());
     }
@@ -192,11 +195,12 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
 
   async function answerQuestion(delivery: Delivery, question: Question, shop: Shop): Promise<Answer> {
     const t = telling(shop, delivery.as);
-    const reply = (card: Answer['card']) =>
-      answering(delivery, shop, { kind: 'reply', code: null, recorded: false, card });
+    const worded = (card: Card) => answering(delivery, shop, { kind: 'reply', code: null, recorded: false, card });
+    // Of what was loaded for it, too: an answer must not pass for whole.
+    const reply = async (card: Card) => worded(withUnread(t.words, card, unreadIn(await executor.look())));
     switch (question.ask) {
       case 'help':
-        return reply(helpCard(t, question.verb));
+        return worded(helpCard(t, question.verb));
       case 'now': {
         const everywhere = await executor.look([placeStream(defaultPlace)]);
         return reply(nowCard({ ...t, shop: everywhere }));
@@ -214,7 +218,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
         return reply(ventCard({ ...t, shop: await executor.look(named) }, question));
       }
       case 'hazards':
-        return reply(hazardsCard(t, question.work));
+        return worded(hazardsCard(t, question.work));
       case 'day':
         return reply(await desk.day(t, question.day));
       case 'week':

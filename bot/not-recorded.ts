@@ -4,8 +4,10 @@
 import type { CrewFile } from '../core/crew/crew.ts';
 import type { PersonName } from '../core/ids.ts';
 import type { EpochMs } from '../core/units.ts';
+import type { RestsOnUnread } from '../core/unread.ts';
 import { type Answer, makeAnswer } from './answer.ts';
 import { type Card, makeCard } from './cards/card.ts';
+import { unreadLines } from './cards/unread-lines.ts';
 import type { Delivery } from './front-end.ts';
 import { figuresFor } from './language/figures.ts';
 import { wordsIn } from './language/words/languages.ts';
@@ -31,6 +33,13 @@ export function lineBroke(delivery: Delivery, crewFile: CrewFile, now: EpochMs):
     makeCard(replies.notRecorded, 'stop', { lines: [replies.lineBroke] }),
     [],
   );
+}
+
+/** It would rest on what does not read: said to whoever meant to record it, who is to keep it on paper. */
+export function restsOnUnread(delivery: Delivery, crewFile: CrewFile, now: EpochMs, { events }: RestsOnUnread): Answer {
+  const words = wordsOf(delivery, crewFile);
+  const card = makeCard(words.replies.notRecorded, 'stop', { lines: unreadLines(words, events) });
+  return notRecorded(delivery, crewFile, now, card, []);
 }
 
 function wordsOf({ as }: Delivery, { people }: CrewFile) {

@@ -25,6 +25,7 @@ import { seal, streamsTouched } from './seal.ts';
 import type { Shop, Speaker } from './shop.ts';
 import { oursAlone } from './unforeseen.ts';
 import type { EpochMs } from './units.ts';
+import { mustRead, RestsOnUnread, unreadUnder } from './unread.ts';
 import { createWriteQueue, type Draft, type WriteQueueNeeds } from './write-queue.ts';
 
 export interface Request extends Speaker {
@@ -100,7 +101,9 @@ export function createExecutor(needs: WriteQueueNeeds): Executor {
   }
 
   async function decided(request: Request, answering: Answering): Promise<Draft<string>> {
-    const before = await keeper.open(await streamsOf(store, crew, request));
+    const named = await streamsOf(store, crew, request);
+    const before = await keeper.open(named);
+    mustReadNamed(before, request, named);
     return oursAlone(request.command.verb, () => draftOf(before, request, answering));
   }
 
@@ -112,6 +115,7 @@ export function createExecutor(needs: WriteQueueNeeds): Executor {
       const text = answering(request, { ...decision, shop: before });
       return { ...nothingNew(text, now), answer: { request: id, text } };
     }
+    mustRead(before, decision.events);
     const envelopes = withHolds(decision.events, before, request);
     const shop = keeper.preview(envelopes);
     const plan = planReminders(shop, streamsTouched(envelopes));
@@ -179,6 +183,16 @@ export function createExecutor(needs: WriteQueueNeeds): Executor {
         await store.commit({ crew, after: keeper.landedHead(), envelopes: [], ...rows });
       }),
   };
+}
+
+/**
+ * What is named must read, whatever would come of it: a part that is not known might be taken for a new one. Of what an
+ * undo may reach, only the last counts: it takes back the last act and no other.
+ */
+function mustReadNamed(shop: Shop, { command }: Request, named: readonly StreamId[]): void {
+  if (command.verb === 'ok' || command.verb === 'snooze') return;
+  const broken = (command.verb === 'undo' ? named.slice(0, 1) : named).flatMap((stream) => unreadUnder(shop, stream));
+  if (broken.length > 0) throw new RestsOnUnread(broken);
 }
 
 /** Nothing is to be recorded. */

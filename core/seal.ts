@@ -5,7 +5,7 @@
 import { type Envelope, EventBody, hashOf, type NewEvent } from './history.ts';
 import type { CrewId, PersonName, StreamId } from './ids.ts';
 import type { Head } from './ports.ts';
-import { Unforeseen } from './unforeseen.ts';
+import { oursAlone, Unforeseen } from './unforeseen.ts';
 import type { EpochMs } from './units.ts';
 
 export interface Sealing {
@@ -52,15 +52,10 @@ export function seal(events: readonly NewEvent[], sealing: Sealing): readonly En
 
 /** As it will be read: a figure that is none, a setting that does not exist or a time between two milliseconds is refused. */
 function thatReads({ body, happenedAt, streams }: NewEvent): EventBody {
-  const read = EventBody.safeParse(body);
-  if (!read.success) {
-    throw new Unforeseen(`${body.type} of ${streams[0]} would not read again: ${read.error.message}`, {
-      cause: read.error,
-    });
-  }
+  const read = oursAlone(`${body.type} of ${streams[0]} would not read again`, () => EventBody.parse(body));
   if (!Number.isSafeInteger(happenedAt))
     throw new Unforeseen(`${body.type} of ${streams[0]} has no time: ${happenedAt}`);
-  return read.data;
+  return read;
 }
 
 export function streamsTouched(envelopes: readonly Envelope[]): ReadonlySet<StreamId> {

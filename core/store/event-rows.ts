@@ -1,10 +1,13 @@
-// An envelope as a row, and back. Bodies are parsed at this edge: a row that does not fit says which and why.
+// An envelope as a row, and back. Bodies are parsed at this edge: a row that does not fit says which and why, and the others
+// are read all the same.
 
 import { z } from 'zod';
 import { type Envelope, EventBody } from '../history.ts';
 import type { CrewId, StreamId } from '../ids.ts';
+import type { EventsRead } from '../ports.ts';
 import type { RecordRow } from '../records/archive.ts';
 import { epochMs } from '../units.ts';
+import { RestsOnUnread, type UnreadEvent } from '../unread.ts';
 
 /** As it lies in the table: the record's row with its crew. */
 export type EventRow = RecordRow & { readonly crew: CrewId };
@@ -33,13 +36,34 @@ const Streams = z.array(
   z.templateLiteral([z.enum(['batch', 'part', 'can', 'place', 'session', 'crew']), '/', z.string()]),
 );
 
-export function envelopeOf(row: EventRow): Envelope {
-  const body = EventBody.safeParse(JSON.parse(row.body));
-  if (!body.success) {
-    throw new Error(`event ${row.seq} (${row.stream}, version ${row.version}) of type ${row.type} does not parse`, {
-      cause: body.error,
-    });
+/** As far as they read. */
+export function eventsIn(rows: readonly EventRow[]): EventsRead {
+  const envelopes: Envelope[] = [];
+  const unread: UnreadEvent[] = [];
+  for (const row of rows) {
+    try {
+      envelopes.push(envelopeOf(row));
+    } catch (error) {
+      unread.push(unreadOf(row, error));
+    }
   }
+  return { envelopes, unread };
+}
+
+/** All of them. Throws `RestsOnUnread`. */
+export function wholeEventsIn(rows: readonly EventRow[]): readonly Envelope[] {
+  const { envelopes, unread } = eventsIn(rows);
+  if (unread.length > 0) throw new RestsOnUnread(unread);
+  return envelopes;
+}
+
+function unreadOf({ seq, stream, version, type, recorded_at }: EventRow, error: unknown): UnreadEvent {
+  const why = error instanceof z.ZodError ? z.prettifyError(error) : String(error);
+  return { seq, stream: stream as StreamId, version, type, recordedAt: epochMs(recorded_at), why };
+}
+
+function envelopeOf(row: EventRow): Envelope {
+  const body = EventBody.parse(JSON.parse(row.body));
   const { despite, permitted } = SaidWithRow.parse(JSON.parse(row.said_with));
   return {
     crew: row.crew,
@@ -52,7 +76,7 @@ export function envelopeOf(row: EventRow): Envelope {
     by: row.by_person,
     request: row.request,
     saidWith: permitted === undefined ? { despite } : { despite, permitted },
-    body: body.data,
+    body,
     previousHash: row.previous_hash,
     hash: row.hash,
   };
