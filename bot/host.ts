@@ -1,5 +1,5 @@
 // Takes a line from any front end and gives its answer: reads it, has it decided and recorded, words the outcome. Never
-// throws: a misread is an answer, and so is a record that cannot be written.
+// throws: a misread is an answer, and so is a record that cannot be written, and a fault of the program's own.
 
 import { randomUUID } from 'node:crypto';
 import type { Question } from '../core/commands.ts';
@@ -9,9 +9,11 @@ import type { Executor, Request } from '../core/execute.ts';
 import { defaultPlace, type PersonName, partStream, placeStream, type StreamId, sessionStream } from '../core/ids.ts';
 import type { Clock, Log, Store } from '../core/ports.ts';
 import { liveBatches, liveParts, type Shop } from '../core/shop.ts';
+import { oursAlone, Unforeseen } from '../core/unforeseen.ts';
 import type { EpochMs } from '../core/units.ts';
+import { RestsOnUnread, unreadIn } from '../core/unread.ts';
 import { type Answer, answerFrom, makeAnswer } from './answer.ts';
-import { type Card, makeCard } from './cards/card.ts';
+import type { Card } from './cards/card.ts';
 import { helpCard } from './cards/help-card.ts';
 import { misreadCard } from './cards/misread-card.ts';
 import { nowCard } from './cards/now-card.ts';
@@ -21,6 +23,7 @@ import { proofCard } from './cards/proof-cards.ts';
 import { recordedCard } from './cards/reply-cards.ts';
 import { stockCard } from './cards/stock-card.ts';
 import type { Telling } from './cards/telling.ts';
+import { withUnread } from './cards/unread-lines.ts';
 import { hazardsCard, ventCard } from './cards/vent-cards.ts';
 import type { Delivery } from './front-end.ts';
 import { lineWithPart, withBatchOf, withSessionOf } from './in-thread.ts';
@@ -28,6 +31,7 @@ import { figuresFor } from './language/figures.ts';
 import { readLine } from './language/read-line.ts';
 import type { Reading } from './language/reading.ts';
 import { wordsIn } from './language/words/languages.ts';
+import { lineBroke, restsOnUnread, storeFailed } from './not-recorded.ts';
 import type { Desk } from './records/desk.ts';
 import { proveRecord } from './records/proving.ts';
 import { subjectsNamed, subjectsOf } from './subjects.ts';
@@ -60,28 +64,40 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
   }
 
   async function handle(delivery: Delivery): Promise<Answer | undefined> {
+    /** The record could be read, and nothing was to be written. */
+    let onlyWords = false;
     try {
       const before = delivery.id === undefined ? undefined : await executor.answerBefore(delivery.id);
       if (before !== undefined) return answerFrom(before);
       const shop = await executor.look();
-      const context = lineContext(shop, delivery.saidAt ?? clock.now());
-      const read = readLine(delivery.text, context);
-      const named = lineWithPart(delivery.text, read, delivery.about, shop);
-      const reading = named === undefined ? read : readLine(named, context);
+      const reading = readIn(shop, delivery.text, delivery.saidAt ?? clock.now(), delivery.about);
+      onlyWords = reading.kind !== 'command';
       return await answerTo(delivery, reading, shop);
     } catch (error) {
       log.error('not-recorded', { in: delivery.in, error: String(error) });
-      return (await provedAnyway(delivery)) ?? notRecorded(delivery);
+      const { now } = clock;
+      if (error instanceof RestsOnUnread) return restsOnUnread(delivery, crewFile, now(), error);
+      if (onlyWords || error instanceof Unforeseen) return lineBroke(delivery, crewFile, now());
+      return (await provedAnyway(delivery)) ?? storeFailed(delivery, crewFile, now());
     }
+  }
+
+  function readIn(shop: Shop, text: string, at: EpochMs, about: StreamId | undefined): Reading {
+    return oursAlone('reading', () => {
+      const context = lineContext(shop, at);
+      const read = readLine(text, context);
+      const named = lineWithPart(text, read, about, shop);
+      return named === undefined ? read : readLine(named, context);
+    });
   }
 
   /** A record that cannot be read any more can still be proved: that is when it is asked for. */
   async function provedAnyway(delivery: Delivery): Promise<Answer | undefined> {
     const now = clock.now();
     const { zone } = crewFile;
-    const reading = readLine(delivery.text, { now, zone, sheetIds: [], batches: [], parts: [], places: [] });
-    if (reading.kind !== 'question' || reading.question.ask !== 'verify') return undefined;
     try {
+      const reading = readLine(delivery.text, { now, zone, sheetIds: [], batches: [], parts: [], places: [] });
+      if (reading.kind !== 'question' || reading.question.ask !== 'verify') return undefined;
       const { language, units } = personIn(crewFile, delivery.as);
       const f = figuresFor({ language, units, zone, now });
       const card = proofCard(
@@ -179,11 +195,12 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
 
   async function answerQuestion(delivery: Delivery, question: Question, shop: Shop): Promise<Answer> {
     const t = telling(shop, delivery.as);
-    const reply = (card: Answer['card']) =>
-      answering(delivery, shop, { kind: 'reply', code: null, recorded: false, card });
+    const worded = (card: Card) => answering(delivery, shop, { kind: 'reply', code: null, recorded: false, card });
+    // Of what was loaded for it, too: an answer must not pass for whole.
+    const reply = async (card: Card) => worded(withUnread(t.words, card, unreadIn(await executor.look())));
     switch (question.ask) {
       case 'help':
-        return reply(helpCard(t, question.verb));
+        return worded(helpCard(t, question.verb));
       case 'now': {
         const everywhere = await executor.look([placeStream(defaultPlace)]);
         return reply(nowCard({ ...t, shop: everywhere }));
@@ -201,7 +218,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
         return reply(ventCard({ ...t, shop: await executor.look(named) }, question));
       }
       case 'hazards':
-        return reply(hazardsCard(t, question.work));
+        return worded(hazardsCard(t, question.work));
       case 'day':
         return reply(await desk.day(t, question.day));
       case 'week':
@@ -237,24 +254,13 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
     });
   }
 
-  function notRecorded(delivery: Delivery): Answer {
-    const words = wordsIn(crewFile.people.find(({ name }) => name === delivery.as)?.language ?? 'en');
-    const f = figuresFor({ language: 'en', units: 'metric', zone: crewFile.zone, now: clock.now() });
-    const card = makeCard(words.replies.notRecorded, 'stop', {
-      lines: [words.replies.storeFailed],
-      actions: [{ id: 'again', label: words.buttons.again, line: delivery.text }],
-    });
-    const leads = crewFile.people.filter(({ role }) => role === 'lead').map(({ name }) => name);
-    const to = [...new Set([delivery.as, ...leads])];
-    const head = { at: f.iso(clock.now()), in: delivery.in, as: delivery.as, to, key: null };
-    return makeAnswer({ ...head, kind: 'error', code: 'not-recorded', recorded: false, card });
-  }
-
   function isAct(shop: Shop, text: string, at: EpochMs, about?: StreamId): boolean {
-    const context = lineContext(shop, at);
-    const read = readLine(text, context);
-    const named = lineWithPart(text, read, about, shop);
-    return (named === undefined ? read : readLine(named, context)).kind === 'command';
+    try {
+      return readIn(shop, text, at, about).kind === 'command';
+    } catch (error) {
+      log.error('not-read', { error: String(error) });
+      return false;
+    }
   }
 
   return { handle, telling, isAct };

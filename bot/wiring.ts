@@ -8,10 +8,12 @@ import type { Clock, Log, Messenger, RingingReminder, Store } from '../core/port
 import type { SheetShelf } from '../core/products/sheet.ts';
 import { createRinger, type Ringer } from '../core/reminders/run.ts';
 import { createShopKeeper } from '../core/shop-keeper.ts';
+import { unreadIn, unreadUnder } from '../core/unread.ts';
 import { type Answer, makeAnswer } from './answer.ts';
 import { makeCard } from './cards/card.ts';
 import { bareReminderCard, howItRings, lateFacts, reminderCard } from './cards/reminder-cards.ts';
 import { ringsTogether } from './cards/rings-together.ts';
+import { unreadCard, unreadLines, withUnread } from './cards/unread-lines.ts';
 import type { FrontEnd } from './front-end.ts';
 import { createHost, type Host } from './host.ts';
 import { createOverview, type Overview } from './overview.ts';
@@ -82,10 +84,16 @@ export function wire({
         card: {
           ...card,
           facts: [...card.facts, ...lateFacts(t, ringing)],
-          lines: [...howItRings(t, ringing), ...card.lines],
+          lines: [...howItRings(t, ringing), ...unreadLines(t.words, unreadIn(await executor.look())), ...card.lines],
           ping: reminder.to,
         },
       });
+    }
+    // What is left of it would be told as if it were whole.
+    const broken = unreadUnder(shop, reminder.stream);
+    if (broken.length > 0) {
+      const card = withUnread(t.words, bareReminderCard(t, ringing), broken);
+      return makeAnswer({ ...head, kind: 'reminder', recorded: !ringing.unrecorded, card });
     }
     const card = reminderCard(t, ringing);
     const together = ringsTogether(t, ringing, card);
@@ -110,12 +118,16 @@ export function wire({
   const messenger: Messenger = {
     post: async (ringing) => frontEnd.tell(await answerOrBare(ringing)),
     wasPosted: (_, numberedKey) => frontEnd.wasTold(numberedKey),
-    tellLeads: async ({ now, shop }) => {
+    tellLeads: async ({ now, shop, unread }) => {
       const leads = peopleWithRole(shop.crew, 'lead');
       const to = leads.length > 0 ? leads : shop.crew.people.map(({ name }) => name);
       const { words, f } = host.telling(shop, to[0]);
       const card = makeCard(words.replies.recordFails, 'stop', { lines: [words.replies.storeFailedNotice], ping: to });
       const head = { at: f.iso(now), in: null, as: null, to, key: null };
+      if (unread !== undefined) {
+        const told = unreadCard(words, unread, to);
+        return frontEnd.tell(makeAnswer({ ...head, kind: 'error', code: 'not-read', recorded: false, card: told }));
+      }
       return frontEnd.tell(makeAnswer({ ...head, kind: 'error', code: 'store-failed', recorded: false, card }));
     },
   };

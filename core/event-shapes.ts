@@ -3,6 +3,7 @@
 // changed. A type's fields may grow by optional ones without a new shape.
 
 import type { EventBody, Fact } from './history.ts';
+import { ownValue } from './own-key.ts';
 
 type Body = Readonly<Record<string, unknown>>;
 
@@ -27,7 +28,7 @@ export function inShapeOfToday(body: unknown, shape: number, steps: Upcasts = up
     const { to } = body;
     return isBody(to) && 'fact' in to ? { ...body, to: { ...to, fact: inShapeOfToday(to.fact, shape, steps) } } : body;
   }
-  const ofType = Object.entries(steps).find(([type]) => type === body.type)?.[1] ?? [];
+  const ofType = ownValue(steps, String(body.type)) ?? [];
   if (shape > ofType.length + 1) {
     throw new Error(
       `${body.type} is of shape ${shape}, this program knows up to ${ofType.length + 1}: use a newer one`,

@@ -23,7 +23,9 @@ import type { Posted } from './reminders/posts.ts';
 import type { PlannedReminder } from './reminders/wish.ts';
 import { seal, streamsTouched } from './seal.ts';
 import type { Shop, Speaker } from './shop.ts';
+import { oursAlone } from './unforeseen.ts';
 import type { EpochMs } from './units.ts';
+import { mustRead, RestsOnUnread, unreadUnder } from './unread.ts';
 import { createWriteQueue, type Draft, type WriteQueueNeeds } from './write-queue.ts';
 
 export interface Request extends Speaker {
@@ -60,7 +62,10 @@ export interface Photo extends Speaker {
 }
 
 export interface Executor {
-  /** The answer's text, and whether events landed. Throws where the store cannot write: then nothing was recorded. */
+  /**
+   * The answer's text, and whether events landed. Throws where the store cannot write, and `Unforeseen` where deciding or
+   * wording breaks: then nothing was recorded.
+   */
   readonly execute: (request: Request, answering: Answering) => Promise<string>;
   readonly answerBefore: (id: string) => Promise<string | undefined>;
   /** The shop with these streams loaded, for questions. */
@@ -96,14 +101,21 @@ export function createExecutor(needs: WriteQueueNeeds): Executor {
   }
 
   async function decided(request: Request, answering: Answering): Promise<Draft<string>> {
+    const named = await streamsOf(store, crew, request);
+    const before = await keeper.open(named);
+    mustReadNamed(before, request, named);
+    return oursAlone(request.command.verb, () => draftOf(before, request, answering));
+  }
+
+  function draftOf(before: Shop, request: Request, answering: Answering): Draft<string> {
     const { id, now } = request;
-    const before = await keeper.open(await streamsOf(store, crew, request));
     const decision = decide(before, request);
     if (decision.kind !== 'accepted') {
       // An objection too is given again to the same delivery, though by then the act might be allowed.
       const text = answering(request, { ...decision, shop: before });
       return { ...nothingNew(text, now), answer: { request: id, text } };
     }
+    mustRead(before, decision.events);
     const envelopes = withHolds(decision.events, before, request);
     const shop = keeper.preview(envelopes);
     const plan = planReminders(shop, streamsTouched(envelopes));
@@ -171,6 +183,16 @@ export function createExecutor(needs: WriteQueueNeeds): Executor {
         await store.commit({ crew, after: keeper.landedHead(), envelopes: [], ...rows });
       }),
   };
+}
+
+/**
+ * What is named must read, whatever would come of it: a part that is not known might be taken for a new one. Of what an
+ * undo may reach, only the last counts: it takes back the last act and no other.
+ */
+function mustReadNamed(shop: Shop, { command }: Request, named: readonly StreamId[]): void {
+  if (command.verb === 'ok' || command.verb === 'snooze') return;
+  const broken = (command.verb === 'undo' ? named.slice(0, 1) : named).flatMap((stream) => unreadUnder(shop, stream));
+  if (broken.length > 0) throw new RestsOnUnread(broken);
 }
 
 /** Nothing is to be recorded. */

@@ -6,6 +6,7 @@ import type { Archive } from './records/archive.ts';
 import type { PlannedReminder, ReminderKind } from './reminders/wish.ts';
 import type { Shop } from './shop.ts';
 import type { EpochMs } from './units.ts';
+import type { UnreadEvent } from './unread.ts';
 
 export interface Clock {
   readonly now: () => EpochMs;
@@ -59,12 +60,23 @@ export interface ClaimedReminder {
   readonly rejections: number;
 }
 
+export interface EventsRead {
+  readonly envelopes: readonly Envelope[];
+  readonly unread: readonly UnreadEvent[];
+}
+
 export interface Store {
   readonly head: (crew: CrewId) => Promise<Head>;
   /** Events after `seq`, in order: what another writer, or an earlier life, has added. */
   readonly eventsAfter: (crew: CrewId, seq: number) => Promise<readonly Envelope[]>;
-  /** Events filed under a stream, as its home or as one that it concerns, in order. */
+  /**
+   * Events filed under a stream, as its home or as one that it concerns, in order. As `eventsAfter` it throws
+   * `RestsOnUnread` where one does not read: for papers, which are whole or not at all.
+   */
   readonly eventsUnder: (crew: CrewId, stream: StreamId) => Promise<readonly Envelope[]>;
+  /** The two above, as far as they read, and what of them does not. */
+  readonly readAfter: (crew: CrewId, seq: number) => Promise<EventsRead>;
+  readonly readUnder: (crew: CrewId, stream: StreamId) => Promise<EventsRead>;
   readonly liveStreams: (crew: CrewId) => Promise<readonly StreamId[]>;
   /** Streams with something that happened from `from` on and before `to`. */
   readonly streamsBetween: (crew: CrewId, from: EpochMs, to: EpochMs) => Promise<readonly StreamId[]>;
@@ -110,8 +122,15 @@ export interface Messenger {
   readonly post: (ringing: RingingReminder) => Promise<Told>;
   /** Whether a message with this key has arrived before; `unknown` where the platform cannot be asked. */
   readonly wasPosted: (crew: CrewId, numberedKey: string) => Promise<'yes' | 'no' | 'unknown'>;
-  /** The record cannot be written, and bells ring from memory: said once to the leads until it is over. */
-  readonly tellLeads: (trouble: { readonly now: EpochMs; readonly shop: Shop }) => Promise<Told>;
+  /**
+   * Said once to the leads: the record cannot be written, and bells ring from memory until it is over; or, with `unread`,
+   * some of it does not read any more.
+   */
+  readonly tellLeads: (trouble: {
+    readonly now: EpochMs;
+    readonly shop: Shop;
+    readonly unread?: readonly UnreadEvent[];
+  }) => Promise<Told>;
 }
 
 /** A message that a front end has posted and may change or answer later. */

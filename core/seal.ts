@@ -1,12 +1,14 @@
-// Events become the record's next envelopes: numbered in the crew's record and in their own stream, and sealed with the
-// hash of the one before.
+// Events become the record's next envelopes: each is held against its schema, numbered in the crew's record and in its own
+// stream, and sealed with the hash of the one before. What would not read again is never written: nothing is ever deleted
+// from a record, and one event that does not read stands in the way of all that rests on it.
 
 import { shapeOf } from './event-shapes.ts';
-import type { Envelope, NewEvent } from './history.ts';
+import { type Envelope, EventBody, type NewEvent } from './history.ts';
 import type { CrewId, PersonName, StreamId } from './ids.ts';
 import type { Head } from './ports.ts';
 import { editionOfToday } from './rule-editions.ts';
 import { hashOf, sealOfToday } from './seal-sums.ts';
+import { oursAlone, Unforeseen } from './unforeseen.ts';
 import type { EpochMs } from './units.ts';
 
 export interface Sealing {
@@ -20,6 +22,7 @@ export interface Sealing {
   readonly now: EpochMs;
 }
 
+/** Throws `Unforeseen` for an event that would not read again. */
 export function seal(events: readonly NewEvent[], sealing: Sealing): readonly Envelope[] {
   const { crew, head, versionOf, by, request, now } = sealing;
   const versions = new Map<StreamId, number>();
@@ -28,7 +31,8 @@ export function seal(events: readonly NewEvent[], sealing: Sealing): readonly En
     const [stream, ...alsoUnder] = event.streams;
     const version = (versions.get(stream) ?? versionOf(stream)) + 1;
     versions.set(stream, version);
-    const { happenedAt, saidWith, body } = event;
+    const { happenedAt, saidWith } = event;
+    const body = thatReads(event);
     const unsealed = {
       crew,
       seq: head.seq + 1 + i,
@@ -50,6 +54,14 @@ export function seal(events: readonly NewEvent[], sealing: Sealing): readonly En
     previousHash = envelope.hash;
     return envelope;
   });
+}
+
+/** As it will be read: a figure that is none, a setting that does not exist or a time between two milliseconds is refused. */
+function thatReads({ body, happenedAt, streams }: NewEvent): EventBody {
+  const read = oursAlone(`${body.type} of ${streams[0]} would not read again`, () => EventBody.parse(body));
+  if (!Number.isSafeInteger(happenedAt))
+    throw new Unforeseen(`${body.type} of ${streams[0]} has no time: ${happenedAt}`);
+  return read;
 }
 
 export function streamsTouched(envelopes: readonly Envelope[]): ReadonlySet<StreamId> {

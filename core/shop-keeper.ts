@@ -20,6 +20,7 @@ import {
   withCrewAnew,
   withEvents,
 } from './shop-memory.ts';
+import { keepsItsBells } from './unread.ts';
 
 export interface ShopKeeper {
   /** Loads what is live and what is named, up to the record's end and what is staged behind it. */
@@ -37,6 +38,8 @@ export interface ShopKeeper {
   readonly landedHead: () => Head;
   readonly versionOf: (stream: StreamId) => number;
   readonly isLive: (stream: StreamId) => boolean;
+  /** Its bells cannot be planned anew, since some of it does not read: they stay as they are. */
+  readonly keepsItsBells: (stream: StreamId) => boolean;
   /** The shop as it was last recorded. */
   readonly shop: () => Shop;
 }
@@ -72,9 +75,11 @@ export function createShopKeeper(store: Store, crew: CrewId, file: CrewFile, she
       if (staged.length > 0) return;
       const head = await store.head(crew);
       if (head.hash === landed.head.hash) return;
-      const others = await store.eventsAfter(crew, landed.head.seq);
-      remember(withEvents(fixed, { ...landed, head }, others));
-      return;
+      const others = await store.readAfter(crew, landed.head.seq);
+      if (others.unread.length === 0) {
+        remember(withEvents(fixed, { ...landed, head }, others.envelopes));
+        return;
+      }
     }
     const head = await store.head(crew);
     const streams = new Map<StreamId, Loaded>();
@@ -85,7 +90,8 @@ export function createShopKeeper(store: Store, crew: CrewId, file: CrewFile, she
 
   async function load(stream: StreamId): Promise<Loaded> {
     const behind = staged.filter((envelope) => [envelope.stream, ...envelope.alsoUnder].includes(stream));
-    return grown(fixed, stream, undefined, [...(await store.eventsUnder(crew, stream)), ...behind]);
+    const { envelopes, unread } = await store.readUnder(crew, stream);
+    return grown(fixed, stream, undefined, [...envelopes, ...behind], unread);
   }
 
   async function loadMissing(wanted: readonly StreamId[]): Promise<void> {
@@ -135,8 +141,12 @@ export function createShopKeeper(store: Store, crew: CrewId, file: CrewFile, she
       return ahead.head;
     },
     landedHead: () => landed.head,
-    versionOf: (stream) =>
-      ahead.streams.get(stream)?.envelopes.findLast((envelope) => envelope.stream === stream)?.version ?? 0,
+    versionOf: (stream) => {
+      const { envelopes = [], unread = [] } = ahead.streams.get(stream) ?? {};
+      const last = [envelopes, unread].flatMap((events) => events.findLast((event) => event.stream === stream) ?? []);
+      return Math.max(0, ...last.map(({ version }) => version));
+    },
+    keepsItsBells: (stream) => keepsItsBells(ahead.shop, stream),
     isLive: (stream) => isLive(stream, ahead.streams.get(stream)),
     shop: () => landed.shop,
   };

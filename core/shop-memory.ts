@@ -13,6 +13,7 @@ import type { SheetShelf } from './products/sheet.ts';
 import { foldSession, isSessionLive, type Session } from './session/session.ts';
 import type { Shop } from './shop.ts';
 import { type EpochMs, epochMs } from './units.ts';
+import { isUnreadAct, restingOn, type UnreadEvent } from './unread.ts';
 
 type Noun =
   | { readonly is: 'batch'; readonly batch: Batch }
@@ -26,6 +27,8 @@ type Noun =
 /** A stream as loaded: its events, how they stand now, and their fold. */
 export interface Loaded {
   readonly envelopes: readonly Envelope[];
+  /** What stands among them and does not read. */
+  readonly unread: readonly UnreadEvent[];
   readonly entries: readonly Entry[];
   readonly noun: Noun;
   /** Streams that must be loaded with it. */
@@ -72,7 +75,10 @@ function shopOf({ file, shelf }: Fixed, { streams, newest }: Omit<Memory, 'shop'
     else if (noun.is === 'crew') crew = noun.crew;
   }
   const acted = { ...(crew ?? foldCrew(file, [], undefined)), lastActedAt: newest.actedAt };
-  return { crew: acted, places, batches, cans, parts, sessions, shelf, nextNumber: newest.number + 1 };
+  const unread = new Map(
+    [...streams].filter(([, of]) => of.unread.length > 0).map(([stream, of]) => [stream, of.unread]),
+  );
+  return { crew: acted, places, batches, cans, parts, sessions, shelf, nextNumber: newest.number + 1, unread };
 }
 
 /** These events are the record's next. A stream that is not loaded stays so, unless one of them is its first. */
@@ -119,6 +125,7 @@ export function grown(
   stream: StreamId,
   known: Loaded | undefined,
   added: readonly Envelope[],
+  unread: readonly UnreadEvent[] = known?.unread ?? [],
 ): Loaded {
   const before = known?.envelopes ?? [];
   const lastSeq = before.at(-1)?.seq ?? 0;
@@ -126,9 +133,9 @@ export function grown(
   if (known !== undefined && unknown.length === 0) return known;
   const envelopes = [...before, ...unknown];
   const continued = known && asItStandsWith(known.entries, unknown);
-  const entries = continued ?? asItStands(envelopes);
+  const entries = continued ?? asItStands(restingOn(stream, envelopes, unread));
   const noun = foldNoun(fixed, stream, entries, continued && known.noun);
-  return { envelopes, entries, noun, refersTo: referencesOf(noun) };
+  return { envelopes, unread, entries, noun, refersTo: referencesOf(noun) };
 }
 
 function seen(since: Newest, { body, recordedAt }: Envelope): Newest {
@@ -165,6 +172,8 @@ export function forgetting(fixed: Fixed, memory: Memory, keep: ReadonlySet<Strea
 /** Whether somebody still waits for something of this stream. Places and the crew never end. */
 export function isLive(stream: StreamId, loaded: Loaded | undefined): boolean {
   const noun = loaded?.noun ?? { is: 'none' };
+  // Whether it has ended may stand in what does not read.
+  if (loaded?.unread.some(isUnreadAct) === true) return true;
   switch (noun.is) {
     case 'batch':
       return isBatchLive(noun.batch);

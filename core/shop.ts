@@ -28,6 +28,7 @@ import { type AirLog, airLogOf, type Place } from './place/place.ts';
 import type { SheetShelf } from './products/sheet.ts';
 import { isSessionOpen, type Session } from './session/session.ts';
 import type { EpochMs } from './units.ts';
+import type { UnreadEvent } from './unread.ts';
 
 export interface Shop {
   readonly crew: Crew;
@@ -39,6 +40,8 @@ export interface Shop {
   readonly shelf: SheetShelf;
   /** The next of the crew's series of short numbers. */
   readonly nextNumber: number;
+  /** Of what is loaded, the streams under which some event does not read any more. */
+  readonly unread: ReadonlyMap<StreamId, readonly UnreadEvent[]>;
 }
 
 /** Who says it, and when it is said. */

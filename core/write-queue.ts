@@ -145,7 +145,9 @@ export function createWriteQueue({ store, keeper, crew, turnOver }: WriteQueueNe
     const live = [...streamsTouched(envelopes)].map((stream) => [stream, keeper.isLive(stream)] as const);
     // The later plan of a stream holds. A batch that was undone is in no plan; its rows must go all the same.
     const plan = drafts.flatMap((draft) => [
-      ...[...streamsTouched(draft.envelopes)].map((stream) => [stream, []] as const),
+      ...[...streamsTouched(draft.envelopes)]
+        .filter((stream) => !keeper.keepsItsBells(stream))
+        .map((stream) => [stream, []] as const),
       ...draft.plan,
     ]);
     const rest = { plan: new Map(plan), live: new Map(live), answers, now: last.now };

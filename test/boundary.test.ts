@@ -200,6 +200,45 @@ describe('the sums, the nouns, the cards and the language', () => {
   );
 });
 
+/** `word in table`, and `table[word]` of a table open to any word, find what every object has: `constructor` and its kin. */
+function looksPastOwnKeys({ path, text }: Source): readonly string[] {
+  if (path === 'core/own-key.ts') return [];
+  const code = text
+    .replaceAll(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$|^.*\bObject\.hasOwn\(.*$/gm, '')
+    .replaceAll(/`[^`]*`|'(?:[^'\\\n]|\\.)*'/g, "''");
+  const open = [...code.matchAll(/\b(\w+)\??: (?:Readonly<)?(?:Partial<)?Record<string,/g)].map(
+    ([, name = '']) => name,
+  );
+  const indexed = open.filter((name) => new RegExp(`\\b${name}(?:\\?\\.)?\\[(?!\\])`).test(code));
+  const tested = [...code.matchAll(/(?<!\[(?:-?readonly )?)(?<!\w)\w[\w.]*\)? in (?!keyof)[\w(]/g)].map(
+    ([found]) => found,
+  );
+  return [...indexed, ...tested].map((found) => `${path}: ${found}`);
+}
+
+describe('tables that are looked up by a word', () => {
+  it('given every file of core and bot, then each looks only at the keys of its own', () => {
+    expect(ours.flatMap(looksPastOwnKeys)).toEqual([]);
+  });
+
+  it.each([
+    'const isVerb = (name: string) => name in readers;',
+    'if (token.word in readers || isOther) return;',
+    'const units: Readonly<Record<string, number>> = {};\nconst of = units[word];',
+    'const units: Partial<Record<string, () => void>> = {};\nunits[word]?.();',
+  ])('given a planted %s, then it is found', (text) => {
+    expect(looksPastOwnKeys({ path: 'bot/language/x.ts', text })).toHaveLength(1);
+  });
+
+  it.each([
+    "if ('fault' in page) return;",
+    'type Labelled = { -readonly [Name in Label]?: string };',
+    '// a word in a table\nconst of = ownValue(units, word);',
+  ])('given a good one, %s, then it stands', (text) => {
+    expect(looksPastOwnKeys({ path: 'bot/language/x.ts', text })).toEqual([]);
+  });
+});
+
 describe('the house', () => {
   it('given every source file, then none is over 300 lines', () => {
     // Lists of cases are data.

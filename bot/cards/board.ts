@@ -1,12 +1,14 @@
 // The board: everything that runs, with its clocks, the air and what rings next, as plain figures and words. Like a card
 // it is neutral; whoever shows it loses nothing.
 
+import type { StreamId } from '../../core/ids.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { byDueTime } from '../../core/reminders/wish.ts';
 import { alarms } from '../../core/session/session-commands.ts';
 import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { epochMs, minutes, minutesBetween } from '../../core/units.ts';
+import { unreadUnder } from '../../core/unread.ts';
 import { type BoardAir, boardAir } from './board-air.ts';
 import { batchOnBoard } from './board-batch.ts';
 import { canOnBoard } from './board-can.ts';
@@ -54,10 +56,10 @@ export function makeBoard(t: Telling): Board {
     crew: t.shop.crew.name,
     at: t.f.iso(t.now),
     clock: t.f.timeDown(t.now),
-    batches: liveBatches(t.shop).map((batch) => batchOnBoard(t, batch)),
-    parts: liveParts(t.shop).map((part) => partOnBoard(t, part)),
-    cans: liveCans(t.shop).flatMap((can) => canOnBoard(t, can)),
-    sessions: openSessions(t.shop).map((session) => sessionOnBoard(t, session)),
+    batches: liveBatches(t.shop).map((batch) => ifItReads(t, batchOnBoard(t, batch))),
+    parts: liveParts(t.shop).map((part) => ifItReads(t, partOnBoard(t, part))),
+    cans: liveCans(t.shop).flatMap((can) => canOnBoard(t, can).map((item) => ifItReads(t, item))),
+    sessions: openSessions(t.shop).map((session) => ifItReads(t, sessionOnBoard(t, session))),
     air: boardAir(t),
     rings: [...rings].sort(byDueTime).map(({ numberedKey, dueAt, to }) => ({
       key: numberedKey,
@@ -69,6 +71,14 @@ export function makeBoard(t: Telling): Board {
     quick: quickTaps(t),
     alarms: alarms.map((verb) => ({ id: `alarm-${verb}`, label: t.words.session.troubles[verb].title, line: verb })),
   };
+}
+
+/** What is left of it would show as if it were whole. */
+function ifItReads(t: Telling, item: BoardItem): BoardItem {
+  const [event] = unreadUnder(t.shop, item.id as StreamId);
+  if (event === undefined) return item;
+  const { seq, type, stream } = event;
+  return { ...item, phase: t.words.replies.unread(seq, type, stream), tone: 'stop', clocks: [], taps: [] };
 }
 
 function dueIn(t: Telling, dueAt: EpochMs): Pick<BoardRing, 'left' | 'late'> {

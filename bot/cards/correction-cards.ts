@@ -4,6 +4,7 @@ import type { Batch } from '../../core/batch/batch.ts';
 import type { Setting } from '../../core/crew/crew-commands.ts';
 import type { Recorded } from '../../core/execute.ts';
 import type { Entry } from '../../core/history.ts';
+import { ownValue } from '../../core/own-key.ts';
 import type { Part } from '../../core/part/part.ts';
 import { entriesIn, type Shop } from '../../core/shop.ts';
 import { minutes, squareMetres } from '../../core/units.ts';
@@ -98,7 +99,7 @@ function shown(t: Telling, setting: Setting): string {
       return t.f.list(setting.given.map(({ person, role }) => t.words.settings.role(person, t.words.chat.roles[role])));
     case 'crew-language':
     case 'language':
-      return t.words.settings.languages[setting.language] ?? setting.language;
+      return ownValue(t.words.settings.languages, setting.language) ?? setting.language;
     case 'crew-units':
     case 'units':
       return t.words.settings.units[setting.units];

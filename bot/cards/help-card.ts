@@ -1,7 +1,7 @@
 // What can be said, from the same tables that the reader and the rules use.
 
 import { allowed } from '../../core/allowed.ts';
-import type { Verb } from '../../core/commands.ts';
+import { isOwnKey } from '../../core/own-key.ts';
 import { type VocabularyRow, vocabulary } from '../language/vocabulary.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './telling.ts';
@@ -15,7 +15,7 @@ export function helpCard(t: Telling, verb: string | undefined): Card {
       lines: [...rows.map(({ name }) => typed.example(name)), replies.helpHow, replies.caution],
     });
   }
-  const rules = row.name in allowed ? allowed[row.name as Verb] : [];
+  const rules = isOwnKey(allowed, row.name) ? allowed[row.name] : [];
   const told = rules.map((rule) =>
     replies.helpRule(t.words.names.rule(rule.code), t.words.ruleSources[rule.source], replies.liftedBy[rule.liftedBy]),
   );

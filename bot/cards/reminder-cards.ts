@@ -5,6 +5,7 @@ import { blendClock } from '../../core/batch/batch-clocks.ts';
 import type { ClockReading } from '../../core/calc/clock.ts';
 import { type Entry, type Fact, isAct } from '../../core/history.ts';
 import { nameIn, nounOf, type StreamId } from '../../core/ids.ts';
+import { isOwnKey } from '../../core/own-key.ts';
 import type { Part } from '../../core/part/part.ts';
 import { cureClock, stagesDue } from '../../core/part/part-clocks.ts';
 import { batchOf } from '../../core/part/part-decide.ts';
@@ -44,7 +45,7 @@ export function reminderCard(t: Telling, ringing: RingingReminder): Card {
   const { reminder, now } = ringing;
   const { rings, unproved } = t.words;
   const subject = subjectOf(t, ringing);
-  const unprovedTitle = reminder.kind in unproved ? unproved[reminder.kind as keyof typeof unproved] : undefined;
+  const unprovedTitle = isOwnKey(unproved, reminder.kind) ? unproved[reminder.kind] : undefined;
   const missing = unprovedTitle !== undefined && subject.clock !== undefined && !isProved(subject.clock, now);
   const { title, act } = rings[reminder.kind];
   return makeCard(missing ? unprovedTitle(subject.name) : title(subject.name), toneOf(ringing, missing), {

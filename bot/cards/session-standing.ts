@@ -2,11 +2,14 @@
 // chat platform keeps as the session's one message and changes in place.
 
 import { type Fact, isAct } from '../../core/history.ts';
+import { sessionStream } from '../../core/ids.ts';
 import { isRunning, isSessionOpen, type Session } from '../../core/session/session.ts';
+import { unreadUnder } from '../../core/unread.ts';
 import { makeCard } from './card.ts';
 import { briefCard } from './session-cards.ts';
 import type { Standing } from './standing-card.ts';
 import type { Telling } from './telling.ts';
+import { unreadLines } from './unread-lines.ts';
 
 /** What the brief's own lines say, with who and when. */
 const inTheBrief: readonly Fact['type'][] = [
@@ -29,6 +32,7 @@ export function sessionStanding(t: Telling, session: Session): Standing {
   const card = makeCard(words.titled(session.number, stateOf(t, session)), live ? brief.tone : 'plain', {
     facts: brief.facts,
     lines: [
+      ...unreadLines(t.words, unreadUnder(t.shop, sessionStream(session.number))),
       ...(shown.length < acts.length ? [chat.earlierActs(acts.length - shown.length)] : []),
       ...shown.map(({ happenedAt, by, fact }) => chat.act(t.f.timeDown(happenedAt), by, t.words.fact(fact, t.f))),
       ...brief.lines,

@@ -2,6 +2,7 @@
 
 import { type Person, personIn } from '../../core/crew/crew.ts';
 import type { PersonName } from '../../core/ids.ts';
+import { ownValue } from '../../core/own-key.ts';
 import { qualifications } from '../../core/session/session-commands.ts';
 import { minutes } from '../../core/units.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
@@ -51,7 +52,7 @@ export function settingsCard(t: Telling, name: PersonName): Card {
 function mine({ words }: Telling, person: Person): string {
   const { names, languages, units, rings } = words.settings;
   return [
-    `${names.language}: ${languages[person.language] ?? person.language}`,
+    `${names.language}: ${ownValue(languages, person.language) ?? person.language}`,
     `${names.units}: ${units[person.units]}`,
     `${names.rings}: ${rings[person.rings ?? 'thread']}`,
   ].join(' · ');

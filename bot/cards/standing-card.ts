@@ -3,14 +3,16 @@
 
 import { type Batch, phaseOf } from '../../core/batch/batch.ts';
 import { type Entry, isAct } from '../../core/history.ts';
-import { type BatchNumber, nameIn, nounOf } from '../../core/ids.ts';
+import { type BatchNumber, batchStream, nameIn, nounOf } from '../../core/ids.ts';
 import { isPartLive, type Part, phaseOfPart } from '../../core/part/part.ts';
+import { unreadUnder } from '../../core/unread.ts';
 import { batchTaps, clockFacts, isPotOver, openedCard } from './batch-cards.ts';
 import { type Card, type CardAction, makeCard, type Tone } from './card.ts';
 import type { FactId } from './fact-ids.ts';
 import { partFacts, partTaps } from './part-cards.ts';
 import { tapsTogether } from './parts-together.ts';
 import type { Telling } from './telling.ts';
+import { unreadLines } from './unread-lines.ts';
 
 export interface Standing {
   readonly card: Card;
@@ -45,6 +47,7 @@ export function standingOf(t: Telling, number: BatchNumber, batch: Batch | undef
       ({ id }) => !growing.includes(id),
     ),
     lines: [
+      ...unreadLines(t.words, unreadUnder(t.shop, batchStream(number))),
       ...(opened?.lines ?? []),
       ...parts.filter((part) => part !== alone).map((part) => partState(t, part)),
       ...(shown.length < acts.length ? [chat.earlierActs(acts.length - shown.length)] : []),

@@ -2,9 +2,9 @@
 // filled in. For any front end that can show a small form.
 
 import { methods } from '../../core/methods.ts';
+import { isOwnKey, ownValue } from '../../core/own-key.ts';
 import { unitsBySpelling } from '../language/typed/units-typed.ts';
 import type { Words } from '../language/words/languages.ts';
-import { factUnits } from './fact-ids.ts';
 
 export interface TapField {
   readonly id: string;
@@ -47,11 +47,9 @@ function holdsOf(id: string, unit: string): TapField['holds'] {
 }
 
 function labelOf(id: string, words: Words): string {
-  if (isFactId(id)) return words.facts[id];
-  return words.page.fields[id] ?? id.replaceAll('-', ' ');
+  if (isOwnKey(words.facts, id)) return words.facts[id];
+  return ownValue(words.page.fields, id) ?? id.replaceAll('-', ' ');
 }
-
-const isFactId = (id: string): id is keyof typeof factUnits => id in factUnits;
 
 /**
  * The line with its fields filled in. A value that brings its own unit (`2.6lb`) keeps it; an empty one leaves its place

@@ -1,6 +1,7 @@
 // Lines that are offered in the language in which the line was typed: `curar impulsor-7` is not completed with `oven`.
 
 import { methods } from '../../core/methods.ts';
+import { ownValue } from '../../core/own-key.ts';
 import { isSpanishWord, withoutAccents } from './typed/spanish-words.ts';
 import { tokenize } from './typed/tokens.ts';
 import type { VerbNamed } from './verbs-typed.ts';
@@ -50,7 +51,7 @@ export function inTongueOf(line: string, verb: VerbNamed | undefined, tries: rea
   return tries.map((each) =>
     each
       .split(' ')
-      .map((word) => (typed.has(word) ? word : (words[word] ?? word)))
+      .map((word) => (typed.has(word) ? word : (ownValue(words, word) ?? word)))
       .join(' '),
   );
 }

@@ -30,12 +30,15 @@ export async function loadNamed(executor: Executor, name: (shop: Shop) => readon
 
 /** Everything used from `from` on and before `to`: batches by their weighing, solvents as they were said. */
 export async function loadLedger(source: RecordSource, from: EpochMs, to: EpochMs): Promise<readonly LedgerEntry[]> {
-  const { store, crew } = source;
+  const { executor, store, crew } = source;
   const entries: LedgerEntry[] = [];
   for (const stream of store.archive.filedBetween(crew, from, to)) {
     const noun = nounOf(stream);
     if (noun !== 'batch' && noun !== 'crew' && noun !== 'session') continue;
-    const standing = asItStands(await store.eventsUnder(crew, stream));
+    const { envelopes, unread } = await store.readUnder(crew, stream);
+    // Loaded, it is told of beside the answer.
+    if (unread.length > 0) await executor.look([stream]);
+    const standing = asItStands(envelopes);
     if (noun === 'batch') entries.push(...entriesOfBatch(foldBatch(standing)));
     else entries.push(...standing.flatMap(entriesOfFact));
   }

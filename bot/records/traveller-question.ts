@@ -2,6 +2,7 @@
 
 import { nameIn } from '../../core/ids.ts';
 import { streamsOfPart, tracePart } from '../../core/records/trace.ts';
+import { RestsOnUnread, unreadUnder } from '../../core/unread.ts';
 import { type Card, makeCard } from '../cards/card.ts';
 import { type Telling, tap } from '../cards/telling.ts';
 import type { DeskNeeds } from './desk.ts';
@@ -23,6 +24,9 @@ export async function writeTraveller(
   const { records } = t.words;
   const names = 'part' in of ? [of.part] : store.archive.bookedUnder(crew, 'job', of.job).map(nameIn);
   const shop = await loadNamed(executor, (loaded) => names.flatMap((name) => streamsOfPart(loaded, name)));
+  // A part's paper is whole or not at all.
+  const broken = names.flatMap((name) => streamsOfPart(shop, name)).flatMap((stream) => unreadUnder(shop, stream));
+  if (broken.length > 0) throw new RestsOnUnread(broken);
   const told = { ...t, shop };
   const parts: TravellerPart[] = [];
   for (const name of [...new Set(names)].sort()) {

@@ -49,7 +49,7 @@ export async function goToWork({ withPage, ...needs }: WorkNeeds): Promise<AtWor
   let then = (): void => undefined;
 
   const print = async (answer: Answer): Promise<void> => {
-    if (answer.kind === 'error') couldRecord = false;
+    if (answer.kind === 'error' && answer.code !== 'not-read') couldRecord = false;
     printed(files.told(answer));
     if (!flags.json) await printPicture(answer);
   };

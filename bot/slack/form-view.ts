@@ -2,6 +2,7 @@
 
 import type { InputBlock, KnownBlock, ModalView } from '@slack/types';
 import { z } from 'zod';
+import { ownValue } from '../../core/own-key.ts';
 import type { TapField } from '../cards/tap-fields.ts';
 import type { Words } from '../language/words/languages.ts';
 import type { Where } from './inbound.ts';
@@ -123,7 +124,7 @@ export function fieldFaults(
   words: Words,
 ): Readonly<Record<string, string>> {
   const wrong = fields.filter(
-    ({ id, holds }) => holds === 'number' && !/^\s*[-+]?\d+(?:[.,]\d+)?\s*$/.test(values[id] ?? ''),
+    ({ id, holds }) => holds === 'number' && !/^\s*[-+]?\d+(?:[.,]\d+)?\s*$/.test(ownValue(values, id) ?? ''),
   );
   return Object.fromEntries(wrong.map(({ id }) => [id, words.chat.numberWanted]));
 }
@@ -135,7 +136,9 @@ export function faultOf(
   values: Readonly<Record<string, string>>,
 ): Readonly<Record<string, string>> {
   const text = said.slice(0, 2).join(' ');
-  const named = fields.find(({ id }) => (values[id] ?? '') !== '' && text.includes(values[id] ?? ''));
+  const named = fields.find(
+    ({ id }) => (ownValue(values, id) ?? '') !== '' && text.includes(ownValue(values, id) ?? ''),
+  );
   const id = (named ?? fields[0])?.id;
   return id === undefined ? {} : { [id]: text };
 }

@@ -145,11 +145,12 @@ function fromAction(body: z.infer<typeof ActionBody>, { team }: Ourselves): Inbo
 
 function fromSubmission(body: z.infer<typeof SubmissionBody>, { team }: Ourselves): Inbound {
   const { view, user, trigger_id } = body;
-  const values: Record<string, string> = {};
-  for (const [block, actions] of Object.entries(view.state.values)) {
-    const [typed] = Object.values(actions);
-    values[block] = typed === undefined ? '' : filledIn(typed);
-  }
+  const values = Object.fromEntries(
+    Object.entries(view.state.values).map(([block, actions]) => {
+      const [typed] = Object.values(actions);
+      return [block, typed === undefined ? '' : filledIn(typed)];
+    }),
+  );
   const where: Where = {
     team: team ?? teamOf(body),
     user: user.id,

@@ -3,6 +3,7 @@
 
 import { z } from 'zod';
 import type { PersonName } from '../../core/ids.ts';
+import { ownValue } from '../../core/own-key.ts';
 import type { Postbox } from '../../core/ports.ts';
 import type { Address } from './outbox.ts';
 
@@ -49,6 +50,8 @@ export function createRingNotes(crew: string, postbox: Postbox, now: () => numbe
   const note = `rings/${crew}`;
   const read = (): Rings => Rings.safeParse(JSON.parse(postbox.note(note) ?? '{}')).data ?? {};
 
+  const ringOf = (key: string) => ownValue(read(), key);
+
   /** Rings of long ago go out with it. */
   function write(changed: Rings): void {
     const kept = Object.entries({ ...read(), ...changed }).filter(([, { lookedAt }]) => now() - lookedAt < keptMs);
@@ -56,11 +59,11 @@ export function createRingNotes(crew: string, postbox: Postbox, now: () => numbe
   }
 
   function change(key: string, changed: (before: Rings[string]['people']) => Rings[string]['people']): void {
-    write({ [key]: { lookedAt: now(), people: changed(read()[key]?.people ?? {}) } });
+    write({ [key]: { lookedAt: now(), people: changed(ringOf(key)?.people ?? {}) } });
   }
 
   const isToldToAll = (key: string): boolean => {
-    const people = Object.values(read()[key]?.people ?? {});
+    const people = Object.values(ringOf(key)?.people ?? {});
     return people.length > 0 && people.every(({ is }) => is === 'told');
   };
 
@@ -74,17 +77,17 @@ export function createRingNotes(crew: string, postbox: Postbox, now: () => numbe
       write(Object.fromEntries(keys.map((key) => [key, { lookedAt: now(), people, covered: true }])));
     },
     takeCovered: (key) => {
-      const ring = read()[key];
+      const ring = ringOf(key);
       if (!isFresh(ring) || ring.covered !== true) return false;
       write({ [key]: { ...ring, covered: false } });
       return true;
     },
     begin: (key, names) => {
-      const before = read()[key];
+      const before = ringOf(key);
       const goesOn = isFresh(before) && !isToldToAll(key);
-      const told = names.filter((name) => goesOn && before.people[name]?.is === 'told');
+      const told = names.filter((name) => goesOn && ownValue(before.people, name)?.is === 'told');
       change(key, (people) =>
-        Object.fromEntries(names.map((name) => [name, goesOn ? (people[name] ?? wanted) : wanted])),
+        Object.fromEntries(names.map((name) => [name, goesOn ? (ownValue(people, name) ?? wanted) : wanted])),
       );
       return names.filter((name) => !told.includes(name));
     },
@@ -95,7 +98,7 @@ export function createRingNotes(crew: string, postbox: Postbox, now: () => numbe
     became: (key, names, is) =>
       change(key, (people) => ({ ...people, ...Object.fromEntries(names.map((name) => [name, { is }])) })),
     unanswered: (key) => {
-      const ring = read()[key];
+      const ring = ringOf(key);
       if (ring === undefined) return undefined;
       return Object.entries(ring.people).flatMap(([name, { is, channel, thread, at }]) =>
         is === 'tried' && channel !== undefined && at !== undefined ? [{ name, channel, thread, at }] : [],

@@ -1,6 +1,7 @@
 // Setting up from the home tab: the forms open as things stand, and each changed field is said like any other line, so that
 // it is recorded, judged and told alike. Only the channel is Slack's own, and kept beside the record.
 
+import { ownValue } from '../../core/own-key.ts';
 import type { Log, Postbox } from '../../core/ports.ts';
 import { makeCard } from '../cards/card.ts';
 import { roleLine, type SetUp, type SetUpField } from '../cards/set-up.ts';
@@ -108,10 +109,10 @@ export function createSetUpForms(needs: SetUpNeeds) {
       await warn(where, form.id, words, words.replies.notRecorded, [words.replies.storeFailed]);
       return { is: 'closed' };
     }
-    const errors: Record<string, string> = {};
+    const errors = new Map<string, string>();
     if (of === 'crew') {
       const fault = await newChannel(desk, form, setUp, words);
-      if (fault !== undefined) errors[channelBlock] = fault;
+      if (fault !== undefined) errors.set(channelBlock, fault);
     }
     const said = of === 'mine' ? changedIn(setUp.personal, values) : await crewSaid(desk, setUp, form);
     const settled: string[] = [];
@@ -119,7 +120,7 @@ export function createSetUpForms(needs: SetUpNeeds) {
       const id = `${form.id}:${block}`;
       const answer = await needs.speaking.handle(desk, { text: line, where, id, saidAt: form.saidAt });
       if (answer?.recorded === true) settled.push(...answer.card.lines);
-      else if (answer !== undefined) errors[block] = answer.card.lines.join(' ');
+      else if (answer !== undefined) errors.set(block, answer.card.lines.join(' '));
     }
     desk.wake();
     const told = async () => {
@@ -129,15 +130,15 @@ export function createSetUpForms(needs: SetUpNeeds) {
       void needs.later.run('refresh-failed', form.id, () => needs.answering.refreshed(desk));
     };
     after(told());
-    if (Object.keys(errors).length === 0) return { is: 'closed' };
-    if (!isLate()) return { is: 'wrong', errors };
-    await warn(where, form.id, words, words.replies.notClear, Object.values(errors));
+    if (errors.size === 0) return { is: 'closed' };
+    if (!isLate()) return { is: 'wrong', errors: Object.fromEntries(errors) };
+    await warn(where, form.id, words, words.replies.notClear, [...errors.values()]);
     return { is: 'closed' };
   }
 
   /** What is wrong with the channel that was chosen; `undefined` where it is the crew's now. */
   async function newChannel(desk: Desk, { values }: Form, { mayCrew, who }: SetUp, words: Words) {
-    const channel = values[channelBlock] ?? '';
+    const channel = ownValue(values, channelBlock) ?? '';
     if (channel === '' || channel === desk.channel() || desk.slackCrew.channels.length > 0) return undefined;
     if (!mayCrew) return words.chat.setUp.forLead(who.join(', '));
     const fault = await takeChannel({ call, which, postbox: needs.postbox }, desk, channel);
@@ -160,7 +161,7 @@ export function createSetUpForms(needs: SetUpNeeds) {
 /** Each changed field as the line that says it. */
 function changedIn(fields: readonly SetUpField[], values: Form['values']): readonly FieldSaid[] {
   return fields.flatMap(({ id, value, line }) => {
-    const typed = values[id];
+    const typed = ownValue(values, id);
     const said = typed === undefined || typed.trim() === value ? undefined : line(typed);
     return said === undefined ? [] : [{ block: id, line: said }];
   });
@@ -168,7 +169,7 @@ function changedIn(fields: readonly SetUpField[], values: Form['values']): reado
 
 async function crewSaid(desk: Desk, setUp: SetUp, { where, values }: Form): Promise<readonly FieldSaid[]> {
   const named = async (block: string, now: readonly string[]) => {
-    const users = (values[block] ?? '').split(' ').filter((user) => user !== '');
+    const users = (ownValue(values, block) ?? '').split(' ').filter((user) => user !== '');
     // Whom Slack does not know cannot be chosen here, and loses nothing by it.
     const elsewhere = now.filter((name) => desk.roster.slackIdOf(where.team, name) === undefined);
     return [...elsewhere, ...(await Promise.all(users.map((user) => desk.roster.personOf(where.team, user))))];

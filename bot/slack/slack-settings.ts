@@ -2,6 +2,7 @@
 // costs nothing where it is off.
 
 import { z } from 'zod';
+import { ownValue } from '../../core/own-key.ts';
 
 export type SlackSettings = {
   readonly botToken: string;
@@ -35,7 +36,7 @@ const Environment = z.object({
 export function readSlackSettings(
   environment: Readonly<Record<string, string | undefined>>,
 ): SlackSettings | { readonly fault: string } | undefined {
-  const named = Object.keys(Environment.shape).map((name) => [name, environment[name] || undefined] as const);
+  const named = Object.keys(Environment.shape).map((name) => [name, ownValue(environment, name) || undefined] as const);
   const read = Environment.safeParse(Object.fromEntries(named));
   const slackNamed = named.some(([name, value]) => name.startsWith('SLACK_') && value !== undefined);
   if (!slackNamed) return undefined;

@@ -4,6 +4,7 @@ import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
+import { ownValue } from '../../core/own-key.ts';
 
 export interface Asset {
   readonly type: string;
@@ -27,7 +28,7 @@ export function readAssets(folder: string): Assets {
   const found = new Map<string, Asset>();
   const hash = createHash('sha256');
   for (const name of readdirSync(folder).sort()) {
-    const type = types[extname(name)];
+    const type = ownValue(types, extname(name));
     if (type === undefined) continue;
     const plain = new Uint8Array(readFileSync(join(folder, name)));
     hash.update(name).update(plain);

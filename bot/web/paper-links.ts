@@ -3,6 +3,7 @@
 
 import { createHmac } from 'node:crypto';
 import { Hono } from 'hono';
+import { ownValue } from '../../core/own-key.ts';
 import type { PageEnv } from './page-env.ts';
 import type { PageNeeds } from './page-needs.ts';
 import { isSame } from './session.ts';
@@ -33,7 +34,7 @@ export function paperRoutes({ secret, crew, papers }: PageNeeds): Hono<PageEnv> 
     if (!isSame(c.req.query('key') ?? '', keyOf(secret, crew, paper))) return c.body(null, 404);
     const content = papers.read(paper);
     if (content === undefined) return c.notFound();
-    c.header('content-type', contentTypes[name.split('.').at(-1) ?? ''] ?? 'application/octet-stream');
+    c.header('content-type', ownValue(contentTypes, name.split('.').at(-1) ?? '') ?? 'application/octet-stream');
     c.header('content-disposition', `attachment; filename*=UTF-8''${encodeURIComponent(name)}`);
     return c.body(content);
   });

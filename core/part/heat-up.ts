@@ -4,6 +4,7 @@
 import type { TemperatureLog } from '../calc/clock.ts';
 import { lumpOfWall, minutesToReach } from '../calc/heating.ts';
 import { type HeatProperties, heatProperties } from '../calc/metals.ts';
+import { isOwnKey } from '../own-key.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { type Celsius, celsius, type EpochMs, minutes, minutesAfter } from '../units.ts';
 import type { Part } from './part.ts';
@@ -28,7 +29,7 @@ export function metalOf(part: Part): HeatProperties | undefined {
   return metal === undefined || !isMetal(metal) ? undefined : heatProperties[metal];
 }
 
-const isMetal = (name: string): name is keyof typeof heatProperties => name in heatProperties;
+const isMetal = (name: string): name is keyof typeof heatProperties => isOwnKey(heatProperties, name);
 
 /**
  * `undefined` where metal or wall is not known, the wall is too thick for the sum, the oven is colder than the sheet

@@ -1,6 +1,7 @@
 // Solvents by the names that shops use for them.
 
 import { type SolventId, solvents } from '../calc/solvents.ts';
+import { isOwnKey, ownValue } from '../own-key.ts';
 
 const shopNames: Readonly<Record<string, SolventId>> = {
   ipa: 'isopropyl-alcohol',
@@ -26,10 +27,6 @@ const shopNames: Readonly<Record<string, SolventId>> = {
 /** `undefined` for a name that the table of solvents does not have. */
 export function solventNamed(name: string): SolventId | undefined {
   const typed = name.toLowerCase().trim().replace(/\s+/g, '-');
-  if (isSolvent(typed)) return typed;
-  return Object.hasOwn(shopNames, typed) ? shopNames[typed] : undefined;
-}
-
-function isSolvent(name: string): name is SolventId {
-  return Object.hasOwn(solvents, name);
+  if (isOwnKey(solvents, typed)) return typed;
+  return ownValue(shopNames, typed);
 }

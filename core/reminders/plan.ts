@@ -28,13 +28,14 @@ import { placeWishes } from '../place/place-reminders.ts';
 import { sessionWishes } from '../session/session-reminders.ts';
 import { airLog, liveBatches, liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs, minutesAfter } from '../units.ts';
+import { keepsItsBells } from '../unread.ts';
 import { withQuietHours } from './quiet-hours.ts';
 import type { Ring, RingLog } from './ring-log.ts';
 import { movedMs, numberedKey, type PlannedReminder, type Wish } from './wish.ts';
 
 /**
  * The plan of every loaded stream, or of those whose bells events on `touched` can have moved; an ended stream wishes for
- * nothing, so that its rows go.
+ * nothing, so that its rows go. One that does not read whole is in no plan: its rows stay.
  */
 export function planReminders(
   shop: Shop,
@@ -52,6 +53,7 @@ export function planReminders(
     moves = false,
   ) => {
     if (!allMove && !moves && !touched.has(stream)) return;
+    if (keepsItsBells(shop, stream)) return;
     const wished = wishes();
     const actedSeq = wished.length === 0 ? 0 : lastActSeq(entries);
     plan.set(

@@ -7,6 +7,7 @@ import type { Executor } from '../execute.ts';
 import type { ClaimedReminder, Clock, LateWhy, Log, Messenger, Store } from '../ports.ts';
 import type { ShopKeeper } from '../shop-keeper.ts';
 import { type EpochMs, epochMs } from '../units.ts';
+import { type UnreadEvent, unreadIn, unreadSaid } from '../unread.ts';
 import { planReminders } from './plan.ts';
 import { createPosts } from './posts.ts';
 import { byDueTime, type PlannedReminder } from './wish.ts';
@@ -39,6 +40,8 @@ export function createRinger({ store, executor, keeper, messenger, clock, log, c
   const posts = createPosts({ messenger, clock, log });
   /** When the bell last looked for what is due. */
   let lookedAt = startedAt;
+  /** Of what does not read, by number: in the log, and said to the leads. */
+  const unread = { logged: new Set<number>(), told: new Set<number>() };
   let trouble: { readonly leadsTold: boolean } | undefined;
 
   async function ringDue(): Promise<void> {
@@ -54,12 +57,24 @@ export function createRinger({ store, executor, keeper, messenger, clock, log, c
       if (!trouble.leadsTold) trouble = { leadsTold: await tellLeads() };
       await ringFromMemory();
     }
+    await tellUnread();
     lookedAt = clock.now();
   }
 
-  async function tellLeads(): Promise<boolean> {
+  /** After the bells, and each once: it is no bell of its own. */
+  async function tellUnread(): Promise<void> {
+    const events = unreadIn(keeper.shop()).filter(({ seq }) => !unread.told.has(seq));
+    for (const event of events) {
+      if (!unread.logged.has(event.seq)) log.error('event-not-read', { seq: event.seq, error: unreadSaid(event) });
+      unread.logged.add(event.seq);
+    }
+    if (events.length > 0 && (await tellLeads(events))) for (const { seq } of events) unread.told.add(seq);
+  }
+
+  async function tellLeads(events?: readonly UnreadEvent[]): Promise<boolean> {
     try {
-      return (await messenger.tellLeads({ now: clock.now(), shop: keeper.shop() })) !== 'rejected';
+      const about = events === undefined ? {} : { unread: events };
+      return (await messenger.tellLeads({ now: clock.now(), shop: keeper.shop(), ...about })) !== 'rejected';
     } catch (error) {
       log.error('leads-not-told', { error: String(error) });
       return false;

@@ -1,13 +1,16 @@
-// An envelope as a row, and back. Bodies are parsed at this edge: a row that does not fit says which and why.
+// An envelope as a row, and back. Bodies are parsed at this edge: a row that does not fit says which and why, and the others
+// are read all the same.
 
 import { z } from 'zod';
 import { inShapeOfToday } from '../event-shapes.ts';
 import { type Envelope, EventBody } from '../history.ts';
 import type { CrewId, StreamId } from '../ids.ts';
+import type { EventsRead } from '../ports.ts';
 import type { RecordRow } from '../records/archive.ts';
 import { editions } from '../rule-editions.ts';
 import { sealNames } from '../seal-sums.ts';
 import { epochMs } from '../units.ts';
+import { RestsOnUnread, type UnreadEvent } from '../unread.ts';
 
 /** As it lies in the table: the record's row with its crew. */
 export type EventRow = RecordRow & { readonly crew: CrewId };
@@ -41,13 +44,34 @@ const Streams = z.array(
   z.templateLiteral([z.enum(['batch', 'part', 'can', 'place', 'session', 'crew']), '/', z.string()]),
 );
 
-export function envelopeOf(row: EventRow): Envelope {
-  const body = EventBody.safeParse(inShapeOfToday(JSON.parse(row.body), row.shape));
-  if (!body.success) {
-    throw new Error(`event ${row.seq} (${row.stream}, version ${row.version}) of type ${row.type} does not parse`, {
-      cause: body.error,
-    });
+/** As far as they read. */
+export function eventsIn(rows: readonly EventRow[]): EventsRead {
+  const envelopes: Envelope[] = [];
+  const unread: UnreadEvent[] = [];
+  for (const row of rows) {
+    try {
+      envelopes.push(envelopeOf(row));
+    } catch (error) {
+      unread.push(unreadOf(row, error));
+    }
   }
+  return { envelopes, unread };
+}
+
+/** All of them. Throws `RestsOnUnread`. */
+export function wholeEventsIn(rows: readonly EventRow[]): readonly Envelope[] {
+  const { envelopes, unread } = eventsIn(rows);
+  if (unread.length > 0) throw new RestsOnUnread(unread);
+  return envelopes;
+}
+
+function unreadOf({ seq, stream, version, type, recorded_at }: EventRow, error: unknown): UnreadEvent {
+  const why = error instanceof z.ZodError ? z.prettifyError(error) : String(error);
+  return { seq, stream: stream as StreamId, version, type, recordedAt: epochMs(recorded_at), why };
+}
+
+function envelopeOf(row: EventRow): Envelope {
+  const body = EventBody.parse(inShapeOfToday(JSON.parse(row.body), row.shape));
   const { despite, permitted } = SaidWithRow.parse(JSON.parse(row.said_with));
   return {
     crew: row.crew,
@@ -60,7 +84,7 @@ export function envelopeOf(row: EventRow): Envelope {
     by: row.by_person,
     request: row.request,
     saidWith: permitted === undefined ? { despite } : { despite, permitted },
-    body: body.data,
+    body,
     edition: EditionRow.parse(row.edition),
     shape: row.shape,
     seal: SealRow.parse(row.seal),

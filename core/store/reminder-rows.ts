@@ -72,6 +72,10 @@ export function reminderRows(database: Database) {
       for (const key of rows.keys()) remove.run(crew, key);
     },
 
+    rang(crew: CrewId, key: string): void {
+      remove.run(crew, key);
+    },
+
     claim(now: EpochMs, leaseUntil: EpochMs, crew: CrewId | undefined): ClaimedReminder | undefined {
       const found = claimOne.get({ now, leaseUntil, crew: crew ?? null });
       if (found === undefined) return undefined;

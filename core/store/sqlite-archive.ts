@@ -54,8 +54,14 @@ export function sqliteArchive(database: Database): Archive {
   };
 }
 
+/** A list that does not read any more names nothing: its event is missing from its home stream as well, and is told there. */
 function listed(streams: string): readonly string[] {
-  return streams === '[]' ? [] : z.array(z.string()).parse(JSON.parse(streams));
+  if (streams === '[]') return [];
+  try {
+    return z.array(z.string()).parse(JSON.parse(streams));
+  } catch {
+    return [];
+  }
 }
 
 /** As SQLite's own `lower` does it: letters beyond ASCII stay as they are. */

@@ -5,10 +5,11 @@
 import { notActs } from '../history.ts';
 import type { CrewId, StreamId } from '../ids.ts';
 import type { Change, Store } from '../ports.ts';
+import { numberedKey } from '../reminders/wish.ts';
 import { firstHash } from '../seal-sums.ts';
 import { epochMs } from '../units.ts';
 import { openDatabase } from './database.ts';
-import { type EventRow, envelopeOf, rowOf } from './event-rows.ts';
+import { type EventRow, eventsIn, rowOf, wholeEventsIn } from './event-rows.ts';
 import { reminderRows } from './reminder-rows.ts';
 import { sqliteArchive } from './sqlite-archive.ts';
 
@@ -24,10 +25,10 @@ export function openSqliteStore(file: string): Store {
   const readHead = database.prepare<[string], { seq: number; hash: string }>(
     'select seq, hash from event where crew = ? order by seq desc limit 1',
   );
-  const readAfter = database.prepare<[string, number], EventRow>(
+  const rowsAfter = database.prepare<[string, number], EventRow>(
     'select * from event where crew = ? and seq > ? order by seq',
   );
-  const readUnder = database.prepare<[string, string], EventRow>(
+  const rowsUnder = database.prepare<[string, string], EventRow>(
     'select event.* from filed cross join event using (crew, seq) where filed.crew = ? and filed.stream = ? order by filed.seq',
   );
   const readLive = database.prepare<[string], string>('select stream from live where crew = ? order by stream').pluck();
@@ -44,8 +45,7 @@ export function openSqliteStore(file: string): Store {
     .pluck();
   const readNumber = database
     .prepare<[string], number | null>(
-      `select max(case type when 'BatchOpened' then json_extract(body, '$.batch') when 'CanOpened' then
-          json_extract(body, '$.can') else json_extract(body, '$.session') end) from event indexed by event_type
+      `select max(cast(substr(stream, instr(stream, '/') + 1) as integer)) from event indexed by event_type
         where crew = ? and type in ('BatchOpened', 'CanOpened', 'SessionBriefed')`,
     )
     .pluck();
@@ -75,6 +75,8 @@ export function openSqliteStore(file: string): Store {
     for (const envelope of change.envelopes) {
       addEvent.run(rowOf(envelope));
       for (const stream of new Set([envelope.stream, ...envelope.alsoUnder])) fileEvent.run(crew, stream, envelope.seq);
+      // What rang does not ring again, be there a new plan for its stream or none.
+      if (envelope.body.type === 'Rang') reminders.rang(crew, numberedKey(envelope.body.key, envelope.body.ring));
     }
     for (const [stream, isLive] of change.live) (isLive ? addLive : removeLive).run(crew, stream);
     for (const [stream, planned] of change.plan) reminders.reconcile(crew, stream, planned, change.now);
@@ -84,8 +86,10 @@ export function openSqliteStore(file: string): Store {
 
   return {
     head: async (crew) => headOf(crew),
-    eventsAfter: async (crew, seq) => readAfter.all(crew, seq).map(envelopeOf),
-    eventsUnder: async (crew, stream) => readUnder.all(crew, stream).map(envelopeOf),
+    eventsAfter: async (crew, seq) => wholeEventsIn(rowsAfter.all(crew, seq)),
+    eventsUnder: async (crew, stream) => wholeEventsIn(rowsUnder.all(crew, stream)),
+    readAfter: async (crew, seq) => eventsIn(rowsAfter.all(crew, seq)),
+    readUnder: async (crew, stream) => eventsIn(rowsUnder.all(crew, stream)),
     liveStreams: async (crew) => readLive.all(crew).map((stream) => stream as StreamId),
     streamsBetween: async (crew, from, to) => readBetween.all(crew, from, to).map((stream) => stream as StreamId),
     streamsLastTouched: async (crew, by) => [...new Set(readTouched.all(crew, by))].map((stream) => stream as StreamId),

@@ -2,6 +2,7 @@
 
 import type { AmendTarget, Verb } from '../../../core/commands.ts';
 import type { BatchNumber } from '../../../core/ids.ts';
+import { isOwnKey } from '../../../core/own-key.ts';
 import { partNamed, placeNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
 import type { Kind, Slot } from '../slots.ts';
@@ -99,7 +100,7 @@ function rowFor(verb: Verb, row: Amendable, name: Word | undefined, act: ActLine
 }
 
 function isVerb(name: string | undefined): name is Verb {
-  return name !== undefined && name in amendable;
+  return name !== undefined && isOwnKey(amendable, name);
 }
 
 function targetOf(

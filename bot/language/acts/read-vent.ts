@@ -2,6 +2,7 @@
 
 import type { Question } from '../../../core/commands.ts';
 import { methodRows } from '../../../core/methods.ts';
+import { ownValue } from '../../../core/own-key.ts';
 import { type Work, works } from '../../../core/session/session-commands.ts';
 import { type Celsius, type CubicMetres, type Grams, litres, type MetresPerSecond } from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
@@ -97,7 +98,7 @@ export function readHazards({ tokens, line }: ActLine): Question | Fault {
   if (second !== undefined) return leftOver(second);
   const word = first?.kind === 'word' ? first.word : '';
   const method = methodsByWord.get(word);
-  const work = workWords[word] ?? (method === undefined ? undefined : methodRows[method].hazards);
+  const work = ownValue(workWords, word) ?? (method === undefined ? undefined : methodRows[method].hazards);
   if (first === undefined)
     return { code: 'incomplete', needs: ['work'], tries: works.map((each) => `${line} ${each}`) };
   return work === undefined ? { code: 'left-over', token: first, needs: ['work'] } : { ask: 'hazards', work };

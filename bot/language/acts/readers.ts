@@ -1,6 +1,7 @@
 // One reader a verb. An act without a reader does not compile.
 
 import type { Verb } from '../../../core/commands.ts';
+import { isOwnKey } from '../../../core/own-key.ts';
 import type { SessionCommand } from '../../../core/session/session-commands.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { mannerOf } from '../stance.ts';
@@ -111,7 +112,7 @@ const readersToTheEnd: { readonly [V in VerbToTheEnd]: ReaderToTheEnd } = {
 };
 
 function isToTheEnd(verb: Verb): verb is VerbToTheEnd {
-  return verb in readersToTheEnd;
+  return isOwnKey(readersToTheEnd, verb);
 }
 
 export function readAct(verb: Verb, act: ActLine): ActRead | Fault {

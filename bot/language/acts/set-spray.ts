@@ -1,6 +1,7 @@
 // The settings for spraying and for need: `set brief on`, `set brief-ahead 10min`, `set sprayers kari omar`,
 // `set booth booth-2 4m2 30m3`, `set lel 20%`, `set mixing 5`, `set emergency call 112`, `set quiet 22-6`, `set bell on`.
 
+import { isOwnKey, ownValue } from '../../../core/own-key.ts';
 import { alarms, type EmergencyField, type SpraySetting } from '../../../core/session/session-commands.ts';
 import type { CubicMetres, SquareMetres } from '../../../core/units.ts';
 import { placeNamed } from '../names-typed.ts';
@@ -29,7 +30,9 @@ const readers: Readonly<Record<string, Read>> = {
 };
 
 export function isSpraySetting(token: Token | undefined): boolean {
-  return token?.kind === 'word' && (token.word in readers || token.word === 'emergency' || token.word === 'call');
+  return (
+    token?.kind === 'word' && (isOwnKey(readers, token.word) || token.word === 'emergency' || token.word === 'call')
+  );
 }
 
 export function readSpraySetting(act: ActLine): ActRead | Fault {
@@ -38,7 +41,7 @@ export function readSpraySetting(act: ActLine): ActRead | Fault {
   // `fijar teléfono 112`: the shop's numbers, without the word before them.
   if (name === 'call') return setEmergency(act, 0);
   return withManner((_, tokens) => {
-    const read = readers[name]?.(tokens.slice(1).filter(isNoFiller));
+    const read = ownValue(readers, name)?.(tokens.slice(1).filter(isNoFiller));
     if (read === undefined) return { code: 'incomplete', needs: ['setting'] };
     return isFault(read) ? read : { verb: 'set', setting: read };
   }, false)(act);

@@ -1,6 +1,7 @@
 // `set voc-limit 300kg/month`: a mass in a time, from the shop's permit.
 
 import type { CommandOf } from '../../../core/commands.ts';
+import { ownValue } from '../../../core/own-key.ts';
 import { grams, gramsFromKilograms, gramsFromPounds } from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
 import { withoutAccents } from '../typed/spanish-words.ts';
@@ -29,7 +30,7 @@ export function setVocLimit(act: ActLine, values: readonly Token[]): CommandOf<'
   if (first === undefined || last === undefined) return { code: 'incomplete', needs: ['voc-limit'] };
   const token = { text: act.line.slice(first.start, last.end), start: first.start, end: last.end };
   const [, amount = '', unit = '', per] = shape.exec(token.text) ?? [];
-  const make = units[unit.toLowerCase()];
+  const make = ownValue(units, unit.toLowerCase());
   const length = spans.get(withoutAccents(per?.toLowerCase() ?? ''));
   if (make === undefined || length === undefined) {
     return { code: 'unit-missing', token, needs: ['voc-limit'], tries: [] };

@@ -1,5 +1,6 @@
 // A number without a unit where one is needed, with the lines that each likely unit would make of it.
 
+import { isOwnKey } from '../../../core/own-key.ts';
 import type { Fault } from '../reading.ts';
 import { type Slot, slots } from '../slots.ts';
 import type { NumberToken } from '../typed/tokens.ts';
@@ -21,7 +22,7 @@ export function unitMissing(act: ActLine, filled: FilledSoFar): Fault | undefine
   const later = act.tokens.flatMap((token) => (token.kind === 'quantity' ? [token.quantity.is] : []));
   const open = (slot: Slot): boolean =>
     slots[slot].units.length > 0 &&
-    slots[slot].kinds.every((kind) => !(kind in filled) && !later.some((k) => k === kind));
+    slots[slot].kinds.every((kind) => !isOwnKey(filled, kind) && !later.some((k) => k === kind));
   const { needs, may } = act.verb.row;
   const wanted = [...needs, ...may].filter(open);
   const first = wanted[0];

@@ -1,5 +1,6 @@
 // `a las 4 de la tarde`: Spanish says the half of the day with its part, and without it four would be four in the morning.
 
+import { isOwnKey } from '../../../core/own-key.ts';
 import { withoutAccents } from '../typed/spanish-words.ts';
 import type { Token } from '../typed/tokens.ts';
 import type { NoSuchTime } from './time-typed.ts';
@@ -39,7 +40,7 @@ export function inPartOfDay(time: TimeOfDay, name: PartOfDay): TimeOfDay | NoSuc
   return { ...time, hour: (time.hour % 12) + (afterNoon ? 12 : 0) };
 }
 
-const isPart = (name: string): name is PartOfDay => Object.hasOwn(parts, name);
+const isPart = (name: string): name is PartOfDay => isOwnKey(parts, name);
 
 function textAt(tokens: readonly Token[], index: number): string {
   const token = tokens[index];

@@ -1,6 +1,7 @@
 // Figures of moving air and of rooms, which no other act takes: `0.6m/s`, `120 fpm`, `30m3`, `1000 ft3`. The reader of
 // quantities leaves them as words, or as a bare number before a word.
 
+import { ownValue } from '../../../core/own-key.ts';
 import {
   type CubicMetres,
   cubicMetres,
@@ -58,14 +59,14 @@ function figureFrom<Value>(
   const token = tokens[from];
   const next = tokens[from + 1];
   if (token?.kind === 'number') {
-    const of = next?.kind === 'word' ? units[next.word] : undefined;
+    const of = next?.kind === 'word' ? ownValue(units, next.word) : undefined;
     return of === undefined || token.number.other !== undefined
       ? undefined
       : { value: of(token.number.value), to: from + 2 };
   }
   if (token === undefined || token.kind === 'quoted') return undefined;
   const found = together.exec(token.text.toLowerCase());
-  const of = found === null ? undefined : units[found[2] ?? ''];
+  const of = found === null ? undefined : ownValue(units, found[2] ?? '');
   const number = found === null ? undefined : readNumber(found[1] ?? '');
   return of === undefined || number === undefined || number.other !== undefined
     ? undefined

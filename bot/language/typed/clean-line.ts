@@ -1,5 +1,7 @@
 // What phones do to a typed line, undone: curly quotes, long dashes, odd spaces, pictures, a mention in front.
 
+import { ownValue } from '../../../core/own-key.ts';
+
 const beyondKeyboard = /[^\x20-\x7e]/;
 
 const plainFor: Readonly<Record<string, string>> = {
@@ -56,13 +58,16 @@ function fromPhone(typed: string): string {
       .normalize('NFC')
       // A thin space inside 1 201 is a thousands mark or a slip; as a comma it is asked about.
       .replace(/(?<=\d)[\u2009\u202F](?=\d{3}(?!\d))/g, ',')
-      .replace(vulgarFraction, (_, before: string, sign: string) => `${before === '' ? '0' : before}${quarters[sign]}`)
+      .replace(
+        vulgarFraction,
+        (_, before: string, sign: string) => `${before === '' ? '0' : before}${ownValue(quarters, sign)}`,
+      )
       .replace(dashes, '-')
       .replace(invisible, '')
       .replace(pictures, ' ')
       .replace(oddSpaces, ' ')
       .replace(openingMarks, '')
       .replace(/[\uFF01-\uFF5D]/g, (wide) => String.fromCharCode(wide.charCodeAt(0) - 0xfee0))
-      .replace(/[“”„″‘’‚′…×²³℃℉º˚㎏⁄]/g, (sign) => plainFor[sign] ?? sign)
+      .replace(/[“”„″‘’‚′…×²³℃℉º˚㎏⁄]/g, (sign) => ownValue(plainFor, sign) ?? sign)
   );
 }

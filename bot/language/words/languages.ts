@@ -1,5 +1,6 @@
 // Which languages there are. A person whose language is not here is told in English.
 
+import { ownValue } from '../../../core/own-key.ts';
 import { english, type Words } from './english.ts';
 import { spanish } from './spanish.ts';
 
@@ -10,5 +11,5 @@ export const languages: readonly string[] = Object.keys(catalogues);
 export type { Words };
 
 export function wordsIn(language: string): Words {
-  return catalogues[language] ?? english;
+  return ownValue(catalogues, language) ?? english;
 }

@@ -1,5 +1,6 @@
 // Misreads, in Spanish: what was read, what is needed, an example.
 
+import { ownValue } from '../../../core/own-key.ts';
 import type { Misread, MisreadCode, Need } from '../reading.ts';
 import type { Slot } from '../slots.ts';
 import { spanishVocabulary } from '../vocabulary-spanish.ts';
@@ -161,5 +162,5 @@ const examples: Readonly<Record<string, { readonly example: string }>> = spanish
 
 function exampleOf({ verb, faulty, example }: Misread): string {
   if (faulty !== undefined) return listExample;
-  return examples[verb ?? 'mix']?.example ?? example;
+  return ownValue(examples, verb ?? 'mix')?.example ?? example;
 }

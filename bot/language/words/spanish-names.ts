@@ -3,6 +3,7 @@
 
 import { type SolventId, solvents } from '../../../core/calc/solvents.ts';
 import type { ObjectionCode } from '../../../core/objections.ts';
+import { ownValue } from '../../../core/own-key.ts';
 import type { FigureSourceId } from '../../../core/session/brief-lines.ts';
 import type { EmergencyField } from '../../../core/session/session-commands.ts';
 import type { VocabularyName } from '../vocabulary.ts';
@@ -22,7 +23,7 @@ const places: Readonly<Record<string, string>> = {
 /** `booth-2` is `cabina-2`; the shop's own names stay. */
 export function spanishPlace(place: string): string {
   const [, root = '', rest = ''] = /^([a-z]+)([-_]?\d*)$/.exec(place) ?? [];
-  const name = Object.hasOwn(places, root) ? places[root] : undefined;
+  const name = ownValue(places, root);
   return name === undefined ? place : `${name}${rest}`;
 }
 
@@ -171,14 +172,14 @@ export const spanishTyped = {
 
 /** What is quoted of a sheet stays as it is. */
 export function spanishSource(source: string): string {
-  return sources[source] ?? source.replaceAll(/(?<=\)) and (?=\d|\()/g, ' y ');
+  return ownValue(sources, source) ?? source.replaceAll(/(?<=\)) and (?=\d|\()/g, ' y ');
 }
 
 export const spanishNames: typeof english.names = {
   method: (method) => spanishMethods[method].name,
   methodTip: (method) => spanishMethods[method].tip,
   place: spanishPlace,
-  metal: (metal) => metals[metal] ?? metal,
+  metal: (metal) => ownValue(metals, metal) ?? metal,
   solvent: (id) => solventNames[id],
   rule: (code) => rules[code],
   emergencyField: (field) => emergencyFields[field],
@@ -188,20 +189,20 @@ export const spanishNames: typeof english.names = {
 
 /** Where the method comes as plain text. */
 export function spanishMethod(method: string): string {
-  return Object.entries(spanishMethods).find(([id]) => id === method)?.[1].name ?? method;
+  return ownValue<{ readonly name: string }>(spanishMethods, method)?.name ?? method;
 }
 
 const emergencyWords: Readonly<Record<string, string>> = emergencyFields;
 
 export function spanishEmergencyWord(field: string): string {
-  return emergencyWords[field] ?? field;
+  return ownValue(emergencyWords, field) ?? field;
 }
 
 const solventsById: Readonly<Record<string, string>> = solventNames;
 /** The ledger names a solvent by its id or as the table prints it. */
 const materialNames: ReadonlyMap<string, string> = new Map(
   Object.entries(solvents).flatMap(([id, { name }]) => {
-    const shown = solventsById[id] ?? name;
+    const shown = ownValue(solventsById, id) ?? name;
     return [[id, shown] as const, [name, shown] as const];
   }),
 );

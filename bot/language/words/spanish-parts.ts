@@ -1,6 +1,7 @@
 // Parts, their surfaces, films and cures, and the people about them, in Spanish.
 
 import type { CrewUnclear } from '../../../core/crew/crew-unclear.ts';
+import { ownValue } from '../../../core/own-key.ts';
 import type { FilmFinding, FilmRuleNamed } from '../../../core/part/film-acceptance.ts';
 import type { HeatUp } from '../../../core/part/heat-up.ts';
 import type { FilmObjection, LoadUnclear } from '../../../core/part/part-objections.ts';
@@ -159,7 +160,7 @@ function spanishFilm(finding: FilmFinding, f: Figures): string {
     case 'within':
       return `Dentro de la regla: ${rule}.`;
     case 'outside':
-      return `Fuera de la regla: ${rule}. ${finding.findings.map((each) => `${findings[each.what] ?? each.what}: ${f.film(each.measured)}, límite ${f.film(each.limit)}`).join('; ')}.`;
+      return `Fuera de la regla: ${rule}. ${finding.findings.map((each) => `${ownValue(findings, each.what) ?? each.what}: ${f.film(each.measured)}, límite ${f.film(each.limit)}`).join('; ')}.`;
     case 'cannot-tell':
       return `No se puede decir si está dentro o fuera: ${rule}. Con lo que puede errar el medidor, cae a cualquiera de los dos lados.`;
     case 'too-few':

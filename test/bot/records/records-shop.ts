@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import type { Answer } from '../../../bot/answer.ts';
+import type { Board } from '../../../bot/cards/board.ts';
 import { virtualClock } from '../../../bot/clocks.ts';
 import { paperTray } from '../../../bot/records/paper-tray.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';
@@ -20,6 +21,9 @@ export interface RecordsShop {
   /** `09:40 @omar: day`; without a speaker it is omar, who leads. Times on 2 March 2026. */
   readonly say: (line: string) => Promise<Answer>;
   readonly rung: () => readonly Answer[];
+  /** What the log says went wrong. */
+  readonly logged: () => readonly string[];
+  readonly board: () => Promise<Board>;
   readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
   readonly until: (time: string) => Promise<void>;
   /** Runs SQL past the triggers that keep events as they are. */
@@ -37,7 +41,8 @@ export function openRecordsShop(
   const clock = virtualClock(epochMs(day));
   const store = openSqliteStore(file);
   const rung: Answer[] = [];
-  const log = { info: () => undefined, error: () => undefined };
+  const logged: string[] = [];
+  const log = { info: () => undefined, error: (...said: readonly unknown[]) => logged.push(JSON.stringify(said)) };
   const frontEnd = {
     tell: async (answer: Answer) => {
       rung.push(answer);
@@ -46,7 +51,15 @@ export function openRecordsShop(
     wasTold: async () => 'no' as const,
   };
   const papers = paperTray(folder);
-  const { host, ringer, picture } = wire({ store, clock, log, crewFile: demoCrew, shelf: demoShelf, papers, frontEnd });
+  const { host, ringer, picture, overview } = wire({
+    store,
+    clock,
+    log,
+    crewFile: demoCrew,
+    shelf: demoShelf,
+    papers,
+    frontEnd,
+  });
   const moveTo = (hour: string, minute: string) =>
     ringUntil(epochMs(day + (Number(hour) * 60 + Number(minute)) * 60_000), ringer, clock);
 
@@ -62,6 +75,8 @@ export function openRecordsShop(
       return answer;
     },
     rung: () => rung,
+    logged: () => logged,
+    board: () => overview.board(undefined),
     picture,
     until: async (time) => {
       const [hour = '', minute = ''] = time.split(':');

@@ -127,3 +127,13 @@ describe('somebody mentioned', () => {
     expect(shop.fake.whispers.at(-1)?.text).toContain('Otto');
   });
 });
+
+describe('words that every object has', () => {
+  test('are answered in Slack like any other, and nothing of them is recorded', async () => {
+    shop = await openWorkshop();
+    await shop.writes('set constructor\nset __proto__\nset booth -0 __proto__ 4m2\nair 24C 48%');
+    expect(await types()).toEqual(['AirRead']);
+    expect(told()).toHaveLength(4);
+    expect(told().join()).not.toContain('Not recorded');
+  });
+});

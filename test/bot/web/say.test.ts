@@ -132,3 +132,14 @@ describe('who sees what', () => {
     expect(seen.map(({ said }) => said)).toEqual(['air 24C 48%']);
   });
 });
+
+describe('words that every object has', () => {
+  test.each(['set __proto__', 'set constructor', 'set booth -0 __proto__ 4m2', 'part __proto__ steel', 'constructor'])(
+    '%s is answered like any other line, and the next one is recorded',
+    async (line) => {
+      expect((await kari.say('Kari', line)).status).toBe(200);
+      expect((await kari.say('Kari', 'air 24C 48%')).body.html).toContain('Air, room');
+      expect((await kari.request('/')).status).toBe(200);
+    },
+  );
+});
