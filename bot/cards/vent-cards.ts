@@ -5,6 +5,7 @@ import { isRefused } from '../../core/calc/refusal.ts';
 import { oxygenAfterRelease, oxygenBand, oxygenDeficientBelow } from '../../core/calc/room-oxygen.ts';
 import { faceFlow } from '../../core/calc/ventilation.ts';
 import type { Question } from '../../core/commands.ts';
+import { sheetMeant } from '../../core/products/shelf.ts';
 import { linesFor } from '../../core/session/brief-lines.ts';
 import { solventsIn } from '../../core/session/session-air.ts';
 import type { VapourAsked, Work } from '../../core/session/session-commands.ts';
@@ -36,12 +37,13 @@ export function ventCard(t: Telling, { asked }: Extract<Question, { ask: 'vent' 
 /** By the crew's own sheet, all its solvent leaving in the oven. */
 function ovenCard(t: Telling, asked: Extract<VapourAsked, { of: 'oven' }>): Card {
   const words = t.words.session;
-  const found = t.shop.shelf.get(t.shop.crew.defaultSheet);
-  const load = found?.kind === 'sheet' ? solventsIn(found.sheet, asked.grams) : undefined;
+  const meant = sheetMeant(t.shop.shelf, t.shop.crew.defaultSheet);
+  const load = 'sheet' in meant ? solventsIn(meant.sheet, asked.grams) : undefined;
   const title = words.oven(t.f.mass(asked.grams), t.f.temperature(asked.celsius));
   const flow = load === undefined ? undefined : batchOvenFlow(load, asked.celsius);
   if (load === undefined || flow === undefined || isRefused(flow)) {
-    return makeCard(title, 'warn', { lines: [words.noSum, t.words.replies.caution] });
+    const why = 'unclear' in meant ? [t.words.unclear(meant.unclear, t.f)] : [];
+    return makeCard(title, 'warn', { lines: [...why, words.noSum, t.words.replies.caution] });
   }
   const booth = t.shop.crew.spray.booths.get('oven');
   const face = asked.faceMetresPerSecond;
