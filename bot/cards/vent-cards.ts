@@ -14,6 +14,7 @@ import { cubicMetres, litres } from '../../core/units.ts';
 import { airAskedFact, airGivenFact, ratioFact } from './air-figure-facts.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { sessionAirCard } from './session-air-card.ts';
+import { sheetTaps } from './sheet-taps.ts';
 import { percentFact, type Telling, volumeFact } from './telling.ts';
 
 export function ventCard(t: Telling, { asked }: Extract<Question, { ask: 'vent' }>): Card {
@@ -42,8 +43,11 @@ function ovenCard(t: Telling, asked: Extract<VapourAsked, { of: 'oven' }>): Card
   const title = words.oven(t.f.mass(asked.grams), t.f.temperature(asked.celsius));
   const flow = load === undefined ? undefined : batchOvenFlow(load, asked.celsius);
   if (load === undefined || flow === undefined || isRefused(flow)) {
-    const why = 'unclear' in meant ? [t.words.unclear(meant.unclear, t.f)] : [];
-    return makeCard(title, 'warn', { lines: [...why, words.noSum, t.words.replies.caution] });
+    if (!('unclear' in meant)) return makeCard(title, 'warn', { lines: [words.noSum, t.words.replies.caution] });
+    return makeCard(title, 'warn', {
+      lines: [t.words.unclear(meant.unclear, t.f), t.words.replies.caution],
+      actions: sheetTaps(t, meant.unclear, (id) => `set sheet ${id}`),
+    });
   }
   const booth = t.shop.crew.spray.booths.get('oven');
   const face = asked.faceMetresPerSecond;

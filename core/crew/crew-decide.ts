@@ -17,7 +17,7 @@ export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
     const meant = sheetMeant(shop.shelf, undefined, setting.sheet);
     if ('unclear' in meant) return unclear(meant.unclear);
     if (!maybeUsual(shop.shelf, setting.sheet)) {
-      return unclear({ code: 'which-sheet', known: offeredSheets(shop.shelf), faults: [] });
+      return unclear({ code: 'which-sheet', known: offeredSheets(shop.shelf), faults: [], invented: setting.sheet });
     }
   }
   const wanted = roleMissing(shop.crew, said.by, setting);

@@ -10,8 +10,15 @@ export const demoSheetIds: readonly SheetId[] = ['demo-clear', 'demo-build'];
 export type SheetUnclear =
   | { readonly code: 'no-such-sheet'; readonly sheet: SheetId; readonly known: readonly SheetId[] }
   | { readonly code: 'sheet-faulty'; readonly sheet: SheetId; readonly faults: readonly SheetFault[] }
-  /** Nobody named one, and none is usual; `known` is empty where none can be read. */
-  | { readonly code: 'which-sheet'; readonly known: readonly SheetId[]; readonly faults: readonly SheetFault[] };
+  /** Nobody named one, and none is usual. */
+  | {
+      readonly code: 'which-sheet';
+      /** Empty where none can be read. */
+      readonly known: readonly SheetId[];
+      readonly faults: readonly SheetFault[];
+      /** A demo's product that was set, or is to be set, as the usual one. */
+      readonly invented: SheetId | undefined;
+    };
 
 export type SheetMeant = { readonly sheet: Sheet } | { readonly unclear: SheetUnclear };
 
@@ -55,7 +62,7 @@ export function sheetMeant(shelf: SheetShelf, set: SheetId | undefined, named?: 
   if (found?.kind === 'sheet') return { sheet: found.sheet };
   if (id === undefined) {
     const faults = used.flatMap(([, read]) => (read.kind === 'faulty' ? read.faults : []));
-    return { unclear: { code: 'which-sheet', known, faults } };
+    return { unclear: { code: 'which-sheet', known, faults, invented: set } };
   }
   if (found === undefined) return { unclear: { code: 'no-such-sheet', sheet: id, known } };
   return { unclear: { code: 'sheet-faulty', sheet: id, faults: found.faults } };

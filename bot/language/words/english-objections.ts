@@ -226,9 +226,13 @@ export function englishUnclear(unclear: Unclear, f: Figures): string {
       return `The sheet ${unclear.sheet} has faults and starts no mix until they are mended: ${faultsTold(unclear.faults)}.`;
     case 'which-sheet': {
       const faults = unclear.faults.length === 0 ? '' : ` Cannot be read: ${faultsTold(unclear.faults)}.`;
+      const invented =
+        unclear.invented === undefined
+          ? ''
+          : `${unclear.invented} is an invented product, and never the usual one beside the shop's own. `;
       return unclear.known.length === 0
-        ? `None of the shop's own sheets can be read, and no other stands in for them.${faults}`
-        : `Which product? Sheets: ${named(unclear.known, f, '')}. Name one, or make one the usual: set sheet ${unclear.known[0]}.${faults}`;
+        ? `${invented}None of the shop's own sheets can be read, and no other stands in for them.${faults}`
+        : `${invented}Which product? Sheets: ${named(unclear.known, f, '')}. Name one, or make one the usual: set sheet ${unclear.known[0]}.${faults}`;
     }
     case 'no-densities':
       return `The sheet ${unclear.sheet} gives no densities, so litres cannot become grams. Say it in kg.`;

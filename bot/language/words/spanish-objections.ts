@@ -238,9 +238,13 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
       return `La ficha ${unclear.sheet} tiene errores y no abre mezclas hasta que se corrijan: ${faultsTold(unclear.faults)}.`;
     case 'which-sheet': {
       const faults = unclear.faults.length === 0 ? '' : ` No se puede leer: ${faultsTold(unclear.faults)}.`;
+      const invented =
+        unclear.invented === undefined
+          ? ''
+          : `${unclear.invented} es un producto inventado, y nunca el habitual junto a las fichas del taller. `;
       return unclear.known.length === 0
-        ? `Ninguna ficha propia del taller se puede leer, y ninguna otra la sustituye.${faults}`
-        : `¿Qué producto? Fichas: ${named(unclear.known, f, '')}. Nombrar una, o fijar la habitual: set sheet ${unclear.known[0]}.${faults}`;
+        ? `${invented}Ninguna ficha propia del taller se puede leer, y ninguna otra la sustituye.${faults}`
+        : `${invented}¿Qué producto? Fichas: ${named(unclear.known, f, '')}. Nombrar una, o fijar la habitual: set sheet ${unclear.known[0]}.${faults}`;
     }
     case 'no-densities':
       return `La ficha ${unclear.sheet} no da densidades: los litros no se pueden pasar a gramos. Decirlo en kg.`;

@@ -65,19 +65,23 @@ function faultySheet(): unknown {
 test('2: a faulty sheet, every fault listed at once by file and field; it blocks its mixes, the others work', async () => {
   const sheets = dirname(file('faulty-one.json', faultySheet()));
   file('not-json.json', '{ no', sheets);
-  const lines = ['air 24C 48%', 'mix 1kg faulty-one', 'mix 1kg not-json', 'mix 1kg'];
+  const lines = ['air 24C 48%', 'mix 1kg faulty-one', 'mix 1kg not-json', 'mix 1kg', 'mix 1kg Demo Clear'];
   const ran = await chat(lines, { flags: ['--sheets', sheets] });
   expect(ran.code).toBe(2);
   for (const named of ['faulty-one.json', 'ratio.partsB', 'flashOff.leastMinutes', 'air', 'colour', 'not-json.json']) {
     expect(ran.err).toContain(named);
   }
-  const [, faulty, unreadable, good] = repliesIn(ran);
+  const [, faulty, unreadable, unnamed, good] = repliesIn(ran);
   for (const answer of [faulty, unreadable]) {
     expect(answer).toMatchObject({ kind: 'misread', code: 'sheet-faulty', recorded: false });
   }
   expect(faulty?.text).toContain('ratio.partsB');
   expect(faulty?.text).toContain('flashOff.leastMinutes');
+  // The demo's product does not stand in for them; by its full name it is mixed, and said to be invented.
+  expect(unnamed).toMatchObject({ kind: 'misread', code: 'which-sheet', recorded: false });
+  for (const named of ['faulty-one.json ratio.partsB', 'not-json.json']) expect(unnamed?.text).toContain(named);
   expect(good).toMatchObject({ kind: 'reply', recorded: true });
+  expect(good?.text).toContain('An invented product, for practice only.');
 });
 
 test.each([

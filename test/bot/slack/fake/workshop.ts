@@ -10,6 +10,7 @@ import { type Slack, startSlack } from '../../../../bot/slack/start-slack.ts';
 import { type Wired, wire } from '../../../../bot/wiring.ts';
 import type { CrewFile } from '../../../../core/crew/crew.ts';
 import type { Postbox, Store } from '../../../../core/ports.ts';
+import type { SheetShelf } from '../../../../core/products/sheet.ts';
 import { readSheetFolders } from '../../../../core/store/sheet-files.ts';
 import { openSqlitePostbox } from '../../../../core/store/sqlite-postbox.ts';
 import { openSqliteStore } from '../../../../core/store/sqlite-store.ts';
@@ -38,6 +39,8 @@ export interface WorkshopOptions {
   readonly store?: Store;
   readonly postbox?: Postbox;
   readonly fake?: FakeSlack;
+  /** The demo's alone where none is given. */
+  readonly shelf?: SheetShelf;
   /** Filled with what is logged. */
   readonly logged?: string[];
   /** Slack keeps its own limits: so many messages a second, so many changes a minute. */
@@ -72,7 +75,7 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
   const store = options.store ?? openSqliteStore(':memory:');
   const postbox = options.postbox ?? openSqlitePostbox(':memory:');
   const log: SlackLog = createSlackLog({ write: (line: string) => void options.logged?.push(line) });
-  const shelf = readSheetFolders(['core/products/sheets']);
+  const shelf = options.shelf ?? readSheetFolders(['core/products/sheets']);
   const wired = new Map<string, Wired>();
   const crews = (options.crews ?? [{ crew: 'crew', file: bayTwo }]).map(({ crew, file }) => ({
     crew,
