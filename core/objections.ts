@@ -9,7 +9,7 @@ import type { CrewUnclear } from './crew/crew-unclear.ts';
 import type { BatchNumber, PartName, SheetId } from './ids.ts';
 import type { HoldingCode } from './part/holding.ts';
 import type { FilmObjection, LoadUnclear } from './part/part-objections.ts';
-import type { SheetUnclear } from './products/shelf.ts';
+import type { SheetUnclear } from './products/sheet-objections.ts';
 import type { SessionObjection, SessionUnclear } from './session/session-objections.ts';
 import type { Celsius, EpochMs, Grams, Minutes } from './units.ts';
 

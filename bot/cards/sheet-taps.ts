@@ -2,7 +2,7 @@
 
 import type { Command } from '../../core/commands.ts';
 import type { SheetId } from '../../core/ids.ts';
-import type { SheetUnclear } from '../../core/products/shelf.ts';
+import type { SheetUnclear } from '../../core/products/sheet-objections.ts';
 import type { CardAction } from './card.ts';
 import type { Telling } from './telling.ts';
 

@@ -16,7 +16,8 @@ import { localDay } from '../crew/local-day.ts';
 import { defaultPlace, type PartName } from '../ids.ts';
 import { airAt } from '../place/place.ts';
 import { mixRatio, rateLaw, type Sheet } from '../products/sheet.ts';
-import { type SheetUnclear, sheetMeant } from '../products/shelf.ts';
+import type { SheetUnclear } from '../products/sheet-objections.ts';
+import { sheetMeant } from '../products/shelf.ts';
 import { liveCans, type Shop } from '../shop.ts';
 import {
   type Celsius,

@@ -2,23 +2,11 @@
 // the products that come with the program are invented things beside real ones: only their full name brings them.
 
 import type { SheetId } from '../ids.ts';
-import type { ReadSheet, Sheet, SheetFault, SheetShelf } from './sheet.ts';
+import type { ReadSheet, Sheet, SheetShelf } from './sheet.ts';
+import type { SheetUnclear } from './sheet-objections.ts';
 
 /** The products that come with the program, all invented; the first is usual where there is nothing else. */
 export const demoSheetIds: readonly SheetId[] = ['demo-clear', 'demo-build'];
-
-export type SheetUnclear =
-  | { readonly code: 'no-such-sheet'; readonly sheet: SheetId; readonly known: readonly SheetId[] }
-  | { readonly code: 'sheet-faulty'; readonly sheet: SheetId; readonly faults: readonly SheetFault[] }
-  /** Nobody named one, and none is usual. */
-  | {
-      readonly code: 'which-sheet';
-      /** Empty where none can be read. */
-      readonly known: readonly SheetId[];
-      readonly faults: readonly SheetFault[];
-      /** A demo's product that was set, or is to be set, as the usual one. */
-      readonly invented: SheetId | undefined;
-    };
 
 export type SheetMeant = { readonly sheet: Sheet } | { readonly unclear: SheetUnclear };
 

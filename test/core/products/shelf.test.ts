@@ -3,7 +3,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Store } from '../../../core/ports.ts';
-import { offeredSheets } from '../../../core/products/shelf.ts';
+import { demoSheetIds, offeredSheets } from '../../../core/products/shelf.ts';
 import { faultsOf } from '../../../core/store/sheet-files.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { demoShelf, given } from '../given.ts';
@@ -28,6 +28,16 @@ async function earlier(lines: readonly string[], shelf = demoShelf): Promise<Sto
 async function mixedBy(shift: Awaited<ReturnType<typeof given>>): Promise<string | undefined> {
   return (await shift.events()).flatMap(({ body }) => (body.type === 'BatchOpened' ? [body.sheet.id] : [])).at(-1);
 }
+
+describe('a shop with no sheet of its own', () => {
+  it('given the demo’s, then each can be read and is invented, and the first of them is the usual one', async () => {
+    expect(faultsOf(demoShelf)).toEqual([]);
+    expect([...demoShelf.keys()].sort()).toEqual([...demoSheetIds].sort());
+    expect([...demoShelf.values()].every((read) => read.kind === 'sheet' && read.sheet.invented)).toBe(true);
+    expect(await mixedBy(await given([air, '08:00 mix 2.4kg']))).toBe('demo-clear');
+    expect(await mixedBy(await given([air, '08:00 mix 2.4kg build']))).toBe('demo-build');
+  });
+});
 
 describe('a shop with one sheet of its own', () => {
   it('given nobody names a product, then the own one is mixed, in its own proportions', async () => {
