@@ -2,12 +2,12 @@
 // throws: a misread is an answer, and so is a record that cannot be written, and a fault of the program's own.
 
 import { randomUUID } from 'node:crypto';
-import type { Question } from '../core/commands.ts';
 import { nobody } from '../core/crew/alarm-decide.ts';
 import { type CrewFile, personIn } from '../core/crew/crew.ts';
 import type { Executor, Request } from '../core/execute.ts';
 import { defaultPlace, type PersonName, partStream, placeStream, type StreamId, sessionStream } from '../core/ids.ts';
 import type { Clock, Log, Store } from '../core/ports.ts';
+import { sheetNames } from '../core/products/shelf.ts';
 import { liveBatches, liveParts, type Shop } from '../core/shop.ts';
 import { oursAlone, Unforeseen } from '../core/unforeseen.ts';
 import type { EpochMs } from '../core/units.ts';
@@ -116,7 +116,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
     return {
       now,
       zone: shop.crew.zone,
-      sheetIds: [...shop.shelf.keys()],
+      ...sheetNames(shop.shelf),
       batches: liveBatches(shop).map((batch) => batch.number),
       parts: liveParts(shop).map((part) => part.name),
       places: [...shop.places.keys()],
@@ -132,7 +132,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
         return answering(delivery, shop, { kind: 'misread', code: reading.misread.code, recorded: false, card });
       }
       case 'question':
-        return answerQuestion(delivery, reading.question, shop);
+        return answerQuestion(delivery, reading, shop);
       case 'command': {
         const now = clock.now();
         const { stance } = reading;
@@ -193,7 +193,11 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
     return isSame ? { card } : { card, forAll: made(telling(shop, undefined)) };
   }
 
-  async function answerQuestion(delivery: Delivery, question: Question, shop: Shop): Promise<Answer> {
+  async function answerQuestion(
+    delivery: Delivery,
+    { question, line }: Extract<Reading, { kind: 'question' }>,
+    shop: Shop,
+  ): Promise<Answer> {
     const t = telling(shop, delivery.as);
     const worded = (card: Card) => answering(delivery, shop, { kind: 'reply', code: null, recorded: false, card });
     // Of what was loaded for it, too: an answer must not pass for whole.
@@ -210,7 +214,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
       case 'plan': {
         const names = question.parts.flatMap((part) => ('part' in part ? [partStream(part.part)] : []));
         const named = await executor.look([placeStream(defaultPlace), ...names]);
-        return reply(planCard({ ...t, shop: named }, question));
+        return reply(planCard({ ...t, shop: named }, question, line));
       }
       case 'vent': {
         const { asked } = question;

@@ -9,7 +9,7 @@ import type { BatchNumber, PartName, SheetId } from './ids.ts';
 import type { Method } from './methods.ts';
 import type { HoldingCode } from './part/holding.ts';
 import type { FilmObjection, LoadUnclear } from './part/part-objections.ts';
-import type { SheetFault } from './products/sheet.ts';
+import type { SheetUnclear } from './products/sheet-objections.ts';
 import type { SessionObjection, SessionUnclear } from './session/session-objections.ts';
 import type { Celsius, EpochMs, Grams, Minutes } from './units.ts';
 
@@ -71,13 +71,12 @@ export type Unclear =
   | SessionUnclear
   | LoadUnclear
   | CrewUnclear
+  | SheetUnclear
   | { readonly code: 'no-such-batch'; readonly batch: BatchNumber; readonly live: readonly BatchNumber[] }
   | { readonly code: 'which-batch'; readonly live: readonly BatchNumber[] }
   | { readonly code: 'no-such-part'; readonly part: PartName; readonly live: readonly PartName[] }
   | { readonly code: 'which-part'; readonly live: readonly PartName[] }
   | { readonly code: 'near-part'; readonly part: PartName; readonly near: readonly PartName[] }
-  | { readonly code: 'no-such-sheet'; readonly sheet: SheetId; readonly known: readonly SheetId[] }
-  | { readonly code: 'sheet-faulty'; readonly sheet: SheetId; readonly faults: readonly SheetFault[] }
   | { readonly code: 'no-densities'; readonly sheet: SheetId }
   | { readonly code: 'in-the-future'; readonly at: EpochMs; readonly now: EpochMs }
   | {

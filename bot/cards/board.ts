@@ -1,7 +1,7 @@
 // The board: everything that runs, with its clocks, the air and what rings next, as plain figures and words. Like a card
 // it is neutral; whoever shows it loses nothing.
 
-import type { StreamId } from '../../core/ids.ts';
+import { offeredSheets, sheetMeant } from '../../core/products/shelf.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { byDueTime } from '../../core/reminders/wish.ts';
 import { alarms } from '../../core/session/session-commands.ts';
@@ -93,10 +93,22 @@ function quickTaps(t: Telling): readonly CardAction[] {
   const { quick } = t.words.page;
   return [
     { id: 'air', label: quick.air, line: 'air {air-temperature}C {humidity}%' },
-    { id: 'mix', label: quick.mix, line: 'mix {amount}kg' },
+    ...mixTaps(t),
     { id: 'plan', label: quick.plan, line: 'plan {part-count} x {area-each}m2 {method}' },
     { id: 'now', label: quick.now, line: 'now' },
     { id: 'day', label: quick.day, line: 'day' },
     { id: 'help', label: quick.help, line: 'help' },
   ];
+}
+
+/** Beyond so many it is asked after the amount. */
+const mostSheetTaps = 4;
+
+/** One; where no product is the usual one, one for each. */
+function mixTaps(t: Telling): readonly CardAction[] {
+  const { mix } = t.words.page.quick;
+  const meant = sheetMeant(t.shop.shelf, t.shop.crew.defaultSheet);
+  const ids = 'unclear' in meant ? offeredSheets(t.shop.shelf) : [];
+  if (ids.length === 0 || ids.length > mostSheetTaps) return [{ id: 'mix', label: mix, line: 'mix {amount}kg' }];
+  return ids.map((id) => ({ id: `mix-${id}`, label: `${mix} ${id}`, line: `mix {amount}kg ${id}` }));
 }

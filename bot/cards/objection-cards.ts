@@ -10,6 +10,7 @@ import { type Card, type CardAction, makeCard } from './card.ts';
 import { materialInstead, materialMeant } from './material-taps.ts';
 import { partsMeant } from './meant-parts.ts';
 import { sessionInstead, ventilationCaution } from './session-instead.ts';
+import { sheetTaps, withSheet } from './sheet-taps.ts';
 import { type Telling, tap } from './telling.ts';
 
 /** Where a wet film meets an oven, both dangers are named. */
@@ -96,6 +97,9 @@ function meantTaps(t: Telling, request: Request, unclear: Unclear): readonly Car
         // It may be a new part after all.
         ...(unclear.code === 'near-part' ? [happenedTap(t, request)] : []),
       ];
+    case 'no-such-sheet':
+    case 'which-sheet':
+      return sheetTaps(t, unclear, (sheet) => line(withSheet(command, sheet)));
     default:
       return materialMeant(t, request, unclear);
   }

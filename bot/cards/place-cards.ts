@@ -4,6 +4,7 @@ import { phaseOf } from '../../core/batch/batch.ts';
 import { blendDueAt, potLifeTimes } from '../../core/batch/batch-clocks.ts';
 import { isAct } from '../../core/history.ts';
 import type { PlaceName } from '../../core/ids.ts';
+import { sheetsAtHand } from '../../core/part/surface-life.ts';
 import { airServing } from '../../core/place/place.ts';
 import { airBreaches } from '../../core/products/sheet-air.ts';
 import { airLog, liveBatches } from '../../core/shop.ts';
@@ -27,14 +28,10 @@ function nightFacts(t: Telling, placeName: PlaceName): readonly CardFact[] {
   return last?.fact.type === 'LowestRead' ? [temperatureFact(t, 'night-lowest', last.fact.lowestCelsius)] : [];
 }
 
-/** The default sheet's limits, and those of every live batch there. */
+/** The limits of the sheets at hand. */
 function limitsBroken(t: Telling, placeName: PlaceName): readonly string[] {
   const read = airServing(t.shop.places.get(placeName), t.now, t.shop.crew.airLimitMinutes);
-  const found = t.shop.shelf.get(t.shop.crew.defaultSheet);
-  const byDefault = found?.kind === 'sheet' ? [found.sheet] : [];
-  const live = liveBatches(t.shop).map((batch) => batch.sheet);
-  const sheets = new Map([...byDefault, ...live].map((sheet) => [sheet.name, sheet]));
-  return [...sheets.values()].flatMap((sheet) => {
+  return sheetsAtHand(t.shop).flatMap((sheet) => {
     const breaches = airBreaches(sheet, read);
     return breaches.length === 0 ? [] : [`${sheet.name}: ${t.words.objection({ code: 'air-outside', breaches }, t.f)}`];
   });

@@ -5,16 +5,22 @@ import { wetFilmFor } from '../../core/calc/film-build.ts';
 import { isRefused } from '../../core/calc/refusal.ts';
 import type { PlanAsked } from '../../core/commands.ts';
 import { defaultPlace } from '../../core/ids.ts';
+import { sheetMeant } from '../../core/products/shelf.ts';
 import { fraction, grams } from '../../core/units.ts';
 import { writeLine } from '../language/write-line.ts';
 import { airFacts } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
+import { sheetTaps } from './sheet-taps.ts';
 import { areaFact, countFact, efficiencyFact, filmFact, massFact, type Telling, volumeFact } from './telling.ts';
 
-export function planCard(t: Telling, asked: PlanAsked): Card {
+/** `line`: as it was asked, for the taps that ask it again by a sheet. */
+export function planCard(t: Telling, asked: PlanAsked, line: string): Card {
   const plan = planCoating(t.shop, asked, t.now);
   if (plan.kind !== 'planned')
-    return makeCard(t.words.material.plan(asked.method), 'warn', { lines: [noPlanLine(t, plan)] });
+    return makeCard(t.words.material.plan(asked.method), 'warn', {
+      lines: [noPlanLine(t, plan)],
+      actions: plan.kind === 'no-sheet' ? sheetTaps(t, plan.unclear, (id) => `${line} ${id}`) : [],
+    });
   const stock = stockLines(t, plan);
   const isLate = plan.batches.some((batch) => batch.weighAt < t.now);
   return makeCard(t.words.material.plan(plan.method), stock.short || isLate || plan.filmOutside ? 'warn' : 'plain', {
@@ -30,7 +36,8 @@ const mostTaps = 4;
 /** Rounded up to ten grams: a plan never comes up short. */
 function mixTap(t: Telling, plan: CoatingPlan, mass: number, index: number): CardAction {
   const amount = { kind: 'mass' as const, grams: grams(Math.ceil(mass / 10) * 10) };
-  const sheet = plan.sheet.id === t.shop.crew.defaultSheet ? {} : { sheet: plan.sheet.id };
+  const usual = sheetMeant(t.shop.shelf, t.shop.crew.defaultSheet);
+  const sheet = 'sheet' in usual && usual.sheet.id === plan.sheet.id ? {} : { sheet: plan.sheet.id };
   const line = writeLine({ command: { verb: 'mix', amount, ...sheet } }, t.shop.crew.zone);
   return { id: `mix-${index + 1}`, label: `${t.words.buttons.mix} ${index + 1}`, line };
 }
@@ -102,9 +109,7 @@ function noPlanLine(t: Telling, plan: NoPlan): string {
   const { material, unclear } = t.words;
   switch (plan.kind) {
     case 'no-sheet':
-      return unclear({ code: 'no-such-sheet', sheet: plan.sheet, known: plan.known }, t.f);
-    case 'sheet-faulty':
-      return unclear({ code: 'sheet-faulty', sheet: plan.sheet, faults: plan.faults }, t.f);
+      return unclear(plan.unclear, t.f);
     case 'no-film':
       return material.planNoFilm;
     case 'no-densities':

@@ -5,6 +5,7 @@ import { type CrewFile, peopleWithRole } from '../../core/crew/crew.ts';
 import type { Role } from '../../core/crew/crew-commands.ts';
 import { peopleFrom, roleMissing } from '../../core/crew/may-settle.ts';
 import type { PersonName } from '../../core/ids.ts';
+import { offeredSheets, sheetMeant } from '../../core/products/shelf.ts';
 import { writeSetting } from '../language/write-setting.ts';
 import type { Telling } from './telling.ts';
 
@@ -49,13 +50,14 @@ export function setUpOf(t: Telling, name: PersonName): SetUp {
 function crewFields(t: Telling): readonly SetUpField[] {
   const { crew, shelf } = t.shop;
   const { quiet } = crew.spray;
-  const sheets = [...shelf].filter(([, found]) => found.kind === 'sheet').map(([id]) => ({ value: id, label: id }));
+  const sheets = offeredSheets(shelf).map((id) => ({ value: id, label: id }));
+  const usual = sheetMeant(shelf, crew.defaultSheet);
   return [
     words(t, 'crew', crew.name, (crewName) => writeSetting({ name: 'crew', crewName })),
     words(t, 'zone', crew.zone, (zone) => ['set zone', zone]),
     choice(t, 'crew-language', crew.language, languageChoices(t)),
     choice(t, 'crew-units', crew.units, unitChoices(t)),
-    choice(t, 'sheet', crew.defaultSheet, sheets),
+    choice(t, 'sheet', 'sheet' in usual ? usual.sheet.id : '', sheets),
     {
       ...words(t, 'quiet', quiet === undefined ? '' : `${quiet.fromHour}-${quiet.toHour}`, (hours) => [
         'set quiet',

@@ -3,6 +3,7 @@
 import { type Person, personIn } from '../../core/crew/crew.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { ownValue } from '../../core/own-key.ts';
+import { offeredSheets, sheetMeant } from '../../core/products/shelf.ts';
 import { qualifications } from '../../core/session/session-commands.ts';
 import { minutes } from '../../core/units.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
@@ -15,7 +16,9 @@ export function settingsCard(t: Telling, name: PersonName): Card {
   const { quiet } = crew.spray;
   const dates = crew.spray.dates.get(name) ?? {};
   const person = personIn(crew, name);
-  const sheets = [...t.shop.shelf].filter(([id, found]) => found.kind === 'sheet' && id !== crew.defaultSheet);
+  const usual = sheetMeant(t.shop.shelf, crew.defaultSheet);
+  const sheet = 'sheet' in usual ? usual.sheet.id : undefined;
+  const sheets = offeredSheets(t.shop.shelf).filter((id) => id !== sheet);
   const units: CardAction =
     person.units === 'metric'
       ? { id: 'set-us', label: chat.setTaps.us, line: 'set units us' }
@@ -27,7 +30,7 @@ export function settingsCard(t: Telling, name: PersonName): Card {
       ...(crew.people.length === 0
         ? []
         : [chat.people(t.f.list(crew.people.map((each) => `${each.name} (${chat.roles[each.role]})`)))]),
-      chat.sheetNow(crew.defaultSheet, t.f.minutesDown(minutes(crew.airLimitMinutes)), `${crew.digestHour}:00`),
+      chat.sheetNow(sheet, t.f.minutesDown(minutes(crew.airLimitMinutes)), `${crew.digestHour}:00`),
       chat.quietNow(
         quiet === undefined ? undefined : session.settings.quiet(`${quiet.fromHour}:00`, `${quiet.toHour}:00`),
       ),
@@ -38,9 +41,7 @@ export function settingsCard(t: Telling, name: PersonName): Card {
     ],
     actions: [
       units,
-      ...sheets
-        .slice(0, 4)
-        .map(([id]) => ({ id: `set-${id}`, label: chat.setTaps.sheet(id), line: `set sheet ${id}` })),
+      ...sheets.slice(0, 4).map((id) => ({ id: `set-${id}`, label: chat.setTaps.sheet(id), line: `set sheet ${id}` })),
       { id: 'set-digest', label: chat.setTaps.digest, line: 'set digest {digest-hour}' },
       { id: 'set-quiet', label: chat.setTaps.quiet, line: 'set quiet {quiet-from}-{quiet-to}' },
       { id: 'set-air-limit', label: chat.setTaps.airLimit, line: 'set air-limit {air-limit}h' },

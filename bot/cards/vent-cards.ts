@@ -5,6 +5,7 @@ import { isRefused } from '../../core/calc/refusal.ts';
 import { oxygenAfterRelease, oxygenBand, oxygenDeficientBelow } from '../../core/calc/room-oxygen.ts';
 import { faceFlow } from '../../core/calc/ventilation.ts';
 import type { Question } from '../../core/commands.ts';
+import { sheetMeant } from '../../core/products/shelf.ts';
 import { linesFor } from '../../core/session/brief-lines.ts';
 import { solventsIn } from '../../core/session/session-air.ts';
 import type { VapourAsked, Work } from '../../core/session/session-commands.ts';
@@ -13,6 +14,7 @@ import { cubicMetres, litres } from '../../core/units.ts';
 import { airAskedFact, airGivenFact, ratioFact } from './air-figure-facts.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { sessionAirCard } from './session-air-card.ts';
+import { sheetTaps } from './sheet-taps.ts';
 import { percentFact, type Telling, volumeFact } from './telling.ts';
 
 export function ventCard(t: Telling, { asked }: Extract<Question, { ask: 'vent' }>): Card {
@@ -36,12 +38,16 @@ export function ventCard(t: Telling, { asked }: Extract<Question, { ask: 'vent' 
 /** By the crew's own sheet, all its solvent leaving in the oven. */
 function ovenCard(t: Telling, asked: Extract<VapourAsked, { of: 'oven' }>): Card {
   const words = t.words.session;
-  const found = t.shop.shelf.get(t.shop.crew.defaultSheet);
-  const load = found?.kind === 'sheet' ? solventsIn(found.sheet, asked.grams) : undefined;
+  const meant = sheetMeant(t.shop.shelf, t.shop.crew.defaultSheet);
+  const load = 'sheet' in meant ? solventsIn(meant.sheet, asked.grams) : undefined;
   const title = words.oven(t.f.mass(asked.grams), t.f.temperature(asked.celsius));
   const flow = load === undefined ? undefined : batchOvenFlow(load, asked.celsius);
   if (load === undefined || flow === undefined || isRefused(flow)) {
-    return makeCard(title, 'warn', { lines: [words.noSum, t.words.replies.caution] });
+    if (!('unclear' in meant)) return makeCard(title, 'warn', { lines: [words.noSum, t.words.replies.caution] });
+    return makeCard(title, 'warn', {
+      lines: [t.words.unclear(meant.unclear, t.f), t.words.replies.caution],
+      actions: sheetTaps(t, meant.unclear, (id) => `set sheet ${id}`),
+    });
   }
   const booth = t.shop.crew.spray.booths.get('oven');
   const face = asked.faceMetresPerSecond;

@@ -11,6 +11,8 @@ export interface LineContext {
   /** IANA name, `Europe/Madrid`: a typed time of day is a wall clock's there. */
   readonly zone: string;
   readonly sheetIds: readonly SheetId[];
+  /** Sheets that no part of their name brings. */
+  readonly sheetsByFullName?: readonly SheetId[];
   /** The live batches. Helps to tell a batch from a weight; whether a batch exists is not checked here. */
   readonly batches: readonly BatchNumber[];
   readonly parts: readonly PartName[];

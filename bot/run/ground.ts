@@ -44,10 +44,11 @@ export function packageFolder(): string {
   return bot.endsWith(join('dist', 'bot')) ? dirname(dirname(bot)) : dirname(bot);
 }
 
+/** The invented shift is played with the invented products alone. */
 function readSheets(flags: Flags): SheetShelf | ConfigFault {
   const own = join(packageFolder(), 'core/products/sheets');
   try {
-    return readSheetFolders(flags.sheets === undefined ? [own] : [own, flags.sheets]);
+    return readSheetFolders(flags.sheets === undefined || flags.demo ? [own] : [own, flags.sheets]);
   } catch (error) {
     return { fault: `--sheets: ${error instanceof Error ? error.message : String(error)}` };
   }

@@ -10,6 +10,7 @@ import { batchStream, defaultPlace, placeStream } from '../ids.ts';
 import { methodRows } from '../methods.ts';
 import { airServing } from '../place/place.ts';
 import { mixRatio, type Sheet } from '../products/sheet.ts';
+import { sheetMeant } from '../products/shelf.ts';
 import { judge, type Rule } from '../rules.ts';
 import { airLog, liveBatches, type Shop } from '../shop.ts';
 import { type Grams, grams } from '../units.ts';
@@ -35,13 +36,11 @@ export function findBatch(
 
 export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
   const { command, at } = said;
-  const sheetId = command.sheet ?? shop.crew.defaultSheet;
-  const found = shop.shelf.get(sheetId);
-  if (found === undefined) return unclear({ code: 'no-such-sheet', sheet: sheetId, known: [...shop.shelf.keys()] });
-  if (found.kind === 'faulty') return unclear({ code: 'sheet-faulty', sheet: sheetId, faults: found.faults });
-  const { sheet } = found;
+  const meant = sheetMeant(shop.shelf, shop.crew.defaultSheet, command.sheet);
+  if ('unclear' in meant) return unclear(meant.unclear);
+  const { sheet } = meant;
   const plannedGrams = gramsOf(command.amount, sheet);
-  if (plannedGrams === undefined) return unclear({ code: 'no-densities', sheet: sheetId });
+  if (plannedGrams === undefined) return unclear({ code: 'no-densities', sheet: sheet.id });
   const place = shop.places.get(defaultPlace);
   const limitMinutes = shop.crew.airLimitMinutes;
   const serving = airServing(place, at, limitMinutes);

@@ -13,10 +13,12 @@ import { leftGrams } from '../can/can.ts';
 import { gasState } from '../can/can-stock.ts';
 import { type Component, components, type PlanAsked } from '../commands.ts';
 import { localDay } from '../crew/local-day.ts';
-import { defaultPlace, type PartName, type SheetId } from '../ids.ts';
+import { defaultPlace, type PartName } from '../ids.ts';
 import { type Method, methodRows } from '../methods.ts';
 import { airAt } from '../place/place.ts';
-import { mixRatio, rateLaw, type Sheet, type SheetFault } from '../products/sheet.ts';
+import { mixRatio, rateLaw, type Sheet } from '../products/sheet.ts';
+import type { SheetUnclear } from '../products/sheet-objections.ts';
+import { sheetMeant } from '../products/shelf.ts';
 import { liveCans, type Shop } from '../shop.ts';
 import {
   type Celsius,
@@ -72,19 +74,16 @@ export interface CoatingPlan {
 }
 
 export type NoPlan =
-  | { readonly kind: 'no-sheet'; readonly sheet: SheetId; readonly known: readonly SheetId[] }
-  | { readonly kind: 'sheet-faulty'; readonly sheet: SheetId; readonly faults: readonly SheetFault[] }
+  | { readonly kind: 'no-sheet'; readonly unclear: SheetUnclear }
   | { readonly kind: 'no-film' | 'no-densities'; readonly sheet: Sheet }
   | { readonly kind: 'no-area'; readonly parts: readonly PartName[] }
   | { readonly kind: 'no-time-left'; readonly sheet: Sheet }
   | { readonly kind: 'too-much' };
 
 export function planCoating(shop: Shop, asked: PlanAsked, now: EpochMs): CoatingPlan | NoPlan {
-  const sheetId = asked.sheet ?? shop.crew.defaultSheet;
-  const found = shop.shelf.get(sheetId);
-  if (found === undefined) return { kind: 'no-sheet', sheet: sheetId, known: [...shop.shelf.keys()] };
-  if (found.kind === 'faulty') return { kind: 'sheet-faulty', sheet: sheetId, faults: found.faults };
-  const { sheet } = found;
+  const meant = sheetMeant(shop.shelf, shop.crew.defaultSheet, asked.sheet);
+  if ('unclear' in meant) return { kind: 'no-sheet', unclear: meant.unclear };
+  const { sheet } = meant;
   const area = areaOf(shop, asked);
   if (typeof area !== 'number') return area;
   if (sheet.film === undefined) return { kind: 'no-film', sheet };

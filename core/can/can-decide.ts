@@ -6,6 +6,7 @@ import { localDay } from '../crew/local-day.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { type CanNumber, canStream } from '../ids.ts';
+import { sheetMeant } from '../products/shelf.ts';
 import { judge } from '../rules.ts';
 import { liveCans, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
@@ -16,11 +17,9 @@ import { checkRules, openRules } from './can-rules.ts';
 export function decideOpen(shop: Shop, said: Said<CommandOf<'open'>>): Decision {
   const { command, at } = said;
   const { component, lot, grams, litres, expires, handling } = command;
-  const sheetId = command.sheet ?? shop.crew.defaultSheet;
-  const found = shop.shelf.get(sheetId);
-  if (found === undefined) return unclear({ code: 'no-such-sheet', sheet: sheetId, known: [...shop.shelf.keys()] });
-  if (found.kind === 'faulty') return unclear({ code: 'sheet-faulty', sheet: sheetId, faults: found.faults });
-  const { sheet } = found;
+  const meant = sheetMeant(shop.shelf, shop.crew.defaultSheet, command.sheet);
+  if ('unclear' in meant) return unclear(meant.unclear);
+  const { sheet } = meant;
   const can = shop.nextNumber;
   const body: EventBody = {
     type: 'CanOpened',

@@ -4,6 +4,7 @@ import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { NewEvent } from '../history.ts';
 import { crewStream, type PersonName } from '../ids.ts';
+import { maybeUsual, offeredSheets, sheetMeant } from '../products/shelf.ts';
 import { nounsIn, type Shop } from '../shop.ts';
 import type { Crew } from './crew.ts';
 import type { Setting } from './crew-commands.ts';
@@ -13,10 +14,11 @@ import { personNamed } from './person-named.ts';
 export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
   const setting = asKnown(shop.crew, said.command.setting);
   if (setting.name === 'sheet') {
-    const found = shop.shelf.get(setting.sheet);
-    if (found === undefined)
-      return unclear({ code: 'no-such-sheet', sheet: setting.sheet, known: [...shop.shelf.keys()] });
-    if (found.kind === 'faulty') return unclear({ code: 'sheet-faulty', sheet: setting.sheet, faults: found.faults });
+    const meant = sheetMeant(shop.shelf, undefined, setting.sheet);
+    if ('unclear' in meant) return unclear(meant.unclear);
+    if (!maybeUsual(shop.shelf, setting.sheet)) {
+      return unclear({ code: 'which-sheet', known: offeredSheets(shop.shelf), faults: [], invented: setting.sheet });
+    }
   }
   const wanted = roleMissing(shop.crew, said.by, setting);
   if (wanted !== undefined) {

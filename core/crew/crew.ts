@@ -37,7 +37,8 @@ export interface CrewFile {
 }
 
 export interface Crew extends CrewFile {
-  readonly defaultSheet: SheetId;
+  /** As somebody has set it; `core/products/shelf.ts` says what is usual where nobody has. */
+  readonly defaultSheet: SheetId | undefined;
   /** Older than this, an air reading no longer serves. About 4 h: FHWA-RD-98-084 check form; MIL-HDBK-1110 9.6.6. */
   readonly airLimitMinutes: Minutes;
   /** When the morning's list is told. */
@@ -56,12 +57,11 @@ export interface Crew extends CrewFile {
 
 const defaultAirLimit = minutes(240);
 const usualMorning = 7;
-const firstSheet: SheetId = 'demo-clear';
 
 export function foldCrew(file: CrewFile, entries: readonly Entry[], lastActedAt: EpochMs | undefined): Crew {
   let crew: Crew = {
     ...file,
-    defaultSheet: firstSheet,
+    defaultSheet: undefined,
     airLimitMinutes: defaultAirLimit,
     morningHour: usualMorning,
     squareMetresPerHour: undefined,

@@ -3,6 +3,7 @@
 
 import { dueAt, type TemperatureLog } from '../calc/clock.ts';
 import { rateLaw, type Sheet } from '../products/sheet.ts';
+import { sheetsLikely } from '../products/shelf.ts';
 import { liveBatches, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs } from '../units.ts';
 import type { Part } from './part.ts';
@@ -22,10 +23,10 @@ export function surfaceEndsAt(part: Part, sheet: Sheet, air: TemperatureLog): Ep
   return end === undefined ? undefined : epochMs(Math.floor(end));
 }
 
-/** The crew's usual sheet and those of the live batches. */
+/** The crew's usual sheet, where none is usual every one that it may take, and those of the live batches. */
 export function sheetsAtHand(shop: Shop): readonly Sheet[] {
-  const usual = shop.shelf.get(shop.crew.defaultSheet);
-  const sheets = [...(usual?.kind === 'sheet' ? [usual.sheet] : []), ...liveBatches(shop).map(({ sheet }) => sheet)];
+  const usual = sheetsLikely(shop.shelf, shop.crew.defaultSheet);
+  const sheets = [...usual, ...liveBatches(shop).map(({ sheet }) => sheet)];
   return [...new Map(sheets.map((sheet) => [sheet.name, sheet])).values()];
 }
 

@@ -11,6 +11,7 @@ import {
   type SessionNumber,
   sessionStream,
 } from '../ids.ts';
+import { sheetMeant } from '../products/shelf.ts';
 import { judge, type Rule } from '../rules.ts';
 import { liveBatches, openSessions, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
@@ -81,11 +82,8 @@ function batchMeant(shop: Shop, named: BatchNumber | undefined): BatchNumber | u
 function sheetFor(shop: Shop, batch: BatchNumber | undefined) {
   const frozen = batch === undefined ? undefined : shop.batches.get(batch)?.sheet;
   if (frozen !== undefined) return { sheet: frozen };
-  const id = shop.crew.defaultSheet;
-  const found = shop.shelf.get(id);
-  if (found === undefined) return unclear({ code: 'no-such-sheet', sheet: id, known: [...shop.shelf.keys()] });
-  if (found.kind === 'faulty') return unclear({ code: 'sheet-faulty', sheet: id, faults: found.faults });
-  return { sheet: found.sheet };
+  const meant = sheetMeant(shop.shelf, shop.crew.defaultSheet);
+  return 'unclear' in meant ? unclear(meant.unclear) : meant;
 }
 
 /** The only booth that the crew has set, where nobody names one. */

@@ -1,22 +1,52 @@
-// The shop's sheets: every JSON file of the given folders, faulty ones kept with their faults. A later folder's sheet
-// stands in place of an earlier one of the same id.
+// The shop's sheets: every JSON file of the given folders, faulty ones kept with their faults. The first folder comes with
+// the program; what is in a later one is the shop's own, and never stands in a demo's place.
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type ReadSheet, readSheet, type SheetFault, type SheetShelf } from '../products/sheet.ts';
+import { demoSheetIds } from '../products/shelf.ts';
 
-export function readSheetFolders(folders: readonly string[]): SheetShelf {
+export function readSheetFolders([programs, ...own]: readonly string[]): SheetShelf {
   const shelf = new Map<string, ReadSheet>();
-  for (const folder of folders) {
-    for (const file of readdirSync(folder)
-      .filter((name) => name.endsWith('.json'))
-      .sort()) {
-      const read = readSheet(file, readFileSync(join(folder, file), 'utf8'));
-      shelf.set(read.kind === 'sheet' ? read.sheet.id : read.id, read);
-    }
+  const put = (read: ReadSheet) => void shelf.set(read.kind === 'sheet' ? read.sheet.id : read.id, read);
+  if (programs !== undefined) for (const read of sheetsIn(programs)) put(read);
+  const demoNames = [...shelf.values()].flatMap((read) =>
+    read.kind === 'sheet' ? [read.sheet.name.toLowerCase()] : [],
+  );
+  for (const folder of own) {
+    const reads = sheetsIn(folder);
+    for (const read of reads) put(notTheDemos(read, demoNames));
+    // A folder was given, so the demo's products are not what is meant.
+    if (reads.length === 0)
+      put(faulty('', { file: '--sheets', field: '', problem: 'no file NAME.json in this folder' }));
   }
   return shelf;
 }
+
+function sheetsIn(folder: string): readonly ReadSheet[] {
+  return readdirSync(folder)
+    .filter((name) => name.endsWith('.json'))
+    .sort()
+    .map((file) => readSheet(file, readFileSync(join(folder, file), 'utf8')));
+}
+
+/** Whoever means the shop's own product must not get the invented one, nor the other way round. */
+function notTheDemos(read: ReadSheet, demoNames: readonly string[]): ReadSheet {
+  if (read.kind === 'faulty') return read;
+  const { id, name } = read.sheet;
+  const file = `${id}.json`;
+  if (demoSheetIds.includes(id)) {
+    return faulty(id, {
+      file,
+      field: 'id',
+      problem: `"${id}" is the demo's own: give the file and its id another name`,
+    });
+  }
+  if (!demoNames.includes(name.toLowerCase())) return read;
+  return faulty(id, { file, field: 'name', problem: `"${name}" is the demo's own: give the product its own name` });
+}
+
+const faulty = (id: string, fault: SheetFault): ReadSheet => ({ kind: 'faulty', id, faults: [fault] });
 
 export function faultsOf(shelf: SheetShelf): readonly SheetFault[] {
   return [...shelf.values()].flatMap((read) => (read.kind === 'faulty' ? read.faults : []));

@@ -21,63 +21,51 @@ describe.skipIf(!hasChromium)('for wet thumbs, in sunlight, on small screens', (
     await shop.say('Kari', 'filter 1');
     await shop.say('Kari', 'part heat-exchanger-plate-12 serial 4411 stainless-steel 12mm 0.8m2 max 120C');
     await shop.wait(103);
-  }, 60_000);
+  });
   afterAll(async () => {
     await browser.close();
     await shop.stop();
   });
 
-  test.each(['light', 'dark'] as const)(
-    'axe finds nothing serious on the phone’s page, %s',
-    async (colorScheme) => {
-      const page = await openPhone(browser, shop, 'Kari', { colorScheme });
-      await type(page, 'help');
-      await card(page, 'What you can say').waitFor();
-      await page.locator('.strip summary').first().tap();
-      await page.locator('.quick summary').first().tap();
-      expect(await seriousFaults(page)).toEqual([]);
-      expect(await enhancedContrastFaults(page, '.card dd')).toEqual([]);
-      expect(await enhancedContrastFaults(page, '.tile b')).toEqual([]);
-    },
-    60_000,
-  );
+  test.each(['light', 'dark'] as const)('axe finds nothing serious on the phone’s page, %s', async (colorScheme) => {
+    const page = await openPhone(browser, shop, 'Kari', { colorScheme });
+    await type(page, 'help');
+    await card(page, 'What you can say').waitFor();
+    await page.locator('.strip summary').first().tap();
+    await page.locator('.quick summary').first().tap();
+    expect(await seriousFaults(page)).toEqual([]);
+    expect(await enhancedContrastFaults(page, '.card dd')).toEqual([]);
+    expect(await enhancedContrastFaults(page, '.tile b')).toEqual([]);
+  });
 
-  test.each(['light', 'dark'] as const)(
-    'axe finds nothing serious on the board, %s',
-    async (colorScheme) => {
-      const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, colorScheme });
-      const page = await context.newPage();
-      await page.goto(`${shop.address}/board`);
-      await page.locator('[data-item="batch/1"]').waitFor();
-      expect(await seriousFaults(page)).toEqual([]);
-      expect(await enhancedContrastFaults(page, '.wall b')).toEqual([]);
-    },
-    60_000,
-  );
+  test.each(['light', 'dark'] as const)('axe finds nothing serious on the board, %s', async (colorScheme) => {
+    const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, colorScheme });
+    const page = await context.newPage();
+    await page.goto(`${shop.address}/board`);
+    await page.locator('[data-item="batch/1"]').waitFor();
+    expect(await seriousFaults(page)).toEqual([]);
+    expect(await enhancedContrastFaults(page, '.wall b')).toEqual([]);
+  });
 
   test('axe finds nothing serious at the door', async () => {
     const page = await (await browser.newContext()).newPage();
     await page.goto(`${shop.address}/join`);
     expect(await seriousFaults(page)).toEqual([]);
-  }, 60_000);
+  });
 
-  test.each([320, 390])(
-    'at %i px nothing hangs over the edge, and every target is for a glove',
-    async (width) => {
-      const page = await openPhone(browser, shop, 'Kari', { viewport: { width, height: 640 } });
-      await page.locator('.strip [data-item="batch/1"] summary').first().tap();
-      for (const path of ['/', '/board', '/join']) {
-        if (path !== '/') await page.goto(`${shop.address}${path}`);
-        await page.locator('h1').first().waitFor({ state: 'attached' });
-        expect(await page.evaluate<number>('document.documentElement.scrollWidth'), path).toBeLessThanOrEqual(width);
-        const { small, seen } = await page.evaluate<{ small: readonly string[]; seen: number }>(targets);
-        expect(small, path).toEqual([]);
-        // On the board there is but the way back.
-        expect(seen, path).toBeGreaterThan(path === '/' ? 10 : 0);
-      }
-    },
-    60_000,
-  );
+  test.each([320, 390])('at %i px nothing hangs over the edge, and every target is for a glove', async (width) => {
+    const page = await openPhone(browser, shop, 'Kari', { viewport: { width, height: 640 } });
+    await page.locator('.strip [data-item="batch/1"] summary').first().tap();
+    for (const path of ['/', '/board', '/join']) {
+      if (path !== '/') await page.goto(`${shop.address}${path}`);
+      await page.locator('h1').first().waitFor({ state: 'attached' });
+      expect(await page.evaluate<number>('document.documentElement.scrollWidth'), path).toBeLessThanOrEqual(width);
+      const { small, seen } = await page.evaluate<{ small: readonly string[]; seen: number }>(targets);
+      expect(small, path).toEqual([]);
+      // On the board there is but the way back.
+      expect(seen, path).toBeGreaterThan(path === '/' ? 10 : 0);
+    }
+  });
 
   test('the line to type is at the bottom, under the thumb, and the newest card above it', async () => {
     const page = await openPhone(browser, shop, 'Kari', { viewport: { width: 320, height: 568 } });
@@ -87,7 +75,7 @@ describe.skipIf(!hasChromium)('for wet thumbs, in sunlight, on small screens', (
     expect((input?.y ?? 0) + (input?.height ?? 0)).toBeGreaterThan(568 - 80);
     const last = await page.locator('.posts > li').last().boundingBox();
     expect((last?.y ?? 0) + (last?.height ?? 0)).toBeLessThanOrEqual((input?.y ?? 0) + 1);
-  }, 60_000);
+  });
 });
 
 interface AxeFinding {

@@ -9,7 +9,7 @@ describe.skipIf(!hasChromium)('a shift on phones', () => {
   let shop: ShopPage;
   beforeAll(async () => {
     browser = await launchChromium();
-  }, 60_000);
+  });
   afterAll(() => browser.close());
   beforeEach(async () => {
     shop = await openShop();
@@ -54,7 +54,7 @@ describe.skipIf(!hasChromium)('a shift on phones', () => {
       .newest(100, 'Kari')
       .filter(({ answer }) => answer.kind === 'objection');
     expect(objections).toEqual([]);
-  }, 60_000);
+  });
 
   test('a bell rings by itself, sounds for whom it is meant, and is folded for others', async () => {
     const [kari, ola] = [await openPhone(browser, shop, 'Kari'), await openPhone(browser, shop, 'Ola')];
@@ -74,7 +74,7 @@ describe.skipIf(!hasChromium)('a shift on phones', () => {
     await kari.locator('html[data-struck]').waitFor();
     await ola.locator('.others', { hasText: 'for Kari' }).filter({ hasText: 'stirring done' }).waitFor();
     expect(await ola.locator('html[data-struck]').count()).toBe(0);
-  }, 60_000);
+  });
 
   test('two people at once: each sees what the other has recorded, and either may go on', async () => {
     const [kari, ola] = [await openPhone(browser, shop, 'Kari'), await openPhone(browser, shop, 'Ola')];
@@ -96,7 +96,7 @@ describe.skipIf(!hasChromium)('a shift on phones', () => {
     await type(ola, 'now');
     await card(ola, 'Now').waitFor();
     expect(await ola.getByText('mix, mixed').count()).toBe(0);
-  }, 60_000);
+  });
 
   test('a wet thumb that taps twice says it once', async () => {
     const page = await openPhone(browser, shop, 'Kari');
@@ -111,7 +111,7 @@ describe.skipIf(!hasChromium)('a shift on phones', () => {
     await type(page, 'now');
     await card(page, 'Now').waitFor();
     expect(shop.conversation().latest()).toBe(before + 2);
-  }, 60_000);
+  });
 
   test('without script the forms still work', async () => {
     const page = await openPhone(browser, shop, 'Kari', { javaScriptEnabled: false });
@@ -121,7 +121,7 @@ describe.skipIf(!hasChromium)('a shift on phones', () => {
     await card(page, 'Batch 1: Demo Clear').waitFor();
     await fillIn(card(page, 'Batch 1: Demo Clear'), 'Weighed', { 'Part A': '1201', 'Part B': '1198' });
     await card(page, 'A and B together').waitFor();
-  }, 60_000);
+  });
 });
 
 /** Every tone that the page starts leaves its count where the test can see it. */

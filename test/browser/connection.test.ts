@@ -9,7 +9,7 @@ describe.skipIf(!hasChromium)('the shop’s bad wireless', () => {
   let shop: ShopPage;
   beforeAll(async () => {
     browser = await launchChromium();
-  }, 60_000);
+  });
   afterAll(() => browser.close());
   beforeEach(async () => {
     shop = await openShop();
@@ -47,7 +47,7 @@ describe.skipIf(!hasChromium)('the shop’s bad wireless', () => {
       .newest(100, 'Kari')
       .flatMap(({ n, said: line }) => (n > before ? (line ?? []) : []));
     expect(said).toEqual(['air 25C 47%', 'stop 1', 'stir 1']);
-  }, 60_000);
+  });
 
   test('what was not sent outlives the page, and can be taken back', async () => {
     const page = await openPhone(browser, shop, 'Kari');
@@ -63,7 +63,7 @@ describe.skipIf(!hasChromium)('the shop’s bad wireless', () => {
     await type(page, 'now');
     await card(page, 'Now').waitFor();
     expect(shop.conversation().latest()).toBe(before + 1);
-  }, 60_000);
+  });
 
   test('sent, but the answer was lost: sent again, it is one event', async () => {
     const page = await openPhone(browser, shop, 'Kari');
@@ -81,7 +81,7 @@ describe.skipIf(!hasChromium)('the shop’s bad wireless', () => {
     expect(lost).toBe(1);
     expect(shop.conversation().latest()).toBe(before + 1);
     expect(await page.locator('.posts .card h2', { hasText: 'stirrer off' }).count()).toBe(1);
-  }, 60_000);
+  });
 
   test('what another person typed on this phone is not sent under my name', async () => {
     const page = await openPhone(browser, shop, 'Kari');
@@ -97,7 +97,7 @@ describe.skipIf(!hasChromium)('the shop’s bad wireless', () => {
     await type(page, 'now');
     await card(page, 'Now').waitFor();
     expect(shop.conversation().latest()).toBe(before + 1);
-  }, 60_000);
+  });
 
   test('the board never passes old figures off as new', async () => {
     const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
@@ -113,5 +113,5 @@ describe.skipIf(!hasChromium)('the shop’s bad wireless', () => {
     await shop.comeBack();
     await wall.locator('.lost').waitFor({ state: 'hidden' });
     await wall.locator('.wall-clock', { hasText: '09:00' }).waitFor();
-  }, 60_000);
+  });
 });

@@ -10,9 +10,10 @@ import type { CrewFile } from '../../core/crew/crew.ts';
 import { createExecutor, type Outcome } from '../../core/execute.ts';
 import type { Envelope, EventType } from '../../core/history.ts';
 import type { StreamId } from '../../core/ids.ts';
-import type { Objection, ObjectionCode, UnclearCode } from '../../core/objections.ts';
-import type { Log, Messenger } from '../../core/ports.ts';
+import type { Objection, ObjectionCode, Unclear, UnclearCode } from '../../core/objections.ts';
+import type { Log, Messenger, Store } from '../../core/ports.ts';
 import type { SheetShelf } from '../../core/products/sheet.ts';
+import { sheetNames } from '../../core/products/shelf.ts';
 import { deviationsIn } from '../../core/records/deviations.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { createRinger } from '../../core/reminders/run.ts';
@@ -64,6 +65,8 @@ export interface Shift {
   readonly deviations: () => Promise<readonly string[]>;
   /** Why not, with its figures: of the last line. */
   readonly objections: () => readonly Objection[];
+  /** What the last line was asked back. */
+  readonly asked: () => Unclear | undefined;
   /** Everything ever recorded, loaded. */
   readonly shop: () => Promise<Shop>;
   readonly events: () => Promise<readonly Envelope[]>;
@@ -77,10 +80,14 @@ export interface Setting {
   readonly shelf?: SheetShelf;
   /** The Monday that the days of the lines belong to. */
   readonly week?: string;
+  /** A record that goes on; an empty one in memory where none is given. */
+  readonly store?: Store;
 }
 
 const weekdays = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
 const spokenLine = /^(?:(\w{3}) )?(\d\d:\d\d(?::\d\d)?)(?: (?:@(\w+): )?(.*))?$/;
+/** No two lines are one delivery, not even of two shifts over one record. */
+let requests = 0;
 const silence: Log = { info: () => undefined, error: () => undefined };
 
 /** A shift so far: each line must have been recorded. */
@@ -93,11 +100,15 @@ export async function given(lines: readonly string[], setting: Setting = {}): Pr
   return shift;
 }
 
-function startShift({ crew: file = demoCrew, shelf = demoShelf, week = '2026-03-02' }: Setting): Shift {
+function startShift({
+  crew: file = demoCrew,
+  shelf = demoShelf,
+  week = '2026-03-02',
+  store = openSqliteStore(':memory:'),
+}: Setting): Shift {
   const crew = 'crew';
   const monday = DateTime.fromISO(week, { zone: file.zone });
   const clock = virtualClock(epochMs(monday.toMillis()));
-  const store = openSqliteStore(':memory:');
   const keeper = createShopKeeper(store, crew, file, shelf);
   const executor = createExecutor({ store, keeper, crew });
   const rung: Rung[] = [];
@@ -111,7 +122,6 @@ function startShift({ crew: file = demoCrew, shelf = demoShelf, week = '2026-03-
   };
   const ringer = createRinger({ store, executor, keeper, messenger, clock, log: silence, crew });
   let day = 0;
-  let requests = 0;
   let last: Outcome | undefined;
 
   function spoken(at: EpochMs): string {
@@ -142,7 +152,7 @@ function startShift({ crew: file = demoCrew, shelf = demoShelf, week = '2026-03-
     const reading = readLine(text, {
       now,
       zone: file.zone,
-      sheetIds: [...shelf.keys()],
+      ...sheetNames(shelf),
       batches: liveBatches(shop).map(({ number }) => number),
       parts: liveParts(shop).map(({ name }) => name),
       places: [...shop.places.keys()],
@@ -184,6 +194,7 @@ function startShift({ crew: file = demoCrew, shelf = demoShelf, week = '2026-03-
           (permitted === undefined ? '' : ` permitted: ${permitted}`),
       ),
     objections: () => (last?.kind === 'objected' ? last.objections : []),
+    asked: () => (last?.kind === 'unclear' ? last.unclear : undefined),
     shop: everything,
     events,
     time: (text) => parse(text).at,

@@ -140,9 +140,10 @@ function roomActs(shop: Shop): readonly Say[] {
     (draw) => ({
       verb: 'set',
       setting: oneOf(draw, [
-        { name: 'sheet', sheet: 'demo-build' },
+        { name: 'sheet', sheet: 'own-build' },
+        { name: 'sheet', sheet: 'own-clear' },
+        { name: 'sheet', sheet: 'own-faulty' },
         { name: 'sheet', sheet: 'demo-clear' },
-        { name: 'sheet', sheet: 'demo-faulty' },
         { name: 'digest', hour: 17 },
         { name: 'digest', hour: 9 },
         { name: 'units', units: 'us' },
@@ -165,15 +166,7 @@ function someDetails(draw: Draw): PartDetails {
 }
 
 function mix(draw: Draw): Command {
-  const sheet = oneOf(draw, [
-    'demo-clear',
-    'demo-clear',
-    'demo-build',
-    'demo-build',
-    'demo-faulty',
-    'no-litres',
-    'none',
-  ]);
+  const sheet = oneOf(draw, ['own-clear', 'own-clear', 'own-build', 'own-build', 'own-faulty', 'no-litres', 'none']);
   const amount = oneOf<Amount>(draw, [
     { kind: 'mass', grams: grams(2400) },
     { kind: 'mass', grams: grams(2400) },
@@ -187,7 +180,7 @@ function mix(draw: Draw): Command {
 
 function acts(batch: Batch) {
   const named = { batch: batch.number };
-  const build = batch.sheet.id === 'demo-build';
+  const build = batch.sheet.id === 'own-build';
   const [partAGrams, partBGrams] = build ? [5400, 1050] : [1200, 1200];
   const weigh: Say = (draw) => ({
     verb: 'weigh',

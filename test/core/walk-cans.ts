@@ -35,7 +35,12 @@ function open(draw: Draw): Command {
   return {
     ...{ verb: 'open', component: oneOf(draw, ['part-a', 'part-a', 'part-b']), lot: `lot-${draw(9)}` },
     grams: grams(oneOf(draw, [5000, 20_000, 1000])),
-    ...(draw(3) === 0 ? { sheet: oneOf(draw, ['demo-build', 'none', 'demo-faulty']) } : {}),
+    // Without a name it is the usual one's, or asked.
+    ...oneOf(draw, [
+      {},
+      {},
+      ...['own-clear', 'own-clear', 'own-build', 'none', 'own-faulty'].map((sheet) => ({ sheet })),
+    ]),
     ...(expires === undefined ? {} : { expires }),
     ...(handling === undefined ? {} : { handling }),
   };

@@ -99,7 +99,7 @@ function massIn(facts: readonly Standing[]): number {
 
 /** The invented shortening of the build: whole up to 10 kg, six tenths from 30 kg on. */
 function shareByMass({ id }: BatchOpened['sheet'], mass: number): number {
-  return id === 'demo-build' ? 1 - 0.4 * Math.min(1, Math.max(0, (mass - 10_000) / 20_000)) : 1;
+  return id === 'own-build' ? 1 - 0.4 * Math.min(1, Math.max(0, (mass - 10_000) / 20_000)) : 1;
 }
 
 /** Minute after minute of the pot's life, from reading to reading. */
@@ -134,7 +134,7 @@ function potEnd(
 
 /** The two invented sheets' pot lives; without a figure, the fastest. */
 function potMinutes({ id }: BatchOpened['sheet'], celsius: number | undefined): number {
-  if (id === 'demo-build') {
+  if (id === 'own-build') {
     if (celsius === undefined || celsius < 10 || celsius > 40) return 240 / 2 ** 2;
     return 240 / 2 ** ((celsius - 20) / 10);
   }

@@ -55,7 +55,7 @@ export function surfaceLate(shop: Shop, now: EpochMs): readonly Say[] {
 
 const canCoat = (batch: Batch): boolean => ['filtered', 'blending', 'paused'].includes(phaseOf(batch).is);
 
-const build: Say = () => ({ verb: 'mix', amount: { kind: 'mass', grams: grams(6450) }, sheet: 'demo-build' });
+const build: Say = () => ({ verb: 'mix', amount: { kind: 'mass', grams: grams(6450) }, sheet: 'own-build' });
 
 const surfaceName = (draw: Draw): string => oneOf(draw, ['gate-5', 'gate-6', 'gaet-5']);
 

@@ -34,6 +34,7 @@ const unclearCodes = {
   'near-part': 0,
   'no-such-sheet': 0,
   'sheet-faulty': 0,
+  'which-sheet': 0,
   'no-densities': 0,
   'in-the-future': 0,
   'may-not-permit': 0,

@@ -23,7 +23,7 @@ export function ownWordsFrom(act: ActLine, from: number): OwnWords | Fault {
   if (first.kind !== 'quoted') return { words: act.line.slice(first.start, last.end), quoted: false };
   const manner = mannerOf(act.tokens.slice(from + 1), act.line, act.context);
   if (isFault(manner)) return manner;
-  // Words that only begin with a name in quotes: `"Jo Smith" slipped on the hose`.
+  // Words that only begin with a name in quotes: `"Jo Invented" slipped on the hose`.
   if (manner.tokens.length > 0) return { words: act.line.slice(first.start, last.end), quoted: false };
   return {
     words: first.words,

@@ -67,8 +67,8 @@ export function sheetFrom(act: ActLine, words: readonly NameToken[]): SheetId | 
   const last = words.at(-1);
   if (first === undefined || last === undefined) return undefined;
   const said = words.map(wordOf).join('-');
-  const { sheetIds } = act.context;
-  const exact = sheetIds.find((id) => id.toLowerCase() === said);
+  const { sheetIds, sheetsByFullName = [] } = act.context;
+  const exact = [...sheetIds, ...sheetsByFullName].find((id) => id.toLowerCase() === said);
   if (exact !== undefined) return exact;
   const matching = said.length < fewestLetters ? [] : sheetIds.filter((id) => id.toLowerCase().includes(said));
   if (matching.length === 1) return matching[0];

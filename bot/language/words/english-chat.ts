@@ -42,8 +42,8 @@ export const englishChat = {
     `You are ${you}, ${role}.`,
   ],
   people: (names: string) => `People: ${names}.`,
-  sheetNow: (sheet: string, air: string, digest: string) =>
-    `Sheet: ${sheet}. Air serves for ${air}. The day comes at ${digest}.`,
+  sheetNow: (sheet: string | undefined, air: string, digest: string) =>
+    `Sheet: ${sheet ?? 'none is the usual one'}. Air serves for ${air}. The day comes at ${digest}.`,
   quietNow: (hours: string | undefined) => (hours === undefined ? 'Quiet hours: none.' : `Quiet hours: ${hours}.`),
   cansTitle: 'Cans that need somebody',
   roles: { crew: 'crew', lead: 'lead', supervisor: 'supervisor' },

@@ -4,6 +4,7 @@ import type { Breach } from '../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../core/calc/dose.ts';
 import type { Objection, Unclear } from '../../../core/objections.ts';
 import type { HoldingCode } from '../../../core/part/holding.ts';
+import type { SheetFault } from '../../../core/products/sheet.ts';
 import type { RuleSource } from '../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../core/units.ts';
 import type { Figures } from '../figures.ts';
@@ -222,9 +223,17 @@ export function englishUnclear(unclear: Unclear, f: Figures): string {
     case 'no-such-sheet':
       return `There is no sheet ${unclear.sheet}. Sheets: ${named(unclear.known, f, 'none')}.`;
     case 'sheet-faulty':
-      return `The sheet ${unclear.sheet} has faults and starts no mix until they are mended: ${unclear.faults
-        .map((fault) => `${fault.file} ${fault.field === '' ? '' : `${fault.field}: `}${fault.problem}`)
-        .join('; ')}.`;
+      return `The sheet ${unclear.sheet} has faults and starts no mix until they are mended: ${faultsTold(unclear.faults)}.`;
+    case 'which-sheet': {
+      const faults = unclear.faults.length === 0 ? '' : ` Cannot be read: ${faultsTold(unclear.faults)}.`;
+      const invented =
+        unclear.invented === undefined
+          ? ''
+          : `${unclear.invented} is an invented product, and never the usual one beside the shop's own. `;
+      return unclear.known.length === 0
+        ? `${invented}None of the shop's own sheets can be read, and no other stands in for them.${faults}`
+        : `${invented}Which product? Sheets: ${named(unclear.known, f, '')}. Name one, or make one the usual: set sheet ${unclear.known[0]}.${faults}`;
+    }
     case 'no-densities':
       return `The sheet ${unclear.sheet} gives no densities, so litres cannot become grams. Say it in kg.`;
     case 'in-the-future':
@@ -254,3 +263,6 @@ export function englishHeldBack(without: Readonly<Record<NoFigure, Minutes>>, f:
     .filter((why) => without[why] >= 1)
     .map((why) => `${f.minutesDown(without[why])} without a figure: ${englishNoFigure[why]}.`);
 }
+
+const faultsTold = (faults: readonly SheetFault[]): string =>
+  faults.map(({ file, field, problem }) => `${file} ${field === '' ? '' : `${field}: `}${problem}`).join('; ');

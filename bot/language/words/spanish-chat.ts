@@ -44,7 +44,7 @@ export const spanishChat: typeof englishChat = {
   ],
   people: (names) => `Gente: ${names}.`,
   sheetNow: (sheet, air, digest) =>
-    `Ficha: ${sheet}. Una lectura del aire vale ${air}. El resumen del día llega ${atTime(digest)}.`,
+    `Ficha: ${sheet ?? 'ninguna es la habitual'}. Una lectura del aire vale ${air}. El resumen del día llega ${atTime(digest)}.`,
   quietNow: (hours) => (hours === undefined ? 'Horas de silencio: ninguna.' : `Horas de silencio: ${hours}.`),
   cansTitle: 'Latas por atender',
   roles: spanishRoles,

@@ -4,6 +4,7 @@ import type { Breach } from '../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../core/calc/dose.ts';
 import type { Objection, Unclear } from '../../../core/objections.ts';
 import type { HoldingCode } from '../../../core/part/holding.ts';
+import type { SheetFault } from '../../../core/products/sheet.ts';
 import type { RuleSource } from '../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../core/units.ts';
 import type { Figures } from '../figures.ts';
@@ -235,9 +236,17 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
     case 'no-such-sheet':
       return `No hay ficha ${unclear.sheet}. Fichas: ${named(unclear.known, f, 'ninguna')}.`;
     case 'sheet-faulty':
-      return `La ficha ${unclear.sheet} tiene errores y no abre mezclas hasta que se corrijan: ${unclear.faults
-        .map((fault) => `${fault.file} ${fault.field === '' ? '' : `${fault.field}: `}${fault.problem}`)
-        .join('; ')}.`;
+      return `La ficha ${unclear.sheet} tiene errores y no abre mezclas hasta que se corrijan: ${faultsTold(unclear.faults)}.`;
+    case 'which-sheet': {
+      const faults = unclear.faults.length === 0 ? '' : ` No se puede leer: ${faultsTold(unclear.faults)}.`;
+      const invented =
+        unclear.invented === undefined
+          ? ''
+          : `${unclear.invented} es un producto inventado, y nunca el habitual junto a las fichas del taller. `;
+      return unclear.known.length === 0
+        ? `${invented}Ninguna ficha propia del taller se puede leer, y ninguna otra la sustituye.${faults}`
+        : `${invented}¿Qué producto? Fichas: ${named(unclear.known, f, '')}. Nombrar una, o fijar la habitual: set sheet ${unclear.known[0]}.${faults}`;
+    }
     case 'no-densities':
       return `La ficha ${unclear.sheet} no da densidades: los litros no se pueden pasar a gramos. Decirlo en kg.`;
     case 'in-the-future':
@@ -269,3 +278,6 @@ export function spanishHeldBack(without: Readonly<Record<NoFigure, Minutes>>, f:
     .filter((why) => without[why] >= 1)
     .map((why) => `${f.minutesDown(without[why])} sin dato: ${spanishNoFigure[why]}.`);
 }
+
+const faultsTold = (faults: readonly SheetFault[]): string =>
+  faults.map(({ file, field, problem }) => `${file} ${field === '' ? '' : `${field}: `}${problem}`).join('; ');

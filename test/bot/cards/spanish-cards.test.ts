@@ -1,7 +1,7 @@
 // The same shift told to a Spanish reader in metric units and to one in the United States in English: whatever the card,
 // the first holds no English, the second no Spanish; figures are in each one's own form. Invented.
 
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import type { Answer } from '../../../bot/answer.ts';
 import { wordsIn } from '../../../bot/language/words/languages.ts';
 import type { CrewFile, UnitSystem } from '../../../core/crew/crew.ts';
@@ -36,7 +36,7 @@ const shift = [
   'planear 6x0,8m2 pistola 12um lista 13:00',
   'plan 6x0.8m2 brush',
   'plan rail-1 spray',
-  'part valve-3 serial 4411 job 88 customer Astillero cast-iron 12mm 0.8m2 max 120C',
+  'part valve-3 serial 4411 job 88 customer inventado-A cast-iron 12mm 0.8m2 max 120C',
   'pieza plate-12',
   'prep valve-3 sa2.5 60um salts 12mg/m2 dust 1',
   'surface valve-3 5C',
@@ -152,7 +152,7 @@ const shift = [
   'trace valve-3',
   'trace 3',
   'trace lot 7731',
-  'find customer Astillero',
+  'find customer inventado-A',
   'export week csv',
   'traveller valve-3',
   'verify',
@@ -197,7 +197,7 @@ const verdict =
   /\bsegur[oa]s?\b|\bapt[oa]s?\b|\bv[ií]a libre\b|\bvisto bueno\b|\bOK\b|\bsafe\b|\bcleared\b|\badelante\b/;
 /** What the shift's own lines put in: names, notes, what was typed. */
 const own =
-  /Astillero|piel de naranja|báscula equivocada|visto con el cliente|evaluación escrita VA-3|manguera en el paso|gelificada|puerta 3|"[^"]*"|\S+\/\S+\.(?:csv|pdf)/gi;
+  /inventado-A|piel de naranja|báscula equivocada|visto con el cliente|evaluación escrita VA-3|manguera en el paso|gelificada|puerta 3|"[^"]*"|\S+\/\S+\.(?:csv|pdf)/gi;
 
 /** Paragraphs of the codes, numbers of standards, and what is typed as it stands (`sa2.5`, `mix 2.4kg`). */
 const typedOrCited = /\b(?:29|40) CFR [\d.]+(?:\([\w]+\))*(?: y [\d.]+)*|\bsa2\.5\b|MIL-HDBK-1110 [\d.]+|"[^"]*"/g;
@@ -234,10 +234,15 @@ describe('the Spanish catalogue, leaf by leaf', () => {
   });
 });
 
-describe('the Spanish catalogue on every card', () => {
-  it('given a shift told in Spanish and metric, then no English word, no decimal point and no verdict is on a card', async () => {
-    const heard = await told(crewOf('es', 'metric'));
-    const texts = heard.flatMap((answer) => wordsOf(answer).map(withoutQuotes));
+describe('a shift told in Spanish and metric', () => {
+  let heard: readonly Answer[];
+  let texts: readonly string[];
+  beforeAll(async () => {
+    heard = await told(crewOf('es', 'metric'));
+    texts = heard.flatMap((answer) => wordsOf(answer).map(withoutQuotes));
+  });
+
+  it('given its answers, then they are of every kind, with many objections and many bells', () => {
     expect(new Set(heard.map(({ kind }) => kind))).toEqual(
       new Set(['reply', 'objection', 'misread', 'reminder', 'digest']),
     );
@@ -245,20 +250,38 @@ describe('the Spanish catalogue on every card', () => {
     expect(new Set(heard.flatMap(({ code }) => code ?? [])).size).toBeGreaterThanOrEqual(20);
     // By its key: the third piece is what rings.
     expect(new Set(heard.flatMap(({ key }) => key?.split('/')[2] ?? [])).size).toBeGreaterThanOrEqual(15);
+  });
+
+  it('given every card, then no English word is on it', () => {
     const left = texts.filter((text) => englishWords.test(text.replaceAll(sameInBoth, '').replaceAll(own, '')));
     expect([...new Set(left)]).toEqual([]);
+  });
+
+  it('given every figure, then it has a decimal comma', () => {
     expect(texts.filter((text) => /\d\.\d/.test(text.replaceAll(typedOrCited, '')))).toEqual([]);
     expect(texts.filter((text) => /\d,\d/.test(text)).length).toBeGreaterThan(20);
+  });
+
+  it('given every card, then no verdict and nothing unworded is on it', () => {
     expect(texts.filter((text) => verdict.test(text))).toEqual([]);
     expect(texts.filter((text) => /undefined|\[object|NaN|\$\{/.test(text))).toEqual([]);
   });
+});
 
-  it('given the same shift told in English and US units, then no Spanish is on a card, and US figures are', async () => {
+describe('the same shift told in English and US units', () => {
+  let texts: readonly string[];
+  beforeAll(async () => {
     const heard = await told(crewOf('en', 'us'));
-    const texts = heard.flatMap((answer) => wordsOf(answer).map(withoutQuotes));
+    texts = heard.flatMap((answer) => wordsOf(answer).map(withoutQuotes));
+  });
+
+  it('given every card, then no Spanish and no verdict is on it', () => {
     expect([...new Set(texts.filter((text) => spanish.test(text.replaceAll(own, ''))))]).toEqual([]);
+    expect(texts.filter((text) => verdict.test(text))).toEqual([]);
+  });
+
+  it('given its figures, then they are in US units', () => {
     expect(texts.filter((text) => /\d °F/.test(text)).length).toBeGreaterThan(20);
     expect(texts.filter((text) => /\d (?:lb|oz)\b/.test(text)).length).toBeGreaterThan(20);
-    expect(texts.filter((text) => verdict.test(text))).toEqual([]);
   });
 });

@@ -138,7 +138,7 @@ export const crewLines: readonly TypedLine[] = [
   miss('trace', 'incomplete', ''),
   ask('find 4411', { ask: 'find', key: 'any', value: '4411' }),
   ask('find job 88', { ask: 'find', key: 'job', value: '88' }),
-  ask('find customer Harbour Works', { ask: 'find', key: 'customer', value: 'Harbour Works' }),
+  ask('find customer Invented Customer A', { ask: 'find', key: 'customer', value: 'Invented Customer A' }),
   ask('find 2026-03-02', { ask: 'find', key: 'date', value: '2026-03-02' }),
   miss('fnid 4411', 'unknown-verb', 'fnid', 'find 4411'),
   miss('find', 'incomplete', ''),

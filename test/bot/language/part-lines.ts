@@ -71,10 +71,10 @@ export const partLines: readonly TypedLine[] = [
       highestCelsius: celsiusFromFahrenheit(250),
     },
   }),
-  act('part rail-2 customer “Harbour Works” 0,8 m²', {
+  act('part rail-2 customer “Invented Customer A” 0,8 m²', {
     verb: 'part',
     part: 'rail-2',
-    details: { customer: 'Harbour Works', areaSquareMetres: squareMetres(0.8) },
+    details: { customer: 'Invented Customer A', areaSquareMetres: squareMetres(0.8) },
   }),
   act('coat impeller-7 1 spray', sprayed),
   act('Coat IMPELLER–7 1 Spray', sprayed),
@@ -175,9 +175,9 @@ export const partLines: readonly TypedLine[] = [
     more: [{ part: 'valve-3', details: { metal: 'steel' } }],
   }),
   act(
-    'part rail-2 customer "Dock; two"\r\n# the small one\nPart lid-1 0.2m2 at 9:40',
+    'part rail-2 customer "Invented; two"\r\n# the small one\nPart lid-1 0.2m2 at 9:40',
     {
-      ...{ verb: 'part', part: 'rail-2', details: { customer: 'Dock; two' } },
+      ...{ verb: 'part', part: 'rail-2', details: { customer: 'Invented; two' } },
       more: [{ part: 'lid-1', details: { areaSquareMetres: squareMetres(0.2) } }],
     },
     happenedAt('2026-03-02T09:40'),

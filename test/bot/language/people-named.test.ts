@@ -9,7 +9,7 @@ const command = (line: string) => {
   return read.kind === 'command' ? read.command : read;
 };
 
-describe.each(['Jo Smith', '12', 'Lead', 'Ana María', "O'Brien", 'Mix "Bo" Lee', 'at 9:40'])(
+describe.each(['Jo Invented', '12', 'Lead', 'Ana María', "O'Invented", 'Mix "Bo" Nobody', 'at 9:40'])(
   'somebody called %s',
   (name) => {
     const quoted = JSON.stringify(name);

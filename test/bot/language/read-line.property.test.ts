@@ -73,7 +73,7 @@ describe('any line', () => {
     });
   });
 
-  it('given a paste of thousands of characters, then it is a misread within a blink', () => {
+  it('given a paste of thousands of characters, then it is a misread, and the reading comes to an end', () => {
     for (const filler of [' . ', '1 ', '"', 'a:', '1,', '(']) {
       expect(readLine(`hold impeller-7 ${filler.repeat(20_000)}`, shopAtTen)).toMatchObject({ kind: 'misread' });
     }

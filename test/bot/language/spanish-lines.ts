@@ -162,7 +162,11 @@ export const spanishLines: readonly TypedLine[] = [
   ask('rastrear lote 7731', { ask: 'trace', of: { lot: '7731' } }),
   ask('rastrear mezcla 1', { ask: 'trace', of: { batch: 1 } }),
   ask('hoja de ruta impeller-7', { ask: 'traveller', of: { part: 'impeller-7' } }),
-  ask('buscar cliente Astilleros del Norte', { ask: 'find', key: 'customer', value: 'Astilleros del Norte' }),
+  ask('buscar cliente Cliente Inventado del Norte', {
+    ask: 'find',
+    key: 'customer',
+    value: 'Cliente Inventado del Norte',
+  }),
   ask('planear 6x0,8m2 pistola 12um', {
     ...{ ask: 'plan', parts: [{ count: 6, eachSquareMetres: squareMetres(0.8) }], method: 'spray' },
     dryFilmMicrometres: micrometres(12),

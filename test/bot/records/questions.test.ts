@@ -24,7 +24,7 @@ describe('finding a part a year later', () => {
   it.each([
     ['find 4411', ['impeller-7']],
     ['find serial 4411', ['impeller-7']],
-    ['find customer harbour', ['impeller-7']],
+    ['find customer invented-customer', ['impeller-7']],
     ['find job 88', ['impeller-7', 'valve-3']],
     ['find lot 7731', ['lot 7731']],
     ['find 2026-03-02', ['impeller-7', 'valve-3']],

@@ -97,7 +97,7 @@ export function openRecordsShop(
 
 /** An invented morning: a batch, a part through the oven, a correction, solvent. */
 export const morning = [
-  '07:45 part impeller-7 serial 4411 job 88 customer Harbour-Works cast-iron 12mm 0.8m2 max 120C',
+  '07:45 part impeller-7 serial 4411 job 88 customer invented-customer-A cast-iron 12mm 0.8m2 max 120C',
   '07:46 part valve-3 serial 4412 job 880 steel',
   '07:50 air 24C 48%',
   '07:52 open A lot 7731 5kg gas',

@@ -43,7 +43,7 @@ it('given a released part, then one page with steps, names, lots, readings, the 
   expect(images).toBe(2);
   for (const wanted of [
     'Traveller: impeller-7',
-    'serial 4411, job 88, customer Harbour-Works',
+    'serial 4411, job 88, customer invented-customer-A',
     'Released by omar, 2026-03-02 11:58.',
     'Part A: lot 7731, can 1, 1200 g',
     '2026-03-02 10:00 kari',

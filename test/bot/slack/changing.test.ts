@@ -1,7 +1,7 @@
 // Messages that are changed in place: as things stand when Slack's turn comes, the one that was touched first, what failed
 // once more by itself; and within the limits that Slack keeps.
 
-import { afterEach, describe, expect, test, vi } from 'vitest';
+import { afterEach, describe, expect, test } from 'vitest';
 import { openSqlitePostbox } from '../../../core/store/sqlite-postbox.ts';
 import { openWorkshop, quickPace, type Workshop } from './fake/workshop.ts';
 
@@ -22,7 +22,7 @@ describe('a change that', () => {
     await started();
     shop.fake.fail('chat.update', { is: 'broken', status: 500 });
     await shop.types('stop 1');
-    await vi.waitFor(() => expect(shop.batch().text).toContain('stirrer off'));
+    await expect.poll(() => shop.batch().text).toContain('stirrer off');
   });
 
   test('Slack will not have is given up and logged; the next one is sent all the same', async () => {
@@ -46,7 +46,7 @@ describe('a change that', () => {
     if (bell === undefined) throw new Error('no bell rang');
     shop.fake.fail('chat.update', { is: 'broken', status: 500 });
     await shop.taps(bell, 'Filtered', 'UJO');
-    await vi.waitFor(() => expect(bell.text).toContain('jo: Filtered, 09:42'));
+    await expect.poll(() => bell.text).toContain('jo: Filtered, 09:42');
     expect(bell.blocks.some(({ type }) => type === 'actions')).toBe(false);
   });
 

@@ -151,8 +151,9 @@ describe('the home tab', () => {
       over = resolve;
     });
     const quick = quickPace();
+    let holding = false;
     // Homes follow a second after a bell: here, once it is in the record.
-    const wait = (ms: number) => (ms === 1_000 ? recorded : quick.wait(ms));
+    const wait = (ms: number) => (holding && ms === 1_000 ? recorded : quick.wait(ms));
     shop = await openWorkshop({ pace: { ...quick, wait } });
     await shop.types('mix 2.4kg 24C 48%');
     await shop.types('weigh 1 1201g 1198g');
@@ -160,6 +161,9 @@ describe('the home tab', () => {
     const next = '09:42 Batch 1: stirring done';
     expect(home()).toContain(next);
     shop.clock.moveTo(epochMs(Date.parse('2026-03-02T09:42:30Z')));
+    // Slack takes the next message at once: nothing else waits a second now.
+    await quick.wait(60_000);
+    holding = true;
     for (const { ringer } of shop.wired.values()) await ringer.ringDue();
     over();
     await shop.slack.idle();

@@ -1,6 +1,7 @@
 // A paper or an export in Slack: the file itself, where it was asked for, and never a path.
 
 import { afterEach, describe, expect, test } from 'vitest';
+import { gate } from './fake/gate.ts';
 import { bayTwo, openWorkshop, type Workshop, type WorkshopOptions } from './fake/workshop.ts';
 
 const pdfName = 'traveller-impeller-7.pdf';
@@ -35,7 +36,7 @@ describe('a traveller', () => {
     expect([file?.title, file?.alternative]).toEqual(['Traveller: impeller-7', '']);
     expect(lastWhisper()).toContain(`${pdfName} follows here.`);
     expect(lastWhisper()).not.toMatch(anyPath);
-  }, 20_000);
+  });
 
   test('asked for in a direct message, comes into it', async () => {
     await aPartWithItsBatch();
@@ -44,7 +45,7 @@ describe('a traveller', () => {
     const card = shop.fake.inChannel('DUJO').at(-1);
     expect(card?.text).toContain(`${pdfName} follows here.`);
     expect(card?.text).not.toMatch(anyPath);
-  }, 20_000);
+  });
 
   test('asked for by a command in the channel, comes to that person alone, and the card says so', async () => {
     await aPartWithItsBatch();
@@ -53,37 +54,33 @@ describe('a traveller', () => {
     expect(places()).toEqual([['DUJO', undefined, pdfName]]);
     expect(lastWhisper()).toContain(`${pdfName} follows as a direct message, to you alone.`);
     expect(shop.fake.inChannel('C1')).toHaveLength(before);
-  }, 20_000);
+  });
 
   test('of a part that nobody knows, is no file and no promise of one', async () => {
     await aPartWithItsBatch();
     await shop.types('traveller ghost-1');
     expect(shop.fake.files).toEqual([]);
     expect(lastWhisper()).not.toContain('follows');
-  }, 20_000);
+  });
 });
 
 describe('an export', () => {
-  test.each(['csv', 'jsonl'])(
-    'as %s is byte for byte what lies on the machine',
-    async (form) => {
-      await aPartWithItsBatch();
-      await shop.writes(`export today ${form}`);
-      const name = `crew-2026-03-02.${form}`;
-      expect(places()).toEqual([['DUKARI', undefined, name]]);
-      const content = shop.fake.files[0]?.content;
-      expect(content?.byteLength).toBeGreaterThan(500);
-      expect(content?.equals(onDisk(`exports/${name}`))).toBe(true);
-    },
-    20_000,
-  );
+  test.each(['csv', 'jsonl'])('as %s is byte for byte what lies on the machine', async (form) => {
+    await aPartWithItsBatch();
+    await shop.writes(`export today ${form}`);
+    const name = `crew-2026-03-02.${form}`;
+    expect(places()).toEqual([['DUKARI', undefined, name]]);
+    const content = shop.fake.files[0]?.content;
+    expect(content?.byteLength).toBeGreaterThan(500);
+    expect(content?.equals(onDisk(`exports/${name}`))).toBe(true);
+  });
 
   test('of a day on which nothing happened, as JSON Lines, is no file: Slack takes none that is empty', async () => {
     await aPartWithItsBatch();
     await shop.writes('export yesterday jsonl');
     expect(shop.fake.files).toEqual([]);
     expect(shop.fake.inChannel('DUKARI').at(-1)?.text).toContain('Exported: 0 events');
-  }, 20_000);
+  });
 
   test('of two crews, comes from the tray of whoever asked', async () => {
     const other = { ...bayTwo, people: [{ name: 'ola', role: 'lead', slack: 'UOLA' }], slackChannels: ['C9'] };
@@ -98,7 +95,7 @@ describe('an export', () => {
     expect(more).toEqual([]);
     expect([file?.channel, file?.name]).toEqual(['DUOLA', 'bay-9-2026-03-02.csv']);
     expect(file?.content.toString()).not.toContain('impeller-7');
-  }, 20_000);
+  });
 });
 
 describe('a copy of the record', () => {
@@ -110,7 +107,7 @@ describe('a copy of the record', () => {
     expect(lastWhisper()).toContain('Copied: friday.sqlite');
     expect(lastWhisper()).toContain('It lies on the machine');
     expect(lastWhisper()).not.toMatch(anyPath);
-  }, 20_000);
+  });
 });
 
 describe('a paper that does not arrive', () => {
@@ -126,7 +123,7 @@ describe('a paper that does not arrive', () => {
     if (told === undefined) throw new Error('nothing was told');
     await shop.taps(told, 'Ask for it again');
     expect(places()).toEqual([['C1', thread, pdfName]]);
-  }, 20_000);
+  });
 
   test('to one person alone, is told to them alone; the tap on an export asks for the same days', async () => {
     await aPartWithItsBatch();
@@ -148,7 +145,7 @@ describe('a paper that does not arrive', () => {
     shop.fake.files.length = 0;
     await shop.taps(told, 'Ask for it again', 'UJO');
     expect(places()).toEqual([['DUJO', undefined, 'crew-2026-03-02.csv']]);
-  }, 20_000);
+  });
 
   test('in Spanish, is told in Spanish', async () => {
     const people = bayTwo.people.map((person) => ({ ...person, language: 'es' }));
@@ -159,7 +156,7 @@ describe('a paper that does not arrive', () => {
     expect(card?.text).toContain(`${pdfName} llega aquí enseguida.`);
     expect(told?.text).toContain(`${pdfName} no llegó`);
     expect(told?.text).toContain('[Pedirlo otra vez]');
-  }, 20_000);
+  });
 
   test('for all that Slack says, is not called lost: it may be there', async () => {
     await aPartWithItsBatch();
@@ -167,7 +164,7 @@ describe('a paper that does not arrive', () => {
     await shop.writes('traveller impeller-7');
     expect(shop.fake.files).toHaveLength(1);
     expect(shop.fake.inChannel('DUKARI').at(-1)?.text).toContain(`${pdfName} may not have arrived`);
-  }, 20_000);
+  });
 
   test('because there is no direct channel, is told where it was asked', async () => {
     await aPartWithItsBatch();
@@ -175,7 +172,7 @@ describe('a paper that does not arrive', () => {
     await shop.types('traveller impeller-7', 'UJO');
     expect(shop.fake.files).toEqual([]);
     expect(lastWhisper()).toContain(`${pdfName} did not arrive`);
-  }, 20_000);
+  });
 });
 
 describe('Slack that takes its time', () => {
@@ -191,14 +188,26 @@ describe('Slack that takes its time', () => {
     expect(shop.fake.files).toHaveLength(1);
     expect(shop.fake.inChannel('DUKARI').at(-1)?.text).toContain(`${pdfName} did not arrive`);
     expect(logged.filter((line) => line.includes('file-not-uploaded'))).toHaveLength(1);
-  }, 20_000);
+  });
 
   test('over a paper, holds up no other message', async () => {
     await aPartWithItsBatch();
-    shop.fake.fail('files.getUploadURLExternal', { is: 'slow', ms: 400 });
-    await Promise.all([shop.types('export today csv'), shop.types('air 25C 50%')]);
+    const { until, letGo } = gate();
+    shop.fake.fail('files.getUploadURLExternal', { is: 'held', until });
+    const both = Promise.all([shop.types('export today csv'), shop.types('air 25C 50%')]);
+    await expect
+      .poll(() =>
+        shop.fake
+          .inChannel('C1')
+          .map(({ text }) => text)
+          .join(),
+      )
+      .toContain('25 °C');
+    expect(shop.fake.files).toEqual([]);
+    letGo();
+    await both;
     const calls = shop.fake.calls.map(({ method }) => method);
     expect(shop.fake.files).toHaveLength(1);
     expect(calls.lastIndexOf('chat.postMessage')).toBeLessThan(calls.indexOf('files.completeUploadExternal'));
-  }, 20_000);
+  });
 });

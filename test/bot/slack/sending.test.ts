@@ -71,8 +71,7 @@ describe('a channel', () => {
       return tries < 3 ? { kind: 'limited', retryAfterMs: 0 } : { kind: 'done', result: {} };
     }, pace);
     expect((await sender.send('C1', 'chat.postMessage', {})).kind).toBe('done');
-    expect(pace.waits.every((ms) => ms > 900)).toBe(true);
-    expect(pace.waits).toHaveLength(2);
+    expect(pace.waits).toEqual([1_000, 1_000]);
   });
 
   test('that is limited for a minute is waited for, for a second more it is not', async () => {
@@ -163,7 +162,6 @@ describe('a call', () => {
       silent.listen(0, '127.0.0.1', resolve);
     });
     const { port } = silent.address() as AddressInfo;
-    const began = performance.now();
     const waiting = createCall({
       token: 'xoxb-one',
       apiUrl: `http://127.0.0.1:${port}/api/`,
@@ -171,7 +169,6 @@ describe('a call', () => {
       timeoutMs: 200,
     });
     expect((await waiting('chat.postMessage', posting)).kind).toBe('unknown');
-    expect(performance.now() - began).toBeLessThan(2_000);
     silent.closeAllConnections();
     silent.close();
   });

@@ -8,7 +8,7 @@ import { get } from 'node:http';
 import { type AddressInfo, createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { visitor } from '../web/visitor.ts';
 import { post, signingSecret, slashCommand } from './fake/deliveries.ts';
@@ -54,7 +54,7 @@ function start(environment: Record<string, string>, pagePort = '0') {
     child.on('exit', (code) => resolve({ code, out, err }));
   });
   const port = async (): Promise<number> => {
-    await vi.waitFor(() => expect(err).toContain('"event":"serving"'), { timeout: 15_000 });
+    await expect.poll(() => err).toContain('"event":"serving"');
     return Number(/"port":(\d+)/.exec(err)?.[1]);
   };
   const page = async (): Promise<string> => {
@@ -81,7 +81,7 @@ describe('started for Slack', () => {
     expect(code).toBe(2);
     expect(err).toContain('SLACK_APP_TOKEN');
     expect(err).toContain('SLACK_SIGNING_SECRET');
-  }, 20_000);
+  });
 
   test('with a token that Slack refuses, it ends with 2 and says so', async () => {
     fake.fail('auth.test', { is: 'refused', error: 'invalid_auth' });
@@ -89,14 +89,14 @@ describe('started for Slack', () => {
     expect(code).toBe(2);
     expect(err).toContain('invalid_auth');
     expect(err).not.toContain('xoxb-invented');
-  }, 20_000);
+  });
 
   test('it records, is told to stop, and goes on with the same message after a restart', async () => {
     const first = start(overHttp());
     const port = await first.port();
     expect(await ready(port)).toBe(200);
     await post(port, slashCommand('mix 2.4kg 24C 48%', { response_url: fake.responseUrl() }));
-    await vi.waitFor(() => expect(fake.inChannel('C1')).toHaveLength(1), { timeout: 5_000 });
+    await expect.poll(() => fake.inChannel('C1')).toHaveLength(1);
     first.child.kill('SIGTERM');
     const { code, out, err } = await first.ended;
     expect([code, out]).toEqual([0, '']);
@@ -105,7 +105,7 @@ describe('started for Slack', () => {
     const second = start(overHttp());
     const again = await second.port();
     await post(again, slashCommand('weigh 1 1201g 1198g', { response_url: fake.responseUrl() }));
-    await vi.waitFor(() => expect(fake.inChannel('C1')[0]?.text).toContain('mixing time runs'), { timeout: 5_000 });
+    await expect.poll(() => fake.inChannel('C1')[0]?.text).toContain('mixing time runs');
     expect(fake.inChannel('C1')).toHaveLength(1);
     second.child.kill('SIGTERM');
     expect((await second.ended).code).toBe(0);
@@ -114,20 +114,20 @@ describe('started for Slack', () => {
       expect.arrayContaining(['BatchOpened', 'PartsWeighed']),
     );
     store.close();
-  }, 40_000);
+  });
 
   test('a single crew has its page beside it: what is said in one is seen in the other', async () => {
     const { child, ended, port, page } = start(overHttp());
     await post(await port(), slashCommand('mix 2.4kg 24C 48%', { response_url: fake.responseUrl() }));
-    await vi.waitFor(() => expect(fake.inChannel('C1')).toHaveLength(1), { timeout: 5_000 });
+    await expect.poll(() => fake.inChannel('C1')).toHaveLength(1);
     const jo = visitor(await page());
     await jo.enter('jo');
     expect(await (await jo.request('/')).text()).toContain('<b>Batch 1: Demo Clear</b>');
     expect((await jo.say('jo', 'weigh 1 1201g 1198g')).status).toBe(200);
-    await vi.waitFor(() => expect(fake.inChannel('C1')[0]?.text).toContain('mixing time runs'), { timeout: 5_000 });
+    await expect.poll(() => fake.inChannel('C1')[0]?.text).toContain('mixing time runs');
     child.kill('SIGTERM');
     expect((await ended).code).toBe(0);
-  }, 20_000);
+  });
 
   test('a page whose port is taken keeps Slack from nothing', async () => {
     const other = createServer().listen(0, '127.0.0.1');
@@ -140,16 +140,16 @@ describe('started for Slack', () => {
     expect(code).toBe(0);
     expect(err).toContain('page-not-opened');
     other.close();
-  }, 20_000);
+  });
 
   test('over a socket it connects, and by signal it stops', async () => {
     const { child, ended, port } = start({
       ...{ SLACK_BOT_TOKEN: 'xoxb-invented', SLACK_APP_TOKEN: 'xapp-invented', SLACK_API_URL: fake.apiUrl, PORT: '0' },
     });
     const listening = await port();
-    await vi.waitFor(() => expect(fake.sockets).toHaveLength(1), { timeout: 5_000 });
-    await vi.waitFor(async () => expect(await ready(listening)).toBe(200), { timeout: 5_000 });
+    await expect.poll(() => fake.sockets.length).toBe(1);
+    await expect.poll(() => ready(listening)).toBe(200);
     child.kill('SIGINT');
     expect((await ended).code).toBe(0);
-  }, 30_000);
+  });
 });

@@ -90,18 +90,18 @@ describe('a message changed afterwards', () => {
 describe('somebody mentioned', () => {
   const people = [
     { name: 'kari', role: 'lead', slack: 'UKARI' },
-    { name: 'Jo Smith', role: 'crew', slack: 'UJOS' },
+    { name: 'Jo Invented', role: 'crew', slack: 'UJOS' },
     { name: '12', role: 'crew', slack: 'UTWELVE' },
   ];
   const crews = [{ crew: 'crew', file: { name: 'bay 2', zone: 'UTC', people, slackChannels: ['C1'] } }];
 
   test.each([
-    ['fit <@UJOS> 2026-12-01', '"Jo Smith"'],
+    ['fit <@UJOS> 2026-12-01', '"Jo Invented"'],
     ['medical <@UTWELVE|twelve> until 2026-12-01', '"12"'],
-    ['training <@UJOS> 2027-01-31', '"Jo Smith"'],
+    ['training <@UJOS> 2027-01-31', '"Jo Invented"'],
     ['handover <@UTWELVE>', '"12"'],
-    ['set sprayers <@UJOS> <@UTWELVE>', '["Jo Smith","12"]'],
-    ['near miss <@UJOS> slipped on the hose', 'Jo Smith'],
+    ['set sprayers <@UJOS> <@UTWELVE>', '["Jo Invented","12"]'],
+    ['near miss <@UJOS> slipped on the hose', 'Jo Invented'],
   ])('%s is one name, whatever it is', async (line, name) => {
     shop = await openWorkshop({ crews });
     await shop.types(line);
@@ -111,7 +111,7 @@ describe('somebody mentioned', () => {
   test('sprays, stays near and reads the brief by that name', async () => {
     shop = await openWorkshop({ crews });
     await shop.types('brief in booth spray <@UJOS> outside kari near <@UTWELVE>');
-    expect(JSON.stringify(await events())).toContain('"Jo Smith"');
+    expect(JSON.stringify(await events())).toContain('"Jo Invented"');
     await shop.types('ack <@UJOS>');
     await shop.types('near <@UTWELVE> out');
     expect(await types()).toEqual(['SessionBriefed', 'BriefAcknowledged', 'PeoplePlaced']);
@@ -123,7 +123,7 @@ describe('somebody mentioned', () => {
     await shop.types('near miss <@UOUT> walked through the spray');
     await shop.types('handover <@UOUT>');
     const known = (await shop.wired.get('crew')?.overview.crew())?.people.map(({ name }) => name);
-    expect(known).toEqual(['kari', 'Jo Smith', '12']);
+    expect(known).toEqual(['kari', 'Jo Invented', '12']);
     expect(shop.fake.whispers.at(-1)?.text).toContain('Otto');
   });
 });

@@ -12,19 +12,15 @@ test.each([
   ['export today csv', 'exports/crew-2026-03-02.csv', '\uFEFF'],
   ['export today jsonl', 'exports/crew-2026-03-02.jsonl', '{'],
   ['backup friday.sqlite', 'copies/friday.sqlite', 'SQLite format 3'],
-])(
-  'given "%s" with --json, then "file" is where it lies, and the text says so too',
-  async (line, place, begins) => {
-    const data = folder();
-    const { answers } = await chat([...booked, line], { flags: ['--data', data] });
-    const { card, text } = answers.at(-1) ?? {};
-    expect(card?.file).toBe(join(data, place));
-    expect(text).toContain(`Written: ${join(data, place)}`);
-    expect(readFileSync(join(data, place), 'utf8').startsWith(begins)).toBe(true);
-    expect(answers[0]?.card.file).toBeUndefined();
-  },
-  20_000,
-);
+])('given "%s" with --json, then "file" is where it lies, and the text says so too', async (line, place, begins) => {
+  const data = folder();
+  const { answers } = await chat([...booked, line], { flags: ['--data', data] });
+  const { card, text } = answers.at(-1) ?? {};
+  expect(card?.file).toBe(join(data, place));
+  expect(text).toContain(`Written: ${join(data, place)}`);
+  expect(readFileSync(join(data, place), 'utf8').startsWith(begins)).toBe(true);
+  expect(answers[0]?.card.file).toBeUndefined();
+});
 
 test('given a path typed at the console, then the copy is there, and the title says its plain name', async () => {
   const data = folder();
@@ -34,4 +30,4 @@ test('given a path typed at the console, then the copy is there, and the title s
   expect(out).toContain('Copied: friday.sqlite');
   expect(out).toContain(`  Written: ${copy}\n`);
   expect(out).not.toContain('in its folder');
-}, 20_000);
+});

@@ -17,14 +17,14 @@ test('a restart in the middle of a batch: what came due meanwhile rings at once,
   expect(stirDone?.text).toMatch(/48 min.*not running/);
   const again = await chat(['now'], { flags: ['--data', data], clock: '2026-03-02T10:31' });
   expect(ringsIn(again)).toEqual([]);
-}, 20_000);
+});
 
 test('what came due rings even where the script says nothing more', async () => {
   const data = folder();
   await chat(weighed, { flags: ['--data', data] });
   const ran = await chat([], { flags: ['--data', data], clock: '2026-03-02T10:00' });
   expect(ringsIn(ran)).toEqual(['10:00 batch/1/stir-done']);
-}, 20_000);
+});
 
 test('the day that should have come by itself comes late and says so', async () => {
   const data = folder();
@@ -32,7 +32,7 @@ test('the day that should have come by itself comes late and says so', async () 
   const ran = await chat(['now'], { flags: ['--data', data], clock: '2026-03-02T18:30' });
   const digest = ran.answers.find(({ kind }) => kind === 'digest');
   expect(factsOf(digest)).toMatchObject({ 'late-minutes': 90, 'due-at': '2026-03-02T17:00:00Z' });
-}, 20_000);
+});
 
 test('said late: a weighing typed after its stirring was over rings at once as told late', async () => {
   const { answers } = await chat([
@@ -45,7 +45,7 @@ test('said late: a weighing typed after its stirring was over rings at once as t
   expect(stirDone?.at).toBe('2026-03-02T11:00:00Z');
   expect(factsOf(stirDone)).toMatchObject({ 'due-at': '2026-03-02T09:42:00Z', 'late-minutes': 78 });
   expect(stirDone?.text).toMatch(/told late/);
-}, 20_000);
+});
 
 test('the same delivery twice is one event and the same answer, also in another run', async () => {
   const data = folder();
@@ -58,7 +58,7 @@ test('the same delivery twice is one event and the same answer, also in another 
   expect(mixes[0]).toMatchObject({ as: 'kari', recorded: true });
   expect(second.answers.at(-1)?.text).toContain('Batch 1');
   expect(second.answers.at(-1)?.text).not.toContain('Batch 2');
-}, 20_000);
+});
 
 test('the same delivery twice, objected to the first time, is objected to again; a tap too has one answer', async () => {
   const filter = '{"id":"d4","text":"filter 1"}';
@@ -70,7 +70,7 @@ test('the same delivery twice, objected to the first time, is objected to again;
   expect(of('d4')[0]).toMatchObject({ kind: 'objection', recorded: false });
   expect(of('d4')[0]).toEqual(of('d4')[1]);
   expect(answers.at(-1)).toMatchObject({ kind: 'reply', recorded: true });
-}, 20_000);
+});
 
 test('nothing is lost when the same batch goes on in the next run', async () => {
   const data = folder();
@@ -79,13 +79,13 @@ test('nothing is lost when the same batch goes on in the next run', async () => 
   const ran = await chat(lines, { flags: ['--data', data], clock: '2026-03-02T09:50' });
   expect(repliesIn(ran).map(({ kind }) => kind)).toEqual(['reply', 'reply', 'reply', 'reply']);
   expect(factsOf(ran.answers.at(-1))).toMatchObject({ batches: 1, 'part-a-total': 1201, parts: 1 });
-}, 20_000);
+});
 
 test('in memory, where no folder is named, the next run knows nothing', async () => {
   await chat(weighed);
   const ran = await chat(['filter 1']);
   expect(repliesIn(ran)).toMatchObject([{ kind: 'misread', code: 'no-such-batch' }]);
-}, 20_000);
+});
 
 /** Answers its first line and then waits for more. */
 async function waiting(data: string): Promise<ChildProcessWithoutNullStreams> {
@@ -112,4 +112,4 @@ test('two processes on one folder: the second is refused and the first goes on; 
   const third = await chat(['day'], { flags: ['--data', data] });
   expect(third.code).toBe(0);
   expect(factsOf(third.answers.at(-1))['air-highest']).toBe(24);
-}, 20_000);
+});

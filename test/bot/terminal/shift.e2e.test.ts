@@ -83,7 +83,7 @@ test('a whole shift: every line gets its answer, and every bell rings at its own
     // Over by the clock, not proved: nobody knew the night's lowest.
     '10:22 part/plate-3/cure-done',
   ]);
-}, 20_000);
+});
 
 test('the coat past pot life is objected to, then recorded as it happened, marked, and stands in the day', async () => {
   const ran = await chat([
@@ -101,7 +101,7 @@ test('the coat past pot life is objected to, then recorded as it happened, marke
   expect(replies.at(6)).toMatchObject({ kind: 'objection', code: 'past-pot-life', recorded: false });
   expect(replies.at(7)).toMatchObject({ kind: 'reply', recorded: true });
   expect(factsOf(replies.at(8))).toMatchObject({ deviations: 1, parts: 1 });
-}, 20_000);
+});
 
 test('the same shift without --json is told in sentences, and never says that something is safe', async () => {
   const ran = await chat(
@@ -112,4 +112,4 @@ test('the same shift without --json is told in sentences, and never says that so
   expect(ran.out).toContain('09:56');
   expect(ran.out).toMatch(/impeller-7/);
   expect(ran.out).not.toMatch(/\bsafe\b|good to go|\bcleared\b|\bOK to\b/i);
-}, 20_000);
+});

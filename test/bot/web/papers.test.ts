@@ -31,7 +31,7 @@ beforeAll(async () => {
   await kari.say('Kari', 'part impeller-7 cast-iron 12mm 0.8m2 max 120C');
   exportLink = linkIn((await kari.say('Kari', 'export today csv')).body.html);
   travellerLink = linkIn((await kari.say('Kari', 'traveller impeller-7')).body.html);
-}, 30_000);
+});
 afterAll(async () => {
   await shop.stop();
   rmSync(folder, { recursive: true, force: true });

@@ -45,7 +45,7 @@ describe('the page’s server as a service', () => {
     expect((await visitor(await address()).request('/')).status).toBe(200);
     child.kill('SIGTERM');
     expect((await once(child, 'exit'))[0]).toBe(0);
-  }, 20_000);
+  });
 
   test('a phone stays who it is over a restart, and what was recorded is there', async () => {
     const first = start('--data', folder);
@@ -58,7 +58,7 @@ describe('the page’s server as a service', () => {
     const again = visitor(await second.address());
     again.useCookie(lead.cookie());
     expect(await (await again.request('/')).text()).toContain('Air, room');
-  }, 20_000);
+  });
 
   test('open to the network it prints a join code, and lets nobody in without it', async () => {
     const { address, says } = start('--data', folder, '--lan');
@@ -66,7 +66,7 @@ describe('the page’s server as a service', () => {
     expect((await lead.request('/')).headers.get('location')).toBe('/join');
     const code = await says(/Join code: (\S+)/);
     expect((await lead.enter('lead', code)).headers.get('location')).toBe('/');
-  }, 20_000);
+  });
 
   test('a port that is taken is a bad flag: exit 2, and it names it', async () => {
     const other = createServer().listen(0, '127.0.0.1');
@@ -81,5 +81,5 @@ describe('the page’s server as a service', () => {
     expect((await once(child, 'exit'))[0]).toBe(2);
     expect(errors).toContain(`--port ${port}`);
     other.close();
-  }, 20_000);
+  });
 });

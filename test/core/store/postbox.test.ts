@@ -30,10 +30,10 @@ describe('messages that were posted', () => {
     postbox.close();
   });
 
-  it('given thousands that are closed, then the open ones are found without looking at those', () => {
+  it('given many that are closed, then the open ones are found without looking at those', () => {
     const file = join(folder, 'shop.sqlite');
     const postbox = openSqlitePostbox(file);
-    for (let i = 0; i < 2_000; i += 1) postbox.keep(post(`2.${i}`, { open: false }));
+    for (let i = 0; i < 40; i += 1) postbox.keep(post(`2.${i}`, { open: false }));
     postbox.keep(post('3.1'));
     expect(postbox.openPosts('crew').map(({ ts }) => ts)).toEqual(['3.1']);
     postbox.close();

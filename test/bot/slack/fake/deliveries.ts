@@ -107,7 +107,6 @@ export function submits(user: string, { id, callback, carried }: Opened, values:
 export interface HttpAnswer {
   readonly status: number;
   readonly body: string;
-  readonly ms: number;
 }
 
 /** The signature that Slack's own page describes: HMAC-SHA256 over `v0:timestamp:body`. */
@@ -144,13 +143,12 @@ export function post(port: number, payload: Payload, headers?: Record<string, st
 
 export function postText(port: number, text: string, headers: Record<string, string>): Promise<HttpAnswer> {
   return new Promise((resolve, reject) => {
-    const began = performance.now();
     const sending = request({ host: '127.0.0.1', port, path: '/slack/events', method: 'POST', headers }, (response) => {
       let body = '';
       response.on('data', (chunk) => {
         body += String(chunk);
       });
-      response.on('end', () => resolve({ status: response.statusCode ?? 0, body, ms: performance.now() - began }));
+      response.on('end', () => resolve({ status: response.statusCode ?? 0, body }));
     });
     sending.on('error', reject);
     sending.end(text);

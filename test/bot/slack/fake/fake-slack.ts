@@ -26,7 +26,7 @@ export type Fault =
   | { readonly is: 'limited'; readonly seconds: number | undefined }
   | { readonly is: 'broken'; readonly status: number }
   | { readonly is: 'refused'; readonly error: string }
-  | { readonly is: 'slow'; readonly ms: number }
+  | { readonly is: 'held'; readonly until: Promise<void> }
   /** It was done, and nobody heard of it. */
   | { readonly is: 'dropped' };
 
@@ -224,8 +224,8 @@ export async function startFakeSlack(now: () => number, rates?: Rates): Promise<
         return send(response, fault.status, {});
       case 'refused':
         return send(response, 200, refused(fault.error));
-      case 'slow':
-        await new Promise((resolve) => setTimeout(resolve, fault.ms));
+      case 'held':
+        await fault.until;
         break;
       case 'dropped':
         perform(method, body);

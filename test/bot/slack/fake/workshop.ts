@@ -10,6 +10,7 @@ import { type Slack, startSlack } from '../../../../bot/slack/start-slack.ts';
 import { type Wired, wire } from '../../../../bot/wiring.ts';
 import type { CrewFile } from '../../../../core/crew/crew.ts';
 import type { Postbox, Store } from '../../../../core/ports.ts';
+import type { SheetShelf } from '../../../../core/products/sheet.ts';
 import { readSheetFolders } from '../../../../core/store/sheet-files.ts';
 import { openSqlitePostbox } from '../../../../core/store/sqlite-postbox.ts';
 import { openSqliteStore } from '../../../../core/store/sqlite-store.ts';
@@ -38,6 +39,8 @@ export interface WorkshopOptions {
   readonly store?: Store;
   readonly postbox?: Postbox;
   readonly fake?: FakeSlack;
+  /** The demo's alone where none is given. */
+  readonly shelf?: SheetShelf;
   /** Filled with what is logged. */
   readonly logged?: string[];
   /** Slack keeps its own limits: so many messages a second, so many changes a minute. */
@@ -72,7 +75,7 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
   const store = options.store ?? openSqliteStore(':memory:');
   const postbox = options.postbox ?? openSqlitePostbox(':memory:');
   const log: SlackLog = createSlackLog({ write: (line: string) => void options.logged?.push(line) });
-  const shelf = readSheetFolders(['core/products/sheets']);
+  const shelf = options.shelf ?? readSheetFolders(['core/products/sheets']);
   const wired = new Map<string, Wired>();
   const crews = (options.crews ?? [{ crew: 'crew', file: bayTwo }]).map(({ crew, file }) => ({
     crew,
@@ -127,6 +130,20 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
     return undefined;
   }
 
+  function filledIn(values: Readonly<Record<string, string>>, user = 'UKARI'): Payload {
+    const [id, view] = [...fake.views].at(-1) ?? [];
+    if (id === undefined || view === undefined) throw new Error('no form is open');
+    const state = Object.fromEntries(
+      view.blocks.flatMap((block) =>
+        block.type === 'input' && block.block_id !== undefined && 'element' in block
+          ? [[block.block_id, stateOf(block.element, values[block.block_id])]]
+          : [],
+      ),
+    );
+    const opened = { id, callback: view.callback_id ?? '', carried: view.private_metadata ?? '' };
+    return submits(user, opened, state);
+  }
+
   return {
     ...{ clock, fake, store, postbox, slack, wired, deliver },
     types: (text: string, user = 'UKARI', channel = 'C1', url = fake.responseUrl()) =>
@@ -171,19 +188,9 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
       return deliver(taps({ ...head, action, on: { is: 'ephemeral', channel } }));
     },
     /** Fills in the form that opened last, and sends it. */
-    fills: (values: Readonly<Record<string, string>>, user = 'UKARI') => {
-      const [id, view] = [...fake.views].at(-1) ?? [];
-      if (id === undefined || view === undefined) throw new Error('no form is open');
-      const state = Object.fromEntries(
-        view.blocks.flatMap((block) =>
-          block.type === 'input' && block.block_id !== undefined && 'element' in block
-            ? [[block.block_id, stateOf(block.element, values[block.block_id])]]
-            : [],
-        ),
-      );
-      const opened = { id, callback: view.callback_id ?? '', carried: view.private_metadata ?? '' };
-      return deliver(submits(user, opened, state));
-    },
+    fills: (values: Readonly<Record<string, string>>, user = 'UKARI') => deliver(filledIn(values, user)),
+    /** As it leaves the sender, for who looks at the answer before the work is done. */
+    filledIn,
     /** Moves from bell to bell, as the ticker does. */
     passes: async (span: number) => {
       const until = clock.now() + span * 60_000;
@@ -256,13 +263,13 @@ function crewFileOf(file: Readonly<Record<string, unknown>>): CrewFile {
   } as CrewFile;
 }
 
-/** Waits cost no time: the clock by which Slack's limits are kept jumps instead. */
+/** Waits cost no time: the clock by which Slack's limits are kept jumps instead, and only by them. */
 export function quickPace(): Pace & { readonly waits: number[] } {
   let skipped = 0;
   const waits: number[] = [];
   return {
     waits,
-    now: () => performance.now() + skipped,
+    now: () => skipped,
     wait: async (ms) => {
       waits.push(ms);
       skipped += ms;
