@@ -4,6 +4,7 @@ export const englishPage = {
   title: 'Batchbell',
   opened: (addresses: string) => `The shop page: ${addresses}`,
   openedTo: (code: string) => `Open to this network. Join code: ${code}`,
+  openedAt: (addresses: string, code: string) => `Open to whoever can reach ${addresses}. Join code: ${code}`,
   fields: {
     numbers: 'Numbers to call',
     part: 'Part',

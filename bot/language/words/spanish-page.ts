@@ -7,6 +7,7 @@ export const spanishPage: typeof englishPage = {
   title: 'Batchbell',
   opened: (addresses) => `Página del taller: ${addresses}`,
   openedTo: (code) => `Abierta a esta red. Código de entrada: ${code}`,
+  openedAt: (addresses, code) => `Abierta a quien alcance ${addresses}. Código de entrada: ${code}`,
   fields: {
     numbers: 'Teléfonos de emergencia',
     part: 'Pieza',
