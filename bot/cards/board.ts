@@ -16,6 +16,7 @@ import { sessionOnBoard } from './board-session.ts';
 import type { CardAction } from './card.ts';
 import { isRoundedUp, ringLabel } from './ring-label.ts';
 import type { Telling } from './telling.ts';
+import { byUrgency } from './urgency.ts';
 
 export interface BoardRing {
   readonly key: string;
@@ -32,11 +33,8 @@ export interface Board {
   readonly at: string;
   /** The wall clock of that moment. */
   readonly clock: string;
-  readonly batches: readonly BoardItem[];
-  readonly parts: readonly BoardItem[];
-  /** Those with the lid off, or in doubt. */
-  readonly cans: readonly BoardItem[];
-  readonly sessions: readonly BoardItem[];
+  /** Batches, parts, sessions, and cans with the lid off or in doubt: the most urgent first, whatever it is. */
+  readonly items: readonly BoardItem[];
   readonly air: readonly BoardAir[];
   readonly rings: readonly BoardRing[];
   /** What can be started from nothing. */
@@ -54,10 +52,12 @@ export function makeBoard(t: Telling): Board {
     crew: t.shop.crew.name,
     at: t.f.iso(t.now),
     clock: t.f.timeDown(t.now),
-    batches: liveBatches(t.shop).map((batch) => batchOnBoard(t, batch)),
-    parts: liveParts(t.shop).map((part) => partOnBoard(t, part)),
-    cans: liveCans(t.shop).flatMap((can) => canOnBoard(t, can)),
-    sessions: openSessions(t.shop).map((session) => sessionOnBoard(t, session)),
+    items: [
+      ...liveBatches(t.shop).map((batch) => batchOnBoard(t, batch)),
+      ...liveCans(t.shop).flatMap((can) => canOnBoard(t, can)),
+      ...openSessions(t.shop).map((session) => sessionOnBoard(t, session)),
+      ...liveParts(t.shop).map((part) => partOnBoard(t, part)),
+    ].sort(byUrgency),
     air: boardAir(t),
     rings: [...rings].sort(byDueTime).map(({ numberedKey, dueAt, to }) => ({
       key: numberedKey,

@@ -1,6 +1,7 @@
 // `traveller impeller-7`, `traveller job 88`: loads the parts, draws their pictures and writes the PDF.
 
 import { nameIn } from '../../core/ids.ts';
+import { inNaturalOrder } from '../../core/natural-order.ts';
 import { streamsOfPart, tracePart } from '../../core/records/trace.ts';
 import { type Card, makeCard } from '../cards/card.ts';
 import { type Telling, tap } from '../cards/telling.ts';
@@ -25,7 +26,7 @@ export async function writeTraveller(
   const shop = await loadNamed(executor, (loaded) => names.flatMap((name) => streamsOfPart(loaded, name)));
   const told = { ...t, shop };
   const parts: TravellerPart[] = [];
-  for (const name of [...new Set(names)].sort()) {
+  for (const name of [...new Set(names)].sort(inNaturalOrder)) {
     const trace = tracePart(shop, name);
     if (trace === undefined) continue;
     // A beginning fits too: job 8 is not job 88.

@@ -138,11 +138,11 @@ function showScene(html) {
   if (typing || (strip.contains(document.activeElement) && document.activeElement.matches('input, select'))) return;
   const open = [...strip.querySelectorAll('details[open]')].map(({ id }) => id);
   const focused = strip.contains(document.activeElement) ? document.activeElement.closest('details')?.id : undefined;
-  const left = strip.querySelector('ul')?.scrollLeft ?? 0;
+  const { scrollTop } = strip;
   strip.innerHTML = html;
   for (const id of open) document.getElementById(id)?.setAttribute('open', '');
   if (focused !== undefined) document.getElementById(focused)?.querySelector('summary').focus();
-  strip.querySelector('ul')?.scrollTo({ left });
+  strip.scrollTop = scrollTop;
   showClock(strip.querySelector('[data-clock]').dataset.clock);
 }
 
