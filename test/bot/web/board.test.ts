@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { wordsIn } from '../../../bot/language/words/languages.ts';
 import { openShop, type ShopPage } from './shop-page.ts';
 
 let shop: ShopPage;
@@ -165,20 +166,43 @@ describe('what stands first', () => {
     expect(await order()).toEqual(['batch/1', 'part/dry-1']);
   });
 
-  test('a prepared surface that dies soon comes before what waits for somebody, with its clock', async () => {
-    await stirAndFilter();
-    await say('prep bare-1 sa2.5', 'part bare-2', 'coat dry-1 1 brush');
-    await shop.wait(11);
-    await say('dry dry-1');
-    const surface = await clock('part/bare-1', 'surface');
-    expect(surface).toMatchObject({ label: 'Coat before' });
-    expect(await order()).toEqual(['part/dry-1', 'batch/1', 'part/bare-1', 'part/bare-2']);
+  test('a prepared surface dies like a pot does: near its end it comes before what waits for somebody (240 min, invented)', async () => {
+    await say('mix 6.45kg demo-build', 'prep bare-1 sa2.5', 'part bare-2');
+    expect(await order()).toEqual(['batch/1', 'batch/2', 'part/bare-1', 'part/bare-2']);
+    await shop.wait(215);
+    expect(await clocks('part/bare-1')).toMatchObject([{ id: 'surface', label: 'Coat before', left: '25 min left' }]);
+    expect(await order()).toEqual(['part/bare-1', 'batch/1', 'batch/2', 'part/bare-2']);
+    await shop.wait(30);
+    expect(await clock('part/bare-1', 'surface')).toMatchObject({ left: 'over for 5 min', tone: 'stop' });
   });
 
-  test('a can with its lid off is over when its time is, and under gas again it waits to be looked at', async () => {
-    await say('open can 3 part-a lot A-17 1kg');
-    const can = (await order()).find((id) => id.startsWith('can/'));
-    expect(can).toBeDefined();
+  test('a can without gas rises as its time runs out; under gas again, in doubt, it waits to be looked at', async () => {
+    await stirAndFilter();
+    await say('coat late-1 1 brush', 'open A lot 7731 5kg gas');
+    // Both are over at once: the can since its 20 minutes, the film since its 15 (common practice, no source).
+    await shop.wait(12);
+    expect(await order()).toEqual(['part/late-1', 'can/2', 'batch/1']);
+    await shop.wait(9);
+    expect(await order()).toEqual(['part/late-1', 'can/2', 'batch/1']);
+    await say('blanket 2', 'coat new-1 brush', 'dry late-1');
+    await shop.wait(11);
+    expect(await order()).toEqual(['part/new-1', 'can/2', 'part/late-1', 'batch/1']);
+  });
+
+  test('while the gun runs people are exposed: its session comes before all that only dries', async () => {
+    await stirAndFilter();
+    await say('coat dry-1 1 brush');
+    await shop.wait(11);
+    const { items } = await shop.board('Kari');
+    expect(items.map(({ id }) => id)).toEqual(['part/dry-1', 'batch/1']);
+  });
+});
+
+describe('the board in another language', () => {
+  test('counts in Spanish what does not fit', async () => {
+    const page = wordsIn('es').page.more('37');
+    expect(page).toBe('y 37 más');
+    expect(wordsIn('en').page.more('37')).toBe('and 37 more');
   });
 });
 
