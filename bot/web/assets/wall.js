@@ -38,12 +38,9 @@ function fold() {
     if (isPhone.matches) continue;
     const fits = (element) =>
       element.getBoundingClientRect().bottom <= more.parentElement.getBoundingClientRect().bottom + 1;
+    const firstCut = items.findIndex((item) => !fits(item));
     // The first stays, whatever the room: its list scrolls then.
-    let shown = Math.max(
-      1,
-      items.findIndex((item) => !fits(item)),
-    );
-    if (items.every(fits)) shown = items.length;
+    let shown = firstCut === -1 ? items.length : Math.max(1, firstCut);
     for (;;) {
       for (const [i, item] of items.entries()) item.hidden = i >= shown;
       say(more, items.length - shown);
