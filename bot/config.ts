@@ -7,6 +7,7 @@ import type { CrewFile } from '../core/crew/crew.ts';
 import { alarms } from '../core/session/session-commands.ts';
 import { minutes } from '../core/units.ts';
 import { languages } from './language/words/languages.ts';
+import { readPublicUrls } from './public-urls.ts';
 import { slackCrewFields, slackPersonFields } from './slack/slack-crew.ts';
 
 const zone = z
@@ -15,6 +16,15 @@ const zone = z
 const language = z
   .string()
   .refine((code) => languages.includes(code), `not a language here; there are ${languages.join(', ')}`);
+const publicUrls = z.array(z.string()).transform((typed, ctx): readonly string[] => {
+  const read = readPublicUrls(typed);
+  if ('urls' in read) return read.urls;
+  ctx.addIssue({
+    code: 'custom',
+    message: `"${read.notOne}" is not an address; say https://bell.example, without a path`,
+  });
+  return z.NEVER;
+});
 const unitSystem = z.enum(['metric', 'us']);
 const name = z.string().min(1).max(40);
 
@@ -37,6 +47,8 @@ const Flags = z.strictObject({
   /** The shop page: its port, whether the network may open it, and the invented shift. */
   port: z.coerce.number('say a number: 4180').int().min(0).max(65_535).default(4180),
   lan: z.boolean().default(false),
+  /** Besides this machine's own addresses: by which others the page may be called. */
+  'public-url': publicUrls.default([]),
   demo: z.boolean().default(false),
   /** The invented shift without the page. */
   terminal: z.boolean().default(false),
@@ -44,6 +56,8 @@ const Flags = z.strictObject({
 export type Flags = z.infer<typeof Flags>;
 
 const Environment = z.object({ BATCHBELL_DATA: z.string().min(1).optional() });
+/** Said where a service gets its settings, not its flags. */
+const publicUrlVariable = 'BATCHBELL_PUBLIC_URL';
 
 export const CrewFileSchema = z.strictObject({
   name: z.string().min(1).max(60),
@@ -72,7 +86,11 @@ export const CrewFileSchema = z.strictObject({
 /** A flag, variable or field that cannot serve; the program ends with 2. */
 export type ConfigFault = { readonly fault: string };
 
-export function readFlags(args: readonly string[]): Flags | ConfigFault {
+/** A flag stands before its variable. */
+export function readFlags(
+  args: readonly string[],
+  environment: Readonly<Record<string, string | undefined>> = {},
+): Flags | ConfigFault {
   try {
     const { values } = parseArgs({
       args: [...args],
@@ -90,12 +108,19 @@ export function readFlags(args: readonly string[]): Flags | ConfigFault {
         serve: { type: 'boolean' },
         port: { type: 'string' },
         lan: { type: 'boolean' },
+        'public-url': { type: 'string', multiple: true },
         demo: { type: 'boolean' },
         terminal: { type: 'boolean' },
       },
     });
     const read = Flags.safeParse(values);
-    return read.success ? read.data : { fault: issues(read.error, '--') };
+    if (!read.success) return { fault: issues(read.error, '--') };
+    const named = environment[publicUrlVariable];
+    if (values['public-url'] !== undefined || named === undefined) return read.data;
+    const inVariable = publicUrls.safeParse([named]);
+    return inVariable.success
+      ? { ...read.data, 'public-url': inVariable.data }
+      : { fault: issues(inVariable.error, publicUrlVariable) };
   } catch (error) {
     return { fault: error instanceof Error ? error.message : String(error) };
   }

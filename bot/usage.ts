@@ -17,6 +17,7 @@ Typed at a terminal it converses; given lines on standard input it runs them as 
   --serve               as a service: the shop page, or Slack where its tokens are set
   --port NUMBER         the page's port (4180)
   --lan                 the page may be opened from the local network
+  --public-url ADDRESS  the page is called by it too: https://bell.example, behind a proxy with TLS; again for more
   --demo                an invented shift, played on the page
   --terminal            the invented shift without the page
 

@@ -22,6 +22,7 @@ import {
   type StreamId,
   sessionStream,
 } from './ids.ts';
+import { inNaturalOrder } from './natural-order.ts';
 import type { Part } from './part/part.ts';
 import { isPartLive } from './part/part.ts';
 import { type AirLog, airLogOf, type Place } from './place/place.ts';
@@ -59,7 +60,7 @@ export function liveCans(shop: Shop): readonly Can[] {
 }
 
 export function liveParts(shop: Shop): readonly Part[] {
-  return [...shop.parts.values()].filter(isPartLive).sort((a, b) => (a.name < b.name ? -1 : 1));
+  return [...shop.parts.values()].filter(isPartLive).sort((a, b) => inNaturalOrder(a.name, b.name));
 }
 
 /** Briefed and not closed. */

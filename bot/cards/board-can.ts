@@ -6,6 +6,7 @@ import { canStream } from '../../core/ids.ts';
 import { atMostClock, type BoardItem, passed } from './board-item.ts';
 import { canTaps } from './can-cards.ts';
 import type { Telling } from './telling.ts';
+import { mostUrgent } from './urgency.ts';
 
 export function canOnBoard(t: Telling, can: Can): readonly BoardItem[] {
   const { page, material } = t.words;
@@ -34,6 +35,8 @@ export function canOnBoard(t: Telling, can: Can): readonly BoardItem[] {
       what: [material.component[can.component], can.lot].filter(Boolean).join(', '),
       phase,
       tone: doubtful !== undefined ? 'stop' : 'warn',
+      // Under gas again, one in doubt waits for whoever looks at it.
+      urgency: mostUrgent([{ is: 'waits' }, ...clock.map(({ urgency }) => urgency)]),
       clocks: clock,
       taps: canTaps(t, can),
     },

@@ -1,8 +1,9 @@
-// A batch or part on the board, and one of its clocks: how far it is, when it ends, which way it is urgent.
+// A batch or part on the board, and one of its clocks: how far it is, when it ends, how urgent it is.
 
 import { type EpochMs, minutes, minutesBetween } from '../../core/units.ts';
 import type { CardAction, Tone } from './card.ts';
 import type { Telling } from './telling.ts';
+import type { Urgency } from './urgency.ts';
 
 export interface BoardClock {
   readonly id: string;
@@ -14,6 +15,7 @@ export interface BoardClock {
   /** What is left of it, or for how long it has been over. */
   readonly left: string;
   readonly tone: Tone;
+  readonly urgency: Urgency;
 }
 
 export interface BoardItem {
@@ -23,6 +25,7 @@ export interface BoardItem {
   readonly what: string;
   readonly phase: string;
   readonly tone: Tone;
+  readonly urgency: Urgency;
   readonly clocks: readonly BoardClock[];
   readonly taps: readonly CardAction[];
 }
@@ -44,6 +47,7 @@ interface AtLeast {
 export function atLeastClock(t: Telling, { id, progress, dueAt, done, runs, noCredit }: AtLeast): BoardClock {
   const { page } = t.words;
   const over = dueAt !== undefined && dueAt <= t.now;
+  const waits = !runs || noCredit || over;
   const left = (): string => {
     if (done) return page.given;
     if (!runs) return page.stands;
@@ -57,7 +61,8 @@ export function atLeastClock(t: Telling, { id, progress, dueAt, done, runs, noCr
     progress: done ? 1 : Math.min(0.99, Math.max(0, progress)),
     at: dueAt === undefined ? undefined : t.f.timeUp(dueAt),
     left: left(),
-    tone: done ? 'good' : !runs || noCredit || over ? 'warn' : 'plain',
+    tone: done ? 'good' : waits ? 'warn' : 'plain',
+    urgency: done || waits ? { is: 'waits' } : { is: 'runs', ...(dueAt === undefined ? {} : { dueAt }) },
   };
 }
 
@@ -73,21 +78,23 @@ interface AtMost {
 export function atMostClock(t: Telling, { id, progress, nearAt, endAt }: AtMost): BoardClock {
   const { page } = t.words;
   const over = minutesBetween(endAt, t.now);
+  const near = nearAt <= t.now;
   return {
     id,
     label: page.clocks[id],
     progress: over >= 0 ? 1 : Math.min(1, Math.max(0, progress)),
     at: t.f.timeDown(endAt),
     left: over >= 0 ? page.overFor(t.f.minutesDown(over)) : page.left(t.f.minutesDown(minutes(-over))),
-    tone: over >= 0 ? 'stop' : nearAt <= t.now ? 'warn' : 'plain',
+    tone: over >= 0 ? 'stop' : near ? 'warn' : 'plain',
+    urgency: { is: over >= 0 ? 'over' : near ? 'soon' : 'runs', endsAt: endAt },
   };
 }
 
-const urgency: readonly Tone[] = ['stop', 'warn', 'good', 'plain'];
+const tones: readonly Tone[] = ['stop', 'warn', 'good', 'plain'];
 
 /** The most urgent of an item's clocks is its own tone. */
 export function toneOfClocks(clocks: readonly BoardClock[]): Tone {
-  return urgency.find((tone) => clocks.some((clock) => clock.tone === tone)) ?? 'plain';
+  return tones.find((tone) => clocks.some((clock) => clock.tone === tone)) ?? 'plain';
 }
 
 /** The share of a plain span that has passed. */

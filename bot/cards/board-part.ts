@@ -4,17 +4,22 @@ import { partStream } from '../../core/ids.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { cureClock, cureDue, flashTimes, recoatTimes } from '../../core/part/part-clocks.ts';
 import { batchOf } from '../../core/part/part-decide.ts';
+import { surfaceNotice } from '../../core/part/part-reminders.ts';
+import { earliestSurfaceEnd, sheetsAtHand } from '../../core/part/surface-life.ts';
 import type { Sheet } from '../../core/products/sheet.ts';
 import { airLog } from '../../core/shop.ts';
+import { minutes, minutesAfter } from '../../core/units.ts';
 import { atLeastClock, atMostClock, type BoardClock, type BoardItem, passed, toneOfClocks } from './board-item.ts';
 import type { Tone } from './card.ts';
 import { partTaps } from './part-cards.ts';
 import type { Telling } from './telling.ts';
+import { mostUrgent, type Urgency } from './urgency.ts';
 
 export function partOnBoard(t: Telling, part: Part): BoardItem {
   const phase = phaseOfPart(part).is;
   const sheet = batchOf(t.shop, part)?.sheet;
-  const clocks = sheet === undefined ? [] : [...flashOnBoard(t, part, sheet), ...cureOnBoard(t, part, sheet)];
+  const coated = sheet === undefined ? [] : [...flashOnBoard(t, part, sheet), ...cureOnBoard(t, part, sheet)];
+  const clocks = [...surfaceOnBoard(t, part), ...coated];
   const held = part.verdict?.is === 'held' ? t.words.replies.onHold(t.words.holdReason(part.verdict, t.f)) : '';
   return {
     id: partStream(part.name),
@@ -22,6 +27,7 @@ export function partOnBoard(t: Telling, part: Part): BoardItem {
     what: [part.details.metal, part.details.serial].filter(Boolean).join(', '),
     phase: held === '' ? t.words.phases[phase] : held,
     tone: held === '' ? toneOf(phase, clocks) : 'warn',
+    urgency: mostUrgent([held === '' ? ofPhase(phase) : { is: 'waits' }, ...clocks.map(({ urgency }) => urgency)]),
     clocks,
     taps: partTaps(t, part),
   };
@@ -38,6 +44,29 @@ function toneOf(phase: ReturnType<typeof phaseOfPart>['is'], clocks: readonly Bo
     case 'released':
       return toneOfClocks(clocks);
   }
+}
+
+function ofPhase(phase: ReturnType<typeof phaseOfPart>['is']): Urgency {
+  switch (phase) {
+    case 'dry':
+    case 'cured':
+      return { is: 'waits' };
+    case 'bare':
+    case 'flashing':
+    case 'curing':
+    case 'released':
+      return { is: 'runs' };
+  }
+}
+
+/** A prepared surface dies like a pot does: what waits to be coated before then is seen to first. */
+function surfaceOnBoard(t: Telling, part: Part): readonly BoardClock[] {
+  if (phaseOfPart(part).is !== 'bare' || part.prepared === undefined) return [];
+  const end = earliestSurfaceEnd(part, sheetsAtHand(t.shop), airLog(t.shop, undefined));
+  if (end === undefined) return [];
+  const { at } = part.prepared;
+  const nearAt = minutesAfter(end.at, minutes(-surfaceNotice));
+  return [atMostClock(t, { id: 'surface', progress: passed(at, end.at, t.now), nearAt, endAt: end.at })];
 }
 
 function flashOnBoard(t: Telling, part: Part, sheet: Sheet): readonly BoardClock[] {

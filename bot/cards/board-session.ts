@@ -16,6 +16,8 @@ export function sessionOnBoard(t: Telling, session: Session): BoardItem {
     what: t.f.list(session.sprayers),
     phase: sprays ? page.sprays : last === undefined ? page.briefed : page.gunStill,
     tone: sprays ? 'warn' : 'plain',
+    // While the gun runs people are exposed: before anything that only dries. Else it waits to be gone on with or closed.
+    urgency: sprays ? { is: 'soon', endsAt: last.from } : { is: 'waits' },
     clocks: [],
     taps: sessionTaps(t, session),
   };

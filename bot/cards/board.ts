@@ -1,6 +1,7 @@
 // The board: everything that runs, with its clocks, the air and what rings next, as plain figures and words. Like a card
 // it is neutral; whoever shows it loses nothing.
 
+import type { StreamId } from '../../core/ids.ts';
 import { offeredSheets, sheetMeant } from '../../core/products/shelf.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { byDueTime } from '../../core/reminders/wish.ts';
@@ -18,6 +19,7 @@ import { sessionOnBoard } from './board-session.ts';
 import type { CardAction } from './card.ts';
 import { isRoundedUp, ringLabel } from './ring-label.ts';
 import type { Telling } from './telling.ts';
+import { byUrgency } from './urgency.ts';
 
 export interface BoardRing {
   readonly key: string;
@@ -34,11 +36,8 @@ export interface Board {
   readonly at: string;
   /** The wall clock of that moment. */
   readonly clock: string;
-  readonly batches: readonly BoardItem[];
-  readonly parts: readonly BoardItem[];
-  /** Those with the lid off, or in doubt. */
-  readonly cans: readonly BoardItem[];
-  readonly sessions: readonly BoardItem[];
+  /** Batches, parts, sessions, and cans with the lid off or in doubt: the most urgent first, whatever it is. */
+  readonly items: readonly BoardItem[];
   readonly air: readonly BoardAir[];
   readonly rings: readonly BoardRing[];
   /** What can be started from nothing. */
@@ -56,10 +55,14 @@ export function makeBoard(t: Telling): Board {
     crew: t.shop.crew.name,
     at: t.f.iso(t.now),
     clock: t.f.timeDown(t.now),
-    batches: liveBatches(t.shop).map((batch) => ifItReads(t, batchOnBoard(t, batch))),
-    parts: liveParts(t.shop).map((part) => ifItReads(t, partOnBoard(t, part))),
-    cans: liveCans(t.shop).flatMap((can) => canOnBoard(t, can).map((item) => ifItReads(t, item))),
-    sessions: openSessions(t.shop).map((session) => ifItReads(t, sessionOnBoard(t, session))),
+    items: [
+      ...liveBatches(t.shop).map((batch) => batchOnBoard(t, batch)),
+      ...liveCans(t.shop).flatMap((can) => canOnBoard(t, can)),
+      ...openSessions(t.shop).map((session) => sessionOnBoard(t, session)),
+      ...liveParts(t.shop).map((part) => partOnBoard(t, part)),
+    ]
+      .map((item) => ifItReads(t, item))
+      .sort(byUrgency),
     air: boardAir(t),
     rings: [...rings].sort(byDueTime).map(({ numberedKey, dueAt, to }) => ({
       key: numberedKey,

@@ -2,6 +2,7 @@
 // a front end that would otherwise call somebody thirty times.
 
 import { nameIn, nounOf, type StreamId } from '../../core/ids.ts';
+import { inNaturalOrder } from '../../core/natural-order.ts';
 import type { RingingReminder } from '../../core/ports.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { movedMs, type PlannedReminder } from '../../core/reminders/wish.ts';
@@ -64,7 +65,8 @@ function alongside(shop: Shop, { reminder }: RingingReminder): readonly PlannedR
         planned.ring === reminder.ring &&
         planned.to.join() === people &&
         potOf(shop, planned.stream) === pot,
-    );
+    )
+    .sort((a, b) => inNaturalOrder(a.stream, b.stream));
 }
 
 function potOf(shop: Shop, stream: StreamId): number | undefined {

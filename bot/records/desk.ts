@@ -4,6 +4,7 @@
 import type { DayAsked } from '../../core/commands.ts';
 import { personIn } from '../../core/crew/crew.ts';
 import { canStream, nameIn, nounOf, numberIn, partStream, type StreamId } from '../../core/ids.ts';
+import { inNaturalOrder } from '../../core/natural-order.ts';
 import { exportRows } from '../../core/records/export-rows.ts';
 import { periodRecord } from '../../core/records/period.ts';
 import type { FindKey, RecordQuestion, SpanAsked, TraceAsked } from '../../core/records/record-questions.ts';
@@ -142,7 +143,9 @@ export function createDesk(needs: DeskNeeds): Desk {
     const streams = streamsFound(key, value, t);
     const shop = await executor.look(streams);
     return {
-      parts: streams.flatMap((stream) => (nounOf(stream) === 'part' ? (shop.parts.get(nameIn(stream)) ?? []) : [])),
+      parts: streams
+        .flatMap((stream) => (nounOf(stream) === 'part' ? (shop.parts.get(nameIn(stream)) ?? []) : []))
+        .sort((a, b) => inNaturalOrder(a.name, b.name)),
       cans: streams.flatMap((stream) => (nounOf(stream) === 'can' ? (shop.cans.get(numberIn(stream)) ?? []) : [])),
     };
   }

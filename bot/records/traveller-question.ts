@@ -1,6 +1,7 @@
 // `traveller impeller-7`, `traveller job 88`: loads the parts, draws their pictures and writes the PDF.
 
 import { nameIn } from '../../core/ids.ts';
+import { inNaturalOrder } from '../../core/natural-order.ts';
 import { streamsOfPart, tracePart } from '../../core/records/trace.ts';
 import { RestsOnUnread, unreadUnder } from '../../core/unread.ts';
 import { type Card, makeCard } from '../cards/card.ts';
@@ -29,7 +30,7 @@ export async function writeTraveller(
   if (broken.length > 0) throw new RestsOnUnread(broken);
   const told = { ...t, shop };
   const parts: TravellerPart[] = [];
-  for (const name of [...new Set(names)].sort()) {
+  for (const name of [...new Set(names)].sort(inNaturalOrder)) {
     const trace = tracePart(shop, name);
     if (trace === undefined) continue;
     // A beginning fits too: job 8 is not job 88.

@@ -16,7 +16,7 @@ import { runInSlack } from './run-slack.ts';
 import { runServed, runTyped } from './run-typed.ts';
 
 export async function chooseRun(args: readonly string[]): Promise<number> {
-  const flags = readFlags(args);
+  const flags = readFlags(args, process.env);
   if ('fault' in flags) return complain(flags.fault);
   if (flags.help) {
     process.stdout.write(usage);

@@ -33,7 +33,7 @@ const ringsShown = 8;
 export function homeView({ crew, board, settings, cans, setUp, channel, words, firstTime }: HomeNeeds): HomeView {
   const { chat, page } = words;
   const id = (name: string) => markedFor(crew, name);
-  const items = [...board.sessions, ...board.batches, ...board.parts, ...board.cans];
+  const { items } = board;
   const rings = board.rings
     .slice(0, ringsShown)
     .map(({ at, label, left, to }) => chat.ring(at, `${label}, ${left}`, to.join(', ')));
@@ -48,7 +48,7 @@ export function homeView({ crew, board, settings, cans, setUp, channel, words, f
     ...(!firstTime && (setUp.nobodyLeads || channel === undefined) ? [setUpButtons(setUp, words, id('missing'))] : []),
     header(`${chat.homeTitle} ${board.clock}`),
     ...(items.length === 0
-      ? [section(page.noBatches)]
+      ? [section(page.nothingRuns)]
       : items.slice(0, itemsShown).flatMap((item) => itemBlocks(item, id(item.id)))),
     ...(items.length > itemsShown ? [section(chat.more(items.length - itemsShown))] : []),
     header(chat.ringsTitle),

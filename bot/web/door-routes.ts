@@ -1,7 +1,7 @@
 // Becoming somebody: on this machine by choosing a name, on the crew's phones by the code as well.
 
-import { getConnInfo } from '@hono/node-server/conninfo';
 import { Hono } from 'hono';
+import { callerOf } from './called-as.ts';
 import { isOwnPost } from './guards.ts';
 import { doorHtml } from './html/door-html.ts';
 import { frameHtml } from './html/frame-html.ts';
@@ -44,9 +44,9 @@ export function doorRoutes(needs: PageNeeds): Hono<PageEnv> {
     const { page } = needs.words;
     const session = c.get('session');
     const form = await c.req.parseBody();
-    if (!isOwnPost(c, secret, session, text(form.token))) return door(c, 403, page.badForm);
+    if (!isOwnPost(c, needs, session, text(form.token))) return door(c, 403, page.badForm);
     if (joinCode !== undefined && session.who.is === 'visitor') {
-      const from = getConnInfo(c).remote.address ?? 'unknown';
+      const from = callerOf(c, needs.publicUrls);
       const wait = Math.max(tries.each.take(from), tries.together.take('all'));
       if (wait > 0) return door(c, 429, page.tooMany(wait));
       if (!opens(text(form.code), joinCode)) {

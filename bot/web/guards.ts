@@ -1,8 +1,11 @@
 // What every request must pass: the right host name, strict headers, and for a post the same origin and the form's token.
 
 import { hostname } from 'node:os';
-import type { Context, MiddlewareHandler } from 'hono';
+import type { MiddlewareHandler } from 'hono';
 import { secureHeaders } from 'hono/secure-headers';
+import { isHostOf } from './called-as.ts';
+import type { PageContext } from './page-env.ts';
+import type { PageNeeds } from './page-needs.ts';
 import { formToken, isSame, type Session } from './session.ts';
 
 /** Nothing from elsewhere, nothing inline, nothing framed. */
@@ -17,7 +20,7 @@ export const strictHeaders: MiddlewareHandler = secureHeaders({
     baseUri: ["'none'"],
     frameAncestors: ["'none'"],
   },
-  // The page speaks plain HTTP on its own network; there is no other address to insist on.
+  // The page itself speaks plain HTTP; whether there is no other way is for the proxy to say that has the certificate.
   strictTransportSecurity: false,
   // Not `no-referrer`: with it a browser hides the origin of our own forms, which the guard below asks for.
   referrerPolicy: 'same-origin',
@@ -26,25 +29,30 @@ export const strictHeaders: MiddlewareHandler = secureHeaders({
 });
 
 /** A page elsewhere may point its own name at this machine: under that name nothing is served. */
-export function onlyOwnName(lan: boolean): MiddlewareHandler {
+export function onlyOwnName({ lan, publicUrls }: Pick<PageNeeds, 'lan' | 'publicUrls'>): MiddlewareHandler {
   const own = hostname().toLowerCase();
   return async (c, next) => {
-    const name = nameOf(c.req.header('host') ?? '');
+    const host = (c.req.header('host') ?? '').toLowerCase();
+    const name = host.replace(/:\d+$/, '');
     const local = name === 'localhost' || name === '127.0.0.1' || name === '[::1]';
     const onNetwork =
       /^\d+\.\d+\.\d+\.\d+$/.test(name) || name.startsWith('[') || name === own || name === `${own}.local`;
-    if (local || (lan && onNetwork)) return next();
+    if (local || (lan && onNetwork) || publicUrls.some((url) => isHostOf(url, host))) return next();
     return c.text('Not here.', 421);
   };
 }
 
-const nameOf = (host: string): string => host.toLowerCase().replace(/:\d+$/, '');
-
 /** Whether a post comes from a page of ours that this very session was shown. */
-export function isOwnPost(c: Context, secret: string, session: Session | undefined, token: string): boolean {
+export function isOwnPost(
+  c: PageContext,
+  { secret, publicUrls }: Pick<PageNeeds, 'secret' | 'publicUrls'>,
+  session: Session | undefined,
+  token: string,
+): boolean {
   const site = c.req.header('sec-fetch-site');
   if (site !== undefined && site !== 'same-origin') return false;
   const origin = c.req.header('origin');
-  if (origin !== undefined && origin !== `http://${c.req.header('host')}`) return false;
+  // A proxy may have written its own host over the one that was called: a page of a public address is ours all the same.
+  if (origin !== undefined && ![c.get('calledAs'), ...publicUrls].includes(origin)) return false;
   return session !== undefined && isSame(token, formToken(secret, session));
 }

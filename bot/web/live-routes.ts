@@ -35,6 +35,8 @@ export function liveRoutes(needs: PageNeeds): LiveRoutes {
   ): Response | Promise<Response> {
     const wait = opening.take(c.get('session').id);
     if (wait > 0 || open.size >= mostStreams) return c.text('', 429, { 'retry-after': String(Math.max(wait, 5)) });
+    // A proxy that collects answers before it hands them on would keep the bells to itself.
+    c.header('x-accel-buffering', 'no');
     return streamSSE(c, async (stream) => {
       const sse = sender(stream, needs);
       let shown = '';

@@ -8,7 +8,8 @@ import { paperLink } from './paper-links.ts';
 import { formToken, type Session } from './session.ts';
 
 export interface PageEnv {
-  readonly Variables: { session: Session };
+  /** `calledAs`: the origin by which the browser knows the page. */
+  readonly Variables: { session: Session; calledAs: string };
 }
 
 export type PageContext = Context<PageEnv>;

@@ -24,6 +24,10 @@ export interface PageNeeds {
   readonly clock: Clock;
   readonly log: Log;
   readonly secret: string;
+  /** Whether the network is listened to, or only this machine. */
+  readonly lan: boolean;
+  /** Origins by which it may be called besides the machine's own names. */
+  readonly publicUrls: readonly string[];
   /** `undefined`: open to this machine only, and nobody is asked for a code. */
   readonly joinCode: string | undefined;
   readonly assets: Assets;

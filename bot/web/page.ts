@@ -5,6 +5,7 @@ import { type ServerType, serve } from '@hono/node-server';
 import { Hono } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { boardRoutes } from './board-routes.ts';
+import { calledAs } from './called-as.ts';
 import { doorRoutes } from './door-routes.ts';
 import { onlyOwnName, strictHeaders } from './guards.ts';
 import { liveRoutes } from './live-routes.ts';
@@ -25,9 +26,9 @@ const mostBytes = 16 * 1024;
 
 /** Fails where the port is taken. Port 0 takes any that is free. */
 export async function openPage(needs: PageNeeds, port: number): Promise<Page> {
-  const lan = needs.joinCode !== undefined;
+  const { lan } = needs;
   const live = liveRoutes(needs);
-  const app = pageApp(needs, live.app, lan);
+  const app = pageApp(needs, live.app);
   const server = await listening(app, lan ? '0.0.0.0' : '127.0.0.1', port);
   const at = server.address();
   const open = typeof at === 'object' && at !== null ? at.port : port;
@@ -43,10 +44,10 @@ export async function openPage(needs: PageNeeds, port: number): Promise<Page> {
   };
 }
 
-function pageApp(needs: PageNeeds, live: Hono<PageEnv>, lan: boolean): Hono<PageEnv> {
-  const { assets, secret, log } = needs;
+function pageApp(needs: PageNeeds, live: Hono<PageEnv>): Hono<PageEnv> {
+  const { assets, secret, log, publicUrls } = needs;
   const app = new Hono<PageEnv>();
-  app.use(strictHeaders, onlyOwnName(lan));
+  app.use(strictHeaders, onlyOwnName(needs));
   // One version in the address: it never changes under a browser that keeps it.
   app.get('/assets/:version/:name', (c) => {
     const asset = assets.find(c.req.param('name'));
@@ -60,6 +61,7 @@ function pageApp(needs: PageNeeds, live: Hono<PageEnv>, lan: boolean): Hono<Page
   });
   app.use(async (c, next) => {
     c.header('cache-control', 'no-store');
+    c.set('calledAs', calledAs(c, publicUrls));
     c.set(
       'session',
       (await readSession(c, secret, await peopleOf(needs))) ?? (await startSession(c, secret, { is: 'visitor' })),

@@ -6,6 +6,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Context } from 'hono';
 import { getSignedCookie, setSignedCookie } from 'hono/cookie';
+import type { PageContext } from './page-env.ts';
 
 export type Who =
   | { readonly is: 'person'; readonly name: string }
@@ -49,13 +50,14 @@ export async function readSession(c: Context, secret: string, people: readonly s
 }
 
 /** A new id each time somebody becomes somebody else. */
-export async function startSession(c: Context, secret: string, who: Who): Promise<Session> {
+export async function startSession(c: PageContext, secret: string, who: Who): Promise<Session> {
   const session = { id: randomBytes(16).toString('hex'), who };
   const value = [session.id, who.is, who.is === 'person' ? who.name : ''].join('|');
   // Lax: a link to the page, followed from a chat, must find the phone joined. Posts carry the form's token besides.
   await setSignedCookie(c, cookieName, value, secret, {
     path: '/',
     httpOnly: true,
+    secure: c.get('calledAs').startsWith('https:'),
     sameSite: 'Lax',
     maxAge: lastsSeconds,
   });

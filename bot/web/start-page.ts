@@ -30,11 +30,15 @@ export async function startPage(start: PageStart): Promise<Page | ConfigFault> {
   const { flags, folder, crewFile, assetFolder, out, ...parts } = start;
   const { language } = crewFile;
   const words = wordsIn(language);
-  const joinCode = flags.lan ? newJoinCode() : undefined;
+  const publicUrls = flags['public-url'];
+  // Whoever can call it by a public address is not at this machine.
+  const joinCode = flags.lan || publicUrls.length > 0 ? newJoinCode() : undefined;
   const needs: PageNeeds = {
     ...parts,
     words,
     language,
+    lan: flags.lan,
+    publicUrls,
     joinCode,
     crew: crewFile.name,
     secret: pageSecret(folder),
@@ -43,8 +47,11 @@ export async function startPage(start: PageStart): Promise<Page | ConfigFault> {
   };
   try {
     const page = await openPage(needs, flags.port);
-    out.write(`${words.page.opened(page.addresses.join('  '))}\n`);
-    if (joinCode !== undefined) out.write(`${words.page.openedTo(joinCode)}\n`);
+    out.write(`${words.page.opened([...publicUrls, ...page.addresses].join('  '))}\n`);
+    if (joinCode !== undefined) {
+      const { openedTo, openedAt } = words.page;
+      out.write(`${flags.lan ? openedTo(joinCode) : openedAt(publicUrls.join('  '), joinCode)}\n`);
+    }
     return page;
   } catch (error) {
     return { fault: `--port ${flags.port}: ${error instanceof Error ? error.message : String(error)}` };

@@ -53,7 +53,7 @@ export function talkRoutes(needs: PageNeeds): Hono<PageEnv> {
     const { page } = (viewer ?? needs).words;
     const form = readSayForm(await c.req.parseBody());
     if (form === undefined) return refuse(c, 400, page.tooLong);
-    if (viewer === undefined || !isOwnPost(c, secret, session, form.token)) return refuse(c, 403, page.badForm);
+    if (viewer === undefined || !isOwnPost(c, needs, session, form.token)) return refuse(c, 403, page.badForm);
     if (form.as !== viewer.name) return refuse(c, 409, page.otherPerson(form.as));
     const wait = lines.take(viewer.name);
     if (wait > 0) {

@@ -15,7 +15,7 @@ import { earliestSurfaceEnd } from './surface-life.ts';
 const recoatNotice = minutes(120);
 
 /** Time to mix and coat before the surface's life is over. */
-const surfaceNotice = minutes(30);
+export const surfaceNotice = minutes(30);
 
 /** `atHand`: whose life of a prepared surface counts before a coat says which sheet does. */
 export function partWishes(

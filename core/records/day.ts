@@ -4,6 +4,7 @@ import { DateTime } from 'luxon';
 import { type Correction, type Entry, isAct } from '../history.ts';
 import type { PartName } from '../ids.ts';
 import { type Method, methods } from '../methods.ts';
+import { inNaturalOrder } from '../natural-order.ts';
 import { phaseOfPart } from '../part/part.ts';
 import { cureDueAt } from '../part/part-clocks.ts';
 import { batchOf } from '../part/part-decide.ts';
@@ -95,7 +96,7 @@ function partsOf(entries: readonly Entry[]): DayRecord['partsByMethod'] {
   return methods
     .map((method) => ({
       method,
-      parts: [...new Set(coats.filter((coat) => coat.method === method).map(({ part }) => part))],
+      parts: [...new Set(coats.filter((coat) => coat.method === method).map(({ part }) => part))].sort(inNaturalOrder),
     }))
     .filter(({ parts }) => parts.length > 0);
 }

@@ -4,6 +4,7 @@
 import { type Can, leftGrams } from '../can/can.ts';
 import { type Correction, type Entry, isAct } from '../history.ts';
 import type { BatchNumber, PartName } from '../ids.ts';
+import { inNaturalOrder } from '../natural-order.ts';
 import { entriesIn, type Shop } from '../shop.ts';
 import { type EpochMs, type Grams, grams, type Minutes, minutesBetween } from '../units.ts';
 import { type BatchTouched, batchesTouched } from './batches-touched.ts';
@@ -80,7 +81,7 @@ export function periodRecord(shop: Shop, span: Span, now: EpochMs): PeriodRecord
 const nameOf = (entry: Entry): PartName => entry.stream.slice(entry.stream.indexOf('/') + 1);
 
 function partsOf(entries: readonly Entry[], type: Entry['fact']['type']): readonly PartName[] {
-  return [...new Set(entries.filter(({ fact }) => fact.type === type).map(nameOf))];
+  return [...new Set(entries.filter(({ fact }) => fact.type === type).map(nameOf))].sort(inNaturalOrder);
 }
 
 function cansWithin(shop: Shop, span: Span, entries: readonly Entry[]): readonly PeriodCan[] {

@@ -8,6 +8,7 @@ import { solvents } from '../calc/solvents.ts';
 import { pouredTogether, type VocLiquid, vocContent } from '../calc/voc.ts';
 import type { Component } from '../commands.ts';
 import type { SolventUsed } from '../crew/ledger-events.ts';
+import { inNaturalOrder } from '../natural-order.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { componentDensity } from '../products/sheet-density.ts';
 import type { GearFlushed } from '../session/session-events.ts';
@@ -143,7 +144,7 @@ export function ledgerRows(entries: readonly LedgerEntry[]): readonly LedgerRow[
   const order: readonly LedgerKind[] = ['coating', 'thinner', 'cleaner'];
   return [...groups.values()]
     .flatMap((group) => rowOf(group))
-    .sort((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind) || (a.name < b.name ? -1 : 1));
+    .sort((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind) || inNaturalOrder(a.name, b.name));
 }
 
 function rowOf(group: readonly LedgerEntry[]): readonly LedgerRow[] {

@@ -5,6 +5,7 @@ import type { Batch } from '../batch/batch.ts';
 import { potLifeTimes } from '../batch/batch-clocks.ts';
 import { isGasSensitive } from '../can/can.ts';
 import type { Entry } from '../history.ts';
+import { inNaturalOrder } from '../natural-order.ts';
 import { foldPart, type Part } from '../part/part.ts';
 import { airLog, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs } from '../units.ts';
@@ -65,7 +66,7 @@ export function timelineOf(shop: Shop, span: Span, now: EpochMs): Timeline {
   return {
     from: epochMs(Math.min(...times, end)),
     to: epochMs(Math.max(...times, Math.min(span.from, end))),
-    bars: bars.sort((a, b) => (a.stream < b.stream ? -1 : a.stream > b.stream ? 1 : a.from - b.from)),
+    bars: bars.sort((a, b) => inNaturalOrder(a.stream, b.stream) || a.from - b.from),
     marks: [...new Map(marks.map((mark) => [`${mark.stream} ${mark.kind} ${mark.at}`, mark])).values()],
   };
 }

@@ -8,6 +8,7 @@ import { type Can, leftGrams } from '../can/can.ts';
 import type { FromCan } from '../can/can-events.ts';
 import { type Entry, isAct } from '../history.ts';
 import { type BatchNumber, batchStream, canStream, type PartName, partStream, type StreamId } from '../ids.ts';
+import { inNaturalOrder } from '../natural-order.ts';
 import { type Coat, type Part, type PartPhase, phaseOfPart } from '../part/part.ts';
 import { airServing } from '../place/place.ts';
 import type { Shop } from '../shop.ts';
@@ -156,7 +157,7 @@ export function traceLot(shop: Shop, lot: string, streams: readonly StreamId[]):
   const numbers = [...new Set(cans.flatMap(batchesFrom))].sort((a, b) => a - b);
   const batches = numbers.map((number) => {
     const mass = cans.flatMap(({ pours }) => pours).filter(({ batch }) => batch === number);
-    const parts = [...new Set(shop.batches.get(number)?.coats.map(({ part }) => part) ?? [])];
+    const parts = [...new Set(shop.batches.get(number)?.coats.map(({ part }) => part) ?? [])].sort(inNaturalOrder);
     return { batch: number, grams: grams(mass.reduce((sum, pour) => sum + pour.grams, 0)), parts };
   });
   return {
@@ -171,7 +172,7 @@ export function traceLot(shop: Shop, lot: string, streams: readonly StreamId[]):
 }
 
 function partsNamed(shop: Shop, names: readonly PartName[]): BatchTrace['parts'] {
-  return [...new Set(names)].sort().map((name) => {
+  return [...new Set(names)].sort(inNaturalOrder).map((name) => {
     const part = shop.parts.get(name);
     return { name, phase: part && phaseOfPart(part) };
   });

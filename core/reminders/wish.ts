@@ -1,6 +1,7 @@
 // What a noun wishes to ring, before anybody looks at what has rung already.
 
 import type { PersonName, StreamId } from '../ids.ts';
+import { inNaturalOrder } from '../natural-order.ts';
 import type { EpochMs } from '../units.ts';
 
 export const reminderKinds = [
@@ -59,7 +60,7 @@ export const numberedKey = (key: string, ring: number): string => (ring === 1 ? 
 
 /** The soonest first; of one moment, by key. */
 export const byDueTime = (a: PlannedReminder, b: PlannedReminder): number =>
-  a.dueAt - b.dueAt || (a.numberedKey < b.numberedKey ? -1 : 1);
+  a.dueAt - b.dueAt || inNaturalOrder(a.numberedKey, b.numberedKey);
 
 /** Below a second a due time has not moved: sums over other pieces differ in their last binary digit. */
 export const movedMs = 1000;

@@ -17,10 +17,26 @@ if (!hasChromium) {
   process.stderr.write(`browser tests skipped: ${how}\n`);
 }
 
-export function launchChromium(): Promise<Browser> {
+interface Launch {
+  /** As people's browsers are: no sound before somebody has touched the page. Off where a test has no finger. */
+  readonly soundNeedsTouch?: boolean;
+  /** Names that lead to this machine, `bell.example`. */
+  readonly namesHere?: readonly string[];
+}
+
+export function launchChromium({ soundNeedsTouch = false, namesHere = [] }: Launch = {}): Promise<Browser> {
+  const sound = soundNeedsTouch ? [] : ['--autoplay-policy=no-user-gesture-required'];
+  const names = namesHere.map((name) => `MAP ${name} 127.0.0.1`).join(', ');
   const quiet = ['--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
   return chromium.launch({
     executablePath: found ?? '',
-    args: [...quiet, '--no-sandbox', '--disable-gpu', '--disable-quic', '--autoplay-policy=no-user-gesture-required'],
+    args: [
+      ...quiet,
+      ...sound,
+      ...(names === '' ? [] : [`--host-resolver-rules=${names}`]),
+      '--no-sandbox',
+      '--disable-gpu',
+      '--disable-quic',
+    ],
   });
 }

@@ -4,6 +4,7 @@ export const englishPage = {
   title: 'Batchbell',
   opened: (addresses: string) => `The shop page: ${addresses}`,
   openedTo: (code: string) => `Open to this network. Join code: ${code}`,
+  openedAt: (addresses: string, code: string) => `Open to whoever can reach ${addresses}. Join code: ${code}`,
   fields: {
     numbers: 'Numbers to call',
     part: 'Part',
@@ -34,6 +35,7 @@ export const englishPage = {
     'recoat-closes': 'Recoat closes',
     cure: 'Cure time',
     'lid-off': 'Without gas',
+    surface: 'Coat before',
   },
   left: (duration: string) => `${duration} left`,
   overFor: (duration: string) => `over for ${duration}`,
@@ -49,9 +51,10 @@ export const englishPage = {
   dewPoint: (temperature: string) => `dew point ${temperature}`,
   surface: (temperature: string, spread: string) =>
     `steel ${temperature}, ${spread.replace(/^[-−]/, '')} ${/^[-−]/.test(spread) ? 'below' : 'above'} it`,
-  sections: { batches: 'Batches, cans, spraying', parts: 'Parts', rings: 'Rings next', air: 'Air', running: 'Running' },
-  noBatches: 'No batch is open.',
-  noParts: 'No part is waiting.',
+  sections: { rings: 'Rings next', running: 'Running' },
+  nothingRuns: 'No batch is open, and no part is waiting.',
+  /** Of a list that does not fit. */
+  more: (count: string) => `and ${count} more`,
   noRings: 'No bell is set.',
   rings: 'Rings',
   batch: (number: number) => `Batch ${number}`,

@@ -1,6 +1,7 @@
 // The day as bars: a row a batch, can or part; pot lives with the stirring in them, flash-off, cures; marks for coats.
 
 import { type Noun, nameIn, nounOf } from '../../../core/ids.ts';
+import { inNaturalOrder } from '../../../core/natural-order.ts';
 import { type Bar, barKinds, type Timeline } from '../../../core/records/timeline.ts';
 import type { Words } from '../../language/words/languages.ts';
 import { barLook, type Drawing, ink, pictureWidth, timeAxis, timeScale, wallMs } from './picture-look.ts';
@@ -80,7 +81,7 @@ export function timelineDrawing(timeline: Timeline, words: Words, zone: string):
 /** Cans, then batches, then parts; numbers by their size. */
 function inOrder(a: Bar['stream'], b: Bar['stream']): number {
   const noun = (stream: Bar['stream']) => nouns.indexOf(nounOf(stream));
-  return noun(a) - noun(b) || nameIn(a).localeCompare(nameIn(b), 'en', { numeric: true });
+  return noun(a) - noun(b) || inNaturalOrder(nameIn(a), nameIn(b));
 }
 
 function rowName(stream: Bar['stream'], words: Words): string {

@@ -1,7 +1,11 @@
 // What was typed or tapped and is not answered yet. It is kept on the phone, sent in its order, again and again under the
-// same id until there is an answer, and shown until then as not sent.
+// same id until there is an answer, and shown until then as not sent. All tabs of a browser have one queue and send it in
+// its order: one at a time where the browser holds a lock for them (not over plain HTTP), and whatever two of them send all
+// the same is by its id one line to the server.
 
-const key = 'batchbell-outbox';
+import { openKeptLines } from './kept-lines.js';
+
+const lockName = 'batchbell-outbox';
 const delaysMs = [1000, 2000, 4000, 8000, 15_000];
 const patienceMs = 10_000;
 
@@ -12,28 +16,34 @@ const patienceMs = 10_000;
  *   onShown: () => void,
  *   onAnswer: (line: object, answer: { n: number, html: string }) => void,
  *   onRefused: (line: object) => void,
+ *   onGone: (line: object) => void,
  * }} needs
  */
-export function openOutbox({ list, me, onShown, onAnswer, onRefused }) {
-  let lines = stored();
+export function openOutbox({ list, me, onShown, onAnswer, onRefused, onGone }) {
+  const kept = openKeptLines(elsewhere);
+  /** As last seen: what has gone since was answered or taken back in another tab. */
+  let known = kept.all();
+  const tab = newId();
+  /** Of other tabs: this one's page is older than theirs and may not send for them. */
+  const notFromHere = new Set();
   let busy = false;
   let tries = 0;
   let retry;
 
   function add(line) {
-    lines = [...lines, { ...line, id: newId(), typedAt: Date.now(), state: 'waits' }];
-    keep();
+    kept.add({ ...line, tab, id: newId(), typedAt: Date.now(), state: 'waits' });
     send();
   }
 
+  const first = () =>
+    kept.all().find(({ id, as, state }) => as === me().as && state === 'waits' && !notFromHere.has(id));
+
   async function send() {
     clearTimeout(retry);
-    const { as, token } = me();
-    const line = lines.find((one) => one.as === as && one.state === 'waits');
-    if (busy || line === undefined) return show();
+    if (busy || first() === undefined) return show();
     busy = true;
     show();
-    const outcome = await post(line, as, token);
+    const outcome = await inTurn(sendFirst);
     busy = false;
     if (outcome.is === 'later') {
       retry = setTimeout(send, outcome.waitMs ?? delaysMs[Math.min(tries, delaysMs.length - 1)]);
@@ -41,16 +51,26 @@ export function openOutbox({ list, me, onShown, onAnswer, onRefused }) {
       return show();
     }
     tries = 0;
+    send();
+  }
+
+  /** Looked up only now: another tab may have sent it while this one waited for its turn. */
+  async function sendFirst() {
+    const line = first();
+    if (line === undefined) return { is: 'nothing' };
+    const { as, token } = me();
+    const outcome = await post(line, as, token);
     if (outcome.is === 'answered') {
-      lines = lines.filter((one) => one.id !== line.id);
-      keep();
+      forget(line.id);
       onAnswer(line, outcome.answer);
-    } else {
-      lines = lines.map((one) => (one.id === line.id ? { ...one, state: 'refused', why: outcome.why } : one));
-      keep();
+    } else if (outcome.is === 'refused' && outcome.status === 403 && line.tab !== tab) {
+      notFromHere.add(line.id);
+    } else if (outcome.is === 'refused') {
+      // Taken back in another tab meanwhile, it does not come again.
+      if (kept.all().some(({ id }) => id === line.id)) kept.put({ ...line, state: 'refused', why: outcome.why });
       onRefused(line);
     }
-    send();
+    return outcome;
   }
 
   async function post(line, as, token) {
@@ -63,24 +83,37 @@ export function openOutbox({ list, me, onShown, onAnswer, onRefused }) {
       if (response.status === 429)
         return { is: 'later', waitMs: Number(response.headers.get('retry-after') ?? 2) * 1000 };
       if (response.status >= 500) return { is: 'later' };
-      return { is: 'refused', why: (await response.json()).why };
+      return { is: 'refused', status: response.status, why: (await response.json()).why };
     } catch {
       return { is: 'later' };
     }
   }
 
   function takeBack(id) {
-    const line = lines.find((one) => one.id === id);
-    lines = lines.filter((one) => one.id !== id);
-    keep();
+    const line = kept.all().find((one) => one.id === id);
+    forget(id);
     show();
     if (line !== undefined) onRefused(line);
   }
 
+  function forget(id) {
+    kept.remove(id);
+    known = known.filter((one) => one.id !== id);
+  }
+
+  /** What another tab has sent or taken back is no longer pending here; what it has added is sent by whoever comes first. */
+  function elsewhere() {
+    const ids = new Set(kept.all().map(({ id }) => id));
+    for (const line of known.filter(({ id }) => !ids.has(id))) onGone(line);
+    if (tries === 0) send();
+    else show();
+  }
+
   function show() {
+    known = kept.all();
     const { as } = me();
-    const [first] = lines.filter((one) => one.as === as && one.state === 'waits');
-    list.replaceChildren(...lines.map((line) => item(line, busy && tries === 0 && line === first, as)));
+    const sent = busy && tries === 0 ? first()?.id : undefined;
+    list.replaceChildren(...known.map((line) => item(line, line.id === sent, as)));
     onShown();
   }
 
@@ -106,29 +139,21 @@ export function openOutbox({ list, me, onShown, onAnswer, onRefused }) {
     return li;
   }
 
-  function keep() {
-    try {
-      localStorage.setItem(key, JSON.stringify(lines));
-    } catch {
-      // A full or forbidden storage: the lines live as long as the page.
-    }
-  }
-
   window.addEventListener('online', send);
   show();
   return {
     add,
     send,
-    holds: (shown) => lines.some((one) => one.shown === shown && one.state === 'waits'),
+    holds: (shown) => known.some((one) => one.shown === shown && one.state === 'waits'),
   };
 }
 
-function stored() {
+/** One tab after the other; a tab that is closed gives up its turn. */
+async function inTurn(send) {
   try {
-    const lines = JSON.parse(localStorage.getItem(key) ?? '[]');
-    return Array.isArray(lines) ? lines : [];
+    return await (navigator.locks === undefined ? send() : navigator.locks.request(lockName, send));
   } catch {
-    return [];
+    return { is: 'later' };
   }
 }
 

@@ -24,16 +24,20 @@ const outbox = openOutbox({
   me: () => ({ as: composer.elements.as.value, token: composer.elements.token.value }),
   onAnswer: (line, { n, html }) => {
     if (n > 0) addPost(n, html, true);
-    for (const button of document.querySelectorAll('[data-pending]')) {
-      if (button.dataset.pending === line.shown) used(button);
-    }
+    for (const button of pendingFor(line)) used(button);
   },
-  onRefused: (line) => {
-    for (const button of document.querySelectorAll('[data-pending]')) {
-      if (button.dataset.pending === line.shown) delete button.dataset.pending;
-    }
-  },
+  onRefused: notPending,
+  // Sent or taken back in another tab: what came of it arrives as a post of its own.
+  onGone: notPending,
 });
+
+function pendingFor({ shown }) {
+  return [...document.querySelectorAll('[data-pending]')].filter((button) => button.dataset.pending === shown);
+}
+
+function notPending(line) {
+  for (const button of pendingFor(line)) delete button.dataset.pending;
+}
 
 document.addEventListener('submit', (event) => {
   const form = event.target;
@@ -134,11 +138,11 @@ function showScene(html) {
   if (typing || (strip.contains(document.activeElement) && document.activeElement.matches('input, select'))) return;
   const open = [...strip.querySelectorAll('details[open]')].map(({ id }) => id);
   const focused = strip.contains(document.activeElement) ? document.activeElement.closest('details')?.id : undefined;
-  const left = strip.querySelector('ul')?.scrollLeft ?? 0;
+  const { scrollTop } = strip;
   strip.innerHTML = html;
   for (const id of open) document.getElementById(id)?.setAttribute('open', '');
   if (focused !== undefined) document.getElementById(focused)?.querySelector('summary').focus();
-  strip.querySelector('ul')?.scrollTo({ left });
+  strip.scrollTop = scrollTop;
   showClock(strip.querySelector('[data-clock]').dataset.clock);
 }
 

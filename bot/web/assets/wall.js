@@ -4,6 +4,7 @@ import { keepConnected } from './connection.js';
 
 const wall = document.querySelector('main.wall');
 const lost = document.querySelector('.lost');
+const isPhone = matchMedia('(max-width: 50rem)');
 let clock = wall.dataset.at;
 
 keepConnected({
@@ -11,6 +12,7 @@ keepConnected({
   on: {
     scene: ({ data }) => {
       wall.innerHTML = data;
+      fold();
       clock = wall.querySelector('time').textContent;
     },
     beat: ({ data }) => {
@@ -26,6 +28,37 @@ keepConnected({
     document.body.classList.toggle('stale', isLost);
   },
 });
+
+/** Nobody scrolls a wall: what its screen has no room for is not cut in half but counted, in words. A phone is scrolled. */
+function fold() {
+  for (const more of wall.querySelectorAll('.more')) {
+    const items = [...more.previousElementSibling.children];
+    for (const item of items) item.hidden = false;
+    say(more, 0);
+    if (isPhone.matches) continue;
+    const fits = (element) =>
+      element.getBoundingClientRect().bottom <= more.parentElement.getBoundingClientRect().bottom + 1;
+    const firstCut = items.findIndex((item) => !fits(item));
+    // The first stays, whatever the room: its list scrolls then.
+    let shown = firstCut === -1 ? items.length : Math.max(1, firstCut);
+    for (;;) {
+      for (const [i, item] of items.entries()) item.hidden = i >= shown;
+      say(more, items.length - shown);
+      if (shown <= 1 || more.hidden || fits(more)) break;
+      shown -= 1;
+    }
+  }
+}
+
+/** `hidden`: besides those that never came. */
+function say(more, hidden) {
+  const count = Number(more.dataset.beyond) + hidden;
+  more.hidden = count === 0;
+  more.textContent = more.dataset.text.replace('{count}', count);
+}
+
+document.documentElement.classList.add('folds');
+new ResizeObserver(fold).observe(wall);
 
 /** A wall's screen must not go dark; where the browser does not permit this, the screen's own setting must. */
 async function stayAwake() {

@@ -22,9 +22,9 @@ export function wallHtml(board: Board, { page }: Words): Html {
           .map(
             (ring) =>
               html`<li class="${ring.late ? 'late' : ''}"><b>${timeHtml(ring.at)}</b><span class="left">${ring.left}</span><span class="what">${ring.label}</span></li>`,
-          )}</ol>`
+          )}</ol>${moreHtml(board.rings.length - ringsShown, page)}`
   }</section>
-<section class="wall-items${isDense(board) ? ' dense' : ''}"><h2>${sections.batches}</h2>${itemsHtml([...board.batches, ...board.cans, ...board.sessions], page.noBatches)}<h2>${sections.parts}</h2>${itemsHtml(board.parts, page.noParts)}</section>`;
+<section class="wall-items${isDense(board) ? ' dense' : ''}"><h2>${sections.running}</h2>${itemsHtml(board.items, page)}</section>`;
 }
 
 /** As many as fit beside the items. */
@@ -37,17 +37,28 @@ function timeHtml(at: string | undefined): Html | '' {
 }
 
 /** So many clocks that the lowest would hang below the screen. */
-function isDense({ batches, cans, parts }: Board): boolean {
-  return [...batches, ...cans, ...parts].flatMap(({ clocks }) => clocks).length > 4;
+function isDense({ items }: Board): boolean {
+  return items.flatMap(({ clocks }) => clocks).length > 4;
 }
 
-function itemsHtml(items: readonly BoardItem[], none: string): Html {
-  if (items.length === 0) return html`<p class="none">${none}</p>`;
+/** How many are not shown. The wall's script adds those for which its screen has no room: only there is its height known. */
+function moreHtml(beyond: number, page: Words['page']): Html {
+  const count = Math.max(0, beyond);
+  return html`<p class="more" data-beyond="${count}" data-text="${page.more('{count}')}"${count === 0 ? html` hidden` : ''}>${page.more(String(count))}</p>`;
+}
+
+function itemsHtml(items: readonly BoardItem[], page: Words['page']): Html {
+  if (items.length === 0) return html`<p class="none">${page.nothingRuns}</p>`;
   return html`<ul>${items.map(
     (item) => html`<li class="item ${item.tone}" data-item="${item.id}">
 <p class="item-head">${mark(item)}<b>${item.name}</b> <span class="phase">${item.phase}</span> <span class="what">${item.what}</span></p>
 ${item.clocks.map(clockHtml)}</li>`,
-  )}</ul>`;
+  )}</ul>${moreHtml(0, page)}`;
+}
+
+/** The one that makes it as urgent as it is, where it ends. */
+function tellingClock({ clocks, urgency }: BoardItem): BoardClock | undefined {
+  return clocks.find((clock) => clock.urgency.is === urgency.is && clock.at !== undefined) ?? clocks[0];
 }
 
 /** A bar, its end and what is left: the words say all that the bar shows. */
@@ -59,20 +70,29 @@ function airHtml(air: BoardAir): Html {
   return html`<div class="air ${air.tone}"><p class="item-head">${mark(air)}<span class="phase">${air.place}</span> <b>${air.figures.join('  ')}</b></p><p class="what">${air.lines.join(', ')}</p></div>`;
 }
 
-/** What runs, on a phone: a row of tiles, each with its taps folded behind it. */
+/** Two rows of two on a phone; more than that, and the last of them opens the rest. */
+const tilesShown = 4;
+
+/** What runs, on a phone: tiles, the most urgent first, each with its taps folded behind it. */
 export function stripHtml(board: Board, viewer: Viewer): Html {
-  const items = [...board.batches, ...board.cans, ...board.sessions, ...board.parts];
+  const { items } = board;
+  const first = items.length <= tilesShown ? items : items.slice(0, tilesShown - 1);
+  const rest = items.slice(first.length);
   const next = board.rings[0];
   const { page } = viewer.words;
   return html`<p class="strip-next" data-clock="${board.clock}">${
     next === undefined
       ? html`<span>${page.noRings}</span>`
       : html`<span class="${next.late ? 'late' : ''}">${page.rings} <b>${timeHtml(next.at)}</b> ${next.label}, <span class="left">${next.left}</span></span>`
-  }</p>${items.length === 0 ? '' : html`<ul>${items.map((item) => tileHtml(item, viewer))}</ul>`}`;
+  }</p>${items.length === 0 ? '' : html`<ul>${first.map((item) => tileHtml(item, viewer))}${rest.length === 0 ? '' : restHtml(rest, viewer)}</ul>`}`;
+}
+
+function restHtml(rest: readonly BoardItem[], viewer: Viewer): Html {
+  return html`<li class="rest"><details id="strip-more"><summary>${viewer.words.page.more(String(rest.length))}</summary><ul>${rest.map((item) => tileHtml(item, viewer))}</ul></details></li>`;
 }
 
 function tileHtml(item: BoardItem, viewer: Viewer): Html {
-  const [clock] = item.clocks;
+  const clock = tellingClock(item);
   const id = item.id.replaceAll(/[^\w-]/g, '-');
   return html`<li data-item="${item.id}"><details class="tile ${item.tone}" id="tile-${id}" name="tile"><summary>${mark(item)}<b>${item.name}</b> <span class="phase">${item.phase}</span>${
     clock === undefined

@@ -114,11 +114,12 @@ describe('what is shown, one past each limit', () => {
   test('a home tab with 60 batches stays under 100 blocks and says how many are not shown', () => {
     const item = (i: number) => ({
       ...{ id: `batch/${i}`, name: String(i), what: 'Demo', phase: 'in use', tone: 'plain' as const, clocks: [] },
+      urgency: { is: 'runs' as const },
       taps: taps(6),
     });
     const board = {
-      ...{ crew: 'crew', at: '', clock: '08:00', parts: [], air: [], rings: [], quick: taps(5) },
-      batches: Array.from({ length: 60 }, (_, i) => item(i)),
+      ...{ crew: 'crew', at: '', clock: '08:00', air: [], rings: [], quick: taps(5) },
+      items: Array.from({ length: 60 }, (_, i) => item(i)),
     };
     const settings = makeCard('Settings', 'plain', { actions: taps(6) });
     const setUp = {
@@ -133,7 +134,7 @@ describe('what is shown, one past each limit', () => {
   });
 });
 
-const emptyBoard = { cans: [], sessions: [], alarms: [] } as unknown as Parameters<typeof homeView>[0]['board'];
+const emptyBoard = { items: [], alarms: [] } as unknown as Parameters<typeof homeView>[0]['board'];
 
 describe('the check in front of every message', () => {
   const block = (one: KnownBlock, text = 'x') => complaintsAbout({ text, blocks: [one] });

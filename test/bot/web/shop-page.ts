@@ -36,13 +36,15 @@ export const silentLog = { info: () => undefined, error: () => undefined };
 
 interface ShopOptions {
   readonly joinCode?: string;
+  /** By which it may be called besides its own address. */
+  readonly publicUrls?: readonly string[];
   readonly crew?: CrewFile;
   readonly notice?: string;
   /** Where conversation and secret are kept; in memory without. */
   readonly folder?: string;
 }
 
-export async function openShop({ joinCode, crew = shopCrew, notice, folder }: ShopOptions = {}) {
+export async function openShop({ joinCode, publicUrls = [], crew = shopCrew, notice, folder }: ShopOptions = {}) {
   // A Monday at eight, in the crew's zone.
   const clock = virtualClock(epochMs(Date.UTC(2026, 2, 2, 8)));
   const store = openSqliteStore(':memory:');
@@ -70,6 +72,8 @@ export async function openShop({ joinCode, crew = shopCrew, notice, folder }: Sh
         clock,
         log: silentLog,
         secret,
+        lan: joinCode !== undefined && publicUrls.length === 0,
+        publicUrls,
         joinCode,
         assets: readAssets(join(root, 'bot/web/assets')),
         notice,

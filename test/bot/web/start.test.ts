@@ -68,6 +68,15 @@ describe('the page’s server as a service', () => {
     expect((await lead.enter('lead', code)).headers.get('location')).toBe('/');
   });
 
+  test('with a public address it says so first, and lets nobody in without the code', async () => {
+    const { address, says } = start('--data', folder, '--public-url', 'https://bell.example');
+    const lead = visitor(await address());
+    expect(await says(/The shop page: (\S+)/)).toBe('https://bell.example');
+    expect((await lead.request('/')).headers.get('location')).toBe('/join');
+    const code = await says(/Open to whoever can reach https:\/\/bell\.example\. Join code: (\S+)/);
+    expect((await lead.enter('lead', code)).headers.get('location')).toBe('/');
+  }, 20_000);
+
   test('a port that is taken is a bad flag: exit 2, and it names it', async () => {
     const other = createServer().listen(0, '127.0.0.1');
     await once(other, 'listening');
