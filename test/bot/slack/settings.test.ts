@@ -57,7 +57,7 @@ describe('where Slack is off', () => {
         else reached.add(named);
       }
     };
-    walk(new URL('../../../bot/main.ts', import.meta.url));
+    walk(new URL('../../../bot/run/choose-run.ts', import.meta.url));
     expect(seen.size).toBeGreaterThan(50);
     expect([...reached].filter((name) => name.startsWith('@slack/') || name === 'pino')).toEqual([]);
   });
