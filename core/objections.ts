@@ -5,8 +5,9 @@ import type { Breach } from './calc/climate-window.ts';
 import type { NoFigure } from './calc/dose.ts';
 import type { MaterialObjection, MaterialUnclear } from './can/can-objections.ts';
 import type { Method } from './commands.ts';
+import type { Role } from './crew/crew-commands.ts';
 import type { CrewUnclear } from './crew/crew-unclear.ts';
-import type { BatchNumber, PartName, SheetId } from './ids.ts';
+import type { BatchNumber, PartName, PersonName, SheetId } from './ids.ts';
 import type { HoldingCode } from './part/holding.ts';
 import type { FilmObjection, LoadUnclear } from './part/part-objections.ts';
 import type { SheetFault } from './products/sheet.ts';
@@ -82,7 +83,9 @@ export type Unclear =
   | { readonly code: 'in-the-future'; readonly at: EpochMs; readonly now: EpochMs }
   | {
       readonly code: 'may-not-permit';
-      readonly liftedBy: 'lead' | 'supervisor' | 'nobody';
+      readonly wanted: Role | 'nobody';
+      /** Those who may. */
+      readonly who: readonly PersonName[];
       readonly because: Objection;
     }
   | { readonly code: 'nothing-to-undo' }

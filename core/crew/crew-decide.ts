@@ -29,11 +29,17 @@ export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
   };
 }
 
-/** Names that the crew has, as the crew writes them; another is new, and joins by it. */
+/** Names that the crew has, as the crew writes them; another is new, and joins by it where it is given a role. */
 function asKnown(crew: Crew, setting: Setting): Setting {
-  if (setting.name !== 'role') return setting;
   const nameOf = (typed: PersonName) => personNamed(crew.people, typed) ?? typed;
-  return { ...setting, given: setting.given.map(({ person, role }) => ({ person: nameOf(person), role })) };
+  switch (setting.name) {
+    case 'role':
+      return { ...setting, given: setting.given.map(({ person, role }) => ({ person: nameOf(person), role })) };
+    case 'sprayers':
+      return { ...setting, people: [...new Set(setting.people.map(nameOf))] };
+    default:
+      return setting;
+  }
 }
 
 /**

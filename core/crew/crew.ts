@@ -9,6 +9,7 @@ import { minutes } from '../units.ts';
 import type { RingsTo, Role } from './crew-commands.ts';
 import type { SettingChanged } from './crew-events.ts';
 import type { VocLimit } from './ledger-events.ts';
+import { personNamed } from './person-named.ts';
 import { foldShifts, type Shifts } from './shifts.ts';
 
 export type UnitSystem = 'metric' | 'us';
@@ -59,7 +60,7 @@ const usualMorning = 7;
 const firstSheet: SheetId = 'demo-clear';
 
 export function foldCrew(file: CrewFile, entries: readonly Entry[], lastActedAt: EpochMs | undefined): Crew {
-  let crew: Crew = {
+  let crew: CrewSettled = {
     ...file,
     defaultSheet: firstSheet,
     airLimitMinutes: defaultAirLimit,
@@ -70,15 +71,20 @@ export function foldCrew(file: CrewFile, entries: readonly Entry[], lastActedAt:
     entries,
     lastActedAt,
     shifts: foldShifts(entries),
-    spray: foldSpraySettings(entries, file.emergency ?? {}),
   };
   for (const { fact, by } of entries) {
     if (fact.type === 'SettingChanged') crew = settled(crew, fact.setting, by);
   }
-  return crew;
+  // Once it is known who there is: who joined later gave the name its capitals.
+  const { people } = crew;
+  const nameOf = (name: PersonName) => personNamed(people, name) ?? name;
+  return { ...crew, spray: foldSpraySettings(entries, file.emergency ?? {}, nameOf) };
 }
 
-function settled(crew: Crew, setting: SettingChanged['setting'], by: PersonName): Crew {
+/** But for what is settled for spraying, which asks who the people are. */
+type CrewSettled = Omit<Crew, 'spray'>;
+
+function settled(crew: CrewSettled, setting: SettingChanged['setting'], by: PersonName): CrewSettled {
   switch (setting.name) {
     case 'sheet':
       return { ...crew, defaultSheet: setting.sheet };
@@ -123,7 +129,7 @@ function settled(crew: Crew, setting: SettingChanged['setting'], by: PersonName)
 }
 
 /** Changed in their place: the order of the people is that of the file, newcomers last. */
-function withPerson(crew: Crew, name: PersonName, change: Partial<Person>): Crew {
+function withPerson(crew: CrewSettled, name: PersonName, change: Partial<Person>): CrewSettled {
   const person = { ...personIn(crew, name), ...change };
   const known = crew.people.some((other) => other.name === name);
   return {

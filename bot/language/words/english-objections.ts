@@ -230,10 +230,11 @@ export function englishUnclear(unclear: Unclear, f: Figures): string {
     case 'in-the-future':
       return `${f.timeDown(unclear.at)} is still to come; it is ${f.timeDown(unclear.now)}.`;
     case 'may-not-permit': {
-      const who = { lead: 'a lead or supervisor', supervisor: 'a supervisor', nobody: 'nobody beforehand' }[
-        unclear.liftedBy
+      const whose = { crew: 'anybody', lead: 'a lead or supervisor', supervisor: 'a supervisor', nobody: 'nobody' }[
+        unclear.wanted
       ];
-      return `That may be lifted by ${who}. ${englishObjection(unclear.because, f)}`;
+      const who = unclear.wanted === 'nobody' ? ' beforehand' : `: ${f.list(unclear.who)}`;
+      return `That may be lifted by ${whose}${who}. ${englishObjection(unclear.because, f)}`;
     }
     case 'nothing-to-undo':
       return 'There is nothing of yours to undo.';

@@ -242,12 +242,14 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
     case 'in-the-future':
       return `Aún no ha llegado ${theTime(f.timeDown(unclear.at))}; ahora ${nowIs(f.timeDown(unclear.now))}.`;
     case 'may-not-permit': {
-      const who = {
+      const whose = {
+        crew: 'Eso lo puede permitir cualquiera',
         lead: 'Eso lo puede permitir un encargado o un supervisor',
         supervisor: 'Eso solo lo puede permitir un supervisor',
         nobody: 'Eso nadie lo puede permitir antes',
-      }[unclear.liftedBy];
-      return `${who}. ${spanishObjection(unclear.because, f)}`;
+      }[unclear.wanted];
+      const who = unclear.wanted === 'nobody' ? '' : `: ${f.list(unclear.who)}`;
+      return `${whose}${who}. ${spanishObjection(unclear.because, f)}`;
     }
     case 'nothing-to-undo':
       return 'No hay nada suyo que deshacer.';
