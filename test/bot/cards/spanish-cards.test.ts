@@ -60,7 +60,7 @@ const shift = [
   'wait 115m',
   'enterado',
   'filter 3',
-  'set brief off',
+  '@rosa: set brief off',
   'coat valve-3 3 flow',
   'coat plate-12 3 brush',
   'coat valve-3 3 flow touch-up',
