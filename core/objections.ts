@@ -5,6 +5,7 @@ import type { Breach } from './calc/climate-window.ts';
 import type { NoFigure } from './calc/dose.ts';
 import type { MaterialObjection, MaterialUnclear } from './can/can-objections.ts';
 import type { Method } from './commands.ts';
+import type { UndoUnclear } from './corrections/undo-objections.ts';
 import type { Role } from './crew/crew-commands.ts';
 import type { CrewUnclear } from './crew/crew-unclear.ts';
 import type { BatchNumber, PartName, PersonName, SheetId } from './ids.ts';
@@ -72,6 +73,7 @@ export type Unclear =
   | SessionUnclear
   | LoadUnclear
   | CrewUnclear
+  | UndoUnclear
   | { readonly code: 'no-such-batch'; readonly batch: BatchNumber; readonly live: readonly BatchNumber[] }
   | { readonly code: 'which-batch'; readonly live: readonly BatchNumber[] }
   | { readonly code: 'no-such-part'; readonly part: PartName; readonly live: readonly PartName[] }
@@ -88,8 +90,6 @@ export type Unclear =
       readonly who: readonly PersonName[];
       readonly because: Objection;
     }
-  | { readonly code: 'nothing-to-undo' }
-  | { readonly code: 'undo-rests'; readonly by: string; readonly at: EpochMs; readonly type: string }
   | { readonly code: 'nothing-to-amend' }
   | { readonly code: 'nothing-changed' }
   | { readonly code: 'nothing-rang' };

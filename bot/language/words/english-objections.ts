@@ -10,6 +10,7 @@ import type { Figures } from '../figures.ts';
 import { englishMaterialObjection, englishMaterialUnclear } from './english-material.ts';
 import { englishCrewUnclear, englishFilmObjection } from './english-parts.ts';
 import { englishSessionObjection, englishSessionUnclear } from './english-session-objections.ts';
+import { englishUndoUnclear } from './english-undo.ts';
 
 export const englishRuleSources: Readonly<Record<RuleSource, string>> = {
   sheet: "the product's sheet",
@@ -237,9 +238,11 @@ export function englishUnclear(unclear: Unclear, f: Figures): string {
       return `That may be lifted by ${whose}${who}. ${englishObjection(unclear.because, f)}`;
     }
     case 'nothing-to-undo':
-      return 'There is nothing of yours to undo.';
+    case 'undo-too-late':
+    case 'undo-not-last':
     case 'undo-rests':
-      return `A later entry by ${unclear.by} (${f.timeDown(unclear.at)}) rests on it. Correct it with amend instead.`;
+    case 'undo-asks':
+      return englishUndoUnclear(unclear, f);
     case 'nothing-to-amend':
       return 'There is no such entry to amend.';
     case 'nothing-changed':

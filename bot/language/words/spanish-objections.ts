@@ -11,6 +11,7 @@ import { spanishMaterialObjection, spanishMaterialUnclear } from './spanish-mate
 import { atTime, spanishMethods, theTime } from './spanish-names.ts';
 import { spanishCrewUnclear, spanishFilmObjection } from './spanish-parts.ts';
 import { spanishSessionObjection, spanishSessionUnclear } from './spanish-session-objections.ts';
+import { spanishUndoUnclear } from './spanish-undo.ts';
 
 export const spanishRuleSources: Readonly<Record<RuleSource, string>> = {
   sheet: 'la ficha del producto',
@@ -252,9 +253,11 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
       return `${whose}${who}. ${spanishObjection(unclear.because, f)}`;
     }
     case 'nothing-to-undo':
-      return 'No hay nada suyo que deshacer.';
+    case 'undo-too-late':
+    case 'undo-not-last':
     case 'undo-rests':
-      return `Hay una anotación posterior de ${unclear.by} (${f.timeDown(unclear.at)}) que se apoya en ella. Usar corregir.`;
+    case 'undo-asks':
+      return spanishUndoUnclear(unclear, f);
     case 'nothing-to-amend':
       return 'No hay ninguna anotación así que corregir.';
     case 'nothing-changed':
