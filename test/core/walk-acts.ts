@@ -320,6 +320,12 @@ function correction(shop: Shop): Say {
     return oneOf<Command>(draw, [
       { verb: 'undo' },
       { verb: 'undo' },
+      // A tap of an older card: of whichever act it was.
+      {
+        verb: 'undo',
+        entry: entries[draw(Math.max(1, entries.length))]?.seq ?? 1,
+        ...oneOf(draw, [{}, { despite: 999 }]),
+      },
       { verb: 'amend', of: target, change: { celsius: celsius(oneOf(draw, [15, 28, 95])) }, why: 'misread' },
       { verb: 'amend', of: target, change: { partBGrams: grams(1300), leftGrams: grams(7) }, why: 'wrong scale' },
       { verb: 'amend', of: target, change: moved, why: 'told late' },
