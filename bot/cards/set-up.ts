@@ -22,10 +22,9 @@ export interface SetUpField {
 }
 
 export interface SetUp {
-  /** What of the crew this person may settle. */
   readonly crew: readonly SetUpField[];
   readonly personal: readonly SetUpField[];
-  /** Whether this person may set up any of it, and else who may. */
+  /** Whether this person may settle each of them, and else who may. A form that is open already is answered field by field. */
   readonly mayCrew: boolean;
   readonly who: readonly PersonName[];
   readonly leads: readonly PersonName[];
@@ -36,11 +35,11 @@ export interface SetUp {
 
 export function setUpOf(t: Telling, name: PersonName): SetUp {
   const { crew } = t.shop;
-  const theirs = crewFields(t).filter(({ id }) => roleMissingFor(crew, name, id) === undefined);
+  const fields = crewFields(t);
   return {
-    crew: theirs,
+    crew: fields,
     personal: personalFields(t, name),
-    mayCrew: theirs.length > 0,
+    mayCrew: fields.every(({ id }) => roleMissingFor(crew, name, id) === undefined),
     who: peopleFrom(crew, 'lead'),
     leads: peopleWithRole(crew, 'lead'),
     supervisors: peopleWithRole(crew, 'supervisor'),
