@@ -4,8 +4,8 @@
 import { z } from 'zod';
 import type { CrewFile, Person } from '../../core/crew/crew.ts';
 import { type Role, roles } from '../../core/crew/crew-commands.ts';
-import { areAlike } from '../../core/crew/person-named.ts';
 import type { PersonName } from '../../core/ids.ts';
+import { areAlike } from '../../core/person-named.ts';
 import type { Log, Postbox } from '../../core/ports.ts';
 import { cleanLine } from '../language/typed/clean-line.ts';
 import { languages } from '../language/words/languages.ts';

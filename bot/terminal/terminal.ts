@@ -1,7 +1,7 @@
 // The terminal's own part of a conversation, the same for a script and for somebody typing: who speaks, taps, waits.
 
 import type { CrewFile } from '../../core/crew/crew.ts';
-import { personNamed } from '../../core/crew/person-named.ts';
+import { personNamed } from '../../core/person-named.ts';
 import type { Clock } from '../../core/ports.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { type Answer, makeAnswer } from '../answer.ts';

@@ -4,11 +4,11 @@ import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { NewEvent } from '../history.ts';
 import { crewStream, type PersonName } from '../ids.ts';
+import { personNamed } from '../person-named.ts';
 import { nounsIn, type Shop } from '../shop.ts';
 import type { Crew } from './crew.ts';
 import type { Setting } from './crew-commands.ts';
 import { peopleFrom, roleMissing } from './may-settle.ts';
-import { personNamed } from './person-named.ts';
 
 export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
   const setting = asKnown(shop.crew, said.command.setting);

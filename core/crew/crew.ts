@@ -2,6 +2,7 @@
 
 import type { Entry } from '../history.ts';
 import type { PersonName, SheetId } from '../ids.ts';
+import { personNamed } from '../person-named.ts';
 import { foldRings, type RingLog } from '../reminders/ring-log.ts';
 import { type EmergencyWords, foldSpraySettings, type SpraySettings } from '../session/spray-settings.ts';
 import type { EpochMs, Minutes, SquareMetresPerHour } from '../units.ts';
@@ -9,7 +10,6 @@ import { minutes } from '../units.ts';
 import type { RingsTo, Role } from './crew-commands.ts';
 import type { SettingChanged } from './crew-events.ts';
 import type { VocLimit } from './ledger-events.ts';
-import { personNamed } from './person-named.ts';
 import { foldShifts, type Shifts } from './shifts.ts';
 
 export type UnitSystem = 'metric' | 'us';

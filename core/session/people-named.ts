@@ -1,8 +1,8 @@
 // Names on a line against the crew's file: whatever the thumb made of their capitals, and no stranger by a slip.
 
-import { nameAmong, personNamed } from '../crew/person-named.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { PersonName } from '../ids.ts';
+import { nameAmong, personNamed } from '../person-named.ts';
 import type { Shop } from '../shop.ts';
 
 export type Named =

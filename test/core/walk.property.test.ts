@@ -25,7 +25,7 @@ import { createShopKeeper } from '../../core/shop-keeper.ts';
 import { openSqliteStore } from '../../core/store/sqlite-store.ts';
 import { type EpochMs, epochMs } from '../../core/units.ts';
 import { demoCrew, demoShelf } from './given.ts';
-import { type Draw, edgesIn, type Focus, nextAct, oneOf } from './walk-acts.ts';
+import { type Draw, edgesIn, type Focus, nextAct, oneOf, whoseReadingServes } from './walk-acts.ts';
 import { coatFaults, judged } from './walk-oracle.ts';
 import { count, reachTable } from './walk-reach.ts';
 
@@ -270,8 +270,9 @@ it('given a crew at random, then after each thing said the record, its reading a
             shop = await walk.shop();
             const now = walk.now();
             const { at, stance } = manner(shop, now, draw);
-            const by = oneOf(draw, ['kari', 'omar', 'rosa']);
+            const anyOf = oneOf(draw, ['kari', 'omar', 'rosa']);
             const command = nextAct(shop, now, draw, focusOf(walks));
+            const by = (command.verb === 'undo' ? whoseReadingServes(shop) : undefined) ?? anyOf;
             await walk.say({ id: `said-${i}`, by, now, command, at: epochMs(at), stance });
             if (i % 20 === 19) await walk.photograph(`photo-${i}`, by, now);
             seen.push(...walk.rawEventsAfter(seen.length));

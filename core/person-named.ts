@@ -1,7 +1,7 @@
 // Whom a typed name means: thumbs leave out capitals and accents, `lia` is Lía. The one place where names of people are
 // held against each other; whatever is filed has the name as the crew writes it.
 
-import type { PersonName } from '../ids.ts';
+import type { PersonName } from './ids.ts';
 
 /** As the crew writes it. Where two are alike but for an accent, only the exact one is meant. */
 export function personNamed(
