@@ -270,11 +270,15 @@ it('given a crew at random, then after each thing said the record, its reading a
             shop = await walk.shop();
             const now = walk.now();
             const { at, stance } = manner(shop, now, draw);
-            const anyOf = oneOf(draw, ['kari', 'omar', 'rosa']);
+            const by = oneOf(draw, ['kari', 'omar', 'rosa']);
             const command = nextAct(shop, now, draw, focusOf(walks));
-            const by = (command.verb === 'undo' ? whoseReadingServes(shop) : undefined) ?? anyOf;
             await walk.say({ id: `said-${i}`, by, now, command, at: epochMs(at), stance });
             if (i % 20 === 19) await walk.photograph(`photo-${i}`, by, now);
+            const reader = i % 5 === 4 ? whoseReadingServes(await walk.shop()) : undefined;
+            if (reader !== undefined) {
+              const undo = { command: { verb: 'undo' }, at: now, stance: { is: 'asked' } } as const;
+              await walk.say({ id: `undo-${i}`, by: reader, now, ...undo });
+            }
             seen.push(...walk.rawEventsAfter(seen.length));
           }
           expect(walk.rawEventsAfter(0)).toEqual(seen);
