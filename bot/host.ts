@@ -207,7 +207,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
         return worded(helpCard(t, question.verb));
       case 'now': {
         const everywhere = await executor.look([placeStream(defaultPlace)]);
-        return reply(nowCard({ ...t, shop: everywhere }));
+        return reply(nowCard({ ...t, shop: everywhere }, delivery.as));
       }
       case 'stock':
         return reply(stockCard(t));

@@ -188,7 +188,11 @@ export type Command =
   | { readonly verb: 'shift'; readonly on: boolean }
   | { readonly verb: 'handover'; readonly to: PersonName }
   | { readonly verb: 'takeover' }
-  | { readonly verb: 'undo' }
+  /**
+   * The speaker's latest; `entry` where a tap says which it was meant to be, `despite` where the speaker was shown what
+   * rests on it, up to that entry.
+   */
+  | { readonly verb: 'undo'; readonly entry?: number; readonly despite?: number }
   | { readonly verb: 'amend'; readonly of: AmendTarget; readonly change: Amendment; readonly why: string }
   /** Solvent beside the coatings: thinner, cleaner. */
   | { readonly verb: 'used'; readonly material: string; readonly amount: Amount; readonly use: SolventUse }

@@ -4,8 +4,10 @@
 import type { Breach } from './calc/climate-window.ts';
 import type { NoFigure } from './calc/dose.ts';
 import type { MaterialObjection, MaterialUnclear } from './can/can-objections.ts';
+import type { UndoUnclear } from './corrections/undo-objections.ts';
+import type { Role } from './crew/crew-commands.ts';
 import type { CrewUnclear } from './crew/crew-unclear.ts';
-import type { BatchNumber, PartName, SheetId } from './ids.ts';
+import type { BatchNumber, PartName, PersonName, SheetId } from './ids.ts';
 import type { Method } from './methods.ts';
 import type { HoldingCode } from './part/holding.ts';
 import type { FilmObjection, LoadUnclear } from './part/part-objections.ts';
@@ -72,6 +74,7 @@ export type Unclear =
   | LoadUnclear
   | CrewUnclear
   | SheetUnclear
+  | UndoUnclear
   | { readonly code: 'no-such-batch'; readonly batch: BatchNumber; readonly live: readonly BatchNumber[] }
   | { readonly code: 'which-batch'; readonly live: readonly BatchNumber[] }
   | { readonly code: 'no-such-part'; readonly part: PartName; readonly live: readonly PartName[] }
@@ -81,11 +84,11 @@ export type Unclear =
   | { readonly code: 'in-the-future'; readonly at: EpochMs; readonly now: EpochMs }
   | {
       readonly code: 'may-not-permit';
-      readonly liftedBy: 'lead' | 'supervisor' | 'nobody';
+      readonly wanted: Role | 'nobody';
+      /** Those who may. */
+      readonly who: readonly PersonName[];
       readonly because: Objection;
     }
-  | { readonly code: 'nothing-to-undo' }
-  | { readonly code: 'undo-rests'; readonly by: string; readonly at: EpochMs; readonly type: string }
   | { readonly code: 'nothing-to-amend' }
   | { readonly code: 'nothing-changed' }
   | { readonly code: 'nothing-rang' };

@@ -2,8 +2,7 @@
 // after it, and stands in the help. A rule looks at facts and a time, never at "the state so far", so that it gives the
 // same answer a year later over a corrected record.
 
-import { personIn } from './crew/crew.ts';
-import type { Role } from './crew/crew-commands.ts';
+import { peopleFrom, roleShort } from './crew/may-settle.ts';
 import type { Decision, Said } from './decision.ts';
 import type { NewEvent } from './history.ts';
 import type { Objection, ObjectionCode } from './objections.ts';
@@ -58,25 +57,16 @@ export function judge<Case>(
     return { kind: 'accepted', events: events({ despite }) };
   }
   if (said.stance.is === 'asked') return { kind: 'objected', objections };
-  const role = personIn(shop.crew, said.by).role;
   for (const objection of objections) {
     const liftedBy = rules.find((rule) => rule.code === objection.code)?.liftedBy ?? 'nobody';
-    if (!mayLift(role, liftedBy)) {
-      return { kind: 'unclear', unclear: { code: 'may-not-permit', liftedBy, because: objection } };
-    }
+    const wanted = liftedBy === 'nobody' ? 'nobody' : roleShort(shop.crew, said.by, liftedBy);
+    if (wanted === undefined) continue;
+    // Where nobody supervises it is a lead's, and the answer says so.
+    const who = wanted === 'nobody' ? [] : peopleFrom(shop.crew, wanted);
+    const unclear = { code: 'may-not-permit', wanted, who, because: objection } as const;
+    return { kind: 'unclear', unclear };
   }
   return { kind: 'accepted', events: events({ despite, permitted: said.stance.why }) };
-}
-
-function mayLift(role: Role, liftedBy: Rule<never>['liftedBy']): boolean {
-  switch (liftedBy) {
-    case 'nobody':
-      return false;
-    case 'lead':
-      return role === 'lead' || role === 'supervisor';
-    case 'supervisor':
-      return role === 'supervisor';
-  }
 }
 
 /** Whether something of this time had happened by then. */

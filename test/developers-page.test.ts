@@ -7,6 +7,7 @@ import { misreadCodes } from '../bot/language/reading.ts';
 import { vocabulary } from '../bot/language/vocabulary.ts';
 import { english } from '../bot/language/words/english.ts';
 import { allowed } from '../core/allowed.ts';
+import { leastRole, settlingRows } from '../core/crew/may-settle.ts';
 import { reminderKinds } from '../core/reminders/wish.ts';
 
 const table = (head: readonly string[], rows: readonly (readonly string[])[]) =>
@@ -50,6 +51,11 @@ function tables(): string {
     ),
     '### What is allowed when: objections, whose rule, who may lift it beforehand',
     table(['verb', 'code', 'source', 'lifted by'], rules),
+    '### Who may settle what (where nobody is one, whoever ranks highest)',
+    table(
+      ['setting', 'at least'],
+      settlingRows.map((row) => [`\`${row}\``, leastRole[row]]),
+    ),
     '### Deviations that are never objections',
     table(
       ['code'],

@@ -9,6 +9,7 @@ import type { Alarm, Qualification } from '../../core/session/session-commands.t
 import type { Shop } from '../../core/shop.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './telling.ts';
+import { undoTap } from './undo-tap.ts';
 
 /** Everybody who leads; a crew without either has nobody else to tell. */
 function leading(shop: Shop): readonly string[] {
@@ -54,9 +55,11 @@ export function bellCard(t: Telling, { envelopes }: Recorded): Card {
   });
 }
 
-export function qualifiedCard(t: Telling, { verb, person, until }: CommandOf<Qualification>): Card {
+/** As it is filed: the name as the crew writes it. */
+export function qualifiedCard(t: Telling, { envelopes }: Recorded, said: CommandOf<Qualification>): Card {
   const words = t.words.session;
-  return makeCard(words.qualified(person, words.qualifications[verb], until), 'plain', {
-    actions: [tap(t, 'undo', 'undo')],
+  const person = envelopes.flatMap(({ body }) => (body.type === 'QualificationDated' ? [body.person] : []))[0];
+  return makeCard(words.qualified(person ?? said.person, words.qualifications[said.verb], said.until), 'plain', {
+    actions: envelopes.slice(0, 1).map(({ seq }) => undoTap(t, seq)),
   });
 }

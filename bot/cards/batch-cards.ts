@@ -24,6 +24,9 @@ import {
   type Telling,
   tap,
 } from './telling.ts';
+import { undoTap } from './undo-tap.ts';
+
+const openingOf = ({ entries }: Batch) => entries.filter(({ fact }) => fact.type === 'BatchOpened');
 
 /** The taps that this batch allows next. */
 export function batchTaps(t: Telling, batch: Batch): readonly CardAction[] {
@@ -32,7 +35,7 @@ export function batchTaps(t: Telling, batch: Batch): readonly CardAction[] {
   if (isPotOver(t, batch)) return [tap(t, 'empty', `empty ${n}`)];
   switch (phase.is) {
     case 'to-weigh':
-      return [...weighTaps(t, batch), tap(t, 'undo', 'undo')];
+      return [...weighTaps(t, batch), ...openingOf(batch).map(({ seq }) => undoTap(t, seq))];
     case 'blending':
     case 'paused':
       return [...blendTaps(t, batch), ...useTaps(t, batch)];

@@ -1,7 +1,7 @@
 // Answers to "heard", undo, amend and set.
 
 import type { Batch } from '../../core/batch/batch.ts';
-import type { Setting } from '../../core/crew/crew-commands.ts';
+import type { SettingChanged } from '../../core/crew/crew-events.ts';
 import type { Recorded } from '../../core/execute.ts';
 import type { Entry } from '../../core/history.ts';
 import { ownValue } from '../../core/own-key.ts';
@@ -27,26 +27,31 @@ export function undoneCard(t: Telling, { envelopes, before, shop }: Recorded): C
   const corrected = envelopes.flatMap(({ body }) =>
     body.type === 'Amended' && body.to.kind === 'corrected' ? [body.amends] : [],
   );
-  if (corrected.length > 0) return correctionTakenBackCard(t, before, shop, corrected);
-  const seqs = new Set(envelopes.flatMap(({ body }) => (body.type === 'Amended' ? [body.amends] : [])));
-  const undone = entriesIn(before).filter((entry) => seqs.has(entry.seq));
-  const { replies } = t.words;
-  const acts = t.f.list(undone.map((entry) => t.words.fact(entry.fact, t.f)));
-  return makeCard(replies.undone, 'plain', { lines: [replies.undoneActs(acts)] });
+  const undone = envelopes.flatMap(({ body }) =>
+    body.type === 'Amended' && body.to.kind === 'undone' ? [body.amends] : [],
+  );
+  const lines = [...correctionLines(t, before, shop, corrected), ...undoneLines(t, before, undone)];
+  return makeCard(t.words.replies.undone, 'plain', { lines });
+}
+
+/** With an amendment go the holds that followed from it. */
+function undoneLines(t: Telling, before: Shop, seqs: readonly number[]): readonly string[] {
+  const undone = entriesIn(before).filter(({ seq }) => seqs.includes(seq));
+  const acts = t.f.list(undone.map((entry) => t.words.undo.act(entry, t.f)));
+  return undone.length === 0 ? [] : [t.words.replies.undoneActs(acts)];
 }
 
 /** The act itself stands, as it did before the correction. */
-function correctionTakenBackCard(t: Telling, before: Shop, shop: Shop, seqs: readonly number[]): Card {
+function correctionLines(t: Telling, before: Shop, shop: Shop, seqs: readonly number[]): readonly string[] {
   const { replies } = t.words;
-  const lines = entriesIn(before)
+  return entriesIn(before)
     .filter(({ seq }) => seqs.includes(seq))
     .flatMap((old) => {
       const entry = entriesIn(shop).find(({ seq }) => seq === old.seq);
       if (entry === undefined) return [];
-      const say = ({ fact, happenedAt }: Entry) => `${t.words.fact(fact, t.f)}, ${t.f.timeDown(happenedAt)}`;
+      const say = (each: Entry) => `${t.words.undo.act(each, t.f)}, ${t.f.timeDown(each.happenedAt)}`;
       return [replies.takenBack(say(old)), replies.nowStands(say(entry))];
     });
-  return makeCard(replies.undone, 'plain', { lines });
 }
 
 export function amendedCard(t: Telling, outcome: Recorded, batch: Batch | undefined, part: Part | undefined): Card {
@@ -70,14 +75,19 @@ export function amendedCard(t: Telling, outcome: Recorded, batch: Batch | undefi
   });
 }
 
-export function settledCard(t: Telling, setting: Setting): Card {
+/** As it is filed: names as the crew writes them. */
+export function settledCard(t: Telling, { envelopes }: Recorded): Card {
   const { replies } = t.words;
   return makeCard(replies.settled, 'plain', {
-    lines: [replies.settledTo(t.words.settings.names[setting.name], shown(t, setting))],
+    lines: envelopes.flatMap(({ body }) =>
+      body.type === 'SettingChanged'
+        ? [replies.settledTo(t.words.settings.names[body.setting.name], shown(t, body.setting))]
+        : [],
+    ),
   });
 }
 
-function shown(t: Telling, setting: Setting): string {
+function shown(t: Telling, setting: SettingChanged['setting']): string {
   switch (setting.name) {
     case 'sheet':
       return setting.sheet;

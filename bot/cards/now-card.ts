@@ -1,7 +1,8 @@
 // What runs and what rings next.
 
 import { phaseOf } from '../../core/batch/batch.ts';
-import { defaultPlace } from '../../core/ids.ts';
+import { roleMissingFor } from '../../core/crew/may-settle.ts';
+import { defaultPlace, type PersonName } from '../../core/ids.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { byDueTime } from '../../core/reminders/wish.ts';
@@ -13,7 +14,7 @@ import { type Card, makeCard } from './card.ts';
 import { ringLabel } from './ring-label.ts';
 import { type Telling, tap } from './telling.ts';
 
-export function nowCard(t: Telling): Card {
+export function nowCard(t: Telling, name: PersonName): Card {
   const { replies, phases } = t.words;
   const batches = liveBatches(t.shop).map(
     (batch) =>
@@ -27,6 +28,7 @@ export function nowCard(t: Telling): Card {
   );
   // Asked for until it is there: whoever needs the numbers has no time to look for them.
   const isEmergencySet = t.shop.crew.spray.emergency.call !== undefined;
+  const maySet = roleMissingFor(t.shop.crew, name, 'emergency') === undefined;
   const runs = [...batches, ...cans, ...sessions, ...parts];
   return makeCard(replies.now, 'plain', {
     facts: airFacts(t, defaultPlace),
@@ -35,7 +37,7 @@ export function nowCard(t: Telling): Card {
       ...(isEmergencySet ? [] : [t.words.session.emergencyNotSet]),
       ...next.map((reminder) => replies.rings(ringLabel(t.words, reminder.numberedKey), t.f.timeDown(reminder.dueAt))),
     ],
-    actions: isEmergencySet ? [] : [tap(t, 'numbers', 'set emergency call {numbers}')],
+    actions: isEmergencySet || !maySet ? [] : [tap(t, 'numbers', 'set emergency call {numbers}')],
     next: next.map((reminder) => ({ key: reminder.numberedKey, dueAt: t.f.iso(reminder.dueAt) })),
   });
 }

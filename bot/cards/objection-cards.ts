@@ -12,6 +12,7 @@ import { partsMeant } from './meant-parts.ts';
 import { sessionInstead, ventilationCaution } from './session-instead.ts';
 import { sheetTaps, withSheet } from './sheet-taps.ts';
 import { type Telling, tap } from './telling.ts';
+import { undoLine } from './undo-tap.ts';
 
 /** Where a wet film meets an oven, both dangers are named. */
 const hazardous: readonly ObjectionCode[] = ['flash-off-not-over', 'not-dry'];
@@ -100,7 +101,18 @@ function meantTaps(t: Telling, request: Request, unclear: Unclear): readonly Car
     case 'no-such-sheet':
     case 'which-sheet':
       return sheetTaps(t, unclear, (sheet) => line(withSheet(command, sheet)));
+    case 'undo-asks':
+      return takeBackTap(t, unclear);
     default:
       return materialMeant(t, request, unclear);
   }
+}
+
+/** The second tap says what it takes back, and up to which entry it was told what rests on it: what comes after asks anew. */
+function takeBackTap(t: Telling, { acts, rests }: Extract<Unclear, { code: 'undo-asks' }>): readonly CardAction[] {
+  const [named] = acts.slice(-1);
+  if (named === undefined) return [];
+  const label = t.words.undo.takeBack(t.f.list(acts.map(({ entry }) => t.words.undo.act(entry, t.f))));
+  const shown = Math.max(...rests.map(({ entry }) => entry.seq));
+  return [{ id: 'undo', label, line: undoLine(t, { entry: named.entry.seq, despite: shown }) }];
 }

@@ -24,6 +24,7 @@ import { airCard } from './place-cards.ts';
 import { sessionReply } from './session-reply.ts';
 import { notedCard, partSurfaceCard, preparedCard, surfacesBeforeCoat, surfaceTap } from './surface-cards.ts';
 import { type Telling, tap } from './telling.ts';
+import { undoTap } from './undo-tap.ts';
 import { workHazards } from './vent-cards.ts';
 
 export function recordedCard(t: Telling, request: Request, outcome: Recorded): Card {
@@ -142,11 +143,11 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
       const { amount, material } = command;
       const shown = amount.kind === 'mass' ? t.f.mass(amount.grams) : t.f.volume(amount.litres);
       return makeCard(t.words.records.solventNoted(material, shown), 'plain', {
-        actions: [tap(t, 'voc', 'voc day'), tap(t, 'undo', 'undo')],
+        actions: [tap(t, 'voc', 'voc day'), ...outcome.envelopes.slice(0, 1).map(({ seq }) => undoTap(t, seq))],
       });
     }
     case 'set':
-      return settledCard(t, command.setting);
+      return settledCard(t, outcome);
     // What is left are the acts of a session; a verb that is none of them does not compile here.
     default:
       return sessionReply(t, command, outcome);

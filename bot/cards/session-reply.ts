@@ -56,7 +56,7 @@ export function sessionReply(t: Telling, command: CommandOf<SessionCommand['verb
     case 'fit':
     case 'medical':
     case 'training':
-      return qualifiedCard(t, command);
+      return qualifiedCard(t, outcome, command);
     case 'near-miss':
       return nearMissCard(t, command);
     case 'eyes':

@@ -2,15 +2,15 @@
 // fills them in, and each changed one is a line like any other. People and channels are the platform's own to choose.
 
 import { type CrewFile, peopleWithRole } from '../../core/crew/crew.ts';
-import type { Role } from '../../core/crew/crew-commands.ts';
-import { peopleFrom, roleMissing } from '../../core/crew/may-settle.ts';
+import type { Role, Setting } from '../../core/crew/crew-commands.ts';
+import { peopleFrom, roleMissingFor } from '../../core/crew/may-settle.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { offeredSheets, sheetMeant } from '../../core/products/shelf.ts';
 import { writeSetting } from '../language/write-setting.ts';
 import type { Telling } from './telling.ts';
 
 export interface SetUpField {
-  readonly id: string;
+  readonly id: Named;
   readonly label: string;
   /** As it is now; empty where nothing is set. */
   readonly value: string;
@@ -25,7 +25,7 @@ export interface SetUpField {
 export interface SetUp {
   readonly crew: readonly SetUpField[];
   readonly personal: readonly SetUpField[];
-  /** Whether this person may set up the crew, and else who may. */
+  /** Whether this person may settle each of them, and else who may. A form that is open already is answered field by field. */
   readonly mayCrew: boolean;
   readonly who: readonly PersonName[];
   readonly leads: readonly PersonName[];
@@ -36,10 +36,11 @@ export interface SetUp {
 
 export function setUpOf(t: Telling, name: PersonName): SetUp {
   const { crew } = t.shop;
+  const fields = crewFields(t);
   return {
-    crew: crewFields(t),
+    crew: fields,
     personal: personalFields(t, name),
-    mayCrew: roleMissing(crew, name, { name: 'zone', zone: crew.zone }) === undefined,
+    mayCrew: fields.every(({ id }) => roleMissingFor(crew, name, id) === undefined),
     who: peopleFrom(crew, 'lead'),
     leads: peopleWithRole(crew, 'lead'),
     supervisors: peopleWithRole(crew, 'supervisor'),
@@ -88,7 +89,8 @@ const languageChoices = ({ words: { settings } }: Telling) =>
 const unitChoices = ({ words: { settings } }: Telling) =>
   Object.entries(settings.units).map(([value, label]) => ({ value, label }));
 
-type Named = keyof Telling['words']['settings']['names'];
+/** What a form can hold: a brief is no field. */
+type Named = Exclude<Setting['name'], 'brief'>;
 
 function words(t: Telling, id: Named, value: string, said: (typed: string) => readonly string[]): SetUpField {
   const line = (typed: string) => (typed.trim() === '' ? undefined : said(typed.trim()).join(' '));

@@ -1,6 +1,7 @@
-// The crew and the person as they are set, with a tap for each thing that can be set by saying it.
+// The crew and the person as they are set, with a tap for each thing that this person may set by saying it.
 
 import { type Person, personIn } from '../../core/crew/crew.ts';
+import { roleMissingFor, type SettlingRow } from '../../core/crew/may-settle.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { ownValue } from '../../core/own-key.ts';
 import { offeredSheets, sheetMeant } from '../../core/products/shelf.ts';
@@ -23,6 +24,8 @@ export function settingsCard(t: Telling, name: PersonName): Card {
     person.units === 'metric'
       ? { id: 'set-us', label: chat.setTaps.us, line: 'set units us' }
       : { id: 'set-metric', label: chat.setTaps.metric, line: 'set units metric' };
+  const theirs = (row: SettlingRow, taps: readonly CardAction[]) =>
+    roleMissingFor(crew, name, row) === undefined ? taps : [];
   return makeCard(chat.settingsTitle, 'plain', {
     lines: [
       ...chat.settings(crew.name, crew.zone, person.name, chat.roles[person.role]),
@@ -41,10 +44,15 @@ export function settingsCard(t: Telling, name: PersonName): Card {
     ],
     actions: [
       units,
-      ...sheets.slice(0, 4).map((id) => ({ id: `set-${id}`, label: chat.setTaps.sheet(id), line: `set sheet ${id}` })),
-      { id: 'set-digest', label: chat.setTaps.digest, line: 'set digest {digest-hour}' },
-      { id: 'set-quiet', label: chat.setTaps.quiet, line: 'set quiet {quiet-from}-{quiet-to}' },
-      { id: 'set-air-limit', label: chat.setTaps.airLimit, line: 'set air-limit {air-limit}h' },
+      ...theirs(
+        'sheet',
+        sheets.slice(0, 4).map((id) => ({ id: `set-${id}`, label: chat.setTaps.sheet(id), line: `set sheet ${id}` })),
+      ),
+      ...theirs('digest', [{ id: 'set-digest', label: chat.setTaps.digest, line: 'set digest {digest-hour}' }]),
+      ...theirs('quiet', [{ id: 'set-quiet', label: chat.setTaps.quiet, line: 'set quiet {quiet-from}-{quiet-to}' }]),
+      ...theirs('air-limit', [
+        { id: 'set-air-limit', label: chat.setTaps.airLimit, line: 'set air-limit {air-limit}h' },
+      ]),
     ],
   });
 }

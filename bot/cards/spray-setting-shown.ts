@@ -1,10 +1,14 @@
 // A setting for spraying or for need, as the card that settles it says it.
 
+import type { SettingChanged } from '../../core/crew/crew-events.ts';
 import type { SpraySetting } from '../../core/session/session-commands.ts';
 import { litres } from '../../core/units.ts';
 import type { Telling } from './telling.ts';
 
-export function spraySettingShown(t: Telling, setting: SpraySetting): string {
+/** As it is filed. */
+type Filed = Extract<SettingChanged['setting'], { readonly name: SpraySetting['name'] }>;
+
+export function spraySettingShown(t: Telling, setting: Filed): string {
   const words = t.words.session.settings;
   switch (setting.name) {
     case 'brief':

@@ -31,10 +31,11 @@ function isPlainName(word: string): boolean {
   );
 }
 
+/** As typed: whom it means, whatever its capitals, is the crew's to say. */
 export function personTyped(token: Token | undefined): PersonName | undefined {
   if (token?.kind === 'quoted') return token.words === '' ? undefined : token.words;
   if (token?.kind !== 'word' || !isPlainName(token.word)) return undefined;
-  return token.word;
+  return token.text;
 }
 
 /** In quotes where it could be read as anything else. */

@@ -127,6 +127,11 @@ function writeAct(command: Command, zone: string): readonly string[] {
         ...[...(command.key === undefined ? [] : [command.key]), ...(command.also ?? [])].map(writeRingKey),
       ];
     case 'undo':
+      return [
+        verb,
+        command.entry === undefined ? '' : `entry ${command.entry}`,
+        command.entry === undefined || command.despite === undefined ? '' : `despite ${command.despite}`,
+      ];
     case 'takeover':
       return [verb];
     case 'snooze':

@@ -5,6 +5,7 @@ import { z } from 'zod';
 import type { CrewFile, Person } from '../../core/crew/crew.ts';
 import { type Role, roles } from '../../core/crew/crew-commands.ts';
 import type { PersonName } from '../../core/ids.ts';
+import { areAlike } from '../../core/person-named.ts';
 import type { Log, Postbox } from '../../core/ports.ts';
 import { cleanLine } from '../language/typed/clean-line.ts';
 import { languages } from '../language/words/languages.ts';
@@ -105,7 +106,7 @@ export function createRoster({ slackCrew, crewFile, settled, call, postbox, log 
     const settledNames = await settled();
     const others = [...people.map((other) => other.name), ...(settledNames ?? [])];
     const holder = postbox.note(idNoteOf(team, name)) ?? user;
-    const isTaken = holder !== user || others.some((other) => other.toLowerCase() === name.toLowerCase());
+    const isTaken = holder !== user || others.some((other) => areAlike(other, name));
     const isSure = settledNames !== undefined;
     return { name: isTaken || !isSure ? `${name} (${user})` : name, isSure };
   }

@@ -1,6 +1,7 @@
 // The terminal's own part of a conversation, the same for a script and for somebody typing: who speaks, taps, waits.
 
 import type { CrewFile } from '../../core/crew/crew.ts';
+import { personNamed } from '../../core/person-named.ts';
 import type { Clock } from '../../core/ports.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { type Answer, makeAnswer } from '../answer.ts';
@@ -121,9 +122,9 @@ export function createTerminal({ host, overview, clock, crewFile, as }: Terminal
   return { speakers, words, say };
 }
 
-/** As the crew writes the name, whatever the thumb made of its capitals. */
+/** As the crew writes the name, whatever the thumb made of its capitals and accents. */
 function asWritten({ people }: CrewFile, typed: string): string {
-  return people.find(({ name }) => name.toLowerCase() === typed.toLowerCase())?.name ?? typed;
+  return personNamed(people, typed) ?? typed;
 }
 
 function isEmpty(line: TerminalLine): boolean {

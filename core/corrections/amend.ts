@@ -6,7 +6,17 @@ import type { FromCan } from '../can/can-events.ts';
 import type { Amendment, AmendTarget, CommandOf, Component, Verb } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { Entry, Fact } from '../history.ts';
-import { batchStream, canStream, defaultPlace, partStream, placeStream, type StreamId } from '../ids.ts';
+import {
+  batchStream,
+  canStream,
+  defaultPlace,
+  nameIn,
+  nounOf,
+  numberIn,
+  partStream,
+  placeStream,
+  type StreamId,
+} from '../ids.ts';
 import { entriesIn, liveParts, type Shop } from '../shop.ts';
 import { type Grams, grams } from '../units.ts';
 
@@ -70,6 +80,26 @@ export const leavesOf: Readonly<Partial<Record<Verb, Leaves>>> = {
   surface: isA('SurfaceRead'),
   night: isA('LowestRead'),
 };
+
+/** How an act is named where it is corrected; `undefined` where nothing in it can be. */
+export function amendTargetOf({ stream, fact }: Pick<Entry, 'stream' | 'fact'>): AmendTarget | undefined {
+  const verbs = Object.keys(leavesOf) as (keyof typeof leavesOf)[];
+  const verb = verbs.find((each) => leavesOf[each]?.(fact, {}) === true);
+  if (verb === undefined) return undefined;
+  switch (nounOf(stream)) {
+    case 'batch':
+      return { verb, batch: numberIn(stream) };
+    case 'can':
+      return { verb, can: numberIn(stream) };
+    case 'part':
+      return { verb, part: nameIn(stream) };
+    case 'place':
+      return { verb, ...(stream === placeStream(defaultPlace) ? {} : { place: nameIn(stream) }) };
+    case 'session':
+    case 'crew':
+      return undefined;
+  }
+}
 
 export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decision {
   const { of, change, why } = said.command;

@@ -1,36 +1,99 @@
-// Takes back one's own last act or amendment, until something later rests on it. Nothing is erased: the correction
-// stands in the record.
+// Takes back one's own last act or amendment, of the last hours and until somebody else goes on from it; where anything of
+// one's own rests on it, after a second tap. Nothing is erased: the correction stands in the record.
 
 import type { CommandOf } from '../commands.ts';
+import { peopleFrom, roleMissingFor } from '../crew/may-settle.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
-import { type Correction, type Entry, type EventBody, isAct, type NewEvent } from '../history.ts';
-import { nounOf } from '../ids.ts';
+import { type Correction, type Entry, type EventBody, type Fact, isAct, type NewEvent } from '../history.ts';
+import type { PersonName } from '../ids.ts';
 import { entriesIn, type Shop } from '../shop.ts';
+import { minutes, minutesAfter } from '../units.ts';
+import { amendTargetOf } from './amend.ts';
+import { goesOnFrom, restingOn } from './rests-on.ts';
+import type { ActTold } from './undo-objections.ts';
 
 /** Stands as the reason of what an undo records. */
 const undoWhy = 'undo';
 
-export function decideUndo(shop: Shop, said: Said<CommandOf<'undo'>>): Decision {
-  const acts = entriesIn(shop).filter(isAct);
-  const last = acts.findLast((entry) => entry.by === said.by);
-  const amended = lastAmendedBy(said.by, acts);
-  if (amended !== undefined && amended.correction.seq > (last?.seq ?? 0)) return undoAmendment(amended, acts, said);
-  if (last === undefined) return unclear({ code: 'nothing-to-undo' });
-  const undone = acts.filter((entry) => entry.request === last.request);
-  for (const entry of undone) {
-    const later = acts.find(
-      (other) => other.seq > entry.seq && other.request !== entry.request && restsOn(other, entry),
-    );
-    if (later !== undefined) {
-      return unclear({ code: 'undo-rests', by: later.by, at: later.happenedAt, type: later.fact.type });
-    }
-  }
-  return { kind: 'accepted', events: undone.map((entry) => takingBack(entry, { kind: 'undone' }, said)) };
+/** A shift: what is older belongs to another day's record. Common practice, no source. */
+const undoable = minutes(8 * 60);
+
+/** What would be taken back: an act with all that one line left, or an amendment with the holds that followed from it. */
+interface Latest {
+  readonly seq: number;
+  readonly saidAt: Entry['recordedAt'];
+  readonly entries: readonly Entry[];
+  readonly amended: AmendedEntry | undefined;
 }
 
 interface AmendedEntry {
   readonly entry: Entry;
   readonly correction: Correction;
+}
+
+export function decideUndo(shop: Shop, said: Said<CommandOf<'undo'>>): Decision {
+  const { entry: named, despite } = said.command;
+  const acts = entriesIn(shop).filter(isAct);
+  const latest = latestOf(said.by, acts);
+  if (named !== undefined && (latest === undefined || !isMeant(latest, named)))
+    return notLast(said.by, named, acts, latest);
+  if (latest === undefined) return unclear({ code: 'nothing-to-undo' });
+  const last = told(latest);
+  if (said.now > minutesAfter(latest.saidAt, undoable)) {
+    return unclear({ code: 'undo-too-late', last, amend: amendTargetOf(last.entry) });
+  }
+  const wanted = latest.entries
+    .map(({ fact }) => roleToUnsettle(shop, said.by, fact))
+    .find((role) => role !== undefined);
+  if (wanted !== undefined) return unclear({ code: 'may-not-settle', wanted, who: peopleFrom(shop.crew, wanted) });
+  const later = goneOnBy(said.by, latest, acts);
+  if (later !== undefined) return unclear({ code: 'undo-rests', last, later });
+  const rests = latest.amended === undefined ? restingOn(shop, acts, latest.entries) : [];
+  if (Math.max(0, ...rests.map(({ seq }) => seq)) > (despite ?? 0)) {
+    const isOwn = ({ fact }: Entry) => !isFollowing(fact);
+    return unclear({ code: 'undo-asks', acts: latest.entries.filter(isOwn).map(actOf), rests: rests.map(actOf) });
+  }
+  return { kind: 'accepted', events: takingBack(latest, said) };
+}
+
+/** The latest that a person said, not what followed from it by itself. */
+function latestOf(by: PersonName, acts: readonly Entry[]): Latest | undefined {
+  const last = acts.findLast((entry) => entry.by === by && !isFollowing(entry.fact));
+  const amended = lastAmendedBy(by, acts);
+  if (amended !== undefined && amended.correction.seq > (last?.seq ?? 0)) {
+    const { seq, at, request } = amended.correction;
+    const holds = acts.filter((entry) => entry.request === request && isFollowing(entry.fact));
+    return { seq, saidAt: at, entries: holds, amended };
+  }
+  if (last === undefined) return undefined;
+  const entries = acts.filter((entry) => entry.request === last.request);
+  return { seq: last.seq, saidAt: last.recordedAt, entries, amended: undefined };
+}
+
+/** A hold that the rules put on a part when an earlier act came to look otherwise: it goes and stays with what brought it. */
+function isFollowing(fact: Fact): boolean {
+  return fact.type === 'PartHeld' && (fact.because ?? []).length > 0;
+}
+
+const isMeant = ({ seq, entries }: Latest, named: number) =>
+  named === seq || entries.some((entry) => entry.seq === named);
+
+const actOf = (entry: Entry): ActTold => ({ entry, corrected: false });
+
+function told({ seq, entries, amended }: Latest): ActTold {
+  const entry = amended?.entry ?? entries.find((each) => each.seq === seq);
+  if (entry === undefined) throw new Error(`entry ${seq} is the last act and is not there`);
+  return { entry, corrected: amended !== undefined };
+}
+
+function notLast(by: PersonName, named: number, acts: readonly Entry[], latest: Latest | undefined): Decision {
+  const entry = acts.find(({ seq }) => seq === named);
+  return unclear({
+    code: 'undo-not-last',
+    named: entry === undefined ? undefined : actOf(entry),
+    isTheirs: entry?.by === by,
+    last: latest === undefined ? undefined : told(latest),
+  });
 }
 
 /** A person's last amendment that still stands. */
@@ -52,33 +115,41 @@ function standing(entry: Entry): readonly Correction[] {
   return kept;
 }
 
-function undoAmendment({ entry, correction }: AmendedEntry, acts: readonly Entry[], said: Said): Decision {
-  const newer = standing(entry).at(-1);
-  if (newer !== undefined && newer.seq !== correction.seq) {
-    return unclear({ code: 'undo-rests', by: newer.by, at: newer.at, type: 'Amended' });
+/** Somebody else's act that goes on from it, or their correction of it: that is not the speaker's to undo. */
+function goneOnBy(by: PersonName, { seq, entries, amended }: Latest, acts: readonly Entry[]): ActTold | undefined {
+  const taken = amended === undefined ? entries : [amended.entry, ...entries];
+  for (const entry of taken) {
+    const since = amended?.entry === entry ? seq : entry.seq;
+    const corrected = standing(entry).find((each) => each.seq > since && each.by !== by);
+    if (corrected !== undefined)
+      return { entry: { ...entry, by: corrected.by, happenedAt: corrected.at }, corrected: true };
+    const later = acts.find(
+      (other) => other.seq > since && other.by !== by && !taken.includes(other) && goesOnFrom(other, entry),
+    );
+    if (later !== undefined) return actOf(later);
   }
-  const later = acts.find((other) => other.seq > correction.seq && restsOn(other, entry));
-  if (later !== undefined) {
-    return unclear({ code: 'undo-rests', by: later.by, at: later.happenedAt, type: later.fact.type });
-  }
-  const to = { kind: 'corrected' as const, fact: correction.wasFact, happenedAt: correction.wasAt };
-  return { kind: 'accepted', events: [takingBack(entry, to, said)] };
+  return undefined;
 }
 
-function takingBack(entry: Entry, to: Extract<EventBody, { type: 'Amended' }>['to'], said: Said): NewEvent {
+/** A slip in what one may settle is one's own to take back; but whoever may not put the brief off does not do so by undo. */
+function roleToUnsettle(shop: Shop, by: PersonName, fact: Fact) {
+  const putOn = fact.type === 'SettingChanged' && fact.setting.name === 'brief' && fact.setting.on;
+  return putOn ? roleMissingFor(shop.crew, by, 'brief off') : undefined;
+}
+
+function takingBack({ entries, amended }: Latest, said: Said): readonly NewEvent[] {
+  const undone = entries.map((entry) => amendedTo(entry, { kind: 'undone' }, said));
+  if (amended === undefined) return undone;
+  const { entry, correction } = amended;
+  const to = { kind: 'corrected' as const, fact: correction.wasFact, happenedAt: correction.wasAt };
+  return [amendedTo(entry, to, said), ...undone];
+}
+
+function amendedTo(entry: Entry, to: Extract<EventBody, { type: 'Amended' }>['to'], said: Said): NewEvent {
   return {
     streams: [entry.stream, ...entry.alsoUnder],
     happenedAt: said.now,
     body: { type: 'Amended', amends: entry.seq, to, why: undoWhy },
     saidWith: { despite: [] },
   };
-}
-
-/** A later act on the same batch or part rests on the earlier one; readings of a place stand each for itself. */
-function restsOn(later: Entry, earlier: Entry): boolean {
-  // A picture rests on nothing.
-  if (later.fact.type === 'PhotoFiled') return false;
-  const noun = nounOf(earlier.stream);
-  if (noun === 'place' || noun === 'crew') return false;
-  return later.stream === earlier.stream || later.alsoUnder.includes(earlier.stream);
 }

@@ -1,12 +1,13 @@
-// Trouble, near misses, bell tests and people's dates: told, never objected to.
+// Trouble, near misses and bell tests: told, never objected to. And people's dates, which a lead or supervisor settles.
 
 import type { CommandOf } from '../commands.ts';
-import type { Decision, Said } from '../decision.ts';
+import { type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { crewStream, type PersonName } from '../ids.ts';
 import { namedIn } from '../session/people-named.ts';
 import type { Alarm, Qualification } from '../session/session-commands.ts';
 import type { Shop } from '../shop.ts';
+import { peopleFrom, roleMissingFor } from './may-settle.ts';
 
 /** Stands where a near miss was told by nobody. */
 export const nobody: PersonName = 'anonymous';
@@ -27,6 +28,8 @@ export function decideBell(shop: Shop, said: Said<CommandOf<'bell'>>): Decision 
 
 export function decideQualification(shop: Shop, said: Said<CommandOf<Qualification>>): Decision {
   const { verb, person, until } = said.command;
+  const wanted = roleMissingFor(shop.crew, said.by, verb);
+  if (wanted !== undefined) return unclear({ code: 'may-not-settle', wanted, who: peopleFrom(shop.crew, wanted) });
   const known = namedIn(shop, said, [person]);
   if (known.is === 'stranger') return known.decision;
   return onCrew(said, { type: 'QualificationDated', person: known.asFiled(person), what: verb, until });

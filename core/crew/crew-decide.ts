@@ -4,12 +4,12 @@ import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { NewEvent } from '../history.ts';
 import { crewStream, type PersonName } from '../ids.ts';
+import { personNamed } from '../person-named.ts';
 import { maybeUsual, offeredSheets, sheetMeant } from '../products/shelf.ts';
 import { nounsIn, type Shop } from '../shop.ts';
 import type { Crew } from './crew.ts';
 import type { Setting } from './crew-commands.ts';
 import { peopleFrom, roleMissing } from './may-settle.ts';
-import { personNamed } from './person-named.ts';
 
 export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
   const setting = asKnown(shop.crew, said.command.setting);
@@ -31,11 +31,17 @@ export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
   };
 }
 
-/** Names that the crew has, as the crew writes them; another is new, and joins by it. */
+/** Names that the crew has, as the crew writes them; another is new, and joins by it where it is given a role. */
 function asKnown(crew: Crew, setting: Setting): Setting {
-  if (setting.name !== 'role') return setting;
   const nameOf = (typed: PersonName) => personNamed(crew.people, typed) ?? typed;
-  return { ...setting, given: setting.given.map(({ person, role }) => ({ person: nameOf(person), role })) };
+  switch (setting.name) {
+    case 'role':
+      return { ...setting, given: setting.given.map(({ person, role }) => ({ person: nameOf(person), role })) };
+    case 'sprayers':
+      return { ...setting, people: [...new Set(setting.people.map(nameOf))] };
+    default:
+      return setting;
+  }
 }
 
 /**

@@ -2,6 +2,7 @@
 
 import type { Entry } from '../history.ts';
 import type { PersonName, SheetId } from '../ids.ts';
+import { personNamed } from '../person-named.ts';
 import { foldRings, type RingLog } from '../reminders/ring-log.ts';
 import { type EmergencyWords, foldSpraySettings, type SpraySettings } from '../session/spray-settings.ts';
 import type { EpochMs, Minutes, SquareMetresPerHour } from '../units.ts';
@@ -59,7 +60,7 @@ const defaultAirLimit = minutes(240);
 const usualMorning = 7;
 
 export function foldCrew(file: CrewFile, entries: readonly Entry[], lastActedAt: EpochMs | undefined): Crew {
-  let crew: Crew = {
+  let crew: CrewSettled = {
     ...file,
     defaultSheet: undefined,
     airLimitMinutes: defaultAirLimit,
@@ -70,15 +71,20 @@ export function foldCrew(file: CrewFile, entries: readonly Entry[], lastActedAt:
     entries,
     lastActedAt,
     shifts: foldShifts(entries),
-    spray: foldSpraySettings(entries, file.emergency ?? {}),
   };
   for (const { fact, by } of entries) {
     if (fact.type === 'SettingChanged') crew = settled(crew, fact.setting, by);
   }
-  return crew;
+  // Once it is known who there is: who joined later gave the name its capitals.
+  const { people } = crew;
+  const nameOf = (name: PersonName) => personNamed(people, name) ?? name;
+  return { ...crew, spray: foldSpraySettings(entries, file.emergency ?? {}, nameOf) };
 }
 
-function settled(crew: Crew, setting: SettingChanged['setting'], by: PersonName): Crew {
+/** But for what is settled for spraying, which asks who the people are. */
+type CrewSettled = Omit<Crew, 'spray'>;
+
+function settled(crew: CrewSettled, setting: SettingChanged['setting'], by: PersonName): CrewSettled {
   switch (setting.name) {
     case 'sheet':
       return { ...crew, defaultSheet: setting.sheet };
@@ -123,7 +129,7 @@ function settled(crew: Crew, setting: SettingChanged['setting'], by: PersonName)
 }
 
 /** Changed in their place: the order of the people is that of the file, newcomers last. */
-function withPerson(crew: Crew, name: PersonName, change: Partial<Person>): Crew {
+function withPerson(crew: CrewSettled, name: PersonName, change: Partial<Person>): CrewSettled {
   const person = { ...personIn(crew, name), ...change };
   const known = crew.people.some((other) => other.name === name);
   return {

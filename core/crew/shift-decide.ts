@@ -4,9 +4,9 @@ import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody } from '../history.ts';
 import { crewStream } from '../ids.ts';
+import { personNamed } from '../person-named.ts';
 import type { Shop } from '../shop.ts';
 import { personIn } from './crew.ts';
-import { personNamed } from './person-named.ts';
 import { waitingHandover } from './shifts.ts';
 
 export function decideShift(said: Said<CommandOf<'shift'>>): Decision {

@@ -49,10 +49,11 @@ export function decideBrief(shop: Shop, said: Said<CommandOf<'brief'>>): Decisio
   ]);
   if (known.is === 'stranger') return known.decision;
   const { asFiled } = known;
-  const stays = (command.stays ?? []).map(asFiled);
-  const out = (command.out ?? []).map(asFiled);
+  const filed = (names: readonly PersonName[] | undefined) => [...new Set((names ?? []).map(asFiled))];
+  const stays = filed(command.stays);
+  const out = filed(command.out);
   // Whoever posts a brief and names nobody means to spray.
-  const sprayers = command.sprayers === undefined ? [said.by] : command.sprayers.map(asFiled);
+  const sprayers = command.sprayers === undefined ? [said.by] : filed(command.sprayers);
   const session = shop.nextNumber;
   const body: EventBody = {
     type: 'SessionBriefed',
@@ -105,9 +106,9 @@ export function decideSessionAct(shop: Shop, said: Said<CommandOf<PlainVerb>>): 
   });
   switch (command.verb) {
     case 'near': {
-      const known = namedIn(shop, said, command.people);
+      const known = namedIn(shop, said, command.people, namesOn(session));
       if (known.is === 'stranger') return known.decision;
-      const people = command.people.map(known.asFiled);
+      const people = [...new Set(command.people.map(known.asFiled))];
       return accepted([{ type: 'PeoplePlaced', people, goes: command.goes }]);
     }
     case 'ack':
@@ -144,9 +145,9 @@ function fitsFor(verb: PlainVerb): (session: Session) => boolean {
 /** Each name by itself: the speaker's own, or others' before the speaker. */
 function decideAck(shop: Shop, said: Said<CommandOf<'ack'>>, session: Session): Decision {
   const { people } = said.command;
-  const known = namedIn(shop, said, people ?? []);
+  const known = namedIn(shop, said, people ?? [], namesOn(session));
   if (known.is === 'stranger') return known.decision;
-  const names: readonly PersonName[] = people === undefined ? [said.by] : people.map(known.asFiled);
+  const names: readonly PersonName[] = people === undefined ? [said.by] : [...new Set(people.map(known.asFiled))];
   const stranger = names.find((name) => !exposedIn(session).includes(name) && name !== session.attendant);
   if (stranger !== undefined) return unclear({ code: 'not-exposed', session: session.number, person: stranger });
   const events = names.map((person): NewEvent => {
@@ -154,6 +155,11 @@ function decideAck(shop: Shop, said: Said<CommandOf<'ack'>>, session: Session): 
     return eventOf(session, said, { type: 'BriefAcknowledged', person, ...witness });
   });
   return { kind: 'accepted', events };
+}
+
+/** Everybody whom its brief names, wherever they are. */
+function namesOn({ sprayers, stays, movedOut, attendant }: Session): readonly PersonName[] {
+  return [...sprayers, ...stays, ...movedOut, ...(attendant === undefined ? [] : [attendant])];
 }
 
 export function decideSprayOn(shop: Shop, said: Said<CommandOf<'spray-on'>>): Decision {

@@ -40,7 +40,12 @@ const usualAhead = minutes(15);
 /** Rooms need 3 to 10 times what perfect mixing would: from memory, no source. */
 const usualMixing = 5;
 
-export function foldSpraySettings(entries: readonly Entry[], emergency: EmergencyWords): SpraySettings {
+/** `nameOf`: as the crew writes a name, whatever an older record made of its capitals. */
+export function foldSpraySettings(
+  entries: readonly Entry[],
+  emergency: EmergencyWords,
+  nameOf: (name: PersonName) => PersonName,
+): SpraySettings {
   let settings: SpraySettings = {
     briefing: [],
     briefAheadMinutes: usualAhead,
@@ -55,11 +60,15 @@ export function foldSpraySettings(entries: readonly Entry[], emergency: Emergenc
     shiftChanges: [],
     dates: new Map(),
   };
-  for (const entry of entries) settings = evolve(settings, entry);
+  for (const entry of entries) settings = evolve(settings, entry, nameOf);
   return settings;
 }
 
-function evolve(settings: SpraySettings, { fact, happenedAt: at, by }: Entry): SpraySettings {
+function evolve(
+  settings: SpraySettings,
+  { fact, happenedAt: at, by }: Entry,
+  nameOf: (name: PersonName) => PersonName,
+): SpraySettings {
   if (fact.type === 'ShiftBegun' || fact.type === 'ShiftEnded') {
     return { ...settings, shiftChanges: [...settings.shiftChanges, { at, by }] };
   }
@@ -68,8 +77,9 @@ function evolve(settings: SpraySettings, { fact, happenedAt: at, by }: Entry): S
   }
   if (fact.type === 'SessionBriefed') return { ...settings, briefing: [...settings.briefing, { at, on: true }] };
   if (fact.type === 'QualificationDated') {
-    const known = settings.dates.get(fact.person) ?? {};
-    return { ...settings, dates: new Map([...settings.dates, [fact.person, { ...known, [fact.what]: fact.until }]]) };
+    const person = nameOf(fact.person);
+    const known = settings.dates.get(person) ?? {};
+    return { ...settings, dates: new Map([...settings.dates, [person, { ...known, [fact.what]: fact.until }]]) };
   }
   if (fact.type !== 'SettingChanged') return settings;
   const { setting } = fact;
@@ -79,7 +89,7 @@ function evolve(settings: SpraySettings, { fact, happenedAt: at, by }: Entry): S
     case 'brief-ahead':
       return { ...settings, briefAheadMinutes: setting.minutes };
     case 'sprayers':
-      return { ...settings, sprayers: setting.people };
+      return { ...settings, sprayers: [...new Set(setting.people.map(nameOf))] };
     case 'booth': {
       const { place, faceSquareMetres, cubicMetres } = setting;
       const size = cubicMetres === undefined ? { faceSquareMetres } : { faceSquareMetres, cubicMetres };

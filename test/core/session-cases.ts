@@ -13,13 +13,13 @@ interface Case {
 
 // Stirred by 9:42 at 24 degC (the demo stir: see pot-life.test.ts). Booth, spell and solvents of the demo are invented.
 const filtered = ['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1200g', '09:42 filter 1'];
-const told = [...filtered, '09:43 set booth 4m2', '09:43 brief 1 spray kari', '09:43 ack'];
+const told = [...filtered, '09:43 @omar: set booth 4m2', '09:43 brief 1 spray kari', '09:43 ack'];
 const briefed = [...told, '09:44 fan on 0.6m/s', '09:44 supplied yes'];
 const sprayed = [...briefed, '09:45 spray on', '10:00 spray off'];
 
 export const sessionCases = {
   'no-brief': {
-    given: [...filtered, '09:43 set brief on'],
+    given: [...filtered, '09:43 @omar: set brief on'],
     at: '10:00',
     act: 'coat impeller-7 1 spray',
     deviates: 'CoatApplied 10:00 no-brief',
@@ -49,7 +49,7 @@ export const sessionCases = {
     liftedBy: 'nobody',
   },
   'may-not-spray': {
-    given: [...briefed, '09:44 set sprayers omar'],
+    given: [...briefed, '09:44 @omar: set sprayers omar'],
     at: '09:45',
     act: 'spray on',
     deviates: 'SprayStarted 09:45 may-not-spray',

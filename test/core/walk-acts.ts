@@ -4,11 +4,12 @@
 import { type Batch, phaseOf } from '../../core/batch/batch.ts';
 import { blendDueAt, potLifeTimes } from '../../core/batch/batch-clocks.ts';
 import type { AmendTarget, Amount, Command, CureWay, PartDetails } from '../../core/commands.ts';
+import { isAct } from '../../core/history.ts';
 import { methods } from '../../core/methods.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { cureDueAt, flashTimes } from '../../core/part/part-clocks.ts';
 import { batchOf } from '../../core/part/part-decide.ts';
-import { airLog, type Shop } from '../../core/shop.ts';
+import { airLog, entriesIn, type Shop } from '../../core/shop.ts';
 import {
   celsius,
   type EpochMs,
@@ -306,7 +307,8 @@ function correction(shop: Shop): Say {
     const moved = near === undefined ? {} : { at: minutesAfter(near, minutes(oneOf(draw, [0, 5, -5, 30, 120, -600]))) };
     return oneOf<Command>(draw, [
       { verb: 'undo' },
-      { verb: 'undo' },
+      // A tap of an older card, now and then of one that told what rests on it.
+      { verb: 'undo', entry: entries.at(-1)?.seq ?? 1, ...(draw(2) === 0 ? { despite: 999 } : {}) },
       { verb: 'amend', of: target, change: { celsius: celsius(oneOf(draw, [15, 28, 95])) }, why: 'misread' },
       { verb: 'amend', of: target, change: { partBGrams: grams(1300), leftGrams: grams(7) }, why: 'wrong scale' },
       { verb: 'amend', of: target, change: moved, why: 'told late' },
@@ -318,6 +320,16 @@ function correction(shop: Shop): Say {
       { verb: 'mix', amount: { kind: 'volume', litres: litres(0) } },
     ]);
   };
+}
+
+/** Whose last act is a reading that somebody has mixed or coated by since: their undo is the one that asks. */
+export function whoseReadingServes(shop: Shop): string | undefined {
+  const acts = entriesIn(shop, isAct);
+  const last = new Map(acts.map((entry) => [entry.by, entry]));
+  return [...last].find(
+    ([, { fact, seq }]) =>
+      fact.type === 'AirRead' && acts.some((other) => other.seq > seq && other.fact.type === 'BatchOpened'),
+  )?.[0];
 }
 
 /** Times at which something turns: to be met a millisecond before, at, and after. */

@@ -26,7 +26,7 @@ import { createShopKeeper } from '../../core/shop-keeper.ts';
 import { openSqliteStore } from '../../core/store/sqlite-store.ts';
 import { type EpochMs, epochMs } from '../../core/units.ts';
 import { demoCrew, demoShelf } from './given.ts';
-import { type Draw, edgesIn, type Focus, nextAct, oneOf } from './walk-acts.ts';
+import { type Draw, edgesIn, type Focus, nextAct, oneOf, whoseReadingServes } from './walk-acts.ts';
 import { coatFaults, judged } from './walk-oracle.ts';
 import { count, reachTable } from './walk-reach.ts';
 
@@ -289,6 +289,11 @@ it('given a crew at random, then after each thing said the record, its reading a
             const command = nextAct(shop, now, draw, focusOf(walks));
             await walk.say({ id: `said-${i}`, by, now, command, at: epochMs(at), stance });
             if (i % 20 === 19) await walk.photograph(`photo-${i}`, by, now);
+            const reader = i % 5 === 4 ? whoseReadingServes(await walk.shop()) : undefined;
+            if (reader !== undefined) {
+              const undo = { command: { verb: 'undo' }, at: now, stance: { is: 'asked' } } as const;
+              await walk.say({ id: `undo-${i}`, by: reader, now, ...undo });
+            }
             seen.push(...walk.rawEventsAfter(seen.length));
           }
           expect(walk.rawEventsAfter(0)).toEqual(seen);

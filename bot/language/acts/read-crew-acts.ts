@@ -5,7 +5,6 @@ import { type Fault, isFault } from '../reading.ts';
 import { isRingKey } from '../ring-key.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { gather, type NameToken } from './gather.ts';
-import { wordOf } from './read-names.ts';
 
 /** `entro de turno`, `fin de turno`: the verb itself says which. */
 function onByVerb(line: string): boolean | undefined {
@@ -38,7 +37,7 @@ export function readHandover(act: ActLine): CommandOf<'handover'> | Fault {
   if (names.length === 0) return { code: 'incomplete', needs: ['person'] };
   return {
     verb: 'handover',
-    to: names.map((token) => (token.kind === 'quoted' ? token.words : wordOf(token))).join(' '),
+    to: names.map((token) => (token.kind === 'quoted' ? token.words : token.text)).join(' '),
   };
 }
 

@@ -7,7 +7,6 @@ import { type Fault, isFault } from '../reading.ts';
 import { mannerOf } from '../stance.ts';
 import { type Token, tokensAt } from '../typed/tokens.ts';
 import { type ActLine, type ActRead, leftOver, type Reader, type ReaderToTheEnd } from './act-line.ts';
-import { gather } from './gather.ts';
 import { hourOrTemperature } from './hour-or-temperature.ts';
 import { readAir, readNight, readSurface } from './read-air.ts';
 import { readAmend } from './read-amend.ts';
@@ -26,6 +25,7 @@ import { potReader, readCatch, readEmpty } from './read-pot-acts.ts';
 import { readPrep } from './read-prep.ts';
 import { readAck, readFan, readFlush, readNear, readSprayOn, readSupplied, sessionReader } from './read-session.ts';
 import { readSet } from './read-set.ts';
+import { readUndo } from './read-undo.ts';
 import { readUsed } from './read-used.ts';
 import { readAdd, readWeigh } from './read-weigh.ts';
 import { isSpraySetting, readSpraySetting } from './set-spray.ts';
@@ -77,10 +77,7 @@ const readers: { readonly [V in Exclude<Verb, VerbToTheEnd>]: Reader } = {
   shift: readShift,
   handover: readHandover,
   takeover: readTakeover,
-  undo: (act) => {
-    const gathered = gather(act);
-    return isFault(gathered) ? gathered : { verb: 'undo' };
-  },
+  undo: readUndo,
   used: readUsed,
   set: readSet,
 };

@@ -50,8 +50,9 @@ export function setRole(typed: readonly Token[]): SetRead {
     if (person === undefined || role === undefined) return { code: 'incomplete', needs: ['person', 'role'] };
     const known = oneOf(roles, role);
     if (known === undefined) return { code: 'left-over', token: role, needs: ['role'] };
-    if (personTyped(person) === undefined) return { code: 'left-over', token: person, needs: ['person'] };
-    given.push({ person: person.kind === 'quoted' ? person.words : person.text, role: known });
+    const name = personTyped(person);
+    if (name === undefined) return { code: 'left-over', token: person, needs: ['person'] };
+    given.push({ person: name, role: known });
   }
   return settled({ name: 'role', given });
 }

@@ -11,6 +11,7 @@ import type { Figures } from '../figures.ts';
 import { englishMaterialObjection, englishMaterialUnclear } from './english-material.ts';
 import { englishCrewUnclear, englishFilmObjection } from './english-parts.ts';
 import { englishSessionObjection, englishSessionUnclear } from './english-session-objections.ts';
+import { englishUndoUnclear } from './english-undo.ts';
 
 export const englishRuleSources: Readonly<Record<RuleSource, string>> = {
   sheet: "the product's sheet",
@@ -239,15 +240,18 @@ export function englishUnclear(unclear: Unclear, f: Figures): string {
     case 'in-the-future':
       return `${f.timeDown(unclear.at)} is still to come; it is ${f.timeDown(unclear.now)}.`;
     case 'may-not-permit': {
-      const who = { lead: 'a lead or supervisor', supervisor: 'a supervisor', nobody: 'nobody beforehand' }[
-        unclear.liftedBy
+      const whose = { crew: 'anybody', lead: 'a lead or supervisor', supervisor: 'a supervisor', nobody: 'nobody' }[
+        unclear.wanted
       ];
-      return `That may be lifted by ${who}. ${englishObjection(unclear.because, f)}`;
+      const who = unclear.wanted === 'nobody' ? ' beforehand' : `: ${f.list(unclear.who)}`;
+      return `That may be lifted by ${whose}${who}. ${englishObjection(unclear.because, f)}`;
     }
     case 'nothing-to-undo':
-      return 'There is nothing of yours to undo.';
+    case 'undo-too-late':
+    case 'undo-not-last':
     case 'undo-rests':
-      return `A later entry by ${unclear.by} (${f.timeDown(unclear.at)}) rests on it. Correct it with amend instead.`;
+    case 'undo-asks':
+      return englishUndoUnclear(unclear, f);
     case 'nothing-to-amend':
       return 'There is no such entry to amend.';
     case 'nothing-changed':

@@ -126,6 +126,11 @@ export const englishReplies = {
     `Corrected ${time} by ${who}: was ${was}, is ${is}${why === '' ? '' : ` (${why})`}`,
   help: 'What you can say',
   helpHow: 'Order is free; a unit says what a number is. Add at 9:40 or 10m ago to anything.',
+  helpSettled: {
+    crew: (what: string) => `Anybody sets: ${what}.`,
+    lead: (what: string) => `A lead or a supervisor sets: ${what}. Where nobody is one, whoever ranks highest.`,
+    supervisor: (what: string) => `A supervisor sets: ${what}. Where nobody is one, whoever ranks highest.`,
+  },
   helpRules: 'What it objects to, and whose rule that is:',
   helpRule: (what: string, source: string, liftedBy: string) => `${what}: ${source}; ${liftedBy}`,
   liftedBy: {

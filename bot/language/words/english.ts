@@ -23,6 +23,7 @@ import { englishReplies } from './english-replies.ts';
 import { englishLate, englishRings, englishUnproved } from './english-rings.ts';
 import { englishSession } from './english-session.ts';
 import { englishSettings } from './english-settings.ts';
+import { englishUndo } from './english-undo.ts';
 
 const facts: Readonly<Record<FactId, string>> = {
   'part-a': 'Part A',
@@ -257,6 +258,7 @@ export const english = {
   rings: englishRings,
   unproved: englishUnproved,
   late: englishLate,
+  undo: englishUndo,
 };
 
 export type Words = typeof english;

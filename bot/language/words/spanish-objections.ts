@@ -13,6 +13,7 @@ import { spanishMethods } from './spanish-methods.ts';
 import { atTime, theTime } from './spanish-names.ts';
 import { spanishCrewUnclear, spanishFilmObjection } from './spanish-parts.ts';
 import { spanishSessionObjection, spanishSessionUnclear } from './spanish-session-objections.ts';
+import { spanishUndoUnclear } from './spanish-undo.ts';
 
 export const spanishRuleSources: Readonly<Record<RuleSource, string>> = {
   sheet: 'la ficha del producto',
@@ -252,17 +253,21 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
     case 'in-the-future':
       return `Aún no ha llegado ${theTime(f.timeDown(unclear.at))}; ahora ${nowIs(f.timeDown(unclear.now))}.`;
     case 'may-not-permit': {
-      const who = {
+      const whose = {
+        crew: 'Eso lo puede permitir cualquiera',
         lead: 'Eso lo puede permitir un encargado o un supervisor',
         supervisor: 'Eso solo lo puede permitir un supervisor',
         nobody: 'Eso nadie lo puede permitir antes',
-      }[unclear.liftedBy];
-      return `${who}. ${spanishObjection(unclear.because, f)}`;
+      }[unclear.wanted];
+      const who = unclear.wanted === 'nobody' ? '' : `: ${f.list(unclear.who)}`;
+      return `${whose}${who}. ${spanishObjection(unclear.because, f)}`;
     }
     case 'nothing-to-undo':
-      return 'No hay nada suyo que deshacer.';
+    case 'undo-too-late':
+    case 'undo-not-last':
     case 'undo-rests':
-      return `Hay una anotación posterior de ${unclear.by} (${f.timeDown(unclear.at)}) que se apoya en ella. Usar corregir.`;
+    case 'undo-asks':
+      return spanishUndoUnclear(unclear, f);
     case 'nothing-to-amend':
       return 'No hay ninguna anotación así que corregir.';
     case 'nothing-changed':

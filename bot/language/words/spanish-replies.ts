@@ -128,6 +128,11 @@ export const spanishReplies: typeof englishReplies = {
     `Corregido ${time} por ${who}: antes ${was}, ahora ${is}${why === '' ? '' : ` (${why})`}`,
   help: 'Qué se puede decir',
   helpHow: 'El orden da igual; la unidad dice qué es cada número. A todo se le puede añadir a las 9:40 o hace 10 min.',
+  helpSettled: {
+    crew: (what) => `Lo fija cualquiera: ${what}.`,
+    lead: (what) => `Lo fija un encargado o un supervisor: ${what}. Si no hay, quien tenga el mayor rango.`,
+    supervisor: (what) => `Lo fija un supervisor: ${what}. Si no hay, quien tenga el mayor rango.`,
+  },
   helpRules: 'A qué pone reparos, y de quién es la regla:',
   helpRule: (what, source, liftedBy) => `${what}: ${source}; ${liftedBy}`,
   liftedBy: {

@@ -39,6 +39,7 @@ import { spanishReplies } from './spanish-replies.ts';
 import { spanishLate, spanishRings, spanishUnproved } from './spanish-rings.ts';
 import { spanishSession } from './spanish-session.ts';
 import { spanishSettings } from './spanish-settings.ts';
+import { spanishUndo } from './spanish-undo.ts';
 
 const facts: Readonly<Record<FactId, string>> = {
   'part-a': 'Parte A',
@@ -270,4 +271,5 @@ export const spanish: Words = {
   rings: spanishRings,
   unproved: spanishUnproved,
   late: spanishLate,
+  undo: spanishUndo,
 };

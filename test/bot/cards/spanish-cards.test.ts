@@ -60,7 +60,7 @@ const shift = [
   'wait 115m',
   'enterado',
   'filter 3',
-  'set brief off',
+  '@rosa: set brief off',
   'coat valve-3 3 flow',
   'coat plate-12 3 brush',
   'coat valve-3 3 flow touch-up',
@@ -143,6 +143,15 @@ const shift = [
   'used acetone 500ml gun-cleaning',
   'discard 1 gelificada',
   'undo',
+  'help set',
+  'help medical',
+  '@kari: set brief off',
+  '@kari: set quiet 0-23',
+  '@kari: air 24C 48%',
+  '@rosa: mix 1kg',
+  '@kari: undo',
+  'undo entry 1',
+  '@kari: undo entry 99999',
   'wait until 17:05',
   'day',
   'week',
@@ -165,6 +174,8 @@ const shift = [
   'wait 24h',
   'temp plate-12 21C',
   'day yesterday',
+  '@rosa: undo',
+  '@kari: undo',
 ];
 
 /** What a person reads. The lines of taps are the machine's and stay English. */

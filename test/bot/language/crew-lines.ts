@@ -52,6 +52,9 @@ export const crewLines: readonly TypedLine[] = [
   miss('amend 1 weigh 1189g', 'ambiguous-number', '1189g', 'amend 1 weigh a 1189g'),
   miss('amend 1 weigh wrong scale', 'incomplete', ''),
   act('undo', { verb: 'undo' }),
+  act('undo entry 37', { verb: 'undo', entry: 37 }),
+  act('undo entry 37 despite 41', { verb: 'undo', entry: 37, despite: 41 }),
+  miss('undo entry 37 and 38', 'left-over', 'and'),
   act('got it', { verb: 'ok' }),
   act('ok batch/1/stir-done', { verb: 'ok', key: 'batch/1/stir-done' }),
   act('ok part/a-1/flash-least part/a-2/flash-least', {

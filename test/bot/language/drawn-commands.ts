@@ -218,6 +218,12 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
     also: fc.subarray(['part/a-1/flash-least', 'session/4/flush/1'], { minLength: 1 }),
   }),
   fc.record({ verb: only('undo') }),
+  fc.record({ verb: only('undo'), entry: fc.integer({ min: 1, max: 99_999 }) }),
+  fc.record({
+    verb: only('undo'),
+    entry: fc.integer({ min: 1, max: 99_999 }),
+    despite: fc.integer({ min: 1, max: 99_999 }),
+  }),
   fc
     .tuple(amendments, fc.oneof(ownWords, fc.constant('')))
     .map(([[of, change], why]): Command => ({ verb: 'amend', of, change, why })),

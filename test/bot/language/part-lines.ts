@@ -222,7 +222,7 @@ export const partLines: readonly TypedLine[] = [
   act('shift on', { verb: 'shift', on: true }),
   act('Shift off at 9:40', { verb: 'shift', on: false }, happenedAt('2026-03-02T09:40')),
   miss('shift', 'incomplete', '', 'shift on'),
-  act('hand over to Kari', { verb: 'handover', to: 'kari' }),
+  act('hand over to Kari', { verb: 'handover', to: 'Kari' }),
   miss('handover', 'incomplete', ''),
   act('take over', { verb: 'takeover' }),
   { line: '  ', expected: { kind: 'silence' } },

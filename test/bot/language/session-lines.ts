@@ -19,7 +19,7 @@ const assessed = { stance: { is: 'permitted', why: 'written assessment VA-2026-3
 
 export const sessionLines: readonly TypedLine[] = [
   act('brief', { verb: 'brief' }),
-  act('Brief 1 in booth spray Kari and omar', { verb: 'brief', batch: 1, place: 'booth', sprayers: ['kari', 'omar'] }),
+  act('Brief 1 in booth spray Kari and omar', { verb: 'brief', batch: 1, place: 'booth', sprayers: ['Kari', 'omar'] }),
   act('brief 1 kari near lia out noor outside rosa 1.2kg an hour', {
     ...{ verb: 'brief', batch: 1, sprayers: ['kari'], stays: ['lia'], out: ['noor'] },
     ...{ attendant: 'rosa', gramsPerHour: grams(1200) },

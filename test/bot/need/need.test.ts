@@ -120,7 +120,7 @@ describe('quiet hours', () => {
   const night = ['19:00 air 24C 48%', '20:00 mix 2.4kg', '20:00 weigh 1 1200g 1200g'];
 
   it('given the night muted, then what can wait rings at its end, and what is critical at its own time', async () => {
-    const muted = await given(['18:00 set quiet 22-6', ...night]);
+    const muted = await given(['18:00 @omar: set quiet 22-6', ...night]);
     const plain = await given(['18:00 air 24C 48%', ...night]);
     const [quiet, loud] = [await muted.plan(), await plain.plan()];
     // Four hours after the reading (FHWA-RD-98-084, MIL-HDBK-1110).
@@ -132,7 +132,7 @@ describe('quiet hours', () => {
 
   it('given a gun that is not flushed, then it rings through the night', async () => {
     const lines = [
-      '18:00 set quiet 19-6',
+      '18:00 @omar: set quiet 19-6',
       '18:30 brief spray kari',
       '18:31 ack',
       '22:00 spray on already',

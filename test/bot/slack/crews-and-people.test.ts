@@ -133,14 +133,16 @@ describe('somebody whom the file does not name', () => {
     await again.close();
   });
 
-  test('does not become the lead by calling himself so', async () => {
+  test.each(['Kari', 'KARÍ'])('does not become the lead by calling himself %s', async (name) => {
     shop = await openWorkshop();
-    shop.fake.users.set('UBAD', { name: 'Kari' });
+    shop.fake.users.set('UBAD', { name });
     await shop.types('mix 2.4kg permit hurry', 'UBAD');
     expect((await shop.store.head('crew')).seq).toBe(0);
     await shop.types('air 24C 48%', 'UBAD');
     const [event] = await shop.store.eventsAfter('crew', 0);
-    expect(event?.by).toBe('Kari (UBAD)');
+    expect(event?.by).toBe(`${name} (UBAD)`);
+    await shop.types('set sheet demo-build', 'UBAD');
+    expect((await shop.store.head('crew')).seq).toBe(1);
   });
 
   test('has the role that a user group gives', async () => {

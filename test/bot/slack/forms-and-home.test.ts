@@ -181,6 +181,22 @@ describe('the home tab', () => {
     expect(home('UJO')).toContain('no gas monitor');
   });
 
+  test('offers nobody what is not theirs to set, and an old tab of theirs sets nothing either', async () => {
+    await opened();
+    await shop.opensHome('UJO');
+    await shop.opensHome();
+    expect(home('UJO')).not.toContain('Sheet demo-build');
+    expect(home('UJO')).not.toContain('Quiet hours…');
+    const leads = shop.fake.homes.get('UKARI');
+    if (leads === undefined) throw new Error('the lead has no home tab');
+    shop.fake.homes.set('UJO', leads);
+    await shop.tapsHome('Sheet demo-build', 'UJO');
+    const told = [...shop.fake.whispers, ...shop.fake.inChannel('DUJO')].map(({ text }) => text).join('\n');
+    expect(told).toContain('That is for a lead to set: kari, ines.');
+    await shop.types('mix 1kg');
+    expect(JSON.stringify(shop.fake.messages)).not.toContain('Demo Build');
+  });
+
   test('starts a batch with one tap and a figure, and shows it at once', async () => {
     shop = await openWorkshop();
     await shop.types('air 24C 48%');

@@ -1,9 +1,11 @@
-// Undo: one's own last act, until a later act rests on it.
+// Undo: one's own last act of the last 8 hours, until somebody else goes on from it; where anything rests on it, asked first.
 
 import { describe, expect, it } from 'vitest';
-import { given } from '../given.ts';
+import { demoCrew, given, type Shift } from '../given.ts';
 
 const weighed = ['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1201g 1198g'];
+
+const ends = async (shift: Shift) => ({ nextSeq: (await shift.events()).length + 1 });
 
 describe('undo', () => {
   it('given a weighing of the wrong batch, when it is undone, then its clocks are gone and the batch waits again', async () => {
@@ -69,6 +71,172 @@ describe('undo', () => {
     expect((await shift.shop()).batches.get(1)?.coats).toEqual([]);
     expect(Object.keys(await shift.plan()).filter((key) => key.startsWith('part/'))).toEqual([]);
     expect(await shift.when('09:55 coat impeller-7 1 brush')).toEqual({ recorded: ['CoatApplied'] });
+  });
+});
+
+describe('undo of what is older than a shift', () => {
+  const emptied = [...weighed, '09:42 filter 1', '10:00 empty 1 1200g'];
+
+  it('given yesterday’s empty pot, when undo is said next morning, then it stays', async () => {
+    const shift = await given(emptied);
+    const before = await shift.events();
+    expect(await shift.when('Tue 05:42 undo')).toEqual({ unclear: 'undo-too-late' });
+    expect((await shift.events()).filter(({ body }) => body.type === 'Amended')).toEqual([]);
+    expect(before.at(-1)?.body).toMatchObject({ type: 'PotEmptied', leftGrams: 1200 });
+  });
+
+  it('given 8 hours to the minute, then it goes; a second more, then not', async () => {
+    expect(await (await given(emptied)).when('18:00:01 undo')).toEqual({ unclear: 'undo-too-late' });
+    expect(await (await given(emptied)).when('18:00 undo')).toEqual({ recorded: ['Amended'] });
+  });
+
+  it('given it happened long ago but was only just written, then the slip can be taken back', async () => {
+    const shift = await given([...weighed, '19:00 empty 1 1200g at 10:00']);
+    expect(await shift.when('19:01 undo')).toEqual({ recorded: ['Amended'] });
+  });
+
+  it('given an amendment of yesterday, then that stays too', async () => {
+    const shift = await given([...weighed, '08:10 amend 1 weigh 1201g 1190g misread']);
+    expect(await shift.when('16:11 undo')).toEqual({ unclear: 'undo-too-late' });
+  });
+});
+
+describe('undo where something rests on it', () => {
+  const coated = [...weighed, '09:42 filter 1', '09:50 coat impeller-7 1 spray'];
+
+  it('given a filtering said late, with a coat after it, then it asks before it goes, and the tap takes just that', async () => {
+    const shift = await given([...weighed, '09:50 coat impeller-7 1 spray already', '09:55 filter 1 at 09:42']);
+    const { nextSeq } = await ends(shift);
+    expect(await shift.when('09:56 undo')).toEqual({ unclear: 'undo-asks' });
+    expect((await ends(shift)).nextSeq).toBe(nextSeq);
+    expect(await shift.when(`09:56 undo entry ${nextSeq - 1} despite ${nextSeq - 2}`)).toEqual({
+      recorded: ['Amended', 'PartHeld'],
+    });
+    const batch = (await shift.shop()).batches.get(1);
+    expect([batch?.filteredAt, batch?.coats.length]).toEqual([undefined, 1]);
+  });
+
+  it('given a reading of the air that somebody mixed by, then it asks', async () => {
+    const shift = await given(['08:00 air 24C 48%', '08:01 @omar: mix 2.4kg']);
+    expect(await shift.when('08:02 undo')).toEqual({ unclear: 'undo-asks' });
+    expect(await shift.when('08:02 undo entry 1 despite 2')).toEqual({ recorded: ['Amended'] });
+  });
+
+  it('given a newer reading before the mix, then nothing rests on the older one', async () => {
+    const shift = await given(['08:00 air 24C 48%', '08:01 @omar: air 23C 50%', '08:02 @omar: mix 2.4kg']);
+    expect(await shift.when('08:03 undo')).toEqual({ recorded: ['Amended'] });
+  });
+
+  it('given more rests on it by the time of the tap than was shown, then it asks anew', async () => {
+    const shift = await given(['08:00 air 24C 48%', '08:01 @omar: mix 2.4kg']);
+    expect(await shift.when('08:02 undo')).toEqual({ unclear: 'undo-asks' });
+    await shift.when('08:03 @omar: weigh 1 1200g 1200g');
+    expect(await shift.when('08:04 undo entry 1 despite 2')).toEqual({ unclear: 'undo-asks' });
+    expect(await shift.when('08:04 undo entry 1 despite 3')).toEqual({ recorded: ['Amended'] });
+  });
+
+  it('given a handover that was taken over, then it asks; given none took over, then it goes', async () => {
+    const waiting = await given(['08:00 @omar: handover kari']);
+    expect(await waiting.when('08:01 @omar: undo')).toEqual({ recorded: ['Amended'] });
+    const taken = await given(['08:00 @omar: handover kari', '08:01 @kari: take over']);
+    expect(await taken.when('08:02 @omar: undo')).toEqual({ unclear: 'undo-asks' });
+  });
+
+  it('given somebody else went on from it, then a tap does not take it back either', async () => {
+    const shift = await given([...weighed, '08:10 @omar: stop 1']);
+    expect(await shift.when('08:11 undo entry 3 despite 99')).toEqual({ unclear: 'undo-rests' });
+  });
+
+  it('given somebody else has corrected it, then their correction is not taken away with it', async () => {
+    const shift = await given([...weighed, '08:10 @omar: amend 1 weigh 1201g 1190g scale']);
+    expect(await shift.when('08:11 undo')).toEqual({ unclear: 'undo-rests' });
+    expect((await shift.shop()).batches.get(1)?.weighing).toMatchObject({ partBGrams: 1190 });
+  });
+
+  it('given a release, then it is a decision: its own releaser takes it back, nobody else, and the part waits again', async () => {
+    const shift = await given([
+      ...coated,
+      '10:00 dry impeller-7',
+      '10:00 cure impeller-7 oven 90C',
+      '10:15 temp impeller-7 91C',
+      '11:20 out impeller-7',
+      '11:30 @omar: release impeller-7',
+    ]);
+    const { nextSeq } = await ends(shift);
+    expect(await shift.when(`11:31 undo entry ${nextSeq - 1}`)).toEqual({ unclear: 'undo-not-last' });
+    expect(await shift.when(`11:31 @omar: undo entry ${nextSeq - 1}`)).toEqual({ recorded: ['Amended'] });
+    expect((await shift.shop()).parts.get('impeller-7')?.verdict).toBeUndefined();
+  });
+});
+
+describe('undo by the tap of a card', () => {
+  it('given something else was said since, then the tap takes back neither', async () => {
+    const shift = await given(['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:05 surface 21C']);
+    expect(await shift.when('08:06 undo entry 2')).toEqual({ unclear: 'undo-not-last' });
+    expect((await shift.shop()).batches.size).toBe(1);
+    expect((await shift.shop()).places.get('room')?.surfaces).toHaveLength(1);
+  });
+
+  it('given another person presses it, then it takes back neither theirs nor that', async () => {
+    const shift = await given(['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:05 @omar: surface 21C']);
+    expect(await shift.when('08:06 @omar: undo entry 2')).toEqual({ unclear: 'undo-not-last' });
+    expect((await shift.shop()).places.get('room')?.surfaces).toHaveLength(1);
+  });
+
+  it('given it is pressed twice, then the second takes back nothing more', async () => {
+    const shift = await given(['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:01 undo entry 2']);
+    expect(await shift.when('08:01 undo entry 2')).toEqual({ unclear: 'undo-not-last' });
+    expect((await shift.shop()).places.get('room')?.air).toHaveLength(1);
+  });
+
+  it('given a mix that brought its air, then its tap takes both: they were one line', async () => {
+    const shift = await given(['08:00 mix 2.4kg 24C 48%']);
+    expect(await shift.when('08:01 undo entry 2')).toEqual({ recorded: ['Amended', 'Amended'] });
+  });
+});
+
+describe('a hold that followed from a correction', () => {
+  // Stopped at 9:00 the mix had 60 of 102 minutes.
+  const coated = [...weighed, '09:42 stop 1', '09:42 filter 1', '09:50 coat impeller-7 1 brush'];
+  const held = [...coated, '10:00 amend 1 stop at 09:00 clock was wrong'];
+
+  it('given the correction is undone, then its hold goes with it', async () => {
+    const shift = await given(held);
+    expect((await shift.shop()).parts.get('impeller-7')?.verdict?.is).toBe('held');
+    expect(await shift.when('10:01 undo')).toEqual({ recorded: ['Amended', 'Amended'] });
+    const { parts, batches } = await shift.shop();
+    expect(parts.get('impeller-7')?.verdict).toBeUndefined();
+    expect(shift.spoken(batches.get(1)?.stirring.at(-1)?.to ?? shift.time('08:00'))).toBe('09:42');
+  });
+
+  it('given it followed from an undo, then a second undo does not lift the hold by itself', async () => {
+    // Without the 24 degC of 8:30 the stirring ran at 8 degC: far from enough.
+    const cold = await given([
+      '08:00 air 24C 48%',
+      '08:00 mix 2.4kg',
+      '08:00 weigh 1 1201g 1198g',
+      '08:05 @omar: air 8C 50%',
+      '08:06 air 24C 48%',
+      '10:20 @omar: filter 1 already',
+      '10:25 @omar: coat impeller-7 1 brush already',
+      '10:30 undo entry 5 despite 99',
+    ]);
+    expect((await cold.shop()).parts.get('impeller-7')?.verdict?.is).toBe('held');
+    await cold.when('10:31 undo');
+    expect((await cold.shop()).parts.get('impeller-7')?.verdict?.is).toBe('held');
+  });
+});
+
+describe('undo of the brief', () => {
+  it('given a lead who put it on, then it is not put off by undo: that is the supervisor’s', async () => {
+    const shift = await given(['08:00 @omar: set brief on']);
+    expect(await shift.when('08:01 @omar: undo')).toEqual({ unclear: 'may-not-settle' });
+  });
+
+  it('given a crew that nobody leads, then a slip in a role is taken back by whoever made it', async () => {
+    const shift = await given(['08:00 @ola: set role anna lead'], { crew: { ...demoCrew, people: [] } });
+    expect(await shift.when('08:01 @ola: undo')).toEqual({ recorded: ['Amended'] });
+    expect((await shift.shop()).crew.people).toEqual([]);
   });
 });
 

@@ -5,6 +5,10 @@ import type { CrewFile } from '../../../core/crew/crew.ts';
 import { demoCrew, given } from '../given.ts';
 
 const alone: CrewFile = { ...demoCrew, people: [] };
+const without = (gone: string): CrewFile => ({
+  ...demoCrew,
+  people: demoCrew.people.filter(({ name }) => name !== gone),
+});
 const peopleOf = (shop: { readonly crew: Pick<CrewFile, 'people'> }) =>
   shop.crew.people.map(({ name, role }) => `${name} ${role}`);
 const mayNot = { unclear: 'may-not-settle' };
@@ -30,13 +34,91 @@ describe('what moves everybody’s clocks, or who is told', () => {
     expect(await shift.when(`08:01 @omar: ${line}`)).toEqual(set);
   });
 
-  it.each(['set sheet demo-build', 'set units us', 'set language es', 'set rings direct', 'set quiet 22-6'])(
+  it.each(['set rate 4m2/h', 'set units us', 'set language es', 'set rings direct'])(
     'given "%s", then anybody may',
     async (line) => {
       const shift = await given([]);
       expect(await shift.when(`08:00 @kari: ${line}`)).toEqual(set);
     },
   );
+});
+
+describe('what lifts safety', () => {
+  it.each([
+    'set sprayers ola',
+    'set sprayers nobody',
+    'set booth booth 4m2',
+    'set brief on',
+    'set brief-ahead 5min',
+    'set emergency call 666',
+    'set emergency fire run',
+    'set quiet 0-23',
+    'set quiet off',
+    'set bell off',
+    'set sheet demo-build',
+    'set morning 23',
+    'set digest 23',
+    'set voc-limit 100kg/month',
+  ])('given "%s", then it is for a lead or a supervisor, and nothing is recorded of anybody else', async (line) => {
+    const shift = await given([]);
+    expect(await shift.when(`08:00 @kari: ${line}`)).toEqual(mayNot);
+    expect(await shift.events()).toEqual([]);
+    expect(await shift.when(`08:01 @omar: ${line}`)).toEqual(set);
+    expect(await shift.when(`08:02 @rosa: ${line}`)).toEqual(set);
+  });
+
+  it.each(['fit kari 2026-05-01', 'medical kari 2026-09-30', 'training omar 2027-01-31'])(
+    'given "%s", then whose date it is does not say it',
+    async (line) => {
+      const shift = await given([]);
+      expect(await shift.when(`08:00 @kari: ${line}`)).toEqual(mayNot);
+      expect(await shift.when(`08:00 @kari: ${line} already`)).toEqual(mayNot);
+      expect(await shift.when(`08:01 @omar: ${line}`)).toEqual({ recorded: ['QualificationDated'] });
+    },
+  );
+
+  it('given the brief put off, then it is the supervisor’s alone', async () => {
+    const shift = await given(['08:00 @omar: set brief on']);
+    expect(await shift.when('08:01 @kari: set brief off')).toEqual(mayNot);
+    expect(await shift.when('08:01 @omar: set brief off')).toEqual(mayNot);
+    expect(await shift.when('08:02 @rosa: set brief off')).toEqual(set);
+  });
+
+  it('given nobody who supervises, then the brief is put off by the lead, and by nobody below', async () => {
+    const shift = await given(['08:00 @omar: set brief on'], { crew: without('rosa') });
+    expect(await shift.when('08:01 @kari: set brief off')).toEqual(mayNot);
+    expect(await shift.when('08:02 @omar: set brief off')).toEqual(set);
+  });
+
+  it('given a supervisor who has gone off shift, then away is not none', async () => {
+    const shift = await given(['08:00 @omar: set brief on', '08:00 @rosa: shift off', '08:00 @omar: shift on']);
+    expect(await shift.when('08:01 @omar: set brief off')).toEqual(mayNot);
+  });
+
+  it('given a crew in which nobody leads yet, then whoever there is may; once somebody leads, they do', async () => {
+    const shift = await given(['08:00 @ola: set sprayers ola', '08:00 @ola: fit ola 2026-05-01'], { crew: alone });
+    expect(await shift.when('08:01 @ola: set role ana lead')).toEqual(set);
+    expect(await shift.when('08:02 @ola: set sprayers nobody')).toEqual(mayNot);
+    expect(await shift.when('08:03 @ana: set brief off')).toEqual(set);
+  });
+});
+
+describe('spraying without a session', () => {
+  const filtered = ['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1200g', '09:42 filter 1'];
+  const unbriefed = [...filtered, '09:43 @omar: set brief on'];
+
+  it('given the supervisor’s leave, then it is lifted; given a lead’s, then not', async () => {
+    const shift = await given(unbriefed);
+    expect(await shift.when('09:50 @kari: coat lid-1 1 spray permit late')).toEqual({ unclear: 'may-not-permit' });
+    expect(await shift.when('09:50 @omar: coat lid-1 1 spray permit late')).toEqual({ unclear: 'may-not-permit' });
+    expect(await shift.when('09:51 @rosa: coat lid-1 1 spray permit VA-1')).toEqual({ recorded: ['CoatApplied'] });
+  });
+
+  it('given nobody who supervises, then whoever ranks highest may lift it', async () => {
+    const shift = await given(unbriefed, { crew: without('rosa') });
+    expect(await shift.when('09:50 @kari: coat lid-1 1 spray permit late')).toEqual({ unclear: 'may-not-permit' });
+    expect(await shift.when('09:51 @omar: coat lid-1 1 spray permit VA-1')).toEqual({ recorded: ['CoatApplied'] });
+  });
 });
 
 describe('a role', () => {

@@ -164,7 +164,7 @@ describe('the digest', () => {
   });
 
   it('given another hour is set, then it comes at that one', async () => {
-    const shift = await given(['08:00 set digest 19', '08:00 air 24C 48%']);
+    const shift = await given(['08:00 @omar: set digest 19', '08:00 air 24C 48%']);
     await shift.until('23:00');
     expect(heardBells(shift, 'digest')).toEqual(['19:00 crew/digest/2026-03-02 rosa']);
   });

@@ -55,7 +55,7 @@ describe('the sums', () => {
 
 // Stirred by 9:42 at 24 degC: see batch/pot-life.test.ts.
 const filtered = ['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1200g', '09:42 filter 1'];
-const told = [...filtered, '09:43 set booth booth-1 1m2', '09:43 brief 1 in booth-1 spray kari', '09:44 ack'];
+const told = [...filtered, '09:43 @omar: set booth booth-1 1m2', '09:43 brief 1 in booth-1 spray kari', '09:44 ack'];
 
 describe('a fan that does not give it', () => {
   it('given a fan that is not measured, then with supplied air too it is asked for: vapour burns all the same', async () => {

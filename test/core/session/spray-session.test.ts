@@ -16,7 +16,7 @@ const crew: CrewFile = {
 };
 // Stirred by 9:42 at 24 degC: see batch/pot-life.test.ts.
 const filtered = ['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1200g', '09:42 filter 1'];
-const booth = '09:43 set booth booth-2 4m2';
+const booth = '09:43 @omar: set booth booth-2 4m2';
 const said = ['09:50 near lia out', '09:50 fan on 0.6m/s', '09:50 supplied yes', '09:51 ack', '09:52 @omar: ack noor'];
 const briefed = [
   ...filtered,
@@ -42,7 +42,7 @@ describe('the brief', () => {
   });
 
   it('given that the crew sets 30 minutes, then it rings as long before', async () => {
-    const lines = [...filtered, booth, '09:44 set brief-ahead 30min', '09:44 brief 1 10:30 spray kari'];
+    const lines = [...filtered, booth, '09:44 @omar: set brief-ahead 30min', '09:44 brief 1 10:30 spray kari'];
     expect(await (await given(lines, { crew })).plan()).toMatchObject({ 'session/2/brief': '10:00' });
   });
 
@@ -140,8 +140,8 @@ describe('spraying without a brief', () => {
   });
 
   it('given that the crew puts it off again, then what was before stays a deviation and what follows is none', async () => {
-    const shift = await given([...filtered, '09:43 set brief on', '09:45 coat lid-1 1 spray already'], { crew });
-    await shift.when('09:46 set brief off');
+    const shift = await given([...filtered, '09:43 @omar: set brief on', '09:45 coat lid-1 1 spray already'], { crew });
+    await shift.when('09:46 @rosa: set brief off');
     await shift.when('09:47 coat rail-2 1 spray');
     expect(await shift.deviations()).toEqual(['CoatApplied 09:45 no-brief']);
   });
@@ -237,7 +237,7 @@ describe('closing', () => {
 
   it('given a booth whose four volumes take longer than the sheet’s half hour, then the sum’s minutes count', async () => {
     // 4 x 1200 m3 over 4 m2 x 0.6 m/s = 8640 m3/h: 33 min 20 s.
-    const shift = await given([...flushed, '10:27 rags', '10:27 set booth booth-2 4m2 1200m3'], { crew });
+    const shift = await given([...flushed, '10:27 rags', '10:27 @omar: set booth booth-2 4m2 1200m3'], { crew });
     await shift.when('10:28 @omar: close');
     expect(await shift.plan()).toMatchObject({ 'session/2/fan-off': '11:01:20' });
   });

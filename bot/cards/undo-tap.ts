@@ -1,0 +1,14 @@
+// The tap that takes an act back: it names its act, so that pressed later, or by somebody else, it takes back no other.
+
+import type { CommandOf } from '../../core/commands.ts';
+import { writeLine } from '../language/write-line.ts';
+import type { CardAction } from './card.ts';
+import { type Telling, tap } from './telling.ts';
+
+export function undoTap(t: Telling, entry: number): CardAction {
+  return tap(t, 'undo', undoLine(t, { entry }));
+}
+
+export function undoLine(t: Telling, named: Omit<CommandOf<'undo'>, 'verb'>): string {
+  return writeLine({ command: { verb: 'undo', ...named }, stance: { is: 'asked' } }, t.shop.crew.zone);
+}

@@ -1,0 +1,31 @@
+// `undo`; of a tap also which act it was meant to be, and up to which entry its presser was shown what rests on it:
+// `undo entry 37 despite 41`.
+
+import type { CommandOf } from '../../../core/commands.ts';
+import { type Fault, isFault } from '../reading.ts';
+import type { Token } from '../typed/tokens.ts';
+import { type ActLine, leftOver } from './act-line.ts';
+import { gather } from './gather.ts';
+
+export function readUndo(act: ActLine): CommandOf<'undo'> | Fault {
+  const [first, second, third, fourth, stray] = act.tokens;
+  if (!isWord(first, 'entry')) {
+    const gathered = gather(act);
+    return isFault(gathered) ? gathered : { verb: 'undo' };
+  }
+  const entry = countIn(second);
+  if (entry === undefined) return leftOver(second ?? first);
+  if (third === undefined) return { verb: 'undo', entry };
+  const despite = isWord(third, 'despite') ? countIn(fourth) : undefined;
+  if (despite === undefined) return leftOver(third);
+  return stray === undefined ? { verb: 'undo', entry, despite } : leftOver(stray);
+}
+
+function isWord(token: Token | undefined, word: string): token is Token {
+  return token?.kind === 'word' && token.word === word;
+}
+
+function countIn(token: Token | undefined): number | undefined {
+  if (token?.kind !== 'number' || !token.number.whole || token.number.other !== undefined) return undefined;
+  return token.number.value > 0 ? token.number.value : undefined;
+}

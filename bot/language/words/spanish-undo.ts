@@ -1,0 +1,88 @@
+// What is said of taking an act back, in Spanish: which act it is, what rests on it, and why it stays.
+
+import type { AmendTarget } from '../../../core/commands.ts';
+import type { ActTold, UndoUnclear } from '../../../core/corrections/undo-objections.ts';
+import type { Entry } from '../../../core/history.ts';
+import { defaultPlace, nameIn, nounOf, placeStream } from '../../../core/ids.ts';
+import type { Figures } from '../figures.ts';
+import type { Words } from './english.ts';
+import { spanishFact } from './spanish-facts.ts';
+import { spanishPlace, spanishTyped } from './spanish-names.ts';
+
+/** With what it was done to, where the act itself does not say so. */
+function about({ stream, fact }: Pick<Entry, 'stream' | 'fact'>): string {
+  switch (fact.type) {
+    case 'BatchOpened':
+    case 'CanOpened':
+    case 'CoatApplied':
+    case 'SessionBriefed':
+      return '';
+    default:
+      break;
+  }
+  const name = nameIn(stream);
+  switch (nounOf(stream)) {
+    case 'batch':
+      return `mezcla ${name}: `;
+    case 'can':
+      return `lata ${name}: `;
+    case 'session':
+      return `sesión ${name}: `;
+    case 'part':
+      return `${name}: `;
+    case 'place':
+      return stream === placeStream(defaultPlace) ? '' : `${spanishPlace(name)}: `;
+    case 'crew':
+      return '';
+  }
+}
+
+export const spanishUndo: Words['undo'] = {
+  act: (entry, f) => `${about(entry)}${spanishFact(entry.fact, f)}`,
+  takeBack: (act) => `Anular: ${act}`,
+};
+
+const named = ({ entry, corrected }: ActTold, f: Figures): string =>
+  `${corrected ? 'la corrección de ' : ''}${spanishUndo.act(entry, f)} (${f.timeDown(entry.happenedAt)})`;
+
+function amendOf({ verb, batch, can, part, place }: AmendTarget): string {
+  const what = [batch, can, part].find((each) => each !== undefined);
+  return ['corregir', what, spanishTyped.words(verb)[0] ?? verb, place === undefined ? undefined : `en ${place}`]
+    .filter((each) => each !== undefined)
+    .join(' ');
+}
+
+export function spanishUndoUnclear(unclear: UndoUnclear, f: Figures): string {
+  switch (unclear.code) {
+    case 'nothing-to-undo':
+      return 'No hay nada suyo que deshacer.';
+    case 'undo-too-late': {
+      const how =
+        unclear.amend === undefined
+          ? 'Se queda así; decir de nuevo cómo está.'
+          : `Usar corregir: ${amendOf(unclear.amend)}, y después qué estaba mal y por qué.`;
+      return `Solo se deshace lo de las últimas 8 horas. Su última anotación es más antigua: ${named(unclear.last, f)}. ${how}`;
+    }
+    case 'undo-not-last': {
+      if (unclear.named === undefined) return 'Esa anotación no está, o ya se ha anulado.';
+      const { by } = unclear.named.entry;
+      if (!unclear.isTheirs) {
+        return `Eso lo anotó ${by}: ${named(unclear.named, f)}. Solo lo deshace ${by}; si no, usar corregir.`;
+      }
+      const since = unclear.last === undefined ? '' : ` Después anotó: ${named(unclear.last, f)}.`;
+      return `Esa no es su última anotación: ${named(unclear.named, f)}.${since} Primero se deshace la última.`;
+    }
+    case 'undo-rests': {
+      const { later, last } = unclear;
+      const what = later.corrected
+        ? `Ya la corrigió ${later.entry.by} (${f.timeDown(later.entry.happenedAt)})`
+        : `Hay una anotación posterior de ${later.entry.by} que se apoya en ella: ${named(later, f)}`;
+      return `Su última anotación es ${named(last, f)}. ${what}. Usar corregir.`;
+    }
+    case 'undo-asks': {
+      const acts = f.list(unclear.acts.map((each) => named(each, f)));
+      const rests = f.list(unclear.rests.map((each) => `${named(each, f)}, de ${each.entry.by}`));
+      return `Se anularía: ${acts}. En ello se apoya: ${rests}. Lo que se apoya en ello se queda, y se juzga de nuevo.`;
+    }
+  }
+}

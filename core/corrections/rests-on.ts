@@ -1,0 +1,75 @@
+// What rests on an act: what went on from it on the same batch, can, part or session; what was judged by a reading, or
+// whose clock ran by it; who took over what was handed over.
+
+import type { Entry, Fact } from '../history.ts';
+import { nameIn, nounOf } from '../ids.ts';
+import type { Shop } from '../shop.ts';
+
+/** A later act on the same batch or part goes on from the earlier one; readings of a place stand each for itself. */
+export function goesOnFrom(later: Entry, earlier: Entry): boolean {
+  // A picture rests on nothing.
+  if (later.fact.type === 'PhotoFiled') return false;
+  const noun = nounOf(earlier.stream);
+  if (noun === 'place' || noun === 'crew') return false;
+  return later.stream === earlier.stream || later.alsoUnder.includes(earlier.stream);
+}
+
+/**
+ * Of `acts` those that rest on `taken`, though nobody goes on from it in the order in which they were recorded: what
+ * happened after an act that was said late, what a reading was taken for, a takeover.
+ */
+export function restingOn(shop: Shop, acts: readonly Entry[], taken: readonly Entry[]): readonly Entry[] {
+  const going = new Set(taken.map(({ seq }) => seq));
+  const others = acts.filter(({ seq }) => !going.has(seq));
+  return others.filter((other) => taken.some((entry) => rests(shop, others, other, entry)));
+}
+
+function rests(shop: Shop, others: readonly Entry[], other: Entry, entry: Entry): boolean {
+  const { fact } = entry;
+  switch (fact.type) {
+    case 'AirRead':
+    case 'SurfaceRead':
+    case 'LowestRead':
+      return (
+        isJudgedBy(fact, other.fact) && nameIn(entry.stream) === placeOf(shop, other) && serves(others, entry, other)
+      );
+    case 'HandedOver':
+      return other.fact.type === 'TakenOver' && other.by === fact.to && other.seq > entry.seq;
+    default:
+      // What was recorded later goes on from it, by whomever; what was recorded before it, where it happened after.
+      return (other.seq > entry.seq || other.happenedAt > entry.happenedAt) && goesOnFrom(other, entry);
+  }
+}
+
+const byAir: readonly Fact['type'][] = [
+  ...(['BatchOpened', 'PartsWeighed', 'PartWeighed', 'PartAdded', 'CoatApplied', 'CureStarted'] as const),
+];
+/** A cure in the room is proved by what a night was at the lowest. */
+const byNight: readonly Fact['type'][] = [...byAir, 'CureEnded', 'PartReleased'];
+
+/** By the air an amount of stirring, a pot's life, a coat, a cure in the room; by the steel a coat. */
+function isJudgedBy(reading: Fact, act: Fact): boolean {
+  if (reading.type === 'SurfaceRead') return act.type === 'CoatApplied';
+  return (reading.type === 'LowestRead' ? byNight : byAir).includes(act.type);
+}
+
+/** From the reading on, until the next of its kind at that place. */
+function serves(others: readonly Entry[], reading: Entry, act: Entry): boolean {
+  if (act.happenedAt < reading.happenedAt) return false;
+  return !others.some(
+    (next) =>
+      next.stream === reading.stream &&
+      next.fact.type === reading.fact.type &&
+      next.happenedAt > reading.happenedAt &&
+      next.happenedAt <= act.happenedAt,
+  );
+}
+
+/** Where it was done: a part is where the batch of its last coat is. */
+function placeOf(shop: Shop, { stream, fact }: Entry): string | undefined {
+  if (fact.type === 'BatchOpened') return fact.place;
+  if (fact.type === 'CoatApplied') return shop.batches.get(fact.batch)?.place;
+  if (nounOf(stream) === 'batch') return shop.batches.get(Number(nameIn(stream)))?.place;
+  const coat = shop.parts.get(nameIn(stream))?.coats.at(-1);
+  return coat === undefined ? undefined : shop.batches.get(coat.batch)?.place;
+}

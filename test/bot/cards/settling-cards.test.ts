@@ -1,0 +1,92 @@
+// What a person may not settle is not offered to them; said all the same, the answer says whose it is. And what is settled
+// is shown with the names as the crew's list has them. The crew is invented: omar leads, rosa supervises.
+
+import { describe, expect, it } from 'vitest';
+import { virtualClock } from '../../../bot/clocks.ts';
+import { wire } from '../../../bot/wiring.ts';
+import type { CrewFile } from '../../../core/crew/crew.ts';
+import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
+import { epochMs } from '../../../core/units.ts';
+import { demoCrew, demoShelf } from '../../core/given.ts';
+import { sessionTalk, taps } from './session-talk.ts';
+
+const named: CrewFile = {
+  ...demoCrew,
+  people: [
+    { name: 'Ane', role: 'crew', language: 'es', units: 'metric' },
+    { name: 'Omar', role: 'lead', language: 'en', units: 'metric' },
+  ],
+};
+
+function overview(crewFile: CrewFile) {
+  const frontEnd = { tell: async () => 'posted' as const, wasTold: async () => 'no' as const };
+  const log = { info: () => undefined, error: (event: string) => expect.fail(event) };
+  const clock = virtualClock(epochMs(Date.UTC(2026, 2, 2, 8)));
+  return wire({ store: openSqliteStore(':memory:'), clock, log, crewFile, shelf: demoShelf, frontEnd }).overview;
+}
+
+describe('what is not theirs to settle', () => {
+  it('is not on their settings: of the crew’s only their own units are left', async () => {
+    const { settings, setUp } = overview(demoCrew);
+    const lines = async (name: string) => (await settings(name)).actions.map(({ line }) => line);
+    expect(await lines('kari')).toEqual(['set units us']);
+    expect(await lines('omar')).toContain('set sheet demo-build');
+    expect(await setUp('kari')).toMatchObject({ mayCrew: false, who: ['omar', 'rosa'] });
+    expect((await setUp('omar')).mayCrew).toBe(true);
+    expect((await setUp('kari')).personal.map(({ id }) => id)).toEqual(['language', 'units', 'rings']);
+  });
+
+  it('is there for everybody while nobody leads', async () => {
+    const { settings, setUp } = overview({ ...demoCrew, people: [] });
+    expect((await settings('ola')).actions.map(({ line }) => line)).toContain('set sheet demo-build');
+    expect((await setUp('ola')).mayCrew).toBe(true);
+  });
+
+  it('is no tap under now: the shop’s numbers are the lead’s to say', async () => {
+    const { say } = sessionTalk();
+    expect(taps(await say('@kari: now'))).toEqual({});
+    expect(taps(await say('now'))).toEqual({ numbers: 'set emergency call {numbers}' });
+  });
+
+  it('is told whose it is, and nothing is recorded', async () => {
+    const { say } = sessionTalk();
+    const { recorded, code, text } = await say('@kari: set brief off');
+    expect([recorded, code]).toEqual([false, 'may-not-settle']);
+    expect(text).toContain('That is for a supervisor to set: rosa.');
+    expect((await say('@kari: set quiet 0-23')).text).toContain('That is for a lead to set: omar, rosa.');
+  });
+
+  it('is in the help of set and of the dates', async () => {
+    const { say } = sessionTalk();
+    expect((await say('help set')).text).toMatch(/A supervisor sets: Brief before spraying: off\./);
+    expect((await say('help set')).text).toMatch(/Anybody sets: Coated in an hour, Units, Your language, Your bells\./);
+    expect((await say('help fit')).text).toMatch(/A lead or a supervisor sets: fit test\./);
+    expect((await say('help bell')).text).not.toMatch(/sets:/);
+  });
+
+  it('given leave where nobody supervises, then the answer names who may', async () => {
+    const { say } = sessionTalk(':memory:', { ...demoCrew, people: demoCrew.people.slice(0, 2) });
+    for (const line of ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1200g 1200g', 'wait 102m', 'filter 1', 'set brief on']) {
+      await say(line);
+    }
+    const refused = await say('@kari: coat lid-1 1 spray permit late');
+    expect(refused.text).toContain('That may be lifted by a lead or supervisor: omar.');
+    expect((await say('coat lid-1 1 spray permit VA-1')).recorded).toBe(true);
+  });
+});
+
+describe('names', () => {
+  it.each([
+    ['set sprayers ane', 'May spray: Ane'],
+    ['set role ANE crew', 'Role: Ane (crew)'],
+  ])('given "%s", then the card has them as the crew does', async (line, shown) => {
+    const { say } = sessionTalk(':memory:', named);
+    expect((await say(`@Omar: ${line}`)).card.lines).toContain(shown);
+    expect((await say('@OMAR: fit ane 2026-05-01')).card.title).toContain('Ane');
+  });
+
+  it('given somebody whom nobody knows, then as typed', async () => {
+    const { say } = sessionTalk(':memory:', named);
+    expect((await say('@ane: relevo a Pedro')).text).toContain('nadie se llama Pedro');
+  });
+});
