@@ -1,6 +1,7 @@
 // Why not, as data. An objection comes before an act and can always be answered with "it already happened"; a line that
 // is unclear cannot be recorded at all until it says which thing it means. The catalogue has the words.
 
+import type { SeenOfPot } from './batch/batch.ts';
 import type { Breach } from './calc/climate-window.ts';
 import type { NoFigure } from './calc/dose.ts';
 import type { MaterialObjection, MaterialUnclear } from './can/can-objections.ts';
@@ -41,7 +42,7 @@ export type Objection =
   | { readonly code: 'stirrer-off' }
   | { readonly code: 'not-filtered' }
   | { readonly code: 'past-pot-life'; readonly endedAt: EpochMs }
-  | { readonly code: 'pot-dead'; readonly seen: 'thick' | 'gelled'; readonly at: EpochMs }
+  | { readonly code: 'pot-dead'; readonly batch: BatchNumber; readonly seen: SeenOfPot; readonly at: EpochMs }
   | { readonly code: 'pot-empty'; readonly at: EpochMs }
   | { readonly code: 'method-not-on-sheet'; readonly method: Method; readonly methods: readonly Method[] }
   | { readonly code: 'recoat-forbidden'; readonly coatedAt: EpochMs }

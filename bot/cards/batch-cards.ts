@@ -28,6 +28,7 @@ import {
 export function batchTaps(t: Telling, batch: Batch): readonly CardAction[] {
   const n = batch.number;
   const phase = phaseOf(batch);
+  if (phase.is === 'dead' && phase.seen === 'gelled') return [tap(t, 'hot', `hot ${n}`), tap(t, 'empty', `empty ${n}`)];
   if (isPotOver(t, batch)) return [tap(t, 'empty', `empty ${n}`)];
   switch (phase.is) {
     case 'to-weigh':

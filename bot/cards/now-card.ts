@@ -1,24 +1,20 @@
 // What runs and what rings next.
 
-import { phaseOf } from '../../core/batch/batch.ts';
 import { defaultPlace } from '../../core/ids.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { byDueTime } from '../../core/reminders/wish.ts';
 import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
 import { airFacts } from './air-facts.ts';
-import { isPotOver } from './batch-cards.ts';
 import { openCanLine } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { ringLabel } from './ring-label.ts';
+import { potState } from './standing-card.ts';
 import { type Telling, tap } from './telling.ts';
 
 export function nowCard(t: Telling): Card {
   const { replies, phases } = t.words;
-  const batches = liveBatches(t.shop).map(
-    (batch) =>
-      `${batch.number} ${batch.sheet.name}: ${isPotOver(t, batch) ? replies.potOver : phases[phaseOf(batch).is]}`,
-  );
+  const batches = liveBatches(t.shop).map((batch) => `${batch.number} ${batch.sheet.name}: ${potState(t, batch)}`);
   const parts = liveParts(t.shop).map((part) => `${part.name}: ${phases[phaseOfPart(part).is]}`);
   const next = [...planReminders(t.shop).values()].flat().sort(byDueTime);
   const cans = liveCans(t.shop).flatMap((can) => openCanLine(t, can));

@@ -7,6 +7,7 @@ import type { Outcome, Request } from '../../core/execute.ts';
 import type { ObjectionCode, Unclear } from '../../core/objections.ts';
 import { writeLine } from '../language/write-line.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
+import { heatHazards } from './dead-pot.ts';
 import { materialInstead, materialMeant } from './material-taps.ts';
 import { partsMeant } from './meant-parts.ts';
 import { sessionInstead, ventilationCaution } from './session-instead.ts';
@@ -28,10 +29,12 @@ export function objectionCard(t: Telling, request: Request, outcome: Extract<Out
       ...ventilationCaution(t, outcome.objections),
       replies.nothingRecorded,
     ],
-    hazards:
-      oven && outcome.objections.some(({ code }) => hazardous.includes(code))
+    hazards: [
+      ...(oven && outcome.objections.some(({ code }) => hazardous.includes(code))
         ? [{ text: replies.wetInOven, source: t.words.ruleSources['common practice, no source'] }]
-        : [],
+        : []),
+      ...outcome.objections.flatMap((each) => (each.code === 'pot-dead' ? heatHazards(t, each.seen) : [])),
+    ],
     actions: [
       happenedTap(t, request),
       ...insteadTaps(

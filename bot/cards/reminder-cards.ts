@@ -20,11 +20,13 @@ import { canRing } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import { handoverRing } from './crew-cards.ts';
 import { cureLines, withCures } from './cure-facts.ts';
+import { potOverLines } from './dead-pot.ts';
 import type { FactId } from './fact-ids.ts';
 import { partFacts, partTaps } from './part-cards.ts';
 import { sessionRing } from './session-ring.ts';
 import { morningLines } from './stock-card.ts';
 import { minutesWantedFact, notAfterFact, type Telling, tap } from './telling.ts';
+import { ratioWithin } from './weigh-cards.ts';
 
 interface Subject {
   readonly name: string;
@@ -244,7 +246,11 @@ function batchSubject(t: Telling, batch: Batch, kind: ReminderKind): Subject {
   // Once it is blended, how long it serves is what counts.
   const blended = kind === 'stir-done' || kind === 'induction-done' ? potFacts(t, batch) : [];
   const facts = kind.startsWith('pot-') ? potFacts(t, batch) : [...blendFacts(t, batch), ...blended];
-  return { name: String(batch.number), facts, taps: batchTaps(t, batch), clock, ask };
+  const told = { name: String(batch.number), facts, taps: batchTaps(t, batch), clock, ask };
+  if (kind === 'pot-end') return { ...told, lines: potOverLines(t, batch) };
+  // Blended or not, nobody is invited to filter or apply what is off its ratio.
+  const off = (kind === 'stir-done' || kind === 'induction-done') && !ratioWithin(batch);
+  return off ? { ...told, lines: [t.words.replies.ratioOffRing(kind)] } : told;
 }
 
 function partSubject(t: Telling, part: Part, kind: ReminderKind): Subject {

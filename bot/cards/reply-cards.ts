@@ -16,6 +16,7 @@ import { batchCard, openedCard, stirringCard } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { amendedCard, heardCard, settledCard, undoneCard } from './correction-cards.ts';
 import { handoverCard, shiftCard, snoozedCard, takenOverCard } from './crew-cards.ts';
+import { heatHazards, potOverLines } from './dead-pot.ts';
 import { filmCard, standsAgainst, testedCard } from './film-cards.ts';
 import { addReply, canReply, caughtReply, coverReply, emptiedReply, weighReply } from './material-reply.ts';
 import { coatedCard, curingCard, dryCard, partCard, takenOutCard } from './part-cards.ts';
@@ -85,7 +86,10 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
     case 'thick':
     case 'gel': {
       const seen = command.verb === 'gel' ? 'gelled' : 'thick';
-      return onBatch((it) => batchCard(t, it, replies.thick(it.number, seen), [replies.emptyNow], 'stop'));
+      return onBatch((it) => ({
+        ...batchCard(t, it, replies.thick(it.number, seen), potOverLines(t, it), 'stop'),
+        hazards: heatHazards(t, it.thickened?.seen),
+      }));
     }
     case 'empty':
       return onBatch((it) => emptiedReply(t, it));

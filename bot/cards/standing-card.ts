@@ -57,7 +57,7 @@ export function standingOf(t: Telling, number: BatchNumber, batch: Batch | undef
 }
 
 /** Over by the clock is over, whatever was said of it. */
-function potState(t: Telling, batch: Batch): string {
+export function potState(t: Telling, batch: Batch): string {
   const { is } = phaseOf(batch);
   return is !== 'dead' && isPotOver(t, batch) ? t.words.replies.potOver : t.words.phases[is];
 }

@@ -77,7 +77,7 @@ export function englishObjection(objection: Objection, f: Figures): string {
     case 'past-pot-life':
       return `Pot life ended at ${f.timeDown(objection.endedAt)}. This mix is waste; mix a new batch.`;
     case 'pot-dead':
-      return `The mix was ${objection.seen === 'gelled' ? 'gelled' : 'thick'} at ${f.timeDown(objection.at)}. It is waste whatever the clock says.`;
+      return `The mix was ${objection.seen} at ${f.timeDown(objection.at)}. It is waste whatever the clock says${potInstead(objection)}`;
     case 'pot-empty':
       return `The pot was emptied at ${f.timeDown(objection.at)}.`;
     case 'method-not-on-sheet':
@@ -126,16 +126,29 @@ export function englishObjection(objection: Objection, f: Figures): string {
     case 'b-before-a':
     case 'adding-not-on-sheet':
     case 'added-too-late':
+    case 'adding-passes-most':
     case 'vessel-too-small':
     case 'caught-not-filtered':
       return englishMaterialObjection(objection, f);
   }
 }
 
+/** What to do with a dead pot, in place of what was asked. */
+function potInstead({ seen, batch }: Extract<Objection, { code: 'pot-dead' }>): string {
+  switch (seen) {
+    case 'thick':
+      return '.';
+    case 'gelled':
+      return `: nothing more goes in or comes out. Lid loose; if it gets warm, stand off and say hot ${batch}.`;
+    case 'hot':
+      return ': nothing more goes in or comes out. Stand off until it is cold.';
+  }
+}
+
 /** Why a part is held by itself, in a word or two. */
 export const englishHolding: Readonly<Record<HoldingCode, string>> = {
   'past-pot-life': 'coated past pot life',
-  'pot-dead': 'coated from a thick or gelled pot',
+  'pot-dead': 'coated from a thick, gelled or hot pot',
   'pot-empty': 'coated from a pot that was empty by the record',
   'not-weighed': 'coated from a mix nobody weighed',
   'ratio-out': 'coated from a mix off its ratio',

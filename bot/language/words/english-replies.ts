@@ -23,7 +23,20 @@ export const englishReplies = {
   filtered: (batch: number) => `Batch ${batch}: filtered, in use`,
   sayCoat: (batch: number) => `Say each coat when it ends: coat impeller-7 ${batch} spray.`,
   thick: (batch: number, seen: 'thick' | 'gelled') => `Batch ${batch}: ${seen}, pot life over`,
-  emptyNow: 'Apply no more of it. Empty and flush; waste vented, as the sheet says.',
+  emptyNow: (waste: string) => `Apply no more of it. Empty and flush; ${waste}.`,
+  waste: {
+    vented: 'waste vented, as the sheet says',
+    'as-sheet': 'set the waste aside as the sheet says',
+    'not-said': 'of waste the sheet says nothing: see section 13 of its safety data sheet',
+  },
+  gelledNow: (batch: number) =>
+    `Apply no more of it, and do not tip it out: it can go on heating. While it is cool, lid loose, away from people and from whatever burns. If it is or gets warm, stand off and say hot ${batch}.`,
+  gelledWaste: (waste: string) => `Once it is cold and hard: ${waste}.`,
+  hotNow: (batch: number) =>
+    `Batch ${batch}: nothing more goes in or comes out. Say empty ${batch} once it is cold and set aside.`,
+  ratioOffRing: (kind: 'stir-done' | 'induction-done') =>
+    `${kind === 'stir-done' ? 'Stop the stirrer. ' : ''}It is off its ratio: none of it is applied unless a supervisor says so, with a reason.`,
+  hotWhich: 'Which pot? Until it is said, none is stopped in the record.',
   emptied: (batch: number) => `Batch ${batch}: pot empty`,
   partNoted: (part: string) => `${part}: noted`,
   coated: (part: string, method: Method, batch: number) => `${part}: coated (${method}, batch ${batch})`,

@@ -1,5 +1,6 @@
 // Objections and questions back, in Spanish: what was checked, what the sheet or rule asks, what to do instead.
 
+import type { SeenOfPot } from '../../../core/batch/batch.ts';
 import type { Breach } from '../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../core/calc/dose.ts';
 import type { Objection, Unclear } from '../../../core/objections.ts';
@@ -85,7 +86,7 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'past-pot-life':
       return `La vida útil acabó ${atTime(f.timeDown(objection.endedAt))}. Esta mezcla ya no sirve, es residuo; hacer otra.`;
     case 'pot-dead':
-      return `La mezcla estaba ${objection.seen === 'gelled' ? 'gelificada' : 'espesa'} ${atTime(f.timeDown(objection.at))}. Ya no sirve, es residuo, diga lo que diga el reloj.`;
+      return `La mezcla estaba ${seenAs[objection.seen]} ${atTime(f.timeDown(objection.at))}. Ya no sirve, es residuo, diga lo que diga el reloj${potInstead(objection)}`;
     case 'pot-empty':
       return `Se vació ${atTime(f.timeDown(objection.at))}.`;
     case 'method-not-on-sheet':
@@ -135,16 +136,31 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'b-before-a':
     case 'adding-not-on-sheet':
     case 'added-too-late':
+    case 'adding-passes-most':
     case 'vessel-too-small':
     case 'caught-not-filtered':
       return spanishMaterialObjection(objection, f);
   }
 }
 
+const seenAs: Readonly<Record<SeenOfPot, string>> = { thick: 'espesa', gelled: 'gelificada', hot: 'caliente' };
+
+/** What to do with a dead pot, in place of what was asked. */
+function potInstead({ seen, batch }: Extract<Objection, { code: 'pot-dead' }>): string {
+  switch (seen) {
+    case 'thick':
+      return '.';
+    case 'gelled':
+      return `: no entra ni sale nada más. Tapa suelta; si se calienta, apartarse y decir caliente ${batch}.`;
+    case 'hot':
+      return ': no entra ni sale nada más. Apartarse hasta que esté fría.';
+  }
+}
+
 /** Why a part is held by itself, in a word or two. */
 const holding: Readonly<Record<HoldingCode, string>> = {
   'past-pot-life': 'recubierta pasada la vida útil',
-  'pot-dead': 'recubierta con mezcla espesa o gelificada',
+  'pot-dead': 'recubierta con mezcla espesa, gelificada o caliente',
   'pot-empty': 'recubierta con una mezcla que constaba vaciada',
   'not-weighed': 'recubierta con mezcla que nadie pesó',
   'ratio-out': 'recubierta con mezcla fuera de relación',

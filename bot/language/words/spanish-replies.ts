@@ -26,7 +26,19 @@ export const spanishReplies: typeof englishReplies = {
   filtered: (batch) => `Mezcla ${batch}: filtrada, en uso`,
   sayCoat: (batch) => `Decir cada capa al acabarla: aplicar impulsor-7 ${batch} pistola.`,
   thick: (batch, seen) => `Mezcla ${batch}: ${seenAs[seen]}, se acabó su vida útil`,
-  emptyNow: 'No aplicar más. Vaciar y lavar; el residuo, en envase con respiradero, como dice la ficha.',
+  emptyNow: (waste) => `No aplicar más. Vaciar y lavar; ${waste}.`,
+  waste: {
+    vented: 'el residuo, en envase con respiradero, como dice la ficha',
+    'as-sheet': 'el residuo, apartado como dice la ficha',
+    'not-said': 'del residuo la ficha no dice nada: ver la sección 13 de su ficha de datos de seguridad',
+  },
+  gelledNow: (batch) =>
+    `No aplicar más ni vaciarla: puede seguir calentándose. Mientras esté fría, tapa suelta, lejos de la gente y de lo que arde. Si está o se pone caliente, apartarse y decir caliente ${batch}.`,
+  gelledWaste: (waste) => `Cuando esté fría y dura: ${waste}.`,
+  hotNow: (batch) => `Mezcla ${batch}: no entra ni sale nada más. Decir vacía ${batch} cuando esté fría y apartada.`,
+  ratioOffRing: (kind) =>
+    `${kind === 'stir-done' ? 'Parar el agitador. ' : ''}Está fuera de proporción: no se aplica nada si un supervisor no lo dice, con su motivo.`,
+  hotWhich: '¿Qué mezcla? Hasta que se diga, ninguna queda parada en el registro.',
   emptied: (batch) => `Mezcla ${batch}: vaciada`,
   partNoted: (part) => `${part}: anotada`,
   coated: (part, method, batch) => `${part}: recubierta (${spanishMethods[method]}, mezcla ${batch})`,

@@ -116,9 +116,11 @@ it('given a small pot, then the repair is told in as many digits as bring it wit
 
 it('given a vessel that the repair would overfill, or a sheet without repair, then the card says so and offers no tap', async () => {
   const full = await (await after('air 24C 48%', 'mix 2.4kg in 2.6l')).say('weigh 1 1300g 1140g');
-  expect(full.card.lines.join()).toContain('vessel is too small');
+  expect(full.card.lines.join()).toContain('would not leave room to stir');
   const build = await (await after('air 20C 48%', 'mix 6.5kg build')).say('weigh 1 5400g 900g');
-  expect(build.card.lines).toContain('The sheet allows no repair: this mix is waste.');
+  expect(build.card.lines).toContain(
+    'The sheet says nothing of adding to bring a mix back. An off-ratio mix is waste: mix a new batch.',
+  );
   for (const answer of [full, build]) expect(answer.card.actions.map(({ id }) => id)).not.toContain('add');
 });
 
