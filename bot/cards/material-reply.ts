@@ -9,12 +9,12 @@ import { personIn } from '../../core/crew/crew.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
 import { numberIn } from '../../core/ids.ts';
 import type { Grams } from '../../core/units.ts';
-import { batchCard, weighedCard } from './batch-cards.ts';
+import { batchCard, ratioWithin, weighedCard } from './batch-cards.ts';
 import { blanketedCard, checkedCard, discardedCard, lidOffCard, openedCanCard, stirringCanCard } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { heatHazards } from './dead-pot.ts';
 import { massFact, minutesWantedFact, type Telling } from './telling.ts';
-import { blanketTaps, fromCanLines, partInCard, ratioWithin, repairTold } from './weigh-cards.ts';
+import { blanketTaps, fromCanLines, partInCard, repairTold } from './weigh-cards.ts';
 
 export type CanVerb = 'open' | 'lid' | 'blanket' | 'check' | 'prestir' | 'discard';
 

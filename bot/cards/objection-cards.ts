@@ -4,7 +4,7 @@
 import { ruleOf } from '../../core/allowed.ts';
 import { takesBatch, withBatch } from '../../core/commands.ts';
 import type { Outcome, Request } from '../../core/execute.ts';
-import type { ObjectionCode, Unclear } from '../../core/objections.ts';
+import type { Objection, ObjectionCode, Unclear } from '../../core/objections.ts';
 import { writeLine } from '../language/write-line.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { heatHazards } from './dead-pot.ts';
@@ -19,12 +19,14 @@ const hazardous: readonly ObjectionCode[] = ['flash-off-not-over', 'not-dry'];
 export function objectionCard(t: Telling, request: Request, outcome: Extract<Outcome, { kind: 'objected' }>): Card {
   const { replies } = t.words;
   const sources = new Set(
-    outcome.objections.map((objection) => t.words.ruleSources[ruleOf(request.command.verb, objection.code).source]),
+    reasonsTold(outcome.objections).map(
+      (objection) => t.words.ruleSources[ruleOf(request.command.verb, objection.code).source],
+    ),
   );
   const oven = request.command.verb === 'cure' && request.command.way.kind === 'oven';
   return makeCard(replies.notNow, 'stop', {
     lines: [
-      ...new Set(outcome.objections.map((objection) => t.words.objection(objection, t.f))),
+      ...new Set(reasonsTold(outcome.objections).map((objection) => t.words.objection(objection, t.f))),
       replies.askedBy(t.f.list([...sources])),
       ...ventilationCaution(t, outcome.objections),
       replies.nothingRecorded,
@@ -46,6 +48,12 @@ export function objectionCard(t: Telling, request: Request, outcome: Extract<Out
       ...sessionInstead(t, outcome.objections),
     ],
   });
+}
+
+/** Of a dead pot nothing else is told: what its other rules ask ("start the stirrer") would be work on it. */
+function reasonsTold(objections: readonly Objection[]): readonly Objection[] {
+  const dead = objections.filter(({ code }) => code === 'pot-dead');
+  return dead.length > 0 ? dead : objections;
 }
 
 /** The act with the time at which it was said, so that the true clocks start whenever the tap is pressed. */

@@ -15,7 +15,7 @@ import { airLog, type Shop } from '../../core/shop.ts';
 import { minutesAfter, minutesBetween } from '../../core/units.ts';
 import { writeRingKey } from '../language/ring-key.ts';
 import { airFacts } from './air-facts.ts';
-import { batchTaps, blendFacts, potFacts } from './batch-cards.ts';
+import { batchTaps, blendFacts, potFacts, ratioWithin } from './batch-cards.ts';
 import { canRing } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import { handoverRing } from './crew-cards.ts';
@@ -26,7 +26,6 @@ import { partFacts, partTaps } from './part-cards.ts';
 import { sessionRing } from './session-ring.ts';
 import { morningLines } from './stock-card.ts';
 import { minutesWantedFact, notAfterFact, type Telling, tap } from './telling.ts';
-import { ratioWithin } from './weigh-cards.ts';
 
 interface Subject {
   readonly name: string;
@@ -250,7 +249,8 @@ function batchSubject(t: Telling, batch: Batch, kind: ReminderKind): Subject {
   if (kind === 'pot-end') return { ...told, lines: potOverLines(t, batch) };
   // Blended or not, nobody is invited to filter or apply what is off its ratio.
   const off = (kind === 'stir-done' || kind === 'induction-done') && !ratioWithin(batch);
-  return off ? { ...told, lines: [t.words.replies.ratioOffRing(kind)] } : told;
+  const { stopStirrer, ratioOffUse } = t.words.replies;
+  return off ? { ...told, lines: [...(kind === 'stir-done' ? [stopStirrer] : []), ratioOffUse] } : told;
 }
 
 function partSubject(t: Telling, part: Part, kind: ReminderKind): Subject {

@@ -12,7 +12,7 @@ import { rewrites } from '../../core/records/holds-that-follow.ts';
 import { byDueTime } from '../../core/reminders/wish.ts';
 import { briefsAt } from '../../core/session/spray-settings.ts';
 import { minutesBetween } from '../../core/units.ts';
-import { batchCard, openedCard, stirringCard } from './batch-cards.ts';
+import { batchCard, openedCard, ratioWithin, stirringCard } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { amendedCard, heardCard, settledCard, undoneCard } from './correction-cards.ts';
 import { handoverCard, shiftCard, snoozedCard, takenOverCard } from './crew-cards.ts';
@@ -79,8 +79,9 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
       return onBatch((it) => stirringCard(t, it, replies.stopped(it.number)));
     case 'filter':
       return onBatch((it) => {
-        const lines = [replies.sayCoat(it.number), ...surfacesBeforeCoat(t, it.place)];
-        const card = batchCard(t, it, replies.filtered(it.number), lines, 'good');
+        const isWithin = ratioWithin(it);
+        const use = isWithin ? [replies.sayCoat(it.number), ...surfacesBeforeCoat(t, it.place)] : [replies.ratioOffUse];
+        const card = batchCard(t, it, replies.filtered(it.number), use, isWithin ? 'good' : 'warn');
         return { ...card, actions: [...card.actions, surfaceTap(t, '{part}')] };
       });
     case 'thick':

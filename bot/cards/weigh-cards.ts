@@ -147,9 +147,3 @@ function weighable(batch: Batch, component: Component, { grams: exact }: Additio
 }
 
 const plus = (mass: Grams, more: number): Grams => grams(mass + more);
-
-export function ratioWithin(batch: Batch): boolean {
-  if (batch.weighing === undefined) return true;
-  const error = ratioError(mixRatio(batch.sheet.ratio), batch.weighing);
-  return !isRefused(error) && isRatioWithin(error, batch.sheet.ratio);
-}

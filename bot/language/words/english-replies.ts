@@ -34,8 +34,10 @@ export const englishReplies = {
   gelledWaste: (waste: string) => `Once it is cold and hard: ${waste}.`,
   hotNow: (batch: number) =>
     `Batch ${batch}: nothing more goes in or comes out. Say empty ${batch} once it is cold and set aside.`,
-  ratioOffRing: (kind: 'stir-done' | 'induction-done') =>
-    `${kind === 'stir-done' ? 'Stop the stirrer. ' : ''}It is off its ratio: none of it is applied unless a supervisor says so, with a reason.`,
+  stopStirrer: 'Stop the stirrer.',
+  ratioOffUse: 'It is off its ratio: none of it is applied unless a supervisor says so, with a reason.',
+  notThatPot: (batch: number, seen: 'gelled' | 'hot') =>
+    `Not the pot of batch ${batch}: it is ${seen}. Stand off from it; nobody tips it out or flushes it.`,
   hotWhich: 'Which pot? Until it is said, none is stopped in the record.',
   emptied: (batch: number) => `Batch ${batch}: pot empty`,
   partNoted: (part: string) => `${part}: noted`,

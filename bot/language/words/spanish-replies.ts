@@ -36,8 +36,10 @@ export const spanishReplies: typeof englishReplies = {
     `No aplicar más ni vaciarla: puede seguir calentándose. Mientras esté fría, tapa suelta, lejos de la gente y de lo que arde. Si está o se pone caliente, apartarse y decir caliente ${batch}.`,
   gelledWaste: (waste) => `Cuando esté fría y dura: ${waste}.`,
   hotNow: (batch) => `Mezcla ${batch}: no entra ni sale nada más. Decir vacía ${batch} cuando esté fría y apartada.`,
-  ratioOffRing: (kind) =>
-    `${kind === 'stir-done' ? 'Parar el agitador. ' : ''}Está fuera de proporción: no se aplica nada si un supervisor no lo dice, con su motivo.`,
+  stopStirrer: 'Parar el agitador.',
+  ratioOffUse: 'Está fuera de proporción: no se aplica nada si un supervisor no lo dice, con su motivo.',
+  notThatPot: (batch, seen) =>
+    `El recipiente de la mezcla ${batch} no: está ${seen === 'hot' ? 'caliente' : 'con la mezcla gelificada'}. Apartarse de él; no se vacía ni se lava.`,
   hotWhich: '¿Qué mezcla? Hasta que se diga, ninguna queda parada en el registro.',
   emptied: (batch) => `Mezcla ${batch}: vaciada`,
   partNoted: (part) => `${part}: anotada`,
