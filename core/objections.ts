@@ -9,7 +9,8 @@ import type { Method } from './commands.ts';
 import type { CrewUnclear } from './crew/crew-unclear.ts';
 import type { BatchNumber, PartName, SheetId } from './ids.ts';
 import type { HoldingCode } from './part/holding.ts';
-import type { FilmObjection, LoadUnclear } from './part/part-objections.ts';
+import type { FailedReading } from './part/part-events.ts';
+import type { FilmObjection, LoadUnclear, ReadingObjection } from './part/part-objections.ts';
 import type { SheetFault } from './products/sheet.ts';
 import type { SessionObjection, SessionUnclear } from './session/session-objections.ts';
 import type { Celsius, EpochMs, Grams, Minutes } from './units.ts';
@@ -18,6 +19,7 @@ export type Objection =
   | MaterialObjection
   | SessionObjection
   | FilmObjection
+  | ReadingObjection
   | {
       readonly code: 'air-needed';
       readonly missing: 'temperature' | 'both';
@@ -63,7 +65,12 @@ export type Objection =
   | { readonly code: 'not-curing' }
   | { readonly code: 'cure-not-given'; readonly progress: number; readonly dueAt: EpochMs | undefined }
   | { readonly code: 'already-released'; readonly at: EpochMs }
-  | { readonly code: 'on-hold'; readonly why: string; readonly because: readonly HoldingCode[] };
+  | {
+      readonly code: 'on-hold';
+      readonly why: string;
+      readonly because: readonly HoldingCode[];
+      readonly failed: readonly FailedReading[];
+    };
 
 export type ObjectionCode = Objection['code'];
 

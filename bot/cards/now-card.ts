@@ -8,6 +8,7 @@ import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.
 import { airFacts } from './air-facts.ts';
 import { openCanLine } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
+import { heldLines } from './part-cards.ts';
 import { ringLabel } from './ring-label.ts';
 import { potState } from './standing-card.ts';
 import { type Telling, tap } from './telling.ts';
@@ -15,7 +16,9 @@ import { type Telling, tap } from './telling.ts';
 export function nowCard(t: Telling): Card {
   const { replies, phases } = t.words;
   const batches = liveBatches(t.shop).map((batch) => `${batch.number} ${batch.sheet.name}: ${potState(t, batch)}`);
-  const parts = liveParts(t.shop).map((part) => `${part.name}: ${phases[phaseOfPart(part).is]}`);
+  const parts = liveParts(t.shop).map(
+    (part) => `${part.name}: ${[phases[phaseOfPart(part).is], ...heldLines(t, part)].join('. ')}`,
+  );
   const next = [...planReminders(t.shop).values()].flat().sort(byDueTime);
   const cans = liveCans(t.shop).flatMap((can) => openCanLine(t, can));
   const sessions = openSessions(t.shop).map((session) =>

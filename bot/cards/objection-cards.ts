@@ -2,7 +2,7 @@
 // same. And "not clear": the question back.
 
 import { ruleOf } from '../../core/allowed.ts';
-import { takesBatch, withBatch } from '../../core/commands.ts';
+import { type Command, isDecision, takesBatch, withBatch } from '../../core/commands.ts';
 import type { Outcome, Request } from '../../core/execute.ts';
 import type { Objection, ObjectionCode, Unclear } from '../../core/objections.ts';
 import { writeLine } from '../language/write-line.ts';
@@ -29,6 +29,7 @@ export function objectionCard(t: Telling, request: Request, outcome: Extract<Out
       ...new Set(reasonsTold(outcome.objections).map((objection) => t.words.objection(objection, t.f))),
       replies.askedBy(t.f.list([...sources])),
       ...ventilationCaution(t, outcome.objections),
+      ...(isDecision(request.command) && request.stance.is === 'happened' ? [replies.noFact] : []),
       replies.nothingRecorded,
     ],
     hazards: [
@@ -38,7 +39,7 @@ export function objectionCard(t: Telling, request: Request, outcome: Extract<Out
       ...outcome.objections.flatMap((each) => (each.code === 'pot-dead' ? heatHazards(t, each.seen) : [])),
     ],
     actions: [
-      happenedTap(t, request),
+      ...(isDecision(request.command) ? leftTap(t, request, outcome.objections) : [happenedTap(t, request)]),
       ...insteadTaps(
         t,
         request,
@@ -48,6 +49,13 @@ export function objectionCard(t: Telling, request: Request, outcome: Extract<Out
       ...sessionInstead(t, outcome.objections),
     ],
   });
+}
+
+/** No part is released by having left: that it did is a hold, so that whoever leads settles what becomes of it. */
+function leftTap(t: Telling, { command }: Request, objections: readonly Objection[]): readonly CardAction[] {
+  if (command.verb !== 'release' || objections.some(({ code }) => code === 'already-released')) return [];
+  const hold: Command = { verb: 'hold', parts: command.parts, why: t.words.replies.leftUnreleased };
+  return [tap(t, 'left-unreleased', writeLine({ command: hold, stance: { is: 'asked' } }, t.shop.crew.zone))];
 }
 
 /** Of a dead pot nothing else is told: what its other rules ask ("start the stirrer") would be work on it. */

@@ -33,7 +33,8 @@ export function recordedCard(t: Telling, request: Request, outcome: Recorded): C
   return {
     ...card,
     // Whatever went against a rule reaches the lead, whoever says it.
-    ping: despite.length > 0 || isOffRatio(outcome) ? peopleWithRole(t.shop.crew, 'lead') : card.ping,
+    ping:
+      despite.length > 0 || isOffRatio(outcome) || isHeld(outcome) ? peopleWithRole(t.shop.crew, 'lead') : card.ping,
     tone: despite.length > 0 ? 'warn' : card.tone,
     hazards: [...card.hazards, ...ownHazards(t, request)],
     lines: [...despite, ...card.lines, ...late],
@@ -262,6 +263,11 @@ function rewrittenLines(t: Telling, { envelopes, before, shop }: Recorded): read
 function isOffRatio({ envelopes, shop }: Recorded): boolean {
   const seqs = new Set(envelopes.map(({ seq }) => seq));
   return deviationsIn(shop, ({ seq }) => seqs.has(seq)).some(({ objection }) => objection.code === 'ratio-out');
+}
+
+/** What waits for the lead's word is told to the lead. */
+function isHeld({ envelopes }: Recorded): boolean {
+  return envelopes.some(({ body }) => body.type === 'PartHeld');
 }
 
 function lateLine(t: Telling, { envelopes }: Recorded): readonly string[] {

@@ -8,7 +8,7 @@ import { isPartLive, type Part, phaseOfPart } from '../../core/part/part.ts';
 import { batchTaps, clockFacts, isPotOver, openedCard } from './batch-cards.ts';
 import { type Card, type CardAction, makeCard, type Tone } from './card.ts';
 import type { FactId } from './fact-ids.ts';
-import { partFacts, partTaps } from './part-cards.ts';
+import { heldLines, partFacts, partTaps } from './part-cards.ts';
 import { tapsTogether } from './parts-together.ts';
 import type { Telling } from './telling.ts';
 
@@ -62,7 +62,8 @@ export function potState(t: Telling, batch: Batch): string {
   return is !== 'dead' && isPotOver(t, batch) ? t.words.replies.potOver : t.words.phases[is];
 }
 
-const partState = (t: Telling, part: Part): string => `${part.name}: ${t.words.phases[phaseOfPart(part).is]}`;
+const partState = (t: Telling, part: Part): string =>
+  `${part.name}: ${[t.words.phases[phaseOfPart(part).is], ...heldLines(t, part)].join('. ')}`;
 
 /** A part's act names the part; a coat does so itself. */
 function actSaid(t: Telling, { stream, fact }: Entry): string {

@@ -276,13 +276,28 @@ describe.each(rows)('%s', (code, { given: before, at, act, also = [], deviates, 
     expect(await shift.events()).toHaveLength(recorded);
   });
 
-  it(`given that it already happened, when "${act}" is told, then it is recorded and marked a deviation`, async () => {
-    const shift = await given([...before]);
-    const heard = await shift.when(`${at} ${act} already`);
-    expect(heard).toHaveProperty('recorded');
-    expect(await shift.deviations()).toContain(deviates);
-    expect((await shift.events()).flatMap(({ saidWith }) => saidWith.despite)).toContain(code);
-  });
+  it.runIf(act.startsWith('release'))(
+    'given that it was told as done, then a decision is no fact: it objects',
+    async () => {
+      for (const told of [`${act} already`, `${act} at ${at}`]) {
+        const shift = await given([...before]);
+        const recorded = (await shift.events()).length;
+        expect(await shift.when(`${at} ${told}`)).toEqual({ objected: [code, ...also] });
+        expect(await shift.events()).toHaveLength(recorded);
+      }
+    },
+  );
+
+  it.skipIf(act.startsWith('release'))(
+    `given that it already happened, when "${act}" is told, then it is recorded and marked a deviation`,
+    async () => {
+      const shift = await given([...before]);
+      const heard = await shift.when(`${at} ${act} already`);
+      expect(heard).toHaveProperty('recorded');
+      expect(await shift.deviations()).toContain(deviates);
+      expect((await shift.events()).flatMap(({ saidWith }) => saidWith.despite)).toContain(code);
+    },
+  );
 
   it(`given leave before the act, then it takes ${liftedBy} or above, and the reason stays with the record`, async () => {
     const roles = { kari: 0, omar: 1, rosa: 2 };

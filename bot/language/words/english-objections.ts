@@ -3,12 +3,13 @@
 import type { Breach } from '../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../core/calc/dose.ts';
 import type { Objection, Unclear } from '../../../core/objections.ts';
-import type { HoldingCode } from '../../../core/part/holding.ts';
+import { type HoldingCode, type HoldTold, isReadingCode } from '../../../core/part/holding.ts';
 import type { RuleSource } from '../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../core/units.ts';
 import type { Figures } from '../figures.ts';
 import { englishMaterialObjection, englishMaterialUnclear } from './english-material.ts';
 import { englishCrewUnclear, englishFilmObjection } from './english-parts.ts';
+import { englishFailed, englishReadingObjection } from './english-readings.ts';
 import { englishSessionObjection, englishSessionUnclear } from './english-session-objections.ts';
 
 export const englishRuleSources: Readonly<Record<RuleSource, string>> = {
@@ -114,6 +115,10 @@ export function englishObjection(objection: Objection, f: Figures): string {
     case 'dip-once':
     case 'surface-life-over':
       return englishFilmObjection(objection, f);
+    case 'film-outside':
+    case 'adhesion-failed':
+    case 'rubbed-through':
+      return englishReadingObjection(objection, f);
     case 'no-gas':
     case 'can-expired':
     case 'can-discarded':
@@ -167,13 +172,15 @@ export const englishHolding: Readonly<Record<HoldingCode, string>> = {
   'hotter-than-part-bears': 'heated beyond what it bears',
   'oven-outside-sheet': 'oven outside the sheet',
   'no-such-cure': 'cured as the sheet does not say',
+  'film-outside': 'dry film outside its rule',
+  'adhesion-failed': 'adhesion below the usual cut',
+  'rubbed-through': 'a solvent rub went through',
 };
 
-export function englishHoldReason(
-  { why, because }: { why: string; because: readonly HoldingCode[] },
-  f: Figures,
-): string {
-  return f.list([...(why === '' ? [] : [why]), ...because.map((code) => englishHolding[code])]);
+export function englishHoldReason({ why, because, failed = [] }: HoldTold, f: Figures): string {
+  const readings = failed.map((reading) => englishFailed(reading, f));
+  const codes = because.filter((code) => failed.length === 0 || !isReadingCode(code));
+  return f.list([...(why === '' ? [] : [why]), ...readings, ...codes.map((code) => englishHolding[code])]);
 }
 
 function englishBreach(breach: Breach, f: Figures): string {

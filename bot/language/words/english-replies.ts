@@ -38,6 +38,11 @@ export const englishReplies = {
   ratioOffUse: 'It is off its ratio: none of it is applied unless a supervisor says so, with a reason.',
   notThatPot: (batch: number, seen: 'gelled' | 'hot') =>
     `Not the pot of batch ${batch}: it is ${seen}. Stand off from it; nobody tips it out or flushes it.`,
+  noFact:
+    'That is a decision: it counts from when it is given, by whoever may give it, and is no fact that already happened.',
+  leftUnreleased: 'left the shop, not released',
+  noCoatHeld: 'No coat on it before a lead says so.',
+  noCoatWet: 'Nobody has said that it is dry. Touch it first; no coat on film that is still wet.',
   hotWhich: 'Which pot? Until it is said, none is stopped in the record.',
   emptied: (batch: number) => `Batch ${batch}: pot empty`,
   partNoted: (part: string) => `${part}: noted`,

@@ -171,6 +171,8 @@ const buttons = {
   out: 'Out',
   wet: 'Wet film…',
   film: 'Dry film…',
+  lift: 'Lift the hold…',
+  'left-unreleased': 'It left all the same',
   release: 'Release',
   hold: 'Hold…',
   ok: 'Heard',

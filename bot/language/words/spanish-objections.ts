@@ -4,13 +4,14 @@ import type { SeenOfPot } from '../../../core/batch/batch.ts';
 import type { Breach } from '../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../core/calc/dose.ts';
 import type { Objection, Unclear } from '../../../core/objections.ts';
-import type { HoldingCode } from '../../../core/part/holding.ts';
+import { type HoldingCode, type HoldTold, isReadingCode } from '../../../core/part/holding.ts';
 import type { RuleSource } from '../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../core/units.ts';
 import type { Figures } from '../figures.ts';
 import { spanishMaterialObjection, spanishMaterialUnclear } from './spanish-material.ts';
 import { atTime, spanishMethods, theTime } from './spanish-names.ts';
 import { spanishCrewUnclear, spanishFilmObjection } from './spanish-parts.ts';
+import { spanishFailed, spanishReadingObjection } from './spanish-readings.ts';
 import { spanishSessionObjection, spanishSessionUnclear } from './spanish-session-objections.ts';
 
 export const spanishRuleSources: Readonly<Record<RuleSource, string>> = {
@@ -124,6 +125,10 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'dip-once':
     case 'surface-life-over':
       return spanishFilmObjection(objection, f);
+    case 'film-outside':
+    case 'adhesion-failed':
+    case 'rubbed-through':
+      return spanishReadingObjection(objection, f);
     case 'no-gas':
     case 'can-expired':
     case 'can-discarded':
@@ -179,13 +184,15 @@ const holding: Readonly<Record<HoldingCode, string>> = {
   'hotter-than-part-bears': 'calentada más de lo que aguanta',
   'oven-outside-sheet': 'horno fuera de la ficha',
   'no-such-cure': 'curada de un modo que la ficha no da',
+  'film-outside': 'película seca fuera de su regla',
+  'adhesion-failed': 'adherencia por debajo de lo habitual',
+  'rubbed-through': 'la película cedió al frotar con disolvente',
 };
 
-export function spanishHoldReason(
-  { why, because }: { why: string; because: readonly HoldingCode[] },
-  f: Figures,
-): string {
-  return f.list([...(why === '' ? [] : [why]), ...because.map((code) => holding[code])]);
+export function spanishHoldReason({ why, because, failed = [] }: HoldTold, f: Figures): string {
+  const readings = failed.map((reading) => spanishFailed(reading, f));
+  const codes = because.filter((code) => failed.length === 0 || !isReadingCode(code));
+  return f.list([...(why === '' ? [] : [why]), ...readings, ...codes.map((code) => holding[code])]);
 }
 
 /** `son las 10:15`, `es la 01:15`. */

@@ -40,6 +40,10 @@ export const spanishReplies: typeof englishReplies = {
   ratioOffUse: 'Está fuera de proporción: no se aplica nada si un supervisor no lo dice, con su motivo.',
   notThatPot: (batch, seen) =>
     `El recipiente de la mezcla ${batch} no: está ${seen === 'hot' ? 'caliente' : 'con la mezcla gelificada'}. Apartarse de él; no se vacía ni se lava.`,
+  noFact: 'Eso es una decisión: vale desde que se toma, por quien puede tomarla, y no es un hecho que ya pasó.',
+  leftUnreleased: 'salió del taller sin liberar',
+  noCoatHeld: 'Sin más capas hasta que lo diga un encargado.',
+  noCoatWet: 'Nadie ha dicho que esté seca. Tocarla primero; ninguna capa sobre película aún húmeda.',
   hotWhich: '¿Qué mezcla? Hasta que se diga, ninguna queda parada en el registro.',
   emptied: (batch) => `Mezcla ${batch}: vaciada`,
   partNoted: (part) => `${part}: anotada`,

@@ -187,6 +187,8 @@ const buttons: Readonly<Record<ButtonId, string>> = {
   out: 'Fuera',
   wet: 'Película húmeda…',
   film: 'Película seca…',
+  lift: 'Levantar la retención…',
+  'left-unreleased': 'Salió igualmente',
   release: 'Liberar',
   hold: 'Retener…',
   ok: 'Enterado',
