@@ -108,6 +108,7 @@ function keysInOrder(value: unknown): unknown {
 
 export interface Correction {
   readonly seq: number;
+  readonly request: string;
   readonly by: PersonName;
   readonly at: EpochMs;
   readonly why: string;
@@ -200,6 +201,7 @@ export function asItStoodAt(entries: readonly Entry[], at: EpochMs): readonly En
 function corrected(entry: Entry, by: Envelope, fact: Fact, happenedAt: EpochMs, why: string): Entry {
   const correction: Correction = {
     seq: by.seq,
+    request: by.request,
     by: by.by,
     at: by.recordedAt,
     why,

@@ -97,6 +97,8 @@ export type Unclear =
   | { readonly code: 'undo-rests'; readonly by: string; readonly at: EpochMs; readonly type: string }
   | { readonly code: 'nothing-to-amend' }
   | { readonly code: 'nothing-changed' }
+  /** A correction that would release a part. */
+  | { readonly code: 'decision-stands' }
   | { readonly code: 'nothing-rang' };
 
 export type UnclearCode = Unclear['code'];

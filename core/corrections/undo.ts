@@ -14,7 +14,9 @@ export function decideUndo(shop: Shop, said: Said<CommandOf<'undo'>>): Decision 
   const acts = entriesIn(shop).filter(isAct);
   const last = acts.findLast((entry) => entry.by === said.by);
   const amended = lastAmendedBy(said.by, acts);
-  if (amended !== undefined && amended.correction.seq > (last?.seq ?? 0)) return undoAmendment(amended, acts, said);
+  // A hold that followed from the amendment is undone with it, never by itself: lifting is for a lead.
+  const isLast = amended?.correction.request === last?.request || (amended?.correction.seq ?? 0) > (last?.seq ?? 0);
+  if (amended !== undefined && isLast) return undoAmendment(amended, acts, said);
   if (last === undefined) return unclear({ code: 'nothing-to-undo' });
   const undone = acts.filter((entry) => entry.request === last.request);
   for (const entry of undone) {
@@ -57,12 +59,16 @@ function undoAmendment({ entry, correction }: AmendedEntry, acts: readonly Entry
   if (newer !== undefined && newer.seq !== correction.seq) {
     return unclear({ code: 'undo-rests', by: newer.by, at: newer.at, type: 'Amended' });
   }
-  const later = acts.find((other) => other.seq > correction.seq && restsOn(other, entry));
+  const followed = acts.filter(({ request }) => request === correction.request);
+  const later = acts.find(
+    (other) => other.seq > correction.seq && restsOn(other, entry) && other.request !== correction.request,
+  );
   if (later !== undefined) {
     return unclear({ code: 'undo-rests', by: later.by, at: later.happenedAt, type: later.fact.type });
   }
   const to = { kind: 'corrected' as const, fact: correction.wasFact, happenedAt: correction.wasAt };
-  return { kind: 'accepted', events: [takingBack(entry, to, said)] };
+  const holds = followed.map((hold) => takingBack(hold, { kind: 'undone' }, said));
+  return { kind: 'accepted', events: [takingBack(entry, to, said), ...holds] };
 }
 
 function takingBack(entry: Entry, to: Extract<EventBody, { type: 'Amended' }>['to'], said: Said): NewEvent {

@@ -9,13 +9,21 @@ import { type Role, roles, type Setting } from './crew-commands.ts';
  * highest that there is may: a crew without a lead can make one.
  */
 export function roleMissing(crew: Pick<Crew, 'people'>, by: PersonName, setting: Setting): Role | undefined {
-  const rankOf = (name: PersonName) => rank(crew.people.find((person) => person.name === name)?.role ?? 'crew');
-  const highest = Math.max(0, ...crew.people.map(({ role }) => rank(role)));
-  const ranks =
-    setting.name === 'role' ? setting.given.flatMap(({ person, role }) => [rank(role), rankOf(person)]) : [];
-  const wanted = Math.min(highest, Math.max(rank(roleFor(setting)), ...ranks));
-  return rankOf(by) >= wanted ? undefined : roles[wanted];
+  const given = setting.name === 'role' ? setting.given : [];
+  const ranks = given.flatMap(({ person, role }) => [rank(role), rankIn(crew, person)]);
+  const wanted = Math.max(rank(roleFor(setting)), ...ranks);
+  return roleMissingFor(crew, by, roles[wanted] ?? 'crew');
 }
+
+/** The same of anything that is for this role. */
+export function roleMissingFor(crew: Pick<Crew, 'people'>, by: PersonName, role: Role): Role | undefined {
+  const highest = Math.max(0, ...crew.people.map((person) => rank(person.role)));
+  const wanted = Math.min(highest, rank(role));
+  return rankIn(crew, by) >= wanted ? undefined : roles[wanted];
+}
+
+const rankIn = (crew: Pick<Crew, 'people'>, name: PersonName): number =>
+  rank(crew.people.find((person) => person.name === name)?.role ?? 'crew');
 
 /** Of this role, or of one above it. */
 export function peopleFrom(crew: Pick<Crew, 'people'>, role: Role): readonly PersonName[] {

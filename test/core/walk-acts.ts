@@ -239,7 +239,7 @@ function potActs(batch: Batch): readonly Say[] {
         weigh,
       ];
     case 'dead':
-      return [coat, short('stir'), empty, empty];
+      return [() => ({ verb: 'hot', batch: batch.number }), coat, short('stir'), empty, empty];
     case 'emptied':
       return [coat, short('filter')];
     default:
@@ -312,6 +312,8 @@ function correction(shop: Shop): Say {
       { verb: 'cure', part },
       { verb: 'temp', part },
       { verb: 'film', part },
+      { verb: 'release', part },
+      { verb: 'hold', part },
       { verb: 'dry', part: 'nobody-1' },
     ]);
     const entries = [...(shop.batches.get(batch)?.entries ?? []), ...(shop.parts.get(part)?.entries ?? [])];

@@ -280,6 +280,8 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
       return 'No hay ninguna anotación así que corregir.';
     case 'nothing-changed':
       return 'Eso es lo que ya dice el registro. Decir el dato o la hora que estaba mal: corregir 1 pesar 1201g 1189g báscula equivocada.';
+    case 'decision-stands':
+      return 'Con eso la pieza constaría liberada, y ninguna corrección libera una pieza. Decir de nuevo liberar, o retener.';
     case 'nothing-rang':
       return 'No hay avisos por contestar.';
   }
