@@ -85,12 +85,11 @@ export function blanketedCard(t: Telling, can: Can): Card {
   return canCard(t, can, material.blanketed(can.number), [...doubt, ...lines], doubt.length > 0 ? 'warn' : 'good');
 }
 
-/** `counts`: the speaker's word ends the doubt. */
-export function checkedCard(t: Telling, can: Can, counts: boolean): Card {
+export function checkedCard(t: Telling, can: Can): Card {
   const { material } = t.words;
   const isOff = blanketTimes(can) !== undefined;
-  const lines = counts ? (isOff ? [material.lidStillOff] : []) : [material.checkDoesNotCount];
-  return canCard(t, can, material.checked(can.number), [...doubtLines(t, can), ...lines], counts ? 'plain' : 'warn');
+  const lines = isOff ? [material.lidStillOff] : [];
+  return canCard(t, can, material.checked(can.number), [...doubtLines(t, can), ...lines]);
 }
 
 export function stirringCanCard(t: Telling, can: Can): Card {

@@ -5,8 +5,7 @@ import { uncoveredMinutes } from '../../core/batch/batch-clocks.ts';
 import type { Can } from '../../core/can/can.ts';
 import type { FromCan } from '../../core/can/can-events.ts';
 import type { CommandOf } from '../../core/commands.ts';
-import { personIn } from '../../core/crew/crew.ts';
-import type { Recorded, Request } from '../../core/execute.ts';
+import type { Recorded } from '../../core/execute.ts';
 import { numberIn } from '../../core/ids.ts';
 import type { Grams } from '../../core/units.ts';
 import { batchCard, ratioWithin, weighedCard } from './batch-cards.ts';
@@ -18,7 +17,7 @@ import { blanketTaps, fromCanLines, partInCard, repairTold } from './weigh-cards
 
 export type CanVerb = 'open' | 'lid' | 'blanket' | 'check' | 'prestir' | 'discard';
 
-export function canReply(t: Telling, request: Request, verb: CanVerb, outcome: Recorded): Card {
+export function canReply(t: Telling, verb: CanVerb, outcome: Recorded): Card {
   const stream = outcome.envelopes.map((envelope) => envelope.stream).find((each) => each.startsWith('can/'));
   const can: Can | undefined = stream === undefined ? undefined : outcome.shop.cans.get(numberIn(stream));
   if (can === undefined) return makeCard(t.words.replies.settled, 'plain');
@@ -30,7 +29,7 @@ export function canReply(t: Telling, request: Request, verb: CanVerb, outcome: R
     case 'blanket':
       return blanketedCard(t, can);
     case 'check':
-      return checkedCard(t, can, personIn(t.shop.crew, request.by).role !== 'crew');
+      return checkedCard(t, can);
     case 'prestir':
       return stirringCanCard(t, can);
     case 'discard':

@@ -68,7 +68,7 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
     case 'check':
     case 'prestir':
     case 'discard':
-      return canReply(t, request, command.verb, outcome);
+      return canReply(t, command.verb, outcome);
     case 'cover':
     case 'uncover':
       return onBatch((it) => coverReply(t, it, command.verb));

@@ -80,7 +80,6 @@ export const englishMaterial = {
   blanketed: (can: number) => `Can ${can}: gas over it, lid on`,
   noGasNeeded: 'The sheet does not ask for gas over this one.',
   checked: (can: number) => `Can ${can}: looked at and taken`,
-  checkDoesNotCount: 'Only a lead’s word ends the doubt; it stands.',
   doubtfulSince: (time: string) => `In doubt since ${time}: too long without gas.`,
   leadChecks: (can: number) => `Nothing is poured from it until a lead has looked and says check ${can}.`,
   lidStillOff: 'The lid is still off: the minutes count again from now.',

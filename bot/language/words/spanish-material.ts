@@ -81,7 +81,6 @@ export const spanishMaterial: typeof englishMaterial = {
   blanketed: (can) => `Lata ${can}: gas puesto y tapada`,
   noGasNeeded: 'La ficha no pide gas para esta.',
   checked: (can) => `Lata ${can}: revisada y admitida`,
-  checkDoesNotCount: 'Solo la palabra de un encargado quita la duda; la lata sigue en duda.',
   doubtfulSince: (time) => `En duda desde ${theTime(time)}: demasiado tiempo sin gas.`,
   leadChecks: (can) => `No se vierte nada de ella hasta que un encargado la mire y diga revisar ${can}.`,
   lidStillOff: 'Sigue destapada: los minutos vuelven a contar desde ahora.',

@@ -8,7 +8,7 @@ const cured = [
   ...['dry a1', 'cure a1 oven 90C', 'temp a1 90C', 'wait 60m', 'out a1'],
 ];
 
-async function after(...lines: readonly string[]) {
+async function said(...lines: readonly string[]) {
   const talk = sessionTalk();
   for (const line of lines) await talk.say(line);
   return talk;
@@ -17,7 +17,7 @@ async function after(...lines: readonly string[]) {
 const onHold = 'On hold: dry film 4 µm, 5 µm, 5 µm outside its rule';
 
 it('given a failing film, then card, later films, trace and now say the hold and why, and the lead is told', async () => {
-  const { say } = await after(...cured);
+  const { say } = await said(...cured);
   const failed = await say('@kari: film a1 4 5 5um');
   expect(failed.card.lines[0]).toContain('Recorded, marked as a deviation: Outside the rule');
   expect(failed.card.lines).toContain(onHold);
@@ -29,7 +29,7 @@ it('given a failing film, then card, later films, trace and now say the hold and
 });
 
 it('given the hold, then the tap of the card lifts it with a reason, and the worst set stands on the release', async () => {
-  const { say } = await after(...cured, 'film a1 4 5 5um');
+  const { say } = await said(...cured, 'film a1 4 5 5um');
   const passing = await say('film a1 9.5 10 10um');
   expect(taps(passing)).toMatchObject({ lift: 'release a1 permit {why}' });
   expect(taps(passing)).not.toHaveProperty('release');
@@ -39,25 +39,25 @@ it('given the hold, then the tap of the card lifts it with a reason, and the wor
 });
 
 it('given crew tells of a release over a hold, then it says that this is a decision, and offers no "it already happened"', async () => {
-  const { say } = await after(...cured, 'hold a1 customer looks first');
+  const { say } = await said(...cured, 'hold a1 customer looks first');
   const told = await say('@kari: release a1 already');
   expect([told.kind, told.code, told.recorded]).toEqual(['objection', 'on-hold', false]);
   expect(told.text).toContain('That is a decision');
   expect(taps(told)).toEqual({ 'left-unreleased': 'hold a1 "left the shop, not released"' });
-  const left = await say('tap left-unreleased');
+  const left = await say('@kari: tap left-unreleased');
   expect(left.card.lines).toContain('On hold: customer looks first; left the shop, not released');
   expect(left.card.ping).toEqual(['omar']);
 });
 
 it('given a part that was not given its cure, then its card offers no release, nor an oven hotter than it bears', async () => {
-  const { say } = await after(...cured.slice(0, 7), 'part a1 max 80C');
+  const { say } = await said(...cured.slice(0, 7), 'part a1 max 80C');
   expect(taps(await say('dry a1'))).not.toHaveProperty('cure-oven');
   await say('cure a1 room');
   expect(taps(await say('out a1 already'))).not.toHaveProperty('release');
 });
 
 it('given a film that is amended to a failing one, then the card says the hold', async () => {
-  const { say } = await after(...cured, 'film a1 12 13 12um');
+  const { say } = await said(...cured, 'film a1 12 13 12um');
   const amended = await say('amend a1 film 5 6 12um misread');
   expect(amended.card.lines).toContain('On hold: dry film 5 µm, 6 µm, 12 µm outside its rule');
   expect(amended.card.ping).toEqual(['omar']);
