@@ -208,6 +208,14 @@ export type Weights =
 export type Verb = Command['verb'];
 export type CommandOf<V extends Verb> = Extract<Command, { verb: V }>;
 
+/** A decision counts from when it is given: no telling that it was already given makes one. */
+export const decisionVerbs = ['release', 'check'] as const satisfies readonly Verb[];
+
+export function isDecision({ verb }: Command): boolean {
+  const verbs: readonly Verb[] = decisionVerbs;
+  return verbs.includes(verb);
+}
+
 /** Acts with a batch, or on one: which may be left out. */
 export const batchVerbs = [
   ...(['weigh', 'add', 'stir', 'stop', 'filter', 'thick', 'gel', 'empty', 'cover', 'uncover', 'catch'] as const),

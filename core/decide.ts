@@ -130,7 +130,7 @@ export function decide(shop: Shop, said: Said): Decision {
     case 'fire':
     case 'down':
     case 'hot':
-      return decideAlarm(saidAs(said, command));
+      return decideAlarm(shop, saidAs(said, command));
     case 'bell':
       return decideBell(shop, saidAs(said, command));
     case 'set':

@@ -1,6 +1,7 @@
 // Why not, as data. An objection comes before an act and can always be answered with "it already happened"; a line that
 // is unclear cannot be recorded at all until it says which thing it means. The catalogue has the words.
 
+import type { SeenOfPot } from './batch/batch.ts';
 import type { Breach } from './calc/climate-window.ts';
 import type { NoFigure } from './calc/dose.ts';
 import type { MaterialObjection, MaterialUnclear } from './can/can-objections.ts';
@@ -10,7 +11,8 @@ import type { CrewUnclear } from './crew/crew-unclear.ts';
 import type { BatchNumber, PartName, PersonName, SheetId } from './ids.ts';
 import type { Method } from './methods.ts';
 import type { HoldingCode } from './part/holding.ts';
-import type { FilmObjection, LoadUnclear } from './part/part-objections.ts';
+import type { FailedReading } from './part/part-events.ts';
+import type { FilmObjection, LoadUnclear, ReadingObjection } from './part/part-objections.ts';
 import type { SheetUnclear } from './products/sheet-objections.ts';
 import type { SessionObjection, SessionUnclear } from './session/session-objections.ts';
 import type { Celsius, EpochMs, Grams, Minutes } from './units.ts';
@@ -19,6 +21,7 @@ export type Objection =
   | MaterialObjection
   | SessionObjection
   | FilmObjection
+  | ReadingObjection
   | {
       readonly code: 'air-needed';
       readonly missing: 'temperature' | 'both';
@@ -43,7 +46,7 @@ export type Objection =
   | { readonly code: 'stirrer-off' }
   | { readonly code: 'not-filtered' }
   | { readonly code: 'past-pot-life'; readonly endedAt: EpochMs }
-  | { readonly code: 'pot-dead'; readonly seen: 'thick' | 'gelled'; readonly at: EpochMs }
+  | { readonly code: 'pot-dead'; readonly batch: BatchNumber; readonly seen: SeenOfPot; readonly at: EpochMs }
   | { readonly code: 'pot-empty'; readonly at: EpochMs }
   | { readonly code: 'method-not-on-sheet'; readonly method: Method; readonly methods: readonly Method[] }
   | { readonly code: 'recoat-forbidden'; readonly coatedAt: EpochMs }
@@ -64,7 +67,12 @@ export type Objection =
   | { readonly code: 'not-curing' }
   | { readonly code: 'cure-not-given'; readonly progress: number; readonly dueAt: EpochMs | undefined }
   | { readonly code: 'already-released'; readonly at: EpochMs }
-  | { readonly code: 'on-hold'; readonly why: string; readonly because: readonly HoldingCode[] };
+  | {
+      readonly code: 'on-hold';
+      readonly why: string;
+      readonly because: readonly HoldingCode[];
+      readonly failed: readonly FailedReading[];
+    };
 
 export type ObjectionCode = Objection['code'];
 
@@ -91,6 +99,8 @@ export type Unclear =
     }
   | { readonly code: 'nothing-to-amend' }
   | { readonly code: 'nothing-changed' }
+  /** A correction that would release a part. */
+  | { readonly code: 'decision-stands' }
   | { readonly code: 'nothing-rang' };
 
 export type UnclearCode = Unclear['code'];

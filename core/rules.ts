@@ -2,6 +2,7 @@
 // after it, and stands in the help. A rule looks at facts and a time, never at "the state so far", so that it gives the
 // same answer a year later over a corrected record.
 
+import { isDecision } from './commands.ts';
 import { peopleFrom, roleShort } from './crew/may-settle.ts';
 import type { Decision, Said } from './decision.ts';
 import type { NewEvent } from './history.ts';
@@ -43,7 +44,7 @@ export function objectionsTo<Case>(
     .filter((objection) => objection !== undefined);
 }
 
-/** Object before, record after: the one place where a stance meets the rules. */
+/** Object before, record after: the one place where a stance meets the rules. A decision is no fact that happened. */
 export function judge<Case>(
   shop: Shop,
   said: Said,
@@ -53,10 +54,9 @@ export function judge<Case>(
 ): Decision {
   const objections = situations.flatMap((situation) => objectionsTo(rules, situation, editionOfToday));
   const despite = [...new Set(objections.map((objection) => objection.code))];
-  if (objections.length === 0 || said.stance.is === 'happened') {
-    return { kind: 'accepted', events: events({ despite }) };
-  }
-  if (said.stance.is === 'asked') return { kind: 'objected', objections };
+  const hasHappened = said.stance.is === 'happened' && !isDecision(said.command);
+  if (objections.length === 0 || hasHappened) return { kind: 'accepted', events: events({ despite }) };
+  if (said.stance.is !== 'permitted') return { kind: 'objected', objections };
   for (const objection of objections) {
     const liftedBy = rules.find((rule) => rule.code === objection.code)?.liftedBy ?? 'nobody';
     const wanted = liftedBy === 'nobody' ? 'nobody' : roleShort(shop.crew, said.by, liftedBy);

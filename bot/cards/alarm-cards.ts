@@ -2,12 +2,13 @@
 // told with it. And near misses, bell tests, people's dates.
 
 import type { CommandOf } from '../../core/commands.ts';
+import { potsInUse } from '../../core/crew/alarm-decide.ts';
 import { peopleWithRole } from '../../core/crew/crew.ts';
 import type { Recorded } from '../../core/execute.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
 import type { Alarm, Qualification } from '../../core/session/session-commands.ts';
 import type { Shop } from '../../core/shop.ts';
-import { type Card, makeCard } from './card.ts';
+import { type Card, type CardAction, makeCard } from './card.ts';
 import { type Telling, tap } from './telling.ts';
 import { undoTap } from './undo-tap.ts';
 
@@ -16,12 +17,14 @@ function leading(shop: Shop): readonly string[] {
   return [...new Set([...peopleWithRole(shop.crew, 'lead'), ...peopleWithRole(shop.crew, 'supervisor')])];
 }
 
-export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>): Card {
+export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>, { envelopes }: Recorded): Card {
   const words = t.words.session;
   const { title, section, steps, never } = words.troubles[verb];
   const { emergency } = t.shop.crew.spray;
   const own = emergency[verb];
   const told = leading(t.shop);
+  const pot = envelopes.flatMap(({ body }) => (body.type === 'AlarmRaised' ? (body.batch ?? []) : []))[0];
+  const pots = verb === 'hot' && pot === undefined ? potsInUse(t.shop) : [];
   const common = t.words.ruleSources[commonPractice];
   return makeCard(title, 'stop', {
     lines: [
@@ -29,12 +32,23 @@ export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>): Card {
       own === undefined ? words.shopStepsNotSet(verb) : words.shopSteps(own),
       section,
       ...(note === undefined ? [] : [words.note(note)]),
+      ...(pot === undefined ? [] : [t.words.replies.hotNow(pot)]),
+      ...(pots.length > 1 ? [t.words.replies.hotWhich] : []),
       words.told(t.f.list(told)),
     ],
+    actions: pots.length > 1 ? pots.slice(0, mostPots).map((each) => whichPot(t, each)) : [],
     hazards: [...steps, ...never].map((text) => ({ text, source: common })),
     ping: told,
   });
 }
+
+/** More would not fit under a card. */
+const mostPots = 4;
+
+const whichPot = (t: Telling, pot: number): CardAction => ({
+  ...{ id: `hot-${pot}`, label: `${t.words.buttons.meant} ${pot}` },
+  line: `hot ${pot}`,
+});
 
 export function nearMissCard(t: Telling, { text, anonymous }: CommandOf<'near-miss'>): Card {
   const words = t.words.session;

@@ -32,6 +32,7 @@ const openingOf = ({ entries }: Batch) => entries.filter(({ fact }) => fact.type
 export function batchTaps(t: Telling, batch: Batch): readonly CardAction[] {
   const n = batch.number;
   const phase = phaseOf(batch);
+  if (phase.is === 'dead' && phase.seen === 'gelled') return [tap(t, 'hot', `hot ${n}`), tap(t, 'empty', `empty ${n}`)];
   if (isPotOver(t, batch)) return [tap(t, 'empty', `empty ${n}`)];
   switch (phase.is) {
     case 'to-weigh':
@@ -75,7 +76,8 @@ function blendTaps(t: Telling, batch: Batch): readonly CardAction[] {
   const n = batch.number;
   const clock = blendClock(batch, airLog(t.shop, batch.place), t.now);
   const done = clock.doneAt !== undefined && clock.doneAt <= t.now;
-  const filter = done && batch.sheet.filter !== undefined ? [tap(t, 'filter', `filter ${n}`)] : [];
+  const filter =
+    done && batch.sheet.filter !== undefined && ratioWithin(batch) ? [tap(t, 'filter', `filter ${n}`)] : [];
   if (batch.sheet.blend.way === 'induction') return filter;
   return [...filter, phaseOf(batch).is === 'blending' ? tap(t, 'stop', `stop ${n}`) : tap(t, 'stir', `stir ${n}`)];
 }
@@ -84,7 +86,8 @@ function blendTaps(t: Telling, batch: Batch): readonly CardAction[] {
 function useTaps(t: Telling, batch: Batch): readonly CardAction[] {
   const n = batch.number;
   const ready = batch.filteredAt !== undefined || batch.sheet.filter === undefined;
-  const coat = ready && !phaseIsBlending(batch) ? [tap(t, 'coat', `coat {part} ${n} {method}`)] : [];
+  const coat =
+    ready && !phaseIsBlending(batch) && ratioWithin(batch) ? [tap(t, 'coat', `coat {part} ${n} {method}`)] : [];
   return [
     ...coat,
     ...lidAndCatchTaps(t, batch),
@@ -101,7 +104,11 @@ function lidAndCatchTaps(t: Telling, batch: Batch): readonly CardAction[] {
   const toFilter = batch.caught.some(({ filteredAt }) => filteredAt === undefined);
   const open = batch.uncovered.length > 0 && batch.uncovered.at(-1)?.to === undefined;
   return [
-    ...(toFilter ? [tap(t, 'filter', `filter ${n}`)] : drains ? [tap(t, 'catch', `catch ${n} {caught}g`)] : []),
+    ...(toFilter && ratioWithin(batch)
+      ? [tap(t, 'filter', `filter ${n}`)]
+      : drains
+        ? [tap(t, 'catch', `catch ${n} {caught}g`)]
+        : []),
     ...(open ? [tap(t, 'cover', `cover ${n}`)] : []),
   ];
 }
@@ -143,6 +150,13 @@ function ratioErrorOf(batch: Batch): number | undefined {
   if (batch.weighing === undefined) return undefined;
   const error = ratioError(mixRatio(batch.sheet.ratio), batch.weighing);
   return isRefused(error) ? undefined : error;
+}
+
+/** True before weighing: nothing is off yet. */
+export function ratioWithin(batch: Batch): boolean {
+  if (batch.weighing === undefined) return true;
+  const error = ratioErrorOf(batch);
+  return error !== undefined && isRatioWithin(error, batch.sheet.ratio);
 }
 
 /** The clocks do not live on it, but the sheet limits it. */
@@ -244,7 +258,11 @@ export function stirringCard(t: Telling, batch: Batch, title: string): Card {
     facts: clockFacts(t, batch),
     lines: [
       ...pastPotLines(t, batch),
-      ...(done ? [replies.stirGivenEnough] : left === undefined ? [] : [replies.stirStillWanted(t.f.minutesUp(left))]),
+      ...(done
+        ? [ratioWithin(batch) ? replies.stirGivenEnough : replies.ratioOffUse]
+        : left === undefined
+          ? []
+          : [replies.stirStillWanted(t.f.minutesUp(left))]),
       ...t.words.heldBack(clock.dose.withoutFigureMinutes, t.f),
     ],
     actions: batchTaps(t, batch),

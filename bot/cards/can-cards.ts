@@ -3,6 +3,7 @@
 import { type Can, isCanLive, isGasSensitive, leftGrams } from '../../core/can/can.ts';
 import { blanketTimes, doubtfulSince, headspaceOf, preStirTimes } from '../../core/can/can-clocks.ts';
 import type { ReminderKind } from '../../core/reminders/wish.ts';
+import { commonPractice } from '../../core/session/brief-lines.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import { massFact, minutesWantedFact, notAfterFact, notBeforeFact, type Telling, tap, volumeFact } from './telling.ts';
 
@@ -84,12 +85,11 @@ export function blanketedCard(t: Telling, can: Can): Card {
   return canCard(t, can, material.blanketed(can.number), [...doubt, ...lines], doubt.length > 0 ? 'warn' : 'good');
 }
 
-/** `counts`: the speaker's word ends the doubt. */
-export function checkedCard(t: Telling, can: Can, counts: boolean): Card {
+export function checkedCard(t: Telling, can: Can): Card {
   const { material } = t.words;
   const isOff = blanketTimes(can) !== undefined;
-  const lines = counts ? (isOff ? [material.lidStillOff] : []) : [material.checkDoesNotCount];
-  return canCard(t, can, material.checked(can.number), [...doubtLines(t, can), ...lines], counts ? 'plain' : 'warn');
+  const lines = isOff ? [material.lidStillOff] : [];
+  return canCard(t, can, material.checked(can.number), [...doubtLines(t, can), ...lines]);
 }
 
 export function stirringCanCard(t: Telling, can: Can): Card {
@@ -107,7 +107,10 @@ export function stirringCanCard(t: Telling, can: Can): Card {
 }
 
 export function discardedCard(t: Telling, can: Can): Card {
-  return canCard(t, can, t.words.material.discarded(can.number), []);
+  const { material, ruleSources, session } = t.words;
+  const card = canCard(t, can, material.discarded(can.number), [session.troubles.hot.section]);
+  // Whatever the reason: what has begun to react goes on in a closed can.
+  return { ...card, hazards: [{ text: material.discardHeats, source: ruleSources[commonPractice] }] };
 }
 
 /** What a ring of the can tells and offers. */

@@ -11,7 +11,7 @@ import { minutes, squareMetres } from '../../core/units.ts';
 import { batchTaps, clockFacts, ratioFacts } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { wasAndIs } from './corrected.ts';
-import { partFacts, partTaps } from './part-cards.ts';
+import { heldLines, partFacts, partTaps } from './part-cards.ts';
 import { ringLabel } from './ring-label.ts';
 import { spraySettingShown } from './spray-setting-shown.ts';
 import type { Telling } from './telling.ts';
@@ -70,7 +70,11 @@ export function amendedCard(t: Telling, outcome: Recorded, batch: Batch | undefi
         : batch !== undefined
           ? [...ratioFacts(t, batch), ...clockFacts(t, batch)]
           : [],
-    lines: [replies.was(change.was), replies.is(change.is), ...(why === '' ? [] : [replies.why(why)])],
+    lines: [
+      ...(part === undefined ? [] : heldLines(t, part)),
+      ...[replies.was(change.was), replies.is(change.is)],
+      ...(why === '' ? [] : [replies.why(why)]),
+    ],
     actions: part !== undefined ? partTaps(t, part) : batch !== undefined ? batchTaps(t, batch) : [],
   });
 }

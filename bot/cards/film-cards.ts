@@ -3,46 +3,62 @@
 
 import type { CommandOf } from '../../core/commands.ts';
 import { partStream } from '../../core/ids.ts';
+import { failedReadings } from '../../core/part/failed-readings.ts';
 import { judgeFilm } from '../../core/part/film-acceptance.ts';
 import type { Part } from '../../core/part/part.ts';
 import { batchOf } from '../../core/part/part-decide.ts';
 import { deviationsIn } from '../../core/records/deviations.ts';
+import type { Micrometres } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
 import { filmFacts } from './film-facts.ts';
-import { partTaps } from './part-cards.ts';
+import { heldLines, partTaps } from './part-cards.ts';
 import type { Telling } from './telling.ts';
 
 export function filmCard(t: Telling, part: Part): Card {
   const { replies, parts } = t.words;
   const film = part.films.at(-1);
   if (film === undefined) return makeCard(replies.partNoted(part.name), 'plain');
-  const finding = film.state === 'dry' ? verdictOf(part, t) : undefined;
-  return makeCard(replies.filmRead(part.name, film.state), finding?.is === 'outside' ? 'warn' : 'plain', {
-    facts: filmFacts(t, film.micrometres),
-    lines: [finding === undefined ? replies.filmCheckOnly : parts.film(finding, t.f)],
+  const finding = film.state === 'dry' ? findingOf(t, part, film.micrometres) : undefined;
+  // A film outside its rule is told as the deviation that it is.
+  const lines =
+    finding === undefined ? [replies.filmCheckOnly] : finding.is === 'outside' ? [] : [parts.film(finding, t.f)];
+  return readingCard(t, part, replies.filmRead(part.name, film.state), lines, filmFacts(t, film.micrometres));
+}
+
+/** With the hold that stands on the part, whether this reading made it or one before. */
+function readingCard(t: Telling, part: Part, title: string, lines: readonly string[], facts: Card['facts'] = []): Card {
+  const held = heldLines(t, part);
+  return makeCard(title, held.length > 0 ? 'warn' : 'plain', {
+    facts,
+    lines: [...held, ...lines],
     actions: partTaps(t, part),
   });
 }
 
-/** Of the last dry readings; `undefined` while there are none. */
+function findingOf(t: Telling, part: Part, readings: readonly Micrometres[]) {
+  return judgeFilm(readings, batchOf(t.shop, part)?.sheet.filmRule, part.details.areaSquareMetres);
+}
+
+/** The set that stands for the part: of its last coat the last that failed, whatever was read after it; else the last. */
 function verdictOf(part: Part, t: Telling) {
+  const coatedAt = part.coats.at(-1)?.at ?? 0;
+  const failed = failedReadings(t.shop, part).findLast(
+    ({ objection, entry }) => objection.code === 'film-outside' && entry.happenedAt >= coatedAt,
+  );
+  if (failed?.objection.code === 'film-outside') return failed.objection.finding;
   const dry = part.films.findLast(({ state }) => state === 'dry');
-  if (dry === undefined) return undefined;
-  return judgeFilm(dry.micrometres, batchOf(t.shop, part)?.sheet.filmRule, part.details.areaSquareMetres);
+  return dry === undefined ? undefined : findingOf(t, part, dry.micrometres);
 }
 
 export function testedCard(t: Telling, part: Part, command: CommandOf<'adhesion' | 'rub'>): Card {
   const { parts } = t.words;
   const coupon = command.coupon === true ? [parts.coupon] : [];
   return command.verb === 'adhesion'
-    ? makeCard(parts.adhesion(part.name, command.rating), 'plain', {
-        lines: [parts.adhesionScale(command.rating), ...coupon],
-        actions: partTaps(t, part),
-      })
-    : makeCard(parts.rub(part.name, command.doubleRubs, parts.rubs[command.result]), 'plain', {
-        lines: [parts.rubMeaning, ...coupon],
-        actions: partTaps(t, part),
-      });
+    ? readingCard(t, part, parts.adhesion(part.name, command.rating), [parts.adhesionScale(command.rating), ...coupon])
+    : readingCard(t, part, parts.rub(part.name, command.doubleRubs, parts.rubs[command.result]), [
+        parts.rubMeaning,
+        ...coupon,
+      ]);
 }
 
 /** What whoever takes a part out or releases it must see: its film by the rule, and every deviation on it. */

@@ -5,19 +5,19 @@ import { uncoveredMinutes } from '../../core/batch/batch-clocks.ts';
 import type { Can } from '../../core/can/can.ts';
 import type { FromCan } from '../../core/can/can-events.ts';
 import type { CommandOf } from '../../core/commands.ts';
-import { personIn } from '../../core/crew/crew.ts';
-import type { Recorded, Request } from '../../core/execute.ts';
+import type { Recorded } from '../../core/execute.ts';
 import { numberIn } from '../../core/ids.ts';
 import type { Grams } from '../../core/units.ts';
-import { batchCard, weighedCard } from './batch-cards.ts';
+import { batchCard, ratioWithin, weighedCard } from './batch-cards.ts';
 import { blanketedCard, checkedCard, discardedCard, lidOffCard, openedCanCard, stirringCanCard } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
+import { heatHazards } from './dead-pot.ts';
 import { massFact, minutesWantedFact, type Telling } from './telling.ts';
-import { blanketTaps, fromCanLines, partInCard, ratioWithin, repairTold } from './weigh-cards.ts';
+import { blanketTaps, fromCanLines, partInCard, repairTold } from './weigh-cards.ts';
 
 export type CanVerb = 'open' | 'lid' | 'blanket' | 'check' | 'prestir' | 'discard';
 
-export function canReply(t: Telling, request: Request, verb: CanVerb, outcome: Recorded): Card {
+export function canReply(t: Telling, verb: CanVerb, outcome: Recorded): Card {
   const stream = outcome.envelopes.map((envelope) => envelope.stream).find((each) => each.startsWith('can/'));
   const can: Can | undefined = stream === undefined ? undefined : outcome.shop.cans.get(numberIn(stream));
   if (can === undefined) return makeCard(t.words.replies.settled, 'plain');
@@ -29,7 +29,7 @@ export function canReply(t: Telling, request: Request, verb: CanVerb, outcome: R
     case 'blanket':
       return blanketedCard(t, can);
     case 'check':
-      return checkedCard(t, can, personIn(t.shop.crew, request.by).role !== 'crew');
+      return checkedCard(t, can);
     case 'prestir':
       return stirringCanCard(t, can);
     case 'discard':
@@ -93,6 +93,9 @@ export function emptiedReply(t: Telling, batch: Batch): Card {
   const card = batchCard(t, batch, t.words.replies.emptied(batch.number), []);
   const left = batch.emptied?.leftGrams;
   const { leftOver } = batch.sheet;
+  const seen = batch.thickened?.seen;
+  // Set aside it heats as it did in the pot.
+  if (seen === 'gelled' || seen === 'hot') return { ...card, hazards: heatHazards(t, seen) };
   if (left === undefined || left <= 0) return card;
   const { setAside, setAsideVented } = t.words.material;
   if (leftOver === undefined) return { ...card, lines: [...card.lines, setAside] };

@@ -1,6 +1,5 @@
 // What runs and what rings next.
 
-import { phaseOf } from '../../core/batch/batch.ts';
 import { roleMissingFor } from '../../core/crew/may-settle.ts';
 import { defaultPlace, type PersonName } from '../../core/ids.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
@@ -8,19 +7,19 @@ import { planReminders } from '../../core/reminders/plan.ts';
 import { byDueTime } from '../../core/reminders/wish.ts';
 import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
 import { airFacts } from './air-facts.ts';
-import { isPotOver } from './batch-cards.ts';
 import { openCanLine } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
+import { heldLines } from './part-cards.ts';
 import { ringLabel } from './ring-label.ts';
+import { potState } from './standing-card.ts';
 import { type Telling, tap } from './telling.ts';
 
 export function nowCard(t: Telling, name: PersonName): Card {
   const { replies, phases } = t.words;
-  const batches = liveBatches(t.shop).map(
-    (batch) =>
-      `${batch.number} ${batch.sheet.name}: ${isPotOver(t, batch) ? replies.potOver : phases[phaseOf(batch).is]}`,
+  const batches = liveBatches(t.shop).map((batch) => `${batch.number} ${batch.sheet.name}: ${potState(t, batch)}`);
+  const parts = liveParts(t.shop).map(
+    (part) => `${part.name}: ${[phases[phaseOfPart(part).is], ...heldLines(t, part)].join('. ')}`,
   );
-  const parts = liveParts(t.shop).map((part) => `${part.name}: ${phases[phaseOfPart(part).is]}`);
   const next = [...planReminders(t.shop).values()].flat().sort(byDueTime);
   const cans = liveCans(t.shop).flatMap((can) => openCanLine(t, can));
   const sessions = openSessions(t.shop).map((session) =>

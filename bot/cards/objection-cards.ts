@@ -2,11 +2,12 @@
 // same. And "not clear": the question back.
 
 import { ruleOf } from '../../core/allowed.ts';
-import { takesBatch, withBatch } from '../../core/commands.ts';
+import { type Command, isDecision, takesBatch, withBatch } from '../../core/commands.ts';
 import type { Outcome, Request } from '../../core/execute.ts';
-import type { ObjectionCode, Unclear } from '../../core/objections.ts';
+import type { Objection, ObjectionCode, Unclear } from '../../core/objections.ts';
 import { writeLine } from '../language/write-line.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
+import { heatHazards } from './dead-pot.ts';
 import { materialInstead, materialMeant } from './material-taps.ts';
 import { partsMeant } from './meant-parts.ts';
 import { sessionInstead, ventilationCaution } from './session-instead.ts';
@@ -20,22 +21,27 @@ const hazardous: readonly ObjectionCode[] = ['flash-off-not-over', 'not-dry'];
 export function objectionCard(t: Telling, request: Request, outcome: Extract<Outcome, { kind: 'objected' }>): Card {
   const { replies } = t.words;
   const sources = new Set(
-    outcome.objections.map((objection) => t.words.ruleSources[ruleOf(request.command.verb, objection.code).source]),
+    reasonsTold(outcome.objections).map(
+      (objection) => t.words.ruleSources[ruleOf(request.command.verb, objection.code).source],
+    ),
   );
   const oven = request.command.verb === 'cure' && request.command.way.kind === 'oven';
   return makeCard(replies.notNow, 'stop', {
     lines: [
-      ...new Set(outcome.objections.map((objection) => t.words.objection(objection, t.f))),
+      ...new Set(reasonsTold(outcome.objections).map((objection) => t.words.objection(objection, t.f))),
       replies.askedBy(t.f.list([...sources])),
       ...ventilationCaution(t, outcome.objections),
+      ...(isDecision(request.command) && request.stance.is === 'happened' ? [replies.noFact] : []),
       replies.nothingRecorded,
     ],
-    hazards:
-      oven && outcome.objections.some(({ code }) => hazardous.includes(code))
+    hazards: [
+      ...(oven && outcome.objections.some(({ code }) => hazardous.includes(code))
         ? [{ text: replies.wetInOven, source: t.words.ruleSources['common practice, no source'] }]
-        : [],
+        : []),
+      ...outcome.objections.flatMap((each) => (each.code === 'pot-dead' ? heatHazards(t, each.seen) : [])),
+    ],
     actions: [
-      happenedTap(t, request),
+      ...(isDecision(request.command) ? leftTap(t, request, outcome.objections) : [happenedTap(t, request)]),
       ...insteadTaps(
         t,
         request,
@@ -45,6 +51,19 @@ export function objectionCard(t: Telling, request: Request, outcome: Extract<Out
       ...sessionInstead(t, outcome.objections),
     ],
   });
+}
+
+/** No part is released by having left: that it did is a hold, so that whoever leads settles what becomes of it. */
+function leftTap(t: Telling, { command }: Request, objections: readonly Objection[]): readonly CardAction[] {
+  if (command.verb !== 'release' || objections.some(({ code }) => code === 'already-released')) return [];
+  const hold: Command = { verb: 'hold', parts: command.parts, why: t.words.replies.leftUnreleased };
+  return [tap(t, 'left-unreleased', writeLine({ command: hold, stance: { is: 'asked' } }, t.shop.crew.zone))];
+}
+
+/** Of a dead pot nothing else is told: what its other rules ask ("start the stirrer") would be work on it. */
+function reasonsTold(objections: readonly Objection[]): readonly Objection[] {
+  const dead = objections.filter(({ code }) => code === 'pot-dead');
+  return dead.length > 0 ? dead : objections;
 }
 
 /** The act with the time at which it was said, so that the true clocks start whenever the tap is pressed. */

@@ -1,9 +1,13 @@
 // A part's answers: noted, coated, dry, curing, read, out, released or held.
 
 import { methodRows } from '../../core/methods.ts';
+import { unlifted } from '../../core/part/failed-readings.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { cureClock, flashTimes, openUntil, recoatTimes } from '../../core/part/part-clocks.ts';
 import { batchOf } from '../../core/part/part-decide.ts';
+import { releaseRules } from '../../core/part/part-rules.ts';
+import { editionOfToday } from '../../core/rule-editions.ts';
+import { objectionsTo } from '../../core/rules.ts';
 import { airLog } from '../../core/shop.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
@@ -27,7 +31,9 @@ export function partTaps(t: Telling, part: Part): readonly CardAction[] {
     case 'dry': {
       const cure = batchOf(t.shop, part)?.sheet.cure;
       return [
-        ...(cure?.oven === undefined ? [] : [tap(t, 'cure-oven', `cure ${name} oven ${cure.oven.atCelsius}C`)]),
+        ...(cure?.oven === undefined || cure.oven.atCelsius > (part.details.highestCelsius ?? cure.oven.atCelsius)
+          ? []
+          : [tap(t, 'cure-oven', `cure ${name} oven ${cure.oven.atCelsius}C`)]),
         ...(cure?.room === undefined ? [] : [tap(t, 'cure-room', `cure ${name} room`)]),
       ];
     }
@@ -40,13 +46,22 @@ export function partTaps(t: Telling, part: Part): readonly CardAction[] {
       ];
     case 'cured':
       return [
-        tap(t, 'release', `release ${name}`),
+        ...releaseTaps(t, part),
         tap(t, 'film', `film ${name} {dry-films}um`),
         tap(t, 'hold', `hold ${name} {why}`),
       ];
     case 'released':
       return [];
   }
+}
+
+/** Where the rules would object a lead may lift that, with a reason; where even that is nobody's, nothing is offered. */
+function releaseTaps(t: Telling, part: Part): readonly CardAction[] {
+  const { sheet, place } = batchOf(t.shop, part) ?? {};
+  const release = { part, sheet, air: airLog(t.shop, place), at: t.now, unlifted: unlifted(t.shop, part) };
+  if (objectionsTo(releaseRules, release, editionOfToday).length === 0)
+    return [tap(t, 'release', `release ${part.name}`)];
+  return part.verdict?.is === 'held' ? [tap(t, 'lift', `release ${part.name} permit {why}`)] : [];
 }
 
 /** Where the part stands: flash-off, recoat window, cure. */
@@ -82,8 +97,12 @@ function openUntilOf(t: Telling, part: Part): EpochMs | undefined {
     : openUntil(batch.sheet, coat, airLog(t.shop, batch.place));
 }
 
+export function heldLines(t: Telling, { verdict }: Part): readonly string[] {
+  return verdict?.is === 'held' ? [t.words.replies.onHold(t.words.holdReason(verdict, t.f))] : [];
+}
+
 export function partCard(t: Telling, part: Part, title: string, lines: readonly string[], tone: Tone = 'plain'): Card {
-  const held = part.verdict?.is === 'held' ? [t.words.replies.onHold(t.words.holdReason(part.verdict, t.f))] : [];
+  const held = heldLines(t, part);
   return makeCard(title, held.length > 0 ? 'warn' : tone, {
     facts: partFacts(t, part),
     lines: [...held, ...lines],

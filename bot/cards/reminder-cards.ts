@@ -16,13 +16,14 @@ import { airLog, type Shop } from '../../core/shop.ts';
 import { minutesAfter, minutesBetween } from '../../core/units.ts';
 import { writeRingKey } from '../language/ring-key.ts';
 import { airFacts } from './air-facts.ts';
-import { batchTaps, blendFacts, potFacts } from './batch-cards.ts';
+import { batchTaps, blendFacts, potFacts, ratioWithin } from './batch-cards.ts';
 import { canRing } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import { handoverRing } from './crew-cards.ts';
 import { cureLines, withCures } from './cure-facts.ts';
+import { potOverLines } from './dead-pot.ts';
 import type { FactId } from './fact-ids.ts';
-import { partFacts, partTaps } from './part-cards.ts';
+import { heldLines, partFacts, partTaps } from './part-cards.ts';
 import { sessionRing } from './session-ring.ts';
 import { morningLines } from './stock-card.ts';
 import { minutesWantedFact, notAfterFact, type Telling, tap } from './telling.ts';
@@ -39,6 +40,8 @@ interface Subject {
   /** Of its own, in place of what to do. */
   readonly lines?: readonly string[];
   readonly hazards?: Card['hazards'];
+  /** Where it is no good news. */
+  readonly tone?: Tone;
 }
 
 export function reminderCard(t: Telling, ringing: RingingReminder): Card {
@@ -48,25 +51,29 @@ export function reminderCard(t: Telling, ringing: RingingReminder): Card {
   const unprovedTitle = isOwnKey(unproved, reminder.kind) ? unproved[reminder.kind] : undefined;
   const missing = unprovedTitle !== undefined && subject.clock !== undefined && !isProved(subject.clock, now);
   const { title, act } = rings[reminder.kind];
-  return makeCard(missing ? unprovedTitle(subject.name) : title(subject.name), toneOf(ringing, missing), {
-    facts: [
-      ...subject.facts.filter(({ id }) => missing || spent[reminder.kind]?.includes(id) !== true),
-      ...lateFacts(t, ringing),
-    ],
-    lines: [
-      ...howItRings(t, ringing),
-      ...(missing ? [subject.ask, ...heldBack(t, subject.clock), ...(subject.why ?? [])] : (subject.lines ?? [act])),
-      // A can's later ring is a step on, or another stir: not one that nobody answered.
-      ...(reminder.ring > 1 && nounOf(reminder.stream) !== 'can' ? againLines(t, ringing) : []),
-    ],
-    actions: [
-      ...subject.taps,
-      tap(t, 'ok', `ok ${writeRingKey(reminder.key)}`),
-      ...(isMovable(reminder.key) ? [tap(t, 'snooze', `snooze 5m ${writeRingKey(reminder.key)}`)] : []),
-    ],
-    hazards: subject.hazards ?? [],
-    ping: reminder.to,
-  });
+  return makeCard(
+    missing ? unprovedTitle(subject.name) : title(subject.name),
+    subject.tone ?? toneOf(ringing, missing),
+    {
+      facts: [
+        ...subject.facts.filter(({ id }) => missing || spent[reminder.kind]?.includes(id) !== true),
+        ...lateFacts(t, ringing),
+      ],
+      lines: [
+        ...howItRings(t, ringing),
+        ...(missing ? [subject.ask, ...heldBack(t, subject.clock), ...(subject.why ?? [])] : (subject.lines ?? [act])),
+        // A can's later ring is a step on, or another stir: not one that nobody answered.
+        ...(reminder.ring > 1 && nounOf(reminder.stream) !== 'can' ? againLines(t, ringing) : []),
+      ],
+      actions: [
+        ...subject.taps,
+        tap(t, 'ok', `ok ${writeRingKey(reminder.key)}`),
+        ...(isMovable(reminder.key) ? [tap(t, 'snooze', `snooze 5m ${writeRingKey(reminder.key)}`)] : []),
+      ],
+      hazards: subject.hazards ?? [],
+      ping: reminder.to,
+    },
+  );
 }
 
 /** Figures that the ring itself has used up: nobody needs them any more, and a push has room for little. */
@@ -245,7 +252,22 @@ function batchSubject(t: Telling, batch: Batch, kind: ReminderKind): Subject {
   // Once it is blended, how long it serves is what counts.
   const blended = kind === 'stir-done' || kind === 'induction-done' ? potFacts(t, batch) : [];
   const facts = kind.startsWith('pot-') ? potFacts(t, batch) : [...blendFacts(t, batch), ...blended];
-  return { name: String(batch.number), facts, taps: batchTaps(t, batch), clock, ask };
+  const told = { name: String(batch.number), facts, taps: batchTaps(t, batch), clock, ask };
+  if (kind === 'pot-end') return { ...told, lines: potOverLines(t, batch) };
+  // Blended or not, nobody is invited to filter or apply what is off its ratio.
+  const off = (kind === 'stir-done' || kind === 'induction-done') && !ratioWithin(batch);
+  const { stopStirrer, ratioOffUse } = t.words.replies;
+  return off ? { ...told, tone: 'warn', lines: [...(kind === 'stir-done' ? [stopStirrer] : []), ratioOffUse] } : told;
+}
+
+/** Nobody is invited to coat what a lead must look at first, or what may still be wet; of other bells what to do stands. */
+function coatHeldBack(t: Telling, part: Part, kind: ReminderKind): readonly string[] {
+  const { rings, replies } = t.words;
+  const invites = kind === 'recoat-opens' || kind === 'recoat-closes' || kind === 'surface-ends';
+  const held = part.verdict?.is === 'held';
+  if (invites && held) return [replies.noCoatHeld];
+  if (invites && kind !== 'surface-ends' && part.dryAt === undefined) return [replies.noCoatWet];
+  return held ? [rings[kind].act] : [];
 }
 
 function partSubject(t: Telling, part: Part, kind: ReminderKind): Subject {
@@ -253,10 +275,15 @@ function partSubject(t: Telling, part: Part, kind: ReminderKind): Subject {
   const air = airLog(t.shop, place);
   const { askNight, askPartReading } = t.words.replies;
   const ask = part.cure?.way === 'room' ? askNight : askPartReading;
-  const told = { name: part.name, facts: partFacts(t, part), taps: partTaps(t, part), ask };
+  const held = heldLines(t, part);
+  const lines = [...coatHeldBack(t, part, kind), ...held];
+  const told = {
+    ...{ name: part.name, facts: partFacts(t, part), taps: partTaps(t, part), ask },
+    ...(lines.length === 0 ? {} : { lines }),
+  };
   if (sheet === undefined) return { ...told, clock: undefined };
   const stage = stagesDue(part, sheet, air, t.now).find(({ stage: name }) => kind === `stage-${name}`);
-  const unproved = stage !== undefined && !stage.proved ? { lines: [t.words.rings[kind].act, ask] } : {};
+  const unproved = stage !== undefined && !stage.proved ? { lines: [t.words.rings[kind].act, ask, ...held] } : {};
   return {
     ...told,
     clock: cureClock(part, sheet, air, t.now),

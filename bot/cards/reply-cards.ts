@@ -13,10 +13,11 @@ import { rewrites } from '../../core/records/holds-that-follow.ts';
 import { byDueTime } from '../../core/reminders/wish.ts';
 import { briefsAt } from '../../core/session/spray-settings.ts';
 import { minutesBetween } from '../../core/units.ts';
-import { batchCard, openedCard, stirringCard } from './batch-cards.ts';
+import { batchCard, openedCard, ratioWithin, stirringCard } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { amendedCard, heardCard, settledCard, undoneCard } from './correction-cards.ts';
 import { handoverCard, shiftCard, snoozedCard, takenOverCard } from './crew-cards.ts';
+import { heatHazards, potOverLines } from './dead-pot.ts';
 import { filmCard, standsAgainst, testedCard } from './film-cards.ts';
 import { addReply, canReply, caughtReply, coverReply, emptiedReply, weighReply } from './material-reply.ts';
 import { coatedCard, curingCard, dryCard, partCard, takenOutCard } from './part-cards.ts';
@@ -34,7 +35,8 @@ export function recordedCard(t: Telling, request: Request, outcome: Recorded): C
   return {
     ...card,
     // Whatever went against a rule reaches the lead, whoever says it.
-    ping: despite.length > 0 || isOffRatio(outcome) ? peopleWithRole(t.shop.crew, 'lead') : card.ping,
+    ping:
+      despite.length > 0 || isOffRatio(outcome) || isHeld(outcome) ? peopleWithRole(t.shop.crew, 'lead') : card.ping,
     tone: despite.length > 0 ? 'warn' : card.tone,
     hazards: [...card.hazards, ...ownHazards(t, request)],
     lines: [...despite, ...card.lines, ...late],
@@ -69,7 +71,7 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
     case 'check':
     case 'prestir':
     case 'discard':
-      return canReply(t, request, command.verb, outcome);
+      return canReply(t, command.verb, outcome);
     case 'cover':
     case 'uncover':
       return onBatch((it) => coverReply(t, it, command.verb));
@@ -81,14 +83,18 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
       return onBatch((it) => stirringCard(t, it, replies.stopped(it.number)));
     case 'filter':
       return onBatch((it) => {
-        const lines = [replies.sayCoat(it.number), ...surfacesBeforeCoat(t, it.place)];
-        const card = batchCard(t, it, replies.filtered(it.number), lines, 'good');
+        const isWithin = ratioWithin(it);
+        const use = isWithin ? [replies.sayCoat(it.number), ...surfacesBeforeCoat(t, it.place)] : [replies.ratioOffUse];
+        const card = batchCard(t, it, replies.filtered(it.number), use, isWithin ? 'good' : 'warn');
         return { ...card, actions: [...card.actions, surfaceTap(t, '{part}')] };
       });
     case 'thick':
     case 'gel': {
       const seen = command.verb === 'gel' ? 'gelled' : 'thick';
-      return onBatch((it) => batchCard(t, it, replies.thick(it.number, seen), [replies.emptyNow], 'stop'));
+      return onBatch((it) => ({
+        ...batchCard(t, it, replies.thick(it.number, seen), potOverLines(t, it), 'stop'),
+        hazards: heatHazards(t, it.thickened?.seen),
+      }));
     }
     case 'empty':
       return onBatch((it) => emptiedReply(t, it));
@@ -260,6 +266,11 @@ function rewrittenLines(t: Telling, { envelopes, before, shop }: Recorded): read
 function isOffRatio({ envelopes, shop }: Recorded): boolean {
   const seqs = new Set(envelopes.map(({ seq }) => seq));
   return deviationsIn(shop, ({ seq }) => seqs.has(seq)).some(({ objection }) => objection.code === 'ratio-out');
+}
+
+/** What waits for the lead's word is told to the lead. */
+function isHeld({ envelopes }: Recorded): boolean {
+  return envelopes.some(({ body }) => body.type === 'PartHeld');
 }
 
 function lateLine(t: Telling, { envelopes }: Recorded): readonly string[] {

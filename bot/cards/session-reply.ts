@@ -64,7 +64,7 @@ export function sessionReply(t: Telling, command: CommandOf<SessionCommand['verb
     case 'fire':
     case 'down':
     case 'hot':
-      return alarmCard(t, command);
+      return alarmCard(t, command, outcome);
     case 'bell':
       return bellCard(t, outcome);
     default: {

@@ -24,11 +24,21 @@ export function sessionRing(t: Telling, session: Session, kind: ReminderKind): S
     }
     case 'flush':
     case 'vessels':
-      return { facts: [], taps: flushTaps(t, session), hazards: flushConflicts(t, session) };
+      return {
+        ...{ facts: [], taps: flushTaps(t, session), hazards: flushConflicts(t, session) },
+        lines: [t.words.rings[kind].act, ...(kind === 'vessels' ? potLeftAlone(t, session) : [])],
+      };
     case 'air-recheck':
     case 'spell-end':
       return { facts: [], lines: [t.words.rings[kind].act, ...airLines(t, session)], taps, hazards: [] };
     default:
       return { facts: [], taps, hazards: [] };
   }
+}
+
+/** A pot that may heat is no vessel to flush. */
+function potLeftAlone(t: Telling, { batch: number }: Session): readonly string[] {
+  const seen = number === undefined ? undefined : t.shop.batches.get(number)?.thickened?.seen;
+  if (number === undefined || (seen !== 'gelled' && seen !== 'hot')) return [];
+  return [t.words.replies.notThatPot(number, seen)];
 }

@@ -9,7 +9,7 @@ import { unreadUnder } from '../../core/unread.ts';
 import { batchTaps, clockFacts, isPotOver, openedCard } from './batch-cards.ts';
 import { type Card, type CardAction, makeCard, type Tone } from './card.ts';
 import type { FactId } from './fact-ids.ts';
-import { partFacts, partTaps } from './part-cards.ts';
+import { heldLines, partFacts, partTaps } from './part-cards.ts';
 import { tapsTogether } from './parts-together.ts';
 import type { Telling } from './telling.ts';
 import { unreadLines } from './unread-lines.ts';
@@ -60,12 +60,13 @@ export function standingOf(t: Telling, number: BatchNumber, batch: Batch | undef
 }
 
 /** Over by the clock is over, whatever was said of it. */
-function potState(t: Telling, batch: Batch): string {
+export function potState(t: Telling, batch: Batch): string {
   const { is } = phaseOf(batch);
   return is !== 'dead' && isPotOver(t, batch) ? t.words.replies.potOver : t.words.phases[is];
 }
 
-const partState = (t: Telling, part: Part): string => `${part.name}: ${t.words.phases[phaseOfPart(part).is]}`;
+const partState = (t: Telling, part: Part): string =>
+  `${part.name}: ${[t.words.phases[phaseOfPart(part).is], ...heldLines(t, part)].join('. ')}`;
 
 /** A part's act names the part; a coat does so itself. */
 function actSaid(t: Telling, { stream, fact }: Entry): string {

@@ -10,6 +10,7 @@ import { type Card, type CardFact, makeCard } from './card.ts';
 import { changedBy } from './corrected.ts';
 import { deviationLines } from './deviation-lines.ts';
 import { filmFacts } from './film-facts.ts';
+import { heldLines } from './part-cards.ts';
 import { letter } from './period-card.ts';
 import { countFact, massFact, type Telling, tap } from './telling.ts';
 
@@ -25,6 +26,7 @@ export function partTraceCard(t: Telling, trace: PartTrace): Card {
       lines: [
         ...(booked === '' ? [] : [records.bookedAs(booked)]),
         records.phase(phaseOf(t, trace.phase)),
+        ...heldLines(t, part),
         ...deviationLines(t, trace.deviations),
         ...trace.coats.flatMap((coat, i) => coatLines(t, coat, i + 1)),
         records.steps,
@@ -68,7 +70,11 @@ export function lotTraceCard(t: Telling, trace: LotTrace): Card {
       ...trace.batches.map(({ batch, grams: poured, parts }) =>
         records.inBatch(batch, t.f.mass(poured), parts.length === 0 ? records.noParts : t.f.list(parts)),
       ),
-      ...trace.parts.map(({ name, phase }) => records.partStands(name, phaseOf(t, phase))),
+      ...trace.parts.map(({ name, phase }) => {
+        const part = t.shop.parts.get(name);
+        const held = part === undefined ? [] : heldLines(t, part);
+        return records.partStands(name, t.f.list([phaseOf(t, phase), ...held]));
+      }),
     ],
     actions: trace.parts.slice(0, 3).map(({ name }) => ({ ...tap(t, 'trace', `trace ${name}`), id: `trace-${name}` })),
   });

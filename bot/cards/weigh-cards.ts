@@ -2,7 +2,7 @@
 
 import type { Batch } from '../../core/batch/batch.ts';
 import { isRatioWithin } from '../../core/batch/batch-rules.ts';
-import { roomIn } from '../../core/batch/weigh-rules.ts';
+import { addRules, roomIn } from '../../core/batch/weigh-rules.ts';
 import { ratioError } from '../../core/calc/mixing.ts';
 import { type Addition, repair } from '../../core/calc/mixing-repair.ts';
 import { partBFor } from '../../core/calc/mixing-tolerance.ts';
@@ -11,7 +11,11 @@ import { leftGrams } from '../../core/can/can.ts';
 import { blanketTimes } from '../../core/can/can-clocks.ts';
 import type { FromCan } from '../../core/can/can-events.ts';
 import type { Component } from '../../core/commands.ts';
+import type { Objection } from '../../core/objections.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
+import { editionOfToday } from '../../core/rule-editions.ts';
+import { objectionsTo } from '../../core/rules.ts';
+import { airLog } from '../../core/shop.ts';
 import { fraction, type Grams, grams, litres, minutesAfter } from '../../core/units.ts';
 import { batchTaps } from './batch-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
@@ -31,19 +35,29 @@ export function partInCard(t: Telling, batch: Batch, component: Component, from:
       ? partBFor(mixRatio(batch.sheet.ratio), toleranceOf(batch), inVessel.grams)
       : undefined;
   const wanted = pour === undefined || isRefused(pour) ? undefined : pour;
+  const tooMuch =
+    wanted === undefined ? undefined : beyondMost(batch, grams((inVessel?.grams ?? 0) + wanted.exactGrams));
   const next =
     wanted === undefined
       ? material.nextA
       : material.nextB(t.f.mass(wanted.exactGrams), t.f.mass(wanted.leastGrams), t.f.mass(wanted.mostGrams));
-  return makeCard(material.partIn(batch.number, component), 'plain', {
+  return makeCard(material.partIn(batch.number, component), tooMuch === undefined ? 'plain' : 'warn', {
     facts: [
       ...(inVessel === undefined ? [] : [massFact(t, component, inVessel.grams)]),
       ...(wanted === undefined ? [] : [massFact(t, 'part-b-exact', wanted.exactGrams)]),
     ],
-    lines: [next, ...fromCanLines(t, from)],
+    lines: [tooMuch === undefined ? next : t.words.objection(tooMuch, t.f), ...fromCanLines(t, from)],
     actions: [...blanketTaps(t, from), ...batchTaps(t, batch)],
     fields: [{ id: 'part-b', label: t.words.facts['part-b'], unit: 'g' }],
   });
+}
+
+/** B is not asked for where the pot would then hold more than the sheet mixes in one. */
+function beyondMost({ sheet }: Batch, mixed: Grams): Objection | undefined {
+  const mostGrams = sheet.mostMixGrams?.value;
+  return mostGrams !== undefined && mixed > mostGrams
+    ? { code: 'more-than-sheet-mixes', grams: mixed, mostGrams }
+    : undefined;
 }
 
 /** Which cans gave, and which of them want gas now. */
@@ -87,15 +101,20 @@ export function repairTold(t: Telling, batch: Batch): RepairTold {
   const known = litres(vesselLitres === undefined ? unbounded : roomIn(vesselLitres));
   const way = repair(mixRatio(sheet.ratio), toleranceOf(batch), weighing, known);
   if (isRefused(way) || way.add === 'nothing') return nothing;
-  if (sheet.repair === undefined) return { ...nothing, lines: [material.repairNotOnSheet] };
-  const untilAt = minutesAfter(weighing.at, sheet.repair.withinMinutes);
-  if (t.now > untilAt || batch.filteredAt !== undefined) {
-    return { ...nothing, lines: [material.repairTooLate(t.f.timeDown(untilAt))] };
+  const { add: component, exact } = way;
+  // Offered only what the rules of adding take: the pot, the sheet's time and most, the vessel.
+  const air = airLog(t.shop, batch.place);
+  const added = { batch, air, at: t.now, components: [component], component, grams: exact.grams, pours: [] };
+  const [against] = objectionsTo(addRules, added, editionOfToday);
+  if (against !== undefined || sheet.repair === undefined) {
+    return { ...nothing, lines: against === undefined ? [] : [t.words.objection(against, t.f)] };
   }
-  const component = way.add;
-  const { exact } = way;
+  if (vesselLitres === undefined && exact.mixedGrams > batch.plannedGrams * mostOfPlan) {
+    const [needed, planned] = [t.f.mass(exact.mixedGrams), t.f.mass(batch.plannedGrams)];
+    return { ...nothing, lines: [material.repairBeyondPlan(needed, planned)] };
+  }
+  const untilAt = minutesAfter(weighing.at, sheet.repair.withinMinutes);
   const needed = exact.mixedLitres === undefined ? undefined : t.f.volume(exact.mixedLitres);
-  if (exact.vessel === 'too-small') return { ...nothing, lines: [material.repairVessel(needed ?? '?')] };
   const weight = weighable(batch, component, exact);
   return {
     facts: [massFact(t, component === 'part-a' ? 'add-part-a' : 'add-part-b', exact.grams)],
@@ -109,6 +128,9 @@ export function repairTold(t: Telling, batch: Batch): RepairTold {
 
 /** Nobody said how big the vessel is. */
 const unbounded = 1e6;
+
+/** Then the plan is all that tells its size: half as much again is the most that is offered. Our own figure, no source. */
+const mostOfPlan = 1.5;
 
 /** In as few digits as still bring it within the tolerance, for a scale in a workshop. */
 function weighable(batch: Batch, component: Component, { grams: exact }: Addition): string {
@@ -126,9 +148,3 @@ function weighable(batch: Batch, component: Component, { grams: exact }: Additio
 }
 
 const plus = (mass: Grams, more: number): Grams => grams(mass + more);
-
-export function ratioWithin(batch: Batch): boolean {
-  if (batch.weighing === undefined) return true;
-  const error = ratioError(mixRatio(batch.sheet.ratio), batch.weighing);
-  return !isRefused(error) && isRatioWithin(error, batch.sheet.ratio);
-}

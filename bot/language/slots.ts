@@ -99,7 +99,8 @@ const rows = {
   },
   area: { kinds: ['area'], units: ['m2', 'ft2'], limits: { lowest: 0, highest: 10_000, unit: 'm2', above: true } },
   'air-temperature': temperature(-40, 60),
-  humidity: { kinds: ['percent'], units: ['%'], limits: { lowest: 0, highest: 100, unit: '%' } },
+  // Below it there is no dew point in any room that is coated in, and no hygrometer shows it.
+  humidity: { kinds: ['percent'], units: ['%'], limits: { lowest: 0.1, highest: 100, unit: '%' } },
   'surface-temperature': temperature(-40, 120),
   'lowest-temperature': temperature(-40, 60),
   'part-temperature': temperature(-40, 400),

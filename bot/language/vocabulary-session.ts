@@ -125,7 +125,7 @@ export const sessionVocabulary = {
     name: 'hot',
     words: ['hot', 'hot pot', 'pot hot'],
     needs: [],
-    may: ['told'],
+    may: ['batch', 'told'],
     example: 'hot pot',
     endsInWords: true,
   },

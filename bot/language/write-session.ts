@@ -56,7 +56,7 @@ export function writeSessionAct(command: CommandOf<SessionVerb | OtherVerb>, zon
     case 'fire':
     case 'down':
     case 'hot':
-      return [verb, command.note === undefined ? '' : JSON.stringify(command.note)];
+      return [verb, number(command.batch), command.note === undefined ? '' : JSON.stringify(command.note)];
     case 'bell':
       return [verb];
     default: {

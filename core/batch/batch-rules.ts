@@ -71,9 +71,9 @@ export const potIsThere: readonly Rule<BatchCase>[] = [
     code: 'pot-dead',
     source: 'common practice, no source',
     liftedBy: 'nobody',
-    check: ({ batch: { thickened }, at }) =>
+    check: ({ batch: { number, thickened }, at }) =>
       thickened !== undefined && thickened.at <= at
-        ? { code: 'pot-dead', seen: thickened.seen, at: thickened.at }
+        ? { code: 'pot-dead', batch: number, seen: thickened.seen, at: thickened.at }
         : undefined,
   },
 ];

@@ -9,6 +9,10 @@ import type { Sheet } from '../products/sheet.ts';
 import { foldRings, type RingLog } from '../reminders/ring-log.ts';
 import { type EpochMs, type Grams, grams, type Litres } from '../units.ts';
 
+/** What eyes or a hand near it tell of a pot, whatever its clock says; each worse than the one before. */
+const seenOfPot = ['thick', 'gelled', 'hot'] as const;
+export type SeenOfPot = (typeof seenOfPot)[number];
+
 export interface Weighing {
   /** First contact of B with A: a second weighing changes the figures, never this. */
   readonly at: EpochMs;
@@ -46,8 +50,8 @@ export interface Batch {
   readonly caught: readonly { readonly at: EpochMs; readonly grams: Grams; readonly filteredAt: EpochMs | undefined }[];
   /** When the pot stood uncovered. */
   readonly uncovered: readonly Run[];
-  /** Thick or gelled, as seen first. It ends the pot's life, not the batch: the pot is still to be emptied. */
-  readonly thickened: { readonly seen: 'thick' | 'gelled'; readonly at: EpochMs } | undefined;
+  /** The worst that was seen of it, and since when. It ends the pot's life, not the batch: the pot is still there. */
+  readonly thickened: { readonly seen: SeenOfPot; readonly at: EpochMs } | undefined;
   readonly emptied: { readonly at: EpochMs; readonly leftGrams: Grams | undefined } | undefined;
   readonly coats: readonly { readonly part: PartName; readonly method: Method; readonly at: EpochMs }[];
   readonly rings: RingLog;
@@ -58,7 +62,7 @@ export type BatchPhase =
   | { readonly is: 'to-weigh' }
   | { readonly is: 'blending' | 'paused'; readonly weighing: Weighing }
   | { readonly is: 'filtered'; readonly weighing: Weighing; readonly filteredAt: EpochMs }
-  | { readonly is: 'dead'; readonly seen: 'thick' | 'gelled'; readonly at: EpochMs }
+  | { readonly is: 'dead'; readonly seen: SeenOfPot; readonly at: EpochMs }
   | { readonly is: 'emptied'; readonly at: EpochMs };
 
 /** `undefined` while the history does not open a batch. `before` is the fold of the first of these entries, where known. */
@@ -130,7 +134,9 @@ function evolveBatch(batch: Batch, entry: Entry): Batch {
     case 'PotCovered':
       return { ...batch, uncovered: ended(batch.uncovered, at) };
     case 'MixThickened':
-      return { ...batch, thickened: batch.thickened ?? { seen: fact.seen, at }, stirring: ended(batch.stirring, at) };
+      return ruined(batch, fact.seen, at);
+    case 'AlarmRaised':
+      return fact.what === 'hot' && fact.batch === batch.number ? ruined(batch, 'hot', at) : batch;
     case 'PotEmptied':
       return {
         ...batch,
@@ -143,6 +149,12 @@ function evolveBatch(batch: Batch, entry: Entry): Batch {
     default:
       return batch;
   }
+}
+
+function ruined(batch: Batch, seen: SeenOfPot, at: EpochMs): Batch {
+  const before = batch.thickened;
+  const worse = before === undefined || seenOfPot.indexOf(seen) > seenOfPot.indexOf(before.seen);
+  return { ...batch, thickened: worse ? { seen, at } : before, stirring: ended(batch.stirring, at) };
 }
 
 function poured(batch: Batch, component: Component, more: Grams, at: EpochMs): Batch {

@@ -80,6 +80,19 @@ export const addRules: readonly Rule<AddCase>[] = [
     },
   },
   {
+    // As the sheet's most in one pot is of a mix: what heats is the pot, however it came to hold so much.
+    code: 'adding-passes-most',
+    since: 2,
+    source: 'sheet',
+    liftedBy: 'lead',
+    check: ({ batch: { weighing, sheet }, grams: more }) => {
+      const mostGrams = sheet.mostMixGrams?.value;
+      if (weighing === undefined || mostGrams === undefined) return undefined;
+      const mixedGrams = grams(weighing.partAGrams + weighing.partBGrams + more);
+      return mixedGrams > mostGrams ? { code: 'adding-passes-most', mixedGrams, mostGrams } : undefined;
+    },
+  },
+  {
     code: 'vessel-too-small',
     source: 'the order of the work',
     liftedBy: 'nobody',

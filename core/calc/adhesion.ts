@@ -28,3 +28,12 @@ export function isoCrossCut(removed: Percent): Result<IsoRating> {
   if (removed <= 35) return 3;
   return removed <= 65 ? 4 : 5;
 }
+
+/**
+ * Whether a rating is below the usual cut: 2B and worse, 3 and worse on ISO 2409 (the two digits of a pair make five).
+ * Common practice, no source: neither standard says what is acceptable.
+ */
+export function crossCutFails(rating: AstmRating | `${IsoRating}`): boolean {
+  const worst: readonly string[] = ['2B', '1B', '0B', '3', '4', '5'];
+  return worst.includes(rating);
+}

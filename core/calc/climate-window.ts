@@ -47,16 +47,39 @@ export function checkClimate(window: ClimateWindow, climate: Climate): Result<Cl
   const wet = surfaceCelsius === undefined ? undefined : humidityAtSurface(airCelsius, humidityPercent, surfaceCelsius);
   if (isRefused(wet)) return wet;
   const spread = surfaceCelsius === undefined ? undefined : celsiusSpread(surfaceCelsius - dew);
-  const breaches = [
+  const breaches = breachesOf(window, { airCelsius, humidityPercent, surfaceCelsius, spreadCelsius: spread });
+  return { dewPointCelsius: dew, spreadCelsius: spread, surfaceHumidityPercent: wet, breaches };
+}
+
+/**
+ * Where the dew point is refused (no air is at 0 %) or the spread to this surface is: what could not be summed counts as
+ * not read, and what the sheet limits of it is a no-go. What was read well is judged as ever.
+ */
+export function checkWithoutSpread(window: ClimateWindow, climate: Climate): readonly Breach[] {
+  const { airCelsius, humidityPercent } = climate;
+  const isAir = !isRefused(dewPoint(airCelsius, humidityPercent));
+  const read = { ...climate, humidityPercent: isAir ? humidityPercent : undefined, spreadCelsius: undefined };
+  return breachesOf(window, read);
+}
+
+interface ClimateRead {
+  readonly airCelsius: Celsius;
+  readonly humidityPercent: Percent | undefined;
+  readonly surfaceCelsius: Celsius | undefined;
+  readonly spreadCelsius: CelsiusSpread | undefined;
+}
+
+function breachesOf(window: ClimateWindow, read: ClimateRead): readonly Breach[] {
+  const { airCelsius, humidityPercent, surfaceCelsius, spreadCelsius } = read;
+  return [
     below('lowestAirCelsius', window, airCelsius),
     above('highestAirCelsius', window, airCelsius),
     below('lowestSurfaceCelsius', window, surfaceCelsius),
     above('highestSurfaceCelsius', window, surfaceCelsius),
     below('lowestHumidityPercent', window, humidityPercent),
     above('highestHumidityPercent', window, humidityPercent),
-    below('leastSpreadCelsius', window, spread),
+    below('leastSpreadCelsius', window, spreadCelsius),
   ].filter((breach) => breach !== undefined);
-  return { dewPointCelsius: dew, spreadCelsius: spread, surfaceHumidityPercent: wet, breaches };
 }
 
 /** The air's temperature alone, where nobody read the humidity. */

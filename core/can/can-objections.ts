@@ -23,6 +23,8 @@ export type MaterialObjection =
   | { readonly code: 'b-before-a' }
   | { readonly code: 'adding-not-on-sheet' }
   | { readonly code: 'added-too-late'; readonly untilAt: EpochMs; readonly filtered: boolean }
+  /** All that would then be in the pot. */
+  | { readonly code: 'adding-passes-most'; readonly mixedGrams: Grams; readonly mostGrams: Grams }
   | { readonly code: 'vessel-too-small'; readonly vesselLitres: Litres; readonly mixedLitres: Litres }
   | { readonly code: 'caught-not-filtered'; readonly grams: Grams; readonly at: EpochMs };
 

@@ -4,6 +4,7 @@ import { findBatch } from '../batch/batch-decide.ts';
 import { findCan } from '../can/can-decide.ts';
 import type { FromCan } from '../can/can-events.ts';
 import type { Amendment, AmendTarget, CommandOf, Component, Verb } from '../commands.ts';
+import { peopleFrom, roleShort } from '../crew/may-settle.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { Entry, Fact } from '../history.ts';
 import {
@@ -17,6 +18,7 @@ import {
   placeStream,
   type StreamId,
 } from '../ids.ts';
+import { foldPart } from '../part/part.ts';
 import { entriesIn, liveParts, type Shop } from '../shop.ts';
 import { type Grams, grams } from '../units.ts';
 
@@ -120,6 +122,9 @@ export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decisio
   if (happenedAt === entry.happenedAt && JSON.stringify(fact) === JSON.stringify(entry.fact)) {
     return unclear({ code: 'nothing-changed' });
   }
+  if (releases(shop, { ...entry, fact, happenedAt })) return unclear({ code: 'decision-stands' });
+  const wanted = fact.type === 'CanChecked' ? roleShort(shop.crew, said.by, 'lead') : undefined;
+  if (wanted !== undefined) return unclear({ code: 'may-not-settle', wanted, who: peopleFrom(shop.crew, wanted) });
   return {
     kind: 'accepted',
     events: [
@@ -131,6 +136,15 @@ export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decisio
       },
     ],
   };
+}
+
+/** Whether with this in its place a part would be released that is not: moving a time decides nothing. */
+function releases(shop: Shop, corrected: Entry): boolean {
+  const part = nounOf(corrected.stream) === 'part' ? shop.parts.get(nameIn(corrected.stream)) : undefined;
+  if (part === undefined || part.verdict?.is === 'released') return false;
+  const entries = part.entries.map((entry) => (entry.seq === corrected.seq ? corrected : entry));
+  const inOrder = entries.toSorted((a, b) => a.happenedAt - b.happenedAt || a.seq - b.seq);
+  return foldPart(part.name, inOrder).verdict?.is === 'released';
 }
 
 /** A time at which one of them stands names that one: `amend air 19C at 8:20` corrects the reading of 8:20. */

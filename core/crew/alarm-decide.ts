@@ -1,20 +1,48 @@
 // Trouble, near misses and bell tests: told, never objected to. And people's dates, which a lead or supervisor settles.
 
+import type { Batch } from '../batch/batch.ts';
 import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
-import { crewStream, type PersonName } from '../ids.ts';
+import { type BatchNumber, batchStream, crewStream, type PersonName } from '../ids.ts';
 import { namedIn } from '../session/people-named.ts';
 import type { Alarm, Qualification } from '../session/session-commands.ts';
-import type { Shop } from '../shop.ts';
+import { liveBatches, type Shop } from '../shop.ts';
 import { peopleFrom, roleMissingFor } from './may-settle.ts';
 
 /** Stands where a near miss was told by nobody. */
 export const nobody: PersonName = 'anonymous';
 
-export function decideAlarm(said: Said<CommandOf<Alarm>>): Decision {
-  const { verb, note } = said.command;
-  return onCrew(said, { type: 'AlarmRaised', what: verb, ...(note === undefined ? {} : { note }) });
+/** An alarm is never asked back about, nor refused for what it names. */
+export function decideAlarm(shop: Shop, said: Said<CommandOf<Alarm>>): Decision {
+  const { verb, note, batch: named } = said.command;
+  const pot = verb === 'hot' ? hotPot(shop, named) : undefined;
+  const noted = pot === undefined && named !== undefined ? [named, note].filter(Boolean).join(' ') : note;
+  const body: EventBody = {
+    type: 'AlarmRaised',
+    what: verb,
+    ...(noted === undefined ? {} : { note: noted }),
+    ...(pot === undefined ? {} : { batch: pot }),
+  };
+  const under = pot === undefined ? [] : [batchStream(pot)];
+  return {
+    kind: 'accepted',
+    events: [{ streams: [crewStream, ...under], happenedAt: said.at, body, saidWith: { despite: [] } }],
+  };
+}
+
+/** The pot that is named; without a name the only one that anything is in. Of several, none: nothing is guessed. */
+function hotPot(shop: Shop, named: BatchNumber | undefined): BatchNumber | undefined {
+  if (named !== undefined) return shop.batches.has(named) ? named : undefined;
+  const [pot, other] = potsInUse(shop);
+  return other === undefined ? pot : undefined;
+}
+
+export function potsInUse(shop: Shop): readonly BatchNumber[] {
+  const inUse = ({ inVessel }: Batch) => inVessel['part-a'] !== undefined || inVessel['part-b'] !== undefined;
+  return liveBatches(shop)
+    .filter(inUse)
+    .map(({ number }) => number);
 }
 
 export function decideNearMiss(said: Said<CommandOf<'near-miss'>>): Decision {

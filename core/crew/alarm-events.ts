@@ -8,6 +8,8 @@ export const AlarmRaised = z.object({
   type: z.literal('AlarmRaised'),
   what: z.enum(alarms),
   note: z.string().optional(),
+  /** Of a hot pot, where it is known which: then filed under that batch too, and ends its pot. */
+  batch: z.number().int().positive().optional(),
 });
 
 /** Without an author where that was asked: then the envelope has none either. */

@@ -5,6 +5,7 @@ import type { NewEvent, SaidWith } from '../history.ts';
 import { type PartName, partStream } from '../ids.ts';
 import type { ObjectionCode } from '../objections.ts';
 import type { EpochMs } from '../units.ts';
+import type { FailedReading } from './part-events.ts';
 
 export const holdingCodes = [
   'past-pot-life',
@@ -27,9 +28,30 @@ export const holdingCodes = [
   'hotter-than-part-bears',
   'oven-outside-sheet',
   'no-such-cure',
+  'film-outside',
+  'adhesion-failed',
+  'rubbed-through',
 ] as const satisfies readonly ObjectionCode[];
 
 export type HoldingCode = (typeof holdingCodes)[number];
+
+/** The last three: of readings, which a hold tells by their figures. */
+export const readingCodes = [
+  'film-outside',
+  'adhesion-failed',
+  'rubbed-through',
+] as const satisfies readonly HoldingCode[];
+
+export function isReadingCode(code: HoldingCode): boolean {
+  return readingCodes.some((reading) => reading === code);
+}
+
+/** What a hold says of itself. */
+export interface HoldTold {
+  readonly why: string;
+  readonly because: readonly HoldingCode[];
+  readonly failed?: readonly FailedReading[] | undefined;
+}
 
 export function isHolding(code: string): code is HoldingCode {
   return holdingCodes.some((holding) => holding === code);

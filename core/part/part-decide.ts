@@ -3,11 +3,12 @@
 
 import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
-import { asItStoodAt, type EventBody, type NewEvent } from '../history.ts';
+import { asItStoodAt, type EventBody, type Fact, type NewEvent } from '../history.ts';
 import { type PartName, partStream } from '../ids.ts';
 import { judge, type Rule } from '../rules.ts';
 import { airLog, liveParts, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
+import { failedBy, holdForReadings, sheetOf, unlifted } from './failed-readings.ts';
 import { holdAfter } from './holding.ts';
 import { foldPart, type Part } from './part.ts';
 import { cureRules, dryRules, type PartCase, releaseRules } from './part-rules.ts';
@@ -33,11 +34,23 @@ export function decideCure(shop: Shop, said: Said<CommandOf<'cure'>>): Decision 
   const { way } = said.command;
   const set = way.kind === 'oven' && way.setCelsius !== undefined ? { setCelsius: way.setCelsius } : {};
   const body: EventBody = { type: 'CureStarted', way: way.kind, ...set };
-  return onParts(shop, said, said.command.parts, cureRules, body, { way });
+  return onParts(shop, said, said.command.parts, cureRules, body, () => ({ way }));
 }
 
+/** A decision counts from when it is given: a time before now is held against what stands now as well. */
 export function decideRelease(shop: Shop, said: Said<CommandOf<'release'>>): Decision {
-  return onParts(shop, said, said.command.parts, releaseRules, { type: 'PartReleased' });
+  const { parts } = said.command;
+  const release = (at: EpochMs) =>
+    onParts(shop, { ...said, at }, parts, releaseRules, { type: 'PartReleased' }, (part) => ({
+      unlifted: unlifted(shop, part),
+    }));
+  const now = release(said.now);
+  // Held since then: what is lifted is lifted now.
+  const heldSince = parts.some((name) => {
+    const verdict = shop.parts.get(name)?.verdict;
+    return verdict?.is === 'held' && verdict.at > said.at;
+  });
+  return now.kind !== 'accepted' || heldSince ? now : release(said.at);
 }
 
 export function decideHold(shop: Shop, said: Said<CommandOf<'hold'>>): Decision {
@@ -46,21 +59,31 @@ export function decideHold(shop: Shop, said: Said<CommandOf<'hold'>>): Decision 
 
 export function decideFilm(shop: Shop, said: Said<CommandOf<'wet' | 'film'>>): Decision {
   const { command } = said;
-  const body: EventBody =
+  const body: Fact =
     command.verb === 'wet'
       ? { type: 'FilmRead', state: 'wet', micrometres: [...command.wetFilmMicrometres] }
       : { type: 'FilmRead', state: 'dry', micrometres: [...command.dryFilmMicrometres] };
-  return onParts(shop, said, [command.part], [], body);
+  return onReading(shop, said, command.part, body);
 }
 
 export function decideTested(shop: Shop, said: Said<CommandOf<'adhesion' | 'rub'>>): Decision {
   const { command } = said;
   const coupon = command.coupon === undefined ? {} : { coupon: command.coupon };
-  const body: EventBody =
+  const body: Fact =
     command.verb === 'adhesion'
       ? { type: 'AdhesionTested', rating: command.rating, ...coupon }
       : { type: 'SolventRubbed', doubleRubs: command.doubleRubs, result: command.result, ...coupon };
-  return onParts(shop, said, [command.part], [], body);
+  return onReading(shop, said, command.part, body);
+}
+
+/** A reading is recorded, whatever it says; one that fails holds its part with it. */
+function onReading(shop: Shop, said: Said, name: PartName, body: Fact): Decision {
+  const decision = onParts(shop, said, [name], [], body);
+  const part = partAsOf(shop, name, said.at);
+  if (decision.kind !== 'accepted' || part === undefined) return decision;
+  const failed = failedBy(body, shop.parts.get(name) ?? part, sheetOf(shop, part));
+  if (failed === undefined) return decision;
+  return { kind: 'accepted', events: [...decision.events, holdForReadings(part, [failed], said.now)] };
 }
 
 /** The same event on each of these parts, or none at all. */
@@ -70,7 +93,7 @@ export function onParts<More extends object>(
   names: readonly PartName[],
   rules: readonly Rule<PartCase & More>[],
   body: EventBody,
-  more?: More,
+  more?: (part: Part) => More,
 ): Decision {
   const live = liveParts(shop).map((part) => part.name);
   const cases: (PartCase & More)[] = [];
@@ -79,7 +102,7 @@ export function onParts<More extends object>(
     if (part === undefined) return unclear({ code: 'no-such-part', part: name, live });
     const batch = batchOf(shop, part);
     const situation: PartCase = { part, sheet: batch?.sheet, air: airLog(shop, batch?.place), at: said.at };
-    cases.push({ ...situation, ...(more as More) });
+    cases.push({ ...situation, ...(more?.(part) as More) });
   }
   return judge(shop, said, rules, cases, (saidWith) =>
     names.flatMap((name): readonly NewEvent[] => [

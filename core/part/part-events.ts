@@ -83,12 +83,23 @@ export const PhotoFiled = z.object({
 });
 
 export const PartReleased = z.object({ type: z.literal('PartReleased') });
+/** The reading that failed, as it was when it held the part. */
+export const FailedReading = z.discriminatedUnion('of', [
+  z.object({ of: z.literal('film'), micrometres: z.array(Micrometres).min(1) }),
+  z.object({ of: z.literal('adhesion'), rating: z.enum(adhesionRatings), coupon: z.literal(true).optional() }),
+  z.object({ of: z.literal('rub'), doubleRubs: z.number().int().positive(), coupon: z.literal(true).optional() }),
+]);
+export type FailedReading = z.infer<typeof FailedReading>;
+
 export const PartHeld = z.object({
   type: z.literal('PartHeld'),
   why: z.string(),
   /** Deviations that hold the part by themselves. */
   because: z.array(z.enum(holdingCodes)).optional(),
+  failed: z.array(FailedReading).optional(),
 });
+
+export type PartHeld = z.infer<typeof PartHeld>;
 
 export const PartEvent = z.discriminatedUnion('type', [
   PartReceived,

@@ -7,6 +7,7 @@ import type { Sheet } from '../products/sheet.ts';
 import { type AirRead, airObjection } from '../products/sheet-air.ts';
 import type { Rule } from '../rules.ts';
 import type { EpochMs } from '../units.ts';
+import type { Failed } from './failed-readings.ts';
 import type { Coat, Part } from './part.ts';
 import { cureClock, flashTimes, openUntil, recoatTimes } from './part-clocks.ts';
 import { surfaceEndsAt } from './surface-life.ts';
@@ -219,7 +220,12 @@ export const outRules: readonly Rule<PartCase>[] = [
   cureGiven,
 ];
 
-export const releaseRules: readonly Rule<PartCase>[] = [
+export interface ReleaseCase extends PartCase {
+  /** Readings that failed and that no hold in the record names: taken before readings held anything. */
+  readonly unlifted: readonly Failed[];
+}
+
+export const releaseRules: readonly Rule<ReleaseCase>[] = [
   coated,
   {
     code: 'already-released',
@@ -232,8 +238,13 @@ export const releaseRules: readonly Rule<PartCase>[] = [
     code: 'on-hold',
     source: 'the order of the work',
     liftedBy: 'lead',
-    check: ({ part: { verdict } }) =>
-      verdict?.is === 'held' ? { code: 'on-hold', why: verdict.why, because: verdict.because } : undefined,
+    check: ({ part: { verdict }, unlifted }) => {
+      if (verdict?.is !== 'held' && unlifted.length === 0) return undefined;
+      const { why, because, failed } = verdict?.is === 'held' ? verdict : { why: '', because: [], failed: [] };
+      const codes = new Set([...because, ...unlifted.map(({ objection }) => objection.code)]);
+      const readings = [...failed, ...unlifted.map(({ reading }) => reading)];
+      return { code: 'on-hold', why, because: [...codes], failed: readings };
+    },
   },
   cureGiven,
 ];

@@ -9,6 +9,7 @@ import { foldRings, type RingLog } from '../reminders/ring-log.ts';
 import type { Celsius, EpochMs, Micrometres, MilligramsPerSquareMetre, Minutes } from '../units.ts';
 import { minutesAfter } from '../units.ts';
 import type { HoldingCode } from './holding.ts';
+import type { FailedReading, PartHeld } from './part-events.ts';
 
 export interface Coat {
   readonly seq: number;
@@ -62,6 +63,8 @@ export type Verdict =
       readonly why: string;
       /** The deviations that hold it by themselves; empty where somebody said hold. */
       readonly because: readonly HoldingCode[];
+      /** The readings among them. */
+      readonly failed: readonly FailedReading[];
     };
 
 export interface Part {
@@ -156,10 +159,22 @@ function evolvePart(part: Part, entry: Entry): Part {
     case 'PartReleased':
       return { ...part, verdict: { is: 'released', at, by } };
     case 'PartHeld':
-      return { ...part, verdict: { is: 'held', at, by, why: fact.why, because: fact.because ?? [] } };
+      return { ...part, verdict: heldBy(part.verdict, fact, at, by) };
     default:
       return part;
   }
+}
+
+/** A second hold adds to the first: neither reason is gone until somebody releases. */
+function heldBy(before: Part['verdict'], fact: PartHeld, at: EpochMs, by: PersonName): Verdict {
+  const { why, because = [], failed = [] } = fact;
+  if (before?.is !== 'held') return { is: 'held', at, by, why, because, failed };
+  const whys = [...new Set([before.why, why].filter((each) => each !== ''))];
+  return {
+    ...{ is: 'held', at, by, why: whys.join('; ') },
+    because: [...new Set([...before.because, ...because])],
+    failed: [...before.failed, ...failed],
+  };
 }
 
 /** Drops the keys without a value, so that a later line adds to what is known and erases nothing. */

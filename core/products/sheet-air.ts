@@ -1,7 +1,7 @@
 // What was read of the air and the steel against the sheet's window. A spread is judged only where a surface was read:
 // it belongs to the surface, not to the room.
 
-import { type Breach, checkAirTemperature, checkClimate } from '../calc/climate-window.ts';
+import { type Breach, checkAirTemperature, checkClimate, checkWithoutSpread } from '../calc/climate-window.ts';
 import { isRefused } from '../calc/refusal.ts';
 import type { Objection } from '../objections.ts';
 import type { Celsius, Percent } from '../units.ts';
@@ -20,16 +20,15 @@ export function airBreaches(sheet: Sheet, read: AirRead): readonly Breach[] {
   const temperatures = { lowestAirCelsius: sheet.air.lowestCelsius, highestAirCelsius: sheet.air.highestCelsius };
   if (relativeHumidityPercent === undefined) return checkAirTemperature(temperatures, celsius);
   const { lowestRelativeHumidityPercent, leastSpreadCelsius } = sheet.air;
-  const verdict = checkClimate(
-    {
-      ...temperatures,
-      highestHumidityPercent: sheet.air.highestRelativeHumidityPercent,
-      ...(lowestRelativeHumidityPercent === undefined ? {} : { lowestHumidityPercent: lowestRelativeHumidityPercent }),
-      ...(surfaceCelsius === undefined ? {} : { leastSpreadCelsius }),
-    },
-    { airCelsius: celsius, humidityPercent: relativeHumidityPercent, surfaceCelsius },
-  );
-  return isRefused(verdict) ? [] : verdict.breaches;
+  const window = {
+    ...temperatures,
+    highestHumidityPercent: sheet.air.highestRelativeHumidityPercent,
+    ...(lowestRelativeHumidityPercent === undefined ? {} : { lowestHumidityPercent: lowestRelativeHumidityPercent }),
+    ...(surfaceCelsius === undefined ? {} : { leastSpreadCelsius }),
+  };
+  const climate = { airCelsius: celsius, humidityPercent: relativeHumidityPercent, surfaceCelsius };
+  const verdict = checkClimate(window, climate);
+  return isRefused(verdict) ? checkWithoutSpread(window, climate) : verdict.breaches;
 }
 
 export function airObjection(sheet: Sheet, read: AirRead): Objection | undefined {

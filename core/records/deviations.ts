@@ -7,6 +7,7 @@ import { coatClimate } from '../coat/coat-climate.ts';
 import type { Entry } from '../history.ts';
 import { nameIn, nounOf, numberIn } from '../ids.ts';
 import type { Objection } from '../objections.ts';
+import { failedBy, isMarked } from '../part/failed-readings.ts';
 import { foldPart, type Part } from '../part/part.ts';
 import { batchOf } from '../part/part-decide.ts';
 import { coatOnPartRules, cureRules, dryRules, outRules, type PartCase, releaseRules } from '../part/part-rules.ts';
@@ -144,7 +145,14 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
     case 'CureEnded':
       return objectionsTo(outRules, situation, entry.edition);
     case 'PartReleased':
-      return objectionsTo(releaseRules, situation, entry.edition);
+      // Without what no hold names: nobody who released before readings held anything is marked anew.
+      return objectionsTo(releaseRules, { ...situation, unlifted: [] }, entry.edition);
+    case 'FilmRead':
+    case 'AdhesionTested':
+    case 'SolventRubbed': {
+      const failed = failedBy(fact, part, batch?.sheet);
+      return failed !== undefined && isMarked(part, failed.reading) ? [failed.objection] : [];
+    }
     default:
       return [];
   }

@@ -1,31 +1,53 @@
 // A correction or a late reading can make wrong what was done long since. What may have harmed a film then holds its part
-// as it would have at the time.
+// as it would have at the time; so does a film reading that fails only as it is corrected, released or not.
 
 import { type Envelope, isLate, type NewEvent } from '../history.ts';
-import { nameIn, nounOf, type StreamId } from '../ids.ts';
+import { nameIn, nounOf, type PartName, partStream } from '../ids.ts';
+import { type Failed, failedReadings, readingKey } from '../part/failed-readings.ts';
 import { type HoldingCode, isHolding } from '../part/holding.ts';
-import { isPartLive } from '../part/part.ts';
+import { isPartLive, type Part } from '../part/part.ts';
 import type { Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
 import { newDeviations } from './deviations.ts';
 
-/** Whether these events can change how earlier acts look. */
+/** Whether these events can change how earlier acts look. Some film rules count their readings by the part's area. */
 export function rewrites(envelopes: readonly Envelope[]): boolean {
-  return envelopes.some((envelope) => envelope.body.type === 'Amended' || isLate(envelope));
+  return envelopes.some(
+    (envelope) =>
+      envelope.body.type === 'Amended' ||
+      (envelope.body.type === 'PartReceived' && envelope.body.areaSquareMetres !== undefined) ||
+      isLate(envelope),
+  );
 }
 
 export function holdsThatFollow(before: Shop, after: Shop, at: EpochMs): readonly NewEvent[] {
-  const because = new Map<StreamId, HoldingCode[]>();
+  const because = new Map<PartName, HoldingCode[]>();
+  const failed = new Map<PartName, readonly Failed[]>();
+  const add = (part: PartName, code: HoldingCode) => because.set(part, [...(because.get(part) ?? []), code]);
   for (const { entry, objection, permitted } of newDeviations(before, after)) {
     if (permitted !== undefined || !isHolding(objection.code) || nounOf(entry.stream) !== 'part') continue;
     const part = after.parts.get(nameIn(entry.stream));
-    if (part === undefined || !isPartLive(part)) continue;
-    because.set(entry.stream, [...(because.get(entry.stream) ?? []), objection.code]);
+    if (part !== undefined && isPartLive(part)) add(part.name, objection.code);
   }
-  return [...because].map(([stream, codes]) => ({
-    streams: [stream],
-    happenedAt: at,
-    body: { type: 'PartHeld', why: '', because: codes },
-    saidWith: { despite: [] },
-  }));
+  for (const part of after.parts.values()) {
+    const readings = newlyFailed(before, after, part);
+    if (readings.length > 0) failed.set(part.name, readings);
+    for (const { objection } of readings) add(part.name, objection.code);
+  }
+  return [...because].map(([part, codes]) => {
+    const readings = (failed.get(part) ?? []).map(({ reading }) => reading);
+    const told = readings.length === 0 ? {} : { failed: readings };
+    const body = { type: 'PartHeld' as const, why: '', because: [...new Set(codes)], ...told };
+    return { streams: [partStream(part)], happenedAt: at, body, saidWith: { despite: [] } };
+  });
+}
+
+/** Readings that were there before and fail only now, or fail by other figures. A new one has held its part itself. */
+function newlyFailed(before: Shop, after: Shop, part: Part): readonly Failed[] {
+  const was = before.parts.get(part.name);
+  if (was === undefined || was === part) return [];
+  const name = ({ entry, reading }: ReturnType<typeof failedReadings>[number]) => `${entry.seq} ${readingKey(reading)}`;
+  const known = new Set(failedReadings(before, was).map(name));
+  const stood = new Set(was.entries.map(({ seq }) => seq));
+  return failedReadings(after, part).filter((failed) => stood.has(failed.entry.seq) && !known.has(name(failed)));
 }

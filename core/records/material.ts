@@ -1,12 +1,12 @@
 // Where the material of a batch went: planned, mixed, caught and used again, applied, thrown away and why.
 
-import type { Batch } from '../batch/batch.ts';
+import type { Batch, SeenOfPot } from '../batch/batch.ts';
 import { potLifeTimes } from '../batch/batch-clocks.ts';
 import { airLog, type Shop } from '../shop.ts';
 import { type EpochMs, type Grams, grams, type SquareMetres, squareMetres } from '../units.ts';
 
 /** `left-over`: the pot was emptied within its life. */
-export type ThrownWhy = 'left-over' | 'past-pot-life' | 'thick' | 'gelled';
+export type ThrownWhy = 'left-over' | 'past-pot-life' | SeenOfPot;
 
 export interface BatchMaterial {
   readonly batch: Batch;

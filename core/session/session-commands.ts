@@ -80,7 +80,8 @@ export type SessionCommand =
   /** The last day on which it counts, ISO. */
   | { readonly verb: Qualification; readonly person: PersonName; readonly until: string }
   | { readonly verb: 'near-miss'; readonly text: string; readonly anonymous: boolean }
-  | { readonly verb: Alarm; readonly note?: string }
+  /** The batch is of a hot pot. */
+  | { readonly verb: Alarm; readonly note?: string; readonly batch?: BatchNumber }
   /** Everybody is to answer: is the bell alive? */
   | { readonly verb: 'bell' };
 

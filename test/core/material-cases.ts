@@ -86,6 +86,14 @@ export const materialCases = {
     deviates: 'PartAdded 08:16 added-too-late',
     liftedBy: 'supervisor',
   },
+  'adding-passes-most': {
+    // The sheet's most in one pot is 10 kg (invented).
+    given: [air, '08:00 mix 9kg', '08:00 weigh 1 4500g 5300g'],
+    at: '08:05',
+    act: 'add 1 a 800g',
+    deviates: 'PartAdded 08:05 adding-passes-most',
+    liftedBy: 'lead',
+  },
   'vessel-too-small': {
     // 1000 / 0.95 + 1150 / 0.92 = 2303 ml, and a tenth of 2.5 l stays free.
     given: [air, '08:00 mix 2kg in 2.5l', '08:00 weigh 1 1000g 950g'],

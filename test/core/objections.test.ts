@@ -276,14 +276,6 @@ describe.each(rows)('%s', (code, { given: before, at, act, also = [], deviates, 
     expect(await shift.events()).toHaveLength(recorded);
   });
 
-  it(`given that it already happened, when "${act}" is told, then it is recorded and marked a deviation`, async () => {
-    const shift = await given([...before]);
-    const heard = await shift.when(`${at} ${act} already`);
-    expect(heard).toHaveProperty('recorded');
-    expect(await shift.deviations()).toContain(deviates);
-    expect((await shift.events()).flatMap(({ saidWith }) => saidWith.despite)).toContain(code);
-  });
-
   it(`given leave before the act, then it takes ${liftedBy} or above, and the reason stays with the record`, async () => {
     const roles = { kari: 0, omar: 1, rosa: 2 };
     const needed = { lead: 1, supervisor: 2, nobody: 3 }[liftedBy];
@@ -296,6 +288,27 @@ describe.each(rows)('%s', (code, { given: before, at, act, also = [], deviates, 
         expect(await shift.deviations()).toContain(`${deviates} permitted: agreed with the customer`);
       }
     }
+  });
+});
+
+const isRelease = ([, { act }]: readonly [string, Case]) => act.startsWith('release');
+
+describe.each(rows.filter((row) => !isRelease(row)))('%s', (code, { given: before, at, act, deviates }) => {
+  it(`given that it already happened, when "${act}" is told, then it is recorded and marked a deviation`, async () => {
+    const shift = await given([...before]);
+    const heard = await shift.when(`${at} ${act} already`);
+    expect(heard).toHaveProperty('recorded');
+    expect(await shift.deviations()).toContain(deviates);
+    expect((await shift.events()).flatMap(({ saidWith }) => saidWith.despite)).toContain(code);
+  });
+});
+
+describe.each(rows.filter(isRelease))('%s, a decision', (code, { given: before, at, act, also = [] }) => {
+  it('given that it was told as done, then that makes no decision: it is objected to all the same', async () => {
+    const shift = await given([...before]);
+    const recorded = (await shift.events()).length;
+    expect(await shift.when(`${at} ${act} already`)).toEqual({ objected: [code, ...also] });
+    expect(await shift.events()).toHaveLength(recorded);
   });
 });
 

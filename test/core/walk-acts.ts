@@ -47,7 +47,7 @@ export function nextAct(shop: Shop, now: EpochMs, draw: Draw, focus: Focus = 'an
   const pots = batches.slice(-3).flatMap((batch) => potActs(batch));
   const inUse = batches.findLast((batch) => ['filtered', 'blending', 'to-weigh'].includes(phaseOf(batch).is));
   const parts = [...shop.parts.values()];
-  const each = parts.flatMap(partActs);
+  const each = [...parts.flatMap(partActs), ...parts.flatMap(heldAgain)];
   // Whoever has just coated goes on with that part.
   const latest = parts.toSorted((a, b) => (a.coats.at(-1)?.seq ?? 0) - (b.coats.at(-1)?.seq ?? 0)).slice(-1);
   const last = latest.flatMap(partActs);
@@ -227,9 +227,9 @@ function potActs(batch: Batch): readonly Say[] {
         weigh,
       ];
     case 'dead':
-      return [coat, short('stir'), empty, empty];
+      return [() => ({ verb: 'hot', batch: batch.number }), coat, short('stir'), empty, empty];
     case 'emptied':
-      return [coat, short('filter')];
+      return [coat, coat, short('filter'), short('filter')];
     default:
       return [coat];
   }
@@ -282,6 +282,15 @@ function partActs(part: Part): readonly Say[] {
   }
 }
 
+/** A hold of after a release, as if it had been before it. */
+function heldAgain({ name, verdict, entries }: Part): readonly Say[] {
+  const released = entries.findLast(({ fact }) => fact.type === 'PartReleased');
+  if (verdict?.is !== 'held' || released === undefined) return [];
+  const at = epochMs(released.happenedAt - 1);
+  const before: Say = () => ({ verb: 'amend', of: { verb: 'hold', part: name }, change: { at }, why: 'told late' });
+  return [before, before, before];
+}
+
 /** Undo, an amendment of anything, or what no crew has. */
 function correction(shop: Shop): Say {
   return (draw) => {
@@ -300,6 +309,8 @@ function correction(shop: Shop): Say {
       { verb: 'cure', part },
       { verb: 'temp', part },
       { verb: 'film', part },
+      { verb: 'release', part },
+      { verb: 'hold', part },
       { verb: 'dry', part: 'nobody-1' },
     ]);
     const entries = [...(shop.batches.get(batch)?.entries ?? []), ...(shop.parts.get(part)?.entries ?? [])];

@@ -48,7 +48,12 @@ export function coatFaults(envelopes: readonly Envelope[], airLimitMinutes: numb
       shareByMass(opened.sheet, massIn(poured)),
     );
     if (Number.isFinite(contact) && died <= coat.at) codes.add('past-pot-life');
-    if (ofBatch.some((one) => one.fact.type === 'MixThickened' && before(one, coat))) codes.add('pot-dead');
+    const opens = coat.fact.batch;
+    const ends = ({ fact }: Standing) =>
+      fact.type === 'AlarmRaised'
+        ? fact.batch === opens
+        : fact.type === 'MixThickened' && ofBatch.some((one) => one.fact === fact);
+    if (facts.some((one) => ends(one) && before(one, coat))) codes.add('pot-dead');
     const earlier = facts.filter(
       (one) => one.fact.type === 'CoatApplied' && one.stream === coat.stream && before(one, coat),
     );

@@ -99,6 +99,9 @@ function filmTests(part: string): readonly Say[] {
       { verb: 'rub', part, doubleRubs: 50, result: 'no-effect' },
       { verb: 'adhesion', part, rating: '5B' },
       { verb: 'rub', part, doubleRubs: 25, result: 'softened', coupon: true },
+      { verb: 'rub', part, doubleRubs: 50, result: 'through' },
+      { verb: 'adhesion', part, rating: '1B', coupon: true },
+      { verb: 'film', part, dryFilmMicrometres: [micrometres(4), micrometres(5)] },
     ]);
   return [test, test];
 }

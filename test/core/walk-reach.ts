@@ -4,7 +4,8 @@
 import type { z } from 'zod';
 import { allowed } from '../../core/allowed.ts';
 import { EventBody } from '../../core/history.ts';
-import type { UnclearCode } from '../../core/objections.ts';
+import type { ObjectionCode, UnclearCode } from '../../core/objections.ts';
+import { readingCodes } from '../../core/part/holding.ts';
 import { reminderKinds } from '../../core/reminders/wish.ts';
 
 /** By name of the row, how often. */
@@ -46,6 +47,7 @@ const unclearCodes = {
   'undo-too-late': 0,
   'nothing-to-amend': 0,
   'nothing-changed': 0,
+  'decision-stands': 0,
   'nothing-rang': 0,
   'no-such-person': 0,
   'handover-to-self': 0,
@@ -57,10 +59,16 @@ const unclearCodes = {
   'not-exposed': 0,
 } satisfies Record<UnclearCode, 0>;
 
+/** Of what a reading or a weighing says by itself. */
+export const neverObjected: readonly ObjectionCode[] = ['ratio-out', ...readingCodes];
+
+/** Against a decision, and lifted by nobody or by who speaks: then it is never recorded despite them. */
+const decided: readonly ObjectionCode[] = ['already-released', 'check-by-lead'];
+
 const toReach: readonly string[] = [
   ...typesOf(EventBody).map((type) => `event ${type}`),
-  ...objectionCodes.flatMap((code) => [`objected ${code}`, `deviation ${code}`]),
-  'deviation ratio-out',
+  ...objectionCodes.flatMap((code) => [`objected ${code}`, ...(decided.includes(code) ? [] : [`deviation ${code}`])]),
+  ...neverObjected.map((code) => `deviation ${code}`),
   ...Object.keys(unclearCodes).map((code) => `unclear ${code}`),
   ...reminderKinds.map((kind) => `rang ${kind}`),
 ];

@@ -2,33 +2,52 @@
 // stop the reading.
 
 import type { CommandOf } from '../../../core/commands.ts';
+import type { BatchNumber } from '../../../core/ids.ts';
 import type { Alarm, Qualification } from '../../../core/session/session-commands.ts';
 import { personTyped } from '../people-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { mannerOf } from '../stance.ts';
 import { lastDayOf } from '../times/expiry-typed.ts';
-import { fillers } from '../trade-words.ts';
+import { saidTimeFrom } from '../times/said-time.ts';
+import { batchMarks, fillers } from '../trade-words.ts';
 import { type ActLine, type ActRead, leftOver, type ReaderToTheEnd } from './act-line.ts';
+import { batchFrom } from './gather.ts';
 import { ownWordsFrom } from './own-words.ts';
 import { withManner } from './with-manner.ts';
 
 export function alarmReader(verb: Alarm): ReaderToTheEnd {
-  return (act): ActRead => {
-    const manner = mannerOf(act.tokens, act.line, act.context);
-    if (!isFault(manner) && manner.tokens.length === 0) {
-      const { said, stance } = manner;
-      return { command: { verb }, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
-    }
-    const own = ownWordsFrom(act, 0);
-    const raw = act.tokens[0] === undefined ? '' : act.line.slice(act.tokens[0].start);
-    const words = isFault(own) ? raw : own.words;
-    const command: CommandOf<Alarm> = { verb, ...(words !== '' && { note: words }) };
-    if (isFault(own)) return { command };
-    return {
-      command,
-      ...(own.at !== undefined && { at: own.at }),
-      ...(own.stance !== undefined && { stance: own.stance }),
-    };
+  return (typed): ActRead => {
+    const { act, batch } = verb === 'hot' ? potApart(typed) : { act: typed };
+    const read = readAlarm(verb, act);
+    return batch === undefined ? read : { ...read, command: { ...read.command, verb, batch } };
+  };
+}
+
+/** `hot 12`, `hot pot 12 smoking`: the batch, where a whole number comes first. */
+function potApart(act: ActLine): { readonly act: ActLine; readonly batch?: BatchNumber } {
+  const [mark] = act.tokens;
+  const at = mark?.kind === 'word' && batchMarks.has(mark.word) ? 1 : 0;
+  const token = act.tokens[at];
+  const isTime = saidTimeFrom(act.tokens, at, act.context) !== undefined;
+  const batch = token?.kind === 'number' && !isTime ? batchFrom(token) : undefined;
+  return typeof batch === 'number' ? { act: { ...act, tokens: act.tokens.slice(at + 1) }, batch } : { act };
+}
+
+function readAlarm(verb: Alarm, act: ActLine): ActRead {
+  const manner = mannerOf(act.tokens, act.line, act.context);
+  if (!isFault(manner) && manner.tokens.length === 0) {
+    const { said, stance } = manner;
+    return { command: { verb }, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
+  }
+  const own = ownWordsFrom(act, 0);
+  const raw = act.tokens[0] === undefined ? '' : act.line.slice(act.tokens[0].start);
+  const words = isFault(own) ? raw : own.words;
+  const command: CommandOf<Alarm> = { verb, ...(words !== '' && { note: words }) };
+  if (isFault(own)) return { command };
+  return {
+    command,
+    ...(own.at !== undefined && { at: own.at }),
+    ...(own.stance !== undefined && { stance: own.stance }),
   };
 }
 

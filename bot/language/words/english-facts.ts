@@ -81,7 +81,7 @@ export function englishFact(fact: Fact, f: Figures): string {
     case 'PartReleased':
       return 'released';
     case 'PartHeld':
-      return ['on hold', englishHoldReason({ why: fact.why, because: fact.because ?? [] }, f)]
+      return ['on hold', englishHoldReason({ ...fact, because: fact.because ?? [] }, f)]
         .filter((text) => text !== '')
         .join(', ');
     case 'AirRead': {

@@ -39,6 +39,8 @@ export function englishMaterialObjection(objection: MaterialObjection, f: Figure
       return objection.filtered
         ? 'It is filtered already: nothing more goes in. An off-ratio mix is waste; mix a new batch.'
         : `Adding was possible until ${f.timeDown(objection.untilAt)}, by the sheet. An off-ratio mix is waste; mix a new batch.`;
+    case 'adding-passes-most':
+      return `With it the pot would hold ${f.mass(objection.mixedGrams)}; the sheet's most in one pot is ${f.mass(objection.mostGrams)}. An off-ratio mix is waste: ask a lead, and mix a new batch.`;
     case 'vessel-too-small':
       return `${f.volume(objection.mixedLitres)} would not leave room to stir in a vessel of ${f.volume(objection.vesselLitres)}. A new batch in a bigger one.`;
     case 'caught-not-filtered':
@@ -78,7 +80,6 @@ export const englishMaterial = {
   blanketed: (can: number) => `Can ${can}: gas over it, lid on`,
   noGasNeeded: 'The sheet does not ask for gas over this one.',
   checked: (can: number) => `Can ${can}: looked at and taken`,
-  checkDoesNotCount: 'Only a lead’s word ends the doubt; it stands.',
   doubtfulSince: (time: string) => `In doubt since ${time}: too long without gas.`,
   leadChecks: (can: number) => `Nothing is poured from it until a lead has looked and says check ${can}.`,
   lidStillOff: 'The lid is still off: the minutes count again from now.',
@@ -87,6 +88,8 @@ export const englishMaterial = {
   canStirring: (can: number) => `Can ${can}: stirring before the pour`,
   preStirBeyond: 'The sheet gives no time for so much; its longest stands.',
   discarded: (can: number) => `Can ${can}: discarded`,
+  discardHeats:
+    'If it has gelled or is warm it can go on heating: away from people and from whatever burns, lid loose, if it can still be moved; then stand off. Do not close it tight.',
   preStirFirst: (minutes: string, can: number) => `Stir it ${minutes} in its can before a pour: prestir ${can}.`,
   fromCan: (can: number, lot: string, left: string) => `From can ${can} (lot ${lot}): ${left} left.`,
   canEmpty: (can: number, lot: string) => `From can ${can} (lot ${lot}): empty by the record.`,
@@ -98,10 +101,9 @@ export const englishMaterial = {
   nextA: 'Part A goes in first as a rule. The clocks start when both are in.',
   repairAdd: (what: string, component: Component, until: string) =>
     `To bring it back: add ${what} of ${englishComponents[component]}, until ${until}. Stirring starts again for the whole, pot life does not.`,
-  repairVessel: (needed: string) => `The vessel is too small for that (${needed} in all): no repair, mix a new batch.`,
+  repairBeyondPlan: (needed: string, planned: string) =>
+    `To bring it back the pot would have to hold ${needed}, and ${planned} was planned: no repair. Check the scale; this mix is waste, ask a lead.`,
   repairVesselUnknown: (needed: string) => `Nobody said how big the vessel is: look whether it holds ${needed}.`,
-  repairNotOnSheet: 'The sheet allows no repair: this mix is waste.',
-  repairTooLate: (time: string) => `Repair was possible until ${time} only: this mix is waste.`,
   added: (batch: number, what: string, component: Component) =>
     `Batch ${batch}: ${what} of ${englishComponents[component]} added`,
   stirAgain: 'Stirring starts again for the whole. Pot life runs on from first contact.',

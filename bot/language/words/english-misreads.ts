@@ -26,6 +26,9 @@ export function englishMisread(misread: Misread): readonly string[] {
     const { lowest, highest, unit, above } = misread.limits;
     lines.push(`Needed: ${above === true ? 'above' : 'from'} ${lowest} to ${highest} ${unit}.`.replace(/ \.$/, '.'));
   }
+  if (misread.code === 'impossible' && misread.needs.some(({ slot }) => slot === 'humidity')) {
+    lines.push('No hygrometer gives that reading: read it again.');
+  }
   if (misread.needs.length > 0) lines.push(`Needed: ${misread.needs.map(englishNeed).join('; ')}.`);
   lines.push(`For example: ${misread.example}`);
   return lines;

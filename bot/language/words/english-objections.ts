@@ -3,13 +3,14 @@
 import type { Breach } from '../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../core/calc/dose.ts';
 import type { Objection, Unclear } from '../../../core/objections.ts';
-import type { HoldingCode } from '../../../core/part/holding.ts';
+import { type HoldingCode, type HoldTold, isReadingCode } from '../../../core/part/holding.ts';
 import type { SheetFault } from '../../../core/products/sheet.ts';
 import type { RuleSource } from '../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../core/units.ts';
 import type { Figures } from '../figures.ts';
 import { englishMaterialObjection, englishMaterialUnclear } from './english-material.ts';
 import { englishCrewUnclear, englishFilmObjection } from './english-parts.ts';
+import { englishFailed, englishReadingObjection } from './english-readings.ts';
 import { englishSessionObjection, englishSessionUnclear } from './english-session-objections.ts';
 import { englishUndoUnclear } from './english-undo.ts';
 
@@ -79,7 +80,7 @@ export function englishObjection(objection: Objection, f: Figures): string {
     case 'past-pot-life':
       return `Pot life ended at ${f.timeDown(objection.endedAt)}. This mix is waste; mix a new batch.`;
     case 'pot-dead':
-      return `The mix was ${objection.seen === 'gelled' ? 'gelled' : 'thick'} at ${f.timeDown(objection.at)}. It is waste whatever the clock says.`;
+      return `The mix was ${objection.seen} at ${f.timeDown(objection.at)}. It is waste whatever the clock says${potInstead(objection)}`;
     case 'pot-empty':
       return `The pot was emptied at ${f.timeDown(objection.at)}.`;
     case 'method-not-on-sheet':
@@ -116,6 +117,10 @@ export function englishObjection(objection: Objection, f: Figures): string {
     case 'dip-once':
     case 'surface-life-over':
       return englishFilmObjection(objection, f);
+    case 'film-outside':
+    case 'adhesion-failed':
+    case 'rubbed-through':
+      return englishReadingObjection(objection, f);
     case 'no-gas':
     case 'can-expired':
     case 'can-discarded':
@@ -128,16 +133,29 @@ export function englishObjection(objection: Objection, f: Figures): string {
     case 'b-before-a':
     case 'adding-not-on-sheet':
     case 'added-too-late':
+    case 'adding-passes-most':
     case 'vessel-too-small':
     case 'caught-not-filtered':
       return englishMaterialObjection(objection, f);
   }
 }
 
+/** What to do with a dead pot, in place of what was asked. */
+function potInstead({ seen, batch }: Extract<Objection, { code: 'pot-dead' }>): string {
+  switch (seen) {
+    case 'thick':
+      return '.';
+    case 'gelled':
+      return `: nothing more goes in or comes out. Lid loose; if it gets warm, stand off and say hot ${batch}.`;
+    case 'hot':
+      return ': nothing more goes in or comes out. Stand off until it is cold.';
+  }
+}
+
 /** Why a part is held by itself, in a word or two. */
 export const englishHolding: Readonly<Record<HoldingCode, string>> = {
   'past-pot-life': 'coated past pot life',
-  'pot-dead': 'coated from a thick or gelled pot',
+  'pot-dead': 'coated from a thick, gelled or hot pot',
   'pot-empty': 'coated from a pot that was empty by the record',
   'not-weighed': 'coated from a mix nobody weighed',
   'ratio-out': 'coated from a mix off its ratio',
@@ -156,13 +174,15 @@ export const englishHolding: Readonly<Record<HoldingCode, string>> = {
   'hotter-than-part-bears': 'heated beyond what it bears',
   'oven-outside-sheet': 'oven outside the sheet',
   'no-such-cure': 'cured as the sheet does not say',
+  'film-outside': 'dry film outside its rule',
+  'adhesion-failed': 'adhesion below the usual cut',
+  'rubbed-through': 'a solvent rub went through',
 };
 
-export function englishHoldReason(
-  { why, because }: { why: string; because: readonly HoldingCode[] },
-  f: Figures,
-): string {
-  return f.list([...(why === '' ? [] : [why]), ...because.map((code) => englishHolding[code])]);
+export function englishHoldReason({ why, because, failed = [] }: HoldTold, f: Figures): string {
+  const readings = failed.map((reading) => englishFailed(reading, f));
+  const codes = because.filter((code) => failed.length === 0 || !isReadingCode(code));
+  return f.list([...(why === '' ? [] : [why]), ...readings, ...codes.map((code) => englishHolding[code])]);
 }
 
 function englishBreach(breach: Breach, f: Figures): string {
@@ -256,6 +276,8 @@ export function englishUnclear(unclear: Unclear, f: Figures): string {
       return 'There is no such entry to amend.';
     case 'nothing-changed':
       return 'That is what the record says already. Name the figure or the time that was wrong: amend 1 weigh 1201g 1189g wrong scale.';
+    case 'decision-stands':
+      return 'With that the part would count as released, and no correction releases one. Say release, or hold, anew.';
     case 'nothing-rang':
       return 'Nothing waits for an answer.';
   }

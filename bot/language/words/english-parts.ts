@@ -165,7 +165,7 @@ export function englishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figure
 }
 
 /** How the dry film stands by its rule, named. */
-function englishFilm(finding: FilmFinding, f: Figures): string {
+export function englishFilm(finding: FilmFinding, f: Figures): string {
   const rule = finding.is === 'no-rule' ? '' : ruleNamed(finding.rule, f);
   switch (finding.is) {
     case 'no-rule':

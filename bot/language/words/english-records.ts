@@ -9,6 +9,7 @@ const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
   'past-pot-life': 'past pot life',
   thick: 'thick',
   gelled: 'gelled',
+  hot: 'hot',
 };
 
 export const englishRecords = {

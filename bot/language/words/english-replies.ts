@@ -23,7 +23,27 @@ export const englishReplies = {
   filtered: (batch: number) => `Batch ${batch}: filtered, in use`,
   sayCoat: (batch: number) => `Say each coat when it ends: coat impeller-7 ${batch} spray.`,
   thick: (batch: number, seen: 'thick' | 'gelled') => `Batch ${batch}: ${seen}, pot life over`,
-  emptyNow: 'Apply no more of it. Empty and flush; waste vented, as the sheet says.',
+  emptyNow: (waste: string) => `Apply no more of it. Empty and flush; ${waste}.`,
+  waste: {
+    vented: 'waste vented, as the sheet says',
+    'as-sheet': 'set the waste aside as the sheet says',
+    'not-said': 'of waste the sheet says nothing: see section 13 of its safety data sheet',
+  },
+  gelledNow: (batch: number) =>
+    `Apply no more of it, and do not tip it out: it can go on heating. While it is cool, lid loose, away from people and from whatever burns. If it is or gets warm, stand off and say hot ${batch}.`,
+  gelledWaste: (waste: string) => `Once it is cold and hard: ${waste}.`,
+  hotNow: (batch: number) =>
+    `Batch ${batch}: nothing more goes in or comes out. Say empty ${batch} once it is cold and set aside.`,
+  stopStirrer: 'Stop the stirrer.',
+  ratioOffUse: 'It is off its ratio: none of it is applied unless a supervisor says so, with a reason.',
+  notThatPot: (batch: number, seen: 'gelled' | 'hot') =>
+    `Not the pot of batch ${batch}: it is ${seen}. Stand off from it; nobody tips it out or flushes it.`,
+  noFact:
+    'That is a decision: it counts from when it is given, by whoever may give it, and is no fact that already happened.',
+  leftUnreleased: 'left the shop, not released',
+  noCoatHeld: 'No coat on it before a lead says so.',
+  noCoatWet: 'Nobody has said that it is dry. Touch it first; no coat on film that is still wet.',
+  hotWhich: 'Which pot? Until it is said, none is stopped in the record.',
   emptied: (batch: number) => `Batch ${batch}: pot empty`,
   partNoted: (part: string) => `${part}: noted`,
   coated: (part: string, method: Method, batch: number) => `${part}: coated (${method}, batch ${batch})`,

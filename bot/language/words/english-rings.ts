@@ -25,7 +25,7 @@ export const englishRings: Readonly<Record<ReminderKind, RingWords>> = {
   'pot-margin': { title: (name) => `Batch ${name}: finish now`, act: 'Time left to empty the pot and flush the gear.' },
   'pot-end': {
     title: (name) => `Batch ${name}: pot life over`,
-    act: 'Apply no more of it. Empty and flush; waste vented, as the sheet says.',
+    act: 'Apply no more of it. Empty and flush; set the waste aside as the sheet says.',
   },
   'surface-ends': {
     title: (name) => `${name}: prepared surface, half an hour left at most`,

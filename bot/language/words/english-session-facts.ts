@@ -35,7 +35,7 @@ export function englishSessionFact(fact: SessionEvent | AlarmEvent, f: Figures):
     case 'SessionClosed':
       return 'session closed';
     case 'AlarmRaised':
-      return `${englishSession.troubles[fact.what].title.toLowerCase()}${fact.note === undefined ? '' : `: ${fact.note}`}`;
+      return `${englishSession.troubles[fact.what].title.toLowerCase()}${fact.batch === undefined ? '' : `, batch ${fact.batch}`}${fact.note === undefined ? '' : `: ${fact.note}`}`;
     case 'NearMissTold':
       return `near miss: ${fact.text}`;
     case 'BellTested':

@@ -99,7 +99,7 @@ export function spanishFact(fact: Fact, f: Figures): string {
     case 'PartReleased':
       return 'liberada';
     case 'PartHeld':
-      return ['retenida', spanishHoldReason({ why: fact.why, because: fact.because ?? [] }, f)]
+      return ['retenida', spanishHoldReason({ ...fact, because: fact.because ?? [] }, f)]
         .filter((text) => text !== '')
         .join(', ');
     case 'AirRead': {

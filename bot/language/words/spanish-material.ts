@@ -41,6 +41,8 @@ export function spanishMaterialObjection(objection: MaterialObjection, f: Figure
       return objection.filtered
         ? 'Ya está filtrada: no entra nada más. Fuera de relación es residuo; hacer otra mezcla.'
         : `Según la ficha se podía añadir hasta ${theTime(f.timeDown(objection.untilAt))}. Fuera de relación es residuo; hacer otra mezcla.`;
+    case 'adding-passes-most':
+      return `Con eso serían ${f.mass(objection.mixedGrams)} en el recipiente; la ficha admite como máximo ${f.mass(objection.mostGrams)} de una vez. Una mezcla desviada es residuo: preguntar a un encargado y hacer otra.`;
     case 'vessel-too-small':
       return `${f.volume(objection.mixedLitres)} no dejan sitio para agitar en un recipiente de ${f.volume(objection.vesselLitres)}. Otra mezcla, en uno mayor.`;
     case 'caught-not-filtered':
@@ -79,7 +81,6 @@ export const spanishMaterial: typeof englishMaterial = {
   blanketed: (can) => `Lata ${can}: gas puesto y tapada`,
   noGasNeeded: 'La ficha no pide gas para esta.',
   checked: (can) => `Lata ${can}: revisada y admitida`,
-  checkDoesNotCount: 'Solo la palabra de un encargado quita la duda; la lata sigue en duda.',
   doubtfulSince: (time) => `En duda desde ${theTime(time)}: demasiado tiempo sin gas.`,
   leadChecks: (can) => `No se vierte nada de ella hasta que un encargado la mire y diga revisar ${can}.`,
   lidStillOff: 'Sigue destapada: los minutos vuelven a contar desde ahora.',
@@ -88,6 +89,8 @@ export const spanishMaterial: typeof englishMaterial = {
   canStirring: (can) => `Lata ${can}: agitándose antes de verter`,
   preStirBeyond: 'La ficha no da tiempo para tanta cantidad; vale el más largo que da.',
   discarded: (can) => `Lata ${can}: desechada`,
+  discardHeats:
+    'Si se ha gelificado o está caliente puede seguir calentándose: lejos de la gente y de lo que arde, con la tapa suelta, si todavía se puede mover; después, apartarse. No cerrarla hermética.',
   preStirFirst: (minutes, can) => `Agitarla ${minutes} en su lata antes de verter: agitar lata ${can}.`,
   fromCan: (can, lot, left) => `De la lata ${can} (lote ${lot}): quedan ${left}.`,
   canEmpty: (can, lot) => `De la lata ${can} (lote ${lot}): vacía según el registro.`,
@@ -99,11 +102,9 @@ export const spanishMaterial: typeof englishMaterial = {
   nextA: 'Lo normal es que la Parte A vaya primero. Los tiempos corren cuando están las dos.',
   repairAdd: (what, component, until) =>
     `Para recuperarla: añadir ${what} de ${spanishComponents[component]}, hasta ${theTime(until)}. El agitado vuelve a empezar para todo; la vida útil no.`,
-  repairVessel: (needed) =>
-    `El recipiente es pequeño para eso (${needed} en total): no se recupera, hacer otra mezcla.`,
+  repairBeyondPlan: (needed, planned) =>
+    `Para recuperarla harían falta ${needed} en el recipiente, y lo previsto eran ${planned}: no se recupera. Revisar la báscula; esta mezcla es residuo, preguntar a un encargado.`,
   repairVesselUnknown: (needed) => `Nadie dijo la capacidad del recipiente: mirar si caben ${needed}.`,
-  repairNotOnSheet: 'La ficha no admite recuperarla: esta mezcla es residuo.',
-  repairTooLate: (time) => `Solo se podía recuperar hasta ${theTime(time)}: esta mezcla es residuo.`,
   added: (batch, what, component) => `Mezcla ${batch}: añadidos ${what} de ${spanishComponents[component]}`,
   stirAgain: 'El agitado vuelve a empezar para todo. La vida útil sigue desde el primer contacto.',
   covered: (batch) => `Mezcla ${batch}: tapada`,

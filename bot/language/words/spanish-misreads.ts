@@ -143,6 +143,9 @@ export function spanishMisread(misread: Misread): readonly string[] {
       above === true ? `Tiene que pasar de ${lowest} y no de ${most}.` : `Tiene que estar entre ${lowest} y ${most}.`,
     );
   }
+  if (misread.code === 'impossible' && misread.needs.some(({ slot }) => slot === 'humidity')) {
+    lines.push('Ningún higrómetro da esa lectura: leerla otra vez.');
+  }
   if (misread.needs.length > 0) lines.push(`Hace falta: ${misread.needs.map(spanishNeed).join('; ')}.`);
   lines.push(`Por ejemplo: ${exampleOf(misread)}`);
   return lines;

@@ -1,9 +1,10 @@
 // Objections and questions back, in Spanish: what was checked, what the sheet or rule asks, what to do instead.
 
+import type { SeenOfPot } from '../../../core/batch/batch.ts';
 import type { Breach } from '../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../core/calc/dose.ts';
 import type { Objection, Unclear } from '../../../core/objections.ts';
-import type { HoldingCode } from '../../../core/part/holding.ts';
+import { type HoldingCode, type HoldTold, isReadingCode } from '../../../core/part/holding.ts';
 import type { SheetFault } from '../../../core/products/sheet.ts';
 import type { RuleSource } from '../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../core/units.ts';
@@ -12,6 +13,7 @@ import { spanishMaterialObjection, spanishMaterialUnclear } from './spanish-mate
 import { spanishMethods } from './spanish-methods.ts';
 import { atTime, theTime } from './spanish-names.ts';
 import { spanishCrewUnclear, spanishFilmObjection } from './spanish-parts.ts';
+import { spanishFailed, spanishReadingObjection } from './spanish-readings.ts';
 import { spanishSessionObjection, spanishSessionUnclear } from './spanish-session-objections.ts';
 import { spanishUndoUnclear } from './spanish-undo.ts';
 
@@ -88,7 +90,7 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'past-pot-life':
       return `La vida útil acabó ${atTime(f.timeDown(objection.endedAt))}. Esta mezcla ya no sirve, es residuo; hacer otra.`;
     case 'pot-dead':
-      return `La mezcla estaba ${objection.seen === 'gelled' ? 'gelificada' : 'espesa'} ${atTime(f.timeDown(objection.at))}. Ya no sirve, es residuo, diga lo que diga el reloj.`;
+      return `La mezcla estaba ${seenAs[objection.seen]} ${atTime(f.timeDown(objection.at))}. Ya no sirve, es residuo, diga lo que diga el reloj${potInstead(objection)}`;
     case 'pot-empty':
       return `Se vació ${atTime(f.timeDown(objection.at))}.`;
     case 'method-not-on-sheet':
@@ -126,6 +128,10 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'dip-once':
     case 'surface-life-over':
       return spanishFilmObjection(objection, f);
+    case 'film-outside':
+    case 'adhesion-failed':
+    case 'rubbed-through':
+      return spanishReadingObjection(objection, f);
     case 'no-gas':
     case 'can-expired':
     case 'can-discarded':
@@ -138,16 +144,31 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'b-before-a':
     case 'adding-not-on-sheet':
     case 'added-too-late':
+    case 'adding-passes-most':
     case 'vessel-too-small':
     case 'caught-not-filtered':
       return spanishMaterialObjection(objection, f);
   }
 }
 
+const seenAs: Readonly<Record<SeenOfPot, string>> = { thick: 'espesa', gelled: 'gelificada', hot: 'caliente' };
+
+/** What to do with a dead pot, in place of what was asked. */
+function potInstead({ seen, batch }: Extract<Objection, { code: 'pot-dead' }>): string {
+  switch (seen) {
+    case 'thick':
+      return '.';
+    case 'gelled':
+      return `: no entra ni sale nada más. Tapa suelta; si se calienta, apartarse y decir caliente ${batch}.`;
+    case 'hot':
+      return ': no entra ni sale nada más. Apartarse hasta que esté fría.';
+  }
+}
+
 /** Why a part is held by itself, in a word or two. */
 const holding: Readonly<Record<HoldingCode, string>> = {
   'past-pot-life': 'recubierta pasada la vida útil',
-  'pot-dead': 'recubierta con mezcla espesa o gelificada',
+  'pot-dead': 'recubierta con mezcla espesa, gelificada o caliente',
   'pot-empty': 'recubierta con una mezcla que constaba vaciada',
   'not-weighed': 'recubierta con mezcla que nadie pesó',
   'ratio-out': 'recubierta con mezcla fuera de relación',
@@ -166,13 +187,15 @@ const holding: Readonly<Record<HoldingCode, string>> = {
   'hotter-than-part-bears': 'calentada más de lo que aguanta',
   'oven-outside-sheet': 'horno fuera de la ficha',
   'no-such-cure': 'curada de un modo que la ficha no da',
+  'film-outside': 'película seca fuera de su regla',
+  'adhesion-failed': 'adherencia por debajo de lo habitual',
+  'rubbed-through': 'la película cedió al frotar con disolvente',
 };
 
-export function spanishHoldReason(
-  { why, because }: { why: string; because: readonly HoldingCode[] },
-  f: Figures,
-): string {
-  return f.list([...(why === '' ? [] : [why]), ...because.map((code) => holding[code])]);
+export function spanishHoldReason({ why, because, failed = [] }: HoldTold, f: Figures): string {
+  const readings = failed.map((reading) => spanishFailed(reading, f));
+  const codes = because.filter((code) => failed.length === 0 || !isReadingCode(code));
+  return f.list([...(why === '' ? [] : [why]), ...readings, ...codes.map((code) => holding[code])]);
 }
 
 /** `son las 10:15`, `es la 01:15`. */
@@ -272,6 +295,8 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
       return 'No hay ninguna anotación así que corregir.';
     case 'nothing-changed':
       return 'Eso es lo que ya dice el registro. Decir el dato o la hora que estaba mal: corregir 1 pesar 1201g 1189g báscula equivocada.';
+    case 'decision-stands':
+      return 'Con eso la pieza constaría liberada, y ninguna corrección libera una pieza. Decir de nuevo liberar, o retener.';
     case 'nothing-rang':
       return 'No hay avisos por contestar.';
   }

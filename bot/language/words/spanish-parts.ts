@@ -152,7 +152,7 @@ export function spanishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figure
 }
 
 /** How the dry film stands by its rule, named. */
-function spanishFilm(finding: FilmFinding, f: Figures): string {
+export function spanishFilm(finding: FilmFinding, f: Figures): string {
   const rule = finding.is === 'no-rule' ? '' : ruleNamed(finding.rule, f);
   switch (finding.is) {
     case 'no-rule':

@@ -10,6 +10,7 @@ const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
   'past-pot-life': 'pasada su vida útil',
   thick: 'espesa',
   gelled: 'gelificada',
+  hot: 'caliente',
 };
 
 const rollingYear = 'año móvil';

@@ -28,7 +28,7 @@ export const spanishRings: Readonly<Record<ReminderKind, RingWords>> = {
   },
   'pot-end': {
     title: (name) => `Mezcla ${name}: vida útil terminada`,
-    act: 'No aplicar más. Vaciar y lavar; el residuo, en envase con respiradero, como dice la ficha.',
+    act: 'No aplicar más. Vaciar y lavar; el residuo, apartado como dice la ficha.',
   },
   'surface-ends': {
     title: (name) => `${name}: superficie preparada, queda media hora como mucho`,

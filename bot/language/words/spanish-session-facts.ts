@@ -35,7 +35,7 @@ export function spanishSessionFact(fact: SessionEvent | AlarmEvent, f: Figures):
     case 'SessionClosed':
       return 'sesión cerrada';
     case 'AlarmRaised':
-      return `${spanishSession.troubles[fact.what].title.toLowerCase()}${fact.note === undefined ? '' : `: ${fact.note}`}`;
+      return `${spanishSession.troubles[fact.what].title.toLowerCase()}${fact.batch === undefined ? '' : `, mezcla ${fact.batch}`}${fact.note === undefined ? '' : `: ${fact.note}`}`;
     case 'NearMissTold':
       return `casi accidente: ${fact.text}`;
     case 'BellTested':

@@ -116,10 +116,36 @@ it('given a small pot, then the repair is told in as many digits as bring it wit
 
 it('given a vessel that the repair would overfill, or a sheet without repair, then the card says so and offers no tap', async () => {
   const full = await (await after('air 24C 48%', 'mix 2.4kg in 2.6l')).say('weigh 1 1300g 1140g');
-  expect(full.card.lines.join()).toContain('vessel is too small');
+  expect(full.card.lines.join()).toContain('would not leave room to stir');
   const build = await (await after('air 20C 48%', 'mix 6.5kg build')).say('weigh 1 5400g 900g');
-  expect(build.card.lines).toContain('The sheet allows no repair: this mix is waste.');
+  expect(build.card.lines).toContain(
+    'The sheet says nothing of adding to bring a mix back. An off-ratio mix is waste: mix a new batch.',
+  );
   for (const answer of [full, build]) expect(answer.card.actions.map(({ id }) => id)).not.toContain('add');
+});
+
+it('given a repair that would pass the sheet’s 10 kg in one pot (invented), then it is not offered: waste, and the lead', async () => {
+  const over = await (await after('air 24C 48%', 'mix 9kg')).say('weigh 1 4500g 6000g');
+  expect(over.card.actions.map(({ id }) => id)).not.toContain('add');
+  expect(over.card.facts.map(({ id }) => id)).not.toContain('add-part-a');
+  expect(over.card.lines.join()).toContain(
+    "With it the pot would hold 12000 g; the sheet's most in one pot is 10000 g",
+  );
+});
+
+it('given twice the B that was planned in a vessel that nobody named, then no repair beyond half the plan again is offered', async () => {
+  const over = await (await after('air 24C 48%', 'mix 2.4kg')).say('weigh 1 1200g 2400g');
+  expect(over.card.actions.map(({ id }) => id)).not.toContain('add');
+  expect(over.card.lines.join()).toContain('the pot would have to hold 4800 g, and 2400 g was planned');
+  // Where the vessel is named, its size tells.
+  const named = await (await after('air 24C 48%', 'mix 2.4kg in 10l')).say('weigh 1 1200g 2400g');
+  expect(taps(named)).toMatchObject({ add: 'add 1 a 1200g' });
+});
+
+it('given A alone that with its B would pass the sheet’s most, then no B is asked for', async () => {
+  const over = await (await after('air 24C 48%', 'mix 2.4kg')).say('weigh 1 a 6000g already');
+  expect(over.card.lines.join()).toContain("12000 g is more than the sheet's 10000 g in one pot");
+  expect(over.card.lines.join()).not.toContain('Next: Part B');
 });
 
 it('given 42.3 g where 1200 g are planned, then both readings are taps and the line is kept', async () => {

@@ -35,7 +35,7 @@ const figure = (min: number, max: number) =>
 
 const mass = figure(0.001, 1_000_000).map(grams);
 const degrees = (min: number, max: number) => figure(min, max).map(celsius);
-const humidity = figure(0, 100).map(percent);
+const humidity = figure(0.1, 100).map(percent);
 const films = fc.array(figure(0, 10_000).map(micrometres), { minLength: 1, maxLength: 6 });
 const batch = fc.integer({ min: 1, max: 1_000_000 });
 const part = fc

@@ -111,6 +111,7 @@ export const drawnSession: readonly fc.Arbitrary<Command>[] = [
   fc.record({ verb: fc.constantFrom(...qualifications), person, until: day }),
   fc.record({ verb: only('near-miss'), text: words, anonymous: fc.boolean() }),
   fc.record({ verb: fc.constantFrom(...alarms), note: words }, { requiredKeys: ['verb'] }),
+  fc.record({ verb: only('hot'), batch: fc.integer({ min: 1, max: 999 }), note: words }, { requiredKeys: ['verb'] }),
   fc.record({ verb: only('bell') }),
   fc.record({ verb: only('set'), setting }),
 ];

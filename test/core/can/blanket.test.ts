@@ -136,9 +136,9 @@ describe('given a can that stood without gas for 20 minutes', () => {
     expect(await shift.deviations()).toEqual([]);
   });
 
-  it('when one of the crew says to have looked already, then it is recorded by name and the doubt stands', async () => {
-    const shift = await given([...doubtful, '08:31 check 1 already']);
-    expect(await shift.deviations()).toEqual(['CanChecked 08:31 check-by-lead']);
+  it('when one of the crew says to have looked already, then it objects, and the doubt stands', async () => {
+    const shift = await given(doubtful);
+    expect(await shift.when('08:31 check 1 already')).toEqual({ objected: ['check-by-lead'] });
     expect(await shift.when('08:32 weigh 2 200g 200g')).toEqual({ objected: ['can-doubtful'] });
   });
 

@@ -76,7 +76,7 @@ describe('an amendment', () => {
   it.each([
     ['temp', '10:40 temp impeller-7 60C', '10:45 amend impeller-7 temp 95C misread', { celsius: 95 }],
     ['oven', '10:41 hold impeller-7 wait', '10:45 amend impeller-7 cure 100C misread', { setCelsius: 100 }],
-    ['film', '10:40 film impeller-7 12 14um', '10:45 amend impeller-7 film 22 24um misread', { micrometres: [22, 24] }],
+    ['film', '10:40 film impeller-7 12 14um', '10:45 amend impeller-7 film 15 16um misread', { micrometres: [15, 16] }],
     [
       'wet film',
       '10:40 wet impeller-7 60 65um',

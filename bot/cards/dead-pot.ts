@@ -1,0 +1,32 @@
+// A pot whose life is over while something is in it: thick, gelled, hot, or by its clock. What to do is said by what the
+// shop's sheet says of waste; nobody is told to empty or flush a pot that may heat.
+
+import type { Batch, SeenOfPot } from '../../core/batch/batch.ts';
+import { commonPractice } from '../../core/session/brief-lines.ts';
+import type { Card } from './card.ts';
+import type { Telling } from './telling.ts';
+
+function wasteSaid(t: Telling, { sheet }: Batch): string {
+  const { waste } = t.words.replies;
+  if (sheet.leftOver === undefined) return waste['not-said'];
+  return sheet.leftOver.vented ? waste.vented : waste['as-sheet'];
+}
+
+/** A gelled or hot pot is left where it is; any other is emptied and flushed. */
+export function potOverLines(t: Telling, batch: Batch): readonly string[] {
+  const { replies, session } = t.words;
+  const waste = wasteSaid(t, batch);
+  const seen = batch.thickened?.seen;
+  if (!mayHeat(seen)) return [replies.emptyNow(waste)];
+  const what = seen === 'hot' ? replies.hotNow(batch.number) : replies.gelledNow(batch.number);
+  return [what, replies.gelledWaste(waste), session.troubles.hot.section];
+}
+
+/** Of a mix that may heat by itself: one voice with the alarm of a hot pot. */
+export function heatHazards(t: Telling, seen: SeenOfPot | undefined): Card['hazards'] {
+  const { steps, never } = t.words.session.troubles.hot;
+  const source = t.words.ruleSources[commonPractice];
+  return mayHeat(seen) ? [...steps, ...never].map((text) => ({ text, source })) : [];
+}
+
+const mayHeat = (seen: SeenOfPot | undefined): boolean => seen === 'gelled' || seen === 'hot';

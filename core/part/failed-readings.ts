@@ -1,0 +1,103 @@
+// What a reading says against its part by itself: a dry film outside the rule of its sheet, adhesion below the cut, a
+// solvent rub that went through. It is recorded whatever it says, and holds the part until a lead lifts that; a better
+// reading afterwards does not.
+
+import { crossCutFails } from '../calc/adhesion.ts';
+import type { Entry, Fact, NewEvent } from '../history.ts';
+import { partStream } from '../ids.ts';
+import type { Sheet } from '../products/sheet.ts';
+import type { Shop } from '../shop.ts';
+import type { EpochMs } from '../units.ts';
+import { judgeFilm } from './film-acceptance.ts';
+import { foldPart, type Part } from './part.ts';
+import type { FailedReading } from './part-events.ts';
+import type { ReadingObjection } from './part-objections.ts';
+
+export interface Failed {
+  readonly reading: FailedReading;
+  readonly objection: ReadingObjection;
+}
+
+/** `sheet`: of the coat that was read. `undefined` where it passes, where no rule says, and for any other fact. */
+export function failedBy(fact: Fact, part: Part, sheet: Sheet | undefined): Failed | undefined {
+  switch (fact.type) {
+    case 'FilmRead': {
+      if (fact.state === 'wet') return undefined;
+      const { micrometres } = fact;
+      const finding = judgeFilm(micrometres, sheet?.filmRule, part.details.areaSquareMetres);
+      if (finding.is !== 'outside') return undefined;
+      return { reading: { of: 'film', micrometres }, objection: { code: 'film-outside', finding } };
+    }
+    case 'AdhesionTested': {
+      const { rating, coupon } = fact;
+      if (!crossCutFails(rating)) return undefined;
+      const reading = { of: 'adhesion' as const, rating, ...onCoupon(coupon) };
+      return { reading, objection: { code: 'adhesion-failed', rating } };
+    }
+    case 'SolventRubbed': {
+      const { doubleRubs, result, coupon } = fact;
+      if (result !== 'through') return undefined;
+      const reading = { of: 'rub' as const, doubleRubs, ...onCoupon(coupon) };
+      return { reading, objection: { code: 'rubbed-through', doubleRubs } };
+    }
+    default:
+      return undefined;
+  }
+}
+
+const onCoupon = (coupon: true | undefined) => (coupon === undefined ? {} : { coupon });
+
+/** Every reading of the part that fails, as the record now stands, in the order in which they were taken. */
+export function failedReadings(shop: Shop, part: Part): readonly (Failed & { readonly entry: Entry })[] {
+  return part.entries.flatMap((entry, i) => {
+    if (!isReading(entry.fact)) return [];
+    const failed = failedBy(entry.fact, part, sheetOf(shop, foldPart(part.name, part.entries.slice(0, i))));
+    return failed === undefined ? [] : [{ ...failed, entry }];
+  });
+}
+
+const isReading = ({ type }: Fact): boolean =>
+  type === 'FilmRead' || type === 'AdhesionTested' || type === 'SolventRubbed';
+
+export function sheetOf(shop: Shop, part: Part): Sheet | undefined {
+  const coat = part.coats.at(-1);
+  return coat === undefined ? undefined : shop.batches.get(coat.batch)?.sheet;
+}
+
+/**
+ * Those that a hold in the record names. Others were taken before readings held anything: they are not marked anew, but
+ * stand in the way of a release to come.
+ */
+export function isMarked(part: Part, reading: FailedReading): boolean {
+  const key = readingKey(reading);
+  return part.entries.some(
+    ({ fact }) => fact.type === 'PartHeld' && fact.failed?.some((held) => readingKey(held) === key) === true,
+  );
+}
+
+/** Of the last coat, that no hold names and no release has lifted since. */
+export function unlifted(shop: Shop, part: Part): readonly Failed[] {
+  const since = part.entries.findLastIndex(({ fact }) => fact.type === 'CoatApplied' || fact.type === 'PartReleased');
+  const standing = new Set(part.entries.slice(since + 1).map(({ seq }) => seq));
+  return failedReadings(shop, part).filter(({ entry, reading }) => standing.has(entry.seq) && !isMarked(part, reading));
+}
+
+/** `at`: of now, though the reading is told late. What was decided in between did not know of it. */
+export function holdForReadings(part: Part, failed: readonly Failed[], at: EpochMs): NewEvent {
+  const because = [...new Set(failed.map(({ objection }) => objection.code))];
+  const readings = failed.map(({ reading }) => reading);
+  const body = { type: 'PartHeld' as const, why: '', because, failed: readings };
+  return { streams: [partStream(part.name)], happenedAt: at, body, saidWith: { despite: [] } };
+}
+
+/** Two that say the same have the same key, in whatever order their fields were read. */
+export function readingKey(reading: FailedReading): string {
+  switch (reading.of) {
+    case 'film':
+      return `film ${reading.micrometres.join(' ')}`;
+    case 'adhesion':
+      return `adhesion ${reading.rating} ${reading.coupon === true}`;
+    case 'rub':
+      return `rub ${reading.doubleRubs} ${reading.coupon === true}`;
+  }
+}
