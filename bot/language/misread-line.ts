@@ -46,7 +46,7 @@ export function misreadOf(
 }
 
 /** In their lines an alarm is only spoken of. */
-const isAboutAlarms: ReadonlySet<VocabularyName> = new Set(['set', 'help', 'find', 'near-miss']);
+export const isAboutAlarms: ReadonlySet<VocabularyName> = new Set(['set', 'help', 'find', 'near-miss']);
 
 /** `se cayó en los ojos`: whoever needs help does not begin with the word for it. */
 function alarmsIn(line: string): readonly string[] {

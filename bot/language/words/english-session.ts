@@ -100,6 +100,7 @@ export const englishSession = {
   gears,
   qualifications,
   troubles,
+  callForHelp: (what: string) => `Call for help: ${what}`,
   briefed: (session: number) => `Session ${session}: brief recorded`,
   titled: (session: number, what: string) => `Session ${session}: ${what}`,
   insideVessel: "Inside a vessel: this brief does not serve. Use the employer's confined-space permit.",

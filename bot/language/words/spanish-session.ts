@@ -108,6 +108,7 @@ export const spanishSession: typeof englishSession = {
   gears,
   qualifications,
   troubles,
+  callForHelp: (what: string) => `Pedir ayuda: ${what}`,
   briefed: (session) => `Sesión ${session}: charla anotada`,
   titled: (session, what) => `Sesión ${session}: ${what}`,
   insideVessel:
