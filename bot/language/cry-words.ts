@@ -46,7 +46,9 @@ export const liquids = words(`
   nitrogen argon mek disolvente solvente acetona xileno diluyente alcohol endurecedor resina pintura producto quimico
   nitrogeno`);
 
-export const harmless = words('coffee tea water milk soup juice lunch dinner cafe agua leche sopa zumo jugo comida cena');
+export const harmless = words(
+  'coffee tea water milk soup juice lunch dinner cafe agua leche sopa zumo jugo comida cena',
+);
 
 export const pots = words('pot pots mix batch can bucket drum mezcla lata bote cubo olla recipiente');
 
@@ -69,3 +71,11 @@ export const askings = words('is are do does did can could should who what when 
 /** What eyes do that need help. */
 export const sore = words(`
   burning burn burns hurt hurts hurting sting stings stinging red duelen duele pican pica arden escuecen escuece queman`);
+
+/** What is down every other day and is nobody: a bare word before `is down` that is none of these is a name. */
+export const everyday = words(`
+  it that this what everything all printer network internet wifi web site app system server computer screen phone power
+  pressure temperature humidity level levels price prices demand sales speed noise lift pump heater burner heating
+  light lights alarm scanner scale radio traffic output scrap morale stock today work production voltage flow
+  impresora red linea internet sistema servidor ordenador pantalla luz presion temperatura humedad nivel precio bomba
+  ascensor produccion tension caudal bascula todo eso esto`);
