@@ -31,7 +31,7 @@ const unclearCodes = {
   'which-batch': 0,
   'no-such-part': 0,
   'which-part': 0,
-  'near-part': 0,
+  'new-part': 0,
   'no-such-sheet': 0,
   'sheet-faulty': 0,
   'no-densities': 0,
