@@ -9,6 +9,7 @@ import { isPlaceWord } from '../trade-words.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { commasApart } from './commas-apart.ts';
 import type { NameToken } from './gather.ts';
+import { partsOfRange } from './part-ranges.ts';
 
 export function wordOf(token: NameToken): string {
   return token.kind === 'word' ? token.word : token.words.toLowerCase();
@@ -19,8 +20,13 @@ export function partsFrom(words: readonly NameToken[], context: LineContext): re
   const parts: PartName[] = [];
   for (const token of words.flatMap(commasApart)) {
     const word = wordOf(token);
-    const part = partNamed(word);
     const known = context.parts.includes(word);
+    const range = known ? undefined : partsOfRange(word);
+    if (range !== undefined) {
+      parts.push(...range.filter((name) => !parts.includes(name)));
+      continue;
+    }
+    const part = known ? word : partNamed(word);
     if (part === undefined || (parts.length > 0 && !known && !/\d/.test(word))) return leftOver(token);
     if (!parts.includes(part)) parts.push(part);
   }
