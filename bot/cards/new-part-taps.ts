@@ -44,10 +44,7 @@ function isNaming(command: Command): command is Naming {
 }
 
 /** One unknown name may be any of those near it; several are meant together, each as its nearest. */
-function nearOnes(
-  command: Naming,
-  unknown: Extract<Unclear, { code: 'new-part' }>['unknown'],
-): readonly Naming[] {
+function nearOnes(command: Naming, unknown: Extract<Unclear, { code: 'new-part' }>['unknown']): readonly Naming[] {
   const [one, ...others] = unknown;
   if (one === undefined) return [];
   const sets =

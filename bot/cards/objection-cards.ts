@@ -73,10 +73,7 @@ function meantTaps(t: Telling, request: Request, unclear: Unclear): readonly Car
   // What has happened keeps the time at which it was said, whenever the tap is pressed.
   const isTimed = request.at < request.now || stance.is === 'happened';
   const line = (changed: Request['command']) =>
-    writeLine(
-      { command: changed, stance, ...(isTimed ? { at: request.at } : {}) },
-      t.shop.crew.zone,
-    );
+    writeLine({ command: changed, stance, ...(isTimed ? { at: request.at } : {}) }, t.shop.crew.zone);
   const label = (meant: string | number) => `${t.words.buttons.meant} ${meant}`;
   switch (unclear.code) {
     case 'no-such-batch':

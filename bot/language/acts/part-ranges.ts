@@ -14,7 +14,10 @@ export function partsOfRange(word: string): readonly PartName[] | undefined {
   const { stem = '', from = '', again = stem, to = '' } = shape.exec(word)?.groups ?? {};
   const count = Number(to) - Number(from) + 1;
   if (stem !== again || !(count >= 2 && count <= mostParts)) return undefined;
-  const names = Array.from({ length: count }, (_, i) => `${stem}${String(Number(from) + i).padStart(from.length, '0')}`);
+  const names = Array.from(
+    { length: count },
+    (_, i) => `${stem}${String(Number(from) + i).padStart(from.length, '0')}`,
+  );
   return names.every(mayNamePart) ? names : undefined;
 }
 

@@ -87,7 +87,8 @@ export const englishParts = {
     place: (name: string) => `${name} is a place: its steel`,
     andMore: (names: string, more: number) => `${names} and ${more} more`,
     asNew: {
-      coat: (parts: string, isMany: boolean) => `New ${isMany ? 'parts' : 'part'} ${parts}: coat ${isMany ? 'them' : 'it'}`,
+      coat: (parts: string, isMany: boolean) =>
+        `New ${isMany ? 'parts' : 'part'} ${parts}: coat ${isMany ? 'them' : 'it'}`,
       prep: (parts: string, isMany: boolean) => `New ${isMany ? 'parts' : 'part'} ${parts}: prepared`,
       surface: (part: string, _isMany: boolean) => `New part ${part}: its surface`,
     },

@@ -11,7 +11,7 @@ async function coated(): Promise<void> {
   for (const line of ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1201g 1198g', 'wait until 09:42', 'filter 1']) {
     await talk.say(line);
   }
-  await talk.say('coat impeller-7 rail-2 1 dip');
+  await talk.say('coat new impeller-7 rail-2 1 dip');
 }
 
 describe('a name that is nearly a part’s', () => {

@@ -192,7 +192,14 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
   ...drawnSession,
   ...partAndPeopleCommands({ only, part, parts, figure }),
   fc.record(
-    { verb: only('coat'), parts, batch, method: fc.constantFrom(...methods), pass: only('same-coat') },
+    {
+      verb: only('coat'),
+      parts,
+      batch,
+      method: fc.constantFrom(...methods),
+      pass: only('same-coat'),
+      asNew: only(true),
+    },
     { requiredKeys: ['verb', 'parts', 'method'] },
   ),
   fc.record({ verb: only('dry'), parts }),
