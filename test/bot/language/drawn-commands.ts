@@ -198,7 +198,7 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
       batch,
       method: fc.constantFrom(...methods),
       pass: only('same-coat'),
-      asNew: only(true),
+      asNew: fc.constant(true as const),
     },
     { requiredKeys: ['verb', 'parts', 'method'] },
   ),
