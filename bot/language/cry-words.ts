@@ -43,7 +43,7 @@ export const compounds = words('door hose cabinet panel bucket wall yard line st
 
 export const liquids = words(`
   solvent solvents acetone xylene thinner toluene ipa alcohol hardener resin paint coating mix chemical chemicals gas
-  nitrogen argon mek disolvente solvente acetona xileno diluyente alcohol endurecedor resina pintura producto quimico
+  nitrogen argon mek mibk isopropanol butanone xylol xylenes toluol white-spirit disolvente solvente acetona xileno diluyente alcohol endurecedor resina pintura producto quimico
   nitrogeno`);
 
 export const harmless = words(

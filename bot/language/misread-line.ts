@@ -74,7 +74,7 @@ function usualTries(
   const word = token.text.toLowerCase();
   // `not` is one letter from `now`, and the opposite.
   if (notNames.has(word)) return [];
-  const [, figure, unit = ''] = /^(\d+[.,]?\d*)(\p{L}{1,4})$/u.exec(word) ?? [];
+  const [, figure, unit = ''] = /^(\d+[.,]?\d*)(\p{L}{2,4})$/u.exec(word) ?? [];
   if (figure !== undefined) return unitsLike(unit, verb).map((each) => instead(`${figure}${each}`));
   const wordsOfLines = ['already', 'permit', 'oven', 'room', 'yesterday', 'ago', ...context.parts, ...context.places];
   return [...nearest(word, wordsOfLines), ...nearestVerbs(word).map(({ printed }) => printed)].map(instead);

@@ -1,8 +1,8 @@
 // What a part or a place may be called. Names are lower case and without spaces; a name of digits alone would be a
 // batch, a verb or a unit would be read as such, so none of them is a name.
 
+import { solvents } from '../../core/calc/solvents.ts';
 import type { PartName, PlaceName } from '../../core/ids.ts';
-import { solventNamed } from '../../core/records/solvent-names.ts';
 import { liquids } from './cry-words.ts';
 import { readTimeOfDay } from './times/time-typed.ts';
 import { batchMarks, fillers, isMetalWord, methodsByWord, notNames } from './trade-words.ts';
@@ -31,7 +31,7 @@ export function mayNamePart(word: string): boolean {
   return !isThing && !slippedUnit.test(word) && !word.includes('..') && isName(word);
 }
 
-const isSolvent = (word: string): boolean => liquids.has(word) || solventNamed(word) !== undefined;
+const isSolvent = (word: string): boolean => liquids.has(word) || Object.hasOwn(solvents, word);
 
 export function placeNamed(word: string): PlaceName | undefined {
   return isName(word) ? word : undefined;
