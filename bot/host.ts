@@ -120,6 +120,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
       batches: liveBatches(shop).map((batch) => batch.number),
       parts: liveParts(shop).map((part) => part.name),
       places: [...shop.places.keys()],
+      people: shop.crew.people.map(({ name }) => name),
     };
   }
 

@@ -137,6 +137,8 @@ export type Command =
   | {
       readonly verb: 'prep';
       readonly parts: readonly PartName[];
+      /** Whichever of them nobody knows is a new part. */
+      readonly asNew?: true;
       readonly grade: SurfaceGrade;
       readonly profileMicrometres?: Micrometres;
       readonly saltsMilligramsPerSquareMetre?: MilligramsPerSquareMetre;
@@ -150,6 +152,8 @@ export type Command =
       readonly method: Method;
       /** Another pass of the coat that is there and still wet. */
       readonly pass?: 'same-coat';
+      /** Whichever of the parts nobody knows is a new one. */
+      readonly asNew?: true;
     }
   | { readonly verb: 'dry'; readonly parts: readonly PartName[] }
   | { readonly verb: 'cure'; readonly parts: readonly PartName[]; readonly way: CureWay }
@@ -176,6 +180,8 @@ export type Command =
   | {
       readonly verb: 'surface';
       readonly part?: PartName;
+      /** Where nobody knows the part, it is a new one. */
+      readonly asNew?: true;
       readonly place?: PlaceName;
       readonly celsius: Celsius;
     }

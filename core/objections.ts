@@ -87,7 +87,11 @@ export type Unclear =
   | { readonly code: 'which-batch'; readonly live: readonly BatchNumber[] }
   | { readonly code: 'no-such-part'; readonly part: PartName; readonly live: readonly PartName[] }
   | { readonly code: 'which-part'; readonly live: readonly PartName[] }
-  | { readonly code: 'near-part'; readonly part: PartName; readonly near: readonly PartName[] }
+  /** Names that nobody has used, each with the known ones that it may be, nearest first. */
+  | {
+      readonly code: 'new-part';
+      readonly unknown: readonly { readonly part: PartName; readonly near: readonly PartName[] }[];
+    }
   | { readonly code: 'no-densities'; readonly sheet: SheetId }
   | { readonly code: 'in-the-future'; readonly at: EpochMs; readonly now: EpochMs }
   | {

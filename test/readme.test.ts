@@ -6,6 +6,7 @@ import { expect, test } from 'vitest';
 
 const lines = [
   'air 24C 48%',
+  'part impeller-7 serial 4411 job 88',
   'mix 2.4kg',
   'weigh 1 1201g 1198g',
   'wait 102m',

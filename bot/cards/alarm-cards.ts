@@ -1,5 +1,5 @@
-// In need: the shop's own numbers and steps first, then the sheet's section, then what not to do. Lead and supervisor are
-// told with it. And near misses, bell tests, people's dates.
+// In need: first what to do now, then the shop's own numbers and steps, then who is told; the sheet's section and what not to
+// do after that, and last what nobody has set. And near misses, bell tests, people's dates.
 
 import type { CommandOf } from '../../core/commands.ts';
 import { potsInUse } from '../../core/crew/alarm-decide.ts';
@@ -19,7 +19,7 @@ function leading(shop: Shop): readonly string[] {
 
 export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>, { envelopes }: Recorded): Card {
   const words = t.words.session;
-  const { title, section, steps, never } = words.troubles[verb];
+  const { title, now, section, never } = words.troubles[verb];
   const { emergency } = t.shop.crew.spray;
   const own = emergency[verb];
   const told = leading(t.shop);
@@ -28,16 +28,20 @@ export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>, { envelo
   const common = t.words.ruleSources[commonPractice];
   return makeCard(title, 'stop', {
     lines: [
-      emergency.call === undefined ? words.callNotSet : words.callNumber(emergency.call),
-      own === undefined ? words.shopStepsNotSet(verb) : words.shopSteps(own),
-      section,
-      ...(note === undefined ? [] : [words.note(note)]),
+      words.doNow(now.text, now.source),
+      ...(emergency.call === undefined ? [] : [words.callNumber(emergency.call)]),
+      ...(own === undefined ? [] : [words.shopSteps(own)]),
       ...(pot === undefined ? [] : [t.words.replies.hotNow(pot)]),
       ...(pots.length > 1 ? [t.words.replies.hotWhich] : []),
       words.told(t.f.list(told)),
+      ...(note === undefined ? [] : [words.note(note)]),
+      words.deferTo(section),
+      // Nothing that is to be set for another day stands before what is to be done on this one.
+      ...(emergency.call === undefined ? [words.callNotSet] : []),
+      ...(own === undefined ? [words.shopStepsNotSet(verb)] : []),
     ],
     actions: pots.length > 1 ? pots.slice(0, mostPots).map((each) => whichPot(t, each)) : [],
-    hazards: [...steps, ...never].map((text) => ({ text, source: common })),
+    hazards: never.map((text) => ({ text, source: common })),
     ping: told,
   });
 }

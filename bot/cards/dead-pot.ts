@@ -24,9 +24,9 @@ export function potOverLines(t: Telling, batch: Batch): readonly string[] {
 
 /** Of a mix that may heat by itself: one voice with the alarm of a hot pot. */
 export function heatHazards(t: Telling, seen: SeenOfPot | undefined): Card['hazards'] {
-  const { steps, never } = t.words.session.troubles.hot;
+  const { now, never } = t.words.session.troubles.hot;
   const source = t.words.ruleSources[commonPractice];
-  return mayHeat(seen) ? [...steps, ...never].map((text) => ({ text, source })) : [];
+  return mayHeat(seen) ? [now, ...never.map((text) => ({ text, source }))] : [];
 }
 
 const mayHeat = (seen: SeenOfPot | undefined): boolean => seen === 'gelled' || seen === 'hot';

@@ -15,8 +15,6 @@ const most = 4;
 
 export function partsMeant(command: Command, unclear: Unclear): readonly PartMeant[] {
   switch (unclear.code) {
-    case 'near-part':
-      return unclear.near.flatMap((part) => inPlaceOf(command, unclear.part, part));
     case 'no-such-part': {
       const near = nearNames(unclear.part, unclear.live);
       return near.slice(0, most).flatMap((part) => inPlaceOf(command, unclear.part, part));
@@ -28,7 +26,8 @@ export function partsMeant(command: Command, unclear: Unclear): readonly PartMea
   }
 }
 
-function inPlaceOf(command: Command, typed: PartName, part: PartName): readonly PartMeant[] {
+/** The command with a known part where it named another. */
+export function inPlaceOf(command: Command, typed: PartName, part: PartName): readonly PartMeant[] {
   if (command.verb === 'amend') return [{ part, command: { ...command, of: { ...command.of, part } } }];
   if ('parts' in command) {
     const parts = command.parts.map((each) => (each === typed ? part : each));

@@ -1,13 +1,20 @@
 // What was read, what is needed, an example, and the lines that may have been meant as taps. Nothing is recorded.
 
+import { alarms } from '../../core/session/session-commands.ts';
 import type { Misread } from '../language/reading.ts';
+import { verbNamed } from '../language/verbs-typed.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './telling.ts';
 
 export function misreadCard(t: Pick<Telling, 'words'>, misread: Misread): Card {
-  const { replies, buttons } = t.words;
+  const { replies, buttons, session } = t.words;
+  /** A tap that calls people says so. */
+  const label = (line: string): string => {
+    const alarm = alarms.find((each) => each === verbNamed(line)?.row.name);
+    return alarm === undefined ? buttons.meant : session.callForHelp(session.troubles[alarm].title);
+  };
   return makeCard(replies.notRead, 'warn', {
     lines: [...t.words.misread(misread), replies.nothingRecorded],
-    actions: misread.suggestions.map((line, i) => ({ id: `meant-${i + 1}`, label: buttons.meant, line })),
+    actions: misread.suggestions.map((line, i) => ({ id: `meant-${i + 1}`, label: label(line), line })),
   });
 }

@@ -10,6 +10,7 @@ import { type Card, type CardAction, makeCard } from './card.ts';
 import { heatHazards } from './dead-pot.ts';
 import { materialInstead, materialMeant } from './material-taps.ts';
 import { partsMeant } from './meant-parts.ts';
+import { newPartTaps } from './new-part-taps.ts';
 import { sessionInstead, ventilationCaution } from './session-instead.ts';
 import { sheetTaps, withSheet } from './sheet-taps.ts';
 import { type Telling, tap } from './telling.ts';
@@ -89,12 +90,11 @@ export function unclearCard(t: Telling, request: Request, unclear: Unclear): Car
 
 /** The same line with each thing that could be meant. */
 function meantTaps(t: Telling, request: Request, unclear: Unclear): readonly CardAction[] {
-  const { command } = request;
+  const { command, stance } = request;
+  // What has happened keeps the time at which it was said, whenever the tap is pressed.
+  const isTimed = request.at < request.now || stance.is === 'happened';
   const line = (changed: Request['command']) =>
-    writeLine(
-      { command: changed, stance: request.stance, ...(request.at < request.now ? { at: request.at } : {}) },
-      t.shop.crew.zone,
-    );
+    writeLine({ command: changed, stance, ...(isTimed ? { at: request.at } : {}) }, t.shop.crew.zone);
   const label = (meant: string | number) => `${t.words.buttons.meant} ${meant}`;
   switch (unclear.code) {
     case 'no-such-batch':
@@ -105,18 +105,15 @@ function meantTaps(t: Telling, request: Request, unclear: Unclear): readonly Car
         label: label(batch),
         line: line(withBatch(command, batch)),
       }));
-    case 'near-part':
+    case 'new-part':
+      return newPartTaps(t, command, unclear, line);
     case 'no-such-part':
     case 'which-part':
-      return [
-        ...partsMeant(command, unclear).map((meant, i) => ({
-          id: `part-${i + 1}`,
-          label: label(meant.part),
-          line: line(meant.command),
-        })),
-        // It may be a new part after all.
-        ...(unclear.code === 'near-part' ? [happenedTap(t, request)] : []),
-      ];
+      return partsMeant(command, unclear).map((meant, i) => ({
+        id: `part-${i + 1}`,
+        label: label(meant.part),
+        line: line(meant.command),
+      }));
     case 'no-such-sheet':
     case 'which-sheet':
       return sheetTaps(t, unclear, (sheet) => line(withSheet(command, sheet)));

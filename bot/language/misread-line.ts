@@ -27,7 +27,7 @@ export function misreadOf(
   const near = verb ?? (fault.token === undefined ? undefined : nearestVerbs(fault.token.text.toLowerCase())[0]);
   const name: VocabularyName = near?.row.name ?? 'mix';
   const { token } = fault;
-  const usual = (fault.tries ?? usualTries(fault, line, context)).map((each) => each.replace(/[ ?]+$/, ''));
+  const usual = (fault.tries ?? usualTries(fault, line, verb, context)).map((each) => each.replace(/[ ?]+$/, ''));
   const needed = near === undefined || !isAboutAlarms.has(near.row.name) ? alarmsIn(line) : [];
   const offered = fault.code === 'unknown-verb' ? [...needed, ...usual] : [...usual, ...needed];
   const tries = inTongueOf(line, near, offered);
@@ -46,7 +46,7 @@ export function misreadOf(
 }
 
 /** In their lines an alarm is only spoken of. */
-const isAboutAlarms: ReadonlySet<VocabularyName> = new Set(['set', 'help', 'find', 'near-miss']);
+export const isAboutAlarms: ReadonlySet<VocabularyName> = new Set(['set', 'help', 'find', 'near-miss']);
 
 /** `se cayó en los ojos`: whoever needs help does not begin with the word for it. */
 function alarmsIn(line: string): readonly string[] {
@@ -57,7 +57,12 @@ function alarmsIn(line: string): readonly string[] {
 }
 
 /** Where the reader names no lines of its own: each unit that would do; a time to come as yesterday's; a near word. */
-function usualTries({ code, token, needs, couldBe }: Fault, line: string, context: LineContext): readonly string[] {
+function usualTries(
+  { code, token, needs, couldBe }: Fault,
+  line: string,
+  verb: VerbNamed | undefined,
+  context: LineContext,
+): readonly string[] {
   if (token === undefined) return [];
   const instead = (text: string): string => line.slice(0, token.start) + text + line.slice(token.end);
   if (code === 'unit-missing') {
@@ -69,8 +74,17 @@ function usualTries({ code, token, needs, couldBe }: Fault, line: string, contex
   const word = token.text.toLowerCase();
   // `not` is one letter from `now`, and the opposite.
   if (notNames.has(word)) return [];
+  const [, figure, unit = ''] = /^(\d+[.,]?\d*)(\p{L}{2,4})$/u.exec(word) ?? [];
+  if (figure !== undefined) return unitsLike(unit, verb).map((each) => instead(`${figure}${each}`));
   const wordsOfLines = ['already', 'permit', 'oven', 'room', 'yesterday', 'ago', ...context.parts, ...context.places];
   return [...nearest(word, wordsOfLines), ...nearestVerbs(word).map(({ printed }) => printed)].map(instead);
+}
+
+/** `60uwn`: the units of what the act takes that begin as the slip does. */
+function unitsLike(slip: string, verb: VerbNamed | undefined): readonly string[] {
+  const takes = verb === undefined ? [] : [...verb.row.needs, ...verb.row.may];
+  const units = new Set(takes.flatMap((slot) => slots[slot].units));
+  return [...units].filter((unit) => unit.toLowerCase().startsWith(slip.slice(0, 1)));
 }
 
 export function unknownVerb(line: string, tokens: readonly Token[], index: number): Fault {

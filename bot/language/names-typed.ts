@@ -1,9 +1,11 @@
 // What a part or a place may be called. Names are lower case and without spaces; a name of digits alone would be a
 // batch, a verb or a unit would be read as such, so none of them is a name.
 
+import { solvents } from '../../core/calc/solvents.ts';
 import type { PartName, PlaceName } from '../../core/ids.ts';
+import { liquids } from './cry-words.ts';
 import { readTimeOfDay } from './times/time-typed.ts';
-import { batchMarks, fillers, methodsByWord, notNames } from './trade-words.ts';
+import { batchMarks, fillers, isMetalWord, methodsByWord, notNames } from './trade-words.ts';
 import { isSpanishWord } from './typed/spanish-words.ts';
 import { tokenize } from './typed/tokens.ts';
 import { verbNamed } from './verbs-typed.ts';
@@ -13,12 +15,23 @@ const hasLetter = /\p{L}/u;
 /** A number run into something that is no unit: `24Cx`, `1201gg`. Read as a name it would hide a slip. */
 const slippedQuantity = /^\d+[.,]?\d*[\p{L}]{1,2}$/u;
 
+/** The same with more letters, `60uwn`: no part begins with its figure. */
+const slippedUnit = /^\d+[.,]?\d*[\p{L}]{1,4}$/u;
+
 /** `batch12` and `max120` come apart before they could be names. */
 const gluedNumber = /^(?:batch|pot|max|no\.?|mezcla|lata)\d/;
 
 export function partNamed(word: string): PartName | undefined {
-  return word !== 'oven' && word !== 'room' && isName(word) ? word : undefined;
+  return mayNamePart(word) ? word : undefined;
 }
+
+/** No place to cure in, no metal, no solvent, no figure whose unit slipped, no range of several. */
+export function mayNamePart(word: string): boolean {
+  const isThing = word === 'oven' || word === 'room' || isMetalWord(word) || isSolvent(word);
+  return !isThing && !slippedUnit.test(word) && !word.includes('..') && isName(word);
+}
+
+const isSolvent = (word: string): boolean => liquids.has(word) || Object.hasOwn(solvents, word);
 
 export function placeNamed(word: string): PlaceName | undefined {
   return isName(word) ? word : undefined;

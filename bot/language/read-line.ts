@@ -6,6 +6,7 @@ import type { ActRead } from './acts/act-line.ts';
 import { readQuestion } from './acts/read-question.ts';
 import { isRecordAsk } from './acts/read-record-question.ts';
 import { readAct } from './acts/readers.ts';
+import { isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
 import { longestLine, type Misunderstood, misreadOf, tooLong, unknownVerb } from './misread-line.ts';
 import { partLines, readPartList } from './part-list.ts';
 import { type Fault, isFault, type LineContext, type Reading } from './reading.ts';
@@ -48,7 +49,7 @@ function stanceOf(stance: Stance | undefined, at: number | undefined, context: L
   return at !== undefined && at < context.now ? { is: 'happened' } : { is: 'asked' };
 }
 
-type Read =
+export type Read =
   | { readonly act: ActRead; readonly line: string }
   | { readonly question: Question; readonly line: string }
   | Misunderstood;
@@ -65,7 +66,11 @@ const asksAbout = /^(\p{L}+) ?\?+$/iu;
 
 function readCleaned(line: string, context: LineContext): Read {
   const asked = line.endsWith('?') ? asksAbout.exec(line)?.[1] : undefined;
-  if (asked !== undefined && verbNamed(asked.toLowerCase()) !== undefined) return readCleaned(`help ${asked}`, context);
+  if (asked !== undefined && verbNamed(asked.toLowerCase()) !== undefined) return readCalmly(`help ${asked}`, context);
+  return orCried(readCalmly(line, context), line, context);
+}
+
+function readCalmly(line: string, context: LineContext): Read {
   const tokens = tokenize(line);
   const lead = leadOf(tokens, context);
   if (isFault(lead)) return { fault: lead, line };
@@ -76,7 +81,12 @@ function readCleaned(line: string, context: LineContext): Read {
   }
   if (first.kind !== 'word') return readWithoutVerb(line, tokens, lead, context);
   const verb = verbAt(tokens, lead.next);
-  if (verb !== undefined) return readVerb(line, tokens.slice(verb.to), verb, lead, context);
+  if (verb !== undefined) {
+    const after = tokens.slice(verb.to);
+    return isOnlySpokenOf(verb, line, first, after, context)
+      ? { fault: onlySpokenOf(verb, first), line, verb }
+      : readVerb(line, after, verb, lead, context);
+  }
   const apart = verbApart(line, first);
   if (apart !== undefined) return readCleaned(apart, context);
   return { fault: unknownVerb(line, tokens, lead.next), line };

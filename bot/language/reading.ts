@@ -2,7 +2,7 @@
 // catalogues; it never becomes a record.
 
 import type { Command, Question, Stance } from '../../core/commands.ts';
-import type { BatchNumber, PartName, PlaceName, SheetId } from '../../core/ids.ts';
+import type { BatchNumber, PartName, PersonName, PlaceName, SheetId } from '../../core/ids.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { Limits, Slot } from './slots.ts';
 
@@ -17,6 +17,8 @@ export interface LineContext {
   readonly batches: readonly BatchNumber[];
   readonly parts: readonly PartName[];
   readonly places: readonly PlaceName[];
+  /** The crew: `kari is down` calls people, `the printer is down` does not. */
+  readonly people?: readonly PersonName[];
 }
 
 export type Reading =
@@ -53,6 +55,8 @@ export const misreadCodes = [
   'incomplete',
   /** Words or numbers that nothing in this act takes. */
   'left-over',
+  /** It holds a word that calls people, and does not read as a call: nobody is called until somebody taps. */
+  'no-cry',
 ] as const;
 export type MisreadCode = (typeof misreadCodes)[number];
 

@@ -17,7 +17,7 @@ export const batchMarks: ReadonlySet<string> = new Set(['batch', 'pot', 'no', '#
 
 /** Where a part's name stands these never are one. */
 export const notNames: ReadonlySet<string> = new Set(
-  'a not no all both it them this that again everything same already happened permit permitted ago hace yesterday today at am pm noon midday midnight otra otro otras otros eso esto mismo misma final'.split(
+  'a new not no all both it them this that again everything same already happened permit permitted ago hace yesterday today at am pm noon midday midnight otra otro otras otros eso esto mismo misma final'.split(
     ' ',
   ),
 );
@@ -64,6 +64,11 @@ const placeRoots = new Set(
 /** `booth`, `booth-2`, `spray-booth`. */
 export function isPlaceRoot(word: string): boolean {
   return word.split(/[-_]/).some((piece) => placeRoots.has(piece.replace(/\d+$/, '')));
+}
+
+/** `tank-1`, `cabinet`: people stand in them, and they are coated. */
+export function isCoatedThing(word: string): boolean {
+  return /(?:^|[-_])(?:tank|cabinet)\d*(?:$|[-_])/.test(word);
 }
 
 /** A place that needs no introduction: also `line-3`. */

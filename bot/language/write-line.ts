@@ -88,6 +88,7 @@ function writeAct(command: Command, zone: string): readonly string[] {
     case 'coat':
       return [
         verb,
+        command.asNew === undefined ? '' : 'new',
         ...command.parts,
         batch(command.batch),
         command.method,
@@ -118,7 +119,13 @@ function writeAct(command: Command, zone: string): readonly string[] {
     case 'air':
       return [verb, ...writeAir(command.air), place(command.place)];
     case 'surface':
-      return [verb, command.part ?? '', written(command.celsius, 'C'), place(command.place)];
+      return [
+        verb,
+        command.asNew === undefined ? '' : 'new',
+        command.part ?? '',
+        written(command.celsius, 'C'),
+        place(command.place),
+      ];
     case 'night':
       return [verb, written(command.lowestCelsius, 'C'), place(command.place)];
     case 'ok':

@@ -12,6 +12,7 @@ export function writePart({ part, details, more = [] }: CommandOf<'part'>): read
 export function writePrep(command: CommandOf<'prep'>): readonly string[] {
   const { parts, grade, profileMicrometres, saltsMilligramsPerSquareMetre, dustRating } = command;
   return [
+    command.asNew === undefined ? '' : 'new',
     ...parts,
     grade,
     profileMicrometres === undefined ? '' : written(profileMicrometres, 'um'),

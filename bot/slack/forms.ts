@@ -96,7 +96,9 @@ export function createForms(needs: FormsNeeds) {
     // The same figures sent twice in one form are one act; corrected ones are another.
     const id = `view:${form.view}:${createHash('sha256').update(text).digest('hex').slice(0, 16)}`;
     const answer = await speaking.handle(desk, { text, where, id, saidAt: form.saidAt });
-    if (answer?.kind === 'misread' && !isLate()) {
+    // Whether a part is new is answered by a tap, which no field has.
+    const isForTap = answer?.code === 'new-part';
+    if (answer?.kind === 'misread' && !isForTap && !isLate()) {
       return { is: 'wrong', errors: faultOf(answer.card.lines, fields, form.values) };
     }
     if (answer === undefined) return { is: 'closed' };

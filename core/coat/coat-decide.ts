@@ -4,32 +4,26 @@ import { batchAsOf } from '../batch/batch.ts';
 import { findBatch } from '../batch/batch-decide.ts';
 import { coatFromBatchRules } from '../batch/batch-rules.ts';
 import type { CommandOf } from '../commands.ts';
-import { type Decision, type Said, unclear } from '../decision.ts';
+import type { Decision, Said } from '../decision.ts';
 import type { NewEvent } from '../history.ts';
 import { batchStream, partStream, sessionStream } from '../ids.ts';
 import { methodRows } from '../methods.ts';
 import { holdAfter } from '../part/holding.ts';
-import { nearNames } from '../part/near-names.ts';
+import { askedAsNew } from '../part/new-part.ts';
 import { partAsOf } from '../part/part-decide.ts';
 import { coatOnPartRules } from '../part/part-rules.ts';
 import { judge } from '../rules.ts';
 import { sessionForCoat, sprayCase } from '../session/session-decide.ts';
 import { coatUnderBriefRules } from '../session/session-rules.ts';
-import { airLog, liveParts, type Shop } from '../shop.ts';
+import { airLog, type Shop } from '../shop.ts';
 import { coatClimate } from './coat-climate.ts';
 
 export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision {
-  const { parts, method, pass } = said.command;
+  const { parts, method, pass, asNew = false } = said.command;
   const batch = findBatch(shop, said.command.batch, ({ weighing, thickened }) => weighing !== undefined && !thickened);
   if ('kind' in batch) return batch;
-  for (const name of parts) {
-    if (shop.parts.has(name)) continue;
-    const near = nearNames(
-      name,
-      liveParts(shop).map((part) => part.name),
-    );
-    if (near.length > 0 && said.stance.is !== 'happened') return unclear({ code: 'near-part', part: name, near });
-  }
+  const asked = askedAsNew(shop, parts, asNew);
+  if (asked !== undefined) return asked;
   const { sheet } = batch;
   const found = batchAsOf(batch, said.at);
   const air = airLog(shop, batch.place);

@@ -1,31 +1,34 @@
-// What is said of a part before its coat: how its surface was prepared, and how warm it is. A name that nobody has used
-// may come in so, as with a coat.
+// What is said of a part before its coat: how its surface was prepared, and how warm it is. A name that nobody has used is
+// asked about, as with a coat.
 
 import type { CommandOf } from '../commands.ts';
-import { type Decision, type Said, unclear } from '../decision.ts';
+import type { Decision, Said } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { type PartName, partStream } from '../ids.ts';
-import { liveParts, type Shop } from '../shop.ts';
-import { nearNames } from './near-names.ts';
+import type { Shop } from '../shop.ts';
+import { askedAsNew } from './new-part.ts';
 
 export function decidePrep(shop: Shop, said: Said<CommandOf<'prep'>>): Decision {
-  const { verb: _, parts, ...prepared } = said.command;
-  return onNew(shop, said, parts, { type: 'SurfacePrepared', ...prepared });
+  const { verb: _, parts, asNew = false, ...prepared } = said.command;
+  return onNew(shop, said, { parts, asNew }, { type: 'SurfacePrepared', ...prepared });
 }
 
 export function decidePartSurface(shop: Shop, said: Said<CommandOf<'surface'>>, part: PartName): Decision {
-  return onNew(shop, said, [part], { type: 'SurfaceRead', celsius: said.command.celsius });
+  const { asNew = false } = said.command;
+  return onNew(shop, said, { parts: [part], asNew }, { type: 'SurfaceRead', celsius: said.command.celsius });
 }
 
-function onNew(shop: Shop, said: Said, names: readonly PartName[], body: EventBody): Decision {
-  const known = liveParts(shop).map((part) => part.name);
-  for (const name of names) {
-    const near = shop.parts.has(name) ? [] : nearNames(name, known);
-    if (near.length > 0 && said.stance.is !== 'happened') return unclear({ code: 'near-part', part: name, near });
-  }
+function onNew(
+  shop: Shop,
+  said: Said,
+  { parts, asNew }: { readonly parts: readonly PartName[]; readonly asNew: boolean },
+  body: EventBody,
+): Decision {
+  const asked = askedAsNew(shop, parts, asNew);
+  if (asked !== undefined) return asked;
   return {
     kind: 'accepted',
-    events: names.map(
+    events: parts.map(
       (name): NewEvent => ({ streams: [partStream(name)], happenedAt: said.at, body, saidWith: { despite: [] } }),
     ),
   };

@@ -19,7 +19,7 @@ const lines: Readonly<Record<(typeof batchVerbs)[number], string>> = {
   cover: 'cover',
   uncover: 'uncover',
   catch: 'catch 300g',
-  coat: 'coat impeller-7 spray',
+  coat: 'coat new impeller-7 spray',
   brief: 'brief',
 };
 

@@ -156,6 +156,7 @@ function startShift({
       batches: liveBatches(shop).map(({ number }) => number),
       parts: liveParts(shop).map(({ name }) => name),
       places: [...shop.places.keys()],
+      people: shop.crew.people.map(({ name }) => name),
     });
     if (reading.kind === 'misread') return { misread: reading.misread.code };
     if (reading.kind !== 'command') throw new Error(`"${text}" is no act`);

@@ -103,9 +103,9 @@ export const materialCases = {
     liftedBy: 'nobody',
   },
   'caught-not-filtered': {
-    given: [...weighed, '09:42 filter 1', '10:00 coat plate-1 1 flow', '10:02 catch 1 300g'],
+    given: [...weighed, '09:42 filter 1', '10:00 coat new plate-1 1 flow', '10:02 catch 1 300g'],
     at: '10:05',
-    act: 'coat plate-2 1 flow',
+    act: 'coat new plate-2 1 flow',
     deviates: 'CoatApplied 10:05 caught-not-filtered',
     liftedBy: 'lead',
   },

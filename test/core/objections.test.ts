@@ -22,11 +22,11 @@ interface Case {
 // batch weighed at eight is stirred at 9:42; its pot life ends at 12:33:20 (see pot-life.test.ts).
 const weighed = ['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1200g'];
 const filtered = [...weighed, '09:42 filter 1'];
-const coated = [...filtered, '10:00 coat impeller-7 1 spray'];
+const coated = [...filtered, '10:00 coat new impeller-7 1 spray'];
 const dry = [...coated, '10:12 dry impeller-7'];
 // The demo build at 25 degC: 15 minutes of induction, 4 parts of A to 1 of B by volume (all invented).
 const built = ['08:00 air 25C 48%', '08:00 mix 6.45kg demo-build', '08:00 weigh 1 5400g 1050g'];
-const builtCoat = [...built, '08:20 coat rail-2 1 brush'];
+const builtCoat = [...built, '08:20 coat new rail-2 1 brush'];
 
 const cases = {
   'air-needed': {
@@ -81,49 +81,49 @@ const cases = {
   'not-filtered': {
     given: weighed,
     at: '09:42',
-    act: 'coat impeller-7 1 spray',
+    act: 'coat new impeller-7 1 spray',
     deviates: 'CoatApplied 09:42 not-filtered',
     liftedBy: 'lead',
   },
   'past-pot-life': {
     given: filtered,
     at: '12:34',
-    act: 'coat impeller-7 1 spray',
+    act: 'coat new impeller-7 1 spray',
     deviates: 'CoatApplied 12:34 past-pot-life',
     liftedBy: 'nobody',
   },
   'pot-dead': {
     given: [...filtered, '10:00 thick 1'],
     at: '10:05',
-    act: 'coat impeller-7 1 spray',
+    act: 'coat new impeller-7 1 spray',
     deviates: 'CoatApplied 10:05 pot-dead',
     liftedBy: 'nobody',
   },
   'pot-empty': {
     given: [...filtered, '10:00 empty 1'],
     at: '10:05',
-    act: 'coat impeller-7 1 spray',
+    act: 'coat new impeller-7 1 spray',
     deviates: 'CoatApplied 10:05 pot-empty',
     liftedBy: 'nobody',
   },
   'method-not-on-sheet': {
     given: built,
     at: '08:20',
-    act: 'coat rail-2 1 flow',
+    act: 'coat new rail-2 1 flow',
     deviates: 'CoatApplied 08:20 method-not-on-sheet',
     liftedBy: 'lead',
   },
   'recoat-forbidden': {
     given: coated,
     at: '10:05',
-    act: 'coat impeller-7 1 brush',
+    act: 'coat new impeller-7 1 brush',
     deviates: 'CoatApplied 10:05 recoat-forbidden',
     liftedBy: 'supervisor',
   },
   'recoat-too-early': {
     given: builtCoat,
     at: '08:30',
-    act: 'coat rail-2 1 brush',
+    act: 'coat new rail-2 1 brush',
     deviates: 'CoatApplied 08:30 recoat-too-early',
     liftedBy: 'supervisor',
   },
@@ -131,7 +131,7 @@ const cases = {
     // The window closes after 72 h (invented): Thursday, 8:20.
     given: [...builtCoat, 'Thu 08:00 air 25C 48%', 'Thu 08:00 mix 6.45kg demo-build', 'Thu 08:00 weigh 2 5400g 1050g'],
     at: 'Thu 08:21',
-    act: 'coat rail-2 2 brush',
+    act: 'coat new rail-2 2 brush',
     deviates: 'CoatApplied Thu 08:21 recoat-too-late',
     liftedBy: 'supervisor',
   },
@@ -244,22 +244,22 @@ const cases = {
     // The demo clear at 24 degC: 8 - 9/15 * 3 = 6.2 minutes of open time (invented), to 10:06:12.
     given: coated,
     at: '10:07',
-    act: 'coat impeller-7 1 brush touch-up',
+    act: 'coat new impeller-7 1 brush touch-up',
     deviates: 'CoatApplied 10:07 film-drying',
     liftedBy: 'supervisor',
   },
   'dip-once': {
-    given: [...filtered, '10:00 coat lid-1 1 dip'],
+    given: [...filtered, '10:00 coat new lid-1 1 dip'],
     at: '10:03',
-    act: 'coat lid-1 1 dip touch-up',
+    act: 'coat new lid-1 1 dip touch-up',
     deviates: 'CoatApplied 10:03 dip-once',
     liftedBy: 'supervisor',
   },
   'surface-life-over': {
     // Four hours on the demo build (invented).
-    given: ['04:20 prep rail-2 sa2.5', ...built],
+    given: ['04:20 prep new rail-2 sa2.5', ...built],
     at: '08:20',
-    act: 'coat rail-2 1 brush',
+    act: 'coat new rail-2 1 brush',
     deviates: 'CoatApplied 08:20 surface-life-over',
     liftedBy: 'lead',
   },
@@ -340,7 +340,7 @@ describe('ratio-out', () => {
 
 describe('the other side of each edge', () => {
   it('given acts in their order within the same minute, then none is a deviation of a later one', async () => {
-    const shift = await given([...filtered, '10:00 coat impeller-7 1 spray', '10:00 gel 1', '10:00 empty 1']);
+    const shift = await given([...filtered, '10:00 coat new impeller-7 1 spray', '10:00 gel 1', '10:00 empty 1']);
     expect(await shift.deviations()).toEqual([]);
   });
 

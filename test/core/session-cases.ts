@@ -21,7 +21,7 @@ export const sessionCases = {
   'no-brief': {
     given: [...filtered, '09:43 @omar: set brief on'],
     at: '10:00',
-    act: 'coat impeller-7 1 spray',
+    act: 'coat new impeller-7 1 spray',
     deviates: 'CoatApplied 10:00 no-brief',
     liftedBy: 'supervisor',
   },
@@ -29,7 +29,7 @@ export const sessionCases = {
     // The demo's longest spell is an hour.
     given: [...briefed, '09:45 spray on'],
     at: '10:46',
-    act: 'coat impeller-7 1 spray',
+    act: 'coat new impeller-7 1 spray',
     deviates: 'CoatApplied 10:46 brief-lapsed',
     liftedBy: 'nobody',
   },

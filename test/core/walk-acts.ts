@@ -23,7 +23,7 @@ import {
   percent,
 } from '../../core/units.ts';
 import { canActs, canEdges, vesselOf } from './walk-cans.ts';
-import { crewActs, loadActs, surfaceActs, surfaceEdges, surfaceLate, touchUps } from './walk-parts.ts';
+import { crewActs, loadActs, saidNew, surfaceActs, surfaceEdges, surfaceLate, touchUps } from './walk-parts.ts';
 import { sessionActs, sessionEdges } from './walk-session.ts';
 
 /** The next draw, below `n`. */
@@ -194,6 +194,7 @@ function acts(batch: Batch) {
     // A railing takes coat upon coat of the build.
     parts: build && draw(3) > 0 ? ['rail-2'] : draw(6) === 0 ? ['lid-1', 'valve-4'] : [partName(draw)],
     ...(draw(4) === 0 ? {} : named),
+    ...saidNew(draw),
     method: build && draw(3) > 0 ? 'brush' : oneOf(draw, methods),
   });
   const short =

@@ -35,7 +35,12 @@ export function surfaceActs(shop: Shop): readonly Say[] {
   return [
     prep,
     prep,
-    (draw) => ({ verb: 'surface', part: surfaceName(draw), celsius: celsius(oneOf(draw, [20, 22, 11])) }),
+    (draw) => ({
+      verb: 'surface',
+      part: surfaceName(draw),
+      ...saidNew(draw),
+      celsius: celsius(oneOf(draw, [20, 22, 11])),
+    }),
     ...(waiting.length > 0 && built.length === 0 ? [build, build] : []),
     ...waiting.flatMap((part) => built.slice(-1).flatMap((batch) => [coatOf(part, batch), coatOf(part, batch)])),
     ...[...shop.parts.values()].flatMap((part) => pots.slice(-1).flatMap((batch) => touchUps(part, batch))),
@@ -53,6 +58,9 @@ export function surfaceLate(shop: Shop, now: EpochMs): readonly Say[] {
   return late.flatMap((part) => built.slice(-1).map((batch) => coatOf(part, batch)));
 }
 
+/** Mostly it is said that a name is new: else it is asked about. */
+export const saidNew = (draw: Draw): { readonly asNew?: true } => (draw(6) === 0 ? {} : { asNew: true });
+
 const canCoat = (batch: Batch): boolean => ['filtered', 'blending', 'paused'].includes(phaseOf(batch).is);
 
 const build: Say = () => ({ verb: 'mix', amount: { kind: 'mass', grams: grams(6450) }, sheet: 'own-build' });
@@ -61,7 +69,7 @@ const surfaceName = (draw: Draw): string => oneOf(draw, ['gate-5', 'gate-6', 'ga
 
 function prep(draw: Draw): Command {
   return {
-    ...{ verb: 'prep', parts: [surfaceName(draw)], grade: oneOf(draw, ['sa2.5', 'sp10']) },
+    ...{ verb: 'prep', parts: [surfaceName(draw)], ...saidNew(draw), grade: oneOf(draw, ['sa2.5', 'sp10']) },
     ...(draw(2) === 0 ? {} : { profileMicrometres: micrometres(60) }),
     ...(draw(2) === 0 ? {} : { saltsMilligramsPerSquareMetre: milligramsPerSquareMetre(12), dustRating: 1 }),
   };

@@ -32,7 +32,7 @@ const unclearCodes = {
   'which-batch': 0,
   'no-such-part': 0,
   'which-part': 0,
-  'near-part': 0,
+  'new-part': 0,
   'no-such-sheet': 0,
   'sheet-faulty': 0,
   'which-sheet': 0,

@@ -11,6 +11,7 @@ import type { NumberToken, Token } from '../typed/tokens.ts';
 import type { Quantity } from '../typed/units-typed.ts';
 import { type VocabularyRow, vocabulary } from '../vocabulary.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
+import { rangesJoined } from './part-ranges.ts';
 import { unitMissing } from './unit-missing.ts';
 
 export type NameToken = Extract<Token, { kind: 'word' | 'quoted' }>;
@@ -39,7 +40,8 @@ const slotsOfRow: ReadonlyMap<VocabularyRow, ReadonlyMap<Kind, Slot>> = new Map(
 );
 const noSlots: ReadonlyMap<Kind, Slot> = new Map();
 
-export function gather(act: ActLine): Gathered | Fault {
+export function gather(typed: ActLine): Gathered | Fault {
+  const act = { ...typed, tokens: rangesJoined(typed.tokens) };
   const { row } = act.verb;
   const taken = slotsOfRow.get(row) ?? noSlots;
   const filled: Filling = { words: [] };

@@ -4,11 +4,11 @@ import type { CommandOf } from '../../../core/commands.ts';
 import type { PartName } from '../../../core/ids.ts';
 import { looksLikePart, partNamed } from '../names-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
-import { isPlaceRoot } from '../trade-words.ts';
+import { isCoatedThing, isPlaceRoot } from '../trade-words.ts';
 import type { ActLine } from './act-line.ts';
 import { airFrom } from './air-said.ts';
 import { gather, type NameToken } from './gather.ts';
-import { placeFrom, wordOf } from './read-names.ts';
+import { newApart, placeFrom, wordOf } from './read-names.ts';
 
 export function readAir(act: ActLine): CommandOf<'air'> | Fault {
   const gathered = gather(act);
@@ -26,11 +26,12 @@ function hotterThanAir(act: ActLine, fault: Fault): Fault {
   return fault.code === 'impossible' && alone !== undefined ? { ...fault, tries: [`temp ${alone.text}`] } : fault;
 }
 
-/** Of a part where the word is one, or could be one and is no place that anybody has named. */
+/** Of a part where the word is one, or could be one and is no place that anybody has named: who meant a place says `in`. */
 export function readSurface(act: ActLine): CommandOf<'surface'> | Fault {
   const gathered = gather(act);
   if (isFault(gathered)) return gathered;
-  const { temperature, words } = gathered;
+  const { temperature } = gathered;
+  const { words, asNew } = newApart(gathered.words);
   const part = gathered.place === undefined ? surfacePart(act, words) : undefined;
   const place = part === undefined ? placeFrom(act, words, gathered.place) : undefined;
   if (typeof place === 'object') return place;
@@ -38,7 +39,7 @@ export function readSurface(act: ActLine): CommandOf<'surface'> | Fault {
   return {
     verb: 'surface',
     celsius: temperature,
-    ...(part !== undefined && { part }),
+    ...(part !== undefined && { part, ...(asNew && { asNew }) }),
     ...(place !== undefined && { place }),
   };
 }
@@ -48,8 +49,8 @@ function surfacePart(act: ActLine, words: readonly NameToken[]): PartName | unde
   if (first === undefined || second !== undefined) return undefined;
   const word = wordOf(first);
   if (act.context.parts.includes(word)) return word;
-  const isPlace = act.context.places.includes(word) || isPlaceRoot(word);
-  return !isPlace && looksLikePart(word) ? partNamed(word) : undefined;
+  if (act.context.places.includes(word)) return undefined;
+  return isCoatedThing(word) || (looksLikePart(word) && !isPlaceRoot(word)) ? partNamed(word) : undefined;
 }
 
 export function readNight(act: ActLine): CommandOf<'night'> | Fault {

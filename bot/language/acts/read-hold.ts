@@ -12,6 +12,7 @@ import { type ActLine, type ActRead, leftOver } from './act-line.ts';
 import { commasApart } from './commas-apart.ts';
 import { partOfTwoPieces } from './gather.ts';
 import { type OwnWords, ownWordsFrom } from './own-words.ts';
+import { partsOfRange, rangesJoined } from './part-ranges.ts';
 
 interface Held {
   readonly parts: readonly PartName[];
@@ -21,7 +22,7 @@ interface Held {
 }
 
 export function readHold(typed: ActLine): ActRead | Fault {
-  const act = { ...typed, tokens: typed.tokens.flatMap(commasApart) };
+  const act = { ...typed, tokens: rangesJoined(typed.tokens.flatMap(commasApart)) };
   const held = partsHeld(act);
   if (isFault(held)) return held;
   if (held.parts.length === 0) return { code: 'incomplete', needs: ['parts'] };
@@ -54,6 +55,11 @@ function partsHeld(act: ActLine): Held | Fault {
     if (isJoint(token, act.tokens[i + 1], parts.length, act)) continue;
     const joined = token.kind === 'number' ? partOfTwoPieces(act, i, token) : undefined;
     if (joined !== undefined) return joined;
+    const range = token.kind === 'word' ? partsOfRange(token.word) : undefined;
+    if (range !== undefined) {
+      parts.push(...range.filter((name) => !parts.includes(name)));
+      continue;
+    }
     const part = token.kind === 'word' ? partNamed(token.word) : undefined;
     if (parts.length === 0 && part === undefined) return leftOver(token);
     if (part === undefined || (parts.length > 0 && !isPart(part, act))) break;

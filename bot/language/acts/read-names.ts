@@ -9,6 +9,7 @@ import { isPlaceWord } from '../trade-words.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { commasApart } from './commas-apart.ts';
 import type { NameToken } from './gather.ts';
+import { partsOfRange } from './part-ranges.ts';
 
 export function wordOf(token: NameToken): string {
   return token.kind === 'word' ? token.word : token.words.toLowerCase();
@@ -19,8 +20,13 @@ export function partsFrom(words: readonly NameToken[], context: LineContext): re
   const parts: PartName[] = [];
   for (const token of words.flatMap(commasApart)) {
     const word = wordOf(token);
-    const part = partNamed(word);
     const known = context.parts.includes(word);
+    const range = known ? undefined : partsOfRange(word);
+    if (range !== undefined) {
+      parts.push(...range.filter((name) => !parts.includes(name)));
+      continue;
+    }
+    const part = known ? word : partNamed(word);
     if (part === undefined || (parts.length > 0 && !known && !/\d/.test(word))) return leftOver(token);
     if (!parts.includes(part)) parts.push(part);
   }
@@ -37,6 +43,12 @@ export function onePartFrom(words: readonly NameToken[]): PartName | Fault | und
   const [first, second] = words;
   if (first === undefined) return undefined;
   return second === undefined ? (partNamed(wordOf(first)) ?? leftOver(first)) : leftOver(second);
+}
+
+/** `coat new imp-1 1 spray`: what nobody knows is a new part. */
+export function newApart(words: readonly NameToken[]): { words: readonly NameToken[]; asNew?: true } {
+  const others = words.filter((token) => token.kind === 'quoted' || token.word !== 'new');
+  return others.length === words.length ? { words } : { words: others, asNew: true };
 }
 
 /** The place in plain sight, or the one that `in` introduced. */

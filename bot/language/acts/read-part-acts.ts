@@ -6,7 +6,7 @@ import { type Fault, isFault } from '../reading.ts';
 import { methodsByWord } from '../trade-words.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { gather, type NameToken } from './gather.ts';
-import { onePartFrom, partsFrom, wordOf } from './read-names.ts';
+import { newApart, onePartFrom, partsFrom, wordOf } from './read-names.ts';
 
 export function readCoat(act: ActLine): CommandOf<'coat'> | Fault {
   const gathered = gather(act);
@@ -14,10 +14,10 @@ export function readCoat(act: ActLine): CommandOf<'coat'> | Fault {
   const { batch } = gathered;
   const methodTokens = gathered.words.filter((token) => methodsByWord.has(wordOf(token)));
   const passTokens = gathered.words.filter((token) => passWords.has(wordOf(token)));
-  const parts = partsFrom(
+  const { words, asNew } = newApart(
     gathered.words.filter((token) => !methodTokens.includes(token) && !passTokens.includes(token)),
-    act.context,
   );
+  const parts = partsFrom(words, act.context);
   if (isFault(parts)) return parts;
   const method = methodFrom(act.verb.method, methodTokens);
   if (method === undefined) {
@@ -30,6 +30,7 @@ export function readCoat(act: ActLine): CommandOf<'coat'> | Fault {
     method,
     ...(batch !== undefined && { batch }),
     ...((passTokens.length > 0 || act.verb.pass !== undefined) && { pass: 'same-coat' as const }),
+    ...(asNew && { asNew }),
   };
 }
 

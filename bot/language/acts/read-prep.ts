@@ -8,7 +8,7 @@ import { isOutside, slots } from '../slots.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { gather } from './gather.ts';
-import { partsFrom } from './read-names.ts';
+import { newApart, partsFrom } from './read-names.ts';
 
 type Prepared = Omit<CommandOf<'prep'>, 'verb' | 'parts' | 'grade'>;
 type Said = { -readonly [Key in keyof Prepared]: Prepared[Key] };
@@ -57,13 +57,14 @@ function commandFrom(
     const tries = slots.profile.units.map((unit) => lineWith(act.line, bare, `${bare.text}${unit}`));
     return { code: 'unit-missing', token: bare, needs: ['profile'], tries };
   }
-  const parts = partsFrom(gathered.words, act.context);
+  const { words, asNew } = newApart(gathered.words);
+  const parts = partsFrom(words, act.context);
   if (isFault(parts)) return parts;
   if (grade === undefined) {
     const tries = ['sa2.5', 'sp10', 'sp1'].map((word) => `${act.line} ${word}`);
     return { code: 'incomplete', needs: ['grade'], tries };
   }
-  return { verb: 'prep', parts, grade, ...said };
+  return { verb: 'prep', parts, grade, ...said, ...(asNew && { asNew }) };
 }
 
 const gradeNamed: ReadonlyMap<string, SurfaceGrade> = new Map(surfaceGrades.map((grade) => [grade, grade]));

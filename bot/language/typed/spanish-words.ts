@@ -31,6 +31,7 @@ const meanings: readonly (readonly [string, string])[] = [
   ['both', 'ambas ambos'],
   ['cans', 'botes'],
   ['part', 'pieza'],
+  ['new', 'nueva nuevo nuevas nuevos'],
   ['parts', 'piezas'],
   ['session', 'sesion'],
   ['no', 'num numero'],

@@ -14,6 +14,7 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'in-the-future': (token) => `"${token}" is still to come`,
   incomplete: () => 'the line ends too early',
   'left-over': (token) => `nothing here takes "${token}"`,
+  'no-cry': (token) => `this speaks of "${token}" and does not call for help, so nobody is called`,
 };
 
 export function englishMisread(misread: Misread): readonly string[] {

@@ -239,8 +239,18 @@ export function englishUnclear(unclear: Unclear, f: Figures): string {
       return `There is no part ${unclear.part}. Known: ${named(unclear.live, f, 'none yet')}.`;
     case 'which-part':
       return `Which part? Known: ${named(unclear.live, f, 'none yet')}.`;
-    case 'near-part':
-      return `${unclear.part} is new, and nearly ${named(unclear.near, f, '')}. Which is meant?`;
+    case 'new-part': {
+      const names = named(
+        unclear.unknown.map(({ part }) => part),
+        f,
+        '',
+      );
+      const near = [...new Set(unclear.unknown.flatMap((each) => each.near))];
+      const [are, what] = unclear.unknown.length > 1 ? ['are', 'Are they new parts?'] : ['is', 'Is it a new part?'];
+      return near.length === 0
+        ? `${names} ${are} not known here. ${what}`
+        : `${names} ${are} not known here. Near: ${named(near, f, '')}. Which is meant?`;
+    }
     case 'no-such-sheet':
       return `There is no sheet ${unclear.sheet}. Sheets: ${named(unclear.known, f, 'none')}.`;
     case 'sheet-faulty':

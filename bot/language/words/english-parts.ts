@@ -69,6 +69,21 @@ export const englishParts = {
   surfaceOfPlace: (parts: string) => `Of ${parts} nobody has read the surface; that of the place stands in.`,
   readSurfaces: 'Before each coat read the steel itself: surface impeller-7 19C.',
   spreadNeeds: 'Without the air of the room there is no dew point to compare it with.',
+  /** What a tap does, where a name was not known. */
+  meant: {
+    coat: (parts: string, method: Method, batch: number | undefined) =>
+      `Coat ${parts} (${batch === undefined ? '' : `batch ${batch}, `}${method})`,
+    prep: (parts: string) => `Prepared: ${parts}`,
+    surface: (part: string) => `Surface of ${part}`,
+    place: (name: string) => `${name} is a place: its steel`,
+    andMore: (names: string, more: number) => `${names} and ${more} more`,
+    asNew: {
+      coat: (parts: string, isMany: boolean) =>
+        `New ${isMany ? 'parts' : 'part'} ${parts}: coat ${isMany ? 'them' : 'it'}`,
+      prep: (parts: string, isMany: boolean) => `New ${isMany ? 'parts' : 'part'} ${parts}: prepared`,
+      surface: (part: string, _isMany: boolean) => `New part ${part}: its surface`,
+    },
+  },
   touchedUp: (part: string, method: Method, batch: number, pass: number) =>
     `${part}: pass ${pass} of the same coat (${method}, batch ${batch})`,
   noOpenTime: 'The sheet gives no open time: do not touch up.',

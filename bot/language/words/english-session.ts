@@ -55,41 +55,59 @@ const qualifications: Readonly<Record<Qualification, string>> = {
 
 interface Trouble {
   readonly title: string;
+  /** What to do now, with what it rests on: the first thing that is read. */
+  readonly now: { readonly text: string; readonly source: string };
   /** Of a safety data sheet in sixteen sections. */
   readonly section: string;
-  readonly steps: readonly string[];
   readonly never: readonly string[];
 }
+
+const practice = 'common practice, no source';
 
 const troubles: Readonly<Record<Alarm, Trouble>> = {
   eyes: {
     title: 'Something in the eyes',
+    now: {
+      text: 'Rinse now with plenty of water, lids held open, for 15 minutes at least: at the eyewash, or any clean water. Somebody else calls while they rinse.',
+      source: '15 minutes: ANSI/ISEA Z358.1 for eyewashes, and first-aid practice',
+    },
     section: 'Safety data sheet of what splashed: section 4, first aid',
-    steps: ['Rinse at once at the eyewash, lids held open. Call for help while they rinse.'],
     never: ['Do not rub. Do not stop to look for the sheet first.'],
   },
   spill: {
     title: 'Spill',
+    now: {
+      text: 'Everybody who is not needed goes out. No spark, no switch. Stop what flows if it can be done from where you stand.',
+      source: practice,
+    },
     section: 'Safety data sheet of what spilled: section 6, accidental release',
-    steps: ['Everybody who is not needed goes out. Stop what flows if it can be done from where you stand.'],
     never: ['Do not switch anything on or off in the vapour. Do not close what reacts with moisture in a tight lid.'],
   },
   fire: {
     title: 'Fire',
+    now: {
+      text: 'Out, everybody, now. Raise the alarm, call the number from outside, meet whoever comes.',
+      source: practice,
+    },
     section: 'Safety data sheets: section 5, fire-fighting',
-    steps: ['Raise the alarm, get everybody out, call the number, meet whoever comes.'],
     never: ['Do not go back in. Do not throw water on burning solvent.'],
   },
   down: {
     title: 'Somebody is down',
+    now: {
+      text: 'Do not go in without breathing air of your own: the second person is the next one down. Call the number now, and look from outside for what felled them: vapour, inert gas, a fall, power.',
+      source: practice,
+    },
     section: 'Safety data sheets: section 4, first aid',
-    steps: ['Call the number first. Look from outside for what felled them: vapour, inert gas, a fall, power.'],
-    never: ['Do not go in after them without your own air: the second person is the next one down.'],
+    never: ['Do not touch them while power may be on them.'],
   },
   hot: {
     title: 'A pot is heating',
+    now: {
+      text: 'Away from people and from whatever burns, lid loose, if it can still be moved. Then stand off.',
+      source: practice,
+    },
     section: 'Safety data sheets: sections 7 and 10, handling and reactivity',
-    steps: ['Away from people and from whatever burns, lid loose, if it can still be moved. Then stand off.'],
     never: ['Do not close it tight. Do not breathe what comes off it.'],
   },
 };
@@ -100,6 +118,7 @@ export const englishSession = {
   gears,
   qualifications,
   troubles,
+  callForHelp: (what: string) => `Call for help: ${what}`,
   briefed: (session: number) => `Session ${session}: brief recorded`,
   titled: (session: number, what: string) => `Session ${session}: ${what}`,
   insideVessel: "Inside a vessel: this brief does not serve. Use the employer's confined-space permit.",
@@ -168,11 +187,13 @@ export const englishSession = {
   settles: 'Argon settles: near the floor and in pits there is less oxygen than this.',
   hazardsOf: (work: string) => `${work}: what to look at`,
   callNumber: (text: string) => `Call: ${text}`,
+  doNow: (text: string, source: string) => `${text} (${source})`,
   callNotSet: 'The shop’s own numbers are not set.',
   shopSteps: (text: string) => `Here: ${text}`,
   shopStepsNotSet: (field: string) => `The shop’s own steps are not set: set emergency ${field}, and the words.`,
   told: (people: string) => `Told: ${people}`,
   note: (text: string) => `Said: ${text}`,
+  deferTo: (section: string) => `${section}. It and the employer’s programme go before these lines.`,
   nearMiss: 'Near miss noted',
   nearMissText: (text: string) => `"${text}"`,
   anonymous: 'No name is kept with it.',

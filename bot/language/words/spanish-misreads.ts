@@ -19,6 +19,7 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'in-the-future': (token) => `"${token}" aún no ha llegado`,
   incomplete: () => 'a la línea le falta algo',
   'left-over': (token) => `aquí sobra "${token}"`,
+  'no-cry': (token) => `esto habla de "${token}" y no pide ayuda, así que no se avisa a nadie`,
 };
 
 const slotNames: Readonly<Record<Slot, string>> = {

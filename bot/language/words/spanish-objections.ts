@@ -255,8 +255,18 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
       return `No hay pieza ${unclear.part}. Conocidas: ${named(unclear.live, f, 'ninguna todavía')}.`;
     case 'which-part':
       return `¿Qué pieza? Conocidas: ${named(unclear.live, f, 'ninguna todavía')}.`;
-    case 'near-part':
-      return `${unclear.part} es nueva, y se parece mucho a ${named(unclear.near, f, '')}. ¿Cuál es?`;
+    case 'new-part': {
+      const names = named(
+        unclear.unknown.map(({ part }) => part),
+        f,
+        '',
+      );
+      const near = [...new Set(unclear.unknown.flatMap((each) => each.near))];
+      const isOne = unclear.unknown.length === 1;
+      const unknown = `${names}: ${isOne ? 'no se conoce aquí' : 'no se conocen aquí'}.`;
+      if (near.length > 0) return `${unknown} Se parece a: ${named(near, f, '')}. ¿Cuál es?`;
+      return `${unknown} ${isOne ? '¿Es una pieza nueva?' : '¿Son piezas nuevas?'}`;
+    }
     case 'no-such-sheet':
       return `No hay ficha ${unclear.sheet}. Fichas: ${named(unclear.known, f, 'ninguna')}.`;
     case 'sheet-faulty':

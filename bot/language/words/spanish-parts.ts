@@ -57,6 +57,19 @@ export const spanishParts: typeof englishParts = {
   surfaceOfPlace: (parts) => `De ${parts} nadie ha leído la superficie; se toma la del lugar.`,
   readSurfaces: 'Antes de cada capa, leer el propio acero: superficie impulsor-7 19C.',
   spreadNeeds: 'Sin el aire de la sala no hay punto de rocío con que comparar.',
+  meant: {
+    coat: (parts, method, batch) =>
+      `Aplicar ${parts} (${batch === undefined ? '' : `mezcla ${batch}, `}${spanishMethods[method]})`,
+    prep: (parts) => `Preparada: ${parts}`,
+    surface: (part) => `Superficie de ${part}`,
+    place: (name) => `${name} es un lugar: su acero`,
+    andMore: (names, more) => `${names} y ${more} más`,
+    asNew: {
+      coat: (parts, isMany) => (isMany ? `Piezas nuevas ${parts}: aplicarlas` : `Pieza nueva ${parts}: aplicarla`),
+      prep: (parts, isMany) => (isMany ? `Piezas nuevas ${parts}: preparadas` : `Pieza nueva ${parts}: preparada`),
+      surface: (part) => `Pieza nueva ${part}: su superficie`,
+    },
+  },
   touchedUp: (part, method, batch, pass) =>
     `${part}: pasada ${pass} de la misma capa (${spanishMethods[method].name}, mezcla ${batch})`,
   noOpenTime: 'La ficha no da tiempo abierto: no retocar.',

@@ -69,35 +69,52 @@ const qualifications: Readonly<Record<Qualification, string>> = {
   training: 'formación de pintor',
 };
 
+const practice = 'práctica común, sin fuente';
+
 const troubles: typeof englishSession.troubles = {
   eyes: {
     title: 'Salpicadura en los ojos',
+    now: {
+      text: 'Lavar ya con mucha agua, con los párpados abiertos, 15 minutos como mínimo: en el lavaojos o con cualquier agua limpia. Mientras se lava, otra persona pide ayuda.',
+      source: '15 minutos: norma ANSI/ISEA Z358 de lavaojos, y práctica de primeros auxilios',
+    },
     section: 'Ficha de datos de seguridad de lo que salpicó: sección 4, primeros auxilios',
-    steps: ['Lavar enseguida en el lavaojos, con los párpados abiertos. Pedir ayuda mientras se lava.'],
     never: ['No frotar. No pararse a buscar primero la ficha.'],
   },
   spill: {
     title: 'Derrame',
+    now: {
+      text: 'Fuera quien no haga falta. Ni chispas ni interruptores. Cortar lo que sale si se puede desde donde se está.',
+      source: practice,
+    },
     section: 'Ficha de datos de seguridad de lo derramado: sección 6, medidas en caso de derrame',
-    steps: ['Fuera quien no haga falta. Cortar lo que sale si se puede desde donde se está.'],
     never: ['No encender ni apagar nada entre el vapor. No cerrar con tapa hermética lo que reacciona con la humedad.'],
   },
   fire: {
     title: 'Fuego',
+    now: {
+      text: 'Todos fuera, ya. Dar la alarma, llamar al número desde fuera, salir a recibir a quien venga.',
+      source: practice,
+    },
     section: 'Fichas de datos de seguridad: sección 5, lucha contra incendios',
-    steps: ['Dar la alarma, sacar a todos, llamar al número, salir a recibir a quien venga.'],
     never: ['No volver a entrar. No echar agua al disolvente que arde.'],
   },
   down: {
     title: 'Persona caída',
+    now: {
+      text: 'No entrar sin aire respirable propio: el segundo que entra es el siguiente en caer. Llamar ya al número y mirar desde fuera qué la tumbó: vapor, gas inerte, un golpe, la electricidad.',
+      source: practice,
+    },
     section: 'Fichas de datos de seguridad: sección 4, primeros auxilios',
-    steps: ['Primero llamar al número. Mirar desde fuera qué la tumbó: vapor, gas inerte, un golpe, la electricidad.'],
-    never: ['No entrar a buscarla sin aire propio: el segundo que entra es el siguiente en caer.'],
+    never: ['No tocarla mientras pueda estar bajo tensión.'],
   },
   hot: {
     title: 'Una mezcla se calienta',
+    now: {
+      text: 'Lejos de la gente y de lo que arde, con la tapa suelta, si todavía se puede mover. Después, apartarse.',
+      source: practice,
+    },
     section: 'Fichas de datos de seguridad: secciones 7 y 10, manipulación y reactividad',
-    steps: ['Lejos de la gente y de lo que arde, con la tapa suelta, si todavía se puede mover. Después, apartarse.'],
     never: ['No cerrarla hermética. No respirar lo que suelta.'],
   },
 };
@@ -108,6 +125,7 @@ export const spanishSession: typeof englishSession = {
   gears,
   qualifications,
   troubles,
+  callForHelp: (what) => `Pedir ayuda: ${what}`,
   briefed: (session) => `Sesión ${session}: charla anotada`,
   titled: (session, what) => `Sesión ${session}: ${what}`,
   insideVessel:
@@ -181,6 +199,7 @@ export const spanishSession: typeof englishSession = {
   settles: 'El argón se queda abajo: cerca del suelo y en fosos hay menos oxígeno que este.',
   hazardsOf: (work) => `${work}: qué mirar`,
   callNumber: (text) => `Llamar: ${text}`,
+  doNow: (text, source) => `${text} (${source})`,
   callNotSet: 'Faltan los teléfonos del taller.',
   shopSteps: (text) => `Aquí: ${text}`,
   shopStepsNotSet: (field) => {
@@ -189,6 +208,7 @@ export const spanishSession: typeof englishSession = {
   },
   told: (people) => `Avisados: ${people}`,
   note: (text) => `Se dijo: ${text}`,
+  deferTo: (section) => `${section}. Ella y el programa de la empresa van antes que estas líneas.`,
   nearMiss: 'Casi accidente anotado',
   nearMissText: (text) => `"${text}"`,
   anonymous: 'No queda ningún nombre.',

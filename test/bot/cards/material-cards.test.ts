@@ -178,7 +178,7 @@ it('given a flow coat, then what drains is a tap, and left-over mix is set aside
     'weigh 1 1201g 1198g',
     'wait 103m',
     'filter 1',
-    'coat plate-1 1 flow',
+    'coat new plate-1 1 flow',
   );
   expect(taps(await say('catch 1 300g'))).toMatchObject({ filter: 'filter 1' });
   const emptied = await say('empty 1 200g');

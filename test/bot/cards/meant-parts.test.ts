@@ -11,7 +11,7 @@ async function coated(): Promise<void> {
   for (const line of ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1201g 1198g', 'wait until 09:42', 'filter 1']) {
     await talk.say(line);
   }
-  await talk.say('coat impeller-7 rail-2 1 dip');
+  await talk.say('coat new impeller-7 rail-2 1 dip');
 }
 
 describe('a name that is nearly a part’s', () => {
@@ -39,5 +39,58 @@ describe('a name that is nearly a part’s', () => {
   it('given a name like none, then nothing is offered', async () => {
     await coated();
     expect(taps(await talk.say('dry bracket-12'))).toEqual({});
+  });
+});
+
+describe('a name that nobody has used', () => {
+  const labels = (answer: Awaited<ReturnType<typeof talk.say>>) =>
+    answer.card.actions.map(({ label, line }) => [label, line]);
+
+  async function booked(): Promise<void> {
+    talk = sessionTalk();
+    for (const line of ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1201g 1198g', 'part impeller-1; part impeller-4']) {
+      await talk.say(line);
+    }
+    for (const line of ['wait until 09:42', 'filter 1']) await talk.say(line);
+  }
+
+  it('given a coat, then the near ones come first, and each tap says what it does', async () => {
+    await booked();
+    const answer = await talk.say('coat imp-1 1 spray');
+    expect(answer).toMatchObject({ kind: 'misread', code: 'new-part', recorded: false });
+    expect(answer.card.lines[0]).toBe('imp-1 is not known here. Near: impeller-1. Which is meant?');
+    expect(labels(answer)).toEqual([
+      ['Coat impeller-1 (batch 1, spray)', 'coat impeller-1 1 spray'],
+      ['New part imp-1: coat it', 'coat new imp-1 1 spray'],
+    ]);
+    expect(await talk.say('tap new-part')).toMatchObject({ recorded: true });
+  });
+
+  it('given a coat that has happened, then its tap keeps the time at which it was said', async () => {
+    await booked();
+    await talk.say('coat zeta-9 1 spray already');
+    await talk.say('wait 3m');
+    const answer = await talk.say('tap new-part');
+    expect(answer.text).toContain('Happened at 09:42, written 3 min later.');
+  });
+
+  it('given several, some of them new, then it is asked once for all', async () => {
+    await booked();
+    expect(labels(await talk.say('coat impeller-1 x-1 x-2 1 spray'))).toEqual([
+      ['New parts x-1, x-2: coat them', 'coat new impeller-1 x-1 x-2 1 spray'],
+    ]);
+  });
+
+  it('given a surface of what may be a place, then both are a tap', async () => {
+    await booked();
+    expect(labels(await talk.say('surface tank-1 15C'))).toEqual([
+      ['New part tank-1: its surface', 'surface new tank-1 15C'],
+      ['tank-1 is a place: its steel', 'surface 15C in tank-1'],
+    ]);
+  });
+
+  it('given a figure whose unit slipped, then the figure is offered', async () => {
+    await booked();
+    expect(Object.values(taps(await talk.say('prep impeller-1 sa2.5 60uwn')))).toEqual(['prep impeller-1 sa2.5 60um']);
   });
 });

@@ -84,7 +84,7 @@ describe('its taps', () => {
 
   it('given no brief, then the objection offers one, and what already happened', async () => {
     const { say } = await talkAfter(...filtered, 'set brief on');
-    const { card, code } = await say('coat impeller-7 1 spray');
+    const { card, code } = await say('coat new impeller-7 1 spray');
     expect(code).toBe('no-brief');
     expect(card.actions.map(({ id }) => id)).toEqual(['happened', 'brief']);
   });
@@ -107,7 +107,7 @@ describe('other work', () => {
     const plain = await talkAfter('air 24C 48%');
     expect((await plain.say('mix 2.4kg')).card.hazards).toEqual([]);
     const dipping = await talkAfter(...filtered, 'set brief on');
-    const dipped = await dipping.say('coat lid-1 1 dip');
+    const dipped = await dipping.say('coat new lid-1 1 dip');
     expect(dipped.card.hazards.map(({ source }) => source)).toContain('29 CFR 1910.124');
   });
 

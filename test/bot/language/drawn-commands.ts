@@ -186,7 +186,14 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
   ...drawnSession,
   ...partAndPeopleCommands({ only, part, parts, figure }),
   fc.record(
-    { verb: only('coat'), parts, batch, method: fc.constantFrom(...methods), pass: only('same-coat') },
+    {
+      verb: only('coat'),
+      parts,
+      batch,
+      method: fc.constantFrom(...methods),
+      pass: only('same-coat'),
+      asNew: fc.constant(true as const),
+    },
     { requiredKeys: ['verb', 'parts', 'method'] },
   ),
   fc.record({ verb: only('dry'), parts }),

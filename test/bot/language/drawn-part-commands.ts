@@ -25,6 +25,7 @@ export function partAndPeopleCommands({ only, part, parts, figure }: Draws): rea
         profileMicrometres: figure(1, 1000).map(micrometres),
         saltsMilligramsPerSquareMetre: fc.integer({ min: 0, max: 9999 }).map(milligramsPerSquareMetre),
         dustRating: fc.integer({ min: 0, max: 5 }),
+        asNew: fc.constant(true as const),
       },
       { requiredKeys: ['verb', 'parts', 'grade'] },
     ),

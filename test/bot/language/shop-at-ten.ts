@@ -12,4 +12,5 @@ export const shopAtTen: LineContext = {
   batches: [1, 2],
   parts: ['impeller-7', 'valve-3', 'plate-12'],
   places: ['room', 'booth'],
+  people: ['kari', 'omar', 'lia'],
 };

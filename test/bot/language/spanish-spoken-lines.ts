@@ -142,8 +142,8 @@ export const spanishSpokenLines: readonly TypedLine[] = [
   act('vertido en el suelo', { verb: 'spill', note: 'el suelo' }),
   act('se desmayó kari', { verb: 'down', note: 'kari' }),
   act('humo en la cabina', { verb: 'fire', note: 'en la cabina' }),
-  miss('me salpicó en los ojos', 'unknown-verb', 'me', 'ojos'),
-  miss('hay fuego', 'unknown-verb', 'hay', 'fuego'),
+  act('me ha entrado en los ojos', { verb: 'eyes', note: 'me ha entrado en los ojos' }),
+  act('hay fuego', { verb: 'fire', note: 'hay fuego' }),
   miss('cabina 24C 48%', 'unknown-verb', 'cabina'),
   // Settings.
   act('poner ficha demo-build', { verb: 'set', setting: { name: 'sheet', sheet: 'demo-build' } }),

@@ -28,12 +28,43 @@ describe('trouble in one word', () => {
     expect(card.hazards.every(({ source }) => source === 'common practice, no source')).toBe(true);
   });
 
-  it('given the shop’s own numbers and steps, then they stand first', async () => {
+  it('given the shop’s own numbers and steps, then they stand next after what to do now, and who is told after them', async () => {
     const { say } = sessionTalk();
     await say('set emergency call 112, gate 2');
     await say('set emergency eyes eyewash by the north door, fifteen minutes');
     const { card } = await say('@kari: eyes');
-    expect(card.lines.slice(0, 2)).toEqual(['Call: 112, gate 2', 'Here: eyewash by the north door, fifteen minutes']);
+    expect(card.lines[0]).toContain('Rinse now with plenty of water, lids held open, for 15 minutes at least');
+    expect(card.lines.slice(1, 4)).toEqual([
+      'Call: 112, gate 2',
+      'Here: eyewash by the north door, fifteen minutes',
+      'Told: omar, rosa',
+    ]);
+  });
+
+  it.each([
+    ['eyes', 'Rinse now with plenty of water', '15 minutes: ANSI/ISEA Z358.1'],
+    ['fire', 'Out, everybody, now', 'common practice, no source'],
+    ['down', 'Do not go in without breathing air of your own', 'common practice, no source'],
+    ['spill', 'Everybody who is not needed goes out', 'common practice, no source'],
+    ['hot pot', 'Away from people', 'common practice, no source'],
+  ])(
+    'given "%s" where nothing is set, then what to do now stands first, and what to set stands last',
+    async (line, now, source) => {
+      const { say } = sessionTalk();
+      const { lines } = (await say(`@kari: ${line}`)).card;
+      expect(lines[0]).toContain(now);
+      expect(lines[0]).toContain(source);
+      expect(lines.findIndex((each) => each.startsWith('Told:'))).toBe(1);
+      expect(lines.slice(-2).every((each) => each.includes('not set'))).toBe(true);
+    },
+  );
+
+  it('given somebody who is told in Spanish, then the same stands first in theirs', async () => {
+    const people = sprayCrew.people.map((person) => (person.name === 'kari' ? { ...person, language: 'es' } : person));
+    const { say } = sessionTalk(':memory:', { ...sprayCrew, people });
+    const { lines } = (await say('@kari: ojos')).card;
+    expect(lines[0]).toContain('Lavar ya con mucha agua, con los párpados abiertos, 15 minutos como mínimo');
+    expect(lines.at(-1)).toContain('fijar emergencia');
   });
 
   it('given them in the crew’s file, then they hold until somebody says otherwise', async () => {
@@ -43,9 +74,9 @@ describe('trouble in one word', () => {
     const crew = readCrew('crew.json', content, flags);
     if ('fault' in crew) throw new Error(crew.fault);
     const { say } = sessionTalk(':memory:', crew);
-    expect((await say('fire')).card.lines[0]).toBe('Call: 112');
+    expect((await say('fire')).card.lines[1]).toBe('Call: 112');
     await say('set emergency call 112, gate 2');
-    expect((await say('fire')).card.lines[0]).toBe('Call: 112, gate 2');
+    expect((await say('fire')).card.lines[1]).toBe('Call: 112, gate 2');
   });
 
   it('given that it is told late, then the record has its true time', async () => {

@@ -68,7 +68,7 @@ describe('a bell', () => {
     await stirring();
     await shop.passes(102);
     await shop.types('filter 1');
-    await shop.types('coat impeller-7 flow');
+    await shop.types('coat new impeller-7 flow');
     await shop.passes(15);
     expect(rang('impeller-7: flash-off, least time over')[0]?.thread).toBe(shop.batch().ts);
   });

@@ -22,7 +22,7 @@ async function coated(): Promise<void> {
   await shop.types('weigh 1 1201g 1198g');
   await shop.passes(102);
   await shop.types('filter 1');
-  await shop.types('coat impeller-7 flow');
+  await shop.types('coat new impeller-7 flow');
 }
 
 describe('readings beside a picture in a batch’s thread', () => {

@@ -16,7 +16,7 @@ async function coatedTogether(): Promise<void> {
   await shop.types('weigh 1 1201g 1198g');
   await shop.passes(102);
   await shop.types('filter 1');
-  await shop.types(`coat ${names.join(' ')} 1 flow`);
+  await shop.types(`coat new ${names.join(' ')} 1 flow`);
 }
 const labels = () => JSON.stringify(shop.batch().blocks);
 const allInPhase = (phase: string) => names.every((name) => shop.batch().text.includes(`${name}: ${phase}`));
@@ -77,7 +77,7 @@ describe('the standing message', () => {
     await shop.types('weigh 1 1201g 1198g');
     await shop.passes(102);
     await shop.types('filter 1');
-    await shop.types('coat impeller-7 flow');
+    await shop.types('coat new impeller-7 flow');
     await shop.passes(20);
     await shop.types('dry impeller-7');
     await shop.types('cure impeller-7 oven 90C');
@@ -96,7 +96,7 @@ describe('the standing message', () => {
     await shop.types('weigh 1 1201g 1198g');
     await shop.passes(102);
     await shop.types('filter 1');
-    await shop.types('coat impeller-7 flow');
+    await shop.types('coat new impeller-7 flow');
     await shop.passes(20);
     await shop.types('dry impeller-7');
     await shop.types('cure impeller-7 oven 90C');
@@ -146,9 +146,9 @@ describe('what rings for thirty parts in one breath', () => {
 
   test('is apart from a part that was coated later', async () => {
     await coatedTogether();
-    await shop.types('coat late-one 1 flow');
+    await shop.types('coat new late-one 1 flow');
     await shop.passes(2);
-    await shop.types('coat shaft-9 1 flow');
+    await shop.types('coat new shaft-9 1 flow');
     await shop.passes(12);
     expect(bells().map(({ text }) => text.split(':')[0])).toEqual([`${names[0]}, ${names[1]} +29`, 'shaft-9']);
   });

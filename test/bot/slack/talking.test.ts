@@ -89,7 +89,7 @@ describe('in the thread of a batch', () => {
     await started();
     await shop.passes(102);
     await shop.mentions('filter', shop.batch().ts);
-    await shop.mentions('coat impeller-7 flow', shop.batch().ts);
+    await shop.mentions('coat new impeller-7 flow', shop.batch().ts);
     await shop.passes(15);
     await shop.mentions('dry', shop.batch().ts);
     expect(shop.batch().text).toContain('impeller-7: dry');
@@ -143,7 +143,7 @@ describe('an objection', () => {
     await started();
     await shop.passes(102);
     await shop.types('filter 1');
-    await shop.types('coat impeller-7 flow');
+    await shop.types('coat new impeller-7 flow');
     const batch = shop.batch();
     await shop.taps(batch, 'Dry');
     await shop.taps(batch, 'Into the oven');
@@ -190,7 +190,7 @@ describe('words that somebody typed', () => {
     await started();
     await shop.passes(102);
     await shop.types('filter 1');
-    await shop.types('coat impeller-7 flow');
+    await shop.types('coat new impeller-7 flow');
     await shop.types('hold impeller-7 <!channel> & <https://example.com|the sheet> <@UINES>');
     const said = shop.fake.inThread(shop.batch().ts).at(-1);
     expect(said?.text).toContain('&lt;!channel&gt; &amp;');
@@ -204,7 +204,7 @@ describe('a picture', () => {
     await started();
     await shop.passes(102);
     await shop.types('filter 1');
-    await shop.types('coat impeller-7 flow');
+    await shop.types('coat new impeller-7 flow');
     const drop = (text: string, id: string) =>
       shop.deliver(
         dropsPicture({ thread_ts: shop.batch().ts, text, files: [{ id, name: 'film.jpg', mimetype: 'image/jpeg' }] }),

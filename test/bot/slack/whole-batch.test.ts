@@ -21,7 +21,7 @@ const formTaps = (fieldsAfterFirst: number, choices = 0): number => 1 + fieldsAf
 async function wholeBatch(
   workshop: Workshop,
   stage: (name: string) => void,
-  { buttons } = wordsIn('en'),
+  { buttons, parts } = wordsIn('en'),
 ): Promise<readonly Step[]> {
   const steps: Step[] = [];
   const did = (what: string, taps: number, typed = ''): void => {
@@ -45,6 +45,9 @@ async function wholeBatch(
   await workshop.taps(workshop.batch(), buttons.coat);
   await workshop.fills({ part: 'impeller-7', method: 'flow' });
   did('coat', formTaps(0, 1), 'impeller-7');
+  // Nobody booked it in.
+  await workshop.tapsWhisper(parts.meant.asNew.coat('impeller-7', false));
+  did('it is a new part', 1);
   stage('coated');
 
   await workshop.passes(20);

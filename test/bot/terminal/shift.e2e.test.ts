@@ -26,8 +26,8 @@ const shift: readonly (readonly [line: string, kind: string, facts?: Readonly<Re
   ['filter 1', 'reply'],
   ['wait until 10:10', 'reply'],
   // Flash-off 10 to 15 min (common practice, no source).
-  ['coat impeller-7, flange-2 1 spray', 'reply', { 'flash-least-at': '2026-03-02T10:20:00Z' }],
-  ['coat plate-3 1 dip', 'reply', { 'flash-most-at': '2026-03-02T10:25:00Z' }],
+  ['coat new impeller-7, flange-2 1 spray', 'reply', { 'flash-least-at': '2026-03-02T10:20:00Z' }],
+  ['coat new plate-3 1 dip', 'reply', { 'flash-most-at': '2026-03-02T10:25:00Z' }],
   ['wait 10m', 'reply'],
   ['dry impeller-7', 'reply'],
   ['dry plate-3', 'reply'],
@@ -40,7 +40,7 @@ const shift: readonly (readonly [line: string, kind: string, facts?: Readonly<Re
   ['wait 60m', 'reply'],
   ['out impeller-7', 'reply', { 'cure-given': 60 }],
   ['wait until 16:00', 'reply'],
-  ['coat valve-9 1 brush', 'objection'],
+  ['coat new valve-9 1 brush', 'objection'],
   ['tap happened', 'reply', { 'flash-least-at': '2026-03-02T16:10:00Z' }],
   ['day', 'reply', { batches: 1, 'part-a-total': 1201, 'part-b-total': 1198, parts: 4, deviations: 1 }],
   ['wait until 2026-03-03T10:30', 'reply'],
@@ -93,7 +93,7 @@ test('the coat past pot life is objected to, then recorded as it happened, marke
     'wait 2h',
     'filter 1',
     'wait 5h',
-    'coat valve-9 1 brush',
+    'coat new valve-9 1 brush',
     'tap happened',
     'day',
   ]);

@@ -30,7 +30,7 @@ describe('a batch, straight through', () => {
     expect(await shift.when('09:42 filter 1')).toEqual({ recorded: ['MixFiltered'] });
     expect(Object.keys(await shift.plan())).not.toContain('batch/1/stir-done');
 
-    expect(await shift.when('09:50 coat impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:50 coat new impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
     expect(await shift.plan()).toMatchObject({
       'part/impeller-7/flash-least': '10:00',
       'part/impeller-7/flash-most': '10:05',
@@ -52,7 +52,12 @@ describe('a batch, straight through', () => {
   });
 
   it('given the whole of it, then the record holds each act once, in order, with the bells that rang', async () => {
-    const shift = await given([...weighed, '09:42 filter 1', '09:50 coat impeller-7 1 spray', '10:02 dry impeller-7']);
+    const shift = await given([
+      ...weighed,
+      '09:42 filter 1',
+      '09:50 coat new impeller-7 1 spray',
+      '10:02 dry impeller-7',
+    ]);
     expect((await shift.events()).map(({ body }) => body.type)).toEqual([
       'AirRead',
       'BatchOpened',
@@ -111,17 +116,17 @@ describe('a batch, straight through', () => {
 
   it('given three parts on one line, then they are coated together or not at all', async () => {
     const shift = await given([...weighed, '09:42 filter 1']);
-    expect(await shift.when('09:50 coat valve-1 valve-2 valve-3 1 brush')).toEqual({
+    expect(await shift.when('09:50 coat new valve-1 valve-2 valve-3 1 brush')).toEqual({
       recorded: ['CoatApplied', 'CoatApplied', 'CoatApplied'],
     });
-    expect(await shift.when('10:00 coat valve-3 valve-4 1 brush')).toEqual({ objected: ['recoat-forbidden'] });
+    expect(await shift.when('10:00 coat new valve-3 valve-4 1 brush')).toEqual({ objected: ['recoat-forbidden'] });
     expect((await shift.shop()).parts.has('valve-4')).toBe(false);
   });
 
   it('given a slip in a name, then the known one is asked about before anything is recorded', async () => {
     const shift = await given([...weighed, '09:42 filter 1', '09:50 part impeller-7 cast-iron']);
-    expect(await shift.when('09:55 coat impelle-7 1 spray')).toEqual({ unclear: 'near-part' });
-    expect(await shift.when('09:55 coat impeller-8 1 spray')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:55 coat impelle-7 1 spray')).toEqual({ unclear: 'new-part' });
+    expect(await shift.when('09:55 coat new impeller-8 1 spray')).toEqual({ recorded: ['CoatApplied'] });
   });
 
   it('given nobody has said a thing about a part, then an act on it is not clear', async () => {

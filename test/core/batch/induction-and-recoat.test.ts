@@ -7,7 +7,7 @@ import { given } from '../given.ts';
 // 6450 g are 5400 g of A and 1050 g of B: 4 L at 1.35 kg/L, 1 L at 1.05 kg/L. At 25 degC: induction 15 minutes, pot life
 // 240 / 2^0.5 = 169.7056 minutes.
 const weighed = ['08:00 air 25C 48%', '08:00 mix 6.45kg demo-build', '08:00 weigh 1 5400g 1050g'];
-const coated = [...weighed, '08:20 coat rail-2 1 brush'];
+const coated = [...weighed, '08:20 coat new rail-2 1 brush'];
 
 describe('the demo build', () => {
   it('given it is weighed, then induction and pot life run from there, and no stirrer is asked for', async () => {
@@ -38,14 +38,14 @@ describe('the demo build', () => {
   it('given 17.5 degC, halfway along the table, then the induction takes 22.5 minutes', async () => {
     const shift = await given(['08:00 air 17.5C 48%', ...weighed.slice(1)]);
     expect(await shift.plan()).toMatchObject({ 'batch/1/induction-done': '08:22:30' });
-    expect(await shift.when('08:22 coat rail-2 1 brush')).toEqual({ objected: ['blend-not-done'] });
-    expect(await shift.when('08:22:30 coat rail-2 1 brush')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('08:22 coat new rail-2 1 brush')).toEqual({ objected: ['blend-not-done'] });
+    expect(await shift.when('08:22:30 coat new rail-2 1 brush')).toEqual({ recorded: ['CoatApplied'] });
   });
 
   it('given 8 degC, below the table, then the slowest that the sheet gives earns credit, as this sheet says', async () => {
     const shift = await given(['08:00 air 8C 48%', ...weighed.slice(1)]);
     expect(await shift.plan()).toMatchObject({ 'batch/1/induction-done': '08:30' });
-    expect(await shift.when('08:30 coat rail-2 1 brush')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('08:30 coat new rail-2 1 brush')).toEqual({ recorded: ['CoatApplied'] });
   });
 
   it('given a coat, then induction rings no more, and the window opens after 6 h and warns 2 h before it closes', async () => {
@@ -72,7 +72,7 @@ describe('the demo build', () => {
       `${day === 'Mon' ? '13:30' : '07:30'} mix 6.45kg demo-build`,
       `${day === 'Mon' ? '13:30' : '07:30'} weigh 2 5400g 1050g`,
     ]);
-    expect(await shift.when(`${at} coat rail-2 2 brush`)).toEqual(heard);
+    expect(await shift.when(`${at} coat new rail-2 2 brush`)).toEqual(heard);
   });
 
   it('given the second coat, then the window counts from that one', async () => {
@@ -81,7 +81,7 @@ describe('the demo build', () => {
       '14:00 air 25C 48%',
       '14:00 mix 6.45kg demo-build',
       '14:00 weigh 2 5400g 1050g',
-      '14:30 coat rail-2 2 brush',
+      '14:30 coat new rail-2 2 brush',
     ]);
     expect(await shift.plan()).toMatchObject({
       'part/rail-2/recoat-opens/2': '20:30',

@@ -63,7 +63,7 @@ describe('pot life by dose', () => {
     const shop = await shift.shop();
     const batch = shop.batches.get(1);
     expect(batch && potLifeTimes(batch, airLog(shop))?.endAt).toBe(shift.time('Mon 21:40'));
-    expect(await shift.when('Tue 07:00 coat impeller-7 1 spray')).toHaveProperty(['objected', 0], 'past-pot-life');
+    expect(await shift.when('Tue 07:00 coat new impeller-7 1 spray')).toHaveProperty(['objected', 0], 'past-pot-life');
   });
 
   it('given the stirrer stopped, then the pot dies no later', async () => {
@@ -87,7 +87,7 @@ describe('eyes beat the clock', () => {
     const shift = await given([...weighedAt(24), '09:42 filter 1']);
     expect(await shift.when(`09:50 ${seen} 1`)).toEqual({ recorded: ['MixThickened'] });
     expect(await pot(shift)).toEqual([undefined, undefined, undefined]);
-    expect(await shift.when('09:51 coat impeller-7 1 spray')).toEqual({ objected: ['pot-dead'] });
+    expect(await shift.when('09:51 coat new impeller-7 1 spray')).toEqual({ objected: ['pot-dead'] });
     expect(await shift.when('09:52 filter 1')).toHaveProperty(['objected', 0], 'pot-dead');
     expect(await shift.when('09:53 stir 1')).toHaveProperty(['objected', 0], 'pot-dead');
     expect(await shift.when('09:54 empty 1')).toEqual({ recorded: ['PotEmptied'] });
@@ -102,7 +102,12 @@ describe('eyes beat the clock', () => {
   });
 
   it('given it was said late, then coats after the time that was seen are deviations, those before are none', async () => {
-    const shift = await given([...weighedAt(24), '09:42 filter 1', '09:50 coat lid-1 1 dip', '10:10 coat lid-2 1 dip']);
+    const shift = await given([
+      ...weighedAt(24),
+      '09:42 filter 1',
+      '09:50 coat new lid-1 1 dip',
+      '10:10 coat new lid-2 1 dip',
+    ]);
     await shift.when('10:20 gel 1 at 10:00');
     expect(await shift.deviations()).toEqual(['CoatApplied 10:10 pot-dead']);
   });

@@ -10,21 +10,21 @@ const flowed = [
   'Mon 08:00 mix 2.4kg 24C 48%',
   '08:05 weigh 1 1201g 1198g',
   '09:48 filter 1',
-  '10:00 coat plate-1 1 flow',
+  '10:00 coat new plate-1 1 flow',
   '10:02 catch 1 300g',
 ];
 
 describe('given 300 g caught from a flow coat (to be filtered and used again: common practice, no source)', () => {
   it('when the next part is coated before it is filtered, then the bot objects', async () => {
     const shift = await given(flowed);
-    expect(await shift.when('10:05 coat plate-2 1 flow')).toEqual({ objected: ['caught-not-filtered'] });
+    expect(await shift.when('10:05 coat new plate-2 1 flow')).toEqual({ objected: ['caught-not-filtered'] });
     expect(shift.objections()).toEqual([{ code: 'caught-not-filtered', grams: 300, at: shift.time('10:02') }]);
     expect(await shift.when('10:06 filter 1')).toEqual({ recorded: ['MixFiltered'] });
-    expect(await shift.when('10:08 coat plate-2 1 flow')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('10:08 coat new plate-2 1 flow')).toEqual({ recorded: ['CoatApplied'] });
   });
 
   it('when it was coated unfiltered, then the coat is marked and holds the part', async () => {
-    const shift = await given([...flowed, '10:05 coat plate-2 1 flow already']);
+    const shift = await given([...flowed, '10:05 coat new plate-2 1 flow already']);
     expect(await shift.deviations()).toEqual(['CoatApplied 10:05 caught-not-filtered']);
     expect((await shift.events()).at(-1)?.body).toMatchObject({ type: 'PartHeld', because: ['caught-not-filtered'] });
   });

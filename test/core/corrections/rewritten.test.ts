@@ -9,7 +9,7 @@ const coated = [
   '08:00 mix 2.4kg',
   '08:00 weigh 1 1200g 1200g',
   '09:30 filter 1',
-  '09:35 coat impeller-7 1 dip',
+  '09:35 coat new impeller-7 1 dip',
 ];
 
 describe('given a coat that was right by what was known', () => {

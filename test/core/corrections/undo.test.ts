@@ -61,16 +61,16 @@ describe('undo', () => {
       '08:00 @omar: mix 2.4kg',
       '08:00 weigh 1 1201g 1198g',
       '09:42 filter 1',
-      '09:50 coat impeller-7 1 spray',
+      '09:50 coat new impeller-7 1 spray',
     ]);
     expect(await shift.when('09:51 @omar: undo')).toEqual({ unclear: 'undo-rests' });
   });
 
   it('given a coat is undone, then the part is bare, the pot has one coat less, and neither bell stands', async () => {
-    const shift = await given([...weighed, '09:42 filter 1', '09:50 coat impeller-7 1 spray', '09:51 undo']);
+    const shift = await given([...weighed, '09:42 filter 1', '09:50 coat new impeller-7 1 spray', '09:51 undo']);
     expect((await shift.shop()).batches.get(1)?.coats).toEqual([]);
     expect(Object.keys(await shift.plan()).filter((key) => key.startsWith('part/'))).toEqual([]);
-    expect(await shift.when('09:55 coat impeller-7 1 brush')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:55 coat new impeller-7 1 brush')).toEqual({ recorded: ['CoatApplied'] });
   });
 });
 

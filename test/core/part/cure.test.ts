@@ -9,7 +9,7 @@ const dryAt = (hour: string, start = '08:00') => [
   `${start} mix 2.4kg`,
   `${start} weigh 1 1200g 1200g`,
   `${hour}:30 filter 1 already`,
-  `${hour}:35 coat impeller-7 1 spray`,
+  `${hour}:35 coat new impeller-7 1 spray`,
   `${hour}:46 dry impeller-7`,
 ];
 const dry = dryAt('10');
@@ -65,7 +65,12 @@ describe('the oven, by the part itself', () => {
   });
 
   it('given one part in the oven, then a bare reading is its own; given two, it is asked which', async () => {
-    const shift = await given([...dry, '10:50 coat lid-1 1 dip', '11:01 dry lid-1', '11:05 cure impeller-7 oven 90C']);
+    const shift = await given([
+      ...dry,
+      '10:50 coat new lid-1 1 dip',
+      '11:01 dry lid-1',
+      '11:05 cure impeller-7 oven 90C',
+    ]);
     expect(await shift.when('11:10 temp 91C')).toEqual({ recorded: ['PartTemperatureRead'] });
     await shift.when('11:12 cure lid-1 oven 90C');
     expect(await shift.when('11:15 temp 91C')).toEqual({ unclear: 'which-part' });

@@ -9,7 +9,7 @@ const coatedAt = (celsius: number) => [
   '08:00 mix 2.4kg',
   '08:00 weigh 1 1200g 1200g',
   '09:55 filter 1',
-  '10:00 coat impeller-7 1 spray',
+  '10:00 coat new impeller-7 1 spray',
 ];
 
 describe('flash-off', () => {
@@ -50,12 +50,12 @@ describe('flash-off', () => {
   });
 
   it('given dry was said of the first coat, then a second coat has to dry for itself', async () => {
-    const shift = await given([...coatedAt(24), '10:12 dry impeller-7', '10:15 coat impeller-7 1 brush already']);
+    const shift = await given([...coatedAt(24), '10:12 dry impeller-7', '10:15 coat new impeller-7 1 brush already']);
     expect(await shift.when('10:30 cure impeller-7 oven 90C')).toEqual({ objected: ['not-dry'] });
   });
 
   it('given a coat told half an hour late, then flash-off runs from when it was', async () => {
-    const shift = await given([...coatedAt(24), '10:40 coat impeller-8 1 spray at 10:10']);
+    const shift = await given([...coatedAt(24), '10:40 coat new impeller-8 1 spray at 10:10']);
     const rung = shift.rung().filter(({ key }) => key.startsWith('part/impeller-8'));
     expect(rung.map(({ at, key }) => `${at} ${key}`)).toEqual([
       '10:40 part/impeller-8/flash-least',

@@ -17,13 +17,13 @@ const coatedWith = (...parts: readonly string[]) => [
 ];
 const iron = [
   ...coatedWith('impeller-7 cast-iron 12mm'),
-  '10:35 coat impeller-7 1 spray',
+  '10:35 coat new impeller-7 1 spray',
   '10:46 dry impeller-7',
   '11:00 cure impeller-7 oven 100C',
 ];
 const load = [
   ...coatedWith('impeller-7 cast-iron 12mm', 'valve-3 steel 6mm'),
-  '10:35 coat impeller-7 valve-3 1 spray',
+  '10:35 coat new impeller-7 valve-3 1 spray',
   '10:46 dry impeller-7 valve-3',
   '11:00 cure impeller-7 valve-3 oven 100C',
 ];
@@ -89,7 +89,7 @@ describe('the heat-up', () => {
   ])('given %s, then nothing is estimated: it rings after the plain hour, not measured', async (_, part) => {
     const shift = await given([
       ...coatedWith(part),
-      '10:35 coat impeller-7 1 spray',
+      '10:35 coat new impeller-7 1 spray',
       '10:46 dry impeller-7',
       '11:00 cure impeller-7 oven 100C',
     ]);
@@ -118,7 +118,12 @@ describe('a load', () => {
   });
 
   it('given two loads, then a bare out or door is asked about', async () => {
-    const shift = await given([...load, '11:05 coat lid-1 1 flow', '11:20 dry lid-1', '11:21 cure lid-1 oven 100C']);
+    const shift = await given([
+      ...load,
+      '11:05 coat new lid-1 1 flow',
+      '11:20 dry lid-1',
+      '11:21 cure lid-1 oven 100C',
+    ]);
     expect(await shift.when('11:30 out')).toEqual({ unclear: 'which-load' });
     expect(await shift.when('11:30 door')).toEqual({ unclear: 'which-load' });
     expect(await shift.when('11:30 door lid-1 3m')).toEqual({ recorded: ['DoorOpened'] });

@@ -12,7 +12,7 @@ const dry = [
   '08:00 mix 2.4kg',
   '08:00 weigh 1 1200g 1200g',
   '10:30 filter 1 already',
-  '10:35 coat impeller-7 1 spray',
+  '10:35 coat new impeller-7 1 spray',
   '10:46 dry impeller-7',
 ];
 const done = 'part/impeller-7/cure-done';
@@ -75,7 +75,7 @@ describe('the humidity of a room cure', () => {
       '08:00 air 23C 48%',
       '08:00 mix 6.45kg demo-build',
       '08:00 weigh 1 5400g 1050g',
-      '08:20 coat rail-2 1 brush',
+      '08:20 coat new rail-2 1 brush',
       '08:50 dry rail-2',
       '09:00 cure rail-2 room',
       '10:00 air 23C 95%',
@@ -90,7 +90,7 @@ describe('the stages of a cure', () => {
     '08:00 air 23C 48%',
     '08:00 mix 6.45kg demo-build',
     '08:00 weigh 1 5400g 1050g',
-    '08:20 coat rail-2 1 brush',
+    '08:20 coat new rail-2 1 brush',
     '08:50 dry rail-2',
     '09:00 cure rail-2 room',
   ];

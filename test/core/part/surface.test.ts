@@ -34,21 +34,21 @@ describe('parts come in', () => {
 
 describe("the part's own surface", () => {
   it('given a part colder than the room says, then its coat is objected to, and another part is not', async () => {
-    const shift = await given([...filtered, '09:45 surface impeller-7 14C']);
-    expect(await shift.when('09:50 coat impeller-7 1 spray')).toEqual({ objected: ['air-outside'] });
+    const shift = await given([...filtered, '09:45 surface new impeller-7 14C']);
+    expect(await shift.when('09:50 coat new impeller-7 1 spray')).toEqual({ objected: ['air-outside'] });
     expect(shift.objections()).toMatchObject([{ breaches: [{ limit: 'leastSpreadCelsius', allowed: 3 }] }]);
-    expect(await shift.when('09:50 coat valve-3 1 spray')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:50 coat new valve-3 1 spray')).toEqual({ recorded: ['CoatApplied'] });
   });
 
   it("given the room's surface is too cold and the part's own is not, then the part's own decides", async () => {
-    const shift = await given([...filtered, '09:45 surface 14C', '09:46 surface impeller-7 19C']);
-    expect(await shift.when('09:50 coat impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
-    expect(await shift.when('09:50 coat valve-3 1 spray')).toEqual({ objected: ['air-outside'] });
+    const shift = await given([...filtered, '09:45 surface 14C', '09:46 surface new impeller-7 19C']);
+    expect(await shift.when('09:50 coat new impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:50 coat new valve-3 1 spray')).toEqual({ objected: ['air-outside'] });
     expect(await shift.deviations()).toEqual([]);
   });
 
   it('given a reading of five hours ago, then it no longer serves', async () => {
-    const shift = await given(['08:00 surface impeller-7 14C', '08:00 air 24C 48%']);
+    const shift = await given(['08:00 surface new impeller-7 14C', '08:00 air 24C 48%']);
     const shop = await shift.shop();
     const part = shop.parts.get('impeller-7');
     expect(coatClimate(shop, 'room', part, shift.time('12:00')).surfaceCelsius).toBe(14);
@@ -57,11 +57,11 @@ describe("the part's own surface", () => {
 
   it('given nobody has read any surface, then a coat goes on as ever', async () => {
     const shift = await given(filtered);
-    expect(await shift.when('09:50 coat impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:50 coat new impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
   });
 
   it('given a surface is amended, then what it made of a coat follows', async () => {
-    const shift = await given([...filtered, '09:45 surface impeller-7 19C', '09:50 coat impeller-7 1 spray']);
+    const shift = await given([...filtered, '09:45 surface new impeller-7 19C', '09:50 coat new impeller-7 1 spray']);
     await shift.when('10:00 amend impeller-7 surface 14C misread');
     expect(await shift.deviations()).toEqual(['CoatApplied 09:50 air-outside']);
   });
@@ -69,35 +69,35 @@ describe("the part's own surface", () => {
 
 describe('a prepared surface', () => {
   it('given the usual sheet gives it no life, then nothing rings and nothing is objected to', async () => {
-    const shift = await given(['04:00 prep impeller-7 sa2.5', ...filtered]);
+    const shift = await given(['04:00 prep new impeller-7 sa2.5', ...filtered]);
     expect(await shift.plan()).not.toHaveProperty(['part/impeller-7/surface-ends']);
-    expect(await shift.when('09:50 coat impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:50 coat new impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
   });
 
   it('given four hours by the sheet of a batch that is mixed later, then it rings half an hour before', async () => {
-    const shift = await given(['04:45 prep rail-2 sa2.5 60um']);
+    const shift = await given(['04:45 prep new rail-2 sa2.5 60um']);
     expect(await shift.plan()).not.toHaveProperty([ends]);
     for (const line of built) await shift.when(line);
     expect(await shift.plan()).toMatchObject({ [ends]: '08:15' });
-    expect(await shift.when('08:29 coat rail-2 1 brush')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('08:29 coat new rail-2 1 brush')).toEqual({ recorded: ['CoatApplied'] });
     expect(await shift.plan()).not.toHaveProperty([ends]);
     expect(await shift.deviations()).toEqual([]);
   });
 
   it('given its life is over, then a coat is objected to; prepared again, it is not', async () => {
-    const shift = await given(['04:20 prep rail-2 sa2.5', ...built]);
-    expect(await shift.when('08:20 coat rail-2 1 brush')).toEqual({ objected: ['surface-life-over'] });
+    const shift = await given(['04:20 prep new rail-2 sa2.5', ...built]);
+    expect(await shift.when('08:20 coat new rail-2 1 brush')).toEqual({ objected: ['surface-life-over'] });
     await shift.when('08:25 prep rail-2 sa2.5');
-    expect(await shift.when('08:30 coat rail-2 1 brush')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('08:30 coat new rail-2 1 brush')).toEqual({ recorded: ['CoatApplied'] });
   });
 
   it('given it was never said to be prepared, then its life is nobody’s question', async () => {
     const shift = await given(built);
-    expect(await shift.when('08:40 coat rail-2 1 brush')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('08:40 coat new rail-2 1 brush')).toEqual({ recorded: ['CoatApplied'] });
   });
 
   it('given a name nearly like a known part, then it is asked about', async () => {
     const shift = await given(['08:00 part impeller-7 steel']);
-    expect(await shift.when('08:05 prep impelle-7 sp10')).toEqual({ unclear: 'near-part' });
+    expect(await shift.when('08:05 prep impelle-7 sp10')).toEqual({ unclear: 'new-part' });
   });
 });

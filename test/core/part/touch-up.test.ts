@@ -9,12 +9,12 @@ const coated = [
   '08:00 mix 2.4kg',
   '08:00 weigh 1 1200g 1200g',
   '09:42 filter 1',
-  '10:00 coat impeller-7 1 spray',
+  '10:00 coat new impeller-7 1 spray',
 ];
 
 describe('a touch-up', () => {
   it('given the film is wet, then it is the same coat, and flash-off runs from its end', async () => {
-    const shift = await given([...coated, '10:05 coat impeller-7 1 spray touch-up']);
+    const shift = await given([...coated, '10:05 coat new impeller-7 1 spray touch-up']);
     const part = (await shift.shop()).parts.get('impeller-7');
     expect(part?.coats).toMatchObject([{ passes: 2, firstAt: shift.time('10:00'), at: shift.time('10:05') }]);
     expect(await shift.plan()).toMatchObject({ 'part/impeller-7/flash-least': '10:15' });
@@ -25,36 +25,36 @@ describe('a touch-up', () => {
     ['10:06:11', { recorded: ['CoatApplied'] }],
     ['10:06:13', { objected: ['film-drying'] }],
   ])('given 6.2 minutes of open time, when it is touched up at %s, then %j', async (at, heard) => {
-    expect(await (await given(coated)).when(`${at} coat impeller-7 1 spray touch-up`)).toEqual(heard);
+    expect(await (await given(coated)).when(`${at} coat new impeller-7 1 spray touch-up`)).toEqual(heard);
   });
 
   it('given one touch-up, then the film has been drying since the first pass all the same', async () => {
-    const shift = await given([...coated, '10:05 coat impeller-7 1 spray touch-up']);
+    const shift = await given([...coated, '10:05 coat new impeller-7 1 spray touch-up']);
     expect(await shift.when('10:07 coat impeller-7 1 spray touch-up')).toEqual({ objected: ['film-drying'] });
   });
 
   it('given somebody has said dry, then not even within the open time', async () => {
     const shift = await given([...coated, '10:02 dry impeller-7']);
-    expect(await shift.when('10:03 coat impeller-7 1 spray touch-up')).toEqual({ objected: ['film-drying'] });
+    expect(await shift.when('10:03 coat new impeller-7 1 spray touch-up')).toEqual({ objected: ['film-drying'] });
     expect(shift.objections()).toMatchObject([{ saidDry: true }]);
   });
 
   it('given a coat that does not say so, then the sheet forbids it as ever', async () => {
-    expect(await (await given(coated)).when('10:03 coat impeller-7 1 spray')).toEqual({
+    expect(await (await given(coated)).when('10:03 coat new impeller-7 1 spray')).toEqual({
       objected: ['recoat-forbidden'],
     });
   });
 
   it('given a colder room that nobody has read for hours, then the open time is the shortest on the sheet', async () => {
     // Air of eight serves until noon; the fastest is 5 minutes (invented).
-    const shift = await given([...coated.slice(0, 4), '12:01 coat impeller-7 1 spray']);
+    const shift = await given([...coated.slice(0, 4), '12:01 coat new impeller-7 1 spray']);
     expect(await shift.when('12:05:59 coat impeller-7 1 spray touch-up')).toEqual({ recorded: ['CoatApplied'] });
-    const late = await given([...coated.slice(0, 4), '12:01 coat impeller-7 1 spray']);
+    const late = await given([...coated.slice(0, 4), '12:01 coat new impeller-7 1 spray']);
     expect(await late.when('12:06:01 coat impeller-7 1 spray touch-up')).toEqual({ objected: ['film-drying'] });
   });
 
   it('given it happened over drying film, then it is recorded, marked, and holds the part', async () => {
-    const shift = await given([...coated, '10:09 coat impeller-7 1 brush touch-up already']);
+    const shift = await given([...coated, '10:09 coat new impeller-7 1 brush touch-up already']);
     expect(await shift.deviations()).toEqual(['CoatApplied 10:09 film-drying']);
     expect((await shift.shop()).parts.get('impeller-7')?.verdict).toMatchObject({
       is: 'held',
@@ -63,7 +63,7 @@ describe('a touch-up', () => {
   });
 
   it('given a dipped part, then it is dipped once', async () => {
-    const shift = await given([...coated.slice(0, 4), '10:00 coat lid-1 1 dip']);
+    const shift = await given([...coated.slice(0, 4), '10:00 coat new lid-1 1 dip']);
     expect(await shift.when('10:02 coat lid-1 1 dip touch-up')).toEqual({ objected: ['dip-once'] });
     expect(await shift.when('10:20 coat lid-1 1 dip')).toEqual({ objected: ['recoat-forbidden', 'dip-once'] });
   });
@@ -76,7 +76,7 @@ describe('a recoat window after two passes', () => {
       '08:00 air 25C 48%',
       '08:00 mix 6.45kg demo-build',
       '08:00 weigh 1 5400g 1050g',
-      '08:20 coat rail-2 1 brush',
+      '08:20 coat new rail-2 1 brush',
       '08:28 coat rail-2 1 brush touch-up',
     ]);
     expect(await shift.plan()).toMatchObject({

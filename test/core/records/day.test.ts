@@ -13,15 +13,15 @@ const shiftOfTheDay = [
   '08:50 stir 1',
   '09:00 surface 22C',
   '10:05 filter 1',
-  '10:10 coat lid-1 lid-2 1 dip',
-  '10:12 coat impeller-7 1 spray',
+  '10:10 coat new lid-1 lid-2 1 dip',
+  '10:12 coat new impeller-7 1 spray',
   '10:25 dry lid-1 lid-2 impeller-7',
   '10:30 cure lid-1 lid-2 room',
   '10:30 cure impeller-7 oven 90C',
   '10:30 temp impeller-7 92C',
   '11:30 out impeller-7',
   '11:45 air 26C 52%',
-  '12:50 coat lid-3 1 dip already',
+  '12:50 coat new lid-3 1 dip already',
   '13:00 amend air 25C misread',
   '13:10 empty 1 300g',
 ];
@@ -68,7 +68,7 @@ describe('the day', () => {
 
   it('given bells that rang, then those nobody acted on after are unanswered, and lateness is in minutes', async () => {
     const shift = await given(['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1200g', '10:02 filter 1']);
-    await shift.when('10:40 coat lid-1 1 dip at 10:10');
+    await shift.when('10:40 coat new lid-1 1 dip at 10:10');
     await shift.until('18:00');
     const { rings } = await day(shift);
     expect(rings.find(({ key }) => key === 'batch/1/stir-done')).toMatchObject({ lateMinutes: 0, answered: true });

@@ -18,7 +18,7 @@ const shiftWithLots = [
   '08:01 blanket 1',
   '09:50 stop 3',
   '09:50 filter 3',
-  '10:00 coat impeller-7 lid-1 3 spray',
+  '10:00 coat new impeller-7 lid-1 3 spray',
   '10:12 dry impeller-7',
   '10:15 cure impeller-7 oven 90C',
   '10:30 temp impeller-7 92C',
@@ -67,7 +67,7 @@ describe('a trace', () => {
       '08:00 air 24C 48%',
       '08:00 mix 1kg',
       '08:00 weigh 1 500g 500g',
-      '08:05 coat lid-1 1 dip already',
+      '08:05 coat new lid-1 1 dip already',
     ]);
     const trace = traceBatch(await shift.shop(), 1);
     expect(trace).toMatchObject({ lots: [], parts: [{ name: 'lid-1' }] });

@@ -99,7 +99,7 @@ describe('a fan that does not give it', () => {
     const permitted = '09:47 @rosa: spray on permit written assessment VA-2026-3';
     expect(await shift.when(permitted)).toEqual({ recorded: ['SprayStarted'] });
     // The air was judged when spraying began: the coats under it are no new objection.
-    expect(await shift.when('09:55 coat impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:55 coat new impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
     expect(await shift.deviations()).toEqual([
       'SprayStarted 09:47 fan-too-weak permitted: written assessment VA-2026-3',
     ]);

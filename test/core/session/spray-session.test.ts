@@ -24,7 +24,12 @@ const briefed = [
   '09:44 @omar: brief 1 in booth-2 spray kari noor near lia outside omar 1.2kg',
   ...said,
 ];
-const sprayed = [...briefed, '10:00 @omar: spray on', '10:20 @omar: coat impeller-7 1 spray', '10:21 @omar: spray off'];
+const sprayed = [
+  ...briefed,
+  '10:00 @omar: spray on',
+  '10:20 @omar: coat new impeller-7 1 spray',
+  '10:21 @omar: spray off',
+];
 
 const rungFor = (shift: Shift, name: string) =>
   shift.rung().filter(({ key }) => key.startsWith('session/') && key.includes(`/${name}`));
@@ -89,16 +94,18 @@ describe('the brief', () => {
 describe('a brief lapses', () => {
   it('given a person who comes to stay, then the next coat waits until they have read it', async () => {
     const shift = await given([...briefed, '10:00 @omar: spray on', '10:10 @omar: near lia stays'], { crew });
-    expect(await shift.when('10:20 @omar: coat impeller-7 1 spray')).toEqual({ objected: ['brief-not-acknowledged'] });
+    expect(await shift.when('10:20 @omar: coat new impeller-7 1 spray')).toEqual({
+      objected: ['brief-not-acknowledged'],
+    });
     await shift.when('10:20 @lia: ack');
-    expect(await shift.when('10:21 @omar: coat impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('10:21 @omar: coat new impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
   });
 
   it.each([
     [
       'another batch',
       ['10:00 @omar: mix 2.4kg', '10:00 weigh 3 1200g 1200g', '11:42 filter 3'],
-      '11:42 coat lid-1 3 spray',
+      '11:42 coat new lid-1 3 spray',
       'batch',
     ],
     ['another booth', [], '10:00 spray on in booth-3', 'booth'],
@@ -119,30 +126,32 @@ describe('a brief lapses', () => {
 
   it('given the last minute of the longest spell, then it serves', async () => {
     const shift = await given([...briefed, '10:00 @omar: spray on'], { crew });
-    expect(await shift.when('11:00 @omar: coat impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('11:00 @omar: coat new impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
   });
 });
 
 describe('spraying without a brief', () => {
   it('given a crew that never briefed, then nothing is asked of it', async () => {
     const shift = await given(filtered, { crew });
-    expect(await shift.when('09:45 coat impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:45 coat new impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
     expect(await shift.deviations()).toEqual([]);
   });
 
   it('given a crew that has briefed once, then it is objected to, and a deviation where it happened', async () => {
     const lines = [...filtered, '09:43 brief spray kari', '09:44 close'];
     const shift = await given(lines, { crew });
-    expect(await shift.when('09:45 coat impeller-7 1 spray')).toEqual({ objected: ['no-brief'] });
-    await shift.when('09:46 coat impeller-7 1 spray already');
+    expect(await shift.when('09:45 coat new impeller-7 1 spray')).toEqual({ objected: ['no-brief'] });
+    await shift.when('09:46 coat new impeller-7 1 spray already');
     expect(await shift.deviations()).toEqual(['CoatApplied 09:46 no-brief']);
-    expect(await shift.when('09:47 coat lid-1 1 flow')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:47 coat new lid-1 1 flow')).toEqual({ recorded: ['CoatApplied'] });
   });
 
   it('given that the crew puts it off again, then what was before stays a deviation and what follows is none', async () => {
-    const shift = await given([...filtered, '09:43 @omar: set brief on', '09:45 coat lid-1 1 spray already'], { crew });
+    const shift = await given([...filtered, '09:43 @omar: set brief on', '09:45 coat new lid-1 1 spray already'], {
+      crew,
+    });
     await shift.when('09:46 @rosa: set brief off');
-    await shift.when('09:47 coat rail-2 1 spray');
+    await shift.when('09:47 coat new rail-2 1 spray');
     expect(await shift.deviations()).toEqual(['CoatApplied 09:45 no-brief']);
   });
 });
@@ -214,7 +223,7 @@ describe('flushing', () => {
   });
 
   it('given nobody said that the gun runs, then a coat alone gives the gun as long before it rings', async () => {
-    const shift = await given([...briefed, '10:10 @omar: coat impeller-7 1 spray'], { crew });
+    const shift = await given([...briefed, '10:10 @omar: coat new impeller-7 1 spray'], { crew });
     expect(await shift.plan()).toMatchObject({ 'session/2/flush/1': '10:15' });
   });
 

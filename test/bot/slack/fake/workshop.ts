@@ -3,7 +3,10 @@
 
 import type { ActionsBlock, InputBlock, KnownBlock } from '@slack/types';
 import { expect } from 'vitest';
+import type { Answer } from '../../../../bot/answer.ts';
 import { virtualClock } from '../../../../bot/clocks.ts';
+import type { Delivery } from '../../../../bot/front-end.ts';
+import type { Host } from '../../../../bot/host.ts';
 import type { Pace } from '../../../../bot/slack/sender.ts';
 import { createSlackLog, type SlackLog } from '../../../../bot/slack/slack-log.ts';
 import { type Slack, startSlack } from '../../../../bot/slack/start-slack.ts';
@@ -45,6 +48,10 @@ export interface WorkshopOptions {
   readonly logged?: string[];
   /** Slack keeps its own limits: so many messages a second, so many changes a minute. */
   readonly rated?: boolean;
+  /** Folders of sheets beside the demo's. */
+  readonly sheets?: readonly string[];
+  /** Each answer of the host as it was given, before Slack shows it. */
+  readonly hears?: (delivery: Delivery, answer: Answer) => void;
 }
 
 /** Invented people; ids as Slack's look. */
@@ -75,7 +82,7 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
   const store = options.store ?? openSqliteStore(':memory:');
   const postbox = options.postbox ?? openSqlitePostbox(':memory:');
   const log: SlackLog = createSlackLog({ write: (line: string) => void options.logged?.push(line) });
-  const shelf = options.shelf ?? readSheetFolders(['core/products/sheets']);
+  const shelf = options.shelf ?? readSheetFolders(['core/products/sheets', ...(options.sheets ?? [])]);
   const wired = new Map<string, Wired>();
   const crews = (options.crews ?? [{ crew: 'crew', file: bayTwo }]).map(({ crew, file }) => ({
     crew,
@@ -92,7 +99,7 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
     ...{ postbox, clock, log, crews },
     pace,
     wire: (crew, crewFile, rings) => {
-      const one = wire({ store, clock, log, crewFile, shelf, crew, frontEnd: rings });
+      const one = overheard(wire({ store, clock, log, crewFile, shelf, crew, frontEnd: rings }));
       wired.set(crew, one);
       return { ...one, wake: () => undefined };
     },
@@ -101,6 +108,17 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
   const slack: Slack = started;
   const next = counter();
   let closed = false;
+
+  function overheard(one: Wired): Wired {
+    const { hears } = options;
+    if (hears === undefined) return one;
+    const handle: Host['handle'] = async (delivery) => {
+      const answer = await one.host.handle(delivery);
+      if (answer !== undefined) hears(delivery, answer);
+      return answer;
+    };
+    return { ...one, host: { ...one.host, handle } };
+  }
 
   async function deliver(payload: Payload): Promise<HttpAnswer> {
     const port = slack.port();

@@ -1,0 +1,81 @@
+// A name that nobody has used: the known parts that it may be, each as the act that its tap makes, then the new part as such.
+
+import type { Command, CommandOf } from '../../core/commands.ts';
+import type { PartName } from '../../core/ids.ts';
+import type { Unclear } from '../../core/objections.ts';
+import type { CardAction } from './card.ts';
+import { inPlaceOf } from './meant-parts.ts';
+import type { Telling } from './telling.ts';
+
+/** The acts that may name a new part. */
+type Naming = CommandOf<'coat' | 'prep' | 'surface'>;
+
+const mostNear = 3;
+const mostNamed = 3;
+
+/** `line`: what a command is typed as. */
+export function newPartTaps(
+  t: Telling,
+  command: Command,
+  { unknown }: Extract<Unclear, { code: 'new-part' }>,
+  line: (changed: Command) => string,
+): readonly CardAction[] {
+  if (!isNaming(command)) return [];
+  const { meant } = t.words.parts;
+  const known = nearOnes(command, unknown).map((changed, i) => ({
+    id: `part-${i + 1}`,
+    label: actOn(t, changed),
+    line: line(changed),
+  }));
+  const names = unknown.map(({ part }) => part);
+  const asNew = {
+    id: 'new-part',
+    label: meant.asNew[command.verb](shortList(t, names), names.length > 1),
+    line: line({ ...command, asNew: true }),
+  };
+  const [name = ''] = names;
+  const place: Command[] =
+    command.verb === 'surface' ? [{ verb: 'surface', place: name, celsius: command.celsius }] : [];
+  return [...known, asNew, ...place.map((changed) => ({ id: 'place', label: meant.place(name), line: line(changed) }))];
+}
+
+function isNaming(command: Command): command is Naming {
+  return command.verb === 'coat' || command.verb === 'prep' || command.verb === 'surface';
+}
+
+/** One unknown name may be any of those near it; several are meant together, each as its nearest. */
+function nearOnes(command: Naming, unknown: Extract<Unclear, { code: 'new-part' }>['unknown']): readonly Naming[] {
+  const [one, ...others] = unknown;
+  if (one === undefined) return [];
+  const sets =
+    others.length === 0
+      ? one.near.slice(0, mostNear).map((near) => [[one.part, near] as const])
+      : [unknown.flatMap(({ part, near: [nearest] }) => (nearest === undefined ? [] : [[part, nearest] as const]))];
+  return sets
+    .filter((pairs) => pairs.length === unknown.length && new Set(pairs.map(([, near]) => near)).size === pairs.length)
+    .map((pairs) => pairs.reduce<Naming>((changed, [typed, near]) => named(changed, typed, near), command));
+}
+
+function named(command: Naming, typed: PartName, near: PartName): Naming {
+  const [meant] = inPlaceOf(command, typed, near);
+  return meant !== undefined && isNaming(meant.command) ? meant.command : command;
+}
+
+function actOn(t: Telling, command: Naming): string {
+  const { meant } = t.words.parts;
+  switch (command.verb) {
+    case 'coat':
+      return meant.coat(shortList(t, command.parts), command.method, command.batch);
+    case 'prep':
+      return meant.prep(shortList(t, command.parts));
+    case 'surface':
+      return meant.surface(command.part ?? '');
+  }
+}
+
+/** A button has room for a few names. */
+function shortList(t: Telling, names: readonly PartName[]): string {
+  const more = names.length - mostNamed;
+  const { andMore } = t.words.parts.meant;
+  return more > 0 ? andMore(names.slice(0, mostNamed).join(', '), more) : t.f.list(names);
+}

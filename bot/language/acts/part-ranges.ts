@@ -1,0 +1,46 @@
+// `a-01..a-04`, `a-01 to a-04`: the parts from one number to another under the same letters, each by its own name.
+
+import type { PartName } from '../../../core/ids.ts';
+import { mayNamePart } from '../names-typed.ts';
+import type { Token, Word } from '../typed/tokens.ts';
+
+/** More than anybody racks at once; a longer range is a slip. */
+const mostParts = 100;
+
+const shape = /^(?<stem>.*\D)(?<from>\d+)\.{2,3}(?<again>.*\D)?(?<to>\d+)$/u;
+
+/** Its names in order; `undefined` where the word is no range of parts. */
+export function partsOfRange(word: string): readonly PartName[] | undefined {
+  const { stem = '', from = '', again = stem, to = '' } = shape.exec(word)?.groups ?? {};
+  const count = Number(to) - Number(from) + 1;
+  if (stem !== again || !(count >= 2 && count <= mostParts)) return undefined;
+  const names = Array.from(
+    { length: count },
+    (_, i) => `${stem}${String(Number(from) + i).padStart(from.length, '0')}`,
+  );
+  return names.every(mayNamePart) ? names : undefined;
+}
+
+const toWords: ReadonlySet<string> = new Set(['to', 'through', 'thru', 'until', 'a']);
+
+/** `a-01 to a-04` as the one word that it stands for, where both ends are numbers under the same letters. */
+export function rangesJoined(tokens: readonly Token[]): readonly Token[] {
+  const joined: Token[] = [];
+  for (let i = 0; i < tokens.length; i++) {
+    const [first, to, last] = tokens.slice(i, i + 3);
+    const range = first !== undefined && isWord(to) && toWords.has(to.word) ? rangeFrom(first, last) : undefined;
+    if (range !== undefined) i += 2;
+    const token = range ?? first;
+    if (token !== undefined) joined.push(token);
+  }
+  return joined;
+}
+
+function rangeFrom(first: Token, last: Token | undefined): Word | undefined {
+  if (!isWord(first) || !isWord(last)) return undefined;
+  const word = `${first.word}..${last.word}`;
+  if (partsOfRange(word) === undefined) return undefined;
+  return { kind: 'word', word, text: `${first.text}..${last.text}`, start: first.start, end: last.end };
+}
+
+const isWord = (token: Token | undefined): token is Word => token?.kind === 'word';

@@ -1,0 +1,219 @@
+// Whether a line cries out or only holds a cry's word: `fire in the booth` calls people, `fire extinguisher checked` calls
+// nobody. What stands next to the word decides, so that a cry may go on in any words. Whatever is no cry is asked about.
+
+import type { PersonName } from '../../core/ids.ts';
+import { type Alarm, alarms } from '../../core/session/session-commands.ts';
+import {
+  anotherTime,
+  anybody,
+  articles,
+  askings,
+  compounds,
+  denials,
+  endings,
+  everyday,
+  harmless,
+  liquids,
+  openings,
+  pots,
+  sizes,
+  sore,
+  things,
+  whereabouts,
+} from './cry-words.ts';
+import { isPlaceRoot } from './trade-words.ts';
+import { withoutAccents } from './typed/spanish-words.ts';
+import { verbNamed } from './verbs-typed.ts';
+
+/** The gravest first, where a line cries out twice. */
+const order: readonly Alarm[] = ['fire', 'eyes', 'down', 'spill', 'hot'];
+
+/** A word that calls, with what stands round it. */
+interface Called {
+  readonly alarm: Alarm;
+  readonly word: string;
+  /** Nearest first. */
+  readonly before: readonly string[];
+  readonly after: readonly string[];
+}
+
+/** What the line cries out, the gravest first; nothing where it may only speak of it. `people`: the crew's. */
+export function criesIn(line: string, people: readonly PersonName[]): readonly Alarm[] {
+  const typed = withoutAccents(line.toLowerCase())
+    .replace(/['’]s\b/g, ' is')
+    .replace(/['’]/g, '')
+    .replace(/\bnot a drill\b/g, '');
+  const all = wordsOf(typed);
+  if (typed.trimEnd().endsWith('?') || askings.has(all[0] ?? '') || all.some((word) => anotherTime.has(word))) {
+    return [];
+  }
+  const names = new Set(people.map((name) => withoutAccents(name.toLowerCase())));
+  const clauses = typed
+    .split(/[,.;!¡]+/)
+    .map(wordsOf)
+    .filter((clause) => clause.length > 0);
+  const cried = new Set(
+    clauses.flatMap((clause, i) =>
+      // A word alone among others is one of a list, unless what stands before it is a shout, too.
+      i > 0 && clause.length === 1 && (clauses[0] ?? []).length > 2
+        ? []
+        : calledIn(clause).flatMap((called) => (isCry(called, names) ? [called.alarm] : [])),
+    ),
+  );
+  return order.filter((alarm) => cried.has(alarm));
+}
+
+const wordsOf = (text: string): readonly string[] => text.match(/[\p{L}\p{N}_-]+/gu) ?? [];
+
+function calledIn(clause: readonly string[]): readonly Called[] {
+  const found: Called[] = [];
+  for (let i = 0; i < clause.length; i++) {
+    const [word = '', next = ''] = clause.slice(i, i + 2);
+    const pair = alarmOf(`${word} ${next}`);
+    const alarm = pair ?? alarmOf(word);
+    if (alarm === undefined) continue;
+    const to = i + (pair === undefined ? 1 : 2);
+    found.push({
+      alarm,
+      word: pair === undefined ? word : `${word} ${next}`,
+      before: clause.slice(0, i).reverse(),
+      after: clause.slice(to),
+    });
+    i = to - 1;
+  }
+  return found;
+}
+
+function alarmOf(word: string): Alarm | undefined {
+  const name = verbNamed(word)?.row.name;
+  return alarms.find((alarm) => alarm === name);
+}
+
+type Names = ReadonlySet<string>;
+
+function isCry(called: Called, names: Names): boolean {
+  const { before, after } = called;
+  if (before.slice(0, 4).some((word, i) => denials.has(word) && before[i + 1] !== 'oh')) return false;
+  switch (called.alarm) {
+    case 'fire':
+      // `my eyes are burning` is no fire.
+      if (sore.has(called.word) && [...before, ...after].some((word) => alarmOf(word) === 'eyes')) return false;
+      return opensFire(before, names) && endsWell(after, names, () => true);
+    case 'eyes':
+      return opensEyes(before, names) && (isSore(after) || endsWell(after, names, isPlace));
+    case 'down':
+      return (faints.has(called.word) && !denials.has(after[0] ?? '')) || isPersonDown(before, after, names);
+    case 'spill':
+      return isSpill(before, after, names);
+    case 'hot':
+      return isPotHot(before, after);
+  }
+}
+
+const isPlace = (word: string): boolean => things.has(word) || isPlaceRoot(word);
+const isPerson = (word: string, names: Names): boolean => names.has(word) || anybody.has(word);
+const without = (list: readonly string[], dropped: ReadonlySet<string>): readonly string[] => {
+  const first = list.findIndex((word) => !dropped.has(word));
+  return first === -1 ? [] : list.slice(first);
+};
+
+function opens(before: readonly string[], names: Names): boolean {
+  const [word] = without(before, sizes);
+  if (word === undefined || openings.has(word) || alarmOf(word) !== undefined) return true;
+  return (word === 'no' && before.includes('oh')) || names.has(word) || isPlace(word);
+}
+
+function opensFire(before: readonly string[], names: Names): boolean {
+  const [word] = without(before, sizes);
+  if (word === 'on' || word === 'something' || word === 'algo' || word === 'esta' || word === 'se') return true;
+  return opens(before, names) || (word !== undefined && liquids.has(word));
+}
+
+/** Nothing more, who, where, or that help is wanted. `where`: what a place after `in` must look like. */
+function endsWell(after: readonly string[], names: Names, where: (word: string) => boolean): boolean {
+  const [word] = after;
+  if (word === undefined || endings.has(word) || names.has(word) || (isPlace(word) && !compounds.has(word)))
+    return true;
+  if (alarmOf(word) !== undefined) return true;
+  if (whereabouts.has(word)) return after.slice(1, 5).some(where);
+  // `arde la cabina`, `se quema el horno`.
+  return articles.has(word) && isPlace(without(after, articles)[0] ?? '');
+}
+
+const ofBody: ReadonlySet<string> = new Set(
+  'my his her their the both one an left right mi su sus los las el la ambos'.split(' '),
+);
+
+/** `got some in my eye`: what is in an eye needs no other word; `an eye for it` does. */
+function opensEyes(before: readonly string[], names: Names): boolean {
+  const [word] = without(before, ofBody);
+  if (word === undefined || openings.has(word) || names.has(word) || sore.has(word)) return true;
+  return ['in', 'into', 'en', 'inside'].includes(word) || alarmOf(word) !== undefined;
+}
+
+function isSore(after: readonly string[]): boolean {
+  const [verb = '', how = ''] = after;
+  return sore.has(verb) || (['is', 'are', 'hurts', 'me', 'le'].includes(verb) && sore.has(how));
+}
+
+const lying: ReadonlySet<string> = new Set(
+  'is are s has went fell goes lies lying just se ha esta quedo cayo'.split(' '),
+);
+
+/** Only people faint. */
+const faints: ReadonlySet<string> = new Set(['se desmayo', 'desmayo', 'desmayado', 'desmayada']);
+
+/** `kari is down`, `man down`, `down in the booth`; not `the printer is down`, `down to 20C`. */
+function isPersonDown(before: readonly string[], after: readonly string[], names: Names): boolean {
+  const [word] = after;
+  const article = articles.has(word ?? '') ? without(after, articles)[0] : word;
+  const saysWho = article !== undefined && isPerson(article, names);
+  const [who, ...others] = without(before, lying);
+  const isSomebody =
+    who !== undefined &&
+    (isPerson(who, names) || others.slice(0, 2).some((each) => names.has(each)) || isBareName(who, others, before));
+  const isCalled =
+    without(before, lying).length === before.length &&
+    opens(
+      before.filter((each) => !isPlace(each)),
+      names,
+    );
+  if (saysWho) return isSomebody || isCalled || who === undefined;
+  if (!(isSomebody || isCalled)) return false;
+  if (word === undefined || endings.has(word) || isPlace(word) || alarmOf(word) !== undefined) return true;
+  return whereabouts.has(word) && (isSomebody || after.slice(1, 5).some(isPlace));
+}
+
+/** `jens is down`, whoever that is: a name stands without an article and is no thing. */
+function isBareName(who: string, others: readonly string[], before: readonly string[]): boolean {
+  const isAlone = others.every((word) => openings.has(word) || alarmOf(word) !== undefined);
+  const isThing = everyday.has(who) || isPlace(who) || liquids.has(who) || pots.has(who) || openings.has(who);
+  return (
+    before.length > others.length + 1 && isAlone && !isThing && /^\p{L}+$/u.test(who) && alarmOf(who) === undefined
+  );
+}
+
+function isSpill(before: readonly string[], after: readonly string[], names: Names): boolean {
+  if ([...before, ...after].some((word) => harmless.has(word))) return false;
+  const [who] = without(before, sizes);
+  const isOpen = opens(before, names) || (who !== undefined && (liquids.has(who) || anybody.has(who) || who === 'se'));
+  const [word, next = ''] = without(after, sizes);
+  if (word === undefined) return isOpen;
+  const isMuch =
+    liquids.has(word) || /^\d/.test(word) || ['part', 'parte', 'everywhere', 'big', 'mucho'].includes(word);
+  const isOf = (word === 'of' || word === 'de') && liquids.has(next);
+  return isOpen && (isMuch || isOf || endsWell(after, names, () => true));
+}
+
+/** A pot or a can that heats; weather, coffee and ovens are hot every day. */
+function isPotHot(before: readonly string[], after: readonly string[]): boolean {
+  if ([...before, ...after].some((word) => harmless.has(word))) return false;
+  if (before.length + after.length === 0) return true;
+  const near = [...before.slice(0, 4), ...without(after, articles).slice(0, 1)];
+  const isPot = near.some((word) => pots.has(word));
+  return (
+    isPot ||
+    (before.length === 0 && /^\d+$/.test(after[0] ?? '')) ||
+    (before.length === 0 && endings.has(after[0] ?? ''))
+  );
+}

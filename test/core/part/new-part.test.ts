@@ -1,0 +1,85 @@
+// A name that nobody has used starts no part by itself: it is asked about, or the line says that it is new. Parts are
+// invented.
+
+import { describe, expect, it } from 'vitest';
+import { given } from '../given.ts';
+
+const filtered = [
+  '08:00 air 24C 48%',
+  '08:00 mix 2.4kg',
+  '08:00 weigh 1 1200g 1200g',
+  '08:30 part impeller-1; part impeller-4; part a-01; part a-02; part a-04',
+  '09:42 filter 1',
+];
+
+describe('a part that nobody has named before', () => {
+  it.each([
+    'coat imp-1 1 spray',
+    'coat impeller-1-4 1 spray',
+    'coat zeta-9 1 spray',
+    'coat impeller-1 zeta-9 1 spray',
+    'coat imp-1 1 spray already',
+    'coat imp-1 1 spray at 9:45',
+    'prep imp-1 sa2.5 60um',
+    'surface imp-1 19C',
+    'surface tank-1 15C',
+  ])('given "%s", then it is asked about, and nothing is recorded', async (line) => {
+    const shift = await given(filtered);
+    const before = (await shift.events()).length;
+    expect(await shift.when(`09:50 ${line}`)).toEqual({ unclear: 'new-part' });
+    expect((await shift.events()).length).toBe(before);
+  });
+
+  it.each([
+    ['coat new imp-1 1 spray', ['CoatApplied']],
+    ['coat imp-1 1 spray new', ['CoatApplied']],
+    ['aplicar nueva imp-1 1 pistola', ['CoatApplied']],
+    ['coat new imp-1 impeller-1 1 spray', ['CoatApplied', 'CoatApplied']],
+    ['prep new imp-1 sa2.5 60um', ['SurfacePrepared']],
+    ['surface new tank-1 15C', ['SurfaceRead']],
+    ['surface 15C in tank-1', ['SurfaceRead']],
+  ])('given "%s", which says so, then it is recorded', async (line, recorded) => {
+    const shift = await given(filtered);
+    expect(await shift.when(`09:50 ${line}`)).toEqual({ recorded });
+  });
+});
+
+describe('several parts by their range', () => {
+  it.each([
+    'prep a-01..a-02 sa2.5 60um',
+    'prep a-01 to a-02 sa2.5 60um',
+    'coat a-01..02 1 spray',
+    'hold a-01 to a-02 runs',
+  ])('given "%s", then it is of each of them', async (line) => {
+    const shift = await given(filtered);
+    await shift.when(`09:50 ${line}`);
+    const [one, other] = (await shift.events()).slice(-2).map(({ stream }) => stream);
+    expect([one, other]).toEqual(['part/a-01', 'part/a-02']);
+  });
+
+  it('given one of them is not known, then it is asked about, and no part bears the range as its name', async () => {
+    const shift = await given(filtered);
+    expect(await shift.when('09:50 prep a-01..a-04 sa2.5 60um')).toEqual({ unclear: 'new-part' });
+    await shift.when('09:50 prep new a-01..a-04 sa2.5 60um');
+    expect([...(await shift.shop()).parts.keys()].filter((name) => name.startsWith('a-'))).toEqual([
+      'a-01',
+      'a-02',
+      'a-04',
+      'a-03',
+    ]);
+  });
+});
+
+describe('words that are no part', () => {
+  it.each([
+    'prep impeller-1 sa2.5 60uwn',
+    'coat acetone 1 spray',
+    'coat new acetone 1 spray',
+    'prep ipa sa2.5',
+    'part steel',
+    'coat new thinner 1 spray',
+  ])('given "%s", then it is not read', async (line) => {
+    const shift = await given(filtered);
+    expect(await shift.when(`09:50 ${line}`)).toHaveProperty('misread');
+  });
+});
