@@ -22,6 +22,7 @@ import { recordedCard } from './cards/reply-cards.ts';
 import { stockCard } from './cards/stock-card.ts';
 import type { Telling } from './cards/telling.ts';
 import { hazardsCard, ventCard } from './cards/vent-cards.ts';
+import { leadsToCall, toTellLine } from './cards/whom-to-call.ts';
 import type { Delivery } from './front-end.ts';
 import { lineWithPart, withBatchOf, withSessionOf } from './in-thread.ts';
 import { figuresFor } from './language/figures.ts';
@@ -240,11 +241,13 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
   function notRecorded(delivery: Delivery): Answer {
     const words = wordsIn(crewFile.people.find(({ name }) => name === delivery.as)?.language ?? 'en');
     const f = figuresFor({ language: 'en', units: 'metric', zone: crewFile.zone, now: clock.now() });
+    const leads = leadsToCall(crewFile);
+    const others = leads.filter((name) => name !== delivery.as);
     const card = makeCard(words.replies.notRecorded, 'stop', {
-      lines: [words.replies.storeFailed],
+      lines: [words.replies.storeFailed, ...toTellLine(words, others.join(', '))],
+      ping: others,
       actions: [{ id: 'again', label: words.buttons.again, line: delivery.text }],
     });
-    const leads = crewFile.people.filter(({ role }) => role === 'lead').map(({ name }) => name);
     const to = [...new Set([delivery.as, ...leads])];
     const head = { at: f.iso(clock.now()), in: delivery.in, as: delivery.as, to, key: null };
     return makeAnswer({ ...head, kind: 'error', code: 'not-recorded', recorded: false, card });

@@ -1,26 +1,21 @@
-// In need: the shop's own numbers and steps first, then the sheet's section, then what not to do. Lead and supervisor are
-// told with it. And near misses, bell tests, people's dates.
+// In need: the shop's own numbers and steps first, then the sheet's section, then what not to do. It calls lead and
+// supervisor. And near misses, bell tests, people's dates.
 
 import type { CommandOf } from '../../core/commands.ts';
-import { peopleWithRole } from '../../core/crew/crew.ts';
 import type { Recorded } from '../../core/execute.ts';
+import type { PersonName } from '../../core/ids.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
 import type { Alarm, Qualification } from '../../core/session/session-commands.ts';
-import type { Shop } from '../../core/shop.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './telling.ts';
+import { calledForNearMiss, calledInNeed, toTellLine } from './whom-to-call.ts';
 
-/** Everybody who leads; a crew without either has nobody else to tell. */
-function leading(shop: Shop): readonly string[] {
-  return [...new Set([...peopleWithRole(shop.crew, 'lead'), ...peopleWithRole(shop.crew, 'supervisor')])];
-}
-
-export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>): Card {
+export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>, by: PersonName): Card {
   const words = t.words.session;
   const { title, section, steps, never } = words.troubles[verb];
   const { emergency } = t.shop.crew.spray;
   const own = emergency[verb];
-  const told = leading(t.shop);
+  const called = calledInNeed(t.shop.crew, by);
   const common = t.words.ruleSources[commonPractice];
   return makeCard(title, 'stop', {
     lines: [
@@ -28,20 +23,24 @@ export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>): Card {
       own === undefined ? words.shopStepsNotSet(verb) : words.shopSteps(own),
       section,
       ...(note === undefined ? [] : [words.note(note)]),
-      words.told(t.f.list(told)),
+      ...toTellLine(t.words, t.f.list(called)),
     ],
     hazards: [...steps, ...never].map((text) => ({ text, source: common })),
-    ping: told,
+    ping: called,
+    alarm: true,
   });
 }
 
-export function nearMissCard(t: Telling, { text, anonymous }: CommandOf<'near-miss'>): Card {
+export function nearMissCard(t: Telling, { text, anonymous }: CommandOf<'near-miss'>, by: PersonName): Card {
   const words = t.words.session;
-  const supervisors = peopleWithRole(t.shop.crew, 'supervisor');
-  const told = supervisors.length > 0 ? supervisors : peopleWithRole(t.shop.crew, 'lead');
+  const called = calledForNearMiss(t.shop.crew, by);
   return makeCard(words.nearMiss, 'plain', {
-    lines: [words.nearMissText(text), ...(anonymous ? [words.anonymous] : []), words.told(t.f.list(told))],
-    ping: told,
+    lines: [
+      words.nearMissText(text),
+      ...(anonymous ? [words.anonymous] : []),
+      ...toTellLine(t.words, t.f.list(called)),
+    ],
+    ping: called,
   });
 }
 

@@ -15,7 +15,7 @@ export function printJson(out: Writable, fileOn: (card: Card) => string | undefi
   // The shape is fixed; `about`, `forAll` and `together` are for front ends that many read at once, a paper's name
   // for those elsewhere.
   return ({ about: _, forAll: __, together: ___, ...answer }) => {
-    const { paper: ____, paperAgain: _____, copy: ______, ...card } = answer.card;
+    const { paper: ____, paperAgain: _____, copy: ______, alarm: _______, ...card } = answer.card;
     const facts = answer.card.facts.map(({ id, label, value, unit }) => ({ id, label, value, unit }));
     const file = fileOn(answer.card);
     const shown = { ...card, facts, ...(file === undefined ? {} : { file }) };

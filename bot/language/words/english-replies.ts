@@ -78,8 +78,9 @@ export const englishReplies = {
   notRead: 'Not read',
   nothingRecorded: 'Nothing is recorded.',
   notRecorded: 'Not recorded',
-  storeFailed:
-    'The record could not be written. Say it again; nobody must rely on it until it says recorded. The lead is told.',
+  storeFailed: 'The record could not be written. Say it again; nobody must rely on it until it says recorded.',
+  /** Worded before anybody has been reached: whoever carries it says who was. */
+  toTell: (people: string) => `To tell: ${people}`,
   failed: 'Something went wrong inside. Nothing is recorded; please say it again.',
   recordFails: 'The record cannot be written',
   storeFailedNotice: 'Bells ring from memory until the record can be written again.',

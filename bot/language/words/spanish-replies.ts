@@ -81,8 +81,8 @@ export const spanishReplies: typeof englishReplies = {
   notRead: 'No se entiende',
   nothingRecorded: 'No se ha anotado nada.',
   notRecorded: 'Sin anotar',
-  storeFailed:
-    'No se pudo escribir el registro. Repítalo; que nadie lo dé por hecho hasta que aquí diga Anotado. Se avisa al encargado.',
+  storeFailed: 'No se pudo escribir el registro. Repítalo; que nadie lo dé por hecho hasta que aquí diga Anotado.',
+  toTell: (people) => `Por avisar: ${people}`,
   failed: 'Hubo un error interno. No se ha anotado nada; repítalo, por favor.',
   recordFails: 'No se puede escribir el registro',
   storeFailedNotice: 'Los avisos salen de memoria hasta que se pueda escribir otra vez.',

@@ -187,7 +187,6 @@ export const spanishSession: typeof englishSession = {
     const word = spanishEmergencyWord(field);
     return `Faltan los pasos del taller: decir fijar emergencia ${word}, y los pasos.`;
   },
-  told: (people) => `Avisados: ${people}`,
   note: (text) => `Se dijo: ${text}`,
   nearMiss: 'Casi accidente anotado',
   nearMissText: (text) => `"${text}"`,

@@ -79,6 +79,12 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
     file,
     crewFile: crewFileOf(file),
   }));
+  // Slack knows whom the crew's file names, unless a test says otherwise.
+  for (const { file } of crews) {
+    for (const { name, slack } of file.people as readonly { name: string; slack?: string }[]) {
+      if (slack !== undefined && !fake.users.has(slack)) fake.users.set(slack, { name });
+    }
+  }
   const started = await startSlack({
     settings: {
       botToken: 'xoxb-invented',
