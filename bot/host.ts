@@ -14,6 +14,7 @@ import { type Answer, answerFrom, makeAnswer } from './answer.ts';
 import { type Card, makeCard } from './cards/card.ts';
 import { helpCard } from './cards/help-card.ts';
 import { misreadCard } from './cards/misread-card.ts';
+import { isInDoubt, movedCard } from './cards/moved-card.ts';
 import { nowCard } from './cards/now-card.ts';
 import { objectionCard, unclearCard } from './cards/objection-cards.ts';
 import { planCard } from './cards/plan-card.ts';
@@ -122,6 +123,11 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
         const now = clock.now();
         const { stance } = reading;
         const command = withSessionOf(delivery.about, withBatchOf(delivery.about, reading.command));
+        const { pressed } = delivery;
+        if (pressed !== undefined && isInDoubt(pressed, command, stance)) {
+          const card = movedCard(telling(shop, delivery.as), pressed, delivery.text);
+          return answering(delivery, shop, { kind: 'misread', code: 'card-moved', recorded: false, card });
+        }
         const from = withoutName(delivery, command);
         const request = {
           id: from.id ?? randomUUID(),

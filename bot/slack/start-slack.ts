@@ -73,7 +73,7 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
   const { outbox, resumed } = lookingFirst(sent);
   const files = createFileUploads({ call, pace, log });
   const later = createLater(log);
-  const homes = createHomes(call, postbox, log);
+  const homes = createHomes(call, postbox, clock.now, log);
   const team = () => identity?.team;
 
   function rang(desk: Desk): void {

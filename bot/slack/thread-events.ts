@@ -15,6 +15,8 @@ import { cutEscaped, escaped, plain } from './slack-text.ts';
 export interface ThreadEvents {
   /** Keeps what was posted, so that its taps can be taken away. */
   readonly keep: (posted: PostedEvent) => void;
+  /** Its taps have given way, or are about to: what it tells of has moved on. */
+  readonly isOver: (post: KeptPost) => boolean;
   /** It moved on: nothing said before offers taps any more. `used`: what became of the one that was tapped. */
   readonly settle: (subject: StreamId, used?: { readonly ts: string; readonly outcome: string }) => Promise<void>;
   /** One message, whatever it tells of. */
@@ -121,6 +123,7 @@ export function createThreadEvents(needs: ThreadEventsNeeds): ThreadEvents {
   return {
     keep,
     addUnder,
+    isOver: ({ open, shown }) => !open || !hasTaps(readShown(shown)),
     tidy: async () => {
       if (!(await tryAgain())) catchUp.behind();
     },

@@ -77,6 +77,14 @@ export const englishReplies = {
   notClear: 'Not clear',
   notRead: 'Not read',
   nothingRecorded: 'Nothing is recorded.',
+  movedUnderThumb: (pressed: string, before: string) =>
+    `The card changed under the thumb: "${pressed}" was pressed, and until a moment ago "${before}" stood there. Which is meant?`,
+  pressedOlder: (pressed: string, now: string) =>
+    `"${pressed}" was pressed on an older card; now "${now}" stands there. Which is meant?`,
+  pressedOlderMovedOn: (pressed: string) =>
+    `"${pressed}" was pressed on an older card: something has been recorded since. Read how it stands, then press it once more.`,
+  /** What a tap would say, as if typed. */
+  tapSays: (label: string, line: string) => `${label}: ${line}`,
   notRecorded: 'Not recorded',
   storeFailed: 'The record could not be written. Say it again; nobody must rely on it until it says recorded.',
   /** Worded before anybody has been reached: whoever carries it says who was. */

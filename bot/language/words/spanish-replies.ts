@@ -80,6 +80,13 @@ export const spanishReplies: typeof englishReplies = {
   notClear: 'No queda claro',
   notRead: 'No se entiende',
   nothingRecorded: 'No se ha anotado nada.',
+  movedUnderThumb: (pressed, before) =>
+    `La tarjeta cambió bajo el pulgar: se pulsó «${pressed}», y hasta hace un momento ahí ponía «${before}». ¿Cuál se quería?`,
+  pressedOlder: (pressed, now) =>
+    `«${pressed}» se pulsó en una tarjeta anterior; ahora ahí pone «${now}». ¿Cuál se quería?`,
+  pressedOlderMovedOn: (pressed) =>
+    `«${pressed}» se pulsó en una tarjeta anterior: desde entonces se ha anotado algo. Mirar cómo está y pulsar otra vez.`,
+  tapSays: (label, line) => `${label}: ${line}`,
   notRecorded: 'Sin anotar',
   storeFailed: 'No se pudo escribir el registro. Repítalo; que nadie lo dé por hecho hasta que aquí diga Anotado.',
   toTell: (people) => `Por avisar: ${people}`,

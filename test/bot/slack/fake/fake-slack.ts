@@ -58,6 +58,8 @@ export interface FakeSlack extends Pick<ReturnType<typeof fakeFiles>, 'files' | 
   readonly whispers: Whisper[];
   readonly views: Map<string, ModalView>;
   readonly homes: Map<string, HomeView>;
+  /** By user: what names their home tab as it is shown now. */
+  readonly homeHashes: Map<string, string>;
   readonly users: Map<string, FakeUser>;
   /** Channels into which nobody has invited it. */
   readonly strange: Set<string>;
@@ -89,6 +91,7 @@ export async function startFakeSlack(now: () => number, rates?: Rates): Promise<
   const complaints: string[] = [];
   const views = new Map<string, ModalView>();
   const homes = new Map<string, HomeView>();
+  const homeHashes = new Map<string, string>();
   const users = new Map<string, FakeUser>();
   const strange = new Set<string>();
   const groups = new Map<string, readonly string[]>();
@@ -175,7 +178,9 @@ export async function startFakeSlack(now: () => number, rates?: Rates): Promise<
       const home = JSON.parse(view) as HomeView;
       complain('views.publish', viewComplaints(home));
       homes.set(user_id, home);
-      return { ok: true, view: { id: `H${user_id}`, hash: String(next()) } };
+      const hash = String(next());
+      homeHashes.set(user_id, hash);
+      return { ok: true, view: { id: `H${user_id}`, hash } };
     },
   };
 
@@ -273,7 +278,7 @@ export async function startFakeSlack(now: () => number, rates?: Rates): Promise<
   const origin = `http://127.0.0.1:${port}`;
 
   return {
-    ...{ calls, messages, whispers, views, homes, files, setFilesDown },
+    ...{ calls, messages, whispers, views, homes, homeHashes, files, setFilesDown },
     ...{ users, groups, strange, complaints, sockets, acknowledged },
     apiUrl: `${origin}/api/`,
     fail: (method, ...more) => {

@@ -4,6 +4,7 @@
 import type { ActionsBlock, InputBlock, KnownBlock } from '@slack/types';
 import { expect } from 'vitest';
 import { virtualClock } from '../../../../bot/clocks.ts';
+import { thumbMs } from '../../../../bot/pressed.ts';
 import type { Pace } from '../../../../bot/slack/sender.ts';
 import { createSlackLog, type SlackLog } from '../../../../bot/slack/slack-log.ts';
 import { type Slack, startSlack } from '../../../../bot/slack/start-slack.ts';
@@ -57,6 +58,8 @@ export const bayTwo = {
 } as const;
 
 interface TapOptions {
+  /** Since they saw the card as it is; a hand needs longer than `thumbMs` to read and to press. */
+  readonly lookedMs?: number;
   /** On its way to us for so long. */
   readonly afterMs?: number;
   /** What Slack says otherwise in it. */
@@ -113,7 +116,7 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
     return answer;
   }
 
-  const actionTs = (): string => `${clock.now() / 1000}${String(next()).padStart(3, '0')}`;
+  const actionTs = (): string => `${(clock.now() / 1000).toFixed(3)}${String(next()).padStart(3, '0')}`;
   const ts = (): string => `${Math.floor(clock.now() / 1000)}.${String(next()).padStart(6, '0')}`;
 
   function buttonOf(blocks: readonly KnownBlock[], label: string) {
@@ -153,9 +156,15 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
     readsGroups: async () => slack.readGroups(),
     opensHome: (user = 'UKARI') => deliver(opensHome({ user, channel: `D${user}` })),
     /** Presses the button of this label on a message. */
-    taps: async (message: FakeMessage, label: string, user = 'UKARI', { afterMs = 0, body = {} }: TapOptions = {}) => {
+    taps: async (
+      message: FakeMessage,
+      label: string,
+      user = 'UKARI',
+      { afterMs = 0, lookedMs = thumbMs, body = {} }: TapOptions = {},
+    ) => {
       const action = buttonOf(message.blocks, label);
       if (action === undefined) throw new Error(`no button "${label}" on:\n${message.text}`);
+      clock.moveTo(epochMs(clock.now() + lookedMs));
       const on = { is: 'message', channel: message.channel, ts: message.ts, thread: message.thread } as const;
       const head = { user, trigger: fake.trigger(), responseUrl: fake.responseUrl(), actionTs: actionTs() };
       const made = taps({ ...head, action, on });
@@ -164,11 +173,14 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
       await deliver(payload);
       return payload;
     },
-    tapsHome: async (label: string, user = 'UKARI') => {
+    tapsHome: async (label: string, user = 'UKARI', { lookedMs = thumbMs }: Pick<TapOptions, 'lookedMs'> = {}) => {
+      clock.moveTo(epochMs(clock.now() + lookedMs));
       const action = buttonOf((fake.homes.get(user)?.blocks ?? []) as readonly KnownBlock[], label);
       if (action === undefined) throw new Error(`no button "${label}" on the home tab`);
       const head = { user, trigger: fake.trigger(), responseUrl: '', actionTs: actionTs() };
-      return deliver(taps({ ...head, action, on: { is: 'view', id: `H${user}`, hash: String(next()) } }));
+      return deliver(
+        taps({ ...head, action, on: { is: 'view', id: `H${user}`, hash: fake.homeHashes.get(user) ?? '' } }),
+      );
     },
     tapsWhisper: async (label: string, user = 'UKARI', channel = 'C1') => {
       const action = buttonOf(fake.whispers.at(-1)?.blocks ?? [], label);
