@@ -154,12 +154,10 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
     switch (outcome.kind) {
       case 'recorded': {
         const cards = toldBothWays(shop, delivery.as, (t) => recordedCard(t, request, outcome));
-        const about = subjectsOf(
-          shop,
-          outcome.envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]),
-        );
+        const moved = [...new Set(outcome.envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]))];
+        const about = subjectsOf(shop, moved);
         return JSON.stringify(
-          answering(delivery, shop, { kind: 'reply', code: null, recorded: true, ...cards, about }),
+          answering(delivery, shop, { kind: 'reply', code: null, recorded: true, ...cards, about, moved }),
         );
       }
       case 'objected': {
@@ -231,7 +229,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
   function answering(
     delivery: Delivery,
     shop: Shop,
-    content: Pick<Answer, 'kind' | 'code' | 'recorded' | 'card' | 'forAll' | 'about'>,
+    content: Pick<Answer, 'kind' | 'code' | 'recorded' | 'card' | 'forAll' | 'about' | 'moved'>,
   ): Answer {
     const at = telling(shop, delivery.as).f.iso(clock.now());
     return makeAnswer({

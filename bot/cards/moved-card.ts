@@ -1,7 +1,8 @@
 // A tap on a card that had moved: what was pressed, what stands there, what each would say. Nothing is recorded on a guess
 // of which of them was meant.
 
-import type { Command, Stance } from '../../core/commands.ts';
+import type { Command, Stance, Verb } from '../../core/commands.ts';
+import { alarms } from '../../core/session/session-commands.ts';
 
 import type { Words } from '../language/words/languages.ts';
 import type { Pressed, Said } from '../pressed.ts';
@@ -10,6 +11,8 @@ import { blankLine } from './tap-fields.ts';
 
 /** Whether to ask before it is done. */
 export function isInDoubt({ moved }: Pressed, command: Command, stance: Stance): boolean {
+  // A cry for help waits for no question.
+  if (isCry(command)) return false;
   switch (moved.is) {
     case 'not':
       return false;
@@ -18,6 +21,11 @@ export function isInDoubt({ moved }: Pressed, command: Command, stance: Stance):
     case 'older':
       return moved.now !== undefined || restsOnTheCard(command, stance);
   }
+}
+
+function isCry({ verb }: Command): boolean {
+  const cries: readonly Verb[] = alarms;
+  return cries.includes(verb);
 }
 
 /** What is decided is decided on what the card said; and what an undo takes back is whatever came last. */
