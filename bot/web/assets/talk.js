@@ -53,7 +53,7 @@ document.addEventListener('submit', (event) => {
     if (outbox.holds(shown) || (!filledIn && root.classList.contains(justTapped))) return;
     root.classList.add(justTapped);
     setTimeout(() => root.classList.remove(justTapped), twiceMs);
-    const was = filledIn ? undefined : wasUnder({ line: shown });
+    const was = filledIn ? undefined : wasUnder({ line: shown, place: form.elements.place?.value });
     if (was !== undefined) fields.push(['was', JSON.stringify({ label: was.label, line: was.line })]);
     form.querySelector('button').dataset.pending = shown;
     aboutToMove();

@@ -27,21 +27,20 @@ export function watchThumb(root) {
     still = setTimeout(() => root.classList.remove(justMoved), thumbMs);
   }
 
-  /** What stood under the finger then, where it says another thing; `undefined`: nothing did. */
-  function wasUnder({ line }) {
+  /** What stood under the finger then, or in the same place of its card, where it says another thing; else `undefined`. */
+  function wasUnder({ line, place }) {
     const now = performance.now();
-    if (finger === undefined || now - finger.at > thumbMs) return undefined;
-    const { x, y } = finger;
+    const isOn = ({ box }) => finger !== undefined && now - finger.at < thumbMs && isIn(box, finger);
     return scenes
       .filter(({ until }) => now - until < thumbMs)
-      .flatMap(({ buttons }) => buttons.find(({ box }) => isIn(box, x, y)) ?? [])
+      .flatMap(({ buttons }) => buttons.find(isOn) ?? buttons.find((button) => button.place === place) ?? [])
       .findLast((button) => button.line !== line);
   }
 
   return { aboutToMove, wasUnder };
 }
 
-function isIn({ left, top, right, bottom }, x, y) {
+function isIn({ left, top, right, bottom }, { x, y }) {
   return x >= left && x <= right && y >= top && y <= bottom;
 }
 
@@ -51,6 +50,6 @@ function buttonsInSight() {
     const label = form.elements.label?.value;
     const box = button.getBoundingClientRect();
     if (label === undefined || box.width === 0 || box.bottom < 0 || box.top > innerHeight) return [];
-    return [{ box, label, line: form.elements.line.value }];
+    return [{ box, label, line: form.elements.line.value, place: form.elements.place.value }];
   });
 }
