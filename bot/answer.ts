@@ -22,6 +22,8 @@ export interface Answer {
   readonly recorded: boolean;
   /** What it concerns, by batch and session where it can: a chat platform answers in their threads. */
   readonly about?: readonly StreamId[];
+  /** What it was recorded under: a card that tells of any of this is an older one from then on. */
+  readonly moved?: readonly StreamId[];
   readonly card: Card;
   /** Of a bell: all that ring in the same breath for the same, as one; by their numbered keys, its own among them. */
   readonly together?: { readonly keys: readonly string[]; readonly card: Card };
@@ -45,4 +47,10 @@ export function answerFrom(text: string): Answer {
   const json: unknown = JSON.parse(text);
   Stored.parse(json);
   return json as Answer;
+}
+
+/** Whether what an earlier answer tells of was recorded upon by a later one. */
+export function hasMovedOn(earlier: Answer, later: Answer): boolean {
+  const told = earlier.moved ?? [];
+  return later.recorded && (later.moved ?? []).some((stream) => told.includes(stream));
 }

@@ -3,6 +3,7 @@
 import type { PersonName, StreamId } from '../core/ids.ts';
 import type { EpochMs } from '../core/units.ts';
 import type { Answer } from './answer.ts';
+import type { Pressed } from './pressed.ts';
 
 export interface Delivery {
   readonly text: string;
@@ -15,6 +16,8 @@ export interface Delivery {
   readonly saidAt?: EpochMs;
   /** The batch in whose thread it was said: the line need not name it. */
   readonly about?: StreamId;
+  /** Of a tap, where its front end changes cards in place. */
+  readonly pressed?: Pressed;
   /** Typed at the machine that keeps the record: may name its files. */
   readonly atConsole?: true;
 }

@@ -16,6 +16,7 @@ import { type Answer, answerFrom, makeAnswer } from './answer.ts';
 import type { Card } from './cards/card.ts';
 import { helpCard } from './cards/help-card.ts';
 import { misreadCard } from './cards/misread-card.ts';
+import { isInDoubt, movedCard } from './cards/moved-card.ts';
 import { nowCard } from './cards/now-card.ts';
 import { objectionCard, unclearCard } from './cards/objection-cards.ts';
 import { planCard } from './cards/plan-card.ts';
@@ -138,6 +139,11 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
         const now = clock.now();
         const { stance } = reading;
         const command = withSessionOf(delivery.about, withBatchOf(delivery.about, reading.command));
+        const { pressed } = delivery;
+        if (pressed !== undefined && isInDoubt(pressed, command, stance)) {
+          const card = movedCard(telling(shop, delivery.as), pressed, delivery.text);
+          return answering(delivery, shop, { kind: 'misread', code: 'card-moved', recorded: false, card });
+        }
         const from = withoutName(delivery, command);
         const request = {
           id: from.id ?? randomUUID(),
@@ -164,12 +170,10 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
     switch (outcome.kind) {
       case 'recorded': {
         const cards = toldBothWays(shop, delivery.as, (t) => recordedCard(t, request, outcome));
-        const about = subjectsOf(
-          shop,
-          outcome.envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]),
-        );
+        const moved = [...new Set(outcome.envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]))];
+        const about = subjectsOf(shop, moved);
         return JSON.stringify(
-          answering(delivery, shop, { kind: 'reply', code: null, recorded: true, ...cards, about }),
+          answering(delivery, shop, { kind: 'reply', code: null, recorded: true, ...cards, about, moved }),
         );
       }
       case 'objected': {
@@ -246,7 +250,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
   function answering(
     delivery: Delivery,
     shop: Shop,
-    content: Pick<Answer, 'kind' | 'code' | 'recorded' | 'card' | 'forAll' | 'about'>,
+    content: Pick<Answer, 'kind' | 'code' | 'recorded' | 'card' | 'forAll' | 'about' | 'moved'>,
   ): Answer {
     const at = telling(shop, delivery.as).f.iso(clock.now());
     return makeAnswer({

@@ -8,18 +8,22 @@ import type { RestsOnUnread } from '../core/unread.ts';
 import { type Answer, makeAnswer } from './answer.ts';
 import { type Card, makeCard } from './cards/card.ts';
 import { unreadLines } from './cards/unread-lines.ts';
+import { leadsToCall, toTellLine } from './cards/whom-to-call.ts';
 import type { Delivery } from './front-end.ts';
 import { figuresFor } from './language/figures.ts';
 import { wordsIn } from './language/words/languages.ts';
 
 /** The store cannot write: nobody's acts are recorded, and the leads must know. */
 export function storeFailed(delivery: Delivery, crewFile: CrewFile, now: EpochMs): Answer {
-  const { replies, buttons } = wordsOf(delivery, crewFile);
+  const words = wordsOf(delivery, crewFile);
+  const { replies, buttons } = words;
+  const leads = leadsToCall(crewFile);
+  const others = leads.filter((name) => name !== delivery.as);
   const card = makeCard(replies.notRecorded, 'stop', {
-    lines: [replies.storeFailed],
+    lines: [replies.storeFailed, ...toTellLine(words, others.join(', '))],
+    ping: others,
     actions: [{ id: 'again', label: buttons.again, line: delivery.text }],
   });
-  const leads = crewFile.people.filter(({ role }) => role === 'lead').map(({ name }) => name);
   return notRecorded(delivery, crewFile, now, card, leads);
 }
 

@@ -3,26 +3,21 @@
 
 import type { CommandOf } from '../../core/commands.ts';
 import { potsInUse } from '../../core/crew/alarm-decide.ts';
-import { peopleWithRole } from '../../core/crew/crew.ts';
 import type { Recorded } from '../../core/execute.ts';
+import type { PersonName } from '../../core/ids.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
 import type { Alarm, Qualification } from '../../core/session/session-commands.ts';
-import type { Shop } from '../../core/shop.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { type Telling, tap } from './telling.ts';
 import { undoTap } from './undo-tap.ts';
+import { calledForNearMiss, calledInNeed, toTellLine } from './whom-to-call.ts';
 
-/** Everybody who leads; a crew without either has nobody else to tell. */
-function leading(shop: Shop): readonly string[] {
-  return [...new Set([...peopleWithRole(shop.crew, 'lead'), ...peopleWithRole(shop.crew, 'supervisor')])];
-}
-
-export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>, { envelopes }: Recorded): Card {
+export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>, { envelopes }: Recorded, by: PersonName): Card {
   const words = t.words.session;
   const { title, now, section, never } = words.troubles[verb];
   const { emergency } = t.shop.crew.spray;
   const own = emergency[verb];
-  const told = leading(t.shop);
+  const called = calledInNeed(t.shop.crew, by);
   const pot = envelopes.flatMap(({ body }) => (body.type === 'AlarmRaised' ? (body.batch ?? []) : []))[0];
   const pots = verb === 'hot' && pot === undefined ? potsInUse(t.shop) : [];
   const common = t.words.ruleSources[commonPractice];
@@ -33,7 +28,7 @@ export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>, { envelo
       ...(own === undefined ? [] : [words.shopSteps(own)]),
       ...(pot === undefined ? [] : [t.words.replies.hotNow(pot)]),
       ...(pots.length > 1 ? [t.words.replies.hotWhich] : []),
-      words.told(t.f.list(told)),
+      ...toTellLine(t.words, t.f.list(called)),
       ...(note === undefined ? [] : [words.note(note)]),
       words.deferTo(section),
       // Nothing that is to be set for another day stands before what is to be done on this one.
@@ -42,7 +37,8 @@ export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>, { envelo
     ],
     actions: pots.length > 1 ? pots.slice(0, mostPots).map((each) => whichPot(t, each)) : [],
     hazards: never.map((text) => ({ text, source: common })),
-    ping: told,
+    ping: called,
+    alarm: true,
   });
 }
 
@@ -54,13 +50,16 @@ const whichPot = (t: Telling, pot: number): CardAction => ({
   line: `hot ${pot}`,
 });
 
-export function nearMissCard(t: Telling, { text, anonymous }: CommandOf<'near-miss'>): Card {
+export function nearMissCard(t: Telling, { text, anonymous }: CommandOf<'near-miss'>, by: PersonName): Card {
   const words = t.words.session;
-  const supervisors = peopleWithRole(t.shop.crew, 'supervisor');
-  const told = supervisors.length > 0 ? supervisors : peopleWithRole(t.shop.crew, 'lead');
+  const called = calledForNearMiss(t.shop.crew, by);
   return makeCard(words.nearMiss, 'plain', {
-    lines: [words.nearMissText(text), ...(anonymous ? [words.anonymous] : []), words.told(t.f.list(told))],
-    ping: told,
+    lines: [
+      words.nearMissText(text),
+      ...(anonymous ? [words.anonymous] : []),
+      ...toTellLine(t.words, t.f.list(called)),
+    ],
+    ping: called,
   });
 }
 

@@ -45,8 +45,10 @@ export interface Card {
   readonly paperAgain?: CardAction;
   /** A copy of the whole record, as it was named. It stays on the machine: only who sits there is told where. */
   readonly copy?: string;
-  /** Who is pinged. */
+  /** Whom it calls: a front end that can reach them does, and says who was reached; the card itself never does. */
   readonly ping: readonly PersonName[];
+  /** Somebody may be hurt: whom it calls is called every way there is. */
+  readonly alarm?: true;
 }
 
 export function makeCard(title: string, tone: Tone, content: Partial<Omit<Card, 'title' | 'tone'>> = {}): Card {

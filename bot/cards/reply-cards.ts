@@ -2,7 +2,7 @@
 // despite an objection, what rings next.
 
 import type { Batch } from '../../core/batch/batch.ts';
-import { peopleWithRole, personIn } from '../../core/crew/crew.ts';
+import { personIn } from '../../core/crew/crew.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
 import { type Entry, isLate } from '../../core/history.ts';
 import { defaultPlace, nameIn, numberIn, type StreamId } from '../../core/ids.ts';
@@ -27,6 +27,7 @@ import { notedCard, partSurfaceCard, preparedCard, surfacesBeforeCoat, surfaceTa
 import { type Telling, tap } from './telling.ts';
 import { undoTap } from './undo-tap.ts';
 import { workHazards } from './vent-cards.ts';
+import { leadsToCall } from './whom-to-call.ts';
 
 export function recordedCard(t: Telling, request: Request, outcome: Recorded): Card {
   const card = cardFor(t, request, outcome);
@@ -34,9 +35,8 @@ export function recordedCard(t: Telling, request: Request, outcome: Recorded): C
   const late = lateLine(t, outcome);
   return {
     ...card,
-    // Whatever went against a rule reaches the lead, whoever says it.
-    ping:
-      despite.length > 0 || isOffRatio(outcome) || isHeld(outcome) ? peopleWithRole(t.shop.crew, 'lead') : card.ping,
+    // Whatever went against a rule and whatever is held is for the lead, whoever says it; nobody whom it is for loses it.
+    ping: [...new Set([...card.ping, ...(despite.length > 0 || isForLeads(outcome) ? leadsToCall(t.shop.crew) : [])])],
     tone: despite.length > 0 ? 'warn' : card.tone,
     hazards: [...card.hazards, ...ownHazards(t, request)],
     lines: [...despite, ...card.lines, ...late],
@@ -156,7 +156,7 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
       return settledCard(t, outcome);
     // What is left are the acts of a session; a verb that is none of them does not compile here.
     default:
-      return sessionReply(t, command, outcome);
+      return sessionReply(t, command, outcome, request.by);
   }
 
   function onBatch(make: (batch: Batch) => Card): Card {
@@ -262,15 +262,11 @@ function rewrittenLines(t: Telling, { envelopes, before, shop }: Recorded): read
   );
 }
 
-/** The weighing's own card tells of its ratio; the lead is told as of any other deviation. */
-function isOffRatio({ envelopes, shop }: Recorded): boolean {
+/** A hold, by word or by what a figure says. The weighing's own card tells of its ratio, which is the lead's as well. */
+function isForLeads({ envelopes, shop }: Recorded): boolean {
+  if (envelopes.some(({ body }) => body.type === 'PartHeld')) return true;
   const seqs = new Set(envelopes.map(({ seq }) => seq));
   return deviationsIn(shop, ({ seq }) => seqs.has(seq)).some(({ objection }) => objection.code === 'ratio-out');
-}
-
-/** What waits for the lead's word is told to the lead. */
-function isHeld({ envelopes }: Recorded): boolean {
-  return envelopes.some(({ body }) => body.type === 'PartHeld');
 }
 
 function lateLine(t: Telling, { envelopes }: Recorded): readonly string[] {

@@ -4,6 +4,7 @@
 import { flushFlashPoint } from '../../core/calc/flammable.ts';
 import { isRefused } from '../../core/calc/refusal.ts';
 import { solvents } from '../../core/calc/solvents.ts';
+import type { PersonName } from '../../core/ids.ts';
 import { exposedIn, fanUntil, flushState, type Session } from '../../core/session/session.ts';
 import { clearingMinutes } from '../../core/session/session-air.ts';
 import type { Gear } from '../../core/session/session-commands.ts';
@@ -71,8 +72,10 @@ export function sessionCard(t: Telling, session: Session, title: string, more: r
   });
 }
 
-export function placedCard(t: Telling, session: Session, title: string): Card {
-  return sessionCard(t, session, title, peopleLines(t, session));
+/** Whoever is exposed from now on has the brief to read. */
+export function placedCard(t: Telling, session: Session, title: string, people: readonly PersonName[]): Card {
+  const exposed = exposedIn(session).filter((name) => people.includes(name));
+  return { ...sessionCard(t, session, title, peopleLines(t, session)), ping: exposed };
 }
 
 /** With the sums that the velocity allows. */

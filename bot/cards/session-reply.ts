@@ -2,7 +2,7 @@
 
 import type { CommandOf } from '../../core/commands.ts';
 import type { Recorded } from '../../core/execute.ts';
-import { numberIn } from '../../core/ids.ts';
+import { numberIn, type PersonName } from '../../core/ids.ts';
 import type { Session } from '../../core/session/session.ts';
 import type { SessionCommand } from '../../core/session/session-commands.ts';
 import { alarmCard, bellCard, nearMissCard, qualifiedCard } from './alarm-cards.ts';
@@ -20,13 +20,20 @@ import {
 import { stillOpen } from './session-lines.ts';
 import type { Telling } from './telling.ts';
 
-export function sessionReply(t: Telling, command: CommandOf<SessionCommand['verb']>, outcome: Recorded): Card {
+export function sessionReply(
+  t: Telling,
+  command: CommandOf<SessionCommand['verb']>,
+  outcome: Recorded,
+  by: PersonName,
+): Card {
   const words = t.words.session;
   switch (command.verb) {
     case 'brief':
       return onSession((it) => briefCard(t, it));
     case 'near':
-      return onSession((it) => placedCard(t, it, words.near(t.f.list(command.people), words.goes[command.goes])));
+      return onSession((it) =>
+        placedCard(t, it, words.near(t.f.list(command.people), words.goes[command.goes]), command.people),
+      );
     case 'ack':
       return onSession((it) => sessionCard(t, it, words.read));
     case 'fan':
@@ -58,13 +65,13 @@ export function sessionReply(t: Telling, command: CommandOf<SessionCommand['verb
     case 'training':
       return qualifiedCard(t, outcome, command);
     case 'near-miss':
-      return nearMissCard(t, command);
+      return nearMissCard(t, command, by);
     case 'eyes':
     case 'spill':
     case 'fire':
     case 'down':
     case 'hot':
-      return alarmCard(t, command, outcome);
+      return alarmCard(t, command, outcome, by);
     case 'bell':
       return bellCard(t, outcome);
     default: {

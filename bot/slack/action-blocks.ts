@@ -25,6 +25,12 @@ export function actionBlocks(actions: readonly CardAction[], showing: string, mo
   return [{ type: 'actions', block_id: `${showing}.0`.slice(0, limits.id), elements: withinRoom(elements) }];
 }
 
+/** Which button of its row an action's id names; none of a menu. */
+export function buttonAt(actionId: string): number | undefined {
+  const [, index] = /^tap:(\d+):/.exec(actionId) ?? [];
+  return index === undefined ? undefined : Number(index);
+}
+
 function button(action: CardAction, index: number): Button {
   return {
     type: 'button',

@@ -26,11 +26,14 @@ export interface HomeNeeds {
   readonly firstTime: boolean;
 }
 
+/** Made of blocks that we know. */
+export type OwnView = HomeView & { readonly blocks: KnownBlock[] };
+
 /** Beyond these nobody scrolls on a phone; `now` lists all. */
 const itemsShown = 12;
 const ringsShown = 8;
 
-export function homeView({ crew, board, settings, cans, setUp, channel, words, firstTime }: HomeNeeds): HomeView {
+export function homeView({ crew, board, settings, cans, setUp, channel, words, firstTime }: HomeNeeds): OwnView {
   const { chat, page } = words;
   const id = (name: string) => markedFor(crew, name);
   const { items } = board;

@@ -22,6 +22,15 @@ export interface Delivered {
   readonly saidAt: number | undefined;
 }
 
+export interface TapPlace {
+  /** As it was sent, the showing in it. */
+  readonly block: string;
+  /** Counted from 0; none of what was chosen from a menu. */
+  readonly button?: number;
+  /** Slack's name for this showing of the home tab. */
+  readonly hash?: string;
+}
+
 export type Inbound = Delivered &
   (
     | {
@@ -39,6 +48,8 @@ export type Inbound = Delivered &
         /** The showing of a message that was tapped: the same tap on it twice is one act. */
         readonly showing: string;
         readonly message: string | undefined;
+        /** Where on it the button stood, and which showing of it that was. Not there in what an earlier build took in. */
+        readonly place?: TapPlace;
         /** Whose it is, where it says so itself. */
         readonly crew: string | undefined;
         readonly ephemeral: boolean;

@@ -74,7 +74,17 @@ export function makeDesk(slackCrew: SlackCrew, file: CrewFile, needs: DeskNeeds)
   const voice = voiceAnyway({ overview: wired.overview, crewFile: roster.crewFile, clock, log });
   const overview = { ...wired.overview, voice };
   const channel = () => slackCrew.channels[0] ?? postbox.note(channelNote(crew));
-  const standing = createStandingMessages({ crew, overview, outbox, postbox, team, channel, pace, log });
+  const standing = createStandingMessages({
+    crew,
+    overview,
+    outbox,
+    postbox,
+    team,
+    channel,
+    pace,
+    now: clock.now,
+    log,
+  });
   const thread = createThreadEvents({ crew, outbox, postbox, team, pace, log });
   const voiceOf: Desk['voiceOf'] = async ({ team: of, user }) => voice(await roster.personOf(of, user));
   const desk: Desk = { ...wired, crew, slackCrew, roster, standing, thread, channel, overview, voiceOf };

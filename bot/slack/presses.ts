@@ -3,10 +3,13 @@
 import type { StreamId } from '../../core/ids.ts';
 import type { Postbox } from '../../core/ports.ts';
 import type { Answer } from '../answer.ts';
+import type { Moved } from '../pressed.ts';
 import type { Answering, Used } from './answering.ts';
 import { cardMessage } from './card-blocks.ts';
 import type { Desk } from './desk.ts';
+import type { Homes } from './homes.ts';
 import type { Inbound, Where } from './inbound.ts';
+import { versionOf } from './places.ts';
 import type { Respond } from './respond.ts';
 import type { Speaking } from './speaking.ts';
 
@@ -15,6 +18,7 @@ export type Tap = Extract<Inbound, { kind: 'tap' }>;
 interface PressesNeeds {
   readonly speaking: Speaking;
   readonly answering: Answering;
+  readonly homes: Pick<Homes, 'movedUnder'>;
   readonly respond: Respond;
   readonly postbox: Postbox;
   readonly now: () => number;
@@ -23,12 +27,15 @@ interface PressesNeeds {
 /** Two presses nearer than this were meant as one. */
 const breathMs = 2_000;
 
-export function createPresses({ speaking, answering, respond, postbox, now }: PressesNeeds) {
+export function createPresses({ speaking, answering, homes, respond, postbox, now }: PressesNeeds) {
   const presses = new Map<string, { readonly id: string; readonly at: number }>();
 
   async function pressed(desk: Desk, tap: Tap): Promise<void> {
     const { line, where, saidAt } = tap;
-    const answer = await speaking.handle(desk, { text: line, where, id: pressOf(tap), saidAt });
+    // A second press of a wet thumb has its answer already, whatever has moved since the first.
+    const id = pressOf(tap);
+    const pressed = { label: tap.label, moved: await movedUnder(desk, tap) };
+    const answer = await speaking.handle(desk, { text: line, where, id, saidAt, pressed });
     if (answer === undefined) return;
     if (tap.ephemeral) return answeredEphemeral(desk, answer, tap);
     await answering.answered(desk, answer, where, tap.id, await usedTap(desk, answer, where, tap.message, tap.label));
@@ -42,6 +49,19 @@ export function createPresses({ speaking, answering, respond, postbox, now }: Pr
     for (const [other, pressed] of presses) if (at - pressed.at >= breathMs) presses.delete(other);
     presses.set(showing, { id, at });
     return id;
+  }
+
+  /** Slack shows a change within some tenths of a second: a press just after it was aimed at what stood there before. */
+  async function movedUnder(desk: Desk, { line, where, message, place, saidAt, ephemeral }: Tap): Promise<Moved> {
+    if (place === undefined || ephemeral) return { is: 'not' };
+    const { block, button, hash } = place;
+    const press = { line, button, at: Math.min(saidAt ?? now(), now()) };
+    if (where.via === 'home') return homes.movedUnder(where.user, { ...press, row: block }, hash);
+    const { team, channel } = where;
+    const post = channel === undefined || message === undefined ? undefined : postbox.postAt(team, channel, message);
+    if (post === undefined || post.crew !== desk.crew) return { is: 'not' };
+    if (post.role === 'standing') return desk.standing.movedUnder(post, { ...press, version: versionOf(block) });
+    return desk.thread.isOver(post) ? { is: 'older', now: undefined } : { is: 'not' };
   }
 
   /** What stands in place of a used button: who tapped what, and when. */

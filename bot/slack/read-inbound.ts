@@ -1,9 +1,9 @@
 // Payloads of commands, taps and forms, parsed here and nowhere else; what is none of our business is `undefined`.
 
 import { z } from 'zod';
-import { menuAction, tapPrefix } from './action-blocks.ts';
+import { buttonAt, menuAction, tapPrefix } from './action-blocks.ts';
 import { crewMarked } from './crew-mark.ts';
-import type { Inbound, Where } from './inbound.ts';
+import type { Inbound, TapPlace, Where } from './inbound.ts';
 import { readEvent } from './read-event.ts';
 import { setUpPrefix, setUps } from './set-up-view.ts';
 import { msOf, unescaped } from './slack-words.ts';
@@ -139,8 +139,14 @@ function fromAction(body: z.infer<typeof ActionBody>, { team }: Ourselves): Inbo
     label: action.selected_option?.text.text ?? action.text?.text ?? '',
     showing: `tap:${where.team}:${channel ?? ''}:${on}:${version}:${action.block_id}:${line}:${where.user}`,
     message: body.message?.ts,
+    place: placeOf(action, body.view?.hash ?? undefined),
     ephemeral: body.container.is_ephemeral === true,
   };
+}
+
+function placeOf({ action_id, block_id }: z.infer<typeof ActionBody>['actions'][number], hash?: string): TapPlace {
+  const button = buttonAt(action_id);
+  return { block: block_id, ...(button === undefined ? {} : { button }), ...(hash === undefined ? {} : { hash }) };
 }
 
 function fromSubmission(body: z.infer<typeof SubmissionBody>, { team }: Ourselves): Inbound {

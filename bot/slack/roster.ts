@@ -19,6 +19,8 @@ export interface Roster {
   readonly nameOf: (team: string, user: string) => Promise<PersonName>;
   /** The time zone that Slack knows of somebody. */
   readonly zoneOf: (user: string) => Promise<string | undefined>;
+  /** Their account is switched off, or is none: a mention of them and a message to them reach nobody. */
+  readonly isGone: (user: string) => Promise<boolean>;
   readonly slackIdOf: (team: string, name: PersonName) => string | undefined;
   readonly has: (user: string) => boolean;
   /** Reads the user groups anew, and gets to know their members: a bell must reach a lead who has said nothing yet. */
@@ -40,6 +42,7 @@ export interface RosterNeeds {
 const Profiled = z.object({
   user: z.object({
     name: z.string().default(''),
+    deleted: z.boolean().optional(),
     locale: z.string().optional(),
     tz: z.string().optional(),
     profile: z.object({ display_name: z.string().default(''), real_name: z.string().default('') }),
@@ -111,6 +114,13 @@ export function createRoster({ slackCrew, crewFile, settled, call, postbox, log 
     return { name: isTaken || !isSure ? `${name} (${user})` : name, isSure };
   }
 
+  /** Slack that gives no answer says nothing against them. */
+  async function isGone(user: string): Promise<boolean> {
+    const called = await call('users.info', { user });
+    if (called.kind === 'refused') return called.error === 'user_not_found';
+    return called.kind === 'done' && Profiled.safeParse(called.result).data?.user.deleted === true;
+  }
+
   function languageOf(locale: string | undefined): string {
     const language = locale?.slice(0, 2).toLowerCase() ?? '';
     return languages.includes(language) ? language : crewFile.language;
@@ -138,6 +148,7 @@ export function createRoster({ slackCrew, crewFile, settled, call, postbox, log 
   return {
     personOf,
     nameOf,
+    isGone,
     zoneOf: async (user) => (await profileOf(user))?.tz,
     slackIdOf: (team, name) =>
       [...filed].find(([, other]) => other === name)?.[0] ?? postbox.note(idNoteOf(team, name)),

@@ -8,6 +8,7 @@ import type { Answer } from '../answer.ts';
 import { type Card, makeCard } from '../cards/card.ts';
 import type { Words } from '../language/words/languages.ts';
 import { hasOneMessage, keptUnder } from '../subjects.ts';
+import type { Calls } from './calls.ts';
 import { type CardMessage, cardMessage } from './card-blocks.ts';
 import type { Desk } from './desk.ts';
 import type { FileUploads, Missing } from './file-uploads.ts';
@@ -15,6 +16,7 @@ import type { Where } from './inbound.ts';
 import type { Address, Outbox, Posting } from './outbox.ts';
 import { missingCard, withPaperLine } from './paper-cards.ts';
 import type { Respond } from './respond.ts';
+import type { PostedEvent } from './thread-events.ts';
 
 export interface ShowAnswer {
   readonly show: (desk: Desk, answer: Answer, where: Where, id: string) => Promise<void>;
@@ -26,6 +28,7 @@ export interface ShowAnswer {
 
 export interface ShowAnswerNeeds {
   readonly outbox: Outbox;
+  readonly calls: Calls;
   readonly files: FileUploads;
   readonly respond: Respond;
   readonly log: Log;
@@ -40,23 +43,29 @@ interface SaidToAll {
   readonly mention?: readonly string[];
 }
 
-export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeeds): ShowAnswer {
+export function createShowAnswer({ outbox, calls, files, respond, log }: ShowAnswerNeeds): ShowAnswer {
   async function show(desk: Desk, answer: Answer, where: Where, id: string): Promise<void> {
     const { words } = await desk.overview.voice(answer.as ?? undefined);
     const subject = answer.about?.find(hasOneMessage);
     switch (answer.kind) {
       case 'reply':
         if (!answer.recorded) return answeredAlone(desk, answer, where, id, words);
-        return subject === undefined
-          ? recordedAlone(desk, answer, where, id, words)
-          : recordedOf(desk, subject, answer, where, id, words);
+        return called(
+          desk,
+          answer,
+          where,
+          id,
+          subject === undefined
+            ? await recordedAlone(desk, answer, where, id, words)
+            : await recordedOf(desk, subject, answer, where, id, words),
+        );
       case 'objection':
         return objected(desk, subject, answer, where, id, words);
       case 'misread':
         return alone(desk, answer, where, rendered(answer, words, id), id);
       case 'error':
         await alone(desk, answer, where, rendered(answer, words, id), id);
-        return toOthers(desk, answer, where, id, words);
+        return called(desk, answer, where, id, undefined);
       case 'reminder':
       case 'digest':
         return;
@@ -66,6 +75,14 @@ export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeed
       }
     }
   }
+
+  /** After the answer, for which nobody waits. */
+  const called = (desk: Desk, answer: Answer, where: Where, id: string, said: PostedEvent | undefined) =>
+    calls.call(desk, answer, {
+      ...{ team: where.team, id, said },
+      privately: (card, words) =>
+        privately(where, cardMessage(card, { words, showing: `${id}.called` }), `${id}.called`),
+    });
 
   const rendered = (answer: Answer, words: Words, showing: string): CardMessage =>
     cardMessage(answer.card, { words, showing });
@@ -78,14 +95,16 @@ export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeed
     answer: Answer,
     to: Address,
     { key, showing = key, actions, mention = [] }: SaidToAll,
-  ): Promise<Posting> {
+  ): Promise<Posting & { readonly said?: PostedEvent }> {
     const words = await crewWords(desk);
     const card = answer.forAll ?? answer.card;
     const under = answer.as === null || answer.kind === 'objection' ? [] : [words.chat.by(answer.as)];
     const shown = actions === undefined ? card : { ...card, actions: card.actions.filter(actions) };
     const message = cardMessage(shown, { words, showing, under, mention });
-    const posted = await desk.thread.say(to, message, key, keptUnder(answer.about));
-    if (posted.kind !== 'posted') log.error('answer-not-posted', { id: key, outcome: posted.kind });
+    const subject = keptUnder(answer.about);
+    const posted = await desk.thread.say(to, message, key, subject);
+    if (posted.kind === 'posted') return { ...posted, said: { ...to, ts: posted.ts, subject, message } };
+    log.error('answer-not-posted', { id: key, outcome: posted.kind });
     return posted;
   }
 
@@ -130,43 +149,77 @@ export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeed
     if (posted.kind !== 'posted') log.error('missing-file-not-told', { id, outcome: posted.kind });
   }
 
-  /** Into the thread of its batch or session, with only those taps that the message above it has not. */
-  async function recordedOf(desk: Desk, subject: StreamId, answer: Answer, where: Where, id: string, words: Words) {
+  /**
+   * Into the thread of its batch or session, with only those taps that the message above it has not. A message that was
+   * just posted for it says it already, but calls nobody.
+   */
+  async function recordedOf(
+    desk: Desk,
+    subject: StreamId,
+    answer: Answer,
+    where: Where,
+    id: string,
+    words: Words,
+  ): Promise<PostedEvent | undefined> {
     const place = await desk.standing.messageOf(subject);
-    if (place === undefined) return alone(desk, answer, where, rendered(answer, words, id), id);
+    const mention = await calls.mentionFor(desk, answer, where.team);
+    let said: PostedEvent | undefined;
+    if (place === undefined) {
+      await alone(desk, answer, where, rendered(answer, words, id), id);
+      return said;
+    }
     const { post, fresh } = place;
-    if (!fresh) {
+    if (!fresh || mention.length > 0) {
       const { card } = await desk.overview.standing(subject);
       const there = new Set(card.actions.map(({ line }) => line));
       const to = { channel: post.channel, thread: post.ts };
-      const said = await sayToAll(desk, answer, to, { key: id, actions: ({ line }) => !there.has(line) });
+      const posted = await sayToAll(desk, answer, to, { key: id, actions: ({ line }) => !there.has(line), mention });
+      said = posted.said;
       // Nobody else reads it there: whoever typed must.
-      if (said.kind === 'rejected') return alone(desk, answer, where, rendered(answer, words, id), id);
+      if (posted.kind === 'rejected') {
+        await alone(desk, answer, where, rendered(answer, words, id), id);
+        return said;
+      }
     }
     const inThread = where.channel === post.channel && (where.thread === post.ts || where.via === 'button');
-    if (inThread || where.via === 'home') return;
+    if (inThread || where.via === 'home') return said;
     const card = { ...answer.card, title: words.chat.takenTo(answer.card.title), actions: [] };
     const elsewhere = where.channel === post.channel ? { ...card, facts: [], lines: [], hazards: [] } : card;
     await privately(where, cardMessage(elsewhere, { words, showing: id }), id);
+    return said;
   }
 
   /** A reading of the room, a part noted, a setting: said once where it was typed. */
-  async function recordedAlone(desk: Desk, answer: Answer, where: Where, id: string, words: Words): Promise<void> {
+  async function recordedAlone(
+    desk: Desk,
+    answer: Answer,
+    where: Where,
+    id: string,
+    words: Words,
+  ): Promise<PostedEvent | undefined> {
     const outside = where.via === 'home' || where.channel?.startsWith('D') === true;
-    if (outside && answer.card.tone === 'stop') await toCrew(desk, answer, id);
+    const mention = await calls.mentionFor(desk, answer, where.team);
+    const toAll = outside && answer.card.tone === 'stop' ? await toCrew(desk, answer, id, mention) : undefined;
     // The home tab shows it by itself, but for what somebody must read at once.
-    if (where.via === 'home' && answer.card.tone !== 'stop') return;
+    if (where.via === 'home' && answer.card.tone !== 'stop') return toAll;
     const address = addressOf(where);
-    const posted = address === undefined ? undefined : await sayToAll(desk, answer, address, { key: id });
-    if (posted?.kind === 'posted' || posted?.kind === 'unknown') return;
+    const posted = address === undefined ? undefined : await sayToAll(desk, answer, address, { key: id, mention });
+    if (posted?.kind === 'posted' || posted?.kind === 'unknown') return posted.said ?? toAll;
     await alone(desk, answer, where, rendered(answer, words, id), id);
+    return toAll;
   }
 
   /** Trouble is everybody's, wherever it was said. */
-  async function toCrew(desk: Desk, answer: Answer, id: string): Promise<void> {
+  async function toCrew(
+    desk: Desk,
+    answer: Answer,
+    id: string,
+    mention: readonly string[],
+  ): Promise<PostedEvent | undefined> {
     const channel = desk.channel();
-    if (channel === undefined) return;
-    await sayToAll(desk, answer, { channel, thread: undefined }, { key: `${id}/crew`, showing: `${id}.crew` });
+    if (channel === undefined) return undefined;
+    const as = { key: `${id}/crew`, showing: `${id}.crew`, mention };
+    return (await sayToAll(desk, answer, { channel, thread: undefined }, as)).said;
   }
 
   async function objected(
@@ -214,17 +267,6 @@ export function createShowAnswer({ outbox, files, respond, log }: ShowAnswerNeed
     const posted = await outbox.post(to, message, id);
     if (posted.kind === 'posted') keep(to, posted.ts);
     else log.error('answer-not-posted', { id, outcome: posted.kind });
-  }
-
-  /** The lead is told what could not be recorded, wherever it was typed. */
-  async function toOthers(desk: Desk, answer: Answer, where: Where, id: string, words: Words): Promise<void> {
-    for (const name of answer.to) {
-      const user = name === answer.as ? undefined : desk.roster.slackIdOf(where.team, name);
-      const channel = user === undefined ? undefined : await outbox.directTo(user);
-      if (channel === undefined) continue;
-      const card = { ...answer.card, actions: [] };
-      await outbox.post({ channel, thread: undefined }, cardMessage(card, { words, showing: id }), `${id}/${name}`);
-    }
   }
 
   async function warn(where: Where, id: string, words: Words, title: string, lines: readonly string[]): Promise<void> {

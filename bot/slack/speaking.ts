@@ -6,6 +6,7 @@ import type { Postbox } from '../../core/ports.ts';
 import { type EpochMs, epochMs } from '../../core/units.ts';
 import type { Answer } from '../answer.ts';
 import { writeName } from '../language/people-typed.ts';
+import type { Pressed } from '../pressed.ts';
 import type { Desk } from './desk.ts';
 import type { Where } from './inbound.ts';
 
@@ -15,6 +16,8 @@ export interface Said {
   /** Of the delivery, for the record. */
   readonly id: string;
   readonly saidAt: number | undefined;
+  /** Of a tap. */
+  readonly pressed?: Pressed;
 }
 
 export interface Speaking {
@@ -29,7 +32,7 @@ export interface Speaking {
 export function createSpeaking({ postbox, now }: { readonly postbox: Postbox; readonly now: () => number }): Speaking {
   const turns = new Map<Desk, Promise<unknown>>();
 
-  function handle(desk: Desk, { text, where, id, saidAt }: Said): Promise<Answer | undefined> {
+  function handle(desk: Desk, { text, where, id, saidAt, pressed }: Said): Promise<Answer | undefined> {
     const about = subjectAt(desk, where);
     const said = notFromTheFuture(saidAt);
     const turn = (turns.get(desk) ?? Promise.resolve()).then(async () => {
@@ -41,6 +44,7 @@ export function createSpeaking({ postbox, now }: { readonly postbox: Postbox; re
         id,
         ...(said === undefined ? {} : { saidAt: said }),
         ...(about === undefined ? {} : { about }),
+        ...(pressed === undefined ? {} : { pressed }),
       });
     });
     turns.set(

@@ -5,22 +5,29 @@ import type { CrewId, StreamId } from '../../core/ids.ts';
 import type { KeptPost, Log, Postbox } from '../../core/ports.ts';
 import type { Standing } from '../cards/standing-card.ts';
 import type { Overview } from '../overview.ts';
+import { howItMoved, type Moved, type Press } from '../pressed.ts';
 import { hasOneMessage } from '../subjects.ts';
 import { type CardMessage, cardMessage } from './card-blocks.ts';
 import { createCatchUp } from './catch-up.ts';
 import type { Outbox } from './outbox.ts';
+import { onlyRow, placesIn } from './places.ts';
 import type { Pace } from './sender.ts';
+import { createShowings, type OnItsWay } from './showings.ts';
 
 export interface StandingMessages {
   /** Its message, posted now if it has none (`fresh`); `undefined` where there is none and nowhere to post it. */
   readonly messageOf: (subject: StreamId) => Promise<{ readonly post: KeptPost; readonly fresh: boolean } | undefined>;
   /** The message that is there already: nothing is waited for. */
   readonly messageNow: (subject: StreamId) => KeptPost | undefined;
+  /** How its message had moved under a press on it; by what it showed in the last moments. */
+  readonly movedUnder: (post: KeptPost, press: PressOn) => Promise<Moved>;
   /** Shows each as it stands now, those `first` that somebody just touched; only what differs is sent. */
   readonly refresh: (first?: readonly StreamId[]) => Promise<void>;
   /** A list of taps keeps its last choice, and takes the same one no second time, until it is shown once more. */
   readonly showAgain: (subject: StreamId) => Promise<void>;
 }
+
+export type PressOn = Omit<Press, 'row' | 'isOlder'> & { readonly version: number | undefined };
 
 export interface StandingMessagesNeeds {
   readonly crew: CrewId;
@@ -30,12 +37,15 @@ export interface StandingMessagesNeeds {
   readonly team: () => string | undefined;
   readonly channel: () => string | undefined;
   readonly pace: Pace;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
   readonly log: Log;
 }
 
 export function createStandingMessages(needs: StandingMessagesNeeds): StandingMessages {
   const { crew, overview, outbox, postbox, log } = needs;
   const posting = new Map<StreamId, ReturnType<StandingMessages['messageOf']>>();
+  const showings = createShowings(needs.now);
   /** Touched last, to be shown before all others. */
   const urgent = new Set<StreamId>();
   let refreshing: Promise<boolean> | undefined;
@@ -82,6 +92,7 @@ export function createStandingMessages(needs: StandingMessagesNeeds): StandingMe
       open: standing.live,
     };
     postbox.keep(post);
+    showings.sending(keyOf(post), placesIn(message.blocks, onlyRow));
     return { post, fresh: true };
   }
 
@@ -131,11 +142,16 @@ export function createStandingMessages(needs: StandingMessagesNeeds): StandingMe
     // Most have not changed: they cost no turn.
     if ((await changed(seen, evenIfSame)) === undefined) return true;
     const sent: Changed[] = [];
+    let onItsWay: OnItsWay | undefined;
     const updated = await outbox.update(seen.channel, seen.ts, async () => {
       const now = await changed(seen, evenIfSame);
+      onItsWay?.lost();
+      onItsWay = now && showings.sending(keyOf(seen), placesIn(now.message.blocks, onlyRow));
       if (now !== undefined) sent.push(now);
       return now?.message;
     });
+    if (updated.kind === 'done') onItsWay?.arrived();
+    else onItsWay?.lost();
     const post = sent.at(-1)?.post;
     switch (updated.kind) {
       case 'done':
@@ -153,6 +169,16 @@ export function createStandingMessages(needs: StandingMessagesNeeds): StandingMe
       case 'failed':
         return false;
     }
+  }
+
+  /** A life that has shown nothing yet goes by how it stands. */
+  async function movedUnder(post: KeptPost, { version, ...press }: PressOn): Promise<Moved> {
+    const shown = showings.of(keyOf(post));
+    const isOlder = version !== undefined && version < post.version;
+    if (shown.length > 0) return howItMoved(shown, { ...press, row: onlyRow(), isOlder });
+    const { message } = await render(await overview.standing(post.subject), post.subject, post.version);
+    const places = placesIn(message.blocks, onlyRow);
+    return howItMoved([{ since: 0, places }], { ...press, row: onlyRow(), isOlder });
   }
 
   function refreshed(): Promise<boolean> {
@@ -175,6 +201,7 @@ export function createStandingMessages(needs: StandingMessagesNeeds): StandingMe
 
   return {
     messageOf,
+    movedUnder,
     messageNow: (subject) => postbox.standingOf(crew, subject),
     refresh: async (first = []) => {
       for (const subject of first) urgent.add(subject);
@@ -186,6 +213,8 @@ export function createStandingMessages(needs: StandingMessagesNeeds): StandingMe
     },
   };
 }
+
+const keyOf = ({ channel, ts }: Pick<KeptPost, 'channel' | 'ts'>): string => `${channel}/${ts}`;
 
 const hasList = ({ blocks }: CardMessage): boolean =>
   blocks.some((block) => block.type === 'actions' && block.elements.some(({ type }) => type === 'static_select'));

@@ -4,6 +4,7 @@ import type { CrewFile } from '../../core/crew/crew.ts';
 import type { CrewId } from '../../core/ids.ts';
 import type { Clock, Postbox } from '../../core/ports.ts';
 import { createBoltApp, type Identity } from './bolt-app.ts';
+import { createCalls } from './calls.ts';
 import { type Listening, makeConnection } from './connection.ts';
 import { createConversation } from './conversation.ts';
 import type { Desk } from './desk.ts';
@@ -72,7 +73,7 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
   const { outbox, resumed } = lookingFirst(sent);
   const files = createFileUploads({ call, pace, log });
   const later = createLater(log);
-  const homes = createHomes(call, postbox, log);
+  const homes = createHomes(call, postbox, clock.now, log);
   const team = () => identity?.team;
 
   function rang(desk: Desk): void {
@@ -96,7 +97,7 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
     respond: ask,
     now: clock.now,
     which: createWhichCrew(desks, postbox),
-    showing: createShowAnswer({ outbox, files, respond: ask, log }),
+    showing: createShowAnswer({ outbox, calls: createCalls({ outbox, log }), files, respond: ask, log }),
   });
 
   const isReady = () => identity !== undefined && listening?.isConnected() === true && shutOut() === undefined;

@@ -15,10 +15,14 @@ import { cutEscaped, escaped, plain } from './slack-text.ts';
 export interface ThreadEvents {
   /** Keeps what was posted, so that its taps can be taken away. */
   readonly keep: (posted: PostedEvent) => void;
+  /** Its taps have given way, or are about to: what it tells of has moved on. */
+  readonly isOver: (post: KeptPost) => boolean;
   /** It moved on: nothing said before offers taps any more. `used`: what became of the one that was tapped. */
   readonly settle: (subject: StreamId, used?: { readonly ts: string; readonly outcome: string }) => Promise<void>;
   /** One message, whatever it tells of. */
   readonly settleOne: (team: string, channel: string, ts: string, outcome: string) => Promise<void>;
+  /** What is known only after it was posted; a change calls nobody. False where Slack did not take it. */
+  readonly addUnder: (posted: PostedEvent, lines: readonly string[]) => Promise<boolean>;
   readonly say: (to: Address, message: CardMessage, key: string, subject: StreamId) => Promise<Posting>;
   /** What Slack did not take, perhaps in an earlier life, is brought to it once more. */
   readonly tidy: () => Promise<void>;
@@ -102,8 +106,24 @@ export function createThreadEvents(needs: ThreadEventsNeeds): ThreadEvents {
     return all;
   }
 
+  /** Where its taps have given way meanwhile they stay away. */
+  async function addUnder({ channel, ts, message }: PostedEvent, lines: readonly string[]): Promise<boolean> {
+    const updated = await outbox.update(channel, ts, async () => {
+      const where = team();
+      const post = where === undefined ? undefined : postbox.postAt(where, channel, ts);
+      if (post === undefined) return withUnder(message, lines);
+      const shown = post.open ? readShown(post.shown) : withoutTaps(JSON.stringify(message), undefined);
+      const more = withUnder(shown ?? message, lines);
+      if (post.open) postbox.keep({ ...post, shown: JSON.stringify(more) });
+      return more;
+    });
+    return updated.kind === 'done';
+  }
+
   return {
     keep,
+    addUnder,
+    isOver: ({ open, shown }) => !open || !hasTaps(readShown(shown)),
     tidy: async () => {
       if (!(await tryAgain())) catchUp.behind();
     },
@@ -134,12 +154,31 @@ export function withoutTaps(shown: string, outcome: string | undefined): CardMes
   const read = readShown(shown);
   if (read === undefined) return undefined;
   const blocks = read.blocks.filter(({ type }) => type !== 'actions');
-  const lines = read.text.split('\n');
-  const text = (hasTaps(read) && /^\[.*\]$/.test(lines.at(-1) ?? '') ? lines.slice(0, -1) : lines).join('\n');
+  const [text] = apartFromTaps(read.text, hasTaps(read));
   if (outcome === undefined) return { text, blocks };
   const became = `\n${escaped(outcome)}`;
   return {
     text: `${cutEscaped(text, limits.message.text - became.length)}${became}`,
     blocks: [...blocks, { type: 'context', elements: [plain(outcome, limits.context.text)] }],
   };
+}
+
+/** The message with more lines under it, above its taps. */
+function withUnder({ text, blocks }: CardMessage, lines: readonly string[]): CardMessage {
+  const isAction = ({ type }: KnownBlock): boolean => type === 'actions';
+  const under = lines.map((line): KnownBlock => ({ type: 'context', elements: [plain(line, limits.context.text)] }));
+  const [said, taps] = apartFromTaps(text, blocks.some(isAction));
+  const more = lines.map(escaped).join('\n');
+  const end = [more, ...taps].join('\n');
+  return {
+    text: `${cutEscaped(said, limits.message.text - end.length - 1)}\n${end}`,
+    blocks: [...blocks.filter((block) => !isAction(block)), ...under, ...blocks.filter(isAction)],
+  };
+}
+
+/** The taps stand named on a text's last line. */
+function apartFromTaps(text: string, hasTapBlocks: boolean): readonly [string, readonly string[]] {
+  const lines = text.split('\n');
+  const last = lines.at(-1) ?? '';
+  return hasTapBlocks && /^\[.*\]$/.test(last) ? [lines.slice(0, -1).join('\n'), [last]] : [text, []];
 }

@@ -12,10 +12,10 @@ export type Print = (answer: Answer) => void | Promise<void>;
  * card is about; it stands there as `file`.
  */
 export function printJson(out: Writable, fileOn: (card: Card) => string | undefined): Print {
-  // The shape is fixed; `about`, `forAll` and `together` are for front ends that many read at once, a paper's name
+  // The shape is fixed; `about`, `moved`, `forAll` and `together` are for front ends that many read at once, a paper's name
   // for those elsewhere.
-  return ({ about: _, forAll: __, together: ___, ...answer }) => {
-    const { paper: ____, paperAgain: _____, copy: ______, ...card } = answer.card;
+  return ({ about: _, forAll: __, together: ___, moved: ________, ...answer }) => {
+    const { paper: ____, paperAgain: _____, copy: ______, alarm: _______, ...card } = answer.card;
     const facts = answer.card.facts.map(({ id, label, value, unit }) => ({ id, label, value, unit }));
     const file = fileOn(answer.card);
     const shown = { ...card, facts, ...(file === undefined ? {} : { file }) };

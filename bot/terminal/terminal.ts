@@ -53,10 +53,17 @@ export function createTerminal({ host, overview, clock, crewFile, as }: Terminal
       const before = await host.handle({ text: '', as: speaker, in: id, id: line.id });
       return { answer: before ?? noSuchTap(crew, line, speaker, id) };
     }
-    const given = await host.handle({ text, as: speaker, in: id, id: line.id, atConsole: true });
+    const pressed = pressedBy(line, speaker);
+    const given = await host.handle({ text, as: speaker, in: id, id: line.id, atConsole: true, ...pressed });
     if (given === undefined) return isEmpty(line) ? { answer: incomplete(crew, speaker, id, 'help', ['help']) } : {};
     speakers.saw(given);
     return { answer: given };
+  }
+
+  /** A tap acts on the last card that its speaker saw, as it was then. */
+  function pressedBy(line: Extract<TerminalLine, { kind: 'say' | 'tap' }>, speaker: string) {
+    const action = line.kind === 'tap' ? speakers.tapsOf(speaker).find(({ id }) => id === line.tap) : undefined;
+    return action === undefined ? {} : { pressed: { label: action.label, moved: speakers.movedFor(speaker) } };
   }
 
   function textOf(

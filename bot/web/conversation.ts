@@ -3,7 +3,7 @@
 
 import { randomBytes } from 'node:crypto';
 import type { Log } from '../../core/ports.ts';
-import type { Answer } from '../answer.ts';
+import { type Answer, hasMovedOn } from '../answer.ts';
 import type { Delivery, FrontEnd } from '../front-end.ts';
 import { type ConversationFile, openConversationFile } from './conversation-file.ts';
 
@@ -25,6 +25,8 @@ export interface Conversation extends Pick<FrontEnd, 'tell' | 'wasTold'> {
   readonly answered: (delivery: string) => Post | undefined;
   /** The last answer to it, be it only that nothing could be recorded. */
   readonly lastTo: (delivery: string) => Post | undefined;
+  /** The post has an older card: what it tells of was recorded upon after it. */
+  readonly hasMovedOn: (n: number) => boolean;
   readonly newest: (count: number, person: string) => readonly Post[];
   /** `gone`: some of them are no longer kept. */
   readonly after: (n: number, person: string) => readonly Post[] | 'gone';
@@ -70,6 +72,10 @@ export function openConversation(folder: string | undefined, log: Log): Conversa
       // What could not be recorded may come again under the same id, and then be answered otherwise.
       const settled = answer.code !== 'not-recorded';
       add({ said: delivery.text, delivery: settled ? (delivery.id ?? null) : null, answer }, false);
+    },
+    hasMovedOn: (n) => {
+      const post = posts.find((each) => each.n === n);
+      return post !== undefined && posts.some((later) => later.n > n && hasMovedOn(post.answer, later.answer));
     },
     newest: (count, person) => posts.filter((post) => isSeenBy(post, person)).slice(-count),
     after: (n, person) => {

@@ -13,6 +13,11 @@ const Form = z.object({
   line: z.string().max(500),
   /** Whose page it was typed on. */
   as: z.string().max(40),
+  /** Of a tap: what its button says, and where on the page it stood. */
+  label: z.string().max(200).optional(),
+  place: z.string().max(200).optional(),
+  /** What stood there until a moment ago, as the page's script saw it. */
+  was: z.string().max(2_000).optional(),
   /** For how long the phone has kept it, in milliseconds. */
   age: z.coerce.number().min(0).max(86_400_000).catch(0),
 });

@@ -11,6 +11,7 @@ import type { PageNeeds } from './page-needs.ts';
 import { rateLimit } from './rate-limit.ts';
 import { deliveryOf, readSayForm } from './say-form.ts';
 import { type Session, startSession } from './session.ts';
+import { pressedOn } from './tap-places.ts';
 
 /** More than a phone shows in a shift's half; older ones stand in the record. */
 const shown = 60;
@@ -60,7 +61,9 @@ export function talkRoutes(needs: PageNeeds): Hono<PageEnv> {
       c.header('retry-after', String(wait));
       return refuse(c, 429, page.tooMany(wait));
     }
-    const delivery = deliveryOf(form, viewer.name, needs.clock.now());
+    const said = deliveryOf(form, viewer.name, needs.clock.now());
+    const pressed = pressedOn(form, await boardFor(needs, viewer.name), conversation, viewer);
+    const delivery = pressed === undefined ? said : { ...said, pressed };
     // A question is answered once a delivery, too: the host remembers only what it has recorded.
     if (conversation.answered(delivery.id) === undefined) await needs.host.handle(delivery);
     const post = conversation.lastTo(delivery.id);

@@ -108,6 +108,8 @@ describe.skipIf(!hasChromium)('a shift on phones', () => {
     await type(page, 'weigh 1 1201g 1198g');
     await card(page, 'A and B together').waitFor();
     const before = shop.conversation().latest();
+    // The card has been read: what is pressed as soon as it has come was aimed at something else.
+    await page.locator('html:not(.just-moved)').waitFor({ state: 'attached' });
     await card(page, 'A and B together').getByRole('button', { name: 'Stirrer off' }).dblclick();
     await card(page, 'stirrer off').waitFor();
     await type(page, 'now');

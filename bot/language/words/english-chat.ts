@@ -13,6 +13,9 @@ export const englishChat = {
   by: (who: string) => `Said by ${who}`,
   /** Of a bell whose person has no Slack id. */
   notInSlack: (names: string) => `For ${names}, whom Slack does not know here: pass it on.`,
+  /** Of whom a card calls: who got it, and who did not. */
+  told: (names: string) => `Told: ${names}`,
+  notReached: (names: string) => `Not reached: ${names}. Call them by voice or phone.`,
   tapped: (who: string, label: string, time: string) => `${who}: ${label}, ${time}`,
   more: (count: number) => `${count} more lines; the record has them all.`,
   takenTo: (title: string) => `${title}. It stands in its thread.`,

@@ -97,9 +97,16 @@ export const englishReplies = {
   notClear: 'Not clear',
   notRead: 'Not read',
   nothingRecorded: 'Nothing is recorded.',
+  movedUnderThumb: (pressed: string, before: string) =>
+    `The card changed under the thumb: "${pressed}" was pressed, and until a moment ago "${before}" stood there. Which is meant?`,
+  pressedOlder: (pressed: string, now: string) =>
+    `"${pressed}" was pressed on an older card; now "${now}" stands there. Which is meant?`,
+  pressedOlderMovedOn: (pressed: string) =>
+    `"${pressed}" was pressed on an older card: something has been recorded since. Read how it stands, then press it once more.`,
+  /** What a tap would say, as if typed. */
+  tapSays: (label: string, line: string) => `${label}: ${line}`,
   notRecorded: 'Not recorded',
-  storeFailed:
-    'The record could not be written. Say it again; nobody must rely on it until it says recorded. The lead is told.',
+  storeFailed: 'The record could not be written. Say it again; nobody must rely on it until it says recorded.',
   unreadTitle: 'Part of the record does not read',
   unread: (seq: number, type: string, stream: string) => `Event ${seq} (${type}, ${stream}) does not read any more.`,
   unreadFollows: {
@@ -113,6 +120,8 @@ export const englishReplies = {
   unreadProve: 'Everything else is recorded and rings. "verify" goes through the whole record.',
   lineBroke:
     'Batchbell has a fault of its own with this line; its log names it. Say it in another way. The bells ring on.',
+  /** Worded before anybody has been reached: whoever carries it says who was. */
+  toTell: (people: string) => `To tell: ${people}`,
   failed: 'Something went wrong inside. Nothing is recorded; please say it again.',
   recordFails: 'The record cannot be written',
   storeFailedNotice: 'Bells ring from memory until the record can be written again.',

@@ -191,7 +191,6 @@ export const englishSession = {
   callNotSet: 'The shop’s own numbers are not set.',
   shopSteps: (text: string) => `Here: ${text}`,
   shopStepsNotSet: (field: string) => `The shop’s own steps are not set: set emergency ${field}, and the words.`,
-  told: (people: string) => `Told: ${people}`,
   note: (text: string) => `Said: ${text}`,
   deferTo: (section: string) => `${section}. It and the employer’s programme go before these lines.`,
   nearMiss: 'Near miss noted',

@@ -15,6 +15,8 @@ export const spanishChat: typeof englishChat = {
   moreTaps: 'Más…',
   by: (who) => `Lo dice ${who}`,
   notInSlack: (names) => `Es para ${names}, sin usuario de Slack aquí: avísele.`,
+  told: (names) => `Avisados: ${names}`,
+  notReached: (names) => `Sin avisar: ${names}. Llamar de viva voz o por teléfono.`,
   tapped: (who, label, time) => `${who}: ${label}, ${time}`,
   more: (count) => `${counted(count, 'línea más', 'líneas más')}; están todas en el registro.`,
   takenTo: (title) => `${title}. Sigue en su hilo.`,

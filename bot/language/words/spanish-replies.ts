@@ -99,9 +99,15 @@ export const spanishReplies: typeof englishReplies = {
   notClear: 'No queda claro',
   notRead: 'No se entiende',
   nothingRecorded: 'No se ha anotado nada.',
+  movedUnderThumb: (pressed, before) =>
+    `La tarjeta cambió bajo el pulgar: se pulsó «${pressed}», y hasta hace un momento ahí ponía «${before}». ¿Cuál se quería?`,
+  pressedOlder: (pressed, now) =>
+    `«${pressed}» se pulsó en una tarjeta anterior; ahora ahí pone «${now}». ¿Cuál se quería?`,
+  pressedOlderMovedOn: (pressed) =>
+    `«${pressed}» se pulsó en una tarjeta anterior: desde entonces se ha anotado algo. Mirar cómo está y pulsar otra vez.`,
+  tapSays: (label, line) => `${label}: ${line}`,
   notRecorded: 'Sin anotar',
-  storeFailed:
-    'No se pudo escribir el registro. Repítalo; que nadie lo dé por hecho hasta que aquí diga Anotado. Se avisa al encargado.',
+  storeFailed: 'No se pudo escribir el registro. Repítalo; que nadie lo dé por hecho hasta que aquí diga Anotado.',
   unreadTitle: 'Una parte del registro no se puede leer',
   unread: (seq, type, stream) => `La anotación ${seq} (${type}, ${stream}) ya no se puede leer.`,
   unreadFollows: {
@@ -115,6 +121,7 @@ export const spanishReplies: typeof englishReplies = {
   unreadProve: 'Todo lo demás se anota y suena. «verificar» repasa el registro entero.',
   lineBroke:
     'Fallo del propio Batchbell con esta línea; queda en su bitácora. Dígalo de otro modo. Los avisos siguen sonando.',
+  toTell: (people) => `Por avisar: ${people}`,
   failed: 'Hubo un error interno. No se ha anotado nada; repítalo, por favor.',
   recordFails: 'No se puede escribir el registro',
   storeFailedNotice: 'Los avisos salen de memoria hasta que se pueda escribir otra vez.',

@@ -206,7 +206,6 @@ export const spanishSession: typeof englishSession = {
     const word = spanishEmergencyWord(field);
     return `Faltan los pasos del taller: decir fijar emergencia ${word}, y los pasos.`;
   },
-  told: (people) => `Avisados: ${people}`,
   note: (text) => `Se dijo: ${text}`,
   deferTo: (section) => `${section}. Ella y el programa de la empresa van antes que estas líneas.`,
   nearMiss: 'Casi accidente anotado',

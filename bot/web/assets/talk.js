@@ -4,6 +4,7 @@
 import { prepareBell, ring } from './bell.js';
 import { keepConnected } from './connection.js';
 import { openOutbox } from './outbox.js';
+import { watchThumb } from './thumb.js';
 
 const at = (selector) => document.querySelector(selector);
 const [state, lostNote, strip, scroller, posts, newest] = [
@@ -14,6 +15,7 @@ const composer = at('.composer');
 const twiceMs = 600;
 const justTapped = 'just-tapped';
 const root = document.documentElement;
+const { aboutToMove, wasUnder } = watchThumb(root);
 let latest = Number(posts.dataset.latest);
 const clockNow = at('.clock-now time');
 let clock = clockNow.textContent;
@@ -55,7 +57,10 @@ document.addEventListener('submit', (event) => {
     if (outbox.holds(shown) || (!filledIn && root.classList.contains(justTapped))) return;
     root.classList.add(justTapped);
     setTimeout(() => root.classList.remove(justTapped), twiceMs);
+    const was = filledIn ? undefined : wasUnder({ line: shown, place: form.elements.place?.value });
+    if (was !== undefined) fields.push(['was', JSON.stringify({ label: was.label, line: was.line })]);
     form.querySelector('button').dataset.pending = shown;
+    aboutToMove();
     form.closest('details.ask')?.removeAttribute('open');
     document.activeElement?.blur();
   }
@@ -81,6 +86,7 @@ function used(button) {
 /** Posts come over the stream and as answers, whichever is first. */
 function addPost(n, html, isAnswer) {
   if (document.getElementById(`post-${n}`) !== null) return;
+  aboutToMove();
   at('.welcome')?.remove();
   const low = isLow();
   const later = [...posts.children].find((post) => Number(post.dataset.n) > n);
@@ -139,6 +145,7 @@ function showScene(html) {
   const open = [...strip.querySelectorAll('details[open]')].map(({ id }) => id);
   const focused = strip.contains(document.activeElement) ? document.activeElement.closest('details')?.id : undefined;
   const { scrollTop } = strip;
+  aboutToMove();
   strip.innerHTML = html;
   for (const id of open) document.getElementById(id)?.setAttribute('open', '');
   if (focused !== undefined) document.getElementById(focused)?.querySelector('summary').focus();

@@ -6,6 +6,7 @@ import type { Board } from '../../cards/board.ts';
 import type { BoardAir } from '../../cards/board-air.ts';
 import type { BoardClock, BoardItem } from '../../cards/board-item.ts';
 import type { Words } from '../../language/words/languages.ts';
+import { tilePlace } from '../tap-places.ts';
 import { mark } from './post-html.ts';
 import { tapHtml } from './tap-html.ts';
 import type { Html, Viewer } from './viewer.ts';
@@ -98,5 +99,5 @@ function tileHtml(item: BoardItem, viewer: Viewer): Html {
     clock === undefined
       ? ''
       : html` <span class="tile-clock"><b>${timeHtml(clock.at)}</b> <progress max="100" value="${Math.floor(clock.progress * 100)}" aria-label="${clock.label}"></progress></span>`
-  }</summary><div class="tile-more"><p class="what">${item.what}</p>${item.clocks.map(clockHtml)}<div class="taps">${item.taps.map((action, i) => tapHtml(action, `t${item.id}-${i}`, viewer))}</div></div></details></li>`;
+  }</summary><div class="tile-more"><p class="what">${item.what}</p>${item.clocks.map(clockHtml)}<div class="taps">${item.taps.map((action, i) => tapHtml(action, tilePlace(item.id, i), viewer))}</div></div></details></li>`;
 }

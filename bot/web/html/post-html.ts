@@ -4,6 +4,7 @@ import { html } from 'hono/html';
 import { type Card, fileNameOf } from '../../cards/card.ts';
 import { isRoundedUp, ringLabel } from '../../cards/ring-label.ts';
 import { isFor, type Post, ringsFor } from '../conversation.ts';
+import { postPlace } from '../tap-places.ts';
 import { openTapHtml, tapHtml } from './tap-html.ts';
 import type { Html, Viewer } from './viewer.ts';
 
@@ -57,8 +58,7 @@ function imageHtml(card: Card, { words }: Viewer): Html | '' {
 function tapsHtml(card: Card, n: number, viewer: Viewer): Html | '' {
   const [first, ...others] = card.actions;
   if (first === undefined) return '';
-  const place = (i: number) => `p${n}-${i}`;
-  return html`<div class="taps">${openTapHtml(first, place(0), viewer, card)}${others.map((action, i) => tapHtml(action, place(i + 1), viewer))}</div>`;
+  return html`<div class="taps">${openTapHtml(first, postPlace(n, 0), viewer, card)}${others.map((action, i) => tapHtml(action, postPlace(n, i + 1), viewer))}</div>`;
 }
 
 /** The first two bells: the rest stand on the board. */

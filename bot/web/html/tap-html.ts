@@ -12,11 +12,11 @@ export function tapHtml(action: CardAction, place: string, viewer: Viewer): Html
   const line = inUnitsOf(action.line, viewer.units);
   const fields = fieldsIn(line, viewer.words);
   if (fields.length === 0) {
-    return html`<form class="tap" method="post" action="/say" data-say>${hidden(line, place, viewer)}<button data-tap="${action.id}" title="${action.line}">${action.label}</button></form>`;
+    return html`<form class="tap" method="post" action="/say" data-say>${hidden(action, place, viewer)}<button data-tap="${action.id}" title="${action.line}">${action.label}</button></form>`;
   }
   const id = place.replaceAll(/[^\w-]/g, '-');
   return html`<details class="ask" id="ask-${id}"><summary data-tap="${action.id}">${action.label}</summary>
-<form method="post" action="/say" data-say>${hidden(line, place, viewer)}
+<form method="post" action="/say" data-say>${hidden(action, place, viewer)}
 <div class="fields">${fields.map((field) => fieldHtml(field, id))}</div>
 <button data-send="${action.id}">${bare(action.label)}</button></form></details>`;
 }
@@ -27,7 +27,7 @@ export function openTapHtml(action: CardAction, place: string, viewer: Viewer, c
   const fields = fieldsIn(line, viewer.words);
   if (fields.length === 0) return tapHtml(action, place, viewer);
   const id = place.replaceAll(/[^\w-]/g, '-');
-  return html`<form class="ask-open" method="post" action="/say" data-say>${hidden(line, place, viewer)}
+  return html`<form class="ask-open" method="post" action="/say" data-say>${hidden(action, place, viewer)}
 <div class="fields">${fields.map((field) => fieldHtml(field, id, wantedOf(card, field.id)))}</div>
 <button data-tap="${action.id}" data-send="${action.id}">${bare(action.label)}</button></form>`;
 }
@@ -35,8 +35,9 @@ export function openTapHtml(action: CardAction, place: string, viewer: Viewer, c
 /** A label that announces a form ends in dots; the button that sends it does not. */
 const bare = (label: string): string => label.replace(/…$/, '');
 
-function hidden(line: string, place: string, { token, name, latest }: Viewer): Html {
-  return html`<input type="hidden" name="token" value="${token}"><input type="hidden" name="form" value="${place}-${latest}"><input type="hidden" name="as" value="${name}"><input type="hidden" name="line" value="${line}">`;
+function hidden(action: CardAction, place: string, { token, name, latest, units }: Viewer): Html {
+  const line = inUnitsOf(action.line, units);
+  return html`<input type="hidden" name="token" value="${token}"><input type="hidden" name="form" value="${place}-${latest}"><input type="hidden" name="as" value="${name}"><input type="hidden" name="line" value="${line}"><input type="hidden" name="place" value="${place}"><input type="hidden" name="label" value="${bare(action.label)}">`;
 }
 
 /** The figure that the card gives for a field that it asks for itself. */

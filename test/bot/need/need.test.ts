@@ -89,6 +89,18 @@ describe('trouble in one word', () => {
   });
 });
 
+describe('whom an alarm calls', () => {
+  it('given a terminal, which reaches nobody, then its card says whom to tell, never that they were told', async () => {
+    const { say } = sessionTalk();
+    for (const line of ['fire', 'down', 'eyes', 'spill', 'hot pot 1', 'near miss hose lay about']) {
+      const { card, text } = await say(`@kari: ${line}`);
+      expect(text, line).toMatch(/\n {2}To tell: .*rosa/);
+      expect(text, line).not.toMatch(/\btold\b/i);
+      expect(card.ping, line).not.toContain('kari');
+    }
+  });
+});
+
 describe('a near miss', () => {
   it('given a name, then it stays with it, and the supervisor is told', async () => {
     const { say } = sessionTalk();

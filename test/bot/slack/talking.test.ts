@@ -149,7 +149,7 @@ describe('an objection', () => {
     await shop.taps(batch, 'Into the oven');
     const notYet = () => shop.fake.inThread(batch.ts).filter(({ text }) => text.startsWith('Not yet')).length;
     expect(notYet()).toBe(1);
-    await shop.passes(15);
+    await shop.passes(14);
     await shop.taps(batch, 'Into the oven');
     expect(notYet()).toBe(1);
     expect(batch.text).toContain('impeller-7: in cure');

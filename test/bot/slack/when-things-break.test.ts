@@ -170,13 +170,19 @@ describe('a record that cannot be read', () => {
     await shop.types('air 24C 48%', 'UKARI');
     expect(shop.fake.whispers.at(-1)?.text).toContain('Not recorded');
     await shop.types('air 24C 48%', 'UJO');
-    expect(shop.fake.whispers.at(-1)?.text).toContain('Sin anotar');
+    // The lead has it directly; whoever typed reads who was told only after that.
+    expect(shop.fake.whispers.slice(-2).map(({ text }) => text.split('\n')[0])).toEqual([
+      'Sin anotar',
+      'Avisados: kari',
+    ]);
     const before = shop.fake.whispers.length;
     await shop.fills({ 'part-a': '1201', 'part-b': '1198' }, 'UJO');
     await shop.taps(shop.batch(), 'Undo', 'UJO');
     expect(shop.fake.whispers.slice(before).map(({ text }) => text.split('\n')[0])).toEqual([
       'Sin anotar',
+      'Avisados: kari',
       'Sin anotar',
+      'Avisados: kari',
     ]);
     lost = false;
     await shop.close();
@@ -195,7 +201,10 @@ describe('a record that cannot be written', () => {
     shop = await openWorkshop({ store });
     full = true;
     await shop.types('air 24C 48%', 'UJO');
-    expect(shop.fake.whispers.at(-1)?.text).toContain('Not recorded');
+    const [answer, told] = shop.fake.whispers.slice(-2).map(({ text }) => text.split('\n'));
+    expect(answer).toEqual(expect.arrayContaining(['Not recorded', 'To tell: kari']));
+    expect(answer?.join(' ')).not.toContain('is told');
+    expect(told).toEqual(['Told: kari']);
     expect(shop.fake.inChannel('DUKARI').at(-1)?.text).toContain('Not recorded');
     full = false;
     await shop.types('air 24C 48%', 'UJO');

@@ -42,6 +42,14 @@ export interface Whisper {
   readonly blocks: readonly KnownBlock[];
 }
 
+/** `deleted`: their account is switched off. */
+export interface FakeUser {
+  readonly name: string;
+  readonly locale?: string;
+  readonly tz?: string;
+  readonly deleted?: true;
+}
+
 export interface FakeSlack extends Pick<ReturnType<typeof fakeFiles>, 'files' | 'setFilesDown'> {
   readonly apiUrl: string;
   readonly calls: FakeCall[];
@@ -50,7 +58,9 @@ export interface FakeSlack extends Pick<ReturnType<typeof fakeFiles>, 'files' | 
   readonly whispers: Whisper[];
   readonly views: Map<string, ModalView>;
   readonly homes: Map<string, HomeView>;
-  readonly users: Map<string, { readonly name: string; readonly locale?: string; readonly tz?: string }>;
+  /** By user: what names their home tab as it is shown now. */
+  readonly homeHashes: Map<string, string>;
+  readonly users: Map<string, FakeUser>;
   /** Channels into which nobody has invited it. */
   readonly strange: Set<string>;
   readonly groups: Map<string, readonly string[]>;
@@ -81,7 +91,8 @@ export async function startFakeSlack(now: () => number, rates?: Rates): Promise<
   const complaints: string[] = [];
   const views = new Map<string, ModalView>();
   const homes = new Map<string, HomeView>();
-  const users = new Map<string, { name: string; locale?: string; tz?: string }>();
+  const homeHashes = new Map<string, string>();
+  const users = new Map<string, FakeUser>();
   const strange = new Set<string>();
   const groups = new Map<string, readonly string[]>();
   const { files, setFilesDown, ...filed } = fakeFiles(() => origin);
@@ -132,7 +143,8 @@ export async function startFakeSlack(now: () => number, rates?: Rates): Promise<
       whisper(user, text, JSON.parse(blocks) as KnownBlock[]);
       return { ok: true, message_ts: nextTs() };
     },
-    'conversations.open': ({ users: user = '' }) => ({ ok: true, channel: { id: `D${user}` } }),
+    'conversations.open': ({ users: user = '' }) =>
+      users.get(user)?.deleted === true ? refused('user_disabled') : { ok: true, channel: { id: `D${user}` } },
     'conversations.info': ({ channel = '' }) =>
       /^[CG]/.test(channel)
         ? { ok: true, channel: { id: channel, is_member: !strange.has(channel), is_archived: false } }
@@ -145,8 +157,11 @@ export async function startFakeSlack(now: () => number, rates?: Rates): Promise<
     'users.info': ({ user = '' }) => {
       const known = users.get(user);
       if (known === undefined) return refused('user_not_found');
-      const { name, locale = 'en-US', tz = 'America/New_York' } = known;
-      return { ok: true, user: { id: user, name, locale, tz, profile: { display_name: name, real_name: name } } };
+      const { name, locale = 'en-US', tz = 'America/New_York', deleted = false } = known;
+      return {
+        ok: true,
+        user: { id: user, name, deleted, locale, tz, profile: { display_name: name, real_name: name } },
+      };
     },
     'usergroups.users.list': ({ usergroup = '' }) => {
       const members = groups.get(usergroup);
@@ -163,7 +178,9 @@ export async function startFakeSlack(now: () => number, rates?: Rates): Promise<
       const home = JSON.parse(view) as HomeView;
       complain('views.publish', viewComplaints(home));
       homes.set(user_id, home);
-      return { ok: true, view: { id: `H${user_id}`, hash: String(next()) } };
+      const hash = String(next());
+      homeHashes.set(user_id, hash);
+      return { ok: true, view: { id: `H${user_id}`, hash } };
     },
   };
 
@@ -261,7 +278,7 @@ export async function startFakeSlack(now: () => number, rates?: Rates): Promise<
   const origin = `http://127.0.0.1:${port}`;
 
   return {
-    ...{ calls, messages, whispers, views, homes, files, setFilesDown },
+    ...{ calls, messages, whispers, views, homes, homeHashes, files, setFilesDown },
     ...{ users, groups, strange, complaints, sockets, acknowledged },
     apiUrl: `${origin}/api/`,
     fail: (method, ...more) => {

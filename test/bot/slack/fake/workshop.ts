@@ -7,6 +7,7 @@ import type { Answer } from '../../../../bot/answer.ts';
 import { virtualClock } from '../../../../bot/clocks.ts';
 import type { Delivery } from '../../../../bot/front-end.ts';
 import type { Host } from '../../../../bot/host.ts';
+import { thumbMs } from '../../../../bot/pressed.ts';
 import type { Pace } from '../../../../bot/slack/sender.ts';
 import { createSlackLog, type SlackLog } from '../../../../bot/slack/slack-log.ts';
 import { type Slack, startSlack } from '../../../../bot/slack/start-slack.ts';
@@ -67,6 +68,8 @@ export const bayTwo = {
 } as const;
 
 interface TapOptions {
+  /** Since they saw the card as it is; a hand needs longer than `thumbMs` to read and to press. */
+  readonly lookedMs?: number;
   /** On its way to us for so long. */
   readonly afterMs?: number;
   /** What Slack says otherwise in it. */
@@ -89,6 +92,12 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
     file,
     crewFile: crewFileOf(file),
   }));
+  // Slack knows whom the crew's file names, unless a test says otherwise.
+  for (const { file } of crews) {
+    for (const { name, slack } of file.people as readonly { name: string; slack?: string }[]) {
+      if (slack !== undefined && !fake.users.has(slack)) fake.users.set(slack, { name });
+    }
+  }
   const started = await startSlack({
     settings: {
       botToken: 'xoxb-invented',
@@ -128,7 +137,7 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
     return answer;
   }
 
-  const actionTs = (): string => `${clock.now() / 1000}${String(next()).padStart(3, '0')}`;
+  const actionTs = (): string => `${(clock.now() / 1000).toFixed(3)}${String(next()).padStart(3, '0')}`;
   const ts = (): string => `${Math.floor(clock.now() / 1000)}.${String(next()).padStart(6, '0')}`;
 
   function buttonOf(blocks: readonly KnownBlock[], label: string) {
@@ -182,9 +191,15 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
     readsGroups: async () => slack.readGroups(),
     opensHome: (user = 'UKARI') => deliver(opensHome({ user, channel: `D${user}` })),
     /** Presses the button of this label on a message. */
-    taps: async (message: FakeMessage, label: string, user = 'UKARI', { afterMs = 0, body = {} }: TapOptions = {}) => {
+    taps: async (
+      message: FakeMessage,
+      label: string,
+      user = 'UKARI',
+      { afterMs = 0, lookedMs = thumbMs, body = {} }: TapOptions = {},
+    ) => {
       const action = buttonOf(message.blocks, label);
       if (action === undefined) throw new Error(`no button "${label}" on:\n${message.text}`);
+      clock.moveTo(epochMs(clock.now() + lookedMs));
       const on = { is: 'message', channel: message.channel, ts: message.ts, thread: message.thread } as const;
       const head = { user, trigger: fake.trigger(), responseUrl: fake.responseUrl(), actionTs: actionTs() };
       const made = taps({ ...head, action, on });
@@ -193,11 +208,14 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
       await deliver(payload);
       return payload;
     },
-    tapsHome: async (label: string, user = 'UKARI') => {
+    tapsHome: async (label: string, user = 'UKARI', { lookedMs = thumbMs }: Pick<TapOptions, 'lookedMs'> = {}) => {
+      clock.moveTo(epochMs(clock.now() + lookedMs));
       const action = buttonOf((fake.homes.get(user)?.blocks ?? []) as readonly KnownBlock[], label);
       if (action === undefined) throw new Error(`no button "${label}" on the home tab`);
       const head = { user, trigger: fake.trigger(), responseUrl: '', actionTs: actionTs() };
-      return deliver(taps({ ...head, action, on: { is: 'view', id: `H${user}`, hash: String(next()) } }));
+      return deliver(
+        taps({ ...head, action, on: { is: 'view', id: `H${user}`, hash: fake.homeHashes.get(user) ?? '' } }),
+      );
     },
     tapsWhisper: async (label: string, user = 'UKARI', channel = 'C1') => {
       const action = buttonOf(fake.whispers.at(-1)?.blocks ?? [], label);

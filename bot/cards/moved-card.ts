@@ -1,0 +1,60 @@
+// A tap on a card that had moved: what was pressed, what stands there, what each would say. Nothing is recorded on a guess
+// of which of them was meant.
+
+import type { Command, Stance, Verb } from '../../core/commands.ts';
+import { alarms } from '../../core/session/session-commands.ts';
+
+import type { Words } from '../language/words/languages.ts';
+import type { Pressed, Said } from '../pressed.ts';
+import { type Card, makeCard } from './card.ts';
+import { blankLine } from './tap-fields.ts';
+
+/** Whether to ask before it is done. */
+export function isInDoubt({ moved }: Pressed, command: Command, stance: Stance): boolean {
+  // A cry for help waits for no question.
+  if (isCry(command)) return false;
+  switch (moved.is) {
+    case 'not':
+      return false;
+    case 'under-the-thumb':
+      return true;
+    case 'older':
+      return moved.now !== undefined || restsOnTheCard(command, stance);
+  }
+}
+
+function isCry({ verb }: Command): boolean {
+  const cries: readonly Verb[] = alarms;
+  return cries.includes(verb);
+}
+
+/** What is decided is decided on what the card said; and what an undo takes back is whatever came last. */
+function restsOnTheCard({ verb }: Command, stance: Stance): boolean {
+  return stance.is === 'permitted' || verb === 'release' || verb === 'spray-on' || verb === 'undo';
+}
+
+export function movedCard({ words }: { readonly words: Words }, { label, moved }: Pressed, line: string): Card {
+  const { replies } = words;
+  const others: readonly Said[] =
+    moved.is === 'under-the-thumb' && moved.offered
+      ? [moved.before]
+      : moved.is === 'older' && moved.now
+        ? [moved.now]
+        : [];
+  const offered = [{ label, line }, ...others];
+  return makeCard(replies.notClear, 'warn', {
+    lines: [
+      sentence(words, label, moved),
+      ...offered.map((each) => replies.tapSays(each.label, blankLine(each.line, words))),
+      replies.nothingRecorded,
+    ],
+    actions: offered.map((each, i) => ({ id: i === 0 ? 'pressed' : 'instead', ...each })),
+  });
+}
+
+function sentence({ replies }: Words, label: string, moved: Pressed['moved']): string {
+  if (moved.is === 'under-the-thumb') return replies.movedUnderThumb(label, moved.before.label);
+  return moved.is === 'older' && moved.now !== undefined
+    ? replies.pressedOlder(label, moved.now.label)
+    : replies.pressedOlderMovedOn(label);
+}

@@ -1,0 +1,48 @@
+// Whom a card calls: never whoever said it, and somebody else wherever there is anybody.
+
+import { nobody } from '../../core/crew/alarm-decide.ts';
+import { type CrewFile, peopleWithRole } from '../../core/crew/crew.ts';
+import type { PersonName } from '../../core/ids.ts';
+import type { Words } from '../language/words/languages.ts';
+
+type People = Pick<CrewFile, 'people'>;
+
+/** Of a deviation or a hold: the leads, or where nobody leads the supervisors. */
+export function leadsToCall(crew: People): readonly PersonName[] {
+  return firstOf([peopleWithRole(crew, 'lead'), peopleWithRole(crew, 'supervisor')]);
+}
+
+/** In need: everybody who leads; where that is only who cried, all the others. */
+export function calledInNeed(crew: People, by: PersonName): readonly PersonName[] {
+  const leading = [...peopleWithRole(crew, 'lead'), ...peopleWithRole(crew, 'supervisor')];
+  return firstOf([without(leading, by), without(namesOf(crew), by)]);
+}
+
+/** Of a near miss. Told without a name it calls all alike: whom it left out would be who told it. */
+export function calledForNearMiss(crew: People, by: PersonName): readonly PersonName[] {
+  const [supervisors, leads] = [peopleWithRole(crew, 'supervisor'), peopleWithRole(crew, 'lead')];
+  return firstOf([without(supervisors, by), without(leads, by)]);
+}
+
+/** Whom a front end has to reach for an answer. */
+export function calledBy({
+  as,
+  card,
+}: {
+  readonly as: PersonName | null;
+  readonly card: { readonly ping: readonly PersonName[] };
+}) {
+  return [...new Set(card.ping)].filter((name) => name !== as && name !== nobody && name !== '');
+}
+
+/** The card says only whom it is for: when it is worded nobody has been reached yet. */
+export function toTellLine({ replies }: Words, shown: string): readonly string[] {
+  return shown === '' ? [] : [replies.toTell(shown)];
+}
+
+const namesOf = ({ people }: People) => people.map(({ name }) => name);
+
+const without = (names: readonly PersonName[], by: PersonName) => names.filter((name) => name !== by);
+
+const firstOf = (groups: readonly (readonly PersonName[])[]): readonly PersonName[] =>
+  groups.find((names) => names.length > 0) ?? [];

@@ -1,0 +1,57 @@
+// Where on the page a tap stands, and how what stands there had moved when it was pressed. What runs is drawn anew under the
+// thumb; the cards of the conversation stay as they were, and are older ones once more was recorded.
+
+import { z } from 'zod';
+import type { Board } from '../cards/board.ts';
+import { inUnitsOf } from '../cards/tap-units.ts';
+import type { Moved, Pressed, Said } from '../pressed.ts';
+import type { Conversation } from './conversation.ts';
+import type { Viewer } from './html/viewer.ts';
+import type { SayForm } from './say-form.ts';
+
+export const tilePlace = (item: string, button: number): string => `t${item}-${button}`;
+export const postPlace = (n: number, button: number): string => `p${n}-${button}`;
+
+const Was = z.object({ label: z.string().min(1).max(200), line: z.string().min(1).max(500) });
+
+/** `undefined`: typed, or filled in by hand, and so meant. */
+export function pressedOn(
+  form: SayForm,
+  board: Board,
+  conversation: Pick<Conversation, 'hasMovedOn'>,
+  { units }: Pick<Viewer, 'units'>,
+): Pressed | undefined {
+  const { label, place, line, was } = form;
+  if (label === undefined || place === undefined || form.fields.size > 0) return undefined;
+  const shown = (tap: Said): Said => ({ label: tap.label, line: inUnitsOf(tap.line, units) });
+  const tiles = board.items.flatMap(({ id, taps }) =>
+    taps.map((tap, i) => ({ place: tilePlace(id, i), ...shown(tap) })),
+  );
+  const before = was === undefined ? undefined : readWas(was);
+  if (before !== undefined && before.line !== line) {
+    const offered = tiles.some((tile) => tile.line === before.line);
+    return { label, moved: { is: 'under-the-thumb', before, offered } };
+  }
+  return { label, moved: place.startsWith('p') ? onPost(place, conversation) : onTile(tiles, place, line) };
+}
+
+function onTile(tiles: readonly (Said & { readonly place: string })[], place: string, line: string): Moved {
+  if (!place.startsWith('t')) return { is: 'not' };
+  const now = tiles.find((tile) => tile.place === place);
+  if (now?.line === line) return { is: 'not' };
+  return { is: 'older', now: now === undefined ? undefined : { label: now.label, line: now.line } };
+}
+
+function onPost(place: string, { hasMovedOn }: Pick<Conversation, 'hasMovedOn'>): Moved {
+  return hasMovedOn(Number(/^p(\d+)-/.exec(place)?.[1] ?? Number.NaN))
+    ? { is: 'older', now: undefined }
+    : { is: 'not' };
+}
+
+function readWas(text: string): Said | undefined {
+  try {
+    return Was.safeParse(JSON.parse(text)).data;
+  } catch {
+    return undefined;
+  }
+}
