@@ -4,6 +4,7 @@
 import { type Batch, phaseOf } from '../../core/batch/batch.ts';
 import { blendDueAt, potLifeTimes } from '../../core/batch/batch-clocks.ts';
 import type { AmendTarget, Amount, Command, CureWay, PartDetails } from '../../core/commands.ts';
+import { goesOnFrom, restingOn } from '../../core/corrections/rests-on.ts';
 import { isAct } from '../../core/history.ts';
 import { methods } from '../../core/methods.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
@@ -334,13 +335,14 @@ function correction(shop: Shop): Say {
   };
 }
 
-/** Whose last act is a reading that somebody has mixed or coated by since: their undo is the one that asks. */
-export function whoseReadingServes(shop: Shop): string | undefined {
+/** Whose last act has something resting on it that nobody else has gone on from: their undo is the one that asks. */
+export function whoseActIsRestedOn(shop: Shop): string | undefined {
   const acts = entriesIn(shop, isAct);
   const last = new Map(acts.map((entry) => [entry.by, entry]));
   return [...last].find(
-    ([, { fact, seq }]) =>
-      fact.type === 'AirRead' && acts.some((other) => other.seq > seq && other.fact.type === 'BatchOpened'),
+    ([by, entry]) =>
+      restingOn(shop, acts, [entry]).length > 0 &&
+      !acts.some((other) => other.seq > entry.seq && other.by !== by && goesOnFrom(other, entry)),
   )?.[0];
 }
 

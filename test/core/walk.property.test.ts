@@ -26,7 +26,7 @@ import { createShopKeeper } from '../../core/shop-keeper.ts';
 import { openSqliteStore } from '../../core/store/sqlite-store.ts';
 import { type EpochMs, epochMs } from '../../core/units.ts';
 import { demoCrew, demoShelf } from './given.ts';
-import { type Draw, edgesIn, type Focus, nextAct, oneOf, whoseReadingServes } from './walk-acts.ts';
+import { type Draw, edgesIn, type Focus, nextAct, oneOf, whoseActIsRestedOn } from './walk-acts.ts';
 import { coatFaults, judged } from './walk-oracle.ts';
 import { count, neverObjected, reachTable } from './walk-reach.ts';
 
@@ -289,10 +289,10 @@ it('given a crew at random, then after each thing said the record, its reading a
             const command = nextAct(shop, now, draw, focusOf(walks));
             await walk.say({ id: `said-${i}`, by, now, command, at: epochMs(at), stance });
             if (i % 20 === 19) await walk.photograph(`photo-${i}`, by, now);
-            const reader = i % 5 === 4 ? whoseReadingServes(await walk.shop()) : undefined;
-            if (reader !== undefined) {
+            const undoer = i % 5 === 4 ? whoseActIsRestedOn(await walk.shop()) : undefined;
+            if (undoer !== undefined) {
               const undo = { command: { verb: 'undo' }, at: now, stance: { is: 'asked' } } as const;
-              await walk.say({ id: `undo-${i}`, by: reader, now, ...undo });
+              await walk.say({ id: `undo-${i}`, by: undoer, now, ...undo });
             }
             seen.push(...walk.rawEventsAfter(seen.length));
           }
