@@ -2,6 +2,7 @@
 
 import type { Run } from '../calc/clock.ts';
 import type { Component } from '../commands.ts';
+import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { BatchNumber, PartName, PersonName, PlaceName } from '../ids.ts';
 import type { Method } from '../methods.ts';
@@ -100,6 +101,7 @@ export function foldBatch(entries: readonly Entry[], before?: Batch): Batch | un
 
 function evolveBatch(batch: Batch, entry: Entry): Batch {
   const { fact, happenedAt: at } = entry;
+  if (!isFor('batch', fact)) return batch;
   switch (fact.type) {
     case 'PartsWeighed': {
       const inVessel = {
@@ -146,8 +148,6 @@ function evolveBatch(batch: Batch, entry: Entry): Batch {
       };
     case 'CoatApplied':
       return { ...batch, coats: [...batch.coats, { part: fact.part, method: fact.method, at }] };
-    default:
-      return batch;
   }
 }
 

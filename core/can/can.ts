@@ -2,6 +2,7 @@
 
 import type { Run } from '../calc/clock.ts';
 import type { Component, Handling } from '../commands.ts';
+import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import { type BatchNumber, type CanNumber, numberIn, type PersonName } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
@@ -72,6 +73,7 @@ export function foldCan(entries: readonly Entry[]): Can | undefined {
 
 function evolveCan(can: Can, entry: Entry): Can {
   const { fact, happenedAt: at, by } = entry;
+  if (!isFor('can', fact)) return can;
   switch (fact.type) {
     case 'LidOff':
       return opened(can, at, by);
@@ -87,8 +89,6 @@ function evolveCan(can: Can, entry: Entry): Can {
     case 'PartWeighed':
     case 'PartAdded':
       return poured(can, entry, fact.fromCans ?? []);
-    default:
-      return can;
   }
 }
 

@@ -1,5 +1,6 @@
 // Who is on shift, and who has handed over to whom. Until the other takes over by name, both are pinged.
 
+import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { PersonName } from '../ids.ts';
 import type { EpochMs } from '../units.ts';
@@ -23,6 +24,7 @@ export function foldShifts(entries: readonly Entry[]): Shifts {
   const onShift = new Map<PersonName, EpochMs>();
   let handovers: readonly Handover[] = [];
   for (const { fact, by, happenedAt: at } of entries) {
+    if (!isFor('shifts', fact)) continue;
     switch (fact.type) {
       case 'ShiftBegun':
         onShift.set(by, at);
@@ -37,8 +39,6 @@ export function foldShifts(entries: readonly Entry[]): Shifts {
         handovers = handovers.map((each) =>
           each.to === by && each.takenAt === undefined ? { ...each, takenAt: at } : each,
         );
-        break;
-      default:
         break;
     }
   }

@@ -2,6 +2,7 @@
 
 import type { Run, TemperatureReading } from '../calc/clock.ts';
 import type { PartDetails, SurfaceGrade } from '../commands.ts';
+import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { BatchNumber, PartName, PersonName } from '../ids.ts';
 import type { Method } from '../methods.ts';
@@ -116,6 +117,7 @@ export function foldPart(name: PartName, entries: readonly Entry[]): Part {
 
 function evolvePart(part: Part, entry: Entry): Part {
   const { fact, happenedAt: at, by } = entry;
+  if (!isFor('part', fact)) return part;
   switch (fact.type) {
     case 'PartReceived': {
       const { type: _, ...said } = fact;
@@ -160,8 +162,6 @@ function evolvePart(part: Part, entry: Entry): Part {
       return { ...part, verdict: { is: 'released', at, by } };
     case 'PartHeld':
       return { ...part, verdict: heldBy(part.verdict, fact, at, by) };
-    default:
-      return part;
   }
 }
 

@@ -1,6 +1,7 @@
 // A place (the room, a booth) as the fold of its readings.
 
 import type { TemperatureLog, TemperatureReading } from '../calc/clock.ts';
+import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { PlaceName } from '../ids.ts';
 import type { RingLog } from '../reminders/ring-log.ts';
@@ -29,6 +30,7 @@ export function foldPlace(name: PlaceName, entries: readonly Entry[]): Place {
   const surfaces: TemperatureReading[] = [];
   const lowest: { from: EpochMs; to: EpochMs; celsius: Celsius }[] = [];
   for (const { fact, happenedAt, by } of entries) {
+    if (!isFor('place', fact)) continue;
     switch (fact.type) {
       case 'AirRead':
         air.push({
@@ -43,8 +45,6 @@ export function foldPlace(name: PlaceName, entries: readonly Entry[]): Place {
         break;
       case 'LowestRead':
         lowest.push({ from: fact.since, to: happenedAt, celsius: fact.lowestCelsius });
-        break;
-      default:
         break;
     }
   }

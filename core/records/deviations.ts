@@ -4,6 +4,7 @@
 import { type Batch, foldBatch } from '../batch/batch.ts';
 import { catchRules, coatFromBatchRules, filterRules, mixRules, stirRules, stopRules } from '../batch/batch-rules.ts';
 import { coatClimate } from '../coat/coat-climate.ts';
+import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import { nameIn, nounOf, numberIn } from '../ids.ts';
 import type { Objection } from '../objections.ts';
@@ -57,7 +58,9 @@ function objectionsAgainst(shop: Shop, entry: Entry): readonly Objection[] {
       const part = shop.parts.get(nameIn(entry.stream));
       return part === undefined ? [] : againstPart(shop, part, entry);
     }
-    default:
+    // Readings and settings are held against nothing: what rests on them is.
+    case 'place':
+    case 'crew':
       return [];
   }
 }
@@ -75,6 +78,7 @@ function batchBefore(batch: Batch, entry: Entry): Batch {
 
 function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objection[] {
   const { fact, happenedAt: at } = entry;
+  if (!isFor('batch-rules', fact)) return [];
   const situation = { batch: batchBefore(batch, entry), air: airLog(shop, batch.place), at };
   switch (fact.type) {
     case 'BatchOpened': {
@@ -95,7 +99,7 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
     case 'PartsWeighed':
     case 'PartWeighed':
     case 'PartAdded':
-      return againstWeighing(shop, batch, situation.batch, entry);
+      return againstWeighing(shop, batch, situation.batch, entry, fact);
     case 'MixCaught':
       return objectionsTo(catchRules, situation, entry.edition);
     case 'StirrerStarted':
@@ -104,13 +108,12 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
       return objectionsTo(stopRules, situation, entry.edition);
     case 'MixFiltered':
       return objectionsTo(filterRules, situation, entry.edition);
-    default:
-      return [];
   }
 }
 
 function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[] {
   const { fact, happenedAt: at } = entry;
+  if (!isFor('part-rules', fact)) return [];
   const found = foldPart(part.name, before(part.entries, entry));
   if (fact.type === 'CoatApplied') {
     const batch = shop.batches.get(fact.batch);
@@ -153,7 +156,5 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
       const failed = failedBy(fact, part, batch?.sheet);
       return failed !== undefined && isMarked(part, failed.reading) ? [failed.objection] : [];
     }
-    default:
-      return [];
   }
 }

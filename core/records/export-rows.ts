@@ -2,6 +2,7 @@
 // Columns are stable: new ones are only added at the end. Units stand in the names, times are ISO with their zone.
 
 import { DateTime } from 'luxon';
+import { isFor } from '../event-readers.ts';
 import { asItStands, type Entry, type Envelope, type Fact, isLate } from '../history.ts';
 import { nameIn, nounOf } from '../ids.ts';
 import type { EpochMs } from '../units.ts';
@@ -105,6 +106,7 @@ function rowOf(entry: Entry, takenBackBy: Envelope | undefined, hash: string, is
 const numberOf = (name: string | undefined): Cell => (name === undefined ? undefined : Number(name));
 
 function figuresOf(fact: Fact): Partial<Record<ExportColumn, Cell>> {
+  if (!isFor('export', fact)) return {};
   switch (fact.type) {
     case 'BatchOpened':
       return { mass_g: fact.plannedGrams, material: fact.sheet.name, place: fact.place };
@@ -153,7 +155,5 @@ function figuresOf(fact: Fact): Partial<Record<ExportColumn, Cell>> {
     case 'Rang':
     case 'RingAnswered':
       return { reason: fact.key };
-    default:
-      return {};
   }
 }

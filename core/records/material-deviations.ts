@@ -10,7 +10,8 @@ import type { FromCan } from '../can/can-events.ts';
 import { checkRules, openRules } from '../can/can-rules.ts';
 import type { Component } from '../commands.ts';
 import { localDay } from '../crew/local-day.ts';
-import { asItStoodAt, type Entry } from '../history.ts';
+import { isFor } from '../event-readers.ts';
+import { asItStoodAt, type Entry, type Fact } from '../history.ts';
 import type { Objection } from '../objections.ts';
 import { mixRatio } from '../products/sheet.ts';
 import { objectionsTo } from '../rules.ts';
@@ -18,6 +19,7 @@ import { airLog, type Shop } from '../shop.ts';
 
 export function againstCan(shop: Shop, can: Can, entry: Entry): readonly Objection[] {
   const { fact, happenedAt: at } = entry;
+  if (!isFor('can-rules', fact)) return [];
   switch (fact.type) {
     case 'CanOpened': {
       const { sheet, component, lot, expires, handling } = fact;
@@ -36,14 +38,18 @@ export function againstCan(shop: Shop, can: Can, entry: Entry): readonly Objecti
     }
     case 'CanChecked':
       return objectionsTo(checkRules, { can, role: fact.role }, entry.edition);
-    default:
-      return [];
   }
 }
 
 /** `before`: the batch as the entry found it. */
-export function againstWeighing(shop: Shop, batch: Batch, before: Batch, entry: Entry): readonly Objection[] {
-  const { fact, happenedAt: at } = entry;
+export function againstWeighing(
+  shop: Shop,
+  batch: Batch,
+  before: Batch,
+  entry: Entry,
+  fact: Extract<Fact, { type: 'PartsWeighed' | 'PartWeighed' | 'PartAdded' }>,
+): readonly Objection[] {
+  const { happenedAt: at } = entry;
   const situation = (components: readonly Component[], from: readonly FromCan[] | undefined): WeighCase => ({
     batch: before,
     air: airLog(shop, batch.place),
@@ -71,8 +77,6 @@ export function againstWeighing(shop: Shop, batch: Batch, before: Batch, entry: 
       const added = { ...situation([component], fact.fromCans), component, grams };
       return [...objectionsTo(addRules, added, entry.edition), ...ratioOut(batch, before, entry)];
     }
-    default:
-      return [];
   }
 }
 

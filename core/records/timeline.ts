@@ -4,6 +4,7 @@
 import type { Batch } from '../batch/batch.ts';
 import { potLifeTimes } from '../batch/batch-clocks.ts';
 import { isGasSensitive } from '../can/can.ts';
+import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import { inNaturalOrder } from '../natural-order.ts';
 import { foldPart, type Part } from '../part/part.ts';
@@ -102,6 +103,7 @@ function stretchesOfPart(part: Part): readonly Stretch[] {
 }
 
 function markOf({ stream, fact, happenedAt: at }: Entry): readonly Mark[] {
+  if (!isFor('timeline', fact)) return [];
   switch (fact.type) {
     case 'CoatApplied':
       return [{ stream, kind: 'coat', at }];
@@ -111,7 +113,5 @@ function markOf({ stream, fact, happenedAt: at }: Entry): readonly Mark[] {
       return [{ stream, kind: 'released', at }];
     case 'PartHeld':
       return [{ stream, kind: 'held', at }];
-    default:
-      return [];
   }
 }

@@ -1,5 +1,6 @@
 // The rules of a session asked again over what has happened.
 
+import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import { nounOf, numberIn } from '../ids.ts';
 import type { Objection } from '../objections.ts';
@@ -10,18 +11,14 @@ import { sprayCase } from './session-decide.ts';
 import { closeRules, coatUnderBriefRules, sprayRules } from './session-rules.ts';
 
 export function againstSession(shop: Shop, session: Session, entry: Entry): readonly Objection[] {
+  const { fact } = entry;
+  if (!isFor('session-rules', fact)) return [];
   const before = sessionBefore(session, entry);
-  switch (entry.fact.type) {
+  switch (fact.type) {
     case 'SprayStarted':
-      return objectionsTo(
-        sprayRules,
-        sprayCase(shop, before, entry.happenedAt, { place: entry.fact.place }),
-        entry.edition,
-      );
+      return objectionsTo(sprayRules, sprayCase(shop, before, entry.happenedAt, { place: fact.place }), entry.edition);
     case 'SessionClosed':
       return objectionsTo(closeRules, { session: before }, entry.edition);
-    default:
-      return [];
   }
 }
 

@@ -3,6 +3,7 @@
 
 import type { Run } from '../calc/clock.ts';
 import type { SolventId } from '../calc/solvents.ts';
+import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { BatchNumber, PersonName, PlaceName, SessionNumber } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
@@ -104,6 +105,7 @@ export function sessionAsOf(session: Session, at: EpochMs): Session {
 
 function evolveSession(session: Session, entry: Entry): Session {
   const { fact, happenedAt: at, by } = entry;
+  if (!isFor('session', fact)) return session;
   switch (fact.type) {
     case 'PeoplePlaced':
       return fact.people.reduce((moved, person) => placed(moved, person, fact.goes), session);
@@ -141,8 +143,6 @@ function evolveSession(session: Session, entry: Entry): Session {
         closedBy: session.closedBy ?? by,
         fanMinutes: session.fanMinutes ?? fact.fanMinutes,
       };
-    default:
-      return session;
   }
 }
 

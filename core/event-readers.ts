@@ -1,0 +1,95 @@
+// Who reads which event: one row a type. A new event does not compile without its row, and each reader that the row names
+// does not compile without a case for it; nobody else needs to know of it.
+
+import type { Fact } from './history.ts';
+
+export type Reader =
+  /** The folds: what is known of a noun changes with it. An opening makes the noun and is no change of it. */
+  | 'batch'
+  | 'can'
+  | 'part'
+  | 'place'
+  | 'session'
+  | 'shifts'
+  /** Asked again by the rules of its noun: a deviation may stand on it, and a hold follow from it. */
+  | 'batch-rules'
+  | 'can-rules'
+  | 'part-rules'
+  | 'session-rules'
+  /** A mark of its own on the drawn timeline. */
+  | 'timeline'
+  /** Columns of its own in an export, beside those that every event has. */
+  | 'export';
+
+export const readersOf = {
+  BatchOpened: ['batch-rules', 'export'],
+  PartsWeighed: ['batch', 'can', 'batch-rules', 'export'],
+  PartWeighed: ['batch', 'can', 'batch-rules', 'export'],
+  PartAdded: ['batch', 'can', 'batch-rules', 'export'],
+  StirrerStarted: ['batch', 'batch-rules'],
+  StirrerStopped: ['batch', 'batch-rules'],
+  PotUncovered: ['batch'],
+  PotCovered: ['batch'],
+  MixFiltered: ['batch', 'batch-rules'],
+  MixCaught: ['batch', 'batch-rules', 'export'],
+  MixThickened: ['batch', 'timeline', 'export'],
+  PotEmptied: ['batch', 'export'],
+  CanOpened: ['can-rules', 'export'],
+  LidOff: ['can'],
+  CanBlanketed: ['can'],
+  CanStirred: ['can'],
+  CanChecked: ['can', 'can-rules'],
+  CanDiscarded: ['can', 'export'],
+  PartReceived: ['part', 'export'],
+  SurfacePrepared: ['part'],
+  CoatApplied: ['batch', 'part', 'session', 'part-rules', 'timeline', 'export'],
+  FilmDry: ['part', 'part-rules'],
+  CureStarted: ['part', 'part-rules', 'export'],
+  PartTemperatureRead: ['part', 'export'],
+  DoorOpened: ['part'],
+  CureEnded: ['part', 'part-rules'],
+  FilmRead: ['part', 'part-rules', 'export'],
+  AdhesionTested: ['part-rules'],
+  SolventRubbed: ['part-rules'],
+  PhotoFiled: ['export'],
+  PartReleased: ['part', 'part-rules', 'timeline'],
+  PartHeld: ['part', 'timeline', 'export'],
+  AirRead: ['place', 'export'],
+  SurfaceRead: ['part', 'place', 'export'],
+  LowestRead: ['place', 'export'],
+  SettingChanged: [],
+  Rang: ['export'],
+  RingAnswered: ['export'],
+  RingSnoozed: [],
+  ShiftBegun: ['shifts'],
+  ShiftEnded: ['shifts'],
+  HandedOver: ['shifts'],
+  TakenOver: ['shifts'],
+  SolventUsed: ['export'],
+  HashGiven: [],
+  SessionBriefed: [],
+  PeoplePlaced: ['session'],
+  ExtractionSaid: ['session'],
+  SuppliedAirSaid: ['session'],
+  BriefAcknowledged: ['session'],
+  SprayStarted: ['session', 'session-rules'],
+  SprayStopped: ['session'],
+  GearFlushed: ['session'],
+  WasteCanned: ['session'],
+  SessionClosed: ['session', 'session-rules'],
+  AlarmRaised: ['batch'],
+  NearMissTold: [],
+  BellTested: [],
+  QualificationDated: [],
+} as const satisfies { readonly [Type in Fact['type']]: readonly Reader[] };
+
+type Rows = typeof readersOf;
+type TypeFor<R extends Reader> = { [Type in keyof Rows]: R extends Rows[Type][number] ? Type : never }[keyof Rows];
+
+/** What this reader must decide on, every one of it. */
+export type FactFor<R extends Reader> = Extract<Fact, { type: TypeFor<R> }>;
+
+export function isFor<R extends Reader>(reader: R, fact: Fact): fact is FactFor<R> {
+  const readers: readonly Reader[] = readersOf[fact.type];
+  return readers.includes(reader);
+}

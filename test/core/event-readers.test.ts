@@ -1,0 +1,47 @@
+// A new event names every place that must decide on it; what no row names stays silent on purpose.
+
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { isFor, type Reader, readersOf } from '../../core/event-readers.ts';
+import { Fact } from '../../core/history.ts';
+
+/** Where each reader decides. */
+const places: Readonly<Record<Reader, string>> = {
+  batch: 'core/batch/batch.ts',
+  can: 'core/can/can.ts',
+  part: 'core/part/part.ts',
+  place: 'core/place/place.ts',
+  session: 'core/session/session.ts',
+  shifts: 'core/crew/shifts.ts',
+  'batch-rules': 'core/records/deviations.ts',
+  'can-rules': 'core/records/material-deviations.ts',
+  'part-rules': 'core/records/deviations.ts',
+  'session-rules': 'core/session/session-deviations.ts',
+  timeline: 'core/records/timeline.ts',
+  export: 'core/records/export-rows.ts',
+};
+
+function typesIn(schema: { readonly options?: readonly unknown[]; readonly shape?: unknown }): readonly string[] {
+  if (schema.options !== undefined) return schema.options.flatMap((option) => typesIn(option as typeof schema));
+  const { type } = schema.shape as { readonly type: { readonly values: ReadonlySet<string> } };
+  return [...type.values];
+}
+
+describe('who reads which event', () => {
+  it('has a row for every event that there is, and none besides', () => {
+    expect(Object.keys(readersOf).sort()).toEqual([...typesIn(Fact)].sort());
+  });
+
+  it('is asked by each reader, whose cases then leave nothing to a default', () => {
+    for (const [reader, file] of Object.entries(places)) {
+      const source = readFileSync(file, 'utf8');
+      expect(source, reader).toContain(`isFor('${reader}', fact)`);
+      expect(source, file).not.toMatch(/^ *default:/m);
+    }
+  });
+
+  it('passes on what a row names, and nothing else', () => {
+    expect(isFor('place', { type: 'LidOff' })).toBe(false);
+    expect(isFor('can', { type: 'LidOff' })).toBe(true);
+  });
+});
