@@ -106,7 +106,7 @@ function isCry(called: Called, names: Names): boolean {
     case 'spill':
       return isSpill(before, after, names);
     case 'hot':
-      return isPotHot(before, after);
+      return isPotHot(called, names);
   }
 }
 
@@ -206,9 +206,13 @@ function isSpill(before: readonly string[], after: readonly string[], names: Nam
 }
 
 /** A pot or a can that heats; weather, coffee and ovens are hot every day. */
-function isPotHot(before: readonly string[], after: readonly string[]): boolean {
+function isPotHot({ word: cried, before, after }: Called, names: Names): boolean {
   if ([...before, ...after].some((word) => harmless.has(word))) return false;
   if (before.length + after.length === 0) return true;
+  // `hot pot by the oven`: the word itself names the pot, so that only where it is may follow.
+  if (cried.split(' ').some((word) => pots.has(word))) {
+    return opens(before, names) && (/^\d+$/.test(after[0] ?? '') || endsWell(after, names, isPlace));
+  }
   const near = [...before.slice(0, 4), ...without(after, articles).slice(0, 1)];
   const isPot = near.some((word) => pots.has(word));
   return (

@@ -15,7 +15,7 @@ describe.skipIf(!hasChromium)('a page that moves under the thumb', () => {
     shop = await openShop();
     for (const line of ['mix 2.4kg 24C 48%', 'weigh 1 1201g 1198g']) await shop.say('Kari', line);
     await shop.wait(103);
-    for (const line of ['filter 1', 'coat impeller-7 flow']) await shop.say('Kari', line);
+    for (const line of ['filter 1', 'coat new impeller-7 flow']) await shop.say('Kari', line);
     await shop.wait(12);
   });
   afterEach(async () => {

@@ -50,7 +50,7 @@ describe('a hot pot', () => {
 
   it('when a coat is asked, then only that is told: not to start its stirrer, nor to filter it', async () => {
     const { say } = await said(...clear, 'hot 1');
-    const asked = await say('coat a1 1 spray');
+    const asked = await say('coat new a1 1 spray');
     expect([asked.kind, asked.code]).toEqual(['objection', 'pot-dead']);
     expect(asked.text).toContain('Stand off until it is cold');
     expect(asked.text).not.toMatch(/stirrer|filter/i);
@@ -112,7 +112,7 @@ describe('a pot off its ratio', () => {
 
 describe('parts that wait', () => {
   // The build at 25 degC: 15 minutes of induction, its recoat window from four hours on (all invented).
-  const coated = ['air 25C 48%', 'mix 6.45kg build', 'weigh 1 5400g 1050g', 'wait 16m', 'coat r1 1 brush'];
+  const coated = ['air 25C 48%', 'mix 6.45kg build', 'weigh 1 5400g 1050g', 'wait 16m', 'coat new r1 1 brush'];
 
   it('given a rail that nobody said is dry, when its window opens, then it is to be touched, not coated', async () => {
     const { heard } = await said(...coated, 'wait 20h');

@@ -69,9 +69,9 @@ describe('what is not theirs to settle', () => {
     for (const line of ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1200g 1200g', 'wait 102m', 'filter 1', 'set brief on']) {
       await say(line);
     }
-    const refused = await say('@kari: coat lid-1 1 spray permit late');
+    const refused = await say('@kari: coat new lid-1 1 spray permit late');
     expect(refused.text).toContain('That may be lifted by a lead or supervisor: omar.');
-    expect((await say('coat lid-1 1 spray permit VA-1')).recorded).toBe(true);
+    expect((await say('coat new lid-1 1 spray permit VA-1')).recorded).toBe(true);
   });
 });
 

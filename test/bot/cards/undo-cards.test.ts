@@ -10,7 +10,14 @@ const spanishCrew: CrewFile = {
   language: 'es',
   people: sprayCrew.people.map((person) => ({ ...person, language: 'es' })),
 };
-const coated = ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1201g 1198g', 'wait 102m', 'filter 1', 'coat impeller-7 1 brush'];
+const coated = [
+  'air 24C 48%',
+  'mix 2.4kg',
+  'weigh 1 1201g 1198g',
+  'wait 102m',
+  'filter 1',
+  'coat new impeller-7 1 brush',
+];
 
 async function talkAfter(lines: readonly string[], crew: CrewFile = sprayCrew) {
   const talk = sessionTalk(':memory:', crew);

@@ -18,7 +18,7 @@ const cries: Readonly<Record<string, string>> = {
     se desmayó jens | kari inconsciente`,
   spill: `spill | SPILL!! | spill in the booth | acetone spill | big spill | spilled acetone on the floor | spill of hardener |
     spill 5l acetone | derrame | derrame de acetona | se derramó acetona | fuga de disolvente | vertido en el suelo`,
-  hot: `hot | hot pot | hot pot 1 | pot 2 is hot | the pot is getting hot | mezcla caliente | se calienta la mezcla`,
+  hot: `hot | hot pot | hot pot 1 | hot pot by the oven | hot pot in booth 2 | pot 2 is hot | the pot is getting hot | mezcla caliente | se calienta la mezcla`,
 };
 
 const calm = `fire extinguisher checked | fire drill at 10 | no fire | no fire in the booth | fire door was propped open | in case of

@@ -105,7 +105,7 @@ describe('a weighing that does not read', () => {
     'stir 1',
     'filter 1',
     'empty 1 200g',
-    'coat imp-1 1 brush',
+    'coat new imp-1 1 brush',
     'weigh 1 1200g 1200g',
     'snooze 1 10m',
     'coat imp-1',
@@ -123,7 +123,7 @@ describe('a weighing that does not read', () => {
   it('goes on with everything else', async () => {
     const shop = brokenAt(await shopWith(twoPots), weighingOf1);
 
-    for (const line of ['stop 2 already', 'filter 2 already', 'coat imp-2 2 brush already', 'mix 1kg']) {
+    for (const line of ['stop 2 already', 'filter 2 already', 'coat new imp-2 2 brush already', 'mix 1kg']) {
       expect(await shop.say(`09:30 ${line}`)).toMatchObject({ recorded: true });
     }
     expect((await shop.say('09:31 now')).text).toContain('(PartsWeighed, batch/1) does not read any more.');
@@ -137,17 +137,24 @@ describe('a weighing that does not read', () => {
     const coated = [
       ...twoPots,
       '10:00 filter 1 already',
-      '10:01 coat imp-1 1 brush already',
+      '10:01 coat new imp-1 1 brush already',
       '11:00 dry imp-1 already',
     ];
-    const shop = brokenAt(await shopWith([...coated, '11:01 cure imp-1 room already']), weighingOf1);
+    const cured = [
+      ...coated,
+      '11:01 cure imp-1 oven 90C',
+      '11:02 temp imp-1 91C',
+      '12:02 temp imp-1 90C',
+      '12:03 out imp-1',
+    ];
+    const shop = brokenAt(await shopWith(cured), weighingOf1);
 
-    const released = await shop.say('12:00 release imp-1 already');
+    const released = await shop.say('12:10 release imp-1');
     expect(released).toMatchObject({ kind: 'error', recorded: false });
     expect(released.text).toContain('(PartsWeighed, batch/1)');
-    expect(await shop.say('12:01 traveller imp-1')).toMatchObject({ kind: 'error' });
+    expect(await shop.say('12:11 traveller imp-1')).toMatchObject({ kind: 'error' });
     // What happened to the part itself is a fact.
-    expect(await shop.say('12:02 film imp-1 12 14 13um')).toMatchObject({ recorded: true });
+    expect(await shop.say('12:12 film imp-1 12 14 13um')).toMatchObject({ recorded: true });
   });
 
   it('is not undone around: the last act stays the last', async () => {

@@ -19,7 +19,7 @@ async function flashedOff(options: Parameters<typeof openWorkshop>[0] = {}): Pro
   await shop.types('weigh 1 1201g 1198g');
   await shop.passes(103);
   await shop.types('filter 1');
-  await shop.types('coat impeller-7 flow');
+  await shop.types('coat new impeller-7 flow');
   await shop.passes(12);
   return shop.batch();
 }
@@ -72,7 +72,7 @@ describe('a button that changed under the thumb', () => {
 
   test('that says the same as before, beside one that changed, is recorded at once', async () => {
     const batch = await flashedOff();
-    await shop.types('coat impeller-8 flow');
+    await shop.types('coat new impeller-8 flow');
     await shop.passes(12);
     const labels = () => linesOf(batch.text).at(-1);
     const before = labels();
@@ -145,7 +145,7 @@ describe('a button of an older card', () => {
     await shop.types('out impeller-7');
     const old = stillShown(batch);
     expect(old.text).toContain('[Release]');
-    await shop.types('film impeller-7 24um', 'UJO');
+    await shop.types('film impeller-7 13um', 'UJO');
     shop.clock.moveTo(epochMs(shop.clock.now() + 60_000));
     await shop.taps(old, 'Release');
     expect(await recorded()).not.toContain('PartReleased');

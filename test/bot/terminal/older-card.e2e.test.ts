@@ -10,7 +10,7 @@ const out = [
   '@ada: weigh 1 1201g 1198g',
   'wait 103m',
   '@ada: filter 1',
-  '@ada: coat impeller-7 flow',
+  '@ada: coat new impeller-7 flow',
   'wait 12m',
   '@ada: dry impeller-7',
   '@ada: cure impeller-7 oven 90C',

@@ -127,7 +127,7 @@ describe('what stands first', () => {
 
   test('of the same moment, by name as people count: plate-2 before plate-10', async () => {
     await stirAndFilter();
-    await say(...[10, 2, 1, 11].map((n) => `coat plate-${n} 1 brush`));
+    await say(...[10, 2, 1, 11].map((n) => `coat new plate-${n} 1 brush`));
     expect((await order()).slice(0, 4)).toEqual(['part/plate-1', 'part/plate-2', 'part/plate-10', 'part/plate-11']);
     expect((await shop.board('Kari')).rings.slice(0, 4).map(({ key }) => key)).toEqual(
       [1, 2, 10, 11].map((n) => `part/plate-${n}/flash-least`),
@@ -136,12 +136,12 @@ describe('what stands first', () => {
 
   test('over, then about to be, then what waits for somebody, then the rest by its end', async () => {
     await stirAndFilter();
-    await say('coat late-1 1 brush');
+    await say('coat new late-1 1 brush');
     await shop.wait(8);
-    await say('coat soon-1 1 brush', 'coat dry-1 1 brush', 'coat dry-2 1 brush');
+    await say('coat new soon-1 1 brush', 'coat new dry-1 1 brush', 'coat new dry-2 1 brush');
     await shop.wait(10);
     // late-1 is past its 15 min; soon-1 past its 10; the other two are dry and wait for a cure.
-    await say('dry dry-2', 'dry dry-1', 'coat fresh-1 1 brush', 'mix 1kg');
+    await say('dry dry-2', 'dry dry-1', 'coat new fresh-1 1 brush', 'mix 1kg');
     expect(await order()).toEqual([
       'part/late-1',
       'part/soon-1',
@@ -155,7 +155,7 @@ describe('what stands first', () => {
 
   test('a pot that gelled comes before parts that wait, and a pot near its end before both while it lives', async () => {
     await stirAndFilter();
-    await say('coat dry-1 1 brush');
+    await say('coat new dry-1 1 brush');
     await shop.wait(11);
     await say('dry dry-1');
     expect(await order()).toEqual(['part/dry-1', 'batch/1']);
@@ -167,7 +167,7 @@ describe('what stands first', () => {
   });
 
   test('a prepared surface dies like a pot does: near its end it comes before what waits for somebody (240 min, invented)', async () => {
-    await say('mix 6.45kg demo-build', 'prep bare-1 sa2.5', 'part bare-2');
+    await say('mix 6.45kg demo-build', 'prep new bare-1 sa2.5', 'part bare-2');
     expect(await order()).toEqual(['batch/1', 'batch/2', 'part/bare-1', 'part/bare-2']);
     await shop.wait(215);
     expect(await clocks('part/bare-1')).toMatchObject([{ id: 'surface', label: 'Coat before', left: '25 min left' }]);
@@ -178,20 +178,20 @@ describe('what stands first', () => {
 
   test('a can without gas rises as its time runs out; under gas again, in doubt, it waits to be looked at', async () => {
     await stirAndFilter();
-    await say('coat late-1 1 brush', 'open A lot 7731 5kg gas');
+    await say('coat new late-1 1 brush', 'open A lot 7731 5kg gas');
     // Both are over at once: the can since its 20 minutes, the film since its 15 (common practice, no source).
     await shop.wait(12);
     expect(await order()).toEqual(['part/late-1', 'can/2', 'batch/1']);
     await shop.wait(9);
     expect(await order()).toEqual(['part/late-1', 'can/2', 'batch/1']);
-    await say('blanket 2', 'coat new-1 brush', 'dry late-1');
+    await say('blanket 2', 'coat new new-1 brush', 'dry late-1');
     await shop.wait(11);
     expect(await order()).toEqual(['part/new-1', 'can/2', 'part/late-1', 'batch/1']);
   });
 
   test('while the gun runs people are exposed: its session comes before all that only dries, and still it waits', async () => {
     await stirAndFilter();
-    await say('coat soon-1 1 brush', 'brief 1 spray Kari', 'ack 2', 'fan on 0.6m/s', 'supplied yes', 'outside yes');
+    await say('coat new soon-1 1 brush', 'brief 1 spray Kari', 'ack 2', 'fan on 0.6m/s', 'supplied yes', 'outside yes');
     await shop.wait(11);
     expect(await order()).toEqual(['part/soon-1', 'session/2', 'batch/1']);
     await say('spray on 2 already');
@@ -207,7 +207,7 @@ test('what does not fit is counted in either language', () => {
 describe('lists that people read count as people do', () => {
   test.each(['now', 'day', 'trace batch 1'])('%s', async (question) => {
     await stirAndFilter();
-    for (const n of [10, 9, 1, 2]) await shop.say('Kari', `coat plate-${n} 1 brush`);
+    for (const n of [10, 9, 1, 2]) await shop.say('Kari', `coat new plate-${n} 1 brush`);
     const answer = await shop.say('Kari', question);
     const names = JSON.stringify(answer?.card.lines).match(/plate-\d+/g);
     expect([...new Set(names)]).toEqual(['plate-1', 'plate-2', 'plate-9', 'plate-10']);

@@ -19,7 +19,7 @@ afterEach(() => shop.stop());
 async function flashedOff(): Promise<void> {
   for (const line of ['mix 2.4kg 24C 48%', 'weigh 1 1201g 1198g']) await shop.say('Kari', line);
   await shop.wait(103);
-  for (const line of ['filter 1', 'coat impeller-7 flow']) await shop.say('Kari', line);
+  for (const line of ['filter 1', 'coat new impeller-7 flow']) await shop.say('Kari', line);
   await shop.wait(12);
 }
 

@@ -102,10 +102,10 @@ describe('undo of what is older than a shift', () => {
 });
 
 describe('undo where something rests on it', () => {
-  const coated = [...weighed, '09:42 filter 1', '09:50 coat impeller-7 1 spray'];
+  const coated = [...weighed, '09:42 filter 1', '09:50 coat new impeller-7 1 spray'];
 
   it('given a filtering said late, with a coat after it, then it asks before it goes, and the tap takes just that', async () => {
-    const shift = await given([...weighed, '09:50 coat impeller-7 1 spray already', '09:55 filter 1 at 09:42']);
+    const shift = await given([...weighed, '09:50 coat new impeller-7 1 spray already', '09:55 filter 1 at 09:42']);
     const { nextSeq } = await ends(shift);
     expect(await shift.when('09:56 undo')).toEqual({ unclear: 'undo-asks' });
     expect((await ends(shift)).nextSeq).toBe(nextSeq);
@@ -197,7 +197,7 @@ describe('undo by the tap of a card', () => {
 
 describe('a hold that followed from a correction', () => {
   // Stopped at 9:00 the mix had 60 of 102 minutes.
-  const coated = [...weighed, '09:42 stop 1', '09:42 filter 1', '09:50 coat impeller-7 1 brush'];
+  const coated = [...weighed, '09:42 stop 1', '09:42 filter 1', '09:50 coat new impeller-7 1 brush'];
   const held = [...coated, '10:00 amend 1 stop at 09:00 clock was wrong'];
 
   it('given the correction is undone, then its hold goes with it', async () => {
@@ -218,7 +218,7 @@ describe('a hold that followed from a correction', () => {
       '08:05 @omar: air 8C 50%',
       '08:06 air 24C 48%',
       '10:20 @omar: filter 1 already',
-      '10:25 @omar: coat impeller-7 1 brush already',
+      '10:25 @omar: coat new impeller-7 1 brush already',
       '10:30 undo entry 5 despite 99',
     ]);
     expect((await cold.shop()).parts.get('impeller-7')?.verdict?.is).toBe('held');

@@ -109,15 +109,15 @@ describe('spraying without a session', () => {
 
   it('given the supervisor’s leave, then it is lifted; given a lead’s, then not', async () => {
     const shift = await given(unbriefed);
-    expect(await shift.when('09:50 @kari: coat lid-1 1 spray permit late')).toEqual({ unclear: 'may-not-permit' });
-    expect(await shift.when('09:50 @omar: coat lid-1 1 spray permit late')).toEqual({ unclear: 'may-not-permit' });
-    expect(await shift.when('09:51 @rosa: coat lid-1 1 spray permit VA-1')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:50 @kari: coat new lid-1 1 spray permit late')).toEqual({ unclear: 'may-not-permit' });
+    expect(await shift.when('09:50 @omar: coat new lid-1 1 spray permit late')).toEqual({ unclear: 'may-not-permit' });
+    expect(await shift.when('09:51 @rosa: coat new lid-1 1 spray permit VA-1')).toEqual({ recorded: ['CoatApplied'] });
   });
 
   it('given nobody who supervises, then whoever ranks highest may lift it', async () => {
     const shift = await given(unbriefed, { crew: without('rosa') });
-    expect(await shift.when('09:50 @kari: coat lid-1 1 spray permit late')).toEqual({ unclear: 'may-not-permit' });
-    expect(await shift.when('09:51 @omar: coat lid-1 1 spray permit VA-1')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:50 @kari: coat new lid-1 1 spray permit late')).toEqual({ unclear: 'may-not-permit' });
+    expect(await shift.when('09:51 @omar: coat new lid-1 1 spray permit VA-1')).toEqual({ recorded: ['CoatApplied'] });
   });
 });
 
