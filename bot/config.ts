@@ -4,6 +4,7 @@ import { parseArgs } from 'node:util';
 import { DateTime, IANAZone } from 'luxon';
 import { z } from 'zod';
 import type { CrewFile } from '../core/crew/crew.ts';
+import { ownValue } from '../core/own-key.ts';
 import { alarms } from '../core/session/session-commands.ts';
 import { minutes } from '../core/units.ts';
 import { languages } from './language/words/languages.ts';
@@ -115,7 +116,7 @@ export function readFlags(
     });
     const read = Flags.safeParse(values);
     if (!read.success) return { fault: issues(read.error, '--') };
-    const named = environment[publicUrlVariable];
+    const named = ownValue(environment, publicUrlVariable);
     if (values['public-url'] !== undefined || named === undefined) return read.data;
     const inVariable = publicUrls.safeParse([named]);
     return inVariable.success

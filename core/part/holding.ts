@@ -42,9 +42,7 @@ export const readingCodes = [
   'rubbed-through',
 ] as const satisfies readonly HoldingCode[];
 
-export function isReadingCode(code: HoldingCode): boolean {
-  return readingCodes.some((reading) => reading === code);
-}
+export type ReadingCode = (typeof readingCodes)[number];
 
 /** What a hold says of itself. */
 export interface HoldTold {

@@ -34,7 +34,7 @@ describe.skipIf(!hasChromium)('a shift on phones', () => {
     await card(page, 'Batch 1: filtered').waitFor();
     await fillIn(card(page, 'Batch 1: filtered'), 'Coated', { Part: 'impeller-7', Method: 'spray' });
     // Nobody booked it in.
-    await tap(page, 'impeller-7 is not known here', 'New part impeller-7: coat it');
+    await tap(page, 'Not clear', 'New part impeller-7: coat it');
     await card(page, 'impeller-7: coated').waitFor();
 
     await shop.wait(11);

@@ -19,7 +19,7 @@ describe.skipIf(!hasChromium)('forty parts from one pot', () => {
     await shop.say('Kari', 'weigh 1 1201g 1198g');
     await shop.wait(103);
     await shop.say('Kari', 'filter 1');
-    for (let n = parts; n > 0; n -= 1) await shop.say('Kari', `coat plate-${n} brush`);
+    for (let n = parts; n > 0; n -= 1) await shop.say('Kari', `coat new plate-${n} brush`);
   }, 60_000);
   afterAll(async () => {
     await browser.close();

@@ -2,8 +2,8 @@
 
 import type { Fact } from '../../../core/history.ts';
 import type { Figures } from '../figures.ts';
+import { englishHoldReason } from './english-holds.ts';
 import { englishComponents } from './english-material.ts';
-import { englishHoldReason } from './english-objections.ts';
 import { englishParts } from './english-parts.ts';
 import { englishSessionFact } from './english-session-facts.ts';
 

@@ -3,14 +3,14 @@
 import type { Breach } from '../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../core/calc/dose.ts';
 import type { Objection, Unclear } from '../../../core/objections.ts';
-import { type HoldingCode, type HoldTold, isReadingCode } from '../../../core/part/holding.ts';
 import type { SheetFault } from '../../../core/products/sheet.ts';
 import type { RuleSource } from '../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../core/units.ts';
 import type { Figures } from '../figures.ts';
+import { englishHoldReason } from './english-holds.ts';
 import { englishMaterialObjection, englishMaterialUnclear } from './english-material.ts';
 import { englishCrewUnclear, englishFilmObjection } from './english-parts.ts';
-import { englishFailed, englishReadingObjection } from './english-readings.ts';
+import { englishReadingObjection } from './english-readings.ts';
 import { englishSessionObjection, englishSessionUnclear } from './english-session-objections.ts';
 import { englishUndoUnclear } from './english-undo.ts';
 
@@ -153,38 +153,6 @@ function potInstead({ seen, batch }: Extract<Objection, { code: 'pot-dead' }>): 
 }
 
 /** Why a part is held by itself, in a word or two. */
-export const englishHolding: Readonly<Record<HoldingCode, string>> = {
-  'past-pot-life': 'coated past pot life',
-  'pot-dead': 'coated from a thick, gelled or hot pot',
-  'pot-empty': 'coated from a pot that was empty by the record',
-  'not-weighed': 'coated from a mix nobody weighed',
-  'ratio-out': 'coated from a mix off its ratio',
-  'blend-not-done': 'coated before the mix was stirred or stood its time',
-  'not-filtered': 'coated from a mix not filtered',
-  'caught-not-filtered': 'coated with caught mix not filtered again',
-  'recoat-forbidden': 'coated over film',
-  'recoat-too-early': 'coated before the recoat window',
-  'recoat-too-late': 'coated after the recoat window',
-  'film-drying': 'touched up over film that had begun to dry',
-  'dip-once': 'dipped twice',
-  'surface-life-over': 'coated after the life of its surface',
-  'air-outside': 'coated in air outside the sheet',
-  'flash-off-not-over': 'cured before flash-off was over',
-  'not-dry': 'cured before it was said dry',
-  'hotter-than-part-bears': 'heated beyond what it bears',
-  'oven-outside-sheet': 'oven outside the sheet',
-  'no-such-cure': 'cured as the sheet does not say',
-  'film-outside': 'dry film outside its rule',
-  'adhesion-failed': 'adhesion below the usual cut',
-  'rubbed-through': 'a solvent rub went through',
-};
-
-export function englishHoldReason({ why, because, failed = [] }: HoldTold, f: Figures): string {
-  const readings = failed.map((reading) => englishFailed(reading, f));
-  const codes = because.filter((code) => failed.length === 0 || !isReadingCode(code));
-  return f.list([...(why === '' ? [] : [why]), ...readings, ...codes.map((code) => englishHolding[code])]);
-}
-
 function englishBreach(breach: Breach, f: Figures): string {
   const { given, allowed } = breach;
   const read = (show: (value: number) => string) => (given === 'not-read' ? 'not read' : show(given));

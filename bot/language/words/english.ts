@@ -5,12 +5,12 @@ import type { PartPhase } from '../../../core/part/part.ts';
 import type { FactId } from '../../cards/fact-ids.ts';
 import { englishChat } from './english-chat.ts';
 import { englishFact } from './english-facts.ts';
+import { englishHoldReason } from './english-holds.ts';
 import { englishMaterial } from './english-material.ts';
 import { englishMisread } from './english-misreads.ts';
 import { englishNames, englishTyped } from './english-names.ts';
 import {
   englishHeldBack,
-  englishHoldReason,
   englishNoFigure,
   englishObjection,
   englishRuleSources,

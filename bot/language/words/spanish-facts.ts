@@ -3,10 +3,10 @@
 import type { Fact } from '../../../core/history.ts';
 import type { Figures } from '../figures.ts';
 import { englishParts } from './english-parts.ts';
+import { spanishHoldReason } from './spanish-holds.ts';
 import { spanishComponents } from './spanish-material.ts';
 import { spanishMethods } from './spanish-methods.ts';
 import { spanishMaterialName, theTime } from './spanish-names.ts';
-import { spanishHoldReason } from './spanish-objections.ts';
 import { spanishParts } from './spanish-parts.ts';
 import { spanishRingName } from './spanish-rings.ts';
 import { spanishSessionFact } from './spanish-session-facts.ts';

@@ -4,16 +4,16 @@ import type { SeenOfPot } from '../../../core/batch/batch.ts';
 import type { Breach } from '../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../core/calc/dose.ts';
 import type { Objection, Unclear } from '../../../core/objections.ts';
-import { type HoldingCode, type HoldTold, isReadingCode } from '../../../core/part/holding.ts';
 import type { SheetFault } from '../../../core/products/sheet.ts';
 import type { RuleSource } from '../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../core/units.ts';
 import type { Figures } from '../figures.ts';
+import { spanishHoldReason } from './spanish-holds.ts';
 import { spanishMaterialObjection, spanishMaterialUnclear } from './spanish-material.ts';
 import { spanishMethods } from './spanish-methods.ts';
 import { atTime, theTime } from './spanish-names.ts';
 import { spanishCrewUnclear, spanishFilmObjection } from './spanish-parts.ts';
-import { spanishFailed, spanishReadingObjection } from './spanish-readings.ts';
+import { spanishReadingObjection } from './spanish-readings.ts';
 import { spanishSessionObjection, spanishSessionUnclear } from './spanish-session-objections.ts';
 import { spanishUndoUnclear } from './spanish-undo.ts';
 
@@ -166,38 +166,6 @@ function potInstead({ seen, batch }: Extract<Objection, { code: 'pot-dead' }>): 
 }
 
 /** Why a part is held by itself, in a word or two. */
-const holding: Readonly<Record<HoldingCode, string>> = {
-  'past-pot-life': 'recubierta pasada la vida útil',
-  'pot-dead': 'recubierta con mezcla espesa, gelificada o caliente',
-  'pot-empty': 'recubierta con una mezcla que constaba vaciada',
-  'not-weighed': 'recubierta con mezcla que nadie pesó',
-  'ratio-out': 'recubierta con mezcla fuera de relación',
-  'blend-not-done': 'recubierta antes de cumplir el agitado o la inducción',
-  'not-filtered': 'recubierta con mezcla sin filtrar',
-  'caught-not-filtered': 'recubierta con mezcla recogida y sin filtrar otra vez',
-  'recoat-forbidden': 'recubierta sobre película',
-  'recoat-too-early': 'recubierta antes de la ventana de repintado',
-  'recoat-too-late': 'recubierta después de la ventana de repintado',
-  'film-drying': 'retocada cuando ya se secaba',
-  'dip-once': 'sumergida dos veces',
-  'surface-life-over': 'recubierta con la superficie pasada de plazo',
-  'air-outside': 'recubierta con aire fuera de la ficha',
-  'flash-off-not-over': 'a curado antes de acabar el oreo',
-  'not-dry': 'a curado antes de decirla seca',
-  'hotter-than-part-bears': 'calentada más de lo que aguanta',
-  'oven-outside-sheet': 'horno fuera de la ficha',
-  'no-such-cure': 'curada de un modo que la ficha no da',
-  'film-outside': 'película seca fuera de su regla',
-  'adhesion-failed': 'adherencia por debajo de lo habitual',
-  'rubbed-through': 'la película cedió al frotar con disolvente',
-};
-
-export function spanishHoldReason({ why, because, failed = [] }: HoldTold, f: Figures): string {
-  const readings = failed.map((reading) => spanishFailed(reading, f));
-  const codes = because.filter((code) => failed.length === 0 || !isReadingCode(code));
-  return f.list([...(why === '' ? [] : [why]), ...readings, ...codes.map((code) => holding[code])]);
-}
-
 /** `son las 10:15`, `es la 01:15`. */
 const nowIs = (time: string): string => `${/^01:/.test(time) ? 'es' : 'son'} ${theTime(time)}`;
 

@@ -21,12 +21,12 @@ import type { FactId } from '../../cards/fact-ids.ts';
 import type { ButtonId, Words } from './english.ts';
 import { spanishChat } from './spanish-chat.ts';
 import { spanishFact } from './spanish-facts.ts';
+import { spanishHoldReason } from './spanish-holds.ts';
 import { spanishMaterial } from './spanish-material.ts';
 import { spanishMisread } from './spanish-misreads.ts';
 import { spanishNames, spanishTyped } from './spanish-names.ts';
 import {
   spanishHeldBack,
-  spanishHoldReason,
   spanishNoFigure,
   spanishObjection,
   spanishRuleSources,

@@ -84,7 +84,7 @@ export const sessionLines: readonly TypedLine[] = [
   act('man down', { verb: 'down' }),
   act('hot pot 12', { verb: 'hot', batch: 12 }),
   act('hot 12 smoking', { verb: 'hot', batch: 12, note: 'smoking' }),
-  act('hot by the oven', { verb: 'hot', note: 'by the oven' }),
+  act('hot pot by the oven', { verb: 'hot', note: 'by the oven' }),
   act('bell', { verb: 'bell' }),
   act('set brief on', { verb: 'set', setting: { name: 'brief', on: true } }),
   act('set brief-ahead 10min', { verb: 'set', setting: { name: 'brief-ahead', minutes: minutes(10) } }),

@@ -37,7 +37,7 @@ describe('trouble in one word', () => {
     expect(card.lines.slice(1, 4)).toEqual([
       'Call: 112, gate 2',
       'Here: eyewash by the north door, fifteen minutes',
-      'Told: omar, rosa',
+      'To tell: omar, rosa',
     ]);
   });
 

@@ -1,0 +1,44 @@
+// Why a part is on hold, in English.
+
+import { isOwnKey } from '../../../core/own-key.ts';
+import type { HoldingCode, HoldTold, ReadingCode } from '../../../core/part/holding.ts';
+import type { Figures } from '../figures.ts';
+import { englishFailed } from './english-readings.ts';
+
+const holds: Readonly<Record<Exclude<HoldingCode, ReadingCode>, string>> = {
+  'past-pot-life': 'coated past pot life',
+  'pot-dead': 'coated from a thick, gelled or hot pot',
+  'pot-empty': 'coated from a pot that was empty by the record',
+  'not-weighed': 'coated from a mix nobody weighed',
+  'ratio-out': 'coated from a mix off its ratio',
+  'blend-not-done': 'coated before the mix was stirred or stood its time',
+  'not-filtered': 'coated from a mix not filtered',
+  'caught-not-filtered': 'coated with caught mix not filtered again',
+  'recoat-forbidden': 'coated over film',
+  'recoat-too-early': 'coated before the recoat window',
+  'recoat-too-late': 'coated after the recoat window',
+  'film-drying': 'touched up over film that had begun to dry',
+  'dip-once': 'dipped twice',
+  'surface-life-over': 'coated after the life of its surface',
+  'air-outside': 'coated in air outside the sheet',
+  'flash-off-not-over': 'cured before flash-off was over',
+  'not-dry': 'cured before it was said dry',
+  'hotter-than-part-bears': 'heated beyond what it bears',
+  'oven-outside-sheet': 'oven outside the sheet',
+  'no-such-cure': 'cured as the sheet does not say',
+};
+
+/** Of a hold that names no reading by its figures. */
+const ofReadings: Readonly<Record<ReadingCode, string>> = {
+  'film-outside': 'dry film outside its rule',
+  'adhesion-failed': 'adhesion below the usual cut',
+  'rubbed-through': 'a solvent rub went through',
+};
+
+const reasons: Readonly<Record<HoldingCode, string>> = { ...holds, ...ofReadings };
+
+export function englishHoldReason({ why, because, failed = [] }: HoldTold, f: Figures): string {
+  const readings = failed.map((reading) => englishFailed(reading, f));
+  const codes = because.filter((code) => failed.length === 0 || isOwnKey(holds, code));
+  return f.list([...(why === '' ? [] : [why]), ...readings, ...codes.map((code) => reasons[code])]);
+}
