@@ -1,5 +1,5 @@
-// Why not, as data. An objection comes before an act and can always be answered with "it already happened"; a line that
-// is unclear cannot be recorded at all until it says which thing it means. The catalogue has the words.
+// Why not, as data. An objection comes before an act and can be answered with "it already happened", unless the act is a
+// decision; a line that is unclear cannot be recorded at all until it says which thing it means. The catalogue has the words.
 
 import type { SeenOfPot } from './batch/batch.ts';
 import type { Breach } from './calc/climate-window.ts';

@@ -87,7 +87,7 @@ function useTaps(t: Telling, batch: Batch): readonly CardAction[] {
   const n = batch.number;
   const ready = batch.filteredAt !== undefined || batch.sheet.filter === undefined;
   const coat =
-    ready && !phaseIsBlending(batch) && ratioWithin(batch) ? [tap(t, 'coat', `coat {part} ${n} {method}`)] : [];
+    ready && !isBlending(t, batch) && ratioWithin(batch) ? [tap(t, 'coat', `coat {part} ${n} {method}`)] : [];
   return [
     ...coat,
     ...lidAndCatchTaps(t, batch),
@@ -113,7 +113,12 @@ function lidAndCatchTaps(t: Telling, batch: Batch): readonly CardAction[] {
   ];
 }
 
-const phaseIsBlending = (batch: Batch): boolean => batch.sheet.blend.way === 'stir' && phaseOf(batch).is === 'blending';
+/** Nobody is offered a coat that would come before the stirring or the induction is over. */
+function isBlending(t: Telling, batch: Batch): boolean {
+  if (batch.sheet.blend.way === 'stir') return phaseOf(batch).is === 'blending';
+  const { doneAt } = blendClock(batch, airLog(t.shop, batch.place), t.now);
+  return doneAt === undefined || doneAt > t.now;
+}
 
 export function openedCard(t: Telling, batch: Batch): Card {
   const { replies } = t.words;

@@ -42,8 +42,6 @@ export const readingCodes = [
   'rubbed-through',
 ] as const satisfies readonly HoldingCode[];
 
-export type ReadingCode = (typeof readingCodes)[number];
-
 /** What a hold says of itself. */
 export interface HoldTold {
   readonly why: string;

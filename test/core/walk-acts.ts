@@ -43,12 +43,15 @@ export function nextAct(shop: Shop, now: EpochMs, draw: Draw, focus: Focus = 'an
   const turning = atAnEdge(shop, now);
   const atOnce = draw(2) === 0 ? turning[draw(Math.max(1, turning.length))] : undefined;
   if (atOnce !== undefined) return atOnce(draw);
+  const again = [...shop.parts.values()].flatMap(heldAgain);
+  const moved = again.length > 0 && draw(3) === 0 ? again[draw(again.length)] : undefined;
+  if (moved !== undefined) return moved(draw);
   const room = roomActs(shop);
   const batches = [...shop.batches.values()];
   const pots = batches.slice(-3).flatMap((batch) => potActs(batch));
   const inUse = batches.findLast((batch) => ['filtered', 'blending', 'to-weigh'].includes(phaseOf(batch).is));
   const parts = [...shop.parts.values()];
-  const each = [...parts.flatMap(partActs), ...parts.flatMap(heldAgain)];
+  const each = parts.flatMap(partActs);
   // Whoever has just coated goes on with that part.
   const latest = parts.toSorted((a, b) => (a.coats.at(-1)?.seq ?? 0) - (b.coats.at(-1)?.seq ?? 0)).slice(-1);
   const last = latest.flatMap(partActs);
@@ -278,7 +281,7 @@ function partActs(part: Part): readonly Say[] {
     case 'cured':
       return [release, release, hold, film, out];
     case 'released':
-      return [release, release, hold];
+      return [release, hold, hold];
     default:
       return [release, dry];
   }
@@ -289,8 +292,7 @@ function heldAgain({ name, verdict, entries }: Part): readonly Say[] {
   const released = entries.findLast(({ fact }) => fact.type === 'PartReleased');
   if (verdict?.is !== 'held' || released === undefined) return [];
   const at = epochMs(released.happenedAt - 1);
-  const before: Say = () => ({ verb: 'amend', of: { verb: 'hold', part: name }, change: { at }, why: 'told late' });
-  return [before, before, before];
+  return [() => ({ verb: 'amend', of: { verb: 'hold', part: name }, change: { at }, why: 'told late' })];
 }
 
 /** Undo, an amendment of anything, or what no crew has. */

@@ -1,11 +1,12 @@
 // Why a part is on hold, in English.
 
-import { isOwnKey } from '../../../core/own-key.ts';
-import type { HoldingCode, HoldTold, ReadingCode } from '../../../core/part/holding.ts';
+import type { HoldingCode, HoldTold } from '../../../core/part/holding.ts';
 import type { Figures } from '../figures.ts';
+import { codesLeft } from './codes-told.ts';
 import { englishFailed } from './english-readings.ts';
 
-const holds: Readonly<Record<Exclude<HoldingCode, ReadingCode>, string>> = {
+/** Of a hold that follows by itself, in a word or two. */
+const reasons: Readonly<Record<HoldingCode, string>> = {
   'past-pot-life': 'coated past pot life',
   'pot-dead': 'coated from a thick, gelled or hot pot',
   'pot-empty': 'coated from a pot that was empty by the record',
@@ -26,19 +27,13 @@ const holds: Readonly<Record<Exclude<HoldingCode, ReadingCode>, string>> = {
   'hotter-than-part-bears': 'heated beyond what it bears',
   'oven-outside-sheet': 'oven outside the sheet',
   'no-such-cure': 'cured as the sheet does not say',
-};
-
-/** Of a hold that names no reading by its figures. */
-const ofReadings: Readonly<Record<ReadingCode, string>> = {
   'film-outside': 'dry film outside its rule',
   'adhesion-failed': 'adhesion below the usual cut',
   'rubbed-through': 'a solvent rub went through',
 };
 
-const reasons: Readonly<Record<HoldingCode, string>> = { ...holds, ...ofReadings };
-
-export function englishHoldReason({ why, because, failed = [] }: HoldTold, f: Figures): string {
-  const readings = failed.map((reading) => englishFailed(reading, f));
-  const codes = because.filter((code) => failed.length === 0 || isOwnKey(holds, code));
-  return f.list([...(why === '' ? [] : [why]), ...readings, ...codes.map((code) => reasons[code])]);
+export function englishHoldReason(hold: HoldTold, f: Figures): string {
+  const readings = (hold.failed ?? []).map((reading) => englishFailed(reading, f));
+  const codes = codesLeft(hold).map((code) => reasons[code]);
+  return f.list([...(hold.why === '' ? [] : [hold.why]), ...readings, ...codes]);
 }

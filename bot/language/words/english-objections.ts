@@ -152,7 +152,6 @@ function potInstead({ seen, batch }: Extract<Objection, { code: 'pot-dead' }>): 
   }
 }
 
-/** Why a part is held by itself, in a word or two. */
 function englishBreach(breach: Breach, f: Figures): string {
   const { given, allowed } = breach;
   const read = (show: (value: number) => string) => (given === 'not-read' ? 'not read' : show(given));

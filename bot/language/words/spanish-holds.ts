@@ -1,11 +1,12 @@
 // Why a part is on hold, in Spanish.
 
-import { isOwnKey } from '../../../core/own-key.ts';
-import type { HoldingCode, HoldTold, ReadingCode } from '../../../core/part/holding.ts';
+import type { HoldingCode, HoldTold } from '../../../core/part/holding.ts';
 import type { Figures } from '../figures.ts';
+import { codesLeft } from './codes-told.ts';
 import { spanishFailed } from './spanish-readings.ts';
 
-const holds: Readonly<Record<Exclude<HoldingCode, ReadingCode>, string>> = {
+/** Of a hold that follows by itself, in a word or two. */
+const reasons: Readonly<Record<HoldingCode, string>> = {
   'past-pot-life': 'recubierta pasada la vida útil',
   'pot-dead': 'recubierta con mezcla espesa, gelificada o caliente',
   'pot-empty': 'recubierta con una mezcla que constaba vaciada',
@@ -26,19 +27,13 @@ const holds: Readonly<Record<Exclude<HoldingCode, ReadingCode>, string>> = {
   'hotter-than-part-bears': 'calentada más de lo que aguanta',
   'oven-outside-sheet': 'horno fuera de la ficha',
   'no-such-cure': 'curada de un modo que la ficha no da',
-};
-
-/** Of a hold that names no reading by its figures. */
-const ofReadings: Readonly<Record<ReadingCode, string>> = {
   'film-outside': 'película seca fuera de su regla',
   'adhesion-failed': 'adherencia por debajo de lo habitual',
   'rubbed-through': 'la película cedió al frotar con disolvente',
 };
 
-const reasons: Readonly<Record<HoldingCode, string>> = { ...holds, ...ofReadings };
-
-export function spanishHoldReason({ why, because, failed = [] }: HoldTold, f: Figures): string {
-  const readings = failed.map((reading) => spanishFailed(reading, f));
-  const codes = because.filter((code) => failed.length === 0 || isOwnKey(holds, code));
-  return f.list([...(why === '' ? [] : [why]), ...readings, ...codes.map((code) => reasons[code])]);
+export function spanishHoldReason(hold: HoldTold, f: Figures): string {
+  const readings = (hold.failed ?? []).map((reading) => spanishFailed(reading, f));
+  const codes = codesLeft(hold).map((code) => reasons[code]);
+  return f.list([...(hold.why === '' ? [] : [hold.why]), ...readings, ...codes]);
 }

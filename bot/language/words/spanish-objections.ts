@@ -165,7 +165,6 @@ function potInstead({ seen, batch }: Extract<Objection, { code: 'pot-dead' }>): 
   }
 }
 
-/** Why a part is held by itself, in a word or two. */
 /** `son las 10:15`, `es la 01:15`. */
 const nowIs = (time: string): string => `${/^01:/.test(time) ? 'es' : 'son'} ${theTime(time)}`;
 

@@ -54,7 +54,7 @@ describe('trouble in one word', () => {
       const { lines } = (await say(`@kari: ${line}`)).card;
       expect(lines[0]).toContain(now);
       expect(lines[0]).toContain(source);
-      expect(lines.findIndex((each) => each.startsWith('Told:'))).toBe(1);
+      expect(lines.findIndex((each) => each.startsWith('To tell:'))).toBe(1);
       expect(lines.slice(-2).every((each) => each.includes('not set'))).toBe(true);
     },
   );
