@@ -34,9 +34,11 @@ function transcript(): string {
   const shown = answers.map((answer) => {
     const typed = answer.in === null ? '' : `> ${lines[Number(answer.in) - 1]}\n`;
     const told = answer.text.split('\n').filter((line) => !line.startsWith('  > '));
+    // A pause says nothing of its own.
+    if (typed.startsWith('> wait')) return typed.trim();
     return `${typed}${answer.at.slice(11, 16)} ${answer.in === null ? '🔔 ' : ''}${told.join('\n')}`;
   });
-  return shown.filter((text) => !text.includes('> wait')).join('\n');
+  return shown.join('\n');
 }
 
 test('the first batch in the README is what the program answers', () => {

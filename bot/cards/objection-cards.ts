@@ -82,7 +82,8 @@ function insteadTaps(t: Telling, request: Request, codes: readonly ObjectionCode
 
 export function unclearCard(t: Telling, request: Request, unclear: Unclear): Card {
   const { replies } = t.words;
-  return makeCard(replies.notClear, 'warn', {
+  const isClear = unclear.code === 'may-not-settle' || unclear.code === 'may-not-permit';
+  return makeCard(isClear ? replies.notYours : replies.notClear, 'warn', {
     lines: [t.words.unclear(unclear, t.f), replies.nothingRecorded],
     actions: meantTaps(t, request, unclear),
   });
@@ -125,10 +126,11 @@ function meantTaps(t: Telling, request: Request, unclear: Unclear): readonly Car
 }
 
 /** The second tap says what it takes back, and up to which entry it was told what rests on it: what comes after asks anew. */
-function takeBackTap(t: Telling, { acts, rests }: Extract<Unclear, { code: 'undo-asks' }>): readonly CardAction[] {
-  const [named] = acts.slice(-1);
-  if (named === undefined) return [];
+function takeBackTap(
+  t: Telling,
+  { entry: named, acts, rests }: Extract<Unclear, { code: 'undo-asks' }>,
+): readonly CardAction[] {
   const label = t.words.undo.takeBack(t.f.list(acts.map(({ entry }) => t.words.undo.act(entry, t.f))));
-  const shown = Math.max(...rests.map(({ entry }) => entry.seq));
-  return [{ id: 'undo', label, line: undoLine(t, { entry: named.entry.seq, despite: shown }) }];
+  const shown = rests.length === 0 ? {} : { despite: Math.max(...rests.map(({ entry }) => entry.seq)) };
+  return [{ id: 'undo', label, line: undoLine(t, { entry: named, ...shown }) }];
 }

@@ -111,7 +111,8 @@ export function figuresFor({ language, units, zone, now }: FiguresFor): Figures 
       us ? `${number(0).format(fahrenheitFromCelsius(temperature))} °F` : `${number(1).format(temperature)} °C`,
     spread: (spread) =>
       us ? `${number(1).format(fahrenheitSpreadFromCelsius(spread))} °F` : `${number(1).format(spread)} °C`,
-    percent: (value, digits = 0) => `${number(digits).format(value)} %`,
+    // Less than one and not nothing: `0 %` would say that there is none.
+    percent: (value, digits = 0) => `${number(value > 0 && value < 1 ? Math.max(digits, 1) : digits).format(value)} %`,
     signedPercent: (value) => `${value >= 0 ? '+' : '−'}${number(2).format(Math.abs(value))} %`,
     film: (film) => (us ? `${number(2).format(milsFromMicrometres(film))} mil` : `${number(1).format(film)} µm`),
     // A nothing has no sign.

@@ -22,5 +22,10 @@ export type UndoUnclear =
     }
   /** Somebody else has gone on from it, or has corrected it. */
   | { readonly code: 'undo-rests'; readonly last: ActTold; readonly later: ActTold }
-  /** Which acts would go, and what rests on them: asked before a second tap. */
-  | { readonly code: 'undo-asks'; readonly acts: readonly ActTold[]; readonly rests: readonly ActTold[] };
+  /** Which acts would go (`entry` names them), and what rests on them: asked before a second tap. */
+  | {
+      readonly code: 'undo-asks';
+      readonly entry: number;
+      readonly acts: readonly ActTold[];
+      readonly rests: readonly ActTold[];
+    };

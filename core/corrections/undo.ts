@@ -18,6 +18,9 @@ const undoWhy = 'undo';
 /** A shift: what is older belongs to another day's record. Common practice, no source. */
 const undoable = minutes(8 * 60);
 
+/** A slip of the thumb is seen at once. What is older may no longer be what is meant, and clocks have run on it: asked first. */
+const undoneAtOnce = minutes(10);
+
 /** What would be taken back: an act with all that one line left, or an amendment with the holds that followed from it. */
 interface Latest {
   readonly seq: number;
@@ -49,9 +52,11 @@ export function decideUndo(shop: Shop, said: Said<CommandOf<'undo'>>): Decision 
   const later = goneOnBy(said.by, latest, acts);
   if (later !== undefined) return unclear({ code: 'undo-rests', last, later });
   const rests = latest.amended === undefined ? restingOn(shop, acts, latest.entries) : [];
-  if (Math.max(0, ...rests.map(({ seq }) => seq)) > (despite ?? 0)) {
-    const isOwn = ({ fact }: Entry) => !isFollowing(fact);
-    return unclear({ code: 'undo-asks', acts: latest.entries.filter(isOwn).map(actOf), rests: rests.map(actOf) });
+  const isOld = named === undefined && said.now > minutesAfter(latest.saidAt, undoneAtOnce);
+  if (isOld || Math.max(0, ...rests.map(({ seq }) => seq)) > (despite ?? 0)) {
+    const own = latest.entries.filter(({ fact }) => !isFollowing(fact)).map(actOf);
+    const acts = latest.amended === undefined ? own : [last];
+    return unclear({ code: 'undo-asks', entry: latest.seq, acts, rests: rests.map(actOf) });
   }
   return { kind: 'accepted', events: takingBack(latest, said) };
 }

@@ -95,6 +95,8 @@ export const englishReplies = {
   askedBy: (source: string) => `Asked by ${source}.`,
   notNow: 'Not yet',
   notClear: 'Not clear',
+  /** Understood, and for somebody else to decide. */
+  notYours: 'Not yours to decide',
   notRead: 'Not read',
   nothingRecorded: 'Nothing is recorded.',
   movedUnderThumb: (pressed: string, before: string) =>

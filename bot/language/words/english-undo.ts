@@ -82,7 +82,8 @@ export function englishUndoUnclear(unclear: UndoUnclear, f: Figures): string {
     case 'undo-asks': {
       const acts = f.list(unclear.acts.map((each) => named(each, f)));
       const rests = f.list(unclear.rests.map((each) => `${named(each, f)} by ${each.entry.by}`));
-      return `This would be taken back: ${acts}. On it rests: ${rests}. What rests on it stays, and is judged anew.`;
+      const resting = rests === '' ? '' : ` On it rests: ${rests}. What rests on it stays, and is judged anew.`;
+      return `This would be taken back: ${acts}.${resting} Its clocks and bells go with it.`;
     }
   }
 }

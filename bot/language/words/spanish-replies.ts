@@ -97,6 +97,7 @@ export const spanishReplies: typeof englishReplies = {
   askedBy: (source) => `Lo pide: ${source}.`,
   notNow: 'Todavía no',
   notClear: 'No queda claro',
+  notYours: 'No le toca decidirlo',
   notRead: 'No se entiende',
   nothingRecorded: 'No se ha anotado nada.',
   movedUnderThumb: (pressed, before) =>

@@ -82,7 +82,9 @@ export function spanishUndoUnclear(unclear: UndoUnclear, f: Figures): string {
     case 'undo-asks': {
       const acts = f.list(unclear.acts.map((each) => named(each, f)));
       const rests = f.list(unclear.rests.map((each) => `${named(each, f)}, de ${each.entry.by}`));
-      return `Se anularía: ${acts}. En ello se apoya: ${rests}. Lo que se apoya en ello se queda, y se juzga de nuevo.`;
+      const resting =
+        rests === '' ? '' : ` En ello se apoya: ${rests}. Lo que se apoya en ello se queda, y se juzga de nuevo.`;
+      return `Se anularía: ${acts}.${resting} Sus relojes y avisos se van con ello.`;
     }
   }
 }
