@@ -23,7 +23,7 @@ import { periodCard } from '../cards/period-card.ts';
 import { backupCard, keepCard, proofCard } from '../cards/proof-cards.ts';
 import { type Telling, tap } from '../cards/telling.ts';
 import { batchTraceCard, lotTraceCard, partTraceCard } from '../cards/trace-cards.ts';
-import { tellingDay } from '../day.ts';
+import { tellingDay } from './day-question.ts';
 import { exportText } from './export-file.ts';
 import { ledgerOf, limitsAt, solventCard } from './ledger-questions.ts';
 import { loadNamed, type RecordSource } from './loading.ts';

@@ -3,19 +3,19 @@
 
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { Clock } from '../../core/ports.ts';
-import type { Answer } from '../answer.ts';
-import type { Flags } from '../config.ts';
-import type { Host } from '../host.ts';
-import { stderrLog } from '../log.ts';
+import type { Flags } from '../config/config.ts';
 import { type PaperTray, paperTray } from '../records/paper-tray.ts';
+import type { Answer } from '../talk/answer.ts';
+import type { Host } from '../talk/host.ts';
 import { type Print, printJson, printPlain } from '../terminal/output.ts';
 import { picturePrinter } from '../terminal/picture-printer.ts';
 import { createTerminal, type Terminal } from '../terminal/terminal.ts';
 import { whereItLies } from '../terminal/where-it-lies.ts';
 import { type Conversation, openConversation } from '../web/conversation.ts';
 import { overheardHost } from '../web/overheard-host.ts';
-import { type Wired, wire } from '../wiring.ts';
 import type { Ground } from './ground.ts';
+import { stderrLog } from './log.ts';
+import { type Wired, wire } from './wiring.ts';
 
 export interface WorkNeeds {
   readonly flags: Flags;

@@ -3,10 +3,10 @@
 
 import { readFileSync } from 'node:fs';
 import type { CrewFile } from '../../core/crew/crew.ts';
-import { type ConfigFault, clockFault, type Flags, readCrew, readFlags } from '../config.ts';
+import { type ConfigFault, clockFault, type Flags, readCrew, readFlags } from '../config/config.ts';
+import { usage } from '../config/usage.ts';
 import { demoCrew } from '../demo/demo-crew.ts';
 import { readSlackSettings } from '../slack/slack-settings.ts';
-import { usage } from '../usage.ts';
 import { complain, exitCodes } from './exit-codes.ts';
 import { openGround } from './ground.ts';
 import { namedStart } from './run-clock.ts';

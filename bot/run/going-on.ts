@@ -1,12 +1,12 @@
 // What goes on by itself until it is stopped: the bells, and where there is one the page.
 
 import { join } from 'node:path';
-import type { ConfigFault } from '../config.ts';
-import { stderrLog } from '../log.ts';
+import type { ConfigFault } from '../config/config.ts';
 import { converse } from '../terminal/interactive.ts';
-import { startTicker } from '../ticker.ts';
+import { startTicker } from '../time/ticker.ts';
 import type { AtWork } from './at-work.ts';
 import { packageFolder } from './ground.ts';
+import { stderrLog } from './log.ts';
 
 export interface GoingOn {
   /** Something was recorded: the next bell may have moved. */

@@ -7,10 +7,10 @@ import type { SheetShelf } from '../../core/products/sheet.ts';
 import { lockData } from '../../core/store/data-lock.ts';
 import { faultsOf, readSheetFolders } from '../../core/store/sheet-files.ts';
 import { openSqliteStore } from '../../core/store/sqlite-store.ts';
-import { type ConfigFault, type Flags, readEnvironment } from '../config.ts';
-import { stderrLog } from '../log.ts';
-import { type RecordPlace, recordPlace } from '../record-place.ts';
+import { type ConfigFault, type Flags, readEnvironment } from '../config/config.ts';
+import { type RecordPlace, recordPlace } from '../config/record-place.ts';
 import { complain, exitCodes } from './exit-codes.ts';
+import { stderrLog } from './log.ts';
 
 export interface Ground {
   readonly shelf: SheetShelf;

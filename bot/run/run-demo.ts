@@ -1,10 +1,10 @@
 // The invented shift, played on the page or in a terminal alone.
 
-import type { Answer } from '../answer.ts';
-import type { Flags } from '../config.ts';
+import type { Flags } from '../config/config.ts';
 import { demoCrew, demoNotice } from '../demo/demo-crew.ts';
 import { type DemoLine, demoShift, demoShiftStart, demoSpeed } from '../demo/demo-shift.ts';
 import { demoClock, playShift } from '../demo/play-shift.ts';
+import type { Answer } from '../talk/answer.ts';
 import { goToWork } from './at-work.ts';
 import { complain, exitCodes, untilStopped } from './exit-codes.ts';
 import { goOn } from './going-on.ts';

@@ -3,9 +3,9 @@
 import { createInterface } from 'node:readline';
 import type { CrewFile } from '../../core/crew/crew.ts';
 import { epochMs } from '../../core/units.ts';
-import { virtualClock } from '../clocks.ts';
-import type { Flags } from '../config.ts';
+import type { Flags } from '../config/config.ts';
 import { ringUntil, runScript } from '../terminal/script.ts';
+import { virtualClock } from '../time/clocks.ts';
 import { goToWork } from './at-work.ts';
 import { exitCodes } from './exit-codes.ts';
 import type { Ground } from './ground.ts';

@@ -1,7 +1,7 @@
 // Somebody at a terminal, with or without the page beside it; or the page alone, as a service.
 
 import type { CrewFile } from '../../core/crew/crew.ts';
-import type { Flags } from '../config.ts';
+import type { Flags } from '../config/config.ts';
 import { goToWork } from './at-work.ts';
 import { complain, exitCodes, untilStopped } from './exit-codes.ts';
 import { goOn } from './going-on.ts';

@@ -1,6 +1,6 @@
 // An answer goes out first; what it moved is shown anew after it, and nobody waits for that.
 
-import type { Answer } from '../answer.ts';
+import type { Answer } from '../talk/answer.ts';
 import { markedFor } from './crew-mark.ts';
 import type { Desk } from './desk.ts';
 import type { Homes } from './homes.ts';

@@ -1,11 +1,11 @@
 // Everything that belongs to one crew in Slack. Several crews work side by side, and none sees another's.
 
 import type { CrewId } from '../../core/ids.ts';
-import type { Answer } from '../answer.ts';
-import type { Host } from '../host.ts';
-import type { Overview, Voice } from '../overview.ts';
-import type { Picture } from '../pictures.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
+import type { Answer } from '../talk/answer.ts';
+import type { Host } from '../talk/host.ts';
+import type { Overview, Voice } from '../talk/overview.ts';
+import type { Picture } from '../talk/picture-filing.ts';
 import type { Where } from './inbound.ts';
 import type { Roster } from './roster.ts';
 import type { SlackCrew } from './slack-crew.ts';

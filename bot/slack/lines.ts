@@ -3,8 +3,8 @@
 
 import { z } from 'zod';
 import type { Postbox } from '../../core/ports.ts';
-import type { Answer } from '../answer.ts';
 import { partLines } from '../language/part-list.ts';
+import type { Answer } from '../talk/answer.ts';
 import type { Answering } from './answering.ts';
 import type { Desk } from './desk.ts';
 import type { Delivered, Inbound } from './inbound.ts';

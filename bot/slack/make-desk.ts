@@ -3,12 +3,12 @@
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { CrewId } from '../../core/ids.ts';
 import type { Clock, Postbox } from '../../core/ports.ts';
-import type { Answer } from '../answer.ts';
-import type { FrontEnd } from '../front-end.ts';
-import type { Host } from '../host.ts';
-import type { Overview } from '../overview.ts';
-import type { Picture } from '../pictures.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
+import type { Answer } from '../talk/answer.ts';
+import type { FrontEnd } from '../talk/front-end.ts';
+import type { Host } from '../talk/host.ts';
+import type { Overview } from '../talk/overview.ts';
+import type { Picture } from '../talk/picture-filing.ts';
 import type { Desk } from './desk.ts';
 import type { FileUploads } from './file-uploads.ts';
 import type { Outbox } from './outbox.ts';

@@ -2,8 +2,8 @@
 
 import type { StreamId } from '../../core/ids.ts';
 import type { Postbox } from '../../core/ports.ts';
-import type { Answer } from '../answer.ts';
-import type { Moved } from '../pressed.ts';
+import type { Answer } from '../talk/answer.ts';
+import type { Moved } from '../talk/pressed.ts';
 import type { Answering, Used } from './answering.ts';
 import { cardMessage } from './card-blocks.ts';
 import type { Desk } from './desk.ts';

@@ -4,9 +4,9 @@
 import type { StreamId } from '../../core/ids.ts';
 import type { Postbox } from '../../core/ports.ts';
 import { type EpochMs, epochMs } from '../../core/units.ts';
-import type { Answer } from '../answer.ts';
 import { writeName } from '../language/people-typed.ts';
-import type { Pressed } from '../pressed.ts';
+import type { Answer } from '../talk/answer.ts';
+import type { Pressed } from '../talk/pressed.ts';
 import type { Desk } from './desk.ts';
 import type { Where } from './inbound.ts';
 

@@ -1,11 +1,11 @@
 // A line said in a batch's or a session's own thread need not name it, nor a part where only one waits: the thread names
 // them.
 
-import { type Command, takesBatch, withBatch } from '../core/commands.ts';
-import { nounOf, numberIn, type PartName, partStream, type StreamId } from '../core/ids.ts';
-import { liveParts, type Shop } from '../core/shop.ts';
-import type { Reading } from './language/reading.ts';
-import { subjectOf, takesSession } from './subjects.ts';
+import { type Command, takesBatch, withBatch } from '../../core/commands.ts';
+import { nounOf, numberIn, type PartName, partStream, type StreamId } from '../../core/ids.ts';
+import { liveParts, type Shop } from '../../core/shop.ts';
+import type { Reading } from '../language/reading.ts';
+import { subjectOf, takesSession } from './message-subject.ts';
 
 /** The command with the thread's session where it takes one and names none. */
 export function withSessionOf(about: StreamId | undefined, command: Command): Command {

@@ -3,13 +3,13 @@
 import { parseArgs } from 'node:util';
 import { DateTime, IANAZone } from 'luxon';
 import { z } from 'zod';
-import type { CrewFile } from '../core/crew/crew.ts';
-import { ownValue } from '../core/own-key.ts';
-import { alarms } from '../core/session/session-commands.ts';
-import { minutes } from '../core/units.ts';
-import { languages } from './language/words/languages.ts';
+import type { CrewFile } from '../../core/crew/crew.ts';
+import { ownValue } from '../../core/own-key.ts';
+import { alarms } from '../../core/session/session-commands.ts';
+import { minutes } from '../../core/units.ts';
+import { languages } from '../language/words/languages.ts';
+import { slackCrewFields, slackPersonFields } from '../slack/slack-crew.ts';
 import { readPublicUrls } from './public-urls.ts';
-import { slackCrewFields, slackPersonFields } from './slack/slack-crew.ts';
 
 const zone = z
   .string()

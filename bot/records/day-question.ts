@@ -1,12 +1,12 @@
 // The day, asked for or by itself: loads the streams of the day, then words the record.
 
-import type { DayAsked } from '../core/commands.ts';
-import type { Executor } from '../core/execute.ts';
-import type { Store } from '../core/ports.ts';
-import { dayRecord, daySpan, localDate } from '../core/records/day.ts';
-import type { Card } from './cards/card.ts';
-import { dayCard } from './cards/day-card.ts';
-import type { Telling } from './cards/telling.ts';
+import type { DayAsked } from '../../core/commands.ts';
+import type { Executor } from '../../core/execute.ts';
+import type { Store } from '../../core/ports.ts';
+import { dayRecord, daySpan, localDate } from '../../core/records/day.ts';
+import type { Card } from '../cards/card.ts';
+import { dayCard } from '../cards/day-card.ts';
+import type { Telling } from '../cards/telling.ts';
 
 export interface DayNeeds {
   readonly executor: Executor;

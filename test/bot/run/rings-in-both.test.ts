@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { type Answer, makeAnswer } from '../../bot/answer.ts';
-import { makeCard } from '../../bot/cards/card.ts';
-import { ringsInBoth } from '../../bot/rings-in-both.ts';
-import { openConversation } from '../../bot/web/conversation.ts';
+import { makeCard } from '../../../bot/cards/card.ts';
+import { ringsInBoth } from '../../../bot/run/rings-in-both.ts';
+import { type Answer, makeAnswer } from '../../../bot/talk/answer.ts';
+import { openConversation } from '../../../bot/web/conversation.ts';
 
 const silent = { info: () => undefined, error: () => undefined };
 

@@ -1,7 +1,7 @@
 // What a front end is: it renders cards, sends text and taps to the host, and knows nothing of nouns or the store.
 
-import type { PersonName, StreamId } from '../core/ids.ts';
-import type { EpochMs } from '../core/units.ts';
+import type { PersonName, StreamId } from '../../core/ids.ts';
+import type { EpochMs } from '../../core/units.ts';
 import type { Answer } from './answer.ts';
 import type { Pressed } from './pressed.ts';
 

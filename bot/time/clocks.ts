@@ -1,7 +1,7 @@
 // The clocks that a front end may run by: the wall's, one that only moves when it is told, one that runs faster.
 
-import type { Clock } from '../core/ports.ts';
-import { type EpochMs, epochMs } from '../core/units.ts';
+import type { Clock } from '../../core/ports.ts';
+import { type EpochMs, epochMs } from '../../core/units.ts';
 
 export const wallClock: Clock = { now: () => epochMs(Date.now()) };
 

@@ -1,17 +1,17 @@
 // What is answered where a line could not be recorded: worded from the crew's file alone, since the record may be what
 // fails.
 
-import type { CrewFile } from '../core/crew/crew.ts';
-import type { PersonName } from '../core/ids.ts';
-import type { EpochMs } from '../core/units.ts';
-import type { RestsOnUnread } from '../core/unread.ts';
+import type { CrewFile } from '../../core/crew/crew.ts';
+import type { PersonName } from '../../core/ids.ts';
+import type { EpochMs } from '../../core/units.ts';
+import type { RestsOnUnread } from '../../core/unread.ts';
+import { type Card, makeCard } from '../cards/card.ts';
+import { unreadLines } from '../cards/unread-lines.ts';
+import { leadsToCall, toTellLine } from '../cards/whom-to-call.ts';
+import { figuresFor } from '../language/figures.ts';
+import { wordsIn } from '../language/words/languages.ts';
 import { type Answer, makeAnswer } from './answer.ts';
-import { type Card, makeCard } from './cards/card.ts';
-import { unreadLines } from './cards/unread-lines.ts';
-import { leadsToCall, toTellLine } from './cards/whom-to-call.ts';
 import type { Delivery } from './front-end.ts';
-import { figuresFor } from './language/figures.ts';
-import { wordsIn } from './language/words/languages.ts';
 
 /** The store cannot write: nobody's acts are recorded, and the leads must know. */
 export function storeFailed(delivery: Delivery, crewFile: CrewFile, now: EpochMs): Answer {

@@ -5,12 +5,12 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { virtualClock } from '../../bot/clocks.ts';
-import { wire } from '../../bot/wiring.ts';
-import type { Setting } from '../../core/crew/crew-commands.ts';
-import { openSqliteStore } from '../../core/store/sqlite-store.ts';
-import { epochMs } from '../../core/units.ts';
-import { demoCrew, demoShelf } from '../core/given.ts';
+import { wire } from '../../../bot/run/wiring.ts';
+import { virtualClock } from '../../../bot/time/clocks.ts';
+import type { Setting } from '../../../core/crew/crew-commands.ts';
+import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
+import { epochMs } from '../../../core/units.ts';
+import { demoCrew, demoShelf } from '../../core/given.ts';
 
 const start = epochMs(Date.UTC(2026, 2, 2, 8));
 /** One sheet breaks whoever looks at it. */

@@ -2,41 +2,48 @@
 // throws: a misread is an answer, and so is a record that cannot be written, and a fault of the program's own.
 
 import { randomUUID } from 'node:crypto';
-import { nobody } from '../core/crew/alarm-decide.ts';
-import { type CrewFile, personIn } from '../core/crew/crew.ts';
-import type { Executor, Request } from '../core/execute.ts';
-import { defaultPlace, type PersonName, partStream, placeStream, type StreamId, sessionStream } from '../core/ids.ts';
-import type { Clock, Log, Store } from '../core/ports.ts';
-import { sheetNames } from '../core/products/shelf.ts';
-import { liveBatches, liveParts, type Shop } from '../core/shop.ts';
-import { oursAlone, Unforeseen } from '../core/unforeseen.ts';
-import type { EpochMs } from '../core/units.ts';
-import { RestsOnUnread, unreadIn } from '../core/unread.ts';
+import { nobody } from '../../core/crew/alarm-decide.ts';
+import { type CrewFile, personIn } from '../../core/crew/crew.ts';
+import type { Executor, Request } from '../../core/execute.ts';
+import {
+  defaultPlace,
+  type PersonName,
+  partStream,
+  placeStream,
+  type StreamId,
+  sessionStream,
+} from '../../core/ids.ts';
+import type { Clock, Log, Store } from '../../core/ports.ts';
+import { sheetNames } from '../../core/products/shelf.ts';
+import { liveBatches, liveParts, type Shop } from '../../core/shop.ts';
+import { oursAlone, Unforeseen } from '../../core/unforeseen.ts';
+import type { EpochMs } from '../../core/units.ts';
+import { RestsOnUnread, unreadIn } from '../../core/unread.ts';
+import type { Card } from '../cards/card.ts';
+import { helpCard } from '../cards/help-card.ts';
+import { misreadCard } from '../cards/misread-card.ts';
+import { isInDoubt, movedCard } from '../cards/moved-card.ts';
+import { nowCard } from '../cards/now-card.ts';
+import { objectionCard, unclearCard } from '../cards/objection-cards.ts';
+import { planCard } from '../cards/plan-card.ts';
+import { proofCard } from '../cards/proof-cards.ts';
+import { recordedCard } from '../cards/reply-cards.ts';
+import { stockCard } from '../cards/stock-card.ts';
+import type { Telling } from '../cards/telling.ts';
+import { withUnread } from '../cards/unread-lines.ts';
+import { hazardsCard, ventCard } from '../cards/vent-cards.ts';
+import { figuresFor } from '../language/figures.ts';
+import { readLine } from '../language/read-line.ts';
+import type { Reading } from '../language/reading.ts';
+import { wordsIn } from '../language/words/languages.ts';
+import type { Desk } from '../records/desk.ts';
+import { proveRecord } from '../records/proving.ts';
+import { withoutTeller } from './anonymous-near-miss.ts';
 import { type Answer, answerFrom, makeAnswer } from './answer.ts';
-import type { Card } from './cards/card.ts';
-import { helpCard } from './cards/help-card.ts';
-import { misreadCard } from './cards/misread-card.ts';
-import { isInDoubt, movedCard } from './cards/moved-card.ts';
-import { nowCard } from './cards/now-card.ts';
-import { objectionCard, unclearCard } from './cards/objection-cards.ts';
-import { planCard } from './cards/plan-card.ts';
-import { proofCard } from './cards/proof-cards.ts';
-import { recordedCard } from './cards/reply-cards.ts';
-import { stockCard } from './cards/stock-card.ts';
-import type { Telling } from './cards/telling.ts';
-import { withUnread } from './cards/unread-lines.ts';
-import { hazardsCard, ventCard } from './cards/vent-cards.ts';
 import type { Delivery } from './front-end.ts';
 import { lineWithPart, withBatchOf, withSessionOf } from './in-thread.ts';
-import { figuresFor } from './language/figures.ts';
-import { readLine } from './language/read-line.ts';
-import type { Reading } from './language/reading.ts';
-import { wordsIn } from './language/words/languages.ts';
+import { subjectsNamed, subjectsOf } from './message-subject.ts';
 import { lineBroke, restsOnUnread, storeFailed } from './not-recorded.ts';
-import type { Desk } from './records/desk.ts';
-import { proveRecord } from './records/proving.ts';
-import { subjectsNamed, subjectsOf } from './subjects.ts';
-import { withoutName } from './without-name.ts';
 
 export interface HostNeeds {
   readonly executor: Executor;
@@ -144,7 +151,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
           const card = movedCard(telling(shop, delivery.as), pressed, delivery.text);
           return answering(delivery, shop, { kind: 'misread', code: 'card-moved', recorded: false, card });
         }
-        const from = withoutName(delivery, command);
+        const from = withoutTeller(delivery, command);
         const request = {
           id: from.id ?? randomUUID(),
           by: from.as,

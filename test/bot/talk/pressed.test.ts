@@ -1,7 +1,7 @@
 // How a card stood when somebody pressed on it, whatever shows it.
 
 import { describe, expect, test } from 'vitest';
-import { howItMoved, type Place, type Press, type Showing, thumbMs, withShowing } from '../../bot/pressed.ts';
+import { howItMoved, type Place, type Press, type Showing, thumbMs, withShowing } from '../../../bot/talk/pressed.ts';
 
 const button = (label: string, at: number, row = 'a', rowAt = 0): Place => ({
   ...{ row, label, line: label.toLowerCase() },

@@ -1,7 +1,7 @@
 // Bells where a crew has both Slack and the page: each rings in both.
 
-import type { Answer } from './answer.ts';
-import type { FrontEnd } from './front-end.ts';
+import type { Answer } from '../talk/answer.ts';
+import type { FrontEnd } from '../talk/front-end.ts';
 
 type Rings = Pick<FrontEnd, 'tell' | 'wasTold'>;
 

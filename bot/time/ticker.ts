@@ -2,9 +2,9 @@
 // cron tick each minute makes the rows equal to the plan again.
 
 import cron from 'node-cron';
-import type { Executor } from '../core/execute.ts';
-import type { Clock, Log } from '../core/ports.ts';
-import type { Ringer } from '../core/reminders/run.ts';
+import type { Executor } from '../../core/execute.ts';
+import type { Clock, Log } from '../../core/ports.ts';
+import type { Ringer } from '../../core/reminders/run.ts';
 
 const longestSleepMs = 15_000;
 /** Where something is due that could not ring just now: long enough not to spin. */

@@ -1,8 +1,8 @@
 // What goes out for one line or one ring, the same for every front end.
 
 import { z } from 'zod';
-import type { PersonName, StreamId } from '../core/ids.ts';
-import { type Card, cardText } from './cards/card.ts';
+import type { PersonName, StreamId } from '../../core/ids.ts';
+import { type Card, cardText } from '../cards/card.ts';
 
 export const answerKinds = ['reply', 'objection', 'misread', 'reminder', 'digest', 'error'] as const;
 export type AnswerKind = (typeof answerKinds)[number];

@@ -1,6 +1,6 @@
 // Structured logs on standard error: names of events and figures, never what people typed.
 
-import type { Log } from '../core/ports.ts';
+import type { Log } from '../../core/ports.ts';
 
 export const stderrLog: Log = {
   info: (event, details) => write('info', event, details),

@@ -1,9 +1,9 @@
 // What a front end may ask of a crew besides answers to lines: how each batch stands, the board, the settings, and how
 // somebody is spoken to. Neutral data, so that no front end looks into a noun.
 
-import { type Crew, personIn, type UnitSystem } from '../core/crew/crew.ts';
-import type { RingsTo, Role } from '../core/crew/crew-commands.ts';
-import type { Executor } from '../core/execute.ts';
+import { type Crew, personIn, type UnitSystem } from '../../core/crew/crew.ts';
+import type { RingsTo, Role } from '../../core/crew/crew-commands.ts';
+import type { Executor } from '../../core/execute.ts';
 import {
   defaultPlace,
   nameIn,
@@ -13,17 +13,17 @@ import {
   partStream,
   placeStream,
   type StreamId,
-} from '../core/ids.ts';
-import { type Board, makeBoard } from './cards/board.ts';
-import { type Card, makeCard } from './cards/card.ts';
-import { sessionStanding } from './cards/session-standing.ts';
-import { type SetUp, setUpOf } from './cards/set-up.ts';
-import { settingsCard } from './cards/settings-card.ts';
-import { type Standing, standingOf } from './cards/standing-card.ts';
-import { cansCard } from './cards/stock-card.ts';
+} from '../../core/ids.ts';
+import { type Board, makeBoard } from '../cards/board.ts';
+import { type Card, makeCard } from '../cards/card.ts';
+import { sessionStanding } from '../cards/session-standing.ts';
+import { type SetUp, setUpOf } from '../cards/set-up.ts';
+import { settingsCard } from '../cards/settings-card.ts';
+import { type Standing, standingOf } from '../cards/standing-card.ts';
+import { cansCard } from '../cards/stock-card.ts';
+import type { Words } from '../language/words/languages.ts';
 import type { Host } from './host.ts';
-import type { Words } from './language/words/languages.ts';
-import { liveSubjects } from './subjects.ts';
+import { liveSubjects } from './message-subject.ts';
 
 /** How one person is spoken to. */
 export interface Voice {

@@ -1,14 +1,14 @@
 // Files a picture that somebody dropped into a batch's thread: by reference, with the batch or with one of its parts.
 
-import type { Executor } from '../core/execute.ts';
-import { nameIn, nounOf, numberIn, type PersonName, partStream, type StreamId } from '../core/ids.ts';
-import type { Clock } from '../core/ports.ts';
-import type { Shop } from '../core/shop.ts';
-import type { EpochMs } from '../core/units.ts';
+import type { Executor } from '../../core/execute.ts';
+import { nameIn, nounOf, numberIn, type PersonName, partStream, type StreamId } from '../../core/ids.ts';
+import type { Clock } from '../../core/ports.ts';
+import type { Shop } from '../../core/shop.ts';
+import type { EpochMs } from '../../core/units.ts';
+import { makeCard } from '../cards/card.ts';
+import { isoLocal } from '../language/times/wall-clock.ts';
 import { type Answer, answerFrom, makeAnswer } from './answer.ts';
-import { makeCard } from './cards/card.ts';
 import type { Host } from './host.ts';
-import { isoLocal } from './language/times/wall-clock.ts';
 
 export interface Picture {
   readonly id: string;
@@ -26,7 +26,7 @@ export interface Picture {
 /** A caption is a line, not a letter. */
 const longestCaption = 200;
 
-export function createPictures(executor: Executor, host: Pick<Host, 'telling' | 'isAct'>, clock: Clock) {
+export function createPictureFiling(executor: Executor, host: Pick<Host, 'telling' | 'isAct'>, clock: Clock) {
   /** The line that a caption may have been meant as: as of when it was written, where it says no other time. */
   function meantBy(shop: Shop, { text, about, wordsSaid }: Picture, at: EpochMs): string | undefined {
     if (wordsSaid || text.trim() === '') return undefined;

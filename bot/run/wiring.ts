@@ -1,33 +1,33 @@
 // Puts the parts together for one crew, whatever the front end: store, keeper, executor, host, messenger, ringer.
 
 import { setImmediate } from 'node:timers/promises';
-import { type CrewFile, peopleWithRole } from '../core/crew/crew.ts';
-import { createExecutor, type Executor } from '../core/execute.ts';
-import { type CrewId, crewStream, onlyCrew } from '../core/ids.ts';
-import type { Clock, Log, Messenger, RingingReminder, Store } from '../core/ports.ts';
-import type { SheetShelf } from '../core/products/sheet.ts';
-import { createRinger, type Ringer } from '../core/reminders/run.ts';
-import { createShopKeeper } from '../core/shop-keeper.ts';
-import { unreadIn, unreadUnder } from '../core/unread.ts';
-import { type Answer, makeAnswer } from './answer.ts';
-import { makeCard } from './cards/card.ts';
-import { bareReminderCard, howItRings, lateFacts, reminderCard } from './cards/reminder-cards.ts';
-import { ringsTogether } from './cards/rings-together.ts';
-import { unreadCard, unreadLines, withUnread } from './cards/unread-lines.ts';
-import type { FrontEnd } from './front-end.ts';
-import { createHost, type Host } from './host.ts';
-import { createOverview, type Overview } from './overview.ts';
-import { createPictures } from './pictures.ts';
-import { createDesk } from './records/desk.ts';
-import { type PaperTray, paperTray } from './records/paper-tray.ts';
-import { subjectsOf } from './subjects.ts';
+import { type CrewFile, peopleWithRole } from '../../core/crew/crew.ts';
+import { createExecutor, type Executor } from '../../core/execute.ts';
+import { type CrewId, crewStream, onlyCrew } from '../../core/ids.ts';
+import type { Clock, Log, Messenger, RingingReminder, Store } from '../../core/ports.ts';
+import type { SheetShelf } from '../../core/products/sheet.ts';
+import { createRinger, type Ringer } from '../../core/reminders/run.ts';
+import { createShopKeeper } from '../../core/shop-keeper.ts';
+import { unreadIn, unreadUnder } from '../../core/unread.ts';
+import { makeCard } from '../cards/card.ts';
+import { bareReminderCard, howItRings, lateFacts, reminderCard } from '../cards/reminder-cards.ts';
+import { ringsTogether } from '../cards/rings-together.ts';
+import { unreadCard, unreadLines, withUnread } from '../cards/unread-lines.ts';
+import { createDesk } from '../records/desk.ts';
+import { type PaperTray, paperTray } from '../records/paper-tray.ts';
+import { type Answer, makeAnswer } from '../talk/answer.ts';
+import type { FrontEnd } from '../talk/front-end.ts';
+import { createHost, type Host } from '../talk/host.ts';
+import { subjectsOf } from '../talk/message-subject.ts';
+import { createOverview, type Overview } from '../talk/overview.ts';
+import { createPictureFiling } from '../talk/picture-filing.ts';
 
 export interface Wired {
   readonly executor: Executor;
   readonly host: Host;
   readonly ringer: Ringer;
   readonly overview: Overview;
-  readonly filePicture: ReturnType<typeof createPictures>;
+  readonly filePicture: ReturnType<typeof createPictureFiling>;
   /** The PNG behind a card's `image`, in the crew's language. */
   readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
   readonly papers: PaperTray;
@@ -138,7 +138,7 @@ export function wire({
     ringer,
     papers,
     overview: createOverview({ executor, host }),
-    filePicture: createPictures(executor, host, clock),
+    filePicture: createPictureFiling(executor, host, clock),
     picture: async (ref) => desk.picture(host.telling(await executor.look(), undefined), ref),
   };
 }

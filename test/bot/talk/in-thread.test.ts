@@ -1,11 +1,11 @@
 // What a batch's own thread fills in: the batch, wherever an act takes one and nobody named it.
 
 import { describe, expect, it } from 'vitest';
-import { withBatchOf } from '../../bot/in-thread.ts';
-import { readLine } from '../../bot/language/read-line.ts';
-import { batchVerbs, type Command } from '../../core/commands.ts';
-import { batchStream, partStream } from '../../core/ids.ts';
-import { epochMs } from '../../core/units.ts';
+import { readLine } from '../../../bot/language/read-line.ts';
+import { withBatchOf } from '../../../bot/talk/in-thread.ts';
+import { batchVerbs, type Command } from '../../../core/commands.ts';
+import { batchStream, partStream } from '../../../core/ids.ts';
+import { epochMs } from '../../../core/units.ts';
 
 const lines: Readonly<Record<(typeof batchVerbs)[number], string>> = {
   weigh: 'weigh 1201g 1198g',

@@ -1,7 +1,7 @@
 // What something is about: a batch itself or the batch of a part's last coat, a spray session, else the can, place or part
 // itself. A chat platform keeps one message for each batch and each session.
 
-import type { Command, CommandOf, Verb } from '../core/commands.ts';
+import type { Command, CommandOf, Verb } from '../../core/commands.ts';
 import {
   batchStream,
   canStream,
@@ -12,8 +12,8 @@ import {
   placeStream,
   type StreamId,
   sessionStream,
-} from '../core/ids.ts';
-import { liveBatches, liveParts, openSessions, type Shop } from '../core/shop.ts';
+} from '../../core/ids.ts';
+import { liveBatches, liveParts, openSessions, type Shop } from '../../core/shop.ts';
 
 /** `undefined`: the crew as a whole. */
 export function subjectOf(shop: Shop, stream: StreamId): StreamId | undefined {

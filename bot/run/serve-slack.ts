@@ -1,23 +1,23 @@
 // Batchbell as a service in Slack: starts it, keeps every crew's bells going, and runs until it is told to stop. Loaded only
 // where Slack is on. A single crew may have its shop page beside it: what is said in one is seen in the other.
 
-import type { CrewFile } from '../core/crew/crew.ts';
-import type { CrewId } from '../core/ids.ts';
-import type { Clock, Log, Postbox } from '../core/ports.ts';
-import type { ConfigFault } from './config.ts';
-import type { CrewRead } from './crew-files.ts';
-import type { Host } from './host.ts';
-import type { Overview } from './overview.ts';
-import type { PaperTray } from './records/paper-tray.ts';
+import type { CrewFile } from '../../core/crew/crew.ts';
+import type { CrewId } from '../../core/ids.ts';
+import type { Clock, Log, Postbox } from '../../core/ports.ts';
+import type { ConfigFault } from '../config/config.ts';
+import type { CrewRead } from '../config/crew-files.ts';
+import type { PaperTray } from '../records/paper-tray.ts';
+import type { RingsTo } from '../slack/make-desk.ts';
+import { createSlackLog } from '../slack/slack-log.ts';
+import type { SlackSettings } from '../slack/slack-settings.ts';
+import { type Slack, startSlack } from '../slack/start-slack.ts';
+import type { Host } from '../talk/host.ts';
+import type { Overview } from '../talk/overview.ts';
+import { startTicker, type Ticker } from '../time/ticker.ts';
+import type { Conversation } from '../web/conversation.ts';
+import { overheardHost } from '../web/overheard-host.ts';
+import type { Page } from '../web/page.ts';
 import { ringsInBoth } from './rings-in-both.ts';
-import type { RingsTo } from './slack/make-desk.ts';
-import { createSlackLog } from './slack/slack-log.ts';
-import type { SlackSettings } from './slack/slack-settings.ts';
-import { type Slack, startSlack } from './slack/start-slack.ts';
-import { startTicker, type Ticker } from './ticker.ts';
-import type { Conversation } from './web/conversation.ts';
-import { overheardHost } from './web/overheard-host.ts';
-import type { Page } from './web/page.ts';
 import type { Wired } from './wiring.ts';
 
 /** What the page shows of the crew. */

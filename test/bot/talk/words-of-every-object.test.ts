@@ -6,16 +6,16 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, expect, it, vi } from 'vitest';
-import { virtualClock } from '../../bot/clocks.ts';
-import { vocabulary } from '../../bot/language/vocabulary.ts';
-import { spanishVocabulary } from '../../bot/language/vocabulary-spanish.ts';
-import { paperTray } from '../../bot/records/paper-tray.ts';
-import { ringUntil } from '../../bot/terminal/script.ts';
-import { wire } from '../../bot/wiring.ts';
-import type { CrewFile } from '../../core/crew/crew.ts';
-import { openSqliteStore } from '../../core/store/sqlite-store.ts';
-import { epochMs } from '../../core/units.ts';
-import { demoCrew, demoShelf } from '../core/given.ts';
+import { vocabulary } from '../../../bot/language/vocabulary.ts';
+import { spanishVocabulary } from '../../../bot/language/vocabulary-spanish.ts';
+import { paperTray } from '../../../bot/records/paper-tray.ts';
+import { wire } from '../../../bot/run/wiring.ts';
+import { ringUntil } from '../../../bot/terminal/script.ts';
+import { virtualClock } from '../../../bot/time/clocks.ts';
+import type { CrewFile } from '../../../core/crew/crew.ts';
+import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
+import { epochMs } from '../../../core/units.ts';
+import { demoCrew, demoShelf } from '../../core/given.ts';
 
 // Thousands of lines, each recorded in a file that others' disks wait for.
 vi.setConfig({ testTimeout: 600_000 });

@@ -2,8 +2,8 @@
 
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import type { CrewFile } from '../core/crew/crew.ts';
-import { type CrewId, onlyCrew } from '../core/ids.ts';
+import type { CrewFile } from '../../core/crew/crew.ts';
+import { type CrewId, onlyCrew } from '../../core/ids.ts';
 import { type ConfigFault, type Flags, readCrew } from './config.ts';
 
 export interface CrewRead {
