@@ -5,8 +5,8 @@ import type { Executor } from '../../core/execute.ts';
 import type { Store } from '../../core/ports.ts';
 import { dayRecord, daySpan, localDate } from '../../core/records/day.ts';
 import type { Card } from '../cards/card.ts';
+import type { Telling } from '../cards/card-context.ts';
 import { dayCard } from '../cards/day-card.ts';
-import type { Telling } from '../cards/telling.ts';
 
 export interface DayNeeds {
   readonly executor: Executor;

@@ -13,8 +13,8 @@ import { makeCard } from '../cards/card.ts';
 import { bareReminderCard, howItRings, lateFacts, reminderCard } from '../cards/reminder-cards.ts';
 import { ringsTogether } from '../cards/rings-together.ts';
 import { unreadCard, unreadLines, withUnread } from '../cards/unread-lines.ts';
-import { createDesk } from '../records/desk.ts';
 import { type PaperTray, paperTray } from '../records/paper-tray.ts';
+import { createRecordAnswers } from '../records/record-answers.ts';
 import { type Answer, makeAnswer } from '../talk/answer.ts';
 import type { FrontEnd } from '../talk/front-end.ts';
 import { createHost, type Host } from '../talk/host.ts';
@@ -59,8 +59,8 @@ export function wire({
 }: WiringNeeds): Wired {
   const keeper = createShopKeeper(store, crew, crewFile, shelf);
   const executor = createExecutor({ store, keeper, crew, turnOver: setImmediate });
-  const desk = createDesk({ executor, store, crew, papers });
-  const host = createHost({ executor, store, clock, log, crew, crewFile, desk });
+  const recordAnswers = createRecordAnswers({ executor, store, crew, papers });
+  const host = createHost({ executor, store, clock, log, crew, crewFile, recordAnswers });
 
   async function answerFor(ringing: RingingReminder): Promise<Answer> {
     const { reminder, shop } = ringing;
@@ -76,7 +76,7 @@ export function wire({
     };
     if (reminder.stream === crewStream && reminder.kind === 'digest') {
       const date = reminder.key.slice(reminder.key.lastIndexOf('/') + 1);
-      const card = await desk.digest(t, date);
+      const card = await recordAnswers.digest(t, date);
       return makeAnswer({
         ...head,
         kind: 'digest',
@@ -139,6 +139,6 @@ export function wire({
     papers,
     overview: createOverview({ executor, host }),
     filePicture: createPictureFiling(executor, host, clock),
-    picture: async (ref) => desk.picture(host.telling(await executor.look(), undefined), ref),
+    picture: async (ref) => recordAnswers.picture(host.telling(await executor.look(), undefined), ref),
   };
 }

@@ -10,7 +10,7 @@ import type { Words } from '../language/words/languages.ts';
 import type { Answer } from '../talk/answer.ts';
 import { keptUnder } from '../talk/message-subject.ts';
 import { cardMessage } from './card-blocks.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 import type { Outbox } from './outbox.ts';
 import type { PostedEvent } from './thread-events.ts';
 

@@ -6,7 +6,7 @@ import type { Postbox } from '../../core/ports.ts';
 import { partLines } from '../language/part-list.ts';
 import type { Answer } from '../talk/answer.ts';
 import type { Answering } from './answering.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 import type { Delivered, Inbound } from './inbound.ts';
 import type { ShowAnswer } from './show-answer.ts';
 import type { Speaking } from './speaking.ts';

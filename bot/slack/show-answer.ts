@@ -10,7 +10,7 @@ import type { Answer } from '../talk/answer.ts';
 import { hasOneMessage, keptUnder } from '../talk/message-subject.ts';
 import type { Calls } from './calls.ts';
 import { type CardMessage, cardMessage } from './card-blocks.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 import type { FileUploads, Missing } from './file-uploads.ts';
 import type { Where } from './inbound.ts';
 import type { Address, Outbox, Posting } from './outbox.ts';

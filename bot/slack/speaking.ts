@@ -7,7 +7,7 @@ import { type EpochMs, epochMs } from '../../core/units.ts';
 import { writeName } from '../language/people-typed.ts';
 import type { Answer } from '../talk/answer.ts';
 import type { Pressed } from '../talk/pressed.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 import type { Where } from './inbound.ts';
 
 export interface Said {

@@ -20,6 +20,7 @@ import { oursAlone, Unforeseen } from '../../core/unforeseen.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { RestsOnUnread, unreadIn } from '../../core/unread.ts';
 import type { Card } from '../cards/card.ts';
+import type { Telling } from '../cards/card-context.ts';
 import { helpCard } from '../cards/help-card.ts';
 import { misreadCard } from '../cards/misread-card.ts';
 import { isInDoubt, movedCard } from '../cards/moved-card.ts';
@@ -29,15 +30,14 @@ import { planCard } from '../cards/plan-card.ts';
 import { proofCard } from '../cards/proof-cards.ts';
 import { recordedCard } from '../cards/reply-cards.ts';
 import { stockCard } from '../cards/stock-card.ts';
-import type { Telling } from '../cards/telling.ts';
 import { withUnread } from '../cards/unread-lines.ts';
 import { hazardsCard, ventCard } from '../cards/vent-cards.ts';
 import { figuresFor } from '../language/figures.ts';
 import { readLine } from '../language/read-line.ts';
 import type { Reading } from '../language/reading.ts';
 import { wordsIn } from '../language/words/languages.ts';
-import type { Desk } from '../records/desk.ts';
 import { proveRecord } from '../records/proving.ts';
+import type { RecordAnswers } from '../records/record-answers.ts';
 import { withoutTeller } from './anonymous-near-miss.ts';
 import { type Answer, answerFrom, makeAnswer } from './answer.ts';
 import type { Delivery } from './front-end.ts';
@@ -52,7 +52,7 @@ export interface HostNeeds {
   readonly log: Log;
   readonly crew: string;
   readonly crewFile: CrewFile;
-  readonly desk: Desk;
+  readonly recordAnswers: RecordAnswers;
 }
 
 export interface Host {
@@ -64,7 +64,7 @@ export interface Host {
   readonly isAct: (shop: Shop, text: string, at: EpochMs, about?: StreamId) => boolean;
 }
 
-export function createHost({ executor, store, clock, log, crew, crewFile, desk }: HostNeeds): Host {
+export function createHost({ executor, store, clock, log, crew, crewFile, recordAnswers }: HostNeeds): Host {
   function telling(shop: Shop, name: PersonName | undefined): Telling {
     const { language, units } = personIn(shop.crew, name ?? '');
     const now = clock.now();
@@ -236,7 +236,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
       case 'hazards':
         return worded(hazardsCard(t, question.work));
       case 'day':
-        return reply(await desk.day(t, question.day));
+        return reply(await recordAnswers.day(t, question.day));
       case 'week':
       case 'month':
       case 'from':
@@ -249,7 +249,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, desk }
       case 'backup':
       case 'keep': {
         const asker = { name: delivery.as, atConsole: delivery.atConsole === true };
-        return reply(await desk.answer(t, question, asker));
+        return reply(await recordAnswers.answer(t, question, asker));
       }
     }
   }

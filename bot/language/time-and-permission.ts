@@ -1,5 +1,5 @@
-// When and how an act is meant: a said time anywhere on the line, `already` anywhere, `permit` and its reason at the
-// end. They are taken off before the act's own reader sees the line.
+// When an act happened and by whose leave, its manner: a said time anywhere on the line, `already` anywhere, `permit`
+// and its reason at the end. They are taken off before the act's own reader sees the line.
 
 import type { Stance } from '../../core/commands.ts';
 import type { Fault, LineContext } from './reading.ts';

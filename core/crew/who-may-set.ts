@@ -1,4 +1,5 @@
-// Who may settle what: one table, read by the decision and by whatever shows a tap, a form or the help.
+// Who may set what: one table, by setting and role, read by the decision and by whatever shows a tap, a form or the
+// help.
 
 import type { PersonName } from '../ids.ts';
 import type { Qualification } from '../session/session-commands.ts';

@@ -1,4 +1,4 @@
-// Lines that are offered in the language in which the line was typed: `curar impulsor-7` is not completed with `oven`.
+// Puts suggested lines into the language in which the line was typed: `curar impulsor-7` is not completed with `oven`.
 
 import { methods } from '../../core/methods.ts';
 import { ownValue } from '../../core/own-key.ts';
@@ -43,7 +43,11 @@ const inSpanish: Readonly<Record<string, string>> = {
 
 const ofShift: Readonly<Record<string, string>> = { on: 'entra', off: 'sale' };
 
-export function inTongueOf(line: string, verb: VerbNamed | undefined, tries: readonly string[]): readonly string[] {
+export function inTypedLanguage(
+  line: string,
+  verb: VerbNamed | undefined,
+  tries: readonly string[],
+): readonly string[] {
   const isTypedSo = verb !== undefined && spanishVerbs.has(withoutAccents(verb.printed));
   if (tries.length === 0 || !(isTypedSo || isSpanish(line))) return tries;
   const typed = new Set(line.split(' '));

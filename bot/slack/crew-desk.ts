@@ -1,4 +1,5 @@
-// Everything that belongs to one crew in Slack. Several crews work side by side, and none sees another's.
+// One crew's desk: everything that belongs to that crew in Slack. Several crews work side by side, and none sees
+// another's.
 
 import type { CrewId } from '../../core/ids.ts';
 import type { PaperTray } from '../records/paper-tray.ts';

@@ -18,10 +18,10 @@ import {
   tracePart,
 } from '../../core/records/trace.ts';
 import { type Card, makeCard } from '../cards/card.ts';
+import { type Telling, tap } from '../cards/card-context.ts';
 import { type Found, findCard } from '../cards/find-card.ts';
 import { periodCard } from '../cards/period-card.ts';
 import { backupCard, keepCard, proofCard } from '../cards/proof-cards.ts';
-import { type Telling, tap } from '../cards/telling.ts';
 import { batchTraceCard, lotTraceCard, partTraceCard } from '../cards/trace-cards.ts';
 import { tellingDay } from './day-question.ts';
 import { exportText } from './export-file.ts';
@@ -33,7 +33,7 @@ import { daysDrawings, partDrawings, pictureFrom, pictureRef } from './pictures/
 import { proveRecord } from './proving.ts';
 import { writeTraveller } from './traveller-question.ts';
 
-export interface DeskNeeds extends RecordSource {
+export interface RecordAnswersNeeds extends RecordSource {
   readonly papers: PaperTray;
 }
 
@@ -43,7 +43,7 @@ export interface Asker {
   readonly atConsole: boolean;
 }
 
-export interface Desk {
+export interface RecordAnswers {
   readonly answer: (t: Telling, question: RecordQuestion, asker: Asker) => Promise<Card>;
   readonly day: (t: Telling, asked: DayAsked) => Promise<Card>;
   /** The day by itself, with the record's last hash; that it was given out is recorded. */
@@ -52,7 +52,7 @@ export interface Desk {
   readonly picture: (t: Telling, ref: string) => Promise<Uint8Array | undefined>;
 }
 
-export function createDesk(needs: DeskNeeds): Desk {
+export function createRecordAnswers(needs: RecordAnswersNeeds): RecordAnswers {
   const { executor, store, crew, papers } = needs;
   const { archive } = store;
 

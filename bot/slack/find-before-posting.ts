@@ -1,14 +1,15 @@
-// What an earlier life took in may have been answered by it: those answers are looked for before they are posted again.
+// An outbox that looks for an answer in Slack before it posts it, where the program took the line in before it was
+// started anew: it may have been answered then.
 
 import type { Outbox } from './outbox.ts';
 
-export interface LookingFirst {
+export interface FindBeforePosting {
   readonly outbox: Outbox;
   /** Taken in by an earlier life at that time, and worked off by this one. */
   readonly resumed: (id: string, since: number) => void;
 }
 
-export function lookingFirst(outbox: Outbox): LookingFirst {
+export function findBeforePosting(outbox: Outbox): FindBeforePosting {
   const resumed = new Map<string, number>();
 
   const sinceWhen = (key: string): number | undefined => [...resumed].find(([id]) => key.includes(id))?.[1];

@@ -1,4 +1,5 @@
-// What every card needs to be worded for one person at one moment, and the making of its figures and taps.
+// What every card is worded from (`Telling`): the words, figures and shop for one person at one moment; and the making
+// of its figures and taps.
 
 import type { Shop } from '../../core/shop.ts';
 import type {

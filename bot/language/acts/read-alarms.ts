@@ -1,18 +1,18 @@
-// `eyes`, `fire by the booth`, `near miss hose burst`, `fit kari 2026-05-01`. In need nothing that follows the word may
-// stop the reading.
+// Reads alarms (`eyes`, `fire by the booth`), near misses (`near miss hose burst`) and until when somebody may spray
+// (`fit kari 2026-05-01`). Nothing that follows the word of an alarm may stop the reading.
 
 import type { CommandOf } from '../../../core/commands.ts';
 import type { BatchNumber } from '../../../core/ids.ts';
 import type { Alarm, Qualification } from '../../../core/session/session-commands.ts';
 import { personTyped } from '../people-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
-import { mannerOf } from '../stance.ts';
+import { mannerOf } from '../time-and-permission.ts';
 import { lastDayOf } from '../times/expiry-typed.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { batchMarks, fillers } from '../trade-words.ts';
 import { type ActLine, type ActRead, leftOver, type ReaderToTheEnd } from './act-line.ts';
-import { batchFrom } from './gather.ts';
-import { ownWordsFrom } from './own-words.ts';
+import { freeTextFrom } from './free-text.ts';
+import { batchFrom } from './sort-pieces.ts';
 import { withManner } from './with-manner.ts';
 
 export function alarmReader(verb: Alarm): ReaderToTheEnd {
@@ -39,7 +39,7 @@ function readAlarm(verb: Alarm, act: ActLine): ActRead {
     const { said, stance } = manner;
     return { command: { verb }, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
   }
-  const own = ownWordsFrom(act, 0);
+  const own = freeTextFrom(act, 0);
   const raw = act.tokens[0] === undefined ? '' : act.line.slice(act.tokens[0].start);
   const words = isFault(own) ? raw : own.words;
   const command: CommandOf<Alarm> = { verb, ...(words !== '' && { note: words }) };
@@ -66,7 +66,7 @@ export function readNearMiss(act: ActLine): ActRead | Fault {
     if (withoutName.has(token.word)) anonymous = true;
     else if (!(/an[oó]n/.test(verbTyped) && nearMissWords.has(token.word))) break;
   }
-  const own = ownWordsFrom(act, from);
+  const own = freeTextFrom(act, from);
   if (isFault(own)) return own;
   if (own.words === '') return { code: 'incomplete', needs: ['told'] };
   return {

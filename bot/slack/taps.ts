@@ -1,4 +1,5 @@
-// What is tapped: said like any line, once however often it is pressed, and what became of it stands where the button was.
+// Taps on buttons: each is said like any line, once however often it is pressed, and what became of it stands where the
+// button was.
 
 import type { StreamId } from '../../core/ids.ts';
 import type { Postbox } from '../../core/ports.ts';
@@ -6,7 +7,7 @@ import type { Answer } from '../talk/answer.ts';
 import type { Moved } from '../talk/pressed.ts';
 import type { Answering, Used } from './answering.ts';
 import { cardMessage } from './card-blocks.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 import type { Homes } from './homes.ts';
 import type { Inbound, Where } from './inbound.ts';
 import { versionOf } from './places.ts';
@@ -15,7 +16,7 @@ import type { Speaking } from './speaking.ts';
 
 export type Tap = Extract<Inbound, { kind: 'tap' }>;
 
-interface PressesNeeds {
+interface TapsNeeds {
   readonly speaking: Speaking;
   readonly answering: Answering;
   readonly homes: Pick<Homes, 'movedUnder'>;
@@ -27,7 +28,7 @@ interface PressesNeeds {
 /** Two presses nearer than this were meant as one. */
 const breathMs = 2_000;
 
-export function createPresses({ speaking, answering, homes, respond, postbox, now }: PressesNeeds) {
+export function createTaps({ speaking, answering, homes, respond, postbox, now }: TapsNeeds) {
   const presses = new Map<string, { readonly id: string; readonly at: number }>();
 
   async function pressed(desk: Desk, tap: Tap): Promise<void> {

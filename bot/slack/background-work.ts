@@ -1,14 +1,14 @@
-// What nobody who typed waits for: it goes on by itself, and only the end of the program waits for it.
+// Work in the background: whoever typed does not wait for it, only the end of the program does.
 
 import type { Log } from '../../core/ports.ts';
 
-export interface Later {
+export interface BackgroundWork {
   /** Begins at once. What it breaks on is logged as `broken`, and nowhere else. */
   readonly run: (broken: string, id: string, work: () => Promise<unknown>) => Promise<void>;
   readonly idle: () => Promise<void>;
 }
 
-export function createLater(log: Log): Later {
+export function createBackgroundWork(log: Log): BackgroundWork {
   const running = new Set<Promise<void>>();
   return {
     run: (broken, id, work) => {

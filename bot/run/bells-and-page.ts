@@ -1,14 +1,14 @@
-// What goes on by itself until it is stopped: the bells, and where there is one the page.
+// Starts the bells of a crew and, where there is one, its page: both go on by themselves until they are stopped.
 
 import { join } from 'node:path';
 import type { ConfigFault } from '../config/config.ts';
 import { converse } from '../terminal/interactive.ts';
 import { startTicker } from '../time/ticker.ts';
-import type { AtWork } from './at-work.ts';
-import { packageFolder } from './ground.ts';
 import { stderrLog } from './log.ts';
+import { packageFolder } from './open-record.ts';
+import type { StartedCrew } from './start-crew.ts';
 
-export interface GoingOn {
+export interface BellsAndPage {
   /** Something was recorded: the next bell may have moved. */
   readonly wake: () => void;
   /** Somebody types at this terminal, until the input ends. */
@@ -17,15 +17,19 @@ export interface GoingOn {
 }
 
 /** `notice`: stands on every page. A fault where the page cannot be opened. */
-export async function goOn(work: AtWork, speed: number, notice?: string): Promise<GoingOn | ConfigFault> {
-  const { flags, crewFile, ground, clock, wired, host, conversation, papers, terminal, print } = work;
+export async function startBellsAndPage(
+  started: StartedCrew,
+  speed: number,
+  notice?: string,
+): Promise<BellsAndPage | ConfigFault> {
+  const { flags, crewFile, opened, clock, wired, host, conversation, papers, terminal, print } = started;
   const { executor, ringer, overview, picture } = wired;
   const page =
     conversation === undefined
       ? undefined
       : await (await import('../web/start-page.ts')).startPage({
           flags,
-          folder: ground.place?.folder,
+          folder: opened.place?.folder,
           host,
           conversation,
           overview,
@@ -40,11 +44,11 @@ export async function goOn(work: AtWork, speed: number, notice?: string): Promis
           out: flags.json ? process.stderr : process.stdout,
         });
   if (page !== undefined && 'fault' in page) {
-    ground.store.close();
+    opened.store.close();
     return page;
   }
   const ticker = startTicker({ ringer, executor, clock, log: stderrLog, speed });
-  work.onLine(ticker.wake);
+  started.onLine(ticker.wake);
   return {
     wake: ticker.wake,
     typed: () => converse({ input: process.stdin, output: process.stdout, terminal, ticker, ringer, clock, print }),
@@ -52,7 +56,7 @@ export async function goOn(work: AtWork, speed: number, notice?: string): Promis
       await ticker.stop();
       await page?.stop();
       conversation?.close();
-      ground.store.close();
+      opened.store.close();
       process.stdin.destroy();
     },
   };

@@ -1,14 +1,14 @@
-// The end of a line in somebody's own words: a reason to hold, why an entry was wrong. As typed, or in quotes; after
-// quotes the line may still say when and how it is meant.
+// Free text at the end of a line, in somebody's own words: a reason to hold, why an entry was wrong. As typed, or in
+// quotes; after quotes the line may still say when and how it is meant.
 
 import type { Stance } from '../../../core/commands.ts';
 import type { EpochMs } from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
 import { isFault } from '../reading.ts';
-import { mannerOf } from '../stance.ts';
+import { mannerOf } from '../time-and-permission.ts';
 import type { ActLine } from './act-line.ts';
 
-export interface OwnWords {
+export interface FreeText {
   readonly words: string;
   readonly quoted: boolean;
   readonly at?: EpochMs;
@@ -16,7 +16,7 @@ export interface OwnWords {
 }
 
 /** The words from token `from` to the end of the line. */
-export function ownWordsFrom(act: ActLine, from: number): OwnWords | Fault {
+export function freeTextFrom(act: ActLine, from: number): FreeText | Fault {
   const first = act.tokens[from];
   const last = act.tokens.at(-1);
   if (first === undefined || last === undefined) return { words: '', quoted: false };

@@ -1,4 +1,5 @@
-// How somebody is spoken to while the record cannot be read: by the crew's file. Whoever typed must hear of it at least.
+// How somebody is spoken to (language, units, role), also while the record cannot be read: then by the crew's file,
+// since whoever typed must hear of it at least.
 
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { Clock, Log } from '../../core/ports.ts';
@@ -13,7 +14,7 @@ interface VoiceNeeds {
   readonly log: Log;
 }
 
-export function voiceAnyway({ overview, crewFile, clock, log }: VoiceNeeds): Overview['voice'] {
+export function voiceWithoutRecord({ overview, crewFile, clock, log }: VoiceNeeds): Overview['voice'] {
   return async (name) => {
     try {
       return await overview.voice(name);

@@ -16,7 +16,7 @@ import { unitMissing } from './unit-missing.ts';
 
 export type NameToken = Extract<Token, { kind: 'word' | 'quoted' }>;
 
-export interface Gathered {
+export interface SortedPieces {
   readonly batch?: BatchNumber;
   readonly mass?: Grams;
   readonly volume?: Litres;
@@ -30,7 +30,7 @@ export interface Gathered {
   readonly words: readonly NameToken[];
 }
 
-type Filling = { -readonly [Field in keyof Gathered]: Gathered[Field] } & { readonly words: NameToken[] };
+type Filling = { -readonly [Field in keyof SortedPieces]: SortedPieces[Field] } & { readonly words: NameToken[] };
 
 const slotsOfRow: ReadonlyMap<VocabularyRow, ReadonlyMap<Kind, Slot>> = new Map(
   Object.values(vocabulary).map((row: VocabularyRow) => [
@@ -40,7 +40,7 @@ const slotsOfRow: ReadonlyMap<VocabularyRow, ReadonlyMap<Kind, Slot>> = new Map(
 );
 const noSlots: ReadonlyMap<Kind, Slot> = new Map();
 
-export function gather(typed: ActLine): Gathered | Fault {
+export function sortPieces(typed: ActLine): SortedPieces | Fault {
   const act = { ...typed, tokens: rangesJoined(typed.tokens) };
   const { row } = act.verb;
   const taken = slotsOfRow.get(row) ?? noSlots;

@@ -1,4 +1,4 @@
-// What every run stands on: the sheets, the record and where paper is put.
+// Opens what every run needs: the product sheets and the record, with the folder in which it lies.
 
 import { existsSync, mkdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
@@ -12,7 +12,7 @@ import { type RecordPlace, recordPlace } from '../config/record-place.ts';
 import { complain, exitCodes } from './exit-codes.ts';
 import { stderrLog } from './log.ts';
 
-export interface Ground {
+export interface OpenedRecord {
   readonly shelf: SheetShelf;
   /** Some sheet cannot be read; the others serve. */
   readonly hasSheetFaults: boolean;
@@ -22,7 +22,7 @@ export interface Ground {
 }
 
 /** `inMemory`: where no flag names a folder. Or the code to end with. */
-export function openGround(flags: Flags, inMemory: boolean): Ground | { readonly ends: number } {
+export function openRecord(flags: Flags, inMemory: boolean): OpenedRecord | { readonly ends: number } {
   const shelf = readSheets(flags);
   if ('fault' in shelf) return { ends: complain(shelf.fault) };
   const faults = faultsOf(shelf);

@@ -1,4 +1,5 @@
-// What a noun wishes to ring, before anybody looks at what has rung already.
+// The kinds of reminders, what a noun wishes to ring before anybody looks at what has rung already, and that wish with
+// its place in the plan.
 
 import type { PersonName, StreamId } from '../ids.ts';
 import { inNaturalOrder } from '../natural-order.ts';

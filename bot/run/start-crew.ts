@@ -1,5 +1,5 @@
-// One crew at work over the record, with a terminal that prints what it is told and, where there is a page, the page
-// listening to all that is said.
+// Starts one crew over the opened record: wires it, gives it a terminal that prints what it is told and, where there is
+// a page, lets the page listen to all that is said.
 
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { Clock } from '../../core/ports.ts';
@@ -13,19 +13,19 @@ import { createTerminal, type Terminal } from '../terminal/terminal.ts';
 import { whereItLies } from '../terminal/where-it-lies.ts';
 import { type Conversation, openConversation } from '../web/conversation.ts';
 import { overheardHost } from '../web/overheard-host.ts';
-import type { Ground } from './ground.ts';
 import { stderrLog } from './log.ts';
+import type { OpenedRecord } from './open-record.ts';
 import { type Wired, wire } from './wiring.ts';
 
-export interface WorkNeeds {
+export interface StartCrewNeeds {
   readonly flags: Flags;
   readonly crewFile: CrewFile;
-  readonly ground: Ground;
+  readonly opened: OpenedRecord;
   readonly clock: Clock;
   readonly withPage: boolean;
 }
 
-export interface AtWork extends Omit<WorkNeeds, 'withPage'> {
+export interface StartedCrew extends Omit<StartCrewNeeds, 'withPage'> {
   readonly wired: Wired;
   /** As every front end uses it. */
   readonly host: Host;
@@ -40,9 +40,9 @@ export interface AtWork extends Omit<WorkNeeds, 'withPage'> {
   readonly onLine: (then: () => void) => void;
 }
 
-export async function goToWork({ withPage, ...needs }: WorkNeeds): Promise<AtWork> {
-  const { flags, crewFile, ground, clock } = needs;
-  const { place, store, shelf } = ground;
+export async function startCrew({ withPage, ...needs }: StartCrewNeeds): Promise<StartedCrew> {
+  const { flags, crewFile, opened, clock } = needs;
+  const { place, store, shelf } = opened;
   const papers = paperTray(place?.folder);
   const conversation = withPage ? openConversation(place?.folder, stderrLog) : undefined;
   let couldRecord = true;
