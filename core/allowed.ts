@@ -1,5 +1,6 @@
-// What is allowed when, as one table: every verb with its rules, their sources and who may lift them. Decisions,
-// objection cards, the help and the developers' page all read the same rows.
+// What is allowed when, as one table: every verb with its rules, their sources and who may lift them. Objection cards,
+// the help and the developers' page read it here; each decision reads the same rows where they stand, in its noun's
+// rules.
 
 import { catchRules, coatFromBatchRules, filterRules, mixRules, stirRules, stopRules } from './batch/batch-rules.ts';
 import { addRules, weighRules } from './batch/weigh-rules.ts';

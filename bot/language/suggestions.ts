@@ -16,10 +16,10 @@ export function thoseThatRead(tries: readonly string[], reads: (line: string) =>
   return good;
 }
 
-/** Words of the terminal and of other programs: no slip of a verb, however near. */
 /** One tap more and everybody is called: only the nearest slip of such a word is one. */
 const alarmWords: ReadonlySet<string> = new Set(alarms);
 
+/** Words of the terminal and of other programs: no slip of a verb, however near. */
 const notVerbs: ReadonlySet<string> = new Set(['wait', 'tap', 'exit', 'quit', 'bye', 'salir']);
 
 /** Verbs near a slip of the thumb, nearest first: a letter wrong, missing, doubled, two swapped, or only the beginning. */

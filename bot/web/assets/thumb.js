@@ -1,7 +1,7 @@
 // What lay under the thumb until a moment ago. The page moves by itself: what runs is drawn anew, a card comes in below. A
 // tap that lands where another button stood until just now was aimed at that one.
 
-/** As in `bot/pressed.ts`: whoever sees the change needs about so long to read and to move. */
+/** As in `bot/talk/pressed.ts`: whoever sees the change needs about so long to read and to move. */
 const thumbMs = 1_500;
 const justMoved = 'just-moved';
 

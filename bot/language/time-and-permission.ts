@@ -1,0 +1,114 @@
+// When an act happened and by whose leave, its manner: a said time anywhere on the line, `already` anywhere, `permit`
+// and its reason at the end. They are taken off before the act's own reader sees the line.
+
+import type { Stance } from '../../core/commands.ts';
+import type { Fault, LineContext } from './reading.ts';
+import { type SaidTime, saidTimeFrom } from './times/said-time.ts';
+import type { Token } from './typed/tokens.ts';
+
+export interface Manner {
+  /** What is left for the reader. */
+  readonly tokens: readonly Token[];
+  readonly said?: SaidTime;
+  readonly stance?: Stance;
+}
+
+const happenedWords: ReadonlySet<string> = new Set(['already', 'happened']);
+const permitWords: ReadonlySet<string> = new Set(['permit', 'permitted']);
+const timeWords: ReadonlySet<string> = new Set([
+  'at',
+  'ago',
+  'hace',
+  'yesterday',
+  'today',
+  'noon',
+  'midday',
+  'midnight',
+]);
+
+export function isHappenedWord(token: Token | undefined): boolean {
+  return token?.kind === 'word' && happenedWords.has(token.word);
+}
+
+/** `bareTimes`: a time of day needs no `at` before it. False where an act has such a value of its own. */
+export function mannerOf(
+  tokens: readonly Token[],
+  line: string,
+  context: LineContext,
+  bareTimes = true,
+): Manner | Fault {
+  if (!tokens.some(isHint)) return { tokens };
+  const permitAt = tokens.findIndex((token) => token.kind === 'word' && permitWords.has(token.word));
+  const permitted = permitAt === -1 ? undefined : permission(tokens.slice(permitAt), line, context);
+  if (permitted !== undefined && 'code' in permitted) return permitted;
+  const rest: Token[] = [];
+  let said: SaidTime | undefined;
+  let happened = false;
+  const end = permitAt === -1 ? tokens.length : permitAt;
+  for (let i = 0; i < end; i++) {
+    const token = tokens[i];
+    if (token === undefined) continue;
+    if (isHappenedWord(token)) {
+      happened = true;
+      continue;
+    }
+    const isBareTime = token.kind === 'word' && /^\d/.test(token.word);
+    const time =
+      said === undefined && (bareTimes || !isBareTime) ? saidTimeFrom(tokens.slice(0, end), i, context) : undefined;
+    if (time === undefined) rest.push(token);
+    else if ('code' in time) return time;
+    else {
+      said = time;
+      i = time.to - 1;
+    }
+  }
+  const stance = permitted ?? (happened ? ({ is: 'happened' } as const) : undefined);
+  return { tokens: rest, ...(said !== undefined && { said }), ...(stance !== undefined && { stance }) };
+}
+
+function isHint(token: Token): boolean {
+  if (token.kind !== 'word') return false;
+  const { word } = token;
+  const first = word.charCodeAt(0);
+  return (first >= 48 && first <= 57) || timeWords.has(word) || happenedWords.has(word) || permitWords.has(word);
+}
+
+/** `permit` and the rest of the line, as typed or in quotes. */
+export function permission(tokens: readonly Token[], line: string, context: LineContext): Stance | Fault {
+  const [permit, first, second] = tokens;
+  const last = tokens.at(-1);
+  if (permit === undefined || first === undefined || last === undefined) {
+    return { code: 'incomplete', needs: ['reason'], ...(permit !== undefined && { token: permit }) };
+  }
+  if (first.kind === 'quoted' && second === undefined) {
+    return first.words === ''
+      ? { code: 'incomplete', token: permit, needs: ['reason'] }
+      : { is: 'permitted', why: first.words };
+  }
+  const trailing = trailingTime(tokens, 1, context);
+  if (trailing !== undefined) return timeOfWhat(tokens, trailing, permit, line);
+  return { is: 'permitted', why: line.slice(first.start, last.end) };
+}
+
+/** The index at which a said time begins that ends the line, if one does. */
+export function trailingTime(tokens: readonly Token[], from: number, context: LineContext): number | undefined {
+  for (let i = from; i < tokens.length; i++) {
+    const time = saidTimeFrom(tokens, i, context);
+    if (time !== undefined && !('code' in time) && time.to === tokens.length) return i;
+  }
+  return undefined;
+}
+
+/** `permit kari agreed at 9:40`: was it coated at 9:40, or agreed? Ask. */
+function timeOfWhat(tokens: readonly Token[], index: number, permit: Token, line: string): Fault {
+  const time = tokens[index] ?? permit;
+  const timeText = line.slice(time.start);
+  const reason = line.slice(permit.end, time.start).trim();
+  const head = line.slice(0, permit.start);
+  return {
+    code: 'ambiguous-time',
+    token: { text: timeText, start: time.start, end: line.length },
+    couldBe: [timeText, `"${reason} ${timeText}"`],
+    tries: [`${head}${timeText} permit ${reason}`, `${head}permit "${`${reason} ${timeText}`.trim()}"`],
+  };
+}

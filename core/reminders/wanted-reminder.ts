@@ -1,0 +1,67 @@
+// The kinds of reminders, what a noun wishes to ring before anybody looks at what has rung already, and that wish with
+// its place in the plan.
+
+import type { PersonName, StreamId } from '../ids.ts';
+import { inNaturalOrder } from '../natural-order.ts';
+import type { EpochMs } from '../units.ts';
+
+export const reminderKinds = [
+  'stir-done',
+  'induction-done',
+  'stir-paused',
+  'pot-half',
+  'pot-margin',
+  'pot-end',
+  'surface-ends',
+  'flash-least',
+  'flash-most',
+  'recoat-opens',
+  'recoat-closes',
+  'temp-due',
+  'stage-handle',
+  'stage-service',
+  'stage-full',
+  'cure-done',
+  'handover',
+  'air-due',
+  'blanket',
+  'can-stirred',
+  'brief',
+  'spell-end',
+  'air-recheck',
+  'flush',
+  'vessels',
+  'fan-off',
+  'bell-test',
+  'morning',
+  'digest',
+] as const;
+export type ReminderKind = (typeof reminderKinds)[number];
+
+export interface Wish {
+  readonly kind: ReminderKind;
+  readonly stream: StreamId;
+  /** Stable: `batch/1/stir-done`. */
+  readonly key: string;
+  readonly dueAt: EpochMs;
+  readonly to: readonly PersonName[];
+  /** Goes on to the lead, then to the supervisor, while nobody answers or acts. */
+  readonly critical: boolean;
+  /** Its place in the row of repeats where it has one from the start: it rings once, whatever rang and was heard. */
+  readonly ring?: number;
+}
+
+/** A wish with its place in the row of repeats: the key carries the number from the second ring on. */
+export interface PlannedReminder extends Wish {
+  readonly ring: number;
+  readonly numberedKey: string;
+}
+
+export const numberedKey = (key: string, ring: number): string => (ring === 1 ? key : `${key}/${ring}`);
+
+/** The soonest first; of one moment, by key. */
+export const byDueTime = (a: PlannedReminder, b: PlannedReminder): number =>
+  a.dueAt - b.dueAt || inNaturalOrder(a.numberedKey, b.numberedKey);
+
+/** Below a second a due time has not moved: sums over other pieces differ in their last binary digit. */
+export const movedMs = 1000;
