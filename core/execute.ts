@@ -190,7 +190,8 @@ export function createExecutor(needs: WriteQueueNeeds): Executor {
  * undo may reach, only the last counts: it takes back the last act and no other.
  */
 function mustReadNamed(shop: Shop, { command }: Request, named: readonly StreamId[]): void {
-  if (command.verb === 'ok' || command.verb === 'snooze') return;
+  // A cry about a pot that does not read is a cry all the same.
+  if (command.verb === 'ok' || command.verb === 'snooze' || command.verb === 'hot') return;
   const broken = (command.verb === 'undo' ? named.slice(0, 1) : named).flatMap((stream) => unreadUnder(shop, stream));
   if (broken.length > 0) throw new RestsOnUnread(broken);
 }

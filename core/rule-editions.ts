@@ -3,7 +3,8 @@
 // held, rung or marked because the program was renewed.
 
 /**
- * 1: the rules up to the end of November 2026. 2: since then, nothing is added beyond the sheet's most. A later rule raises
+ * 1: the rules up to the end of November 2026. 2: since then, nothing is added beyond the sheet's most, and air
+ * whose dew point cannot be summed counts as not read. A later rule raises
  * the last number and names it in its `since`.
  */
 export const editions = [1, 2] as const;

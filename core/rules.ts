@@ -29,7 +29,8 @@ export interface Rule<Case> {
   readonly liftedBy: 'lead' | 'supervisor' | 'nobody';
   /** The first edition of the rules in which it stands; left out, the first of all. */
   readonly since?: Edition;
-  readonly check: (situation: Case) => Objection | undefined;
+  /** `edition`: of the rules that judge the act, for a row that has come to ask more of the same. */
+  readonly check: (situation: Case, edition: Edition) => Objection | undefined;
 }
 
 /** By the rules of that edition: an act of the past is asked about by those of its own day. */
@@ -40,7 +41,7 @@ export function objectionsTo<Case>(
 ): readonly Objection[] {
   return rules
     .filter((rule) => holdsIn(rule, edition))
-    .map((rule) => rule.check(situation))
+    .map((rule) => rule.check(situation, edition))
     .filter((objection) => objection !== undefined);
 }
 

@@ -9,6 +9,7 @@ import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { batchOf } from '../../core/part/part-decide.ts';
 import { earliestSurfaceEnd, sheetsAtHand } from '../../core/part/surface-life.ts';
 import { airBreaches } from '../../core/products/sheet-air.ts';
+import { editionOfToday } from '../../core/rule-editions.ts';
 import { airLog, liveParts } from '../../core/shop.ts';
 import { celsiusSpread } from '../../core/units.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
@@ -128,7 +129,7 @@ export function partSurfaceCard(t: Telling, part: Part): Card {
   const dew = celsius === undefined || humidity === undefined ? undefined : dewPoint(celsius, humidity);
   const known = dew === undefined || isRefused(dew) ? undefined : dew;
   const breaches = sheetsAtHand(t.shop).flatMap((sheet) => {
-    const broken = airBreaches(sheet, read);
+    const broken = airBreaches(sheet, read, editionOfToday);
     return broken.length === 0
       ? []
       : [`${sheet.name}: ${t.words.objection({ code: 'air-outside', breaches: broken }, t.f)}`];

@@ -34,7 +34,7 @@ export const mixRules: readonly Rule<MixCase>[] = [
     code: 'air-outside',
     source: 'sheet',
     liftedBy: 'supervisor',
-    check: (read) => airObjection(read.sheet, read),
+    check: (read, edition) => airObjection(read.sheet, read, edition),
   },
   {
     code: 'more-than-sheet-mixes',

@@ -18,7 +18,8 @@ export interface WeighCase extends BatchCase {
 /** A can's rule over all the cans of a weighing: the first that objects speaks. */
 const overCans: readonly Rule<{ readonly pours: readonly PourCase[] }>[] = pourRules.map((rule) => ({
   ...rule,
-  check: ({ pours }) => pours.map(rule.check).find((objection) => objection !== undefined),
+  check: ({ pours }, edition) =>
+    pours.map((pour) => rule.check(pour, edition)).find((objection) => objection !== undefined),
 }));
 
 export const weighRules: readonly Rule<WeighCase>[] = [

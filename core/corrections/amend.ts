@@ -122,7 +122,10 @@ export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decisio
   if (happenedAt === entry.happenedAt && JSON.stringify(fact) === JSON.stringify(entry.fact)) {
     return unclear({ code: 'nothing-changed' });
   }
-  if (releases(shop, { ...entry, fact, happenedAt })) return unclear({ code: 'decision-stands' });
+  // A release counts from when it was given: no correction moves it, nor makes one.
+  if (fact.type === 'PartReleased' || releases(shop, { ...entry, fact, happenedAt })) {
+    return unclear({ code: 'decision-stands' });
+  }
   const wanted = fact.type === 'CanChecked' ? roleShort(shop.crew, said.by, 'lead') : undefined;
   if (wanted !== undefined) return unclear({ code: 'may-not-settle', wanted, who: peopleFrom(shop.crew, wanted) });
   return {

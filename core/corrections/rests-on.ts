@@ -2,17 +2,19 @@
 // whose clock ran by it; who took over what was handed over.
 
 import type { Entry, Fact } from '../history.ts';
-import { nameIn, nounOf } from '../ids.ts';
+import { nameIn, nounOf, type StreamId } from '../ids.ts';
 import type { Shop } from '../shop.ts';
 
 /** A later act on the same batch or part goes on from the earlier one; readings of a place stand each for itself. */
 export function goesOnFrom(later: Entry, earlier: Entry): boolean {
   // A picture rests on nothing.
   if (later.fact.type === 'PhotoFiled') return false;
-  const noun = nounOf(earlier.stream);
-  if (noun === 'place' || noun === 'crew') return false;
-  return later.stream === earlier.stream || later.alsoUnder.includes(earlier.stream);
+  // What was said of the crew and concerns a pot, such as that it heats, stands under the pot.
+  const home = [earlier.stream, ...earlier.alsoUnder].find((stream) => !standsAlone(stream));
+  return home !== undefined && (later.stream === home || later.alsoUnder.includes(home));
 }
+
+const standsAlone = (stream: StreamId): boolean => nounOf(stream) === 'place' || nounOf(stream) === 'crew';
 
 /**
  * Of `acts` those that rest on `taken`, though nobody goes on from it in the order in which they were recorded: what

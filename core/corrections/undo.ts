@@ -80,6 +80,11 @@ function isFollowing(fact: Fact): boolean {
   return fact.type === 'PartHeld' && (fact.because ?? []).length > 0;
 }
 
+/** A hold for a reading that failed stays though the reading goes: a lead lifts it, and says why. */
+function isOfReading(fact: Fact): boolean {
+  return fact.type === 'PartHeld' && (fact.failed ?? []).length > 0;
+}
+
 const isMeant = ({ seq, entries }: Latest, named: number) =>
   named === seq || entries.some((entry) => entry.seq === named);
 
@@ -143,7 +148,9 @@ function roleToUnsettle(shop: Shop, by: PersonName, fact: Fact) {
 }
 
 function takingBack({ entries, amended }: Latest, said: Said): readonly NewEvent[] {
-  const undone = entries.map((entry) => amendedTo(entry, { kind: 'undone' }, said));
+  const undone = entries
+    .filter(({ fact }) => !isOfReading(fact))
+    .map((entry) => amendedTo(entry, { kind: 'undone' }, said));
   if (amended === undefined) return undone;
   const { entry, correction } = amended;
   const to = { kind: 'corrected' as const, fact: correction.wasFact, happenedAt: correction.wasAt };

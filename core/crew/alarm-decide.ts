@@ -8,6 +8,7 @@ import { type BatchNumber, batchStream, crewStream, type PersonName } from '../i
 import { namedIn } from '../session/people-named.ts';
 import type { Alarm, Qualification } from '../session/session-commands.ts';
 import { liveBatches, type Shop } from '../shop.ts';
+import { unreadUnder } from '../unread.ts';
 import { peopleFrom, roleMissingFor } from './who-may-set.ts';
 
 /** Stands where a near miss was told by nobody. */
@@ -24,7 +25,8 @@ export function decideAlarm(shop: Shop, said: Said<CommandOf<Alarm>>): Decision 
     ...(noted === undefined ? {} : { note: noted }),
     ...(pot === undefined ? {} : { batch: pot }),
   };
-  const under = pot === undefined ? [] : [batchStream(pot)];
+  // A cry is recorded whatever does not read any more: then it stands under the crew alone.
+  const under = pot === undefined || unreadUnder(shop, batchStream(pot)).length > 0 ? [] : [batchStream(pot)];
   return {
     kind: 'accepted',
     events: [{ streams: [crewStream, ...under], happenedAt: said.at, body, saidWith: { despite: [] } }],

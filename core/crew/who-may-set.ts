@@ -70,7 +70,9 @@ export function roleMissingFor(crew: People, by: PersonName, row: SettlingRow): 
 export function roleShort(crew: People, by: PersonName, wanted: Role): Role | undefined {
   const highest = Math.max(0, ...crew.people.map(({ role }) => rank(role)));
   const asked = Math.min(highest, rank(wanted));
-  return rank(roleOf(crew, by)) >= asked ? undefined : roles[asked];
+  // Where nobody leads, the crew decides; whoever is not of it does not.
+  const isStranger = rank(wanted) > 0 && crew.people.length > 0 && !crew.people.some(({ name }) => name === by);
+  return rank(roleOf(crew, by)) >= asked && !isStranger ? undefined : roles[asked];
 }
 
 /** Of this role, or of one above it. */

@@ -37,20 +37,12 @@ export function decideCure(shop: Shop, said: Said<CommandOf<'cure'>>): Decision 
   return onParts(shop, said, said.command.parts, cureRules, body, () => ({ way }));
 }
 
-/** A decision counts from when it is given: a time before now is held against what stands now as well. */
+/** A decision counts from when it is given, whatever time is said with it. */
 export function decideRelease(shop: Shop, said: Said<CommandOf<'release'>>): Decision {
-  const { parts } = said.command;
-  const release = (at: EpochMs) =>
-    onParts(shop, { ...said, at }, parts, releaseRules, { type: 'PartReleased' }, (part) => ({
-      unlifted: unlifted(shop, part),
-    }));
-  const now = release(said.now);
-  // Held since then: what is lifted is lifted now.
-  const heldSince = parts.some((name) => {
-    const verdict = shop.parts.get(name)?.verdict;
-    return verdict?.is === 'held' && verdict.at > said.at;
-  });
-  return now.kind !== 'accepted' || heldSince ? now : release(said.at);
+  const given = { ...said, at: said.now };
+  return onParts(shop, given, said.command.parts, releaseRules, { type: 'PartReleased' }, (part) => ({
+    unlifted: unlifted(shop, part),
+  }));
 }
 
 export function decideHold(shop: Shop, said: Said<CommandOf<'hold'>>): Decision {

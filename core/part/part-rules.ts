@@ -105,7 +105,7 @@ export const coatOnPartRules: readonly Rule<CoatCase>[] = [
     code: 'air-outside',
     source: 'sheet',
     liftedBy: 'supervisor',
-    check: (read) => airObjection(read.sheet, read),
+    check: (read, edition) => airObjection(read.sheet, read, edition),
   },
 ];
 

@@ -4,6 +4,7 @@
 import { type Breach, checkAirTemperature, checkClimate, checkWithoutSpread } from '../calc/climate-window.ts';
 import { isRefused } from '../calc/refusal.ts';
 import type { Objection } from '../objections.ts';
+import type { Edition } from '../rule-editions.ts';
 import type { Celsius, Percent } from '../units.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -14,7 +15,7 @@ export interface AirRead {
 }
 
 /** Empty where what was read is within the window. What nobody read is not judged here. */
-export function airBreaches(sheet: Sheet, read: AirRead): readonly Breach[] {
+export function airBreaches(sheet: Sheet, read: AirRead, edition: Edition): readonly Breach[] {
   const { celsius, relativeHumidityPercent, surfaceCelsius } = read;
   if (celsius === undefined) return [];
   const temperatures = { lowestAirCelsius: sheet.air.lowestCelsius, highestAirCelsius: sheet.air.highestCelsius };
@@ -28,10 +29,12 @@ export function airBreaches(sheet: Sheet, read: AirRead): readonly Breach[] {
   };
   const climate = { airCelsius: celsius, humidityPercent: relativeHumidityPercent, surfaceCelsius };
   const verdict = checkClimate(window, climate);
-  return isRefused(verdict) ? checkWithoutSpread(window, climate) : verdict.breaches;
+  if (!isRefused(verdict)) return verdict.breaches;
+  // Up to the first edition what could not be summed was not judged at all.
+  return edition === 1 ? [] : checkWithoutSpread(window, climate);
 }
 
-export function airObjection(sheet: Sheet, read: AirRead): Objection | undefined {
-  const breaches = airBreaches(sheet, read);
+export function airObjection(sheet: Sheet, read: AirRead, edition: Edition): Objection | undefined {
+  const breaches = airBreaches(sheet, read, edition);
   return breaches.length === 0 ? undefined : { code: 'air-outside', breaches };
 }

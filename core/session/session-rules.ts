@@ -203,10 +203,10 @@ export const coatUnderBriefRules: readonly Rule<CoatUnderBriefCase>[] = [
   ...sprayRules.map(
     (rule): Rule<CoatUnderBriefCase> => ({
       ...rule,
-      check: ({ method, spray }) => {
+      check: ({ method, spray }, edition) => {
         if (!methodRows[method].atomised || spray === undefined) return undefined;
         const begun = spray.session.spraying.length > 0;
-        return begun && !atEveryCoat.includes(rule.code) ? undefined : rule.check(spray);
+        return begun && !atEveryCoat.includes(rule.code) ? undefined : rule.check(spray, edition);
       },
     }),
   ),

@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { dewPoint } from '../../core/calc/air.ts';
 import { isRefused } from '../../core/calc/refusal.ts';
 import { airBreaches } from '../../core/products/sheet-air.ts';
+import { editionOfToday } from '../../core/rule-editions.ts';
 import { celsius, percent } from '../../core/units.ts';
 import { demoShelf, given } from './given.ts';
 
@@ -15,11 +16,20 @@ function sheetOf(id: string) {
 }
 
 const read = (air: number, humidity: number, surface?: number) =>
-  airBreaches(sheetOf('demo-clear'), {
-    celsius: celsius(air),
-    relativeHumidityPercent: percent(humidity),
-    surfaceCelsius: surface === undefined ? undefined : celsius(surface),
+  airBreaches(sheetOf('demo-clear'), said(air, humidity, surface), editionOfToday);
+
+const said = (air: number, humidity: number, surface?: number) => ({
+  celsius: celsius(air),
+  relativeHumidityPercent: percent(humidity),
+  surfaceCelsius: surface === undefined ? undefined : celsius(surface),
+});
+
+describe('given an act of the first edition', () => {
+  it('then what could not be summed on that day is not held against it now', () => {
+    expect(airBreaches(sheetOf('demo-clear'), said(8, 0), 1)).toEqual([]);
+    expect(airBreaches(sheetOf('demo-clear'), said(8, 1), 1)).not.toEqual([]);
   });
+});
 
 describe('given 0 %', () => {
   it.each(['air 8C 0%', 'air 0%', 'air 8C 0.0%', 'mix 2kg 8C 0%', 'air 8C 0% already', 'amend air 0% misread'])(

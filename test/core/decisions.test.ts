@@ -29,10 +29,11 @@ describe('release', () => {
     expect(await shift.when('10:42 release a1 already')).toEqual({ objected: ['cure-not-given'] });
   });
 
-  it('given a release that was given at 11:15 and is typed at 11:30, then it stands as of 11:15', async () => {
+  it('given a time before now, then it counts from when it is said, and no correction moves it', async () => {
     const shift = await given(cured);
     expect(await shift.when('11:30 release a1 at 11:15')).toEqual({ recorded: ['PartReleased'] });
-    expect((await shift.shop()).parts.get('a1')?.verdict).toMatchObject({ is: 'released', at: shift.time('11:15') });
+    expect((await shift.shop()).parts.get('a1')?.verdict).toMatchObject({ is: 'released', at: shift.time('11:30') });
+    expect(await shift.when('11:31 amend a1 release at 11:00 typed late')).toEqual({ unclear: 'decision-stands' });
   });
 
   it('given a hold since 11:20, when a lead lifts it with an earlier time, then it is lifted as of now', async () => {

@@ -254,7 +254,7 @@ export function englishUnclear(unclear: Unclear, f: Figures): string {
     case 'nothing-changed':
       return 'That is what the record says already. Name the figure or the time that was wrong: amend 1 weigh 1201g 1189g wrong scale.';
     case 'decision-stands':
-      return 'With that the part would count as released, and no correction releases one. Say release, or hold, anew.';
+      return 'A release counts from when it was given: no correction makes one or moves it. Say release, or hold, anew.';
     case 'nothing-rang':
       return 'Nothing waits for an answer.';
   }

@@ -161,7 +161,7 @@ export function englishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figure
     case 'no-such-person':
       return `There is no ${unclear.person} in the crew. People: ${f.list(unclear.known)}.`;
     case 'may-not-settle': {
-      const whose = unclear.wanted === 'supervisor' ? 'a supervisor' : 'a lead';
+      const whose = { crew: 'the crew', lead: 'a lead', supervisor: 'a supervisor' }[unclear.wanted];
       return `That is for ${whose} to set: ${f.list(unclear.who)}.`;
     }
     case 'handover-to-self':

@@ -273,7 +273,7 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
     case 'nothing-changed':
       return 'Eso es lo que ya dice el registro. Decir el dato o la hora que estaba mal: corregir 1 pesar 1201g 1189g báscula equivocada.';
     case 'decision-stands':
-      return 'Con eso la pieza constaría liberada, y ninguna corrección libera una pieza. Decir de nuevo liberar, o retener.';
+      return 'Una liberación cuenta desde que se da: ninguna corrección la hace ni la mueve. Decir de nuevo liberar, o retener.';
     case 'nothing-rang':
       return 'No hay avisos por contestar.';
   }

@@ -146,7 +146,7 @@ export function spanishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figure
     case 'no-such-person':
       return `En la cuadrilla nadie se llama ${unclear.person}. Gente: ${f.list(unclear.known)}.`;
     case 'may-not-settle': {
-      const whose = unclear.wanted === 'supervisor' ? 'un supervisor' : 'un encargado';
+      const whose = { crew: 'la cuadrilla', lead: 'un encargado', supervisor: 'un supervisor' }[unclear.wanted];
       return `Eso lo fija ${whose}: ${f.list(unclear.who)}.`;
     }
     case 'handover-to-self':

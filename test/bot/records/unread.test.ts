@@ -168,6 +168,14 @@ describe('a weighing that does not read', () => {
   });
 });
 
+describe('a cry about a pot that does not read', () => {
+  it('is recorded and tells, though nothing else can be said of that pot', async () => {
+    const shop = brokenAt(await shopWith(twoPots), `type = 'PartsWeighed' and stream = 'batch/1'`);
+    const cried = await shop.say('09:31 hot pot 1');
+    expect(cried).toMatchObject({ recorded: true, card: { title: 'A pot is heating', tone: 'stop' } });
+  });
+});
+
 describe('others that do not read', () => {
   it('a bell that rang: it rings once more, and its batch goes on', async () => {
     const before = await shopWith(twoPots);

@@ -133,7 +133,7 @@ it('given the words that every object has, when each is typed everywhere, then a
     await Promise.all(
       linesOf(word).map(async (text, i) => {
         const as = speakers[i % speakers.length] ?? 'kari';
-        const answer = await shop.host.handle({ text, as, in: text, id: undefined, atConsole: true });
+        const answer = await shop.host.handle({ text, as, in: text, id: undefined });
         if (answer === undefined || answer.kind === 'error') unanswered.push(`@${as}: ${text}`);
       }),
     );

@@ -188,6 +188,22 @@ describe('undo where something rests on it', () => {
   });
 });
 
+describe('undo of a cry', () => {
+  const hot = [...weighed, '09:42 filter 1', '09:45 hot pot 1'];
+
+  it('given another has said since what that pot went on, then it stays: their deviation rests on it', async () => {
+    const shift = await given([...hot, '09:46 @omar: coat new imp-1 1 spray already']);
+    expect(await shift.when('09:47 undo')).toEqual({ unclear: 'undo-rests' });
+    expect((await shift.shop()).batches.get(1)?.thickened?.seen).toBe('hot');
+  });
+
+  it('given nobody has, then the slip goes at once', async () => {
+    const shift = await given(hot);
+    expect(await shift.when('09:46 undo')).toEqual({ recorded: ['Amended'] });
+    expect((await shift.shop()).batches.get(1)?.thickened).toBeUndefined();
+  });
+});
+
 describe('undo by the tap of a card', () => {
   it('given something else was said since, then the tap takes back neither', async () => {
     const shift = await given(['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:05 surface 21C']);

@@ -121,6 +121,18 @@ describe('spraying without a session', () => {
   });
 });
 
+describe('a crew that nobody leads', () => {
+  const flat = { ...demoCrew, people: demoCrew.people.map((person) => ({ ...person, role: 'crew' as const })) };
+
+  it('given somebody who is not of it, then the crew decides and the stranger does not', async () => {
+    const shift = await given([], { crew: flat });
+    for (const line of ['set brief off', 'set sprayers stranger', 'set emergency call 666', 'set role stranger lead']) {
+      expect(await shift.when(`08:00 @stranger: ${line}`), line).toEqual({ unclear: 'may-not-settle' });
+    }
+    expect(await shift.when('08:01 @kari: set role kari lead')).toEqual({ recorded: ['SettingChanged'] });
+  });
+});
+
 describe('a role', () => {
   it('given by a lead, goes up to lead; a supervisor’s is given and taken by a supervisor', async () => {
     const shift = await given([]);
