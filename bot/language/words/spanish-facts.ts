@@ -73,7 +73,7 @@ export function spanishFact(fact: Fact, f: Figures): string {
       ].join(', ');
     }
     case 'CoatApplied':
-      return `${fact.part} ${fact.pass === undefined ? 'recubierta' : 'retocada'} (${spanishMethods[fact.method].name}, mezcla ${fact.batch})`;
+      return `pieza ${fact.part} ${fact.pass === undefined ? 'recubierta' : 'retocada'} (${spanishMethods[fact.method].name}, mezcla ${fact.batch})`;
     case 'FilmDry':
       return 'seca al tacto';
     case 'CureStarted':

@@ -20,6 +20,7 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   incomplete: () => 'a la línea le falta algo',
   'left-over': (token) => `aquí sobra "${token}"`,
   'no-cry': (token) => `esto habla de "${token}" y no pide ayuda, así que no se avisa a nadie`,
+  'which-cry': () => '¿qué ha pasado? Todavía no se ha avisado a nadie: pulse qué es y se avisa',
 };
 
 const slotNames: Readonly<Record<Slot, string>> = {
@@ -132,7 +133,7 @@ const slotNames: Readonly<Record<Slot, string>> = {
 const listExample = 'pieza impulsor-7 fundición 12mm; pieza válvula-3 acero 6mm';
 
 export function spanishMisread(misread: Misread): readonly string[] {
-  const lines = [`${reasons[misread.code](misread.token)}.`.replace(/^\p{L}/u, (first) => first.toUpperCase())];
+  const lines = [`${reasons[misread.code](misread.token)}.`.replace(/^¿?\p{L}/u, (first) => first.toUpperCase())];
   for (const { number, line, code, token } of misread.faulty ?? []) {
     lines.push(`Línea ${number}, ${line}: ${reasons[code](token)}.`);
   }

@@ -29,7 +29,7 @@ function about({ stream, fact }: Pick<Entry, 'stream' | 'fact'>): string {
     case 'session':
       return `sesión ${name}: `;
     case 'part':
-      return `${name}: `;
+      return `pieza ${name}: `;
     case 'place':
       return stream === placeStream(defaultPlace) ? '' : `${spanishPlace(name)}: `;
     case 'crew':
