@@ -45,7 +45,7 @@ export const spanishParts: typeof englishParts = {
   bears: (temperature) => `aguanta ${temperature}`,
   unknownDetails: (parts, what) => `No se sabe de ${parts}: ${what}.`,
   detailNames: { metal: 'metal', wall: 'pared', area: 'área', bears: 'calor que aguanta' },
-  prepared: (part, grade) => `Pieza ${part}: preparada, ${grade}`,
+  prepared: (part, grade) => `${part}: superficie preparada, ${grade}`,
   salts: (figure) => `Sales: ${figure} mg/m².`,
   dust: (rating) => `Polvo: ${rating} (de 0 a 5).`,
   noSurfaceLife: (sheets) =>

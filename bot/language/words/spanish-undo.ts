@@ -29,7 +29,7 @@ function about({ stream, fact }: Pick<Entry, 'stream' | 'fact'>): string {
     case 'session':
       return `sesión ${name}: `;
     case 'part':
-      return `pieza ${name}: `;
+      return `${name}: `;
     case 'place':
       return stream === placeStream(defaultPlace) ? '' : `${spanishPlace(name)}: `;
     case 'crew':
@@ -80,8 +80,9 @@ export function spanishUndoUnclear(unclear: UndoUnclear, f: Figures): string {
       return `Su última anotación es ${named(last, f)}. ${what}. Usar corregir.`;
     }
     case 'undo-asks': {
-      const acts = f.list(unclear.acts.map((each) => named(each, f)));
-      const rests = f.list(unclear.rests.map((each) => `${named(each, f)}, de ${each.entry.by}`));
+      // Each has commas of its own.
+      const acts = unclear.acts.map((each) => named(each, f)).join('; ');
+      const rests = unclear.rests.map((each) => `${named(each, f)}, de ${each.entry.by}`).join('; ');
       return `Se anularía: ${acts}. En ello se apoya: ${rests}. Lo que se apoya en ello se queda, y se juzga de nuevo.`;
     }
   }
