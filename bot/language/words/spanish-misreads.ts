@@ -140,9 +140,10 @@ export function spanishMisread(misread: Misread): readonly string[] {
   if (misread.couldBe.length > 0) lines.push(`Puede ser ${misread.couldBe.map(withComma).join(' o ')}.`);
   if (misread.limits !== undefined) {
     const { lowest, highest, unit, above } = misread.limits;
-    const most = `${highest} ${unitShown(unit)}`.trim();
+    const least = withComma(`${lowest}`);
+    const most = withComma(`${highest} ${unitShown(unit)}`.trim());
     lines.push(
-      above === true ? `Tiene que pasar de ${lowest} y no de ${most}.` : `Tiene que estar entre ${lowest} y ${most}.`,
+      above === true ? `Tiene que pasar de ${least} y no de ${most}.` : `Tiene que estar entre ${least} y ${most}.`,
     );
   }
   if (misread.code === 'impossible' && misread.needs.some(({ slot }) => slot === 'humidity')) {

@@ -80,7 +80,7 @@ export function spanishObjection(objection: Objection, f: Figures): string {
       const then =
         objection.dueAt === undefined
           ? 'Arrancar otra vez el agitador.'
-          : `Cumple ${atTime(f.timeUp(objection.dueAt))}.`;
+          : `Se cumple ${atTime(f.timeUp(objection.dueAt))}.`;
       const why =
         objection.withoutFigure === undefined ? '' : ` Ahora no cuenta: ${spanishNoFigure[objection.withoutFigure]}.`;
       return `${what}: ${given}.${why} ${then}`;
@@ -123,7 +123,7 @@ export function spanishObjection(objection: Objection, f: Figures): string {
       return `Le falta curado: hasta ahora consta el ${f.percent(Math.floor(objection.progress * 100))}.${then}`;
     }
     case 'on-hold':
-      return `Retenida: ${spanishHoldReason(objection, f)}. Un encargado puede liberarla: la misma línea, y al final permiso y el motivo.`;
+      return `Retenida: ${spanishHoldReason(objection, f)}. Un encargado la libera: la misma línea, con permiso y el motivo.`;
     case 'film-drying':
     case 'dip-once':
     case 'surface-life-over':

@@ -164,6 +164,8 @@ export function spanishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figure
   }
 }
 
+const capital = (text: string): string => text.replace(/^\p{L}/u, (first) => first.toUpperCase());
+
 /** How the dry film stands by its rule, named. */
 export function spanishFilm(finding: FilmFinding, f: Figures): string {
   const rule = finding.is === 'no-rule' ? '' : ruleNamed(finding.rule, f);
@@ -173,7 +175,7 @@ export function spanishFilm(finding: FilmFinding, f: Figures): string {
     case 'within':
       return `Dentro de la regla: ${rule}.`;
     case 'outside':
-      return `Fuera de la regla: ${rule}. ${finding.findings.map((each) => `${ownValue(findings, each.what) ?? each.what}: ${f.film(each.measured)}, límite ${f.film(each.limit)}`).join('; ')}.`;
+      return `Fuera de la regla: ${rule}. ${capital(finding.findings.map((each) => `${ownValue(findings, each.what) ?? each.what}: ${f.film(each.measured)}, límite ${f.film(each.limit)}`).join('; '))}.`;
     case 'cannot-tell':
       return `No se puede decir si está dentro o fuera: ${rule}. Con lo que puede errar el medidor, cae a cualquiera de los dos lados.`;
     case 'too-few':

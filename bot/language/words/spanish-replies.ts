@@ -164,8 +164,8 @@ export const spanishReplies: typeof englishReplies = {
   helpRules: 'A qué pone reparos, y de quién es la regla:',
   helpRule: (what, source, liftedBy) => `${what}: ${source}; ${liftedBy}`,
   liftedBy: {
-    lead: 'un encargado lo puede permitir antes: la misma línea, y al final permiso y el motivo',
-    supervisor: 'un supervisor lo puede permitir antes: la misma línea, y al final permiso y el motivo',
+    lead: 'un encargado lo puede permitir antes: la misma línea, con permiso y el motivo',
+    supervisor: 'un supervisor lo puede permitir antes: la misma línea, con permiso y el motivo',
     nobody: 'nadie lo puede permitir antes',
   },
   howToLeave: 'Para salir',

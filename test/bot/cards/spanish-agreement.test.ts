@@ -91,8 +91,46 @@ describe('a sentence with one thing or with many', () => {
   it('given a part on hold, then what a lead types is said', async () => {
     const held = [...coated, 'retener impulsor-7 piel de naranja', 'liberar impulsor-7'];
     expect((await told(held)).card.lines).toContain(
-      'Retenida: piel de naranja. Un encargado puede liberarla: la misma línea, y al final permiso y el motivo.',
+      'Retenida: piel de naranja. Un encargado la libera: la misma línea, con permiso y el motivo.',
     );
+  });
+
+  it('given a hot pot and two that it may be, then each tap names a batch', async () => {
+    const second = ['mezclar 1kg', 'pesar 2 500g 500g'];
+    expect(labels(await told([...filtered, ...second, 'caliente']))).toEqual(['Mezcla 1', 'Mezcla 2']);
+  });
+
+  it('given a humidity that cannot be, then its limits have a decimal comma', async () => {
+    expect((await told(['aire 24C 140%'])).card.lines).toContain('Tiene que estar entre 0,1 y 100 %.');
+  });
+
+  it('given films outside the rule and a rub that gives way, then each sentence begins with a capital', async () => {
+    const read = [
+      ...coated,
+      'wait 12m',
+      'seca impulsor-7',
+      'curar impulsor-7 horno 90C',
+      'espesor impulsor-7 30 31 32um',
+    ];
+    const film = await told(read);
+    expect(film.card.lines).toContainEqual(
+      expect.stringMatching(/3 lecturas\. Lectura por encima: 30 µm, límite 20 µm; lectura/),
+    );
+    const rub = await talk.say('frotes impulsor-7 50 atraviesa');
+    expect(rub.card.lines).toContainEqual(
+      expect.stringContaining('La película cedió a los 50 dobles frotes: así no pasa (práctica común, sin fuente).'),
+    );
+  });
+
+  it('given what rests on an act, then a semicolon parts what has commas of its own', async () => {
+    const answer = await told([
+      ...filtered,
+      '@kari: aire 24C 50%',
+      '@omar: mezclar 1kg',
+      'pesar 2 500g 500g',
+      '@kari: deshacer',
+    ]);
+    expect(answer.card.lines[0]).toMatch(/En ello se apoya: mezcla 2 abierta, [^;]*, de omar; mezcla 2: pesadas /);
   });
 
   it('given the stirrer stands still, then what is to be done is what a line can do', () => {
