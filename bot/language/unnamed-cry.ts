@@ -20,7 +20,10 @@ import type { Fault } from './reading.ts';
 import { isPlaceRoot } from './trade-words.ts';
 import { type VerbNamed, verbNamed } from './verbs-typed.ts';
 
-const around = [anybody, articles, endings, openings, shouts, sizes, things, whereabouts];
+/** `por favor`, `help me`. */
+const asked: ReadonlySet<string> = new Set(['por', 'favor', 'me', 'us', 'nos', 'to', 'for']);
+
+const around = [asked, anybody, articles, endings, openings, shouts, sizes, things, whereabouts];
 
 /** True where every word is a shout, who or where; or where somebody is hurt. `112 plates in the rack` is neither. */
 export function asksForHelp(line: string, people: readonly PersonName[]): boolean {
@@ -40,12 +43,14 @@ export function asksForHelp(line: string, people: readonly PersonName[]): boolea
   });
 }
 
-const inSpanish: ReadonlySet<string> = new Set(['socorro', 'auxilio', 'emergencia', 'alarma', 'accidente']);
+const inSpanish: ReadonlySet<string> = new Set(
+  'socorro auxilio emergencia alarma accidente ayuda ambulancia bomberos respira'.split(' '),
+);
 
 /** The verb says in which language its taps are written. */
 export function whichCry(line: string, { token }: Fault): { readonly fault: Fault; readonly verb?: VerbNamed } {
   const isSpanish = criedWords(line).some(
-    (word) => inSpanish.has(word) || /^(?:me|se|quem\w*|herid\w*|sangra\w*)$/.test(word),
+    (word) => inSpanish.has(word) || /^(?:quem|herid|sangra|ayud|electrocut[oa])/.test(word),
   );
   const verb = verbNamed(isSpanish ? 'fuego' : 'fire');
   return { fault: { code: 'which-cry', ...(token !== undefined && { token }), tries: alarms }, ...(verb && { verb }) };

@@ -243,7 +243,7 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
       const invented =
         unclear.invented === undefined
           ? ''
-          : `${unclear.invented} es un producto inventado, y nunca el habitual junto a las fichas del taller. `;
+          : `${unclear.invented} es un producto inventado: si el taller tiene fichas propias, nunca es el habitual. `;
       return unclear.known.length === 0
         ? `${invented}Ninguna ficha propia del taller se puede leer, y ninguna otra la sustituye.${faults}`
         : `${invented}¿Qué producto? Fichas: ${named(unclear.known, f, '')}. Nombrar una, o fijar la habitual: fijar ficha ${unclear.known[0]}.${faults}`;

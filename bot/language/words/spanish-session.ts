@@ -207,7 +207,7 @@ export const spanishSession: typeof englishSession = {
     return `Faltan los pasos del taller: decir fijar emergencia ${word}, y los pasos.`;
   },
   note: (text) => `Se dijo: ${text}`,
-  deferTo: (section) => `${section}. Ella y el programa de la empresa van antes que estas líneas.`,
+  deferTo: (section) => `${section}. Eso y el programa de la empresa van antes que estas líneas.`,
   nearMiss: 'Casi accidente anotado',
   nearMissText: (text) => `"${text}"`,
   anonymous: 'No queda ningún nombre.',

@@ -189,7 +189,7 @@ const buttons: Readonly<Record<ButtonId, string>> = {
   wet: 'Película húmeda…',
   film: 'Película seca…',
   lift: 'Levantar la retención…',
-  'left-unreleased': 'Salió igualmente',
+  'left-unreleased': 'Salió sin liberar',
   release: 'Liberar',
   hold: 'Retener…',
   ok: 'Enterado',

@@ -133,6 +133,22 @@ describe('a sentence with one thing or with many', () => {
     expect(answer.card.lines[0]).toMatch(/En ello se apoya: mezcla 2 abierta, [^;]*, de omar; mezcla 2: pesadas /);
   });
 
+  it('given one data sheet or several, then what goes before is neither singular nor feminine', async () => {
+    const hot = await told([...filtered, 'caliente 1']);
+    expect(hot.card.lines).toContain(
+      'Fichas de datos de seguridad: secciones 7 y 10, manipulación y reactividad. Eso y el programa de la empresa van antes que estas líneas.',
+    );
+  });
+
+  it('given no usual sheet, then the line to type is Spanish', () => {
+    const f = figuresFor({ language: 'es', units: 'metric', zone: 'UTC', now: epochMs(0) });
+    const asked = wordsIn('es').unclear(
+      { code: 'which-sheet', known: ['taller-2k'], faults: [], invented: undefined },
+      f,
+    );
+    expect(asked).toBe('¿Qué producto? Fichas: taller-2k. Nombrar una, o fijar la habitual: fijar ficha taller-2k.');
+  });
+
   it('given the stirrer stands still, then what is to be done is what a line can do', () => {
     const act = 'Su tiempo no corre. Arrancarlo otra vez, o vaciar la mezcla si ya no se usa.';
     expect(wordsIn('es').rings['stir-paused'].act).toBe(act);

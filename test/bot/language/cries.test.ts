@@ -19,7 +19,7 @@ const cries: Readonly<Record<string, string>> = {
     se desmayó jens | kari inconsciente`,
   spill: `spill | SPILL!! | spill in the booth | acetone spill | big spill | spilled acetone on the floor | spill of hardener |
     spill 5l acetone | derrame | derrame de acetona | se derramó acetona | fuga de disolvente | vertido en el suelo |
-    vertido acetona | vertido de tolueno en el suelo | ayuda, vertido de disolvente | se me cayó el thinner`,
+    vertido acetona | vertido de tolueno en el suelo | ayuda, vertido de disolvente | se derramó el catalizador | se me cayó el thinner`,
   hot: `hot | hot pot | hot pot 1 | hot pot by the oven | hot pot in booth 2 | pot 2 is hot | the pot is getting hot | mezcla caliente | se calienta la mezcla |
     se está calentando la mezcla`,
 };
@@ -67,10 +67,11 @@ describe('a line that only holds the word', () => {
 
 const asking = `socorro | ¡auxilio! | emergencia | alarma | accidente | accidente en la cabina | 112 | me quemé |
   me he quemado la mano | kari está herido | se quemó Chuy | emergency | 911 | mayday mayday | accident in the booth |
-  i burned my hand | kari is hurt`;
+  i burned my hand | kari is hurt | help me | ayuda por favor | ayúdenme | llamen a una ambulancia | kari no respira`;
 
 const notAsking = `112 plates in the rack | 112 placas en el bastidor | emergency exit is clear | emergency stop tested |
-  luces de emergencia probadas | burned 3 parts | se quemó el fusible | accident last week | kari se quemó ayer`;
+  luces de emergencia probadas | burned 3 parts | se quemó el fusible | accident last week | kari se quemó ayer |
+  ayuda | help | ayuda pesar | help mix | salida de emergencia libre`;
 
 describe('a line that asks for help and does not say what has happened', () => {
   it.each(linesOf(asking))(
