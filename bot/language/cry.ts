@@ -224,10 +224,19 @@ function isSpill(word: string, before: readonly string[], after: readonly string
 /** Nothing more, or where: on the floor, not in the drum that it belongs in. */
 function isLiquidOut(word: string, before: readonly string[], after: readonly string[], names: Names): boolean {
   const rest = after.slice(after.findIndex((each) => liquids.has(each)) + 1);
-  const isOpen = opens(before, names) || before.includes('se') || word === 'cayo';
+  // `cayó el nitrógeno` is its pressure, `se cayó la pintura` may be off the part; `se me cayó la pintura` is on the floor.
+  const falls = word === 'cayo';
+  // To pour what one coats with is work; a tap offers the spill.
+  if (!falls && after.some((each) => poured.has(each))) return false;
+  if (falls && !before.includes('se')) return false;
+  if (falls && !before.some((each) => dropping.has(each)) && after.some((each) => falling.has(each))) return false;
+  const isOpen = opens(before, names) || before.includes('se');
   return isOpen && endsWell(rest, names, isPlace) && !rest.some((each) => pots.has(each) || drums.has(each));
 }
 
+const dropping: ReadonlySet<string> = new Set(['me', 'te', 'le', 'nos', 'les']);
+const poured: ReadonlySet<string> = new Set(['pintura', 'resina', 'producto', 'paint', 'resin', 'coating', 'mix']);
+const falling: ReadonlySet<string> = new Set(['gas', 'nitrogeno', 'argon', 'pintura', 'producto']);
 const drums: ReadonlySet<string> = new Set('bidon deposito tanque residuos'.split(' '));
 
 /** A pot or a can that heats; weather, coffee and ovens are hot every day. */

@@ -51,6 +51,8 @@ export const isAboutAlarms: ReadonlySet<VocabularyName> = new Set(['set', 'help'
 
 /** `se cayó en los ojos`: whoever needs help does not begin with the word for it. */
 function alarmsIn(line: string): readonly string[] {
+  // In Spain a vertido is a spill; to coat by flow is the rarer thing to begin a line with it.
+  if (/^[¡\s]*vertido\b/i.test(line)) return ['spill'];
   return tokenize(line).flatMap((token) => {
     const name = token.kind === 'word' ? verbOfWord(token)?.row.name : undefined;
     return alarms.filter((alarm) => alarm === name);

@@ -184,6 +184,14 @@ describe('a line that does not read', () => {
     (line) => expect(offered(line)).toEqual([]),
   );
 
+  it.each(['vertido', 'vertido disolvente en el bidón'])('given "%s", then a spill is one tap away', async (line) => {
+    const asked = await told([line]);
+    expect(asked.recorded).toBe(false);
+    expect(asked.card.actions).toContainEqual(
+      expect.objectContaining({ label: 'Pedir ayuda: Derrame', line: 'derrame' }),
+    );
+  });
+
   it('given the mix has gelled in a whole sentence, then it reads as that', () => {
     expect(readLine('se ha gelado', shopAtTen)).toMatchObject({ command: { verb: 'gel' } });
     expect(readLine('ha espesado 1', shopAtTen)).toMatchObject({ command: { verb: 'thick', batch: 1 } });

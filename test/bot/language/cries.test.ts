@@ -19,7 +19,8 @@ const cries: Readonly<Record<string, string>> = {
     se desmayó jens | kari inconsciente`,
   spill: `spill | SPILL!! | spill in the booth | acetone spill | big spill | spilled acetone on the floor | spill of hardener |
     spill 5l acetone | derrame | derrame de acetona | se derramó acetona | fuga de disolvente | vertido en el suelo |
-    vertido acetona | vertido de tolueno en el suelo | ayuda, vertido de disolvente | se derramó el catalizador | se me cayó el thinner`,
+    vertido acetona | vertido de tolueno en el suelo | ayuda, vertido de disolvente | se derramó el catalizador | se me cayó el thinner | se me cayó la pintura |
+    se cayó el disolvente`,
   hot: `hot | hot pot | hot pot 1 | hot pot by the oven | hot pot in booth 2 | pot 2 is hot | the pot is getting hot | mezcla caliente | se calienta la mezcla |
     se está calentando la mezcla`,
 };
@@ -31,7 +32,8 @@ const calm = `fire extinguisher checked | fire drill at 10 | no fire | no fire i
   service | kari was down with a cold | nobody is down | simulacro de fuego a las diez | no hay fuego | ojo con la manguera |
   no me duelen los ojos | agua caliente otra vez | derrame de café limpiado | la impresora está caída | caída de tensión ayer |
   estoy calentando la mezcla | kari está calentando la mezcla | se está calentando el horno | vertido disolvente en el bidón |
-  vertido de pintura vieja al bidón correcto | se me cayó la brocha`;
+  vertido de pintura vieja al bidón correcto | se me cayó la brocha | cayó el nitrógeno |
+  vertido de resina | vertido pintura | se cayó el gas | se cayó la pintura de la pieza | se cayó la pintura`;
 
 const linesOf = (text: string): readonly string[] => text.split('|').map((line) => line.trim().replace(/\s+/g, ' '));
 
