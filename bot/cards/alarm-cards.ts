@@ -46,7 +46,7 @@ export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>, { envelo
 const mostPots = 4;
 
 const whichPot = (t: Telling, pot: number): CardAction => ({
-  ...{ id: `hot-${pot}`, label: `${t.words.buttons.meant} ${pot}` },
+  ...{ id: `hot-${pot}`, label: t.words.page.batch(pot) },
   line: `hot ${pot}`,
 });
 

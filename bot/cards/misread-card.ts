@@ -6,15 +6,22 @@ import { verbNamed } from '../language/verbs-typed.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 
-export function misreadCard(t: Pick<Telling, 'words'>, misread: Misread): Card {
+export function misreadCard(t: Pick<Telling, 'words'> & Partial<Pick<Telling, 'shop'>>, misread: Misread): Card {
   const { replies, buttons, session } = t.words;
   /** A tap that calls people says so. */
   const label = (line: string): string => {
     const alarm = alarms.find((each) => each === verbNamed(line)?.row.name);
     return alarm === undefined ? buttons.meant : session.callForHelp(session.troubles[alarm].title);
   };
-  return makeCard(replies.notRead, 'warn', {
-    lines: [...t.words.misread(misread), replies.nothingRecorded],
+  const asksForHelp = misread.code === 'which-cry';
+  const call = asksForHelp ? t.shop?.crew.spray.emergency.call : undefined;
+  return makeCard(asksForHelp ? replies.notClear : replies.notRead, 'warn', {
+    lines: [
+      // Whatever it is, the shop's own number comes first.
+      ...(call === undefined ? [] : [session.callNumber(call)]),
+      ...t.words.misread(misread),
+      replies.nothingRecorded,
+    ],
     actions: misread.suggestions.map((line, i) => ({ id: `meant-${i + 1}`, label: label(line), line })),
   });
 }

@@ -19,6 +19,19 @@ export const openings = words(`
   emergency mayday ayuda socorro auxilio rapido oye todos hay tenemos llamad llamen llama y ya ahora urgente emergencia
   112 911 999 is are still`);
 
+/** They ask for help and do not say what has happened. */
+export const shouts = words(`
+  socorro auxilio emergencia alarma accidente ayuda ayudame ayudenme ayudadme ambulancia bomberos emergency mayday sos
+  accident alarm help ambulance 112 911 999`);
+
+/** Somebody is hurt, and no cry of its own says so. */
+export const hurts = words(`
+  queme quemo quemado quemada herido herida heridos sangra sangrando respira electrocuto electrocutado hurt injured
+  bleeding breathing burned burnt electrocuted`);
+
+/** Whoever speaks, hurt. */
+export const oneself = words('me i im ive my myself nos');
+
 /** What ends one. */
 export const endings = words(`
   help please quick quickly hurry everybody everyone all here there now come call urgent again spreading growing
@@ -43,7 +56,8 @@ export const compounds = words('door hose cabinet panel bucket wall yard line st
 
 export const liquids = words(`
   solvent solvents acetone xylene thinner toluene ipa alcohol hardener resin paint coating mix chemical chemicals gas
-  nitrogen argon mek mibk isopropanol butanone xylol xylenes toluol white-spirit disolvente solvente acetona xileno diluyente alcohol endurecedor resina pintura producto quimico
+  nitrogen argon mek mibk isopropanol butanone xylol xylenes toluol white-spirit disolvente solvente acetona xileno
+  tolueno etanol aguarras gasolina catalizador barniz esmalte laca diluyente alcohol endurecedor resina pintura producto quimico
   nitrogeno`);
 
 export const harmless = words(

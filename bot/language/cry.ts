@@ -39,14 +39,8 @@ interface Called {
 
 /** What the line cries out, the gravest first; nothing where it may only speak of it. `people`: the crew's. */
 export function criesIn(line: string, people: readonly PersonName[]): readonly Alarm[] {
-  const typed = withoutAccents(line.toLowerCase())
-    .replace(/['’]s\b/g, ' is')
-    .replace(/['’]/g, '')
-    .replace(/\bnot a drill\b/g, '');
-  const all = wordsOf(typed);
-  if (typed.trimEnd().endsWith('?') || askings.has(all[0] ?? '') || all.some((word) => anotherTime.has(word))) {
-    return [];
-  }
+  const typed = asCried(line);
+  if (!saysNow(line)) return [];
   const names = new Set(people.map((name) => withoutAccents(name.toLowerCase())));
   const clauses = typed
     .split(/[,.;!¡]+/)
@@ -65,12 +59,27 @@ export function criesIn(line: string, people: readonly PersonName[]): readonly A
 
 const wordsOf = (text: string): readonly string[] => text.match(/[\p{L}\p{N}_-]+/gu) ?? [];
 
+const asCried = (line: string): string =>
+  withoutAccents(line.toLowerCase())
+    .replace(/['’]s\b/g, ' is')
+    .replace(/['’]/g, '')
+    .replace(/\bnot a drill\b/g, '');
+
+/** The words of a line as a cry is read: lower case, without accents. */
+export const criedWords = (line: string): readonly string[] => wordsOf(asCried(line));
+
+/** It does not ask, and speaks of no other day. */
+export function saysNow(line: string): boolean {
+  const all = criedWords(line);
+  return !(line.trimEnd().endsWith('?') || askings.has(all[0] ?? '') || all.some((word) => anotherTime.has(word)));
+}
+
 function calledIn(clause: readonly string[]): readonly Called[] {
   const found: Called[] = [];
   for (let i = 0; i < clause.length; i++) {
     const [word = '', next = ''] = clause.slice(i, i + 2);
     const pair = alarmOf(`${word} ${next}`);
-    const alarm = pair ?? alarmOf(word);
+    const alarm = isOfLiquid(word, clause.slice(i + 1)) ? 'spill' : (pair ?? alarmOf(word));
     if (alarm === undefined) continue;
     const to = i + (pair === undefined ? 1 : 2);
     found.push({
@@ -82,6 +91,12 @@ function calledIn(clause: readonly string[]): readonly Called[] {
     i = to - 1;
   }
   return found;
+}
+
+/** `vertido de acetona`, `se me cayó el thinner`: of a liquid they are a spill; else a coat, and somebody who fell. */
+function isOfLiquid(word: string, after: readonly string[]): boolean {
+  const [of = ''] = after.filter((each) => !(each === 'de' || articles.has(each)));
+  return (word === 'vertido' || word === 'cayo') && liquids.has(of);
 }
 
 function alarmOf(word: string): Alarm | undefined {
@@ -104,7 +119,7 @@ function isCry(called: Called, names: Names): boolean {
     case 'down':
       return (faints.has(called.word) && !denials.has(after[0] ?? '')) || isPersonDown(before, after, names);
     case 'spill':
-      return isSpill(before, after, names);
+      return isSpill(called.word, before, after, names);
     case 'hot':
       return isPotHot(called, names);
   }
@@ -193,22 +208,43 @@ function isBareName(who: string, others: readonly string[], before: readonly str
   );
 }
 
-function isSpill(before: readonly string[], after: readonly string[], names: Names): boolean {
-  if ([...before, ...after].some((word) => harmless.has(word))) return false;
+function isSpill(word: string, before: readonly string[], after: readonly string[], names: Names): boolean {
+  if ([...before, ...after].some((each) => harmless.has(each))) return false;
+  if (isOfLiquid(word, after)) return isLiquidOut(word, before, after, names);
   const [who] = without(before, sizes);
   const isOpen = opens(before, names) || (who !== undefined && (liquids.has(who) || anybody.has(who) || who === 'se'));
-  const [word, next = ''] = without(after, sizes);
-  if (word === undefined) return isOpen;
+  const [what, next = ''] = without(after, sizes);
+  if (what === undefined) return isOpen;
   const isMuch =
-    liquids.has(word) || /^\d/.test(word) || ['part', 'parte', 'everywhere', 'big', 'mucho'].includes(word);
-  const isOf = (word === 'of' || word === 'de') && liquids.has(next);
+    liquids.has(what) || /^\d/.test(what) || ['part', 'parte', 'everywhere', 'big', 'mucho'].includes(what);
+  const isOf = (what === 'of' || what === 'de') && liquids.has(next);
   return isOpen && (isMuch || isOf || endsWell(after, names, () => true));
 }
+
+/** Nothing more, or where: on the floor, not in the drum that it belongs in. */
+function isLiquidOut(word: string, before: readonly string[], after: readonly string[], names: Names): boolean {
+  const rest = after.slice(after.findIndex((each) => liquids.has(each)) + 1);
+  // `cayó el nitrógeno` is its pressure, `se cayó la pintura` may be off the part; `se me cayó la pintura` is on the floor.
+  const falls = word === 'cayo';
+  // To pour what one coats with is work; a tap offers the spill.
+  if (!falls && after.some((each) => poured.has(each))) return false;
+  if (falls && !before.includes('se')) return false;
+  if (falls && !before.some((each) => dropping.has(each)) && after.some((each) => falling.has(each))) return false;
+  const isOpen = opens(before, names) || before.includes('se');
+  return isOpen && endsWell(rest, names, isPlace) && !rest.some((each) => pots.has(each) || drums.has(each));
+}
+
+const dropping: ReadonlySet<string> = new Set(['me', 'te', 'le', 'nos', 'les']);
+const poured: ReadonlySet<string> = new Set(['pintura', 'resina', 'producto', 'paint', 'resin', 'coating', 'mix']);
+const falling: ReadonlySet<string> = new Set(['gas', 'nitrogeno', 'argon', 'pintura', 'producto']);
+const drums: ReadonlySet<string> = new Set('bidon deposito tanque residuos'.split(' '));
 
 /** A pot or a can that heats; weather, coffee and ovens are hot every day. */
 function isPotHot({ word: cried, before, after }: Called, names: Names): boolean {
   if ([...before, ...after].some((word) => harmless.has(word))) return false;
   if (before.length + after.length === 0) return true;
+  // `estoy calentando la mezcla` is work.
+  if (cried === 'esta calentando' && !before.includes('se')) return false;
   // `hot pot by the oven`: the word itself names the pot, so that only where it is may follow.
   if (cried.split(' ').some((word) => pots.has(word))) {
     return opens(before, names) && (/^\d+$/.test(after[0] ?? '') || endsWell(after, names, isPlace));

@@ -77,6 +77,8 @@ const msPerMinute = 60_000;
 export function figuresFor({ language, units, zone, now }: FiguresFor): Figures {
   const number = (digits: number) => numberFormat(language, digits);
   const us = units === 'us';
+  // In Spanish mil is a thousand, and in a preposition.
+  const [mil, inch] = language === 'es' ? ['mils', 'pulg'] : ['mil', 'in'];
   const { year } = DateTime.fromMillis(now, { zone });
   const today = DateTime.fromMillis(now, { zone }).toISODate();
 
@@ -114,7 +116,7 @@ export function figuresFor({ language, units, zone, now }: FiguresFor): Figures 
     // Less than one and not nothing: `0 %` would say that there is none.
     percent: (value, digits = 0) => `${number(value > 0 && value < 1 ? Math.max(digits, 1) : digits).format(value)} %`,
     signedPercent: (value) => `${value >= 0 ? '+' : '−'}${number(2).format(Math.abs(value))} %`,
-    film: (film) => (us ? `${number(2).format(milsFromMicrometres(film))} mil` : `${number(1).format(film)} µm`),
+    film: (film) => (us ? `${number(2).format(milsFromMicrometres(film))} ${mil}` : `${number(1).format(film)} µm`),
     // A nothing has no sign.
     minutesUp: (minutes) => duration(Math.ceil(minutes - 1e-6) + 0),
     minutesDown: (minutes) => duration(Math.floor(minutes + 1e-6)),
@@ -127,7 +129,7 @@ export function figuresFor({ language, units, zone, now }: FiguresFor): Figures 
     flowDown: (flow) => flowShown(flow, Math.floor),
     speed: (speed) =>
       us ? `${number(0).format(feetPerMinuteFromMetresPerSecond(speed))} ft/min` : `${number(2).format(speed)} m/s`,
-    wall: (wall) => (us ? `${number(2).format(inchesFromMillimetres(wall))} in` : `${number(1).format(wall)} mm`),
+    wall: (wall) => (us ? `${number(2).format(inchesFromMillimetres(wall))} ${inch}` : `${number(1).format(wall)} mm`),
     iso: (at) =>
       DateTime.fromMillis(Math.round(at), { zone }).toISO({ suppressMilliseconds: true }) ?? String(epochMs(at)),
     stamp: (at) => {

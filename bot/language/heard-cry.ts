@@ -8,6 +8,7 @@ import type { Read } from './read-line.ts';
 import { type Fault, isFault, type LineContext } from './reading.ts';
 import { mannerOf } from './time-and-permission.ts';
 import type { Token } from './typed/tokens.ts';
+import { asksForHelp, whichCry } from './unnamed-cry.ts';
 import type { VerbNamed } from './verbs-typed.ts';
 
 /** `fire extinguisher checked`; not `fire`, `spill at 9:50`, nor what a tap wrote in quotes. */
@@ -31,11 +32,13 @@ export const onlySpokenOf = (verb: VerbNamed, token: Token): Fault => ({
   tries: [verb.printed],
 });
 
-/** The reading as it is, or the alarm that a line cries out which nothing else reads. */
+/** The reading as it is, or the alarm that a line cries out which nothing else reads, or what it may cry out. */
 export function orCried(read: Read, line: string, context: LineContext): Read {
   const isAsk = 'question' in read && read.question.ask === 'help';
   const isAbout = 'fault' in read && isAboutAlarms.has(read.verb?.row.name ?? 'mix') && read.verb?.row.name !== 'help';
   if (!(isAsk || 'fault' in read) || isAbout) return read;
   const [alarm]: readonly Alarm[] = criesIn(line, context.people ?? []);
-  return alarm === undefined ? read : { act: { command: { verb: alarm, note: line } }, line };
+  if (alarm !== undefined) return { act: { command: { verb: alarm, note: line } }, line };
+  if (!('fault' in read) || read.fault.code !== 'unknown-verb' || !asksForHelp(line, context.people ?? [])) return read;
+  return { ...whichCry(line, read.fault), line };
 }

@@ -41,7 +41,8 @@ export function misreadOf(
     couldBe: fault.couldBe ?? [],
     ...(fault.limits !== undefined && { limits: fault.limits }),
     example: vocabulary[name].example,
-    suggestions: thoseThatRead(tries, reads),
+    // Which of them it is nobody knows: none is left out.
+    suggestions: thoseThatRead(tries, reads, fault.code === 'which-cry' ? alarms.length : undefined),
   };
 }
 
@@ -50,6 +51,8 @@ export const isAboutAlarms: ReadonlySet<VocabularyName> = new Set(['set', 'help'
 
 /** `se cayó en los ojos`: whoever needs help does not begin with the word for it. */
 function alarmsIn(line: string): readonly string[] {
+  // In Spain a vertido is a spill; to coat by flow is the rarer thing to begin a line with it.
+  if (/^[¡\s]*vertido\b/i.test(line)) return ['spill'];
   return tokenize(line).flatMap((token) => {
     const name = token.kind === 'word' ? verbOfWord(token)?.row.name : undefined;
     return alarms.filter((alarm) => alarm === name);
@@ -96,9 +99,12 @@ export function unknownVerb(line: string, tokens: readonly Token[], index: numbe
   const letters = /^[a-z]+(?=\d)/i.exec(token.text)?.[0];
   const slip = letters ?? token.text;
   const rest = letters === undefined ? after : ` ${token.text.slice(letters.length)}${after}`;
-  const tries = nearestVerbs(slip.toLowerCase()).map((verb) => before + verb.printed + rest);
-  // `impeller-7 dry`, `1 stir`: the verb stands elsewhere.
   const later = tokens.find((each, i) => i > index && each.kind === 'word' && verbOfWord(each) !== undefined);
+  const tries = nearestVerbs(slip.toLowerCase())
+    // `casi seca impulsor-7` is not yet dry; one tap would tell a supervisor of a near miss.
+    .filter(({ row }) => !(later !== undefined && row.name === 'near-miss'))
+    .map((verb) => before + verb.printed + rest);
+  // `impeller-7 dry`, `1 stir`: the verb stands elsewhere.
   if (later !== undefined && (token.kind !== 'word' || token.word === 'can' || looksLikePart(token.word))) {
     const others = `${line.slice(token.start, later.start).trim()} ${line.slice(later.end).trim()}`.trim();
     tries.push(`${before}${later.text.toLowerCase()} ${others}`);

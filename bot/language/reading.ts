@@ -57,6 +57,8 @@ export const misreadCodes = [
   'left-over',
   /** It holds a word that calls people, and does not read as a call: nobody is called until somebody taps. */
   'no-cry',
+  /** It asks for help and does not say what has happened: nobody is called until somebody taps. */
+  'which-cry',
 ] as const;
 export type MisreadCode = (typeof misreadCodes)[number];
 

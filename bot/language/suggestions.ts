@@ -6,11 +6,15 @@ import { type VerbNamed, verbNamed, verbWords } from './verbs-typed.ts';
 
 const most = 3;
 
-/** The first three that read, each once. */
-export function thoseThatRead(tries: readonly string[], reads: (line: string) => boolean): readonly string[] {
+/** The first that read, each once. */
+export function thoseThatRead(
+  tries: readonly string[],
+  reads: (line: string) => boolean,
+  mostOffered = most,
+): readonly string[] {
   const good: string[] = [];
   for (const line of tries) {
-    if (good.length === most) break;
+    if (good.length === mostOffered) break;
     if (!good.includes(line) && reads(line)) good.push(line);
   }
   return good;
@@ -19,8 +23,10 @@ export function thoseThatRead(tries: readonly string[], reads: (line: string) =>
 /** One tap more and everybody is called: only the nearest slip of such a word is one. */
 const alarmWords: ReadonlySet<string> = new Set(alarms);
 
-/** Words of the terminal and of other programs: no slip of a verb, however near. */
-const notVerbs: ReadonlySet<string> = new Set(['wait', 'tap', 'exit', 'quit', 'bye', 'salir']);
+/** Words of the terminal and of other programs, and small words of Spanish: no slip of a verb, however near. */
+const notVerbs: ReadonlySet<string> = new Set(
+  'wait tap exit quit bye salir se me te le les lo la los las el nos hay ha han una'.split(' '),
+);
 
 /** Verbs near a slip of the thumb, nearest first: a letter wrong, missing, doubled, two swapped, or only the beginning. */
 export function nearestVerbs(slip: string): readonly VerbNamed[] {

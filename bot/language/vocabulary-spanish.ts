@@ -30,9 +30,12 @@ export const spanishVocabulary: Readonly<Record<VocabularyName, SpanishRow>> = {
     'filtrar, filtrado, filtrada, filtro, filtré, filtramos, colar, colado, cuelo, tamizar, tamizado, está filtrada',
     'filtrar 1',
   ),
-  thick: row('espesa, espeso, espesando, espesado, espesó, se espesa, se espesó, está espesa, está espeso', 'espesa 1'),
+  thick: row(
+    'espesa, espeso, espesando, espesado, espesó, se espesa, se espesó, ha espesado, está espesa, está espeso',
+    'espesa 1',
+  ),
   gel: row(
-    'gelificada, gelificado, cuajada, cuajado, se gelifica, gelificó, se gelificó, está gelificada, gelada, se geló, cuajó, se cuajó, endurecida, endurecido, se endureció',
+    'gelificada, gelificado, cuajada, cuajado, se gelifica, gelificó, se gelificó, está gelificada, gelada, se geló, ha gelado, ha gelificado, ha cuajado, ha endurecido, cuajó, se cuajó, endurecida, endurecido, se endureció',
     'gelificada 1',
   ),
   empty: row(
@@ -175,9 +178,9 @@ export const spanishVocabulary: Readonly<Record<VocabularyName, SpanishRow>> = {
   ),
   eyes: row('ojos, ojo', 'ojos'),
   spill: row('derrame, derramado, fuga, derramada, derramó, se derramó, vertido en, charco', 'derrame'),
-  fire: row('fuego, incendio, llamas, arde, ardiendo, humo, se quema, se incendia', 'fuego'),
+  fire: row('fuego, incendio, llamas, lumbre, arde, ardiendo, humo, se quema, se incendia', 'fuego'),
   down: row('caído, caída, persona caída, desmayado, desmayada, cayó, inconsciente, se desmayó', 'caído'),
-  hot: row('caliente, mezcla caliente, se calienta, calienta, hierve', 'mezcla caliente'),
+  hot: row('caliente, mezcla caliente, se calienta, calienta, está calentando, hierve', 'mezcla caliente'),
   bell: row('campana, prueba avisos, prueba aviso, timbre', 'campana'),
   vent: row('ventilación, cálculo aire', 'ventilación horno 800g 90C'),
   hazards: row('peligros, riesgos, peligro', 'peligros inmersión'),

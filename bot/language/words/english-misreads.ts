@@ -15,6 +15,7 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   incomplete: () => 'the line ends too early',
   'left-over': (token) => `nothing here takes "${token}"`,
   'no-cry': (token) => `this speaks of "${token}" and does not call for help, so nobody is called`,
+  'which-cry': () => 'what has happened? Nobody is called yet: one tap calls',
 };
 
 export function englishMisread(misread: Misread): readonly string[] {

@@ -16,7 +16,7 @@ export const englishRings: Readonly<Record<ReminderKind, RingWords>> = {
   },
   'stir-paused': {
     title: (name) => `Batch ${name}: stirrer still off`,
-    act: 'Its time does not run. Start it again, or say why not.',
+    act: 'Its time does not run. Start it again, or empty the pot if it is not used any more.',
   },
   'pot-half': {
     title: (name) => `Batch ${name}: half the pot life is gone`,

@@ -66,16 +66,16 @@ export function spanishFact(fact: Fact, f: Figures): string {
     case 'SurfacePrepared': {
       const { profileMicrometres: profile, saltsMilligramsPerSquareMetre: salts, dustRating: dust } = fact;
       return [
-        `preparada ${englishParts.grades[fact.grade]}`,
+        `superficie preparada, ${englishParts.grades[fact.grade]}`,
         ...(profile === undefined ? [] : [`perfil ${f.film(profile)}`]),
         ...(salts === undefined ? [] : [`sales ${f.decimal(salts)} mg/m²`]),
         ...(dust === undefined ? [] : [`polvo ${dust}`]),
       ].join(', ');
     }
     case 'CoatApplied':
-      return `${fact.part} ${fact.pass === undefined ? 'recubierta' : 'retocada'} (${spanishMethods[fact.method].name}, mezcla ${fact.batch})`;
+      return `${fact.part}: capa ${fact.pass === undefined ? 'aplicada' : 'retocada'} (${spanishMethods[fact.method].name}, mezcla ${fact.batch})`;
     case 'FilmDry':
-      return 'seca al tacto';
+      return 'película seca al tacto';
     case 'CureStarted':
       return fact.setCelsius === undefined
         ? `entra en curado (${ways[fact.way]})`
@@ -97,9 +97,9 @@ export function spanishFact(fact: Fact, f: Figures): string {
     case 'PhotoFiled':
       return fact.caption === undefined ? 'foto archivada' : `foto archivada, ${fact.caption}`;
     case 'PartReleased':
-      return 'liberada';
+      return 'pieza liberada';
     case 'PartHeld':
-      return ['retenida', spanishHoldReason({ ...fact, because: fact.because ?? [] }, f)]
+      return ['pieza retenida', spanishHoldReason({ ...fact, because: fact.because ?? [] }, f)]
         .filter((text) => text !== '')
         .join(', ');
     case 'AirRead': {

@@ -145,7 +145,7 @@ export const spanishMaterial: typeof englishMaterial = {
     rule: 'la menor de dos normas, 40 CFR 60.313 y 60.453',
     memory: 'de memoria, sin fuente',
   },
-  planGear: (gear) => `${gear} se quedan en manguera, pistola y filtro.`,
+  planGear: (gear) => `En manguera, pistola y filtro: ${gear}.`,
   planNoRate:
     'No se sabe el ritmo de la cuadrilla: decir fijar ritmo 4m2/h. Las mezclas se cuentan solo por la mayor que admite la ficha.',
   planByTime: (minutes) =>

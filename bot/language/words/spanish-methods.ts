@@ -5,9 +5,10 @@ import type { MethodWords } from './english-methods.ts';
 
 export const spanishMethods: Readonly<Record<Method, MethodWords>> = {
   flow: {
-    name: 'vertido',
-    typed: 'vertido vertida verter colada',
-    tip: 'Vertido: verter, y después recoger, filtrar y volver a usar lo que escurre.',
+    // In Spain a vertido is a spill of chemicals; it is read, and never written.
+    name: 'flujo',
+    typed: 'flujo vertido vertida verter colada',
+    tip: 'Flujo: verter, y después recoger, filtrar y volver a usar lo que escurre.',
   },
   dip: {
     name: 'inmersión',
@@ -25,5 +26,5 @@ export const spanishMethods: Readonly<Record<Method, MethodWords>> = {
 
 const either = new Intl.ListFormat('es', { type: 'disjunction' });
 
-/** `vertido, inmersión, brocha, rodillo o pistola`. */
+/** `flujo, inmersión, brocha, rodillo o pistola`. */
 export const spanishMethodList = either.format(methods.map((method) => spanishMethods[method].name));

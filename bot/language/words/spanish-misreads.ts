@@ -20,6 +20,7 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   incomplete: () => 'a la línea le falta algo',
   'left-over': (token) => `aquí sobra "${token}"`,
   'no-cry': (token) => `esto habla de "${token}" y no pide ayuda, así que no se avisa a nadie`,
+  'which-cry': () => '¿qué ha pasado? Todavía no se ha avisado a nadie: pulse qué es y se avisa',
 };
 
 const slotNames: Readonly<Record<Slot, string>> = {
@@ -132,16 +133,17 @@ const slotNames: Readonly<Record<Slot, string>> = {
 const listExample = 'pieza impulsor-7 fundición 12mm; pieza válvula-3 acero 6mm';
 
 export function spanishMisread(misread: Misread): readonly string[] {
-  const lines = [`${reasons[misread.code](misread.token)}.`.replace(/^\p{L}/u, (first) => first.toUpperCase())];
+  const lines = [`${reasons[misread.code](misread.token)}.`.replace(/^¿?\p{L}/u, (first) => first.toUpperCase())];
   for (const { number, line, code, token } of misread.faulty ?? []) {
     lines.push(`Línea ${number}, ${line}: ${reasons[code](token)}.`);
   }
   if (misread.couldBe.length > 0) lines.push(`Puede ser ${misread.couldBe.map(withComma).join(' o ')}.`);
   if (misread.limits !== undefined) {
     const { lowest, highest, unit, above } = misread.limits;
-    const most = `${highest} ${unitShown(unit)}`.trim();
+    const least = withComma(`${lowest}`);
+    const most = withComma(`${highest} ${unitShown(unit)}`.trim());
     lines.push(
-      above === true ? `Tiene que pasar de ${lowest} y no de ${most}.` : `Tiene que estar entre ${lowest} y ${most}.`,
+      above === true ? `Tiene que pasar de ${least} y no de ${most}.` : `Tiene que estar entre ${least} y ${most}.`,
     );
   }
   if (misread.code === 'impossible' && misread.needs.some(({ slot }) => slot === 'humidity')) {

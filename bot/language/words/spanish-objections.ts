@@ -61,7 +61,7 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'air-outside':
       return `Fuera de lo que pide la ficha: ${f.list(objection.breaches.map((breach) => spanishBreach(breach, f)))}. Esperar, o acondicionar el aire.`;
     case 'more-than-sheet-mixes':
-      return `${f.mass(objection.grams)} es más de los ${f.mass(objection.mostGrams)} que la ficha admite de una vez. Mezclar menos cada vez.`;
+      return `${f.mass(objection.grams)} pasan del máximo de la ficha: ${f.mass(objection.mostGrams)} de una vez. Mezclar menos cada vez.`;
     case 'already-weighed':
       return `A y B se juntaron ${atTime(f.timeDown(objection.at))}. Para corregir ese pesaje, decir corregir.`;
     case 'not-weighed':
@@ -80,7 +80,7 @@ export function spanishObjection(objection: Objection, f: Figures): string {
       const then =
         objection.dueAt === undefined
           ? 'Arrancar otra vez el agitador.'
-          : `Cumple ${atTime(f.timeUp(objection.dueAt))}.`;
+          : `Se cumple ${atTime(f.timeUp(objection.dueAt))}.`;
       const why =
         objection.withoutFigure === undefined ? '' : ` Ahora no cuenta: ${spanishNoFigure[objection.withoutFigure]}.`;
       return `${what}: ${given}.${why} ${then}`;
@@ -123,7 +123,7 @@ export function spanishObjection(objection: Objection, f: Figures): string {
       return `Le falta curado: hasta ahora consta el ${f.percent(Math.floor(objection.progress * 100))}.${then}`;
     }
     case 'on-hold':
-      return `Retenida: ${spanishHoldReason(objection, f)}. La libera un encargado: permiso y el motivo.`;
+      return `Retenida: ${spanishHoldReason(objection, f)}. Un encargado la libera: la misma línea, con permiso y el motivo.`;
     case 'film-drying':
     case 'dip-once':
     case 'surface-life-over':
@@ -230,8 +230,8 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
       );
       const near = [...new Set(unclear.unknown.flatMap((each) => each.near))];
       const isOne = unclear.unknown.length === 1;
-      const unknown = `${names}: ${isOne ? 'no se conoce aquí' : 'no se conocen aquí'}.`;
-      if (near.length > 0) return `${unknown} Se parece a: ${named(near, f, '')}. ¿Cuál es?`;
+      const unknown = `${names}: ${isOne ? 'no consta aquí' : 'no constan aquí'}.`;
+      if (near.length > 0) return `${unknown} Nombres parecidos: ${named(near, f, '')}. ¿Cuál es?`;
       return `${unknown} ${isOne ? '¿Es una pieza nueva?' : '¿Son piezas nuevas?'}`;
     }
     case 'no-such-sheet':
@@ -243,10 +243,10 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
       const invented =
         unclear.invented === undefined
           ? ''
-          : `${unclear.invented} es un producto inventado, y nunca el habitual junto a las fichas del taller. `;
+          : `${unclear.invented} es un producto inventado: si el taller tiene fichas propias, nunca es el habitual. `;
       return unclear.known.length === 0
         ? `${invented}Ninguna ficha propia del taller se puede leer, y ninguna otra la sustituye.${faults}`
-        : `${invented}¿Qué producto? Fichas: ${named(unclear.known, f, '')}. Nombrar una, o fijar la habitual: set sheet ${unclear.known[0]}.${faults}`;
+        : `${invented}¿Qué producto? Fichas: ${named(unclear.known, f, '')}. Nombrar una, o fijar la habitual: fijar ficha ${unclear.known[0]}.${faults}`;
     }
     case 'no-densities':
       return `La ficha ${unclear.sheet} no da densidades: los litros no se pueden pasar a gramos. Decirlo en kg.`;

@@ -45,7 +45,7 @@ export const spanishParts: typeof englishParts = {
   bears: (temperature) => `aguanta ${temperature}`,
   unknownDetails: (parts, what) => `No se sabe de ${parts}: ${what}.`,
   detailNames: { metal: 'metal', wall: 'pared', area: 'área', bears: 'calor que aguanta' },
-  prepared: (part, grade) => `${part}: preparada, ${grade}`,
+  prepared: (part, grade) => `${part}: superficie preparada, ${grade}`,
   salts: (figure) => `Sales: ${figure} mg/m².`,
   dust: (rating) => `Polvo: ${rating} (de 0 a 5).`,
   noSurfaceLife: (sheets) =>
@@ -53,19 +53,19 @@ export const spanishParts: typeof englishParts = {
   surfaceLifeOf: (sheet) => `Lo que dura, según la ficha de ${sheet}.`,
   surfaceRead: (part) => `${part}: superficie`,
   surfaceNotRead: (parts) =>
-    `Nadie ha leído la superficie de ${parts}: no se sabe cuánto la separa del punto de rocío.`,
+    `Falta leer la superficie de ${parts}: sin ella no se sabe el margen sobre el punto de rocío.`,
   surfaceOfPlace: (parts) => `De ${parts} nadie ha leído la superficie; se toma la del lugar.`,
   readSurfaces: 'Antes de cada capa, leer el propio acero: superficie impulsor-7 19C.',
   spreadNeeds: 'Sin el aire de la sala no hay punto de rocío con que comparar.',
   meant: {
     coat: (parts, method, batch) =>
-      `Aplicar ${parts} (${batch === undefined ? '' : `mezcla ${batch}, `}${spanishMethods[method]})`,
+      `Capa en ${parts} (${batch === undefined ? '' : `mezcla ${batch}, `}${spanishMethods[method].name})`,
     prep: (parts) => `Preparada: ${parts}`,
     surface: (part) => `Superficie de ${part}`,
     place: (name) => `${name} es un lugar: su acero`,
     andMore: (names, more) => `${names} y ${more} más`,
     asNew: {
-      coat: (parts, isMany) => (isMany ? `Piezas nuevas ${parts}: aplicarlas` : `Pieza nueva ${parts}: aplicarla`),
+      coat: (parts, isMany) => (isMany ? `Piezas nuevas ${parts}: con su capa` : `Pieza nueva ${parts}: con su capa`),
       prep: (parts, isMany) => (isMany ? `Piezas nuevas ${parts}: preparadas` : `Pieza nueva ${parts}: preparada`),
       surface: (part) => `Pieza nueva ${part}: su superficie`,
     },
@@ -164,6 +164,8 @@ export function spanishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figure
   }
 }
 
+const capital = (text: string): string => text.replace(/^\p{L}/u, (first) => first.toUpperCase());
+
 /** How the dry film stands by its rule, named. */
 export function spanishFilm(finding: FilmFinding, f: Figures): string {
   const rule = finding.is === 'no-rule' ? '' : ruleNamed(finding.rule, f);
@@ -173,7 +175,7 @@ export function spanishFilm(finding: FilmFinding, f: Figures): string {
     case 'within':
       return `Dentro de la regla: ${rule}.`;
     case 'outside':
-      return `Fuera de la regla: ${rule}. ${finding.findings.map((each) => `${ownValue(findings, each.what) ?? each.what}: ${f.film(each.measured)}, límite ${f.film(each.limit)}`).join('; ')}.`;
+      return `Fuera de la regla: ${rule}. ${capital(finding.findings.map((each) => `${ownValue(findings, each.what) ?? each.what}: ${f.film(each.measured)}, límite ${f.film(each.limit)}`).join('; '))}.`;
     case 'cannot-tell':
       return `No se puede decir si está dentro o fuera: ${rule}. Con lo que puede errar el medidor, cae a cualquiera de los dos lados.`;
     case 'too-few':

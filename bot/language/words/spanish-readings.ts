@@ -23,8 +23,8 @@ export function spanishReadingObjection(objection: ReadingObjection, f: Figures)
     case 'film-outside':
       return spanishFilm(objection.finding, f);
     case 'adhesion-failed':
-      return `Una adherencia ${objection.rating} no pasa: pasa 3B o mejor, por ISO 2409 2 o mejor (práctica común, sin fuente).`;
+      return `Una adherencia ${objection.rating} no pasa: pasan 3B o mejor y, según ISO 2409, 2 o mejor (práctica común, sin fuente).`;
     case 'rubbed-through':
-      return `La película cedió a los ${objection.doubleRubs} dobles frotes (que eso no pasa: práctica común, sin fuente).`;
+      return `La película cedió a los ${objection.doubleRubs} dobles frotes: así no pasa (práctica común, sin fuente).`;
   }
 }

@@ -2,7 +2,7 @@
 
 import type { englishReplies } from './english-replies.ts';
 import { spanishMethods } from './spanish-methods.ts';
-import { atTime, spanishDay, spanishPlace, theTime, withAmount } from './spanish-names.ts';
+import { atTime, spanishDay, spanishPlace, theTime } from './spanish-names.ts';
 import { spanishRingName } from './spanish-rings.ts';
 
 const seenAs = { thick: 'espesa', gelled: 'gelificada' };
@@ -23,7 +23,7 @@ export const spanishReplies: typeof englishReplies = {
   stirring: (batch) => `Mezcla ${batch}: agitador en marcha`,
   stopped: (batch) => `Mezcla ${batch}: agitador parado`,
   stirGivenEnough: 'Agitado cumplido. Ahora, filtrar.',
-  stirStillWanted: (minutes) => `${withAmount('Falta', 'Faltan', minutes)} de agitado.`,
+  stirStillWanted: (minutes) => `Agitado pendiente: ${minutes}.`,
   filtered: (batch) => `Mezcla ${batch}: filtrada, en uso`,
   sayCoat: (batch) => `Decir cada capa al acabarla: aplicar impulsor-7 ${batch} pistola.`,
   thick: (batch, seen) => `Mezcla ${batch}: ${seenAs[seen]}, se acabó su vida útil`,
@@ -38,7 +38,7 @@ export const spanishReplies: typeof englishReplies = {
   gelledWaste: (waste) => `Cuando esté fría y dura: ${waste}.`,
   hotNow: (batch) => `Mezcla ${batch}: no entra ni sale nada más. Decir vacía ${batch} cuando esté fría y apartada.`,
   stopStirrer: 'Parar el agitador.',
-  ratioOffUse: 'Está fuera de proporción: no se aplica nada si un supervisor no lo dice, con su motivo.',
+  ratioOffUse: 'La mezcla está fuera de relación: no se aplica nada si un supervisor no lo permite, con su motivo.',
   notThatPot: (batch, seen) =>
     `El recipiente de la mezcla ${batch} no: está ${seen === 'hot' ? 'caliente' : 'con la mezcla gelificada'}. Apartarse de él; no se vacía ni se lava.`,
   noFact: 'Eso es una decisión: vale desde que se toma, por quien puede tomarla, y no es un hecho que ya pasó.',
@@ -47,11 +47,11 @@ export const spanishReplies: typeof englishReplies = {
   noCoatWet: 'Nadie ha dicho que esté seca. Tocarla primero; ninguna capa sobre película aún húmeda.',
   hotWhich: '¿Qué mezcla? Hasta que se diga, ninguna queda parada en el registro.',
   emptied: (batch) => `Mezcla ${batch}: vaciada`,
-  partNoted: (part) => `${part}: anotada`,
-  coated: (part, method, batch) => `${part}: recubierta (${spanishMethods[method].name}, mezcla ${batch})`,
+  partNoted: (part) => `${part}: datos anotados`,
+  coated: (part, method, batch) => `${part}: capa aplicada (${spanishMethods[method].name}, mezcla ${batch})`,
   newPart: (part) => `${part} es nueva aquí: no se sabe el metal, la pared ni el calor que aguanta.`,
   flashing: 'Corre el oreo. Cumplido el mínimo, tocarla y decir seca.',
-  dry: (part) => `${part}: seca al tacto`,
+  dry: (part) => `${part}: película seca al tacto`,
   dryEarly: (time) => `El oreo mínimo dura hasta ${theTime(time)}; el curado espera.`,
   nextCure: 'Ahora, curado.',
   curing: (part, way) => `${part}: en curado (${way === 'oven' ? 'horno' : 'sala'})`,
@@ -62,9 +62,9 @@ export const spanishReplies: typeof englishReplies = {
   notYetAtTemperature: (temperature) => `Por debajo de ${temperature}: el curado aún no corre.`,
   wetInOven: 'Película húmeda en el horno: ampollas, y vapor de disolvente que puede arder.',
   cureTimeGiven: 'Tiempo de curado cumplido. Eso no es liberarla.',
-  takenOut: (part) => `${part}: fuera`,
-  released: (part) => `${part}: liberada`,
-  held: (part, why) => `${part}: retenida${why === '' ? '' : `, ${why}`}`,
+  takenOut: (part) => `${part}: fuera del curado`,
+  released: (part) => `${part}: pieza liberada`,
+  held: (part, why) => `${part}: pieza retenida${why === '' ? '' : `, ${why}`}`,
   onHold: (why) => (why === '' ? 'Retenida' : `Retenida: ${why}`),
   filmRead: (part, state) => `${part}: película ${state === 'wet' ? 'húmeda' : 'seca'}`,
   filmCheckOnly: 'La película húmeda sirve para ir viendo, no para dar por buena la pieza.',
@@ -94,7 +94,7 @@ export const spanishReplies: typeof englishReplies = {
   humidityNotRead: 'Humedad sin leer: no se compara con la ficha.',
   potOver: 'vida útil terminada, por vaciar',
   happenedAt: (time, late) => `Pasó ${atTime(time)}, anotado ${late} después.`,
-  askedBy: (source) => `Lo pide: ${source}.`,
+  askedBy: (source) => `Según: ${source}.`,
   notNow: 'Todavía no',
   notClear: 'No queda claro',
   notYours: 'No le toca decidirlo',
@@ -118,7 +118,10 @@ export const spanishReplies: typeof englishReplies = {
     rest: (stream) =>
       `No se puede anotar nada más en ${stream}: llévelo en papel. Sus avisos suenan como se previeron por última vez.`,
   },
-  unreadMore: (count) => `Otras ${count} tampoco se pueden leer: están en la bitácora.`,
+  unreadMore: (count) =>
+    count === 1
+      ? 'Otra tampoco se puede leer: está en la bitácora.'
+      : `Otras ${count} tampoco se pueden leer: están en la bitácora.`,
   unreadProve: 'Todo lo demás se anota y suena. «verificar» repasa el registro entero.',
   lineBroke:
     'Fallo del propio Batchbell con esta línea; queda en su bitácora. Dígalo de otro modo. Los avisos siguen sonando.',
@@ -162,8 +165,8 @@ export const spanishReplies: typeof englishReplies = {
   helpRules: 'A qué pone reparos, y de quién es la regla:',
   helpRule: (what, source, liftedBy) => `${what}: ${source}; ${liftedBy}`,
   liftedBy: {
-    lead: 'un encargado lo puede permitir antes: permiso y el motivo',
-    supervisor: 'un supervisor lo puede permitir antes: permiso y el motivo',
+    lead: 'un encargado lo puede permitir antes: la misma línea, con permiso y el motivo',
+    supervisor: 'un supervisor lo puede permitir antes: la misma línea, con permiso y el motivo',
     nobody: 'nadie lo puede permitir antes',
   },
   howToLeave: 'Para salir',

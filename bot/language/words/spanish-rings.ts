@@ -16,7 +16,7 @@ export const spanishRings: Readonly<Record<ReminderKind, RingWords>> = {
   },
   'stir-paused': {
     title: (name) => `Mezcla ${name}: el agitador sigue parado`,
-    act: 'Su tiempo no corre. Arrancarlo otra vez, o decir por qué no.',
+    act: 'Su tiempo no corre. Arrancarlo otra vez, o vaciar la mezcla si ya no se usa.',
   },
   'pot-half': {
     title: (name) => `Mezcla ${name}: ya pasó la mitad de la vida útil`,

@@ -24,11 +24,11 @@ export function spanishSessionObjection(objection: SessionObjection, f: Figures)
     case 'brief-lapsed':
       return `La charla de la sesión ${objection.session} ya no vale: ${lapsed[objection.because]}. Darla otra vez.`;
     case 'brief-not-acknowledged':
-      return `En la sesión ${objection.session} falta que la lean: ${f.list(objection.people)}. Cada uno dice leída, fuera de la zona de pistola.`;
+      return `Charla de la sesión ${objection.session}, pendiente de leer: ${f.list(objection.people)}. Cada uno dice leída, fuera de la zona de pistola.`;
     case 'inside-vessel':
       return 'Dentro de un tanque nada de esto vale: hace falta el permiso de la empresa para espacios confinados.';
     case 'may-not-spray':
-      return `Por norma de la cuadrilla, estas personas no manejan la pistola: ${f.list(objection.people)}.`;
+      return `Por norma de la cuadrilla, sin autorización para la pistola: ${f.list(objection.people)}.`;
     case 'no-extraction-no-air': {
       const extraction =
         objection.extraction === 'off' ? 'No hay extracción' : 'Nadie ha dicho que la extracción funcione';

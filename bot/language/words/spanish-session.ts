@@ -56,7 +56,7 @@ const lines: Readonly<Record<BriefLineId, string>> = {
 const works: Readonly<Record<Work, string>> = {
   spray: 'Pistola',
   mix: 'Mezclado',
-  flow: 'Colada',
+  flow: 'Flujo',
   dip: 'Inmersión',
   wipe: 'Trapo, brocha y rodillo',
 };
@@ -135,13 +135,13 @@ export const spanishSession: typeof englishSession = {
   sprays: (people) => `Con la pistola: ${people}`,
   stays: (people) => `Cerca, con exposición: ${people}`,
   nobodyNear: 'No se nombró a nadie cerca. ¿Quién más hay? Decir cerca lia fuera, o cerca lia queda.',
-  movedOut: (people) => `Salen de la zona: ${people}`,
+  movedOut: (people) => `Fuera de la zona: ${people}`,
   attendant: (person) => `Vigila desde fuera, con los avisos: ${person}`,
   noAttendant: (people) => `No se nombró a nadie que vigile desde fuera: los avisos van a ${people}.`,
   acknowledged: (person, time, witness) =>
     `Leída por ${person}, ${time}${witness === undefined ? '' : `, ante ${witness}`}`,
   notAcknowledged: (people) =>
-    `Falta que la lean: ${people}. Cada uno dice leída, fuera de la zona, o un testigo dice leída y el nombre.`,
+    `Pendiente de leer: ${people}. Cada uno dice leída, fuera de la zona, o un testigo dice leída y el nombre.`,
   extractionNotSaid:
     'Extracción: nadie ha dicho nada. Decir extracción sí 0,6m/s, extracción sí (sin medir) o extracción no.',
   extractionOff: (by, time) => `Extracción: no, según ${by} ${atTime(time)}`,
@@ -207,7 +207,7 @@ export const spanishSession: typeof englishSession = {
     return `Faltan los pasos del taller: decir fijar emergencia ${word}, y los pasos.`;
   },
   note: (text) => `Se dijo: ${text}`,
-  deferTo: (section) => `${section}. Ella y el programa de la empresa van antes que estas líneas.`,
+  deferTo: (section) => `${section}. Eso y el programa de la empresa van antes que estas líneas.`,
   nearMiss: 'Casi accidente anotado',
   nearMissText: (text) => `"${text}"`,
   anonymous: 'No queda ningún nombre.',

@@ -80,8 +80,9 @@ export function spanishUndoUnclear(unclear: UndoUnclear, f: Figures): string {
       return `Su última anotación es ${named(last, f)}. ${what}. Usar corregir.`;
     }
     case 'undo-asks': {
-      const acts = f.list(unclear.acts.map((each) => named(each, f)));
-      const rests = f.list(unclear.rests.map((each) => `${named(each, f)}, de ${each.entry.by}`));
+      // Each has commas of its own.
+      const acts = unclear.acts.map((each) => named(each, f)).join('; ');
+      const rests = unclear.rests.map((each) => `${named(each, f)}, de ${each.entry.by}`).join('; ');
       const resting =
         rests === '' ? '' : ` En ello se apoya: ${rests}. Lo que se apoya en ello se queda, y se juzga de nuevo.`;
       return `Se anularía: ${acts}.${resting} Sus relojes y avisos se van con ello.`;

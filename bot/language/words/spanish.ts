@@ -4,7 +4,7 @@
 //   batch mezcla · lot lote · can lata · Part A/B Parte A/B · part pieza · job orden · vessel recipiente
 //   stir agitado · stirrer agitador · induction inducción · pot life vida útil · ratio relación · left-over sobrante
 //   thick espesa · gelled gelificada · waste residuo · blanket gas puesto · headspace espacio libre
-//   coat capa, aplicar, recubierta · flow vertido · dip inmersión · brush brocha · roller rodillo · spray pistola · touch up retocar
+//   coat capa, aplicar, recubierta · flow flujo · dip inmersión · brush brocha · roller rodillo · spray pistola · touch up retocar
 //   wet/dry film película húmeda/seca · flash-off oreo · dry to touch seca al tacto · open time tiempo abierto
 //   recoat window ventana de repintado · cure curado · oven horno · room sala · booth cabina
 //   surface superficie · profile perfil · dew point punto de rocío · salts sales · dust polvo
@@ -189,7 +189,7 @@ const buttons: Readonly<Record<ButtonId, string>> = {
   wet: 'Película húmeda…',
   film: 'Película seca…',
   lift: 'Levantar la retención…',
-  'left-unreleased': 'Salió igualmente',
+  'left-unreleased': 'Salió sin liberar',
   release: 'Liberar',
   hold: 'Retener…',
   ok: 'Enterado',

@@ -15,10 +15,16 @@ const pieces =
 const lineOfPieces = fc
   .tuple(fc.constantFrom(...verbWords), fc.array(fc.constantFrom(...pieces), { maxLength: 7 }))
   .map(([verb, rest]) => [verb, ...rest].join(' '));
-/** Names of sheets and times after a leave are rare among loose pieces. */
+/** Names of sheets, times after a leave and shouts are rare among loose pieces. */
 const namedOrPermitted = fc
   .tuple(
-    fc.constantFrom('mix 2.4kg', 'stir 1 permit', 'coat impeller-7 1 dip permit', 'amend 1 weigh 1201g 1189g'),
+    fc.constantFrom(
+      'mix 2.4kg',
+      'stir 1 permit',
+      'coat impeller-7 1 dip permit',
+      'amend 1 weigh 1201g 1189g',
+      'socorro',
+    ),
     fc.constantFrom('demo', 'biuld', 'build', 'lead agreed', 'wrong scale', ''),
     fc.constantFrom('at 9:40', '10m ago', '24C', ''),
   )

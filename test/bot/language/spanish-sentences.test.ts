@@ -22,7 +22,7 @@ describe('Spanish sentences', () => {
     expect(withAmount('queda', 'quedan', '1 min')).toBe('queda 1 min');
     expect(withAmount('queda', 'quedan', '1 h 42 min')).toBe('quedan 1 h 42 min');
     expect(spanish.page.left('1 min')).toBe('queda 1 min');
-    expect(spanish.replies.stirStillWanted('1 min')).toBe('Falta 1 min de agitado.');
+    expect(spanish.replies.stirStillWanted('1 min')).toBe('Agitado pendiente: 1 min.');
     expect(counted(1, 'anotación', 'anotaciones')).toBe('1 anotación');
     expect(spanish.records.exported(12)).toBe('Exportado: 12 anotaciones');
     expect(spanish.chat.earlierActs(1)).toContain('1 anterior,');

@@ -165,6 +165,6 @@ export const spanishSpokenLines: readonly TypedLine[] = [
   ask('ayuda parar la pistola', { ask: 'help', verb: 'spray-off' }),
   // What is offered comes in the language of the line.
   miss('curar impeller-7', 'incomplete', '', 'curar impeller-7 horno'),
-  miss('aplicar impeller-7 1', 'incomplete', '', 'aplicar impeller-7 1 vertido'),
+  miss('aplicar impeller-7 1', 'incomplete', '', 'aplicar impeller-7 1 flujo'),
   miss('turno', 'incomplete', '', 'turno entra'),
 ];

@@ -1,0 +1,57 @@
+// A line that asks for help and does not say what has happened: `socorro`, `112`, `me quemé`. It calls nobody by itself, for
+// what to do first depends on what it is; it is answered with all that can be cried, each one tap away.
+
+import type { PersonName } from '../../core/ids.ts';
+import { alarms } from '../../core/session/session-commands.ts';
+import { criedWords, saysNow } from './cry.ts';
+import {
+  anybody,
+  articles,
+  endings,
+  hurts,
+  oneself,
+  openings,
+  shouts,
+  sizes,
+  things,
+  whereabouts,
+} from './cry-words.ts';
+import type { Fault } from './reading.ts';
+import { isPlaceRoot } from './trade-words.ts';
+import { type VerbNamed, verbNamed } from './verbs-typed.ts';
+
+/** `por favor`, `help me`. */
+const asked: ReadonlySet<string> = new Set(['por', 'favor', 'me', 'us', 'nos', 'to', 'for']);
+
+const around = [asked, anybody, articles, endings, openings, shouts, sizes, things, whereabouts];
+
+/** True where every word is a shout, who or where; or where somebody is hurt. `112 plates in the rack` is neither. */
+export function asksForHelp(line: string, people: readonly PersonName[]): boolean {
+  const all = criedWords(line);
+  if (!saysNow(line)) return false;
+  const isOne = (word: string): boolean => people.some((name) => criedWords(name).includes(word));
+  const isAround = (word: string): boolean => around.some((set) => set.has(word)) || isPlaceRoot(word) || isOne(word);
+  if (all.some((word) => shouts.has(word)) && all.every(isAround)) return true;
+  return all.some((word, i) => {
+    if (!hurts.has(word)) return false;
+    const [after] = all.slice(i + 1);
+    // `se quemó Chuy`; not `se quemó el fusible`.
+    const isBareName = word === 'quemo' && after !== undefined && !articles.has(after);
+    return (
+      isBareName || all.some((each) => oneself.has(each) || isOne(each) || (anybody.has(each) && !articles.has(each)))
+    );
+  });
+}
+
+const inSpanish: ReadonlySet<string> = new Set(
+  'socorro auxilio emergencia alarma accidente ayuda ambulancia bomberos respira'.split(' '),
+);
+
+/** The verb says in which language its taps are written. */
+export function whichCry(line: string, { token }: Fault): { readonly fault: Fault; readonly verb?: VerbNamed } {
+  const isSpanish = criedWords(line).some(
+    (word) => inSpanish.has(word) || /^(?:quem|herid|sangra|ayud|electrocut[oa])/.test(word),
+  );
+  const verb = verbNamed(isSpanish ? 'fuego' : 'fire');
+  return { fault: { code: 'which-cry', ...(token !== undefined && { token }), tries: alarms }, ...(verb && { verb }) };
+}
