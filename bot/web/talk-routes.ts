@@ -11,7 +11,7 @@ import type { PageNeeds } from './page-needs.ts';
 import { rateLimit } from './rate-limit.ts';
 import { deliveryOf, readSayForm } from './say-form.ts';
 import { type Session, startSession } from './session.ts';
-import { pressedOn } from './tap-places.ts';
+import { isTap, pressedOn } from './tap-places.ts';
 
 /** More than a phone shows in a shift's half; older ones stand in the record. */
 const shown = 60;
@@ -62,7 +62,8 @@ export function talkRoutes(needs: PageNeeds): Hono<PageEnv> {
       return refuse(c, 429, page.tooMany(wait));
     }
     const said = deliveryOf(form, viewer.name, needs.clock.now());
-    const pressed = pressedOn(form, await boardFor(needs, viewer.name), conversation, viewer);
+    // Only for a tap is the board drawn: what is typed was meant.
+    const pressed = isTap(form) ? pressedOn(form, await boardFor(needs, viewer.name), conversation, viewer) : undefined;
     const delivery = pressed === undefined ? said : { ...said, pressed };
     // A question is answered once a delivery, too: the host remembers only what it has recorded.
     if (conversation.answered(delivery.id) === undefined) await needs.host.handle(delivery);
