@@ -1,7 +1,7 @@
 // What is answered where a line could not be recorded: worded from the crew's file alone, since the record may be what
 // fails.
 
-import type { CrewFile } from '../core/crew/crew.ts';
+import { type CrewFile, personIn } from '../core/crew/crew.ts';
 import type { PersonName } from '../core/ids.ts';
 import type { EpochMs } from '../core/units.ts';
 import type { RestsOnUnread } from '../core/unread.ts';
@@ -46,8 +46,8 @@ export function restsOnUnread(delivery: Delivery, crewFile: CrewFile, now: Epoch
   return notRecorded(delivery, crewFile, now, card, []);
 }
 
-function wordsOf({ as }: Delivery, { people }: CrewFile) {
-  return wordsIn(people.find(({ name }) => name === as)?.language ?? 'en');
+function wordsOf({ as }: Delivery, crewFile: CrewFile) {
+  return wordsIn(personIn(crewFile, as).language);
 }
 
 function notRecorded(
