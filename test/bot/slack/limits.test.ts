@@ -113,7 +113,7 @@ describe('what is shown, one past each limit', () => {
 
   test('a home tab with 60 batches stays under 100 blocks and says how many are not shown', () => {
     const item = (i: number) => ({
-      ...{ id: `batch/${i}`, name: String(i), what: 'Demo', phase: 'in use', tone: 'plain' as const, clocks: [] },
+      ...{ id: `batch/${i}` as const, name: String(i), what: 'Demo', phase: 'in use', tone: 'plain' as const, clocks: [] },
       urgency: { is: 'runs' as const },
       taps: taps(6),
     });
