@@ -4,6 +4,7 @@ import type { PersonName } from '../ids.ts';
 import type { Qualification } from '../session/session-commands.ts';
 import type { Crew } from './crew.ts';
 import { type Role, roles, type Setting } from './crew-commands.ts';
+import type { CrewUnclear } from './crew-unclear.ts';
 
 /** One a setting, and one for each way where the ways differ; the dates by which somebody may spray are settled too. */
 export type SettlingRow = Exclude<Setting['name'], 'brief'> | 'brief on' | 'brief off' | Qualification;
@@ -70,6 +71,11 @@ export function roleShort(crew: People, by: PersonName, wanted: Role): Role | un
   const highest = Math.max(0, ...crew.people.map(({ role }) => rank(role)));
   const asked = Math.min(highest, rank(wanted));
   return rank(roleOf(crew, by)) >= asked ? undefined : roles[asked];
+}
+
+/** Why not, with those who may. */
+export function mayNotSettle(crew: People, wanted: Role): CrewUnclear {
+  return { code: 'may-not-settle', wanted, who: peopleFrom(crew, wanted) };
 }
 
 /** Of this role, or of one above it. */
