@@ -1,6 +1,7 @@
 // The conversation's page, and the lines and taps that come from it.
 
 import { Hono } from 'hono';
+import type { Board } from '../cards/board.ts';
 import { isOwnPost } from './guards.ts';
 import { turnedAwayHtml } from './html/door-html.ts';
 import { frameHtml } from './html/frame-html.ts';
@@ -48,6 +49,16 @@ export function talkRoutes(needs: PageNeeds): Hono<PageEnv> {
     return startSession(c, secret, { is: 'person', name: only });
   }
 
+  /** `undefined` where it cannot be drawn: a tap, be it a cry for help, is said all the same. */
+  async function boardUnder(name: string): Promise<Board | undefined> {
+    try {
+      return await boardFor(needs, name);
+    } catch (error) {
+      needs.log.error('board-broke', { error: String(error) });
+      return undefined;
+    }
+  }
+
   app.post('/say', async (c) => {
     const session = c.get('session');
     const viewer = await viewerOf(needs, session);
@@ -63,7 +74,7 @@ export function talkRoutes(needs: PageNeeds): Hono<PageEnv> {
     }
     const said = deliveryOf(form, viewer.name, needs.clock.now());
     // Only for a tap is the board drawn: what is typed was meant.
-    const pressed = isTap(form) ? pressedOn(form, await boardFor(needs, viewer.name), conversation, viewer) : undefined;
+    const pressed = isTap(form) ? pressedOn(form, await boardUnder(viewer.name), conversation, viewer) : undefined;
     const delivery = pressed === undefined ? said : { ...said, pressed };
     // A question is answered once a delivery, too: the host remembers only what it has recorded.
     if (conversation.answered(delivery.id) === undefined) await needs.host.handle(delivery);

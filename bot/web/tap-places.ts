@@ -21,15 +21,16 @@ export function isTap(form: SayForm): form is Tap {
   return form.label !== undefined && form.place !== undefined && form.fields.size === 0;
 }
 
+/** `board`: as it is now; without one a tile is taken for an older one. */
 export function pressedOn(
   form: Tap,
-  board: Board,
+  board: Board | undefined,
   conversation: Pick<Conversation, 'hasMovedOn'>,
   { units }: Pick<Viewer, 'units'>,
 ): Pressed {
   const { label, place, line, was } = form;
   const shown = (tap: Said): Said => ({ label: tap.label, line: inUnitsOf(tap.line, units) });
-  const tiles = board.items.flatMap(({ id, taps }) =>
+  const tiles = (board?.items ?? []).flatMap(({ id, taps }) =>
     taps.map((tap, i) => ({ place: tilePlace(id, i), ...shown(tap) })),
   );
   const before = was === undefined ? undefined : readWas(was);
