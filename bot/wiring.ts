@@ -1,7 +1,7 @@
 // Puts the parts together for one crew, whatever the front end: store, keeper, executor, host, messenger, ringer.
 
 import { setImmediate } from 'node:timers/promises';
-import type { CrewFile } from '../core/crew/crew.ts';
+import { type CrewFile, peopleLeading } from '../core/crew/crew.ts';
 import { createExecutor, type Executor } from '../core/execute.ts';
 import { type CrewId, crewStream, onlyCrew } from '../core/ids.ts';
 import type { Clock, Log, Messenger, RingingReminder, Store } from '../core/ports.ts';
@@ -14,7 +14,6 @@ import { makeCard } from './cards/card.ts';
 import { bareReminderCard, howItRings, lateFacts, reminderCard } from './cards/reminder-cards.ts';
 import { ringsTogether } from './cards/rings-together.ts';
 import { unreadCard, unreadLines, withUnread } from './cards/unread-lines.ts';
-import { leadsToCall } from './cards/whom-to-call.ts';
 import type { FrontEnd } from './front-end.ts';
 import { createHost, type Host } from './host.ts';
 import { createOverview, type Overview } from './overview.ts';
@@ -120,7 +119,7 @@ export function wire({
     post: async (ringing) => frontEnd.tell(await answerOrBare(ringing)),
     wasPosted: (_, numberedKey) => frontEnd.wasTold(numberedKey),
     tellLeads: async ({ now, shop, unread }) => {
-      const leads = leadsToCall(shop.crew);
+      const leads = peopleLeading(shop.crew);
       const to = leads.length > 0 ? leads : shop.crew.people.map(({ name }) => name);
       const { words, f } = host.telling(shop, to[0]);
       const head = { at: f.iso(now), in: null, as: null, to, key: null };
