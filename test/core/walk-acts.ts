@@ -234,7 +234,7 @@ function potActs(batch: Batch): readonly Say[] {
     case 'dead':
       return [() => ({ verb: 'hot', batch: batch.number }), coat, short('stir'), empty, empty];
     case 'emptied':
-      return [coat, coat, short('filter'), short('filter')];
+      return [coat, coat, coat, coat, short('filter'), short('filter'), short('filter')];
     default:
       return [coat];
   }
