@@ -4,7 +4,7 @@
 import { type Command, isDecision, type Stance, type Verb } from '../../core/commands.ts';
 import { alarms } from '../../core/session/session-commands.ts';
 import type { Words } from '../language/words/languages.ts';
-import type { Pressed, Said } from '../pressed.ts';
+import type { Pressed, Said } from '../talk/pressed.ts';
 import { type Card, makeCard } from './card.ts';
 import { blankLine } from './tap-fields.ts';
 

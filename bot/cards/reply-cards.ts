@@ -10,11 +10,12 @@ import { methodRows } from '../../core/methods.ts';
 import type { Part } from '../../core/part/part.ts';
 import { deviationsIn, newDeviations } from '../../core/records/deviations.ts';
 import { rewrites } from '../../core/records/holds-that-follow.ts';
-import { byDueTime } from '../../core/reminders/wish.ts';
+import { byDueTime } from '../../core/reminders/wanted-reminder.ts';
 import { briefsAt } from '../../core/session/spray-settings.ts';
 import { minutesBetween } from '../../core/units.ts';
 import { batchCard, openedCard, ratioWithin, stirringCard } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
+import { type Telling, tap } from './card-context.ts';
 import { amendedCard, heardCard, settledCard, undoneCard } from './correction-cards.ts';
 import { handoverCard, shiftCard, snoozedCard, takenOverCard } from './crew-cards.ts';
 import { heatHazards, potOverLines } from './dead-pot.ts';
@@ -24,7 +25,6 @@ import { coatedCard, curingCard, dryCard, partCard, takenOutCard } from './part-
 import { airCard } from './place-cards.ts';
 import { sessionReply } from './session-reply.ts';
 import { notedCard, partSurfaceCard, preparedCard, surfacesBeforeCoat, surfaceTap } from './surface-cards.ts';
-import { type Telling, tap } from './telling.ts';
 import { undoTap } from './undo-tap.ts';
 import { workHazards } from './vent-cards.ts';
 

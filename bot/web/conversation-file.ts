@@ -6,7 +6,7 @@ import { closeSync, fsyncSync, openSync, readFileSync, renameSync, writeFileSync
 import { join } from 'node:path';
 import { z } from 'zod';
 import type { Log } from '../../core/ports.ts';
-import { answerFrom } from '../answer.ts';
+import { answerFrom } from '../talk/answer.ts';
 import type { Post } from './conversation.ts';
 
 export interface ConversationFile {

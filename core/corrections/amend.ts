@@ -4,7 +4,7 @@ import { findBatch } from '../batch/batch-decide.ts';
 import { findCan } from '../can/can-decide.ts';
 import type { FromCan } from '../can/can-events.ts';
 import type { Amendment, AmendTarget, CommandOf, Component, Verb } from '../commands.ts';
-import { mayNotSettle, roleShort } from '../crew/may-settle.ts';
+import { mayNotSettle, roleShort } from '../crew/who-may-set.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import { type Entry, type Fact, inOrder } from '../history.ts';
 import {

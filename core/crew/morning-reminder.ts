@@ -3,7 +3,7 @@
 
 import { stockNeeds } from '../can/can-stock.ts';
 import { crewStream } from '../ids.ts';
-import type { Wish } from '../reminders/wish.ts';
+import type { Wish } from '../reminders/wanted-reminder.ts';
 import { liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs } from '../units.ts';
 import { peopleLeading } from './crew.ts';

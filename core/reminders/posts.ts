@@ -3,7 +3,7 @@
 
 import type { Clock, Log, Messenger, RingingReminder, Told } from '../ports.ts';
 import type { EpochMs } from '../units.ts';
-import { movedMs, type PlannedReminder } from './wish.ts';
+import { movedMs, type PlannedReminder } from './wanted-reminder.ts';
 
 export interface Posted {
   readonly reminder: RingingReminder['reminder'];

@@ -10,7 +10,7 @@ import { type EpochMs, epochMs } from '../units.ts';
 import { type UnreadEvent, unreadIn, unreadSaid } from '../unread.ts';
 import { planReminders } from './plan.ts';
 import { createPosts } from './posts.ts';
-import { byDueTime, type PlannedReminder } from './wish.ts';
+import { byDueTime, type PlannedReminder } from './wanted-reminder.ts';
 
 const leaseMs = 30_000;
 /** Shorter than a person takes to wonder; never longer than the lease. */

@@ -6,7 +6,7 @@ import { allowed } from '../../core/allowed.ts';
 import { EventBody } from '../../core/history.ts';
 import type { ObjectionCode, UnclearCode } from '../../core/objections.ts';
 import { readingCodes } from '../../core/part/holding.ts';
-import { reminderKinds } from '../../core/reminders/wish.ts';
+import { reminderKinds } from '../../core/reminders/wanted-reminder.ts';
 
 /** By name of the row, how often. */
 const reached = new Map<string, number>();
