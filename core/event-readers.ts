@@ -1,5 +1,6 @@
 // Who reads which event: one row a type. A new event does not compile without its row, and each reader that the row names
-// does not compile without a case for it; nobody else needs to know of it.
+// does not compile without a case for it. Besides these only what looks for single types by name reads events: the crew's
+// settings, the log of rings, the ledger, what rests on an act (core/corrections/rests-on.ts).
 
 import type { Fact } from './history.ts';
 

@@ -149,9 +149,13 @@ export function asItStands(envelopes: readonly Envelope[]): readonly Entry[] {
     if (body.to.kind === 'undone') standing.delete(body.amends);
     else standing.set(body.amends, corrected(entry, envelope, body.to.fact, body.to.happenedAt, body.why));
   }
-  const entries = [...standing.values()];
+  return [...standing.values()].sort(inOrder);
+}
+
+/** In which order the entries of a stream are folded. */
+export function inOrder(a: Entry, b: Entry): number {
   const opens = ({ fact }: Entry) => (opening.has(fact.type) ? 0 : 1);
-  return entries.sort((a, b) => opens(a) - opens(b) || a.happenedAt - b.happenedAt || a.seq - b.seq);
+  return opens(a) - opens(b) || a.happenedAt - b.happenedAt || a.seq - b.seq;
 }
 
 function asItWasSaid(envelope: Envelope, fact: Fact): Entry {

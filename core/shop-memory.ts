@@ -13,7 +13,7 @@ import type { SheetShelf } from './products/sheet.ts';
 import { foldSession, isSessionLive, type Session } from './session/session.ts';
 import type { Shop } from './shop.ts';
 import { type EpochMs, epochMs } from './units.ts';
-import { isUnreadAct, restingOn, type UnreadEvent } from './unread.ts';
+import { isUnreadAct, readableOf, type UnreadEvent } from './unread.ts';
 
 type Noun =
   | { readonly is: 'batch'; readonly batch: Batch }
@@ -133,7 +133,7 @@ export function grown(
   if (known !== undefined && unknown.length === 0) return known;
   const envelopes = [...before, ...unknown];
   const continued = known && asItStandsWith(known.entries, unknown);
-  const entries = continued ?? asItStands(restingOn(stream, envelopes, unread));
+  const entries = continued ?? asItStands(readableOf(stream, envelopes, unread));
   const noun = foldNoun(fixed, stream, entries, continued && known.noun);
   return { envelopes, unread, entries, noun, refersTo: referencesOf(noun) };
 }

@@ -39,7 +39,7 @@ export function isUnreadAct({ type }: UnreadEvent): boolean {
 }
 
 /** Of a stream's events, those that its fold may rest on. What was read of a place before the last break is not known. */
-export function restingOn(
+export function readableOf(
   stream: StreamId,
   envelopes: readonly Envelope[],
   unread: readonly UnreadEvent[],

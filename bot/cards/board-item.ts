@@ -1,5 +1,6 @@
 // A batch or part on the board, and one of its clocks: how far it is, when it ends, how urgent it is.
 
+import type { StreamId } from '../../core/ids.ts';
 import { type EpochMs, minutes, minutesBetween } from '../../core/units.ts';
 import type { CardAction, Tone } from './card.ts';
 import type { Telling } from './card-context.ts';
@@ -20,7 +21,7 @@ export interface BoardClock {
 
 export interface BoardItem {
   /** As its stream: `batch/1`. */
-  readonly id: string;
+  readonly id: StreamId;
   readonly name: string;
   readonly what: string;
   readonly phase: string;

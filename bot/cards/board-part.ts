@@ -12,7 +12,7 @@ import { minutes, minutesAfter } from '../../core/units.ts';
 import { atLeastClock, atMostClock, type BoardClock, type BoardItem, passed, toneOfClocks } from './board-item.ts';
 import type { Tone } from './card.ts';
 import type { Telling } from './card-context.ts';
-import { partTaps } from './part-cards.ts';
+import { heldLines, partTaps } from './part-cards.ts';
 import { mostUrgent, type Urgency } from './urgency.ts';
 
 export function partOnBoard(t: Telling, part: Part): BoardItem {
@@ -20,7 +20,7 @@ export function partOnBoard(t: Telling, part: Part): BoardItem {
   const sheet = batchOf(t.shop, part)?.sheet;
   const coated = sheet === undefined ? [] : [...flashOnBoard(t, part, sheet), ...cureOnBoard(t, part, sheet)];
   const clocks = [...surfaceOnBoard(t, part), ...coated];
-  const held = part.verdict?.is === 'held' ? t.words.replies.onHold(t.words.holdReason(part.verdict, t.f)) : '';
+  const [held = ''] = heldLines(t, part);
   return {
     id: partStream(part.name),
     name: part.name,

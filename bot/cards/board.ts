@@ -1,7 +1,6 @@
 // The board: everything that runs, with its clocks, the air and what rings next, as plain figures and words. Like a card
 // it is neutral; whoever shows it loses nothing.
 
-import type { StreamId } from '../../core/ids.ts';
 import { offeredSheets, sheetMeant } from '../../core/products/shelf.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { byDueTime } from '../../core/reminders/wanted-reminder.ts';
@@ -78,7 +77,7 @@ export function makeBoard(t: Telling): Board {
 
 /** What is left of it would show as if it were whole. */
 function ifItReads(t: Telling, item: BoardItem): BoardItem {
-  const [event] = unreadUnder(t.shop, item.id as StreamId);
+  const [event] = unreadUnder(t.shop, item.id);
   if (event === undefined) return item;
   const { seq, type, stream } = event;
   return { ...item, phase: t.words.replies.unread(seq, type, stream), tone: 'stop', clocks: [], taps: [] };

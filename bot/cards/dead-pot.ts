@@ -29,4 +29,7 @@ export function heatHazards(t: Telling, seen: SeenOfPot | undefined): Card['haza
   return mayHeat(seen) ? [now, ...never.map((text) => ({ text, source }))] : [];
 }
 
-const mayHeat = (seen: SeenOfPot | undefined): boolean => seen === 'gelled' || seen === 'hot';
+/** Thick only serves no more; what has gelled heats by itself. */
+export function mayHeat(seen: SeenOfPot | undefined): seen is 'gelled' | 'hot' {
+  return seen === 'gelled' || seen === 'hot';
+}

@@ -12,7 +12,7 @@ import { batchCard, ratioWithin, weighedCard } from './batch-cards.ts';
 import { blanketedCard, checkedCard, discardedCard, lidOffCard, openedCanCard, stirringCanCard } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { massFact, minutesWantedFact, type Telling } from './card-context.ts';
-import { heatHazards } from './dead-pot.ts';
+import { heatHazards, mayHeat } from './dead-pot.ts';
 import { blanketTaps, fromCanLines, partInCard, repairTold } from './weigh-cards.ts';
 
 export type CanVerb = 'open' | 'lid' | 'blanket' | 'check' | 'prestir' | 'discard';
@@ -95,7 +95,7 @@ export function emptiedReply(t: Telling, batch: Batch): Card {
   const { leftOver } = batch.sheet;
   const seen = batch.thickened?.seen;
   // Set aside it heats as it did in the pot.
-  if (seen === 'gelled' || seen === 'hot') return { ...card, hazards: heatHazards(t, seen) };
+  if (mayHeat(seen)) return { ...card, hazards: heatHazards(t, seen) };
   if (left === undefined || left <= 0) return card;
   const { setAside, setAsideVented } = t.words.material;
   if (leftOver === undefined) return { ...card, lines: [...card.lines, setAside] };

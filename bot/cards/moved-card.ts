@@ -1,9 +1,8 @@
 // A tap on a card that had moved: what was pressed, what stands there, what each would say. Nothing is recorded on a guess
 // of which of them was meant.
 
-import type { Command, Stance, Verb } from '../../core/commands.ts';
+import { type Command, isDecision, type Stance, type Verb } from '../../core/commands.ts';
 import { alarms } from '../../core/session/session-commands.ts';
-
 import type { Words } from '../language/words/languages.ts';
 import type { Pressed, Said } from '../talk/pressed.ts';
 import { type Card, makeCard } from './card.ts';
@@ -29,8 +28,9 @@ function isCry({ verb }: Command): boolean {
 }
 
 /** What is decided is decided on what the card said; and what an undo takes back is whatever came last. */
-function restsOnTheCard({ verb }: Command, stance: Stance): boolean {
-  return stance.is === 'permitted' || verb === 'release' || verb === 'spray-on' || verb === 'undo';
+function restsOnTheCard(command: Command, stance: Stance): boolean {
+  const { verb } = command;
+  return stance.is === 'permitted' || isDecision(command) || verb === 'spray-on' || verb === 'undo';
 }
 
 export function movedCard({ words }: { readonly words: Words }, { label, moved }: Pressed, line: string): Card {

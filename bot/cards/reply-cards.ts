@@ -2,7 +2,7 @@
 // despite an objection, what rings next.
 
 import type { Batch } from '../../core/batch/batch.ts';
-import { personIn } from '../../core/crew/crew.ts';
+import { peopleLeading, personIn } from '../../core/crew/crew.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
 import { type Entry, isLate } from '../../core/history.ts';
 import { defaultPlace, nameIn, numberIn, type StreamId } from '../../core/ids.ts';
@@ -27,7 +27,6 @@ import { sessionReply } from './session-reply.ts';
 import { notedCard, partSurfaceCard, preparedCard, surfacesBeforeCoat, surfaceTap } from './surface-cards.ts';
 import { undoTap } from './undo-tap.ts';
 import { workHazards } from './vent-cards.ts';
-import { leadsToCall } from './whom-to-call.ts';
 
 export function recordedCard(t: Telling, request: Request, outcome: Recorded): Card {
   const card = cardFor(t, request, outcome);
@@ -36,7 +35,9 @@ export function recordedCard(t: Telling, request: Request, outcome: Recorded): C
   return {
     ...card,
     // Whatever went against a rule and whatever is held is for the lead, whoever says it; nobody whom it is for loses it.
-    ping: [...new Set([...card.ping, ...(despite.length > 0 || isForLeads(outcome) ? leadsToCall(t.shop.crew) : [])])],
+    ping: [
+      ...new Set([...card.ping, ...(despite.length > 0 || isForLeads(outcome) ? peopleLeading(t.shop.crew) : [])]),
+    ],
     tone: despite.length > 0 ? 'warn' : card.tone,
     hazards: [...card.hazards, ...ownHazards(t, request)],
     lines: [...despite, ...card.lines, ...late],

@@ -1,6 +1,6 @@
 // What stands on a session's cards: who sprays and who is near, what was said of the air and by whom, what was not said.
 
-import { peopleWithRole } from '../../core/crew/crew.ts';
+import { peopleLeading } from '../../core/crew/crew.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { localDate } from '../../core/records/day.ts';
 import { exposedIn, flushState, type Session, unacknowledged } from '../../core/session/session.ts';
@@ -12,7 +12,7 @@ import { type Telling, tap } from './card-context.ts';
 export function peopleLines(t: Telling, session: Session): readonly string[] {
   const words = t.words.session;
   const { sprayers, stays, movedOut, attendant } = session;
-  const watchers = watchersOf(session, peopleWithRole(t.shop.crew, 'lead'));
+  const watchers = watchersOf(session, peopleLeading(t.shop.crew));
   return [
     words.sprays(t.f.list(sprayers)),
     ...(stays.length === 0 ? [] : [words.stays(t.f.list(stays))]),

@@ -4,6 +4,7 @@ import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
 import type { Session } from '../../core/session/session.ts';
 import type { Card, CardAction, CardFact } from './card.ts';
 import type { Telling } from './card-context.ts';
+import { mayHeat } from './dead-pot.ts';
 import { briefCard, flushConflicts } from './session-cards.ts';
 import { airLines, flushTaps, sessionTaps } from './session-lines.ts';
 
@@ -25,7 +26,9 @@ export function sessionRing(t: Telling, session: Session, kind: ReminderKind): S
     case 'flush':
     case 'vessels':
       return {
-        ...{ facts: [], taps: flushTaps(t, session), hazards: flushConflicts(t, session) },
+        facts: [],
+        taps: flushTaps(t, session),
+        hazards: flushConflicts(t, session),
         lines: [t.words.rings[kind].act, ...(kind === 'vessels' ? potLeftAlone(t, session) : [])],
       };
     case 'air-recheck':
@@ -39,6 +42,6 @@ export function sessionRing(t: Telling, session: Session, kind: ReminderKind): S
 /** A pot that may heat is no vessel to flush. */
 function potLeftAlone(t: Telling, { batch: number }: Session): readonly string[] {
   const seen = number === undefined ? undefined : t.shop.batches.get(number)?.thickened?.seen;
-  if (number === undefined || (seen !== 'gelled' && seen !== 'hot')) return [];
+  if (number === undefined || !mayHeat(seen)) return [];
   return [t.words.replies.notThatPot(number, seen)];
 }

@@ -7,11 +7,6 @@ import type { Words } from '../language/words/languages.ts';
 
 type People = Pick<CrewFile, 'people'>;
 
-/** Of a deviation or a hold: the leads, or where nobody leads the supervisors. */
-export function leadsToCall(crew: People): readonly PersonName[] {
-  return firstOf([peopleWithRole(crew, 'lead'), peopleWithRole(crew, 'supervisor')]);
-}
-
 /** In need: everybody who leads; where that is only who cried, all the others. */
 export function calledInNeed(crew: People, by: PersonName): readonly PersonName[] {
   const leading = [...peopleWithRole(crew, 'lead'), ...peopleWithRole(crew, 'supervisor')];

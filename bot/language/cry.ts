@@ -41,17 +41,18 @@ interface Called {
 export function criesIn(line: string, people: readonly PersonName[]): readonly Alarm[] {
   const typed = asCried(line);
   if (!saysNow(line)) return [];
-  const names = new Set(people.map((name) => withoutAccents(name.toLowerCase())));
+  const called = people.map((name) => wordsOf(withoutAccents(name.toLowerCase())));
+  const names = new Set(called.flatMap((name) => [...name.slice(0, 1), oneWord(name)]));
   const clauses = typed
     .split(/[,.;!¡]+/)
-    .map(wordsOf)
+    .map((clause) => namesWhole(wordsOf(clause), called))
     .filter((clause) => clause.length > 0);
   const cried = new Set(
     clauses.flatMap((clause, i) =>
       // A word alone among others is one of a list, unless what stands before it is a shout, too.
       i > 0 && clause.length === 1 && (clauses[0] ?? []).length > 2
         ? []
-        : calledIn(clause).flatMap((called) => (isCry(called, names) ? [called.alarm] : [])),
+        : calledIn(clause).flatMap((cry) => (isCry(cry, names) ? [cry.alarm] : [])),
     ),
   );
   return order.filter((alarm) => cried.has(alarm));
@@ -72,6 +73,20 @@ export const criedWords = (line: string): readonly string[] => wordsOf(asCried(l
 export function saysNow(line: string): boolean {
   const all = criedWords(line);
   return !(line.trimEnd().endsWith('?') || askings.has(all[0] ?? '') || all.some((word) => anotherTime.has(word)));
+}
+
+const oneWord = (name: readonly string[]): string => name.join('_');
+
+/** A name of several words as one word: `jo vale is down` is said of one person. */
+function namesWhole(clause: readonly string[], people: readonly (readonly string[])[]): readonly string[] {
+  const longer = people.filter((name) => name.length > 1);
+  const whole: string[] = [];
+  for (let i = 0; i < clause.length; ) {
+    const name = longer.find((words) => words.every((word, k) => clause[i + k] === word));
+    whole.push(name === undefined ? (clause[i] ?? '') : oneWord(name));
+    i += name?.length ?? 1;
+  }
+  return whole;
 }
 
 function calledIn(clause: readonly string[]): readonly Called[] {
@@ -172,7 +187,7 @@ function isSore(after: readonly string[]): boolean {
 }
 
 const lying: ReadonlySet<string> = new Set(
-  'is are s has went fell goes lies lying just se ha esta quedo cayo'.split(' '),
+  'is are has went fell goes lies lying just se ha esta quedo cayo'.split(' '),
 );
 
 /** Only people faint. */

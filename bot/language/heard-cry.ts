@@ -3,7 +3,7 @@
 
 import { type Alarm, alarms } from '../../core/session/session-commands.ts';
 import { criesIn } from './cry.ts';
-import { isAboutAlarms } from './misread-line.ts';
+import { aboutAlarms } from './misread-line.ts';
 import type { Read } from './read-line.ts';
 import { type Fault, isFault, type LineContext } from './reading.ts';
 import { mannerOf } from './time-and-permission.ts';
@@ -35,7 +35,8 @@ export const onlySpokenOf = (verb: VerbNamed, token: Token): Fault => ({
 /** The reading as it is, or the alarm that a line cries out which nothing else reads, or what it may cry out. */
 export function orCried(read: Read, line: string, context: LineContext): Read {
   const isAsk = 'question' in read && read.question.ask === 'help';
-  const isAbout = 'fault' in read && isAboutAlarms.has(read.verb?.row.name ?? 'mix') && read.verb?.row.name !== 'help';
+  const verb = 'fault' in read ? read.verb?.row.name : undefined;
+  const isAbout = verb !== undefined && verb !== 'help' && aboutAlarms.has(verb);
   if (!(isAsk || 'fault' in read) || isAbout) return read;
   const [alarm]: readonly Alarm[] = criesIn(line, context.people ?? []);
   if (alarm !== undefined) return { act: { command: { verb: alarm, note: line } }, line };

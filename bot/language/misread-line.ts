@@ -28,7 +28,7 @@ export function misreadOf(
   const name: VocabularyName = near?.row.name ?? 'mix';
   const { token } = fault;
   const usual = (fault.tries ?? usualTries(fault, line, verb, context)).map((each) => each.replace(/[ ?]+$/, ''));
-  const needed = near === undefined || !isAboutAlarms.has(near.row.name) ? alarmsIn(line) : [];
+  const needed = near === undefined || !aboutAlarms.has(near.row.name) ? alarmsIn(line) : [];
   const offered = fault.code === 'unknown-verb' ? [...needed, ...usual] : [...usual, ...needed];
   const tries = inTypedLanguage(line, near, offered);
   return {
@@ -47,7 +47,7 @@ export function misreadOf(
 }
 
 /** In their lines an alarm is only spoken of. */
-export const isAboutAlarms: ReadonlySet<VocabularyName> = new Set(['set', 'help', 'find', 'near-miss']);
+export const aboutAlarms: ReadonlySet<VocabularyName> = new Set(['set', 'help', 'find', 'near-miss']);
 
 /** `se cayó en los ojos`: whoever needs help does not begin with the word for it. */
 function alarmsIn(line: string): readonly string[] {

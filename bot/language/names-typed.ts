@@ -3,6 +3,7 @@
 
 import { solvents } from '../../core/calc/solvents.ts';
 import type { PartName, PlaceName } from '../../core/ids.ts';
+import { isOwnKey } from '../../core/own-key.ts';
 import { liquids } from './cry-words.ts';
 import { readTimeOfDay } from './times/time-typed.ts';
 import { batchMarks, fillers, isMetalWord, methodsByWord, notNames } from './trade-words.ts';
@@ -31,7 +32,7 @@ export function mayNamePart(word: string): boolean {
   return !isThing && !slippedUnit.test(word) && !word.includes('..') && isName(word);
 }
 
-const isSolvent = (word: string): boolean => liquids.has(word) || Object.hasOwn(solvents, word);
+const isSolvent = (word: string): boolean => liquids.has(word) || isOwnKey(solvents, word);
 
 export function placeNamed(word: string): PlaceName | undefined {
   return isName(word) ? word : undefined;

@@ -1,7 +1,7 @@
 // Puts the parts together for one crew, whatever the front end: store, keeper, executor, host, messenger, ringer.
 
 import { setImmediate } from 'node:timers/promises';
-import { type CrewFile, peopleWithRole } from '../../core/crew/crew.ts';
+import { type CrewFile, peopleLeading } from '../../core/crew/crew.ts';
 import { createExecutor, type Executor } from '../../core/execute.ts';
 import { type CrewId, crewStream, onlyCrew } from '../../core/ids.ts';
 import type { Clock, Log, Messenger, RingingReminder, Store } from '../../core/ports.ts';
@@ -119,15 +119,15 @@ export function wire({
     post: async (ringing) => frontEnd.tell(await answerOrBare(ringing)),
     wasPosted: (_, numberedKey) => frontEnd.wasTold(numberedKey),
     tellLeads: async ({ now, shop, unread }) => {
-      const leads = peopleWithRole(shop.crew, 'lead');
+      const leads = peopleLeading(shop.crew);
       const to = leads.length > 0 ? leads : shop.crew.people.map(({ name }) => name);
       const { words, f } = host.telling(shop, to[0]);
-      const card = makeCard(words.replies.recordFails, 'stop', { lines: [words.replies.storeFailedNotice], ping: to });
       const head = { at: f.iso(now), in: null, as: null, to, key: null };
       if (unread !== undefined) {
-        const told = unreadCard(words, unread, to);
-        return frontEnd.tell(makeAnswer({ ...head, kind: 'error', code: 'not-read', recorded: false, card: told }));
+        const card = unreadCard(words, unread, to);
+        return frontEnd.tell(makeAnswer({ ...head, kind: 'error', code: 'not-read', recorded: false, card }));
       }
+      const card = makeCard(words.replies.recordFails, 'stop', { lines: [words.replies.storeFailedNotice], ping: to });
       return frontEnd.tell(makeAnswer({ ...head, kind: 'error', code: 'store-failed', recorded: false, card }));
     },
   };

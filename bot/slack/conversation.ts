@@ -49,7 +49,7 @@ export function createConversation(needs: ConversationNeeds): Conversation {
   const answering = createAnswering({ showing, homes, background });
   const lines = createLines({ speaking, answering, warn, postbox });
   const pictures = createDroppedPictures({ speaking, answering, warn, said: lines.said });
-  const taps = createTaps({ speaking, answering, homes, respond: needs.respond, postbox, now });
+  const taps = createTaps({ speaking, answering, homes, respond: needs.respond, postbox, now, log: needs.log });
   const arrivals = createArrivals({ outbox: needs.outbox, postbox, homes, privately });
   // Slack's 3 s are of the wall; its limits are kept by the pace of everything that is sent.
   const forming = {

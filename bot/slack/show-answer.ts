@@ -163,11 +163,11 @@ export function createShowAnswer({ outbox, calls, files, respond, log }: ShowAns
   ): Promise<PostedEvent | undefined> {
     const place = await desk.standing.messageOf(subject);
     const mention = await calls.mentionFor(desk, answer, where.team);
-    let said: PostedEvent | undefined;
     if (place === undefined) {
       await alone(desk, answer, where, rendered(answer, words, id), id);
-      return said;
+      return undefined;
     }
+    let said: PostedEvent | undefined;
     const { post, fresh } = place;
     if (!fresh || mention.length > 0) {
       const { card } = await desk.overview.standing(subject);
@@ -178,7 +178,7 @@ export function createShowAnswer({ outbox, calls, files, respond, log }: ShowAns
       // Nobody else reads it there: whoever typed must.
       if (posted.kind === 'rejected') {
         await alone(desk, answer, where, rendered(answer, words, id), id);
-        return said;
+        return undefined;
       }
     }
     const inThread = where.channel === post.channel && (where.thread === post.ts || where.via === 'button');

@@ -2,7 +2,7 @@
 // button was.
 
 import type { StreamId } from '../../core/ids.ts';
-import type { Postbox } from '../../core/ports.ts';
+import type { Log, Postbox } from '../../core/ports.ts';
 import type { Answer } from '../talk/answer.ts';
 import type { Moved } from '../talk/pressed.ts';
 import type { Answering, Used } from './answering.ts';
@@ -23,19 +23,20 @@ interface TapsNeeds {
   readonly respond: Respond;
   readonly postbox: Postbox;
   readonly now: () => number;
+  readonly log: Log;
 }
 
 /** Two presses nearer than this were meant as one. */
 const breathMs = 2_000;
 
-export function createTaps({ speaking, answering, homes, respond, postbox, now }: TapsNeeds) {
+export function createTaps({ speaking, answering, homes, respond, postbox, now, log }: TapsNeeds) {
   const presses = new Map<string, { readonly id: string; readonly at: number }>();
 
   async function pressed(desk: Desk, tap: Tap): Promise<void> {
     const { line, where, saidAt } = tap;
     // A second press of a wet thumb has its answer already, whatever has moved since the first.
     const id = pressOf(tap);
-    const pressed = { label: tap.label, moved: await movedUnder(desk, tap) };
+    const pressed = { label: tap.label, moved: await movedAnyway(desk, tap) };
     const answer = await speaking.handle(desk, { text: line, where, id, saidAt, pressed });
     if (answer === undefined) return;
     if (tap.ephemeral) return answeredEphemeral(desk, answer, tap);
@@ -50,6 +51,16 @@ export function createTaps({ speaking, answering, homes, respond, postbox, now }
     for (const [other, pressed] of presses) if (at - pressed.at >= breathMs) presses.delete(other);
     presses.set(showing, { id, at });
     return id;
+  }
+
+  /** Where that cannot be told, a tap, be it a cry for help, is said all the same; only what is decided on a card asks. */
+  async function movedAnyway(desk: Desk, tap: Tap): Promise<Moved> {
+    try {
+      return await movedUnder(desk, tap);
+    } catch (error) {
+      log.error('card-not-shown-anew', { id: tap.id, error: String(error) });
+      return { is: 'older', now: undefined };
+    }
   }
 
   /** Slack shows a change within some tenths of a second: a press just after it was aimed at what stood there before. */

@@ -1,13 +1,13 @@
 // What is answered where a line could not be recorded: worded from the crew's file alone, since the record may be what
 // fails.
 
-import type { CrewFile } from '../../core/crew/crew.ts';
+import { type CrewFile, peopleLeading, personIn } from '../../core/crew/crew.ts';
 import type { PersonName } from '../../core/ids.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { RestsOnUnread } from '../../core/unread.ts';
 import { type Card, makeCard } from '../cards/card.ts';
 import { unreadLines } from '../cards/unread-lines.ts';
-import { leadsToCall, toTellLine } from '../cards/whom-to-call.ts';
+import { toTellLine } from '../cards/whom-to-call.ts';
 import { figuresFor } from '../language/figures.ts';
 import { wordsIn } from '../language/words/languages.ts';
 import { type Answer, makeAnswer } from './answer.ts';
@@ -17,7 +17,7 @@ import type { Delivery } from './front-end.ts';
 export function storeFailed(delivery: Delivery, crewFile: CrewFile, now: EpochMs): Answer {
   const words = wordsOf(delivery, crewFile);
   const { replies, buttons } = words;
-  const leads = leadsToCall(crewFile);
+  const leads = peopleLeading(crewFile);
   const others = leads.filter((name) => name !== delivery.as);
   const card = makeCard(replies.notRecorded, 'stop', {
     lines: [replies.storeFailed, ...toTellLine(words, others.join(', '))],
@@ -46,8 +46,8 @@ export function restsOnUnread(delivery: Delivery, crewFile: CrewFile, now: Epoch
   return notRecorded(delivery, crewFile, now, card, []);
 }
 
-function wordsOf({ as }: Delivery, { people }: CrewFile) {
-  return wordsIn(people.find(({ name }) => name === as)?.language ?? 'en');
+function wordsOf({ as }: Delivery, crewFile: CrewFile) {
+  return wordsIn(personIn(crewFile, as).language);
 }
 
 function notRecorded(

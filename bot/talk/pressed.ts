@@ -21,8 +21,8 @@ export type Moved =
   | { readonly is: 'older'; readonly now: Said | undefined };
 
 /**
- * Our own choice, no source: what is pressed sooner after a change was aimed at what stood there before. Whoever sees the
- * change needs about a second to read and to move a gloved thumb; the case that was reported took 0.7 s.
+ * Milliseconds. Our own choice, no source: what is pressed sooner after a change was aimed at what stood there before.
+ * Whoever sees the change needs about a second to read and to move a gloved thumb.
  */
 export const thumbMs = 1_500;
 

@@ -12,15 +12,20 @@ export type Print = (answer: Answer) => void | Promise<void>;
  * card is about; it stands there as `file`.
  */
 export function printJson(out: Writable, fileOn: (card: Card) => string | undefined): Print {
-  // The shape is fixed; `about`, `moved`, `forAll` and `together` are for front ends that many read at once, a paper's name
-  // for those elsewhere.
-  return ({ about: _, forAll: __, together: ___, moved: ________, ...answer }) => {
-    const { paper: ____, paperAgain: _____, copy: ______, alarm: _______, ...card } = answer.card;
+  return (answer) => {
     const facts = answer.card.facts.map(({ id, label, value, unit }) => ({ id, label, value, unit }));
     const file = fileOn(answer.card);
-    const shown = { ...card, facts, ...(file === undefined ? {} : { file }) };
-    out.write(`${JSON.stringify({ ...answer, card: shown })}\n`);
+    const card = { ...without(answer.card, notOfCard), facts, ...(file === undefined ? {} : { file }) };
+    out.write(`${JSON.stringify({ ...without(answer, notOfAnswer), card })}\n`);
   };
+}
+
+/** The shape is fixed: these are for front ends that many read at once, a paper's name for those elsewhere. */
+const notOfAnswer = ['about', 'moved', 'forAll', 'together'] as const satisfies readonly (keyof Answer)[];
+const notOfCard = ['paper', 'paperAgain', 'copy', 'alarm'] as const satisfies readonly (keyof Card)[];
+
+function without(whole: object, names: readonly string[]) {
+  return Object.fromEntries(Object.entries(whole).filter(([name]) => !names.includes(name)));
 }
 
 const marks = { reply: ' ', objection: '✋', misread: '?', reminder: '🔔', digest: '▤', error: '✖' } as const;

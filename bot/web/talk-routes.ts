@@ -1,6 +1,7 @@
 // The conversation's page, and the lines and taps that come from it.
 
 import { Hono } from 'hono';
+import type { Board } from '../cards/board.ts';
 import { isOwnPost } from './guards.ts';
 import { turnedAwayHtml } from './html/door-html.ts';
 import { frameHtml } from './html/frame-html.ts';
@@ -11,7 +12,7 @@ import type { PageNeeds } from './page-needs.ts';
 import { rateLimit } from './rate-limit.ts';
 import { deliveryOf, readSayForm } from './say-form.ts';
 import { type Session, startSession } from './session.ts';
-import { pressedOn } from './tap-places.ts';
+import { isTap, pressedOn } from './tap-places.ts';
 
 /** More than a phone shows in a shift's half; older ones stand in the record. */
 const shown = 60;
@@ -48,6 +49,16 @@ export function talkRoutes(needs: PageNeeds): Hono<PageEnv> {
     return startSession(c, secret, { is: 'person', name: only });
   }
 
+  /** `undefined` where it cannot be drawn: a tap, be it a cry for help, is said all the same. */
+  async function boardUnder(name: string): Promise<Board | undefined> {
+    try {
+      return await boardFor(needs, name);
+    } catch (error) {
+      needs.log.error('board-broke', { error: String(error) });
+      return undefined;
+    }
+  }
+
   app.post('/say', async (c) => {
     const session = c.get('session');
     const viewer = await viewerOf(needs, session);
@@ -62,7 +73,8 @@ export function talkRoutes(needs: PageNeeds): Hono<PageEnv> {
       return refuse(c, 429, page.tooMany(wait));
     }
     const said = deliveryOf(form, viewer.name, needs.clock.now());
-    const pressed = pressedOn(form, await boardFor(needs, viewer.name), conversation, viewer);
+    // Only for a tap is the board drawn: what is typed was meant.
+    const pressed = isTap(form) ? pressedOn(form, await boardUnder(viewer.name), conversation, viewer) : undefined;
     const delivery = pressed === undefined ? said : { ...said, pressed };
     // A question is answered once a delivery, too: the host remembers only what it has recorded.
     if (conversation.answered(delivery.id) === undefined) await needs.host.handle(delivery);

@@ -14,17 +14,23 @@ export const postPlace = (n: number, button: number): string => `p${n}-${button}
 
 const Was = z.object({ label: z.string().min(1).max(200), line: z.string().min(1).max(500) });
 
-/** `undefined`: typed, or filled in by hand, and so meant. */
+type Tap = SayForm & { readonly label: string; readonly place: string };
+
+/** What is typed, or filled in by hand, is meant as it is. */
+export function isTap(form: SayForm): form is Tap {
+  return form.label !== undefined && form.place !== undefined && form.fields.size === 0;
+}
+
+/** `board`: as it is now; without one a tile is taken for an older one. */
 export function pressedOn(
-  form: SayForm,
-  board: Board,
+  form: Tap,
+  board: Board | undefined,
   conversation: Pick<Conversation, 'hasMovedOn'>,
   { units }: Pick<Viewer, 'units'>,
-): Pressed | undefined {
+): Pressed {
   const { label, place, line, was } = form;
-  if (label === undefined || place === undefined || form.fields.size > 0) return undefined;
   const shown = (tap: Said): Said => ({ label: tap.label, line: inUnitsOf(tap.line, units) });
-  const tiles = board.items.flatMap(({ id, taps }) =>
+  const tiles = (board?.items ?? []).flatMap(({ id, taps }) =>
     taps.map((tap, i) => ({ place: tilePlace(id, i), ...shown(tap) })),
   );
   const before = was === undefined ? undefined : readWas(was);

@@ -4,9 +4,9 @@ import { findBatch } from '../batch/batch-decide.ts';
 import { findCan } from '../can/can-decide.ts';
 import type { FromCan } from '../can/can-events.ts';
 import type { Amendment, AmendTarget, CommandOf, Component, Verb } from '../commands.ts';
-import { peopleFrom, roleShort } from '../crew/who-may-set.ts';
+import { mayNotSettle, roleShort } from '../crew/who-may-set.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
-import type { Entry, Fact } from '../history.ts';
+import { type Entry, type Fact, inOrder } from '../history.ts';
 import {
   batchStream,
   canStream,
@@ -127,7 +127,7 @@ export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decisio
     return unclear({ code: 'decision-stands' });
   }
   const wanted = fact.type === 'CanChecked' ? roleShort(shop.crew, said.by, 'lead') : undefined;
-  if (wanted !== undefined) return unclear({ code: 'may-not-settle', wanted, who: peopleFrom(shop.crew, wanted) });
+  if (wanted !== undefined) return unclear(mayNotSettle(shop.crew, wanted));
   return {
     kind: 'accepted',
     events: [
@@ -146,8 +146,7 @@ function releases(shop: Shop, corrected: Entry): boolean {
   const part = nounOf(corrected.stream) === 'part' ? shop.parts.get(nameIn(corrected.stream)) : undefined;
   if (part === undefined || part.verdict?.is === 'released') return false;
   const entries = part.entries.map((entry) => (entry.seq === corrected.seq ? corrected : entry));
-  const inOrder = entries.toSorted((a, b) => a.happenedAt - b.happenedAt || a.seq - b.seq);
-  return foldPart(part.name, inOrder).verdict?.is === 'released';
+  return foldPart(part.name, entries.sort(inOrder)).verdict?.is === 'released';
 }
 
 /** A time at which one of them stands names that one: `amend air 19C at 8:20` corrects the reading of 8:20. */

@@ -2,7 +2,7 @@
 // whose clock ran by it; who took over what was handed over.
 
 import type { Entry, Fact } from '../history.ts';
-import { nameIn, nounOf, type StreamId } from '../ids.ts';
+import { nameIn, nounOf, numberIn, type StreamId } from '../ids.ts';
 import type { Shop } from '../shop.ts';
 
 /** A later act on the same batch or part goes on from the earlier one; readings of a place stand each for itself. */
@@ -44,7 +44,12 @@ function rests(shop: Shop, others: readonly Entry[], other: Entry, entry: Entry)
 }
 
 const byAir: readonly Fact['type'][] = [
-  ...(['BatchOpened', 'PartsWeighed', 'PartWeighed', 'PartAdded', 'CoatApplied', 'CureStarted'] as const),
+  'BatchOpened',
+  'PartsWeighed',
+  'PartWeighed',
+  'PartAdded',
+  'CoatApplied',
+  'CureStarted',
 ];
 /** A cure in the room is proved by what a night was at the lowest. */
 const byNight: readonly Fact['type'][] = [...byAir, 'CureEnded', 'PartReleased'];
@@ -71,7 +76,7 @@ function serves(others: readonly Entry[], reading: Entry, act: Entry): boolean {
 function placeOf(shop: Shop, { stream, fact }: Entry): string | undefined {
   if (fact.type === 'BatchOpened') return fact.place;
   if (fact.type === 'CoatApplied') return shop.batches.get(fact.batch)?.place;
-  if (nounOf(stream) === 'batch') return shop.batches.get(Number(nameIn(stream)))?.place;
+  if (nounOf(stream) === 'batch') return shop.batches.get(numberIn(stream))?.place;
   const coat = shop.parts.get(nameIn(stream))?.coats.at(-1);
   return coat === undefined ? undefined : shop.batches.get(coat.batch)?.place;
 }

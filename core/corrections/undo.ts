@@ -2,7 +2,7 @@
 // one's own rests on it, after a second tap. Nothing is erased: the correction stands in the record.
 
 import type { CommandOf } from '../commands.ts';
-import { peopleFrom, roleMissingFor } from '../crew/who-may-set.ts';
+import { mayNotSettle, roleMissingFor } from '../crew/who-may-set.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import { type Correction, type Entry, type EventBody, type Fact, isAct, type NewEvent } from '../history.ts';
 import type { PersonName } from '../ids.ts';
@@ -48,7 +48,7 @@ export function decideUndo(shop: Shop, said: Said<CommandOf<'undo'>>): Decision 
   const wanted = latest.entries
     .map(({ fact }) => roleToUnsettle(shop, said.by, fact))
     .find((role) => role !== undefined);
-  if (wanted !== undefined) return unclear({ code: 'may-not-settle', wanted, who: peopleFrom(shop.crew, wanted) });
+  if (wanted !== undefined) return unclear(mayNotSettle(shop.crew, wanted));
   const later = goneOnBy(said.by, latest, acts);
   if (later !== undefined) return unclear({ code: 'undo-rests', last, later });
   const rests = latest.amended === undefined ? restingOn(shop, acts, latest.entries) : [];

@@ -9,7 +9,7 @@ import { maybeUsual, offeredSheets, sheetMeant } from '../products/shelf.ts';
 import { nounsIn, type Shop } from '../shop.ts';
 import type { Crew } from './crew.ts';
 import type { Setting } from './crew-commands.ts';
-import { peopleFrom, roleMissing } from './who-may-set.ts';
+import { mayNotSettle, roleMissing } from './who-may-set.ts';
 
 export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
   const setting = asKnown(shop.crew, said.command.setting);
@@ -22,7 +22,7 @@ export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
   }
   const wanted = roleMissing(shop.crew, said.by, setting);
   if (wanted !== undefined) {
-    return unclear({ code: 'may-not-settle', wanted, who: peopleFrom(shop.crew, wanted) });
+    return unclear(mayNotSettle(shop.crew, wanted));
   }
   const body = { type: 'SettingChanged' as const, setting };
   return {
@@ -34,14 +34,11 @@ export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
 /** Names that the crew has, as the crew writes them; another is new, and joins by it where it is given a role. */
 function asKnown(crew: Crew, setting: Setting): Setting {
   const nameOf = (typed: PersonName) => personNamed(crew.people, typed) ?? typed;
-  switch (setting.name) {
-    case 'role':
-      return { ...setting, given: setting.given.map(({ person, role }) => ({ person: nameOf(person), role })) };
-    case 'sprayers':
-      return { ...setting, people: [...new Set(setting.people.map(nameOf))] };
-    default:
-      return setting;
+  if (setting.name === 'role') {
+    return { ...setting, given: setting.given.map(({ person, role }) => ({ person: nameOf(person), role })) };
   }
+  if (setting.name === 'sprayers') return { ...setting, people: [...new Set(setting.people.map(nameOf))] };
+  return setting;
 }
 
 /**

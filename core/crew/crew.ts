@@ -144,6 +144,12 @@ export function personIn(crew: Pick<CrewFile, 'people' | 'language' | 'units'>, 
   return known ?? { name, role: 'crew', language: crew.language, units: crew.units };
 }
 
+/** Whoever leads: the leads; where nobody is one, the supervisors. */
+export function peopleLeading(crew: Pick<CrewFile, 'people'>): readonly PersonName[] {
+  const leads = peopleWithRole(crew, 'lead');
+  return leads.length > 0 ? leads : peopleWithRole(crew, 'supervisor');
+}
+
 export function peopleWithRole(crew: Pick<CrewFile, 'people'>, role: Role): readonly PersonName[] {
   return crew.people.filter((person) => person.role === role).map((person) => person.name);
 }

@@ -6,14 +6,14 @@ import { crewStream } from '../ids.ts';
 import type { Wish } from '../reminders/wanted-reminder.ts';
 import { liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs } from '../units.ts';
-import { peopleWithRole } from './crew.ts';
+import { peopleLeading } from './crew.ts';
 import { nextHour } from './next-hour.ts';
 
 export function morningWishes(shop: Shop): readonly Wish[] {
   const { crew } = shop;
   const { lastActedAt } = crew;
   if (lastActedAt === undefined) return [];
-  const to = peopleWithRole(crew, 'lead');
+  const to = peopleLeading(crew);
   const mornings = new Map(
     [...stockNeeds(shop, lastActedAt), ...curesOvernight(shop, lastActedAt)].map(({ from }) => {
       const { at, date } = nextHour(epochMs(Math.max(from, lastActedAt)), crew.zone, crew.morningHour);

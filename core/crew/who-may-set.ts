@@ -5,6 +5,7 @@ import type { PersonName } from '../ids.ts';
 import type { Qualification } from '../session/session-commands.ts';
 import type { Crew } from './crew.ts';
 import { type Role, roles, type Setting } from './crew-commands.ts';
+import type { CrewUnclear } from './crew-unclear.ts';
 
 /** One a setting, and one for each way where the ways differ; the dates by which somebody may spray are settled too. */
 export type SettlingRow = Exclude<Setting['name'], 'brief'> | 'brief on' | 'brief off' | Qualification;
@@ -73,6 +74,11 @@ export function roleShort(crew: People, by: PersonName, wanted: Role): Role | un
   // Where nobody leads, the crew decides; whoever is not of it does not.
   const isStranger = rank(wanted) > 0 && crew.people.length > 0 && !crew.people.some(({ name }) => name === by);
   return rank(roleOf(crew, by)) >= asked && !isStranger ? undefined : roles[asked];
+}
+
+/** Why not, with those who may. */
+export function mayNotSettle(crew: People, wanted: Role): CrewUnclear {
+  return { code: 'may-not-settle', wanted, who: peopleFrom(crew, wanted) };
 }
 
 /** Of this role, or of one above it. */

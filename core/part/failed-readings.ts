@@ -18,8 +18,11 @@ export interface Failed {
   readonly objection: ReadingObjection;
 }
 
-/** `sheet`: of the coat that was read. `undefined` where it passes, where no rule says, and for any other fact. */
-export function failedBy(fact: Fact, part: Part, sheet: Sheet | undefined): Failed | undefined {
+/** What is read of a coat that is there. */
+export type Reading = Extract<Fact, { type: 'FilmRead' | 'AdhesionTested' | 'SolventRubbed' }>;
+
+/** `sheet`: of the coat that was read. `undefined` where it passes, and where no rule says. */
+export function failedBy(fact: Reading, part: Part, sheet: Sheet | undefined): Failed | undefined {
   switch (fact.type) {
     case 'FilmRead': {
       if (fact.state === 'wet') return undefined;
@@ -40,8 +43,6 @@ export function failedBy(fact: Fact, part: Part, sheet: Sheet | undefined): Fail
       const reading = { of: 'rub' as const, doubleRubs, ...onCoupon(coupon) };
       return { reading, objection: { code: 'rubbed-through', doubleRubs } };
     }
-    default:
-      return undefined;
   }
 }
 
@@ -50,14 +51,15 @@ const onCoupon = (coupon: true | undefined) => (coupon === undefined ? {} : { co
 /** Every reading of the part that fails, as the record now stands, in the order in which they were taken. */
 export function failedReadings(shop: Shop, part: Part): readonly (Failed & { readonly entry: Entry })[] {
   return part.entries.flatMap((entry, i) => {
-    if (!isReading(entry.fact)) return [];
-    const failed = failedBy(entry.fact, part, sheetOf(shop, foldPart(part.name, part.entries.slice(0, i))));
+    const { fact } = entry;
+    if (!isReading(fact)) return [];
+    const failed = failedBy(fact, part, sheetOf(shop, foldPart(part.name, part.entries.slice(0, i))));
     return failed === undefined ? [] : [{ ...failed, entry }];
   });
 }
 
-const isReading = ({ type }: Fact): boolean =>
-  type === 'FilmRead' || type === 'AdhesionTested' || type === 'SolventRubbed';
+const isReading = (fact: Fact): fact is Reading =>
+  fact.type === 'FilmRead' || fact.type === 'AdhesionTested' || fact.type === 'SolventRubbed';
 
 export function sheetOf(shop: Shop, part: Part): Sheet | undefined {
   const coat = part.coats.at(-1);

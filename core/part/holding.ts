@@ -7,6 +7,13 @@ import type { ObjectionCode } from '../objections.ts';
 import type { EpochMs } from '../units.ts';
 import type { FailedReading } from './part-events.ts';
 
+/** Of readings, which a hold tells by their figures. */
+export const readingCodes = [
+  'film-outside',
+  'adhesion-failed',
+  'rubbed-through',
+] as const satisfies readonly ObjectionCode[];
+
 export const holdingCodes = [
   'past-pot-life',
   'pot-dead',
@@ -28,19 +35,10 @@ export const holdingCodes = [
   'hotter-than-part-bears',
   'oven-outside-sheet',
   'no-such-cure',
-  'film-outside',
-  'adhesion-failed',
-  'rubbed-through',
+  ...readingCodes,
 ] as const satisfies readonly ObjectionCode[];
 
 export type HoldingCode = (typeof holdingCodes)[number];
-
-/** The last three: of readings, which a hold tells by their figures. */
-export const readingCodes = [
-  'film-outside',
-  'adhesion-failed',
-  'rubbed-through',
-] as const satisfies readonly HoldingCode[];
 
 /** What a hold says of itself. */
 export interface HoldTold {

@@ -3,12 +3,12 @@
 
 import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
-import { asItStoodAt, type EventBody, type Fact, type NewEvent } from '../history.ts';
+import { asItStoodAt, type EventBody, type NewEvent } from '../history.ts';
 import { type PartName, partStream } from '../ids.ts';
 import { judge, type Rule } from '../rules.ts';
 import { airLog, liveParts, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
-import { failedBy, holdForReadings, sheetOf, unlifted } from './failed-readings.ts';
+import { failedBy, holdForReadings, type Reading, sheetOf, unlifted } from './failed-readings.ts';
 import { holdAfter } from './holding.ts';
 import { foldPart, type Part } from './part.ts';
 import { cureRules, dryRules, type PartCase, releaseRules } from './part-rules.ts';
@@ -51,7 +51,7 @@ export function decideHold(shop: Shop, said: Said<CommandOf<'hold'>>): Decision 
 
 export function decideFilm(shop: Shop, said: Said<CommandOf<'wet' | 'film'>>): Decision {
   const { command } = said;
-  const body: Fact =
+  const body: Reading =
     command.verb === 'wet'
       ? { type: 'FilmRead', state: 'wet', micrometres: [...command.wetFilmMicrometres] }
       : { type: 'FilmRead', state: 'dry', micrometres: [...command.dryFilmMicrometres] };
@@ -61,7 +61,7 @@ export function decideFilm(shop: Shop, said: Said<CommandOf<'wet' | 'film'>>): D
 export function decideTested(shop: Shop, said: Said<CommandOf<'adhesion' | 'rub'>>): Decision {
   const { command } = said;
   const coupon = command.coupon === undefined ? {} : { coupon: command.coupon };
-  const body: Fact =
+  const body: Reading =
     command.verb === 'adhesion'
       ? { type: 'AdhesionTested', rating: command.rating, ...coupon }
       : { type: 'SolventRubbed', doubleRubs: command.doubleRubs, result: command.result, ...coupon };
@@ -69,7 +69,7 @@ export function decideTested(shop: Shop, said: Said<CommandOf<'adhesion' | 'rub'
 }
 
 /** A reading is recorded, whatever it says; one that fails holds its part with it. */
-function onReading(shop: Shop, said: Said, name: PartName, body: Fact): Decision {
+function onReading(shop: Shop, said: Said, name: PartName, body: Reading): Decision {
   const decision = onParts(shop, said, [name], [], body);
   const part = partAsOf(shop, name, said.at);
   if (decision.kind !== 'accepted' || part === undefined) return decision;

@@ -171,7 +171,10 @@ function heldBy(before: Part['verdict'], fact: PartHeld, at: EpochMs, by: Person
   if (before?.is !== 'held') return { is: 'held', at, by, why, because, failed };
   const whys = [...new Set([before.why, why].filter((each) => each !== ''))];
   return {
-    ...{ is: 'held', at, by, why: whys.join('; ') },
+    is: 'held',
+    at,
+    by,
+    why: whys.join('; '),
     because: [...new Set([...before.because, ...because])],
     failed: [...before.failed, ...failed],
   };

@@ -3,7 +3,7 @@
 import { batchWishes } from '../batch/batch-reminders.ts';
 import { canWishes } from '../can/can-reminders.ts';
 import { bellWishes } from '../crew/bell-reminder.ts';
-import { type Crew, peopleWithRole } from '../crew/crew.ts';
+import { type Crew, peopleLeading, peopleWithRole } from '../crew/crew.ts';
 import { digestWishes } from '../crew/digest-reminder.ts';
 import { handoverWishes } from '../crew/handover-reminder.ts';
 import { morningWishes } from '../crew/morning-reminder.ts';
@@ -66,7 +66,7 @@ export function planReminders(
   for (const batch of shop.batches.values()) {
     put(batchStream(batch.number), batch.rings, batch.entries, () => batchWishes(batch, airLog(shop, batch.place)));
   }
-  const leads = onDuty(shop.crew.shifts, peopleWithRole(shop.crew, 'lead'));
+  const leads = onDuty(shop.crew.shifts, peopleLeading(shop.crew));
   for (const can of shop.cans.values()) {
     put(canStream(can.number), can.rings, can.entries, () => canWishes(can, leads));
   }
@@ -164,8 +164,9 @@ function numbered(crew: Crew, log: RingLog, actedSeq: number, wish: Wish): reado
   if (!wish.critical || heard) return [];
   // A ring that was put off was heard; the count goes on with the one after it.
   const unheard = rings.filter((ring) => ring.rangAt >= wish.dueAt && ring.snoozed === undefined).length;
-  const role = unheard === 1 ? 'lead' : unheard === 2 ? 'supervisor' : undefined;
-  const to = role === undefined ? [] : onDuty(crew.shifts, peopleWithRole(crew, role));
+  // The leads, then the supervisors; a crew without the one goes on to the other at once.
+  const others = [peopleWithRole(crew, 'lead'), peopleWithRole(crew, 'supervisor')].filter(({ length }) => length > 0);
+  const to = onDuty(crew.shifts, others[unheard - 1] ?? []);
   return to.length === 0 ? [] : planned({ to, dueAt: minutesAfter(last.rangAt, crew.escalationMinutes) });
 }
 

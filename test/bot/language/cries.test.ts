@@ -46,6 +46,14 @@ describe('a cry', () => {
     },
   );
 
+  it.each(['jo vale is down', 'Jo Vale went down', 'man down, jo vale', 'fire jo vale', "jo's down"])(
+    'given somebody of two names, and "%s", then it calls at once',
+    (line) => {
+      const read = readLine(line, { ...shopAtTen, people: ['kari', 'Jo Vale'] });
+      expect(read.kind === 'command' ? read.command.verb : read.kind).toBe(line.startsWith('fire') ? 'fire' : 'down');
+    },
+  );
+
   it('given a word that asks about it, then it is explained and calls nobody', () => {
     expect(readLine('fire?', shopAtTen)).toMatchObject({ kind: 'question', question: { ask: 'help', verb: 'fire' } });
   });

@@ -1,6 +1,6 @@
 // Pictures: drawn in this process, with marks that follow the data; two shifts give two pictures.
 
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { english } from '../../../bot/language/words/english.ts';
 import { airDrawings } from '../../../bot/records/pictures/air-drawing.ts';
 import { cureDrawings, filmDrawing } from '../../../bot/records/pictures/part-drawing.ts';
@@ -12,9 +12,6 @@ import { spanOf } from '../../../core/records/span.ts';
 import { timelineOf } from '../../../core/records/timeline.ts';
 import { given } from '../../core/given.ts';
 import { givenTheMorning, type RecordsShop } from './records-shop.ts';
-
-// Charting, PDF and SQLite libraries are loaded here for the first time, on a machine that others share.
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const shift = [
   '07:50 air 24C 48%',

@@ -3,14 +3,11 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Card } from '../../../bot/cards/card.ts';
 import { cellOf } from '../../../bot/records/export-file.ts';
 import { exportColumns } from '../../../core/records/export-rows.ts';
 import { givenTheMorning, type RecordsShop } from './records-shop.ts';
-
-// Charting, PDF and SQLite libraries are loaded here for the first time, on a machine that others share.
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 let shop: RecordsShop;
 beforeAll(async () => {

@@ -3,12 +3,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import { afterEach, expect, it, vi } from 'vitest';
+import { afterEach, expect, it } from 'vitest';
 import type { Card } from '../../../bot/cards/card.ts';
 import { givenTheMorning, type RecordsShop } from './records-shop.ts';
-
-// Charting, PDF and SQLite libraries are loaded here for the first time, on a machine that others share.
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 let shop: RecordsShop | undefined;
 afterEach(() => shop?.close());

@@ -1,11 +1,8 @@
 // Rows of the record that do not read any more: one bit flipped, a body cut off. Nobody else's bells fall silent for them,
 // nothing is guessed of what stood in them, and whoever leads is told once.
 
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { openRecordsShop, type RecordsShop } from './records-shop.ts';
-
-// Each writes a record to disk, breaks it and opens it again, on a machine that others share.
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const opened: RecordsShop[] = [];
 afterEach(() => {

@@ -2,13 +2,10 @@
 // another, a cut tail, a hash from paper that no longer stands.
 
 import { copyFileSync } from 'node:fs';
-import { afterEach, expect, it, vi } from 'vitest';
+import { afterEach, expect, it } from 'vitest';
 import { hashOf } from '../../../core/seal-sums.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { givenTheMorning, openRecordsShop, type RecordsShop } from './records-shop.ts';
-
-// Charting, PDF and SQLite libraries are loaded here for the first time, on a machine that others share.
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 let shop: RecordsShop | undefined;
 afterEach(() => shop?.close());

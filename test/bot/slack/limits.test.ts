@@ -12,6 +12,7 @@ import { homeView } from '../../../bot/slack/home-view.ts';
 import type { Where } from '../../../bot/slack/inbound.ts';
 import { limits } from '../../../bot/slack/limits.ts';
 import { cut, escaped, plain } from '../../../bot/slack/slack-text.ts';
+import { batchStream } from '../../../core/ids.ts';
 import { complaintsAbout, viewComplaints } from './fake/assert-slack-message.ts';
 
 const words = wordsIn('en');
@@ -113,7 +114,7 @@ describe('what is shown, one past each limit', () => {
 
   test('a home tab with 60 batches stays under 100 blocks and says how many are not shown', () => {
     const item = (i: number) => ({
-      ...{ id: `batch/${i}`, name: String(i), what: 'Demo', phase: 'in use', tone: 'plain' as const, clocks: [] },
+      ...{ id: batchStream(i), name: String(i), what: 'Demo', phase: 'in use', tone: 'plain' as const, clocks: [] },
       urgency: { is: 'runs' as const },
       taps: taps(6),
     });

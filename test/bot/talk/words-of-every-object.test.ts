@@ -5,7 +5,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, expect, it, vi } from 'vitest';
+import { afterEach, expect, it } from 'vitest';
 import { vocabulary } from '../../../bot/language/vocabulary.ts';
 import { spanishVocabulary } from '../../../bot/language/vocabulary-spanish.ts';
 import { paperTray } from '../../../bot/records/paper-tray.ts';
@@ -16,9 +16,6 @@ import type { CrewFile } from '../../../core/crew/crew.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { epochMs } from '../../../core/units.ts';
 import { demoCrew, demoShelf } from '../../core/given.ts';
-
-// Thousands of lines, each recorded in a file that others' disks wait for.
-vi.setConfig({ testTimeout: 600_000 });
 
 /** In place of each word of each example; the others after each verb, as settings and as names. */
 const everywhere = ['constructor', '__proto__', 'toString', 'hasOwnProperty', 'valueOf'];

@@ -7,9 +7,11 @@ import { visitor } from './visitor.ts';
 
 let shop: ShopPage;
 let kari: ReturnType<typeof visitor>;
+let boardBreaks: boolean;
 
 beforeEach(async () => {
-  shop = await openShop();
+  boardBreaks = false;
+  shop = await openShop({ boardBreaks: () => boardBreaks });
   kari = visitor(shop.address);
   await kari.enter('Kari');
 });
@@ -84,6 +86,27 @@ describe('a tap in what runs', () => {
     await press(await tapOn(page, 'Fire'), { was: JSON.stringify({ label: 'Dry', line: 'dry impeller-7' }) });
     expect(newest()).toMatchObject({ recorded: true });
     expect(newest()?.card.title).toBe('Fire');
+  });
+});
+
+describe('a tap while the board cannot be drawn', () => {
+  const tapsFor = async (label: string) => tapOn(await (await kari.request('/')).text(), label);
+  const send = (fields: Readonly<Record<string, string>>) => kari.post('/say', fields, { accept: 'application/json' });
+
+  test('that cries for help calls all the same', async () => {
+    const fire = await tapsFor('Fire');
+    boardBreaks = true;
+    expect((await send(fire)).status).toBe(200);
+    expect(newest()).toMatchObject({ recorded: true });
+    expect(newest()?.card.title).toBe('Fire');
+  });
+
+  test('that says what happened is recorded', async () => {
+    await flashedOff();
+    const dry = await tapsFor('Dry');
+    boardBreaks = true;
+    await send(dry);
+    expect(newest()).toMatchObject({ recorded: true });
   });
 });
 

@@ -42,9 +42,18 @@ interface ShopOptions {
   readonly notice?: string;
   /** Where conversation and secret are kept; in memory without. */
   readonly folder?: string;
+  /** Whether the board cannot be drawn just now. */
+  readonly boardBreaks?: () => boolean;
 }
 
-export async function openShop({ joinCode, publicUrls = [], crew = shopCrew, notice, folder }: ShopOptions = {}) {
+export async function openShop({
+  joinCode,
+  publicUrls = [],
+  crew = shopCrew,
+  notice,
+  folder,
+  boardBreaks = () => false,
+}: ShopOptions = {}) {
   // A Monday at eight, in the crew's zone.
   const clock = virtualClock(epochMs(Date.UTC(2026, 2, 2, 8)));
   const store = openSqliteStore(':memory:');
@@ -63,7 +72,13 @@ export async function openShop({ joinCode, publicUrls = [], crew = shopCrew, not
       {
         host: overheardHost(wired.host, conversation, () => undefined),
         conversation,
-        overview: wired.overview,
+        overview: {
+          ...wired.overview,
+          board: async (name) => {
+            if (boardBreaks()) throw new Error('the board is torn');
+            return wired.overview.board(name);
+          },
+        },
         picture: wired.picture,
         papers,
         crew: crew.name,

@@ -55,6 +55,13 @@ describe('a critical bell that nobody answers', () => {
     expect(heardBells(shift, 'stir-done')).toHaveLength(2);
   });
 
+  it('given a crew without a lead, then it goes on to the supervisor, once', async () => {
+    const people = demoCrew.people.filter(({ role }) => role !== 'lead');
+    const shift = await given(weighed, { crew: { ...demoCrew, people } });
+    await shift.until('11:00');
+    expect(heardBells(shift, 'stir-done')).toEqual(['09:42 batch/1/stir-done kari', '09:52 batch/1/stir-done/2 rosa']);
+  });
+
   it('given a bell that is not critical, then it rings once', async () => {
     const shift = await given(weighed);
     await shift.until('11:59');
