@@ -2,7 +2,7 @@
 // answer as a card. What leaves a file behind goes through the paper tray.
 
 import type { DayAsked } from '../../core/commands.ts';
-import { personIn } from '../../core/crew/crew.ts';
+import { roleShort } from '../../core/crew/who-may-set.ts';
 import { canStream, nameIn, nounOf, numberIn, partStream, type StreamId } from '../../core/ids.ts';
 import { inNaturalOrder } from '../../core/natural-order.ts';
 import { exportRows } from '../../core/records/export-rows.ts';
@@ -165,7 +165,7 @@ export function createRecordAnswers(needs: RecordAnswersNeeds): RecordAnswers {
 
   async function backup(t: Telling, file: string, asker: Asker): Promise<Card> {
     const { records } = t.words;
-    if (personIn(t.shop.crew, asker.name).role === 'crew') return makeCard(records.backupRole, 'stop');
+    if (roleShort(t.shop.crew, asker.name, 'lead') !== undefined) return makeCard(records.backupRole, 'stop');
     const path = papers.copyPath(file, asker.atConsole);
     if (path === undefined) return makeCard(records.backupName, 'warn');
     try {

@@ -40,6 +40,9 @@ export interface StartedCrew extends Omit<StartCrewNeeds, 'withPage'> {
   readonly onLine: (then: () => void) => void;
 }
 
+/** What was not recorded though the store can write. */
+const notTheStore: readonly string[] = ['not-read', 'line-broke', 'rests-on-unread'];
+
 export async function startCrew({ withPage, ...needs }: StartCrewNeeds): Promise<StartedCrew> {
   const { flags, crewFile, opened, clock } = needs;
   const { place, store, shelf } = opened;
@@ -49,7 +52,7 @@ export async function startCrew({ withPage, ...needs }: StartCrewNeeds): Promise
   let then = (): void => undefined;
 
   const print = async (answer: Answer): Promise<void> => {
-    if (answer.kind === 'error' && answer.code !== 'not-read') couldRecord = false;
+    if (answer.kind === 'error' && !notTheStore.includes(answer.code ?? '')) couldRecord = false;
     printed(files.told(answer));
     if (!flags.json) await printPicture(answer);
   };

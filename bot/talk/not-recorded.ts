@@ -24,13 +24,14 @@ export function storeFailed(delivery: Delivery, crewFile: CrewFile, now: EpochMs
     ping: others,
     actions: [{ id: 'again', label: buttons.again, line: delivery.text }],
   });
-  return notRecorded(delivery, crewFile, now, card, leads);
+  return notRecorded('not-recorded', delivery, crewFile, now, card, leads);
 }
 
 /** This line alone: whoever said it is told, and the log names what broke. Said again, it would break again. */
 export function lineBroke(delivery: Delivery, crewFile: CrewFile, now: EpochMs): Answer {
   const { replies } = wordsOf(delivery, crewFile);
   return notRecorded(
+    'line-broke',
     delivery,
     crewFile,
     now,
@@ -43,14 +44,18 @@ export function lineBroke(delivery: Delivery, crewFile: CrewFile, now: EpochMs):
 export function restsOnUnread(delivery: Delivery, crewFile: CrewFile, now: EpochMs, { events }: RestsOnUnread): Answer {
   const words = wordsOf(delivery, crewFile);
   const card = makeCard(words.replies.notRecorded, 'stop', { lines: unreadLines(words, events) });
-  return notRecorded(delivery, crewFile, now, card, []);
+  return notRecorded('rests-on-unread', delivery, crewFile, now, card, []);
 }
 
 function wordsOf({ as }: Delivery, crewFile: CrewFile) {
   return wordsIn(personIn(crewFile, as).language);
 }
 
+/** Only the first says that the store cannot write: said again later, the others would end as they did. */
+type Why = 'not-recorded' | 'line-broke' | 'rests-on-unread';
+
 function notRecorded(
+  code: Why,
   { in: delivery, as }: Delivery,
   { zone }: CrewFile,
   now: EpochMs,
@@ -59,5 +64,5 @@ function notRecorded(
 ): Answer {
   const f = figuresFor({ language: 'en', units: 'metric', zone, now });
   const head = { at: f.iso(now), in: delivery, as, to: [...new Set([as, ...alsoTo])], key: null };
-  return makeAnswer({ ...head, kind: 'error', code: 'not-recorded', recorded: false, card });
+  return makeAnswer({ ...head, kind: 'error', code, recorded: false, card });
 }

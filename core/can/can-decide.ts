@@ -3,6 +3,7 @@
 import type { CommandOf } from '../commands.ts';
 import { personIn } from '../crew/crew.ts';
 import { localDay } from '../crew/local-day.ts';
+import { roleShort } from '../crew/who-may-set.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { type CanNumber, canStream } from '../ids.ts';
@@ -62,11 +63,12 @@ export function decideCanAct(shop: Shop, said: Said<CommandOf<CanVerb>>): Decisi
   const found = findCan(shop, command.can, fitsFor(command.verb, at));
   if ('kind' in found) return found;
   const { role } = personIn(shop.crew, said.by);
+  const nobodyLeads = role === 'crew' && roleShort(shop.crew, said.by, 'lead') === undefined;
   const events = (saidWith: NewEvent['saidWith']): readonly NewEvent[] => [
     { streams: [canStream(found.number)], happenedAt: at, body: bodyOf(), saidWith },
   ];
   return command.verb === 'check'
-    ? judge(shop, said, checkRules, [{ can: found, role }], events)
+    ? judge(shop, said, checkRules, [{ can: found, role, nobodyLeads }], events)
     : { kind: 'accepted', events: events({ despite: [] }) };
 
   function bodyOf(): EventBody {
@@ -76,7 +78,7 @@ export function decideCanAct(shop: Shop, said: Said<CommandOf<CanVerb>>): Decisi
       case 'blanket':
         return { type: 'CanBlanketed' };
       case 'check':
-        return { type: 'CanChecked', role };
+        return { type: 'CanChecked', role, ...(nobodyLeads ? { nobodyLeads } : {}) };
       case 'prestir':
         return { type: 'CanStirred' };
       case 'discard':

@@ -35,6 +35,8 @@ export const CanStirred = z.object({ type: z.literal('CanStirred') });
 export const CanChecked = z.object({
   type: z.literal('CanChecked'),
   role: z.enum(['crew', 'lead', 'supervisor']),
+  /** Nobody on the crew's list led or supervised: then whoever ranks highest looks at it. */
+  nobodyLeads: z.literal(true).optional(),
 });
 export const CanDiscarded = z.object({ type: z.literal('CanDiscarded'), why: z.string() });
 

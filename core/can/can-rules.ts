@@ -113,6 +113,7 @@ const weighable = 0.5;
 export interface CheckCase {
   readonly can: Can;
   readonly role: Role;
+  readonly nobodyLeads: boolean;
 }
 
 export const checkRules: readonly Rule<CheckCase>[] = [
@@ -120,6 +121,7 @@ export const checkRules: readonly Rule<CheckCase>[] = [
     code: 'check-by-lead',
     source: 'the order of the work',
     liftedBy: 'lead',
-    check: ({ can, role }) => (role === 'crew' ? { code: 'check-by-lead', can: can.number } : undefined),
+    check: ({ can, role, nobodyLeads }) =>
+      role === 'crew' && !nobodyLeads ? { code: 'check-by-lead', can: can.number } : undefined,
   },
 ];

@@ -82,7 +82,7 @@ function evolveCan(can: Can, entry: Entry): Can {
     case 'CanStirred':
       return { ...opened(can, at, by), stirs: [...can.stirs, { at, grams: leftGrams(can) }] };
     case 'CanChecked':
-      return fact.role === 'crew' ? can : { ...can, checkedAt: [...can.checkedAt, at] };
+      return fact.role === 'crew' && fact.nobodyLeads !== true ? can : { ...can, checkedAt: [...can.checkedAt, at] };
     case 'CanDiscarded':
       return { ...closed(can, at), discarded: can.discarded ?? { at, why: fact.why } };
     case 'PartsWeighed':

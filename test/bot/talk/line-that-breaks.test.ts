@@ -118,7 +118,7 @@ describe('a line that breaks while it is decided', () => {
 
     const answer = await say('mix 2kg demo-build', as);
 
-    expect(answer).toMatchObject({ kind: 'error', code: 'not-recorded', recorded: false, to: [as] });
+    expect(answer).toMatchObject({ kind: 'error', code: 'line-broke', recorded: false, to: [as] });
     expect(answer?.card.title).toBe(title);
     expect(answer?.card.lines.join(' ')).toContain(line);
     expect(logged.join()).toMatch(/not-recorded.*mix 2kg demo-build.*the sheet is torn/);

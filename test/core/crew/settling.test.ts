@@ -131,6 +131,14 @@ describe('a crew that nobody leads', () => {
     }
     expect(await shift.when('08:01 @kari: set role kari lead')).toEqual({ recorded: ['SettingChanged'] });
   });
+
+  it('given a can in doubt, then whoever is of the crew may look at it: nobody else is asked for', async () => {
+    const shift = await given(['08:00 open A lot 7731 5kg gas', '08:40 blanket 1'], { crew: flat });
+    expect((await shift.shop()).cans.get(1)?.checkedAt).toEqual([]);
+    expect(await shift.when('08:41 check 1')).toEqual({ recorded: ['CanChecked'] });
+    expect((await shift.shop()).cans.get(1)?.checkedAt).toHaveLength(1);
+    expect(await shift.deviations()).toEqual([]);
+  });
 });
 
 describe('a role', () => {
