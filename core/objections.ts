@@ -106,5 +106,3 @@ export type Unclear =
   /** A correction that would release a part. */
   | { readonly code: 'decision-stands' }
   | { readonly code: 'nothing-rang' };
-
-export type UnclearCode = Unclear['code'];

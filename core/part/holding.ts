@@ -35,13 +35,6 @@ export const holdingCodes = [
 
 export type HoldingCode = (typeof holdingCodes)[number];
 
-/** The last three: of readings, which a hold tells by their figures. */
-export const readingCodes = [
-  'film-outside',
-  'adhesion-failed',
-  'rubbed-through',
-] as const satisfies readonly HoldingCode[];
-
 /** What a hold says of itself. */
 export interface HoldTold {
   readonly why: string;
