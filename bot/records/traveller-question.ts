@@ -3,7 +3,8 @@
 import { nameIn } from '../../core/ids.ts';
 import { inNaturalOrder } from '../../core/natural-order.ts';
 import { streamsOfPart, tracePart } from '../../core/records/trace.ts';
-import { RestsOnUnread, unreadUnder } from '../../core/unread.ts';
+import { unreadUnder } from '../../core/unread.ts';
+import { RestsOnUnread } from '../../core/unread-event.ts';
 import { type Card, makeCard } from '../cards/card.ts';
 import { type Telling, tap } from '../cards/telling.ts';
 import type { DeskNeeds } from './desk.ts';
