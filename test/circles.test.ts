@@ -18,15 +18,6 @@ const known: readonly { readonly files: readonly string[]; readonly why: string 
     why: 'a figure is one kind of token',
   },
   { files: ['bot/language/heard-cry.ts', 'bot/language/read-line.ts'], why: 'a cry is heard in what was read' },
-  {
-    files: ['bot/records/desk.ts', 'bot/records/traveller-question.ts'],
-    why: 'what a desk needs is handed on to the traveller',
-  },
-  { files: ['bot/web/conversation-file.ts', 'bot/web/conversation.ts'], why: 'the file keeps the posts' },
-  {
-    files: ['bot/slack/read-event.ts', 'bot/slack/read-inbound.ts'],
-    why: 'who we are decides what of an event is ours',
-  },
 ];
 
 const reads = /^(?:import|export)\s[^'";]*?from\s+'(\.[^']+)'|^import\s+'(\.[^']+)'|\bimport\('(\.[^']+)'\)/gm;

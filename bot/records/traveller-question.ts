@@ -7,8 +7,8 @@ import { unreadUnder } from '../../core/unread.ts';
 import { RestsOnUnread } from '../../core/unread-event.ts';
 import { type Card, makeCard } from '../cards/card.ts';
 import { type Telling, tap } from '../cards/telling.ts';
-import type { DeskNeeds } from './desk.ts';
-import { loadNamed } from './loading.ts';
+import { loadNamed, type RecordSource } from './loading.ts';
+import type { PaperTray } from './paper-tray.ts';
 import { drawPng, pictureOf } from './pictures/draw.ts';
 import type { Drawing } from './pictures/picture-look.ts';
 import { partDrawings } from './pictures/picture-refs.ts';
@@ -19,7 +19,7 @@ import { makePaper } from './traveller-pdf.ts';
 const paperWidth = 330;
 
 export async function writeTraveller(
-  { executor, store, crew, papers }: DeskNeeds,
+  { executor, store, crew, papers }: RecordSource & { readonly papers: PaperTray },
   t: Telling,
   of: { readonly part: string } | { readonly job: string },
 ): Promise<Card> {
