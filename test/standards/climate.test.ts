@@ -62,7 +62,7 @@ const table: readonly Row[] = [
 ];
 
 const fromTable: readonly PublishedCase[] = table.flatMap(
-  ([air, humidity, td, wmo, ae, pascals, ratio, _water, wet]) => {
+  ([air, humidity, td, wmo, ae, pascals, ratio, , wet]) => {
     const at = `${air} degC, ${humidity} %`;
     const cases = [
       run(`${at}: dew point ${td}`, library, () => dew(air, humidity), td, 0.02),
