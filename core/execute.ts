@@ -20,7 +20,7 @@ import type { Head, Store } from './ports.ts';
 import { holdsThatFollow, rewrites } from './records/holds-that-follow.ts';
 import { planReminders } from './reminders/plan.ts';
 import type { Posted } from './reminders/posts.ts';
-import type { PlannedReminder } from './reminders/wish.ts';
+import type { PlannedReminder } from './reminders/wanted-reminder.ts';
 import { seal, streamsTouched } from './seal.ts';
 import type { Shop, Speaker } from './shop.ts';
 import { oursAlone } from './unforeseen.ts';

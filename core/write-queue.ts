@@ -4,7 +4,7 @@
 import type { Envelope } from './history.ts';
 import type { CrewId, StreamId } from './ids.ts';
 import type { Answered, Change, Store } from './ports.ts';
-import type { PlannedReminder } from './reminders/wish.ts';
+import type { PlannedReminder } from './reminders/wanted-reminder.ts';
 import { streamsTouched } from './seal.ts';
 import type { ShopKeeper } from './shop-keeper.ts';
 import type { EpochMs } from './units.ts';

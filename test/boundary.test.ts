@@ -167,8 +167,8 @@ describe('imports go one way', () => {
     ['bot/terminal/terminal.ts', "import {\n  type Batch,\n  foldBatch,\n} from '../../core/batch/batch.ts';"],
     ['bot/web/page.ts', "import { printJson } from '../terminal/output.ts';"],
     ['bot/terminal/terminal.ts', "import { WebClient } from '@slack/web-api';"],
-    ['bot/host.ts', "import { createExecutor } from '../core/execute.ts';"],
-    ['bot/host.ts', "import '../core/store/sqlite-store.ts';"],
+    ['bot/talk/host.ts', "import { createExecutor } from '../core/execute.ts';"],
+    ['bot/talk/host.ts', "import '../core/store/sqlite-store.ts';"],
   ])('given a planted one, %s: %s, then it is found', (path, text) => {
     expect(wrongImports([{ path, text: `// a file\n${text}\n` }])).toHaveLength(1);
   });
@@ -179,8 +179,8 @@ describe('imports go one way', () => {
     ['core/coat/coat-decide.ts', "import { findBatch } from '../batch/batch-decide.ts';"],
     ['bot/language/words/english.ts', "import type { Fact } from '../../../core/history.ts';"],
     ['bot/terminal/terminal.ts', "import { type CrewFile, type Role } from '../../core/crew/crew.ts';"],
-    ['bot/host.ts', "import type { Executor } from '../core/execute.ts';"],
-    ['bot/wiring.ts', "import { createExecutor } from '../core/execute.ts';"],
+    ['bot/talk/host.ts', "import type { Executor } from '../core/execute.ts';"],
+    ['bot/run/wiring.ts', "import { createExecutor } from '../core/execute.ts';"],
   ])('given a good one, %s: %s, then it stands', (path, text) => {
     expect(wrongImports([{ path, text }])).toEqual([]);
   });
@@ -195,7 +195,7 @@ describe('the sums, the nouns, the cards and the language', () => {
     'given a planted %s, then it is found',
     (text) => {
       expect(readsAClock({ path: 'core/batch/batch.ts', text: `const x = ${text};` })).toBe(true);
-      expect(readsAClock({ path: 'bot/ticker.ts', text: `const x = ${text};` })).toBe(false);
+      expect(readsAClock({ path: 'bot/time/ticker.ts', text: `const x = ${text};` })).toBe(false);
     },
   );
 });

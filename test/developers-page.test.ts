@@ -7,8 +7,8 @@ import { misreadCodes } from '../bot/language/reading.ts';
 import { vocabulary } from '../bot/language/vocabulary.ts';
 import { english } from '../bot/language/words/english.ts';
 import { allowed } from '../core/allowed.ts';
-import { leastRole, settlingRows } from '../core/crew/may-settle.ts';
-import { reminderKinds } from '../core/reminders/wish.ts';
+import { leastRole, settlingRows } from '../core/crew/who-may-set.ts';
+import { reminderKinds } from '../core/reminders/wanted-reminder.ts';
 
 const table = (head: readonly string[], rows: readonly (readonly string[])[]) =>
   [head, head.map(() => '---'), ...rows].map((cells) => `| ${cells.join(' | ')} |`).join('\n');

@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, describe, expect, it } from 'vitest';
-import { readCrew, readFlags } from '../bot/config.ts';
+import { readCrew, readFlags } from '../bot/config/config.ts';
 import { proveRecord } from '../bot/records/proving.ts';
 import { createExecutor } from '../core/execute.ts';
 import { createShopKeeper } from '../core/shop-keeper.ts';

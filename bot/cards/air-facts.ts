@@ -5,7 +5,7 @@ import { isRefused } from '../../core/calc/refusal.ts';
 import { airAt } from '../../core/place/place.ts';
 import { celsiusSpread } from '../../core/units.ts';
 import type { CardFact } from './card.ts';
-import { notAfterFact, percentFact, spreadFact, type Telling, temperatureFact } from './telling.ts';
+import { notAfterFact, percentFact, spreadFact, type Telling, temperatureFact } from './card-context.ts';
 
 export function airFacts(t: Telling, placeName: string): readonly CardFact[] {
   const place = t.shop.places.get(placeName);

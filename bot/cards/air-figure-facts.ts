@@ -2,7 +2,7 @@
 
 import type { CubicMetresPerHour, Fraction, Grams, Litres, MetresPerSecond } from '../../core/units.ts';
 import type { CardFact } from './card.ts';
-import { type FactsOf, fact, type Telling } from './telling.ts';
+import { type FactsOf, fact, type Telling } from './card-context.ts';
 
 export const airAskedFact = (t: Telling, id: FactsOf<'m3/h'>, flow: CubicMetresPerHour): CardFact =>
   fact(t, id, flow, t.f.flowUp(flow));

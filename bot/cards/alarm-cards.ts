@@ -8,7 +8,7 @@ import type { PersonName } from '../../core/ids.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
 import type { Alarm, Qualification } from '../../core/session/session-commands.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
-import { type Telling, tap } from './telling.ts';
+import { type Telling, tap } from './card-context.ts';
 import { undoTap } from './undo-tap.ts';
 import { calledForNearMiss, calledInNeed, toTellLine } from './whom-to-call.ts';
 

@@ -23,7 +23,7 @@ import {
   ratioToleranceFact,
   type Telling,
   tap,
-} from './telling.ts';
+} from './card-context.ts';
 import { undoTap } from './undo-tap.ts';
 
 const openingOf = ({ entries }: Batch) => entries.filter(({ fact }) => fact.type === 'BatchOpened');

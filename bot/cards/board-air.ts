@@ -6,7 +6,7 @@ import { defaultPlace } from '../../core/ids.ts';
 import { airAt, type Place } from '../../core/place/place.ts';
 import { celsiusSpread, minutesBetween } from '../../core/units.ts';
 import type { Tone } from './card.ts';
-import type { Telling } from './telling.ts';
+import type { Telling } from './card-context.ts';
 
 export interface BoardAir {
   readonly place: string;

@@ -6,7 +6,7 @@ import { batchStream } from '../../core/ids.ts';
 import { airLog } from '../../core/shop.ts';
 import { batchTaps } from './batch-cards.ts';
 import { atLeastClock, atMostClock, type BoardClock, type BoardItem, toneOfClocks } from './board-item.ts';
-import type { Telling } from './telling.ts';
+import type { Telling } from './card-context.ts';
 import { mostUrgent, type Urgency } from './urgency.ts';
 
 export function batchOnBoard(t: Telling, batch: Batch): BoardItem {

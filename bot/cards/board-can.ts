@@ -5,7 +5,7 @@ import { blanketTimes, doubtfulSince } from '../../core/can/can-clocks.ts';
 import { canStream } from '../../core/ids.ts';
 import { atMostClock, type BoardItem, passed } from './board-item.ts';
 import { canTaps } from './can-cards.ts';
-import type { Telling } from './telling.ts';
+import type { Telling } from './card-context.ts';
 import { mostUrgent } from './urgency.ts';
 
 export function canOnBoard(t: Telling, can: Can): readonly BoardItem[] {

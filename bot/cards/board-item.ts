@@ -2,7 +2,7 @@
 
 import { type EpochMs, minutes, minutesBetween } from '../../core/units.ts';
 import type { CardAction, Tone } from './card.ts';
-import type { Telling } from './telling.ts';
+import type { Telling } from './card-context.ts';
 import type { Urgency } from './urgency.ts';
 
 export interface BoardClock {

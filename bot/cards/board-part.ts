@@ -11,8 +11,8 @@ import { airLog } from '../../core/shop.ts';
 import { minutes, minutesAfter } from '../../core/units.ts';
 import { atLeastClock, atMostClock, type BoardClock, type BoardItem, passed, toneOfClocks } from './board-item.ts';
 import type { Tone } from './card.ts';
+import type { Telling } from './card-context.ts';
 import { partTaps } from './part-cards.ts';
-import type { Telling } from './telling.ts';
 import { mostUrgent, type Urgency } from './urgency.ts';
 
 export function partOnBoard(t: Telling, part: Part): BoardItem {

@@ -3,8 +3,8 @@
 import { sessionStream } from '../../core/ids.ts';
 import type { Session } from '../../core/session/session.ts';
 import type { BoardItem } from './board-item.ts';
+import type { Telling } from './card-context.ts';
 import { sessionTaps } from './session-lines.ts';
-import type { Telling } from './telling.ts';
 
 export function sessionOnBoard(t: Telling, session: Session): BoardItem {
   const { page } = t.words;

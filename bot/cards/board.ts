@@ -4,7 +4,7 @@
 import type { StreamId } from '../../core/ids.ts';
 import { offeredSheets, sheetMeant } from '../../core/products/shelf.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
-import { byDueTime } from '../../core/reminders/wish.ts';
+import { byDueTime } from '../../core/reminders/wanted-reminder.ts';
 import { alarms } from '../../core/session/session-commands.ts';
 import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
 import type { EpochMs } from '../../core/units.ts';
@@ -17,8 +17,8 @@ import type { BoardItem } from './board-item.ts';
 import { partOnBoard } from './board-part.ts';
 import { sessionOnBoard } from './board-session.ts';
 import type { CardAction } from './card.ts';
+import type { Telling } from './card-context.ts';
 import { isRoundedUp, ringLabel } from './ring-label.ts';
-import type { Telling } from './telling.ts';
 import { byUrgency } from './urgency.ts';
 
 export interface BoardRing {

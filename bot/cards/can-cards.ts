@@ -2,10 +2,18 @@
 
 import { type Can, isCanLive, isGasSensitive, leftGrams } from '../../core/can/can.ts';
 import { blanketTimes, doubtfulSince, headspaceOf, preStirTimes } from '../../core/can/can-clocks.ts';
-import type { ReminderKind } from '../../core/reminders/wish.ts';
+import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
-import { massFact, minutesWantedFact, notAfterFact, notBeforeFact, type Telling, tap, volumeFact } from './telling.ts';
+import {
+  massFact,
+  minutesWantedFact,
+  notAfterFact,
+  notBeforeFact,
+  type Telling,
+  tap,
+  volumeFact,
+} from './card-context.ts';
 
 /** The taps that this can allows next. */
 export function canTaps(t: Telling, can: Can): readonly CardAction[] {

@@ -3,7 +3,7 @@
 
 import type { Correction, Entry, Fact } from '../../core/history.ts';
 import type { EpochMs } from '../../core/units.ts';
-import type { Telling } from './telling.ts';
+import type { Telling } from './card-context.ts';
 
 export interface Version {
   readonly fact: Fact;

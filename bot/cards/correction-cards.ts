@@ -10,11 +10,11 @@ import { entriesIn, type Shop } from '../../core/shop.ts';
 import { minutes, squareMetres } from '../../core/units.ts';
 import { batchTaps, clockFacts, ratioFacts } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
+import type { Telling } from './card-context.ts';
 import { wasAndIs } from './corrected.ts';
 import { heldLines, partFacts, partTaps } from './part-cards.ts';
 import { ringLabel } from './ring-label.ts';
 import { spraySettingShown } from './spray-setting-shown.ts';
-import type { Telling } from './telling.ts';
 
 export function heardCard(t: Telling, { envelopes }: Recorded): Card {
   const lines = envelopes.flatMap(({ body, by }) =>

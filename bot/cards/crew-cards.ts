@@ -6,11 +6,11 @@ import type { CommandOf } from '../../core/commands.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
-import { byDueTime, type PlannedReminder } from '../../core/reminders/wish.ts';
+import { byDueTime, type PlannedReminder } from '../../core/reminders/wanted-reminder.ts';
 import { liveBatches, liveCans, liveParts } from '../../core/shop.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
+import { type Telling, tap } from './card-context.ts';
 import { ringLabel } from './ring-label.ts';
-import { type Telling, tap } from './telling.ts';
 
 /** Everything that somebody still waits for: batches, cans, parts, and what rings for whom. */
 export function aliveLines(t: Telling): readonly string[] {

@@ -18,7 +18,7 @@ import {
   notBeforeFact,
   type Telling,
   temperatureFact,
-} from './telling.ts';
+} from './card-context.ts';
 
 export function cureFacts(t: Telling, part: Part, sheet: Sheet, air: AirLog): readonly CardFact[] {
   const { cure } = part;

@@ -3,10 +3,10 @@
 import type { DayRecord } from '../../core/records/day.ts';
 import { celsius, grams, percent } from '../../core/units.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
+import { countFact, massFact, percentFact, type Telling, tap, temperatureFact } from './card-context.ts';
 import { changedBy } from './corrected.ts';
 import { dayMaterialFacts, dayMaterialLines } from './day-material.ts';
 import { daySprayingLines } from './day-spraying.ts';
-import { countFact, massFact, percentFact, type Telling, tap, temperatureFact } from './telling.ts';
 
 /** Later than this, a ring was late. */
 const onTimeMinutes = 1;

@@ -3,7 +3,7 @@
 import type { DayMaterial } from '../../core/records/day-material.ts';
 import { grams } from '../../core/units.ts';
 import type { CardFact } from './card.ts';
-import { countFact, massFact, type Telling } from './telling.ts';
+import { countFact, massFact, type Telling } from './card-context.ts';
 
 export function dayMaterialFacts(t: Telling, { cans, pots }: DayMaterial): readonly CardFact[] {
   const total = (masses: readonly number[]) => grams(masses.reduce((sum, mass) => sum + mass, 0));

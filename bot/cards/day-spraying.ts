@@ -2,8 +2,8 @@
 
 import type { DaySpraying } from '../../core/records/day-spraying.ts';
 import { litres } from '../../core/units.ts';
+import type { Telling } from './card-context.ts';
 import { stillOpen } from './session-lines.ts';
-import type { Telling } from './telling.ts';
 
 export function daySprayingLines(t: Telling, { sessions, told }: DaySpraying): readonly string[] {
   const words = t.words.session;

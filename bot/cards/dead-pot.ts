@@ -4,7 +4,7 @@
 import type { Batch, SeenOfPot } from '../../core/batch/batch.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
 import type { Card } from './card.ts';
-import type { Telling } from './telling.ts';
+import type { Telling } from './card-context.ts';
 
 function wasteSaid(t: Telling, { sheet }: Batch): string {
   const { waste } = t.words.replies;

@@ -1,7 +1,7 @@
 // What went against a rule, and what was allowed beforehand and why: one line each, marked so that it stands out.
 
 import type { Deviation } from '../../core/records/deviations.ts';
-import type { Telling } from './telling.ts';
+import type { Telling } from './card-context.ts';
 
 export function deviationLines(t: Telling, deviations: readonly Deviation[]): readonly string[] {
   const { records } = t.words;

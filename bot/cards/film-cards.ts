@@ -10,9 +10,9 @@ import { batchOf } from '../../core/part/part-decide.ts';
 import { deviationsIn } from '../../core/records/deviations.ts';
 import type { Micrometres } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
+import type { Telling } from './card-context.ts';
 import { filmFacts } from './film-facts.ts';
 import { heldLines, partTaps } from './part-cards.ts';
-import type { Telling } from './telling.ts';
 
 export function filmCard(t: Telling, part: Part): Card {
   const { replies, parts } = t.words;

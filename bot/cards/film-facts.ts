@@ -3,7 +3,7 @@
 import type { Micrometres } from '../../core/units.ts';
 import { micrometres } from '../../core/units.ts';
 import type { CardFact } from './card.ts';
-import { filmFact, type Telling } from './telling.ts';
+import { filmFact, type Telling } from './card-context.ts';
 
 export function filmFacts(t: Telling, readings: readonly Micrometres[]): readonly CardFact[] {
   if (readings.length === 0) return [];

@@ -3,8 +3,8 @@
 import type { Can } from '../../core/can/can.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { type Card, makeCard } from './card.ts';
+import { countFact, type Telling, tap } from './card-context.ts';
 import { letter } from './period-card.ts';
-import { countFact, type Telling, tap } from './telling.ts';
 import { detailsOf, phaseOf } from './trace-cards.ts';
 
 export interface Found {

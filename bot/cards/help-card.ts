@@ -2,12 +2,12 @@
 
 import { allowed } from '../../core/allowed.ts';
 import { roles } from '../../core/crew/crew-commands.ts';
-import { leastRole, type SettlingRow, settlingRows } from '../../core/crew/may-settle.ts';
+import { leastRole, type SettlingRow, settlingRows } from '../../core/crew/who-may-set.ts';
 import { isOwnKey } from '../../core/own-key.ts';
 import { qualifications } from '../../core/session/session-commands.ts';
 import { type VocabularyRow, vocabulary } from '../language/vocabulary.ts';
 import { type Card, makeCard } from './card.ts';
-import type { Telling } from './telling.ts';
+import type { Telling } from './card-context.ts';
 
 export function helpCard(t: Telling, verb: string | undefined): Card {
   const { replies, typed } = t.words;

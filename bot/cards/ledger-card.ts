@@ -6,7 +6,7 @@ import type { Span } from '../../core/records/span.ts';
 import type { LimitStanding } from '../../core/records/voc-limits.ts';
 import { type Grams, gramsPerLitre } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
-import { massFact, type Telling, tap } from './telling.ts';
+import { massFact, type Telling, tap } from './card-context.ts';
 
 export interface LedgerTold {
   readonly span: Span;

@@ -11,8 +11,8 @@ import type { Grams } from '../../core/units.ts';
 import { batchCard, ratioWithin, weighedCard } from './batch-cards.ts';
 import { blanketedCard, checkedCard, discardedCard, lidOffCard, openedCanCard, stirringCanCard } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
+import { massFact, minutesWantedFact, type Telling } from './card-context.ts';
 import { heatHazards } from './dead-pot.ts';
-import { massFact, minutesWantedFact, type Telling } from './telling.ts';
 import { blanketTaps, fromCanLines, partInCard, repairTold } from './weigh-cards.ts';
 
 export type CanVerb = 'open' | 'lid' | 'blanket' | 'check' | 'prestir' | 'discard';

@@ -7,7 +7,7 @@ import type { Objection, Unclear } from '../../core/objections.ts';
 import { type Grams, grams } from '../../core/units.ts';
 import { writeLine } from '../language/write-line.ts';
 import type { CardAction } from './card.ts';
-import { type Telling, tap } from './telling.ts';
+import { type Telling, tap } from './card-context.ts';
 
 /** What can be done first. */
 export function materialInstead(t: Telling, { command }: Request, objection: Objection): readonly CardAction[] {

@@ -4,7 +4,7 @@ import { alarms } from '../../core/session/session-commands.ts';
 import type { Misread } from '../language/reading.ts';
 import { verbNamed } from '../language/verbs-typed.ts';
 import { type Card, makeCard } from './card.ts';
-import type { Telling } from './telling.ts';
+import type { Telling } from './card-context.ts';
 
 export function misreadCard(t: Pick<Telling, 'words'>, misread: Misread): Card {
   const { replies, buttons, session } = t.words;

@@ -5,7 +5,7 @@ import type { Command, Stance, Verb } from '../../core/commands.ts';
 import { alarms } from '../../core/session/session-commands.ts';
 
 import type { Words } from '../language/words/languages.ts';
-import type { Pressed, Said } from '../pressed.ts';
+import type { Pressed, Said } from '../talk/pressed.ts';
 import { type Card, makeCard } from './card.ts';
 import { blankLine } from './tap-fields.ts';
 

@@ -4,8 +4,8 @@ import type { Command, CommandOf } from '../../core/commands.ts';
 import type { PartName } from '../../core/ids.ts';
 import type { Unclear } from '../../core/objections.ts';
 import type { CardAction } from './card.ts';
-import { inPlaceOf } from './meant-parts.ts';
-import type { Telling } from './telling.ts';
+import type { Telling } from './card-context.ts';
+import { inPlaceOf } from './did-you-mean-part.ts';
 
 /** The acts that may name a new part. */
 type Naming = CommandOf<'coat' | 'prep' | 'surface'>;

@@ -1,18 +1,18 @@
 // What runs and what rings next.
 
-import { roleMissingFor } from '../../core/crew/may-settle.ts';
+import { roleMissingFor } from '../../core/crew/who-may-set.ts';
 import { defaultPlace, type PersonName } from '../../core/ids.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
-import { byDueTime } from '../../core/reminders/wish.ts';
+import { byDueTime } from '../../core/reminders/wanted-reminder.ts';
 import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
 import { airFacts } from './air-facts.ts';
 import { openCanLine } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
+import { type Telling, tap } from './card-context.ts';
 import { heldLines } from './part-cards.ts';
 import { ringLabel } from './ring-label.ts';
 import { potState } from './standing-card.ts';
-import { type Telling, tap } from './telling.ts';
 
 export function nowCard(t: Telling, name: PersonName): Card {
   const { replies, phases } = t.words;

@@ -7,13 +7,13 @@ import type { Outcome, Request } from '../../core/execute.ts';
 import type { Objection, ObjectionCode, Unclear } from '../../core/objections.ts';
 import { writeLine } from '../language/write-line.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
+import { type Telling, tap } from './card-context.ts';
 import { heatHazards } from './dead-pot.ts';
+import { partsMeant } from './did-you-mean-part.ts';
 import { materialInstead, materialMeant } from './material-taps.ts';
-import { partsMeant } from './meant-parts.ts';
 import { newPartTaps } from './new-part-taps.ts';
 import { sessionInstead, ventilationCaution } from './session-instead.ts';
 import { sheetTaps, withSheet } from './sheet-taps.ts';
-import { type Telling, tap } from './telling.ts';
 import { undoLine } from './undo-tap.ts';
 
 /** Where a wet film meets an oven, both dangers are named. */

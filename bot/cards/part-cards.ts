@@ -11,9 +11,9 @@ import { objectionsTo } from '../../core/rules.ts';
 import { airLog } from '../../core/shop.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
+import { notAfterFact, notBeforeFact, type Telling, tap } from './card-context.ts';
 import { cureFacts, cureLines } from './cure-facts.ts';
 import { bareTaps, surfaceFacts, surfaceOfCoat } from './surface-cards.ts';
-import { notAfterFact, notBeforeFact, type Telling, tap } from './telling.ts';
 
 /** The taps that this part allows next. */
 export function partTaps(t: Telling, part: Part): readonly CardAction[] {

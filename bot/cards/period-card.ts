@@ -6,10 +6,10 @@ import type { PeriodRecord } from '../../core/records/period.ts';
 import type { LedgerTotals } from '../../core/records/solvent-ledger.ts';
 import type { LimitStanding } from '../../core/records/voc-limits.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
+import { areaFact, countFact, massFact, minutesGivenFact, type Telling, tap } from './card-context.ts';
 import { changedBy } from './corrected.ts';
 import { deviationLines } from './deviation-lines.ts';
 import { limitLines } from './ledger-card.ts';
-import { areaFact, countFact, massFact, minutesGivenFact, type Telling, tap } from './telling.ts';
 
 export interface PeriodTold {
   readonly period: PeriodRecord;

@@ -11,7 +11,7 @@ import { airLog, liveBatches } from '../../core/shop.ts';
 import { airFacts } from './air-facts.ts';
 import { isPotOver, pastPotLines } from './batch-cards.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
-import { type Telling, temperatureFact } from './telling.ts';
+import { type Telling, temperatureFact } from './card-context.ts';
 
 export function airCard(t: Telling, place: PlaceName, title: string): Card {
   const breached = limitsBroken(t, place);

@@ -10,8 +10,8 @@ import { fraction, grams } from '../../core/units.ts';
 import { writeLine } from '../language/write-line.ts';
 import { airFacts } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
+import { areaFact, countFact, efficiencyFact, filmFact, massFact, type Telling, volumeFact } from './card-context.ts';
 import { sheetTaps } from './sheet-taps.ts';
-import { areaFact, countFact, efficiencyFact, filmFact, massFact, type Telling, volumeFact } from './telling.ts';
 
 /** `line`: as it was asked, for the taps that ask it again by a sheet. */
 export function planCard(t: Telling, asked: PlanAsked, line: string): Card {

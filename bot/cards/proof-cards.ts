@@ -4,7 +4,7 @@ import { basename } from 'node:path';
 import type { ChainFault, ChainProof } from '../../core/records/chain.ts';
 import { ledgerFields, retention } from '../../core/records/retention.ts';
 import { type Card, makeCard } from './card.ts';
-import { countFact, type Telling, tap } from './telling.ts';
+import { countFact, type Telling, tap } from './card-context.ts';
 
 export function proofCard(t: Pick<Telling, 'words' | 'f'>, proof: ChainProof): Card {
   const { records } = t.words;

@@ -11,7 +11,7 @@ import { cureClock, stagesDue } from '../../core/part/part-clocks.ts';
 import { batchOf } from '../../core/part/part-decide.ts';
 import type { RingingReminder } from '../../core/ports.ts';
 import { isMovable } from '../../core/reminders/snooze.ts';
-import type { ReminderKind } from '../../core/reminders/wish.ts';
+import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
 import { airLog, type Shop } from '../../core/shop.ts';
 import { minutesAfter, minutesBetween } from '../../core/units.ts';
 import { writeRingKey } from '../language/ring-key.ts';
@@ -19,6 +19,7 @@ import { airFacts } from './air-facts.ts';
 import { batchTaps, blendFacts, potFacts, ratioWithin } from './batch-cards.ts';
 import { canRing } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
+import { minutesWantedFact, notAfterFact, type Telling, tap } from './card-context.ts';
 import { handoverRing } from './crew-cards.ts';
 import { cureLines, withCures } from './cure-facts.ts';
 import { potOverLines } from './dead-pot.ts';
@@ -26,7 +27,6 @@ import type { FactId } from './fact-ids.ts';
 import { heldLines, partFacts, partTaps } from './part-cards.ts';
 import { sessionRing } from './session-ring.ts';
 import { morningLines } from './stock-card.ts';
-import { minutesWantedFact, notAfterFact, type Telling, tap } from './telling.ts';
 
 interface Subject {
   readonly name: string;

@@ -1,6 +1,6 @@
 // What a bell will say, from its key alone: for lists of what rings next.
 
-import type { ReminderKind } from '../../core/reminders/wish.ts';
+import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
 import { ringNamed } from '../language/ring-key.ts';
 import type { Words } from '../language/words/languages.ts';
 

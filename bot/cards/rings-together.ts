@@ -5,14 +5,14 @@ import { nameIn, nounOf, type StreamId } from '../../core/ids.ts';
 import { inNaturalOrder } from '../../core/natural-order.ts';
 import type { RingingReminder } from '../../core/ports.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
-import type { PlannedReminder } from '../../core/reminders/wish.ts';
+import type { PlannedReminder } from '../../core/reminders/wanted-reminder.ts';
 import { movedMs } from '../../core/ring-log.ts';
 import type { Shop } from '../../core/shop.ts';
 import { writeRingKey } from '../language/ring-key.ts';
 import { type Card, makeCard } from './card.ts';
+import { type Telling, tap } from './card-context.ts';
 import { tapsTogether } from './parts-together.ts';
 import { reminderCard } from './reminder-cards.ts';
-import { type Telling, tap } from './telling.ts';
 
 export interface RingsTogether {
   /** Numbered, the bell's own among them. */

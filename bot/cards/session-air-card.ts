@@ -14,7 +14,7 @@ import {
   sprayedFact,
 } from './air-figure-facts.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
-import { type Telling, tap } from './telling.ts';
+import { type Telling, tap } from './card-context.ts';
 
 interface Sums {
   readonly facts: readonly CardFact[];

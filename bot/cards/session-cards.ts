@@ -10,6 +10,7 @@ import { clearingMinutes } from '../../core/session/session-air.ts';
 import type { Gear } from '../../core/session/session-commands.ts';
 import { type Celsius, celsius, litres, minutesAfter } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
+import { notAfterFact, notBeforeFact, type Telling, volumeFact } from './card-context.ts';
 import { sessionSums, sumSources } from './session-air-card.ts';
 import {
   acknowledgedLines,
@@ -20,7 +21,6 @@ import {
   sessionTaps,
   stillOpen,
 } from './session-lines.ts';
-import { notAfterFact, notBeforeFact, type Telling, volumeFact } from './telling.ts';
 import { workHazards } from './vent-cards.ts';
 
 export function briefCard(t: Telling, session: Session): Card {

@@ -3,8 +3,8 @@
 import type { Objection } from '../../core/objections.ts';
 import { openSessions } from '../../core/shop.ts';
 import type { CardAction } from './card.ts';
+import { type Telling, tap } from './card-context.ts';
 import { flushTaps, sessionTaps } from './session-lines.ts';
-import { type Telling, tap } from './telling.ts';
 
 export function sessionInstead(t: Telling, objections: readonly Objection[]): readonly CardAction[] {
   const taps = objections.flatMap((objection) => insteadOf(t, objection));

@@ -7,7 +7,7 @@ import { exposedIn, flushState, type Session, unacknowledged } from '../../core/
 import { qualifications } from '../../core/session/session-commands.ts';
 import { watchersOf } from '../../core/session/session-reminders.ts';
 import type { CardAction } from './card.ts';
-import { type Telling, tap } from './telling.ts';
+import { type Telling, tap } from './card-context.ts';
 
 export function peopleLines(t: Telling, session: Session): readonly string[] {
   const words = t.words.session;

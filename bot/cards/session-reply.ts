@@ -7,6 +7,7 @@ import type { Session } from '../../core/session/session.ts';
 import type { SessionCommand } from '../../core/session/session-commands.ts';
 import { alarmCard, bellCard, nearMissCard, qualifiedCard } from './alarm-cards.ts';
 import { type Card, makeCard } from './card.ts';
+import type { Telling } from './card-context.ts';
 import {
   briefCard,
   closedCard,
@@ -18,7 +19,6 @@ import {
   sprayOnCard,
 } from './session-cards.ts';
 import { stillOpen } from './session-lines.ts';
-import type { Telling } from './telling.ts';
 
 export function sessionReply(
   t: Telling,

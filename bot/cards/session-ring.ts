@@ -1,11 +1,11 @@
 // What a session's bells show: the brief itself ahead of its time, the flush with its sequence, the rest in a line.
 
-import type { ReminderKind } from '../../core/reminders/wish.ts';
+import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
 import type { Session } from '../../core/session/session.ts';
 import type { Card, CardAction, CardFact } from './card.ts';
+import type { Telling } from './card-context.ts';
 import { briefCard, flushConflicts } from './session-cards.ts';
 import { airLines, flushTaps, sessionTaps } from './session-lines.ts';
-import type { Telling } from './telling.ts';
 
 interface Shown {
   readonly facts: readonly CardFact[];

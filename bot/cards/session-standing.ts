@@ -6,9 +6,9 @@ import { sessionStream } from '../../core/ids.ts';
 import { isRunning, isSessionOpen, type Session } from '../../core/session/session.ts';
 import { unreadUnder } from '../../core/unread.ts';
 import { makeCard } from './card.ts';
+import type { Telling } from './card-context.ts';
 import { briefCard } from './session-cards.ts';
 import type { Standing } from './standing-card.ts';
-import type { Telling } from './telling.ts';
 import { unreadLines } from './unread-lines.ts';
 
 /** What the brief's own lines say, with who and when. */

@@ -3,11 +3,11 @@
 
 import { type CrewFile, peopleWithRole } from '../../core/crew/crew.ts';
 import type { Role, Setting } from '../../core/crew/crew-commands.ts';
-import { peopleFrom, roleMissingFor } from '../../core/crew/may-settle.ts';
+import { peopleFrom, roleMissingFor } from '../../core/crew/who-may-set.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { offeredSheets, sheetMeant } from '../../core/products/shelf.ts';
 import { writeSetting } from '../language/write-setting.ts';
-import type { Telling } from './telling.ts';
+import type { Telling } from './card-context.ts';
 
 export interface SetUpField {
   readonly id: Named;

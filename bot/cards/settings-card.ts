@@ -1,14 +1,14 @@
 // The crew and the person as they are set, with a tap for each thing that this person may set by saying it.
 
 import { type Person, personIn } from '../../core/crew/crew.ts';
-import { roleMissingFor, type SettlingRow } from '../../core/crew/may-settle.ts';
+import { roleMissingFor, type SettlingRow } from '../../core/crew/who-may-set.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { ownValue } from '../../core/own-key.ts';
 import { offeredSheets, sheetMeant } from '../../core/products/shelf.ts';
 import { qualifications } from '../../core/session/session-commands.ts';
 import { minutes } from '../../core/units.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
-import type { Telling } from './telling.ts';
+import type { Telling } from './card-context.ts';
 
 export function settingsCard(t: Telling, name: PersonName): Card {
   const { chat } = t.words;

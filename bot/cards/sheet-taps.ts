@@ -4,7 +4,7 @@ import type { Command } from '../../core/commands.ts';
 import type { SheetId } from '../../core/ids.ts';
 import type { SheetUnclear } from '../../core/products/sheet-objections.ts';
 import type { CardAction } from './card.ts';
-import type { Telling } from './telling.ts';
+import type { Telling } from './card-context.ts';
 
 /** More would not fit under a card. */
 const mostTaps = 4;

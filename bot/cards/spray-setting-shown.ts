@@ -3,7 +3,7 @@
 import type { SettingChanged } from '../../core/crew/crew-events.ts';
 import type { SpraySetting } from '../../core/session/session-commands.ts';
 import { litres } from '../../core/units.ts';
-import type { Telling } from './telling.ts';
+import type { Telling } from './card-context.ts';
 
 /** As it is filed. */
 type Filed = Extract<SettingChanged['setting'], { readonly name: SpraySetting['name'] }>;

@@ -8,10 +8,10 @@ import { isPartLive, type Part, phaseOfPart } from '../../core/part/part.ts';
 import { unreadUnder } from '../../core/unread.ts';
 import { batchTaps, clockFacts, isPotOver, openedCard } from './batch-cards.ts';
 import { type Card, type CardAction, makeCard, type Tone } from './card.ts';
+import type { Telling } from './card-context.ts';
 import type { FactId } from './fact-ids.ts';
 import { heldLines, partFacts, partTaps } from './part-cards.ts';
 import { tapsTogether } from './parts-together.ts';
-import type { Telling } from './telling.ts';
 import { unreadLines } from './unread-lines.ts';
 
 export interface Standing {

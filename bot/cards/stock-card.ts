@@ -6,7 +6,7 @@ import type { Component } from '../../core/components.ts';
 import { grams } from '../../core/units.ts';
 import { canTaps } from './can-cards.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
-import { countFact, massFact, type Telling } from './telling.ts';
+import { countFact, massFact, type Telling } from './card-context.ts';
 
 export function stockCard(t: Telling): Card {
   const rows = stockOf(t.shop, t.now);

@@ -22,7 +22,7 @@ import {
   tap,
   temperatureFact,
   wallFact,
-} from './telling.ts';
+} from './card-context.ts';
 
 export const surfaceTap = (t: Telling, part: string): CardAction =>
   tap(t, 'surface', `surface ${part} {surface-temperature}C`);

@@ -7,12 +7,12 @@ import type { PartPhase } from '../../core/part/part.ts';
 import type { AirThen, BatchTrace, CoatTrace, LotTaken, LotTrace, PartTrace } from '../../core/records/trace.ts';
 import { grams, minutesBetween } from '../../core/units.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
+import { countFact, massFact, type Telling, tap } from './card-context.ts';
 import { changedBy } from './corrected.ts';
 import { deviationLines } from './deviation-lines.ts';
 import { filmFacts } from './film-facts.ts';
 import { heldLines } from './part-cards.ts';
 import { letter } from './period-card.ts';
-import { countFact, massFact, type Telling, tap } from './telling.ts';
 
 export function partTraceCard(t: Telling, trace: PartTrace): Card {
   const { records } = t.words;

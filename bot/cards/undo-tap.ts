@@ -3,7 +3,7 @@
 import type { CommandOf } from '../../core/commands.ts';
 import { writeLine } from '../language/write-line.ts';
 import type { CardAction } from './card.ts';
-import { type Telling, tap } from './telling.ts';
+import { type Telling, tap } from './card-context.ts';
 
 export function undoTap(t: Telling, entry: number): CardAction {
   return tap(t, 'undo', undoLine(t, { entry }));

@@ -13,9 +13,9 @@ import { findSession } from '../../core/session/session-decide.ts';
 import { cubicMetres, litres } from '../../core/units.ts';
 import { airAskedFact, airGivenFact, ratioFact } from './air-figure-facts.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
+import { percentFact, type Telling, volumeFact } from './card-context.ts';
 import { sessionAirCard } from './session-air-card.ts';
 import { sheetTaps } from './sheet-taps.ts';
-import { percentFact, type Telling, volumeFact } from './telling.ts';
 
 export function ventCard(t: Telling, { asked }: Extract<Question, { ask: 'vent' }>): Card {
   switch (asked.of) {

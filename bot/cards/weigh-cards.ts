@@ -19,7 +19,7 @@ import { airLog } from '../../core/shop.ts';
 import { fraction, type Grams, grams, litres, minutesAfter } from '../../core/units.ts';
 import { batchTaps } from './batch-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
-import { massFact, type Telling, tap } from './telling.ts';
+import { massFact, type Telling, tap } from './card-context.ts';
 
 const toleranceOf = (batch: Batch) => {
   const share = fraction(batch.sheet.ratio.tolerancePercent / 100);

@@ -4,8 +4,8 @@
 import { setTimeout } from 'node:timers/promises';
 import type { Clock } from '../../core/ports.ts';
 import { type EpochMs, epochMs, minutes, minutesAfter } from '../../core/units.ts';
-import type { Answer } from '../answer.ts';
-import type { Host } from '../host.ts';
+import type { Answer } from '../talk/answer.ts';
+import type { Host } from '../talk/host.ts';
 import type { DemoLine } from './demo-shift.ts';
 
 export interface DemoClock extends Clock {

@@ -6,7 +6,7 @@ import { criesIn } from './cry.ts';
 import { isAboutAlarms } from './misread-line.ts';
 import type { Read } from './read-line.ts';
 import { type Fault, isFault, type LineContext } from './reading.ts';
-import { mannerOf } from './stance.ts';
+import { mannerOf } from './time-and-permission.ts';
 import type { Token } from './typed/tokens.ts';
 import type { VerbNamed } from './verbs-typed.ts';
 

@@ -5,8 +5,8 @@ import { alarms } from '../../core/session/session-commands.ts';
 import { looksLikePart } from './names-typed.ts';
 import type { Fault, LineContext, Misread, Reading } from './reading.ts';
 import { slots } from './slots.ts';
+import { inTypedLanguage } from './suggest-in-typed-language.ts';
 import { nearest, nearestVerbs, thoseThatRead } from './suggestions.ts';
-import { inTongueOf } from './tongue.ts';
 import { notNames } from './trade-words.ts';
 import { type Token, tokenize } from './typed/tokens.ts';
 import { type VerbNamed, verbOfWord } from './verbs-typed.ts';
@@ -30,7 +30,7 @@ export function misreadOf(
   const usual = (fault.tries ?? usualTries(fault, line, verb, context)).map((each) => each.replace(/[ ?]+$/, ''));
   const needed = near === undefined || !isAboutAlarms.has(near.row.name) ? alarmsIn(line) : [];
   const offered = fault.code === 'unknown-verb' ? [...needed, ...usual] : [...usual, ...needed];
-  const tries = inTongueOf(line, near, offered);
+  const tries = inTypedLanguage(line, near, offered);
   return {
     code: fault.code,
     ...(near !== undefined && { verb: near.row.name }),

@@ -10,7 +10,7 @@ import { isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
 import { longestLine, type Misunderstood, misreadOf, tooLong, unknownVerb } from './misread-line.ts';
 import { partLines, readPartList } from './part-list.ts';
 import { type Fault, isFault, type LineContext, type Reading } from './reading.ts';
-import { isHappenedWord } from './stance.ts';
+import { isHappenedWord } from './time-and-permission.ts';
 import { saidTimeFrom } from './times/said-time.ts';
 import { cleanLine } from './typed/clean-line.ts';
 import { type Token, tokenize } from './typed/tokens.ts';

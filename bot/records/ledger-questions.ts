@@ -6,8 +6,8 @@ import { isWithin, type Span } from '../../core/records/span.ts';
 import { type LimitStanding, limitStandings, windowStart } from '../../core/records/voc-limits.ts';
 import { type EpochMs, epochMs } from '../../core/units.ts';
 import type { Card, CardFact } from '../cards/card.ts';
+import { massFact, type Telling } from '../cards/card-context.ts';
 import { ledgerCard, limitLines } from '../cards/ledger-card.ts';
-import { massFact, type Telling } from '../cards/telling.ts';
 import { loadLedger, type RecordSource } from './loading.ts';
 
 export interface LedgerAsked {

@@ -6,7 +6,7 @@ import { streamsOfPart, tracePart } from '../../core/records/trace.ts';
 import { unreadUnder } from '../../core/unread.ts';
 import { RestsOnUnread } from '../../core/unread-event.ts';
 import { type Card, makeCard } from '../cards/card.ts';
-import { type Telling, tap } from '../cards/telling.ts';
+import { type Telling, tap } from '../cards/card-context.ts';
 import { loadNamed, type RecordSource } from './loading.ts';
 import type { PaperTray } from './paper-tray.ts';
 import { drawPng, pictureOf } from './pictures/draw.ts';

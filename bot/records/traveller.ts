@@ -8,8 +8,8 @@ import type { Head } from '../../core/ports.ts';
 import { filmLimits } from '../../core/records/curves.ts';
 import type { PartTrace } from '../../core/records/trace.ts';
 import { micrometres } from '../../core/units.ts';
+import type { Telling } from '../cards/card-context.ts';
 import { deviationLines } from '../cards/deviation-lines.ts';
-import type { Telling } from '../cards/telling.ts';
 import { airLine, detailsOf, lotLines } from '../cards/trace-cards.ts';
 import type { Paper, PaperPart, PaperSection, PaperStep } from './traveller-pdf.ts';
 

@@ -3,12 +3,12 @@
 
 import { readFileSync } from 'node:fs';
 import type { CrewFile } from '../../core/crew/crew.ts';
-import { type ConfigFault, clockFault, type Flags, readCrew, readFlags } from '../config.ts';
+import { type ConfigFault, clockFault, type Flags, readCrew, readFlags } from '../config/config.ts';
+import { usage } from '../config/usage.ts';
 import { demoCrew } from '../demo/demo-crew.ts';
 import { readSlackSettings } from '../slack/slack-settings.ts';
-import { usage } from '../usage.ts';
 import { complain, exitCodes } from './exit-codes.ts';
-import { openGround } from './ground.ts';
+import { openRecord } from './open-record.ts';
 import { namedStart } from './run-clock.ts';
 import { runDemo } from './run-demo.ts';
 import { runAsScript } from './run-script.ts';
@@ -34,17 +34,17 @@ export async function chooseRun(args: readonly string[]): Promise<number> {
   const badClock = clockFault(flags, crewFile.zone);
   if (badClock !== undefined) return complain(badClock.fault);
   const start = namedStart(flags, crewFile.zone);
-  const ground = openGround(flags, how === 'script' || how === 'demo');
-  if ('ends' in ground) return ground.ends;
+  const opened = openRecord(flags, how === 'script' || how === 'demo');
+  if ('ends' in opened) return opened.ends;
   switch (how) {
     case 'script':
-      return runAsScript(flags, crewFile, ground, start);
+      return runAsScript(flags, crewFile, opened, start);
     case 'typed':
-      return runTyped(flags, crewFile, ground, start);
+      return runTyped(flags, crewFile, opened, start);
     case 'served':
-      return runServed(flags, crewFile, ground, start);
+      return runServed(flags, crewFile, opened, start);
     case 'demo':
-      return runDemo(flags, ground);
+      return runDemo(flags, opened);
     default: {
       const never: never = how;
       return never;

@@ -3,8 +3,8 @@
 import { DateTime } from 'luxon';
 import type { Clock } from '../../core/ports.ts';
 import { epochMs } from '../../core/units.ts';
-import { fastClock, virtualClock, wallClock } from '../clocks.ts';
-import type { Flags } from '../config.ts';
+import type { Flags } from '../config/config.ts';
+import { fastClock, virtualClock, wallClock } from '../time/clocks.ts';
 
 /** Milliseconds since 1970; `undefined` where none is named, NaN where there is no such time. */
 export function namedStart({ clock }: Flags, zone: string): number | undefined {

@@ -1,33 +1,33 @@
 // The invented shift, played on the page or in a terminal alone.
 
-import type { Answer } from '../answer.ts';
-import type { Flags } from '../config.ts';
+import type { Flags } from '../config/config.ts';
 import { demoCrew, demoNotice } from '../demo/demo-crew.ts';
 import { type DemoLine, demoShift, demoShiftStart, demoSpeed } from '../demo/demo-shift.ts';
 import { demoClock, playShift } from '../demo/play-shift.ts';
-import { goToWork } from './at-work.ts';
+import type { Answer } from '../talk/answer.ts';
+import { startBellsAndPage } from './bells-and-page.ts';
 import { complain, exitCodes, untilStopped } from './exit-codes.ts';
-import { goOn } from './going-on.ts';
-import type { Ground } from './ground.ts';
+import type { OpenedRecord } from './open-record.ts';
+import { startCrew } from './start-crew.ts';
 
-export async function runDemo(flags: Flags, ground: Ground): Promise<number> {
+export async function runDemo(flags: Flags, opened: OpenedRecord): Promise<number> {
   const speed = flags.speed ?? demoSpeed;
   const clock = demoClock(demoShiftStart, speed);
   const withPage = flags.serve || !flags.terminal;
-  const work = await goToWork({ flags, crewFile: demoCrew, ground, clock, withPage });
-  const going = await goOn(work, speed, demoNotice);
-  if ('fault' in going) return complain(going.fault);
+  const started = await startCrew({ flags, crewFile: demoCrew, opened, clock, withPage });
+  const running = await startBellsAndPage(started, speed, demoNotice);
+  if ('fault' in running) return complain(running.fault);
   const stopping = new AbortController();
   const onLine = async ({ as, line }: DemoLine, answer: Answer | undefined) => {
     if (!flags.json) process.stdout.write(`${as}: ${line}\n`);
-    if (answer !== undefined) await work.print(answer);
-    going.wake();
+    if (answer !== undefined) await started.print(answer);
+    running.wake();
   };
-  const told = playShift({ host: work.host, clock, shift: demoShift, onLine, signal: stopping.signal });
+  const told = playShift({ host: started.host, clock, shift: demoShift, onLine, signal: stopping.signal });
   // Without a page and without anybody typing, the end of the shift is the end.
   const alone = withPage ? [] : [told];
-  await Promise.race([untilStopped(), ...(process.stdin.isTTY ? [going.typed()] : alone)]);
+  await Promise.race([untilStopped(), ...(process.stdin.isTTY ? [running.typed()] : alone)]);
   stopping.abort();
-  await going.stop();
+  await running.stop();
   return exitCodes.done;
 }

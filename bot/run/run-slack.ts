@@ -3,25 +3,25 @@
 import { join } from 'node:path';
 import type { CrewId } from '../../core/ids.ts';
 import { openSqlitePostbox } from '../../core/store/sqlite-postbox.ts';
-import type { Flags } from '../config.ts';
-import { readCrewFiles } from '../crew-files.ts';
+import type { Flags } from '../config/config.ts';
+import { readCrewFiles } from '../config/crew-files.ts';
 import { paperTray } from '../records/paper-tray.ts';
-import type { PageBeside } from '../serve-slack.ts';
 import type { SlackSettings } from '../slack/slack-settings.ts';
 import { openConversation } from '../web/conversation.ts';
-import { wire } from '../wiring.ts';
 import { complain, exitCodes, untilStopped } from './exit-codes.ts';
-import { openGround, packageFolder } from './ground.ts';
+import { openRecord, packageFolder } from './open-record.ts';
 import { clockFrom } from './run-clock.ts';
+import type { PageBeside } from './serve-slack.ts';
+import { wire } from './wiring.ts';
 
 const lastWordsMs = 1_000;
 
 export async function runInSlack(settings: SlackSettings, flags: Flags): Promise<number> {
   const crews = readCrewFiles(flags);
   if ('fault' in crews) return complain(crews.fault);
-  const ground = openGround(flags, false);
-  if ('ends' in ground) return ground.ends;
-  const { place, store, shelf } = ground;
+  const opened = openRecord(flags, false);
+  if ('ends' in opened) return opened.ends;
+  const { place, store, shelf } = opened;
   const clock = clockFrom(undefined, flags.speed);
   const postbox = openSqlitePostbox(place?.file ?? ':memory:');
   const single = crews.length === 1;
@@ -45,7 +45,7 @@ export async function runInSlack(settings: SlackSettings, flags: Flags): Promise
   }
 
   // Loading it costs what Slack's packages cost: only where it is on.
-  const { serveSlack } = await import('../serve-slack.ts');
+  const { serveSlack } = await import('./serve-slack.ts');
   const ended = await serveSlack({
     settings,
     crews,

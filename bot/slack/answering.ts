@@ -1,11 +1,11 @@
 // An answer goes out first; what it moved is shown anew after it, and nobody waits for that.
 
-import type { Answer } from '../answer.ts';
+import type { Answer } from '../talk/answer.ts';
+import type { BackgroundWork } from './background-work.ts';
+import type { Desk } from './crew-desk.ts';
 import { markedFor } from './crew-mark.ts';
-import type { Desk } from './desk.ts';
 import type { Homes } from './homes.ts';
 import type { Where } from './inbound.ts';
-import type { Later } from './later.ts';
 import type { ShowAnswer } from './show-answer.ts';
 
 /** What was tapped on which message, for what then stands in place of its buttons. */
@@ -25,18 +25,18 @@ export interface Answering {
 interface AnsweringNeeds {
   readonly showing: ShowAnswer;
   readonly homes: Homes;
-  readonly later: Later;
+  readonly background: BackgroundWork;
 }
 
-export function createAnswering({ showing, homes, later }: AnsweringNeeds): Answering {
+export function createAnswering({ showing, homes, background }: AnsweringNeeds): Answering {
   async function answered(desk: Desk, answer: Answer, where: Where, id: string, used?: Used): Promise<void> {
     if (answer.recorded) {
       desk.wake();
       // Begun before the answer is there: what is shown next still stands.
-      void later.run('taps-not-taken-away', id, () => settled(desk, answer, where, used));
+      void background.run('taps-not-taken-away', id, () => settled(desk, answer, where, used));
     }
     await showing.show(desk, answer, where, markedFor(desk.crew, id));
-    if (answer.recorded) void later.run('refresh-failed', id, () => refreshed(desk, answer));
+    if (answer.recorded) void background.run('refresh-failed', id, () => refreshed(desk, answer));
   }
 
   async function settled({ thread }: Desk, { about = [] }: Answer, { team }: Where, used?: Used): Promise<void> {

@@ -1,7 +1,7 @@
 // The first words in a channel, once; and those to somebody, or in a channel, of no crew here.
 
 import type { Postbox } from '../../core/ports.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 import type { Homes } from './homes.ts';
 import type { Inbound, Where } from './inbound.ts';
 import type { Outbox } from './outbox.ts';

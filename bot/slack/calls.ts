@@ -4,13 +4,13 @@
 
 import type { PersonName } from '../../core/ids.ts';
 import type { Log } from '../../core/ports.ts';
-import type { Answer } from '../answer.ts';
 import { type Card, makeCard } from '../cards/card.ts';
 import { calledBy } from '../cards/whom-to-call.ts';
 import type { Words } from '../language/words/languages.ts';
-import { keptUnder } from '../subjects.ts';
+import type { Answer } from '../talk/answer.ts';
+import { keptUnder } from '../talk/message-subject.ts';
 import { cardMessage } from './card-blocks.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 import type { Outbox } from './outbox.ts';
 import type { PostedEvent } from './thread-events.ts';
 

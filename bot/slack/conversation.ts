@@ -3,16 +3,15 @@
 import type { Log, Postbox } from '../../core/ports.ts';
 import { createAnswering } from './answering.ts';
 import { createArrivals } from './arrivals.ts';
-import type { Desk } from './desk.ts';
+import type { BackgroundWork } from './background-work.ts';
+import type { Desk } from './crew-desk.ts';
 import { createDroppedPictures } from './dropped-pictures.ts';
 import type { Submitted } from './form-answer.ts';
 import { createForms, type Form } from './forms.ts';
 import type { Homes } from './homes.ts';
 import type { Inbound } from './inbound.ts';
-import type { Later } from './later.ts';
 import { createLines } from './lines.ts';
 import type { Outbox } from './outbox.ts';
-import { createPresses } from './presses.ts';
 import type { Respond } from './respond.ts';
 import { type Pace, wallPace } from './sender.ts';
 import { createSetUpForms } from './set-up-form.ts';
@@ -20,6 +19,7 @@ import { setUpCallback } from './set-up-view.ts';
 import type { ShowAnswer } from './show-answer.ts';
 import type { Call } from './slack-client.ts';
 import { createSpeaking } from './speaking.ts';
+import { createTaps } from './taps.ts';
 import { touchedBy, type WhichCrew } from './which-crew.ts';
 
 export interface Conversation {
@@ -36,27 +36,27 @@ export interface ConversationNeeds {
   readonly call: Call;
   readonly respond: Respond;
   readonly postbox: Postbox;
-  readonly later: Later;
+  readonly background: BackgroundWork;
   readonly pace: Pace;
   readonly now: () => number;
   readonly log: Log;
 }
 
 export function createConversation(needs: ConversationNeeds): Conversation {
-  const { which, showing, homes, postbox, later, now } = needs;
+  const { which, showing, homes, postbox, background, now } = needs;
   const { privately, warn } = showing;
   const speaking = createSpeaking({ postbox, now });
-  const answering = createAnswering({ showing, homes, later });
+  const answering = createAnswering({ showing, homes, background });
   const lines = createLines({ speaking, answering, warn, postbox });
   const pictures = createDroppedPictures({ speaking, answering, warn, said: lines.said });
-  const presses = createPresses({ speaking, answering, homes, respond: needs.respond, postbox, now });
+  const taps = createTaps({ speaking, answering, homes, respond: needs.respond, postbox, now });
   const arrivals = createArrivals({ outbox: needs.outbox, postbox, homes, privately });
   // Slack's 3 s are of the wall; its limits are kept by the pace of everything that is sent.
   const forming = {
-    ...{ which, speaking, answering, warn, later },
+    ...{ which, speaking, answering, warn, background },
     ...{ call: needs.call, log: needs.log, wall: wallPace, pace: needs.pace, noCrew: arrivals.noCrew },
   };
-  const forms = createForms({ ...forming, presses });
+  const forms = createForms({ ...forming, taps });
   const setUps = createSetUpForms({ ...forming, postbox, outbox: needs.outbox, joined: arrivals.joined });
 
   async function work(inbound: Inbound): Promise<void> {
@@ -74,7 +74,7 @@ export function createConversation(needs: ConversationNeeds): Conversation {
       case 'edited':
         return lines.edited(desk, inbound);
       case 'tap':
-        return /\{[\w-]+\}/.test(inbound.line) ? forms.open(desk, inbound) : presses.pressed(desk, inbound);
+        return /\{[\w-]+\}/.test(inbound.line) ? forms.open(desk, inbound) : taps.pressed(desk, inbound);
       case 'set-up':
         return setUps.open(desk, inbound);
       case 'home':

@@ -3,7 +3,7 @@
 
 import type { StreamId } from '../../core/ids.ts';
 import type { Answering } from './answering.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 import type { Inbound } from './inbound.ts';
 import type { Lines } from './lines.ts';
 import type { ShowAnswer } from './show-answer.ts';

@@ -4,7 +4,7 @@
 import { z } from 'zod';
 import type { Log } from '../../core/ports.ts';
 import { type Card, fileNameOf } from '../cards/card.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 import { limits, uploadTimeoutMs } from './limits.ts';
 import type { Address } from './outbox.ts';
 import type { Pace } from './sender.ts';

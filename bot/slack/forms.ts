@@ -5,16 +5,16 @@ import type { Log } from '../../core/ports.ts';
 import { blankLine, fieldsIn, fillLine } from '../cards/tap-fields.ts';
 import { inUnitsOf } from '../cards/tap-units.ts';
 import type { Answering } from './answering.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 import { answeredInTime, type Filling, type FormAnswer, type Submitted } from './form-answer.ts';
 import { type Carried, faultOf, fieldFaults, formView, loadingView, readCarried } from './form-view.ts';
 import type { Inbound } from './inbound.ts';
 import { closedMeanwhile, openForm } from './open-form.ts';
-import type { createPresses, Tap } from './presses.ts';
 import type { Pace } from './sender.ts';
 import type { ShowAnswer } from './show-answer.ts';
 import type { Call } from './slack-client.ts';
 import type { Speaking } from './speaking.ts';
+import type { createTaps, Tap } from './taps.ts';
 import type { WhichCrew } from './which-crew.ts';
 
 export type Form = Extract<Inbound, { kind: 'form' }>;
@@ -23,7 +23,7 @@ export interface FormsNeeds {
   readonly which: WhichCrew;
   readonly speaking: Speaking;
   readonly answering: Answering;
-  readonly presses: Pick<ReturnType<typeof createPresses>, 'usedTap' | 'subjectOn'>;
+  readonly taps: Pick<ReturnType<typeof createTaps>, 'usedTap' | 'subjectOn'>;
   readonly warn: ShowAnswer['warn'];
   readonly noCrew: (inbound: Inbound) => Promise<void>;
   readonly call: Call;
@@ -36,7 +36,7 @@ export interface FormsNeeds {
 const factsShown = 6;
 
 export function createForms(needs: FormsNeeds) {
-  const { which, speaking, answering, presses, warn, call, pace, log } = needs;
+  const { which, speaking, answering, taps, warn, call, pace, log } = needs;
 
   /** Slack gives 3 s to open it: first empty, in the crew's language, then filled for whoever tapped. */
   async function open(desk: Desk, tap: Tap): Promise<void> {
@@ -62,7 +62,7 @@ export function createForms(needs: FormsNeeds) {
 
   /** A form opens without it where the record cannot be read. */
   async function contextOf(desk: Desk, tap: Tap): Promise<readonly string[]> {
-    const subject = presses.subjectOn(desk, tap);
+    const subject = taps.subjectOn(desk, tap);
     if (subject === undefined) return [];
     try {
       const { facts } = (await desk.overview.standing(subject)).card;
@@ -102,7 +102,7 @@ export function createForms(needs: FormsNeeds) {
       return { is: 'wrong', errors: faultOf(answer.card.lines, fields, form.values) };
     }
     if (answer === undefined) return { is: 'closed' };
-    const used = await presses.usedTap(desk, answer, where, carried.message, carried.label);
+    const used = await taps.usedTap(desk, answer, where, carried.message, carried.label);
     // The form closes first: what is shown may wait for Slack.
     after(answering.answered(desk, answer, where, form.id, used));
     return { is: 'closed' };

@@ -3,8 +3,8 @@
 import { z } from 'zod';
 import type { Log, Postbox } from '../../core/ports.ts';
 import { wordsIn } from '../language/words/languages.ts';
-import { howItMoved, type Moved, type Press } from '../pressed.ts';
-import type { Desk } from './desk.ts';
+import { howItMoved, type Moved, type Press } from '../talk/pressed.ts';
+import type { Desk } from './crew-desk.ts';
 import { homeView, noCrewView } from './home-view.ts';
 import type { Where } from './inbound.ts';
 import { placesIn } from './places.ts';

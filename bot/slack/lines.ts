@@ -3,10 +3,10 @@
 
 import { z } from 'zod';
 import type { Postbox } from '../../core/ports.ts';
-import type { Answer } from '../answer.ts';
 import { partLines } from '../language/part-list.ts';
+import type { Answer } from '../talk/answer.ts';
 import type { Answering } from './answering.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 import type { Delivered, Inbound } from './inbound.ts';
 import type { ShowAnswer } from './show-answer.ts';
 import type { Speaking } from './speaking.ts';

@@ -3,13 +3,13 @@
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { CrewId } from '../../core/ids.ts';
 import type { Clock, Postbox } from '../../core/ports.ts';
-import type { Answer } from '../answer.ts';
-import type { FrontEnd } from '../front-end.ts';
-import type { Host } from '../host.ts';
-import type { Overview } from '../overview.ts';
-import type { Picture } from '../pictures.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
-import type { Desk } from './desk.ts';
+import type { Answer } from '../talk/answer.ts';
+import type { FrontEnd } from '../talk/front-end.ts';
+import type { Host } from '../talk/host.ts';
+import type { Overview } from '../talk/overview.ts';
+import type { Picture } from '../talk/picture-filing.ts';
+import type { Desk } from './crew-desk.ts';
 import type { FileUploads } from './file-uploads.ts';
 import type { Outbox } from './outbox.ts';
 import { createRings } from './rings.ts';
@@ -20,7 +20,7 @@ import type { SlackCrew } from './slack-crew.ts';
 import type { SlackLog } from './slack-log.ts';
 import { createStandingMessages } from './standing-messages.ts';
 import { createThreadEvents } from './thread-events.ts';
-import { voiceAnyway } from './voice-anyway.ts';
+import { voiceWithoutRecord } from './voice-without-record.ts';
 import { channelNote } from './which-crew.ts';
 
 /** What a wired crew gives to its desk. */
@@ -71,7 +71,7 @@ export function makeDesk(slackCrew: SlackCrew, file: CrewFile, needs: DeskNeeds)
     wasTold: (key) => bells.wasTold(key),
   };
   const wired = needs.wire(crew, roster.crewFile, rings);
-  const voice = voiceAnyway({ overview: wired.overview, crewFile: roster.crewFile, clock, log });
+  const voice = voiceWithoutRecord({ overview: wired.overview, crewFile: roster.crewFile, clock, log });
   const overview = { ...wired.overview, voice };
   const channel = () => slackCrew.channels[0] ?? postbox.note(channelNote(crew));
   const standing = createStandingMessages({

@@ -1,7 +1,7 @@
 // Where on what Slack shows each tap stands, so that a press can be held against it.
 
 import type { KnownBlock } from '@slack/types';
-import type { Place } from '../pressed.ts';
+import type { Place } from '../talk/pressed.ts';
 import { buttonAt } from './action-blocks.ts';
 
 /** `rowOf`: what a row is about, by its block's id. */

@@ -4,11 +4,11 @@
 
 import type { PersonName } from '../../core/ids.ts';
 import type { Log, Postbox } from '../../core/ports.ts';
-import type { Answer } from '../answer.ts';
-import type { FrontEnd } from '../front-end.ts';
-import { hasOneMessage, keptUnder } from '../subjects.ts';
+import type { Answer } from '../talk/answer.ts';
+import type { FrontEnd } from '../talk/front-end.ts';
+import { hasOneMessage, keptUnder } from '../talk/message-subject.ts';
 import { cardMessage } from './card-blocks.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 import type { FileUploads } from './file-uploads.ts';
 import type { Address, Outbox, Posting } from './outbox.ts';
 import { createRingNotes } from './ring-notes.ts';

@@ -7,13 +7,13 @@ import { makeCard } from '../cards/card.ts';
 import { roleLine, type SetUp, type SetUpField } from '../cards/set-up.ts';
 import type { Words } from '../language/words/languages.ts';
 import type { Answering } from './answering.ts';
+import type { BackgroundWork } from './background-work.ts';
 import { cardMessage } from './card-blocks.ts';
+import type { Desk } from './crew-desk.ts';
 import { crewMarked, withoutMark } from './crew-mark.ts';
-import type { Desk } from './desk.ts';
 import { answeredInTime, type Filling, type FormAnswer, type Submitted } from './form-answer.ts';
 import type { Form } from './forms.ts';
 import type { Inbound, Where } from './inbound.ts';
-import type { Later } from './later.ts';
 import { closedMeanwhile, openForm } from './open-form.ts';
 import type { Outbox } from './outbox.ts';
 import type { Pace } from './sender.ts';
@@ -39,7 +39,7 @@ export interface SetUpNeeds {
   readonly warn: ShowAnswer['warn'];
   /** The crew's channel is another one: it is welcomed there once. */
   readonly joined: (desk: Desk, where: Where) => Promise<void>;
-  readonly later: Later;
+  readonly background: BackgroundWork;
   readonly noCrew: (inbound: Inbound) => Promise<void>;
 }
 
@@ -127,7 +127,7 @@ export function createSetUpForms(needs: SetUpNeeds) {
       const channel = desk.channel();
       if (of === 'crew' && channel !== undefined) await needs.joined(desk, { ...where, channel });
       if (of === 'crew' && settled.length > 0) await tellCrew(desk, settled, name, form.id);
-      void needs.later.run('refresh-failed', form.id, () => needs.answering.refreshed(desk));
+      void needs.background.run('refresh-failed', form.id, () => needs.answering.refreshed(desk));
     };
     after(told());
     if (errors.size === 0) return { is: 'closed' };

@@ -4,13 +4,13 @@
 
 import { crewStream, type StreamId } from '../../core/ids.ts';
 import type { Log } from '../../core/ports.ts';
-import type { Answer } from '../answer.ts';
 import { type Card, makeCard } from '../cards/card.ts';
 import type { Words } from '../language/words/languages.ts';
-import { hasOneMessage, keptUnder } from '../subjects.ts';
+import type { Answer } from '../talk/answer.ts';
+import { hasOneMessage, keptUnder } from '../talk/message-subject.ts';
 import type { Calls } from './calls.ts';
 import { type CardMessage, cardMessage } from './card-blocks.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 import type { FileUploads, Missing } from './file-uploads.ts';
 import type { Where } from './inbound.ts';
 import type { Address, Outbox, Posting } from './outbox.ts';

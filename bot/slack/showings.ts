@@ -1,6 +1,6 @@
 // What each message or home tab that changes in place has shown in the last moments.
 
-import { type Place, type Showing, withShowing } from '../pressed.ts';
+import { type Place, type Showing, withShowing } from '../talk/pressed.ts';
 
 export interface Showings {
   readonly of: (key: string) => readonly Showing[];

@@ -4,10 +4,10 @@
 import type { StreamId } from '../../core/ids.ts';
 import type { Postbox } from '../../core/ports.ts';
 import { type EpochMs, epochMs } from '../../core/units.ts';
-import type { Answer } from '../answer.ts';
 import { writeName } from '../language/people-typed.ts';
-import type { Pressed } from '../pressed.ts';
-import type { Desk } from './desk.ts';
+import type { Answer } from '../talk/answer.ts';
+import type { Pressed } from '../talk/pressed.ts';
+import type { Desk } from './crew-desk.ts';
 import type { Where } from './inbound.ts';
 
 export interface Said {

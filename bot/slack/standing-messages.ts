@@ -4,9 +4,9 @@
 import type { CrewId, StreamId } from '../../core/ids.ts';
 import type { KeptPost, Log, Postbox } from '../../core/ports.ts';
 import type { Standing } from '../cards/standing-card.ts';
-import type { Overview } from '../overview.ts';
-import { howItMoved, type Moved, type Press } from '../pressed.ts';
-import { hasOneMessage } from '../subjects.ts';
+import { hasOneMessage } from '../talk/message-subject.ts';
+import type { Overview } from '../talk/overview.ts';
+import { howItMoved, type Moved, type Press } from '../talk/pressed.ts';
 import { type CardMessage, cardMessage } from './card-blocks.ts';
 import { createCatchUp } from './catch-up.ts';
 import type { Outbox } from './outbox.ts';

@@ -3,17 +3,17 @@
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { CrewId } from '../../core/ids.ts';
 import type { Clock, Postbox } from '../../core/ports.ts';
+import { createBackgroundWork } from './background-work.ts';
 import { createBoltApp, type Identity } from './bolt-app.ts';
 import { createCalls } from './calls.ts';
 import { type Listening, makeConnection } from './connection.ts';
 import { createConversation } from './conversation.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 import { createFileUploads } from './file-uploads.ts';
+import { findBeforePosting } from './find-before-posting.ts';
 import { createHomes } from './homes.ts';
 import { askUntilKnown } from './identity.ts';
 import type { Inbound } from './inbound.ts';
-import { createLater } from './later.ts';
-import { lookingFirst } from './looking-first.ts';
 import { type DeskNeeds, makeDesk } from './make-desk.ts';
 import { createOutbox } from './outbox.ts';
 import { withInbox } from './receiver.ts';
@@ -70,9 +70,9 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
   const unfinished = postbox.unfinished();
   const { call, shutOut } = watchedCall(createCall({ token: botToken, apiUrl, log: log.forSdk }), log);
   const sent = createOutbox({ call, sender: createSender(call, pace), now: clock.now });
-  const { outbox, resumed } = lookingFirst(sent);
+  const { outbox, resumed } = findBeforePosting(sent);
   const files = createFileUploads({ call, pace, log });
-  const later = createLater(log);
+  const background = createBackgroundWork(log);
   const homes = createHomes(call, postbox, clock.now, log);
   const team = () => identity?.team;
 
@@ -81,7 +81,7 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
       await pace.wait(homesFollowMs);
       await homes.refresh(desk);
     };
-    void later.run('refresh-failed', desk.crew, follow);
+    void background.run('refresh-failed', desk.crew, follow);
   }
 
   const making = { ...{ wire: needs.wire, call, outbox, files, postbox, clock, pace, log, team }, rang };
@@ -93,7 +93,7 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
   };
   const ask = needs.respond ?? respond;
   const conversation = createConversation({
-    ...{ homes, outbox, call, postbox, later, pace, log },
+    ...{ homes, outbox, call, postbox, background, pace, log },
     respond: ask,
     now: clock.now,
     which: createWhichCrew(desks, postbox),
@@ -153,13 +153,13 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
     if (shutOut() !== undefined) void call('auth.test', {});
     void readGroups();
     // What Slack did not take before may have been given up since.
-    for (const desk of desks) void later.run('refresh-failed', desk.crew, () => broughtUp(desk));
+    for (const desk of desks) void background.run('refresh-failed', desk.crew, () => broughtUp(desk));
   }, groupsReadMs);
   groups.unref();
 
   async function idle(): Promise<void> {
     await bolt.idle();
-    await later.idle();
+    await background.idle();
     await files.idle();
   }
 

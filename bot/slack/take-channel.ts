@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import type { Postbox } from '../../core/ports.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 import type { Call } from './slack-client.ts';
 import { channelNote, type WhichCrew } from './which-crew.ts';
 

@@ -3,7 +3,7 @@
 // file names none takes the first channel in which it is spoken to, until another is chosen on the home tab.
 
 import type { Postbox } from '../../core/ports.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 import type { Inbound, Where } from './inbound.ts';
 
 /** What was touched. */

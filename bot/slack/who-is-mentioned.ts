@@ -2,7 +2,7 @@
 // supervisor, and the bell says for whom.
 
 import type { PersonName } from '../../core/ids.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './crew-desk.ts';
 
 export interface Mentioned {
   readonly mention: readonly string[];

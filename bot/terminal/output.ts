@@ -2,8 +2,8 @@
 
 import type { Writable } from 'node:stream';
 import { DateTime } from 'luxon';
-import type { Answer } from '../answer.ts';
 import type { Card } from '../cards/card.ts';
+import type { Answer } from '../talk/answer.ts';
 
 export type Print = (answer: Answer) => void | Promise<void>;
 

@@ -1,9 +1,9 @@
 // A terminal shows no pictures: it writes them to a file and prints where.
 
 import type { Writable } from 'node:stream';
-import type { Answer } from '../answer.ts';
 import type { Words } from '../language/words/languages.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
+import type { Answer } from '../talk/answer.ts';
 
 export interface PicturePrinterNeeds {
   readonly out: Writable;

@@ -3,8 +3,8 @@
 
 import type { Ringer } from '../../core/reminders/run.ts';
 import type { EpochMs } from '../../core/units.ts';
-import type { Answer } from '../answer.ts';
-import type { VirtualClock } from '../clocks.ts';
+import type { Answer } from '../talk/answer.ts';
+import type { VirtualClock } from '../time/clocks.ts';
 import type { Terminal } from './terminal.ts';
 
 export interface ScriptNeeds {

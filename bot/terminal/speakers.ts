@@ -1,9 +1,9 @@
 // The last card that each speaker saw, so that `tap ID` presses one of its actions.
 
 import type { PersonName } from '../../core/ids.ts';
-import { type Answer, hasMovedOn } from '../answer.ts';
 import type { CardAction } from '../cards/card.ts';
-import type { Moved } from '../pressed.ts';
+import { type Answer, hasMovedOn } from '../talk/answer.ts';
+import type { Moved } from '../talk/pressed.ts';
 
 export interface Speakers {
   readonly saw: (answer: Answer) => void;

@@ -1,9 +1,9 @@
 // A card names a paper or a copy by its name. Whoever sits at the machine is told where on it the file lies.
 
-import { type Answer, makeAnswer } from '../answer.ts';
 import type { Card } from '../cards/card.ts';
 import type { Words } from '../language/words/languages.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
+import { type Answer, makeAnswer } from '../talk/answer.ts';
 
 export interface WhereItLiesNeeds {
   readonly papers: Pick<PaperTray, 'pathOf' | 'copyPath'>;

@@ -6,8 +6,8 @@ import { closeSync, fsyncSync, openSync, readFileSync, renameSync, writeFileSync
 import { join } from 'node:path';
 import { z } from 'zod';
 import type { Log } from '../../core/ports.ts';
-import type { Answer } from '../answer.ts';
-import { answerFrom } from '../answer.ts';
+import type { Answer } from '../talk/answer.ts';
+import { answerFrom } from '../talk/answer.ts';
 
 export interface Post {
   readonly n: number;

@@ -3,8 +3,8 @@
 
 import { randomBytes } from 'node:crypto';
 import type { Log } from '../../core/ports.ts';
-import { type Answer, hasMovedOn } from '../answer.ts';
-import type { Delivery, FrontEnd } from '../front-end.ts';
+import { type Answer, hasMovedOn } from '../talk/answer.ts';
+import type { Delivery, FrontEnd } from '../talk/front-end.ts';
 import { type ConversationFile, openConversationFile, type Post } from './conversation-file.ts';
 
 export interface Conversation extends Pick<FrontEnd, 'tell' | 'wasTold'> {

@@ -1,7 +1,7 @@
 // The host as every front end uses it, with the page listening: what is said in the terminal, too, is seen by the crew.
 
-import type { Answer } from '../answer.ts';
-import type { Host } from '../host.ts';
+import type { Answer } from '../talk/answer.ts';
+import type { Host } from '../talk/host.ts';
 import type { Conversation } from './conversation.ts';
 
 /** `then`: after each answer, for the bells whose due time may have moved. */

@@ -1,10 +1,10 @@
 // All that the page asks of the program: nobody in here knows a noun or the store.
 
 import type { Clock, Log } from '../../core/ports.ts';
-import type { Host } from '../host.ts';
 import type { Words } from '../language/words/languages.ts';
-import type { Overview } from '../overview.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
+import type { Host } from '../talk/host.ts';
+import type { Overview } from '../talk/overview.ts';
 import type { Assets } from './assets.ts';
 import type { Conversation } from './conversation.ts';
 

@@ -3,7 +3,7 @@
 
 import type { Writable } from 'node:stream';
 import type { CrewFile } from '../../core/crew/crew.ts';
-import type { ConfigFault, Flags } from '../config.ts';
+import type { ConfigFault, Flags } from '../config/config.ts';
 import { wordsIn } from '../language/words/languages.ts';
 import { readAssets } from './assets.ts';
 import { newJoinCode } from './join-code.ts';

@@ -4,7 +4,7 @@
 import { z } from 'zod';
 import type { Board } from '../cards/board.ts';
 import { inUnitsOf } from '../cards/tap-units.ts';
-import type { Moved, Pressed, Said } from '../pressed.ts';
+import type { Moved, Pressed, Said } from '../talk/pressed.ts';
 import type { Conversation } from './conversation.ts';
 import type { Viewer } from './html/viewer.ts';
 import type { SayForm } from './say-form.ts';

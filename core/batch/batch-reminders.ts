@@ -3,7 +3,7 @@
 
 import type { TemperatureLog } from '../calc/clock.ts';
 import { batchStream } from '../ids.ts';
-import type { ReminderKind, Wish } from '../reminders/wish.ts';
+import type { ReminderKind, Wish } from '../reminders/wanted-reminder.ts';
 import { type EpochMs, minutes, minutesAfter } from '../units.ts';
 import { type Batch, phaseOf } from './batch.ts';
 import { blendDueAt, potLifeTimes } from './batch-clocks.ts';

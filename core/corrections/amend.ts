@@ -5,7 +5,7 @@ import { findCan } from '../can/can-decide.ts';
 import type { FromCan } from '../can/can-events.ts';
 import type { Amendment, AmendTarget, CommandOf, Verb } from '../commands.ts';
 import type { Component } from '../components.ts';
-import { peopleFrom, roleShort } from '../crew/may-settle.ts';
+import { peopleFrom, roleShort } from '../crew/who-may-set.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { Entry, Fact } from '../history.ts';
 import {

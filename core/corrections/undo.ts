@@ -2,7 +2,7 @@
 // one's own rests on it, after a second tap. Nothing is erased: the correction stands in the record.
 
 import type { CommandOf } from '../commands.ts';
-import { peopleFrom, roleMissingFor } from '../crew/may-settle.ts';
+import { peopleFrom, roleMissingFor } from '../crew/who-may-set.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import { type Correction, type Entry, type EventBody, type Fact, isAct, type NewEvent } from '../history.ts';
 import type { PersonName } from '../ids.ts';

@@ -8,7 +8,7 @@ import { type BatchNumber, batchStream, crewStream, type PersonName } from '../i
 import { namedIn } from '../session/people-named.ts';
 import type { Alarm, Qualification } from '../session/session-commands.ts';
 import { liveBatches, type Shop } from '../shop.ts';
-import { peopleFrom, roleMissingFor } from './may-settle.ts';
+import { peopleFrom, roleMissingFor } from './who-may-set.ts';
 
 /** Stands where a near miss was told by nobody. */
 export const nobody: PersonName = 'anonymous';

@@ -3,7 +3,7 @@
 
 import type { Entry } from '../history.ts';
 import { crewStream, type PersonName } from '../ids.ts';
-import type { Wish } from '../reminders/wish.ts';
+import type { Wish } from '../reminders/wanted-reminder.ts';
 import type { Crew } from './crew.ts';
 
 export function bellWishes(crew: Crew): readonly Wish[] {

@@ -9,7 +9,7 @@ import { maybeUsual, offeredSheets, sheetMeant } from '../products/shelf.ts';
 import { nounsIn, type Shop } from '../shop.ts';
 import type { Crew } from './crew.ts';
 import type { Setting } from './crew-commands.ts';
-import { peopleFrom, roleMissing } from './may-settle.ts';
+import { peopleFrom, roleMissing } from './who-may-set.ts';
 
 export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
   const setting = asKnown(shop.crew, said.command.setting);

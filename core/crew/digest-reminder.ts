@@ -1,7 +1,7 @@
 // The day by itself, at the crew's hour. Idle days ring nothing: the wish comes from the last thing that was done.
 
 import { crewStream } from '../ids.ts';
-import type { Wish } from '../reminders/wish.ts';
+import type { Wish } from '../reminders/wanted-reminder.ts';
 import { type Crew, peopleWithRole } from './crew.ts';
 import { nextHour } from './next-hour.ts';
 

@@ -1,7 +1,7 @@
 // A handover rings at once for whom it is meant, and goes on to others while nobody takes over.
 
 import { crewStream } from '../ids.ts';
-import type { Wish } from '../reminders/wish.ts';
+import type { Wish } from '../reminders/wanted-reminder.ts';
 import type { Crew } from './crew.ts';
 import { waitingHandover } from './shifts.ts';
 

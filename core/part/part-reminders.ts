@@ -4,7 +4,7 @@
 import { partStream } from '../ids.ts';
 import type { AirLog } from '../place/place.ts';
 import type { Sheet } from '../products/sheet.ts';
-import type { ReminderKind, Wish } from '../reminders/wish.ts';
+import type { ReminderKind, Wish } from '../reminders/wanted-reminder.ts';
 import { type EpochMs, epochMs, minutes, minutesAfter } from '../units.ts';
 import { heatUp } from './heat-up.ts';
 import { type Coat, type Cure, type Part, phaseOfPart } from './part.ts';

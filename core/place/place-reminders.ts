@@ -1,7 +1,7 @@
 // The air must be read again before the last reading is too old to serve the clocks that live on it.
 
 import { type PersonName, placeStream } from '../ids.ts';
-import type { Wish } from '../reminders/wish.ts';
+import type { Wish } from '../reminders/wanted-reminder.ts';
 import { type EpochMs, type Minutes, minutesAfter } from '../units.ts';
 import type { Place } from './place.ts';
 

@@ -7,7 +7,7 @@ import { nextHour } from '../crew/next-hour.ts';
 import { crewStream } from '../ids.ts';
 import { liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs } from '../units.ts';
-import type { Wish } from './wish.ts';
+import type { Wish } from './wanted-reminder.ts';
 
 export function morningWishes(shop: Shop): readonly Wish[] {
   const { crew } = shop;

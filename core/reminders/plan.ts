@@ -31,7 +31,7 @@ import { type EpochMs, epochMs, minutesAfter } from '../units.ts';
 import { keepsItsBells } from '../unread.ts';
 import { morningWishes } from './morning-reminder.ts';
 import { withQuietHours } from './quiet-hours.ts';
-import { numberedKey, type PlannedReminder, type Wish } from './wish.ts';
+import { numberedKey, type PlannedReminder, type Wish } from './wanted-reminder.ts';
 
 /**
  * The plan of every loaded stream, or of those whose bells events on `touched` can have moved; an ended stream wishes for

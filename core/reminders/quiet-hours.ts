@@ -3,7 +3,7 @@
 import { DateTime } from 'luxon';
 import type { Crew } from '../crew/crew.ts';
 import { nextHour } from '../crew/next-hour.ts';
-import type { Wish } from './wish.ts';
+import type { Wish } from './wanted-reminder.ts';
 
 export function withQuietHours(crew: Pick<Crew, 'zone' | 'spray'>, wish: Wish): Wish {
   if (wish.critical || crew.spray.quiet === undefined) return wish;

@@ -11,7 +11,7 @@ import { unreadIn } from '../unread.ts';
 import { type UnreadEvent, unreadSaid } from '../unread-event.ts';
 import { planReminders } from './plan.ts';
 import { createPosts } from './posts.ts';
-import { byDueTime, type PlannedReminder } from './wish.ts';
+import { byDueTime, type PlannedReminder } from './wanted-reminder.ts';
 
 const leaseMs = 30_000;
 /** Shorter than a person takes to wonder; never longer than the lease. */

@@ -5,7 +5,7 @@
 import { notActs } from '../history.ts';
 import type { CrewId, StreamId } from '../ids.ts';
 import type { Change, Store } from '../ports.ts';
-import { numberedKey } from '../reminders/wish.ts';
+import { numberedKey } from '../reminders/wanted-reminder.ts';
 import { firstHash } from '../seal-sums.ts';
 import { epochMs } from '../units.ts';
 import { openDatabase } from './database.ts';

@@ -3,9 +3,9 @@
 // without a day it is the day of the line before, without a speaker it is kari, who is crew.
 
 import { DateTime } from 'luxon';
-import { virtualClock } from '../../bot/clocks.ts';
 import { readLine } from '../../bot/language/read-line.ts';
 import { ringUntil } from '../../bot/terminal/script.ts';
+import { virtualClock } from '../../bot/time/clocks.ts';
 import type { CrewFile } from '../../core/crew/crew.ts';
 import { createExecutor, type Outcome } from '../../core/execute.ts';
 import type { Envelope, EventType } from '../../core/history.ts';

@@ -5,7 +5,7 @@ import type { z } from 'zod';
 import { allowed } from '../../core/allowed.ts';
 import { EventBody } from '../../core/history.ts';
 import type { ObjectionCode, Unclear } from '../../core/objections.ts';
-import { reminderKinds } from '../../core/reminders/wish.ts';
+import { reminderKinds } from '../../core/reminders/wanted-reminder.ts';
 
 /** By name of the row, how often. */
 const reached = new Map<string, number>();

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import type { Envelope } from '../../core/history.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
-import type { PlannedReminder } from '../../core/reminders/wish.ts';
+import type { PlannedReminder } from '../../core/reminders/wanted-reminder.ts';
 import { firstHash, hashOf } from '../../core/seal-sums.ts';
 import { createShopKeeper } from '../../core/shop-keeper.ts';
 import { readSheetFolders } from '../../core/store/sheet-files.ts';

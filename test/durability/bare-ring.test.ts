@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import type { Answer } from '../../bot/answer.ts';
-import { virtualClock } from '../../bot/clocks.ts';
+import { wire } from '../../bot/run/wiring.ts';
+import type { Answer } from '../../bot/talk/answer.ts';
 import { ringUntil } from '../../bot/terminal/script.ts';
-import { wire } from '../../bot/wiring.ts';
+import { virtualClock } from '../../bot/time/clocks.ts';
 import { readSheetFolders } from '../../core/store/sheet-files.ts';
 import { openSqliteStore } from '../../core/store/sqlite-store.ts';
 import { epochMs } from '../../core/units.ts';

@@ -59,9 +59,9 @@ const [
   { readSheetFolders },
   { english },
 ] = await Promise.all([
-  at('bot/clocks.js'),
+  at('bot/time/clocks.js'),
   at('bot/terminal/script.js'),
-  at('bot/wiring.js'),
+  at('bot/run/wiring.js'),
   at('core/store/data-lock.js'),
   at('core/store/sqlite-store.js'),
   at('core/store/sheet-files.js'),

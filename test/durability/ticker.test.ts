@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { startTicker, type Ticker } from '../../bot/ticker.ts';
+import { startTicker, type Ticker } from '../../bot/time/ticker.ts';
 import type { Executor } from '../../core/execute.ts';
 import { type EpochMs, epochMs } from '../../core/units.ts';
 

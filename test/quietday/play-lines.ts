@@ -1,9 +1,9 @@
 // Says ordinary lines to the real host over real SQLite and sees whom each of them calls. They are said in a shop that has a
 // pot, a can and parts, since what a line means lies with what there is.
 
-import { virtualClock } from '../../bot/clocks.ts';
-import { stderrLog } from '../../bot/log.ts';
-import { wire } from '../../bot/wiring.ts';
+import { stderrLog } from '../../bot/run/log.ts';
+import { wire } from '../../bot/run/wiring.ts';
+import { virtualClock } from '../../bot/time/clocks.ts';
 import { alarms } from '../../core/session/session-commands.ts';
 import { readSheetFolders } from '../../core/store/sheet-files.ts';
 import { openSqliteStore } from '../../core/store/sqlite-store.ts';

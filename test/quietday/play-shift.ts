@@ -2,7 +2,7 @@
 // SQLite, a clock that is moved from bell to bell. The same shift gives the same figures on every machine.
 
 import { fileURLToPath } from 'node:url';
-import type { Answer } from '../../bot/answer.ts';
+import type { Answer } from '../../bot/talk/answer.ts';
 import { EventBody } from '../../core/history.ts';
 import { onlyCrew } from '../../core/ids.ts';
 import type { FakeMessage } from '../bot/slack/fake/fake-slack.ts';

@@ -61,32 +61,30 @@ const table: readonly Row[] = [
   [20, 20, -3.209, -3.671, -3.658, 467.8, 2.884, 3.457, 9.27],
 ];
 
-const fromTable: readonly PublishedCase[] = table.flatMap(
-  ([air, humidity, td, wmo, ae, pascals, ratio, , wet]) => {
-    const at = `${air} degC, ${humidity} %`;
-    const cases = [
-      run(`${at}: dew point ${td}`, library, () => dew(air, humidity), td, 0.02),
-      run(`${at}: vapour ${pascals} Pa`, library, () => vapour(air, humidity), pascals, pascals * 0.0003),
-      run(`${at}: humidity ratio ${ratio} g/kg`, library, () => gramsPerKilogram(air, humidity), ratio, 0.01),
-    ];
-    // Below 0 degC the equation over water gives a lower figure: that vapour saturates over liquid there.
-    // The row begins with WMO's own equation above 0 degC too, which is up to 0.3 % lower than ours.
-    if (td <= 0) {
-      const says = `${at}: the vapour saturates over supercooled water at ${wmo} degC`;
-      cases.push(run(says, magnus, () => answered(liquidSaturationPressure(celsius(wmo))), pascals, pascals * 0.003));
-    } else {
-      cases.push(run(`${at}: dew point ${wmo} by WMO`, magnus, () => dew(air, humidity), wmo, 0.05));
-      cases.push(run(`${at}: dew point ${ae} by Alduchov-Eskridge`, magnus, () => dew(air, humidity), ae, 0.05));
-    }
-    if (wet >= 0) {
-      // A wet bulb printed to 0.01 degC fixes the humidity to 0.1 %.
-      cases.push(
-        run(`${air} degC, wet bulb ${wet}: ${humidity} %`, library, () => wetBulbHumidity(air, wet), humidity, 0.1),
-      );
-    }
-    return cases;
-  },
-);
+const fromTable: readonly PublishedCase[] = table.flatMap(([air, humidity, td, wmo, ae, pascals, ratio, , wet]) => {
+  const at = `${air} degC, ${humidity} %`;
+  const cases = [
+    run(`${at}: dew point ${td}`, library, () => dew(air, humidity), td, 0.02),
+    run(`${at}: vapour ${pascals} Pa`, library, () => vapour(air, humidity), pascals, pascals * 0.0003),
+    run(`${at}: humidity ratio ${ratio} g/kg`, library, () => gramsPerKilogram(air, humidity), ratio, 0.01),
+  ];
+  // Below 0 degC the equation over water gives a lower figure: that vapour saturates over liquid there.
+  // The row begins with WMO's own equation above 0 degC too, which is up to 0.3 % lower than ours.
+  if (td <= 0) {
+    const says = `${at}: the vapour saturates over supercooled water at ${wmo} degC`;
+    cases.push(run(says, magnus, () => answered(liquidSaturationPressure(celsius(wmo))), pascals, pascals * 0.003));
+  } else {
+    cases.push(run(`${at}: dew point ${wmo} by WMO`, magnus, () => dew(air, humidity), wmo, 0.05));
+    cases.push(run(`${at}: dew point ${ae} by Alduchov-Eskridge`, magnus, () => dew(air, humidity), ae, 0.05));
+  }
+  if (wet >= 0) {
+    // A wet bulb printed to 0.01 degC fixes the humidity to 0.1 %.
+    cases.push(
+      run(`${air} degC, wet bulb ${wet}: ${humidity} %`, library, () => wetBulbHumidity(air, wet), humidity, 0.1),
+    );
+  }
+  return cases;
+});
 
 // Air degF, humidity %, dew point degF.
 const imperial = [

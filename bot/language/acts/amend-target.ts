@@ -11,7 +11,7 @@ import type { Token, Word } from '../typed/tokens.ts';
 import { verbOfWord } from '../verbs-typed.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { canMarks } from './cans-named.ts';
-import { batchFrom } from './gather.ts';
+import { batchFrom } from './sort-pieces.ts';
 
 export interface Amendable {
   readonly on: 'batch' | 'can' | 'part' | 'part-or-batch' | 'place';

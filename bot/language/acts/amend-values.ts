@@ -9,7 +9,7 @@ import { batchMarks, fillers, methodsByWord } from '../trade-words.ts';
 import type { NumberToken, QuantityToken, Token } from '../typed/tokens.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import type { Amendable } from './amend-target.ts';
-import { baseValue, batchFrom, doubtful, impossibleUnit, limitsFor } from './gather.ts';
+import { baseValue, batchFrom, doubtful, impossibleUnit, limitsFor } from './sort-pieces.ts';
 import { withUnitText } from './unit-missing.ts';
 
 type Mutable<T> = { -readonly [Field in keyof T]: T[Field] };

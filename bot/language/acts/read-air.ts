@@ -7,11 +7,11 @@ import { type Fault, isFault } from '../reading.ts';
 import { isCoatedThing, isPlaceRoot } from '../trade-words.ts';
 import type { ActLine } from './act-line.ts';
 import { airFrom } from './air-said.ts';
-import { gather, type NameToken } from './gather.ts';
 import { newApart, placeFrom, wordOf } from './read-names.ts';
+import { type NameToken, sortPieces } from './sort-pieces.ts';
 
 export function readAir(act: ActLine): CommandOf<'air'> | Fault {
-  const gathered = gather(act);
+  const gathered = sortPieces(act);
   if (isFault(gathered)) return hotterThanAir(act, gathered);
   const place = placeFrom(act, gathered.words, gathered.place);
   if (typeof place === 'object') return place;
@@ -28,7 +28,7 @@ function hotterThanAir(act: ActLine, fault: Fault): Fault {
 
 /** Of a part where the word is one, or could be one and is no place that anybody has named: who meant a place says `in`. */
 export function readSurface(act: ActLine): CommandOf<'surface'> | Fault {
-  const gathered = gather(act);
+  const gathered = sortPieces(act);
   if (isFault(gathered)) return gathered;
   const { temperature } = gathered;
   const { words, asNew } = newApart(gathered.words);
@@ -54,7 +54,7 @@ function surfacePart(act: ActLine, words: readonly NameToken[]): PartName | unde
 }
 
 export function readNight(act: ActLine): CommandOf<'night'> | Fault {
-  const gathered = gather(act);
+  const gathered = sortPieces(act);
   if (isFault(gathered)) return gathered;
   const place = placeFrom(act, gathered.words, gathered.place);
   if (typeof place === 'object') return place;

@@ -2,14 +2,14 @@
 // why is the corrected time; when the amending itself was done is said before the verb or after a quoted why.
 
 import { type Fault, isFault } from '../reading.ts';
-import { trailingTime } from '../stance.ts';
+import { trailingTime } from '../time-and-permission.ts';
 import type { Token } from '../typed/tokens.ts';
 import type { Quantity } from '../typed/units-typed.ts';
 import { type ActLine, type ActRead, leftOver, lineWith } from './act-line.ts';
 import { type Amendable, targetFrom } from './amend-target.ts';
 import { type Found, walkValues } from './amend-values.ts';
+import { freeTextFrom } from './free-text.ts';
 import { withLabelsApart, withLeadingOnes } from './leading-ones.ts';
-import { ownWordsFrom } from './own-words.ts';
 import { filmsFrom } from './read-films.ts';
 import { weightsFrom } from './weights.ts';
 
@@ -23,7 +23,7 @@ export function readAmend(typed: ActLine): ActRead | Fault {
   const listed = takeList(act, target.row, found);
   if (listed !== undefined) return listed;
   if (Object.keys(found.change).length === 0) return { code: 'incomplete', needs: ['change'] };
-  const why = ownWordsFrom(act, whyFrom);
+  const why = freeTextFrom(act, whyFrom);
   if (isFault(why)) return why;
   const doubt = why.quoted ? undefined : valueAmongWords(act, target.row, found, whyFrom);
   if (doubt !== undefined) return doubt;

@@ -7,14 +7,14 @@ import { placeNamed } from '../names-typed.ts';
 import { personTyped, placings, vesselWords } from '../people-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
-import { mannerOf } from '../stance.ts';
+import { mannerOf } from '../time-and-permission.ts';
 import { instantTyped } from '../times/instant-typed.ts';
 import { readDateAndTime, readTimeOfDay } from '../times/time-typed.ts';
 import { dayOf, isoLocal } from '../times/wall-clock.ts';
 import { batchMarks, fillers, isPlaceRoot } from '../trade-words.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
-import { batchFrom } from './gather.ts';
+import { batchFrom } from './sort-pieces.ts';
 
 type Filling = {
   startsAt?: EpochMs;

@@ -6,14 +6,14 @@ import { saidTimeFrom } from '../times/said-time.ts';
 import { fillers } from '../trade-words.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
 import { canMarks } from './cans-named.ts';
-import { batchFrom, gather } from './gather.ts';
 import { reasonOf } from './read-hold.ts';
+import { batchFrom, sortPieces } from './sort-pieces.ts';
 
 type CanVerb = 'lid' | 'blanket' | 'check' | 'prestir';
 
 export function canReader(verb: CanVerb): (act: ActLine) => Command | Fault {
   return (act) => {
-    const gathered = gather(act);
+    const gathered = sortPieces(act);
     if (isFault(gathered)) return gathered;
     return { verb, ...(gathered.batch !== undefined && { can: gathered.batch }) };
   };

@@ -4,7 +4,7 @@ import type { Command, CommandOf } from '../../../core/commands.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { isRingKey } from '../ring-key.ts';
 import { type ActLine, leftOver } from './act-line.ts';
-import { gather, type NameToken } from './gather.ts';
+import { type NameToken, sortPieces } from './sort-pieces.ts';
 
 /** `entro de turno`, `fin de turno`: the verb itself says which. */
 function onByVerb(line: string): boolean | undefined {
@@ -42,13 +42,13 @@ export function readHandover(act: ActLine): CommandOf<'handover'> | Fault {
 }
 
 export function readTakeover(act: ActLine): Command | Fault {
-  const gathered = gather(act);
+  const gathered = sortPieces(act);
   return isFault(gathered) ? gathered : { verb: 'takeover' };
 }
 
 /** `ok`, or bells by their keys; a key of several words stands in quotes. */
 export function readOk(act: ActLine): CommandOf<'ok'> | Fault {
-  const gathered = gather(act);
+  const gathered = sortPieces(act);
   if (isFault(gathered)) return gathered;
   const keys: string[] = [];
   for (const word of gathered.words) {
@@ -67,7 +67,7 @@ function keyOf(token: NameToken): string | undefined {
 }
 
 export function readSnooze(act: ActLine): CommandOf<'snooze'> | Fault {
-  const gathered = gather(act);
+  const gathered = sortPieces(act);
   if (isFault(gathered)) return gathered;
   const { duration, words } = gathered;
   const [first, second] = words;

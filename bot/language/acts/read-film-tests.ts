@@ -6,8 +6,8 @@ import { type Fault, isFault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, leftOver } from './act-line.ts';
-import { gather } from './gather.ts';
 import { onePartFrom, wordOf } from './read-names.ts';
+import { sortPieces } from './sort-pieces.ts';
 
 export function readAdhesion(act: ActLine): CommandOf<'adhesion'> | Fault {
   const [ratings, others] = split(act.tokens, (token) => ratingOf(token) !== undefined);
@@ -67,7 +67,7 @@ export function readRub(act: ActLine): CommandOf<'rub'> | Fault {
 type Named = Pick<CommandOf<'rub'>, 'part' | 'coupon'>;
 
 function partAndCoupon(act: ActLine): Named | Fault {
-  const gathered = gather(act);
+  const gathered = sortPieces(act);
   if (isFault(gathered)) return gathered;
   const isCoupon = (word: string): boolean => word === 'coupon' || word === 'witness';
   const part = onePartFrom(gathered.words.filter((token) => !isCoupon(wordOf(token))));

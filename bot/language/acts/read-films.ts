@@ -8,8 +8,8 @@ import { withUnit } from '../typed/numeric-chunk.ts';
 import type { NumberToken, Token } from '../typed/tokens.ts';
 import type { Quantity, Unit } from '../typed/units-typed.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
-import { doubtful, gather, impossibleUnit, partOfTwoPieces } from './gather.ts';
 import { onePartFrom } from './read-names.ts';
+import { doubtful, impossibleUnit, partOfTwoPieces, sortPieces } from './sort-pieces.ts';
 import { withUnitText } from './unit-missing.ts';
 
 export type FilmSlot = Extract<Slot, 'wet-film' | 'dry-film'>;
@@ -19,7 +19,7 @@ export function filmReader(verb: 'wet' | 'film'): (act: ActLine) => Command | Fa
   return (act) => {
     const apart = numbersApart(act);
     if (isFault(apart)) return apart;
-    const gathered = gather({ ...act, tokens: apart.others });
+    const gathered = sortPieces({ ...act, tokens: apart.others });
     if (isFault(gathered)) return gathered;
     const part = onePartFrom(gathered.words);
     if (typeof part === 'object') return part;

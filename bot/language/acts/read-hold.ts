@@ -4,15 +4,15 @@ import type { PartName } from '../../../core/ids.ts';
 import type { EpochMs } from '../../../core/units.ts';
 import { looksLikePart, partNamed } from '../names-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
-import { trailingTime } from '../stance.ts';
+import { trailingTime } from '../time-and-permission.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { fillers } from '../trade-words.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
 import { commasApart } from './commas-apart.ts';
-import { partOfTwoPieces } from './gather.ts';
-import { type OwnWords, ownWordsFrom } from './own-words.ts';
+import { type FreeText, freeTextFrom } from './free-text.ts';
 import { partsOfRange, rangesJoined } from './part-ranges.ts';
+import { partOfTwoPieces } from './sort-pieces.ts';
 
 interface Held {
   readonly parts: readonly PartName[];
@@ -81,8 +81,8 @@ function isPart(word: string, act: ActLine): boolean {
 }
 
 /** A time or `already` at the very end belongs to the act and not to its reason. */
-export function reasonOf(act: ActLine, held: Pick<Held, 'at' | 'reasonFrom'>): OwnWords | Fault {
-  const own = ownWordsFrom(act, held.reasonFrom);
+export function reasonOf(act: ActLine, held: Pick<Held, 'at' | 'reasonFrom'>): FreeText | Fault {
+  const own = freeTextFrom(act, held.reasonFrom);
   if (isFault(own) || own.quoted || own.words === '') return own;
   const last = act.tokens.at(-1);
   const isAlready = last?.kind === 'word' && last.word === 'already';

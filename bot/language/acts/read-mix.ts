@@ -5,13 +5,13 @@ import type { Litres } from '../../../core/units.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { airFrom } from './air-said.ts';
-import { type Gathered, gather } from './gather.ts';
 import { withLeadingOnes } from './leading-ones.ts';
 import { sheetFrom } from './read-names.ts';
+import { type SortedPieces, sortPieces } from './sort-pieces.ts';
 
 export function readMix(typed: ActLine): CommandOf<'mix'> | Fault {
   const { act, vesselLitres } = vesselApart(withLeadingOnes(typed));
-  const gathered = gather(act);
+  const gathered = sortPieces(act);
   if (isFault(gathered)) return gathered;
   const amount = amountFrom(gathered);
   const sheet = sheetFrom(act, gathered.words);
@@ -45,7 +45,7 @@ function vesselApart(act: ActLine): { readonly act: ActLine; readonly vesselLitr
   return { act };
 }
 
-function amountFrom({ mass, volume }: Gathered): Amount | undefined {
+function amountFrom({ mass, volume }: SortedPieces): Amount | undefined {
   if (mass !== undefined) return { kind: 'mass', grams: mass };
   return volume === undefined ? undefined : { kind: 'volume', litres: volume };
 }

@@ -8,8 +8,8 @@ import type { Fault, LineContext } from '../reading.ts';
 import { isPlaceWord } from '../trade-words.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { commasApart } from './commas-apart.ts';
-import type { NameToken } from './gather.ts';
 import { partsOfRange } from './part-ranges.ts';
+import type { NameToken } from './sort-pieces.ts';
 
 export function wordOf(token: NameToken): string {
   return token.kind === 'word' ? token.word : token.words.toLowerCase();

@@ -6,13 +6,13 @@ import type { Component } from '../../../core/components.ts';
 import type { Grams, Litres } from '../../../core/units.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { isOutside, type Slot, slots } from '../slots.ts';
-import { mannerOf } from '../stance.ts';
+import { mannerOf } from '../time-and-permission.ts';
 import { lastDayOf } from '../times/expiry-typed.ts';
 import { fillers } from '../trade-words.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, type ActRead, leftOver, lineWith } from './act-line.ts';
-import { baseValue, doubtful, impossibleUnit, type NameToken } from './gather.ts';
 import { sheetFrom } from './read-names.ts';
+import { baseValue, doubtful, impossibleUnit, type NameToken } from './sort-pieces.ts';
 import { withUnitText } from './unit-missing.ts';
 
 const lotWords: ReadonlySet<string> = new Set(['lot', 'lotnr', 'charge']);

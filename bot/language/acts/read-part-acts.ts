@@ -5,11 +5,11 @@ import { type Method, offeredMethods } from '../../../core/methods.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { methodsByWord } from '../trade-words.ts';
 import { type ActLine, leftOver } from './act-line.ts';
-import { gather, type NameToken } from './gather.ts';
 import { newApart, onePartFrom, partsFrom, wordOf } from './read-names.ts';
+import { type NameToken, sortPieces } from './sort-pieces.ts';
 
 export function readCoat(act: ActLine): CommandOf<'coat'> | Fault {
-  const gathered = gather(act);
+  const gathered = sortPieces(act);
   if (isFault(gathered)) return gathered;
   const { batch } = gathered;
   const methodTokens = gathered.words.filter((token) => methodsByWord.has(wordOf(token)));
@@ -48,7 +48,7 @@ function methodFrom(verb: Method | undefined, tokens: readonly NameToken[]): Met
 }
 
 export function readCure(act: ActLine): CommandOf<'cure'> | Fault {
-  const gathered = gather(act);
+  const gathered = sortPieces(act);
   if (isFault(gathered)) return gathered;
   const ways = gathered.words.filter((token) => ['oven', 'room'].includes(wordOf(token)));
   const parts = partsFrom(
@@ -75,7 +75,7 @@ export function readCure(act: ActLine): CommandOf<'cure'> | Fault {
 }
 
 export function readTemp(act: ActLine): CommandOf<'temp'> | Fault {
-  const gathered = gather(act);
+  const gathered = sortPieces(act);
   if (isFault(gathered)) return gathered;
   const part = onePartFrom(gathered.words);
   if (typeof part === 'object') return part;
@@ -86,7 +86,7 @@ export function readTemp(act: ActLine): CommandOf<'temp'> | Fault {
 
 export function partsReader(verb: 'dry' | 'out' | 'release'): (act: ActLine) => Command | Fault {
   return (act) => {
-    const gathered = gather(act);
+    const gathered = sortPieces(act);
     if (isFault(gathered)) return gathered;
     // The only load comes out without its name.
     if (verb === 'out' && gathered.words.length === 0) return { verb, parts: [] };
@@ -96,7 +96,7 @@ export function partsReader(verb: 'dry' | 'out' | 'release'): (act: ActLine) => 
 }
 
 export function readDoor(act: ActLine): CommandOf<'door'> | Fault {
-  const gathered = gather(act);
+  const gathered = sortPieces(act);
   if (isFault(gathered)) return gathered;
   const { duration, words } = gathered;
   const parts = words.length === 0 ? [] : partsFrom(words, act.context);

@@ -9,8 +9,8 @@ import { withUnit } from '../typed/numeric-chunk.ts';
 import type { Token } from '../typed/tokens.ts';
 import { unitsBySpelling } from '../typed/units-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
-import { type Gathered, gather } from './gather.ts';
 import { onePartFrom, wordOf } from './read-names.ts';
+import { type SortedPieces, sortPieces } from './sort-pieces.ts';
 
 type Label = Extract<Slot, 'serial' | 'job' | 'customer' | 'metal'>;
 
@@ -32,7 +32,7 @@ type Labelled = { -readonly [Name in Label]?: string };
 export function readPart(act: ActLine): CommandOf<'part'> | Fault {
   const apart = labelsApart(act.tokens);
   if (isFault(apart)) return apart;
-  const gathered = gather({
+  const gathered = sortPieces({
     ...act,
     tokens: apart.rest.flatMap((token, i, all) => inchesAfterSpace(token, i, all, act.line)),
   });
@@ -67,7 +67,7 @@ function readingSaid(tokens: readonly Token[]): Token | undefined {
   });
 }
 
-function measures({ length, area, temperature }: Gathered): PartDetails {
+function measures({ length, area, temperature }: SortedPieces): PartDetails {
   return {
     ...(length !== undefined && { wallMillimetres: length }),
     ...(area !== undefined && { areaSquareMetres: area }),

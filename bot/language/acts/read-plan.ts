@@ -14,8 +14,8 @@ import { fillers, methodsByWord } from '../trade-words.ts';
 import { type Token, tokensAt } from '../typed/tokens.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { commasApart } from './commas-apart.ts';
-import { baseValue, doubtful, type NameToken } from './gather.ts';
 import { sheetFrom } from './read-names.ts';
+import { baseValue, doubtful, type NameToken } from './sort-pieces.ts';
 
 type Filling = {
   readonly parts: PlannedParts[];

@@ -8,8 +8,8 @@ import { type Fault, isFault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
-import { gather } from './gather.ts';
 import { newApart, partsFrom } from './read-names.ts';
+import { sortPieces } from './sort-pieces.ts';
 
 type Prepared = Omit<CommandOf<'prep'>, 'verb' | 'parts' | 'grade'>;
 type Said = { -readonly [Key in keyof Prepared]: Prepared[Key] };
@@ -51,7 +51,7 @@ function commandFrom(
   grade: SurfaceGrade | undefined,
   said: Said,
 ): CommandOf<'prep'> | Fault {
-  const gathered = gather({ ...act, tokens: rest });
+  const gathered = sortPieces({ ...act, tokens: rest });
   if (isFault(gathered)) return gathered;
   const bare = rest.find((token) => token.kind === 'number');
   if (bare !== undefined) {

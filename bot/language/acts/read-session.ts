@@ -15,7 +15,7 @@ import { fillers } from '../trade-words.ts';
 import { speedFrom } from '../typed/air-figures.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
-import { batchFrom, doubtful } from './gather.ts';
+import { batchFrom, doubtful } from './sort-pieces.ts';
 
 const sessionMarks: ReadonlySet<string> = new Set(['session', 'brief', 'no', '#', 'number']);
 

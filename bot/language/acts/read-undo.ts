@@ -5,12 +5,12 @@ import type { CommandOf } from '../../../core/commands.ts';
 import { type Fault, isFault } from '../reading.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, leftOver } from './act-line.ts';
-import { gather } from './gather.ts';
+import { sortPieces } from './sort-pieces.ts';
 
 export function readUndo(act: ActLine): CommandOf<'undo'> | Fault {
   const [first, second, third, fourth, stray] = act.tokens;
   if (!isWord(first, 'entry')) {
-    const gathered = gather(act);
+    const gathered = sortPieces(act);
     return isFault(gathered) ? gathered : { verb: 'undo' };
   }
   const entry = countIn(second);

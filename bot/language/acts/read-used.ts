@@ -4,8 +4,8 @@ import type { CommandOf } from '../../../core/commands.ts';
 import { type SolventUse, solventUses } from '../../../core/solvent-uses.ts';
 import { type Fault, isFault } from '../reading.ts';
 import type { ActLine } from './act-line.ts';
-import { gather } from './gather.ts';
 import { wordOf } from './read-names.ts';
+import { sortPieces } from './sort-pieces.ts';
 
 const usesByWord: ReadonlyMap<string, SolventUse> = new Map([
   ...solventUses.map((use): [string, SolventUse] => [use, use]),
@@ -25,7 +25,7 @@ const usesByWord: ReadonlyMap<string, SolventUse> = new Map([
 const roundsOff: ReadonlySet<string> = new Set(['cleaning', 'clean']);
 
 export function readUsed(act: ActLine): CommandOf<'used'> | Fault {
-  const gathered = gather(act);
+  const gathered = sortPieces(act);
   if (isFault(gathered)) return gathered;
   const { words: typed, mass, volume } = gathered;
   const said = typed.map(wordOf).filter((word, i) => i === 0 || !roundsOff.has(word));

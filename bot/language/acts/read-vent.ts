@@ -11,7 +11,7 @@ import { fillers, methodsByWord } from '../trade-words.ts';
 import { roomFrom, speedFrom } from '../typed/air-figures.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, leftOver } from './act-line.ts';
-import { batchFrom } from './gather.ts';
+import { batchFrom } from './sort-pieces.ts';
 
 export function readVent(act: ActLine): Question | Fault {
   const tokens = act.tokens.filter((token) => token.kind !== 'word' || !fillers.has(token.word));

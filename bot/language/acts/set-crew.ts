@@ -10,14 +10,14 @@ import type { Token } from '../typed/tokens.ts';
 import { languages } from '../words/languages.ts';
 import { zonesNamed } from '../zones-typed.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
-import { ownWordsFrom } from './own-words.ts';
+import { freeTextFrom } from './free-text.ts';
 
 type SetRead = CommandOf<'set'> | Fault;
 
 const longestName = 60;
 
 export function setCrewName(act: ActLine): SetRead {
-  const own = ownWordsFrom(act, 1);
+  const own = freeTextFrom(act, 1);
   if (isFault(own)) return own;
   const crewName = own.words.trim();
   if (crewName === '') return { code: 'incomplete', needs: ['crew-name'] };

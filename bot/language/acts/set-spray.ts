@@ -12,7 +12,7 @@ import { fillers } from '../trade-words.ts';
 import { roomFrom } from '../typed/air-figures.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
-import { ownWordsFrom } from './own-words.ts';
+import { freeTextFrom } from './free-text.ts';
 import { withManner } from './with-manner.ts';
 
 type SettingRead = SpraySetting | Fault;
@@ -162,7 +162,7 @@ function setEmergency(act: ActLine, at: number): ActRead | Fault {
   if (field === undefined) return { code: 'left-over', token, needs: ['emergency-field'] };
   const second = act.tokens[at + 1];
   const from = field === 'hot' && second?.kind === 'word' && second.word === 'pot' ? at + 2 : at + 1;
-  const own = ownWordsFrom(act, from);
+  const own = freeTextFrom(act, from);
   if (isFault(own)) return own;
   if (own.words === '') return { code: 'incomplete', needs: ['told'] };
   return {

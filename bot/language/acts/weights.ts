@@ -9,7 +9,7 @@ import { batchMarks, fillers } from '../trade-words.ts';
 import { withUnit } from '../typed/numeric-chunk.ts';
 import type { NumberToken, QuantityToken, Token } from '../typed/tokens.ts';
 import { leftOver, lineWith } from './act-line.ts';
-import { batchFrom, doubtful, impossibleUnit } from './gather.ts';
+import { batchFrom, doubtful, impossibleUnit } from './sort-pieces.ts';
 import { withUnitText } from './unit-missing.ts';
 
 export interface Weights {

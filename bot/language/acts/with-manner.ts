@@ -2,7 +2,7 @@
 
 import type { Command } from '../../../core/commands.ts';
 import { type Fault, isFault } from '../reading.ts';
-import { mannerOf } from '../stance.ts';
+import { mannerOf } from '../time-and-permission.ts';
 import type { Token } from '../typed/tokens.ts';
 import type { ActLine, ActRead, ReaderToTheEnd } from './act-line.ts';
 

@@ -4,7 +4,7 @@ import type { Part } from '../../../core/part/part.ts';
 import { airCurve, cureCurve, filmCurve } from '../../../core/records/curves.ts';
 import type { Span } from '../../../core/records/span.ts';
 import { timelineOf } from '../../../core/records/timeline.ts';
-import type { Telling } from '../../cards/telling.ts';
+import type { Telling } from '../../cards/card-context.ts';
 import { airDrawings } from './air-drawing.ts';
 import { cureDrawings, filmDrawing } from './part-drawing.ts';
 import type { Drawing } from './picture-look.ts';

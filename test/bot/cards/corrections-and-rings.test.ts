@@ -2,14 +2,14 @@
 // Through the whole bot, on a clock of its own, over a real record. The crew and all figures are invented.
 
 import { describe, expect, it } from 'vitest';
-import type { Answer } from '../../../bot/answer.ts';
-import { virtualClock } from '../../../bot/clocks.ts';
 import { figuresFor } from '../../../bot/language/figures.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
 import { wordsIn } from '../../../bot/language/words/languages.ts';
+import { wire } from '../../../bot/run/wiring.ts';
+import type { Answer } from '../../../bot/talk/answer.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';
 import { createTerminal } from '../../../bot/terminal/terminal.ts';
-import { wire } from '../../../bot/wiring.ts';
+import { virtualClock } from '../../../bot/time/clocks.ts';
 import type { CrewFile } from '../../../core/crew/crew.ts';
 import type { Log } from '../../../core/ports.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';

@@ -2,7 +2,7 @@
 // Waste by the two demo sheets, which are invented: Demo Clear asks for it vented, Demo Build does not.
 
 import { describe, expect, it } from 'vitest';
-import type { Answer } from '../../../bot/answer.ts';
+import type { Answer } from '../../../bot/talk/answer.ts';
 import { sessionTalk, taps } from './session-talk.ts';
 
 const clear = ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1200g 1200g'];

@@ -2,11 +2,11 @@
 // real thing, with its taps pressed. Figures by hand from the demo sheet, which is invented.
 
 import { expect, it } from 'vitest';
-import type { Answer } from '../../../bot/answer.ts';
-import { virtualClock } from '../../../bot/clocks.ts';
+import { wire } from '../../../bot/run/wiring.ts';
+import type { Answer } from '../../../bot/talk/answer.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';
 import { createTerminal } from '../../../bot/terminal/terminal.ts';
-import { wire } from '../../../bot/wiring.ts';
+import { virtualClock } from '../../../bot/time/clocks.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { epochMs } from '../../../core/units.ts';
 import { demoCrew, demoShelf } from '../../core/given.ts';

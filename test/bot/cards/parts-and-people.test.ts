@@ -2,11 +2,11 @@
 // the whole bot, on a clock of its own, over a real record. The crew and all figures are invented.
 
 import { describe, expect, it } from 'vitest';
-import type { Answer } from '../../../bot/answer.ts';
 import type { Card } from '../../../bot/cards/card.ts';
-import { virtualClock } from '../../../bot/clocks.ts';
+import { wire } from '../../../bot/run/wiring.ts';
+import type { Answer } from '../../../bot/talk/answer.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';
-import { wire } from '../../../bot/wiring.ts';
+import { virtualClock } from '../../../bot/time/clocks.ts';
 import type { CrewFile } from '../../../core/crew/crew.ts';
 import type { Log } from '../../../core/ports.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';

@@ -1,11 +1,11 @@
 // A conversation over the real thing, from 8:00 on, as omar, who leads: kari and lia are crew, rosa supervises. Invented.
 
 import { expect } from 'vitest';
-import type { Answer } from '../../../bot/answer.ts';
-import { virtualClock } from '../../../bot/clocks.ts';
+import { wire } from '../../../bot/run/wiring.ts';
+import type { Answer } from '../../../bot/talk/answer.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';
 import { createTerminal } from '../../../bot/terminal/terminal.ts';
-import { wire } from '../../../bot/wiring.ts';
+import { virtualClock } from '../../../bot/time/clocks.ts';
 import type { CrewFile } from '../../../core/crew/crew.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { epochMs } from '../../../core/units.ts';

@@ -2,8 +2,8 @@
 // is shown with the names as the crew's list has them. The crew is invented: omar leads, rosa supervises.
 
 import { describe, expect, it } from 'vitest';
-import { virtualClock } from '../../../bot/clocks.ts';
-import { wire } from '../../../bot/wiring.ts';
+import { wire } from '../../../bot/run/wiring.ts';
+import { virtualClock } from '../../../bot/time/clocks.ts';
 import type { CrewFile } from '../../../core/crew/crew.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { epochMs } from '../../../core/units.ts';

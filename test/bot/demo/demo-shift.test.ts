@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Answer } from '../../../bot/answer.ts';
 import { demoCrew } from '../../../bot/demo/demo-crew.ts';
 import { demoShift, demoShiftStart } from '../../../bot/demo/demo-shift.ts';
 import { demoClock, playShift } from '../../../bot/demo/play-shift.ts';
+import type { Answer } from '../../../bot/talk/answer.ts';
 import { openShop, type ShopPage } from '../web/shop-page.ts';
 
 describe('the invented shift', () => {

@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
-import { readCrew, readFlags } from '../../../bot/config.ts';
+import { readCrew, readFlags } from '../../../bot/config/config.ts';
 import { given } from '../../core/given.ts';
 import { sessionTalk, sprayCrew } from '../cards/session-talk.ts';
 

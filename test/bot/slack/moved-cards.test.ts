@@ -2,7 +2,7 @@
 // aimed at another button is asked about, and nothing is recorded on a guess.
 
 import { afterEach, describe, expect, test } from 'vitest';
-import { thumbMs } from '../../../bot/pressed.ts';
+import { thumbMs } from '../../../bot/talk/pressed.ts';
 import { openSqlitePostbox } from '../../../core/store/sqlite-postbox.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { epochMs } from '../../../core/units.ts';

@@ -2,8 +2,8 @@ import { appendFileSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { makeAnswer } from '../../../bot/answer.ts';
 import { makeCard } from '../../../bot/cards/card.ts';
+import { makeAnswer } from '../../../bot/talk/answer.ts';
 import { openConversation } from '../../../bot/web/conversation.ts';
 import { silentLog } from './shop-page.ts';
 

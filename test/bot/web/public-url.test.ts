@@ -1,6 +1,6 @@
 import { request as httpRequest } from 'node:http';
 import { afterEach, describe, expect, test } from 'vitest';
-import { readFlags } from '../../../bot/config.ts';
+import { readFlags } from '../../../bot/config/config.ts';
 import { openShop, type ShopPage } from './shop-page.ts';
 import { visitor } from './visitor.ts';
 

@@ -1,16 +1,16 @@
 // A crew with its page on loopback, in memory, under a clock that only the test moves.
 
 import { join } from 'node:path';
-import { virtualClock } from '../../../bot/clocks.ts';
 import { wordsIn } from '../../../bot/language/words/languages.ts';
 import { paperTray } from '../../../bot/records/paper-tray.ts';
+import { wire } from '../../../bot/run/wiring.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';
+import { virtualClock } from '../../../bot/time/clocks.ts';
 import { readAssets } from '../../../bot/web/assets.ts';
 import { openConversation } from '../../../bot/web/conversation.ts';
 import { overheardHost } from '../../../bot/web/overheard-host.ts';
 import { openPage, type Page } from '../../../bot/web/page.ts';
 import { pageSecret } from '../../../bot/web/session.ts';
-import { wire } from '../../../bot/wiring.ts';
 import type { CrewFile } from '../../../core/crew/crew.ts';
 import { readSheetFolders } from '../../../core/store/sheet-files.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';

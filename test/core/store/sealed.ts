@@ -4,7 +4,7 @@ import { shapeOf } from '../../../core/event-shapes.ts';
 import type { Envelope, EventBody, notActs } from '../../../core/history.ts';
 import type { StreamId } from '../../../core/ids.ts';
 import type { Change, Head } from '../../../core/ports.ts';
-import { numberedKey, type PlannedReminder } from '../../../core/reminders/wish.ts';
+import { numberedKey, type PlannedReminder } from '../../../core/reminders/wanted-reminder.ts';
 import { editionOfToday } from '../../../core/rule-editions.ts';
 import { sealOfToday } from '../../../core/seal-names.ts';
 import { hashOf } from '../../../core/seal-sums.ts';

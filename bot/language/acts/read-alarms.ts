@@ -1,0 +1,103 @@
+// `eyes`, `fire by the booth`, `near miss hose burst`, `fit kari 2026-05-01`. In need nothing that follows the word may
+// stop the reading.
+
+import type { CommandOf } from '../../../core/commands.ts';
+import type { BatchNumber } from '../../../core/ids.ts';
+import type { Alarm, Qualification } from '../../../core/session/session-commands.ts';
+import { personTyped } from '../people-typed.ts';
+import { type Fault, isFault } from '../reading.ts';
+import { mannerOf } from '../time-and-permission.ts';
+import { lastDayOf } from '../times/expiry-typed.ts';
+import { saidTimeFrom } from '../times/said-time.ts';
+import { batchMarks, fillers } from '../trade-words.ts';
+import { type ActLine, type ActRead, leftOver, type ReaderToTheEnd } from './act-line.ts';
+import { freeTextFrom } from './free-text.ts';
+import { batchFrom } from './sort-pieces.ts';
+import { withManner } from './with-manner.ts';
+
+export function alarmReader(verb: Alarm): ReaderToTheEnd {
+  return (typed): ActRead => {
+    const { act, batch } = verb === 'hot' ? potApart(typed) : { act: typed };
+    const read = readAlarm(verb, act);
+    return batch === undefined ? read : { ...read, command: { ...read.command, verb, batch } };
+  };
+}
+
+/** `hot 12`, `hot pot 12 smoking`: the batch, where a whole number comes first. */
+function potApart(act: ActLine): { readonly act: ActLine; readonly batch?: BatchNumber } {
+  const [mark] = act.tokens;
+  const at = mark?.kind === 'word' && batchMarks.has(mark.word) ? 1 : 0;
+  const token = act.tokens[at];
+  const isTime = saidTimeFrom(act.tokens, at, act.context) !== undefined;
+  const batch = token?.kind === 'number' && !isTime ? batchFrom(token) : undefined;
+  return typeof batch === 'number' ? { act: { ...act, tokens: act.tokens.slice(at + 1) }, batch } : { act };
+}
+
+function readAlarm(verb: Alarm, act: ActLine): ActRead {
+  const manner = mannerOf(act.tokens, act.line, act.context);
+  if (!isFault(manner) && manner.tokens.length === 0) {
+    const { said, stance } = manner;
+    return { command: { verb }, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
+  }
+  const own = freeTextFrom(act, 0);
+  const raw = act.tokens[0] === undefined ? '' : act.line.slice(act.tokens[0].start);
+  const words = isFault(own) ? raw : own.words;
+  const command: CommandOf<Alarm> = { verb, ...(words !== '' && { note: words }) };
+  if (isFault(own)) return { command };
+  return {
+    command,
+    ...(own.at !== undefined && { at: own.at }),
+    ...(own.stance !== undefined && { stance: own.stance }),
+  };
+}
+
+const withoutName: ReadonlySet<string> = new Set(['anonymous', 'anonymously', 'anon']);
+const nearMissWords: ReadonlySet<string> = new Set(['near', 'miss', 'nearmiss', 'near-miss', 'casi', 'accidente']);
+
+/** `anonymous near miss ...`, `near miss anonymous ...`. */
+export function readNearMiss(act: ActLine): ActRead | Fault {
+  const firstAt = act.tokens[0]?.start ?? act.line.length;
+  const verbTyped = act.line.slice(0, firstAt).toLowerCase();
+  let anonymous = /\ban[oó]n/.test(verbTyped);
+  let from = 0;
+  for (; from < act.tokens.length; from++) {
+    const token = act.tokens[from];
+    if (token?.kind !== 'word') break;
+    if (withoutName.has(token.word)) anonymous = true;
+    else if (!(/an[oó]n/.test(verbTyped) && nearMissWords.has(token.word))) break;
+  }
+  const own = freeTextFrom(act, from);
+  if (isFault(own)) return own;
+  if (own.words === '') return { code: 'incomplete', needs: ['told'] };
+  return {
+    command: { verb: 'near-miss', text: own.words, anonymous },
+    ...(own.at !== undefined && { at: own.at }),
+    ...(own.stance !== undefined && { stance: own.stance }),
+  };
+}
+
+export function qualificationReader(verb: Qualification): ReaderToTheEnd {
+  return withManner((_, tokens) => {
+    let person: string | undefined;
+    let until: string | undefined;
+    for (let i = 0; i < tokens.length; i++) {
+      const token = tokens[i];
+      if (token === undefined) continue;
+      const day = token.kind === 'quoted' ? undefined : lastDayOf(tokens, i);
+      if (day === 'no-such-day') return { code: 'impossible', token, needs: ['until-day'] };
+      if (day !== undefined && until === undefined) {
+        until = day.date;
+        i = day.to - 1;
+        continue;
+      }
+      if (token.kind === 'word' && (fillers.has(token.word) || token.word === 'until' || token.word === 'test'))
+        continue;
+      const name = personTyped(token);
+      if (name === undefined || person !== undefined) return leftOver(token);
+      person = name;
+    }
+    if (person === undefined) return { code: 'incomplete', needs: ['person'] };
+    if (until === undefined) return { code: 'incomplete', needs: ['until-day'] };
+    return { verb, person, until };
+  }, false);
+}

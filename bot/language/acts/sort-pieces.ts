@@ -1,0 +1,256 @@
+// The pieces of a line sorted by what they are, each checked against what the act's row takes. Units say what a number
+// is, so their order is free.
+
+import type { BatchNumber, PlaceName } from '../../../core/ids.ts';
+import type { Celsius, Grams, Litres, Millimetres, Minutes, Percent, SquareMetres } from '../../../core/units.ts';
+import { placeNamed } from '../names-typed.ts';
+import type { Fault } from '../reading.ts';
+import { isOutside, type Kind, type Limits, type Slot, slots } from '../slots.ts';
+import { batchMarks, fillers } from '../trade-words.ts';
+import type { NumberToken, Token } from '../typed/tokens.ts';
+import type { Quantity } from '../typed/units-typed.ts';
+import { type VocabularyRow, vocabulary } from '../vocabulary.ts';
+import { type ActLine, leftOver, lineWith } from './act-line.ts';
+import { rangesJoined } from './part-ranges.ts';
+import { unitMissing } from './unit-missing.ts';
+
+export type NameToken = Extract<Token, { kind: 'word' | 'quoted' }>;
+
+export interface SortedPieces {
+  readonly batch?: BatchNumber;
+  readonly mass?: Grams;
+  readonly volume?: Litres;
+  readonly temperature?: Celsius;
+  readonly percent?: Percent;
+  readonly length?: Millimetres;
+  readonly area?: SquareMetres;
+  readonly duration?: Minutes;
+  /** A place with `in` or `at` before it. */
+  readonly place?: PlaceName;
+  readonly words: readonly NameToken[];
+}
+
+type Filling = { -readonly [Field in keyof SortedPieces]: SortedPieces[Field] } & { readonly words: NameToken[] };
+
+const slotsOfRow: ReadonlyMap<VocabularyRow, ReadonlyMap<Kind, Slot>> = new Map(
+  Object.values(vocabulary).map((row: VocabularyRow) => [
+    row,
+    new Map([...row.needs, ...row.may].flatMap((slot) => slots[slot].kinds.map((kind) => [kind, slot] as const))),
+  ]),
+);
+const noSlots: ReadonlyMap<Kind, Slot> = new Map();
+
+export function sortPieces(typed: ActLine): SortedPieces | Fault {
+  const act = { ...typed, tokens: rangesJoined(typed.tokens) };
+  const { row } = act.verb;
+  const taken = slotsOfRow.get(row) ?? noSlots;
+  const filled: Filling = { words: [] };
+  let batchMarked = false;
+  let placeMarked = false;
+  for (let i = 0; i < act.tokens.length; i++) {
+    const token = act.tokens[i];
+    if (token === undefined) continue;
+    switch (token.kind) {
+      case 'word': {
+        if (batchMarks.has(token.word) && taken.has('number') && act.tokens[i + 1]?.kind === 'number') {
+          batchMarked = true;
+        } else if (row.may.includes('place') && isPlaceMark(token.word)) {
+          placeMarked = true;
+        } else if (row.ignores?.includes(token.word) || fillers.has(token.word) || isNoName(token.word)) {
+          break;
+        } else if (placeMarked) {
+          const place = placeNamed(token.word);
+          if (place === undefined || filled.place !== undefined) return leftOver(token);
+          filled.place = place;
+          placeMarked = false;
+        } else if (taken.has('word')) filled.words.push(token);
+        else return leftOver(token);
+        break;
+      }
+      case 'quoted':
+        if (!taken.has('word')) return leftOver(token);
+        filled.words.push(token);
+        break;
+      case 'number': {
+        const fault = fillBatch(filled, act, token, i, taken, batchMarked);
+        if (fault !== undefined) return fault;
+        batchMarked = false;
+        break;
+      }
+      case 'quantity': {
+        const slot = taken.get(token.quantity.is);
+        if (slot === undefined || !fill(filled, token.quantity)) return leftOver(token);
+        const limits = limitsFor(slot, token.quantity);
+        if (limits !== undefined && isOutside(limits, baseValue(token.quantity))) {
+          return { code: 'impossible', token, needs: [slot], limits };
+        }
+        break;
+      }
+      case 'doubt':
+        return doubtful(token, act.line, taken.get(token.is));
+      case 'impossible': {
+        const slot = taken.get(token.is);
+        return slot === undefined ? leftOver(token) : impossibleUnit(token, slot);
+      }
+      default: {
+        const never: never = token;
+        return never;
+      }
+    }
+  }
+  return filled;
+}
+
+/** `seca la pieza x`, `aplicar a x`: the preposition, no part's letter. */
+function isNoName(word: string): boolean {
+  return word === 'batch' || word === 'mezcla' || word === 'part' || word === 'a';
+}
+
+function isPlaceMark(word: string): boolean {
+  return word === 'in' || word === 'at' || word === 'place';
+}
+
+function fillBatch(
+  filled: Filling,
+  act: ActLine,
+  token: NumberToken,
+  index: number,
+  taken: ReadonlyMap<Kind, Slot>,
+  marked: boolean,
+): Fault | undefined {
+  const joined = marked ? undefined : partOfTwoPieces(act, index, token);
+  if (joined !== undefined) return joined;
+  const spaced = taken.has('number') ? undefined : spacedThousands(act, index, token);
+  if (spaced !== undefined) return spaced;
+  if (!taken.has('number') || filled.batch !== undefined || !token.countable) {
+    return unitMissing(act, filled) ?? leftOver(token);
+  }
+  const batch = batchFrom(token);
+  if (typeof batch !== 'number') return batch;
+  filled.batch = batch;
+  return undefined;
+}
+
+/** `1 201g` where no batch can stand in front. */
+function spacedThousands(act: ActLine, index: number, token: NumberToken): Fault | undefined {
+  const next = act.tokens[index + 1];
+  if (next?.kind !== 'quantity' || !/^\d{1,3}$/.test(token.text) || !/^\d{3}(?!\d)/.test(next.text)) return undefined;
+  const span = { start: token.start, end: next.end };
+  const joined = `${token.text}${next.text}`;
+  return {
+    code: 'ambiguous-number',
+    token: { text: act.line.slice(span.start, span.end), ...span },
+    couldBe: [joined],
+    tries: [lineWith(act.line, span, joined)],
+  };
+}
+
+export function batchFrom(token: NumberToken): BatchNumber | Fault {
+  const { value, other, whole } = token.number;
+  const limits = slots.batch.limits;
+  if (other !== undefined) return { code: 'ambiguous-number', token, couldBe: [`${other}`, `${value}`] };
+  if (!whole || (limits !== undefined && isOutside(limits, value))) {
+    return { code: 'impossible', token, needs: ['batch'], ...(limits !== undefined && { limits }) };
+  }
+  return value;
+}
+
+/** `impeller 7` where the shop has an impeller-7: the 7 is no batch. */
+export function partOfTwoPieces(act: ActLine, index: number, token: NumberToken): Fault | undefined {
+  const before = act.tokens[index - 1];
+  if (before?.kind !== 'word' || act.context.parts.includes(before.word)) return undefined;
+  const joined = [`${before.word}-${token.text}`, `${before.word}${token.text}`].filter((name) =>
+    act.context.parts.includes(name),
+  );
+  if (joined.length === 0) return undefined;
+  const span = { start: before.start, end: token.end };
+  const text = act.line.slice(span.start, span.end);
+  return {
+    code: 'ambiguous-number',
+    token: { text, ...span },
+    couldBe: joined,
+    tries: joined.map((name) => lineWith(act.line, span, name)),
+  };
+}
+
+export function doubtful(token: Extract<Token, { kind: 'doubt' }>, line: string, slot: Slot | undefined): Fault {
+  const { couldBe } = token;
+  const tries = couldBe.map((text) => lineWith(line, token, text));
+  return { code: 'ambiguous-number', token, couldBe, tries, needs: slot === undefined ? [] : [slot] };
+}
+
+export function impossibleUnit(token: Extract<Token, { kind: 'impossible' }>, slot: Slot): Fault {
+  const limits = slots[slot].limits;
+  return { code: 'impossible', token, needs: [slot], ...(limits !== undefined && { limits }) };
+}
+
+/** The same number bounds a mass in grams and a volume in millilitres. */
+export function limitsFor(slot: Slot, quantity: Quantity): Limits | undefined {
+  const limits = slots[slot].limits;
+  return limits !== undefined && quantity.is === 'volume' ? { ...limits, unit: 'mL' } : limits;
+}
+
+export function baseValue(quantity: Quantity): number {
+  switch (quantity.is) {
+    case 'mass':
+      return quantity.grams;
+    case 'volume':
+      return quantity.litres * 1000;
+    case 'temperature':
+      return quantity.celsius;
+    case 'percent':
+      return quantity.percent;
+    case 'length':
+      return quantity.millimetres;
+    case 'area':
+      return quantity.squareMetres;
+    case 'film':
+      return quantity.micrometres;
+    case 'duration':
+      return quantity.minutes;
+    default: {
+      const never: never = quantity;
+      return never;
+    }
+  }
+}
+
+/** False where there is one of the kind already: two of a kind have no place here. */
+function fill(filled: Filling, quantity: Quantity): boolean {
+  switch (quantity.is) {
+    case 'mass':
+      if (filled.mass !== undefined || filled.volume !== undefined) return false;
+      filled.mass = quantity.grams;
+      return true;
+    case 'volume':
+      if (filled.mass !== undefined || filled.volume !== undefined) return false;
+      filled.volume = quantity.litres;
+      return true;
+    case 'temperature':
+      if (filled.temperature !== undefined) return false;
+      filled.temperature = quantity.celsius;
+      return true;
+    case 'percent':
+      if (filled.percent !== undefined) return false;
+      filled.percent = quantity.percent;
+      return true;
+    case 'length':
+      if (filled.length !== undefined) return false;
+      filled.length = quantity.millimetres;
+      return true;
+    case 'area':
+      if (filled.area !== undefined) return false;
+      filled.area = quantity.squareMetres;
+      return true;
+    case 'duration':
+      if (filled.duration !== undefined) return false;
+      filled.duration = quantity.minutes;
+      return true;
+    case 'film':
+      return false;
+    default: {
+      const never: never = quantity;
+      return never;
+    }
+  }
+}

@@ -1,0 +1,68 @@
+// Lines that are offered in the language in which the line was typed: `curar impulsor-7` is not completed with `oven`.
+
+import { methods } from '../../core/methods.ts';
+import { ownValue } from '../../core/own-key.ts';
+import { isSpanishWord, withoutAccents } from './typed/spanish-words.ts';
+import { tokenize } from './typed/tokens.ts';
+import type { VerbNamed } from './verbs-typed.ts';
+import { spanishVocabulary } from './vocabulary-spanish.ts';
+import { spanishMethods } from './words/spanish-methods.ts';
+
+const spanishVerbs: ReadonlySet<string> = new Set(
+  Object.values(spanishVocabulary).flatMap(({ words }) => words.map(withoutAccents)),
+);
+
+/** What the readers add to a line that lacks something. */
+const inSpanish: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(methods.map((method) => [method, spanishMethods[method].name])),
+  oven: 'horno',
+  room: 'sala',
+  out: 'fuera',
+  stays: 'queda',
+  sprays: 'pinta',
+  yes: 'sí',
+  on: 'sí',
+  'no-effect': 'nada',
+  softened: 'ablandada',
+  through: 'atraviesa',
+  wipe: 'limpiar',
+  mix: 'mezclar',
+  temp: 'sonda',
+  yesterday: 'ayer',
+  permit: 'permiso',
+  batch: 'mezcla',
+  help: 'ayuda',
+  eyes: 'ojos',
+  spill: 'derrame',
+  fire: 'fuego',
+  down: 'caído',
+  hot: 'caliente',
+  '5m': '5min',
+  '10m': '10min',
+};
+
+const ofShift: Readonly<Record<string, string>> = { on: 'entra', off: 'sale' };
+
+export function inTypedLanguage(
+  line: string,
+  verb: VerbNamed | undefined,
+  tries: readonly string[],
+): readonly string[] {
+  const isTypedSo = verb !== undefined && spanishVerbs.has(withoutAccents(verb.printed));
+  if (tries.length === 0 || !(isTypedSo || isSpanish(line))) return tries;
+  const typed = new Set(line.split(' '));
+  const words = verb?.row.name === 'shift' ? ofShift : inSpanish;
+  return tries.map((each) =>
+    each
+      .split(' ')
+      .map((word) => (typed.has(word) ? word : (ownValue(words, word) ?? word)))
+      .join(' '),
+  );
+}
+
+function isSpanish(line: string): boolean {
+  return tokenize(line).some((token) => {
+    const word = withoutAccents(token.text.toLowerCase());
+    return token.kind === 'word' && (spanishVerbs.has(word) || isSpanishWord(word) || /^a las?$/.test(word));
+  });
+}

@@ -1,0 +1,226 @@
+// Answers questions about the past: loads what each names, has the record's own questions asked over it, and words the
+// answer as a card. What leaves a file behind goes through the paper tray.
+
+import type { DayAsked } from '../../core/commands.ts';
+import { personIn } from '../../core/crew/crew.ts';
+import { canStream, nameIn, nounOf, numberIn, partStream, type StreamId } from '../../core/ids.ts';
+import { inNaturalOrder } from '../../core/natural-order.ts';
+import { exportRows } from '../../core/records/export-rows.ts';
+import { periodRecord } from '../../core/records/period.ts';
+import type { FindKey, RecordQuestion, SpanAsked, TraceAsked } from '../../core/records/record-questions.ts';
+import { daysOf, type Span, spanOf } from '../../core/records/span.ts';
+import {
+  streamsOfBatch,
+  streamsOfLot,
+  streamsOfPart,
+  traceBatch,
+  traceLot,
+  tracePart,
+} from '../../core/records/trace.ts';
+import { type Card, makeCard } from '../cards/card.ts';
+import { type Telling, tap } from '../cards/card-context.ts';
+import { type Found, findCard } from '../cards/find-card.ts';
+import { periodCard } from '../cards/period-card.ts';
+import { backupCard, keepCard, proofCard } from '../cards/proof-cards.ts';
+import { batchTraceCard, lotTraceCard, partTraceCard } from '../cards/trace-cards.ts';
+import { tellingDay } from './day-question.ts';
+import { exportText } from './export-file.ts';
+import { ledgerOf, limitsAt, solventCard } from './ledger-questions.ts';
+import { loadNamed, type RecordSource } from './loading.ts';
+import type { PaperTray } from './paper-tray.ts';
+import { drawPng, pictureOf } from './pictures/draw.ts';
+import { daysDrawings, partDrawings, pictureFrom, pictureRef } from './pictures/picture-refs.ts';
+import { proveRecord } from './proving.ts';
+import { writeTraveller } from './traveller-question.ts';
+
+export interface RecordAnswersNeeds extends RecordSource {
+  readonly papers: PaperTray;
+}
+
+export interface Asker {
+  readonly name: string;
+  /** Sits at the machine itself: may name any path. */
+  readonly atConsole: boolean;
+}
+
+export interface RecordAnswers {
+  readonly answer: (t: Telling, question: RecordQuestion, asker: Asker) => Promise<Card>;
+  readonly day: (t: Telling, asked: DayAsked) => Promise<Card>;
+  /** The day by itself, with the record's last hash; that it was given out is recorded. */
+  readonly digest: (t: Telling, date: string) => Promise<Card>;
+  /** The PNG behind a card's `image`; `undefined` where there is nothing to draw. */
+  readonly picture: (t: Telling, ref: string) => Promise<Uint8Array | undefined>;
+}
+
+export function createRecordAnswers(needs: RecordAnswersNeeds): RecordAnswers {
+  const { executor, store, crew, papers } = needs;
+  const { archive } = store;
+
+  async function answer(t: Telling, question: RecordQuestion, asker: Asker): Promise<Card> {
+    const { records } = t.words;
+    switch (question.ask) {
+      case 'week':
+      case 'month':
+      case 'from':
+        return onSpan(t, question.span, (span) => periodOf(t, span));
+      case 'trace':
+        return traceOf(t, question.of);
+      case 'find':
+        return findCard(t, question.value, await found(question.key, question.value, t));
+      case 'traveller':
+        return writeTraveller(needs, t, question.of);
+      case 'export':
+        return onSpan(t, question.span, async (span) => {
+          const envelopes = await Promise.all(
+            archive.filedBetween(crew, span.from, span.to).map((stream) => store.eventsUnder(crew, stream)),
+          );
+          const rows = exportRows(envelopes, span, t.shop.crew.zone);
+          const days = span.first === span.last ? span.first : `${span.first}_${span.last}`;
+          const { form } = question;
+          const text = await exportText(rows, form);
+          // A file of nothing is nothing to hand out.
+          if (text === '') return makeCard(records.exported(0), 'plain');
+          return makeCard(records.exported(rows.length), 'plain', {
+            lines: [records.exportHow],
+            paper: papers.put('exports', `${crew}-${days}.${form}`, text),
+            paperAgain: tap(t, 'ask-again', `export ${span.first} to ${span.last} ${form}`),
+          });
+        });
+      case 'voc':
+        return onSpan(t, question.span, (span) => solventCard(needs, t, span));
+      case 'verify':
+        return proofCard(t, await proveRecord(archive, crew, question.hash));
+      case 'backup':
+        return backup(t, question.file, asker);
+      case 'keep':
+        return keepCard(t);
+      default: {
+        const never: never = question;
+        return never;
+      }
+    }
+  }
+
+  async function onSpan(t: Telling, asked: SpanAsked, make: (span: Span) => Promise<Card>): Promise<Card> {
+    const span = spanOf(asked, t.now, t.shop.crew.zone);
+    return span === undefined ? makeCard(t.words.records.noSuchSpan, 'warn') : make(span);
+  }
+
+  async function periodOf(t: Telling, span: Span): Promise<Card> {
+    const shop = await executor.look(archive.filedBetween(crew, span.from, span.to));
+    const told = { ...t, shop };
+    const period = periodRecord(shop, span, t.now);
+    const { totals, limits } = await ledgerOf(needs, told, span);
+    const card = periodCard(told, { period, ledger: totals, limits, end: await store.head(crew) });
+    // A month of bars is a carpet.
+    const drawn = !period.idle && daysOf(span, shop.crew.zone).length <= 7;
+    return drawn ? { ...card, image: pictureRef({ of: 'days', first: span.first, last: span.last }) } : card;
+  }
+
+  async function traceOf(t: Telling, of: TraceAsked): Promise<Card> {
+    const { records } = t.words;
+    const nothing = (what: string) => makeCard(records.nothingKnown(what), 'plain');
+    if ('part' in of) {
+      const shop = await loadNamed(executor, (loaded) => streamsOfPart(loaded, of.part));
+      const trace = tracePart(shop, of.part);
+      if (trace === undefined) return nothing(of.part);
+      const card = partTraceCard({ ...t, shop }, trace);
+      const drawn = trace.part.cure !== undefined || trace.part.films.length > 0;
+      return drawn ? { ...card, image: pictureRef({ of: 'part', part: of.part }) } : card;
+    }
+    if ('batch' in of) {
+      const shop = await loadNamed(executor, (loaded) => streamsOfBatch(loaded, of.batch));
+      const trace = traceBatch(shop, of.batch);
+      return trace === undefined ? nothing(records.batchLabel(of.batch)) : batchTraceCard({ ...t, shop }, trace);
+    }
+    const cans = archive.bookedUnder(crew, 'lot', of.lot);
+    const shop = await loadNamed(executor, (loaded) => streamsOfLot(loaded, cans));
+    const trace = traceLot(shop, of.lot, cans);
+    return trace === undefined ? nothing(records.lotLabel(of.lot)) : lotTraceCard({ ...t, shop }, trace);
+  }
+
+  async function found(key: FindKey, value: string, t: Telling): Promise<Found> {
+    const streams = streamsFound(key, value, t);
+    const shop = await executor.look(streams);
+    return {
+      parts: streams
+        .flatMap((stream) => (nounOf(stream) === 'part' ? (shop.parts.get(nameIn(stream)) ?? []) : []))
+        .sort((a, b) => inNaturalOrder(a.name, b.name)),
+      cans: streams.flatMap((stream) => (nounOf(stream) === 'can' ? (shop.cans.get(numberIn(stream)) ?? []) : [])),
+    };
+  }
+
+  function streamsFound(key: FindKey, value: string, t: Telling): readonly StreamId[] {
+    if (key === 'date') {
+      const span = spanOf({ kind: 'day', day: { date: value } }, t.now, t.shop.crew.zone);
+      const filed = span === undefined ? [] : archive.filedBetween(crew, span.from, span.to);
+      return filed.filter((stream) => nounOf(stream) === 'part' || nounOf(stream) === 'can');
+    }
+    const keys = key === 'any' ? (['serial', 'job', 'customer', 'lot'] as const) : [key];
+    const booked = keys.flatMap((each) => archive.bookedUnder(crew, each, value));
+    const named = key === 'any' ? [partStream(value.toLowerCase())] : [];
+    const can = key === 'any' && /^\d{1,7}$/.test(value) ? [canStream(Number(value))] : [];
+    return [...new Set([...named, ...booked, ...can])].slice(0, mostFound);
+  }
+
+  async function backup(t: Telling, file: string, asker: Asker): Promise<Card> {
+    const { records } = t.words;
+    if (personIn(t.shop.crew, asker.name).role === 'crew') return makeCard(records.backupRole, 'stop');
+    const path = papers.copyPath(file, asker.atConsole);
+    if (path === undefined) return makeCard(records.backupName, 'warn');
+    try {
+      await executor.giveHash('backup', t.now);
+      await archive.backup(path);
+      return backupCard(t, file);
+    } catch (error) {
+      return makeCard(records.backupFailed(error instanceof Error ? error.message : String(error)), 'stop');
+    }
+  }
+
+  async function day(t: Telling, asked: DayAsked): Promise<Card> {
+    const card = await tellingDay({ executor, store, crew }, t, asked);
+    const wanted = asked.kind === 'date' ? { date: asked.date } : asked.kind;
+    const span = spanOf({ kind: 'day', day: wanted }, t.now, t.shop.crew.zone);
+    if (span === undefined || card.facts.length === 0) return card;
+    const { lines, facts } = await limitsAt(needs, t, span);
+    return {
+      ...card,
+      facts: [...card.facts, ...facts],
+      lines: [...card.lines, ...lines],
+      actions: [...card.actions, tap(t, 'whole-day', `from ${span.first} to ${span.last}`)],
+      image: pictureRef({ of: 'days', first: span.first, last: span.last }),
+    };
+  }
+
+  return {
+    answer,
+    day,
+    digest: async (t, date) => {
+      const card = await day(t, { kind: 'date', date });
+      const end = await executor.giveHash('digest', t.now);
+      return end === undefined
+        ? card
+        : { ...card, lines: [...card.lines, t.words.records.lastHash(end.seq, end.hash)] };
+    },
+    picture: async (t, ref) => {
+      const wanted = pictureFrom(ref);
+      if (wanted === undefined) return undefined;
+      if (wanted.of === 'part') {
+        const shop = await loadNamed(executor, (loaded) => streamsOfPart(loaded, wanted.part));
+        const part = shop.parts.get(wanted.part);
+        return part === undefined ? undefined : drawn(partDrawings({ ...t, shop }, part));
+      }
+      const span = spanOf({ kind: 'range', from: wanted.first, to: wanted.last }, t.now, t.shop.crew.zone);
+      if (span === undefined) return undefined;
+      const shop = await executor.look(archive.filedBetween(crew, span.from, span.to));
+      return drawn(daysDrawings({ ...t, shop }, span));
+    },
+  };
+}
+
+/** More is no answer: the line must say more. */
+const mostFound = 200;
+
+async function drawn(drawings: ReturnType<typeof daysDrawings>): Promise<Uint8Array | undefined> {
+  return drawings.length === 0 ? undefined : drawPng(pictureOf(drawings));
+}

@@ -1,0 +1,30 @@
+// How somebody is spoken to while the record cannot be read: by the crew's file. Whoever typed must hear of it at least.
+
+import type { CrewFile } from '../../core/crew/crew.ts';
+import type { Clock, Log } from '../../core/ports.ts';
+import { figuresFor } from '../language/figures.ts';
+import { wordsIn } from '../language/words/languages.ts';
+import type { Overview } from '../talk/overview.ts';
+
+interface VoiceNeeds {
+  readonly overview: Overview;
+  readonly crewFile: CrewFile;
+  readonly clock: Clock;
+  readonly log: Log;
+}
+
+export function voiceWithoutRecord({ overview, crewFile, clock, log }: VoiceNeeds): Overview['voice'] {
+  return async (name) => {
+    try {
+      return await overview.voice(name);
+    } catch (error) {
+      log.error('voice-not-read', { error: String(error) });
+      const filed = crewFile.people.find((person) => person.name === name);
+      const { language, units } = filed ?? crewFile;
+      const now = clock.now();
+      const clockNow = figuresFor({ language, units, zone: crewFile.zone, now }).timeDown(now);
+      const role = filed?.role ?? 'crew';
+      return { words: wordsIn(language), units, role, rings: filed?.rings ?? 'thread', clock: clockNow };
+    }
+  };
+}

@@ -1,0 +1,63 @@
+// What is answered where a line could not be recorded: worded from the crew's file alone, since the record may be what
+// fails.
+
+import type { CrewFile } from '../../core/crew/crew.ts';
+import type { PersonName } from '../../core/ids.ts';
+import type { EpochMs } from '../../core/units.ts';
+import type { RestsOnUnread } from '../../core/unread-event.ts';
+import { type Card, makeCard } from '../cards/card.ts';
+import { unreadLines } from '../cards/unread-lines.ts';
+import { leadsToCall, toTellLine } from '../cards/whom-to-call.ts';
+import { figuresFor } from '../language/figures.ts';
+import { wordsIn } from '../language/words/languages.ts';
+import { type Answer, makeAnswer } from './answer.ts';
+import type { Delivery } from './front-end.ts';
+
+/** The store cannot write: nobody's acts are recorded, and the leads must know. */
+export function storeFailed(delivery: Delivery, crewFile: CrewFile, now: EpochMs): Answer {
+  const words = wordsOf(delivery, crewFile);
+  const { replies, buttons } = words;
+  const leads = leadsToCall(crewFile);
+  const others = leads.filter((name) => name !== delivery.as);
+  const card = makeCard(replies.notRecorded, 'stop', {
+    lines: [replies.storeFailed, ...toTellLine(words, others.join(', '))],
+    ping: others,
+    actions: [{ id: 'again', label: buttons.again, line: delivery.text }],
+  });
+  return notRecorded(delivery, crewFile, now, card, leads);
+}
+
+/** This line alone: whoever said it is told, and the log names what broke. Said again, it would break again. */
+export function lineBroke(delivery: Delivery, crewFile: CrewFile, now: EpochMs): Answer {
+  const { replies } = wordsOf(delivery, crewFile);
+  return notRecorded(
+    delivery,
+    crewFile,
+    now,
+    makeCard(replies.notRecorded, 'stop', { lines: [replies.lineBroke] }),
+    [],
+  );
+}
+
+/** It would rest on what does not read: said to whoever meant to record it, who is to keep it on paper. */
+export function restsOnUnread(delivery: Delivery, crewFile: CrewFile, now: EpochMs, { events }: RestsOnUnread): Answer {
+  const words = wordsOf(delivery, crewFile);
+  const card = makeCard(words.replies.notRecorded, 'stop', { lines: unreadLines(words, events) });
+  return notRecorded(delivery, crewFile, now, card, []);
+}
+
+function wordsOf({ as }: Delivery, { people }: CrewFile) {
+  return wordsIn(people.find(({ name }) => name === as)?.language ?? 'en');
+}
+
+function notRecorded(
+  { in: delivery, as }: Delivery,
+  { zone }: CrewFile,
+  now: EpochMs,
+  card: Card,
+  alsoTo: readonly PersonName[],
+): Answer {
+  const f = figuresFor({ language: 'en', units: 'metric', zone, now });
+  const head = { at: f.iso(now), in: delivery, as, to: [...new Set([as, ...alsoTo])], key: null };
+  return makeAnswer({ ...head, kind: 'error', code: 'not-recorded', recorded: false, card });
+}
