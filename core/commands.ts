@@ -1,11 +1,14 @@
 // Everything that can be said: acts, which become events, and questions, which only read. Quantities arrive in base
 // units; which batch or part may be left out where only one can be meant.
 
+import type { Component } from './components.ts';
 import type { Setting } from './crew/crew-commands.ts';
+import type { AdhesionRating, RubResult, SurfaceGrade } from './grades.ts';
 import type { BatchNumber, CanNumber, PartName, PersonName, PlaceName, SheetId } from './ids.ts';
 import type { Method } from './methods.ts';
 import type { RecordQuestion } from './records/record-questions.ts';
 import type { SessionCommand, VapourAsked, Work } from './session/session-commands.ts';
+import type { SolventUse } from './solvent-uses.ts';
 import type {
   Celsius,
   EpochMs,
@@ -18,13 +21,6 @@ import type {
   Percent,
   SquareMetres,
 } from './units.ts';
-
-export const components = ['part-a', 'part-b'] as const;
-export type Component = (typeof components)[number];
-
-/** What a solvent was used for. */
-export const solventUses = ['thinning', 'gun-cleaning', 'vessel-cleaning', 'wiping', 'other'] as const;
-export type SolventUse = (typeof solventUses)[number];
 
 /** What is at hand when a gas-sensitive can is opened: inert gas for what is left, or the whole can is used now. */
 export type Handling = 'gas' | 'whole';
@@ -50,23 +46,6 @@ export interface PartDetails {
   /** The hottest the part may get. */
   readonly highestCelsius?: Celsius;
 }
-
-/**
- * How clean steel was made, in the published terms: ISO 8501-1 blast (Sa) and tool (St) grades, SSPC numbers (SP). The
- * series are near each other and not the same, so none is turned into another.
- */
-export const surfaceGrades = [
-  ...(['sa3', 'sa2.5', 'sa2', 'sa1', 'st3', 'st2'] as const),
-  ...(['sp1', 'sp2', 'sp3', 'sp5', 'sp6', 'sp7', 'sp8', 'sp10', 'sp11', 'sp15'] as const),
-] as const;
-export type SurfaceGrade = (typeof surfaceGrades)[number];
-
-/** ASTM D3359 method B runs from 5B (none away) to 0B, ISO 2409 from 0 (none away) to 5: never turned into each other. */
-export const adhesionRatings = ['5B', '4B', '3B', '2B', '1B', '0B', '0', '1', '2', '3', '4', '5'] as const;
-export type AdhesionRating = (typeof adhesionRatings)[number];
-
-export const rubResults = ['no-effect', 'softened', 'through'] as const;
-export type RubResult = (typeof rubResults)[number];
 
 export interface NamedPart {
   readonly part: PartName;

@@ -25,7 +25,8 @@ import { seal, streamsTouched } from './seal.ts';
 import type { Shop, Speaker } from './shop.ts';
 import { oursAlone } from './unforeseen.ts';
 import type { EpochMs } from './units.ts';
-import { mustRead, RestsOnUnread, unreadUnder } from './unread.ts';
+import { mustRead, unreadUnder } from './unread.ts';
+import { RestsOnUnread } from './unread-event.ts';
 import { createWriteQueue, type Draft, type WriteQueueNeeds } from './write-queue.ts';
 
 export interface Request extends Speaker {

@@ -10,7 +10,7 @@ import type { CrewId, PersonName, StreamId } from './ids.ts';
 import { PartEvent } from './part/part-events.ts';
 import { PlaceEvent } from './place/place-events.ts';
 import type { Edition } from './rule-editions.ts';
-import type { SealName } from './seal-sums.ts';
+import type { SealName } from './seal-names.ts';
 import { SessionEvent } from './session/session-events.ts';
 import { EpochMs as EpochMsSchema } from './unit-schemas.ts';
 import type { EpochMs } from './units.ts';

@@ -10,7 +10,7 @@ import type { Role } from './crew/crew-commands.ts';
 import type { CrewUnclear } from './crew/crew-unclear.ts';
 import type { BatchNumber, PartName, PersonName, SheetId } from './ids.ts';
 import type { Method } from './methods.ts';
-import type { HoldingCode } from './part/holding.ts';
+import type { HoldingCode } from './part/holding-codes.ts';
 import type { FailedReading } from './part/part-events.ts';
 import type { FilmObjection, LoadUnclear, ReadingObjection } from './part/part-objections.ts';
 import type { SheetUnclear } from './products/sheet-objections.ts';
@@ -106,5 +106,3 @@ export type Unclear =
   /** A correction that would release a part. */
   | { readonly code: 'decision-stands' }
   | { readonly code: 'nothing-rang' };
-
-export type UnclearCode = Unclear['code'];

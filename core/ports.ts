@@ -6,7 +6,7 @@ import type { Archive } from './records/archive.ts';
 import type { PlannedReminder, ReminderKind } from './reminders/wanted-reminder.ts';
 import type { Shop } from './shop.ts';
 import type { EpochMs } from './units.ts';
-import type { UnreadEvent } from './unread.ts';
+import type { UnreadEvent } from './unread-event.ts';
 
 export interface Clock {
   readonly now: () => EpochMs;

@@ -4,12 +4,6 @@
 import { hash } from 'node:crypto';
 import type { Envelope } from './history.ts';
 
-export const sealNames = ['sha256/1', 'sha256/2'] as const;
-export type SealName = (typeof sealNames)[number];
-
-/** What is recorded from now on is sealed by it. */
-export const sealOfToday: SealName = 'sha256/2';
-
 /** Before a crew's first event. */
 export const firstHash = '0'.repeat(64);
 

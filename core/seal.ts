@@ -7,7 +7,8 @@ import { type Envelope, EventBody, type NewEvent } from './history.ts';
 import type { CrewId, PersonName, StreamId } from './ids.ts';
 import type { Head } from './ports.ts';
 import { editionOfToday } from './rule-editions.ts';
-import { hashOf, sealOfToday } from './seal-sums.ts';
+import { sealOfToday } from './seal-names.ts';
+import { hashOf } from './seal-sums.ts';
 import { oursAlone, Unforeseen } from './unforeseen.ts';
 import type { EpochMs } from './units.ts';
 

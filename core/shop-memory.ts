@@ -13,7 +13,8 @@ import type { SheetShelf } from './products/sheet.ts';
 import { foldSession, isSessionLive, type Session } from './session/session.ts';
 import type { Shop } from './shop.ts';
 import { type EpochMs, epochMs } from './units.ts';
-import { isUnreadAct, readableOf, type UnreadEvent } from './unread.ts';
+
+import { isUnreadAct, readableOf, type UnreadEvent } from './unread-event.ts';
 
 type Noun =
   | { readonly is: 'batch'; readonly batch: Batch }

@@ -29,7 +29,7 @@ import { type AirLog, airLogOf, type Place } from './place/place.ts';
 import type { SheetShelf } from './products/sheet.ts';
 import { isSessionOpen, type Session } from './session/session.ts';
 import type { EpochMs } from './units.ts';
-import type { UnreadEvent } from './unread.ts';
+import type { UnreadEvent } from './unread-event.ts';
 
 export interface Shop {
   readonly crew: Crew;

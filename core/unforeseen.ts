@@ -1,7 +1,7 @@
 // What goes wrong in the program itself while a line is read, decided, sealed or worded. It is no fault of the store, which
 // can write all the same: only this line is not recorded, and nobody else's is hurt.
 
-import { RestsOnUnread } from './unread.ts';
+import { RestsOnUnread } from './unread-event.ts';
 
 export class Unforeseen extends Error {}
 

@@ -16,7 +16,6 @@ export type Celsius = Quantity<'degC'>;
 export type CelsiusSpread = Quantity<'degC difference'>;
 export type Kelvin = Quantity<'K'>;
 export type Pascals = Quantity<'Pa'>;
-export type GramsPerCubicMetre = Quantity<'g/m3'>;
 export type MilligramsPerCubicMetre = Quantity<'mg/m3'>;
 export type PartsPerMillion = Quantity<'ppm'>;
 export type Minutes = Quantity<'min'>;
@@ -32,7 +31,6 @@ export type CubicMetres = Quantity<'m3'>;
 export type CubicMetresPerHour = Quantity<'m3/h'>;
 export type CubicMetresPerLitre = Quantity<'m3/L'>;
 export type LitresPerMinute = Quantity<'L/min'>;
-export type KilogramsPerCubicMetre = Quantity<'kg/m3'>;
 export type MetresPerSecond = Quantity<'m/s'>;
 export type SquareMetresPerLitre = Quantity<'m2/L'>;
 export type KilojoulesPerMole = Quantity<'kJ/mol'>;
@@ -51,6 +49,7 @@ function maker<Q extends number>(name: string, lowest = Number.NEGATIVE_INFINITY
 
 export const grams = maker<Grams>('grams', 0);
 export const litres = maker<Litres>('litres', 0);
+/** @awaited */
 export const millilitres = maker<Millilitres>('millilitres', 0);
 export const kilogramsPerLitre = maker<KilogramsPerLitre>('kilograms per litre', 0);
 export const gramsPerLitre = maker<GramsPerLitre>('grams per litre', 0);
@@ -60,7 +59,6 @@ export const celsius = maker<Celsius>('degrees Celsius', -273.15);
 export const celsiusSpread = maker<CelsiusSpread>('degrees Celsius of difference');
 export const kelvin = maker<Kelvin>('kelvin', 0);
 export const pascals = maker<Pascals>('pascals', 0);
-export const gramsPerCubicMetre = maker<GramsPerCubicMetre>('grams per cubic metre', 0);
 export const milligramsPerCubicMetre = maker<MilligramsPerCubicMetre>('milligrams per cubic metre', 0);
 export const partsPerMillion = maker<PartsPerMillion>('parts per million', 0);
 export const minutes = maker<Minutes>('minutes');
@@ -71,12 +69,13 @@ export const millimetres = maker<Millimetres>('millimetres', 0);
 export const metres = maker<Metres>('metres', 0);
 export const squareMetres = maker<SquareMetres>('square metres', 0);
 export const squareMetresPerHour = maker<SquareMetresPerHour>('square metres per hour', 0);
+/** @awaited */
 export const squareCentimetres = maker<SquareCentimetres>('square centimetres', 0);
 export const cubicMetres = maker<CubicMetres>('cubic metres', 0);
 export const cubicMetresPerHour = maker<CubicMetresPerHour>('cubic metres per hour', 0);
 export const cubicMetresPerLitre = maker<CubicMetresPerLitre>('cubic metres per litre', 0);
+/** @awaited */
 export const litresPerMinute = maker<LitresPerMinute>('litres per minute', 0);
-export const kilogramsPerCubicMetre = maker<KilogramsPerCubicMetre>('kilograms per cubic metre', 0);
 export const metresPerSecond = maker<MetresPerSecond>('metres per second', 0);
 export const squareMetresPerLitre = maker<SquareMetresPerLitre>('square metres per litre', 0);
 export const kilojoulesPerMole = maker<KilojoulesPerMole>('kilojoules per mole', 0);
@@ -99,12 +98,10 @@ export const gramsFromKilograms = (kilograms: number): Grams => grams(kilograms 
 export const gramsFromPounds = (pounds: number): Grams => grams(pounds * gramsPerPound);
 export const gramsFromOunces = (ounces: number): Grams => grams(ounces * gramsPerOunce);
 export const ouncesFromGrams = (mass: Grams): number => mass / gramsPerOunce;
-export const poundsFromGrams = (mass: Grams): number => mass / gramsPerPound;
 export const litresFromMillilitres = (volume: number): Litres => litres(volume / 1000);
 export const litresFromUsGallons = (gallons: number): Litres => litres(gallons * litresPerUsGallon);
 export const usGallonsFromLitres = (volume: Litres): number => volume / litresPerUsGallon;
 export const litresFromUsFluidOunces = (ounces: number): Litres => litres(ounces * litresPerUsFluidOunce);
-export const usFluidOuncesFromLitres = (volume: Litres): number => volume / litresPerUsFluidOunce;
 export const celsiusFromFahrenheit = (fahrenheit: number): Celsius => celsius(((fahrenheit - 32) * 5) / 9);
 export const fahrenheitFromCelsius = (temperature: Celsius): number => (temperature * 9) / 5 + 32;
 export const celsiusSpreadFromFahrenheit = (fahrenheit: number): CelsiusSpread => celsiusSpread((fahrenheit * 5) / 9);
@@ -119,27 +116,14 @@ export const squareMetresFromSquareFeet = (feet: number): SquareMetres =>
 export const squareFeetFromSquareMetres = (area: SquareMetres): number => area / squareMetresPerSquareFoot;
 export const cubicMetresFromCubicFeet = (feet: number): CubicMetres => cubicMetres(feet * cubicMetresPerCubicFoot);
 export const cubicFeetFromCubicMetres = (volume: CubicMetres): number => volume / cubicMetresPerCubicFoot;
-export const cubicMetresPerHourFromCubicFeetPerMinute = (feet: number): CubicMetresPerHour =>
-  cubicMetresPerHour(feet * cubicMetresPerCubicFoot * 60);
 export const cubicFeetPerMinuteFromCubicMetresPerHour = (flow: CubicMetresPerHour): number =>
   flow / (cubicMetresPerCubicFoot * 60);
 export const cubicMetresPerLitreFromCubicFeetPerUsGallon = (feet: number): CubicMetresPerLitre =>
   cubicMetresPerLitre((feet * cubicMetresPerCubicFoot) / litresPerUsGallon);
-export const metresFromFeet = (feet: number): Metres => metres(feet * metresPerFoot);
 export const metresPerSecondFromFeetPerMinute = (feet: number): MetresPerSecond =>
   metresPerSecond((feet * metresPerFoot) / 60);
 export const feetPerMinuteFromMetresPerSecond = (speed: MetresPerSecond): number => (speed * 60) / metresPerFoot;
-export const squareFeetPerUsGallonFromSquareMetresPerLitre = (coverage: SquareMetresPerLitre): number =>
-  (coverage * litresPerUsGallon) / squareMetresPerSquareFoot;
-export const squareMetresPerLitreFromSquareFeetPerUsGallon = (coverage: number): SquareMetresPerLitre =>
-  squareMetresPerLitre((coverage * squareMetresPerSquareFoot) / litresPerUsGallon);
-export const poundsPerGallonFromGramsPerLitre = (content: GramsPerLitre): number =>
-  (content * litresPerUsGallon) / gramsPerPound;
-export const gramsPerLitreFromPoundsPerGallon = (content: number): GramsPerLitre =>
-  gramsPerLitre((content * gramsPerPound) / litresPerUsGallon);
 
 const msPerMinute = 60_000;
 export const minutesBetween = (from: EpochMs, to: EpochMs): Minutes => minutes((to - from) / msPerMinute);
 export const minutesAfter = (from: EpochMs, duration: Minutes): EpochMs => epochMs(from + duration * msPerMinute);
-export const minutesFromHours = (duration: Hours): Minutes => minutes(duration * 60);
-export const hoursFromMinutes = (duration: Minutes): Hours => hours(duration / 60);

@@ -1,6 +1,7 @@
 // The taps that an objection or a question about cans and weights offers: what to do instead, or what may be meant.
 
-import type { Command, Component } from '../../core/commands.ts';
+import type { Command } from '../../core/commands.ts';
+import type { Component } from '../../core/components.ts';
 import type { Request } from '../../core/execute.ts';
 import type { Objection, Unclear } from '../../core/objections.ts';
 import { type Grams, grams } from '../../core/units.ts';

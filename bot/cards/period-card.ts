@@ -1,6 +1,6 @@
 // A stretch of days in full: the page behind the day, the week, the month. Deviations and permissions stand first.
 
-import type { Component } from '../../core/commands.ts';
+import type { Component } from '../../core/components.ts';
 import type { Head } from '../../core/ports.ts';
 import type { PeriodRecord } from '../../core/records/period.ts';
 import type { LedgerTotals } from '../../core/records/solvent-ledger.ts';

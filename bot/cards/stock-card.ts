@@ -2,7 +2,7 @@
 
 import { leftGrams } from '../../core/can/can.ts';
 import { expiryNoticeDays, type StockRow, stockOf } from '../../core/can/can-stock.ts';
-import type { Component } from '../../core/commands.ts';
+import type { Component } from '../../core/components.ts';
 import { grams } from '../../core/units.ts';
 import { canTaps } from './can-cards.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';

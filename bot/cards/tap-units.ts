@@ -1,7 +1,7 @@
 // A tap's line in the units that its person reads: what is asked for in a form is then what stands on their gauge. Scales
 // in the shop weigh in grams, so masses of A and B stay.
 
-import type { UnitSystem } from '../../core/crew/crew.ts';
+import type { UnitSystem } from '../../core/crew/unit-system.ts';
 
 const pairs = [
   ['C', 'F'],

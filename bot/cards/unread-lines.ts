@@ -1,7 +1,7 @@
 // What is said of events that do not read any more: which, and what follows for whoever works on.
 
 import { nameIn, nounOf } from '../../core/ids.ts';
-import { isUnreadAct, type UnreadEvent } from '../../core/unread.ts';
+import { isUnreadAct, type UnreadEvent } from '../../core/unread-event.ts';
 import type { Words } from '../language/words/languages.ts';
 import { type Card, makeCard } from './card.ts';
 

@@ -10,7 +10,7 @@ import { isRefused } from '../../core/calc/refusal.ts';
 import { leftGrams } from '../../core/can/can.ts';
 import { blanketTimes } from '../../core/can/can-clocks.ts';
 import type { FromCan } from '../../core/can/can-events.ts';
-import type { Component } from '../../core/commands.ts';
+import type { Component } from '../../core/components.ts';
 import type { Objection } from '../../core/objections.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
 import { editionOfToday } from '../../core/rule-editions.ts';

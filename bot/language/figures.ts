@@ -2,7 +2,7 @@
 // rounded here and nowhere else.
 
 import { DateTime } from 'luxon';
-import type { UnitSystem } from '../../core/crew/crew.ts';
+import type { UnitSystem } from '../../core/crew/unit-system.ts';
 import {
   type Celsius,
   type CelsiusSpread,

@@ -5,7 +5,7 @@ import { ownValue } from '../../core/own-key.ts';
 import { isSpanishWord, withoutAccents } from './typed/spanish-words.ts';
 import { tokenize } from './typed/tokens.ts';
 import type { VerbNamed } from './verbs-typed.ts';
-import { vocabulary, vocabularyNames } from './vocabulary.ts';
+import { vocabulary } from './vocabulary.ts';
 import { spanishVocabulary } from './vocabulary-spanish.ts';
 import { spanishMethods } from './words/spanish-methods.ts';
 
@@ -17,7 +17,7 @@ const spanishVerbs: ReadonlySet<string> = new Set(
 const inSpanish: Readonly<Record<string, string>> = {
   // A verb that is near a slip is offered by its Spanish name: `buscar`, not `find`.
   ...Object.fromEntries(
-    vocabularyNames.map((name) => [vocabulary[name].words[0] ?? name, spanishVocabulary[name].words[0] ?? name]),
+    Object.values(vocabulary).map(({ name, words }) => [words[0] ?? name, spanishVocabulary[name].words[0] ?? name]),
   ),
   ...Object.fromEntries(methods.map((method) => [method, spanishMethods[method].name])),
   oven: 'horno',

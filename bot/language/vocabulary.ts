@@ -211,5 +211,3 @@ export const vocabulary: { readonly [Name in VocabularyName]: RowOf<Name> } = {
   ...sessionVocabulary,
   help: { name: 'help', words: ['help', '?'], needs: [], may: ['verb'], example: 'help mix' },
 };
-
-export const vocabularyNames: readonly VocabularyName[] = Object.values(vocabulary).map((row) => row.name);

@@ -1,6 +1,7 @@
 // Cans and weights as the reader takes them back.
 
-import type { CommandOf, Component } from '../../core/commands.ts';
+import type { CommandOf } from '../../core/commands.ts';
+import type { Component } from '../../core/components.ts';
 import { written } from './write-quantities.ts';
 
 export const letter = (component: Component): string => (component === 'part-a' ? 'A' : 'B');

@@ -3,14 +3,15 @@
 import { nameIn } from '../../core/ids.ts';
 import { inNaturalOrder } from '../../core/natural-order.ts';
 import { streamsOfPart, tracePart } from '../../core/records/trace.ts';
-import { RestsOnUnread, unreadUnder } from '../../core/unread.ts';
+import { unreadUnder } from '../../core/unread.ts';
+import { RestsOnUnread } from '../../core/unread-event.ts';
 import { type Card, makeCard } from '../cards/card.ts';
 import { type Telling, tap } from '../cards/card-context.ts';
-import { loadNamed } from './loading.ts';
+import { loadNamed, type RecordSource } from './loading.ts';
+import type { PaperTray } from './paper-tray.ts';
 import { drawPng, pictureOf } from './pictures/draw.ts';
 import type { Drawing } from './pictures/picture-look.ts';
 import { partDrawings } from './pictures/picture-refs.ts';
-import type { RecordAnswersNeeds } from './record-answers.ts';
 import { type TravellerPart, travellerPaper } from './traveller.ts';
 import { makePaper } from './traveller-pdf.ts';
 
@@ -18,7 +19,7 @@ import { makePaper } from './traveller-pdf.ts';
 const paperWidth = 330;
 
 export async function writeTraveller(
-  { executor, store, crew, papers }: RecordAnswersNeeds,
+  { executor, store, crew, papers }: RecordSource & { readonly papers: PaperTray },
   t: Telling,
   of: { readonly part: string } | { readonly job: string },
 ): Promise<Card> {

@@ -2,8 +2,13 @@
 
 import { z } from 'zod';
 import type { Inbound, Where } from './inbound.ts';
-import type { Ourselves } from './read-inbound.ts';
 import { mentions, msOf, unescaped, withoutMention } from './slack-words.ts';
+
+/** Who we are, as far as it is known: a payload's own team may be that of a guest, or none. */
+export interface Ourselves {
+  readonly team: string | undefined;
+  readonly botUser: string | undefined;
+}
 
 const id = z.string().min(1);
 const nullable = z.string().nullish();

@@ -4,15 +4,10 @@ import { z } from 'zod';
 import { buttonAt, menuAction, tapPrefix } from './action-blocks.ts';
 import { crewMarked } from './crew-mark.ts';
 import type { Inbound, TapPlace, Where } from './inbound.ts';
+import type { Ourselves } from './read-event.ts';
 import { readEvent } from './read-event.ts';
 import { setUpPrefix, setUps } from './set-up-view.ts';
 import { msOf, unescaped } from './slack-words.ts';
-
-/** Who we are, as far as it is known: a payload's own team may be that of a guest, or none. */
-export interface Ourselves {
-  readonly team: string | undefined;
-  readonly botUser: string | undefined;
-}
 
 const id = z.string().min(1);
 const nullable = z.string().nullish();

@@ -5,7 +5,8 @@ import type { App, Receiver, ReceiverEvent } from '@slack/bolt';
 import type { Log, Postbox } from '../../core/ports.ts';
 import { epochMs } from '../../core/units.ts';
 import type { Inbound } from './inbound.ts';
-import { type Ourselves, readInbound } from './read-inbound.ts';
+import type { Ourselves } from './read-event.ts';
+import { readInbound } from './read-inbound.ts';
 
 export interface ReceiverNeeds {
   readonly inner: Receiver;

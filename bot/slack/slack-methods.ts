@@ -24,18 +24,3 @@ export const methodScopes = {
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type SlackMethod = keyof typeof methodScopes;
-
-/** What arrives by itself, with the scopes that it needs. */
-export const eventScopes = {
-  app_home_opened: [],
-  app_mention: ['app_mentions:read'],
-  'message.im': ['im:history'],
-  // Pictures dropped in a batch's thread; nothing else of a channel is looked at. That a message's files come only with
-  // files:read is from memory, no source.
-  'message.channels': ['channels:history', 'files:read'],
-  'message.groups': ['groups:history', 'files:read'],
-  member_joined_channel: ['channels:read', 'groups:read'],
-} as const satisfies Readonly<Record<string, readonly string[]>>;
-
-/** Slash commands. */
-export const commandScope = 'commands';

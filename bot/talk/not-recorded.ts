@@ -4,7 +4,7 @@
 import { type CrewFile, peopleLeading, personIn } from '../../core/crew/crew.ts';
 import type { PersonName } from '../../core/ids.ts';
 import type { EpochMs } from '../../core/units.ts';
-import type { RestsOnUnread } from '../../core/unread.ts';
+import type { RestsOnUnread } from '../../core/unread-event.ts';
 import { type Card, makeCard } from '../cards/card.ts';
 import { unreadLines } from '../cards/unread-lines.ts';
 import { toTellLine } from '../cards/whom-to-call.ts';

@@ -1,8 +1,9 @@
 // What a front end may ask of a crew besides answers to lines: how each batch stands, the board, the settings, and how
 // somebody is spoken to. Neutral data, so that no front end looks into a noun.
 
-import { type Crew, personIn, type UnitSystem } from '../../core/crew/crew.ts';
+import { type Crew, personIn } from '../../core/crew/crew.ts';
 import type { RingsTo, Role } from '../../core/crew/crew-commands.ts';
+import type { UnitSystem } from '../../core/crew/unit-system.ts';
 import type { Executor } from '../../core/execute.ts';
 import {
   defaultPlace,

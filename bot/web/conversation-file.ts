@@ -6,8 +6,16 @@ import { closeSync, fsyncSync, openSync, readFileSync, renameSync, writeFileSync
 import { join } from 'node:path';
 import { z } from 'zod';
 import type { Log } from '../../core/ports.ts';
+import type { Answer } from '../talk/answer.ts';
 import { answerFrom } from '../talk/answer.ts';
-import type { Post } from './conversation.ts';
+
+export interface Post {
+  readonly n: number;
+  /** The line that it answers; null for what rang by itself. */
+  readonly said: string | null;
+  readonly delivery: string | null;
+  readonly answer: Answer;
+}
 
 export interface ConversationFile {
   readonly id: string;

@@ -5,15 +5,7 @@ import { randomBytes } from 'node:crypto';
 import type { Log } from '../../core/ports.ts';
 import { type Answer, hasMovedOn } from '../talk/answer.ts';
 import type { Delivery, FrontEnd } from '../talk/front-end.ts';
-import { type ConversationFile, openConversationFile } from './conversation-file.ts';
-
-export interface Post {
-  readonly n: number;
-  /** The line that it answers; null for what rang by itself. */
-  readonly said: string | null;
-  readonly delivery: string | null;
-  readonly answer: Answer;
-}
+import { type ConversationFile, openConversationFile, type Post } from './conversation-file.ts';
 
 export interface Conversation extends Pick<FrontEnd, 'tell' | 'wasTold'> {
   /** Another conversation has other numbers: a page that saw that one starts anew. */

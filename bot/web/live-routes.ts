@@ -3,7 +3,8 @@
 
 import { Hono } from 'hono';
 import { type SSEStreamingApi, streamSSE } from 'hono/streaming';
-import { isSeenBy, type Post } from './conversation.ts';
+import { isSeenBy } from './conversation.ts';
+import type { Post } from './conversation-file.ts';
 import { stripHtml, wallHtml } from './html/board-html.ts';
 import { postHtml } from './html/post-html.ts';
 import type { Html } from './html/viewer.ts';

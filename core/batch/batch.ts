@@ -1,13 +1,13 @@
 // A batch as the fold of its facts: from opening to an empty (or dead) pot.
 
 import type { Run } from '../calc/clock.ts';
-import type { Component } from '../commands.ts';
+import type { Component } from '../components.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { BatchNumber, PartName, PersonName, PlaceName } from '../ids.ts';
 import type { Method } from '../methods.ts';
 import type { Sheet } from '../products/sheet.ts';
-import { foldRings, type RingLog } from '../reminders/ring-log.ts';
+import { foldRings, type RingLog } from '../ring-log.ts';
 import { type EpochMs, type Grams, grams, type Litres } from '../units.ts';
 
 /** What eyes or a hand near it tell of a pot, whatever its clock says; each worse than the one before. */

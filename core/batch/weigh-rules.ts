@@ -3,7 +3,7 @@
 import { mixedVolume } from '../calc/density.ts';
 import { isRefused } from '../calc/refusal.ts';
 import { type PourCase, pourRules } from '../can/can-rules.ts';
-import type { Component } from '../commands.ts';
+import type { Component } from '../components.ts';
 import { hadHappened, type Rule } from '../rules.ts';
 import { type Grams, grams, type Litres, litres, minutesAfter } from '../units.ts';
 import { type BatchCase, potIsThere, weighed } from './batch-rules.ts';

@@ -1,22 +1,11 @@
-// The air of a room against the steel in it: dew point, spread, humidity at the surface, water in the air.
+// The air of a room against the steel in it: dew point and humidity at the surface.
 //
 // One convention below 0 degC, cautious on both sides. A relative humidity is a share of saturation over liquid water
 // at every temperature, as hygrometers are made to read (WMO guide to instruments); what settles below 0 degC settles
 // as frost, which comes sooner than dew would, so there the dew point is the frost point. Neither ever lets a surface
 // look drier than it is.
 
-import {
-  type Celsius,
-  type CelsiusSpread,
-  celsiusSpread,
-  type GramsPerCubicMetre,
-  gramsPerCubicMetre,
-  kelvinFromCelsius,
-  type Pascals,
-  type Percent,
-  pascals,
-  percent,
-} from '../units.ts';
+import { type Celsius, type Pascals, type Percent, pascals, percent } from '../units.ts';
 import { isRefused, outOfRange, type Refusal, type Result } from './refusal.ts';
 import {
   liquidSaturationPressure,
@@ -25,10 +14,6 @@ import {
   saturationPressure,
   saturationTemperature,
 } from './saturation.ts';
-
-/** J/(mol K), exact; g/mol of water. */
-const gasConstant = 8.31446261815324;
-const molarMassOfWater = 18.015268;
 
 /** Partial pressure of the water vapour in the air. Refuses air outside -45 to 60 degC, humidity outside 0 to 100 %. */
 export function vapourPressure(air: Celsius, humidity: Percent): Result<Pascals> {
@@ -49,14 +34,6 @@ export function dewPoint(air: Celsius, humidity: Percent): Result<Celsius> {
   return isRefused(found) ? tooDry(air, humidity) : found;
 }
 
-/** Surface temperature less dew point: negative when water already settles on it. */
-export function spreadToSurface(air: Celsius, humidity: Percent, surface: Celsius): Result<CelsiusSpread> {
-  const refusal = notASurface(surface);
-  if (refusal !== undefined) return refusal;
-  const dew = dewPoint(air, humidity);
-  return isRefused(dew) ? dew : celsiusSpread(surface - dew);
-}
-
 /** Humidity of that same air where it touches the surface; above 100 % when water settles on it. */
 export function humidityAtSurface(air: Celsius, humidity: Percent, surface: Celsius): Result<Percent> {
   const vapour = vapourPressure(air, humidity);
@@ -65,13 +42,6 @@ export function humidityAtSurface(air: Celsius, humidity: Percent, surface: Cels
   if (refusal !== undefined) return refusal;
   const saturated = saturationPressure(surface);
   return isRefused(saturated) ? saturated : percent((100 * vapour) / saturated);
-}
-
-/** Mass of water vapour in a cubic metre of the air, by the ideal gas law. */
-export function absoluteHumidity(air: Celsius, humidity: Percent): Result<GramsPerCubicMetre> {
-  const vapour = vapourPressure(air, humidity);
-  if (isRefused(vapour)) return vapour;
-  return gramsPerCubicMetre((vapour * molarMassOfWater) / (gasConstant * kelvinFromCelsius(air)));
 }
 
 /** Room air that the equations and their checks cover. */

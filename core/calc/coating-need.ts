@@ -1,10 +1,7 @@
-// How much must be mixed: from parts, areas and the film wanted to wet volume, with what is lost on the way, to the
-// mass of the mix. Nothing here knows the pot life: `pot-reach.ts` does.
+// How much must be mixed: from parts, areas and the film wanted to wet volume, with what is lost on the way. Nothing here knows the pot life: `pot-reach.ts` does.
 
 import {
   type Fraction,
-  type Grams,
-  type KilogramsPerLitre,
   type Litres,
   litres,
   type Micrometres,
@@ -12,7 +9,7 @@ import {
   type SquareMetres,
   squareMetres,
 } from '../units.ts';
-import { massFromVolume, refuseVolume } from './density.ts';
+import { refuseVolume } from './density.ts';
 import { type FilmMake, refuseFilm, refuseMake } from './film-build.ts';
 import { outOfRange, type Refusal, type Result } from './refusal.ts';
 
@@ -85,11 +82,6 @@ export function coatingNeed(area: SquareMetres, dryFilm: Micrometres, make: Film
     mixedLitres: litres(mixedLitres),
     thinnerLitres: litres(mixedLitres * make.thinnerShare),
   };
-}
-
-/** The mass of A and B to weigh out for that need. */
-export function mixedMass(need: Need, mixedDensity: KilogramsPerLitre): Result<Grams> {
-  return massFromVolume(need.mixedLitres, mixedDensity);
 }
 
 /** The film that went on, on average, from what left the pot: the planning sum read backwards. */

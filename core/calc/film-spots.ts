@@ -46,9 +46,6 @@ const levelShares: Readonly<Record<RestrictionLevel, LevelShares>> = {
   5: { spotLeast: 0.8, spotMost: Number.POSITIVE_INFINITY, areaMost: Number.POSITIVE_INFINITY },
 };
 
-/** The level that stands where a specification names none (from memory). */
-export const usualLevel: RestrictionLevel = 3;
-
 export interface FilmLimits {
   readonly spotLeastMicrometres: Micrometres;
   /** `undefined`: unrestricted. */

@@ -42,34 +42,6 @@ export function purgeTime(purge: Purge, target: Percent, flow: LitresPerMinute):
   return isRefused(volume) ? volume : minutes(volume / flow);
 }
 
-export interface PressureCycles {
-  readonly cycles: number;
-  /** Gas used in all, in volumes of the vessel. */
-  readonly vesselVolumes: number;
-  readonly oxygenLeft: Percent;
-}
-
-/**
- * Filling to a pressure and letting off, or drawing a vacuum and filling: C = C0 (1 / P)^n with clean gas. Pressure in
- * atmospheres absolute, above 1 or below it. For vessels rated for it; never for a paint can.
- */
-export function pressureCycles(from: Percent, target: Percent, atmospheres: number): Result<PressureCycles> {
-  const refusal =
-    outOfRange('oxygen', from, 0.0001, 100) ??
-    outOfRange('oxygen-target', target, 0.0001, from) ??
-    outOfRange('cycle-pressure', atmospheres, 0.01, 100);
-  if (refusal !== undefined) return refusal;
-  const ratio = atmospheres > 1 ? atmospheres : 1 / atmospheres;
-  if (ratio < 1.01) return { refused: 'does-not-apply', what: 'cycle-pressure', given: atmospheres, limit: 1 };
-  // A whole number of cycles reached but for rounding is reached.
-  const cycles = Math.ceil(Math.log(from / target) / Math.log(ratio) - 1e-9);
-  return {
-    cycles,
-    vesselVolumes: cycles * Math.abs(atmospheres - 1),
-    oxygenLeft: percent(from / ratio ** cycles),
-  };
-}
-
 function notAPurge({ headspace, from, gasOxygen }: Purge): Refusal | undefined {
   return (
     notASize('headspace', headspace) ??

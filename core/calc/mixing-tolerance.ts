@@ -1,8 +1,8 @@
-// A sheet's tolerance on its ratio, both ways round: whether a weighing lies within it, and the least and the most of
-// one part that belong to what was weighed of the other.
+// A sheet's tolerance on its ratio, both ways round: the least and the most of one part that belong to what was weighed
+// of the other.
 
 import { type Fraction, type Grams, grams } from '../units.ts';
-import { heaviestGrams, refuseMass } from './density.ts';
+import { refuseMass } from './density.ts';
 import { type MixRatio, partsByWeight } from './mixing.ts';
 import { isRefused, outOfRange, type Refusal, type Result } from './refusal.ts';
 
@@ -10,19 +10,6 @@ import { isRefused, outOfRange, type Refusal, type Result } from './refusal.ts';
 export interface RatioTolerance {
   readonly under: Fraction;
   readonly over: Fraction;
-}
-
-/** The same error read as A/B: 5 % too much Part B is 4.76 % too little Part A. Refuses a vessel without Part B. */
-export function ratioErrorOfPartA(errorOfPartB: number): Result<number> {
-  const refused = outOfRange('error of Part B', errorOfPartB, -1, heaviestGrams);
-  if (refused !== undefined) return refused;
-  if (errorOfPartB <= -1) return { refused: 'does-not-apply', what: 'Part B', given: errorOfPartB, limit: -1 };
-  return 1 / (1 + errorOfPartB) - 1;
-}
-
-/** Whether the error lies within the tolerance; the ends count as within. */
-export function isWithinTolerance(errorOfPartB: number, tolerance: RatioTolerance): boolean {
-  return errorOfPartB >= -tolerance.under && errorOfPartB <= tolerance.over;
 }
 
 export interface Pour {

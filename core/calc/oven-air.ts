@@ -1,4 +1,4 @@
-// Air for an oven load that is still wet with solvent: the rule figures, and the solvent's own figure where it asks for
+// Air for an oven load that is still wet with solvent: the rule's figure, and the solvent's own where it asks for
 // more. Volumes at 70 degF, sea level; `flowAtTemperature` turns them into what a fan on a hot stack must move.
 
 import {
@@ -6,38 +6,21 @@ import {
   type CubicMetres,
   type CubicMetresPerHour,
   cubicFeetFromCubicMetres,
-  cubicMetres,
   cubicMetresFromCubicFeet,
   cubicMetresPerHour,
   fraction,
-  percent,
   usGallonsFromLitres,
 } from '../units.ts';
 import { isRefused, outOfRange, type Result } from './refusal.ts';
 import { airToStayBelow, type Evaporating, lowestLel, shareOfLel, vapourOf } from './vapour.ts';
 
-/** Continuous ovens: 75 m3 a litre, Fire Code of the Philippines; NFPA 86 has 10,000 ft3 a US gallon, 74.8, from memory. */
-const continuousCubicMetresPerLitre = 75;
-/** Batch ovens: NFPA 86, from memory. The Philippine code's 3 m3/min a litre is 401 and asks for less. */
+/** NFPA 86, from memory. The Philippine code's 3 m3/min a litre is 401 and asks for less. */
 const batchCubicFeetPerMinutePerGallon = 440;
 const ruleCubicFeetPerGallon = 10_000;
 /** NFPA 86, from memory: the limit of hot vapour is lower by 1.4 from 250 to 500 degF. */
 const hotFactor = 1.4;
 const hotFromCelsius = 121;
 const hottestCelsius = 260;
-
-/** Air for the solvent that evaporates in a continuous oven, not above a quarter of the limit. Refuses above 260 degC. */
-export function continuousOvenAir(evaporating: readonly Evaporating[], oven: Celsius): Result<CubicMetres> {
-  const factor = heatFactor(oven);
-  if (isRefused(factor)) return factor;
-  let air = 0;
-  for (const part of evaporating) {
-    const own = ownAir(part, factor);
-    if (isRefused(own)) return own;
-    air += Math.max(own, continuousCubicMetresPerLitre * part.litres);
-  }
-  return cubicMetres(air);
-}
 
 /**
  * Flow for a batch oven loaded with so much solvent, which leaves in a rush at first: the rule's flow by litres. A solvent
@@ -48,7 +31,7 @@ export function batchOvenFlow(load: readonly Evaporating[], oven: Celsius): Resu
   if (isRefused(factor)) return factor;
   let cubicFeetPerMinute = 0;
   for (const part of load) {
-    const own = ownAir(part, 1);
+    const own = ownAir(part);
     if (isRefused(own)) return own;
     const byRule = batchCubicFeetPerMinutePerGallon * usGallonsFromLitres(part.litres);
     const byOwn = batchCubicFeetPerMinutePerGallon * (cubicFeetFromCubicMetres(own) / ruleCubicFeetPerGallon);
@@ -62,10 +45,10 @@ function heatFactor(oven: Celsius): Result<number> {
   return refusal ?? (oven >= hotFromCelsius ? hotFactor : 1);
 }
 
-function ownAir(part: Evaporating, factor: number): Result<CubicMetres> {
+function ownAir(part: Evaporating): Result<CubicMetres> {
   const lel = lowestLel(part.solvent);
   if (isRefused(lel)) return lel;
   const vapour = vapourOf(part);
   if (isRefused(vapour)) return vapour;
-  return airToStayBelow(vapour, percent(lel.percent / factor), fraction(shareOfLel.oshaSpray));
+  return airToStayBelow(vapour, lel.percent, fraction(shareOfLel.oshaSpray));
 }

@@ -1,8 +1,7 @@
-// How far a pot goes before it dies: the area that its volume covers and the area that its minutes allow, whichever is
-// less; and the most that is worth mixing. Minutes are those that are left for applying: stirring, induction and
-// filtering already taken off by the caller.
+// How much of a pot can go on before it dies, and so the most that is worth mixing. Minutes are those that are left for
+// applying: stirring, induction and filtering already taken off by the caller.
 
-import { type Litres, litres, type Minutes, type SquareMetres, squareMetres } from '../units.ts';
+import { type Litres, litres, type Minutes } from '../units.ts';
 import { refuseVolume } from './density.ts';
 import { outOfRange, type Refusal, type Result } from './refusal.ts';
 
@@ -13,28 +12,6 @@ export interface Pace {
   readonly litresPerSquareMetre: number;
   /** Left in hose, gun and filter, whatever the area. */
   readonly gearLitres: Litres;
-}
-
-export interface Reach {
-  readonly squareMetres: SquareMetres;
-  readonly limitedBy: 'time' | 'volume';
-  /** What dies in the pot, gear not counted. */
-  readonly leftOverLitres: Litres;
-}
-
-/** What so much mixed coating can do in so many usable minutes; none are left of a pot past its life. */
-export function potReach(mixed: Litres, usable: Minutes, pace: Pace): Result<Reach> {
-  const refused = refuseVolume('mixed', mixed) ?? refuseMinutes(usable) ?? refusePace(pace);
-  if (refused !== undefined) return refused;
-  const forParts = Math.max(0, mixed - pace.gearLitres);
-  const byVolume = forParts / pace.litresPerSquareMetre;
-  const byTime = Math.max(0, usable) * pace.squareMetresPerMinute;
-  const area = Math.min(byVolume, byTime);
-  return {
-    squareMetres: squareMetres(area),
-    limitedBy: byTime < byVolume ? 'time' : 'volume',
-    leftOverLitres: litres(byTime < byVolume ? forParts - area * pace.litresPerSquareMetre : 0),
-  };
 }
 
 /** The most to mix: what the usable minutes allow to be applied, and what stays in the gear. */

@@ -11,10 +11,9 @@ import {
   type KilogramsPerLitre,
   type Litres,
   type Percent,
-  percent,
 } from '../units.ts';
-import { firstRefusal, notAnAmount, notASize } from './amount.ts';
-import { isRefused, outOfRange, type Refusal, type Result } from './refusal.ts';
+import { notAnAmount } from './amount.ts';
+import { isRefused, outOfRange, type Result } from './refusal.ts';
 import type { LimitSource, Solvent } from './solvents.ts';
 
 /** Ideal gas at 70 degF (294.26 K) and 101,325 Pa: R T / p. */
@@ -73,15 +72,6 @@ export function airToStayBelow(vapour: CubicMetres, lel: Percent, share: Fractio
   return cubicMetres((vapour * (1 - allowed)) / allowed);
 }
 
-/**
- * The regulation's own sum, a quarter of the limit: 4 (100 - LEL) / LEL, 29 CFR 1910.94(c)(6)(ii). A little less air
- * than `airToStayBelow` (up to 3 %), because it takes the whole limit off, not a quarter of it: for showing beside it.
- */
-export function airByOshaRule(vapour: CubicMetres, lel: Percent): Result<CubicMetres> {
-  const refusal = notAnAmount('vapour', vapour) ?? outOfRange('lower-explosive-limit', lel, 0.1, 50);
-  return refusal ?? cubicMetres((4 * vapour * (100 - lel)) / lel);
-}
-
 /** Air for all that evaporates, one solvent on top of the other (the same as Le Chatelier's rule gives). */
 export function airForSolvents(evaporating: readonly Evaporating[], share: Fraction): Result<CubicMetres> {
   let air = 0;
@@ -104,22 +94,3 @@ export function vapourOf({ solvent, litres }: Evaporating): Result<CubicMetres> 
   const perLitre = vapourPerLitre(solvent);
   return isRefused(perLitre) ? perLitre : cubicMetres(perLitre * litres);
 }
-
-export interface VapourShare {
-  /** Amount of this vapour in any one unit: the shares are made from it. */
-  readonly amount: number;
-  readonly limitPercent: Percent;
-}
-
-/** Le Chatelier: limit of a mixed vapour, 1 / sum(y / limit), shares among the flammables only. */
-export function mixtureLimit(parts: readonly VapourShare[]): Result<Percent> {
-  const refusal = firstRefusal(parts, notAShare) ?? notASize('vapour-in-all', sum(parts.map((part) => part.amount)));
-  if (refusal !== undefined) return refusal;
-  const total = sum(parts.map((part) => part.amount));
-  return percent(1 / sum(parts.map((part) => part.amount / total / part.limitPercent)));
-}
-
-const notAShare = (part: VapourShare): Refusal | undefined =>
-  notAnAmount('vapour', part.amount) ?? outOfRange('explosive-limit', part.limitPercent, 0.1, 100);
-
-const sum = (numbers: readonly number[]): number => numbers.reduce((total, number) => total + number, 0);

@@ -12,14 +12,10 @@ import {
   minutes,
   type PartsPerMillion,
   type SquareMetres,
-  squareMetres,
 } from '../units.ts';
 import { notAnAmount, notASize } from './amount.ts';
 import { isRefused, outOfRange, type Result } from './refusal.ts';
 import { airForSolvents, type Evaporating, vapourOf } from './vapour.ts';
-
-/** 29 CFR 1910.106(e)(3)(v)(a): 1 cubic foot a minute for each square foot of floor of a mixing room, as m3/h per m2. */
-const mixingRoomFlow = 0.3048 * 60;
 
 /**
  * Flow that keeps vapour below a share of the LEL while so much solvent evaporates over so long, evenly: spraying,
@@ -66,16 +62,6 @@ export function flowForExposure(
 export function faceFlow(area: SquareMetres, velocity: MetresPerSecond): Result<CubicMetresPerHour> {
   const refusal = notAnAmount('face-area', area) ?? notAnAmount('face-velocity', velocity);
   return refusal ?? cubicMetresPerHour(area * velocity * 3600);
-}
-
-/** Least clear area of doors, dampers and louvres for make-up air: no faster than 200 ft/min, 1910.94(c)(7). */
-export function leastMakeUpOpening(flow: CubicMetresPerHour): Result<SquareMetres> {
-  return notAnAmount('flow', flow) ?? squareMetres(flow / 3600 / (200 * 0.00508));
-}
-
-/** Flow for a room where flammable liquids are mixed: 1 ft3/min per ft2 of floor. */
-export function mixingRoomAir(floor: SquareMetres): Result<CubicMetresPerHour> {
-  return notAnAmount('floor-area', floor) ?? cubicMetresPerHour(floor * mixingRoomFlow);
 }
 
 /** The same air when it is warmer than 70 degF: what the fan on a hot stack must move. */

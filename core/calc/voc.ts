@@ -59,23 +59,6 @@ export function exemptLiquid(volume: Litres): Result<VocLiquid> {
   return refusal ?? { volume, voc: grams(0), water: litres(0), exempt: volume };
 }
 
-/**
- * Mass of VOC to a volume of solids: C / (1 - C / D), both in g/L. 30 TAC 115.423; D is 882 (7.36 lb/gal) where the
- * solvent's density is not known. Refuses a content that leaves no room for solids.
- */
-export function vocPerLitreOfSolids(
-  lessWaterAndExempt: GramsPerLitre,
-  solventDensity: GramsPerLitre,
-): Result<GramsPerLitre> {
-  const refusal =
-    outOfRange('solvent-density', solventDensity, 100, 25_000) ??
-    outOfRange('voc-content', lessWaterAndExempt, 0, solventDensity * 0.999);
-  return refusal ?? gramsPerLitre(lessWaterAndExempt / (1 - lessWaterAndExempt / solventDensity));
-}
-
-/** 7.36 lb/gal, 30 TAC 115.423. */
-export const defaultSolventDensity = gramsPerLitre((7.36 * 453.59237) / 3.785411784);
-
 function notALiquid({ volume, voc, water, exempt }: VocLiquid): Refusal | undefined {
   return (
     outOfRange('volume', volume, 0, 1e6) ??

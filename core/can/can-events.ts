@@ -1,7 +1,7 @@
 // What can have happened to a can. A pour is filed under the batch that it went into and under the can.
 
 import { z } from 'zod';
-import { components } from '../commands.ts';
+import { components } from '../components.ts';
 import { FrozenSheet } from '../products/frozen-sheet.ts';
 import { Grams, Litres } from '../unit-schemas.ts';
 

@@ -1,6 +1,6 @@
 // What speaks against an act with a can or with what comes out of one, in figures.
 
-import type { Component } from '../commands.ts';
+import type { Component } from '../components.ts';
 import type { BatchNumber, CanNumber, SheetId } from '../ids.ts';
 import type { EpochMs, Grams, Litres, Minutes } from '../units.ts';
 

@@ -1,6 +1,7 @@
 // What a can allows when: to open it, to pour from it, to take it after a doubt.
 
-import type { Component, Handling } from '../commands.ts';
+import type { Handling } from '../commands.ts';
+import type { Component } from '../components.ts';
 import type { Role } from '../crew/crew-commands.ts';
 import type { SheetId } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';

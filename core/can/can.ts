@@ -1,12 +1,13 @@
 // A can as the fold of its facts: from its opening to its last gram. The lid is off in runs; the last may be open.
 
 import type { Run } from '../calc/clock.ts';
-import type { Component, Handling } from '../commands.ts';
+import type { Handling } from '../commands.ts';
+import type { Component } from '../components.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import { type BatchNumber, type CanNumber, numberIn, type PersonName } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
-import { foldRings, type RingLog } from '../reminders/ring-log.ts';
+import { foldRings, type RingLog } from '../ring-log.ts';
 import { type EpochMs, type Grams, grams, type Litres } from '../units.ts';
 import type { FromCan } from './can-events.ts';
 

@@ -3,7 +3,8 @@
 import { findBatch } from '../batch/batch-decide.ts';
 import { findCan } from '../can/can-decide.ts';
 import type { FromCan } from '../can/can-events.ts';
-import type { Amendment, AmendTarget, CommandOf, Component, Verb } from '../commands.ts';
+import type { Amendment, AmendTarget, CommandOf, Verb } from '../commands.ts';
+import type { Component } from '../components.ts';
 import { mayNotSettle, roleShort } from '../crew/who-may-set.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import { type Entry, type Fact, inOrder } from '../history.ts';

@@ -3,7 +3,7 @@
 import type { PersonName, SheetId } from '../ids.ts';
 import type { SpraySetting } from '../session/session-commands.ts';
 import type { Grams, SquareMetresPerHour } from '../units.ts';
-import type { UnitSystem } from './crew.ts';
+import type { UnitSystem } from './unit-system.ts';
 
 /** Each may settle what the one before it may, and more. */
 export const roles = ['crew', 'lead', 'supervisor'] as const;

@@ -3,7 +3,7 @@
 import type { Entry } from '../history.ts';
 import type { PersonName, SheetId } from '../ids.ts';
 import { personNamed } from '../person-named.ts';
-import { foldRings, type RingLog } from '../reminders/ring-log.ts';
+import { foldRings, type RingLog } from '../ring-log.ts';
 import { type EmergencyWords, foldSpraySettings, type SpraySettings } from '../session/spray-settings.ts';
 import type { EpochMs, Minutes, SquareMetresPerHour } from '../units.ts';
 import { minutes } from '../units.ts';
@@ -11,8 +11,7 @@ import type { RingsTo, Role } from './crew-commands.ts';
 import type { SettingChanged } from './crew-events.ts';
 import type { VocLimit } from './ledger-events.ts';
 import { foldShifts, type Shifts } from './shifts.ts';
-
-export type UnitSystem = 'metric' | 'us';
+import type { UnitSystem } from './unit-system.ts';
 
 export interface Person {
   readonly name: PersonName;

@@ -1,7 +1,7 @@
 // Solvent that was used beside the coatings, and hashes of the record that were given out on paper or in a digest.
 
 import { z } from 'zod';
-import { solventUses } from '../commands.ts';
+import { solventUses } from '../solvent-uses.ts';
 import { Grams, Litres } from '../unit-schemas.ts';
 
 /** As it was measured: by mass or by volume. */

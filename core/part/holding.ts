@@ -1,44 +1,11 @@
-// Which deviations of a coat or a cure hold the part by themselves, until a lead releases it: what they do to the film
-// shows late or never.
+// The hold that follows from what deviated (core/part/holding-codes.ts says what holds).
 
 import type { NewEvent, SaidWith } from '../history.ts';
 import { type PartName, partStream } from '../ids.ts';
 import type { ObjectionCode } from '../objections.ts';
 import type { EpochMs } from '../units.ts';
+import { type HoldingCode, holdingCodes } from './holding-codes.ts';
 import type { FailedReading } from './part-events.ts';
-
-/** Of readings, which a hold tells by their figures. */
-export const readingCodes = [
-  'film-outside',
-  'adhesion-failed',
-  'rubbed-through',
-] as const satisfies readonly ObjectionCode[];
-
-export const holdingCodes = [
-  'past-pot-life',
-  'pot-dead',
-  'pot-empty',
-  'not-weighed',
-  'ratio-out',
-  'blend-not-done',
-  'not-filtered',
-  'caught-not-filtered',
-  'recoat-forbidden',
-  'recoat-too-early',
-  'recoat-too-late',
-  'film-drying',
-  'dip-once',
-  'surface-life-over',
-  'air-outside',
-  'flash-off-not-over',
-  'not-dry',
-  'hotter-than-part-bears',
-  'oven-outside-sheet',
-  'no-such-cure',
-  ...readingCodes,
-] as const satisfies readonly ObjectionCode[];
-
-export type HoldingCode = (typeof holdingCodes)[number];
 
 /** What a hold says of itself. */
 export interface HoldTold {
@@ -48,7 +15,8 @@ export interface HoldTold {
 }
 
 export function isHolding(code: string): code is HoldingCode {
-  return holdingCodes.some((holding) => holding === code);
+  const codes: readonly ObjectionCode[] = holdingCodes;
+  return codes.some((holding) => holding === code);
 }
 
 /** The hold that follows from what happened despite objections. Leave given beforehand holds nothing. */

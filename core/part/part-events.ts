@@ -1,10 +1,10 @@
 // What can have happened to a part. A coat is filed under the part and under the batch that it came from.
 
 import { z } from 'zod';
-import { adhesionRatings, rubResults, surfaceGrades } from '../commands.ts';
+import { adhesionRatings, rubResults, surfaceGrades } from '../grades.ts';
 import { methods } from '../methods.ts';
 import { Celsius, Micrometres, MilligramsPerSquareMetre, Millimetres, Minutes, SquareMetres } from '../unit-schemas.ts';
-import { holdingCodes } from './holding.ts';
+import { holdingCodes } from './holding-codes.ts';
 
 export const PartReceived = z.object({
   type: z.literal('PartReceived'),

@@ -1,6 +1,6 @@
 // What speaks against an act with a part's surface, film or load, in figures.
 
-import type { AdhesionRating } from '../commands.ts';
+import type { AdhesionRating } from '../grades.ts';
 import type { PartName } from '../ids.ts';
 import type { EpochMs } from '../units.ts';
 import type { FilmFinding } from './film-acceptance.ts';

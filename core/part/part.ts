@@ -1,15 +1,16 @@
 // A part as the fold of its facts: coats, flash-off, cure, films, release.
 
 import type { Run, TemperatureReading } from '../calc/clock.ts';
-import type { PartDetails, SurfaceGrade } from '../commands.ts';
+import type { PartDetails } from '../commands.ts';
 import { isFor } from '../event-readers.ts';
+import type { SurfaceGrade } from '../grades.ts';
 import type { Entry } from '../history.ts';
 import type { BatchNumber, PartName, PersonName } from '../ids.ts';
 import type { Method } from '../methods.ts';
-import { foldRings, type RingLog } from '../reminders/ring-log.ts';
+import { foldRings, type RingLog } from '../ring-log.ts';
 import type { Celsius, EpochMs, Micrometres, MilligramsPerSquareMetre, Minutes } from '../units.ts';
 import { minutesAfter } from '../units.ts';
-import type { HoldingCode } from './holding.ts';
+import type { HoldingCode } from './holding-codes.ts';
 import type { FailedReading, PartHeld } from './part-events.ts';
 
 export interface Coat {

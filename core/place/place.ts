@@ -4,8 +4,8 @@ import type { TemperatureLog, TemperatureReading } from '../calc/clock.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { PlaceName } from '../ids.ts';
-import type { RingLog } from '../reminders/ring-log.ts';
-import { foldRings } from '../reminders/ring-log.ts';
+import type { RingLog } from '../ring-log.ts';
+import { foldRings } from '../ring-log.ts';
 import { type Celsius, type EpochMs, type Minutes, minutesAfter, type Percent } from '../units.ts';
 
 export interface AirReading {

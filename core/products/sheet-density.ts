@@ -1,6 +1,6 @@
 // The density of one part of a product, where the sheet gives it.
 
-import type { Component } from '../commands.ts';
+import type { Component } from '../components.ts';
 import type { KilogramsPerLitre } from '../units.ts';
 import type { Sheet } from './sheet.ts';
 

@@ -2,7 +2,7 @@
 // optional: what the maker does not give is not asked for, and the cards say that there is no figure.
 
 import { z } from 'zod';
-import { components } from '../commands.ts';
+import { components } from '../components.ts';
 import * as units from '../units.ts';
 
 const source = z.string().min(3);

@@ -2,7 +2,8 @@
 // link to the one before it, the numbers without a gap, and the hashes that were given out.
 
 import { z } from 'zod';
-import { firstHash, hashOf, sealNames } from '../seal-sums.ts';
+import { sealNames } from '../seal-names.ts';
+import { firstHash, hashOf } from '../seal-sums.ts';
 import { type EpochMs, epochMs } from '../units.ts';
 import type { RecordRow } from './archive.ts';
 

@@ -4,7 +4,8 @@
 import { type Envelope, isLate, type NewEvent } from '../history.ts';
 import { nameIn, nounOf, type PartName, partStream } from '../ids.ts';
 import { type Failed, failedReadings, readingKey } from '../part/failed-readings.ts';
-import { type HoldingCode, isHolding } from '../part/holding.ts';
+import { isHolding } from '../part/holding.ts';
+import type { HoldingCode } from '../part/holding-codes.ts';
 import { isPartLive, type Part } from '../part/part.ts';
 import type { Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';

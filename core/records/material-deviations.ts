@@ -8,7 +8,7 @@ import { isRefused } from '../calc/refusal.ts';
 import { type Can, foldCan, leftGrams } from '../can/can.ts';
 import type { FromCan } from '../can/can-events.ts';
 import { checkRules, openRules } from '../can/can-rules.ts';
-import type { Component } from '../commands.ts';
+import type { Component } from '../components.ts';
 import { localDay } from '../crew/local-day.ts';
 import { isFor } from '../event-readers.ts';
 import { asItStoodAt, type Entry, type Fact } from '../history.ts';

@@ -2,7 +2,7 @@
 
 import { type Entry, isAct } from '../history.ts';
 import { crewStream } from '../ids.ts';
-import type { Ring } from '../reminders/ring-log.ts';
+import type { Ring } from '../ring-log.ts';
 import { nounsIn, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs } from '../units.ts';
 import { isWithin, type Span } from './span.ts';

@@ -6,7 +6,7 @@ import { countsAsVoc } from '../calc/exempt-solvents.ts';
 import { isRefused } from '../calc/refusal.ts';
 import { solvents } from '../calc/solvents.ts';
 import { pouredTogether, type VocLiquid, vocContent } from '../calc/voc.ts';
-import type { Component } from '../commands.ts';
+import type { Component } from '../components.ts';
 import type { SolventUsed } from '../crew/ledger-events.ts';
 import { inNaturalOrder } from '../natural-order.ts';
 import type { Sheet } from '../products/sheet.ts';

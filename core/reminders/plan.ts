@@ -6,7 +6,6 @@ import { bellWishes } from '../crew/bell-reminder.ts';
 import { type Crew, peopleLeading, peopleWithRole } from '../crew/crew.ts';
 import { digestWishes } from '../crew/digest-reminder.ts';
 import { handoverWishes } from '../crew/handover-reminder.ts';
-import { morningWishes } from '../crew/morning-reminder.ts';
 import { onDuty, pingedFor } from '../crew/shifts.ts';
 import { type Entry, isAct } from '../history.ts';
 import {
@@ -25,13 +24,15 @@ import { batchOf } from '../part/part-decide.ts';
 import { partWishes } from '../part/part-reminders.ts';
 import { awaitsCoat, sheetsAtHand } from '../part/surface-life.ts';
 import { placeWishes } from '../place/place-reminders.ts';
+import { movedMs, type Ring, type RingLog } from '../ring-log.ts';
 import { sessionWishes } from '../session/session-reminders.ts';
 import { airLog, liveBatches, liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs, minutesAfter } from '../units.ts';
 import { keepsItsBells } from '../unread.ts';
+import { morningWishes } from './morning-reminder.ts';
 import { withQuietHours } from './quiet-hours.ts';
-import type { Ring, RingLog } from './ring-log.ts';
-import { movedMs, numberedKey, type PlannedReminder, type Wish } from './wanted-reminder.ts';
+
+import { numberedKey, type PlannedReminder, type Wish } from './wanted-reminder.ts';
 
 /**
  * The plan of every loaded stream, or of those whose bells events on `touched` can have moved; an ended stream wishes for

@@ -2,8 +2,9 @@
 // which were turned away or had no answer.
 
 import type { Clock, Log, Messenger, RingingReminder, Told } from '../ports.ts';
+import { movedMs } from '../ring-log.ts';
 import type { EpochMs } from '../units.ts';
-import { movedMs, type PlannedReminder } from './wanted-reminder.ts';
+import type { PlannedReminder } from './wanted-reminder.ts';
 
 export interface Posted {
   readonly reminder: RingingReminder['reminder'];

@@ -62,6 +62,3 @@ export const numberedKey = (key: string, ring: number): string => (ring === 1 ? 
 /** The soonest first; of one moment, by key. */
 export const byDueTime = (a: PlannedReminder, b: PlannedReminder): number =>
   a.dueAt - b.dueAt || inNaturalOrder(a.numberedKey, b.numberedKey);
-
-/** Below a second a due time has not moved: sums over other pieces differ in their last binary digit. */
-export const movedMs = 1000;

@@ -7,7 +7,7 @@ import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { BatchNumber, PersonName, PlaceName, SessionNumber } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
-import { foldRings, type RingLog } from '../reminders/ring-log.ts';
+import { foldRings, type RingLog } from '../ring-log.ts';
 import { type EpochMs, type Grams, type Litres, type MetresPerSecond, type Minutes, minutesAfter } from '../units.ts';
 import type { Gear, Whereabouts } from './session-commands.ts';
 

@@ -8,9 +8,9 @@ import type { CrewId, StreamId } from '../ids.ts';
 import type { EventsRead } from '../ports.ts';
 import type { RecordRow } from '../records/archive.ts';
 import { editions } from '../rule-editions.ts';
-import { sealNames } from '../seal-sums.ts';
+import { sealNames } from '../seal-names.ts';
 import { epochMs } from '../units.ts';
-import { RestsOnUnread, type UnreadEvent } from '../unread.ts';
+import { RestsOnUnread, type UnreadEvent } from '../unread-event.ts';
 
 /** As it lies in the table: the record's row with its crew. */
 export type EventRow = RecordRow & { readonly crew: CrewId };

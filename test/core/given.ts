@@ -10,7 +10,7 @@ import type { CrewFile } from '../../core/crew/crew.ts';
 import { createExecutor, type Outcome } from '../../core/execute.ts';
 import type { Envelope, EventType } from '../../core/history.ts';
 import type { StreamId } from '../../core/ids.ts';
-import type { Objection, ObjectionCode, Unclear, UnclearCode } from '../../core/objections.ts';
+import type { Objection, ObjectionCode, Unclear } from '../../core/objections.ts';
 import type { Log, Messenger, Store } from '../../core/ports.ts';
 import type { SheetShelf } from '../../core/products/sheet.ts';
 import { sheetNames } from '../../core/products/shelf.ts';
@@ -44,7 +44,7 @@ export const demoShelf: SheetShelf = readSheetFolders(['core/products/sheets']);
 export type Heard =
   | { readonly recorded: readonly EventType[] }
   | { readonly objected: readonly ObjectionCode[] }
-  | { readonly unclear: UnclearCode }
+  | { readonly unclear: Unclear['code'] }
   | { readonly misread: string };
 
 export interface Rung {

@@ -4,8 +4,8 @@
 import type { z } from 'zod';
 import { allowed } from '../../core/allowed.ts';
 import { EventBody } from '../../core/history.ts';
-import type { ObjectionCode, UnclearCode } from '../../core/objections.ts';
-import { readingCodes } from '../../core/part/holding.ts';
+import type { ObjectionCode, Unclear } from '../../core/objections.ts';
+
 import { reminderKinds } from '../../core/reminders/wanted-reminder.ts';
 
 /** By name of the row, how often. */
@@ -57,10 +57,15 @@ const unclearCodes = {
   'no-such-session': 0,
   'which-session': 0,
   'not-exposed': 0,
-} satisfies Record<UnclearCode, 0>;
+} satisfies Record<Unclear['code'], 0>;
 
 /** Of what a reading or a weighing says by itself. */
-export const neverObjected: readonly ObjectionCode[] = ['ratio-out', ...readingCodes];
+export const neverObjected: readonly ObjectionCode[] = [
+  'ratio-out',
+  'film-outside',
+  'adhesion-failed',
+  'rubbed-through',
+];
 
 /** Against a decision, and lifted by nobody or by who speaks: then it is never recorded despite them. */
 const decided: readonly ObjectionCode[] = ['already-released', 'check-by-lead'];

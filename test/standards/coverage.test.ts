@@ -18,7 +18,6 @@ import {
   micrometres,
   micrometresFromMils,
   milsFromMicrometres,
-  squareFeetPerUsGallonFromSquareMetresPerLitre,
   squareMetres,
   squareMetresFromSquareFeet,
   usGallonsFromLitres,
@@ -43,10 +42,10 @@ const only = (transferEfficiency: number): Losses => ({
   filterLitres: litres(0),
 });
 
+/** Square feet a US gallon, from square metres a litre. */
+const feetOfGallon = (coverage: number) => (coverage * 3.785411784) / 0.09290304;
 const feetPerGallon = (mils: number, solids: number) =>
-  squareFeetPerUsGallonFromSquareMetresPerLitre(
-    answered(theoreticalCoverage(micrometresFromMils(mils), fraction(solids))),
-  );
+  feetOfGallon(answered(theoreticalCoverage(micrometresFromMils(mils), fraction(solids))));
 /** As the handbook does, which rounds the 1,604 square feet of a gallon at a mil to 1,600. */
 const withHandbookConstant = (mils: number, solids: number) =>
   (feetPerGallon(mils, solids) / feetPerGallon(1, 1)) * 1600;
@@ -100,7 +99,7 @@ const spreading: readonly PublishedCase[] = [
   derived(
     '1 m2/L is 40.7458 ft2/gal',
     exact,
-    () => squareFeetPerUsGallonFromSquareMetresPerLitre(answered(theoreticalCoverage(micrometres(1000), fraction(1)))),
+    () => feetOfGallon(answered(theoreticalCoverage(micrometres(1000), fraction(1)))),
     40.7458,
     0.0001,
   ),

@@ -1,6 +1,6 @@
 // Published check points for moist air, the dew-point chart, and go or no-go against a sheet's window.
 
-import { dewPoint, spreadToSurface } from '../../core/calc/air.ts';
+import { dewPoint } from '../../core/calc/air.ts';
 import { type ClimateWindow, checkClimate } from '../../core/calc/climate-window.ts';
 import { saturationPressure } from '../../core/calc/saturation.ts';
 import { humidityFromWetBulb, humidityRatio, seaLevelPressure, standardPressure } from '../../core/calc/wet-bulb.ts';
@@ -135,7 +135,7 @@ const verdict = (surface: number) =>
       surfaceCelsius: celsius(surface),
     }),
   );
-const spread = (surface: number): number => answered(spreadToSurface(celsius(25), percent(60), celsius(surface)));
+const spread = (surface: number): number => surface - answered(dewPoint(celsius(25), percent(60)));
 
 checkPublished('published check points of moist air', { seen: 19, run: 0, derived: 0, 'from-memory': 0 }, points);
 

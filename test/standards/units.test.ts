@@ -6,26 +6,18 @@ import {
   celsiusSpread,
   celsiusSpreadFromFahrenheit,
   cubicMetresFromCubicFeet,
-  cubicMetresPerHourFromCubicFeetPerMinute,
   cubicMetresPerLitreFromCubicFeetPerUsGallon,
   fahrenheitFromCelsius,
   fahrenheitSpreadFromCelsius,
   gramsFromOunces,
   gramsFromPounds,
-  gramsPerLitre,
-  gramsPerLitreFromPoundsPerGallon,
   kelvinFromCelsius,
   litresFromUsFluidOunces,
   litresFromUsGallons,
-  metresFromFeet,
   metresPerSecondFromFeetPerMinute,
   micrometresFromMils,
   millimetresFromInches,
-  poundsPerGallonFromGramsPerLitre,
-  squareFeetPerUsGallonFromSquareMetresPerLitre,
   squareMetresFromSquareFeet,
-  squareMetresPerLitre,
-  squareMetresPerLitreFromSquareFeetPerUsGallon,
 } from '../../core/units.ts';
 import { checkPublished, derived, type PublishedCase, run, seen } from './published-case.ts';
 
@@ -39,46 +31,16 @@ const conversions: readonly PublishedCase[] = [
   run('a pound is 453.59237 g', units, () => gramsFromPounds(1), 453.59237, 0),
   run('an ounce is 28.349523125 g, a mass and not the fluid ounce', units, () => gramsFromOunces(1), 28.349523125, 0),
   run('an inch is 25.4 mm', units, () => millimetresFromInches(1), 25.4, 0),
-  run('a foot is 0.3048 m', units, () => metresFromFeet(1), 0.3048, 0),
   run('a mil is 25.4 um, never a millimetre', units, () => micrometresFromMils(1), 25.4, 0),
   run('a square foot is 0.09290304 m2', units, () => squareMetresFromSquareFeet(1), 0.09290304, 0),
   run('a cubic foot is 28.316846592 L', units, () => cubicMetresFromCubicFeet(1) * 1000, 28.316846592, rounding),
-  run(
-    'a cubic foot a minute is 1.69901079552 m3/h',
-    units,
-    () => cubicMetresPerHourFromCubicFeetPerMinute(1),
-    1.69901079552,
-    rounding,
-  ),
   run('a foot a minute is 0.00508 m/s', units, () => metresPerSecondFromFeetPerMinute(1), 0.00508, rounding),
-  run('a pound a gallon is 119.826427317 g/L', units, () => gramsPerLitreFromPoundsPerGallon(1), 119.826427317, 1e-9),
-  run(
-    'a gram a litre is 0.00834540445 lb/gal',
-    units,
-    () => poundsPerGallonFromGramsPerLitre(gramsPerLitre(1)),
-    0.00834540445,
-    1e-11,
-  ),
   run(
     'a cubic foot a gallon is 0.0074805195 m3/L',
     units,
     () => cubicMetresPerLitreFromCubicFeetPerUsGallon(1),
     0.0074805195,
     1e-10,
-  ),
-  run(
-    'a square foot a gallon is 0.0245423867 m2/L',
-    units,
-    () => squareMetresPerLitreFromSquareFeetPerUsGallon(1),
-    0.0245423867,
-    1e-10,
-  ),
-  run(
-    'a square metre a litre is 40.7458333 ft2/gal',
-    units,
-    () => squareFeetPerUsGallonFromSquareMetresPerLitre(squareMetresPerLitre(1)),
-    40.7458333,
-    1e-7,
   ),
 ];
 
@@ -106,4 +68,4 @@ const temperatures: readonly PublishedCase[] = [
   ),
 ];
 
-checkPublished('units', { seen: 1, run: 23, derived: 2, 'from-memory': 0 }, [...conversions, ...temperatures]);
+checkPublished('units', { seen: 1, run: 17, derived: 2, 'from-memory': 0 }, [...conversions, ...temperatures]);

@@ -1,20 +1,14 @@
 // Ventilation of spraying, dipping and flow coating; flammable liquids (OSHA, 2015 annual edition of the CFR).
 
-import {
-  type BoothSize,
-  faceVelocity,
-  leastFaceVelocity,
-  requiredFaceVelocity,
-  type SprayOperation,
-} from '../../core/calc/booth.ts';
+import { leastFaceVelocity } from '../../core/calc/booth.ts';
 import { type Solvent, type SolventId, solvents } from '../../core/calc/solvents.ts';
-import { airByOshaRule, shareOfLel, vapourFromDensity, vapourPerLitre } from '../../core/calc/vapour.ts';
-import { faceFlow, flowForExposure, leastMakeUpOpening } from '../../core/calc/ventilation.ts';
+import { shareOfLel, vapourFromDensity, vapourPerLitre } from '../../core/calc/vapour.ts';
+import { faceFlow, flowForExposure } from '../../core/calc/ventilation.ts';
 import {
+  type CubicMetres,
   cubicFeetFromCubicMetres,
   cubicFeetPerMinuteFromCubicMetresPerHour,
   cubicMetres,
-  cubicMetresPerHourFromCubicFeetPerMinute,
   cubicMetresPerLitreFromCubicFeetPerUsGallon,
   gramsPerMole,
   kilogramsPerLitre,
@@ -39,10 +33,12 @@ const oshaLel = (solvent: Solvent): Percent => {
   if (found === undefined) throw new Error(`no Table G-11 limit for ${solvent.name}`);
   return found.percent;
 };
-/** The regulation's own sum with the table's own figures. */
+/** The regulation's own sum: 4 (100 - LEL) / LEL of the vapour. */
+const airByRule = (vapour: CubicMetres, lel: Percent) => cubicMetres((4 * vapour * (100 - lel)) / lel);
+/** With the table's own figures. */
 const ruleAir = (solvent: Solvent, gallons: number) => {
   const vapour = cubicMetres((solvent.tabledVapour ?? 0) * litresFromUsGallons(gallons));
-  return answered(airByOshaRule(vapour, oshaLel(solvent)));
+  return airByRule(vapour, oshaLel(solvent));
 };
 const cubicFeet = (solvent: Solvent, gallons: number): number => cubicFeetFromCubicMetres(ruleAir(solvent, gallons));
 
@@ -109,7 +105,7 @@ const examples: readonly PublishedCase[] = [
   derived(
     'toluene at its newer limit of 1.1 % takes 10,933 ft3 a gallon',
     rule,
-    () => cubicFeetFromCubicMetres(answered(airByOshaRule(cubicMetres(30.4 * 0.028316846592), percent(1.1)))),
+    () => cubicFeetFromCubicMetres(airByRule(cubicMetres(30.4 * 0.028316846592), percent(1.1))),
     10_933,
     1,
   ),
@@ -186,33 +182,9 @@ const against: readonly PublishedCase[] = (
   ),
 );
 
-// Operation, cross-draft and booth, with design velocity and accepted range in ft/min.
-const velocities: readonly (readonly [SprayOperation, number, BoothSize, number, number, number])[] = [
-  ['electrostatic', 0, 'large', 50, 50, 75],
-  ['electrostatic', 0, 'small', 100, 75, 125],
-  ['air-operated', 50, 'large', 100, 75, 125],
-  ['air-operated', 50, 'small', 150, 125, 175],
-  ['air-operated', 100, 'large', 150, 125, 175],
-  ['air-operated', 100, 'small', 200, 150, 250],
-];
 const fpm = metresPerSecondFromFeetPerMinute;
 
 const booths: readonly PublishedCase[] = [
-  ...velocities.map(
-    ([operation, draft, size, design, lowest, highest]): PublishedCase =>
-      seen(
-        `${operation}, ${size} booth, cross-draft ${draft} ft/min: ${design} ft/min (${lowest} to ${highest})`,
-        tableG10,
-        () => answered(faceVelocity(operation, size, fpm(draft))),
-        { design: fpm(design), lowest: fpm(lowest), highest: fpm(highest) },
-      ),
-  ),
-  seen(
-    'a cross-draft above 100 ft/min is not covered',
-    `${tableG10}, note 2`,
-    () => 'refused' in Object(faceVelocity('air-operated', 'large', fpm(100.1))),
-    true,
-  ),
   derived(
     'an open face of 10 by 8 ft at 100 ft/min passes 8,000 cfm',
     tableG10,
@@ -220,24 +192,17 @@ const booths: readonly PublishedCase[] = [
     8000,
     0.01,
   ),
-  derived(
-    'make-up air no faster than 200 ft/min: 8,000 cfm through 40 ft2',
-    '29 CFR 1910.94(c)(7)',
-    () => answered(leastMakeUpOpening(cubicMetresPerHourFromCubicFeetPerMinute(8000))),
-    squareMetresFromSquareFeet(40),
-    0.0001,
-  ),
   seen(
     'an open face, no electrostatics: 100 ft/min, though the table accepts 75',
     `${fire}(b)(5)(i)`,
-    () => [leastFaceVelocity['air-operated'], answered(requiredFaceVelocity('air-operated', 'large', fpm(0)))],
-    [fpm(100), fpm(100)],
+    () => leastFaceVelocity['air-operated'],
+    fpm(100),
   ),
   seen(
     'an open face, electrostatic: 60 ft/min, though the table accepts 50',
     `${fire}(b)(5)(i)`,
-    () => [leastFaceVelocity.electrostatic, answered(requiredFaceVelocity('electrostatic', 'large', fpm(0)))],
-    [fpm(60), fpm(60)],
+    () => leastFaceVelocity.electrostatic,
+    fpm(60),
   ),
 ];
 
@@ -247,4 +212,4 @@ checkPublished('air that thins vapour', { seen: 32, run: 22, derived: 47, 'from-
   ...vapours,
   ...against,
 ]);
-checkPublished('air through a booth', { seen: 9, run: 0, derived: 2, 'from-memory': 0 }, booths);
+checkPublished('air through a booth', { seen: 2, run: 0, derived: 1, 'from-memory': 0 }, booths);

@@ -1,6 +1,7 @@
 // Tests of a cured film: `adhesion impeller-7 5B`, `rub impeller-7 50 ok`; `coupon` where a witness plate was tested.
 
-import { type AdhesionRating, adhesionRatings, type CommandOf, type RubResult } from '../../../core/commands.ts';
+import type { CommandOf } from '../../../core/commands.ts';
+import { type AdhesionRating, adhesionRatings, type RubResult } from '../../../core/grades.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
 import type { Token } from '../typed/tokens.ts';

@@ -1,7 +1,8 @@
 // `prep impeller-7 sa2.5 60um salts 12mg/m2 dust 1`: how the steel was prepared. The grade is one of the published ones,
 // however it is spaced; profile is a film's unit, salts and dust have their labels.
 
-import { type CommandOf, type SurfaceGrade, surfaceGrades } from '../../../core/commands.ts';
+import type { CommandOf } from '../../../core/commands.ts';
+import { type SurfaceGrade, surfaceGrades } from '../../../core/grades.ts';
 import { type Micrometres, milligramsPerSquareMetre } from '../../../core/units.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';

@@ -1,6 +1,7 @@
 // `used acetone 500ml gun-cleaning`: what, how much of it, and for what.
 
-import { type CommandOf, type SolventUse, solventUses } from '../../../core/commands.ts';
+import type { CommandOf } from '../../../core/commands.ts';
+import { type SolventUse, solventUses } from '../../../core/solvent-uses.ts';
 import { type Fault, isFault } from '../reading.ts';
 import type { ActLine } from './act-line.ts';
 import { wordOf } from './read-names.ts';

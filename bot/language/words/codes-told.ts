@@ -1,6 +1,7 @@
 // A failed reading is told by its figures: the code of its hold would say the same once more.
 
-import type { HoldingCode, HoldTold } from '../../../core/part/holding.ts';
+import type { HoldTold } from '../../../core/part/holding.ts';
+import type { HoldingCode } from '../../../core/part/holding-codes.ts';
 import type { FailedReading } from '../../../core/part/part-events.ts';
 
 const codeOf: Readonly<Record<FailedReading['of'], HoldingCode>> = {

@@ -1,6 +1,7 @@
 // Why a part is on hold, in English.
 
-import type { HoldingCode, HoldTold } from '../../../core/part/holding.ts';
+import type { HoldTold } from '../../../core/part/holding.ts';
+import type { HoldingCode } from '../../../core/part/holding-codes.ts';
 import type { Figures } from '../figures.ts';
 import { codesLeft } from './codes-told.ts';
 import { englishFailed } from './english-readings.ts';

@@ -1,7 +1,7 @@
 // Parts, their surfaces, films and cures, and the people about them, in English.
 
-import type { RubResult, SurfaceGrade } from '../../../core/commands.ts';
 import type { CrewUnclear } from '../../../core/crew/crew-unclear.ts';
+import type { RubResult, SurfaceGrade } from '../../../core/grades.ts';
 import type { Method } from '../../../core/methods.ts';
 import type { FilmFinding, FilmRuleNamed } from '../../../core/part/film-acceptance.ts';
 import type { HeatUp } from '../../../core/part/heat-up.ts';

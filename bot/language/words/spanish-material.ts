@@ -1,7 +1,7 @@
 // Cans, weighing in pieces, repair, reuse, stock and plans, in Spanish.
 
 import type { MaterialObjection, MaterialUnclear } from '../../../core/can/can-objections.ts';
-import type { Component } from '../../../core/commands.ts';
+import type { Component } from '../../../core/components.ts';
 import type { Figures } from '../figures.ts';
 import type { englishMaterial } from './english-material.ts';
 import { atTime, spanishDay, spanishMethod, theTime, withAmount } from './spanish-names.ts';

@@ -3,7 +3,8 @@
 import { html } from 'hono/html';
 import { type Card, fileNameOf } from '../../cards/card.ts';
 import { isRoundedUp, ringLabel } from '../../cards/ring-label.ts';
-import { isFor, type Post, ringsFor } from '../conversation.ts';
+import { isFor, ringsFor } from '../conversation.ts';
+import type { Post } from '../conversation-file.ts';
 import { postPlace } from '../tap-places.ts';
 import { openTapHtml, tapHtml } from './tap-html.ts';
 import type { Html, Viewer } from './viewer.ts';

@@ -2,7 +2,7 @@
 
 import { html } from 'hono/html';
 import type { Board } from '../../cards/board.ts';
-import type { Post } from '../conversation.ts';
+import type { Post } from '../conversation-file.ts';
 import { stripHtml } from './board-html.ts';
 import { postHtml } from './post-html.ts';
 import { tapHtml } from './tap-html.ts';

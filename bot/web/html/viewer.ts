@@ -1,7 +1,7 @@
 // Whose page is being written, and what every form on it must carry.
 
 import type { html } from 'hono/html';
-import type { UnitSystem } from '../../../core/crew/crew.ts';
+import type { UnitSystem } from '../../../core/crew/unit-system.ts';
 import type { Words } from '../../language/words/languages.ts';
 
 export type Html = ReturnType<typeof html>;

@@ -6,7 +6,8 @@ import { figuresFor } from '../../../bot/language/figures.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
 import { wordsIn } from '../../../bot/language/words/languages.ts';
 import type { Answer } from '../../../bot/talk/answer.ts';
-import type { UnitSystem } from '../../../core/crew/crew.ts';
+
+import type { UnitSystem } from '../../../core/crew/unit-system.ts';
 import { epochMs, micrometres, millimetres } from '../../../core/units.ts';
 import { demoCrew } from '../../core/given.ts';
 import { shopAtTen } from '../language/shop-at-ten.ts';

@@ -4,7 +4,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { wordsIn } from '../../../bot/language/words/languages.ts';
 import type { Answer } from '../../../bot/talk/answer.ts';
-import type { CrewFile, UnitSystem } from '../../../core/crew/crew.ts';
+import type { CrewFile } from '../../../core/crew/crew.ts';
+import type { UnitSystem } from '../../../core/crew/unit-system.ts';
 import { demoCrew, demoShelf } from '../../core/given.ts';
 import { sessionTalk } from './session-talk.ts';
 

@@ -1,7 +1,8 @@
 // Commands about cans, weighing in pieces and pots, drawn at random within what a line can hold.
 
 import fc from 'fast-check';
-import { type Amendment, type AmendTarget, type Command, components } from '../../../core/commands.ts';
+import type { Amendment, AmendTarget, Command } from '../../../core/commands.ts';
+import { components } from '../../../core/components.ts';
 import { epochMs, grams, litres, squareMetresPerHour } from '../../../core/units.ts';
 import { utc } from './shop-at-ten.ts';
 

@@ -1,7 +1,8 @@
 // Commands about surfaces, doors, tests of the film and people, drawn at random within what a line can hold.
 
 import fc from 'fast-check';
-import { adhesionRatings, type Command, rubResults, surfaceGrades } from '../../../core/commands.ts';
+import type { Command } from '../../../core/commands.ts';
+import { adhesionRatings, rubResults, surfaceGrades } from '../../../core/grades.ts';
 import { micrometres, milligramsPerSquareMetre, minutes } from '../../../core/units.ts';
 
 interface Draws {

@@ -6,11 +6,12 @@ import { readLine } from '../../../bot/language/read-line.ts';
 import type { Reading } from '../../../bot/language/reading.ts';
 import { meaningOf, withoutAccents } from '../../../bot/language/typed/spanish-words.ts';
 import { verbNamed } from '../../../bot/language/verbs-typed.ts';
-import { vocabulary, vocabularyNames } from '../../../bot/language/vocabulary.ts';
+import { vocabulary } from '../../../bot/language/vocabulary.ts';
 import { spanishVocabulary } from '../../../bot/language/vocabulary-spanish.ts';
 import { shopAtTen } from './shop-at-ten.ts';
 import { spanishLines } from './spanish-lines.ts';
 import { spanishSpokenLines } from './spanish-spoken-lines.ts';
+import { vocabularyNames } from './vocabulary-names.ts';
 
 const shop = { ...shopAtTen, parts: [...shopAtTen.parts, 'impulsor-7'] };
 

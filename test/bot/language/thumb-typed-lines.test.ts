@@ -3,10 +3,10 @@
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../bot/language/read-line.ts';
 import type { Reading } from '../../../bot/language/reading.ts';
-import { vocabularyNames } from '../../../bot/language/vocabulary.ts';
 import { shopAtTen } from './shop-at-ten.ts';
 import { thumbTypedLines } from './thumb-typed-lines.ts';
 import type { Expected } from './typed-line.ts';
+import { vocabularyNames } from './vocabulary-names.ts';
 
 function inBrief(reading: Reading): Expected {
   switch (reading.kind) {

@@ -5,8 +5,9 @@ import { readLine } from '../../../bot/language/read-line.ts';
 import { slots } from '../../../bot/language/slots.ts';
 import { nearestVerbs } from '../../../bot/language/suggestions.ts';
 import { verbNamed, verbWords } from '../../../bot/language/verbs-typed.ts';
-import { vocabulary, vocabularyNames } from '../../../bot/language/vocabulary.ts';
+import { vocabulary } from '../../../bot/language/vocabulary.ts';
 import { shopAtTen } from './shop-at-ten.ts';
+import { vocabularyNames } from './vocabulary-names.ts';
 
 describe('the vocabulary', () => {
   it.each(vocabularyNames)('given the example of %s, then it reads as that', (name) => {

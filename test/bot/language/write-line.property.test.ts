@@ -5,11 +5,11 @@ import { describe, expect, it } from 'vitest';
 import { isRecordAsk } from '../../../bot/language/acts/read-record-question.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
 import type { LineContext } from '../../../bot/language/reading.ts';
-import { vocabularyNames } from '../../../bot/language/vocabulary.ts';
 import { writeLine } from '../../../bot/language/write-line.ts';
 import type { Command } from '../../../core/commands.ts';
 import { drawnAt, drawnCommand, drawnStance, drawnZone } from './drawn-commands.ts';
 import { shopAtTen } from './shop-at-ten.ts';
+import { vocabularyNames } from './vocabulary-names.ts';
 
 function shopWith(command: Command, zone: string): LineContext {
   const parts =

@@ -3,9 +3,24 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import type { Manifest } from '@slack/web-api/dist/types/request/manifest.d.ts';
 import { describe, expect, test } from 'vitest';
-import { commandScope, eventScopes, methodScopes } from '../../../bot/slack/slack-methods.ts';
+import { methodScopes } from '../../../bot/slack/slack-methods.ts';
 import http from '../../../manifests/slack-http.json' with { type: 'json' };
 import socket from '../../../manifests/slack-socket-mode.json' with { type: 'json' };
+
+/** What arrives by itself, with the scopes that it needs. */
+const eventScopes = {
+  app_home_opened: [],
+  app_mention: ['app_mentions:read'],
+  'message.im': ['im:history'],
+  // Pictures dropped in a batch's thread; nothing else of a channel is looked at. That a message's files come only with
+  // files:read is from memory, no source.
+  'message.channels': ['channels:history', 'files:read'],
+  'message.groups': ['groups:history', 'files:read'],
+  member_joined_channel: ['channels:read', 'groups:read'],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
+
+/** Slash commands. */
+const commandScope = 'commands';
 
 type Scope = NonNullable<NonNullable<NonNullable<Manifest['oauth_config']>['scopes']>['bot']>[number];
 type Event = NonNullable<NonNullable<NonNullable<Manifest['settings']>['event_subscriptions']>['bot_events']>[number];

@@ -2,7 +2,6 @@
 
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { equivalentByRuleOfTen } from '../../../core/calc/cure.ts';
 import { lumpOfWall, minutesToReach, temperatureAfter } from '../../../core/calc/heating.ts';
 import { heatProperties } from '../../../core/calc/metals.ts';
 import { type PartReading, piecesFromReadings, provedTime } from '../../../core/calc/part-temperature.ts';
@@ -28,20 +27,6 @@ it('given any part in any oven, then after the minutes to reach a target it is t
         expect(sooner).toBeLessThanOrEqual(taken + 1e-9);
       },
     ),
-  );
-});
-
-it('given any near jump, then the rule of ten leads back, and a warmer schedule is never longer', () => {
-  fc.assert(
-    fc.property(between(1, 1e4), between(20, 100), between(-39, 39), between(1, 4), (taken, at, jump, factor) => {
-      const schedule = { minutes: minutes(taken), celsius: celsius(at) };
-      const there = answered(equivalentByRuleOfTen(factor, schedule, celsius(at + jump)));
-      expectClose(
-        answered(equivalentByRuleOfTen(factor, { minutes: there, celsius: celsius(at + jump) }, celsius(at))),
-        taken,
-      );
-      if (jump > 0) expect(there).toBeLessThanOrEqual(taken);
-    }),
   );
 });
 

@@ -3,7 +3,6 @@
 
 import { describe, expect, test } from 'vitest';
 import * as air from '../../../core/calc/air.ts';
-import { requiredFaceVelocity } from '../../../core/calc/booth.ts';
 import { checkClimate } from '../../../core/calc/climate-window.ts';
 import * as exposure from '../../../core/calc/exposure.ts';
 import { flammableCategory, flushFlashPoint, handledAs } from '../../../core/calc/flammable.ts';
@@ -13,14 +12,11 @@ import { maximumUse } from '../../../core/calc/respirators.ts';
 import * as room from '../../../core/calc/room-oxygen.ts';
 import { conductivityAt25, saltDensity } from '../../../core/calc/salts.ts';
 import * as saturation from '../../../core/calc/saturation.ts';
-import { rollingYear, solventUsed } from '../../../core/calc/solvent-use.ts';
 import { solvents } from '../../../core/calc/solvents.ts';
 import * as vapour from '../../../core/calc/vapour.ts';
 import * as fan from '../../../core/calc/ventilation.ts';
 import * as voc from '../../../core/calc/voc.ts';
-import { liquidFromWeights, volumeSolids } from '../../../core/calc/voc-weights.ts';
 import { humidityFromWetBulb, humidityRatio, standardPressure } from '../../../core/calc/wet-bulb.ts';
-import { metresPerSecondFromFeetPerMinute } from '../../../core/units.ts';
 
 /** Any number under any brand, past the makers. */
 const n = <Q extends number>(value: number): Q => value as Q;
@@ -28,27 +24,18 @@ const acetone = (litres: number) => [{ solvent: solvents.acetone, litres: n<neve
 const can = { headspace: n<never>(10), from: n<never>(20.9), gasOxygen: n<never>(0) };
 const patch = { patch: n<never>(12.5), water: n<never>(15), before: n<never>(2), after: n<never>(7) };
 const coat = { volume: n<never>(10), voc: n<never>(100), water: n<never>(0), exempt: n<never>(0) };
-const sheet = { density: n<never>(1.2), solids: n<never>(0.2), water: { share: n<never>(0.2), density: n<never>(1) } };
-const dry = { ...sheet, water: { share: n<never>(0), density: n<never>(1) } };
 const breathed = { solvent: solvents.acetone, litres: n<never>(1), limitPpm: n<never>(50) };
-const trace = { amount: 1e-9, limitPercent: n<never>(2) };
-const half = (amount: number) => ({ amount: amount / 2, limitPercent: n<never>(2) });
-const exempt = [{ share: n<never>(0.2), density: n<never>(0.8) }];
 const peak = { averagePpm: n<never>(10), ceilingPpm: n<never>(25), peakPpm: n<never>(50), peakMinutes: n<never>(10) };
 const caps = { limitPpm: n<never>(50), idlhPpm: n<never>(900) };
 const day = { airCelsius: n<never>(20), humidityPercent: n<never>(50), surfaceCelsius: n<never>(18) };
-const entry = { at: n<never>(0), voc: n<never>(1), solvent: n<never>(1) };
 const amount = [0, 1e9] as const;
 const size = [1e-9, 1e9] as const;
-const ever = [-8.64e15, 8.64e15] as const;
 
 type Edge = readonly [sum: string, what: string, ends: readonly [number, number], ours: (value: number) => unknown];
 
 const edges: readonly Edge[] = [
   ['dewPoint', 'air-temperature', [-45, 60], (v) => air.dewPoint(n(v), n(50))],
   ['vapourPressure', 'relative-humidity', [0, 100], (v) => air.vapourPressure(n(20), n(v))],
-  ['absoluteHumidity', 'relative-humidity', [0, 100], (v) => air.absoluteHumidity(n(20), n(v))],
-  ['spreadToSurface', 'surface-temperature', [-100, 200], (v) => air.spreadToSurface(n(20), n(50), n(v))],
   ['humidityAtSurface', 'surface-temperature', [-100, 200], (v) => air.humidityAtSurface(n(20), n(50), n(v))],
   ['saturationPressure', 'temperature', [-100, 200], (v) => saturation.saturationPressure(n(v))],
   ['liquidSaturationPressure', 'temperature', [-45, 200], (v) => saturation.liquidSaturationPressure(n(v))],
@@ -62,14 +49,9 @@ const edges: readonly Edge[] = [
   ['airToStayBelow', 'vapour', amount, (v) => vapour.airToStayBelow(n(v), n(2), n(0.25))],
   ['airToStayBelow', 'lower-explosive-limit', [0.1, 50], (v) => vapour.airToStayBelow(n(1), n(v), n(0.25))],
   ['airToStayBelow', 'share-of-lel', [0.01, 1], (v) => vapour.airToStayBelow(n(1), n(2), n(v))],
-  ['airByOshaRule', 'vapour', amount, (v) => vapour.airByOshaRule(n(v), n(2))],
-  ['airByOshaRule', 'lower-explosive-limit', [0.1, 50], (v) => vapour.airByOshaRule(n(1), n(v))],
   ['airForSolvents', 'solvent-volume', [0, 1e6], (v) => vapour.airForSolvents(acetone(v), n(0.25))],
   ['vapourFromDensity', 'density', [0.1, 25], (v) => vapour.vapourFromDensity(n(v), n(60))],
   ['vapourFromDensity', 'molar-mass', [1, 1000], (v) => vapour.vapourFromDensity(n(1), n(v))],
-  ['mixtureLimit', 'vapour', amount, (v) => vapour.mixtureLimit([trace, { amount: v, limitPercent: n(2) }])],
-  ['mixtureLimit', 'vapour-in-all', size, (v) => vapour.mixtureLimit([half(v), half(v)])],
-  ['mixtureLimit', 'explosive-limit', [0.1, 100], (v) => vapour.mixtureLimit([{ amount: 1, limitPercent: n(v) }])],
   ['flowForSolvents', 'duration', size, (v) => fan.flowForSolvents(acetone(1), n(v), n(0.25))],
   ['flowForExposure', 'duration', size, (v) => fan.flowForExposure([breathed], n(v), 1)],
   ['flowForExposure', 'mixing-factor', [1, 100], (v) => fan.flowForExposure([], n(60), v)],
@@ -81,21 +63,12 @@ const edges: readonly Edge[] = [
   ],
   ['faceFlow', 'face-area', amount, (v) => fan.faceFlow(n(v), n(0.5))],
   ['faceFlow', 'face-velocity', amount, (v) => fan.faceFlow(n(1), n(v))],
-  ['leastMakeUpOpening', 'flow', amount, (v) => fan.leastMakeUpOpening(n(v))],
-  ['mixingRoomAir', 'floor-area', amount, (v) => fan.mixingRoomAir(n(v))],
   ['flowAtTemperature', 'flow', amount, (v) => fan.flowAtTemperature(n(v), n(90))],
   ['flowAtTemperature', 'air-temperature', [-45, 1000], (v) => fan.flowAtTemperature(n(1), n(v))],
   ['purgeBeforeHeat', 'oven-volume', size, (v) => fan.purgeBeforeHeat(n(v), n(6))],
   ['purgeBeforeHeat', 'flow', size, (v) => fan.purgeBeforeHeat(n(1), n(v))],
   ['batchOvenFlow', 'solvent-volume', [0, 1e6], (v) => batchOvenFlow(acetone(v), n(90))],
   ['batchOvenFlow', 'oven-temperature', [0, 260], (v) => batchOvenFlow(acetone(1), n(v))],
-  [
-    'requiredFaceVelocity',
-    'cross-draft',
-    [0, metresPerSecondFromFeetPerMinute(100)],
-    (v) => requiredFaceVelocity('air-operated', 'small', n(v)),
-  ],
-  ['requiredFaceVelocity', 'cross-draft', [0, 0], (v) => requiredFaceVelocity('electrostatic', 'small', n(v))],
   ['milligramsFromPpm', 'ppm', [0, 1e6], (v) => exposure.milligramsFromPpm(n(v), n(92))],
   ['milligramsFromPpm', 'molar-mass', [1, 1000], (v) => exposure.milligramsFromPpm(n(10), n(v))],
   ['ppmFromMilligrams', 'vapour-mass', amount, (v) => exposure.ppmFromMilligrams(n(v), n(92))],
@@ -124,14 +97,8 @@ const edges: readonly Edge[] = [
   ['purgeVolume', 'oxygen-target', [0, 100], (v) => gas.purgeVolume(can, n(v))],
   ['oxygenAfterPurge', 'purge-gas', amount, (v) => gas.oxygenAfterPurge(can, n(v))],
   ['purgeTime', 'gas-flow', size, (v) => gas.purgeTime(can, n(1), n(v))],
-  ['pressureCycles', 'oxygen', [0.0001, 100], (v) => gas.pressureCycles(n(v), n(0.0001), 5)],
-  ['pressureCycles', 'oxygen-target', [0.0001, 21], (v) => gas.pressureCycles(n(21), n(v), 5)],
-  ['pressureCycles', 'cycle-pressure', [0.01, 100], (v) => gas.pressureCycles(n(21), n(1), v)],
   ['oxygenAfterRelease', 'room', size, (v) => room.oxygenAfterRelease(n(v), n(1))],
   ['oxygenAfterRelease', 'released-gas', amount, (v) => room.oxygenAfterRelease(n(30), n(v))],
-  ['settledDepth', 'released-gas', amount, (v) => room.settledDepth('argon', n(v), n(1))],
-  ['settledDepth', 'floor-area', size, (v) => room.settledDepth('argon', n(1), n(v))],
-  ['gasDensity', 'temperature', [-100, 1000], (v) => room.gasDensity('argon', n(v))],
   ['saltDensity', 'patch-area', size, (v) => saltDensity({ ...patch, patch: n(v) }, 'iso-mix')],
   ['saltDensity', 'water-volume', size, (v) => saltDensity({ ...patch, water: n(v) }, 'iso-mix')],
   [
@@ -150,31 +117,6 @@ const edges: readonly Edge[] = [
   ['liquidOfContent', 'volume', [0, 1e6], (v) => voc.liquidOfContent(n(v), n(250))],
   ['liquidOfContent', 'voc-content', [0, 25_000], (v) => voc.liquidOfContent(n(1), n(v))],
   ['exemptLiquid', 'volume', [0, 1e6], (v) => voc.exemptLiquid(n(v))],
-  ['vocPerLitreOfSolids', 'solvent-density', [100, 25_000], (v) => voc.vocPerLitreOfSolids(n(50), n(v))],
-  ['vocPerLitreOfSolids', 'voc-content', [0, 799.2], (v) => voc.vocPerLitreOfSolids(n(v), n(800))],
-  ['liquidFromWeights', 'volume', [0, 1e6], (v) => liquidFromWeights(n(v), { ...sheet, exempt })],
-  ['liquidFromWeights', 'density', [0.1, 25], (v) => liquidFromWeights(n(1), { ...sheet, density: n(v), exempt })],
-  [
-    'liquidFromWeights',
-    'density',
-    [0.1, 25],
-    (v) => liquidFromWeights(n(1), { ...sheet, exempt: [{ share: n(0.2), density: n(v) }] }),
-  ],
-  [
-    'liquidFromWeights',
-    'density',
-    [0.1, 25],
-    (v) => liquidFromWeights(n(1), { ...sheet, water: { share: n(0.2), density: n(v) }, exempt }),
-  ],
-  ['liquidFromWeights', 'weight-share', [0, 1], (v) => liquidFromWeights(n(1), { ...dry, solids: n(v), exempt: [] })],
-  ['volumeSolids', 'volatile-density', [100, 25_000], (v) => volumeSolids(n(50), n(v))],
-  ['volumeSolids', 'volatiles', [0, 860], (v) => volumeSolids(n(v), n(860))],
-  ['solventUsed', 'voc-mass', amount, (v) => solventUsed([{ ...entry, voc: n(v) }], n(0), n(1))],
-  ['solventUsed', 'solvent-mass', amount, (v) => solventUsed([{ ...entry, solvent: n(v) }], n(0), n(1))],
-  ['solventUsed', 'time', ever, (v) => solventUsed([{ ...entry, at: n(v) }], n(0), n(1))],
-  ['solventUsed', 'time', ever, (v) => solventUsed([], n(v), n(8.64e15))],
-  ['solventUsed', 'time', [5, 8.64e15], (v) => solventUsed([], n(5), n(v))],
-  ['rollingYear', 'time', [0, 8.64e15], (v) => rollingYear([], n(v))],
 ];
 
 const justBelow = (end: number): number => end - Math.max(Math.abs(end) * 1e-9, 1e-12);

@@ -4,27 +4,23 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import * as air from '../../../core/calc/air.ts';
-import { faceVelocity, requiredFaceVelocity } from '../../../core/calc/booth.ts';
 import { checkClimate } from '../../../core/calc/climate-window.ts';
 import * as exposure from '../../../core/calc/exposure.ts';
 import { flammableCategory, flushFlashPoint, handledAs } from '../../../core/calc/flammable.ts';
-import { oxygenAfterPurge, pressureCycles, purgeTime, purgeVolume } from '../../../core/calc/gas.ts';
-import { batchOvenFlow, continuousOvenAir } from '../../../core/calc/oven-air.ts';
+import { oxygenAfterPurge, purgeTime, purgeVolume } from '../../../core/calc/gas.ts';
+import { batchOvenFlow } from '../../../core/calc/oven-air.ts';
 import { maximumUse } from '../../../core/calc/respirators.ts';
-import { gasDensity, oxygenAfterRelease, settledDepth } from '../../../core/calc/room-oxygen.ts';
+import { oxygenAfterRelease } from '../../../core/calc/room-oxygen.ts';
 import { conductivityAt25, saltDensity } from '../../../core/calc/salts.ts';
 import * as saturation from '../../../core/calc/saturation.ts';
-import { rollingYear, solventUsed } from '../../../core/calc/solvent-use.ts';
 import { solvents } from '../../../core/calc/solvents.ts';
 import * as vapour from '../../../core/calc/vapour.ts';
 import * as ventilation from '../../../core/calc/ventilation.ts';
 import * as voc from '../../../core/calc/voc.ts';
-import { liquidFromWeights, volumeSolids } from '../../../core/calc/voc-weights.ts';
 import { humidityFromWetBulb, humidityRatio, standardPressure } from '../../../core/calc/wet-bulb.ts';
 
 const raw = <Q extends number>(value: number): Q => value as Q;
 const load = (volume: number) => [{ solvent: solvents.xylene, litres: raw<never>(volume) }];
-const weighed = (share: number, density: number) => ({ share: raw<never>(share), density: raw<never>(density) });
 const headspace = (volume: number, from: number, own: number) => ({
   headspace: raw<never>(volume),
   from: raw<never>(from),
@@ -36,9 +32,7 @@ type Sum = (a: number, b: number, c: number, d: number) => unknown;
 const sums: Readonly<Record<string, Sum>> = {
   vapourPressure: (a, b) => air.vapourPressure(raw(a), raw(b)),
   dewPoint: (a, b) => air.dewPoint(raw(a), raw(b)),
-  spreadToSurface: (a, b, c) => air.spreadToSurface(raw(a), raw(b), raw(c)),
   humidityAtSurface: (a, b, c) => air.humidityAtSurface(raw(a), raw(b), raw(c)),
-  absoluteHumidity: (a, b) => air.absoluteHumidity(raw(a), raw(b)),
   saturationPressure: (a) => saturation.saturationPressure(raw(a)),
   saturationTemperature: (a) => saturation.saturationTemperature(raw(a)),
   liquidSaturationPressure: (a) => saturation.liquidSaturationPressure(raw(a)),
@@ -51,26 +45,15 @@ const sums: Readonly<Record<string, Sum>> = {
       { airCelsius: raw(a), humidityPercent: raw(b), surfaceCelsius: raw(c) },
     ),
   airToStayBelow: (a, b, c) => vapour.airToStayBelow(raw(a), raw(b), raw(c)),
-  airByOshaRule: (a, b) => vapour.airByOshaRule(raw(a), raw(b)),
   airForSolvents: (a, b) => vapour.airForSolvents(load(a), raw(b)),
   vapourFromDensity: (a, b) => vapour.vapourFromDensity(raw(a), raw(b)),
-  mixtureLimit: (a, b, c, d) =>
-    vapour.mixtureLimit([
-      { amount: a, limitPercent: raw(b) },
-      { amount: c, limitPercent: raw(d) },
-    ]),
   flowForSolvents: (a, b, c) => ventilation.flowForSolvents(load(a), raw(b), raw(c)),
   flowForExposure: (a, b, c, d) =>
     ventilation.flowForExposure([{ solvent: solvents.xylene, litres: raw(a), limitPpm: raw(b) }], raw(c), d),
   faceFlow: (a, b) => ventilation.faceFlow(raw(a), raw(b)),
-  leastMakeUpOpening: (a) => ventilation.leastMakeUpOpening(raw(a)),
-  mixingRoomAir: (a) => ventilation.mixingRoomAir(raw(a)),
   flowAtTemperature: (a, b) => ventilation.flowAtTemperature(raw(a), raw(b)),
   purgeBeforeHeat: (a, b) => ventilation.purgeBeforeHeat(raw(a), raw(b)),
   batchOvenFlow: (a, b) => batchOvenFlow(load(a), raw(b)),
-  continuousOvenAir: (a, b) => continuousOvenAir(load(a), raw(b)),
-  faceVelocity: (a) => faceVelocity('air-operated', 'small', raw(a)),
-  requiredFaceVelocity: (a) => requiredFaceVelocity('electrostatic', 'small', raw(a > 50 ? a : 0)),
   milligramsFromPpm: (a, b) => exposure.milligramsFromPpm(raw(a), raw(b)),
   ppmFromMilligrams: (a, b) => exposure.ppmFromMilligrams(raw(a), raw(b)),
   dayAverage: (a, b, c, d) =>
@@ -94,27 +77,13 @@ const sums: Readonly<Record<string, Sum>> = {
   purgeVolume: (a, b, c, d) => purgeVolume(headspace(a, b, c), raw(d)),
   oxygenAfterPurge: (a, b, c, d) => oxygenAfterPurge(headspace(a, b, c), raw(d)),
   purgeTime: (a, b, c, d) => purgeTime(headspace(a, b, 0), raw(c), raw(d)),
-  pressureCycles: (a, b, c) => pressureCycles(raw(a), raw(b), c),
   oxygenAfterRelease: (a, b) => oxygenAfterRelease(raw(a), raw(b)),
-  settledDepth: (a, b) => settledDepth('argon', raw(a), raw(b)),
-  gasDensity: (a) => gasDensity('argon', raw(a)),
   saltDensity: (a, b, c, d) => saltDensity({ patch: raw(a), water: raw(b), before: raw(c), after: raw(d) }, 'iso-mix'),
   conductivityAt25: (a, b) => conductivityAt25(raw(a), raw(b)),
   vocContent: (a, b, c, d) => voc.vocContent({ volume: raw(a), voc: raw(b), water: raw(c), exempt: raw(d) }),
   pouredTogether: (a, b, c, d) => voc.pouredTogether([{ volume: raw(a), voc: raw(b), water: raw(c), exempt: raw(d) }]),
   liquidOfContent: (a, b) => voc.liquidOfContent(raw(a), raw(b)),
   exemptLiquid: (a) => voc.exemptLiquid(raw(a)),
-  vocPerLitreOfSolids: (a, b) => voc.vocPerLitreOfSolids(raw(a), raw(b)),
-  liquidFromWeights: (a, b, c, d) =>
-    liquidFromWeights(raw(1), {
-      density: raw(a),
-      solids: raw(b / 3),
-      water: weighed(c / 3, 1),
-      exempt: [weighed(d / 3, 0.8)],
-    }),
-  volumeSolids: (a, b) => volumeSolids(raw(a), raw(b)),
-  solventUsed: (a, b, c, d) => solventUsed([{ at: raw(a), voc: raw(b), solvent: raw(c) }], raw(a), raw(d)),
-  rollingYear: (a, b, c, d) => rollingYear([{ at: raw(a), voc: raw(b), solvent: raw(c) }], raw(d)),
 };
 
 /** From plausible to absurd, so that answers as well as refusals are reached. */

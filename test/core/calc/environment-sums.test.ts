@@ -5,16 +5,14 @@ import { dewPoint } from '../../../core/calc/air.ts';
 import { checkPeaks, dayAverage } from '../../../core/calc/exposure.ts';
 import { dayLimitOf, lowestLimit, substances } from '../../../core/calc/exposure-limits.ts';
 import { flammableCategory, flushFlashPoint } from '../../../core/calc/flammable.ts';
-import { pressureCycles, purgeVolume } from '../../../core/calc/gas.ts';
+import { purgeVolume } from '../../../core/calc/gas.ts';
 import { batchOvenFlow } from '../../../core/calc/oven-air.ts';
 import { assignedProtectionFactor } from '../../../core/calc/respirators.ts';
-import { settledDepth } from '../../../core/calc/room-oxygen.ts';
 import { saturationTemperature } from '../../../core/calc/saturation.ts';
 import { solvents } from '../../../core/calc/solvents.ts';
 import { vapourPerLitre } from '../../../core/calc/vapour.ts';
 import { flowAtTemperature, flowForExposure, flowForSolvents } from '../../../core/calc/ventilation.ts';
 import { exemptLiquid, pouredTogether, vocContent } from '../../../core/calc/voc.ts';
-import { liquidFromWeights } from '../../../core/calc/voc-weights.ts';
 import { humidityFromWetBulb, seaLevelPressure } from '../../../core/calc/wet-bulb.ts';
 import * as u from '../../../core/units.ts';
 import { answered } from '../../standards/published-case.ts';
@@ -139,25 +137,6 @@ describe('given gas', () => {
     const vast = { headspace: u.litres(1e9), from: u.percent(20.9), gasOxygen: u.percent(0) };
     expect(purgeVolume(vast, u.percent(0.1))).toMatchObject({ refused: 'out-of-range', what: 'purge-gas' });
   });
-
-  test('when a cycle lands exactly on its target, then no further one is counted', () => {
-    expect(answered(pressureCycles(u.percent(16), u.percent(2), 2))).toEqual({
-      cycles: 3,
-      vesselVolumes: 3,
-      oxygenLeft: 2,
-    });
-    expect(pressureCycles(u.percent(16), u.percent(2), 1)).toEqual({
-      refused: 'does-not-apply',
-      what: 'cycle-pressure',
-      given: 1,
-      limit: 1,
-    });
-  });
-
-  test('when nitrogen is asked how deep it lies, then the refusal carries its weight beside air', () => {
-    const refused = settledDepth('nitrogen', u.cubicMetres(1), u.squareMetres(1));
-    expect(refused).toEqual({ refused: 'does-not-apply', what: 'gas-density', given: 28.0134 / 28.965, limit: 1 });
-  });
 });
 
 describe('given the ends of the air equations', () => {
@@ -195,15 +174,5 @@ describe('given VOC', () => {
   test('when a volume is beyond any vessel, then it is named', () => {
     const liquid = { volume: u.litres(2e6), voc: u.grams(0), water: u.litres(0), exempt: u.litres(0) };
     expect(pouredTogether([liquid])).toMatchObject({ refused: 'out-of-range', what: 'volume' });
-  });
-
-  test('when the weight shares are more than the whole, then they are refused together', () => {
-    const half = { share: u.fraction(0.5), density: u.kilogramsPerLitre(1) };
-    const sheet = { density: u.kilogramsPerLitre(1.2), solids: u.fraction(0.3), water: half, exempt: [half] };
-    expect(liquidFromWeights(litre, sheet)).toMatchObject({
-      refused: 'out-of-range',
-      what: 'weight-shares',
-      given: 1.3,
-    });
   });
 });

@@ -5,10 +5,8 @@ import { describe, expect, test } from 'vitest';
 import { dayAverage, milligramsFromPpm, mixtureIndex, ppmFromMilligrams } from '../../../core/calc/exposure.ts';
 import { maximumUse } from '../../../core/calc/respirators.ts';
 import { saltDensity } from '../../../core/calc/salts.ts';
-import { rollingYear, solventUsed } from '../../../core/calc/solvent-use.ts';
 import { exemptLiquid, pouredTogether, type VocLiquid, vocContent } from '../../../core/calc/voc.ts';
 import {
-  epochMs,
   grams,
   gramsPerMole,
   hours,
@@ -163,31 +161,5 @@ describe('given a coating with VOC', () => {
 
   test('when it is nothing but exempt solvent, then it has no content less that', () => {
     expect(vocContent(answered(exemptLiquid(litres(3))))).toMatchObject({ refused: 'does-not-apply' });
-  });
-});
-
-describe('given dated entries of solvent', () => {
-  const day = 86_400_000;
-  const entry = fc
-    .tuple(fc.integer({ min: 0, max: 800 }), between(0, 5000))
-    .map(([at, mass]) => ({ at: epochMs(at * day), voc: grams(mass), solvent: grams(mass * 1.5) }));
-  const entries = fc.array(entry, { maxLength: 30 });
-
-  test('when a span is cut in two, then the parts add up to the whole', () => {
-    fc.assert(
-      fc.property(entries, fc.integer({ min: 0, max: 800 }), (all, cut) => {
-        const used = (from: number, to: number) => answered(solventUsed(all, epochMs(from * day), epochMs(to * day)));
-        const [first, second, whole] = [used(0, cut), used(cut, 801), used(0, 801)];
-        expect(first.entries + second.entries).toBe(whole.entries);
-        expect(first.voc + second.voc).toBeCloseTo(whole.voc, 6);
-        expect(first.solvent + second.solvent).toBeCloseTo(whole.solvent, 6);
-      }),
-    );
-  });
-
-  test('when the year ends, then an entry of that very day a year ago still counts and the moment itself does not', () => {
-    const at = (days: number) => ({ at: epochMs(days * day), voc: grams(1), solvent: grams(2) });
-    const year = answered(rollingYear([at(33), at(34), at(399), at(400)], epochMs(400 * day)));
-    expect(year).toEqual({ voc: 2, solvent: 4, entries: 2 });
   });
 });

@@ -8,7 +8,7 @@ import { filmCount } from '../../../core/calc/film-count.ts';
 import { judgeByJobRule } from '../../../core/calc/film-job-rule.ts';
 import { judgeNominal } from '../../../core/calc/film-nominal.ts';
 import { judgeArea } from '../../../core/calc/film-spots.ts';
-import { mostWorthMixing, potReach } from '../../../core/calc/pot-reach.ts';
+import { mostWorthMixing } from '../../../core/calc/pot-reach.ts';
 import {
   fraction,
   litres,
@@ -59,20 +59,17 @@ it('given any plan, then what it mixes builds the film that was wanted', () => {
   );
 });
 
-it('given any usable minutes, then a pot of the most worth mixing is used up and no more', () => {
+it('given any usable minutes, then the most worth mixing is what they can apply and what the gear holds', () => {
   const pace = fc.record({
     squareMetresPerMinute: between(0.01, 5),
     litresPerSquareMetre: between(0.01, 2),
     gearLitres: between(0, 2).map(litres),
   });
   fc.assert(
-    fc.property(between(1, 600), pace, between(0, 10), (usable, at, more) => {
+    fc.property(between(1, 600), pace, (usable, at) => {
       const most = answered(mostWorthMixing(minutes(usable), at));
-      const reach = answered(potReach(most, minutes(usable), at));
-      expect(reach.leftOverLitres).toBeLessThan(1e-9);
-      const over = answered(potReach(litres(most + more), minutes(usable), at));
-      expect(Math.abs(over.leftOverLitres - more)).toBeLessThan(1e-6);
-      expect(over.squareMetres).toBeLessThanOrEqual(reach.squareMetres + 1e-6);
+      const lasting = (most - at.gearLitres) / at.litresPerSquareMetre / at.squareMetresPerMinute;
+      expect(Math.abs(lasting - usable)).toBeLessThan(1e-6 * usable);
     }),
   );
 });

@@ -2,9 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { oxygenAfterPurge, pressureCycles, purgeTime, purgeVolume } from '../../../core/calc/gas.ts';
-import { oxygenAfterRelease, settledDepth } from '../../../core/calc/room-oxygen.ts';
-import { cubicMetres, litres, litresPerMinute, percent, squareMetres } from '../../../core/units.ts';
+import { oxygenAfterPurge, purgeTime, purgeVolume } from '../../../core/calc/gas.ts';
+import { litres, litresPerMinute, percent } from '../../../core/units.ts';
 import { answered } from '../../standards/published-case.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -64,51 +63,5 @@ describe('given a headspace over Part A', () => {
         expect(slow).toBeCloseTo(2 * answered(purgeTime(can, wanted, litresPerMinute(2 * flow))), 6);
       }),
     );
-  });
-});
-
-describe('given a vessel that bears pressure or vacuum', () => {
-  test('when it is cycled, then the target is met and one cycle less would not do', () => {
-    const pressure = fc.oneof(between(1.2, 10), between(0.05, 0.9));
-    fc.assert(
-      fc.property(between(15, 21), between(0.05, 14), pressure, (from, wanted, atmospheres) => {
-        const { cycles, oxygenLeft, vesselVolumes } = answered(
-          pressureCycles(percent(from), percent(wanted), atmospheres),
-        );
-        const ratio = atmospheres > 1 ? atmospheres : 1 / atmospheres;
-        expect(oxygenLeft).toBeLessThanOrEqual(wanted * (1 + 1e-6));
-        expect(oxygenLeft * ratio).toBeGreaterThan(wanted * (1 - 1e-6));
-        expect(vesselVolumes).toBeCloseTo(cycles * Math.abs(atmospheres - 1), 9);
-      }),
-    );
-  });
-
-  test('when the pressure is the room pressure, then no cycle does anything', () => {
-    expect(pressureCycles(percent(21), percent(1), 1)).toMatchObject({ refused: 'does-not-apply' });
-  });
-});
-
-describe('given inert gas let out into a room', () => {
-  test('when the room is smaller or the gas more, then never more oxygen is left', () => {
-    fc.assert(
-      fc.property(between(5, 500), between(0, 50), between(0.1, 1), (room, gas, part) => {
-        const left = answered(oxygenAfterRelease(cubicMetres(room), cubicMetres(gas)));
-        expect(left).toBeLessThanOrEqual(20.9);
-        expect(answered(oxygenAfterRelease(cubicMetres(room * part), cubicMetres(gas)))).toBeLessThanOrEqual(
-          left + 1e-9,
-        );
-        expect(answered(oxygenAfterRelease(cubicMetres(room), cubicMetres(gas / part)))).toBeLessThanOrEqual(
-          left + 1e-9,
-        );
-      }),
-    );
-  });
-
-  test('when it is argon and does not mix, then it lies as deep as it covers the floor', () => {
-    expect(settledDepth('argon', cubicMetres(2), squareMetres(8))).toBe(0.25);
-  });
-
-  test('when it is nitrogen, then it does not settle', () => {
-    expect(settledDepth('nitrogen', cubicMetres(2), squareMetres(8))).toMatchObject({ refused: 'does-not-apply' });
   });
 });

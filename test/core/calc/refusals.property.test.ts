@@ -4,7 +4,6 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { astmCrossCut, isoCrossCut } from '../../../core/calc/adhesion.ts';
 import { coatingNeed, dryFilmFromUse, totalArea } from '../../../core/calc/coating-need.ts';
-import { energyFromFactor, equivalentByEnergy, equivalentByRuleOfTen, rateRatio } from '../../../core/calc/cure.ts';
 import { massFromVolume, mixedDensity, mixedVolume, volumeFromMass } from '../../../core/calc/density.ts';
 import { temperatureToFinish, temperatureToLast } from '../../../core/calc/dose-inverse.ts';
 import { dryFilmFrom, theoreticalCoverage, wetFilmFor } from '../../../core/calc/film-build.ts';
@@ -17,9 +16,9 @@ import { biotNumber, minutesToReach, temperatureAfter, timeConstant } from '../.
 import { heatProperties } from '../../../core/calc/metals.ts';
 import { ratioError, splitByVolume, splitByWeight, splitFill, splitMass } from '../../../core/calc/mixing.ts';
 import { repair } from '../../../core/calc/mixing-repair.ts';
-import { partAFor, partBFor, ratioErrorOfPartA } from '../../../core/calc/mixing-tolerance.ts';
+import { partAFor, partBFor } from '../../../core/calc/mixing-tolerance.ts';
 import { piecesFromReadings, provedTime } from '../../../core/calc/part-temperature.ts';
-import { mostWorthMixing, potReach } from '../../../core/calc/pot-reach.ts';
+import { mostWorthMixing } from '../../../core/calc/pot-reach.ts';
 import { preStir } from '../../../core/calc/pre-stir.ts';
 import { thinnerFor, thinnerShare } from '../../../core/calc/thinner.ts';
 import { expectedDryFilm } from '../../../core/calc/wet-film.ts';
@@ -36,7 +35,6 @@ const sums: Readonly<Record<string, (n: Draw) => unknown>> = {
   splitMass: (n) => splitMass(n(), { basis: 'volume', ...parts(n), densities: densities(n) }),
   splitFill: (n) => splitFill(n(), { basis: 'weight', ...parts(n), densities: densities(n) }),
   ratioError: (n) => ratioError({ basis: 'volume', ...parts(n), densities: densities(n) }, weights(n)),
-  ratioErrorOfPartA: (n) => ratioErrorOfPartA(n()),
   partAFor: (n) => partAFor({ basis: 'weight', ...parts(n) }, tolerance(n), n()),
   partBFor: (n) => partBFor({ basis: 'weight', ...parts(n) }, tolerance(n), n()),
   repair: (n) => repair({ basis: 'weight', ...parts(n), densities: densities(n) }, tolerance(n), weights(n), n()),
@@ -66,7 +64,6 @@ const sums: Readonly<Record<string, (n: Draw) => unknown>> = {
     ]),
   coatingNeed: (n) => coatingNeed(n(), n(), make(n), losses(n)),
   dryFilmFromUse: (n) => dryFilmFromUse(n(), n(), make(n), losses(n)),
-  potReach: (n) => potReach(n(), n(), pace(n)),
   mostWorthMixing: (n) => mostWorthMixing(n(), pace(n)),
   filmStatistics: (n) => filmStatistics([n(), n()]),
   spotMeasurement: (n) => spotMeasurement([n(), n(), n()]),
@@ -82,15 +79,6 @@ const sums: Readonly<Record<string, (n: Draw) => unknown>> = {
   expectedDryFilm: (n) => expectedDryFilm({ wettedMicrometres: n(), dryMicrometres: n() }, make(n)),
   astmCrossCut: (n) => astmCrossCut(n()),
   isoCrossCut: (n) => isoCrossCut(n()),
-  rateRatio: (n) => rateRatio(n(), n(), n()),
-  equivalentByEnergy: (n) =>
-    equivalentByEnergy(
-      { activation: n(), range: { lowestCelsius: n(), highestCelsius: n() } },
-      { minutes: n(), celsius: n() },
-      n(),
-    ),
-  equivalentByRuleOfTen: (n) => equivalentByRuleOfTen(n(), { minutes: n(), celsius: n() }, n()),
-  energyFromFactor: (n) => energyFromFactor(n(), n()),
   biotNumber: (n) => biotNumber(lump(n), air(n)),
   timeConstant: (n) => timeConstant(steelLump(n), air(n)),
   minutesToReach: (n) => minutesToReach(steelLump(n), air(n), n(), n()),

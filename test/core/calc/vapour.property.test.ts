@@ -2,17 +2,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { batchOvenFlow, continuousOvenAir } from '../../../core/calc/oven-air.ts';
+import { batchOvenFlow } from '../../../core/calc/oven-air.ts';
 import { type SolventId, solvents } from '../../../core/calc/solvents.ts';
-import {
-  airByOshaRule,
-  airForSolvents,
-  airToStayBelow,
-  lowestLel,
-  mixtureLimit,
-  vapourOf,
-  vapourPerLitre,
-} from '../../../core/calc/vapour.ts';
+import { airForSolvents, airToStayBelow, lowestLel, vapourOf, vapourPerLitre } from '../../../core/calc/vapour.ts';
 import { flowAtTemperature, flowForExposure, flowForSolvents } from '../../../core/calc/ventilation.ts';
 import { celsius, cubicMetres, fraction, litres, minutes, partsPerMillion, percent } from '../../../core/units.ts';
 import { answered } from '../../standards/published-case.ts';
@@ -38,7 +30,8 @@ describe('given any solvents of the table', () => {
     fc.assert(
       fc.property(between(0.001, 50).map(cubicMetres), between(0.5, 5).map(percent), (vapour, lel) => {
         const ours = answered(airToStayBelow(vapour, lel, fraction(0.25)));
-        const rule = answered(airByOshaRule(vapour, lel));
+        // 29 CFR 1910.94(c)(6)(ii): it takes the whole limit off, not a quarter of it.
+        const rule = (4 * vapour * (100 - lel)) / lel;
         expect(ours).toBeGreaterThanOrEqual(rule);
         expect(ours).toBeLessThan(rule * 1.04);
       }),
@@ -53,20 +46,9 @@ describe('given any solvents of the table', () => {
           limitPercent: answered(lowestLel(one.solvent)).percent,
         }));
         const total = cubicMetres(vapours.reduce((sum, one) => sum + one.amount, 0));
-        const together = answered(airToStayBelow(total, answered(mixtureLimit(vapours)), part));
+        const mixed = percent(total / vapours.reduce((sum, one) => sum + one.amount / one.limitPercent, 0));
+        const together = answered(airToStayBelow(total, mixed, part));
         expect(answered(airForSolvents(parts, part)) / together).toBeCloseTo(1, 9);
-      }),
-    );
-  });
-
-  test('when a mixture has a limit, then it lies between the lowest and the highest of its parts', () => {
-    const part = fc.record({ amount: between(0.001, 10), limitPercent: between(0.5, 15).map(percent) });
-    fc.assert(
-      fc.property(fc.array(part, { minLength: 1, maxLength: 6 }), (parts) => {
-        const limits = parts.map((one) => one.limitPercent);
-        const mixed = answered(mixtureLimit(parts));
-        expect(mixed).toBeGreaterThanOrEqual(Math.min(...limits) - 1e-9);
-        expect(mixed).toBeLessThanOrEqual(Math.max(...limits) + 1e-9);
       }),
     );
   });
@@ -97,25 +79,17 @@ describe('given any solvents of the table', () => {
     );
   });
 
-  test('when they are in an oven, then a hotter one never needs less, nor any less than the rule or the solvent asks', () => {
-    const reached = { ownRules: 0, ruleRules: 0 };
+  test('when they are in an oven, then a hotter one never needs less, nor any less than the rule asks', () => {
     fc.assert(
       fc.property(load, between(20, 260), between(20, 260), (parts, one, other) => {
         const cooler = celsius(Math.min(one, other));
         const hotter = celsius(Math.max(one, other));
-        const air = answered(continuousOvenAir(parts, cooler));
-        expect(answered(continuousOvenAir(parts, hotter))).toBeGreaterThanOrEqual(air);
         expect(answered(batchOvenFlow(parts, hotter))).toBeGreaterThanOrEqual(answered(batchOvenFlow(parts, cooler)));
         const volumes = parts.reduce((sum, part) => sum + part.litres, 0);
-        const own = answered(airForSolvents(parts, fraction(0.25)));
-        reached[own > volumes * 75 ? 'ownRules' : 'ruleRules'] += 1;
-        expect(air).toBeGreaterThanOrEqual(Math.max(volumes * 75, own) * (1 - 1e-12));
         // 440 ft3/min a US gallon is 3.29 m3/min a litre (NFPA 86, from memory).
         expect(answered(batchOvenFlow(parts, cooler))).toBeGreaterThan(volumes * 3.29 * 60);
       }),
     );
-    expect(reached.ownRules).toBeGreaterThan(0);
-    expect(reached.ruleRules).toBeGreaterThan(0);
   });
 
   test('when the air is hotter than 70 degF, then the fan must move more of it', () => {
@@ -145,7 +119,6 @@ describe('given the table of solvents', () => {
     const part = { solvent: solvents['methoxypropyl-acetate'], litres: litres(1) };
     const refusal = { refused: 'no-figure', what: 'lower-explosive-limit:methoxypropyl acetate (PGMEA)' };
     expect(airForSolvents([part], fraction(0.25))).toEqual(refusal);
-    expect(continuousOvenAir([part], celsius(90))).toEqual(refusal);
     expect(batchOvenFlow([part], celsius(90))).toEqual(refusal);
   });
 });

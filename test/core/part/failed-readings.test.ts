@@ -3,8 +3,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { crossCutFails } from '../../../core/calc/adhesion.ts';
-import { adhesionRatings } from '../../../core/commands.ts';
 import { decide } from '../../../core/decide.ts';
+import { adhesionRatings } from '../../../core/grades.ts';
 import { foldPart } from '../../../core/part/part.ts';
 import { deviationsIn } from '../../../core/records/deviations.ts';
 import type { Shop } from '../../../core/shop.ts';

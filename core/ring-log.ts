@@ -1,8 +1,8 @@
 // What rang on a stream and who answered: part of every noun's state, so that the plan knows which ring comes next.
 
-import type { Entry } from '../history.ts';
-import type { PersonName } from '../ids.ts';
-import type { EpochMs } from '../units.ts';
+import type { Entry } from './history.ts';
+import type { PersonName } from './ids.ts';
+import type { EpochMs } from './units.ts';
 
 export interface Ring {
   /** Of its event: what was recorded after it has heard it, if only in the same minute. */
@@ -18,6 +18,9 @@ export interface Ring {
 
 /** Rings by key, each list in order. */
 export type RingLog = ReadonlyMap<string, readonly Ring[]>;
+
+/** Below a second a due time has not moved: sums over other pieces differ in their last binary digit. */
+export const movedMs = 1000;
 
 export function foldRings(entries: readonly Entry[]): RingLog {
   const log = new Map<string, Ring[]>();

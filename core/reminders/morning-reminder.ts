@@ -2,12 +2,13 @@
 // room. What comes later (an expiry) has its own morning; idle mornings ring nothing.
 
 import { stockNeeds } from '../can/can-stock.ts';
+import { peopleLeading } from '../crew/crew.ts';
+import { nextHour } from '../crew/next-hour.ts';
 import { crewStream } from '../ids.ts';
-import type { Wish } from '../reminders/wanted-reminder.ts';
 import { liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs } from '../units.ts';
-import { peopleLeading } from './crew.ts';
-import { nextHour } from './next-hour.ts';
+
+import type { Wish } from './wanted-reminder.ts';
 
 export function morningWishes(shop: Shop): readonly Wish[] {
   const { crew } = shop;

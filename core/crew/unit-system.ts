@@ -1,0 +1,3 @@
+// In which units somebody is told.
+
+export type UnitSystem = 'metric' | 'us';

@@ -1,0 +1,29 @@
+// Which deviations of a coat or a cure hold the part by themselves, until a lead releases it: what they do to the film
+// shows late or never.
+
+export const holdingCodes = [
+  'past-pot-life',
+  'pot-dead',
+  'pot-empty',
+  'not-weighed',
+  'ratio-out',
+  'blend-not-done',
+  'not-filtered',
+  'caught-not-filtered',
+  'recoat-forbidden',
+  'recoat-too-early',
+  'recoat-too-late',
+  'film-drying',
+  'dip-once',
+  'surface-life-over',
+  'air-outside',
+  'flash-off-not-over',
+  'not-dry',
+  'hotter-than-part-bears',
+  'oven-outside-sheet',
+  'no-such-cure',
+  'film-outside',
+  'adhesion-failed',
+  'rubbed-through',
+] as const;
+export type HoldingCode = (typeof holdingCodes)[number];
