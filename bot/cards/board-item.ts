@@ -29,6 +29,8 @@ export interface BoardItem {
   readonly urgency: Urgency;
   readonly clocks: readonly BoardClock[];
   readonly taps: readonly CardAction[];
+  /** Of the last act on a part: what is decided on an older one is asked about. */
+  readonly lastAct?: number;
 }
 
 type ClockId = keyof Telling['words']['page']['clocks'];

@@ -1,5 +1,6 @@
 // A part on the board: flash-off, recoat window, cure.
 
+import { isAct } from '../../core/history.ts';
 import { partStream } from '../../core/ids.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { cureClock, cureDue, flashTimes, recoatTimes } from '../../core/part/part-clocks.ts';
@@ -30,6 +31,7 @@ export function partOnBoard(t: Telling, part: Part): BoardItem {
     urgency: mostUrgent([held === '' ? ofPhase(phase) : { is: 'waits' }, ...clocks.map(({ urgency }) => urgency)]),
     clocks,
     taps: partTaps(t, part),
+    lastAct: part.entries.findLast(isAct)?.seq ?? 0,
   };
 }
 

@@ -2,10 +2,13 @@
 // of which of them was meant.
 
 import { type Command, isDecision, type Stance, type Verb } from '../../core/commands.ts';
+import type { PartName } from '../../core/ids.ts';
 import { alarms } from '../../core/session/session-commands.ts';
 import type { Words } from '../language/words/languages.ts';
 import type { Pressed, Said } from '../talk/pressed.ts';
 import { type Card, makeCard } from './card.ts';
+import type { Telling } from './card-context.ts';
+import { partState } from './standing-card.ts';
 import { blankLine } from './tap-fields.ts';
 
 /** Whether to ask before it is done. */
@@ -33,7 +36,8 @@ function restsOnTheCard(command: Command, stance: Stance): boolean {
   return stance.is === 'permitted' || isDecision(command) || verb === 'spray-on' || verb === 'undo';
 }
 
-export function movedCard({ words }: { readonly words: Words }, { label, moved }: Pressed, line: string): Card {
+export function movedCard(t: Telling, { label, moved }: Pressed, command: Command, line: string): Card {
+  const { words } = t;
   const { replies } = words;
   const others: readonly Said[] =
     moved.is === 'under-the-thumb' && moved.offered
@@ -45,10 +49,19 @@ export function movedCard({ words }: { readonly words: Words }, { label, moved }
   return makeCard(replies.notClear, 'warn', {
     lines: [
       sentence(words, label, moved),
+      ...(command.verb === 'release' ? partsNow(t, command.parts) : []),
       ...offered.map((each) => replies.tapSays(each.label, blankLine(each.line, words))),
       replies.nothingRecorded,
     ],
     actions: offered.map((each, i) => ({ id: i === 0 ? 'pressed' : 'instead', ...each })),
+  });
+}
+
+/** What there is to read before it is pressed once more. */
+function partsNow(t: Telling, names: readonly PartName[]): readonly string[] {
+  return names.flatMap((name) => {
+    const part = t.shop.parts.get(name);
+    return part === undefined ? [] : [partState(t, part)];
   });
 }
 

@@ -10,7 +10,6 @@ import { inPlaceOf } from './did-you-mean-part.ts';
 /** The acts that may name a new part. */
 type Naming = CommandOf<'coat' | 'prep' | 'surface'>;
 
-const mostNear = 3;
 const mostNamed = 3;
 
 /** `line`: what a command is typed as. */
@@ -49,7 +48,7 @@ function nearOnes(command: Naming, unknown: Extract<Unclear, { code: 'new-part' 
   if (one === undefined) return [];
   const sets =
     others.length === 0
-      ? one.near.slice(0, mostNear).map((near) => [[one.part, near] as const])
+      ? one.near.map((near) => [[one.part, near] as const])
       : [unknown.flatMap(({ part, near: [nearest] }) => (nearest === undefined ? [] : [[part, nearest] as const]))];
   return sets
     .filter((pairs) => pairs.length === unknown.length && new Set(pairs.map(([, near]) => near)).size === pairs.length)

@@ -32,7 +32,7 @@ export function ringsTogether(t: Telling, ringing: RingingReminder, own: Card): 
     return isAlike(own, nameIn(reminder.stream), card, nameIn(planned.stream)) ? [{ ...planned, card }] : [];
   });
   if (rings.length === 0) return undefined;
-  const all = [{ ...reminder, card: own }, ...rings];
+  const all = [{ ...reminder, card: own }, ...rings].sort((a, b) => inNaturalOrder(a.stream, b.stream));
   const names = all.map(({ stream }) => nameIn(stream));
   const others = names.length - namesInTitle;
   const named = names.slice(0, namesInTitle).join(', ') + (others > 0 ? ` +${others}` : '');
@@ -66,8 +66,7 @@ function alongside(shop: Shop, { reminder }: RingingReminder): readonly PlannedR
         planned.ring === reminder.ring &&
         planned.to.join() === people &&
         potOf(shop, planned.stream) === pot,
-    )
-    .sort((a, b) => inNaturalOrder(a.stream, b.stream));
+    );
 }
 
 function potOf(shop: Shop, stream: StreamId): number | undefined {

@@ -65,7 +65,7 @@ export function potState(t: Telling, batch: Batch): string {
   return is !== 'dead' && isPotOver(t, batch) ? t.words.replies.potOver : t.words.phases[is];
 }
 
-const partState = (t: Telling, part: Part): string =>
+export const partState = (t: Telling, part: Part): string =>
   `${part.name}: ${[t.words.phases[phaseOfPart(part).is], ...heldLines(t, part)].join('. ')}`;
 
 /** A part's act names the part; a coat does so itself. */

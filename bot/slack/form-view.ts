@@ -5,7 +5,7 @@ import { z } from 'zod';
 import { ownValue } from '../../core/own-key.ts';
 import type { TapField } from '../cards/tap-fields.ts';
 import type { Words } from '../language/words/languages.ts';
-import type { Where } from './inbound.ts';
+import type { TapPlace, Where } from './inbound.ts';
 import { limits } from './limits.ts';
 import { plain } from './slack-text.ts';
 
@@ -20,6 +20,11 @@ export interface Carried {
   readonly where: Where;
   /** The message on which it was tapped. */
   readonly message: string | undefined;
+  /** Where on it, and when, as the tap said. */
+  readonly place?: TapPlace | undefined;
+  readonly tappedAt?: number | undefined;
+  /** The last act on what the form shows. */
+  readonly lastAct?: number | undefined;
 }
 
 const via = z.enum(['command', 'mention', 'direct', 'button', 'home', 'form']);
@@ -28,6 +33,9 @@ const Stored = z.object({
   label: z.string(),
   crew: z.string().optional(),
   message: z.string().optional(),
+  place: z.object({ block: z.string(), button: z.number().optional(), hash: z.string().optional() }).optional(),
+  tappedAt: z.number().optional(),
+  lastAct: z.number().optional(),
   where: z.object({
     team: z.string(),
     user: z.string(),
@@ -45,11 +53,18 @@ export function readCarried(text: string): Carried | undefined {
       ...read,
       crew: read.crew,
       message: read.message,
+      place: read.place === undefined ? undefined : placeFrom(read.place),
+      tappedAt: read.tappedAt,
+      lastAct: read.lastAct,
       where: { ...where, channel, thread, responseUrl: undefined },
     };
   } catch {
     return undefined;
   }
+}
+
+function placeFrom({ block, button, hash }: NonNullable<z.infer<typeof Stored>['place']>): TapPlace {
+  return { block, ...(button === undefined ? {} : { button }), ...(hash === undefined ? {} : { hash }) };
 }
 
 const frame = (title: string, words: Words) => ({

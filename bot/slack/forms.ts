@@ -2,13 +2,15 @@
 
 import { createHash } from 'node:crypto';
 import type { Log } from '../../core/ports.ts';
+import type { BoardItem } from '../cards/board-item.ts';
 import { blankLine, fieldsIn, fillLine } from '../cards/tap-fields.ts';
 import { inUnitsOf } from '../cards/tap-units.ts';
+import { type Moved, movedUnderForm } from '../talk/pressed.ts';
 import type { Answering } from './answering.ts';
 import type { Desk } from './crew-desk.ts';
 import { answeredInTime, type Filling, type FormAnswer, type Submitted } from './form-answer.ts';
 import { type Carried, faultOf, fieldFaults, formView, loadingView, readCarried } from './form-view.ts';
-import type { Inbound } from './inbound.ts';
+import type { Inbound, Where } from './inbound.ts';
 import { closedMeanwhile, openForm } from './open-form.ts';
 import type { Pace } from './sender.ts';
 import type { ShowAnswer } from './show-answer.ts';
@@ -23,7 +25,7 @@ export interface FormsNeeds {
   readonly which: WhichCrew;
   readonly speaking: Speaking;
   readonly answering: Answering;
-  readonly taps: Pick<ReturnType<typeof createTaps>, 'usedTap' | 'subjectOn'>;
+  readonly taps: Pick<ReturnType<typeof createTaps>, 'usedTap' | 'subjectOn' | 'movedUnder'>;
   readonly warn: ShowAnswer['warn'];
   readonly noCrew: (inbound: Inbound) => Promise<void>;
   readonly call: Call;
@@ -48,8 +50,13 @@ export function createForms(needs: FormsNeeds) {
       filled: async () => {
         const { words, units } = await desk.voiceOf(tap.where);
         const line = inUnitsOf(tap.line, units);
-        const carried: Carried = { line, label: title, crew: desk.crew, where: tap.where, message: tap.message };
-        return formView(carried, fieldsIn(line, words), await contextOf(desk, tap), words);
+        const part = await partBehind(desk, tap.line);
+        const carried: Carried = {
+          ...{ line, label: title, crew: desk.crew, where: tap.where, message: tap.message },
+          ...{ place: tap.ephemeral ? undefined : tap.place, tappedAt: tap.saidAt, lastAct: part?.lastAct },
+        };
+        const told = part === undefined ? [] : [`${part.name}: ${part.phase}`];
+        return formView(carried, fieldsIn(line, words), [...told, ...(await contextOf(desk, tap))], words);
       },
     });
     if (opened.is === 'filled') return;
@@ -70,6 +77,30 @@ export function createForms(needs: FormsNeeds) {
     } catch (error) {
       log.error('form-without-its-card', { id: tap.id, error: String(error) });
       return [];
+    }
+  }
+
+  /** The part whose tap this is, as it stands now: with what holds it, which a form may lift. */
+  async function partBehind(desk: Desk, line: string): Promise<BoardItem | undefined> {
+    try {
+      const { items } = await desk.overview.board(undefined);
+      return items.find(({ lastAct, taps }) => lastAct !== undefined && taps.some((each) => each.line === line));
+    } catch (error) {
+      log.error('form-without-its-part', { error: String(error) });
+      return undefined;
+    }
+  }
+
+  /** What was recorded while it was filled in stands on no card that its sender saw. */
+  async function movedSince(desk: Desk, carried: Carried, where: Where): Promise<Moved> {
+    const { line, message, place, tappedAt, lastAct } = carried;
+    if ((await partBehind(desk, line))?.lastAct !== lastAct) return { is: 'older', now: undefined };
+    const tap = { line, where, message, place, saidAt: tappedAt, ephemeral: false };
+    try {
+      return movedUnderForm(await taps.movedUnder(desk, tap));
+    } catch (error) {
+      log.error('form-without-its-card', { error: String(error) });
+      return { is: 'older', now: undefined };
     }
   }
 
@@ -95,9 +126,10 @@ export function createForms(needs: FormsNeeds) {
     const text = fillLine(carried.line, new Map(Object.entries(form.values)));
     // The same figures sent twice in one form are one act; corrected ones are another.
     const id = `view:${form.view}:${createHash('sha256').update(text).digest('hex').slice(0, 16)}`;
-    const answer = await speaking.handle(desk, { text, where, id, saidAt: form.saidAt });
-    // Whether a part is new is answered by a tap, which no field has.
-    const isForTap = answer?.code === 'new-part';
+    const pressed = async () => ({ label: carried.label, moved: await movedSince(desk, carried, where) });
+    const answer = await speaking.handle(desk, { text, where, id, saidAt: form.saidAt, pressed });
+    // Whether a part is new, or a decision still meant, is answered by a tap, which no field has.
+    const isForTap = answer?.code === 'new-part' || answer?.code === 'card-moved';
     if (answer?.kind === 'misread' && !isForTap && !isLate()) {
       return { is: 'wrong', errors: faultOf(answer.card.lines, fields, form.values) };
     }

@@ -16,8 +16,8 @@ export interface Said {
   /** Of the delivery, for the record. */
   readonly id: string;
   readonly saidAt: number | undefined;
-  /** Of a tap. */
-  readonly pressed?: Pressed;
+  /** Of a tap or its form: judged when its turn comes, by what was recorded before it. */
+  readonly pressed?: () => Promise<Pressed>;
 }
 
 export interface Speaking {
@@ -37,6 +37,7 @@ export function createSpeaking({ postbox, now }: { readonly postbox: Postbox; re
     const said = notFromTheFuture(saidAt);
     const turn = (turns.get(desk) ?? Promise.resolve()).then(async () => {
       const as = await desk.roster.personOf(where.team, where.user);
+      const how = await pressed?.();
       return desk.host.handle({
         text: await withNames(desk, text, where.team),
         as,
@@ -44,7 +45,7 @@ export function createSpeaking({ postbox, now }: { readonly postbox: Postbox; re
         id,
         ...(said === undefined ? {} : { saidAt: said }),
         ...(about === undefined ? {} : { about }),
-        ...(pressed === undefined ? {} : { pressed }),
+        ...(how === undefined ? {} : { pressed: how }),
       });
     });
     turns.set(

@@ -9,12 +9,15 @@ import type { Answering, Used } from './answering.ts';
 import { cardMessage } from './card-blocks.ts';
 import type { Desk } from './crew-desk.ts';
 import type { Homes } from './homes.ts';
-import type { Inbound, Where } from './inbound.ts';
+import type { Inbound, TapPlace, Where } from './inbound.ts';
 import { versionOf } from './places.ts';
 import type { Respond } from './respond.ts';
 import type { Speaking } from './speaking.ts';
 
 export type Tap = Extract<Inbound, { kind: 'tap' }>;
+export type TapOn = Pick<Tap, 'line' | 'where' | 'message' | 'saidAt' | 'ephemeral'> & {
+  readonly place?: TapPlace | undefined;
+};
 
 interface TapsNeeds {
   readonly speaking: Speaking;
@@ -36,7 +39,7 @@ export function createTaps({ speaking, answering, homes, respond, postbox, now, 
     const { line, where, saidAt } = tap;
     // A second press of a wet thumb has its answer already, whatever has moved since the first.
     const id = pressOf(tap);
-    const pressed = { label: tap.label, moved: await movedAnyway(desk, tap) };
+    const pressed = async () => ({ label: tap.label, moved: await movedAnyway(desk, tap) });
     const answer = await speaking.handle(desk, { text: line, where, id, saidAt, pressed });
     if (answer === undefined) return;
     if (tap.ephemeral) return answeredEphemeral(desk, answer, tap);
@@ -64,7 +67,7 @@ export function createTaps({ speaking, answering, homes, respond, postbox, now, 
   }
 
   /** Slack shows a change within some tenths of a second: a press just after it was aimed at what stood there before. */
-  async function movedUnder(desk: Desk, { line, where, message, place, saidAt, ephemeral }: Tap): Promise<Moved> {
+  async function movedUnder(desk: Desk, { line, where, message, place, saidAt, ephemeral }: TapOn): Promise<Moved> {
     if (place === undefined || ephemeral) return { is: 'not' };
     const { block, button, hash } = place;
     const press = { line, button, at: Math.min(saidAt ?? now(), now()) };
@@ -109,5 +112,5 @@ export function createTaps({ speaking, answering, homes, respond, postbox, now, 
     return on?.crew === desk.crew ? on.subject : speaking.subjectAt(desk, where);
   }
 
-  return { pressed, usedTap, subjectOn };
+  return { pressed, movedUnder, usedTap, subjectOn };
 }

@@ -149,8 +149,10 @@ export function createHost({ executor, store, clock, log, crew, crewFile, record
         const command = withSessionOf(delivery.about, withBatchOf(delivery.about, reading.command));
         const { pressed } = delivery;
         if (pressed !== undefined && isInDoubt(pressed, command, stance)) {
-          const card = movedCard(telling(shop, delivery.as), pressed, delivery.text);
-          return answering(delivery, shop, { kind: 'misread', code: 'card-moved', recorded: false, card });
+          const card = movedCard(telling(shop, delivery.as), pressed, command, delivery.text);
+          // What it says of its parts may be over, too, by the time it is tapped.
+          const moved = command.verb === 'release' ? command.parts.map(partStream) : [];
+          return answering(delivery, shop, { kind: 'misread', code: 'card-moved', recorded: false, card, moved });
         }
         const from = withoutTeller(delivery, command);
         const request = {

@@ -20,6 +20,9 @@ export type Moved =
   /** Pressed on a card of which there is a newer one; `now`: what that says in this place, where it says another thing. */
   | { readonly is: 'older'; readonly now: Said | undefined };
 
+/** Of a form: what was filled in was meant, wherever its button stood. Only what is decided rests on what the card said. */
+export const movedUnderForm = (moved: Moved): Moved => (moved.is === 'not' ? moved : { is: 'older', now: undefined });
+
 /**
  * Milliseconds. Our own choice, no source: what is pressed sooner after a change was aimed at what stood there before.
  * Whoever sees the change needs about a second to read and to move a gloved thumb.

@@ -18,6 +18,8 @@ const Form = z.object({
   place: z.string().max(200).optional(),
   /** What stood there until a moment ago, as the page's script saw it. */
   was: z.string().max(2_000).optional(),
+  /** The last act on what its tile showed, as it was drawn. */
+  lastAct: z.coerce.number().int().optional().catch(undefined),
   /** For how long the phone has kept it, in milliseconds. */
   age: z.coerce.number().min(0).max(86_400_000).catch(0),
 });

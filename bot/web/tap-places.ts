@@ -4,7 +4,7 @@
 import { z } from 'zod';
 import type { Board } from '../cards/board.ts';
 import { inUnitsOf } from '../cards/tap-units.ts';
-import type { Moved, Pressed, Said } from '../talk/pressed.ts';
+import { type Moved, movedUnderForm, type Pressed, type Said } from '../talk/pressed.ts';
 import type { Conversation } from './conversation.ts';
 import type { Viewer } from './html/viewer.ts';
 import type { SayForm } from './say-form.ts';
@@ -16,9 +16,9 @@ const Was = z.object({ label: z.string().min(1).max(200), line: z.string().min(1
 
 type Tap = SayForm & { readonly label: string; readonly place: string };
 
-/** What is typed, or filled in by hand, is meant as it is. */
+/** What is typed is meant as it is. */
 export function isTap(form: SayForm): form is Tap {
-  return form.label !== undefined && form.place !== undefined && form.fields.size === 0;
+  return form.label !== undefined && form.place !== undefined;
 }
 
 /** `board`: as it is now; without one a tile is taken for an older one. */
@@ -30,21 +30,25 @@ export function pressedOn(
 ): Pressed {
   const { label, place, line, was } = form;
   const shown = (tap: Said): Said => ({ label: tap.label, line: inUnitsOf(tap.line, units) });
-  const tiles = (board?.items ?? []).flatMap(({ id, taps }) =>
-    taps.map((tap, i) => ({ place: tilePlace(id, i), ...shown(tap) })),
+  const tiles = (board?.items ?? []).flatMap(({ id, taps, lastAct }) =>
+    taps.map((tap, i) => ({ place: tilePlace(id, i), lastAct, ...shown(tap) })),
   );
   const before = was === undefined ? undefined : readWas(was);
   if (before !== undefined && before.line !== line) {
     const offered = tiles.some((tile) => tile.line === before.line);
     return { label, moved: { is: 'under-the-thumb', before, offered } };
   }
-  return { label, moved: place.startsWith('p') ? onPost(place, conversation) : onTile(tiles, place, line) };
+  const moved = place.startsWith('p') ? onPost(place, conversation) : onTile(tiles, form);
+  return { label, moved: form.fields.size > 0 ? movedUnderForm(moved) : moved };
 }
 
-function onTile(tiles: readonly (Said & { readonly place: string })[], place: string, line: string): Moved {
-  if (!place.startsWith('t')) return { is: 'not' };
+type Tile = Said & { readonly place: string; readonly lastAct: number | undefined };
+
+/** A form that is being filled in stays as it was drawn: its tap may stand there still, with more behind it. */
+function onTile(tiles: readonly Tile[], { place, line, lastAct }: SayForm): Moved {
+  if (place?.startsWith('t') !== true) return { is: 'not' };
   const now = tiles.find((tile) => tile.place === place);
-  if (now?.line === line) return { is: 'not' };
+  if (now?.line === line) return now.lastAct === lastAct ? { is: 'not' } : { is: 'older', now: undefined };
   return { is: 'older', now: now === undefined ? undefined : { label: now.label, line: now.line } };
 }
 

@@ -2,7 +2,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { openShop, type ShopPage } from '../bot/web/shop-page.ts';
 import { hasChromium, launchChromium } from './chromium.ts';
-import { card, openPhone } from './phone.ts';
+import { card, openPhone, tap } from './phone.ts';
 
 describe.skipIf(!hasChromium)('a page that moves under the thumb', () => {
   let browser: Browser;
@@ -59,5 +59,25 @@ describe.skipIf(!hasChromium)('a page that moves under the thumb', () => {
     await button('Into the oven').tap();
     await card(page, 'in cure').waitFor();
     expect(cures()).toHaveLength(1);
+  }, 60_000);
+
+  test('keeps a form that is being filled in as it was drawn, and asks before it lifts what came since', async () => {
+    for (const line of ['dry impeller-7', 'cure impeller-7 oven 90C', 'temp impeller-7 91C'])
+      await shop.say('Kari', line);
+    await shop.wait(70);
+    for (const line of ['out impeller-7', 'film impeller-7 4 4 4um']) await shop.say('Kari', line);
+    const page = await openPhone(browser, shop, 'Ola');
+    await page.locator('.state[data-state=on]').waitFor({ state: 'attached' });
+    const tile = page.locator('.strip [data-item="part/impeller-7"]');
+    await tile.locator('summary').first().tap();
+    await tile.getByText('Lift the hold…').tap();
+    await tile.getByRole('textbox').first().fill('thin film accepted');
+    await shop.say('Kari', 'adhesion impeller-7 0B');
+    await page.locator('.post', { hasText: '0B' }).first().waitFor();
+    await tile.locator('form', { hasText: 'Lift the hold' }).getByRole('button').tap();
+    await card(page, 'Not clear').waitFor();
+    await expect(card(page, 'Not clear').textContent()).resolves.toMatch(/On hold: .*0B/);
+    await tap(page, 'Not clear', 'Lift the hold');
+    await card(page, 'released').waitFor();
   }, 60_000);
 });

@@ -99,5 +99,5 @@ function tileHtml(item: BoardItem, viewer: Viewer): Html {
     clock === undefined
       ? ''
       : html` <span class="tile-clock"><b>${timeHtml(clock.at)}</b> <progress max="100" value="${Math.floor(clock.progress * 100)}" aria-label="${clock.label}"></progress></span>`
-  }</summary><div class="tile-more"><p class="what">${item.what}</p>${item.clocks.map(clockHtml)}<div class="taps">${item.taps.map((action, i) => tapHtml(action, tilePlace(item.id, i), viewer))}</div></div></details></li>`;
+  }</summary><div class="tile-more"><p class="what">${item.what}</p>${item.clocks.map(clockHtml)}<div class="taps">${item.taps.map((action, i) => tapHtml(action, tilePlace(item.id, i), viewer, item.lastAct))}</div></div></details></li>`;
 }

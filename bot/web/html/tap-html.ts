@@ -7,16 +7,16 @@ import { fieldsIn, type TapField } from '../../cards/tap-fields.ts';
 import { inUnitsOf } from '../../cards/tap-units.ts';
 import type { Html, Viewer } from './viewer.ts';
 
-/** `place`: where on the page, so that no two forms share an id. */
-export function tapHtml(action: CardAction, place: string, viewer: Viewer): Html {
+/** `place`: where on the page, so that no two forms share an id. `lastAct`: on what its tile shows. */
+export function tapHtml(action: CardAction, place: string, viewer: Viewer, lastAct?: number): Html {
   const line = inUnitsOf(action.line, viewer.units);
   const fields = fieldsIn(line, viewer.words);
   if (fields.length === 0) {
-    return html`<form class="tap" method="post" action="/say" data-say>${hidden(action, place, viewer)}<button data-tap="${action.id}" title="${action.line}">${action.label}</button></form>`;
+    return html`<form class="tap" method="post" action="/say" data-say>${hidden(action, place, viewer, lastAct)}<button data-tap="${action.id}" title="${action.line}">${action.label}</button></form>`;
   }
   const id = place.replaceAll(/[^\w-]/g, '-');
   return html`<details class="ask" id="ask-${id}"><summary data-tap="${action.id}">${action.label}</summary>
-<form method="post" action="/say" data-say>${hidden(action, place, viewer)}
+<form method="post" action="/say" data-say>${hidden(action, place, viewer, lastAct)}
 <div class="fields">${fields.map((field) => fieldHtml(field, id))}</div>
 <button data-send="${action.id}">${bare(action.label)}</button></form></details>`;
 }
@@ -35,9 +35,9 @@ export function openTapHtml(action: CardAction, place: string, viewer: Viewer, c
 /** A label that announces a form ends in dots; the button that sends it does not. */
 const bare = (label: string): string => label.replace(/…$/, '');
 
-function hidden(action: CardAction, place: string, { token, name, latest, units }: Viewer): Html {
+function hidden(action: CardAction, place: string, { token, name, latest, units }: Viewer, lastAct?: number): Html {
   const line = inUnitsOf(action.line, units);
-  return html`<input type="hidden" name="token" value="${token}"><input type="hidden" name="form" value="${place}-${latest}"><input type="hidden" name="as" value="${name}"><input type="hidden" name="line" value="${line}"><input type="hidden" name="place" value="${place}"><input type="hidden" name="label" value="${bare(action.label)}">`;
+  return html`<input type="hidden" name="token" value="${token}"><input type="hidden" name="form" value="${place}-${latest}"><input type="hidden" name="as" value="${name}"><input type="hidden" name="line" value="${line}"><input type="hidden" name="place" value="${place}"><input type="hidden" name="label" value="${bare(action.label)}">${lastAct === undefined ? '' : html`<input type="hidden" name="lastAct" value="${lastAct}">`}`;
 }
 
 /** The figure that the card gives for a field that it asks for itself. */

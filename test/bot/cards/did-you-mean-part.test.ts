@@ -89,6 +89,17 @@ describe('a name that nobody has used', () => {
     ]);
   });
 
+  it.each([
+    ['coat impeller-01 1 spray', ['coat impeller-1 1 spray']],
+    ['coat impeller spray', ['coat impeller-1 spray', 'coat impeller-4 spray']],
+    ['coat imp 1 spray', ['coat impeller-1 1 spray', 'coat impeller-4 1 spray']],
+  ])('given "%s", of other zeros or without its number, then the known ones are a tap', async (typed, meant) => {
+    await booked();
+    const lines = Object.values(taps(await talk.say(typed)));
+    expect(lines.slice(0, -1)).toEqual(meant);
+    expect(lines.at(-1)).toBe(typed.replace('coat', 'coat new'));
+  });
+
   it('given a figure whose unit slipped, then the figure is offered', async () => {
     await booked();
     expect(Object.values(taps(await talk.say('prep impeller-1 sa2.5 60uwn')))).toEqual(['prep impeller-1 sa2.5 60um']);

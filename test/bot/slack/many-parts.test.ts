@@ -144,6 +144,17 @@ describe('what rings for thirty parts in one breath', () => {
     expect(await rang()).toHaveLength(30);
   });
 
+  test('names them as a reader counts, whichever of them rings for all', async () => {
+    shop = await openWorkshop();
+    for (const line of ['mix 2.4kg 24C 48%', 'weigh 1 1201g 1198g']) await shop.types(line);
+    await shop.passes(102);
+    for (const line of ['filter 1', 'coat new plate-29 plate-3 plate-30 plate-22 1 flow']) await shop.types(line);
+    await shop.passes(11);
+    const lines = bells()[0]?.text.split('\n') ?? [];
+    expect(lines[0]).toContain('plate-3, plate-22 +2');
+    expect(lines).toContain('plate-3, plate-22, plate-29, plate-30');
+  });
+
   test('is apart from a part that was coated later', async () => {
     await coatedTogether();
     await shop.types('coat new late-one 1 flow');

@@ -149,13 +149,93 @@ describe('a button of an older card', () => {
     shop.clock.moveTo(epochMs(shop.clock.now() + 60_000));
     await shop.taps(old, 'Release');
     expect(await recorded()).not.toContain('PartReleased');
-    expect(linesOf(asked()?.text).slice(0, 3)).toEqual([
+    expect(linesOf(asked()?.text).slice(0, 4)).toEqual([
       'Not clear',
       '"Release" was pressed on an older card: something has been recorded since. Read how it stands, then press it once more.',
+      'impeller-7: out of cure',
       'Release: release impeller-7',
     ]);
     await shop.taps(batch, 'Release');
     expect(await recorded()).toContain('PartReleased');
+  });
+});
+
+describe('a form that lifts a hold', () => {
+  /** Out of the oven, and held for a dry film too thin. */
+  async function heldForFilm(): Promise<FakeMessage> {
+    const batch = await flashedOff();
+    for (const line of ['dry impeller-7', 'cure impeller-7 oven 90C', 'temp impeller-7 91C']) await shop.types(line);
+    await shop.passes(70);
+    for (const line of ['out impeller-7', 'film impeller-7 4 4 4um']) await shop.types(line);
+    return batch;
+  }
+  const form = () => JSON.stringify([...shop.fake.views.values()].at(-1));
+  const lift = 'Lift the hold…';
+  const why = { why: 'thin film accepted' };
+
+  test('shows what it would lift, and does so where nothing else was recorded', async () => {
+    const batch = await heldForFilm();
+    await shop.taps(batch, lift);
+    expect(form()).toMatch(/impeller-7: On hold: [^"]*4/);
+    await shop.fills(why);
+    expect(await recorded()).toContain('PartReleased');
+  });
+
+  test('asks where another reading holds the part since it opened: the reading, and the tap to lift it all the same', async () => {
+    const batch = await heldForFilm();
+    await shop.taps(batch, lift);
+    await shop.types('adhesion impeller-7 0B', 'UJO');
+    const { body } = await shop.fills(why);
+    expect(body).toBe('');
+    expect(await recorded()).not.toContain('PartReleased');
+    const [title, sentence, stands, tap] = linesOf(asked()?.text);
+    expect([title, sentence]).toEqual([
+      'Not clear',
+      '"Lift the hold" was pressed on an older card: something has been recorded since. Read how it stands, then press it once more.',
+    ]);
+    expect(stands).toMatch(/^impeller-7: out of cure\. On hold: .*0B/);
+    expect(tap).toBe('Lift the hold: release impeller-7 permit thin film accepted');
+    expect(asked()?.to).toBe('UKARI');
+    await shop.tapsWhisper('Lift the hold');
+    expect(await recorded()).toContain('PartReleased');
+  });
+
+  test('asks where it was recorded while Slack still shows the old card', async () => {
+    const batch = await heldForFilm();
+    await shop.taps(batch, lift);
+    shop.fake.fail('chat.update', ...Array.from({ length: 5 }, () => ({ is: 'broken', status: 500 }) as const));
+    await shop.types('adhesion impeller-7 0B', 'UJO');
+    await shop.fills(why);
+    expect(await recorded()).not.toContain('PartReleased');
+  });
+
+  test('asks where its button was pressed on a card that shows less', async () => {
+    const batch = await heldForFilm();
+    const old = stillShown(batch);
+    await shop.types('adhesion impeller-7 0B', 'UJO');
+    await shop.taps(old, lift, 'UKARI', { lookedMs: 60_000 });
+    expect(form()).toMatch(/impeller-7: On hold: [^"]*0B/);
+    await shop.fills(why);
+    expect(await recorded()).not.toContain('PartReleased');
+    expect(linesOf(asked()?.text)[2]).toContain('0B');
+  });
+
+  test('opened from the home tab is judged the same', async () => {
+    await heldForFilm();
+    await shop.opensHome();
+    await shop.tapsHome(lift);
+    await shop.types('adhesion impeller-7 0B', 'UJO');
+    await shop.fills(why);
+    expect(await recorded()).not.toContain('PartReleased');
+  });
+
+  test('a form that says what happened was meant, whatever was recorded meanwhile', async () => {
+    const batch = await heldForFilm();
+    await shop.taps(batch, 'Dry film…');
+    await shop.types('adhesion impeller-7 0B', 'UJO');
+    const before = (await recorded()).filter((type) => type === 'FilmRead').length;
+    await shop.fills({ 'dry-films': '12 13 12' });
+    expect((await recorded()).filter((type) => type === 'FilmRead')).toHaveLength(before + 1);
   });
 });
 

@@ -37,8 +37,8 @@ async function tapOn(html: string, label: string): Promise<Readonly<Record<strin
 const strip = async () =>
   /<section class="strip".*?<\/section>/s.exec(await (await kari.request('/')).text())?.[0] ?? '';
 const press = (fields: Readonly<Record<string, string>>, more: Readonly<Record<string, string>> = {}) => {
-  const { line = '', place = '', label = '' } = fields;
-  return kari.say('Kari', line, { place, label, ...more });
+  const { line = '', place = '', label = '', lastAct } = fields;
+  return kari.say('Kari', line, { place, label, ...(lastAct === undefined ? {} : { lastAct }), ...more });
 };
 const newest = () => shop.conversation().newest(1, 'Kari')[0]?.answer;
 
@@ -144,5 +144,76 @@ describe('a tap on a card of the conversation', () => {
     await shop.say('Ola', 'temp room 23C');
     await press(dry);
     expect(newest()).toMatchObject({ recorded: true });
+  });
+});
+
+describe('a form that lifts a hold', () => {
+  const why = { 'field:why': 'thin film accepted' };
+  const strips = async (who: ReturnType<typeof visitor>) =>
+    /<section class="strip".*?<\/section>/s.exec(await (await who.request('/')).text())?.[0] ?? '';
+  const posts = async (who: ReturnType<typeof visitor>) =>
+    /<ol class="posts".*/s.exec(await (await who.request('/')).text())?.[0] ?? '';
+  let ola: ReturnType<typeof visitor>;
+
+  async function heldForFilm(): Promise<void> {
+    await flashedOff();
+    ola = visitor(shop.address);
+    await ola.enter('Ola');
+    for (const line of ['dry impeller-7', 'cure impeller-7 oven 90C', 'temp impeller-7 91C'])
+      await shop.say('Ola', line);
+    await shop.wait(70);
+    for (const line of ['out impeller-7', 'film impeller-7 4 4 4um']) await shop.say('Ola', line);
+  }
+  /** As the page sends it: all that the form holds, and what was filled in. */
+  async function fill(html: string, label: string, more: Readonly<Record<string, string>>) {
+    const forms = [...html.matchAll(/<form[^>]*>(.*?)<\/form>/gs)].map(([, inner = '']) => inner);
+    const found = forms.findLast((inner) => inner.includes(`name="label" value="${label}"`));
+    if (found === undefined) throw new Error(`no form "${label}"`);
+    const {
+      line = '',
+      place = '',
+      lastAct,
+    } = Object.fromEntries(
+      [...found.matchAll(/name="([^"]+)" value="([^"]*)"/g)].map(([, name = '', value = '']) => [name, value]),
+    );
+    return ola.say('Ola', line, { place, label, ...(lastAct === undefined ? {} : { lastAct }), ...more });
+  }
+  const said = () => shop.conversation().newest(1, 'Ola')[0]?.answer;
+
+  test.each([
+    ['tile', strips],
+    ['card of the conversation', posts],
+  ])('on a %s that stands as it was lifts it at once', async (_, shown) => {
+    await heldForFilm();
+    await fill(await shown(ola), 'Lift the hold', why);
+    expect(said()?.card.title).toContain('released');
+  });
+
+  test.each([
+    ['tile', strips],
+    ['card of the conversation', posts],
+  ])('on a %s asks where another reading holds the part since it was drawn', async (_, shown) => {
+    await heldForFilm();
+    const drawn = await shown(ola);
+    await shop.say('Kari', 'adhesion impeller-7 0B');
+    await fill(drawn, 'Lift the hold', why);
+    expect(said()).toMatchObject({ code: 'card-moved', recorded: false });
+    expect(said()?.card.lines[1]).toMatch(/^impeller-7: out of cure\. On hold: .*0B/);
+    expect(said()?.card.actions.map(({ line }) => line)).toEqual(['release impeller-7 permit thin film accepted']);
+    // The question, too, is over once more was recorded than it tells.
+    const question = await posts(ola);
+    await shop.say('Kari', 'rub impeller-7 40 through');
+    await fill(question, 'Lift the hold', {});
+    expect(said()).toMatchObject({ code: 'card-moved', recorded: false });
+    await fill(await posts(ola), 'Lift the hold', {});
+    expect(said()?.card.title).toContain('released');
+  });
+
+  test('a form that says what happened was meant, whatever was recorded meanwhile', async () => {
+    await heldForFilm();
+    const drawn = await strips(ola);
+    await shop.say('Kari', 'adhesion impeller-7 0B');
+    await fill(drawn, 'Dry film', { 'field:dry-films': '12 13 12' });
+    expect(said()).toMatchObject({ recorded: true });
   });
 });
