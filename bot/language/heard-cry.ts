@@ -20,8 +20,10 @@ export function isOnlySpokenOf(
   context: LineContext,
 ): boolean {
   const alarm = alarms.find((each) => each === row.name);
-  if (alarm === undefined || after[0]?.kind === 'quoted') return false;
-  const manner = mannerOf(after, line, context);
+  // `hot 1 permit "why?"`: a number after it is the pot.
+  const own = alarm === 'hot' && after[0]?.kind === 'number' ? after.slice(1) : after;
+  if (alarm === undefined || own[0]?.kind === 'quoted') return false;
+  const manner = mannerOf(own, line, context);
   if (!isFault(manner) && manner.tokens.length === 0) return false;
   return !criesIn(line.slice(first.start), context.people ?? []).includes(alarm);
 }
@@ -34,12 +36,29 @@ export const onlySpokenOf = (verb: VerbNamed, token: Token): Fault => ({
 
 /** The reading as it is, or the alarm that a line cries out which nothing else reads, or what it may cry out. */
 export function orCried(read: Read, line: string, context: LineContext): Read {
+  if ('act' in read) return withPot(read, line);
   const isAsk = 'question' in read && read.question.ask === 'help';
   const verb = 'fault' in read ? read.verb?.row.name : undefined;
   const isAbout = verb !== undefined && verb !== 'help' && aboutAlarms.has(verb);
   if (!(isAsk || 'fault' in read) || isAbout) return read;
   const [alarm]: readonly Alarm[] = criesIn(line, context.people ?? []);
-  if (alarm !== undefined) return { act: { command: { verb: alarm, note: line } }, line };
+  if (alarm !== undefined) return withPot({ act: { command: { verb: alarm, note: line } }, line }, line);
   if (!('fault' in read) || read.fault.code !== 'unknown-verb' || !asksForHelp(line, context.people ?? [])) return read;
   return { ...whichCry(line, read.fault), line };
+}
+
+/** `fire in booth???` calls: a cry in words of its own asks nothing. */
+export const isCried = ({ act: { command } }: Extract<Read, { act: unknown }>): boolean =>
+  alarms.some((alarm) => alarm === command.verb) && 'note' in command && command.note !== undefined;
+
+const potNumbered =
+  /\b(?:pot|batch|mix|mezcla|olla)\s*(?:no\.?|num\.?|#)?\s*(\d{1,6})(?![\d.,]*\s?(?:\p{L}\b|kg|%)|[.,:]?\d)/iu;
+
+/** `pot 1 is hot`, `mezcla 1 caliente`: the number beside the pot is the batch, wherever it stands. */
+function withPot(read: Extract<Read, { act: unknown }>, line: string): Read {
+  const { command } = read.act;
+  if (command.verb !== 'hot' || command.batch !== undefined) return read;
+  const number = potNumbered.exec(line)?.[1];
+  if (number === undefined || Number(number) < 1) return read;
+  return { ...read, act: { ...read.act, command: { ...command, batch: Number(number) } } };
 }

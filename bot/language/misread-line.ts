@@ -1,7 +1,8 @@
 // What a line that did not read is answered with: where the reading stopped, what is needed, an example, and lines that
 // may have been meant. Each is tried on the reader before it is offered.
 
-import { alarms } from '../../core/session/session-commands.ts';
+import { type Alarm, alarms } from '../../core/session/session-commands.ts';
+import { alarmsWanted } from './cry-needs.ts';
 import { looksLikePart } from './names-typed.ts';
 import type { Fault, LineContext, Misread, Reading } from './reading.ts';
 import { slots } from './slots.ts';
@@ -25,10 +26,12 @@ export function misreadOf(
   reads: (line: string) => boolean,
 ): Misread {
   const near = verb ?? (fault.token === undefined ? undefined : nearestVerbs(fault.token.text.toLowerCase())[0]);
-  const name: VocabularyName = near?.row.name ?? 'mix';
   const { token } = fault;
   const usual = (fault.tries ?? usualTries(fault, line, verb, context)).map((each) => each.replace(/[ ?]+$/, ''));
-  const needed = near === undefined || !aboutAlarms.has(near.row.name) ? alarmsIn(line) : [];
+  const needed = neededIn(line, verb?.row.name);
+  // `help me` is answered with what can be cried, and with no act.
+  const shown = near?.row.name === 'help' ? (needed[0] ?? 'help') : near?.row.name;
+  const name: VocabularyName = shown ?? needed[0] ?? 'mix';
   const offered = fault.code === 'unknown-verb' ? [...needed, ...usual] : [...usual, ...needed];
   const tries = inTypedLanguage(line, near, offered);
   return {
@@ -49,8 +52,14 @@ export function misreadOf(
 /** In their lines an alarm is only spoken of. */
 export const aboutAlarms: ReadonlySet<VocabularyName> = new Set(['set', 'help', 'find', 'near-miss']);
 
-/** `se cayó en los ojos`: whoever needs help does not begin with the word for it. */
-function alarmsIn(line: string): readonly string[] {
+/** `se cayó en los ojos`: whoever needs help does not begin with the word for it. `typed`: the verb that was. */
+function neededIn(line: string, typed: VocabularyName | undefined): readonly Alarm[] {
+  if (typed === undefined || !aboutAlarms.has(typed)) return [...alarmsIn(line), ...alarmsWanted(line)];
+  // `help me`, `accidente`; a setting of the emergency number needs nobody.
+  return typed === 'help' || typed === 'near-miss' ? alarmsWanted(line) : [];
+}
+
+function alarmsIn(line: string): readonly Alarm[] {
   // In Spain a vertido is a spill; to coat by flow is the rarer thing to begin a line with it.
   if (/^[¡\s]*vertido\b/i.test(line)) return ['spill'];
   return tokenize(line).flatMap((token) => {

@@ -6,7 +6,7 @@ import type { ActRead } from './acts/act-line.ts';
 import { readQuestion } from './acts/read-question.ts';
 import { isRecordAsk } from './acts/read-record-question.ts';
 import { readAct } from './acts/readers.ts';
-import { isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
+import { isCried, isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
 import { longestLine, type Misunderstood, misreadOf, tooLong, unknownVerb } from './misread-line.ts';
 import { partLines, readPartList } from './part-list.ts';
 import { type Fault, isFault, type LineContext, type Reading } from './reading.ts';
@@ -54,9 +54,9 @@ export type Read =
   | { readonly question: Question; readonly line: string }
   | Misunderstood;
 
-/** `coat impeller-7 1 spray?` asks and must not record. */
+/** `coat impeller-7 1 spray?` asks and must not record; `fire in booth???` calls. */
 function withoutAsking(read: Read): Read {
-  if (!('act' in read) || !read.line.endsWith('?')) return read;
+  if (!('act' in read) || !read.line.endsWith('?') || isCried(read)) return read;
   const { line } = read;
   const token = { text: '?', start: line.length - 1, end: line.length };
   return { fault: { code: 'left-over', token, tries: [line.replace(/[ ?]+$/, '')] }, line };

@@ -17,8 +17,9 @@ export const nobody: PersonName = 'anonymous';
 /** An alarm is never asked back about, nor refused for what it names. */
 export function decideAlarm(shop: Shop, said: Said<CommandOf<Alarm>>): Decision {
   const { verb, note, batch: named } = said.command;
-  const pot = verb === 'hot' ? hotPot(shop, named) : undefined;
-  const noted = pot === undefined && named !== undefined ? [named, note].filter(Boolean).join(' ') : note;
+  const pot = verb === 'hot' ? hotPot(shop, named, note) : undefined;
+  const isUnsaid = named !== undefined && !(note ?? '').includes(`${named}`);
+  const noted = pot === undefined && isUnsaid ? [named, note].filter(Boolean).join(' ') : note;
   const body: EventBody = {
     type: 'AlarmRaised',
     what: verb,
@@ -33,12 +34,16 @@ export function decideAlarm(shop: Shop, said: Said<CommandOf<Alarm>>): Decision 
   };
 }
 
-/** The pot that is named; without a name the only one that anything is in. Of several, none: nothing is guessed. */
-function hotPot(shop: Shop, named: BatchNumber | undefined): BatchNumber | undefined {
+/** The pot that is named; where nothing is named the only one that anything is in. Of several none: nothing is guessed. */
+function hotPot(shop: Shop, named: BatchNumber | undefined, note = ''): BatchNumber | undefined {
   if (named !== undefined) return shop.batches.has(named) ? named : undefined;
+  if (saysWhich.test(note)) return undefined;
   const [pot, other] = potsInUse(shop);
   return other === undefined ? pot : undefined;
 }
+
+/** `can 5`: another thing is hot, or a number that may be another pot's. In English and Spanish, as people type it. */
+const saysWhich = /\d|\b(?:cans?|drums?|latas?|botes?|bidón|bidones)\b/iu;
 
 export function potsInUse(shop: Shop): readonly BatchNumber[] {
   const inUse = ({ inVessel }: Batch) => inVessel['part-a'] !== undefined || inVessel['part-b'] !== undefined;

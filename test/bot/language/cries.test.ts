@@ -3,6 +3,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../bot/language/read-line.ts';
+import { alarms } from '../../../core/session/session-commands.ts';
 import { demoCrew } from '../../core/given.ts';
 import { sessionTalk } from '../cards/session-talk.ts';
 import { shopAtTen } from './shop-at-ten.ts';
@@ -14,7 +15,7 @@ const cries: Readonly<Record<string, string>> = {
     humo en la cabina | hay fuego en la cabina | hay lumbre | hay lumbre en la cabina | arde el horno | se quema la cabina | ayuda fuego`,
   eyes: `eyes | EYES!! | got some in my eye | acetone in my eyes | my eyes are burning | eyes kari | eyes in booth | ojos |
     me entró en el ojo | acetona en los ojos | me arden los ojos | se cayó en los ojos`,
-  down: `down | kari is down | kari's down | jens is down | down kari | man down in booth | somebody is down | omar collapsed |
+  down: `down | kari is down | kari's down | Jens is down | down kari | man down in booth | somebody is down | omar collapsed |
     help, kari is down | person down by the dip tank | kari fell down | caído | kari está caída | cayó kari en la cabina |
     se desmayó jens | kari inconsciente`,
   spill: `spill | SPILL!! | spill in the booth | acetone spill | big spill | spilled acetone on the floor | spill of hardener |
@@ -35,14 +36,66 @@ const calm = `fire extinguisher checked | fire drill at 10 | no fire | no fire i
   vertido de pintura vieja al bidón correcto | se me cayó la brocha | cayó el nitrógeno |
   vertido de resina | vertido pintura | se cayó el gas | se cayó la pintura de la pieza | se cayó la pintura`;
 
+/** What began with the word and only asked: where, who, what it does, that help is wanted. */
+const criesInAnyWords: Readonly<Record<string, string>> = {
+  fire: `fire everywhere | fire pls help | fire started in the booth | fire is spreading | fire is in the booth | the fire is
+    spreading | fire we are trapped | fire i need help | fire out back | fire get out | fire this is not a drill | fire, no drill |
+    fire no drill | fire coming out of the oven | fire upstairs | fire what do i do | fire won't go out | fire not out | fire was
+    small now big | fire in week old rags | fire real | fire after spraying | fire because of the solvent | fire tomas is inside |
+    fire drill? no real fire | lads fire in the booth | omg fire | fire guys | call the fire brigade | can't put out the fire |
+    the gun caught fire | smoke in the booth | FIREEEE | fire brigade!! | fire brigade needed | fire brigade on the way | fire alarm at tank 3 | fire alarm | fire alarm going off
+    for real | fire extinguisher!! quick | fire hose now | fuego por favor ayuda | fuego no es simulacro | no es simulacro, fuego
+    en la cabina | fuego llamen a los bomberos | fuego por todas partes | fuego de verdad | fuego qué hago | fuego atrás |
+    se quema todo | arde todo | humo negro | se está quemando | no se apaga el fuego`,
+  eyes: `eyes acetone | eye splash | eye full of hardener | eyes wont open | eyes got hit | eyes she cant see | eyes not good |
+    eyes of kari | eye wash where | le entró en los ojos a kari | mis ojos`,
+  down: `down not breathing | man down not breathing | man down unconscious | down in the pit | kari is down not breathing |
+    kari is down unconscious | kari is down on the ladder | kari isn't moving she's down | someone fell | kari fell | kari fainted |
+    kari collapsed | kari passed out | kari is not breathing | he's down | hes down | Tomás is down | kari no respira`,
+  spill: `spilled a whole can | spill into the drain | spill of 20 litres | spill a lot | se ha derramado acetona |
+    spill bucket of acetone | se cayó el bote de endurecedor`,
+  hot: 'hot pot smoking | pot 1 is hot | batch 2 is hot | mezcla 1 caliente | hot can 5 | can 3 is hot | pot is smoking',
+};
+
+/** Words that are calm elsewhere, beside words that are not. */
+const criesBesideCalm: Readonly<Record<string, string>> = {
+  fire: `fire it's in the booth | fire up on the roof | fire door is burning | fire line 3 is burning | fire store help |
+    fire, yesterday's rags are burning | fire at the exit`,
+  eyes: `eye contact with hardener | ojos y cara con endurecedor | ojo que me arde | eyes opened and burning`,
+  down: `down the ladder | kari is down with chest pain | down two people | two men down | down the shaft not breathing`,
+  spill: `spill over the floor | spill acetone by the water tap | acetone spill by the tea kitchen`,
+  hot: 'hot pot boiling over',
+};
+
+/** Some of these rang: a thing that is down, a look at the pot, the oven that is fired, the stew. */
+const calmToo = `fan down | oven down | booth down | line down | compressor down | forklift is down | Forklift is down | crane is down |
+  router is down | Slack is down | part is down | temps are down | la olla del guiso está caliente | ojo al horno | mucho ojo |
+  eyes on the pot | fire the oven | fire blanket is in the cabinet | fire insurance is due | fire brigade visited | fire alarm test
+  at noon | fire drill in the booth | fire drill, everybody out at ten | eyes on the gauge? | down by 5% | kari sat down |
+  kari fell behind with the sheets | the pallet fell | omar is down for the brief | we are down to the last can |
+  spill in the booth cleaned up | down two degrees | kari is down with the flu | fire up the oven at seven | fire, drill at ten |
+  ojo y cuidado | eye contact with the crane driver | fire proofing on part 3 | fire alarm at 10 | explosion proof fan | eye drops ordered | down tools at five | kari is down on the
+  rota | kari is down as first aider | spill proof lids ordered | vertido en la mezcla 200g | kari fell out with omar |
+  if kari is down call 112 | smoke break | hot pot for lunch | se ha caído la red | we got fire doors now`;
+
+const isAlarm = (word: string): boolean => alarms.some((alarm) => alarm === word);
+
 const linesOf = (text: string): readonly string[] => text.split('|').map((line) => line.trim().replace(/\s+/g, ' '));
 
 describe('a cry', () => {
-  it.each(Object.entries(cries).flatMap(([verb, lines]) => linesOf(lines).map((line) => [line, verb] as const)))(
-    'given "%s", then it calls at once',
-    (line, verb) => {
-      const read = readLine(line, shopAtTen);
-      expect(read.kind === 'command' ? read.command.verb : read.kind).toBe(verb);
+  it.each(
+    [...Object.entries(cries), ...Object.entries(criesInAnyWords), ...Object.entries(criesBesideCalm)].flatMap(
+      ([verb, lines]) => linesOf(lines).map((line) => [line, verb] as const),
+    ),
+  )('given "%s", then it calls at once', (line, verb) => {
+    const read = readLine(line, shopAtTen);
+    expect(read.kind === 'command' ? read.command.verb : read.kind).toBe(verb);
+  });
+
+  it.each(['fire in booth???', 'fire what do I do??', 'fire in the booth?'])(
+    'given "%s", then where it is and that help is wanted outweigh the question',
+    (line) => {
+      expect(readLine(line, shopAtTen)).toMatchObject({ kind: 'command', command: { verb: 'fire' } });
     },
   );
 
@@ -54,13 +107,28 @@ describe('a cry', () => {
     },
   );
 
+  it.each([
+    ['pot 1 is hot', 1],
+    ['batch 2 is hot', 2],
+    ['mezcla 1 caliente', 1],
+    ['la mezcla 2 está muy caliente', 2],
+    ['hot pot by the oven, batch 2', 2],
+    ['hot pot 12 smoking', 12],
+    ['hot can 5', undefined],
+    ['can 3 is hot', undefined],
+    ['pot is hot, 2.4kg in it', undefined],
+  ])('given "%s", then the batch is %s', (line, batch) => {
+    const read = readLine(line, shopAtTen);
+    expect(read.kind === 'command' && read.command.verb === 'hot' && read.command.batch).toBe(batch);
+  });
+
   it('given a word that asks about it, then it is explained and calls nobody', () => {
     expect(readLine('fire?', shopAtTen)).toMatchObject({ kind: 'question', question: { ask: 'help', verb: 'fire' } });
   });
 });
 
 describe('a line that only holds the word', () => {
-  it.each(linesOf(calm))('given "%s", then it calls nobody', (line) => {
+  it.each([...linesOf(calm), ...linesOf(calmToo)])('given "%s", then it calls nobody', (line) => {
     expect(readLine(line, shopAtTen).kind).toBe('misread');
   });
 
@@ -77,7 +145,7 @@ describe('a line that only holds the word', () => {
 
 const asking = `socorro | ¡auxilio! | emergencia | alarma | accidente | accidente en la cabina | 112 | me quemé |
   me he quemado la mano | kari está herido | se quemó Chuy | emergency | 911 | mayday mayday | accident in the booth |
-  i burned my hand | kari is hurt | help me | ayuda por favor | ayúdenme | llamen a una ambulancia | kari no respira`;
+  i burned my hand | kari is hurt | help me | ayuda por favor | ayúdenme | llamen a una ambulancia`;
 
 const notAsking = `112 plates in the rack | 112 placas en el bastidor | emergency exit is clear | emergency stop tested |
   luces de emergencia probadas | burned 3 parts | se quemó el fusible | accident last week | kari se quemó ayer |
@@ -121,4 +189,35 @@ describe('a line that asks for help and does not say what has happened', () => {
     expect([called.recorded, called.to]).toEqual([true, ['kari', 'omar', 'rosa']]);
     close();
   });
+});
+
+describe('a line of need that does not say what for', () => {
+  it.each(
+    linesOf(`help me | ambulance | call an ambulance | accident | call 112 | 112 | smoke | lots of smoke | burned my hand |
+      someone is hurt | can't see | leak | tomas is down | kari dizzy | ambulancia | accidente | llama al 112 | hay un herido |
+      me quemé la mano | auxilio | no veo | llamen a los bomberos`),
+  )('given "%s", then it calls nobody, and the first tap calls', (line) => {
+    const read = readLine(line, shopAtTen);
+    const taps = read.kind === 'misread' ? read.misread.suggestions.map((tap) => readLine(tap, shopAtTen)) : [];
+    const called = taps.map((tap) => (tap.kind === 'command' ? tap.command.verb : tap.kind));
+    expect(called.findIndex(isAlarm)).toBe(0);
+    expect(called).not.toContain('mix');
+  });
+
+  it('given one, then nothing of mixing is shown', async () => {
+    const { say } = sessionTalk();
+    for (const line of ['someone is hurt', 'help me', 'ambulancia']) {
+      const asked = await say(`@kari: ${line}`);
+      expect(asked.card.lines.join(' ')).not.toContain('mix');
+      expect(asked.card.actions[0]?.label).toMatch(/^Call for help: /);
+    }
+  });
+
+  it.each(['112 plates in the rack', 'help yourself to cake', 'quedan 112 g en el bote'])(
+    'given "%s", then no call is offered',
+    (line) => {
+      const read = readLine(line, shopAtTen);
+      expect(read.kind === 'misread' && read.misread.suggestions.filter(isAlarm)).toEqual([]);
+    },
+  );
 });

@@ -51,6 +51,21 @@ it('given two pots and no number, then the alarm is recorded and nothing is gues
   expect(await shift.when('10:07 hot 99')).toEqual({ recorded: ['AlarmRaised'] });
 });
 
+it.each(['hot can 5', 'hot drum by the door', 'pot 7 is hot', 'la lata está caliente'])(
+  'given one pot and "%s", then the alarm is recorded and that pot is not taken for it',
+  async (said) => {
+    const shift = await given(inUse);
+    expect(await shift.when(`10:05 ${said}`)).toEqual({ recorded: ['AlarmRaised'] });
+    expect((await shift.shop()).batches.get(1)?.thickened).toBeUndefined();
+  },
+);
+
+it('given two pots and "pot 2 is hot", then that pot is dead and the other is not', async () => {
+  const shift = await given([...inUse, '10:01 mix 2.4kg', '10:02 weigh 2 1200g 1200g', '10:05 pot 2 is hot']);
+  const { batches } = await shift.shop();
+  expect([1, 2].map((number) => batches.get(number)?.thickened?.seen)).toEqual([undefined, 'hot']);
+});
+
 it('given a thick pot that gels and then heats, then the worst stands, each since its own time', async () => {
   const shift = await given([...inUse, '10:05 thick 1', '10:06 gel 1', '10:07 hot 1', '10:08 thick 1']);
   expect((await shift.shop()).batches.get(1)?.thickened).toEqual({ seen: 'hot', at: shift.time('10:07') });

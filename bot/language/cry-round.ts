@@ -1,0 +1,117 @@
+// The words that call, and what may stand round them: how a cry opens and how it ends.
+
+import { type Alarm, alarms } from '../../core/session/session-commands.ts';
+import {
+  anybody,
+  articles,
+  boiling,
+  burningOf,
+  compounds,
+  endings,
+  falling,
+  liquids,
+  openings,
+  pots,
+  sizes,
+  things,
+  whereabouts,
+} from './cry-words.ts';
+import { isPlaceRoot } from './trade-words.ts';
+import { verbNamed } from './verbs-typed.ts';
+
+/** What no verb of the vocabulary says and cries all the same. */
+const alsoCries: ReadonlyMap<string, Alarm> = new Map([
+  ...[...falling].map((word) => [word, 'down'] as const),
+  ...[...burningOf].map((word) => [word, 'fire'] as const),
+  ...[...boiling].map((word) => [word, 'hot'] as const),
+  ['smoke', 'fire'],
+]);
+
+/** A word that calls, with what stands round it. */
+export interface Called {
+  readonly alarm: Alarm;
+  readonly word: string;
+  /** Nearest first. */
+  readonly before: readonly string[];
+  readonly after: readonly string[];
+}
+
+/** Whom the line may name. */
+export interface People {
+  /** The crew's. */
+  readonly names: ReadonlySet<string>;
+  /** Those of several words, word by word. */
+  readonly whole: readonly (readonly string[])[];
+  /** Typed with a capital, where not all of the line is. */
+  readonly capitals: ReadonlySet<string>;
+}
+
+export type Names = ReadonlySet<string>;
+
+/** The words of a clause that call, each with what stands round it. */
+export function calledIn(clause: readonly string[]): readonly Called[] {
+  const found: Called[] = [];
+  for (let i = 0; i < clause.length; i++) {
+    const [word = '', next = ''] = clause.slice(i, i + 2);
+    const two = `${word} ${next}`;
+    const pair = alarmOf(two) ?? alsoCries.get(two);
+    const named = pair ?? alarmOf(word) ?? alsoCries.get(word);
+    const alarm = isDropped(pair === undefined ? word : two, clause.slice(i + (pair === undefined ? 1 : 2)))
+      ? 'spill'
+      : named;
+    if (alarm === undefined) continue;
+    const to = i + (pair === undefined ? 1 : 2);
+    const after = clause.slice(to);
+    found.push({
+      // `se cayó el bote de endurecedor`: what fell is a can, and nobody.
+      alarm: alarm === 'down' && isCanOf(after) ? 'spill' : alarm,
+      word: pair === undefined ? word : two,
+      before: clause.slice(0, i).reverse(),
+      after,
+    });
+    i = to - 1;
+  }
+  return found;
+}
+
+/** `vertido de acetona`, `se me cayó el thinner`: a liquid. */
+export function isDropped(word: string, after: readonly string[]): boolean {
+  const [of = ''] = after.filter((each) => !(each === 'de' || articles.has(each)));
+  return (word === 'vertido' || word === 'cayo' || word === 'se cayo') && liquids.has(of);
+}
+
+export function alarmOf(word: string): Alarm | undefined {
+  const name = verbNamed(word)?.row.name;
+  return alarms.find((alarm) => alarm === name);
+}
+
+export function isCanOf(after: readonly string[]): boolean {
+  const [can, of, what] = without(after, articles);
+  return pots.has(can ?? '') && (of === 'de' || of === 'of') && liquids.has(what ?? '');
+}
+
+export const isPlace = (word: string): boolean => things.has(word) || isPlaceRoot(word);
+export const isPerson = (word: string, names: Names): boolean => names.has(word) || anybody.has(word);
+export const without = (list: readonly string[], dropped: ReadonlySet<string>): readonly string[] => {
+  const first = list.findIndex((word) => !dropped.has(word));
+  return first === -1 ? [] : list.slice(first);
+};
+
+export function opens(before: readonly string[], names: Names): boolean {
+  const [word] = without(before, sizes);
+  if (word === undefined || openings.has(word) || alarmOf(word) !== undefined) return true;
+  return (word === 'no' && before.includes('oh')) || names.has(word) || isPlace(word);
+}
+
+/** Nothing more, who, where, or that help is wanted. `where`: what a place after `in` must look like. */
+export function endsWell(after: readonly string[], names: Names, where: (word: string) => boolean): boolean {
+  const [word] = after;
+  if (word === undefined || endings.has(word) || names.has(word) || (isPlace(word) && !compounds.has(word)))
+    return true;
+  if (alarmOf(word) !== undefined) return true;
+  // `le entró en los ojos a kari`.
+  if (word === 'a' && names.has(after[1] ?? '')) return true;
+  if (whereabouts.has(word)) return after.slice(1, 5).some(where);
+  // `arde la cabina`, `se quema el horno`.
+  return articles.has(word) && isPlace(without(after, articles)[0] ?? '');
+}
