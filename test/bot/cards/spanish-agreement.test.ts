@@ -180,7 +180,7 @@ describe('a line that does not read', () => {
     expect(offered('casi acidente manguera en el paso')).toEqual(['casi accidente acidente manguera en el paso']);
   });
 
-  it.each(['se quemó el fusible', 'le falta pintura', 'hay poca luz'])(
+  it.each(['se rompió el fusible', 'le falta pintura', 'hay poca luz'])(
     'given "%s", then its small word is no slip of a verb',
     (line) => expect(offered(line)).toEqual([]),
   );
