@@ -4,6 +4,7 @@ import type { Batch } from '../../core/batch/batch.ts';
 import type { SettingChanged } from '../../core/crew/crew-events.ts';
 import type { Recorded } from '../../core/execute.ts';
 import type { Entry } from '../../core/history.ts';
+import { nameIn, nounOf } from '../../core/ids.ts';
 import { ownValue } from '../../core/own-key.ts';
 import type { Part } from '../../core/part/part.ts';
 import { entriesIn, type Shop } from '../../core/shop.ts';
@@ -30,8 +31,14 @@ export function undoneCard(t: Telling, { envelopes, before, shop }: Recorded): C
   const undone = envelopes.flatMap(({ body }) =>
     body.type === 'Amended' && body.to.kind === 'undone' ? [body.amends] : [],
   );
-  const lines = [...correctionLines(t, before, shop, corrected), ...undoneLines(t, before, undone)];
-  return makeCard(t.words.replies.undone, 'plain', { lines });
+  const touched = envelopes.flatMap(({ stream }) => (nounOf(stream) === 'part' ? [nameIn(stream)] : []));
+  // A hold for a reading that failed does not go with the reading.
+  const held = [...new Set(touched)].flatMap((name) => {
+    const part = shop.parts.get(name);
+    return part === undefined ? [] : heldLines(t, part);
+  });
+  const lines = [...correctionLines(t, before, shop, corrected), ...undoneLines(t, before, undone), ...held];
+  return makeCard(t.words.replies.undone, held.length > 0 ? 'warn' : 'plain', { lines });
 }
 
 /** With an amendment go the holds that followed from it. */

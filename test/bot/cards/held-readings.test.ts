@@ -28,6 +28,13 @@ it('given a failing film, then card, later films, trace and now say the hold and
   expect((await say('now')).card.lines).toContain(`a1: out of cure. ${onHold}`);
 });
 
+it('given the reading is taken back, then the card says that the hold stays', async () => {
+  const { say } = await said(...cured, '@kari: film a1 4 5 5um');
+  const undone = await say('@kari: undo');
+  expect(undone.card).toMatchObject({ title: 'Undone', tone: 'warn' });
+  expect(undone.card.lines.at(-1)).toBe(onHold);
+});
+
 it('given the hold, then the tap of the card lifts it with a reason, and the worst set stands on the release', async () => {
   const { say } = await said(...cured, 'film a1 4 5 5um');
   const passing = await say('film a1 9.5 10 10um');
