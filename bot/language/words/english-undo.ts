@@ -3,23 +3,16 @@
 import type { AmendTarget } from '../../../core/commands.ts';
 import type { ActTold, UndoUnclear } from '../../../core/corrections/undo-objections.ts';
 import type { Entry } from '../../../core/history.ts';
-import { defaultPlace, nameIn, nounOf, placeStream } from '../../../core/ids.ts';
+import { doneTo } from '../done-to.ts';
 import type { Figures } from '../figures.ts';
 import { englishFact } from './english-facts.ts';
 
 /** With what it was done to, where the act itself does not say so. */
-function about({ stream, fact }: Pick<Entry, 'stream' | 'fact'>): string {
-  switch (fact.type) {
-    case 'BatchOpened':
-    case 'CanOpened':
-    case 'CoatApplied':
-    case 'SessionBriefed':
-      return '';
-    default:
-      break;
-  }
-  const name = nameIn(stream);
-  switch (nounOf(stream)) {
+function about(entry: Pick<Entry, 'stream' | 'fact'>): string {
+  const done = doneTo(entry);
+  if (done === undefined) return '';
+  const { noun, name } = done;
+  switch (noun) {
     case 'batch':
       return `batch ${name}: `;
     case 'can':
@@ -29,9 +22,7 @@ function about({ stream, fact }: Pick<Entry, 'stream' | 'fact'>): string {
     case 'part':
       return `${name}: `;
     case 'place':
-      return stream === placeStream(defaultPlace) ? '' : `${name}: `;
-    case 'crew':
-      return '';
+      return `${name}: `;
   }
 }
 

@@ -3,25 +3,18 @@
 import type { AmendTarget } from '../../../core/commands.ts';
 import type { ActTold, UndoUnclear } from '../../../core/corrections/undo-objections.ts';
 import type { Entry } from '../../../core/history.ts';
-import { defaultPlace, nameIn, nounOf, placeStream } from '../../../core/ids.ts';
+import { doneTo } from '../done-to.ts';
 import type { Figures } from '../figures.ts';
 import type { Words } from './english.ts';
 import { spanishFact } from './spanish-facts.ts';
 import { spanishPlace, spanishTyped } from './spanish-names.ts';
 
 /** With what it was done to, where the act itself does not say so. */
-function about({ stream, fact }: Pick<Entry, 'stream' | 'fact'>): string {
-  switch (fact.type) {
-    case 'BatchOpened':
-    case 'CanOpened':
-    case 'CoatApplied':
-    case 'SessionBriefed':
-      return '';
-    default:
-      break;
-  }
-  const name = nameIn(stream);
-  switch (nounOf(stream)) {
+function about(entry: Pick<Entry, 'stream' | 'fact'>): string {
+  const done = doneTo(entry);
+  if (done === undefined) return '';
+  const { noun, name } = done;
+  switch (noun) {
     case 'batch':
       return `mezcla ${name}: `;
     case 'can':
@@ -31,9 +24,7 @@ function about({ stream, fact }: Pick<Entry, 'stream' | 'fact'>): string {
     case 'part':
       return `${name}: `;
     case 'place':
-      return stream === placeStream(defaultPlace) ? '' : `${spanishPlace(name)}: `;
-    case 'crew':
-      return '';
+      return `${spanishPlace(name)}: `;
   }
 }
 
