@@ -55,20 +55,15 @@ export function calledIn(clause: readonly string[]): readonly Called[] {
     const [word = '', next = ''] = clause.slice(i, i + 2);
     const two = `${word} ${next}`;
     const pair = alarmOf(two) ?? alsoCries.get(two);
-    const named = pair ?? alarmOf(word) ?? alsoCries.get(word);
-    const alarm = isDropped(pair === undefined ? word : two, clause.slice(i + (pair === undefined ? 1 : 2)))
-      ? 'spill'
-      : named;
-    if (alarm === undefined) continue;
+    const called = pair === undefined ? word : two;
     const to = i + (pair === undefined ? 1 : 2);
     const after = clause.slice(to);
-    found.push({
-      // `se cayó el bote de endurecedor`: what fell is a can, and nobody.
-      alarm: alarm === 'down' && isCanOf(after) ? 'spill' : alarm,
-      word: pair === undefined ? word : two,
-      before: clause.slice(0, i).reverse(),
-      after,
-    });
+    const named = pair ?? alarmOf(word) ?? alsoCries.get(word);
+    // `se cayó el bote de endurecedor`: what fell is a can, and nobody.
+    const isLiquid = isDropped(called, after) || (named === 'down' && isCanOf(after));
+    const alarm = isLiquid ? 'spill' : named;
+    if (alarm === undefined) continue;
+    found.push({ alarm, word: called, before: clause.slice(0, i).reverse(), after });
     i = to - 1;
   }
   return found;
