@@ -1,5 +1,5 @@
 // The ways of applying a coat, one row each: all that the bot does otherwise for one than for another stands here. Its
-// words are in bot/language/words/english-methods.ts and spanish-methods.ts; a sheet names those that it allows.
+// words are in the `methods.ts` of each tongue; a sheet names those that it allows.
 
 import type { ApplicationMethod } from './calc/transfer-efficiency.ts';
 

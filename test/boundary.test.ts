@@ -189,7 +189,7 @@ describe('imports go one way', () => {
     ['core/calc/dose.ts', "import { minutes } from '../units.ts';"],
     ['core/batch/batch-decide.ts', "import { airServing } from '../place/place.ts';"],
     ['core/coat/coat-decide.ts', "import { findBatch } from '../batch/batch-decide.ts';"],
-    ['bot/language/words/english.ts', "import type { Fact } from '../../../core/history.ts';"],
+    ['bot/language/tongues/english/sentences.ts', "import type { Fact } from '../../../../core/history.ts';"],
     ['bot/terminal/terminal.ts', "import { type CrewFile, type Role } from '../../core/crew/crew.ts';"],
     ['bot/talk/host.ts', "import type { Executor } from '../../core/execute.ts';"],
     ['bot/run/wiring.ts', "import { createExecutor } from '../../core/execute.ts';"],

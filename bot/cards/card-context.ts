@@ -15,7 +15,7 @@ import type {
   SquareMetres,
 } from '../../core/units.ts';
 import type { Figures } from '../language/figures.ts';
-import type { ButtonId, Words } from '../language/words/english.ts';
+import type { ButtonId, Words } from '../language/tongues/english/sentences.ts';
 import type { CardAction, CardFact } from './card.ts';
 import { type FactId, factUnits } from './fact-ids.ts';
 import { inUnitsOf } from './tap-units.ts';

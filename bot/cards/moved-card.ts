@@ -4,7 +4,7 @@
 import { type Command, isDecision, type Stance, type Verb } from '../../core/commands.ts';
 import type { PartName } from '../../core/ids.ts';
 import { alarms } from '../../core/session/session-commands.ts';
-import type { Words } from '../language/words/languages.ts';
+import type { Words } from '../language/tongues/languages.ts';
 import type { Pressed, Said } from '../talk/pressed.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';

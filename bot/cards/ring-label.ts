@@ -2,7 +2,7 @@
 
 import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
 import { ringNamed } from '../language/ring-key.ts';
-import type { Words } from '../language/words/languages.ts';
+import type { Words } from '../language/tongues/languages.ts';
 
 /** `batch/1/stir-done/2` -> the title of its second ring. A key of a later version is shown as it is. */
 export function ringLabel(words: Words, numberedKey: string): string {

@@ -3,8 +3,8 @@
 
 import { methods } from '../../core/methods.ts';
 import { isOwnKey, ownValue } from '../../core/own-key.ts';
+import type { Words } from '../language/tongues/languages.ts';
 import { unitsBySpelling } from '../language/typed/units-typed.ts';
-import type { Words } from '../language/words/languages.ts';
 
 export interface TapField {
   readonly id: string;

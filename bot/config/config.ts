@@ -7,7 +7,7 @@ import type { CrewFile } from '../../core/crew/crew.ts';
 import { ownValue } from '../../core/own-key.ts';
 import { alarms } from '../../core/session/session-commands.ts';
 import { minutes } from '../../core/units.ts';
-import { languages } from '../language/words/languages.ts';
+import { languages } from '../language/tongues/languages.ts';
 import { slackCrewFields, slackPersonFields } from '../slack/slack-crew.ts';
 import { readPublicUrls } from './public-urls.ts';
 

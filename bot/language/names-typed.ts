@@ -6,8 +6,8 @@ import type { PartName, PlaceName } from '../../core/ids.ts';
 import { isOwnKey } from '../../core/own-key.ts';
 import { liquids } from './cry-words.ts';
 import { readTimeOfDay } from './times/time-typed.ts';
+import { isSpanishWord } from './tongues/spanish/lexicon.ts';
 import { batchMarks, fillers, isMetalWord, methodsByWord, notNames } from './trade-words.ts';
-import { isSpanishWord } from './typed/spanish-words.ts';
 import { tokenize } from './typed/tokens.ts';
 import { verbNamed } from './verbs-typed.ts';
 

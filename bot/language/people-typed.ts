@@ -1,8 +1,8 @@
 // Names of people on a line: a word that means nothing else, or anything in quotes.
 
 import type { PersonName } from '../../core/ids.ts';
+import { isSpanishWord } from './tongues/spanish/lexicon.ts';
 import { fillers, isPlaceRoot, notNames } from './trade-words.ts';
-import { isSpanishWord } from './typed/spanish-words.ts';
 import type { Token } from './typed/tokens.ts';
 
 /** What may stand between names and says what they do. */

@@ -2,12 +2,12 @@
 
 import { methods } from '../../core/methods.ts';
 import { ownValue } from '../../core/own-key.ts';
-import { isSpanishWord, withoutAccents } from './typed/spanish-words.ts';
+import { isSpanishWord, withoutAccents } from './tongues/spanish/lexicon.ts';
+import { spanishMethods } from './tongues/spanish/methods.ts';
+import { spanishVocabulary } from './tongues/spanish/verbs.ts';
 import { tokenize } from './typed/tokens.ts';
 import type { VerbNamed } from './verbs-typed.ts';
 import { vocabulary } from './vocabulary.ts';
-import { spanishVocabulary } from './vocabulary-spanish.ts';
-import { spanishMethods } from './words/spanish-methods.ts';
 
 const spanishVerbs: ReadonlySet<string> = new Set(
   Object.values(spanishVocabulary).flatMap(({ words }) => words.map(withoutAccents)),

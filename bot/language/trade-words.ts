@@ -1,7 +1,7 @@
 // Words that are not verbs but mean something: methods, metals, places, and those that only round a sentence off.
 
 import { type Method, methods } from '../../core/methods.ts';
-import { englishMethods } from './words/english-methods.ts';
+import { englishMethods } from './tongues/english/methods.ts';
 
 export const methodsByWord: ReadonlyMap<string, Method> = new Map(
   methods.flatMap((method) => englishMethods[method].typed.split(' ').map((word) => [word, method] as const)),

@@ -1,11 +1,11 @@
 // From the first word or two of a line to its row in the vocabulary. A method stands for the coat it makes.
 
 import type { Method } from '../../core/methods.ts';
+import { spanishMethodWords, withoutAccents } from './tongues/spanish/lexicon.ts';
+import { spanishVocabulary } from './tongues/spanish/verbs.ts';
 import { methodsByWord } from './trade-words.ts';
-import { spanishMethodWords, withoutAccents } from './typed/spanish-words.ts';
 import type { Token, Word } from './typed/tokens.ts';
 import { type VocabularyRow, vocabulary } from './vocabulary.ts';
-import { spanishVocabulary } from './vocabulary-spanish.ts';
 
 export interface VerbNamed {
   readonly row: VocabularyRow;

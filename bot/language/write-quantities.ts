@@ -3,8 +3,8 @@
 
 import type { AirSaid, Amount, PartDetails } from '../../core/commands.ts';
 import { gramsFromKilograms, type Micrometres } from '../../core/units.ts';
+import { isSpanishWord } from './tongues/spanish/lexicon.ts';
 import { fillers, notNames } from './trade-words.ts';
-import { isSpanishWord } from './typed/spanish-words.ts';
 
 const couldBeThousands = /^-?[1-9]\d{0,2}\.\d{3}$/;
 

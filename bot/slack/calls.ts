@@ -6,7 +6,7 @@ import type { PersonName } from '../../core/ids.ts';
 import type { Log } from '../../core/ports.ts';
 import { type Card, makeCard } from '../cards/card.ts';
 import { calledBy } from '../cards/whom-to-call.ts';
-import type { Words } from '../language/words/languages.ts';
+import type { Words } from '../language/tongues/languages.ts';
 import type { Answer } from '../talk/answer.ts';
 import { keptUnder } from '../talk/message-subject.ts';
 import { cardMessage } from './card-blocks.ts';

@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import type { Log, Postbox } from '../../core/ports.ts';
-import { wordsIn } from '../language/words/languages.ts';
+import { wordsIn } from '../language/tongues/languages.ts';
 import { howItMoved, type Moved, type Press } from '../talk/pressed.ts';
 import type { Desk } from './crew-desk.ts';
 import { homeView, noCrewView } from './home-view.ts';

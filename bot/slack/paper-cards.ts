@@ -1,7 +1,7 @@
 // What a card says of the paper that hangs on it: that it follows as a file, or that it did not arrive.
 
 import { type Card, fileNameOf, makeCard } from '../cards/card.ts';
-import type { Words } from '../language/words/languages.ts';
+import type { Words } from '../language/tongues/languages.ts';
 import type { Missing } from './file-uploads.ts';
 
 /** `isHere`: the file comes to the place of the card; otherwise as a direct message. */

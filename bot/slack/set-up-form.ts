@@ -5,7 +5,7 @@ import { ownValue } from '../../core/own-key.ts';
 import type { Log, Postbox } from '../../core/ports.ts';
 import { makeCard } from '../cards/card.ts';
 import { roleLine, type SetUp, type SetUpField } from '../cards/set-up.ts';
-import type { Words } from '../language/words/languages.ts';
+import type { Words } from '../language/tongues/languages.ts';
 import type { Answering } from './answering.ts';
 import type { BackgroundWork } from './background-work.ts';
 import { cardMessage } from './card-blocks.ts';

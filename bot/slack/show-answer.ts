@@ -5,7 +5,7 @@
 import { crewStream, type StreamId } from '../../core/ids.ts';
 import type { Log } from '../../core/ports.ts';
 import { type Card, makeCard } from '../cards/card.ts';
-import type { Words } from '../language/words/languages.ts';
+import type { Words } from '../language/tongues/languages.ts';
 import type { Answer } from '../talk/answer.ts';
 import { hasOneMessage, keptUnder } from '../talk/message-subject.ts';
 import type { Calls } from './calls.ts';

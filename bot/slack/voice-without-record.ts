@@ -4,7 +4,7 @@
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { Clock, Log } from '../../core/ports.ts';
 import { figuresFor } from '../language/figures.ts';
-import { wordsIn } from '../language/words/languages.ts';
+import { wordsIn } from '../language/tongues/languages.ts';
 import type { Overview } from '../talk/overview.ts';
 
 interface VoiceNeeds {

@@ -1,7 +1,7 @@
 // The first words in a channel, and those to somebody who belongs to no crew here.
 
 import { makeCard } from '../cards/card.ts';
-import { type Words, wordsIn } from '../language/words/languages.ts';
+import { type Words, wordsIn } from '../language/tongues/languages.ts';
 import { type CardMessage, cardMessage } from './card-blocks.ts';
 
 export function welcomeMessage(words: Words): CardMessage {

@@ -36,7 +36,7 @@ import { hazardsCard, ventCard } from '../cards/vent-cards.ts';
 import { figuresFor } from '../language/figures.ts';
 import { readLine } from '../language/read-line.ts';
 import type { Reading } from '../language/reading.ts';
-import { wordsIn } from '../language/words/languages.ts';
+import { wordsIn } from '../language/tongues/languages.ts';
 import { proveRecord } from '../records/proving.ts';
 import type { RecordAnswers } from '../records/record-answers.ts';
 import { withoutTeller } from './anonymous-near-miss.ts';

@@ -9,7 +9,7 @@ import { type Card, makeCard } from '../cards/card.ts';
 import { unreadLines } from '../cards/unread-lines.ts';
 import { toTellLine } from '../cards/whom-to-call.ts';
 import { figuresFor } from '../language/figures.ts';
-import { wordsIn } from '../language/words/languages.ts';
+import { wordsIn } from '../language/tongues/languages.ts';
 import { type Answer, makeAnswer } from './answer.ts';
 import type { Delivery } from './front-end.ts';
 

@@ -10,7 +10,7 @@ import { fillInOrder } from '../cards/tap-fields.ts';
 import { inUnitsOf } from '../cards/tap-units.ts';
 import { figuresFor } from '../language/figures.ts';
 import type { Misread } from '../language/reading.ts';
-import { type Words, wordsIn } from '../language/words/languages.ts';
+import { type Words, wordsIn } from '../language/tongues/languages.ts';
 import { type Answer, makeAnswer } from '../talk/answer.ts';
 import type { Host } from '../talk/host.ts';
 import type { Overview } from '../talk/overview.ts';

@@ -4,7 +4,7 @@
 import type { Writable } from 'node:stream';
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { ConfigFault, Flags } from '../config/config.ts';
-import { wordsIn } from '../language/words/languages.ts';
+import { wordsIn } from '../language/tongues/languages.ts';
 import { readAssets } from './assets.ts';
 import { newJoinCode } from './join-code.ts';
 import { openPage, type Page } from './page.ts';

@@ -3,10 +3,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { englishMethods } from '../../bot/language/tongues/english/methods.ts';
+import { meaningOf } from '../../bot/language/tongues/spanish/lexicon.ts';
+import { spanishMethods } from '../../bot/language/tongues/spanish/methods.ts';
 import { methodsByWord } from '../../bot/language/trade-words.ts';
-import { meaningOf } from '../../bot/language/typed/spanish-words.ts';
-import { englishMethods } from '../../bot/language/words/english-methods.ts';
-import { spanishMethods } from '../../bot/language/words/spanish-methods.ts';
 import { methodRows, methods } from '../../core/methods.ts';
 
 const compared = new RegExp(

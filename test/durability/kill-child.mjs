@@ -65,7 +65,7 @@ const [
   at('core/store/data-lock.js'),
   at('core/store/sqlite-store.js'),
   at('core/store/sheet-files.js'),
-  at('bot/language/words/english.js'),
+  at('bot/language/tongues/english/sentences.js'),
 ]);
 
 const lock = lockData(life.folder);

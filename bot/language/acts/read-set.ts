@@ -6,7 +6,7 @@ import { squareMetresFromSquareFeet, squareMetresPerHour } from '../../../core/u
 import type { Fault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
 import { readTimeOfDay } from '../times/time-typed.ts';
-import { withoutAccents } from '../typed/spanish-words.ts';
+import { withoutAccents } from '../tongues/spanish/lexicon.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { sheetFrom, wordOf } from './read-names.ts';

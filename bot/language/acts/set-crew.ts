@@ -6,8 +6,8 @@ import { type RoleGiven, ringsTo, roles, type Setting } from '../../../core/crew
 import { personTyped } from '../people-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
+import { languages } from '../tongues/languages.ts';
 import type { Token } from '../typed/tokens.ts';
-import { languages } from '../words/languages.ts';
 import { zonesNamed } from '../zones-typed.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { freeTextFrom } from './free-text.ts';

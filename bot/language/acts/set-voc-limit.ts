@@ -4,7 +4,7 @@ import type { CommandOf } from '../../../core/commands.ts';
 import { ownValue } from '../../../core/own-key.ts';
 import { grams, gramsFromKilograms, gramsFromPounds } from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
-import { withoutAccents } from '../typed/spanish-words.ts';
+import { withoutAccents } from '../tongues/spanish/lexicon.ts';
 import type { Token } from '../typed/tokens.ts';
 import type { ActLine } from './act-line.ts';
 

@@ -1,7 +1,7 @@
 // `a las 4 de la tarde`: Spanish says the half of the day with its part, and without it four would be four in the morning.
 
 import { isOwnKey } from '../../../core/own-key.ts';
-import { withoutAccents } from '../typed/spanish-words.ts';
+import { withoutAccents } from '../tongues/spanish/lexicon.ts';
 import type { Token } from '../typed/tokens.ts';
 import type { NoSuchTime } from './time-typed.ts';
 import type { TimeOfDay } from './wall-clock.ts';

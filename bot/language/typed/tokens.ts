@@ -1,9 +1,9 @@
 // A cleaned line in pieces: words, quoted words, bare numbers, quantities with their unit. One pass; each piece knows
 // its place in the line.
 
+import { meaningOf } from '../tongues/spanish/lexicon.ts';
 import type { TypedNumber } from './number-typed.ts';
 import { readNumeric } from './numeric-chunk.ts';
-import { meaningOf } from './spanish-words.ts';
 import { degreeWithoutScale, notAfterSpace, type Quantity, type Unit, unitsBySpelling } from './units-typed.ts';
 
 export interface Span {

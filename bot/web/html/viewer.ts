@@ -2,7 +2,7 @@
 
 import type { html } from 'hono/html';
 import type { UnitSystem } from '../../../core/crew/unit-system.ts';
-import type { Words } from '../../language/words/languages.ts';
+import type { Words } from '../../language/tongues/languages.ts';
 
 export type Html = ReturnType<typeof html>;
 

@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import { figuresFor } from '../../../bot/language/figures.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
-import { wordsIn } from '../../../bot/language/words/languages.ts';
+import { wordsIn } from '../../../bot/language/tongues/languages.ts';
 import { wire } from '../../../bot/run/wiring.ts';
 import type { Answer } from '../../../bot/talk/answer.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';

@@ -4,7 +4,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { figuresFor } from '../../../bot/language/figures.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
-import { wordsIn } from '../../../bot/language/words/languages.ts';
+import { wordsIn } from '../../../bot/language/tongues/languages.ts';
 import type { Answer } from '../../../bot/talk/answer.ts';
 
 import type { UnitSystem } from '../../../core/crew/unit-system.ts';

@@ -2,7 +2,7 @@
 // the first holds no English, the second no Spanish; figures are in each one's own form. Invented.
 
 import { beforeAll, describe, expect, it } from 'vitest';
-import { wordsIn } from '../../../bot/language/words/languages.ts';
+import { wordsIn } from '../../../bot/language/tongues/languages.ts';
 import type { Answer } from '../../../bot/talk/answer.ts';
 import type { CrewFile } from '../../../core/crew/crew.ts';
 import type { UnitSystem } from '../../../core/crew/unit-system.ts';

@@ -3,8 +3,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { english } from '../../../bot/language/words/english.ts';
-import { languages, wordsIn } from '../../../bot/language/words/languages.ts';
+import { english } from '../../../bot/language/tongues/english/sentences.ts';
+import { languages, wordsIn } from '../../../bot/language/tongues/languages.ts';
 import {
   briefLineIds,
   briefLines,
@@ -20,7 +20,7 @@ import { sessionTalk } from './session-talk.ts';
 const verdict =
   /\bsafe(?:ly|r|st)?\b|\bunsafe\b|\bsegur[oa]s?\b|\ba salvo\b|\bOK to\b|\bgood to go\b|\bcleared\b|\ball[- ]clear\b|\bclear to\b|\bclearance\b|\bgo ahead\b|\bluz verde\b|\bv[ií]a libre\b|\bvisto bueno\b|\bsin peligro\b|\bsin riesgo\b|\bharmless\b|\bno danger\b|\bno risk\b/i;
 
-const folder = 'bot/language/words';
+const folder = 'bot/language/tongues';
 /** What stands between quotes or in a template, without the comments. */
 function sentencesIn(file: string): readonly string[] {
   const code = readFileSync(file, 'utf8')
@@ -30,7 +30,9 @@ function sentencesIn(file: string): readonly string[] {
 }
 
 describe('the catalogues', () => {
-  it.each(readdirSync(folder))('given %s, then no sentence passes a verdict', (file) => {
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts'));
+
+  it.each(files)('given %s, then no sentence passes a verdict', (file) => {
     const sentences = sentencesIn(join(folder, file));
     expect(sentences.length).toBeGreaterThan(0);
     expect(sentences.filter((sentence) => verdict.test(sentence))).toEqual([]);

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { partNamed, placeNamed } from '../../../bot/language/names-typed.ts';
+import { languages } from '../../../bot/language/tongues/languages.ts';
 import { cleanLine } from '../../../bot/language/typed/clean-line.ts';
-import { languages } from '../../../bot/language/words/languages.ts';
 import type { Amendment, AmendTarget, Command, Stance } from '../../../core/commands.ts';
 import { ringsTo, roles } from '../../../core/crew/crew-commands.ts';
 import { methods } from '../../../core/methods.ts';

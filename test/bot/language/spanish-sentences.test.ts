@@ -1,8 +1,8 @@
 // The small machinery of Spanish sentences: la una and las dos, one minute and two, dates, and what is below and not above.
 
 import { describe, expect, it } from 'vitest';
-import { wordsIn } from '../../../bot/language/words/languages.ts';
-import { atTime, counted, spanishDay, theTime, withAmount } from '../../../bot/language/words/spanish-names.ts';
+import { wordsIn } from '../../../bot/language/tongues/languages.ts';
+import { atTime, counted, spanishDay, theTime, withAmount } from '../../../bot/language/tongues/spanish/names.ts';
 
 const spanish = wordsIn('es');
 

@@ -4,10 +4,10 @@
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../bot/language/read-line.ts';
 import type { Reading } from '../../../bot/language/reading.ts';
-import { meaningOf, withoutAccents } from '../../../bot/language/typed/spanish-words.ts';
+import { meaningOf, withoutAccents } from '../../../bot/language/tongues/spanish/lexicon.ts';
+import { spanishVocabulary } from '../../../bot/language/tongues/spanish/verbs.ts';
 import { verbNamed } from '../../../bot/language/verbs-typed.ts';
 import { vocabulary } from '../../../bot/language/vocabulary.ts';
-import { spanishVocabulary } from '../../../bot/language/vocabulary-spanish.ts';
 import { shopAtTen } from './shop-at-ten.ts';
 import { spanishLines } from './spanish-lines.ts';
 import { spanishSpokenLines } from './spanish-spoken-lines.ts';

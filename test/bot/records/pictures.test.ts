@@ -1,7 +1,7 @@
 // Pictures: drawn in this process, with marks that follow the data; two shifts give two pictures.
 
 import { afterEach, describe, expect, it } from 'vitest';
-import { english } from '../../../bot/language/words/english.ts';
+import { english } from '../../../bot/language/tongues/english/sentences.ts';
 import { airDrawings } from '../../../bot/records/pictures/air-drawing.ts';
 import { cureDrawings, filmDrawing } from '../../../bot/records/pictures/part-drawing.ts';
 import { barLook } from '../../../bot/records/pictures/picture-look.ts';

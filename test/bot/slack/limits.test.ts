@@ -5,7 +5,7 @@ import type { KnownBlock, ModalView } from '@slack/types';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Card, makeCard } from '../../../bot/cards/card.ts';
-import { wordsIn } from '../../../bot/language/words/languages.ts';
+import { wordsIn } from '../../../bot/language/tongues/languages.ts';
 import { cardMessage } from '../../../bot/slack/card-blocks.ts';
 import { formView, loadingView } from '../../../bot/slack/form-view.ts';
 import { homeView } from '../../../bot/slack/home-view.ts';

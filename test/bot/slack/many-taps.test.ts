@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { type Card, makeCard } from '../../../bot/cards/card.ts';
-import { wordsIn } from '../../../bot/language/words/languages.ts';
+import { wordsIn } from '../../../bot/language/tongues/languages.ts';
 import { actionBlocks } from '../../../bot/slack/action-blocks.ts';
 import { cardMessage } from '../../../bot/slack/card-blocks.ts';
 import { limits } from '../../../bot/slack/limits.ts';

@@ -1,7 +1,7 @@
 // A crew with its page on loopback, in memory, under a clock that only the test moves.
 
 import { join } from 'node:path';
-import { wordsIn } from '../../../bot/language/words/languages.ts';
+import { wordsIn } from '../../../bot/language/tongues/languages.ts';
 import { paperTray } from '../../../bot/records/paper-tray.ts';
 import { wire } from '../../../bot/run/wiring.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';

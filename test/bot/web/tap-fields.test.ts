@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { fieldsIn, fillInOrder, fillLine } from '../../../bot/cards/tap-fields.ts';
 import { inUnitsOf } from '../../../bot/cards/tap-units.ts';
-import { wordsIn } from '../../../bot/language/words/languages.ts';
+import { wordsIn } from '../../../bot/language/tongues/languages.ts';
 
 const words = wordsIn('en');
 const filled = (line: string, values: Readonly<Record<string, string>>) =>

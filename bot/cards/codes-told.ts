@@ -1,0 +1,16 @@
+// A failed reading is told by its figures: the code of its hold would say the same once more.
+
+import type { HoldTold } from '../../core/part/holding.ts';
+import type { HoldingCode } from '../../core/part/holding-codes.ts';
+import type { FailedReading } from '../../core/part/part-events.ts';
+
+const codeOf: Readonly<Record<FailedReading['of'], HoldingCode>> = {
+  film: 'film-outside',
+  adhesion: 'adhesion-failed',
+  rub: 'rubbed-through',
+};
+
+/** The codes that the readings of this hold do not tell. */
+export function codesLeft({ because, failed = [] }: HoldTold): readonly HoldingCode[] {
+  return because.filter((code) => !failed.some(({ of }) => codeOf[of] === code));
+}

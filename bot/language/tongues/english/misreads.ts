@@ -1,0 +1,42 @@
+// Misreads, in English: what was read, what is needed, an example.
+
+import type { Misread, MisreadCode, Need } from '../../reading.ts';
+import { slotNames } from './slots.ts';
+
+const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
+  'unknown-verb': (token) => `"${token}" is not a word that starts a line here`,
+  'unit-missing': (token) => `"${token}" has no unit`,
+  'ambiguous-number': (token) => `"${token}" can be read in two ways`,
+  'ambiguous-time': (token) => `"${token}" can be read in two ways`,
+  'ambiguous-name': (token) => `"${token}" fits more than one`,
+  'unknown-sheet': (token) => `there is no sheet "${token}"`,
+  impossible: (token) => `"${token}" cannot be`,
+  'in-the-future': (token) => `"${token}" is still to come`,
+  incomplete: () => 'the line ends too early',
+  'left-over': (token) => `nothing here takes "${token}"`,
+  'no-cry': (token) => `this speaks of "${token}" and does not call for help, so nobody is called`,
+  'which-cry': () => 'what has happened? Nobody is called yet: one tap calls',
+};
+
+export function englishMisread(misread: Misread): readonly string[] {
+  const lines = [`${reasons[misread.code](misread.token)}.`.replace(/^./, (first) => first.toUpperCase())];
+  for (const { number, line, code, token } of misread.faulty ?? []) {
+    lines.push(`Line ${number}, ${line}: ${reasons[code](token)}.`);
+  }
+  if (misread.couldBe.length > 0) lines.push(`It could be ${misread.couldBe.join(' or ')}.`);
+  if (misread.limits !== undefined) {
+    const { lowest, highest, unit, above } = misread.limits;
+    lines.push(`Needed: ${above === true ? 'above' : 'from'} ${lowest} to ${highest} ${unit}.`.replace(/ \.$/, '.'));
+  }
+  if (misread.code === 'impossible' && misread.needs.some(({ slot }) => slot === 'humidity')) {
+    lines.push('No hygrometer gives that reading: read it again.');
+  }
+  if (misread.needs.length > 0) lines.push(`Needed: ${misread.needs.map(englishNeed).join('; ')}.`);
+  lines.push(`For example: ${misread.example}`);
+  return lines;
+}
+
+function englishNeed(need: Need): string {
+  const name = slotNames[need.slot];
+  return need.units.length === 0 ? name : `${name} in ${need.units.join(', ')}`;
+}

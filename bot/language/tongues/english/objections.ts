@@ -1,0 +1,271 @@
+// Objections and questions back, in English: what was checked, what the sheet or rule asks, what to do instead.
+
+import type { Breach } from '../../../../core/calc/climate-window.ts';
+import type { NoFigure } from '../../../../core/calc/dose.ts';
+import type { Objection, Unclear } from '../../../../core/objections.ts';
+import type { SheetFault } from '../../../../core/products/sheet.ts';
+import type { RuleSource } from '../../../../core/rules.ts';
+import { celsius, celsiusSpread, type Minutes } from '../../../../core/units.ts';
+import type { Figures } from '../../figures.ts';
+import { englishHoldReason } from './holds.ts';
+import { englishMaterialObjection, englishMaterialUnclear } from './material.ts';
+import { englishCrewUnclear, englishFilmObjection } from './parts.ts';
+import { englishReadingObjection } from './readings.ts';
+import { englishSessionObjection, englishSessionUnclear } from './session-objections.ts';
+import { englishUndoUnclear } from './undo.ts';
+
+export const englishRuleSources: Readonly<Record<RuleSource, string>> = {
+  sheet: "the product's sheet",
+  job: 'what is written on the part',
+  employer: "the employer's spray programme",
+  regulation: '29 CFR 1910.94 and 1910.107',
+  label: 'what is written on the can',
+  'common practice, no source': 'common practice, no source',
+  'the order of the work': 'the order of the work',
+};
+
+export const englishNoFigure: Readonly<Record<NoFigure, string>> = {
+  unknown: 'no temperature reading that is fresh enough',
+  below: 'colder than the sheet gives a figure for: ask the maker, or warm the room',
+  above: 'warmer than the sheet gives a figure for: ask the maker, or cool the room',
+};
+
+export function englishObjection(objection: Objection, f: Figures): string {
+  switch (objection.code) {
+    case 'no-brief':
+    case 'brief-lapsed':
+    case 'brief-not-acknowledged':
+    case 'inside-vessel':
+    case 'may-not-spray':
+    case 'no-extraction-no-air':
+    case 'fan-not-measured':
+    case 'fan-too-weak':
+    case 'gear-not-flushed':
+    case 'rags-not-canned':
+      return englishSessionObjection(objection, f);
+    case 'air-needed': {
+      const what = { temperature: 'The air temperature', both: 'The air' }[objection.missing];
+      const old =
+        objection.lastReadAt === undefined
+          ? 'nobody has read it yet'
+          : `the last reading is of ${f.timeDown(objection.lastReadAt)} and serves for ${f.minutesDown(objection.limitMinutes)}`;
+      return `${what} is not known: ${old}. Read it and say, for example, air 24C 48%.`;
+    }
+    case 'air-outside':
+      return `Outside the sheet's limits: ${f.list(objection.breaches.map((breach) => englishBreach(breach, f)))}. Wait, or change the air.`;
+    case 'more-than-sheet-mixes':
+      return `${f.mass(objection.grams)} is more than the sheet's ${f.mass(objection.mostGrams)} in one pot. Mix less, twice.`;
+    case 'already-weighed':
+      return `A and B met at ${f.timeDown(objection.at)}. To correct that weighing, say amend.`;
+    case 'not-weighed':
+      return 'Nobody has said what A and B weighed. Say weigh first.';
+    case 'ratio-out':
+      return `Ratio off by ${f.signedPercent(objection.errorPercent)}, the sheet allows ${f.percent(objection.tolerancePercent, 1)} either way.`;
+    case 'stirrer-off':
+      return 'By the record the stirrer does not turn.';
+    case 'already-released':
+      return `Released at ${f.timeDown(objection.at)} already.`;
+    case 'already-filtered':
+      return `Filtered at ${f.timeDown(objection.at)} already.`;
+    case 'blend-not-done': {
+      const given = `${f.minutesDown(objection.givenMinutes)} given, ${f.percent(Math.floor(objection.progress * 100))} of what the sheet asks`;
+      const what = objection.way === 'stir' ? 'Stirring' : 'Induction';
+      const then = objection.dueAt === undefined ? 'Start the stirrer again.' : `Done at ${f.timeUp(objection.dueAt)}.`;
+      const why =
+        objection.withoutFigure === undefined ? '' : ` No credit now: ${englishNoFigure[objection.withoutFigure]}.`;
+      return `${what} is not done: ${given}.${why} ${then}`;
+    }
+    case 'not-filtered':
+      return 'The sheet asks for filtering before the first coat, and nobody has said filter.';
+    case 'past-pot-life':
+      return `Pot life ended at ${f.timeDown(objection.endedAt)}. This mix is waste; mix a new batch.`;
+    case 'pot-dead':
+      return `The mix was ${objection.seen} at ${f.timeDown(objection.at)}. It is waste whatever the clock says${potInstead(objection)}`;
+    case 'pot-empty':
+      return `The pot was emptied at ${f.timeDown(objection.at)}.`;
+    case 'method-not-on-sheet':
+      return `The sheet does not speak of ${objection.method}; it gives ${f.list(objection.methods)}.`;
+    case 'recoat-forbidden':
+      return `The sheet forbids a coat over film that is there, cured or not: the line would never leave and the patch lets go. Last coat at ${f.timeDown(objection.coatedAt)}.`;
+    case 'recoat-too-early':
+      return `The recoat window opens at ${f.timeUp(objection.opensAt)}.`;
+    case 'recoat-too-late':
+      return `The recoat window closed at ${f.timeDown(objection.closedAt)}. Ask what the sheet wants done to the film first.`;
+    case 'not-coated':
+      return 'No coat is recorded on this part.';
+    case 'flash-off-not-over':
+      return `Flash-off lasts until ${f.timeUp(objection.leastAt)} at the least${objection.oven ? '; in an oven a wet film blisters, and its solvent vapour is a fire hazard' : ''}.`;
+    case 'not-dry':
+      return `Nobody has said that the film is dry to the touch${objection.oven ? '; in an oven a wet film blisters, and its solvent vapour is a fire hazard' : ''}. Touch, then say dry.`;
+    case 'hotter-than-part-bears':
+      return `The part bears ${f.temperature(objection.highestCelsius)}, the oven is at ${f.temperature(objection.ovenCelsius)}. Cure it in the room.`;
+    case 'no-such-cure':
+      return `The sheet gives no cure in ${objection.way === 'oven' ? 'an oven' : 'the room'}.`;
+    case 'oven-outside-sheet':
+      return `The sheet's oven cure is for ${f.temperature(objection.lowest)} to ${f.temperature(objection.highest)}, not ${f.temperature(objection.setCelsius)}.`;
+    case 'already-curing':
+      return `In cure since ${f.timeDown(objection.since)}.`;
+    case 'not-curing':
+      return 'This part is not in cure.';
+    case 'cure-not-given': {
+      const then = objection.dueAt === undefined ? '' : ` By what is known it has it at ${f.timeUp(objection.dueAt)}.`;
+      return `The cure time is not given: ${f.percent(Math.floor(objection.progress * 100))} so far is proved.${then}`;
+    }
+    case 'on-hold':
+      return `On hold: ${englishHoldReason(objection, f)}. A lead releases it with permit and a reason.`;
+    case 'film-drying':
+    case 'dip-once':
+    case 'surface-life-over':
+      return englishFilmObjection(objection, f);
+    case 'film-outside':
+    case 'adhesion-failed':
+    case 'rubbed-through':
+      return englishReadingObjection(objection, f);
+    case 'no-gas':
+    case 'can-expired':
+    case 'can-discarded':
+    case 'can-doubtful':
+    case 'check-by-lead':
+    case 'more-than-can-holds':
+    case 'can-of-other-sheet':
+    case 'part-a-not-stirred':
+    case 'weighed-twice':
+    case 'b-before-a':
+    case 'adding-not-on-sheet':
+    case 'added-too-late':
+    case 'adding-passes-most':
+    case 'vessel-too-small':
+    case 'caught-not-filtered':
+      return englishMaterialObjection(objection, f);
+  }
+}
+
+/** What to do with a dead pot, in place of what was asked. */
+function potInstead({ seen, batch }: Extract<Objection, { code: 'pot-dead' }>): string {
+  switch (seen) {
+    case 'thick':
+      return '.';
+    case 'gelled':
+      return `: nothing more goes in or comes out. Lid loose; if it gets warm, stand off and say hot ${batch}.`;
+    case 'hot':
+      return ': nothing more goes in or comes out. Stand off until it is cold.';
+  }
+}
+
+function englishBreach(breach: Breach, f: Figures): string {
+  const { given, allowed } = breach;
+  const read = (show: (value: number) => string) => (given === 'not-read' ? 'not read' : show(given));
+  const temperature = (value: number) => f.temperature(celsius(value));
+  const spread = (value: number) => f.spread(celsiusSpread(value));
+  switch (breach.limit) {
+    case 'lowestAirCelsius':
+      return `air ${read(temperature)}, at least ${temperature(allowed)}`;
+    case 'highestAirCelsius':
+      return `air ${read(temperature)}, at most ${temperature(allowed)}`;
+    case 'lowestSurfaceCelsius':
+      return `steel ${read(temperature)}, at least ${temperature(allowed)}`;
+    case 'highestSurfaceCelsius':
+      return `steel ${read(temperature)}, at most ${temperature(allowed)}`;
+    case 'lowestHumidityPercent':
+      return `humidity ${read(f.percent)}, at least ${f.percent(allowed)}`;
+    case 'highestHumidityPercent':
+      return `humidity ${read(f.percent)}, at most ${f.percent(allowed)}`;
+    case 'leastSpreadCelsius':
+      return `steel ${given === 'not-read' ? 'not read' : `${spread(Math.abs(given))} ${given < 0 ? 'below' : 'above'} the dew point`}, at least ${spread(allowed)} above it`;
+  }
+}
+
+const named = (names: readonly (string | number)[], f: Figures, none: string): string =>
+  names.length === 0 ? none : f.list(names.map(String));
+
+export function englishUnclear(unclear: Unclear, f: Figures): string {
+  switch (unclear.code) {
+    case 'no-such-session':
+    case 'which-session':
+    case 'not-exposed':
+      return englishSessionUnclear(unclear, f);
+    case 'no-such-person':
+    case 'may-not-settle':
+    case 'handover-to-self':
+    case 'nothing-to-take-over':
+    case 'not-snoozed':
+    case 'which-load':
+      return englishCrewUnclear(unclear, f);
+    case 'no-such-can':
+    case 'which-can':
+    case 'can-not-wanted':
+    case 'other-unit':
+      return englishMaterialUnclear(unclear, f);
+    case 'no-such-batch':
+      return `There is no batch ${unclear.batch}. Live: ${named(unclear.live, f, 'none; start one with mix 2.4kg')}.`;
+    case 'which-batch':
+      return unclear.live.length === 0
+        ? 'No batch is live. Start one with mix 2.4kg.'
+        : `Which batch? Live: ${named(unclear.live, f, '')}.`;
+    case 'no-such-part':
+      return `There is no part ${unclear.part}. Known: ${named(unclear.live, f, 'none yet')}.`;
+    case 'which-part':
+      return `Which part? Known: ${named(unclear.live, f, 'none yet')}.`;
+    case 'new-part': {
+      const names = named(
+        unclear.unknown.map(({ part }) => part),
+        f,
+        '',
+      );
+      const near = [...new Set(unclear.unknown.flatMap((each) => each.near))];
+      const [are, what] = unclear.unknown.length > 1 ? ['are', 'Are they new parts?'] : ['is', 'Is it a new part?'];
+      return near.length === 0
+        ? `${names} ${are} not known here. ${what}`
+        : `${names} ${are} not known here. Near: ${named(near, f, '')}. Which is meant?`;
+    }
+    case 'no-such-sheet':
+      return `There is no sheet ${unclear.sheet}. Sheets: ${named(unclear.known, f, 'none')}.`;
+    case 'sheet-faulty':
+      return `The sheet ${unclear.sheet} has faults and starts no mix until they are mended: ${faultsTold(unclear.faults)}.`;
+    case 'which-sheet': {
+      const faults = unclear.faults.length === 0 ? '' : ` Cannot be read: ${faultsTold(unclear.faults)}.`;
+      const invented =
+        unclear.invented === undefined
+          ? ''
+          : `${unclear.invented} is an invented product, and never the usual one beside the shop's own. `;
+      return unclear.known.length === 0
+        ? `${invented}None of the shop's own sheets can be read, and no other stands in for them.${faults}`
+        : `${invented}Which product? Sheets: ${named(unclear.known, f, '')}. Name one, or make one the usual: set sheet ${unclear.known[0]}.${faults}`;
+    }
+    case 'no-densities':
+      return `The sheet ${unclear.sheet} gives no densities, so litres cannot become grams. Say it in kg.`;
+    case 'in-the-future':
+      return `${f.timeDown(unclear.at)} is still to come; it is ${f.timeDown(unclear.now)}.`;
+    case 'may-not-permit': {
+      const whose = { crew: 'anybody', lead: 'a lead or supervisor', supervisor: 'a supervisor', nobody: 'nobody' }[
+        unclear.wanted
+      ];
+      const who = unclear.wanted === 'nobody' ? ' beforehand' : `: ${f.list(unclear.who)}`;
+      return `That may be lifted by ${whose}${who}. ${englishObjection(unclear.because, f)}`;
+    }
+    case 'nothing-to-undo':
+    case 'undo-too-late':
+    case 'undo-not-last':
+    case 'undo-rests':
+    case 'undo-asks':
+      return englishUndoUnclear(unclear, f);
+    case 'nothing-to-amend':
+      return 'There is no such entry to amend.';
+    case 'nothing-changed':
+      return 'That is what the record says already. Name the figure or the time that was wrong: amend 1 weigh 1201g 1189g wrong scale.';
+    case 'decision-stands':
+      return 'A release counts from when it was given: no correction makes one or moves it. Say release, or hold, anew.';
+    case 'nothing-rang':
+      return 'Nothing waits for an answer.';
+  }
+}
+
+/** How a dose was held back, for the cards that show one. */
+export function englishHeldBack(without: Readonly<Record<NoFigure, Minutes>>, f: Figures): readonly string[] {
+  return (['unknown', 'below', 'above'] as const)
+    .filter((why) => without[why] >= 1)
+    .map((why) => `${f.minutesDown(without[why])} without a figure: ${englishNoFigure[why]}.`);
+}
+
+const faultsTold = (faults: readonly SheetFault[]): string =>
+  faults.map(({ file, field, problem }) => `${file} ${field === '' ? '' : `${field}: `}${problem}`).join('; ');

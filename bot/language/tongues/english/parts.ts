@@ -1,0 +1,212 @@
+// Parts, their surfaces, films and cures, and the people about them, in English.
+
+import type { CrewUnclear } from '../../../../core/crew/crew-unclear.ts';
+import type { RubResult, SurfaceGrade } from '../../../../core/grades.ts';
+import type { Method } from '../../../../core/methods.ts';
+import type { FilmFinding, FilmRuleNamed } from '../../../../core/part/film-acceptance.ts';
+import type { HeatUp } from '../../../../core/part/heat-up.ts';
+import type { FilmObjection, LoadUnclear } from '../../../../core/part/part-objections.ts';
+import type { StageName } from '../../../../core/products/sheet-part.ts';
+import type { Figures } from '../../figures.ts';
+
+/** As the standards print them. */
+const grades: Readonly<Record<SurfaceGrade, string>> = {
+  sa3: 'Sa 3',
+  'sa2.5': 'Sa 2½',
+  sa2: 'Sa 2',
+  sa1: 'Sa 1',
+  st3: 'St 3',
+  st2: 'St 2',
+  sp1: 'SP 1',
+  sp2: 'SP 2',
+  sp3: 'SP 3',
+  sp5: 'SP 5',
+  sp6: 'SP 6',
+  sp7: 'SP 7',
+  sp8: 'SP 8',
+  sp10: 'SP 10',
+  sp11: 'SP 11',
+  sp15: 'SP 15',
+};
+
+const stages: Readonly<Record<StageName, string>> = {
+  handle: 'can be handled',
+  service: 'may go into service by the sheet',
+  full: 'full resistance',
+};
+
+const starts: Readonly<Record<HeatUp['start'], string>> = {
+  'part-reading': 'the last reading on it',
+  surface: 'its surface as read before',
+  room: 'the air of the room',
+  'lowest-of-sheet': "the sheet's coldest air, since nobody read any",
+};
+
+const rubs: Readonly<Record<RubResult, string>> = {
+  'no-effect': 'no effect',
+  softened: 'softened',
+  through: 'through to what is below',
+};
+
+export const englishParts = {
+  grades,
+  stages,
+  rubs,
+  several: (count: number) => `${count} parts: noted`,
+  detail: (part: string, known: string) => `${part}: ${known === '' ? 'nothing said of it yet' : known}`,
+  bears: (temperature: string) => `bears ${temperature}`,
+  unknownDetails: (parts: string, what: string) => `Not known of ${parts}: ${what}.`,
+  detailNames: { metal: 'metal', wall: 'wall', area: 'area', bears: 'the heat it bears' },
+  prepared: (part: string, grade: string) => `${part}: prepared, ${grade}`,
+  salts: (figure: string) => `Salts ${figure} mg/m².`,
+  dust: (rating: number) => `Dust ${rating} (0 to 5).`,
+  noSurfaceLife: (sheets: string) =>
+    `${sheets} gives no life of a prepared surface: coat it soon, and ask what the job allows.`,
+  surfaceLifeOf: (sheet: string) => `Its life is by the sheet of ${sheet}.`,
+  surfaceRead: (part: string) => `${part}: surface`,
+  surfaceNotRead: (parts: string) =>
+    `Nobody has read the surface of ${parts}: its distance from the dew point is not known.`,
+  surfaceOfPlace: (parts: string) => `Of ${parts} nobody has read the surface; that of the place stands in.`,
+  readSurfaces: 'Before each coat read the steel itself: surface impeller-7 19C.',
+  spreadNeeds: 'Without the air of the room there is no dew point to compare it with.',
+  /** What a tap does, where a name was not known. */
+  meant: {
+    coat: (parts: string, method: Method, batch: number | undefined) =>
+      `Coat ${parts} (${batch === undefined ? '' : `batch ${batch}, `}${method})`,
+    prep: (parts: string) => `Prepared: ${parts}`,
+    surface: (part: string) => `Surface of ${part}`,
+    place: (name: string) => `${name} is a place: its steel`,
+    andMore: (names: string, more: number) => `${names} and ${more} more`,
+    asNew: {
+      coat: (parts: string, isMany: boolean) =>
+        `New ${isMany ? 'parts' : 'part'} ${parts}: coat ${isMany ? 'them' : 'it'}`,
+      prep: (parts: string, isMany: boolean) => `New ${isMany ? 'parts' : 'part'} ${parts}: prepared`,
+      surface: (part: string, _isMany: boolean) => `New part ${part}: its surface`,
+    },
+  },
+  touchedUp: (part: string, method: Method, batch: number, pass: number) =>
+    `${part}: pass ${pass} of the same coat (${method}, batch ${batch})`,
+  noOpenTime: 'The sheet gives no open time: do not touch up.',
+  estimate: (temperature: string, start: string, transfer: number) =>
+    `Estimate, not measured: from ${start} in an oven of ${temperature}, wall heated on both faces, ${transfer} W/(m² K) from memory, no source. Read the part.`,
+  noEstimate: 'Not measured: that time only counts from when it went in. Read the part itself and say temp.',
+  notMeasured: (label: string) => `${label}, estimate, not measured`,
+  askAt: (time: string) => `Read it at about ${time}.`,
+  doors: (count: number, minutes: string | undefined) =>
+    `Door opened ${count === 1 ? 'once' : `${count} times`}${minutes === undefined ? '' : `, ${minutes} in all`}: read the part again.`,
+  cureNotProved: 'Its cure time is not proved by any reading: not given, and not released.',
+  doorOpened: (parts: string) => `${parts}: door opened`,
+  readOn: (part: string, others: string) =>
+    `Read on ${part}, which warms last; it counts for ${others} too. Say the part's name for a reading of its own.`,
+  humidityOutside: (minutes: string, lowest: string, highest: string) =>
+    `${minutes} without credit: humidity outside the sheet's ${lowest} to ${highest}.`,
+  humidityUnknown: (minutes: string) => `${minutes} without credit: nobody read the humidity.`,
+  nightHumidity: "The night's humidity was not read: taken as the readings before and after it.",
+  adhesion: (part: string, rating: string) => `${part}: adhesion ${rating}`,
+  adhesionScale: (rating: string): string =>
+    rating.endsWith('B')
+      ? 'ASTM D3359 method B: 5B none away, 0B more than 65 %.'
+      : 'ISO 2409: 0 none away, 5 the worst.',
+  rub: (part: string, count: number, result: string) => `${part}: ${count} double rubs, ${result}`,
+  rubMeaning: 'A film that withstands a solvent rub is not by that alone fully cured.',
+  coupon: 'On a witness coupon, not on the part.',
+  deviationsOn: (count: number) => `${count} deviation${count === 1 ? ' stands' : 's stand'} on it:`,
+  deviation: (time: string, who: string, what: string, permitted: string | undefined) =>
+    `! ${time} ${who}: ${what}${permitted === undefined ? '' : ` (lifted beforehand: ${permitted})`}`,
+  filmNotRead: 'Nobody has read its dry film.',
+  film: englishFilm,
+  onShift: (who: string) => `${who}: on shift`,
+  offShift: (who: string) => `${who}: off shift`,
+  nowOn: (names: string) => `On shift: ${names}.`,
+  nobodyOn: 'Nobody has said that they are on shift.',
+  stillRings: (count: number) =>
+    `${count === 1 ? 'One bell still rings' : `${count} bells still ring`} for you. Hand over: handover NAME.`,
+  handedOver: (to: string) => `Handed over to ${to}`,
+  handoverAll: (to: string) =>
+    `Everything alive rings for ${to} too from now on, and for nobody else once they take over.`,
+  handoverOwn: (to: string) => `What rings for you rings for ${to} too, and for them alone once they take over.`,
+  handoverFrom: (from: string) => `${from} hands over to you. Read it, then say take over.`,
+  takenOver: (who: string, from: string) => `${who} has taken over from ${from}`,
+  nothingAlive: 'Nothing is alive.',
+  snoozed: (key: string) => `Put off: ${key}`,
+  snoozedUntil: (time: string, who: string) => `Rings again at ${time}, for ${who}.`,
+  ringPutOff: (ring: number) => `Ring ${ring}: it had been put off.`,
+  lifted: (who: string, role: string, why: string, reason: string) =>
+    `! Lifted beforehand by ${who} (${role}): ${why}. ${reason}`,
+  roles: { crew: 'crew', lead: 'lead', supervisor: 'supervisor' },
+  curesMorning: (part: string, time: string) => `${part}: in cure, rings at ${time}`,
+  askNight: 'Say the lowest of the night: night 16C.',
+  start: (start: HeatUp['start']) => starts[start],
+};
+
+export function englishFilmObjection(objection: FilmObjection, f: Figures): string {
+  switch (objection.code) {
+    case 'film-drying': {
+      const since =
+        objection.openUntil === undefined
+          ? 'the sheet gives no open time'
+          : `by the sheet it took another pass until ${f.timeDown(objection.openUntil)}`;
+      const dry = objection.saidDry ? 'It was said dry. ' : '';
+      return `${dry}The film has begun to dry: ${since}. A patch on it never blends in and lets go. Leave it, and hold the part if it needs mending.`;
+    }
+    case 'dip-once':
+      return `Dip once only: it was coated at ${f.timeDown(objection.coatedAt)}.`;
+    case 'surface-life-over':
+      return `Prepared at ${f.timeDown(objection.preparedAt)}; by the sheet that served until ${f.timeDown(objection.endedAt)}. Prepare it again.`;
+  }
+}
+
+export function englishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figures): string {
+  switch (unclear.code) {
+    case 'no-such-person':
+      return `There is no ${unclear.person} in the crew. People: ${f.list(unclear.known)}.`;
+    case 'may-not-settle': {
+      const whose = { crew: 'the crew', lead: 'a lead', supervisor: 'a supervisor' }[unclear.wanted];
+      return `That is for ${whose} to set: ${f.list(unclear.who)}.`;
+    }
+    case 'handover-to-self':
+      return 'That is you. Name who takes over.';
+    case 'nothing-to-take-over':
+      return unclear.waitsFor === undefined
+        ? 'Nobody has handed over to you. Whoever goes says handover NAME.'
+        : `The handover is to ${unclear.waitsFor}: they say take over themselves.`;
+    case 'not-snoozed':
+      return `${unclear.key} cannot be put off: it runs on whether it rings or not. Do it, or say ok when you have heard it.`;
+    case 'which-load':
+      return unclear.loads.length === 0
+        ? 'Nothing is in the oven. Name the part.'
+        : `Which load? In the oven: ${unclear.loads.map((load) => f.list(load)).join('; ')}.`;
+  }
+}
+
+/** How the dry film stands by its rule, named. */
+export function englishFilm(finding: FilmFinding, f: Figures): string {
+  const rule = finding.is === 'no-rule' ? '' : ruleNamed(finding.rule, f);
+  switch (finding.is) {
+    case 'no-rule':
+      return 'The sheet gives no rule for its dry film: these are figures, and nothing is accepted by them.';
+    case 'within':
+      return `Within the rule: ${rule}.`;
+    case 'outside':
+      return `Outside the rule: ${rule}. ${finding.findings.map((each) => `${each.what.replaceAll('-', ' ')}: ${f.film(each.measured)}, limit ${f.film(each.limit)}`).join('; ')}.`;
+    case 'cannot-tell':
+      return `Neither within nor outside for certain: ${rule}. With what the gauge may be off by it can lie on either side.`;
+    case 'too-few':
+      return `Too few readings: ${finding.given} of ${finding.needed}, ${rule}.`;
+    case 'area-unknown':
+      return `${rule} counts its readings by area, and nobody has said the part's. Say part NAME 0.8m2.`;
+    case 'does-not-apply':
+      return `${rule} does not apply here. A thin film needs the job's own rule.`;
+  }
+}
+
+function ruleNamed(rule: FilmRuleNamed, f: Figures): string {
+  switch (rule.by) {
+    case 'own':
+      return `the sheet's own, ${f.film(rule.least)} to ${f.film(rule.most)}, ${rule.readings} readings`;
+    case 'iso-19840':
+      return 'ISO 19840';
+    case 'pa-2':
+      return `SSPC-PA 2, level ${rule.level}`;
+  }
+}

@@ -1,0 +1,30 @@
+// Readings that fail, in English: which, by what rule, and what holds.
+
+import type { FailedReading } from '../../../../core/part/part-events.ts';
+import type { ReadingObjection } from '../../../../core/part/part-objections.ts';
+import type { Figures } from '../../figures.ts';
+import { englishFilm } from './parts.ts';
+
+const onCoupon = ({ coupon }: { readonly coupon?: true | undefined }) => (coupon === true ? ', on its coupon' : '');
+
+export function englishFailed(reading: FailedReading, f: Figures): string {
+  switch (reading.of) {
+    case 'film':
+      return `dry film ${f.list(reading.micrometres.map((film) => f.film(film)))} outside its rule`;
+    case 'adhesion':
+      return `adhesion ${reading.rating}${onCoupon(reading)}`;
+    case 'rub':
+      return `a solvent rub went through, ${reading.doubleRubs} double rubs${onCoupon(reading)}`;
+  }
+}
+
+export function englishReadingObjection(objection: ReadingObjection, f: Figures): string {
+  switch (objection.code) {
+    case 'film-outside':
+      return englishFilm(objection.finding, f);
+    case 'adhesion-failed':
+      return `Adhesion ${objection.rating} fails: 3B or better passes, by ISO 2409 2 or better (common practice, no source).`;
+    case 'rubbed-through':
+      return `The film went through at ${objection.doubleRubs} double rubs (that this fails: common practice, no source).`;
+  }
+}

@@ -1,0 +1,46 @@
+// What happened in a spray session or in need, in English, in half a line.
+
+import { solvents } from '../../../../core/calc/solvents.ts';
+import type { AlarmEvent } from '../../../../core/crew/alarm-events.ts';
+import type { SessionEvent } from '../../../../core/session/session-events.ts';
+import type { Figures } from '../../figures.ts';
+import { englishSession } from './session.ts';
+
+export function englishSessionFact(fact: SessionEvent | AlarmEvent, f: Figures): string {
+  switch (fact.type) {
+    case 'SessionBriefed':
+      return `session ${fact.session} briefed: ${fact.place}, sprays ${f.list(fact.sprayers)}`;
+    case 'PeoplePlaced':
+      return `${f.list(fact.people)} ${englishSession.goes[fact.goes]}`;
+    case 'ExtractionSaid': {
+      const { faceMetresPerSecond: face } = fact;
+      if (!fact.running) return 'no extraction';
+      return `extraction running, ${face === undefined ? englishSession.notMeasured : f.speed(face)}`;
+    }
+    case 'SuppliedAirSaid':
+      return `supplied air: ${fact.supplied ? 'yes' : 'no'}`;
+    case 'BriefAcknowledged':
+      return `brief read by ${fact.person}${fact.witness === undefined ? '' : `, before ${fact.witness}`}`;
+    case 'SprayStarted':
+      return `spraying starts, ${fact.place}`;
+    case 'SprayStopped':
+      return 'spraying stops';
+    case 'GearFlushed': {
+      const solvent = fact.solvent === undefined ? '' : ` with ${solvents[fact.solvent].name}`;
+      const amount = fact.litres === undefined ? '' : `, ${f.volume(fact.litres)}`;
+      return `${englishSession.gears[fact.gear]} flushed${solvent}${amount}`;
+    }
+    case 'WasteCanned':
+      return 'filters and rags in their closed can';
+    case 'SessionClosed':
+      return 'session closed';
+    case 'AlarmRaised':
+      return `${englishSession.troubles[fact.what].title.toLowerCase()}${fact.batch === undefined ? '' : `, batch ${fact.batch}`}${fact.note === undefined ? '' : `: ${fact.note}`}`;
+    case 'NearMissTold':
+      return `near miss: ${fact.text}`;
+    case 'BellTested':
+      return `bell test: ${f.list(fact.people)}`;
+    case 'QualificationDated':
+      return `${englishSession.qualifications[fact.what]} of ${fact.person} until ${fact.until}`;
+  }
+}

@@ -1,0 +1,86 @@
+// Why not to spray, or not to close yet, in English.
+
+import { solvents } from '../../../../core/calc/solvents.ts';
+import type {
+  FanShort,
+  LapsedBy,
+  SessionObjection,
+  SessionUnclear,
+} from '../../../../core/session/session-objections.ts';
+import type { Figures } from '../../figures.ts';
+
+const lapsed: Readonly<Record<LapsedBy, string>> = {
+  later: 'it was briefed only later',
+  closed: 'it was closed',
+  batch: 'it was for another batch',
+  booth: 'it was for another booth',
+  shift: 'the shift has changed',
+  spell: "the sheet's longest spell is over",
+};
+
+/** What the supervisor may do, and how. */
+const byAssessment =
+  'Only a supervisor lifts this beforehand, with permit and the name of the employer’s written assessment.';
+
+export function englishSessionObjection(objection: SessionObjection, f: Figures): string {
+  switch (objection.code) {
+    case 'no-brief':
+      return 'No spray brief is open, and this crew briefs before it sprays. Say brief, and who sprays.';
+    case 'brief-lapsed':
+      return `The brief of session ${objection.session} no longer serves: ${lapsed[objection.because]}. Brief anew.`;
+    case 'brief-not-acknowledged':
+      return `Not acknowledged in session ${objection.session}: ${f.list(objection.people)}. Each says ack, outside the spray area.`;
+    case 'inside-vessel':
+      return "Inside a vessel none of this serves: the employer's confined-space permit is asked for.";
+    case 'may-not-spray':
+      return `By the crew's own rule these may not spray: ${f.list(objection.people)}.`;
+    case 'no-extraction-no-air': {
+      const extraction =
+        objection.extraction === 'off' ? 'There is no extraction' : 'Nobody has said that the extraction runs';
+      const air = objection.air === 'none' ? 'there is no supplied air' : 'nobody has said that there is supplied air';
+      return `${extraction}, and ${air}. Where there is no extraction, supplied air at the least for everybody exposed. ${byAssessment}`;
+    }
+    case 'fan-not-measured': {
+      const missing =
+        objection.missing === 'velocity'
+          ? 'the face velocity was not measured'
+          : 'the open face of the booth is not set';
+      return `The sum asks for ${f.flowUp(objection.asks)}, and ${missing}. ${byAssessment}`;
+    }
+    case 'fan-too-weak':
+      return `The fan does not give what is asked: ${f.list(objection.short.map((short) => shortOf(short, f)))}. ${byAssessment}`;
+    case 'gear-not-flushed': {
+      const what = objection.gear === 'gun' ? 'The gun is' : 'The vessels are';
+      const left = objection.left.map((id) => solvents[id].name);
+      return `${what} not said to be flushed${left.length === 0 ? '' : `; still to come: ${f.list(left)}`}.`;
+    }
+    case 'rags-not-canned':
+      return 'Nobody has said that filters and rags are in their closed can.';
+  }
+}
+
+function shortOf(short: FanShort, f: Figures): string {
+  switch (short.of) {
+    case 'lel':
+      return `${f.flowDown(short.gives)} against ${f.flowUp(short.asks)} to stay below the share of the explosive limit`;
+    case 'exposure':
+      return `${f.flowDown(short.gives)} against ${f.flowUp(short.asks)} for breathing without supplied air`;
+    case 'face':
+      return `${f.speed(short.gives)} over the face against ${f.speed(short.asks)}`;
+  }
+}
+
+export function englishSessionUnclear(unclear: SessionUnclear, f: Figures): string {
+  switch (unclear.code) {
+    case 'no-such-session':
+      return `There is no session ${unclear.session}.${unclear.live.length === 0 ? '' : ` Open: ${open(unclear.live, f)}.`}`;
+    case 'which-session':
+      return unclear.live.length === 0
+        ? 'No spray session is open. Say brief, and who sprays.'
+        : `Which session? Open: ${open(unclear.live, f)}.`;
+    case 'not-exposed':
+      return `${unclear.person} is not on the brief of session ${unclear.session}. Say near ${unclear.person} sprays, stays or out.`;
+  }
+}
+
+const open = (live: readonly number[], f: Figures): string => f.list(live.map(String));

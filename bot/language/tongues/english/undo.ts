@@ -1,0 +1,80 @@
+// What is said of taking an act back, in English: which act it is, what rests on it, and why it stays.
+
+import type { AmendTarget } from '../../../../core/commands.ts';
+import type { ActTold, UndoUnclear } from '../../../../core/corrections/undo-objections.ts';
+import type { Entry } from '../../../../core/history.ts';
+import { doneTo } from '../../done-to.ts';
+import type { Figures } from '../../figures.ts';
+import { englishFact } from './facts.ts';
+
+/** With what it was done to, where the act itself does not say so. */
+function about(entry: Pick<Entry, 'stream' | 'fact'>): string {
+  const done = doneTo(entry);
+  if (done === undefined) return '';
+  const { noun, name } = done;
+  switch (noun) {
+    case 'batch':
+      return `batch ${name}: `;
+    case 'can':
+      return `can ${name}: `;
+    case 'session':
+      return `session ${name}: `;
+    case 'part':
+      return `${name}: `;
+    case 'place':
+      return `${name}: `;
+  }
+}
+
+export const englishUndo = {
+  /** In half a line. */
+  act: (entry: Pick<Entry, 'stream' | 'fact'>, f: Figures): string => `${about(entry)}${englishFact(entry.fact, f)}`,
+  /** Of a tap. */
+  takeBack: (act: string) => `Take back: ${act}`,
+};
+
+const named = ({ entry, corrected }: ActTold, f: Figures): string =>
+  `${corrected ? 'the correction of ' : ''}${englishUndo.act(entry, f)} (${f.timeDown(entry.happenedAt)})`;
+
+function amendOf({ verb, batch, can, part, place }: AmendTarget): string {
+  const what = [batch, can, part].find((each) => each !== undefined);
+  return ['amend', what, verb, place === undefined ? undefined : `in ${place}`]
+    .filter((each) => each !== undefined)
+    .join(' ');
+}
+
+export function englishUndoUnclear(unclear: UndoUnclear, f: Figures): string {
+  switch (unclear.code) {
+    case 'nothing-to-undo':
+      return 'There is nothing of yours to undo.';
+    case 'undo-too-late': {
+      const how =
+        unclear.amend === undefined
+          ? 'It stays; say anew how it is.'
+          : `Correct it with amend: ${amendOf(unclear.amend)}, then what was wrong and why.`;
+      return `Undo goes back 8 hours. Your last act is older: ${named(unclear.last, f)}. ${how}`;
+    }
+    case 'undo-not-last': {
+      if (unclear.named === undefined) return 'That act is not there, or has been taken back already.';
+      const { by } = unclear.named.entry;
+      if (!unclear.isTheirs) {
+        return `That is said by ${by}: ${named(unclear.named, f)}. Only ${by} takes it back; else correct it with amend.`;
+      }
+      const since = unclear.last === undefined ? '' : ` Since then you have said: ${named(unclear.last, f)}.`;
+      return `That is not your last act: ${named(unclear.named, f)}.${since} The latest goes first.`;
+    }
+    case 'undo-rests': {
+      const { later, last } = unclear;
+      const what = later.corrected
+        ? `${later.entry.by} has corrected it (${f.timeDown(later.entry.happenedAt)})`
+        : `A later entry by ${later.entry.by} rests on it: ${named(later, f)}`;
+      return `Your last act is ${named(last, f)}. ${what}. Correct it with amend instead.`;
+    }
+    case 'undo-asks': {
+      const acts = f.list(unclear.acts.map((each) => named(each, f)));
+      const rests = f.list(unclear.rests.map((each) => `${named(each, f)} by ${each.entry.by}`));
+      const resting = rests === '' ? '' : ` On it rests: ${rests}. What rests on it stays, and is judged anew.`;
+      return `This would be taken back: ${acts}.${resting} Its clocks and bells go with it.`;
+    }
+  }
+}

@@ -1,0 +1,107 @@
+// What only a chat platform needs to say, in Spanish: a batch's one message, the home tab, who and where.
+
+import type { englishChat } from '../english/chat.ts';
+import { atTime, counted } from './names.ts';
+
+export const spanishRoles = { crew: 'operario', lead: 'encargado', supervisor: 'supervisor' };
+
+export const spanishChat: typeof englishChat = {
+  standing: (batch, sheet, state) => `Mezcla ${batch} ${sheet}: ${state}`,
+  finished: 'terminada',
+  takenBack: (batch) => `Mezcla ${batch}: anulada`,
+  briefTakenBack: 'anulada',
+  act: (time, who, what) => `${time} ${who}: ${what}`,
+  earlierActs: (count) => `${counted(count, 'anterior', 'anteriores')}, en el hilo y en el registro`,
+  moreTaps: 'Más…',
+  by: (who) => `Lo dice ${who}`,
+  notInSlack: (names) => `Es para ${names}, sin usuario de Slack aquí: avísele.`,
+  told: (names) => `Avisados: ${names}`,
+  notReached: (names) => `Sin avisar: ${names}. Avisar de viva voz o por teléfono.`,
+  tapped: (who, label, time) => `${who}: ${label}, ${time}`,
+  more: (count) => `${counted(count, 'línea más', 'líneas más')}; están todas en el registro.`,
+  takenTo: (title) => `${title}. Sigue en su hilo.`,
+  form: {
+    submit: 'Anotar',
+    close: 'Dejarlo',
+    loading: 'Un momento…',
+    fill: 'Completar esto',
+    notOpened: 'Slack no abrió el formulario',
+    typeInstead: (line) => `Toque otra vez, o escriba: ${line}`,
+    tapAgain: 'Toque otra vez.',
+  },
+  linesLeft: (most, left) =>
+    `De un mensaje se toman ${most} líneas como mucho. ${counted(left, 'línea quedó', 'líneas quedaron')} sin anotar: envíe otra vez lo que falta.`,
+  editNotRead:
+    'Cambiar un mensaje no cambia nada en el registro. Corrija con corregir o deshacer; lo nuevo, en otro mensaje.',
+  numberWanted: 'Aquí va un número.',
+  homeTitle: 'Ahora',
+  airTitle: 'Aire',
+  startTitle: 'Empezar',
+  ringsTitle: 'Próximos avisos',
+  ring: (time, what, who) => `${time} ${what}${who === '' ? '' : ` (${who})`}`,
+  settingsTitle: 'Ajustes',
+  settings: (crew, zone, you, role) => [
+    `Cuadrilla: ${crew}. Zona horaria: ${zone}.`,
+    `Usted: ${you}. Puesto: ${role}.`,
+  ],
+  people: (names) => `Gente: ${names}.`,
+  sheetNow: (sheet, air, digest) =>
+    `Ficha: ${sheet ?? 'ninguna es la habitual'}. Una lectura del aire vale ${air}. El resumen del día llega ${atTime(digest)}.`,
+  quietNow: (hours) => (hours === undefined ? 'Horas de silencio: ninguna.' : `Horas de silencio: ${hours}.`),
+  cansTitle: 'Latas por atender',
+  roles: spanishRoles,
+  setTaps: {
+    metric: 'Unidades métricas',
+    us: 'Unidades de EE. UU.',
+    sheet: (sheet) => `Ficha ${sheet}`,
+    digest: 'Hora del resumen…',
+    quiet: 'Horas de silencio…',
+    airLimit: 'Validez del aire…',
+  },
+  setUp: {
+    crewButton: 'Preparar la cuadrilla…',
+    mineButton: 'Mis ajustes…',
+    crewTitle: 'La cuadrilla',
+    mineTitle: 'Mis ajustes',
+    submit: 'Fijar',
+    channel: 'Canal de las mezclas',
+    channelHint: 'Antes, invite a Batchbell a ese canal: /invite @batchbell.',
+    leads: 'Encargados',
+    leadsHint: 'Les llega lo que nadie contesta, y pueden permitir lo que la ficha deja al encargado.',
+    supervisors: 'Supervisores',
+    supervisorsHint: 'Reciben el resumen del día, y pueden permitir lo que un encargado no.',
+    forLead: (who) => `Eso lo fija un encargado: ${who}.`,
+    channelFaults: {
+      taken: 'Ese canal es de otra cuadrilla.',
+      'not-invited': 'Batchbell no está en ese canal. Invítelo y vuelva a fijarlo: /invite @batchbell.',
+      'not-asked': 'Slack no dijo si Batchbell está en ese canal. Vuelva a fijarlo dentro de un minuto.',
+    },
+    nobodyLeads: 'Esta cuadrilla aún no tiene encargado: lo que nadie contesta no llega a nadie más.',
+    noChannel: 'Aún no hay canal: los avisos van a cada uno por mensaje directo.',
+  },
+  welcomeTitle: 'Para empezar',
+  welcome: [
+    'Llevo los tiempos, los cálculos y el registro de cada mezcla. Cada mezcla tiene un solo mensaje en el canal de la cuadrilla; lo que le pasa queda en su hilo.',
+    'Escriba /bell y lo que pasó, mencióneme en un hilo, o escríbame aquí sin más. Casi todos los pasos son un toque.',
+    'Antes de nada, mire cómo está preparada la cuadrilla y sus propios ajustes: un toque cada uno, aquí abajo.',
+  ],
+  joined: [
+    'Aquí llevo las mezclas de la cuadrilla: un mensaje para cada una, que se va actualizando.',
+    'Para empezar: /bell aire 24C 48%, y después /bell mezclar 2,4kg. Ayuda: /bell ayuda.',
+  ],
+  noCrewHere: (channel) =>
+    `Este canal no es de ninguna cuadrilla. Su id es ${channel}: va en slackChannels, en el archivo de la cuadrilla.`,
+  noCrewOfYours:
+    'No sé cuál es su cuadrilla. Escriba en el canal de la cuadrilla, o pida que pongan su id de Slack en el archivo.',
+  paperHere: (file) => `${file} llega aquí enseguida.`,
+  paperAlone: (file) => `${file} le llega por mensaje directo, solo a usted.`,
+  paperMissing: (file) => `${file} no llegó`,
+  paperMissingLine: 'No se pudo traer a Slack. Pídalo otra vez.',
+  paperUnsure: (file) => `${file}: puede que no haya llegado`,
+  paperUnsureLine: 'Slack no contestó. Si no aparece aquí, pídalo otra vez.',
+  pictureNotFiled: 'Foto sin archivar',
+  pictureWhere: 'Súbala en el hilo de su mezcla: ahí queda archivada con ella.',
+  captionNotRecorded: (line) => `Sin anotar, solo guardado con la foto: ${line}`,
+  recordCaption: 'Anotar lo escrito',
+  pictureFiled: (subject) => `Foto archivada con ${subject}`,
+};

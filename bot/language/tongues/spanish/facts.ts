@@ -1,0 +1,152 @@
+// What happened, in Spanish, in half a line: for corrections, deviations, the day and the trace.
+
+import type { Fact } from '../../../../core/history.ts';
+import type { Figures } from '../../figures.ts';
+import { englishParts } from '../english/parts.ts';
+import { spanishHoldReason } from './holds.ts';
+import { spanishComponents } from './material.ts';
+import { spanishMethods } from './methods.ts';
+import { spanishMaterialName, theTime } from './names.ts';
+import { spanishParts } from './parts.ts';
+import { spanishRingName } from './rings.ts';
+import { spanishSessionFact } from './session-facts.ts';
+import { spanishSettings } from './settings.ts';
+
+const ways = { oven: 'horno', room: 'sala' };
+const states = { wet: 'húmeda', dry: 'seca' };
+const whereGiven = { digest: 'el resumen', traveller: 'una hoja de ruta', backup: 'una copia' };
+const uses = {
+  thinning: 'dilución',
+  'gun-cleaning': 'lavado de pistola',
+  'vessel-cleaning': 'lavado de recipientes',
+  wiping: 'limpieza con trapo',
+  other: 'otro uso',
+};
+
+export function spanishFact(fact: Fact, f: Figures): string {
+  switch (fact.type) {
+    case 'BatchOpened':
+      return `mezcla ${fact.batch} abierta, ${f.mass(fact.plannedGrams)} de ${fact.sheet.name}`;
+    case 'PartsWeighed':
+      return `pesadas A ${f.mass(fact.partAGrams)}, B ${f.mass(fact.partBGrams)}`;
+    case 'PartWeighed':
+      return `pesada ${spanishComponents[fact.component]} ${f.mass(fact.grams)}`;
+    case 'PartAdded':
+      return `añadidos ${f.mass(fact.grams)} de ${spanishComponents[fact.component]}`;
+    case 'PotUncovered':
+      return 'destapada';
+    case 'PotCovered':
+      return 'tapada';
+    case 'MixCaught':
+      return `recogidos ${f.mass(fact.grams)}`;
+    case 'CanOpened':
+      return `lata ${fact.can} abierta: ${spanishComponents[fact.component]}, lote ${fact.lot}, ${f.mass(fact.grams)}`;
+    case 'LidOff':
+      return 'lata destapada';
+    case 'CanBlanketed':
+      return 'gas puesto y tapada';
+    case 'CanStirred':
+      return 'agitándose en la lata';
+    case 'CanChecked':
+      return `revisada por ${fact.role === 'crew' ? 'alguien de la cuadrilla' : `un ${spanishParts.roles[fact.role]}`}`;
+    case 'CanDiscarded':
+      return fact.why === '' ? 'desechada' : `desechada, ${fact.why}`;
+    case 'StirrerStarted':
+      return 'agitador en marcha';
+    case 'StirrerStopped':
+      return 'agitador parado';
+    case 'MixFiltered':
+      return 'filtrada';
+    case 'MixThickened':
+      return fact.seen === 'gelled' ? 'gelificada' : 'espesa';
+    case 'PotEmptied':
+      return fact.leftGrams === undefined ? 'vaciada' : `vaciada, sobran ${f.mass(fact.leftGrams)}`;
+    case 'PartReceived':
+      return 'pieza anotada';
+    case 'SurfacePrepared': {
+      const { profileMicrometres: profile, saltsMilligramsPerSquareMetre: salts, dustRating: dust } = fact;
+      return [
+        `superficie preparada, ${englishParts.grades[fact.grade]}`,
+        ...(profile === undefined ? [] : [`perfil ${f.film(profile)}`]),
+        ...(salts === undefined ? [] : [`sales ${f.decimal(salts)} mg/m²`]),
+        ...(dust === undefined ? [] : [`polvo ${dust}`]),
+      ].join(', ');
+    }
+    case 'CoatApplied':
+      return `${fact.part}: capa ${fact.pass === undefined ? 'aplicada' : 'retocada'} (${spanishMethods[fact.method].name}, mezcla ${fact.batch})`;
+    case 'FilmDry':
+      return 'película seca al tacto';
+    case 'CureStarted':
+      return fact.setCelsius === undefined
+        ? `entra en curado (${ways[fact.way]})`
+        : `entra en curado (${ways[fact.way]}, ${f.temperature(fact.setCelsius)})`;
+    case 'PartTemperatureRead':
+      return `${fact.on ?? 'pieza'} a ${f.temperature(fact.celsius)}`;
+    case 'DoorOpened':
+      return fact.openMinutes === undefined
+        ? 'puerta del horno abierta'
+        : `puerta del horno abierta, ${f.minutesUp(fact.openMinutes)}`;
+    case 'CureEnded':
+      return 'sale de curado';
+    case 'FilmRead':
+      return `película ${states[fact.state]} ${f.list(fact.micrometres.map(f.film))}`;
+    case 'AdhesionTested':
+      return `adherencia ${fact.rating}${fact.coupon === true ? ' (probeta)' : ''}`;
+    case 'SolventRubbed':
+      return `${fact.doubleRubs} dobles frotes, ${spanishParts.rubs[fact.result]}${fact.coupon === true ? ' (probeta)' : ''}`;
+    case 'PhotoFiled':
+      return fact.caption === undefined ? 'foto archivada' : `foto archivada, ${fact.caption}`;
+    case 'PartReleased':
+      return 'pieza liberada';
+    case 'PartHeld':
+      return ['pieza retenida', spanishHoldReason({ ...fact, because: fact.because ?? [] }, f)]
+        .filter((text) => text !== '')
+        .join(', ');
+    case 'AirRead': {
+      const temperature = fact.celsius === undefined ? [] : [f.temperature(fact.celsius)];
+      const humidity = fact.relativeHumidityPercent === undefined ? [] : [f.percent(fact.relativeHumidityPercent)];
+      return `aire ${[...temperature, ...humidity].join(' ')}`;
+    }
+    case 'SurfaceRead':
+      return `superficie ${f.temperature(fact.celsius)}`;
+    case 'LowestRead':
+      return `mínima ${f.temperature(fact.lowestCelsius)}`;
+    case 'SettingChanged':
+      return `ajuste: ${spanishSettings.names[fact.setting.name]}`;
+    case 'SolventUsed': {
+      const amount = fact.amount.kind === 'mass' ? f.mass(fact.amount.grams) : f.volume(fact.amount.litres);
+      return `gastados ${amount} de ${spanishMaterialName(fact.material)} (${uses[fact.use]})`;
+    }
+    case 'HashGiven':
+      return `huella de la anotación ${fact.seq} dada en ${whereGiven[fact.on]}`;
+    case 'SessionBriefed':
+    case 'PeoplePlaced':
+    case 'ExtractionSaid':
+    case 'SuppliedAirSaid':
+    case 'BriefAcknowledged':
+    case 'SprayStarted':
+    case 'SprayStopped':
+    case 'GearFlushed':
+    case 'WasteCanned':
+    case 'SessionClosed':
+    case 'AlarmRaised':
+    case 'NearMissTold':
+    case 'BellTested':
+    case 'QualificationDated':
+      return spanishSessionFact(fact, f);
+    case 'Rang':
+      return `aviso: ${spanishRingName(fact.key)}`;
+    case 'RingSnoozed':
+      return `aplazado hasta ${theTime(f.timeDown(fact.until))}: ${spanishRingName(fact.key)}`;
+    case 'ShiftBegun':
+      return 'entra de turno';
+    case 'ShiftEnded':
+      return 'sale de turno';
+    case 'HandedOver':
+      return `relevo a ${fact.to}`;
+    case 'TakenOver':
+      return 'toma el relevo';
+    case 'RingAnswered':
+      return `enterado: ${spanishRingName(fact.key)}`;
+  }
+}

@@ -1,0 +1,30 @@
+// Readings that fail, in Spanish: which, by what rule, and what holds.
+
+import type { FailedReading } from '../../../../core/part/part-events.ts';
+import type { ReadingObjection } from '../../../../core/part/part-objections.ts';
+import type { Figures } from '../../figures.ts';
+import { spanishFilm } from './parts.ts';
+
+const onCoupon = ({ coupon }: { readonly coupon?: true | undefined }) => (coupon === true ? ', en su probeta' : '');
+
+export function spanishFailed(reading: FailedReading, f: Figures): string {
+  switch (reading.of) {
+    case 'film':
+      return `película seca ${f.list(reading.micrometres.map((film) => f.film(film)))} fuera de su regla`;
+    case 'adhesion':
+      return `adherencia ${reading.rating}${onCoupon(reading)}`;
+    case 'rub':
+      return `la película cedió al frotar con disolvente, ${reading.doubleRubs} dobles frotes${onCoupon(reading)}`;
+  }
+}
+
+export function spanishReadingObjection(objection: ReadingObjection, f: Figures): string {
+  switch (objection.code) {
+    case 'film-outside':
+      return spanishFilm(objection.finding, f);
+    case 'adhesion-failed':
+      return `Una adherencia ${objection.rating} no pasa: pasan 3B o mejor y, según ISO 2409, 2 o mejor (práctica común, sin fuente).`;
+    case 'rubbed-through':
+      return `La película cedió a los ${objection.doubleRubs} dobles frotes: así no pasa (práctica común, sin fuente).`;
+  }
+}

@@ -1,0 +1,82 @@
+// What is said of taking an act back, in Spanish: which act it is, what rests on it, and why it stays.
+
+import type { AmendTarget } from '../../../../core/commands.ts';
+import type { ActTold, UndoUnclear } from '../../../../core/corrections/undo-objections.ts';
+import type { Entry } from '../../../../core/history.ts';
+import { doneTo } from '../../done-to.ts';
+import type { Figures } from '../../figures.ts';
+import type { Words } from '../english/sentences.ts';
+import { spanishFact } from './facts.ts';
+import { spanishPlace, spanishTyped } from './names.ts';
+
+/** With what it was done to, where the act itself does not say so. */
+function about(entry: Pick<Entry, 'stream' | 'fact'>): string {
+  const done = doneTo(entry);
+  if (done === undefined) return '';
+  const { noun, name } = done;
+  switch (noun) {
+    case 'batch':
+      return `mezcla ${name}: `;
+    case 'can':
+      return `lata ${name}: `;
+    case 'session':
+      return `sesión ${name}: `;
+    case 'part':
+      return `${name}: `;
+    case 'place':
+      return `${spanishPlace(name)}: `;
+  }
+}
+
+export const spanishUndo: Words['undo'] = {
+  act: (entry, f) => `${about(entry)}${spanishFact(entry.fact, f)}`,
+  takeBack: (act) => `Anular: ${act}`,
+};
+
+const named = ({ entry, corrected }: ActTold, f: Figures): string =>
+  `${corrected ? 'la corrección de ' : ''}${spanishUndo.act(entry, f)} (${f.timeDown(entry.happenedAt)})`;
+
+function amendOf({ verb, batch, can, part, place }: AmendTarget): string {
+  const what = [batch, can, part].find((each) => each !== undefined);
+  return ['corregir', what, spanishTyped.words(verb)[0] ?? verb, place === undefined ? undefined : `en ${place}`]
+    .filter((each) => each !== undefined)
+    .join(' ');
+}
+
+export function spanishUndoUnclear(unclear: UndoUnclear, f: Figures): string {
+  switch (unclear.code) {
+    case 'nothing-to-undo':
+      return 'No hay nada suyo que deshacer.';
+    case 'undo-too-late': {
+      const how =
+        unclear.amend === undefined
+          ? 'Se queda así; decir de nuevo cómo está.'
+          : `Usar corregir: ${amendOf(unclear.amend)}, y después qué estaba mal y por qué.`;
+      return `Solo se deshace lo de las últimas 8 horas. Su última anotación es más antigua: ${named(unclear.last, f)}. ${how}`;
+    }
+    case 'undo-not-last': {
+      if (unclear.named === undefined) return 'Esa anotación no está, o ya se ha anulado.';
+      const { by } = unclear.named.entry;
+      if (!unclear.isTheirs) {
+        return `Eso lo anotó ${by}: ${named(unclear.named, f)}. Solo lo deshace ${by}; si no, usar corregir.`;
+      }
+      const since = unclear.last === undefined ? '' : ` Después anotó: ${named(unclear.last, f)}.`;
+      return `Esa no es su última anotación: ${named(unclear.named, f)}.${since} Primero se deshace la última.`;
+    }
+    case 'undo-rests': {
+      const { later, last } = unclear;
+      const what = later.corrected
+        ? `Ya la corrigió ${later.entry.by} (${f.timeDown(later.entry.happenedAt)})`
+        : `Hay una anotación posterior de ${later.entry.by} que se apoya en ella: ${named(later, f)}`;
+      return `Su última anotación es ${named(last, f)}. ${what}. Usar corregir.`;
+    }
+    case 'undo-asks': {
+      // Each has commas of its own.
+      const acts = unclear.acts.map((each) => named(each, f)).join('; ');
+      const rests = unclear.rests.map((each) => `${named(each, f)}, de ${each.entry.by}`).join('; ');
+      const resting =
+        rests === '' ? '' : ` En ello se apoya: ${rests}. Lo que se apoya en ello se queda, y se juzga de nuevo.`;
+      return `Se anularía: ${acts}.${resting} Sus relojes y avisos se van con ello.`;
+    }
+  }
+}
