@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 import { factUnits } from '../bot/cards/fact-ids.ts';
 import { misreadCodes } from '../bot/language/reading.ts';
 import { english } from '../bot/language/tongues/english/sentences.ts';
-import { vocabulary } from '../bot/language/vocabulary.ts';
+import { englishVerbs } from '../bot/language/tongues/english/verbs.ts';
 import { allowed } from '../core/allowed.ts';
 import { leastRole, settlingRows } from '../core/crew/who-may-set.ts';
 import { reminderKinds } from '../core/reminders/wanted-reminder.ts';
@@ -76,7 +76,7 @@ function tables(): string {
     '### What can be typed',
     table(
       ['verb', 'example'],
-      Object.values(vocabulary).map(({ name, example }) => [name, `\`${example}\``]),
+      Object.entries(englishVerbs).map(([name, { example }]) => [name, `\`${example}\``]),
     ),
   ].join('\n\n');
 }

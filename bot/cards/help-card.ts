@@ -5,6 +5,7 @@ import { roles } from '../../core/crew/crew-commands.ts';
 import { leastRole, type SettlingRow, settlingRows } from '../../core/crew/who-may-set.ts';
 import { isOwnKey } from '../../core/own-key.ts';
 import { qualifications } from '../../core/session/session-commands.ts';
+import { englishVerbs } from '../language/tongues/english/verbs.ts';
 import { type VocabularyRow, vocabulary } from '../language/vocabulary.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
@@ -12,7 +13,7 @@ import type { Telling } from './card-context.ts';
 export function helpCard(t: Telling, verb: string | undefined): Card {
   const { replies, typed } = t.words;
   const rows: readonly VocabularyRow[] = Object.values(vocabulary);
-  const row = rows.find(({ name, words }) => name === verb || (verb !== undefined && words.includes(verb)));
+  const row = rows.find(({ name }) => name === verb || (verb !== undefined && englishVerbs[name].words.includes(verb)));
   if (row === undefined) {
     return makeCard(replies.help, 'plain', {
       lines: [...rows.map(({ name }) => typed.example(name)), replies.helpHow, replies.caution],

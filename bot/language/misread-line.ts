@@ -8,10 +8,11 @@ import type { Fault, LineContext, Misread, Reading } from './reading.ts';
 import { slots } from './slots.ts';
 import { inTypedLanguage } from './suggest-in-typed-language.ts';
 import { nearest, nearestVerbs, thoseThatRead } from './suggestions.ts';
+import { englishVerbs } from './tongues/english/verbs.ts';
 import { notNames } from './trade-words.ts';
 import { type Token, tokenize } from './typed/tokens.ts';
 import { type VerbNamed, verbOfWord } from './verbs-typed.ts';
-import { type VocabularyName, vocabulary } from './vocabulary.ts';
+import type { VocabularyName } from './vocabulary.ts';
 
 export interface Misunderstood {
   readonly fault: Fault;
@@ -43,7 +44,7 @@ export function misreadOf(
     needs: (fault.needs ?? []).map((slot) => ({ slot, units: slots[slot].units })),
     couldBe: fault.couldBe ?? [],
     ...(fault.limits !== undefined && { limits: fault.limits }),
-    example: vocabulary[name].example,
+    example: englishVerbs[name].example,
     // Which of them it is nobody knows: none is left out.
     suggestions: thoseThatRead(tries, reads, fault.code === 'which-cry' ? alarms.length : undefined),
   };
@@ -137,7 +138,7 @@ export function tooLong(text: string): Reading {
     needs: [],
     couldBe: [],
     limits: { lowest: 0, highest: longestLine, unit: '' },
-    example: vocabulary.mix.example,
+    example: englishVerbs.mix.example,
     suggestions: [],
   };
   return { kind: 'misread', misread, line };

@@ -2,22 +2,26 @@
 
 import { methods } from '../../core/methods.ts';
 import { ownValue } from '../../core/own-key.ts';
+import { englishVerbs } from './tongues/english/verbs.ts';
 import { isSpanishWord, withoutAccents } from './tongues/spanish/lexicon.ts';
 import { spanishMethods } from './tongues/spanish/methods.ts';
-import { spanishVocabulary } from './tongues/spanish/verbs.ts';
+import { spanishVerbs } from './tongues/spanish/verbs.ts';
 import { tokenize } from './typed/tokens.ts';
 import type { VerbNamed } from './verbs-typed.ts';
 import { vocabulary } from './vocabulary.ts';
 
-const spanishVerbs: ReadonlySet<string> = new Set(
-  Object.values(spanishVocabulary).flatMap(({ words }) => words.map(withoutAccents)),
+const verbsOfSpanish: ReadonlySet<string> = new Set(
+  Object.values(spanishVerbs).flatMap(({ words }) => words.map(withoutAccents)),
 );
 
 /** What the readers add to a line that lacks something. */
 const inSpanish: Readonly<Record<string, string>> = {
   // A verb that is near a slip is offered by its Spanish name: `buscar`, not `find`.
   ...Object.fromEntries(
-    Object.values(vocabulary).map(({ name, words }) => [words[0] ?? name, spanishVocabulary[name].words[0] ?? name]),
+    Object.values(vocabulary).map(({ name }) => [
+      englishVerbs[name].words[0] ?? name,
+      spanishVerbs[name].words[0] ?? name,
+    ]),
   ),
   ...Object.fromEntries(methods.map((method) => [method, spanishMethods[method].name])),
   oven: 'horno',
@@ -53,7 +57,7 @@ export function inTypedLanguage(
   verb: VerbNamed | undefined,
   tries: readonly string[],
 ): readonly string[] {
-  const isTypedSo = verb !== undefined && spanishVerbs.has(withoutAccents(verb.printed));
+  const isTypedSo = verb !== undefined && verbsOfSpanish.has(withoutAccents(verb.printed));
   if (tries.length === 0 || !(isTypedSo || isSpanish(line))) return tries;
   const typed = new Set(line.split(' '));
   const words = verb?.row.name === 'shift' ? ofShift : inSpanish;
@@ -68,6 +72,6 @@ export function inTypedLanguage(
 function isSpanish(line: string): boolean {
   return tokenize(line).some((token) => {
     const word = withoutAccents(token.text.toLowerCase());
-    return token.kind === 'word' && (spanishVerbs.has(word) || isSpanishWord(word) || /^a las?$/.test(word));
+    return token.kind === 'word' && (verbsOfSpanish.has(word) || isSpanishWord(word) || /^a las?$/.test(word));
   });
 }

@@ -1,11 +1,12 @@
 // From the first word or two of a line to its row in the vocabulary. A method stands for the coat it makes.
 
 import type { Method } from '../../core/methods.ts';
+import { englishVerbs } from './tongues/english/verbs.ts';
 import { spanishMethodWords, withoutAccents } from './tongues/spanish/lexicon.ts';
-import { spanishVocabulary } from './tongues/spanish/verbs.ts';
+import { spanishVerbs } from './tongues/spanish/verbs.ts';
 import { methodsByWord } from './trade-words.ts';
 import type { Token, Word } from './typed/tokens.ts';
-import { type VocabularyRow, vocabulary } from './vocabulary.ts';
+import { type VocabularyName, type VocabularyRow, vocabulary } from './vocabulary.ts';
 
 export interface VerbNamed {
   readonly row: VocabularyRow;
@@ -46,9 +47,10 @@ const verbs: ReadonlyMap<string, VerbNamed> = new Map([
     word,
     { row: vocabulary.coat, printed: method, method },
   ]),
-  ...Object.values(vocabulary).flatMap((row) =>
-    row.words.map((word): [string, VerbNamed] => [word, { row, printed: row.words[0] ?? row.name }]),
-  ),
+  ...Object.values(vocabulary).flatMap((row: VocabularyRow) => {
+    const { words } = englishVerbs[row.name];
+    return words.map((word): [string, VerbNamed] => [word, { row, printed: words[0] ?? row.name }]);
+  }),
   ...[...spanishMethodWords].map(([word, method]): [string, VerbNamed] => [
     word,
     { row: vocabulary.coat, printed: word, method },
@@ -63,7 +65,7 @@ const verbs: ReadonlyMap<string, VerbNamed> = new Map([
   ]),
   ...intoOven.map((word): [string, VerbNamed] => [word, { row: vocabulary.cure, printed: 'al horno', way: 'oven' }]),
   ...Object.values(vocabulary).flatMap((row: VocabularyRow) => {
-    const { words } = spanishVocabulary[row.name];
+    const { words } = spanishVerbs[row.name];
     return words.map((word): [string, VerbNamed] => [withoutAccents(word), { row, printed: words[0] ?? row.name }]);
   }),
 ]);
@@ -72,6 +74,16 @@ const firstOfTwo: ReadonlySet<string> = new Set(
 );
 
 export const verbWords: readonly string[] = [...verbs.keys()];
+
+const ignored: ReadonlyMap<VocabularyName, ReadonlySet<string>> = new Map(
+  Object.values(vocabulary).map(({ name }) => [
+    name,
+    new Set([...englishVerbs[name].ignores, ...spanishVerbs[name].ignores]),
+  ]),
+);
+
+/** True for a word that only rounds a sentence off on this row. */
+export const isIgnoredOn = (name: VocabularyName, word: string): boolean => ignored.get(name)?.has(word) ?? false;
 
 export function verbNamed(word: string): VerbNamed | undefined {
   return verbs.get(word) ?? verbs.get(withoutAccents(word));

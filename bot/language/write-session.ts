@@ -4,7 +4,7 @@ import type { CommandOf } from '../../core/commands.ts';
 import type { Alarm, Qualification, SpraySetting } from '../../core/session/session-commands.ts';
 import { writeName } from './people-typed.ts';
 import { isoLocal } from './times/wall-clock.ts';
-import { vocabulary } from './vocabulary.ts';
+import { englishVerbs } from './tongues/english/verbs.ts';
 import { written } from './write-quantities.ts';
 
 type SessionVerb =
@@ -21,7 +21,7 @@ type SessionVerb =
 type OtherVerb = Qualification | Alarm | 'near-miss' | 'bell';
 
 export function writeSessionAct(command: CommandOf<SessionVerb | OtherVerb>, zone: string): readonly string[] {
-  const verb = vocabulary[command.verb].words[0] ?? command.verb;
+  const verb = englishVerbs[command.verb].words[0] ?? command.verb;
   switch (command.verb) {
     case 'brief':
       return [verb, ...writeBrief(command, zone)];

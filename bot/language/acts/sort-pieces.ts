@@ -9,6 +9,7 @@ import { isOutside, type Kind, type Limits, type Slot, slots } from '../slots.ts
 import { batchMarks, fillers } from '../trade-words.ts';
 import type { NumberToken, Token } from '../typed/tokens.ts';
 import type { Quantity } from '../typed/units-typed.ts';
+import { isIgnoredOn } from '../verbs-typed.ts';
 import { type VocabularyRow, vocabulary } from '../vocabulary.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { rangesJoined } from './part-ranges.ts';
@@ -56,7 +57,7 @@ export function sortPieces(typed: ActLine): SortedPieces | Fault {
           batchMarked = true;
         } else if (row.may.includes('place') && isPlaceMark(token.word)) {
           placeMarked = true;
-        } else if (row.ignores?.includes(token.word) || fillers.has(token.word) || isNoName(token.word)) {
+        } else if (isIgnoredOn(row.name, token.word) || fillers.has(token.word) || isNoName(token.word)) {
           break;
         } else if (placeMarked) {
           const place = placeNamed(token.word);

@@ -4,10 +4,10 @@
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../bot/language/read-line.ts';
 import type { Reading } from '../../../bot/language/reading.ts';
+import { englishVerbs } from '../../../bot/language/tongues/english/verbs.ts';
 import { meaningOf, withoutAccents } from '../../../bot/language/tongues/spanish/lexicon.ts';
-import { spanishVocabulary } from '../../../bot/language/tongues/spanish/verbs.ts';
+import { spanishVerbs } from '../../../bot/language/tongues/spanish/verbs.ts';
 import { verbNamed } from '../../../bot/language/verbs-typed.ts';
-import { vocabulary } from '../../../bot/language/vocabulary.ts';
 import { shopAtTen } from './shop-at-ten.ts';
 import { spanishLines } from './spanish-lines.ts';
 import { spanishSpokenLines } from './spanish-spoken-lines.ts';
@@ -22,13 +22,13 @@ function nameOf(reading: Reading): string {
 
 describe('the Spanish words', () => {
   it.each(vocabularyNames)('given the Spanish example of %s, then it reads as that', (name) => {
-    expect(nameOf(readLine(spanishVocabulary[name].example, shop))).toBe(name);
+    expect(nameOf(readLine(spanishVerbs[name].example, shop))).toBe(name);
   });
 
   it.each(vocabularyNames)(
     'given the rest of the Spanish example after any Spanish word for %s, then it reads as that',
     (name) => {
-      const { words, example } = spanishVocabulary[name];
+      const { words, example } = spanishVerbs[name];
       const printed = words[0] ?? '';
       const rest = withoutAccents(example).slice(printed.length);
       // The example of the traveller begins with three words.
@@ -38,14 +38,16 @@ describe('the Spanish words', () => {
   );
 
   it.each(vocabularyNames)('given any Spanish word for %s, then no other row has it', (name) => {
-    for (const word of spanishVocabulary[name].words) {
+    for (const word of spanishVerbs[name].words) {
       expect(verbNamed(word)?.row.name).toBe(name);
       expect(verbNamed(withoutAccents(word))?.row.name).toBe(name);
     }
   });
 
   it('given any English word that starts a line, then it does not mean another one in Spanish', () => {
-    const taken = vocabularyNames.flatMap((name) => vocabulary[name].words).filter((word) => meaningOf(word) !== word);
+    const taken = vocabularyNames
+      .flatMap((name) => englishVerbs[name].words)
+      .filter((word) => meaningOf(word) !== word);
     expect(taken).toEqual([]);
   });
 
@@ -99,7 +101,7 @@ describe('the Spanish words', () => {
   });
 
   it('given the words, then none promises anything', () => {
-    const words = Object.values(spanishVocabulary).flatMap((row) => row.words);
+    const words = Object.values(spanishVerbs).flatMap((row) => row.words);
     expect(words.filter((word) => /segur|apto|libre|vale|listo/.test(word))).toEqual([]);
   });
 });

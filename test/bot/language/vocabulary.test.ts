@@ -4,14 +4,14 @@ import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../bot/language/read-line.ts';
 import { slots } from '../../../bot/language/slots.ts';
 import { nearestVerbs } from '../../../bot/language/suggestions.ts';
+import { englishVerbs } from '../../../bot/language/tongues/english/verbs.ts';
 import { verbNamed, verbWords } from '../../../bot/language/verbs-typed.ts';
-import { vocabulary } from '../../../bot/language/vocabulary.ts';
 import { shopAtTen } from './shop-at-ten.ts';
 import { vocabularyNames } from './vocabulary-names.ts';
 
 describe('the vocabulary', () => {
   it.each(vocabularyNames)('given the example of %s, then it reads as that', (name) => {
-    const reading = readLine(vocabulary[name].example, shopAtTen);
+    const reading = readLine(englishVerbs[name].example, shopAtTen);
     const read =
       reading.kind === 'command'
         ? reading.command.verb
@@ -22,12 +22,12 @@ describe('the vocabulary', () => {
   });
 
   it.each(vocabularyNames)('given any word for %s, then no other row has it', (name) => {
-    for (const word of vocabulary[name].words) expect(verbNamed(word)?.row.name).toBe(name);
+    for (const word of englishVerbs[name].words) expect(verbNamed(word)?.row.name).toBe(name);
   });
 
   it('given the printed words, then a swapped pair of letters in any finds its verb again', () => {
     const missed = vocabularyNames.filter((name) => {
-      const [word = ''] = vocabulary[name].words;
+      const [word = ''] = englishVerbs[name].words;
       if (word.length < 4) return false;
       const swapped = `${word.slice(0, 1)}${word[2]}${word[1]}${word.slice(3)}`;
       return swapped !== word && !nearestVerbs(swapped).some(({ row }) => row.name === name);

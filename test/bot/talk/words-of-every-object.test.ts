@@ -6,8 +6,8 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, expect, it } from 'vitest';
-import { spanishVocabulary } from '../../../bot/language/tongues/spanish/verbs.ts';
-import { vocabulary } from '../../../bot/language/vocabulary.ts';
+import { englishVerbs } from '../../../bot/language/tongues/english/verbs.ts';
+import { spanishVerbs } from '../../../bot/language/tongues/spanish/verbs.ts';
 import { paperTray } from '../../../bot/records/paper-tray.ts';
 import { wire } from '../../../bot/run/wiring.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';
@@ -83,8 +83,8 @@ function examplesWith(example: string, word: string): readonly string[] {
 }
 
 function linesOf(word: string): readonly string[] {
-  const rows = Object.values(vocabulary).map(({ name, words: [verb = name], example }) => ({ verb, example }));
-  const spanish = Object.values(spanishVocabulary).map(({ words: [verb = ''], example }) => ({ verb, example }));
+  const rows = Object.values(englishVerbs).map(({ words: [verb = ''], example }) => ({ verb, example }));
+  const spanish = Object.values(spanishVerbs).map(({ words: [verb = ''], example }) => ({ verb, example }));
   return [
     word,
     ...[...rows, ...spanish].flatMap(({ verb, example }) => [

@@ -7,8 +7,9 @@ import type { Method } from '../../../../core/methods.ts';
 import type { ObjectionCode } from '../../../../core/objections.ts';
 import type { FigureSourceId } from '../../../../core/session/brief-lines.ts';
 import type { EmergencyField } from '../../../../core/session/session-commands.ts';
-import { type VocabularyName, vocabulary } from '../../vocabulary.ts';
+import type { VocabularyName } from '../../vocabulary-row.ts';
 import { englishMethods } from './methods.ts';
+import { englishVerbs } from './verbs.ts';
 
 const figureSources: Readonly<Record<FigureSourceId, string>> = {
   lel: '29 CFR 1910.94(c)(6)(ii); a quarter of the limit, or the stricter share that the crew has set',
@@ -36,6 +37,6 @@ export const englishNames = {
 };
 
 export const englishTyped = {
-  words: (name: VocabularyName): readonly string[] => vocabulary[name].words,
-  example: (name: VocabularyName): string => vocabulary[name].example,
+  words: (name: VocabularyName): readonly string[] => englishVerbs[name].words,
+  example: (name: VocabularyName): string => englishVerbs[name].example,
 };

@@ -4,7 +4,7 @@ import { ownValue } from '../../../../core/own-key.ts';
 import type { Misread, MisreadCode, Need } from '../../reading.ts';
 import type { Slot } from '../../slots.ts';
 import { spanishMethodList } from './methods.ts';
-import { spanishVocabulary } from './verbs.ts';
+import { spanishVerbs } from './verbs.ts';
 
 const isBareDegree = (token: string): boolean => /\d ?(?:°|grados?)$/i.test(token);
 
@@ -164,7 +164,7 @@ function spanishNeed(need: Need): string {
   return need.units.length === 0 ? name : `${name} en ${need.units.join(', ')}`;
 }
 
-const examples: Readonly<Record<string, { readonly example: string }>> = spanishVocabulary;
+const examples: Readonly<Record<string, { readonly example: string }>> = spanishVerbs;
 
 function exampleOf({ verb, faulty, example }: Misread): string {
   if (faulty !== undefined) return listExample;

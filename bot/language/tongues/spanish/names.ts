@@ -9,7 +9,7 @@ import type { EmergencyField } from '../../../../core/session/session-commands.t
 import type { VocabularyName } from '../../vocabulary.ts';
 import type { english } from '../english/sentences.ts';
 import { spanishMethods } from './methods.ts';
-import { spanishVocabulary } from './verbs.ts';
+import { spanishVerbs } from './verbs.ts';
 
 const places: Readonly<Record<string, string>> = {
   room: 'sala',
@@ -170,8 +170,8 @@ const wordsShown = 6;
 
 /** Words and example of a row as a Spanish reader may type them. */
 export const spanishTyped = {
-  words: (name: VocabularyName): readonly string[] => spanishVocabulary[name].words.slice(0, wordsShown),
-  example: (name: VocabularyName): string => spanishVocabulary[name].example,
+  words: (name: VocabularyName): readonly string[] => spanishVerbs[name].words.slice(0, wordsShown),
+  example: (name: VocabularyName): string => spanishVerbs[name].example,
 };
 
 /** What is quoted of a sheet stays as it is. */

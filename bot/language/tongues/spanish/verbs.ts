@@ -2,187 +2,210 @@
 // Written as they are spelt; the reader takes them with their accents or without. The first word is the one printed.
 
 import type { VocabularyName } from '../../vocabulary-row.ts';
+import { type VerbWords, verbWords } from '../tongue.ts';
 
-export interface SpanishRow {
-  /** Two words at most, lower case; no word of another row. */
-  readonly words: readonly string[];
-  /** A line that reads as the row's own example does, or as something of its kind. */
-  readonly example: string;
-}
-
-const row = (words: string, example: string): SpanishRow => ({ words: words.split(', '), example });
-
-export const spanishVocabulary: Readonly<Record<VocabularyName, SpanishRow>> = {
-  mix: row(
+export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
+  mix: verbWords(
     'mezclar, mezcla, mezclado, mezclada, mezclando, mezclé, mezclo, mezclamos, mezcla nueva, nueva mezcla, hacer mezcla, hago mezcla, preparar mezcla, empezar mezcla, abrir mezcla',
     'mezclar 2,4kg',
+    'aire, hr, hum, relativa, temperatura, leer',
   ),
-  weigh: row('pesar, peso, pesado, pesada, pesé, pesos, pesadas, pesados, pesamos, pesaje', 'pesar 1 1201g 1198g'),
-  stir: row(
+  weigh: verbWords(
+    'pesar, peso, pesado, pesada, pesé, pesos, pesadas, pesados, pesamos, pesaje',
+    'pesar 1 1201g 1198g',
+  ),
+  stir: verbWords(
     'agitar, agitado, agitando, remover, agité, agito, agitamos, batir, batido, revolver, revolviendo, agitador marcha, arrancar agitador, arranco agitador, encender agitador, enciendo agitador, prender agitador, prendo agitador, revuelvo, revolví, bato, batí',
     'agitar 1',
   ),
-  stop: row(
+  stop: verbWords(
     'parar, parado, parada, paré, detener, parar agitador, paro, paramos, detenido, agitador parado, paro agitador, para agitador, detener agitador, apagar agitador, apago agitador, apagado agitador',
     'parar 1',
   ),
-  filter: row(
+  filter: verbWords(
     'filtrar, filtrado, filtrada, filtro, filtré, filtramos, colar, colado, cuelo, tamizar, tamizado, está filtrada',
     'filtrar 1',
   ),
-  thick: row(
+  thick: verbWords(
     'espesa, espeso, espesando, espesado, espesó, se espesa, se espesó, ha espesado, está espesa, está espeso',
     'espesa 1',
   ),
-  gel: row(
+  gel: verbWords(
     'gelificada, gelificado, cuajada, cuajado, se gelifica, gelificó, se gelificó, está gelificada, gelada, se geló, ha gelado, ha gelificado, ha cuajado, ha endurecido, cuajó, se cuajó, endurecida, endurecido, se endureció',
     'gelificada 1',
   ),
-  empty: row(
+  empty: verbWords(
     'vaciar, vacía, vacío, vaciado, vaciada, vacié, vaciamos, tirar mezcla, tiro mezcla, tirada mezcla, tirar resto, tiro resto',
     'vaciar 1 200g',
+    'quedaron',
   ),
-  add: row(
+  add: verbWords(
     'añadir, añadido, agregar, agregado, sumar, añado, añadí, añadimos, agrego, agregué, agregamos, echar, echo, eché, echado',
     'añadir 1 b 14g',
   ),
-  cover: row('tapar, tapada, tapado, tapo, tapé, tapamos', 'tapar 1'),
-  uncover: row('destapar, destapada, destapado, destapo, destapé', 'destapar 1'),
-  catch: row(
+  cover: verbWords('tapar, tapada, tapado, tapo, tapé, tapamos', 'tapar 1'),
+  uncover: verbWords('destapar, destapada, destapado, destapo, destapé', 'destapar 1'),
+  catch: verbWords(
     'recoger, recogido, recogida, recuperar, recuperado, escurrido, recojo, recogí, recogidos, recogidas, recupero, escurridos',
     'recoger 12 300g',
   ),
-  open: row('abrir, abierta, abierto, abrí, abro, abrimos, abiertas', 'abrir A lote 7731 5kg cad 2026-12 gas'),
-  lid: row(
+  open: verbWords('abrir, abierta, abierto, abrí, abro, abrimos, abiertas', 'abrir A lote 7731 5kg cad 2026-12 gas'),
+  lid: verbWords(
     'destapar lata, lata destapada, destapada lata, destapo lata, destapé lata, lata abierta, quitar tapa, quito tapa, sin tapa',
     'destapar lata 3',
   ),
-  blanket: row(
+  blanket: verbWords(
     'gas puesto, con gas, poner gas, pongo gas, meter gas, meto gas, nitrógeno puesto, argón puesto, inertizar, inertizada, inertizado',
     'gas puesto 3',
   ),
-  check: row('revisar, revisada, revisado, revisé, reviso, revisamos', 'revisar 3'),
-  prestir: row(
+  check: verbWords('revisar, revisada, revisado, revisé, reviso, revisamos', 'revisar 3'),
+  prestir: verbWords(
     'agitar lata, agito lata, agitando lata, agitada lata, remover lata, batir lata, revolver lata, preagitar, preagitado, preagitada',
     'agitar lata 3',
   ),
-  discard: row(
+  discard: verbWords(
     'desechar, desechada, desechado, desecho, descartar, descartada, tirar lata, tiro lata, tirada lata, tirado bote',
     'desechar 3 gelificada en la lata',
   ),
-  stock: row('existencias, inventario, latas', 'existencias'),
-  plan: row('planear, planificar, calcular', 'planear 6x0,8m2 pistola 12um lista 13:00'),
-  prep: row(
+  stock: verbWords('existencias, inventario, latas', 'existencias'),
+  plan: verbWords('planear, planificar, calcular', 'planear 6x0,8m2 pistola 12um lista 13:00'),
+  prep: verbWords(
     'preparar, preparada, preparado, chorreada, chorreado, granallada, granallado, chorrear, chorro, granallar, arenar, arenada, arenado, sandblast, sandblasteada, sandblasteado, lijada, lijado, desengrasada, desengrasado',
     'preparar impulsor-7 sa2.5 60um',
   ),
-  door: row(
+  door: verbWords(
     'puerta, puerta horno, puerta abierta, abrir puerta, abro puerta, abrí puerta, abierta puerta',
     'puerta impulsor-7 5min',
   ),
-  adhesion: row('adherencia, cuadrícula, corte enrejado', 'adherencia impulsor-7 5B'),
-  rub: row('frotes, frote, frotar', 'frotes impulsor-7 50 nada'),
-  snooze: row('aplazar, posponer, aplazado, pospongo, aplazo, más tarde', 'aplazar 5min'),
-  shift: row(
+  adhesion: verbWords('adherencia, cuadrícula, corte enrejado', 'adherencia impulsor-7 5B'),
+  rub: verbWords('frotes, frote, frotar', 'frotes impulsor-7 50 nada', 'frotes, sin'),
+  snooze: verbWords('aplazar, posponer, aplazado, pospongo, aplazo, más tarde', 'aplazar 5min'),
+  shift: verbWords(
     'turno, entro turno, empiezo turno, empezar turno, inicio turno, salgo turno, acabo turno, termino turno, fin turno',
     'turno entra',
   ),
-  handover: row(
+  handover: verbWords(
     'relevo, entregar, entregar turno, dar relevo, entrego, entrego turno, entregar relevo, entrego relevo, doy relevo, doy turno, dar turno, pasar turno, paso turno, pasar relevo, paso relevo',
     'relevo kari',
   ),
-  takeover: row(
+  takeover: verbWords(
     'tomar relevo, tomo relevo, tomar turno, recibir turno, tomo turno, recibo turno, recibo relevo, recibir relevo, coger relevo, cojo relevo, cojo turno',
     'tomar relevo',
+    'relevo, turno',
   ),
-  part: row('pieza, pieza nueva, nueva pieza', 'pieza impulsor-7 serie 4411 orden 88 fundición 12mm 0,8m2 máx 120C'),
-  coat: row(
+  part: verbWords(
+    'pieza, pieza nueva, nueva pieza',
+    'pieza impulsor-7 serie 4411 orden 88 fundición 12mm 0,8m2 máx 120C',
+  ),
+  coat: verbWords(
     'aplicar, aplicada, aplicado, capa, pintar, pintada, pintado, apliqué, pinté, recubrir, recubierta, aplico, aplicamos, aplicadas, aplicados, pinto, pintamos, pintadas, pintados, doy capa, dar capa, dada capa, doy mano, dar mano, primera capa, segunda capa, última capa, capas, recubro, recubiertas, di capa, dimos capa, otra capa, otra mano, primera mano, segunda mano, última mano, di mano, capa final',
     'aplicar impulsor-7 1 pistola',
+    'capa, capas, mano, dada, dado, primera, segunda, tercera',
   ),
-  dry: row('seca, seco, secas, secado, secos, está seca, está seco, están secas, secó', 'seca impulsor-7'),
-  cure: row('curar, curado, curada, curando, hornear, horneada, curo, horneo, horneado', 'curar impulsor-7 horno 90C'),
-  temp: row(
+  dry: verbWords('seca, seco, secas, secado, secos, está seca, está seco, están secas, secó', 'seca impulsor-7'),
+  cure: verbWords(
+    'curar, curado, curada, curando, hornear, horneada, curo, horneo, horneado',
+    'curar impulsor-7 horno 90C',
+    'temperatura',
+  ),
+  temp: verbWords(
     'sonda, temperatura, temp pieza, marca, pieza marca, termopar, pirómetro, termómetro',
     'sonda impulsor-7 88C',
   ),
-  out: row(
+  out: verbWords(
     'sacar, sacada, sacado, fuera, afuera, saqué, salida, saco, sacamos, sacadas, sacados, salió',
     'sacar impulsor-7',
   ),
-  wet: row('húmeda, húmedo, película húmeda, eph, espesor húmedo, galga, peine', 'húmeda impulsor-7 60 65 58um'),
-  film: row('espesor, eps, espesor seco, película seca, espesores', 'espesor impulsor-7 12 14 13um'),
-  release: row('liberar, liberada, liberado, liberé, libero, liberamos, liberadas, liberados', 'liberar impulsor-7'),
-  hold: row(
+  wet: verbWords('húmeda, húmedo, película húmeda, eph, espesor húmedo, galga, peine', 'húmeda impulsor-7 60 65 58um'),
+  film: verbWords('espesor, eps, espesor seco, película seca, espesores', 'espesor impulsor-7 12 14 13um'),
+  release: verbWords(
+    'liberar, liberada, liberado, liberé, libero, liberamos, liberadas, liberados',
+    'liberar impulsor-7',
+  ),
+  hold: verbWords(
     'retener, retenida, retenido, retengo, cuarentena, retenidas, retenidos, bloquear, bloqueada, bloqueo, apartar, apartada, no conforme',
     'retener impulsor-7 piel de naranja',
   ),
-  air: row('aire, clima, ambiente, hr, leer aire, lectura aire, temperatura aire, aire leído', 'aire 24C 48%'),
-  surface: row('superficie, sustrato, acero, sup, temperatura superficie, temperatura acero, chapa', 'superficie 22C'),
-  night: row('noche, mínima, mínima noche, anoche, temperatura mínima', 'noche 16C'),
-  ok: row('enterado, enterada, oído, recibido, entendido, copiado, visto, okey', 'enterado'),
-  undo: row('deshacer, deshecho, anular, deshago, deshaz, anulo, anula, borrar, borra, cancelar, cancela', 'deshacer'),
-  amend: row(
+  air: verbWords(
+    'aire, clima, ambiente, hr, leer aire, lectura aire, temperatura aire, aire leído',
+    'aire 24C 48%',
+    'aire, hr, hum, relativa, temperatura, leer',
+  ),
+  surface: verbWords(
+    'superficie, sustrato, acero, sup, temperatura superficie, temperatura acero, chapa',
+    'superficie 22C',
+    'temperatura',
+  ),
+  night: verbWords('noche, mínima, mínima noche, anoche, temperatura mínima', 'noche 16C', 'noche'),
+  ok: verbWords('enterado, enterada, oído, recibido, entendido, copiado, visto, okey', 'enterado'),
+  undo: verbWords(
+    'deshacer, deshecho, anular, deshago, deshaz, anulo, anula, borrar, borra, cancelar, cancela',
+    'deshacer',
+  ),
+  amend: verbWords(
     'corregir, corrige, corregido, corrección, corrijo, rectificar, rectifico',
     'corregir 1 pesar 1201g 1189g báscula equivocada',
   ),
-  set: row('fijar, configurar, poner, pon, ajustar, cambiar', 'fijar límite aire 3h'),
-  day: row('día, resumen, parte diario, resumen día, reporte', 'día ayer'),
-  now: row('ahora, en marcha, corriendo, estado, qué hay, qué corre, estatus, status, qué sigue, qué falta', 'ahora'),
-  used: row(
+  set: verbWords('fijar, configurar, poner, pon, ajustar, cambiar', 'fijar límite aire 3h'),
+  day: verbWords('día, resumen, parte diario, resumen día, reporte', 'día ayer'),
+  now: verbWords(
+    'ahora, en marcha, corriendo, estado, qué hay, qué corre, estatus, status, qué sigue, qué falta',
+    'ahora',
+  ),
+  used: verbWords(
     'usado, usada, gastado, gasté, consumido, gastada, gasto, usé, consumida',
     'usado acetona 500ml limpieza pistola',
   ),
-  week: row('semana, esta semana, resumen semana, reporte semana', 'semana pasada'),
-  month: row('mes, este mes, resumen mes, reporte mes', 'mes'),
-  from: row('desde, del', 'desde 2026-03-01 hasta 2026-03-07'),
-  trace: row('rastrear, rastreo, traza, historial, trazabilidad, historia', 'rastrear impulsor-7'),
-  find: row('buscar, busca, busco, encontrar', 'buscar orden 88'),
-  traveller: row('hoja, hoja ruta, certificado', 'hoja de ruta impulsor-7'),
-  export: row('exportar, exporta', 'exportar semana csv'),
-  voc: row('cov, emisiones, disolventes, solventes', 'cov mes'),
-  verify: row('verificar, comprobar', 'verificar'),
-  backup: row('copia, respaldo, respaldar', 'copia viernes.sqlite'),
-  keep: row('conservar, conservación', 'conservar'),
-  brief: row(
+  week: verbWords('semana, esta semana, resumen semana, reporte semana', 'semana pasada'),
+  month: verbWords('mes, este mes, resumen mes, reporte mes', 'mes'),
+  from: verbWords('desde, del', 'desde 2026-03-01 hasta 2026-03-07'),
+  trace: verbWords('rastrear, rastreo, traza, historial, trazabilidad, historia', 'rastrear impulsor-7'),
+  find: verbWords('buscar, busca, busco, encontrar', 'buscar orden 88'),
+  traveller: verbWords('hoja, hoja ruta, certificado', 'hoja de ruta impulsor-7'),
+  export: verbWords('exportar, exporta', 'exportar semana csv'),
+  voc: verbWords('cov, emisiones, disolventes, solventes', 'cov mes'),
+  verify: verbWords('verificar, comprobar', 'verificar'),
+  backup: verbWords('copia, respaldo, respaldar', 'copia viernes.sqlite'),
+  keep: verbWords('conservar, conservación', 'conservar'),
+  brief: verbWords(
     'charla, plática, charla previa, dar charla, doy charla, dar plática, doy plática',
     'charla 1 en cabina pintan kari fuera lia vigila omar',
   ),
-  near: row('cerca', 'cerca lia fuera'),
-  ack: row('leída, leído, acuse, leí, he leído', 'leída 4'),
-  fan: row('extracción, ventilador, extractor', 'extracción sí 0,6m/s'),
-  supplied: row('suministrado, aire suministrado, aire respirable, aire línea, línea aire', 'suministrado sí'),
-  'spray-on': row(
+  near: verbWords('cerca', 'cerca lia fuera'),
+  ack: verbWords('leída, leído, acuse, leí, he leído', 'leída 4'),
+  fan: verbWords('extracción, ventilador, extractor', 'extracción sí 0,6m/s'),
+  supplied: verbWords('suministrado, aire suministrado, aire respirable, aire línea, línea aire', 'suministrado sí'),
+  'spray-on': verbWords(
     'empezar pistola, empieza pistola, pistola abierta, empezar pintado, empiezo pistola, empezamos pistola, empezar pintar, empiezo pintar, empezamos pintar, arrancar pistola, arranco pistola, abrir pistola, pistola marcha',
     'empezar pistola 4',
   ),
-  'spray-off': row(
+  'spray-off': verbWords(
     'parar pistola, pistola cerrada, fin pistola, parar pintado, paro pistola, paramos pistola, cerrar pistola, dejar pintar, dejo pintar, dejamos pintar, parar pintar, paro pintar, terminar pintar, termino pintar, terminar pistola, termino pistola, acabo pistola, pistola parada',
     'parar pistola 4',
   ),
-  flush: row(
+  flush: verbWords(
     'lavar, lavada, enjuagar, enjuagada, lavé, lavadas, lavados, lavo, lavamos, enjuago, limpiar pistola, limpio pistola, limpia pistola, limpiada pistola, limpiar recipientes, limpio recipientes, limpiar equipo, pistola lavada, pistola limpia, recipientes lavados, recipientes limpios',
     'lavar pistola acetona 300ml',
   ),
-  rags: row('trapos, trapos dentro, trapos guardados', 'trapos 4'),
-  close: row(
+  rags: verbWords('trapos, trapos dentro, trapos guardados', 'trapos 4'),
+  close: verbWords(
     'cerrar, cerrada, cerrar sesión, cierro, cerrado, cierro sesión, cerrar charla, fin sesión, terminar sesión',
     'cerrar 4',
   ),
-  fit: row('ajuste, prueba ajuste', 'ajuste kari 2026-05-01'),
-  medical: row('médico, reconocimiento, reconocimiento médico, examen médico', 'médico kari 2026-09-30'),
-  training: row('formación, capacitación, curso', 'formación kari 2027-01-31'),
-  'near-miss': row(
+  fit: verbWords('ajuste, prueba ajuste', 'ajuste kari 2026-05-01'),
+  medical: verbWords('médico, reconocimiento, reconocimiento médico, examen médico', 'médico kari 2026-09-30'),
+  training: verbWords('formación, capacitación, curso', 'formación kari 2027-01-31'),
+  'near-miss': verbWords(
     'casi accidente, casi-accidente, incidente, anónimo, cuasi accidente, cuasiaccidente',
     'casi accidente manguera en medio del paso',
   ),
-  eyes: row('ojos, ojo', 'ojos'),
-  spill: row('derrame, derramado, fuga, derramada, derramó, se derramó, vertido en, charco', 'derrame'),
-  fire: row('fuego, incendio, llamas, lumbre, arde, ardiendo, humo, se quema, se incendia', 'fuego'),
-  down: row('caído, caída, persona caída, desmayado, desmayada, cayó, inconsciente, se desmayó', 'caído'),
-  hot: row('caliente, mezcla caliente, se calienta, calienta, está calentando, hierve', 'mezcla caliente'),
-  bell: row('campana, prueba avisos, prueba aviso, timbre', 'campana'),
-  vent: row('ventilación, cálculo aire', 'ventilación horno 800g 90C'),
-  hazards: row('peligros, riesgos, peligro', 'peligros inmersión'),
-  help: row('ayuda, ayúdame, comandos, hola', 'ayuda mezclar'),
+  eyes: verbWords('ojos, ojo', 'ojos'),
+  spill: verbWords('derrame, derramado, fuga, derramada, derramó, se derramó, vertido en, charco', 'derrame'),
+  fire: verbWords('fuego, incendio, llamas, lumbre, arde, ardiendo, humo, se quema, se incendia', 'fuego'),
+  down: verbWords('caído, caída, persona caída, desmayado, desmayada, cayó, inconsciente, se desmayó', 'caído'),
+  hot: verbWords('caliente, mezcla caliente, se calienta, calienta, está calentando, hierve', 'mezcla caliente'),
+  bell: verbWords('campana, prueba avisos, prueba aviso, timbre', 'campana'),
+  vent: verbWords('ventilación, cálculo aire', 'ventilación horno 800g 90C'),
+  hazards: verbWords('peligros, riesgos, peligro', 'peligros inmersión'),
+  help: verbWords('ayuda, ayúdame, comandos, hola', 'ayuda mezclar'),
 };
