@@ -10,6 +10,9 @@ export function openDatabase(file: string): Database.Database {
   try {
     database.pragma('journal_mode = WAL');
     database.pragma('synchronous = FULL');
+    // An act writes about eleven pages, most of them the same as the act before: moved into the file every 4,000 pages in
+    // place of 1,000, each is moved once for some 400 acts. The log beside the file grows to 16 MB.
+    database.pragma('wal_autocheckpoint = 4000');
     database.pragma('busy_timeout = 5000');
     migrate(database);
   } catch (error) {
