@@ -23,7 +23,10 @@ export function nameAmong(names: readonly PersonName[], typed: PersonName): Pers
 
 /** The same but for capitals and accents: perhaps one person, perhaps two. */
 export function areAlike(a: PersonName, b: PersonName): boolean {
-  return plain(a) === plain(b);
+  return withoutMarks(a) === withoutMarks(b);
 }
 
-const plain = (name: PersonName): string => name.normalize('NFD').replaceAll(/\p{M}/gu, '').toLowerCase();
+/** Without capitals and accents. */
+export function withoutMarks(name: PersonName): string {
+  return name.normalize('NFD').replaceAll(/\p{M}/gu, '').toLowerCase();
+}

@@ -10,6 +10,7 @@ import { type Card, type CardAction, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { heatHazards } from './dead-pot.ts';
 import { partsMeant } from './did-you-mean-part.ts';
+import { personsMeant } from './did-you-mean-person.ts';
 import { materialInstead, materialMeant } from './material-taps.ts';
 import { newPartTaps } from './new-part-taps.ts';
 import { sessionInstead, ventilationCaution } from './session-instead.ts';
@@ -113,6 +114,12 @@ function meantTaps(t: Telling, request: Request, unclear: Unclear): readonly Car
       return partsMeant(command, unclear).map((meant, i) => ({
         id: `part-${i + 1}`,
         label: label(meant.part),
+        line: line(meant.command),
+      }));
+    case 'no-such-person':
+      return personsMeant(command, unclear).map((meant, i) => ({
+        id: `person-${i + 1}`,
+        label: label(meant.person),
         line: line(meant.command),
       }));
     case 'no-such-sheet':

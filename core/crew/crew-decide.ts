@@ -9,6 +9,7 @@ import { maybeUsual, offeredSheets, sheetMeant } from '../products/shelf.ts';
 import { nounsIn, type Shop } from '../shop.ts';
 import type { Crew } from './crew.ts';
 import type { Setting } from './crew-commands.ts';
+import type { CrewUnclear } from './crew-unclear.ts';
 import { mayNotSettle, roleMissing } from './who-may-set.ts';
 
 export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
@@ -24,11 +25,21 @@ export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
   if (wanted !== undefined) {
     return unclear(mayNotSettle(shop.crew, wanted));
   }
+  const stranger = setting.name === 'sprayers' ? strangerAmong(shop.crew, setting.people) : undefined;
+  if (stranger !== undefined) return unclear(stranger);
   const body = { type: 'SettingChanged' as const, setting };
   return {
     kind: 'accepted',
     events: [{ streams: [crewStream], happenedAt: said.at, body, saidWith: { despite: [] } }],
   };
+}
+
+/** Whoever is listed by a slip could never spray, and nobody would see why. A crew of one has no list to hold names against. */
+function strangerAmong({ people }: Crew, names: readonly PersonName[]): CrewUnclear | undefined {
+  const known = people.map(({ name }) => name);
+  const stranger = names.find((name) => !known.includes(name));
+  if (stranger === undefined || known.length < 2) return undefined;
+  return { code: 'no-such-person', person: stranger, known };
 }
 
 /** Names that the crew has, as the crew writes them; another is new, and joins by it where it is given a role. */

@@ -85,6 +85,26 @@ describe('names', () => {
     expect((await say('@OMAR: fit ane 2026-05-01')).card.title).toContain('Ane');
   });
 
+  it('given among those who may spray a name that nobody has, then who is known, and the near one for a tap', async () => {
+    const { say } = sessionTalk(':memory:', named);
+    const refused = await say('@Omar: set sprayers zed');
+    expect([refused.recorded, refused.code]).toEqual([false, 'no-such-person']);
+    expect(refused.text).toContain('There is no zed in the crew. People: Ane, Omar.');
+    const near = await say('@Omar: set sprayers ame omar');
+    expect(taps(near)).toEqual({ 'person-1': 'set sprayers "Ane" omar' });
+    expect((await say('@Omar: tap person-1')).card.lines).toContain('May spray: Ane, Omar');
+    const alone = sessionTalk(':memory:', { ...named, people: [] });
+    expect((await alone.say('set sprayers zed')).recorded).toBe(true);
+  });
+
+  it('given a slip on a brief or a handover, then the near one is a tap', async () => {
+    const { say } = sessionTalk(':memory:', named);
+    expect(taps(await say('@Omar: handover ame'))).toEqual({ 'person-1': 'handover "Ane"' });
+    expect(taps(await say('@Omar: brief spray ame outside omar'))).toMatchObject({
+      'person-1': expect.stringContaining('"Ane"'),
+    });
+  });
+
   it('given somebody whom nobody knows, then as typed', async () => {
     const { say } = sessionTalk(':memory:', named);
     expect((await say('@ane: relevo a Pedro')).text).toContain('nadie se llama Pedro');

@@ -45,7 +45,7 @@ describe('what moves everybody’s clocks, or who is told', () => {
 
 describe('what lifts safety', () => {
   it.each([
-    'set sprayers ola',
+    'set sprayers kari',
     'set sprayers nobody',
     'set booth booth 4m2',
     'set brief on',

@@ -1,0 +1,57 @@
+// A name that the crew's list does not have: the same line with each person who may have been meant, for one tap.
+
+import type { Command } from '../../core/commands.ts';
+import type { PersonName } from '../../core/ids.ts';
+import { nearNames } from '../../core/part/near-names.ts';
+import { withoutMarks } from '../../core/person-named.ts';
+
+export interface PersonMeant {
+  readonly person: PersonName;
+  readonly command: Command;
+}
+
+interface Stranger {
+  readonly person: PersonName;
+  readonly known: readonly PersonName[];
+}
+
+export function personsMeant(command: Command, { person: typed, known }: Stranger): readonly PersonMeant[] {
+  const near = nearNames(withoutMarks(typed), known.map(withoutMarks));
+  return near.flatMap((plain) =>
+    known
+      .filter((person) => withoutMarks(person) === plain)
+      .flatMap((person) => {
+        const meant = renamed(command, (name) => (name === typed ? person : name));
+        return meant === undefined ? [] : [{ person, command: meant }];
+      }),
+  );
+}
+
+/** The command with each name put differently; `undefined` where it holds none that must be the crew's. */
+function renamed(command: Command, meant: (name: PersonName) => PersonName): Command | undefined {
+  const all = (names: readonly PersonName[]) => [...new Set(names.map(meant))];
+  switch (command.verb) {
+    case 'handover':
+      return { ...command, to: meant(command.to) };
+    case 'near':
+      return { ...command, people: all(command.people) };
+    case 'ack':
+      return command.people === undefined ? undefined : { ...command, people: all(command.people) };
+    case 'brief': {
+      const { sprayers, stays, out, attendant } = command;
+      return {
+        ...command,
+        ...(sprayers !== undefined && { sprayers: all(sprayers) }),
+        ...(stays !== undefined && { stays: all(stays) }),
+        ...(out !== undefined && { out: all(out) }),
+        ...(attendant !== undefined && { attendant: meant(attendant) }),
+      };
+    }
+    case 'set':
+      return command.setting.name === 'sprayers'
+        ? { ...command, setting: { ...command.setting, people: all(command.setting.people) } }
+        : undefined;
+    default:
+      return undefined;
+  }
+}
