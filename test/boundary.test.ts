@@ -1,20 +1,8 @@
 // Imports go one way, clocks and chance come in from outside, and files stay small: read off the source by a rule table.
 
-import { readdirSync, readFileSync } from 'node:fs';
-import { join, posix } from 'node:path';
+import { posix } from 'node:path';
 import { describe, expect, it } from 'vitest';
-
-interface Source {
-  readonly path: string;
-  readonly text: string;
-}
-
-interface Import {
-  readonly from: string;
-  /** A file of ours by its path, or a package by its name. */
-  readonly to: string;
-  readonly onlyTypes: boolean;
-}
+import { type Import, importsOf, pureTests, type Source, sourcesIn } from './imports.ts';
 
 interface Rule {
   readonly who: RegExp;
@@ -98,24 +86,6 @@ function isOthersDecision({ from, to }: Import): boolean {
   return /-(decide|reminders)\.ts$/.test(to);
 }
 
-const statement =
-  /^(?:import|export)\s+(type\s)?([^'";]*?)\s*from\s+'([^']+)'|^import\s+'([^']+)'|\bimport\('([^']+)'\)/gm;
-
-function importsOf({ path, text }: Source): readonly Import[] {
-  return [...text.matchAll(statement)].map(([, type, names = '', named, bare, later]) => {
-    const to = named ?? bare ?? later ?? '';
-    const listed = /^\{([^}]*)\}$/s
-      .exec(names.trim())?.[1]
-      ?.split(',')
-      .filter((name) => name.trim() !== '');
-    return {
-      from: path,
-      to: to.startsWith('.') ? posix.normalize(posix.join(posix.dirname(path), to)) : to,
-      onlyTypes: type !== undefined || (listed?.every((name) => /^\s*type\s/.test(name)) ?? false),
-    };
-  });
-}
-
 function wrongImports(sources: readonly Source[]): readonly string[] {
   const wrong = (one: Import) =>
     isOthersDecision(one) ||
@@ -134,15 +104,6 @@ const pure = new RegExp(
 
 function readsAClock({ path, text }: Source): boolean {
   return pure.test(path) && clockOrChance.test(text);
-}
-
-function sourcesIn(folder: string): readonly Source[] {
-  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((name) => name.endsWith('.ts'))
-    .map((name) => ({
-      path: posix.join(folder, name.replaceAll('\\', '/')),
-      text: readFileSync(join(folder, name), 'utf8'),
-    }));
 }
 
 const ours = [...sourcesIn('core'), ...sourcesIn('bot')];
@@ -277,5 +238,15 @@ describe('the house', () => {
 
   it('given every source file, then it begins by saying what it is for', () => {
     expect(ours.filter(({ text }) => !text.startsWith('//')).map(({ path }) => path)).toEqual([]);
+  });
+});
+
+describe('the tests that need neither store nor process nor browser', () => {
+  it('given every test, then sums and readings are among them, and what opens a record is not', () => {
+    const pure = pureTests();
+    expect(pure).toEqual(expect.arrayContaining(['test/core/calc/dose.test.ts', 'test/boundary.test.ts']));
+    expect(pure).not.toContain('test/core/batch/pot-life.test.ts');
+    expect(pure).not.toContain('test/browser/bell.test.ts');
+    expect(pure).not.toContain('test/bot/terminal/shift.e2e.test.ts');
   });
 });
