@@ -7,16 +7,19 @@ import type { CrewFile } from '../../core/crew/crew.ts';
 import { ownValue } from '../../core/own-key.ts';
 import { alarms } from '../../core/session/session-commands.ts';
 import { minutes } from '../../core/units.ts';
-import { languages } from '../language/tongues/languages.ts';
+import { languages, languageTyped } from '../language/tongues/profiles.ts';
 import { slackCrewFields, slackPersonFields } from '../slack/slack-crew.ts';
 import { readPublicUrls } from './public-urls.ts';
 
 const zone = z
   .string()
   .refine((name) => IANAZone.isValidZone(name), 'not a time zone; say, for example, Europe/Madrid');
-const language = z
-  .string()
-  .refine((code) => languages.includes(code), `not a language here; there are ${languages.join(', ')}`);
+const language = z.string().transform((typed, ctx): string => {
+  const known = languageTyped(typed);
+  if (known !== undefined) return known;
+  ctx.addIssue({ code: 'custom', message: `not a language here; there are ${languages.join(', ')}` });
+  return z.NEVER;
+});
 const publicUrls = z.array(z.string()).transform((typed, ctx): readonly string[] => {
   const read = readPublicUrls(typed);
   if ('urls' in read) return read.urls;

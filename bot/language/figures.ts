@@ -26,9 +26,24 @@ import {
   squareFeetFromSquareMetres,
   usGallonsFromLitres,
 } from '../../core/units.ts';
+import type { Profile } from './tongues/profile.ts';
+import { profileOf } from './tongues/profiles.ts';
+
+/** An instant as it is said: the clock, and the day where it is another than today. */
+export interface Moment {
+  readonly day: string | undefined;
+  readonly clock: string;
+  /** That of the clock: 1 at 13:10 where it has twelve. */
+  readonly hour: number;
+}
+
+/** To the minute that is not too early, or not too late. */
+export type Rounding = 'up' | 'down';
 
 export interface Figures {
   readonly units: UnitSystem;
+  readonly profile: Profile;
+  readonly moment: (at: EpochMs, to: Rounding) => Moment;
   /** Grams, and pounds and ounces for who wants them. */
   readonly mass: (mass: Grams) => string;
   /** Litres, and gallons for who wants them. */
@@ -74,18 +89,27 @@ interface FiguresFor {
 
 const msPerMinute = 60_000;
 
-export function figuresFor({ language, units, zone, now }: FiguresFor): Figures {
-  const number = (digits: number) => numberFormat(language, digits);
-  const us = units === 'us';
-  // In Spanish mil is a thousand, and in a preposition.
-  const [mil, inch] = language === 'es' ? ['mils', 'pulg'] : ['mil', 'in'];
-  const { year } = DateTime.fromMillis(now, { zone });
-  const today = DateTime.fromMillis(now, { zone }).toISODate();
+/** Nobody reads 50000 g off a scale. */
+const kilogramsFrom = 10_000;
 
-  const time = (at: number): string => {
-    const local = DateTime.fromMillis(at, { zone, locale: language });
-    if (local.toISODate() === today) return local.toFormat('HH:mm');
-    return local.toFormat(local.year === year ? 'ccc d LLL HH:mm' : 'ccc d LLL yyyy HH:mm');
+export function figuresFor({ language, units, zone, now }: FiguresFor): Figures {
+  const profile = profileOf(language, units);
+  const { locale, mil, inch } = profile;
+  const number = (digits: number) => numberFormat(locale, digits);
+  const us = units === 'us';
+  const today = DateTime.fromMillis(now, { zone });
+
+  const moment = (at: EpochMs, to: Rounding): Moment => {
+    const minute = (to === 'up' ? Math.ceil(at / msPerMinute) : Math.floor(at / msPerMinute)) * msPerMinute;
+    const local = DateTime.fromMillis(minute, { zone, locale });
+    const clock = profile.clock(local);
+    const day = local.toISODate() === today.toISODate() ? undefined : profile.day(local, today);
+    return { day, clock, hour: Number.parseInt(clock, 10) };
+  };
+
+  const time = (at: EpochMs, to: Rounding): string => {
+    const { day, clock } = moment(at, to);
+    return day === undefined ? clock : `${day}${profile.beforeClock}${clock}`;
   };
 
   const duration = (whole: number): string => {
@@ -100,10 +124,14 @@ export function figuresFor({ language, units, zone, now }: FiguresFor): Figures 
       ? `${number(0).format(round(cubicFeetPerMinuteFromCubicMetresPerHour(flow)))} ft³/min`
       : `${number(0).format(round(flow))} m³/h`;
 
+  const grams = (mass: Grams): string =>
+    mass < kilogramsFrom ? `${number(0).format(mass)} g` : `${number(3).format(mass / 1000)} kg`;
+
   return {
     units,
-    mass: (mass) =>
-      us ? `${number(0).format(mass)} g (${poundsAndOunces(mass, number(1))})` : `${number(0).format(mass)} g`,
+    profile,
+    moment,
+    mass: (mass) => (us ? `${grams(mass)} (${poundsAndOunces(mass, number(1))})` : grams(mass)),
     volume: (volume) =>
       us
         ? `${number(2).format(volume)} L (${number(2).format(usGallonsFromLitres(volume))} gal)`
@@ -115,13 +143,13 @@ export function figuresFor({ language, units, zone, now }: FiguresFor): Figures 
       us ? `${number(1).format(fahrenheitSpreadFromCelsius(spread))} °F` : `${number(1).format(spread)} °C`,
     // Less than one and not nothing: `0 %` would say that there is none.
     percent: (value, digits = 0) => `${number(value > 0 && value < 1 ? Math.max(digits, 1) : digits).format(value)} %`,
-    signedPercent: (value) => `${value >= 0 ? '+' : '−'}${number(2).format(Math.abs(value))} %`,
+    signedPercent: (value) => `${signed(locale).format(value)} %`,
     film: (film) => (us ? `${number(2).format(milsFromMicrometres(film))} ${mil}` : `${number(1).format(film)} µm`),
     // A nothing has no sign.
     minutesUp: (minutes) => duration(Math.ceil(minutes - 1e-6) + 0),
     minutesDown: (minutes) => duration(Math.floor(minutes + 1e-6)),
-    timeUp: (at) => time(Math.ceil(at / msPerMinute) * msPerMinute),
-    timeDown: (at) => time(Math.floor(at / msPerMinute) * msPerMinute),
+    timeUp: (at) => time(at, 'up'),
+    timeDown: (at) => time(at, 'down'),
     count: (value) => number(0).format(value),
     decimal: (value) => number(1).format(value),
     ratio: (ratio) => number(2).format(Math.floor(ratio * 100) / 100),
@@ -136,25 +164,44 @@ export function figuresFor({ language, units, zone, now }: FiguresFor): Figures 
       const local = DateTime.fromMillis(at, { zone });
       return local.toFormat(local.second === 0 ? "yyyy-MM-dd'T'HH:mm" : "yyyy-MM-dd'T'HH:mm:ss");
     },
-    list: (items) => items.join(', '),
+    list: (items) => listFormat(locale, profile.list).format(items),
   };
 }
 
-function poundsAndOunces(mass: Grams, format: Intl.NumberFormat): string {
+function poundsAndOunces(mass: Grams, format: NumberFormat): string {
   const tenths = Math.round(ouncesFromGrams(mass) * 10);
   const pounds = Math.trunc(tenths / 160);
-  const ounces = format.format((tenths - pounds * 160) / 10);
-  return pounds === 0 ? `${ounces} oz` : `${pounds} lb ${ounces} oz`;
+  const ounces = tenths - pounds * 160;
+  const parts = [...(pounds === 0 ? [] : [`${pounds} lb`]), `${format.format(ounces / 10)} oz`];
+  return (ounces === 0 && pounds > 0 ? parts.slice(0, 1) : parts).join(' ');
 }
 
-// Building a formatter costs more than a hundred uses of it.
-const formats = new Map<string, Intl.NumberFormat>();
+interface NumberFormat {
+  readonly format: (value: number) => string;
+}
 
-function numberFormat(language: string, digits: number): Intl.NumberFormat {
-  const key = `${language}/${digits}`;
-  const known = formats.get(key);
-  if (known !== undefined) return known;
-  const format = new Intl.NumberFormat(language, { maximumFractionDigits: digits, useGrouping: false });
-  formats.set(key, format);
-  return format;
+/** One sign for less than nothing, the long one; a hyphen is none. */
+const withMinus = (format: Intl.NumberFormat): NumberFormat => ({
+  format: (value) => format.format(value).replace('-', '−'),
+});
+
+const numberFormat = kept((locale: string, digits: number) =>
+  withMinus(new Intl.NumberFormat(locale, { maximumFractionDigits: digits, useGrouping: false })),
+);
+
+const signed = kept((locale: string) =>
+  withMinus(new Intl.NumberFormat(locale, { maximumFractionDigits: 2, useGrouping: false, signDisplay: 'exceptZero' })),
+);
+
+const listFormat = kept((locale: string, options: Intl.ListFormatOptions) => new Intl.ListFormat(locale, options));
+
+/** Building a formatter costs more than a hundred uses of it. */
+function kept<Keys extends readonly unknown[], Format>(make: (...keys: Keys) => Format): (...keys: Keys) => Format {
+  const made = new Map<string, Format>();
+  return (...keys) => {
+    const key = JSON.stringify(keys);
+    const known = made.get(key) ?? make(...keys);
+    made.set(key, known);
+    return known;
+  };
 }

@@ -7,7 +7,7 @@ import { type Role, roles } from '../../core/crew/crew-commands.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { areAlike } from '../../core/person-named.ts';
 import type { Log, Postbox } from '../../core/ports.ts';
-import { languages } from '../language/tongues/languages.ts';
+import { languages } from '../language/tongues/profiles.ts';
 import { cleanLine } from '../language/typed/clean-line.ts';
 import type { Call } from './slack-client.ts';
 import type { SlackCrew } from './slack-crew.ts';

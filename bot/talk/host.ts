@@ -69,7 +69,12 @@ export function createHost({ executor, store, clock, log, crew, crewFile, record
   function telling(shop: Shop, name: PersonName | undefined): Telling {
     const { language, units } = personIn(shop.crew, name ?? '');
     const now = clock.now();
-    return { words: wordsIn(language), f: figuresFor({ language, units, zone: shop.crew.zone, now }), shop, now };
+    return {
+      words: wordsIn(language, units),
+      f: figuresFor({ language, units, zone: shop.crew.zone, now }),
+      shop,
+      now,
+    };
   }
 
   async function handle(delivery: Delivery): Promise<Answer | undefined> {
@@ -110,7 +115,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, record
       const { language, units } = personIn(crewFile, delivery.as);
       const f = figuresFor({ language, units, zone, now });
       const card = proofCard(
-        { words: wordsIn(language), f },
+        { words: wordsIn(language, units), f },
         await proveRecord(store.archive, crew, reading.question.hash),
       );
       const head = { at: f.iso(now), in: delivery.in, as: delivery.as, to: [delivery.as], key: null };

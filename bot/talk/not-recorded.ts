@@ -48,7 +48,8 @@ export function restsOnUnread(delivery: Delivery, crewFile: CrewFile, now: Epoch
 }
 
 function wordsOf({ as }: Delivery, crewFile: CrewFile) {
-  return wordsIn(personIn(crewFile, as).language);
+  const { language, units } = personIn(crewFile, as);
+  return wordsIn(language, units);
 }
 
 /** Only the first says that the store cannot write: said again later, the others would end as they did. */

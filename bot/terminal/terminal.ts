@@ -34,8 +34,8 @@ export interface Terminal {
 
 export function createTerminal({ host, overview, clock, crewFile, as }: TerminalNeeds): Terminal {
   const speakers = createSpeakers();
-  const language = crewFile.people.find(({ name }) => name === as)?.language ?? crewFile.language;
-  const words = wordsIn(language);
+  const { language, units } = crewFile.people.find(({ name }) => name === as) ?? crewFile;
+  const words = wordsIn(language, units);
 
   async function say(raw: string, lineNumber: number) {
     // Where the record cannot be read, the crew's file is all that is known.
@@ -104,7 +104,7 @@ export function createTerminal({ host, overview, clock, crewFile, as }: Terminal
   }
 
   function head(crew: CrewFile, speaker: string, id: string) {
-    const f = figuresFor({ language, units: 'metric', zone: crew.zone, now: clock.now() });
+    const f = figuresFor({ language, units, zone: crew.zone, now: clock.now() });
     return { f, answer: { at: f.iso(clock.now()), in: id, as: speaker, to: [speaker], key: null, recorded: false } };
   }
 

@@ -28,8 +28,8 @@ const beatMs = { usual: 5_000, demo: 1_000 };
 
 export async function startPage(start: PageStart): Promise<Page | ConfigFault> {
   const { flags, folder, crewFile, assetFolder, out, ...parts } = start;
-  const { language } = crewFile;
-  const words = wordsIn(language);
+  const { language, units } = crewFile;
+  const words = wordsIn(language, units);
   const publicUrls = flags['public-url'];
   // Whoever can call it by a public address is not at this machine.
   const joinCode = flags.lan || publicUrls.length > 0 ? newJoinCode() : undefined;

@@ -6,7 +6,7 @@ import { type RoleGiven, ringsTo, roles, type Setting } from '../../../core/crew
 import { personTyped } from '../people-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
-import { languages } from '../tongues/languages.ts';
+import { languageTyped } from '../tongues/profiles.ts';
 import type { Token } from '../typed/tokens.ts';
 import { zonesNamed } from '../zones-typed.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
@@ -70,7 +70,7 @@ export function setLanguage(name: 'language' | 'crew-language', [value, stray]: 
   if (value === undefined) return { code: 'incomplete', needs: ['language'] };
   if (stray !== undefined) return leftOver(stray);
   const word = value.kind === 'word' ? plain(value.text) : '';
-  const language = languages.find((code) => code === word) ?? languageNames.get(word);
+  const language = languageTyped(word) ?? languageNames.get(word);
   return language === undefined
     ? { code: 'left-over', token: value, needs: ['language'] }
     : settled({ name, language });

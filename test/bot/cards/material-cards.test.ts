@@ -128,9 +128,7 @@ it('given a repair that would pass the sheet’s 10 kg in one pot (invented), th
   const over = await (await after('air 24C 48%', 'mix 9kg')).say('weigh 1 4500g 6000g');
   expect(over.card.actions.map(({ id }) => id)).not.toContain('add');
   expect(over.card.facts.map(({ id }) => id)).not.toContain('add-part-a');
-  expect(over.card.lines.join()).toContain(
-    "With it the pot would hold 12000 g; the sheet's most in one pot is 10000 g",
-  );
+  expect(over.card.lines.join()).toContain("With it the pot would hold 12 kg; the sheet's most in one pot is 10 kg");
 });
 
 it('given twice the B that was planned in a vessel that nobody named, then no repair beyond half the plan again is offered', async () => {
@@ -144,7 +142,7 @@ it('given twice the B that was planned in a vessel that nobody named, then no re
 
 it('given A alone that with its B would pass the sheet’s most, then no B is asked for', async () => {
   const over = await (await after('air 24C 48%', 'mix 2.4kg')).say('weigh 1 a 6000g already');
-  expect(over.card.lines.join()).toContain("12000 g is more than the sheet's 10000 g in one pot");
+  expect(over.card.lines.join()).toContain("12 kg is more than the sheet's 10 kg in one pot");
   expect(over.card.lines.join()).not.toContain('Next: Part B');
 });
 

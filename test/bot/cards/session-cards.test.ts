@@ -42,7 +42,7 @@ describe('the brief', () => {
     const { say } = await talkAfter(...filtered);
     const { card } = await say('brief 1 spray kari');
     const conflict = card.hazards.find(({ source }) => source === '29 CFR 1910.107(g)(5)');
-    expect(conflict?.text).toContain('acetone -20 °C');
+    expect(conflict?.text).toContain('acetone −20 °C');
     expect(conflict?.text).toContain('isopropyl alcohol 11.7 °C');
   });
 

@@ -58,7 +58,7 @@ describe('a name that nobody has used', () => {
 
   it('given two, then both verbs are in the plural', async () => {
     const answer = await told([...named, 'aplicar soporte-8 soporte-9 1 flujo']);
-    expect(answer.card.lines[0]).toBe('soporte-8, soporte-9: no constan aquí. ¿Son piezas nuevas?');
+    expect(answer.card.lines[0]).toBe('soporte-8 y soporte-9: no constan aquí. ¿Son piezas nuevas?');
   });
 });
 
@@ -74,13 +74,13 @@ describe('a sentence with one thing or with many', () => {
     const one = await told([...filtered, 'mezclar 50kg']);
     expect(one.card.lines).toEqual(
       expect.arrayContaining([
-        '50000 g pasan del máximo de la ficha: 10000 g de una vez. Mezclar menos cada vez.',
+        '50 kg pasan del máximo de la ficha: 10 kg de una vez. Mezclar menos cada vez.',
         'Según: la ficha del producto.',
       ]),
     );
     talk.close();
     const two = await told([...coated, 'liberar impulsor-7', 'sacar impulsor-7', 'salió impulsor-7']);
-    expect(two.card.lines).toContain('Según: el orden del trabajo, la ficha del producto.');
+    expect(two.card.lines).toContain('Según: el orden del trabajo y la ficha del producto.');
   });
 
   it('given one painter of a brief, then whoever has not read it stands after a colon', async () => {

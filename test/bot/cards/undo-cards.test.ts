@@ -48,7 +48,7 @@ describe('an undo', () => {
   it('says all of it in Spanish too', async () => {
     const { say } = await talkAfter([...coated, 'stop 1 at 09:00'], spanishCrew);
     const asked = await say('deshacer');
-    expect(asked.text).toContain('Se anularía: mezcla 1: agitador parado (09:00).');
+    expect(asked.text).toContain('Se anularía: mezcla 1: agitador parado (9:00).');
     expect(asked.card.actions.map(({ label }) => label)).toEqual(['Anular: mezcla 1: agitador parado']);
     expect((await say('tap undo')).recorded).toBe(true);
   });

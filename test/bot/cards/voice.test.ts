@@ -4,7 +4,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { english } from '../../../bot/language/tongues/english/sentences.ts';
-import { languages, wordsIn } from '../../../bot/language/tongues/languages.ts';
+import { wordsIn } from '../../../bot/language/tongues/languages.ts';
+import { languages } from '../../../bot/language/tongues/profiles.ts';
 import {
   briefLineIds,
   briefLines,

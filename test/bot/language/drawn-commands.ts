@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { partNamed, placeNamed } from '../../../bot/language/names-typed.ts';
-import { languages } from '../../../bot/language/tongues/languages.ts';
+import { languages } from '../../../bot/language/tongues/profiles.ts';
 import { cleanLine } from '../../../bot/language/typed/clean-line.ts';
 import type { Amendment, AmendTarget, Command, Stance } from '../../../core/commands.ts';
 import { ringsTo, roles } from '../../../core/crew/crew-commands.ts';

@@ -101,7 +101,7 @@ describe('an alarm', () => {
     const spanish = [...people, { name: 'dora', role: 'lead' }].map((person) => ({ ...person, language: 'es' }));
     shop = await openWorkshop({ crews: [{ crew: 'crew', file: { ...file, people: spanish } }] });
     await shop.types('fuego', 'UCATO');
-    expect(linesOf(lastIn()?.text)).toContain('Por avisar: anna, dora, bea');
+    expect(linesOf(lastIn()?.text)).toContain('Por avisar: anna, dora y bea');
     expect(linesOf(lastIn()?.text).slice(-2)).toEqual([
       'Avisados: anna, bea',
       'Sin avisar: dora. Avisar de viva voz o por teléfono.',

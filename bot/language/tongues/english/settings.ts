@@ -32,7 +32,15 @@ export const englishSettings = {
   names,
   units: { metric: 'metric', us: 'US' },
   rings: { thread: 'in the batch’s thread', direct: 'by direct message' },
-  languages: { en: 'English', es: 'Español' } as Readonly<Record<string, string>>,
+  languages: {
+    en: 'English',
+    'en-GB': 'English (UK)',
+    'en-US': 'English (US)',
+    es: 'Español',
+    'es-ES': 'Español (España)',
+    'es-MX': 'Español (México)',
+    'es-US': 'Español (EE. UU.)',
+  } as Readonly<Record<string, string>>,
   hints: {
     zone: 'Europe/Madrid, or the city alone',
     quiet: '22-6. What is urgent rings all the same. Empty: none.',

@@ -1,7 +1,7 @@
 // What can be set, in Spanish: its name, and what it can be set to.
 
 import type { Setting } from '../../../../core/crew/crew-commands.ts';
-import type { englishSettings } from '../english/settings.ts';
+import { englishSettings } from '../english/settings.ts';
 
 const names: Readonly<Record<Setting['name'], string>> = {
   sheet: 'Ficha',
@@ -33,7 +33,7 @@ export const spanishSettings: typeof englishSettings = {
   names,
   units: { metric: 'métricas', us: 'EE. UU.' },
   rings: { thread: 'en el hilo de la mezcla', direct: 'por mensaje directo' },
-  languages: { en: 'English', es: 'Español' },
+  languages: englishSettings.languages,
   hints: {
     zone: 'Europe/Madrid, o solo la ciudad',
     quiet: '22-6. Lo urgente avisa igual. Vacío: sin silencio.',

@@ -1,0 +1,27 @@
+// English by country.
+
+import type { Profile } from '../profile.ts';
+
+const anywhere = {
+  beforeClock: ' ',
+  // An English list stands after a colon, with commas alone.
+  list: { type: 'unit', style: 'short' },
+  mil: 'mil',
+  inch: 'in',
+} as const;
+
+export const britain: Profile = {
+  ...anywhere,
+  locale: 'en-GB',
+  clock: (local) => local.toFormat('HH:mm'),
+  day: (local, today) => local.toFormat(local.year === today.year ? 'ccc d LLL' : 'ccc d LLL yyyy'),
+  paper: 'A4',
+};
+
+export const unitedStates: Profile = {
+  ...anywhere,
+  locale: 'en-US',
+  clock: (local) => local.toFormat('h:mm a'),
+  day: (local, today) => local.toFormat(local.year === today.year ? 'ccc LLL d' : 'ccc LLL d yyyy'),
+  paper: 'LETTER',
+};

@@ -1,0 +1,19 @@
+// What a country changes in a tongue: decimal sign (by its locale), clock, dates, names of units, paper. Thousands are
+// never grouped anywhere, and weights and films are shown in whatever units each person has set.
+
+import type { DateTime } from 'luxon';
+
+export interface Profile {
+  /** As `Intl` knows it. */
+  readonly locale: 'en-GB' | 'en-US' | 'es-ES' | 'es-MX' | 'es-US';
+  readonly clock: (local: DateTime) => string;
+  /** A day that is not today. */
+  readonly day: (local: DateTime, today: DateTime) => string;
+  /** Between that day and its hour, where they stand after a colon. */
+  readonly beforeClock: string;
+  /** How things are told one after the other. */
+  readonly list: Intl.ListFormatOptions;
+  readonly mil: string;
+  readonly inch: string;
+  readonly paper: 'A4' | 'LETTER';
+}

@@ -1,0 +1,36 @@
+// Spanish by country.
+
+import type { DateTime } from 'luxon';
+import type { Profile } from '../profile.ts';
+
+/** A weekday is enough of what is less than a week away; a short one would be a month as well: mar is martes and marzo. */
+function day(local: DateTime, today: DateTime): string {
+  const away = Math.abs(local.startOf('day').diff(today.startOf('day'), 'days').days);
+  if (away < 7) return local.toFormat('cccc d');
+  return local.toFormat(local.year === today.year ? "d 'de' LLLL" : "d 'de' LLLL 'de' yyyy");
+}
+
+const anywhere = {
+  day,
+  beforeClock: ', ',
+  list: { type: 'conjunction' },
+  // In Spanish mil is a thousand, and in a preposition.
+  mil: 'mils',
+  inch: 'pulg',
+} as const;
+
+export const spain: Profile = {
+  ...anywhere,
+  locale: 'es-ES',
+  clock: (local) => local.toFormat('H:mm'),
+  paper: 'A4',
+};
+
+export const mexico: Profile = { ...spain, locale: 'es-MX', paper: 'LETTER' };
+
+export const unitedStates: Profile = {
+  ...anywhere,
+  locale: 'es-US',
+  clock: (local) => local.toFormat('h:mm a'),
+  paper: 'LETTER',
+};

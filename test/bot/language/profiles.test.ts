@@ -1,0 +1,93 @@
+// Figures as each country reads them: decimal sign, clock, dates, units' names, lists. Instants are in UTC; a mil is 25.4 µm.
+
+import { describe, expect, it } from 'vitest';
+import { readFlags } from '../../../bot/config/config.ts';
+import { figuresFor } from '../../../bot/language/figures.ts';
+import { readLine } from '../../../bot/language/read-line.ts';
+import { languages, profileOf } from '../../../bot/language/tongues/profiles.ts';
+import type { UnitSystem } from '../../../core/crew/unit-system.ts';
+import { celsius, epochMs, grams, micrometres, millimetres } from '../../../core/units.ts';
+import { shopAtTen } from './shop-at-ten.ts';
+
+/** A Monday. */
+const now = epochMs(Date.UTC(2026, 2, 2, 8));
+const told = (language: string, units: UnitSystem) => figuresFor({ language, units, zone: 'UTC', now });
+const at = (...when: readonly [month: number, day: number, hour: number, minute: number, year?: number]) =>
+  epochMs(Date.UTC(when[4] ?? 2026, when[0] - 1, when[1], when[2], when[3]));
+
+describe('a locale', () => {
+  it.each([
+    ['en', 'metric', 'en-GB'],
+    ['en', 'us', 'en-US'],
+    ['es', 'metric', 'es-ES'],
+    ['es', 'us', 'es-US'],
+    ['es-MX', 'us', 'es-MX'],
+    ['es-US', 'metric', 'es-US'],
+    ['de', 'metric', 'en-GB'],
+  ] as const)('given %s and %s units, then it is %s', (language, units, locale) => {
+    expect(profileOf(language, units).locale).toBe(locale);
+  });
+
+  it.each(languages)('given %s, then a flag and a line may name it, in whatever letters', (language) => {
+    expect(readFlags(['--lang', language.toUpperCase()])).toMatchObject({ lang: language });
+    expect(readLine(`set language ${language.toLowerCase()}`, shopAtTen)).toMatchObject({
+      command: { setting: { name: 'language', language } },
+    });
+  });
+});
+
+describe('figures', () => {
+  it.each([
+    ['en', 'metric', ['09:05', '13:10', 'Tue 3 Mar 10:15', 'Mon 30 Mar 10:15', 'Fri 1 Jan 2027 07:00']],
+    ['en', 'us', ['9:05 AM', '1:10 PM', 'Tue Mar 3 10:15 AM', 'Mon Mar 30 10:15 AM', 'Fri Jan 1 2027 7:00 AM']],
+    ['es', 'metric', ['9:05', '13:10', 'martes 3, 10:15', '30 de marzo, 10:15', '1 de enero de 2027, 7:00']],
+    [
+      'es',
+      'us',
+      ['9:05 a.m.', '1:10 p.m.', 'martes 3, 10:15 a.m.', '30 de marzo, 10:15 a.m.', '1 de enero de 2027, 7:00 a.m.'],
+    ],
+    ['es-MX', 'metric', ['9:05', '13:10', 'martes 3, 10:15', '30 de marzo, 10:15', '1 de enero de 2027, 7:00']],
+  ] as const)('given %s and %s, then clock and dates are its own', (language, units, shown) => {
+    const times = [at(3, 2, 9, 5), at(3, 2, 13, 10), at(3, 3, 10, 15), at(3, 30, 10, 15), at(1, 1, 7, 0, 2027)];
+    expect(times.map(told(language, units).timeDown)).toEqual(shown);
+  });
+
+  it.each([
+    ['es', 'metric', ['2384 g', '50 kg', '0,5 °C', '60 µm', '12,7 mm']],
+    ['es-MX', 'metric', ['2384 g', '50 kg', '0.5 °C', '60 µm', '12.7 mm']],
+    ['es', 'us', ['2384 g (5 lb 4.1 oz)', '50 kg (110 lb 3.7 oz)', '33 °F', '2.36 mils', '0.5 pulg']],
+    ['en', 'us', ['2384 g (5 lb 4.1 oz)', '50 kg (110 lb 3.7 oz)', '33 °F', '2.36 mil', '0.5 in']],
+  ] as const)('given %s and %s, then decimals and units are its own', (language, units, shown) => {
+    const f = told(language, units);
+    expect([
+      f.mass(grams(2384)),
+      f.mass(grams(50_000)),
+      f.temperature(celsius(0.5)),
+      f.film(micrometres(60)),
+      f.wall(millimetres(12.7)),
+    ]).toEqual(shown);
+  });
+
+  it('given eight pounds sharp, then no ounce is told', () => {
+    expect(told('es', 'us').mass(grams(8 * 453.59237))).toBe('3629 g (8 lb)');
+    expect(told('en', 'us').mass(grams(0))).toBe('0 g (0 oz)');
+  });
+
+  it('given less than nothing, then there is one sign for it, and nothing has none', () => {
+    const f = told('es', 'metric');
+    expect([f.temperature(celsius(-20)), f.signedPercent(-0.25), f.signedPercent(0), f.signedPercent(4.08)]).toEqual([
+      '−20 °C',
+      '−0,25 %',
+      '0 %',
+      '+4,08 %',
+    ]);
+  });
+
+  it.each([
+    ['es', 'Ane, Jon y Pedro', 'Ane e Iker'],
+    ['en', 'Ane, Jon, Pedro', 'Ane, Iker'],
+  ])('given people in %s, then they are told as a list', (language, three, two) => {
+    const f = told(language, 'metric');
+    expect([f.list(['Ane', 'Jon', 'Pedro']), f.list(['Ane', 'Iker'])]).toEqual([three, two]);
+  });
+});
