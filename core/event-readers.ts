@@ -1,6 +1,6 @@
 // Who reads which event: one row a type. A new event does not compile without its row, and each reader that the row names
 // does not compile without a case for it. Besides these only what looks for single types by name reads events: the crew's
-// settings, the log of rings, the ledger, what rests on an act (core/corrections/rests-on.ts).
+// settings, the log of rings, the ledger.
 
 import type { Fact } from './history.ts';
 
@@ -17,16 +17,22 @@ export type Reader =
   | 'can-rules'
   | 'part-rules'
   | 'session-rules'
+  /** Judged by the air of its place, or begins a clock that runs by it: it rests on the reading that held then. */
+  | 'air'
+  /** The same of what a night was at the lowest: a cure in the room is proved by it. */
+  | 'night'
+  /** Judged by how far the steel was from the dew point. */
+  | 'steel'
   /** A mark of its own on the drawn timeline. */
   | 'timeline'
   /** Columns of its own in an export, beside those that every event has. */
   | 'export';
 
 export const readersOf = {
-  BatchOpened: ['batch-rules', 'export'],
-  PartsWeighed: ['batch', 'can', 'batch-rules', 'export'],
-  PartWeighed: ['batch', 'can', 'batch-rules', 'export'],
-  PartAdded: ['batch', 'can', 'batch-rules', 'export'],
+  BatchOpened: ['batch-rules', 'air', 'night', 'export'],
+  PartsWeighed: ['batch', 'can', 'batch-rules', 'air', 'night', 'export'],
+  PartWeighed: ['batch', 'can', 'batch-rules', 'air', 'night', 'export'],
+  PartAdded: ['batch', 'can', 'batch-rules', 'air', 'night', 'export'],
   StirrerStarted: ['batch', 'batch-rules'],
   StirrerStopped: ['batch', 'batch-rules'],
   PotUncovered: ['batch'],
@@ -43,17 +49,17 @@ export const readersOf = {
   CanDiscarded: ['can', 'export'],
   PartReceived: ['part', 'export'],
   SurfacePrepared: ['part'],
-  CoatApplied: ['batch', 'part', 'session', 'part-rules', 'timeline', 'export'],
+  CoatApplied: ['batch', 'part', 'session', 'part-rules', 'air', 'night', 'steel', 'timeline', 'export'],
   FilmDry: ['part', 'part-rules'],
-  CureStarted: ['part', 'part-rules', 'export'],
+  CureStarted: ['part', 'part-rules', 'air', 'night', 'export'],
   PartTemperatureRead: ['part', 'export'],
   DoorOpened: ['part'],
-  CureEnded: ['part', 'part-rules'],
+  CureEnded: ['part', 'part-rules', 'night'],
   FilmRead: ['part', 'part-rules', 'export'],
   AdhesionTested: ['part-rules'],
   SolventRubbed: ['part-rules'],
   PhotoFiled: ['export'],
-  PartReleased: ['part', 'part-rules', 'timeline'],
+  PartReleased: ['part', 'part-rules', 'night', 'timeline'],
   PartHeld: ['part', 'timeline', 'export'],
   AirRead: ['place', 'export'],
   SurfaceRead: ['part', 'place', 'export'],

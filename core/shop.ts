@@ -59,8 +59,24 @@ export function liveCans(shop: Shop): readonly Can[] {
   return [...shop.cans.values()].filter(isCanLive).sort((a, b) => a.number - b.number);
 }
 
+/** In no order: there may be thousands, and few who ask for them show them all. */
 export function liveParts(shop: Shop): readonly Part[] {
-  return [...shop.parts.values()].filter(isPartLive).sort((a, b) => inNaturalOrder(a.name, b.name));
+  return [...shop.parts.values()].filter(isPartLive);
+}
+
+/** As people read them. */
+export function byName(parts: readonly Part[]): readonly Part[] {
+  return parts.toSorted((a, b) => inNaturalOrder(a.name, b.name));
+}
+
+export function livePartNames(shop: Shop): readonly PartName[] {
+  return byName(liveParts(shop)).map(({ name }) => name);
+}
+
+/** The batch of the part's last coat; `undefined` too where that does not read any more. */
+export function batchOf(shop: Shop, { coats }: Pick<Part, 'coats'>): Batch | undefined {
+  const coat = coats.at(-1);
+  return coat === undefined ? undefined : shop.batches.get(coat.batch);
 }
 
 /** Briefed and not closed. */

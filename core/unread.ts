@@ -4,7 +4,7 @@
 
 import { type EventBody, isActType } from './history.ts';
 import { batchStream, nameIn, nounOf, type StreamId } from './ids.ts';
-import type { Shop } from './shop.ts';
+import { batchOf, type Shop } from './shop.ts';
 import { isUnreadAct, RestsOnUnread, type UnreadEvent } from './unread-event.ts';
 
 /** Why nothing more can be said of this stream; empty where it reads. */
@@ -17,9 +17,8 @@ export function unreadUnder({ unread }: Shop, stream: StreamId): readonly Unread
 export function keepsItsBells(shop: Shop, stream: StreamId): boolean {
   if (unreadUnder(shop, stream).length > 0) return true;
   const part = nounOf(stream) === 'part' ? shop.parts.get(nameIn(stream)) : undefined;
-  const coat = part?.coats.at(-1);
   // Its clocks run by the sheet of a batch whose opening does not read.
-  return coat !== undefined && !shop.batches.has(coat.batch);
+  return part !== undefined && part.coats.length > 0 && batchOf(shop, part) === undefined;
 }
 
 interface Written {

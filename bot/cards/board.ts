@@ -17,7 +17,8 @@ import { partOnBoard } from './board-part.ts';
 import { sessionOnBoard } from './board-session.ts';
 import type { CardAction } from './card.ts';
 import type { Telling } from './card-context.ts';
-import { isRoundedUp, ringLabel } from './ring-label.ts';
+import { ringTime } from './clock-text.ts';
+import { ringLabel } from './ring-label.ts';
 import { byUrgency } from './urgency.ts';
 
 export interface BoardRing {
@@ -66,7 +67,7 @@ export function makeBoard(t: Telling): Board {
     rings: [...rings].sort(byDueTime).map(({ numberedKey, dueAt, to }) => ({
       key: numberedKey,
       label: ringLabel(t.words, numberedKey),
-      at: isRoundedUp(numberedKey) ? t.f.timeUp(dueAt) : t.f.timeDown(dueAt),
+      at: ringTime(t, numberedKey, dueAt),
       ...dueIn(t, dueAt),
       to,
     })),

@@ -7,9 +7,10 @@ import type { Recorded, Request } from '../../core/execute.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { byDueTime, type PlannedReminder } from '../../core/reminders/wanted-reminder.ts';
-import { liveBatches, liveCans, liveParts } from '../../core/shop.ts';
+import { byName, liveBatches, liveCans, liveParts } from '../../core/shop.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
+import { ringTime } from './clock-text.ts';
 import { ringLabel } from './ring-label.ts';
 
 /** Everything that somebody still waits for: batches, cans, parts, and what rings for whom. */
@@ -20,9 +21,9 @@ export function aliveLines(t: Telling): readonly string[] {
     ...liveCans(t.shop).map((can) =>
       material.stockRow(can.number, can.component, can.lot, can.sheet.name, t.f.mass(leftGrams(can)), ''),
     ),
-    ...liveParts(t.shop).map((part) => `${part.name}: ${phases[phaseOfPart(part).is]}`),
+    ...byName(liveParts(t.shop)).map((part) => `${part.name}: ${phases[phaseOfPart(part).is]}`),
     ...ringsNext(t).map(({ numberedKey, dueAt }) =>
-      replies.rings(ringLabel(t.words, numberedKey), t.f.timeDown(dueAt)),
+      replies.rings(ringLabel(t.words, numberedKey), ringTime(t, numberedKey, dueAt)),
     ),
   ];
   return lines.length === 0 ? [parts.nothingAlive] : lines;
@@ -83,7 +84,7 @@ export function snoozedCard(t: Telling, request: Request, { envelopes }: Recorde
   const body = envelopes.flatMap((envelope) => (envelope.body.type === 'RingSnoozed' ? [envelope.body] : []))[0];
   if (body === undefined) return makeCard(parts.nothingAlive, 'plain');
   return makeCard(parts.snoozed(ringLabel(t.words, body.key)), 'plain', {
-    lines: [parts.snoozedUntil(t.f.timeUp(body.until), request.by)],
+    lines: [parts.snoozedUntil(ringTime(t, body.key, body.until), request.by)],
     actions: [tap(t, 'ok', 'ok')],
   });
 }

@@ -5,10 +5,9 @@ import { humidityHeldBack } from '../../core/part/cure-humidity.ts';
 import { assumedHeatTransfer, heatUp } from '../../core/part/heat-up.ts';
 import { type Cure, type Part, phaseOfPart } from '../../core/part/part.ts';
 import { cureClock, cureDue, stagesDue } from '../../core/part/part-clocks.ts';
-import { batchOf } from '../../core/part/part-decide.ts';
 import type { AirLog } from '../../core/place/place.ts';
 import type { Sheet } from '../../core/products/sheet.ts';
-import { airLog, liveParts } from '../../core/shop.ts';
+import { airLog, batchOf, byName, liveParts } from '../../core/shop.ts';
 import { minutes } from '../../core/units.ts';
 import type { CardFact } from './card.ts';
 import {
@@ -111,7 +110,7 @@ function humidityLines(t: Telling, cure: Cure, sheet: Sheet, air: AirLog): reado
 /** The morning's list with what is in cure: when each rings, and the night that a room cure asks about. */
 export function withCures(t: Telling, lines: readonly string[]): readonly string[] {
   const { parts, material } = t.words;
-  const curing = liveParts(t.shop).filter((part) => phaseOfPart(part).is === 'curing');
+  const curing = byName(liveParts(t.shop).filter((part) => phaseOfPart(part).is === 'curing'));
   if (curing.length === 0) return lines;
   const cures = curing.map((part) => {
     const batch = batchOf(t.shop, part);

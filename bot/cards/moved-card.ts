@@ -1,9 +1,9 @@
 // A tap on a card that had moved: what was pressed, what stands there, what each would say. Nothing is recorded on a guess
 // of which of them was meant.
 
-import { type Command, isDecision, type Stance, type Verb } from '../../core/commands.ts';
+import { type Command, isDecision, type Stance } from '../../core/commands.ts';
 import type { PartName } from '../../core/ids.ts';
-import { alarms } from '../../core/session/session-commands.ts';
+import { alarmNamed } from '../../core/session/session-commands.ts';
 import type { Words } from '../language/tongues/languages.ts';
 import type { Pressed, Said } from '../talk/pressed.ts';
 import { type Card, makeCard } from './card.ts';
@@ -25,10 +25,7 @@ export function isInDoubt({ moved }: Pressed, command: Command, stance: Stance):
   }
 }
 
-function isCry({ verb }: Command): boolean {
-  const cries: readonly Verb[] = alarms;
-  return cries.includes(verb);
-}
+const isCry = ({ verb }: Command): boolean => alarmNamed(verb) !== undefined;
 
 /** What is decided is decided on what the card said; and what an undo takes back is whatever came last. */
 function restsOnTheCard(command: Command, stance: Stance): boolean {

@@ -5,11 +5,12 @@ import { defaultPlace, type PersonName } from '../../core/ids.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { byDueTime } from '../../core/reminders/wanted-reminder.ts';
-import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
+import { byName, liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
 import { airFacts } from './air-facts.ts';
 import { openCanLine } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
+import { ringNext, ringTime } from './clock-text.ts';
 import { heldLines } from './part-cards.ts';
 import { ringLabel } from './ring-label.ts';
 import { potState } from './standing-card.ts';
@@ -17,7 +18,7 @@ import { potState } from './standing-card.ts';
 export function nowCard(t: Telling, name: PersonName): Card {
   const { replies, phases } = t.words;
   const batches = liveBatches(t.shop).map((batch) => `${batch.number} ${batch.sheet.name}: ${potState(t, batch)}`);
-  const parts = liveParts(t.shop).map(
+  const parts = byName(liveParts(t.shop)).map(
     (part) => `${part.name}: ${[phases[phaseOfPart(part).is], ...heldLines(t, part)].join('. ')}`,
   );
   const next = [...planReminders(t.shop).values()].flat().sort(byDueTime);
@@ -34,9 +35,11 @@ export function nowCard(t: Telling, name: PersonName): Card {
     lines: [
       ...(runs.length === 0 ? [replies.nothingRuns] : runs),
       ...(isEmergencySet ? [] : [t.words.session.emergencyNotSet]),
-      ...next.map((reminder) => replies.rings(ringLabel(t.words, reminder.numberedKey), t.f.timeDown(reminder.dueAt))),
+      ...next.map(({ numberedKey, dueAt }) =>
+        replies.rings(ringLabel(t.words, numberedKey), ringTime(t, numberedKey, dueAt)),
+      ),
     ],
     actions: isEmergencySet || !maySet ? [] : [tap(t, 'numbers', 'set emergency call {numbers}')],
-    next: next.map((reminder) => ({ key: reminder.numberedKey, dueAt: t.f.iso(reminder.dueAt) })),
+    next: next.map(({ numberedKey, dueAt }) => ringNext(t, numberedKey, dueAt)),
   });
 }

@@ -8,18 +8,18 @@ import { nameIn, nounOf, type StreamId } from '../../core/ids.ts';
 import { isOwnKey } from '../../core/own-key.ts';
 import type { Part } from '../../core/part/part.ts';
 import { cureClock, stagesDue } from '../../core/part/part-clocks.ts';
-import { batchOf } from '../../core/part/part-decide.ts';
 import type { RingingReminder } from '../../core/ports.ts';
 import { isMovable } from '../../core/reminders/snooze.ts';
 import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
-import { airLog, type Shop } from '../../core/shop.ts';
+import { airLog, batchOf, type Shop } from '../../core/shop.ts';
 import { minutesAfter, minutesBetween } from '../../core/units.ts';
 import { writeRingKey } from '../language/ring-key.ts';
 import { airFacts } from './air-facts.ts';
 import { batchTaps, blendFacts, potFacts, ratioWithin } from './batch-cards.ts';
 import { canRing } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
-import { minutesWantedFact, notAfterFact, type Telling, tap } from './card-context.ts';
+import { minutesWantedFact, type Telling, tap } from './card-context.ts';
+import { ringFact } from './clock-text.ts';
 import { handoverRing } from './crew-cards.ts';
 import { cureLines, withCures } from './cure-facts.ts';
 import { potOverLines } from './dead-pot.ts';
@@ -152,7 +152,7 @@ function nounIn(shop: Shop, stream: StreamId): Pick<Part, 'rings' | 'entries'> |
 export function lateFacts(t: Telling, { reminder, late, now }: RingingReminder): readonly CardFact[] {
   if (late === undefined) return [];
   const lateBy = minutesBetween(reminder.dueAt, now);
-  return [notAfterFact(t, 'due-at', reminder.dueAt), minutesWantedFact(t, 'late-minutes', lateBy)];
+  return [ringFact(t, 'due-at', reminder.key, reminder.dueAt), minutesWantedFact(t, 'late-minutes', lateBy)];
 }
 
 /** Late and why, perhaps told before, not in the record: whatever it is that rings. */

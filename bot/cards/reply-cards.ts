@@ -16,6 +16,7 @@ import { minutesBetween } from '../../core/units.ts';
 import { batchCard, openedCard, ratioWithin, stirringCard } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
+import { ringNext } from './clock-text.ts';
 import { amendedCard, heardCard, settledCard, undoneCard } from './correction-cards.ts';
 import { handoverCard, shiftCard, snoozedCard, takenOverCard } from './crew-cards.ts';
 import { heatHazards, potOverLines } from './dead-pot.ts';
@@ -284,5 +285,5 @@ function nextRings(t: Telling, outcome: Recorded): Card['next'] {
     .filter(([stream]) => touched.includes(stream) || (places && !stream.startsWith('crew/')))
     .flatMap(([, reminders]) => reminders)
     .sort(byDueTime)
-    .map((reminder) => ({ key: reminder.numberedKey, dueAt: t.f.iso(reminder.dueAt) }));
+    .map(({ numberedKey, dueAt }) => ringNext(t, numberedKey, dueAt));
 }

@@ -6,11 +6,10 @@ import { coatClimate } from '../../core/coat/coat-climate.ts';
 import type { PartDetails } from '../../core/commands.ts';
 import { defaultPlace, type PlaceName } from '../../core/ids.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
-import { batchOf } from '../../core/part/part-decide.ts';
 import { earliestSurfaceEnd, sheetsAtHand } from '../../core/part/surface-life.ts';
 import { airBreaches } from '../../core/products/sheet-air.ts';
 import { editionOfToday } from '../../core/rule-editions.ts';
-import { airLog, liveParts } from '../../core/shop.ts';
+import { airLog, batchOf, byName, liveParts } from '../../core/shop.ts';
 import { celsiusSpread } from '../../core/units.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import {
@@ -150,7 +149,7 @@ export function partSurfaceCard(t: Telling, part: Part): Card {
 
 /** Said before a coat: whose steel nobody has read. A short line, never an objection. */
 export function surfacesBeforeCoat(t: Telling, place: PlaceName): readonly string[] {
-  const waiting = liveParts(t.shop).filter((part) => phaseOfPart(part).is === 'bare');
+  const waiting = byName(liveParts(t.shop).filter((part) => phaseOfPart(part).is === 'bare'));
   const unread = waiting.filter((part) => coatClimate(t.shop, place, part, t.now).surfaceOf !== 'part');
   if (waiting.length > 0 && unread.length === 0) return [];
   return waiting.length === 0

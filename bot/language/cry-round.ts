@@ -1,6 +1,6 @@
 // The words that call, and what may stand round them: how a cry opens and how it ends.
 
-import { type Alarm, alarms } from '../../core/session/session-commands.ts';
+import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
 import {
   anybody,
   articles,
@@ -76,8 +76,7 @@ export function isDropped(word: string, after: readonly string[]): boolean {
 }
 
 export function alarmOf(word: string): Alarm | undefined {
-  const name = verbNamed(word)?.row.name;
-  return alarms.find((alarm) => alarm === name);
+  return alarmNamed(verbNamed(word)?.row.name);
 }
 
 export function isCanOf(after: readonly string[]): boolean {

@@ -1,7 +1,7 @@
 // Where a cry meets the reading of a line. What does not read as anything and cries out calls at once, wherever its word
 // stands (`kari is down`); what begins with such a word and does not cry out calls nobody, and is asked about.
 
-import { type Alarm, alarms } from '../../core/session/session-commands.ts';
+import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
 import { criesIn } from './cry.ts';
 import { aboutAlarms } from './misread-line.ts';
 import type { Read } from './read-line.ts';
@@ -19,7 +19,7 @@ export function isOnlySpokenOf(
   after: readonly Token[],
   context: LineContext,
 ): boolean {
-  const alarm = alarms.find((each) => each === row.name);
+  const alarm = alarmNamed(row.name);
   // `hot 1 permit "why?"`: a number after it is the pot.
   const own = alarm === 'hot' && after[0]?.kind === 'number' ? after.slice(1) : after;
   if (alarm === undefined || own[0]?.kind === 'quoted') return false;
@@ -49,7 +49,7 @@ export function orCried(read: Read, line: string, context: LineContext): Read {
 
 /** `fire in booth???` calls: a cry in words of its own asks nothing. */
 export const isCried = ({ act: { command } }: Extract<Read, { act: unknown }>): boolean =>
-  alarms.some((alarm) => alarm === command.verb) && 'note' in command && command.note !== undefined;
+  alarmNamed(command.verb) !== undefined && 'note' in command && command.note !== undefined;
 
 const potNumbered =
   /\b(?:pot|batch|mix|mezcla|olla)\s*(?:no\.?|num\.?|#)?\s*(\d{1,6})(?![\d.,]*\s?(?:\p{L}\b|kg|%)|[.,:]?\d)/iu;

@@ -1,7 +1,7 @@
 // What a line that did not read is answered with: where the reading stopped, what is needed, an example, and lines that
 // may have been meant. Each is tried on the reader before it is offered.
 
-import { type Alarm, alarms } from '../../core/session/session-commands.ts';
+import { type Alarm, alarmNamed, alarms } from '../../core/session/session-commands.ts';
 import { alarmsWanted } from './cry-needs.ts';
 import { looksLikePart } from './names-typed.ts';
 import type { Fault, LineContext, Misread, Reading } from './reading.ts';
@@ -64,8 +64,7 @@ function alarmsIn(line: string): readonly Alarm[] {
   // In Spain a vertido is a spill; to coat by flow is the rarer thing to begin a line with it.
   if (/^[¡\s]*vertido\b/i.test(line)) return ['spill'];
   return tokenize(line).flatMap((token) => {
-    const name = token.kind === 'word' ? verbOfWord(token)?.row.name : undefined;
-    return alarms.filter((alarm) => alarm === name);
+    return (token.kind === 'word' ? alarmNamed(verbOfWord(token)?.row.name) : undefined) ?? [];
   });
 }
 

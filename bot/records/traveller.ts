@@ -3,10 +3,10 @@
 
 import type { Entry } from '../../core/history.ts';
 import { judgeFilm } from '../../core/part/film-acceptance.ts';
-import { batchOf } from '../../core/part/part-decide.ts';
 import type { Head } from '../../core/ports.ts';
 import { filmLimits } from '../../core/records/curves.ts';
 import type { PartTrace } from '../../core/records/trace.ts';
+import { batchOf } from '../../core/shop.ts';
 import { micrometres } from '../../core/units.ts';
 import type { Telling } from '../cards/card-context.ts';
 import { deviationLines } from '../cards/deviation-lines.ts';

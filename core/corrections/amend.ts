@@ -20,7 +20,7 @@ import {
   type StreamId,
 } from '../ids.ts';
 import { foldPart } from '../part/part.ts';
-import { entriesIn, liveParts, type Shop } from '../shop.ts';
+import { entriesIn, livePartNames, type Shop } from '../shop.ts';
 import { type Grams, grams } from '../units.ts';
 
 /** Whether a fact is what a verb left behind, and one that this change could put right. */
@@ -158,10 +158,9 @@ function targetAt(candidates: readonly Entry[], { at, ...figures }: Amendment): 
 
 function streamOf(shop: Shop, of: AmendTarget): StreamId | Extract<Decision, { kind: 'unclear' }> {
   if (of.part !== undefined) {
-    const live = liveParts(shop).map((part) => part.name);
     return shop.parts.has(of.part)
       ? partStream(of.part)
-      : { kind: 'unclear', unclear: { code: 'no-such-part', part: of.part, live } };
+      : { kind: 'unclear', unclear: { code: 'no-such-part', part: of.part, live: livePartNames(shop) } };
   }
   if (of.verb === 'air' || of.verb === 'surface' || of.verb === 'night') {
     return placeStream(of.place ?? defaultPlace);

@@ -1,9 +1,10 @@
 // What rests on an act: what went on from it on the same batch, can, part or session; what was judged by a reading, or
 // whose clock ran by it; who took over what was handed over.
 
+import { type FactFor, isFor } from '../event-readers.ts';
 import type { Entry, Fact } from '../history.ts';
 import { nameIn, nounOf, numberIn, type StreamId } from '../ids.ts';
-import type { Shop } from '../shop.ts';
+import { batchOf, type Shop } from '../shop.ts';
 
 /** A later act on the same batch or part goes on from the earlier one; readings of a place stand each for itself. */
 export function goesOnFrom(later: Entry, earlier: Entry): boolean {
@@ -28,36 +29,27 @@ export function restingOn(shop: Shop, acts: readonly Entry[], taken: readonly En
 
 function rests(shop: Shop, others: readonly Entry[], other: Entry, entry: Entry): boolean {
   const { fact } = entry;
-  switch (fact.type) {
-    case 'AirRead':
-    case 'SurfaceRead':
-    case 'LowestRead':
-      return (
-        isJudgedBy(fact, other.fact) && nameIn(entry.stream) === placeOf(shop, other) && serves(others, entry, other)
-      );
-    case 'HandedOver':
-      return other.fact.type === 'TakenOver' && other.by === fact.to && other.seq > entry.seq;
-    default:
-      // What was recorded later goes on from it, by whomever; what was recorded before it, where it happened after.
-      return (other.seq > entry.seq || other.happenedAt > entry.happenedAt) && goesOnFrom(other, entry);
+  if (isFor('place', fact)) {
+    const isThere = nameIn(entry.stream) === placeOf(shop, other);
+    return isThere && isJudgedBy(fact, other.fact) && serves(others, entry, other);
   }
+  if (fact.type === 'HandedOver') {
+    return other.fact.type === 'TakenOver' && other.by === fact.to && other.seq > entry.seq;
+  }
+  // What was recorded later goes on from it, by whomever; what was recorded before it, where it happened after.
+  return (other.seq > entry.seq || other.happenedAt > entry.happenedAt) && goesOnFrom(other, entry);
 }
 
-const byAir: readonly Fact['type'][] = [
-  'BatchOpened',
-  'PartsWeighed',
-  'PartWeighed',
-  'PartAdded',
-  'CoatApplied',
-  'CureStarted',
-];
-/** A cure in the room is proved by what a night was at the lowest. */
-const byNight: readonly Fact['type'][] = [...byAir, 'CureEnded', 'PartReleased'];
-
-/** By the air an amount of stirring, a pot's life, a coat, a cure in the room; by the steel a coat. */
-function isJudgedBy(reading: Fact, act: Fact): boolean {
-  if (reading.type === 'SurfaceRead') return act.type === 'CoatApplied';
-  return (reading.type === 'LowestRead' ? byNight : byAir).includes(act.type);
+/** By the air a pot's clocks, a coat, a cure in the room; by the steel a coat; by a night's lowest a cure too. */
+function isJudgedBy(reading: FactFor<'place'>, fact: Fact): boolean {
+  switch (reading.type) {
+    case 'AirRead':
+      return isFor('air', fact);
+    case 'SurfaceRead':
+      return isFor('steel', fact);
+    case 'LowestRead':
+      return isFor('night', fact);
+  }
 }
 
 /** From the reading on, until the next of its kind at that place. */
@@ -77,6 +69,6 @@ function placeOf(shop: Shop, { stream, fact }: Entry): string | undefined {
   if (fact.type === 'BatchOpened') return fact.place;
   if (fact.type === 'CoatApplied') return shop.batches.get(fact.batch)?.place;
   if (nounOf(stream) === 'batch') return shop.batches.get(numberIn(stream))?.place;
-  const coat = shop.parts.get(nameIn(stream))?.coats.at(-1);
-  return coat === undefined ? undefined : shop.batches.get(coat.batch)?.place;
+  const part = shop.parts.get(nameIn(stream));
+  return part && batchOf(shop, part)?.place;
 }

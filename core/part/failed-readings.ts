@@ -6,7 +6,7 @@ import { crossCutFails } from '../calc/adhesion.ts';
 import type { Entry, Fact, NewEvent } from '../history.ts';
 import { partStream } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
-import type { Shop } from '../shop.ts';
+import { batchOf, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
 import { judgeFilm } from './film-acceptance.ts';
 import { foldPart, type Part } from './part.ts';
@@ -53,18 +53,13 @@ export function failedReadings(shop: Shop, part: Part): readonly (Failed & { rea
   return part.entries.flatMap((entry, i) => {
     const { fact } = entry;
     if (!isReading(fact)) return [];
-    const failed = failedBy(fact, part, sheetOf(shop, foldPart(part.name, part.entries.slice(0, i))));
+    const failed = failedBy(fact, part, batchOf(shop, foldPart(part.name, part.entries.slice(0, i)))?.sheet);
     return failed === undefined ? [] : [{ ...failed, entry }];
   });
 }
 
 const isReading = (fact: Fact): fact is Reading =>
   fact.type === 'FilmRead' || fact.type === 'AdhesionTested' || fact.type === 'SolventRubbed';
-
-export function sheetOf(shop: Shop, part: Part): Sheet | undefined {
-  const coat = part.coats.at(-1);
-  return coat === undefined ? undefined : shop.batches.get(coat.batch)?.sheet;
-}
 
 /**
  * Those that a hold in the record names. Others were taken before readings held anything: they are not marked anew, but

@@ -5,7 +5,7 @@ import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody } from '../history.ts';
 import { type PartName, partStream } from '../ids.ts';
-import { liveParts, type Shop } from '../shop.ts';
+import { livePartNames, liveParts, type Shop } from '../shop.ts';
 import { slowestToWarm } from './heat-up.ts';
 import { ovenLoads } from './oven-load.ts';
 import { phaseOfPart } from './part.ts';
@@ -37,7 +37,7 @@ export function decideTemp(shop: Shop, said: Said<CommandOf<'temp'>>): Decision 
   const loads = ovenLoads(shop);
   const load = loads.length === 1 ? (loads[0] ?? []) : [];
   const slowest = slowestToWarm(load);
-  if (slowest === undefined) return unclear({ code: 'which-part', live: liveParts(shop).map((live) => live.name) });
+  if (slowest === undefined) return unclear({ code: 'which-part', live: livePartNames(shop) });
   const others = load.filter((each) => each.name !== slowest.name).map((each) => partStream(each.name));
   return {
     kind: 'accepted',

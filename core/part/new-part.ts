@@ -9,8 +9,8 @@ import { nearNames } from './near-names.ts';
 /** The question back; `undefined` where every name is known or said to be new. */
 export function askedAsNew(shop: Shop, names: readonly PartName[], asNew: boolean): Decision | undefined {
   if (asNew) return undefined;
-  const known = liveParts(shop).map((part) => part.name);
   const unknown = names.filter((name) => !shop.parts.has(name));
   if (unknown.length === 0) return undefined;
+  const known = liveParts(shop).map((part) => part.name);
   return unclear({ code: 'new-part', unknown: unknown.map((part) => ({ part, near: nearNames(part, known) })) });
 }

@@ -1,6 +1,6 @@
 // What went into the oven together and is still in it: one load, until its parts come out.
 
-import { liveParts, type Shop } from '../shop.ts';
+import { byName, liveParts, type Shop } from '../shop.ts';
 import type { Part } from './part.ts';
 import { phaseOfPart } from './part.ts';
 
@@ -14,5 +14,5 @@ export function ovenLoads(shop: Shop): readonly (readonly Part[])[] {
     loads.set(request, [...(loads.get(request) ?? []), part]);
   }
   const wentIn = (load: readonly Part[]) => load[0]?.cure?.run.from ?? 0;
-  return [...loads.values()].sort((a, b) => wentIn(a) - wentIn(b));
+  return [...loads.values()].map(byName).sort((a, b) => wentIn(a) - wentIn(b));
 }

@@ -6,9 +6,9 @@ import { type Decision, type Said, unclear } from '../decision.ts';
 import { asItStoodAt, type EventBody, type NewEvent } from '../history.ts';
 import { type PartName, partStream } from '../ids.ts';
 import { judge, type Rule } from '../rules.ts';
-import { airLog, liveParts, type Shop } from '../shop.ts';
+import { airLog, batchOf, livePartNames, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
-import { failedBy, holdForReadings, type Reading, sheetOf, unlifted } from './failed-readings.ts';
+import { failedBy, holdForReadings, type Reading, unlifted } from './failed-readings.ts';
 import { holdAfter } from './holding.ts';
 import { foldPart, type Part } from './part.ts';
 import { cureRules, dryRules, type PartCase, releaseRules } from './part-rules.ts';
@@ -73,7 +73,7 @@ function onReading(shop: Shop, said: Said, name: PartName, body: Reading): Decis
   const decision = onParts(shop, said, [name], [], body);
   const part = partAsOf(shop, name, said.at);
   if (decision.kind !== 'accepted' || part === undefined) return decision;
-  const failed = failedBy(body, shop.parts.get(name) ?? part, sheetOf(shop, part));
+  const failed = failedBy(body, shop.parts.get(name) ?? part, batchOf(shop, part)?.sheet);
   if (failed === undefined) return decision;
   return { kind: 'accepted', events: [...decision.events, holdForReadings(part, [failed], said.now)] };
 }
@@ -87,11 +87,10 @@ export function onParts<More extends object>(
   body: EventBody,
   more?: (part: Part) => More,
 ): Decision {
-  const live = liveParts(shop).map((part) => part.name);
   const cases: (PartCase & More)[] = [];
   for (const name of names) {
     const part = partAsOf(shop, name, said.at);
-    if (part === undefined) return unclear({ code: 'no-such-part', part: name, live });
+    if (part === undefined) return unclear({ code: 'no-such-part', part: name, live: livePartNames(shop) });
     const batch = batchOf(shop, part);
     const situation: PartCase = { part, sheet: batch?.sheet, air: airLog(shop, batch?.place), at: said.at };
     cases.push({ ...situation, ...(more?.(part) as More) });
@@ -102,12 +101,6 @@ export function onParts<More extends object>(
       ...holdAfter(name, said.at, saidWith),
     ]),
   );
-}
-
-/** The batch of the part's last coat. */
-export function batchOf(shop: Shop, part: Part) {
-  const coat = part.coats.at(-1);
-  return coat === undefined ? undefined : shop.batches.get(coat.batch);
 }
 
 /** The part as it was just before something that happens at `at`; said late, what came after does not count. */

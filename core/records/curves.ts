@@ -4,9 +4,8 @@ import { dewPoint } from '../calc/air.ts';
 import { isRefused } from '../calc/refusal.ts';
 import type { Part } from '../part/part.ts';
 import { cureClock } from '../part/part-clocks.ts';
-import { batchOf } from '../part/part-decide.ts';
 import type { Sheet } from '../products/sheet.ts';
-import { airLog, type Shop } from '../shop.ts';
+import { airLog, batchOf, type Shop } from '../shop.ts';
 import { type Celsius, celsius, type EpochMs, epochMs, type Micrometres, type Percent, percent } from '../units.ts';
 import { isWithin, type Span } from './span.ts';
 

@@ -7,8 +7,7 @@ import { type Method, methods } from '../methods.ts';
 import { inNaturalOrder } from '../natural-order.ts';
 import { phaseOfPart } from '../part/part.ts';
 import { cureDueAt } from '../part/part-clocks.ts';
-import { batchOf } from '../part/part-decide.ts';
-import { airLog, entriesIn, liveParts, type Shop } from '../shop.ts';
+import { airLog, batchOf, byName, entriesIn, liveParts, type Shop } from '../shop.ts';
 import { type Celsius, type EpochMs, epochMs, type Minutes, minutesBetween, type Percent } from '../units.ts';
 import { type BatchTouched, batchesTouched } from './batches-touched.ts';
 import { type DayMaterial, dayMaterial } from './day-material.ts';
@@ -102,10 +101,8 @@ function partsOf(entries: readonly Entry[]): DayRecord['partsByMethod'] {
 }
 
 function curingNow(shop: Shop): DayRecord['curing'] {
-  return liveParts(shop)
-    .filter((part) => phaseOfPart(part).is === 'curing')
-    .map((part) => {
-      const batch = batchOf(shop, part);
-      return { part: part.name, dueAt: batch && cureDueAt(part, batch.sheet, airLog(shop, batch.place)) };
-    });
+  return byName(liveParts(shop).filter((part) => phaseOfPart(part).is === 'curing')).map((part) => {
+    const batch = batchOf(shop, part);
+    return { part: part.name, dueAt: batch && cureDueAt(part, batch.sheet, airLog(shop, batch.place)) };
+  });
 }

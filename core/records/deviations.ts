@@ -10,12 +10,11 @@ import { nameIn, nounOf, numberIn } from '../ids.ts';
 import type { Objection } from '../objections.ts';
 import { failedBy, isMarked } from '../part/failed-readings.ts';
 import { foldPart, type Part } from '../part/part.ts';
-import { batchOf } from '../part/part-decide.ts';
 import { coatOnPartRules, cureRules, dryRules, outRules, type PartCase, releaseRules } from '../part/part-rules.ts';
 import { airServing } from '../place/place.ts';
 import { objectionsTo } from '../rules.ts';
 import { againstCoatUnderBrief, againstSession } from '../session/session-deviations.ts';
-import { airLog, entriesIn, type Shop } from '../shop.ts';
+import { airLog, batchOf, entriesIn, type Shop } from '../shop.ts';
 import { againstCan, againstWeighing } from './material-deviations.ts';
 
 export interface Deviation {

@@ -20,13 +20,12 @@ import {
   sessionStream,
 } from '../ids.ts';
 import { phaseOfPart } from '../part/part.ts';
-import { batchOf } from '../part/part-decide.ts';
 import { partWishes } from '../part/part-reminders.ts';
 import { awaitsCoat, sheetsAtHand } from '../part/surface-life.ts';
 import { placeWishes } from '../place/place-reminders.ts';
 import { movedMs, type Ring, type RingLog } from '../ring-log.ts';
 import { sessionWishes } from '../session/session-reminders.ts';
-import { airLog, liveBatches, liveParts, type Shop } from '../shop.ts';
+import { airLog, batchOf, byName, liveBatches, liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs, minutesAfter } from '../units.ts';
 import { keepsItsBells } from '../unread.ts';
 import { morningWishes } from './morning-reminder.ts';
@@ -100,11 +99,11 @@ function concernedBy(shop: Shop, place: string): readonly PersonName[] {
   const mixers = liveBatches(shop)
     .filter((batch) => batch.place === place && batch.weighing !== undefined && batch.thickened === undefined)
     .flatMap((batch) => pingedFor(shop.crew.shifts, batch.openedBy, batch.openedAt));
-  const coaters = liveParts(shop)
-    .filter((part) => {
-      const phase = phaseOfPart(part);
-      return phase.is === 'curing' && phase.cure.way === 'room' && batchOf(shop, part)?.place === place;
-    })
+  const curing = liveParts(shop).filter((part) => {
+    const phase = phaseOfPart(part);
+    return phase.is === 'curing' && phase.cure.way === 'room' && batchOf(shop, part)?.place === place;
+  });
+  const coaters = byName(curing)
     .flatMap((part) => part.coats.slice(-1))
     .flatMap((coat) => pingedFor(shop.crew.shifts, coat.by, coat.at));
   return [...new Set([...mixers, ...coaters])];

@@ -3,6 +3,7 @@
 
 import type { PersonName, StreamId } from '../ids.ts';
 import { inNaturalOrder } from '../natural-order.ts';
+import type { Errs } from '../noun-clock.ts';
 import type { EpochMs } from '../units.ts';
 
 export const reminderKinds = [
@@ -37,6 +38,39 @@ export const reminderKinds = [
   'digest',
 ] as const;
 export type ReminderKind = (typeof reminderKinds)[number];
+
+/** Which way the time of each errs. A bell for the end of a clock errs as that does. */
+export const ringErrs = {
+  'stir-done': 'at-least',
+  'induction-done': 'at-least',
+  'stir-paused': 'at-most',
+  'pot-half': 'at-most',
+  'pot-margin': 'at-most',
+  'pot-end': 'at-most',
+  'surface-ends': 'at-most',
+  'flash-least': 'at-least',
+  'flash-most': 'at-most',
+  'recoat-opens': 'at-least',
+  'recoat-closes': 'at-most',
+  'temp-due': 'at-least',
+  'stage-handle': 'at-least',
+  'stage-service': 'at-least',
+  'stage-full': 'at-least',
+  'cure-done': 'at-least',
+  handover: 'at-most',
+  'air-due': 'at-most',
+  blanket: 'at-most',
+  'can-stirred': 'at-least',
+  brief: 'at-most',
+  'spell-end': 'at-most',
+  'air-recheck': 'at-most',
+  flush: 'at-most',
+  vessels: 'at-most',
+  'fan-off': 'at-least',
+  'bell-test': 'at-most',
+  morning: 'at-most',
+  digest: 'at-most',
+} as const satisfies Record<ReminderKind, Errs>;
 
 export interface Wish {
   readonly kind: ReminderKind;

@@ -25,6 +25,9 @@ export type Gear = (typeof gears)[number];
 export const alarms = ['eyes', 'spill', 'fire', 'down', 'hot'] as const;
 export type Alarm = (typeof alarms)[number];
 
+/** The alarm of this name; `undefined` for any other word. */
+export const alarmNamed = (name: string | undefined): Alarm | undefined => alarms.find((alarm) => alarm === name);
+
 /** What a sprayer has until a date: fit test of the mask, medical, spray training. */
 export const qualifications = ['fit', 'medical', 'training'] as const;
 export type Qualification = (typeof qualifications)[number];

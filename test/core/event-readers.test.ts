@@ -17,6 +17,9 @@ const places: Readonly<Record<Reader, string>> = {
   'can-rules': 'core/records/material-deviations.ts',
   'part-rules': 'core/records/deviations.ts',
   'session-rules': 'core/session/session-deviations.ts',
+  air: 'core/corrections/rests-on.ts',
+  night: 'core/corrections/rests-on.ts',
+  steel: 'core/corrections/rests-on.ts',
   timeline: 'core/records/timeline.ts',
   export: 'core/records/export-rows.ts',
 };

@@ -9,8 +9,7 @@ import { isAct } from '../../core/history.ts';
 import { methods } from '../../core/methods.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { cureDueAt, flashTimes } from '../../core/part/part-clocks.ts';
-import { batchOf } from '../../core/part/part-decide.ts';
-import { airLog, entriesIn, type Shop } from '../../core/shop.ts';
+import { airLog, batchOf, entriesIn, type Shop } from '../../core/shop.ts';
 import {
   celsius,
   type EpochMs,

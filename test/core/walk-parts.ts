@@ -6,9 +6,8 @@ import { heatUp } from '../../core/part/heat-up.ts';
 import { ovenLoads } from '../../core/part/oven-load.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { openUntil } from '../../core/part/part-clocks.ts';
-import { batchOf } from '../../core/part/part-decide.ts';
 import { awaitsCoat, earliestSurfaceEnd, sheetsAtHand } from '../../core/part/surface-life.ts';
-import { airLog, type Shop } from '../../core/shop.ts';
+import { airLog, batchOf, type Shop } from '../../core/shop.ts';
 import { celsius, type EpochMs, grams, micrometres, milligramsPerSquareMetre, minutes } from '../../core/units.ts';
 import { type Draw, oneOf, type Say } from './walk-acts.ts';
 

@@ -2,7 +2,8 @@
 
 import { html } from 'hono/html';
 import { type Card, fileNameOf } from '../../cards/card.ts';
-import { isRoundedUp, ringLabel } from '../../cards/ring-label.ts';
+import { ringLabel } from '../../cards/ring-label.ts';
+import { errsOfRing } from '../../language/ending.ts';
 import { isFor, ringsFor } from '../conversation.ts';
 import type { Post } from '../conversation-file.ts';
 import { postPlace } from '../tap-places.ts';
@@ -74,7 +75,7 @@ const msPerMinute = 60_000;
 /** Of an ISO time with its offset the wall clock there, to the cautious minute; with the day where it is another. */
 function ringTime(key: string, dueAt: string, at: string): string {
   const wall = Date.parse(`${dueAt.slice(0, 19)}Z`);
-  const minute = isRoundedUp(key) ? Math.ceil(wall / msPerMinute) : Math.floor(wall / msPerMinute);
+  const minute = errsOfRing(key) === 'at-least' ? Math.ceil(wall / msPerMinute) : Math.floor(wall / msPerMinute);
   const shown = new Date(minute * msPerMinute).toISOString();
   return shown.slice(0, 10) === at.slice(0, 10) ? shown.slice(11, 16) : `${shown.slice(5, 10)} ${shown.slice(11, 16)}`;
 }

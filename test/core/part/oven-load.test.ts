@@ -4,8 +4,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { cureDue } from '../../../core/part/part-clocks.ts';
-import { batchOf } from '../../../core/part/part-decide.ts';
-import { airLog } from '../../../core/shop.ts';
+
+import { airLog, batchOf } from '../../../core/shop.ts';
 import { given, type Shift } from '../given.ts';
 
 const coatedWith = (...parts: readonly string[]) => [

@@ -3,8 +3,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { stagesDue } from '../../../core/part/part-clocks.ts';
-import { batchOf } from '../../../core/part/part-decide.ts';
-import { airLog } from '../../../core/shop.ts';
+
+import { airLog, batchOf } from '../../../core/shop.ts';
 import { given } from '../given.ts';
 
 const dry = [

@@ -1,6 +1,7 @@
 // What happened, in English, in half a line: for corrections, deviations, the day and the trace.
 
 import type { Fact } from '../../../../core/history.ts';
+import { endingOfRing, timeOf } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishComponents } from './material.ts';
@@ -119,7 +120,7 @@ export function englishFact(fact: Fact, f: Figures): string {
     case 'Rang':
       return `rang ${fact.key}`;
     case 'RingSnoozed':
-      return `put off ${fact.key} until ${f.timeDown(fact.until)}`;
+      return `put off ${fact.key} until ${timeOf(f, endingOfRing(fact.key, fact.until))}`;
     case 'ShiftBegun':
       return 'on shift';
     case 'ShiftEnded':

@@ -1,6 +1,7 @@
 // What happened, in Spanish, in half a line: for corrections, deviations, the day and the trace.
 
 import type { Fact } from '../../../../core/history.ts';
+import { endingOfRing, timeOf } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
 import { englishParts } from '../english/parts.ts';
 import { spanishHoldReason } from './holds.ts';
@@ -137,7 +138,7 @@ export function spanishFact(fact: Fact, f: Figures): string {
     case 'Rang':
       return `aviso: ${spanishRingName(fact.key)}`;
     case 'RingSnoozed':
-      return `aplazado hasta ${theTime(f.timeDown(fact.until))}: ${spanishRingName(fact.key)}`;
+      return `aplazado hasta ${theTime(timeOf(f, endingOfRing(fact.key, fact.until)))}: ${spanishRingName(fact.key)}`;
     case 'ShiftBegun':
       return 'entra de turno';
     case 'ShiftEnded':

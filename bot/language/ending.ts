@@ -1,0 +1,33 @@
+// The end of a clock or the time of a bell, on the minute and the second that err as it does: what must last at least so long
+// is rounded up, what may last at most so long down.
+
+import type { Errs } from '../../core/noun-clock.ts';
+import { ringErrs } from '../../core/reminders/wanted-reminder.ts';
+import { type EpochMs, epochMs } from '../../core/units.ts';
+import type { Figures } from './figures.ts';
+import { ringNamed } from './ring-key.ts';
+
+export interface Ending {
+  readonly errs: Errs;
+  readonly dueAt: EpochMs;
+}
+
+export function timeOf(f: Figures, { errs, dueAt }: Ending): string {
+  return errs === 'at-least' ? f.timeUp(dueAt) : f.timeDown(dueAt);
+}
+
+/** To the second, so that the minute made from it is the same one. */
+export function isoOf(f: Figures, { errs, dueAt }: Ending): string {
+  const round = errs === 'at-least' ? Math.ceil : Math.floor;
+  return f.iso(epochMs(round(dueAt / 1000) * 1000));
+}
+
+/** A bell of a later version is shown early rather than late. */
+export function endingOfRing(key: string, dueAt: EpochMs): Ending {
+  return { errs: errsOfRing(key), dueAt };
+}
+
+export function errsOfRing(key: string): Errs {
+  const ring = ringNamed(key);
+  return ring === undefined ? 'at-most' : ringErrs[ring.kind];
+}
