@@ -2,7 +2,16 @@
 // Verbs are not here, they have their rows. What a person typed stays in the token's text.
 
 import { type Method, methods } from '../../../../core/methods.ts';
+import { concepts } from '../term.ts';
 import { spanishMethods } from './methods.ts';
+import { spanishTerms } from './terms.ts';
+
+const beyondPlain = /[^\x20-\x7e]/;
+
+/** Without accents: `día` is `dia`, `año` is `ano`. */
+export function withoutAccents(word: string): string {
+  return beyondPlain.test(word) ? word.normalize('NFD').replace(/\p{M}/gu, '') : word;
+}
 
 const meanings: readonly (readonly [string, string])[] = [
   // When and how.
@@ -26,37 +35,28 @@ const meanings: readonly (readonly [string, string])[] = [
   ['please', 'favor porfa porfavor gracias'],
   ['because', 'porque'],
   // Things and places.
-  ['can', 'lata bote cubeta'],
   ['all', 'todo todos toda todas'],
   ['both', 'ambas ambos'],
   ['cans', 'botes'],
-  ['part', 'pieza'],
   ['new', 'nueva nuevo nuevas nuevos'],
   ['parts', 'piezas'],
-  ['session', 'sesion'],
   ['no', 'num numero'],
-  ['oven', 'horno'],
-  ['room', 'sala ambiente'],
-  ['booth', 'cabina'],
   ['shop', 'taller'],
   ['store', 'almacen'],
   ['hall', 'nave'],
-  ['vessel', 'recipiente'],
   ['vessels', 'recipientes cubos'],
   ['tools', 'herramientas'],
   ['tank', 'tanque cisterna'],
   ['inside', 'dentro adentro'],
-  ['stirrer', 'agitador'],
   ['touch', 'tacto'],
-  ['film', 'pelicula'],
   ['left', 'sobra sobran sobro resto'],
   ['touch-up', 'retoque retocar retocada retocado'],
-  ['humidity', 'humedad'],
   ['lowest', 'minimo'],
+  // The terms of the trade.
+  ...concepts.map((concept) => [concept, withoutAccents(spanishTerms[concept].typed)] as const),
   // How a coat goes on.
   ...methods.map((method) => [method, spanishMethods[method].typed] as const),
   // Of a can.
-  ['lot', 'lote'],
   ['exp', 'cad caduca caducidad vence vencimiento'],
   ['argon', 'argon'],
   ['nitrogen', 'nitrogeno'],
@@ -64,16 +64,10 @@ const meanings: readonly (readonly [string, string])[] = [
   ['hand', 'mano'],
   // Of a part.
   ['serial', 'serie'],
-  ['job', 'orden pedido'],
-  ['customer', 'cliente'],
   ['metal', 'material'],
   ['max', 'max maximo aguanta soporta'],
   ['grey', 'gris'],
   ['ductile', 'nodular ductil'],
-  ['wall', 'pared'],
-  ['profile', 'perfil'],
-  ['salts', 'sales'],
-  ['dust', 'polvo'],
   ['steel', 'acero'],
   ['stainless', 'inoxidable acero-inoxidable'],
   ['cast-iron', 'fundicion'],
@@ -92,7 +86,6 @@ const meanings: readonly (readonly [string, string])[] = [
   ['softened', 'ablandada ablandado blanda blando'],
   ['through', 'atraviesa pasa'],
   ['double', 'dobles'],
-  ['coupon', 'probeta testigo'],
   // Of people and a session.
   ['yes', 'si'],
   ['on', 'encendida encendido prendida prendido entra entro activa empieza empiezo'],
@@ -132,7 +125,6 @@ const meanings: readonly (readonly [string, string])[] = [
   ['from', 'desde'],
   ['date', 'fecha'],
   // Settings.
-  ['sheet', 'ficha'],
   ['air-limit', 'limite-aire'],
   ['digest', 'resumen'],
   ['morning', 'manana'],
@@ -147,11 +139,8 @@ const meanings: readonly (readonly [string, string])[] = [
   ['quiet', 'silencio'],
   ['bell', 'campana'],
   ['emergency', 'emergencia'],
-  ['crew', 'cuadrilla operario operaria'],
   ['zone', 'zona'],
   ['role', 'puesto'],
-  ['lead', 'encargado encargada'],
-  ['supervisor', 'supervisora'],
   ['language', 'idioma'],
   ['crew-language', 'idioma-cuadrilla'],
   ['crew-units', 'unidades-cuadrilla'],
@@ -161,9 +150,12 @@ const meanings: readonly (readonly [string, string])[] = [
   ['call', 'telefono telefonos'],
 ];
 
-const byWord: ReadonlyMap<string, string> = new Map(
-  meanings.flatMap(([meaning, words]) => words.split(' ').map((word) => [word, meaning] as const)),
+/** Every word with what it means, each as often as it stands in a table. */
+export const spanishMeanings: readonly (readonly [string, string])[] = meanings.flatMap(([meaning, words]) =>
+  words.split(' ').flatMap((word) => (word === '' ? [] : [[word, meaning] as const])),
 );
+
+const byWord: ReadonlyMap<string, string> = new Map(spanishMeanings);
 /** For near words: the Spanish ones by the method that they mean. */
 export const spanishMethodWords: ReadonlyMap<string, Method> = new Map(
   methods.flatMap((method) =>
@@ -173,13 +165,6 @@ export const spanishMethodWords: ReadonlyMap<string, Method> = new Map(
 
 /** `cabina-2` is `booth-2`, whoever typed it: a crew has one booth in two languages. */
 const numberedPlace = /^(horno|sala|cabina|taller|almacen|nave)([-_]?\d+)$/;
-
-const beyondPlain = /[^\x20-\x7e]/;
-
-/** Without accents: `día` is `dia`, `año` is `ano`. */
-export function withoutAccents(word: string): string {
-  return beyondPlain.test(word) ? word.normalize('NFD').replace(/\p{M}/gu, '') : word;
-}
 
 /** The spelling that the readers know; any other word as it is. */
 export function meaningOf(word: string): string {

@@ -1,0 +1,48 @@
+// The terms of the trade in English. Where no standard is named, the word is the shop floor's.
+
+import type { Terms } from '../term.ts';
+
+const trade = 'the trade';
+
+export const englishTerms: Terms = {
+  batch: { one: 'batch', many: 'batches', typed: '', source: trade },
+  booth: { one: 'booth', many: 'booths', typed: '', source: trade },
+  brief: { one: 'brief', many: 'briefs', typed: '', source: trade },
+  can: { one: 'can', many: 'cans', typed: '', source: trade },
+  coupon: { one: 'coupon', many: 'coupons', typed: '', source: trade },
+  crew: { one: 'crew', many: 'crews', typed: '', source: trade },
+  customer: { one: 'customer', many: 'customers', typed: '', source: trade },
+  'data-sheet': { one: 'safety data sheet', many: 'safety data sheets', typed: '', source: '29 CFR 1910.1200' },
+  'dew-point': { one: 'dew point', many: 'dew points', typed: '', source: trade },
+  dust: { one: 'dust', many: 'dust', typed: '', source: 'ISO 8502-3' },
+  film: { one: 'film', many: 'films', typed: '', source: 'ISO 4618' },
+  'flash-off': { one: 'flash-off', many: 'flash-offs', typed: '', source: 'ISO 4618' },
+  goggles: { one: 'goggles', many: 'goggles', typed: '', source: trade },
+  handover: { one: 'handover', many: 'handovers', typed: '', source: trade },
+  humidity: { one: 'humidity', many: 'humidities', typed: '', source: trade },
+  induction: { one: 'induction', many: 'inductions', typed: '', source: trade },
+  job: { one: 'job', many: 'jobs', typed: '', source: trade },
+  lead: { one: 'lead', many: 'leads', typed: '', source: trade },
+  lot: { one: 'lot', many: 'lots', typed: '', source: trade },
+  medical: { one: 'medical', many: 'medicals', typed: '', source: trade },
+  oven: { one: 'oven', many: 'ovens', typed: '', source: trade },
+  part: { one: 'part', many: 'parts', typed: '', source: trade },
+  'pot-life': { one: 'pot life', many: 'pot lives', typed: '', source: 'ISO 4618' },
+  profile: { one: 'profile', many: 'profiles', typed: '', source: 'ISO 8503' },
+  'recoat-window': { one: 'recoat window', many: 'recoat windows', typed: '', source: trade },
+  room: { one: 'room', many: 'rooms', typed: '', source: trade },
+  salts: { one: 'salts', many: 'salts', typed: '', source: 'ISO 8502' },
+  session: { one: 'session', many: 'sessions', typed: '', source: trade },
+  sheet: { one: 'sheet', many: 'sheets', typed: '', source: trade },
+  solvent: { one: 'solvent', many: 'solvents', typed: '', source: 'ISO 4618' },
+  spraying: { one: 'spraying', many: 'sprayings', typed: '', source: trade },
+  spread: { one: 'distance from the dew point', many: 'distances from the dew point', typed: '', source: trade },
+  stirrer: { one: 'stirrer', many: 'stirrers', typed: '', source: trade },
+  stirring: { one: 'stirring', many: 'stirrings', typed: '', source: trade },
+  substrate: { one: 'steel', many: 'steels', typed: '', source: trade },
+  supervisor: { one: 'supervisor', many: 'supervisors', typed: '', source: trade },
+  training: { one: 'spray training', many: 'spray trainings', typed: '', source: trade },
+  traveller: { one: 'traveller', many: 'travellers', typed: '', source: trade },
+  vessel: { one: 'vessel', many: 'vessels', typed: '', source: trade },
+  wall: { one: 'wall', many: 'walls', typed: '', source: trade },
+};
