@@ -10,3 +10,10 @@ export function isOwnKey<Table extends object>(table: Table, word: PropertyKey):
 export function ownValue<Value>(table: Readonly<Record<string, Value>>, word: string): Value | undefined {
   return Object.hasOwn(table, word) ? table[word] : undefined;
 }
+
+/** A table out of its rows: whoever calls has one for each key. */
+export function tableOf<Key extends string, Value>(
+  rows: readonly (readonly [Key, Value])[],
+): Readonly<Record<Key, Value>> {
+  return Object.fromEntries(rows) as Record<Key, Value>;
+}

@@ -24,6 +24,15 @@ const rules: readonly Rule[] = [
       /^core\/(store\/|records\/|(execute|write-queue|decide|shop-keeper|shop-memory|ports|allowed)\.ts$|reminders\/(run|plan|posts)\.ts$)/,
     typesToo: true,
   },
+  // A verb's row says what can be said, before anything is known or decided.
+  {
+    who: /^core\/verbs\//,
+    except: /-commands\.ts$/,
+    never: new RegExp(
+      `^core/((${nouns}|products|records|corrections|reminders|store)/|(history|shop|decide|execute)\\.ts$)`,
+    ),
+    typesToo: true,
+  },
   { who: /^core\/products\//, never: new RegExp(`^core/(${nouns})/`), typesToo: false },
   {
     who: /^core\/store\//,

@@ -4,7 +4,7 @@ import type { CommandOf } from '../../core/commands.ts';
 import type { Recorded } from '../../core/execute.ts';
 import { numberIn, type PersonName } from '../../core/ids.ts';
 import type { Session } from '../../core/session/session.ts';
-import type { SessionCommand } from '../../core/session/session-commands.ts';
+import type { sessionVerbs } from '../../core/verbs/session-verbs.ts';
 import { alarmCard, bellCard, nearMissCard, qualifiedCard } from './alarm-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
@@ -22,7 +22,7 @@ import { stillOpen } from './session-lines.ts';
 
 export function sessionReply(
   t: Telling,
-  command: CommandOf<SessionCommand['verb']>,
+  command: CommandOf<keyof typeof sessionVerbs>,
   outcome: Recorded,
   by: PersonName,
 ): Card {

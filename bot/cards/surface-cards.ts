@@ -3,7 +3,6 @@
 import { dewPoint } from '../../core/calc/air.ts';
 import { isRefused } from '../../core/calc/refusal.ts';
 import { coatClimate } from '../../core/coat/coat-climate.ts';
-import type { PartDetails } from '../../core/commands.ts';
 import { defaultPlace, type PlaceName } from '../../core/ids.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { earliestSurfaceEnd, sheetsAtHand } from '../../core/part/surface-life.ts';
@@ -11,6 +10,7 @@ import { airBreaches } from '../../core/products/sheet-air.ts';
 import { editionOfToday } from '../../core/rule-editions.ts';
 import { airLog, batchOf, byName, liveParts } from '../../core/shop.ts';
 import { celsiusSpread } from '../../core/units.ts';
+import type { PartDetails } from '../../core/verbs/said.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import {
   filmFact,

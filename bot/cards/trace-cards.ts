@@ -1,11 +1,11 @@
 // Traces both ways: what went on a part and from which lots; what a lot went into and what is left of it.
 
-import type { PartDetails } from '../../core/commands.ts';
 import type { Entry } from '../../core/history.ts';
 import { isLate } from '../../core/history.ts';
 import type { PartPhase } from '../../core/part/part.ts';
 import type { AirThen, BatchTrace, CoatTrace, LotTaken, LotTrace, PartTrace } from '../../core/records/trace.ts';
 import { grams, minutesBetween } from '../../core/units.ts';
+import type { PartDetails } from '../../core/verbs/said.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { countFact, massFact, type Telling, tap } from './card-context.ts';
 import { changedBy } from './corrected.ts';

@@ -1,7 +1,8 @@
 // A pasted list of parts, a line or `;` each: one act for all of them, or the faulty lines named. Nothing else is pasted
 // in several lines: a list of other acts could not be undone as one.
 
-import type { CommandOf, NamedPart } from '../../core/commands.ts';
+import type { CommandOf } from '../../core/commands.ts';
+import type { NamedPart } from '../../core/verbs/said.ts';
 import type { Misread, Reading } from './reading.ts';
 import { cleanLine } from './typed/clean-line.ts';
 

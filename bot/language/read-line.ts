@@ -15,7 +15,7 @@ import { saidTimeFrom } from './times/said-time.ts';
 import { cleanLine } from './typed/clean-line.ts';
 import { type Token, tokenize } from './typed/tokens.ts';
 import { type VerbNamed, verbAt, verbNamed, verbOfWord } from './verbs-typed.ts';
-import type { VocabularyName } from './vocabulary-row.ts';
+import type { VocabularyName } from './vocabulary.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
   const list = partLines(text);

@@ -4,7 +4,8 @@
 import type { Command, Question, Stance } from '../../core/commands.ts';
 import type { BatchNumber, PartName, PersonName, PlaceName, SheetId } from '../../core/ids.ts';
 import type { EpochMs } from '../../core/units.ts';
-import type { Limits, Slot } from './slots.ts';
+import type { Limits } from '../../core/verbs/slot.ts';
+import type { Slot } from './slots.ts';
 
 export interface LineContext {
   readonly now: EpochMs;

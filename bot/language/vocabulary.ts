@@ -1,73 +1,79 @@
-// Everything that can be typed, one row each: what it takes. The parser, the help and the suggestions read this table; its
-// words stand in each tongue's verbs.ts; a new command is one row here, one in each of those, and one reader in acts/.
+// Everything that can be typed, one row each: what its line needs and may hold. Of acts it is read off their rows in
+// core/verbs/; the parser, the help and the suggestions read it here. Its words stand in each tongue's verbs.ts.
 
-import { materialVocabulary } from './vocabulary-material.ts';
-import { partsVocabulary } from './vocabulary-parts.ts';
-import { recordsVocabulary } from './vocabulary-records.ts';
-import type { VocabularyName, VocabularyRow } from './vocabulary-row.ts';
-import { sessionVocabulary } from './vocabulary-session.ts';
+import { ofEachVerb, type Question, type SlotName, type Verb, verbRows } from '../../core/commands.ts';
+import type { Slot } from './slots.ts';
 
-export type { VocabularyName, VocabularyRow };
+export type VocabularyName = Verb | Question['ask'];
 
-type RowOf<Name extends VocabularyName> = VocabularyRow & { readonly name: Name };
+export interface VocabularyRow {
+  readonly name: VocabularyName;
+  readonly needs: readonly Slot[];
+  readonly may: readonly Slot[];
+  /** The rest of the line is somebody's own words. */
+  readonly endsInWords?: true;
+}
 
-export const vocabulary: { readonly [Name in VocabularyName]: RowOf<Name> } = {
-  mix: { name: 'mix', needs: ['amount'], may: ['sheet', 'air-temperature', 'humidity'] },
-  weigh: { name: 'weigh', needs: ['part-a', 'part-b'], may: ['batch', 'can'] },
-  stir: { name: 'stir', needs: [], may: ['batch'] },
-  stop: { name: 'stop', needs: [], may: ['batch'] },
-  filter: { name: 'filter', needs: [], may: ['batch'] },
-  thick: { name: 'thick', needs: [], may: ['batch'] },
-  gel: { name: 'gel', needs: [], may: ['batch'] },
-  empty: { name: 'empty', needs: [], may: ['batch', 'left'] },
-  ...materialVocabulary,
-  ...partsVocabulary,
-  part: {
-    name: 'part',
-    needs: ['part'],
-    may: ['serial', 'job', 'customer', 'metal', 'wall', 'area', 'highest-temperature'],
-  },
-  coat: { name: 'coat', needs: ['parts', 'method'], may: ['batch', 'pass'] },
-  dry: { name: 'dry', needs: ['parts'], may: [] },
-  cure: { name: 'cure', needs: ['parts', 'way'], may: ['oven-temperature'] },
-  temp: { name: 'temp', needs: ['part-temperature'], may: ['part'] },
-  out: { name: 'out', needs: [], may: ['parts'] },
-  wet: { name: 'wet', needs: ['part', 'wet-film'], may: [] },
-  film: { name: 'film', needs: ['part', 'dry-film'], may: [] },
-  release: { name: 'release', needs: ['parts'], may: [] },
-  hold: { name: 'hold', needs: ['parts', 'reason'], may: [], endsInWords: true },
-  air: { name: 'air', needs: [], may: ['air-temperature', 'humidity', 'place'] },
-  surface: { name: 'surface', needs: ['surface-temperature'], may: ['part', 'place'] },
-  night: { name: 'night', needs: ['lowest-temperature'], may: ['place'] },
-  ok: { name: 'ok', needs: [], may: ['ring'] },
-  undo: { name: 'undo', needs: [], may: [] },
-  amend: { name: 'amend', needs: ['act', 'change'], may: ['batch', 'part', 'place', 'reason'], endsInWords: true },
-  set: {
-    name: 'set',
-    needs: ['setting'],
-    may: [
-      'sheet',
-      'air-limit',
-      'digest-hour',
-      'morning-hour',
-      'rate',
-      'unit-system',
-      'crew-name',
-      'zone',
-      'role',
-      'language',
-      'rings',
-      'on-or-off',
-      'people',
-      'lel-share',
-      'brief-ahead',
-      'emergency-field',
-      'quiet-hours',
-    ],
-  },
+const acts = ofEachVerb((name): VocabularyRow => {
+  const { fields, options } = verbRows[name];
+  const needs: SlotName[] = [];
+  const may: SlotName[] = [];
+  for (const [key, field] of Object.entries(fields)) {
+    const [first, ...others] = field.slots.map((slot) => slot.name);
+    const isNeeded = field.options?.required === true || options?.oneOf?.includes(key) === true;
+    if (first !== undefined) (isNeeded ? needs : may).push(first);
+    may.push(...others);
+  }
+  return { name, needs, may: [...new Set(may)], ...(options?.endsInWords === true && { endsInWords: true }) };
+});
+
+const questions: { readonly [Name in Question['ask']]: VocabularyRow } = {
+  stock: { name: 'stock', needs: [], may: [] },
+  plan: { name: 'plan', needs: ['area', 'method'], may: ['dry-film', 'part', 'sheet', 'ready-time'] },
   day: { name: 'day', needs: [], may: ['day'] },
   now: { name: 'now', needs: [], may: [] },
-  ...recordsVocabulary,
-  ...sessionVocabulary,
+  week: { name: 'week', needs: [], may: ['which'] },
+  month: { name: 'month', needs: [], may: ['which'] },
+  from: { name: 'from', needs: ['span'], may: [] },
+  trace: { name: 'trace', needs: ['traced'], may: [] },
+  find: { name: 'find', needs: ['sought'], may: [], endsInWords: true },
+  traveller: { name: 'traveller', needs: ['traced'], may: [] },
+  export: { name: 'export', needs: [], may: ['span', 'form'] },
+  voc: { name: 'voc', needs: [], may: ['span'] },
+  verify: { name: 'verify', needs: [], may: ['hash'] },
+  backup: { name: 'backup', needs: ['file'], may: [], endsInWords: true },
+  keep: { name: 'keep', needs: [], may: [] },
+  vent: {
+    name: 'vent',
+    needs: [],
+    may: ['session', 'wet-load', 'oven-temperature', 'face-velocity', 'gas', 'gas-volume', 'room-volume'],
+  },
+  hazards: { name: 'hazards', needs: ['work'], may: [] },
   help: { name: 'help', needs: [], may: ['verb'] },
+};
+
+const settingSlots: readonly Slot[] = [
+  'sheet',
+  'air-limit',
+  'digest-hour',
+  'morning-hour',
+  'rate',
+  'unit-system',
+  'crew-name',
+  'zone',
+  'role',
+  'language',
+  'rings',
+  'on-or-off',
+  'people',
+  'lel-share',
+  'brief-ahead',
+  'emergency-field',
+  'quiet-hours',
+];
+
+export const vocabulary: { readonly [Name in VocabularyName]: VocabularyRow } = {
+  ...acts,
+  set: { ...acts.set, may: settingSlots },
+  ...questions,
 };

@@ -1,8 +1,8 @@
 // Figures as the reader takes them back without a doubt: no exponent, never three digits after a point where a
 // thousands mark could be meant.
 
-import type { AirSaid, Amount, PartDetails } from '../../core/commands.ts';
 import { gramsFromKilograms, type Micrometres } from '../../core/units.ts';
+import type { AirSaid, Amount, PartDetails } from '../../core/verbs/said.ts';
 import { isSpanishWord } from './tongues/spanish/lexicon.ts';
 import { fillers, notNames } from './trade-words.ts';
 

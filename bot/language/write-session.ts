@@ -56,7 +56,11 @@ export function writeSessionAct(command: CommandOf<SessionVerb | OtherVerb>, zon
     case 'fire':
     case 'down':
     case 'hot':
-      return [verb, number(command.batch), command.note === undefined ? '' : JSON.stringify(command.note)];
+      return [
+        verb,
+        command.verb === 'hot' ? number(command.batch) : '',
+        command.note === undefined ? '' : JSON.stringify(command.note),
+      ];
     case 'bell':
       return [verb];
     default: {

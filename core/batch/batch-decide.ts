@@ -2,7 +2,7 @@
 
 import { splitFill } from '../calc/mixing.ts';
 import { isRefused } from '../calc/refusal.ts';
-import type { Amount, CommandOf } from '../commands.ts';
+import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody, NewEvent, SaidWith } from '../history.ts';
 import type { BatchNumber } from '../ids.ts';
@@ -14,6 +14,7 @@ import { sheetMeant } from '../products/shelf.ts';
 import { judge, type Rule } from '../rules.ts';
 import { airLog, liveBatches, type Shop } from '../shop.ts';
 import { type Grams, grams } from '../units.ts';
+import type { Amount } from '../verbs/said.ts';
 import { type Batch, batchAsOf } from './batch.ts';
 import { type BatchCase, catchRules, filterRules, mixRules, stirRules, stopRules } from './batch-rules.ts';
 

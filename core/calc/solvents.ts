@@ -164,3 +164,4 @@ export const solvents = {
 } as const satisfies Record<string, Solvent>;
 
 export type SolventId = keyof typeof solvents;
+export const solventIds = Object.keys(solvents) as SolventId[];

@@ -1,12 +1,12 @@
 // What a can allows when: to open it, to pour from it, to take it after a doubt.
 
-import type { Handling } from '../commands.ts';
 import type { Component } from '../components.ts';
 import type { Role } from '../crew/crew-commands.ts';
 import type { SheetId } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { hadHappened, type Rule } from '../rules.ts';
 import { type EpochMs, type Grams, minutes } from '../units.ts';
+import type { Handling } from '../verbs/said.ts';
 import type { Can } from './can.ts';
 import { doubtfulSince, preStirTimes } from './can-clocks.ts';
 

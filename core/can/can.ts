@@ -1,7 +1,6 @@
 // A can as the fold of its facts: from its opening to its last gram. The lid is off in runs; the last may be open.
 
 import type { Run } from '../calc/clock.ts';
-import type { Handling } from '../commands.ts';
 import type { Component } from '../components.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
@@ -9,6 +8,7 @@ import { type BatchNumber, type CanNumber, numberIn, type PersonName } from '../
 import type { Sheet } from '../products/sheet.ts';
 import { foldRings, type RingLog } from '../ring-log.ts';
 import { type EpochMs, type Grams, grams, type Litres } from '../units.ts';
+import type { Handling } from '../verbs/said.ts';
 import type { FromCan } from './can-events.ts';
 
 export interface Pour {

@@ -3,11 +3,11 @@
 import { findBatch } from '../batch/batch-decide.ts';
 import { findCan } from '../can/can-decide.ts';
 import type { FromCan } from '../can/can-events.ts';
-import type { Amendment, AmendTarget, CommandOf, Verb } from '../commands.ts';
+import { type CommandOf, verbRows } from '../commands.ts';
 import type { Component } from '../components.ts';
 import { mayNotSettle, roleShort } from '../crew/who-may-set.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
-import { type Entry, type Fact, inOrder } from '../history.ts';
+import { type Entry, Fact, inOrder } from '../history.ts';
 import {
   batchStream,
   canStream,
@@ -22,72 +22,23 @@ import {
 import { foldPart } from '../part/part.ts';
 import { entriesIn, livePartNames, type Shop } from '../shop.ts';
 import { type Grams, grams } from '../units.ts';
+import { actsOn, amendableVerbs, amendsOf } from '../verbs/amends.ts';
+import type { AmendableVerb, Amendment, AmendTarget } from '../verbs/correction-verbs.ts';
 
 /** Whether a fact is what a verb left behind, and one that this change could put right. */
-type Leaves = (fact: Fact, change: Amendment) => boolean;
-
-const isA =
-  (type: Fact['type']): Leaves =>
-  (fact) =>
-    fact.type === type;
-
-const isSeen =
-  (seen: 'thick' | 'gelled'): Leaves =>
-  (fact) =>
-    fact.type === 'MixThickened' && fact.seen === seen;
-
-const isFilm =
-  (state: 'wet' | 'dry'): Leaves =>
-  (fact) =>
-    fact.type === 'FilmRead' && fact.state === state;
-
-/** A part weighed alone is put right by its own weight, or by a time. */
-const isWeighing: Leaves = (fact, { partAGrams, partBGrams }) => {
-  if (fact.type !== 'PartWeighed') return fact.type === 'PartsWeighed';
-  const named = partAGrams !== undefined || partBGrams !== undefined;
-  return !named || (fact.component === 'part-a' ? partAGrams : partBGrams) !== undefined;
-};
-
-/** What a verb leaves behind; verbs without it cannot be amended. The reader's table has the same verbs, a test says. */
-export const leavesOf: Readonly<Partial<Record<Verb, Leaves>>> = {
-  mix: isA('BatchOpened'),
-  weigh: isWeighing,
-  add: isA('PartAdded'),
-  open: isA('CanOpened'),
-  lid: isA('LidOff'),
-  blanket: isA('CanBlanketed'),
-  check: isA('CanChecked'),
-  prestir: isA('CanStirred'),
-  discard: isA('CanDiscarded'),
-  stir: isA('StirrerStarted'),
-  stop: isA('StirrerStopped'),
-  cover: isA('PotCovered'),
-  uncover: isA('PotUncovered'),
-  filter: isA('MixFiltered'),
-  catch: isA('MixCaught'),
-  thick: isSeen('thick'),
-  gel: isSeen('gelled'),
-  empty: isA('PotEmptied'),
-  prep: isA('SurfacePrepared'),
-  coat: isA('CoatApplied'),
-  dry: isA('FilmDry'),
-  cure: isA('CureStarted'),
-  temp: isA('PartTemperatureRead'),
-  door: isA('DoorOpened'),
-  out: isA('CureEnded'),
-  wet: isFilm('wet'),
-  film: isFilm('dry'),
-  release: isA('PartReleased'),
-  hold: isA('PartHeld'),
-  air: isA('AirRead'),
-  surface: isA('SurfaceRead'),
-  night: isA('LowestRead'),
-};
+function leaves(verb: AmendableVerb, fact: Fact, { partAGrams, partBGrams }: Amendment): boolean {
+  // A part weighed alone is put right by its own weight, or by what is no weight.
+  if (verb === 'weigh' && fact.type === 'PartWeighed') {
+    const named = partAGrams !== undefined || partBGrams !== undefined;
+    return !named || (fact.component === 'part-a' ? partAGrams : partBGrams) !== undefined;
+  }
+  const has: ReadonlyMap<string, unknown> = new Map(Object.entries(fact));
+  return Object.entries(verbRows[verb].options?.leaves ?? {}).every(([name, value]) => has.get(name) === value);
+}
 
 /** How an act is named where it is corrected; `undefined` where nothing in it can be. */
 export function amendTargetOf({ stream, fact }: Pick<Entry, 'stream' | 'fact'>): AmendTarget | undefined {
-  const verbs = Object.keys(leavesOf) as (keyof typeof leavesOf)[];
-  const verb = verbs.find((each) => leavesOf[each]?.(fact, {}) === true);
+  const verb = amendableVerbs.find((each) => leaves(each, fact, {}));
   if (verb === undefined) return undefined;
   switch (nounOf(stream)) {
     case 'batch':
@@ -108,9 +59,8 @@ export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decisio
   const { of, change, why } = said.command;
   const stream = streamOf(shop, of);
   if (typeof stream !== 'string') return stream;
-  const leaves = leavesOf[of.verb];
   const candidates = entriesIn(shop).filter(
-    (candidate) => candidate.stream === stream && leaves?.(candidate.fact, change) === true,
+    (candidate) => candidate.stream === stream && leaves(of.verb, candidate.fact, change),
   );
   const ofThatMinute = targetAt(candidates, change);
   const entry = ofThatMinute ?? candidates.at(-1);
@@ -118,7 +68,7 @@ export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decisio
   if (change.at !== undefined && change.at > said.now) {
     return unclear({ code: 'in-the-future', at: change.at, now: said.now });
   }
-  const fact = changed(entry.fact, change);
+  const fact = changed(of.verb, entry.fact, change);
   const happenedAt = ofThatMinute?.happenedAt ?? change.at ?? entry.happenedAt;
   if (happenedAt === entry.happenedAt && JSON.stringify(fact) === JSON.stringify(entry.fact)) {
     return unclear({ code: 'nothing-changed' });
@@ -162,10 +112,9 @@ function streamOf(shop: Shop, of: AmendTarget): StreamId | Extract<Decision, { k
       ? partStream(of.part)
       : { kind: 'unclear', unclear: { code: 'no-such-part', part: of.part, live: livePartNames(shop) } };
   }
-  if (of.verb === 'air' || of.verb === 'surface' || of.verb === 'night') {
-    return placeStream(of.place ?? defaultPlace);
-  }
-  if (isCanVerb(of.verb)) {
+  const noun = actsOn(of.verb);
+  if (noun === 'place') return placeStream(of.place ?? defaultPlace);
+  if (noun === 'can') {
     const can = findCan(shop, of.can, () => true);
     return 'kind' in can ? can : canStream(can.number);
   }
@@ -173,63 +122,25 @@ function streamOf(shop: Shop, of: AmendTarget): StreamId | Extract<Decision, { k
   return 'kind' in batch ? batch : batchStream(batch.number);
 }
 
-function isCanVerb(verb: Verb): boolean {
-  switch (verb) {
-    case 'open':
-    case 'lid':
-    case 'blanket':
-    case 'check':
-    case 'prestir':
-    case 'discard':
-      return true;
-    default:
-      return false;
-  }
+function changed(verb: AmendableVerb, was: Fact, change: Amendment): Fact {
+  const fact = withWeights(was, change);
+  const said = new Map<string, unknown>(Object.entries(change));
+  const figures = (amendsOf(verb) ?? []).filter(({ name }) => said.has(name));
+  if (figures.length === 0) return fact;
+  return Fact.parse({
+    ...fact,
+    ...Object.fromEntries(figures.map(({ name, fact: field }) => [field, said.get(name)])),
+  });
 }
 
-function changed(fact: Fact, change: Amendment): Fact {
-  switch (fact.type) {
-    case 'PartsWeighed':
-      return {
-        ...fact,
-        partAGrams: change.partAGrams ?? fact.partAGrams,
-        partBGrams: change.partBGrams ?? fact.partBGrams,
-        ...recounted(fact.fromCans, { 'part-a': change.partAGrams, 'part-b': change.partBGrams }),
-      };
-    case 'PartWeighed':
-    case 'PartAdded': {
-      const more = fact.component === 'part-a' ? change.partAGrams : change.partBGrams;
-      const corrected = more ?? change.grams ?? fact.grams;
-      return { ...fact, grams: corrected, ...recounted(fact.fromCans, { [fact.component]: corrected }) };
-    }
-    case 'CanOpened':
-    case 'MixCaught':
-      return change.grams === undefined ? fact : { ...fact, grams: change.grams };
-    case 'CoatApplied':
-      return { ...fact, method: change.method ?? fact.method };
-    case 'PotEmptied':
-      return change.leftGrams === undefined ? fact : { ...fact, leftGrams: change.leftGrams };
-    case 'AirRead': {
-      const celsius = change.celsius ?? fact.celsius;
-      const relativeHumidityPercent = change.relativeHumidityPercent ?? fact.relativeHumidityPercent;
-      return {
-        type: 'AirRead',
-        ...(celsius === undefined ? {} : { celsius }),
-        ...(relativeHumidityPercent === undefined ? {} : { relativeHumidityPercent }),
-      };
-    }
-    case 'SurfaceRead':
-    case 'PartTemperatureRead':
-      return { ...fact, celsius: change.celsius ?? fact.celsius };
-    case 'LowestRead':
-      return { ...fact, lowestCelsius: change.celsius ?? fact.lowestCelsius };
-    case 'CureStarted':
-      return change.celsius === undefined ? fact : { ...fact, setCelsius: change.celsius };
-    case 'FilmRead':
-      return change.filmMicrometres === undefined ? fact : { ...fact, micrometres: [...change.filmMicrometres] };
-    default:
-      return fact;
+/** A weight corrects the part that it names, or the only one. */
+function withWeights(fact: Fact, { partAGrams, partBGrams, grams: only }: Amendment): Fact {
+  if (fact.type === 'PartsWeighed') {
+    return { ...fact, ...recounted(fact.fromCans, { 'part-a': partAGrams, 'part-b': partBGrams }) };
   }
+  if (fact.type !== 'PartWeighed' && fact.type !== 'PartAdded') return fact;
+  const corrected = (fact.component === 'part-a' ? partAGrams : partBGrams) ?? only ?? fact.grams;
+  return { ...fact, grams: corrected, ...recounted(fact.fromCans, { [fact.component]: corrected }) };
 }
 
 /** What came from the cans follows the corrected weight: the last can of a part gave what the others did not. */

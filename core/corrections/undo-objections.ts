@@ -1,7 +1,7 @@
 // Why nothing is taken back yet, or not at all: which act is meant, and what stands in its way. The catalogue has the words.
 
-import type { AmendTarget } from '../commands.ts';
 import type { Entry } from '../history.ts';
+import type { AmendTarget } from '../verbs/correction-verbs.ts';
 
 /** An act as a card names it; `corrected`: not the act itself is meant but the speaker's correction of it. */
 export interface ActTold {

@@ -16,7 +16,8 @@ export const nobody: PersonName = 'anonymous';
 
 /** An alarm is never asked back about, nor refused for what it names. */
 export function decideAlarm(shop: Shop, said: Said<CommandOf<Alarm>>): Decision {
-  const { verb, note, batch: named } = said.command;
+  const { verb, note } = said.command;
+  const named = said.command.verb === 'hot' ? said.command.batch : undefined;
   const pot = verb === 'hot' ? hotPot(shop, named, note) : undefined;
   const isUnsaid = named !== undefined && !(note ?? '').includes(`${named}`);
   const noted = pot === undefined && isUnsaid ? [named, note].filter(Boolean).join(' ') : note;

@@ -1,12 +1,12 @@
 // What a part allows when. Each case holds the part as it was before the act.
 
-import type { CureWay } from '../commands.ts';
 import { type Method, methodRows } from '../methods.ts';
 import type { AirLog } from '../place/place.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { type AirRead, airObjection } from '../products/sheet-air.ts';
 import type { Rule } from '../rules.ts';
 import type { EpochMs } from '../units.ts';
+import type { CureWay } from '../verbs/said.ts';
 import type { Failed } from './failed-readings.ts';
 import type { Coat, Part } from './part.ts';
 import { cureClock, flashTimes, openUntil, recoatTimes } from './part-clocks.ts';

@@ -1,7 +1,6 @@
 // A part as the fold of its facts: coats, flash-off, cure, films, release.
 
 import type { Run, TemperatureReading } from '../calc/clock.ts';
-import type { PartDetails } from '../commands.ts';
 import { isFor } from '../event-readers.ts';
 import type { SurfaceGrade } from '../grades.ts';
 import type { Entry } from '../history.ts';
@@ -10,6 +9,7 @@ import type { Method } from '../methods.ts';
 import { foldRings, type RingLog } from '../ring-log.ts';
 import type { Celsius, EpochMs, Micrometres, MilligramsPerSquareMetre, Minutes } from '../units.ts';
 import { minutesAfter } from '../units.ts';
+import type { PartDetails } from '../verbs/said.ts';
 import type { HoldingCode } from './holding-codes.ts';
 import type { FailedReading, PartHeld } from './part-events.ts';
 

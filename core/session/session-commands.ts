@@ -1,18 +1,7 @@
-// What can be said round a spray session, and in need. Part of the union of commands.
+// The words in which a spray session, and need, are told: where people are, what is flushed, what is asked of its air.
 
-import type { SolventId } from '../calc/solvents.ts';
-import type { BatchNumber, PersonName, PlaceName, SessionNumber } from '../ids.ts';
-import type {
-  Celsius,
-  CubicMetres,
-  EpochMs,
-  Grams,
-  Litres,
-  MetresPerSecond,
-  Minutes,
-  Percent,
-  SquareMetres,
-} from '../units.ts';
+import type { PersonName, PlaceName, SessionNumber } from '../ids.ts';
+import type { Celsius, CubicMetres, Grams, Litres, MetresPerSecond, Minutes, Percent, SquareMetres } from '../units.ts';
 
 /** Sprays; stays near and is exposed; or moved out. */
 export const whereabouts = ['sprays', 'stays', 'out'] as const;
@@ -35,58 +24,6 @@ export type Qualification = (typeof qualifications)[number];
 /** Work whose hazards are told: spraying has the brief, the others their own short lines. */
 export const works = ['spray', 'mix', 'flow', 'dip', 'wipe'] as const;
 export type Work = (typeof works)[number];
-
-export interface BriefSaid {
-  /** Posted ahead of this time. */
-  readonly startsAt?: EpochMs;
-  readonly batch?: BatchNumber;
-  readonly place?: PlaceName;
-  readonly sprayers?: readonly PersonName[];
-  readonly stays?: readonly PersonName[];
-  readonly out?: readonly PersonName[];
-  /** Stands outside; the timers go there. */
-  readonly attendant?: PersonName;
-  readonly insideVessel?: true;
-  /** Mix that will be sprayed in an hour. */
-  readonly gramsPerHour?: Grams;
-}
-
-export type SessionCommand =
-  | ({ readonly verb: 'brief' } & BriefSaid)
-  | {
-      readonly verb: 'near';
-      readonly session?: SessionNumber;
-      readonly people: readonly PersonName[];
-      readonly goes: Whereabouts;
-    }
-  /** Of the speaker, or of others who said it before the speaker as their witness. */
-  | { readonly verb: 'ack'; readonly session?: SessionNumber; readonly people?: readonly PersonName[] }
-  | {
-      readonly verb: 'fan';
-      readonly session?: SessionNumber;
-      readonly running: boolean;
-      readonly faceMetresPerSecond?: MetresPerSecond;
-    }
-  | { readonly verb: 'supplied'; readonly session?: SessionNumber; readonly supplied: boolean }
-  | { readonly verb: 'spray-on'; readonly session?: SessionNumber; readonly place?: PlaceName }
-  | { readonly verb: 'spray-off'; readonly session?: SessionNumber }
-  | { readonly verb: 'rags'; readonly session?: SessionNumber }
-  | { readonly verb: 'close'; readonly session?: SessionNumber }
-  /** Without a solvent: through with the whole of the sheet's sequence. */
-  | {
-      readonly verb: 'flush';
-      readonly session?: SessionNumber;
-      readonly gear: Gear;
-      readonly solvent?: SolventId;
-      readonly litres?: Litres;
-    }
-  /** The last day on which it counts, ISO. */
-  | { readonly verb: Qualification; readonly person: PersonName; readonly until: string }
-  | { readonly verb: 'near-miss'; readonly text: string; readonly anonymous: boolean }
-  /** The batch is of a hot pot. */
-  | { readonly verb: Alarm; readonly note?: string; readonly batch?: BatchNumber }
-  /** Everybody is to answer: is the bell alive? */
-  | { readonly verb: 'bell' };
 
 /** The shop's own numbers to call, or its steps for one kind of trouble. */
 export type EmergencyField = 'call' | Alarm;

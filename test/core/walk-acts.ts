@@ -3,7 +3,7 @@
 
 import { type Batch, phaseOf } from '../../core/batch/batch.ts';
 import { blendDueAt, potLifeTimes } from '../../core/batch/batch-clocks.ts';
-import type { AmendTarget, Amount, Command, CureWay, PartDetails } from '../../core/commands.ts';
+import type { Command } from '../../core/commands.ts';
 import { goesOnFrom, restingOn } from '../../core/corrections/rests-on.ts';
 import { isAct } from '../../core/history.ts';
 import { methods } from '../../core/methods.ts';
@@ -22,6 +22,8 @@ import {
   minutesAfter,
   percent,
 } from '../../core/units.ts';
+import type { AmendTarget } from '../../core/verbs/correction-verbs.ts';
+import type { Amount, CureWay, PartDetails } from '../../core/verbs/said.ts';
 import { canActs, canEdges, vesselOf } from './walk-cans.ts';
 import { crewActs, loadActs, saidNew, surfaceActs, surfaceEdges, surfaceLate, touchUps } from './walk-parts.ts';
 import { sessionActs, sessionEdges } from './walk-session.ts';

@@ -1,11 +1,12 @@
 // Which act is corrected: `1 weigh`, `impeller-7 coat`, `air`, with the values that each kind of act can have wrong.
 
-import type { AmendTarget, Verb } from '../../../core/commands.ts';
-import type { BatchNumber } from '../../../core/ids.ts';
-import { isOwnKey } from '../../../core/own-key.ts';
+import { isVerb, verbRows } from '../../../core/commands.ts';
+import type { BatchNumber, Noun } from '../../../core/ids.ts';
+import { type Amends, actsOn, amendsOf, isAmendable } from '../../../core/verbs/amends.ts';
+import type { AmendableVerb, AmendTarget } from '../../../core/verbs/correction-verbs.ts';
+import type { Kind } from '../../../core/verbs/slot.ts';
 import { partNamed, placeNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
-import type { Kind, Slot } from '../slots.ts';
 import { batchMarks, fillers, methodsByWord } from '../trade-words.ts';
 import type { Token, Word } from '../typed/tokens.ts';
 import { verbOfWord } from '../verbs-typed.ts';
@@ -14,50 +15,24 @@ import { canMarks } from './cans-named.ts';
 import { batchFrom } from './sort-pieces.ts';
 
 export interface Amendable {
-  readonly on: 'batch' | 'can' | 'part' | 'part-or-batch' | 'place';
+  readonly on: Noun | undefined;
+  /** A coat is named by its part, by its batch or by both. */
+  readonly takesNumber: boolean;
   /** What may be wrong besides the time, by kind of quantity. */
-  readonly values: Partial<Readonly<Record<Kind, Slot>>>;
+  readonly values: ReadonlyMap<Kind, Amends>;
 }
 
-const onBatch: Amendable = { on: 'batch', values: {} };
-const onCan: Amendable = { on: 'can', values: {} };
-const onPart: Amendable = { on: 'part', values: {} };
-
-/** A verb that is not here: nothing in such an act can be put right by an amendment. */
-export const amendable: Readonly<Partial<Record<Verb, Amendable>>> = {
-  mix: onBatch,
-  weigh: { on: 'batch', values: { mass: 'part-a' } },
-  add: { on: 'batch', values: { mass: 'added' } },
-  open: { on: 'can', values: { mass: 'can-mass' } },
-  lid: onCan,
-  blanket: onCan,
-  check: onCan,
-  prestir: onCan,
-  discard: onCan,
-  stir: onBatch,
-  stop: onBatch,
-  cover: onBatch,
-  uncover: onBatch,
-  filter: onBatch,
-  catch: { on: 'batch', values: { mass: 'caught' } },
-  thick: onBatch,
-  gel: onBatch,
-  empty: { on: 'batch', values: { mass: 'left' } },
-  prep: onPart,
-  coat: { on: 'part-or-batch', values: {} },
-  dry: onPart,
-  cure: { on: 'part', values: { temperature: 'oven-temperature' } },
-  temp: { on: 'part', values: { temperature: 'part-temperature' } },
-  door: onPart,
-  out: onPart,
-  wet: { on: 'part', values: { film: 'wet-film', length: 'wet-film' } },
-  film: { on: 'part', values: { film: 'dry-film', length: 'dry-film' } },
-  release: onPart,
-  hold: onPart,
-  air: { on: 'place', values: { temperature: 'air-temperature', percent: 'humidity' } },
-  surface: { on: 'place', values: { temperature: 'surface-temperature' } },
-  night: { on: 'place', values: { temperature: 'lowest-temperature' } },
-};
+function amendable(verb: AmendableVerb): Amendable {
+  const on = actsOn(verb);
+  const values = new Map<Kind, Amends>();
+  for (const one of (amendsOf(verb) ?? []).filter(({ apart }) => !apart)) {
+    for (const kind of one.slot.kinds) values.set(kind, values.get(kind) ?? one);
+  }
+  const film = values.get('film');
+  // A millimetre is a film's unit too where the film is thick.
+  if (film !== undefined) values.set('length', film);
+  return { on, takesNumber: on === 'batch' || on === 'can' || verbRows[verb].fields.batch !== undefined, values };
+}
 
 export interface TargetRead {
   readonly of: AmendTarget;
@@ -77,10 +52,9 @@ export function targetFrom(act: ActLine): TargetRead | Fault {
       batch = { number, token };
     } else if (token.kind === 'word') {
       const verb = methodsByWord.has(token.word) ? undefined : verbOfWord(token);
-      const row = isVerb(verb?.row.name) ? amendable[verb.row.name] : undefined;
-      if (row !== undefined && isVerb(verb?.row.name)) {
-        return targetOf(verb.row.name, rowFor(verb.row.name, row, name, act), i + 1, batch, name);
-      }
+      const named = verb?.row.name;
+      if (named !== undefined && isVerb(named) && isAmendable(named))
+        return targetOf(named, rowFor(named, name, act), i + 1, batch, name);
       if (batchMarks.has(token.word) || canMarks.has(token.word) || fillers.has(token.word)) continue;
       const isMethod = methodsByWord.has(token.word);
       if (isMethod || verb !== undefined || name !== undefined) {
@@ -94,24 +68,20 @@ export function targetFrom(act: ActLine): TargetRead | Fault {
 }
 
 /** A surface is a part's where the name is one. */
-function rowFor(verb: Verb, row: Amendable, name: Word | undefined, act: ActLine): Amendable {
+function rowFor(verb: AmendableVerb, name: Word | undefined, act: ActLine): Amendable {
+  const row = amendable(verb);
   const isPart = verb === 'surface' && name !== undefined && act.context.parts.includes(name.word);
   return isPart ? { ...row, on: 'part' } : row;
 }
 
-function isVerb(name: string | undefined): name is Verb {
-  return name !== undefined && isOwnKey(amendable, name);
-}
-
 function targetOf(
-  verb: Verb,
+  verb: AmendableVerb,
   row: Amendable,
   next: number,
   batch: { readonly number: BatchNumber; readonly token: Token } | undefined,
   name: Word | undefined,
 ): TargetRead | Fault {
-  const takesNumber = row.on === 'batch' || row.on === 'part-or-batch' || row.on === 'can';
-  if (batch !== undefined && !takesNumber) return leftOver(batch.token);
+  if (batch !== undefined && !row.takesNumber) return leftOver(batch.token);
   if (name !== undefined && (row.on === 'batch' || row.on === 'can')) return leftOver(name);
   const number = batch === undefined ? {} : row.on === 'can' ? { can: batch.number } : { batch: batch.number };
   if (name === undefined) return { of: { verb, ...number }, row, next };

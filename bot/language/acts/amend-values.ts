@@ -1,15 +1,15 @@
 // The corrected values on an amend's line, taken one by one until the words of the why begin.
 
-import type { Amendment, AmendTarget } from '../../../core/commands.ts';
+import type { AmendTarget } from '../../../core/verbs/correction-verbs.ts';
 import { looksLikePart, placeNamed } from '../names-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
-import { isOutside, type Slot, slots } from '../slots.ts';
+import { isOutside, slots } from '../slots.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { batchMarks, fillers, methodsByWord } from '../trade-words.ts';
-import type { NumberToken, QuantityToken, Token } from '../typed/tokens.ts';
+import type { NumberToken, Token } from '../typed/tokens.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import type { Amendable } from './amend-target.ts';
-import { baseValue, batchFrom, doubtful, impossibleUnit, limitsFor } from './sort-pieces.ts';
+import { baseValue, batchFrom, doubtful, figureOf, impossibleUnit, limitsFor } from './sort-pieces.ts';
 import { withUnitText } from './unit-missing.ts';
 
 type Mutable<T> = { -readonly [Field in keyof T]: T[Field] };
@@ -17,7 +17,8 @@ type Mutable<T> = { -readonly [Field in keyof T]: T[Field] };
 /** What the walk over the values has found so far. */
 export interface Found {
   readonly of: Mutable<AmendTarget>;
-  readonly change: Mutable<Amendment>;
+  /** By the name that a correction gives them. */
+  readonly change: Map<string, number | string | readonly number[]>;
   /** Readings that only make sense together: two weights, a row of films. */
   readonly list: Token[];
 }
@@ -31,8 +32,8 @@ export function walkValues(act: ActLine, row: Amendable, from: number, found: Fo
     const time = saidTimeFrom(act.tokens, i, act.context);
     if (time !== undefined) {
       if (isFault(time)) return time;
-      if (found.change.at !== undefined) return leftOver(token);
-      found.change.at = time.at;
+      if (found.change.has('at')) return leftOver(token);
+      found.change.set('at', time.at);
       i = time.to - 1;
     } else {
       const took = takeValue(act, row, i, token, found);
@@ -59,23 +60,26 @@ function takeValue(
     case 'number':
       return takeNumber(act, row, index, token, found);
     case 'quantity': {
-      const slot = row.values[token.quantity.is];
-      if (slot === undefined) return leftOver(token);
+      const value = row.values.get(token.quantity.is);
+      if (value === undefined) return leftOver(token);
       if (isListed(row)) {
         found.list.push(token);
         return 'yes';
       }
-      const limits = limitsFor(slot, token.quantity);
+      const { name, slot } = value;
+      const limits = limitsFor(slot.name, token.quantity);
       if (limits !== undefined && isOutside(limits, baseValue(token.quantity))) {
-        return { code: 'impossible', token, needs: [slot], limits };
+        return { code: 'impossible', token, needs: [slot.name], limits };
       }
-      return takeQuantity(token, found, slot) ? 'yes' : leftOver(token);
+      if (found.change.has(name)) return leftOver(token);
+      found.change.set(name, figureOf(token.quantity));
+      return 'yes';
     }
     case 'doubt':
-      return doubtful(token, act.line, row.values[token.is]);
+      return doubtful(token, act.line, row.values.get(token.is)?.slot.name);
     case 'impossible': {
-      const slot = row.values[token.is];
-      return slot === undefined ? leftOver(token) : impossibleUnit(token, slot);
+      const value = row.values.get(token.is);
+      return value === undefined ? leftOver(token) : impossibleUnit(token, value.slot.name);
     }
     case 'quoted':
       return 'no';
@@ -89,18 +93,18 @@ function takeValue(
 function takeWord(act: ActLine, row: Amendable, index: number, word: string, found: Found): 'yes' | 'no' | 'filler' {
   const next = act.tokens[index + 1];
   const { of, change } = found;
-  const isWeight = row.values.mass === 'part-a' && (next?.kind === 'number' || next?.kind === 'quantity');
+  const isWeight = isOfParts(row) && (next?.kind === 'number' || next?.kind === 'quantity');
   if ((word === 'a' || word === 'b') && isWeight) {
     const letter = act.tokens[index];
     if (letter !== undefined) found.list.push(letter);
     return 'yes';
   }
-  const method = of.verb === 'coat' && change.method === undefined ? methodsByWord.get(word) : undefined;
+  const method = of.verb === 'coat' && !change.has('method') ? methodsByWord.get(word) : undefined;
   if (method !== undefined) {
-    change.method = method;
+    change.set('method', method);
     return 'yes';
   }
-  const isFirst = Object.keys(change).length === 0 && found.list.length === 0;
+  const isFirst = change.size === 0 && found.list.length === 0;
   if (isFirst && row.on === 'place' && of.place === undefined) {
     const before = act.tokens[index - 1];
     const introduced =
@@ -111,8 +115,12 @@ function takeWord(act: ActLine, row: Amendable, index: number, word: string, fou
       return 'yes';
     }
   }
-  const isOnPart = row.on === 'part' || row.on === 'part-or-batch';
-  if (isFirst && isOnPart && of.part === undefined && (act.context.parts.includes(word) || looksLikePart(word))) {
+  if (
+    isFirst &&
+    row.on === 'part' &&
+    of.part === undefined &&
+    (act.context.parts.includes(word) || looksLikePart(word))
+  ) {
     of.part = word;
     return 'yes';
   }
@@ -133,21 +141,20 @@ function takeNumber(
     }
     if (found.list.length > 0) return 'no';
   }
-  const takesBatch = row.on === 'batch' || row.on === 'part-or-batch';
-  const isFirst = Object.keys(found.change).length === 0 && found.list.length === 0;
+  const isFirst = found.change.size === 0 && found.list.length === 0;
   if (row.on === 'can' && found.of.can === undefined && isFirst) {
     const can = batchFrom(token);
     if (typeof can !== 'number') return can;
     found.of.can = can;
     return 'yes';
   }
-  if (takesBatch && found.of.batch === undefined && isFirst) {
+  if (row.takesNumber && row.on !== 'can' && found.of.batch === undefined && isFirst) {
     const batch = batchFrom(token);
     if (typeof batch !== 'number') return batch;
     found.of.batch = batch;
     return 'yes';
   }
-  const wanted = [...new Set(Object.values(row.values))];
+  const wanted = [...new Set([...row.values.values()].map(({ slot }) => slot.name))];
   if (wanted.length === 0 || !isFirst) return 'no';
   const units = wanted.flatMap((slot) => slots[slot].units);
   const tries = units.map((unit) => lineWith(act.line, token, withUnitText(token, unit)));
@@ -157,7 +164,7 @@ function takeNumber(
 /** The bare numbers before a value of the right kind are covered by its unit. */
 function isFollowedByQuantity(act: ActLine, index: number, row: Amendable): boolean {
   for (const token of act.tokens.slice(index + 1)) {
-    if (token.kind === 'quantity') return row.values[token.quantity.is] !== undefined;
+    if (token.kind === 'quantity') return row.values.has(token.quantity.is);
     const isLetter = token.kind === 'word' && (token.word === 'a' || token.word === 'b');
     if (token.kind !== 'number' && !isLetter) return false;
   }
@@ -165,26 +172,10 @@ function isFollowedByQuantity(act: ActLine, index: number, row: Amendable): bool
 }
 
 function isListed(row: Amendable): boolean {
-  return row.values.mass === 'part-a' || row.values.film !== undefined;
+  return isOfParts(row) || row.values.has('film');
 }
 
-function takeQuantity(token: QuantityToken, { change }: Found, slot: Slot): boolean {
-  const { quantity } = token;
-  if (quantity.is === 'mass' && slot !== 'left' && change.grams === undefined) {
-    change.grams = quantity.grams;
-    return true;
-  }
-  if (quantity.is === 'mass' && change.leftGrams === undefined) {
-    change.leftGrams = quantity.grams;
-    return true;
-  }
-  if (quantity.is === 'temperature' && change.celsius === undefined) {
-    change.celsius = quantity.celsius;
-    return true;
-  }
-  if (quantity.is === 'percent' && change.relativeHumidityPercent === undefined) {
-    change.relativeHumidityPercent = quantity.percent;
-    return true;
-  }
-  return false;
+/** Of A and of B: two of a kind. */
+function isOfParts(row: Amendable): boolean {
+  return row.values.get('mass')?.slot.name === 'part-a';
 }

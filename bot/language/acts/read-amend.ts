@@ -1,6 +1,7 @@
 // `amend 1 weigh 1201g 1189g wrong scale`: what is corrected, what it should be, why. A time between the act and the
 // why is the corrected time; when the amending itself was done is said before the verb or after a quoted why.
 
+import type { Amendment } from '../../../core/verbs/correction-verbs.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { trailingTime } from '../time-and-permission.ts';
 import type { Token } from '../typed/tokens.ts';
@@ -17,18 +18,20 @@ export function readAmend(typed: ActLine): ActRead | Fault {
   const target = targetFrom(typed);
   if (isFault(target)) return target;
   const act = target.of.verb === 'weigh' ? withLabelsApart(withLeadingOnes(typed)) : typed;
-  const found: Found = { of: { ...target.of }, change: {}, list: [] };
+  const found: Found = { of: { ...target.of }, change: new Map(), list: [] };
   const whyFrom = walkValues(act, target.row, target.next, found);
   if (typeof whyFrom !== 'number') return whyFrom;
   const listed = takeList(act, target.row, found);
   if (listed !== undefined) return listed;
-  if (Object.keys(found.change).length === 0) return { code: 'incomplete', needs: ['change'] };
+  if (found.change.size === 0) return { code: 'incomplete', needs: ['change'] };
   const why = freeTextFrom(act, whyFrom);
   if (isFault(why)) return why;
   const doubt = why.quoted ? undefined : valueAmongWords(act, target.row, found, whyFrom);
   if (doubt !== undefined) return doubt;
+  const change = Object.fromEntries(found.change);
+  if (!isAmendment(change)) return { code: 'incomplete', needs: ['change'] };
   return {
-    command: { verb: 'amend', of: found.of, change: found.change, why: why.words },
+    command: { verb: 'amend', of: found.of, change, why: why.words },
     ...(why.at !== undefined && { at: why.at }),
     ...(why.stance !== undefined && { stance: why.stance }),
   };
@@ -38,10 +41,10 @@ function takeList(act: ActLine, row: Amendable, found: Found): Fault | undefined
   const { list, of, change } = found;
   const [first] = list;
   if (first === undefined) return undefined;
-  if (row.values.film !== undefined) {
+  if (row.values.has('film')) {
     const films = filmsFrom(list, act.line, of.verb === 'wet' ? 'wet-film' : 'dry-film');
     if (isFault(films)) return films;
-    change.filmMicrometres = films;
+    change.set('filmMicrometres', films);
     return undefined;
   }
   const weights = weightsFrom(list, act.line, act.context, of.batch);
@@ -52,8 +55,8 @@ function takeList(act: ActLine, row: Amendable, found: Found): Fault | undefined
     return { code: 'ambiguous-number', token: first, needs: ['part-a', 'part-b'], couldBe: ['A', 'B'], tries };
   }
   if (batch !== undefined) of.batch = batch;
-  if (partAGrams !== undefined) change.partAGrams = partAGrams;
-  if (partBGrams !== undefined) change.partBGrams = partBGrams;
+  if (partAGrams !== undefined) change.set('partAGrams', partAGrams);
+  if (partBGrams !== undefined) change.set('partBGrams', partBGrams);
   return undefined;
 }
 
@@ -80,35 +83,17 @@ function valueAmongWords(act: ActLine, row: Amendable, { change }: Found, whyFro
   const stray = act.tokens
     .slice(whyFrom)
     .find(
-      (token) =>
-        token.kind === 'quantity' && row.values[token.quantity.is] !== undefined && !isSet(change, token.quantity),
+      (token) => token.kind === 'quantity' && row.values.has(token.quantity.is) && !isSet(change, row, token.quantity),
     );
   return stray === undefined ? undefined : leftOver(stray, [quoted]);
 }
 
-function isSet(change: Found['change'], { is }: Quantity): boolean {
-  switch (is) {
-    case 'mass':
-      return (
-        change.leftGrams !== undefined ||
-        change.grams !== undefined ||
-        change.partAGrams !== undefined ||
-        change.partBGrams !== undefined
-      );
-    case 'temperature':
-      return change.celsius !== undefined;
-    case 'percent':
-      return change.relativeHumidityPercent !== undefined;
-    case 'film':
-    case 'length':
-      return change.filmMicrometres !== undefined;
-    case 'volume':
-    case 'area':
-    case 'duration':
-      return false;
-    default: {
-      const never: never = is;
-      return never;
-    }
-  }
+function isSet(change: Found['change'], { values }: Amendable, { is }: Quantity): boolean {
+  const value = values.get(is);
+  return value !== undefined && (change.has(value.name) || (value.slot.name === 'part-a' && change.has('partBGrams')));
+}
+
+/** Whether it holds something, and only what a correction can name. */
+function isAmendment(change: object): change is Amendment {
+  return Object.keys(change).length > 0;
 }

@@ -1,7 +1,8 @@
 // `mix 2.4kg build 24C 48% in 5l`: how much, and optionally by which sheet, in what air and in how big a vessel.
 
-import type { Amount, CommandOf } from '../../../core/commands.ts';
+import type { CommandOf } from '../../../core/commands.ts';
 import type { Litres } from '../../../core/units.ts';
+import type { Amount } from '../../../core/verbs/said.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { airFrom } from './air-said.ts';

@@ -1,9 +1,10 @@
 // `open A lot 7731 5kg exp 2026-12 gas`: which part, its lot, how much; by which sheet, until when it lasts, how big the
 // can is, and what is at hand. What follows `lot` and `exp` is taken first: a lot may look like a time or a weight.
 
-import type { CommandOf, Handling } from '../../../core/commands.ts';
+import type { CommandOf } from '../../../core/commands.ts';
 import type { Component } from '../../../core/components.ts';
 import type { Grams, Litres } from '../../../core/units.ts';
+import type { Handling } from '../../../core/verbs/said.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { isOutside, type Slot, slots } from '../slots.ts';
 import { mannerOf } from '../time-and-permission.ts';

@@ -1,7 +1,8 @@
 // `part impeller-7 serial 4411 job 88 customer x cast-iron 12mm 0.8m2 max 120C`: a part and what is known of it.
 // What follows a label is taken as typed; a metal needs no label.
 
-import type { CommandOf, PartDetails } from '../../../core/commands.ts';
+import type { CommandOf } from '../../../core/commands.ts';
+import type { PartDetails } from '../../../core/verbs/said.ts';
 import { type Fault, isFault } from '../reading.ts';
 import type { Slot } from '../slots.ts';
 import { isMetalWord, metalNamed } from '../trade-words.ts';

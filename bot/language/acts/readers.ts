@@ -2,7 +2,7 @@
 
 import type { Verb } from '../../../core/commands.ts';
 import { isOwnKey } from '../../../core/own-key.ts';
-import type { SessionCommand } from '../../../core/session/session-commands.ts';
+import type { sessionVerbs } from '../../../core/verbs/session-verbs.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { mannerOf } from '../time-and-permission.ts';
 import { type Token, tokensAt } from '../typed/tokens.ts';
@@ -31,7 +31,7 @@ import { readAdd, readWeigh } from './read-weigh.ts';
 import { isSpraySetting, readSpraySetting } from './set-spray.ts';
 import { withManner } from './with-manner.ts';
 
-type VerbToTheEnd = 'hold' | 'amend' | 'open' | 'discard' | SessionCommand['verb'];
+type VerbToTheEnd = 'hold' | 'amend' | 'open' | 'discard' | keyof typeof sessionVerbs;
 
 /** What may be said round `rags 4`, in either language. */
 const ragWords = [

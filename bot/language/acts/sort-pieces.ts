@@ -3,9 +3,10 @@
 
 import type { BatchNumber, PlaceName } from '../../../core/ids.ts';
 import type { Celsius, Grams, Litres, Millimetres, Minutes, Percent, SquareMetres } from '../../../core/units.ts';
+import type { Kind, Limits } from '../../../core/verbs/slot.ts';
 import { placeNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
-import { isOutside, type Kind, type Limits, type Slot, slots } from '../slots.ts';
+import { isOutside, type Slot, slots } from '../slots.ts';
 import { batchMarks, fillers } from '../trade-words.ts';
 import type { NumberToken, Token } from '../typed/tokens.ts';
 import type { Quantity } from '../typed/units-typed.ts';
@@ -191,12 +192,18 @@ export function limitsFor(slot: Slot, quantity: Quantity): Limits | undefined {
   return limits !== undefined && quantity.is === 'volume' ? { ...limits, unit: 'mL' } : limits;
 }
 
+/** As limits are told: of a volume in millilitres. */
 export function baseValue(quantity: Quantity): number {
+  return quantity.is === 'volume' ? quantity.litres * 1000 : figureOf(quantity);
+}
+
+/** In its base unit. */
+export function figureOf(quantity: Quantity): number {
   switch (quantity.is) {
     case 'mass':
       return quantity.grams;
     case 'volume':
-      return quantity.litres * 1000;
+      return quantity.litres;
     case 'temperature':
       return quantity.celsius;
     case 'percent':

@@ -1,8 +1,9 @@
 // Lines about the record and the crew as a thumb types them: corrections, settings, questions about the past. Invented; common
 // practice and our own choice, no source.
 
-import type { Amount, Command } from '../../../core/commands.ts';
+import type { Command } from '../../../core/commands.ts';
 import { celsius, grams, gramsFromOunces, litres, micrometres, percent } from '../../../core/units.ts';
+import type { Amount } from '../../../core/verbs/said.ts';
 import { utc } from './shop-at-ten.ts';
 import { act, ask, miss, type TypedLine } from './typed-line.ts';
 

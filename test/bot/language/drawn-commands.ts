@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { partNamed, placeNamed } from '../../../bot/language/names-typed.ts';
 import { languages } from '../../../bot/language/tongues/profiles.ts';
 import { cleanLine } from '../../../bot/language/typed/clean-line.ts';
-import type { Amendment, AmendTarget, Command, Stance } from '../../../core/commands.ts';
+import type { Command, Stance } from '../../../core/commands.ts';
 import { ringsTo, roles } from '../../../core/crew/crew-commands.ts';
 import { methods } from '../../../core/methods.ts';
 import { solventUses } from '../../../core/solvent-uses.ts';
@@ -18,6 +18,7 @@ import {
   percent,
   squareMetres,
 } from '../../../core/units.ts';
+import type { Amendment, AmendTarget } from '../../../core/verbs/correction-verbs.ts';
 import { drawnMaterial, drawnMaterialAmendment } from './drawn-material.ts';
 import { partAndPeopleCommands } from './drawn-part-commands.ts';
 import { drawnSession } from './drawn-session.ts';

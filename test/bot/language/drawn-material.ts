@@ -1,9 +1,10 @@
 // Commands about cans, weighing in pieces and pots, drawn at random within what a line can hold.
 
 import fc from 'fast-check';
-import type { Amendment, AmendTarget, Command } from '../../../core/commands.ts';
+import type { Command } from '../../../core/commands.ts';
 import { components } from '../../../core/components.ts';
 import { epochMs, grams, litres, squareMetresPerHour } from '../../../core/units.ts';
+import type { Amendment, AmendTarget } from '../../../core/verbs/correction-verbs.ts';
 import { utc } from './shop-at-ten.ts';
 
 const only = <V extends string>(verb: V) => fc.constant(verb);

@@ -1,7 +1,7 @@
 // Lines round a part as a thumb types them: surfaces, coats, flash-off, cure, films, the room's air. Invented; common practice and
 // our own choice, no source.
 
-import type { Amount, Command } from '../../../core/commands.ts';
+import type { Command } from '../../../core/commands.ts';
 import {
   celsius,
   celsiusFromFahrenheit,
@@ -17,6 +17,7 @@ import {
   squareMetres,
   squareMetresFromSquareFeet,
 } from '../../../core/units.ts';
+import type { Amount } from '../../../core/verbs/said.ts';
 import { act, happened, happenedAt, miss, type TypedLine } from './typed-line.ts';
 
 const mass = (amount: number): Amount => ({ kind: 'mass', grams: grams(amount) });

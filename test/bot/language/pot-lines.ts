@@ -1,7 +1,7 @@
 // Lines round a pot as a thumb types them: mixing, weighing, stirring, and when and how it was meant. Invented; common practice
 // and our own choice, no source.
 
-import type { Amount, Command } from '../../../core/commands.ts';
+import type { Command } from '../../../core/commands.ts';
 import {
   celsius,
   grams,
@@ -12,6 +12,7 @@ import {
   micrometres,
   percent,
 } from '../../../core/units.ts';
+import type { Amount } from '../../../core/verbs/said.ts';
 import { utc } from './shop-at-ten.ts';
 import { act, happened, happenedAt, miss, type TypedLine } from './typed-line.ts';
 

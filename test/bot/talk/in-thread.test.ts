@@ -3,11 +3,11 @@
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../bot/language/read-line.ts';
 import { withBatchOf } from '../../../bot/talk/in-thread.ts';
-import { batchVerbs, type Command } from '../../../core/commands.ts';
+import type { BatchCommand, Command } from '../../../core/commands.ts';
 import { batchStream, partStream } from '../../../core/ids.ts';
 import { epochMs } from '../../../core/units.ts';
 
-const lines: Readonly<Record<(typeof batchVerbs)[number], string>> = {
+const lines: Readonly<Record<BatchCommand['verb'], string>> = {
   weigh: 'weigh 1201g 1198g',
   add: 'add B 20g',
   stir: 'stir',
@@ -37,12 +37,15 @@ function read(text: string): Command {
 }
 
 describe("a batch's own thread", () => {
-  it.each(batchVerbs)('given the thread of batch 2, when `%s` names no batch, then it is batch 2', (verb) => {
-    const command = read(lines[verb]);
-    expect(command).toMatchObject({ verb });
-    expect(command).not.toHaveProperty('batch');
-    expect(withBatchOf(batchStream(2), command)).toEqual({ ...command, batch: 2 });
-  });
+  it.each(Object.entries(lines))(
+    'given the thread of batch 2, when `%s` names no batch, then it is batch 2',
+    (verb, line) => {
+      const command = read(line);
+      expect(command).toMatchObject({ verb });
+      expect(command).not.toHaveProperty('batch');
+      expect(withBatchOf(batchStream(2), command)).toEqual({ ...command, batch: 2 });
+    },
+  );
 
   it('given the thread of batch 2, when another batch is named, then it is the one named', () => {
     expect(withBatchOf(batchStream(2), read('cover 1'))).toMatchObject({ verb: 'cover', batch: 1 });

@@ -2,8 +2,6 @@
 // follows: figures, bells, deviations. Nothing in the record is changed or erased.
 
 import { describe, expect, it } from 'vitest';
-import { amendable } from '../../../bot/language/acts/amend-target.ts';
-import { leavesOf } from '../../../core/corrections/amend.ts';
 import { given } from '../given.ts';
 
 const weighed = ['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:20 weigh 1 1201g 1198g'];
@@ -127,11 +125,5 @@ describe('the record', () => {
       expect(after.length).toBeGreaterThan(before.length);
       before = after;
     }
-  });
-});
-
-describe('what can be amended', () => {
-  it('given the table of the reader and the one that decides, then they hold the same verbs', () => {
-    expect(Object.keys(amendable).sort()).toEqual(Object.keys(leavesOf).sort());
   });
 });

@@ -1,8 +1,8 @@
 // Cans, weighing in pieces, repair, reuse, stock and plans, in English.
 
 import type { MaterialObjection, MaterialUnclear } from '../../../../core/can/can-objections.ts';
-import type { Handling } from '../../../../core/commands.ts';
 import type { Component } from '../../../../core/components.ts';
+import type { Handling } from '../../../../core/verbs/said.ts';
 import type { Figures } from '../../figures.ts';
 
 export const englishComponents: Readonly<Record<Component, string>> = { 'part-a': 'Part A', 'part-b': 'Part B' };

@@ -7,7 +7,7 @@ import type { Method } from '../../../../core/methods.ts';
 import type { ObjectionCode } from '../../../../core/objections.ts';
 import type { FigureSourceId } from '../../../../core/session/brief-lines.ts';
 import type { EmergencyField } from '../../../../core/session/session-commands.ts';
-import type { VocabularyName } from '../../vocabulary-row.ts';
+import type { VocabularyName } from '../../vocabulary.ts';
 import { englishMethods } from './methods.ts';
 import { englishVerbs } from './verbs.ts';
 

@@ -1,8 +1,8 @@
 // What is said of taking an act back, in English: which act it is, what rests on it, and why it stays.
 
-import type { AmendTarget } from '../../../../core/commands.ts';
 import type { ActTold, UndoUnclear } from '../../../../core/corrections/undo-objections.ts';
 import type { Entry } from '../../../../core/history.ts';
+import type { AmendTarget } from '../../../../core/verbs/correction-verbs.ts';
 import { doneTo } from '../../done-to.ts';
 import type { Figures } from '../../figures.ts';
 import { englishFact } from './facts.ts';

@@ -1,6 +1,6 @@
 // What an English speaker types for each row of the vocabulary. The first word is the one printed.
 
-import type { VocabularyName } from '../../vocabulary-row.ts';
+import type { VocabularyName } from '../../vocabulary.ts';
 import { type VerbWords, verbWords } from '../tongue.ts';
 
 export const englishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {

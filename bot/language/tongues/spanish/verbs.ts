@@ -1,7 +1,7 @@
 // What a Spanish speaker types for each row of the vocabulary, besides the English words: both are always understood.
 // Written as they are spelt; the reader takes them with their accents or without. The first word is the one printed.
 
-import type { VocabularyName } from '../../vocabulary-row.ts';
+import type { VocabularyName } from '../../vocabulary.ts';
 import { type VerbWords, verbWords } from '../tongue.ts';
 
 export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {

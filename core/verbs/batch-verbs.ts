@@ -1,0 +1,51 @@
+// What can be said of a batch: from mixing it to an empty pot.
+
+import { components } from '../components.ts';
+import { air, amount, choice, count, counts, mass, sheet, volume } from './slot.ts';
+import { verb } from './verb.ts';
+
+const batch = count('batch');
+/** Which cans it came from; where nobody names them, the only ones that fit. */
+const cans = counts('can');
+
+export const batchVerbs = {
+  mix: verb(
+    {
+      amount: amount('amount', { required: true }),
+      sheet: sheet('sheet'),
+      air: air({}),
+      /** What the mixing vessel holds. */
+      vesselLitres: volume('vessel', { apart: true }),
+    },
+    { leaves: { type: 'BatchOpened' }, on: 'batch' },
+  ),
+  /** Both parts, or one of them. */
+  weigh: verb(
+    { batch, partAGrams: mass('part-a', { amend: true }), partBGrams: mass('part-b', { amend: true }), cans },
+    { leaves: { type: 'PartsWeighed' }, oneOf: ['partAGrams', 'partBGrams'] },
+  ),
+  /** More of one part, to bring an off-ratio mix back. */
+  add: verb(
+    {
+      batch,
+      component: choice('component', components, { required: true }),
+      grams: mass('added', { required: true, amend: true }),
+      cans,
+    },
+    { leaves: { type: 'PartAdded' } },
+  ),
+  stir: verb({ batch }, { leaves: { type: 'StirrerStarted' } }),
+  stop: verb({ batch }, { leaves: { type: 'StirrerStopped' } }),
+  filter: verb({ batch }, { leaves: { type: 'MixFiltered' } }),
+  thick: verb({ batch }, { leaves: { type: 'MixThickened', seen: 'thick' } }),
+  gel: verb({ batch }, { leaves: { type: 'MixThickened', seen: 'gelled' } }),
+  /** The pot is empty, or what is left is set aside as waste. */
+  empty: verb(
+    { batch, leftGrams: mass('left', { amend: true }, { above: false }) },
+    { leaves: { type: 'PotEmptied' } },
+  ),
+  cover: verb({ batch }, { leaves: { type: 'PotCovered' } }),
+  uncover: verb({ batch }, { leaves: { type: 'PotUncovered' } }),
+  /** What drained from a flow coat, to be filtered and used again. */
+  catch: verb({ batch, grams: mass('caught', { required: true, amend: true }) }, { leaves: { type: 'MixCaught' } }),
+};

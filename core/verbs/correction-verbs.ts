@@ -1,0 +1,47 @@
+// What takes back or corrects an act that was said before.
+
+import type { BatchNumber, CanNumber, PartName, PlaceName } from '../ids.ts';
+import type { Celsius, EpochMs, Micrometres, Percent } from '../units.ts';
+import { batchVerbs } from './batch-verbs.ts';
+import { canVerbs } from './can-verbs.ts';
+import { partVerbs } from './part-verbs.ts';
+import { placeVerbs } from './place-verbs.ts';
+import { count, ownWay, ownWords, part, place, spoken, unasked } from './slot.ts';
+import { type Amended, type LeavingIn, verb } from './verb.ts';
+
+/** Acts of which some leave what can be put right. */
+export const acts = { ...batchVerbs, ...canVerbs, ...partVerbs, ...placeVerbs };
+export type AmendableVerb = LeavingIn<typeof acts>;
+
+/** Which act is corrected: the last of this verb on this batch, can, part or place. */
+export interface AmendTarget {
+  readonly verb: AmendableVerb;
+  readonly batch?: BatchNumber;
+  readonly can?: CanNumber;
+  readonly part?: PartName;
+  readonly place?: PlaceName;
+}
+
+/** What was wrong: only what is named changes. */
+export interface Amendment extends Amended<typeof acts> {
+  readonly at?: EpochMs;
+  readonly celsius?: Celsius;
+  readonly relativeHumidityPercent?: Percent;
+  readonly filmMicrometres?: readonly Micrometres[];
+}
+
+export const correctionVerbs = {
+  /**
+   * The speaker's latest; `entry` where a tap says which it was meant to be, `despite` where the speaker was shown what
+   * rests on it, up to that entry.
+   */
+  undo: verb({ entry: unasked<number>(), despite: unasked<number>() }),
+  amend: verb(
+    {
+      of: ownWay<AmendTarget>()([spoken('act'), count('batch'), part('part'), place('place')], { required: true }),
+      change: ownWay<Amendment>()([spoken('change')], { required: true }),
+      why: ownWords('reason', { orNone: true }),
+    },
+    { endsInWords: true },
+  ),
+};

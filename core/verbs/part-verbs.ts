@@ -1,0 +1,123 @@
+// What can be said of parts: their surface, their coats, their cure, their film.
+
+import { adhesionRatings, rubResults, surfaceGrades } from '../grades.ts';
+import { methods } from '../methods.ts';
+import type { CureWay, NamedPart, PartDetails } from './said.ts';
+import {
+  area,
+  choice,
+  count,
+  duration,
+  films,
+  length,
+  mark,
+  film as micrometres,
+  newPart,
+  ownWay,
+  ownWords,
+  part,
+  parts,
+  salts,
+  spoken,
+  temperature,
+  unasked,
+} from './slot.ts';
+import { verb } from './verb.ts';
+
+const one = part('part', { required: true });
+const several = parts('parts', { required: true });
+/** Nobody named is the only load. */
+const orTheLoad = parts('parts', { orNone: true });
+const coupon = mark('coupon');
+const steel = { lowest: -40, highest: 400 };
+
+export const partVerbs = {
+  part: verb({
+    part: one,
+    details: ownWay<PartDetails>()(
+      [
+        spoken('serial'),
+        spoken('job'),
+        spoken('customer'),
+        spoken('metal'),
+        length('wall'),
+        area('area'),
+        temperature('highest-temperature', {}, { lowest: 0, highest: 1_500 }),
+      ],
+      { orNone: true },
+    ),
+    /** The others of a pasted list. */
+    more: unasked<readonly NamedPart[]>(),
+  }),
+  prep: verb(
+    {
+      asNew: newPart,
+      parts: several,
+      grade: choice('grade', surfaceGrades, { required: true }),
+      profileMicrometres: micrometres('profile', {}, { highest: 1_000, above: true }),
+      saltsMilligramsPerSquareMetre: salts('salts', { apart: true }),
+      /** ISO 8502-3, how much: 0 to 5. */
+      dustRating: count('dust', { apart: true }, { lowest: 0, highest: 5 }),
+    },
+    { leaves: { type: 'SurfacePrepared' } },
+  ),
+  coat: verb(
+    {
+      asNew: newPart,
+      parts: several,
+      batch: count('batch'),
+      method: choice('method', methods, { required: true, amend: true }),
+      /** Another pass of the coat that is there and still wet. */
+      pass: choice('pass', ['same-coat']),
+    },
+    { leaves: { type: 'CoatApplied' } },
+  ),
+  dry: verb({ parts: several }, { leaves: { type: 'FilmDry' } }),
+  cure: verb(
+    {
+      parts: several,
+      way: ownWay<CureWay>()([spoken('way'), temperature('oven-temperature', {}, { lowest: 0, highest: 400 })], {
+        required: true,
+      }),
+    },
+    {
+      leaves: { type: 'CureStarted' },
+      amends: { celsius: { slot: 'oven-temperature', fact: 'setCelsius' } },
+    },
+  ),
+  temp: verb(
+    { part: part('part'), celsius: temperature('part-temperature', { required: true, amend: true }, steel) },
+    { leaves: { type: 'PartTemperatureRead' } },
+  ),
+  /** The oven's door. */
+  door: verb({ parts: orTheLoad, openMinutes: duration('door-time') }, { leaves: { type: 'DoorOpened' } }),
+  /** Out of the oven, or taken from its curing place. */
+  out: verb({ parts: orTheLoad }, { leaves: { type: 'CureEnded' } }),
+  wet: verb(
+    { part: one, wetFilmMicrometres: films('wet-film', { required: true }) },
+    {
+      leaves: { type: 'FilmRead', state: 'wet' },
+      amends: { filmMicrometres: { slot: 'wet-film', fact: 'micrometres' } },
+    },
+  ),
+  film: verb(
+    { part: one, dryFilmMicrometres: films('dry-film', { required: true }) },
+    {
+      leaves: { type: 'FilmRead', state: 'dry' },
+      amends: { filmMicrometres: { slot: 'dry-film', fact: 'micrometres' } },
+    },
+  ),
+  /** Cross-cut, as the gauge's scale has it; of the part, or of a witness coupon that went with it. */
+  adhesion: verb({ part: one, rating: choice('rating', adhesionRatings, { required: true }), coupon }),
+  rub: verb({
+    part: one,
+    doubleRubs: count('rubs', { required: true }, { highest: 1_000 }),
+    result: choice('rub-result', rubResults, { required: true }),
+    coupon,
+  }),
+  release: verb({ parts: several }, { leaves: { type: 'PartReleased' }, decision: true }),
+  hold: verb(
+    { parts: several, why: ownWords('reason', { required: true }) },
+    { leaves: { type: 'PartHeld' }, endsInWords: true },
+  ),
+};

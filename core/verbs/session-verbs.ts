@@ -1,0 +1,89 @@
+// What can be said round a spray session, and in need. Which session may be left out where only one is open.
+
+import { solventIds } from '../calc/solvents.ts';
+import { gears, whereabouts } from '../session/session-commands.ts';
+import type { EpochMs } from '../units.ts';
+import {
+  choice,
+  count,
+  day,
+  mark,
+  mass,
+  ownWay,
+  ownWords,
+  people,
+  person,
+  place,
+  speed,
+  spoken,
+  unasked,
+  volume,
+  yesOrNo,
+} from './slot.ts';
+import { verb } from './verb.ts';
+
+const session = count('session');
+const ofSession = verb({ session });
+const note = ownWords('told');
+const alarm = verb({ note }, { endsInWords: true, calls: true });
+/** The last day on which it counts. */
+const qualification = verb({
+  person: person('person', { required: true }),
+  until: day('until-day', { required: true }),
+});
+
+export const sessionVerbs = {
+  brief: verb({
+    batch: count('batch'),
+    /** Posted ahead of this time. */
+    startsAt: ownWay<EpochMs>()([spoken('starts-at')]),
+    place: place('place'),
+    sprayers: people('people'),
+    stays: people('people'),
+    out: people('people'),
+    /** Stands outside; the timers go there. */
+    attendant: person('people'),
+    insideVessel: mark('people'),
+    /** Mix that will be sprayed in an hour. */
+    gramsPerHour: mass('spray-rate'),
+  }),
+  near: verb({
+    session,
+    people: people('people', { required: true }),
+    goes: choice('whereabouts', whereabouts, { required: true }),
+  }),
+  /** Of the speaker, or of others who said it before the speaker as their witness. */
+  ack: verb({ session, people: people('people') }),
+  fan: verb({
+    session,
+    running: yesOrNo('fan-state', { required: true }),
+    faceMetresPerSecond: speed('face-velocity'),
+  }),
+  supplied: verb({ session, supplied: yesOrNo('yes-or-no', { required: true }) }),
+  'spray-on': verb({ session, place: place('place') }),
+  'spray-off': ofSession,
+  /** Without a solvent: through with the whole of the sheet's sequence. */
+  flush: verb({
+    session,
+    gear: choice('gear', gears, { orNone: true }),
+    solvent: choice('solvent', solventIds),
+    litres: volume('flush-volume', {}, { units: ['mL', 'L', 'fl oz'], highest: 200_000, above: false }),
+  }),
+  rags: ofSession,
+  close: ofSession,
+  fit: qualification,
+  medical: qualification,
+  training: qualification,
+  'near-miss': verb(
+    { text: ownWords('told', { required: true }), anonymous: unasked<boolean, { orNone: true }>({ orNone: true }) },
+    { endsInWords: true },
+  ),
+  eyes: alarm,
+  spill: alarm,
+  fire: alarm,
+  down: alarm,
+  /** A pot that heats. */
+  hot: verb({ batch: count('batch'), note }, { endsInWords: true, calls: true }),
+  /** Everybody is to answer: is the bell alive? */
+  bell: verb({}),
+};

@@ -1,0 +1,231 @@
+// What an act can be told: one maker for each kind of value. It knows the units that may be typed and the limits beyond
+// which a figure is a slip of the thumb, and gives the command's field its type. A slot's name is what each tongue labels.
+
+import type { PartName, PersonName, PlaceName, SheetId } from '../ids.ts';
+import type {
+  Celsius,
+  Grams,
+  Litres,
+  MetresPerSecond,
+  Micrometres,
+  MilligramsPerSquareMetre,
+  Millimetres,
+  Minutes,
+  SquareMetres,
+} from '../units.ts';
+import type { AirSaid, Amount } from './said.ts';
+
+/** What a piece of a line can be. */
+export type Kind =
+  | 'mass'
+  | 'volume'
+  | 'temperature'
+  | 'percent'
+  | 'length'
+  | 'area'
+  | 'film'
+  | 'duration'
+  | 'number'
+  | 'word';
+
+/** In the base unit of the kind. What lies outside is a slip of the thumb, never a reading. */
+export interface Limits {
+  readonly lowest: number;
+  readonly highest: number;
+  readonly unit: string;
+  /** The lowest itself cannot be either: nobody mixes 0 kg. */
+  readonly above?: boolean;
+}
+
+export interface SlotRow {
+  readonly kinds: readonly Kind[];
+  readonly units: readonly string[];
+  readonly limits?: Limits;
+}
+
+export interface NamedSlot<Name extends string = string> extends SlotRow {
+  readonly name: Name;
+}
+
+/** How a field stands on a line: its reader and its printing go by it. */
+export type ToldAs =
+  | 'number'
+  | 'numbers'
+  | 'figure'
+  | 'figures'
+  | 'air'
+  | 'amount'
+  | 'part'
+  | 'parts'
+  | 'place'
+  | 'sheet'
+  | 'person'
+  | 'people'
+  | 'choice'
+  | 'yes-or-no'
+  | 'mark'
+  | 'new'
+  | 'day'
+  | 'own-words'
+  | 'own-way';
+
+export interface Options {
+  /** The line does not read without it. */
+  readonly required?: true;
+  /** Of a list: the command has it in any case, if only empty. */
+  readonly orNone?: true;
+  /** A correction may put it right; the fact has it under the same name. */
+  readonly amend?: true;
+  /** Goes into the event as it was said, is told with the act and can be put right; no rule reads it. */
+  readonly noted?: true;
+  /** Stands behind a word of its own, so that its unit alone says nothing: `in 5l`. */
+  readonly apart?: true;
+}
+
+export interface FieldRow<Name extends string = string, O extends Options = Options> {
+  readonly told: ToldAs;
+  readonly slots: readonly NamedSlot<Name>[];
+  readonly options: O | undefined;
+  /** The base unit of a figure, as it is written. */
+  readonly unit: string;
+  /** Of a choice: what can be chosen. */
+  readonly words: readonly string[];
+}
+
+export interface Field<T = unknown, Name extends string = string, O extends Options = Options>
+  extends FieldRow<Name, O> {
+  /** Of its value; never there. */
+  readonly type?: T;
+}
+
+/** Where the limits and units of a kind are not those that it has elsewhere. */
+interface Span extends Partial<Limits> {
+  readonly units?: readonly string[];
+}
+
+function row<const N extends string, const O extends Options>(
+  told: ToldAs,
+  slots: readonly NamedSlot<N>[],
+  options: O | undefined,
+  more: Partial<Pick<FieldRow, 'unit' | 'words'>> = {},
+): FieldRow<N, O> {
+  return { told, slots, options, unit: '', words: [], ...more };
+}
+
+/** `told`: in its base unit. */
+function figure(kind: Kind, told: string, units: readonly string[], usual: Limits) {
+  return <const N extends string, const O extends Options>(
+    name: N,
+    options: O | undefined,
+    { units: own = units, ...span }: Span = {},
+  ): FieldRow<N, O> =>
+    row('figure', [{ name, kinds: [kind], units: own, limits: { ...usual, ...span } }], options, { unit: told });
+}
+
+const massUnits = ['g', 'kg', 'lb', 'oz'];
+// The limits only catch slips (240 for 24). From memory of what shops, ovens and pots can be, no source.
+const tonne: Limits = { lowest: 0, highest: 1_000_000, unit: 'g', above: true };
+const figures = {
+  mass: figure('mass', 'g', massUnits, tonne),
+  // The number of a tonne, or of 1,000 L, is the same for both.
+  volume: figure('volume', 'L', ['L', 'gal'], { ...tonne, unit: 'mL' }),
+  temperature: figure('temperature', 'C', ['C', 'F'], { lowest: -40, highest: 60, unit: 'degC' }),
+  length: figure('length', 'mm', ['mm', 'cm', 'in'], { lowest: 0, highest: 2_000, unit: 'mm', above: true }),
+  area: figure('area', 'm2', ['m2', 'ft2'], { lowest: 0, highest: 10_000, unit: 'm2', above: true }),
+  film: figure('film', 'um', ['um', 'mil'], { lowest: 0, highest: 10_000, unit: 'um' }),
+  duration: figure('duration', 'min', ['min', 'h'], { lowest: 0, highest: 240, unit: 'min', above: true }),
+  speed: figure('word', 'm/s', ['m/s', 'fpm'], { lowest: 0, highest: 20, unit: 'm/s' }),
+  salts: figure('word', 'mg/m2', ['mg/m2'], { lowest: 0, highest: 10_000, unit: 'mg/m2' }),
+};
+
+type Maker<T> = <const N extends string, const O extends Options = Options>(
+  name: N,
+  options?: O,
+  span?: Span,
+) => Field<T, N, O>;
+
+export const mass: Maker<Grams> = figures.mass;
+export const volume: Maker<Litres> = figures.volume;
+export const temperature: Maker<Celsius> = figures.temperature;
+export const length: Maker<Millimetres> = figures.length;
+export const area: Maker<SquareMetres> = figures.area;
+export const film: Maker<Micrometres> = figures.film;
+export const duration: Maker<Minutes> = figures.duration;
+export const speed: Maker<MetresPerSecond> = figures.speed;
+export const salts: Maker<MilligramsPerSquareMetre> = figures.salts;
+/** Several readings of a gauge; the last unit covers all before it. */
+export const films: Maker<readonly Micrometres[]> = (name, options, span) => ({
+  ...figures.film(name, options, span),
+  told: 'figures',
+});
+
+const counted = (lowest: number, highest: number): SlotRow => ({
+  kinds: ['number'],
+  units: [],
+  limits: { lowest, highest, unit: '' },
+});
+export const count: Maker<number> = (name, options, { lowest = 1, highest = 1_000_000 } = {}) =>
+  row('number', [{ name, ...counted(lowest, highest) }], options);
+export const counts: Maker<readonly number[]> = (name, options) =>
+  row('numbers', [{ name, ...counted(1, 1_000_000) }], options);
+
+const word: SlotRow = { kinds: ['word'], units: [] };
+const named =
+  <T>(told: ToldAs): Maker<T> =>
+  (name, options) =>
+    row(told, [{ name, ...word }], options);
+
+export const part: Maker<PartName> = named('part');
+export const parts: Maker<readonly PartName[]> = named('parts');
+export const place: Maker<PlaceName> = named('place');
+export const sheet: Maker<SheetId> = named('sheet');
+export const person: Maker<PersonName> = named('person');
+export const people: Maker<readonly PersonName[]> = named('people');
+export const yesOrNo: Maker<boolean> = named('yes-or-no');
+/** ISO, `2026-12-31`. */
+export const day: Maker<string> = named('day');
+/** The rest of the line, in somebody's own words. */
+export const ownWords: Maker<string> = named('own-words');
+
+/** One of several words. */
+export function choice<const V extends string, const N extends string, const O extends Options = Options>(
+  name: N,
+  words: readonly V[],
+  options?: O,
+): Field<V, N, O> {
+  return row('choice', [{ name, ...word }], options, { words });
+}
+
+/** There or not: `coupon`. */
+export const mark: Maker<true> = named('mark');
+/** `new`: whichever of the names nobody knows is a new part. */
+export const newPart: Field<true, never> = row('new', [], undefined);
+
+const liquidUnits = ['kg', 'lb', 'L', 'g', 'oz', 'mL', 'gal', 'fl oz'];
+/** By weight or by volume. */
+export const amount: Maker<Amount> = (name, options, { units = liquidUnits } = {}) =>
+  row('amount', [{ name, kinds: ['mass', 'volume'], units, limits: tonne }], options);
+
+const airTemperature = figures.temperature('air-temperature', undefined).slots;
+// Below it there is no dew point in any room that is coated in, and no hygrometer shows it.
+const humidity = figure('percent', '%', ['%'], { lowest: 0.1, highest: 100, unit: '%' })('humidity', undefined).slots;
+/** Temperature, humidity or both. */
+export const air = <const O extends Options>(options: O): Field<AirSaid, 'air-temperature' | 'humidity', O> =>
+  row('air', [...airTemperature, ...humidity], options);
+
+/** Read and printed by the verb's own reader; `slots`: what the line may hold of it. */
+export const ownWay =
+  <T>() =>
+  <const N extends string, const O extends Options = Options>(
+    slots: readonly FieldRow<N>[],
+    options?: O,
+  ): Field<T, N, O> =>
+    row(
+      'own-way',
+      slots.flatMap((field) => field.slots),
+      options,
+    );
+/** A slot of such a value that is told by a word or a name. */
+export const spoken = <const N extends string>(name: N): FieldRow<N> => row('own-way', [{ name, ...word }], undefined);
+/** What comes with the line of a tap, and nobody is asked for. */
+export const unasked = <T, O extends Options = Options>(options?: O): Field<T, never, O> => row('own-way', [], options);

@@ -1,0 +1,82 @@
+// A verb's row: what its command may hold. The type of the command is inferred from it, and everything that takes, prints,
+// explains or corrects the act reads it.
+
+import type { Noun } from '../ids.ts';
+import type { Field, FieldRow } from './slot.ts';
+
+export type Fields = Readonly<Record<string, Field>>;
+
+/** The event that an act leaves behind; where several verbs leave the same one, with what tells them apart. */
+export interface Leaves {
+  readonly type: string;
+  readonly [field: string]: string;
+}
+
+interface RowOptions {
+  /** Left out: nothing of such an act can be put right by a correction. */
+  readonly leaves?: Leaves;
+  /** What else a correction may put right: how it names the figure, what slot that is, and how the fact names it. */
+  readonly amends?: Readonly<Record<string, { readonly slot: string; readonly fact: string }>>;
+  /** What it is done to, where none of its fields names it. */
+  readonly on?: Noun;
+  /** Of these fields one at least. */
+  readonly oneOf?: readonly string[];
+  /** The line ends in somebody's own words. */
+  readonly endsInWords?: true;
+  /** Counts from when it is given: no telling that it was already given makes one. */
+  readonly decision?: true;
+  /** Calls people: nothing after its word may stop the reading, and a thread's batch is not meant by itself. */
+  readonly calls?: true;
+}
+
+export interface VerbRow<F extends Fields = Fields, R extends RowOptions = RowOptions> {
+  readonly fields: F;
+  readonly options: R | undefined;
+}
+
+export function verb<const F extends Fields, const R extends RowOptions = RowOptions>(
+  fields: F,
+  options?: R,
+): VerbRow<F, R> {
+  return { fields, options };
+}
+
+type Value<F> = F extends Field<infer T> ? T : never;
+type IsThere<F> =
+  F extends FieldRow<string, infer O> ? (O extends { required: true } | { orNone: true } ? true : false) : never;
+type Flat<T> = { readonly [K in keyof T]: T[K] };
+type AtLeastOne<T, Of extends keyof T> = { [One in Of]: Flat<Omit<T, One> & Required<Pick<T, One>>> }[Of];
+
+type SaidFields<F extends Fields> = {
+  readonly [K in keyof F as IsThere<F[K]> extends true ? K : never]: Value<F[K]>;
+} & {
+  readonly [K in keyof F as IsThere<F[K]> extends true ? never : K]?: Value<F[K]>;
+};
+
+/** What a row's command holds. */
+export type SaidOf<Row> =
+  Row extends VerbRow<infer F, infer R>
+    ? R extends { readonly oneOf: readonly (infer One extends keyof SaidFields<F>)[] }
+      ? AtLeastOne<SaidFields<F>, One>
+      : Flat<SaidFields<F>>
+    : never;
+
+export type SlotOf<Row> = Row extends VerbRow<infer F> ? F[keyof F]['slots'][number]['name'] : never;
+
+/** The fields that a correction may put right. */
+type Amendable<F extends Fields> = {
+  [K in keyof F]: F[K] extends FieldRow<string, infer O>
+    ? O extends { amend: true } | { noted: true }
+      ? K
+      : never
+    : never;
+}[keyof F];
+type AmendableIn<Rows> = { [V in keyof Rows]: Rows[V] extends VerbRow<infer F> ? Amendable<F> : never }[keyof Rows];
+type ValueIn<Rows, K> = {
+  [V in keyof Rows]: Rows[V] extends VerbRow<infer F> ? (K extends keyof F ? Value<F[K]> : never) : never;
+}[keyof Rows];
+export type Amended<Rows> = { readonly [K in AmendableIn<Rows> & string]?: ValueIn<Rows, K> };
+
+export type LeavingIn<Rows> = {
+  [V in keyof Rows]: Rows[V] extends VerbRow<Fields, infer R> ? (R extends { leaves: Leaves } ? V : never) : never;
+}[keyof Rows];
