@@ -49,8 +49,9 @@ const rules: readonly Rule[] = [
     never: new RegExp(`^core/((${nouns}|records)/|(execute|write-queue|decide|shop-keeper|shop-memory)\\.ts$)`),
     typesToo: false,
   },
-  { who: /^bot\/(language|cards|terminal|web|slack)\//, never: /^core\/store\//, typesToo: true },
-  { who: /^bot\/cards\//, never: /^bot\/(terminal|web|slack)\//, typesToo: true },
+  { who: /^bot\/(language|cards|messages|terminal|web|slack)\//, never: /^core\/store\//, typesToo: true },
+  // What a chat platform shows is the same for all of them.
+  { who: /^bot\/(cards|messages)\//, never: /^bot\/(terminal|web|slack)\//, typesToo: true },
   {
     who: /^bot\/cards\//,
     never: /^core\/((execute|write-queue|decide|shop-keeper|shop-memory)\.ts$|reminders\/run\.ts$)/,
@@ -58,7 +59,7 @@ const rules: readonly Rule[] = [
   },
   // A front end renders and sends; it knows neither nouns nor its neighbours.
   {
-    who: /^bot\/(terminal|web|slack)\//,
+    who: /^bot\/(messages|terminal|web|slack)\//,
     except: /-commands\.ts$/,
     never: new RegExp(
       `^core/((${nouns}|records|corrections|reminders)/|(execute|write-queue|decide|shop-keeper|shop-memory)\\.ts$)`,
@@ -150,6 +151,8 @@ describe('imports go one way', () => {
     ['bot/talk/host.ts', "import type { Flags } from '../config/config.ts';"],
     ['bot/config/crew-files.ts', "import { personIn } from '../../core/crew/crew.ts';"],
     ['bot/talk/overview.ts', "import type { Roster } from '../slack/roster.ts';"],
+    ['bot/messages/mail.ts', "import type { Call } from '../slack/slack-client.ts';"],
+    ['bot/messages/mail.ts', "import { foldBatch } from '../../core/batch/batch.ts';"],
     ['bot/web/page.ts', "import type { Wired } from '../run/wiring.ts';"],
   ])('given a planted one, %s: %s, then it is found', (path, text) => {
     expect(wrongImports([{ path, text: `// a file\n${text}\n` }])).toHaveLength(1);

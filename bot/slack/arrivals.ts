@@ -1,39 +1,30 @@
 // The first words in a channel, once; and those to somebody, or in a channel, of no crew here.
 
-import type { Postbox } from '../../core/ports.ts';
+import type { Where } from '../messages/platform.ts';
+import { tellPrivately } from '../messages/privately.ts';
 import type { Desk } from './crew-desk.ts';
-import type { Homes } from './homes.ts';
-import type { Inbound, Where } from './inbound.ts';
-import type { Outbox } from './outbox.ts';
-import type { ShowAnswer } from './show-answer.ts';
-import { noCrewMessage, welcomeMessage } from './welcome.ts';
+import type { Inbound } from './inbound.ts';
+import type { SlackParts } from './slack-parts.ts';
+import { noCrewLook, welcomeLook } from './welcome.ts';
 
-interface ArrivalsNeeds {
-  readonly outbox: Outbox;
-  readonly postbox: Postbox;
-  readonly homes: Homes;
-  readonly privately: ShowAnswer['privately'];
+export async function joined({ mail, postbox }: SlackParts, desk: Desk, { team, channel }: Where): Promise<void> {
+  const note = `joined/${team}/${channel ?? ''}`;
+  if (channel === undefined || postbox.note(note) !== undefined) return;
+  postbox.setNote(note, 'told');
+  const voice = await desk.overview.voice(undefined);
+  await mail.post({ channel, thread: undefined }, welcomeLook(voice), note);
+  await desk.messages.refresh();
 }
 
-export function createArrivals({ outbox, postbox, homes, privately }: ArrivalsNeeds) {
-  async function joined(desk: Desk, { team, channel }: Where): Promise<void> {
-    const note = `joined/${team}/${channel ?? ''}`;
-    if (channel === undefined || postbox.note(note) !== undefined) return;
-    postbox.setNote(note, 'told');
-    const { words } = await desk.overview.voice(undefined);
-    await outbox.post({ channel, thread: undefined }, welcomeMessage(words), note);
-    await desk.standing.refresh();
+/** Whoever typed, tapped or invited us is told; a picture or a change asks nothing. */
+export async function noCrew(parts: SlackParts, { kind, where, id }: Inbound): Promise<void> {
+  if (kind === 'picture' || kind === 'edited') return;
+  if (kind === 'home') return parts.homes.showNoCrew(where);
+  const look = noCrewLook(where.channel, id);
+  if (kind !== 'joined') {
+    await tellPrivately(parts, where, look, id);
+    return;
   }
-
-  /** Whoever typed, tapped or invited us is told; a picture or a change asks nothing. */
-  async function noCrew({ kind, where, id }: Inbound): Promise<void> {
-    if (kind === 'picture' || kind === 'edited') return;
-    if (kind === 'home') return homes.showNoCrew(where);
-    const message = noCrewMessage(where.channel, id);
-    if (kind !== 'joined') return privately(where, message, id);
-    // The note of its welcome stays free: the channel may become a crew's yet.
-    if (where.channel !== undefined) await outbox.post({ channel: where.channel, thread: undefined }, message, id);
-  }
-
-  return { joined, noCrew };
+  // The note of its welcome stays free: the channel may become a crew's yet.
+  if (where.channel !== undefined) await parts.mail.post({ channel: where.channel, thread: undefined }, look, id);
 }

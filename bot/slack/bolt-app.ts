@@ -3,8 +3,10 @@
 
 import { App, type Receiver } from '@slack/bolt';
 import type { Log, Postbox } from '../../core/ports.ts';
-import type { Conversation } from './conversation.ts';
+import type { BackgroundWork } from '../time/background-work.ts';
+import type { Submitted } from './form-answer.ts';
 import { formCallback } from './form-view.ts';
+import type { Form } from './forms.ts';
 import type { Inbound } from './inbound.ts';
 import { setUpCallback } from './set-up-view.ts';
 import { clientOptions } from './slack-client.ts';
@@ -21,7 +23,10 @@ export interface BoltNeeds {
   readonly botToken: string;
   readonly apiUrl: string | undefined;
   readonly identity: () => Identity | undefined;
-  readonly conversation: Conversation;
+  /** Ends when it has been answered. */
+  readonly work: (inbound: Inbound) => Promise<void>;
+  readonly submit: (form: Form) => Submitted;
+  readonly background: BackgroundWork;
   readonly postbox: Postbox;
   readonly log: Log & { readonly forSdk: SdkLog };
 }
@@ -31,13 +36,10 @@ export interface BoltApp {
   readonly stop: () => Promise<unknown>;
   /** As if it had just been delivered. */
   readonly work: (inbound: Inbound) => void;
-  /** Ends when everything that was taken in has been worked off. */
-  readonly idle: () => Promise<void>;
 }
 
 export function createBoltApp(needs: BoltNeeds): BoltApp {
-  const { conversation, postbox, log, botToken, apiUrl } = needs;
-  const working = new Set<Promise<void>>();
+  const { log, botToken, apiUrl } = needs;
   const app = new App({
     receiver: needs.receiver,
     logger: log.forSdk,
@@ -49,60 +51,53 @@ export function createBoltApp(needs: BoltNeeds): BoltApp {
       return { botToken, ...(known === undefined ? {} : { botId: known.botId, botUserId: known.botUserId }) };
     },
   });
+  listen(app, needs);
+  app.error(async (error) => log.error('listener-failed', { error: String(error) }));
+  return {
+    start: (port) => (port === undefined ? app.start() : app.start(port)),
+    stop: () => app.stop(),
+    work: (inbound) => workOff(needs, inbound),
+  };
+}
 
-  function work(inbound: Inbound | undefined): void {
-    if (inbound !== undefined) follow(inbound, conversation.work(inbound));
-  }
+function listen(app: App, needs: BoltNeeds): void {
+  app.command(/^\//, async ({ ack, context }) => {
+    await ack();
+    workOff(needs, inboundIn(context));
+  });
+  app.action(/.*/s, async ({ ack, context }) => {
+    await ack();
+    workOff(needs, inboundIn(context));
+  });
+  app.event(/^(?:app_mention|message|app_home_opened|member_joined_channel)$/, async ({ context }) => {
+    workOff(needs, inboundIn(context));
+  });
+  app.view(new RegExp(`^(?:${formCallback}|${setUpCallback})$`), async ({ ack, context }) => {
+    const inbound = inboundIn(context);
+    if (inbound?.kind !== 'form') return ack();
+    const submitted = needs.submit(inbound);
+    follow(needs, inbound, submitted.done);
+    const answer = await submitted.answer;
+    if (answer.is === 'wrong') await ack({ response_action: 'errors', errors: { ...answer.errors } });
+    else await ack();
+  });
+}
 
-  /** Finished once it has been answered; what broke is taken up again by the next start. */
-  function follow({ id }: Inbound, worked: Promise<void>): void {
-    const done = worked.then(
-      () => finish(id),
-      (error: unknown) => log.error('not-worked-off', { id, error: String(error) }),
-    );
-    working.add(done);
-    void done.finally(() => working.delete(done));
-  }
+function workOff(needs: BoltNeeds, inbound: Inbound | undefined): void {
+  if (inbound !== undefined) follow(needs, inbound, needs.work(inbound));
+}
 
-  function finish(id: string): void {
+/** Finished once it has been answered; what broke is taken up again by the next start. */
+function follow({ background, postbox, log }: BoltNeeds, { id }: Inbound, worked: Promise<void>): void {
+  void background.run('not-worked-off', id, async () => {
+    await worked;
     try {
       postbox.finish(id);
     } catch (error) {
       log.error('inbox-not-written', { id, error: String(error) });
     }
-  }
-
-  const inboundIn = (context: object): Inbound | undefined =>
-    'inbound' in context ? (context.inbound as Inbound | undefined) : undefined;
-
-  app.command(/^\//, async ({ ack, context }) => {
-    await ack();
-    work(inboundIn(context));
   });
-  app.action(/.*/s, async ({ ack, context }) => {
-    await ack();
-    work(inboundIn(context));
-  });
-  app.event(/^(?:app_mention|message|app_home_opened|member_joined_channel)$/, async ({ context }) => {
-    work(inboundIn(context));
-  });
-  app.view(new RegExp(`^(?:${formCallback}|${setUpCallback})$`), async ({ ack, context }) => {
-    const inbound = inboundIn(context);
-    if (inbound?.kind !== 'form') return ack();
-    const submitted = conversation.submit(inbound);
-    follow(inbound, submitted.done);
-    const answer = await submitted.answer;
-    if (answer.is === 'wrong') await ack({ response_action: 'errors', errors: { ...answer.errors } });
-    else await ack();
-  });
-  app.error(async (error) => log.error('listener-failed', { error: String(error) }));
-
-  return {
-    start: (port) => (port === undefined ? app.start() : app.start(port)),
-    stop: () => app.stop(),
-    idle: async () => {
-      while (working.size > 0) await Promise.all(working);
-    },
-    work,
-  };
 }
+
+const inboundIn = (context: object): Inbound | undefined =>
+  'inbound' in context ? (context.inbound as Inbound | undefined) : undefined;

@@ -2,8 +2,8 @@
 
 import type { Server } from 'node:http';
 import { HTTPReceiver, type Receiver, SocketModeReceiver } from '@slack/bolt';
+import type { Pace } from '../time/pace.ts';
 import { healthRoutes, serveHealth } from './health.ts';
-import type { Pace } from './sender.ts';
 import { clientOptions } from './slack-client.ts';
 import type { SlackLog } from './slack-log.ts';
 import type { SlackSettings } from './slack-settings.ts';

@@ -1,7 +1,7 @@
 // What a form's sender is told at once, and how long Slack waits for it.
 
+import { wallPace } from '../time/pace.ts';
 import { answerWithinMs } from './limits.ts';
-import type { Pace } from './sender.ts';
 
 export type FormAnswer =
   | { readonly is: 'closed' }
@@ -23,16 +23,12 @@ export interface Filling {
 }
 
 /** Slack waits 3 s for what stands beside the fields. `resumed`: nobody waits for what an earlier life took in. */
-export function answeredInTime(
-  fill: (filling: Filling) => Promise<FormAnswer>,
-  wall: Pace,
-  resumed: boolean,
-): Submitted {
+export function answeredInTime(fill: (filling: Filling) => Promise<FormAnswer>, resumed: boolean): Submitted {
   let late = resumed;
   const afterwards: Promise<void>[] = [];
   const filled = fill({ isLate: () => late, after: (shown) => afterwards.push(shown) });
   const closed: FormAnswer = { is: 'closed' };
-  const answer = Promise.race([filled, wall.wait(answerWithinMs).then(() => undefined)]).then(
+  const answer = Promise.race([filled, wallPace.wait(answerWithinMs).then(() => undefined)]).then(
     (first) => {
       late ||= first === undefined;
       return first ?? closed;

@@ -5,7 +5,8 @@ import { z } from 'zod';
 import { ownValue } from '../../core/own-key.ts';
 import type { TapField } from '../cards/tap-fields.ts';
 import type { Words } from '../language/tongues/languages.ts';
-import type { TapPlace, Where } from './inbound.ts';
+import type { Where } from '../messages/platform.ts';
+import type { TapPlace } from './inbound.ts';
 import { limits } from './limits.ts';
 import { plain } from './slack-text.ts';
 

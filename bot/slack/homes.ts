@@ -1,14 +1,17 @@
-// Publishes home tabs: at each opening, and again for those who look at it when something was recorded or has rung.
+// Publishes home tabs: at each opening, and again for those who look at it when something was recorded or has rung. Of one
+// person's home one publish is on its way at a time, and only a difference is sent.
 
 import { z } from 'zod';
 import type { Log, Postbox } from '../../core/ports.ts';
 import { wordsIn } from '../language/tongues/languages.ts';
+import { stepTo } from '../messages/difference.ts';
+import type { Where } from '../messages/platform.ts';
+import { createShowings, type Showings } from '../messages/showings.ts';
 import { howItMoved, type Moved, type Press } from '../talk/pressed.ts';
+import { createTurns, type Turns } from '../time/turns.ts';
 import type { Desk } from './crew-desk.ts';
-import { homeView, noCrewView } from './home-view.ts';
-import type { Where } from './inbound.ts';
+import { homeView, noCrewView, type OwnView } from './home-view.ts';
 import { placesIn } from './places.ts';
-import { createShowings } from './showings.ts';
 import type { Call } from './slack-client.ts';
 
 export interface Homes {
@@ -28,68 +31,85 @@ interface Seen {
   readonly team: string;
   /** Their first opening: its welcome stays until the next one. */
   readonly firstTime: boolean;
-  /** As last published; `undefined` where that failed. */
+  /** As last published; `undefined` where nothing was, or that failed. */
   readonly shown: string | undefined;
   /** Slack's name for it as it is shown now. */
   readonly hash: string | undefined;
 }
 
+interface Tabs {
+  readonly call: Call;
+  readonly log: Log;
+  readonly postbox: Postbox;
+  /** By user, who opened it last at the end. */
+  readonly seen: Map<string, Seen>;
+  readonly showings: Showings;
+  readonly turns: Turns<string>;
+}
+
 const Published = z.object({ view: z.object({ hash: z.string() }) });
 
 export function createHomes(call: Call, postbox: Postbox, now: () => number, log: Log): Homes {
-  /** By user, who opened it last at the end. */
-  const seen = new Map<string, Seen>();
-  const showings = createShowings(now);
-
-  async function publish(user: string, opened: Seen): Promise<boolean> {
-    const { desk, team, firstTime } = opened;
-    const name = await desk.roster.personOf(team, user);
-    const [board, settings, cans, setUp, { words }] = await Promise.all([
-      desk.overview.board(name),
-      desk.overview.settings(name),
-      desk.overview.cans(name),
-      desk.overview.setUp(name),
-      desk.overview.voice(name),
-    ]);
-    const channel = desk.channel();
-    const view = homeView({ crew: desk.crew, board, settings, cans, setUp, channel, words, firstTime });
-    const shown = JSON.stringify(view);
-    if (opened.shown === shown) return true;
-    const onItsWay = showings.sending(user, placesIn(view.blocks, ownRow));
-    const called = await call('views.publish', { user_id: user, view });
-    const isShown = called.kind === 'done';
-    if (isShown) onItsWay.arrived();
-    else onItsWay.lost();
-    const hash = called.kind === 'done' ? Published.safeParse(called.result).data?.view.hash : opened.hash;
-    if (!isShown) log.error('home-not-shown', { outcome: called.kind });
-    // Somebody may have opened it anew meanwhile.
-    if (seen.get(user) === opened) seen.set(user, { ...opened, hash, shown: isShown ? shown : undefined });
-    return isShown;
-  }
-
-  async function show(desk: Desk, { team, user }: Where): Promise<void> {
-    const note = `welcomed/${team}/${user}`;
-    const opened: Seen = { desk, team, firstTime: postbox.note(note) === undefined, shown: undefined, hash: undefined };
-    seen.delete(user);
-    seen.set(user, opened);
-    for (const [other] of seen) if (seen.size > keptFresh) seen.delete(other);
-    if ((await publish(user, opened)) && opened.firstTime) postbox.setNote(note, 'yes');
-  }
-
+  const own = { seen: new Map<string, Seen>(), showings: createShowings(now), turns: createTurns<string>() };
+  const tabs: Tabs = { call, log, postbox, ...own };
   return {
-    show,
+    show: (desk, where) => open(tabs, desk, where),
     showNoCrew: async ({ user }) => {
       await call('views.publish', { user_id: user, view: noCrewView(wordsIn('en')) });
     },
     movedUnder: (user, press, hash) => {
-      const current = seen.get(user)?.hash;
+      const current = tabs.seen.get(user)?.hash;
       const isOlder = current === undefined || (hash !== undefined && hash !== current);
-      return howItMoved(showings.of(user), { ...press, isOlder });
+      return howItMoved(tabs.showings.of(user), { ...press, isOlder });
     },
     refresh: async (desk) => {
-      for (const [user, opened] of [...seen]) if (opened.desk === desk) await publish(user, opened);
+      for (const [user, opened] of [...tabs.seen]) if (opened.desk === desk) await publish(tabs, user);
     },
   };
+}
+
+async function open(tabs: Tabs, desk: Desk, { team, user }: Where): Promise<void> {
+  const { postbox, seen } = tabs;
+  const note = `welcomed/${team}/${user}`;
+  const firstTime = postbox.note(note) === undefined;
+  seen.delete(user);
+  seen.set(user, { desk, team, firstTime, shown: undefined, hash: undefined });
+  for (const [other] of seen) if (seen.size > keptFresh) seen.delete(other);
+  if ((await publish(tabs, user)) && firstTime) postbox.setNote(note, 'yes');
+}
+
+const publish = (tabs: Tabs, user: string): Promise<boolean> => tabs.turns.take(user, () => publishNow(tabs, user));
+
+async function publishNow({ seen, call, log, showings }: Tabs, user: string): Promise<boolean> {
+  const opened = seen.get(user);
+  if (opened === undefined) return true;
+  const view = await viewFor(user, opened);
+  const face = JSON.stringify(view);
+  const shown = opened.shown === undefined ? undefined : { face: opened.shown, open: true };
+  if (stepTo({ face, live: true }, shown) === 'nothing') return true;
+  const onItsWay = showings.sending(user, () => placesIn(view.blocks, ownRow));
+  const called = await call('views.publish', { user_id: user, view });
+  const isShown = called.kind === 'done';
+  if (isShown) onItsWay.arrived();
+  else onItsWay.lost();
+  const hash = isShown ? Published.safeParse(called.result).data?.view.hash : opened.hash;
+  if (!isShown) log.error('home-not-shown', { outcome: called.kind });
+  // Somebody may have opened it anew meanwhile.
+  if (seen.get(user) === opened) seen.set(user, { ...opened, hash, shown: isShown ? face : undefined });
+  return isShown;
+}
+
+async function viewFor(user: string, { desk, team, firstTime }: Seen): Promise<OwnView> {
+  const { overview, crew } = desk;
+  const name = await desk.roster.personOf(team, user);
+  const [board, settings, cans, setUp, { words }] = await Promise.all([
+    overview.board(name),
+    overview.settings(name),
+    overview.cans(name),
+    overview.setUp(name),
+    overview.voice(name),
+  ]);
+  return homeView({ crew, board, settings, cans, setUp, channel: desk.channel(), words, firstTime });
 }
 
 /** A row of the home tab is about one thing, whatever its place. */

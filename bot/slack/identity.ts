@@ -3,8 +3,8 @@
 
 import { z } from 'zod';
 import type { Log } from '../../core/ports.ts';
+import type { Pace } from '../time/pace.ts';
 import type { Identity } from './bolt-app.ts';
-import type { Pace } from './sender.ts';
 import type { Call } from './slack-client.ts';
 
 const Known = z.object({ team_id: z.string(), bot_id: z.string(), user_id: z.string() });

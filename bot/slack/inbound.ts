@@ -1,19 +1,7 @@
 // What Slack delivers, in one shape: who said, tapped or opened what, where, and when.
 
+import type { Where } from '../messages/platform.ts';
 import type { SetUpOf } from './set-up-view.ts';
-
-/** Where it happened, and so where the answer belongs. */
-export interface Where {
-  /** The workspace that we are installed in, whosever somebody is. */
-  readonly team: string;
-  readonly user: string;
-  readonly channel: string | undefined;
-  /** The thread's first message. */
-  readonly thread: string | undefined;
-  readonly via: 'command' | 'mention' | 'direct' | 'button' | 'home' | 'form';
-  /** Answers a command or an ephemeral message, for half an hour and five times. */
-  readonly responseUrl: string | undefined;
-}
 
 export interface Delivered {
   readonly id: string;

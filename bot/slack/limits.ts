@@ -38,9 +38,6 @@ export const tapsNamed = 12;
 /** One message a second in a channel: chat.postMessage's own rule. */
 export const channelSpacingMs = 1_000;
 
-/** A limit that lasts longer is not waited out: by then the answer helps nobody, and the person is told alone. */
-export const longestWaitMs = 60_000;
-
 /** A trigger lives 3 s, an acknowledgement as long: what takes longer than this is told afterwards. */
 export const answerWithinMs = 800;
 

@@ -2,29 +2,16 @@
 // right by changing it.
 
 import { z } from 'zod';
-import type { Postbox } from '../../core/ports.ts';
 import { partLines } from '../language/part-list.ts';
+import { warn } from '../messages/privately.ts';
 import type { Answer } from '../talk/answer.ts';
-import type { Answering } from './answering.ts';
+import { answered } from './answering.ts';
 import type { Desk } from './crew-desk.ts';
 import type { Delivered, Inbound } from './inbound.ts';
-import type { ShowAnswer } from './show-answer.ts';
-import type { Speaking } from './speaking.ts';
-
-export interface Lines {
-  /** The answers, in order. */
-  readonly said: (desk: Desk, line: TypedLine) => Promise<readonly Answer[]>;
-  readonly edited: (desk: Desk, edit: Extract<Inbound, { kind: 'edited' }>) => Promise<void>;
-}
+import type { SlackParts } from './slack-parts.ts';
+import { handle } from './speaking.ts';
 
 export type TypedLine = Delivered & { readonly text: string; readonly message: string | undefined };
-
-interface LinesNeeds {
-  readonly speaking: Speaking;
-  readonly answering: Answering;
-  readonly warn: ShowAnswer['warn'];
-  readonly postbox: Postbox;
-}
 
 /** One answer a line, one message a second: more than these say nothing in time. */
 const linesAtOnce = 20;
@@ -32,64 +19,68 @@ const linesAtOnce = 20;
 /** Of a message: how many lines it had, and which of them were misread. */
 const Misread = z.object({ lines: z.number(), misread: z.array(z.number()) });
 
-export function createLines({ speaking, answering, warn, postbox }: LinesNeeds): Lines {
-  async function said(desk: Desk, line: TypedLine): Promise<readonly Answer[]> {
-    const lines = linesOf(line.text);
-    const answers = await sayEach(desk, line, lines, [...lines.keys()].slice(0, linesAtOnce));
-    const left = lines.length - linesAtOnce;
-    if (left > 0) {
-      const { words } = await desk.voiceOf(line.where);
-      const { replies, chat } = words;
-      await warn(line.where, line.id, words, replies.notRecorded, [chat.linesLeft(linesAtOnce, left)]);
-    }
-    return answers;
+/** The answers, in order. */
+export async function said(parts: SlackParts, desk: Desk, line: TypedLine): Promise<readonly Answer[]> {
+  const lines = linesOf(line.text);
+  const answers = await sayEach(parts, desk, line, lines, [...lines.keys()].slice(0, linesAtOnce));
+  const left = lines.length - linesAtOnce;
+  if (left > 0) {
+    const voice = await desk.voiceOf(line.where);
+    const { replies, chat } = voice.words;
+    await warn(parts, line.where, line.id, voice, replies.notRecorded, [chat.linesLeft(linesAtOnce, left)]);
   }
-
-  /** Only what was misread is said anew; what was recorded is corrected by its own words. */
-  async function edited(desk: Desk, edit: Extract<Inbound, { kind: 'edited' }>): Promise<void> {
-    const note = postbox.note(noteOf(edit));
-    const before = note === undefined ? undefined : Misread.parse(JSON.parse(note));
-    const lines = linesOf(edit.text);
-    if (before?.lines === lines.length) {
-      await sayEach(desk, edit, lines, before.misread);
-      return;
-    }
-    const { words } = await desk.voiceOf(edit.where);
-    await warn(edit.where, edit.id, words, words.replies.nothingRecorded, [words.chat.editNotRead]);
-  }
-
-  async function sayEach(desk: Desk, line: TypedLine, lines: readonly string[], which: readonly number[]) {
-    const answers: Answer[] = [];
-    const misread: number[] = [];
-    for (const i of which) {
-      const id = lines.length === 1 ? line.id : `${line.id}:${i + 1}`;
-      const { where, saidAt } = line;
-      const answer = await speaking.handle(desk, { text: lines[i] ?? '', where, id, saidAt });
-      if (answer === undefined) continue;
-      if (answer.kind === 'misread') {
-        misread.push(i);
-        // There before anybody can read of it.
-        noteMisread(line, lines.length, misread);
-      }
-      await answering.answered(desk, answer, where, id);
-      answers.push(answer);
-    }
-    noteMisread(line, lines.length, misread);
-    return answers;
-  }
-
-  function noteMisread(line: TypedLine, lines: number, misread: readonly number[]): void {
-    if (line.message === undefined) return;
-    const key = noteOf(line);
-    if (misread.length > 0) postbox.setNote(key, JSON.stringify({ lines, misread }));
-    else if (postbox.note(key) !== undefined) postbox.setNote(key, undefined);
-  }
-
-  const noteOf = ({ where, message }: TypedLine): string =>
-    `misread/${where.team}/${where.channel ?? ''}/${message ?? ''}`;
-
-  return { said, edited };
+  return answers;
 }
+
+/** Only what was misread is said anew; what was recorded is corrected by its own words. */
+export async function edited(parts: SlackParts, desk: Desk, edit: Extract<Inbound, { kind: 'edited' }>): Promise<void> {
+  const note = parts.postbox.note(noteOf(edit));
+  const before = note === undefined ? undefined : Misread.parse(JSON.parse(note));
+  const lines = linesOf(edit.text);
+  if (before?.lines === lines.length) {
+    await sayEach(parts, desk, edit, lines, before.misread);
+    return;
+  }
+  const voice = await desk.voiceOf(edit.where);
+  const { replies, chat } = voice.words;
+  await warn(parts, edit.where, edit.id, voice, replies.nothingRecorded, [chat.editNotRead]);
+}
+
+async function sayEach(
+  parts: SlackParts,
+  desk: Desk,
+  line: TypedLine,
+  lines: readonly string[],
+  which: readonly number[],
+) {
+  const answers: Answer[] = [];
+  const misread: number[] = [];
+  for (const i of which) {
+    const id = lines.length === 1 ? line.id : `${line.id}:${i + 1}`;
+    const { where, saidAt } = line;
+    const answer = await handle(parts, desk, { text: lines[i] ?? '', where, id, saidAt });
+    if (answer === undefined) continue;
+    if (answer.kind === 'misread') {
+      misread.push(i);
+      // There before anybody can read of it.
+      noteMisread(parts, line, lines.length, misread);
+    }
+    await answered(parts, desk, answer, where, id);
+    answers.push(answer);
+  }
+  noteMisread(parts, line, lines.length, misread);
+  return answers;
+}
+
+function noteMisread({ postbox }: SlackParts, line: TypedLine, lines: number, misread: readonly number[]): void {
+  if (line.message === undefined) return;
+  const key = noteOf(line);
+  if (misread.length > 0) postbox.setNote(key, JSON.stringify({ lines, misread }));
+  else if (postbox.note(key) !== undefined) postbox.setNote(key, undefined);
+}
+
+const noteOf = ({ where, message }: TypedLine): string =>
+  `misread/${where.team}/${where.channel ?? ''}/${message ?? ''}`;
 
 /** A pasted list of parts is one act; nothing typed asks for help. */
 function linesOf(text: string): readonly string[] {

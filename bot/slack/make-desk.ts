@@ -1,25 +1,24 @@
-// Puts one crew's desk together: who is who, its messages, its threads and its bells.
+// Puts one crew's desk together: who is who, its messages and its bells.
 
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { CrewId } from '../../core/ids.ts';
 import type { Clock, Postbox } from '../../core/ports.ts';
+import type { Files } from '../messages/files.ts';
+import type { Mail } from '../messages/mail.ts';
+import { createMessages } from '../messages/messages.ts';
+import { createRings } from '../messages/rings.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
 import type { Answer } from '../talk/answer.ts';
 import type { FrontEnd } from '../talk/front-end.ts';
 import type { Host } from '../talk/host.ts';
 import type { Overview } from '../talk/overview.ts';
 import type { Picture } from '../talk/picture-filing.ts';
+import type { Pace } from '../time/pace.ts';
 import type { Desk } from './crew-desk.ts';
-import type { FileUploads } from './file-uploads.ts';
-import type { Outbox } from './outbox.ts';
-import { createRings } from './rings.ts';
 import { createRoster } from './roster.ts';
-import type { Pace } from './sender.ts';
 import type { Call } from './slack-client.ts';
 import type { SlackCrew } from './slack-crew.ts';
 import type { SlackLog } from './slack-log.ts';
-import { createStandingMessages } from './standing-messages.ts';
-import { createThreadEvents } from './thread-events.ts';
 import { voiceWithoutRecord } from './voice-without-record.ts';
 import { channelNote } from './which-crew.ts';
 
@@ -39,8 +38,8 @@ export interface DeskNeeds {
   /** Wires one crew over the store; its bells go to `rings`. */
   readonly wire: (crew: CrewId, crewFile: CrewFile, rings: RingsTo) => WiredCrew;
   readonly call: Call;
-  readonly outbox: Outbox;
-  readonly files: FileUploads;
+  readonly mail: Mail;
+  readonly files: Files;
   readonly postbox: Postbox;
   readonly clock: Clock;
   readonly pace: Pace;
@@ -51,8 +50,9 @@ export interface DeskNeeds {
 }
 
 export function makeDesk(slackCrew: SlackCrew, file: CrewFile, needs: DeskNeeds): Desk {
-  const { call, outbox, files, postbox, clock, pace, log, team } = needs;
+  const { call, postbox, clock, log } = needs;
   const { crew } = slackCrew;
+  const now = clock.now;
   const settled = async () => {
     try {
       return (await wired.overview.crew()).people.map(({ name }) => name);
@@ -74,20 +74,12 @@ export function makeDesk(slackCrew: SlackCrew, file: CrewFile, needs: DeskNeeds)
   const voice = voiceWithoutRecord({ overview: wired.overview, crewFile: roster.crewFile, clock, log });
   const overview = { ...wired.overview, voice };
   const channel = () => slackCrew.channels[0] ?? postbox.note(channelNote(crew));
-  const standing = createStandingMessages({
-    crew,
-    overview,
-    outbox,
-    postbox,
-    team,
-    channel,
-    pace,
-    now: clock.now,
-    log,
-  });
-  const thread = createThreadEvents({ crew, outbox, postbox, team, pace, log });
-  const voiceOf: Desk['voiceOf'] = async ({ team: of, user }) => voice(await roster.personOf(of, user));
-  const desk: Desk = { ...wired, crew, slackCrew, roster, standing, thread, channel, overview, voiceOf };
-  const bells = createRings({ desk, outbox, files, postbox, team, now: clock.now, log });
+  const desk: Desk = {
+    ...{ ...wired, crew, slackCrew, roster, channel, overview },
+    messages: createMessages({ ...needs, crew, overview, channel, now }),
+    isOurs: (other) => slackCrew.channels.includes(other) || other === channel(),
+    voiceOf: async ({ team, user }) => voice(await roster.personOf(team, user)),
+  };
+  const bells = createRings({ ...needs, desk, now });
   return desk;
 }

@@ -3,7 +3,7 @@
 
 import type { ModalView } from '@slack/types';
 import { z } from 'zod';
-import type { Pace } from './sender.ts';
+import type { Pace } from '../time/pace.ts';
 import type { Call, Called } from './slack-client.ts';
 
 export interface Opening {

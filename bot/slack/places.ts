@@ -29,9 +29,6 @@ export function placesIn(blocks: readonly KnownBlock[], rowOf: (block: string) =
   });
 }
 
-/** A message has one row of taps; its block's id says which showing it is. */
-export const onlyRow = (): string => '';
-
 /** `undefined`: it is of no standing message. */
 export function versionOf(block: string): number | undefined {
   const [, version] = /\.(\d+)\.0$/.exec(block) ?? [];

@@ -1,7 +1,8 @@
 // Events as Slack delivers them: what is said to us, changed afterwards, dropped in a thread, opened or joined.
 
 import { z } from 'zod';
-import type { Inbound, Where } from './inbound.ts';
+import type { Where } from '../messages/platform.ts';
+import type { Inbound } from './inbound.ts';
 import { mentions, msOf, unescaped, withoutMention } from './slack-words.ts';
 
 /** Who we are, as far as it is known: a payload's own team may be that of a guest, or none. */

@@ -1,9 +1,10 @@
 // Payloads of commands, taps and forms, parsed here and nowhere else; what is none of our business is `undefined`.
 
 import { z } from 'zod';
+import type { Where } from '../messages/platform.ts';
 import { buttonAt, menuAction, tapPrefix } from './action-blocks.ts';
 import { crewMarked } from './crew-mark.ts';
-import type { Inbound, TapPlace, Where } from './inbound.ts';
+import type { Inbound, TapPlace } from './inbound.ts';
 import type { Ourselves } from './read-event.ts';
 import { readEvent } from './read-event.ts';
 import { setUpPrefix, setUps } from './set-up-view.ts';

@@ -21,7 +21,7 @@ export interface Roster {
   readonly zoneOf: (user: string) => Promise<string | undefined>;
   /** Their account is switched off, or is none: a mention of them and a message to them reach nobody. */
   readonly isGone: (user: string) => Promise<boolean>;
-  readonly slackIdOf: (team: string, name: PersonName) => string | undefined;
+  readonly idOf: (team: string, name: PersonName) => string | undefined;
   readonly has: (user: string) => boolean;
   /** Reads the user groups anew, and gets to know their members: a bell must reach a lead who has said nothing yet. */
   readonly readGroups: (team: string) => Promise<void>;
@@ -55,110 +55,122 @@ const shownIn = (profile: Profile | undefined, user: string): string =>
 const Members = z.object({ users: z.array(z.string()) });
 const longestName = 40;
 
-export function createRoster({ slackCrew, crewFile, settled, call, postbox, log }: RosterNeeds): Roster {
-  const met = new Map<string, Person>();
+interface Known extends RosterNeeds {
+  readonly met: Map<string, Person>;
   /** Slack told nothing of them when they were met: asked again the next time. */
-  const unsure = new Set<string>();
+  readonly unsure: Set<string>;
+  /** Slack ids and names of the crew's file. */
+  readonly filed: ReadonlyMap<string, PersonName>;
   /** Another list each time that somebody is met: by that the crew is seen to have changed. */
-  let people = crewFile.people;
-  let groupRoles: ReadonlyMap<string, Role> = new Map();
+  people: readonly Person[];
+  groupRoles: ReadonlyMap<string, Role>;
+}
+
+export function createRoster(needs: RosterNeeds): Roster {
+  const { slackCrew, crewFile, postbox } = needs;
   const filed = new Map(slackCrew.people.flatMap(({ name, slack }) => (slack === undefined ? [] : [[slack, name]])));
-  const noteOf = (team: string, user: string): string => `name/${slackCrew.crew}/${team}/${user}`;
-  const idNoteOf = (team: string, name: PersonName): string => `user/${slackCrew.crew}/${team}/${name.toLowerCase()}`;
-
-  async function personOf(team: string, user: string): Promise<PersonName> {
-    const inFile = filed.get(user);
-    if (inFile !== undefined) return inFile;
-    const known = met.get(user);
-    if (known !== undefined && !unsure.has(user)) return known.name;
-    const profile = await profileOf(user);
-    const noted = postbox.note(noteOf(team, user));
-    const free = await freeName(shownIn(profile, user), team, user);
-    const name = noted ?? free.name;
-    // A name that Slack could not tell, or that may be another's, is not kept: the next line asks again.
-    if (noted === undefined && (profile === undefined || !free.isSure)) return name;
-    if (noted === undefined) postbox.setNote(noteOf(team, user), name);
-    postbox.setNote(idNoteOf(team, name), user);
-    if (profile === undefined) unsure.add(user);
-    else unsure.delete(user);
-    const role = groupRoles.get(user) ?? 'crew';
-    meet(user, { name, role, language: languageOf(profile?.locale), units: crewFile.units });
-    return name;
-  }
-
-  async function nameOf(team: string, user: string): Promise<PersonName> {
-    const isOurs = filed.has(user) || met.has(user) || postbox.note(noteOf(team, user)) !== undefined;
-    if (isOurs) return personOf(team, user);
-    return (await freeName(shownIn(await profileOf(user), user), team, user)).name;
-  }
-
-  function meet(user: string, person: Person): void {
-    met.set(user, person);
-    people = [...crewFile.people, ...met.values()];
-  }
-
-  async function profileOf(user: string) {
-    const called = await call('users.info', { user, include_locale: true });
-    return called.kind === 'done' ? Profiled.safeParse(called.result).data?.user : undefined;
-  }
-
-  /** Nobody becomes the lead by calling himself so: a name that is or may be somebody's gets the id behind it. */
-  async function freeName(shown: string, team: string, user: string) {
-    // As a thumb types it: another could never be written on a line.
-    const name = cleanLine(shown).slice(0, longestName).trim() || user;
-    const settledNames = await settled();
-    const others = [...people.map((other) => other.name), ...(settledNames ?? [])];
-    const holder = postbox.note(idNoteOf(team, name)) ?? user;
-    const isTaken = holder !== user || others.some((other) => areAlike(other, name));
-    const isSure = settledNames !== undefined;
-    return { name: isTaken || !isSure ? `${name} (${user})` : name, isSure };
-  }
-
-  /** Slack that gives no answer says nothing against them. */
-  async function isGone(user: string): Promise<boolean> {
-    const called = await call('users.info', { user });
-    if (called.kind === 'refused') return called.error === 'user_not_found';
-    return called.kind === 'done' && Profiled.safeParse(called.result).data?.user.deleted === true;
-  }
-
-  function languageOf(locale: string | undefined): string {
-    const language = locale?.slice(0, 2).toLowerCase() ?? '';
-    return languages.includes(language) ? language : crewFile.language;
-  }
-
-  async function readGroups(team: string): Promise<void> {
-    const read = new Map<string, Role>();
-    for (const role of roles) {
-      for (const usergroup of slackCrew.groups[role] ?? []) {
-        const called = await call('usergroups.users.list', { usergroup });
-        const members = called.kind === 'done' ? Members.safeParse(called.result).data?.users : undefined;
-        if (members === undefined) {
-          // Without an answer nobody gains a role, and nobody loses one.
-          log.error('user-group-not-read', { usergroup, called: called.kind });
-          return;
-        }
-        for (const user of members) read.set(user, role);
-      }
-    }
-    groupRoles = read;
-    for (const [user, person] of met) meet(user, { ...person, role: read.get(user) ?? 'crew' });
-    for (const user of read.keys()) await personOf(team, user);
-  }
-
+  const own = { met: new Map<string, Person>(), unsure: new Set<string>(), groupRoles: new Map<string, Role>() };
+  const known: Known = { ...needs, ...own, filed, people: crewFile.people };
   return {
-    personOf,
-    nameOf,
-    isGone,
-    zoneOf: async (user) => (await profileOf(user))?.tz,
-    slackIdOf: (team, name) =>
-      [...filed].find(([, other]) => other === name)?.[0] ?? postbox.note(idNoteOf(team, name)),
-    has: (user) => filed.has(user) || groupRoles.has(user),
-    readGroups,
+    personOf: (team, user) => personOf(known, team, user),
+    nameOf: (team, user) => nameOf(known, team, user),
+    isGone: (user) => isGone(known, user),
+    zoneOf: async (user) => (await profileOf(known, user))?.tz,
+    idOf: (team, name) =>
+      [...filed].find(([, other]) => other === name)?.[0] ?? postbox.note(idNoteOf(known, team, name)),
+    has: (user) => filed.has(user) || known.groupRoles.has(user),
+    readGroups: (team) => readGroups(known, team),
     crewFile: {
       ...crewFile,
       get people() {
-        return people;
+        return known.people;
       },
     },
   };
+}
+
+const noteOf = ({ slackCrew }: Known, team: string, user: string): string => `name/${slackCrew.crew}/${team}/${user}`;
+const idNoteOf = ({ slackCrew }: Known, team: string, name: PersonName): string =>
+  `user/${slackCrew.crew}/${team}/${name.toLowerCase()}`;
+
+async function personOf(known: Known, team: string, user: string): Promise<PersonName> {
+  const { filed, met, unsure, postbox, crewFile } = known;
+  const inFile = filed.get(user);
+  if (inFile !== undefined) return inFile;
+  const before = met.get(user);
+  if (before !== undefined && !unsure.has(user)) return before.name;
+  const profile = await profileOf(known, user);
+  const noted = postbox.note(noteOf(known, team, user));
+  const free = await freeName(known, shownIn(profile, user), team, user);
+  const name = noted ?? free.name;
+  // A name that Slack could not tell, or that may be another's, is not kept: the next line asks again.
+  if (noted === undefined && (profile === undefined || !free.isSure)) return name;
+  if (noted === undefined) postbox.setNote(noteOf(known, team, user), name);
+  postbox.setNote(idNoteOf(known, team, name), user);
+  if (profile === undefined) unsure.add(user);
+  else unsure.delete(user);
+  const role = known.groupRoles.get(user) ?? 'crew';
+  meet(known, user, { name, role, language: languageOf(crewFile, profile?.locale), units: crewFile.units });
+  return name;
+}
+
+async function nameOf(known: Known, team: string, user: string): Promise<PersonName> {
+  const { filed, met, postbox } = known;
+  const isOurs = filed.has(user) || met.has(user) || postbox.note(noteOf(known, team, user)) !== undefined;
+  if (isOurs) return personOf(known, team, user);
+  return (await freeName(known, shownIn(await profileOf(known, user), user), team, user)).name;
+}
+
+function meet(known: Known, user: string, person: Person): void {
+  known.met.set(user, person);
+  known.people = [...known.crewFile.people, ...known.met.values()];
+}
+
+async function profileOf({ call }: Known, user: string) {
+  const called = await call('users.info', { user, include_locale: true });
+  return called.kind === 'done' ? Profiled.safeParse(called.result).data?.user : undefined;
+}
+
+/** Nobody becomes the lead by calling himself so: a name that is or may be somebody's gets the id behind it. */
+async function freeName(known: Known, shown: string, team: string, user: string) {
+  // As a thumb types it: another could never be written on a line.
+  const name = cleanLine(shown).slice(0, longestName).trim() || user;
+  const settledNames = await known.settled();
+  const others = [...known.people.map((other) => other.name), ...(settledNames ?? [])];
+  const holder = known.postbox.note(idNoteOf(known, team, name)) ?? user;
+  const isTaken = holder !== user || others.some((other) => areAlike(other, name));
+  const isSure = settledNames !== undefined;
+  return { name: isTaken || !isSure ? `${name} (${user})` : name, isSure };
+}
+
+/** Slack that gives no answer says nothing against them. */
+async function isGone({ call }: Known, user: string): Promise<boolean> {
+  const called = await call('users.info', { user });
+  if (called.kind === 'refused') return called.error === 'user_not_found';
+  return called.kind === 'done' && Profiled.safeParse(called.result).data?.user.deleted === true;
+}
+
+function languageOf(crewFile: CrewFile, locale: string | undefined): string {
+  const language = locale?.slice(0, 2).toLowerCase() ?? '';
+  return languages.includes(language) ? language : crewFile.language;
+}
+
+async function readGroups(known: Known, team: string): Promise<void> {
+  const { slackCrew, call, log } = known;
+  const read = new Map<string, Role>();
+  for (const role of roles) {
+    for (const usergroup of slackCrew.groups[role] ?? []) {
+      const called = await call('usergroups.users.list', { usergroup });
+      const members = called.kind === 'done' ? Members.safeParse(called.result).data?.users : undefined;
+      if (members === undefined) {
+        // Without an answer nobody gains a role, and nobody loses one.
+        log.error('user-group-not-read', { usergroup, called: called.kind });
+        return;
+      }
+      for (const user of members) read.set(user, role);
+    }
+  }
+  known.groupRoles = read;
+  for (const [user, person] of known.met) meet(known, user, { ...person, role: read.get(user) ?? 'crew' });
+  for (const user of read.keys()) await personOf(known, team, user);
 }

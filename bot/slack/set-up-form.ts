@@ -2,46 +2,25 @@
 // it is recorded, judged and told alike. Only the channel is Slack's own, and kept beside the record.
 
 import { ownValue } from '../../core/own-key.ts';
-import type { Log, Postbox } from '../../core/ports.ts';
 import { makeCard } from '../cards/card.ts';
 import { roleLine, type SetUp, type SetUpField } from '../cards/set-up.ts';
 import type { Words } from '../language/tongues/languages.ts';
-import type { Answering } from './answering.ts';
-import type { BackgroundWork } from './background-work.ts';
-import { cardMessage } from './card-blocks.ts';
+import type { Where } from '../messages/platform.ts';
+import { warn } from '../messages/privately.ts';
+import { refreshed } from './answering.ts';
+import { joined, noCrew } from './arrivals.ts';
 import type { Desk } from './crew-desk.ts';
 import { crewMarked, withoutMark } from './crew-mark.ts';
 import { answeredInTime, type Filling, type FormAnswer, type Submitted } from './form-answer.ts';
 import type { Form } from './forms.ts';
-import type { Inbound, Where } from './inbound.ts';
+import type { Inbound } from './inbound.ts';
 import { closedMeanwhile, openForm } from './open-form.ts';
-import type { Outbox } from './outbox.ts';
-import type { Pace } from './sender.ts';
 import { channelBlock, crewView, leadsBlock, mineView, openingView, setUps, supervisorsBlock } from './set-up-view.ts';
-import type { ShowAnswer } from './show-answer.ts';
-import type { Call } from './slack-client.ts';
-import type { Speaking } from './speaking.ts';
+import type { SlackParts } from './slack-parts.ts';
+import { handle } from './speaking.ts';
 import { takeChannel } from './take-channel.ts';
-import type { WhichCrew } from './which-crew.ts';
 
 export type SetUpTap = Extract<Inbound, { kind: 'set-up' }>;
-
-export interface SetUpNeeds {
-  readonly which: WhichCrew;
-  readonly call: Call;
-  readonly outbox: Outbox;
-  readonly postbox: Postbox;
-  readonly wall: Pace;
-  readonly pace: Pace;
-  readonly log: Log;
-  readonly speaking: Speaking;
-  readonly answering: Answering;
-  readonly warn: ShowAnswer['warn'];
-  /** The crew's channel is another one: it is welcomed there once. */
-  readonly joined: (desk: Desk, where: Where) => Promise<void>;
-  readonly background: BackgroundWork;
-  readonly noCrew: (inbound: Inbound) => Promise<void>;
-}
 
 interface FieldSaid {
   readonly block: string;
@@ -51,111 +30,113 @@ interface FieldSaid {
 /** Nobody has set a zone. */
 const unsetZone = 'UTC';
 
-export function createSetUpForms(needs: SetUpNeeds) {
-  const { which, call, outbox, pace, log, warn } = needs;
+export async function openSetUp(parts: SlackParts, desk: Desk, { id, where, of, trigger }: SetUpTap): Promise<void> {
+  const { words: crewWords } = await desk.overview.voice(undefined);
+  const opened = await openForm(parts.call, parts.pace, {
+    trigger,
+    empty: openingView(desk.crew, of, crewWords),
+    filled: async () => {
+      const name = await desk.roster.personOf(where.team, where.user);
+      const { words } = await desk.overview.voice(name);
+      const setUp = await desk.overview.setUp(name);
+      return of === 'mine' ? mineView(desk.crew, setUp, words) : crewFilled(desk, setUp, where, words);
+    },
+  });
+  if (opened.is === 'filled') return;
+  parts.log.error(`form-${opened.is}`, { id, error: opened.error });
+  if (opened.error === closedMeanwhile) return;
+  const voice = await desk.voiceOf(where);
+  const { words } = voice;
+  await warn(parts, where, id, voice, words.chat.form.notOpened, [words.chat.form.tapAgain]);
+}
 
-  async function open(desk: Desk, { id, where, of, trigger }: SetUpTap): Promise<void> {
-    const { words: crewWords } = await desk.overview.voice(undefined);
-    const opened = await openForm(call, pace, {
-      trigger,
-      empty: openingView(desk.crew, of, crewWords),
-      filled: async () => {
-        const name = await desk.roster.personOf(where.team, where.user);
-        const { words } = await desk.overview.voice(name);
-        const setUp = await desk.overview.setUp(name);
-        return of === 'mine' ? mineView(desk.crew, setUp, words) : crewFilled(desk, setUp, where, words);
-      },
-    });
-    if (opened.is === 'filled') return;
-    log.error(`form-${opened.is}`, { id, error: opened.error });
-    if (opened.error === closedMeanwhile) return;
-    const { words } = await desk.voiceOf(where);
-    await warn(where, id, words, words.chat.form.notOpened, [words.chat.form.tapAgain]);
-  }
+async function crewFilled(desk: Desk, setUp: SetUp, { team, user }: Where, words: Words) {
+  const zone = await desk.roster.zoneOf(user);
+  const ids = (names: readonly string[]) => names.flatMap((name) => desk.roster.idOf(team, name) ?? []);
+  const chosen = {
+    channel: desk.channel(),
+    asksChannel: desk.slackCrew.channels.length === 0,
+    leads: ids(setUp.leads),
+    supervisors: ids(setUp.supervisors),
+  };
+  const crew = setUp.crew.map((field) =>
+    field.id === 'zone' && field.value === unsetZone ? { ...field, value: zone ?? unsetZone } : field,
+  );
+  return crewView(desk.crew, { ...setUp, crew }, chosen, words);
+}
 
-  async function crewFilled(desk: Desk, setUp: SetUp, { team, user }: Where, words: Words) {
-    const zone = await desk.roster.zoneOf(user);
-    const ids = (names: readonly string[]) => names.flatMap((name) => desk.roster.slackIdOf(team, name) ?? []);
-    const chosen = {
-      channel: desk.channel(),
-      asksChannel: desk.slackCrew.channels.length === 0,
-      leads: ids(setUp.leads),
-      supervisors: ids(setUp.supervisors),
-    };
-    const crew = setUp.crew.map((field) =>
-      field.id === 'zone' && field.value === unsetZone ? { ...field, value: zone ?? unsetZone } : field,
-    );
-    return crewView(desk.crew, { ...setUp, crew }, chosen, words);
-  }
+export const submitSetUp = (parts: SlackParts, form: Form, resumed: boolean): Submitted =>
+  answeredInTime((filling) => fill(parts, form, filling), resumed);
 
-  const submit = (form: Form, resumed = false): Submitted =>
-    answeredInTime((filling) => fill(form, filling), needs.wall, resumed);
-
-  async function fill(form: Form, { isLate, after }: Filling): Promise<FormAnswer> {
-    const { where, values, carried } = form;
-    const of = setUps.find((each) => each === withoutMark(carried));
-    const desk = which.deskAt(where, { crew: crewMarked(carried) });
-    if (desk === undefined || of === undefined) {
-      await needs.noCrew(form);
-      return { is: 'closed' };
-    }
-    const name = await desk.roster.personOf(where.team, where.user);
-    const { words } = await desk.overview.voice(name);
-    const setUp = await desk.overview.setUp(name).catch((error: unknown) => {
-      log.error('not-recorded', { id: form.id, error: String(error) });
-      return undefined;
-    });
-    if (setUp === undefined) {
-      await warn(where, form.id, words, words.replies.notRecorded, [words.replies.storeFailed]);
-      return { is: 'closed' };
-    }
-    const errors = new Map<string, string>();
-    if (of === 'crew') {
-      const fault = await newChannel(desk, form, setUp, words);
-      if (fault !== undefined) errors.set(channelBlock, fault);
-    }
-    const said = of === 'mine' ? changedIn(setUp.personal, values) : await crewSaid(desk, setUp, form);
-    const settled: string[] = [];
-    for (const { block, line } of said) {
-      const id = `${form.id}:${block}`;
-      const answer = await needs.speaking.handle(desk, { text: line, where, id, saidAt: form.saidAt });
-      if (answer?.recorded === true) settled.push(...answer.card.lines);
-      else if (answer !== undefined) errors.set(block, answer.card.lines.join(' '));
-    }
-    desk.wake();
-    const told = async () => {
-      const channel = desk.channel();
-      if (of === 'crew' && channel !== undefined) await needs.joined(desk, { ...where, channel });
-      if (of === 'crew' && settled.length > 0) await tellCrew(desk, settled, name, form.id);
-      void needs.background.run('refresh-failed', form.id, () => needs.answering.refreshed(desk));
-    };
-    after(told());
-    if (errors.size === 0) return { is: 'closed' };
-    if (!isLate()) return { is: 'wrong', errors: Object.fromEntries(errors) };
-    await warn(where, form.id, words, words.replies.notClear, [...errors.values()]);
+async function fill(parts: SlackParts, form: Form, { isLate, after }: Filling): Promise<FormAnswer> {
+  const { where, values, carried } = form;
+  const of = setUps.find((each) => each === withoutMark(carried));
+  const desk = parts.which.deskAt(where, { crew: crewMarked(carried) });
+  if (desk === undefined || of === undefined) {
+    await noCrew(parts, form);
     return { is: 'closed' };
   }
-
-  /** What is wrong with the channel that was chosen; `undefined` where it is the crew's now. */
-  async function newChannel(desk: Desk, { values }: Form, { mayCrew, who }: SetUp, words: Words) {
-    const channel = ownValue(values, channelBlock) ?? '';
-    if (channel === '' || channel === desk.channel() || desk.slackCrew.channels.length > 0) return undefined;
-    if (!mayCrew) return words.chat.setUp.forLead(who.join(', '));
-    const fault = await takeChannel({ call, which, postbox: needs.postbox }, desk, channel);
-    return fault === undefined ? undefined : words.chat.setUp.channelFaults[fault];
+  const name = await desk.roster.personOf(where.team, where.user);
+  const voice = await desk.overview.voice(name);
+  const { words } = voice;
+  const setUp = await desk.overview.setUp(name).catch((error: unknown) => {
+    parts.log.error('not-recorded', { id: form.id, error: String(error) });
+    return undefined;
+  });
+  if (setUp === undefined) {
+    await warn(parts, where, form.id, voice, words.replies.notRecorded, [words.replies.storeFailed]);
+    return { is: 'closed' };
   }
-
-  /** What changes for all is said once to all, with who changed it. */
-  async function tellCrew(desk: Desk, settled: readonly string[], name: string, id: string): Promise<void> {
+  const errors = new Map<string, string>();
+  if (of === 'crew') {
+    const fault = await newChannel(parts, desk, form, setUp, words);
+    if (fault !== undefined) errors.set(channelBlock, fault);
+  }
+  const said = of === 'mine' ? changedIn(setUp.personal, values) : await crewSaid(desk, setUp, form);
+  const settled: string[] = [];
+  for (const { block, line } of said) {
+    const id = `${form.id}:${block}`;
+    const answer = await handle(parts, desk, { text: line, where, id, saidAt: form.saidAt });
+    if (answer?.recorded === true) settled.push(...answer.card.lines);
+    else if (answer !== undefined) errors.set(block, answer.card.lines.join(' '));
+  }
+  desk.wake();
+  const told = async () => {
     const channel = desk.channel();
-    if (channel === undefined) return;
-    const { words } = await desk.overview.voice(undefined);
-    const card = makeCard(words.replies.settled, 'plain', { lines: settled });
-    const message = cardMessage(card, { words, showing: id, under: [words.chat.by(name)] });
-    await outbox.post({ channel, thread: undefined }, message, `${id}/settled`);
-  }
+    if (of === 'crew' && channel !== undefined) await joined(parts, desk, { ...where, channel });
+    if (of === 'crew' && settled.length > 0) await tellCrew(parts, desk, settled, name, form.id);
+    void parts.background.run('refresh-failed', form.id, () => refreshed(parts, desk));
+  };
+  after(told());
+  if (errors.size === 0) return { is: 'closed' };
+  if (!isLate()) return { is: 'wrong', errors: Object.fromEntries(errors) };
+  await warn(parts, where, form.id, voice, words.replies.notClear, [...errors.values()]);
+  return { is: 'closed' };
+}
 
-  return { open, submit };
+/** What is wrong with the channel that was chosen; `undefined` where it is the crew's now. */
+async function newChannel(parts: SlackParts, desk: Desk, { values }: Form, { mayCrew, who }: SetUp, words: Words) {
+  const channel = ownValue(values, channelBlock) ?? '';
+  if (channel === '' || channel === desk.channel() || desk.slackCrew.channels.length > 0) return undefined;
+  if (!mayCrew) return words.chat.setUp.forLead(who.join(', '));
+  const fault = await takeChannel(parts, desk, channel);
+  return fault === undefined ? undefined : words.chat.setUp.channelFaults[fault];
+}
+
+/** What changes for all is said once to all, with who changed it. */
+async function tellCrew(
+  { mail }: SlackParts,
+  desk: Desk,
+  settled: readonly string[],
+  name: string,
+  id: string,
+): Promise<void> {
+  const channel = desk.channel();
+  if (channel === undefined) return;
+  const { words, language } = await desk.overview.voice(undefined);
+  const card = makeCard(words.replies.settled, 'plain', { lines: settled });
+  const look = { card, language, showing: id, under: [words.chat.by(name)] };
+  await mail.post({ channel, thread: undefined }, look, `${id}/settled`);
 }
 
 /** Each changed field as the line that says it. */
@@ -171,7 +152,7 @@ async function crewSaid(desk: Desk, setUp: SetUp, { where, values }: Form): Prom
   const named = async (block: string, now: readonly string[]) => {
     const users = (ownValue(values, block) ?? '').split(' ').filter((user) => user !== '');
     // Whom Slack does not know cannot be chosen here, and loses nothing by it.
-    const elsewhere = now.filter((name) => desk.roster.slackIdOf(where.team, name) === undefined);
+    const elsewhere = now.filter((name) => desk.roster.idOf(where.team, name) === undefined);
     return [...elsewhere, ...(await Promise.all(users.map((user) => desk.roster.personOf(where.team, user))))];
   };
   const leads = await named(leadsBlock, setUp.leads);

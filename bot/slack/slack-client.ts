@@ -3,18 +3,11 @@
 
 import { WebClient } from '@slack/web-api';
 import { z } from 'zod';
+import type { Sent } from '../messages/platform.ts';
 import type { SdkLog } from './slack-log.ts';
 import type { SlackMethod } from './slack-methods.ts';
 
-export type Called =
-  | { readonly kind: 'done'; readonly result: Readonly<Record<string, unknown>> }
-  | { readonly kind: 'limited'; readonly retryAfterMs: number }
-  /** Slack says no: it has not happened. */
-  | { readonly kind: 'refused'; readonly error: string }
-  /** It never left. */
-  | { readonly kind: 'unsent'; readonly error: string }
-  /** No answer: it may have happened. */
-  | { readonly kind: 'unknown'; readonly error: string };
+export type Called = Sent<Readonly<Record<string, unknown>>>;
 
 export type Call = (method: SlackMethod, body: Readonly<Record<string, unknown>>) => Promise<Called>;
 

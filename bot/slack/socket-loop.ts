@@ -3,7 +3,7 @@
 // gives up with an unhandled rejection when Slack is down at that moment.
 
 import type { Log } from '../../core/ports.ts';
-import type { Pace } from './sender.ts';
+import type { Pace } from '../time/pace.ts';
 
 /** What is used of the SDK's socket client, made with `autoReconnectEnabled: false`. */
 export interface SocketClient {

@@ -2,13 +2,12 @@
 // batch in whose thread they were said. What is shown may wait for Slack; what is decided does not.
 
 import type { StreamId } from '../../core/ids.ts';
-import type { Postbox } from '../../core/ports.ts';
-import { type EpochMs, epochMs } from '../../core/units.ts';
+import { epochMs } from '../../core/units.ts';
 import { writeName } from '../language/people-typed.ts';
-import type { Answer } from '../talk/answer.ts';
+import type { Where } from '../messages/platform.ts';
 import type { Pressed } from '../talk/pressed.ts';
 import type { Desk } from './crew-desk.ts';
-import type { Where } from './inbound.ts';
+import type { SlackParts } from './slack-parts.ts';
 
 export interface Said {
   readonly text: string;
@@ -20,58 +19,43 @@ export interface Said {
   readonly pressed?: () => Promise<Pressed>;
 }
 
-export interface Speaking {
-  readonly handle: (desk: Desk, said: Said) => Promise<Answer | undefined>;
-  /** A line as the reader takes it: whoever is mentioned stands there by name. */
-  readonly withNames: (desk: Desk, text: string, team: string) => Promise<string>;
-  /** What the message above a thread tells of. */
-  readonly subjectAt: (desk: Desk, where: Where) => StreamId | undefined;
-  readonly notFromTheFuture: (saidAt: number | undefined) => EpochMs | undefined;
+export function handle(parts: SlackParts, desk: Desk, { text, where, id, saidAt, pressed }: Said) {
+  const about = subjectAt(parts, desk, where);
+  const said = notFromTheFuture(parts, saidAt);
+  return parts.turns.take(desk, async () => {
+    const as = await desk.roster.personOf(where.team, where.user);
+    const how = await pressed?.();
+    return desk.host.handle({
+      text: await withNames(desk, text, where.team),
+      as,
+      in: id,
+      id,
+      ...(said === undefined ? {} : { saidAt: said }),
+      ...(about === undefined ? {} : { about }),
+      ...(how === undefined ? {} : { pressed: how }),
+    });
+  });
 }
 
-export function createSpeaking({ postbox, now }: { readonly postbox: Postbox; readonly now: () => number }): Speaking {
-  const turns = new Map<Desk, Promise<unknown>>();
-
-  function handle(desk: Desk, { text, where, id, saidAt, pressed }: Said): Promise<Answer | undefined> {
-    const about = subjectAt(desk, where);
-    const said = notFromTheFuture(saidAt);
-    const turn = (turns.get(desk) ?? Promise.resolve()).then(async () => {
-      const as = await desk.roster.personOf(where.team, where.user);
-      const how = await pressed?.();
-      return desk.host.handle({
-        text: await withNames(desk, text, where.team),
-        as,
-        in: id,
-        id,
-        ...(said === undefined ? {} : { saidAt: said }),
-        ...(about === undefined ? {} : { about }),
-        ...(how === undefined ? {} : { pressed: how }),
-      });
-    });
-    turns.set(
-      desk,
-      turn.catch(() => undefined),
-    );
-    return turn;
+/** One name is one word to the reader: in quotes where it has a space or would mean something else. */
+export async function withNames(desk: Desk, text: string, team: string): Promise<string> {
+  const names = new Map<string, string>();
+  for (const [mention, user = ''] of text.matchAll(/<@([UW][A-Z0-9]+)>/g)) {
+    names.set(mention, writeName(await desk.roster.nameOf(team, user)));
   }
+  return text.replaceAll(/<@[UW][A-Z0-9]+>/g, (mention) => names.get(mention) ?? mention);
+}
 
-  /** One name is one word to the reader: in quotes where it has a space or would mean something else. */
-  async function withNames(desk: Desk, text: string, team: string): Promise<string> {
-    const names = new Map<string, string>();
-    for (const [mention, user = ''] of text.matchAll(/<@([UW][A-Z0-9]+)>/g)) {
-      names.set(mention, writeName(await desk.roster.nameOf(team, user)));
-    }
-    return text.replaceAll(/<@[UW][A-Z0-9]+>/g, (mention) => names.get(mention) ?? mention);
-  }
+/** Slack's clock may be ahead of ours: nobody speaks from the future. */
+export const notFromTheFuture = ({ now }: SlackParts, saidAt: number | undefined) =>
+  saidAt === undefined ? undefined : epochMs(Math.min(saidAt, now()));
 
-  /** Slack's clock may be ahead of ours: nobody speaks from the future. */
-  const notFromTheFuture = (saidAt: number | undefined) =>
-    saidAt === undefined ? undefined : epochMs(Math.min(saidAt, now()));
-
-  function subjectAt({ crew }: Desk, { team, channel, thread }: Where): StreamId | undefined {
-    const post = channel === undefined || thread === undefined ? undefined : postbox.postAt(team, channel, thread);
-    return post?.crew === crew ? post.subject : undefined;
-  }
-
-  return { handle, withNames, subjectAt, notFromTheFuture };
+/** What the message above a thread tells of. */
+export function subjectAt(
+  { postbox }: SlackParts,
+  { crew }: Desk,
+  { team, channel, thread }: Where,
+): StreamId | undefined {
+  const post = channel === undefined || thread === undefined ? undefined : postbox.postAt(team, channel, thread);
+  return post?.crew === crew ? post.subject : undefined;
 }

@@ -3,26 +3,29 @@
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { CrewId } from '../../core/ids.ts';
 import type { Clock, Postbox } from '../../core/ports.ts';
-import { createBackgroundWork } from './background-work.ts';
-import { createBoltApp, type Identity } from './bolt-app.ts';
-import { createCalls } from './calls.ts';
+import { createFiles } from '../messages/files.ts';
+import { createMail } from '../messages/mail.ts';
+import { createSender } from '../messages/sender.ts';
+import { createBackgroundWork } from '../time/background-work.ts';
+import { type Pace, wallPace } from '../time/pace.ts';
+import { createTurns } from '../time/turns.ts';
+import { refreshed } from './answering.ts';
+import { type BoltApp, createBoltApp, type Identity } from './bolt-app.ts';
 import { type Listening, makeConnection } from './connection.ts';
-import { createConversation } from './conversation.ts';
+import { submit, work } from './conversation.ts';
 import type { Desk } from './crew-desk.ts';
-import { createFileUploads } from './file-uploads.ts';
-import { findBeforePosting } from './find-before-posting.ts';
+import { createUpload } from './file-uploads.ts';
 import { createHomes } from './homes.ts';
 import { askUntilKnown } from './identity.ts';
 import type { Inbound } from './inbound.ts';
 import { type DeskNeeds, makeDesk } from './make-desk.ts';
-import { createOutbox } from './outbox.ts';
 import { withInbox } from './receiver.ts';
-import { type Respond, respond } from './respond.ts';
-import { createSender, type Pace, wallPace } from './sender.ts';
-import { createShowAnswer } from './show-answer.ts';
+import { type Respond, respond as respondByUrl } from './respond.ts';
 import { createCall } from './slack-client.ts';
 import { slackCrewOf } from './slack-crew.ts';
 import type { SlackLog } from './slack-log.ts';
+import type { SlackParts } from './slack-parts.ts';
+import { slackPlatform } from './slack-platform.ts';
 import type { SlackSettings } from './slack-settings.ts';
 import { watchedCall } from './watched-call.ts';
 import { createWhichCrew } from './which-crew.ts';
@@ -60,127 +63,136 @@ const homesFollowMs = 1_000;
 /** What a stop waits for at most: what has not been answered by then is still in the inbox. */
 const stopWithinMs = 8_000;
 
+/** One life of it, from its start to its stop. */
+interface Life {
+  readonly needs: SlackNeeds;
+  readonly parts: SlackParts;
+  readonly desks: readonly Desk[];
+  /** What the life before took in and never finished; read before anything new can come. */
+  readonly unfinished: ReturnType<Postbox['unfinished']>;
+  readonly shutOut: () => string | undefined;
+  identity: Identity | undefined;
+  listening: Listening | undefined;
+  stopped: boolean;
+}
+
 export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly fault: string }> {
-  const { settings, postbox, clock, log, pace = wallPace } = needs;
-  const { botToken, apiUrl } = settings;
-  let identity: Identity | undefined;
-  let listening: Listening | undefined;
-  let stopped = false;
-  // Before anything new can come.
-  const unfinished = postbox.unfinished();
-  const { call, shutOut } = watchedCall(createCall({ token: botToken, apiUrl, log: log.forSdk }), log);
-  const sent = createOutbox({ call, sender: createSender(call, pace), now: clock.now });
-  const { outbox, resumed } = findBeforePosting(sent);
-  const files = createFileUploads({ call, pace, log });
-  const background = createBackgroundWork(log);
-  const homes = createHomes(call, postbox, clock.now, log);
-  const team = () => identity?.team;
-
-  function rang(desk: Desk): void {
-    const follow = async () => {
-      await pace.wait(homesFollowMs);
-      await homes.refresh(desk);
-    };
-    void background.run('refresh-failed', desk.crew, follow);
-  }
-
-  const making = { ...{ wire: needs.wire, call, outbox, files, postbox, clock, pace, log, team }, rang };
-  const desks = needs.crews.map(({ crew, crewFile, file }) => makeDesk(slackCrewOf(crew, file), crewFile, making));
-  const readGroups = async (): Promise<void> => {
-    const known = team();
-    if (known === undefined) return;
-    for (const desk of desks) await desk.roster.readGroups(known);
-  };
-  const ask = needs.respond ?? respond;
-  const conversation = createConversation({
-    ...{ homes, outbox, call, postbox, background, pace, log },
-    respond: ask,
-    now: clock.now,
-    which: createWhichCrew(desks, postbox),
-    showing: createShowAnswer({ outbox, calls: createCalls({ outbox, log }), files, respond: ask, log }),
-  });
-
-  const isReady = () => identity !== undefined && listening?.isConnected() === true && shutOut() === undefined;
-  const connection = makeConnection(settings, { log, pace, isReady });
-  const ourselves = () => ({ team: team(), botUser: identity?.botUserId });
+  const { settings, log, clock, postbox } = needs;
+  const life = makeLife(needs);
+  const { parts } = life;
+  const team = () => life.identity?.team;
+  const connection = makeConnection(settings, { log, pace: parts.pace, isReady: () => isReady(life) });
+  const ourselves = () => ({ team: team(), botUser: life.identity?.botUserId });
   const receiver = withInbox({ inner: connection.receiver, postbox, ourselves, now: clock.now, log });
+  const { botToken, apiUrl } = settings;
   const bolt = createBoltApp({
-    ...{ receiver, botToken, apiUrl, conversation, postbox, log },
-    identity: () => identity,
+    ...{ receiver, botToken, apiUrl, postbox, log, background: parts.background },
+    identity: () => life.identity,
+    work: (inbound) => work(parts, inbound),
+    submit: (form) => submit(parts, form, false),
   });
-
-  /** What an earlier life took in and never finished. */
-  function resume(): void {
-    for (const { content } of unfinished) {
-      // Written by this program, as it was read.
-      const inbound = JSON.parse(content) as Inbound;
-      resumed(inbound.id, inbound.saidAt ?? clock.now());
-      bolt.work(inbound);
-    }
-  }
-
-  async function broughtUp({ standing, thread }: Desk): Promise<void> {
-    await thread.tidy();
-    await standing.refresh();
-  }
-
-  async function began(): Promise<{ readonly fault: string } | undefined> {
-    const asked = await askUntilKnown(call, pace, log, () => stopped);
-    if (asked?.is === 'refused') return { fault: `SLACK_BOT_TOKEN: Slack answers ${asked.error}` };
-    identity = asked?.identity;
-    if (identity === undefined) return undefined;
-    log.info('slack-known', { team: identity.team, mode: settings.mode });
-    await readGroups();
-    resume();
-    for (const desk of desks) await broughtUp(desk);
-    return undefined;
-  }
-
-  const beginning = began();
+  const beginning = begin(life, bolt);
   // A token that Slack refuses ends the start; a Slack that does not answer does not.
   const early = await Promise.race([beginning, wallPace.wait(firstAnswerMs).then(() => undefined)]);
   if (early !== undefined) return early;
   void beginning.then((late) => late !== undefined && log.error('slack-refused', late));
-
   try {
-    listening = await connection.listen(bolt);
+    life.listening = await connection.listen(bolt);
   } catch (error) {
-    stopped = true;
+    life.stopped = true;
     return { fault: `PORT ${settings.port}: ${error instanceof Error ? error.message : String(error)}` };
   }
-  const groups = setInterval(() => {
-    // Where every call is refused nothing else asks whether that is over.
-    if (shutOut() !== undefined) void call('auth.test', {});
-    void readGroups();
-    // What Slack did not take before may have been given up since.
-    for (const desk of desks) void background.run('refresh-failed', desk.crew, () => broughtUp(desk));
-  }, groupsReadMs);
-  groups.unref();
-
-  async function idle(): Promise<void> {
-    await bolt.idle();
-    await background.idle();
-    await files.idle();
-  }
-
+  const slowRound = setInterval(() => lookAround(life), groupsReadMs);
+  slowRound.unref();
   return {
-    idle,
-    readGroups,
-    isReady,
+    idle: parts.background.idle,
+    readGroups: () => readGroups(life),
+    isReady: () => isReady(life),
     refresh: async () => {
-      for (const desk of desks) {
-        await desk.standing.refresh();
-        await homes.refresh(desk);
-      }
+      for (const desk of life.desks) await refreshed(parts, desk);
     },
-    port: () => listening?.port(),
+    port: () => life.listening?.port(),
     stop: async () => {
-      stopped = true;
-      clearInterval(groups);
-      await listening?.stop();
-      await within(stopWithinMs, idle());
+      life.stopped = true;
+      clearInterval(slowRound);
+      await life.listening?.stop();
+      await within(stopWithinMs, parts.background.idle());
     },
   };
+}
+
+function makeLife(needs: SlackNeeds): Life {
+  const { settings, postbox, clock, log, pace = wallPace, respond = respondByUrl } = needs;
+  const unfinished = postbox.unfinished();
+  const { botToken: token, apiUrl } = settings;
+  const { call, shutOut } = watchedCall(createCall({ token, apiUrl, log: log.forSdk }), log);
+  const mail = createMail({ platform: slackPlatform(call, respond), sender: createSender(pace), now: clock.now });
+  const background = createBackgroundWork(log);
+  const files = createFiles(createUpload({ call, pace, log }), background);
+  const homes = createHomes(call, postbox, clock.now, log);
+  const team = () => life.identity?.team;
+  const making = {
+    ...{ wire: needs.wire, call, mail, files, postbox, clock, pace, log, team },
+    rang: (desk: Desk) => homeFollows(parts, desk),
+  };
+  const desks = needs.crews.map(({ crew, crewFile, file }) => makeDesk(slackCrewOf(crew, file), crewFile, making));
+  const parts: SlackParts = {
+    ...{ which: createWhichCrew(desks, postbox), homes, call, mail, files, respond, postbox, background, pace, log },
+    ...{ turns: createTurns<Desk>(), presses: new Map(), now: clock.now },
+  };
+  const life: Life = {
+    ...{ needs, parts, desks, unfinished, shutOut },
+    ...{ identity: undefined, listening: undefined, stopped: false },
+  };
+  return life;
+}
+
+function homeFollows({ background, pace, homes }: SlackParts, desk: Desk): void {
+  void background.run('refresh-failed', desk.crew, async () => {
+    await pace.wait(homesFollowMs);
+    await homes.refresh(desk);
+  });
+}
+
+const isReady = ({ identity, listening, shutOut }: Life): boolean =>
+  identity !== undefined && listening?.isConnected() === true && shutOut() === undefined;
+
+async function readGroups({ identity, desks }: Life): Promise<void> {
+  if (identity === undefined) return;
+  for (const desk of desks) await desk.roster.readGroups(identity.team);
+}
+
+async function begin(life: Life, bolt: BoltApp): Promise<{ readonly fault: string } | undefined> {
+  const { parts, needs } = life;
+  const { log } = needs;
+  const asked = await askUntilKnown(parts.call, parts.pace, log, () => life.stopped);
+  if (asked?.is === 'refused') return { fault: `SLACK_BOT_TOKEN: Slack answers ${asked.error}` };
+  life.identity = asked?.identity;
+  if (life.identity === undefined) return undefined;
+  log.info('slack-known', { team: life.identity.team, mode: needs.settings.mode });
+  await readGroups(life);
+  resume(life, bolt);
+  for (const { messages } of life.desks) await messages.refresh();
+  return undefined;
+}
+
+/** What an earlier life took in and never finished. */
+function resume({ parts, unfinished }: Life, bolt: BoltApp): void {
+  for (const { content } of unfinished) {
+    // Written by this program, as it was read.
+    const inbound = JSON.parse(content) as Inbound;
+    parts.mail.resumed(inbound.id, inbound.saidAt ?? parts.now());
+    bolt.work(inbound);
+  }
+}
+
+function lookAround(life: Life): void {
+  const { parts, shutOut, desks } = life;
+  // Where every call is refused nothing else asks whether that is over.
+  if (shutOut() !== undefined) void parts.call('auth.test', {});
+  void readGroups(life);
+  // What Slack did not take before may have been given up since.
+  for (const { crew, messages } of desks) void parts.background.run('refresh-failed', crew, () => messages.refresh());
 }
 
 /** Ends then at the latest. */

@@ -25,7 +25,8 @@ export function voiceWithoutRecord({ overview, crewFile, clock, log }: VoiceNeed
       const now = clock.now();
       const clockNow = figuresFor({ language, units, zone: crewFile.zone, now }).timeDown(now);
       const role = filed?.role ?? 'crew';
-      return { words: wordsIn(language, units), units, role, rings: filed?.rings ?? 'thread', clock: clockNow };
+      const words = wordsIn(language, units);
+      return { words, language, units, role, rings: filed?.rings ?? 'thread', clock: clockNow };
     }
   };
 }

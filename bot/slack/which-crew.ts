@@ -3,8 +3,9 @@
 // file names none takes the first channel in which it is spoken to, until another is chosen on the home tab.
 
 import type { Postbox } from '../../core/ports.ts';
+import type { Where } from '../messages/platform.ts';
 import type { Desk } from './crew-desk.ts';
-import type { Inbound, Where } from './inbound.ts';
+import type { Inbound } from './inbound.ts';
 
 /** What was touched. */
 export interface Touched {

@@ -29,6 +29,7 @@ import { liveSubjects } from './message-subject.ts';
 /** How one person is spoken to. */
 export interface Voice {
   readonly words: Words;
+  readonly language: string;
   readonly units: UnitSystem;
   readonly role: Role;
   /** Where a chat platform rings for them. */
@@ -83,8 +84,8 @@ export function createOverview({ executor, host }: { readonly executor: Executor
     voice: async (name) => {
       const shop = await executor.look();
       const t = host.telling(shop, name);
-      const { units, role, rings } = personIn(shop.crew, name ?? '');
-      return { words: t.words, units, role, rings: rings ?? 'thread', clock: t.f.timeDown(t.now) };
+      const { language, units, role, rings } = personIn(shop.crew, name ?? '');
+      return { words: t.words, language, units, role, rings: rings ?? 'thread', clock: t.f.timeDown(t.now) };
     },
   };
 }

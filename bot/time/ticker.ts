@@ -5,6 +5,7 @@ import cron from 'node-cron';
 import type { Executor } from '../../core/execute.ts';
 import type { Clock, Log } from '../../core/ports.ts';
 import type { Ringer } from '../../core/reminders/run.ts';
+import { createTurns } from './turns.ts';
 
 const longestSleepMs = 15_000;
 /** Where something is due that could not ring just now: long enough not to spin. */
@@ -27,7 +28,7 @@ interface TickerNeeds {
 
 export function startTicker({ ringer, executor, clock, log, speed }: TickerNeeds): Ticker {
   let timer: NodeJS.Timeout | undefined;
-  let turn: Promise<void> = Promise.resolve();
+  const turns = createTurns<'ringing'>();
   let stopped = false;
 
   const everyMinute = cron.schedule('* * * * *', async () => {
@@ -42,7 +43,7 @@ export function startTicker({ ringer, executor, clock, log, speed }: TickerNeeds
   function wake(): void {
     if (stopped) return;
     clearTimeout(timer);
-    turn = turn.then(ringThenSleep);
+    void turns.take('ringing', ringThenSleep);
   }
 
   async function ringThenSleep(): Promise<void> {
@@ -73,7 +74,7 @@ export function startTicker({ ringer, executor, clock, log, speed }: TickerNeeds
       stopped = true;
       clearTimeout(timer);
       await everyMinute.stop();
-      await turn;
+      await turns.idle();
     },
   };
 }

@@ -4,22 +4,44 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import nock from 'nock';
 import { afterAll, afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { createOutbox } from '../../../bot/slack/outbox.ts';
-import { createSender } from '../../../bot/slack/sender.ts';
-import { type Called, clientOptions, createCall } from '../../../bot/slack/slack-client.ts';
+import { makeCard } from '../../../bot/cards/card.ts';
+import { createMail } from '../../../bot/messages/mail.ts';
+import { createSender } from '../../../bot/messages/sender.ts';
+import { type Call, type Called, clientOptions, createCall } from '../../../bot/slack/slack-client.ts';
 import { createSlackLog } from '../../../bot/slack/slack-log.ts';
+import { slackPlatform } from '../../../bot/slack/slack-platform.ts';
+import type { Pace } from '../../../bot/time/pace.ts';
 import { fakeRates } from './fake/fake-rates.ts';
 import { type FakeSlack, startFakeSlack } from './fake/fake-slack.ts';
 import { quickPace } from './fake/workshop.ts';
 
 const log = createSlackLog({ write: () => undefined });
 const body = (text: string) => ({ text, blocks: [] });
+type Body = Readonly<Record<string, unknown>>;
+const noReply = async () => false;
+
+/** Each call in its channel's turn, under the limit that Slack has for it. */
+function sendingBy(call: Call, pace: Pace) {
+  const sender = createSender(pace);
+  const { limitOf } = slackPlatform(call, noReply);
+  const doing = { 'chat.postMessage': 'post', 'chat.update': 'change' } as const;
+  type Method = keyof typeof doing;
+  const made = (method: Method, body: Body | (() => Promise<Body | undefined>)) => async (): Promise<Called> => {
+    const ready = typeof body === 'function' ? await body() : body;
+    return ready === undefined ? { kind: 'done', result: {} } : call(method, ready);
+  };
+  const send = (channel: string, method: Method, body: Body | (() => Promise<Body | undefined>)) =>
+    sender.send(channel, limitOf(doing[method], channel), made(method, body));
+  const sendNow = (channel: string, method: Method, body: Body) =>
+    sender.sendNow(channel, limitOf(doing[method], channel), made(method, body));
+  return { send, sendNow };
+}
 
 describe('a channel', () => {
   test('gets one message a second, in the order of asking', async () => {
     const sent: string[] = [];
     const pace = quickPace();
-    const sender = createSender(async (_, { text }) => {
+    const sender = sendingBy(async (_, { text }) => {
       sent.push(String(text));
       return { kind: 'done', result: {} };
     }, pace);
@@ -37,7 +59,7 @@ describe('a channel', () => {
       now: () => (limited ? 0 : 31_000),
       wait: () => new Promise<void>((resolve) => waiting.push(resolve)),
     };
-    const sender = createSender(async (_, { channel }) => {
+    const sender = sendingBy(async (_, { channel }) => {
       if (channel === 'C1' && limited) return { kind: 'limited', retryAfterMs: 30_000 };
       sent.push(String(channel));
       return { kind: 'done', result: {} };
@@ -55,7 +77,7 @@ describe('a channel', () => {
 
   test('that stays limited is given up after five tries', async () => {
     let tries = 0;
-    const sender = createSender(async (): Promise<Called> => {
+    const sender = sendingBy(async (): Promise<Called> => {
       tries += 1;
       return { kind: 'limited', retryAfterMs: 1_000 };
     }, quickPace());
@@ -66,7 +88,7 @@ describe('a channel', () => {
   test('that is limited for "0 seconds" is given one all the same', async () => {
     const pace = quickPace();
     let tries = 0;
-    const sender = createSender(async (): Promise<Called> => {
+    const sender = sendingBy(async (): Promise<Called> => {
       tries += 1;
       return tries < 3 ? { kind: 'limited', retryAfterMs: 0 } : { kind: 'done', result: {} };
     }, pace);
@@ -78,7 +100,7 @@ describe('a channel', () => {
     const answers = async (seconds: number) => {
       const pace = quickPace();
       let tries = 0;
-      const sender = createSender(async (): Promise<Called> => {
+      const sender = sendingBy(async (): Promise<Called> => {
         tries += 1;
         return tries === 1 ? { kind: 'limited', retryAfterMs: seconds * 1000 } : { kind: 'done', result: {} };
       }, pace);
@@ -90,7 +112,7 @@ describe('a channel', () => {
 
   test('sends what there is to say when its turn comes, and nothing where there is nothing any more', async () => {
     const sent: unknown[] = [];
-    const sender = createSender(async (_, { text }) => {
+    const sender = sendingBy(async (_, { text }) => {
       sent.push(text);
       return { kind: 'done', result: {} };
     }, quickPace());
@@ -105,7 +127,7 @@ describe('a channel', () => {
 
   test('that is limited makes a bell no wait: it is turned away without a call', async () => {
     let tries = 0;
-    const sender = createSender(async (): Promise<Called> => {
+    const sender = sendingBy(async (): Promise<Called> => {
       tries += 1;
       return { kind: 'limited', retryAfterMs: 30_000 };
     }, quickPace());
@@ -184,10 +206,11 @@ describe('a call', () => {
 
   test('that posted and was dropped is found by its key, and not posted again', async () => {
     const one = call();
-    const outbox = createOutbox({ call: one, sender: createSender(one, quickPace()), now: () => Date.now() });
+    const platform = slackPlatform(one, noReply);
+    const mail = createMail({ platform, sender: createSender(quickPace()), now: () => Date.now() });
     fake.fail('chat.postMessage', { is: 'dropped' });
-    const message = { text: 'x', blocks: [] };
-    const posted = await outbox.post({ channel: 'C1', thread: undefined }, message, 'key-1');
+    const look = { card: makeCard('x', 'plain'), language: 'en', showing: 'x' };
+    const posted = await mail.post({ channel: 'C1', thread: undefined }, look, 'key-1');
     expect(posted).toEqual({ kind: 'posted', ts: fake.messages[0]?.ts });
     expect(fake.messages).toHaveLength(1);
   });
@@ -234,7 +257,7 @@ describe('Slack’s own limits, kept by its stand-in', () => {
     const pace = quickPace();
     fake = await startFakeSlack(() => 0, fakeRates(pace.now));
     const call = createCall({ token: 'xoxb-one', apiUrl: fake.apiUrl, log: log.forSdk });
-    const sender = createSender(call, pace);
+    const sender = sendingBy(call, pace);
     const posts = Array.from({ length: 6 }, (_, i) =>
       sender.send('C1', 'chat.postMessage', { channel: 'C1', text: String(i), blocks: [] }),
     );

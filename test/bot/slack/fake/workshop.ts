@@ -4,7 +4,6 @@
 import type { ActionsBlock, InputBlock, KnownBlock } from '@slack/types';
 import { expect } from 'vitest';
 import { type Wired, wire } from '../../../../bot/run/wiring.ts';
-import type { Pace } from '../../../../bot/slack/sender.ts';
 import { createSlackLog, type SlackLog } from '../../../../bot/slack/slack-log.ts';
 import { type Slack, startSlack } from '../../../../bot/slack/start-slack.ts';
 import type { Answer } from '../../../../bot/talk/answer.ts';
@@ -12,6 +11,7 @@ import type { Delivery } from '../../../../bot/talk/front-end.ts';
 import type { Host } from '../../../../bot/talk/host.ts';
 import { thumbMs } from '../../../../bot/talk/pressed.ts';
 import { virtualClock } from '../../../../bot/time/clocks.ts';
+import type { Pace } from '../../../../bot/time/pace.ts';
 import type { CrewFile } from '../../../../core/crew/crew.ts';
 import type { Postbox, Store } from '../../../../core/ports.ts';
 import type { SheetShelf } from '../../../../core/products/sheet.ts';

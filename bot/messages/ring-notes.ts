@@ -5,7 +5,7 @@ import { z } from 'zod';
 import type { PersonName } from '../../core/ids.ts';
 import { ownValue } from '../../core/own-key.ts';
 import type { Postbox } from '../../core/ports.ts';
-import type { Address } from './outbox.ts';
+import type { Address } from './platform.ts';
 
 const State = z.object({
   is: z.enum(['wanted', 'tried', 'told']),

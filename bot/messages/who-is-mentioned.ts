@@ -1,8 +1,8 @@
-// Whom a bell in a channel mentions. Somebody whom Slack does not know cannot be woken there: a lead is, else a
+// Whom a bell in a channel mentions. Somebody whom the platform does not know cannot be woken there: a lead is, else a
 // supervisor, and the bell says for whom.
 
 import type { PersonName } from '../../core/ids.ts';
-import type { Desk } from './crew-desk.ts';
+import type { MessageDesk } from './desk.ts';
 
 export interface Mentioned {
   readonly mention: readonly string[];
@@ -12,14 +12,14 @@ export interface Mentioned {
 
 /** `reader`: in whose words. */
 export async function whoIsMentioned(
-  { roster, overview }: Pick<Desk, 'roster' | 'overview'>,
+  { roster, overview }: Pick<MessageDesk, 'roster' | 'overview'>,
   team: string,
   names: readonly PersonName[],
   reader: PersonName | undefined,
 ): Promise<Mentioned> {
-  const idsOf = (people: readonly PersonName[]) => people.flatMap((name) => roster.slackIdOf(team, name) ?? []);
+  const idsOf = (people: readonly PersonName[]) => people.flatMap((name) => roster.idOf(team, name) ?? []);
   const mention = idsOf(names);
-  const unknown = names.filter((name) => name !== '' && roster.slackIdOf(team, name) === undefined);
+  const unknown = names.filter((name) => name !== '' && roster.idOf(team, name) === undefined);
   if (unknown.length === 0) return { mention, lines: [] };
   const { words } = await overview.voice(reader);
   const lines = [words.chat.notInSlack(unknown.join(', '))];

@@ -2,7 +2,7 @@
 
 import { type Card, fileNameOf, makeCard } from '../cards/card.ts';
 import type { Words } from '../language/tongues/languages.ts';
-import type { Missing } from './file-uploads.ts';
+import type { Missing } from './desk.ts';
 
 /** `isHere`: the file comes to the place of the card; otherwise as a direct message. */
 export function withPaperLine(card: Card, { chat }: Words, isHere: boolean): Card {

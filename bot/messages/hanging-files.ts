@@ -1,0 +1,49 @@
+// The answer to one person's question, with its files. They are for all to see only where the question was: in a thread.
+
+import { crewStream } from '../../core/ids.ts';
+import type { Card } from '../cards/card.ts';
+import type { Voice } from '../talk/overview.ts';
+import type { Missing } from './desk.ts';
+import { missingCard, withPaperLine } from './paper-cards.ts';
+import type { Address } from './platform.ts';
+import { alone, tellPrivately } from './privately.ts';
+import type { AnswerNeeds, Telling } from './telling.ts';
+
+export async function answeredWithFiles(needs: AnswerNeeds, telling: Telling): Promise<void> {
+  const { mail, files, log } = needs;
+  const { desk, answer, where, id, own, crew } = telling;
+  const { card } = answer;
+  const inThread = where.thread === undefined ? undefined : where.channel;
+  const isHere = inThread !== undefined || (where.channel !== undefined && mail.platform.isDirect(where.channel));
+  const shown = withPaperLine(card, own.words, isHere);
+  await alone(needs, telling, { card: shown, language: own.language, showing: id });
+  if (card.image === null && card.paper === undefined) return;
+  const reached = inThread === undefined ? await mail.reach(where.user) : { channel: inThread };
+  const to = 'channel' in reached ? { channel: reached.channel, thread: where.thread } : undefined;
+  const isAlone = to === undefined || mail.platform.isDirect(to.channel);
+  const reader = isAlone ? own : crew;
+  const told = (missing: Missing) => toldMissing(needs, telling, card, missing, to, reader);
+  if (to !== undefined) return files.send(desk, card, to, told);
+  log.error('nowhere-to-answer', { id });
+  if (card.paper !== undefined) await told('missing');
+}
+
+/** Where the paper would have been; where nothing can be posted, to who asked. */
+async function toldMissing(
+  needs: AnswerNeeds,
+  { desk, where, id }: Telling,
+  of: Card,
+  missing: Missing,
+  to: Address | undefined,
+  { words, language }: Voice,
+): Promise<void> {
+  const showing = `${id}.file`;
+  const look = { card: missingCard(of, words, missing), language, showing };
+  if (to === undefined) {
+    await tellPrivately(needs, where, look, showing);
+    return;
+  }
+  const mention = where.thread === undefined ? [] : [where.user];
+  const posted = await desk.messages.say(to, { ...look, mention }, `${id}/file`, crewStream);
+  if (posted.kind !== 'posted') needs.log.error('missing-file-not-told', { id, outcome: posted.kind });
+}
