@@ -1,12 +1,23 @@
 // The canonical line of an amendment: the act, what it should be, and why in quotes.
 
 import type { CommandOf } from '../../core/commands.ts';
+import { amendsOf } from '../../core/verbs/amends.ts';
 import { isoLocal } from './times/wall-clock.ts';
 import { writeFilms, written } from './write-quantities.ts';
 
 export function writeAmend({ of, change, why }: CommandOf<'amend'>, zone: string): readonly string[] {
-  const { at, partAGrams, partBGrams, celsius, relativeHumidityPercent, method, leftGrams, grams, filmMicrometres } =
-    change;
+  const said: ReadonlyMap<string, unknown> = new Map(Object.entries(change));
+  const values = (amendsOf(of.verb) ?? []).flatMap(({ name, slot, options }) => {
+    const value = said.get(name);
+    if (value === undefined || (Array.isArray(value) && value.length === 0)) return [];
+    const text = Array.isArray(value)
+      ? writeFilms(value.map(Number))
+      : typeof value === 'number'
+        ? written(value, slot.unit ?? '')
+        : String(value);
+    const behind = options?.behind ?? options?.alone?.toLowerCase();
+    return behind === undefined ? [text] : [behind, text];
+  });
   return [
     'amend',
     of.part ?? '',
@@ -14,15 +25,8 @@ export function writeAmend({ of, change, why }: CommandOf<'amend'>, zone: string
     of.can === undefined ? '' : String(of.can),
     of.verb,
     of.place === undefined ? '' : `in ${of.place}`,
-    partAGrams === undefined ? '' : `a ${written(partAGrams, 'g')}`,
-    partBGrams === undefined ? '' : `b ${written(partBGrams, 'g')}`,
-    celsius === undefined ? '' : written(celsius, 'C'),
-    relativeHumidityPercent === undefined ? '' : written(relativeHumidityPercent, '%'),
-    method ?? '',
-    grams === undefined ? '' : written(grams, 'g'),
-    leftGrams === undefined ? '' : written(leftGrams, 'g'),
-    filmMicrometres === undefined || filmMicrometres.length === 0 ? '' : writeFilms(filmMicrometres),
-    at === undefined ? '' : `at ${isoLocal(at, zone)}`,
+    ...values,
+    change.at === undefined ? '' : `at ${isoLocal(change.at, zone)}`,
     JSON.stringify(why),
   ];
 }

@@ -3,13 +3,10 @@
 
 import type { Command, Stance } from '../../core/commands.ts';
 import type { EpochMs } from '../../core/units.ts';
-import { writeRingKey } from './ring-key.ts';
 import { isoLocal } from './times/wall-clock.ts';
 import { writeAmend } from './write-amend.ts';
-import { letter, writeOpen, writeWeights } from './write-material.ts';
-import { writePart, writePerson, writePrep, writeTested } from './write-parts.ts';
-import { writeAir, writeAmount, writeFilms, written } from './write-quantities.ts';
-import { writeSessionAct } from './write-session.ts';
+import { writeFields } from './write-fields.ts';
+import { writePart } from './write-part.ts';
 import { writeSetting } from './write-setting.ts';
 
 export interface SaidCommand {
@@ -48,127 +45,15 @@ function writeStance(stance: Stance): readonly string[] {
 function writeAct(command: Command, zone: string): readonly string[] {
   const { verb } = command;
   switch (verb) {
-    case 'mix':
-      return [
-        verb,
-        writeAmount(command.amount),
-        command.sheet ?? '',
-        ...writeAir(command.air),
-        command.vesselLitres === undefined ? '' : `in ${written(command.vesselLitres, 'L')}`,
-      ];
-    case 'weigh':
-      return [verb, batch(command.batch), ...writeWeights(command), cans(command.cans)];
-    case 'add':
-      return [verb, batch(command.batch), letter(command.component), written(command.grams, 'g'), cans(command.cans)];
-    case 'open':
-      return [verb, ...writeOpen(command)];
-    case 'lid':
-    case 'blanket':
-    case 'check':
-    case 'prestir':
-      return [verb, batch(command.can)];
-    case 'discard':
-      return [verb, batch(command.can), JSON.stringify(command.why)];
-    case 'catch':
-      return [verb, batch(command.batch), written(command.grams, 'g')];
-    case 'stir':
-    case 'stop':
-    case 'cover':
-    case 'uncover':
-    case 'filter':
-    case 'thick':
-    case 'gel':
-      return [verb, batch(command.batch)];
-    case 'empty':
-      return [verb, batch(command.batch), command.leftGrams === undefined ? '' : written(command.leftGrams, 'g')];
     case 'part':
       return [verb, ...writePart(command)];
-    case 'prep':
-      return [verb, ...writePrep(command)];
-    case 'coat':
-      return [
-        verb,
-        command.asNew === undefined ? '' : 'new',
-        ...command.parts,
-        batch(command.batch),
-        command.method,
-        command.pass === undefined ? '' : 'touch-up',
-      ];
-    case 'dry':
-    case 'out':
-    case 'release':
-      return [verb, ...command.parts];
-    case 'cure': {
-      const { way } = command;
-      const set = way.kind === 'oven' && way.setCelsius !== undefined ? written(way.setCelsius, 'C') : '';
-      return [verb, ...command.parts, way.kind, set];
-    }
-    case 'door':
-      return [verb, ...command.parts, command.openMinutes === undefined ? '' : written(command.openMinutes, 'min')];
-    case 'adhesion':
-    case 'rub':
-      return [verb, ...writeTested(command)];
-    case 'temp':
-      return [verb, command.part ?? '', written(command.celsius, 'C')];
-    case 'wet':
-      return [verb, command.part, writeFilms(command.wetFilmMicrometres)];
-    case 'film':
-      return [verb, command.part, writeFilms(command.dryFilmMicrometres)];
-    case 'hold':
-      return [verb, ...command.parts, JSON.stringify(command.why)];
-    case 'air':
-      return [verb, ...writeAir(command.air), place(command.place)];
-    case 'surface':
-      return [
-        verb,
-        command.asNew === undefined ? '' : 'new',
-        command.part ?? '',
-        written(command.celsius, 'C'),
-        place(command.place),
-      ];
-    case 'night':
-      return [verb, written(command.lowestCelsius, 'C'), place(command.place)];
-    case 'ok':
-      return [
-        verb,
-        ...[...(command.key === undefined ? [] : [command.key]), ...(command.also ?? [])].map(writeRingKey),
-      ];
-    case 'undo':
-      return [
-        verb,
-        command.entry === undefined ? '' : `entry ${command.entry}`,
-        command.entry === undefined || command.despite === undefined ? '' : `despite ${command.despite}`,
-      ];
-    case 'takeover':
-      return [verb];
-    case 'snooze':
-      return [verb, written(command.minutes, 'min'), command.key === undefined ? '' : writeRingKey(command.key)];
-    case 'shift':
-      return [verb, command.on ? 'on' : 'off'];
-    case 'handover':
-      return [verb, writePerson(command.to)];
     case 'amend':
       return writeAmend(command, zone);
-    case 'used': {
-      const { material, amount, use } = command;
-      return [verb, material, writeAmount(amount), use];
-    }
+    case 'near-miss':
+      return [verb, command.anonymous ? 'anonymous' : '', JSON.stringify(command.text)];
     case 'set':
       return writeSetting(command.setting);
-    // What is left are the acts of a session; a verb that is none of them does not compile here.
     default:
-      return writeSessionAct(command, zone);
+      return [verb, ...writeFields(command, zone)];
   }
-}
-
-function batch(number: number | undefined): string {
-  return number === undefined ? '' : String(number);
-}
-
-function cans(numbers: readonly number[] | undefined): string {
-  return numbers === undefined || numbers.length === 0 ? '' : `can ${numbers.join(' ')}`;
-}
-
-function place(name: string | undefined): string {
-  return name === undefined ? '' : `in ${name}`;
 }

@@ -1,10 +1,8 @@
 // Figures as the reader takes them back without a doubt: no exponent, never three digits after a point where a
 // thousands mark could be meant.
 
-import { gramsFromKilograms, type Micrometres } from '../../core/units.ts';
-import type { AirSaid, Amount, PartDetails } from '../../core/verbs/said.ts';
-import { isSpanishWord } from './tongues/spanish/lexicon.ts';
-import { fillers, notNames } from './trade-words.ts';
+import { gramsFromKilograms } from '../../core/units.ts';
+import type { AirSaid, Amount } from '../../core/verbs/said.ts';
 
 const couldBeThousands = /^-?[1-9]\d{0,2}\.\d{3}$/;
 
@@ -31,34 +29,6 @@ export function writeAir(air: AirSaid | undefined): readonly string[] {
   ];
 }
 
-export function writeFilms(films: readonly Micrometres[]): string {
+export function writeFilms(films: readonly number[]): string {
   return films.map((film, i) => written(film, i === films.length - 1 ? 'um' : '')).join(' ');
-}
-
-const plainWord = /^[a-z0-9][a-z0-9-]*$/i;
-const labels = new Set(['serial', 'sn', 'job', 'order', 'customer', 'cust', 'client', 'metal', 'material']);
-
-export function writeDetails(details: PartDetails): readonly string[] {
-  const { serial, job, customer, metal, wallMillimetres, areaSquareMetres, highestCelsius } = details;
-  return [
-    ...labelled('serial', serial),
-    ...labelled('job', job),
-    ...labelled('customer', customer),
-    ...labelled('metal', metal),
-    ...(wallMillimetres === undefined ? [] : [written(wallMillimetres, 'mm')]),
-    ...(areaSquareMetres === undefined ? [] : [written(areaSquareMetres, 'm2')]),
-    ...(highestCelsius === undefined ? [] : [`max ${written(highestCelsius, 'C')}`]),
-  ];
-}
-
-/**
- * In quotes where it could be read as anything else: a label, a word of the reader's own, a number with its
- * unit, several words.
- */
-function labelled(label: string, value: string | undefined): readonly string[] {
-  if (value === undefined) return [];
-  const word = value.toLowerCase();
-  const meansMore = labels.has(word) || notNames.has(word) || fillers.has(word) || isSpanishWord(word);
-  const isPlain = plainWord.test(value) && !meansMore && !/^\d+\D|^[a-z]+\d/i.test(value);
-  return [`${label} ${isPlain ? value : JSON.stringify(value)}`];
 }

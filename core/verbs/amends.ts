@@ -3,7 +3,7 @@
 import { type SlotName, type Verb, verbRows, verbs } from '../commands.ts';
 import type { Noun } from '../ids.ts';
 import type { AmendableVerb } from './correction-verbs.ts';
-import type { NamedSlot } from './slot.ts';
+import type { NamedSlot, Options } from './slot.ts';
 
 /** What an act is done to. A coat is done to its part; its batch may name it too. */
 export function actsOn(verb: Verb): Noun | undefined {
@@ -21,8 +21,7 @@ export interface Amends {
   readonly slot: NamedSlot<SlotName>;
   /** As the fact has it. */
   readonly fact: string;
-  /** Behind its own word. */
-  readonly apart: boolean;
+  readonly options: Options | undefined;
 }
 
 /** What a correction may put right in an act, besides its time; `undefined` where nothing can be. */
@@ -33,11 +32,11 @@ export function amendsOf(verb: Verb): readonly Amends[] | undefined {
   return [
     ...Object.entries(fields).flatMap(([name, field]) =>
       field.options?.amend === true || field.options?.noted === true
-        ? field.slots.map((slot) => ({ name, slot, fact: name, apart: field.options?.apart === true }))
+        ? field.slots.map((slot) => ({ name, slot, fact: name, options: field.options }))
         : [],
     ),
     ...Object.entries(options.amends ?? {}).flatMap(([name, { slot, fact }]) =>
-      slots.filter((each) => each.name === slot).map((each) => ({ name, slot: each, fact, apart: false })),
+      slots.filter((each) => each.name === slot).map((each) => ({ name, slot: each, fact, options: undefined })),
     ),
   ];
 }

@@ -1,7 +1,7 @@
 // What can be said of a batch: from mixing it to an empty pot.
 
-import { components } from '../components.ts';
-import { air, amount, choice, count, counts, mass, sheet, volume } from './slot.ts';
+import { component } from './component.ts';
+import { air, amount, count, counts, mass, sheet, volume } from './slot.ts';
 import { verb } from './verb.ts';
 
 const batch = count('batch');
@@ -15,20 +15,25 @@ export const batchVerbs = {
       sheet: sheet('sheet'),
       air: air({}),
       /** What the mixing vessel holds. */
-      vesselLitres: volume('vessel', { apart: true }),
+      vesselLitres: volume('vessel', { behind: 'in' }),
     },
     { leaves: { type: 'BatchOpened' }, on: 'batch' },
   ),
   /** Both parts, or one of them. */
   weigh: verb(
-    { batch, partAGrams: mass('part-a', { amend: true }), partBGrams: mass('part-b', { amend: true }), cans },
+    {
+      batch,
+      partAGrams: mass('part-a', { amend: true, alone: 'A' }),
+      partBGrams: mass('part-b', { amend: true, alone: 'B' }),
+      cans,
+    },
     { leaves: { type: 'PartsWeighed' }, oneOf: ['partAGrams', 'partBGrams'] },
   ),
   /** More of one part, to bring an off-ratio mix back. */
   add: verb(
     {
       batch,
-      component: choice('component', components, { required: true }),
+      component,
       grams: mass('added', { required: true, amend: true }),
       cans,
     },

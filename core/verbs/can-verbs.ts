@@ -1,8 +1,8 @@
 // What can be said of a can of material.
 
-import { components } from '../components.ts';
+import { component } from './component.ts';
 import { handlings } from './said.ts';
-import { choice, count, day, mass, ownWay, ownWords, sheet, spoken, volume } from './slot.ts';
+import { choice, count, day, mass, ownWords, sheet, text, volume } from './slot.ts';
 import { verb } from './verb.ts';
 
 const can = count('can');
@@ -10,15 +10,15 @@ const can = count('can');
 export const canVerbs = {
   open: verb(
     {
-      component: choice('component', components, { required: true }),
-      lot: ownWay<string>()([spoken('lot')], { required: true }),
+      component,
+      lot: text('lot', { required: true, behind: 'lot' }),
       grams: mass('can-mass', { required: true, amend: true }, { units: ['kg', 'lb', 'g'] }),
-      /** The last day: `2026-12-31`. */
-      expires: day('expiry'),
-      handling: choice('handling', handlings),
       /** Of the can, brimful, where its label says it. */
       litres: volume('can-volume'),
+      /** The last day: `2026-12-31`. */
+      expires: day('expiry', { behind: 'exp' }),
       sheet: sheet('sheet'),
+      handling: choice('handling', handlings),
     },
     { leaves: { type: 'CanOpened' }, on: 'can' },
   ),

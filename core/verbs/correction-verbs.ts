@@ -35,7 +35,10 @@ export const correctionVerbs = {
    * The speaker's latest; `entry` where a tap says which it was meant to be, `despite` where the speaker was shown what
    * rests on it, up to that entry.
    */
-  undo: verb({ entry: unasked<number>(), despite: unasked<number>() }),
+  undo: verb({
+    entry: unasked<number>('number', { behind: 'entry' }),
+    despite: unasked<number>('number', { behind: 'despite' }),
+  }),
   amend: verb(
     {
       of: ownWay<AmendTarget>()([spoken('act'), count('batch'), part('part'), place('place')], { required: true }),

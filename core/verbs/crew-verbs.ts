@@ -2,24 +2,24 @@
 
 import type { Setting } from '../crew/crew-commands.ts';
 import { solventUses } from '../solvent-uses.ts';
-import { amount, choice, duration, ownWay, person, spoken, unasked, yesOrNo } from './slot.ts';
+import { amount, choice, duration, ownWay, person, ring, spoken, text, unasked, yesOrNo } from './slot.ts';
 import { verb } from './verb.ts';
 
 export const crewVerbs = {
   /** Heard: answers what has rung for the speaker, or the bell of this key alone, with others that rang in one message. */
-  ok: verb({ key: ownWay<string>()([spoken('ring')]), also: unasked<readonly string[]>() }),
+  ok: verb({ key: ring('ring'), also: unasked<readonly string[]>('ring') }),
   /** The last ring to the speaker, or the one of this key, again so much later. */
   snooze: verb({
     // Longer is no snooze: whoever puts a bell off for an hour has forgotten it.
     minutes: duration('snooze-time', { required: true }, { units: ['min'], lowest: 1, highest: 60, above: false }),
-    key: ownWay<string>()([spoken('ring')]),
+    key: ring('ring'),
   }),
   shift: verb({ on: yesOrNo('on-or-off', { required: true }) }),
   handover: verb({ to: person('person', { required: true }) }),
   takeover: verb({}),
   /** Solvent beside the coatings: thinner, cleaner. */
   used: verb({
-    material: ownWay<string>()([spoken('material')], { required: true }),
+    material: text('material', { required: true }),
     amount: amount('solvent-amount', { required: true }, { units: ['mL', 'L', 'g', 'kg', 'fl oz', 'gal', 'oz', 'lb'] }),
     use: choice('use', solventUses, { orNone: true }),
   }),

@@ -28,7 +28,7 @@ const one = part('part', { required: true });
 const several = parts('parts', { required: true });
 /** Nobody named is the only load. */
 const orTheLoad = parts('parts', { orNone: true });
-const coupon = mark('coupon');
+const coupon = mark('coupon', 'coupon');
 const steel = { lowest: -40, highest: 400 };
 
 export const partVerbs = {
@@ -47,7 +47,7 @@ export const partVerbs = {
       { orNone: true },
     ),
     /** The others of a pasted list. */
-    more: unasked<readonly NamedPart[]>(),
+    more: unasked<readonly NamedPart[]>('own-way'),
   }),
   prep: verb(
     {
@@ -55,9 +55,9 @@ export const partVerbs = {
       parts: several,
       grade: choice('grade', surfaceGrades, { required: true }),
       profileMicrometres: micrometres('profile', {}, { highest: 1_000, above: true }),
-      saltsMilligramsPerSquareMetre: salts('salts', { apart: true }),
+      saltsMilligramsPerSquareMetre: salts('salts', { behind: 'salts' }),
       /** ISO 8502-3, how much: 0 to 5. */
-      dustRating: count('dust', { apart: true }, { lowest: 0, highest: 5 }),
+      dustRating: count('dust', { behind: 'dust' }, { lowest: 0, highest: 5 }),
     },
     { leaves: { type: 'SurfacePrepared' } },
   ),
@@ -68,7 +68,7 @@ export const partVerbs = {
       batch: count('batch'),
       method: choice('method', methods, { required: true, amend: true }),
       /** Another pass of the coat that is there and still wet. */
-      pass: choice('pass', ['same-coat']),
+      pass: choice('pass', ['same-coat'], {}, { 'same-coat': 'touch-up' }),
     },
     { leaves: { type: 'CoatApplied' } },
   ),

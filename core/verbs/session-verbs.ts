@@ -2,20 +2,18 @@
 
 import { solventIds } from '../calc/solvents.ts';
 import { gears, whereabouts } from '../session/session-commands.ts';
-import type { EpochMs } from '../units.ts';
 import {
   choice,
   count,
   day,
+  instant,
   mark,
   mass,
-  ownWay,
   ownWords,
   people,
   person,
   place,
   speed,
-  spoken,
   unasked,
   volume,
   yesOrNo,
@@ -36,14 +34,14 @@ export const sessionVerbs = {
   brief: verb({
     batch: count('batch'),
     /** Posted ahead of this time. */
-    startsAt: ownWay<EpochMs>()([spoken('starts-at')]),
+    startsAt: instant('starts-at'),
     place: place('place'),
-    sprayers: people('people'),
-    stays: people('people'),
-    out: people('people'),
+    sprayers: people('people', { behind: 'spray' }),
+    stays: people('people', { behind: 'stays' }),
+    out: people('people', { behind: 'out' }),
     /** Stands outside; the timers go there. */
-    attendant: person('people'),
-    insideVessel: mark('people'),
+    attendant: person('people', { behind: 'outside' }),
+    insideVessel: mark('people', 'vessel'),
     /** Mix that will be sprayed in an hour. */
     gramsPerHour: mass('spray-rate'),
   }),
@@ -59,7 +57,7 @@ export const sessionVerbs = {
     running: yesOrNo('fan-state', { required: true }),
     faceMetresPerSecond: speed('face-velocity'),
   }),
-  supplied: verb({ session, supplied: yesOrNo('yes-or-no', { required: true }) }),
+  supplied: verb({ session, supplied: yesOrNo('yes-or-no', { required: true }, ['yes', 'no']) }),
   'spray-on': verb({ session, place: place('place') }),
   'spray-off': ofSession,
   /** Without a solvent: through with the whole of the sheet's sequence. */
@@ -75,7 +73,10 @@ export const sessionVerbs = {
   medical: qualification,
   training: qualification,
   'near-miss': verb(
-    { text: ownWords('told', { required: true }), anonymous: unasked<boolean, { orNone: true }>({ orNone: true }) },
+    {
+      text: ownWords('told', { required: true }),
+      anonymous: unasked<boolean, { orNone: true }>('own-way', { orNone: true }),
+    },
     { endsInWords: true },
   ),
   eyes: alarm,

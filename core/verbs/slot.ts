@@ -4,6 +4,7 @@
 import type { PartName, PersonName, PlaceName, SheetId } from '../ids.ts';
 import type {
   Celsius,
+  EpochMs,
   Grams,
   Litres,
   MetresPerSecond,
@@ -41,6 +42,8 @@ export interface SlotRow {
   readonly kinds: readonly Kind[];
   readonly units: readonly string[];
   readonly limits?: Limits;
+  /** The base unit, as a figure in it is written. */
+  readonly unit?: string;
 }
 
 export interface NamedSlot<Name extends string = string> extends SlotRow {
@@ -62,10 +65,11 @@ export type ToldAs =
   | 'person'
   | 'people'
   | 'choice'
-  | 'yes-or-no'
-  | 'mark'
   | 'new'
+  | 'text'
+  | 'ring'
   | 'day'
+  | 'instant'
   | 'own-words'
   | 'own-way';
 
@@ -78,18 +82,18 @@ export interface Options {
   readonly amend?: true;
   /** Goes into the event as it was said, is told with the act and can be put right; no rule reads it. */
   readonly noted?: true;
-  /** Stands behind a word of its own, so that its unit alone says nothing: `in 5l`. */
-  readonly apart?: true;
+  /** The word that it stands behind, in the reader's spelling, where its unit alone says nothing: `in 5l`, `lot 7731`. */
+  readonly behind?: string;
+  /** The word before it where the verb's other figure is missing: `weigh 1 A 1201g`. */
+  readonly alone?: string;
 }
 
 export interface FieldRow<Name extends string = string, O extends Options = Options> {
   readonly told: ToldAs;
   readonly slots: readonly NamedSlot<Name>[];
   readonly options: O | undefined;
-  /** The base unit of a figure, as it is written. */
-  readonly unit: string;
-  /** Of a choice: what can be chosen. */
-  readonly words: readonly string[];
+  /** What can be chosen, each with the word that is printed of it. */
+  readonly words: ReadonlyMap<unknown, string>;
 }
 
 export interface Field<T = unknown, Name extends string = string, O extends Options = Options>
@@ -107,19 +111,18 @@ function row<const N extends string, const O extends Options>(
   told: ToldAs,
   slots: readonly NamedSlot<N>[],
   options: O | undefined,
-  more: Partial<Pick<FieldRow, 'unit' | 'words'>> = {},
+  more: Partial<Pick<FieldRow, 'words'>> = {},
 ): FieldRow<N, O> {
-  return { told, slots, options, unit: '', words: [], ...more };
+  return { told, slots, options, words: new Map(), ...more };
 }
 
-/** `told`: in its base unit. */
-function figure(kind: Kind, told: string, units: readonly string[], usual: Limits) {
+function figure(kind: Kind, unit: string, units: readonly string[], usual: Limits) {
   return <const N extends string, const O extends Options>(
     name: N,
     options: O | undefined,
     { units: own = units, ...span }: Span = {},
   ): FieldRow<N, O> =>
-    row('figure', [{ name, kinds: [kind], units: own, limits: { ...usual, ...span } }], options, { unit: told });
+    row('figure', [{ name, kinds: [kind], units: own, limits: { ...usual, ...span }, unit }], options);
 }
 
 const massUnits = ['g', 'kg', 'lb', 'oz'];
@@ -181,25 +184,46 @@ export const place: Maker<PlaceName> = named('place');
 export const sheet: Maker<SheetId> = named('sheet');
 export const person: Maker<PersonName> = named('person');
 export const people: Maker<readonly PersonName[]> = named('people');
-export const yesOrNo: Maker<boolean> = named('yes-or-no');
+export const ring: Maker<string> = named('ring');
+/** Still to come. */
+export const instant: Maker<EpochMs> = named('instant');
+/** As typed; in quotes where it could be read as anything else. */
+export const text: Maker<string> = named('text');
 /** ISO, `2026-12-31`. */
 export const day: Maker<string> = named('day');
 /** The rest of the line, in somebody's own words. */
 export const ownWords: Maker<string> = named('own-words');
 
-/** One of several words. */
+/** One of several words; `printed`: where another word is printed of it. */
 export function choice<const V extends string, const N extends string, const O extends Options = Options>(
   name: N,
   words: readonly V[],
   options?: O,
+  printed?: Readonly<Partial<Record<V, string>>>,
 ): Field<V, N, O> {
-  return row('choice', [{ name, ...word }], options, { words });
+  return row('choice', [{ name, ...word }], options, {
+    words: new Map(words.map((each) => [each, printed?.[each] ?? each])),
+  });
 }
 
+/** `on` or `off`, `yes` or `no`. */
+export const yesOrNo = <const N extends string, const O extends Options = Options>(
+  name: N,
+  options: O,
+  [yes, no]: readonly [string, string] = ['on', 'off'],
+): Field<boolean, N, O> =>
+  row('choice', [{ name, ...word }], options, {
+    words: new Map([
+      [true, yes],
+      [false, no],
+    ]),
+  });
+
 /** There or not: `coupon`. */
-export const mark: Maker<true> = named('mark');
+export const mark = <const N extends string>(name: N, printed: string): Field<true, N> =>
+  row('choice', [{ name, ...word }], undefined, { words: new Map([[true, printed]]) });
 /** `new`: whichever of the names nobody knows is a new part. */
-export const newPart: Field<true, never> = row('new', [], undefined);
+export const newPart: Field<true, never> = row('new', [], undefined, { words: new Map([[true, 'new']]) });
 
 const liquidUnits = ['kg', 'lb', 'L', 'g', 'oz', 'mL', 'gal', 'fl oz'];
 /** By weight or by volume. */
@@ -228,4 +252,5 @@ export const ownWay =
 /** A slot of such a value that is told by a word or a name. */
 export const spoken = <const N extends string>(name: N): FieldRow<N> => row('own-way', [{ name, ...word }], undefined);
 /** What comes with the line of a tap, and nobody is asked for. */
-export const unasked = <T, O extends Options = Options>(options?: O): Field<T, never, O> => row('own-way', [], options);
+export const unasked = <T, O extends Options = Options>(told: ToldAs, options?: O): Field<T, never, O> =>
+  row(told, [], options);

@@ -25,7 +25,7 @@ export interface Amendable {
 function amendable(verb: AmendableVerb): Amendable {
   const on = actsOn(verb);
   const values = new Map<Kind, Amends>();
-  for (const one of (amendsOf(verb) ?? []).filter(({ apart }) => !apart)) {
+  for (const one of (amendsOf(verb) ?? []).filter(({ options }) => options?.behind === undefined)) {
     for (const kind of one.slot.kinds) values.set(kind, values.get(kind) ?? one);
   }
   const film = values.get('film');

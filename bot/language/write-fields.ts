@@ -1,0 +1,74 @@
+// What an act was told, as the reader takes it back: each field of its row in the row's order.
+
+import { type Command, verbRows } from '../../core/commands.ts';
+import { epochMs } from '../../core/units.ts';
+import type { CureWay } from '../../core/verbs/said.ts';
+import type { FieldRow } from '../../core/verbs/slot.ts';
+import { writeName } from './people-typed.ts';
+import { writeRingKey } from './ring-key.ts';
+import { isoLocal } from './times/wall-clock.ts';
+import { writeAir, writeAmount, writeFilms, written } from './write-quantities.ts';
+
+export function writeFields(command: Command, zone: string): readonly string[] {
+  const { fields, options } = verbRows[command.verb];
+  const said: ReadonlyMap<string, unknown> = new Map(Object.entries(command));
+  const isAlone = options?.oneOf?.some((name) => !said.has(name)) === true;
+  return Object.entries(fields).flatMap(([name, field]) => {
+    const value = said.get(name);
+    if (value === undefined || (Array.isArray(value) && value.length === 0)) return [];
+    const { behind = isAlone ? field.options?.alone : undefined } = field.options ?? {};
+    return [...(behind === undefined ? [] : [behind]), ...piecesOf(field, value, command, zone)];
+  });
+}
+
+function piecesOf({ told, slots, words }: FieldRow, value: unknown, command: Command, zone: string): readonly string[] {
+  const list = Array.isArray(value) ? value : [value];
+  switch (told) {
+    case 'number':
+      return [String(value)];
+    case 'numbers':
+      return [`can ${list.join(' ')}`];
+    case 'figure':
+      return [written(Number(value), slots[0]?.unit ?? '')];
+    case 'figures':
+      return [writeFilms(list.map(Number))];
+    case 'air':
+      return 'air' in command ? writeAir(command.air) : [];
+    case 'amount':
+      return 'amount' in command ? [writeAmount(command.amount)] : [];
+    case 'part':
+    case 'parts':
+    case 'sheet':
+    case 'day':
+      return list.map(String);
+    case 'instant':
+      return [isoLocal(epochMs(Number(value)), zone)];
+    case 'place':
+      return [`in ${String(value)}`];
+    case 'person':
+    case 'people':
+      return list.map((name) => writeName(String(name)));
+    case 'choice':
+    case 'new':
+      return [words.get(value) ?? ''];
+    case 'ring':
+      return list.map((key) => writeRingKey(String(key)));
+    case 'text':
+      return [plainText.test(String(value)) ? String(value) : JSON.stringify(value)];
+    case 'own-words':
+      return [JSON.stringify(value)];
+    case 'own-way':
+      return command.verb === 'cure' ? writeWay(command.way) : [];
+    default: {
+      const never: never = told;
+      return never;
+    }
+  }
+}
+
+/** Others could be read as numbers with units, `12/7` as two numbers: they stand in quotes. */
+const plainText = /^(?:\d+|[a-z][a-z0-9-]*)$/i;
+
+function writeWay(way: CureWay): readonly string[] {
+  return [way.kind, way.kind === 'oven' && way.setCelsius !== undefined ? written(way.setCelsius, 'C') : ''];
+}

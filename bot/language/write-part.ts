@@ -1,0 +1,41 @@
+// Parts, and what is booked of each, as the reader takes them back.
+
+import type { CommandOf } from '../../core/commands.ts';
+import type { PartDetails } from '../../core/verbs/said.ts';
+import { isSpanishWord } from './tongues/spanish/lexicon.ts';
+import { fillers, notNames } from './trade-words.ts';
+import { written } from './write-quantities.ts';
+
+export function writePart({ part, details, more = [] }: CommandOf<'part'>): readonly string[] {
+  return [{ part, details }, ...more].map((named, i) =>
+    [i === 0 ? '' : '; part', named.part, ...writeDetails(named.details)].filter((piece) => piece !== '').join(' '),
+  );
+}
+
+const plainWord = /^[a-z0-9][a-z0-9-]*$/i;
+const labels = new Set(['serial', 'sn', 'job', 'order', 'customer', 'cust', 'client', 'metal', 'material']);
+
+function writeDetails(details: PartDetails): readonly string[] {
+  const { serial, job, customer, metal, wallMillimetres, areaSquareMetres, highestCelsius } = details;
+  return [
+    ...labelled('serial', serial),
+    ...labelled('job', job),
+    ...labelled('customer', customer),
+    ...labelled('metal', metal),
+    ...(wallMillimetres === undefined ? [] : [written(wallMillimetres, 'mm')]),
+    ...(areaSquareMetres === undefined ? [] : [written(areaSquareMetres, 'm2')]),
+    ...(highestCelsius === undefined ? [] : [`max ${written(highestCelsius, 'C')}`]),
+  ];
+}
+
+/**
+ * In quotes where it could be read as anything else: a label, a word of the reader's own, a number with its
+ * unit, several words.
+ */
+function labelled(label: string, value: string | undefined): readonly string[] {
+  if (value === undefined) return [];
+  const word = value.toLowerCase();
+  const meansMore = labels.has(word) || notNames.has(word) || fillers.has(word) || isSpanishWord(word);
+  const isPlain = plainWord.test(value) && !meansMore && !/^\d+\D|^[a-z]+\d/i.test(value);
+  return [`${label} ${isPlain ? value : JSON.stringify(value)}`];
+}
