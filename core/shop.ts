@@ -28,6 +28,7 @@ import { isPartLive } from './part/part.ts';
 import { type AirLog, airLogOf, type Place } from './place/place.ts';
 import type { SheetShelf } from './products/sheet.ts';
 import { isSessionOpen, type Session } from './session/session.ts';
+import { standing } from './settled.ts';
 import type { EpochMs } from './units.ts';
 import type { UnreadEvent } from './unread-event.ts';
 
@@ -85,7 +86,7 @@ export function openSessions(shop: Shop): readonly Session[] {
 }
 
 export function airLog(shop: Shop, place: PlaceName = defaultPlace): AirLog {
-  return airLogOf(shop.places.get(place), shop.crew.airLimitMinutes);
+  return airLogOf(shop.places.get(place), standing(shop.crew, 'air-limit').minutes);
 }
 
 /** What every noun has, whatever it is. */

@@ -55,7 +55,7 @@ function tables(): string {
     '### Who may settle what (where nobody is one, whoever ranks highest)',
     table(
       ['setting', 'at least'],
-      settlingRows.map((row) => [`\`${row}\``, leastRole[row]]),
+      settlingRows.map((row) => [`\`${row}\``, leastRole(row)]),
     ),
     '### Deviations that are never objections',
     table(

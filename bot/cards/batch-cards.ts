@@ -9,6 +9,7 @@ import { isRefused } from '../../core/calc/refusal.ts';
 import { methodRows } from '../../core/methods.ts';
 import { airServing } from '../../core/place/place.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
+import { standing } from '../../core/settled.ts';
 import { airLog } from '../../core/shop.ts';
 import { type Grams, grams, minutes } from '../../core/units.ts';
 import { airFacts } from './air-facts.ts';
@@ -166,7 +167,11 @@ export function ratioWithin(batch: Batch): boolean {
 
 /** The clocks do not live on it, but the sheet limits it. */
 function humidityLines(t: Telling, batch: Batch): readonly string[] {
-  const { relativeHumidityPercent } = airServing(t.shop.places.get(batch.place), t.now, t.shop.crew.airLimitMinutes);
+  const { relativeHumidityPercent } = airServing(
+    t.shop.places.get(batch.place),
+    t.now,
+    standing(t.shop.crew, 'air-limit').minutes,
+  );
   return relativeHumidityPercent === undefined ? [t.words.replies.humidityNotRead] : [];
 }
 

@@ -4,6 +4,7 @@ import { dewPoint } from '../../core/calc/air.ts';
 import { isRefused } from '../../core/calc/refusal.ts';
 import { defaultPlace } from '../../core/ids.ts';
 import { airAt, type Place } from '../../core/place/place.ts';
+import { standing } from '../../core/settled.ts';
 import { celsiusSpread, minutesBetween } from '../../core/units.ts';
 import type { Tone } from './card.ts';
 import type { Telling } from './card-context.ts';
@@ -29,7 +30,7 @@ function placeOnBoard(t: Telling, place: Place): BoardAir {
   const { temperature, humidity } = airAt(place, t.now);
   const readAt = [temperature, humidity].flatMap((reading) => reading?.at ?? []).sort((a, b) => a - b)[0];
   const age = readAt === undefined ? undefined : minutesBetween(readAt, t.now);
-  const old = age === undefined || age > t.shop.crew.airLimitMinutes;
+  const old = age === undefined || age > standing(t.shop.crew, 'air-limit').minutes;
   return {
     place: t.words.names.place(place.name),
     figures: [

@@ -5,6 +5,7 @@ import { offeredSheets, sheetMeant } from '../../core/products/shelf.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { byDueTime } from '../../core/reminders/wanted-reminder.ts';
 import { alarms } from '../../core/session/session-commands.ts';
+import { lastSaid } from '../../core/settled.ts';
 import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { epochMs, minutes, minutesBetween } from '../../core/units.ts';
@@ -110,7 +111,7 @@ const mostSheetTaps = 4;
 /** One; where no product is the usual one, one for each. */
 function mixTaps(t: Telling): readonly CardAction[] {
   const { mix } = t.words.page.quick;
-  const meant = sheetMeant(t.shop.shelf, t.shop.crew.defaultSheet);
+  const meant = sheetMeant(t.shop.shelf, lastSaid(t.shop.crew, 'sheet')?.sheet);
   const ids = 'unclear' in meant ? offeredSheets(t.shop.shelf) : [];
   if (ids.length === 0 || ids.length > mostSheetTaps) return [{ id: 'mix', label: mix, line: 'mix {amount}kg' }];
   return ids.map((id) => ({ id: `mix-${id}`, label: `${mix} ${id}`, line: `mix {amount}kg ${id}` }));

@@ -1,21 +1,18 @@
 // Answers to "heard", undo, amend and set.
 
 import type { Batch } from '../../core/batch/batch.ts';
-import type { SettingChanged } from '../../core/crew/crew-events.ts';
 import type { Recorded } from '../../core/execute.ts';
 import type { Entry } from '../../core/history.ts';
 import { nameIn, nounOf } from '../../core/ids.ts';
-import { ownValue } from '../../core/own-key.ts';
 import type { Part } from '../../core/part/part.ts';
 import { entriesIn, type Shop } from '../../core/shop.ts';
-import { minutes, squareMetres } from '../../core/units.ts';
 import { batchTaps, clockFacts, ratioFacts } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { wasAndIs } from './corrected.ts';
 import { heldLines, partFacts, partTaps } from './part-cards.ts';
 import { ringLabel } from './ring-label.ts';
-import { spraySettingShown } from './spray-setting-shown.ts';
+import { settingShown } from './setting-shown.ts';
 
 export function heardCard(t: Telling, { envelopes }: Recorded): Card {
   const lines = envelopes.flatMap(({ body, by }) =>
@@ -92,41 +89,8 @@ export function settledCard(t: Telling, { envelopes }: Recorded): Card {
   return makeCard(replies.settled, 'plain', {
     lines: envelopes.flatMap(({ body }) =>
       body.type === 'SettingChanged'
-        ? [replies.settledTo(t.words.settings.names[body.setting.name], shown(t, body.setting))]
+        ? [replies.settledTo(t.words.settings.names[body.setting.name].label, settingShown(t, body.setting))]
         : [],
     ),
   });
-}
-
-function shown(t: Telling, setting: SettingChanged['setting']): string {
-  switch (setting.name) {
-    case 'sheet':
-      return setting.sheet;
-    case 'air-limit':
-      return t.f.minutesDown(minutes(setting.minutes));
-    case 'digest':
-      return `${setting.hour}:00`;
-    case 'morning':
-      return `${setting.hour}:00`;
-    case 'rate':
-      return `${t.f.area(squareMetres(setting.squareMetresPerHour))} / h`;
-    case 'voc-limit':
-      return `${t.f.mass(setting.grams)} / ${t.words.records.limitPer[setting.per]}`;
-    case 'crew':
-      return setting.crewName;
-    case 'zone':
-      return setting.zone;
-    case 'role':
-      return t.f.list(setting.given.map(({ person, role }) => t.words.settings.role(person, t.words.chat.roles[role])));
-    case 'crew-language':
-    case 'language':
-      return ownValue(t.words.settings.languages, setting.language) ?? setting.language;
-    case 'crew-units':
-    case 'units':
-      return t.words.settings.units[setting.units];
-    case 'rings':
-      return t.words.settings.rings[setting.rings];
-    default:
-      return spraySettingShown(t, setting);
-  }
 }

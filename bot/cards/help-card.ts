@@ -39,7 +39,7 @@ function settledBy(t: Telling, verb: string): readonly string[] {
   const isAsked = (row: SettlingRow) => (verb === 'set' ? !dates.includes(row) : dates.includes(row) && row === verb);
   const asked = settlingRows.filter(isAsked);
   return roles.flatMap((role) => {
-    const theirs = asked.filter((row) => leastRole[row] === role).map((row) => settlingName(t, row));
+    const theirs = asked.filter((row) => leastRole(row) === role).map((row) => settlingName(t, row));
     return theirs.length === 0 ? [] : [t.words.replies.helpSettled[role](theirs.join(', '))];
   });
 }
@@ -47,14 +47,14 @@ function settledBy(t: Telling, verb: string): readonly string[] {
 function settlingName({ words: { settings, session } }: Telling, row: SettlingRow): string {
   switch (row) {
     case 'brief on':
-      return `${settings.names.brief}: ${session.settings.on}`;
+      return `${settings.names.brief.label}: ${session.settings.on}`;
     case 'brief off':
-      return `${settings.names.brief}: ${session.settings.off}`;
+      return `${settings.names.brief.label}: ${session.settings.off}`;
     case 'fit':
     case 'medical':
     case 'training':
       return session.qualifications[row];
     default:
-      return settings.names[row];
+      return settings.names[row].label;
   }
 }

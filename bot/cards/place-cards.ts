@@ -8,6 +8,7 @@ import { sheetsAtHand } from '../../core/part/surface-life.ts';
 import { airServing } from '../../core/place/place.ts';
 import { airBreaches } from '../../core/products/sheet-air.ts';
 import { editionOfToday } from '../../core/rule-editions.ts';
+import { standing } from '../../core/settled.ts';
 import { airLog, liveBatches } from '../../core/shop.ts';
 import { airFacts } from './air-facts.ts';
 import { isPotOver, pastPotLines } from './batch-cards.ts';
@@ -31,7 +32,7 @@ function nightFacts(t: Telling, placeName: PlaceName): readonly CardFact[] {
 
 /** The limits of the sheets at hand. */
 function limitsBroken(t: Telling, placeName: PlaceName): readonly string[] {
-  const read = airServing(t.shop.places.get(placeName), t.now, t.shop.crew.airLimitMinutes);
+  const read = airServing(t.shop.places.get(placeName), t.now, standing(t.shop.crew, 'air-limit').minutes);
   return sheetsAtHand(t.shop).flatMap((sheet) => {
     const breaches = airBreaches(sheet, read, editionOfToday);
     return breaches.length === 0 ? [] : [`${sheet.name}: ${t.words.objection({ code: 'air-outside', breaches }, t.f)}`];

@@ -6,6 +6,7 @@ import { isRefused } from '../../core/calc/refusal.ts';
 import type { PlanAsked } from '../../core/commands.ts';
 import { defaultPlace } from '../../core/ids.ts';
 import { sheetMeant } from '../../core/products/shelf.ts';
+import { lastSaid } from '../../core/settled.ts';
 import { fraction, grams } from '../../core/units.ts';
 import { writeLine } from '../language/write-line.ts';
 import { airFacts } from './air-facts.ts';
@@ -36,7 +37,7 @@ const mostTaps = 4;
 /** Rounded up to ten grams: a plan never comes up short. */
 function mixTap(t: Telling, plan: CoatingPlan, mass: number, index: number): CardAction {
   const amount = { kind: 'mass' as const, grams: grams(Math.ceil(mass / 10) * 10) };
-  const usual = sheetMeant(t.shop.shelf, t.shop.crew.defaultSheet);
+  const usual = sheetMeant(t.shop.shelf, lastSaid(t.shop.crew, 'sheet')?.sheet);
   const sheet = 'sheet' in usual && usual.sheet.id === plan.sheet.id ? {} : { sheet: plan.sheet.id };
   const line = writeLine({ command: { verb: 'mix', amount, ...sheet } }, t.shop.crew.zone);
   return { id: `mix-${index + 1}`, label: `${t.words.buttons.mix} ${index + 1}`, line };

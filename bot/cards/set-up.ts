@@ -2,15 +2,18 @@
 // fills them in, and each changed one is a line like any other. People and channels are the platform's own to choose.
 
 import { type CrewFile, peopleWithRole } from '../../core/crew/crew.ts';
-import type { Role, Setting } from '../../core/crew/crew-commands.ts';
-import { peopleFrom, roleMissingFor } from '../../core/crew/who-may-set.ts';
+import type { Role } from '../../core/crew/crew-commands.ts';
+import { deedOf, peopleFrom, roleMissingFor } from '../../core/crew/who-may-set.ts';
 import type { PersonName } from '../../core/ids.ts';
-import { offeredSheets, sheetMeant } from '../../core/products/shelf.ts';
-import { writeSetting } from '../language/write-setting.ts';
+import { offeredSheets } from '../../core/products/shelf.ts';
+import type { SettingKind } from '../../core/setting-kinds.ts';
+import { type Setting, type SettingName, type SettingRow, settingNames, settingRows } from '../../core/settings.ts';
+import { writeSetting, writtenValue } from '../language/write-setting.ts';
 import type { Telling } from './card-context.ts';
+import { asItStands } from './setting-shown.ts';
 
 export interface SetUpField {
-  readonly id: Named;
+  readonly id: SettingName;
   readonly label: string;
   /** As it is now; empty where nothing is set. */
   readonly value: string;
@@ -36,11 +39,11 @@ export interface SetUp {
 
 export function setUpOf(t: Telling, name: PersonName): SetUp {
   const { crew } = t.shop;
-  const fields = crewFields(t);
+  const fields = fieldsOf(t, name, 'crew');
   return {
     crew: fields,
-    personal: personalFields(t, name),
-    mayCrew: fields.every(({ id }) => roleMissingFor(crew, name, id) === undefined),
+    personal: fieldsOf(t, name, 'person'),
+    mayCrew: fields.every(({ id }) => roleMissingFor(crew, name, deedOf({ name: id })) === undefined),
     who: peopleFrom(crew, 'lead'),
     leads: peopleWithRole(crew, 'lead'),
     supervisors: peopleWithRole(crew, 'supervisor'),
@@ -48,58 +51,60 @@ export function setUpOf(t: Telling, name: PersonName): SetUp {
   };
 }
 
-function crewFields(t: Telling): readonly SetUpField[] {
-  const { crew, shelf } = t.shop;
-  const { quiet } = crew.spray;
-  const sheets = offeredSheets(shelf).map((id) => ({ value: id, label: id }));
-  const usual = sheetMeant(shelf, crew.defaultSheet);
-  return [
-    words(t, 'crew', crew.name, (crewName) => writeSetting({ name: 'crew', crewName })),
-    words(t, 'zone', crew.zone, (zone) => ['set zone', zone]),
-    choice(t, 'crew-language', crew.language, languageChoices(t)),
-    choice(t, 'crew-units', crew.units, unitChoices(t)),
-    choice(t, 'sheet', 'sheet' in usual ? usual.sheet.id : '', sheets),
-    {
-      ...words(t, 'quiet', quiet === undefined ? '' : `${quiet.fromHour}-${quiet.toHour}`, (hours) => [
-        'set quiet',
-        hours,
-      ]),
-      // Emptied, there are none.
-      line: (typed) => `set quiet ${typed.trim() === '' ? 'off' : typed.trim()}`,
-    },
-  ];
+function fieldsOf(t: Telling, person: PersonName, whose: 'crew' | 'person'): readonly SetUpField[] {
+  const rows: readonly (SettingRow & { readonly name: SettingName })[] = settingNames.map((name) => ({
+    ...settingRows[name],
+    name,
+  }));
+  return rows
+    .filter(({ field, personal }) => field !== undefined && (personal === true) === (whose === 'person'))
+    .sort((one, other) => (one.field ?? 0) - (other.field ?? 0))
+    .map(({ name, kind }) => fieldOf(t, person, name, kind));
 }
 
-function personalFields(t: Telling, name: PersonName): readonly SetUpField[] {
-  const { crew } = t.shop;
-  const person = crew.people.find((each) => each.name === name);
-  const { rings } = t.words.settings;
-  return [
-    choice(t, 'language', person?.language ?? crew.language, languageChoices(t)),
-    choice(t, 'units', person?.units ?? crew.units, unitChoices(t)),
-    choice(t, 'rings', person?.rings ?? 'thread', [
-      { value: 'thread', label: rings.thread },
-      { value: 'direct', label: rings.direct },
-    ]),
-  ];
+function fieldOf(t: Telling, person: PersonName, name: SettingName, kind: SettingKind): SetUpField {
+  const { label, hint } = t.words.settings.names[name];
+  const [now] = asItStands(t, person, name);
+  return {
+    id: name,
+    label,
+    value: now === undefined ? '' : fieldValue(now),
+    choices: choicesOf(t, kind),
+    hint,
+    line: (typed) => lineOf(name, kind, typed.trim()),
+  };
 }
 
-const languageChoices = ({ words: { settings } }: Telling) =>
-  Object.entries(settings.languages).map(([value, label]) => ({ value, label }));
-const unitChoices = ({ words: { settings } }: Telling) =>
-  Object.entries(settings.units).map(([value, label]) => ({ value, label }));
-
-/** What a form can hold: a brief is no field. */
-type Named = Exclude<Setting['name'], 'brief'>;
-
-function words(t: Telling, id: Named, value: string, said: (typed: string) => readonly string[]): SetUpField {
-  const line = (typed: string) => (typed.trim() === '' ? undefined : said(typed.trim()).join(' '));
-  return { id, label: t.words.settings.names[id], value, choices: [], hint: t.words.settings.hints[id], line };
+/** As it is typed, without what only a line needs. */
+function fieldValue(setting: Setting): string {
+  if (setting.name === 'crew') return setting.crewName;
+  if (setting.name === 'quiet' && setting.fromHour === setting.toHour) return '';
+  return writtenValue(setting).join(' ');
 }
 
-function choice(t: Telling, id: Named, value: string, choices: SetUpField['choices']): SetUpField {
-  const line = (typed: string) => (typed === '' ? undefined : `set ${id} ${typed}`);
-  return { id, label: t.words.settings.names[id], value, choices, hint: t.words.settings.hints[id], line };
+function lineOf(name: SettingName, kind: SettingKind, typed: string): string | undefined {
+  // Emptied, there are none.
+  if (typed === '') return kind === 'hours' ? `set ${name} off` : undefined;
+  return `set ${name} ${kind === 'crew-name' ? JSON.stringify(typed) : typed}`;
+}
+
+function choicesOf({ words: { settings, session }, shop }: Telling, kind: SettingKind): SetUpField['choices'] {
+  const labelled = (labels: Readonly<Record<string, string>>) =>
+    Object.entries(labels).map(([value, label]) => ({ value, label }));
+  switch (kind) {
+    case 'language':
+      return labelled(settings.languages);
+    case 'units':
+      return labelled(settings.units);
+    case 'rings':
+      return labelled(settings.rings);
+    case 'switch':
+      return labelled({ on: session.settings.on, off: session.settings.off });
+    case 'sheet':
+      return offeredSheets(shop.shelf).map((id) => ({ value: id, label: id }));
+    default:
+      return [];
+  }
 }
 
 /** The line that makes these the crew's leads and supervisors; `undefined` where they are. Whoever is both supervises. */

@@ -1,68 +1,82 @@
-// The crew and the person as they are set, with a tap for each thing that this person may set by saying it.
+// Every setting as it stands, under who may set it; and a tap for each that is worth one and that this person may set.
 
-import { type Person, personIn } from '../../core/crew/crew.ts';
-import { roleMissingFor, type SettlingRow } from '../../core/crew/who-may-set.ts';
+import { personIn } from '../../core/crew/crew.ts';
+import { roles } from '../../core/crew/crew-commands.ts';
+import { deedOf, leastRole, roleMissingFor } from '../../core/crew/who-may-set.ts';
 import type { PersonName } from '../../core/ids.ts';
-import { ownValue } from '../../core/own-key.ts';
-import { offeredSheets, sheetMeant } from '../../core/products/shelf.ts';
+import { offeredSheets } from '../../core/products/shelf.ts';
 import { qualifications } from '../../core/session/session-commands.ts';
-import { minutes } from '../../core/units.ts';
+import { type SettingName, type SettingRow, settingNames, settingRows } from '../../core/settings.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
+import { asItStands, settingShown } from './setting-shown.ts';
 
 export function settingsCard(t: Telling, name: PersonName): Card {
-  const { chat } = t.words;
+  const { chat, session } = t.words;
   const { crew } = t.shop;
-  const { session } = t.words;
-  const { quiet } = crew.spray;
   const dates = crew.spray.dates.get(name) ?? {};
-  const person = personIn(crew, name);
-  const usual = sheetMeant(t.shop.shelf, crew.defaultSheet);
-  const sheet = 'sheet' in usual ? usual.sheet.id : undefined;
-  const sheets = offeredSheets(t.shop.shelf).filter((id) => id !== sheet);
-  const units: CardAction =
-    person.units === 'metric'
-      ? { id: 'set-us', label: chat.setTaps.us, line: 'set units us' }
-      : { id: 'set-metric', label: chat.setTaps.metric, line: 'set units metric' };
-  const theirs = (row: SettlingRow, taps: readonly CardAction[]) =>
-    roleMissingFor(crew, name, row) === undefined ? taps : [];
   return makeCard(chat.settingsTitle, 'plain', {
     lines: [
-      ...chat.settings(crew.name, crew.zone, person.name, chat.roles[person.role]),
-      mine(t, person),
-      ...(crew.people.length === 0
-        ? []
-        : [chat.people(t.f.list(crew.people.map((each) => `${each.name} (${chat.roles[each.role]})`)))]),
-      chat.sheetNow(sheet, t.f.minutesDown(minutes(crew.airLimitMinutes)), `${crew.digestHour}:00`),
-      chat.quietNow(
-        quiet === undefined ? undefined : session.settings.quiet(`${quiet.fromHour}:00`, `${quiet.toHour}:00`),
-      ),
+      chat.you(name, chat.roles[personIn(crew, name).role]),
+      ...roles.flatMap((role) => {
+        const theirs = settingNames.filter((each) => leastRole(deedFor(t, name, each)) === role);
+        return theirs.length === 0 ? [] : [chat.whoSets[role], ...theirs.map((each) => lineOf(t, name, each))];
+      }),
       ...qualifications.flatMap((what) => {
         const until = dates[what];
-        return until === undefined ? [] : [session.qualified(person.name, session.qualifications[what], until)];
+        return until === undefined ? [] : [session.qualified(name, session.qualifications[what], until)];
       }),
     ],
-    actions: [
-      units,
-      ...theirs(
-        'sheet',
-        sheets.slice(0, 4).map((id) => ({ id: `set-${id}`, label: chat.setTaps.sheet(id), line: `set sheet ${id}` })),
-      ),
-      ...theirs('digest', [{ id: 'set-digest', label: chat.setTaps.digest, line: 'set digest {digest-hour}' }]),
-      ...theirs('quiet', [{ id: 'set-quiet', label: chat.setTaps.quiet, line: 'set quiet {quiet-from}-{quiet-to}' }]),
-      ...theirs('air-limit', [
-        { id: 'set-air-limit', label: chat.setTaps.airLimit, line: 'set air-limit {air-limit}h' },
-      ]),
-    ],
+    actions: settingNames
+      .filter(
+        (each) => tapPlace(each) !== undefined && roleMissingFor(crew, name, deedFor(t, name, each)) === undefined,
+      )
+      .sort((one, other) => (tapPlace(one) ?? 0) - (tapPlace(other) ?? 0))
+      .flatMap((each) => tapsFor(t, name, each)),
   });
 }
 
-/** Language, units and bells in one line. */
-function mine({ words }: Telling, person: Person): string {
-  const { names, languages, units, rings } = words.settings;
-  return [
-    `${names.language}: ${ownValue(languages, person.language) ?? person.language}`,
-    `${names.units}: ${units[person.units]}`,
-    `${names.rings}: ${rings[person.rings ?? 'thread']}`,
-  ].join(' · ');
+/** Of one that is put off by others than who puts it on: what changes it now. */
+function deedFor(t: Telling, person: PersonName, name: SettingName) {
+  const [now] = asItStands(t, person, name);
+  return deedOf(now?.name === 'brief' ? { name: 'brief', on: !now.on } : { name });
+}
+
+function lineOf(t: Telling, person: PersonName, name: SettingName): string {
+  const now = asItStands(t, person, name).map((setting) => settingShown(t, setting));
+  const unset = name === 'sheet' ? t.words.chat.noUsualSheet : t.words.chat.notSet;
+  return `${t.words.settings.names[name].label}: ${now.length === 0 ? unset : now.join('; ')}.`;
+}
+
+function tapPlace(name: SettingName): number | undefined {
+  const row: SettingRow = settingRows[name];
+  return row.tap;
+}
+
+function tapsFor(t: Telling, person: PersonName, name: SettingName): readonly CardAction[] {
+  const { chat, settings } = t.words;
+  const { label } = settings.names[name];
+  const asking = (blank: string): readonly CardAction[] => [
+    { id: `set-${name}`, label: `${label}…`, line: `set ${name} ${blank}` },
+  ];
+  const { kind } = settingRows[name];
+  switch (kind) {
+    case 'units': {
+      const other = personIn(t.shop.crew, person).units === 'metric' ? 'us' : 'metric';
+      return [{ id: `set-${other}`, label: chat.setTaps[other], line: `set ${name} ${other}` }];
+    }
+    case 'sheet': {
+      const [now] = asItStands(t, person, 'sheet').map((setting) => settingShown(t, setting));
+      const others = offeredSheets(t.shop.shelf).filter((id) => id !== now);
+      return others.slice(0, 4).map((id) => ({ id: `set-${id}`, label: `${label} ${id}`, line: `set ${name} ${id}` }));
+    }
+    case 'hours':
+      return asking('{quiet-from}-{quiet-to}');
+    case 'hour':
+      return asking('{hour}');
+    case 'duration':
+      return asking('{duration}h');
+    default:
+      return asking(`{${name}}`);
+  }
 }

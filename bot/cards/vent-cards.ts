@@ -10,6 +10,7 @@ import { linesFor } from '../../core/session/brief-lines.ts';
 import { solventsIn } from '../../core/session/session-air.ts';
 import type { VapourAsked, Work } from '../../core/session/session-commands.ts';
 import { findSession } from '../../core/session/session-decide.ts';
+import { lastSaid } from '../../core/settled.ts';
 import { cubicMetres, litres } from '../../core/units.ts';
 import { airAskedFact, airGivenFact, ratioFact } from './air-figure-facts.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
@@ -38,7 +39,7 @@ export function ventCard(t: Telling, { asked }: Extract<Question, { ask: 'vent' 
 /** By the crew's own sheet, all its solvent leaving in the oven. */
 function ovenCard(t: Telling, asked: Extract<VapourAsked, { of: 'oven' }>): Card {
   const words = t.words.session;
-  const meant = sheetMeant(t.shop.shelf, t.shop.crew.defaultSheet);
+  const meant = sheetMeant(t.shop.shelf, lastSaid(t.shop.crew, 'sheet')?.sheet);
   const load = 'sheet' in meant ? solventsIn(meant.sheet, asked.grams) : undefined;
   const title = words.oven(t.f.mass(asked.grams), t.f.temperature(asked.celsius));
   const flow = load === undefined ? undefined : batchOvenFlow(load, asked.celsius);

@@ -5,6 +5,7 @@ import { type Alarm, alarmNamed, alarms } from '../../core/session/session-comma
 import { alarmsWanted } from './cry-needs.ts';
 import { looksLikePart } from './names-typed.ts';
 import type { Fault, LineContext, Misread, Reading } from './reading.ts';
+import { unitsOfSetting } from './setting-units.ts';
 import { slots } from './slots.ts';
 import { inTypedLanguage } from './suggest-in-typed-language.ts';
 import { nearest, nearestVerbs, thoseThatRead } from './suggestions.ts';
@@ -41,7 +42,12 @@ export function misreadOf(
     token: token?.text ?? '',
     from: token?.start ?? line.length,
     to: token?.end ?? line.length,
-    needs: (fault.needs ?? []).map((slot) => ({ slot, units: slots[slot].units })),
+    needs: [
+      ...(fault.needs ?? []).map((slot) => ({ slot, units: slots[slot].units })),
+      ...(fault.setting === undefined
+        ? []
+        : [{ slot: 'setting' as const, units: unitsOfSetting(fault.setting), setting: fault.setting }]),
+    ],
     couldBe: fault.couldBe ?? [],
     ...(fault.limits !== undefined && { limits: fault.limits }),
     example: englishVerbs[name].example,

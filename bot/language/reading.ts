@@ -3,6 +3,7 @@
 
 import type { Command, Question, Stance } from '../../core/commands.ts';
 import type { BatchNumber, PartName, PersonName, PlaceName, SheetId } from '../../core/ids.ts';
+import type { SettingName } from '../../core/settings.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { Limits } from '../../core/verbs/slot.ts';
 import type { Slot } from './slots.ts';
@@ -67,6 +68,8 @@ export interface Need {
   readonly slot: Slot;
   /** The units it may have, the shop's usual first; none where a name or a word is wanted. */
   readonly units: readonly string[];
+  /** Whose value it is. */
+  readonly setting?: SettingName;
 }
 
 export interface Misread {
@@ -102,6 +105,8 @@ export interface Fault {
   readonly code: MisreadCode;
   readonly token?: { readonly text: string; readonly start: number; readonly end: number };
   readonly needs?: readonly Slot[];
+  /** The setting whose value is needed. */
+  readonly setting?: SettingName;
   readonly couldBe?: readonly string[];
   readonly limits?: Limits;
   /** Lines to try as suggestions; those that do not read are dropped. */

@@ -52,28 +52,7 @@ const questions: { readonly [Name in Question['ask']]: VocabularyRow } = {
   help: { name: 'help', needs: [], may: ['verb'] },
 };
 
-const settingSlots: readonly Slot[] = [
-  'sheet',
-  'air-limit',
-  'digest-hour',
-  'morning-hour',
-  'rate',
-  'unit-system',
-  'crew-name',
-  'zone',
-  'role',
-  'language',
-  'rings',
-  'on-or-off',
-  'people',
-  'lel-share',
-  'brief-ahead',
-  'emergency-field',
-  'quiet-hours',
-];
-
 export const vocabulary: { readonly [Name in VocabularyName]: VocabularyRow } = {
   ...acts,
-  set: { ...acts.set, may: settingSlots },
   ...questions,
 };

@@ -1,40 +1,40 @@
 // A setting as the reader takes it back.
 
-import type { Setting } from '../../core/crew/crew-commands.ts';
+import type { SettingKind, SettingValues } from '../../core/setting-kinds.ts';
+import { type KindOf, type Setting, type SettingName, type SettingOf, settingRows } from '../../core/settings.ts';
 import { writeName } from './people-typed.ts';
 import { written } from './write-quantities.ts';
-import { writeSpraySetting } from './write-session.ts';
+
+const writers: { readonly [Kind in SettingKind]: (value: SettingValues[Kind]) => readonly string[] } = {
+  sheet: ({ sheet }) => [sheet],
+  duration: ({ minutes }) => [written(minutes, 'min')],
+  hour: ({ hour }) => [String(hour)],
+  hours: ({ fromHour, toHour }) => [fromHour === toHour ? 'off' : `${fromHour}-${toHour}`],
+  switch: ({ on }) => [on ? 'on' : 'off'],
+  percent: ({ percent }) => [written(percent, '%')],
+  factor: ({ factor }) => [written(factor, '')],
+  rate: ({ squareMetresPerHour }) => [written(squareMetresPerHour, 'm2/h')],
+  quota: ({ grams, per }) => [`${written(grams, 'g')}/${per}`],
+  'crew-name': ({ crewName }) => [JSON.stringify(crewName)],
+  zone: ({ zone }) => [zone],
+  language: ({ language }) => [language],
+  units: ({ units }) => [units],
+  rings: ({ rings }) => [rings],
+  people: ({ people }) => (people.length === 0 ? ['nobody'] : people.map(writeName)),
+  roles: ({ given }) => given.flatMap(({ person, role }) => [writeName(person), role]),
+  booth: ({ place, faceSquareMetres, cubicMetres }) => [
+    ...[place, written(faceSquareMetres, 'm2')],
+    ...(cubicMetres === undefined ? [] : [written(cubicMetres, 'm3')]),
+  ],
+  emergency: ({ field, text }) => [field, JSON.stringify(text)],
+};
 
 export function writeSetting(setting: Setting): readonly string[] {
-  switch (setting.name) {
-    case 'sheet':
-      return ['set sheet', setting.sheet];
-    case 'air-limit':
-      return ['set air-limit', written(setting.minutes, 'min')];
-    case 'digest':
-      return ['set digest', String(setting.hour)];
-    case 'morning':
-      return ['set morning', String(setting.hour)];
-    case 'rate':
-      return ['set rate', written(setting.squareMetresPerHour, 'm2/h')];
-    case 'voc-limit':
-      return ['set voc-limit', `${written(setting.grams, 'g')}/${setting.per}`];
-    case 'crew':
-      return ['set crew', JSON.stringify(setting.crewName)];
-    case 'zone':
-      return ['set zone', setting.zone];
-    case 'role':
-      return ['set role', ...setting.given.flatMap(({ person, role }) => [writeName(person), role])];
-    case 'crew-language':
-    case 'language':
-      return [`set ${setting.name}`, setting.language];
-    case 'crew-units':
-    case 'units':
-      return [`set ${setting.name}`, setting.units];
-    case 'rings':
-      return ['set rings', setting.rings];
-    // What is left is for spraying and for need; a setting that is none of them does not compile here.
-    default:
-      return writeSpraySetting(setting);
-  }
+  return [`set ${setting.name}`, ...writtenValue(setting)];
+}
+
+/** What stands behind its name. */
+export function writtenValue<Name extends SettingName>(setting: SettingOf<Name>): readonly string[] {
+  const kind: KindOf<Name> = settingRows[setting.name].kind;
+  return writers[kind](setting);
 }

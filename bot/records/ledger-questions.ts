@@ -4,6 +4,7 @@ import { DateTime } from 'luxon';
 import { type LedgerEntry, type LedgerTotals, ledgerRows, ledgerTotals } from '../../core/records/solvent-ledger.ts';
 import { isWithin, type Span } from '../../core/records/span.ts';
 import { type LimitStanding, limitStandings, windowStart } from '../../core/records/voc-limits.ts';
+import { allSaid } from '../../core/settled.ts';
 import { type EpochMs, epochMs } from '../../core/units.ts';
 import type { Card, CardFact } from '../cards/card.ts';
 import { massFact, type Telling } from '../cards/card-context.ts';
@@ -18,7 +19,8 @@ export interface LedgerAsked {
 
 /** Reaches back as far as the longest limit does; `entries` are those of the span. */
 export async function ledgerOf(source: RecordSource, t: Telling, span: Span): Promise<LedgerAsked> {
-  const { zone, vocLimits } = t.shop.crew;
+  const { zone } = t.shop.crew;
+  const vocLimits = allSaid(t.shop.crew, 'voc-limit');
   const at: EpochMs = epochMs(Math.min(t.now, span.to - 1));
   const starts = vocLimits.map(({ per }) => windowStart(per, at, zone));
   const all = await loadLedger(source, epochMs(Math.min(span.from, ...starts)), span.to);

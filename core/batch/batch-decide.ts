@@ -12,6 +12,7 @@ import { airServing } from '../place/place.ts';
 import { mixRatio, type Sheet } from '../products/sheet.ts';
 import { sheetMeant } from '../products/shelf.ts';
 import { judge, type Rule } from '../rules.ts';
+import { lastSaid, standing } from '../settled.ts';
 import { airLog, liveBatches, type Shop } from '../shop.ts';
 import { type Grams, grams } from '../units.ts';
 import type { Amount } from '../verbs/said.ts';
@@ -37,13 +38,13 @@ export function findBatch(
 
 export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
   const { command, at } = said;
-  const meant = sheetMeant(shop.shelf, shop.crew.defaultSheet, command.sheet);
+  const meant = sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet, command.sheet);
   if ('unclear' in meant) return unclear(meant.unclear);
   const { sheet } = meant;
   const plannedGrams = gramsOf(command.amount, sheet);
   if (plannedGrams === undefined) return unclear({ code: 'no-densities', sheet: sheet.id });
   const place = shop.places.get(defaultPlace);
-  const limitMinutes = shop.crew.airLimitMinutes;
+  const limitMinutes = standing(shop.crew, 'air-limit').minutes;
   const serving = airServing(place, at, limitMinutes);
   const air = { ...serving, ...command.air, limitMinutes };
   const number = shop.nextNumber;

@@ -20,6 +20,7 @@ import { airAt } from '../place/place.ts';
 import { mixRatio, rateLaw, type Sheet } from '../products/sheet.ts';
 import type { SheetUnclear } from '../products/sheet-objections.ts';
 import { sheetMeant } from '../products/shelf.ts';
+import { lastSaid, standing } from '../settled.ts';
 import { liveCans, type Shop } from '../shop.ts';
 import {
   type Celsius,
@@ -82,7 +83,7 @@ export type NoPlan =
   | { readonly kind: 'too-much' };
 
 export function planCoating(shop: Shop, asked: PlanAsked, now: EpochMs): CoatingPlan | NoPlan {
-  const meant = sheetMeant(shop.shelf, shop.crew.defaultSheet, asked.sheet);
+  const meant = sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet, asked.sheet);
   if ('unclear' in meant) return { kind: 'no-sheet', unclear: meant.unclear };
   const { sheet } = meant;
   const area = areaOf(shop, asked);
@@ -116,10 +117,10 @@ export function planCoating(shop: Shop, asked: PlanAsked, now: EpochMs): Coating
   const density = mixedDensity(partAGrams, partBGrams, densities);
   if (isRefused(density)) return { kind: 'too-much' };
   const reading = airAt(shop.places.get(defaultPlace), now).temperature;
-  const serves = reading !== undefined && now <= minutesAfter(reading.at, shop.crew.airLimitMinutes);
+  const serves = reading !== undefined && now <= minutesAfter(reading.at, standing(shop.crew, 'air-limit').minutes);
   const celsius = serves ? reading.celsius : undefined;
   const usable = usableMinutes(shop, sheet, mixedGrams, celsius);
-  const most = mostInOnePot(sheet, usable, shop.crew.squareMetresPerHour, need, density);
+  const most = mostInOnePot(sheet, usable, lastSaid(shop.crew, 'rate')?.squareMetresPerHour, need, density);
   if (most !== undefined && most <= 0) return { kind: 'no-time-left', sheet };
   const count = most === undefined ? 1 : Math.max(1, Math.ceil(mixedGrams / most - 1e-9));
   if (count > mostBatches) return { kind: 'too-much' };
@@ -169,7 +170,7 @@ function blendMinutes(sheet: Sheet, celsius: Celsius | undefined): Minutes {
 }
 
 function usableMinutes(shop: Shop, sheet: Sheet, mass: Grams, celsius: Celsius | undefined): Minutes | undefined {
-  if (shop.crew.squareMetresPerHour === undefined) return undefined;
+  if (lastSaid(shop.crew, 'rate')?.squareMetresPerHour === undefined) return undefined;
   // By the mass of the whole job: smaller pots live longer, so the count errs on the side of one pot more.
   const onePot = grams(Math.min(mass, sheet.mostMixGrams?.value ?? mass));
   const life = wholeMinutes({ law: potLifeLaw(sheet, onePot), caution: 'at-most', withoutFigure: 'nothing' }, celsius);
@@ -211,7 +212,7 @@ interface ToSplit {
 function batchesOf(shop: Shop, asked: PlanAsked, sheet: Sheet, job: ToSplit): readonly PlannedBatch[] {
   const blend = blendMinutes(sheet, job.celsius);
   const firstReadyAt = asked.readyAt ?? minutesAfter(job.now, blend);
-  const rate = shop.crew.squareMetresPerHour;
+  const rate = lastSaid(shop.crew, 'rate')?.squareMetresPerHour;
   const perPot = rate === undefined || rate <= 0 ? 0 : ((job.need.squareMetres / job.count) * 60) / rate;
   return Array.from({ length: job.count }, (_, i) => {
     const readyAt = minutesAfter(firstReadyAt, minutes(i * perPot));

@@ -9,6 +9,7 @@ import type { EventBody, NewEvent } from '../history.ts';
 import { type CanNumber, canStream } from '../ids.ts';
 import { sheetMeant } from '../products/shelf.ts';
 import { judge } from '../rules.ts';
+import { lastSaid } from '../settled.ts';
 import { liveCans, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
 import { type Can, isGasSensitive } from './can.ts';
@@ -18,7 +19,7 @@ import { checkRules, openRules } from './can-rules.ts';
 export function decideOpen(shop: Shop, said: Said<CommandOf<'open'>>): Decision {
   const { command, at } = said;
   const { component, lot, grams, litres, expires, handling } = command;
-  const meant = sheetMeant(shop.shelf, shop.crew.defaultSheet, command.sheet);
+  const meant = sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet, command.sheet);
   if ('unclear' in meant) return unclear(meant.unclear);
   const { sheet } = meant;
   const can = shop.nextNumber;

@@ -5,6 +5,7 @@ import type { PlaceName } from '../ids.ts';
 import { type Part, surfaceServing } from '../part/part.ts';
 import { airServing } from '../place/place.ts';
 import type { AirRead } from '../products/sheet-air.ts';
+import { standing } from '../settled.ts';
 import type { Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
 
@@ -13,7 +14,7 @@ export interface CoatClimate extends AirRead {
 }
 
 export function coatClimate(shop: Shop, place: PlaceName, part: Part | undefined, at: EpochMs): CoatClimate {
-  const limit = shop.crew.airLimitMinutes;
+  const limit = standing(shop.crew, 'air-limit').minutes;
   const { celsius, relativeHumidityPercent, surfaceCelsius } = airServing(shop.places.get(place), at, limit);
   const own = surfaceServing(part, at, limit);
   const surfaceOf = own !== undefined ? 'part' : surfaceCelsius !== undefined ? 'place' : undefined;

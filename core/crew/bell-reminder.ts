@@ -4,6 +4,7 @@
 import type { Entry } from '../history.ts';
 import { crewStream, type PersonName } from '../ids.ts';
 import type { Wish } from '../reminders/wanted-reminder.ts';
+import { standing } from '../settled.ts';
 import type { Crew } from './crew.ts';
 
 export function bellWishes(crew: Crew): readonly Wish[] {
@@ -20,11 +21,12 @@ export function bellWishes(crew: Crew): readonly Wish[] {
 }
 
 /** Of the last test, and of each shift that has begun where the crew wants one then. */
-function peopleAsked({ entries, spray }: Crew, entry: Entry): readonly PersonName[] {
+function peopleAsked(crew: Crew, entry: Entry): readonly PersonName[] {
+  const { entries } = crew;
   const { fact, by } = entry;
   if (fact.type === 'ShiftBegun') {
     const last = entries.findLast((other) => other.fact.type === 'ShiftBegun' && other.by === by);
-    return spray.bellAtShift && last?.seq === entry.seq ? [by] : [];
+    return standing(crew, 'bell').on && last?.seq === entry.seq ? [by] : [];
   }
   if (fact.type !== 'BellTested') return [];
   const last = entries.findLast((other) => other.fact.type === 'BellTested');

@@ -6,9 +6,9 @@ import type { NewEvent } from '../history.ts';
 import { crewStream, type PersonName } from '../ids.ts';
 import { personNamed } from '../person-named.ts';
 import { maybeUsual, offeredSheets, sheetMeant } from '../products/shelf.ts';
+import type { Setting } from '../settings.ts';
 import { nounsIn, type Shop } from '../shop.ts';
 import type { Crew } from './crew.ts';
-import type { Setting } from './crew-commands.ts';
 import type { CrewUnclear } from './crew-unclear.ts';
 import { mayNotSettle, roleMissing } from './who-may-set.ts';
 

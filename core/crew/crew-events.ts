@@ -1,34 +1,11 @@
 // What was settled for the crew, and what rang: rings and answers are filed under the stream that they belong to.
 
 import { z } from 'zod';
-import { spraySettings } from '../session/spray-setting-events.ts';
-import { EpochMs, SquareMetresPerHour } from '../unit-schemas.ts';
-import { ringsTo, roles } from './crew-commands.ts';
-import { HashGiven, SolventUsed, VocLimit } from './ledger-events.ts';
+import { Setting } from '../settings.ts';
+import { EpochMs } from '../unit-schemas.ts';
+import { HashGiven, SolventUsed } from './ledger-events.ts';
 
-export const SettingChanged = z.object({
-  type: z.literal('SettingChanged'),
-  setting: z.discriminatedUnion('name', [
-    z.object({ name: z.literal('sheet'), sheet: z.string() }),
-    z.object({ name: z.literal('air-limit'), minutes: z.number().positive() }),
-    z.object({ name: z.literal('digest'), hour: z.number().int().min(0).max(23) }),
-    z.object({ name: z.literal('morning'), hour: z.number().int().min(0).max(23) }),
-    z.object({ name: z.literal('rate'), squareMetresPerHour: SquareMetresPerHour }),
-    z.object({ name: z.literal('units'), units: z.enum(['metric', 'us']) }),
-    z.object({ name: z.literal('crew'), crewName: z.string() }),
-    z.object({ name: z.literal('zone'), zone: z.string() }),
-    z.object({ name: z.literal('crew-language'), language: z.string() }),
-    z.object({ name: z.literal('crew-units'), units: z.enum(['metric', 'us']) }),
-    z.object({ name: z.literal('language'), language: z.string() }),
-    z.object({ name: z.literal('rings'), rings: z.enum(ringsTo) }),
-    z.object({
-      name: z.literal('role'),
-      given: z.array(z.object({ person: z.string(), role: z.enum(roles) })).readonly(),
-    }),
-    VocLimit,
-    ...spraySettings,
-  ]),
-});
+export const SettingChanged = z.object({ type: z.literal('SettingChanged'), setting: Setting });
 export type SettingChanged = z.infer<typeof SettingChanged>;
 
 /** A reminder reached its people. `key` without its repeat number; `ring` counts from 1. */

@@ -1,16 +1,17 @@
 // The crew: its people and settings. Both come from the crew's file, and from what was said since.
 
 import type { Entry } from '../history.ts';
-import type { PersonName, SheetId } from '../ids.ts';
+import type { PersonName } from '../ids.ts';
 import { personNamed } from '../person-named.ts';
 import { foldRings, type RingLog } from '../ring-log.ts';
-import { type EmergencyWords, foldSpraySettings, type SpraySettings } from '../session/spray-settings.ts';
-import type { EpochMs, Minutes, SquareMetresPerHour } from '../units.ts';
-import { minutes } from '../units.ts';
+import { emergencyFields } from '../session/session-commands.ts';
+import type { EmergencyWords, SpraySettings } from '../session/spray-settings.ts';
+import type { Setting, SettingName } from '../settings.ts';
+import { type Settled, settle } from '../settled.ts';
+import type { EpochMs, Minutes } from '../units.ts';
 import type { RingsTo, Role } from './crew-commands.ts';
-import type { SettingChanged } from './crew-events.ts';
-import type { VocLimit } from './ledger-events.ts';
 import { foldShifts, type Shifts } from './shifts.ts';
+import { spraySettled } from './spray-settled.ts';
 import type { UnitSystem } from './unit-system.ts';
 
 export interface Person {
@@ -37,16 +38,7 @@ export interface CrewFile {
 }
 
 export interface Crew extends CrewFile {
-  /** As somebody has set it; `core/products/shelf.ts` says what is usual where nobody has. */
-  readonly defaultSheet: SheetId | undefined;
-  /** Older than this, an air reading no longer serves. About 4 h: FHWA-RD-98-084 check form; MIL-HDBK-1110 9.6.6. */
-  readonly airLimitMinutes: Minutes;
-  /** When the morning's list is told. */
-  readonly morningHour: number;
-  /** What the crew coats in an hour; `undefined` until somebody sets it. */
-  readonly squareMetresPerHour: SquareMetresPerHour | undefined;
-  /** One a length of time at most; none until the shop sets one. */
-  readonly vocLimits: readonly VocLimit[];
+  readonly settled: Settled;
   /** The first instant of each local day on which something was recorded, newest last. */
   readonly rings: RingLog;
   readonly entries: readonly Entry[];
@@ -55,48 +47,41 @@ export interface Crew extends CrewFile {
   readonly spray: SpraySettings;
 }
 
-const defaultAirLimit = minutes(240);
-const usualMorning = 7;
-
 export function foldCrew(file: CrewFile, entries: readonly Entry[], lastActedAt: EpochMs | undefined): Crew {
-  let crew: CrewSettled = {
-    ...file,
-    defaultSheet: undefined,
-    airLimitMinutes: defaultAirLimit,
-    morningHour: usualMorning,
-    squareMetresPerHour: undefined,
-    vocLimits: [],
-    rings: foldRings(entries),
-    entries,
-    lastActedAt,
-    shifts: foldShifts(entries),
-  };
+  const settled = new Map<SettingName, readonly Setting[]>();
+  for (const setting of settingsOf(file)) settle(settled, setting);
+  let crew = file;
   for (const { fact, by } of entries) {
-    if (fact.type === 'SettingChanged') crew = settled(crew, fact.setting, by);
+    // A first brief puts the briefs on by itself.
+    if (fact.type === 'SessionBriefed') settle(settled, { name: 'brief', on: true });
+    if (fact.type !== 'SettingChanged') continue;
+    settle(settled, fact.setting);
+    crew = withSetting(crew, fact.setting, by);
   }
   // Once it is known who there is: who joined later gave the name its capitals.
   const { people } = crew;
-  const nameOf = (name: PersonName) => personNamed(people, name) ?? name;
-  return { ...crew, spray: foldSpraySettings(entries, file.emergency ?? {}, nameOf) };
+  const spray = spraySettled(entries, settled, (name) => personNamed(people, name) ?? name);
+  return { ...crew, settled, rings: foldRings(entries), entries, lastActedAt, shifts: foldShifts(entries), spray };
 }
 
-/** But for what is settled for spraying, which asks who the people are. */
-type CrewSettled = Omit<Crew, 'spray'>;
+/** Where the crew begins. */
+function settingsOf(file: CrewFile): readonly Setting[] {
+  return [
+    { name: 'crew', crewName: file.name },
+    { name: 'zone', zone: file.zone },
+    { name: 'crew-language', language: file.language },
+    { name: 'crew-units', units: file.units },
+    { name: 'digest', hour: file.digestHour },
+    ...emergencyFields.flatMap((field): readonly Setting[] => {
+      const text = file.emergency?.[field];
+      return text === undefined ? [] : [{ name: 'emergency', field, text }];
+    }),
+  ];
+}
 
-function settled(crew: CrewSettled, setting: SettingChanged['setting'], by: PersonName): CrewSettled {
+/** What a crew and its people are, from the first; everything else that is settled is asked of `settled`. */
+function withSetting(crew: CrewFile, setting: Setting, by: PersonName): CrewFile {
   switch (setting.name) {
-    case 'sheet':
-      return { ...crew, defaultSheet: setting.sheet };
-    case 'air-limit':
-      return { ...crew, airLimitMinutes: minutes(setting.minutes) };
-    case 'digest':
-      return { ...crew, digestHour: setting.hour };
-    case 'morning':
-      return { ...crew, morningHour: setting.hour };
-    case 'rate':
-      return { ...crew, squareMetresPerHour: setting.squareMetresPerHour };
-    case 'voc-limit':
-      return { ...crew, vocLimits: [...crew.vocLimits.filter(({ per }) => per !== setting.per), setting] };
     case 'crew':
       return { ...crew, name: setting.crewName };
     case 'zone':
@@ -105,6 +90,8 @@ function settled(crew: CrewSettled, setting: SettingChanged['setting'], by: Pers
       return { ...crew, language: setting.language };
     case 'crew-units':
       return { ...crew, units: setting.units };
+    case 'digest':
+      return { ...crew, digestHour: setting.hour };
     case 'role':
       return setting.given.reduce((those, { person, role }) => withPerson(those, person, { role }), crew);
     case 'units':
@@ -113,22 +100,13 @@ function settled(crew: CrewSettled, setting: SettingChanged['setting'], by: Pers
       return withPerson(crew, by, { language: setting.language });
     case 'rings':
       return withPerson(crew, by, { rings: setting.rings });
-    case 'brief':
-    case 'brief-ahead':
-    case 'sprayers':
-    case 'booth':
-    case 'lel':
-    case 'mixing':
-    case 'emergency':
-    case 'bell':
-    case 'quiet':
-      // Folded by the spray settings.
+    default:
       return crew;
   }
 }
 
 /** Changed in their place: the order of the people is that of the file, newcomers last. */
-function withPerson(crew: CrewSettled, name: PersonName, change: Partial<Person>): CrewSettled {
+function withPerson(crew: CrewFile, name: PersonName, change: Partial<Person>): CrewFile {
   const person = { ...personIn(crew, name), ...change };
   const known = crew.people.some((other) => other.name === name);
   return {

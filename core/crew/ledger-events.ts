@@ -24,11 +24,3 @@ export const HashGiven = z.object({
   on: z.enum(['digest', 'traveller', 'backup']),
 });
 export type HashGiven = z.infer<typeof HashGiven>;
-
-/** So much VOC in such a time: set by the shop, from its permit. */
-export const VocLimit = z.object({
-  name: z.literal('voc-limit'),
-  grams: Grams,
-  per: z.enum(['day', 'month', 'year']),
-});
-export type VocLimit = z.infer<typeof VocLimit>;

@@ -2,66 +2,53 @@
 // help.
 
 import type { PersonName } from '../ids.ts';
-import type { Qualification } from '../session/session-commands.ts';
+import { type Qualification, qualifications } from '../session/session-commands.ts';
+import { type Setting, type SettingName, type SettingOf, settingNames, settingRows } from '../settings.ts';
 import type { Crew } from './crew.ts';
-import { type Role, roles, type Setting } from './crew-commands.ts';
+import { type Role, roles } from './crew-commands.ts';
 import type { CrewUnclear } from './crew-unclear.ts';
 
 /** One a setting, and one for each way where the ways differ; the dates by which somebody may spray are settled too. */
-export type SettlingRow = Exclude<Setting['name'], 'brief'> | 'brief on' | 'brief off' | Qualification;
+export type SettlingRow = Exclude<SettingName, 'brief'> | 'brief on' | 'brief off' | Qualification;
 
-/** What lifts safety, moves clocks that others rely on, or says who is told and when, is the lead's or more. */
-export const leastRole: Readonly<Record<SettlingRow, Role>> = {
-  crew: 'lead',
-  zone: 'lead',
-  'crew-language': 'lead',
-  'crew-units': 'lead',
-  role: 'lead',
-  sheet: 'lead',
-  'air-limit': 'lead',
-  'voc-limit': 'lead',
-  digest: 'lead',
-  morning: 'lead',
-  quiet: 'lead',
-  bell: 'lead',
-  emergency: 'lead',
-  'brief on': 'lead',
-  'brief off': 'supervisor',
-  'brief-ahead': 'lead',
-  sprayers: 'lead',
-  booth: 'lead',
-  lel: 'lead',
-  mixing: 'lead',
-  fit: 'lead',
-  medical: 'lead',
-  training: 'lead',
-  // For plans only.
-  rate: 'crew',
-  // Each person's own.
-  units: 'crew',
-  language: 'crew',
-  rings: 'crew',
-};
+export const settlingRows: readonly SettlingRow[] = [
+  ...settingNames.flatMap((name): readonly SettlingRow[] => (name === 'brief' ? ['brief on', 'brief off'] : [name])),
+  ...qualifications,
+];
 
-export const settlingRows = Object.keys(leastRole) as readonly SettlingRow[];
+export function leastRole(row: SettlingRow): Role {
+  switch (row) {
+    case 'brief on':
+      return settingRows.brief.leastRole;
+    case 'brief off':
+      return 'supervisor';
+    case 'fit':
+    case 'medical':
+    case 'training':
+      return 'lead';
+    default:
+      return settingRows[row].leastRole;
+  }
+}
 
 type People = Pick<Crew, 'people'>;
 
-export function rowOf(setting: Setting): SettlingRow {
-  if (setting.name === 'brief') return setting.on ? 'brief on' : 'brief off';
-  return setting.name;
+/** To put the brief off is another's than to put it on. */
+export function deedOf(setting: { readonly name: SettingName } | SettingOf<'brief'>): SettlingRow {
+  if (setting.name !== 'brief') return setting.name;
+  return 'on' in setting && !setting.on ? 'brief off' : 'brief on';
 }
 
 /** The role that `by` would need for `setting`; `undefined` where they may. A role itself: that of whom it concerns too. */
 export function roleMissing(crew: People, by: PersonName, setting: Setting): Role | undefined {
   const given = setting.name === 'role' ? setting.given : [];
   const concerned = given.flatMap(({ person, role }) => [role, roleOf(crew, person)]);
-  return highestOf([leastRole[rowOf(setting)], ...concerned].map((role) => roleShort(crew, by, role)));
+  return highestOf([leastRole(deedOf(setting)), ...concerned].map((role) => roleShort(crew, by, role)));
 }
 
 /** The same of a row, before anybody has said to what it is set. */
 export function roleMissingFor(crew: People, by: PersonName, row: SettlingRow): Role | undefined {
-  return roleShort(crew, by, leastRole[row]);
+  return roleShort(crew, by, leastRole(row));
 }
 
 /**

@@ -4,6 +4,7 @@
 import { dueAt, type TemperatureLog } from '../calc/clock.ts';
 import { rateLaw, type Sheet } from '../products/sheet.ts';
 import { sheetsLikely } from '../products/shelf.ts';
+import { lastSaid } from '../settled.ts';
 import { liveBatches, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs } from '../units.ts';
 import type { Part } from './part.ts';
@@ -25,7 +26,7 @@ export function surfaceEndsAt(part: Part, sheet: Sheet, air: TemperatureLog): Ep
 
 /** The crew's usual sheet, where none is usual every one that it may take, and those of the live batches. */
 export function sheetsAtHand(shop: Shop): readonly Sheet[] {
-  const usual = sheetsLikely(shop.shelf, shop.crew.defaultSheet);
+  const usual = sheetsLikely(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet);
   const sheets = [...usual, ...liveBatches(shop).map(({ sheet }) => sheet)];
   return [...new Map(sheets.map((sheet) => [sheet.name, sheet])).values()];
 }

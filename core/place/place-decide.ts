@@ -4,6 +4,7 @@ import type { CommandOf } from '../commands.ts';
 import type { Decision, Said } from '../decision.ts';
 import type { EventBody } from '../history.ts';
 import { defaultPlace, placeStream } from '../ids.ts';
+import { standing } from '../settled.ts';
 import type { Shop } from '../shop.ts';
 import { unreadSince } from './place.ts';
 
@@ -20,7 +21,7 @@ export function decideReading(shop: Shop, said: Said<CommandOf<'air' | 'surface'
       case 'surface':
         return { type: 'SurfaceRead', celsius: command.celsius };
       case 'night': {
-        const since = unreadSince(shop.places.get(place), at, shop.crew.airLimitMinutes);
+        const since = unreadSince(shop.places.get(place), at, standing(shop.crew, 'air-limit').minutes);
         return { type: 'LowestRead', lowestCelsius: command.lowestCelsius, since };
       }
     }

@@ -14,6 +14,7 @@ import { coatOnPartRules, cureRules, dryRules, outRules, type PartCase, releaseR
 import { airServing } from '../place/place.ts';
 import { objectionsTo } from '../rules.ts';
 import { againstCoatUnderBrief, againstSession } from '../session/session-deviations.ts';
+import { standing } from '../settled.ts';
 import { airLog, batchOf, entriesIn, type Shop } from '../shop.ts';
 import { againstCan, againstWeighing } from './material-deviations.ts';
 
@@ -81,7 +82,7 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
   const situation = { batch: batchBefore(batch, entry), air: airLog(shop, batch.place), at };
   switch (fact.type) {
     case 'BatchOpened': {
-      const limitMinutes = shop.crew.airLimitMinutes;
+      const limitMinutes = standing(shop.crew, 'air-limit').minutes;
       const serving = airServing(shop.places.get(batch.place), at, limitMinutes);
       // A reading corrected since counts as corrected; the batch's own copy only where the place has none.
       const read = {

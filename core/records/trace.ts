@@ -11,6 +11,7 @@ import { type BatchNumber, batchStream, canStream, type PartName, partStream, ty
 import { inNaturalOrder } from '../natural-order.ts';
 import { type Coat, type Part, type PartPhase, phaseOfPart } from '../part/part.ts';
 import { airServing } from '../place/place.ts';
+import { standing } from '../settled.ts';
 import type { Shop } from '../shop.ts';
 import { type Celsius, type EpochMs, type Grams, grams, type Percent } from '../units.ts';
 import { type Deviation, deviationsIn } from './deviations.ts';
@@ -184,7 +185,7 @@ function inOrder(entries: readonly Entry[]): readonly Entry[] {
 }
 
 export function airThen(shop: Shop, place: string | undefined, at: EpochMs): AirThen {
-  const read = airServing(shop.places.get(place ?? 'room'), at, shop.crew.airLimitMinutes);
+  const read = airServing(shop.places.get(place ?? 'room'), at, standing(shop.crew, 'air-limit').minutes);
   const { celsius, relativeHumidityPercent, surfaceCelsius } = read;
   const dew =
     celsius === undefined || relativeHumidityPercent === undefined

@@ -1,12 +1,14 @@
 // How near the shop is to the limits that it set from its permit: by day, by month, over rolling twelve months.
 
 import { DateTime } from 'luxon';
-import type { VocLimit } from '../crew/ledger-events.ts';
+import type { SettingOf } from '../settings.ts';
 import { type EpochMs, epochMs, type Grams } from '../units.ts';
 import { type LedgerEntry, ledgerTotals } from './solvent-ledger.ts';
 
 /** From here on it is told, before the limit itself: our own choice, no source. */
 const warnShare = 0.8;
+
+type VocLimit = SettingOf<'voc-limit'>;
 
 export interface LimitStanding {
   readonly limit: VocLimit;

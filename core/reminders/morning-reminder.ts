@@ -5,6 +5,7 @@ import { stockNeeds } from '../can/can-stock.ts';
 import { peopleLeading } from '../crew/crew.ts';
 import { nextHour } from '../crew/next-hour.ts';
 import { crewStream } from '../ids.ts';
+import { standing } from '../settled.ts';
 import { liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs } from '../units.ts';
 
@@ -17,7 +18,7 @@ export function morningWishes(shop: Shop): readonly Wish[] {
   const to = peopleLeading(crew);
   const mornings = new Map(
     [...stockNeeds(shop, lastActedAt), ...curesOvernight(shop, lastActedAt)].map(({ from }) => {
-      const { at, date } = nextHour(epochMs(Math.max(from, lastActedAt)), crew.zone, crew.morningHour);
+      const { at, date } = nextHour(epochMs(Math.max(from, lastActedAt)), crew.zone, standing(crew, 'morning').hour);
       return [date, at] as const;
     }),
   );

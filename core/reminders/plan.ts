@@ -25,6 +25,7 @@ import { awaitsCoat, sheetsAtHand } from '../part/surface-life.ts';
 import { placeWishes } from '../place/place-reminders.ts';
 import { movedMs, type Ring, type RingLog } from '../ring-log.ts';
 import { sessionWishes } from '../session/session-reminders.ts';
+import { standing } from '../settled.ts';
 import { airLog, batchOf, byName, liveBatches, liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs, minutesAfter } from '../units.ts';
 import { keepsItsBells } from '../unread.ts';
@@ -77,11 +78,11 @@ export function planReminders(
     put(partStream(part.name), part.rings, part.entries, wishes, nouns.has('batch') && awaitsCoat(part));
   }
   for (const place of shop.places.values()) {
-    const wishes = () => placeWishes(place, shop.crew.airLimitMinutes, concernedBy(shop, place.name));
+    const wishes = () => placeWishes(place, standing(shop.crew, 'air-limit').minutes, concernedBy(shop, place.name));
     put(placeStream(place.name), place.rings, [], wishes, true);
   }
   for (const session of shop.sessions.values()) {
-    const wishes = () => sessionWishes(session, leads, shop.crew.spray.briefAheadMinutes);
+    const wishes = () => sessionWishes(session, leads, standing(shop.crew, 'brief-ahead').minutes);
     put(sessionStream(session.number), session.rings, session.entries, wishes);
   }
   const ofCrew = () => [

@@ -3,11 +3,12 @@
 import { DateTime } from 'luxon';
 import type { Crew } from '../crew/crew.ts';
 import { nextHour } from '../crew/next-hour.ts';
+import { standing } from '../settled.ts';
 import type { Wish } from './wanted-reminder.ts';
 
-export function withQuietHours(crew: Pick<Crew, 'zone' | 'spray'>, wish: Wish): Wish {
-  if (wish.critical || crew.spray.quiet === undefined) return wish;
-  const { fromHour, toHour } = crew.spray.quiet;
+export function withQuietHours(crew: Pick<Crew, 'zone' | 'settled'>, wish: Wish): Wish {
+  const { fromHour, toHour } = standing(crew, 'quiet');
+  if (wish.critical || fromHour === toHour) return wish;
   const local = DateTime.fromMillis(wish.dueAt, { zone: crew.zone });
   const inside =
     fromHour < toHour ? local.hour >= fromHour && local.hour < toHour : local.hour >= fromHour || local.hour < toHour;

@@ -1,7 +1,7 @@
 // The words in which a spray session, and need, are told: where people are, what is flushed, what is asked of its air.
 
-import type { PersonName, PlaceName, SessionNumber } from '../ids.ts';
-import type { Celsius, CubicMetres, Grams, Litres, MetresPerSecond, Minutes, Percent, SquareMetres } from '../units.ts';
+import type { SessionNumber } from '../ids.ts';
+import type { Celsius, CubicMetres, Grams, Litres, MetresPerSecond, SquareMetres } from '../units.ts';
 
 /** Sprays; stays near and is exposed; or moved out. */
 export const whereabouts = ['sprays', 'stays', 'out'] as const;
@@ -26,30 +26,14 @@ export const works = ['spray', 'mix', 'flow', 'dip', 'wipe'] as const;
 export type Work = (typeof works)[number];
 
 /** The shop's own numbers to call, or its steps for one kind of trouble. */
-export type EmergencyField = 'call' | Alarm;
+export const emergencyFields = ['call', ...alarms] as const;
+export type EmergencyField = (typeof emergencyFields)[number];
 
 export interface BoothSize {
   /** Open face through which the air goes. */
   readonly faceSquareMetres: SquareMetres;
-  readonly cubicMetres?: CubicMetres;
+  readonly cubicMetres?: CubicMetres | undefined;
 }
-
-export type SpraySetting =
-  /** The crew briefs before it sprays. A first brief puts it on by itself. */
-  | { readonly name: 'brief'; readonly on: boolean }
-  | { readonly name: 'brief-ahead'; readonly minutes: Minutes }
-  /** The only ones who may spray; nobody named lifts the rule. */
-  | { readonly name: 'sprayers'; readonly people: readonly PersonName[] }
-  | ({ readonly name: 'booth'; readonly place: PlaceName } & BoothSize)
-  /** A stricter share of the lower explosive limit than a quarter. */
-  | { readonly name: 'lel'; readonly percent: Percent }
-  /** How many times more air the room needs because nothing mixes perfectly. */
-  | { readonly name: 'mixing'; readonly factor: number }
-  | { readonly name: 'emergency'; readonly field: EmergencyField; readonly text: string }
-  /** Whoever begins a shift is asked whether they hear the bell. */
-  | { readonly name: 'bell'; readonly on: boolean }
-  /** From one hour up to another; the same twice for none. */
-  | { readonly name: 'quiet'; readonly fromHour: number; readonly toHour: number };
 
 /** The sums of a session, of an oven load, or of inert gas let out into a room. */
 export type VapourAsked =

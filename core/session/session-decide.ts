@@ -13,6 +13,7 @@ import {
 } from '../ids.ts';
 import { sheetMeant } from '../products/shelf.ts';
 import { judge, type Rule } from '../rules.ts';
+import { lastSaid } from '../settled.ts';
 import { liveBatches, openSessions, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
 import { namedIn } from './people-named.ts';
@@ -83,7 +84,7 @@ function batchMeant(shop: Shop, named: BatchNumber | undefined): BatchNumber | u
 function sheetFor(shop: Shop, batch: BatchNumber | undefined) {
   const frozen = batch === undefined ? undefined : shop.batches.get(batch)?.sheet;
   if (frozen !== undefined) return { sheet: frozen };
-  const meant = sheetMeant(shop.shelf, shop.crew.defaultSheet);
+  const meant = sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet);
   return 'unclear' in meant ? unclear(meant.unclear) : meant;
 }
 

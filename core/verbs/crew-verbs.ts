@@ -1,6 +1,6 @@
 // What people say of themselves, of bells, of solvent and of the crew's settings.
 
-import type { Setting } from '../crew/crew-commands.ts';
+import type { Setting } from '../settings.ts';
 import { solventUses } from '../solvent-uses.ts';
 import { amount, choice, duration, ownWay, person, ring, spoken, text, unasked, yesOrNo } from './slot.ts';
 import { verb } from './verb.ts';

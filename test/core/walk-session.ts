@@ -1,9 +1,9 @@
 // What a crew might say next round its spray sessions, and in need.
 
 import type { Command } from '../../core/commands.ts';
-import type { Setting } from '../../core/crew/crew-commands.ts';
 import { flushState, isRunning, type Session, unacknowledged } from '../../core/session/session.ts';
 import { alarms } from '../../core/session/session-commands.ts';
+import type { Setting } from '../../core/settings.ts';
 import type { Shop } from '../../core/shop.ts';
 import {
   type EpochMs,

@@ -21,6 +21,7 @@ import { type Deviation, deviationsIn } from '../../core/records/deviations.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { createRinger } from '../../core/reminders/run.ts';
 import { firstHash, hashOf } from '../../core/seal-sums.ts';
+import { standing } from '../../core/settled.ts';
 import type { Shop } from '../../core/shop.ts';
 import { createShopKeeper } from '../../core/shop-keeper.ts';
 import { openSqliteStore } from '../../core/store/sqlite-store.ts';
@@ -111,7 +112,7 @@ function startWalk(file: string) {
   }
 
   function coatsAreMarked(shop: Shop, deviations: readonly Deviation[]): void {
-    for (const { seq, codes, onTheEdge } of coatFaults(envelopes, shop.crew.airLimitMinutes)) {
+    for (const { seq, codes, onTheEdge } of coatFaults(envelopes, standing(shop.crew, 'air-limit').minutes)) {
       const marked = deviations.filter(({ entry }) => entry.seq === seq).map(({ objection }) => objection.code);
       for (const code of judged) {
         if (code === 'past-pot-life' && onTheEdge) continue;

@@ -74,7 +74,10 @@ export function placeFrom(
 const fewestLetters = 3;
 
 /** A sheet by its id or any part of it that no other sheet shares. */
-export function sheetFrom(act: ActLine, words: readonly NameToken[]): SheetId | Fault | undefined {
+export function sheetFrom(
+  act: Pick<ActLine, 'line' | 'context'>,
+  words: readonly NameToken[],
+): SheetId | Fault | undefined {
   const [first] = words;
   const last = words.at(-1);
   if (first === undefined || last === undefined) return undefined;

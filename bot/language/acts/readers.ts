@@ -5,7 +5,6 @@ import { isOwnKey } from '../../../core/own-key.ts';
 import type { sessionVerbs } from '../../../core/verbs/session-verbs.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { mannerOf } from '../time-and-permission.ts';
-import { type Token, tokensAt } from '../typed/tokens.ts';
 import { type ActLine, type ActRead, leftOver, type Reader, type ReaderToTheEnd } from './act-line.ts';
 import { hourOrTemperature } from './hour-or-temperature.ts';
 import { readAir, readNight, readSurface } from './read-air.ts';
@@ -28,10 +27,9 @@ import { readSet } from './read-set.ts';
 import { readUndo } from './read-undo.ts';
 import { readUsed } from './read-used.ts';
 import { readAdd, readWeigh } from './read-weigh.ts';
-import { isSpraySetting, readSpraySetting } from './set-spray.ts';
-import { withManner } from './with-manner.ts';
+import { withManner, withoutQuotes } from './with-manner.ts';
 
-type VerbToTheEnd = 'hold' | 'amend' | 'open' | 'discard' | keyof typeof sessionVerbs;
+type VerbToTheEnd = 'set' | 'hold' | 'amend' | 'open' | 'discard' | keyof typeof sessionVerbs;
 
 /** What may be said round `rags 4`, in either language. */
 const ragWords = [
@@ -79,9 +77,9 @@ const readers: { readonly [V in Exclude<Verb, VerbToTheEnd>]: Reader } = {
   takeover: readTakeover,
   undo: readUndo,
   used: readUsed,
-  set: readSet,
 };
 const readersToTheEnd: { readonly [V in VerbToTheEnd]: ReaderToTheEnd } = {
+  set: readSet,
   hold: readHold,
   amend: readAmend,
   open: readOpen,
@@ -113,13 +111,12 @@ function isToTheEnd(verb: Verb): verb is VerbToTheEnd {
 }
 
 export function readAct(verb: Verb, act: ActLine): ActRead | Fault {
-  if (verb === 'set' && isSpraySetting(act.tokens[0])) return readSpraySetting(act);
   if (isToTheEnd(verb)) return readersToTheEnd[verb](act);
   const doubt = hourOrTemperature(act);
   if (doubt !== undefined) return doubt;
-  const manner = mannerOf(act.tokens, act.line, act.context, verb !== 'set');
+  const manner = mannerOf(act.tokens, act.line, act.context);
   if (isFault(manner)) return manner;
-  const hasQuotes = !holdsNames(verb, act) && manner.tokens.some((token) => token.kind === 'quoted');
+  const hasQuotes = !holdsNames(verb) && manner.tokens.some((token) => token.kind === 'quoted');
   const tokens = hasQuotes ? manner.tokens.flatMap(withoutQuotes) : manner.tokens;
   const command = readers[verb](tokens === act.tokens ? act : { ...act, tokens });
   if (isFault(command)) return command;
@@ -127,17 +124,6 @@ export function readAct(verb: Verb, act: ActLine): ActRead | Fault {
   return { command, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
 }
 /** Of several words, in quotes. */
-function holdsNames(verb: Verb, { tokens: [first] }: ActLine): boolean {
-  return (
-    verb === 'part' ||
-    verb === 'ok' ||
-    verb === 'snooze' ||
-    verb === 'handover' ||
-    (verb === 'set' && first?.kind === 'word' && (first.word === 'role' || first.word === 'crew'))
-  );
-}
-
-/** Only words of one's own need their quotes: “1201g” is a weight all the same. */
-function withoutQuotes(token: Token): readonly Token[] {
-  return token.kind === 'quoted' ? tokensAt(token.words, token.start + 1) : [token];
+function holdsNames(verb: Verb): boolean {
+  return verb === 'part' || verb === 'ok' || verb === 'snooze' || verb === 'handover';
 }

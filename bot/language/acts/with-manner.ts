@@ -3,7 +3,7 @@
 import type { Command } from '../../../core/commands.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { mannerOf } from '../time-and-permission.ts';
-import type { Token } from '../typed/tokens.ts';
+import { type Token, tokensAt } from '../typed/tokens.ts';
 import type { ActLine, ActRead, ReaderToTheEnd } from './act-line.ts';
 
 export function withManner(
@@ -18,4 +18,9 @@ export function withManner(
     const { said, stance } = manner;
     return { command, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
   };
+}
+
+/** Only words of one's own need their quotes: “1201g” is a weight all the same. */
+export function withoutQuotes(token: Token): readonly Token[] {
+  return token.kind === 'quoted' ? tokensAt(token.words, token.start + 1) : [token];
 }

@@ -2,7 +2,7 @@
 // practice and our own choice, no source.
 
 import type { Command } from '../../../core/commands.ts';
-import { celsius, grams, gramsFromOunces, litres, micrometres, percent } from '../../../core/units.ts';
+import { celsius, grams, gramsFromOunces, litres, micrometres, minutes, percent } from '../../../core/units.ts';
 import type { Amount } from '../../../core/verbs/said.ts';
 import { utc } from './shop-at-ten.ts';
 import { act, ask, miss, type TypedLine } from './typed-line.ts';
@@ -71,7 +71,7 @@ export const crewLines: readonly TypedLine[] = [
   miss('part A', 'incomplete', ''),
   miss('wait', 'unknown-verb', 'wait'),
   miss('exit', 'unknown-verb', 'exit'),
-  act('set air-limit 3h', { verb: 'set', setting: { name: 'air-limit', minutes: 180 } }),
+  act('set air-limit 3h', { verb: 'set', setting: { name: 'air-limit', minutes: minutes(180) } }),
   act('set zone madrid', { verb: 'set', setting: { name: 'zone', zone: 'Europe/Madrid' } }),
   act('set zone america/new york', { verb: 'set', setting: { name: 'zone', zone: 'America/New_York' } }),
   act('set zone UTC', { verb: 'set', setting: { name: 'zone', zone: 'UTC' } }),

@@ -15,6 +15,7 @@ import {
   litres,
   micrometres,
   millimetres,
+  minutes,
   percent,
   squareMetres,
 } from '../../../core/units.ts';
@@ -81,7 +82,7 @@ function ofBatch<V extends 'stir' | 'stop' | 'filter' | 'thick' | 'gel'>(verb: V
 
 const setting = fc.oneof(
   fc.record({ name: only('sheet'), sheet }),
-  fc.record({ name: only('air-limit'), minutes: figure(1, 10_080) }),
+  fc.record({ name: only('air-limit'), minutes: figure(1, 10_080).map(minutes) }),
   fc.record({ name: only('digest'), hour: fc.integer({ min: 0, max: 23 }) }),
   fc.record({ name: fc.constantFrom('units', 'crew-units'), units: fc.constantFrom('metric', 'us') }),
   fc.record({ name: only('crew'), crewName: ownWords }),

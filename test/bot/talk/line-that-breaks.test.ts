@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { wire } from '../../../bot/run/wiring.ts';
 import { virtualClock } from '../../../bot/time/clocks.ts';
-import type { Setting } from '../../../core/crew/crew-commands.ts';
+import type { Setting } from '../../../core/settings.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { epochMs } from '../../../core/units.ts';
 import { demoCrew, demoShelf } from '../../core/given.ts';

@@ -40,23 +40,19 @@ export const englishChat = {
   ringsTitle: 'Rings next',
   ring: (time: string, what: string, who: string) => `${time} ${what}${who === '' ? '' : ` (${who})`}`,
   settingsTitle: 'Settings',
-  settings: (crew: string, zone: string, you: string, role: string) => [
-    `Crew: ${crew}. Time zone: ${zone}.`,
-    `You are ${you}, ${role}.`,
-  ],
-  people: (names: string) => `People: ${names}.`,
-  sheetNow: (sheet: string | undefined, air: string, digest: string) =>
-    `Sheet: ${sheet ?? 'none is the usual one'}. Air serves for ${air}. The day comes at ${digest}.`,
-  quietNow: (hours: string | undefined) => (hours === undefined ? 'Quiet hours: none.' : `Quiet hours: ${hours}.`),
+  you: (you: string, role: string) => `You are ${you}, ${role}.`,
+  whoSets: {
+    crew: 'Anybody sets:',
+    lead: 'A lead or a supervisor sets:',
+    supervisor: 'A supervisor sets:',
+  },
+  notSet: 'not set',
+  noUsualSheet: 'none is the usual one',
   cansTitle: 'Cans that need somebody',
   roles: { crew: 'crew', lead: 'lead', supervisor: 'supervisor' },
   setTaps: {
     metric: 'Metric units',
     us: 'US units',
-    sheet: (sheet: string) => `Sheet ${sheet}`,
-    digest: 'Hour of the day card…',
-    quiet: 'Quiet hours…',
-    airLimit: 'Air serves for…',
   },
   setUp: {
     crewButton: 'Set up the crew…',

@@ -1,6 +1,8 @@
 // Misreads, in English: what was read, what is needed, an example.
 
+import type { SettingName } from '../../../../core/settings.ts';
 import type { Misread, MisreadCode, Need } from '../../reading.ts';
+import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
 
 const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
@@ -37,6 +39,11 @@ export function englishMisread(misread: Misread): readonly string[] {
 }
 
 function englishNeed(need: Need): string {
-  const name = slotNames[need.slot];
+  const name = need.setting === undefined ? slotNames[need.slot] : askedFor(need.setting);
   return need.units.length === 0 ? name : `${name} in ${need.units.join(', ')}`;
+}
+
+function askedFor(setting: SettingName): string {
+  const { asked, label } = englishSettings.names[setting];
+  return asked ?? label;
 }

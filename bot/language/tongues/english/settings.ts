@@ -1,31 +1,46 @@
 // What can be set, in English: its name, and what it can be set to.
 
-import type { Setting } from '../../../../core/crew/crew-commands.ts';
+import type { SettingName } from '../../../../core/settings.ts';
 
-const names: Readonly<Record<Setting['name'], string>> = {
-  sheet: 'Sheet',
-  'air-limit': 'Air serves for',
-  digest: 'Hour of the day card',
-  morning: 'Hour of the morning list',
-  rate: 'Coated in an hour',
-  'voc-limit': 'VOC limit',
-  crew: 'Crew',
-  zone: 'Time zone',
-  'crew-language': 'Language of the crew',
-  'crew-units': 'Units of the crew',
-  role: 'Role',
-  units: 'Units',
-  language: 'Your language',
-  rings: 'Your bells',
-  brief: 'Brief before spraying',
-  'brief-ahead': 'Brief ahead by',
-  sprayers: 'May spray',
-  booth: 'Booth',
-  lel: 'Share of the explosive limit',
-  mixing: 'Mixing factor',
-  emergency: 'In need',
-  bell: 'Bell test at each shift',
-  quiet: 'Quiet hours',
+export interface SettingWords {
+  readonly label: string;
+  /** What is needed, where the value is missing; left out, as the label says it. */
+  readonly asked?: string;
+  /** What it may look like on a form. */
+  readonly hint?: string;
+  /** Its name as it is typed besides its own, without accents; two words at most, commas between. */
+  readonly typed?: string;
+}
+
+const names: Readonly<Record<SettingName, SettingWords>> = {
+  crew: { label: 'Crew', asked: 'the crew’s name' },
+  zone: { label: 'Time zone', asked: 'a time zone, Europe/Madrid', hint: 'Europe/Madrid, or the city alone' },
+  'crew-language': {
+    label: 'Language of the crew',
+    asked: 'en or es',
+    hint: 'Of a batch’s message, which all read. Each may have another for their own answers.',
+    typed: 'crew language, language crew',
+  },
+  'crew-units': { label: 'Units of the crew', asked: 'metric or us', typed: 'crew units, units crew' },
+  role: { label: 'Role', asked: 'who; crew, lead or supervisor' },
+  sheet: { label: 'Sheet', asked: 'product sheet' },
+  'air-limit': { label: 'Air serves for', asked: 'how long an air reading holds', typed: 'air limit' },
+  'voc-limit': { label: 'VOC limit', typed: 'voc limit' },
+  digest: { label: 'Hour of the day card', asked: 'hour of the digest' },
+  morning: { label: 'Hour of the morning list', asked: 'hour of the morning list' },
+  quiet: { label: 'Quiet hours', asked: 'quiet hours', hint: '22-6. What is urgent rings all the same. Empty: none.' },
+  bell: { label: 'Bell test at each shift', asked: 'on or off' },
+  emergency: { label: 'In need', asked: 'call, eyes, spill, fire, down or hot' },
+  brief: { label: 'Brief before spraying', asked: 'on or off' },
+  'brief-ahead': { label: 'Brief ahead by', asked: 'how long ahead' },
+  sprayers: { label: 'May spray', asked: 'who' },
+  booth: { label: 'Booth', asked: 'area' },
+  lel: { label: 'Share of the explosive limit', asked: 'share of the lower explosive limit' },
+  mixing: { label: 'Mixing factor', asked: 'air mixing factor' },
+  rate: { label: 'Coated in an hour', asked: 'coating rate' },
+  units: { label: 'Units', asked: 'metric or us' },
+  language: { label: 'Your language', asked: 'en or es' },
+  rings: { label: 'Your bells', asked: 'thread or direct', hint: 'Where a bell for you goes.' },
 };
 
 export const englishSettings = {
@@ -41,11 +56,7 @@ export const englishSettings = {
     'es-MX': 'Español (México)',
     'es-US': 'Español (EE. UU.)',
   } as Readonly<Record<string, string>>,
-  hints: {
-    zone: 'Europe/Madrid, or the city alone',
-    quiet: '22-6. What is urgent rings all the same. Empty: none.',
-    rings: 'Where a bell for you goes.',
-    'crew-language': 'Of a batch’s message, which all read. Each may have another for their own answers.',
-  } as Readonly<Partial<Record<Setting['name'], string>>>,
+  /** A language as people name it, without accents. */
+  languagesTyped: { en: 'english', es: 'spanish' } as Readonly<Record<string, string>>,
   role: (person: string, role: string) => `${person} (${role})`,
 };

@@ -1,7 +1,7 @@
 // What only a chat platform needs to say, in Spanish: a batch's one message, the home tab, who and where.
 
 import type { englishChat } from '../english/chat.ts';
-import { atTime, counted } from './names.ts';
+import { counted } from './names.ts';
 
 export const spanishRoles = { crew: 'operario', lead: 'encargado', supervisor: 'supervisor' };
 
@@ -40,23 +40,19 @@ export const spanishChat: typeof englishChat = {
   ringsTitle: 'Próximos avisos',
   ring: (time, what, who) => `${time} ${what}${who === '' ? '' : ` (${who})`}`,
   settingsTitle: 'Ajustes',
-  settings: (crew, zone, you, role) => [
-    `Cuadrilla: ${crew}. Zona horaria: ${zone}.`,
-    `Usted: ${you}. Puesto: ${role}.`,
-  ],
-  people: (names) => `Gente: ${names}.`,
-  sheetNow: (sheet, air, digest) =>
-    `Ficha: ${sheet ?? 'ninguna es la habitual'}. Una lectura del aire vale ${air}. El resumen del día llega ${atTime(digest)}.`,
-  quietNow: (hours) => (hours === undefined ? 'Horas de silencio: ninguna.' : `Horas de silencio: ${hours}.`),
+  you: (you, role) => `Usted: ${you}. Puesto: ${role}.`,
+  whoSets: {
+    crew: 'Lo fija cualquiera:',
+    lead: 'Lo fija un encargado o un supervisor:',
+    supervisor: 'Lo fija un supervisor:',
+  },
+  notSet: 'sin fijar',
+  noUsualSheet: 'ninguna es la habitual',
   cansTitle: 'Latas por atender',
   roles: spanishRoles,
   setTaps: {
     metric: 'Unidades métricas',
     us: 'Unidades de EE. UU.',
-    sheet: (sheet) => `Ficha ${sheet}`,
-    digest: 'Hora del resumen…',
-    quiet: 'Horas de silencio…',
-    airLimit: 'Validez del aire…',
   },
   setUp: {
     crewButton: 'Preparar la cuadrilla…',

@@ -113,7 +113,7 @@ export function spanishFact(fact: Fact, f: Figures): string {
     case 'LowestRead':
       return `mínima ${f.temperature(fact.lowestCelsius)}`;
     case 'SettingChanged':
-      return `ajuste: ${spanishSettings.names[fact.setting.name]}`;
+      return `ajuste: ${spanishSettings.names[fact.setting.name].label}`;
     case 'SolventUsed': {
       const amount = fact.amount.kind === 'mass' ? f.mass(fact.amount.grams) : f.volume(fact.amount.litres);
       return `gastados ${amount} de ${spanishMaterialName(fact.material)} (${uses[fact.use]})`;

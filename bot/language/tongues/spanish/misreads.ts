@@ -1,9 +1,11 @@
 // Misreads, in Spanish: what was read, what is needed, an example.
 
 import { ownValue } from '../../../../core/own-key.ts';
+import type { SettingName } from '../../../../core/settings.ts';
 import type { Misread, MisreadCode, Need } from '../../reading.ts';
 import type { Slot } from '../../slots.ts';
 import { spanishMethodList } from './methods.ts';
+import { spanishSettings } from './settings.ts';
 import { spanishVerbs } from './verbs.ts';
 
 const isBareDegree = (token: string): boolean => /\d ?(?:°|grados?)$/i.test(token);
@@ -78,17 +80,8 @@ const slotNames: Readonly<Record<Slot, string>> = {
   act: 'qué anotación',
   change: 'el dato bueno',
   setting: 'qué ajuste',
-  'air-limit': 'cuánto tiempo vale una lectura del aire',
-  'digest-hour': 'hora del resumen',
-  'morning-hour': 'hora del repaso de la mañana',
-  rate: 'ritmo de aplicación',
   'ready-time': 'para qué hora',
-  'unit-system': 'métricas o us',
-  'crew-name': 'nombre de la cuadrilla',
-  zone: 'zona horaria, Europe/Madrid',
   role: 'operario, encargado o supervisor',
-  language: 'es o en',
-  rings: 'hilo o directo',
   time: 'hora',
   'time-ago': 'hace cuánto',
   session: 'número de sesión',
@@ -109,11 +102,6 @@ const slotNames: Readonly<Record<Slot, string>> = {
   'gas-volume': 'volumen de gas',
   'room-volume': 'volumen de la sala',
   work: 'qué trabajo',
-  'brief-ahead': 'con cuánta antelación',
-  'lel-share': 'parte del límite de explosividad',
-  'mixing-factor': 'factor de mezcla de aire',
-  'quiet-hours': 'horas de silencio',
-  'emergency-field': 'teléfono, ojos, derrame, fuego, caído o caliente',
   verb: 'de qué se trata, con una palabra como mezclar o aplicar',
   material: 'material',
   'solvent-amount': 'cantidad de disolvente',
@@ -125,7 +113,6 @@ const slotNames: Readonly<Record<Slot, string>> = {
   form: 'formato del archivo',
   hash: 'huella',
   file: 'archivo',
-  'voc-limit': 'límite de COV',
   day: 'día',
 };
 
@@ -160,7 +147,7 @@ const unitShown = (unit: string): string => unit.replace('degC', '°C').replace(
 const withComma = (text: string): string => text.replace(/^(\d+)\.(\d+)(?=\D*$)/, '$1,$2');
 
 function spanishNeed(need: Need): string {
-  const name = slotNames[need.slot];
+  const name = need.setting === undefined ? slotNames[need.slot] : askedFor(need.setting);
   return need.units.length === 0 ? name : `${name} en ${need.units.join(', ')}`;
 }
 
@@ -169,4 +156,9 @@ const examples: Readonly<Record<string, { readonly example: string }>> = spanish
 function exampleOf({ verb, faulty, example }: Misread): string {
   if (faulty !== undefined) return listExample;
   return ownValue(examples, verb ?? 'mix')?.example ?? example;
+}
+
+function askedFor(setting: SettingName): string {
+  const { asked, label } = spanishSettings.names[setting];
+  return asked ?? label;
 }

@@ -1,32 +1,45 @@
 // What can be set, in Spanish: its name, and what it can be set to.
 
-import type { Setting } from '../../../../core/crew/crew-commands.ts';
-import { englishSettings } from '../english/settings.ts';
+import type { SettingName } from '../../../../core/settings.ts';
+import { englishSettings, type SettingWords } from '../english/settings.ts';
 
-const names: Readonly<Record<Setting['name'], string>> = {
-  sheet: 'Ficha',
-  'air-limit': 'Validez del aire',
-  digest: 'Hora del resumen',
-  morning: 'Hora de la lista de la mañana',
-  rate: 'Ritmo',
-  'voc-limit': 'Límite de COV',
-  crew: 'Cuadrilla',
-  zone: 'Zona horaria',
-  'crew-language': 'Idioma de la cuadrilla',
-  'crew-units': 'Unidades de la cuadrilla',
-  role: 'Puesto',
-  units: 'Unidades',
-  language: 'Su idioma',
-  rings: 'Sus avisos',
-  brief: 'Charla antes de la pistola',
-  'brief-ahead': 'Antelación de la charla',
-  sprayers: 'Pintores',
-  booth: 'Cabina',
-  lel: 'Parte del límite de explosividad',
-  mixing: 'Factor de mezcla de aire',
-  emergency: 'Emergencia',
-  bell: 'Prueba de avisos en cada turno',
-  quiet: 'Silencio',
+const names: Readonly<Record<SettingName, SettingWords>> = {
+  crew: { label: 'Cuadrilla', asked: 'nombre de la cuadrilla' },
+  zone: { label: 'Zona horaria', asked: 'zona horaria, Europe/Madrid', hint: 'Europe/Madrid, o solo la ciudad' },
+  'crew-language': {
+    label: 'Idioma de la cuadrilla',
+    asked: 'es o en',
+    hint: 'El del mensaje de cada mezcla, que leen todos. Cada uno puede tener otro para sus respuestas.',
+    typed: 'idioma-cuadrilla',
+  },
+  'crew-units': {
+    label: 'Unidades de la cuadrilla',
+    asked: 'métricas o us',
+    typed: 'unidades-cuadrilla',
+  },
+  role: { label: 'Puesto', asked: 'quién; operario, encargado o supervisor' },
+  sheet: { label: 'Ficha', asked: 'ficha' },
+  'air-limit': {
+    label: 'Validez del aire',
+    asked: 'cuánto tiempo vale una lectura del aire',
+    typed: 'limite-aire, limite aire',
+  },
+  'voc-limit': { label: 'Límite de COV', asked: 'límite de COV', typed: 'limite-cov, limite cov' },
+  digest: { label: 'Hora del resumen', asked: 'hora del resumen' },
+  morning: { label: 'Hora de la lista de la mañana', asked: 'hora del repaso de la mañana' },
+  quiet: { label: 'Silencio', asked: 'horas de silencio', hint: '22-6. Lo urgente avisa igual. Vacío: sin silencio.' },
+  bell: { label: 'Prueba de avisos en cada turno', asked: 'sí o no, entra o sale' },
+  emergency: { label: 'Emergencia', asked: 'teléfono, ojos, derrame, fuego, caído o caliente' },
+  brief: { label: 'Charla antes de la pistola', asked: 'sí o no, entra o sale' },
+  'brief-ahead': { label: 'Antelación de la charla', asked: 'con cuánta antelación', typed: 'charla-antes' },
+  sprayers: { label: 'Pintores', asked: 'quiénes' },
+  booth: { label: 'Cabina', asked: 'área' },
+  lel: { label: 'Parte del límite de explosividad', asked: 'parte del límite de explosividad' },
+  mixing: { label: 'Factor de mezcla de aire', asked: 'factor de mezcla de aire', typed: 'factor-aire' },
+  rate: { label: 'Ritmo', asked: 'ritmo de aplicación' },
+  units: { label: 'Unidades', asked: 'métricas o us' },
+  language: { label: 'Su idioma', asked: 'es o en' },
+  rings: { label: 'Sus avisos', asked: 'hilo o directo', hint: 'Adónde le llegan los avisos.' },
 };
 
 export const spanishSettings: typeof englishSettings = {
@@ -34,11 +47,6 @@ export const spanishSettings: typeof englishSettings = {
   units: { metric: 'métricas', us: 'EE. UU.' },
   rings: { thread: 'en el hilo de la mezcla', direct: 'por mensaje directo' },
   languages: englishSettings.languages,
-  hints: {
-    zone: 'Europe/Madrid, o solo la ciudad',
-    quiet: '22-6. Lo urgente avisa igual. Vacío: sin silencio.',
-    rings: 'Adónde le llegan los avisos.',
-    'crew-language': 'El del mensaje de cada mezcla, que leen todos. Cada uno puede tener otro para sus respuestas.',
-  },
+  languagesTyped: { en: 'ingles', es: 'espanol, castellano' },
   role: (person, role) => `${person} (${role})`,
 };

@@ -1,0 +1,77 @@
+// A setting as a card says it, and as it stands: what was said, else what is usual.
+
+import { personIn } from '../../core/crew/crew.ts';
+import type { PersonName } from '../../core/ids.ts';
+import { ownValue } from '../../core/own-key.ts';
+import { sheetMeant } from '../../core/products/shelf.ts';
+import type { SettingKind, SettingValues } from '../../core/setting-kinds.ts';
+import {
+  type KindOf,
+  type Setting,
+  type SettingName,
+  type SettingOf,
+  settingRows,
+  usualSettings,
+} from '../../core/settings.ts';
+import { allSaid, lastSaid } from '../../core/settled.ts';
+import { litres, squareMetres } from '../../core/units.ts';
+import type { Telling } from './card-context.ts';
+
+const shown: { readonly [Kind in SettingKind]: (t: Telling, value: SettingValues[Kind]) => string } = {
+  sheet: (_, { sheet }) => sheet,
+  duration: (t, { minutes }) => t.f.minutesDown(minutes),
+  hour: (_, { hour }) => `${hour}:00`,
+  hours: ({ words }, { fromHour, toHour }) => {
+    const { off, quiet } = words.session.settings;
+    return fromHour === toHour ? off : quiet(`${fromHour}:00`, `${toHour}:00`);
+  },
+  switch: ({ words }, { on }) => (on ? words.session.settings.on : words.session.settings.off),
+  percent: (t, { percent }) => t.f.percent(percent, 1),
+  factor: (t, { factor }) => t.f.decimal(factor),
+  rate: (t, { squareMetresPerHour }) => `${t.f.area(squareMetres(squareMetresPerHour))} / h`,
+  quota: (t, { grams, per }) => `${t.f.mass(grams)} / ${t.words.records.limitPer[per]}`,
+  'crew-name': (_, { crewName }) => crewName,
+  zone: (_, { zone }) => zone,
+  language: ({ words }, { language }) => ownValue(words.settings.languages, language) ?? language,
+  units: ({ words }, { units }) => words.settings.units[units],
+  rings: ({ words }, { rings }) => words.settings.rings[rings],
+  people: (t, { people }) => (people.length === 0 ? t.words.session.settings.nobodyNamed : t.f.list(people)),
+  roles: (t, { given }) =>
+    t.f.list(given.map(({ person, role }) => t.words.settings.role(person, t.words.chat.roles[role]))),
+  booth: (t, { place, faceSquareMetres, cubicMetres }) => {
+    const room = cubicMetres === undefined ? [] : [t.f.volume(litres(cubicMetres * 1000))];
+    return t.f.list([t.words.names.place(place), t.f.area(faceSquareMetres), ...room]);
+  },
+  emergency: ({ words }, { field, text }) => `${words.names.emergencyField(field)}: ${text}`,
+};
+
+export function settingShown<Name extends SettingName>(t: Telling, setting: SettingOf<Name>): string {
+  const kind: KindOf<Name> = settingRows[setting.name].kind;
+  return shown[kind](t, setting);
+}
+
+/** Of a booth, a kind of trouble or a length of time one each; none where nothing is set. */
+export function asItStands(t: Telling, person: PersonName, name: SettingName): readonly Setting[] {
+  const { crew, shelf } = t.shop;
+  const { units, language, rings = 'thread' } = personIn(crew, person);
+  switch (name) {
+    case 'units':
+      return [{ name, units }];
+    case 'language':
+      return [{ name, language }];
+    case 'rings':
+      return [{ name, rings }];
+    case 'role':
+      return crew.people.length === 0
+        ? []
+        : [{ name, given: crew.people.map((each) => ({ person: each.name, role: each.role })) }];
+    case 'sheet': {
+      const usual = sheetMeant(shelf, lastSaid(crew, 'sheet')?.sheet);
+      return 'sheet' in usual ? [{ name, sheet: usual.sheet.id }] : [];
+    }
+    default: {
+      const said = allSaid(crew, name);
+      return said.length > 0 ? said : usualSettings.filter((usual) => usual.name === name);
+    }
+  }
+}

@@ -1,0 +1,28 @@
+// The shop's own numbers to call, and its steps for each kind of trouble, in its own words: `set emergency call 112`.
+
+import type { EmergencyField } from '../../../core/session/session-commands.ts';
+import { alarms } from '../../../core/session/session-commands.ts';
+import { type Fault, isFault } from '../reading.ts';
+import type { Token } from '../typed/tokens.ts';
+import type { ActLine, ActRead } from './act-line.ts';
+import { freeTextFrom } from './free-text.ts';
+
+const fields: ReadonlyMap<string, EmergencyField> = new Map([
+  ...['call', 'numbers', 'number', 'phone'].map((word) => [word, 'call'] as const),
+  ...alarms.map((alarm) => [alarm, alarm] as const),
+]);
+
+export function readEmergency(act: ActLine, [token, second]: readonly Token[]): ActRead | Fault {
+  if (token === undefined) return { code: 'incomplete', setting: 'emergency' };
+  const field = token.kind === 'word' ? fields.get(token.word) : undefined;
+  if (field === undefined) return { code: 'left-over', token, setting: 'emergency' };
+  const isPot = field === 'hot' && second?.kind === 'word' && second.word === 'pot';
+  const own = freeTextFrom(act, act.tokens.indexOf(token) + (isPot ? 2 : 1));
+  if (isFault(own)) return own;
+  if (own.words === '') return { code: 'incomplete', needs: ['told'] };
+  return {
+    command: { verb: 'set', setting: { name: 'emergency', field, text: own.words } },
+    ...(own.at !== undefined && { at: own.at }),
+    ...(own.stance !== undefined && { stance: own.stance }),
+  };
+}

@@ -1,0 +1,122 @@
+// Values of settings that are figures: a duration, an hour, a share, a rate.
+
+import { ownValue } from '../../../core/own-key.ts';
+import type { SettingValues } from '../../../core/setting-kinds.ts';
+import {
+  grams,
+  gramsFromKilograms,
+  gramsFromPounds,
+  squareMetresFromSquareFeet,
+  squareMetresPerHour,
+} from '../../../core/units.ts';
+import { type Fault, isFault } from '../reading.ts';
+import { unitsOfSetting } from '../setting-units.ts';
+import { readTimeOfDay } from '../times/time-typed.ts';
+import { withoutAccents } from '../tongues/spanish/lexicon.ts';
+import type { Token } from '../typed/tokens.ts';
+import { leftOver, lineWith } from './act-line.ts';
+import { asOnePiece, missing, onlyValue, otherKind, outside, type ValueSaid } from './setting-said.ts';
+import { withUnitText } from './unit-missing.ts';
+
+export function readDuration(said: ValueSaid): SettingValues['duration'] | Fault {
+  const value = onlyValue(said);
+  if (isFault(value)) return value;
+  if (value.kind === 'number') {
+    const tries = unitsOfSetting(said.name).map((unit) => lineWith(said.line, value, withUnitText(value, unit)));
+    return { code: 'unit-missing', token: value, setting: said.name, tries };
+  }
+  if (value.kind !== 'quantity' || value.quantity.is !== 'duration') return leftOver(value);
+  const { minutes } = value.quantity;
+  return outside(said, value, minutes) ?? { minutes };
+}
+
+export function readPercent(said: ValueSaid): SettingValues['percent'] | Fault {
+  const value = onlyValue(said);
+  if (isFault(value)) return value;
+  if (value.kind !== 'quantity' || value.quantity.is !== 'percent') return leftOver(value);
+  const { percent } = value.quantity;
+  return outside(said, value, percent) ?? { percent };
+}
+
+export function readFactor(said: ValueSaid): SettingValues['factor'] | Fault {
+  const value = onlyValue(said);
+  if (isFault(value)) return value;
+  if (value.kind !== 'number' || value.number.other !== undefined) return leftOver(value);
+  const factor = value.number.value;
+  return outside(said, value, factor) ?? { factor };
+}
+
+const hoursOfDay = { lowest: 0, highest: 23, unit: 'h' };
+
+/** On the hour: `17`, `17:00`, `5pm`, `5 pm`. */
+export function readHour(said: ValueSaid): SettingValues['hour'] | Fault {
+  const [value, half, third] = said.values;
+  if (value === undefined) return missing(said);
+  const word = half?.kind === 'word' ? half.word : '';
+  const stray = half !== undefined && word !== 'am' && word !== 'pm' ? half : third;
+  if (stray !== undefined) return leftOver(stray);
+  const time = readTimeOfDay(`${value.text}${word}`);
+  if (time === undefined) return leftOver(value);
+  if (time === 'no-such-time' || time.minute !== 0 || time.second !== 0) {
+    return { code: 'impossible', token: value, setting: said.name, limits: hoursOfDay };
+  }
+  return { hour: time.hour };
+}
+
+const spanShape = /^(\d{1,2})(?::00)?-(\d{1,2})(?::00)?$/;
+
+/** `22-6`, `22 a 6`, `22 to 6`, `off`. */
+export function readHours(said: ValueSaid): SettingValues['hours'] | Fault {
+  const [value, second, third] = said.values.filter((token) => token.kind !== 'word' || token.word !== 'a');
+  if (value === undefined) return missing(said);
+  if (value.kind === 'number' && second?.kind === 'number' && third === undefined) {
+    return hoursFrom(said, `${value.text}-${second.text}`, value);
+  }
+  if (second !== undefined) return leftOver(second);
+  const isNone = value.kind === 'word' && (value.word === 'off' || value.word === 'no');
+  return isNone ? { fromHour: 0, toHour: 0 } : hoursFrom(said, value.text, value);
+}
+
+function hoursFrom({ name: setting }: ValueSaid, text: string, token: Token): SettingValues['hours'] | Fault {
+  const found = spanShape.exec(text);
+  if (found === null) return leftOver(token);
+  const [fromHour, toHour] = [Number(found[1]), Number(found[2])];
+  return fromHour > 23 || toHour > 23 ? { code: 'impossible', token, setting } : { fromHour, toHour };
+}
+
+const rateShape = /^([\d.,]+) ?(m\^?2|sqm|ft\^?2|sqft) ?(?:\/|per|an|a|por|a la) ?(?:h|hr|hour|hora)$/i;
+
+/** `4m2/h`, `40 ft2 per hour`. */
+export function readRate(said: ValueSaid): SettingValues['rate'] | Fault {
+  const token = asOnePiece(said);
+  if (token === undefined) return missing(said);
+  const [, number = '', unit = ''] = rateShape.exec(token.text) ?? [];
+  const value = Number(number.replace(',', '.'));
+  if (unit === '' || !Number.isFinite(value)) {
+    const [first, second] = said.values;
+    if (first?.kind !== 'number' || second !== undefined) return otherKind(said, token);
+    const tries = unitsOfSetting(said.name).map((each) => lineWith(said.line, token, `${token.text}${each}`));
+    return { code: 'unit-missing', token, setting: said.name, tries };
+  }
+  const area = /^(?:ft|sqft)/i.test(unit) ? squareMetresFromSquareFeet(value) : value;
+  return outside(said, token, area) ?? { squareMetresPerHour: squareMetresPerHour(area) };
+}
+
+const quotaShape = /^(\d+(?:[.,]\d+)?) ?(kg|g|lb)s? ?(?:\/|per|a|an|al|por) ?(day|month|year|d[ií]a|mes|a[ñn]o)$/i;
+const masses: Readonly<Record<string, typeof grams>> = { g: grams, kg: gramsFromKilograms, lb: gramsFromPounds };
+const spans: Readonly<Record<string, SettingValues['quota']['per']>> = {
+  ...{ day: 'day', month: 'month', year: 'year' },
+  ...{ dia: 'day', mes: 'month', ano: 'year' },
+};
+
+/** `300kg/month`: a mass in a time. */
+export function readQuota(said: ValueSaid): SettingValues['quota'] | Fault {
+  const token = asOnePiece(said);
+  if (token === undefined) return missing(said);
+  const [, amount = '', unit = '', span = ''] = quotaShape.exec(token.text) ?? [];
+  const make = ownValue(masses, unit.toLowerCase());
+  const per = ownValue(spans, withoutAccents(span.toLowerCase()));
+  if (make === undefined || per === undefined) return { code: 'unit-missing', token, setting: said.name, tries: [] };
+  const mass = make(Number(amount.replace(',', '.')));
+  return mass > 0 ? { grams: mass, per } : { code: 'impossible', token, setting: said.name };
+}

@@ -1,0 +1,49 @@
+// What a reader of a setting's value gets, and what it answers where the value is missing, of another kind or out of reach.
+
+import { type SettingName, type SettingRow, settingRows } from '../../../core/settings.ts';
+import type { Limits } from '../../../core/verbs/slot.ts';
+import type { Fault, LineContext } from '../reading.ts';
+import { unitOfSetting } from '../setting-units.ts';
+import { isOutside } from '../slots.ts';
+import type { Token } from '../typed/tokens.ts';
+
+export interface ValueSaid {
+  readonly name: SettingName;
+  readonly line: string;
+  readonly context: LineContext;
+  /** All that follows the name. */
+  readonly rest: readonly Token[];
+  /** Without the words that only round a sentence off. */
+  readonly values: readonly Token[];
+}
+
+type Piece = NonNullable<Fault['token']>;
+
+export const missing = ({ name: setting }: ValueSaid): Fault => ({ code: 'incomplete', setting });
+
+export const otherKind = ({ name: setting }: ValueSaid, token: Piece): Fault => ({ code: 'left-over', token, setting });
+
+/** The only value; a second one is too much. */
+export function onlyValue(said: ValueSaid): Token | Fault {
+  const [value, second] = said.values;
+  return value === undefined ? missing(said) : second === undefined ? value : { code: 'left-over', token: second };
+}
+
+/** Outside what the setting's row allows. */
+export function outside({ name: setting }: ValueSaid, token: Piece, value: number): Fault | undefined {
+  const limits = limitsOf(setting);
+  return limits !== undefined && isOutside(limits, value) ? { code: 'impossible', token, setting, limits } : undefined;
+}
+
+export function limitsOf(name: SettingName): Limits | undefined {
+  const row: SettingRow = settingRows[name];
+  return row.limits === undefined ? undefined : { ...row.limits, unit: unitOfSetting(name) };
+}
+
+/** All the values as one piece of the line. */
+export function asOnePiece({ line, values }: ValueSaid): Piece | undefined {
+  const [first] = values;
+  const last = values.at(-1);
+  if (first === undefined || last === undefined) return undefined;
+  return { text: line.slice(first.start, last.end), start: first.start, end: last.end };
+}

@@ -1,0 +1,168 @@
+// Values of settings that are words: names of people, sheets and zones, or one of a few that are known.
+
+import { ringsTo, roles } from '../../../core/crew/crew-commands.ts';
+import type { PersonName } from '../../../core/ids.ts';
+import type { SettingValues } from '../../../core/setting-kinds.ts';
+import type { CubicMetres, SquareMetres } from '../../../core/units.ts';
+import { placeNamed } from '../names-typed.ts';
+import { personTyped } from '../people-typed.ts';
+import { type Fault, isFault } from '../reading.ts';
+import { isOutside, type Slot, slots } from '../slots.ts';
+import { nearest } from '../suggestions.ts';
+import { wordsIn } from '../tongues/languages.ts';
+import { languages, languageTyped } from '../tongues/profiles.ts';
+import { withoutAccents } from '../tongues/spanish/lexicon.ts';
+import { roomFrom } from '../typed/air-figures.ts';
+import type { Token } from '../typed/tokens.ts';
+import { zonesNamed } from '../zones-typed.ts';
+import { leftOver, lineWith } from './act-line.ts';
+import { sheetFrom } from './read-names.ts';
+import { asOnePiece, missing, onlyValue, otherKind, type ValueSaid } from './setting-said.ts';
+
+export function readSheetName(said: ValueSaid): SettingValues['sheet'] | Fault {
+  const words = said.values.filter((token) => token.kind === 'word' || token.kind === 'quoted');
+  const stray = said.values.find((token) => token.kind !== 'word' && token.kind !== 'quoted');
+  if (stray !== undefined) return leftOver(stray);
+  const sheet = sheetFrom(said, words);
+  if (sheet === undefined) return missing(said);
+  return typeof sheet === 'string' ? { sheet } : sheet;
+}
+
+const longestName = 60;
+
+export function readCrewName(said: ValueSaid): SettingValues['crew-name'] | Fault {
+  const [first, second] = said.rest;
+  const last = said.rest.at(-1);
+  if (first === undefined || last === undefined) return missing(said);
+  const typed = first.kind === 'quoted' && second === undefined ? first.words : said.line.slice(first.start, last.end);
+  const crewName = typed.trim();
+  if (crewName === '') return missing(said);
+  return crewName.length > longestName ? leftOver(second ?? first) : { crewName };
+}
+
+/** By its name, or by its city alone where no other has one of that name. */
+export function readZone(said: ValueSaid): SettingValues['zone'] | Fault {
+  const token = asOnePiece(said);
+  if (token === undefined) return missing(said);
+  const { zone, likely } = zonesNamed(token.text);
+  if (zone !== undefined) return { zone };
+  const tries = likely.map((name) => lineWith(said.line, token, name));
+  return { ...otherKind(said, token), couldBe: likely, tries };
+}
+
+/** As people name it, in any language. */
+const languageNames: ReadonlyMap<string, string> = new Map(
+  languages.flatMap((language) =>
+    Object.entries(wordsIn(language).settings.languagesTyped).flatMap(([code, names]) =>
+      names.split(', ').map((name) => [name, code] as const),
+    ),
+  ),
+);
+
+export function readLanguage(said: ValueSaid): SettingValues['language'] | Fault {
+  const value = onlyValue(said);
+  if (isFault(value)) return value;
+  const word = value.kind === 'word' ? withoutAccents(value.text.toLowerCase()) : '';
+  const language = languageTyped(word) ?? languageNames.get(word);
+  return language === undefined ? otherKind(said, value) : { language };
+}
+
+const systems: ReadonlyMap<string, 'metric' | 'us'> = new Map([
+  ['metric', 'metric'],
+  ['si', 'metric'],
+  ['us', 'us'],
+  ['usa', 'us'],
+]);
+
+export function readUnits(said: ValueSaid): SettingValues['units'] | Fault {
+  const value = onlyValue(said);
+  if (isFault(value)) return value;
+  const units = value.kind === 'word' ? systems.get(value.word) : undefined;
+  return units === undefined ? otherKind(said, value) : { units };
+}
+
+export function readRings(said: ValueSaid): SettingValues['rings'] | Fault {
+  const value = onlyValue(said);
+  if (isFault(value)) return value;
+  const rings = oneOf(ringsTo, value);
+  return rings === undefined ? otherKind(said, value) : { rings };
+}
+
+export function readSwitch(said: ValueSaid): SettingValues['switch'] | Fault {
+  const value = onlyValue(said);
+  if (isFault(value)) return value;
+  const word = value.kind === 'word' ? value.word : '';
+  if (word === 'on' || word === 'yes') return { on: true };
+  return word === 'off' || word === 'no' ? { on: false } : otherKind(said, value);
+}
+
+export function readPeople(said: ValueSaid): SettingValues['people'] | Fault {
+  const [first, second] = said.values;
+  if (first === undefined) return missing(said);
+  if (first.kind === 'word' && first.word === 'nobody' && second === undefined) return { people: [] };
+  const people: PersonName[] = [];
+  for (const token of said.values) {
+    const person = personTyped(token);
+    if (person === undefined) return leftOver(token);
+    if (!people.includes(person)) people.push(person);
+  }
+  return { people };
+}
+
+/** Person and role by turns: somebody may be called lead. */
+export function readRoles({ values }: ValueSaid): SettingValues['roles'] | Fault {
+  const given: SettingValues['roles']['given'][number][] = [];
+  for (let i = 0; i < values.length || given.length === 0; i += 2) {
+    const [person, role] = values.slice(i, i + 2);
+    if (person === undefined || role === undefined) return { code: 'incomplete', needs: ['person', 'role'] };
+    const known = oneOf(roles, role);
+    if (known === undefined) return { code: 'left-over', token: role, needs: ['role'] };
+    const name = personTyped(person);
+    if (name === undefined) return { code: 'left-over', token: person, needs: ['person'] };
+    given.push({ person: name, role: known });
+  }
+  return { given };
+}
+
+/** `booth-2 4m2 30m3`; `4m2` alone: the place is called what it is. */
+export function readBooth(said: ValueSaid): SettingValues['booth'] | Fault {
+  const { values } = said;
+  let place: string | undefined;
+  let face: SquareMetres | undefined;
+  let room: CubicMetres | undefined;
+  for (let i = 0; i < values.length; i++) {
+    const token = values[i];
+    if (token === undefined) continue;
+    const volume = roomFrom(values, i);
+    if (volume !== undefined && room === undefined) {
+      const fault = beyond(token, 'room-volume', volume.value);
+      if (fault !== undefined) return fault;
+      room = volume.value;
+      i = volume.to - 1;
+    } else if (token.kind === 'quantity' && token.quantity.is === 'area' && face === undefined) {
+      const fault = beyond(token, 'area', token.quantity.squareMetres);
+      if (fault !== undefined) return fault;
+      face = token.quantity.squareMetres;
+    } else {
+      const name = token.kind === 'word' ? placeNamed(token.word) : undefined;
+      if (name === undefined || place !== undefined) return leftOver(token);
+      place = name;
+    }
+  }
+  if (face === undefined) return missing(said);
+  return { place: place ?? 'booth', faceSquareMetres: face, ...(room !== undefined && { cubicMetres: room }) };
+}
+
+function beyond(token: Token, slot: Slot, value: number): Fault | undefined {
+  const { limits } = slots[slot];
+  return limits !== undefined && isOutside(limits, value)
+    ? { code: 'impossible', token, needs: [slot], limits }
+    : undefined;
+}
+
+/** A slip of one letter is understood: there are few words that it could be. */
+function oneOf<T extends string>(known: readonly T[], token: Token): T | undefined {
+  if (token.kind !== 'word') return undefined;
+  const [near] = nearest(token.word, known);
+  return known.find((each) => each === token.word) ?? known.find((each) => each === near);
+}

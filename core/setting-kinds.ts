@@ -1,0 +1,43 @@
+// What a setting can be set to, one shape a kind, as it is stored. A kind knows nothing of what it is set for.
+
+import { z } from 'zod';
+import { ringsTo, roles } from './crew/crew-commands.ts';
+import { emergencyFields } from './session/session-commands.ts';
+import { CubicMetres, Grams, Minutes, Percent, SquareMetres, SquareMetresPerHour } from './unit-schemas.ts';
+
+const hour = z.number().int().min(0).max(23);
+
+export const settingKinds = {
+  sheet: { sheet: z.string() },
+  duration: { minutes: Minutes },
+  /** On the hour, by the crew's wall clock. */
+  hour: { hour },
+  /** From one hour up to another; the same twice for none. */
+  hours: { fromHour: hour, toHour: hour },
+  switch: { on: z.boolean() },
+  percent: { percent: Percent },
+  factor: { factor: z.number().min(1).max(100) },
+  /** What is coated in an hour. */
+  rate: { squareMetresPerHour: SquareMetresPerHour },
+  /** So much in such a time. */
+  quota: { grams: Grams, per: z.enum(['day', 'month', 'year']) },
+  'crew-name': { crewName: z.string() },
+  /** IANA. */
+  zone: { zone: z.string() },
+  language: { language: z.string() },
+  units: { units: z.enum(['metric', 'us']) },
+  rings: { rings: z.enum(ringsTo) },
+  people: { people: z.array(z.string()).readonly() },
+  /** Of several at once: who gives them may by then be none of those who may. */
+  roles: { given: z.array(z.object({ person: z.string(), role: z.enum(roles) }).readonly()).readonly() },
+  /** The open face through which the air goes, and the room behind it. */
+  booth: { place: z.string(), faceSquareMetres: SquareMetres, cubicMetres: CubicMetres.optional() },
+  /** The shop's own numbers to call, or its steps for one kind of trouble. */
+  emergency: { field: z.enum(emergencyFields), text: z.string() },
+} satisfies Record<string, z.ZodRawShape>;
+
+export type SettingKind = keyof typeof settingKinds;
+
+export type SettingValues = {
+  readonly [Kind in SettingKind]: Readonly<z.infer<z.ZodObject<(typeof settingKinds)[Kind]>>>;
+};

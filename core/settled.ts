@@ -1,0 +1,51 @@
+// What stands of each setting: what was said last, else what the crew's file says, else what is usual. Of a booth, a length
+// of time or a kind of trouble each has its own.
+
+import { type Setting, type SettingName, type UsuallySet, usualSettings } from './settings.ts';
+
+type Named<Name extends SettingName> = Extract<Setting, { readonly name: Name }>;
+
+export type Settled = ReadonlyMap<SettingName, readonly Setting[]>;
+
+/** Stands from now on in the place of what was said of the same thing. */
+export function settle(settled: Map<SettingName, readonly Setting[]>, setting: Setting): void {
+  const others = (settled.get(setting.name) ?? []).filter((other) => aspectOf(other) !== aspectOf(setting));
+  settled.set(setting.name, [...others, setting]);
+}
+
+interface WithSettled {
+  readonly settled: Settled;
+}
+
+/** All that somebody or the crew's file has said. */
+export function allSaid<Name extends SettingName>({ settled }: WithSettled, name: Name): readonly Named<Name>[] {
+  return named(settled.get(name) ?? [], name);
+}
+
+export function lastSaid<Name extends SettingName>(crew: WithSettled, name: Name): Named<Name> | undefined {
+  return allSaid(crew, name).at(-1);
+}
+
+/** What holds, whether anybody has said it or not. */
+export function standing<Name extends UsuallySet>(crew: WithSettled, name: Name): Named<Name> {
+  const last = lastSaid(crew, name) ?? named(usualSettings, name)[0];
+  if (last === undefined) throw new Error(`the row of "${name}" has lost what is usual`);
+  return last;
+}
+
+function named<Name extends SettingName>(settings: readonly Setting[], name: Name): readonly Named<Name>[] {
+  return settings.filter((setting): setting is Named<Name> => setting.name === name);
+}
+
+function aspectOf(setting: Setting): string {
+  switch (setting.name) {
+    case 'booth':
+      return setting.place;
+    case 'emergency':
+      return setting.field;
+    case 'voc-limit':
+      return setting.per;
+    default:
+      return '';
+  }
+}
