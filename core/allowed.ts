@@ -32,6 +32,7 @@ export const allowed: Readonly<Record<Verb, readonly RuleRow[]>> = {
   thick: [],
   gel: [],
   empty: [],
+  judge: [],
   part: [],
   prep: [],
   coat: [...coatFromBatchRules, ...coatOnPartRules, ...coatUnderBriefRules],

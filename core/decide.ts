@@ -1,6 +1,7 @@
 // One command, one decision: sends each verb to the noun that knows.
 
 import { decideMix, decidePotAct } from './batch/batch-decide.ts';
+import { decideJudge } from './batch/judge-anew.ts';
 import { decideAdd, decideWeigh } from './batch/weigh-decide.ts';
 import { decideCanAct, decideOpen } from './can/can-decide.ts';
 import { decideCoat } from './coat/coat-decide.ts';
@@ -56,6 +57,8 @@ export function decide(shop: Shop, said: Said): Decision {
     case 'gel':
     case 'empty':
       return decidePotAct(shop, saidAs(said, command));
+    case 'judge':
+      return decideJudge(shop, saidAs(said, command));
     case 'part':
       return decidePart(saidAs(said, command));
     case 'prep':

@@ -1,6 +1,6 @@
 // Who reads which event: one row a type. A new event does not compile without its row, and each reader that the row names
 // does not compile without a case for it. Besides these only what looks for single types by name reads events: the crew's
-// settings, the log of rings, the ledger.
+// settings, the log of rings, the ledger, by which rules a batch is judged (core/batch/judge-anew.ts).
 
 import type { Fact } from './history.ts';
 
@@ -41,6 +41,7 @@ export const readersOf = {
   MixCaught: ['batch', 'batch-rules', 'export'],
   MixThickened: ['batch', 'timeline', 'export'],
   PotEmptied: ['batch', 'export'],
+  JudgedAnew: [],
   CanOpened: ['can-rules', 'export'],
   LidOff: ['can'],
   CanBlanketed: ['can'],

@@ -209,6 +209,11 @@ async function streamsOf(store: Store, crew: CrewId, request: Request): Promise<
   const streams: StreamId[] = [crewStream];
   const of = command.verb === 'amend' ? command.of : command;
   if ('batch' in of && of.batch !== undefined) streams.push(batchStream(of.batch));
+  // Its coats are judged with it, and stand under their parts.
+  if (of.verb === 'judge' && of.batch !== undefined) {
+    const { envelopes } = await store.readUnder(crew, batchStream(of.batch));
+    streams.push(...streamsTouched(envelopes));
+  }
   if ('can' in of && of.can !== undefined) streams.push(canStream(of.can));
   if ('cans' in of) streams.push(...(of.cans ?? []).map(canStream));
   if ('session' in of && of.session !== undefined) streams.push(sessionStream(of.session));

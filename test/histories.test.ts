@@ -20,7 +20,8 @@ import { whatStands } from './what-stands.ts';
 const written = 'test/histories';
 const histories = readdirSync(written, { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
-  .map(({ name }) => name);
+  .map(({ name }) => name)
+  .sort();
 
 const monthsLater = epochMs(Date.parse('2026-12-01T08:00Z'));
 
@@ -106,7 +107,15 @@ describe.each(histories)('the record of %s, as it was written then', (name) => {
 describe('the kept records', () => {
   it('given them all, then each is there with its script and its crew', () => {
     expect(histories).toEqual(
-      expect.arrayContaining(['both-languages', 'cans', 'corrections', 'demo-shift', 'every-act', 'spray-session']),
+      expect.arrayContaining([
+        'both-languages',
+        'cans',
+        'corrections',
+        'demo-shift',
+        'every-act',
+        'judged-anew',
+        'spray-session',
+      ]),
     );
     for (const name of histories) {
       const kept = ['batchbell.sqlite', 'crew.json', 'script.txt', 'stands.json'];

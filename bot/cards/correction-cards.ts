@@ -5,10 +5,12 @@ import type { Recorded } from '../../core/execute.ts';
 import type { Entry } from '../../core/history.ts';
 import { nameIn, nounOf } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
+import { newDeviations } from '../../core/records/deviations.ts';
+import { editionOfToday } from '../../core/rule-editions.ts';
 import { entriesIn, type Shop } from '../../core/shop.ts';
 import { batchTaps, clockFacts, ratioFacts } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
-import type { Telling } from './card-context.ts';
+import { type Telling, tap } from './card-context.ts';
 import { wasAndIs } from './corrected.ts';
 import { heldLines, partFacts, partTaps } from './part-cards.ts';
 import { ringLabel } from './ring-label.ts';
@@ -36,6 +38,19 @@ export function undoneCard(t: Telling, { envelopes, before, shop }: Recorded): C
   });
   const lines = [...correctionLines(t, before, shop, corrected), ...undoneLines(t, before, undone), ...held];
   return makeCard(t.words.replies.undone, held.length > 0 ? 'warn' : 'plain', { lines });
+}
+
+/** By which rules it is judged from now on, and what those mark that was not marked before. */
+export function judgedCard(t: Telling, batch: Batch, { before, shop }: Recorded): Card {
+  const { replies } = t.words;
+  const found = newDeviations(before, shop).map(({ entry, objection }) =>
+    replies.nowDeviates(t.words.fact(entry.fact, t.f), t.words.objection(objection, t.f)),
+  );
+  const lines = found.length === 0 ? [replies.judgedTheSame] : found;
+  return makeCard(replies.judgedAnew(batch.number, editionOfToday), found.length === 0 ? 'plain' : 'warn', {
+    lines: [...lines, replies.nothingReopened],
+    actions: [tap(t, 'trace', `trace batch ${batch.number}`)],
+  });
 }
 
 /** With an amendment go the holds that followed from it. */

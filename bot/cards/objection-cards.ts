@@ -83,7 +83,7 @@ function insteadTaps(t: Telling, request: Request, codes: readonly ObjectionCode
 
 export function unclearCard(t: Telling, request: Request, unclear: Unclear): Card {
   const { replies } = t.words;
-  const isClear = unclear.code === 'may-not-settle' || unclear.code === 'may-not-permit';
+  const isClear = ['may-not-settle', 'may-not-permit', 'may-not-judge'].includes(unclear.code);
   return makeCard(isClear ? replies.notYours : replies.notClear, 'warn', {
     lines: [t.words.unclear(unclear, t.f), replies.nothingRecorded],
     actions: meantTaps(t, request, unclear),

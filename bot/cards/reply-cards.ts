@@ -17,7 +17,7 @@ import { batchCard, openedCard, ratioWithin, stirringCard } from './batch-cards.
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { ringNext } from './clock-text.ts';
-import { amendedCard, heardCard, settledCard, undoneCard } from './correction-cards.ts';
+import { amendedCard, heardCard, judgedCard, settledCard, undoneCard } from './correction-cards.ts';
 import { handoverCard, shiftCard, snoozedCard, takenOverCard } from './crew-cards.ts';
 import { heatHazards, potOverLines } from './dead-pot.ts';
 import { filmCard, standsAgainst, testedCard } from './film-cards.ts';
@@ -100,6 +100,8 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
     }
     case 'empty':
       return onBatch((it) => emptiedReply(t, it));
+    case 'judge':
+      return onBatch((it) => judgedCard(t, it, outcome));
     case 'part':
       return notedCard(t, parts);
     case 'prep':

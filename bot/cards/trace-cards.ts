@@ -27,6 +27,7 @@ export function partTraceCard(t: Telling, trace: PartTrace): Card {
         ...(booked === '' ? [] : [records.bookedAs(booked)]),
         records.phase(phaseOf(t, trace.phase)),
         ...heldLines(t, part),
+        ...judgedLines(t, trace),
         ...deviationLines(t, trace.deviations),
         ...trace.coats.flatMap((coat, i) => coatLines(t, coat, i + 1)),
         records.steps,
@@ -43,6 +44,7 @@ export function batchTraceCard(t: Telling, trace: BatchTrace): Card {
   return makeCard(records.traceBatch(trace.batch.number), trace.deviations.length > 0 ? 'warn' : 'plain', {
     facts: [countFact(t, 'parts', names.length), countFact(t, 'deviations', trace.deviations.length)],
     lines: [
+      ...judgedLines(t, trace),
       ...deviationLines(t, trace.deviations),
       ...lotLines(t, trace.lots),
       names.length === 0 ? records.onNoPart : records.onParts(t.f.list(names)),
@@ -51,6 +53,11 @@ export function batchTraceCard(t: Telling, trace: BatchTrace): Card {
     ],
     actions: names.slice(0, 3).map((name) => ({ ...tap(t, 'trace', `trace ${name}`), id: `trace-${name}` })),
   });
+}
+
+/** What went against a rule depends on the rules of its day. */
+export function judgedLines(t: Telling, { editions }: Pick<PartTrace, 'editions'>): readonly string[] {
+  return editions.length === 0 ? [] : [t.words.records.judgedBy(editions.length, t.f.list(editions.map(String)))];
 }
 
 export function lotTraceCard(t: Telling, trace: LotTrace): Card {

@@ -10,7 +10,7 @@ import { batchOf } from '../../core/shop.ts';
 import { micrometres } from '../../core/units.ts';
 import type { Telling } from '../cards/card-context.ts';
 import { deviationLines } from '../cards/deviation-lines.ts';
-import { airLine, detailsOf, lotLines } from '../cards/trace-cards.ts';
+import { airLine, detailsOf, judgedLines, lotLines } from '../cards/trace-cards.ts';
 import type { Paper, PaperPart, PaperSection, PaperStep } from './traveller-pdf.ts';
 
 export interface TravellerPart {
@@ -112,10 +112,11 @@ function acceptanceLines(t: Telling, { part }: PartTrace): readonly string[] {
   ];
 }
 
-function deviationSection(t: Telling, { deviations }: PartTrace): PaperSection {
+function deviationSection(t: Telling, trace: PartTrace): PaperSection {
   const { paper } = t.words.records;
-  const lines = deviationLines(t, deviations);
-  return { title: paper.deviations, lines: lines.length === 0 ? [paper.noDeviations] : lines, warn: lines.length > 0 };
+  const found = deviationLines(t, trace.deviations);
+  const lines = [...(found.length === 0 ? [paper.noDeviations] : found), ...judgedLines(t, trace)];
+  return { title: paper.deviations, lines, warn: found.length > 0 };
 }
 
 function stepOf(t: Telling, entry: Entry): PaperStep {

@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import { Component, FromCan } from '../can/can-events.ts';
 import { FrozenSheet } from '../products/frozen-sheet.ts';
+import { editions } from '../rule-editions.ts';
 import { Celsius, Grams, Litres, Percent } from '../unit-schemas.ts';
 
 export const BatchOpened = z.object({
@@ -51,6 +52,8 @@ export const PotCovered = z.object({ type: z.literal('PotCovered') });
 /** Drained from a flow coat. It keeps the batch's age, and is filtered again before it is used. */
 export const MixCaught = z.object({ type: z.literal('MixCaught'), grams: Grams });
 export const MixThickened = z.object({ type: z.literal('MixThickened'), seen: z.enum(['thick', 'gelled']) });
+/** From here on its acts are asked about by this edition of the rules, whatever edition judged them at the time. */
+export const JudgedAnew = z.object({ type: z.literal('JudgedAnew'), edition: z.literal(editions) });
 export const PotEmptied = z.object({ type: z.literal('PotEmptied'), leftGrams: Grams.optional() });
 
 export const BatchEvent = z.discriminatedUnion('type', [
@@ -66,5 +69,6 @@ export const BatchEvent = z.discriminatedUnion('type', [
   MixCaught,
   MixThickened,
   PotEmptied,
+  JudgedAnew,
 ]);
 export type BatchEvent = z.infer<typeof BatchEvent>;

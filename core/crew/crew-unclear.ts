@@ -7,6 +7,8 @@ import type { Role } from './crew-commands.ts';
 export type CrewUnclear =
   /** A setting that is a lead's or a supervisor's to settle; `who`: those who are one. */
   | { readonly code: 'may-not-settle'; readonly wanted: Role; readonly who: readonly PersonName[] }
+  /** To judge a batch anew is a lead's. */
+  | { readonly code: 'may-not-judge'; readonly wanted: Role; readonly who: readonly PersonName[] }
   | { readonly code: 'no-such-person'; readonly person: string; readonly known: readonly PersonName[] }
   | { readonly code: 'handover-to-self' }
   | {

@@ -3,6 +3,7 @@
 
 import { type Batch, foldBatch } from '../batch/batch.ts';
 import { catchRules, coatFromBatchRules, filterRules, mixRules, stirRules, stopRules } from '../batch/batch-rules.ts';
+import { editionFor } from '../batch/judge-anew.ts';
 import { coatClimate } from '../coat/coat-climate.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
@@ -12,6 +13,7 @@ import { failedBy, isMarked } from '../part/failed-readings.ts';
 import { foldPart, type Part } from '../part/part.ts';
 import { coatOnPartRules, cureRules, dryRules, outRules, type PartCase, releaseRules } from '../part/part-rules.ts';
 import { airServing } from '../place/place.ts';
+import { type Edition, editions } from '../rule-editions.ts';
 import { objectionsTo } from '../rules.ts';
 import { againstCoatUnderBrief, againstSession } from '../session/session-deviations.ts';
 import { standing } from '../settled.ts';
@@ -28,7 +30,11 @@ export interface Deviation {
 /** Of what is loaded and wanted, in the order in which it was recorded: the rules are asked over no other entry. */
 export function deviationsIn(shop: Shop, wanted: (entry: Entry) => boolean = () => true): readonly Deviation[] {
   return entriesIn(shop, wanted).flatMap((entry) =>
-    objectionsAgainst(shop, entry).map((objection) => ({ entry, objection, permitted: entry.saidWith.permitted })),
+    objectionsAgainst(shop, asJudged(shop, entry)).map((objection) => ({
+      entry,
+      objection,
+      permitted: entry.saidWith.permitted,
+    })),
   );
 }
 
@@ -38,6 +44,19 @@ export function newDeviations(before: Shop, after: Shop): readonly Deviation[] {
   const known = new Set(deviationsIn(before).map(name));
   const stood = new Set(entriesIn(before).map(({ seq }) => seq));
   return deviationsIn(after, ({ seq }) => stood.has(seq)).filter((deviation) => !known.has(name(deviation)));
+}
+
+/** With the edition by which it is judged now. A coat is an act of its batch too. */
+function asJudged(shop: Shop, entry: Entry): Entry {
+  const stream = [entry.stream, ...entry.alsoUnder].find((each) => nounOf(each) === 'batch');
+  const batch = stream === undefined ? undefined : shop.batches.get(numberIn(stream));
+  return batch === undefined ? entry : { ...entry, edition: editionFor(batch, entry) };
+}
+
+/** By which editions of the rules these are judged, each once. */
+export function editionsOf(shop: Shop, entries: readonly Entry[]): readonly Edition[] {
+  const judging = new Set(entries.map((entry) => asJudged(shop, entry).edition));
+  return editions.filter((edition) => judging.has(edition));
 }
 
 function objectionsAgainst(shop: Shop, entry: Entry): readonly Objection[] {

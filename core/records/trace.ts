@@ -11,10 +11,11 @@ import { type BatchNumber, batchStream, canStream, type PartName, partStream, ty
 import { inNaturalOrder } from '../natural-order.ts';
 import { type Coat, type Part, type PartPhase, phaseOfPart } from '../part/part.ts';
 import { airServing } from '../place/place.ts';
+import type { Edition } from '../rule-editions.ts';
 import { standing } from '../settled.ts';
 import type { Shop } from '../shop.ts';
 import { type Celsius, type EpochMs, type Grams, grams, type Percent } from '../units.ts';
-import { type Deviation, deviationsIn } from './deviations.ts';
+import { type Deviation, deviationsIn, editionsOf } from './deviations.ts';
 
 /** So much of one can; the lot says where it came from. */
 export interface LotTaken {
@@ -46,6 +47,8 @@ export interface PartTrace {
   /** Everything people did to it and to its batches until its last coat, in the order in which it happened. */
   readonly steps: readonly Entry[];
   readonly deviations: readonly Deviation[];
+  /** Of the rules that judge the steps. */
+  readonly editions: readonly Edition[];
 }
 
 export interface BatchTrace {
@@ -54,6 +57,8 @@ export interface BatchTrace {
   readonly parts: readonly { readonly name: PartName; readonly phase: PartPhase | undefined }[];
   readonly steps: readonly Entry[];
   readonly deviations: readonly Deviation[];
+  /** Of the rules that judge the steps. */
+  readonly editions: readonly Edition[];
 }
 
 export interface LotTrace {
@@ -130,6 +135,7 @@ export function tracePart(shop: Shop, name: PartName): PartTrace | undefined {
     }),
     steps,
     deviations: deviationsIn(shop, ({ seq }) => seqs.has(seq)),
+    editions: editionsOf(shop, steps),
   };
 }
 
@@ -147,6 +153,7 @@ export function traceBatch(shop: Shop, number: BatchNumber): BatchTrace | undefi
     ),
     steps,
     deviations: deviationsIn(shop, ({ seq }) => seqs.has(seq)),
+    editions: editionsOf(shop, steps),
   };
 }
 

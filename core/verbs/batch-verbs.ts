@@ -49,6 +49,8 @@ export const batchVerbs = {
     { batch, leftGrams: mass('left', { amend: true }, { above: false }) },
     { leaves: { type: 'PotEmptied' } },
   ),
+  /** By the newest edition of the rules, which else judges later acts only. */
+  judge: verb({ batch }, { decision: true }),
   cover: verb({ batch }, { leaves: { type: 'PotCovered' } }),
   uncover: verb({ batch }, { leaves: { type: 'PotUncovered' } }),
   /** What drained from a flow coat, to be filtered and used again. */

@@ -40,6 +40,7 @@ const unclearCodes = {
   'in-the-future': 0,
   'may-not-permit': 0,
   'may-not-settle': 0,
+  'may-not-judge': 0,
   'nothing-to-undo': 0,
   'undo-rests': 0,
   'undo-asks': 0,

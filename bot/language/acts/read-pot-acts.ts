@@ -6,7 +6,7 @@ import type { ActLine } from './act-line.ts';
 import { withLeadingOnes } from './leading-ones.ts';
 import { sortPieces } from './sort-pieces.ts';
 
-type PotVerb = 'stir' | 'stop' | 'cover' | 'uncover' | 'filter' | 'thick' | 'gel';
+type PotVerb = 'stir' | 'stop' | 'cover' | 'uncover' | 'filter' | 'thick' | 'gel' | 'judge';
 
 export function potReader(verb: PotVerb): (act: ActLine) => Command | Fault {
   return (act) => {

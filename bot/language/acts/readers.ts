@@ -54,6 +54,7 @@ const readers: { readonly [V in Exclude<Verb, VerbToTheEnd>]: Reader } = {
   thick: potReader('thick'),
   gel: potReader('gel'),
   empty: readEmpty,
+  judge: potReader('judge'),
   part: readPart,
   prep: readPrep,
   coat: readCoat,

@@ -76,7 +76,7 @@ const air = fc
 
 const only = <V extends string>(verb: V) => fc.constant(verb);
 
-function ofBatch<V extends 'stir' | 'stop' | 'filter' | 'thick' | 'gel'>(verb: V) {
+function ofBatch<V extends 'stir' | 'stop' | 'filter' | 'thick' | 'gel' | 'judge'>(verb: V) {
   return fc.record({ verb: only(verb), batch }, { requiredKeys: ['verb'] });
 }
 
@@ -172,6 +172,7 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
   ofBatch('filter'),
   ofBatch('thick'),
   ofBatch('gel'),
+  ofBatch('judge'),
   fc.record({ verb: only('empty'), batch, leftGrams: figure(0, 1_000_000).map(grams) }, { requiredKeys: ['verb'] }),
   fc
     .record(

@@ -148,6 +148,8 @@ export const potLines: readonly TypedLine[] = [
   act('filtered batch 1', filter1),
   act('thick 1', { verb: 'thick', batch: 1 }),
   act('gelled 2!', { verb: 'gel', batch: 2 }),
+  act('judge anew batch 12', { verb: 'judge', batch: 12 }),
+  act('judged again 2', { verb: 'judge', batch: 2 }),
   act('empty 1 200g', { verb: 'empty', batch: 1, leftGrams: grams(200) }),
   act('pot empty', { verb: 'empty' }),
   miss('sitr 1', 'unknown-verb', 'sitr', 'stir 1'),

@@ -43,6 +43,7 @@ export const spanishLines: readonly TypedLine[] = [
   act('filtré 1 hace un cuarto de hora', { verb: 'filter', batch: 1 }, happenedAt('2026-03-02T09:45')),
   act('filtrar mezcla1', { verb: 'filter', batch: 1 }),
   act('gelificada 2', { verb: 'gel', batch: 2 }),
+  act('juzgar de nuevo la mezcla 2', { verb: 'judge', batch: 2 }),
   act('vaciar 1 sobran 200g', { verb: 'empty', batch: 1, leftGrams: grams(200) }),
   act('tapar 1', { verb: 'cover', batch: 1 }),
   act('abrir lata A lote 7731 5kg caduca 2026-12 nitrógeno', {

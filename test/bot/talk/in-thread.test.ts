@@ -19,6 +19,7 @@ const lines: Readonly<Record<BatchCommand['verb'], string>> = {
   cover: 'cover',
   uncover: 'uncover',
   catch: 'catch 300g',
+  judge: 'judge anew',
   coat: 'coat new impeller-7 spray',
   brief: 'brief',
 };

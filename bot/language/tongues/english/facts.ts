@@ -46,6 +46,8 @@ export function englishFact(fact: Fact, f: Figures): string {
       return fact.seen;
     case 'PotEmptied':
       return fact.leftGrams === undefined ? 'pot empty' : `pot empty, ${f.mass(fact.leftGrams)} left over`;
+    case 'JudgedAnew':
+      return `judged anew by edition ${fact.edition} of the rules`;
     case 'PartReceived':
       return 'part noted';
     case 'SurfacePrepared': {

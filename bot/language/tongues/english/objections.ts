@@ -186,6 +186,7 @@ export function englishUnclear(unclear: Unclear, f: Figures): string {
       return englishSessionUnclear(unclear, f);
     case 'no-such-person':
     case 'may-not-settle':
+    case 'may-not-judge':
     case 'handover-to-self':
     case 'nothing-to-take-over':
     case 'not-snoozed':

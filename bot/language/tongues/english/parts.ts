@@ -164,6 +164,8 @@ export function englishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figure
       const whose = { crew: 'the crew', lead: 'a lead', supervisor: 'a supervisor' }[unclear.wanted];
       return `That is for ${whose} to set: ${f.list(unclear.who)}.`;
     }
+    case 'may-not-judge':
+      return `A batch is judged anew by a ${unclear.wanted === 'supervisor' ? 'supervisor' : 'lead'}: ${f.list(unclear.who)}.`;
     case 'handover-to-self':
       return 'That is you. Name who takes over.';
     case 'nothing-to-take-over':

@@ -59,6 +59,8 @@ export const englishRecords = {
   step: (time: string, by: string, what: string) => `${time} ${by}: ${what}`,
   late: (late: string) => ` (written ${late} later)`,
   steps: 'Steps',
+  judgedBy: (count: number, editions: string) =>
+    `Judged by ${count === 1 ? 'edition' : 'editions'} ${editions} of the rules.`,
   onParts: (parts: string) => `Went on: ${parts}`,
   onNoPart: 'Went on no part so far.',
   inBatch: (batch: number, mass: string, parts: string) => `Batch ${batch}: ${mass}, on ${parts}`,

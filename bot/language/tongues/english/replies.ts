@@ -86,6 +86,9 @@ export const englishReplies = {
   settled: 'Set',
   settledTo: (name: string, value: string) => `${name}: ${value}`,
   nowDeviates: (what: string, reason: string) => `Now a deviation: ${what}. ${reason}`,
+  judgedAnew: (batch: number, edition: number) => `Batch ${batch}: judged anew by edition ${edition} of the rules`,
+  judgedTheSame: 'Nothing is marked that was not marked before.',
+  nothingReopened: 'Nothing else is reopened: no hold, no bell, no release.',
   stirPastPot: (time: string) =>
     `By this the pot dies before it is stirred enough: finish by ${time}. Warm the room, or mix anew.`,
   humidityNotRead: 'Humidity not read: it is not checked against the sheet.',

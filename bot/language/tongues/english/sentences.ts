@@ -161,6 +161,7 @@ const buttons = {
   thick: 'Thick',
   hot: 'It is hot',
   empty: 'Pot empty',
+  judge: 'Judge anew',
   surface: 'Surface reads…',
   prep: 'Prepared…',
   'touch-up': 'Touched up',

@@ -12,6 +12,7 @@ export const englishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
   thick: verbWords('thick, thickened, thickening, stringy', 'thick 1'),
   gel: verbWords('gel, gelled, gelling, gels', 'gel 1'),
   empty: verbWords('empty, emptied, waste, pot empty', 'empty 1 200g', 'left, waste, stays'),
+  judge: verbWords('judge, judged, rejudge', 'judge anew 12', 'batch, anew, again'),
   add: verbWords('add, added, adding', 'add 1 b 14g'),
   cover: verbWords('cover, covered, pot covered', 'cover 1', 'pot'),
   uncover: verbWords('uncover, uncovered, pot uncovered', 'uncover 1', 'pot'),

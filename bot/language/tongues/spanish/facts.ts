@@ -62,6 +62,8 @@ export function spanishFact(fact: Fact, f: Figures): string {
       return fact.seen === 'gelled' ? 'gelificada' : 'espesa';
     case 'PotEmptied':
       return fact.leftGrams === undefined ? 'vaciada' : `vaciada, sobran ${f.mass(fact.leftGrams)}`;
+    case 'JudgedAnew':
+      return `juzgada de nuevo por la edición ${fact.edition} de las reglas`;
     case 'PartReceived':
       return 'pieza anotada';
     case 'SurfacePrepared': {

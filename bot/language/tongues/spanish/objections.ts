@@ -202,6 +202,7 @@ export function spanishUnclear(unclear: Unclear, f: Figures): string {
       return spanishSessionUnclear(unclear, f);
     case 'no-such-person':
     case 'may-not-settle':
+    case 'may-not-judge':
     case 'handover-to-self':
     case 'nothing-to-take-over':
     case 'not-snoozed':

@@ -149,6 +149,8 @@ export function spanishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figure
       const whose = { crew: 'la cuadrilla', lead: 'un encargado', supervisor: 'un supervisor' }[unclear.wanted];
       return `Eso lo fija ${whose}: ${f.list(unclear.who)}.`;
     }
+    case 'may-not-judge':
+      return `Juzgar una mezcla de nuevo es de ${unclear.wanted === 'supervisor' ? 'un supervisor' : 'un encargado'}: ${f.list(unclear.who)}.`;
     case 'handover-to-self':
       return 'Ese nombre es el suyo. Nombrar a quien toma el relevo.';
     case 'nothing-to-take-over':

@@ -60,6 +60,8 @@ export const spanishRecords: typeof englishRecords = {
   airFigures: { air: 'aire', humidity: 'humedad', dewPoint: 'punto de rocío', surface: 'superficie' },
   step: (time, by, what) => `${time} ${spanishWho(by)}: ${what}`,
   late: (late) => ` (anotado ${late} después)`,
+  judgedBy: (count, editions) =>
+    `Juzgado por ${count === 1 ? 'la edición' : 'las ediciones'} ${editions} de las reglas.`,
   steps: 'Pasos',
   onParts: (parts) => `Fue a: ${parts}`,
   onNoPart: 'De momento no ha ido a ninguna pieza.',

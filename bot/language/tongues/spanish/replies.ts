@@ -88,6 +88,9 @@ export const spanishReplies: typeof englishReplies = {
   settled: 'Fijado',
   settledTo: (name, value) => `${name}: ${value}`,
   recordedDespite: (reason) => `Anotado y marcado como desviación: ${reason}`,
+  judgedAnew: (batch, edition) => `Mezcla ${batch}: juzgada de nuevo por la edición ${edition} de las reglas`,
+  judgedTheSame: 'No queda marcado nada que no lo estuviera.',
+  nothingReopened: 'No se reabre nada más: ni retenciones, ni avisos, ni liberaciones.',
   nowDeviates: (what, reason) => `Ahora es desviación: ${what}. ${reason}`,
   stirPastPot: (time) =>
     `Así la vida útil acaba antes que el agitado: terminar antes de ${theTime(time)}. Calentar la sala, o hacer otra mezcla.`,

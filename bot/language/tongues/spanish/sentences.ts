@@ -177,6 +177,7 @@ const buttons: Readonly<Record<ButtonId, string>> = {
   thick: 'Espesa',
   hot: 'Está caliente',
   empty: 'Vaciada',
+  judge: 'Juzgar de nuevo',
   surface: 'Superficie…',
   prep: 'Preparada…',
   'touch-up': 'Retocada',

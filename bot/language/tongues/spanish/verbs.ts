@@ -39,6 +39,7 @@ export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
     'vaciar 1 200g',
     'quedaron',
   ),
+  judge: verbWords('juzgar, juzgada, juzgado, rejuzgar', 'juzgar 12', 'mezcla, de, new'),
   add: verbWords(
     'añadir, añadido, agregar, agregado, sumar, añado, añadí, añadimos, agrego, agregué, agregamos, echar, echo, eché, echado',
     'añadir 1 b 14g',
