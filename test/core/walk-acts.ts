@@ -203,7 +203,7 @@ function acts(batch: Batch) {
     method: build && draw(3) > 0 ? 'brush' : oneOf(draw, methods),
   });
   const short =
-    (verb: 'stir' | 'stop' | 'filter' | 'thick' | 'gel' | 'empty' | 'judge'): Say =>
+    (verb: 'stir' | 'stop' | 'filter' | 'thick' | 'gel' | 'empty'): Say =>
     () => ({ verb, ...named });
   const empty: Say = (draw) => ({ verb: 'empty', ...named, leftGrams: grams(draw(500)) });
   return { weigh, coat, short, empty };
@@ -235,7 +235,7 @@ function potActs(batch: Batch): readonly Say[] {
     case 'dead':
       return [() => ({ verb: 'hot', batch: batch.number }), coat, short('stir'), empty, empty];
     case 'emptied':
-      return [coat, coat, coat, short('filter'), short('filter'), short('stir'), short('stir'), short('judge')];
+      return [coat, coat, coat, short('filter'), short('filter'), short('stir'), short('stir')];
     default:
       return [coat];
   }

@@ -290,6 +290,11 @@ it('given a crew at random, then after each thing said the record, its reading a
             const command = nextAct(shop, now, draw, focusOf(walks));
             await walk.say({ id: `said-${i}`, by, now, command, at: epochMs(at), stance });
             if (i % 20 === 19) await walk.photograph(`photo-${i}`, by, now);
+            const batch = [...shop.batches.keys()].at(-1);
+            if (i % 20 === 13 && batch !== undefined) {
+              const judge = { command: { verb: 'judge', batch }, at: now, stance: { is: 'asked' } } as const;
+              await walk.say({ id: `judge-${i}`, by: i === 13 ? 'kari' : 'omar', now, ...judge });
+            }
             const undoer = i % 5 === 4 ? whoseActIsRestedOn(await walk.shop()) : undefined;
             if (undoer !== undefined) {
               const undo = { command: { verb: 'undo' }, at: now, stance: { is: 'asked' } } as const;
