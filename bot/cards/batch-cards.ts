@@ -1,16 +1,14 @@
 // A batch's answers: opened, weighed, stirring, filtered, ended.
 
-import { type Batch, phaseOf } from '../../core/batch/batch.ts';
-import { blendClock, blendDueAt, blendWantedMinutes, potLifeTimes } from '../../core/batch/batch-clocks.ts';
-import { isRatioWithin } from '../../core/batch/batch-rules.ts';
+import type { Batch } from '../../core/batch/batch.ts';
+import { type BatchStatus, batchStatus, isRatioOut } from '../../core/batch/batch-status.ts';
 import { ratioError, splitMass } from '../../core/calc/mixing.ts';
 import { potLifeFactor } from '../../core/calc/pot-mass.ts';
 import { isRefused } from '../../core/calc/refusal.ts';
-import { methodRows } from '../../core/methods.ts';
 import { airServing } from '../../core/place/place.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
 import { standing } from '../../core/settled.ts';
-import { airLog } from '../../core/shop.ts';
+import type { BatchNow } from '../../core/status.ts';
 import { type Grams, grams, minutes } from '../../core/units.ts';
 import { airFacts } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
@@ -18,125 +16,53 @@ import {
   massFact,
   minutesGivenFact,
   minutesWantedFact,
-  notAfterFact,
-  notBeforeFact,
   ratioErrorFact,
   ratioToleranceFact,
   type Telling,
   tap,
 } from './card-context.ts';
+import { clockFacts, timeFact, timeShown } from './clock-text.ts';
+import { nextTaps } from './next-taps.ts';
 import { undoTap } from './undo-tap.ts';
 
 const openingOf = ({ entries }: Batch) => entries.filter(({ fact }) => fact.type === 'BatchOpened');
 
-/** The taps that this batch allows next. */
-export function batchTaps(t: Telling, batch: Batch): readonly CardAction[] {
-  const n = batch.number;
-  const phase = phaseOf(batch);
-  if (phase.is === 'dead' && phase.seen === 'gelled') return [tap(t, 'hot', `hot ${n}`), tap(t, 'empty', `empty ${n}`)];
-  if (isPotOver(t, batch)) return [tap(t, 'empty', `empty ${n}`)];
-  switch (phase.is) {
-    case 'to-weigh':
-      return [...weighTaps(t, batch), ...openingOf(batch).map(({ seq }) => undoTap(t, seq))];
-    case 'blending':
-    case 'paused':
-      return [...blendTaps(t, batch), ...useTaps(t, batch)];
-    case 'filtered':
-      return useTaps(t, batch);
-    case 'dead':
-      return [tap(t, 'empty', `empty ${n}`)];
-    case 'emptied':
-      return [];
-  }
+/** What may be done next with it; while nothing was weighed also that its opening is taken back. */
+export function batchTaps(t: Telling, { batch, phase, next }: BatchNow): readonly CardAction[] {
+  const undo = phase.is === 'to-weigh' ? openingOf(batch).map(({ seq }) => undoTap(t, seq)) : [];
+  return [...nextTaps(t, next()), ...undo];
 }
 
-/** Its life is over by the clock and nobody has emptied it: nothing else is to be done with it. */
-export function isPotOver(t: Telling, batch: Batch): boolean {
-  const end = potLifeTimes(batch, airLog(t.shop, batch.place))?.endAt;
-  return end !== undefined && end <= t.now && batch.emptied === undefined;
-}
+/** Over by the clock is over, whatever was said of it. */
+export const potState = ({ words }: Telling, { phase }: BatchStatus): string =>
+  phase.is === 'over' ? words.replies.potOver : words.phases[phase.is];
+
+/** One of a list of what runs. */
+export const batchLine = (t: Telling, batch: Batch): string =>
+  `${batch.number} ${batch.sheet.name}: ${potState(t, batchStatus(t, batch))}`;
 
 /** Where the pot dies before it is stirred enough, as things stand. */
-export function pastPotLines(t: Telling, batch: Batch): readonly string[] {
-  const air = airLog(t.shop, batch.place);
-  const done = blendDueAt(batch, air);
-  const pot = potLifeTimes(batch, air);
-  if (done === undefined || pot === undefined || batch.filteredAt !== undefined || done <= pot.marginAt) return [];
-  return [t.words.replies.stirPastPot(t.f.timeDown(pot.marginAt))];
+export function pastPotLines(t: Telling, { blend, pot }: BatchStatus): readonly string[] {
+  if (blend?.dueAt === undefined || pot === undefined || blend.dueAt <= pot.nearAt) return [];
+  return [t.words.replies.stirPastPot(timeShown(t, { ...pot, dueAt: pot.nearAt }))];
 }
 
-/** Both parts, or the one that is still to come. */
-function weighTaps(t: Telling, { number, inVessel }: Batch): readonly CardAction[] {
-  if (inVessel['part-a'] !== undefined) return [tap(t, 'weigh-b', `weigh ${number} b {part-b}g`)];
-  if (inVessel['part-b'] !== undefined) return [tap(t, 'weigh-a', `weigh ${number} a {part-a}g`)];
-  return [tap(t, 'weigh', `weigh ${number} {part-a}g {part-b}g`)];
-}
-
-/** The stirrer, and the step that the blend leads to once it is done. */
-function blendTaps(t: Telling, batch: Batch): readonly CardAction[] {
-  const n = batch.number;
-  const clock = blendClock(batch, airLog(t.shop, batch.place), t.now);
-  const done = clock.doneAt !== undefined && clock.doneAt <= t.now;
-  const filter =
-    done && batch.sheet.filter !== undefined && ratioWithin(batch) ? [tap(t, 'filter', `filter ${n}`)] : [];
-  if (batch.sheet.blend.way === 'induction') return filter;
-  return [...filter, phaseOf(batch).is === 'blending' ? tap(t, 'stop', `stop ${n}`) : tap(t, 'stir', `stir ${n}`)];
-}
-
-/** A pot that can be applied from, once the sheet's filter and blend are behind it. */
-function useTaps(t: Telling, batch: Batch): readonly CardAction[] {
-  const n = batch.number;
-  const ready = batch.filteredAt !== undefined || batch.sheet.filter === undefined;
-  const coat =
-    ready && !isBlending(t, batch) && ratioWithin(batch) ? [tap(t, 'coat', `coat {part} ${n} {method}`)] : [];
-  return [
-    ...coat,
-    ...lidAndCatchTaps(t, batch),
-    tap(t, 'thick', `thick ${n}`),
-    ...(ready ? [tap(t, 'empty', `empty ${n}`)] : []),
-  ];
-}
-
-/** What a flow coat drains is caught and filtered; an open pot is covered. */
-function lidAndCatchTaps(t: Telling, batch: Batch): readonly CardAction[] {
-  const n = batch.number;
-  const coat = batch.coats.at(-1);
-  const drains = coat !== undefined && methodRows[coat.method].drains;
-  const toFilter = batch.caught.some(({ filteredAt }) => filteredAt === undefined);
-  const open = batch.uncovered.length > 0 && batch.uncovered.at(-1)?.to === undefined;
-  return [
-    ...(toFilter && ratioWithin(batch)
-      ? [tap(t, 'filter', `filter ${n}`)]
-      : drains
-        ? [tap(t, 'catch', `catch ${n} {caught}g`)]
-        : []),
-    ...(open ? [tap(t, 'cover', `cover ${n}`)] : []),
-  ];
-}
-
-/** Nobody is offered a coat that would come before the stirring or the induction is over. */
-function isBlending(t: Telling, batch: Batch): boolean {
-  if (batch.sheet.blend.way === 'stir') return phaseOf(batch).is === 'blending';
-  const { doneAt } = blendClock(batch, airLog(t.shop, batch.place), t.now);
-  return doneAt === undefined || doneAt > t.now;
-}
-
-export function openedCard(t: Telling, batch: Batch): Card {
+export function openedCard(t: Telling, status: BatchNow): Card {
   const { replies } = t.words;
+  const { batch, wantedMinutes } = status;
   const split = splitMass(batch.plannedGrams, mixRatio(batch.sheet.ratio));
-  const wanted = blendWantedMinutes(batch, airLog(t.shop, batch.place), t.now);
   const masses = isRefused(split)
     ? []
     : [massFact(t, 'part-a', split.partAGrams), massFact(t, 'part-b', split.partBGrams)];
   return makeCard(replies.opened(batch.number, batch.sheet.name), 'plain', {
-    facts: [...masses, ...blendFacts(t, batch), ...airFacts(t, batch.place)],
+    facts: [...masses, ...blendFacts(t, status), ...airFacts(t, batch.place)],
     lines: [
       batch.sheet.blend.way === 'stir' ? replies.weighThese : replies.inducedThese,
-      ...(wanted === undefined ? withoutFigureLines(t, batch) : []),
+      ...(wantedMinutes === undefined ? withoutFigureLines(t, status) : []),
       ...humidityLines(t, batch),
       ...(batch.sheet.invented ? [replies.inventedSheet] : []),
     ],
-    actions: batchTaps(t, batch),
+    actions: batchTaps(t, status),
     fields: [
       { id: 'part-a', label: t.words.facts['part-a'], unit: 'g' },
       { id: 'part-b', label: t.words.facts['part-b'], unit: 'g' },
@@ -144,8 +70,7 @@ export function openedCard(t: Telling, batch: Batch): Card {
   });
 }
 
-function withoutFigureLines(t: Telling, batch: Batch): readonly string[] {
-  const { withoutFigure } = blendClock(batch, airLog(t.shop, batch.place), t.now);
+function withoutFigureLines(t: Telling, { given: { withoutFigure } }: BatchStatus): readonly string[] {
   if (withoutFigure === undefined) return [];
   const { replies } = t.words;
   return [withoutFigure === 'unknown' ? replies.noAirKnown : `${replies.noFigure} ${t.words.noFigure[withoutFigure]}.`];
@@ -156,13 +81,6 @@ function ratioErrorOf(batch: Batch): number | undefined {
   if (batch.weighing === undefined) return undefined;
   const error = ratioError(mixRatio(batch.sheet.ratio), batch.weighing);
   return isRefused(error) ? undefined : error;
-}
-
-/** True before weighing: nothing is off yet. */
-export function ratioWithin(batch: Batch): boolean {
-  if (batch.weighing === undefined) return true;
-  const error = ratioErrorOf(batch);
-  return error !== undefined && isRatioWithin(error, batch.sheet.ratio);
 }
 
 /** The clocks do not live on it, but the sheet limits it. */
@@ -189,54 +107,54 @@ export function ratioFacts(t: Telling, batch: Batch): readonly CardFact[] {
 }
 
 /** What stirring (or the induction) asks, has been given, and when it is done. */
-export function blendFacts(t: Telling, batch: Batch): readonly CardFact[] {
-  const air = airLog(t.shop, batch.place);
-  const wanted = blendWantedMinutes(batch, air, t.now);
-  const given = batch.weighing === undefined ? 0 : blendClock(batch, air, t.now).dose.ranMinutes;
-  const due = blendDueAt(batch, air);
+export function blendFacts(t: Telling, { batch, clocks, given, wantedMinutes }: BatchStatus): readonly CardFact[] {
+  const ran = batch.weighing === undefined ? 0 : given.dose.ranMinutes;
   const labels = t.words.blend[batch.sheet.blend.way];
   return [
-    ...(wanted === undefined ? [] : [{ ...minutesWantedFact(t, 'stir-wanted', wanted), label: labels.wanted }]),
-    ...(given > 0 ? [{ ...minutesGivenFact(t, 'stir-given', minutes(given)), label: labels.given }] : []),
-    ...(due === undefined ? [] : [{ ...notBeforeFact(t, 'stir-done-at', due), label: labels.doneAt }]),
+    ...(wantedMinutes === undefined
+      ? []
+      : [{ ...minutesWantedFact(t, 'stir-wanted', wantedMinutes), label: labels.wanted }]),
+    ...(ran > 0 ? [{ ...minutesGivenFact(t, 'stir-given', minutes(ran)), label: labels.given }] : []),
+    ...clockFacts(t, clocks, ['stir', 'induction']).map((fact) => ({ ...fact, label: labels.doneAt })),
   ];
 }
 
 /** When the pot dies; nothing once eyes have ended it. */
-export function potFacts(t: Telling, batch: Batch): readonly CardFact[] {
-  const pot = potLifeTimes(batch, airLog(t.shop, batch.place));
-  if (pot === undefined || batch.thickened !== undefined || batch.emptied !== undefined) return [];
-  return [notAfterFact(t, 'pot-margin-at', pot.marginAt), notAfterFact(t, 'pot-life-ends', pot.endAt)];
+export function potFacts(t: Telling, { pot }: BatchStatus): readonly CardFact[] {
+  return pot === undefined
+    ? []
+    : [timeFact(t, 'pot-margin-at', { ...pot, dueAt: pot.nearAt }), timeFact(t, 'pot-life-ends', pot)];
 }
 
-export function clockFacts(t: Telling, batch: Batch): readonly CardFact[] {
-  const blend = batch.filteredAt === undefined ? blendFacts(t, batch) : [];
-  return [...blend, ...potFacts(t, batch)];
+export function batchFacts(t: Telling, status: BatchStatus): readonly CardFact[] {
+  const blend = status.batch.filteredAt === undefined ? blendFacts(t, status) : [];
+  return [...blend, ...potFacts(t, status)];
 }
 
-export function weighedCard(t: Telling, batch: Batch): Card {
+export function weighedCard(t: Telling, status: BatchNow): Card {
   const { replies } = t.words;
+  const { batch } = status;
   const { weighing } = batch;
   if (weighing === undefined) return makeCard(replies.weighed(batch.number), 'plain');
   const tolerance = batch.sheet.ratio.tolerancePercent;
   const error = ratioErrorOf(batch);
-  const out = error === undefined || !isRatioWithin(error, batch.sheet.ratio);
+  const out = isRatioOut(status);
   const shownError = error === undefined ? '?' : t.f.signedPercent(error * 100);
   const total = grams(weighing.partAGrams + weighing.partBGrams);
   const unplanned = Math.abs(total / batch.plannedGrams - 1) > 0.1;
   const n = batch.number;
   return makeCard(replies.weighed(n), out || unplanned ? 'warn' : 'good', {
-    facts: [...ratioFacts(t, batch), ...clockFacts(t, batch)],
+    facts: [...ratioFacts(t, batch), ...batchFacts(t, status)],
     lines: [
       out ? replies.ratioOut(shownError, t.f.percent(tolerance, 1)) : replies.ratioWithin(t.f.percent(tolerance, 1)),
       ...(unplanned ? [replies.notThePlan(t.f.mass(total), t.f.mass(batch.plannedGrams))] : []),
-      ...withoutFigureLines(t, batch),
+      ...withoutFigureLines(t, status),
       ...massLines(t, batch, total),
-      ...pastPotLines(t, batch),
+      ...pastPotLines(t, status),
       replies.countsSince(t.f.timeDown(weighing.at)),
     ],
     actions: [
-      ...batchTaps(t, batch),
+      ...batchTaps(t, status),
       tap(t, 'minus-5', `amend ${n} weigh at ${earlier(t, batch, 5)} typed late`),
       tap(t, 'minus-10', `amend ${n} weigh at ${earlier(t, batch, 10)} typed late`),
     ],
@@ -257,40 +175,39 @@ function earlier(t: Telling, batch: Batch, by: number): string {
   return t.f.stamp(at);
 }
 
-export function stirringCard(t: Telling, batch: Batch, title: string): Card {
+export function stirringCard(t: Telling, status: BatchNow, title: string): Card {
   const { replies } = t.words;
-  const air = airLog(t.shop, batch.place);
-  const clock = blendClock(batch, air, t.now);
-  const done = clock.doneAt !== undefined && clock.doneAt <= t.now;
-  const stillWanted = blendWantedMinutes(batch, air, t.now);
-  const left = stillWanted === undefined ? undefined : minutes(Math.max(0, 1 - clock.dose.progress) * stillWanted);
+  const { given, wantedMinutes } = status;
+  const done = given.doneAt !== undefined && given.doneAt <= t.now;
+  const left = wantedMinutes === undefined ? undefined : minutes(Math.max(0, 1 - given.dose.progress) * wantedMinutes);
   return makeCard(title, done ? 'good' : 'plain', {
-    facts: clockFacts(t, batch),
+    facts: batchFacts(t, status),
     lines: [
-      ...pastPotLines(t, batch),
+      ...pastPotLines(t, status),
       ...(done
-        ? [ratioWithin(batch) ? replies.stirGivenEnough : replies.ratioOffUse]
+        ? [isRatioOut(status) ? replies.ratioOffUse : replies.stirGivenEnough]
         : left === undefined
           ? []
           : [replies.stirStillWanted(t.f.minutesUp(left))]),
-      ...t.words.heldBack(clock.dose.withoutFigureMinutes, t.f),
+      ...t.words.heldBack(given.dose.withoutFigureMinutes, t.f),
     ],
-    actions: batchTaps(t, batch),
+    actions: batchTaps(t, status),
   });
 }
 
 export function batchCard(
   t: Telling,
-  batch: Batch,
+  status: BatchNow,
   title: string,
   lines: readonly string[],
   tone: Tone = 'plain',
 ): Card {
-  const dead = batch.thickened !== undefined || batch.emptied !== undefined;
-  const left = batch.emptied?.leftGrams;
+  const { thickened, emptied } = status.batch;
+  const dead = thickened !== undefined || emptied !== undefined;
+  const left = emptied?.leftGrams;
   return makeCard(title, tone, {
-    facts: [...(dead ? [] : clockFacts(t, batch)), ...(left === undefined ? [] : [massFact(t, 'left-over', left)])],
+    facts: [...(dead ? [] : batchFacts(t, status)), ...(left === undefined ? [] : [massFact(t, 'left-over', left)])],
     lines,
-    actions: batchTaps(t, batch),
+    actions: batchTaps(t, status),
   });
 }

@@ -2,23 +2,25 @@
 
 import { sessionStream } from '../../core/ids.ts';
 import type { Session } from '../../core/session/session.ts';
+import { statusOf } from '../../core/status.ts';
 import type { BoardItem } from './board-item.ts';
 import type { Telling } from './card-context.ts';
-import { sessionTaps } from './session-lines.ts';
+import { nextTaps } from './next-taps.ts';
+import { sessionState } from './session-lines.ts';
+import { toneOf, type Urgency } from './urgency.ts';
 
 export function sessionOnBoard(t: Telling, session: Session): BoardItem {
-  const { page } = t.words;
-  const last = session.spraying.at(-1);
-  const sprays = last !== undefined && last.to === undefined;
+  const { phase, next } = statusOf.session(t, session);
+  // While the gun runs people are exposed: before anything that only dries. Else it waits to be gone on with or closed.
+  const urgency: Urgency = phase.is === 'sprays' ? { is: 'soon', endsAt: phase.from } : { is: 'ready' };
   return {
     id: sessionStream(session.number),
-    name: page.spraying(session.place),
+    name: t.words.page.spraying(session.place),
     what: t.f.list(session.sprayers),
-    phase: sprays ? page.sprays : last === undefined ? page.briefed : page.gunStill,
-    tone: sprays ? 'warn' : 'plain',
-    // While the gun runs people are exposed: before anything that only dries. Else it waits to be gone on with or closed.
-    urgency: sprays ? { is: 'soon', endsAt: last.from } : { is: 'waits' },
+    phase: sessionState(t, phase),
+    tone: toneOf(urgency),
+    urgency,
     clocks: [],
-    taps: sessionTaps(t, session),
+    taps: nextTaps(t, next()),
   };
 }

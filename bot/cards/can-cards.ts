@@ -1,43 +1,21 @@
 // A can's answers: opened, lid off, gas over it, stirred, looked at, discarded.
 
 import { type Can, isCanLive, isGasSensitive, leftGrams } from '../../core/can/can.ts';
-import { blanketTimes, doubtfulSince, headspaceOf, preStirTimes } from '../../core/can/can-clocks.ts';
+import { headspaceOf } from '../../core/can/can-clocks.ts';
+import { type CanStatus, canStatus } from '../../core/can/can-status.ts';
+import type { GasState } from '../../core/can/can-stock.ts';
 import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
-import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
-import {
-  massFact,
-  minutesWantedFact,
-  notAfterFact,
-  notBeforeFact,
-  type Telling,
-  tap,
-  volumeFact,
-} from './card-context.ts';
+import { type CanNow, statusOf } from '../../core/status.ts';
+import { type Card, type CardFact, makeCard, type Tone } from './card.ts';
+import { massFact, minutesWantedFact, type Telling, volumeFact } from './card-context.ts';
+import { clockFacts } from './clock-text.ts';
+import { nextTaps } from './next-taps.ts';
 
-/** The taps that this can allows next. */
-export function canTaps(t: Telling, can: Can): readonly CardAction[] {
-  const n = can.number;
-  if (!isCanLive(can)) return [];
-  const doubtful = doubtfulSince(can, t.now) !== undefined;
-  const lidOff = blanketTimes(can) !== undefined;
-  const stir = preStirTimes(can, t.now);
-  const stirred = stir?.servesUntil !== undefined && stir.servesUntil >= t.now;
-  return [
-    ...(doubtful ? [tap(t, 'check', `check ${n}`)] : []),
-    ...(lidOff ? [tap(t, 'blanket', `blanket ${n}`)] : []),
-    ...(stir !== undefined && !stirred ? [tap(t, 'prestir', `prestir ${n}`)] : []),
-    ...(!lidOff && isGasSensitive(can) ? [tap(t, 'lid', `lid ${n}`)] : []),
-    ...(doubtful ? [tap(t, 'discard', `discard ${n} {why}`)] : []),
-  ];
-}
-
-export function canFacts(t: Telling, can: Can): readonly CardFact[] {
-  const times = blanketTimes(can);
-  const doubtful = doubtfulSince(can, t.now) !== undefined;
+export function canFacts(t: Telling, { can, phase, clocks }: CanStatus): readonly CardFact[] {
   return [
     massFact(t, 'can-left', leftGrams(can)),
-    ...(times === undefined || doubtful ? [] : [notAfterFact(t, 'blanket-by', times.doubtfulAt)]),
+    ...(phase.is === 'doubtful' ? [] : clockFacts(t, clocks, ['lid-off'])),
     ...gasFacts(t, can),
   ];
 }
@@ -55,99 +33,97 @@ function gasLines(t: Telling, can: Can): readonly string[] {
   return [headspaceOf(can) === undefined ? material.headspaceUnknown : material.gasSlowly];
 }
 
-function doubtLines(t: Telling, can: Can): readonly string[] {
-  const since = doubtfulSince(can, t.now);
-  return since === undefined ? [] : [t.words.material.doubtfulSince(t.f.timeDown(since))];
+/** What is said of the gas in a list; empty where it needs none. */
+export function gasWords(t: Telling, gas: GasState): string {
+  const { gas: words } = t.words.material;
+  switch (gas.is) {
+    case 'not-needed':
+      return '';
+    case 'blanketed':
+      return words.blanketed(t.f.timeDown(gas.at));
+    case 'lid-off':
+    case 'doubtful':
+      return words[gas.is](t.f.timeDown(gas.since));
+  }
 }
 
-function preStirLines(t: Telling, can: Can): readonly string[] {
-  const stir = preStirTimes(can, t.now);
-  if (stir === undefined || (stir.servesUntil !== undefined && stir.servesUntil >= t.now)) return [];
-  return [t.words.material.preStirFirst(t.f.minutesUp(stir.wantedMinutes), can.number)];
+const doubtLines = (t: Telling, { phase }: CanStatus): readonly string[] =>
+  phase.is === 'doubtful' ? [t.words.material.doubtfulSince(t.f.timeDown(phase.since))] : [];
+
+const lidOffLines = (t: Telling, { lidOffSince }: CanStatus): readonly string[] =>
+  lidOffSince === undefined ? [] : [t.words.material.lidOffSince(t.f.timeDown(lidOffSince))];
+
+function preStirLines(t: Telling, { can, preStir, isStirred }: CanStatus): readonly string[] {
+  if (preStir === undefined || isStirred) return [];
+  return [t.words.material.preStirFirst(t.f.minutesUp(preStir.wantedMinutes), can.number)];
 }
 
-export function openedCanCard(t: Telling, can: Can): Card {
+export function openedCanCard(t: Telling, status: CanNow): Card {
   const { material, replies } = t.words;
-  const since = blanketTimes(can)?.since;
+  const { can } = status;
   const lines = [
     material.canNumber(can.number),
-    ...preStirLines(t, can),
-    ...(since === undefined ? [] : [material.lidOffSince(t.f.timeDown(since))]),
+    ...preStirLines(t, status),
+    ...lidOffLines(t, status),
     ...(can.handling === 'whole' ? [material.wholeNow] : []),
     ...(can.sheet.invented ? [replies.inventedSheet] : []),
   ];
-  return canCard(t, can, material.canOpened(can.number, can.component, can.lot), lines);
+  return canCard(t, status, material.canOpened(can.number, can.component, can.lot), lines);
 }
 
-export function lidOffCard(t: Telling, can: Can): Card {
-  const { material } = t.words;
-  const since = blanketTimes(can)?.since;
-  const lines = since === undefined ? [] : [material.lidOffSince(t.f.timeDown(since))];
-  return canCard(t, can, material.lidOff(can.number), [...preStirLines(t, can), ...lines]);
+export function lidOffCard(t: Telling, status: CanNow): Card {
+  const title = t.words.material.lidOff(status.can.number);
+  return canCard(t, status, title, [...preStirLines(t, status), ...lidOffLines(t, status)]);
 }
 
-export function blanketedCard(t: Telling, can: Can): Card {
+export function blanketedCard(t: Telling, status: CanNow): Card {
   const { material } = t.words;
-  const doubt = doubtLines(t, can);
+  const { can } = status;
+  const doubt = doubtLines(t, status);
   const lines = isGasSensitive(can) ? gasLines(t, can) : [material.noGasNeeded];
-  return canCard(t, can, material.blanketed(can.number), [...doubt, ...lines], doubt.length > 0 ? 'warn' : 'good');
+  return canCard(t, status, material.blanketed(can.number), [...doubt, ...lines], doubt.length > 0 ? 'warn' : 'good');
 }
 
-export function checkedCard(t: Telling, can: Can): Card {
+export function checkedCard(t: Telling, status: CanNow): Card {
   const { material } = t.words;
-  const isOff = blanketTimes(can) !== undefined;
-  const lines = isOff ? [material.lidStillOff] : [];
-  return canCard(t, can, material.checked(can.number), [...doubtLines(t, can), ...lines]);
+  const lines = status.lidOffSince === undefined ? [] : [material.lidStillOff];
+  return canCard(t, status, material.checked(status.can.number), [...doubtLines(t, status), ...lines]);
 }
 
-export function stirringCanCard(t: Telling, can: Can): Card {
-  const stir = preStirTimes(can, t.now);
-  const facts =
-    stir?.doneAt === undefined
-      ? []
-      : [
-          minutesWantedFact(t, 'can-stir-wanted', stir.wantedMinutes),
-          notBeforeFact(t, 'can-stir-done-at', stir.doneAt),
-        ];
-  const lines = stir !== undefined && !stir.withinPoints ? [t.words.material.preStirBeyond] : [];
-  const card = canCard(t, can, t.words.material.canStirring(can.number), lines);
-  return { ...card, facts: [...facts, ...card.facts] };
+export function stirringCanCard(t: Telling, status: CanNow): Card {
+  const { can, preStir, clocks } = status;
+  const done = clockFacts(t, clocks, ['pre-stir']);
+  const wanted =
+    preStir === undefined || done.length === 0 ? [] : [minutesWantedFact(t, 'can-stir-wanted', preStir.wantedMinutes)];
+  const lines = preStir !== undefined && !preStir.withinPoints ? [t.words.material.preStirBeyond] : [];
+  const card = canCard(t, status, t.words.material.canStirring(can.number), lines);
+  return { ...card, facts: [...wanted, ...done, ...card.facts] };
 }
 
-export function discardedCard(t: Telling, can: Can): Card {
+export function discardedCard(t: Telling, status: CanNow): Card {
   const { material, ruleSources, session } = t.words;
-  const card = canCard(t, can, material.discarded(can.number), [session.troubles.hot.section]);
+  const card = canCard(t, status, material.discarded(status.can.number), [session.troubles.hot.section]);
   // Whatever the reason: what has begun to react goes on in a closed can.
   return { ...card, hazards: [{ text: material.discardHeats, source: ruleSources[commonPractice] }] };
 }
 
 /** What a ring of the can tells and offers. */
 export function canRing(t: Telling, can: Can, kind: ReminderKind) {
-  const { material } = t.words;
-  const since = blanketTimes(can)?.since;
-  const blanket = [
-    ...doubtLines(t, can),
-    ...(doubtfulSince(can, t.now) === undefined ? [] : [material.leadChecks(can.number)]),
-    ...(since === undefined ? [] : [material.lidOffSince(t.f.timeDown(since))]),
-  ];
+  const status = statusOf.can(t, can);
+  const doubt = doubtLines(t, status);
+  const checks = doubt.length === 0 ? [] : [t.words.material.leadChecks(can.number)];
+  const blanket = [...doubt, ...checks, ...lidOffLines(t, status)];
   const lines = kind === 'blanket' && blanket.length > 0 ? { lines: blanket } : {};
-  return { facts: canFacts(t, can), taps: canTaps(t, can), ...lines };
+  return { facts: canFacts(t, status), taps: nextTaps(t, status.next()), ...lines };
 }
 
 /** Of a can that air is over, or that is in doubt: a line of what runs. */
 export function openCanLine(t: Telling, can: Can): readonly string[] {
-  const { gas } = t.words.material;
-  const doubtful = doubtfulSince(can, t.now);
-  const since = blanketTimes(can)?.since;
-  const state =
-    doubtful !== undefined
-      ? gas.doubtful(t.f.timeDown(doubtful))
-      : since === undefined
-        ? undefined
-        : gas['lid-off'](t.f.timeDown(since));
-  return state === undefined ? [] : [`${can.number} ${t.words.material.component[can.component]}: ${state}`];
+  const { phase } = canStatus(t, can);
+  const isOpen = phase.is === 'doubtful' || phase.is === 'lid-off';
+  return isOpen ? [`${can.number} ${t.words.material.component[can.component]}: ${gasWords(t, phase)}`] : [];
 }
 
-function canCard(t: Telling, can: Can, title: string, lines: readonly string[], tone: Tone = 'plain'): Card {
-  return makeCard(title, tone, { facts: canFacts(t, can), lines, actions: canTaps(t, can) });
+function canCard(t: Telling, status: CanNow, title: string, lines: readonly string[], tone: Tone = 'plain'): Card {
+  return makeCard(title, tone, { facts: canFacts(t, status), lines, actions: nextTaps(t, status.next()) });
 }

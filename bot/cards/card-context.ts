@@ -79,10 +79,6 @@ export const minutesWantedFact = (t: Telling, id: FactsOf<'min'>, duration: Minu
 export const minutesGivenFact = (t: Telling, id: FactsOf<'min'>, duration: Minutes): CardFact =>
   fact(t, id, duration, t.f.minutesDown(duration));
 
-/** Not before: shown rounded up to the minute. */
-export const notBeforeFact = (t: Telling, id: FactsOf<'time'>, at: EpochMs): CardFact =>
-  fact(t, id, t.f.iso(at), t.f.timeUp(at));
-
 /** Not after: shown rounded down to the minute. */
 export const notAfterFact = (t: Telling, id: FactsOf<'time'>, at: EpochMs): CardFact =>
   fact(t, id, t.f.iso(at), t.f.timeDown(at));

@@ -1,13 +1,49 @@
 // Where a clock becomes text: the one place that decides on which minute its end is shown, whatever card or board it stands
 // on.
 
+import type { NounClock } from '../../core/noun-clock.ts';
+import type { ClockId } from '../../core/status.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { type Ending, endingOfRing, isoOf, timeOf } from '../language/ending.ts';
 import type { Card, CardFact } from './card.ts';
 import { type FactsOf, fact, type Telling } from './card-context.ts';
 
-const timeFact = (t: Telling, id: FactsOf<'time'>, ending: Ending): CardFact =>
+export const timeShown = ({ f }: Pick<Telling, 'f'>, ending: Ending): string => timeOf(f, ending);
+
+export const timeFact = (t: Telling, id: FactsOf<'time'>, ending: Ending): CardFact =>
   fact(t, id, isoOf(t.f, ending), timeOf(t.f, ending));
+
+const factOf = {
+  stir: 'stir-done-at',
+  induction: 'stir-done-at',
+  pot: 'pot-life-ends',
+  'lid-off': 'blanket-by',
+  'pre-stir': 'can-stir-done-at',
+  surface: 'surface-ends-at',
+  flash: 'flash-least-at',
+  'flash-most': 'flash-most-at',
+  open: 'open-until',
+  'recoat-opens': 'recoat-opens-at',
+  'recoat-closes': 'recoat-closes-at',
+  warm: 'temp-due-at',
+  'stage-handle': 'stage-handle-at',
+  'stage-service': 'stage-service-at',
+  'stage-full': 'stage-full-at',
+  cure: 'cure-done-at',
+  spell: 'spell-ends-at',
+  fan: 'fan-until',
+} as const satisfies Record<ClockId, FactsOf<'time'>>;
+
+/** The ends of these clocks, as far as they are known. */
+export function clockFacts(
+  t: Telling,
+  clocks: readonly NounClock<ClockId>[],
+  ids: readonly ClockId[],
+): readonly CardFact[] {
+  return clocks.flatMap(({ id, errs, dueAt }) =>
+    dueAt === undefined || !ids.includes(id) ? [] : [timeFact(t, factOf[id], { errs, dueAt })],
+  );
+}
 
 /** When a bell rings, by its key. */
 export const ringTime = (t: Pick<Telling, 'f'>, key: string, dueAt: EpochMs): string =>

@@ -5,10 +5,12 @@ import type { Recorded } from '../../core/execute.ts';
 import type { Entry } from '../../core/history.ts';
 import { nameIn, nounOf } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
+import { partStatus } from '../../core/part/part-status.ts';
 import { newDeviations } from '../../core/records/deviations.ts';
 import { editionOfToday } from '../../core/rule-editions.ts';
 import { entriesIn, type Shop } from '../../core/shop.ts';
-import { batchTaps, clockFacts, ratioFacts } from './batch-cards.ts';
+import { statusOf } from '../../core/status.ts';
+import { batchFacts, batchTaps, ratioFacts } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { wasAndIs } from './corrected.ts';
@@ -34,7 +36,7 @@ export function undoneCard(t: Telling, { envelopes, before, shop }: Recorded): C
   // A hold for a reading that failed does not go with the reading.
   const held = [...new Set(touched)].flatMap((name) => {
     const part = shop.parts.get(name);
-    return part === undefined ? [] : heldLines(t, part);
+    return part === undefined ? [] : heldLines(t, partStatus({ shop, now: t.now }, part));
   });
   const lines = [...correctionLines(t, before, shop, corrected), ...undoneLines(t, before, undone), ...held];
   return makeCard(t.words.replies.undone, held.length > 0 ? 'warn' : 'plain', { lines });
@@ -82,19 +84,19 @@ export function amendedCard(t: Telling, outcome: Recorded, batch: Batch | undefi
   const was = find(entriesIn(outcome.before));
   const is = find(entriesIn(outcome.shop));
   const change = was === undefined || is === undefined ? { was: '', is: '' } : wasAndIs(t, was, is);
+  const film = part && statusOf.part(t, part);
+  const pot = part === undefined && batch !== undefined ? statusOf.batch(t, batch) : undefined;
   return makeCard(replies.amended, 'plain', {
-    facts:
-      part !== undefined
-        ? partFacts(t, part)
-        : batch !== undefined
-          ? [...ratioFacts(t, batch), ...clockFacts(t, batch)]
-          : [],
+    facts: [
+      ...(film === undefined ? [] : partFacts(t, film)),
+      ...(pot === undefined ? [] : [...ratioFacts(t, pot.batch), ...batchFacts(t, pot)]),
+    ],
     lines: [
-      ...(part === undefined ? [] : heldLines(t, part)),
+      ...(film === undefined ? [] : heldLines(t, film)),
       ...[replies.was(change.was), replies.is(change.is)],
       ...(why === '' ? [] : [replies.why(why)]),
     ],
-    actions: part !== undefined ? partTaps(t, part) : batch !== undefined ? batchTaps(t, batch) : [],
+    actions: film !== undefined ? partTaps(t, film) : pot !== undefined ? batchTaps(t, pot) : [],
   });
 }
 

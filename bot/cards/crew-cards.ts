@@ -1,6 +1,5 @@
 // Shifts and handovers, and a bell that was put off.
 
-import { phaseOf } from '../../core/batch/batch.ts';
 import { leftGrams } from '../../core/can/can.ts';
 import type { CommandOf } from '../../core/commands.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
@@ -8,6 +7,7 @@ import { phaseOfPart } from '../../core/part/part.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { byDueTime, type PlannedReminder } from '../../core/reminders/wanted-reminder.ts';
 import { byName, liveBatches, liveCans, liveParts } from '../../core/shop.ts';
+import { batchLine } from './batch-cards.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { ringTime } from './clock-text.ts';
@@ -17,7 +17,7 @@ import { ringLabel } from './ring-label.ts';
 export function aliveLines(t: Telling): readonly string[] {
   const { material, phases, parts, replies } = t.words;
   const lines = [
-    ...liveBatches(t.shop).map((batch) => `${batch.number} ${batch.sheet.name}: ${phases[phaseOf(batch).is]}`),
+    ...liveBatches(t.shop).map((batch) => batchLine(t, batch)),
     ...liveCans(t.shop).map((can) =>
       material.stockRow(can.number, can.component, can.lot, can.sheet.name, t.f.mass(leftGrams(can)), ''),
     ),

@@ -2,53 +2,42 @@
 // stages, the oven's door, and what the humidity held back.
 
 import { humidityHeldBack } from '../../core/part/cure-humidity.ts';
-import { assumedHeatTransfer, heatUp } from '../../core/part/heat-up.ts';
-import { type Cure, type Part, phaseOfPart } from '../../core/part/part.ts';
-import { cureClock, cureDue, stagesDue } from '../../core/part/part-clocks.ts';
-import type { AirLog } from '../../core/place/place.ts';
-import type { Sheet } from '../../core/products/sheet.ts';
-import { airLog, batchOf, byName, liveParts } from '../../core/shop.ts';
+import { assumedHeatTransfer } from '../../core/part/heat-up.ts';
+import { type Cure, phaseOfPart } from '../../core/part/part.ts';
+import { type CureStatus, type PartStatus, partStatus } from '../../core/part/part-status.ts';
+import { byName, liveParts } from '../../core/shop.ts';
+import type { ClockId } from '../../core/status.ts';
 import { minutes } from '../../core/units.ts';
 import type { CardFact } from './card.ts';
-import {
-  countFact,
-  minutesGivenFact,
-  minutesWantedFact,
-  notBeforeFact,
-  type Telling,
-  temperatureFact,
-} from './card-context.ts';
+import { countFact, minutesGivenFact, minutesWantedFact, type Telling, temperatureFact } from './card-context.ts';
+import { clockFacts, timeShown } from './clock-text.ts';
 
-export function cureFacts(t: Telling, part: Part, sheet: Sheet, air: AirLog): readonly CardFact[] {
+const stages: readonly ClockId[] = ['stage-handle', 'stage-service', 'stage-full'];
+
+export function cureFacts(t: Telling, { part, cure: status, clocks }: PartStatus): readonly CardFact[] {
   const { cure } = part;
-  if (cure === undefined) return [];
+  if (cure === undefined || status === undefined) return [];
   const read = part.temperatures.at(-1);
-  const clock = cureClock(part, sheet, air, t.now);
-  const warming = cure.run.to === undefined ? heatUp(part, sheet, air) : undefined;
+  const { given } = status;
   return [
     ...(read === undefined || cure.way !== 'oven' ? [] : [temperatureFact(t, 'part-temperature', read.celsius)]),
-    ...(warming === undefined ? [] : [notBeforeFact(t, 'temp-due-at', warming.reachesAt)]),
-    ...(clock === undefined
+    ...clockFacts(t, clocks, ['warm']),
+    ...(given === undefined
       ? []
       : [
           minutesGivenFact(
             t,
             'cure-given',
-            minutes(clock.dose.ranMinutes - sum(Object.values(clock.dose.withoutFigureMinutes))),
+            minutes(given.dose.ranMinutes - sum(Object.values(given.dose.withoutFigureMinutes))),
           ),
         ]),
-    ...stagesDue(part, sheet, air, t.now).map(({ stage, at }) => notBeforeFact(t, `stage-${stage}-at`, at)),
-    ...dueFacts(t, part, sheet, air),
+    ...clockFacts(t, clocks, stages),
+    // A time that no reading on the part stands behind is called what it is.
+    ...clockFacts(t, clocks, ['cure']).map((fact) =>
+      status.clock.assumed ? { ...fact, label: t.words.parts.notMeasured(fact.label) } : fact,
+    ),
     ...doorFacts(t, cure),
   ];
-}
-
-/** A time that no reading on the part stands behind is called what it is. */
-function dueFacts(t: Telling, part: Part, sheet: Sheet, air: AirLog): readonly CardFact[] {
-  const due = cureDue(part, sheet, air);
-  if (due === undefined) return [];
-  const fact = notBeforeFact(t, 'cure-done-at', due.at);
-  return [due.basis === 'readings' ? fact : { ...fact, label: t.words.parts.notMeasured(fact.label) }];
 }
 
 function doorFacts(t: Telling, { doors }: Cure): readonly CardFact[] {
@@ -61,22 +50,19 @@ function doorFacts(t: Telling, { doors }: Cure): readonly CardFact[] {
 }
 
 /** What the due time rests on where nothing was measured; what the door and the humidity did. */
-export function cureLines(t: Telling, part: Part, sheet: Sheet, air: AirLog): readonly string[] {
-  const { cure } = part;
-  if (cure === undefined) return [];
-  return [...estimateLines(t, part, sheet, air), ...doorLines(t, cure), ...humidityLines(t, cure, sheet, air)];
+export function cureLines(t: Telling, status: PartStatus): readonly string[] {
+  const { cure } = status.part;
+  if (cure === undefined || status.cure === undefined) return [];
+  return [...estimateLines(t, cure, status.cure), ...doorLines(t, cure), ...humidityLines(t, cure, status)];
 }
 
-function estimateLines(t: Telling, part: Part, sheet: Sheet, air: AirLog): readonly string[] {
-  const due = cureDue(part, sheet, air);
-  if (part.cure?.way !== 'oven' || part.cure.run.to !== undefined || due === undefined) return [];
-  if (due.basis === 'readings') return [];
+function estimateLines(t: Telling, { way, run }: Cure, { clock, warming }: CureStatus): readonly string[] {
+  if (way !== 'oven' || run.to !== undefined || !clock.assumed) return [];
   const { parts } = t.words;
-  const warming = heatUp(part, sheet, air);
   if (warming === undefined) return [parts.noEstimate];
   return [
     parts.estimate(t.f.temperature(warming.ovenCelsius), parts.start(warming.start), assumedHeatTransfer),
-    parts.askAt(t.f.timeUp(warming.reachesAt)),
+    parts.askAt(timeShown(t, { errs: 'at-least', dueAt: warming.reachesAt })),
   ];
 }
 
@@ -86,8 +72,8 @@ function doorLines(t: Telling, { doors }: Cure): readonly string[] {
   return [t.words.parts.doors(doors.length, open === 0 ? undefined : t.f.minutesUp(minutes(open)))];
 }
 
-function humidityLines(t: Telling, cure: Cure, sheet: Sheet, air: AirLog): readonly string[] {
-  const range = sheet.cure.room?.humidity;
+function humidityLines(t: Telling, cure: Cure, { sheet, air }: PartStatus): readonly string[] {
+  const range = sheet?.cure.room?.humidity;
   if (cure.way !== 'room' || range === undefined) return [];
   const { parts } = t.words;
   const held = humidityHeldBack(cure.run, range, air, t.now);
@@ -113,9 +99,8 @@ export function withCures(t: Telling, lines: readonly string[]): readonly string
   const curing = byName(liveParts(t.shop).filter((part) => phaseOfPart(part).is === 'curing'));
   if (curing.length === 0) return lines;
   const cures = curing.map((part) => {
-    const batch = batchOf(t.shop, part);
-    const due = batch && cureDue(part, batch.sheet, airLog(t.shop, batch.place));
-    return parts.curesMorning(part.name, due === undefined ? '?' : t.f.timeUp(due.at));
+    const { errs = 'at-least', dueAt } = partStatus(t, part).cure?.clock ?? {};
+    return parts.curesMorning(part.name, dueAt === undefined ? '?' : timeShown(t, { errs, dueAt }));
   });
   const inRoom = curing.some(({ cure }) => cure?.way === 'room');
   return [...lines.filter((line) => line !== material.morningNothing), ...cures, ...(inRoom ? [parts.askNight] : [])];

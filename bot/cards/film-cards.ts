@@ -8,6 +8,7 @@ import { judgeFilm } from '../../core/part/film-acceptance.ts';
 import type { Part } from '../../core/part/part.ts';
 import { deviationsIn } from '../../core/records/deviations.ts';
 import { batchOf } from '../../core/shop.ts';
+import { statusOf } from '../../core/status.ts';
 import type { Micrometres } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
@@ -27,11 +28,12 @@ export function filmCard(t: Telling, part: Part): Card {
 
 /** With the hold that stands on the part, whether this reading made it or one before. */
 function readingCard(t: Telling, part: Part, title: string, lines: readonly string[], facts: Card['facts'] = []): Card {
-  const held = heldLines(t, part);
+  const status = statusOf.part(t, part);
+  const held = heldLines(t, status);
   return makeCard(title, held.length > 0 ? 'warn' : 'plain', {
     facts,
     lines: [...held, ...lines],
-    actions: partTaps(t, part),
+    actions: partTaps(t, status),
   });
 }
 

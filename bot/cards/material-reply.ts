@@ -1,14 +1,14 @@
 // Answers to what was recorded of cans, of weighing and adding, of a pot's lid and what was caught.
 
-import type { Batch } from '../../core/batch/batch.ts';
 import { uncoveredMinutes } from '../../core/batch/batch-clocks.ts';
-import type { Can } from '../../core/can/can.ts';
+import { isRatioOut } from '../../core/batch/batch-status.ts';
 import type { FromCan } from '../../core/can/can-events.ts';
 import type { CommandOf } from '../../core/commands.ts';
 import type { Recorded } from '../../core/execute.ts';
 import { numberIn } from '../../core/ids.ts';
+import { type BatchNow, statusOf } from '../../core/status.ts';
 import type { Grams } from '../../core/units.ts';
-import { batchCard, ratioWithin, weighedCard } from './batch-cards.ts';
+import { batchCard, weighedCard } from './batch-cards.ts';
 import { blanketedCard, checkedCard, discardedCard, lidOffCard, openedCanCard, stirringCanCard } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { massFact, minutesWantedFact, type Telling } from './card-context.ts';
@@ -19,8 +19,9 @@ export type CanVerb = 'open' | 'lid' | 'blanket' | 'check' | 'prestir' | 'discar
 
 export function canReply(t: Telling, verb: CanVerb, outcome: Recorded): Card {
   const stream = outcome.envelopes.map((envelope) => envelope.stream).find((each) => each.startsWith('can/'));
-  const can: Can | undefined = stream === undefined ? undefined : outcome.shop.cans.get(numberIn(stream));
-  if (can === undefined) return makeCard(t.words.replies.settled, 'plain');
+  const found = stream === undefined ? undefined : outcome.shop.cans.get(numberIn(stream));
+  if (found === undefined) return makeCard(t.words.replies.settled, 'plain');
+  const can = statusOf.can(t, found);
   switch (verb) {
     case 'open':
       return openedCanCard(t, can);
@@ -37,26 +38,26 @@ export function canReply(t: Telling, verb: CanVerb, outcome: Recorded): Card {
   }
 }
 
-export function weighReply(t: Telling, batch: Batch, outcome: Recorded): Card {
+export function weighReply(t: Telling, status: BatchNow, outcome: Recorded): Card {
   const from = fromCansIn(outcome);
   const [body] = outcome.envelopes.map((envelope) => envelope.body);
-  if (batch.weighing === undefined) {
-    return partInCard(t, batch, body?.type === 'PartWeighed' ? body.component : 'part-a', from);
+  if (status.batch.weighing === undefined) {
+    return partInCard(t, status, body?.type === 'PartWeighed' ? body.component : 'part-a', from);
   }
-  return withCansAndRepair(t, batch, weighedCard(t, batch), from);
+  return withCansAndRepair(t, status, weighedCard(t, status), from);
 }
 
-export function addReply(t: Telling, batch: Batch, command: CommandOf<'add'>, outcome: Recorded): Card {
+export function addReply(t: Telling, status: BatchNow, command: CommandOf<'add'>, outcome: Recorded): Card {
   const { material } = t.words;
-  const title = material.added(batch.number, t.f.mass(command.grams), command.component);
-  const base = weighedCard(t, batch);
-  const told = withCansAndRepair(t, batch, { ...base, title }, fromCansIn(outcome));
+  const title = material.added(status.batch.number, t.f.mass(command.grams), command.component);
+  const base = weighedCard(t, status);
+  const told = withCansAndRepair(t, status, { ...base, title }, fromCansIn(outcome));
   return { ...told, lines: [material.stirAgain, ...told.lines] };
 }
 
 /** The same card with its cans, their gas, and what brings an off-ratio mix back. */
-function withCansAndRepair(t: Telling, batch: Batch, card: Card, from: readonly FromCan[]): Card {
-  const repair = ratioWithin(batch) ? { facts: [], lines: [], taps: [] } : repairTold(t, batch);
+function withCansAndRepair(t: Telling, status: BatchNow, card: Card, from: readonly FromCan[]): Card {
+  const repair = isRatioOut(status) ? repairTold(t, status.batch) : { facts: [], lines: [], taps: [] };
   return {
     ...card,
     facts: [...card.facts, ...repair.facts],
@@ -73,24 +74,27 @@ function fromCansIn({ envelopes }: Recorded): readonly FromCan[] {
   );
 }
 
-export function coverReply(t: Telling, batch: Batch, verb: 'cover' | 'uncover'): Card {
+export function coverReply(t: Telling, status: BatchNow, verb: 'cover' | 'uncover'): Card {
   const { material } = t.words;
+  const { batch } = status;
   const soFar = uncoveredMinutes(batch, t.now);
   const title = verb === 'cover' ? material.covered(batch.number) : material.uncovered(batch.number);
   const lines = soFar > 0 ? [material.uncoveredSoFar(t.f.minutesUp(soFar))] : [];
-  const card = batchCard(t, batch, title, lines);
+  const card = batchCard(t, status, title, lines);
   return { ...card, facts: [...(soFar > 0 ? [minutesWantedFact(t, 'uncovered', soFar)] : []), ...card.facts] };
 }
 
-export function caughtReply(t: Telling, batch: Batch, caught: Grams): Card {
+export function caughtReply(t: Telling, status: BatchNow, caught: Grams): Card {
   const { material } = t.words;
-  const card = batchCard(t, batch, material.caught(batch.number, t.f.mass(caught)), [material.caughtFilter]);
+  const title = material.caught(status.batch.number, t.f.mass(caught));
+  const card = batchCard(t, status, title, [material.caughtFilter]);
   return { ...card, facts: [massFact(t, 'caught', caught), ...card.facts] };
 }
 
 /** What is left over is set aside as the sheet says. */
-export function emptiedReply(t: Telling, batch: Batch): Card {
-  const card = batchCard(t, batch, t.words.replies.emptied(batch.number), []);
+export function emptiedReply(t: Telling, status: BatchNow): Card {
+  const { batch } = status;
+  const card = batchCard(t, status, t.words.replies.emptied(batch.number), []);
   const left = batch.emptied?.leftGrams;
   const { leftOver } = batch.sheet;
   const seen = batch.thickened?.seen;

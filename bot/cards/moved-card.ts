@@ -3,12 +3,13 @@
 
 import { type Command, isDecision, type Stance } from '../../core/commands.ts';
 import type { PartName } from '../../core/ids.ts';
+import { partStatus } from '../../core/part/part-status.ts';
 import { alarmNamed } from '../../core/session/session-commands.ts';
 import type { Words } from '../language/tongues/languages.ts';
 import type { Pressed, Said } from '../talk/pressed.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
-import { partState } from './standing-card.ts';
+import { partLine } from './part-cards.ts';
 import { blankLine } from './tap-fields.ts';
 
 /** Whether to ask before it is done. */
@@ -58,7 +59,7 @@ export function movedCard(t: Telling, { label, moved }: Pressed, command: Comman
 function partsNow(t: Telling, names: readonly PartName[]): readonly string[] {
   return names.flatMap((name) => {
     const part = t.shop.parts.get(name);
-    return part === undefined ? [] : [partState(t, part)];
+    return part === undefined ? [] : [partLine(t, partStatus(t, part))];
   });
 }
 

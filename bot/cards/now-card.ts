@@ -2,25 +2,23 @@
 
 import { roleMissingFor } from '../../core/crew/who-may-set.ts';
 import { defaultPlace, type PersonName } from '../../core/ids.ts';
-import { phaseOfPart } from '../../core/part/part.ts';
+import { partStatus } from '../../core/part/part-status.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { byDueTime } from '../../core/reminders/wanted-reminder.ts';
 import { byName, liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
 import { airFacts } from './air-facts.ts';
+import { batchLine } from './batch-cards.ts';
 import { openCanLine } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { ringNext, ringTime } from './clock-text.ts';
-import { heldLines } from './part-cards.ts';
+import { partLine } from './part-cards.ts';
 import { ringLabel } from './ring-label.ts';
-import { potState } from './standing-card.ts';
 
 export function nowCard(t: Telling, name: PersonName): Card {
-  const { replies, phases } = t.words;
-  const batches = liveBatches(t.shop).map((batch) => `${batch.number} ${batch.sheet.name}: ${potState(t, batch)}`);
-  const parts = byName(liveParts(t.shop)).map(
-    (part) => `${part.name}: ${[phases[phaseOfPart(part).is], ...heldLines(t, part)].join('. ')}`,
-  );
+  const { replies } = t.words;
+  const batches = liveBatches(t.shop).map((batch) => batchLine(t, batch));
+  const parts = byName(liveParts(t.shop)).map((part) => partLine(t, partStatus(t, part)));
   const next = [...planReminders(t.shop).values()].flat().sort(byDueTime);
   const cans = liveCans(t.shop).flatMap((can) => openCanLine(t, can));
   const sessions = openSessions(t.shop).map((session) =>

@@ -1,7 +1,6 @@
 // Readings of a place: what they say, and which clocks they moved.
 
-import { phaseOf } from '../../core/batch/batch.ts';
-import { blendDueAt, potLifeTimes } from '../../core/batch/batch-clocks.ts';
+import { batchStatus } from '../../core/batch/batch-status.ts';
 import { isAct } from '../../core/history.ts';
 import type { PlaceName } from '../../core/ids.ts';
 import { sheetsAtHand } from '../../core/part/surface-life.ts';
@@ -9,11 +8,12 @@ import { airServing } from '../../core/place/place.ts';
 import { airBreaches } from '../../core/products/sheet-air.ts';
 import { editionOfToday } from '../../core/rule-editions.ts';
 import { standing } from '../../core/settled.ts';
-import { airLog, liveBatches } from '../../core/shop.ts';
+import { liveBatches } from '../../core/shop.ts';
 import { airFacts } from './air-facts.ts';
-import { isPotOver, pastPotLines } from './batch-cards.ts';
+import { pastPotLines } from './batch-cards.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { type Telling, temperatureFact } from './card-context.ts';
+import { timeShown } from './clock-text.ts';
 
 export function airCard(t: Telling, place: PlaceName, title: string): Card {
   const breached = limitsBroken(t, place);
@@ -41,16 +41,18 @@ function limitsBroken(t: Telling, placeName: PlaceName): readonly string[] {
 
 function movedClocks(t: Telling, place: PlaceName): readonly string[] {
   const { replies } = t.words;
-  const air = airLog(t.shop, place);
   return liveBatches(t.shop)
-    .filter((batch) => batch.place === place && !isPotOver(t, batch))
+    .filter((batch) => batch.place === place)
     .flatMap((batch) => {
-      const stirs = phaseOf(batch).is === 'blending' ? blendDueAt(batch, air) : undefined;
-      const pot = batch.thickened === undefined ? potLifeTimes(batch, air) : undefined;
+      const status = batchStatus(t, batch);
+      const { phase, blend, pot } = status;
+      if (phase.is === 'over') return [];
+      const stirs =
+        phase.is === 'blending' && blend?.dueAt !== undefined ? { ...blend, dueAt: blend.dueAt } : undefined;
       return [
-        ...(stirs === undefined ? [] : [replies.batchMoves(batch.number, t.f.timeUp(stirs))]),
-        ...(pot === undefined ? [] : [replies.batchPotEnds(batch.number, t.f.timeDown(pot.endAt))]),
-        ...(stirs === undefined ? [] : pastPotLines(t, batch)),
+        ...(stirs === undefined ? [] : [replies.batchMoves(batch.number, timeShown(t, stirs))]),
+        ...(pot === undefined ? [] : [replies.batchPotEnds(batch.number, timeShown(t, pot))]),
+        ...(stirs === undefined ? [] : pastPotLines(t, status)),
       ];
     });
 }

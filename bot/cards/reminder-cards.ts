@@ -1,21 +1,22 @@
 // What rings, as a card: due, late and why, proved or not, and what to do with one tap.
 
 import type { Batch } from '../../core/batch/batch.ts';
-import { blendClock } from '../../core/batch/batch-clocks.ts';
+import { isRatioOut } from '../../core/batch/batch-status.ts';
 import type { ClockReading } from '../../core/calc/clock.ts';
 import { type Entry, type Fact, isAct } from '../../core/history.ts';
 import { nameIn, nounOf, type StreamId } from '../../core/ids.ts';
 import { isOwnKey } from '../../core/own-key.ts';
 import type { Part } from '../../core/part/part.ts';
-import { cureClock, stagesDue } from '../../core/part/part-clocks.ts';
+import type { PartStatus } from '../../core/part/part-status.ts';
 import type { RingingReminder } from '../../core/ports.ts';
 import { isMovable } from '../../core/reminders/snooze.ts';
 import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
-import { airLog, batchOf, type Shop } from '../../core/shop.ts';
+import type { Shop } from '../../core/shop.ts';
+import { statusOf } from '../../core/status.ts';
 import { minutesAfter, minutesBetween } from '../../core/units.ts';
 import { writeRingKey } from '../language/ring-key.ts';
 import { airFacts } from './air-facts.ts';
-import { batchTaps, blendFacts, potFacts, ratioWithin } from './batch-cards.ts';
+import { batchTaps, blendFacts, potFacts } from './batch-cards.ts';
 import { canRing } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import { minutesWantedFact, type Telling, tap } from './card-context.ts';
@@ -247,47 +248,42 @@ function subjectOf(t: Telling, { reminder, shop }: RingingReminder): Subject {
 const bare = (name: string): Subject => ({ name, facts: [], taps: [], clock: undefined, ask: '' });
 
 function batchSubject(t: Telling, batch: Batch, kind: ReminderKind): Subject {
-  const clock = blendClock(batch, airLog(t.shop, batch.place), t.now);
+  const status = statusOf.batch(t, batch);
   const ask = t.words.replies.askReading;
   // Once it is blended, how long it serves is what counts.
-  const blended = kind === 'stir-done' || kind === 'induction-done' ? potFacts(t, batch) : [];
-  const facts = kind.startsWith('pot-') ? potFacts(t, batch) : [...blendFacts(t, batch), ...blended];
-  const told = { name: String(batch.number), facts, taps: batchTaps(t, batch), clock, ask };
+  const blended = kind === 'stir-done' || kind === 'induction-done' ? potFacts(t, status) : [];
+  const facts = kind.startsWith('pot-') ? potFacts(t, status) : [...blendFacts(t, status), ...blended];
+  const told = { name: String(batch.number), facts, taps: batchTaps(t, status), clock: status.given, ask };
   if (kind === 'pot-end') return { ...told, lines: potOverLines(t, batch) };
   // Blended or not, nobody is invited to filter or apply what is off its ratio.
-  const off = (kind === 'stir-done' || kind === 'induction-done') && !ratioWithin(batch);
+  const off = (kind === 'stir-done' || kind === 'induction-done') && isRatioOut(status);
   const { stopStirrer, ratioOffUse } = t.words.replies;
   return off ? { ...told, tone: 'warn', lines: [...(kind === 'stir-done' ? [stopStirrer] : []), ratioOffUse] } : told;
 }
 
 /** Nobody is invited to coat what a lead must look at first, or what may still be wet; of other bells what to do stands. */
-function coatHeldBack(t: Telling, part: Part, kind: ReminderKind): readonly string[] {
+function coatHeldBack(t: Telling, { part, heldBy }: PartStatus, kind: ReminderKind): readonly string[] {
   const { rings, replies } = t.words;
   const invites = kind === 'recoat-opens' || kind === 'recoat-closes' || kind === 'surface-ends';
-  const held = part.verdict?.is === 'held';
+  const held = heldBy.length > 0;
   if (invites && held) return [replies.noCoatHeld];
   if (invites && kind !== 'surface-ends' && part.dryAt === undefined) return [replies.noCoatWet];
   return held ? [rings[kind].act] : [];
 }
 
 function partSubject(t: Telling, part: Part, kind: ReminderKind): Subject {
-  const { sheet, place } = batchOf(t.shop, part) ?? {};
-  const air = airLog(t.shop, place);
+  const status = statusOf.part(t, part);
   const { askNight, askPartReading } = t.words.replies;
   const ask = part.cure?.way === 'room' ? askNight : askPartReading;
-  const held = heldLines(t, part);
-  const lines = [...coatHeldBack(t, part, kind), ...held];
-  const told = {
-    ...{ name: part.name, facts: partFacts(t, part), taps: partTaps(t, part), ask },
-    ...(lines.length === 0 ? {} : { lines }),
-  };
-  if (sheet === undefined) return { ...told, clock: undefined };
-  const stage = stagesDue(part, sheet, air, t.now).find(({ stage: name }) => kind === `stage-${name}`);
-  const unproved = stage !== undefined && !stage.proved ? { lines: [t.words.rings[kind].act, ask, ...held] } : {};
+  const held = heldLines(t, status);
+  const lines = [...coatHeldBack(t, status, kind), ...held];
+  const stage = status.clocks.find(({ id }) => id === kind);
+  const isUnproved = stage?.errs === 'at-least' && stage.goes !== 'given';
   return {
-    ...told,
-    clock: cureClock(part, sheet, air, t.now),
-    why: cureLines(t, part, sheet, air),
-    ...unproved,
+    ...{ name: part.name, facts: partFacts(t, status), taps: partTaps(t, status), ask },
+    ...(lines.length === 0 ? {} : { lines }),
+    clock: status.cure?.given,
+    why: cureLines(t, status),
+    ...(isUnproved ? { lines: [t.words.rings[kind].act, ask, ...held] } : {}),
   };
 }

@@ -2,6 +2,7 @@
 // despite an objection, what rings next.
 
 import type { Batch } from '../../core/batch/batch.ts';
+import { isRatioOut } from '../../core/batch/batch-status.ts';
 import { peopleLeading, personIn } from '../../core/crew/crew.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
 import { type Entry, isLate } from '../../core/history.ts';
@@ -12,8 +13,9 @@ import { deviationsIn, newDeviations } from '../../core/records/deviations.ts';
 import { rewrites } from '../../core/records/holds-that-follow.ts';
 import { byDueTime } from '../../core/reminders/wanted-reminder.ts';
 import { briefsAt } from '../../core/session/spray-settings.ts';
+import { type BatchNow, type PartNow, statusOf } from '../../core/status.ts';
 import { minutesBetween } from '../../core/units.ts';
-import { batchCard, openedCard, ratioWithin, stirringCard } from './batch-cards.ts';
+import { batchCard, openedCard, stirringCard } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { ringNext } from './clock-text.ts';
@@ -80,54 +82,55 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
     case 'catch':
       return onBatch((it) => caughtReply(t, it, command.grams));
     case 'stir':
-      return onBatch((it) => stirringCard(t, it, replies.stirring(it.number)));
+      return onBatch((it) => stirringCard(t, it, replies.stirring(it.batch.number)));
     case 'stop':
-      return onBatch((it) => stirringCard(t, it, replies.stopped(it.number)));
+      return onBatch((it) => stirringCard(t, it, replies.stopped(it.batch.number)));
     case 'filter':
       return onBatch((it) => {
-        const isWithin = ratioWithin(it);
-        const use = isWithin ? [replies.sayCoat(it.number), ...surfacesBeforeCoat(t, it.place)] : [replies.ratioOffUse];
-        const card = batchCard(t, it, replies.filtered(it.number), use, isWithin ? 'good' : 'warn');
+        const { number, place } = it.batch;
+        const isOut = isRatioOut(it);
+        const use = isOut ? [replies.ratioOffUse] : [replies.sayCoat(number), ...surfacesBeforeCoat(t, place)];
+        const card = batchCard(t, it, replies.filtered(number), use, isOut ? 'warn' : 'good');
         return { ...card, actions: [...card.actions, surfaceTap(t, '{part}')] };
       });
     case 'thick':
     case 'gel': {
       const seen = command.verb === 'gel' ? 'gelled' : 'thick';
       return onBatch((it) => ({
-        ...batchCard(t, it, replies.thick(it.number, seen), potOverLines(t, it), 'stop'),
-        hazards: heatHazards(t, it.thickened?.seen),
+        ...batchCard(t, it, replies.thick(it.batch.number, seen), potOverLines(t, it.batch), 'stop'),
+        hazards: heatHazards(t, it.batch.thickened?.seen),
       }));
     }
     case 'empty':
       return onBatch((it) => emptiedReply(t, it));
     case 'judge':
-      return onBatch((it) => judgedCard(t, it, outcome));
+      return onBatch((it) => judgedCard(t, it.batch, outcome));
     case 'part':
       return notedCard(t, parts);
     case 'prep':
       return onPart((it) => preparedCard(t, it));
     case 'coat':
-      return onPart((it) => coatedCard(t, it, !outcome.before.parts.has(it.name)));
+      return onPart((it) => coatedCard(t, it, !outcome.before.parts.has(it.part.name)));
     case 'dry':
       return onPart((it) => dryCard(t, it));
     case 'cure':
-      return onPart((it) => curingCard(t, it, replies.curing(it.name, command.way.kind)));
+      return onPart((it) => curingCard(t, it, replies.curing(it.part.name, command.way.kind)));
     case 'temp':
-      return loadRead(onPart((it) => curingCard(t, it, replies.partRead(it.name))));
+      return loadRead(onPart((it) => curingCard(t, it, replies.partRead(it.part.name))));
     case 'door':
-      return onPart((it) => curingCard(t, it, t.words.parts.doorOpened(it.name)));
+      return onPart((it) => curingCard(t, it, t.words.parts.doorOpened(it.part.name)));
     case 'out':
       return onPart((it) => takenOutCard(t, it));
     case 'wet':
     case 'film':
-      return onPart((it) => filmCard(t, it));
+      return onPart((it) => filmCard(t, it.part));
     case 'release':
-      return onPart((it) => partCard(t, it, replies.released(it.name), standsAgainst(t, it), 'good'));
+      return onPart((it) => partCard(t, it, replies.released(it.part.name), standsAgainst(t, it.part), 'good'));
     case 'adhesion':
     case 'rub':
-      return onPart((it) => testedCard(t, it, command));
+      return onPart((it) => testedCard(t, it.part, command));
     case 'hold':
-      return onPart((it) => partCard(t, it, replies.held(it.name, command.why), [], 'warn'));
+      return onPart((it) => partCard(t, it, replies.held(it.part.name, command.why), [], 'warn'));
     case 'air':
       return airCard(t, command.place ?? defaultPlace, replies.airRead(command.place ?? defaultPlace));
     case 'surface':
@@ -163,8 +166,8 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
       return sessionReply(t, command, outcome, request.by);
   }
 
-  function onBatch(make: (batch: Batch) => Card): Card {
-    return batch === undefined ? makeCard(replies.settled, 'plain') : make(batch);
+  function onBatch(make: (status: BatchNow) => Card): Card {
+    return batch === undefined ? makeCard(replies.settled, 'plain') : make(statusOf.batch(t, batch));
   }
 
   /** A reading on nobody in particular says whose it was, and for whom else it counts. */
@@ -176,8 +179,8 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
   }
 
   /** Several parts in one line share one card, with each part's figures under its name. */
-  function onPart(make: (part: Part) => Card): Card {
-    const cards = parts.map(make);
+  function onPart(make: (status: PartNow) => Card): Card {
+    const cards = parts.map((part) => make(statusOf.part(t, part)));
     const [first, ...others] = cards;
     if (first === undefined) return makeCard(replies.settled, 'plain');
     if (others.length === 0) return first;

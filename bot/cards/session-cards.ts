@@ -8,9 +8,11 @@ import type { PersonName } from '../../core/ids.ts';
 import { exposedIn, fanUntil, flushState, type Session } from '../../core/session/session.ts';
 import { clearingMinutes } from '../../core/session/session-air.ts';
 import type { Gear } from '../../core/session/session-commands.ts';
-import { type Celsius, celsius, litres, minutesAfter } from '../../core/units.ts';
+import { sessionStatus } from '../../core/session/session-status.ts';
+import { type Celsius, celsius, litres } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
-import { notAfterFact, notBeforeFact, type Telling, volumeFact } from './card-context.ts';
+import { type Telling, volumeFact } from './card-context.ts';
+import { clockFacts, timeShown } from './clock-text.ts';
 import { sessionSums, sumSources } from './session-air-card.ts';
 import {
   acknowledgedLines,
@@ -87,11 +89,8 @@ export function fanCard(t: Telling, session: Session, title: string): Card {
 
 export function sprayOnCard(t: Telling, session: Session): Card {
   const words = t.words.session;
-  const first = session.spraying[0];
-  const longest = session.sheet.spray?.longestSpellMinutes;
-  const ends = first === undefined || longest === undefined ? undefined : minutesAfter(first.from, longest);
   return makeCard(words.titled(session.number, words.starts), 'plain', {
-    facts: ends === undefined ? [] : [notAfterFact(t, 'spell-ends-at', ends)],
+    facts: clockFacts(t, sessionStatus(t, session).clocks, ['spell']),
     lines: [words.started, ...airLines(t, session), ...spellLines(t, session)],
     actions: sessionTaps(t, session),
   });
@@ -122,11 +121,10 @@ export function flushedCard(t: Telling, session: Session, gear: Gear): Card {
 
 export function closedCard(t: Telling, session: Session): Card {
   const words = t.words.session;
-  const until = fanUntil(session);
   const logged = session.flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
   return makeCard(words.titled(session.number, words.closed), 'plain', {
     facts: [
-      ...(until === undefined ? [] : [notBeforeFact(t, 'fan-until', until)]),
+      ...clockFacts(t, sessionStatus(t, session).clocks, ['fan']),
       ...(logged === 0 ? [] : [volumeFact(t, 'solvent-logged', litres(logged))]),
     ],
     lines: closingLines(t, session),
@@ -141,7 +139,7 @@ function closingLines(t: Telling, session: Session): readonly string[] {
   if (session.spraying.length === 0) return [words.neverSprayed];
   const sum = clearingMinutes(session, t.shop.crew.spray);
   return [
-    until === undefined ? words.fanUnknown : words.fanUntil(t.f.timeUp(until)),
+    until === undefined ? words.fanUnknown : words.fanUntil(timeShown(t, { errs: 'at-least', dueAt: until })),
     ...(sum === undefined ? [] : [words.fanFromSum(t.f.minutesUp(sum))]),
   ];
 }

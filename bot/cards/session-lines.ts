@@ -6,8 +6,11 @@ import { localDate } from '../../core/records/day.ts';
 import { exposedIn, flushState, type Session, unacknowledged } from '../../core/session/session.ts';
 import { qualifications } from '../../core/session/session-commands.ts';
 import { watchersOf } from '../../core/session/session-reminders.ts';
+import type { SessionPhase } from '../../core/session/session-status.ts';
+import { type NextActId, statusOf } from '../../core/status.ts';
 import type { CardAction } from './card.ts';
-import { type Telling, tap } from './card-context.ts';
+import type { Telling } from './card-context.ts';
+import { nextTaps } from './next-taps.ts';
 
 export function peopleLines(t: Telling, session: Session): readonly string[] {
   const words = t.words.session;
@@ -79,53 +82,32 @@ export function hasPastDate(t: Telling, session: Session): boolean {
   );
 }
 
-/** What this session allows next, as taps. */
-export function sessionTaps(t: Telling, session: Session): readonly CardAction[] {
-  const { number } = session;
-  if (session.closedAt !== undefined) return [tap(t, 'brief', 'brief')];
-  const running = session.spraying.at(-1)?.to === undefined && session.spraying.length > 0;
-  if (running) return [tap(t, 'spray-off', `spray off ${number}`)];
-  const open = unacknowledged(session).length > 0;
-  const before = session.spraying.length === 0;
-  return [
-    ...(open ? [tap(t, 'ack', `ack ${number}`), tap(t, 'ack-for', `ack ${number} {people}`)] : []),
-    ...(before && session.extraction === undefined
-      ? [
-          tap(t, 'fan-on', `fan ${number} on {face-velocity}mps`),
-          tap(t, 'fan-unmeasured', `fan ${number} on`),
-          tap(t, 'fan-off', `fan ${number} off`),
-        ]
-      : []),
-    ...(before && session.suppliedAir === undefined
-      ? [tap(t, 'supplied-yes', `supplied ${number} yes`), tap(t, 'supplied-no', `supplied ${number} no`)]
-      : []),
-    ...(before ? [tap(t, 'moved-out', `near ${number} {people} out`)] : []),
-    ...(before ? [] : flushTaps(t, session)),
-    ...(open ? [] : [tap(t, 'spray-on', `spray on ${number}`)]),
-    ...(before || stillOpen(t, session).length > 0 ? [] : [tap(t, 'close', `close ${number}`)]),
-  ];
+export function sessionState({ words: { page, session: words } }: Telling, phase: SessionPhase): string {
+  switch (phase.is) {
+    case 'closed':
+      return words.closed;
+    case 'sprays':
+      return page.sprays;
+    case 'briefed':
+      return page.briefed;
+    case 'still':
+      return page.gunStill;
+  }
 }
 
-/** The next solvent of the sheet's sequence; the whole where the sheet gives none. */
-export function flushTaps(t: Telling, session: Session): readonly CardAction[] {
-  const { number } = session;
-  const gun = flushState(session, 'gun');
-  const [next] = gun.left;
-  return [
-    ...(gun.done || next === undefined
-      ? []
-      : [
-          {
-            id: 'flush-step',
-            label: `${t.words.buttons['flush-step']} ${t.words.names.solvent(next)}`,
-            line: `flush ${number} gun ${next} {flush-volume}mL`,
-          },
-        ]),
-    ...(gun.done ? [] : [tap(t, 'flush', `flush ${number} gun`)]),
-    ...(flushState(session, 'vessels').done ? [] : [tap(t, 'vessels', `flush ${number} vessels`)]),
-    ...(session.rags === undefined && session.spraying.length > 0 ? [tap(t, 'rags', `rags ${number}`)] : []),
-  ];
-}
+export const sessionTaps = (t: Telling, session: Session): readonly CardAction[] =>
+  nextTaps(t, statusOf.session(t, session).next());
+
+const flushing: readonly NextActId[] = ['flush-step', 'flush', 'vessels', 'rags'];
+
+export const flushTaps = (t: Telling, session: Session): readonly CardAction[] =>
+  nextTaps(
+    t,
+    statusOf
+      .session(t, session)
+      .next()
+      .filter(({ id }) => flushing.includes(id)),
+  );
 
 export function stillOpen(t: Telling, session: Session): readonly string[] {
   const { todo } = t.words.session;

@@ -3,11 +3,13 @@
 
 import { type Fact, isAct } from '../../core/history.ts';
 import { sessionStream } from '../../core/ids.ts';
-import { isRunning, isSessionOpen, type Session } from '../../core/session/session.ts';
+import type { Session } from '../../core/session/session.ts';
+import { sessionPhase } from '../../core/session/session-status.ts';
 import { unreadUnder } from '../../core/unread.ts';
 import { makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { briefCard } from './session-cards.ts';
+import { sessionState } from './session-lines.ts';
 import type { Standing } from './standing-card.ts';
 import { unreadLines } from './unread-lines.ts';
 
@@ -25,11 +27,12 @@ const actsShown = 6;
 
 export function sessionStanding(t: Telling, session: Session): Standing {
   const { chat, session: words } = t.words;
-  const live = isSessionOpen(session);
+  const phase = sessionPhase(session);
+  const live = phase.is !== 'closed';
   const brief = briefCard(t, session);
   const acts = session.entries.filter((entry) => isAct(entry) && !inTheBrief.includes(entry.fact.type));
   const shown = acts.slice(-actsShown);
-  const card = makeCard(words.titled(session.number, stateOf(t, session)), live ? brief.tone : 'plain', {
+  const card = makeCard(words.titled(session.number, sessionState(t, phase)), live ? brief.tone : 'plain', {
     facts: brief.facts,
     lines: [
       ...unreadLines(t.words, unreadUnder(t.shop, sessionStream(session.number))),
@@ -42,10 +45,4 @@ export function sessionStanding(t: Telling, session: Session): Standing {
     fields: brief.fields,
   });
   return { card, live, parts: [] };
-}
-
-function stateOf({ words: { page, session: words } }: Telling, session: Session): string {
-  if (!isSessionOpen(session)) return words.closed;
-  if (isRunning(session)) return page.sprays;
-  return session.spraying.length === 0 ? page.briefed : page.gunStill;
 }

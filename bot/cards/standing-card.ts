@@ -1,16 +1,17 @@
 // How a batch stands, with the parts coated from it: the card that a chat platform keeps as the batch's one message and
 // changes in place. What can be tapped is what is allowed now; what was done stands below, newest last, with who did it.
 
-import { type Batch, phaseOf } from '../../core/batch/batch.ts';
+import type { Batch } from '../../core/batch/batch.ts';
 import { type Entry, isAct } from '../../core/history.ts';
 import { type BatchNumber, batchStream, nameIn, nounOf } from '../../core/ids.ts';
-import { isPartLive, type Part, phaseOfPart } from '../../core/part/part.ts';
+import { isPartLive, type Part } from '../../core/part/part.ts';
+import { type BatchNow, type PartNow, statusOf } from '../../core/status.ts';
 import { unreadUnder } from '../../core/unread.ts';
-import { batchTaps, clockFacts, isPotOver, openedCard } from './batch-cards.ts';
+import { batchFacts, batchTaps, openedCard, potState } from './batch-cards.ts';
 import { type Card, type CardAction, makeCard, type Tone } from './card.ts';
 import type { Telling } from './card-context.ts';
 import type { FactId } from './fact-ids.ts';
-import { heldLines, partFacts, partTaps } from './part-cards.ts';
+import { partFacts, partLine, partTaps } from './part-cards.ts';
 import { tapsTogether } from './parts-together.ts';
 import { unreadLines } from './unread-lines.ts';
 
@@ -32,41 +33,35 @@ const growing: readonly FactId[] = ['cure-given', 'stir-given'];
 export function standingOf(t: Telling, number: BatchNumber, batch: Batch | undefined): Standing {
   const { chat } = t.words;
   if (batch === undefined) return { card: makeCard(chat.takenBack(number), 'plain'), live: false, parts: [] };
-  const parts = partsFrom(t, batch);
-  const waiting = parts.filter(isPartLive);
+  const parts = partsFrom(t, batch).map((part) => statusOf.part(t, part));
+  const waiting = parts.filter(({ part }) => isPartLive(part));
   const live = batch.emptied === undefined || waiting.length > 0;
-  const phase = phaseOf(batch);
+  const pot = statusOf.batch(t, batch);
   const [only, ...others] = waiting;
   const alone = others.length === 0 ? only : undefined;
-  const opened = phase.is === 'to-weigh' ? openedCard(t, batch) : undefined;
-  const state = live ? [potState(t, batch), ...(alone === undefined ? [] : [partState(t, alone)])] : [chat.finished];
-  const acts = actsOf(batch, parts);
+  const opened = pot.phase.is === 'to-weigh' ? openedCard(t, pot) : undefined;
+  const state = live ? [potState(t, pot), ...(alone === undefined ? [] : [partLine(t, alone)])] : [chat.finished];
+  const acts = actsOf(
+    batch,
+    parts.map(({ part }) => part),
+  );
   const shown = live ? acts.slice(-actsShown) : acts;
-  const card = makeCard(chat.standing(number, batch.sheet.name, state.join(' · ')), toneOf(phase.is, waiting), {
-    facts: [...(opened?.facts ?? clockFacts(t, batch)), ...(alone === undefined ? [] : partFacts(t, alone))].filter(
+  const card = makeCard(chat.standing(number, batch.sheet.name, state.join(' · ')), toneOf(pot.phase.is, waiting), {
+    facts: [...(opened?.facts ?? batchFacts(t, pot)), ...(alone === undefined ? [] : partFacts(t, alone))].filter(
       ({ id }) => !growing.includes(id),
     ),
     lines: [
       ...unreadLines(t.words, unreadUnder(t.shop, batchStream(number))),
       ...(opened?.lines ?? []),
-      ...parts.filter((part) => part !== alone).map((part) => partState(t, part)),
+      ...parts.filter((part) => part !== alone).map((part) => partLine(t, part)),
       ...(shown.length < acts.length ? [chat.earlierActs(acts.length - shown.length)] : []),
       ...shown.map((act) => chat.act(t.f.timeDown(act.happenedAt), act.by, actSaid(t, act))),
     ],
-    actions: live ? tapsOf(t, batch, waiting) : [],
+    actions: live ? tapsOf(t, pot, waiting) : [],
     fields: opened?.fields ?? [],
   });
-  return { card, live, parts: parts.map((part) => part.name) };
+  return { card, live, parts: parts.map(({ part }) => part.name) };
 }
-
-/** Over by the clock is over, whatever was said of it. */
-export function potState(t: Telling, batch: Batch): string {
-  const { is } = phaseOf(batch);
-  return is !== 'dead' && isPotOver(t, batch) ? t.words.replies.potOver : t.words.phases[is];
-}
-
-export const partState = (t: Telling, part: Part): string =>
-  `${part.name}: ${[t.words.phases[phaseOfPart(part).is], ...heldLines(t, part)].join('. ')}`;
 
 /** A part's act names the part; a coat does so itself. */
 function actSaid(t: Telling, { stream, fact }: Entry): string {
@@ -75,8 +70,8 @@ function actSaid(t: Telling, { stream, fact }: Entry): string {
 }
 
 /** Of several parts first what they all wait for, then the pot, then each by its name: there is room for a few. */
-function tapsOf(t: Telling, batch: Batch, waiting: readonly Part[]): readonly CardAction[] {
-  const byPart = waiting.map((part) => ({ part: part.name, taps: partTaps(t, part) }));
+function tapsOf(t: Telling, batch: BatchNow, waiting: readonly PartNow[]): readonly CardAction[] {
+  const byPart = waiting.map((status) => ({ part: status.part.name, taps: partTaps(t, status) }));
   const each = byPart.flatMap(({ part, taps }) =>
     taps.map((action) => ({
       ...action,
@@ -107,7 +102,7 @@ function actsOf(batch: Batch, parts: readonly Part[]): readonly Entry[] {
   return [...bySeq.values()].sort((a, b) => a.happenedAt - b.happenedAt || a.seq - b.seq);
 }
 
-function toneOf(phase: ReturnType<typeof phaseOf>['is'], waiting: readonly Part[]): Tone {
+function toneOf(phase: BatchNow['phase']['is'], waiting: readonly PartNow[]): Tone {
   if (phase === 'dead') return 'stop';
-  return waiting.some((part) => part.verdict?.is === 'held') ? 'warn' : 'plain';
+  return waiting.some(({ heldBy }) => heldBy.length > 0) ? 'warn' : 'plain';
 }

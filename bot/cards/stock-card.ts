@@ -3,10 +3,12 @@
 import { leftGrams } from '../../core/can/can.ts';
 import { expiryNoticeDays, type StockRow, stockOf } from '../../core/can/can-stock.ts';
 import type { Component } from '../../core/components.ts';
+import { statusOf } from '../../core/status.ts';
 import { grams } from '../../core/units.ts';
-import { canTaps } from './can-cards.ts';
+import { gasWords } from './can-cards.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { countFact, massFact, type Telling } from './card-context.ts';
+import { nextTaps } from './next-taps.ts';
 
 export function stockCard(t: Telling): Card {
   const rows = stockOf(t.shop, t.now);
@@ -17,7 +19,7 @@ export function stockCard(t: Telling): Card {
     facts: [countFact(t, 'cans', rows.length), ...totals(t, rows)],
     lines: rows.map((row) => stockLine(t, row)),
     actions: urgent
-      .flatMap((row) => canTaps(t, row.can).slice(0, 1))
+      .flatMap((row) => nextTaps(t, statusOf.can(t, row.can).next()).slice(0, 1))
       .map((tap, i) => ({ ...tap, id: `${tap.id}-${i + 1}` })),
   });
 }
@@ -53,7 +55,7 @@ function stockLine(t: Telling, row: StockRow): string {
   const details = [
     material.openDays(daysOpen),
     ...(daysToExpiry === undefined ? [] : [material.expiresIn(daysToExpiry)]),
-    gasWords(t, row),
+    gasWords(t, row.gas),
     ...(headspace === undefined || row.gas.is === 'not-needed'
       ? []
       : [material.gasFor(t.f.volume(headspace.headspaceLitres), t.f.volume(headspace.gasLitres))]),
@@ -61,18 +63,4 @@ function stockLine(t: Telling, row: StockRow): string {
   ].filter((detail) => detail !== '');
   const told = details.length === 0 ? '' : `; ${t.f.list(details)}`;
   return material.stockRow(can.number, can.component, can.lot, can.sheet.name, t.f.mass(row.leftGrams), told);
-}
-
-function gasWords(t: Telling, { gas }: StockRow): string {
-  const { material } = t.words;
-  switch (gas.is) {
-    case 'not-needed':
-      return '';
-    case 'blanketed':
-      return material.gas.blanketed(t.f.timeDown(gas.at));
-    case 'lid-off':
-      return material.gas['lid-off'](t.f.timeDown(gas.since));
-    case 'doubtful':
-      return material.gas.doubtful(t.f.timeDown(gas.since));
-  }
 }

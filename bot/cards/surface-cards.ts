@@ -5,16 +5,17 @@ import { isRefused } from '../../core/calc/refusal.ts';
 import { coatClimate } from '../../core/coat/coat-climate.ts';
 import { defaultPlace, type PlaceName } from '../../core/ids.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
-import { earliestSurfaceEnd, sheetsAtHand } from '../../core/part/surface-life.ts';
+import type { PartStatus } from '../../core/part/part-status.ts';
+import { sheetsAtHand } from '../../core/part/surface-life.ts';
 import { airBreaches } from '../../core/products/sheet-air.ts';
 import { editionOfToday } from '../../core/rule-editions.ts';
-import { airLog, batchOf, byName, liveParts } from '../../core/shop.ts';
+import { batchOf, byName, liveParts } from '../../core/shop.ts';
+import { type PartNow, statusOf } from '../../core/status.ts';
 import { celsiusSpread } from '../../core/units.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import {
   filmFact,
-  notAfterFact,
   partAreaFact,
   percentFact,
   spreadFact,
@@ -23,6 +24,8 @@ import {
   temperatureFact,
   wallFact,
 } from './card-context.ts';
+import { clockFacts } from './clock-text.ts';
+import { nextTaps } from './next-taps.ts';
 
 export const surfaceTap = (t: Telling, part: string): CardAction =>
   tap(t, 'surface', `surface ${part} {surface-temperature}C`);
@@ -36,7 +39,7 @@ export function notedCard(t: Telling, parts: readonly Part[]): Card {
   return makeCard(only ? replies.partNoted(first.name) : words.several(parts.length), 'plain', {
     facts: only ? detailFacts(t, first.details) : [],
     lines: [...parts.map((part) => words.detail(part.name, knownOf(t, part.details))), ...missingLines(t, parts)],
-    actions: only ? bareTaps(t, first) : [],
+    actions: only ? nextTaps(t, statusOf.part(t, first).next()) : [],
   });
 }
 
@@ -84,43 +87,33 @@ function missingLines(t: Telling, parts: readonly Part[]): readonly string[] {
   return [...byParts].map(([names, what]) => unknownDetails(names, t.f.list(what)));
 }
 
-/** What a bare part may have next. */
-export function bareTaps(t: Telling, { name }: Part): readonly CardAction[] {
-  return [surfaceTap(t, name), tap(t, 'prep', `prep ${name} {grade}`)];
-}
-
-export function surfaceFacts(t: Telling, part: Part): readonly CardFact[] {
-  if (phaseOfPart(part).is !== 'bare') return [];
-  const end = earliestSurfaceEnd(part, sheetsAtHand(t.shop), airLog(t.shop));
+export function surfaceFacts(t: Telling, { part, phase, clocks }: PartStatus): readonly CardFact[] {
+  if (phase.is !== 'bare') return [];
   const profile = part.prepared?.profileMicrometres;
-  return [
-    ...(profile === undefined ? [] : [filmFact(t, 'profile', profile)]),
-    ...(end === undefined ? [] : [notAfterFact(t, 'surface-ends-at', end.at)]),
-  ];
+  return [...(profile === undefined ? [] : [filmFact(t, 'profile', profile)]), ...clockFacts(t, clocks, ['surface'])];
 }
 
-export function preparedCard(t: Telling, part: Part): Card {
+export function preparedCard(t: Telling, status: PartNow): Card {
+  const { part, surface } = status;
   const { prepared } = part;
   const { parts, replies } = t.words;
   if (prepared === undefined) return makeCard(replies.partNoted(part.name), 'plain');
-  const sheets = sheetsAtHand(t.shop);
-  const end = earliestSurfaceEnd(part, sheets, airLog(t.shop));
   const { saltsMilligramsPerSquareMetre: salts, dustRating: dust } = prepared;
   return makeCard(parts.prepared(part.name, parts.grades[prepared.grade]), 'plain', {
-    facts: surfaceFacts(t, part),
+    facts: surfaceFacts(t, status),
     lines: [
       ...(salts === undefined ? [] : [parts.salts(t.f.decimal(salts))]),
       ...(dust === undefined ? [] : [parts.dust(dust)]),
-      end === undefined
-        ? parts.noSurfaceLife(t.f.list(sheets.map(({ name }) => name)))
-        : parts.surfaceLifeOf(end.sheet.name),
+      surface === undefined
+        ? parts.noSurfaceLife(t.f.list(sheetsAtHand(t.shop).map(({ name }) => name)))
+        : parts.surfaceLifeOf(surface.sheet.name),
     ],
-    actions: bareTaps(t, part),
+    actions: nextTaps(t, status.next()),
   });
 }
 
 /** The part's own surface against the air of the place, and against the sheets at hand. */
-export function partSurfaceCard(t: Telling, part: Part): Card {
+export function partSurfaceCard(t: Telling, { part, phase, next }: PartNow): Card {
   const { parts } = t.words;
   const place = batchOf(t.shop, part)?.place ?? defaultPlace;
   const read = coatClimate(t.shop, place, part, t.now);
@@ -143,7 +136,7 @@ export function partSurfaceCard(t: Telling, part: Part): Card {
       ...(humidity === undefined ? [] : [percentFact(t, 'humidity', humidity)]),
     ],
     lines: [...breaches, ...(known === undefined ? [parts.spreadNeeds] : [])],
-    actions: phaseOfPart(part).is === 'bare' ? bareTaps(t, part).filter(({ id }) => id === 'prep') : [],
+    actions: phase.is === 'bare' ? nextTaps(t, next()).filter(({ id }) => id === 'prep') : [],
   });
 }
 

@@ -3,6 +3,7 @@
 import type { Entry } from '../../core/history.ts';
 import { isLate } from '../../core/history.ts';
 import type { PartPhase } from '../../core/part/part.ts';
+import { partStatus } from '../../core/part/part-status.ts';
 import type { AirThen, BatchTrace, CoatTrace, LotTaken, LotTrace, PartTrace } from '../../core/records/trace.ts';
 import { grams, minutesBetween } from '../../core/units.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
@@ -26,7 +27,7 @@ export function partTraceCard(t: Telling, trace: PartTrace): Card {
       lines: [
         ...(booked === '' ? [] : [records.bookedAs(booked)]),
         records.phase(phaseOf(t, trace.phase)),
-        ...heldLines(t, part),
+        ...heldLines(t, partStatus(t, part)),
         ...judgedLines(t, trace),
         ...deviationLines(t, trace.deviations),
         ...trace.coats.flatMap((coat, i) => coatLines(t, coat, i + 1)),
@@ -79,7 +80,7 @@ export function lotTraceCard(t: Telling, trace: LotTrace): Card {
       ),
       ...trace.parts.map(({ name, phase }) => {
         const part = t.shop.parts.get(name);
-        const held = part === undefined ? [] : heldLines(t, part);
+        const held = part === undefined ? [] : heldLines(t, partStatus(t, part));
         return records.partStands(name, t.f.list([phaseOf(t, phase), ...held]));
       }),
     ],

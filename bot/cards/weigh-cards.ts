@@ -16,6 +16,7 @@ import { mixRatio } from '../../core/products/sheet.ts';
 import { editionOfToday } from '../../core/rule-editions.ts';
 import { objectionsTo } from '../../core/rules.ts';
 import { airLog } from '../../core/shop.ts';
+import type { BatchNow } from '../../core/status.ts';
 import { fraction, type Grams, grams, litres, minutesAfter } from '../../core/units.ts';
 import { batchTaps } from './batch-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
@@ -27,7 +28,8 @@ const toleranceOf = (batch: Batch) => {
 };
 
 /** One part is in, the other is still to come. */
-export function partInCard(t: Telling, batch: Batch, component: Component, from: readonly FromCan[]): Card {
+export function partInCard(t: Telling, status: BatchNow, component: Component, from: readonly FromCan[]): Card {
+  const { batch } = status;
   const { material } = t.words;
   const inVessel = batch.inVessel[component];
   const pour =
@@ -47,7 +49,7 @@ export function partInCard(t: Telling, batch: Batch, component: Component, from:
       ...(wanted === undefined ? [] : [massFact(t, 'part-b-exact', wanted.exactGrams)]),
     ],
     lines: [tooMuch === undefined ? next : t.words.objection(tooMuch, t.f), ...fromCanLines(t, from)],
-    actions: [...blanketTaps(t, from), ...batchTaps(t, batch)],
+    actions: [...blanketTaps(t, from), ...batchTaps(t, status)],
     fields: [{ id: 'part-b', label: t.words.facts['part-b'], unit: 'g' }],
   });
 }

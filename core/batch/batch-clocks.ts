@@ -94,10 +94,9 @@ export function blendDueAt(batch: Batch, air: TemperatureLog): EpochMs | undefin
   return due === undefined ? undefined : epochMs(Math.ceil(due));
 }
 
-/** Minutes the sheet wants at the temperature that counts at `now`; `undefined` where it gives no figure. */
-export function blendWantedMinutes(batch: Batch, air: TemperatureLog, now: EpochMs): Minutes | undefined {
-  const rules = blendRules(batch);
-  const pace = paceAt(rules, blendClock(batch, air, now).celsius);
+/** Minutes the sheet wants at the temperature that its clock counts by; `undefined` where it gives no figure. */
+export function blendWantedMinutes(batch: Batch, { celsius }: Pick<ClockReading, 'celsius'>): Minutes | undefined {
+  const pace = paceAt(blendRules(batch), celsius);
   return pace.why === undefined ? minutes(1 / pace.perMinute) : undefined;
 }
 
@@ -115,13 +114,14 @@ export function blendTotals(batch: Batch, air: TemperatureLog, now: EpochMs): Bl
   const whole = blendClock(batch, air, now);
   const ends = [batch.sheet.blend.way === 'induction' ? whole.doneAt : undefined, potLifeTimes(batch, air)?.endAt, now];
   const until = epochMs(Math.min(...ends.filter((at) => at !== undefined)));
-  const { ranMinutes: givenMinutes } = blendClock(batch, air, until).dose;
+  const ran = blendClock(batch, air, until);
+  const { ranMinutes: givenMinutes } = ran.dose;
   const { dose } = blendClock(batch, air, epochMs(Math.min(whole.doneAt ?? until, until)));
   const { unknown, below, above } = dose.withoutFigureMinutes;
   const uncredited = batch.sheet.blend.withoutFigure === 'slowest' ? 0 : unknown + below + above;
   const credited = dose.ranMinutes - uncredited;
   if (dose.progress > 0 && credited > 0) return { wantedMinutes: minutes(credited / dose.progress), givenMinutes };
-  return { wantedMinutes: blendWantedMinutes(batch, air, until), givenMinutes };
+  return { wantedMinutes: blendWantedMinutes(batch, ran), givenMinutes };
 }
 
 /** How long the pot has stood uncovered by `now`. */

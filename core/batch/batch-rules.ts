@@ -130,6 +130,9 @@ const withinRatio: Rule<BatchCase> = {
   },
 };
 
+/** What makes waste of a pot, or holds all of it until somebody settles that. */
+export const potHolds: readonly Rule<BatchCase>[] = [...potIsThere, potLives, withinRatio];
+
 export const stirRules: readonly Rule<BatchCase>[] = [...potIsThere, weighed, potLives];
 
 /** Nothing turns by the record: said twice, before the weighing, or after the pot was emptied. */

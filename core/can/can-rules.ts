@@ -55,6 +55,20 @@ export interface PourCase {
   readonly onDate: string;
 }
 
+const doubtful: Rule<Pick<PourCase, 'can' | 'at'>> = {
+  code: 'can-doubtful',
+  source: 'sheet',
+  liftedBy: 'lead',
+  check: ({ can, at }) => {
+    const since = doubtfulSince(can, at);
+    const limitMinutes = can.sheet.blanket?.doubtfulMinutes ?? minutes(0);
+    return since === undefined ? undefined : { code: 'can-doubtful', can: can.number, since, limitMinutes };
+  },
+};
+
+/** What keeps a can until a lead has looked at it. */
+export const canHolds = [doubtful];
+
 export const pourRules: readonly Rule<PourCase>[] = [
   {
     code: 'can-discarded',
@@ -76,16 +90,7 @@ export const pourRules: readonly Rule<PourCase>[] = [
     liftedBy: 'supervisor',
     check: ({ can: { lot, expires }, onDate }) => expiredOn(lot, expires, onDate),
   },
-  {
-    code: 'can-doubtful',
-    source: 'sheet',
-    liftedBy: 'lead',
-    check: ({ can, at }) => {
-      const since = doubtfulSince(can, at);
-      const limitMinutes = can.sheet.blanket?.doubtfulMinutes ?? minutes(0);
-      return since === undefined ? undefined : { code: 'can-doubtful', can: can.number, since, limitMinutes };
-    },
-  },
+  doubtful,
   {
     code: 'more-than-can-holds',
     source: 'the order of the work',

@@ -225,6 +225,22 @@ export interface ReleaseCase extends PartCase {
   readonly unlifted: readonly Failed[];
 }
 
+const onHold: Rule<Pick<ReleaseCase, 'part' | 'unlifted'>> = {
+  code: 'on-hold',
+  source: 'the order of the work',
+  liftedBy: 'lead',
+  check: ({ part: { verdict }, unlifted }) => {
+    if (verdict?.is !== 'held' && unlifted.length === 0) return undefined;
+    const { why, because, failed } = verdict?.is === 'held' ? verdict : { why: '', because: [], failed: [] };
+    const codes = new Set([...because, ...unlifted.map(({ objection }) => objection.code)]);
+    const readings = [...failed, ...unlifted.map(({ reading }) => reading)];
+    return { code: 'on-hold', why, because: [...codes], failed: readings };
+  },
+};
+
+/** What keeps a part until a lead has looked at it. */
+export const partHolds = [onHold];
+
 export const releaseRules: readonly Rule<ReleaseCase>[] = [
   coated,
   {
@@ -234,17 +250,6 @@ export const releaseRules: readonly Rule<ReleaseCase>[] = [
     check: ({ part: { verdict } }) =>
       verdict?.is === 'released' ? { code: 'already-released', at: verdict.at } : undefined,
   },
-  {
-    code: 'on-hold',
-    source: 'the order of the work',
-    liftedBy: 'lead',
-    check: ({ part: { verdict }, unlifted }) => {
-      if (verdict?.is !== 'held' && unlifted.length === 0) return undefined;
-      const { why, because, failed } = verdict?.is === 'held' ? verdict : { why: '', because: [], failed: [] };
-      const codes = new Set([...because, ...unlifted.map(({ objection }) => objection.code)]);
-      const readings = [...failed, ...unlifted.map(({ reading }) => reading)];
-      return { code: 'on-hold', why, because: [...codes], failed: readings };
-    },
-  },
+  onHold,
   cureGiven,
 ];

@@ -1,0 +1,152 @@
+// How a batch stands at a moment: its phase, its clocks, what holds it, and what may be done with it next, the likeliest
+// first. Cards, board and lists only lay it out.
+
+import type { ClockReading } from '../calc/clock.ts';
+import { splitMass } from '../calc/mixing.ts';
+import { isRefused } from '../calc/refusal.ts';
+import { pourRules } from '../can/can-rules.ts';
+import type { Command } from '../commands.ts';
+import { methodRows } from '../methods.ts';
+import type { Candidate, Moment } from '../next-acts.ts';
+import { type AtLeastClock, type AtMostClock, atLeast, atMost } from '../noun-clock.ts';
+import type { Objection, ObjectionCode } from '../objections.ts';
+import { coatOnPartRules } from '../part/part-rules.ts';
+import { mixRatio } from '../products/sheet.ts';
+import { editionOfToday } from '../rule-editions.ts';
+import { objectionsTo } from '../rules.ts';
+import { coatUnderBriefRules } from '../session/session-rules.ts';
+import { airLog } from '../shop.ts';
+import { type EpochMs, grams, type Minutes } from '../units.ts';
+import { type Batch, type BatchPhase, phaseOf } from './batch.ts';
+import { blendClock, blendDueAt, blendWantedMinutes, potLifeClock, potLifeTimes } from './batch-clocks.ts';
+import { potHolds } from './batch-rules.ts';
+
+export interface BatchStatus {
+  readonly batch: Batch;
+  /** `over`: its life has ended by the clock, whatever else was said of it. */
+  readonly phase: BatchPhase | { readonly is: 'over'; readonly at: EpochMs };
+  /** Until the mix is filtered: after that nobody waits for its stirring. */
+  readonly blend: AtLeastClock<'stir' | 'induction'> | undefined;
+  /** From the first contact until it is waste or empty. */
+  readonly pot: AtMostClock<'pot'> | undefined;
+  readonly clocks: readonly (AtLeastClock<'stir' | 'induction'> | AtMostClock<'pot'>)[];
+  /** What the blend was given so far, and what it asks at the temperature that counts now. */
+  readonly given: ClockReading;
+  readonly wantedMinutes: Minutes | undefined;
+  /** Why nothing good comes of it any more, or nothing until somebody settles it. */
+  readonly heldBy: readonly Objection[];
+}
+
+export function batchStatus({ shop, now }: Moment, batch: Batch): BatchStatus {
+  const air = airLog(shop, batch.place);
+  const given = blendClock(batch, air, now);
+  const isUsable = batch.weighing !== undefined && batch.thickened === undefined && batch.emptied === undefined;
+  const blend =
+    isUsable && batch.filteredAt === undefined
+      ? atLeast(batch.sheet.blend.way, now, {
+          progress: given.dose.progress,
+          dueAt: blendDueAt(batch, air),
+          doneAt: given.doneAt,
+          runs: given.running,
+          noCredit: given.withoutFigure !== undefined,
+        })
+      : undefined;
+  const times = isUsable ? potLifeTimes(batch, air) : undefined;
+  const pot =
+    times &&
+    atMost('pot', now, {
+      progress: potLifeClock(batch, air, now).dose.progress,
+      nearAt: times.marginAt,
+      dueAt: times.endAt,
+    });
+  return {
+    batch,
+    phase: pot !== undefined && pot.dueAt <= now ? { is: 'over', at: pot.dueAt } : phaseOf(batch),
+    blend,
+    pot,
+    clocks: [...(blend === undefined ? [] : [blend]), ...(pot === undefined ? [] : [pot])],
+    given,
+    wantedMinutes: blendWantedMinutes(batch, given),
+    heldBy: objectionsTo(potHolds, { batch, air, at: now }, editionOfToday),
+  };
+}
+
+export const isRatioOut = ({ heldBy }: BatchStatus): boolean => heldBy.some(({ code }) => code === 'ratio-out');
+
+export type BatchActId =
+  | 'weigh'
+  | 'weigh-a'
+  | 'weigh-b'
+  | 'filter'
+  | 'stop'
+  | 'stir'
+  | 'coat'
+  | 'catch'
+  | 'cover'
+  | 'thick'
+  | 'hot'
+  | 'empty';
+
+/** What cans, part and brief say of it is told when it is pressed: which ones are meant is not known before. */
+const saidOfCans: readonly ObjectionCode[] = pourRules.map(({ code }) => code);
+const saidOfPart: readonly ObjectionCode[] = [...coatOnPartRules, ...coatUnderBriefRules].map(({ code }) => code);
+
+export function batchActs({ batch, phase }: BatchStatus): readonly Candidate<BatchActId>[] {
+  const { number, sheet } = batch;
+  const act = (id: BatchActId, command: Command, despite?: readonly ObjectionCode[]): Candidate<BatchActId> => ({
+    ...{ id, of: String(number), said: [command] },
+    ...(despite === undefined ? {} : { despite }),
+  });
+  const empty = act('empty', { verb: 'empty', batch: number });
+  switch (phase.is) {
+    case 'to-weigh':
+      return [{ ...act(...weighing(batch), saidOfCans) }];
+    case 'blending':
+    case 'paused':
+    case 'filtered': {
+      const { caught, coats, uncovered, filteredAt } = batch;
+      const toFilter = caught.some((each) => each.filteredAt === undefined);
+      const lastCoat = coats.at(-1);
+      const drains = lastCoat !== undefined && methodRows[lastCoat.method].drains;
+      const isOpen = uncovered.length > 0 && uncovered.at(-1)?.to === undefined;
+      const turns = phase.is !== 'filtered' && sheet.blend.way === 'stir';
+      const isInUse = filteredAt !== undefined || sheet.filter === undefined;
+      return [
+        ...(toFilter || sheet.filter !== undefined ? [act('filter', { verb: 'filter', batch: number })] : []),
+        ...(turns ? [turning(phase.is === 'paused' ? 'stir' : 'stop')] : []),
+        ...coating(batch),
+        ...(drains && !toFilter ? [act('catch', { verb: 'catch', batch: number, grams: grams(100) })] : []),
+        ...(isOpen ? [act('cover', { verb: 'cover', batch: number })] : []),
+        act('thick', { verb: 'thick', batch: number }),
+        ...(isInUse ? [empty] : []),
+      ];
+    }
+    case 'dead':
+      return phase.seen === 'gelled' ? [act('hot', { verb: 'hot', batch: number }), empty] : [empty];
+    case 'over':
+      return [empty];
+    case 'emptied':
+      return [];
+  }
+
+  function turning(verb: 'stir' | 'stop'): Candidate<BatchActId> {
+    return act(verb, { verb, batch: number });
+  }
+}
+
+/** Both parts, or the one that is still to come. */
+function weighing({ number: batch, inVessel, plannedGrams, sheet }: Batch): readonly [BatchActId, Command] {
+  const split = splitMass(plannedGrams, mixRatio(sheet.ratio));
+  const { partAGrams, partBGrams } = isRefused(split) ? { partAGrams: grams(1), partBGrams: grams(1) } : split;
+  if (inVessel['part-a'] !== undefined) return ['weigh-b', { verb: 'weigh', batch, partBGrams }];
+  if (inVessel['part-b'] !== undefined) return ['weigh-a', { verb: 'weigh', batch, partAGrams }];
+  return ['weigh', { verb: 'weigh', batch, partAGrams, partBGrams }];
+}
+
+/** On which part and by which method is asked first. */
+function coating({ number: batch, sheet: { methods } }: Batch): readonly Candidate<BatchActId>[] {
+  const [first, ...others] = methods.map(
+    (method): Command => ({ verb: 'coat', parts: ['-'], asNew: true, batch, method }),
+  );
+  return first === undefined ? [] : [{ id: 'coat', of: String(batch), said: [first, ...others], despite: saidOfPart }];
+}

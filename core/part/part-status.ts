@@ -1,0 +1,207 @@
+// How a part stands at a moment: its phase, its clocks, what holds it, and what may be done with it next, the likeliest
+// first. Cards, board and lists only lay it out.
+
+import type { Command } from '../commands.ts';
+import type { Candidate, Moment } from '../next-acts.ts';
+import { type AtLeastClock, atLeast, lasts, mayLast, type NounClock } from '../noun-clock.ts';
+import type { Objection, ObjectionCode } from '../objections.ts';
+import type { AirLog } from '../place/place.ts';
+import type { Sheet } from '../products/sheet.ts';
+import type { StageName } from '../products/sheet-part.ts';
+import { editionOfToday } from '../rule-editions.ts';
+import { objectionsTo } from '../rules.ts';
+import { airLog, batchOf } from '../shop.ts';
+import { celsius, type EpochMs, micrometres, minutes, minutesAfter } from '../units.ts';
+import { type HeatUp, heatUp } from './heat-up.ts';
+import { type Coat, type Part, type PartPhase, phaseOfPart } from './part.ts';
+import { cureClock, cureDue, flashTimes, openUntil, recoatTimes, stagesDue } from './part-clocks.ts';
+import { surfaceNotice } from './part-reminders.ts';
+import { partHolds } from './part-rules.ts';
+import { earliestSurfaceEnd, type SurfaceEnd, sheetsAtHand } from './surface-life.ts';
+
+export type PartClockId =
+  | 'surface'
+  | 'flash'
+  | 'flash-most'
+  | 'open'
+  | 'recoat-opens'
+  | 'recoat-closes'
+  | 'warm'
+  | `stage-${StageName}`
+  | 'cure';
+
+export interface PartStatus {
+  readonly part: Part;
+  readonly phase: PartPhase;
+  /** Of the batch of its last coat; `undefined` while it is bare. */
+  readonly sheet: Sheet | undefined;
+  readonly air: AirLog;
+  readonly clocks: readonly NounClock<PartClockId>[];
+  /** While it waits for its first coat: by which sheet its preparation serves the shortest time. */
+  readonly surface: SurfaceEnd | undefined;
+  readonly cure: CureStatus | undefined;
+  readonly heldBy: readonly Objection[];
+}
+
+export interface CureStatus {
+  readonly clock: AtLeastClock<'cure'>;
+  /** `undefined` where the sheet knows no such cure. */
+  readonly given: ReturnType<typeof cureClock>;
+  readonly warming: HeatUp | undefined;
+}
+
+export function partStatus(moment: Moment, part: Part): PartStatus {
+  const { shop, now } = moment;
+  const batch = batchOf(shop, part);
+  const sheet = batch?.sheet;
+  const air = airLog(shop, batch?.place);
+  const phase = phaseOfPart(part);
+  const surface = phase.is === 'bare' ? earliestSurfaceEnd(part, sheetsAtHand(shop), air) : undefined;
+  const cure = sheet && cureStatus(part, sheet, air, now);
+  const coat = part.coats.at(-1);
+  return {
+    ...{ part, phase, sheet, air, surface, cure },
+    clocks: [
+      ...(surface === undefined ? [] : surfaceClocks(part, surface, now)),
+      ...(sheet === undefined || coat === undefined ? [] : coatClocks(part, sheet, coat, air, now)),
+      ...(cure === undefined || sheet === undefined ? [] : cureClocks(part, sheet, air, cure, now)),
+    ],
+    heldBy: objectionsTo(partHolds, { part, unlifted: [] }, editionOfToday),
+  };
+}
+
+/** Prepared steel dies like a pot does. */
+function surfaceClocks({ prepared }: Part, { at }: SurfaceEnd, now: EpochMs): PartStatus['clocks'] {
+  const nearAt = minutesAfter(at, minutes(-surfaceNotice));
+  return prepared === undefined ? [] : [mayLast('surface', now, prepared.at, at, nearAt)];
+}
+
+function coatClocks(part: Part, sheet: Sheet, coat: Coat, air: AirLog, now: EpochMs): PartStatus['clocks'] {
+  const { is } = phaseOfPart(part);
+  const { leastAt, mostAt } = flashTimes(sheet, coat.at);
+  const until = is === 'flashing' ? openUntil(sheet, coat, air) : undefined;
+  const recoat = is === 'released' ? undefined : recoatTimes(sheet, coat);
+  return [
+    ...(is === 'flashing' || is === 'dry'
+      ? [lasts('flash', now, coat.at, leastAt), mayLast('flash-most', now, coat.at, mostAt, leastAt)]
+      : []),
+    ...(until === undefined || until < now ? [] : [mayLast('open', now, coat.firstAt, until)]),
+    ...(recoat === undefined
+      ? []
+      : [
+          lasts('recoat-opens', now, coat.at, recoat.opensAt),
+          mayLast('recoat-closes', now, recoat.opensAt, recoat.closesAt),
+        ]),
+  ];
+}
+
+function cureStatus(part: Part, sheet: Sheet, air: AirLog, now: EpochMs): CureStatus | undefined {
+  if (part.cure === undefined) return undefined;
+  const given = cureClock(part, sheet, air, now);
+  const due = cureDue(part, sheet, air);
+  const clock = atLeast('cure', now, {
+    progress: given?.dose.progress ?? 0,
+    dueAt: due?.at,
+    doneAt: given?.doneAt,
+    runs: given?.running ?? part.cure.run.to === undefined,
+    noCredit: given === undefined || given.withoutFigure !== undefined,
+    assumed: due !== undefined && due.basis !== 'readings',
+  });
+  const warming = part.cure.run.to === undefined ? heatUp(part, sheet, air) : undefined;
+  return { clock, given, warming };
+}
+
+function cureClocks(
+  part: Part,
+  sheet: Sheet,
+  air: AirLog,
+  { clock, warming }: CureStatus,
+  now: EpochMs,
+): PartStatus['clocks'] {
+  const from = part.cure?.run.from ?? now;
+  return [
+    ...(warming === undefined ? [] : [{ ...lasts('warm', now, from, warming.reachesAt), assumed: true }]),
+    ...stagesDue(part, sheet, air, now).map(({ stage, at, proved }) => {
+      const clock = lasts(`stage-${stage}` as const, now, from, at);
+      return clock.goes === 'given' && !proved ? { ...clock, goes: 'unproved' as const } : clock;
+    }),
+    clock,
+  ];
+}
+
+export type PartActId =
+  | 'surface'
+  | 'prep'
+  | 'dry'
+  | 'touch-up'
+  | 'wet'
+  | 'cure-oven'
+  | 'cure-room'
+  | 'temp'
+  | 'door'
+  | 'out'
+  | 'release'
+  | 'lift'
+  | 'film'
+  | 'hold';
+
+/** The film waits for it; pressed too early it says for how long still. */
+const afterFlashOff: readonly ObjectionCode[] = ['flash-off-not-over'];
+/** Whatever is proved, somebody takes it out. */
+const beforeProof: readonly ObjectionCode[] = ['cure-not-given'];
+
+export function partActs({ part: { name, verdict }, phase, sheet, cure }: PartStatus): readonly Candidate<PartActId>[] {
+  const act = (id: PartActId, command: Command, more: Partial<Candidate<PartActId>> = {}): Candidate<PartActId> => ({
+    ...{ id, of: name, said: [command] },
+    ...more,
+  });
+  const parts = [name];
+  switch (phase.is) {
+    case 'bare':
+      return [
+        act('surface', { verb: 'surface', part: name, celsius: celsius(20) }),
+        act('prep', { verb: 'prep', parts, grade: 'sa2.5' }),
+      ];
+    case 'flashing': {
+      const { batch, method } = phase.coat;
+      return [
+        act('dry', { verb: 'dry', parts }),
+        act('touch-up', { verb: 'coat', parts, batch, method, pass: 'same-coat' }),
+        act('wet', { verb: 'wet', part: name, wetFilmMicrometres: [micrometres(60)] }),
+      ];
+    }
+    case 'dry': {
+      const { oven, room } = sheet?.cure ?? {};
+      const despite = afterFlashOff;
+      return [
+        ...(oven === undefined
+          ? []
+          : [
+              act('cure-oven', { verb: 'cure', parts, way: { kind: 'oven', setCelsius: oven.atCelsius } }, { despite }),
+            ]),
+        ...(room === undefined ? [] : [act('cure-room', { verb: 'cure', parts, way: { kind: 'room' } }, { despite })]),
+      ];
+    }
+    case 'curing': {
+      const out = act('out', { verb: 'out', parts }, { despite: beforeProof });
+      const inOven =
+        phase.cure.way === 'oven'
+          ? [act('temp', { verb: 'temp', part: name, celsius: celsius(90) }), act('door', { verb: 'door', parts })]
+          : [];
+      // Proved, it only waits to be taken out.
+      return cure?.clock.goes === 'given' ? [out, ...inOven] : [...inOven, out];
+    }
+    case 'cured':
+      return [
+        act('release', { verb: 'release', parts }),
+        // What holds it a lead may lift, with a reason; where even that is nobody's, nothing is offered.
+        ...(verdict?.is === 'held'
+          ? [act('lift', { verb: 'release', parts }, { stance: { is: 'permitted', why: '-' } })]
+          : []),
+        act('film', { verb: 'film', part: name, dryFilmMicrometres: [micrometres(12)] }),
+        act('hold', { verb: 'hold', parts, why: '-' }),
+      ];
+    case 'released':
+      return [];
+  }
+}
