@@ -4,6 +4,7 @@ import type { CrewId, PersonName } from '../../core/ids.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
 import type { Overview } from '../talk/overview.ts';
 import type { Messages } from './messages.ts';
+import type { ToldAlone } from './told-alone.ts';
 
 /** Who the crew's people are on the platform. */
 export interface People {
@@ -17,6 +18,7 @@ export interface MessageDesk {
   readonly overview: Overview;
   readonly roster: People;
   readonly messages: Messages;
+  readonly toldAlone: ToldAlone;
   /** The crew's channel; `undefined` while there is none. */
   readonly channel: () => string | undefined;
   /** That, or one of several that its file names. */

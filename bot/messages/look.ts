@@ -21,12 +21,15 @@ export interface Look {
 export interface Kept {
   readonly look: Look;
   readonly wish?: Look;
+  /** What it tells of beside its subject: it gives way with that, too. */
+  readonly moved?: readonly string[];
 }
 
 /** Put there by this program, as it was sent. */
 const KeptText = z.object({
   look: z.custom<Look>(isLook),
   wish: z.custom<Look>(isLook).optional(),
+  moved: z.array(z.string()).optional(),
 });
 
 function isLook(read: unknown): boolean {
@@ -37,7 +40,9 @@ function isLook(read: unknown): boolean {
 /** `undefined`: it was closed, or kept by an earlier build. */
 export function keptIn(text: string): Kept | undefined {
   const kept = text === '' ? undefined : KeptText.safeParse(JSON.parse(text)).data;
-  return kept && { look: kept.look, ...(kept.wish === undefined ? {} : { wish: kept.wish }) };
+  if (kept === undefined) return undefined;
+  const { look, wish, moved } = kept;
+  return { look, ...(wish === undefined ? {} : { wish }), ...(moved === undefined ? {} : { moved }) };
 }
 
 /** Equal where nobody sees a difference. */

@@ -20,6 +20,8 @@ export interface Said extends Address {
   readonly ts: string;
   /** The batch or session, else the stream that it tells of. */
   readonly subject: StreamId;
+  /** What it tells of beside that. */
+  readonly moved?: readonly StreamId[];
   readonly look: Look;
 }
 
@@ -126,12 +128,12 @@ async function urgentOnes(room: Room): Promise<boolean> {
 const openSaid = ({ postbox, crew }: Room): readonly KeptPost[] =>
   postbox.openPosts(crew).filter(({ role }) => role === 'said');
 
-function keepSaid(room: Room, { channel, thread, ts, subject, look }: Said): void {
+function keepSaid(room: Room, { channel, thread, ts, subject, look, moved = [] }: Said): void {
   const { crew, postbox } = room;
   const team = room.team();
   if (team === undefined || !hasTaps(look)) return;
   const head = { team, channel, ts, crew, subject, thread } as const;
-  postbox.keep({ ...head, role: 'said', version: 1, shown: shownAs({ look }), open: true });
+  postbox.keep({ ...head, role: 'said', version: 1, shown: shownAs({ look, moved }), open: true });
   if (subject !== crewStream) return;
   const old = openSaid(room).filter((post) => post.subject === crewStream);
   for (const post of old.slice(0, -crewKept)) postbox.keep({ ...post, open: false });
@@ -139,7 +141,8 @@ function keepSaid(room: Room, { channel, thread, ts, subject, look }: Said): voi
 
 /** What is said from now on is newer than what moved: only what stands here now gives way. */
 function settle(room: Room, rounds: Rounds, subject: StreamId, used?: { readonly ts: string; outcome: string }) {
-  const open = openSaid(room).filter((post) => post.subject === subject);
+  const tellsOf = (post: KeptPost) => post.subject === subject || keptIn(post.shown)?.moved?.includes(subject) === true;
+  const open = openSaid(room).filter(tellsOf);
   return giveWay(room, rounds, open, ({ ts }) => (ts === used?.ts ? used.outcome : undefined));
 }
 
@@ -155,7 +158,7 @@ async function giveWay(
     if (kept === undefined) room.postbox.keep({ ...post, open: false });
     if (kept === undefined || isOver(post)) return false;
     const wish = withoutTaps(kept.wish ?? kept.look, outcomeOf(post));
-    room.postbox.keep({ ...post, shown: shownAs({ look: kept.look, wish }) });
+    room.postbox.keep({ ...post, shown: shownAs({ ...kept, wish }) });
     return true;
   });
   for (const post of giving) if ((await reconcile(room, post)) === 'behind') rounds.behind();
@@ -175,7 +178,7 @@ async function addUnder(room: Room, { channel, ts, look }: Said, lines: readonly
   const kept = post === undefined ? undefined : keptIn(post.shown);
   if (post?.open === true && kept !== undefined) {
     const wish = withUnder(kept.wish ?? kept.look, lines);
-    postbox.keep({ ...post, shown: shownAs({ look: kept.look, wish }) });
+    postbox.keep({ ...post, shown: shownAs({ ...kept, wish }) });
     return (await reconcile(room, post)) === 'shown';
   }
   const more = withUnder(post === undefined ? look : withoutTaps(look, undefined), lines);

@@ -46,8 +46,10 @@ const ownLook = ({ answer, own, id }: Telling): Look => ({
 /** To whoever said it. Where that is a message of its own, its taps give way too. */
 export async function alone(needs: Private, telling: Telling, look = ownLook(telling)): Promise<void> {
   const { desk, where, id, answer } = telling;
+  desk.toldAlone.told(look.showing, answer);
   const said = await tellPrivately(needs, where, look, id);
-  if (said !== undefined) desk.messages.keep({ ...said, subject: keptUnder(answer.about), look });
+  const { about, moved = [] } = answer;
+  if (said !== undefined) desk.messages.keep({ ...said, subject: keptUnder(about), moved, look });
 }
 
 /** Of something that went otherwise: to one person alone. */

@@ -88,8 +88,8 @@ async function difference(room: Room, seen: KeptPost, evenIfSame: boolean): Prom
 /** What was wished for while it was on its way is still to come. */
 function keepShown({ postbox }: Room, seen: KeptPost, { look, live }: Wished): void {
   const post = postbox.postAt(seen.team, seen.channel, seen.ts) ?? seen;
-  const later = keptIn(post.shown)?.wish;
-  const wish = later === undefined || faceOf(later) === faceOf(look) ? {} : { wish: later };
-  const shown = shownAs({ look, ...wish });
-  postbox.keep({ ...post, version: post.version + 1, shown, open: live || 'wish' in wish });
+  const { wish, ...before } = keptIn(post.shown) ?? {};
+  const later = wish === undefined || faceOf(wish) === faceOf(look) ? {} : { wish };
+  const shown = shownAs({ ...before, look, ...later });
+  postbox.keep({ ...post, version: post.version + 1, shown, open: live || 'wish' in later });
 }

@@ -78,10 +78,10 @@ export async function serveSlack(needs: ServeSlackNeeds): Promise<ConfigFault | 
   async function openBeside(slack: Slack): Promise<Page | undefined> {
     if (needs.page === undefined || conversation === undefined || shown === undefined) return undefined;
     const { wired, wake, ...parts } = shown;
-    const host = overheardHost(wired.host, conversation, ({ recorded }) => {
-      if (!recorded) return;
+    const host = overheardHost(wired.host, conversation, (answer) => {
+      if (!answer.recorded) return;
       wake();
-      void slack.refresh().catch((error: unknown) => log.error('refresh-failed', { error: String(error) }));
+      void slack.refresh(answer).catch((error: unknown) => log.error('refresh-failed', { error: String(error) }));
     });
     const page = await needs.page.open({ ...parts, host, conversation, log });
     if (!('fault' in page)) return page;

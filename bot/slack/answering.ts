@@ -27,17 +27,26 @@ export async function answered(
   if (answer.recorded) {
     desk.wake();
     // Begun before the answer is there: what is shown next still stands.
-    void background.run('taps-not-taken-away', id, () => settled(desk, answer, where, used));
+    void background.run('taps-not-taken-away', id, () => settled(desk, answer, where.team, used));
   }
   await showAnswer(parts, desk, answer, where, markedFor(desk.crew, id));
   if (answer.recorded) void background.run('refresh-failed', id, () => refreshed(parts, desk, answer));
 }
 
-async function settled({ messages }: Desk, { about = [] }: Answer, { team }: Where, used?: Used): Promise<void> {
+/** What was said of it before is older now. */
+async function settled({ messages, toldAlone }: Desk, answer: Answer, team = '', used?: Used): Promise<void> {
+  const { about = [], moved = [] } = answer;
+  toldAlone.recorded(answer);
   await Promise.all([
-    ...about.map((subject) => messages.settle(subject, used)),
+    ...[...new Set([...about, ...moved])].map((subject) => messages.settle(subject, used)),
     ...(used === undefined ? [] : [messages.settleOne(team, used.channel, used.ts, used.outcome)]),
   ]);
+}
+
+/** On another front end. */
+export async function recordedElsewhere(parts: SlackParts, desk: Desk, answer: Answer): Promise<void> {
+  await settled(desk, answer);
+  await refreshed(parts, desk, answer);
 }
 
 /** All that shows how things stand. */

@@ -7,6 +7,7 @@ import type { Files } from '../messages/files.ts';
 import type { Mail } from '../messages/mail.ts';
 import { createMessages } from '../messages/messages.ts';
 import { createRings } from '../messages/rings.ts';
+import { createToldAlone } from '../messages/told-alone.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
 import type { Answer } from '../talk/answer.ts';
 import type { FrontEnd } from '../talk/front-end.ts';
@@ -77,6 +78,7 @@ export function makeDesk(slackCrew: SlackCrew, file: CrewFile, needs: DeskNeeds)
   const desk: Desk = {
     ...{ ...wired, crew, slackCrew, roster, channel, overview },
     messages: createMessages({ ...needs, crew, overview, channel, now }),
+    toldAlone: createToldAlone(),
     isOurs: (other) => slackCrew.channels.includes(other) || other === channel(),
     voiceOf: async ({ team, user }) => voice(await roster.personOf(team, user)),
   };

@@ -29,6 +29,9 @@ export function placesIn(blocks: readonly KnownBlock[], rowOf: (block: string) =
   });
 }
 
+/** The showing that a row of taps stands on, by its block's id. */
+export const showingOf = (block: string): string => block.replace(/\.0$/, '');
+
 /** `undefined`: it is of no standing message. */
 export function versionOf(block: string): number | undefined {
   const [, version] = /\.(\d+)\.0$/.exec(block) ?? [];

@@ -6,10 +6,11 @@ import type { Clock, Postbox } from '../../core/ports.ts';
 import { createFiles } from '../messages/files.ts';
 import { createMail } from '../messages/mail.ts';
 import { createSender } from '../messages/sender.ts';
+import type { Answer } from '../talk/answer.ts';
 import { createBackgroundWork } from '../time/background-work.ts';
 import { type Pace, wallPace } from '../time/pace.ts';
 import { createTurns } from '../time/turns.ts';
-import { refreshed } from './answering.ts';
+import { recordedElsewhere, refreshed } from './answering.ts';
 import { type BoltApp, createBoltApp, type Identity } from './bolt-app.ts';
 import { type Listening, makeConnection } from './connection.ts';
 import { submit, work } from './conversation.ts';
@@ -47,7 +48,7 @@ export interface Slack {
   readonly idle: () => Promise<void>;
   readonly isReady: () => boolean;
   /** Somebody recorded something elsewhere: shows every batch as it stands now. */
-  readonly refresh: () => Promise<void>;
+  readonly refresh: (recorded?: Answer) => Promise<void>;
   /** Who is in which user group, read anew: also every ten minutes by itself. */
   readonly readGroups: () => Promise<void>;
   /** Of HTTP; `undefined` where nothing listens. */
@@ -108,8 +109,10 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
     idle: parts.background.idle,
     readGroups: () => readGroups(life),
     isReady: () => isReady(life),
-    refresh: async () => {
-      for (const desk of life.desks) await refreshed(parts, desk);
+    refresh: async (recorded) => {
+      for (const desk of life.desks) {
+        await (recorded === undefined ? refreshed(parts, desk) : recordedElsewhere(parts, desk, recorded));
+      }
     },
     port: () => life.listening?.port(),
     stop: async () => {

@@ -8,7 +8,7 @@ import type { Moved } from '../talk/pressed.ts';
 import { answered, type Used } from './answering.ts';
 import type { Desk } from './crew-desk.ts';
 import type { Inbound, TapPlace } from './inbound.ts';
-import { versionOf } from './places.ts';
+import { showingOf, versionOf } from './places.ts';
 import type { SlackParts } from './slack-parts.ts';
 import { messageOf } from './slack-platform.ts';
 import { handle, subjectAt } from './speaking.ts';
@@ -55,8 +55,9 @@ function movedAnyway(parts: SlackParts, desk: Desk, tap: Tap): Moved {
 /** Slack shows a change within some tenths of a second: a press just after it was aimed at what stood there before. */
 export function movedUnder(parts: SlackParts, desk: Desk, tap: TapOn): Moved {
   const { line, where, message, place, saidAt, ephemeral } = tap;
-  if (place === undefined || ephemeral) return { is: 'not' };
+  if (place === undefined) return { is: 'not' };
   const { block, button, hash } = place;
+  if (ephemeral) return desk.toldAlone.isOlder(showingOf(block)) ? { is: 'older', now: undefined } : { is: 'not' };
   const press = { line, button, at: Math.min(saidAt ?? parts.now(), parts.now()) };
   if (where.via === 'home') return parts.homes.movedUnder(where.user, { ...press, row: block }, hash);
   const post = postUnder(parts, desk, where, message);

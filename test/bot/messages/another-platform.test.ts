@@ -7,6 +7,7 @@ import { createMail } from '../../../bot/messages/mail.ts';
 import { createMessages } from '../../../bot/messages/messages.ts';
 import { createRings } from '../../../bot/messages/rings.ts';
 import { createSender } from '../../../bot/messages/sender.ts';
+import { createToldAlone } from '../../../bot/messages/told-alone.ts';
 import { wire } from '../../../bot/run/wiring.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';
 import { virtualClock } from '../../../bot/time/clocks.ts';
@@ -48,6 +49,7 @@ test('given plain text as a platform, then a batch has its one message, its thre
   const roster = { idOf: (_: string, name: string) => name, isGone: async () => false };
   const desk: MessageDesk = {
     ...{ ...shared, ...to, roster, picture, papers, isOurs: () => true },
+    toldAlone: createToldAlone(),
     messages: createMessages({ ...shared, ...to }),
   };
   const rings = createRings({ ...shared, ...to, desk, files });

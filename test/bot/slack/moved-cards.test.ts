@@ -2,6 +2,9 @@
 // aimed at another button is asked about, and nothing is recorded on a guess.
 
 import { afterEach, describe, expect, test } from 'vitest';
+import type { Desk } from '../../../bot/slack/crew-desk.ts';
+import { createHomes } from '../../../bot/slack/homes.ts';
+import type { Call } from '../../../bot/slack/slack-client.ts';
 import { thumbMs } from '../../../bot/talk/pressed.ts';
 import { openSqlitePostbox } from '../../../core/store/sqlite-postbox.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
@@ -160,6 +163,78 @@ describe('a button of an older card', () => {
   });
 });
 
+describe('a question that one reader sees', () => {
+  /** Out of the oven, and to be released; kari has pressed on a card that jo's reading made an older one. */
+  async function askedToRelease(options: Parameters<typeof openWorkshop>[0] = {}): Promise<void> {
+    const batch = await flashedOff(options);
+    for (const line of ['dry impeller-7', 'cure impeller-7 oven 90C', 'temp impeller-7 91C']) await shop.types(line);
+    await shop.passes(70);
+    await shop.types('out impeller-7');
+    const old = stillShown(batch);
+    await shop.types('film impeller-7 13um', 'UJO');
+    await shop.taps(old, 'Release', 'UKARI', { lookedMs: 60_000 });
+    expect(linesOf(asked()?.text)[0]).toBe('Not clear');
+  }
+
+  test('is asked once more where another reading came since, in the words of how it stands now', async () => {
+    await askedToRelease();
+    await shop.types('film impeller-7 14um', 'UJO');
+    const before = shop.fake.whispers.filter(({ text }) => text.startsWith('Not clear')).length;
+    const question = shop.fake.whispers.findLast(({ text }) => text.startsWith('Not clear'));
+    if (question !== undefined) shop.fake.whispers.push(question);
+    await shop.tapsWhisper('Release');
+    expect(await recorded()).not.toContain('PartReleased');
+    expect(shop.fake.whispers.filter(({ text }) => text.startsWith('Not clear'))).toHaveLength(before + 2);
+    await shop.tapsWhisper('Release');
+    expect(await recorded()).toContain('PartReleased');
+  });
+
+  test('is asked once more where another reading was recorded on another front end', async () => {
+    await askedToRelease();
+    const [wired] = shop.wired.values();
+    const answer = await wired?.host.handle({ text: 'film impeller-7 14um', as: 'jo', in: '1', id: undefined });
+    await shop.slack.refresh(answer);
+    await shop.tapsWhisper('Release');
+    expect(await recorded()).not.toContain('PartReleased');
+  });
+
+  test('is asked once more where the program has started anew since', async () => {
+    const [store, postbox] = [openSqliteStore(':memory:'), openSqlitePostbox(':memory:')];
+    const fake = await startFakeSlack(() => shop.clock.now());
+    await askedToRelease({ store, postbox, fake });
+    const at = new Date(shop.clock.now() + 60_000).toISOString();
+    await shop.close();
+    shop = await openWorkshop({ store, postbox, fake, at });
+    await shop.tapsWhisper('Release');
+    expect(await recorded()).not.toContain('PartReleased');
+    await shop.tapsWhisper('Release');
+    expect(await recorded()).toContain('PartReleased');
+    await shop.close();
+    await fake.close();
+    postbox.close();
+    store.close();
+  });
+
+  test('directly loses its tap with the next reading, and a thumb that was on its way is asked once more', async () => {
+    const batch = await flashedOff();
+    for (const line of ['dry impeller-7', 'cure impeller-7 oven 90C', 'temp impeller-7 91C']) await shop.types(line);
+    await shop.passes(70);
+    await shop.types('out impeller-7');
+    expect(batch.text).toContain('[Release]');
+    await shop.opensHome();
+    // Its home tab shows another air, just now.
+    await shop.types('air 25C 47%', 'UJO');
+    await shop.tapsHome('Release', 'UKARI', { lookedMs: 700 });
+    const question = shop.fake.inChannel('DUKARI').at(-1);
+    if (question === undefined) throw new Error('nothing was asked');
+    const old = stillShown(question);
+    await shop.types('film impeller-7 14um', 'UJO');
+    expect(question.blocks.some(({ type }) => type === 'actions')).toBe(false);
+    await shop.taps(old, 'Release');
+    expect(await recorded()).not.toContain('PartReleased');
+  });
+});
+
 describe('a form that lifts a hold', () => {
   /** Out of the oven, and held for a dry film too thin. */
   async function heldForFilm(): Promise<FakeMessage> {
@@ -240,6 +315,33 @@ describe('a form that lifts a hold', () => {
 });
 
 describe('the home tab', () => {
+  test('has one change on its way at a time, and the newest comes last', async () => {
+    shop = await openWorkshop();
+    const [wired] = shop.wired.values();
+    const sent: { readonly view: string; readonly end: () => void }[] = [];
+    const call: Call = (_, { view }) =>
+      new Promise((resolve) => {
+        const end = () => resolve({ kind: 'done', result: { view: { hash: String(sent.length) } } });
+        sent.push({ view: JSON.stringify(view), end });
+      });
+    const homes = createHomes(call, shop.postbox, shop.clock.now, { info: () => undefined, error: () => undefined });
+    const roster = { personOf: async () => 'kari' };
+    const desk = { crew: 'crew', overview: wired?.overview, channel: () => 'C1', roster } as unknown as Desk;
+    const where = { team: 'T1', user: 'UKARI', channel: undefined, thread: undefined, responseUrl: undefined };
+    const opened = homes.show(desk, { ...where, via: 'home' });
+    await expect.poll(() => sent.length).toBe(1);
+    await shop.types('air 24C 48%');
+    const refreshed = homes.refresh(desk);
+    // Time enough for a second one to leave, if it would.
+    await shop.types('now');
+    expect(sent).toHaveLength(1);
+    sent[0]?.end();
+    await expect.poll(() => sent.length).toBe(2);
+    sent[1]?.end();
+    await Promise.all([opened, refreshed]);
+    expect(sent[1]?.view).toContain('48');
+  });
+
   const onHome = () => JSON.stringify(shop.fake.homes.get('UKARI')?.blocks);
 
   test('asks where its button changed under the thumb, and says so to whoever pressed', async () => {

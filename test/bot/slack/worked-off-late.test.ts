@@ -78,6 +78,22 @@ describe('what was taken in at 8:00 and worked off at 8:20', () => {
   });
 });
 
+describe('the message of a batch', () => {
+  test('that was posted just before the end is found by the next life, and goes on from there', async () => {
+    const { fake, store, postbox } = await kept();
+    const ends = () => {
+      throw new Error('ended');
+    };
+    const before = await open({ fake, store, postbox: { ...postbox, keep: ends, finish: () => undefined } });
+    await before.types('mix 2.4kg 24C 48%');
+    expect(fake.inChannel('C1')).toHaveLength(1);
+    const after = await open({ fake, store, postbox, at: '2026-03-02T08:01:00Z' });
+    await after.types('weigh 1 1201g 1198g');
+    expect(fake.inChannel('C1')).toHaveLength(1);
+    expect(after.batch().text).toContain('mixing time runs');
+  });
+});
+
 describe('an answer', () => {
   const weighed = (fake: FakeSlack, thread: string) =>
     fake.inThread(thread).filter(({ text }) => text.startsWith('Batch 1: A and B together'));
