@@ -29,6 +29,7 @@ import { decideSnooze } from './reminders/snooze.ts';
 import { decideBrief, decideClose, decideSessionAct, decideSprayOn } from './session/session-decide.ts';
 import type { Shop } from './shop.ts';
 
+// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each verb
 export function decide(shop: Shop, said: Said): Decision {
   if (said.at > said.now) return unclear({ code: 'in-the-future', at: said.at, now: said.now });
   const { command } = said;

@@ -89,92 +89,22 @@ export const botName: PersonName = 'batchbell';
 export function createExecutor(needs: WriteQueueNeeds): Executor {
   const { store, keeper, crew } = needs;
   const { write, inTurn, canWrite } = createWriteQueue(needs);
-
-  function sealed(events: readonly NewEvent[], by: PersonName, request: string, now: EpochMs): readonly Envelope[] {
-    return seal(events, { crew, head: keeper.head(), versionOf: keeper.versionOf, by, request, now });
-  }
-
-  /** The decision's events, and the holds that follow where they make an earlier act look otherwise. */
-  function withHolds(events: readonly NewEvent[], before: Shop, { by, id, now }: Request): readonly Envelope[] {
-    const envelopes = sealed(events, by, id, now);
-    const holds = rewrites(envelopes) ? holdsThatFollow(before, keeper.preview(envelopes), now) : [];
-    return holds.length === 0 ? envelopes : sealed([...events, ...holds], by, id, now);
-  }
-
-  async function decided(request: Request, answering: Answering): Promise<Draft<string>> {
-    const named = await streamsOf(store, crew, request);
-    const before = await keeper.open(named);
-    mustReadNamed(before, request, named);
-    return oursAlone(request.command.verb, () => draftOf(before, request, answering));
-  }
-
-  function draftOf(before: Shop, request: Request, answering: Answering): Draft<string> {
-    const { id, now } = request;
-    const decision = decide(before, request);
-    if (decision.kind !== 'accepted') {
-      // An objection too is given again to the same delivery, though by then the act might be allowed.
-      const text = answering(request, { ...decision, shop: before });
-      return { ...nothingNew(text, now), answer: { request: id, text } };
-    }
-    mustRead(before, decision.events);
-    const envelopes = withHolds(decision.events, before, request);
-    const shop = keeper.preview(envelopes);
-    const plan = planReminders(shop, streamsTouched(envelopes));
-    const text = answering(request, { kind: 'recorded', envelopes, before, shop, plan });
-    return { gives: text, envelopes, plan, answer: { request: id, text }, now };
-  }
-
-  /** What the bot itself records. */
-  function ownDraft(stream: StreamId, request: string, now: EpochMs, at: EpochMs, body: EventBody): Draft<undefined> {
-    const event: NewEvent = { streams: [stream], happenedAt: at, body, saidWith: { despite: [] } };
-    const envelopes = sealed([event], botName, request, now);
-    const plan = planReminders(keeper.preview(envelopes), streamsTouched(envelopes));
-    return { gives: undefined, envelopes, plan, answer: undefined, now };
-  }
-
   return {
     execute: (request, answering) =>
       write(async (answerTo) => {
         const given = await answerTo(request.id);
-        return given === undefined ? decided(request, answering) : nothingNew(given, request.now);
+        return given === undefined ? decided(needs, request, answering) : nothingNew(given, request.now);
       }),
-
     answerBefore: (id) => store.answerTo(crew, id),
-
     canWrite,
-
     look: (named = []) => inTurn(() => keeper.open(named)),
-
-    recordRing: ({ reminder, at, possibleRepeat }, now) =>
-      write(async () => {
-        const { key, ring, dueAt, to, stream } = reminder;
-        await keeper.open([stream]);
-        const body = { type: 'Rang' as const, key, ring, dueAt, to: [...to], possibleRepeat };
-        return ownDraft(stream, `ring:${reminder.numberedKey}`, now, at, body);
-      }),
-
+    recordRing: (posted, now) => write(() => ringDraft(needs, posted, now)),
     filePhoto: (photo, answering) =>
       write(async (answerTo) => {
-        const { id, by, now, at, stream, reference, caption } = photo;
-        const given = await answerTo(id);
-        if (given !== undefined) return nothingNew(given, now);
-        await keeper.open([stream]);
-        const body = { type: 'PhotoFiled' as const, reference, ...(caption === undefined ? {} : { caption }) };
-        const envelopes = sealed([{ streams: [stream], happenedAt: at, body, saidWith: { despite: [] } }], by, id, now);
-        const shop = keeper.preview(envelopes);
-        const text = answering(shop);
-        const plan = planReminders(shop, streamsTouched(envelopes));
-        return { gives: text, envelopes, plan, answer: { request: id, text }, now };
+        const given = await answerTo(photo.id);
+        return given === undefined ? photoDraft(needs, photo, answering) : nothingNew(given, photo.now);
       }),
-
-    giveHash: (on, now) =>
-      write(async () => {
-        await keeper.open([crewStream]);
-        const head = keeper.head();
-        if (head.seq === 0) return nothingNew(undefined, now);
-        return { ...ownDraft(crewStream, `given:${on}`, now, now, { type: 'HashGiven', ...head, on }), gives: head };
-      }),
-
+    giveHash: (on, now) => write(() => hashDraft(needs, on, now)),
     reconcile: (now) =>
       inTurn(async () => {
         const shop = await keeper.open([]);
@@ -184,6 +114,91 @@ export function createExecutor(needs: WriteQueueNeeds): Executor {
         await store.commit({ crew, after: keeper.landedHead(), envelopes: [], ...rows });
       }),
   };
+}
+
+async function decided(needs: WriteQueueNeeds, request: Request, answering: Answering): Promise<Draft<string>> {
+  const named = await streamsOf(needs.store, needs.crew, request);
+  const before = await needs.keeper.open(named);
+  mustReadNamed(before, request, named);
+  return oursAlone(request.command.verb, () => draftOf(needs, before, request, answering));
+}
+
+function draftOf(needs: WriteQueueNeeds, before: Shop, request: Request, answering: Answering): Draft<string> {
+  const { id, now } = request;
+  const decision = decide(before, request);
+  if (decision.kind !== 'accepted') {
+    // An objection too is given again to the same delivery, though by then the act might be allowed.
+    const text = answering(request, { ...decision, shop: before });
+    return { ...nothingNew(text, now), answer: { request: id, text } };
+  }
+  mustRead(before, decision.events);
+  const envelopes = withHolds(needs, decision.events, before, request);
+  const shop = needs.keeper.preview(envelopes);
+  const plan = planReminders(shop, streamsTouched(envelopes));
+  const text = answering(request, { kind: 'recorded', envelopes, before, shop, plan });
+  return { gives: text, envelopes, plan, answer: { request: id, text }, now };
+}
+
+function sealed(
+  { keeper, crew }: WriteQueueNeeds,
+  events: readonly NewEvent[],
+  { by, id, now }: Pick<Request, 'by' | 'id' | 'now'>,
+): readonly Envelope[] {
+  return seal(events, { crew, head: keeper.head(), versionOf: keeper.versionOf, by, request: id, now });
+}
+
+/** The decision's events, and the holds that follow where they make an earlier act look otherwise. */
+function withHolds(
+  needs: WriteQueueNeeds,
+  events: readonly NewEvent[],
+  before: Shop,
+  request: Request,
+): readonly Envelope[] {
+  const envelopes = sealed(needs, events, request);
+  const holds = rewrites(envelopes) ? holdsThatFollow(before, needs.keeper.preview(envelopes), request.now) : [];
+  return holds.length === 0 ? envelopes : sealed(needs, [...events, ...holds], request);
+}
+
+/** What no rule was asked about: of the bot itself, or a picture. */
+function draftAsIs<T>(
+  needs: WriteQueueNeeds,
+  under: StreamId,
+  body: EventBody,
+  said: Pick<Request, 'by' | 'id' | 'now' | 'at'>,
+  gives: (shop: Shop) => T,
+): Draft<T> {
+  const envelopes = sealed(needs, [{ streams: [under], happenedAt: said.at, body, saidWith: { despite: [] } }], said);
+  const shop = needs.keeper.preview(envelopes);
+  const plan = planReminders(shop, streamsTouched(envelopes));
+  return { gives: gives(shop), envelopes, plan, answer: undefined, now: said.now };
+}
+
+async function ringDraft(needs: WriteQueueNeeds, posted: Posted, now: EpochMs): Promise<Draft<undefined>> {
+  const { reminder, at, possibleRepeat } = posted;
+  const { key, ring, dueAt, to, stream, numberedKey } = reminder;
+  await needs.keeper.open([stream]);
+  const body = { type: 'Rang' as const, key, ring, dueAt, to: [...to], possibleRepeat };
+  return draftAsIs(needs, stream, body, { by: botName, id: `ring:${numberedKey}`, now, at }, () => undefined);
+}
+
+async function photoDraft(
+  needs: WriteQueueNeeds,
+  photo: Photo,
+  answering: (shop: Shop) => string,
+): Promise<Draft<string>> {
+  const { id, stream, reference, caption } = photo;
+  await needs.keeper.open([stream]);
+  const body = { type: 'PhotoFiled' as const, reference, ...(caption !== undefined && { caption }) };
+  const draft = draftAsIs(needs, stream, body, photo, answering);
+  return { ...draft, answer: { request: id, text: draft.gives } };
+}
+
+async function hashDraft(needs: WriteQueueNeeds, on: HashGiven['on'], now: EpochMs): Promise<Draft<Head | undefined>> {
+  await needs.keeper.open([crewStream]);
+  const head = needs.keeper.head();
+  if (head.seq === 0) return nothingNew(undefined, now);
+  const said = { by: botName, id: `given:${on}`, now, at: now };
+  return draftAsIs(needs, crewStream, { type: 'HashGiven', ...head, on }, said, () => head);
 }
 
 /**

@@ -30,7 +30,7 @@ export interface ShopKeeper {
   /** These events are about to land: what is decided next is decided behind them. */
   readonly stage: (envelopes: readonly Envelope[]) => void;
   /** What is staged has landed. */
-  readonly settle: () => void;
+  readonly land: () => void;
   /** What is staged could not land. */
   readonly drop: () => void;
   /** Where the next event goes: behind what is staged. */
@@ -47,107 +47,122 @@ export interface ShopKeeper {
 /** One kind after the other: what a part refers to may refer on. */
 const referred = ['session', 'batch', 'can'] as const;
 
+/** What is remembered of one crew. */
+interface Kept {
+  readonly store: Store;
+  readonly crew: CrewId;
+  readonly fixed: Fixed;
+  landed: Memory;
+  /** With what is staged. */
+  ahead: Memory;
+  staged: readonly Envelope[];
+  /** The last preview, which is mostly what is staged next. */
+  previewed: { readonly from: Memory; readonly envelopes: readonly Envelope[]; readonly memory: Memory } | undefined;
+  isRead: boolean;
+  /** A chat platform's crew grows as people are met, without an event. */
+  people: CrewFile['people'];
+}
+
 export function createShopKeeper(store: Store, crew: CrewId, file: CrewFile, shelf: SheetShelf): ShopKeeper {
   const fixed: Fixed = { file, shelf };
   const nothing = { head: { seq: 0, hash: firstHash }, streams: new Map(), newest: { number: 0, actedAt: undefined } };
-  let landed = memoryOf(fixed, nothing);
-  let ahead = landed;
-  let staged: readonly Envelope[] = [];
-  /** The last preview, which is mostly what is staged next. */
-  let previewed = { from: ahead, envelopes: staged, memory: ahead };
-  let isRead = false;
-  /** A chat platform's crew grows as people are met, without an event. */
-  let people = file.people;
-
-  /** As the record says. What is staged goes on standing behind it. */
-  function remember(memory: Memory): void {
-    if (staged.length === 0) landed = memory;
-    ahead = memory;
-  }
-
-  async function catchUp(): Promise<void> {
-    if (isRead) {
-      if (file.people !== people && staged.length === 0) {
-        people = file.people;
-        remember(withCrewAnew(fixed, ahead));
-      }
-      // Others may have written, but not between what is staged: whoever loses against them decides again.
-      if (staged.length > 0) return;
-      const head = await store.head(crew);
-      if (head.hash === landed.head.hash) return;
-      const others = await store.readAfter(crew, landed.head.seq);
-      if (others.unread.length === 0) {
-        remember(withEvents(fixed, { ...landed, head }, others.envelopes));
-        return;
-      }
-    }
-    const head = await store.head(crew);
-    const streams = new Map<StreamId, Loaded>();
-    for (const stream of [...(await store.liveStreams(crew)), crewStream]) streams.set(stream, await load(stream));
-    remember(memoryOf(fixed, { head, streams, newest: await store.newest(crew) }));
-    isRead = true;
-  }
-
-  async function load(stream: StreamId): Promise<Loaded> {
-    const behind = staged.filter((envelope) => [envelope.stream, ...envelope.alsoUnder].includes(stream));
-    const { envelopes, unread } = await store.readUnder(crew, stream);
-    return grown(fixed, stream, undefined, [...envelopes, ...behind], unread);
-  }
-
-  async function loadMissing(wanted: readonly StreamId[]): Promise<void> {
-    const missing = new Set(wanted.filter((stream) => !ahead.streams.has(stream)));
-    if (missing.size === 0) return;
-    const streams = new Map(ahead.streams);
-    for (const stream of missing) streams.set(stream, await load(stream));
-    remember(memoryOf(fixed, { ...ahead, streams }));
-  }
-
-  async function open(named: readonly StreamId[]): Promise<Shop> {
-    await catchUp();
-    await loadMissing(named);
-    for (const kind of referred) {
-      const missing = missingReferences(ahead);
-      await loadMissing(missing.filter((stream) => nounOf(stream) === kind));
-    }
-    // What is staged may have ended a stream that the store does not yet name for an undo.
-    if (staged.length === 0) remember(forgetting(fixed, ahead, new Set([...named, crewStream])));
-    return ahead.shop;
-  }
-
-  function previewOf(envelopes: readonly Envelope[]): Memory {
-    if (previewed.from !== ahead || previewed.envelopes !== envelopes) {
-      previewed = { from: ahead, envelopes, memory: withEvents(fixed, ahead, envelopes) };
-    }
-    return previewed.memory;
-  }
-
+  const empty = memoryOf(fixed, nothing);
+  const begun = { landed: empty, ahead: empty, staged: [], previewed: undefined, isRead: false, people: file.people };
+  const kept: Kept = { store, crew, fixed, ...begun };
   return {
-    open,
-    preview: (envelopes) => previewOf(envelopes).shop,
+    open: (named) => open(kept, named),
+    preview: (envelopes) => previewOf(kept, envelopes).shop,
     stage: (envelopes) => {
-      ahead = previewOf(envelopes);
-      staged = [...staged, ...envelopes];
+      kept.ahead = previewOf(kept, envelopes);
+      kept.staged = [...kept.staged, ...envelopes];
     },
-    settle: () => {
-      landed = ahead;
-      staged = [];
+    land: () => {
+      kept.landed = kept.ahead;
+      kept.staged = [];
     },
     drop: () => {
-      ahead = landed;
-      staged = [];
+      kept.ahead = kept.landed;
+      kept.staged = [];
     },
     head: () => {
-      if (!isRead) throw new Error('the record has not been read yet');
-      return ahead.head;
+      if (!kept.isRead) throw new Error('the record has not been read yet');
+      return kept.ahead.head;
     },
-    landedHead: () => landed.head,
+    landedHead: () => kept.landed.head,
     versionOf: (stream) => {
-      const { envelopes = [], unread = [] } = ahead.streams.get(stream) ?? {};
+      const { envelopes = [], unread = [] } = kept.ahead.streams.get(stream) ?? {};
       const last = [envelopes, unread].flatMap((events) => events.findLast((event) => event.stream === stream) ?? []);
       return Math.max(0, ...last.map(({ version }) => version));
     },
-    keepsItsBells: (stream) => keepsItsBells(ahead.shop, stream),
-    isLive: (stream) => isLive(stream, ahead.streams.get(stream)),
-    shop: () => landed.shop,
+    keepsItsBells: (stream) => keepsItsBells(kept.ahead.shop, stream),
+    isLive: (stream) => isLive(stream, kept.ahead.streams.get(stream)),
+    shop: () => kept.landed.shop,
   };
+}
+
+async function open(kept: Kept, named: readonly StreamId[]): Promise<Shop> {
+  await catchUp(kept);
+  await loadMissing(kept, named);
+  for (const kind of referred) {
+    const missing = missingReferences(kept.ahead);
+    await loadMissing(
+      kept,
+      missing.filter((stream) => nounOf(stream) === kind),
+    );
+  }
+  // What is staged may have ended a stream that the store does not yet name for an undo.
+  if (kept.staged.length === 0) remember(kept, forgetting(kept.fixed, kept.ahead, new Set([...named, crewStream])));
+  return kept.ahead.shop;
+}
+
+/** As the record says. What is staged goes on standing behind it. */
+function remember(kept: Kept, memory: Memory): void {
+  if (kept.staged.length === 0) kept.landed = memory;
+  kept.ahead = memory;
+}
+
+async function catchUp(kept: Kept): Promise<void> {
+  const { store, crew, fixed } = kept;
+  if (kept.isRead) {
+    if (fixed.file.people !== kept.people && kept.staged.length === 0) {
+      kept.people = fixed.file.people;
+      remember(kept, withCrewAnew(fixed, kept.ahead));
+    }
+    // Others may have written, but not between what is staged: whoever loses against them decides again.
+    if (kept.staged.length > 0) return;
+    const head = await store.head(crew);
+    if (head.hash === kept.landed.head.hash) return;
+    const others = await store.readAfter(crew, kept.landed.head.seq);
+    if (others.unread.length === 0) {
+      remember(kept, withEvents(fixed, { ...kept.landed, head }, others.envelopes));
+      return;
+    }
+  }
+  const head = await store.head(crew);
+  const streams = new Map<StreamId, Loaded>();
+  for (const stream of [...(await store.liveStreams(crew)), crewStream]) streams.set(stream, await load(kept, stream));
+  remember(kept, memoryOf(fixed, { head, streams, newest: await store.newest(crew) }));
+  kept.isRead = true;
+}
+
+async function load({ store, crew, fixed, staged }: Kept, stream: StreamId): Promise<Loaded> {
+  const behind = staged.filter((envelope) => [envelope.stream, ...envelope.alsoUnder].includes(stream));
+  const { envelopes, unread } = await store.readUnder(crew, stream);
+  return grown(fixed, stream, undefined, [...envelopes, ...behind], unread);
+}
+
+async function loadMissing(kept: Kept, wanted: readonly StreamId[]): Promise<void> {
+  const missing = new Set(wanted.filter((stream) => !kept.ahead.streams.has(stream)));
+  if (missing.size === 0) return;
+  const streams = new Map(kept.ahead.streams);
+  for (const stream of missing) streams.set(stream, await load(kept, stream));
+  remember(kept, memoryOf(kept.fixed, { ...kept.ahead, streams }));
+}
+
+function previewOf(kept: Kept, envelopes: readonly Envelope[]): Memory {
+  const { ahead, previewed } = kept;
+  if (previewed?.from === ahead && previewed.envelopes === envelopes) return previewed.memory;
+  const memory = withEvents(kept.fixed, ahead, envelopes);
+  kept.previewed = { from: ahead, envelopes, memory };
+  return memory;
 }

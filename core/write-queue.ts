@@ -57,9 +57,9 @@ export interface WriteQueueNeeds {
 const mostTogether = 64;
 
 export function createWriteQueue({ store, keeper, crew, turnOver }: WriteQueueNeeds): WriteQueue {
+  const landing: Landing = { store, keeper, crew, writes: true };
   let queue: Promise<unknown> = Promise.resolve();
   let gathering: Act[] | undefined;
-  let writes = true;
 
   function inTurn<T>(work: () => Promise<T>): Promise<T> {
     const turn = queue.then(work, work);
@@ -77,98 +77,112 @@ export function createWriteQueue({ store, keeper, crew, turnOver }: WriteQueueNe
     inTurn(async () => {
       await turnOver?.();
       if (gathering === acts) gathering = undefined;
-      await land(acts);
+      await land(landing, acts);
     }).catch((error: unknown) => {
       for (const { fail } of acts) fail(error);
     });
   }
 
-  async function land(acts: readonly Act[]): Promise<void> {
-    for (;;) {
-      const made = await makeEach(acts);
-      const landed = await commit(made.map(({ draft }) => draft));
-      if (landed === 'committed') {
-        keeper.settle();
-        for (const { give } of made) give();
-        return;
-      }
-      keeper.drop();
-      if (made.length > 1) {
-        for (const { act } of made) await land([act]);
-        return;
-      }
-      if (landed !== 'conflict') {
-        for (const each of made) refuse(each, landed.error);
-        return;
-      }
-    }
-  }
-
-  /** One that cannot be decided fails alone: the others are decided as if it had not been asked. */
-  async function makeEach(acts: readonly Act[]): Promise<readonly Made[]> {
-    const made: Made[] = [];
-    const answerTo = async (request: string) =>
-      made.find(({ draft }) => draft.answer?.request === request)?.draft.answer?.text ??
-      (await store.answerTo(crew, request));
-    for (const act of acts) {
-      try {
-        const each = await act.make(answerTo);
-        keeper.stage(each.draft.envelopes);
-        made.push(each);
-      } catch (error) {
-        act.fail(error);
-      }
-    }
-    return made;
-  }
-
-  async function commit(drafts: readonly Draft<unknown>[]): Promise<'committed' | 'conflict' | { error: unknown }> {
-    const change = changeOf(drafts);
-    if (change === undefined) return 'committed';
-    const records = change.envelopes.length > 0;
-    try {
-      const landed = await store.commit(change);
-      if (records) writes = true;
-      return landed;
-    } catch (error) {
-      if (records) writes = false;
-      return { error };
-    }
-  }
-
-  /** `undefined` where there is nothing to write. */
-  function changeOf(drafts: readonly Draft<unknown>[]): Change | undefined {
-    const envelopes = drafts.flatMap((draft) => draft.envelopes);
-    const answers = drafts.flatMap(({ answer }) => answer ?? []);
-    const last = drafts.at(-1);
-    if (last === undefined || (envelopes.length === 0 && answers.length === 0)) return undefined;
-    const live = [...streamsTouched(envelopes)].map((stream) => [stream, keeper.isLive(stream)] as const);
-    // The later plan of a stream holds. A batch that was undone is in no plan; its rows must go all the same.
-    const plan = drafts.flatMap((draft) => [
-      ...[...streamsTouched(draft.envelopes)]
-        .filter((stream) => !keeper.keepsItsBells(stream))
-        .map((stream) => [stream, []] as const),
-      ...draft.plan,
-    ]);
-    const rest = { plan: new Map(plan), live: new Map(live), answers, now: last.now };
-    return { crew, after: keeper.landedHead(), envelopes, ...rest };
-  }
-
   return {
-    write: (make) =>
-      new Promise((give, fail) => {
-        const act: Act = {
-          make: async (answerTo) => {
-            const draft = await make(answerTo);
-            return { act, draft, give: () => give(draft.gives) };
-          },
-          fail,
-        };
-        gather(act);
-      }),
+    write: (make) => new Promise((give, fail) => gather(actOf(make, give, fail))),
     inTurn,
-    canWrite: () => writes,
+    canWrite: () => landing.writes,
   };
+}
+
+function actOf<T>(make: Making<T>, give: (gives: T) => void, fail: Act['fail']): Act {
+  const act: Act = {
+    make: async (answerTo) => {
+      const draft = await make(answerTo);
+      return { act, draft, give: () => give(draft.gives) };
+    },
+    fail,
+  };
+  return act;
+}
+
+/** Where acts land. */
+interface Landing extends Pick<WriteQueueNeeds, 'store' | 'keeper' | 'crew'> {
+  /** False after events that could not be recorded, until some are again. */
+  writes: boolean;
+}
+
+async function land(landing: Landing, acts: readonly Act[]): Promise<void> {
+  const { keeper } = landing;
+  for (;;) {
+    const made = await makeEach(landing, acts);
+    const landed = await commit(
+      landing,
+      made.map(({ draft }) => draft),
+    );
+    if (landed === 'committed') {
+      keeper.land();
+      for (const { give } of made) give();
+      return;
+    }
+    keeper.drop();
+    if (made.length > 1) {
+      for (const { act } of made) await land(landing, [act]);
+      return;
+    }
+    if (landed !== 'conflict') {
+      for (const each of made) refuse(each, landed.error);
+      return;
+    }
+  }
+}
+
+/** One that cannot be decided fails alone: the others are decided as if it had not been asked. */
+async function makeEach({ store, keeper, crew }: Landing, acts: readonly Act[]): Promise<readonly Made[]> {
+  const made: Made[] = [];
+  const answerTo = async (request: string) =>
+    made.find(({ draft }) => draft.answer?.request === request)?.draft.answer?.text ??
+    (await store.answerTo(crew, request));
+  for (const act of acts) {
+    try {
+      const each = await act.make(answerTo);
+      keeper.stage(each.draft.envelopes);
+      made.push(each);
+    } catch (error) {
+      act.fail(error);
+    }
+  }
+  return made;
+}
+
+async function commit(
+  landing: Landing,
+  drafts: readonly Draft<unknown>[],
+): Promise<'committed' | 'conflict' | { error: unknown }> {
+  const change = changeOf(landing, drafts);
+  if (change === undefined) return 'committed';
+  const records = change.envelopes.length > 0;
+  try {
+    const landed = await landing.store.commit(change);
+    if (records) landing.writes = true;
+    return landed;
+  } catch (error) {
+    if (records) landing.writes = false;
+    return { error };
+  }
+}
+
+/** `undefined` where there is nothing to write. */
+function changeOf({ keeper, crew }: Landing, drafts: readonly Draft<unknown>[]): Change | undefined {
+  const envelopes = drafts.flatMap((draft) => draft.envelopes);
+  const answers = drafts.flatMap(({ answer }) => answer ?? []);
+  const last = drafts.at(-1);
+  if (last === undefined || (envelopes.length === 0 && answers.length === 0)) return undefined;
+  const live = [...streamsTouched(envelopes)].map((stream) => [stream, keeper.isLive(stream)] as const);
+  // The later plan of a stream holds. A batch that was undone is in no plan; its rows must go all the same.
+  const plan = drafts.flatMap((draft) => [
+    ...[...streamsTouched(draft.envelopes)]
+      .filter((stream) => !keeper.keepsItsBells(stream))
+      .map((stream) => [stream, []] as const),
+    ...draft.plan,
+  ]);
+  const rest = { plan: new Map(plan), live: new Map(live), answers, now: last.now };
+  return { crew, after: keeper.landedHead(), envelopes, ...rest };
 }
 
 /** Where nothing was to be recorded, the answer stands without being kept. */

@@ -10,7 +10,7 @@ import { type EpochMs, epochMs } from '../units.ts';
 import { unreadIn } from '../unread.ts';
 import { type UnreadEvent, unreadSaid } from '../unread-event.ts';
 import { planReminders } from './plan.ts';
-import { createPosts } from './posts.ts';
+import { createPosts, type Posts } from './posts.ts';
 import { byDueTime, type PlannedReminder } from './wanted-reminder.ts';
 
 const leaseMs = 30_000;
@@ -36,135 +36,160 @@ export interface RingerNeeds {
   readonly crew: string;
 }
 
-export function createRinger({ store, executor, keeper, messenger, clock, log, crew }: RingerNeeds): Ringer {
-  const startedAt = clock.now();
-  const posts = createPosts({ messenger, clock, log });
+/** What a ringer remembers between one look at the bells and the next. */
+interface Ringing extends RingerNeeds {
+  readonly startedAt: EpochMs;
+  readonly posts: Posts;
   /** When the bell last looked for what is due. */
-  let lookedAt = startedAt;
+  lookedAt: EpochMs;
   /** Of what does not read, by number: in the log, and said to the leads. */
+  readonly unread: { readonly logged: Set<number>; readonly told: Set<number> };
+  trouble: { readonly leadsTold: boolean } | undefined;
+}
+
+export function createRinger(needs: RingerNeeds): Ringer {
+  const startedAt = needs.clock.now();
   const unread = { logged: new Set<number>(), told: new Set<number>() };
-  let trouble: { readonly leadsTold: boolean } | undefined;
+  const ringing: Ringing = {
+    ...needs,
+    startedAt,
+    posts: createPosts(needs),
+    lookedAt: startedAt,
+    unread,
+    trouble: undefined,
+  };
+  return { ringDue: () => ringDue(ringing), nextDueAt: () => nextDueAt(ringing) };
+}
 
-  async function ringDue(): Promise<void> {
+async function ringDue(ringing: Ringing): Promise<void> {
+  const { executor, log, clock } = ringing;
+  try {
+    await recordPosted(ringing);
+    if (!executor.canWrite()) throw new Error('the last act could not be recorded');
+    while (await ringOne(ringing)) {}
+    if (ringing.trouble !== undefined) log.info('store-healed');
+    ringing.trouble = undefined;
+  } catch (error) {
+    if (ringing.trouble === undefined) log.error('store-failed', { error: String(error) });
+    ringing.trouble ??= { leadsTold: false };
+    if (!ringing.trouble.leadsTold) ringing.trouble = { leadsTold: await tellLeads(ringing) };
+    await ringFromMemory(ringing);
+  }
+  await tellUnread(ringing);
+  ringing.lookedAt = clock.now();
+}
+
+/** After the bells, and each once: it is no bell of its own. */
+async function tellUnread(ringing: Ringing): Promise<void> {
+  const { unread, keeper, log } = ringing;
+  const events = unreadIn(keeper.shop()).filter(({ seq }) => !unread.told.has(seq));
+  for (const event of events) {
+    if (!unread.logged.has(event.seq)) log.error('event-not-read', { seq: event.seq, error: unreadSaid(event) });
+    unread.logged.add(event.seq);
+  }
+  if (events.length > 0 && (await tellLeads(ringing, events))) for (const { seq } of events) unread.told.add(seq);
+}
+
+async function tellLeads(
+  { messenger, clock, keeper, log }: RingerNeeds,
+  unread?: readonly UnreadEvent[],
+): Promise<boolean> {
+  try {
+    const about = { now: clock.now(), shop: keeper.shop(), ...(unread !== undefined && { unread }) };
+    return (await messenger.tellLeads(about)) !== 'rejected';
+  } catch (error) {
+    log.error('leads-not-told', { error: String(error) });
+    return false;
+  }
+}
+
+async function recordPosted({ posts, executor, clock }: Ringing): Promise<void> {
+  for (const posted of posts.unrecorded()) {
+    await executor.recordRing(posted, clock.now());
+    posts.recorded(posted.reminder.numberedKey);
+  }
+}
+
+async function ringOne(ringing: Ringing): Promise<boolean> {
+  const { store, executor, clock, posts, crew } = ringing;
+  const now = clock.now();
+  const claimed = await store.claim(now, epochMs(now + leaseMs), crew);
+  if (claimed === undefined) return false;
+  const shop = await executor.look([claimed.stream]);
+  const late = whyLate(ringing, claimed, now);
+  const told = await posts.tell({ reminder: claimed, now, late, unrecorded: false, shop }, claimed.unsure);
+  switch (told) {
+    case 'posted':
+      await recordPosted(ringing);
+      return true;
+    case 'rejected': {
+      const retryAt = retryAfter(clock, claimed.rejections);
+      posts.wait(claimed, retryAt);
+      await store.reject(claimed, retryAt);
+      return true;
+    }
+    case 'unknown':
+      // The lease runs out, and whoever claims it next looks for the message first.
+      posts.wait(claimed, epochMs(now + leaseMs));
+      return true;
+    default: {
+      const never: never = told;
+      return never;
+    }
+  }
+}
+
+function retryAfter(clock: Clock, rejections: number): EpochMs {
+  return epochMs(clock.now() + (backoffMs[Math.min(rejections, backoffMs.length - 1)] ?? leaseMs));
+}
+
+async function ringFromMemory(ringing: Ringing): Promise<void> {
+  const { clock, posts, keeper, crew } = ringing;
+  const now = clock.now();
+  for (const planned of inMemory(ringing)) {
+    const { waiting, rejections } = posts.triesOf(planned);
+    if (planned.dueAt > now || (waiting !== undefined && waiting > now)) continue;
+    const late: LateWhy | undefined = now - planned.dueAt > onTimeMs ? 'store-failed' : undefined;
+    const reminder = { ...planned, crew };
+    const told = await posts.tell({ reminder, now, late, unrecorded: true, shop: keeper.shop() }, false);
+    const later = told === 'rejected' ? retryAfter(clock, rejections) : epochMs(now + leaseMs);
+    if (told !== 'posted') posts.wait(planned, later);
+  }
+}
+
+/** What memory knows of and has not posted. */
+function inMemory({ keeper, posts }: Ringing): readonly PlannedReminder[] {
+  return [...planReminders(keeper.shop()).values()]
+    .flat()
+    .filter(({ numberedKey }) => !posts.isPosted(numberedKey))
+    .sort(byDueTime);
+}
+
+async function nextDueAt(ringing: Ringing): Promise<EpochMs | undefined> {
+  const { store, crew, log, posts } = ringing;
+  if (ringing.trouble === undefined) {
     try {
-      await recordPosted();
-      if (!executor.canWrite()) throw new Error('the last act could not be recorded');
-      while (await ringOne()) {}
-      if (trouble !== undefined) log.info('store-healed');
-      trouble = undefined;
+      return await store.nextDueAt(crew);
     } catch (error) {
-      if (trouble === undefined) log.error('store-failed', { error: String(error) });
-      trouble ??= { leadsTold: false };
-      if (!trouble.leadsTold) trouble = { leadsTold: await tellLeads() };
-      await ringFromMemory();
-    }
-    await tellUnread();
-    lookedAt = clock.now();
-  }
-
-  /** After the bells, and each once: it is no bell of its own. */
-  async function tellUnread(): Promise<void> {
-    const events = unreadIn(keeper.shop()).filter(({ seq }) => !unread.told.has(seq));
-    for (const event of events) {
-      if (!unread.logged.has(event.seq)) log.error('event-not-read', { seq: event.seq, error: unreadSaid(event) });
-      unread.logged.add(event.seq);
-    }
-    if (events.length > 0 && (await tellLeads(events))) for (const { seq } of events) unread.told.add(seq);
-  }
-
-  async function tellLeads(events?: readonly UnreadEvent[]): Promise<boolean> {
-    try {
-      const about = events === undefined ? {} : { unread: events };
-      return (await messenger.tellLeads({ now: clock.now(), shop: keeper.shop(), ...about })) !== 'rejected';
-    } catch (error) {
-      log.error('leads-not-told', { error: String(error) });
-      return false;
+      log.error('next-not-read', { error: String(error) });
     }
   }
+  const times = inMemory(ringing).map((planned) => Math.max(planned.dueAt, posts.triesOf(planned).waiting ?? 0));
+  return times.length === 0 ? undefined : epochMs(Math.min(...times));
+}
 
-  async function recordPosted(): Promise<void> {
-    for (const posted of posts.unrecorded()) {
-      await executor.recordRing(posted, clock.now());
-      posts.recorded(posted.reminder.numberedKey);
-    }
-  }
-
-  async function ringOne(): Promise<boolean> {
-    const now = clock.now();
-    const claimed = await store.claim(now, epochMs(now + leaseMs), crew);
-    if (claimed === undefined) return false;
-    const shop = await executor.look([claimed.stream]);
-    const ringing = { reminder: claimed, now, late: whyLate(claimed, now), unrecorded: false, shop };
-    const told = await posts.tell(ringing, claimed.unsure);
-    switch (told) {
-      case 'posted':
-        await recordPosted();
-        return true;
-      case 'rejected': {
-        const retryAt = retryAfter(claimed.rejections);
-        posts.wait(claimed, retryAt);
-        await store.reject(claimed, retryAt);
-        return true;
-      }
-      case 'unknown':
-        // The lease runs out, and whoever claims it next looks for the message first.
-        posts.wait(claimed, epochMs(now + leaseMs));
-        return true;
-      default: {
-        const never: never = told;
-        return never;
-      }
-    }
-  }
-
-  function retryAfter(rejections: number): EpochMs {
-    return epochMs(clock.now() + (backoffMs[Math.min(rejections, backoffMs.length - 1)] ?? leaseMs));
-  }
-
-  async function ringFromMemory(): Promise<void> {
-    const now = clock.now();
-    for (const planned of inMemory()) {
-      const { waiting, rejections } = posts.triesOf(planned);
-      if (planned.dueAt > now || (waiting !== undefined && waiting > now)) continue;
-      const late: LateWhy | undefined = now - planned.dueAt > onTimeMs ? 'store-failed' : undefined;
-      const ringing = { reminder: { ...planned, crew }, now, late, unrecorded: true, shop: keeper.shop() };
-      const told = await posts.tell(ringing, false);
-      if (told !== 'posted') posts.wait(planned, told === 'rejected' ? retryAfter(rejections) : epochMs(now + leaseMs));
-    }
-  }
-
-  /** What memory knows of and has not posted. */
-  function inMemory(): readonly PlannedReminder[] {
-    return [...planReminders(keeper.shop()).values()]
-      .flat()
-      .filter(({ numberedKey }) => !posts.isPosted(numberedKey))
-      .sort(byDueTime);
-  }
-
-  async function nextDueAt(): Promise<EpochMs | undefined> {
-    if (trouble === undefined) {
-      try {
-        return await store.nextDueAt(crew);
-      } catch (error) {
-        log.error('next-not-read', { error: String(error) });
-      }
-    }
-    const times = inMemory().map((planned) => Math.max(planned.dueAt, posts.triesOf(planned).waiting ?? 0));
-    return times.length === 0 ? undefined : epochMs(Math.min(...times));
-  }
-
-  /** The first reason that holds, told late counting only for the time before it was told. */
-  function whyLate(claimed: ClaimedReminder, now: EpochMs): LateWhy | undefined {
-    const { dueAt, plannedAt } = claimed;
-    if (now - dueAt <= onTimeMs) return undefined;
-    const since = Math.max(dueAt, plannedAt);
-    if (now - since <= onTimeMs) return 'was-told-late';
-    if (startedAt > since) return 'was-not-running';
-    if (claimed.rejections > 0 || claimed.unsure) return 'post-failed';
-    if (trouble !== undefined) return 'store-failed';
-    if (lookedAt < since) return 'was-asleep';
-    return plannedAt > dueAt ? 'was-told-late' : 'unknown';
-  }
-
-  return { ringDue, nextDueAt };
+/** The first reason that holds, told late counting only for the time before it was told. */
+function whyLate(
+  { startedAt, trouble, lookedAt }: Ringing,
+  { dueAt, plannedAt, rejections, unsure }: ClaimedReminder,
+  now: EpochMs,
+): LateWhy | undefined {
+  if (now - dueAt <= onTimeMs) return undefined;
+  const since = Math.max(dueAt, plannedAt);
+  if (now - since <= onTimeMs) return 'was-told-late';
+  if (startedAt > since) return 'was-not-running';
+  if (rejections > 0 || unsure) return 'post-failed';
+  if (trouble !== undefined) return 'store-failed';
+  if (lookedAt < since) return 'was-asleep';
+  return plannedAt > dueAt ? 'was-told-late' : 'unknown';
 }

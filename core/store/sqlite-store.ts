@@ -2,9 +2,10 @@
 // counts the rows for SQLite: left to guess, it would read through a whole crew's record, so `indexed by` and the order
 // of a `cross join` say which way to go.
 
+import type { Database } from 'better-sqlite3';
 import { notActs } from '../history.ts';
 import type { CrewId, StreamId } from '../ids.ts';
-import type { Change, Store } from '../ports.ts';
+import type { Change, Head, Store } from '../ports.ts';
 import { numberedKey } from '../reminders/wanted-reminder.ts';
 import { firstHash } from '../seal-sums.ts';
 import { epochMs } from '../units.ts';
@@ -21,8 +22,43 @@ export function openSqliteStore(file: string): Store {
   // Leases of a process that is gone; that its posts may have arrived still stands in the rows.
   database.exec('update reminder set lease_until = 0 where lease_until > 0');
   const reminders = reminderRows(database);
+  const read = readingStatements(database);
+  const write = writingTransaction(database, read, reminders);
+  return {
+    head: async (crew) => headOf(read, crew),
+    eventsAfter: async (crew, seq) => wholeEventsIn(read.rowsAfter.all(crew, seq)),
+    eventsUnder: async (crew, stream) => wholeEventsIn(read.rowsUnder.all(crew, stream)),
+    readAfter: async (crew, seq) => eventsIn(read.rowsAfter.all(crew, seq)),
+    readUnder: async (crew, stream) => eventsIn(read.rowsUnder.all(crew, stream)),
+    liveStreams: async (crew) => read.live.all(crew).map((stream) => stream as StreamId),
+    streamsBetween: async (crew, from, to) => read.between.all(crew, from, to).map((stream) => stream as StreamId),
+    streamsLastTouched: async (crew, by) =>
+      [...new Set(read.touched.all(crew, by))].map((stream) => stream as StreamId),
+    newest: async (crew) => {
+      const actedAt = read.actedAt.get(crew);
+      return {
+        number: read.number.get(crew) ?? 0,
+        actedAt: actedAt === null || actedAt === undefined ? undefined : epochMs(actedAt),
+      };
+    },
+    answerTo: async (crew, request) => read.answer.get(crew, request),
+    commit: async (change) => write.immediate(change),
+    nextDueAt: async (crew) => reminders.nextDueAt(crew),
+    claim: async (now, leaseUntil, crew) => reminders.claim(now, leaseUntil, crew),
+    reject: async (claimed, retryAt) => reminders.reject(claimed, retryAt),
+    archive: sqliteArchive(database),
+    close: () => {
+      database.close();
+    },
+  };
+}
 
-  const readHead = database.prepare<[string], { seq: number; hash: string }>(
+function headOf(read: ReturnType<typeof readingStatements>, crew: CrewId): Head {
+  return read.head.get(crew) ?? { seq: 0, hash: firstHash };
+}
+
+function readingStatements(database: Database) {
+  const head = database.prepare<[string], { seq: number; hash: string }>(
     'select seq, hash from event where crew = ? order by seq desc limit 1',
   );
   const rowsAfter = database.prepare<[string, number], EventRow>(
@@ -31,32 +67,41 @@ export function openSqliteStore(file: string): Store {
   const rowsUnder = database.prepare<[string, string], EventRow>(
     'select event.* from filed cross join event using (crew, seq) where filed.crew = ? and filed.stream = ? order by filed.seq',
   );
-  const readLive = database.prepare<[string], string>('select stream from live where crew = ? order by stream').pluck();
-  const readBetween = database
+  const live = database.prepare<[string], string>('select stream from live where crew = ? order by stream').pluck();
+  const between = database
     .prepare<[string, number, number], string>(
       'select distinct stream from event where crew = ? and happened_at >= ? and happened_at < ? order by stream',
     )
     .pluck();
-  const readTouched = database
+  const touched = database
     .prepare<[string, string], string>(
       `select stream from event indexed by event_person
         where crew = ? and by_person = ? and type not in ${typesOfNoAct} order by seq desc limit 40`,
     )
     .pluck();
-  const readNumber = database
+  const number = database
     .prepare<[string], number | null>(
       `select max(cast(substr(stream, instr(stream, '/') + 1) as integer)) from event indexed by event_type
         where crew = ? and type in ('BatchOpened', 'CanOpened', 'SessionBriefed')`,
     )
     .pluck();
-  const readActedAt = database
+  const actedAt = database
     .prepare<[string], number | null>(
       `select recorded_at from event where crew = ? and type not in ${typesOfNoAct} order by seq desc limit 1`,
     )
     .pluck();
-  const readAnswer = database
+  const answer = database
     .prepare<[string, string], string>('select text from answer where crew = ? and request = ?')
     .pluck();
+  return { head, rowsAfter, rowsUnder, live, between, touched, number, actedAt, answer };
+}
+
+/** Everything of a change lands, or nothing. */
+function writingTransaction(
+  database: Database,
+  read: ReturnType<typeof readingStatements>,
+  reminders: ReturnType<typeof reminderRows>,
+) {
   const addEvent = database.prepare<[EventRow]>(`
     insert into event (crew, seq, stream, version, also_under, type, happened_at, recorded_at, by_person, request, said_with,
       body, previous_hash, hash, edition, shape, seal)
@@ -67,11 +112,9 @@ export function openSqliteStore(file: string): Store {
   const removeLive = database.prepare<[string, string]>('delete from live where crew = ? and stream = ?');
   const addAnswer = database.prepare<[string, string, string]>('insert into answer values (?, ?, ?)');
 
-  const headOf = (crew: CrewId) => readHead.get(crew) ?? { seq: 0, hash: firstHash };
-
-  const write = database.transaction((change: Change): 'committed' | 'conflict' => {
+  return database.transaction((change: Change): 'committed' | 'conflict' => {
     const { crew, answers } = change;
-    if (headOf(crew).hash !== change.after.hash) return 'conflict';
+    if (headOf(read, crew).hash !== change.after.hash) return 'conflict';
     for (const envelope of change.envelopes) {
       addEvent.run(rowOf(envelope));
       for (const stream of new Set([envelope.stream, ...envelope.alsoUnder])) fileEvent.run(crew, stream, envelope.seq);
@@ -83,31 +126,4 @@ export function openSqliteStore(file: string): Store {
     for (const { request, text } of answers) addAnswer.run(crew, request, text);
     return 'committed';
   });
-
-  return {
-    head: async (crew) => headOf(crew),
-    eventsAfter: async (crew, seq) => wholeEventsIn(rowsAfter.all(crew, seq)),
-    eventsUnder: async (crew, stream) => wholeEventsIn(rowsUnder.all(crew, stream)),
-    readAfter: async (crew, seq) => eventsIn(rowsAfter.all(crew, seq)),
-    readUnder: async (crew, stream) => eventsIn(rowsUnder.all(crew, stream)),
-    liveStreams: async (crew) => readLive.all(crew).map((stream) => stream as StreamId),
-    streamsBetween: async (crew, from, to) => readBetween.all(crew, from, to).map((stream) => stream as StreamId),
-    streamsLastTouched: async (crew, by) => [...new Set(readTouched.all(crew, by))].map((stream) => stream as StreamId),
-    newest: async (crew) => {
-      const actedAt = readActedAt.get(crew);
-      return {
-        number: readNumber.get(crew) ?? 0,
-        actedAt: actedAt === null || actedAt === undefined ? undefined : epochMs(actedAt),
-      };
-    },
-    answerTo: async (crew, request) => readAnswer.get(crew, request),
-    commit: async (change) => write.immediate(change),
-    nextDueAt: async (crew) => reminders.nextDueAt(crew),
-    claim: async (now, leaseUntil, crew) => reminders.claim(now, leaseUntil, crew),
-    reject: async (claimed, retryAt) => reminders.reject(claimed, retryAt),
-    archive: sqliteArchive(database),
-    close: () => {
-      database.close();
-    },
-  };
 }
