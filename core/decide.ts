@@ -1,6 +1,6 @@
 // One command, one decision: sends each verb to the noun that knows.
 
-import { decideMix, decidePotAct } from './batch/batch-decide.ts';
+import { decideMix, decidePotAct, isPotAct } from './batch/batch-decide.ts';
 import { decideJudge } from './batch/judge-anew.ts';
 import { decideAdd, decideWeigh } from './batch/weigh-decide.ts';
 import { decideCanAct, decideOpen } from './can/can-decide.ts';
@@ -13,6 +13,7 @@ import { decideOk, decideSet } from './crew/crew-decide.ts';
 import { decideHandover, decideShift, decideTakeover } from './crew/shift-decide.ts';
 import { decideUsed } from './crew/solvent-decide.ts';
 import { type Decision, type Said, unclear } from './decision.ts';
+import { EventBody, type NewEvent } from './history.ts';
 import { decideDoor, decideOut, decideTemp } from './part/load-decide.ts';
 import {
   decideCure,
@@ -28,11 +29,25 @@ import { decideReading } from './place/place-decide.ts';
 import { decideSnooze } from './reminders/snooze.ts';
 import { decideBrief, decideClose, decideSessionAct, decideSprayOn } from './session/session-decide.ts';
 import type { Shop } from './shop.ts';
+import { notedFrom } from './verbs/noted.ts';
 
 // biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each verb
 export function decide(shop: Shop, said: Said): Decision {
+  const decision = decideVerb(shop, said);
+  if (decision.kind !== 'accepted') return decision;
+  return { ...decision, events: decision.events.map((event) => noting(said.command, event)) };
+}
+
+/** With what the line told besides, which no rule reads. */
+function noting(command: Command, event: NewEvent): NewEvent {
+  const noted = notedFrom(command, event.body.type);
+  return Object.keys(noted).length === 0 ? event : { ...event, body: EventBody.parse({ ...event.body, ...noted }) };
+}
+
+function decideVerb(shop: Shop, said: Said): Decision {
   if (said.at > said.now) return unclear({ code: 'in-the-future', at: said.at, now: said.now });
   const { command } = said;
+  if (isPotAct(command)) return decidePotAct(shop, { ...said, command });
   switch (command.verb) {
     case 'mix':
       return decideMix(shop, saidAs(said, command));
@@ -48,16 +63,6 @@ export function decide(shop: Shop, said: Said): Decision {
     case 'prestir':
     case 'discard':
       return decideCanAct(shop, saidAs(said, command));
-    case 'stir':
-    case 'stop':
-    case 'cover':
-    case 'uncover':
-    case 'filter':
-    case 'catch':
-    case 'thick':
-    case 'gel':
-    case 'empty':
-      return decidePotAct(shop, saidAs(said, command));
     case 'judge':
       return decideJudge(shop, saidAs(said, command));
     case 'part':

@@ -7,6 +7,7 @@ import { misreadCodes } from '../bot/language/reading.ts';
 import { english } from '../bot/language/tongues/english/sentences.ts';
 import { englishVerbs } from '../bot/language/tongues/english/verbs.ts';
 import { allowed } from '../core/allowed.ts';
+import { verbRows } from '../core/commands.ts';
 import { leastRole, settlingRows } from '../core/crew/who-may-set.ts';
 import { reminderKinds } from '../core/reminders/wanted-reminder.ts';
 
@@ -40,6 +41,13 @@ const keyOf = (kind: string): string => {
   return /^(stir|induction|pot)/.test(kind) ? `\`batch/1/${kind}\`` : `\`part/impeller-7/${kind}\``;
 };
 
+/** What is noted with an act stands on its card by its slot. */
+const notedSlots = Object.values(verbRows)
+  .flatMap(({ fields }) => Object.values(fields))
+  .filter(({ options }) => options?.noted === true)
+  .flatMap(({ slots }) => slots)
+  .filter(({ name }) => !Object.hasOwn(factUnits, name));
+
 function tables(): string {
   const rules = Object.entries(allowed).flatMap(([verb, rows]) =>
     rows.map(({ code, source, liftedBy }) => [verb, `\`${code}\``, source, liftedBy]),
@@ -48,7 +56,14 @@ function tables(): string {
     '### Facts on cards',
     table(
       ['id', 'unit', 'label'],
-      Object.entries(factUnits).map(([id, unit]) => [`\`${id}\``, unit, english.facts[id as keyof typeof factUnits]]),
+      [
+        ...Object.entries(factUnits).map(([id, unit]) => [
+          `\`${id}\``,
+          unit,
+          english.facts[id as keyof typeof factUnits],
+        ]),
+        ...notedSlots.map(({ name, unit = 'count' }) => [`\`${name}\``, unit, english.slots[name]]),
+      ],
     ),
     '### What is allowed when: objections, whose rule, who may lift it beforehand',
     table(['verb', 'code', 'source', 'lifted by'], rules),

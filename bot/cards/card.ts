@@ -1,13 +1,15 @@
 // What to tell, for any front end: title, figures, sentences, hazards, what can be tapped, what rings next. A front end
 // renders it its own way and loses nothing.
 
+import type { SlotName } from '../../core/commands.ts';
 import type { PersonName } from '../../core/ids.ts';
 import type { FactId } from './fact-ids.ts';
 
 export type Tone = 'plain' | 'good' | 'warn' | 'stop';
 
 export interface CardFact {
-  readonly id: FactId;
+  /** Of what was noted with an act: its slot. */
+  readonly id: FactId | SlotName;
   readonly label: string;
   /** Unrounded, in the base unit; a time is ISO 8601 with its offset. */
   readonly value: number | string;

@@ -19,7 +19,7 @@ export function helpCard(t: Telling, verb: string | undefined): Card {
       lines: [...rows.map(({ name }) => typed.example(name)), replies.helpHow, replies.caution],
     });
   }
-  const rules = isOwnKey(allowed, row.name) ? allowed[row.name] : [];
+  const rules = isOwnKey(allowed, row.name) ? (allowed[row.name] ?? []) : [];
   const told = rules.map((rule) =>
     replies.helpRule(t.words.names.rule(rule.code), t.words.ruleSources[rule.source], replies.liftedBy[rule.liftedBy]),
   );

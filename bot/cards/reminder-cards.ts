@@ -24,7 +24,6 @@ import { ringFact } from './clock-text.ts';
 import { handoverRing } from './crew-cards.ts';
 import { cureLines, withCures } from './cure-facts.ts';
 import { potOverLines } from './dead-pot.ts';
-import type { FactId } from './fact-ids.ts';
 import { heldLines, partFacts, partTaps } from './part-cards.ts';
 import { sessionRing } from './session-ring.ts';
 import { morningLines } from './stock-card.ts';
@@ -78,7 +77,7 @@ export function reminderCard(t: Telling, ringing: RingingReminder): Card {
 }
 
 /** Figures that the ring itself has used up: nobody needs them any more, and a push has room for little. */
-const spent: Partial<Record<ReminderKind, readonly FactId[]>> = {
+const spent: Partial<Record<ReminderKind, readonly CardFact['id'][]>> = {
   'stir-done': ['stir-wanted', 'stir-given', 'stir-done-at'],
   'induction-done': ['stir-wanted', 'stir-given', 'stir-done-at'],
   'flash-least': ['flash-least-at'],

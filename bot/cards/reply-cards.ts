@@ -24,6 +24,7 @@ import { handoverCard, shiftCard, snoozedCard, takenOverCard } from './crew-card
 import { heatHazards, potOverLines } from './dead-pot.ts';
 import { filmCard, standsAgainst, testedCard } from './film-cards.ts';
 import { addReply, canReply, caughtReply, coverReply, emptiedReply, weighReply } from './material-reply.ts';
+import { notedFacts } from './noted-facts.ts';
 import { coatedCard, curingCard, dryCard, partCard, takenOutCard } from './part-cards.ts';
 import { airCard } from './place-cards.ts';
 import { sessionReply } from './session-reply.ts';
@@ -42,6 +43,7 @@ export function recordedCard(t: Telling, request: Request, outcome: Recorded): C
       ...new Set([...card.ping, ...(despite.length > 0 || isForLeads(outcome) ? peopleLeading(t.shop.crew) : [])]),
     ],
     tone: despite.length > 0 ? 'warn' : card.tone,
+    facts: [...card.facts, ...notedFacts(t, outcome, card.facts)],
     hazards: [...card.hazards, ...ownHazards(t, request)],
     lines: [...despite, ...card.lines, ...late],
     next: nextRings(t, outcome),

@@ -8,9 +8,8 @@ import { isPartLive, type Part } from '../../core/part/part.ts';
 import { type BatchNow, type PartNow, statusOf } from '../../core/status.ts';
 import { unreadUnder } from '../../core/unread.ts';
 import { batchFacts, batchTaps, openedCard, potState } from './batch-cards.ts';
-import { type Card, type CardAction, makeCard, type Tone } from './card.ts';
+import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import type { Telling } from './card-context.ts';
-import type { FactId } from './fact-ids.ts';
 import { partFacts, partLine, partTaps } from './part-cards.ts';
 import { tapsTogether } from './parts-together.ts';
 import { unreadLines } from './unread-lines.ts';
@@ -27,7 +26,7 @@ export interface Standing {
 const actsShown = 8;
 
 /** Figures that grow by the minute would be wrong as soon as they stand there; the times beside them stay true. */
-const growing: readonly FactId[] = ['cure-given', 'stir-given'];
+const growing: readonly CardFact['id'][] = ['cure-given', 'stir-given'];
 
 /** `undefined` for the batch: taken back. */
 export function standingOf(t: Telling, number: BatchNumber, batch: Batch | undefined): Standing {

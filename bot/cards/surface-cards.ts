@@ -98,12 +98,9 @@ export function preparedCard(t: Telling, status: PartNow): Card {
   const { prepared } = part;
   const { parts, replies } = t.words;
   if (prepared === undefined) return makeCard(replies.partNoted(part.name), 'plain');
-  const { saltsMilligramsPerSquareMetre: salts, dustRating: dust } = prepared;
   return makeCard(parts.prepared(part.name, parts.grades[prepared.grade]), 'plain', {
     facts: surfaceFacts(t, status),
     lines: [
-      ...(salts === undefined ? [] : [parts.salts(t.f.decimal(salts))]),
-      ...(dust === undefined ? [] : [parts.dust(dust)]),
       surface === undefined
         ? parts.noSurfaceLife(t.f.list(sheetsAtHand(t.shop).map(({ name }) => name)))
         : parts.surfaceLifeOf(surface.sheet.name),

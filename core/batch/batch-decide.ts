@@ -2,12 +2,13 @@
 
 import { splitFill } from '../calc/mixing.ts';
 import { isRefused } from '../calc/refusal.ts';
-import type { CommandOf } from '../commands.ts';
+import type { Command, CommandOf, Verb } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody, NewEvent, SaidWith } from '../history.ts';
 import type { BatchNumber } from '../ids.ts';
 import { batchStream, defaultPlace, placeStream } from '../ids.ts';
 import { methodRows } from '../methods.ts';
+import { isOwnKey } from '../own-key.ts';
 import { airServing } from '../place/place.ts';
 import { mixRatio, type Sheet } from '../products/sheet.ts';
 import { sheetMeant } from '../products/shelf.ts';
@@ -15,6 +16,7 @@ import { judge, type Rule } from '../rules.ts';
 import { lastSaid, standing } from '../settled.ts';
 import { airLog, liveBatches, type Shop } from '../shop.ts';
 import { type Grams, grams } from '../units.ts';
+import { batchVerbs } from '../verbs/batch-verbs.ts';
 import type { Amount } from '../verbs/said.ts';
 import { type Batch, batchAsOf } from './batch.ts';
 import { type BatchCase, catchRules, filterRules, mixRules, stirRules, stopRules } from './batch-rules.ts';
@@ -80,10 +82,16 @@ function gramsOf(amount: Amount, sheet: Sheet): Grams | undefined {
   return isRefused(split) ? undefined : grams(split.partAGrams + split.partBGrams);
 }
 
-type BatchVerb = 'stir' | 'stop' | 'cover' | 'uncover' | 'filter' | 'catch' | 'thick' | 'gel' | 'empty';
+/** Of a batch what is decided in a file of its own; all else is a short act on its pot. */
+const decidedApart = ['mix', 'weigh', 'add', 'judge'] as const satisfies readonly (keyof typeof batchVerbs)[];
+type PotAct = CommandOf<Exclude<keyof typeof batchVerbs, (typeof decidedApart)[number]>>;
 
-/** The short acts on a pot. */
-export function decidePotAct(shop: Shop, said: Said<CommandOf<BatchVerb>>): Decision {
+export function isPotAct(command: Command): command is PotAct {
+  const apart: readonly Verb[] = decidedApart;
+  return isOwnKey(batchVerbs, command.verb) && !apart.includes(command.verb);
+}
+
+export function decidePotAct(shop: Shop, said: Said<PotAct>): Decision {
   const { command } = said;
   switch (command.verb) {
     case 'stir': {

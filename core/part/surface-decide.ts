@@ -9,8 +9,8 @@ import type { Shop } from '../shop.ts';
 import { askedAsNew } from './new-part.ts';
 
 export function decidePrep(shop: Shop, said: Said<CommandOf<'prep'>>): Decision {
-  const { verb: _, parts, asNew = false, ...prepared } = said.command;
-  return onNew(shop, said, { parts, asNew }, { type: 'SurfacePrepared', ...prepared });
+  const { parts, asNew = false, grade } = said.command;
+  return onNew(shop, said, { parts, asNew }, { type: 'SurfacePrepared', grade });
 }
 
 export function decidePartSurface(shop: Shop, said: Said<CommandOf<'surface'>>, part: PartName): Decision {

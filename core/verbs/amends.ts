@@ -31,7 +31,7 @@ export function amendsOf(verb: Verb): readonly Amends[] | undefined {
   const slots = Object.values(fields).flatMap((field) => field.slots);
   return [
     ...Object.entries(fields).flatMap(([name, field]) =>
-      field.options?.amend === true || field.options?.noted === true
+      field.options?.amend === true
         ? field.slots.map((slot) => ({ name, slot, fact: name, options: field.options }))
         : [],
     ),

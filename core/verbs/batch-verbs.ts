@@ -27,7 +27,7 @@ export const batchVerbs = {
       partBGrams: mass('part-b', { amend: true, alone: 'B' }),
       cans,
     },
-    { leaves: { type: 'PartsWeighed' }, oneOf: ['partAGrams', 'partBGrams'] },
+    { leaves: { type: 'PartsWeighed' }, alsoLeaves: ['PartWeighed'], oneOf: ['partAGrams', 'partBGrams'] },
   ),
   /** More of one part, to bring an off-ratio mix back. */
   add: verb(

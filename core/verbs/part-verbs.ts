@@ -54,10 +54,10 @@ export const partVerbs = {
       asNew: newPart,
       parts: several,
       grade: choice('grade', surfaceGrades, { required: true }),
-      profileMicrometres: micrometres('profile', {}, { highest: 1_000, above: true }),
-      saltsMilligramsPerSquareMetre: salts('salts', { behind: 'salts' }),
+      profileMicrometres: micrometres('profile', { noted: true }, { highest: 1_000, above: true }),
+      saltsMilligramsPerSquareMetre: salts('salts', { noted: true, behind: 'salts' }),
       /** ISO 8502-3, how much: 0 to 5. */
-      dustRating: count('dust', { behind: 'dust' }, { lowest: 0, highest: 5 }),
+      dustRating: count('dust', { noted: true, behind: 'dust' }, { lowest: 0, highest: 5 }),
     },
     { leaves: { type: 'SurfacePrepared' } },
   ),

@@ -29,6 +29,9 @@ export type Kind =
   | 'number'
   | 'word';
 
+/** Metric, as a figure in it is written. */
+export type BaseUnit = 'g' | 'L' | 'C' | '%' | 'mm' | 'm2' | 'um' | 'min' | 'm/s' | 'mg/m2';
+
 /** In the base unit of the kind. What lies outside is a slip of the thumb, never a reading. */
 export interface Limits {
   readonly lowest: number;
@@ -42,8 +45,8 @@ export interface SlotRow {
   readonly kinds: readonly Kind[];
   readonly units: readonly string[];
   readonly limits?: Limits;
-  /** The base unit, as a figure in it is written. */
-  readonly unit?: string;
+  /** None where it counts or names something. */
+  readonly unit?: BaseUnit;
 }
 
 export interface NamedSlot<Name extends string = string> extends SlotRow {
@@ -80,7 +83,7 @@ export interface Options {
   readonly orNone?: true;
   /** A correction may put it right; the fact has it under the same name. */
   readonly amend?: true;
-  /** Goes into the event as it was said, is told with the act and can be put right; no rule reads it. */
+  /** Goes into the event as it was said and is told with the act; no rule reads it. */
   readonly noted?: true;
   /** The word that it stands behind, in the reader's spelling, where its unit alone says nothing: `in 5l`, `lot 7731`. */
   readonly behind?: string;
@@ -116,7 +119,7 @@ function row<const N extends string, const O extends Options>(
   return { told, slots, options, words: new Map(), ...more };
 }
 
-function figure(kind: Kind, unit: string, units: readonly string[], usual: Limits) {
+function figure(kind: Kind, unit: BaseUnit, units: readonly string[], usual: Limits) {
   return <const N extends string, const O extends Options>(
     name: N,
     options: O | undefined,

@@ -15,6 +15,8 @@ export interface Leaves {
 interface RowOptions {
   /** Left out: nothing of such an act can be put right by a correction. */
   readonly leaves?: Leaves;
+  /** Where only a part of it was told. */
+  readonly alsoLeaves?: readonly string[];
   /** What else a correction may put right: how it names the figure, what slot that is, and how the fact names it. */
   readonly amends?: Readonly<Record<string, { readonly slot: string; readonly fact: string }>>;
   /** What it is done to, where none of its fields names it. */
@@ -65,11 +67,7 @@ export type SlotOf<Row> = Row extends VerbRow<infer F> ? F[keyof F]['slots'][num
 
 /** The fields that a correction may put right. */
 type Amendable<F extends Fields> = {
-  [K in keyof F]: F[K] extends FieldRow<string, infer O>
-    ? O extends { amend: true } | { noted: true }
-      ? K
-      : never
-    : never;
+  [K in keyof F]: F[K] extends FieldRow<string, infer O> ? (O extends { amend: true } ? K : never) : never;
 }[keyof F];
 type AmendableIn<Rows> = { [V in keyof Rows]: Rows[V] extends VerbRow<infer F> ? Amendable<F> : never }[keyof Rows];
 type ValueIn<Rows, K> = {

@@ -3,12 +3,16 @@
 import type { Fact } from '../../../../core/history.ts';
 import { endingOfRing, timeOf } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
+import { withNoted } from '../../noted-figures.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishComponents } from './material.ts';
 import { englishParts } from './parts.ts';
 import { englishSessionFact } from './session-facts.ts';
+import { slotNames } from './slots.ts';
 
-export function englishFact(fact: Fact, f: Figures): string {
+export const englishFact = (fact: Fact, f: Figures): string => withNoted(happened(fact, f), fact, f, slotNames);
+
+function happened(fact: Fact, f: Figures): string {
   switch (fact.type) {
     case 'BatchOpened':
       return `batch ${fact.batch} opened, ${f.mass(fact.plannedGrams)} of ${fact.sheet.name}`;
@@ -50,15 +54,8 @@ export function englishFact(fact: Fact, f: Figures): string {
       return `judged anew by edition ${fact.edition} of the rules`;
     case 'PartReceived':
       return 'part noted';
-    case 'SurfacePrepared': {
-      const { profileMicrometres: profile, saltsMilligramsPerSquareMetre: salts, dustRating: dust } = fact;
-      return [
-        `prepared ${englishParts.grades[fact.grade]}`,
-        ...(profile === undefined ? [] : [`profile ${f.film(profile)}`]),
-        ...(salts === undefined ? [] : [`salts ${f.decimal(salts)} mg/m²`]),
-        ...(dust === undefined ? [] : [`dust ${dust}`]),
-      ].join(', ');
-    }
+    case 'SurfacePrepared':
+      return `prepared ${englishParts.grades[fact.grade]}`;
     case 'CoatApplied':
       return `${fact.part} ${fact.pass === undefined ? 'coated' : 'touched up'} (${fact.method}, batch ${fact.batch})`;
     case 'FilmDry':

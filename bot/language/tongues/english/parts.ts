@@ -58,8 +58,6 @@ export const englishParts = {
   unknownDetails: (parts: string, what: string) => `Not known of ${parts}: ${what}.`,
   detailNames: { metal: 'metal', wall: 'wall', area: 'area', bears: 'the heat it bears' },
   prepared: (part: string, grade: string) => `${part}: prepared, ${grade}`,
-  salts: (figure: string) => `Salts ${figure} mg/m².`,
-  dust: (rating: number) => `Dust ${rating} (0 to 5).`,
   noSurfaceLife: (sheets: string) =>
     `${sheets} gives no life of a prepared surface: coat it soon, and ask what the job allows.`,
   surfaceLifeOf: (sheet: string) => `Its life is by the sheet of ${sheet}.`,

@@ -23,6 +23,7 @@ import { englishReplies } from './replies.ts';
 import { englishLate, englishRings, englishUnproved } from './rings.ts';
 import { englishSession } from './session.ts';
 import { englishSettings } from './settings.ts';
+import { slotNames } from './slots.ts';
 import { englishUndo } from './undo.ts';
 
 const facts: Readonly<Record<FactId, string>> = {
@@ -259,6 +260,7 @@ export const english = {
   holdReason: englishHoldReason,
   misread: englishMisread,
   fact: englishFact,
+  slots: slotNames,
   rings: englishRings,
   unproved: englishUnproved,
   late: englishLate,

@@ -1,4 +1,5 @@
-// What an act may take, in the words of the trade: for a line that did not read. In English.
+// What an act may take, in the words of the trade: for a line that did not read, and for what is noted with an act. In
+// English.
 
 import type { Slot } from '../../slots.ts';
 import { englishMethodList } from './methods.ts';
@@ -44,7 +45,7 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   grade: 'preparation grade',
   profile: 'profile',
   salts: 'salts',
-  dust: 'dust rating',
+  dust: 'dust',
   pass: 'another pass',
   'door-time': 'how long the door was open',
   rating: 'adhesion rating',

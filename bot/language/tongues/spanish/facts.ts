@@ -3,6 +3,7 @@
 import type { Fact } from '../../../../core/history.ts';
 import { endingOfRing, timeOf } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
+import { withNoted } from '../../noted-figures.ts';
 import { englishParts } from '../english/parts.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishComponents } from './material.ts';
@@ -12,6 +13,7 @@ import { spanishParts } from './parts.ts';
 import { spanishRingName } from './rings.ts';
 import { spanishSessionFact } from './session-facts.ts';
 import { spanishSettings } from './settings.ts';
+import { slotNames } from './slots.ts';
 
 const ways = { oven: 'horno', room: 'sala' };
 const states = { wet: 'húmeda', dry: 'seca' };
@@ -24,7 +26,9 @@ const uses = {
   other: 'otro uso',
 };
 
-export function spanishFact(fact: Fact, f: Figures): string {
+export const spanishFact = (fact: Fact, f: Figures): string => withNoted(happened(fact, f), fact, f, slotNames);
+
+function happened(fact: Fact, f: Figures): string {
   switch (fact.type) {
     case 'BatchOpened':
       return `mezcla ${fact.batch} abierta, ${f.mass(fact.plannedGrams)} de ${fact.sheet.name}`;
@@ -66,15 +70,8 @@ export function spanishFact(fact: Fact, f: Figures): string {
       return `juzgada de nuevo por la edición ${fact.edition} de las reglas`;
     case 'PartReceived':
       return 'pieza anotada';
-    case 'SurfacePrepared': {
-      const { profileMicrometres: profile, saltsMilligramsPerSquareMetre: salts, dustRating: dust } = fact;
-      return [
-        `superficie preparada, ${englishParts.grades[fact.grade]}`,
-        ...(profile === undefined ? [] : [`perfil ${f.film(profile)}`]),
-        ...(salts === undefined ? [] : [`sales ${f.decimal(salts)} mg/m²`]),
-        ...(dust === undefined ? [] : [`polvo ${dust}`]),
-      ].join(', ');
-    }
+    case 'SurfacePrepared':
+      return `superficie preparada, ${englishParts.grades[fact.grade]}`;
     case 'CoatApplied':
       return `${fact.part}: capa ${fact.pass === undefined ? 'aplicada' : 'retocada'} (${spanishMethods[fact.method].name}, mezcla ${fact.batch})`;
     case 'FilmDry':

@@ -46,8 +46,6 @@ export const spanishParts: typeof englishParts = {
   unknownDetails: (parts, what) => `No se sabe de ${parts}: ${what}.`,
   detailNames: { metal: 'metal', wall: 'pared', area: 'área', bears: 'calor que aguanta' },
   prepared: (part, grade) => `${part}: superficie preparada, ${grade}`,
-  salts: (figure) => `Sales: ${figure} mg/m².`,
-  dust: (rating) => `Polvo: ${rating} (de 0 a 5).`,
   noSurfaceLife: (sheets) =>
     `${sheets} no dice cuánto dura una superficie preparada: aplicar pronto, y preguntar qué admite el trabajo.`,
   surfaceLifeOf: (sheet) => `Lo que dura, según la ficha de ${sheet}.`,

@@ -39,6 +39,7 @@ import { spanishReplies } from './replies.ts';
 import { spanishLate, spanishRings, spanishUnproved } from './rings.ts';
 import { spanishSession } from './session.ts';
 import { spanishSettings } from './settings.ts';
+import { slotNames } from './slots.ts';
 import { spanishUndo } from './undo.ts';
 
 const facts: Readonly<Record<FactId, string>> = {
@@ -272,6 +273,7 @@ export const spanish: Words = {
   holdReason: spanishHoldReason,
   misread: spanishMisread,
   fact: spanishFact,
+  slots: slotNames,
   rings: spanishRings,
   unproved: spanishUnproved,
   late: spanishLate,
