@@ -31,7 +31,6 @@ import { decideBrief, decideClose, decideSessionAct, decideSprayOn } from './ses
 import type { Shop } from './shop.ts';
 import { notedFrom } from './verbs/noted.ts';
 
-// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each verb
 export function decide(shop: Shop, said: Said): Decision {
   const decision = decideVerb(shop, said);
   if (decision.kind !== 'accepted') return decision;
@@ -44,6 +43,7 @@ function noting(command: Command, event: NewEvent): NewEvent {
   return Object.keys(noted).length === 0 ? event : { ...event, body: EventBody.parse({ ...event.body, ...noted }) };
 }
 
+// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each verb
 function decideVerb(shop: Shop, said: Said): Decision {
   if (said.at > said.now) return unclear({ code: 'in-the-future', at: said.at, now: said.now });
   const { command } = said;
