@@ -2,7 +2,7 @@
 // said at this moment. Asked of the decisions themselves, so that no button says other than they do.
 
 import type { Command, Stance } from './commands.ts';
-import { peopleFrom } from './crew/who-may-set.ts';
+import { peopleFrom } from './crew/who-may.ts';
 import { decide } from './decide.ts';
 import type { PersonName } from './ids.ts';
 import type { Objection, ObjectionCode, Unclear } from './objections.ts';

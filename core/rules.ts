@@ -3,7 +3,7 @@
 // same answer a year later over a corrected record.
 
 import { isDecision } from './commands.ts';
-import { peopleFrom, roleShort } from './crew/who-may-set.ts';
+import { peopleFrom, roleShort } from './crew/who-may.ts';
 import type { Decision, Said } from './decision.ts';
 import type { NewEvent } from './history.ts';
 import type { Objection, ObjectionCode } from './objections.ts';

@@ -13,6 +13,7 @@ export type SettingRow = {
     readonly kind: Kind;
     /** What lifts safety, moves clocks that others rely on, or says who is told and when, is the lead's or more. */
     readonly leastRole: Role;
+    readonly roleToPutOff?: Role;
     /** Of whoever says it; left out, of the crew. */
     readonly personal?: true;
     /** What holds where nobody has said. */
@@ -34,7 +35,7 @@ export const settingRows = {
   /** Of what many read at once: a batch's message, the board. */
   'crew-language': { kind: 'language', leastRole: 'lead', field: 3 },
   'crew-units': { kind: 'units', leastRole: 'lead', field: 4 },
-  /** And the role of whom it concerns, as it was and as it will be: `who-may-set.ts`. */
+  /** And the role of whom it concerns, as it was and as it will be. */
   role: { kind: 'roles', leastRole: 'lead' },
   sheet: { kind: 'sheet', leastRole: 'lead', field: 5, tap: 2 },
   /** Older than this, an air reading no longer serves. About 4 h: FHWA-RD-98-084 check form; MIL-HDBK-1110 9.6.6. */
@@ -52,8 +53,8 @@ export const settingRows = {
   /** Whoever begins a shift is asked whether they hear the bell. */
   bell: { kind: 'switch', leastRole: 'lead', usual: { on: false } },
   emergency: { kind: 'emergency', leastRole: 'lead' },
-  /** The crew briefs before it sprays. A first brief puts it on by itself. Off is the supervisor's: `who-may-set.ts`. */
-  brief: { kind: 'switch', leastRole: 'lead', usual: { on: false } },
+  /** The crew briefs before it sprays. A first brief puts it on by itself. */
+  brief: { kind: 'switch', leastRole: 'lead', roleToPutOff: 'supervisor', usual: { on: false } },
   /** Common practice, no source. */
   'brief-ahead': {
     ...{ kind: 'duration', leastRole: 'lead', usual: { minutes: minutes(15) } },

@@ -8,7 +8,7 @@ import { english } from '../bot/language/tongues/english/sentences.ts';
 import { englishVerbs } from '../bot/language/tongues/english/verbs.ts';
 import { allowed } from '../core/allowed.ts';
 import { verbRows } from '../core/commands.ts';
-import { leastRole, settlingRows } from '../core/crew/who-may-set.ts';
+import { type Deed, deeds, leastRole } from '../core/crew/who-may.ts';
 import { reminderKinds } from '../core/reminders/wanted-reminder.ts';
 
 const table = (head: readonly string[], rows: readonly (readonly string[])[]) =>
@@ -48,6 +48,13 @@ const notedSlots = Object.values(verbRows)
   .flatMap(({ slots }) => slots)
   .filter(({ name }) => !Object.hasOwn(factUnits, name));
 
+/** As it begins on a line; where a setting is put on and off by others, either way. */
+function lineOf(deed: Deed): string {
+  if ('say' in deed) return deed.say;
+  const isTwofold = deeds.some((other) => 'set' in other && other.set === deed.set && other.off === true);
+  return `set ${deed.set}${isTwofold ? (deed.off === true ? ' off' : ' on') : ''}`;
+}
+
 function tables(): string {
   const rules = Object.entries(allowed).flatMap(([verb, rows]) =>
     rows.map(({ code, source, liftedBy }) => [verb, `\`${code}\``, source, liftedBy]),
@@ -67,10 +74,10 @@ function tables(): string {
     ),
     '### What is allowed when: objections, whose rule, who may lift it beforehand',
     table(['verb', 'code', 'source', 'lifted by'], rules),
-    '### Who may settle what (where nobody is one, whoever ranks highest)',
+    '### Who may say what (where nobody is one, whoever ranks highest; what is not here is anybody’s)',
     table(
-      ['setting', 'at least'],
-      settlingRows.map((row) => [`\`${row}\``, leastRole(row)]),
+      ['said', 'at least'],
+      deeds.map((deed) => [`\`${lineOf(deed)}\``, leastRole(deed)]),
     ),
     '### Deviations that are never objections',
     table(

@@ -2,11 +2,10 @@
 
 import { allowed } from '../../core/allowed.ts';
 import { roles } from '../../core/crew/crew-commands.ts';
-import { leastRole, type SettlingRow, settlingRows } from '../../core/crew/who-may-set.ts';
+import { type Deed, deeds, leastRole } from '../../core/crew/who-may.ts';
 import { isOwnKey } from '../../core/own-key.ts';
-import { qualifications } from '../../core/session/session-commands.ts';
 import { englishVerbs } from '../language/tongues/english/verbs.ts';
-import { type VocabularyRow, vocabulary } from '../language/vocabulary.ts';
+import { type VocabularyName, type VocabularyRow, vocabulary } from '../language/vocabulary.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 
@@ -27,34 +26,28 @@ export function helpCard(t: Telling, verb: string | undefined): Card {
     lines: [
       typed.example(row.name),
       replies.helpHow,
-      ...settledBy(t, row.name),
+      ...whose(t, row.name),
       ...(told.length === 0 ? [] : [replies.helpRules, ...told]),
     ],
   });
 }
 
-/** Who may settle it: of `set` each of its settings, of a date that date. */
-function settledBy(t: Telling, verb: string): readonly string[] {
-  const dates: readonly string[] = qualifications;
-  const isAsked = (row: SettlingRow) => (verb === 'set' ? !dates.includes(row) : dates.includes(row) && row === verb);
-  const asked = settlingRows.filter(isAsked);
-  return roles.flatMap((role) => {
-    const theirs = asked.filter((row) => leastRole(row) === role).map((row) => settlingName(t, row));
-    return theirs.length === 0 ? [] : [t.words.replies.helpSettled[role](theirs.join(', '))];
-  });
-}
-
-function settlingName({ words: { settings, session } }: Telling, row: SettlingRow): string {
-  switch (row) {
-    case 'brief on':
-      return `${settings.names.brief.label}: ${session.settings.on}`;
-    case 'brief off':
-      return `${settings.names.brief.label}: ${session.settings.off}`;
-    case 'fit':
-    case 'medical':
-    case 'training':
-      return session.qualifications[row];
-    default:
-      return settings.names[row].label;
+/** Whose it is to say; of `set`, each of its settings, and of a date, that date. What is anybody's needs no word. */
+function whose({ words: { replies, settings, session } }: Telling, say: VocabularyName): readonly string[] {
+  const { on, off } = session.settings;
+  const nameOf = (deed: Deed): readonly string[] => {
+    if ('say' in deed) return [];
+    const { label } = settings.names[deed.set];
+    const isTwofold = deeds.some((other) => 'set' in other && other.set === deed.set && other.off === true);
+    return [isTwofold ? `${label}: ${deed.off === true ? off : on}` : label];
+  };
+  if (say === 'set') {
+    return roles.flatMap((role) => {
+      const theirs = deeds.filter((deed) => leastRole(deed) === role).flatMap(nameOf);
+      return theirs.length === 0 ? [] : [replies.helpSettled[role](theirs.join(', '))];
+    });
   }
+  const role = leastRole({ say });
+  if (isOwnKey(session.qualifications, say)) return [replies.helpSettled[role](session.qualifications[say])];
+  return role === 'crew' ? [] : [replies.helpSaid[role]];
 }

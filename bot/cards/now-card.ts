@@ -1,6 +1,6 @@
 // What runs and what rings next.
 
-import { roleMissingFor } from '../../core/crew/who-may-set.ts';
+import { roleMissing } from '../../core/crew/who-may.ts';
 import { defaultPlace, type PersonName } from '../../core/ids.ts';
 import { partStatus } from '../../core/part/part-status.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
@@ -26,7 +26,7 @@ export function nowCard(t: Telling, name: PersonName): Card {
   );
   // Asked for until it is there: whoever needs the numbers has no time to look for them.
   const isEmergencySet = t.shop.crew.spray.emergency.call !== undefined;
-  const maySet = roleMissingFor(t.shop.crew, name, 'emergency') === undefined;
+  const maySet = roleMissing(t.shop.crew, name, { set: 'emergency' }) === undefined;
   const runs = [...batches, ...cans, ...sessions, ...parts];
   return makeCard(replies.now, 'plain', {
     facts: airFacts(t, defaultPlace),

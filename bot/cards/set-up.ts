@@ -3,7 +3,7 @@
 
 import { type CrewFile, peopleWithRole } from '../../core/crew/crew.ts';
 import type { Role } from '../../core/crew/crew-commands.ts';
-import { deedOf, peopleFrom, roleMissingFor } from '../../core/crew/who-may-set.ts';
+import { peopleFrom, roleMissing } from '../../core/crew/who-may.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { offeredSheets } from '../../core/products/shelf.ts';
 import type { SettingKind } from '../../core/setting-kinds.ts';
@@ -43,7 +43,7 @@ export function setUpOf(t: Telling, name: PersonName): SetUp {
   return {
     crew: fields,
     personal: fieldsOf(t, name, 'person'),
-    mayCrew: fields.every(({ id }) => roleMissingFor(crew, name, deedOf({ name: id })) === undefined),
+    mayCrew: fields.every(({ id }) => roleMissing(crew, name, { set: id }) === undefined),
     who: peopleFrom(crew, 'lead'),
     leads: peopleWithRole(crew, 'lead'),
     supervisors: peopleWithRole(crew, 'supervisor'),

@@ -2,7 +2,7 @@
 
 import { personIn } from '../../core/crew/crew.ts';
 import { roles } from '../../core/crew/crew-commands.ts';
-import { deedOf, leastRole, roleMissingFor } from '../../core/crew/who-may-set.ts';
+import { type Deed, leastRole, roleMissing } from '../../core/crew/who-may.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { offeredSheets } from '../../core/products/shelf.ts';
 import { qualifications } from '../../core/session/session-commands.ts';
@@ -28,18 +28,16 @@ export function settingsCard(t: Telling, name: PersonName): Card {
       }),
     ],
     actions: settingNames
-      .filter(
-        (each) => tapPlace(each) !== undefined && roleMissingFor(crew, name, deedFor(t, name, each)) === undefined,
-      )
+      .filter((each) => tapPlace(each) !== undefined && roleMissing(crew, name, deedFor(t, name, each)) === undefined)
       .sort((one, other) => (tapPlace(one) ?? 0) - (tapPlace(other) ?? 0))
       .flatMap((each) => tapsFor(t, name, each)),
   });
 }
 
 /** Of one that is put off by others than who puts it on: what changes it now. */
-function deedFor(t: Telling, person: PersonName, name: SettingName) {
+function deedFor(t: Telling, person: PersonName, name: SettingName): Deed {
   const [now] = asItStands(t, person, name);
-  return deedOf(now?.name === 'brief' ? { name: 'brief', on: !now.on } : { name });
+  return { set: name, off: now !== undefined && 'on' in now && now.on };
 }
 
 function lineOf(t: Telling, person: PersonName, name: SettingName): string {

@@ -2,7 +2,7 @@
 // answer as a card. What leaves a file behind goes through the paper tray.
 
 import type { DayAsked } from '../../core/commands.ts';
-import { roleShort } from '../../core/crew/who-may-set.ts';
+import { peopleFrom, roleMissing } from '../../core/crew/who-may.ts';
 import { canStream, nameIn, nounOf, numberIn, partStream, type StreamId } from '../../core/ids.ts';
 import { inNaturalOrder } from '../../core/natural-order.ts';
 import { exportRows } from '../../core/records/export-rows.ts';
@@ -165,7 +165,11 @@ export function createRecordAnswers(needs: RecordAnswersNeeds): RecordAnswers {
 
   async function backup(t: Telling, file: string, asker: Asker): Promise<Card> {
     const { records } = t.words;
-    if (roleShort(t.shop.crew, asker.name, 'lead') !== undefined) return makeCard(records.backupRole, 'stop');
+    const missing = roleMissing(t.shop.crew, asker.name, { say: 'backup' });
+    if (missing !== undefined) {
+      const who = t.f.list(peopleFrom(t.shop.crew, missing));
+      return makeCard(records.backupRole, 'stop', { lines: [records.backupWho(who)] });
+    }
     const path = papers.copyPath(file, asker.atConsole);
     if (path === undefined) return makeCard(records.backupName, 'warn');
     try {

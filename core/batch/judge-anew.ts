@@ -2,7 +2,7 @@
 // Nothing is reopened by it: no hold, no bell, no part that was released.
 
 import type { CommandOf } from '../commands.ts';
-import { peopleFrom, roleShort } from '../crew/who-may-set.ts';
+import { peopleFrom, roleMissing } from '../crew/who-may.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { Entry } from '../history.ts';
 import { batchStream } from '../ids.ts';
@@ -13,7 +13,7 @@ import { findBatch } from './batch-decide.ts';
 
 /** A decision counts from when it is given, whatever time is said with it. */
 export function decideJudge(shop: Shop, { by, now, command }: Said<CommandOf<'judge'>>): Decision {
-  const wanted = roleShort(shop.crew, by, 'lead');
+  const wanted = roleMissing(shop.crew, by, { say: 'judge' });
   if (wanted !== undefined) return unclear({ code: 'may-not-judge', wanted, who: peopleFrom(shop.crew, wanted) });
   const batch = findBatch(shop, command.batch, () => true);
   if ('kind' in batch) return batch;

@@ -3,7 +3,7 @@
 import type { CommandOf } from '../commands.ts';
 import { personIn } from '../crew/crew.ts';
 import { localDay } from '../crew/local-day.ts';
-import { roleShort } from '../crew/who-may-set.ts';
+import { peopleFrom, roleMissing } from '../crew/who-may.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { type CanNumber, canStream } from '../ids.ts';
@@ -64,12 +64,14 @@ export function decideCanAct(shop: Shop, said: Said<CommandOf<CanVerb>>): Decisi
   const found = findCan(shop, command.can, fitsFor(command.verb, at));
   if ('kind' in found) return found;
   const { role } = personIn(shop.crew, said.by);
-  const nobodyLeads = role === 'crew' && roleShort(shop.crew, said.by, 'lead') === undefined;
+  const missing = roleMissing(shop.crew, said.by, { say: 'check' });
+  const nobodyLeads = role === 'crew' && missing === undefined;
+  const who = missing === undefined ? [] : peopleFrom(shop.crew, missing);
   const events = (saidWith: NewEvent['saidWith']): readonly NewEvent[] => [
     { streams: [canStream(found.number)], happenedAt: at, body: bodyOf(), saidWith },
   ];
   return command.verb === 'check'
-    ? judge(shop, said, checkRules, [{ can: found, role, nobodyLeads }], events)
+    ? judge(shop, said, checkRules, [{ can: found, role, nobodyLeads, who }], events)
     : { kind: 'accepted', events: events({ despite: [] }) };
 
   function bodyOf(): EventBody {

@@ -1,7 +1,7 @@
 // What speaks against an act with a can or with what comes out of one, in figures.
 
 import type { Component } from '../components.ts';
-import type { BatchNumber, CanNumber, SheetId } from '../ids.ts';
+import type { BatchNumber, CanNumber, PersonName, SheetId } from '../ids.ts';
 import type { EpochMs, Grams, Litres, Minutes } from '../units.ts';
 
 export type MaterialObjection =
@@ -9,7 +9,7 @@ export type MaterialObjection =
   | { readonly code: 'can-expired'; readonly lot: string; readonly expires: string }
   | { readonly code: 'can-discarded'; readonly can: CanNumber; readonly at: EpochMs }
   | { readonly code: 'can-doubtful'; readonly can: CanNumber; readonly since: EpochMs; readonly limitMinutes: Minutes }
-  | { readonly code: 'check-by-lead'; readonly can: CanNumber }
+  | { readonly code: 'check-by-lead'; readonly can: CanNumber; readonly who: readonly PersonName[] }
   | { readonly code: 'more-than-can-holds'; readonly can: CanNumber; readonly grams: Grams; readonly leftGrams: Grams }
   | { readonly code: 'can-of-other-sheet'; readonly can: CanNumber; readonly sheet: SheetId }
   | {

@@ -2,7 +2,7 @@
 
 import type { Component } from '../components.ts';
 import type { Role } from '../crew/crew-commands.ts';
-import type { SheetId } from '../ids.ts';
+import type { PersonName, SheetId } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { hadHappened, type Rule } from '../rules.ts';
 import { type EpochMs, type Grams, minutes } from '../units.ts';
@@ -120,6 +120,8 @@ export interface CheckCase {
   readonly can: Can;
   readonly role: Role;
   readonly nobodyLeads: boolean;
+  /** Who may. */
+  readonly who: readonly PersonName[];
 }
 
 export const checkRules: readonly Rule<CheckCase>[] = [
@@ -127,7 +129,7 @@ export const checkRules: readonly Rule<CheckCase>[] = [
     code: 'check-by-lead',
     source: 'the order of the work',
     liftedBy: 'lead',
-    check: ({ can, role, nobodyLeads }) =>
-      role === 'crew' && !nobodyLeads ? { code: 'check-by-lead', can: can.number } : undefined,
+    check: ({ can, role, nobodyLeads, who }) =>
+      role === 'crew' && !nobodyLeads ? { code: 'check-by-lead', can: can.number, who } : undefined,
   },
 ];

@@ -5,7 +5,7 @@ import { findCan } from '../can/can-decide.ts';
 import type { FromCan } from '../can/can-events.ts';
 import { type CommandOf, verbRows } from '../commands.ts';
 import type { Component } from '../components.ts';
-import { mayNotSettle, roleShort } from '../crew/who-may-set.ts';
+import { mayNotSettle, roleMissing } from '../crew/who-may.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import { type Entry, Fact, inOrder } from '../history.ts';
 import {
@@ -77,7 +77,7 @@ export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decisio
   if (fact.type === 'PartReleased' || releases(shop, { ...entry, fact, happenedAt })) {
     return unclear({ code: 'decision-stands' });
   }
-  const wanted = fact.type === 'CanChecked' ? roleShort(shop.crew, said.by, 'lead') : undefined;
+  const wanted = fact.type === 'CanChecked' ? roleMissing(shop.crew, said.by, { say: 'check' }) : undefined;
   if (wanted !== undefined) return unclear(mayNotSettle(shop.crew, wanted));
   return {
     kind: 'accepted',

@@ -2,7 +2,7 @@
 // one's own rests on it, after a second tap. Nothing is erased: the correction stands in the record.
 
 import type { CommandOf } from '../commands.ts';
-import { mayNotSettle, roleMissingFor } from '../crew/who-may-set.ts';
+import { mayNotSettle, roleMissing } from '../crew/who-may.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import { type Correction, type Entry, type EventBody, type Fact, isAct, type NewEvent } from '../history.ts';
 import type { PersonName } from '../ids.ts';
@@ -144,7 +144,7 @@ function goneOnBy(by: PersonName, { seq, entries, amended }: Latest, acts: reado
 /** A slip in what one may settle is one's own to take back; but whoever may not put the brief off does not do so by undo. */
 function roleToUnsettle(shop: Shop, by: PersonName, fact: Fact) {
   const putOn = fact.type === 'SettingChanged' && fact.setting.name === 'brief' && fact.setting.on;
-  return putOn ? roleMissingFor(shop.crew, by, 'brief off') : undefined;
+  return putOn ? roleMissing(shop.crew, by, { set: 'brief', off: true }) : undefined;
 }
 
 function takingBack({ entries, amended }: Latest, said: Said): readonly NewEvent[] {

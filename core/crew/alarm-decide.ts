@@ -9,7 +9,7 @@ import { namedIn } from '../session/people-named.ts';
 import type { Alarm, Qualification } from '../session/session-commands.ts';
 import { liveBatches, type Shop } from '../shop.ts';
 import { unreadUnder } from '../unread.ts';
-import { mayNotSettle, roleMissingFor } from './who-may-set.ts';
+import { mayNotSettle, roleMissing } from './who-may.ts';
 
 /** Stands where a near miss was told by nobody. */
 export const nobody: PersonName = 'anonymous';
@@ -64,7 +64,7 @@ export function decideBell(shop: Shop, said: Said<CommandOf<'bell'>>): Decision 
 
 export function decideQualification(shop: Shop, said: Said<CommandOf<Qualification>>): Decision {
   const { verb, person, until } = said.command;
-  const wanted = roleMissingFor(shop.crew, said.by, verb);
+  const wanted = roleMissing(shop.crew, said.by, { say: verb });
   if (wanted !== undefined) return unclear(mayNotSettle(shop.crew, wanted));
   const known = namedIn(shop, said, [person]);
   if (known.is === 'stranger') return known.decision;

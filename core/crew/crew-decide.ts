@@ -10,7 +10,7 @@ import type { Setting } from '../settings.ts';
 import { nounsIn, type Shop } from '../shop.ts';
 import type { Crew } from './crew.ts';
 import type { CrewUnclear } from './crew-unclear.ts';
-import { mayNotSettle, roleMissing } from './who-may-set.ts';
+import { mayNotSettle, roleMissingToSet } from './who-may.ts';
 
 export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
   const setting = asKnown(shop.crew, said.command.setting);
@@ -21,7 +21,7 @@ export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
       return unclear({ code: 'which-sheet', known: offeredSheets(shop.shelf), faults: [], invented: setting.sheet });
     }
   }
-  const wanted = roleMissing(shop.crew, said.by, setting);
+  const wanted = roleMissingToSet(shop.crew, said.by, setting);
   if (wanted !== undefined) {
     return unclear(mayNotSettle(shop.crew, wanted));
   }

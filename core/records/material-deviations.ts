@@ -37,7 +37,11 @@ export function againstCan(shop: Shop, can: Can, entry: Entry): readonly Objecti
       );
     }
     case 'CanChecked':
-      return objectionsTo(checkRules, { can, role: fact.role, nobodyLeads: fact.nobodyLeads === true }, entry.edition);
+      return objectionsTo(
+        checkRules,
+        { can, role: fact.role, nobodyLeads: fact.nobodyLeads === true, who: [] },
+        entry.edition,
+      );
   }
 }
 

@@ -50,7 +50,7 @@ export const batchVerbs = {
     { leaves: { type: 'PotEmptied' } },
   ),
   /** By the newest edition of the rules, which else judges later acts only. */
-  judge: verb({ batch }, { decision: true }),
+  judge: verb({ batch }, { decision: true, leastRole: 'lead' }),
   cover: verb({ batch }, { leaves: { type: 'PotCovered' } }),
   uncover: verb({ batch }, { leaves: { type: 'PotUncovered' } }),
   /** What drained from a flow coat, to be filtered and used again. */

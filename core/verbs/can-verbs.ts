@@ -27,7 +27,7 @@ export const canVerbs = {
   /** Inert gas over what is left, and the lid on. */
   blanket: verb({ can }, { leaves: { type: 'CanBlanketed' } }),
   /** A lead looked at a doubtful can and takes it. */
-  check: verb({ can }, { leaves: { type: 'CanChecked' }, decision: true }),
+  check: verb({ can }, { leaves: { type: 'CanChecked' }, decision: true, leastRole: 'lead' }),
   /** The stirrer runs in the can itself, before a pour. */
   prestir: verb({ can }, { leaves: { type: 'CanStirred' } }),
   discard: verb(

@@ -25,10 +25,10 @@ const ofSession = verb({ session });
 const note = ownWords('told');
 const alarm = verb({ note }, { endsInWords: true, calls: true });
 /** The last day on which it counts. */
-const qualification = verb({
-  person: person('person', { required: true }),
-  until: day('until-day', { required: true }),
-});
+const qualification = verb(
+  { person: person('person', { required: true }), until: day('until-day', { required: true }) },
+  { leastRole: 'lead' },
+);
 
 export const sessionVerbs = {
   brief: verb({

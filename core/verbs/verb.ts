@@ -1,6 +1,7 @@
 // A verb's row: what its command may hold. The type of the command is inferred from it, and everything that takes, prints,
 // explains or corrects the act reads it.
 
+import type { Role } from '../crew/crew-commands.ts';
 import type { Noun } from '../ids.ts';
 import type { Field, FieldRow } from './slot.ts';
 
@@ -27,6 +28,8 @@ interface RowOptions {
   readonly endsInWords?: true;
   /** Counts from when it is given: no telling that it was already given makes one. */
   readonly decision?: true;
+  /** Who may say it; left out, anybody. */
+  readonly leastRole?: Role;
   /** Calls people: nothing after its word may stop the reading, and a thread's batch is not meant by itself. */
   readonly calls?: true;
 }

@@ -7,6 +7,7 @@ import { ringUntil } from '../../../bot/terminal/script.ts';
 import { createTerminal } from '../../../bot/terminal/terminal.ts';
 import { virtualClock } from '../../../bot/time/clocks.ts';
 import type { CrewFile } from '../../../core/crew/crew.ts';
+import type { Store } from '../../../core/ports.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { epochMs } from '../../../core/units.ts';
 import { demoCrew, demoShelf } from '../../core/given.ts';
@@ -16,8 +17,8 @@ export const sprayCrew: CrewFile = {
   people: [...demoCrew.people, { name: 'lia', role: 'crew', language: 'en', units: 'metric' }],
 };
 
-/** `file`: of the record, where its rows are to be looked at. */
-export function sessionTalk(file = ':memory:', crewFile: CrewFile = sprayCrew) {
+/** `record`: its file, where its rows are to be looked at, or one that goes on. */
+export function sessionTalk(record: string | Store = ':memory:', crewFile: CrewFile = sprayCrew) {
   const clock = virtualClock(epochMs(Date.UTC(2026, 2, 2, 8)));
   const heard: Answer[] = [];
   const frontEnd = {
@@ -31,7 +32,7 @@ export function sessionTalk(file = ':memory:', crewFile: CrewFile = sprayCrew) {
     info: () => undefined,
     error: (event: string, details?: object) => expect.fail(`${event} ${JSON.stringify(details)}`),
   };
-  const store = openSqliteStore(file);
+  const store = typeof record === 'string' ? openSqliteStore(record) : record;
   const { host, overview, ringer } = wire({ store, clock, log, crewFile, shelf: demoShelf, frontEnd });
   const terminal = createTerminal({ host, overview, clock, crewFile, as: 'omar' });
   let lines = 0;

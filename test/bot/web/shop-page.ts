@@ -12,6 +12,7 @@ import { overheardHost } from '../../../bot/web/overheard-host.ts';
 import { openPage, type Page } from '../../../bot/web/page.ts';
 import { pageSecret } from '../../../bot/web/session.ts';
 import type { CrewFile } from '../../../core/crew/crew.ts';
+import type { Store } from '../../../core/ports.ts';
 import { readSheetFolders } from '../../../core/store/sheet-files.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { epochMs, minutes } from '../../../core/units.ts';
@@ -39,6 +40,8 @@ interface ShopOptions {
   /** By which it may be called besides its own address. */
   readonly publicUrls?: readonly string[];
   readonly crew?: CrewFile;
+  /** A record that goes on. */
+  readonly store?: Store;
   readonly notice?: string;
   /** Where conversation and secret are kept; in memory without. */
   readonly folder?: string;
@@ -50,13 +53,13 @@ export async function openShop({
   joinCode,
   publicUrls = [],
   crew = shopCrew,
+  store = openSqliteStore(':memory:'),
   notice,
   folder,
   boardBreaks = () => false,
 }: ShopOptions = {}) {
   // A Monday at eight, in the crew's zone.
   const clock = virtualClock(epochMs(Date.UTC(2026, 2, 2, 8)));
-  const store = openSqliteStore(':memory:');
   const shelf = readSheetFolders([join(root, 'core/products/sheets')]);
   let conversation = openConversation(folder, silentLog);
   const frontEnd = {

@@ -18,7 +18,7 @@ export function englishMaterialObjection(objection: MaterialObjection, f: Figure
     case 'can-doubtful':
       return `Can ${objection.can} stood without gas over it for ${f.minutesUp(objection.limitMinutes)} or more (in doubt since ${f.timeDown(objection.since)}). A lead looks at it and says check ${objection.can}.`;
     case 'check-by-lead':
-      return `Whether can ${objection.can} may still be used is for a lead to look at and to say. Call one.`;
+      return `Whether can ${objection.can} may still be used is for a lead to look at and to say. Call one${objection.who.length === 0 ? '' : `: ${f.list(objection.who)}`}.`;
     case 'more-than-can-holds':
       return `${f.mass(objection.grams)} is more than the ${f.mass(objection.leftGrams)} left in can ${objection.can}. Check the scale, or name the second can: can ${objection.can} and its number.`;
     case 'can-of-other-sheet':

@@ -133,6 +133,7 @@ export const englishRecords = {
   backupStays: 'It lies on the machine that keeps the record, in its folder “copies”.',
   backupHow: 'To restore, start with the copy: --data and where it lies. Then verify.',
   backupFailed: (why: string) => `No copy was made: ${why}`,
+  backupWho: (who: string) => `Ask for it: ${who}.`,
   backupRole: 'A copy of the whole record is for a lead or a supervisor to take.',
   backupName: 'Say a plain file name, letters, digits, dot and dash: backup friday.sqlite.',
 

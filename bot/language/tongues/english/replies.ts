@@ -165,6 +165,11 @@ export const englishReplies = {
     lead: (what: string) => `A lead or a supervisor sets: ${what}. Where nobody is one, whoever ranks highest.`,
     supervisor: (what: string) => `A supervisor sets: ${what}. Where nobody is one, whoever ranks highest.`,
   },
+  helpSaid: {
+    crew: 'For anybody to say.',
+    lead: 'For a lead or a supervisor to say. Where nobody is one, whoever ranks highest.',
+    supervisor: 'For a supervisor to say. Where nobody is one, whoever ranks highest.',
+  },
   helpRules: 'What it objects to, and whose rule that is:',
   helpRule: (what: string, source: string, liftedBy: string) => `${what}: ${source}; ${liftedBy}`,
   liftedBy: {

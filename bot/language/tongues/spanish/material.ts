@@ -19,7 +19,7 @@ export function spanishMaterialObjection(objection: MaterialObjection, f: Figure
     case 'can-doubtful':
       return `La lata ${objection.can} estuvo sin gas ${f.minutesUp(objection.limitMinutes)} o más (en duda desde ${theTime(f.timeDown(objection.since))}). La mira un encargado y dice revisar ${objection.can}.`;
     case 'check-by-lead':
-      return `Un encargado mira la lata ${objection.can} y dice si todavía se usa. Llamar a uno.`;
+      return `Un encargado mira la lata ${objection.can} y dice si todavía se usa. Llamar a uno${objection.who.length === 0 ? '' : `: ${f.list(objection.who)}`}.`;
     case 'more-than-can-holds':
       return `${f.mass(objection.grams)} es más de lo que queda en la lata ${objection.can} (${f.mass(objection.leftGrams)}). Mirar la báscula, o nombrar la segunda lata: lata ${objection.can} y su número.`;
     case 'can-of-other-sheet':

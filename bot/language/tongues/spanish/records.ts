@@ -135,6 +135,7 @@ export const spanishRecords: typeof englishRecords = {
   backupStays: 'Queda en la máquina que guarda el registro, en su carpeta «copies».',
   backupHow: 'Para recuperarlo, arrancar con la copia: --data y dónde está. Después, verificar.',
   backupFailed: (why) => `No se hizo la copia: ${why}`,
+  backupWho: (who) => `Pedírsela a: ${who}.`,
   backupRole: 'La copia de todo el registro la saca un encargado o un supervisor.',
   backupName: 'Decir un nombre de archivo sencillo, letras, cifras, punto y guion: copia viernes.sqlite.',
 

@@ -165,6 +165,11 @@ export const spanishReplies: typeof englishReplies = {
     lead: (what) => `Lo fija un encargado o un supervisor: ${what}. Si no hay, quien tenga el mayor rango.`,
     supervisor: (what) => `Lo fija un supervisor: ${what}. Si no hay, quien tenga el mayor rango.`,
   },
+  helpSaid: {
+    crew: 'Lo dice cualquiera.',
+    lead: 'Lo dice un encargado o un supervisor. Si no hay, quien tenga el mayor rango.',
+    supervisor: 'Lo dice un supervisor. Si no hay, quien tenga el mayor rango.',
+  },
   helpRules: 'A qué pone reparos, y de quién es la regla:',
   helpRule: (what, source, liftedBy) => `${what}: ${source}; ${liftedBy}`,
   liftedBy: {
