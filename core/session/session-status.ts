@@ -76,6 +76,7 @@ export function sessionActs({ session, phase }: SessionStatus): readonly Candida
     ...more,
   });
   const left = unacknowledged(session);
+  const [someone = session.briefedBy] = exposedIn(session);
   const sprayOn: Command = { verb: 'spray-on', session: number };
   switch (phase.is) {
     case 'closed':
@@ -86,7 +87,7 @@ export function sessionActs({ session, phase }: SessionStatus): readonly Candida
       const fan = (id: SessionActId, more: { running: boolean; face?: true }) =>
         act(id, {
           ...{ verb: 'fan', session: number, running: more.running },
-          ...(more.face === undefined ? {} : { faceMetresPerSecond: metresPerSecond(0.5) }),
+          ...(more.face === undefined ? {} : { faceMetresPerSecond: metresPerSecond(0.6) }),
         });
       const supplied = (id: SessionActId, is: boolean) => act(id, { verb: 'supplied', session: number, supplied: is });
       const unsaid = left.length > 0 || extraction === undefined || suppliedAir === undefined;
@@ -100,7 +101,7 @@ export function sessionActs({ session, phase }: SessionStatus): readonly Candida
             ]
           : []),
         ...(suppliedAir === undefined ? [supplied('supplied-yes', true), supplied('supplied-no', false)] : []),
-        act('moved-out', { verb: 'near', session: number, people: exposedIn(session).slice(0, 1), goes: 'out' }),
+        act('moved-out', { verb: 'near', session: number, people: [someone], goes: 'out' }),
         act('spray-on', sprayOn, unsaid ? {} : { despite: saidOfSpraying }),
       ];
     }

@@ -16,7 +16,6 @@ import { createExecutor, type Outcome, type Request } from '../../core/execute.t
 import type { Entry, Envelope } from '../../core/history.ts';
 import { partStream, type StreamId } from '../../core/ids.ts';
 import type { Messenger } from '../../core/ports.ts';
-import { readSheet, type SheetShelf } from '../../core/products/sheet.ts';
 import { type Deviation, deviationsIn } from '../../core/records/deviations.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { createRinger } from '../../core/reminders/run.ts';
@@ -26,38 +25,14 @@ import type { Shop } from '../../core/shop.ts';
 import { createShopKeeper } from '../../core/shop-keeper.ts';
 import { openSqliteStore } from '../../core/store/sqlite-store.ts';
 import { type EpochMs, epochMs } from '../../core/units.ts';
-import { demoCrew, demoShelf } from './given.ts';
+import { demoCrew } from './given.ts';
 import { type Draw, edgesIn, type Focus, nextAct, oneOf, whoseActIsRestedOn } from './walk-acts.ts';
 import { coatFaults, judged } from './walk-oracle.ts';
 import { count, neverObjected, reachTable } from './walk-reach.ts';
+import { walkShelf as shelf } from './walk-shelf.ts';
 
 const crew = 'walk';
 const monday = epochMs(Date.UTC(2026, 2, 2, 8));
-
-/** Beside the demo's: the same two as the shop's own, one that cannot be read, and one by weight that gives no densities. */
-const shelf: SheetShelf = new Map([
-  ...demoShelf,
-  ownAs('own-clear', 'demo-clear'),
-  ownAs('own-build', 'demo-build'),
-  ['own-faulty', readSheet('own-faulty.json', '{}')],
-  noLitres(),
-]);
-
-function demo(id: string) {
-  const found = demoShelf.get(id);
-  if (found?.kind !== 'sheet') throw new Error(`${id} has a fault`);
-  return found.sheet;
-}
-
-function ownAs(id: string, as: string) {
-  return [id, readSheet(`${id}.json`, JSON.stringify({ ...demo(as), id }))] as const;
-}
-
-function noLitres() {
-  const { densities: _, ...ratio } = demo('demo-clear').ratio;
-  const read = readSheet('no-litres.json', JSON.stringify({ ...demo('demo-clear'), id: 'no-litres', ratio }));
-  return ['no-litres', read] as const;
-}
 
 function startWalk(file: string) {
   const store = openSqliteStore(file);
