@@ -7,14 +7,13 @@ import type { Card } from '../cards/card.ts';
 import type { Answer } from '../talk/answer.ts';
 import { hasOneMessage, keptUnder } from '../talk/message-subject.ts';
 import { callThem, mentionFor } from './calls.ts';
-import type { MessageDesk } from './desk.ts';
+import type { AnswerNeeds, MessageDesk, Telling } from './desk.ts';
 import { answeredWithFiles } from './hanging-files.ts';
 import type { Look } from './look.ts';
 import type { Posting } from './mail.ts';
 import type { Said } from './messages.ts';
 import type { Address, Where } from './platform.ts';
 import { alone, tellPrivately } from './privately.ts';
-import type { AnswerNeeds, Telling } from './telling.ts';
 
 interface SaidToAll {
   /** Of the message, to find it by. */

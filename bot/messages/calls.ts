@@ -8,11 +8,10 @@ import { calledBy } from '../cards/whom-to-call.ts';
 import type { Words } from '../language/tongues/languages.ts';
 import type { Answer } from '../talk/answer.ts';
 import { keptUnder } from '../talk/message-subject.ts';
-import type { MessageDesk } from './desk.ts';
+import type { AnswerNeeds, MessageDesk, Telling } from './desk.ts';
 import type { Look } from './look.ts';
 import type { Said } from './messages.ts';
 import { tellPrivately } from './privately.ts';
-import type { AnswerNeeds, Telling } from './telling.ts';
 
 interface Outcome {
   readonly name: PersonName;

@@ -1,9 +1,14 @@
-// One crew as a chat platform needs it: who is who there, its channel, what is asked of its record, and its messages.
+// One crew as a chat platform needs it: who is who there, its channel, what is asked of its record, and its messages; and
+// one answer on its way to it.
 
 import type { CrewId, PersonName } from '../../core/ids.ts';
-import type { PaperTray } from '../records/paper-tray.ts';
-import type { Overview } from '../talk/overview.ts';
+import type { Log } from '../../core/ports.ts';
+import type { Answer } from '../talk/answer.ts';
+import type { Overview, Voice } from '../talk/overview.ts';
+import type { FileDesk, Files } from './files.ts';
+import type { Mail } from './mail.ts';
 import type { Messages } from './messages.ts';
+import type { Where } from './platform.ts';
 import type { ToldAlone } from './told-alone.ts';
 
 /** Who the crew's people are on the platform. */
@@ -13,7 +18,7 @@ export interface People {
   readonly isGone: (user: string) => Promise<boolean>;
 }
 
-export interface MessageDesk {
+export interface MessageDesk extends FileDesk {
   readonly crew: CrewId;
   readonly overview: Overview;
   readonly roster: People;
@@ -23,11 +28,21 @@ export interface MessageDesk {
   readonly channel: () => string | undefined;
   /** That, or one of several that its file names. */
   readonly isOurs: (channel: string) => boolean;
-  /** The PNG behind a card's `image`. */
-  readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
-  /** Travellers and exports that were written. */
-  readonly papers: Pick<PaperTray, 'read'>;
 }
 
-/** A paper that did not get into its place, or of which nobody knows since the platform gave no answer to its sharing. */
-export type Missing = 'missing' | 'unsure';
+export interface AnswerNeeds {
+  readonly mail: Mail;
+  readonly files: Files;
+  readonly log: Log;
+}
+
+export interface Telling {
+  readonly desk: MessageDesk;
+  readonly answer: Answer;
+  readonly where: Where;
+  /** Of the delivery. */
+  readonly id: string;
+  /** How whoever said it is spoken to, and how the crew is. */
+  readonly own: Voice;
+  readonly crew: Voice;
+}

@@ -2,9 +2,19 @@
 // paper that somebody asked for. No message ever waits for one.
 
 import { type Card, fileNameOf } from '../cards/card.ts';
+import type { PaperTray } from '../records/paper-tray.ts';
 import type { BackgroundWork } from '../time/background-work.ts';
-import type { MessageDesk, Missing } from './desk.ts';
 import type { Address } from './platform.ts';
+
+/** A paper that did not get into its place, or of which nobody knows since the platform gave no answer to its sharing. */
+export type Missing = 'missing' | 'unsure';
+
+export interface FileDesk {
+  /** The PNG behind a card's `image`. */
+  readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
+  /** Travellers and exports that were written. */
+  readonly papers: Pick<PaperTray, 'read'>;
+}
 
 export interface HangingFile {
   readonly filename: string;
@@ -25,7 +35,6 @@ export interface Files {
 }
 
 type Told = (missing: Missing) => Promise<void>;
-type FileDesk = Pick<MessageDesk, 'picture' | 'papers'>;
 
 export function createFiles(upload: Upload, background: BackgroundWork): Files {
   const begin = (file: string, work: () => Promise<void>) => void background.run('file-not-uploaded', file, work);

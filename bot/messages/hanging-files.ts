@@ -1,13 +1,13 @@
 // The answer to one person's question, with its files. They are for all to see only where the question was: in a thread.
 
 import { crewStream } from '../../core/ids.ts';
-import type { Card } from '../cards/card.ts';
+import { type Card, fileNameOf, makeCard } from '../cards/card.ts';
+import type { Words } from '../language/tongues/languages.ts';
 import type { Voice } from '../talk/overview.ts';
-import type { Missing } from './desk.ts';
-import { missingCard, withPaperLine } from './paper-cards.ts';
+import type { AnswerNeeds, Telling } from './desk.ts';
+import type { Missing } from './files.ts';
 import type { Address } from './platform.ts';
 import { alone, tellPrivately } from './privately.ts';
-import type { AnswerNeeds, Telling } from './telling.ts';
 
 export async function answeredWithFiles(needs: AnswerNeeds, telling: Telling): Promise<void> {
   const { mail, files, log } = needs;
@@ -46,4 +46,21 @@ async function toldMissing(
   const mention = where.thread === undefined ? [] : [where.user];
   const posted = await desk.messages.say(to, { ...look, mention }, `${id}/file`, crewStream);
   if (posted.kind !== 'posted') needs.log.error('missing-file-not-told', { id, outcome: posted.kind });
+}
+
+/** `isHere`: the file comes to the place of the card; otherwise as a direct message. */
+function withPaperLine(card: Card, { chat }: Words, isHere: boolean): Card {
+  if (card.paper === undefined) return card;
+  const file = fileNameOf(card.paper);
+  return { ...card, lines: [isHere ? chat.paperHere(file) : chat.paperAlone(file), ...card.lines] };
+}
+
+/** Of a card with a paper: a tap asks for it again. */
+function missingCard({ paper = '', paperAgain }: Card, { chat }: Words, missing: Missing): Card {
+  const file = fileNameOf(paper);
+  const isUnsure = missing === 'unsure';
+  return makeCard(isUnsure ? chat.paperUnsure(file) : chat.paperMissing(file), 'warn', {
+    lines: [isUnsure ? chat.paperUnsureLine : chat.paperMissingLine],
+    actions: paperAgain === undefined ? [] : [paperAgain],
+  });
 }

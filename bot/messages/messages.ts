@@ -10,9 +10,7 @@ import { createTurns } from '../time/turns.ts';
 import { hasTaps, keptIn, type Look, withoutTaps, withUnder } from './look.ts';
 import type { Posting } from './mail.ts';
 import type { Address } from './platform.ts';
-import { postStanding } from './post-standing.ts';
-import { reconcile, shownAs } from './reconcile.ts';
-import { keyOf, type Room, type RoomNeeds, type Standing } from './room.ts';
+import { keyOf, postStanding, type Room, type RoomNeeds, reconcile, type Standing, shownAs } from './reconcile.ts';
 import { createRounds, type Rounds } from './rounds.ts';
 import { createShowings } from './showings.ts';
 
@@ -23,6 +21,13 @@ export interface Said extends Address {
   /** What it tells of beside that. */
   readonly moved?: readonly StreamId[];
   readonly look: Look;
+}
+
+/** What was tapped on which message, for what then stands in place of its buttons. */
+export interface Used {
+  readonly channel: string;
+  readonly ts: string;
+  readonly outcome: string;
 }
 
 export interface Messages {
@@ -37,10 +42,8 @@ export interface Messages {
   readonly say: (to: Address, look: Look, key: string, subject: StreamId) => Promise<Posting>;
   /** Keeps what was posted, so that its taps can be taken away. */
   readonly keep: (said: Said) => void;
-  /** It moved on: nothing said before offers taps any more. `used`: what became of the one that was tapped. */
-  readonly settle: (subject: StreamId, used?: { readonly ts: string; readonly outcome: string }) => Promise<void>;
-  /** One message, whatever it tells of. */
-  readonly settleOne: (team: string, channel: string, ts: string, outcome: string) => Promise<void>;
+  /** They moved on: nothing said of them before offers taps any more, nor does what was tapped, whatever it tells of. */
+  readonly settle: (streams: readonly StreamId[], used?: Used) => Promise<void>;
   /** What is known only after it was posted; a change calls nobody. False where the platform did not take it. */
   readonly addUnder: (said: Said, lines: readonly string[]) => Promise<boolean>;
   /** How a message had moved under a press on it; by what it showed in the last moments. */
@@ -65,11 +68,7 @@ export function createMessages(needs: RoomNeeds): Messages {
     messageNow: (subject) => postbox.standingOf(crew, subject),
     movedUnder: (post, press) => movedUnder(room, post, press),
     addUnder: (said, lines) => addUnder(room, said, lines),
-    settle: (subject, used) => settle(room, rounds, subject, used),
-    settleOne: async (team, channel, ts, outcome) => {
-      const post = postbox.postAt(team, channel, ts);
-      if (post?.role === 'said') await giveWay(room, rounds, [post], () => outcome);
-    },
+    settle: (streams, used) => settle(room, rounds, streams, used),
     refresh: (first = []) => {
       for (const subject of first) room.urgent.add(subject);
       return rounds.now();
@@ -100,27 +99,31 @@ async function messageOf(room: Room, subject: StreamId): Promise<Standing | unde
 }
 
 async function round(room: Room): Promise<boolean> {
-  const { crew, postbox, overview } = room;
-  let all = await urgentOnes(room);
+  const { crew, postbox, overview, urgent } = room;
+  const fresh = new Set<StreamId>();
+  let all = true;
+  async function show(post: KeptPost | undefined): Promise<void> {
+    if (post?.open !== true || (post.role === 'standing' && fresh.has(post.subject))) return;
+    all = (await reconcile(room, post)) !== 'behind' && all;
+  }
+  async function urgentFirst(): Promise<void> {
+    for (const subject of urgent) {
+      urgent.delete(subject);
+      fresh.delete(subject);
+      await show(postbox.standingOf(crew, subject));
+      fresh.add(subject);
+    }
+  }
+  await urgentFirst();
   for (const post of postbox.openPosts(crew)) {
     if (post.role === 'said' && keptIn(post.shown)?.wish === undefined) continue;
-    all = (await reconcile(room, post)) !== 'behind' && all;
-    all = (await urgentOnes(room)) && all;
+    await show(post);
+    await urgentFirst();
   }
   // Without a place for it nothing is behind.
   if (room.team() === undefined || room.channel() === undefined) return all;
   for (const subject of await overview.liveSubjects()) {
     if (postbox.standingOf(crew, subject)?.open !== true) all = (await messageOf(room, subject)) !== undefined && all;
-  }
-  return all;
-}
-
-async function urgentOnes(room: Room): Promise<boolean> {
-  let all = true;
-  for (const subject of room.urgent) {
-    room.urgent.delete(subject);
-    const post = room.postbox.standingOf(room.crew, subject);
-    if (post?.open === true) all = (await reconcile(room, post)) !== 'behind' && all;
   }
   return all;
 }
@@ -139,25 +142,16 @@ function keepSaid(room: Room, { channel, thread, ts, subject, look, moved = [] }
   for (const post of old.slice(0, -crewKept)) postbox.keep({ ...post, open: false });
 }
 
-/** What is said from now on is newer than what moved: only what stands here now gives way. */
-function settle(room: Room, rounds: Rounds, subject: StreamId, used?: { readonly ts: string; outcome: string }) {
-  const tellsOf = (post: KeptPost) => post.subject === subject || keptIn(post.shown)?.moved?.includes(subject) === true;
-  const open = openSaid(room).filter(tellsOf);
-  return giveWay(room, rounds, open, ({ ts }) => (ts === used?.ts ? used.outcome : undefined));
-}
-
-/** Wished for at once, whenever the platform takes it. */
-async function giveWay(
-  room: Room,
-  rounds: Rounds,
-  posts: readonly KeptPost[],
-  outcomeOf: (post: KeptPost) => string | undefined,
-): Promise<void> {
-  const giving = posts.filter((post) => {
+/** What is said from now on is newer than what moved: only what stands here now gives way, whenever the platform takes it. */
+async function settle(room: Room, rounds: Rounds, streams: readonly StreamId[], used?: Used): Promise<void> {
+  const isUsed = (post: KeptPost) => used !== undefined && keyOf(post) === keyOf(used);
+  const giving = openSaid(room).filter((post) => {
     const kept = keptIn(post.shown);
+    const tellsOf = [post.subject, ...(kept?.moved ?? [])];
+    if (!isUsed(post) && !streams.some((stream) => tellsOf.includes(stream))) return false;
     if (kept === undefined) room.postbox.keep({ ...post, open: false });
     if (kept === undefined || isOver(post)) return false;
-    const wish = withoutTaps(kept.wish ?? kept.look, outcomeOf(post));
+    const wish = withoutTaps(kept.wish ?? kept.look, isUsed(post) ? used?.outcome : undefined);
     room.postbox.keep({ ...post, shown: shownAs({ ...kept, wish }) });
     return true;
   });

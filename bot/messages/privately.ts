@@ -5,11 +5,11 @@ import type { Log } from '../../core/ports.ts';
 import { makeCard } from '../cards/card.ts';
 import { keptUnder } from '../talk/message-subject.ts';
 import type { Voice } from '../talk/overview.ts';
+import type { Telling } from './desk.ts';
 import type { Look } from './look.ts';
 import type { Mail } from './mail.ts';
 import type { Said } from './messages.ts';
 import type { Where } from './platform.ts';
-import type { Telling } from './telling.ts';
 
 export interface Private {
   readonly mail: Mail;

@@ -1,11 +1,49 @@
-// Makes one message show what it should: derives the wish, and sends only a difference, in the message's turn. What was
-// wished for meanwhile stays wished for.
+// Makes one message show what it should: derives the wish, and sends only a difference, in the message's turn. A post is
+// written down before it is tried, so that what had no answer, or what an earlier life had sent when it ended, is looked
+// for and not posted again.
 
-import type { KeptPost } from '../../core/ports.ts';
+import { z } from 'zod';
+import type { CrewId, StreamId } from '../../core/ids.ts';
+import type { KeptPost, Log, Postbox } from '../../core/ports.ts';
+import type { Overview } from '../talk/overview.ts';
+import type { Pace } from '../time/pace.ts';
+import type { Turns } from '../time/turns.ts';
 import { stepTo } from './difference.ts';
 import { faceOf, hasTaps, type Kept, keptIn, type Look } from './look.ts';
-import { keyOf, type Room } from './room.ts';
-import type { OnItsWay } from './showings.ts';
+import type { Mail } from './mail.ts';
+import type { OnItsWay, Showings } from './showings.ts';
+
+/** What one crew's messages share: where they go, what is known of them, and what is being done to them. */
+export interface RoomNeeds {
+  readonly crew: CrewId;
+  readonly overview: Pick<Overview, 'standing' | 'liveSubjects'>;
+  readonly mail: Mail;
+  readonly postbox: Postbox;
+  readonly team: () => string | undefined;
+  /** The crew's; `undefined` while there is none. */
+  readonly channel: () => string | undefined;
+  readonly pace: Pace;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
+  readonly log: Log;
+}
+
+export interface Room extends RoomNeeds {
+  readonly showings: Showings;
+  /** One change at a time of a message. */
+  readonly turns: Turns<string>;
+  readonly posting: Map<StreamId, Promise<Standing | undefined>>;
+  /** Touched last, to be shown before all others. */
+  readonly urgent: Set<StreamId>;
+}
+
+/** The message of a batch or session; posted now if it was not there (`fresh`). */
+export interface Standing {
+  readonly post: KeptPost;
+  readonly fresh: boolean;
+}
+
+export const keyOf = ({ channel, ts }: Pick<KeptPost, 'channel' | 'ts'>): string => `${channel}/${ts}`;
 
 interface Wished {
   readonly look: Look;
@@ -26,9 +64,8 @@ async function wishFor(room: Room, post: KeptPost): Promise<Wished | undefined> 
   return { look, live: hasTaps(look) };
 }
 
-export async function standingWish(room: Room, subject: KeptPost['subject'], version: number): Promise<Wished> {
-  const { card, live } = await room.overview.standing(subject);
-  const { language } = await room.overview.voice(undefined);
+async function standingWish(room: Room, subject: KeptPost['subject'], version: number): Promise<Wished> {
+  const { card, live, language } = await room.overview.standing(subject);
   return { look: { card, language, showing: `${subject}.${version}` }, live };
 }
 
@@ -92,4 +129,37 @@ function keepShown({ postbox }: Room, seen: KeptPost, { look, live }: Wished): v
   const later = wish === undefined || faceOf(wish) === faceOf(look) ? {} : { wish };
   const shown = shownAs({ ...before, look, ...later });
   postbox.keep({ ...post, version: post.version + 1, shown, open: live || 'wish' in later });
+}
+
+const Tried = z.object({ channel: z.string(), key: z.string(), at: z.number() });
+
+/** `before`: its earlier message, which is closed. */
+export async function postStanding(
+  room: Room,
+  subject: StreamId,
+  before: KeptPost | undefined,
+): Promise<Standing | undefined> {
+  const { crew, postbox, mail, showings } = room;
+  const wish = await standingWish(room, subject, 1);
+  // What is finished keeps its message: what is said of it later goes into its thread.
+  if (before !== undefined && !wish.live) return { post: before, fresh: false };
+  const [team, channel] = [room.team(), room.channel()];
+  if (team === undefined || channel === undefined) return undefined;
+  const note = `posting/${crew}/${subject}`;
+  const key = `standing/${subject}/${before?.ts ?? 1}`;
+  const tried = Tried.safeParse(JSON.parse(postbox.note(note) ?? '{}')).data;
+  const since = tried?.key === key && tried.channel === channel ? tried.at : undefined;
+  if (since === undefined) postbox.setNote(note, JSON.stringify({ channel, key, at: room.now() }));
+  const posted = await mail.post({ channel, thread: undefined }, wish.look, key, since);
+  if (posted.kind === 'rejected') postbox.setNote(note, undefined);
+  if (posted.kind !== 'posted') return undefined;
+  const head = { team, channel, ts: posted.ts, crew, subject, thread: undefined, version: 1 } as const;
+  // What an earlier try had sent may have said something else.
+  const known =
+    since === undefined ? { shown: shownAs({ look: wish.look }), open: wish.live } : { shown: '', open: true };
+  const post: KeptPost = { ...head, role: 'standing', ...known };
+  postbox.keep(post);
+  postbox.setNote(note, undefined);
+  showings.sending(keyOf(post), () => mail.platform.places(wish.look));
+  return { post, fresh: true };
 }

@@ -1,11 +1,14 @@
 // The first words in a channel, once; and those to somebody, or in a channel, of no crew here.
 
+import { makeCard } from '../cards/card.ts';
+import { wordsIn } from '../language/tongues/languages.ts';
+import type { Look } from '../messages/look.ts';
 import type { Where } from '../messages/platform.ts';
 import { tellPrivately } from '../messages/privately.ts';
+import type { Voice } from '../talk/overview.ts';
 import type { Desk } from './crew-desk.ts';
 import type { Inbound } from './inbound.ts';
 import type { SlackParts } from './slack-parts.ts';
-import { noCrewLook, welcomeLook } from './welcome.ts';
 
 export async function joined({ mail, postbox }: SlackParts, desk: Desk, { team, channel }: Where): Promise<void> {
   const note = `joined/${team}/${channel ?? ''}`;
@@ -27,4 +30,18 @@ export async function noCrew(parts: SlackParts, { kind, where, id }: Inbound): P
   }
   // The note of its welcome stays free: the channel may become a crew's yet.
   if (where.channel !== undefined) await parts.mail.post({ channel: where.channel, thread: undefined }, look, id);
+}
+
+function welcomeLook({ words, language }: Voice): Look {
+  const card = makeCard(words.replies.greeting, 'plain', { lines: [...words.chat.joined, words.replies.caution] });
+  return { card, language, showing: 'joined' };
+}
+
+/** In the first language there is: nothing is known of them. */
+function noCrewLook(channel: string | undefined, showing: string): Look {
+  const language = 'en';
+  const words = wordsIn(language);
+  const known = channel !== undefined && !channel.startsWith('D');
+  const lines = [known ? words.chat.noCrewHere(channel) : words.chat.noCrewOfYours, words.replies.nothingRecorded];
+  return { card: makeCard(words.replies.notNow, 'warn', { lines }), language, showing };
 }

@@ -2,8 +2,7 @@
 
 import { z } from 'zod';
 import type { Log } from '../../core/ports.ts';
-import type { Missing } from '../messages/desk.ts';
-import type { HangingFile, Upload } from '../messages/files.ts';
+import type { HangingFile, Missing, Upload } from '../messages/files.ts';
 import type { Pace } from '../time/pace.ts';
 import { limits, uploadTimeoutMs } from './limits.ts';
 import type { Call, Called } from './slack-client.ts';

@@ -24,6 +24,8 @@ export interface Carried {
   /** Where on it, and when, as the tap said. */
   readonly place?: TapPlace | undefined;
   readonly tappedAt?: number | undefined;
+  /** On a message that only its reader saw. */
+  readonly alone?: boolean | undefined;
   /** The last act on what the form shows. */
   readonly lastAct?: number | undefined;
 }
@@ -36,6 +38,7 @@ const Stored = z.object({
   message: z.string().optional(),
   place: z.object({ block: z.string(), button: z.number().optional(), hash: z.string().optional() }).optional(),
   tappedAt: z.number().optional(),
+  alone: z.boolean().optional(),
   lastAct: z.number().optional(),
   where: z.object({
     team: z.string(),
@@ -56,6 +59,7 @@ export function readCarried(text: string): Carried | undefined {
       message: read.message,
       place: read.place === undefined ? undefined : placeFrom(read.place),
       tappedAt: read.tappedAt,
+      alone: read.alone,
       lastAct: read.lastAct,
       where: { ...where, channel, thread, responseUrl: undefined },
     };

@@ -13,7 +13,7 @@ import type { Desk } from './crew-desk.ts';
 import { answeredInTime, type Filling, type FormAnswer, type Submitted } from './form-answer.ts';
 import { type Carried, faultOf, fieldFaults, formView, loadingView, readCarried } from './form-view.ts';
 import type { Inbound } from './inbound.ts';
-import { closedMeanwhile, openForm } from './open-form.ts';
+import { openForm } from './open-form.ts';
 import type { SlackParts } from './slack-parts.ts';
 import { handle } from './speaking.ts';
 import { movedUnder, subjectOn, type Tap, usedTap } from './taps.ts';
@@ -27,8 +27,7 @@ const factsShown = 6;
 export async function openTapForm(parts: SlackParts, desk: Desk, tap: Tap): Promise<void> {
   const { words: crewWords } = await desk.overview.voice(undefined);
   const title = tap.label.replace(/…$/, '') || crewWords.chat.form.fill;
-  const opened = await openForm(parts.call, parts.pace, {
-    trigger: tap.trigger,
+  await openForm(parts, desk, tap, {
     empty: loadingView(title, crewWords),
     filled: async () => {
       const { words, units } = await desk.voiceOf(tap.where);
@@ -36,19 +35,13 @@ export async function openTapForm(parts: SlackParts, desk: Desk, tap: Tap): Prom
       const part = await partBehind(parts, desk, tap.line);
       const carried: Carried = {
         ...{ line, label: title, crew: desk.crew, where: tap.where, message: tap.message },
-        ...{ place: tap.ephemeral ? undefined : tap.place, tappedAt: tap.saidAt, lastAct: part?.lastAct },
+        ...{ place: tap.place, alone: tap.ephemeral, tappedAt: tap.saidAt, lastAct: part?.lastAct },
       };
       const told = part === undefined ? [] : [`${part.name}: ${part.phase}`];
       return formView(carried, fieldsIn(line, words), [...told, ...(await contextOf(parts, desk, tap))], words);
     },
+    instead: ({ words, units }) => words.chat.form.typeInstead(blankLine(inUnitsOf(tap.line, units), words)),
   });
-  if (opened.is === 'filled') return;
-  parts.log.error(`form-${opened.is}`, { id: tap.id, error: opened.error });
-  if (opened.error === closedMeanwhile) return;
-  const voice = await desk.voiceOf(tap.where);
-  const { words, units } = voice;
-  const line = blankLine(inUnitsOf(tap.line, units), words);
-  await warn(parts, tap.where, tap.id, voice, words.chat.form.notOpened, [words.chat.form.typeInstead(line)]);
 }
 
 /** A form opens without it where the record cannot be read. */
@@ -77,9 +70,9 @@ async function partBehind(parts: SlackParts, desk: Desk, line: string): Promise<
 
 /** What was recorded while it was filled in stands on no card that its sender saw. */
 async function movedSince(parts: SlackParts, desk: Desk, carried: Carried, where: Where): Promise<Moved> {
-  const { line, message, place, tappedAt, lastAct } = carried;
+  const { line, message, place, alone = false, tappedAt, lastAct } = carried;
   if ((await partBehind(parts, desk, line))?.lastAct !== lastAct) return { is: 'older', now: undefined };
-  const tap = { line, where, message, place, saidAt: tappedAt, ephemeral: false };
+  const tap = { line, where, message, place, saidAt: tappedAt, ephemeral: alone };
   try {
     return movedUnderForm(movedUnder(parts, desk, tap));
   } catch (error) {

@@ -14,7 +14,7 @@ import { crewMarked, withoutMark } from './crew-mark.ts';
 import { answeredInTime, type Filling, type FormAnswer, type Submitted } from './form-answer.ts';
 import type { Form } from './forms.ts';
 import type { Inbound } from './inbound.ts';
-import { closedMeanwhile, openForm } from './open-form.ts';
+import { openForm } from './open-form.ts';
 import { channelBlock, crewView, leadsBlock, mineView, openingView, setUps, supervisorsBlock } from './set-up-view.ts';
 import type { SlackParts } from './slack-parts.ts';
 import { handle } from './speaking.ts';
@@ -30,10 +30,10 @@ interface FieldSaid {
 /** Nobody has set a zone. */
 const unsetZone = 'UTC';
 
-export async function openSetUp(parts: SlackParts, desk: Desk, { id, where, of, trigger }: SetUpTap): Promise<void> {
+export async function openSetUp(parts: SlackParts, desk: Desk, tap: SetUpTap): Promise<void> {
+  const { where, of } = tap;
   const { words: crewWords } = await desk.overview.voice(undefined);
-  const opened = await openForm(parts.call, parts.pace, {
-    trigger,
+  await openForm(parts, desk, tap, {
     empty: openingView(desk.crew, of, crewWords),
     filled: async () => {
       const name = await desk.roster.personOf(where.team, where.user);
@@ -41,13 +41,8 @@ export async function openSetUp(parts: SlackParts, desk: Desk, { id, where, of, 
       const setUp = await desk.overview.setUp(name);
       return of === 'mine' ? mineView(desk.crew, setUp, words) : crewFilled(desk, setUp, where, words);
     },
+    instead: ({ words }) => words.chat.form.tapAgain,
   });
-  if (opened.is === 'filled') return;
-  parts.log.error(`form-${opened.is}`, { id, error: opened.error });
-  if (opened.error === closedMeanwhile) return;
-  const voice = await desk.voiceOf(where);
-  const { words } = voice;
-  await warn(parts, where, id, voice, words.chat.form.notOpened, [words.chat.form.tapAgain]);
 }
 
 async function crewFilled(desk: Desk, setUp: SetUp, { team, user }: Where, words: Words) {

@@ -1,7 +1,7 @@
 // What everything that is said in Slack is worked off with.
 
 import type { Postbox } from '../../core/ports.ts';
-import type { AnswerNeeds } from '../messages/telling.ts';
+import type { AnswerNeeds } from '../messages/desk.ts';
 import type { BackgroundWork } from '../time/background-work.ts';
 import type { Pace } from '../time/pace.ts';
 import type { Turns } from '../time/turns.ts';

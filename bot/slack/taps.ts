@@ -2,10 +2,11 @@
 // button was.
 
 import type { StreamId } from '../../core/ids.ts';
+import type { Used } from '../messages/messages.ts';
 import type { Where } from '../messages/platform.ts';
 import type { Answer } from '../talk/answer.ts';
 import type { Moved } from '../talk/pressed.ts';
-import { answered, type Used } from './answering.ts';
+import { answered } from './answering.ts';
 import type { Desk } from './crew-desk.ts';
 import type { Inbound, TapPlace } from './inbound.ts';
 import { showingOf, versionOf } from './places.ts';

@@ -15,6 +15,7 @@ import {
   placeStream,
   type StreamId,
 } from '../../core/ids.ts';
+import type { Shop } from '../../core/shop.ts';
 import { type Board, makeBoard } from '../cards/board.ts';
 import { type Card, makeCard } from '../cards/card.ts';
 import { sessionStanding } from '../cards/session-standing.ts';
@@ -40,7 +41,7 @@ export interface Voice {
 
 export interface Overview {
   /** Of a batch or a session, in the crew's language: many read it. Of anything else only its name. */
-  readonly standing: (subject: StreamId) => Promise<Standing>;
+  readonly standing: (subject: StreamId) => Promise<Standing & Pick<Voice, 'language'>>;
   readonly liveSubjects: () => Promise<readonly StreamId[]>;
   /** As set now: by its file, and by what was said since. */
   readonly crew: () => Promise<Crew>;
@@ -56,25 +57,28 @@ export interface Overview {
 
 export function createOverview({ executor, host }: { readonly executor: Executor; readonly host: Host }): Overview {
   /** Where its brief was taken back, only that is left to say. */
-  async function standingSession(subject: StreamId): Promise<Standing> {
-    const shop = await executor.look([subject]);
+  function standingSession(shop: Shop, number: number): Standing {
     const t = host.telling(shop, undefined);
-    const session = shop.sessions.get(numberIn(subject));
+    const session = shop.sessions.get(number);
     if (session !== undefined) return sessionStanding(t, session);
-    const title = t.words.session.titled(numberIn(subject), t.words.chat.briefTakenBack);
+    const title = t.words.session.titled(number, t.words.chat.briefTakenBack);
     return { card: makeCard(title, 'plain'), live: false, parts: [] };
   }
 
+  async function standing(subject: StreamId): Promise<Standing & Pick<Voice, 'language'>> {
+    const found = await executor.look([subject]);
+    const { language } = personIn(found.crew, '');
+    const noun = nounOf(subject);
+    if (noun === 'session') return { ...standingSession(found, numberIn(subject)), language };
+    if (noun !== 'batch') return { card: makeCard(nameIn(subject), 'plain'), live: false, parts: [], language };
+    const number = numberIn(subject);
+    const parts = found.batches.get(number)?.coats.map((coat) => partStream(coat.part)) ?? [];
+    const shop = parts.length === 0 ? found : await executor.look([subject, ...parts]);
+    return { ...standingOf(host.telling(shop, undefined), number, shop.batches.get(number)), language };
+  }
+
   return {
-    standing: async (subject) => {
-      if (nounOf(subject) === 'session') return standingSession(subject);
-      if (nounOf(subject) !== 'batch') return { card: makeCard(nameIn(subject), 'plain'), live: false, parts: [] };
-      const number = numberIn(subject);
-      const found = await executor.look([subject]);
-      const parts = found.batches.get(number)?.coats.map((coat) => partStream(coat.part)) ?? [];
-      const shop = parts.length === 0 ? found : await executor.look([subject, ...parts]);
-      return standingOf(host.telling(shop, undefined), number, shop.batches.get(number));
-    },
+    standing,
     liveSubjects: async () => liveSubjects(await executor.look()),
     crew: async () => (await executor.look()).crew,
     board: async (name) => makeBoard(host.telling(await executor.look([placeStream(defaultPlace)]), name)),

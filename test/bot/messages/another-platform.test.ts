@@ -58,7 +58,7 @@ test('given plain text as a platform, then a batch has its one message, its thre
     said += 1;
     const answer = await host.handle({ text, as: 'ada', in: text, id: `line-${said}` });
     if (answer === undefined) return;
-    for (const subject of answer.about ?? []) await desk.messages.settle(subject);
+    await desk.messages.settle(answer.about ?? []);
     await showAnswer({ mail, files, log }, desk, answer, where, `line-${said}`);
     await desk.messages.refresh(answer.about);
   };

@@ -47,7 +47,7 @@ const tick = () => new Promise((resolve) => setImmediate(resolve));
 export const standingOf = ({ truth }: World, subject: StreamId) => {
   const { acts = 0, live = false } = truth.get(subject) ?? {};
   const actions = live ? [{ id: 'act', label: 'Act', line: `act ${subject}` }] : [];
-  return { card: makeCard(`${subject} after ${acts}`, 'plain', { actions }), live, parts: [] };
+  return { card: makeCard(`${subject} after ${acts}`, 'plain', { actions }), live, parts: [], language: 'en' };
 };
 
 const voice = {

@@ -105,7 +105,7 @@ async function play(world: World, asked: Asked, lived: Lived, one: Step, i: numb
 const said = (asked: Asked, lived: Lived, subject: StreamId, key: string) =>
   lived(async ({ desk, resumed }, again) => {
     if (again) resumed(key);
-    await desk.messages.settle(subject);
+    await desk.messages.settle([subject]);
     const place = await desk.messages.messageOf(subject);
     if (place !== undefined) {
       const to = { channel: place.post.channel, thread: place.post.ts };
