@@ -51,8 +51,7 @@ const notedSlots = Object.values(verbRows)
 /** As it begins on a line; where a setting is put on and off by others, either way. */
 function lineOf(deed: Deed): string {
   if ('say' in deed) return deed.say;
-  const isTwofold = deeds.some((other) => 'set' in other && other.set === deed.set && other.off === true);
-  return `set ${deed.set}${isTwofold ? (deed.off === true ? ' off' : ' on') : ''}`;
+  return deed.off === undefined ? `set ${deed.set}` : `set ${deed.set} ${deed.off ? 'off' : 'on'}`;
 }
 
 function tables(): string {

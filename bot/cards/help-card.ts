@@ -38,8 +38,7 @@ function whose({ words: { replies, settings, session } }: Telling, say: Vocabula
   const nameOf = (deed: Deed): readonly string[] => {
     if ('say' in deed) return [];
     const { label } = settings.names[deed.set];
-    const isTwofold = deeds.some((other) => 'set' in other && other.set === deed.set && other.off === true);
-    return [isTwofold ? `${label}: ${deed.off === true ? off : on}` : label];
+    return [deed.off === undefined ? label : `${label}: ${deed.off ? off : on}`];
   };
   if (say === 'set') {
     return roles.flatMap((role) => {

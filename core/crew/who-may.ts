@@ -31,7 +31,14 @@ const isTwofold = (name: SettingName): boolean => 'roleToPutOff' in settingRows[
 
 /** Every setting, and whatever else not everybody may say. */
 export const deeds: readonly Deed[] = [
-  ...settingNames.flatMap((set): readonly Deed[] => (isTwofold(set) ? [{ set }, { set, off: true }] : [{ set }])),
+  ...settingNames.flatMap((set): readonly Deed[] =>
+    isTwofold(set)
+      ? [
+          { set, off: false },
+          { set, off: true },
+        ]
+      : [{ set }],
+  ),
   ...[...verbs, 'backup' as const].map((say) => ({ say })).filter((deed) => leastRole(deed) !== 'crew'),
 ];
 

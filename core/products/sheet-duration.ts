@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 import * as units from '../units.ts';
+import { rule } from './sheet-fault.ts';
 
 /** Where a figure comes from: `sheet p. 2`, `common practice, no source`, `invented for the demo`. */
 export const source = z.string().min(3);
@@ -21,7 +22,7 @@ export const percent = z
 
 export const range = z
   .strictObject({ lowestCelsius: celsius, highestCelsius: celsius })
-  .refine((read) => read.lowestCelsius < read.highestCelsius, 'lowestCelsius must be below highestCelsius');
+  .refine((read) => read.lowestCelsius < read.highestCelsius, rule('lowest-below-highest'));
 
 export const Duration = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('plain'), minutes, range: range.optional(), source }),
@@ -32,7 +33,7 @@ export const Duration = z.discriminatedUnion('kind', [
       .min(2)
       .refine(
         (points) => points.every((point, i) => i === 0 || point.celsius > (points[i - 1]?.celsius ?? 0)),
-        'temperatures must rise from point to point',
+        rule('temperatures-rise'),
       ),
     source,
   }),

@@ -4,6 +4,7 @@
 import { z } from 'zod';
 import { components } from '../components.ts';
 import * as units from '../units.ts';
+import { rule } from './sheet-fault.ts';
 
 const source = z.string().min(3);
 const above0 = z.number().positive();
@@ -36,7 +37,7 @@ export const Blanket = z
   })
   .refine(
     (read) => read.ringMinutes < read.leadMinutes && read.leadMinutes < read.doubtfulMinutes,
-    'ringMinutes must be below leadMinutes, and that below doubtfulMinutes',
+    rule('ring-lead-doubtful'),
   );
 export type Blanket = z.infer<typeof Blanket>;
 
@@ -62,7 +63,7 @@ export const ByMass = z.strictObject({
           const before = points[i - 1];
           return before === undefined || (point.grams > before.grams && point.factor <= before.factor);
         }),
-      'masses must rise and factors must not rise from point to point',
+      rule('masses-rise-factors-fall'),
     ),
   source,
 });
@@ -70,15 +71,12 @@ export const ByMass = z.strictObject({
 /** What a plan needs: how much of a litre stays as film, how thick, and what stays in the gear. */
 export const Film = z
   .strictObject({
-    volumeSolidsPercent: percent.refine((value) => value > 0, 'must be above 0'),
+    volumeSolidsPercent: percent.refine((value) => value > 0, rule('above-0')),
     lowestDryMicrometres: micrometres,
     highestDryMicrometres: micrometres,
     source,
   })
-  .refine(
-    (read) => read.lowestDryMicrometres <= read.highestDryMicrometres,
-    'lowestDryMicrometres must not be above highestDryMicrometres',
-  );
+  .refine((read) => read.lowestDryMicrometres <= read.highestDryMicrometres, rule('lowest-not-above-highest'));
 
 export const GearLosses = z.strictObject({
   hoseLitres: anyLitres,

@@ -1,7 +1,7 @@
 // Why it is not clear by which sheet something is done.
 
 import type { SheetId } from '../ids.ts';
-import type { SheetFault } from './sheet.ts';
+import type { SheetFault } from './sheet-fault.ts';
 
 export type SheetUnclear =
   | { readonly code: 'no-such-sheet'; readonly sheet: SheetId; readonly known: readonly SheetId[] }

@@ -4,13 +4,14 @@
 import { z } from 'zod';
 import * as units from '../units.ts';
 import { above0, Duration, percent, source } from './sheet-duration.ts';
+import { rule } from './sheet-fault.ts';
 
 const micrometres = above0.transform((value) => units.micrometres(value));
 
 /** What cures by moisture earns nothing outside these, nor where nobody read the humidity. */
 export const CureHumidity = z
   .strictObject({ lowestPercent: percent, highestPercent: percent, source })
-  .refine((read) => read.lowestPercent < read.highestPercent, 'lowestPercent must be below highestPercent');
+  .refine((read) => read.lowestPercent < read.highestPercent, rule('lowest-below-highest'));
 
 export const stageNames = ['handle', 'service', 'full'] as const;
 export type StageName = (typeof stageNames)[number];

@@ -4,6 +4,7 @@
 import { z } from 'zod';
 import { solvents } from '../calc/solvents.ts';
 import * as units from '../units.ts';
+import { rule } from './sheet-fault.ts';
 
 const source = z.string().min(3);
 const above0 = z.number().positive();
@@ -24,7 +25,7 @@ export const Spray = z
   })
   .refine(
     ({ solvents: parts }) => parts.reduce((sum, part) => sum + part.percentByMass, 0) <= 100,
-    'the solvents must not be more than 100 % together',
+    rule('solvents-to-100'),
   );
 export type Spray = z.infer<typeof Spray>;
 

@@ -3,6 +3,7 @@
 
 import { z } from 'zod';
 import * as units from '../units.ts';
+import { rule } from './sheet-fault.ts';
 
 const share = z
   .number()
@@ -21,10 +22,7 @@ const Liquid = z
     exemptVolumePercent: share.default(units.percent(0)),
     waterVolumePercent: share.default(units.percent(0)),
   })
-  .refine(
-    (read) => read.exemptVolumePercent + read.waterVolumePercent < 100,
-    'nothing is left but exempt solvent and water',
-  );
+  .refine((read) => read.exemptVolumePercent + read.waterVolumePercent < 100, rule('something-left'));
 
 export const Voc = z.strictObject({ partA: Liquid, partB: Liquid, source: z.string().min(3) });
 export type Voc = z.infer<typeof Voc>;

@@ -8,6 +8,7 @@ import type { RateLaw } from '../calc/rate-law.ts';
 import { methods } from '../methods.ts';
 import * as units from '../units.ts';
 import { above0, celsius, Duration, minutes, percent, range, source } from './sheet-duration.ts';
+import { problemOf, rule, type SheetFault } from './sheet-fault.ts';
 import { Blanket, ByMass, Film, GearLosses, LeftOver, PreStir, Repair } from './sheet-material.ts';
 import { CureHumidity, CureStage, FilmRule } from './sheet-part.ts';
 import { Flush, Spray } from './sheet-spray.ts';
@@ -40,7 +41,7 @@ const Recoat = z.discriminatedUnion('rule', [
   z.strictObject({ rule: z.literal('forbidden'), source }),
   z
     .strictObject({ rule: z.literal('window'), opensMinutes: minutes, closesMinutes: minutes, source })
-    .refine((read) => read.opensMinutes < read.closesMinutes, 'opensMinutes must be below closesMinutes'),
+    .refine((read) => read.opensMinutes < read.closesMinutes, rule('opens-below-closes')),
 ]);
 
 export const Sheet = z.strictObject({
@@ -88,7 +89,7 @@ export const Sheet = z.strictObject({
   recoat: Recoat,
   flashOff: z
     .strictObject({ leastMinutes: minutes, mostMinutes: minutes, source })
-    .refine((read) => read.leastMinutes <= read.mostMinutes, 'leastMinutes must not be above mostMinutes'),
+    .refine((read) => read.leastMinutes <= read.mostMinutes, rule('least-not-above-most')),
   cure: z
     .strictObject({
       oven: z
@@ -99,7 +100,7 @@ export const Sheet = z.strictObject({
           highestCelsius: celsius,
           source,
         })
-        .refine((read) => read.atCelsius <= read.highestCelsius, 'atCelsius must not be above highestCelsius')
+        .refine((read) => read.atCelsius <= read.highestCelsius, rule('at-not-above-highest'))
         .optional(),
       room: z
         .strictObject({
@@ -109,7 +110,7 @@ export const Sheet = z.strictObject({
         })
         .optional(),
     })
-    .refine((read) => read.oven !== undefined || read.room !== undefined, 'a cure needs an oven or a room time'),
+    .refine((read) => read.oven !== undefined || read.room !== undefined, rule('oven-or-room')),
 });
 export type Sheet = z.infer<typeof Sheet>;
 
@@ -144,13 +145,6 @@ export function ovenLaw(oven: NonNullable<Sheet['cure']['oven']>): RateLaw {
   };
 }
 
-export interface SheetFault {
-  readonly file: string;
-  /** `ratio.partsB`; empty where the file itself cannot be read. */
-  readonly field: string;
-  readonly problem: string;
-}
-
 export type ReadSheet =
   | { readonly kind: 'sheet'; readonly sheet: Sheet }
   | { readonly kind: 'faulty'; readonly id: string; readonly faults: readonly SheetFault[] };
@@ -162,15 +156,19 @@ export function readSheet(file: string, content: string): ReadSheet {
   try {
     json = JSON.parse(content);
   } catch (error) {
-    return { kind: 'faulty', id, faults: [{ file, field: '', problem: `not JSON: ${String(error)}` }] };
+    return { kind: 'faulty', id, faults: [{ file, field: '', problem: { is: 'not-json', said: String(error) } }] };
   }
   const read = Sheet.safeParse(json);
   if (!read.success) {
-    const faults = read.error.issues.map((issue) => ({ file, field: issue.path.join('.'), problem: issue.message }));
+    const faults = read.error.issues.map((issue) => ({
+      file,
+      field: issue.path.join('.'),
+      problem: problemOf(issue, json),
+    }));
     return { kind: 'faulty', id, faults };
   }
   if (read.data.id !== id) {
-    return { kind: 'faulty', id, faults: [{ file, field: 'id', problem: `must be "${id}", the file's own name` }] };
+    return { kind: 'faulty', id, faults: [{ file, field: 'id', problem: { is: 'not-files-id', id } }] };
   }
   return { kind: 'sheet', sheet: read.data };
 }

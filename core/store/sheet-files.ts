@@ -3,7 +3,8 @@
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { type ReadSheet, readSheet, type SheetFault, type SheetShelf } from '../products/sheet.ts';
+import { type ReadSheet, readSheet, type SheetShelf } from '../products/sheet.ts';
+import type { SheetFault } from '../products/sheet-fault.ts';
 import { demoSheetIds } from '../products/shelf.ts';
 
 export function readSheetFolders([programs, ...own]: readonly string[]): SheetShelf {
@@ -17,8 +18,7 @@ export function readSheetFolders([programs, ...own]: readonly string[]): SheetSh
     const reads = sheetsIn(folder);
     for (const read of reads) put(notTheDemos(read, demoNames));
     // A folder was given, so the demo's products are not what is meant.
-    if (reads.length === 0)
-      put(faulty('', { file: '--sheets', field: '', problem: 'no file NAME.json in this folder' }));
+    if (reads.length === 0) put(faulty('', { file: '--sheets', field: '', problem: { is: 'no-files' } }));
   }
   return shelf;
 }
@@ -39,11 +39,11 @@ function notTheDemos(read: ReadSheet, demoNames: readonly string[]): ReadSheet {
     return faulty(id, {
       file,
       field: 'id',
-      problem: `"${id}" is the demo's own: give the file and its id another name`,
+      problem: { is: 'demos-own', what: 'id', value: id },
     });
   }
   if (!demoNames.includes(name.toLowerCase())) return read;
-  return faulty(id, { file, field: 'name', problem: `"${name}" is the demo's own: give the product its own name` });
+  return faulty(id, { file, field: 'name', problem: { is: 'demos-own', what: 'name', value: name } });
 }
 
 const faulty = (id: string, fault: SheetFault): ReadSheet => ({ kind: 'faulty', id, faults: [fault] });

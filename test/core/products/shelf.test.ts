@@ -2,10 +2,14 @@
 // a faulty file is answered with.
 
 import { describe, expect, it } from 'vitest';
+import { figuresFor } from '../../../bot/language/figures.ts';
+import { englishSheetProblem } from '../../../bot/language/tongues/english/sheet-problems.ts';
+import { wordsIn } from '../../../bot/language/tongues/languages.ts';
 import type { Store } from '../../../core/ports.ts';
 import { demoSheetIds, offeredSheets } from '../../../core/products/shelf.ts';
 import { faultsOf } from '../../../core/store/sheet-files.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
+import { epochMs } from '../../../core/units.ts';
 import { demoShelf, given } from '../given.ts';
 import { ownSheet, shelfWith } from './own-sheets.ts';
 
@@ -128,13 +132,42 @@ describe('a sheet of the shop’s own that cannot be used', () => {
     const shelf = shelfWith(files);
     expect(
       faultsOf(shelf)
-        .map((each) => `${each.file} ${each.field} ${each.problem}`)
+        .map((each) => `${each.file} ${each.field} ${englishSheetProblem(each.problem)}`)
         .join(),
     ).toContain(fault);
     const shift = await given([air], { shelf });
     expect(await shift.when('08:01 mix 2.4kg')).toEqual({ unclear: 'which-sheet' });
     expect(shift.asked()).toMatchObject({ known: [], faults: [{ file }] });
     expect((await shift.events()).map(({ body }) => body.type)).toEqual(['AirRead']);
+  });
+
+  it('given faults of every kind, then a Spanish speaker reads of each in Spanish', () => {
+    const figures = JSON.parse(ownSheet('own-top'));
+    const files = [
+      { 'own-top.json': '{ no' },
+      { 'own-top.json': ownSheet('other') },
+      { 'demo-clear.json': ownSheet('demo-clear') },
+      { 'own-top.json': ownSheet('own-top', { name: 'Demo Clear' }) },
+      { 'own-top.json': ownSheet('own-top', { methods: ['hose'], potLife: {}, name: 7, colour: 'red', id: 'X' }) },
+      { 'own-top.json': ownSheet('own-top', { ratio: { ...figures.ratio, partsB: -1 }, revision: '', methods: [] }) },
+      {
+        'own-top.json': ownSheet('own-top', { flashOff: { ...figures.flashOff, leastMinutes: 9_999, mostMinutes: 1 } }),
+      },
+      { 'own-top.json': ownSheet('own-top', { air: { ...figures.air, highestRelativeHumidityPercent: 101 } }) },
+      {},
+    ];
+    const faults = files.flatMap((each) => faultsOf(shelfWith(each)));
+    expect(new Set(faults.map(({ problem }) => problem.is))).toEqual(
+      new Set([
+        ...['not-json', 'not-files-id', 'demos-own', 'one-of', 'missing', 'other-kind', 'unknown-fields', 'wrong'],
+        ...['too-low', 'too-high', 'broken', 'no-files'],
+      ]),
+    );
+    const f = figuresFor({ language: 'es', units: 'metric', zone: 'UTC', now: epochMs(0) });
+    for (const fault of faults) {
+      const told = wordsIn('es').unclear({ code: 'sheet-faulty', sheet: 'own-top', faults: [fault] }, f);
+      expect(told).not.toMatch(/\b(?:must|the|expected|received|invalid|missing|not|SyntaxError)\b/i);
+    }
   });
 
   it('given a file that would replace the demo, then its full name brings neither', async () => {

@@ -3,7 +3,7 @@
 import type { Breach } from '../../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../../core/calc/dose.ts';
 import type { Objection, Unclear } from '../../../../core/objections.ts';
-import type { SheetFault } from '../../../../core/products/sheet.ts';
+import type { SheetFault } from '../../../../core/products/sheet-fault.ts';
 import type { RuleSource } from '../../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
@@ -12,6 +12,7 @@ import { englishMaterialObjection, englishMaterialUnclear } from './material.ts'
 import { englishCrewUnclear, englishFilmObjection } from './parts.ts';
 import { englishReadingObjection } from './readings.ts';
 import { englishSessionObjection, englishSessionUnclear } from './session-objections.ts';
+import { englishSheetProblem } from './sheet-problems.ts';
 import { englishUndoUnclear } from './undo.ts';
 
 export const englishRuleSources: Readonly<Record<RuleSource, string>> = {
@@ -269,4 +270,6 @@ export function englishHeldBack(without: Readonly<Record<NoFigure, Minutes>>, f:
 }
 
 const faultsTold = (faults: readonly SheetFault[]): string =>
-  faults.map(({ file, field, problem }) => `${file} ${field === '' ? '' : `${field}: `}${problem}`).join('; ');
+  faults
+    .map(({ file, field, problem }) => `${file} ${field === '' ? '' : `${field}: `}${englishSheetProblem(problem)}`)
+    .join('; ');

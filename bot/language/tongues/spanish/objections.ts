@@ -4,7 +4,7 @@ import type { SeenOfPot } from '../../../../core/batch/batch.ts';
 import type { Breach } from '../../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../../core/calc/dose.ts';
 import type { Objection, Unclear } from '../../../../core/objections.ts';
-import type { SheetFault } from '../../../../core/products/sheet.ts';
+import type { SheetFault } from '../../../../core/products/sheet-fault.ts';
 import type { RuleSource } from '../../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
@@ -15,6 +15,7 @@ import { atTime, theTime } from './names.ts';
 import { spanishCrewUnclear, spanishFilmObjection } from './parts.ts';
 import { spanishReadingObjection } from './readings.ts';
 import { spanishSessionObjection, spanishSessionUnclear } from './session-objections.ts';
+import { spanishSheetProblem } from './sheet-problems.ts';
 import { spanishUndoUnclear } from './undo.ts';
 
 export const spanishRuleSources: Readonly<Record<RuleSource, string>> = {
@@ -288,4 +289,6 @@ export function spanishHeldBack(without: Readonly<Record<NoFigure, Minutes>>, f:
 }
 
 const faultsTold = (faults: readonly SheetFault[]): string =>
-  faults.map(({ file, field, problem }) => `${file} ${field === '' ? '' : `${field}: `}${problem}`).join('; ');
+  faults
+    .map(({ file, field, problem }) => `${file} ${field === '' ? '' : `${field}: `}${spanishSheetProblem(problem)}`)
+    .join('; ');
