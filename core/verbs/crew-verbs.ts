@@ -11,7 +11,11 @@ export const crewVerbs = {
   /** The last ring to the speaker, or the one of this key, again so much later. */
   snooze: verb({
     // Longer is no snooze: whoever puts a bell off for an hour has forgotten it.
-    minutes: duration('snooze-time', { required: true }, { units: ['min'], lowest: 1, highest: 60, above: false }),
+    minutes: duration(
+      'snooze-time',
+      { required: true, offered: ['5m', '10m'] },
+      { units: ['min'], lowest: 1, highest: 60, above: false },
+    ),
     key: ring('ring'),
   }),
   shift: verb({ on: yesOrNo('on-or-off', { required: true }) }),

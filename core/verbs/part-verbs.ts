@@ -1,7 +1,7 @@
 // What can be said of parts: their surface, their coats, their cure, their film.
 
 import { adhesionRatings, rubResults, surfaceGrades } from '../grades.ts';
-import { methods } from '../methods.ts';
+import { methods, offeredMethods } from '../methods.ts';
 import type { CureWay, NamedPart, PartDetails } from './said.ts';
 import {
   area,
@@ -66,7 +66,7 @@ export const partVerbs = {
       asNew: newPart,
       parts: several,
       batch: count('batch'),
-      method: choice('method', methods, { required: true, amend: true }),
+      method: choice('method', methods, { required: true, amend: true, offered: offeredMethods }),
       /** Another pass of the coat that is there and still wet. */
       pass: choice('pass', ['same-coat'], {}, { 'same-coat': 'touch-up' }),
     },

@@ -48,7 +48,7 @@ export const sessionVerbs = {
   near: verb({
     session,
     people: people('people', { required: true }),
-    goes: choice('whereabouts', whereabouts, { required: true }),
+    goes: choice('whereabouts', whereabouts, { required: true, offered: ['out', 'stays', 'sprays'] }),
   }),
   /** Of the speaker, or of others who said it before the speaker as their witness. */
   ack: verb({ session, people: people('people') }),

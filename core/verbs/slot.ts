@@ -87,6 +87,8 @@ export interface Options {
   readonly noted?: true;
   /** The word that it stands behind, in the reader's spelling, where its unit alone says nothing: `in 5l`, `lot 7731`. */
   readonly behind?: string;
+  /** What is offered where it was not said; left out, every word of a choice. */
+  readonly offered?: readonly string[];
   /** The word before it where the verb's other figure is missing: `weigh 1 A 1201g`. */
   readonly alone?: string;
 }

@@ -1,4 +1,4 @@
-// `air 24C 48% booth`, `surface 22C`, `night 16C`: what a place reads.
+// `air 24C 48% booth`, `surface 22C`: what a place reads.
 
 import type { CommandOf } from '../../../core/commands.ts';
 import type { PartName } from '../../../core/ids.ts';
@@ -51,14 +51,4 @@ function surfacePart(act: ActLine, words: readonly NameToken[]): PartName | unde
   if (act.context.parts.includes(word)) return word;
   if (act.context.places.includes(word)) return undefined;
   return isCoatedThing(word) || (looksLikePart(word) && !isPlaceRoot(word)) ? partNamed(word) : undefined;
-}
-
-export function readNight(act: ActLine): CommandOf<'night'> | Fault {
-  const gathered = sortPieces(act);
-  if (isFault(gathered)) return gathered;
-  const place = placeFrom(act, gathered.words, gathered.place);
-  if (typeof place === 'object') return place;
-  const { temperature } = gathered;
-  if (temperature === undefined) return { code: 'incomplete', needs: ['lowest-temperature'] };
-  return { verb: 'night', lowestCelsius: temperature, ...(place !== undefined && { place }) };
 }

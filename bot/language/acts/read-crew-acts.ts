@@ -1,6 +1,6 @@
-// What people say of themselves and of a bell: `shift on`, `handover kari`, `take over`, `snooze 5m`.
+// What people say of themselves and of a bell: `shift on`, `handover kari`, `ok`.
 
-import type { Command, CommandOf } from '../../../core/commands.ts';
+import type { CommandOf } from '../../../core/commands.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { isRingKey } from '../ring-key.ts';
 import { type ActLine, leftOver } from './act-line.ts';
@@ -41,11 +41,6 @@ export function readHandover(act: ActLine): CommandOf<'handover'> | Fault {
   };
 }
 
-export function readTakeover(act: ActLine): Command | Fault {
-  const gathered = sortPieces(act);
-  return isFault(gathered) ? gathered : { verb: 'takeover' };
-}
-
 /** `ok`, or bells by their keys; a key of several words stands in quotes. */
 export function readOk(act: ActLine): CommandOf<'ok'> | Fault {
   const gathered = sortPieces(act);
@@ -64,18 +59,4 @@ export function readOk(act: ActLine): CommandOf<'ok'> | Fault {
 function keyOf(token: NameToken): string | undefined {
   const key = token.kind === 'quoted' ? token.words : token.word;
   return isRingKey(key) ? key : undefined;
-}
-
-export function readSnooze(act: ActLine): CommandOf<'snooze'> | Fault {
-  const gathered = sortPieces(act);
-  if (isFault(gathered)) return gathered;
-  const { duration, words } = gathered;
-  const [first, second] = words;
-  if (second !== undefined) return leftOver(second);
-  const key = first === undefined ? undefined : keyOf(first);
-  if (first !== undefined && key === undefined) return leftOver(first);
-  if (duration === undefined) {
-    return { code: 'incomplete', needs: ['snooze-time'], tries: ['5m', '10m'].map((time) => `${act.line} ${time}`) };
-  }
-  return { verb: 'snooze', minutes: duration, ...(key !== undefined && { key }) };
 }

@@ -9,7 +9,7 @@ import { isOutside, slots } from '../slots.ts';
 import type { Token } from '../typed/tokens.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { newApart, partsFrom } from './read-names.ts';
-import { sortPieces } from './sort-pieces.ts';
+import { partOfTwoPieces, sortPieces } from './sort-pieces.ts';
 
 type Prepared = Omit<CommandOf<'prep'>, 'verb' | 'parts' | 'grade'>;
 type Said = { -readonly [Key in keyof Prepared]: Prepared[Key] };
@@ -51,13 +51,16 @@ function commandFrom(
   grade: SurfaceGrade | undefined,
   said: Said,
 ): CommandOf<'prep'> | Fault {
-  const gathered = sortPieces({ ...act, tokens: rest });
-  if (isFault(gathered)) return gathered;
-  const bare = rest.find((token) => token.kind === 'number');
-  if (bare !== undefined) {
+  const bareAt = rest.findIndex((token) => token.kind === 'number');
+  const bare = rest[bareAt];
+  if (bare?.kind === 'number') {
+    const joined = partOfTwoPieces({ ...act, tokens: rest }, bareAt, bare);
+    if (joined !== undefined) return joined;
     const tries = slots.profile.units.map((unit) => lineWith(act.line, bare, `${bare.text}${unit}`));
     return { code: 'unit-missing', token: bare, needs: ['profile'], tries };
   }
+  const gathered = sortPieces({ ...act, tokens: rest });
+  if (isFault(gathered)) return gathered;
   const { words, asNew } = newApart(gathered.words);
   const parts = partsFrom(words, act.context);
   if (isFault(parts)) return parts;

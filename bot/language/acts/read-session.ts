@@ -5,10 +5,8 @@ import type { SolventId } from '../../../core/calc/solvents.ts';
 import { solvents } from '../../../core/calc/solvents.ts';
 import type { Command, CommandOf } from '../../../core/commands.ts';
 import type { SessionNumber } from '../../../core/ids.ts';
-import type { Whereabouts } from '../../../core/session/session-commands.ts';
 import type { Litres, MetresPerSecond } from '../../../core/units.ts';
 import { placeNamed } from '../names-typed.ts';
-import { personTyped } from '../people-typed.ts';
 import type { Fault } from '../reading.ts';
 import { isOutside, type Slot, slots } from '../slots.ts';
 import { fillers } from '../trade-words.ts';
@@ -44,19 +42,6 @@ function sessionApart(tokens: readonly Token[]): Apart | Fault {
 
 type Read = (act: ActLine, tokens: readonly Token[]) => Command | Fault;
 
-/** `spray off 4`, `rags 4`, `close 4`; words that only round it off are let go. */
-export function sessionReader(verb: 'spray-off' | 'rags' | 'close', ignored: readonly string[] = []): Read {
-  return (_, tokens) => {
-    const apart = sessionApart(tokens);
-    if ('code' in apart) return apart;
-    const stray = apart.rest.find(
-      (token) => token.kind !== 'word' || !(fillers.has(token.word) || ignored.includes(token.word)),
-    );
-    if (stray !== undefined) return leftOver(stray);
-    return { verb, ...(apart.session !== undefined && { session: apart.session }) };
-  };
-}
-
 export const readSprayOn: Read = (_, tokens) => {
   const apart = sessionApart(tokens);
   if ('code' in apart) return apart;
@@ -69,54 +54,6 @@ export const readSprayOn: Read = (_, tokens) => {
     verb: 'spray-on',
     ...(apart.session !== undefined && { session: apart.session }),
     ...(place !== undefined && { place }),
-  };
-};
-
-const goings: ReadonlyMap<string, Whereabouts> = new Map([
-  ...['sprays', 'spray', 'spraying', 'joins'].map((word) => [word, 'sprays'] as const),
-  ...['stays', 'stay', 'staying', 'exposed'].map((word) => [word, 'stays'] as const),
-  ...['out', 'moved', 'left', 'gone'].map((word) => [word, 'out'] as const),
-]);
-
-export const readNear: Read = (act, tokens) => {
-  const apart = sessionApart(tokens);
-  if ('code' in apart) return apart;
-  const people: string[] = [];
-  let goes: Whereabouts | undefined;
-  for (const token of apart.rest) {
-    const going = token.kind === 'word' ? goings.get(token.word) : undefined;
-    if (going !== undefined) {
-      if (goes !== undefined && goes !== going) return leftOver(token);
-      goes = going;
-      continue;
-    }
-    if (token.kind === 'word' && fillers.has(token.word)) continue;
-    const person = personTyped(token);
-    if (person === undefined) return { ...leftOver(token), needs: ['people'] };
-    if (!people.includes(person)) people.push(person);
-  }
-  if (people.length === 0) return { code: 'incomplete', needs: ['people'] };
-  if (goes === undefined) {
-    const tries = ['out', 'stays', 'sprays'].map((word) => `${act.line} ${word}`);
-    return { code: 'incomplete', needs: ['whereabouts'], tries };
-  }
-  return { verb: 'near', ...(apart.session !== undefined && { session: apart.session }), people, goes };
-};
-
-export const readAck: Read = (_, tokens) => {
-  const apart = sessionApart(tokens);
-  if ('code' in apart) return apart;
-  const people: string[] = [];
-  for (const token of apart.rest) {
-    if (token.kind === 'word' && fillers.has(token.word)) continue;
-    const person = personTyped(token);
-    if (person === undefined) return { ...leftOver(token), needs: ['people'] };
-    if (!people.includes(person)) people.push(person);
-  }
-  return {
-    verb: 'ack',
-    ...(apart.session !== undefined && { session: apart.session }),
-    ...(people.length > 0 && { people }),
   };
 };
 
@@ -175,21 +112,6 @@ export const readFan: Read = (act, tokens) => {
 function yesOrNo(act: ActLine, slot: Slot, words: readonly string[]): Fault {
   return { code: 'incomplete', needs: [slot], tries: words.map((word) => `${act.line} ${word}`) };
 }
-
-export const readSupplied: Read = (act, tokens) => {
-  const apart = sessionApart(tokens);
-  if ('code' in apart) return apart;
-  let supplied = act.verb.says === undefined ? undefined : act.verb.says === 'yes';
-  for (const token of apart.rest) {
-    const word = token.kind === 'word' ? token.word : '';
-    if (yes.has(word) || no.has(word)) {
-      if (supplied !== undefined) return leftOver(token);
-      supplied = yes.has(word);
-    } else if (word !== 'air' && word !== 'suministrado' && !fillers.has(word)) return leftOver(token);
-  }
-  if (supplied === undefined) return yesOrNo(act, 'yes-or-no', ['yes', 'no']);
-  return { verb: 'supplied', ...(apart.session !== undefined && { session: apart.session }), supplied };
-};
 
 const solventsByWord: ReadonlyMap<string, SolventId> = new Map([
   ...(Object.keys(solvents) as SolventId[]).map((id) => [id, id] as const),

@@ -1,6 +1,7 @@
 // The pieces of a line sorted by what they are, each checked against what the act's row takes. Units say what a number
 // is, so their order is free.
 
+import { isVerb, verbRows } from '../../../core/commands.ts';
 import type { BatchNumber, PlaceName } from '../../../core/ids.ts';
 import type { Celsius, Grams, Litres, Millimetres, Minutes, Percent, SquareMetres } from '../../../core/units.ts';
 import type { Kind, Limits } from '../../../core/verbs/slot.ts';
@@ -11,7 +12,7 @@ import { batchMarks, fillers } from '../trade-words.ts';
 import type { NumberToken, Token } from '../typed/tokens.ts';
 import type { Quantity } from '../typed/units-typed.ts';
 import { isIgnoredOn } from '../verbs-typed.ts';
-import { type VocabularyRow, vocabulary } from '../vocabulary.ts';
+import { type VocabularyName, type VocabularyRow, vocabulary } from '../vocabulary.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { rangesJoined } from './part-ranges.ts';
 import { unitMissing } from './unit-missing.ts';
@@ -19,6 +20,7 @@ import { unitMissing } from './unit-missing.ts';
 export type NameToken = Extract<Token, { kind: 'word' | 'quoted' }>;
 
 export interface SortedPieces {
+  /** Of a batch, a can or a session, or how many. */
   readonly batch?: BatchNumber;
   readonly mass?: Grams;
   readonly volume?: Litres;
@@ -37,10 +39,22 @@ type Filling = { -readonly [Field in keyof SortedPieces]: SortedPieces[Field] } 
 const slotsOfRow: ReadonlyMap<VocabularyRow, ReadonlyMap<Kind, Slot>> = new Map(
   Object.values(vocabulary).map((row: VocabularyRow) => [
     row,
-    new Map([...row.needs, ...row.may].flatMap((slot) => slots[slot].kinds.map((kind) => [kind, slot] as const))),
+    new Map(
+      [...row.needs, ...row.may]
+        .filter((slot) => !standsBehind(row.name, slot))
+        .flatMap((slot) => slots[slot].kinds.map((kind) => [kind, slot] as const)),
+    ),
   ]),
 );
 const noSlots: ReadonlyMap<Kind, Slot> = new Map();
+
+/** Behind a word of its own: then its unit alone says nothing. */
+function standsBehind(name: VocabularyName, slot: Slot): boolean {
+  const fields = isVerb(name) ? Object.values(verbRows[name].fields) : [];
+  return fields.some(
+    ({ options, slots: own }) => options?.behind !== undefined && own.some((each) => each.name === slot),
+  );
+}
 
 export function sortPieces(typed: ActLine): SortedPieces | Fault {
   const act = { ...typed, tokens: rangesJoined(typed.tokens) };
@@ -54,7 +68,7 @@ export function sortPieces(typed: ActLine): SortedPieces | Fault {
     if (token === undefined) continue;
     switch (token.kind) {
       case 'word': {
-        if (batchMarks.has(token.word) && taken.has('number') && act.tokens[i + 1]?.kind === 'number') {
+        if (marksOf(taken.get('number')).has(token.word) && act.tokens[i + 1]?.kind === 'number') {
           batchMarked = true;
         } else if (row.may.includes('place') && isPlaceMark(token.word)) {
           placeMarked = true;
@@ -127,7 +141,7 @@ function fillBatch(
   if (!taken.has('number') || filled.batch !== undefined || !token.countable) {
     return unitMissing(act, filled) ?? leftOver(token);
   }
-  const batch = batchFrom(token);
+  const batch = batchFrom(token, taken.get('number'));
   if (typeof batch !== 'number') return batch;
   filled.batch = batch;
   return undefined;
@@ -147,12 +161,21 @@ function spacedThousands(act: ActLine, index: number, token: NumberToken): Fault
   };
 }
 
-export function batchFrom(token: NumberToken): BatchNumber | Fault {
+const sessionMarks: ReadonlySet<string> = new Set(['session', 'brief', 'no', '#', 'number']);
+const noMarks: ReadonlySet<string> = new Set();
+
+/** What may stand before the number. */
+function marksOf(slot: Slot | undefined): ReadonlySet<string> {
+  return slot === undefined ? noMarks : slot === 'session' ? sessionMarks : batchMarks;
+}
+
+/** A bare whole number: of a batch, a can, a session, or a count. */
+export function batchFrom(token: NumberToken, slot: Slot = 'batch'): BatchNumber | Fault {
   const { value, other, whole } = token.number;
-  const limits = slots.batch.limits;
+  const { limits } = slots[slot];
   if (other !== undefined) return { code: 'ambiguous-number', token, couldBe: [`${other}`, `${value}`] };
   if (!whole || (limits !== undefined && isOutside(limits, value))) {
-    return { code: 'impossible', token, needs: ['batch'], ...(limits !== undefined && { limits }) };
+    return { code: 'impossible', token, needs: [slot], ...(limits !== undefined && { limits }) };
   }
   return value;
 }

@@ -175,7 +175,11 @@ export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
   near: verbWords('cerca', 'cerca lia fuera'),
   ack: verbWords('leída, leído, acuse, leí, he leído', 'leída 4'),
   fan: verbWords('extracción, ventilador, extractor', 'extracción sí 0,6m/s'),
-  supplied: verbWords('suministrado, aire suministrado, aire respirable, aire línea, línea aire', 'suministrado sí'),
+  supplied: verbWords(
+    'suministrado, aire suministrado, aire respirable, aire línea, línea aire',
+    'suministrado sí',
+    'suministrado',
+  ),
   'spray-on': verbWords(
     'empezar pistola, empieza pistola, pistola abierta, empezar pintado, empiezo pistola, empezamos pistola, empezar pintar, empiezo pintar, empezamos pintar, arrancar pistola, arranco pistola, abrir pistola, pistola marcha',
     'empezar pistola 4',
@@ -188,7 +192,11 @@ export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
     'lavar, lavada, enjuagar, enjuagada, lavé, lavadas, lavados, lavo, lavamos, enjuago, limpiar pistola, limpio pistola, limpia pistola, limpiada pistola, limpiar recipientes, limpio recipientes, limpiar equipo, pistola lavada, pistola limpia, recipientes lavados, recipientes limpios',
     'lavar pistola acetona 300ml',
   ),
-  rags: verbWords('trapos, trapos dentro, trapos guardados', 'trapos 4'),
+  rags: verbWords(
+    'trapos, trapos dentro, trapos guardados',
+    'trapos 4',
+    'filtros, cerrado, guardados, recogidos, su, tirados',
+  ),
   close: verbWords(
     'cerrar, cerrada, cerrar sesión, cierro, cerrado, cierro sesión, cerrar charla, fin sesión, terminar sesión',
     'cerrar 4',

@@ -1,23 +1,12 @@
-// What is done with a can: `lid 3`, `blanket 3`, `check 3`, `prestir 3`, `discard 3 gelled in the can`.
+// `discard 3 gelled in the can`: which can, and why.
 
-import type { Command } from '../../../core/commands.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { fillers } from '../trade-words.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
 import { canMarks } from './cans-named.ts';
 import { reasonOf } from './read-hold.ts';
-import { batchFrom, sortPieces } from './sort-pieces.ts';
-
-type CanVerb = 'lid' | 'blanket' | 'check' | 'prestir';
-
-export function canReader(verb: CanVerb): (act: ActLine) => Command | Fault {
-  return (act) => {
-    const gathered = sortPieces(act);
-    if (isFault(gathered)) return gathered;
-    return { verb, ...(gathered.batch !== undefined && { can: gathered.batch }) };
-  };
-}
+import { batchFrom } from './sort-pieces.ts';
 
 export function readDiscard(act: ActLine): ActRead | Fault {
   const index = act.tokens.findIndex(
