@@ -1,8 +1,7 @@
 // What was read, what is needed, an example, and the lines that may have been meant as taps. Nothing is recorded.
 
-import { alarmNamed } from '../../core/session/session-commands.ts';
+import { ownValue } from '../../core/own-key.ts';
 import type { Misread } from '../language/reading.ts';
-import { verbNamed } from '../language/verbs-typed.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 
@@ -10,7 +9,7 @@ export function misreadCard(t: Pick<Telling, 'words'> & Partial<Pick<Telling, 's
   const { replies, buttons, session } = t.words;
   /** A tap that calls people says so. */
   const label = (line: string): string => {
-    const alarm = alarmNamed(verbNamed(line)?.row.name);
+    const alarm = ownValue(misread.calls ?? {}, line);
     return alarm === undefined ? buttons.meant : session.callForHelp(session.troubles[alarm].title);
   };
   const asksForHelp = misread.code === 'which-cry';

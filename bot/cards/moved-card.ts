@@ -5,7 +5,7 @@ import { type Command, isDecision, type Stance } from '../../core/commands.ts';
 import type { PartName } from '../../core/ids.ts';
 import { partStatus } from '../../core/part/part-status.ts';
 import { alarmNamed } from '../../core/session/session-commands.ts';
-import type { Words } from '../language/tongues/languages.ts';
+import type { Words } from '../language/tongues/tongues.ts';
 import type { Pressed, Said } from '../talk/pressed.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';

@@ -3,8 +3,8 @@
 
 import { methods } from '../../core/methods.ts';
 import { isOwnKey, ownValue } from '../../core/own-key.ts';
-import type { Words } from '../language/tongues/languages.ts';
-import { unitsBySpelling } from '../language/typed/units-typed.ts';
+import { everyTongue } from '../language/every-tongue.ts';
+import type { Words } from '../language/tongues/tongues.ts';
 
 export interface TapField {
   readonly id: string;
@@ -78,7 +78,7 @@ function unitsJoined(typed: readonly string[]): string[] {
   const values: string[] = [];
   for (const word of typed) {
     const before = values.at(-1);
-    const isUnit = unitsBySpelling.has(word.toLowerCase());
+    const isUnit = everyTongue.units.has(word.toLowerCase());
     if (isUnit && before !== undefined && /^[-+]?[\d.,]+$/.test(before)) values[values.length - 1] = `${before}${word}`;
     else values.push(word);
   }

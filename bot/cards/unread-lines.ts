@@ -2,7 +2,7 @@
 
 import { nameIn, nounOf } from '../../core/ids.ts';
 import { isUnreadAct, type UnreadEvent } from '../../core/unread-event.ts';
-import type { Words } from '../language/tongues/languages.ts';
+import type { Words } from '../language/tongues/tongues.ts';
 import { type Card, makeCard } from './card.ts';
 
 /** A record that has broken in a hundred places is no longer told event by event. */

@@ -3,7 +3,7 @@
 import { nobody } from '../../core/crew/alarm-decide.ts';
 import { type CrewFile, peopleWithRole } from '../../core/crew/crew.ts';
 import type { PersonName } from '../../core/ids.ts';
-import type { Words } from '../language/tongues/languages.ts';
+import type { Words } from '../language/tongues/tongues.ts';
 
 type People = Pick<CrewFile, 'people'>;
 

@@ -7,19 +7,20 @@ import type { CrewFile } from '../../core/crew/crew.ts';
 import { ownValue } from '../../core/own-key.ts';
 import { alarms } from '../../core/session/session-commands.ts';
 import { minutes } from '../../core/units.ts';
-import { languages, languageTyped } from '../language/tongues/profiles.ts';
+import { shipped, type Tongues } from '../language/tongues/tongues.ts';
 import { slackCrewFields, slackPersonFields } from '../slack/slack-crew.ts';
 import { readPublicUrls } from './public-urls.ts';
 
 const zone = z
   .string()
   .refine((name) => IANAZone.isValidZone(name), 'not a time zone; say, for example, Europe/Madrid');
-const language = z.string().transform((typed, ctx): string => {
-  const known = languageTyped(typed);
-  if (known !== undefined) return known;
-  ctx.addIssue({ code: 'custom', message: `not a language here; there are ${languages.join(', ')}` });
-  return z.NEVER;
-});
+const languageOf = ({ languages, languageTyped }: Tongues) =>
+  z.string().transform((typed, ctx): string => {
+    const known = languageTyped(typed);
+    if (known !== undefined) return known;
+    ctx.addIssue({ code: 'custom', message: `not a language here; there are ${languages.join(', ')}` });
+    return z.NEVER;
+  });
 const publicUrls = z.array(z.string()).transform((typed, ctx): readonly string[] => {
   const read = readPublicUrls(typed);
   if ('urls' in read) return read.urls;
@@ -32,60 +33,62 @@ const publicUrls = z.array(z.string()).transform((typed, ctx): readonly string[]
 const unitSystem = z.enum(['metric', 'us']);
 const name = z.string().min(1).max(40);
 
-const Flags = z.strictObject({
-  help: z.boolean().default(false),
-  json: z.boolean().default(false),
-  clock: z
-    .string()
-    .regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?$/, 'say a local date and time: 2026-03-02T08:00')
-    .optional(),
-  zone: zone.optional(),
-  speed: z.coerce.number('say a number: 60').positive('say a number above zero: 60').max(100_000).optional(),
-  data: z.string().min(1).optional(),
-  as: name.default('lead'),
-  crew: z.string().min(1).optional(),
-  sheets: z.string().min(1).optional(),
-  lang: language.default('en'),
-  /** As a service: in Slack where its tokens are set. */
-  serve: z.boolean().default(false),
-  /** The shop page: its port, whether the network may open it, and the invented shift. */
-  port: z.coerce.number('say a number: 4180').int().min(0).max(65_535).default(4180),
-  lan: z.boolean().default(false),
-  /** Besides this machine's own addresses: by which others the page may be called. */
-  'public-url': publicUrls.default([]),
-  demo: z.boolean().default(false),
-  /** The invented shift without the page. */
-  terminal: z.boolean().default(false),
-});
-export type Flags = z.infer<typeof Flags>;
+const flagsOf = (tongues: Tongues) =>
+  z.strictObject({
+    help: z.boolean().default(false),
+    json: z.boolean().default(false),
+    clock: z
+      .string()
+      .regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?$/, 'say a local date and time: 2026-03-02T08:00')
+      .optional(),
+    zone: zone.optional(),
+    speed: z.coerce.number('say a number: 60').positive('say a number above zero: 60').max(100_000).optional(),
+    data: z.string().min(1).optional(),
+    as: name.default('lead'),
+    crew: z.string().min(1).optional(),
+    sheets: z.string().min(1).optional(),
+    lang: languageOf(tongues).default('en'),
+    /** As a service: in Slack where its tokens are set. */
+    serve: z.boolean().default(false),
+    /** The shop page: its port, whether the network may open it, and the invented shift. */
+    port: z.coerce.number('say a number: 4180').int().min(0).max(65_535).default(4180),
+    lan: z.boolean().default(false),
+    /** Besides this machine's own addresses: by which others the page may be called. */
+    'public-url': publicUrls.default([]),
+    demo: z.boolean().default(false),
+    /** The invented shift without the page. */
+    terminal: z.boolean().default(false),
+  });
+export type Flags = z.infer<ReturnType<typeof flagsOf>>;
 
 const Environment = z.object({ BATCHBELL_DATA: z.string().min(1).optional() });
 /** Said where a service gets its settings, not its flags. */
 const publicUrlVariable = 'BATCHBELL_PUBLIC_URL';
 
-export const CrewFileSchema = z.strictObject({
-  name: z.string().min(1).max(60),
-  zone: zone.optional(),
-  /** Of what many read. Left out: as the first of its people has it. */
-  language: language.optional(),
-  units: unitSystem.optional(),
-  people: z
-    .array(
-      z.strictObject({
-        name,
-        role: z.enum(['crew', 'lead', 'supervisor']),
-        language: language.optional(),
-        units: unitSystem.optional(),
-        ...slackPersonFields,
-      }),
-    )
-    .min(1),
-  digestHour: z.number().int().min(0).max(23).optional(),
-  escalationMinutes: z.number().positive().max(1440).optional(),
-  /** The shop's own numbers and steps for need. */
-  emergency: z.partialRecord(z.enum(['call', ...alarms]), z.string().min(1)).optional(),
-  ...slackCrewFields,
-});
+const crewFileOf = (language: ReturnType<typeof languageOf>) =>
+  z.strictObject({
+    name: z.string().min(1).max(60),
+    zone: zone.optional(),
+    /** Of what many read. Left out: as the first of its people has it. */
+    language: language.optional(),
+    units: unitSystem.optional(),
+    people: z
+      .array(
+        z.strictObject({
+          name,
+          role: z.enum(['crew', 'lead', 'supervisor']),
+          language: language.optional(),
+          units: unitSystem.optional(),
+          ...slackPersonFields,
+        }),
+      )
+      .min(1),
+    digestHour: z.number().int().min(0).max(23).optional(),
+    escalationMinutes: z.number().positive().max(1440).optional(),
+    /** The shop's own numbers and steps for need. */
+    emergency: z.partialRecord(z.enum(['call', ...alarms]), z.string().min(1)).optional(),
+    ...slackCrewFields,
+  });
 
 /** A flag, variable or field that cannot serve; the program ends with 2. */
 export type ConfigFault = { readonly fault: string };
@@ -94,6 +97,7 @@ export type ConfigFault = { readonly fault: string };
 export function readFlags(
   args: readonly string[],
   environment: Readonly<Record<string, string | undefined>> = {},
+  tongues = shipped,
 ): Flags | ConfigFault {
   try {
     const { values } = parseArgs({
@@ -117,7 +121,7 @@ export function readFlags(
         terminal: { type: 'boolean' },
       },
     });
-    const read = Flags.safeParse(values);
+    const read = flagsOf(tongues).safeParse(values);
     if (!read.success) return { fault: issues(read.error, '--') };
     const named = ownValue(environment, publicUrlVariable);
     if (values['public-url'] !== undefined || named === undefined) return read.data;
@@ -147,7 +151,12 @@ const usualDigestHour = 17;
 const usualEscalation = minutes(10);
 
 /** `content`: of the crew's file, if there is one. Without it, whoever speaks is the lead. */
-export function readCrew(file: string | undefined, content: string | undefined, flags: Flags): CrewFile | ConfigFault {
+export function readCrew(
+  file: string | undefined,
+  content: string | undefined,
+  flags: Flags,
+  tongues = shipped,
+): CrewFile | ConfigFault {
   if (content === undefined) {
     return {
       name: 'crew',
@@ -165,7 +174,7 @@ export function readCrew(file: string | undefined, content: string | undefined, 
   } catch (error) {
     return { fault: `${file}: not JSON: ${String(error)}` };
   }
-  const read = CrewFileSchema.safeParse(json);
+  const read = crewFileOf(languageOf(tongues)).safeParse(json);
   if (!read.success) return { fault: issues(read.error, `${file} `) };
   const { people, zone: own, digestHour, escalationMinutes, emergency } = read.data;
   return {

@@ -2,13 +2,13 @@
 // who fell.
 
 import { endsWell, isPlace, type Names, opens } from './cry-round.ts';
-import { drums, liquids, pots } from './cry-words.ts';
+import { drums, liquids, onlyOfLiquid, pots } from './cry-words.ts';
 
 /** Nothing more, or where: on the floor, not in the drum that it belongs in. */
 export function isLiquidOut(word: string, before: readonly string[], after: readonly string[], names: Names): boolean {
   const rest = after.slice(after.findIndex((each) => liquids.has(each)) + 1);
   // `cayó el nitrógeno` is its pressure, `se cayó la pintura` may be off the part; `se me cayó la pintura` is on the floor.
-  const falls = word !== 'vertido';
+  const falls = !onlyOfLiquid.has(word);
   const isOneself = word === 'se cayo' || before.includes('se');
   // To pour what one coats with is work; a tap offers the spill.
   if (!falls && after.some((each) => poured.has(each))) return false;

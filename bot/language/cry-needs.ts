@@ -3,7 +3,7 @@
 
 import type { Alarm } from '../../core/session/session-commands.ts';
 import { words } from './cry-words.ts';
-import { withoutAccents } from './tongues/spanish/lexicon.ts';
+import { withoutAccents } from './typed/without-accents.ts';
 
 const offers: readonly (readonly [ReadonlySet<string>, readonly Alarm[]])[] = [
   [words('smoke smokes smoking smouldering humea quemado'), ['fire', 'hot']],

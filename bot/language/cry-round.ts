@@ -16,6 +16,7 @@ import {
   things,
   whereabouts,
 } from './cry-words.ts';
+import { everyTongue } from './every-tongue.ts';
 import { isPlaceRoot } from './trade-words.ts';
 import { verbNamed } from './verbs-typed.ts';
 
@@ -76,7 +77,7 @@ export function isDropped(word: string, after: readonly string[]): boolean {
 }
 
 export function alarmOf(word: string): Alarm | undefined {
-  return alarmNamed(verbNamed(word)?.row.name);
+  return alarmNamed(verbNamed(word, everyTongue)?.row.name);
 }
 
 export function isCanOf(after: readonly string[]): boolean {

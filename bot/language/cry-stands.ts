@@ -27,6 +27,7 @@ import {
   fallsOfWork,
   harmless,
   liquids,
+  onlyOfLiquid,
   openings,
   pots,
   sizes,
@@ -90,7 +91,8 @@ export function isCry(called: Called, people: People): boolean {
         return false;
       return isPersonDown(before, after, people, known);
     case 'spill':
-      return isCanOf(after) || isSpill(before, after, names);
+      // Of no liquid it may be a coat.
+      return !onlyOfLiquid.has(word) && (isCanOf(after) || isSpill(before, after, names));
     case 'hot':
       return isPotHot(called, names);
   }
@@ -123,6 +125,7 @@ const faints: ReadonlySet<string> = new Set(['se desmayo', 'desmayo', 'desmayado
 /** Said of a tile, a price, a network and a break as well. */
 const ofAnything: ReadonlySet<string> = new Set([
   ...'caido caida cayo caidos caidas fell desmayado desmayada'.split(' '),
+  ...onlyOfLiquid,
   ...['smoke', 'quemando', 'prendio', 'se cayo', 'not moving', 'isnt moving', 'no pulse'],
 ]);
 

@@ -1,6 +1,8 @@
 // The words round a cry, English and Spanish, without their accents. A cry is short and stands among few words: who, where,
 // how big, that help is wanted. Common practice and our own choice, no source.
 
+import { solvents } from '../../core/calc/solvents.ts';
+
 export const words = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s+/));
 
 /** Who may be down, besides the people of the crew. */
@@ -57,15 +59,21 @@ export const things = words(`
 /** With the word before them these name a thing of every day: a fire door, a fire bucket. */
 export const compounds = words('door machine hose cabinet panel bucket wall yard line store fan filters cable table');
 
-export const liquids = words(`
+export const liquids: ReadonlySet<string> = new Set([
+  ...Object.keys(solvents),
+  ...words(`
   solvent solvents acetone xylene thinner toluene ipa alcohol hardener resin paint coating mix chemical chemicals gas
   nitrogen argon mek mibk isopropanol butanone xylol xylenes toluol white-spirit disolvente solvente acetona xileno
   tolueno etanol aguarras gasolina catalizador barniz esmalte laca diluyente alcohol endurecedor resina pintura producto quimico
-  nitrogeno`);
+  nitrogeno`),
+]);
 
 export const harmless = words(`
   coffee tea water milk soup juice lunch dinner food stew rice beans air rain cafe agua leche sopa zumo jugo comida cena
   guiso arroz aire lluvia`);
+
+/** A spill only of a liquid; alone it may be a coat. */
+export const onlyOfLiquid = words('vertido');
 
 /** What a liquid belongs in. */
 export const drums = words('bidon deposito tanque residuos');

@@ -7,7 +7,7 @@ import type { Alarm } from '../../core/session/session-commands.ts';
 import { type Called, calledIn, type People } from './cry-round.ts';
 import { isBegun, isCry } from './cry-stands.ts';
 import { anotherTime, askings, drills, ofCan, urgent, whereabouts } from './cry-words.ts';
-import { withoutAccents } from './tongues/spanish/lexicon.ts';
+import { withoutAccents } from './typed/without-accents.ts';
 
 /** The gravest first, where a line cries out twice. */
 const order: readonly Alarm[] = ['fire', 'eyes', 'down', 'spill', 'hot'];

@@ -27,7 +27,6 @@ import {
   usGallonsFromLitres,
 } from '../../core/units.ts';
 import type { Profile } from './tongues/profile.ts';
-import { profileOf } from './tongues/profiles.ts';
 
 /** An instant as it is said: the clock, and the day where it is another than today. */
 export interface Moment {
@@ -80,7 +79,7 @@ export interface Figures {
 }
 
 interface FiguresFor {
-  readonly language: string;
+  readonly profile: Profile;
   readonly units: UnitSystem;
   readonly zone: string;
   /** Times on another day than this moment's carry their date. */
@@ -92,8 +91,7 @@ const msPerMinute = 60_000;
 /** Nobody reads 50000 g off a scale. */
 const kilogramsFrom = 10_000;
 
-export function figuresFor({ language, units, zone, now }: FiguresFor): Figures {
-  const profile = profileOf(language, units);
+export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
   const { locale, mil, inch } = profile;
   const number = (digits: number) => numberFormat(locale, digits);
   const us = units === 'us';

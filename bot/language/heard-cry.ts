@@ -3,13 +3,15 @@
 
 import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
 import { criesIn } from './cry.ts';
+import { onlyOfLiquid } from './cry-words.ts';
+import type { Hearing } from './hearing.ts';
 import { aboutAlarms } from './misread-line.ts';
 import type { Read } from './read-line.ts';
 import { type Fault, isFault, type LineContext } from './reading.ts';
 import { mannerOf } from './time-and-permission.ts';
 import type { Token } from './typed/tokens.ts';
 import { asksForHelp, whichCry } from './unnamed-cry.ts';
-import type { VerbNamed } from './verbs-typed.ts';
+import type { VerbNamed } from './verbs-of-tongues.ts';
 
 /** `fire extinguisher checked`; not `fire`, `spill at 9:50`, nor what a tap wrote in quotes. */
 export function isOnlySpokenOf(
@@ -24,7 +26,7 @@ export function isOnlySpokenOf(
   const own = alarm === 'hot' && after[0]?.kind === 'number' ? after.slice(1) : after;
   if (alarm === undefined || own[0]?.kind === 'quoted') return false;
   const manner = mannerOf(own, line, context);
-  if (!isFault(manner) && manner.tokens.length === 0) return false;
+  if (!isFault(manner) && manner.tokens.length === 0) return onlyOfLiquid.has(first.text.toLowerCase());
   return !criesIn(line.slice(first.start), context.people ?? []).includes(alarm);
 }
 
@@ -36,13 +38,14 @@ export const onlySpokenOf = (verb: VerbNamed, token: Token): Fault => ({
 
 /** The reading as it is, or the alarm that a line cries out which nothing else reads, or what it may cry out. */
 export function orCried(read: Read, line: string, context: LineContext): Read {
-  if ('act' in read) return withPot(read, line);
+  if ('act' in read) return withPot(read, line, context.hearing);
   const isAsk = 'question' in read && read.question.ask === 'help';
   const verb = 'fault' in read ? read.verb?.row.name : undefined;
   const isAbout = verb !== undefined && verb !== 'help' && aboutAlarms.has(verb);
   if (!(isAsk || 'fault' in read) || isAbout) return read;
   const [alarm]: readonly Alarm[] = criesIn(line, context.people ?? []);
-  if (alarm !== undefined) return withPot({ act: { command: { verb: alarm, note: line } }, line }, line);
+  if (alarm !== undefined)
+    return withPot({ act: { command: { verb: alarm, note: line } }, line }, line, context.hearing);
   if (!('fault' in read) || read.fault.code !== 'unknown-verb' || !asksForHelp(line, context.people ?? [])) return read;
   return { ...whichCry(line, read.fault), line };
 }
@@ -51,14 +54,11 @@ export function orCried(read: Read, line: string, context: LineContext): Read {
 export const isCried = ({ act: { command } }: Extract<Read, { act: unknown }>): boolean =>
   alarmNamed(command.verb) !== undefined && 'note' in command && command.note !== undefined;
 
-const potNumbered =
-  /\b(?:pot|batch|mix|mezcla|olla)\s*(?:no\.?|num\.?|#)?\s*(\d{1,6})(?![\d.,]*\s?(?:\p{L}\b|kg|%)|[.,:]?\d)/iu;
-
 /** `pot 1 is hot`, `mezcla 1 caliente`: the number beside the pot is the batch, wherever it stands. */
-function withPot(read: Extract<Read, { act: unknown }>, line: string): Read {
+function withPot(read: Extract<Read, { act: unknown }>, line: string, hearing: Hearing): Read {
   const { command } = read.act;
   if (command.verb !== 'hot' || command.batch !== undefined) return read;
-  const number = potNumbered.exec(line)?.[1];
+  const number = hearing.potNumbered.exec(line)?.[1];
   if (number === undefined || Number(number) < 1) return read;
   return { ...read, act: { ...read.act, command: { ...command, batch: Number(number) } } };
 }

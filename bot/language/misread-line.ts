@@ -3,6 +3,7 @@
 
 import { type Alarm, alarmNamed, alarms } from '../../core/session/session-commands.ts';
 import { alarmsWanted } from './cry-needs.ts';
+import type { Hearing } from './hearing.ts';
 import { looksLikePart } from './names-typed.ts';
 import type { Fault, LineContext, Misread, Reading } from './reading.ts';
 import { unitsOfSetting } from './setting-units.ts';
@@ -12,7 +13,8 @@ import { nearest, nearestVerbs, thoseThatRead } from './suggestions.ts';
 import { englishVerbs } from './tongues/english/verbs.ts';
 import { notNames } from './trade-words.ts';
 import { type Token, tokenize } from './typed/tokens.ts';
-import { type VerbNamed, verbOfWord } from './verbs-typed.ts';
+import type { VerbNamed } from './verbs-of-tongues.ts';
+import { verbNamed, verbOfWord } from './verbs-typed.ts';
 import type { VocabularyName } from './vocabulary.ts';
 
 export interface Misunderstood {
@@ -27,15 +29,22 @@ export function misreadOf(
   context: LineContext,
   reads: (line: string) => boolean,
 ): Misread {
-  const near = verb ?? (fault.token === undefined ? undefined : nearestVerbs(fault.token.text.toLowerCase())[0]);
+  const near =
+    verb ?? (fault.token === undefined ? undefined : nearestVerbs(fault.token.text.toLowerCase(), context.hearing)[0]);
   const { token } = fault;
   const usual = (fault.tries ?? usualTries(fault, line, verb, context)).map((each) => each.replace(/[ ?]+$/, ''));
-  const needed = neededIn(line, verb?.row.name);
+  const needed = neededIn(line, verb?.row.name, context);
   // `help me` is answered with what can be cried, and with no act.
   const shown = near?.row.name === 'help' ? (needed[0] ?? 'help') : near?.row.name;
   const name: VocabularyName = shown ?? needed[0] ?? 'mix';
   const offered = fault.code === 'unknown-verb' ? [...needed, ...usual] : [...usual, ...needed];
-  const tries = inTypedLanguage(line, near, offered);
+  const tries = inTypedLanguage(line, near, offered, context.hearing);
+  // Which of them it is nobody knows: none is left out.
+  const suggestions = thoseThatRead(tries, reads, fault.code === 'which-cry' ? alarms.length : undefined);
+  const calls = suggestions.flatMap((each) => {
+    const alarm = alarms.find((one) => one === verbNamed(each, context.hearing)?.row.name);
+    return alarm === undefined ? [] : [[each, alarm] as const];
+  });
   return {
     code: fault.code,
     ...(near !== undefined && { verb: near.row.name }),
@@ -51,8 +60,8 @@ export function misreadOf(
     couldBe: fault.couldBe ?? [],
     ...(fault.limits !== undefined && { limits: fault.limits }),
     example: englishVerbs[name].example,
-    // Which of them it is nobody knows: none is left out.
-    suggestions: thoseThatRead(tries, reads, fault.code === 'which-cry' ? alarms.length : undefined),
+    suggestions,
+    ...(calls.length > 0 && { calls: Object.fromEntries(calls) }),
   };
 }
 
@@ -60,17 +69,15 @@ export function misreadOf(
 export const aboutAlarms: ReadonlySet<VocabularyName> = new Set(['set', 'help', 'find', 'near-miss']);
 
 /** `se cayó en los ojos`: whoever needs help does not begin with the word for it. `typed`: the verb that was. */
-function neededIn(line: string, typed: VocabularyName | undefined): readonly Alarm[] {
-  if (typed === undefined || !aboutAlarms.has(typed)) return [...alarmsIn(line), ...alarmsWanted(line)];
+function neededIn(line: string, typed: VocabularyName | undefined, { hearing }: LineContext): readonly Alarm[] {
+  if (typed === undefined || !aboutAlarms.has(typed)) return [...alarmsIn(line, hearing), ...alarmsWanted(line)];
   // `help me`, `accidente`; a setting of the emergency number needs nobody.
   return typed === 'help' || typed === 'near-miss' ? alarmsWanted(line) : [];
 }
 
-function alarmsIn(line: string): readonly Alarm[] {
-  // In Spain a vertido is a spill; to coat by flow is the rarer thing to begin a line with it.
-  if (/^[¡\s]*vertido\b/i.test(line)) return ['spill'];
-  return tokenize(line).flatMap((token) => {
-    return (token.kind === 'word' ? alarmNamed(verbOfWord(token)?.row.name) : undefined) ?? [];
+function alarmsIn(line: string, hearing: Hearing): readonly Alarm[] {
+  return tokenize(line, hearing).flatMap((token) => {
+    return (token.kind === 'word' ? alarmNamed(verbOfWord(token, hearing)?.row.name) : undefined) ?? [];
   });
 }
 
@@ -95,7 +102,9 @@ function usualTries(
   const [, figure, unit = ''] = /^(\d+[.,]?\d*)(\p{L}{2,4})$/u.exec(word) ?? [];
   if (figure !== undefined) return unitsLike(unit, verb).map((each) => instead(`${figure}${each}`));
   const wordsOfLines = ['already', 'permit', 'oven', 'room', 'yesterday', 'ago', ...context.parts, ...context.places];
-  return [...nearest(word, wordsOfLines), ...nearestVerbs(word).map(({ printed }) => printed)].map(instead);
+  return [...nearest(word, wordsOfLines), ...nearestVerbs(word, context.hearing).map(({ printed }) => printed)].map(
+    instead,
+  );
 }
 
 /** `60uwn`: the units of what the act takes that begin as the slip does. */
@@ -105,7 +114,7 @@ function unitsLike(slip: string, verb: VerbNamed | undefined): readonly string[]
   return [...units].filter((unit) => unit.toLowerCase().startsWith(slip.slice(0, 1)));
 }
 
-export function unknownVerb(line: string, tokens: readonly Token[], index: number): Fault {
+export function unknownVerb(line: string, tokens: readonly Token[], index: number, hearing: Hearing): Fault {
   const token = tokens[index];
   if (token === undefined) return { code: 'unknown-verb', needs: ['verb'] };
   const before = line.slice(0, token.start);
@@ -114,8 +123,8 @@ export function unknownVerb(line: string, tokens: readonly Token[], index: numbe
   const letters = /^[a-z]+(?=\d)/i.exec(token.text)?.[0];
   const slip = letters ?? token.text;
   const rest = letters === undefined ? after : ` ${token.text.slice(letters.length)}${after}`;
-  const later = tokens.find((each, i) => i > index && each.kind === 'word' && verbOfWord(each) !== undefined);
-  const tries = nearestVerbs(slip.toLowerCase())
+  const later = tokens.find((each, i) => i > index && each.kind === 'word' && verbOfWord(each, hearing) !== undefined);
+  const tries = nearestVerbs(slip.toLowerCase(), hearing)
     // `casi seca impulsor-7` is not yet dry; one tap would tell a supervisor of a near miss.
     .filter(({ row }) => !(later !== undefined && row.name === 'near-miss'))
     .map((verb) => before + verb.printed + rest);

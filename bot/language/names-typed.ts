@@ -1,12 +1,11 @@
 // What a part or a place may be called. Names are lower case and without spaces; a name of digits alone would be a
 // batch, a verb or a unit would be read as such, so none of them is a name.
 
-import { solvents } from '../../core/calc/solvents.ts';
 import type { PartName, PlaceName } from '../../core/ids.ts';
-import { isOwnKey } from '../../core/own-key.ts';
 import { liquids } from './cry-words.ts';
+import { everyTongue } from './every-tongue.ts';
+import { meansAnother } from './hearing.ts';
 import { readTimeOfDay } from './times/time-typed.ts';
-import { isSpanishWord } from './tongues/spanish/lexicon.ts';
 import { batchMarks, fillers, isMetalWord, methodsByWord, notNames } from './trade-words.ts';
 import { tokenize } from './typed/tokens.ts';
 import { verbNamed } from './verbs-typed.ts';
@@ -19,9 +18,6 @@ const slippedQuantity = /^\d+[.,]?\d*[\p{L}]{1,2}$/u;
 /** The same with more letters, `60uwn`: no part begins with its figure. */
 const slippedUnit = /^\d+[.,]?\d*[\p{L}]{1,4}$/u;
 
-/** `batch12` and `max120` come apart before they could be names. */
-const gluedNumber = /^(?:batch|pot|max|no\.?|mezcla|lata)\d/;
-
 export function partNamed(word: string): PartName | undefined {
   return mayNamePart(word) ? word : undefined;
 }
@@ -32,7 +28,7 @@ export function mayNamePart(word: string): boolean {
   return !isThing && !slippedUnit.test(word) && !word.includes('..') && isName(word);
 }
 
-const isSolvent = (word: string): boolean => liquids.has(word) || isOwnKey(solvents, word);
+const isSolvent = (word: string): boolean => liquids.has(word);
 
 export function placeNamed(word: string): PlaceName | undefined {
   return isName(word) ? word : undefined;
@@ -49,20 +45,21 @@ function isName(word: string): boolean {
     hasLetter.test(word) &&
     word === word.toLowerCase() &&
     !slippedQuantity.test(word) &&
-    !gluedNumber.test(word) &&
+    // `batch12` and `max120` come apart before they could be names.
+    !everyTongue.gluedNumber.test(word) &&
     (!/^[\do]/.test(word) || isOneWord(word)) &&
     !fillers.has(word) &&
     !batchMarks.has(word) &&
     !notNames.has(word) &&
     !methodsByWord.has(word) &&
-    !isSpanishWord(word) &&
-    verbNamed(word) === undefined
+    !meansAnother(word, everyTongue) &&
+    verbNamed(word, everyTongue) === undefined
   );
 }
 
 /** `0/0f` would be read as a number and a temperature, `o.5` as a half, `9am` as a time, `2026-03-02` as a day. */
 function isOneWord(word: string): boolean {
   if (typeof readTimeOfDay(word) === 'object' || /^\d{4}-\d{1,2}-\d{1,2}/.test(word)) return false;
-  const [only, second] = tokenize(word);
+  const [only, second] = tokenize(word, everyTongue);
   return only?.kind === 'word' && only.word === word && second === undefined;
 }

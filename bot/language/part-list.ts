@@ -3,32 +3,41 @@
 
 import type { CommandOf } from '../../core/commands.ts';
 import type { NamedPart } from '../../core/verbs/said.ts';
+import type { Hearing } from './hearing.ts';
 import type { Misread, Reading } from './reading.ts';
 import { cleanLine } from './typed/clean-line.ts';
+import { type Token, tokenize } from './typed/tokens.ts';
+import { verbAt } from './verbs-typed.ts';
 
 /** More than anybody books in at once; a longer paste is a mistake. */
 const mostLines = 200;
 
 /** The pieces of a list of parts; `undefined` where the text is none. */
-export function partLines(text: string): readonly string[] | undefined {
+export function partLines(text: string, hearing: Hearing): readonly string[] | undefined {
   if (!/[;\n]/.test(text)) return undefined;
   const pieces = (text.match(/(?:"(?:[^"\\]|\\.)*"|“[^”]*”|[^;\n])+/g) ?? [])
     .map((piece) => piece.trim())
     .filter((piece) => piece !== '' && !piece.startsWith('#'));
-  return pieces.length > 1 && isPartLine(pieces[0] ?? '') ? pieces : undefined;
+  return pieces.length > 1 && isPartLine(pieces[0] ?? '', hearing) ? pieces : undefined;
 }
 
 /** As it stands once a mention is off; when it came in may be said first. */
-function isPartLine(piece: string): boolean {
-  return /^(?:(?:please|pls|already|ya|at \S+|a las? \S+) )*(?:(?:new )?part|(?:nueva )?pieza)\b/i.test(
-    cleanLine(piece),
-  );
+function isPartLine(piece: string, hearing: Hearing): boolean {
+  const tokens = tokenize(cleanLine(piece), hearing);
+  let from = 0;
+  for (let word = wordOf(tokens[from]); word === 'please' || word === 'already' || word === 'at'; ) {
+    from += word === 'at' ? 2 : 1;
+    word = wordOf(tokens[from]);
+  }
+  return verbAt(tokens, from, hearing)?.row.name === 'part';
 }
+
+const wordOf = (token: Token | undefined): string => (token?.kind === 'word' ? token.word : '');
 
 type Command = Extract<Reading, { kind: 'command' }>;
 
 /** All lines as one act; where one is faulty, the misread of the first with every faulty line named. */
-export function readPartList(lines: readonly string[], readOne: (line: string) => Reading): Reading {
+export function readPartList(lines: readonly string[], readOne: (line: string) => Reading, hearing: Hearing): Reading {
   const read = lines.slice(0, mostLines + 1).map(readOne);
   const shown = read.map((reading, i) => ('line' in reading ? reading.line : (lines[i] ?? '')));
   const line = shown.join(joint);
@@ -47,8 +56,8 @@ export function readPartList(lines: readonly string[], readOne: (line: string) =
   }
   if (faulty.length > 0) {
     const reads = (text: string): boolean => {
-      const list = partLines(text);
-      return list !== undefined && readPartList(list, readOne).kind === 'command';
+      const list = partLines(text, hearing);
+      return list !== undefined && readPartList(list, readOne, hearing).kind === 'command';
     };
     return { kind: 'misread', misread: misreadOf(faulty, shown, reads), line };
   }

@@ -1,7 +1,8 @@
 // Names of people on a line: a word that means nothing else, or anything in quotes.
 
 import type { PersonName } from '../../core/ids.ts';
-import { isSpanishWord } from './tongues/spanish/lexicon.ts';
+import { everyTongue } from './every-tongue.ts';
+import { meansAnother } from './hearing.ts';
 import { fillers, isPlaceRoot, notNames } from './trade-words.ts';
 import type { Token } from './typed/tokens.ts';
 
@@ -24,9 +25,8 @@ function isPlainName(word: string): boolean {
     !isPlaceRoot(word) &&
     !fillers.has(word) &&
     !notNames.has(word) &&
-    !isSpanishWord(word) &&
+    !meansAnother(word, everyTongue) &&
     word !== 'nobody' &&
-    word !== 'happened' &&
     word !== 'already'
   );
 }

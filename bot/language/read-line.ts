@@ -14,12 +14,15 @@ import { isHappenedWord } from './time-and-permission.ts';
 import { saidTimeFrom } from './times/said-time.ts';
 import { cleanLine } from './typed/clean-line.ts';
 import { type Token, tokenize } from './typed/tokens.ts';
-import { type VerbNamed, verbAt, verbNamed, verbOfWord } from './verbs-typed.ts';
+import type { VerbNamed } from './verbs-of-tongues.ts';
+import { meantOn, verbAt, verbNamed, verbOfWord } from './verbs-typed.ts';
 import type { VocabularyName } from './vocabulary.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
-  const list = partLines(text);
-  return list === undefined ? readSingle(text, context) : readPartList(list, (line) => readSingle(line, context));
+  const list = partLines(text, context.hearing);
+  return list === undefined
+    ? readSingle(text, context)
+    : readPartList(list, (line) => readSingle(line, context), context.hearing);
 }
 
 function readSingle(text: string, context: LineContext): Reading {
@@ -29,7 +32,8 @@ function readSingle(text: string, context: LineContext): Reading {
   const line = cleanLine(text);
   // What one line may have meant is never a pasted list.
   const reads = (each: string): boolean =>
-    partLines(each) === undefined && !('fault' in withoutAsking(readCleaned(cleanLine(each), context)));
+    partLines(each, context.hearing) === undefined &&
+    !('fault' in withoutAsking(readCleaned(cleanLine(each), context)));
   const read = withoutAsking(readCleaned(line, context));
   if ('fault' in read) return { kind: 'misread', misread: misreadOf(read, context, reads), line: read.line };
   if ('question' in read) return { kind: 'question', question: read.question, line };
@@ -66,12 +70,13 @@ const asksAbout = /^(\p{L}+) ?\?+$/iu;
 
 function readCleaned(line: string, context: LineContext): Read {
   const asked = line.endsWith('?') ? asksAbout.exec(line)?.[1] : undefined;
-  if (asked !== undefined && verbNamed(asked.toLowerCase()) !== undefined) return readCalmly(`help ${asked}`, context);
+  if (asked !== undefined && verbNamed(asked.toLowerCase(), context.hearing) !== undefined)
+    return readCalmly(`help ${asked}`, context);
   return orCried(readCalmly(line, context), line, context);
 }
 
 function readCalmly(line: string, context: LineContext): Read {
-  const tokens = tokenize(line);
+  const tokens = tokenize(line, context.hearing);
   const lead = leadOf(tokens, context);
   if (isFault(lead)) return { fault: lead, line };
   const first = tokens[lead.next];
@@ -80,20 +85,21 @@ function readCalmly(line: string, context: LineContext): Read {
     return { fault: { code: 'incomplete', needs: ['verb'], tries: lead.first === undefined ? ['ok'] : [] }, line };
   }
   if (first.kind !== 'word') return readWithoutVerb(line, tokens, lead, context);
-  const verb = verbAt(tokens, lead.next);
+  const verb = verbAt(tokens, lead.next, context.hearing);
   if (verb !== undefined) {
     const after = tokens.slice(verb.to);
     return isOnlySpokenOf(verb, line, first, after, context)
       ? { fault: onlySpokenOf(verb, first), line, verb }
       : readVerb(line, after, verb, lead, context);
   }
-  const apart = verbApart(line, first);
+  const apart = verbApart(line, first, context);
   if (apart !== undefined) return readCleaned(apart, context);
-  return { fault: unknownVerb(line, tokens, lead.next), line };
+  return { fault: unknownVerb(line, tokens, lead.next, context.hearing), line };
 }
 
-function readVerb(line: string, tokens: readonly Token[], verb: VerbNamed, lead: Lead, context: LineContext): Read {
+function readVerb(line: string, typed: readonly Token[], verb: VerbNamed, lead: Lead, context: LineContext): Read {
   const { name } = verb.row;
+  const tokens = meantOn(name, typed, context.hearing);
   if (isQuestion(name)) {
     const stray = lead.at === undefined && lead.stance === undefined ? undefined : lead.first;
     const question: Question | Fault =
@@ -146,13 +152,14 @@ function leadOf(tokens: readonly Token[], context: LineContext): Lead | Fault {
   let next = 0;
   for (; next < tokens.length; next++) {
     const token = tokens[next];
-    if (token?.kind === 'word' && (token.word === 'please' || token.word === 'pls')) continue;
-    if (token?.kind === 'word' && token.word === 'the' && verbAt(tokens, next + 1) !== undefined) continue;
+    if (token?.kind === 'word' && token.word === 'please') continue;
+    if (token?.kind === 'word' && token.word === 'the' && verbAt(tokens, next + 1, context.hearing) !== undefined)
+      continue;
     if (isHappenedWord(token)) {
       happened = true;
       continue;
     }
-    if (token?.kind === 'word' && verbOfWord(token) !== undefined) break;
+    if (token?.kind === 'word' && verbOfWord(token, context.hearing) !== undefined) break;
     const time = at === undefined ? saidTimeFrom(tokens, next, context) : undefined;
     if (time === undefined) break;
     if (isFault(time)) return time;
@@ -170,7 +177,7 @@ function leadOf(tokens: readonly Token[], context: LineContext): Lead | Fault {
 
 /** `24C 48%`: a line of nothing else is a reading of the air. */
 function readWithoutVerb(line: string, tokens: readonly Token[], lead: Lead, context: LineContext): Read {
-  const verb = verbNamed('air');
+  const verb = verbNamed('air', context.hearing);
   const first = tokens[lead.next];
   const isAir = (token: Token): boolean =>
     (token.kind === 'quantity' && (token.quantity.is === 'temperature' || token.quantity.is === 'percent')) ||
@@ -180,7 +187,7 @@ function readWithoutVerb(line: string, tokens: readonly Token[], lead: Lead, con
     const rest = tokens.slice(lead.next).filter((token) => !isAir(token) && !roundsAirOff(token));
     if ('fault' in read || rest.length === 0 || isOnlyManner(rest, context)) return read;
   }
-  return { fault: unknownVerb(line, tokens, lead.next), line };
+  return { fault: unknownVerb(line, tokens, lead.next, context.hearing), line };
 }
 
 /** `24C y 48% de humedad`. */
@@ -194,9 +201,9 @@ function isOnlyManner(rest: readonly Token[], context: LineContext): boolean {
 }
 
 /** `mix2.4kg`: the verb run into its number. */
-function verbApart(line: string, first: Token): string | undefined {
+function verbApart(line: string, first: Token, { hearing }: LineContext): string | undefined {
   const letters = /^[a-z]+(?=[\d.])/i.exec(first.text)?.[0];
-  if (letters === undefined || verbNamed(letters.toLowerCase()) === undefined) return undefined;
+  if (letters === undefined || verbNamed(letters.toLowerCase(), hearing) === undefined) return undefined;
   const cut = first.start + letters.length;
   return `${line.slice(0, cut)} ${line.slice(cut)}`;
 }

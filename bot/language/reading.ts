@@ -3,12 +3,16 @@
 
 import type { Command, Question, Stance } from '../../core/commands.ts';
 import type { BatchNumber, PartName, PersonName, PlaceName, SheetId } from '../../core/ids.ts';
+import type { Alarm } from '../../core/session/session-commands.ts';
 import type { SettingName } from '../../core/settings.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { Limits } from '../../core/verbs/slot.ts';
+import type { Hearing } from './hearing.ts';
 import type { Slot } from './slots.ts';
 
 export interface LineContext {
+  /** The speaker's own tongue, the crew's, and English. */
+  readonly hearing: Hearing;
   readonly now: EpochMs;
   /** IANA name, `Europe/Madrid`: a typed time of day is a wall clock's there. */
   readonly zone: string;
@@ -88,6 +92,8 @@ export interface Misread {
   readonly example: string;
   /** Whole lines, three at most, that read. */
   readonly suggestions: readonly string[];
+  /** Of the suggestions, those that call people. */
+  readonly calls?: Readonly<Record<string, Alarm>>;
   /** Of a pasted list: which of its lines. */
   readonly faulty?: readonly FaultyLine[];
 }

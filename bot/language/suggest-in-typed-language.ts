@@ -2,76 +2,52 @@
 
 import { methods } from '../../core/methods.ts';
 import { ownValue } from '../../core/own-key.ts';
-import { englishVerbs } from './tongues/english/verbs.ts';
-import { isSpanishWord, withoutAccents } from './tongues/spanish/lexicon.ts';
-import { spanishMethods } from './tongues/spanish/methods.ts';
-import { spanishVerbs } from './tongues/spanish/verbs.ts';
+import type { Hearing } from './hearing.ts';
+import type { Typed } from './tongues/typed.ts';
 import { tokenize } from './typed/tokens.ts';
-import type { VerbNamed } from './verbs-typed.ts';
-import { vocabulary } from './vocabulary.ts';
-
-const verbsOfSpanish: ReadonlySet<string> = new Set(
-  Object.values(spanishVerbs).flatMap(({ words }) => words.map(withoutAccents)),
-);
-
-/** What the readers add to a line that lacks something. */
-const inSpanish: Readonly<Record<string, string>> = {
-  // A verb that is near a slip is offered by its Spanish name: `buscar`, not `find`.
-  ...Object.fromEntries(
-    Object.values(vocabulary).map(({ name }) => [
-      englishVerbs[name].words[0] ?? name,
-      spanishVerbs[name].words[0] ?? name,
-    ]),
-  ),
-  ...Object.fromEntries(methods.map((method) => [method, spanishMethods[method].name])),
-  oven: 'horno',
-  room: 'sala',
-  out: 'fuera',
-  stays: 'queda',
-  sprays: 'pinta',
-  yes: 'sí',
-  on: 'sí',
-  'no-effect': 'nada',
-  softened: 'ablandada',
-  through: 'atraviesa',
-  wipe: 'limpiar',
-  mix: 'mezclar',
-  temp: 'sonda',
-  yesterday: 'ayer',
-  permit: 'permiso',
-  batch: 'mezcla',
-  help: 'ayuda',
-  eyes: 'ojos',
-  spill: 'derrame',
-  fire: 'fuego',
-  down: 'caído',
-  hot: 'caliente',
-  '5m': '5min',
-  '10m': '10min',
-};
-
-const ofShift: Readonly<Record<string, string>> = { on: 'entra', off: 'sale' };
+import { withoutAccents } from './typed/without-accents.ts';
+import type { VerbNamed } from './verbs-of-tongues.ts';
+import { verbOfWord } from './verbs-typed.ts';
 
 export function inTypedLanguage(
   line: string,
   verb: VerbNamed | undefined,
   tries: readonly string[],
+  hearing: Hearing,
 ): readonly string[] {
-  const isTypedSo = verb !== undefined && verbsOfSpanish.has(withoutAccents(verb.printed));
-  if (tries.length === 0 || !(isTypedSo || isSpanish(line))) return tries;
+  const [first, ...others] = hearing.tongues;
+  if (tries.length === 0 || first === undefined) return tries;
+  const tongue = others.find((each) => verb?.tongue === each || isTypedIn(each, line, hearing));
+  if (tongue === undefined) return tries;
   const typed = new Set(line.split(' '));
-  const words = verb?.row.name === 'shift' ? ofShift : inSpanish;
+  const words = verb === undefined ? {} : tongue.offeredOn[verb.row.name];
   return tries.map((each) =>
     each
       .split(' ')
-      .map((word) => (typed.has(word) ? word : (ownValue(words, word) ?? word)))
+      .map((word) =>
+        typed.has(word) ? word : (ownValue(words ?? {}, word) ?? offeredFor(word, tongue, first) ?? word),
+      )
       .join(' '),
   );
 }
 
-function isSpanish(line: string): boolean {
-  return tokenize(line).some((token) => {
-    const word = withoutAccents(token.text.toLowerCase());
-    return token.kind === 'word' && (verbsOfSpanish.has(word) || isSpanishWord(word) || /^a las?$/.test(word));
-  });
+/** What the readers add to a line that lacks something; a verb near a slip by its own name: `buscar`, not `find`. */
+function offeredFor(word: string, tongue: Typed, english: Typed): string | undefined {
+  const offered = ownValue(tongue.offered, word);
+  if (offered !== undefined) return offered;
+  const method = methods.find((each) => each === word);
+  if (method !== undefined) return tongue.methods[method].name;
+  const [name] = Object.entries(english.verbs).find(([, { words }]) => words[0] === word) ?? [];
+  return name === undefined ? undefined : ownValue(tongue.verbs, name)?.words[0];
+}
+
+function isTypedIn(tongue: Typed, line: string, hearing: Hearing): boolean {
+  return tokenize(line, hearing).some(
+    (token) =>
+      token.kind === 'word' &&
+      (verbOfWord(token, hearing)?.tongue === tongue ||
+        hearing.wordsOf.get(tongue)?.has(withoutAccents(token.text.toLowerCase())) === true ||
+        // `a las 9:40`
+        (token.word === 'at' && token.text.includes(' '))),
+  );
 }

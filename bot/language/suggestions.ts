@@ -2,7 +2,8 @@
 
 import { distance } from 'fastest-levenshtein';
 import { alarms } from '../../core/session/session-commands.ts';
-import { type VerbNamed, verbNamed, verbWords } from './verbs-typed.ts';
+import type { Hearing } from './hearing.ts';
+import type { VerbNamed } from './verbs-of-tongues.ts';
 
 const most = 3;
 
@@ -23,35 +24,24 @@ export function thoseThatRead(
 /** One tap more and everybody is called: only the nearest slip of such a word is one. */
 const alarmWords: ReadonlySet<string> = new Set(alarms);
 
-/** Words of the terminal and of other programs, and small words of Spanish: no slip of a verb, however near. */
-const notVerbs: ReadonlySet<string> = new Set(
-  'wait tap exit quit bye salir se me te le les lo la los las el nos hay ha han una'.split(' '),
-);
-
 /** Verbs near a slip of the thumb, nearest first: a letter wrong, missing, doubled, two swapped, or only the beginning. */
-export function nearestVerbs(slip: string): readonly VerbNamed[] {
-  if (slip.length < 2 || notVerbs.has(slip)) return [];
+export function nearestVerbs(slip: string, hearing: Hearing): readonly VerbNamed[] {
+  if (slip.length < 2 || hearing.noSlips.has(slip)) return [];
+  const verbWords = [...hearing.verbs];
+  const isAlarm = ({ row }: VerbNamed): boolean => alarmWords.has(row.name);
   const near = verbWords
-    .filter((word) => word.length > 1 && !word.includes(' ') && Math.abs(word.length - slip.length) <= furthest(slip))
-    .map((word) => ({ word, far: slipsBetween(slip, word) }))
-    .filter(({ word, far }) => far <= (isAlarm(word) ? furthest(slip) - 1 : furthest(slip)));
-  const begun =
-    slip.length < 2
-      ? []
-      : verbWords
-          .filter((word) => word.startsWith(slip) && !isAlarm(word) && (slip.length > 2 || !word.includes(' ')))
-          .map((word) => ({ word, far: 1.5 }));
+    .filter(([word]) => word.length > 1 && !word.includes(' ') && Math.abs(word.length - slip.length) <= furthest(slip))
+    .map(([word, verb]) => ({ verb, far: slipsBetween(slip, word) }))
+    .filter(({ verb, far }) => far <= (isAlarm(verb) ? furthest(slip) - 1 : furthest(slip)));
+  const begun = verbWords
+    .filter(([word, verb]) => word.startsWith(slip) && !isAlarm(verb) && (slip.length > 2 || !word.includes(' ')))
+    .map(([, verb]) => ({ verb, far: 1.5 }));
   const ranked = [...near, ...begun].sort((one, other) => one.far - other.far);
   const verbs: VerbNamed[] = [];
-  for (const { word } of ranked) {
-    const verb = verbNamed(word);
-    if (verb !== undefined && !verbs.some(({ printed }) => printed === verb.printed)) verbs.push(verb);
+  for (const { verb } of ranked) {
+    if (!verbs.some(({ printed }) => printed === verb.printed)) verbs.push(verb);
   }
   return verbs;
-}
-
-function isAlarm(word: string): boolean {
-  return alarmWords.has(verbNamed(word)?.row.name ?? '');
 }
 
 /** Short words allow one slip, longer ones two. */

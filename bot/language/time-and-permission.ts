@@ -13,18 +13,9 @@ export interface Manner {
   readonly stance?: Stance;
 }
 
-const happenedWords: ReadonlySet<string> = new Set(['already', 'happened']);
-const permitWords: ReadonlySet<string> = new Set(['permit', 'permitted']);
-const timeWords: ReadonlySet<string> = new Set([
-  'at',
-  'ago',
-  'hace',
-  'yesterday',
-  'today',
-  'noon',
-  'midday',
-  'midnight',
-]);
+const happenedWords: ReadonlySet<string> = new Set(['already']);
+const permitWords: ReadonlySet<string> = new Set(['permit']);
+const timeWords: ReadonlySet<string> = new Set(['at', 'ago', 'before-now', 'yesterday', 'today', 'noon', 'midnight']);
 
 export function isHappenedWord(token: Token | undefined): boolean {
   return token?.kind === 'word' && happenedWords.has(token.word);

@@ -1,11 +1,8 @@
 // Words that are not verbs but mean something: methods, metals, places, and those that only round a sentence off.
 
 import { type Method, methods } from '../../core/methods.ts';
-import { englishMethods } from './tongues/english/methods.ts';
 
-export const methodsByWord: ReadonlyMap<string, Method> = new Map(
-  methods.flatMap((method) => englishMethods[method].typed.split(' ').map((word) => [word, method] as const)),
-);
+export const methodsByWord: ReadonlyMap<string, Method> = new Map(methods.map((method) => [method, method]));
 
 /** Dropped wherever nothing takes them. */
 export const fillers: ReadonlySet<string> = new Set(
@@ -13,11 +10,11 @@ export const fillers: ReadonlySet<string> = new Set(
 );
 
 /** The number after it is a batch. */
-export const batchMarks: ReadonlySet<string> = new Set(['batch', 'pot', 'no', '#', 'mezcla']);
+export const batchMarks: ReadonlySet<string> = new Set(['batch', 'pot', 'no', '#']);
 
 /** Where a part's name stands these never are one. */
 export const notNames: ReadonlySet<string> = new Set(
-  'a new not no all both it them this that again everything same already happened permit permitted ago hace yesterday today at am pm noon midday midnight otra otro otras otros eso esto mismo misma final'.split(
+  'a new not no all both it them this that again everything same already permit ago before-now yesterday today at am pm noon midnight final'.split(
     ' ',
   ),
 );

@@ -16,9 +16,11 @@ import {
   things,
   whereabouts,
 } from './cry-words.ts';
+import { everyTongue } from './every-tongue.ts';
 import type { Fault } from './reading.ts';
 import { isPlaceRoot } from './trade-words.ts';
-import { type VerbNamed, verbNamed } from './verbs-typed.ts';
+import type { VerbNamed } from './verbs-of-tongues.ts';
+import { verbNamed } from './verbs-typed.ts';
 
 /** `por favor`, `help me`. */
 const asked: ReadonlySet<string> = new Set(['por', 'favor', 'me', 'us', 'nos', 'to', 'for']);
@@ -52,6 +54,6 @@ export function whichCry(line: string, { token }: Fault): { readonly fault: Faul
   const isSpanish = criedWords(line).some(
     (word) => inSpanish.has(word) || /^(?:quem|herid|sangra|ayud|electrocut[oa])/.test(word),
   );
-  const verb = verbNamed(isSpanish ? 'fuego' : 'fire');
+  const verb = verbNamed(isSpanish ? 'fuego' : 'fire', everyTongue);
   return { fault: { code: 'which-cry', ...(token !== undefined && { token }), tries: alarms }, ...(verb && { verb }) };
 }

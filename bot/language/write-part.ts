@@ -2,7 +2,8 @@
 
 import type { CommandOf } from '../../core/commands.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
-import { isSpanishWord } from './tongues/spanish/lexicon.ts';
+import { everyTongue } from './every-tongue.ts';
+import { meansAnother } from './hearing.ts';
 import { fillers, notNames } from './trade-words.ts';
 import { written } from './write-quantities.ts';
 
@@ -13,7 +14,7 @@ export function writePart({ part, details, more = [] }: CommandOf<'part'>): read
 }
 
 const plainWord = /^[a-z0-9][a-z0-9-]*$/i;
-const labels = new Set(['serial', 'sn', 'job', 'order', 'customer', 'cust', 'client', 'metal', 'material']);
+const labels = new Set(['serial', 'job', 'customer', 'metal']);
 
 function writeDetails(details: PartDetails): readonly string[] {
   const { serial, job, customer, metal, wallMillimetres, areaSquareMetres, highestCelsius } = details;
@@ -35,7 +36,7 @@ function writeDetails(details: PartDetails): readonly string[] {
 function labelled(label: string, value: string | undefined): readonly string[] {
   if (value === undefined) return [];
   const word = value.toLowerCase();
-  const meansMore = labels.has(word) || notNames.has(word) || fillers.has(word) || isSpanishWord(word);
+  const meansMore = labels.has(word) || notNames.has(word) || fillers.has(word) || meansAnother(word, everyTongue);
   const isPlain = plainWord.test(value) && !meansMore && !/^\d+\D|^[a-z]+\d/i.test(value);
   return [`${label} ${isPlain ? value : JSON.stringify(value)}`];
 }

@@ -5,7 +5,7 @@
 import type { PersonName } from '../../core/ids.ts';
 import { makeCard } from '../cards/card.ts';
 import { calledBy } from '../cards/whom-to-call.ts';
-import type { Words } from '../language/tongues/languages.ts';
+import type { Words } from '../language/tongues/tongues.ts';
 import type { Answer } from '../talk/answer.ts';
 import { keptUnder } from '../talk/message-subject.ts';
 import type { AnswerNeeds, MessageDesk, Telling } from './desk.ts';

@@ -2,7 +2,7 @@
 
 import { crewStream } from '../../core/ids.ts';
 import { type Card, fileNameOf, makeCard } from '../cards/card.ts';
-import type { Words } from '../language/tongues/languages.ts';
+import type { Words } from '../language/tongues/tongues.ts';
 import type { Voice } from '../talk/overview.ts';
 import type { AnswerNeeds, Telling } from './desk.ts';
 import type { Missing } from './files.ts';

@@ -23,7 +23,7 @@ export async function startBellsAndPage(
   notice?: string,
 ): Promise<BellsAndPage | ConfigFault> {
   const { flags, crewFile, opened, clock, wired, host, conversation, papers, terminal, print } = started;
-  const { executor, ringer, overview, picture } = wired;
+  const { executor, ringer, overview, picture, tongues } = wired;
   const page =
     conversation === undefined
       ? undefined
@@ -36,6 +36,7 @@ export async function startBellsAndPage(
           picture,
           papers,
           crewFile,
+          tongues,
           clock,
           log: stderrLog,
           assetFolder: join(packageFolder(), 'bot/web/assets'),

@@ -6,6 +6,7 @@ import type { CrewId } from '../../core/ids.ts';
 import type { Clock, Log, Postbox } from '../../core/ports.ts';
 import type { ConfigFault } from '../config/config.ts';
 import type { CrewRead } from '../config/crew-files.ts';
+import type { Tongues } from '../language/tongues/tongues.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
 import type { RingsTo } from '../slack/make-desk.ts';
 import { createSlackLog } from '../slack/slack-log.ts';
@@ -28,6 +29,7 @@ export interface PageShown {
   readonly picture: Wired['picture'];
   readonly papers: PaperTray;
   readonly crewFile: CrewFile;
+  readonly tongues: Tongues;
   readonly log: Log;
 }
 
@@ -100,8 +102,8 @@ export async function serveSlack(needs: ServeSlackNeeds): Promise<ConfigFault | 
       const wired = needs.wire(crew, crewFile, both, log);
       const wake = tick(wired);
       if (conversation === undefined) return { ...wired, wake };
-      const { overview, picture, papers } = wired;
-      shown = { wired, wake, overview, picture, papers, crewFile };
+      const { overview, picture, papers, tongues } = wired;
+      shown = { wired, wake, overview, picture, papers, tongues, crewFile };
       return { ...wired, wake, host: overheardHost(wired.host, conversation, () => undefined) };
     },
   });

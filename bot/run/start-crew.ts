@@ -67,7 +67,14 @@ export async function startCrew({ withPage, ...needs }: StartCrewNeeds): Promise
   };
   const wired = wire({ store, clock, log: stderrLog, crewFile, shelf, papers, frontEnd });
   const host = conversation === undefined ? wired.host : overheardHost(wired.host, conversation, () => then());
-  const terminal = createTerminal({ host, overview: wired.overview, clock, crewFile, as: flags.as });
+  const terminal = createTerminal({
+    host,
+    overview: wired.overview,
+    clock,
+    crewFile,
+    tongues: wired.tongues,
+    as: flags.as,
+  });
   const files = whereItLies({ papers, words: terminal.words });
   const printed = flags.json ? printJson(process.stdout, files.fileOn) : printPlain(process.stdout);
   const printPicture = picturePrinter({ out: process.stdout, papers, picture: wired.picture, words: terminal.words });

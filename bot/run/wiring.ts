@@ -13,6 +13,7 @@ import { makeCard } from '../cards/card.ts';
 import { bareReminderCard, howItRings, lateFacts, reminderCard } from '../cards/reminder-cards.ts';
 import { ringsTogether } from '../cards/rings-together.ts';
 import { unreadCard, unreadLines, withUnread } from '../cards/unread-lines.ts';
+import { shipped, type Tongues } from '../language/tongues/tongues.ts';
 import { type PaperTray, paperTray } from '../records/paper-tray.ts';
 import { createRecordAnswers } from '../records/record-answers.ts';
 import { type Answer, makeAnswer } from '../talk/answer.ts';
@@ -31,6 +32,7 @@ export interface Wired {
   /** The PNG behind a card's `image`, in the crew's language. */
   readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
   readonly papers: PaperTray;
+  readonly tongues: Tongues;
 }
 
 export interface WiringNeeds {
@@ -39,6 +41,7 @@ export interface WiringNeeds {
   readonly log: Log;
   readonly crewFile: CrewFile;
   readonly shelf: SheetShelf;
+  readonly tongues?: Tongues;
   /** Several crews share a store, and none sees another's. */
   readonly crew?: CrewId;
   /** Where paper, exports and pictures are put; a temporary folder where none is named. */
@@ -54,13 +57,14 @@ export function wire({
   crewFile,
   shelf,
   frontEnd,
+  tongues = shipped,
   crew = onlyCrew,
   papers = paperTray(undefined),
 }: WiringNeeds): Wired {
   const keeper = createShopKeeper(store, crew, crewFile, shelf);
   const executor = createExecutor({ store, keeper, crew, turnOver: setImmediate });
   const recordAnswers = createRecordAnswers({ executor, store, crew, papers });
-  const host = createHost({ executor, store, clock, log, crew, crewFile, recordAnswers });
+  const host = createHost({ executor, store, clock, log, crew, crewFile, tongues, recordAnswers });
 
   async function answerFor(ringing: RingingReminder): Promise<Answer> {
     const { reminder, shop } = ringing;
@@ -137,6 +141,7 @@ export function wire({
     host,
     ringer,
     papers,
+    tongues,
     overview: createOverview({ executor, host }),
     filePicture: createPictureFiling(executor, host, clock),
     picture: async (ref) => recordAnswers.picture(host.telling(await executor.look(), undefined), ref),

@@ -1,7 +1,7 @@
 // The first words in a channel, once; and those to somebody, or in a channel, of no crew here.
 
 import { makeCard } from '../cards/card.ts';
-import { wordsIn } from '../language/tongues/languages.ts';
+import type { Words } from '../language/tongues/tongues.ts';
 import type { Look } from '../messages/look.ts';
 import type { Where } from '../messages/platform.ts';
 import { tellPrivately } from '../messages/privately.ts';
@@ -23,7 +23,7 @@ export async function joined({ mail, postbox }: SlackParts, desk: Desk, { team, 
 export async function noCrew(parts: SlackParts, { kind, where, id }: Inbound): Promise<void> {
   if (kind === 'picture' || kind === 'edited') return;
   if (kind === 'home') return parts.homes.showNoCrew(where);
-  const look = noCrewLook(where.channel, id);
+  const look = noCrewLook(parts.homes.strangers(), where.channel, id);
   if (kind !== 'joined') {
     await tellPrivately(parts, where, look, id);
     return;
@@ -38,10 +38,8 @@ function welcomeLook({ words, language }: Voice): Look {
 }
 
 /** In the first language there is: nothing is known of them. */
-function noCrewLook(channel: string | undefined, showing: string): Look {
-  const language = 'en';
-  const words = wordsIn(language);
+function noCrewLook(words: Words, channel: string | undefined, showing: string): Look {
   const known = channel !== undefined && !channel.startsWith('D');
   const lines = [known ? words.chat.noCrewHere(channel) : words.chat.noCrewOfYours, words.replies.nothingRecorded];
-  return { card: makeCard(words.replies.notNow, 'warn', { lines }), language, showing };
+  return { card: makeCard(words.replies.notNow, 'warn', { lines }), language: 'en', showing };
 }

@@ -3,7 +3,7 @@
 
 import type { KnownBlock, RichTextElement } from '@slack/types';
 import type { Card, Tone } from '../cards/card.ts';
-import type { Words } from '../language/tongues/languages.ts';
+import type { Words } from '../language/tongues/tongues.ts';
 import { actionBlocks } from './action-blocks.ts';
 import { limits, tapsNamed } from './limits.ts';
 import { cut, cutEscaped, cutLines, escaped, plain } from './slack-text.ts';

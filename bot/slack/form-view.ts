@@ -4,7 +4,7 @@ import type { InputBlock, KnownBlock, ModalView } from '@slack/types';
 import { z } from 'zod';
 import { ownValue } from '../../core/own-key.ts';
 import type { TapField } from '../cards/tap-fields.ts';
-import type { Words } from '../language/tongues/languages.ts';
+import type { Words } from '../language/tongues/tongues.ts';
 import type { Where } from '../messages/platform.ts';
 import type { TapPlace } from './inbound.ts';
 import { limits } from './limits.ts';

@@ -7,7 +7,7 @@ import type { Board } from '../cards/board.ts';
 import type { BoardItem } from '../cards/board-item.ts';
 import type { Card } from '../cards/card.ts';
 import type { SetUp } from '../cards/set-up.ts';
-import type { Words } from '../language/tongues/languages.ts';
+import type { Words } from '../language/tongues/tongues.ts';
 import { actionBlocks } from './action-blocks.ts';
 import { markedFor } from './crew-mark.ts';
 import { limits } from './limits.ts';

@@ -3,7 +3,7 @@
 
 import { z } from 'zod';
 import type { Log, Postbox } from '../../core/ports.ts';
-import { wordsIn } from '../language/tongues/languages.ts';
+import type { Tongues, Words } from '../language/tongues/tongues.ts';
 import { stepTo } from '../messages/difference.ts';
 import type { Where } from '../messages/platform.ts';
 import { createShowings, type Showings } from '../messages/showings.ts';
@@ -21,6 +21,8 @@ export interface Homes {
   readonly movedUnder: (user: string, press: Omit<Press, 'isOlder'>, hash: string | undefined) => Moved;
   /** To somebody whose crew is not known. */
   readonly showNoCrew: (where: Where) => Promise<void>;
+  /** How somebody is told things of whom nothing is known. */
+  readonly strangers: () => Words;
 }
 
 /** Who opened it last is kept up to date; the others get theirs at the next opening. */
@@ -49,13 +51,15 @@ interface Tabs {
 
 const Published = z.object({ view: z.object({ hash: z.string() }) });
 
-export function createHomes(call: Call, postbox: Postbox, now: () => number, log: Log): Homes {
+export function createHomes(call: Call, postbox: Postbox, now: () => number, log: Log, tongues: Tongues): Homes {
+  const strangers = () => tongues.wordsIn('en');
   const own = { seen: new Map<string, Seen>(), showings: createShowings(now), turns: createTurns<string>() };
   const tabs: Tabs = { call, log, postbox, ...own };
   return {
+    strangers,
     show: (desk, where) => open(tabs, desk, where),
     showNoCrew: async ({ user }) => {
-      await call('views.publish', { user_id: user, view: noCrewView(wordsIn('en')) });
+      await call('views.publish', { user_id: user, view: noCrewView(strangers()) });
     },
     movedUnder: (user, press, hash) => {
       const current = tabs.seen.get(user)?.hash;

@@ -2,6 +2,7 @@
 // right by changing it.
 
 import { z } from 'zod';
+import { everyTongue } from '../language/every-tongue.ts';
 import { partLines } from '../language/part-list.ts';
 import { warn } from '../messages/privately.ts';
 import type { Answer } from '../talk/answer.ts';
@@ -84,7 +85,7 @@ const noteOf = ({ where, message }: TypedLine): string =>
 
 /** A pasted list of parts is one act; nothing typed asks for help. */
 function linesOf(text: string): readonly string[] {
-  if (partLines(text) !== undefined) return [text];
+  if (partLines(text, everyTongue) !== undefined) return [text];
   const lines = text
     .split(/\r?\n/)
     .map((line) => line.trim())

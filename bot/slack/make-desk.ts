@@ -3,6 +3,7 @@
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { CrewId } from '../../core/ids.ts';
 import type { Clock, Postbox } from '../../core/ports.ts';
+import type { Tongues } from '../language/tongues/tongues.ts';
 import type { Files } from '../messages/files.ts';
 import type { Mail } from '../messages/mail.ts';
 import { createMessages } from '../messages/messages.ts';
@@ -45,13 +46,14 @@ export interface DeskNeeds {
   readonly clock: Clock;
   readonly pace: Pace;
   readonly log: SlackLog;
+  readonly tongues: Tongues;
   readonly team: () => string | undefined;
   /** Something rang. */
   readonly rang: (desk: Desk) => void;
 }
 
 export function makeDesk(slackCrew: SlackCrew, file: CrewFile, needs: DeskNeeds): Desk {
-  const { call, postbox, clock, log } = needs;
+  const { call, postbox, clock, log, tongues } = needs;
   const { crew } = slackCrew;
   const now = clock.now;
   const settled = async () => {
@@ -61,7 +63,7 @@ export function makeDesk(slackCrew: SlackCrew, file: CrewFile, needs: DeskNeeds)
       return undefined;
     }
   };
-  const roster = createRoster({ slackCrew, crewFile: file, settled, call, postbox, log });
+  const roster = createRoster({ slackCrew, crewFile: file, tongues, settled, call, postbox, log });
   // The crew is wired with its bells, and its bells need the wired crew: bound once both are there.
   const rings: RingsTo = {
     tell: async (answer) => {
@@ -72,7 +74,7 @@ export function makeDesk(slackCrew: SlackCrew, file: CrewFile, needs: DeskNeeds)
     wasTold: (key) => bells.wasTold(key),
   };
   const wired = needs.wire(crew, roster.crewFile, rings);
-  const voice = voiceWithoutRecord({ overview: wired.overview, crewFile: roster.crewFile, clock, log });
+  const voice = voiceWithoutRecord({ overview: wired.overview, crewFile: roster.crewFile, tongues, clock, log });
   const overview = { ...wired.overview, voice };
   const channel = () => slackCrew.channels[0] ?? postbox.note(channelNote(crew));
   const desk: Desk = {

@@ -7,7 +7,7 @@ import { type Role, roles } from '../../core/crew/crew-commands.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { areAlike } from '../../core/person-named.ts';
 import type { Log, Postbox } from '../../core/ports.ts';
-import { languages } from '../language/tongues/profiles.ts';
+import type { Tongues } from '../language/tongues/tongues.ts';
 import { cleanLine } from '../language/typed/clean-line.ts';
 import type { Call } from './slack-client.ts';
 import type { SlackCrew } from './slack-crew.ts';
@@ -32,6 +32,7 @@ export interface Roster {
 export interface RosterNeeds {
   readonly slackCrew: SlackCrew;
   readonly crewFile: CrewFile;
+  readonly tongues: Tongues;
   /** Names that have been settled since: they are somebody's. `undefined`: the record cannot be read. */
   readonly settled: () => Promise<readonly PersonName[] | undefined>;
   readonly call: Call;
@@ -110,7 +111,7 @@ async function personOf(known: Known, team: string, user: string): Promise<Perso
   if (profile === undefined) unsure.add(user);
   else unsure.delete(user);
   const role = known.groupRoles.get(user) ?? 'crew';
-  meet(known, user, { name, role, language: languageOf(crewFile, profile?.locale), units: crewFile.units });
+  meet(known, user, { name, role, language: languageOf(known, profile?.locale), units: crewFile.units });
   return name;
 }
 
@@ -150,9 +151,9 @@ async function isGone({ call }: Known, user: string): Promise<boolean> {
   return called.kind === 'done' && Profiled.safeParse(called.result).data?.user.deleted === true;
 }
 
-function languageOf(crewFile: CrewFile, locale: string | undefined): string {
+function languageOf({ crewFile, tongues }: Known, locale: string | undefined): string {
   const language = locale?.slice(0, 2).toLowerCase() ?? '';
-  return languages.includes(language) ? language : crewFile.language;
+  return tongues.languages.includes(language) ? language : crewFile.language;
 }
 
 async function readGroups(known: Known, team: string): Promise<void> {

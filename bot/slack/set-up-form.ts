@@ -4,7 +4,7 @@
 import { ownValue } from '../../core/own-key.ts';
 import { makeCard } from '../cards/card.ts';
 import { roleLine, type SetUp, type SetUpField } from '../cards/set-up.ts';
-import type { Words } from '../language/tongues/languages.ts';
+import type { Words } from '../language/tongues/tongues.ts';
 import type { Where } from '../messages/platform.ts';
 import { warn } from '../messages/privately.ts';
 import { refreshed } from './answering.ts';

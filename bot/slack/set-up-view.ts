@@ -4,7 +4,7 @@
 import type { ActionsBlock, InputBlock, KnownBlock, ModalView } from '@slack/types';
 import type { CrewId } from '../../core/ids.ts';
 import type { SetUp, SetUpField } from '../cards/set-up.ts';
-import type { Words } from '../language/tongues/languages.ts';
+import type { Words } from '../language/tongues/tongues.ts';
 import { markedFor } from './crew-mark.ts';
 import { limits } from './limits.ts';
 import { plain } from './slack-text.ts';

@@ -1,6 +1,7 @@
 // What everything that is said in Slack is worked off with.
 
 import type { Postbox } from '../../core/ports.ts';
+import type { Tongues } from '../language/tongues/tongues.ts';
 import type { AnswerNeeds } from '../messages/desk.ts';
 import type { BackgroundWork } from '../time/background-work.ts';
 import type { Pace } from '../time/pace.ts';
@@ -16,6 +17,7 @@ export interface SlackParts extends AnswerNeeds {
   readonly homes: Homes;
   readonly call: Call;
   readonly respond: Respond;
+  readonly tongues: Tongues;
   readonly postbox: Postbox;
   readonly background: BackgroundWork;
   /** What a crew is told is told in turn. */

@@ -2,7 +2,7 @@
 // what became of a call are told apart.
 
 import { z } from 'zod';
-import { wordsIn } from '../language/tongues/languages.ts';
+import { shipped, type Tongues } from '../language/tongues/tongues.ts';
 import type { Look } from '../messages/look.ts';
 import type { Address, Closed, Limit, Platform, Search, Sent } from '../messages/platform.ts';
 import { type CardMessage, cardMessage } from './card-blocks.ts';
@@ -48,7 +48,18 @@ const closedErrors: Readonly<Record<Closed, readonly string[]>> = {
 
 const methods = { post: 'chat.postMessage', change: 'chat.update', whisper: 'chat.postEphemeral' } as const;
 
-export function slackPlatform(call: Call, respond: Respond): Platform {
+export const messagesIn =
+  (tongues: Tongues) =>
+  (look: Look): CardMessage =>
+    cardMessage(look.card, { ...look, words: tongues.wordsIn(look.language) });
+
+export function slackPlatform(call: Call, respond: Respond, tongues = shipped): Platform {
+  const messageOf = messagesIn(tongues);
+  const bodyOf = ({ channel, thread }: Address, look: Look) => ({
+    channel,
+    ...(thread === undefined ? {} : { thread_ts: thread }),
+    ...messageOf(look),
+  });
   return {
     post: async (to, look, key) => tsOf(await call(methods.post, { ...bodyOf(to, look), ...underKey(key) })),
     change: (channel, ts, look) => call(methods.change, { channel, ts, ...messageOf(look) }),
@@ -75,15 +86,6 @@ export function slackPlatform(call: Call, respond: Respond): Platform {
       ),
   };
 }
-
-export const messageOf = (look: Look): CardMessage =>
-  cardMessage(look.card, { ...look, words: wordsIn(look.language) });
-
-const bodyOf = ({ channel, thread }: Address, look: Look) => ({
-  channel,
-  ...(thread === undefined ? {} : { thread_ts: thread }),
-  ...messageOf(look),
-});
 
 const underKey = (key: string) => ({
   unfurl_links: false,

@@ -3,6 +3,7 @@
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { CrewId } from '../../core/ids.ts';
 import type { Clock, Postbox } from '../../core/ports.ts';
+import { shipped, type Tongues } from '../language/tongues/tongues.ts';
 import { createFiles } from '../messages/files.ts';
 import { createMail } from '../messages/mail.ts';
 import { createSender } from '../messages/sender.ts';
@@ -39,6 +40,7 @@ export interface SlackNeeds {
   /** `file`: the crew's file as read, for its Slack fields. */
   readonly crews: readonly { readonly crew: CrewId; readonly crewFile: CrewFile; readonly file: unknown }[];
   readonly wire: DeskNeeds['wire'];
+  readonly tongues?: Tongues;
   readonly pace?: Pace;
   readonly respond?: Respond;
 }
@@ -125,22 +127,38 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
 }
 
 function makeLife(needs: SlackNeeds): Life {
-  const { settings, postbox, clock, log, pace = wallPace, respond = respondByUrl } = needs;
+  const { settings, postbox, clock, log, pace = wallPace, respond = respondByUrl, tongues = shipped } = needs;
   const unfinished = postbox.unfinished();
   const { botToken: token, apiUrl } = settings;
   const { call, shutOut } = watchedCall(createCall({ token, apiUrl, log: log.forSdk }), log);
-  const mail = createMail({ platform: slackPlatform(call, respond), sender: createSender(pace), now: clock.now });
+  const mail = createMail({
+    platform: slackPlatform(call, respond, tongues),
+    sender: createSender(pace),
+    now: clock.now,
+  });
   const background = createBackgroundWork(log);
   const files = createFiles(createUpload({ call, pace, log }), background);
-  const homes = createHomes(call, postbox, clock.now, log);
+  const homes = createHomes(call, postbox, clock.now, log, tongues);
   const team = () => life.identity?.team;
   const making = {
-    ...{ wire: needs.wire, call, mail, files, postbox, clock, pace, log, team },
+    ...{ wire: needs.wire, call, mail, files, postbox, clock, pace, log, tongues, team },
     rang: (desk: Desk) => homeFollows(parts, desk),
   };
   const desks = needs.crews.map(({ crew, crewFile, file }) => makeDesk(slackCrewOf(crew, file), crewFile, making));
   const parts: SlackParts = {
-    ...{ which: createWhichCrew(desks, postbox), homes, call, mail, files, respond, postbox, background, pace, log },
+    ...{
+      which: createWhichCrew(desks, postbox),
+      homes,
+      call,
+      mail,
+      files,
+      respond,
+      postbox,
+      background,
+      pace,
+      log,
+      tongues,
+    },
     ...{ turns: createTurns<Desk>(), presses: new Map(), now: clock.now },
   };
   const life: Life = {

@@ -11,7 +11,7 @@ import type { Desk } from './crew-desk.ts';
 import type { Inbound, TapPlace } from './inbound.ts';
 import { showingOf, versionOf } from './places.ts';
 import type { SlackParts } from './slack-parts.ts';
-import { messageOf } from './slack-platform.ts';
+import { messagesIn } from './slack-platform.ts';
 import { handle, subjectAt } from './speaking.ts';
 
 export type Tap = Extract<Inbound, { kind: 'tap' }>;
@@ -89,11 +89,16 @@ async function answeredEphemeral(parts: SlackParts, desk: Desk, answer: Answer, 
   await answered(parts, desk, answer, { ...tap.where, via: replaced ? 'button' : 'command' }, tap.id);
 }
 
-async function isReplaced({ respond }: SlackParts, desk: Desk, answer: Answer, { where, id }: Tap): Promise<boolean> {
+async function isReplaced(
+  { respond, tongues }: SlackParts,
+  desk: Desk,
+  answer: Answer,
+  { where, id }: Tap,
+): Promise<boolean> {
   if (where.responseUrl === undefined) return false;
   const { language } = await desk.overview.voice(answer.as ?? undefined);
   const look = { card: { ...answer.card, actions: [] }, language, showing: id };
-  return respond(where.responseUrl, { replace_original: true, ...messageOf(look) });
+  return respond(where.responseUrl, { replace_original: true, ...messagesIn(tongues)(look) });
 }
 
 /** What the message tells of on which it was tapped. */

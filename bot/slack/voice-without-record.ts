@@ -4,17 +4,18 @@
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { Clock, Log } from '../../core/ports.ts';
 import { figuresFor } from '../language/figures.ts';
-import { wordsIn } from '../language/tongues/languages.ts';
+import type { Tongues } from '../language/tongues/tongues.ts';
 import type { Overview } from '../talk/overview.ts';
 
 interface VoiceNeeds {
   readonly overview: Overview;
   readonly crewFile: CrewFile;
+  readonly tongues: Tongues;
   readonly clock: Clock;
   readonly log: Log;
 }
 
-export function voiceWithoutRecord({ overview, crewFile, clock, log }: VoiceNeeds): Overview['voice'] {
+export function voiceWithoutRecord({ overview, crewFile, tongues, clock, log }: VoiceNeeds): Overview['voice'] {
   return async (name) => {
     try {
       return await overview.voice(name);
@@ -23,9 +24,14 @@ export function voiceWithoutRecord({ overview, crewFile, clock, log }: VoiceNeed
       const filed = crewFile.people.find((person) => person.name === name);
       const { language, units } = filed ?? crewFile;
       const now = clock.now();
-      const clockNow = figuresFor({ language, units, zone: crewFile.zone, now }).timeDown(now);
+      const clockNow = figuresFor({
+        profile: tongues.profileOf(language, units),
+        units,
+        zone: crewFile.zone,
+        now,
+      }).timeDown(now);
       const role = filed?.role ?? 'crew';
-      const words = wordsIn(language, units);
+      const words = tongues.wordsIn(language, units);
       return { words, language, units, role, rings: filed?.rings ?? 'thread', clock: clockNow };
     }
   };

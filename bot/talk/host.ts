@@ -14,8 +14,7 @@ import {
   sessionStream,
 } from '../../core/ids.ts';
 import type { Clock, Log, Store } from '../../core/ports.ts';
-import { sheetNames } from '../../core/products/shelf.ts';
-import { liveBatches, liveParts, type Shop } from '../../core/shop.ts';
+import type { Shop } from '../../core/shop.ts';
 import { oursAlone, Unforeseen } from '../../core/unforeseen.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { unreadIn } from '../../core/unread.ts';
@@ -36,13 +35,14 @@ import { hazardsCard, ventCard } from '../cards/vent-cards.ts';
 import { figuresFor } from '../language/figures.ts';
 import { readLine } from '../language/read-line.ts';
 import type { Reading } from '../language/reading.ts';
-import { wordsIn } from '../language/tongues/languages.ts';
+import type { Tongues } from '../language/tongues/tongues.ts';
 import { proveRecord } from '../records/proving.ts';
 import type { RecordAnswers } from '../records/record-answers.ts';
 import { withoutTeller } from './anonymous-near-miss.ts';
 import { type Answer, answerFrom, makeAnswer } from './answer.ts';
 import type { Delivery } from './front-end.ts';
 import { lineWithPart, withBatchOf, withSessionOf } from './in-thread.ts';
+import { hearingOf, lineContext } from './line-context.ts';
 import { subjectsNamed, subjectsOf } from './message-subject.ts';
 import { lineBroke, restsOnUnread, storeFailed } from './not-recorded.ts';
 
@@ -53,6 +53,7 @@ export interface HostNeeds {
   readonly log: Log;
   readonly crew: string;
   readonly crewFile: CrewFile;
+  readonly tongues: Tongues;
   readonly recordAnswers: RecordAnswers;
 }
 
@@ -65,13 +66,13 @@ export interface Host {
   readonly isAct: (shop: Shop, text: string, at: EpochMs, about?: StreamId) => boolean;
 }
 
-export function createHost({ executor, store, clock, log, crew, crewFile, recordAnswers }: HostNeeds): Host {
+export function createHost({ executor, store, clock, log, crew, crewFile, tongues, recordAnswers }: HostNeeds): Host {
   function telling(shop: Shop, name: PersonName | undefined): Telling {
     const { language, units } = personIn(shop.crew, name ?? '');
     const now = clock.now();
     return {
-      words: wordsIn(language, units),
-      f: figuresFor({ language, units, zone: shop.crew.zone, now }),
+      words: tongues.wordsIn(language, units),
+      f: figuresFor({ profile: tongues.profileOf(language, units), units, zone: shop.crew.zone, now }),
       shop,
       now,
     };
@@ -84,21 +85,22 @@ export function createHost({ executor, store, clock, log, crew, crewFile, record
       const before = delivery.id === undefined ? undefined : await executor.answerBefore(delivery.id);
       if (before !== undefined) return answerFrom(before);
       const shop = await executor.look();
-      const reading = readIn(shop, delivery.text, delivery.saidAt ?? clock.now(), delivery.about);
+      const reading = readIn(shop, delivery.text, delivery.as, delivery.saidAt ?? clock.now(), delivery.about);
       onlyWords = reading.kind !== 'command';
       return await answerTo(delivery, reading, shop);
     } catch (error) {
       log.error('not-recorded', { in: delivery.in, error: String(error) });
       const { now } = clock;
-      if (error instanceof RestsOnUnread) return restsOnUnread(delivery, crewFile, now(), error);
-      if (onlyWords || error instanceof Unforeseen) return lineBroke(delivery, crewFile, now());
-      return (await provedAnyway(delivery)) ?? storeFailed(delivery, crewFile, now());
+      const spoken = { crewFile, tongues };
+      if (error instanceof RestsOnUnread) return restsOnUnread(delivery, spoken, now(), error);
+      if (onlyWords || error instanceof Unforeseen) return lineBroke(delivery, spoken, now());
+      return (await provedAnyway(delivery)) ?? storeFailed(delivery, spoken, now());
     }
   }
 
-  function readIn(shop: Shop, text: string, at: EpochMs, about: StreamId | undefined): Reading {
+  function readIn(shop: Shop, text: string, as: PersonName, at: EpochMs, about: StreamId | undefined): Reading {
     return oursAlone('reading', () => {
-      const context = lineContext(shop, at);
+      const context = lineContext(tongues, shop, as, at);
       const read = readLine(text, context);
       const named = lineWithPart(text, read, about, shop);
       return named === undefined ? read : readLine(named, context);
@@ -110,12 +112,15 @@ export function createHost({ executor, store, clock, log, crew, crewFile, record
     const now = clock.now();
     const { zone } = crewFile;
     try {
-      const reading = readLine(delivery.text, { now, zone, sheetIds: [], batches: [], parts: [], places: [] });
+      const reading = readLine(delivery.text, {
+        hearing: hearingOf(tongues, crewFile, delivery.as),
+        ...{ now, zone, sheetIds: [], batches: [], parts: [], places: [] },
+      });
       if (reading.kind !== 'question' || reading.question.ask !== 'verify') return undefined;
       const { language, units } = personIn(crewFile, delivery.as);
-      const f = figuresFor({ language, units, zone, now });
+      const f = figuresFor({ profile: tongues.profileOf(language, units), units, zone, now });
       const card = proofCard(
-        { words: wordsIn(language, units), f },
+        { words: tongues.wordsIn(language, units), f },
         await proveRecord(store.archive, crew, reading.question.hash),
       );
       const head = { at: f.iso(now), in: delivery.in, as: delivery.as, to: [delivery.as], key: null };
@@ -124,18 +129,6 @@ export function createHost({ executor, store, clock, log, crew, crewFile, record
       log.error('not-proved', { error: String(error) });
       return undefined;
     }
-  }
-
-  function lineContext(shop: Shop, now: EpochMs) {
-    return {
-      now,
-      zone: shop.crew.zone,
-      ...sheetNames(shop.shelf),
-      batches: liveBatches(shop).map((batch) => batch.number),
-      parts: liveParts(shop).map((part) => part.name),
-      places: [...shop.places.keys()],
-      people: shop.crew.people.map(({ name }) => name),
-    };
   }
 
   async function answerTo(delivery: Delivery, reading: Reading, shop: Shop): Promise<Answer | undefined> {
@@ -280,7 +273,7 @@ export function createHost({ executor, store, clock, log, crew, crewFile, record
 
   function isAct(shop: Shop, text: string, at: EpochMs, about?: StreamId): boolean {
     try {
-      return readIn(shop, text, at, about).kind === 'command';
+      return readIn(shop, text, '', at, about).kind === 'command';
     } catch (error) {
       log.error('not-read', { error: String(error) });
       return false;

@@ -9,31 +9,37 @@ import { type Card, makeCard } from '../cards/card.ts';
 import { unreadLines } from '../cards/unread-lines.ts';
 import { toTellLine } from '../cards/whom-to-call.ts';
 import { figuresFor } from '../language/figures.ts';
-import { wordsIn } from '../language/tongues/languages.ts';
+import type { Tongues } from '../language/tongues/tongues.ts';
 import { type Answer, makeAnswer } from './answer.ts';
 import type { Delivery } from './front-end.ts';
 
+/** How whoever spoke is told. */
+export interface Spoken {
+  readonly crewFile: CrewFile;
+  readonly tongues: Tongues;
+}
+
 /** The store cannot write: nobody's acts are recorded, and the leads must know. */
-export function storeFailed(delivery: Delivery, crewFile: CrewFile, now: EpochMs): Answer {
-  const words = wordsOf(delivery, crewFile);
+export function storeFailed(delivery: Delivery, spoken: Spoken, now: EpochMs): Answer {
+  const words = wordsOf(delivery, spoken);
   const { replies, buttons } = words;
-  const leads = peopleLeading(crewFile);
+  const leads = peopleLeading(spoken.crewFile);
   const others = leads.filter((name) => name !== delivery.as);
   const card = makeCard(replies.notRecorded, 'stop', {
     lines: [replies.storeFailed, ...toTellLine(words, others.join(', '))],
     ping: others,
     actions: [{ id: 'again', label: buttons.again, line: delivery.text }],
   });
-  return notRecorded('not-recorded', delivery, crewFile, now, card, leads);
+  return notRecorded('not-recorded', delivery, spoken, now, card, leads);
 }
 
 /** This line alone: whoever said it is told, and the log names what broke. Said again, it would break again. */
-export function lineBroke(delivery: Delivery, crewFile: CrewFile, now: EpochMs): Answer {
-  const { replies } = wordsOf(delivery, crewFile);
+export function lineBroke(delivery: Delivery, spoken: Spoken, now: EpochMs): Answer {
+  const { replies } = wordsOf(delivery, spoken);
   return notRecorded(
     'line-broke',
     delivery,
-    crewFile,
+    spoken,
     now,
     makeCard(replies.notRecorded, 'stop', { lines: [replies.lineBroke] }),
     [],
@@ -41,15 +47,15 @@ export function lineBroke(delivery: Delivery, crewFile: CrewFile, now: EpochMs):
 }
 
 /** It would rest on what does not read: said to whoever meant to record it, who is to keep it on paper. */
-export function restsOnUnread(delivery: Delivery, crewFile: CrewFile, now: EpochMs, { events }: RestsOnUnread): Answer {
-  const words = wordsOf(delivery, crewFile);
+export function restsOnUnread(delivery: Delivery, spoken: Spoken, now: EpochMs, { events }: RestsOnUnread): Answer {
+  const words = wordsOf(delivery, spoken);
   const card = makeCard(words.replies.notRecorded, 'stop', { lines: unreadLines(words, events) });
-  return notRecorded('rests-on-unread', delivery, crewFile, now, card, []);
+  return notRecorded('rests-on-unread', delivery, spoken, now, card, []);
 }
 
-function wordsOf({ as }: Delivery, crewFile: CrewFile) {
+function wordsOf({ as }: Delivery, { crewFile, tongues }: Spoken) {
   const { language, units } = personIn(crewFile, as);
-  return wordsIn(language, units);
+  return tongues.wordsIn(language, units);
 }
 
 /** Only the first says that the store cannot write: said again later, the others would end as they did. */
@@ -58,12 +64,12 @@ type Why = 'not-recorded' | 'line-broke' | 'rests-on-unread';
 function notRecorded(
   code: Why,
   { in: delivery, as }: Delivery,
-  { zone }: CrewFile,
+  { crewFile: { zone }, tongues }: Spoken,
   now: EpochMs,
   card: Card,
   alsoTo: readonly PersonName[],
 ): Answer {
-  const f = figuresFor({ language: 'en', units: 'metric', zone, now });
+  const f = figuresFor({ profile: tongues.profileOf('en', 'metric'), units: 'metric', zone, now });
   const head = { at: f.iso(now), in: delivery, as, to: [...new Set([as, ...alsoTo])], key: null };
   return makeAnswer({ ...head, kind: 'error', code, recorded: false, card });
 }

@@ -23,7 +23,7 @@ import { type SetUp, setUpOf } from '../cards/set-up.ts';
 import { settingsCard } from '../cards/settings-card.ts';
 import { type Standing, standingOf } from '../cards/standing-card.ts';
 import { cansCard } from '../cards/stock-card.ts';
-import type { Words } from '../language/tongues/languages.ts';
+import type { Words } from '../language/tongues/tongues.ts';
 import type { Host } from './host.ts';
 import { liveSubjects } from './message-subject.ts';
 

@@ -1,7 +1,7 @@
 // A terminal shows no pictures: it writes them to a file and prints where.
 
 import type { Writable } from 'node:stream';
-import type { Words } from '../language/tongues/languages.ts';
+import type { Words } from '../language/tongues/tongues.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
 import type { Answer } from '../talk/answer.ts';
 

@@ -10,7 +10,7 @@ import { fillInOrder } from '../cards/tap-fields.ts';
 import { inUnitsOf } from '../cards/tap-units.ts';
 import { figuresFor } from '../language/figures.ts';
 import type { Misread } from '../language/reading.ts';
-import { type Words, wordsIn } from '../language/tongues/languages.ts';
+import type { Tongues, Words } from '../language/tongues/tongues.ts';
 import { type Answer, makeAnswer } from '../talk/answer.ts';
 import type { Host } from '../talk/host.ts';
 import type { Overview } from '../talk/overview.ts';
@@ -22,6 +22,7 @@ export interface TerminalNeeds {
   readonly overview: Pick<Overview, 'crew'>;
   readonly clock: Clock;
   readonly crewFile: CrewFile;
+  readonly tongues: Tongues;
   readonly as: string;
 }
 
@@ -32,10 +33,10 @@ export interface Terminal {
   readonly say: (raw: string, lineNumber: number) => Promise<{ answer?: Answer; waitUntil?: EpochMs }>;
 }
 
-export function createTerminal({ host, overview, clock, crewFile, as }: TerminalNeeds): Terminal {
+export function createTerminal({ host, overview, clock, crewFile, tongues, as }: TerminalNeeds): Terminal {
   const speakers = createSpeakers();
   const { language, units } = crewFile.people.find(({ name }) => name === as) ?? crewFile;
-  const words = wordsIn(language, units);
+  const words = tongues.wordsIn(language, units);
 
   async function say(raw: string, lineNumber: number) {
     // Where the record cannot be read, the crew's file is all that is known.
@@ -104,7 +105,7 @@ export function createTerminal({ host, overview, clock, crewFile, as }: Terminal
   }
 
   function head(crew: CrewFile, speaker: string, id: string) {
-    const f = figuresFor({ language, units, zone: crew.zone, now: clock.now() });
+    const f = figuresFor({ profile: tongues.profileOf(language, units), units, zone: crew.zone, now: clock.now() });
     return { f, answer: { at: f.iso(clock.now()), in: id, as: speaker, to: [speaker], key: null, recorded: false } };
   }
 

@@ -1,7 +1,7 @@
 // A card names a paper or a copy by its name. Whoever sits at the machine is told where on it the file lies.
 
 import type { Card } from '../cards/card.ts';
-import type { Words } from '../language/tongues/languages.ts';
+import type { Words } from '../language/tongues/tongues.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
 import { type Answer, makeAnswer } from '../talk/answer.ts';
 

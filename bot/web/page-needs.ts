@@ -1,7 +1,7 @@
 // All that the page asks of the program: nobody in here knows a noun or the store.
 
 import type { Clock, Log } from '../../core/ports.ts';
-import type { Words } from '../language/tongues/languages.ts';
+import type { Words } from '../language/tongues/tongues.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
 import type { Host } from '../talk/host.ts';
 import type { Overview } from '../talk/overview.ts';

@@ -4,7 +4,7 @@
 import type { Writable } from 'node:stream';
 import type { CrewFile } from '../../core/crew/crew.ts';
 import type { ConfigFault, Flags } from '../config/config.ts';
-import { wordsIn } from '../language/tongues/languages.ts';
+import type { Tongues } from '../language/tongues/tongues.ts';
 import { readAssets } from './assets.ts';
 import { newJoinCode } from './join-code.ts';
 import { openPage, type Page } from './page.ts';
@@ -19,6 +19,7 @@ export type PageStart = Pick<
   /** Where the secret is kept that phones stay joined by; `undefined`: in memory. */
   readonly folder: string | undefined;
   readonly crewFile: CrewFile;
+  readonly tongues: Tongues;
   readonly assetFolder: string;
   /** Where it is said that the page is open. */
   readonly out: Writable;
@@ -27,9 +28,9 @@ export type PageStart = Pick<
 const beatMs = { usual: 5_000, demo: 1_000 };
 
 export async function startPage(start: PageStart): Promise<Page | ConfigFault> {
-  const { flags, folder, crewFile, assetFolder, out, ...parts } = start;
+  const { flags, folder, crewFile, tongues, assetFolder, out, ...parts } = start;
   const { language, units } = crewFile;
-  const words = wordsIn(language, units);
+  const words = tongues.wordsIn(language, units);
   const publicUrls = flags['public-url'];
   // Whoever can call it by a public address is not at this machine.
   const joinCode = flags.lan || publicUrls.length > 0 ? newJoinCode() : undefined;

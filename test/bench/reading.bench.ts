@@ -2,9 +2,11 @@
 
 import { bench, describe } from 'vitest';
 import { readLine } from '../../bot/language/read-line.ts';
+import { shipped } from '../../bot/language/tongues/tongues.ts';
 import { epochMs } from '../../core/units.ts';
 
 const context = {
+  hearing: shipped.hearingIn('en'),
   now: epochMs(Date.UTC(2026, 2, 2, 10)),
   zone: 'UTC',
   sheetIds: ['demo-clear', 'demo-build'],

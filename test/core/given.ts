@@ -4,6 +4,8 @@
 
 import { DateTime } from 'luxon';
 import { readLine } from '../../bot/language/read-line.ts';
+import { shipped } from '../../bot/language/tongues/tongues.ts';
+import { lineContext } from '../../bot/talk/line-context.ts';
 import { ringUntil } from '../../bot/terminal/script.ts';
 import { virtualClock } from '../../bot/time/clocks.ts';
 import type { CrewFile } from '../../core/crew/crew.ts';
@@ -13,11 +15,10 @@ import type { StreamId } from '../../core/ids.ts';
 import type { Objection, ObjectionCode, Unclear } from '../../core/objections.ts';
 import type { Log, Messenger, Store } from '../../core/ports.ts';
 import type { SheetShelf } from '../../core/products/sheet.ts';
-import { sheetNames } from '../../core/products/shelf.ts';
 import { deviationsIn } from '../../core/records/deviations.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { createRinger } from '../../core/reminders/run.ts';
-import { liveBatches, liveParts, type Shop } from '../../core/shop.ts';
+import type { Shop } from '../../core/shop.ts';
 import { createShopKeeper } from '../../core/shop-keeper.ts';
 import { readSheetFolders } from '../../core/store/sheet-files.ts';
 import { openSqliteStore } from '../../core/store/sqlite-store.ts';
@@ -149,15 +150,7 @@ function startShift({
     const { at: now, by, text } = parse(line);
     await moveTo(now);
     const shop = await executor.look();
-    const reading = readLine(text, {
-      now,
-      zone: file.zone,
-      ...sheetNames(shelf),
-      batches: liveBatches(shop).map(({ number }) => number),
-      parts: liveParts(shop).map(({ name }) => name),
-      places: [...shop.places.keys()],
-      people: shop.crew.people.map(({ name }) => name),
-    });
+    const reading = readLine(text, lineContext(shipped, shop, by, now));
     if (reading.kind === 'misread') return { misread: reading.misread.code };
     if (reading.kind !== 'command') throw new Error(`"${text}" is no act`);
     requests += 1;

@@ -3,8 +3,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { everyTongue } from '../../bot/language/every-tongue.ts';
+import { meaningOf } from '../../bot/language/hearing.ts';
 import { englishMethods } from '../../bot/language/tongues/english/methods.ts';
-import { meaningOf } from '../../bot/language/tongues/spanish/lexicon.ts';
 import { spanishMethods } from '../../bot/language/tongues/spanish/methods.ts';
 import { methodsByWord } from '../../bot/language/trade-words.ts';
 import { methodRows, methods } from '../../core/methods.ts';
@@ -38,7 +39,7 @@ describe('the ways of applying a coat', () => {
       ...spanishMethods[method].typed.split(' ').map((word) => [word, method] as const),
     ]);
     expect(new Set(typed.map(([word]) => word)).size).toBe(typed.length);
-    for (const [word, method] of typed) expect(methodsByWord.get(meaningOf(word)), word).toBe(method);
+    for (const [word, method] of typed) expect(methodsByWord.get(meaningOf(word, everyTongue)), word).toBe(method);
   });
 
   it('are as common practice has them: what is dipped is dipped once, what is poured drains, what is atomised is sprayed', () => {

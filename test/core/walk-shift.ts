@@ -1,6 +1,7 @@
 // A crew at random over a real record in memory, for what only looks on: no bells ring, and nothing is checked on the way.
 
 import { readLine } from '../../bot/language/read-line.ts';
+import { shipped } from '../../bot/language/tongues/tongues.ts';
 import { createExecutor, type Outcome } from '../../core/execute.ts';
 import type { StreamId } from '../../core/ids.ts';
 import { sheetNames } from '../../core/products/shelf.ts';
@@ -18,6 +19,7 @@ const minute = 60_000;
 export const lineContext = (shop: Shop, now: EpochMs) => ({
   now,
   zone: shop.crew.zone,
+  hearing: shipped.hearingIn('en'),
   ...sheetNames(shop.shelf),
   batches: liveBatches(shop).map(({ number }) => number),
   parts: liveParts(shop).map(({ name }) => name),

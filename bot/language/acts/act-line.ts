@@ -5,7 +5,7 @@ import type { Command, Stance } from '../../../core/commands.ts';
 import type { EpochMs } from '../../../core/units.ts';
 import type { Fault, LineContext } from '../reading.ts';
 import type { Token } from '../typed/tokens.ts';
-import type { VerbNamed } from '../verbs-typed.ts';
+import type { VerbNamed } from '../verbs-of-tongues.ts';
 
 export interface ActLine {
   readonly verb: VerbNamed;

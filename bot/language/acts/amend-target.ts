@@ -51,7 +51,7 @@ export function targetFrom(act: ActLine): TargetRead | Fault {
       if (typeof number !== 'number') return number;
       batch = { number, token };
     } else if (token.kind === 'word') {
-      const verb = methodsByWord.has(token.word) ? undefined : verbOfWord(token);
+      const verb = methodsByWord.has(token.word) ? undefined : verbOfWord(token, act.context.hearing);
       const named = verb?.row.name;
       if (named !== undefined && isVerb(named) && isAmendable(named))
         return targetOf(named, rowFor(named, name, act), i + 1, batch, name);

@@ -51,20 +51,18 @@ function readAlarm(verb: Alarm, act: ActLine): ActRead {
   };
 }
 
-const withoutName: ReadonlySet<string> = new Set(['anonymous', 'anonymously', 'anon']);
-const nearMissWords: ReadonlySet<string> = new Set(['near', 'miss', 'nearmiss', 'near-miss', 'casi', 'accidente']);
+const nearMissWords: ReadonlySet<string> = new Set(['near', 'miss', 'nearmiss', 'near-miss']);
 
 /** `anonymous near miss ...`, `near miss anonymous ...`. */
 export function readNearMiss(act: ActLine): ActRead | Fault {
-  const firstAt = act.tokens[0]?.start ?? act.line.length;
-  const verbTyped = act.line.slice(0, firstAt).toLowerCase();
-  let anonymous = /\ban[oó]n/.test(verbTyped);
+  const said = act.verb.anonymous;
+  let anonymous = said ?? false;
   let from = 0;
   for (; from < act.tokens.length; from++) {
     const token = act.tokens[from];
     if (token?.kind !== 'word') break;
-    if (withoutName.has(token.word)) anonymous = true;
-    else if (!(/an[oó]n/.test(verbTyped) && nearMissWords.has(token.word))) break;
+    if (token.word === 'anonymous') anonymous = true;
+    else if (!(said && nearMissWords.has(token.word))) break;
   }
   const own = freeTextFrom(act, from);
   if (isFault(own)) return own;

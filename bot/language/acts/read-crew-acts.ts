@@ -3,21 +3,17 @@
 import type { CommandOf } from '../../../core/commands.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { isRingKey } from '../ring-key.ts';
+import { isIgnoredOn } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { type NameToken, sortPieces } from './sort-pieces.ts';
-
-/** `entro de turno`, `fin de turno`: the verb itself says which. */
-function onByVerb(line: string): boolean | undefined {
-  if (/(?:entr|emp[ie]|inici)\p{L}*(?: de)?(?: el)? turno$/iu.test(line)) return true;
-  return /(?:sal|acab|termin|fin)\p{L}*(?: de| del)?(?: el)? turno$/iu.test(line) ? false : undefined;
-}
 
 export function readShift(act: ActLine): CommandOf<'shift'> | Fault {
   const [first, second] = act.tokens;
   if (second !== undefined) return leftOver(second);
   const word = first?.kind === 'word' ? first.word : '';
-  const byVerb = first === undefined ? onByVerb(act.line) : undefined;
-  if (byVerb !== undefined) return { verb: 'shift', on: byVerb };
+  // `entro de turno`: the verb itself says which.
+  const { says } = act.verb;
+  if (first === undefined && says !== undefined) return { verb: 'shift', on: says === 'yes' };
   if (first === undefined) {
     return { code: 'incomplete', needs: ['on-or-off'], tries: ['on', 'off'].map((way) => `${act.line} ${way}`) };
   }
@@ -26,11 +22,15 @@ export function readShift(act: ActLine): CommandOf<'shift'> | Fault {
 }
 
 /** `doy el relevo a kari`. */
-const betweenNames: ReadonlySet<string> = new Set(['to', 'for', 'with', 'a', 'the', 'relevo', 'turno']);
+const betweenNames: ReadonlySet<string> = new Set(['to', 'for', 'with', 'a', 'the']);
 
 /** A name may have two words; in quotes it is as it stands. */
 export function readHandover(act: ActLine): CommandOf<'handover'> | Fault {
-  const tokens = act.tokens.filter((token) => token.kind !== 'word' || !betweenNames.has(token.word));
+  const tokens = act.tokens.filter(
+    (token) =>
+      token.kind !== 'word' ||
+      !(betweenNames.has(token.word) || isIgnoredOn('handover', token.word, act.context.hearing)),
+  );
   const names = tokens.filter((token) => token.kind === 'word' || token.kind === 'quoted');
   const stray = tokens.find((token) => token.kind !== 'word' && token.kind !== 'quoted');
   if (stray !== undefined) return { code: 'left-over', token: stray, needs: ['person'] };

@@ -7,7 +7,7 @@ import type { FieldRow } from '../../../core/verbs/slot.ts';
 import { personTyped } from '../people-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { isRingKey } from '../ring-key.ts';
-import type { VerbNamed } from '../verbs-typed.ts';
+import type { VerbNamed } from '../verbs-of-tongues.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { wordsFor } from './choice-words.ts';
 import { withLeadingOnes } from './leading-ones.ts';

@@ -33,7 +33,7 @@ type Named = Pick<CommandOf<'adhesion'>, 'part' | 'coupon'>;
 function partAndCoupon(act: ActLine): Named | Fault {
   const gathered = sortPieces(act);
   if (isFault(gathered)) return gathered;
-  const isCoupon = (word: string): boolean => word === 'coupon' || word === 'witness';
+  const isCoupon = (word: string): boolean => word === 'coupon';
   const part = onePartFrom(gathered.words.filter((token) => !isCoupon(wordOf(token))));
   if (part === undefined) return { code: 'incomplete', needs: ['part'] };
   if (typeof part !== 'string') return part;

@@ -16,9 +16,9 @@ import { sheetFrom } from './read-names.ts';
 import { baseValue, doubtful, impossibleUnit, type NameToken } from './sort-pieces.ts';
 import { withUnitText } from './unit-missing.ts';
 
-const lotWords: ReadonlySet<string> = new Set(['lot', 'lotnr', 'charge']);
-const expiryWords: ReadonlySet<string> = new Set(['exp', 'expires', 'expiry', 'expiring', 'use-by', 'bb', 'bbe']);
-const gasWords: ReadonlySet<string> = new Set(['gas', 'argon', 'nitrogen', 'inert', 'n2']);
+const lotWords: ReadonlySet<string> = new Set(['lot']);
+const expiryWords: ReadonlySet<string> = new Set(['exp']);
+const gasWords: ReadonlySet<string> = new Set(['gas', 'argon', 'nitrogen', 'inert']);
 const ignored: ReadonlySet<string> = new Set(['part', 'can', 'tin', 'hand', 'use', 'used', 'batch']);
 
 type Filling = {

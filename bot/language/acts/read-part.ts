@@ -8,7 +8,7 @@ import type { Slot } from '../slots.ts';
 import { isMetalWord, metalNamed } from '../trade-words.ts';
 import { withUnit } from '../typed/numeric-chunk.ts';
 import type { Token } from '../typed/tokens.ts';
-import { unitsBySpelling } from '../typed/units-typed.ts';
+import { inch } from '../typed/units-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { onePartFrom, wordOf } from './read-names.ts';
 import { type SortedPieces, sortPieces } from './sort-pieces.ts';
@@ -17,15 +17,9 @@ type Label = Extract<Slot, 'serial' | 'job' | 'customer' | 'metal'>;
 
 const labels: ReadonlyMap<string, Label> = new Map([
   ['serial', 'serial'],
-  ['sn', 'serial'],
-  ['s/n', 'serial'],
   ['job', 'job'],
-  ['order', 'job'],
   ['customer', 'customer'],
-  ['cust', 'customer'],
-  ['client', 'customer'],
   ['metal', 'metal'],
-  ['material', 'metal'],
 ]);
 
 type Labelled = { -readonly [Name in Label]?: string };
@@ -63,7 +57,7 @@ function readingSaid(tokens: readonly Token[]): Token | undefined {
       token.kind === 'quantity' &&
       token.quantity.is === 'temperature' &&
       before?.kind === 'word' &&
-      (before.word === 'a' || before.word === 'at' || before.word === 'marca')
+      (before.word === 'a' || before.word === 'at')
     );
   });
 }
@@ -103,8 +97,7 @@ function inchesAfterSpace(token: Token, index: number, tokens: readonly Token[],
   const isInch = (each: Token | undefined): boolean => each?.kind === 'word' && each.word === 'in';
   const before = tokens[index - 1];
   const after = tokens[index + 1];
-  const inch = unitsBySpelling.get('in');
-  if (inch !== undefined && token.kind === 'number' && after !== undefined && isInch(after)) {
+  if (token.kind === 'number' && after !== undefined && isInch(after)) {
     const span = { text: line.slice(token.start, after.end), start: token.start, end: after.end };
     return [withUnit(span, token.number, inch)];
   }

@@ -92,7 +92,7 @@ function takeWord(
   const { word } = token;
   const glued = timesShape.exec(token.text);
   if (glued !== null) {
-    const [area] = tokensAt(token.text.slice(glued[0].length), token.start + glued[0].length);
+    const [area] = tokensAt(token.text.slice(glued[0].length), token.start + glued[0].length, act.context.hearing);
     return area?.kind === 'quantity' && area.quantity.is === 'area'
       ? addParts(filled, token, Number(glued[1]), area.quantity.squareMetres, index + 1)
       : { ...leftOver(token), needs: ['area'] };

@@ -27,7 +27,7 @@ export function readQuestion(ask: Question['ask'], act: ActLine): Question | Fau
     case 'hazards':
       return readHazards(act);
     case 'help':
-      return readHelp(tokens);
+      return readHelp(act);
     default: {
       const never: never = ask;
       return never;
@@ -51,18 +51,18 @@ function readDay(tokens: readonly Token[]): Question | Fault {
 /** `ayuda con la mezcla`. */
 const beforeTopic: ReadonlySet<string> = new Set(['with', 'for', 'of', 'on', 'the', 'to']);
 
-function readHelp(typed: readonly Token[]): Question | Fault {
+function readHelp({ tokens: typed, context: { hearing } }: ActLine): Question | Fault {
   const topic = typed.findIndex(
-    (token, i) => verbAt(typed, i) !== undefined || token.kind !== 'word' || !beforeTopic.has(token.word),
+    (token, i) => verbAt(typed, i, hearing) !== undefined || token.kind !== 'word' || !beforeTopic.has(token.word),
   );
   const tokens = topic === -1 ? typed : typed.slice(topic);
   const [first] = tokens;
   if (first === undefined) return { ask: 'help' };
-  const verb = verbAt(tokens, 0);
+  const verb = verbAt(tokens, 0, hearing);
   const stray = tokens[verb?.to ?? 1];
   if (stray !== undefined) return leftOver(stray);
   const word = first.kind === 'word' ? first.text.toLowerCase() : '';
   if (verb !== undefined) return { ask: 'help', verb: verb.row.name };
-  const tries = nearestVerbs(word).map(({ printed }) => `help ${printed}`);
+  const tries = nearestVerbs(word, hearing).map(({ printed }) => `help ${printed}`);
   return { code: 'unknown-verb', token: first, needs: ['verb'], tries };
 }

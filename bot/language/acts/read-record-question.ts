@@ -1,10 +1,12 @@
 // Questions about the past: `week`, `trace impeller-7`, `find customer harbour`, `export month csv`, `verify 3f9a12`.
 
 import type { ExportForm, FindKey, RecordQuestion, TraceAsked } from '../../../core/records/record-questions.ts';
+import type { Hearing } from '../hearing.ts';
 import { partNamed } from '../names-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { batchMarks, fillers } from '../trade-words.ts';
 import type { Token } from '../typed/tokens.ts';
+import { isIgnoredOn } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { dateOf, spanFrom, whichOf } from './read-span.ts';
 
@@ -26,7 +28,7 @@ export function readRecordQuestion(ask: RecordQuestion['ask'], act: ActLine): Re
     case 'find':
       return readFind(act);
     case 'traveller':
-      return readTraveller(tokens);
+      return readTraveller(act);
     case 'export':
       return readExport(tokens);
     case 'voc': {
@@ -127,11 +129,11 @@ function readFind(act: ActLine): RecordQuestion | Fault {
 }
 
 /** `hoja de ruta impulsor-7`: what only completes the verb. */
-const completesVerb = (token: Token): boolean =>
-  token.kind === 'word' && (fillers.has(token.word) || token.word === 'ruta');
+const completesVerb = (token: Token, hearing: Hearing): boolean =>
+  token.kind === 'word' && (fillers.has(token.word) || isIgnoredOn('traveller', token.word, hearing));
 
-function readTraveller(typed: readonly Token[]): RecordQuestion | Fault {
-  const [first, second, third] = typed.filter((token) => !completesVerb(token));
+function readTraveller({ tokens, context }: ActLine): RecordQuestion | Fault {
+  const [first, second, third] = tokens.filter((token) => !completesVerb(token, context.hearing));
   if (first === undefined) return { code: 'incomplete', needs: ['traced'] };
   const word = first.kind === 'word' ? first.word : '';
   if (third !== undefined) return leftOver(third);

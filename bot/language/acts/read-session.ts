@@ -57,18 +57,9 @@ export const readSprayOn: Read = (_, tokens) => {
   };
 };
 
-const yes: ReadonlySet<string> = new Set([
-  'yes',
-  'on',
-  'running',
-  'runs',
-  'marcha',
-  'funciona',
-  'funcionando',
-  'jalando',
-]);
-const no: ReadonlySet<string> = new Set(['no', 'off', 'none', 'without', 'parada', 'parado']);
-const unmeasured: ReadonlySet<string> = new Set(['sin', 'medir', 'not', 'measured', 'unmeasured', 'velocity', 'face']);
+const yes: ReadonlySet<string> = new Set(['yes', 'on', 'running', 'runs']);
+const no: ReadonlySet<string> = new Set(['no', 'off', 'none', 'without']);
+const unmeasured: ReadonlySet<string> = new Set(['not', 'measured', 'unmeasured', 'velocity', 'face']);
 
 export const readFan: Read = (act, tokens) => {
   let running = act.verb.says === undefined ? undefined : act.verb.says === 'yes';
@@ -115,9 +106,7 @@ function yesOrNo(act: ActLine, slot: Slot, words: readonly string[]): Fault {
 
 const solventsByWord: ReadonlyMap<string, SolventId> = new Map([
   ...(Object.keys(solvents) as SolventId[]).map((id) => [id, id] as const),
-  ...['ipa', 'isopropanol', 'isopropyl', 'isopropilico', 'isopropílico', '2-propanol', 'alcohol'].map(
-    (word) => [word, 'isopropyl-alcohol'] as const,
-  ),
+  ...['ipa', 'isopropanol', 'isopropyl', '2-propanol', 'alcohol'].map((word) => [word, 'isopropyl-alcohol'] as const),
   ['mek', 'methyl-ethyl-ketone'],
   ['mibk', 'methyl-isobutyl-ketone'],
   ['pgmea', 'methoxypropyl-acetate'],
@@ -129,8 +118,7 @@ export const readFlush: Read = (act, tokens) => {
   const apart = sessionApart(tokens);
   if ('code' in apart) return apart;
   // `recipientes lavados`: the verb itself may name them.
-  const verbTyped = act.line.slice(0, act.tokens[0]?.start).toLowerCase();
-  let command: CommandOf<'flush'> = { verb: 'flush', gear: verbTyped.includes('recipientes') ? 'vessels' : 'gun' };
+  let command: CommandOf<'flush'> = { verb: 'flush', gear: act.verb.gear ?? 'gun' };
   let amount: Litres | undefined;
   for (const token of apart.rest) {
     const word = token.kind === 'word' ? token.word : '';

@@ -5,13 +5,12 @@ import type { CommandOf } from '../../../core/commands.ts';
 import { isOwnKey } from '../../../core/own-key.ts';
 import type { SettingKind, SettingValues } from '../../../core/setting-kinds.ts';
 import { Setting, type SettingName, settingNames, settingRows } from '../../../core/settings.ts';
+import type { Hearing } from '../hearing.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
-import { wordsIn } from '../tongues/languages.ts';
-import { languages } from '../tongues/profiles.ts';
-import { withoutAccents } from '../tongues/spanish/lexicon.ts';
 import { fillers } from '../trade-words.ts';
 import type { Token } from '../typed/tokens.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
 import { type ActLine, type ActRead, lineWith } from './act-line.ts';
 import { readEmergency } from './read-emergency.ts';
 import { readDuration, readFactor, readHour, readHours, readPercent, readQuota, readRate } from './setting-figures.ts';
@@ -57,14 +56,14 @@ const readers: { readonly [Kind in PlainKind]: (said: ValueSaid) => SettingValue
 const ofNames: ReadonlySet<SettingKind> = new Set<SettingKind>(['crew-name', 'people', 'roles', 'booth']);
 
 export function readSet(act: ActLine): ActRead | Fault {
-  const named = settingNamed(act.tokens);
+  const named = settingNamed(act.tokens, act.context.hearing);
   return named?.name === 'emergency' ? readEmergency(act, named.rest) : withManner(readSetting, false)(act);
 }
 
 function readSetting({ line, context }: ActLine, tokens: readonly Token[]): CommandOf<'set'> | Fault {
   const [first] = tokens;
   if (first === undefined) return { code: 'incomplete', needs: ['setting'] };
-  const named = settingNamed(tokens);
+  const named = settingNamed(tokens, context.hearing);
   if (named === undefined || named.name === 'emergency') {
     const likely = settingNames.filter((name) => name.startsWith(`${first.text.toLowerCase()}-`));
     const tries = [...likely, ...nearest(first.text.toLowerCase(), settingNames)];
@@ -73,7 +72,7 @@ function readSetting({ line, context }: ActLine, tokens: readonly Token[]): Comm
   }
   const { name, rest } = named;
   const { kind } = settingRows[name];
-  const plain = ofNames.has(kind) ? rest : rest.flatMap(withoutQuotes);
+  const plain = ofNames.has(kind) ? rest : rest.flatMap((token) => withoutQuotes(token, context.hearing));
   const value = readers[kind]({ name, line, context, rest, values: plain.filter(isValue(kind)) });
   return isFault(value) ? value : { verb: 'set', setting: Setting.parse({ name, ...value }) };
 }
@@ -86,32 +85,22 @@ const isValue =
     return kind === 'language' ? token.word !== 'to' && token.word !== 'at' : !fillers.has(token.word);
   };
 
-/** In any language, and where thumbs put two words for one. */
-const namesTyped: ReadonlyMap<string, SettingName> = new Map(
-  languages.flatMap((language) => {
-    const { names } = wordsIn(language).settings;
-    return settingNames.flatMap((name) =>
-      (names[name].typed?.split(', ') ?? []).map((words) => [words, name] as const),
-    );
-  }),
-);
-
 interface SettingNamed {
   readonly name: SettingName;
   readonly rest: readonly Token[];
 }
 
 /** `límite del aire 3h`: the first words, else the first one. `teléfono 112`: the shop's numbers, without the word before. */
-function settingNamed(tokens: readonly Token[]): SettingNamed | undefined {
+function settingNamed(tokens: readonly Token[], { settings }: Hearing): SettingNamed | undefined {
   const wordAt = (index: number): string => {
     const token = tokens[index];
     return token?.kind === 'word' ? withoutAccents(token.word) : '';
   };
   const first = wordAt(0);
   const next = wordAt(1) === 'of' ? (wordAt(2) === 'the' ? 3 : 2) : 1;
-  const joined = namesTyped.get(`${first} ${wordAt(next)}`);
+  const joined = settings.get(`${first} ${wordAt(next)}`);
   if (joined !== undefined) return { name: joined, rest: tokens.slice(next + 1) };
   if (first === 'call') return { name: 'emergency', rest: tokens };
-  const name = isOwnKey(settingRows, first) ? first : namesTyped.get(first);
+  const name = isOwnKey(settingRows, first) ? first : settings.get(first);
   return name === undefined ? undefined : { name, rest: tokens.slice(1) };
 }

@@ -66,7 +66,6 @@ function ventPurge(tokens: readonly Token[]): Question | Fault {
       volumes.push(volume.value);
       i = volume.to - 1;
     } else if (word === 'argon' || word === 'nitrogen') gas = word;
-    else if (word === 'n2') gas = 'nitrogen';
     else if (word !== 'room') return leftOver(token);
   }
   const [released, room] = volumes;
@@ -87,8 +86,6 @@ function outside(token: Token, slot: Slot, value: number): Fault | undefined {
 const workWords: Readonly<Record<string, Work>> = {
   mix: 'mix',
   mixing: 'mix',
-  mezclar: 'mix',
-  mezcla: 'mix',
   wipe: 'wipe',
   wiping: 'wipe',
 };

@@ -115,7 +115,9 @@ export function readAct(verb: Verb, act: ActLine): ActRead | Fault {
   const manner = mannerOf(act.tokens, act.line, act.context);
   if (isFault(manner)) return manner;
   const hasQuotes = !holdsNames[verb] && manner.tokens.some((token) => token.kind === 'quoted');
-  const tokens = hasQuotes ? manner.tokens.flatMap(withoutQuotes) : manner.tokens;
+  const tokens = hasQuotes
+    ? manner.tokens.flatMap((token) => withoutQuotes(token, act.context.hearing))
+    : manner.tokens;
   const command = readers[verb](tokens === act.tokens ? act : { ...act, tokens });
   if (isFault(command)) return command;
   const { said, stance } = manner;

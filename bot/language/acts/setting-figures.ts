@@ -12,8 +12,9 @@ import {
 import { type Fault, isFault } from '../reading.ts';
 import { unitsOfSetting } from '../setting-units.ts';
 import { readTimeOfDay } from '../times/time-typed.ts';
-import { withoutAccents } from '../tongues/spanish/lexicon.ts';
 import type { Token } from '../typed/tokens.ts';
+import { hour as hourUnit } from '../typed/units-typed.ts';
+import { meaningOn } from '../verbs-typed.ts';
 import { leftOver, lineWith } from './act-line.ts';
 import { asOnePiece, missing, onlyValue, otherKind, outside, type ValueSaid } from './setting-said.ts';
 import { withUnitText } from './unit-missing.ts';
@@ -84,15 +85,15 @@ function hoursFrom({ name: setting }: ValueSaid, text: string, token: Token): Se
   return fromHour > 23 || toHour > 23 ? { code: 'impossible', token, setting } : { fromHour, toHour };
 }
 
-const rateShape = /^([\d.,]+) ?(m\^?2|sqm|ft\^?2|sqft) ?(?:\/|per|an|a|por|a la) ?(?:h|hr|hour|hora)$/i;
+const rateShape = /^([\d.,]+) ?(m\^?2|sqm|ft\^?2|sqft) ?(?:\/|\s\p{L}{1,3}\s(?:\p{L}{1,3}\s)?) ?(\p{L}+)$/iu;
 
 /** `4m2/h`, `40 ft2 per hour`. */
 export function readRate(said: ValueSaid): SettingValues['rate'] | Fault {
   const token = asOnePiece(said);
   if (token === undefined) return missing(said);
-  const [, number = '', unit = ''] = rateShape.exec(token.text) ?? [];
+  const [, number = '', unit = '', per = ''] = rateShape.exec(token.text) ?? [];
   const value = Number(number.replace(',', '.'));
-  if (unit === '' || !Number.isFinite(value)) {
+  if (said.context.hearing.units.get(per.toLowerCase()) !== hourUnit || !Number.isFinite(value)) {
     const [first, second] = said.values;
     if (first?.kind !== 'number' || second !== undefined) return otherKind(said, token);
     const tries = unitsOfSetting(said.name).map((each) => lineWith(said.line, token, `${token.text}${each}`));
@@ -102,11 +103,12 @@ export function readRate(said: ValueSaid): SettingValues['rate'] | Fault {
   return outside(said, token, area) ?? { squareMetresPerHour: squareMetresPerHour(area) };
 }
 
-const quotaShape = /^(\d+(?:[.,]\d+)?) ?(kg|g|lb)s? ?(?:\/|per|a|an|al|por) ?(day|month|year|d[ií]a|mes|a[ñn]o)$/i;
+const quotaShape = /^(\d+(?:[.,]\d+)?) ?(kg|g|lb)s? ?(?:\/|\s\p{L}{1,3}\s) ?(\p{L}+)$/iu;
 const masses: Readonly<Record<string, typeof grams>> = { g: grams, kg: gramsFromKilograms, lb: gramsFromPounds };
 const spans: Readonly<Record<string, SettingValues['quota']['per']>> = {
-  ...{ day: 'day', month: 'month', year: 'year' },
-  ...{ dia: 'day', mes: 'month', ano: 'year' },
+  day: 'day',
+  month: 'month',
+  year: 'year',
 };
 
 /** `300kg/month`: a mass in a time. */
@@ -115,7 +117,7 @@ export function readQuota(said: ValueSaid): SettingValues['quota'] | Fault {
   if (token === undefined) return missing(said);
   const [, amount = '', unit = '', span = ''] = quotaShape.exec(token.text) ?? [];
   const make = ownValue(masses, unit.toLowerCase());
-  const per = ownValue(spans, withoutAccents(span.toLowerCase()));
+  const per = ownValue(spans, meaningOn('set', span.toLowerCase(), said.context.hearing));
   if (make === undefined || per === undefined) return { code: 'unit-missing', token, setting: said.name, tries: [] };
   const mass = make(Number(amount.replace(',', '.')));
   return mass > 0 ? { grams: mass, per } : { code: 'impossible', token, setting: said.name };

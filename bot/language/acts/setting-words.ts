@@ -9,11 +9,9 @@ import { personTyped } from '../people-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { isOutside, type Slot, slots } from '../slots.ts';
 import { nearest } from '../suggestions.ts';
-import { wordsIn } from '../tongues/languages.ts';
-import { languages, languageTyped } from '../tongues/profiles.ts';
-import { withoutAccents } from '../tongues/spanish/lexicon.ts';
 import { roomFrom } from '../typed/air-figures.ts';
 import type { Token } from '../typed/tokens.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
 import { zonesNamed } from '../zones-typed.ts';
 import { leftOver, lineWith } from './act-line.ts';
 import { sheetFrom } from './read-names.ts';
@@ -50,20 +48,11 @@ export function readZone(said: ValueSaid): SettingValues['zone'] | Fault {
   return { ...otherKind(said, token), couldBe: likely, tries };
 }
 
-/** As people name it, in any language. */
-const languageNames: ReadonlyMap<string, string> = new Map(
-  languages.flatMap((language) =>
-    Object.entries(wordsIn(language).settings.languagesTyped).flatMap(([code, names]) =>
-      names.split(', ').map((name) => [name, code] as const),
-    ),
-  ),
-);
-
 export function readLanguage(said: ValueSaid): SettingValues['language'] | Fault {
   const value = onlyValue(said);
   if (isFault(value)) return value;
   const word = value.kind === 'word' ? withoutAccents(value.text.toLowerCase()) : '';
-  const language = languageTyped(word) ?? languageNames.get(word);
+  const language = said.context.hearing.languages.get(word.replace('_', '-'));
   return language === undefined ? otherKind(said, value) : { language };
 }
 
@@ -71,7 +60,6 @@ const systems: ReadonlyMap<string, 'metric' | 'us'> = new Map([
   ['metric', 'metric'],
   ['si', 'metric'],
   ['us', 'us'],
-  ['usa', 'us'],
 ]);
 
 export function readUnits(said: ValueSaid): SettingValues['units'] | Fault {

@@ -72,7 +72,11 @@ export function sortPieces(typed: ActLine): SortedPieces | Fault {
           batchMarked = true;
         } else if (row.may.includes('place') && isPlaceMark(token.word)) {
           placeMarked = true;
-        } else if (isIgnoredOn(row.name, token.word) || fillers.has(token.word) || isNoName(token.word)) {
+        } else if (
+          isIgnoredOn(row.name, token.word, act.context.hearing) ||
+          fillers.has(token.word) ||
+          isNoName(token.word)
+        ) {
           break;
         } else if (placeMarked) {
           const place = placeNamed(token.word);
@@ -119,7 +123,7 @@ export function sortPieces(typed: ActLine): SortedPieces | Fault {
 
 /** `seca la pieza x`, `aplicar a x`: the preposition, no part's letter. */
 function isNoName(word: string): boolean {
-  return word === 'batch' || word === 'mezcla' || word === 'part' || word === 'a';
+  return word === 'batch' || word === 'part' || word === 'a';
 }
 
 function isPlaceMark(word: string): boolean {

@@ -1,6 +1,7 @@
 // For acts whose values may stand in quotes: the manner comes off, the quotes stay.
 
 import type { Command } from '../../../core/commands.ts';
+import type { Hearing } from '../hearing.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { mannerOf } from '../time-and-permission.ts';
 import { type Token, tokensAt } from '../typed/tokens.ts';
@@ -21,6 +22,6 @@ export function withManner(
 }
 
 /** Only words of one's own need their quotes: “1201g” is a weight all the same. */
-export function withoutQuotes(token: Token): readonly Token[] {
-  return token.kind === 'quoted' ? tokensAt(token.words, token.start + 1) : [token];
+export function withoutQuotes(token: Token, hearing: Hearing): readonly Token[] {
+  return token.kind === 'quoted' ? tokensAt(token.words, token.start + 1, hearing) : [token];
 }

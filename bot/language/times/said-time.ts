@@ -2,8 +2,10 @@
 // day is its latest past occurrence; one that is still to come today, within 12 h, is no past one and is refused.
 
 import { type EpochMs, epochMs } from '../../../core/units.ts';
+import type { Hearing } from '../hearing.ts';
 import type { Fault } from '../reading.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token, Word } from '../typed/tokens.ts';
+import { withoutAccents } from '../typed/without-accents.ts';
 import { instantTyped } from './instant-typed.ts';
 import { inPartOfDay, partOfDayAt } from './part-of-day.ts';
 import { readDate, readDateAndTime, readTimeOfDay } from './time-typed.ts';
@@ -12,6 +14,7 @@ import { type CalendarDay, dayBefore, dayOf, isoLocal, shownMs, type TimeOfDay }
 export interface Clock {
   readonly now: EpochMs;
   readonly zone: string;
+  readonly hearing: Hearing;
 }
 
 export interface SaidTime {
@@ -34,7 +37,7 @@ export function saidTimeFrom(tokens: readonly Token[], from: number, clock: Cloc
   switch (token.kind) {
     case 'word':
       if (token.word === 'at') return timeAfterAt(tokens, from, clock);
-      if (token.word === 'hace') return agoFirst(tokens, from, clock);
+      if (token.word === 'before-now') return agoFirst(tokens, from, clock);
       return timeFrom(tokens, from, from, clock, false) ?? wordsAgo(tokens, from, clock);
     case 'quantity':
     case 'number':
@@ -81,7 +84,7 @@ function timeFrom(
   if (named === 'no-such-time') return impossible(first);
   if (named === undefined) return timeOfDayFrom(tokens, from, index, clock, afterAt);
   const timeAt = wordAt(tokens, index + 1) === 'at' ? index + 2 : index + 1;
-  const time = clockTime(tokens, timeAt);
+  const time = clockTime(tokens, timeAt, clock.hearing);
   if (time === undefined) {
     return afterAt || wordAt(tokens, index) === 'yesterday'
       ? { code: 'incomplete', needs: ['time'], ...tokenOf(first) }
@@ -100,7 +103,7 @@ function timeOfDayFrom(
 ): SaidTime | Fault | undefined {
   const first = tokens[index];
   const isBare = first?.kind === 'number';
-  const read = isBare && !afterAt ? undefined : clockTime(tokens, index);
+  const read = isBare && !afterAt ? undefined : clockTime(tokens, index, clock.hearing);
   if (first === undefined || read === undefined) return undefined;
   // Without `at`, only what nothing else can be: 9:40, 9am.
   if (!afterAt && !/[:apn]/i.test(first.text)) return undefined;
@@ -133,17 +136,17 @@ interface ClockTime {
   readonly to: number;
 }
 
-function clockTime(tokens: readonly Token[], index: number): ClockTime | undefined {
+function clockTime(tokens: readonly Token[], index: number, hearing: Hearing): ClockTime | undefined {
   const token = tokens[index];
   if (token === undefined || token.kind === 'quoted') return undefined;
   const half = wordAt(tokens, index + 1)?.replaceAll('.', '');
   const withHalf = half === 'am' || half === 'pm' ? readTimeOfDay(`${token.text}${half}`) : undefined;
   if (withHalf !== undefined) return { time: withHalf, to: index + 2 };
-  const time = readTimeOfDay(token.text);
+  const time = readTimeOfDay(isNamed(token) ? token.word : token.text);
   if (time === undefined) return undefined;
-  const part = partOfDayAt(tokens, index + 1);
-  if (part !== undefined && time !== 'no-such-time') return { time: inPartOfDay(time, part.name), to: part.to };
-  const isHours = token.kind === 'word' && /^(?:h|hrs?)$/.test(wordAt(tokens, index + 1) ?? '');
+  const part = partOfDayAt(tokens, index + 1, hearing);
+  if (part !== undefined && time !== 'no-such-time') return { time: inPartOfDay(time, part.part), to: part.to };
+  const isHours = token.kind === 'word' && /^(?:h|hrs?|hour)$/.test(wordAt(tokens, index + 1) ?? '');
   return { time, to: isHours ? index + 2 : index + 1 };
 }
 
@@ -162,32 +165,13 @@ function agoFirst(tokens: readonly Token[], from: number, clock: Clock): SaidTim
   if (token.kind === 'quantity' && token.quantity.is === 'duration') {
     return past(clock.now - token.quantity.minutes * msPerMinute, token, from, from + 2, clock);
   }
-  for (let words = mostWordsAfter; words > 0; words--) {
-    const said = tokens.slice(from + 1, from + 1 + words).map(({ text }) => text.toLowerCase());
-    const minutes = said.length === words ? minutesAfterAgo.get(said.join(' ')) : undefined;
+  for (let words = longestPhrase - 1; words > 0; words--) {
+    const said = tokens.slice(from + 1, from + 1 + words).map(({ text }) => withoutAccents(text.toLowerCase()));
+    const minutes = said.length === words ? clock.hearing.minutes.get(said.join(' ')) : undefined;
     if (minutes !== undefined) return past(clock.now - minutes * msPerMinute, token, from, from + 1 + words, clock);
   }
   return undefined;
 }
-
-const minutesAfterAgo: ReadonlyMap<string, number> = new Map([
-  ['un minuto', 1],
-  ['cinco minutos', 5],
-  ['diez minutos', 10],
-  ['un cuarto', 15],
-  ['un cuarto de hora', 15],
-  ['cuarto de hora', 15],
-  ['quince minutos', 15],
-  ['veinte minutos', 20],
-  ['media hora', 30],
-  ['tres cuartos', 45],
-  ['tres cuartos de hora', 45],
-  ['una hora', 60],
-  ['hora y media', 90],
-  ['una hora y media', 90],
-  ['dos horas', 120],
-]);
-const mostWordsAfter = 4;
 
 /** `10m ago`, `1h20 ago`; `10 ago` lacks its unit. */
 function ago(tokens: readonly Token[], from: number, clock: Clock): SaidTime | Fault | undefined {
@@ -198,20 +182,6 @@ function ago(tokens: readonly Token[], from: number, clock: Clock): SaidTime | F
   return past(clock.now - token.quantity.minutes * msPerMinute, token, from, from + 2, clock);
 }
 
-const minutesInWords: ReadonlyMap<string, number> = new Map([
-  ['a minute', 1],
-  ['one minute', 1],
-  ['quarter of an hour', 15],
-  ['a quarter of an hour', 15],
-  ['half an hour', 30],
-  ['half a hour', 30],
-  ['half hour', 30],
-  ['an hour', 60],
-  ['one hour', 60],
-  ['hour', 60],
-  ['hour and a half', 90],
-  ['an hour and a half', 90],
-]);
 const longestPhrase = 6;
 
 function wordsAgo(tokens: readonly Token[], from: number, clock: Clock): SaidTime | Fault | undefined {
@@ -220,15 +190,19 @@ function wordsAgo(tokens: readonly Token[], from: number, clock: Clock): SaidTim
     const word = wordAt(tokens, i);
     if (word === undefined) return undefined;
     if (word === 'ago') {
-      const minutes = minutesInWords.get(words.join(' '));
+      const minutes = clock.hearing.minutes.get(words.join(' '));
       return minutes === undefined
         ? undefined
         : past(clock.now - minutes * msPerMinute, tokens[from], from, i + 1, clock);
     }
-    words.push(word);
+    words.push(tokens[i]?.text.toLowerCase() ?? '');
   }
   return undefined;
 }
+
+/** Noon and midnight, whatever they are called. */
+const isNamed = (token: Token): token is Word =>
+  token.kind === 'word' && (token.word === 'noon' || token.word === 'midnight');
 
 function past(at: number | Fault, token: Token | undefined, from: number, to: number, clock: Clock): SaidTime | Fault {
   if (typeof at !== 'number') return at;

@@ -6,19 +6,15 @@ import { type CalendarDay, isRealDay, type TimeOfDay } from './wall-clock.ts';
 /** Shaped as a time of day or a date but there is none such: 25:00, 13pm, 9:4, 2026-02-30. */
 export type NoSuchTime = 'no-such-time';
 
-const separated = /^(\d{1,2})[:.,h](\d{2})(?::(\d{2}))?(?: ?(?:([ap])\.?m?|h(?:rs?|oras)?))?$/i;
-const hourOnly = /^(\d{1,2})(?: ?h(?:rs?|oras)?)?(?: ?([ap])\.?m?)?$/i;
+const separated = /^(\d{1,2})[:.,h](\d{2})(?::(\d{2}))?(?: ?(?:([ap])\.?m?|h(?:rs?|o[a-z]{3,4})?))?$/i;
+const hourOnly = /^(\d{1,2})(?: ?h(?:rs?|o[a-z]{3,4})?)?(?: ?([ap])\.?m?)?$/i;
 const together = /^(\d{1,2})(\d{2})(?: ?([ap])\.?m?)?$/i;
 const resemblesTime =
-  /^\d{1,4}([:.h]\d*)?([:.]\d*)?(?: ?[ap]\.?m?)?$|^\d{1,2}(?:[:.h]\d\d)? ?h(?:rs?|oras)?$|^\d{1,2},\d\d$/i;
+  /^\d{1,4}([:.h]\d*)?([:.]\d*)?(?: ?[ap]\.?m?)?$|^\d{1,2}(?:[:.h]\d\d)? ?h(?:rs?|o[a-z]{3,4})?$|^\d{1,2},\d\d$/i;
 const date = /^(\d{4})-(\d{1,2})-(\d{1,2})$/;
 const dateAndTime = /^(\d{4}-\d{1,2}-\d{1,2})t(\d{2}):(\d{2})(?::(\d{2})(?:\.(\d{1,3}))?)?(z|[+-]\d{2}:\d{2})?$/i;
 const named: ReadonlyMap<string, TimeOfDay> = new Map([
   ['noon', { hour: 12, minute: 0, second: 0, millisecond: 0 }],
-  ['midday', { hour: 12, minute: 0, second: 0, millisecond: 0 }],
-  ['mediodia', { hour: 12, minute: 0, second: 0, millisecond: 0 }],
-  ['mediodía', { hour: 12, minute: 0, second: 0, millisecond: 0 }],
-  ['medianoche', { hour: 0, minute: 0, second: 0, millisecond: 0 }],
   ['midnight', { hour: 0, minute: 0, second: 0, millisecond: 0 }],
 ]);
 

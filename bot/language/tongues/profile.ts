@@ -2,10 +2,11 @@
 // never grouped anywhere, and weights and films are shown in whatever units each person has set.
 
 import type { DateTime } from 'luxon';
+import type { UnitSystem } from '../../../core/crew/unit-system.ts';
 
 export interface Profile {
   /** As `Intl` knows it. */
-  readonly locale: 'en-GB' | 'en-US' | 'es-ES' | 'es-MX' | 'es-US';
+  readonly locale: string;
   readonly clock: (local: DateTime) => string;
   /** A day that is not today. */
   readonly day: (local: DateTime, today: DateTime) => string;
@@ -16,4 +17,10 @@ export interface Profile {
   readonly mil: string;
   readonly inch: string;
   readonly paper: 'A4' | 'LETTER';
+}
+
+/** The countries of a tongue; where the tongue alone is named, the units tell of the country. */
+export interface Countries {
+  readonly byUnits: Readonly<Record<UnitSystem, Profile>>;
+  readonly all: readonly Profile[];
 }

@@ -3,16 +3,7 @@
 
 import { readNumber, type TypedNumber } from './number-typed.ts';
 import type { Span, Token } from './tokens.ts';
-import {
-  degreeWithoutScale,
-  hour,
-  minute,
-  ounce,
-  pound,
-  takesFraction,
-  type Unit,
-  unitsBySpelling,
-} from './units-typed.ts';
+import { hour, minute, ounce, pound, type Spellings, takesFraction, type Unit } from './units-typed.ts';
 
 /** degree: a temperature without its scale. */
 export type UnitRead = Unit | 'degree';
@@ -34,13 +25,13 @@ const digits = /[+-]?(?:\d+(?:[.,']\d+)*|[.,]\d+)/y;
 const letters = /[a-z°%µμ"]+(?:\.[a-z]+)*(?:\^?2(?![\d.,]))?/iy;
 const fraction = /^(\d{1,2})\/(2|4|8|16|32)(\D*)$/;
 
-export function readNumeric(span: Span, spaced: UnitRead | undefined): Numeric | undefined {
+export function readNumeric(span: Span, spaced: UnitRead | undefined, spellings: Spellings): Numeric | undefined {
   const broken = fraction.exec(span.text);
   if (broken !== null) {
-    const read = readFraction(span, broken, spaced);
+    const read = readFraction(span, broken, spaced, spellings);
     if (read !== undefined) return read;
   }
-  const pieces = piecesOf(span.text) ?? piecesOfSlip(span.text, spaced !== undefined);
+  const pieces = piecesOf(span.text, spellings) ?? piecesOfSlip(span.text, spaced !== undefined, spellings);
   if (pieces === undefined) return undefined;
   const last = pieces.at(-1);
   const usesSpaced = spaced !== undefined && last !== undefined && last.unit === undefined;
@@ -58,15 +49,20 @@ export function readNumeric(span: Span, spaced: UnitRead | undefined): Numeric |
   return { tokens, usesSpaced };
 }
 
-function readFraction(span: Span, broken: RegExpExecArray, spaced: UnitRead | undefined): Numeric | undefined {
-  const own = broken[3] === '' ? undefined : unitsBySpelling.get((broken[3] ?? '').toLowerCase());
+function readFraction(
+  span: Span,
+  broken: RegExpExecArray,
+  spaced: UnitRead | undefined,
+  spellings: Spellings,
+): Numeric | undefined {
+  const own = broken[3] === '' ? undefined : spellings.get((broken[3] ?? '').toLowerCase());
   const unit = own ?? (broken[3] === '' ? spaced : undefined);
   if (unit === undefined || unit === 'degree' || !takesFraction.has(unit.name)) return undefined;
   const number = { value: Number(broken[1]) / Number(broken[2]), whole: false };
   return { tokens: [tokenOf(span, number, unit)], usesSpaced: own === undefined };
 }
 
-function piecesOf(text: string): readonly Piece[] | undefined {
+function piecesOf(text: string, spellings: Spellings): readonly Piece[] | undefined {
   const pieces: Piece[] = [];
   let at = 0;
   while (at < text.length) {
@@ -81,7 +77,7 @@ function piecesOf(text: string): readonly Piece[] | undefined {
     if (isGlued(text, at) && typeof previous?.unit === 'object' && previous.unit.is === 'volume') return undefined;
     const number = readNumber(found[0]);
     const after = at + found[0].length;
-    const unit = unitIn(text, after);
+    const unit = unitIn(text, after, spellings);
     if (number === undefined) {
       const list = unit === undefined ? undefined : listOf(found[0], at, unit);
       if (list === undefined) return undefined;
@@ -113,20 +109,23 @@ function isGlued(text: string, at: number): boolean {
   return at > 0 && !isSeparator(text.charCodeAt(at - 1));
 }
 
-function unitIn(text: string, from: number): { readonly unit: UnitRead; readonly end: number } | undefined {
+function unitIn(
+  text: string,
+  from: number,
+  spellings: Spellings,
+): { readonly unit: UnitRead; readonly end: number } | undefined {
   letters.lastIndex = from;
   const found = letters.exec(text)?.[0].toLowerCase();
   if (found === undefined) return undefined;
-  const whole = unitNamed(found);
+  const whole = unitNamed(found, spellings);
   if (whole !== undefined) return { unit: whole, end: from + found.length };
   // `1h20`: the 2 belongs to the next number, not to a square.
-  const without = found.endsWith('2') ? unitNamed(found.slice(0, -1)) : undefined;
+  const without = found.endsWith('2') ? unitNamed(found.slice(0, -1), spellings) : undefined;
   return without === undefined ? undefined : { unit: without, end: from + found.length - 1 };
 }
 
-function unitNamed(spelling: string): UnitRead | undefined {
-  const unit = unitsBySpelling.get(spelling) ?? unitsBySpelling.get(spelling.replaceAll('.', ''));
-  return unit ?? (degreeWithoutScale.has(spelling) ? 'degree' : undefined);
+function unitNamed(spelling: string, spellings: Spellings): UnitRead | undefined {
+  return spellings.get(spelling) ?? spellings.get(spelling.replaceAll('.', ''));
 }
 
 /** `12,14,13um`: three numbers and more with commas are a list of readings, the unit is the last one's. */
@@ -149,11 +148,11 @@ const slipPrefix = /^[\doOlI.,]+/;
  * O for 0 inside a number, or at its end where a unit follows and no decimals are at stake: `12O1g`, `2OOg`, but not
  * `1201o`, which may be a missed g. l or I for 1 only between digits and before a weight, since `2l` is two litres.
  */
-function piecesOfSlip(text: string, hasUnitAfter: boolean): readonly Piece[] | undefined {
+function piecesOfSlip(text: string, hasUnitAfter: boolean, spellings: Spellings): readonly Piece[] | undefined {
   const longest = slipPrefix.exec(text)?.[0].length ?? 0;
   for (let end = longest; end > 1; end--) {
     const rest = text.slice(end).toLowerCase();
-    const unit = rest === '' || /^[.,]/.test(rest) ? undefined : unitNamed(rest);
+    const unit = rest === '' || /^[.,]/.test(rest) ? undefined : unitNamed(rest, spellings);
     if (rest !== '' && unit === undefined) continue;
     const typed = text.slice(0, end);
     if (/o$/i.test(typed) && ((unit === undefined && !hasUnitAfter) || /[.,]/.test(typed))) continue;

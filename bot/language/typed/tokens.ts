@@ -1,10 +1,10 @@
 // A cleaned line in pieces: words, quoted words, bare numbers, quantities with their unit. One pass; each piece knows
 // its place in the line.
 
-import { meaningOf } from '../tongues/spanish/lexicon.ts';
+import { type Hearing, meaningOf } from '../hearing.ts';
 import type { TypedNumber } from './number-typed.ts';
 import { readNumeric } from './numeric-chunk.ts';
-import { degreeWithoutScale, notAfterSpace, type Quantity, type Unit, unitsBySpelling } from './units-typed.ts';
+import { notAfterSpace, type Quantity, type Unit } from './units-typed.ts';
 
 export interface Span {
   /** As typed. */
@@ -31,14 +31,13 @@ export type QuantityToken = Extract<Token, { kind: 'quantity' }>;
 const outerMarks = /^[([{']+|[)\]},;:!'.?]+$/g;
 const needsTrim = /^[([{']|[)\]},;:!?'.]$/;
 const gluedLabel = /^([a-z-]+)[:=](.+)$/i;
-const gluedNumber = /^(batch|pot|max|no\.?|mezcla|lata)(\d.*)$|^(at)(\d{1,2}[:.h]\d{2}.*|\d{4}|\d{1,2}[ap]m)$/i;
 const hasGlue = /[:=\d]/;
 const endsPlain = /[a-z0-9%]$/i;
 const startsNumeric = /^[+-]?[.,]?\d|^[oO][.,]\d/;
 
 /** The pieces of `line`. Never throws. */
-export function tokenize(line: string): readonly Token[] {
-  const spans = chunksOf(line);
+export function tokenize(line: string, hearing: Hearing): readonly Token[] {
+  const spans = chunksOf(line, hearing);
   const tokens: Token[] = [];
   for (let i = 0; i < spans.length; i++) {
     const span = spans[i];
@@ -47,47 +46,48 @@ export function tokenize(line: string): readonly Token[] {
     if (first === 34 && span.text.length > 1 && span.text.endsWith('"')) {
       tokens.push({ kind: 'quoted', words: unquoted(span.text), ...span });
     } else if (isLetter(first) && !(first === 79 || first === 111)) {
-      pushWord(tokens, span, spans[i + 1], line);
+      pushWord(tokens, span, spans[i + 1], line, hearing);
     } else if (startsNumeric.test(span.text)) {
-      i += pushNumeric(tokens, spans, i, line);
+      i += pushNumeric(tokens, spans, i, line, hearing);
     } else {
-      pushWord(tokens, span, undefined, line);
+      pushWord(tokens, span, undefined, line, hearing);
     }
   }
   return tokens;
 }
 
-const isNoonOrMidnight = /^(?:mediod[ií]a|medianoche)$/;
-
 /** With minutes or a half of the day: `gas puesto a la 1` says which can. */
 const oneOClock = /^0?1(?:[:.,h]\d\d|[ap]\.?m)/i;
 
 /** `a las 9:40` is `at 9:40`, `a la 1:30` too; elsewhere `a` is the letter of a part. */
-function pushWord(tokens: Token[], span: Span, next: Span | undefined, line: string): void {
+function pushWord(tokens: Token[], span: Span, next: Span | undefined, line: string, hearing: Hearing): void {
   const { text, start, end } = span;
-  const word = text.toLowerCase();
+  const typed = text.toLowerCase();
+  const word = meaningOf(typed, hearing);
   const before = tokens.at(-1);
-  const isHour =
-    next !== undefined &&
-    ((word === 'las' && isDigit(next.text.charCodeAt(0))) || (word === 'la' && oneOClock.test(next.text)));
-  // `a mediodía`, where nothing but a time can be meant.
-  if (isNoonOrMidnight.test(word) && before?.kind === 'word' && before.word === 'a') {
-    tokens[tokens.length - 1] = { ...before, word: 'at' };
+  if (before?.kind === 'word') {
+    for (const { atHour, atOne, atNoon } of hearing.times) {
+      // Where nothing but a time can be meant.
+      if (before.word === atNoon && (word === 'noon' || word === 'midnight')) {
+        tokens[tokens.length - 1] = { ...before, word: 'at' };
+      }
+      const isHour =
+        next !== undefined &&
+        ((typed === atHour?.[1] && before.word === atHour[0] && isDigit(next.text.charCodeAt(0))) ||
+          (typed === atOne?.[1] && before.word === atOne[0] && oneOClock.test(next.text)));
+      if (isHour) {
+        const text = line.slice(before.start, end);
+        tokens[tokens.length - 1] = { kind: 'word', word: 'at', text, start: before.start, end };
+        return;
+      }
+    }
   }
-  if (isHour && before?.kind === 'word' && before.word === 'a') {
-    tokens[tokens.length - 1] = {
-      kind: 'word',
-      word: 'at',
-      text: line.slice(before.start, end),
-      start: before.start,
-      end,
-    };
-  } else tokens.push({ kind: 'word', word: meaningOf(word), text, start, end });
+  tokens.push({ kind: 'word', word, text, start, end });
 }
 
 /** The pieces of `text` as if it stood at `start` of the line. */
-export function tokensAt(text: string, start: number): readonly Token[] {
-  return tokenize(' '.repeat(start) + text);
+export function tokensAt(text: string, start: number, hearing: Hearing): readonly Token[] {
+  return tokenize(' '.repeat(start) + text, hearing);
 }
 
 function isLetter(code: number): boolean {
@@ -98,7 +98,7 @@ function isDigit(code: number): boolean {
   return code >= 48 && code <= 57;
 }
 
-function chunksOf(line: string): readonly Span[] {
+function chunksOf(line: string, hearing: Hearing): readonly Span[] {
   const spans: Span[] = [];
   let start = 0;
   while (start < line.length) {
@@ -110,7 +110,7 @@ function chunksOf(line: string): readonly Span[] {
     if (end === -1) {
       end = line.indexOf(' ', start);
       if (end === -1) end = line.length;
-      pushTrimmed(spans, line.slice(start, end), start);
+      pushTrimmed(spans, line.slice(start, end), start, hearing);
     } else {
       spans.push({ text: line.slice(start, end), start, end });
     }
@@ -133,7 +133,7 @@ function unquoted(text: string): string {
   return text.slice(1, -1).replace(/\\(.)/g, '$1');
 }
 
-function pushTrimmed(spans: Span[], chunk: string, at: number): void {
+function pushTrimmed(spans: Span[], chunk: string, at: number, { gluedNumber }: Hearing): void {
   if (isDigit(chunk.charCodeAt(0)) ? endsPlain.test(chunk) : !needsTrim.test(chunk) && !hasGlue.test(chunk)) {
     spans.push({ text: chunk, start: at, end: at + chunk.length });
     return;
@@ -162,18 +162,18 @@ function pushTrimmed(spans: Span[], chunk: string, at: number): void {
 }
 
 /** Adds what the numeric chunk holds and answers how many chunks after it were its unit. */
-function pushNumeric(tokens: Token[], spans: readonly Span[], index: number, line: string): number {
+function pushNumeric(tokens: Token[], spans: readonly Span[], index: number, line: string, hearing: Hearing): number {
   const span = spans[index];
   if (span === undefined) return 0;
-  const quick = quickQuantity(span);
+  const quick = quickQuantity(span, hearing);
   if (quick !== undefined) {
     addToken(tokens, quick, line);
     return 0;
   }
-  const spaced = spacedUnit(spans, index);
-  const numeric = readNumeric(span, spaced?.unit);
+  const spaced = spacedUnit(spans, index, hearing);
+  const numeric = readNumeric(span, spaced?.unit, hearing.units);
   if (numeric === undefined) {
-    pushWord(tokens, span, undefined, line);
+    pushWord(tokens, span, undefined, line, hearing);
     return 0;
   }
   const chunks = numeric.usesSpaced ? (spaced?.chunks ?? 0) : 0;
@@ -189,10 +189,10 @@ function pushNumeric(tokens: Token[], spans: readonly Span[], index: number, lin
 const quickShape = /^((?:0|[1-9]\d{0,8})(?:\.\d{1,2})?)([a-z%]+)$/i;
 
 /** The usual case, `1201g`, without the search for slips: digits that leave no doubt and a unit right behind. */
-function quickQuantity(span: Span): Token | undefined {
+function quickQuantity(span: Span, { units }: Hearing): Token | undefined {
   const found = quickShape.exec(span.text);
-  const unit = found === null ? undefined : unitsBySpelling.get((found[2] ?? '').toLowerCase());
-  if (found === null || unit === undefined) return undefined;
+  const unit = found === null ? undefined : units.get((found[2] ?? '').toLowerCase());
+  if (found === null || unit === undefined || unit === 'degree') return undefined;
   const value = Number(found[1]);
   return {
     kind: 'quantity',
@@ -211,16 +211,15 @@ interface SpacedUnit {
 }
 
 /** The unit in the chunk or two after the one at `index`. */
-function spacedUnit(spans: readonly Span[], index: number): SpacedUnit | undefined {
+function spacedUnit(spans: readonly Span[], index: number, { units }: Hearing): SpacedUnit | undefined {
   const next = spans[index + 1]?.text.toLowerCase();
   if (next === undefined || isDigit(next.charCodeAt(0))) return undefined;
   const after = spans[index + 2]?.text.toLowerCase();
-  const long = after === undefined ? undefined : unitsBySpelling.get(`${next} ${after}`);
+  const long = after === undefined ? undefined : units.get(`${next} ${after}`);
   if (long !== undefined) return { unit: long, chunks: 2 };
   if (notAfterSpace.has(next)) return undefined;
-  const short = unitsBySpelling.get(next);
-  if (short !== undefined) return { unit: short, chunks: 1 };
-  return degreeWithoutScale.has(next) ? { unit: 'degree', chunks: 1 } : undefined;
+  const short = units.get(next);
+  return short === undefined ? undefined : { unit: short, chunks: 1 };
 }
 
 /** Ounces after whole pounds are one weight: `2lb 10oz`. Minutes after hours are one time: `1h 20min`. */

@@ -1,6 +1,7 @@
-// Every spelling of a unit that a crew may type, and what a number in it is in the base unit. `oz` is a mass;
+// The units that a crew may type, and what a number in each is in the base unit; how they are spelt is a tongue's. `oz` is a mass;
 // a fluid ounce says so.
 
+import { ownValue } from '../../../core/own-key.ts';
 import {
   type Celsius,
   celsius,
@@ -29,6 +30,7 @@ import {
   squareMetres,
   squareMetresFromSquareFeet,
 } from '../../../core/units.ts';
+import type { UnitSpellings } from '../tongues/english/units.ts';
 
 export type Quantity =
   | { readonly is: 'mass'; readonly grams: Grams }
@@ -95,78 +97,57 @@ const duration = (name: string, of: (value: number) => Minutes): Unit => ({
 
 export const pound = mass('lb', gramsFromPounds);
 export const ounce = mass('oz', gramsFromOunces);
+export const inch = length('in', millimetresFromInches);
 export const hour = duration('h', (value) => minutes(value * 60));
 export const minute = duration('min', minutes);
 
-const spellings: readonly (readonly [Unit, string])[] = [
-  [mass('kg', gramsFromKilograms), 'kg kgs kilo kilos kilogramo kilogramos kilogram kilograms kilogramme kilogrammes'],
-  [{ ...mass('g', grams), coarse: true }, 'g gr grs gm gms gram grams gramme grammes gramo gramos'],
-  [pound, 'lb lbs pound pounds libra libras'],
-  [ounce, 'oz ounce ounces onza onzas'],
-  [volume('L', litres), 'l lt ltr ltrs litre litres liter liters litro litros'],
-  [
-    { ...volume('mL', litresFromMillilitres), coarse: true },
-    'ml mls cc millilitre millilitres milliliter milliliters mililitro mililitros',
-  ],
-  [volume('gal', litresFromUsGallons), 'gal gals gallon gallons galon galón galones'],
-  [volume('qt', (value) => litresFromUsGallons(value / 4)), 'qt qts quart quarts'],
-  [
-    volume('fl oz', litresFromUsFluidOunces),
-    'floz fl_oz fl_ounce fl_ounces fluid_oz fluid_ounce fluid_ounces onza_liquida onza_líquida onzas_liquidas onzas_líquidas',
-  ],
-  [
-    temperature('C', -273.15, celsius),
-    'c °c degc deg_c degrees_c °_c celsius centigrade degrees_celsius grados_c grados_celsius grados_centigrados grados_centígrados',
-  ],
-  [
-    temperature('F', -459.67, celsiusFromFahrenheit),
-    'f °f degf deg_f degrees_f °_f fahrenheit degrees_fahrenheit grados_f grados_fahrenheit',
-  ],
-  [
-    {
-      name: '%',
-      is: 'percent',
-      lowest: Number.NEGATIVE_INFINITY,
-      of: (value) => ({ is: 'percent', percent: percent(value) }),
-    },
-    '% %rh rh% %_rh rh pct percent per_cent humidity %_humidity por_ciento humedad %_humedad',
-  ],
-  [length('mm', millimetres), 'mm'],
-  [length('cm', (value) => millimetres(value * 10)), 'cm'],
-  [length('in', millimetresFromInches), '" in inch inches pulgada pulgadas pulg'],
-  [
-    area('m2', squareMetres),
-    'm2 m^2 sqm sq_m sq_metre sq_metres sq_meter sq_meters square_metres square_meters metro_cuadrado metros_cuadrados',
-  ],
-  [area('cm2', (value) => squareMetres(value / 10_000)), 'cm2 cm^2 sqcm sq_cm'],
-  [
-    area('ft2', squareMetresFromSquareFeet),
-    'ft2 ft^2 sqft sq_ft sf sq_feet sq_foot square_feet pie_cuadrado pies_cuadrados',
-  ],
-  [
-    { ...film('um', micrometres), coarse: true },
-    'um µm μm u µ μ mic mics micron microns micra micras micrometre micrometro micrómetro micrometros micrómetros',
-  ],
-  [film('mil', micrometresFromMils), 'mil mils thou milesima milésima milesimas milésimas'],
-  [hour, 'h hr hrs hour hours hora horas'],
-  [minute, 'm min mins minute minutes minuto minutos'],
-];
+const percents: Unit = {
+  name: '%',
+  is: 'percent',
+  lowest: Number.NEGATIVE_INFINITY,
+  of: (value) => ({ is: 'percent', percent: percent(value) }),
+};
 
-/** Spelling in lower case -> unit. A spelling of two words has one space. */
-export const unitsBySpelling: ReadonlyMap<string, Unit> = new Map(
-  spellings.flatMap(([unit, words]) => words.split(' ').map((word) => [word.replace('_', ' '), unit] as const)),
-);
+const units: Readonly<Record<Exclude<keyof UnitSpellings, 'degree'>, Unit>> = {
+  kg: mass('kg', gramsFromKilograms),
+  g: { ...mass('g', grams), coarse: true },
+  lb: pound,
+  oz: ounce,
+  L: volume('L', litres),
+  mL: { ...volume('mL', litresFromMillilitres), coarse: true },
+  gal: volume('gal', litresFromUsGallons),
+  qt: volume('qt', (value) => litresFromUsGallons(value / 4)),
+  'fl oz': volume('fl oz', litresFromUsFluidOunces),
+  C: temperature('C', -273.15, celsius),
+  F: temperature('F', -459.67, celsiusFromFahrenheit),
+  '%': percents,
+  mm: length('mm', millimetres),
+  cm: length('cm', (value) => millimetres(value * 10)),
+  in: inch,
+  m2: area('m2', squareMetres),
+  cm2: area('cm2', (value) => squareMetres(value / 10_000)),
+  ft2: area('ft2', squareMetresFromSquareFeet),
+  um: { ...film('um', micrometres), coarse: true },
+  mil: film('mil', micrometresFromMils),
+  h: hour,
+  min: minute,
+};
 
-/** `24°`: a temperature without its scale, so still a number that wants a unit. */
-export const degreeWithoutScale: ReadonlySet<string> = new Set([
-  '°',
-  'deg',
-  'degs',
-  'degree',
-  'degrees',
-  'grado',
-  'grados',
-]);
+/** Spelling in lower case -> unit; `degree`: a temperature without its scale. A spelling of two words has one space. */
+export type Spellings = ReadonlyMap<string, Unit | 'degree'>;
+
+export function spellingsOf(tongues: readonly UnitSpellings[]): Spellings {
+  const rows = Object.entries({ ...units, degree: 'degree' as const });
+  return new Map(
+    tongues
+      .flatMap((tongue) =>
+        rows.flatMap(([name, unit]) =>
+          (ownValue(tongue, name) ?? '').split(' ').map((word) => [word.replace('_', ' '), unit] as const),
+        ),
+      )
+      .filter(([word]) => word !== ''),
+  );
+}
 
 /** A word of its own after a number: `in` there is the preposition, `12 in booth`. */
 export const notAfterSpace: ReadonlySet<string> = new Set(['in', '"', 'u']);

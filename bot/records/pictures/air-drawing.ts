@@ -3,7 +3,7 @@
 import type { AirCurve } from '../../../core/records/curves.ts';
 import type { Timeline } from '../../../core/records/timeline.ts';
 import type { EpochMs } from '../../../core/units.ts';
-import type { Words } from '../../language/tongues/languages.ts';
+import type { Words } from '../../language/tongues/tongues.ts';
 import { lineLayer, pointScale, type Series, withLimits } from './line-layers.ts';
 import { type Drawing, pictureWidth, wallMs } from './picture-look.ts';
 

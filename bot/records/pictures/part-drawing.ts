@@ -2,7 +2,7 @@
 
 import type { CureCurve, FilmCurve } from '../../../core/records/curves.ts';
 import type { EpochMs } from '../../../core/units.ts';
-import type { Words } from '../../language/tongues/languages.ts';
+import type { Words } from '../../language/tongues/tongues.ts';
 import { lineLayer, pointScale, withLimits } from './line-layers.ts';
 import { bandInk, type Drawing, ink, pictureWidth, timeAxis, timeScale, wallMs } from './picture-look.ts';
 

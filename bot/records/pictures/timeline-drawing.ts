@@ -3,7 +3,7 @@
 import { type Noun, nameIn, nounOf } from '../../../core/ids.ts';
 import { inNaturalOrder } from '../../../core/natural-order.ts';
 import { type Bar, barKinds, type Timeline } from '../../../core/records/timeline.ts';
-import type { Words } from '../../language/tongues/languages.ts';
+import type { Words } from '../../language/tongues/tongues.ts';
 import { barLook, type Drawing, ink, pictureWidth, timeAxis, timeScale, wallMs } from './picture-look.ts';
 
 const rowHeight = 30;

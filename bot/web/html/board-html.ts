@@ -5,7 +5,7 @@ import { html } from 'hono/html';
 import type { Board } from '../../cards/board.ts';
 import type { BoardAir } from '../../cards/board-air.ts';
 import type { BoardClock, BoardItem } from '../../cards/board-item.ts';
-import type { Words } from '../../language/tongues/languages.ts';
+import type { Words } from '../../language/tongues/tongues.ts';
 import { tilePlace } from '../tap-places.ts';
 import { mark } from './post-html.ts';
 import { tapHtml } from './tap-html.ts';

@@ -1,7 +1,7 @@
 // The door: who is at this screen, and on a network the code that lets them in. And what to say when something is turned away.
 
 import { html } from 'hono/html';
-import type { Words } from '../../language/tongues/languages.ts';
+import type { Words } from '../../language/tongues/tongues.ts';
 import type { Html } from './viewer.ts';
 
 interface Door {

@@ -2,7 +2,7 @@
 
 import type { html } from 'hono/html';
 import type { UnitSystem } from '../../../core/crew/unit-system.ts';
-import type { Words } from '../../language/tongues/languages.ts';
+import type { Words } from '../../language/tongues/tongues.ts';
 
 export type Html = ReturnType<typeof html>;
 

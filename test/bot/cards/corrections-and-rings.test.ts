@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import { figuresFor } from '../../../bot/language/figures.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
-import { wordsIn } from '../../../bot/language/tongues/languages.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { wire } from '../../../bot/run/wiring.ts';
 import type { Answer } from '../../../bot/talk/answer.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';
@@ -45,7 +45,7 @@ async function said(...lines: readonly string[]) {
       wasTold: async () => 'no',
     },
   });
-  const terminal = createTerminal({ host, overview, clock, crewFile, as: 'ada' });
+  const terminal = createTerminal({ host, overview, clock, tongues: shipped, crewFile, as: 'ada' });
   const answers: (Answer | undefined)[] = [];
   for (const [i, line] of lines.entries()) {
     const { answer, waitUntil } = await terminal.say(line, i + 1);
@@ -138,8 +138,8 @@ describe('corrections', () => {
 });
 
 describe('wording', () => {
-  const words = wordsIn('en');
-  const f = figuresFor({ language: 'en', units: 'metric', zone: 'UTC', now: epochMs(0) });
+  const words = shipped.wordsIn('en');
+  const f = figuresFor({ profile: shipped.profileOf('en', 'metric'), units: 'metric', zone: 'UTC', now: epochMs(0) });
   const spread = (given: number) =>
     words.objection(
       { code: 'air-outside', breaches: [{ limit: 'leastSpreadCelsius', given, allowed: 3, by: 3 - given }] },

@@ -2,6 +2,7 @@
 // real thing, with its taps pressed. Figures by hand from the demo sheet, which is invented.
 
 import { expect, it } from 'vitest';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { wire } from '../../../bot/run/wiring.ts';
 import type { Answer } from '../../../bot/talk/answer.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';
@@ -28,7 +29,7 @@ function talk() {
   };
   const store = openSqliteStore(':memory:');
   const { host, overview, ringer } = wire({ store, clock, log, crewFile: demoCrew, shelf: demoShelf, frontEnd });
-  const terminal = createTerminal({ host, overview, clock, crewFile: demoCrew, as: 'omar' });
+  const terminal = createTerminal({ host, overview, clock, tongues: shipped, crewFile: demoCrew, as: 'omar' });
   let lines = 0;
   const say = async (line: string): Promise<Answer> => {
     lines += 1;

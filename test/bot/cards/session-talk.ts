@@ -1,6 +1,7 @@
 // A conversation over the real thing, from 8:00 on, as omar, who leads: kari and lia are crew, rosa supervises. Invented.
 
 import { expect } from 'vitest';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { wire } from '../../../bot/run/wiring.ts';
 import type { Answer } from '../../../bot/talk/answer.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';
@@ -34,7 +35,7 @@ export function sessionTalk(record: string | Store = ':memory:', crewFile: CrewF
   };
   const store = typeof record === 'string' ? openSqliteStore(record) : record;
   const { host, overview, ringer } = wire({ store, clock, log, crewFile, shelf: demoShelf, frontEnd });
-  const terminal = createTerminal({ host, overview, clock, crewFile, as: 'omar' });
+  const terminal = createTerminal({ host, overview, clock, tongues: shipped, crewFile, as: 'omar' });
   let lines = 0;
   const say = async (line: string): Promise<Answer> => {
     lines += 1;

@@ -4,13 +4,13 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { figuresFor } from '../../../bot/language/figures.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
-import { wordsIn } from '../../../bot/language/tongues/languages.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import type { Answer } from '../../../bot/talk/answer.ts';
 
 import type { UnitSystem } from '../../../core/crew/unit-system.ts';
 import { epochMs, micrometres, millimetres } from '../../../core/units.ts';
 import { demoCrew } from '../../core/given.ts';
-import { shopAtTen } from '../language/shop-at-ten.ts';
+import { tallerALasDiez } from '../language/shop-at-ten.ts';
 import { sessionTalk } from './session-talk.ts';
 
 let talk: ReturnType<typeof sessionTalk>;
@@ -63,7 +63,7 @@ describe('a name that nobody has used', () => {
 });
 
 describe('a sentence with one thing or with many', () => {
-  const { replies } = wordsIn('es');
+  const { replies } = shipped.wordsIn('es');
 
   it('given one entry that does not read, then it is in the singular', () => {
     expect(replies.unreadMore(1)).toBe('Otra tampoco se puede leer: está en la bitácora.');
@@ -142,24 +142,28 @@ describe('a sentence with one thing or with many', () => {
   });
 
   it('given no usual sheet, then the line to type is Spanish', () => {
-    const f = figuresFor({ language: 'es', units: 'metric', zone: 'UTC', now: epochMs(0) });
-    const asked = wordsIn('es').unclear(
-      { code: 'which-sheet', known: ['taller-2k'], faults: [], invented: undefined },
-      f,
-    );
+    const f = figuresFor({ profile: shipped.profileOf('es', 'metric'), units: 'metric', zone: 'UTC', now: epochMs(0) });
+    const asked = shipped
+      .wordsIn('es')
+      .unclear({ code: 'which-sheet', known: ['taller-2k'], faults: [], invented: undefined }, f);
     expect(asked).toBe('¿Qué producto? Fichas: taller-2k. Nombrar una, o fijar la habitual: fijar ficha taller-2k.');
   });
 
   it('given the stirrer stands still, then what is to be done is what a line can do', () => {
     const act = 'Su tiempo no corre. Arrancarlo otra vez, o vaciar la mezcla si ya no se usa.';
-    expect(wordsIn('es').rings['stir-paused'].act).toBe(act);
-    expect(wordsIn('en').rings['stir-paused'].act).not.toContain('say why');
+    expect(shipped.wordsIn('es').rings['stir-paused'].act).toBe(act);
+    expect(shipped.wordsIn('en').rings['stir-paused'].act).not.toContain('say why');
   });
 });
 
 describe('films and walls in US units', () => {
   const figures = (language: string) =>
-    figuresFor({ language, units: 'us', zone: 'UTC', now: epochMs(Date.UTC(2026, 2, 2, 8)) });
+    figuresFor({
+      profile: shipped.profileOf(language, 'us'),
+      units: 'us',
+      zone: 'UTC',
+      now: epochMs(Date.UTC(2026, 2, 2, 8)),
+    });
 
   it('given a Spanish reader, then mil is no thousand and "in" no preposition', () => {
     expect(figures('es').film(micrometres(25.4))).toBe('1 mils');
@@ -171,7 +175,7 @@ describe('films and walls in US units', () => {
 
 describe('a line that does not read', () => {
   const offered = (line: string) => {
-    const read = readLine(line, { ...shopAtTen, parts: [...shopAtTen.parts, 'impulsor-7'] });
+    const read = readLine(line, { ...tallerALasDiez, parts: [...tallerALasDiez.parts, 'impulsor-7'] });
     return read.kind === 'misread' ? read.misread.suggestions : read.kind;
   };
 
@@ -194,7 +198,7 @@ describe('a line that does not read', () => {
   });
 
   it('given the mix has gelled in a whole sentence, then it reads as that', () => {
-    expect(readLine('se ha gelado', shopAtTen)).toMatchObject({ command: { verb: 'gel' } });
-    expect(readLine('ha espesado 1', shopAtTen)).toMatchObject({ command: { verb: 'thick', batch: 1 } });
+    expect(readLine('se ha gelado', tallerALasDiez)).toMatchObject({ command: { verb: 'gel' } });
+    expect(readLine('ha espesado 1', tallerALasDiez)).toMatchObject({ command: { verb: 'thick', batch: 1 } });
   });
 });

@@ -4,8 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { english } from '../../../bot/language/tongues/english/sentences.ts';
-import { wordsIn } from '../../../bot/language/tongues/languages.ts';
-import { languages } from '../../../bot/language/tongues/profiles.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import {
   briefLineIds,
   briefLines,
@@ -45,10 +44,13 @@ describe('the catalogues', () => {
     expect(verdict.test('the safety data sheets of both parts')).toBe(false);
   });
 
-  it.each(languages)('given %s, then every line of the brief has its words and none is another’s', (language) => {
-    const { lines } = wordsIn(language).session;
-    expect(new Set(briefLineIds.map((id) => lines[id])).size).toBe(briefLineIds.length);
-  });
+  it.each(shipped.languages)(
+    'given %s, then every line of the brief has its words and none is another’s',
+    (language) => {
+      const { lines } = shipped.wordsIn(language).session;
+      expect(new Set(briefLineIds.map((id) => lines[id])).size).toBe(briefLineIds.length);
+    },
+  );
 
   it('given the demo sheets, then none of their sources passes a verdict', () => {
     expect([...demoShelf.values()].filter((found) => verdict.test(JSON.stringify(found)))).toEqual([]);
@@ -66,12 +68,15 @@ describe('the sources', () => {
     expect(linesFor(work).length).toBeGreaterThanOrEqual(5);
   });
 
-  it.each(languages)('given %s, then every figure says where it comes from, and none says another’s', (language) => {
-    const { figureSource } = wordsIn(language).names;
-    const said = figureSourceIds.map(figureSource);
-    expect(said.filter((source) => source.length <= 5)).toEqual([]);
-    expect(new Set(said).size).toBe(figureSourceIds.length);
-  });
+  it.each(shipped.languages)(
+    'given %s, then every figure says where it comes from, and none says another’s',
+    (language) => {
+      const { figureSource } = shipped.wordsIn(language).names;
+      const said = figureSourceIds.map(figureSource);
+      expect(said.filter((source) => source.length <= 5)).toEqual([]);
+      expect(new Set(said).size).toBe(figureSourceIds.length);
+    },
+  );
 });
 
 describe('the cards', () => {

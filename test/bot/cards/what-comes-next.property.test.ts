@@ -16,7 +16,7 @@ import { standingOf } from '../../../bot/cards/standing-card.ts';
 import { fillLine } from '../../../bot/cards/tap-fields.ts';
 import { figuresFor } from '../../../bot/language/figures.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
-import { wordsIn } from '../../../bot/language/tongues/languages.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { splitMass } from '../../../core/calc/mixing.ts';
 import { isRefused } from '../../../core/calc/refusal.ts';
 import { decide } from '../../../core/decide.ts';
@@ -195,8 +195,8 @@ function whatIsShown(t: Telling): void {
 
 function tellingOf(shop: Shop, now: EpochMs): Telling {
   return {
-    words: wordsIn('en'),
-    f: figuresFor({ language: 'en', units: 'metric', zone: shop.crew.zone, now }),
+    words: shipped.wordsIn('en'),
+    f: figuresFor({ profile: shipped.profileOf('en', 'metric'), units: 'metric', zone: shop.crew.zone, now }),
     shop,
     now,
   };

@@ -6,7 +6,7 @@ import { readLine } from '../../../bot/language/read-line.ts';
 import { alarms } from '../../../core/session/session-commands.ts';
 import { demoCrew } from '../../core/given.ts';
 import { sessionTalk } from '../cards/session-talk.ts';
-import { shopAtTen } from './shop-at-ten.ts';
+import { tallerALasDiez } from './shop-at-ten.ts';
 
 const cries: Readonly<Record<string, string>> = {
   fire: `FIRE | fire!! | fire in the booth | fire by the skip | help fire | HELP! FIRE | oh no fire | there's a fire in the oven |
@@ -88,21 +88,21 @@ describe('a cry', () => {
       ([verb, lines]) => linesOf(lines).map((line) => [line, verb] as const),
     ),
   )('given "%s", then it calls at once', (line, verb) => {
-    const read = readLine(line, shopAtTen);
+    const read = readLine(line, tallerALasDiez);
     expect(read.kind === 'command' ? read.command.verb : read.kind).toBe(verb);
   });
 
   it.each(['fire in booth???', 'fire what do I do??', 'fire in the booth?'])(
     'given "%s", then where it is and that help is wanted outweigh the question',
     (line) => {
-      expect(readLine(line, shopAtTen)).toMatchObject({ kind: 'command', command: { verb: 'fire' } });
+      expect(readLine(line, tallerALasDiez)).toMatchObject({ kind: 'command', command: { verb: 'fire' } });
     },
   );
 
   it.each(['jo vale is down', 'Jo Vale went down', 'man down, jo vale', 'fire jo vale', "jo's down"])(
     'given somebody of two names, and "%s", then it calls at once',
     (line) => {
-      const read = readLine(line, { ...shopAtTen, people: ['kari', 'Jo Vale'] });
+      const read = readLine(line, { ...tallerALasDiez, people: ['kari', 'Jo Vale'] });
       expect(read.kind === 'command' ? read.command.verb : read.kind).toBe(line.startsWith('fire') ? 'fire' : 'down');
     },
   );
@@ -118,18 +118,21 @@ describe('a cry', () => {
     ['can 3 is hot', undefined],
     ['pot is hot, 2.4kg in it', undefined],
   ])('given "%s", then the batch is %s', (line, batch) => {
-    const read = readLine(line, shopAtTen);
+    const read = readLine(line, tallerALasDiez);
     expect(read.kind === 'command' && read.command.verb === 'hot' && read.command.batch).toBe(batch);
   });
 
   it('given a word that asks about it, then it is explained and calls nobody', () => {
-    expect(readLine('fire?', shopAtTen)).toMatchObject({ kind: 'question', question: { ask: 'help', verb: 'fire' } });
+    expect(readLine('fire?', tallerALasDiez)).toMatchObject({
+      kind: 'question',
+      question: { ask: 'help', verb: 'fire' },
+    });
   });
 });
 
 describe('a line that only holds the word', () => {
   it.each([...linesOf(calm), ...linesOf(calmToo)])('given "%s", then it calls nobody', (line) => {
-    expect(readLine(line, shopAtTen).kind).toBe('misread');
+    expect(readLine(line, tallerALasDiez).kind).toBe('misread');
   });
 
   it('given one, then a tap says what it does, and only the tap calls', async () => {
@@ -155,17 +158,17 @@ describe('a line that asks for help and does not say what has happened', () => {
   it.each(linesOf(asking))(
     'given "%s", then all that can be cried is one tap away, and nobody is called yet',
     (line) => {
-      const read = readLine(line, shopAtTen);
+      const read = readLine(line, tallerALasDiez);
       expect(read.kind === 'misread' ? read.misread.code : read.kind).toBe('which-cry');
       const offered = read.kind === 'misread' ? read.misread.suggestions : [];
-      expect(offered.map((each) => readLine(each, shopAtTen))).toEqual(
+      expect(offered.map((each) => readLine(each, tallerALasDiez))).toEqual(
         ['eyes', 'spill', 'fire', 'down', 'hot'].map((verb) => expect.objectContaining({ command: { verb } })),
       );
     },
   );
 
   it.each(linesOf(notAsking))('given "%s", then it is no such line', (line) => {
-    expect(readLine(line, shopAtTen)).not.toMatchObject({ misread: { code: 'which-cry' } });
+    expect(readLine(line, tallerALasDiez)).not.toMatchObject({ misread: { code: 'which-cry' } });
   });
 
   it('given the shop has its number, then it stands first, and each tap says whom it calls for', async () => {
@@ -197,8 +200,8 @@ describe('a line of need that does not say what for', () => {
       someone is hurt | can't see | leak | tomas is down | kari dizzy | ambulancia | accidente | llama al 112 | hay un herido |
       me quemé la mano | auxilio | no veo | llamen a los bomberos`),
   )('given "%s", then it calls nobody, and the first tap calls', (line) => {
-    const read = readLine(line, shopAtTen);
-    const taps = read.kind === 'misread' ? read.misread.suggestions.map((tap) => readLine(tap, shopAtTen)) : [];
+    const read = readLine(line, tallerALasDiez);
+    const taps = read.kind === 'misread' ? read.misread.suggestions.map((tap) => readLine(tap, tallerALasDiez)) : [];
     const called = taps.map((tap) => (tap.kind === 'command' ? tap.command.verb : tap.kind));
     expect(called.findIndex(isAlarm)).toBe(0);
     expect(called).not.toContain('mix');
@@ -216,7 +219,7 @@ describe('a line of need that does not say what for', () => {
   it.each(['112 plates in the rack', 'help yourself to cake', 'quedan 112 g en el bote'])(
     'given "%s", then no call is offered',
     (line) => {
-      const read = readLine(line, shopAtTen);
+      const read = readLine(line, tallerALasDiez);
       expect(read.kind === 'misread' && read.misread.suggestions.filter(isAlarm)).toEqual([]);
     },
   );

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { partNamed, placeNamed } from '../../../bot/language/names-typed.ts';
-import { languages } from '../../../bot/language/tongues/profiles.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { cleanLine } from '../../../bot/language/typed/clean-line.ts';
 import type { Command, Stance } from '../../../core/commands.ts';
 import { ringsTo, roles } from '../../../core/crew/crew-commands.ts';
@@ -94,7 +94,7 @@ const setting = fc.oneof(
       { minLength: 1, maxLength: 3 },
     ),
   }),
-  fc.record({ name: fc.constantFrom('language', 'crew-language'), language: fc.constantFrom(...languages) }),
+  fc.record({ name: fc.constantFrom('language', 'crew-language'), language: fc.constantFrom(...shipped.languages) }),
   fc.record({ name: only('rings'), rings: fc.constantFrom(...ringsTo) }),
   fc.record({ name: only('voc-limit'), grams: mass, per: fc.constantFrom('day', 'month', 'year') }),
 );

@@ -2,10 +2,10 @@
 
 import { describe, expect, test } from 'vitest';
 import { readLine } from '../../../bot/language/read-line.ts';
-import { shopAtTen } from './shop-at-ten.ts';
+import { tallerALasDiez } from './shop-at-ten.ts';
 
 const command = (line: string) => {
-  const read = readLine(line, shopAtTen);
+  const read = readLine(line, tallerALasDiez);
   return read.kind === 'command' ? read.command : read;
 };
 
@@ -42,7 +42,7 @@ describe.each(['Jo Invented', '12', 'Lead', 'Ana María', "O'Invented", 'Mix "Bo
 
 test('words in quotes still end where they end: a time behind them is when it was said', () => {
   expect(command('hold impeller-7 "orange peel"')).toMatchObject({ why: 'orange peel' });
-  expect(readLine('hold impeller-7 "orange peel" at 9:40', shopAtTen)).toMatchObject({
+  expect(readLine('hold impeller-7 "orange peel" at 9:40', tallerALasDiez)).toMatchObject({
     command: { why: 'orange peel' },
     at: expect.any(Number),
   });

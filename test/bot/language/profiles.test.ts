@@ -4,14 +4,15 @@ import { describe, expect, it } from 'vitest';
 import { readFlags } from '../../../bot/config/config.ts';
 import { figuresFor } from '../../../bot/language/figures.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
-import { languages, profileOf } from '../../../bot/language/tongues/profiles.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import type { UnitSystem } from '../../../core/crew/unit-system.ts';
 import { celsius, epochMs, grams, micrometres, millimetres } from '../../../core/units.ts';
 import { shopAtTen } from './shop-at-ten.ts';
 
 /** A Monday. */
 const now = epochMs(Date.UTC(2026, 2, 2, 8));
-const told = (language: string, units: UnitSystem) => figuresFor({ language, units, zone: 'UTC', now });
+const told = (language: string, units: UnitSystem) =>
+  figuresFor({ profile: shipped.profileOf(language, units), units, zone: 'UTC', now });
 const at = (...when: readonly [month: number, day: number, hour: number, minute: number, year?: number]) =>
   epochMs(Date.UTC(when[4] ?? 2026, when[0] - 1, when[1], when[2], when[3]));
 
@@ -25,10 +26,10 @@ describe('a locale', () => {
     ['es-US', 'metric', 'es-US'],
     ['de', 'metric', 'en-GB'],
   ] as const)('given %s and %s units, then it is %s', (language, units, locale) => {
-    expect(profileOf(language, units).locale).toBe(locale);
+    expect(shipped.profileOf(language, units).locale).toBe(locale);
   });
 
-  it.each(languages)('given %s, then a flag and a line may name it, in whatever letters', (language) => {
+  it.each(shipped.languages)('given %s, then a flag and a line may name it, in whatever letters', (language) => {
     expect(readFlags(['--lang', language.toUpperCase()])).toMatchObject({ lang: language });
     expect(readLine(`set language ${language.toLowerCase()}`, shopAtTen)).toMatchObject({
       command: { setting: { name: 'language', language } },

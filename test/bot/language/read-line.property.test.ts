@@ -4,8 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../bot/language/read-line.ts';
 import { misreadCodes, type Reading } from '../../../bot/language/reading.ts';
-import { verbWords } from '../../../bot/language/verbs-typed.ts';
-import { shopAtTen } from './shop-at-ten.ts';
+import { tallerALasDiez } from './shop-at-ten.ts';
 import { thumbTypedLines } from './thumb-typed-lines.ts';
 
 const pieces =
@@ -13,7 +12,10 @@ const pieces =
     ' ',
   );
 const lineOfPieces = fc
-  .tuple(fc.constantFrom(...verbWords), fc.array(fc.constantFrom(...pieces), { maxLength: 7 }))
+  .tuple(
+    fc.constantFrom(...tallerALasDiez.hearing.verbs.keys()),
+    fc.array(fc.constantFrom(...pieces), { maxLength: 7 }),
+  )
   .map(([verb, rest]) => [verb, ...rest].join(' '));
 /** Names of sheets, times after a leave and shouts are rare among loose pieces. */
 const namedOrPermitted = fc
@@ -46,7 +48,7 @@ function checkMisread(reading: Reading): void {
   if (reading.kind !== 'misread') return;
   const { from, to, token, suggestions } = reading.misread;
   expect(reading.line.slice(from, to)).toBe(token);
-  for (const line of suggestions) expect(readLine(line, shopAtTen).kind).toMatch(/^(command|question)$/);
+  for (const line of suggestions) expect(readLine(line, tallerALasDiez).kind).toMatch(/^(command|question)$/);
 }
 
 describe('any line', () => {
@@ -55,7 +57,7 @@ describe('any line', () => {
     const count = (key: string) => reached.set(key, (reached.get(key) ?? 0) + 1);
     fc.assert(
       fc.property(anything, (line) => {
-        const reading = readLine(line, shopAtTen);
+        const reading = readLine(line, tallerALasDiez);
         count(reading.kind);
         if (reading.kind === 'misread') count(reading.misread.code);
         checkMisread(reading);
@@ -67,13 +69,13 @@ describe('any line', () => {
   });
 
   it('given a semicolon behind a slip of the first word, then no list that does not read is offered', () => {
-    const reading = readLine('par; impeller-7 cast-iron 12mm', shopAtTen);
+    const reading = readLine('par; impeller-7 cast-iron 12mm', tallerALasDiez);
     expect(reading.kind).toBe('misread');
     checkMisread(reading);
   });
 
   it('given a place that cannot be one, then the reading comes to an end', () => {
-    expect(readLine('brief kari inside a tank_', shopAtTen)).toMatchObject({
+    expect(readLine('brief kari inside a tank_', tallerALasDiez)).toMatchObject({
       kind: 'misread',
       misread: { code: 'left-over', token: 'tank_' },
     });
@@ -81,7 +83,7 @@ describe('any line', () => {
 
   it('given a paste of thousands of characters, then it is a misread, and the reading comes to an end', () => {
     for (const filler of [' . ', '1 ', '"', 'a:', '1,', '(']) {
-      expect(readLine(`hold impeller-7 ${filler.repeat(20_000)}`, shopAtTen)).toMatchObject({ kind: 'misread' });
+      expect(readLine(`hold impeller-7 ${filler.repeat(20_000)}`, tallerALasDiez)).toMatchObject({ kind: 'misread' });
     }
   });
 });
@@ -89,7 +91,7 @@ describe('any line', () => {
 describe('what a phone does to a line', () => {
   const sayings = thumbTypedLines.filter(({ expected }) => expected.kind === 'command').map(({ line }) => line);
   const meaning = (line: string): unknown => {
-    const reading = readLine(line, shopAtTen);
+    const reading = readLine(line, tallerALasDiez);
     return reading.kind === 'command' ? { ...reading, line: '' } : reading;
   };
 

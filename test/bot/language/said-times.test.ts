@@ -5,10 +5,10 @@ import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../bot/language/read-line.ts';
 import { isoLocal } from '../../../bot/language/times/wall-clock.ts';
 import type { EpochMs } from '../../../core/units.ts';
-import { shopAtTen, utc } from './shop-at-ten.ts';
+import { tallerALasDiez, utc } from './shop-at-ten.ts';
 
 function saidAt(line: string, now: EpochMs, zone: string): string {
-  const reading = readLine(line, { ...shopAtTen, now, zone });
+  const reading = readLine(line, { ...tallerALasDiez, now, zone });
   if (reading.kind === 'misread') return reading.misread.code;
   return reading.kind === 'command' && reading.at !== undefined
     ? new Date(reading.at).toISOString().slice(0, 16)
@@ -54,7 +54,7 @@ describe('said times on the wall clock of the shop', () => {
     ['plan 2m2 spray ready 2:30', '2026-03-29T00:10', ['plan 2m2 spray ready 01:30', 'plan 2m2 spray ready 03:30']],
     ['brief 2:30', '2026-03-29T00:10', ['brief 01:30', 'brief 03:30']],
   ])('given %s on the night of the change, then both times beside it are offered', (line, now, offered) => {
-    const reading = readLine(line, { ...shopAtTen, now: utc(now), zone: 'Europe/Berlin' });
+    const reading = readLine(line, { ...tallerALasDiez, now: utc(now), zone: 'Europe/Berlin' });
     expect(reading).toMatchObject({ kind: 'misread', misread: { code: 'impossible', suggestions: offered } });
   });
 

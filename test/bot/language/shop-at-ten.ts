@@ -1,11 +1,13 @@
 // The invented shop in which the typed lines are read: it is Monday, ten in the morning.
 
 import type { LineContext } from '../../../bot/language/reading.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { type EpochMs, epochMs } from '../../../core/units.ts';
 
 export const utc = (iso: string): EpochMs => epochMs(Date.parse(`${iso}Z`));
 
 export const shopAtTen: LineContext = {
+  hearing: shipped.hearingIn('en'),
   now: utc('2026-03-02T10:00'),
   zone: 'UTC',
   sheetIds: ['demo-clear', 'demo-build'],
@@ -14,3 +16,6 @@ export const shopAtTen: LineContext = {
   places: ['room', 'booth'],
   people: ['kari', 'omar', 'lia'],
 };
+
+/** The same, of a crew that speaks Spanish. */
+export const tallerALasDiez: LineContext = { ...shopAtTen, hearing: shipped.hearingIn('es') };

@@ -1,10 +1,10 @@
 // The small machinery of Spanish sentences: la una and las dos, one minute and two, dates, and what is below and not above.
 
 import { describe, expect, it } from 'vitest';
-import { wordsIn } from '../../../bot/language/tongues/languages.ts';
 import { atTime, counted, spanishDay, theTime, withAmount } from '../../../bot/language/tongues/spanish/names.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 
-const spanish = wordsIn('es');
+const spanish = shipped.wordsIn('es');
 
 describe('Spanish sentences', () => {
   it.each([

@@ -2,18 +2,19 @@
 // understood on any line, with accents or without.
 
 import { describe, expect, it } from 'vitest';
+import { meaningOf } from '../../../bot/language/hearing.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
 import type { Reading } from '../../../bot/language/reading.ts';
 import { englishVerbs } from '../../../bot/language/tongues/english/verbs.ts';
-import { meaningOf, withoutAccents } from '../../../bot/language/tongues/spanish/lexicon.ts';
 import { spanishVerbs } from '../../../bot/language/tongues/spanish/verbs.ts';
+import { withoutAccents } from '../../../bot/language/typed/without-accents.ts';
 import { verbNamed } from '../../../bot/language/verbs-typed.ts';
-import { shopAtTen } from './shop-at-ten.ts';
+import { tallerALasDiez } from './shop-at-ten.ts';
 import { spanishLines } from './spanish-lines.ts';
 import { spanishSpokenLines } from './spanish-spoken-lines.ts';
 import { vocabularyNames } from './vocabulary-names.ts';
 
-const shop = { ...shopAtTen, parts: [...shopAtTen.parts, 'impulsor-7'] };
+const shop = { ...tallerALasDiez, parts: [...tallerALasDiez.parts, 'impulsor-7'] };
 
 function nameOf(reading: Reading): string {
   if (reading.kind === 'command') return reading.command.verb;
@@ -39,20 +40,20 @@ describe('the Spanish words', () => {
 
   it.each(vocabularyNames)('given any Spanish word for %s, then no other row has it', (name) => {
     for (const word of spanishVerbs[name].words) {
-      expect(verbNamed(word)?.row.name).toBe(name);
-      expect(verbNamed(withoutAccents(word))?.row.name).toBe(name);
+      expect(verbNamed(word, shop.hearing)?.row.name).toBe(name);
+      expect(verbNamed(withoutAccents(word), shop.hearing)?.row.name).toBe(name);
     }
   });
 
   it('given any English word that starts a line, then it does not mean another one in Spanish', () => {
     const taken = vocabularyNames
       .flatMap((name) => englishVerbs[name].words)
-      .filter((word) => meaningOf(word) !== word);
+      .filter((word) => meaningOf(word, shop.hearing) !== word);
     expect(taken).toEqual([]);
   });
 
   it('given the Spanish corpus without its accents, then every line says the same', () => {
-    const meaning = (line: string): unknown => ({ ...readLine(line, shopAtTen), line: '' });
+    const meaning = (line: string): unknown => ({ ...readLine(line, tallerALasDiez), line: '' });
     const typed = [...spanishLines, ...spanishSpokenLines];
     const plain = typed.filter(({ expected }) => expected.kind !== 'misread').map(({ line }) => line);
     const accented = plain.filter((line) => withoutAccents(line) !== line && !/["“]/.test(line));

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../bot/language/read-line.ts';
 import type { Reading } from '../../../bot/language/reading.ts';
-import { shopAtTen } from './shop-at-ten.ts';
+import { tallerALasDiez } from './shop-at-ten.ts';
 import { thumbTypedLines } from './thumb-typed-lines.ts';
 import type { Expected } from './typed-line.ts';
 import { vocabularyNames } from './vocabulary-names.ts';
@@ -36,7 +36,7 @@ function inBrief(reading: Reading): Expected {
 
 describe('two hundred thumb-typed lines (invented; common practice, no source)', () => {
   it.each(thumbTypedLines)('given $line, then it is read as it was meant', ({ line, expected }) => {
-    expect(inBrief(readLine(line, shopAtTen))).toEqual(expected);
+    expect(inBrief(readLine(line, tallerALasDiez))).toEqual(expected);
   });
 
   it('given the corpus, then it has 200 different lines and at least half of them read', () => {
@@ -63,13 +63,13 @@ describe('two hundred thumb-typed lines (invented; common practice, no source)',
 
   it('given any misread of the corpus, then it says where it stopped and each line it offers reads', () => {
     for (const { line } of thumbTypedLines) {
-      const reading = readLine(line, shopAtTen);
+      const reading = readLine(line, tallerALasDiez);
       if (reading.kind !== 'misread') continue;
       const { token, from, to, suggestions, example } = reading.misread;
       expect(reading.line.slice(from, to)).toBe(token);
       expect(suggestions.length).toBeLessThanOrEqual(3);
       for (const offered of [example, ...suggestions]) {
-        expect(readLine(offered, shopAtTen).kind, offered).toMatch(/^(command|question)$/);
+        expect(readLine(offered, tallerALasDiez).kind, offered).toMatch(/^(command|question)$/);
       }
     }
   });

@@ -2,7 +2,7 @@
 // was made or after, and nothing of it goes on then.
 
 import { makeCard } from '../../../bot/cards/card.ts';
-import { wordsIn } from '../../../bot/language/tongues/languages.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import type { MessageDesk } from '../../../bot/messages/desk.ts';
 import type { Look } from '../../../bot/messages/look.ts';
 import { createMail } from '../../../bot/messages/mail.ts';
@@ -51,7 +51,7 @@ export const standingOf = ({ truth }: World, subject: StreamId) => {
 };
 
 const voice = {
-  words: wordsIn('en'),
+  words: shipped.wordsIn('en'),
   language: 'en',
   units: 'metric',
   role: 'crew',

@@ -5,7 +5,7 @@ import type { KnownBlock, ModalView } from '@slack/types';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Card, makeCard } from '../../../bot/cards/card.ts';
-import { wordsIn } from '../../../bot/language/tongues/languages.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import type { Where } from '../../../bot/messages/platform.ts';
 import { cardMessage } from '../../../bot/slack/card-blocks.ts';
 import { formView, loadingView } from '../../../bot/slack/form-view.ts';
@@ -15,7 +15,7 @@ import { cut, escaped, plain } from '../../../bot/slack/slack-text.ts';
 import { batchStream } from '../../../core/ids.ts';
 import { complaintsAbout, viewComplaints } from './fake/assert-slack-message.ts';
 
-const words = wordsIn('en');
+const words = shipped.wordsIn('en');
 const long = (length: number): string => 'x'.repeat(length);
 const show = (card: Card, more: { mention?: readonly string[]; under?: readonly string[] } = {}) =>
   cardMessage(card, { words, showing: 'batch/1.1', ...more });

@@ -2,14 +2,14 @@
 
 import { describe, expect, test } from 'vitest';
 import { type Card, makeCard } from '../../../bot/cards/card.ts';
-import { wordsIn } from '../../../bot/language/tongues/languages.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { actionBlocks } from '../../../bot/slack/action-blocks.ts';
 import { cardMessage } from '../../../bot/slack/card-blocks.ts';
 import { limits } from '../../../bot/slack/limits.ts';
 import { complaintsAbout } from './fake/assert-slack-message.ts';
 
 const long = (length: number): string => 'x'.repeat(length);
-const show = (card: Card) => cardMessage(card, { words: wordsIn('en'), showing: 'batch/1.1' });
+const show = (card: Card) => cardMessage(card, { words: shipped.wordsIn('en'), showing: 'batch/1.1' });
 const tap = (i: number, line = `stir ${i}`) => ({ id: `stir-${i}`, label: `Stir ${i}`, line });
 const taps = (count: number) => Array.from({ length: count }, (_, i) => tap(i));
 const sound = (card: Card) => expect(complaintsAbout(show(card))).toEqual([]);

@@ -2,6 +2,7 @@
 // aimed at another button is asked about, and nothing is recorded on a guess.
 
 import { afterEach, describe, expect, test } from 'vitest';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import type { Desk } from '../../../bot/slack/crew-desk.ts';
 import { createHomes } from '../../../bot/slack/homes.ts';
 import type { Call } from '../../../bot/slack/slack-client.ts';
@@ -324,7 +325,13 @@ describe('the home tab', () => {
         const end = () => resolve({ kind: 'done', result: { view: { hash: String(sent.length) } } });
         sent.push({ view: JSON.stringify(view), end });
       });
-    const homes = createHomes(call, shop.postbox, shop.clock.now, { info: () => undefined, error: () => undefined });
+    const homes = createHomes(
+      call,
+      shop.postbox,
+      shop.clock.now,
+      { info: () => undefined, error: () => undefined },
+      shipped,
+    );
     const roster = { personOf: async () => 'kari' };
     const desk = { crew: 'crew', overview: wired?.overview, channel: () => 'C1', roster } as unknown as Desk;
     const where = { team: 'T1', user: 'UKARI', channel: undefined, thread: undefined, responseUrl: undefined };

@@ -3,7 +3,7 @@
 
 import { readFileSync, writeFileSync } from 'node:fs';
 import { afterEach, describe, expect, test } from 'vitest';
-import { wordsIn } from '../../../bot/language/tongues/languages.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { bayTwo, openWorkshop, type Workshop } from './fake/workshop.ts';
 
 let shop: Workshop;
@@ -21,7 +21,7 @@ const formTaps = (fieldsAfterFirst: number, choices = 0): number => 1 + fieldsAf
 async function wholeBatch(
   workshop: Workshop,
   stage: (name: string) => void,
-  { buttons, parts } = wordsIn('en'),
+  { buttons, parts } = shipped.wordsIn('en'),
 ): Promise<readonly Step[]> {
   const steps: Step[] = [];
   const did = (what: string, taps: number, typed = ''): void => {
@@ -100,7 +100,7 @@ describe('a whole batch in Slack', () => {
   test.each(['en', 'es'])(
     'in %s shows each stage as it was read and agreed, and on a locked phone what to do',
     async (language) => {
-      const words = wordsIn(language);
+      const words = shipped.wordsIn(language);
       const people = bayTwo.people.map((person) => ({ ...person, language }));
       shop = await openWorkshop({ crews: [{ crew: 'crew', file: { ...bayTwo, people } }] });
       const shown: string[] = [];

@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../bot/language/read-line.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { withBatchOf } from '../../../bot/talk/in-thread.ts';
 import type { BatchCommand, Command } from '../../../core/commands.ts';
 import { batchStream, partStream } from '../../../core/ids.ts';
@@ -26,6 +27,7 @@ const lines: Readonly<Record<BatchCommand['verb'], string>> = {
 
 function read(text: string): Command {
   const reading = readLine(text, {
+    hearing: shipped.hearingIn('en'),
     now: epochMs(Date.UTC(2026, 2, 2, 8)),
     zone: 'UTC',
     sheetIds: [],

@@ -27,6 +27,8 @@ const spoken = { language: 'en', units: 'metric' } as const;
 /** One is called like a word of every object, one speaks a language of that name. */
 const crewFile: CrewFile = {
   ...demoCrew,
+  // So that lines of both tongues are read.
+  language: 'es',
   people: [
     ...demoCrew.people,
     { name: 'constructor', role: 'crew', ...spoken },

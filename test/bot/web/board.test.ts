@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { wordsIn } from '../../../bot/language/tongues/languages.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { openShop, type ShopPage } from './shop-page.ts';
 
 let shop: ShopPage;
@@ -200,8 +200,8 @@ describe('what stands first', () => {
 });
 
 test('what does not fit is counted in either language', () => {
-  expect(wordsIn('en').page.more('37')).toBe('and 37 more');
-  expect(wordsIn('es').page.more('37')).toBe('y 37 más');
+  expect(shipped.wordsIn('en').page.more('37')).toBe('and 37 more');
+  expect(shipped.wordsIn('es').page.more('37')).toBe('y 37 más');
 });
 
 describe('lists that people read count as people do', () => {

@@ -1,7 +1,7 @@
 // A crew with its page on loopback, in memory, under a clock that only the test moves.
 
 import { join } from 'node:path';
-import { wordsIn } from '../../../bot/language/tongues/languages.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { paperTray } from '../../../bot/records/paper-tray.ts';
 import { wire } from '../../../bot/run/wiring.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';
@@ -85,7 +85,7 @@ export async function openShop({
         picture: wired.picture,
         papers,
         crew: crew.name,
-        words: wordsIn('en'),
+        words: shipped.wordsIn('en'),
         language: 'en',
         clock,
         log: silentLog,

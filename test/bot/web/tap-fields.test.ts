@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { fieldsIn, fillInOrder, fillLine } from '../../../bot/cards/tap-fields.ts';
 import { inUnitsOf } from '../../../bot/cards/tap-units.ts';
-import { wordsIn } from '../../../bot/language/tongues/languages.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 
-const words = wordsIn('en');
+const words = shipped.wordsIn('en');
 const filled = (line: string, values: Readonly<Record<string, string>>) =>
   fillLine(line, new Map(Object.entries(values)));
 

@@ -2,7 +2,10 @@
 // invented.
 
 import { describe, expect, it } from 'vitest';
-import { given } from '../given.ts';
+import { demoCrew, given } from '../given.ts';
+
+/** Both tongues are typed here. */
+const crew = { ...demoCrew, language: 'es' };
 
 const filtered = [
   '08:00 air 24C 48%',
@@ -39,7 +42,7 @@ describe('a part that nobody has named before', () => {
     ['surface new tank-1 15C', ['SurfaceRead']],
     ['surface 15C in tank-1', ['SurfaceRead']],
   ])('given "%s", which says so, then it is recorded', async (line, recorded) => {
-    const shift = await given(filtered);
+    const shift = await given(filtered, { crew });
     expect(await shift.when(`09:50 ${line}`)).toEqual({ recorded });
   });
 });

@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import { figuresFor } from '../../../bot/language/figures.ts';
 import { englishSheetProblem } from '../../../bot/language/tongues/english/sheet-problems.ts';
-import { wordsIn } from '../../../bot/language/tongues/languages.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import type { Store } from '../../../core/ports.ts';
 import { demoSheetIds, offeredSheets } from '../../../core/products/shelf.ts';
 import { faultsOf } from '../../../core/store/sheet-files.ts';
@@ -163,9 +163,9 @@ describe('a sheet of the shop’s own that cannot be used', () => {
         ...['too-low', 'too-high', 'broken', 'no-files'],
       ]),
     );
-    const f = figuresFor({ language: 'es', units: 'metric', zone: 'UTC', now: epochMs(0) });
+    const f = figuresFor({ profile: shipped.profileOf('es', 'metric'), units: 'metric', zone: 'UTC', now: epochMs(0) });
     for (const fault of faults) {
-      const told = wordsIn('es').unclear({ code: 'sheet-faulty', sheet: 'own-top', faults: [fault] }, f);
+      const told = shipped.wordsIn('es').unclear({ code: 'sheet-faulty', sheet: 'own-top', faults: [fault] }, f);
       expect(told).not.toMatch(/\b(?:must|the|expected|received|invalid|missing|not|SyntaxError)\b/i);
     }
   });

@@ -1,6 +1,9 @@
 // What else may be typed for a choice, by its slot: beside the word itself, which every tongue's small words lead to.
 
-import type { Choices } from '../tongue.ts';
+import type { SlotName } from '../../../../core/commands.ts';
+
+/** By what is chosen, the words for it. */
+type Choices = Readonly<Partial<Record<SlotName, Readonly<Record<string, string>>>>>;
 
 const yesOrNo = { true: 'yes on running runs', false: 'no off none without' };
 

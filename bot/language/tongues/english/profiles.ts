@@ -1,6 +1,6 @@
 // English by country.
 
-import type { Profile } from '../profile.ts';
+import type { Countries, Profile } from '../profile.ts';
 
 const anywhere = {
   beforeClock: ' ',
@@ -24,4 +24,9 @@ export const unitedStates: Profile = {
   clock: (local) => local.toFormat('h:mm a'),
   day: (local, today) => local.toFormat(local.year === today.year ? 'ccc LLL d' : 'ccc LLL d yyyy'),
   paper: 'LETTER',
+};
+
+export const englishCountries: Countries = {
+  byUnits: { metric: britain, us: unitedStates },
+  all: [britain, unitedStates],
 };

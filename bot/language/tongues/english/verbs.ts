@@ -1,7 +1,7 @@
 // What an English speaker types for each row of the vocabulary. The first word is the one printed.
 
 import type { VocabularyName } from '../../vocabulary.ts';
-import { type VerbWords, verbWords } from '../tongue.ts';
+import { type VerbWords, verbWords } from '../typed.ts';
 
 export const englishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
   mix: verbWords('mix, mixed, mixing', 'mix 2.4kg', 'air, rh, humidity, temp, temperature'),
@@ -81,7 +81,7 @@ export const englishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
   fit: verbWords('fit, fit test', 'fit kari 2026-05-01'),
   medical: verbWords('medical', 'medical kari 2026-09-30'),
   training: verbWords('training, spray training', 'training kari 2027-01-31'),
-  'near-miss': verbWords('near-miss, near miss, nearmiss, anonymous', 'near miss hose lay across the walkway'),
+  'near-miss': verbWords('near-miss, near miss, nearmiss', 'near miss hose lay across the walkway'),
   eyes: verbWords('eyes, eye', 'eyes'),
   spill: verbWords('spill, spilled, spilt', 'spill'),
   fire: verbWords('fire, flames, burning', 'fire'),

@@ -5,9 +5,9 @@ import type { MethodWords } from '../english/methods.ts';
 
 export const spanishMethods: Readonly<Record<Method, MethodWords>> = {
   flow: {
-    // In Spain a vertido is a spill of chemicals; it is read, and never written.
+    // In Spain a vertido is a spill of chemicals: it is no method unless a coat's line says so.
     name: 'flujo',
-    typed: 'flujo vertido vertida verter colada',
+    typed: 'flujo colada',
     tip: 'Flujo: verter, y después recoger, filtrar y volver a usar lo que escurre.',
   },
   dip: {

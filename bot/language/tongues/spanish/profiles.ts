@@ -1,7 +1,7 @@
 // Spanish by country.
 
 import type { DateTime } from 'luxon';
-import type { Profile } from '../profile.ts';
+import type { Countries, Profile } from '../profile.ts';
 
 /** A weekday is enough of what is less than a week away; a short one would be a month as well: mar is martes and marzo. */
 function day(local: DateTime, today: DateTime): string {
@@ -33,4 +33,9 @@ export const unitedStates: Profile = {
   locale: 'es-US',
   clock: (local) => local.toFormat('h:mm a'),
   paper: 'LETTER',
+};
+
+export const spanishCountries: Countries = {
+  byUnits: { metric: spain, us: unitedStates },
+  all: [spain, mexico, unitedStates],
 };

@@ -8,7 +8,7 @@ const dataSheet = 'una carta técnica mexicana';
 const utility = 'CFE D8500-02';
 
 export const spanishTerms: Terms = {
-  batch: { one: 'mezcla', many: 'mezclas', gender: 'f', typed: '', source: trade },
+  batch: { one: 'mezcla', many: 'mezclas', gender: 'f', typed: 'mezcla', source: trade },
   booth: { one: 'cabina', many: 'cabinas', gender: 'f', typed: 'cabina', source: trade },
   brief: {
     one: 'charla',
@@ -18,7 +18,7 @@ export const spanishTerms: Terms = {
       'es-MX': { one: 'plática', many: 'pláticas', gender: 'f' },
       'es-US': { one: 'plática', many: 'pláticas', gender: 'f' },
     },
-    typed: '',
+    typed: 'charla',
     source: heard,
   },
   can: { one: 'lata', many: 'latas', gender: 'f', typed: 'lata bote cubeta', source: trade },

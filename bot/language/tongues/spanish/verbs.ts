@@ -2,7 +2,7 @@
 // Written as they are spelt; the reader takes them with their accents or without. The first word is the one printed.
 
 import type { VocabularyName } from '../../vocabulary.ts';
-import { type VerbWords, verbWords } from '../tongue.ts';
+import { type VerbWords, verbWords } from '../typed.ts';
 
 export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
   mix: verbWords(
@@ -79,15 +79,13 @@ export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
     'puerta impulsor-7 5min',
   ),
   adhesion: verbWords('adherencia, cuadrícula, corte enrejado', 'adherencia impulsor-7 5B'),
-  rub: verbWords('frotes, frote, frotar', 'frotes impulsor-7 50 nada', 'frotes, sin'),
+  rub: verbWords('frotes, frote, frotar', 'frotes impulsor-7 50 nada', 'frotes, sin', { none: 'efecto cambio' }),
   snooze: verbWords('aplazar, posponer, aplazado, pospongo, aplazo, más tarde', 'aplazar 5min'),
-  shift: verbWords(
-    'turno, entro turno, empiezo turno, empezar turno, inicio turno, salgo turno, acabo turno, termino turno, fin turno',
-    'turno entra',
-  ),
+  shift: verbWords('turno', 'turno entra'),
   handover: verbWords(
     'relevo, entregar, entregar turno, dar relevo, entrego, entrego turno, entregar relevo, entrego relevo, doy relevo, doy turno, dar turno, pasar turno, paso turno, pasar relevo, paso relevo',
     'relevo kari',
+    'relevo, turno',
   ),
   takeover: verbWords(
     'tomar relevo, tomo relevo, tomar turno, recibir turno, tomo turno, recibo turno, recibo relevo, recibir relevo, coger relevo, cojo relevo, cojo turno',
@@ -97,11 +95,14 @@ export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
   part: verbWords(
     'pieza, pieza nueva, nueva pieza',
     'pieza impulsor-7 serie 4411 orden 88 fundición 12mm 0,8m2 máx 120C',
+    '',
+    { at: 'marca' },
   ),
   coat: verbWords(
     'aplicar, aplicada, aplicado, capa, pintar, pintada, pintado, apliqué, pinté, recubrir, recubierta, aplico, aplicamos, aplicadas, aplicados, pinto, pintamos, pintadas, pintados, doy capa, dar capa, dada capa, doy mano, dar mano, primera capa, segunda capa, última capa, capas, recubro, recubiertas, di capa, dimos capa, otra capa, otra mano, primera mano, segunda mano, última mano, di mano, capa final',
     'aplicar impulsor-7 1 pistola',
     'capa, capas, mano, dada, dado, primera, segunda, tercera',
+    { flow: 'vertido vertida verter' },
   ),
   dry: verbWords('seca, seco, secas, secado, secos, está seca, está seco, están secas, secó', 'seca impulsor-7'),
   cure: verbWords(
@@ -147,7 +148,7 @@ export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
     'corregir, corrige, corregido, corrección, corrijo, rectificar, rectifico',
     'corregir 1 pesar 1201g 1189g báscula equivocada',
   ),
-  set: verbWords('fijar, configurar, poner, pon, ajustar, cambiar', 'fijar límite aire 3h'),
+  set: verbWords('fijar, configurar, poner, pon, ajustar, cambiar', 'fijar límite aire 3h', '', { day: 'dia' }),
   day: verbWords('día, resumen, parte diario, resumen día, reporte', 'día ayer'),
   now: verbWords(
     'ahora, en marcha, corriendo, estado, qué hay, qué corre, estatus, status, qué sigue, qué falta',
@@ -162,7 +163,7 @@ export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
   from: verbWords('desde, del', 'desde 2026-03-01 hasta 2026-03-07'),
   trace: verbWords('rastrear, rastreo, traza, historial, trazabilidad, historia', 'rastrear impulsor-7'),
   find: verbWords('buscar, busca, busco, encontrar', 'buscar orden 88'),
-  traveller: verbWords('hoja, hoja ruta, certificado', 'hoja de ruta impulsor-7'),
+  traveller: verbWords('hoja, hoja ruta, certificado', 'hoja de ruta impulsor-7', 'ruta'),
   export: verbWords('exportar, exporta', 'exportar semana csv'),
   voc: verbWords('cov, emisiones, disolventes, solventes', 'cov mes'),
   verify: verbWords('verificar, comprobar', 'verificar'),
@@ -174,11 +175,16 @@ export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
   ),
   near: verbWords('cerca', 'cerca lia fuera'),
   ack: verbWords('leída, leído, acuse, leí, he leído', 'leída 4'),
-  fan: verbWords('extracción, ventilador, extractor', 'extracción sí 0,6m/s'),
+  fan: verbWords('extracción, ventilador, extractor', 'extracción sí 0,6m/s', '', {
+    on: 'marcha funciona funcionando jalando',
+    off: 'parada parado',
+    unmeasured: 'sin medir',
+  }),
   supplied: verbWords(
     'suministrado, aire suministrado, aire respirable, aire línea, línea aire',
     'suministrado sí',
     'suministrado',
+    { on: 'marcha funciona funcionando jalando', off: 'parada parado' },
   ),
   'spray-on': verbWords(
     'empezar pistola, empieza pistola, pistola abierta, empezar pintado, empiezo pistola, empezamos pistola, empezar pintar, empiezo pintar, empezamos pintar, arrancar pistola, arranco pistola, abrir pistola, pistola marcha',
@@ -189,7 +195,7 @@ export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
     'parar pistola 4',
   ),
   flush: verbWords(
-    'lavar, lavada, enjuagar, enjuagada, lavé, lavadas, lavados, lavo, lavamos, enjuago, limpiar pistola, limpio pistola, limpia pistola, limpiada pistola, limpiar recipientes, limpio recipientes, limpiar equipo, pistola lavada, pistola limpia, recipientes lavados, recipientes limpios',
+    'lavar, lavada, enjuagar, enjuagada, lavé, lavadas, lavados, lavo, lavamos, enjuago, limpiar pistola, limpio pistola, limpia pistola, limpiada pistola, limpiar equipo, pistola lavada, pistola limpia',
     'lavar pistola acetona 300ml',
   ),
   rags: verbWords(
@@ -205,8 +211,10 @@ export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
   medical: verbWords('médico, reconocimiento, reconocimiento médico, examen médico', 'médico kari 2026-09-30'),
   training: verbWords('formación, capacitación, curso', 'formación kari 2027-01-31'),
   'near-miss': verbWords(
-    'casi accidente, casi-accidente, incidente, anónimo, cuasi accidente, cuasiaccidente',
+    'casi accidente, casi-accidente, incidente, cuasi accidente, cuasiaccidente',
     'casi accidente manguera en medio del paso',
+    '',
+    { near: 'casi', miss: 'accidente' },
   ),
   eyes: verbWords('ojos, ojo', 'ojos'),
   spill: verbWords('derrame, derramado, fuga, derramada, derramó, se derramó, vertido en, charco', 'derrame'),
@@ -215,6 +223,6 @@ export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
   hot: verbWords('caliente, mezcla caliente, se calienta, calienta, está calentando, hierve', 'mezcla caliente'),
   bell: verbWords('campana, prueba avisos, prueba aviso, timbre', 'campana'),
   vent: verbWords('ventilación, cálculo aire', 'ventilación horno 800g 90C'),
-  hazards: verbWords('peligros, riesgos, peligro', 'peligros inmersión'),
+  hazards: verbWords('peligros, riesgos, peligro', 'peligros inmersión', '', { mix: 'mezclar mezcla' }),
   help: verbWords('ayuda, ayúdame, comandos, hola', 'ayuda mezclar'),
 };

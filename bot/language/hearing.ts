@@ -1,0 +1,109 @@
+// What may be typed by one speaker: the tables of the tongues that are heard together, made once for each set of them.
+
+import { type SettingName, settingNames } from '../../core/settings.ts';
+import type { TimesTyped, Typed } from './tongues/typed.ts';
+import { type Spellings, spellingsOf } from './typed/units-typed.ts';
+import { withoutAccents } from './typed/without-accents.ts';
+import { methodWordsOf, type OnRow, rowsOf, type VerbTable, verbsOf } from './verbs-of-tongues.ts';
+import type { VocabularyName } from './vocabulary.ts';
+
+export interface Hearing {
+  readonly tongues: readonly Typed[];
+  readonly verbs: VerbTable;
+  /** The first word of those that have two. */
+  readonly firstOfTwo: ReadonlySet<string>;
+  readonly rows: ReadonlyMap<VocabularyName, OnRow>;
+  /** A word to the spelling that the readers know. */
+  readonly meanings: ReadonlyMap<string, string>;
+  /** Those of them that each tongue has. */
+  readonly wordsOf: ReadonlyMap<Typed, ReadonlySet<string>>;
+  readonly units: Spellings;
+  readonly times: readonly TimesTyped[];
+  /** What is said in words, `half an hour`. */
+  readonly minutes: ReadonlyMap<string, number>;
+  readonly settings: ReadonlyMap<string, SettingName>;
+  readonly languages: ReadonlyMap<string, string>;
+  readonly noSlips: ReadonlySet<string>;
+  /** `batch12`: a word that ran into its number. */
+  readonly gluedNumber: RegExp;
+  /** `pot 1`, with the number. */
+  readonly potNumbered: RegExp;
+}
+
+/** English first. `every`: all that there are, since a language may be named in its own. */
+export function hearingOf(tongues: readonly Typed[], every = tongues, codes: readonly string[] = []): Hearing {
+  const verbs = verbsOf(tongues);
+  const all = (of: (tongue: Typed) => string): readonly string[] => tongues.flatMap((tongue) => wordsOf(of(tongue)));
+  return {
+    tongues,
+    verbs,
+    firstOfTwo: new Set(
+      [...verbs.keys()].flatMap((word) => (word.includes(' ') ? [word.slice(0, word.indexOf(' '))] : [])),
+    ),
+    rows: rowsOf(tongues),
+    meanings: new Map(tongues.flatMap(meaningsOf)),
+    wordsOf: new Map(
+      tongues.map((tongue) => [
+        tongue,
+        new Set(meaningsOf(tongue).flatMap(([word, meaning]) => (word === meaning ? [] : [word]))),
+      ]),
+    ),
+    units: spellingsOf(tongues.map(({ units }) => units)),
+    times: tongues.map(({ times }) => times).filter(({ atHour, atOne, atNoon }) => atHour ?? atOne ?? atNoon),
+    minutes: new Map(tongues.flatMap(({ times }) => Object.entries(times.minutes))),
+    settings: new Map(
+      tongues.flatMap(({ settings }) =>
+        settingNames.flatMap((name) =>
+          (settings[name].typed?.split(', ') ?? []).map((words) => [words, name] as const),
+        ),
+      ),
+    ),
+    languages: new Map([
+      ...every.flatMap(({ languages }) => byPhrase(languages)),
+      ...codes.map((code) => [code.toLowerCase(), code] as const),
+    ]),
+    noSlips: new Set(all(({ noSlips }) => noSlips)),
+    gluedNumber: new RegExp(
+      `^(${either(all(({ runsInto }) => runsInto))})\\.?(\\d.*)$|^(at)(\\d{1,2}[:.h]\\d{2}.*|\\d{4}|\\d{1,2}[ap]m)$`,
+      'iu',
+    ),
+    potNumbered: new RegExp(
+      `(?<![\\p{L}\\d])(?:${either(all(({ pots }) => pots))})\\s*(?:no\\.?|num\\.?|#)?\\s*(\\d{1,6})(?![\\d.,]*\\s?(?:\\p{L}\\b|kg|%)|[.,:]?\\d)`,
+      'iu',
+    ),
+  };
+}
+
+const wordsOf = (words: string): readonly string[] => words.split(' ').filter((word) => word !== '');
+const either = (words: readonly string[]): string => words.join('|');
+
+/** Every word with what it means, each as often as it stands in a table. */
+export function meaningsOf(tongue: Typed): readonly (readonly [string, string])[] {
+  const terms = Object.entries(tongue.terms).map(([concept, { typed }]) => [concept, withoutAccents(typed)] as const);
+  const rows = [...Object.entries(tongue.meanings), ...terms].flatMap(([meaning, words]) =>
+    wordsOf(words).map((word) => [word, meaning] as const),
+  );
+  return [...rows, ...methodWordsOf(tongue)];
+}
+
+function byPhrase(phrases: Readonly<Record<string, string>>): readonly (readonly [string, string])[] {
+  return Object.entries(phrases).flatMap(([name, words]) => words.split(', ').map((word) => [word, name] as const));
+}
+
+/** `cabina-2` is `booth-2`, whoever typed it: a crew has one booth in two languages. */
+const numbered = /^(\p{L}+)([-_]?\d+)$/u;
+const mayBeNumbered: ReadonlySet<string> = new Set(['oven', 'room', 'booth', 'shop', 'store', 'hall']);
+
+/** The spelling that the readers know; any other word as it is. */
+export function meaningOf(word: string, { meanings }: Hearing): string {
+  const plain = withoutAccents(word);
+  const meaning = meanings.get(plain);
+  if (meaning !== undefined) return meaning;
+  const last = plain.charCodeAt(plain.length - 1);
+  const [, root = '', number] = last >= 48 && last <= 57 ? (numbered.exec(plain) ?? []) : [];
+  const place = meanings.get(root) ?? '';
+  return mayBeNumbered.has(place) ? `${place}${number}` : word;
+}
+
+/** True for a word that would be read as another: no name can be spelt so. */
+export const meansAnother = (word: string, hearing: Hearing): boolean => meaningOf(word, hearing) !== word;

@@ -1,0 +1,30 @@
+// What an English speaker types. Every line may be typed so, whatever its speaker's language.
+
+import type { Typed } from '../typed.ts';
+import { englishMeanings } from './lexicon.ts';
+import { englishMethods } from './methods.ts';
+import { englishSettings } from './settings.ts';
+import { englishTerms } from './terms.ts';
+import { englishTimes } from './times.ts';
+import { englishUnits } from './units.ts';
+import { englishVerbs } from './verbs.ts';
+
+export const englishTyped: Typed = {
+  verbs: englishVerbs,
+  openings: [
+    { words: 'touch-up', verb: 'coat', pass: 'same-coat' },
+    { words: 'anonymous', verb: 'near-miss', anonymous: true },
+  ],
+  terms: englishTerms,
+  meanings: englishMeanings,
+  methods: englishMethods,
+  units: englishUnits,
+  times: englishTimes,
+  settings: englishSettings.names,
+  languages: englishSettings.languagesTyped,
+  runsInto: 'batch pot max no',
+  pots: 'pot batch mix',
+  noSlips: 'wait tap exit quit bye',
+  offered: {},
+  offeredOn: {},
+};

@@ -1,0 +1,76 @@
+// What a Spanish speaker types, besides the English words: both are always understood.
+
+import type { Opening, Typed } from '../typed.ts';
+import { spanishMeanings } from './lexicon.ts';
+import { spanishMethods } from './methods.ts';
+import { spanishSettings } from './settings.ts';
+import { spanishTerms } from './terms.ts';
+import { spanishTimes } from './times.ts';
+import { spanishUnits } from './units.ts';
+import { spanishVerbs } from './verbs.ts';
+
+const fans = ['extracción', 'extractor', 'ventilador'];
+const fanOff = ['sin', 'apagar', 'apago', 'apagué', 'parar', 'paro'];
+const fanOn = ['prender', 'prendo', 'encender', 'enciendo', 'arrancar', 'arranco', 'poner', 'pongo'];
+const fan = (verbs: readonly string[], says: 'yes' | 'no'): readonly Opening[] =>
+  fans.flatMap((it) =>
+    verbs.map((verb): Opening => ({ words: `${verb} ${it}`, verb: 'fan', says, printed: `${verb} ${it}` })),
+  );
+
+/** A touch-up, the oven and what is missing begin lines of their own. */
+const openings: readonly Opening[] = [
+  { words: 'retocar, retocada, retocado, retoco, retoque', verb: 'coat', pass: 'same-coat', printed: 'retocar' },
+  ...fan(fanOff, 'no'),
+  ...fan(fanOn, 'yes'),
+  { words: 'sin aire', verb: 'supplied', says: 'no', printed: 'sin aire' },
+  {
+    words: 'horno, al horno, meter horno, meto horno, metí horno, metida horno, metido horno, entra horno',
+    verb: 'cure',
+    way: 'oven',
+    printed: 'al horno',
+  },
+  { words: 'entro turno, empiezo turno, empezar turno, inicio turno', verb: 'shift', says: 'yes' },
+  { words: 'salgo turno, acabo turno, termino turno, fin turno', verb: 'shift', says: 'no' },
+  {
+    words: 'limpiar recipientes, limpio recipientes, recipientes lavados, recipientes limpios',
+    verb: 'flush',
+    gear: 'vessels',
+  },
+  // Of no liquid it may be a coat, so it is no word of the row.
+  { words: 'vertido', verb: 'spill' },
+  { words: 'anónimo', verb: 'near-miss', anonymous: true },
+];
+
+export const spanishTyped: Typed = {
+  verbs: spanishVerbs,
+  openings,
+  terms: spanishTerms,
+  meanings: spanishMeanings,
+  methods: spanishMethods,
+  units: spanishUnits,
+  times: spanishTimes,
+  settings: spanishSettings.names,
+  languages: spanishSettings.languagesTyped,
+  runsInto: 'mezcla lata',
+  pots: 'mezcla olla',
+  noSlips: 'salir se me te le les lo la lo las el nos hay ha han una',
+  offered: {
+    oven: 'horno',
+    room: 'sala',
+    out: 'fuera',
+    stays: 'queda',
+    sprays: 'pinta',
+    yes: 'sí',
+    on: 'sí',
+    'no-effect': 'nada',
+    softened: 'ablandada',
+    through: 'atraviesa',
+    wipe: 'limpiar',
+    yesterday: 'ayer',
+    permit: 'permiso',
+    batch: 'mezcla',
+    '5m': '5min',
+    '10m': '10min',
+  },
+  offeredOn: { shift: { on: 'entra', off: 'sale' } },
+};

@@ -1,0 +1,57 @@
+// The tongues that a bot speaks and hears: made where the bot is put together, and handed to whoever asks.
+
+import type { UnitSystem } from '../../../core/crew/unit-system.ts';
+import { type Hearing, hearingOf } from '../hearing.ts';
+import type { Words } from './english/sentences.ts';
+import { englishTongue } from './english/tongue.ts';
+import type { Profile } from './profile.ts';
+import { spanishTongue } from './spanish/tongue.ts';
+import type { Tongue } from './tongue.ts';
+
+export type { Words };
+
+const typedOf = ({ typed }: Tongue) => typed;
+
+export interface Tongues {
+  /** What may be set: a language, or that of one country. */
+  readonly languages: readonly string[];
+  /** As it is filed, whatever letters were typed; `undefined` for a language that is not here. */
+  readonly languageTyped: (word: string) => string | undefined;
+  readonly profileOf: (language: string, units: UnitSystem) => Profile;
+  readonly wordsIn: (language: string, units?: UnitSystem) => Words;
+  /** What somebody of these languages may type; English always. */
+  readonly hearingIn: (...languages: readonly string[]) => Hearing;
+}
+
+/** A person whose language is not here is told in the first one. */
+export function tonguesOf(first: Tongue, ...others: readonly Tongue[]): Tongues {
+  const all = [first, ...others];
+  const languages = all.flatMap(({ code, countries }) => [code, ...countries.all.map(({ locale }) => locale)]);
+  const tongueIn = (language: string): Tongue =>
+    all.find(({ code }) => code === language.toLowerCase().split('-')[0]) ?? first;
+  const profileOf = (language: string, units: UnitSystem): Profile => {
+    const { countries } = tongueIn(language);
+    const named = countries.all.find(({ locale }) => locale.toLowerCase() === language.toLowerCase());
+    return named ?? countries.byUnits[units];
+  };
+  const hearings = new Map<string, Hearing>();
+  return {
+    languages,
+    languageTyped: (word) => {
+      const plain = word.toLowerCase().replace('_', '-');
+      return languages.find((language) => language.toLowerCase() === plain);
+    },
+    profileOf,
+    wordsIn: (language, units = 'metric') => tongueIn(language).words(profileOf(language, units)),
+    hearingIn: (...spoken) => {
+      const heard = [first, ...others.filter((tongue) => spoken.some((language) => tongueIn(language) === tongue))];
+      const key = heard.map(({ code }) => code).join(' ');
+      const hearing = hearings.get(key) ?? hearingOf(heard.map(typedOf), all.map(typedOf), languages);
+      hearings.set(key, hearing);
+      return hearing;
+    },
+  };
+}
+
+/** One folder each. */
+export const shipped: Tongues = tonguesOf(englishTongue, spanishTongue);

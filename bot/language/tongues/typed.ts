@@ -1,0 +1,93 @@
+// What the speakers of a tongue type, by the keys that the readers know.
+
+import type { Method } from '../../../core/methods.ts';
+import type { SettingName } from '../../../core/settings.ts';
+import type { VocabularyName } from '../vocabulary.ts';
+import type { Meanings } from './english/lexicon.ts';
+import type { MethodWords } from './english/methods.ts';
+import type { SettingWords } from './english/settings.ts';
+import type { UnitSpellings } from './english/units.ts';
+import type { Terms } from './term.ts';
+
+export interface Typed {
+  readonly verbs: Readonly<Record<VocabularyName, VerbWords>>;
+  readonly openings: readonly Opening[];
+  readonly terms: Terms;
+  /** The small words, and the rest that is no term of the trade. */
+  readonly meanings: Meanings;
+  readonly methods: Readonly<Record<Method, MethodWords>>;
+  readonly units: UnitSpellings;
+  readonly times: TimesTyped;
+  readonly settings: Readonly<Record<SettingName, SettingWords>>;
+  /** Languages by their code, as people name them. */
+  readonly languages: Readonly<Record<string, string>>;
+  /** Words that run into the number after them: `batch12`. */
+  readonly runsInto: string;
+  /** What a pot is called where its number follows: `pot 1 is hot`. */
+  readonly pots: string;
+  /** Small words and words of other programs: no slip of a verb, however near. */
+  readonly noSlips: string;
+  /** What a suggestion writes in place of the readers' own word, where it is not the first word of a verb or a method. */
+  readonly offered: Readonly<Record<string, string>>;
+  /** The same on the lines of one verb. */
+  readonly offeredOn: Readonly<Partial<Record<VocabularyName, Readonly<Record<string, string>>>>>;
+}
+
+export interface VerbWords {
+  /** The first is the one printed. Two words at most, lower case; no word of another row. */
+  readonly words: readonly string[];
+  /** A line that reads as the row. */
+  readonly example: string;
+  /** Words that only round a sentence off here. */
+  readonly ignores: readonly string[];
+  /** What words mean on this row only, by the spelling that the readers know. */
+  readonly means: Readonly<Record<string, string>>;
+}
+
+export const verbWords = (
+  words: string,
+  example: string,
+  ignores = '',
+  means: Readonly<Record<string, string>> = {},
+): VerbWords => ({ words: words.split(', '), example, ignores: ignores === '' ? [] : ignores.split(', '), means });
+
+/** What the beginning of a line says besides its verb. */
+export interface SaidByVerb {
+  readonly method?: Method;
+  /** Where it cures: `al horno impulsor-7 90C`. */
+  readonly way?: 'oven';
+  /** `sin extracción`, `entro de turno`. */
+  readonly says?: 'yes' | 'no';
+  /** Another pass of the coat that is still wet. */
+  readonly pass?: 'same-coat';
+  /** `recipientes lavados`. */
+  readonly gear?: 'vessels';
+  readonly anonymous?: true;
+}
+
+/** Words that begin a line and say more than their verb alone. */
+export interface Opening extends SaidByVerb {
+  readonly words: string;
+  readonly verb: VocabularyName;
+  readonly printed?: string;
+}
+
+export interface TimesTyped {
+  /** Two words that are `at` before a number: `a las 9:40`. */
+  readonly atHour?: readonly [string, string];
+  /** The same, only before one o'clock: `a la 1:30`. */
+  readonly atOne?: readonly [string, string];
+  /** One word that is `at` before noon and midnight. */
+  readonly atNoon?: string;
+  /** Minutes, said in words: `half an hour`. */
+  readonly minutes: Readonly<Record<string, number>>;
+  /** What leads to a part of the day (`de`, then `la`), and the hours of the twelve-hour clock that each part has. */
+  readonly partLeads: string;
+  readonly partArticle: string;
+  readonly partsOfDay: Readonly<Record<string, PartOfDay>>;
+}
+
+export interface PartOfDay {
+  readonly hours: readonly number[];
+  readonly afterNoon: boolean;
+}

@@ -1,0 +1,28 @@
+// What the reader is told of the shop and of whoever speaks.
+
+import { type CrewFile, personIn } from '../../core/crew/crew.ts';
+import type { PersonName } from '../../core/ids.ts';
+import { sheetNames } from '../../core/products/shelf.ts';
+import { liveBatches, liveParts, type Shop } from '../../core/shop.ts';
+import type { EpochMs } from '../../core/units.ts';
+import type { Hearing } from '../language/hearing.ts';
+import type { LineContext } from '../language/reading.ts';
+import type { Tongues } from '../language/tongues/tongues.ts';
+
+/** Their own language, and the one that the crew reads together. */
+export function hearingOf(tongues: Tongues, crew: CrewFile, as: PersonName): Hearing {
+  return tongues.hearingIn(personIn(crew, as).language, personIn(crew, '').language);
+}
+
+export function lineContext(tongues: Tongues, shop: Shop, as: PersonName, now: EpochMs): LineContext {
+  return {
+    hearing: hearingOf(tongues, shop.crew, as),
+    now,
+    zone: shop.crew.zone,
+    ...sheetNames(shop.shelf),
+    batches: liveBatches(shop).map((batch) => batch.number),
+    parts: liveParts(shop).map((part) => part.name),
+    places: [...shop.places.keys()],
+    people: shop.crew.people.map(({ name }) => name),
+  };
+}

@@ -1,0 +1,63 @@
+// A word that is typed has one meaning in each place of a line: where it begins the line, anywhere after it, after one verb, and
+// behind a number. `vertido acetona` was once recorded as a coat.
+
+import { describe, expect, it } from 'vitest';
+import { everyTongue } from '../../../bot/language/every-tongue.ts';
+import { meaningsOf } from '../../../bot/language/hearing.ts';
+import { readLine } from '../../../bot/language/read-line.ts';
+import { withoutAccents } from '../../../bot/language/typed/without-accents.ts';
+import { methodWordsOf } from '../../../bot/language/verbs-of-tongues.ts';
+import { solvents } from '../../../core/calc/solvents.ts';
+import { tallerALasDiez } from './shop-at-ten.ts';
+import { vocabularyNames } from './vocabulary-names.ts';
+
+const tongues = everyTongue.tongues.map((tongue) => ({ first: tongue.verbs.mix.example, tongue }));
+
+function meantTwice(pairs: readonly (readonly [string, string])[]) {
+  const meanings = new Map<string, Set<string>>();
+  for (const [word, meaning] of pairs) meanings.set(word, (meanings.get(word) ?? new Set()).add(meaning));
+  return [...meanings].filter(([, meant]) => meant.size > 1).map(([word, meant]) => `${word}: ${[...meant]}`);
+}
+
+describe.each(tongues)('the tongue that says "$first"', ({ tongue }) => {
+  it('given a word after the verb, then it means one thing', () => {
+    expect(meantTwice(meaningsOf(tongue))).toEqual([]);
+  });
+
+  it('given a word or two that begin a line, then they say one thing', () => {
+    const verbs = vocabularyNames.flatMap((name) => tongue.verbs[name].words.map((word) => [word, name] as const));
+    const openings = tongue.openings.flatMap(({ words, verb, printed: _, ...said }) =>
+      words.split(', ').map((word) => [word, `${verb} ${JSON.stringify(said)}`] as const),
+    );
+    const begun = [...verbs, ...openings, ...methodWordsOf(tongue)];
+    expect(meantTwice(begun.map(([word, meaning]) => [withoutAccents(word), meaning]))).toEqual([]);
+  });
+
+  it.each(vocabularyNames)(
+    'given a word on the line of %s only, then it means one thing and is not passed over',
+    (name) => {
+      const { means, ignores } = tongue.verbs[name];
+      const pairs = Object.entries(means).flatMap(([meaning, words]) =>
+        words.split(' ').map((word) => [word, meaning] as const),
+      );
+      expect(meantTwice(pairs)).toEqual([]);
+      expect(pairs.filter(([word]) => ignores.includes(word))).toEqual([]);
+    },
+  );
+
+  it('given a word behind a number, then it is one unit', () => {
+    const spelt = Object.entries(tongue.units).flatMap(([unit, words]) =>
+      words.split(' ').map((word) => [word, unit] as const),
+    );
+    expect(meantTwice(spelt.filter(([word]) => word !== ''))).toEqual([]);
+  });
+});
+
+describe('a solvent', () => {
+  it.each([...Object.keys(solvents), 'acetona', 'tolueno'])('given %s poured out, then no coat is read', (solvent) => {
+    for (const line of [`vertido ${solvent}`, `flujo ${solvent} 1`, `aplicar ${solvent} 1 flujo`]) {
+      expect(readLine(line, tallerALasDiez)).not.toMatchObject({ kind: 'command', command: { verb: 'coat' } });
+    }
+    expect(readLine(`vertido ${solvent}`, tallerALasDiez)).toMatchObject({ command: { verb: 'spill' } });
+  });
+});
