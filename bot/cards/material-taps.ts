@@ -1,39 +1,13 @@
-// The taps that an objection or a question about cans and weights offers: what to do instead, or what may be meant.
+// The taps that a question about cans and weights offers: what may be meant.
 
 import type { Command } from '../../core/commands.ts';
 import type { Component } from '../../core/components.ts';
 import type { Request } from '../../core/execute.ts';
-import type { Objection, Unclear } from '../../core/objections.ts';
+import type { Unclear } from '../../core/objections.ts';
 import { type Grams, grams } from '../../core/units.ts';
 import { writeLine } from '../language/write-line.ts';
 import type { CardAction } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
-
-/** What can be done first. */
-export function materialInstead(t: Telling, { command }: Request, objection: Objection): readonly CardAction[] {
-  const { zone } = t.shop.crew;
-  switch (objection.code) {
-    case 'no-gas':
-      if (command.verb !== 'open') return [];
-      return (['gas', 'whole'] as const).map((handling) =>
-        tap(t, handling, writeLine({ command: { ...command, handling } }, zone)),
-      );
-    case 'can-doubtful':
-      return [tap(t, 'check', `check ${objection.can}`), tap(t, 'discard', `discard ${objection.can} {why}`)];
-    case 'part-a-not-stirred':
-      return objection.dueAt === undefined ? [tap(t, 'prestir', `prestir ${objection.can}`)] : [];
-    case 'b-before-a': {
-      const batch = command.verb === 'weigh' && command.batch !== undefined ? `${command.batch} ` : '';
-      return [tap(t, 'weigh-a', `weigh ${batch}a {part-a}g`)];
-    }
-    case 'caught-not-filtered': {
-      const batch = command.verb === 'coat' && command.batch !== undefined ? ` ${command.batch}` : '';
-      return [tap(t, 'filter', `filter${batch}`)];
-    }
-    default:
-      return [];
-  }
-}
 
 /** More would not fit under a card. */
 const mostTaps = 4;

@@ -11,9 +11,9 @@ import { type Telling, tap } from './card-context.ts';
 import { heatHazards } from './dead-pot.ts';
 import { partsMeant } from './did-you-mean-part.ts';
 import { personsMeant } from './did-you-mean-person.ts';
-import { materialInstead, materialMeant } from './material-taps.ts';
+import { insteadTaps, ventilationCaution } from './instead.ts';
+import { materialMeant } from './material-taps.ts';
 import { newPartTaps } from './new-part-taps.ts';
-import { sessionInstead, ventilationCaution } from './session-instead.ts';
 import { sheetTaps, withSheet } from './sheet-taps.ts';
 import { undoLine } from './undo-tap.ts';
 
@@ -44,13 +44,7 @@ export function objectionCard(t: Telling, request: Request, outcome: Extract<Out
     ],
     actions: [
       ...(isDecision(request.command) ? leftTap(t, request, outcome.objections) : [happenedTap(t, request)]),
-      ...insteadTaps(
-        t,
-        request,
-        outcome.objections.map(({ code }) => code),
-      ),
-      ...outcome.objections.flatMap((objection) => materialInstead(t, request, objection)),
-      ...sessionInstead(t, outcome.objections),
+      ...insteadTaps(t, request, outcome.objections),
     ],
   });
 }
@@ -72,13 +66,6 @@ function reasonsTold(objections: readonly Objection[]): readonly Objection[] {
 function happenedTap(t: Telling, request: Request): CardAction {
   const line = writeLine({ command: request.command, at: request.at, stance: { is: 'happened' } }, t.shop.crew.zone);
   return tap(t, 'happened', line);
-}
-
-function insteadTaps(t: Telling, request: Request, codes: readonly ObjectionCode[]): readonly CardAction[] {
-  const again = writeLine({ command: request.command, stance: { is: 'asked' } }, t.shop.crew.zone);
-  return codes.includes('air-needed')
-    ? [tap(t, 'air', 'air {air-temperature}C {humidity}%'), tap(t, 'again', again)]
-    : [];
 }
 
 export function unclearCard(t: Telling, request: Request, unclear: Unclear): Card {

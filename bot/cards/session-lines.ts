@@ -95,19 +95,17 @@ export function sessionState({ words: { page, session: words } }: Telling, phase
   }
 }
 
-export const sessionTaps = (t: Telling, session: Session): readonly CardAction[] =>
-  nextTaps(t, statusOf.session(t, session).next());
+/** Once the gun has come to rest. */
+export const flushing: readonly NextActId[] = ['flush-step', 'flush', 'vessels', 'rags'];
 
-const flushing: readonly NextActId[] = ['flush-step', 'flush', 'vessels', 'rags'];
-
-export const flushTaps = (t: Telling, session: Session): readonly CardAction[] =>
-  nextTaps(
+/** What comes next, or of that only these. */
+export function sessionTaps(t: Telling, session: Session, ids?: readonly NextActId[]): readonly CardAction[] {
+  const next = statusOf.session(t, session).next();
+  return nextTaps(
     t,
-    statusOf
-      .session(t, session)
-      .next()
-      .filter(({ id }) => flushing.includes(id)),
+    next.filter(({ id }) => ids?.includes(id) ?? true),
   );
+}
 
 export function stillOpen(t: Telling, session: Session): readonly string[] {
   const { todo } = t.words.session;

@@ -6,7 +6,7 @@ import type { Card, CardAction, CardFact } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { mayHeat } from './dead-pot.ts';
 import { briefCard, flushConflicts } from './session-cards.ts';
-import { airLines, flushTaps, sessionTaps } from './session-lines.ts';
+import { airLines, flushing, sessionTaps } from './session-lines.ts';
 
 interface Shown {
   readonly facts: readonly CardFact[];
@@ -27,7 +27,7 @@ export function sessionRing(t: Telling, session: Session, kind: ReminderKind): S
     case 'vessels':
       return {
         facts: [],
-        taps: flushTaps(t, session),
+        taps: sessionTaps(t, session, flushing),
         hazards: flushConflicts(t, session),
         lines: [t.words.rings[kind].act, ...(kind === 'vessels' ? potLeftAlone(t, session) : [])],
       };

@@ -82,7 +82,7 @@ export function sessionActs({ session, phase }: SessionStatus): readonly Candida
     case 'closed':
       return [act('brief', { verb: 'brief' })];
     case 'sprays':
-      return [act('spray-off', { verb: 'spray-off', session: number })];
+      return [act('spray-off', { verb: 'spray-off', session: number }), ...acknowledging()];
     case 'briefed': {
       const fan = (id: SessionActId, more: { running: boolean; face?: true }) =>
         act(id, {
