@@ -6,11 +6,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import type { Board } from '../../../bot/cards/board.ts';
+import type { Card } from '../../../bot/cards/card.ts';
 import { paperTray } from '../../../bot/records/paper-tray.ts';
 import { wire } from '../../../bot/run/wiring.ts';
 import type { Answer } from '../../../bot/talk/answer.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';
 import { virtualClock } from '../../../bot/time/clocks.ts';
+import type { StreamId } from '../../../core/ids.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { epochMs } from '../../../core/units.ts';
 import { demoCrew, demoShelf } from '../../core/given.ts';
@@ -24,6 +26,8 @@ export interface RecordsShop {
   /** What the log says went wrong. */
   readonly logged: () => readonly string[];
   readonly board: () => Promise<Board>;
+  /** The message that a chat platform keeps of it. */
+  readonly standing: (subject: StreamId) => Promise<Card>;
   readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
   readonly until: (time: string) => Promise<void>;
   /** Runs SQL past the triggers that keep events as they are. */
@@ -77,6 +81,7 @@ export function openRecordsShop(
     rung: () => rung,
     logged: () => logged,
     board: () => overview.board(undefined),
+    standing: async (subject) => (await overview.standing(subject)).card,
     picture,
     until: async (time) => {
       const [hour = '', minute = ''] = time.split(':');

@@ -128,6 +128,9 @@ describe('a weighing that does not read', () => {
     const ofBatch = (number: number) => items.find(({ id }) => id === `batch/${number}`);
     expect(ofBatch(1)).toMatchObject({ tone: 'stop', clocks: [], taps: [] });
     expect(ofBatch(2)?.clocks.length).toBeGreaterThan(0);
+    // Nothing is offered on it that would not be recorded.
+    expect((await shop.standing('batch/1')).actions).toEqual([]);
+    expect((await shop.standing('batch/2')).actions).not.toEqual([]);
   });
 
   it('holds back the release of what was coated from it, and its paper', async () => {
