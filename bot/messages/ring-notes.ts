@@ -22,31 +22,18 @@ const Ring = z.object({
 const Rings = z.record(z.string(), Ring);
 type Rings = z.infer<typeof Rings>;
 
-export interface Tried extends Address {
+interface Tried extends Address {
   readonly name: PersonName;
   readonly at: number;
 }
 
-export interface RingNotes {
-  /** Whom this ring has still to reach, of all whom it is for. */
-  readonly begin: (key: string, names: readonly PersonName[]) => readonly PersonName[];
-  readonly trying: (key: string, names: readonly PersonName[], to: Address) => void;
-  /** `wanted`: turned away, or looked for and not found. */
-  readonly became: (key: string, names: readonly PersonName[], is: 'told' | 'wanted') => void;
-  /** Tries without an answer; `undefined`: nothing of this ring was ever tried. */
-  readonly unanswered: (key: string) => readonly Tried[] | undefined;
-  readonly isToldToAll: (key: string) => boolean;
-  /** All of them were told in one message. */
-  readonly cover: (keys: readonly string[], names: readonly PersonName[]) => void;
-  /** True once for a ring that was told with others a moment ago. */
-  readonly takeCovered: (key: string) => boolean;
-}
+export type RingNotes = ReturnType<typeof createRingNotes>;
 
 /** A try is repeated within seconds: a ring of the same name after a longer pause is another one, for everybody. */
 const sameRingMs = 120_000;
 const keptMs = 3_600_000;
 
-export function createRingNotes(crew: string, postbox: Postbox, now: () => number): RingNotes {
+export function createRingNotes(crew: string, postbox: Postbox, now: () => number) {
   const note = `rings/${crew}`;
   const read = (): Rings => Rings.safeParse(JSON.parse(postbox.note(note) ?? '{}')).data ?? {};
 
@@ -72,17 +59,20 @@ export function createRingNotes(crew: string, postbox: Postbox, now: () => numbe
 
   return {
     isToldToAll,
-    cover: (keys, names) => {
+    /** All of them were told in one message. */
+    cover: (keys: readonly string[], names: readonly PersonName[]): void => {
       const people = Object.fromEntries(names.map((name) => [name, { is: 'told' as const }]));
       write(Object.fromEntries(keys.map((key) => [key, { lookedAt: now(), people, covered: true }])));
     },
-    takeCovered: (key) => {
+    /** True once for a ring that was told with others a moment ago. */
+    takeCovered: (key: string): boolean => {
       const ring = ringOf(key);
       if (!isFresh(ring) || ring.covered !== true) return false;
       write({ [key]: { ...ring, covered: false } });
       return true;
     },
-    begin: (key, names) => {
+    /** Whom this ring has still to reach, of all whom it is for. */
+    begin: (key: string, names: readonly PersonName[]): readonly PersonName[] => {
       const before = ringOf(key);
       const goesOn = isFresh(before) && !isToldToAll(key);
       const told = names.filter((name) => goesOn && ownValue(before.people, name)?.is === 'told');
@@ -91,13 +81,15 @@ export function createRingNotes(crew: string, postbox: Postbox, now: () => numbe
       );
       return names.filter((name) => !told.includes(name));
     },
-    trying: (key, names, { channel, thread }) => {
+    trying: (key: string, names: readonly PersonName[], { channel, thread }: Address): void => {
       const tried = { is: 'tried' as const, channel, ...(thread === undefined ? {} : { thread }), at: now() };
       change(key, (people) => ({ ...people, ...Object.fromEntries(names.map((name) => [name, tried])) }));
     },
-    became: (key, names, is) =>
+    /** `wanted`: turned away, or looked for and not found. */
+    became: (key: string, names: readonly PersonName[], is: 'told' | 'wanted'): void =>
       change(key, (people) => ({ ...people, ...Object.fromEntries(names.map((name) => [name, { is }])) })),
-    unanswered: (key) => {
+    /** Tries without an answer; `undefined`: nothing of this ring was ever tried. */
+    unanswered: (key: string): readonly Tried[] | undefined => {
       const ring = ringOf(key);
       if (ring === undefined) return undefined;
       return Object.entries(ring.people).flatMap(([name, { is, channel, thread, at }]) =>

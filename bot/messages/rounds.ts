@@ -5,14 +5,9 @@
 import type { Log } from '../../core/ports.ts';
 import type { Pace } from '../time/pace.ts';
 
-export interface Rounds {
-  /** Ends when all that was asked for by now has been shown or tried. */
-  readonly now: () => Promise<void>;
-  /** Something is behind. Asked again while it waits, it comes no sooner. */
-  readonly behind: () => void;
-}
+export type Rounds = ReturnType<typeof createRounds>;
 
-export interface RoundsNeeds {
+interface RoundsNeeds {
   readonly pace: Pace;
   readonly log: Log;
   /** True where all of it arrived. */
@@ -27,14 +22,16 @@ interface State extends RoundsNeeds {
   isWaiting: boolean;
 }
 
-export function createRounds(needs: RoundsNeeds): Rounds {
+export function createRounds(needs: RoundsNeeds) {
   const state: State = { ...needs, running: undefined, again: false, isWaiting: false };
   const behind = () => {
     if (!state.isWaiting) retry(state, 0);
   };
   return {
+    /** Something is behind. Asked again while it waits, it comes no sooner. */
     behind,
-    now: async () => {
+    /** Ends when all that was asked for by now has been shown or tried. */
+    now: async (): Promise<void> => {
       if (!(await run(state))) behind();
     },
   };

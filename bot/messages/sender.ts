@@ -32,35 +32,39 @@ export function createSender(pace: Pace): Sender {
   const state: State = { pace, turns: createTurns(), freeAt: new Map() };
   return {
     send: (channel, limit, work) => {
-      const isFirst = state.turns.isFree(`${channel} ${limit.name}`);
+      const queue = `${channel} ${limit.name}`;
+      const waited = !state.turns.isFree(queue);
       // Those under the same limit stay in order; the channel is free for others while they wait.
-      return state.turns.take(`${channel} ${limit.name}`, () => patiently(state, channel, limit, work, !isFirst));
+      return state.turns.take(queue, () => tried(state, channel, limit, work, { waited, longestWaitMs, patience }));
     },
-    sendNow: (channel, limit, work) => atOnce(state, channel, limit, work),
+    sendNow: (channel, limit, work) =>
+      tried(state, channel, limit, work, { waited: true, longestWaitMs: limit.spacingMs, patience: 1 }),
   };
 }
 
-async function patiently<T>(state: State, channel: string, limit: Limit, work: Try<T>, waited: boolean) {
+interface Patience {
+  readonly waited: boolean;
+  readonly longestWaitMs: number;
+  readonly patience: number;
+}
+
+async function tried<T>(
+  state: State,
+  channel: string,
+  limit: Limit,
+  work: Try<T>,
+  { waited, longestWaitMs: longest, patience: most }: Patience,
+): Promise<Sent<T>> {
   let hasWaited = waited;
   for (let limited = 0; ; ) {
     const wait = waitOf(state, limit);
-    if (wait > longestWaitMs) return { kind: 'limited' as const, retryAfterMs: wait };
+    if (wait > longest) return { kind: 'limited', retryAfterMs: wait };
     if (wait > 0) await state.pace.wait(wait);
     hasWaited ||= wait > 0 || !state.turns.isFree(channel);
     const sent = await once(state, channel, limit, () => work(hasWaited));
     if (sent?.kind === 'limited') limited += 1;
-    if (sent !== undefined && (sent.kind !== 'limited' || limited === patience)) return sent;
+    if (sent !== undefined && (sent.kind !== 'limited' || limited === most)) return sent;
     hasWaited = true;
-  }
-}
-
-async function atOnce<T>(state: State, channel: string, limit: Limit, work: Try<T>): Promise<Sent<T>> {
-  for (;;) {
-    const wait = waitOf(state, limit);
-    if (wait > limit.spacingMs) return { kind: 'limited', retryAfterMs: wait };
-    if (wait > 0) await state.pace.wait(wait);
-    const sent = await once(state, channel, limit, () => work(true));
-    if (sent !== undefined) return sent;
   }
 }
 

@@ -3,11 +3,7 @@
 
 import { type Place, type Showing, withShowing } from '../talk/pressed.ts';
 
-export interface Showings {
-  readonly of: (key: string) => readonly Showing[];
-  /** On its way: some see it already. Nobody knows until the platform has answered. */
-  readonly sending: (key: string, places: () => readonly Place[]) => OnItsWay;
-}
+export type Showings = ReturnType<typeof createShowings>;
 
 export interface OnItsWay {
   readonly arrived: () => void;
@@ -17,11 +13,12 @@ export interface OnItsWay {
 /** Those changed longest ago go first: what a thumb may still be on its way to was changed just now. */
 const kept = 200;
 
-export function createShowings(now: () => number): Showings {
+export function createShowings(now: () => number) {
   const all = new Map<string, readonly Showing[]>();
   return {
-    of: (key) => all.get(key) ?? [],
-    sending: (key, places) => {
+    of: (key: string): readonly Showing[] => all.get(key) ?? [],
+    /** On its way: some see it already. Nobody knows until the platform has answered. */
+    sending: (key: string, places: () => readonly Place[]): OnItsWay => {
       const before = all.get(key) ?? [];
       const show = () => set(all, key, withShowing(before, showing(now(), places)));
       show();

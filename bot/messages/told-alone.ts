@@ -3,26 +3,22 @@
 
 import { type Answer, hasMovedOn } from '../talk/answer.ts';
 
-export interface ToldAlone {
-  readonly told: (showing: string, answer: Answer) => void;
-  readonly recorded: (later: Answer) => void;
-  readonly isOlder: (showing: string) => boolean;
-}
+export type ToldAlone = ReturnType<typeof createToldAlone>;
 
 /** The newest; who presses on another reads the question once more. */
 const kept = 200;
 
-export function createToldAlone(): ToldAlone {
+export function createToldAlone() {
   const current = new Map<string, Answer>();
   return {
-    told: (showing, answer) => {
+    told: (showing: string, answer: Answer): void => {
       current.delete(showing);
       current.set(showing, answer);
       for (const [other] of current) if (current.size > kept) current.delete(other);
     },
-    recorded: (later) => {
+    recorded: (later: Answer): void => {
       for (const [showing, answer] of current) if (hasMovedOn(answer, later)) current.delete(showing);
     },
-    isOlder: (showing) => !current.has(showing),
+    isOlder: (showing: string): boolean => !current.has(showing),
   };
 }

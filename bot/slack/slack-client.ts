@@ -1,8 +1,10 @@
 // One client of Slack's Web API, and what became of each call: done, to be tried later, refused, never sent, or unknown.
-// The SDK's own retries are off: they would post a message twice, and know no deadline.
+// The SDK's own retries are off: they would post a message twice, and know no deadline. A token that is taken away ends
+// every call alike, and nobody can be told of it in Slack.
 
 import { WebClient } from '@slack/web-api';
 import { z } from 'zod';
+import type { Log } from '../../core/ports.ts';
 import type { Sent } from '../messages/platform.ts';
 import type { SdkLog } from './slack-log.ts';
 import type { SlackMethod } from './slack-methods.ts';
@@ -89,4 +91,40 @@ function causeCode(error: unknown, depth = 0): string | undefined {
   const code = 'code' in error && typeof error.code === 'string' ? error.code : undefined;
   if (code !== undefined && !code.startsWith('slack_')) return code;
   return causeCode(error.cause, depth + 1);
+}
+
+export interface WatchedCall {
+  readonly call: Call;
+  /** Slack's word for why every call is refused; `undefined` once one succeeds. */
+  readonly shutOut: () => string | undefined;
+}
+
+/** doc "Web API errors": what the token itself is refused for, whatever is called. */
+const shuttingOut: readonly string[] = [
+  'invalid_auth',
+  'not_authed',
+  'account_inactive',
+  'token_revoked',
+  'token_expired',
+  'org_login_required',
+  'team_access_not_granted',
+  'access_denied',
+];
+
+export function watchedCall(call: Call, log: Log): WatchedCall {
+  let shutOut: string | undefined;
+  return {
+    shutOut: () => shutOut,
+    call: async (method, body) => {
+      const called = await call(method, body);
+      if (called.kind === 'done') {
+        if (shutOut !== undefined) log.info('slack-lets-in-again');
+        shutOut = undefined;
+      } else if (called.kind === 'refused' && shuttingOut.includes(called.error)) {
+        if (shutOut === undefined) log.error('slack-shuts-out', { error: called.error });
+        shutOut = called.error;
+      }
+      return called;
+    },
+  };
 }

@@ -23,13 +23,12 @@ import type { Inbound } from './inbound.ts';
 import { type DeskNeeds, makeDesk } from './make-desk.ts';
 import { withInbox } from './receiver.ts';
 import { type Respond, respond as respondByUrl } from './respond.ts';
-import { createCall } from './slack-client.ts';
+import { createCall, watchedCall } from './slack-client.ts';
 import { slackCrewOf } from './slack-crew.ts';
 import type { SlackLog } from './slack-log.ts';
 import type { SlackParts } from './slack-parts.ts';
 import { slackPlatform } from './slack-platform.ts';
 import type { SlackSettings } from './slack-settings.ts';
-import { watchedCall } from './watched-call.ts';
 import { createWhichCrew } from './which-crew.ts';
 
 export interface SlackNeeds {
