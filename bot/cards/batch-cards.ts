@@ -29,8 +29,9 @@ const openingOf = ({ entries }: Batch) => entries.filter(({ fact }) => fact.type
 
 /** What may be done next with it; while nothing was weighed also that its opening is taken back. */
 export function batchTaps(t: Telling, { batch, phase, next }: BatchNow): readonly CardAction[] {
-  const undo = phase.is === 'to-weigh' ? openingOf(batch).map(({ seq }) => undoTap(t, seq)) : [];
-  return [...nextTaps(t, next()), ...undo];
+  const taps = nextTaps(t, next());
+  const isOnlyOpened = phase.is === 'to-weigh' && taps.length > 0;
+  return [...taps, ...(isOnlyOpened ? openingOf(batch).map(({ seq }) => undoTap(t, seq)) : [])];
 }
 
 /** Over by the clock is over, whatever was said of it. */
