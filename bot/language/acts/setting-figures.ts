@@ -9,19 +9,17 @@ import {
   squareMetresFromSquareFeet,
   squareMetresPerHour,
 } from '../../../core/units.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { unitsOfSetting } from '../setting-units.ts';
 import { readTimeOfDay } from '../times/time-typed.ts';
 import type { Token } from '../typed/tokens.ts';
 import { hour as hourUnit } from '../typed/units-typed.ts';
 import { meaningOn } from '../verbs-typed.ts';
 import { leftOver, lineWith } from './act-line.ts';
-import { asOnePiece, missing, onlyValue, otherKind, outside, type ValueSaid } from './setting-said.ts';
+import { asOnePiece, missing, otherKind, outside, readOne, type ValueSaid } from './setting-said.ts';
 import { withUnitText } from './unit-missing.ts';
 
-export function readDuration(said: ValueSaid): SettingValues['duration'] | Fault {
-  const value = onlyValue(said);
-  if (isFault(value)) return value;
+export const readDuration = readOne<SettingValues['duration']>((value, said) => {
   if (value.kind === 'number') {
     const tries = unitsOfSetting(said.name).map((unit) => lineWith(said.line, value, withUnitText(value, unit)));
     return { code: 'unit-missing', token: value, setting: said.name, tries };
@@ -29,23 +27,19 @@ export function readDuration(said: ValueSaid): SettingValues['duration'] | Fault
   if (value.kind !== 'quantity' || value.quantity.is !== 'duration') return leftOver(value);
   const { minutes } = value.quantity;
   return outside(said, value, minutes) ?? { minutes };
-}
+});
 
-export function readPercent(said: ValueSaid): SettingValues['percent'] | Fault {
-  const value = onlyValue(said);
-  if (isFault(value)) return value;
+export const readPercent = readOne<SettingValues['percent']>((value, said) => {
   if (value.kind !== 'quantity' || value.quantity.is !== 'percent') return leftOver(value);
   const { percent } = value.quantity;
   return outside(said, value, percent) ?? { percent };
-}
+});
 
-export function readFactor(said: ValueSaid): SettingValues['factor'] | Fault {
-  const value = onlyValue(said);
-  if (isFault(value)) return value;
+export const readFactor = readOne<SettingValues['factor']>((value, said) => {
   if (value.kind !== 'number' || value.number.other !== undefined) return leftOver(value);
   const factor = value.number.value;
   return outside(said, value, factor) ?? { factor };
-}
+});
 
 const hoursOfDay = { lowest: 0, highest: 23, unit: 'h' };
 

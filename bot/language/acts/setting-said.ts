@@ -6,6 +6,7 @@ import type { Fault, LineContext } from '../reading.ts';
 import { unitOfSetting } from '../setting-units.ts';
 import { isOutside } from '../slots.ts';
 import type { Token } from '../typed/tokens.ts';
+import { leftOver } from './act-line.ts';
 
 export interface ValueSaid {
   readonly name: SettingName;
@@ -23,11 +24,14 @@ export const missing = ({ name: setting }: ValueSaid): Fault => ({ code: 'incomp
 
 export const otherKind = ({ name: setting }: ValueSaid, token: Piece): Fault => ({ code: 'left-over', token, setting });
 
-/** The only value; a second one is too much. */
-export function onlyValue(said: ValueSaid): Token | Fault {
-  const [value, second] = said.values;
-  return value === undefined ? missing(said) : second === undefined ? value : { code: 'left-over', token: second };
-}
+/** Reads the only value; a second one is too much. */
+export const readOne =
+  <Value>(read: (value: Token, said: ValueSaid) => Value | Fault) =>
+  (said: ValueSaid): Value | Fault => {
+    const [value, second] = said.values;
+    if (value === undefined) return missing(said);
+    return second === undefined ? read(value, said) : leftOver(second);
+  };
 
 /** Outside what the setting's row allows. */
 export function outside({ name: setting }: ValueSaid, token: Piece, value: number): Fault | undefined {

@@ -2,11 +2,12 @@
 
 import { ringsTo, roles } from '../../../core/crew/crew-commands.ts';
 import type { PersonName } from '../../../core/ids.ts';
+import { isOwnKey } from '../../../core/own-key.ts';
 import type { SettingValues } from '../../../core/setting-kinds.ts';
 import type { CubicMetres, SquareMetres } from '../../../core/units.ts';
 import { placeNamed } from '../names-typed.ts';
 import { personTyped } from '../people-typed.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { isOutside, type Slot, slots } from '../slots.ts';
 import { nearest } from '../suggestions.ts';
 import { roomFrom } from '../typed/air-figures.ts';
@@ -15,7 +16,7 @@ import { withoutAccents } from '../typed/without-accents.ts';
 import { zonesNamed } from '../zones-typed.ts';
 import { leftOver, lineWith } from './act-line.ts';
 import { sheetFrom } from './read-names.ts';
-import { asOnePiece, missing, onlyValue, otherKind, type ValueSaid } from './setting-said.ts';
+import { asOnePiece, missing, otherKind, readOne, type ValueSaid } from './setting-said.ts';
 
 export function readSheetName(said: ValueSaid): SettingValues['sheet'] | Fault {
   const words = said.values.filter((token) => token.kind === 'word' || token.kind === 'quoted');
@@ -48,41 +49,30 @@ export function readZone(said: ValueSaid): SettingValues['zone'] | Fault {
   return { ...otherKind(said, token), couldBe: likely, tries };
 }
 
-export function readLanguage(said: ValueSaid): SettingValues['language'] | Fault {
-  const value = onlyValue(said);
-  if (isFault(value)) return value;
+export const readLanguage = readOne<SettingValues['language']>((value, said) => {
   const word = value.kind === 'word' ? withoutAccents(value.text.toLowerCase()) : '';
   const language = said.context.hearing.languages.get(word.replace('_', '-'));
   return language === undefined ? otherKind(said, value) : { language };
-}
+});
 
-const systems: ReadonlyMap<string, 'metric' | 'us'> = new Map([
-  ['metric', 'metric'],
-  ['si', 'metric'],
-  ['us', 'us'],
-]);
+const systems = { metric: 'metric', si: 'metric', us: 'us' } as const;
 
-export function readUnits(said: ValueSaid): SettingValues['units'] | Fault {
-  const value = onlyValue(said);
-  if (isFault(value)) return value;
-  const units = value.kind === 'word' ? systems.get(value.word) : undefined;
-  return units === undefined ? otherKind(said, value) : { units };
-}
+export const readUnits = readOne<SettingValues['units']>((value, said) => {
+  const word = value.kind === 'word' ? value.word : '';
+  return isOwnKey(systems, word) ? { units: systems[word] } : otherKind(said, value);
+});
 
-export function readRings(said: ValueSaid): SettingValues['rings'] | Fault {
-  const value = onlyValue(said);
-  if (isFault(value)) return value;
+export const readRings = readOne<SettingValues['rings']>((value, said) => {
   const rings = oneOf(ringsTo, value);
   return rings === undefined ? otherKind(said, value) : { rings };
-}
+});
 
-export function readSwitch(said: ValueSaid): SettingValues['switch'] | Fault {
-  const value = onlyValue(said);
-  if (isFault(value)) return value;
+const positions = { on: true, yes: true, off: false, no: false } as const;
+
+export const readSwitch = readOne<SettingValues['switch']>((value, said) => {
   const word = value.kind === 'word' ? value.word : '';
-  if (word === 'on' || word === 'yes') return { on: true };
-  return word === 'off' || word === 'no' ? { on: false } : otherKind(said, value);
-}
+  return isOwnKey(positions, word) ? { on: positions[word] } : otherKind(said, value);
+});
 
 export function readPeople(said: ValueSaid): SettingValues['people'] | Fault {
   const [first, second] = said.values;

@@ -2,10 +2,8 @@
 
 import fc from 'fast-check';
 import { partNamed, placeNamed } from '../../../bot/language/names-typed.ts';
-import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { cleanLine } from '../../../bot/language/typed/clean-line.ts';
 import type { Command, Stance } from '../../../core/commands.ts';
-import { ringsTo, roles } from '../../../core/crew/crew-commands.ts';
 import { methods } from '../../../core/methods.ts';
 import { solventUses } from '../../../core/solvent-uses.ts';
 import {
@@ -15,7 +13,6 @@ import {
   litres,
   micrometres,
   millimetres,
-  minutes,
   percent,
   squareMetres,
 } from '../../../core/units.ts';
@@ -23,6 +20,7 @@ import type { Amendment, AmendTarget } from '../../../core/verbs/correction-verb
 import { drawnMaterial, drawnMaterialAmendment } from './drawn-material.ts';
 import { partAndPeopleCommands } from './drawn-part-commands.ts';
 import { drawnSession } from './drawn-session.ts';
+import { drawnSetting } from './drawn-settings.ts';
 import { utc } from './shop-at-ten.ts';
 
 /** Down to a millionth: below it no unit here means anything. */
@@ -79,25 +77,6 @@ const only = <V extends string>(verb: V) => fc.constant(verb);
 function ofBatch<V extends 'stir' | 'stop' | 'filter' | 'thick' | 'gel' | 'judge'>(verb: V) {
   return fc.record({ verb: only(verb), batch }, { requiredKeys: ['verb'] });
 }
-
-const setting = fc.oneof(
-  fc.record({ name: only('sheet'), sheet }),
-  fc.record({ name: only('air-limit'), minutes: figure(1, 10_080).map(minutes) }),
-  fc.record({ name: only('digest'), hour: fc.integer({ min: 0, max: 23 }) }),
-  fc.record({ name: fc.constantFrom('units', 'crew-units'), units: fc.constantFrom('metric', 'us') }),
-  fc.record({ name: only('crew'), crewName: ownWords }),
-  fc.record({ name: only('zone'), zone: fc.constantFrom(...Intl.supportedValuesOf('timeZone'), 'UTC') }),
-  fc.record({
-    name: only('role'),
-    given: fc.array(
-      fc.record({ person: fc.constantFrom('kari', 'Ana María', 'lead'), role: fc.constantFrom(...roles) }),
-      { minLength: 1, maxLength: 3 },
-    ),
-  }),
-  fc.record({ name: fc.constantFrom('language', 'crew-language'), language: fc.constantFrom(...shipped.languages) }),
-  fc.record({ name: only('rings'), rings: fc.constantFrom(...ringsTo) }),
-  fc.record({ name: only('voc-limit'), grams: mass, per: fc.constantFrom('day', 'month', 'year') }),
-);
 
 const details = fc.record(
   {
@@ -247,7 +226,7 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
     ),
     use: fc.constantFrom(...solventUses),
   }),
-  fc.record({ verb: only('set'), setting }),
+  fc.record({ verb: only('set'), setting: drawnSetting }),
   { arbitrary: drawnMaterial, weight: 6 },
 );
 

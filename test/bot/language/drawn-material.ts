@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import type { Command } from '../../../core/commands.ts';
 import { components } from '../../../core/components.ts';
-import { epochMs, grams, litres, squareMetresPerHour } from '../../../core/units.ts';
+import { epochMs, grams, litres } from '../../../core/units.ts';
 import type { Amendment, AmendTarget } from '../../../core/verbs/correction-verbs.ts';
 import { utc } from './shop-at-ten.ts';
 
@@ -61,16 +61,6 @@ export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
     verb: only('mix'),
     amount: fc.record({ kind: only('mass'), grams: mass }),
     vesselLitres: volume,
-  }),
-  fc.record({
-    verb: only('set'),
-    setting: fc.oneof(
-      fc.record({ name: only('morning'), hour: fc.integer({ min: 0, max: 23 }) }),
-      fc.record({
-        name: only('rate'),
-        squareMetresPerHour: fc.integer({ min: 1, max: 9_999 }).map((rate) => squareMetresPerHour(rate / 8)),
-      }),
-    ),
   }),
 );
 

@@ -4,16 +4,7 @@ import fc from 'fast-check';
 import { type SolventId, solvents } from '../../../core/calc/solvents.ts';
 import type { Command } from '../../../core/commands.ts';
 import { alarms, gears, qualifications, whereabouts } from '../../../core/session/session-commands.ts';
-import {
-  cubicMetres,
-  epochMs,
-  grams,
-  litres,
-  metresPerSecond,
-  minutes,
-  percent,
-  squareMetres,
-} from '../../../core/units.ts';
+import { epochMs, grams, litres, metresPerSecond } from '../../../core/units.ts';
 import { utc } from './shop-at-ten.ts';
 
 const only = <V extends string>(verb: V) => fc.constant(verb);
@@ -41,28 +32,6 @@ const day = fc.constantFrom('2026-05-01', '2027-12-31', '2026-02-28');
 const time = fc.integer({ min: utc('2026-01-01T00:00') / 60_000, max: utc('2026-03-02T22:00') / 60_000 });
 const solvent = fc.constantFrom(...(Object.keys(solvents) as SolventId[]));
 const speed = fc.integer({ min: 1, max: 4000 }).map((value) => metresPerSecond(value / 1000));
-
-const setting = fc.oneof(
-  fc.record({ name: only('brief'), on: fc.boolean() }),
-  fc.record({ name: only('bell'), on: fc.boolean() }),
-  fc.record({ name: only('brief-ahead'), minutes: quarter(300).map((value) => minutes(Math.max(1, value))) }),
-  fc.record({ name: only('sprayers'), people: fc.uniqueArray(person, { maxLength: 3 }) }),
-  fc.record(
-    {
-      name: only('booth'),
-      place,
-      faceSquareMetres: quarter(40).map(squareMetres),
-      cubicMetres: quarter(900).map(cubicMetres),
-    },
-    { requiredKeys: ['name', 'place', 'faceSquareMetres'] },
-  ),
-  fc.record({ name: only('lel'), percent: fc.integer({ min: 4, max: 100 }).map((value) => percent(value / 4)) }),
-  fc.record({ name: only('mixing'), factor: fc.integer({ min: 2, max: 200 }).map((value) => value / 2) }),
-  fc.record({ name: only('emergency'), field: fc.constantFrom('call' as const, ...alarms), text: words }),
-  fc
-    .tuple(fc.integer({ min: 0, max: 23 }), fc.integer({ min: 1, max: 23 }))
-    .map(([fromHour, more]) => ({ name: 'quiet' as const, fromHour, toHour: (fromHour + more) % 24 })),
-);
 
 /** A brief that names a person twice, or nobody in a list, is not what a line says. */
 const brief = fc
@@ -113,5 +82,4 @@ export const drawnSession: readonly fc.Arbitrary<Command>[] = [
   fc.record({ verb: fc.constantFrom(...alarms), note: words }, { requiredKeys: ['verb'] }),
   fc.record({ verb: only('hot'), batch: fc.integer({ min: 1, max: 999 }), note: words }, { requiredKeys: ['verb'] }),
   fc.record({ verb: only('bell') }),
-  fc.record({ verb: only('set'), setting }),
 ];

@@ -1,0 +1,61 @@
+// Every setting that there is, off the table of settings, drawn at random within what a line can hold.
+
+import fc from 'fast-check';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
+import { ringsTo, roles } from '../../../core/crew/crew-commands.ts';
+import { emergencyFields } from '../../../core/session/session-commands.ts';
+import type { SettingKind } from '../../../core/setting-kinds.ts';
+import { Setting, type SettingRow, settingNames, settingRows } from '../../../core/settings.ts';
+
+type Limits = NonNullable<SettingRow['limits']>;
+
+const hour = fc.integer({ min: 0, max: 23 });
+/** Down to a quarter, which a line says to the last digit. */
+const within = ({ lowest, highest, above }: Limits) =>
+  fc.integer({ min: lowest * 4 + (above === true ? 1 : 0), max: highest * 4 }).map((value) => value / 4);
+/** Names that a line could take for something else stand in quotes. */
+const person = fc.constantFrom('kari', 'noor-2', 'Ana María', 'lead', 'spray', 'at', '12', 'a "b" \\c', 'tank');
+const words = fc.constantFrom('call 112', 'permit at 9:40 already', 'a "green" one', 'Bay two', 'hose by the door');
+
+const drawn: { readonly [Kind in SettingKind]: (limits: Limits) => fc.Arbitrary<object> } = {
+  sheet: () => fc.record({ sheet: fc.constantFrom('demo-clear', 'demo-build') }),
+  duration: (limits) => fc.record({ minutes: within(limits) }),
+  hour: () => fc.record({ hour }),
+  hours: () => fc.record({ fromHour: hour, toHour: hour }),
+  switch: () => fc.record({ on: fc.boolean() }),
+  percent: (limits) => fc.record({ percent: within(limits) }),
+  factor: (limits) => fc.record({ factor: within(limits) }),
+  rate: (limits) => fc.record({ squareMetresPerHour: within(limits) }),
+  quota: () => fc.record({ grams: within({ lowest: 1, highest: 1e6 }), per: fc.constantFrom('day', 'month', 'year') }),
+  'crew-name': () => fc.record({ crewName: words }),
+  zone: () => fc.record({ zone: fc.constantFrom(...Intl.supportedValuesOf('timeZone'), 'UTC') }),
+  language: () => fc.record({ language: fc.constantFrom(...shipped.languages) }),
+  units: () => fc.record({ units: fc.constantFrom('metric', 'us') }),
+  rings: () => fc.record({ rings: fc.constantFrom(...ringsTo) }),
+  people: () => fc.record({ people: fc.uniqueArray(person, { maxLength: 3 }) }),
+  roles: () =>
+    fc.record({
+      given: fc.array(fc.record({ person, role: fc.constantFrom(...roles) }), { minLength: 1, maxLength: 3 }),
+    }),
+  booth: () =>
+    fc.record(
+      {
+        place: fc.constantFrom('booth', 'booth-2', 'hall', 'room'),
+        faceSquareMetres: within({ lowest: 1, highest: 40 }),
+        cubicMetres: within({ lowest: 1, highest: 900 }),
+      },
+      { requiredKeys: ['place', 'faceSquareMetres'] },
+    ),
+  emergency: () => fc.record({ field: fc.constantFrom(...emergencyFields), text: words }),
+};
+
+/** The same hour twice is none at all, and reads back as midnight to midnight. */
+const noSpan = (setting: Setting): Setting =>
+  setting.name === 'quiet' && setting.fromHour === setting.toHour ? { ...setting, fromHour: 0, toHour: 0 } : setting;
+
+export const drawnSetting: fc.Arbitrary<Setting> = fc.oneof(
+  ...settingNames.map((name) => {
+    const { kind, limits = { lowest: 1, highest: 100 } }: SettingRow = settingRows[name];
+    return drawn[kind](limits).map((value) => noSpan(Setting.parse({ name, ...value })));
+  }),
+);
