@@ -33,64 +33,44 @@ export type RingNotes = ReturnType<typeof createRingNotes>;
 const sameRingMs = 120_000;
 const keptMs = 3_600_000;
 
+interface Notebook {
+  readonly postbox: Postbox;
+  readonly now: () => number;
+  /** Under what it is kept. */
+  readonly note: string;
+}
+
+type People = Rings[string]['people'];
+type Names = readonly PersonName[];
+
+const wanted = { is: 'wanted' as const };
+
 export function createRingNotes(crew: string, postbox: Postbox, now: () => number) {
-  const note = `rings/${crew}`;
-  const read = (): Rings => Rings.safeParse(JSON.parse(postbox.note(note) ?? '{}')).data ?? {};
-
-  const ringOf = (key: string) => ownValue(read(), key);
-
-  /** Rings of long ago go out with it. */
-  function write(changed: Rings): void {
-    const kept = Object.entries({ ...read(), ...changed }).filter(([, { lookedAt }]) => now() - lookedAt < keptMs);
-    postbox.setNote(note, JSON.stringify(Object.fromEntries(kept)));
-  }
-
-  function change(key: string, changed: (before: Rings[string]['people']) => Rings[string]['people']): void {
-    write({ [key]: { lookedAt: now(), people: changed(ringOf(key)?.people ?? {}) } });
-  }
-
-  const isToldToAll = (key: string): boolean => {
-    const people = Object.values(ringOf(key)?.people ?? {});
-    return people.length > 0 && people.every(({ is }) => is === 'told');
-  };
-
-  const isFresh = (ring: Rings[string] | undefined): ring is Rings[string] =>
-    ring !== undefined && now() - ring.lookedAt <= sameRingMs;
-
+  const book: Notebook = { postbox, now, note: `rings/${crew}` };
+  const become = (key: string, names: Names, state: People[string]) =>
+    change(book, key, (people) => ({ ...people, ...Object.fromEntries(names.map((name) => [name, state])) }));
   return {
-    isToldToAll,
+    isToldToAll: (key: string): boolean => isToldToAll(ringOf(book, key)),
     /** All of them were told in one message. */
-    cover: (keys: readonly string[], names: readonly PersonName[]): void => {
+    cover: (keys: readonly string[], names: Names): void => {
       const people = Object.fromEntries(names.map((name) => [name, { is: 'told' as const }]));
-      write(Object.fromEntries(keys.map((key) => [key, { lookedAt: now(), people, covered: true }])));
+      write(book, Object.fromEntries(keys.map((key) => [key, { lookedAt: now(), people, covered: true }])));
     },
     /** True once for a ring that was told with others a moment ago. */
     takeCovered: (key: string): boolean => {
-      const ring = ringOf(key);
-      if (!isFresh(ring) || ring.covered !== true) return false;
-      write({ [key]: { ...ring, covered: false } });
+      const ring = ringOf(book, key);
+      if (!isFresh(book, ring) || ring.covered !== true) return false;
+      write(book, { [key]: { ...ring, covered: false } });
       return true;
     },
-    /** Whom this ring has still to reach, of all whom it is for. */
-    begin: (key: string, names: readonly PersonName[]): readonly PersonName[] => {
-      const before = ringOf(key);
-      const goesOn = isFresh(before) && !isToldToAll(key);
-      const told = names.filter((name) => goesOn && ownValue(before.people, name)?.is === 'told');
-      change(key, (people) =>
-        Object.fromEntries(names.map((name) => [name, goesOn ? (ownValue(people, name) ?? wanted) : wanted])),
-      );
-      return names.filter((name) => !told.includes(name));
-    },
-    trying: (key: string, names: readonly PersonName[], { channel, thread }: Address): void => {
-      const tried = { is: 'tried' as const, channel, ...(thread === undefined ? {} : { thread }), at: now() };
-      change(key, (people) => ({ ...people, ...Object.fromEntries(names.map((name) => [name, tried])) }));
-    },
+    begin: (key: string, names: Names): Names => begin(book, key, names),
+    trying: (key: string, names: Names, { channel, thread }: Address): void =>
+      become(key, names, { is: 'tried', channel, ...(thread === undefined ? {} : { thread }), at: now() }),
     /** `wanted`: turned away, or looked for and not found. */
-    became: (key: string, names: readonly PersonName[], is: 'told' | 'wanted'): void =>
-      change(key, (people) => ({ ...people, ...Object.fromEntries(names.map((name) => [name, { is }])) })),
+    became: (key: string, names: Names, is: 'told' | 'wanted'): void => become(key, names, { is }),
     /** Tries without an answer; `undefined`: nothing of this ring was ever tried. */
     unanswered: (key: string): readonly Tried[] | undefined => {
-      const ring = ringOf(key);
+      const ring = ringOf(book, key);
       if (ring === undefined) return undefined;
       return Object.entries(ring.people).flatMap(([name, { is, channel, thread, at }]) =>
         is === 'tried' && channel !== undefined && at !== undefined ? [{ name, channel, thread, at }] : [],
@@ -99,4 +79,34 @@ export function createRingNotes(crew: string, postbox: Postbox, now: () => numbe
   };
 }
 
-const wanted = { is: 'wanted' as const };
+const read = ({ postbox, note }: Notebook): Rings => Rings.safeParse(JSON.parse(postbox.note(note) ?? '{}')).data ?? {};
+
+const ringOf = (book: Notebook, key: string) => ownValue(read(book), key);
+
+/** Rings of long ago go out with it. */
+function write(book: Notebook, changed: Rings): void {
+  const all = Object.entries({ ...read(book), ...changed });
+  const kept = all.filter(([, { lookedAt }]) => book.now() - lookedAt < keptMs);
+  book.postbox.setNote(book.note, JSON.stringify(Object.fromEntries(kept)));
+}
+
+function change(book: Notebook, key: string, changed: (before: People) => People): void {
+  write(book, { [key]: { lookedAt: book.now(), people: changed(ringOf(book, key)?.people ?? {}) } });
+}
+
+function isToldToAll(ring: Rings[string] | undefined): boolean {
+  const people = Object.values(ring?.people ?? {});
+  return people.length > 0 && people.every(({ is }) => is === 'told');
+}
+
+const isFresh = ({ now }: Notebook, ring: Rings[string] | undefined): ring is Rings[string] =>
+  ring !== undefined && now() - ring.lookedAt <= sameRingMs;
+
+/** Whom this ring has still to reach, of all whom it is for. */
+function begin(book: Notebook, key: string, names: Names): Names {
+  const before = ringOf(book, key);
+  const known = isFresh(book, before) && !isToldToAll(before) ? before.people : {};
+  const people = names.map((name) => [name, ownValue(known, name) ?? wanted] as const);
+  change(book, key, () => Object.fromEntries(people));
+  return people.flatMap(([name, { is }]) => (is === 'told' ? [] : [name]));
+}
