@@ -21,6 +21,8 @@ export interface Hearing {
   readonly times: readonly TimesTyped[];
   /** What is said in words, `half an hour`. */
   readonly minutes: ReadonlyMap<string, number>;
+  /** Slots by their label. */
+  readonly labels: ReadonlyMap<string, string>;
   readonly settings: ReadonlyMap<string, SettingName>;
   readonly languages: ReadonlyMap<string, string>;
   readonly noSlips: ReadonlySet<string>;
@@ -51,6 +53,11 @@ export function hearingOf(tongues: readonly Typed[], every = tongues, codes: rea
     units: spellingsOf(tongues.map(({ units }) => units)),
     times: tongues.map(({ times }) => times).filter(({ atHour, atOne, atNoon }) => atHour ?? atOne ?? atNoon),
     minutes: new Map(tongues.flatMap(({ times }) => Object.entries(times.minutes))),
+    labels: new Map(
+      tongues.flatMap(({ slots }) =>
+        Object.entries(slots).map(([name, label]) => [withoutAccents(label), name] as const),
+      ),
+    ),
     settings: new Map(
       tongues.flatMap(({ settings }) =>
         settingNames.flatMap((name) =>

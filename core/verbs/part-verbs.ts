@@ -57,7 +57,7 @@ export const partVerbs = {
       profileMicrometres: micrometres('profile', { noted: true }, { highest: 1_000, above: true }),
       saltsMilligramsPerSquareMetre: salts('salts', { noted: true, behind: 'salts' }),
       /** ISO 8502-3, how much: 0 to 5. */
-      dustRating: count('dust', { noted: true, behind: 'dust' }, { lowest: 0, highest: 5 }),
+      dustRating: count('dust', { noted: true, amend: true, behind: 'dust' }, { lowest: 0, highest: 5 }),
     },
     { leaves: { type: 'SurfacePrepared' } },
   ),

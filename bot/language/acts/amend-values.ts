@@ -9,6 +9,7 @@ import { batchMarks, fillers, methodsByWord } from '../trade-words.ts';
 import type { NumberToken, Token } from '../typed/tokens.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import type { Amendable } from './amend-target.ts';
+import { labelledAt } from './labelled-figures.ts';
 import { baseValue, batchFrom, doubtful, figureOf, impossibleUnit, limitsFor } from './sort-pieces.ts';
 import { withUnitText } from './unit-missing.ts';
 
@@ -29,8 +30,14 @@ export function walkValues(act: ActLine, row: Amendable, from: number, found: Fo
   for (let i = from; i < act.tokens.length; i++) {
     const token = act.tokens[i];
     if (token === undefined || token.kind === 'quoted') break;
+    const labelled = labelledAt(found.of.verb, act, i, 'amend');
     const time = saidTimeFrom(act.tokens, i, act.context);
-    if (time !== undefined) {
+    if (labelled !== undefined) {
+      if (isFault(labelled)) return labelled;
+      if (found.change.has(labelled.name)) return leftOver(token);
+      found.change.set(labelled.name, labelled.value);
+      i += 1;
+    } else if (time !== undefined) {
       if (isFault(time)) return time;
       if (found.change.has('at')) return leftOver(token);
       found.change.set('at', time.at);

@@ -156,8 +156,8 @@ function missing(act: ActLine, { told, slots, options, words }: FieldRow<SlotNam
 }
 
 /** With all that its row requires. */
-function commandOf(verb: Verb, said: Said): Command {
-  const command = { verb, ...Object.fromEntries(said) };
+export function commandOf(verb: Verb, said: ReadonlyMap<string, unknown>): Command {
+  const command = { ...Object.fromEntries(said), verb };
   if (!isWhole(command)) throw new Error(`a line of "${verb}" read without what it needs`);
   return command;
 }

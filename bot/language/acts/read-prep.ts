@@ -1,5 +1,5 @@
-// `prep impeller-7 sa2.5 60um salts 12mg/m2 dust 1`: how the steel was prepared. The grade is one of the published ones,
-// however it is spaced; profile is a film's unit, salts and dust have their labels.
+// `prep impeller-7 sa2.5 60um salts 12mg/m2`: how the steel was prepared. The grade is one of the published ones,
+// however it is spaced; profile is a film's unit, salts have their label.
 
 import type { CommandOf } from '../../../core/commands.ts';
 import { type SurfaceGrade, surfaceGrades } from '../../../core/grades.ts';
@@ -29,8 +29,8 @@ export function readPrep(act: ActLine): CommandOf<'prep'> | Fault {
       continue;
     }
     const label = token.kind === 'word' ? token.word : '';
-    if (label === 'salts' || label === 'salt' || label === 'dust') {
-      const used = label === 'dust' ? takeDust(said, act, i) : takeSalts(said, act, i);
+    if (label === 'salts' || label === 'salt') {
+      const used = takeSalts(said, act, i);
       if (typeof used === 'object') return used;
       i += used;
       continue;
@@ -122,20 +122,4 @@ function takeSalts(said: Said, act: ActLine, label: number): number | Fault {
   if (said.saltsMilligramsPerSquareMetre !== undefined) return leftOver(token);
   said.saltsMilligramsPerSquareMetre = milligramsPerSquareMetre(value);
   return glued === undefined ? 2 : 1;
-}
-
-function takeDust(said: Said, act: ActLine, label: number): number | Fault {
-  const token = act.tokens[label + 1];
-  const labelToken = act.tokens[label];
-  if (token?.kind !== 'number') {
-    return { code: 'incomplete', needs: ['dust'], ...(labelToken !== undefined && { token: labelToken }) };
-  }
-  const { limits } = slots.dust;
-  const { value, whole } = token.number;
-  if (!whole || (limits !== undefined && isOutside(limits, value))) {
-    return { code: 'impossible', token, needs: ['dust'], ...(limits !== undefined && { limits }) };
-  }
-  if (said.dustRating !== undefined) return leftOver(token);
-  said.dustRating = value;
-  return 1;
 }

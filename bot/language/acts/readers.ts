@@ -8,6 +8,7 @@ import { type Fault, isFault } from '../reading.ts';
 import { mannerOf } from '../time-and-permission.ts';
 import { type ActLine, type ActRead, leftOver, type Reader, type ReaderToTheEnd } from './act-line.ts';
 import { hourOrTemperature } from './hour-or-temperature.ts';
+import { labelledApart } from './labelled-figures.ts';
 import { readAir, readSurface } from './read-air.ts';
 import { alarmReader, qualificationReader, readNearMiss } from './read-alarms.ts';
 import { readAmend } from './read-amend.ts';
@@ -15,7 +16,7 @@ import { readBrief } from './read-brief.ts';
 import { readHandover, readOk, readShift } from './read-crew-acts.ts';
 import { readCure } from './read-cure.ts';
 import { readDiscard } from './read-discard.ts';
-import { fieldsReader } from './read-fields.ts';
+import { commandOf, fieldsReader } from './read-fields.ts';
 import { readAdhesion } from './read-film-tests.ts';
 import { filmReader } from './read-films.ts';
 import { readHold } from './read-hold.ts';
@@ -118,8 +119,11 @@ export function readAct(verb: Verb, act: ActLine): ActRead | Fault {
   const tokens = hasQuotes
     ? manner.tokens.flatMap((token) => withoutQuotes(token, act.context.hearing))
     : manner.tokens;
-  const command = readers[verb](tokens === act.tokens ? act : { ...act, tokens });
-  if (isFault(command)) return command;
+  const apart = labelledApart(verb, tokens === act.tokens ? act : { ...act, tokens });
+  if (isFault(apart)) return apart;
+  const read = readers[verb](apart.act);
+  if (isFault(read)) return read;
+  const command = apart.said.size === 0 ? read : commandOf(verb, new Map([...Object.entries(read), ...apart.said]));
   const { said, stance } = manner;
   return { command, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
 }

@@ -2,6 +2,7 @@
 
 import type { Method } from '../../../core/methods.ts';
 import type { SettingName } from '../../../core/settings.ts';
+import type { Slot } from '../slots.ts';
 import type { VocabularyName } from '../vocabulary.ts';
 import type { Meanings } from './english/lexicon.ts';
 import type { MethodWords } from './english/methods.ts';
@@ -13,6 +14,8 @@ export interface Typed {
   readonly verbs: Readonly<Record<VocabularyName, VerbWords>>;
   readonly openings: readonly Opening[];
   readonly terms: Terms;
+  /** What an act may take, by its label: what stands behind a word of its own is called by it. */
+  readonly slots: Readonly<Record<Slot, string>>;
   /** The small words, and the rest that is no term of the trade. */
   readonly meanings: Meanings;
   readonly methods: Readonly<Record<Method, MethodWords>>;

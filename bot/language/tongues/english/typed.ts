@@ -4,6 +4,7 @@ import type { Typed } from '../typed.ts';
 import { englishMeanings } from './lexicon.ts';
 import { englishMethods } from './methods.ts';
 import { englishSettings } from './settings.ts';
+import { slotNames } from './slots.ts';
 import { englishTerms } from './terms.ts';
 import { englishTimes } from './times.ts';
 import { englishUnits } from './units.ts';
@@ -16,6 +17,7 @@ export const englishTyped: Typed = {
     { words: 'anonymous', verb: 'near-miss', anonymous: true },
   ],
   terms: englishTerms,
+  slots: slotNames,
   meanings: englishMeanings,
   methods: englishMethods,
   units: englishUnits,

@@ -4,6 +4,7 @@ import type { Opening, Typed } from '../typed.ts';
 import { spanishMeanings } from './lexicon.ts';
 import { spanishMethods } from './methods.ts';
 import { spanishSettings } from './settings.ts';
+import { slotNames } from './slots.ts';
 import { spanishTerms } from './terms.ts';
 import { spanishTimes } from './times.ts';
 import { spanishUnits } from './units.ts';
@@ -45,6 +46,7 @@ export const spanishTyped: Typed = {
   verbs: spanishVerbs,
   openings,
   terms: spanishTerms,
+  slots: slotNames,
   meanings: spanishMeanings,
   methods: spanishMethods,
   units: spanishUnits,
