@@ -15,6 +15,7 @@ export function nextTaps(t: Telling, next: readonly NextAct<NextActId>[]): reado
   });
 }
 
+// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each next act
 function lineOf(t: Telling, { id, of, command, stance }: NextAct<NextActId>): string {
   switch (id) {
     case 'weigh':

@@ -59,6 +59,7 @@ function ownHazards(t: Telling, { command, at }: Request): Card['hazards'] {
   return atomised ? [] : workHazards(t, hazards);
 }
 
+// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each verb
 function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
   const { replies } = t.words;
   const { command } = request;

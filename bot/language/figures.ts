@@ -91,6 +91,7 @@ const msPerMinute = 60_000;
 /** Nobody reads 50000 g off a scale. */
 const kilogramsFrom = 10_000;
 
+// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a row for each kind of figure
 export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
   const { locale, mil, inch } = profile;
   const number = (digits: number) => numberFormat(locale, digits);

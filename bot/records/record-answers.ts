@@ -7,7 +7,13 @@ import { canStream, nameIn, nounOf, numberIn, partStream, type StreamId } from '
 import { inNaturalOrder } from '../../core/natural-order.ts';
 import { exportRows } from '../../core/records/export-rows.ts';
 import { periodRecord } from '../../core/records/period.ts';
-import type { FindKey, RecordQuestion, SpanAsked, TraceAsked } from '../../core/records/record-questions.ts';
+import type {
+  ExportForm,
+  FindKey,
+  RecordQuestion,
+  SpanAsked,
+  TraceAsked,
+} from '../../core/records/record-questions.ts';
 import { daysOf, type Span, spanOf } from '../../core/records/span.ts';
 import {
   streamsOfBatch,
@@ -53,173 +59,195 @@ export interface RecordAnswers {
 }
 
 export function createRecordAnswers(needs: RecordAnswersNeeds): RecordAnswers {
-  const { executor, store, crew, papers } = needs;
-  const { archive } = store;
-
-  async function answer(t: Telling, question: RecordQuestion, asker: Asker): Promise<Card> {
-    const { records } = t.words;
-    switch (question.ask) {
-      case 'week':
-      case 'month':
-      case 'from':
-        return onSpan(t, question.span, (span) => periodOf(t, span));
-      case 'trace':
-        return traceOf(t, question.of);
-      case 'find':
-        return findCard(t, question.value, await found(question.key, question.value, t));
-      case 'traveller':
-        return writeTraveller(needs, t, question.of);
-      case 'export':
-        return onSpan(t, question.span, async (span) => {
-          const envelopes = await Promise.all(
-            archive.filedBetween(crew, span.from, span.to).map((stream) => store.eventsUnder(crew, stream)),
-          );
-          const rows = exportRows(envelopes, span, t.shop.crew.zone);
-          const days = span.first === span.last ? span.first : `${span.first}_${span.last}`;
-          const { form } = question;
-          const text = await exportText(rows, form);
-          // A file of nothing is nothing to hand out.
-          if (text === '') return makeCard(records.exported(0), 'plain');
-          return makeCard(records.exported(rows.length), 'plain', {
-            lines: [records.exportHow],
-            paper: papers.put('exports', `${crew}-${days}.${form}`, text),
-            paperAgain: tap(t, 'ask-again', `export ${span.first} to ${span.last} ${form}`),
-          });
-        });
-      case 'voc':
-        return onSpan(t, question.span, (span) => solventCard(needs, t, span));
-      case 'verify':
-        return proofCard(t, await proveRecord(archive, crew, question.hash));
-      case 'backup':
-        return backup(t, question.file, asker);
-      case 'keep':
-        return keepCard(t);
-      default: {
-        const never: never = question;
-        return never;
-      }
-    }
-  }
-
-  async function onSpan(t: Telling, asked: SpanAsked, make: (span: Span) => Promise<Card>): Promise<Card> {
-    const span = spanOf(asked, t.now, t.shop.crew.zone);
-    return span === undefined ? makeCard(t.words.records.noSuchSpan, 'warn') : make(span);
-  }
-
-  async function periodOf(t: Telling, span: Span): Promise<Card> {
-    const shop = await executor.look(archive.filedBetween(crew, span.from, span.to));
-    const told = { ...t, shop };
-    const period = periodRecord(shop, span, t.now);
-    const { totals, limits } = await ledgerOf(needs, told, span);
-    const card = periodCard(told, { period, ledger: totals, limits, end: await store.head(crew) });
-    // A month of bars is a carpet.
-    const drawn = !period.idle && daysOf(span, shop.crew.zone).length <= 7;
-    return drawn ? { ...card, image: pictureRef({ of: 'days', first: span.first, last: span.last }) } : card;
-  }
-
-  async function traceOf(t: Telling, of: TraceAsked): Promise<Card> {
-    const { records } = t.words;
-    const nothing = (what: string) => makeCard(records.nothingKnown(what), 'plain');
-    if ('part' in of) {
-      const shop = await loadNamed(executor, (loaded) => streamsOfPart(loaded, of.part));
-      const trace = tracePart(shop, of.part);
-      if (trace === undefined) return nothing(of.part);
-      const card = partTraceCard({ ...t, shop }, trace);
-      const drawn = trace.part.cure !== undefined || trace.part.films.length > 0;
-      return drawn ? { ...card, image: pictureRef({ of: 'part', part: of.part }) } : card;
-    }
-    if ('batch' in of) {
-      const shop = await loadNamed(executor, (loaded) => streamsOfBatch(loaded, of.batch));
-      const trace = traceBatch(shop, of.batch);
-      return trace === undefined ? nothing(records.batchLabel(of.batch)) : batchTraceCard({ ...t, shop }, trace);
-    }
-    const cans = archive.bookedUnder(crew, 'lot', of.lot);
-    const shop = await loadNamed(executor, (loaded) => streamsOfLot(loaded, cans));
-    const trace = traceLot(shop, of.lot, cans);
-    return trace === undefined ? nothing(records.lotLabel(of.lot)) : lotTraceCard({ ...t, shop }, trace);
-  }
-
-  async function found(key: FindKey, value: string, t: Telling): Promise<Found> {
-    const streams = streamsFound(key, value, t);
-    const shop = await executor.look(streams);
-    return {
-      parts: streams
-        .flatMap((stream) => (nounOf(stream) === 'part' ? (shop.parts.get(nameIn(stream)) ?? []) : []))
-        .sort((a, b) => inNaturalOrder(a.name, b.name)),
-      cans: streams.flatMap((stream) => (nounOf(stream) === 'can' ? (shop.cans.get(numberIn(stream)) ?? []) : [])),
-    };
-  }
-
-  function streamsFound(key: FindKey, value: string, t: Telling): readonly StreamId[] {
-    if (key === 'date') {
-      const span = spanOf({ kind: 'day', day: { date: value } }, t.now, t.shop.crew.zone);
-      const filed = span === undefined ? [] : archive.filedBetween(crew, span.from, span.to);
-      return filed.filter((stream) => nounOf(stream) === 'part' || nounOf(stream) === 'can');
-    }
-    const keys = key === 'any' ? (['serial', 'job', 'customer', 'lot'] as const) : [key];
-    const booked = keys.flatMap((each) => archive.bookedUnder(crew, each, value));
-    const named = key === 'any' ? [partStream(value.toLowerCase())] : [];
-    const can = key === 'any' && /^\d{1,7}$/.test(value) ? [canStream(Number(value))] : [];
-    return [...new Set([...named, ...booked, ...can])].slice(0, mostFound);
-  }
-
-  async function backup(t: Telling, file: string, asker: Asker): Promise<Card> {
-    const { records } = t.words;
-    const missing = roleMissing(t.shop.crew, asker.name, { say: 'backup' });
-    if (missing !== undefined) {
-      const who = t.f.list(peopleFrom(t.shop.crew, missing));
-      return makeCard(records.backupRole, 'stop', { lines: [records.backupWho(who)] });
-    }
-    const path = papers.copyPath(file, asker.atConsole);
-    if (path === undefined) return makeCard(records.backupName, 'warn');
-    try {
-      await executor.giveHash('backup', t.now);
-      await archive.backup(path);
-      return backupCard(t, file);
-    } catch (error) {
-      return makeCard(records.backupFailed(error instanceof Error ? error.message : String(error)), 'stop');
-    }
-  }
-
-  async function day(t: Telling, asked: DayAsked): Promise<Card> {
-    const card = await tellingDay({ executor, store, crew }, t, asked);
-    const wanted = asked.kind === 'date' ? { date: asked.date } : asked.kind;
-    const span = spanOf({ kind: 'day', day: wanted }, t.now, t.shop.crew.zone);
-    if (span === undefined || card.facts.length === 0) return card;
-    const { lines, facts } = await limitsAt(needs, t, span);
-    return {
-      ...card,
-      facts: [...card.facts, ...facts],
-      lines: [...card.lines, ...lines],
-      actions: [...card.actions, tap(t, 'whole-day', `from ${span.first} to ${span.last}`)],
-      image: pictureRef({ of: 'days', first: span.first, last: span.last }),
-    };
-  }
-
   return {
-    answer,
-    day,
-    digest: async (t, date) => {
-      const card = await day(t, { kind: 'date', date });
-      const end = await executor.giveHash('digest', t.now);
-      return end === undefined
-        ? card
-        : { ...card, lines: [...card.lines, t.words.records.lastHash(end.seq, end.hash)] };
-    },
-    picture: async (t, ref) => {
-      const wanted = pictureFrom(ref);
-      if (wanted === undefined) return undefined;
-      if (wanted.of === 'part') {
-        const shop = await loadNamed(executor, (loaded) => streamsOfPart(loaded, wanted.part));
-        const part = shop.parts.get(wanted.part);
-        return part === undefined ? undefined : drawn(partDrawings({ ...t, shop }, part));
-      }
-      const span = spanOf({ kind: 'range', from: wanted.first, to: wanted.last }, t.now, t.shop.crew.zone);
-      if (span === undefined) return undefined;
-      const shop = await executor.look(archive.filedBetween(crew, span.from, span.to));
-      return drawn(daysDrawings({ ...t, shop }, span));
-    },
+    answer: (t, question, asker) => answer(needs, t, question, asker),
+    day: (t, asked) => dayOf(needs, t, asked),
+    digest: (t, date) => digest(needs, t, date),
+    picture: (t, ref) => picture(needs, t, ref),
   };
+}
+
+async function answer(needs: RecordAnswersNeeds, t: Telling, question: RecordQuestion, asker: Asker): Promise<Card> {
+  const { store, crew } = needs;
+  switch (question.ask) {
+    case 'week':
+    case 'month':
+    case 'from':
+      return onSpan(t, question.span, (span) => periodOf(needs, t, span));
+    case 'trace':
+      return traceOf(needs, t, question.of);
+    case 'find':
+      return findCard(t, question.value, await found(needs, question.key, question.value, t));
+    case 'traveller':
+      return writeTraveller(needs, t, question.of);
+    case 'export':
+      return onSpan(t, question.span, (span) => exported(needs, t, span, question.form));
+    case 'voc':
+      return onSpan(t, question.span, (span) => solventCard(needs, t, span));
+    case 'verify':
+      return proofCard(t, await proveRecord(store.archive, crew, question.hash));
+    case 'backup':
+      return backup(needs, t, question.file, asker);
+    case 'keep':
+      return keepCard(t);
+    default: {
+      const never: never = question;
+      return never;
+    }
+  }
+}
+
+async function exported(
+  { store, crew, papers }: RecordAnswersNeeds,
+  t: Telling,
+  span: Span,
+  form: ExportForm,
+): Promise<Card> {
+  const { records } = t.words;
+  const streams = store.archive.filedBetween(crew, span.from, span.to);
+  const envelopes = await Promise.all(streams.map((stream) => store.eventsUnder(crew, stream)));
+  const rows = exportRows(envelopes, span, t.shop.crew.zone);
+  const days = span.first === span.last ? span.first : `${span.first}_${span.last}`;
+  const text = await exportText(rows, form);
+  // A file of nothing is nothing to hand out.
+  if (text === '') return makeCard(records.exported(0), 'plain');
+  return makeCard(records.exported(rows.length), 'plain', {
+    lines: [records.exportHow],
+    paper: papers.put('exports', `${crew}-${days}.${form}`, text),
+    paperAgain: tap(t, 'ask-again', `export ${span.first} to ${span.last} ${form}`),
+  });
+}
+
+async function onSpan(t: Telling, asked: SpanAsked, make: (span: Span) => Promise<Card>): Promise<Card> {
+  const span = spanOf(asked, t.now, t.shop.crew.zone);
+  return span === undefined ? makeCard(t.words.records.noSuchSpan, 'warn') : make(span);
+}
+
+async function periodOf(needs: RecordAnswersNeeds, t: Telling, span: Span): Promise<Card> {
+  const { executor, store, crew } = needs;
+  const shop = await executor.look(store.archive.filedBetween(crew, span.from, span.to));
+  const told = { ...t, shop };
+  const period = periodRecord(shop, span, t.now);
+  const { totals, limits } = await ledgerOf(needs, told, span);
+  const card = periodCard(told, { period, ledger: totals, limits, end: await store.head(crew) });
+  // A month of bars is a carpet.
+  const drawn = !period.idle && daysOf(span, shop.crew.zone).length <= 7;
+  return drawn ? { ...card, image: pictureRef({ of: 'days', first: span.first, last: span.last }) } : card;
+}
+
+async function traceOf({ executor, store, crew }: RecordAnswersNeeds, t: Telling, of: TraceAsked): Promise<Card> {
+  const { records } = t.words;
+  const nothing = (what: string) => makeCard(records.nothingKnown(what), 'plain');
+  if ('part' in of) {
+    const shop = await loadNamed(executor, (loaded) => streamsOfPart(loaded, of.part));
+    const trace = tracePart(shop, of.part);
+    if (trace === undefined) return nothing(of.part);
+    const card = partTraceCard({ ...t, shop }, trace);
+    const drawn = trace.part.cure !== undefined || trace.part.films.length > 0;
+    return drawn ? { ...card, image: pictureRef({ of: 'part', part: of.part }) } : card;
+  }
+  if ('batch' in of) {
+    const shop = await loadNamed(executor, (loaded) => streamsOfBatch(loaded, of.batch));
+    const trace = traceBatch(shop, of.batch);
+    return trace === undefined ? nothing(records.batchLabel(of.batch)) : batchTraceCard({ ...t, shop }, trace);
+  }
+  const cans = store.archive.bookedUnder(crew, 'lot', of.lot);
+  const shop = await loadNamed(executor, (loaded) => streamsOfLot(loaded, cans));
+  const trace = traceLot(shop, of.lot, cans);
+  return trace === undefined ? nothing(records.lotLabel(of.lot)) : lotTraceCard({ ...t, shop }, trace);
+}
+
+async function found(needs: RecordAnswersNeeds, key: FindKey, value: string, t: Telling): Promise<Found> {
+  const streams = streamsFound(needs, key, value, t);
+  const shop = await needs.executor.look(streams);
+  return {
+    parts: streams
+      .flatMap((stream) => (nounOf(stream) === 'part' ? (shop.parts.get(nameIn(stream)) ?? []) : []))
+      .sort((a, b) => inNaturalOrder(a.name, b.name)),
+    cans: streams.flatMap((stream) => (nounOf(stream) === 'can' ? (shop.cans.get(numberIn(stream)) ?? []) : [])),
+  };
+}
+
+function streamsFound(
+  { store, crew }: RecordAnswersNeeds,
+  key: FindKey,
+  value: string,
+  t: Telling,
+): readonly StreamId[] {
+  const { archive } = store;
+  if (key === 'date') {
+    const span = spanOf({ kind: 'day', day: { date: value } }, t.now, t.shop.crew.zone);
+    const filed = span === undefined ? [] : archive.filedBetween(crew, span.from, span.to);
+    return filed.filter((stream) => nounOf(stream) === 'part' || nounOf(stream) === 'can');
+  }
+  const keys = key === 'any' ? (['serial', 'job', 'customer', 'lot'] as const) : [key];
+  const booked = keys.flatMap((each) => archive.bookedUnder(crew, each, value));
+  const named = key === 'any' ? [partStream(value.toLowerCase())] : [];
+  const can = key === 'any' && /^\d{1,7}$/.test(value) ? [canStream(Number(value))] : [];
+  return [...new Set([...named, ...booked, ...can])].slice(0, mostFound);
+}
+
+async function backup(
+  { executor, store, papers }: RecordAnswersNeeds,
+  t: Telling,
+  file: string,
+  asker: Asker,
+): Promise<Card> {
+  const { records } = t.words;
+  const missing = roleMissing(t.shop.crew, asker.name, { say: 'backup' });
+  if (missing !== undefined) {
+    const who = t.f.list(peopleFrom(t.shop.crew, missing));
+    return makeCard(records.backupRole, 'stop', { lines: [records.backupWho(who)] });
+  }
+  const path = papers.copyPath(file, asker.atConsole);
+  if (path === undefined) return makeCard(records.backupName, 'warn');
+  try {
+    await executor.giveHash('backup', t.now);
+    await store.archive.backup(path);
+    return backupCard(t, file);
+  } catch (error) {
+    return makeCard(records.backupFailed(error instanceof Error ? error.message : String(error)), 'stop');
+  }
+}
+
+async function dayOf(needs: RecordAnswersNeeds, t: Telling, asked: DayAsked): Promise<Card> {
+  const card = await tellingDay(needs, t, asked);
+  const wanted = asked.kind === 'date' ? { date: asked.date } : asked.kind;
+  const span = spanOf({ kind: 'day', day: wanted }, t.now, t.shop.crew.zone);
+  if (span === undefined || card.facts.length === 0) return card;
+  const { lines, facts } = await limitsAt(needs, t, span);
+  return {
+    ...card,
+    facts: [...card.facts, ...facts],
+    lines: [...card.lines, ...lines],
+    actions: [...card.actions, tap(t, 'whole-day', `from ${span.first} to ${span.last}`)],
+    image: pictureRef({ of: 'days', first: span.first, last: span.last }),
+  };
+}
+
+/** With the record's last hash, since nobody asked for this one. */
+async function digest(needs: RecordAnswersNeeds, t: Telling, date: string): Promise<Card> {
+  const card = await dayOf(needs, t, { kind: 'date', date });
+  const end = await needs.executor.giveHash('digest', t.now);
+  return end === undefined ? card : { ...card, lines: [...card.lines, t.words.records.lastHash(end.seq, end.hash)] };
+}
+
+async function picture(
+  { executor, store, crew }: RecordAnswersNeeds,
+  t: Telling,
+  ref: string,
+): Promise<Uint8Array | undefined> {
+  const wanted = pictureFrom(ref);
+  if (wanted === undefined) return undefined;
+  if (wanted.of === 'part') {
+    const shop = await loadNamed(executor, (loaded) => streamsOfPart(loaded, wanted.part));
+    const part = shop.parts.get(wanted.part);
+    return part === undefined ? undefined : drawn(partDrawings({ ...t, shop }, part));
+  }
+  const span = spanOf({ kind: 'range', from: wanted.first, to: wanted.last }, t.now, t.shop.crew.zone);
+  if (span === undefined) return undefined;
+  const shop = await executor.look(store.archive.filedBetween(crew, span.from, span.to));
+  return drawn(daysDrawings({ ...t, shop }, span));
 }
 
 /** More is no answer: the line must say more. */

@@ -28,8 +28,8 @@ export interface PageShown {
   readonly overview: Overview;
   readonly picture: Wired['picture'];
   readonly papers: PaperTray;
-  readonly crewFile: CrewFile;
   readonly tongues: Tongues;
+  readonly crewFile: CrewFile;
   readonly log: Log;
 }
 
@@ -52,67 +52,29 @@ export interface ServeSlackNeeds {
   readonly stop: Promise<unknown>;
 }
 
+/** What is open while it serves. */
+interface Serving extends ServeSlackNeeds {
+  readonly log: Log;
+  readonly tickers: Ticker[];
+  readonly conversation: Conversation | undefined;
+  /** Of the crew whose page it is. */
+  shown: (Omit<PageShown, 'host' | 'conversation' | 'log'> & { wired: Wired; wake: () => void }) | undefined;
+}
+
 /** Until it is stopped; a fault where it cannot start. */
 export async function serveSlack(needs: ServeSlackNeeds): Promise<ConfigFault | undefined> {
-  const { settings, crews, postbox, clock, speed } = needs;
+  const { settings, crews, postbox, clock } = needs;
   const log = createSlackLog();
-  const tickers: Ticker[] = [];
   const conversation = needs.page?.openConversation(log);
-  let shown: (Omit<PageShown, 'host' | 'conversation' | 'log'> & { wired: Wired; wake: () => void }) | undefined;
-
-  function tick({ executor, ringer }: Wired): () => void {
-    let ticker: Ticker | undefined;
-    void executor
-      .reconcile(clock.now())
-      .catch((error: unknown) => log.error('reconcile-failed', { error: String(error) }))
-      .then(() => {
-        ticker = startTicker({ ringer, executor, clock, log, speed });
-        tickers.push(ticker);
-      });
-    return () => ticker?.wake();
-  }
-
-  async function stopTickers(): Promise<void> {
-    for (const ticker of tickers) await ticker.stop();
-  }
-
-  /** A page that cannot be opened takes no bell with it. */
-  async function openBeside(slack: Slack): Promise<Page | undefined> {
-    if (needs.page === undefined || conversation === undefined || shown === undefined) return undefined;
-    const { wired, wake, ...parts } = shown;
-    const host = overheardHost(wired.host, conversation, (answer) => {
-      if (!answer.recorded) return;
-      wake();
-      void slack.refresh(answer).catch((error: unknown) => log.error('refresh-failed', { error: String(error) }));
-    });
-    const page = await needs.page.open({ ...parts, host, conversation, log });
-    if (!('fault' in page)) return page;
-    log.error('page-not-opened', page);
-    return undefined;
-  }
-
-  const slack = await startSlack({
-    settings,
-    postbox,
-    clock,
-    log,
-    crews,
-    wire: (crew, crewFile, rings) => {
-      const both = conversation === undefined ? rings : ringsInBoth(rings, conversation);
-      const wired = needs.wire(crew, crewFile, both, log);
-      const wake = tick(wired);
-      if (conversation === undefined) return { ...wired, wake };
-      const { overview, picture, papers, tongues } = wired;
-      shown = { wired, wake, overview, picture, papers, tongues, crewFile };
-      return { ...wired, wake, host: overheardHost(wired.host, conversation, () => undefined) };
-    },
-  });
+  const serving: Serving = { ...needs, log, tickers: [], conversation, shown: undefined };
+  const wire: Wiring = (crew, crewFile, rings) => wireCrew(serving, crew, crewFile, rings);
+  const slack = await startSlack({ settings, postbox, clock, log, crews, wire });
   if ('fault' in slack) {
-    await stopTickers();
+    await stopTickers(serving);
     conversation?.close();
     return slack;
   }
-  const page = await openBeside(slack);
+  const page = await openBeside(serving, slack);
   log.info('serving', {
     mode: settings.mode,
     port: slack.port() ?? null,
@@ -123,7 +85,53 @@ export async function serveSlack(needs: ServeSlackNeeds): Promise<ConfigFault | 
   log.info('stopping');
   await page?.stop();
   await slack.stop();
-  await stopTickers();
+  await stopTickers(serving);
   conversation?.close();
+  return undefined;
+}
+
+type Wiring = Parameters<typeof startSlack>[0]['wire'];
+
+function wireCrew(serving: Serving, ...[crew, crewFile, rings]: Parameters<Wiring>): ReturnType<Wiring> {
+  const { conversation, log } = serving;
+  const both = conversation === undefined ? rings : ringsInBoth(rings, conversation);
+  const wired = serving.wire(crew, crewFile, both, log);
+  const wake = tick(serving, wired);
+  if (conversation === undefined) return { ...wired, wake };
+  const { overview, picture, papers, tongues } = wired;
+  serving.shown = { wired, wake, overview, picture, papers, tongues, crewFile };
+  return { ...wired, wake, host: overheardHost(wired.host, conversation, () => undefined) };
+}
+
+/** Keeps its bells going; what is given wakes them. */
+function tick({ clock, log, speed, tickers }: Serving, { executor, ringer }: Wired): () => void {
+  let ticker: Ticker | undefined;
+  void executor
+    .reconcile(clock.now())
+    .catch((error: unknown) => log.error('reconcile-failed', { error: String(error) }))
+    .then(() => {
+      ticker = startTicker({ ringer, executor, clock, log, speed });
+      tickers.push(ticker);
+    });
+  return () => ticker?.wake();
+}
+
+async function stopTickers({ tickers }: Serving): Promise<void> {
+  for (const ticker of tickers) await ticker.stop();
+}
+
+/** A page that cannot be opened takes no bell with it. */
+async function openBeside(serving: Serving, slack: Slack): Promise<Page | undefined> {
+  const { conversation, shown, log } = serving;
+  if (serving.page === undefined || conversation === undefined || shown === undefined) return undefined;
+  const { wired, wake, ...parts } = shown;
+  const host = overheardHost(wired.host, conversation, (answer) => {
+    if (!answer.recorded) return;
+    wake();
+    void slack.refresh(answer).catch((error: unknown) => log.error('refresh-failed', { error: String(error) }));
+  });
+  const page = await serving.page.open({ ...parts, host, conversation, log });
+  if (!('fault' in page)) return page;
+  log.error('page-not-opened', page);
   return undefined;
 }

@@ -33,101 +33,114 @@ export interface Terminal {
   readonly say: (raw: string, lineNumber: number) => Promise<{ answer?: Answer; waitUntil?: EpochMs }>;
 }
 
-export function createTerminal({ host, overview, clock, crewFile, tongues, as }: TerminalNeeds): Terminal {
+/** What an answer at this terminal is made of. */
+interface AtTerminal extends TerminalNeeds, Pick<CrewFile, 'language' | 'units'> {
+  readonly speakers: Speakers;
+  readonly words: Words;
+}
+
+export function createTerminal(needs: TerminalNeeds): Terminal {
+  const { crewFile, tongues, as } = needs;
   const speakers = createSpeakers();
   const { language, units } = crewFile.people.find(({ name }) => name === as) ?? crewFile;
   const words = tongues.wordsIn(language, units);
+  const at: AtTerminal = { ...needs, speakers, language, units, words };
+  return { speakers, words, say: (raw, lineNumber) => say(at, raw, lineNumber) };
+}
 
-  async function say(raw: string, lineNumber: number) {
-    // Where the record cannot be read, the crew's file is all that is known.
-    const crew: CrewFile = await overview.crew().catch(() => crewFile);
-    const line = readTerminalLine(raw, { as, now: clock.now(), zone: crew.zone });
-    if (line.kind === 'silence') return {};
-    const speaker = asWritten(crew, line.as);
-    if (line.kind === 'wait') return { answer: waiting(crew, speaker, line.until, lineNumber), waitUntil: line.until };
-    const id = line.id ?? String(lineNumber);
-    if (line.kind === 'leave') return { answer: leaving(crew, speaker, id) };
-    if (line.kind === 'wait-bare') return { answer: incomplete(crew, speaker, id, 'wait 90m', []) };
-    const text = textOf(crew, line, speaker);
-    if (text === undefined) {
-      // Delivered again, a tap has its answer already, though the card that it was on is gone.
-      const before = await host.handle({ text: '', as: speaker, in: id, id: line.id });
-      return { answer: before ?? noSuchTap(crew, line, speaker, id) };
-    }
-    const pressed = pressedBy(line, speaker);
-    const given = await host.handle({ text, as: speaker, in: id, id: line.id, atConsole: true, ...pressed });
-    if (given === undefined) return isEmpty(line) ? { answer: incomplete(crew, speaker, id, 'help', ['help']) } : {};
-    speakers.saw(given);
-    return { answer: given };
+async function say(at: AtTerminal, raw: string, lineNumber: number) {
+  const { host, overview, clock, crewFile, as, speakers } = at;
+  // Where the record cannot be read, the crew's file is all that is known.
+  const crew: CrewFile = await overview.crew().catch(() => crewFile);
+  const line = readTerminalLine(raw, { as, now: clock.now(), zone: crew.zone });
+  if (line.kind === 'silence') return {};
+  const speaker = asWritten(crew, line.as);
+  if (line.kind === 'wait')
+    return { answer: waiting(at, crew, speaker, line.until, lineNumber), waitUntil: line.until };
+  const id = line.id ?? String(lineNumber);
+  if (line.kind === 'leave') return { answer: leaving(at, crew, speaker, id) };
+  if (line.kind === 'wait-bare') return { answer: incomplete(at, crew, speaker, id, 'wait 90m', []) };
+  const text = textOf(speakers, crew, line, speaker);
+  if (text === undefined) {
+    // Delivered again, a tap has its answer already, though the card that it was on is gone.
+    const before = await host.handle({ text: '', as: speaker, in: id, id: line.id });
+    return { answer: before ?? noSuchTap(at, crew, line, speaker, id) };
   }
+  const pressed = pressedBy(speakers, line, speaker);
+  const given = await host.handle({ text, as: speaker, in: id, id: line.id, atConsole: true, ...pressed });
+  if (given === undefined) return isEmpty(line) ? { answer: incomplete(at, crew, speaker, id, 'help', ['help']) } : {};
+  speakers.saw(given);
+  return { answer: given };
+}
 
-  /** A tap acts on the last card that its speaker saw, as it was then. */
-  function pressedBy(line: Extract<TerminalLine, { kind: 'say' | 'tap' }>, speaker: string) {
-    const action = line.kind === 'tap' ? speakers.tapsOf(speaker).find(({ id }) => id === line.tap) : undefined;
-    return action === undefined ? {} : { pressed: { label: action.label, moved: speakers.movedFor(speaker) } };
-  }
+/** A tap acts on the last card that its speaker saw, as it was then. */
+function pressedBy(speakers: Speakers, line: Extract<TerminalLine, { kind: 'say' | 'tap' }>, speaker: string) {
+  const action = line.kind === 'tap' ? speakers.tapsOf(speaker).find(({ id }) => id === line.tap) : undefined;
+  return action === undefined ? {} : { pressed: { label: action.label, moved: speakers.movedFor(speaker) } };
+}
 
-  function textOf(
-    crew: CrewFile,
-    line: Extract<TerminalLine, { kind: 'say' | 'tap' }>,
-    speaker: string,
-  ): string | undefined {
-    if (line.kind === 'say') return line.text;
-    const tapped = speakers.tapsOf(speaker).find(({ id }) => id === line.tap)?.line;
-    const units = crew.people.find(({ name }) => name === speaker)?.units ?? crew.units;
-    return tapped === undefined ? undefined : fillInOrder(inUnitsOf(tapped, units), line.fill);
-  }
+function textOf(
+  speakers: Speakers,
+  crew: CrewFile,
+  line: Extract<TerminalLine, { kind: 'say' | 'tap' }>,
+  speaker: string,
+): string | undefined {
+  if (line.kind === 'say') return line.text;
+  const tapped = speakers.tapsOf(speaker).find(({ id }) => id === line.tap)?.line;
+  const units = crew.people.find(({ name }) => name === speaker)?.units ?? crew.units;
+  return tapped === undefined ? undefined : fillInOrder(inUnitsOf(tapped, units), line.fill);
+}
 
-  /** A name or a delivery without a word is no silence: its sender waits for an answer. */
-  function incomplete(
-    crew: CrewFile,
-    speaker: string,
-    id: string,
-    example: string,
-    suggestions: readonly string[],
-  ): Answer {
-    const nowhere = { token: '', from: 0, to: 0, needs: [], couldBe: [] };
-    const misread: Misread = { code: 'incomplete', ...nowhere, example, suggestions };
-    const { answer } = head(crew, speaker, id);
-    const given = makeAnswer({
-      ...answer,
-      kind: 'misread',
-      code: misread.code,
-      card: misreadCard({ words }, misread),
-    });
-    speakers.saw(given);
-    return given;
-  }
+/** A name or a delivery without a word is no silence: its sender waits for an answer. */
+function incomplete(
+  at: AtTerminal,
+  crew: CrewFile,
+  speaker: string,
+  id: string,
+  example: string,
+  suggestions: readonly string[],
+): Answer {
+  const nowhere = { token: '', from: 0, to: 0, needs: [], couldBe: [] };
+  const misread: Misread = { code: 'incomplete', ...nowhere, example, suggestions };
+  const { answer } = head(at, crew, speaker, id);
+  const given = makeAnswer({
+    ...answer,
+    kind: 'misread',
+    code: misread.code,
+    card: misreadCard({ words: at.words }, misread),
+  });
+  at.speakers.saw(given);
+  return given;
+}
 
-  function leaving(crew: CrewFile, speaker: string, id: string): Answer {
-    const card = makeCard(words.replies.howToLeave, 'plain', { lines: words.replies.howToLeaveLines });
-    return makeAnswer({ ...head(crew, speaker, id).answer, kind: 'reply', code: null, card });
-  }
+function leaving(at: AtTerminal, crew: CrewFile, speaker: string, id: string): Answer {
+  const { replies } = at.words;
+  const card = makeCard(replies.howToLeave, 'plain', { lines: replies.howToLeaveLines });
+  return makeAnswer({ ...head(at, crew, speaker, id).answer, kind: 'reply', code: null, card });
+}
 
-  function head(crew: CrewFile, speaker: string, id: string) {
-    const f = figuresFor({ profile: tongues.profileOf(language, units), units, zone: crew.zone, now: clock.now() });
-    return { f, answer: { at: f.iso(clock.now()), in: id, as: speaker, to: [speaker], key: null, recorded: false } };
-  }
+function head({ language, units, tongues, clock }: AtTerminal, crew: CrewFile, speaker: string, id: string) {
+  const f = figuresFor({ profile: tongues.profileOf(language, units), units, zone: crew.zone, now: clock.now() });
+  return { f, answer: { at: f.iso(clock.now()), in: id, as: speaker, to: [speaker], key: null, recorded: false } };
+}
 
-  function waiting(crew: CrewFile, speaker: string, until: EpochMs, lineNumber: number): Answer {
-    const { f, answer } = head(crew, speaker, String(lineNumber));
-    return makeAnswer({
-      ...answer,
-      kind: 'reply',
-      code: null,
-      card: makeCard(words.replies.waiting(f.timeUp(until)), 'plain'),
-    });
-  }
+function waiting(at: AtTerminal, crew: CrewFile, speaker: string, until: EpochMs, lineNumber: number): Answer {
+  const { f, answer } = head(at, crew, speaker, String(lineNumber));
+  return makeAnswer({
+    ...answer,
+    kind: 'reply',
+    code: null,
+    card: makeCard(at.words.replies.waiting(f.timeUp(until)), 'plain'),
+  });
+}
 
-  function noSuchTap(crew: CrewFile, line: TerminalLine, speaker: string, id: string): Answer {
-    const { answer } = head(crew, speaker, id);
-    const ids = speakers.tapsOf(speaker).map((tap) => tap.id);
-    const tap = line.kind === 'tap' ? line.tap : '';
-    const card = makeCard(words.replies.notClear, 'warn', { lines: [words.replies.noSuchTap(tap, ids.join(', '))] });
-    return makeAnswer({ ...answer, kind: 'misread', code: 'no-such-tap', card });
-  }
-
-  return { speakers, words, say };
+function noSuchTap(at: AtTerminal, crew: CrewFile, line: TerminalLine, speaker: string, id: string): Answer {
+  const { answer } = head(at, crew, speaker, id);
+  const { words, speakers } = at;
+  const ids = speakers.tapsOf(speaker).map((tap) => tap.id);
+  const tap = line.kind === 'tap' ? line.tap : '';
+  const card = makeCard(words.replies.notClear, 'warn', { lines: [words.replies.noSuchTap(tap, ids.join(', '))] });
+  return makeAnswer({ ...answer, kind: 'misread', code: 'no-such-tap', card });
 }
 
 /** As the crew writes the name, whatever the thumb made of its capitals and accents. */

@@ -10,7 +10,7 @@ import { postHtml } from './html/post-html.ts';
 import type { Html } from './html/viewer.ts';
 import { boardFor, maySeeWall, nameOf, type PageContext, type PageEnv, viewerOf } from './page-env.ts';
 import type { PageNeeds } from './page-needs.ts';
-import { rateLimit } from './rate-limit.ts';
+import { type RateLimit, rateLimit } from './rate-limit.ts';
 
 export interface LiveRoutes {
   readonly app: Hono<PageEnv>;
@@ -21,109 +21,116 @@ export interface LiveRoutes {
 /** A crew of eight with two pages each, and some left open. */
 const mostStreams = 60;
 
+/** What all open streams share. */
+interface Streams {
+  readonly open: Set<() => void>;
+  readonly opening: RateLimit;
+}
+
 export function liveRoutes(needs: PageNeeds): LiveRoutes {
-  const { conversation } = needs;
   const app = new Hono<PageEnv>();
-  const open = new Set<() => void>();
-  const opening = rateLimit({ atOnce: 30, secondsEach: 1 });
-
-  /** The same for both: `first` on opening, `onPost` for each post, `scene` whenever it has changed. */
-  function stream(
-    c: PageContext,
-    first: (sse: Sender) => void,
-    onPost: (sse: Sender, post: Post) => void,
-    scene: () => Promise<Scene>,
-  ): Response | Promise<Response> {
-    const wait = opening.take(c.get('session').id);
-    if (wait > 0 || open.size >= mostStreams) return c.text('', 429, { 'retry-after': String(Math.max(wait, 5)) });
-    // A proxy that collects answers before it hands them on would keep the bells to itself.
-    c.header('x-accel-buffering', 'no');
-    return streamSSE(c, async (stream) => {
-      const sse = sender(stream, needs);
-      let shown = '';
-      const show = async () => {
-        const { clock, content } = await scene();
-        const html = String(await content);
-        // Sent only when it says something else; in between the page is told that it is connected.
-        if (html === shown) return sse.send({ event: 'beat', data: clock });
-        shown = html;
-        sse.send({ event: 'scene', data: html });
-      };
-      const refresh = () => {
-        show().catch((error: unknown) => needs.log.error('page-scene-failed', { error: String(error) }));
-      };
-      const unfollow = conversation.follow((post) => {
-        onPost(sse, post);
-        refresh();
-      });
-      first(sse);
-      refresh();
-      const beat = setInterval(refresh, needs.beatMs);
-      let end = () => {};
-      await new Promise<void>((done) => {
-        end = done;
-        open.add(end);
-        stream.onAbort(end);
-      });
-      open.delete(end);
-      clearInterval(beat);
-      unfollow();
-      await stream.close();
-    });
-  }
-
-  app.get('/events', async (c) => {
-    const viewer = await viewerOf(needs, c.get('session'));
-    if (viewer === undefined) return c.text('', 403);
-    const { name } = viewer;
-    const current = () => ({ ...viewer, latest: conversation.latest() });
-    const seen = c.req.header('last-event-id') ?? c.req.query('after') ?? '';
-    return stream(
-      c,
-      (sse) => {
-        const missed = missedSince(seen, name);
-        if (missed === 'gone') return sse.send({ event: 'anew', data: '' });
-        for (const post of missed) sse.post(post, postHtml(post, current()));
-      },
-      (sse, post) => {
-        if (isSeenBy(post, name)) sse.post(post, postHtml(post, current()));
-      },
-      async () => {
-        const board = await boardFor(needs, name);
-        return { clock: board.clock, content: stripHtml(board, current()) };
-      },
-    );
-  });
-
-  /** `seen`: the conversation and the number of the last post, as they stood in the event's id. */
-  function missedSince(seen: string, name: string): readonly Post[] | 'gone' {
-    const [id, n] = seen.split('-');
-    if (id !== conversation.id || n === undefined || !/^\d+$/.test(n)) return 'gone';
-    return conversation.after(Number(n), name);
-  }
-
-  app.get('/board/events', (c) => {
-    const session = c.get('session');
-    if (!maySeeWall(needs, session)) return c.text('', 403);
-    const name = nameOf(session);
-    return stream(
-      c,
-      () => undefined,
-      () => undefined,
-      async () => {
-        const board = await boardFor(needs, name);
-        const { words } = await needs.overview.voice(name);
-        return { clock: board.clock, content: wallHtml(board, words) };
-      },
-    );
-  });
-
+  const streams: Streams = { open: new Set(), opening: rateLimit({ atOnce: 30, secondsEach: 1 }) };
+  app.get('/events', (c) => talkEvents(needs, streams, c));
+  app.get('/board/events', (c) => boardEvents(needs, streams, c));
   return {
     app,
     stop: () => {
-      for (const done of open) done();
-      open.clear();
+      for (const done of streams.open) done();
+      streams.open.clear();
     },
+  };
+}
+
+/** What one stream tells: `first` on opening, `onPost` for each post, `scene` whenever it has changed. */
+interface Told {
+  readonly first?: (sse: Sender) => void;
+  readonly onPost?: (sse: Sender, post: Post) => void;
+  readonly scene: () => Promise<Scene>;
+}
+
+async function talkEvents(needs: PageNeeds, streams: Streams, c: PageContext) {
+  const { conversation } = needs;
+  const viewer = await viewerOf(needs, c.get('session'));
+  if (viewer === undefined) return c.text('', 403);
+  const { name } = viewer;
+  const current = () => ({ ...viewer, latest: conversation.latest() });
+  const seen = c.req.header('last-event-id') ?? c.req.query('after') ?? '';
+  return stream(needs, streams, c, {
+    first: (sse) => {
+      const missed = missedSince(needs, seen, name);
+      if (missed === 'gone') return sse.send({ event: 'anew', data: '' });
+      for (const post of missed) sse.post(post, postHtml(post, current()));
+    },
+    onPost: (sse, post) => {
+      if (isSeenBy(post, name)) sse.post(post, postHtml(post, current()));
+    },
+    scene: async () => {
+      const board = await boardFor(needs, name);
+      return { clock: board.clock, content: stripHtml(board, current()) };
+    },
+  });
+}
+
+function boardEvents(needs: PageNeeds, streams: Streams, c: PageContext) {
+  const session = c.get('session');
+  if (!maySeeWall(needs, session)) return c.text('', 403);
+  const name = nameOf(session);
+  return stream(needs, streams, c, {
+    scene: async () => {
+      const board = await boardFor(needs, name);
+      const { words } = await needs.overview.voice(name);
+      return { clock: board.clock, content: wallHtml(board, words) };
+    },
+  });
+}
+
+/** `seen`: the conversation and the number of the last post, as they stood in the event's id. */
+function missedSince({ conversation }: PageNeeds, seen: string, name: string): readonly Post[] | 'gone' {
+  const [id, n] = seen.split('-');
+  if (id !== conversation.id || n === undefined || !/^\d+$/.test(n)) return 'gone';
+  return conversation.after(Number(n), name);
+}
+
+function stream(needs: PageNeeds, { open, opening }: Streams, c: PageContext, told: Told) {
+  const wait = opening.take(c.get('session').id);
+  if (wait > 0 || open.size >= mostStreams) return c.text('', 429, { 'retry-after': String(Math.max(wait, 5)) });
+  // A proxy that collects answers before it hands them on would keep the bells to itself.
+  c.header('x-accel-buffering', 'no');
+  return streamSSE(c, async (stream) => {
+    const sse = sender(stream, needs);
+    const refresh = refreshing(needs, sse, told.scene);
+    const unfollow = needs.conversation.follow((post) => {
+      told.onPost?.(sse, post);
+      refresh();
+    });
+    told.first?.(sse);
+    refresh();
+    const beat = setInterval(refresh, needs.beatMs);
+    let end = () => {};
+    await new Promise<void>((done) => {
+      end = done;
+      open.add(end);
+      stream.onAbort(end);
+    });
+    open.delete(end);
+    clearInterval(beat);
+    unfollow();
+    await stream.close();
+  });
+}
+
+/** The scene is sent only when it says something else; in between the page is told that it is connected. */
+function refreshing({ log }: PageNeeds, sse: Sender, scene: Told['scene']): () => void {
+  let shown = '';
+  const show = async () => {
+    const { clock, content } = await scene();
+    const html = String(await content);
+    if (html === shown) return sse.send({ event: 'beat', data: clock });
+    shown = html;
+    sse.send({ event: 'scene', data: html });
+  };
+  return () => {
+    show().catch((error: unknown) => log.error('page-scene-failed', { error: String(error) }));
   };
 }
 

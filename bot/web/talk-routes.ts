@@ -9,7 +9,7 @@ import { postHtml } from './html/post-html.ts';
 import { talkHtml } from './html/talk-html.ts';
 import { boardFor, type PageContext, type PageEnv, peopleOf, viewerOf } from './page-env.ts';
 import type { PageNeeds } from './page-needs.ts';
-import { rateLimit } from './rate-limit.ts';
+import { type RateLimit, rateLimit } from './rate-limit.ts';
 import { deliveryOf, readSayForm } from './say-form.ts';
 import { type Session, startSession } from './session.ts';
 import { isTap, pressedOn } from './tap-places.ts';
@@ -17,74 +17,14 @@ import { isTap, pressedOn } from './tap-places.ts';
 /** More than a phone shows in a shift's half; older ones stand in the record. */
 const shown = 60;
 
-type Refusal = 400 | 403 | 409 | 413 | 429;
+type TurnedAway = 400 | 403 | 409 | 413 | 429;
 
 export function talkRoutes(needs: PageNeeds): Hono<PageEnv> {
-  const { conversation, secret, assets } = needs;
   const app = new Hono<PageEnv>();
   // A phone that comes back after an hour sends all it has kept; a hand types a line in some seconds.
   const lines = rateLimit({ atOnce: 30, secondsEach: 1 });
-
-  app.get('/', async (c) => {
-    const session = await whoeverItMustBe(c);
-    if (session.who.is === 'board') return c.redirect('/board', 303);
-    const viewer = await viewerOf(needs, session);
-    if (viewer === undefined) return c.redirect('/join', 303);
-    const [board, posts] = [await boardFor(needs, viewer.name), conversation.newest(shown, viewer.name)];
-    const mayChange = (await peopleOf(needs)).length > 1;
-    const talk = { viewer, board, posts, conversation: conversation.id, notice: needs.notice, mayChange };
-    const title = `${viewer.words.page.title}: ${board.crew}`;
-    return c.html(
-      frameHtml({ title, language: needs.language, kind: 'talk', scripts: ['talk.js'], assets, body: talkHtml(talk) }),
-    );
-  });
-
-  /** On this machine, a crew of one is not asked who it is. */
-  async function whoeverItMustBe(c: PageContext): Promise<Session> {
-    const session = c.get('session');
-    const [only, ...others] = await peopleOf(needs);
-    if (session.who.is !== 'visitor' || needs.joinCode !== undefined || only === undefined || others.length > 0) {
-      return session;
-    }
-    return startSession(c, secret, { is: 'person', name: only });
-  }
-
-  /** `undefined` where it cannot be drawn: a tap, be it a cry for help, is said all the same. */
-  async function boardUnder(name: string): Promise<Board | undefined> {
-    try {
-      return await boardFor(needs, name);
-    } catch (error) {
-      needs.log.error('board-broke', { error: String(error) });
-      return undefined;
-    }
-  }
-
-  app.post('/say', async (c) => {
-    const session = c.get('session');
-    const viewer = await viewerOf(needs, session);
-    const { page } = (viewer ?? needs).words;
-    const form = readSayForm(await c.req.parseBody());
-    if (form === undefined) return refuse(c, 400, page.tooLong);
-    if (viewer === undefined || !isOwnPost(c, needs, session, form.token)) return refuse(c, 403, page.badForm);
-    if (form.as !== viewer.name) return refuse(c, 409, page.otherPerson(form.as));
-    const wait = lines.take(viewer.name);
-    if (wait > 0) {
-      c.header('retry-after', String(wait));
-      return refuse(c, 429, page.tooMany(wait));
-    }
-    const said = deliveryOf(form, viewer.name, needs.clock.now());
-    // Only for a tap is the board drawn: what is typed was meant.
-    const pressed = isTap(form) ? pressedOn(form, await boardUnder(viewer.name), conversation, viewer) : undefined;
-    const delivery = pressed === undefined ? said : { ...said, pressed };
-    // A question is answered once a delivery, too: the host remembers only what it has recorded.
-    if (conversation.answered(delivery.id) === undefined) await needs.host.handle(delivery);
-    const post = conversation.lastTo(delivery.id);
-    if (!wantsJson(c)) return c.redirect(post === undefined ? '/' : `/#post-${post.n}`, 303);
-    if (post === undefined) return c.json({ n: 0, html: '' });
-    const html = String(await postHtml(post, { ...viewer, latest: conversation.latest() }));
-    return c.json({ n: post.n, html });
-  });
-
+  app.get('/', (c) => showTalk(needs, c));
+  app.post('/say', (c) => say(needs, lines, c));
   app.get('/picture', async (c) => {
     if (c.get('session').who.is !== 'person') return c.body(null, 403);
     const drawn = await needs.picture(c.req.query('ref') ?? '');
@@ -92,21 +32,75 @@ export function talkRoutes(needs: PageNeeds): Hono<PageEnv> {
     c.header('content-type', 'image/png');
     return c.body(new Uint8Array(drawn));
   });
-
-  function refuse(c: PageContext, status: Refusal, why: string) {
-    if (wantsJson(c)) return c.json({ why }, status);
-    const body = turnedAwayHtml(needs.words, why);
-    const page = {
-      title: needs.words.page.title,
-      language: needs.language,
-      kind: 'door',
-      scripts: [],
-      assets,
-    } as const;
-    return c.html(frameHtml({ ...page, body }), status);
-  }
-
   return app;
+}
+
+async function showTalk(needs: PageNeeds, c: PageContext) {
+  const { conversation, assets } = needs;
+  const session = await whoeverItMustBe(needs, c);
+  if (session.who.is === 'board') return c.redirect('/board', 303);
+  const viewer = await viewerOf(needs, session);
+  if (viewer === undefined) return c.redirect('/join', 303);
+  const [board, posts] = [await boardFor(needs, viewer.name), conversation.newest(shown, viewer.name)];
+  const mayChange = (await peopleOf(needs)).length > 1;
+  const talk = { viewer, board, posts, conversation: conversation.id, notice: needs.notice, mayChange };
+  const title = `${viewer.words.page.title}: ${board.crew}`;
+  return c.html(
+    frameHtml({ title, language: needs.language, kind: 'talk', scripts: ['talk.js'], assets, body: talkHtml(talk) }),
+  );
+}
+
+/** On this machine, a crew of one is not asked who it is. */
+async function whoeverItMustBe(needs: PageNeeds, c: PageContext): Promise<Session> {
+  const session = c.get('session');
+  const [only, ...others] = await peopleOf(needs);
+  if (session.who.is !== 'visitor' || needs.joinCode !== undefined || only === undefined || others.length > 0) {
+    return session;
+  }
+  return startSession(c, needs.secret, { is: 'person', name: only });
+}
+
+async function say(needs: PageNeeds, lines: RateLimit, c: PageContext) {
+  const { conversation } = needs;
+  const session = c.get('session');
+  const viewer = await viewerOf(needs, session);
+  const { page } = (viewer ?? needs).words;
+  const form = readSayForm(await c.req.parseBody());
+  if (form === undefined) return refuse(needs, c, 400, page.tooLong);
+  if (viewer === undefined || !isOwnPost(c, needs, session, form.token)) return refuse(needs, c, 403, page.badForm);
+  if (form.as !== viewer.name) return refuse(needs, c, 409, page.otherPerson(form.as));
+  const wait = lines.take(viewer.name);
+  if (wait > 0) {
+    c.header('retry-after', String(wait));
+    return refuse(needs, c, 429, page.tooMany(wait));
+  }
+  const said = deliveryOf(form, viewer.name, needs.clock.now());
+  // Only for a tap is the board drawn: what is typed was meant.
+  const pressed = isTap(form) ? pressedOn(form, await boardUnder(needs, viewer.name), conversation, viewer) : undefined;
+  const delivery = pressed === undefined ? said : { ...said, pressed };
+  // A question is answered once a delivery, too: the host remembers only what it has recorded.
+  if (conversation.answered(delivery.id) === undefined) await needs.host.handle(delivery);
+  const post = conversation.lastTo(delivery.id);
+  if (!wantsJson(c)) return c.redirect(post === undefined ? '/' : `/#post-${post.n}`, 303);
+  if (post === undefined) return c.json({ n: 0, html: '' });
+  const html = String(await postHtml(post, { ...viewer, latest: conversation.latest() }));
+  return c.json({ n: post.n, html });
+}
+
+/** `undefined` where it cannot be drawn: a tap, be it a cry for help, is said all the same. */
+async function boardUnder(needs: PageNeeds, name: string): Promise<Board | undefined> {
+  try {
+    return await boardFor(needs, name);
+  } catch (error) {
+    needs.log.error('board-broke', { error: String(error) });
+    return undefined;
+  }
+}
+
+function refuse({ words, language, assets }: PageNeeds, c: PageContext, status: TurnedAway, why: string) {
+  if (wantsJson(c)) return c.json({ why }, status);
+  const page = { title: words.page.title, language, kind: 'door', scripts: [], assets } as const;
+  return c.html(frameHtml({ ...page, body: turnedAwayHtml(words, why) }), status);
 }
 
 const wantsJson = (c: PageContext): boolean => (c.req.header('accept') ?? '').includes('application/json');

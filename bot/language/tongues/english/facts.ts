@@ -12,6 +12,7 @@ import { slotNames } from './slots.ts';
 
 export const englishFact = (fact: Fact, f: Figures): string => withNoted(happened(fact, f), fact, f, slotNames);
 
+// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each event
 function happened(fact: Fact, f: Figures): string {
   switch (fact.type) {
     case 'BatchOpened':

@@ -36,6 +36,7 @@ export const spanishNoFigure: Readonly<Record<NoFigure, string>> = {
 
 const wetInOven = '; en el horno una película húmeda hace ampollas, y su vapor de disolvente puede arder';
 
+// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each code
 export function spanishObjection(objection: Objection, f: Figures): string {
   switch (objection.code) {
     case 'no-brief':
@@ -195,6 +196,7 @@ function spanishBreach(breach: Breach, f: Figures): string {
 const named = (names: readonly (string | number)[], f: Figures, none: string): string =>
   names.length === 0 ? none : f.list(names.map(String));
 
+// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each code
 export function spanishUnclear(unclear: Unclear, f: Figures): string {
   switch (unclear.code) {
     case 'no-such-session':

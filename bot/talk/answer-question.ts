@@ -1,0 +1,78 @@
+// Answers what only reads: loads what the question names, and words it for whoever asks.
+
+import type { Executor } from '../../core/execute.ts';
+import { defaultPlace, partStream, placeStream, sessionStream } from '../../core/ids.ts';
+import type { Clock } from '../../core/ports.ts';
+import type { Shop } from '../../core/shop.ts';
+import { unreadIn } from '../../core/unread.ts';
+import type { Card } from '../cards/card.ts';
+import { helpCard } from '../cards/help-card.ts';
+import { nowCard } from '../cards/now-card.ts';
+import { planCard } from '../cards/plan-card.ts';
+import { stockCard } from '../cards/stock-card.ts';
+import { withUnread } from '../cards/unread-lines.ts';
+import { hazardsCard, ventCard } from '../cards/vent-cards.ts';
+import type { Reading } from '../language/reading.ts';
+import type { Tongues } from '../language/tongues/tongues.ts';
+import type { RecordAnswers } from '../records/record-answers.ts';
+import type { Answer } from './answer.ts';
+import type { Delivery } from './front-end.ts';
+import { answering, tellingOf } from './telling.ts';
+
+export interface Questioned {
+  readonly executor: Executor;
+  readonly clock: Clock;
+  readonly tongues: Tongues;
+  readonly recordAnswers: RecordAnswers;
+}
+
+export async function answerQuestion(
+  { executor, clock, tongues, recordAnswers }: Questioned,
+  delivery: Delivery,
+  { question, line }: Extract<Reading, { kind: 'question' }>,
+  shop: Shop,
+): Promise<Answer> {
+  const told = { tongues, now: clock.now() };
+  const t = tellingOf(told, shop, delivery.as);
+  const worded = (card: Card) => answering(told, delivery, shop, { kind: 'reply', code: null, recorded: false, card });
+  // Of what was loaded for it, too: an answer must not pass for whole.
+  const reply = async (card: Card) => worded(withUnread(t.words, card, unreadIn(await executor.look())));
+  switch (question.ask) {
+    case 'help':
+      return worded(helpCard(t, question.verb));
+    case 'now': {
+      const everywhere = await executor.look([placeStream(defaultPlace)]);
+      return reply(nowCard({ ...t, shop: everywhere }, delivery.as));
+    }
+    case 'stock':
+      return reply(stockCard(t));
+    case 'plan': {
+      const names = question.parts.flatMap((part) => ('part' in part ? [partStream(part.part)] : []));
+      const named = await executor.look([placeStream(defaultPlace), ...names]);
+      return reply(planCard({ ...t, shop: named }, question, line));
+    }
+    case 'vent': {
+      const { asked } = question;
+      const named = asked.of === 'session' && asked.session !== undefined ? [sessionStream(asked.session)] : [];
+      return reply(ventCard({ ...t, shop: await executor.look(named) }, question));
+    }
+    case 'hazards':
+      return worded(hazardsCard(t, question.work));
+    case 'day':
+      return reply(await recordAnswers.day(t, question.day));
+    case 'week':
+    case 'month':
+    case 'from':
+    case 'trace':
+    case 'find':
+    case 'traveller':
+    case 'export':
+    case 'voc':
+    case 'verify':
+    case 'backup':
+    case 'keep': {
+      const asker = { name: delivery.as, atConsole: delivery.atConsole === true };
+      return reply(await recordAnswers.answer(t, question, asker));
+    }
+  }
+}

@@ -1,0 +1,91 @@
+// What is told by itself: a reminder, the day, trouble with the record. Whatever breaks in making its card, the bell rings.
+
+import { peopleLeading } from '../../core/crew/crew.ts';
+import type { Executor } from '../../core/execute.ts';
+import { crewStream } from '../../core/ids.ts';
+import type { Log, Messenger, RingingReminder } from '../../core/ports.ts';
+import { unreadIn, unreadUnder } from '../../core/unread.ts';
+import { makeCard } from '../cards/card.ts';
+import { bareReminderCard, howItRings, lateFacts, reminderCard } from '../cards/reminder-cards.ts';
+import { ringsTogether } from '../cards/rings-together.ts';
+import { unreadCard, unreadLines, withUnread } from '../cards/unread-lines.ts';
+import type { RecordAnswers } from '../records/record-answers.ts';
+import { type Answer, makeAnswer } from './answer.ts';
+import type { Host } from './host.ts';
+import { subjectsOf } from './message-subject.ts';
+
+export interface Ringing {
+  readonly executor: Executor;
+  readonly host: Pick<Host, 'telling'>;
+  readonly recordAnswers: RecordAnswers;
+  readonly log: Log;
+}
+
+type Trouble = Parameters<Messenger['tellLeads']>[0];
+
+/** Whatever breaks in making its card, the bell rings. */
+export async function ringAnswer(from: Ringing, ringing: RingingReminder): Promise<Answer> {
+  try {
+    return await answerFor(from, ringing);
+  } catch (error) {
+    const { reminder, shop, now, unrecorded } = ringing;
+    from.log.error('card-broke', { key: reminder.numberedKey, error: String(error) });
+    const t = from.host.telling(shop, reminder.to[0]);
+    const kind = reminder.kind === 'digest' ? 'digest' : 'reminder';
+    const head = { at: t.f.iso(now), in: null, as: null, to: reminder.to, key: reminder.numberedKey, code: null };
+    return makeAnswer({ ...head, kind, recorded: !unrecorded, card: bareReminderCard(t, ringing) });
+  }
+}
+
+async function answerFor({ executor, host, recordAnswers }: Ringing, ringing: RingingReminder): Promise<Answer> {
+  const { reminder, shop } = ringing;
+  const t = host.telling(shop, reminder.to[0]);
+  const head = {
+    at: t.f.iso(ringing.now),
+    in: null,
+    as: null,
+    to: reminder.to,
+    key: reminder.numberedKey,
+    code: null,
+    about: subjectsOf(shop, [reminder.stream]),
+  };
+  if (reminder.stream === crewStream && reminder.kind === 'digest') {
+    const date = reminder.key.slice(reminder.key.lastIndexOf('/') + 1);
+    const card = await recordAnswers.digest(t, date);
+    return makeAnswer({
+      ...head,
+      kind: 'digest',
+      recorded: !ringing.unrecorded,
+      card: {
+        ...card,
+        facts: [...card.facts, ...lateFacts(t, ringing)],
+        lines: [...howItRings(t, ringing), ...unreadLines(t.words, unreadIn(await executor.look())), ...card.lines],
+        ping: reminder.to,
+      },
+    });
+  }
+  // What is left of it would be told as if it were whole.
+  const broken = unreadUnder(shop, reminder.stream);
+  if (broken.length > 0) {
+    const card = withUnread(t.words, bareReminderCard(t, ringing), broken);
+    return makeAnswer({ ...head, kind: 'reminder', recorded: !ringing.unrecorded, card });
+  }
+  const card = reminderCard(t, ringing);
+  const together = ringsTogether(t, ringing, card);
+  const all = together === undefined ? {} : { together };
+  return makeAnswer({ ...head, kind: 'reminder', recorded: !ringing.unrecorded, card, ...all });
+}
+
+/** Trouble with the record, told to whoever leads; where nobody does, to everybody. */
+export function troubleAnswer(host: Pick<Host, 'telling'>, { now, shop, unread }: Trouble): Answer {
+  const leads = peopleLeading(shop.crew);
+  const to = leads.length > 0 ? leads : shop.crew.people.map(({ name }) => name);
+  const { words, f } = host.telling(shop, to[0]);
+  const head = { at: f.iso(now), in: null, as: null, to, key: null };
+  if (unread !== undefined) {
+    const card = unreadCard(words, unread, to);
+    return makeAnswer({ ...head, kind: 'error', code: 'not-read', recorded: false, card });
+  }
+  const card = makeCard(words.replies.recordFails, 'stop', { lines: [words.replies.storeFailedNotice], ping: to });
+  return makeAnswer({ ...head, kind: 'error', code: 'store-failed', recorded: false, card });
+}

@@ -1,0 +1,45 @@
+// How somebody is told things: in their language and units, at a time, and under whose name an answer goes out.
+
+import { nobody } from '../../core/crew/alarm-decide.ts';
+import { personIn } from '../../core/crew/crew.ts';
+import type { PersonName } from '../../core/ids.ts';
+import type { Shop } from '../../core/shop.ts';
+import type { EpochMs } from '../../core/units.ts';
+import type { Telling } from '../cards/card-context.ts';
+import { figuresFor } from '../language/figures.ts';
+import type { Tongues } from '../language/tongues/tongues.ts';
+import { type Answer, makeAnswer } from './answer.ts';
+import type { Delivery } from './front-end.ts';
+
+export interface ToldNow {
+  readonly tongues: Tongues;
+  readonly now: EpochMs;
+}
+
+/** How one person is told things; without a name, how the crew is. */
+export function tellingOf({ tongues, now }: ToldNow, shop: Shop, name: PersonName | undefined): Telling {
+  const { language, units } = personIn(shop.crew, name ?? '');
+  return {
+    words: tongues.wordsIn(language, units),
+    f: figuresFor({ profile: tongues.profileOf(language, units), units, zone: shop.crew.zone, now }),
+    shop,
+    now,
+  };
+}
+
+/** The answer to one delivery, for whoever said it and whom its card calls. */
+export function answering(
+  told: ToldNow,
+  delivery: Delivery,
+  shop: Shop,
+  content: Pick<Answer, 'kind' | 'code' | 'recorded' | 'card' | 'forAll' | 'about' | 'moved'>,
+): Answer {
+  return makeAnswer({
+    at: tellingOf(told, shop, delivery.as).f.iso(told.now),
+    in: delivery.in,
+    as: delivery.as,
+    to: [...new Set([delivery.as, ...content.card.ping])].filter((name) => name !== nobody),
+    key: null,
+    ...content,
+  });
+}

@@ -1,0 +1,51 @@
+// Words what came of an act: as whoever said it is told things, and as the crew is.
+
+import { personIn } from '../../core/crew/crew.ts';
+import type { Outcome, Request } from '../../core/execute.ts';
+import type { PersonName } from '../../core/ids.ts';
+import type { Shop } from '../../core/shop.ts';
+import type { Card } from '../cards/card.ts';
+import type { Telling } from '../cards/card-context.ts';
+import { objectionCard, unclearCard } from '../cards/objection-cards.ts';
+import { recordedCard } from '../cards/reply-cards.ts';
+import type { Answer } from './answer.ts';
+import type { Delivery } from './front-end.ts';
+import { subjectsNamed, subjectsOf } from './message-subject.ts';
+import { answering, type ToldNow, tellingOf } from './telling.ts';
+
+/** Words an outcome inside the write path, so that the same delivery gets the same answer for ever. */
+export function wordOutcome(told: ToldNow, delivery: Delivery, request: Request, outcome: Outcome): Answer {
+  const { shop } = outcome;
+  switch (outcome.kind) {
+    case 'recorded': {
+      const cards = toldBothWays(told, shop, delivery.as, (t) => recordedCard(t, request, outcome));
+      const moved = [...new Set(outcome.envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]))];
+      const about = subjectsOf(shop, moved);
+      return answering(told, delivery, shop, { kind: 'reply', code: null, recorded: true, ...cards, about, moved });
+    }
+    case 'objected': {
+      const cards = toldBothWays(told, shop, delivery.as, (t) => objectionCard(t, request, outcome));
+      const code = outcome.objections[0]?.code ?? null;
+      const about = subjectsNamed(shop, request.command);
+      return answering(told, delivery, shop, { kind: 'objection', code, recorded: false, ...cards, about });
+    }
+    case 'unclear': {
+      const card = unclearCard(tellingOf(told, shop, delivery.as), request, outcome.unclear);
+      const { code } = outcome.unclear;
+      return answering(told, delivery, shop, { kind: 'misread', code, recorded: false, card });
+    }
+  }
+}
+
+/** As whoever said it is told things, and as the crew is where that differs. */
+function toldBothWays(
+  told: ToldNow,
+  shop: Shop,
+  name: PersonName,
+  made: (t: Telling) => Card,
+): Pick<Answer, 'card' | 'forAll'> {
+  const [person, all] = [personIn(shop.crew, name), personIn(shop.crew, '')];
+  const card = made(tellingOf(told, shop, name));
+  const isSame = person.language === all.language && person.units === all.units;
+  return isSame ? { card } : { card, forAll: made(tellingOf(told, shop, undefined)) };
+}
