@@ -44,7 +44,8 @@ export function nextActs<Id extends string>(
   { shop, now }: Moment,
   candidates: readonly Candidate<Id>[],
 ): readonly NextAct<Id>[] {
-  return candidates.flatMap(({ id, of, said, despite = [], by = whoeverMay(shop), stance = { is: 'asked' } }) => {
+  const anybody = whoeverMay(shop);
+  return candidates.flatMap(({ id, of, said, despite = [], by = anybody, stance = { is: 'asked' } }) => {
     const judged = said.map((command) => ({ command, against: against(shop, { command, by, now, stance }) }));
     const taken = judged.find(({ against }) => against?.length === 0);
     const chosen = taken ?? judged[0];
