@@ -2,6 +2,7 @@
 // is shown with the names as the crew's list has them. The crew is invented: omar leads, rosa supervises.
 
 import { describe, expect, it } from 'vitest';
+import { englishSettings } from '../../../bot/language/tongues/english/settings.ts';
 import { wire } from '../../../bot/run/wiring.ts';
 import { virtualClock } from '../../../bot/time/clocks.ts';
 import type { CrewFile } from '../../../core/crew/crew.ts';
@@ -62,6 +63,25 @@ describe('what is not theirs to settle', () => {
     expect((await say('help set')).text).toMatch(/Anybody sets: Coated in an hour, Units, Your language, Your bells\./);
     expect((await say('help fit')).text).toMatch(/A lead or a supervisor sets: fit test\./);
     expect((await say('help bell')).text).not.toMatch(/sets:/);
+  });
+
+  it('is in the help of what only a lead says', async () => {
+    const { say } = sessionTalk();
+    for (const verb of ['check', 'judge', 'backup']) {
+      expect((await say(`help ${verb}`)).text).toContain('For a lead or a supervisor to say.');
+    }
+    expect((await say('help release')).text).not.toContain('to say.');
+  });
+
+  it('stands among all the settings, each as it is now, under whoever may change it', async () => {
+    const { settings } = overview(demoCrew);
+    const { lines } = await settings('kari');
+    for (const { label } of Object.values(englishSettings.names)) expect(lines.join('\n')).toContain(`\n${label}: `);
+    const underLead = lines.slice(lines.indexOf('A lead or a supervisor sets:'));
+    expect(underLead).toEqual(
+      expect.arrayContaining(['Air serves for: 4 h.', 'VOC limit: not set.', 'Quiet hours: off.']),
+    );
+    expect(lines.indexOf('Your language: English.')).toBeLessThan(lines.indexOf('A lead or a supervisor sets:'));
   });
 
   it('given leave where nobody supervises, then the answer names who may', async () => {
