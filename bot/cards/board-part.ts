@@ -15,13 +15,14 @@ export function partOnBoard(t: Telling, part: Part): BoardItem {
   const status = statusOf.part(t, part);
   const { phase } = status;
   const clocks = status.clocks.filter((clock) => isShown(clock, status)).map((clock) => clockOnBoard(t, clock));
+  const { metal, serial } = part.details;
   const [held] = heldLines(t, status);
   const ofPart = held === undefined ? ofPhase(phase.is) : { is: 'waits' as const };
   const urgency = mostUrgent([ofPart, ...clocks.map((clock) => clock.urgency)]);
   return {
     id: partStream(part.name),
     name: part.name,
-    what: [part.details.metal, part.details.serial].filter(Boolean).join(', '),
+    what: [metal === undefined ? '' : t.words.names.metal(metal), serial].filter(Boolean).join(', '),
     phase: held ?? t.words.phases[phase.is],
     tone: toneOf(urgency),
     urgency,

@@ -12,7 +12,7 @@ export function tapHtml(action: CardAction, place: string, viewer: Viewer, lastA
   const line = inUnitsOf(action.line, viewer.units);
   const fields = fieldsIn(line, viewer.words);
   if (fields.length === 0) {
-    return html`<form class="tap" method="post" action="/say" data-say>${hidden(action, place, viewer, lastAct)}<button data-tap="${action.id}" title="${action.line}">${action.label}</button></form>`;
+    return html`<form class="tap" method="post" action="/say" data-say>${hidden(action, place, viewer, lastAct)}<button data-tap="${action.id}">${action.label}</button></form>`;
   }
   const id = place.replaceAll(/[^\w-]/g, '-');
   return html`<details class="ask" id="ask-${id}"><summary data-tap="${action.id}">${action.label}</summary>

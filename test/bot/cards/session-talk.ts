@@ -19,7 +19,7 @@ export const sprayCrew: CrewFile = {
 };
 
 /** `record`: its file, where its rows are to be looked at, or one that goes on. */
-export function sessionTalk(record: string | Store = ':memory:', crewFile: CrewFile = sprayCrew) {
+export function sessionTalk(record: string | Store = ':memory:', crewFile: CrewFile = sprayCrew, tongues = shipped) {
   const clock = virtualClock(epochMs(Date.UTC(2026, 2, 2, 8)));
   const heard: Answer[] = [];
   const frontEnd = {
@@ -34,8 +34,8 @@ export function sessionTalk(record: string | Store = ':memory:', crewFile: CrewF
     error: (event: string, details?: object) => expect.fail(`${event} ${JSON.stringify(details)}`),
   };
   const store = typeof record === 'string' ? openSqliteStore(record) : record;
-  const { host, overview, ringer } = wire({ store, clock, log, crewFile, shelf: demoShelf, frontEnd });
-  const terminal = createTerminal({ host, overview, clock, tongues: shipped, crewFile, as: 'omar' });
+  const { host, overview, ringer } = wire({ store, clock, log, crewFile, tongues, shelf: demoShelf, frontEnd });
+  const terminal = createTerminal({ host, overview, clock, tongues, crewFile, as: 'omar' });
   let lines = 0;
   const say = async (line: string): Promise<Answer> => {
     lines += 1;
@@ -45,7 +45,7 @@ export function sessionTalk(record: string | Store = ':memory:', crewFile: CrewF
     await ringUntil(waitUntil ?? clock.now(), ringer, clock);
     return answer;
   };
-  return { say, heard, close: () => store.close() };
+  return { say, heard, terminal, close: () => store.close() };
 }
 
 export const taps = ({ card }: Answer) => Object.fromEntries(card.actions.map(({ id, line }) => [id, line]));

@@ -1,7 +1,7 @@
 // A crew with its page on loopback, in memory, under a clock that only the test moves.
 
 import { join } from 'node:path';
-import { shipped } from '../../../bot/language/tongues/tongues.ts';
+import { shipped, type Tongues } from '../../../bot/language/tongues/tongues.ts';
 import { paperTray } from '../../../bot/records/paper-tray.ts';
 import { wire } from '../../../bot/run/wiring.ts';
 import { ringUntil } from '../../../bot/terminal/script.ts';
@@ -43,6 +43,7 @@ interface ShopOptions {
   /** A record that goes on. */
   readonly store?: Store;
   readonly notice?: string;
+  readonly tongues?: Tongues;
   /** Where conversation and secret are kept; in memory without. */
   readonly folder?: string;
   /** Whether the board cannot be drawn just now. */
@@ -55,6 +56,7 @@ export async function openShop({
   crew = shopCrew,
   store = openSqliteStore(':memory:'),
   notice,
+  tongues = shipped,
   folder,
   boardBreaks = () => false,
 }: ShopOptions = {}) {
@@ -67,7 +69,7 @@ export async function openShop({
     wasTold: (key: string) => conversation.wasTold(key),
   };
   const papers = paperTray(folder);
-  const wired = wire({ store, clock, log: silentLog, crewFile: crew, shelf, papers, frontEnd });
+  const wired = wire({ store, clock, log: silentLog, crewFile: crew, tongues, shelf, papers, frontEnd });
   const secret = pageSecret(folder);
 
   const openAt = (port: number): Promise<Page> =>
@@ -85,8 +87,8 @@ export async function openShop({
         picture: wired.picture,
         papers,
         crew: crew.name,
-        words: shipped.wordsIn('en'),
-        language: 'en',
+        words: tongues.wordsIn(crew.language),
+        language: crew.language,
         clock,
         log: silentLog,
         secret,

@@ -46,6 +46,7 @@ export const englishMeanings = {
   lowest: 'lowest',
   // Of a can.
   exp: 'exp expires expiry expiring use-by bb bbe',
+  gas: 'gas',
   argon: 'argon',
   nitrogen: 'nitrogen n2',
   whole: 'whole',

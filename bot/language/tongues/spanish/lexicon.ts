@@ -48,6 +48,7 @@ export const spanishMeanings: Meanings = {
   lowest: 'minimo',
   // Of a can.
   exp: 'cad caduca caducidad vence vencimiento',
+  gas: 'gas',
   argon: 'argon',
   nitrogen: 'nitrogeno',
   whole: 'entera entero completa',

@@ -3,6 +3,7 @@
 
 import type { ActionsBlock, InputBlock, KnownBlock } from '@slack/types';
 import { expect } from 'vitest';
+import type { Tongues } from '../../../../bot/language/tongues/tongues.ts';
 import { type Wired, wire } from '../../../../bot/run/wiring.ts';
 import { createSlackLog, type SlackLog } from '../../../../bot/slack/slack-log.ts';
 import { type Slack, startSlack } from '../../../../bot/slack/start-slack.ts';
@@ -51,6 +52,7 @@ export interface WorkshopOptions {
   readonly rated?: boolean;
   /** Folders of sheets beside the demo's. */
   readonly sheets?: readonly string[];
+  readonly tongues?: Tongues;
   /** Each answer of the host as it was given, before Slack shows it. */
   readonly hears?: (delivery: Delivery, answer: Answer) => void;
 }
@@ -106,9 +108,15 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
       ...(options.mode === 'socket' ? { mode: 'socket', appToken: 'xapp-invented' } : { mode: 'http', signingSecret }),
     },
     ...{ postbox, clock, log, crews },
+    ...(options.tongues !== undefined && { tongues: options.tongues }),
     pace,
     wire: (crew, crewFile, rings) => {
-      const one = overheard(wire({ store, clock, log, crewFile, shelf, crew, frontEnd: rings }));
+      const one = overheard(
+        wire({
+          ...{ store, clock, log, crewFile, shelf, crew, frontEnd: rings },
+          ...(options.tongues !== undefined && { tongues: options.tongues }),
+        }),
+      );
       wired.set(crew, one);
       return { ...one, wake: () => undefined };
     },
