@@ -11,6 +11,7 @@ import { readCrew, readFlags } from '../bot/config/config.ts';
 import { proveRecord } from '../bot/records/proving.ts';
 import { readersOf } from '../core/event-readers.ts';
 import { createExecutor } from '../core/execute.ts';
+import { isFailed } from '../core/failed.ts';
 import { createShopKeeper } from '../core/shop-keeper.ts';
 import { openSqliteStore } from '../core/store/sqlite-store.ts';
 import { epochMs } from '../core/units.ts';
@@ -42,9 +43,9 @@ function opening(name: string) {
   });
   const crewJson = join(written, name, 'crew.json');
   const flags = readFlags([]);
-  if ('fault' in flags) throw new Error(flags.fault);
+  if (isFailed(flags)) throw new Error(flags.failed);
   const crewFile = readCrew(crewJson, readFileSync(crewJson, 'utf8'), flags);
-  if ('fault' in crewFile) throw new Error(crewFile.fault);
+  if (isFailed(crewFile)) throw new Error(crewFile.failed);
   const keeper = createShopKeeper(store, 'crew', crewFile, demoShelf);
   return { file, store, crewFile, executor: createExecutor({ store, keeper, crew: 'crew' }) };
 }

@@ -1,6 +1,7 @@
 // The board: everything that runs, with its clocks, the air and what rings next, as plain figures and words. Like a card
 // it is neutral; whoever shows it loses nothing.
 
+import { isFailed } from '../../core/failed.ts';
 import { offeredSheets, sheetMeant } from '../../core/products/shelf.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { byDueTime } from '../../core/reminders/wanted-reminder.ts';
@@ -112,7 +113,7 @@ const mostSheetTaps = 4;
 function mixTaps(t: Telling): readonly CardAction[] {
   const { mix } = t.words.page.quick;
   const meant = sheetMeant(t.shop.shelf, lastSaid(t.shop.crew, 'sheet')?.sheet);
-  const ids = 'unclear' in meant ? offeredSheets(t.shop.shelf) : [];
+  const ids = isFailed(meant) ? offeredSheets(t.shop.shelf) : [];
   if (ids.length === 0 || ids.length > mostSheetTaps) return [{ id: 'mix', label: mix, line: 'mix {amount}kg' }];
   return ids.map((id) => ({ id: `mix-${id}`, label: `${mix} ${id}`, line: `mix {amount}kg ${id}` }));
 }

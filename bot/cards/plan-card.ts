@@ -4,6 +4,7 @@ import { type CoatingPlan, type NoPlan, planCoating } from '../../core/batch/coa
 import { wetFilmFor } from '../../core/calc/film-build.ts';
 import { isRefused } from '../../core/calc/refusal.ts';
 import type { PlanAsked } from '../../core/commands.ts';
+import { isFailed } from '../../core/failed.ts';
 import { defaultPlace } from '../../core/ids.ts';
 import { sheetMeant } from '../../core/products/shelf.ts';
 import { lastSaid } from '../../core/settled.ts';
@@ -38,7 +39,7 @@ const mostTaps = 4;
 function mixTap(t: Telling, plan: CoatingPlan, mass: number, index: number): CardAction {
   const amount = { kind: 'mass' as const, grams: grams(Math.ceil(mass / 10) * 10) };
   const usual = sheetMeant(t.shop.shelf, lastSaid(t.shop.crew, 'sheet')?.sheet);
-  const sheet = 'sheet' in usual && usual.sheet.id === plan.sheet.id ? {} : { sheet: plan.sheet.id };
+  const sheet = !isFailed(usual) && usual.id === plan.sheet.id ? {} : { sheet: plan.sheet.id };
   const line = writeLine({ command: { verb: 'mix', amount, ...sheet } }, t.shop.crew.zone);
   return { id: `mix-${index + 1}`, label: `${t.words.buttons.mix} ${index + 1}`, line };
 }

@@ -1,6 +1,7 @@
 // A setting as a card says it, and as it stands: what was said, else what is usual.
 
 import { personIn } from '../../core/crew/crew.ts';
+import { isFailed } from '../../core/failed.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { ownValue } from '../../core/own-key.ts';
 import { sheetMeant } from '../../core/products/shelf.ts';
@@ -67,7 +68,7 @@ export function asItStands(t: Telling, person: PersonName, name: SettingName): r
         : [{ name, given: crew.people.map((each) => ({ person: each.name, role: each.role })) }];
     case 'sheet': {
       const usual = sheetMeant(shelf, lastSaid(crew, 'sheet')?.sheet);
-      return 'sheet' in usual ? [{ name, sheet: usual.sheet.id }] : [];
+      return isFailed(usual) ? [] : [{ name, sheet: usual.id }];
     }
     default: {
       const said = allSaid(crew, name);

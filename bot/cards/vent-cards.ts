@@ -5,6 +5,7 @@ import { isRefused } from '../../core/calc/refusal.ts';
 import { oxygenAfterRelease, oxygenBand, oxygenDeficientBelow } from '../../core/calc/room-oxygen.ts';
 import { faceFlow } from '../../core/calc/ventilation.ts';
 import type { Question } from '../../core/commands.ts';
+import { isFailed } from '../../core/failed.ts';
 import { sheetMeant } from '../../core/products/shelf.ts';
 import { linesFor } from '../../core/session/brief-lines.ts';
 import { solventsIn } from '../../core/session/session-air.ts';
@@ -22,8 +23,8 @@ export function ventCard(t: Telling, { asked }: Extract<Question, { ask: 'vent' 
   switch (asked.of) {
     case 'session': {
       const session = findSession(t.shop, asked.session);
-      if (!('kind' in session)) return sessionAirCard(t, session);
-      return makeCard(t.words.replies.notClear, 'warn', { lines: [t.words.unclear(session.unclear, t.f)] });
+      if (!isFailed(session)) return sessionAirCard(t, session);
+      return makeCard(t.words.replies.notClear, 'warn', { lines: [t.words.unclear(session.failed, t.f)] });
     }
     case 'oven':
       return ovenCard(t, asked);
@@ -39,15 +40,15 @@ export function ventCard(t: Telling, { asked }: Extract<Question, { ask: 'vent' 
 /** By the crew's own sheet, all its solvent leaving in the oven. */
 function ovenCard(t: Telling, asked: Extract<VapourAsked, { of: 'oven' }>): Card {
   const words = t.words.session;
-  const meant = sheetMeant(t.shop.shelf, lastSaid(t.shop.crew, 'sheet')?.sheet);
-  const load = 'sheet' in meant ? solventsIn(meant.sheet, asked.grams) : undefined;
+  const sheet = sheetMeant(t.shop.shelf, lastSaid(t.shop.crew, 'sheet')?.sheet);
+  const load = isFailed(sheet) ? undefined : solventsIn(sheet, asked.grams);
   const title = words.oven(t.f.mass(asked.grams), t.f.temperature(asked.celsius));
   const flow = load === undefined ? undefined : batchOvenFlow(load, asked.celsius);
   if (load === undefined || flow === undefined || isRefused(flow)) {
-    if (!('unclear' in meant)) return makeCard(title, 'warn', { lines: [words.noSum, t.words.replies.caution] });
+    if (!isFailed(sheet)) return makeCard(title, 'warn', { lines: [words.noSum, t.words.replies.caution] });
     return makeCard(title, 'warn', {
-      lines: [t.words.unclear(meant.unclear, t.f), t.words.replies.caution],
-      actions: sheetTaps(t, meant.unclear, (id) => `set sheet ${id}`),
+      lines: [t.words.unclear(sheet.failed, t.f), t.words.replies.caution],
+      actions: sheetTaps(t, sheet.failed, (id) => `set sheet ${id}`),
     });
   }
   const booth = t.shop.crew.spray.booths.get('oven');

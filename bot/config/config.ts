@@ -4,6 +4,7 @@ import { parseArgs } from 'node:util';
 import { DateTime, IANAZone } from 'luxon';
 import { z } from 'zod';
 import type { CrewFile } from '../../core/crew/crew.ts';
+import type { Failed } from '../../core/failed.ts';
 import { ownValue } from '../../core/own-key.ts';
 import { alarms } from '../../core/session/session-commands.ts';
 import { minutes } from '../../core/units.ts';
@@ -91,14 +92,13 @@ const crewFileOf = (language: ReturnType<typeof languageOf>) =>
   });
 
 /** A flag, variable or field that cannot serve; the program ends with 2. */
-export type ConfigFault = { readonly fault: string };
 
 /** A flag stands before its variable. */
 export function readFlags(
   args: readonly string[],
   environment: Readonly<Record<string, string | undefined>> = {},
   tongues = shipped,
-): Flags | ConfigFault {
+): Flags | Failed<string> {
   try {
     const { values } = parseArgs({
       args: [...args],
@@ -122,25 +122,25 @@ export function readFlags(
       },
     });
     const read = flagsOf(tongues).safeParse(values);
-    if (!read.success) return { fault: issues(read.error, '--') };
+    if (!read.success) return { failed: issues(read.error, '--') };
     const named = ownValue(environment, publicUrlVariable);
     if (values['public-url'] !== undefined || named === undefined) return read.data;
     const inVariable = publicUrls.safeParse([named]);
     return inVariable.success
       ? { ...read.data, 'public-url': inVariable.data }
-      : { fault: issues(inVariable.error, publicUrlVariable) };
+      : { failed: issues(inVariable.error, publicUrlVariable) };
   } catch (error) {
-    return { fault: error instanceof Error ? error.message : String(error) };
+    return { failed: error instanceof Error ? error.message : String(error) };
   }
 }
 
 /** Of a start that the crew's wall clock never shows. */
-export function clockFault({ clock }: Pick<Flags, 'clock'>, zone: string): ConfigFault | undefined {
+export function clockFault({ clock }: Pick<Flags, 'clock'>, zone: string): Failed<string> | undefined {
   if (clock === undefined) return undefined;
   const start = DateTime.fromISO(clock, { zone });
-  if (!start.isValid) return { fault: '--clock: no such date and time' };
+  if (!start.isValid) return { failed: '--clock: no such date and time' };
   if (clock.startsWith(start.toFormat("yyyy-LL-dd'T'HH:mm"))) return undefined;
-  return { fault: `--clock: ${clock} does not exist in ${zone}, where the clocks go forward over it` };
+  return { failed: `--clock: ${clock} does not exist in ${zone}, where the clocks go forward over it` };
 }
 
 export function readEnvironment(environment: Readonly<Record<string, string | undefined>>) {
@@ -156,7 +156,7 @@ export function readCrew(
   content: string | undefined,
   flags: Flags,
   tongues = shipped,
-): CrewFile | ConfigFault {
+): CrewFile | Failed<string> {
   if (content === undefined) {
     return {
       name: 'crew',
@@ -172,10 +172,10 @@ export function readCrew(
   try {
     json = JSON.parse(content);
   } catch (error) {
-    return { fault: `${file}: not JSON: ${String(error)}` };
+    return { failed: `${file}: not JSON: ${String(error)}` };
   }
   const read = crewFileOf(languageOf(tongues)).safeParse(json);
-  if (!read.success) return { fault: issues(read.error, `${file} `) };
+  if (!read.success) return { failed: issues(read.error, `${file} `) };
   const { people, zone: own, digestHour, escalationMinutes, emergency } = read.data;
   return {
     name: read.data.name,

@@ -1,7 +1,8 @@
 // Starts the bells of a crew and, where there is one, its page: both go on by themselves until they are stopped.
 
 import { join } from 'node:path';
-import type { ConfigFault } from '../config/config.ts';
+import { type Failed, isFailed } from '../../core/failed.ts';
+
 import { converse } from '../terminal/interactive.ts';
 import { startTicker } from '../time/ticker.ts';
 import { stderrLog } from './log.ts';
@@ -21,7 +22,7 @@ export async function startBellsAndPage(
   started: StartedCrew,
   speed: number,
   notice?: string,
-): Promise<BellsAndPage | ConfigFault> {
+): Promise<BellsAndPage | Failed<string>> {
   const { flags, crewFile, opened, clock, wired, host, conversation, papers, terminal, print } = started;
   const { executor, ringer, overview, picture, tongues } = wired;
   const page =
@@ -44,7 +45,7 @@ export async function startBellsAndPage(
           // Standard output holds nothing but JSON where JSON was asked for.
           out: flags.json ? process.stderr : process.stdout,
         });
-  if (page !== undefined && 'fault' in page) {
+  if (page !== undefined && isFailed(page)) {
     opened.store.close();
     return page;
   }

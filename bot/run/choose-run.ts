@@ -3,7 +3,8 @@
 
 import { readFileSync } from 'node:fs';
 import type { CrewFile } from '../../core/crew/crew.ts';
-import { type ConfigFault, clockFault, type Flags, readCrew, readFlags } from '../config/config.ts';
+import { type Failed, isFailed } from '../../core/failed.ts';
+import { clockFault, type Flags, readCrew, readFlags } from '../config/config.ts';
 import { usage } from '../config/usage.ts';
 import { demoCrew } from '../demo/demo-crew.ts';
 import { readSlackSettings } from '../slack/slack-settings.ts';
@@ -17,25 +18,25 @@ import { runServed, runTyped } from './run-typed.ts';
 
 export async function chooseRun(args: readonly string[]): Promise<number> {
   const flags = readFlags(args, process.env);
-  if ('fault' in flags) return complain(flags.fault);
+  if (isFailed(flags)) return complain(flags.failed);
   if (flags.help) {
     process.stdout.write(usage);
     return exitCodes.done;
   }
   const slack = flags.serve ? readSlackSettings(process.env) : undefined;
-  if (slack !== undefined) return 'fault' in slack ? complain(slack.fault) : runInSlack(slack, flags);
+  if (slack !== undefined) return isFailed(slack) ? complain(slack.failed) : runInSlack(slack, flags);
 
   const crewFile = flags.demo ? demoCrew : readCrewFile(flags);
-  if ('fault' in crewFile) return complain(crewFile.fault);
+  if (isFailed(crewFile)) return complain(crewFile.failed);
   const how = howItRuns(flags);
   if (how === 'script' && flags.speed !== undefined) {
     return complain('--speed: a script has its own time; say wait');
   }
   const badClock = clockFault(flags, crewFile.zone);
-  if (badClock !== undefined) return complain(badClock.fault);
+  if (badClock !== undefined) return complain(badClock.failed);
   const start = namedStart(flags, crewFile.zone);
   const opened = openRecord(flags, how === 'script' || how === 'demo');
-  if ('ends' in opened) return opened.ends;
+  if (isFailed(opened)) return opened.failed;
   switch (how) {
     case 'script':
       return runAsScript(flags, crewFile, opened, start);
@@ -59,11 +60,11 @@ function howItRuns(flags: Flags): 'script' | 'typed' | 'served' | 'demo' {
   return process.stdin.isTTY ? 'typed' : 'script';
 }
 
-function readCrewFile(flags: Flags): CrewFile | ConfigFault {
+function readCrewFile(flags: Flags): CrewFile | Failed<string> {
   if (flags.crew === undefined) return readCrew(undefined, undefined, flags);
   try {
     return readCrew(flags.crew, readFileSync(flags.crew, 'utf8'), flags);
   } catch (error) {
-    return { fault: `--crew: ${error instanceof Error ? error.message : String(error)}` };
+    return { failed: `--crew: ${error instanceof Error ? error.message : String(error)}` };
   }
 }

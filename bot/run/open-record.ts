@@ -2,12 +2,13 @@
 
 import { existsSync, mkdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { type Failed, failed, isFailed } from '../../core/failed.ts';
 import type { Store } from '../../core/ports.ts';
 import type { SheetShelf } from '../../core/products/sheet.ts';
 import { lockData } from '../../core/store/data-lock.ts';
 import { faultsOf, readSheetFolders } from '../../core/store/sheet-files.ts';
 import { openSqliteStore } from '../../core/store/sqlite-store.ts';
-import { type ConfigFault, type Flags, readEnvironment } from '../config/config.ts';
+import { type Flags, readEnvironment } from '../config/config.ts';
 import { type RecordPlace, recordPlace } from '../config/record-place.ts';
 import { complain, exitCodes } from './exit-codes.ts';
 import { stderrLog } from './log.ts';
@@ -22,18 +23,18 @@ export interface OpenedRecord {
 }
 
 /** `inMemory`: where no flag names a folder. Or the code to end with. */
-export function openRecord(flags: Flags, inMemory: boolean): OpenedRecord | { readonly ends: number } {
+export function openRecord(flags: Flags, inMemory: boolean): OpenedRecord | Failed<number> {
   const shelf = readSheets(flags);
-  if ('fault' in shelf) return { ends: complain(shelf.fault) };
+  if (isFailed(shelf)) return failed(complain(shelf.failed));
   const faults = faultsOf(shelf);
   for (const fault of faults) stderrLog.error('sheet-fault', { ...fault });
   const usual = inMemory ? undefined : (readEnvironment(process.env).BATCHBELL_DATA ?? 'data');
   const place = recordPlace(flags.data ?? usual);
   const store = openStore(place);
-  if ('fault' in store) {
-    stderrLog.error('store-not-opened', store);
-    complain(store.fault);
-    return { ends: exitCodes.cannotWrite };
+  if (isFailed(store)) {
+    stderrLog.error('store-not-opened', { fault: store.failed });
+    complain(store.failed);
+    return failed(exitCodes.cannotWrite);
   }
   return { shelf, hasSheetFaults: faults.length > 0, place, store };
 }
@@ -45,17 +46,17 @@ export function packageFolder(): string {
 }
 
 /** The invented shift is played with the invented products alone. */
-function readSheets(flags: Flags): SheetShelf | ConfigFault {
+function readSheets(flags: Flags): SheetShelf | Failed<string> {
   const own = join(packageFolder(), 'core/products/sheets');
   try {
     return readSheetFolders(flags.sheets === undefined || flags.demo ? [own] : [own, flags.sheets]);
   } catch (error) {
-    return { fault: `--sheets: ${error instanceof Error ? error.message : String(error)}` };
+    return { failed: `--sheets: ${error instanceof Error ? error.message : String(error)}` };
   }
 }
 
 /** In memory where no folder is named. */
-function openStore(place: RecordPlace | undefined): Store | ConfigFault {
+function openStore(place: RecordPlace | undefined): Store | Failed<string> {
   try {
     if (place === undefined) return openSqliteStore(':memory:');
     makeFolder(place.folder);
@@ -69,7 +70,7 @@ function openStore(place: RecordPlace | undefined): Store | ConfigFault {
       },
     };
   } catch (error) {
-    return { fault: `${place?.file}: ${error instanceof Error ? error.message : String(error)}` };
+    return { failed: `${place?.file}: ${error instanceof Error ? error.message : String(error)}` };
   }
 }
 

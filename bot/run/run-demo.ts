@@ -1,5 +1,6 @@
 // The invented shift, played on the page or in a terminal alone.
 
+import { isFailed } from '../../core/failed.ts';
 import type { Flags } from '../config/config.ts';
 import { demoCrew, demoNotice } from '../demo/demo-crew.ts';
 import { type DemoLine, demoShift, demoShiftStart, demoSpeed } from '../demo/demo-shift.ts';
@@ -16,7 +17,7 @@ export async function runDemo(flags: Flags, opened: OpenedRecord): Promise<numbe
   const withPage = flags.serve || !flags.terminal;
   const started = await startCrew({ flags, crewFile: demoCrew, opened, clock, withPage });
   const running = await startBellsAndPage(started, speed, demoNotice);
-  if ('fault' in running) return complain(running.fault);
+  if (isFailed(running)) return complain(running.failed);
   const stopping = new AbortController();
   const onLine = async ({ as, line }: DemoLine, answer: Answer | undefined) => {
     if (!flags.json) process.stdout.write(`${as}: ${line}\n`);

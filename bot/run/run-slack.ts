@@ -1,6 +1,7 @@
 // The service in Slack, for every crew it is given; a single crew has the shop page beside it, over the same record.
 
 import { join } from 'node:path';
+import { isFailed } from '../../core/failed.ts';
 import type { CrewId } from '../../core/ids.ts';
 import { openSqlitePostbox } from '../../core/store/sqlite-postbox.ts';
 import type { Flags } from '../config/config.ts';
@@ -18,9 +19,9 @@ const lastWordsMs = 1_000;
 
 export async function runInSlack(settings: SlackSettings, flags: Flags): Promise<number> {
   const crews = readCrewFiles(flags);
-  if ('fault' in crews) return complain(crews.fault);
+  if (isFailed(crews)) return complain(crews.failed);
   const opened = openRecord(flags, false);
-  if ('ends' in opened) return opened.ends;
+  if (isFailed(opened)) return opened.failed;
   const { place, store, shelf } = opened;
   const clock = clockFrom(undefined, flags.speed);
   const postbox = openSqlitePostbox(place?.file ?? ':memory:');
@@ -61,5 +62,5 @@ export async function runInSlack(settings: SlackSettings, flags: Flags): Promise
   store.close();
   // What still waits for Slack is in the inbox: it holds up no stop.
   setTimeout(() => process.exit(), lastWordsMs).unref();
-  return ended === undefined ? exitCodes.done : complain(ended.fault);
+  return ended === undefined ? exitCodes.done : complain(ended.failed);
 }

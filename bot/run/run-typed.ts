@@ -1,6 +1,7 @@
 // Somebody at a terminal, with or without the page beside it; or the page alone, as a service.
 
 import type { CrewFile } from '../../core/crew/crew.ts';
+import { isFailed } from '../../core/failed.ts';
 import type { Flags } from '../config/config.ts';
 import { startBellsAndPage } from './bells-and-page.ts';
 import { complain, exitCodes, untilStopped } from './exit-codes.ts';
@@ -38,7 +39,7 @@ async function run(
   const clock = clockFrom(start, flags.speed);
   const started = await startCrew({ flags, crewFile, opened, clock, withPage });
   const running = await startBellsAndPage(started, flags.speed ?? 1);
-  if ('fault' in running) return complain(running.fault);
+  if (isFailed(running)) return complain(running.failed);
   await Promise.race([...(process.stdin.isTTY ? [running.typed()] : []), ...(withPage ? [untilStopped()] : [])]);
   await running.stop();
   return exitCodes.done;

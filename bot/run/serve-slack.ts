@@ -2,9 +2,10 @@
 // where Slack is on. A single crew may have its shop page beside it: what is said in one is seen in the other.
 
 import type { CrewFile } from '../../core/crew/crew.ts';
+import { type Failed, isFailed } from '../../core/failed.ts';
 import type { CrewId } from '../../core/ids.ts';
 import type { Clock, Log, Postbox } from '../../core/ports.ts';
-import type { ConfigFault } from '../config/config.ts';
+
 import type { CrewRead } from '../config/crew-files.ts';
 import type { Tongues } from '../language/tongues/tongues.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
@@ -35,7 +36,7 @@ export interface PageShown {
 
 export interface PageBeside {
   readonly openConversation: (log: Log) => Conversation;
-  readonly open: (shown: PageShown) => Promise<Page | ConfigFault>;
+  readonly open: (shown: PageShown) => Promise<Page | Failed<string>>;
 }
 
 export interface ServeSlackNeeds {
@@ -62,14 +63,14 @@ interface Serving extends ServeSlackNeeds {
 }
 
 /** Until it is stopped; a fault where it cannot start. */
-export async function serveSlack(needs: ServeSlackNeeds): Promise<ConfigFault | undefined> {
+export async function serveSlack(needs: ServeSlackNeeds): Promise<Failed<string> | undefined> {
   const { settings, crews, postbox, clock } = needs;
   const log = createSlackLog();
   const conversation = needs.page?.openConversation(log);
   const serving: Serving = { ...needs, log, tickers: [], conversation, shown: undefined };
   const wire: Wiring = (crew, crewFile, rings) => wireCrew(serving, crew, crewFile, rings);
   const slack = await startSlack({ settings, postbox, clock, log, crews, wire });
-  if ('fault' in slack) {
+  if (isFailed(slack)) {
     await stopTickers(serving);
     conversation?.close();
     return slack;
@@ -131,7 +132,7 @@ async function openBeside(serving: Serving, slack: Slack): Promise<Page | undefi
     void slack.refresh(answer).catch((error: unknown) => log.error('refresh-failed', { error: String(error) }));
   });
   const page = await serving.page.open({ ...parts, host, conversation, log });
-  if (!('fault' in page)) return page;
-  log.error('page-not-opened', page);
+  if (!isFailed(page)) return page;
+  log.error('page-not-opened', { fault: page.failed });
   return undefined;
 }

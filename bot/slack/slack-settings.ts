@@ -2,6 +2,7 @@
 // costs nothing where it is off.
 
 import { z } from 'zod';
+import type { Failed } from '../../core/failed.ts';
 import { ownValue } from '../../core/own-key.ts';
 
 export type SlackSettings = {
@@ -35,22 +36,22 @@ const Environment = z.object({
 /** `undefined` where no Slack token is set. A fault names the variables. */
 export function readSlackSettings(
   environment: Readonly<Record<string, string | undefined>>,
-): SlackSettings | { readonly fault: string } | undefined {
+): SlackSettings | Failed<string> | undefined {
   const named = Object.keys(Environment.shape).map((name) => [name, ownValue(environment, name) || undefined] as const);
   const read = Environment.safeParse(Object.fromEntries(named));
   const slackNamed = named.some(([name, value]) => name.startsWith('SLACK_') && value !== undefined);
   if (!slackNamed) return undefined;
   if (!read.success) {
-    return { fault: read.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`).join('; ') };
+    return { failed: read.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`).join('; ') };
   }
   const { SLACK_BOT_TOKEN: botToken, SLACK_APP_TOKEN: appToken, SLACK_SIGNING_SECRET: signingSecret } = read.data;
   const { SLACK_API_URL: apiUrl, PORT: port } = read.data;
   if (botToken === undefined) {
     return appToken === undefined && signingSecret === undefined
       ? undefined
-      : { fault: 'SLACK_BOT_TOKEN is missing: it is the token that starts with xoxb-' };
+      : { failed: 'SLACK_BOT_TOKEN is missing: it is the token that starts with xoxb-' };
   }
   if (appToken !== undefined) return { mode: 'socket', botToken, appToken, apiUrl, port };
   if (signingSecret !== undefined) return { mode: 'http', botToken, signingSecret, apiUrl, port: port ?? usualPort };
-  return { fault: 'SLACK_BOT_TOKEN needs SLACK_APP_TOKEN (Socket Mode) or SLACK_SIGNING_SECRET (HTTP) beside it' };
+  return { failed: 'SLACK_BOT_TOKEN needs SLACK_APP_TOKEN (Socket Mode) or SLACK_SIGNING_SECRET (HTTP) beside it' };
 }

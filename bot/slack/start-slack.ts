@@ -1,6 +1,7 @@
 // Starts Slack as a front end: one connection, one inbox, and a desk for each crew. Loaded only where Slack is on.
 
 import type { CrewFile } from '../../core/crew/crew.ts';
+import type { Failed } from '../../core/failed.ts';
 import type { CrewId } from '../../core/ids.ts';
 import type { Clock, Postbox } from '../../core/ports.ts';
 import { shipped, type Tongues } from '../language/tongues/tongues.ts';
@@ -78,7 +79,7 @@ interface Life {
   stopped: boolean;
 }
 
-export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly fault: string }> {
+export async function startSlack(needs: SlackNeeds): Promise<Slack | Failed<string>> {
   const { settings, log, clock, postbox } = needs;
   const life = makeLife(needs);
   const { parts } = life;
@@ -97,12 +98,12 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | { readonly 
   // A token that Slack refuses ends the start; a Slack that does not answer does not.
   const early = await Promise.race([beginning, wallPace.wait(firstAnswerMs).then(() => undefined)]);
   if (early !== undefined) return early;
-  void beginning.then((late) => late !== undefined && log.error('slack-refused', late));
+  void beginning.then((late) => late !== undefined && log.error('slack-refused', { fault: late.failed }));
   try {
     life.listening = await connection.listen(bolt);
   } catch (error) {
     life.stopped = true;
-    return { fault: `PORT ${settings.port}: ${error instanceof Error ? error.message : String(error)}` };
+    return { failed: `PORT ${settings.port}: ${error instanceof Error ? error.message : String(error)}` };
   }
   const slowRound = setInterval(() => lookAround(life), groupsReadMs);
   slowRound.unref();
@@ -182,11 +183,11 @@ async function readGroups({ identity, desks }: Life): Promise<void> {
   for (const desk of desks) await desk.roster.readGroups(identity.team);
 }
 
-async function begin(life: Life, bolt: BoltApp): Promise<{ readonly fault: string } | undefined> {
+async function begin(life: Life, bolt: BoltApp): Promise<Failed<string> | undefined> {
   const { parts, needs } = life;
   const { log } = needs;
   const asked = await askUntilKnown(parts.call, parts.pace, log, () => life.stopped);
-  if (asked?.is === 'refused') return { fault: `SLACK_BOT_TOKEN: Slack answers ${asked.error}` };
+  if (asked?.is === 'refused') return { failed: `SLACK_BOT_TOKEN: Slack answers ${asked.error}` };
   life.identity = asked?.identity;
   if (life.identity === undefined) return undefined;
   log.info('slack-known', { team: life.identity.team, mode: needs.settings.mode });

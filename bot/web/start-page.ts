@@ -3,7 +3,8 @@
 
 import type { Writable } from 'node:stream';
 import type { CrewFile } from '../../core/crew/crew.ts';
-import type { ConfigFault, Flags } from '../config/config.ts';
+import type { Failed } from '../../core/failed.ts';
+import type { Flags } from '../config/config.ts';
 import type { Tongues } from '../language/tongues/tongues.ts';
 import { readAssets } from './assets.ts';
 import { newJoinCode } from './join-code.ts';
@@ -27,7 +28,7 @@ export type PageStart = Pick<
 
 const beatMs = { usual: 5_000, demo: 1_000 };
 
-export async function startPage(start: PageStart): Promise<Page | ConfigFault> {
+export async function startPage(start: PageStart): Promise<Page | Failed<string>> {
   const { flags, folder, crewFile, tongues, assetFolder, out, ...parts } = start;
   const { language, units } = crewFile;
   const words = tongues.wordsIn(language, units);
@@ -55,6 +56,6 @@ export async function startPage(start: PageStart): Promise<Page | ConfigFault> {
     }
     return page;
   } catch (error) {
-    return { fault: `--port ${flags.port}: ${error instanceof Error ? error.message : String(error)}` };
+    return { failed: `--port ${flags.port}: ${error instanceof Error ? error.message : String(error)}` };
   }
 }

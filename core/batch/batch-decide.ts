@@ -4,10 +4,12 @@ import { splitFill } from '../calc/mixing.ts';
 import { isRefused } from '../calc/refusal.ts';
 import type { Command, CommandOf, Verb } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
+import { type Failed, failed, isFailed } from '../failed.ts';
 import type { EventBody, NewEvent, SaidWith } from '../history.ts';
 import type { BatchNumber } from '../ids.ts';
 import { batchStream, defaultPlace, placeStream } from '../ids.ts';
 import { methodRows } from '../methods.ts';
+import type { Unclear } from '../objections.ts';
 import { isOwnKey } from '../own-key.ts';
 import { airServing } from '../place/place.ts';
 import { mixRatio, type Sheet } from '../products/sheet.ts';
@@ -26,23 +28,22 @@ export function findBatch(
   shop: Shop,
   named: BatchNumber | undefined,
   fits: (batch: Batch) => boolean,
-): Batch | Extract<Decision, { kind: 'unclear' }> {
+): Batch | Failed<Unclear> {
   const live = liveBatches(shop);
   const numbers = live.map((batch) => batch.number);
   if (named !== undefined) {
     const batch = shop.batches.get(named);
-    return batch ?? { kind: 'unclear', unclear: { code: 'no-such-batch', batch: named, live: numbers } };
+    return batch ?? failed({ code: 'no-such-batch', batch: named, live: numbers });
   }
   const fitting = live.filter(fits);
   const only = fitting.length === 1 ? fitting[0] : live.length === 1 ? live[0] : undefined;
-  return only ?? { kind: 'unclear', unclear: { code: 'which-batch', live: numbers } };
+  return only ?? failed({ code: 'which-batch', live: numbers });
 }
 
 export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
   const { command, at } = said;
-  const meant = sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet, command.sheet);
-  if ('unclear' in meant) return unclear(meant.unclear);
-  const { sheet } = meant;
+  const sheet = sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet, command.sheet);
+  if (isFailed(sheet)) return unclear(sheet.failed);
   const plannedGrams = gramsOf(command.amount, sheet);
   if (plannedGrams === undefined) return unclear({ code: 'no-densities', sheet: sheet.id });
   const place = shop.places.get(defaultPlace);
@@ -158,7 +159,7 @@ function onBatch(
   rules: readonly Rule<BatchCase>[],
   body: EventBody,
 ): Decision {
-  if ('kind' in found) return found;
+  if (isFailed(found)) return unclear(found.failed);
   const situation: BatchCase = { batch: batchAsOf(found, said.at), air: airLog(shop, found.place), at: said.at };
   return judge(shop, said, rules, [situation], (saidWith: SaidWith) => [
     { streams: [batchStream(found.number)], happenedAt: said.at, body, saidWith },

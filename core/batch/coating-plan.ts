@@ -14,6 +14,7 @@ import { gasState } from '../can/can-stock.ts';
 import type { PlanAsked } from '../commands.ts';
 import { type Component, components } from '../components.ts';
 import { localDay } from '../crew/local-day.ts';
+import { isFailed } from '../failed.ts';
 import { defaultPlace, type PartName } from '../ids.ts';
 import { type Method, methodRows } from '../methods.ts';
 import { airAt } from '../place/place.ts';
@@ -83,9 +84,8 @@ export type NoPlan =
   | { readonly kind: 'too-much' };
 
 export function planCoating(shop: Shop, asked: PlanAsked, now: EpochMs): CoatingPlan | NoPlan {
-  const meant = sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet, asked.sheet);
-  if ('unclear' in meant) return { kind: 'no-sheet', unclear: meant.unclear };
-  const { sheet } = meant;
+  const sheet = sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet, asked.sheet);
+  if (isFailed(sheet)) return { kind: 'no-sheet', unclear: sheet.failed };
   const area = areaOf(shop, asked);
   if (typeof area !== 'number') return area;
   if (sheet.film === undefined) return { kind: 'no-film', sheet };

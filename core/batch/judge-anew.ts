@@ -4,6 +4,7 @@
 import type { CommandOf } from '../commands.ts';
 import { peopleFrom, roleMissing } from '../crew/who-may.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
+import { isFailed } from '../failed.ts';
 import type { Entry } from '../history.ts';
 import { batchStream } from '../ids.ts';
 import { type Edition, editionOfToday } from '../rule-editions.ts';
@@ -16,7 +17,7 @@ export function decideJudge(shop: Shop, { by, now, command }: Said<CommandOf<'ju
   const wanted = roleMissing(shop.crew, by, { say: 'judge' });
   if (wanted !== undefined) return unclear({ code: 'may-not-judge', wanted, who: peopleFrom(shop.crew, wanted) });
   const batch = findBatch(shop, command.batch, () => true);
-  if ('kind' in batch) return batch;
+  if (isFailed(batch)) return unclear(batch.failed);
   const body = { type: 'JudgedAnew' as const, edition: editionOfToday };
   return {
     kind: 'accepted',

@@ -10,8 +10,10 @@ import type { CommandOf } from '../commands.ts';
 import { type Component, components } from '../components.ts';
 import { localDay } from '../crew/local-day.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
+import { type Failed, failed, isFailed } from '../failed.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { batchStream, type CanNumber, canStream } from '../ids.ts';
+import type { Unclear } from '../objections.ts';
 import { mixRatio } from '../products/sheet.ts';
 import { judge } from '../rules.ts';
 import { airLog, liveCans, type Shop } from '../shop.ts';
@@ -21,7 +23,6 @@ import { findBatch } from './batch-decide.ts';
 import { addRules, weighRules } from './weigh-rules.ts';
 
 type Weighed = Partial<Readonly<Record<Component, Grams>>>;
-type Question = Extract<Decision, { kind: 'unclear' }>;
 
 export function decideWeigh(shop: Shop, said: Said<CommandOf<'weigh'>>): Decision {
   const { partAGrams, partBGrams, batch: named, cans } = said.command;
@@ -31,11 +32,11 @@ export function decideWeigh(shop: Shop, said: Said<CommandOf<'weigh'>>): Decisio
   };
   const wanted = componentsOf(weighed);
   const batch = findBatch(shop, named, ({ inVessel }) => wanted.some((component) => inVessel[component] === undefined));
-  if ('kind' in batch) return batch;
+  if (isFailed(batch)) return unclear(batch.failed);
   const doubt = said.stance.is === 'asked' ? unitDoubt(batch, weighed) : undefined;
   if (doubt !== undefined) return doubt;
   const from = fromWhichCans(shop, batch, weighed, cans ?? []);
-  if ('kind' in from) return from;
+  if (isFailed(from)) return unclear(from.failed);
   const air = airLog(shop, batch.place);
   const pours = poursOf(shop, batch, from, said.at);
   const situation = { batch: batchAsOf(batch, said.at), air, at: said.at, components: wanted, pours };
@@ -51,9 +52,9 @@ export function decideAdd(shop: Shop, said: Said<CommandOf<'add'>>): Decision {
     named,
     ({ weighing, filteredAt }) => weighing !== undefined && filteredAt === undefined,
   );
-  if ('kind' in batch) return batch;
+  if (isFailed(batch)) return unclear(batch.failed);
   const from = fromWhichCans(shop, batch, { [component]: more }, cans ?? []);
-  if ('kind' in from) return from;
+  if (isFailed(from)) return unclear(from.failed);
   const pours = poursOf(shop, batch, from, said.at);
   const air = airLog(shop, batch.place);
   const asOf = batchAsOf(batch, said.at);
@@ -95,16 +96,16 @@ function fromWhichCans(
   batch: Batch,
   weighed: Weighed,
   named: readonly CanNumber[],
-): readonly FromCan[] | Question {
+): readonly FromCan[] | Failed<Unclear> {
   const wanted = componentsOf(weighed);
   const live = liveCans(shop);
   const cans: Can[] = [];
   for (const number of named) {
     const can = shop.cans.get(number);
     const numbers = live.map((each) => each.number);
-    if (can === undefined) return { kind: 'unclear', unclear: { code: 'no-such-can', can: number, live: numbers } };
+    if (can === undefined) return failed({ code: 'no-such-can', can: number, live: numbers });
     if (!wanted.includes(can.component)) {
-      return { kind: 'unclear', unclear: { code: 'can-not-wanted', can: number, component: can.component } };
+      return failed({ code: 'can-not-wanted', can: number, component: can.component });
     }
     cans.push(can);
   }
@@ -114,7 +115,7 @@ function fromWhichCans(
     const fitting = live.filter((can) => can.component === component && can.sheet.id === batch.sheet.id);
     if (ofNamed.length === 0 && fitting.length > 1) {
       const numbers = fitting.map((can) => can.number);
-      return { kind: 'unclear', unclear: { code: 'which-can', component, live: numbers } };
+      return failed({ code: 'which-can', component, live: numbers });
     }
     from.push(...shared(ofNamed.length > 0 ? ofNamed : fitting, component, weighed[component] ?? grams(0)));
   }

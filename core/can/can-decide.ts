@@ -5,8 +5,10 @@ import { personIn } from '../crew/crew.ts';
 import { localDay } from '../crew/local-day.ts';
 import { peopleFrom, roleMissing } from '../crew/who-may.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
+import { type Failed, failed, isFailed } from '../failed.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { type CanNumber, canStream } from '../ids.ts';
+import type { Unclear } from '../objections.ts';
 import { sheetMeant } from '../products/shelf.ts';
 import { judge } from '../rules.ts';
 import { lastSaid } from '../settled.ts';
@@ -19,9 +21,8 @@ import { checkRules, openRules } from './can-rules.ts';
 export function decideOpen(shop: Shop, said: Said<CommandOf<'open'>>): Decision {
   const { command, at } = said;
   const { component, lot, grams, litres, expires, handling } = command;
-  const meant = sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet, command.sheet);
-  if ('unclear' in meant) return unclear(meant.unclear);
-  const { sheet } = meant;
+  const sheet = sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet, command.sheet);
+  if (isFailed(sheet)) return unclear(sheet.failed);
   const can = shop.nextNumber;
   const body: EventBody = {
     type: 'CanOpened',
@@ -41,20 +42,16 @@ export function decideOpen(shop: Shop, said: Said<CommandOf<'open'>>): Decision 
 }
 
 /** Which can is meant: the one named, or the only live one that `fits`. */
-export function findCan(
-  shop: Shop,
-  named: CanNumber | undefined,
-  fits: (can: Can) => boolean,
-): Can | Extract<Decision, { kind: 'unclear' }> {
+export function findCan(shop: Shop, named: CanNumber | undefined, fits: (can: Can) => boolean): Can | Failed<Unclear> {
   const live = liveCans(shop);
   const numbers = live.map((can) => can.number);
   if (named !== undefined) {
     const can = shop.cans.get(named);
-    return can ?? { kind: 'unclear', unclear: { code: 'no-such-can', can: named, live: numbers } };
+    return can ?? failed({ code: 'no-such-can', can: named, live: numbers });
   }
   const fitting = live.filter(fits);
   const only = fitting.length === 1 ? fitting[0] : live.length === 1 ? live[0] : undefined;
-  return only ?? { kind: 'unclear', unclear: { code: 'which-can', component: undefined, live: numbers } };
+  return only ?? failed({ code: 'which-can', component: undefined, live: numbers });
 }
 
 type CanVerb = 'lid' | 'blanket' | 'check' | 'prestir' | 'discard';
@@ -62,7 +59,7 @@ type CanVerb = 'lid' | 'blanket' | 'check' | 'prestir' | 'discard';
 export function decideCanAct(shop: Shop, said: Said<CommandOf<CanVerb>>): Decision {
   const { command, at } = said;
   const found = findCan(shop, command.can, fitsFor(command.verb, at));
-  if ('kind' in found) return found;
+  if (isFailed(found)) return unclear(found.failed);
   const { role } = personIn(shop.crew, said.by);
   const missing = roleMissing(shop.crew, said.by, { say: 'check' });
   const nobodyLeads = role === 'crew' && missing === undefined;

@@ -4,7 +4,8 @@ import { batchAsOf } from '../batch/batch.ts';
 import { findBatch } from '../batch/batch-decide.ts';
 import { coatFromBatchRules } from '../batch/batch-rules.ts';
 import type { CommandOf } from '../commands.ts';
-import type { Decision, Said } from '../decision.ts';
+import { type Decision, type Said, unclear } from '../decision.ts';
+import { isFailed } from '../failed.ts';
 import type { NewEvent } from '../history.ts';
 import { batchStream, partStream, sessionStream } from '../ids.ts';
 import { methodRows } from '../methods.ts';
@@ -21,7 +22,7 @@ import { coatClimate } from './coat-climate.ts';
 export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision {
   const { parts, method, pass, asNew = false } = said.command;
   const batch = findBatch(shop, said.command.batch, ({ weighing, thickened }) => weighing !== undefined && !thickened);
-  if ('kind' in batch) return batch;
+  if (isFailed(batch)) return unclear(batch.failed);
   const asked = askedAsNew(shop, parts, asNew);
   if (asked !== undefined) return asked;
   const { sheet } = batch;

@@ -7,6 +7,7 @@ import { type CommandOf, verbRows } from '../commands.ts';
 import type { Component } from '../components.ts';
 import { mayNotSettle, roleMissing } from '../crew/who-may.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
+import { type Failed, failed, isFailed } from '../failed.ts';
 import { type Entry, Fact, inOrder } from '../history.ts';
 import {
   batchStream,
@@ -19,6 +20,7 @@ import {
   placeStream,
   type StreamId,
 } from '../ids.ts';
+import type { Unclear } from '../objections.ts';
 import { foldPart } from '../part/part.ts';
 import { entriesIn, livePartNames, type Shop } from '../shop.ts';
 import { type Grams, grams } from '../units.ts';
@@ -58,7 +60,7 @@ export function amendTargetOf({ stream, fact }: Pick<Entry, 'stream' | 'fact'>):
 export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decision {
   const { of, change, why } = said.command;
   const stream = streamOf(shop, of);
-  if (typeof stream !== 'string') return stream;
+  if (isFailed(stream)) return unclear(stream.failed);
   const candidates = entriesIn(shop).filter(
     (candidate) => candidate.stream === stream && leaves(of.verb, candidate.fact, change),
   );
@@ -106,20 +108,20 @@ function targetAt(candidates: readonly Entry[], { at, ...figures }: Amendment): 
   return candidates.findLast((candidate) => Math.abs(candidate.happenedAt - at) < 60_000);
 }
 
-function streamOf(shop: Shop, of: AmendTarget): StreamId | Extract<Decision, { kind: 'unclear' }> {
+function streamOf(shop: Shop, of: AmendTarget): StreamId | Failed<Unclear> {
   if (of.part !== undefined) {
     return shop.parts.has(of.part)
       ? partStream(of.part)
-      : { kind: 'unclear', unclear: { code: 'no-such-part', part: of.part, live: livePartNames(shop) } };
+      : failed({ code: 'no-such-part', part: of.part, live: livePartNames(shop) });
   }
   const noun = actsOn(of.verb);
   if (noun === 'place') return placeStream(of.place ?? defaultPlace);
   if (noun === 'can') {
     const can = findCan(shop, of.can, () => true);
-    return 'kind' in can ? can : canStream(can.number);
+    return isFailed(can) ? can : canStream(can.number);
   }
   const batch = findBatch(shop, of.batch, () => true);
-  return 'kind' in batch ? batch : batchStream(batch.number);
+  return isFailed(batch) ? batch : batchStream(batch.number);
 }
 
 function changed(verb: AmendableVerb, was: Fact, change: Amendment): Fact {

@@ -2,6 +2,7 @@
 
 import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
+import { isFailed } from '../failed.ts';
 import type { NewEvent } from '../history.ts';
 import { crewStream, type PersonName } from '../ids.ts';
 import { personNamed } from '../person-named.ts';
@@ -16,7 +17,7 @@ export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
   const setting = asKnown(shop.crew, said.command.setting);
   if (setting.name === 'sheet') {
     const meant = sheetMeant(shop.shelf, undefined, setting.sheet);
-    if ('unclear' in meant) return unclear(meant.unclear);
+    if (isFailed(meant)) return unclear(meant.failed);
     if (!maybeUsual(shop.shelf, setting.sheet)) {
       return unclear({ code: 'which-sheet', known: offeredSheets(shop.shelf), faults: [], invented: setting.sheet });
     }

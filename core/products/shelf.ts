@@ -1,6 +1,7 @@
 // Which of the shop's sheets is meant, and which are offered. As soon as the shop has a sheet of its own, readable or not,
 // the products that come with the program are invented things beside real ones: only their full name brings them.
 
+import { type Failed, failed, isFailed } from '../failed.ts';
 import type { SheetId } from '../ids.ts';
 import type { ReadSheet, Sheet, SheetShelf } from './sheet.ts';
 import type { SheetUnclear } from './sheet-objections.ts';
@@ -8,7 +9,7 @@ import type { SheetUnclear } from './sheet-objections.ts';
 /** The products that come with the program, all invented; the first is usual where there is nothing else. */
 export const demoSheetIds: readonly SheetId[] = ['demo-clear', 'demo-build'];
 
-export type SheetMeant = { readonly sheet: Sheet } | { readonly unclear: SheetUnclear };
+export type SheetMeant = Sheet | Failed<SheetUnclear>;
 
 const isReadable = ([, read]: readonly [SheetId, ReadSheet]): boolean => read.kind === 'sheet';
 
@@ -47,18 +48,18 @@ export function sheetMeant(shelf: SheetShelf, set: SheetId | undefined, named?: 
   const only = set === undefined && used.length === 1 ? known[0] : undefined;
   const id = named ?? usual ?? (isDemoOnly ? demoSheetIds[0] : only);
   const found = id === undefined ? undefined : shelf.get(id);
-  if (found?.kind === 'sheet') return { sheet: found.sheet };
+  if (found?.kind === 'sheet') return found.sheet;
   if (id === undefined) {
     const faults = used.flatMap(([, read]) => (read.kind === 'faulty' ? read.faults : []));
-    return { unclear: { code: 'which-sheet', known, faults, invented: set } };
+    return failed({ code: 'which-sheet', known, faults, invented: set });
   }
-  if (found === undefined) return { unclear: { code: 'no-such-sheet', sheet: id, known } };
-  return { unclear: { code: 'sheet-faulty', sheet: id, faults: found.faults } };
+  if (found === undefined) return failed({ code: 'no-such-sheet', sheet: id, known });
+  return failed({ code: 'sheet-faulty', sheet: id, faults: found.faults });
 }
 
 /** By which what no batch decides is looked at: the usual one; where none is, every one that may be meant. */
 export function sheetsLikely(shelf: SheetShelf, set: SheetId | undefined): readonly Sheet[] {
   const meant = sheetMeant(shelf, set);
-  if ('sheet' in meant) return [meant.sheet];
+  if (!isFailed(meant)) return [meant];
   return inUse(shelf).flatMap(([, read]) => (read.kind === 'sheet' ? [read.sheet] : []));
 }

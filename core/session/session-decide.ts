@@ -2,6 +2,7 @@
 
 import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
+import { type Failed, failed, isFailed } from '../failed.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import {
   type BatchNumber,
@@ -11,6 +12,7 @@ import {
   type SessionNumber,
   sessionStream,
 } from '../ids.ts';
+import type { Unclear } from '../objections.ts';
 import { sheetMeant } from '../products/shelf.ts';
 import { judge, type Rule } from '../rules.ts';
 import { lastSaid } from '../settled.ts';
@@ -26,24 +28,24 @@ export function findSession(
   shop: Shop,
   named: SessionNumber | undefined,
   fits: (session: Session) => boolean = () => true,
-): Session | Extract<Decision, { kind: 'unclear' }> {
+): Session | Failed<Unclear> {
   const open = openSessions(shop);
   const numbers = open.map((session) => session.number);
   if (named !== undefined) {
     const session = shop.sessions.get(named);
-    return session ?? { kind: 'unclear', unclear: { code: 'no-such-session', session: named, live: numbers } };
+    return session ?? failed({ code: 'no-such-session', session: named, live: numbers });
   }
   const fitting = open.filter(fits);
   const only = fitting.length === 1 ? fitting[0] : open.length === 1 ? open[0] : undefined;
-  return only ?? { kind: 'unclear', unclear: { code: 'which-session', live: numbers } };
+  return only ?? failed({ code: 'which-session', live: numbers });
 }
 
 export function decideBrief(shop: Shop, said: Said<CommandOf<'brief'>>): Decision {
   const { command, at } = said;
   const batch = batchMeant(shop, command.batch);
   if (batch !== undefined && typeof batch !== 'number') return batch;
-  const found = sheetFor(shop, batch);
-  if ('kind' in found) return found;
+  const sheet = sheetFor(shop, batch);
+  if (isFailed(sheet)) return unclear(sheet.failed);
   const known = namedIn(shop, said, [
     ...[command.sprayers, command.stays, command.out].flatMap((names) => names ?? []),
     ...(command.attendant === undefined ? [] : [command.attendant]),
@@ -59,7 +61,7 @@ export function decideBrief(shop: Shop, said: Said<CommandOf<'brief'>>): Decisio
   const body: EventBody = {
     type: 'SessionBriefed',
     session,
-    sheet: found.sheet,
+    sheet,
     place: placeOf(shop, command.place),
     sprayers,
     stays,
@@ -83,9 +85,7 @@ function batchMeant(shop: Shop, named: BatchNumber | undefined): BatchNumber | u
 
 function sheetFor(shop: Shop, batch: BatchNumber | undefined) {
   const frozen = batch === undefined ? undefined : shop.batches.get(batch)?.sheet;
-  if (frozen !== undefined) return { sheet: frozen };
-  const meant = sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet);
-  return 'unclear' in meant ? unclear(meant.unclear) : meant;
+  return frozen ?? sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet);
 }
 
 /** The only booth that the crew has set, where nobody names one. */
@@ -100,7 +100,7 @@ type PlainVerb = 'near' | 'ack' | 'fan' | 'supplied' | 'spray-off' | 'flush' | '
 export function decideSessionAct(shop: Shop, said: Said<CommandOf<PlainVerb>>): Decision {
   const { command } = said;
   const session = findSession(shop, command.session, fitsFor(command.verb));
-  if ('kind' in session) return session;
+  if (isFailed(session)) return unclear(session.failed);
   const accepted = (bodies: readonly EventBody[]): Decision => ({
     kind: 'accepted',
     events: bodies.map((body) => eventOf(session, said, body)),
@@ -166,7 +166,7 @@ function namesOn({ sprayers, stays, movedOut, attendant }: Session): readonly Pe
 export function decideSprayOn(shop: Shop, said: Said<CommandOf<'spray-on'>>): Decision {
   const { command } = said;
   const session = findSession(shop, command.session, (candidate) => !isRunning(candidate));
-  if ('kind' in session) return session;
+  if (isFailed(session)) return unclear(session.failed);
   const situation = sprayCase(shop, sessionAsOf(session, said.at), said.at, { place: command.place });
   const body: EventBody = { type: 'SprayStarted', place: command.place ?? session.place };
   return ruled(shop, said, session, sprayRules, situation, body);
@@ -174,7 +174,7 @@ export function decideSprayOn(shop: Shop, said: Said<CommandOf<'spray-on'>>): De
 
 export function decideClose(shop: Shop, said: Said<CommandOf<'close'>>): Decision {
   const session = findSession(shop, said.command.session);
-  if ('kind' in session) return session;
+  if (isFailed(session)) return unclear(session.failed);
   const fanMinutes = fanMinutesAfter(session, shop.crew.spray);
   const body: EventBody = { type: 'SessionClosed', ...(fanMinutes === undefined ? {} : { fanMinutes }) };
   return ruled(shop, said, session, closeRules, { session: sessionAsOf(session, said.at) }, body);

@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
 import { readCrew, readFlags } from '../../../bot/config/config.ts';
+import { isFailed } from '../../../core/failed.ts';
 import { given } from '../../core/given.ts';
 import { sessionTalk, sprayCrew } from '../cards/session-talk.ts';
 
@@ -69,10 +70,10 @@ describe('trouble in one word', () => {
 
   it('given them in the crew’s file, then they hold until somebody says otherwise', async () => {
     const flags = readFlags([]);
-    if ('fault' in flags) throw new Error(flags.fault);
+    if (isFailed(flags)) throw new Error(flags.failed);
     const content = JSON.stringify({ name: 'x', people: [{ name: 'omar', role: 'lead' }], emergency: { call: '112' } });
     const crew = readCrew('crew.json', content, flags);
-    if ('fault' in crew) throw new Error(crew.fault);
+    if (isFailed(crew)) throw new Error(crew.failed);
     const { say } = sessionTalk(':memory:', crew);
     expect((await say('fire')).card.lines[1]).toBe('Call: 112');
     await say('set emergency call 112, gate 2');

@@ -26,8 +26,8 @@ describe('the environment', () => {
 
   test('with neither beside the bot token is a fault that names both', () => {
     const read = readSlackSettings(bot);
-    expect(read).toMatchObject({ fault: expect.stringContaining('SLACK_APP_TOKEN') });
-    expect(read).toMatchObject({ fault: expect.stringContaining('SLACK_SIGNING_SECRET') });
+    expect(read).toMatchObject({ failed: expect.stringContaining('SLACK_APP_TOKEN') });
+    expect(read).toMatchObject({ failed: expect.stringContaining('SLACK_SIGNING_SECRET') });
   });
 
   test('without the bot token, with a bad address or a bad port is a fault that names it', () => {
@@ -38,7 +38,7 @@ describe('the environment', () => {
       [{ ...bot, SLACK_SIGNING_SECRET: 's', PORT: '70000' }, 'PORT'],
     ];
     for (const [environment, name] of faults) {
-      expect(readSlackSettings(environment)).toMatchObject({ fault: expect.stringContaining(name) });
+      expect(readSlackSettings(environment)).toMatchObject({ failed: expect.stringContaining(name) });
     }
   });
 });

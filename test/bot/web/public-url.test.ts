@@ -1,6 +1,7 @@
 import { request as httpRequest } from 'node:http';
 import { afterEach, describe, expect, test } from 'vitest';
 import { readFlags } from '../../../bot/config/config.ts';
+import { isFailed } from '../../../core/failed.ts';
 import { openShop, type ShopPage } from './shop-page.ts';
 import { visitor } from './visitor.ts';
 
@@ -73,7 +74,7 @@ describe('a page with public addresses', () => {
 describe('the public address as it is set', () => {
   const urls = (args: readonly string[], environment = {}) => {
     const flags = readFlags(args, environment);
-    return 'fault' in flags ? flags.fault : flags['public-url'];
+    return isFailed(flags) ? flags.failed : flags['public-url'];
   };
 
   test('again for more, or with commas; a flag stands before its variable', () => {

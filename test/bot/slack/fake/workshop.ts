@@ -14,6 +14,7 @@ import { thumbMs } from '../../../../bot/talk/pressed.ts';
 import { virtualClock } from '../../../../bot/time/clocks.ts';
 import type { Pace } from '../../../../bot/time/pace.ts';
 import type { CrewFile } from '../../../../core/crew/crew.ts';
+import { isFailed } from '../../../../core/failed.ts';
 import type { Postbox, Store } from '../../../../core/ports.ts';
 import type { SheetShelf } from '../../../../core/products/sheet.ts';
 import { readSheetFolders } from '../../../../core/store/sheet-files.ts';
@@ -121,7 +122,7 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
       return { ...one, wake: () => undefined };
     },
   });
-  if ('fault' in started) throw new Error(started.fault);
+  if (isFailed(started)) throw new Error(started.failed);
   const slack: Slack = started;
   const next = counter();
   let closed = false;
