@@ -28,7 +28,7 @@ export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>, { envelo
       ...(own === undefined ? [] : [words.shopSteps(own)]),
       ...(pot === undefined ? [] : [t.words.replies.hotNow(pot)]),
       ...(pots.length > 1 ? [t.words.replies.hotWhich] : []),
-      ...toTellLine(t.words, t.f.list(called)),
+      ...toTellLine(t, called),
       ...(note === undefined ? [] : [words.note(note)]),
       words.deferTo(section),
       // Nothing that is to be set for another day stands before what is to be done on this one.
@@ -54,11 +54,7 @@ export function nearMissCard(t: Telling, { text, anonymous }: CommandOf<'near-mi
   const words = t.words.session;
   const called = calledForNearMiss(t.shop.crew, by);
   return makeCard(words.nearMiss, 'plain', {
-    lines: [
-      words.nearMissText(text),
-      ...(anonymous ? [words.anonymous] : []),
-      ...toTellLine(t.words, t.f.list(called)),
-    ],
+    lines: [words.nearMissText(text), ...(anonymous ? [words.anonymous] : []), ...toTellLine(t, called)],
     ping: called,
   });
 }
@@ -66,7 +62,7 @@ export function nearMissCard(t: Telling, { text, anonymous }: CommandOf<'near-mi
 export function bellCard(t: Telling, { envelopes }: Recorded): Card {
   const words = t.words.session;
   const people = envelopes.flatMap(({ body }) => (body.type === 'BellTested' ? body.people : []));
-  return makeCard(words.bellTest(t.f.list(people)), 'plain', {
+  return makeCard(words.bellTest(people, t.f), 'plain', {
     lines: [words.bellLines],
     actions: [tap(t, 'ok', 'ok')],
   });
@@ -76,7 +72,7 @@ export function bellCard(t: Telling, { envelopes }: Recorded): Card {
 export function qualifiedCard(t: Telling, { envelopes }: Recorded, said: CommandOf<Qualification>): Card {
   const words = t.words.session;
   const person = envelopes.flatMap(({ body }) => (body.type === 'QualificationDated' ? [body.person] : []))[0];
-  return makeCard(words.qualified(person ?? said.person, words.qualifications[said.verb], said.until), 'plain', {
+  return makeCard(words.qualified(person ?? said.person, said.verb, said.until), 'plain', {
     actions: envelopes.slice(0, 1).map(({ seq }) => undoTap(t, seq)),
   });
 }

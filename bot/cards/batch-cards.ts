@@ -21,7 +21,7 @@ import {
   type Telling,
   tap,
 } from './card-context.ts';
-import { clockFacts, timeFact, timeShown } from './clock-text.ts';
+import { clockFacts, timeFact } from './clock-text.ts';
 import { nextTaps } from './next-taps.ts';
 import { undoTap } from './undo-tap.ts';
 
@@ -40,12 +40,12 @@ export const potState = ({ words }: Telling, { phase }: BatchStatus): string =>
 
 /** One of a list of what runs. */
 export const batchLine = (t: Telling, batch: Batch): string =>
-  `${batch.number} ${batch.sheet.name}: ${potState(t, batchStatus(t, batch))}`;
+  t.words.replies.batchStands(batch.number, batch.sheet.name, potState(t, batchStatus(t, batch)));
 
 /** Where the pot dies before it is stirred enough, as things stand. */
 export function pastPotLines(t: Telling, { blend, pot }: BatchStatus): readonly string[] {
   if (blend?.dueAt === undefined || pot === undefined || blend.dueAt <= pot.nearAt) return [];
-  return [t.words.replies.stirPastPot(timeShown(t, { ...pot, dueAt: pot.nearAt }))];
+  return [t.words.replies.stirPastPot(pot.nearAt, t.f)];
 }
 
 export function openedCard(t: Telling, status: BatchNow): Card {
@@ -140,19 +140,20 @@ export function weighedCard(t: Telling, status: BatchNow): Card {
   const tolerance = batch.sheet.ratio.tolerancePercent;
   const error = ratioErrorOf(batch);
   const out = isRatioOut(status);
-  const shownError = error === undefined ? '?' : t.f.signedPercent(error * 100);
   const total = grams(weighing.partAGrams + weighing.partBGrams);
   const unplanned = Math.abs(total / batch.plannedGrams - 1) > 0.1;
   const n = batch.number;
   return makeCard(replies.weighed(n), out || unplanned ? 'warn' : 'good', {
     facts: [...ratioFacts(t, batch), ...batchFacts(t, status)],
     lines: [
-      out ? replies.ratioOut(shownError, t.f.percent(tolerance, 1)) : replies.ratioWithin(t.f.percent(tolerance, 1)),
-      ...(unplanned ? [replies.notThePlan(t.f.mass(total), t.f.mass(batch.plannedGrams))] : []),
+      out
+        ? replies.ratioOut(error === undefined ? undefined : error * 100, tolerance, t.f)
+        : replies.ratioWithin(tolerance, t.f),
+      ...(unplanned ? [replies.notThePlan(total, batch.plannedGrams, t.f)] : []),
       ...withoutFigureLines(t, status),
       ...massLines(t, batch, total),
       ...pastPotLines(t, status),
-      replies.countsSince(t.f.timeDown(weighing.at)),
+      replies.countsSince(weighing.at, t.f),
     ],
     actions: [
       ...batchTaps(t, status),
@@ -168,7 +169,7 @@ function massLines(t: Telling, { sheet }: Batch, mass: Grams): readonly string[]
   const found = points && potLifeFactor(points, mass);
   if (found === undefined || isRefused(found) || found.factor === 1) return [];
   const { potLifeByMass, potLifeBeyondMass } = t.words.material;
-  return [potLifeByMass(t.f.percent(found.factor * 100)), ...(found.withinPoints ? [] : [potLifeBeyondMass])];
+  return [potLifeByMass(found.factor * 100, t.f), ...(found.withinPoints ? [] : [potLifeBeyondMass])];
 }
 
 function earlier(t: Telling, batch: Batch, by: number): string {
@@ -189,7 +190,7 @@ export function stirringCard(t: Telling, status: BatchNow, title: string): Card 
         ? [isRatioOut(status) ? replies.ratioOffUse : replies.stirGivenEnough]
         : left === undefined
           ? []
-          : [replies.stirStillWanted(t.f.minutesUp(left))]),
+          : [replies.stirStillWanted(left, t.f)]),
       ...t.words.heldBack(given.dose.withoutFigureMinutes, t.f),
     ],
     actions: batchTaps(t, status),

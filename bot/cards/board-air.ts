@@ -38,7 +38,7 @@ function placeOnBoard(t: Telling, place: Place): BoardAir {
       ...(humidity?.relativeHumidityPercent === undefined ? [] : [t.f.percent(humidity.relativeHumidityPercent)]),
     ],
     lines: [
-      ...(readAt === undefined || age === undefined ? [] : [page.airRead(t.f.timeDown(readAt), t.f.minutesUp(age))]),
+      ...(readAt === undefined || age === undefined ? [] : [page.airRead(readAt, age, t.f)]),
       ...(old ? [page.airTooOld] : dewLines(t, place)),
     ],
     tone: old ? 'warn' : 'plain',
@@ -53,9 +53,7 @@ function dewLines(t: Telling, place: Place): readonly string[] {
   const steel = place.surfaces.findLast((reading) => reading.at <= t.now);
   const { dewPoint: dewLine, surface } = t.words.page;
   return [
-    dewLine(t.f.temperature(dew)),
-    ...(steel === undefined
-      ? []
-      : [surface(t.f.temperature(steel.celsius), t.f.spread(celsiusSpread(steel.celsius - dew)))]),
+    dewLine(dew, t.f),
+    ...(steel === undefined ? [] : [surface(steel.celsius, celsiusSpread(steel.celsius - dew), t.f)]),
   ];
 }

@@ -57,7 +57,7 @@ function leftOf(t: Telling, clock: NounClock): string {
   const { page } = t.words;
   if (clock.errs === 'at-most') {
     const over = minutesBetween(clock.dueAt, t.now);
-    return over >= 0 ? page.overFor(t.f.minutesDown(over)) : page.left(t.f.minutesDown(minutes(-over)));
+    return over >= 0 ? page.overFor(over, t.f) : page.left(minutes(-over), 'down', t.f);
   }
   switch (clock.goes) {
     case 'given':
@@ -67,6 +67,6 @@ function leftOf(t: Telling, clock: NounClock): string {
     case 'unproved':
       return page.noFigureNow;
     case 'runs':
-      return page.left(t.f.minutesUp(minutesBetween(t.now, clock.dueAt)));
+      return page.left(minutesBetween(t.now, clock.dueAt), 'up', t.f);
   }
 }

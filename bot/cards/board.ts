@@ -89,9 +89,9 @@ function ifItReads(t: Telling, item: BoardItem): BoardItem {
 function dueIn(t: Telling, dueAt: EpochMs): Pick<BoardRing, 'left' | 'late'> {
   const { page } = t.words;
   const late = minutesBetween(dueAt, t.now);
-  if (late >= 1) return { left: page.lateFor(t.f.minutesDown(late)), late: true };
+  if (late >= 1) return { left: page.lateFor(late, t.f), late: true };
   const wait = minutes(Math.max(0, minutesBetween(t.now, epochMs(dueAt))));
-  return { left: wait < 1 ? page.dueNow : page.inTime(t.f.minutesDown(wait)), late: false };
+  return { left: wait < 1 ? page.dueNow : page.inTime(wait, t.f), late: false };
 }
 
 function quickTaps(t: Telling): readonly CardAction[] {

@@ -40,22 +40,22 @@ export function gasWords(t: Telling, gas: GasState): string {
     case 'not-needed':
       return '';
     case 'blanketed':
-      return words.blanketed(t.f.timeDown(gas.at));
+      return words.blanketed(gas.at, t.f);
     case 'lid-off':
     case 'doubtful':
-      return words[gas.is](t.f.timeDown(gas.since));
+      return words[gas.is](gas.since, t.f);
   }
 }
 
 const doubtLines = (t: Telling, { phase }: CanStatus): readonly string[] =>
-  phase.is === 'doubtful' ? [t.words.material.doubtfulSince(t.f.timeDown(phase.since))] : [];
+  phase.is === 'doubtful' ? [t.words.material.doubtfulSince(phase.since, t.f)] : [];
 
 const lidOffLines = (t: Telling, { lidOffSince }: CanStatus): readonly string[] =>
-  lidOffSince === undefined ? [] : [t.words.material.lidOffSince(t.f.timeDown(lidOffSince))];
+  lidOffSince === undefined ? [] : [t.words.material.lidOffSince(lidOffSince, t.f)];
 
 function preStirLines(t: Telling, { can, preStir, isStirred }: CanStatus): readonly string[] {
   if (preStir === undefined || isStirred) return [];
-  return [t.words.material.preStirFirst(t.f.minutesUp(preStir.wantedMinutes), can.number)];
+  return [t.words.material.preStirFirst(preStir.wantedMinutes, can.number, t.f)];
 }
 
 export function openedCanCard(t: Telling, status: CanNow): Card {
@@ -121,7 +121,7 @@ export function canRing(t: Telling, can: Can, kind: ReminderKind) {
 export function openCanLine(t: Telling, can: Can): readonly string[] {
   const { phase } = canStatus(t, can);
   const isOpen = phase.is === 'doubtful' || phase.is === 'lid-off';
-  return isOpen ? [`${can.number} ${t.words.material.component[can.component]}: ${gasWords(t, phase)}`] : [];
+  return isOpen ? [t.words.material.canStands(can.number, can.component, gasWords(t, phase))] : [];
 }
 
 function canCard(t: Telling, status: CanNow, title: string, lines: readonly string[], tone: Tone = 'plain'): Card {

@@ -58,7 +58,7 @@ export function judgedCard(t: Telling, batch: Batch, { before, shop }: Recorded)
 /** With an amendment go the holds that followed from it. */
 function undoneLines(t: Telling, before: Shop, seqs: readonly number[]): readonly string[] {
   const undone = entriesIn(before).filter(({ seq }) => seqs.includes(seq));
-  const acts = t.f.list(undone.map((entry) => t.words.undo.act(entry, t.f)));
+  const acts = undone.map((entry) => t.words.undo.act(entry, t.f));
   return undone.length === 0 ? [] : [t.words.replies.undoneActs(acts)];
 }
 

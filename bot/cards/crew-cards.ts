@@ -7,10 +7,10 @@ import { phaseOfPart } from '../../core/part/part.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { byDueTime, type PlannedReminder } from '../../core/reminders/wanted-reminder.ts';
 import { byName, liveBatches, liveCans, liveParts } from '../../core/shop.ts';
+import { endingOfRing } from '../language/ending.ts';
 import { batchLine } from './batch-cards.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
-import { ringTime } from './clock-text.ts';
 import { ringLabel } from './ring-label.ts';
 
 /** Everything that somebody still waits for: batches, cans, parts, and what rings for whom. */
@@ -19,11 +19,11 @@ export function aliveLines(t: Telling): readonly string[] {
   const lines = [
     ...liveBatches(t.shop).map((batch) => batchLine(t, batch)),
     ...liveCans(t.shop).map((can) =>
-      material.stockRow(can.number, can.component, can.lot, can.sheet.name, t.f.mass(leftGrams(can)), ''),
+      material.stockRow(can.number, can.component, can.lot, can.sheet.name, leftGrams(can), [], t.f),
     ),
     ...byName(liveParts(t.shop)).map((part) => `${part.name}: ${phases[phaseOfPart(part).is]}`),
     ...ringsNext(t).map(({ numberedKey, dueAt }) =>
-      replies.rings(ringLabel(t.words, numberedKey), ringTime(t, numberedKey, dueAt)),
+      replies.rings(ringLabel(t.words, numberedKey), endingOfRing(numberedKey, dueAt), t.f),
     ),
   ];
   return lines.length === 0 ? [parts.nothingAlive] : lines;
@@ -42,7 +42,7 @@ export function shiftCard(t: Telling, request: Request, { on }: CommandOf<'shift
   const theirs = on ? [] : ringsNext(t).filter(({ to }) => to.includes(request.by));
   return makeCard(on ? parts.onShift(request.by) : parts.offShift(request.by), theirs.length > 0 ? 'warn' : 'plain', {
     lines: [
-      names.length === 0 ? parts.nobodyOn : parts.nowOn(t.f.list(names)),
+      names.length === 0 ? parts.nobodyOn : parts.nowOn(names, t.f),
       ...(theirs.length === 0 ? [] : [parts.stillRings(theirs.length)]),
     ],
     actions: theirs.length === 0 ? [] : [tap(t, 'handover', 'handover {person}')],
@@ -84,7 +84,7 @@ export function snoozedCard(t: Telling, request: Request, { envelopes }: Recorde
   const body = envelopes.flatMap((envelope) => (envelope.body.type === 'RingSnoozed' ? [envelope.body] : []))[0];
   if (body === undefined) return makeCard(parts.nothingAlive, 'plain');
   return makeCard(parts.snoozed(ringLabel(t.words, body.key)), 'plain', {
-    lines: [parts.snoozedUntil(ringTime(t, body.key, body.until), request.by)],
+    lines: [parts.snoozedUntil(endingOfRing(body.key, body.until), request.by, t.f)],
     actions: [tap(t, 'ok', 'ok')],
   });
 }

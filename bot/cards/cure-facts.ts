@@ -10,7 +10,7 @@ import type { ClockId } from '../../core/status.ts';
 import { minutes } from '../../core/units.ts';
 import type { CardFact } from './card.ts';
 import { countFact, minutesGivenFact, minutesWantedFact, type Telling, temperatureFact } from './card-context.ts';
-import { clockFacts, timeShown } from './clock-text.ts';
+import { clockFacts } from './clock-text.ts';
 
 const stages: readonly ClockId[] = ['stage-handle', 'stage-service', 'stage-full'];
 
@@ -61,15 +61,15 @@ function estimateLines(t: Telling, { way, run }: Cure, { clock, warming }: CureS
   const { parts } = t.words;
   if (warming === undefined) return [parts.noEstimate];
   return [
-    parts.estimate(t.f.temperature(warming.ovenCelsius), parts.start(warming.start), assumedHeatTransfer),
-    parts.askAt(timeShown(t, { errs: 'at-least', dueAt: warming.reachesAt })),
+    parts.estimate(warming.ovenCelsius, warming.start, assumedHeatTransfer, t.f),
+    parts.askAt(warming.reachesAt, t.f),
   ];
 }
 
 function doorLines(t: Telling, { doors }: Cure): readonly string[] {
   if (doors.length === 0) return [];
   const open = sum(doors.map(({ openMinutes }) => openMinutes ?? 0));
-  return [t.words.parts.doors(doors.length, open === 0 ? undefined : t.f.minutesUp(minutes(open)))];
+  return [t.words.parts.doors(doors.length, open === 0 ? undefined : minutes(open), t.f)];
 }
 
 function humidityLines(t: Telling, cure: Cure, { sheet, air }: PartStatus): readonly string[] {
@@ -79,16 +79,8 @@ function humidityLines(t: Telling, cure: Cure, { sheet, air }: PartStatus): read
   const held = humidityHeldBack(cure.run, range, air, t.now);
   const nights = air.lowest.some(({ to }) => to > cure.run.from);
   return [
-    ...(held.outside < 1
-      ? []
-      : [
-          parts.humidityOutside(
-            t.f.minutesDown(held.outside),
-            t.f.percent(range.lowestPercent),
-            t.f.percent(range.highestPercent),
-          ),
-        ]),
-    ...(held.unknown < 1 ? [] : [parts.humidityUnknown(t.f.minutesDown(held.unknown))]),
+    ...(held.outside < 1 ? [] : [parts.humidityOutside(held.outside, range.lowestPercent, range.highestPercent, t.f)]),
+    ...(held.unknown < 1 ? [] : [parts.humidityUnknown(held.unknown, t.f)]),
     ...(nights ? [parts.nightHumidity] : []),
   ];
 }
@@ -100,10 +92,14 @@ export function withCures(t: Telling, lines: readonly string[]): readonly string
   if (curing.length === 0) return lines;
   const cures = curing.map((part) => {
     const { errs = 'at-least', dueAt } = partStatus(t, part).cure?.clock ?? {};
-    return parts.curesMorning(part.name, dueAt === undefined ? '?' : timeShown(t, { errs, dueAt }));
+    return parts.curesMorning(part.name, dueAt === undefined ? undefined : { errs, dueAt }, t.f);
   });
   const inRoom = curing.some(({ cure }) => cure?.way === 'room');
-  return [...lines.filter((line) => line !== material.morningNothing), ...cures, ...(inRoom ? [parts.askNight] : [])];
+  return [
+    ...lines.filter((line) => line !== material.morningNothing),
+    ...cures,
+    ...(inRoom ? [parts.askNight(t.f)] : []),
+  ];
 }
 
 const sum = (figures: readonly number[]): number => figures.reduce((total, figure) => total + figure, 0);

@@ -74,7 +74,7 @@ function airFactsOf(t: Telling, { airCelsius, humidityPercent }: DayRecord): rea
 function deviationLines(t: Telling, day: DayRecord): readonly string[] {
   return day.deviations.map(({ entry, objection, permitted }) => {
     const what = `${t.words.fact(entry.fact, t.f)}. ${t.words.objection(objection, t.f)}`;
-    return t.words.replies.dayDeviation(t.f.timeDown(entry.happenedAt), entry.by, what, permitted);
+    return t.words.replies.dayDeviation(entry.happenedAt, entry.by, what, permitted, t.f);
   });
 }
 
@@ -83,13 +83,11 @@ function batchLines(t: Telling, day: DayRecord): readonly string[] {
   return day.batches.flatMap(({ batch, ratioErrorPercent, blend }) => {
     const { number, sheet, weighing } = batch;
     if (weighing === undefined) return [replies.dayBatchUnweighed(number, sheet.name)];
-    const error = ratioErrorPercent === undefined ? '?' : t.f.signedPercent(ratioErrorPercent);
-    const given = t.f.minutesDown(blend.givenMinutes);
     return [
-      replies.dayBatch(number, sheet.name, t.f.mass(weighing.partAGrams), t.f.mass(weighing.partBGrams), error),
+      replies.dayBatch(number, sheet.name, weighing, ratioErrorPercent, t.f),
       blend.wantedMinutes === undefined
-        ? replies.dayStirNoFigure(number, given)
-        : replies.dayStir(number, t.f.minutesUp(blend.wantedMinutes), given),
+        ? replies.dayStirNoFigure(number, blend.givenMinutes, t.f)
+        : replies.dayStir(number, blend.wantedMinutes, blend.givenMinutes, t.f),
     ];
   });
 }
@@ -97,8 +95,8 @@ function batchLines(t: Telling, day: DayRecord): readonly string[] {
 function partLines(t: Telling, day: DayRecord): readonly string[] {
   const { replies } = t.words;
   return [
-    ...day.partsByMethod.map(({ method, parts }) => replies.dayMethod(method, t.f.list(parts))),
-    ...day.curing.map(({ part, dueAt }) => replies.dayCuring(part, dueAt === undefined ? '?' : t.f.timeUp(dueAt))),
+    ...day.partsByMethod.map(({ method, parts }) => replies.dayMethod(method, parts, t.f)),
+    ...day.curing.map(({ part, dueAt }) => replies.dayCuring(part, dueAt, t.f)),
   ];
 }
 
@@ -107,7 +105,7 @@ function ringLines(t: Telling, day: DayRecord): readonly string[] {
   return [
     ...day.rings
       .filter((ring) => ring.lateMinutes > onTimeMinutes)
-      .map((ring) => replies.dayLateRing(ring.key, t.f.minutesUp(ring.lateMinutes))),
+      .map((ring) => replies.dayLateRing(ring.key, ring.lateMinutes, t.f)),
     ...day.rings.filter((ring) => !ring.answered).map((ring) => replies.dayUnanswered(ring.key)),
   ];
 }
@@ -115,6 +113,6 @@ function ringLines(t: Telling, day: DayRecord): readonly string[] {
 function correctionLines(t: Telling, day: DayRecord): readonly string[] {
   return day.corrections.map(({ entry, correction }) => {
     const { was, is } = changedBy(t, entry, correction);
-    return t.words.replies.dayCorrection(t.f.timeDown(correction.at), correction.by, was, is, correction.why);
+    return t.words.replies.dayCorrection(correction.at, correction.by, was, is, correction.why, t.f);
   });
 }

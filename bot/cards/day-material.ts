@@ -23,13 +23,13 @@ export function dayMaterialLines(t: Telling, { cans, pots }: DayMaterial): reado
   const { material } = t.words;
   return [
     ...cans.map(({ can, takenGrams, leftGrams }) =>
-      material.dayCan(can.number, can.component, can.lot, t.f.mass(takenGrams), t.f.mass(leftGrams)),
+      material.dayCan(can.number, can.component, can.lot, takenGrams, leftGrams, t.f),
     ),
     ...pots.flatMap(({ batch, mixedGrams, caughtGrams, leftOverGrams, uncoveredMinutes }) => [
-      ...batch.additions.map((added) => material.dayAdded(batch.number, t.f.mass(added.grams), added.component)),
-      ...(uncoveredMinutes >= 1 ? [material.dayUncovered(batch.number, t.f.minutesUp(uncoveredMinutes))] : []),
+      ...batch.additions.map((added) => material.dayAdded(batch.number, added.grams, added.component, t.f)),
+      ...(uncoveredMinutes >= 1 ? [material.dayUncovered(batch.number, uncoveredMinutes, t.f)] : []),
       ...(caughtGrams > 0 || leftOverGrams > 0
-        ? [material.dayYield(batch.number, t.f.mass(mixedGrams), t.f.mass(caughtGrams), t.f.mass(leftOverGrams))]
+        ? [material.dayYield(batch.number, mixedGrams, caughtGrams, leftOverGrams, t.f)]
         : []),
     ]),
   ];

@@ -10,14 +10,14 @@ export function daySprayingLines(t: Telling, { sessions, told }: DaySpraying): r
   return [
     ...sessions.map((session) => {
       const logged = session.flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
-      const open = stillOpen(t, session);
       return words.daySession(
         session.number,
-        t.f.list([...session.sprayers, ...session.stays]),
-        logged === 0 ? '' : t.f.volume(litres(logged)),
-        t.f.list(open),
+        [...session.sprayers, ...session.stays],
+        logged === 0 ? undefined : litres(logged),
+        stillOpen(session),
+        t.f,
       );
     }),
-    ...told.map(({ at, by, fact }) => words.dayTold(t.f.timeDown(at), by, t.words.fact(fact, t.f))),
+    ...told.map(({ at, by, fact }) => words.dayTold(at, by, t.words.fact(fact, t.f), t.f)),
   ];
 }

@@ -3,19 +3,19 @@
 
 import type { Batch, SeenOfPot } from '../../core/batch/batch.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
+import type { WasteSaid } from '../language/tongues/english/replies.ts';
 import type { Card } from './card.ts';
 import type { Telling } from './card-context.ts';
 
-function wasteSaid(t: Telling, { sheet }: Batch): string {
-  const { waste } = t.words.replies;
-  if (sheet.leftOver === undefined) return waste['not-said'];
-  return sheet.leftOver.vented ? waste.vented : waste['as-sheet'];
+function wasteSaid({ sheet }: Batch): WasteSaid {
+  if (sheet.leftOver === undefined) return 'not-said';
+  return sheet.leftOver.vented ? 'vented' : 'as-sheet';
 }
 
 /** A gelled or hot pot is left where it is; any other is emptied and flushed. */
 export function potOverLines(t: Telling, batch: Batch): readonly string[] {
   const { replies, session } = t.words;
-  const waste = wasteSaid(t, batch);
+  const waste = wasteSaid(batch);
   const seen = batch.thickened?.seen;
   if (!mayHeat(seen)) return [replies.emptyNow(waste)];
   const what = seen === 'hot' ? replies.hotNow(batch.number) : replies.gelledNow(batch.number);

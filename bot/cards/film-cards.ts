@@ -57,10 +57,7 @@ export function testedCard(t: Telling, part: Part, command: CommandOf<'adhesion'
   const coupon = command.coupon === true ? [parts.coupon] : [];
   return command.verb === 'adhesion'
     ? readingCard(t, part, parts.adhesion(part.name, command.rating), [parts.adhesionScale(command.rating), ...coupon])
-    : readingCard(t, part, parts.rub(part.name, command.doubleRubs, parts.rubs[command.result]), [
-        parts.rubMeaning,
-        ...coupon,
-      ]);
+    : readingCard(t, part, parts.rub(part.name, command.doubleRubs, command.result), [parts.rubMeaning, ...coupon]);
 }
 
 /** What whoever takes a part out or releases it must see: its film by the rule, and every deviation on it. */
@@ -74,10 +71,11 @@ export function standsAgainst(t: Telling, part: Part): readonly string[] {
     ...(deviations.length === 0 ? [] : [parts.deviationsOn(deviations.length)]),
     ...deviations.map(({ entry, objection, permitted }) =>
       parts.deviation(
-        t.f.timeDown(entry.happenedAt),
+        entry.happenedAt,
         entry.by,
         `${t.words.fact(entry.fact, t.f)}. ${t.words.objection(objection, t.f)}`,
         permitted,
+        t.f,
       ),
     ),
   ];

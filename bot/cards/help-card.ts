@@ -19,9 +19,7 @@ export function helpCard(t: Telling, verb: string | undefined): Card {
     });
   }
   const rules = isOwnKey(allowed, row.name) ? (allowed[row.name] ?? []) : [];
-  const told = rules.map((rule) =>
-    replies.helpRule(t.words.names.rule(rule.code), t.words.ruleSources[rule.source], replies.liftedBy[rule.liftedBy]),
-  );
+  const told = rules.map((rule) => replies.helpRule(rule.code, rule.source, rule.liftedBy));
   return makeCard(typed.words(row.name).join(', '), 'plain', {
     lines: [
       typed.example(row.name),
@@ -43,10 +41,10 @@ function whose({ words: { replies, settings, session } }: Telling, say: Vocabula
   if (say === 'set') {
     return roles.flatMap((role) => {
       const theirs = deeds.filter((deed) => leastRole(deed) === role).flatMap(nameOf);
-      return theirs.length === 0 ? [] : [replies.helpSettled[role](theirs.join(', '))];
+      return theirs.length === 0 ? [] : [replies.helpSettled[role](theirs)];
     });
   }
   const role = leastRole({ say });
-  if (isOwnKey(session.qualifications, say)) return [replies.helpSettled[role](session.qualifications[say])];
+  if (isOwnKey(session.qualifications, say)) return [replies.helpSettled[role]([session.qualifications[say]])];
   return role === 'crew' ? [] : [replies.helpSaid[role]];
 }

@@ -49,7 +49,7 @@ export function weighReply(t: Telling, status: BatchNow, outcome: Recorded): Car
 
 export function addReply(t: Telling, status: BatchNow, command: CommandOf<'add'>, outcome: Recorded): Card {
   const { material } = t.words;
-  const title = material.added(status.batch.number, t.f.mass(command.grams), command.component);
+  const title = material.added(status.batch.number, command.grams, command.component, t.f);
   const base = weighedCard(t, status);
   const told = withCansAndRepair(t, status, { ...base, title }, fromCansIn(outcome));
   return { ...told, lines: [material.stirAgain, ...told.lines] };
@@ -79,14 +79,14 @@ export function coverReply(t: Telling, status: BatchNow, verb: 'cover' | 'uncove
   const { batch } = status;
   const soFar = uncoveredMinutes(batch, t.now);
   const title = verb === 'cover' ? material.covered(batch.number) : material.uncovered(batch.number);
-  const lines = soFar > 0 ? [material.uncoveredSoFar(t.f.minutesUp(soFar))] : [];
+  const lines = soFar > 0 ? [material.uncoveredSoFar(soFar, t.f)] : [];
   const card = batchCard(t, status, title, lines);
   return { ...card, facts: [...(soFar > 0 ? [minutesWantedFact(t, 'uncovered', soFar)] : []), ...card.facts] };
 }
 
 export function caughtReply(t: Telling, status: BatchNow, caught: Grams): Card {
   const { material } = t.words;
-  const title = material.caught(status.batch.number, t.f.mass(caught));
+  const title = material.caught(status.batch.number, caught, t.f);
   const card = batchCard(t, status, title, [material.caughtFilter]);
   return { ...card, facts: [massFact(t, 'caught', caught), ...card.facts] };
 }

@@ -10,7 +10,7 @@ export function misreadCard(t: Pick<Telling, 'words'> & Partial<Pick<Telling, 's
   /** A tap that calls people says so. */
   const label = (line: string): string => {
     const alarm = ownValue(misread.calls ?? {}, line);
-    return alarm === undefined ? buttons.meant : session.callForHelp(session.troubles[alarm].title);
+    return alarm === undefined ? buttons.meant : session.callForHelp(alarm);
   };
   const asksForHelp = misread.code === 'which-cry';
   const call = asksForHelp ? t.shop?.crew.spray.emergency.call : undefined;

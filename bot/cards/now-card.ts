@@ -6,12 +6,13 @@ import { partStatus } from '../../core/part/part-status.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
 import { byDueTime } from '../../core/reminders/wanted-reminder.ts';
 import { byName, liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
+import { endingOfRing } from '../language/ending.ts';
 import { airFacts } from './air-facts.ts';
 import { batchLine } from './batch-cards.ts';
 import { openCanLine } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
-import { ringNext, ringTime } from './clock-text.ts';
+import { ringNext } from './clock-text.ts';
 import { partLine } from './part-cards.ts';
 import { ringLabel } from './ring-label.ts';
 
@@ -31,10 +32,10 @@ export function nowCard(t: Telling, name: PersonName): Card {
   return makeCard(replies.now, 'plain', {
     facts: airFacts(t, defaultPlace),
     lines: [
-      ...(runs.length === 0 ? [replies.nothingRuns] : runs),
+      ...(runs.length === 0 ? [replies.nothingRuns(t.f)] : runs),
       ...(isEmergencySet ? [] : [t.words.session.emergencyNotSet]),
       ...next.map(({ numberedKey, dueAt }) =>
-        replies.rings(ringLabel(t.words, numberedKey), ringTime(t, numberedKey, dueAt)),
+        replies.rings(ringLabel(t.words, numberedKey), endingOfRing(numberedKey, dueAt), t.f),
       ),
     ],
     actions: isEmergencySet || !maySet ? [] : [tap(t, 'numbers', 'set emergency call {numbers}')],

@@ -23,15 +23,13 @@ const hazardous: readonly ObjectionCode[] = ['flash-off-not-over', 'not-dry'];
 export function objectionCard(t: Telling, request: Request, outcome: Extract<Outcome, { kind: 'objected' }>): Card {
   const { replies } = t.words;
   const sources = new Set(
-    reasonsTold(outcome.objections).map(
-      (objection) => t.words.ruleSources[ruleOf(request.command.verb, objection.code).source],
-    ),
+    reasonsTold(outcome.objections).map((objection) => ruleOf(request.command.verb, objection.code).source),
   );
   const oven = request.command.verb === 'cure' && request.command.way.kind === 'oven';
-  return makeCard(replies.notNow, 'stop', {
+  return makeCard(replies.notNow(reasonsTold(outcome.objections).map(({ code }) => code)), 'stop', {
     lines: [
       ...new Set(reasonsTold(outcome.objections).map((objection) => t.words.objection(objection, t.f))),
-      replies.askedBy(t.f.list([...sources])),
+      replies.askedBy([...sources], t.f),
       ...ventilationCaution(t, outcome.objections),
       ...(isDecision(request.command) && request.stance.is === 'happened' ? [replies.noFact] : []),
       replies.nothingRecorded,

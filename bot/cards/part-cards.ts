@@ -4,7 +4,7 @@ import type { PartStatus } from '../../core/part/part-status.ts';
 import type { ClockId, PartNow } from '../../core/status.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import type { Telling } from './card-context.ts';
-import { clockFacts, timeShown } from './clock-text.ts';
+import { clockFacts } from './clock-text.ts';
 import { cureFacts, cureLines } from './cure-facts.ts';
 import { nextTaps } from './next-taps.ts';
 import { surfaceFacts, surfaceOfCoat } from './surface-cards.ts';
@@ -68,7 +68,7 @@ export function dryCard(t: Telling, status: PartNow): Card {
   const title = replies.dry(status.part.name);
   const flash = status.clocks.find(({ id }) => id === 'flash');
   return flash?.errs === 'at-least' && flash.goes === 'runs'
-    ? partCard(t, status, title, [replies.dryEarly(timeShown(t, flash))])
+    ? partCard(t, status, title, [replies.dryEarly(flash.dueAt, t.f)])
     : partCard(t, status, title, [replies.nextCure], 'good');
 }
 
@@ -95,6 +95,6 @@ export function curingCard(t: Telling, status: PartNow, title: string): Card {
   const last = part.temperatures.at(-1);
   const waits = last === undefined || last.celsius < oven.atCelsius;
   const line = last === undefined ? replies.ovenClock : replies.notYetAtTemperature;
-  const card = partCard(t, status, title, [...(waits ? [line(t.f.temperature(oven.atCelsius))] : []), ...how]);
+  const card = partCard(t, status, title, [...(waits ? [line(oven.atCelsius, t.f)] : []), ...how]);
   return { ...card, fields: [{ id: 'part-temperature', label: t.words.facts['part-temperature'], unit: 'C' }] };
 }

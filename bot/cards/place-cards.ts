@@ -13,7 +13,6 @@ import { airFacts } from './air-facts.ts';
 import { pastPotLines } from './batch-cards.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { type Telling, temperatureFact } from './card-context.ts';
-import { timeShown } from './clock-text.ts';
 
 export function airCard(t: Telling, place: PlaceName, title: string): Card {
   const breached = limitsBroken(t, place);
@@ -50,8 +49,8 @@ function movedClocks(t: Telling, place: PlaceName): readonly string[] {
       const stirs =
         phase.is === 'blending' && blend?.dueAt !== undefined ? { ...blend, dueAt: blend.dueAt } : undefined;
       return [
-        ...(stirs === undefined ? [] : [replies.batchMoves(batch.number, timeShown(t, stirs))]),
-        ...(pot === undefined ? [] : [replies.batchPotEnds(batch.number, timeShown(t, pot))]),
+        ...(stirs === undefined ? [] : [replies.batchMoves(batch.number, stirs.dueAt, t.f)]),
+        ...(pot === undefined ? [] : [replies.batchPotEnds(batch.number, pot.dueAt, t.f)]),
         ...(stirs === undefined ? [] : pastPotLines(t, status)),
       ];
     });

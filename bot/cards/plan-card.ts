@@ -66,12 +66,11 @@ function planFacts(t: Telling, plan: CoatingPlan): readonly CardFact[] {
 function batchLines(t: Telling, { batches }: CoatingPlan): readonly string[] {
   const { material } = t.words;
   return batches.flatMap((batch, i) => {
-    const weigh = t.f.timeDown(batch.weighAt);
     return [
-      material.planBatch(i + 1, t.f.mass(batch.grams), t.f.mass(batch.partAGrams), t.f.mass(batch.partBGrams)),
+      material.planBatch(i + 1, batch, t.f),
       batch.weighAt < t.now
-        ? material.planLate(i + 1, weigh)
-        : material.planStart(i + 1, weigh, t.f.timeUp(batch.readyAt)),
+        ? material.planLate(i + 1, batch.weighAt, t.f)
+        : material.planStart(i + 1, batch.weighAt, batch.readyAt, t.f),
     ];
   });
 }
@@ -80,7 +79,7 @@ function stockLines(t: Telling, plan: CoatingPlan): { readonly lines: readonly s
   const { material } = t.words;
   const short = plan.stock.flatMap(({ component, neededGrams, leftGrams }) =>
     leftGrams !== undefined && leftGrams < neededGrams
-      ? [material.planStockShort(component, t.f.mass(neededGrams), t.f.mass(leftGrams))]
+      ? [material.planStockShort(component, neededGrams, leftGrams, t.f)]
       : [],
   );
   const unknown = plan.stock.every(({ leftGrams }) => leftGrams === undefined);
@@ -93,14 +92,14 @@ function groundLines(t: Telling, plan: CoatingPlan): readonly string[] {
   const { sheet, need, usableMinutes, dryFilmMicrometres } = plan;
   const { film } = sheet;
   return [
-    ...(plan.filmAssumed ? [material.planFilmAssumed(t.f.film(dryFilmMicrometres))] : []),
+    ...(plan.filmAssumed ? [material.planFilmAssumed(dryFilmMicrometres, t.f)] : []),
     ...(plan.filmOutside && film !== undefined
-      ? [material.planFilmOutside(t.f.film(film.lowestDryMicrometres), t.f.film(film.highestDryMicrometres))]
+      ? [material.planFilmOutside(film.lowestDryMicrometres, film.highestDryMicrometres, t.f)]
       : []),
     ...(sheet.methods.includes(plan.method) ? [] : [material.planMethodNot(plan.method)]),
-    material.planLoss(t.f.percent(plan.efficiency * 100), material.planSources[plan.efficiencyFrom]),
-    ...(need.gearLitres > 0 ? [material.planGear(t.f.volume(need.gearLitres))] : []),
-    usableMinutes === undefined ? material.planNoRate : material.planByTime(t.f.minutesDown(usableMinutes)),
+    material.planLoss(plan.efficiency, plan.efficiencyFrom, t.f),
+    ...(need.gearLitres > 0 ? [material.planGear(need.gearLitres, t.f)] : []),
+    usableMinutes === undefined ? material.planNoRate(t.f) : material.planByTime(usableMinutes, t.f),
     ...(plan.celsius === undefined ? [material.planNotRead] : []),
     material.planGoesBy,
     ...(sheet.invented ? [replies.inventedSheet] : []),
@@ -117,7 +116,7 @@ function noPlanLine(t: Telling, plan: NoPlan): string {
     case 'no-densities':
       return material.planNoDensities;
     case 'no-area':
-      return material.planNoArea(t.f.list(plan.parts));
+      return material.planNoArea(plan.parts, t.f);
     case 'no-time-left':
       return material.planNoTime;
     case 'too-much':

@@ -161,7 +161,7 @@ export function howItRings(t: Telling, ringing: RingingReminder): readonly strin
   const { replies } = t.words;
   const lateBy = minutesBetween(reminder.dueAt, now);
   return [
-    ...(late === undefined ? [] : [replies.ringLate(t.f.minutesUp(lateBy), t.words.late[late])]),
+    ...(late === undefined ? [] : [replies.ringLate(lateBy, late, t.f)]),
     ...(ringing.possibleRepeat ? [replies.ringRepeat] : []),
     ...(ringing.unrecorded ? [replies.ringUnrecorded] : []),
   ];

@@ -178,7 +178,7 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
     const [envelope] = outcome.envelopes;
     const others = (envelope?.alsoUnder ?? []).map((stream) => nameIn(stream));
     if (envelope?.body.type !== 'PartTemperatureRead' || envelope.body.on === undefined) return card;
-    return { ...card, lines: [t.words.parts.readOn(envelope.body.on, t.f.list(others)), ...card.lines] };
+    return { ...card, lines: [t.words.parts.readOn(envelope.body.on, others, t.f), ...card.lines] };
   }
 
   /** Several parts in one line share one card, with each part's figures under its name. */
@@ -189,7 +189,7 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
     if (others.length === 0) return first;
     return {
       ...first,
-      title: t.f.list(cards.map((card) => card.title)),
+      title: cards.map((card) => card.title).join(', '),
       facts: latestCure(cards)?.facts ?? first.facts,
       lines: sharedLines(cards, parts),
       actions: merged(cards),
@@ -282,8 +282,7 @@ function isForLeads({ envelopes, shop }: Recorded): boolean {
 function lateLine(t: Telling, { envelopes }: Recorded): readonly string[] {
   const late = envelopes.find((envelope) => isLate(envelope));
   if (late === undefined) return [];
-  const by = t.f.minutesUp(minutesBetween(late.happenedAt, late.recordedAt));
-  return [t.words.replies.happenedAt(t.f.timeDown(late.happenedAt), by)];
+  return [t.words.replies.happenedAt(late.happenedAt, minutesBetween(late.happenedAt, late.recordedAt), t.f)];
 }
 
 function nextRings(t: Telling, outcome: Recorded): Card['next'] {

@@ -34,7 +34,7 @@ export function sessionSums(t: Telling, session: Session): Sums {
   const fan = gives === undefined ? [] : [airGivenFact(t, 'fan-gives', gives)];
   if (need === undefined) return { facts: [least, ...face, ...fan], lines: [words.noSum] };
   const assumed = gramsSprayed({ session, batch })?.assumed === true;
-  const leftOut = [...new Set([...need.withoutLel, ...need.withoutLimit])].map(t.words.names.solvent);
+  const leftOut = [...new Set([...need.withoutLel, ...need.withoutLimit])];
   return {
     facts: [
       sprayedFact(t, need.gramsPerHour),
@@ -56,11 +56,11 @@ export function sessionSums(t: Telling, session: Session): Sums {
         : [ratioFact(t, 'fan-over-exposure', gives / need.forExposure)]),
     ],
     lines: [
-      words.sumTerms(t.f.percent(settings.lelShare * 100), t.f.decimal(settings.mixingFactor), settings.mixingAssumed),
+      words.sumTerms(settings.lelShare, settings.mixingFactor, settings.mixingAssumed, t.f),
       ...(assumed ? [words.wholePot] : []),
       ...(gives === undefined ? [words.fanNotMeasured] : []),
       ...(booth === undefined ? [words.noBooth(session.place)] : []),
-      ...(leftOut.length === 0 ? [] : [words.withoutFigure(t.f.list(leftOut))]),
+      ...(leftOut.length === 0 ? [] : [words.withoutFigure(leftOut, t.f)]),
       words.sumOnly,
     ],
   };

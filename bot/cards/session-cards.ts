@@ -12,7 +12,7 @@ import { sessionStatus } from '../../core/session/session-status.ts';
 import { type Celsius, celsius, litres } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, volumeFact } from './card-context.ts';
-import { clockFacts, timeShown } from './clock-text.ts';
+import { clockFacts } from './clock-text.ts';
 import { sessionSums, sumSources } from './session-air-card.ts';
 import {
   acknowledgedLines,
@@ -33,8 +33,8 @@ export function briefCard(t: Telling, session: Session): Card {
     facts: sums.facts,
     lines: [
       ...(insideVessel ? [words.insideVessel] : []),
-      words.what(place, sheet.name, batch === undefined ? '' : String(batch)),
-      ...(startsAt === undefined ? [] : [words.startsAt(t.f.timeDown(startsAt))]),
+      words.what(place, sheet.name, batch),
+      ...(startsAt === undefined ? [] : [words.startsAt(startsAt, t.f)]),
       ...peopleLines(t, session),
       ...airLines(t, session),
       ...dateLines(t, session),
@@ -54,8 +54,10 @@ export function briefCard(t: Telling, session: Session): Card {
 
 function spellLines(t: Telling, { sheet }: Session): readonly string[] {
   const words = t.words.session;
-  const spell = sheet.spray === undefined ? '' : t.f.minutesDown(sheet.spray.longestSpellMinutes);
-  return [...(sheet.spray === undefined ? [words.noSpray(sheet.name)] : []), words.lapses(spell)];
+  return [
+    ...(sheet.spray === undefined ? [words.noSpray(sheet.name)] : []),
+    words.lapses(sheet.spray?.longestSpellMinutes, t.f),
+  ];
 }
 
 export function emergencyLine(t: Telling): string {
@@ -109,11 +111,11 @@ export function flushedCard(t: Telling, session: Session, gear: Gear): Card {
   const words = t.words.session;
   const { done, left } = flushState(session, gear);
   const logged = session.flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
-  const next = done ? [] : [words.flushNext(words.gears[gear], t.f.list(left.map(t.words.names.solvent)))];
-  const open = stillOpen(t, session);
-  return makeCard(words.titled(session.number, words.flushed(words.gears[gear])), done ? 'good' : 'plain', {
+  const next = done ? [] : [words.flushNext(gear, left, t.f)];
+  const open = stillOpen(session);
+  return makeCard(words.titled(session.number, words.flushed(gear)), done ? 'good' : 'plain', {
     facts: logged === 0 ? [] : [volumeFact(t, 'solvent-logged', litres(logged))],
-    lines: [...next, ...(open.length === 0 ? [] : [words.stillToDo(t.f.list(open))])],
+    lines: [...next, ...(open.length === 0 ? [] : [words.stillToDo(open, t.f)])],
     hazards: done ? [] : flushConflicts(t, session),
     actions: sessionTaps(t, session),
   });
@@ -139,19 +141,15 @@ function closingLines(t: Telling, session: Session): readonly string[] {
   if (session.spraying.length === 0) return [words.neverSprayed];
   const sum = clearingMinutes(session, t.shop.crew.spray);
   return [
-    until === undefined ? words.fanUnknown : words.fanUntil(timeShown(t, { errs: 'at-least', dueAt: until })),
-    ...(sum === undefined ? [] : [words.fanFromSum(t.f.minutesUp(sum))]),
+    until === undefined ? words.fanUnknown : words.fanUntil(until, t.f),
+    ...(sum === undefined ? [] : [words.fanFromSum(sum, t.f)]),
   ];
 }
 
 function flushPlan(t: Telling, { sheet }: Session): readonly string[] {
   const words = t.words.session;
   if (sheet.flush === undefined) return [words.noFlushOnSheet];
-  const solventName = t.words.names.solvent;
-  const steps = sheet.flush.steps.map(({ solvent, purityPercent }) =>
-    purityPercent === undefined ? solventName(solvent) : `${solventName(solvent)} ${t.f.percent(purityPercent)}`,
-  );
-  return [words.flushSequence(t.f.list(steps), sheet.flush.source)];
+  return [words.flushSequence(sheet.flush.steps, sheet.flush.source, t.f)];
 }
 
 /** A flush solvent that flashes lower than the coating's own: the code and the sheet disagree, and the card says so. */
@@ -163,11 +161,11 @@ export function flushConflicts(t: Telling, { sheet }: Session): Card['hazards'] 
     if (flash === undefined || sprayed.length === 0) return [];
     const verdict = flushFlashPoint(flash, sprayed);
     if (isRefused(verdict) || verdict !== 'below-the-sprayed') return [];
-    return [`${t.words.names.solvent(solvent)} ${t.f.temperature(flash)}`];
+    return [{ solvent, flash }];
   });
   if (lower.length === 0) return [];
-  const lowest = t.f.temperature(celsius(Math.min(...sprayed)));
-  return [{ text: words.flushConflict(t.f.list(lower), lowest), source: t.words.names.figureSource('flush') }];
+  const lowest = celsius(Math.min(...sprayed));
+  return [{ text: words.flushConflict(lower, lowest, t.f), source: t.words.names.figureSource('flush') }];
 }
 
 function flashPointOf(id: keyof typeof solvents): Celsius | undefined {

@@ -4,10 +4,11 @@ import { peopleLeading } from '../../core/crew/crew.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { localDate } from '../../core/records/day.ts';
 import { exposedIn, flushState, type Session, unacknowledged } from '../../core/session/session.ts';
-import { qualifications } from '../../core/session/session-commands.ts';
+import { gears, qualifications } from '../../core/session/session-commands.ts';
 import { watchersOf } from '../../core/session/session-reminders.ts';
 import type { SessionPhase } from '../../core/session/session-status.ts';
 import { type NextActId, statusOf } from '../../core/status.ts';
+import type { OpenTask } from '../language/tongues/english/session.ts';
 import type { CardAction } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { nextTaps } from './next-taps.ts';
@@ -17,34 +18,27 @@ export function peopleLines(t: Telling, session: Session): readonly string[] {
   const { sprayers, stays, movedOut, attendant } = session;
   const watchers = watchersOf(session, peopleLeading(t.shop.crew));
   return [
-    words.sprays(t.f.list(sprayers)),
-    ...(stays.length === 0 ? [] : [words.stays(t.f.list(stays))]),
-    ...(movedOut.length === 0 ? [] : [words.movedOut(t.f.list(movedOut))]),
+    words.sprays(sprayers, t.f),
+    ...(stays.length === 0 ? [] : [words.stays(stays, t.f)]),
+    ...(movedOut.length === 0 ? [] : [words.movedOut(movedOut, t.f)]),
     ...(stays.length + movedOut.length === 0 ? [words.nobodyNear] : []),
-    attendant === undefined ? words.noAttendant(t.f.list(watchers)) : words.attendant(attendant),
+    attendant === undefined ? words.noAttendant(watchers, t.f) : words.attendant(attendant),
   ];
 }
 
 /** What was said, by whom and when; what was not said, as such. */
 export function airLines(t: Telling, { extraction, suppliedAir }: Session): readonly string[] {
   const words = t.words.session;
-  const time = (at: Parameters<typeof t.f.timeDown>[0]) => t.f.timeDown(at);
   const fan =
     extraction === undefined
       ? words.extractionNotSaid
       : extraction.running
-        ? words.extractionOn(
-            extraction.faceMetresPerSecond === undefined
-              ? words.notMeasured
-              : t.f.speed(extraction.faceMetresPerSecond),
-            extraction.by,
-            time(extraction.at),
-          )
-        : words.extractionOff(extraction.by, time(extraction.at));
+        ? words.extractionOn(extraction.faceMetresPerSecond, extraction.by, extraction.at, t.f)
+        : words.extractionOff(extraction.by, extraction.at, t.f);
   const air =
     suppliedAir === undefined
       ? words.suppliedNotSaid
-      : words.supplied(suppliedAir.supplied, suppliedAir.by, time(suppliedAir.at));
+      : words.supplied(suppliedAir.supplied, suppliedAir.by, suppliedAir.at, t.f);
   return [fan, air];
 }
 
@@ -52,8 +46,8 @@ export function acknowledgedLines(t: Telling, session: Session): readonly string
   const words = t.words.session;
   const left = unacknowledged(session);
   return [
-    ...session.acknowledged.map(({ person, at, witness }) => words.acknowledged(person, t.f.timeDown(at), witness)),
-    left.length > 0 ? words.notAcknowledged(t.f.list(left)) : words.allAcknowledged,
+    ...session.acknowledged.map(({ person, at, witness }) => words.acknowledged(person, at, witness, t.f)),
+    left.length > 0 ? words.notAcknowledged(left, t.f) : words.allAcknowledged,
   ];
 }
 
@@ -66,12 +60,10 @@ export function dateLines(t: Telling, session: Session): readonly string[] {
     const dates = datesOf(person);
     const past = qualifications.flatMap((what) => {
       const until = dates[what];
-      return until !== undefined && until < today ? [words.outOfDate(person, words.qualifications[what], until)] : [];
+      return until !== undefined && until < today ? [words.outOfDate(person, what, until)] : [];
     });
-    const unknown = qualifications
-      .filter((what) => dates[what] === undefined)
-      .map((what) => words.qualifications[what]);
-    return [...past, ...(unknown.length === 0 ? [] : [words.undated(person, t.f.list(unknown))])];
+    const unknown = qualifications.filter((what) => dates[what] === undefined);
+    return [...past, ...(unknown.length === 0 ? [] : [words.undated(person, unknown, t.f)])];
   });
 }
 
@@ -107,11 +99,9 @@ export function sessionTaps(t: Telling, session: Session, ids?: readonly NextAct
   );
 }
 
-export function stillOpen(t: Telling, session: Session): readonly string[] {
-  const { todo } = t.words.session;
+export function stillOpen(session: Session): readonly OpenTask[] {
   return [
-    ...(flushState(session, 'gun').done ? [] : [todo.gun]),
-    ...(flushState(session, 'vessels').done ? [] : [todo.vessels]),
-    ...(session.spraying.length > 0 && session.rags === undefined ? [todo.rags] : []),
+    ...gears.filter((gear) => !flushState(session, gear).done),
+    ...(session.spraying.length > 0 && session.rags === undefined ? (['rags'] as const) : []),
   ];
 }

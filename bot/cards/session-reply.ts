@@ -31,9 +31,7 @@ export function sessionReply(
     case 'brief':
       return onSession((it) => briefCard(t, it));
     case 'near':
-      return onSession((it) =>
-        placedCard(t, it, words.near(t.f.list(command.people), words.goes[command.goes]), command.people),
-      );
+      return onSession((it) => placedCard(t, it, words.near(command.people, command.goes, t.f), command.people));
     case 'ack':
       return onSession((it) => sessionCard(t, it, words.read));
     case 'fan':
@@ -50,13 +48,13 @@ export function sessionReply(
         if (command.solvent === undefined) return card;
         return {
           ...card,
-          title: words.titled(it.number, `${words.gears[command.gear]}: ${t.words.names.solvent(command.solvent)}`),
+          title: words.titled(it.number, words.flushStep(command.gear, command.solvent)),
         };
       });
     case 'rags':
       return onSession((it) => {
-        const open = stillOpen(t, it);
-        return sessionCard(t, it, words.ragsIn, open.length === 0 ? [] : [words.stillToDo(t.f.list(open))]);
+        const open = stillOpen(it);
+        return sessionCard(t, it, words.ragsIn, open.length === 0 ? [] : [words.stillToDo(open, t.f)]);
       });
     case 'close':
       return onSession((it) => closedCard(t, it));

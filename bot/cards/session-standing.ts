@@ -37,7 +37,7 @@ export function sessionStanding(t: Telling, session: Session): Standing {
     lines: [
       ...unreadLines(t.words, unreadUnder(t.shop, sessionStream(session.number))),
       ...(shown.length < acts.length ? [chat.earlierActs(acts.length - shown.length)] : []),
-      ...shown.map(({ happenedAt, by, fact }) => chat.act(t.f.timeDown(happenedAt), by, t.words.fact(fact, t.f))),
+      ...shown.map(({ happenedAt, by, fact }) => chat.act(happenedAt, by, t.words.fact(fact, t.f), t.f)),
       ...brief.lines,
     ],
     hazards: brief.hazards,

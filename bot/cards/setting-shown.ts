@@ -21,10 +21,10 @@ import type { Telling } from './card-context.ts';
 const shown: { readonly [Kind in SettingKind]: (t: Telling, value: SettingValues[Kind]) => string } = {
   sheet: (_, { sheet }) => sheet,
   duration: (t, { minutes }) => t.f.minutesDown(minutes),
-  hour: (_, { hour }) => `${hour}:00`,
-  hours: ({ words }, { fromHour, toHour }) => {
+  hour: (t, { hour }) => t.f.hour(hour),
+  hours: ({ words, f }, { fromHour, toHour }) => {
     const { off, quiet } = words.session.settings;
-    return fromHour === toHour ? off : quiet(`${fromHour}:00`, `${toHour}:00`);
+    return fromHour === toHour ? off : quiet(fromHour, toHour, f);
   },
   switch: ({ words }, { on }) => (on ? words.session.settings.on : words.session.settings.off),
   percent: (t, { percent }) => t.f.percent(percent, 1),

@@ -17,14 +17,14 @@ export function settingsCard(t: Telling, name: PersonName): Card {
   const dates = crew.spray.dates.get(name) ?? {};
   return makeCard(chat.settingsTitle, 'plain', {
     lines: [
-      chat.you(name, chat.roles[personIn(crew, name).role]),
+      chat.you(name, personIn(crew, name).role),
       ...roles.flatMap((role) => {
         const theirs = settingNames.filter((each) => leastRole(deedFor(t, name, each)) === role);
         return theirs.length === 0 ? [] : [chat.whoSets[role], ...theirs.map((each) => lineOf(t, name, each))];
       }),
       ...qualifications.flatMap((what) => {
         const until = dates[what];
-        return until === undefined ? [] : [session.qualified(name, session.qualifications[what], until)];
+        return until === undefined ? [] : [session.qualified(name, what, until)];
       }),
     ],
     actions: settingNames

@@ -54,7 +54,7 @@ export function standingOf(t: Telling, number: BatchNumber, batch: Batch | undef
       ...(opened?.lines ?? []),
       ...parts.filter((part) => part !== alone).map((part) => partLine(t, part)),
       ...(shown.length < acts.length ? [chat.earlierActs(acts.length - shown.length)] : []),
-      ...shown.map((act) => chat.act(t.f.timeDown(act.happenedAt), act.by, actSaid(t, act))),
+      ...shown.map((act) => chat.act(act.happenedAt, act.by, actSaid(t, act), t.f)),
     ],
     actions: live ? tapsOf(t, pot, waiting) : [],
     fields: opened?.fields ?? [],

@@ -13,7 +13,7 @@ import { nextTaps } from './next-taps.ts';
 export function stockCard(t: Telling): Card {
   const rows = stockOf(t.shop, t.now);
   const { material } = t.words;
-  if (rows.length === 0) return makeCard(material.stock, 'plain', { lines: [material.noStock] });
+  if (rows.length === 0) return makeCard(material.stock, 'plain', { lines: [material.noStock(t.f)] });
   const urgent = rows.filter(needsSomebody);
   return makeCard(material.stock, urgent.length > 0 ? 'warn' : 'plain', {
     facts: [countFact(t, 'cans', rows.length), ...totals(t, rows)],
@@ -58,9 +58,8 @@ function stockLine(t: Telling, row: StockRow): string {
     gasWords(t, row.gas),
     ...(headspace === undefined || row.gas.is === 'not-needed'
       ? []
-      : [material.gasFor(t.f.volume(headspace.headspaceLitres), t.f.volume(headspace.gasLitres))]),
+      : [material.gasFor(headspace.headspaceLitres, headspace.gasLitres, t.f)]),
     ...(isLow ? [material.low] : []),
   ].filter((detail) => detail !== '');
-  const told = details.length === 0 ? '' : `; ${t.f.list(details)}`;
-  return material.stockRow(can.number, can.component, can.lot, can.sheet.name, t.f.mass(row.leftGrams), told);
+  return material.stockRow(can.number, can.component, can.lot, can.sheet.name, row.leftGrams, details, t.f);
 }

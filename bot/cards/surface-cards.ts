@@ -3,7 +3,7 @@
 import { dewPoint } from '../../core/calc/air.ts';
 import { isRefused } from '../../core/calc/refusal.ts';
 import { coatClimate } from '../../core/coat/coat-climate.ts';
-import { defaultPlace, type PlaceName } from '../../core/ids.ts';
+import { defaultPlace, type PartName, type PlaceName } from '../../core/ids.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
 import { sheetsAtHand } from '../../core/part/surface-life.ts';
@@ -13,6 +13,7 @@ import { batchOf, byName, liveParts } from '../../core/shop.ts';
 import { type PartNow, statusOf } from '../../core/status.ts';
 import { celsiusSpread } from '../../core/units.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
+import type { DetailAsked } from '../language/tongues/english/parts.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import {
   filmFact,
@@ -52,39 +53,38 @@ function detailFacts(t: Telling, details: PartDetails): readonly CardFact[] {
   ];
 }
 
-function knownOf(t: Telling, details: PartDetails): string {
+function knownOf(t: Telling, details: PartDetails): readonly string[] {
   const { serial, job, customer, metal, wallMillimetres, areaSquareMetres, highestCelsius } = details;
   const label = t.words.records.details;
-  return t.f.list(
-    [
-      serial === undefined ? '' : `${label.serial} ${serial}`,
-      job === undefined ? '' : `${label.job} ${job}`,
-      customer ?? '',
-      metal === undefined ? '' : t.words.names.metal(metal),
-      wallMillimetres === undefined ? '' : t.f.wall(wallMillimetres),
-      areaSquareMetres === undefined ? '' : t.f.area(areaSquareMetres),
-      highestCelsius === undefined ? '' : t.words.parts.bears(t.f.temperature(highestCelsius)),
-    ].filter((text) => text !== ''),
-  );
+  return [
+    serial === undefined ? '' : `${label.serial} ${serial}`,
+    job === undefined ? '' : `${label.job} ${job}`,
+    customer ?? '',
+    metal === undefined ? '' : t.words.names.metal(metal),
+    wallMillimetres === undefined ? '' : t.f.wall(wallMillimetres),
+    areaSquareMetres === undefined ? '' : t.f.area(areaSquareMetres),
+    highestCelsius === undefined ? '' : t.words.parts.bears(highestCelsius, t.f),
+  ].filter((text) => text !== '');
 }
 
 /** What the plan, the heat-up and the oven would need, with the parts that lack it. */
 function missingLines(t: Telling, parts: readonly Part[]): readonly string[] {
-  const { detailNames, unknownDetails } = t.words.parts;
+  const { unknownDetails } = t.words.parts;
   const lacking = (has: (details: PartDetails) => unknown) =>
     parts.filter(({ details }) => has(details) === undefined).map(({ name }) => name);
-  const byParts = new Map<string, string[]>();
-  const wants: readonly (readonly [string, (details: PartDetails) => unknown])[] = [
-    [detailNames.metal, ({ metal }) => metal],
-    [detailNames.wall, ({ wallMillimetres }) => wallMillimetres],
-    [detailNames.area, ({ areaSquareMetres }) => areaSquareMetres],
-    [detailNames.bears, ({ highestCelsius }) => highestCelsius],
+  const byParts = new Map<string, { readonly names: readonly PartName[]; readonly what: DetailAsked[] }>();
+  const wants: readonly (readonly [DetailAsked, (details: PartDetails) => unknown])[] = [
+    ['metal', ({ metal }) => metal],
+    ['wall', ({ wallMillimetres }) => wallMillimetres],
+    ['area', ({ areaSquareMetres }) => areaSquareMetres],
+    ['bears', ({ highestCelsius }) => highestCelsius],
   ];
   for (const [what, has] of wants) {
-    const names = t.f.list(lacking(has));
-    if (names !== '') byParts.set(names, [...(byParts.get(names) ?? []), what]);
+    const names = lacking(has);
+    const known = byParts.get(names.join()) ?? { names, what: [] };
+    if (names.length > 0) byParts.set(names.join(), { names, what: [...known.what, what] });
   }
-  return [...byParts].map(([names, what]) => unknownDetails(names, t.f.list(what)));
+  return [...byParts.values()].map(({ names, what }) => unknownDetails(names, what, t.f));
 }
 
 export function surfaceFacts(t: Telling, { part, phase, clocks }: PartStatus): readonly CardFact[] {
@@ -98,11 +98,14 @@ export function preparedCard(t: Telling, status: PartNow): Card {
   const { prepared } = part;
   const { parts, replies } = t.words;
   if (prepared === undefined) return makeCard(replies.partNoted(part.name), 'plain');
-  return makeCard(parts.prepared(part.name, parts.grades[prepared.grade]), 'plain', {
+  return makeCard(parts.prepared(part.name, prepared.grade), 'plain', {
     facts: surfaceFacts(t, status),
     lines: [
       surface === undefined
-        ? parts.noSurfaceLife(t.f.list(sheetsAtHand(t.shop).map(({ name }) => name)))
+        ? parts.noSurfaceLife(
+            sheetsAtHand(t.shop).map(({ name }) => name),
+            t.f,
+          )
         : parts.surfaceLifeOf(surface.sheet.name),
     ],
     actions: nextTaps(t, status.next()),
@@ -143,8 +146,13 @@ export function surfacesBeforeCoat(t: Telling, place: PlaceName): readonly strin
   const unread = waiting.filter((part) => coatClimate(t.shop, place, part, t.now).surfaceOf !== 'part');
   if (waiting.length > 0 && unread.length === 0) return [];
   return waiting.length === 0
-    ? [t.words.parts.readSurfaces]
-    : [t.words.parts.surfaceNotRead(t.f.list(unread.map(({ name }) => name)))];
+    ? [t.words.parts.readSurfaces(t.f)]
+    : [
+        t.words.parts.surfaceNotRead(
+          unread.map(({ name }) => name),
+          t.f,
+        ),
+      ];
 }
 
 /** Said on a coat: what its distance from the dew point rests on. */
@@ -158,6 +166,6 @@ export function surfaceOfCoat(t: Telling, part: Part): readonly string[] {
     case 'place':
       return [t.words.parts.surfaceOfPlace(part.name)];
     case undefined:
-      return [t.words.parts.surfaceNotRead(part.name)];
+      return [t.words.parts.surfaceNotRead([part.name], t.f)];
   }
 }

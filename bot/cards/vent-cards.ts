@@ -42,7 +42,7 @@ function ovenCard(t: Telling, asked: Extract<VapourAsked, { of: 'oven' }>): Card
   const words = t.words.session;
   const sheet = sheetMeant(t.shop.shelf, lastSaid(t.shop.crew, 'sheet')?.sheet);
   const load = isFailed(sheet) ? undefined : solventsIn(sheet, asked.grams);
-  const title = words.oven(t.f.mass(asked.grams), t.f.temperature(asked.celsius));
+  const title = words.oven(asked.grams, asked.celsius, t.f);
   const flow = load === undefined ? undefined : batchOvenFlow(load, asked.celsius);
   if (load === undefined || flow === undefined || isRefused(flow)) {
     if (!isFailed(sheet)) return makeCard(title, 'warn', { lines: [words.noSum, t.words.replies.caution] });
@@ -78,7 +78,7 @@ function purgeCard(t: Telling, asked: Extract<VapourAsked, { of: 'purge' }>): Ca
   const words = t.words.session;
   const gas = cubicMetres(asked.gasLitres / 1000);
   const room = cubicMetres(asked.roomLitres / 1000);
-  const title = words.purge(asked.gas, t.f.volume(asked.gasLitres), t.f.volume(asked.roomLitres));
+  const title = words.purge(asked.gas, asked.gasLitres, asked.roomLitres, t.f);
   const oxygen = oxygenAfterRelease(room, gas);
   if (isRefused(oxygen)) return makeCard(title, 'warn', { lines: [words.noSum, t.words.replies.caution] });
   const deficient = oxygenBand(oxygen) === 'deficient';
@@ -86,7 +86,7 @@ function purgeCard(t: Telling, asked: Extract<VapourAsked, { of: 'purge' }>): Ca
     // Down to a hundredth: 19.496 is not 19.5.
     facts: [{ ...percentFact(t, 'oxygen-left', oxygen, 2), shown: t.f.percent(Math.floor(oxygen * 100) / 100, 2) }],
     lines: [
-      ...(deficient ? [words.purgeDeficient(t.f.percent(oxygenDeficientBelow, 1))] : []),
+      ...(deficient ? [words.purgeDeficient(oxygenDeficientBelow, t.f)] : []),
       words.purgeMixed,
       ...(asked.gas === 'argon' ? [words.settles] : []),
       words.sumOnly,
@@ -108,7 +108,7 @@ export function workHazards(t: Telling, work: Work): Card['hazards'] {
 
 export function hazardsCard(t: Telling, work: Work): Card {
   const words = t.words.session;
-  return makeCard(words.hazardsOf(words.works[work]), 'plain', {
+  return makeCard(words.hazardsOf(work), 'plain', {
     lines: [t.words.replies.caution],
     hazards: workHazards(t, work),
   });

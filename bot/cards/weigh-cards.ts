@@ -40,9 +40,7 @@ export function partInCard(t: Telling, status: BatchNow, component: Component, f
   const tooMuch =
     wanted === undefined ? undefined : beyondMost(batch, grams((inVessel?.grams ?? 0) + wanted.exactGrams));
   const next =
-    wanted === undefined
-      ? material.nextA
-      : material.nextB(t.f.mass(wanted.exactGrams), t.f.mass(wanted.leastGrams), t.f.mass(wanted.mostGrams));
+    wanted === undefined ? material.nextA : material.nextB(wanted.exactGrams, wanted.leastGrams, wanted.mostGrams, t.f);
   return makeCard(material.partIn(batch.number, component), tooMuch === undefined ? 'plain' : 'warn', {
     facts: [
       ...(inVessel === undefined ? [] : [massFact(t, component, inVessel.grams)]),
@@ -71,8 +69,8 @@ export function fromCanLines(t: Telling, from: readonly FromCan[]): readonly str
     const left = leftGrams(can);
     const since = left > 0 ? blanketTimes(can)?.since : undefined;
     return [
-      left > 0 ? material.fromCan(number, can.lot, t.f.mass(left)) : material.canEmpty(number, can.lot),
-      ...(since === undefined ? [] : [material.blanketNow(number, t.f.timeDown(since))]),
+      left > 0 ? material.fromCan(number, can.lot, left, t.f) : material.canEmpty(number, can.lot),
+      ...(since === undefined ? [] : [material.blanketNow(number, since, t.f)]),
     ];
   });
 }
@@ -112,17 +110,16 @@ export function repairTold(t: Telling, batch: Batch): RepairTold {
     return { ...nothing, lines: against === undefined ? [] : [t.words.objection(against, t.f)] };
   }
   if (vesselLitres === undefined && exact.mixedGrams > batch.plannedGrams * mostOfPlan) {
-    const [needed, planned] = [t.f.mass(exact.mixedGrams), t.f.mass(batch.plannedGrams)];
-    return { ...nothing, lines: [material.repairBeyondPlan(needed, planned)] };
+    return { ...nothing, lines: [material.repairBeyondPlan(exact.mixedGrams, batch.plannedGrams, t.f)] };
   }
   const untilAt = minutesAfter(weighing.at, sheet.repair.withinMinutes);
-  const needed = exact.mixedLitres === undefined ? undefined : t.f.volume(exact.mixedLitres);
+  const needed = exact.mixedLitres;
   const weight = weighable(batch, component, exact);
   return {
     facts: [massFact(t, component === 'part-a' ? 'add-part-a' : 'add-part-b', exact.grams)],
     lines: [
-      material.repairAdd(`${weight} g`, component, t.f.timeDown(untilAt)),
-      ...(vesselLitres === undefined && needed !== undefined ? [material.repairVesselUnknown(needed)] : []),
+      material.repairAdd(Number(weight), component, untilAt, t.f),
+      ...(vesselLitres === undefined && needed !== undefined ? [material.repairVesselUnknown(needed, t.f)] : []),
     ],
     taps: [tap(t, 'add', `add ${batch.number} ${component === 'part-a' ? 'a' : 'b'} ${weight}g`)],
   };

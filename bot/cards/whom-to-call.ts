@@ -3,7 +3,7 @@
 import { nobody } from '../../core/crew/alarm-decide.ts';
 import { type CrewFile, peopleWithRole } from '../../core/crew/crew.ts';
 import type { PersonName } from '../../core/ids.ts';
-import type { Words } from '../language/tongues/tongues.ts';
+import type { Telling } from './card-context.ts';
 
 type People = Pick<CrewFile, 'people'>;
 
@@ -31,8 +31,11 @@ export function calledBy({
 }
 
 /** The card says only whom it is for: when it is worded nobody has been reached yet. */
-export function toTellLine({ replies }: Words, shown: string): readonly string[] {
-  return shown === '' ? [] : [replies.toTell(shown)];
+export function toTellLine(
+  { words, f }: Pick<Telling, 'words' | 'f'>,
+  people: readonly PersonName[],
+): readonly string[] {
+  return people.length === 0 ? [] : [words.replies.toTell(people, f)];
 }
 
 const namesOf = ({ people }: People) => people.map(({ name }) => name);

@@ -43,6 +43,10 @@ export interface Figures {
   readonly units: UnitSystem;
   readonly profile: Profile;
   readonly moment: (at: EpochMs, to: Rounding) => Moment;
+  /** Grams as a scale shows them, with its decimals. */
+  readonly scale: (grams: number) => string;
+  /** A full hour of any day. */
+  readonly hour: (hour: number) => string;
   /** Grams, and pounds and ounces for who wants them. */
   readonly mass: (mass: Grams) => string;
   /** Litres, and gallons for who wants them. */
@@ -130,6 +134,8 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     units,
     profile,
     moment,
+    scale: (grams) => `${number(6).format(grams)} g`,
+    hour: (hour) => profile.clock(DateTime.fromObject({ hour }, { zone: 'utc', locale })).replace(/^0/, ''),
     mass: (mass) => (us ? `${grams(mass)} (${poundsAndOunces(mass, number(1))})` : grams(mass)),
     volume: (volume) =>
       us

@@ -41,5 +41,5 @@ function welcomeLook({ words, language }: Voice): Look {
 function noCrewLook(words: Words, channel: string | undefined, showing: string): Look {
   const known = channel !== undefined && !channel.startsWith('D');
   const lines = [known ? words.chat.noCrewHere(channel) : words.chat.noCrewOfYours, words.replies.nothingRecorded];
-  return { card: makeCard(words.replies.notNow, 'warn', { lines }), language: 'en', showing };
+  return { card: makeCard(words.replies.notNow([]), 'warn', { lines }), language: 'en', showing };
 }

@@ -39,7 +39,7 @@ export function homeView({ crew, board, settings, cans, setUp, channel, words, f
   const { items } = board;
   const rings = board.rings
     .slice(0, ringsShown)
-    .map(({ at, label, left, to }) => chat.ring(at, `${label}, ${left}`, to.join(', ')));
+    .map(({ at, label, left, to }) => chat.ring(at, `${label}, ${left}`, to));
   const air = board.air.map(({ place, figures, lines }) => [place, ...figures, ...lines].join(' · '));
   const blocks: KnownBlock[] = [
     ...(firstTime

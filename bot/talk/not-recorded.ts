@@ -21,12 +21,12 @@ export interface Spoken {
 
 /** The store cannot write: nobody's acts are recorded, and the leads must know. */
 export function storeFailed(delivery: Delivery, spoken: Spoken, now: EpochMs): Answer {
-  const words = wordsOf(delivery, spoken);
+  const { words, f } = voiceOf(delivery, spoken, now);
   const { replies, buttons } = words;
   const leads = peopleLeading(spoken.crewFile);
   const others = leads.filter((name) => name !== delivery.as);
   const card = makeCard(replies.notRecorded, 'stop', {
-    lines: [replies.storeFailed, ...toTellLine(words, others.join(', '))],
+    lines: [replies.storeFailed, ...toTellLine({ words, f }, others)],
     ping: others,
     actions: [{ id: 'again', label: buttons.again, line: delivery.text }],
   });
@@ -35,7 +35,7 @@ export function storeFailed(delivery: Delivery, spoken: Spoken, now: EpochMs): A
 
 /** This line alone: whoever said it is told, and the log names what broke. Said again, it would break again. */
 export function lineBroke(delivery: Delivery, spoken: Spoken, now: EpochMs): Answer {
-  const { replies } = wordsOf(delivery, spoken);
+  const { replies } = voiceOf(delivery, spoken, now).words;
   return notRecorded(
     'line-broke',
     delivery,
@@ -48,14 +48,15 @@ export function lineBroke(delivery: Delivery, spoken: Spoken, now: EpochMs): Ans
 
 /** It would rest on what does not read: said to whoever meant to record it, who is to keep it on paper. */
 export function restsOnUnread(delivery: Delivery, spoken: Spoken, now: EpochMs, { events }: RestsOnUnread): Answer {
-  const words = wordsOf(delivery, spoken);
+  const { words } = voiceOf(delivery, spoken, now);
   const card = makeCard(words.replies.notRecorded, 'stop', { lines: unreadLines(words, events) });
   return notRecorded('rests-on-unread', delivery, spoken, now, card, []);
 }
 
-function wordsOf({ as }: Delivery, { crewFile, tongues }: Spoken) {
+function voiceOf({ as }: Delivery, { crewFile, tongues }: Spoken, now: EpochMs) {
   const { language, units } = personIn(crewFile, as);
-  return tongues.wordsIn(language, units);
+  const profile = tongues.profileOf(language, units);
+  return { words: tongues.wordsIn(language, units), f: figuresFor({ profile, units, zone: crewFile.zone, now }) };
 }
 
 /** Only the first says that the store cannot write: said again later, the others would end as they did. */

@@ -130,7 +130,7 @@ function waiting(at: AtTerminal, crew: CrewFile, speaker: string, until: EpochMs
     ...answer,
     kind: 'reply',
     code: null,
-    card: makeCard(at.words.replies.waiting(f.timeUp(until)), 'plain'),
+    card: makeCard(at.words.replies.waiting(until, f), 'plain'),
   });
 }
 
@@ -139,7 +139,7 @@ function noSuchTap(at: AtTerminal, crew: CrewFile, line: TerminalLine, speaker: 
   const { words, speakers } = at;
   const ids = speakers.tapsOf(speaker).map((tap) => tap.id);
   const tap = line.kind === 'tap' ? line.tap : '';
-  const card = makeCard(words.replies.notClear, 'warn', { lines: [words.replies.noSuchTap(tap, ids.join(', '))] });
+  const card = makeCard(words.replies.notClear, 'warn', { lines: [words.replies.noSuchTap(tap, ids)] });
   return makeAnswer({ ...answer, kind: 'misread', code: 'no-such-tap', card });
 }
 

@@ -15,7 +15,7 @@ export function postHtml(post: Post, viewer: Viewer): Html {
   const { page } = viewer.words;
   const time = answer.at.slice(11, 16);
   const mine = isFor(answer, viewer.name);
-  const whose = answer.key === null ? (answer.as ?? '') : page.forPeople(answer.to.join(', '));
+  const whose = answer.key === null ? (answer.as ?? '') : page.forPeople(answer.to);
   if (!mine) {
     return html`<li class="post others" id="post-${n}" data-n="${n}"><details><summary><span class="whose">${whose}</span> <time datetime="${answer.at}">${time}</time> ${mark(answer.card)} <b>${answer.card.title}</b></summary>${cardHtml(post, viewer)}</details></li>`;
   }

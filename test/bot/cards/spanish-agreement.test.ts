@@ -44,7 +44,7 @@ describe('a card about a part', () => {
   it('given it is taken back, then the act agrees, too', async () => {
     const answer = await told([...coated, 'deshacer']);
     expect(answer.card.lines).toContain(
-      'Anulado, y en el registro consta como anulado: impulsor-7: capa aplicada (flujo, mezcla 1).',
+      'Anulado; sigue en el registro como anulado: impulsor-7: capa aplicada (flujo, mezcla 1).',
     );
   });
 });
@@ -70,29 +70,29 @@ describe('a sentence with one thing or with many', () => {
     expect(replies.unreadMore(2)).toBe('Otras 2 tampoco se pueden leer: están en la bitácora.');
   });
 
-  it('given one rule or two, then "según" stands before both', async () => {
+  it('given one rule or two, then the verb agrees with them', async () => {
     const one = await told([...filtered, 'mezclar 50kg']);
     expect(one.card.lines).toEqual(
       expect.arrayContaining([
-        '50 kg pasan del máximo de la ficha: 10 kg de una vez. Mezclar menos cada vez.',
-        'Según: la ficha del producto.',
+        '50 kg pasan del máximo de la ficha: 10 kg de una vez. Mezcle menos cada vez.',
+        'Lo pide: la ficha.',
       ]),
     );
     talk.close();
     const two = await told([...coated, 'liberar impulsor-7', 'sacar impulsor-7', 'salió impulsor-7']);
-    expect(two.card.lines).toContain('Según: el orden del trabajo y la ficha del producto.');
+    expect(two.card.lines).toContain('Lo piden: el orden de los pasos y la ficha.');
   });
 
   it('given one painter of a brief, then whoever has not read it stands after a colon', async () => {
     const answer = await told([...filtered, 'charla 1 en cabina pintan kari fuera omar']);
     expect(answer.card.lines).toContain('Fuera de la zona: omar');
-    expect(answer.card.lines).toContainEqual(expect.stringMatching(/^Pendiente de leer: kari\. /));
+    expect(answer.card.lines).toContainEqual(expect.stringMatching(/^Falta por firmar: kari\. /));
   });
 
   it('given a part on hold, then what a lead types is said', async () => {
     const held = [...coated, 'retener impulsor-7 piel de naranja', 'liberar impulsor-7'];
     expect((await told(held)).card.lines).toContain(
-      'Retenida: piel de naranja. Un encargado la libera: la misma línea, con permiso y el motivo.',
+      'Retenida: piel de naranja. La libera un encargado: la misma línea, con permiso y el motivo.',
     );
   });
 
@@ -137,7 +137,7 @@ describe('a sentence with one thing or with many', () => {
   it('given one data sheet or several, then what goes before is neither singular nor feminine', async () => {
     const hot = await told([...filtered, 'caliente 1']);
     expect(hot.card.lines).toContain(
-      'Fichas de datos de seguridad: secciones 7 y 10, manipulación y reactividad. Eso y el programa de la empresa van antes que estas líneas.',
+      'Fichas de datos de seguridad (FDS): secciones 7, manipulación y almacenamiento, y 10, estabilidad y reactividad. Eso y el programa de la empresa van antes que estas líneas.',
     );
   });
 
@@ -146,11 +146,11 @@ describe('a sentence with one thing or with many', () => {
     const asked = shipped
       .wordsIn('es')
       .unclear({ code: 'which-sheet', known: ['taller-2k'], faults: [], invented: undefined }, f);
-    expect(asked).toBe('¿Qué producto? Fichas: taller-2k. Nombrar una, o fijar la habitual: fijar ficha taller-2k.');
+    expect(asked).toBe('¿Qué producto? Las que hay: taller-2k. Nombre una, o fije la habitual: fijar ficha taller-2k.');
   });
 
   it('given the stirrer stands still, then what is to be done is what a line can do', () => {
-    const act = 'Su tiempo no corre. Arrancarlo otra vez, o vaciar la mezcla si ya no se usa.';
+    const act = 'Su tiempo no corre. Arránquelo otra vez, o vacíe la mezcla si ya no se usa.';
     expect(shipped.wordsIn('es').rings['stir-paused'].act).toBe(act);
     expect(shipped.wordsIn('en').rings['stir-paused'].act).not.toContain('say why');
   });

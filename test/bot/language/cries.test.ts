@@ -178,7 +178,7 @@ describe('a line that asks for help and does not say what has happened', () => {
     const asked = await say('@kari: socorro');
     expect([asked.code, asked.recorded, asked.to]).toEqual(['which-cry', false, ['kari']]);
     expect(asked.card.lines.slice(0, 2)).toEqual([
-      'Llamar: 112 y puerta 3',
+      'Llame: 112 y puerta 3',
       '¿Qué ha pasado? Todavía no se ha avisado a nadie: pulse qué es y se avisa.',
     ]);
     expect(asked.card.actions.map(({ label, line }) => [label, line])).toEqual([

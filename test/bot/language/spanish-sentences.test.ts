@@ -1,28 +1,37 @@
 // The small machinery of Spanish sentences: la una and las dos, one minute and two, dates, and what is below and not above.
 
 import { describe, expect, it } from 'vitest';
-import { atTime, counted, spanishDay, theTime, withAmount } from '../../../bot/language/tongues/spanish/names.ts';
+import { figuresFor } from '../../../bot/language/figures.ts';
+import { atTime, counted, spanishDay, theTime } from '../../../bot/language/tongues/spanish/names.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
+import { celsius, celsiusSpread, epochMs, minutes } from '../../../core/units.ts';
 
 const spanish = shipped.wordsIn('es');
+/** A Monday. */
+const now = epochMs(Date.UTC(2026, 2, 2, 8));
+const f = figuresFor({ profile: shipped.profileOf('es', 'metric'), units: 'metric', zone: 'UTC', now });
+const inHouston = figuresFor({ profile: shipped.profileOf('es', 'us'), units: 'us', zone: 'UTC', now });
+const at = (day: number, hour: number, minute: number) => epochMs(Date.UTC(2026, 2, day, hour, minute));
 
 describe('Spanish sentences', () => {
   it.each([
-    ['09:40', 'a las 09:40', 'las 09:40'],
-    ['01:10', 'a la 01:10', 'la 01:10'],
-    ['1:00', 'a la 1:00', 'la 1:00'],
-    ['11:00', 'a las 11:00', 'las 11:00'],
-    ['mar 3 mar 01:10', 'el mar 3 mar 01:10', 'el mar 3 mar 01:10'],
-  ])('given the time %s, then its article is that of its hour', (time, at, the) => {
-    expect(atTime(time)).toBe(at);
-    expect(theTime(time)).toBe(the);
+    [at(2, 9, 40), 'a las 9:40', 'las 9:40', 'a las 9:40 a.m.'],
+    [at(2, 1, 10), 'a la 1:10', 'la 1:10', 'a la 1:10 a.m.'],
+    [at(2, 13, 0), 'a las 13:00', 'las 13:00', 'a la 1:00 p.m.'],
+    [at(2, 11, 0), 'a las 11:00', 'las 11:00', 'a las 11:00 a.m.'],
+    [at(3, 10, 15), 'el martes 3 a las 10:15', 'el martes 3 a las 10:15', 'el martes 3 a las 10:15 a.m.'],
+    [at(3, 1, 10), 'el martes 3 a la 1:10', 'el martes 3 a la 1:10', 'el martes 3 a la 1:10 a.m.'],
+  ])('given the instant %s, then its article is that of its hour', (when, atIt, the, us) => {
+    expect(atTime(f, when)).toBe(atIt);
+    expect(theTime(f, when)).toBe(the);
+    expect(atTime(inHouston, when)).toBe(us);
   });
 
   it('given one minute is left, then the verb is in the singular', () => {
-    expect(withAmount('queda', 'quedan', '1 min')).toBe('queda 1 min');
-    expect(withAmount('queda', 'quedan', '1 h 42 min')).toBe('quedan 1 h 42 min');
-    expect(spanish.page.left('1 min')).toBe('queda 1 min');
-    expect(spanish.replies.stirStillWanted('1 min')).toBe('Agitado pendiente: 1 min.');
+    expect(spanish.page.left(minutes(0.4), 'up', f)).toBe('queda 1 min');
+    expect(spanish.page.left(minutes(1.9), 'down', f)).toBe('queda 1 min');
+    expect(spanish.page.left(minutes(102), 'down', f)).toBe('quedan 1 h 42 min');
+    expect(spanish.replies.stirStillWanted(minutes(1), f)).toBe('Agitación pendiente: 1 min.');
     expect(counted(1, 'anotación', 'anotaciones')).toBe('1 anotación');
     expect(spanish.records.exported(12)).toBe('Exportado: 12 anotaciones');
     expect(spanish.chat.earlierActs(1)).toContain('1 anterior,');
@@ -36,8 +45,8 @@ describe('Spanish sentences', () => {
   });
 
   it('given steel colder than the dew point, then the board says below', () => {
-    expect(spanish.page.surface('10 °C', '−2,3 °C')).toBe('acero 10 °C, 2,3 °C por debajo');
-    expect(spanish.page.surface('19 °C', '6,7 °C')).toBe('acero 19 °C, 6,7 °C por encima');
+    expect(spanish.page.surface(celsius(10), celsiusSpread(-2.3), f)).toBe('sustrato 10 °C, 2,3 °C por debajo');
+    expect(spanish.page.surface(celsius(19), celsiusSpread(6.7), f)).toBe('sustrato 19 °C, 6,7 °C por encima');
   });
 
   it('given a temperature without its scale, then it is not said to have no unit', () => {
@@ -50,8 +59,8 @@ describe('Spanish sentences', () => {
       example: 'air 24C',
       suggestions: [],
     };
-    expect(spanish.misread({ ...misread, code: 'unit-missing' })[0]).toBe('"24 grados" no dice si son C o F.');
-    expect(spanish.misread({ ...misread, code: 'unit-missing', token: '24' })[0]).toBe('"24" no lleva unidad.');
+    expect(spanish.misread({ ...misread, code: 'unit-missing' })[0]).toBe('«24 grados» no dice si son C o F.');
+    expect(spanish.misread({ ...misread, code: 'unit-missing', token: '24' })[0]).toBe('«24» no lleva unidad.');
   });
 
   it('given the labels of buttons, then each fits on a phone', () => {

@@ -64,7 +64,7 @@ describe('trouble in one word', () => {
     const people = sprayCrew.people.map((person) => (person.name === 'kari' ? { ...person, language: 'es' } : person));
     const { say } = sessionTalk(':memory:', { ...sprayCrew, people });
     const { lines } = (await say('@kari: ojos')).card;
-    expect(lines[0]).toContain('Lavar ya con mucha agua, con los párpados abiertos, 15 minutos como mínimo');
+    expect(lines[0]).toContain('Lave ya con mucha agua, con los párpados abiertos, 15 minutos como mínimo');
     expect(lines.at(-1)).toContain('fijar emergencia');
   });
 

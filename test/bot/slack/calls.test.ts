@@ -104,7 +104,7 @@ describe('an alarm', () => {
     expect(linesOf(lastIn()?.text)).toContain('Por avisar: anna, dora y bea');
     expect(linesOf(lastIn()?.text).slice(-2)).toEqual([
       'Avisados: anna, bea',
-      'Sin avisar: dora. Avisar de viva voz o por teléfono.',
+      'Sin avisar: dora. Avíseles de viva voz o por teléfono.',
     ]);
   });
 });

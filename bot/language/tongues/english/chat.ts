@@ -1,11 +1,18 @@
 // What only a chat platform needs to say, in English: a batch's one message, the home tab, who and where.
 
+import type { Role } from '../../../../core/crew/crew-commands.ts';
+import type { PersonName } from '../../../../core/ids.ts';
+import type { EpochMs } from '../../../../core/units.ts';
+import type { Figures } from '../../figures.ts';
+
+const roles: Readonly<Record<Role, string>> = { crew: 'crew', lead: 'lead', supervisor: 'supervisor' };
+
 export const englishChat = {
   standing: (batch: number, sheet: string, state: string) => `Batch ${batch} ${sheet}: ${state}`,
   finished: 'finished',
   takenBack: (batch: number) => `Batch ${batch}: taken back`,
   briefTakenBack: 'taken back',
-  act: (time: string, who: string, what: string) => `${time} ${who}: ${what}`,
+  act: (at: EpochMs, who: PersonName, what: string, f: Figures) => `${f.timeDown(at)} ${who}: ${what}`,
   earlierActs: (count: number) => `${count} earlier, in the thread and in the record`,
   /** On the closed list of taps. */
   moreTaps: 'More…',
@@ -38,9 +45,10 @@ export const englishChat = {
   airTitle: 'Air',
   startTitle: 'Start',
   ringsTitle: 'Rings next',
-  ring: (time: string, what: string, who: string) => `${time} ${what}${who === '' ? '' : ` (${who})`}`,
+  ring: (time: string, what: string, to: readonly string[]) =>
+    `${time} ${what}${to.length === 0 ? '' : ` (${to.join(', ')})`}`,
   settingsTitle: 'Settings',
-  you: (you: string, role: string) => `You are ${you}, ${role}.`,
+  you: (you: PersonName, role: Role) => `You are ${you}, ${roles[role]}.`,
   whoSets: {
     crew: 'Anybody sets:',
     lead: 'A lead or a supervisor sets:',
@@ -49,7 +57,7 @@ export const englishChat = {
   notSet: 'not set',
   noUsualSheet: 'none is the usual one',
   cansTitle: 'Cans that need somebody',
-  roles: { crew: 'crew', lead: 'lead', supervisor: 'supervisor' },
+  roles,
   setTaps: {
     metric: 'Metric units',
     us: 'US units',

@@ -6,13 +6,12 @@ import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishComponents } from './material.ts';
-import { englishParts } from './parts.ts';
+import { englishParts, englishRubs } from './parts.ts';
 import { englishSessionFact } from './session-facts.ts';
 import { slotNames } from './slots.ts';
 
 export const englishFact = (fact: Fact, f: Figures): string => withNoted(happened(fact, f), fact, f, slotNames);
 
-// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each event
 function happened(fact: Fact, f: Figures): string {
   switch (fact.type) {
     case 'BatchOpened':
@@ -76,7 +75,7 @@ function happened(fact: Fact, f: Figures): string {
     case 'AdhesionTested':
       return `adhesion ${fact.rating}${fact.coupon === true ? ' (coupon)' : ''}`;
     case 'SolventRubbed':
-      return `${fact.doubleRubs} double rubs, ${englishParts.rubs[fact.result]}${fact.coupon === true ? ' (coupon)' : ''}`;
+      return `${fact.doubleRubs} double rubs, ${englishRubs[fact.result]}${fact.coupon === true ? ' (coupon)' : ''}`;
     case 'PhotoFiled':
       return fact.caption === undefined ? 'picture filed' : `picture filed, ${fact.caption}`;
     case 'PartReleased':

@@ -2,6 +2,9 @@
 
 import type { MaterialObjection, MaterialUnclear } from '../../../../core/can/can-objections.ts';
 import type { Component } from '../../../../core/components.ts';
+import type { PartName } from '../../../../core/ids.ts';
+import type { Method } from '../../../../core/methods.ts';
+import type { EpochMs, Grams, Litres, Micrometres, Minutes } from '../../../../core/units.ts';
 import type { Handling } from '../../../../core/verbs/said.ts';
 import type { Figures } from '../../figures.ts';
 
@@ -69,19 +72,24 @@ export function englishMaterialUnclear(unclear: MaterialUnclear, f: Figures): st
   }
 }
 
+const lossSources = {
+  rule: 'the lower of two rules, 40 CFR 60.313 and 60.453',
+  memory: 'from memory, no source',
+};
+
 export const englishMaterial = {
   component: englishComponents,
   handling: { gas: 'gas at hand', whole: 'to be used whole' } satisfies Record<Handling, string>,
   canOpened: (can: number, component: Component, lot: string) =>
     `Can ${can}: ${englishComponents[component]}, lot ${lot}`,
   canNumber: (can: number) => `Write ${can} on the can.`,
-  lidOffSince: (time: string) => `Lid off since ${time}. Gas over it, lid on, then say blanket.`,
+  lidOffSince: (at: EpochMs, f: Figures) => `Lid off since ${f.timeDown(at)}. Gas over it, lid on, then say blanket.`,
   wholeNow: 'To be used whole: what is left after the pour needs gas all the same.',
   lidOff: (can: number) => `Can ${can}: lid off`,
   blanketed: (can: number) => `Can ${can}: gas over it, lid on`,
   noGasNeeded: 'The sheet does not ask for gas over this one.',
   checked: (can: number) => `Can ${can}: looked at and taken`,
-  doubtfulSince: (time: string) => `In doubt since ${time}: too long without gas.`,
+  doubtfulSince: (at: EpochMs, f: Figures) => `In doubt since ${f.timeDown(at)}: too long without gas.`,
   leadChecks: (can: number) => `Nothing is poured from it until a lead has looked and says check ${can}.`,
   lidStillOff: 'The lid is still off: the minutes count again from now.',
   headspaceUnknown: 'How big the can is stands neither on the sheet nor in the record: no figure for the gas.',
@@ -91,82 +99,100 @@ export const englishMaterial = {
   discarded: (can: number) => `Can ${can}: discarded`,
   discardHeats:
     'If it has gelled or is warm it can go on heating: away from people and from whatever burns, lid loose, if it can still be moved; then stand off. Do not close it tight.',
-  preStirFirst: (minutes: string, can: number) => `Stir it ${minutes} in its can before a pour: prestir ${can}.`,
-  fromCan: (can: number, lot: string, left: string) => `From can ${can} (lot ${lot}): ${left} left.`,
+  preStirFirst: (minutes: Minutes, can: number, f: Figures) =>
+    `Stir it ${f.minutesUp(minutes)} in its can before a pour: prestir ${can}.`,
+  fromCan: (can: number, lot: string, left: Grams, f: Figures) => `From can ${can} (lot ${lot}): ${f.mass(left)} left.`,
   canEmpty: (can: number, lot: string) => `From can ${can} (lot ${lot}): empty by the record.`,
-  blanketNow: (can: number, time: string) => `Gas over can ${can} now: lid off since ${time}.`,
+  blanketNow: (can: number, at: EpochMs, f: Figures) => `Gas over can ${can} now: lid off since ${f.timeDown(at)}.`,
   noCanKnown: 'No can is on record for this: lots are not traced.',
   partIn: (batch: number, component: Component) => `Batch ${batch}: ${englishComponents[component]} is in`,
-  nextB: (exact: string, least: string, most: string) =>
-    `Next: Part B, ${exact} (${least} to ${most}). Its contact with A starts the clocks.`,
+  nextB: (exact: Grams, least: Grams, most: Grams, f: Figures) =>
+    `Next: Part B, ${f.mass(exact)} (${f.mass(least)} to ${f.mass(most)}). Its contact with A starts the clocks.`,
   nextA: 'Part A goes in first as a rule. The clocks start when both are in.',
-  repairAdd: (what: string, component: Component, until: string) =>
-    `To bring it back: add ${what} of ${englishComponents[component]}, until ${until}. Stirring starts again for the whole, pot life does not.`,
-  repairBeyondPlan: (needed: string, planned: string) =>
-    `To bring it back the pot would have to hold ${needed}, and ${planned} was planned: no repair. Check the scale; this mix is waste, ask a lead.`,
-  repairVesselUnknown: (needed: string) => `Nobody said how big the vessel is: look whether it holds ${needed}.`,
-  added: (batch: number, what: string, component: Component) =>
-    `Batch ${batch}: ${what} of ${englishComponents[component]} added`,
+  repairAdd: (grams: number, component: Component, until: EpochMs, f: Figures) =>
+    `To bring it back: add ${f.scale(grams)} of ${englishComponents[component]}, until ${f.timeDown(until)}. Stirring starts again for the whole, pot life does not.`,
+  repairBeyondPlan: (needed: Grams, planned: Grams, f: Figures) =>
+    `To bring it back the pot would have to hold ${f.mass(needed)}, and ${f.mass(planned)} was planned: no repair. Check the scale; this mix is waste, ask a lead.`,
+  repairVesselUnknown: (needed: Litres, f: Figures) =>
+    `Nobody said how big the vessel is: look whether it holds ${f.volume(needed)}.`,
+  canStands: (can: number, component: Component, state: string) => `${can} ${englishComponents[component]}: ${state}`,
+  added: (batch: number, grams: Grams, component: Component, f: Figures) =>
+    `Batch ${batch}: ${f.mass(grams)} of ${englishComponents[component]} added`,
   stirAgain: 'Stirring starts again for the whole. Pot life runs on from first contact.',
   covered: (batch: number) => `Batch ${batch}: covered`,
   uncovered: (batch: number) => `Batch ${batch}: uncovered`,
-  uncoveredSoFar: (minutes: string) => `Uncovered for ${minutes} so far: air shortens a pot’s life.`,
-  caught: (batch: number, what: string) => `Batch ${batch}: ${what} caught`,
+  uncoveredSoFar: (minutes: Minutes, f: Figures) =>
+    `Uncovered for ${f.minutesUp(minutes)} so far: air shortens a pot’s life.`,
+  caught: (batch: number, grams: Grams, f: Figures) => `Batch ${batch}: ${f.mass(grams)} caught`,
   caughtFilter: 'It keeps the batch’s age and pot life. Filter it again before it is used.',
   setAsideVented: 'Left-over mix may heat and give off gas: vented, never under a tight lid, as the sheet says.',
   setAside: 'Left-over mix may heat. Set it aside as the sheet says.',
-  potLifeByMass: (percent: string) => `So much in one pot: the sheet gives it ${percent} of the usual pot life.`,
+  potLifeByMass: (percent: number, f: Figures) =>
+    `So much in one pot: the sheet gives it ${f.percent(percent)} of the usual pot life.`,
   potLifeBeyondMass: 'More than the sheet speaks of: its shortest pot life stands.',
   stock: 'Stock',
-  noStock: 'No can is open by the record. Say, for example, open A lot 7731 5kg exp 2026-12 gas.',
-  stockRow: (can: number, component: Component, lot: string, sheet: string, left: string, details: string) =>
-    `${can} ${englishComponents[component]} ${sheet}, lot ${lot}: ${left}${details}`,
+  noStock: (_f: Figures) => 'No can is open by the record. Say, for example, open A lot 7731 5kg exp 2026-12 gas.',
+  stockRow: (
+    can: number,
+    component: Component,
+    lot: string,
+    sheet: string,
+    left: Grams,
+    details: readonly string[],
+    f: Figures,
+  ) =>
+    `${can} ${englishComponents[component]} ${sheet}, lot ${lot}: ${f.mass(left)}${details.length === 0 ? '' : `; ${details.join(', ')}`}`,
   openDays: (days: number) => (days === 0 ? 'opened today' : days === 1 ? 'open 1 day' : `open ${days} days`),
   expiresIn: (days: number) =>
     days < 0 ? `expired ${-days} d ago` : days === 0 ? 'expires today' : `${days} d to expiry`,
   gas: {
-    'not-needed': '',
-    blanketed: (time: string) => `gas over it since ${time}`,
-    'lid-off': (time: string) => `lid off since ${time}`,
-    doubtful: (time: string) => `in doubt since ${time}`,
+    blanketed: (at: EpochMs, f: Figures) => `gas over it since ${f.timeDown(at)}`,
+    'lid-off': (at: EpochMs, f: Figures) => `lid off since ${f.timeDown(at)}`,
+    doubtful: (at: EpochMs, f: Figures) => `in doubt since ${f.timeDown(at)}`,
   },
-  gasFor: (headspace: string, gas: string) => `headspace ${headspace}, gas ${gas}`,
+  gasFor: (headspace: Litres, gas: Litres, f: Figures) => `headspace ${f.volume(headspace)}, gas ${f.volume(gas)}`,
   low: 'running low',
   morning: 'This morning',
   morningNothing: 'Nothing of the stock needs anybody.',
-  plan: (method: string) => `Plan (${method})`,
-  planBatch: (n: number, mass: string, a: string, b: string) => `Batch ${n}: mix ${mass} (A ${a}, B ${b})`,
-  planStart: (n: number, weigh: string, ready: string) => `Batch ${n}: B into A at ${weigh}, ready ${ready}`,
-  planLate: (n: number, weigh: string) => `Batch ${n} should have been weighed at ${weigh}: it will be late.`,
-  planFilmAssumed: (film: string) => `No film was named: the most of the sheet’s range, ${film}.`,
-  planFilmOutside: (lowest: string, highest: string) => `The sheet’s film is ${lowest} to ${highest}.`,
-  planMethodNot: (method: string) => `The sheet does not speak of ${method}.`,
-  planLoss: (efficiency: string, source: string) =>
-    `${efficiency} of what leaves the gear stays on the part (${source}).`,
-  planSources: {
-    rule: 'the lower of two rules, 40 CFR 60.313 and 60.453',
-    memory: 'from memory, no source',
-  },
-  planGear: (gear: string) => `${gear} stays in hose, gun and filter.`,
-  planNoRate:
+  plan: (method: Method) => `Plan (${method})`,
+  planBatch: (
+    n: number,
+    { grams, partAGrams, partBGrams }: Readonly<Record<'grams' | 'partAGrams' | 'partBGrams', Grams>>,
+    f: Figures,
+  ) => `Batch ${n}: mix ${f.mass(grams)} (A ${f.mass(partAGrams)}, B ${f.mass(partBGrams)})`,
+  planStart: (n: number, weighAt: EpochMs, readyAt: EpochMs, f: Figures) =>
+    `Batch ${n}: B into A at ${f.timeDown(weighAt)}, ready ${f.timeUp(readyAt)}`,
+  planLate: (n: number, weighAt: EpochMs, f: Figures) =>
+    `Batch ${n} should have been weighed at ${f.timeDown(weighAt)}: it will be late.`,
+  planFilmAssumed: (film: Micrometres, f: Figures) =>
+    `No film was named: the most of the sheet’s range, ${f.film(film)}.`,
+  planFilmOutside: (lowest: Micrometres, highest: Micrometres, f: Figures) =>
+    `The sheet’s film is ${f.film(lowest)} to ${f.film(highest)}.`,
+  planMethodNot: (method: Method) => `The sheet does not speak of ${method}.`,
+  planLoss: (efficiency: number, from: keyof typeof lossSources, f: Figures) =>
+    `${f.percent(efficiency * 100)} of what leaves the gear stays on the part (${lossSources[from]}).`,
+  planGear: (litres: Litres, f: Figures) => `${f.volume(litres)} stays in hose, gun and filter.`,
+  planNoRate: (_f: Figures) =>
     'How fast the crew coats is not known: set rate 4m2/h. Batches are counted by the sheet’s largest mix only.',
-  planByTime: (minutes: string) =>
-    `${minutes} of each pot’s life are left for applying, after the stir and the time to finish.`,
+  planByTime: (minutes: Minutes, f: Figures) =>
+    `${f.minutesDown(minutes)} of each pot’s life are left for applying, after the stir and the time to finish.`,
   planNoTime: 'No time of the pot life is left for applying at this temperature.',
-  planStockShort: (component: Component, needed: string, left: string) =>
-    `Not enough ${englishComponents[component]}: ${needed} needed, ${left} left in the open cans.`,
+  planStockShort: (component: Component, needed: Grams, left: Grams, f: Figures) =>
+    `Not enough ${englishComponents[component]}: ${f.mass(needed)} needed, ${f.mass(left)} left in the open cans.`,
   planStockUnknown: 'No open can is on record: the stock was not compared.',
   planNoFilm: 'The sheet gives no volume solids and film: no sum can be made.',
   planNoDensities: 'The sheet gives no densities: litres cannot become grams.',
-  planNoArea: (parts: string) => `No area is known for ${parts}. Say it: part impeller-7 0.8m2.`,
+  planNoArea: (parts: readonly PartName[], f: Figures) =>
+    `No area is known for ${f.list(parts)}. Say it: part impeller-7 0.8m2.`,
   planTooMuch: 'These figures are beyond what can be summed.',
   planNotRead: 'No air reading: the clocks take their cautious side.',
   planGoesBy: 'Figures go by the sheet; weigh what you use, and the next plan is better.',
-  dayCan: (can: number, component: Component, lot: string, taken: string, left: string) =>
-    `Can ${can} ${englishComponents[component]}, lot ${lot}: ${taken} taken, ${left} left`,
-  dayAdded: (batch: number, what: string, component: Component) =>
-    `Batch ${batch}: ${what} of ${englishComponents[component]} added to bring it back`,
-  dayUncovered: (batch: number, minutes: string) => `Batch ${batch}: uncovered for ${minutes}`,
-  dayYield: (batch: number, mixed: string, caught: string, left: string) =>
-    `Batch ${batch}: ${mixed} mixed, ${caught} caught and filtered again, ${left} left over`,
+  dayCan: (can: number, component: Component, lot: string, taken: Grams, left: Grams, f: Figures) =>
+    `Can ${can} ${englishComponents[component]}, lot ${lot}: ${f.mass(taken)} taken, ${f.mass(left)} left`,
+  dayAdded: (batch: number, grams: Grams, component: Component, f: Figures) =>
+    `Batch ${batch}: ${f.mass(grams)} of ${englishComponents[component]} added to bring it back`,
+  dayUncovered: (batch: number, minutes: Minutes, f: Figures) =>
+    `Batch ${batch}: uncovered for ${f.minutesUp(minutes)}`,
+  dayYield: (batch: number, mixed: Grams, caught: Grams, left: Grams, f: Figures) =>
+    `Batch ${batch}: ${f.mass(mixed)} mixed, ${f.mass(caught)} caught and filtered again, ${f.mass(left)} left over`,
 };

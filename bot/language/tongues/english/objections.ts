@@ -31,7 +31,6 @@ export const englishNoFigure: Readonly<Record<NoFigure, string>> = {
   above: 'warmer than the sheet gives a figure for: ask the maker, or cool the room',
 };
 
-// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each code
 export function englishObjection(objection: Objection, f: Figures): string {
   switch (objection.code) {
     case 'no-brief':
@@ -180,7 +179,6 @@ function englishBreach(breach: Breach, f: Figures): string {
 const named = (names: readonly (string | number)[], f: Figures, none: string): string =>
   names.length === 0 ? none : f.list(names.map(String));
 
-// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each code
 export function englishUnclear(unclear: Unclear, f: Figures): string {
   switch (unclear.code) {
     case 'no-such-session':

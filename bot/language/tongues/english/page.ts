@@ -1,5 +1,8 @@
 // The shop page and its board, in English. Plain shop language: read through a wet bag, or from the other end of the room.
 
+import { type Celsius, type CelsiusSpread, celsiusSpread, type EpochMs, type Minutes } from '../../../../core/units.ts';
+import type { Figures, Rounding } from '../../figures.ts';
+
 export const englishPage = {
   title: 'Batchbell',
   opened: (addresses: string) => `The shop page: ${addresses}`,
@@ -37,20 +40,21 @@ export const englishPage = {
     'lid-off': 'Without gas',
     surface: 'Coat before',
   },
-  left: (duration: string) => `${duration} left`,
-  overFor: (duration: string) => `over for ${duration}`,
+  left: (minutes: Minutes, to: Rounding, f: Figures) =>
+    `${to === 'up' ? f.minutesUp(minutes) : f.minutesDown(minutes)} left`,
+  overFor: (minutes: Minutes, f: Figures) => `over for ${f.minutesDown(minutes)}`,
   given: 'given',
   stands: 'stands still',
   noFigureNow: 'no credit now',
-  inTime: (duration: string) => `in ${duration}`,
-  lateFor: (duration: string) => `${duration} ago`,
+  inTime: (minutes: Minutes, f: Figures) => `in ${f.minutesDown(minutes)}`,
+  lateFor: (minutes: Minutes, f: Figures) => `${f.minutesDown(minutes)} ago`,
   dueNow: 'now',
-  airRead: (time: string, age: string) => `read ${time}, ${age} ago`,
+  airRead: (at: EpochMs, age: Minutes, f: Figures) => `read ${f.timeDown(at)}, ${f.minutesUp(age)} ago`,
   airTooOld: 'too old: read it again',
   airNever: 'Nobody has read the air yet',
-  dewPoint: (temperature: string) => `dew point ${temperature}`,
-  surface: (temperature: string, spread: string) =>
-    `steel ${temperature}, ${spread.replace(/^[-−]/, '')} ${/^[-−]/.test(spread) ? 'below' : 'above'} it`,
+  dewPoint: (celsius: Celsius, f: Figures) => `dew point ${f.temperature(celsius)}`,
+  surface: (celsius: Celsius, spread: CelsiusSpread, f: Figures) =>
+    `steel ${f.temperature(celsius)}, ${f.spread(celsiusSpread(Math.abs(spread)))} ${spread < 0 ? 'below' : 'above'} it`,
   sections: { rings: 'Rings next', running: 'Running' },
   nothingRuns: 'No batch is open, and no part is waiting.',
   /** Of a list that does not fit. */
@@ -64,7 +68,7 @@ export const englishPage = {
   briefed: 'briefed',
   gunStill: 'gun still',
   inNeed: 'Emergency…',
-  forPeople: (names: string) => `for ${names}`,
+  forPeople: (names: readonly string[]) => `for ${names.join(', ')}`,
   /** What can be started from nothing. */
   quick: { air: 'Air read…', mix: 'New batch…', plan: 'Plan…', now: 'What runs', day: 'The day', help: 'Help' },
   kinds: { reply: '', objection: '', misread: '', reminder: 'Bell', digest: 'The day', error: 'Fault' },

@@ -2,11 +2,14 @@
 
 import type { CrewUnclear } from '../../../../core/crew/crew-unclear.ts';
 import type { RubResult, SurfaceGrade } from '../../../../core/grades.ts';
+import type { PartName, PersonName } from '../../../../core/ids.ts';
 import type { Method } from '../../../../core/methods.ts';
 import type { FilmFinding, FilmRuleNamed } from '../../../../core/part/film-acceptance.ts';
 import type { HeatUp } from '../../../../core/part/heat-up.ts';
 import type { FilmObjection, LoadUnclear } from '../../../../core/part/part-objections.ts';
 import type { StageName } from '../../../../core/products/sheet-part.ts';
+import type { Celsius, EpochMs, Minutes } from '../../../../core/units.ts';
+import { type Ending, timeOf } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
 
 /** As the standards print them. */
@@ -42,30 +45,40 @@ const starts: Readonly<Record<HeatUp['start'], string>> = {
   'lowest-of-sheet': "the sheet's coldest air, since nobody read any",
 };
 
-const rubs: Readonly<Record<RubResult, string>> = {
+export const englishRubs: Readonly<Record<RubResult, string>> = {
   'no-effect': 'no effect',
   softened: 'softened',
   through: 'through to what is below',
 };
 
+/** What the plan, the heat-up and the oven would need of a part. */
+export type DetailAsked = 'metal' | 'wall' | 'area' | 'bears';
+
+const details: Readonly<Record<DetailAsked, string>> = {
+  metal: 'metal',
+  wall: 'wall',
+  area: 'area',
+  bears: 'the heat it bears',
+};
+
 export const englishParts = {
   grades,
   stages,
-  rubs,
   several: (count: number) => `${count} parts: noted`,
-  detail: (part: string, known: string) => `${part}: ${known === '' ? 'nothing said of it yet' : known}`,
-  bears: (temperature: string) => `bears ${temperature}`,
-  unknownDetails: (parts: string, what: string) => `Not known of ${parts}: ${what}.`,
-  detailNames: { metal: 'metal', wall: 'wall', area: 'area', bears: 'the heat it bears' },
-  prepared: (part: string, grade: string) => `${part}: prepared, ${grade}`,
-  noSurfaceLife: (sheets: string) =>
-    `${sheets} gives no life of a prepared surface: coat it soon, and ask what the job allows.`,
+  detail: (part: PartName, known: readonly string[]) =>
+    `${part}: ${known.length === 0 ? 'nothing said of it yet' : known.join(', ')}`,
+  bears: (celsius: Celsius, f: Figures) => `bears ${f.temperature(celsius)}`,
+  unknownDetails: (parts: readonly PartName[], what: readonly DetailAsked[], f: Figures) =>
+    `Not known of ${f.list(parts)}: ${f.list(what.map((each) => details[each]))}.`,
+  prepared: (part: PartName, grade: SurfaceGrade) => `${part}: prepared, ${grades[grade]}`,
+  noSurfaceLife: (sheets: readonly string[], f: Figures) =>
+    `${f.list(sheets)} gives no life of a prepared surface: coat it soon, and ask what the job allows.`,
   surfaceLifeOf: (sheet: string) => `Its life is by the sheet of ${sheet}.`,
   surfaceRead: (part: string) => `${part}: surface`,
-  surfaceNotRead: (parts: string) =>
-    `Nobody has read the surface of ${parts}: its distance from the dew point is not known.`,
+  surfaceNotRead: (parts: readonly PartName[], f: Figures) =>
+    `Nobody has read the surface of ${f.list(parts)}: its distance from the dew point is not known.`,
   surfaceOfPlace: (parts: string) => `Of ${parts} nobody has read the surface; that of the place stands in.`,
-  readSurfaces: 'Before each coat read the steel itself: surface impeller-7 19C.',
+  readSurfaces: (_f: Figures) => 'Before each coat read the steel itself: surface impeller-7 19C.',
   spreadNeeds: 'Without the air of the room there is no dew point to compare it with.',
   /** What a tap does, where a name was not known. */
   meant: {
@@ -85,37 +98,38 @@ export const englishParts = {
   touchedUp: (part: string, method: Method, batch: number, pass: number) =>
     `${part}: pass ${pass} of the same coat (${method}, batch ${batch})`,
   noOpenTime: 'The sheet gives no open time: do not touch up.',
-  estimate: (temperature: string, start: string, transfer: number) =>
-    `Estimate, not measured: from ${start} in an oven of ${temperature}, wall heated on both faces, ${transfer} W/(m² K) from memory, no source. Read the part.`,
+  estimate: (celsius: Celsius, start: HeatUp['start'], transfer: number, f: Figures) =>
+    `Estimate, not measured: from ${starts[start]} in an oven of ${f.temperature(celsius)}, wall heated on both faces, ${transfer} W/(m² K) from memory, no source. Read the part.`,
   noEstimate: 'Not measured: that time only counts from when it went in. Read the part itself and say temp.',
   notMeasured: (label: string) => `${label}, estimate, not measured`,
-  askAt: (time: string) => `Read it at about ${time}.`,
-  doors: (count: number, minutes: string | undefined) =>
-    `Door opened ${count === 1 ? 'once' : `${count} times`}${minutes === undefined ? '' : `, ${minutes} in all`}: read the part again.`,
+  askAt: (at: EpochMs, f: Figures) => `Read it at about ${f.timeUp(at)}.`,
+  doors: (count: number, minutes: Minutes | undefined, f: Figures) =>
+    `Door opened ${count === 1 ? 'once' : `${count} times`}${minutes === undefined ? '' : `, ${f.minutesUp(minutes)} in all`}: read the part again.`,
   cureNotProved: 'Its cure time is not proved by any reading: not given, and not released.',
   doorOpened: (parts: string) => `${parts}: door opened`,
-  readOn: (part: string, others: string) =>
-    `Read on ${part}, which warms last; it counts for ${others} too. Say the part's name for a reading of its own.`,
-  humidityOutside: (minutes: string, lowest: string, highest: string) =>
-    `${minutes} without credit: humidity outside the sheet's ${lowest} to ${highest}.`,
-  humidityUnknown: (minutes: string) => `${minutes} without credit: nobody read the humidity.`,
+  readOn: (part: PartName, others: readonly PartName[], f: Figures) =>
+    `Read on ${part}, which warms last; it counts for ${f.list(others)} too. Say the part's name for a reading of its own.`,
+  humidityOutside: (minutes: Minutes, lowest: number, highest: number, f: Figures) =>
+    `${f.minutesDown(minutes)} without credit: humidity outside the sheet's ${f.percent(lowest)} to ${f.percent(highest)}.`,
+  humidityUnknown: (minutes: Minutes, f: Figures) =>
+    `${f.minutesDown(minutes)} without credit: nobody read the humidity.`,
   nightHumidity: "The night's humidity was not read: taken as the readings before and after it.",
   adhesion: (part: string, rating: string) => `${part}: adhesion ${rating}`,
   adhesionScale: (rating: string): string =>
     rating.endsWith('B')
       ? 'ASTM D3359 method B: 5B none away, 0B more than 65 %.'
       : 'ISO 2409: 0 none away, 5 the worst.',
-  rub: (part: string, count: number, result: string) => `${part}: ${count} double rubs, ${result}`,
+  rub: (part: PartName, count: number, result: RubResult) => `${part}: ${count} double rubs, ${englishRubs[result]}`,
   rubMeaning: 'A film that withstands a solvent rub is not by that alone fully cured.',
   coupon: 'On a witness coupon, not on the part.',
   deviationsOn: (count: number) => `${count} deviation${count === 1 ? ' stands' : 's stand'} on it:`,
-  deviation: (time: string, who: string, what: string, permitted: string | undefined) =>
-    `! ${time} ${who}: ${what}${permitted === undefined ? '' : ` (lifted beforehand: ${permitted})`}`,
+  deviation: (at: EpochMs, who: PersonName, what: string, permitted: string | undefined, f: Figures) =>
+    `! ${f.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (lifted beforehand: ${permitted})`}`,
   filmNotRead: 'Nobody has read its dry film.',
   film: englishFilm,
   onShift: (who: string) => `${who}: on shift`,
   offShift: (who: string) => `${who}: off shift`,
-  nowOn: (names: string) => `On shift: ${names}.`,
+  nowOn: (names: readonly PersonName[], f: Figures) => `On shift: ${f.list(names)}.`,
   nobodyOn: 'Nobody has said that they are on shift.',
   stillRings: (count: number) =>
     `${count === 1 ? 'One bell still rings' : `${count} bells still ring`} for you. Hand over: handover NAME.`,
@@ -126,15 +140,15 @@ export const englishParts = {
   handoverFrom: (from: string) => `${from} hands over to you. Read it, then say take over.`,
   takenOver: (who: string, from: string) => `${who} has taken over from ${from}`,
   nothingAlive: 'Nothing is alive.',
-  snoozed: (key: string) => `Put off: ${key}`,
-  snoozedUntil: (time: string, who: string) => `Rings again at ${time}, for ${who}.`,
+  snoozed: (ring: string) => `Put off: ${ring}`,
+  snoozedUntil: (ending: Ending, who: PersonName, f: Figures) => `Rings again at ${timeOf(f, ending)}, for ${who}.`,
   ringPutOff: (ring: number) => `Ring ${ring}: it had been put off.`,
   lifted: (who: string, role: string, why: string, reason: string) =>
     `! Lifted beforehand by ${who} (${role}): ${why}. ${reason}`,
   roles: { crew: 'crew', lead: 'lead', supervisor: 'supervisor' },
-  curesMorning: (part: string, time: string) => `${part}: in cure, rings at ${time}`,
-  askNight: 'Say the lowest of the night: night 16C.',
-  start: (start: HeatUp['start']) => starts[start],
+  curesMorning: (part: PartName, ending: Ending | undefined, f: Figures) =>
+    `${part}: in cure, rings at ${ending === undefined ? '?' : timeOf(f, ending)}`,
+  askNight: (_f: Figures) => 'Say the lowest of the night: night 16C.',
 };
 
 export function englishFilmObjection(objection: FilmObjection, f: Figures): string {

@@ -1,37 +1,59 @@
 // Answers to what was said, in English. Short: a card is read on a phone, at arm's length.
 
+import type { PartName, PersonName } from '../../../../core/ids.ts';
 import type { Method } from '../../../../core/methods.ts';
+import type { ObjectionCode } from '../../../../core/objections.ts';
+import type { LateWhy } from '../../../../core/ports.ts';
+import type { RuleSource } from '../../../../core/rules.ts';
+import type { Celsius, EpochMs, Grams, Minutes } from '../../../../core/units.ts';
+import { type Ending, timeOf } from '../../ending.ts';
+import type { Figures } from '../../figures.ts';
+import { englishNames } from './names.ts';
+import { englishNotWritten } from './not-written.ts';
+import { englishRuleSources } from './objections.ts';
+import { englishLate } from './rings.ts';
+
+/** What the sheet says of what is thrown away. */
+export type WasteSaid = keyof typeof waste;
+
+const waste = {
+  vented: 'waste vented, as the sheet says',
+  'as-sheet': 'set the waste aside as the sheet says',
+  'not-said': 'of waste the sheet says nothing: see section 13 of its safety data sheet',
+};
+
+const liftedBy = {
+  lead: 'a lead may lift it beforehand, with permit and a reason',
+  supervisor: 'a supervisor may lift it beforehand, with permit and a reason',
+  nobody: 'nobody lifts it beforehand',
+};
 
 export const englishReplies = {
+  ...englishNotWritten,
   opened: (batch: number, sheet: string) => `Batch ${batch}: ${sheet}`,
   weighThese: 'Weigh A into the vessel, stirrer on, then B into A. Say when B is in.',
   inducedThese: 'Weigh A, then B into A, and mix. Say when B is in.',
   inventedSheet: 'An invented product, for practice only.',
   noAirKnown: 'No air reading: the clocks take their cautious side until there is one.',
   weighed: (batch: number) => `Batch ${batch}: A and B together, clocks run`,
-  ratioOut: (error: string, tolerance: string) =>
-    `Ratio off by ${error}, the sheet allows ${tolerance} either way. Marked as a deviation.`,
-  ratioWithin: (tolerance: string) => `Within the sheet's ${tolerance}.`,
-  notThePlan: (said: string, planned: string) =>
-    `${said} in all, ${planned} was planned. Check the scale and its unit.`,
-  countsSince: (time: string) => `Counts since ${time}. Later typed than poured? Move it.`,
+  ratioOut: (error: number | undefined, tolerance: number, f: Figures) =>
+    `Ratio off by ${error === undefined ? '?' : f.signedPercent(error)}, the sheet allows ${f.percent(tolerance, 1)} either way. Marked as a deviation.`,
+  ratioWithin: (tolerance: number, f: Figures) => `Within the sheet's ${f.percent(tolerance, 1)}.`,
+  notThePlan: (said: Grams, planned: Grams, f: Figures) =>
+    `${f.mass(said)} in all, ${f.mass(planned)} was planned. Check the scale and its unit.`,
+  countsSince: (at: EpochMs, f: Figures) => `Counts since ${f.timeDown(at)}. Later typed than poured? Move it.`,
   potLifeFromContact: 'Pot life runs from first contact, stirring included.',
   stirring: (batch: number) => `Batch ${batch}: stirrer on`,
   stopped: (batch: number) => `Batch ${batch}: stirrer off`,
   stirGivenEnough: 'The stir time is given. Next: filter.',
-  stirStillWanted: (minutes: string) => `${minutes} of stirring still wanted.`,
+  stirStillWanted: (minutes: Minutes, f: Figures) => `${f.minutesUp(minutes)} of stirring still wanted.`,
   filtered: (batch: number) => `Batch ${batch}: filtered, in use`,
   sayCoat: (batch: number) => `Say each coat when it ends: coat impeller-7 ${batch} spray.`,
   thick: (batch: number, seen: 'thick' | 'gelled') => `Batch ${batch}: ${seen}, pot life over`,
-  emptyNow: (waste: string) => `Apply no more of it. Empty and flush; ${waste}.`,
-  waste: {
-    vented: 'waste vented, as the sheet says',
-    'as-sheet': 'set the waste aside as the sheet says',
-    'not-said': 'of waste the sheet says nothing: see section 13 of its safety data sheet',
-  },
+  emptyNow: (how: WasteSaid) => `Apply no more of it. Empty and flush; ${waste[how]}.`,
   gelledNow: (batch: number) =>
     `Apply no more of it, and do not tip it out: it can go on heating. While it is cool, lid loose, away from people and from whatever burns. If it is or gets warm, stand off and say hot ${batch}.`,
-  gelledWaste: (waste: string) => `Once it is cold and hard: ${waste}.`,
+  gelledWaste: (how: WasteSaid) => `Once it is cold and hard: ${waste[how]}.`,
   hotNow: (batch: number) =>
     `Batch ${batch}: nothing more goes in or comes out. Say empty ${batch} once it is cold and set aside.`,
   stopStirrer: 'Stop the stirrer.',
@@ -50,14 +72,15 @@ export const englishReplies = {
   newPart: (part: string) => `${part} is new here: nothing is known of its metal, wall or the heat it bears.`,
   flashing: 'Flash-off runs. Touch it when its least time is over, then say dry.',
   dry: (part: string) => `${part}: dry to the touch`,
-  dryEarly: (time: string) => `The least flash-off time runs until ${time}; the cure waits for it.`,
+  dryEarly: (at: EpochMs, f: Figures) => `The least flash-off time runs until ${f.timeUp(at)}; the cure waits for it.`,
   nextCure: 'Next: cure.',
   curing: (part: string, way: 'oven' | 'room') => `${part}: in cure (${way === 'oven' ? 'oven' : 'room'})`,
-  ovenClock: (temperature: string) =>
-    `Its time begins when a reading on the part itself reaches ${temperature}. Say temp when you have one.`,
+  ovenClock: (celsius: Celsius, f: Figures) =>
+    `Its time begins when a reading on the part itself reaches ${f.temperature(celsius)}. Say temp when you have one.`,
   roomClock: 'A night that nobody reads earns nothing until somebody says its lowest: night 16C.',
   partRead: (part: string) => `${part}: temperature read`,
-  notYetAtTemperature: (temperature: string) => `Below ${temperature}: its cure time does not run yet.`,
+  notYetAtTemperature: (celsius: Celsius, f: Figures) =>
+    `Below ${f.temperature(celsius)}: its cure time does not run yet.`,
   wetInOven: 'A wet film in an oven: blisters, and solvent vapour that can burn.',
   cureTimeGiven: 'Cure time given. That is not released.',
   takenOut: (part: string) => `${part}: out`,
@@ -69,16 +92,15 @@ export const englishReplies = {
   airRead: (place: string) => `Air, ${place}`,
   surfaceRead: (place: string) => `Surface, ${place}`,
   nightRead: (place: string) => `Lowest since the last reading, ${place}`,
-  lastAir: (time: string) => `Air as read at ${time}.`,
-  batchMoves: (batch: number, time: string) => `Batch ${batch}: stirring done at ${time}.`,
-  batchPotEnds: (batch: number, time: string) => `Batch ${batch}: pot life ends at ${time}.`,
+  batchMoves: (batch: number, at: EpochMs, f: Figures) => `Batch ${batch}: stirring done at ${f.timeUp(at)}.`,
+  batchPotEnds: (batch: number, at: EpochMs, f: Figures) => `Batch ${batch}: pot life ends at ${f.timeDown(at)}.`,
   noFigure: 'The sheet gives no figure here:',
   heard: 'Heard',
-  heardKey: (key: string, by: string) => `${key}: ${by}`,
+  heardKey: (ring: string, by: PersonName) => `${ring}: ${by}`,
   undone: 'Undone',
   takenBack: (what: string) => `The correction is taken back; both stay in the record: ${what}.`,
   nowStands: (what: string) => `What stands now: ${what}`,
-  undoneActs: (acts: string) => `Taken back, and kept in the record as taken back: ${acts}.`,
+  undoneActs: (acts: readonly string[]) => `Taken back, and kept in the record as taken back: ${acts.join(', ')}.`,
   amended: 'Corrected',
   was: (what: string) => `Was: ${what}`,
   is: (what: string) => `Is: ${what}`,
@@ -89,14 +111,16 @@ export const englishReplies = {
   judgedAnew: (batch: number, edition: number) => `Batch ${batch}: judged anew by edition ${edition} of the rules`,
   judgedTheSame: 'Nothing is marked that was not marked before.',
   nothingReopened: 'Nothing else is reopened: no hold, no bell, no release.',
-  stirPastPot: (time: string) =>
-    `By this the pot dies before it is stirred enough: finish by ${time}. Warm the room, or mix anew.`,
+  stirPastPot: (at: EpochMs, f: Figures) =>
+    `By this the pot dies before it is stirred enough: finish by ${f.timeDown(at)}. Warm the room, or mix anew.`,
   humidityNotRead: 'Humidity not read: it is not checked against the sheet.',
   potOver: 'pot life over, to be emptied',
   recordedDespite: (reason: string) => `Recorded, marked as a deviation: ${reason}`,
-  happenedAt: (time: string, late: string) => `Happened at ${time}, written ${late} later.`,
-  askedBy: (source: string) => `Asked by ${source}.`,
-  notNow: 'Not yet',
+  happenedAt: (at: EpochMs, late: Minutes, f: Figures) =>
+    `Happened at ${f.timeDown(at)}, written ${f.minutesUp(late)} later.`,
+  askedBy: (sources: readonly RuleSource[], f: Figures) =>
+    `Asked by ${f.list(sources.map((source) => englishRuleSources[source]))}.`,
+  notNow: (_codes: readonly ObjectionCode[]) => 'Not yet',
   notClear: 'Not clear',
   /** Understood, and for somebody else to decide. */
   notYours: 'Not yours to decide',
@@ -110,60 +134,52 @@ export const englishReplies = {
     `"${pressed}" was pressed on an older card: something has been recorded since. Read how it stands, then press it once more.`,
   /** What a tap would say, as if typed. */
   tapSays: (label: string, line: string) => `${label}: ${line}`,
-  notRecorded: 'Not recorded',
-  storeFailed: 'The record could not be written. Say it again; nobody must rely on it until it says recorded.',
-  unreadTitle: 'Part of the record does not read',
-  unread: (seq: number, type: string, stream: string) => `Event ${seq} (${type}, ${stream}) does not read any more.`,
-  unreadFollows: {
-    bell: 'A bell may ring once more than it should.',
-    place: (place: string) => `What was read of ${place} before it counts as not read: read it now.`,
-    crew: 'What it settled counts as never said: look through the crew settings.',
-    rest: (stream: string) =>
-      `Nothing more can be recorded on ${stream}: keep it on paper. Its bells ring as they were last planned.`,
-  },
-  unreadMore: (count: number) => `${count} more do not read either: the log names them.`,
-  unreadProve: 'Everything else is recorded and rings. "verify" goes through the whole record.',
-  lineBroke:
-    'Batchbell has a fault of its own with this line; its log names it. Say it in another way. The bells ring on.',
   /** Worded before anybody has been reached: whoever carries it says who was. */
-  toTell: (people: string) => `To tell: ${people}`,
-  failed: 'Something went wrong inside. Nothing is recorded; please say it again.',
-  recordFails: 'The record cannot be written',
-  storeFailedNotice: 'Bells ring from memory until the record can be written again.',
-  ringLate: (minutes: string, why: string) => `Late by ${minutes}: ${why}.`,
+  toTell: (people: readonly PersonName[], f: Figures) => `To tell: ${f.list(people)}`,
+  ringLate: (minutes: Minutes, why: LateWhy, f: Figures) => `Late by ${f.minutesUp(minutes)}: ${englishLate[why]}.`,
   ringRepeat: 'Perhaps told before: the first try had no answer.',
   ringAgain: (ring: number) => `Ring ${ring}: nobody has answered.`,
   ringMoved: 'Rings again: its time has moved.',
   ringUnrecorded: 'Rings from memory: the record cannot be written.',
-  wasDue: (time: string) => `Was due at ${time}.`,
   askReading: 'Read the temperature and say it: the record shows too little to prove the time.',
   askNight: 'Say the lowest of the time nobody read: night 16C.',
   askPartReading: 'No reading on the part proves it. Say temp with what the part itself shows.',
   now: 'Now',
-  nothingRuns: 'Nothing runs. Start with air 24C 48%, then mix 2.4kg.',
-  rings: (key: string, time: string) => `${time} ${key}`,
+  nothingRuns: (_f: Figures) => 'Nothing runs. Start with air 24C 48%, then mix 2.4kg.',
+  batchStands: (batch: number, sheet: string, state: string) => `${batch} ${sheet}: ${state}`,
+  rings: (ring: string, ending: Ending, f: Figures) => `${timeOf(f, ending)} ${ring}`,
   day: (date: string) => `The day: ${date}`,
   idleDay: 'Nothing was recorded on this day.',
-  dayBatch: (batch: number, sheet: string, a: string, b: string, error: string) =>
-    `Batch ${batch} ${sheet}: A ${a}, B ${b}, ratio ${error}`,
+  dayBatch: (
+    batch: number,
+    sheet: string,
+    { partAGrams, partBGrams }: Readonly<Record<'partAGrams' | 'partBGrams', Grams>>,
+    error: number | undefined,
+    f: Figures,
+  ) =>
+    `Batch ${batch} ${sheet}: A ${f.mass(partAGrams)}, B ${f.mass(partBGrams)}, ratio ${error === undefined ? '?' : f.signedPercent(error)}`,
   dayBatchUnweighed: (batch: number, sheet: string) => `Batch ${batch} ${sheet}: not weighed`,
-  dayStir: (batch: number, wanted: string, given: string) =>
-    `Batch ${batch} stirring: wanted ${wanted}, given ${given}`,
-  dayStirNoFigure: (batch: number, given: string) => `Batch ${batch} stirring: no figure on the sheet, given ${given}`,
-  dayMethod: (method: Method, parts: string) => `${method}: ${parts}`,
-  dayCuring: (part: string, time: string) => `${part}: in cure, rings at ${time}`,
-  dayDeviation: (time: string, who: string, what: string, permitted: string | undefined) =>
-    `! ${time} ${who}: ${what}${permitted === undefined ? '' : ` (allowed beforehand: ${permitted})`}`,
-  dayLateRing: (key: string, minutes: string) => `Late ring: ${key}, ${minutes}`,
+  dayStir: (batch: number, wanted: Minutes, given: Minutes, f: Figures) =>
+    `Batch ${batch} stirring: wanted ${f.minutesUp(wanted)}, given ${f.minutesDown(given)}`,
+  dayStirNoFigure: (batch: number, given: Minutes, f: Figures) =>
+    `Batch ${batch} stirring: no figure on the sheet, given ${f.minutesDown(given)}`,
+  dayMethod: (method: Method, parts: readonly PartName[], f: Figures) => `${method}: ${f.list(parts)}`,
+  dayCuring: (part: PartName, at: EpochMs | undefined, f: Figures) =>
+    `${part}: in cure, rings at ${at === undefined ? '?' : f.timeUp(at)}`,
+  dayDeviation: (at: EpochMs, who: PersonName, what: string, permitted: string | undefined, f: Figures) =>
+    `! ${f.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (allowed beforehand: ${permitted})`}`,
+  dayLateRing: (key: string, minutes: Minutes, f: Figures) => `Late ring: ${key}, ${f.minutesUp(minutes)}`,
   dayUnanswered: (key: string) => `Unanswered: ${key}`,
-  dayCorrection: (time: string, who: string, was: string, is: string, why: string) =>
-    `Corrected ${time} by ${who}: was ${was}, is ${is}${why === '' ? '' : ` (${why})`}`,
+  dayCorrection: (at: EpochMs, who: PersonName, was: string, is: string, why: string, f: Figures) =>
+    `Corrected ${f.timeDown(at)} by ${who}: was ${was}, is ${is}${why === '' ? '' : ` (${why})`}`,
   help: 'What you can say',
   helpHow: 'Order is free; a unit says what a number is. Add at 9:40 or 10m ago to anything.',
   helpSettled: {
-    crew: (what: string) => `Anybody sets: ${what}.`,
-    lead: (what: string) => `A lead or a supervisor sets: ${what}. Where nobody is one, whoever ranks highest.`,
-    supervisor: (what: string) => `A supervisor sets: ${what}. Where nobody is one, whoever ranks highest.`,
+    crew: (what: readonly string[]) => `Anybody sets: ${what.join(', ')}.`,
+    lead: (what: readonly string[]) =>
+      `A lead or a supervisor sets: ${what.join(', ')}. Where nobody is one, whoever ranks highest.`,
+    supervisor: (what: readonly string[]) =>
+      `A supervisor sets: ${what.join(', ')}. Where nobody is one, whoever ranks highest.`,
   },
   helpSaid: {
     crew: 'For anybody to say.',
@@ -171,18 +187,14 @@ export const englishReplies = {
     supervisor: 'For a supervisor to say. Where nobody is one, whoever ranks highest.',
   },
   helpRules: 'What it objects to, and whose rule that is:',
-  helpRule: (what: string, source: string, liftedBy: string) => `${what}: ${source}; ${liftedBy}`,
-  liftedBy: {
-    lead: 'a lead may lift it beforehand, with permit and a reason',
-    supervisor: 'a supervisor may lift it beforehand, with permit and a reason',
-    nobody: 'nobody lifts it beforehand',
-  },
-  waiting: (time: string) => `Waiting until ${time}`,
+  helpRule: (code: ObjectionCode, source: RuleSource, by: keyof typeof liftedBy) =>
+    `${englishNames.rule(code)}: ${englishRuleSources[source]}; ${liftedBy[by]}`,
+  waiting: (at: EpochMs, f: Figures) => `Waiting until ${f.timeUp(at)}`,
   howToLeave: 'To leave',
   howToLeaveLines: ['Press Ctrl-D. What is recorded stays; no bell rings here once this has ended.'],
   cannotWait: 'Here the clock runs by itself.',
-  noSuchTap: (id: string, ids: string) =>
-    `There is no tap ${id} on your last card${ids === '' ? '' : `; there are ${ids}`}.`,
+  noSuchTap: (id: string, ids: readonly string[]) =>
+    `There is no tap ${id} on your last card${ids.length === 0 ? '' : `; there are ${ids.join(', ')}`}.`,
   greeting: 'Batchbell',
   greetingLines: [
     'It remembers, does the sums and keeps the record of a coating batch.',

@@ -1,8 +1,20 @@
 // The spray brief, its session and what to do in need, in English. No sentence here passes a verdict: it says what was
 // said, by whom, what was not, and what the source asks for.
 
+import { type SolventId, solvents } from '../../../../core/calc/solvents.ts';
+import type { PersonName, PlaceName } from '../../../../core/ids.ts';
 import type { BriefLineId } from '../../../../core/session/brief-lines.ts';
-import type { Alarm, Gear, Qualification, Work } from '../../../../core/session/session-commands.ts';
+import type {
+  Alarm,
+  EmergencyField,
+  Gear,
+  Qualification,
+  Whereabouts,
+  Work,
+} from '../../../../core/session/session-commands.ts';
+import type { Celsius, EpochMs, Grams, Litres, MetresPerSecond, Minutes } from '../../../../core/units.ts';
+import type { Figures } from '../../figures.ts';
+import { englishTroubles } from './troubles.ts';
 
 const lines: Readonly<Record<BriefLineId, string>> = {
   vessel: "Not for work inside a tank or vessel: none of this serves there. Use the employer's confined-space permit.",
@@ -53,98 +65,69 @@ const qualifications: Readonly<Record<Qualification, string>> = {
   training: 'spray training',
 };
 
-interface Trouble {
-  readonly title: string;
-  /** What to do now, with what it rests on: the first thing that is read. */
-  readonly now: { readonly text: string; readonly source: string };
-  /** Of a safety data sheet in sixteen sections. */
-  readonly section: string;
-  readonly never: readonly string[];
+const notMeasured = 'face velocity not measured';
+
+const goes: Readonly<Record<Whereabouts, string>> = {
+  sprays: 'sprays',
+  stays: 'stays near, exposed',
+  out: 'moved out',
+};
+
+/** What a session waits for before it closes. */
+export type OpenTask = Gear | 'rags';
+
+const todo: Readonly<Record<OpenTask, string>> = {
+  gun: 'flush the gun',
+  vessels: 'flush the vessels',
+  rags: 'filters and rags into their closed can',
+};
+
+interface FlushStep {
+  readonly solvent: SolventId;
+  readonly purityPercent?: number | undefined;
 }
 
-const practice = 'common practice, no source';
-
-const troubles: Readonly<Record<Alarm, Trouble>> = {
-  eyes: {
-    title: 'Something in the eyes',
-    now: {
-      text: 'Rinse now with plenty of water, lids held open, for 15 minutes at least: at the eyewash, or any clean water. Somebody else calls while they rinse.',
-      source: '15 minutes: ANSI/ISEA Z358.1 for eyewashes, and first-aid practice',
-    },
-    section: 'Safety data sheet of what splashed: section 4, first aid',
-    never: ['Do not rub. Do not stop to look for the sheet first.'],
-  },
-  spill: {
-    title: 'Spill',
-    now: {
-      text: 'Everybody who is not needed goes out. No spark, no switch. Stop what flows if it can be done from where you stand.',
-      source: practice,
-    },
-    section: 'Safety data sheet of what spilled: section 6, accidental release',
-    never: ['Do not switch anything on or off in the vapour. Do not close what reacts with moisture in a tight lid.'],
-  },
-  fire: {
-    title: 'Fire',
-    now: {
-      text: 'Out, everybody, now. Raise the alarm, call the number from outside, meet whoever comes.',
-      source: practice,
-    },
-    section: 'Safety data sheets: section 5, fire-fighting',
-    never: ['Do not go back in. Do not throw water on burning solvent.'],
-  },
-  down: {
-    title: 'Somebody is down',
-    now: {
-      text: 'Do not go in without breathing air of your own: the second person is the next one down. Call the number now, and look from outside for what felled them: vapour, inert gas, a fall, power.',
-      source: practice,
-    },
-    section: 'Safety data sheets: section 4, first aid',
-    never: ['Do not touch them while power may be on them.'],
-  },
-  hot: {
-    title: 'A pot is heating',
-    now: {
-      text: 'Away from people and from whatever burns, lid loose, if it can still be moved. Then stand off.',
-      source: practice,
-    },
-    section: 'Safety data sheets: sections 7 and 10, handling and reactivity',
-    never: ['Do not close it tight. Do not breathe what comes off it.'],
-  },
-};
+const named = (ids: readonly SolventId[]) => ids.map((id) => solvents[id].name);
 
 export const englishSession = {
   lines,
   works,
   gears,
   qualifications,
-  troubles,
-  callForHelp: (what: string) => `Call for help: ${what}`,
+  troubles: englishTroubles,
+  callForHelp: (alarm: Alarm) => `Call for help: ${englishTroubles[alarm].title}`,
   briefed: (session: number) => `Session ${session}: brief recorded`,
   titled: (session: number, what: string) => `Session ${session}: ${what}`,
   insideVessel: "Inside a vessel: this brief does not serve. Use the employer's confined-space permit.",
-  what: (place: string, sheet: string, batch: string) => `${place}; ${sheet}${batch === '' ? '' : `; batch ${batch}`}`,
-  startsAt: (time: string) => `Starts ${time}.`,
-  sprays: (people: string) => `Sprays: ${people}`,
-  stays: (people: string) => `Stays near, exposed: ${people}`,
+  what: (place: PlaceName, sheet: string, batch: number | undefined) =>
+    `${place}; ${sheet}${batch === undefined ? '' : `; batch ${batch}`}`,
+  startsAt: (at: EpochMs, f: Figures) => `Starts ${f.timeDown(at)}.`,
+  sprays: (people: readonly PersonName[], f: Figures) => `Sprays: ${f.list(people)}`,
+  stays: (people: readonly PersonName[], f: Figures) => `Stays near, exposed: ${f.list(people)}`,
   nobodyNear: 'Nobody was named as near. Who else is there? Say near lia out, or near lia stays.',
-  movedOut: (people: string) => `Moved out: ${people}`,
+  movedOut: (people: readonly PersonName[], f: Figures) => `Moved out: ${f.list(people)}`,
   attendant: (person: string) => `Outside, with the timers: ${person}`,
-  noAttendant: (people: string) => `Nobody is named outside: the timers go to ${people}.`,
-  acknowledged: (person: string, time: string, witness: string | undefined) =>
-    `Read by ${person}, ${time}${witness === undefined ? '' : `, before ${witness}`}`,
-  notAcknowledged: (people: string) =>
-    `Not acknowledged yet: ${people}. Each says ack, outside, or a witness says ack with the name.`,
+  noAttendant: (people: readonly PersonName[], f: Figures) =>
+    `Nobody is named outside: the timers go to ${f.list(people)}.`,
+  acknowledged: (person: PersonName, at: EpochMs, witness: PersonName | undefined, f: Figures) =>
+    `Read by ${person}, ${f.timeDown(at)}${witness === undefined ? '' : `, before ${witness}`}`,
+  notAcknowledged: (people: readonly PersonName[], f: Figures) =>
+    `Not acknowledged yet: ${f.list(people)}. Each says ack, outside, or a witness says ack with the name.`,
   extractionNotSaid: 'Extraction: nobody has said. Say fan on 0.6m/s, fan on (not measured), or fan no.',
-  extractionOff: (by: string, time: string) => `Extraction: no, by ${by} at ${time}`,
-  extractionOn: (velocity: string, by: string, time: string) => `Extraction: running, ${velocity}, by ${by} at ${time}`,
-  notMeasured: 'face velocity not measured',
+  extractionOff: (by: PersonName, at: EpochMs, f: Figures) => `Extraction: no, by ${by} at ${f.timeDown(at)}`,
+  extractionOn: (velocity: MetresPerSecond | undefined, by: PersonName, at: EpochMs, f: Figures) =>
+    `Extraction: running, ${velocity === undefined ? notMeasured : f.speed(velocity)}, by ${by} at ${f.timeDown(at)}`,
+  notMeasured,
   suppliedNotSaid: 'Supplied air: nobody has said. Say supplied yes, or supplied no.',
-  supplied: (yes: boolean, by: string, time: string) => `Supplied air: ${yes ? 'yes' : 'no'}, by ${by} at ${time}`,
-  outOfDate: (person: string, what: string, until: string) => `Out of date: ${what} of ${person}, ${until}`,
-  undated: (person: string, what: string) => `No date known: ${what} of ${person}`,
+  supplied: (yes: boolean, by: PersonName, at: EpochMs, f: Figures) =>
+    `Supplied air: ${yes ? 'yes' : 'no'}, by ${by} at ${f.timeDown(at)}`,
+  outOfDate: (person: PersonName, what: Qualification, until: string) =>
+    `Out of date: ${qualifications[what]} of ${person}, ${until}`,
+  undated: (person: PersonName, whats: readonly Qualification[], f: Figures) =>
+    `No date known: ${f.list(whats.map((what) => qualifications[what]))} of ${person}`,
   noSpray: (sheet: string) => `The sheet ${sheet} gives neither a longest spell nor its solvents: ask the maker.`,
-  lapses: (spell: string) =>
-    `It lapses with a new person, batch, booth or shift${spell === '' ? '' : `, and ${spell} after spraying starts`}.`,
+  lapses: (spell: Minutes | undefined, f: Figures) =>
+    `It lapses with a new person, batch, booth or shift${spell === undefined ? '' : `, and ${f.minutesDown(spell)} after spraying starts`}.`,
   emergencyNotSet: 'The shop’s own numbers are not set. Say set emergency call, and the numbers.',
   emergencyCall: (text: string) => `Numbers: ${text}`,
   allAcknowledged: 'Acknowledged by everybody who is exposed.',
@@ -155,60 +138,82 @@ export const englishSession = {
   stops: 'spraying stops',
   started: 'Spraying starts. From here on nobody types inside; the timers go outside.',
   stopped: 'Spraying stops. Flush the gun now, in the booth with the fan on.',
-  flushed: (gear: string) => `${gear} flushed`,
-  flushNext: (gear: string, steps: string) => `Still for the ${gear}: ${steps}.`,
-  flushSequence: (steps: string, source: string) => `Flush with ${steps} (${source}).`,
+  flushed: (gear: Gear) => `${gears[gear]} flushed`,
+  flushStep: (gear: Gear, solvent: SolventId) => `${gears[gear]}: ${solvents[solvent].name}`,
+  flushNext: (gear: Gear, left: readonly SolventId[], f: Figures) =>
+    `Still for the ${gears[gear]}: ${f.list(named(left))}.`,
+  flushSequence: (steps: readonly FlushStep[], source: string, f: Figures) => {
+    const names = steps.map(({ solvent, purityPercent }) =>
+      purityPercent === undefined ? solvents[solvent].name : `${solvents[solvent].name} ${f.percent(purityPercent)}`,
+    );
+    return `Flush with ${f.list(names)} (${source}).`;
+  },
   noFlushOnSheet: 'The sheet gives no flush: use what the maker names.',
-  flushConflict: (flush: string, coating: string) =>
-    `Flash points below the coating's own solvents (${coating}): ${flush}. The code asks for a flush solvent that flashes no lower; the sheet's sequence says otherwise. The employer decides which.`,
+  flushConflict: (
+    lower: readonly { readonly solvent: SolventId; readonly flash: Celsius }[],
+    coating: Celsius,
+    f: Figures,
+  ) =>
+    `Flash points below the coating's own solvents (${f.temperature(coating)}): ${f.list(lower.map(({ solvent, flash }) => `${solvents[solvent].name} ${f.temperature(flash)}`))}. The code asks for a flush solvent that flashes no lower; the sheet's sequence says otherwise. The employer decides which.`,
   ragsIn: 'Filters and rags in their closed can',
   closed: 'closed',
-  fanUntil: (time: string) => `Leave the fan on until ${time}.`,
-  stillToDo: (what: string) => `Still to do: ${what}.`,
-  todo: { gun: 'flush the gun', vessels: 'flush the vessels', rags: 'filters and rags into their closed can' },
+  fanUntil: (at: EpochMs, f: Figures) => `Leave the fan on until ${f.timeUp(at)}.`,
+  stillToDo: (what: readonly OpenTask[], f: Figures) => `Still to do: ${f.list(what.map((each) => todo[each]))}.`,
   neverSprayed: 'Nothing was sprayed in it.',
   sumOnly: 'A sum that passes is not a check that was made. No gas monitor was read for it.',
-  sumTerms: (share: string, factor: string, assumed: boolean) =>
-    `To stay below ${share} of the lower explosive limit; mixing factor ${factor}${assumed ? ', assumed: nobody has set it' : ''}.`,
+  sumTerms: (share: number, factor: number, assumed: boolean, f: Figures) =>
+    `To stay below ${f.percent(share * 100)} of the lower explosive limit; mixing factor ${f.decimal(factor)}${assumed ? ', assumed: nobody has set it' : ''}.`,
   wholePot: 'Nobody said how much is sprayed in an hour: the whole pot is assumed.',
-  fanFromSum: (minutes: string) =>
-    `By the sum the booth's air has gone out four times in ${minutes}; the longer of that and the sheet's time counts.`,
+  fanFromSum: (minutes: Minutes, f: Figures) =>
+    `By the sum the booth's air has gone out four times in ${f.minutesUp(minutes)}; the longer of that and the sheet's time counts.`,
   fanUnknown:
     'Neither the sheet nor a sum says how long the fan stays on: leave it on until nothing wet is left in the booth.',
   noSum: 'No sum: the sheet gives no solvents, or nobody knows how much is sprayed.',
-  noBooth: (place: string) => `The open face of ${place} is not set: say set booth ${place} 4m2.`,
-  withoutFigure: (solvents: string) => `Left out, since no published figure was read: ${solvents}.`,
+  noBooth: (place: PlaceName) => `The open face of ${place} is not set: say set booth ${place} 4m2.`,
+  withoutFigure: (ids: readonly SolventId[], f: Figures) =>
+    `Left out, since no published figure was read: ${f.list(named(ids))}.`,
   fanNotMeasured: 'What the fan gives is not known.',
   worstOven: 'Counted as if all its solvent left in the oven.',
-  oven: (mass: string, temperature: string) => `Oven load: ${mass} wet, ${temperature}`,
-  purge: (gas: string, amount: string, room: string) => `${gas}: ${amount} let out into ${room}`,
+  oven: (grams: Grams, celsius: Celsius, f: Figures) => `Oven load: ${f.mass(grams)} wet, ${f.temperature(celsius)}`,
+  purge: (gas: 'argon' | 'nitrogen', amount: Litres, room: Litres, f: Figures) =>
+    `${gas}: ${f.volume(amount)} let out into ${f.volume(room)}`,
   purgeMixed: 'Well mixed, with no fresh air. Only a monitor knows what is breathed.',
-  purgeDeficient: (limit: string) => `Below ${limit}: oxygen-deficient. Nobody goes in without the employer's permit.`,
+  purgeDeficient: (percent: number, f: Figures) =>
+    `Below ${f.percent(percent, 1)}: oxygen-deficient. Nobody goes in without the employer's permit.`,
   settles: 'Argon settles: near the floor and in pits there is less oxygen than this.',
-  hazardsOf: (work: string) => `${work}: what to look at`,
+  hazardsOf: (work: Work) => `${works[work]}: what to look at`,
   callNumber: (text: string) => `Call: ${text}`,
   doNow: (text: string, source: string) => `${text} (${source})`,
   callNotSet: 'The shop’s own numbers are not set.',
   shopSteps: (text: string) => `Here: ${text}`,
-  shopStepsNotSet: (field: string) => `The shop’s own steps are not set: set emergency ${field}, and the words.`,
+  shopStepsNotSet: (field: EmergencyField) =>
+    `The shop’s own steps are not set: set emergency ${field}, and the words.`,
   note: (text: string) => `Said: ${text}`,
   deferTo: (section: string) => `${section}. It and the employer’s programme go before these lines.`,
   nearMiss: 'Near miss noted',
   nearMissText: (text: string) => `"${text}"`,
   anonymous: 'No name is kept with it.',
-  bellTest: (people: string) => `Bell test: ${people}`,
+  bellTest: (people: readonly PersonName[], f: Figures) => `Bell test: ${f.list(people)}`,
   bellLines:
     'It rings for each of them, and each says ok on their own phone. Who does not answer is named to the lead.',
-  qualified: (person: string, what: string, until: string) => `${what} of ${person}: until ${until}`,
-  near: (people: string, goes: string) => `${people}: ${goes}`,
-  goes: { sprays: 'sprays', stays: 'stays near, exposed', out: 'moved out' },
-  daySession: (session: number, people: string, solvent: string, open: string) =>
-    `Session ${session}: exposed ${people}${solvent === '' ? '' : `; flushed with ${solvent}`}${open === '' ? '' : `; still to do: ${open}`}`,
-  dayTold: (time: string, who: string, what: string) => `${time} ${who}: ${what}`,
+  qualified: (person: PersonName, what: Qualification, until: string) =>
+    `${qualifications[what]} of ${person}: until ${until}`,
+  near: (people: readonly PersonName[], whereTo: Whereabouts, f: Figures) => `${f.list(people)}: ${goes[whereTo]}`,
+  goes,
+  daySession: (
+    session: number,
+    people: readonly PersonName[],
+    solvent: Litres | undefined,
+    open: readonly OpenTask[],
+    f: Figures,
+  ) =>
+    `Session ${session}: exposed ${f.list(people)}${solvent === undefined ? '' : `; flushed with ${f.volume(solvent)}`}${open.length === 0 ? '' : `; still to do: ${f.list(open.map((each) => todo[each]))}`}`,
+  dayTold: (at: EpochMs, who: PersonName, what: string, f: Figures) => `${f.timeDown(at)} ${who}: ${what}`,
   settings: {
     on: 'on',
     off: 'off',
     nobodyNamed: 'anybody: no list',
-    quiet: (from: string, to: string) => `${from} to ${to}; what is critical rings through it`,
+    quiet: (from: number, to: number, f: Figures) =>
+      `${f.hour(from)} to ${f.hour(to)}; what is critical rings through it`,
   },
 };

@@ -17,7 +17,7 @@ const names: Readonly<Record<SettingName, SettingWords>> = {
   zone: { label: 'Time zone', asked: 'a time zone, Europe/Madrid', hint: 'Europe/Madrid, or the city alone' },
   'crew-language': {
     label: 'Language of the crew',
-    asked: 'en or es',
+    asked: 'en or es, or of a country: es-US',
     hint: 'Of a batch’s message, which all read. Each may have another for their own answers.',
     typed: 'crew language, language crew',
   },
@@ -39,7 +39,7 @@ const names: Readonly<Record<SettingName, SettingWords>> = {
   mixing: { label: 'Mixing factor', asked: 'air mixing factor' },
   rate: { label: 'Coated in an hour', asked: 'coating rate' },
   units: { label: 'Units', asked: 'metric or us' },
-  language: { label: 'Your language', asked: 'en or es' },
+  language: { label: 'Your language', asked: 'en or es, or of a country: es-US' },
   rings: { label: 'Your bells', asked: 'thread or direct', hint: 'Where a bell for you goes.' },
 };
 

@@ -1,22 +1,23 @@
 // What only a chat platform needs to say, in Spanish: a batch's one message, the home tab, who and where.
 
 import type { englishChat } from '../english/chat.ts';
-import { counted } from './names.ts';
+import { capital, counted, decimals } from './names.ts';
+import type { Spoken } from './spoken.ts';
 
-export const spanishRoles = { crew: 'operario', lead: 'encargado', supervisor: 'supervisor' };
+export const spanishRoles = (say: Spoken) => ({ crew: 'operario', lead: say.one('lead'), supervisor: 'supervisor' });
 
-export const spanishChat: typeof englishChat = {
+export const spanishChat = (say: Spoken): typeof englishChat => ({
   standing: (batch, sheet, state) => `Mezcla ${batch} ${sheet}: ${state}`,
   finished: 'terminada',
   takenBack: (batch) => `Mezcla ${batch}: anulada`,
   briefTakenBack: 'anulada',
-  act: (time, who, what) => `${time} ${who}: ${what}`,
+  act: (at, who, what, f) => `${f.timeDown(at)} ${who}: ${what}`,
   earlierActs: (count) => `${counted(count, 'anterior', 'anteriores')}, en el hilo y en el registro`,
   moreTaps: 'Más…',
   by: (who) => `Lo dice ${who}`,
-  notInSlack: (names) => `Es para ${names}, sin usuario de Slack aquí: avísele.`,
+  notInSlack: (names) => `Es para ${names}, sin usuario de Slack aquí: avíseles.`,
   told: (names) => `Avisados: ${names}`,
-  notReached: (names) => `Sin avisar: ${names}. Avisar de viva voz o por teléfono.`,
+  notReached: (names) => `Sin avisar: ${names}. Avíseles de viva voz o por teléfono.`,
   tapped: (who, label, time) => `${who}: ${label}, ${time}`,
   more: (count) => `${counted(count, 'línea más', 'líneas más')}; están todas en el registro.`,
   takenTo: (title) => `${title}. Sigue en su hilo.`,
@@ -38,57 +39,58 @@ export const spanishChat: typeof englishChat = {
   airTitle: 'Aire',
   startTitle: 'Empezar',
   ringsTitle: 'Próximos avisos',
-  ring: (time, what, who) => `${time} ${what}${who === '' ? '' : ` (${who})`}`,
+  ring: (time, what, to) => `${time} ${what}${to.length === 0 ? '' : ` (${to.join(', ')})`}`,
   settingsTitle: 'Ajustes',
-  you: (you, role) => `Usted: ${you}. Puesto: ${role}.`,
+  you: (you, role) => `Usted: ${you}. Puesto: ${spanishRoles(say)[role]}.`,
   whoSets: {
     crew: 'Lo fija cualquiera:',
-    lead: 'Lo fija un encargado o un supervisor:',
+    lead: `Lo fija ${say.a('lead')} o un supervisor:`,
     supervisor: 'Lo fija un supervisor:',
   },
   notSet: 'sin fijar',
   noUsualSheet: 'ninguna es la habitual',
   cansTitle: 'Latas por atender',
-  roles: spanishRoles,
+  roles: spanishRoles(say),
   setTaps: {
     metric: 'Unidades métricas',
     us: 'Unidades de EE. UU.',
   },
   setUp: {
-    crewButton: 'Preparar la cuadrilla…',
+    crewButton: `Preparar ${say.the('crew')}…`,
     mineButton: 'Mis ajustes…',
-    crewTitle: 'La cuadrilla',
+    crewTitle: capital(say.the('crew')),
     mineTitle: 'Mis ajustes',
     submit: 'Fijar',
     channel: 'Canal de las mezclas',
     channelHint: 'Antes, invite a Batchbell a ese canal: /invite @batchbell.',
-    leads: 'Encargados',
-    leadsHint: 'Les llega lo que nadie contesta, y pueden permitir lo que la ficha deja al encargado.',
+    leads: capital(say.many('lead')),
+    leadsHint: `Les llega lo que nadie contesta, y pueden permitir lo que ${say.the('sheet')} deja ${say.toThe('lead')}.`,
     supervisors: 'Supervisores',
-    supervisorsHint: 'Reciben el resumen del día, y pueden permitir lo que un encargado no.',
-    forLead: (who) => `Eso lo fija un encargado: ${who}.`,
+    supervisorsHint: `Reciben el resumen del día, y pueden permitir lo que ${say.a('lead')} no.`,
+    forLead: (who) => `Eso lo fija ${say.a('lead')}: ${who}.`,
     channelFaults: {
-      taken: 'Ese canal es de otra cuadrilla.',
+      taken: `Ese canal es de ${say.by('crew', 'otro', 'otra')} ${say.one('crew')}.`,
       'not-invited': 'Batchbell no está en ese canal. Invítelo y vuelva a fijarlo: /invite @batchbell.',
       'not-asked': 'Slack no dijo si Batchbell está en ese canal. Vuelva a fijarlo dentro de un minuto.',
     },
-    nobodyLeads: 'Esta cuadrilla aún no tiene encargado: lo que nadie contesta no llega a nadie más.',
+    nobodyLeads: `${capital(say.this('crew'))} aún no tiene ${say.one('lead')}: lo que nadie contesta no llega a nadie más.`,
     noChannel: 'Aún no hay canal: los avisos van a cada uno por mensaje directo.',
   },
   welcomeTitle: 'Para empezar',
   welcome: [
-    'Llevo los tiempos, los cálculos y el registro de cada mezcla. Cada mezcla tiene un solo mensaje en el canal de la cuadrilla; lo que le pasa queda en su hilo.',
+    `Llevo los tiempos, los cálculos y el registro de cada mezcla. Cada mezcla tiene un solo mensaje en el canal ${say.ofThe('crew')}; lo que le pasa queda en su hilo.`,
     'Escriba /bell y lo que pasó, mencióneme en un hilo, o escríbame aquí sin más. Casi todos los pasos son un toque.',
-    'Antes de nada, mire cómo está preparada la cuadrilla y sus propios ajustes: un toque cada uno, aquí abajo.',
+    `Antes de nada, mire los ajustes ${say.ofThe('crew')} y los suyos: un toque cada uno, aquí abajo.`,
   ],
   joined: [
-    'Aquí llevo las mezclas de la cuadrilla: un mensaje para cada una, que se va actualizando.',
-    'Para empezar: /bell aire 24C 48%, y después /bell mezclar 2,4kg. Ayuda: /bell ayuda.',
+    `Aquí llevo las mezclas ${say.ofThe('crew')}: un mensaje para cada una, que se va actualizando.`,
+    say.locale === 'es-US'
+      ? 'Para empezar: /bell aire 75F 48%, y después /bell mezclar 5lb. Ayuda: /bell ayuda.'
+      : decimals(say, 'Para empezar: /bell aire 24C 48%, y después /bell mezclar 2,4kg. Ayuda: /bell ayuda.'),
   ],
   noCrewHere: (channel) =>
-    `Este canal no es de ninguna cuadrilla. Su id es ${channel}: va en slackChannels, en el archivo de la cuadrilla.`,
-  noCrewOfYours:
-    'No sé cuál es su cuadrilla. Escriba en el canal de la cuadrilla, o pida que pongan su id de Slack en el archivo.',
+    `Este canal no es de ${say.by('crew', 'ningún', 'ninguna')} ${say.one('crew')}. Su id es ${channel}: va en slackChannels, en el archivo ${say.ofThe('crew')}.`,
+  noCrewOfYours: `No sé cuál es su ${say.one('crew')}. Escriba en su canal, o pida que pongan su id de Slack en el archivo.`,
   paperHere: (file) => `${file} llega aquí enseguida.`,
   paperAlone: (file) => `${file} le llega por mensaje directo, solo a usted.`,
   paperMissing: (file) => `${file} no llegó`,
@@ -100,4 +102,4 @@ export const spanishChat: typeof englishChat = {
   captionNotRecorded: (line) => `Sin anotar, solo guardado con la foto: ${line}`,
   recordCaption: 'Anotar lo escrito',
   pictureFiled: (subject) => `Foto archivada con ${subject}`,
-};
+});

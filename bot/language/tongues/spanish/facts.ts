@@ -1,23 +1,22 @@
 // What happened, in Spanish, in half a line: for corrections, deviations, the day and the trace.
 
 import type { Fact } from '../../../../core/history.ts';
-import { endingOfRing, timeOf } from '../../ending.ts';
+import { endingOfRing } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
 import { englishParts } from '../english/parts.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishComponents } from './material.ts';
-import { spanishMethods } from './methods.ts';
-import { spanishMaterialName, theTime } from './names.ts';
-import { spanishParts } from './parts.ts';
+import { methodName, spanishMaterialName, theEnding } from './names.ts';
+import { spanishRubs } from './parts.ts';
 import { spanishRingName } from './rings.ts';
 import { spanishSessionFact } from './session-facts.ts';
 import { spanishSettings } from './settings.ts';
-import { slotNames } from './slots.ts';
+import { spanishSlots } from './slots.ts';
+import type { Spoken } from './spoken.ts';
 
 const ways = { oven: 'horno', room: 'sala' };
 const states = { wet: 'húmeda', dry: 'seca' };
-const whereGiven = { digest: 'el resumen', traveller: 'una hoja de ruta', backup: 'una copia' };
 const uses = {
   thinning: 'dilución',
   'gun-cleaning': 'lavado de pistola',
@@ -26,10 +25,10 @@ const uses = {
   other: 'otro uso',
 };
 
-export const spanishFact = (fact: Fact, f: Figures): string => withNoted(happened(fact, f), fact, f, slotNames);
+export const spanishFact = (say: Spoken, fact: Fact, f: Figures): string =>
+  withNoted(happened(say, fact, f), fact, f, spanishSlots(say));
 
-// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each event
-function happened(fact: Fact, f: Figures): string {
+function happened(say: Spoken, fact: Fact, f: Figures): string {
   switch (fact.type) {
     case 'BatchOpened':
       return `mezcla ${fact.batch} abierta, ${f.mass(fact.plannedGrams)} de ${fact.sheet.name}`;
@@ -52,9 +51,9 @@ function happened(fact: Fact, f: Figures): string {
     case 'CanBlanketed':
       return 'gas puesto y tapada';
     case 'CanStirred':
-      return 'agitándose en la lata';
+      return 'agitándose en su lata';
     case 'CanChecked':
-      return `revisada por ${fact.role === 'crew' ? 'alguien de la cuadrilla' : `un ${spanishParts.roles[fact.role]}`}`;
+      return `revisada por ${fact.role === 'crew' ? `alguien ${say.ofThe('crew')}` : say.a(fact.role)}`;
     case 'CanDiscarded':
       return fact.why === '' ? 'desechada' : `desechada, ${fact.why}`;
     case 'StirrerStarted':
@@ -74,7 +73,7 @@ function happened(fact: Fact, f: Figures): string {
     case 'SurfacePrepared':
       return `superficie preparada, ${englishParts.grades[fact.grade]}`;
     case 'CoatApplied':
-      return `${fact.part}: capa ${fact.pass === undefined ? 'aplicada' : 'retocada'} (${spanishMethods[fact.method].name}, mezcla ${fact.batch})`;
+      return `${fact.part}: capa ${fact.pass === undefined ? 'aplicada' : 'retocada'} (${methodName(say, fact.method)}, mezcla ${fact.batch})`;
     case 'FilmDry':
       return 'película seca al tacto';
     case 'CureStarted':
@@ -94,13 +93,13 @@ function happened(fact: Fact, f: Figures): string {
     case 'AdhesionTested':
       return `adherencia ${fact.rating}${fact.coupon === true ? ' (probeta)' : ''}`;
     case 'SolventRubbed':
-      return `${fact.doubleRubs} dobles frotes, ${spanishParts.rubs[fact.result]}${fact.coupon === true ? ' (probeta)' : ''}`;
+      return `${fact.doubleRubs} dobles frotes, ${spanishRubs[fact.result]}${fact.coupon === true ? ' (probeta)' : ''}`;
     case 'PhotoFiled':
       return fact.caption === undefined ? 'foto archivada' : `foto archivada, ${fact.caption}`;
     case 'PartReleased':
       return 'pieza liberada';
     case 'PartHeld':
-      return ['pieza retenida', spanishHoldReason({ ...fact, because: fact.because ?? [] }, f)]
+      return ['pieza retenida', spanishHoldReason(say, { ...fact, because: fact.because ?? [] }, f)]
         .filter((text) => text !== '')
         .join(', ');
     case 'AirRead': {
@@ -109,17 +108,17 @@ function happened(fact: Fact, f: Figures): string {
       return `aire ${[...temperature, ...humidity].join(' ')}`;
     }
     case 'SurfaceRead':
-      return `superficie ${f.temperature(fact.celsius)}`;
+      return `sustrato ${f.temperature(fact.celsius)}`;
     case 'LowestRead':
       return `mínima ${f.temperature(fact.lowestCelsius)}`;
     case 'SettingChanged':
-      return `ajuste: ${spanishSettings.names[fact.setting.name].label}`;
+      return `ajuste: ${spanishSettings(say).names[fact.setting.name].label}`;
     case 'SolventUsed': {
       const amount = fact.amount.kind === 'mass' ? f.mass(fact.amount.grams) : f.volume(fact.amount.litres);
       return `gastados ${amount} de ${spanishMaterialName(fact.material)} (${uses[fact.use]})`;
     }
     case 'HashGiven':
-      return `huella de la anotación ${fact.seq} dada en ${whereGiven[fact.on]}`;
+      return `huella de la anotación ${fact.seq} dada en ${{ digest: 'el resumen', traveller: say.a('traveller'), backup: 'una copia' }[fact.on]}`;
     case 'SessionBriefed':
     case 'PeoplePlaced':
     case 'ExtractionSaid':
@@ -134,20 +133,20 @@ function happened(fact: Fact, f: Figures): string {
     case 'NearMissTold':
     case 'BellTested':
     case 'QualificationDated':
-      return spanishSessionFact(fact, f);
+      return spanishSessionFact(say, fact, f);
     case 'Rang':
-      return `aviso: ${spanishRingName(fact.key)}`;
+      return `aviso: ${spanishRingName(say, fact.key)}`;
     case 'RingSnoozed':
-      return `aplazado hasta ${theTime(timeOf(f, endingOfRing(fact.key, fact.until)))}: ${spanishRingName(fact.key)}`;
+      return `aplazado hasta ${theEnding(f, endingOfRing(fact.key, fact.until))}: ${spanishRingName(say, fact.key)}`;
     case 'ShiftBegun':
       return 'entra de turno';
     case 'ShiftEnded':
       return 'sale de turno';
     case 'HandedOver':
-      return `relevo a ${fact.to}`;
+      return `${say.one('handover')} a ${fact.to}`;
     case 'TakenOver':
-      return 'toma el relevo';
+      return `toma ${say.the('handover')}`;
     case 'RingAnswered':
-      return `enterado: ${spanishRingName(fact.key)}`;
+      return `enterado: ${spanishRingName(say, fact.key)}`;
   }
 }

@@ -2,13 +2,18 @@
 // own name for a thing and stays as it is.
 
 import { type SolventId, solvents } from '../../../../core/calc/solvents.ts';
-import type { ObjectionCode } from '../../../../core/objections.ts';
-import { ownValue } from '../../../../core/own-key.ts';
+import type { Method } from '../../../../core/methods.ts';
+import { isOwnKey, ownValue } from '../../../../core/own-key.ts';
 import type { FigureSourceId } from '../../../../core/session/brief-lines.ts';
 import type { EmergencyField } from '../../../../core/session/session-commands.ts';
+import type { EpochMs } from '../../../../core/units.ts';
+import type { Ending } from '../../ending.ts';
+import type { Figures, Rounding } from '../../figures.ts';
 import type { VocabularyName } from '../../vocabulary.ts';
 import type { english } from '../english/sentences.ts';
 import { spanishMethods } from './methods.ts';
+import { spanishRuleNames } from './rule-names.ts';
+import type { Spoken } from './spoken.ts';
 import { spanishVerbs } from './verbs.ts';
 
 const places: Readonly<Record<string, string>> = {
@@ -73,68 +78,6 @@ const solventNames: Readonly<Record<SolventId, string>> = {
   turpentine: 'trementina',
 };
 
-const rules: Readonly<Record<ObjectionCode, string>> = {
-  'air-needed': 'falta leer el aire',
-  'air-outside': 'aire fuera de la ficha',
-  'more-than-sheet-mixes': 'más de lo que la ficha mezcla',
-  'already-weighed': 'ya pesada',
-  'not-weighed': 'sin pesar',
-  'ratio-out': 'relación fuera de tolerancia',
-  'already-filtered': 'ya filtrada',
-  'already-released': 'ya liberada',
-  'stirrer-off': 'agitador parado',
-  'blend-not-done': 'agitado o inducción sin terminar',
-  'not-filtered': 'sin filtrar',
-  'past-pot-life': 'vida útil pasada',
-  'pot-dead': 'mezcla espesa, gelificada o caliente',
-  'pot-empty': 'mezcla vaciada',
-  'method-not-on-sheet': 'método que no está en la ficha',
-  'recoat-forbidden': 'repintado prohibido',
-  'recoat-too-early': 'repintado antes de tiempo',
-  'recoat-too-late': 'repintado fuera de plazo',
-  'not-coated': 'sin capa',
-  'flash-off-not-over': 'oreo sin terminar',
-  'not-dry': 'sin secar al tacto',
-  'hotter-than-part-bears': 'más calor del que aguanta la pieza',
-  'no-such-cure': 'curado que no está en la ficha',
-  'oven-outside-sheet': 'horno fuera de la ficha',
-  'already-curing': 'ya en curado',
-  'not-curing': 'no está en curado',
-  'cure-not-given': 'tiempo de curado sin cumplir',
-  'on-hold': 'retenida',
-  'film-outside': 'película seca fuera de su regla',
-  'adhesion-failed': 'adherencia que no pasa',
-  'rubbed-through': 'película que cede al frotar',
-  'film-drying': 'película que ya se seca',
-  'dip-once': 'una sola inmersión',
-  'surface-life-over': 'superficie pasada de plazo',
-  'no-gas': 'sin gas a mano',
-  'can-expired': 'lote caducado',
-  'can-discarded': 'lata desechada',
-  'can-doubtful': 'lata en duda',
-  'check-by-lead': 'la revisa un encargado',
-  'more-than-can-holds': 'más de lo que queda en la lata',
-  'can-of-other-sheet': 'lata de otro producto',
-  'part-a-not-stirred': 'Parte A sin agitar en su lata',
-  'weighed-twice': 'pesada dos veces',
-  'b-before-a': 'B antes que A',
-  'adding-not-on-sheet': 'la ficha no habla de añadir',
-  'added-too-late': 'añadido tarde',
-  'adding-passes-most': 'con lo añadido, más de lo que admite la ficha',
-  'vessel-too-small': 'recipiente pequeño',
-  'caught-not-filtered': 'recogida sin filtrar otra vez',
-  'no-brief': 'sin charla previa',
-  'brief-lapsed': 'charla caducada',
-  'brief-not-acknowledged': 'charla sin leer',
-  'inside-vessel': 'dentro de un tanque',
-  'may-not-spray': 'fuera de la lista de pintores',
-  'no-extraction-no-air': 'sin extracción ni aire suministrado',
-  'fan-not-measured': 'extracción sin medir',
-  'fan-too-weak': 'extracción insuficiente',
-  'gear-not-flushed': 'equipo sin lavar',
-  'rags-not-canned': 'trapos fuera de su bote',
-};
-
 const emergencyFields: Readonly<Record<EmergencyField, string>> = {
   call: 'teléfono',
   eyes: 'ojos',
@@ -145,21 +88,23 @@ const emergencyFields: Readonly<Record<EmergencyField, string>> = {
 };
 
 const sources: Readonly<Record<string, string>> = {
-  'common practice, no source': 'práctica común, sin fuente',
-  'invented for the demo': 'inventado para la demostración',
   "a California district's monthly log form": 'el libro mensual de un distrito de California',
   'Maine chapter 129, 7': 'Maine, capítulo 129, 7',
   "29 CFR 1910.146; the employer's confined-space permit":
     '29 CFR 1910.146; permiso de la empresa para espacios confinados',
 };
 
+/** What the law of the United States says is told as such elsewhere: what holds there the project has not read. */
+export const lawOf = (say: Spoken, quoted: string): string =>
+  say.locale !== 'es-US' && /\b(?:CFR|NFPA|Maine|California|NIOSH)\b/.test(quoted) ? `EE. UU.: ${quoted}` : quoted;
+
 const figureSources: Readonly<Record<FigureSourceId, string>> = {
-  lel: '29 CFR 1910.94(c)(6)(ii); un cuarto del límite, o la parte más estricta que haya fijado la cuadrilla',
+  lel: '29 CFR 1910.94(c)(6)(ii); el 25 % del límite, o la fracción más estricta que se haya fijado aquí',
   exposure:
     'vapor entre el límite diario publicado más bajo (29 CFR 1910.1000, guía de bolsillo de NIOSH), por el factor de mezcla de aire',
   fan: 'frente abierto por velocidad medida',
   face: '29 CFR 1910.107(b)(5)(i)',
-  oven: '440 ft³/min por galón de EE. UU. (NFPA 86, de memoria), o el dato propio del disolvente si pide más',
+  oven: '440 ft³/min por galón de EE. UU. (NFPA 86, de memoria), o el dato propio si pide más',
   purge: '20,9 exp(-v/V), bien mezclado; 19,5 %: 29 CFR 1910.146(b)',
   settled: 'el argón pesa 1,38 veces lo que el aire (gas ideal) y se queda en los fosos',
   flush: '29 CFR 1910.107(g)(5)',
@@ -174,27 +119,51 @@ export const spanishTyped = {
   example: (name: VocabularyName): string => spanishVerbs[name].example,
 };
 
-/** What is quoted of a sheet stays as it is. */
-export function spanishSource(source: string): string {
-  return ownValue(sources, source) ?? source.replaceAll(/(?<=\)) and (?=\d|\()/g, ' y ');
+/** What the sheets that come with Batchbell say of their figures; a shop's own stand as they were written. */
+const phrases: readonly (readonly [RegExp, string])[] = [
+  [/common practice, no source/g, 'práctica común, sin fuente'],
+  [/invented for the demo/g, 'inventado para la demostración'],
+  [/acetone, then isopropyl alcohol of (?=\d)/g, 'acetona, después alcohol isopropílico al '],
+  [/(?<=\d )minutes\b/g, 'minutos'],
+  [/\bby weight\b/g, 'en peso'],
+  [/\bthe densities\b/g, 'las densidades'],
+  [/\bthe rule\b/g, 'la regla'],
+  [/(?<=\)|%) and (?=\d|\(|las )/g, ' y '],
+];
+
+export function spanishSource(say: Spoken, source: string): string {
+  const told = phrases.reduce((text, [english, spanish]) => text.replaceAll(english, spanish), source);
+  return lawOf(say, ownValue(sources, source) ?? told);
 }
 
-export const spanishNames: typeof english.names = {
-  method: (method) => spanishMethods[method].name,
-  methodTip: (method) => spanishMethods[method].tip,
-  place: spanishPlace,
-  metal: (metal) => ownValue(metals, metal) ?? metal,
-  solvent: (id) => solventNames[id],
-  rule: (code) => rules[code],
-  emergencyField: (field) => emergencyFields[field],
-  figureSource: (id) => figureSources[id],
-  source: spanishSource,
-};
+export function spanishNames(say: Spoken): typeof english.names {
+  const rules = spanishRuleNames(say);
+  return {
+    method: (method) => methodName(say, method),
+    methodTip: (method) => spanishMethods[method].tip,
+    place: spanishPlace,
+    metal: spanishMetal,
+    solvent: (id) => solventNames[id],
+    rule: (code) => rules[code],
+    emergencyField: (field) => emergencyFields[field],
+    figureSource: (id) => lawOf(say, decimals(say, figureSources[id])),
+    source: (source) => spanishSource(say, source),
+  };
+}
+
+/** Written with a comma; elsewhere than in Spain a point stands there. */
+export const decimals = (say: Spoken, text: string): string =>
+  say.locale === 'es-ES' ? text : text.replaceAll(/(?<=\d),(?=\d)/g, '.');
+
+/** `cast-iron` is `fundición`, `fundición gris` stays. */
+export const spanishMetal = (metal: string): string => ownValue(metals, metal) ?? metal;
 
 /** Where the method comes as plain text. */
-export function spanishMethod(method: string): string {
-  return ownValue<{ readonly name: string }>(spanishMethods, method)?.name ?? method;
-}
+export const methodNamed = (say: Spoken, method: string): string =>
+  isOwnKey(spanishMethods, method) ? methodName(say, method) : method;
+
+export const methodName = (say: Spoken, method: Method): string =>
+  method === 'spray' && say.locale !== 'es-ES' ? say.one('spraying') : spanishMethods[method].name;
 
 const emergencyWords: Readonly<Record<string, string>> = emergencyFields;
 
@@ -216,15 +185,24 @@ export function spanishMaterialName(material: string): string {
   return materialNames.get(material) ?? material;
 }
 
-/** `las 13:52`, `la 01:10`, and with its date `el mar 3 mar 10:30`: after `desde` and `hasta`. */
-export function theTime(time: string): string {
-  if (/^0?1:/.test(time)) return `la ${time}`;
-  return /^\d/.test(time) ? `las ${time}` : `el ${time}`;
+/** `las 13:52`, `la 1:10`, and of another day `el martes 3 a las 10:30`: after `desde` and `hasta`. */
+export function theTime(f: Figures, at: EpochMs, to: Rounding = 'down'): string {
+  const { day, clock, hour } = f.moment(at, to);
+  const hours = `${hour === 1 ? 'la' : 'las'} ${clock}`;
+  return day === undefined ? hours : `el ${day} a ${hours}`;
 }
 
-/** `a las 13:52`, `a la 01:10`, and with its date `el mar 3 mar 10:30`. */
-export function atTime(time: string): string {
-  return /^\d/.test(time) ? `a ${theTime(time)}` : theTime(time);
+/** A bell's time, on the minute that errs as it does. */
+export const theEnding = (f: Figures, { dueAt, errs }: Ending): string =>
+  theTime(f, dueAt, errs === 'at-least' ? 'up' : 'down');
+
+export const atEnding = (f: Figures, { dueAt, errs }: Ending): string =>
+  atTime(f, dueAt, errs === 'at-least' ? 'up' : 'down');
+
+/** `a las 13:52`, `a la 1:10`, and of another day `el martes 3 a las 10:30`. */
+export function atTime(f: Figures, at: EpochMs, to: Rounding = 'down'): string {
+  const told = theTime(f, at, to);
+  return f.moment(at, to).day === undefined ? `a ${told}` : told;
 }
 
 const months = ['ene', 'feb', 'mar', 'abr', 'may', 'jun', 'jul', 'ago', 'sep', 'oct', 'nov', 'dic'];
@@ -237,15 +215,19 @@ export function spanishDay(date: string): string {
   return day === undefined ? `${name} ${year}` : `${Number(day)} ${name} ${year}`;
 }
 
+/** The line that opens a batch, in the reader's units. */
+export const mixExample = (f: Figures): string => (f.units === 'us' ? 'mezclar 5lb' : `mezclar ${f.decimal(2.4)}kg`);
+
 /** Who tells without a name is filed under an English word. */
 export function spanishWho(name: string): string {
   return name === 'anonymous' ? 'anónimo' : name;
 }
 
-/** `queda 1 min`, `quedan 12 min`: the verb by the amount after it. */
-export function withAmount(one: string, more: string, amount: string): string {
-  return `${/^1 [a-z]+$/i.test(amount) ? one : more} ${amount}`;
-}
+/** `queda` before a minute, `quedan` before more. */
+export const withMinutes = (one: string, more: string, minutes: number): string =>
+  Math.floor(minutes + 1e-6) === 1 ? one : more;
+
+export const capital = (text: string): string => text.replace(/^\p{L}/u, (first) => first.toUpperCase());
 
 /** `1 anotación`, `12 anotaciones`. */
 export function counted(count: number, one: string, more: string): string {

@@ -1,43 +1,40 @@
-// Objections and questions back, in Spanish: what was checked, what the sheet or rule asks, what to do instead.
+// Objections, in Spanish: what was checked, what the sheet or rule asks, what to do instead.
 
 import type { SeenOfPot } from '../../../../core/batch/batch.ts';
 import type { Breach } from '../../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../../core/calc/dose.ts';
-import type { Objection, Unclear } from '../../../../core/objections.ts';
-import type { SheetFault } from '../../../../core/products/sheet-fault.ts';
+import type { Objection } from '../../../../core/objections.ts';
 import type { RuleSource } from '../../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
+import { spanishFilmObjection } from './film.ts';
 import { spanishHoldReason } from './holds.ts';
-import { spanishMaterialObjection, spanishMaterialUnclear } from './material.ts';
-import { spanishMethods } from './methods.ts';
-import { atTime, theTime } from './names.ts';
-import { spanishCrewUnclear, spanishFilmObjection } from './parts.ts';
+import { spanishMaterialObjection } from './material.ts';
+import { atTime, capital, lawOf, methodName, theTime } from './names.ts';
 import { spanishReadingObjection } from './readings.ts';
-import { spanishSessionObjection, spanishSessionUnclear } from './session-objections.ts';
-import { spanishSheetProblem } from './sheet-problems.ts';
-import { spanishUndoUnclear } from './undo.ts';
+import { spanishSessionObjection } from './session-objections.ts';
+import type { Spoken } from './spoken.ts';
 
-export const spanishRuleSources: Readonly<Record<RuleSource, string>> = {
-  sheet: 'la ficha del producto',
+export const spanishRuleSources = (say: Spoken): Readonly<Record<RuleSource, string>> => ({
+  sheet: say.the('sheet'),
   job: 'lo anotado en la pieza',
-  employer: 'el programa de pistola de la empresa',
-  regulation: '29 CFR 1910.94 y 1910.107',
+  employer: 'el programa de pintado de la empresa',
+  regulation: lawOf(say, '29 CFR 1910.94 y 1910.107'),
   label: 'lo anotado en la lata',
   'common practice, no source': 'práctica común, sin fuente',
-  'the order of the work': 'el orden del trabajo',
-};
+  'the order of the work': 'el orden de los pasos',
+});
 
-export const spanishNoFigure: Readonly<Record<NoFigure, string>> = {
+export const spanishNoFigure = (say: Spoken): Readonly<Record<NoFigure, string>> => ({
   unknown: 'no hay lectura de temperatura lo bastante reciente',
-  below: 'más frío de lo que cubre la ficha: preguntar al fabricante, o calentar la sala',
-  above: 'más calor de lo que cubre la ficha: preguntar al fabricante, o enfriar la sala',
-};
+  below: `más frío de lo que cubre ${say.the('sheet')}: pregunte al fabricante, o caliente la sala`,
+  above: `más calor de lo que cubre ${say.the('sheet')}: pregunte al fabricante, o enfríe la sala`,
+});
 
-const wetInOven = '; en el horno una película húmeda hace ampollas, y su vapor de disolvente puede arder';
+const wetInOven = (say: Spoken) =>
+  `; en el horno una película húmeda hace ampollas, y su vapor de ${say.one('solvent')} puede arder`;
 
-// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each code
-export function spanishObjection(objection: Objection, f: Figures): string {
+export function spanishObjection(say: Spoken, objection: Objection, f: Figures): string {
   switch (objection.code) {
     case 'no-brief':
     case 'brief-lapsed':
@@ -49,7 +46,7 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'fan-too-weak':
     case 'gear-not-flushed':
     case 'rags-not-canned':
-      return spanishSessionObjection(objection, f);
+      return spanishSessionObjection(say, objection, f);
     case 'air-needed': {
       const what = { temperature: 'No se sabe la temperatura del aire', both: 'No se sabe cómo está el aire' }[
         objection.missing
@@ -57,83 +54,85 @@ export function spanishObjection(objection: Objection, f: Figures): string {
       const old =
         objection.lastReadAt === undefined
           ? 'nadie lo ha leído aún'
-          : `la última lectura es de ${theTime(f.timeDown(objection.lastReadAt))} y vale ${f.minutesDown(objection.limitMinutes)}`;
-      return `${what}: ${old}. Leerlo y decir, por ejemplo, aire 24C 48%.`;
+          : `la última lectura, ${atTime(f, objection.lastReadAt)}, vale ${f.minutesDown(objection.limitMinutes)}`;
+      return `${what}: ${old}. Léalo y escriba, por ejemplo: aire ${f.units === 'us' ? '75F' : '24C'} 48%.`;
     }
     case 'air-outside':
-      return `Fuera de lo que pide la ficha: ${f.list(objection.breaches.map((breach) => spanishBreach(breach, f)))}. Esperar, o acondicionar el aire.`;
+      return `Fuera de lo que pide ${say.the('sheet')}: ${objection.breaches.map((breach) => spanishBreach(breach, f)).join('; ')}. Espere, o acondicione el aire.`;
     case 'more-than-sheet-mixes':
-      return `${f.mass(objection.grams)} pasan del máximo de la ficha: ${f.mass(objection.mostGrams)} de una vez. Mezclar menos cada vez.`;
+      return `${f.mass(objection.grams)} pasan del máximo ${say.ofThe('sheet')}: ${f.mass(objection.mostGrams)} de una vez. Mezcle menos cada vez.`;
     case 'already-weighed':
-      return `A y B se juntaron ${atTime(f.timeDown(objection.at))}. Para corregir ese pesaje, decir corregir.`;
+      return `A y B se juntaron ${atTime(f, objection.at)}. Para corregir ese pesaje, escriba corregir.`;
     case 'not-weighed':
-      return 'Nadie ha dicho cuánto pesaron A y B. Decir antes pesar.';
+      return 'Nadie ha dicho cuánto pesaron A y B. Péselas y anótelo primero.';
     case 'ratio-out':
-      return `Relación desviada ${f.signedPercent(objection.errorPercent)}; la ficha admite ${f.percent(objection.tolerancePercent, 1)} arriba o abajo.`;
+      return `Desviación de la relación de mezcla: ${f.signedPercent(objection.errorPercent)}; ${say.the('sheet')} admite ±${f.percent(objection.tolerancePercent, 1)}.`;
     case 'stirrer-off':
       return 'Según el registro, el agitador no está en marcha.';
     case 'already-released':
-      return `Ya se liberó ${atTime(f.timeDown(objection.at))}.`;
+      return `Ya se liberó ${atTime(f, objection.at)}.`;
     case 'already-filtered':
-      return `Ya se filtró ${atTime(f.timeDown(objection.at))}.`;
+      return `Ya se filtró ${atTime(f, objection.at)}.`;
     case 'blend-not-done': {
-      const given = `lleva ${f.minutesDown(objection.givenMinutes)}, el ${f.percent(Math.floor(objection.progress * 100))} de lo que pide la ficha`;
-      const what = objection.way === 'stir' ? 'Al agitado le falta' : 'A la inducción le falta';
+      const given = `${f.minutesDown(objection.givenMinutes)}, el ${f.percent(Math.floor(objection.progress * 100))} de lo que pide ${say.the('sheet')}`;
+      const what = objection.way === 'stir' ? 'Agitación sin terminar' : 'Inducción sin terminar';
       const then =
         objection.dueAt === undefined
-          ? 'Arrancar otra vez el agitador.'
-          : `Se cumple ${atTime(f.timeUp(objection.dueAt))}.`;
+          ? 'Arranque otra vez el agitador.'
+          : `Se cumple ${atTime(f, objection.dueAt, 'up')}.`;
       const why =
-        objection.withoutFigure === undefined ? '' : ` Ahora no cuenta: ${spanishNoFigure[objection.withoutFigure]}.`;
+        objection.withoutFigure === undefined
+          ? ''
+          : ` Ahora no cuenta: ${spanishNoFigure(say)[objection.withoutFigure]}.`;
       return `${what}: ${given}.${why} ${then}`;
     }
     case 'not-filtered':
-      return 'La ficha pide filtrar antes de la primera capa, y nadie ha dicho filtrar.';
+      return `${capital(say.the('sheet'))} pide filtrar antes de la primera capa, y nadie ha dicho que se filtró.`;
     case 'past-pot-life':
-      return `La vida útil acabó ${atTime(f.timeDown(objection.endedAt))}. Esta mezcla ya no sirve, es residuo; hacer otra.`;
+      return `La vida de la mezcla terminó ${atTime(f, objection.endedAt)}. Ya no sirve, es residuo; haga otra.`;
     case 'pot-dead':
-      return `La mezcla estaba ${seenAs[objection.seen]} ${atTime(f.timeDown(objection.at))}. Ya no sirve, es residuo, diga lo que diga el reloj${potInstead(objection)}`;
+      return `La mezcla estaba ${seenAs[objection.seen]} ${atTime(f, objection.at)}. Ya no sirve, es residuo, diga lo que diga el reloj${potInstead(objection)}`;
     case 'pot-empty':
-      return `Se vació ${atTime(f.timeDown(objection.at))}.`;
+      return `Se vació ${atTime(f, objection.at)}.`;
     case 'method-not-on-sheet':
-      return `La ficha no habla de ${spanishMethods[objection.method].name}; da ${f.list(objection.methods.map((method) => spanishMethods[method].name))}.`;
+      return `${capital(say.the('sheet'))} no habla de ${methodName(say, objection.method)}; da ${f.list(objection.methods.map((method) => methodName(say, method)))}.`;
     case 'recoat-forbidden':
-      return `La ficha prohíbe una capa sobre película que ya está, curada o no: la línea no se va y el parche se despega. Última capa ${atTime(f.timeDown(objection.coatedAt))}.`;
+      return `${capital(say.the('sheet'))} prohíbe una capa sobre película que ya está, curada o no: la línea no se va y el parche se despega. Última capa, ${atTime(f, objection.coatedAt)}.`;
     case 'recoat-too-early':
-      return `La ventana de repintado se abre ${atTime(f.timeUp(objection.opensAt))}.`;
+      return `${capital(say.the('recoat-window'))} se abre ${atTime(f, objection.opensAt, 'up')}.`;
     case 'recoat-too-late':
-      return `La ventana de repintado se cerró ${atTime(f.timeDown(objection.closedAt))}. Ver antes qué hay que hacerle a la película según la ficha.`;
+      return `${capital(say.the('recoat-window'))} se cerró ${atTime(f, objection.closedAt)}. Vea antes qué pide ${say.the('sheet')} que se le haga a la película.`;
     case 'not-coated':
       return 'No consta ninguna capa en esta pieza.';
     case 'flash-off-not-over':
-      return `El oreo dura como mínimo hasta ${theTime(f.timeUp(objection.leastAt))}${objection.oven ? wetInOven : ''}.`;
+      return `El oreo dura como mínimo hasta ${theTime(f, objection.leastAt, 'up')}${objection.oven ? wetInOven(say) : ''}.`;
     case 'not-dry':
-      return `Nadie ha dicho que la película esté seca al tacto${objection.oven ? wetInOven : ''}. Tocarla, y decir seca.`;
+      return `Nadie ha dicho que la película esté seca al tacto${objection.oven ? wetInOven(say) : ''}. Tóquela y anótela seca.`;
     case 'hotter-than-part-bears':
-      return `La pieza aguanta ${f.temperature(objection.highestCelsius)}, y el horno está a ${f.temperature(objection.ovenCelsius)}. Curarla en la sala.`;
+      return `La pieza aguanta ${f.temperature(objection.highestCelsius)}, y el horno está a ${f.temperature(objection.ovenCelsius)}. Cúrela en la sala.`;
     case 'no-such-cure':
-      return `La ficha no da curado en ${objection.way === 'oven' ? 'horno' : 'sala'}.`;
+      return `${capital(say.the('sheet'))} no da curado en ${objection.way === 'oven' ? 'horno' : 'sala'}.`;
     case 'oven-outside-sheet':
-      return `El curado en horno de la ficha es de ${f.temperature(objection.lowest)} a ${f.temperature(objection.highest)}, no ${f.temperature(objection.setCelsius)}.`;
+      return `El curado en horno ${say.ofThe('sheet')} es de ${f.temperature(objection.lowest)} a ${f.temperature(objection.highest)}, no ${f.temperature(objection.setCelsius)}.`;
     case 'already-curing':
-      return `En curado desde ${theTime(f.timeDown(objection.since))}.`;
+      return `En curado desde ${theTime(f, objection.since)}.`;
     case 'not-curing':
       return 'Esta pieza no está en curado.';
     case 'cure-not-given': {
       const then =
-        objection.dueAt === undefined ? '' : ` Por lo que consta, lo cumple ${atTime(f.timeUp(objection.dueAt))}.`;
+        objection.dueAt === undefined ? '' : ` Por lo que consta, lo cumple ${atTime(f, objection.dueAt, 'up')}.`;
       return `Le falta curado: hasta ahora consta el ${f.percent(Math.floor(objection.progress * 100))}.${then}`;
     }
     case 'on-hold':
-      return `Retenida: ${spanishHoldReason(objection, f)}. Un encargado la libera: la misma línea, con permiso y el motivo.`;
+      return `Retenida: ${spanishHoldReason(say, objection, f)}. La libera ${say.a('lead')}: la misma línea, con permiso y el motivo.`;
     case 'film-drying':
     case 'dip-once':
     case 'surface-life-over':
-      return spanishFilmObjection(objection, f);
+      return spanishFilmObjection(say, objection, f);
     case 'film-outside':
     case 'adhesion-failed':
     case 'rubbed-through':
-      return spanishReadingObjection(objection, f);
+      return spanishReadingObjection(say, objection, f);
     case 'no-gas':
     case 'can-expired':
     case 'can-discarded':
@@ -149,7 +148,7 @@ export function spanishObjection(objection: Objection, f: Figures): string {
     case 'adding-passes-most':
     case 'vessel-too-small':
     case 'caught-not-filtered':
-      return spanishMaterialObjection(objection, f);
+      return spanishMaterialObjection(say, objection, f);
   }
 }
 
@@ -161,14 +160,11 @@ function potInstead({ seen, batch }: Extract<Objection, { code: 'pot-dead' }>): 
     case 'thick':
       return '.';
     case 'gelled':
-      return `: no entra ni sale nada más. Tapa suelta; si se calienta, apartarse y decir caliente ${batch}.`;
+      return `: no entra ni sale nada más. Tapa suelta; si se calienta, apártese y escriba: caliente ${batch}.`;
     case 'hot':
-      return ': no entra ni sale nada más. Apartarse hasta que esté fría.';
+      return ': no entra ni sale nada más. Apártese hasta que esté fría.';
   }
 }
-
-/** `son las 10:15`, `es la 01:15`. */
-const nowIs = (time: string): string => `${/^01:/.test(time) ? 'es' : 'son'} ${theTime(time)}`;
 
 function spanishBreach(breach: Breach, f: Figures): string {
   const { given, allowed } = breach;
@@ -181,116 +177,25 @@ function spanishBreach(breach: Breach, f: Figures): string {
     case 'highestAirCelsius':
       return `aire ${read(temperature)}, máximo ${temperature(allowed)}`;
     case 'lowestSurfaceCelsius':
-      return `acero ${read(temperature)}, mínimo ${temperature(allowed)}`;
+      return `sustrato ${read(temperature)}, mínimo ${temperature(allowed)}`;
     case 'highestSurfaceCelsius':
-      return `acero ${read(temperature)}, máximo ${temperature(allowed)}`;
+      return `sustrato ${read(temperature)}, máximo ${temperature(allowed)}`;
     case 'lowestHumidityPercent':
       return `humedad ${read(f.percent)}, mínimo ${f.percent(allowed)}`;
     case 'highestHumidityPercent':
       return `humedad ${read(f.percent)}, máximo ${f.percent(allowed)}`;
     case 'leastSpreadCelsius':
-      return `acero ${given === 'not-read' ? 'sin leer' : `${spread(Math.abs(given))} ${given < 0 ? 'por debajo' : 'por encima'} del punto de rocío`}, mínimo ${spread(allowed)} por encima`;
-  }
-}
-
-const named = (names: readonly (string | number)[], f: Figures, none: string): string =>
-  names.length === 0 ? none : f.list(names.map(String));
-
-// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each code
-export function spanishUnclear(unclear: Unclear, f: Figures): string {
-  switch (unclear.code) {
-    case 'no-such-session':
-    case 'which-session':
-    case 'not-exposed':
-      return spanishSessionUnclear(unclear, f);
-    case 'no-such-person':
-    case 'may-not-settle':
-    case 'may-not-judge':
-    case 'handover-to-self':
-    case 'nothing-to-take-over':
-    case 'not-snoozed':
-    case 'which-load':
-      return spanishCrewUnclear(unclear, f);
-    case 'no-such-can':
-    case 'which-can':
-    case 'can-not-wanted':
-    case 'other-unit':
-      return spanishMaterialUnclear(unclear, f);
-    case 'no-such-batch':
-      return `No hay mezcla ${unclear.batch}. Abiertas: ${named(unclear.live, f, 'ninguna; abrir una con mezclar 2,4kg')}.`;
-    case 'which-batch':
-      return unclear.live.length === 0
-        ? 'No hay ninguna mezcla abierta. Abrir una con mezclar 2,4kg.'
-        : `¿Qué mezcla? Abiertas: ${named(unclear.live, f, '')}.`;
-    case 'no-such-part':
-      return `No hay pieza ${unclear.part}. Conocidas: ${named(unclear.live, f, 'ninguna todavía')}.`;
-    case 'which-part':
-      return `¿Qué pieza? Conocidas: ${named(unclear.live, f, 'ninguna todavía')}.`;
-    case 'new-part': {
-      const names = named(
-        unclear.unknown.map(({ part }) => part),
-        f,
-        '',
-      );
-      const near = [...new Set(unclear.unknown.flatMap((each) => each.near))];
-      const isOne = unclear.unknown.length === 1;
-      const unknown = `${names}: ${isOne ? 'no consta aquí' : 'no constan aquí'}.`;
-      if (near.length > 0) return `${unknown} Nombres parecidos: ${named(near, f, '')}. ¿Cuál es?`;
-      return `${unknown} ${isOne ? '¿Es una pieza nueva?' : '¿Son piezas nuevas?'}`;
-    }
-    case 'no-such-sheet':
-      return `No hay ficha ${unclear.sheet}. Fichas: ${named(unclear.known, f, 'ninguna')}.`;
-    case 'sheet-faulty':
-      return `La ficha ${unclear.sheet} tiene errores y no abre mezclas hasta que se corrijan: ${faultsTold(unclear.faults)}.`;
-    case 'which-sheet': {
-      const faults = unclear.faults.length === 0 ? '' : ` No se puede leer: ${faultsTold(unclear.faults)}.`;
-      const invented =
-        unclear.invented === undefined
-          ? ''
-          : `${unclear.invented} es un producto inventado: si el taller tiene fichas propias, nunca es el habitual. `;
-      return unclear.known.length === 0
-        ? `${invented}Ninguna ficha propia del taller se puede leer, y ninguna otra la sustituye.${faults}`
-        : `${invented}¿Qué producto? Fichas: ${named(unclear.known, f, '')}. Nombrar una, o fijar la habitual: fijar ficha ${unclear.known[0]}.${faults}`;
-    }
-    case 'no-densities':
-      return `La ficha ${unclear.sheet} no da densidades: los litros no se pueden pasar a gramos. Decirlo en kg.`;
-    case 'in-the-future':
-      return `Aún no ha llegado ${theTime(f.timeDown(unclear.at))}; ahora ${nowIs(f.timeDown(unclear.now))}.`;
-    case 'may-not-permit': {
-      const whose = {
-        crew: 'Eso lo puede permitir cualquiera',
-        lead: 'Eso lo puede permitir un encargado o un supervisor',
-        supervisor: 'Eso solo lo puede permitir un supervisor',
-        nobody: 'Eso nadie lo puede permitir antes',
-      }[unclear.wanted];
-      const who = unclear.wanted === 'nobody' ? '' : `: ${f.list(unclear.who)}`;
-      return `${whose}${who}. ${spanishObjection(unclear.because, f)}`;
-    }
-    case 'nothing-to-undo':
-    case 'undo-too-late':
-    case 'undo-not-last':
-    case 'undo-rests':
-    case 'undo-asks':
-      return spanishUndoUnclear(unclear, f);
-    case 'nothing-to-amend':
-      return 'No hay ninguna anotación así que corregir.';
-    case 'nothing-changed':
-      return 'Eso es lo que ya dice el registro. Decir el dato o la hora que estaba mal: corregir 1 pesar 1201g 1189g báscula equivocada.';
-    case 'decision-stands':
-      return 'Una liberación cuenta desde que se da: ninguna corrección la hace ni la mueve. Decir de nuevo liberar, o retener.';
-    case 'nothing-rang':
-      return 'No hay avisos por contestar.';
+      return `sustrato ${given === 'not-read' ? 'sin leer' : `${spread(Math.abs(given))} ${given < 0 ? 'por debajo' : 'por encima'} del punto de rocío`}, mínimo ${spread(allowed)} por encima`;
   }
 }
 
 /** How a dose was held back, for the cards that show one. */
-export function spanishHeldBack(without: Readonly<Record<NoFigure, Minutes>>, f: Figures): readonly string[] {
+export function spanishHeldBack(
+  say: Spoken,
+  without: Readonly<Record<NoFigure, Minutes>>,
+  f: Figures,
+): readonly string[] {
   return (['unknown', 'below', 'above'] as const)
     .filter((why) => without[why] >= 1)
-    .map((why) => `${f.minutesDown(without[why])} sin dato: ${spanishNoFigure[why]}.`);
+    .map((why) => `${f.minutesDown(without[why])} sin dato: ${spanishNoFigure(say)[why]}.`);
 }
-
-const faultsTold = (faults: readonly SheetFault[]): string =>
-  faults
-    .map(({ file, field, problem }) => `${file} ${field === '' ? '' : `${field}: `}${spanishSheetProblem(problem)}`)
-    .join('; ');

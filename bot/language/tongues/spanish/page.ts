@@ -1,9 +1,11 @@
 // The shop page and its board, in Spanish. Plain shop language: read through a wet bag, or from the other end of the room.
 
+import { celsiusSpread, minutes as toMinutes } from '../../../../core/units.ts';
 import type { englishPage } from '../english/page.ts';
-import { atTime, spanishPlace, withAmount } from './names.ts';
+import { atTime, capital, spanishPlace, withMinutes } from './names.ts';
+import type { Spoken } from './spoken.ts';
 
-export const spanishPage: typeof englishPage = {
+export const spanishPage = (say: Spoken): typeof englishPage => ({
   title: 'Batchbell',
   opened: (addresses) => `Página del taller: ${addresses}`,
   openedTo: (code) => `Abierta a esta red. Código de entrada: ${code}`,
@@ -19,7 +21,7 @@ export const spanishPage: typeof englishPage = {
     'quiet-from': 'Desde, hora en punto',
     'quiet-to': 'Hasta, hora en punto',
     grade: 'Grado, sa2.5 o sp10',
-    person: 'Quién toma el relevo',
+    person: `Quién toma ${say.the('handover')}`,
     minutes: 'Cuánto tiempo',
     people: 'Quiénes',
     'flush-volume': 'Cuánto',
@@ -29,9 +31,9 @@ export const spanishPage: typeof englishPage = {
     'area-each': 'Área de cada una',
   },
   clocks: {
-    stir: 'Agitado',
+    stir: 'Agitación',
     induction: 'Inducción',
-    pot: 'Vida útil',
+    pot: 'Vida de la mezcla',
     flash: 'Oreo',
     'flash-most': 'Oreo, máximo',
     'recoat-opens': 'Repintado, desde',
@@ -40,20 +42,23 @@ export const spanishPage: typeof englishPage = {
     'lid-off': 'Sin gas',
     surface: 'Aplicar antes de',
   },
-  left: (duration) => withAmount('queda', 'quedan', duration),
-  overFor: (duration) => `pasó hace ${duration}`,
+  left: (minutes, to, f) => {
+    const shown = to === 'up' ? Math.ceil(minutes - 1e-6) : Math.floor(minutes + 1e-6);
+    return `${withMinutes('queda', 'quedan', shown)} ${f.minutesDown(toMinutes(shown))}`;
+  },
+  overFor: (minutes, f) => `pasó hace ${f.minutesDown(minutes)}`,
   given: 'tiempo cumplido',
   stands: 'no corre',
   noFigureNow: 'ahora no cuenta',
-  inTime: (duration) => `en ${duration}`,
-  lateFor: (duration) => `hace ${duration}`,
+  inTime: (minutes, f) => `en ${f.minutesDown(minutes)}`,
+  lateFor: (minutes, f) => `hace ${f.minutesDown(minutes)}`,
   dueNow: 'ahora',
-  airRead: (time, age) => `leído ${atTime(time)}, hace ${age}`,
-  airTooOld: 'lectura vieja: leer otra vez',
+  airRead: (at, age, f) => `leído ${atTime(f, at)}, hace ${f.minutesUp(age)}`,
+  airTooOld: 'lectura vieja: lea otra vez',
   airNever: 'Nadie ha leído el aire todavía',
-  dewPoint: (temperature) => `punto de rocío ${temperature}`,
-  surface: (temperature, spread) =>
-    `acero ${temperature}, ${spread.replace(/^[-−]/, '')} por ${/^[-−]/.test(spread) ? 'debajo' : 'encima'}`,
+  dewPoint: (celsius, f) => `punto de rocío ${f.temperature(celsius)}`,
+  surface: (celsius, spread, f) =>
+    `sustrato ${f.temperature(celsius)}, ${f.spread(celsiusSpread(Math.abs(spread)))} por ${spread < 0 ? 'debajo' : 'encima'}`,
   sections: { rings: 'Próximos avisos', running: 'En marcha' },
   nothingRuns: 'No hay mezclas abiertas ni piezas en espera.',
   more: (count) => `y ${count} más`,
@@ -61,13 +66,20 @@ export const spanishPage: typeof englishPage = {
   rings: 'Avisos',
   batch: (number) => `Mezcla ${number}`,
   can: (number) => `Lata ${number}`,
-  spraying: (place) => `Pistola, ${spanishPlace(place)}`,
+  spraying: (place) => `${capital(say.one('spraying'))}, ${spanishPlace(place)}`,
   sprays: 'pistola en marcha',
-  briefed: 'charla dada',
+  briefed: `${say.one('brief')} dada`,
   gunStill: 'pistola parada',
   inNeed: 'Emergencia…',
-  forPeople: (names) => `para ${names}`,
-  quick: { air: 'Leer aire…', mix: 'Mezcla nueva…', plan: 'Planear…', now: 'En marcha', day: 'El día', help: 'Ayuda' },
+  forPeople: (names) => `para ${new Intl.ListFormat('es').format(names)}`,
+  quick: {
+    air: 'Leer aire…',
+    mix: 'Mezcla nueva…',
+    plan: 'Planificar…',
+    now: 'En marcha',
+    day: 'El día',
+    help: 'Ayuda',
+  },
   kinds: { reply: '', objection: '', misread: '', reminder: 'Aviso', digest: 'El día', error: 'Error' },
   recorded: 'Anotado',
   picture: (title) => `Gráfico: ${title}`,
@@ -77,13 +89,13 @@ export const spanishPage: typeof englishPage = {
   sayLabel: 'Escriba lo que pasó',
   board: 'Tablero',
   conversation: 'Conversación',
-  empty: 'Todavía no hay nada. Leer el aire y abrir una mezcla.',
+  empty: 'Todavía no hay nada. Lea el aire y abra una mezcla.',
   who: '¿Quién es usted?',
   chooseName: 'Escriba el código y toque su nombre.',
   whoHint: 'Lo que escriba y toque queda en el registro con este nombre.',
   boardOnly: 'Tablero de pared, solo para ver',
   joinCode: 'Código de entrada',
-  joinHint: 'El código está en la ventana donde se arrancó Batchbell. Pídaselo al encargado.',
+  joinHint: `El código está en la ventana donde se arrancó Batchbell. Pídaselo ${say.toThe('lead')}.`,
   join: 'Entrar',
   wrongCode: 'Ese no es el código.',
   tooMany: (seconds) => `Demasiadas veces seguidas. Espere ${seconds} s y pruebe otra vez.`,
@@ -109,4 +121,4 @@ export const spanishPage: typeof englishPage = {
     bellWaits: 'Activar',
     unread: 'Ir a lo último',
   },
-};
+});

@@ -3,25 +3,26 @@
 import type { FailedReading } from '../../../../core/part/part-events.ts';
 import type { ReadingObjection } from '../../../../core/part/part-objections.ts';
 import type { Figures } from '../../figures.ts';
-import { spanishFilm } from './parts.ts';
+import { spanishFilm } from './film.ts';
+import type { Spoken } from './spoken.ts';
 
 const onCoupon = ({ coupon }: { readonly coupon?: true | undefined }) => (coupon === true ? ', en su probeta' : '');
 
-export function spanishFailed(reading: FailedReading, f: Figures): string {
+export function spanishFailed(say: Spoken, reading: FailedReading, f: Figures): string {
   switch (reading.of) {
     case 'film':
-      return `película seca ${f.list(reading.micrometres.map((film) => f.film(film)))} fuera de su regla`;
+      return `espesor de película seca (EPS) fuera de su regla: ${f.list(reading.micrometres.map((film) => f.film(film)))}`;
     case 'adhesion':
       return `adherencia ${reading.rating}${onCoupon(reading)}`;
     case 'rub':
-      return `la película cedió al frotar con disolvente, ${reading.doubleRubs} dobles frotes${onCoupon(reading)}`;
+      return `la película cedió al frotar con ${say.one('solvent')}, ${reading.doubleRubs} dobles frotes${onCoupon(reading)}`;
   }
 }
 
-export function spanishReadingObjection(objection: ReadingObjection, f: Figures): string {
+export function spanishReadingObjection(say: Spoken, objection: ReadingObjection, f: Figures): string {
   switch (objection.code) {
     case 'film-outside':
-      return spanishFilm(objection.finding, f);
+      return spanishFilm(say, objection.finding, f);
     case 'adhesion-failed':
       return `Una adherencia ${objection.rating} no pasa: pasan 3B o mejor y, según ISO 2409, 2 o mejor (práctica común, sin fuente).`;
     case 'rubbed-through':

@@ -2,8 +2,9 @@
 
 import type { ThrownWhy } from '../../../../core/records/material.ts';
 import type { englishRecords } from '../english/records.ts';
-import { counted, spanishDay, spanishMaterialName, spanishMethod, spanishSource, spanishWho } from './names.ts';
+import { counted, methodNamed, spanishDay, spanishMaterialName, spanishSource, spanishWho } from './names.ts';
 import { spanishRingName } from './rings.ts';
+import type { Spoken } from './spoken.ts';
 
 const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
   'left-over': 'sobrante',
@@ -15,7 +16,7 @@ const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
 
 const rollingYear = 'año móvil';
 
-export const spanishRecords: typeof englishRecords = {
+export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   span: (first, last) =>
     first === last ? `El día entero: ${spanishDay(first)}` : `Del ${spanishDay(first)} al ${spanishDay(last)}`,
   idle: 'En ese tiempo no se anotó nada.',
@@ -29,14 +30,14 @@ export const spanishRecords: typeof englishRecords = {
   caught: (batch, mass) => `Mezcla ${batch}: ${mass} recogidos y usados otra vez`,
   ratio: (batch, error) => `Mezcla ${batch}: relación ${error}`,
   stir: (batch, wanted, given) => `Mezcla ${batch}: agitado, pedía ${wanted}, tuvo ${given}`,
-  coated: (part, batch, method, time, by) => `${time} ${part}: ${spanishMethod(method)}, mezcla ${batch}, por ${by}`,
+  coated: (part, batch, method, time, by) => `${time} ${part}: ${methodNamed(say, method)}, mezcla ${batch}, por ${by}`,
   released: (parts) => `Liberadas: ${parts}`,
   held: (part, what) => `${part}: ${what}`,
   deviation: (time, by, what) => `! ${time} ${spanishWho(by)}: ${what}`,
   permission: (time, by, what, why) => `! ${time} ${by}, con permiso previo (${why}): ${what}`,
   correction: (time, by, was, is, why) =>
     `Corregido ${time} por ${by}: antes ${was}, ahora ${is}${why === '' ? '' : ` (${why})`}`,
-  slowest: (key, minutes) => `Respuesta más lenta: ${spanishRingName(key)}, ${minutes}`,
+  slowest: (key, minutes) => `Respuesta más lenta: ${spanishRingName(say, key)}, ${minutes}`,
   can: (can, letter, lot, poured, left) =>
     `Lata ${can}: Parte ${letter} lote ${lot}, vertidos ${poured}, quedan ${left}`,
   air: (time, what) => `${time} ${what}`,
@@ -52,7 +53,7 @@ export const spanishRecords: typeof englishRecords = {
   details: { serial: 'serie', job: 'orden', customer: 'cliente', metal: '', wall: 'pared' },
   phase: (phase) => `Está: ${phase}`,
   coat: (number, time, by, method, batch, sheet) =>
-    `Capa ${number}: ${time} ${spanishMethod(method)} por ${by}, mezcla ${batch}, ${sheet}`,
+    `Capa ${number}: ${time} ${methodNamed(say, method)} por ${by}, mezcla ${batch}, ${sheet}`,
   lot: (letter, lot, can, mass) => `  Parte ${letter}: lote ${lot}, lata ${can}, ${mass}`,
   noLots: '  Lotes: no constan; nadie anotó ninguna lata.',
   airThen: (what) => `  Aire: ${what}`,
@@ -135,14 +136,14 @@ export const spanishRecords: typeof englishRecords = {
   backupStays: 'Queda en la máquina que guarda el registro, en su carpeta «copies».',
   backupHow: 'Para recuperarlo, arrancar con la copia: --data y dónde está. Después, verificar.',
   backupFailed: (why) => `No se hizo la copia: ${why}`,
-  backupWho: (who) => `Pedírsela a: ${who}.`,
+  backupWho: (who) => `Pídasela a: ${who}.`,
   backupRole: 'La copia de todo el registro la saca un encargado o un supervisor.',
   backupName: 'Decir un nombre de archivo sencillo, letras, cifras, punto y guion: copia viernes.sqlite.',
 
   keep: 'Cuánto se guarda cada registro, como mínimo',
-  keepYears: (what, years, source) => `${what}: ${years} años (${spanishSource(source)})`,
-  keepUntil: (what, until, source) => `${what}: ${until} (${spanishSource(source)})`,
-  ledgerHolds: (field, source) => `El libro de disolventes lleva ${field} (${spanishSource(source)})`,
+  keepYears: (what, years, source) => `${what}: ${years} años (${spanishSource(say, source)})`,
+  keepUntil: (what, until, source) => `${what}: ${until} (${spanishSource(say, source)})`,
+  ledgerHolds: (field, source) => `El libro de disolventes lleva ${field} (${spanishSource(say, source)})`,
   ledgerFields: {
     name: 'el nombre de cada material',
     volume: 'su volumen',
@@ -223,7 +224,8 @@ export const spanishRecords: typeof englishRecords = {
       range: 'la película de la ficha, sin regla de aceptación nombrada',
     },
     noRule: 'Para este producto no se nombra regla de aceptación: se dan lecturas, sin dictamen.',
-    judged: (rule, least, most, source) => `Según ${rule}: de ${least} a ${most}. Fuente: ${spanishSource(source)}.`,
+    judged: (rule, least, most, source) =>
+      `Según ${rule}: de ${least} a ${most}. Fuente: ${spanishSource(say, source)}.`,
     noReadings: 'No se leyó película seca.',
     readingLine: (state, list) => `Película ${state === 'wet' ? 'húmeda' : 'seca'}: ${list}`,
     statistics: (mean, low, high, count) => `${count} lecturas en seco: media ${mean}, mínima ${low}, máxima ${high}.`,
@@ -239,4 +241,4 @@ export const spanishRecords: typeof englishRecords = {
     printed: (crew, time) => `${crew}, impreso ${time}`,
     page: (number, of) => `${number} / ${of}`,
   },
-};
+});

@@ -4,98 +4,116 @@ import type { LateWhy } from '../../../../core/ports.ts';
 import type { ReminderKind } from '../../../../core/reminders/wanted-reminder.ts';
 import { ringNamed } from '../../ring-key.ts';
 import type { englishUnproved, RingWords } from '../english/rings.ts';
-import { spanishDay, spanishPlace } from './names.ts';
+import { capital, spanishDay, spanishPlace } from './names.ts';
+import type { Spoken } from './spoken.ts';
 
 const byKnownTime = 'Por el tiempo que consta. Tiempo cumplido no es pieza liberada.';
 
-export const spanishRings: Readonly<Record<ReminderKind, RingWords>> = {
-  'stir-done': { title: (name) => `Mezcla ${name}: agitado cumplido`, act: 'Parar el agitador y filtrar.' },
+export const spanishRings = (say: Spoken): Readonly<Record<ReminderKind, RingWords>> => ({
+  'stir-done': { title: (name) => `Mezcla ${name}: agitación cumplida`, act: 'Pare el agitador y filtre.' },
   'induction-done': {
     title: (name) => `Mezcla ${name}: inducción cumplida`,
-    act: 'Ya se puede aplicar como dice la ficha.',
+    act: `Ya se puede aplicar como dice ${say.the('sheet')}.`,
   },
   'stir-paused': {
     title: (name) => `Mezcla ${name}: el agitador sigue parado`,
-    act: 'Su tiempo no corre. Arrancarlo otra vez, o vaciar la mezcla si ya no se usa.',
+    act: 'Su tiempo no corre. Arránquelo otra vez, o vacíe la mezcla si ya no se usa.',
   },
   'pot-half': {
-    title: (name) => `Mezcla ${name}: ya pasó la mitad de la vida útil`,
-    act: 'Mirarla: si está espesa o gelificada, se acabó, diga lo que diga el reloj.',
+    title: (name) => `Mezcla ${name}: ya pasó la mitad de su vida`,
+    act: 'Mírela: si está espesa o gelificada, se acabó, diga lo que diga el reloj.',
   },
   'pot-margin': {
-    title: (name) => `Mezcla ${name}: acabar ya`,
-    act: 'Queda el tiempo de vaciarla y lavar el equipo.',
+    title: (name) => `Mezcla ${name}: termine ya`,
+    act: 'Queda el tiempo de vaciarla y lavar pistola y recipientes.',
   },
   'pot-end': {
-    title: (name) => `Mezcla ${name}: vida útil terminada`,
-    act: 'No aplicar más. Vaciar y lavar; el residuo, apartado como dice la ficha.',
+    title: (name) => `Mezcla ${name}: vida de la mezcla terminada`,
+    act: `No aplique más. Vacíe y lave; el residuo, apartado como dice ${say.the('sheet')}.`,
   },
   'surface-ends': {
     title: (name) => `${name}: superficie preparada, queda media hora como mucho`,
-    act: 'Aplicar antes de esa hora, o volver a preparar.',
+    act: 'Aplique antes de esa hora, o prepárela otra vez.',
   },
-  'flash-least': { title: (name) => `${name}: oreo, mínimo cumplido`, act: 'Tocarla. Si está seca, decir seca.' },
-  'flash-most': { title: (name) => `${name}: oreo, máximo cumplido`, act: 'Nadie ha dicho que esté seca. Ir a verla.' },
-  'recoat-opens': { title: (name) => `${name}: se abre la ventana de repintado`, act: 'Ya admite la capa siguiente.' },
+  'flash-least': { title: (name) => `${name}: oreo, mínimo cumplido`, act: 'Tóquela. Si está seca, anótela seca.' },
+  'flash-most': {
+    title: (name) => `${name}: oreo, máximo cumplido`,
+    act: 'Nadie ha dicho que esté seca. Vaya a verla.',
+  },
+  'recoat-opens': {
+    title: (name) => `${name}: se abre ${say.the('recoat-window')}`,
+    act: 'Ya admite la capa siguiente.',
+  },
   'recoat-closes': {
-    title: (name) => `${name}: la ventana de repintado se cierra en dos horas`,
-    act: 'Aplicar ahora, o dejarla.',
+    title: (name) => `${name}: ${say.the('recoat-window')} se cierra en dos horas`,
+    act: 'Aplique ahora, o déjela.',
   },
   'temp-due': {
     title: (name) => `${name}: ya debería estar a temperatura, sin medir`,
-    act: 'Solo por el metal y la pared. Leer la propia pieza y decir sonda: su tiempo empieza con esa lectura.',
+    act: 'Solo por el metal y la pared. Lea la propia pieza y anótela con sonda: su tiempo empieza con esa lectura.',
   },
   'stage-handle': {
-    title: (name) => `${name}: según la ficha, ya se puede manipular`,
-    act: 'Por el tiempo que consta. Tocarla primero; tiempo cumplido no es pieza liberada.',
+    title: (name) => `${name}: según ${say.the('sheet')}, ya se puede manipular`,
+    act: 'Por el tiempo que consta. Tóquela primero; tiempo cumplido no es pieza liberada.',
   },
-  'stage-service': { title: (name) => `${name}: según la ficha, ya puede entrar en servicio`, act: byKnownTime },
-  'stage-full': { title: (name) => `${name}: según la ficha, resistencia completa`, act: byKnownTime },
-  handover: { title: () => 'Le espera un relevo', act: 'Leer lo que sigue en marcha y decir tomar relevo.' },
+  'stage-service': {
+    title: (name) => `${name}: según ${say.the('sheet')}, ya puede entrar en servicio`,
+    act: byKnownTime,
+  },
+  'stage-full': { title: (name) => `${name}: según ${say.the('sheet')}, resistencia completa`, act: byKnownTime },
+  handover: {
+    title: () => `Le espera ${say.a('handover')}`,
+    act: 'Lea lo que sigue en marcha y escriba: tomar relevo.',
+  },
   'cure-done': {
     title: (name) => `${name}: tiempo de curado cumplido`,
-    act: 'Sacarla y dejarla enfriar. Tiempo cumplido no es pieza liberada.',
+    act: 'Sáquela y déjela enfriar. Tiempo cumplido no es pieza liberada.',
   },
   'air-due': {
     title: (name) => `Leer el aire: ${spanishPlace(name)}`,
-    act: 'La última lectura está a punto de quedarse vieja. Decir, por ejemplo, aire 24C 48%.',
+    act: `La última lectura está a punto de quedarse vieja. Escriba, por ejemplo: ${airExample(say)}.`,
   },
   blanket: {
     title: (name) => `Lata ${name}: gas ahora`,
-    act: 'Tiene aire encima. Meter gas, tapar y decir gas puesto.',
+    act: 'Tiene aire encima. Meta gas, tape y escriba: gas puesto.',
   },
-  'can-stirred': { title: (name) => `Lata ${name}: agitado cumplido`, act: 'Verter ahora, y gas sobre el resto.' },
+  'can-stirred': {
+    title: (name) => `Lata ${name}: agitación cumplida`,
+    act: 'Vierta ahora, y ponga gas sobre el resto.',
+  },
   morning: { title: () => 'Repaso de la mañana', act: '' },
   brief: {
-    title: (name) => `Sesión ${name}: charla ahora`,
-    act: 'Leer lo de abajo fuera de la zona de pistola, y decir leída.',
+    title: (name) => `Sesión ${name}: ${say.one('brief')} ahora`,
+    act: 'Lea lo de abajo fuera de la zona, y fírmela: firmada.',
   },
   'spell-end': {
     title: (name) => `Sesión ${name}: tiempo máximo de pistola cumplido`,
-    act: 'Que paren: por señas, sin escribir dentro. Charla nueva antes de seguir.',
+    act: `Que paren: por señas, sin escribir dentro. ${capital(say.one('brief'))} nueva antes de seguir.`,
   },
   'air-recheck': {
-    title: (name) => `Sesión ${name}: volver a mirar`,
-    act: 'Desde fuera: ¿sigue en marcha la extracción?, ¿sigue el aire suministrado? Leer el aire y decirlo: aire 24C 48%.',
+    title: (name) => `Sesión ${name}: mire otra vez`,
+    act: `Desde fuera: ¿sigue en marcha la extracción?, ¿sigue el aire suministrado? Lea el aire y escriba: ${airExample(say)}.`,
   },
   flush: {
-    title: (name) => `Sesión ${name}: lavar la pistola`,
-    act: 'Ahora, en la cabina y con la extracción en marcha. Avisa hasta que alguien diga lavar.',
+    title: (name) => `Sesión ${name}: lave la pistola`,
+    act: 'Ahora, en la cabina y con la extracción en marcha. Avisa hasta que alguien anote el lavado.',
   },
   vessels: {
-    title: (name) => `Sesión ${name}: lavar los recipientes`,
-    act: 'Botes, vasos y herramientas, antes de que endurezca. Avisa hasta que alguien diga lavar recipientes.',
+    title: (name) => `Sesión ${name}: lave los recipientes`,
+    act: 'Botes, vasos y herramientas, antes de que endurezca. Avisa hasta que alguien anote el lavado de recipientes.',
   },
   'fan-off': {
-    title: (name) => `Sesión ${name}: se cumplió el tiempo de extracción de la ficha`,
-    act: 'La película húmeda sigue soltando vapor: mirar qué se está secando antes de apagarla.',
+    title: (name) => `Sesión ${name}: se cumplió el tiempo de extracción ${say.ofThe('sheet')}`,
+    act: 'La película húmeda sigue soltando vapor: mire qué se está secando antes de apagarla.',
   },
-  'bell-test': { title: () => 'Prueba de avisos', act: 'Si le llega, decir enterado.' },
+  'bell-test': { title: () => 'Prueba de avisos', act: 'Si le llega, conteste enterado.' },
   digest: { title: (name) => `El día: ${spanishDay(name)}`, act: '' },
-};
+});
+
+const airExample = (say: Spoken): string => (say.locale === 'es-US' ? 'aire 75F 48%' : 'aire 24C 48%');
 
 export const spanishUnproved: typeof englishUnproved = {
-  'stir-done': (name) => `Mezcla ${name}: agitado cumplido por reloj, sin comprobar`,
+  'stir-done': (name) => `Mezcla ${name}: agitación cumplida por reloj, sin comprobar`,
   'induction-done': (name) => `Mezcla ${name}: inducción cumplida por reloj, sin comprobar`,
   'cure-done': (name) => `${name}: curado cumplido por reloj, sin comprobar`,
 };
@@ -110,7 +128,7 @@ export const spanishLate: Readonly<Record<LateWhy, string>> = {
 };
 
 /** A bell by what it says: `batch/1/stir-done` is the machine's name for it. */
-export function spanishRingName(key: string): string {
+export function spanishRingName(say: Spoken, key: string): string {
   const ring = ringNamed(key);
-  return ring === undefined ? key : spanishRings[ring.kind].title(ring.name);
+  return ring === undefined ? key : spanishRings(say)[ring.kind].title(ring.name);
 }

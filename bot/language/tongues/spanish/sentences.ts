@@ -19,19 +19,14 @@ import type { BatchPhase } from '../../../../core/batch/batch.ts';
 import type { PartPhase } from '../../../../core/part/part.ts';
 import type { FactId } from '../../../cards/fact-ids.ts';
 import type { ButtonId, Words } from '../english/sentences.ts';
+import type { Profile } from '../profile.ts';
 import { spanishChat } from './chat.ts';
 import { spanishFact } from './facts.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishMaterial } from './material.ts';
 import { spanishMisread } from './misreads.ts';
 import { spanishNames, spanishTyped } from './names.ts';
-import {
-  spanishHeldBack,
-  spanishNoFigure,
-  spanishObjection,
-  spanishRuleSources,
-  spanishUnclear,
-} from './objections.ts';
+import { spanishHeldBack, spanishNoFigure, spanishObjection, spanishRuleSources } from './objections.ts';
 import { spanishPage } from './page.ts';
 import { spanishParts } from './parts.ts';
 import { spanishRecords } from './records.ts';
@@ -39,7 +34,9 @@ import { spanishReplies } from './replies.ts';
 import { spanishLate, spanishRings, spanishUnproved } from './rings.ts';
 import { spanishSession } from './session.ts';
 import { spanishSettings } from './settings.ts';
-import { slotNames } from './slots.ts';
+import { spanishSlots } from './slots.ts';
+import { spokenIn } from './spoken.ts';
+import { spanishUnclear } from './unclear.ts';
 import { spanishUndo } from './undo.ts';
 
 const facts: Readonly<Record<FactId, string>> = {
@@ -250,32 +247,35 @@ const blend: Words['blend'] = {
   induction: { wanted: 'Inducción que pide', given: 'Inducción que lleva', doneAt: 'Fin de la inducción' },
 };
 
-export const spanish: Words = {
-  facts,
-  phases,
-  blend,
-  buttons,
-  names: spanishNames,
-  typed: spanishTyped,
-  session: spanishSession,
-  settings: spanishSettings,
-  page: spanishPage,
-  chat: spanishChat,
-  replies: spanishReplies,
-  material: spanishMaterial,
-  records: spanishRecords,
-  parts: spanishParts,
-  objection: spanishObjection,
-  unclear: spanishUnclear,
-  ruleSources: spanishRuleSources,
-  noFigure: spanishNoFigure,
-  heldBack: spanishHeldBack,
-  holdReason: spanishHoldReason,
-  misread: spanishMisread,
-  fact: spanishFact,
-  slots: slotNames,
-  rings: spanishRings,
-  unproved: spanishUnproved,
-  late: spanishLate,
-  undo: spanishUndo,
-};
+export function spanishIn(locale: Profile['locale']): Words {
+  const say = spokenIn(locale);
+  return {
+    facts,
+    phases,
+    blend,
+    buttons,
+    names: spanishNames(say),
+    typed: spanishTyped,
+    session: spanishSession(say),
+    settings: spanishSettings(say),
+    page: spanishPage(say),
+    chat: spanishChat(say),
+    replies: spanishReplies(say),
+    material: spanishMaterial(say),
+    records: spanishRecords(say),
+    parts: spanishParts(say),
+    objection: (objection, f) => spanishObjection(say, objection, f),
+    unclear: (unclear, f) => spanishUnclear(say, unclear, f),
+    ruleSources: spanishRuleSources(say),
+    noFigure: spanishNoFigure(say),
+    heldBack: (without, f) => spanishHeldBack(say, without, f),
+    holdReason: (hold, f) => spanishHoldReason(say, hold, f),
+    misread: spanishMisread(say),
+    fact: (fact, f) => spanishFact(say, fact, f),
+    slots: spanishSlots(say),
+    rings: spanishRings(say),
+    unproved: spanishUnproved,
+    late: spanishLate,
+    undo: spanishUndo(say),
+  };
+}

@@ -8,32 +8,33 @@ import type {
 } from '../../../../core/session/session-objections.ts';
 import type { Figures } from '../../figures.ts';
 import { spanishNames } from './names.ts';
+import type { Spoken } from './spoken.ts';
 
-const lapsed: Readonly<Record<LapsedBy, string>> = {
+const lapsed = (say: Spoken): Readonly<Record<LapsedBy, string>> => ({
   later: 'se dio después',
   closed: 'ya se cerró',
   batch: 'era para otra mezcla',
   booth: 'era para otra cabina',
   shift: 'ha cambiado el turno',
-  spell: 'se cumplió el tiempo máximo de pistola de la ficha',
-};
+  spell: `se cumplió el tiempo máximo de pistola ${say.ofThe('sheet')}`,
+});
 
 /** What the supervisor may do, and how. */
 const byAssessment =
-  'Esto solo lo puede permitir antes un supervisor, con permiso y el nombre de la evaluación escrita de la empresa.';
+  'Solo lo puede permitir antes un supervisor: la misma línea, con permiso y el nombre de la evaluación escrita de la empresa.';
 
-export function spanishSessionObjection(objection: SessionObjection, f: Figures): string {
+export function spanishSessionObjection(say: Spoken, objection: SessionObjection, f: Figures): string {
   switch (objection.code) {
     case 'no-brief':
-      return 'No hay charla abierta, y esta cuadrilla la da antes de la pistola. Decir charla, y quién pinta.';
+      return `No hay ${say.one('brief')} abierta, y ${say.this('crew')} la da antes de pintar a pistola. Escriba: charla, y quién pinta.`;
     case 'brief-lapsed':
-      return `La charla de la sesión ${objection.session} ya no vale: ${lapsed[objection.because]}. Darla otra vez.`;
+      return `La ${say.one('brief')} de la sesión ${objection.session} ya no vale: ${lapsed(say)[objection.because]}. Dela otra vez.`;
     case 'brief-not-acknowledged':
-      return `Charla de la sesión ${objection.session}, pendiente de leer: ${f.list(objection.people)}. Cada uno dice leída, fuera de la zona de pistola.`;
+      return `Sesión ${objection.session}, falta por firmar la ${say.one('brief')}: ${f.list(objection.people)}. Cada uno escribe firmada, fuera de la zona.`;
     case 'inside-vessel':
       return 'Dentro de un tanque nada de esto vale: hace falta el permiso de la empresa para espacios confinados.';
     case 'may-not-spray':
-      return `Por norma de la cuadrilla, sin autorización para la pistola: ${f.list(objection.people)}.`;
+      return `Por norma ${say.ofThe('crew')}, sin autorización para pintar: ${f.list(objection.people)}.`;
     case 'no-extraction-no-air': {
       const extraction =
         objection.extraction === 'off' ? 'No hay extracción' : 'Nadie ha dicho que la extracción funcione';
@@ -45,41 +46,41 @@ export function spanishSessionObjection(objection: SessionObjection, f: Figures)
         objection.missing === 'velocity'
           ? 'no se midió la velocidad frontal'
           : 'no consta el frente abierto de la cabina';
-      return `El cálculo pide ${f.flowUp(objection.asks)}, y ${missing}. ${byAssessment}`;
+      return `Caudal requerido por cálculo: ${f.flowUp(objection.asks)}, y ${missing}. ${byAssessment}`;
     }
     case 'fan-too-weak':
-      return `La extracción no da lo que se pide: ${f.list(objection.short.map((short) => shortOf(short, f)))}. ${byAssessment}`;
+      return `La extracción no basta: ${objection.short.map((short) => shortOf(short, f)).join('; ')}. ${byAssessment}`;
     case 'gear-not-flushed': {
       const what = objection.gear === 'gun' ? 'la pistola esté lavada' : 'los recipientes estén lavados';
-      const left = objection.left.map(spanishNames.solvent);
+      const left = objection.left.map(spanishNames(say).solvent);
       return `Nadie ha dicho que ${what}${left.length === 0 ? '' : `; falta: ${f.list(left)}`}.`;
     }
     case 'rags-not-canned':
-      return 'Nadie ha dicho que filtros y trapos estén en su bote cerrado.';
+      return 'Nadie ha dicho que filtros y trapos estén en su contenedor cerrado.';
   }
 }
 
 function shortOf(short: FanShort, f: Figures): string {
   switch (short.of) {
     case 'lel':
-      return `da ${f.flowDown(short.gives)}, y se piden ${f.flowUp(short.asks)} para no pasar de la parte fijada del límite de explosividad`;
+      return `caudal disponible ${f.flowDown(short.gives)}, requerido por el LIE ${f.flowUp(short.asks)}`;
     case 'exposure':
-      return `da ${f.flowDown(short.gives)}, y se piden ${f.flowUp(short.asks)} para respirar sin aire suministrado`;
+      return `caudal disponible ${f.flowDown(short.gives)}, requerido para respirar sin aire suministrado ${f.flowUp(short.asks)}`;
     case 'face':
-      return `${f.speed(short.gives)} de velocidad frontal, y se piden ${f.speed(short.asks)}`;
+      return `velocidad frontal ${f.speed(short.gives)}, requerida ${f.speed(short.asks)}`;
   }
 }
 
-export function spanishSessionUnclear(unclear: SessionUnclear, f: Figures): string {
+export function spanishSessionUnclear(say: Spoken, unclear: SessionUnclear, f: Figures): string {
   switch (unclear.code) {
     case 'no-such-session':
       return `No hay sesión ${unclear.session}.${unclear.live.length === 0 ? '' : ` Abiertas: ${open(unclear.live, f)}.`}`;
     case 'which-session':
       return unclear.live.length === 0
-        ? 'No hay sesión de pistola abierta. Decir charla, y quién pinta.'
+        ? 'No hay sesión de pintado abierta. Escriba: charla, y quién pinta.'
         : `¿Qué sesión? Abiertas: ${open(unclear.live, f)}.`;
     case 'not-exposed':
-      return `${unclear.person} no está en la charla de la sesión ${unclear.session}. Decir cerca ${unclear.person} pinta, queda o fuera.`;
+      return `${unclear.person} no está en la ${say.one('brief')} de la sesión ${unclear.session}. Escriba: cerca ${unclear.person} pinta, queda o fuera.`;
   }
 }
 

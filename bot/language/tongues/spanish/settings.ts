@@ -2,23 +2,25 @@
 
 import type { SettingName } from '../../../../core/settings.ts';
 import { englishSettings, type SettingWords } from '../english/settings.ts';
+import { capital } from './names.ts';
+import type { Spoken } from './spoken.ts';
 
-const names: Readonly<Record<SettingName, SettingWords>> = {
-  crew: { label: 'Cuadrilla', asked: 'nombre de la cuadrilla' },
+const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
+  crew: { label: capital(say.one('crew')), asked: `nombre ${say.ofThe('crew')}` },
   zone: { label: 'Zona horaria', asked: 'zona horaria, Europe/Madrid', hint: 'Europe/Madrid, o solo la ciudad' },
   'crew-language': {
-    label: 'Idioma de la cuadrilla',
-    asked: 'es o en',
+    label: `Idioma ${say.ofThe('crew')}`,
+    asked: 'es o en, o el de un país: es-US',
     hint: 'El del mensaje de cada mezcla, que leen todos. Cada uno puede tener otro para sus respuestas.',
     typed: 'idioma-cuadrilla',
   },
   'crew-units': {
-    label: 'Unidades de la cuadrilla',
+    label: `Unidades ${say.ofThe('crew')}`,
     asked: 'métricas o us',
     typed: 'unidades-cuadrilla',
   },
-  role: { label: 'Puesto', asked: 'quién; operario, encargado o supervisor' },
-  sheet: { label: 'Ficha', asked: 'ficha' },
+  role: { label: 'Puesto', asked: `quién; operario, ${say.one('lead')} o supervisor` },
+  sheet: { label: capital(say.one('sheet')), asked: say.one('sheet') },
   'air-limit': {
     label: 'Validez del aire',
     asked: 'cuánto tiempo vale una lectura del aire',
@@ -30,23 +32,27 @@ const names: Readonly<Record<SettingName, SettingWords>> = {
   quiet: { label: 'Silencio', asked: 'horas de silencio', hint: '22-6. Lo urgente avisa igual. Vacío: sin silencio.' },
   bell: { label: 'Prueba de avisos en cada turno', asked: 'sí o no, entra o sale' },
   emergency: { label: 'Emergencia', asked: 'teléfono, ojos, derrame, fuego, caído o caliente' },
-  brief: { label: 'Charla antes de la pistola', asked: 'sí o no, entra o sale' },
-  'brief-ahead': { label: 'Antelación de la charla', asked: 'con cuánta antelación', typed: 'charla-antes' },
+  brief: { label: `${capital(say.one('brief'))} antes de pintar`, asked: 'sí o no, entra o sale' },
+  'brief-ahead': {
+    label: `Antelación de la ${say.one('brief')}`,
+    asked: 'con cuánta antelación',
+    typed: 'charla-antes',
+  },
   sprayers: { label: 'Pintores', asked: 'quiénes' },
   booth: { label: 'Cabina', asked: 'área' },
-  lel: { label: 'Parte del límite de explosividad', asked: 'parte del límite de explosividad' },
+  lel: { label: 'Fracción del LIE', asked: 'fracción del LIE, en %' },
   mixing: { label: 'Factor de mezcla de aire', asked: 'factor de mezcla de aire', typed: 'factor-aire' },
   rate: { label: 'Ritmo', asked: 'ritmo de aplicación' },
   units: { label: 'Unidades', asked: 'métricas o us' },
-  language: { label: 'Su idioma', asked: 'es o en' },
+  language: { label: 'Su idioma', asked: 'es o en, o el de un país: es-US' },
   rings: { label: 'Sus avisos', asked: 'hilo o directo', hint: 'Adónde le llegan los avisos.' },
-};
+});
 
-export const spanishSettings: typeof englishSettings = {
-  names,
+export const spanishSettings = (say: Spoken): typeof englishSettings => ({
+  names: namesOf(say),
   units: { metric: 'métricas', us: 'EE. UU.' },
   rings: { thread: 'en el hilo de la mezcla', direct: 'por mensaje directo' },
   languages: englishSettings.languages,
   languagesTyped: { en: 'ingles', es: 'espanol, castellano' },
   role: (person, role) => `${person} (${role})`,
-};
+});

@@ -3,10 +3,11 @@
 
 import type { Slot } from '../../slots.ts';
 import { spanishMethodList } from './methods.ts';
+import type { Spoken } from './spoken.ts';
 
-export const slotNames: Readonly<Record<Slot, string>> = {
+export const spanishSlots = (say: Spoken): Readonly<Record<Slot, string>> => ({
   amount: 'cuánto se mezcla',
-  sheet: 'ficha',
+  sheet: say.one('sheet'),
   batch: 'número de mezcla',
   'part-a': 'Parte A',
   'part-b': 'Parte B',
@@ -35,15 +36,15 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   area: 'área',
   'air-temperature': 'temperatura del aire',
   humidity: 'humedad',
-  'surface-temperature': 'temperatura de la superficie',
+  'surface-temperature': 'temperatura del sustrato',
   'lowest-temperature': 'temperatura mínima',
   'part-temperature': 'temperatura de la pieza',
   'oven-temperature': 'temperatura del horno',
   'highest-temperature': 'temperatura máxima que aguanta',
-  'wet-film': 'película húmeda',
-  'dry-film': 'película seca',
+  'wet-film': 'espesor de película húmeda (EPH)',
+  'dry-film': 'espesor de película seca (EPS)',
   grade: 'grado de preparación',
-  profile: 'perfil',
+  profile: say.one('profile'),
   salts: 'sales',
   dust: 'polvo',
   pass: 'otra pasada',
@@ -72,8 +73,8 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   'yes-or-no': 'sí o no',
   'spray-rate': 'cuánto se pinta por hora',
   gear: 'pistola o recipientes',
-  solvent: 'disolvente',
-  'flush-volume': 'cuánto disolvente',
+  solvent: say.one('solvent'),
+  'flush-volume': `cuánto ${say.one('solvent')}`,
   'until-day': 'hasta qué día',
   told: 'qué pasó',
   'wet-load': 'peso de la carga húmeda',
@@ -83,7 +84,7 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   work: 'qué trabajo',
   verb: 'de qué se trata, con una palabra como mezclar o aplicar',
   material: 'material',
-  'solvent-amount': 'cantidad de disolvente',
+  'solvent-amount': `cantidad de ${say.one('solvent')}`,
   use: 'para qué',
   which: 'este o pasado',
   span: 'qué días',
@@ -93,4 +94,4 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   hash: 'huella',
   file: 'archivo',
   day: 'día',
-};
+});

@@ -4,7 +4,8 @@ import type { Opening, Typed } from '../typed.ts';
 import { spanishMeanings } from './lexicon.ts';
 import { spanishMethods } from './methods.ts';
 import { spanishSettings } from './settings.ts';
-import { slotNames } from './slots.ts';
+import { spanishSlots } from './slots.ts';
+import { spokenIn } from './spoken.ts';
 import { spanishTerms } from './terms.ts';
 import { spanishTimes } from './times.ts';
 import { spanishUnits } from './units.ts';
@@ -42,17 +43,20 @@ const openings: readonly Opening[] = [
   { words: 'anónimo', verb: 'near-miss', anonymous: true },
 ];
 
+/** What is typed for a setting is the same in every country. */
+const settings = spanishSettings(spokenIn('es-ES'));
+
 export const spanishTyped: Typed = {
   verbs: spanishVerbs,
   openings,
   terms: spanishTerms,
-  slots: slotNames,
+  slots: spanishSlots(spokenIn('es-ES')),
   meanings: spanishMeanings,
   methods: spanishMethods,
   units: spanishUnits,
   times: spanishTimes,
-  settings: spanishSettings.names,
-  languages: spanishSettings.languagesTyped,
+  settings: settings.names,
+  languages: settings.languagesTyped,
   runsInto: 'mezcla lata',
   pots: 'mezcla olla',
   noSlips: 'salir se me te le les lo la lo las el nos hay ha han una',

@@ -8,6 +8,7 @@ import type { Figures } from '../../figures.ts';
 import type { Words } from '../english/sentences.ts';
 import { spanishFact } from './facts.ts';
 import { spanishPlace, spanishTyped } from './names.ts';
+import type { Spoken } from './spoken.ts';
 
 /** With what it was done to, where the act itself does not say so. */
 function about(entry: Pick<Entry, 'stream' | 'fact'>): string {
@@ -28,13 +29,16 @@ function about(entry: Pick<Entry, 'stream' | 'fact'>): string {
   }
 }
 
-export const spanishUndo: Words['undo'] = {
-  act: (entry, f) => `${about(entry)}${spanishFact(entry.fact, f)}`,
+export const spanishUndo = (say: Spoken): Words['undo'] => ({
+  act: (entry, f) => actTold(say, entry, f),
   takeBack: (act) => `Anular: ${act}`,
-};
+});
 
-const named = ({ entry, corrected }: ActTold, f: Figures): string =>
-  `${corrected ? 'la corrección de ' : ''}${spanishUndo.act(entry, f)} (${f.timeDown(entry.happenedAt)})`;
+const actTold = (say: Spoken, entry: Pick<Entry, 'stream' | 'fact'>, f: Figures): string =>
+  `${about(entry)}${spanishFact(say, entry.fact, f)}`;
+
+const named = (say: Spoken, { entry, corrected }: ActTold, f: Figures): string =>
+  `${corrected ? 'la corrección de ' : ''}${actTold(say, entry, f)} (${f.timeDown(entry.happenedAt)})`;
 
 function amendOf({ verb, batch, can, part, place }: AmendTarget): string {
   const what = [batch, can, part].find((each) => each !== undefined);
@@ -43,37 +47,37 @@ function amendOf({ verb, batch, can, part, place }: AmendTarget): string {
     .join(' ');
 }
 
-export function spanishUndoUnclear(unclear: UndoUnclear, f: Figures): string {
+export function spanishUndoUnclear(say: Spoken, unclear: UndoUnclear, f: Figures): string {
   switch (unclear.code) {
     case 'nothing-to-undo':
       return 'No hay nada suyo que deshacer.';
     case 'undo-too-late': {
       const how =
         unclear.amend === undefined
-          ? 'Se queda así; decir de nuevo cómo está.'
-          : `Usar corregir: ${amendOf(unclear.amend)}, y después qué estaba mal y por qué.`;
-      return `Solo se deshace lo de las últimas 8 horas. Su última anotación es más antigua: ${named(unclear.last, f)}. ${how}`;
+          ? 'Se queda así; diga de nuevo cómo está.'
+          : `Escriba: ${amendOf(unclear.amend)}, y después qué estaba mal y por qué.`;
+      return `Solo se deshace lo de las últimas 8 horas. Su última anotación es más antigua: ${named(say, unclear.last, f)}. ${how}`;
     }
     case 'undo-not-last': {
       if (unclear.named === undefined) return 'Esa anotación no está, o ya se ha anulado.';
       const { by } = unclear.named.entry;
       if (!unclear.isTheirs) {
-        return `Eso lo anotó ${by}: ${named(unclear.named, f)}. Solo lo deshace ${by}; si no, usar corregir.`;
+        return `Eso lo anotó ${by}: ${named(say, unclear.named, f)}. Solo lo deshace ${by}; si no, escriba corregir.`;
       }
-      const since = unclear.last === undefined ? '' : ` Después anotó: ${named(unclear.last, f)}.`;
-      return `Esa no es su última anotación: ${named(unclear.named, f)}.${since} Primero se deshace la última.`;
+      const since = unclear.last === undefined ? '' : ` Después anotó: ${named(say, unclear.last, f)}.`;
+      return `Esa no es su última anotación: ${named(say, unclear.named, f)}.${since} Primero se deshace la última.`;
     }
     case 'undo-rests': {
       const { later, last } = unclear;
       const what = later.corrected
         ? `Ya la corrigió ${later.entry.by} (${f.timeDown(later.entry.happenedAt)})`
-        : `Hay una anotación posterior de ${later.entry.by} que se apoya en ella: ${named(later, f)}`;
-      return `Su última anotación es ${named(last, f)}. ${what}. Usar corregir.`;
+        : `Hay una anotación posterior de ${later.entry.by} que se apoya en ella: ${named(say, later, f)}`;
+      return `Su última anotación es ${named(say, last, f)}. ${what}. Escriba corregir.`;
     }
     case 'undo-asks': {
       // Each has commas of its own.
-      const acts = unclear.acts.map((each) => named(each, f)).join('; ');
-      const rests = unclear.rests.map((each) => `${named(each, f)}, de ${each.entry.by}`).join('; ');
+      const acts = unclear.acts.map((each) => named(say, each, f)).join('; ');
+      const rests = unclear.rests.map((each) => `${named(say, each, f)}, de ${each.entry.by}`).join('; ');
       const resting =
         rests === '' ? '' : ` En ello se apoya: ${rests}. Lo que se apoya en ello se queda, y se juzga de nuevo.`;
       return `Se anularía: ${acts}.${resting} Sus relojes y avisos se van con ello.`;

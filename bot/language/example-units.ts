@@ -1,0 +1,23 @@
+// The examples of the vocabulary in the units that somebody works in, on round figures: a line to copy, no conversion.
+
+import type { UnitSystem } from '../../core/crew/unit-system.ts';
+import { ownValue } from '../../core/own-key.ts';
+
+const customary: Readonly<Record<string, readonly [unit: string, perUnit: number, digits: number]>> = {
+  kg: ['lb', 2.2046, 0],
+  um: ['mil', 0.03937, 1],
+  m2: ['ft2', 10.764, 0],
+  mm: ['in', 0.03937, 1],
+};
+
+/** A scale shows grams everywhere. */
+export function exampleIn(example: string, units: UnitSystem): string {
+  if (units === 'metric') return example;
+  return example
+    .replaceAll(/(\d+)C\b/g, (_, degrees: string) => `${Math.round(Number(degrees) * 1.8 + 32)}F`)
+    .replaceAll(/(\d+(?:[.,]\d+)?)(kg|um|m2|mm)\b/g, (said, figure: string, metric: string) => {
+      const [unit, perUnit, digits] = ownValue(customary, metric) ?? ['', Number.NaN, 0];
+      const value = Number((Number(figure.replace(',', '.')) * perUnit).toFixed(digits));
+      return Number.isNaN(value) ? said : `${value}${unit}`;
+    });
+}

@@ -1,0 +1,62 @@
+// What to do in need, in English: the first thing that is read, and what never to do.
+
+import type { Alarm } from '../../../../core/session/session-commands.ts';
+
+export interface Trouble {
+  readonly title: string;
+  /** What to do now, with what it rests on: the first thing that is read. */
+  readonly now: { readonly text: string; readonly source: string };
+  /** Of a safety data sheet in sixteen sections. */
+  readonly section: string;
+  readonly never: readonly string[];
+}
+
+const practice = 'common practice, no source';
+
+export const englishTroubles: Readonly<Record<Alarm, Trouble>> = {
+  eyes: {
+    title: 'Something in the eyes',
+    now: {
+      text: 'Rinse now with plenty of water, lids held open, for 15 minutes at least: at the eyewash, or any clean water. Somebody else calls while they rinse.',
+      source: '15 minutes: ANSI/ISEA Z358.1 for eyewashes, and first-aid practice',
+    },
+    section: 'Safety data sheet of what splashed: section 4, first aid',
+    never: ['Do not rub. Do not stop to look for the sheet first.'],
+  },
+  spill: {
+    title: 'Spill',
+    now: {
+      text: 'Everybody who is not needed goes out. No spark, no switch. Stop what flows if it can be done from where you stand.',
+      source: practice,
+    },
+    section: 'Safety data sheet of what spilled: section 6, accidental release',
+    never: ['Do not switch anything on or off in the vapour. Do not close what reacts with moisture in a tight lid.'],
+  },
+  fire: {
+    title: 'Fire',
+    now: {
+      text: 'Out, everybody, now. Raise the alarm, call the number from outside, meet whoever comes.',
+      source: practice,
+    },
+    section: 'Safety data sheets: section 5, fire-fighting',
+    never: ['Do not go back in. Do not throw water on burning solvent.'],
+  },
+  down: {
+    title: 'Somebody is down',
+    now: {
+      text: 'Do not go in without breathing air of your own: the second person is the next one down. Call the number now, and look from outside for what felled them: vapour, inert gas, a fall, power.',
+      source: practice,
+    },
+    section: 'Safety data sheets: section 4, first aid',
+    never: ['Do not touch them while power may be on them.'],
+  },
+  hot: {
+    title: 'A pot is heating',
+    now: {
+      text: 'Away from people and from whatever burns, lid loose, if it can still be moved. Then stand off.',
+      source: practice,
+    },
+    section: 'Safety data sheets: sections 7 and 10, handling and reactivity',
+    never: ['Do not close it tight. Do not breathe what comes off it.'],
+  },
+};

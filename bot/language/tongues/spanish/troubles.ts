@@ -1,0 +1,65 @@
+// What to do in need, in Spanish: the first thing that is read, and what never to do.
+
+import type { Alarm } from '../../../../core/session/session-commands.ts';
+import type { Trouble } from '../english/troubles.ts';
+import type { Spoken } from './spoken.ts';
+
+const practice = 'práctica común, sin fuente';
+
+export function spanishTroubles(say: Spoken): Readonly<Record<Alarm, Trouble>> {
+  const sheets = say.many('data-sheet').replace(/^\p{L}/u, (first) => first.toUpperCase());
+  const sheet = say.one('data-sheet').replace(/^\p{L}/u, (first) => first.toUpperCase());
+  // As the sixteen headings are printed there.
+  const release =
+    say.locale === 'es-ES' ? 'medidas en caso de vertido accidental' : 'medidas en caso de derrame accidental';
+  const handling = say.locale === 'es-ES' ? 'manipulación y almacenamiento' : 'manejo y almacenamiento';
+  return {
+    eyes: {
+      title: 'Salpicadura en los ojos',
+      now: {
+        text: 'Lave ya con mucha agua, con los párpados abiertos, 15 minutos como mínimo: en el lavaojos o con cualquier agua limpia. Mientras se lava, otra persona pide ayuda.',
+        source: '15 minutos: norma ANSI/ISEA Z358 de lavaojos, y práctica de primeros auxilios',
+      },
+      section: `${sheet} de lo que salpicó: sección 4, primeros auxilios`,
+      never: ['No frote. No se pare a buscar primero la hoja.'],
+    },
+    spill: {
+      title: 'Derrame',
+      now: {
+        text: 'Fuera quien no haga falta. Ni chispas ni interruptores. Corte lo que sale si puede desde donde está.',
+        source: practice,
+      },
+      section: `${sheet} de lo derramado: sección 6, ${release}`,
+      never: [
+        'No encienda ni apague nada entre el vapor. No cierre con tapa hermética lo que reacciona con la humedad.',
+      ],
+    },
+    fire: {
+      title: 'Fuego',
+      now: {
+        text: 'Todos fuera, ya. Den la alarma, llamen al número desde fuera, salgan a recibir a quien venga.',
+        source: practice,
+      },
+      section: `${sheets}: sección 5, medidas de lucha contra incendios`,
+      never: [`No vuelva a entrar. No eche agua ${say.toThe('solvent')} que arde.`],
+    },
+    down: {
+      title: 'Persona caída',
+      now: {
+        text: 'No entre sin equipo de respiración autónomo (ERA): el segundo que entra es el siguiente en caer. Llame ya al número y mire desde fuera qué pudo pasarle: vapor, gas inerte, un golpe, la electricidad.',
+        source: practice,
+      },
+      section: `${sheets}: sección 4, primeros auxilios`,
+      never: ['No la toque mientras pueda estar bajo tensión.'],
+    },
+    hot: {
+      title: 'Una mezcla se calienta',
+      now: {
+        text: 'Lejos de la gente y de lo que arde, con la tapa suelta, si todavía se puede mover. Después, apártese.',
+        source: practice,
+      },
+      section: `${sheets}: secciones 7, ${handling}, y 10, estabilidad y reactividad`,
+      never: ['No la cierre hermética. No respire lo que suelta.'],
+    },
+  };
+}

@@ -1,0 +1,112 @@
+// Questions back, in Spanish: what is not clear, what there is, what to type.
+
+import type { Unclear } from '../../../../core/objections.ts';
+import type { SheetFault } from '../../../../core/products/sheet-fault.ts';
+import type { EpochMs } from '../../../../core/units.ts';
+import type { Figures } from '../../figures.ts';
+import { spanishMaterialUnclear } from './material.ts';
+import { capital, mixExample, theTime } from './names.ts';
+import { spanishObjection } from './objections.ts';
+import { spanishCrewUnclear } from './parts.ts';
+import { spanishSessionUnclear } from './session-objections.ts';
+import { spanishSheetProblem } from './sheet-problems.ts';
+import type { Spoken } from './spoken.ts';
+import { spanishUndoUnclear } from './undo.ts';
+
+/** `son las 10:15`, `es la 1:15`. */
+const nowIs = (f: Figures, at: EpochMs): string =>
+  `${f.moment(at, 'down').hour === 1 ? 'es' : 'son'} ${theTime(f, at)}`;
+
+const named = (names: readonly (string | number)[], f: Figures, none: string): string =>
+  names.length === 0 ? none : f.list(names.map(String));
+
+export function spanishUnclear(say: Spoken, unclear: Unclear, f: Figures): string {
+  switch (unclear.code) {
+    case 'no-such-session':
+    case 'which-session':
+    case 'not-exposed':
+      return spanishSessionUnclear(say, unclear, f);
+    case 'no-such-person':
+    case 'may-not-settle':
+    case 'may-not-judge':
+    case 'handover-to-self':
+    case 'nothing-to-take-over':
+    case 'not-snoozed':
+    case 'which-load':
+      return spanishCrewUnclear(say, unclear, f);
+    case 'no-such-can':
+    case 'which-can':
+    case 'can-not-wanted':
+    case 'other-unit':
+      return spanishMaterialUnclear(unclear, f);
+    case 'no-such-batch':
+      return `No hay mezcla ${unclear.batch}. Abiertas: ${named(unclear.live, f, `ninguna; escriba: ${mixExample(f)}`)}.`;
+    case 'which-batch':
+      return unclear.live.length === 0
+        ? `No hay ninguna mezcla abierta. Escriba: ${mixExample(f)}.`
+        : `¿Qué mezcla? Abiertas: ${named(unclear.live, f, '')}.`;
+    case 'no-such-part':
+      return `No hay pieza ${unclear.part}. Conocidas: ${named(unclear.live, f, 'ninguna todavía')}.`;
+    case 'which-part':
+      return `¿Qué pieza? Conocidas: ${named(unclear.live, f, 'ninguna todavía')}.`;
+    case 'new-part': {
+      const names = named(
+        unclear.unknown.map(({ part }) => part),
+        f,
+        '',
+      );
+      const near = [...new Set(unclear.unknown.flatMap((each) => each.near))];
+      const isOne = unclear.unknown.length === 1;
+      const unknown = `${names}: ${isOne ? 'no consta aquí' : 'no constan aquí'}.`;
+      if (near.length > 0) return `${unknown} Nombres parecidos: ${named(near, f, '')}. ¿Cuál es?`;
+      return `${unknown} ${isOne ? '¿Es una pieza nueva?' : '¿Son piezas nuevas?'}`;
+    }
+    case 'no-such-sheet':
+      return `No hay ${say.one('sheet')} ${unclear.sheet}. Las que hay: ${named(unclear.known, f, 'ninguna')}.`;
+    case 'sheet-faulty':
+      return `${capital(say.the('sheet'))} ${unclear.sheet} tiene errores y no abre mezclas hasta que se corrijan: ${faultsTold(unclear.faults)}.`;
+    case 'which-sheet': {
+      const faults = unclear.faults.length === 0 ? '' : ` No se puede leer: ${faultsTold(unclear.faults)}.`;
+      const invented =
+        unclear.invented === undefined
+          ? ''
+          : `${unclear.invented} es un producto inventado: si el taller tiene ${say.many('sheet')} propias, nunca es el habitual. `;
+      return unclear.known.length === 0
+        ? `${invented}Ninguna ${say.one('sheet')} propia del taller se puede leer, y ninguna otra la sustituye.${faults}`
+        : `${invented}¿Qué producto? Las que hay: ${named(unclear.known, f, '')}. Nombre una, o fije la habitual: fijar ficha ${unclear.known[0]}.${faults}`;
+    }
+    case 'no-densities':
+      return `${capital(say.the('sheet'))} ${unclear.sheet} no da densidades: el volumen no se puede pasar a peso. Dígalo en ${f.units === 'us' ? 'lb' : 'kg'}.`;
+    case 'in-the-future':
+      return `Aún no ha llegado ${theTime(f, unclear.at)}; ahora ${nowIs(f, unclear.now)}.`;
+    case 'may-not-permit': {
+      const whose = {
+        crew: 'Eso lo puede permitir cualquiera',
+        lead: `Eso lo puede permitir ${say.a('lead')} o un supervisor`,
+        supervisor: 'Eso solo lo puede permitir un supervisor',
+        nobody: 'Eso nadie lo puede permitir antes',
+      }[unclear.wanted];
+      const who = unclear.wanted === 'nobody' ? '' : `: ${f.list(unclear.who)}`;
+      return `${whose}${who}. ${spanishObjection(say, unclear.because, f)}`;
+    }
+    case 'nothing-to-undo':
+    case 'undo-too-late':
+    case 'undo-not-last':
+    case 'undo-rests':
+    case 'undo-asks':
+      return spanishUndoUnclear(say, unclear, f);
+    case 'nothing-to-amend':
+      return 'No hay ninguna anotación así que corregir.';
+    case 'nothing-changed':
+      return 'Eso es lo que ya dice el registro. Diga el dato o la hora que estaba mal: corregir 1 pesar 1201g 1189g báscula equivocada.';
+    case 'decision-stands':
+      return 'Una liberación cuenta desde que se da: ninguna corrección la hace ni la mueve. Escriba de nuevo liberar, o retener.';
+    case 'nothing-rang':
+      return 'No hay avisos por contestar.';
+  }
+}
+
+const faultsTold = (faults: readonly SheetFault[]): string =>
+  faults
+    .map(({ file, field, problem }) => `${file} ${field === '' ? '' : `${field}: `}${spanishSheetProblem(problem)}`)
+    .join('; ');
