@@ -1,7 +1,7 @@
 // The air of a place as last read, with its dew point and, where a surface was read, the spread over it.
 
 import { dewPoint } from '../../core/calc/air.ts';
-import { isRefused } from '../../core/calc/refusal.ts';
+import { isFailed } from '../../core/failed.ts';
 import { airAt } from '../../core/place/place.ts';
 import { celsiusSpread } from '../../core/units.ts';
 import type { CardFact } from './card.ts';
@@ -22,7 +22,7 @@ export function airFacts(t: Telling, placeName: string): readonly CardFact[] {
   }
   if (temperature?.celsius === undefined || humidity?.relativeHumidityPercent === undefined) return facts;
   const dew = dewPoint(temperature.celsius, humidity.relativeHumidityPercent);
-  if (isRefused(dew)) return facts;
+  if (isFailed(dew)) return facts;
   facts.push(temperatureFact(t, 'dew-point', dew));
   const surface = place?.surfaces.findLast((reading) => reading.at <= t.now);
   if (surface !== undefined) {

@@ -4,7 +4,7 @@ import type { Batch } from '../../core/batch/batch.ts';
 import { type BatchStatus, batchStatus, isRatioOut } from '../../core/batch/batch-status.ts';
 import { ratioError, splitMass } from '../../core/calc/mixing.ts';
 import { potLifeFactor } from '../../core/calc/pot-mass.ts';
-import { isRefused } from '../../core/calc/refusal.ts';
+import { isFailed } from '../../core/failed.ts';
 import { airServing } from '../../core/place/place.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
 import { standing } from '../../core/settled.ts';
@@ -52,7 +52,7 @@ export function openedCard(t: Telling, status: BatchNow): Card {
   const { replies } = t.words;
   const { batch, wantedMinutes } = status;
   const split = splitMass(batch.plannedGrams, mixRatio(batch.sheet.ratio));
-  const masses = isRefused(split)
+  const masses = isFailed(split)
     ? []
     : [massFact(t, 'part-a', split.partAGrams), massFact(t, 'part-b', split.partBGrams)];
   return makeCard(replies.opened(batch.number, batch.sheet.name), 'plain', {
@@ -81,7 +81,7 @@ function withoutFigureLines(t: Telling, { given: { withoutFigure } }: BatchStatu
 function ratioErrorOf(batch: Batch): number | undefined {
   if (batch.weighing === undefined) return undefined;
   const error = ratioError(mixRatio(batch.sheet.ratio), batch.weighing);
-  return isRefused(error) ? undefined : error;
+  return isFailed(error) ? undefined : error;
 }
 
 /** The clocks do not live on it, but the sheet limits it. */
@@ -167,7 +167,7 @@ export function weighedCard(t: Telling, status: BatchNow): Card {
 function massLines(t: Telling, { sheet }: Batch, mass: Grams): readonly string[] {
   const points = sheet.potLife.byMass?.points;
   const found = points && potLifeFactor(points, mass);
-  if (found === undefined || isRefused(found) || found.factor === 1) return [];
+  if (found === undefined || isFailed(found) || found.factor === 1) return [];
   const { potLifeByMass, potLifeBeyondMass } = t.words.material;
   return [potLifeByMass(found.factor * 100, t.f), ...(found.withinPoints ? [] : [potLifeBeyondMass])];
 }

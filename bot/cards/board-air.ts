@@ -1,7 +1,7 @@
 // The air of every place on the board, with its age: an old reading says so before it says anything else.
 
 import { dewPoint } from '../../core/calc/air.ts';
-import { isRefused } from '../../core/calc/refusal.ts';
+import { isFailed } from '../../core/failed.ts';
 import { defaultPlace } from '../../core/ids.ts';
 import { airAt, type Place } from '../../core/place/place.ts';
 import { standing } from '../../core/settled.ts';
@@ -49,7 +49,7 @@ function dewLines(t: Telling, place: Place): readonly string[] {
   const { temperature, humidity } = airAt(place, t.now);
   if (temperature?.celsius === undefined || humidity?.relativeHumidityPercent === undefined) return [];
   const dew = dewPoint(temperature.celsius, humidity.relativeHumidityPercent);
-  if (isRefused(dew)) return [];
+  if (isFailed(dew)) return [];
   const steel = place.surfaces.findLast((reading) => reading.at <= t.now);
   const { dewPoint: dewLine, surface } = t.words.page;
   return [

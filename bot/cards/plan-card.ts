@@ -2,7 +2,6 @@
 
 import { type CoatingPlan, type NoPlan, planCoating } from '../../core/batch/coating-plan.ts';
 import { wetFilmFor } from '../../core/calc/film-build.ts';
-import { isRefused } from '../../core/calc/refusal.ts';
 import type { PlanAsked } from '../../core/commands.ts';
 import { isFailed } from '../../core/failed.ts';
 import { defaultPlace } from '../../core/ids.ts';
@@ -52,7 +51,7 @@ function planFacts(t: Telling, plan: CoatingPlan): readonly CardFact[] {
   return [
     areaFact(t, need.squareMetres),
     filmFact(t, 'film-wanted', dryFilmMicrometres),
-    ...(wet === undefined || isRefused(wet) ? [] : [filmFact(t, 'wet-film-wanted', wet)]),
+    ...(wet === undefined || isFailed(wet) ? [] : [filmFact(t, 'wet-film-wanted', wet)]),
     volumeFact(t, 'mixed-volume', need.mixedLitres),
     massFact(t, 'mixed-mass', plan.mixedGrams),
     massFact(t, 'part-a', total('partAGrams')),

@@ -2,8 +2,8 @@
 // has said stands there as such.
 
 import { flushFlashPoint } from '../../core/calc/flammable.ts';
-import { isRefused } from '../../core/calc/refusal.ts';
 import { solvents } from '../../core/calc/solvents.ts';
+import { isFailed } from '../../core/failed.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { exposedIn, fanUntil, flushState, type Session } from '../../core/session/session.ts';
 import { clearingMinutes } from '../../core/session/session-air.ts';
@@ -160,7 +160,7 @@ export function flushConflicts(t: Telling, { sheet }: Session): Card['hazards'] 
     const flash = flashPointOf(solvent);
     if (flash === undefined || sprayed.length === 0) return [];
     const verdict = flushFlashPoint(flash, sprayed);
-    if (isRefused(verdict) || verdict !== 'below-the-sprayed') return [];
+    if (isFailed(verdict) || verdict !== 'below-the-sprayed') return [];
     return [{ solvent, flash }];
   });
   if (lower.length === 0) return [];

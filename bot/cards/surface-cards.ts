@@ -1,8 +1,8 @@
 // A part before its coat: what came in, how it was prepared, how warm it is and how far from the dew point.
 
 import { dewPoint } from '../../core/calc/air.ts';
-import { isRefused } from '../../core/calc/refusal.ts';
 import { coatClimate } from '../../core/coat/coat-climate.ts';
+import { isFailed } from '../../core/failed.ts';
 import { defaultPlace, type PartName, type PlaceName } from '../../core/ids.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
@@ -119,7 +119,7 @@ export function partSurfaceCard(t: Telling, { part, phase, next }: PartNow): Car
   const read = coatClimate(t.shop, place, part, t.now);
   const { celsius, relativeHumidityPercent: humidity, surfaceCelsius } = read;
   const dew = celsius === undefined || humidity === undefined ? undefined : dewPoint(celsius, humidity);
-  const known = dew === undefined || isRefused(dew) ? undefined : dew;
+  const known = dew === undefined || isFailed(dew) ? undefined : dew;
   const breaches = sheetsAtHand(t.shop).flatMap((sheet) => {
     const broken = airBreaches(sheet, read, editionOfToday);
     return broken.length === 0

@@ -1,7 +1,6 @@
 // Answers to `vent`: a session's air, an oven load's, the oxygen left after a purge. And to `hazards`.
 
 import { batchOvenFlow } from '../../core/calc/oven-air.ts';
-import { isRefused } from '../../core/calc/refusal.ts';
 import { oxygenAfterRelease, oxygenBand, oxygenDeficientBelow } from '../../core/calc/room-oxygen.ts';
 import { faceFlow } from '../../core/calc/ventilation.ts';
 import type { Question } from '../../core/commands.ts';
@@ -44,7 +43,7 @@ function ovenCard(t: Telling, asked: Extract<VapourAsked, { of: 'oven' }>): Card
   const load = isFailed(sheet) ? undefined : solventsIn(sheet, asked.grams);
   const title = words.oven(asked.grams, asked.celsius, t.f);
   const flow = load === undefined ? undefined : batchOvenFlow(load, asked.celsius);
-  if (load === undefined || flow === undefined || isRefused(flow)) {
+  if (load === undefined || flow === undefined || isFailed(flow)) {
     if (!isFailed(sheet)) return makeCard(title, 'warn', { lines: [words.noSum, t.words.replies.caution] });
     return makeCard(title, 'warn', {
       lines: [t.words.unclear(sheet.failed, t.f), t.words.replies.caution],
@@ -54,7 +53,7 @@ function ovenCard(t: Telling, asked: Extract<VapourAsked, { of: 'oven' }>): Card
   const booth = t.shop.crew.spray.booths.get('oven');
   const face = asked.faceMetresPerSecond;
   const gives = booth === undefined || face === undefined ? undefined : faceFlow(booth.faceSquareMetres, face);
-  const known = gives === undefined || isRefused(gives) ? undefined : gives;
+  const known = gives === undefined || isFailed(gives) ? undefined : gives;
   const solvent = litres(load.reduce((sum, part) => sum + part.litres, 0));
   const fan: readonly CardFact[] =
     known === undefined ? [] : [airGivenFact(t, 'fan-gives', known), ratioFact(t, 'fan-over-oven', known / flow)];
@@ -80,7 +79,7 @@ function purgeCard(t: Telling, asked: Extract<VapourAsked, { of: 'purge' }>): Ca
   const room = cubicMetres(asked.roomLitres / 1000);
   const title = words.purge(asked.gas, asked.gasLitres, asked.roomLitres, t.f);
   const oxygen = oxygenAfterRelease(room, gas);
-  if (isRefused(oxygen)) return makeCard(title, 'warn', { lines: [words.noSum, t.words.replies.caution] });
+  if (isFailed(oxygen)) return makeCard(title, 'warn', { lines: [words.noSum, t.words.replies.caution] });
   const deficient = oxygenBand(oxygen) === 'deficient';
   return makeCard(title, deficient ? 'stop' : 'plain', {
     // Down to a hundredth: 19.496 is not 19.5.

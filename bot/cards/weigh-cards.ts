@@ -6,11 +6,11 @@ import { addRules, roomIn } from '../../core/batch/weigh-rules.ts';
 import { ratioError } from '../../core/calc/mixing.ts';
 import { type Addition, repair } from '../../core/calc/mixing-repair.ts';
 import { partBFor } from '../../core/calc/mixing-tolerance.ts';
-import { isRefused } from '../../core/calc/refusal.ts';
 import { leftGrams } from '../../core/can/can.ts';
 import { blanketTimes } from '../../core/can/can-clocks.ts';
 import type { FromCan } from '../../core/can/can-events.ts';
 import type { Component } from '../../core/components.ts';
+import { isFailed } from '../../core/failed.ts';
 import type { Objection } from '../../core/objections.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
 import { editionOfToday } from '../../core/rule-editions.ts';
@@ -36,7 +36,7 @@ export function partInCard(t: Telling, status: BatchNow, component: Component, f
     component === 'part-a' && inVessel
       ? partBFor(mixRatio(batch.sheet.ratio), toleranceOf(batch), inVessel.grams)
       : undefined;
-  const wanted = pour === undefined || isRefused(pour) ? undefined : pour;
+  const wanted = pour === undefined || isFailed(pour) ? undefined : pour;
   const tooMuch =
     wanted === undefined ? undefined : beyondMost(batch, grams((inVessel?.grams ?? 0) + wanted.exactGrams));
   const next =
@@ -100,7 +100,7 @@ export function repairTold(t: Telling, batch: Batch): RepairTold {
   if (weighing === undefined) return nothing;
   const known = litres(vesselLitres === undefined ? unbounded : roomIn(vesselLitres));
   const way = repair(mixRatio(sheet.ratio), toleranceOf(batch), weighing, known);
-  if (isRefused(way) || way.add === 'nothing') return nothing;
+  if (isFailed(way) || way.add === 'nothing') return nothing;
   const { add: component, exact } = way;
   // Offered only what the rules of adding take: the pot, the sheet's time and most, the vessel.
   const air = airLog(t.shop, batch.place);
@@ -141,7 +141,7 @@ function weighable(batch: Batch, component: Component, { grams: exact }: Additio
       partAGrams: plus(weighing.partAGrams, component === 'part-a' ? rounded : 0),
       partBGrams: plus(weighing.partBGrams, component === 'part-b' ? rounded : 0),
     });
-    if (!isRefused(error) && isRatioWithin(error, sheet.ratio)) return String(rounded);
+    if (!isFailed(error) && isRatioWithin(error, sheet.ratio)) return String(rounded);
   }
   return exact.toFixed(2);
 }

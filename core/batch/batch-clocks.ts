@@ -5,7 +5,7 @@ import { type ClockReading, dueAt, type Run, readClock, type TemperatureLog } fr
 import { type DoseRules, paceAt } from '../calc/dose.ts';
 import { lawTimes, potLifeFactor } from '../calc/pot-mass.ts';
 import type { RateLaw } from '../calc/rate-law.ts';
-import { isRefused } from '../calc/refusal.ts';
+import { isFailed } from '../failed.ts';
 import { rateLaw, type Sheet } from '../products/sheet.ts';
 import {
   type EpochMs,
@@ -35,7 +35,7 @@ export function potLifeLaw(sheet: Sheet, mass: Grams): RateLaw {
   const law = rateLaw(sheet.potLife.time);
   if (sheet.potLife.byMass === undefined) return law;
   const found = potLifeFactor(sheet.potLife.byMass.points, mass);
-  return isRefused(found) ? law : lawTimes(law, found.factor);
+  return isFailed(found) ? law : lawTimes(law, found.factor);
 }
 
 /** What counts for the blend by `at`: nothing from before the last addition, since the whole must be made one again. */

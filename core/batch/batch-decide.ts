@@ -1,7 +1,6 @@
 // What follows from a command about a batch: its events, or why not.
 
 import { splitFill } from '../calc/mixing.ts';
-import { isRefused } from '../calc/refusal.ts';
 import type { Command, CommandOf, Verb } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
@@ -80,7 +79,7 @@ export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
 function gramsOf(amount: Amount, sheet: Sheet): Grams | undefined {
   if (amount.kind === 'mass') return amount.grams;
   const split = splitFill(amount.litres, mixRatio(sheet.ratio));
-  return isRefused(split) ? undefined : grams(split.partAGrams + split.partBGrams);
+  return isFailed(split) ? undefined : grams(split.partAGrams + split.partBGrams);
 }
 
 /** Of a batch what is decided in a file of its own; all else is a short act on its pot. */

@@ -2,7 +2,7 @@
 
 import type { TemperatureLog } from '../calc/clock.ts';
 import { ratioError } from '../calc/mixing.ts';
-import { isRefused } from '../calc/refusal.ts';
+import { isFailed } from '../failed.ts';
 import type { Method } from '../methods.ts';
 import { mixRatio, type Sheet } from '../products/sheet.ts';
 import { type AirRead, airObjection } from '../products/sheet-air.ts';
@@ -124,8 +124,8 @@ const withinRatio: Rule<BatchCase> = {
     if (weighing === undefined || !hadHappened(weighing.at, at)) return undefined;
     const { tolerancePercent } = batch.sheet.ratio;
     const error = ratioError(mixRatio(batch.sheet.ratio), weighing);
-    if (!isRefused(error) && isRatioWithin(error, batch.sheet.ratio)) return undefined;
-    const errorPercent = isRefused(error) ? Number.POSITIVE_INFINITY : error * 100;
+    if (!isFailed(error) && isRatioWithin(error, batch.sheet.ratio)) return undefined;
+    const errorPercent = isFailed(error) ? Number.POSITIVE_INFINITY : error * 100;
     return { code: 'ratio-out', errorPercent, tolerancePercent };
   },
 };

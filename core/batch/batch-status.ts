@@ -3,9 +3,9 @@
 
 import type { ClockReading } from '../calc/clock.ts';
 import { splitMass } from '../calc/mixing.ts';
-import { isRefused } from '../calc/refusal.ts';
 import { pourRules } from '../can/can-rules.ts';
 import type { Command } from '../commands.ts';
+import { isFailed } from '../failed.ts';
 import { methodRows } from '../methods.ts';
 import type { Candidate, Moment } from '../next-acts.ts';
 import { type AtLeastClock, type AtMostClock, atLeast, atMost } from '../noun-clock.ts';
@@ -137,7 +137,7 @@ export function batchActs({ batch, phase }: BatchStatus): readonly Candidate<Bat
 /** Both parts, or the one that is still to come. */
 function weighing({ number: batch, inVessel, plannedGrams, sheet }: Batch): readonly [BatchActId, Command] {
   const split = splitMass(plannedGrams, mixRatio(sheet.ratio));
-  const { partAGrams, partBGrams } = isRefused(split) ? { partAGrams: grams(1), partBGrams: grams(1) } : split;
+  const { partAGrams, partBGrams } = isFailed(split) ? { partAGrams: grams(1), partBGrams: grams(1) } : split;
   if (inVessel['part-a'] !== undefined) return ['weigh-b', { verb: 'weigh', batch, partBGrams }];
   if (inVessel['part-b'] !== undefined) return ['weigh-a', { verb: 'weigh', batch, partAGrams }];
   return ['weigh', { verb: 'weigh', batch, partAGrams, partBGrams }];

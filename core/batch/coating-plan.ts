@@ -7,7 +7,6 @@ import { type DoseRules, paceAt } from '../calc/dose.ts';
 import { splitFill } from '../calc/mixing.ts';
 import { mostWorthMixing } from '../calc/pot-reach.ts';
 import { slowest } from '../calc/rate-law.ts';
-import { isRefused } from '../calc/refusal.ts';
 import { transferEfficiencies, transferEfficiencyOf } from '../calc/transfer-efficiency.ts';
 import { leftGrams } from '../can/can.ts';
 import { gasState } from '../can/can-stock.ts';
@@ -109,13 +108,13 @@ export function planCoating(shop: Shop, asked: PlanAsked, now: EpochMs): Coating
       filterLitres: gear?.filterLitres ?? litres(0),
     },
   );
-  if (isRefused(need)) return { kind: 'too-much' };
+  if (isFailed(need)) return { kind: 'too-much' };
   const weights = splitFill(need.mixedLitres, mixRatio(sheet.ratio));
-  if (isRefused(weights)) return { kind: 'too-much' };
+  if (isFailed(weights)) return { kind: 'too-much' };
   const { partAGrams, partBGrams } = weights;
   const mixedGrams = grams(partAGrams + partBGrams);
   const density = mixedDensity(partAGrams, partBGrams, densities);
-  if (isRefused(density)) return { kind: 'too-much' };
+  if (isFailed(density)) return { kind: 'too-much' };
   const reading = airAt(shop.places.get(defaultPlace), now).temperature;
   const serves = reading !== undefined && now <= minutesAfter(reading.at, standing(shop.crew, 'air-limit').minutes);
   const celsius = serves ? reading.celsius : undefined;
@@ -155,7 +154,7 @@ function areaOf(shop: Shop, asked: PlanAsked): SquareMetres | NoPlan {
   });
   if (unknown.length > 0) return { kind: 'no-area', parts: unknown };
   const area = totalArea(sizes);
-  return isRefused(area) ? { kind: 'too-much' } : area;
+  return isFailed(area) ? { kind: 'too-much' } : area;
 }
 
 function wholeMinutes(rules: DoseRules, celsius: Celsius | undefined): Minutes {
@@ -194,7 +193,7 @@ function mostInOnePot(
     gearLitres: need.gearLitres,
   };
   const volume = mostWorthMixing(usable, pace);
-  if (isRefused(volume)) return bySheet;
+  if (isFailed(volume)) return bySheet;
   const byTime: Litres = volume;
   return Math.min(bySheet ?? Number.POSITIVE_INFINITY, byTime * density * 1000);
 }

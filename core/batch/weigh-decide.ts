@@ -2,7 +2,6 @@
 
 import { splitMass } from '../calc/mixing.ts';
 import { unitDoubts } from '../calc/other-unit.ts';
-import { isRefused } from '../calc/refusal.ts';
 import { type Can, leftGrams } from '../can/can.ts';
 import type { FromCan } from '../can/can-events.ts';
 import type { PourCase } from '../can/can-rules.ts';
@@ -145,7 +144,7 @@ function poursOf(shop: Shop, batch: Batch, from: readonly FromCan[], at: EpochMs
 /** Readings that miss the plan by just what tells one unit of weight from another. */
 function unitDoubt(batch: Batch, weighed: Weighed): Decision | undefined {
   const planned = splitMass(batch.plannedGrams, mixRatio(batch.sheet.ratio));
-  if (isRefused(planned)) return undefined;
+  if (isFailed(planned)) return undefined;
   const readings = componentsOf(weighed).flatMap((component) => {
     const said = weighed[component] ?? grams(0);
     const plannedGrams = component === 'part-a' ? planned.partAGrams : planned.partBGrams;

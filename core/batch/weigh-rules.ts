@@ -1,9 +1,9 @@
 // What a batch and the cans allow of a weighing, and of adding more to bring an off-ratio mix back.
 
 import { mixedVolume } from '../calc/density.ts';
-import { isRefused } from '../calc/refusal.ts';
 import { type PourCase, pourRules } from '../can/can-rules.ts';
 import type { Component } from '../components.ts';
+import { isFailed } from '../failed.ts';
 import { hadHappened, type Rule } from '../rules.ts';
 import { type Grams, grams, type Litres, litres, minutesAfter } from '../units.ts';
 import { type BatchCase, potIsThere, weighed } from './batch-rules.ts';
@@ -103,7 +103,7 @@ export const addRules: readonly Rule<AddCase>[] = [
       const partA = grams(weighing.partAGrams + (component === 'part-a' ? more : 0));
       const partB = grams(weighing.partBGrams + (component === 'part-b' ? more : 0));
       const mixedLitres = mixedVolume(partA, partB, sheet.ratio.densities);
-      return !isRefused(mixedLitres) && mixedLitres > roomIn(vesselLitres)
+      return !isFailed(mixedLitres) && mixedLitres > roomIn(vesselLitres)
         ? { code: 'vessel-too-small', vesselLitres, mixedLitres }
         : undefined;
     },

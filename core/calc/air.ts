@@ -5,8 +5,9 @@
 // as frost, which comes sooner than dew would, so there the dew point is the frost point. Neither ever lets a surface
 // look drier than it is.
 
+import { isFailed } from '../failed.ts';
 import { type Celsius, type Pascals, type Percent, pascals, percent } from '../units.ts';
-import { isRefused, outOfRange, type Refusal, type Result } from './refusal.ts';
+import { outOfRange, type Refusal, type Result } from './refusal.ts';
 import {
   liquidSaturationPressure,
   saturationHighest,
@@ -20,7 +21,7 @@ export function vapourPressure(air: Celsius, humidity: Percent): Result<Pascals>
   const refusal = notAir(air) ?? outOfRange('relative-humidity', humidity, 0, 100);
   if (refusal !== undefined) return refusal;
   const saturated = liquidSaturationPressure(air);
-  return isRefused(saturated) ? saturated : pascals((saturated * humidity) / 100);
+  return isFailed(saturated) ? saturated : pascals((saturated * humidity) / 100);
 }
 
 /**
@@ -29,19 +30,19 @@ export function vapourPressure(air: Celsius, humidity: Percent): Result<Pascals>
  */
 export function dewPoint(air: Celsius, humidity: Percent): Result<Celsius> {
   const vapour = vapourPressure(air, humidity);
-  if (isRefused(vapour)) return vapour;
+  if (isFailed(vapour)) return vapour;
   const found = saturationTemperature(vapour);
-  return isRefused(found) ? tooDry(air, humidity) : found;
+  return isFailed(found) ? tooDry(air, humidity) : found;
 }
 
 /** Humidity of that same air where it touches the surface; above 100 % when water settles on it. */
 export function humidityAtSurface(air: Celsius, humidity: Percent, surface: Celsius): Result<Percent> {
   const vapour = vapourPressure(air, humidity);
-  if (isRefused(vapour)) return vapour;
+  if (isFailed(vapour)) return vapour;
   const refusal = notASurface(surface);
   if (refusal !== undefined) return refusal;
   const saturated = saturationPressure(surface);
-  return isRefused(saturated) ? saturated : percent((100 * vapour) / saturated);
+  return isFailed(saturated) ? saturated : percent((100 * vapour) / saturated);
 }
 
 /** Room air that the equations and their checks cover. */
@@ -56,6 +57,6 @@ function notASurface(surface: Celsius): Refusal | undefined {
 function tooDry(air: Celsius, humidity: Percent): Refusal {
   const least = saturationPressure(saturationLowest);
   const most = liquidSaturationPressure(air);
-  const lowest = isRefused(least) || isRefused(most) ? 0 : (100 * least) / most;
-  return { refused: 'out-of-range', what: 'relative-humidity', given: humidity, lowest, highest: 100 };
+  const lowest = isFailed(least) || isFailed(most) ? 0 : (100 * least) / most;
+  return { failed: 'out-of-range', what: 'relative-humidity', given: humidity, lowest, highest: 100 };
 }

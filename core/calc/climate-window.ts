@@ -1,9 +1,10 @@
 // Go or no-go: what was read of the air and the steel against what a sheet allows, as data.
 
+import { isFailed } from '../failed.ts';
 import { type Celsius, type CelsiusSpread, celsiusSpread, type Percent } from '../units.ts';
 import { dewPoint, humidityAtSurface } from './air.ts';
 import { firstRefusal } from './amount.ts';
-import { isRefused, outOfRange, type Result } from './refusal.ts';
+import { outOfRange, type Result } from './refusal.ts';
 
 /** A limit that the sheet does not give is absent: absent is not checked, and the caller says so. */
 export interface ClimateWindow {
@@ -43,9 +44,9 @@ export function checkClimate(window: ClimateWindow, climate: Climate): Result<Cl
   const refusal = firstRefusal(Object.entries(window), ([limit, allowed]) => outOfRange(limit, allowed, -273.15, 1000));
   if (refusal !== undefined) return refusal;
   const dew = dewPoint(airCelsius, humidityPercent);
-  if (isRefused(dew)) return dew;
+  if (isFailed(dew)) return dew;
   const wet = surfaceCelsius === undefined ? undefined : humidityAtSurface(airCelsius, humidityPercent, surfaceCelsius);
-  if (isRefused(wet)) return wet;
+  if (isFailed(wet)) return wet;
   const spread = surfaceCelsius === undefined ? undefined : celsiusSpread(surfaceCelsius - dew);
   const breaches = breachesOf(window, { airCelsius, humidityPercent, surfaceCelsius, spreadCelsius: spread });
   return { dewPointCelsius: dew, spreadCelsius: spread, surfaceHumidityPercent: wet, breaches };
@@ -57,7 +58,7 @@ export function checkClimate(window: ClimateWindow, climate: Climate): Result<Cl
  */
 export function checkWithoutSpread(window: ClimateWindow, climate: Climate): readonly Breach[] {
   const { airCelsius, humidityPercent } = climate;
-  const isAir = !isRefused(dewPoint(airCelsius, humidityPercent));
+  const isAir = !isFailed(dewPoint(airCelsius, humidityPercent));
   const read = { ...climate, humidityPercent: isAir ? humidityPercent : undefined, spreadCelsius: undefined };
   return breachesOf(window, read);
 }

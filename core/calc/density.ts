@@ -1,8 +1,9 @@
 // Mass and volume of the two parts and of their mix. Volumes are taken as additive, which is how sheets and VOC rules
 // treat them; a mix that shrinks gives a little less volume than this.
 
+import { isFailed } from '../failed.ts';
 import { type Grams, grams, type KilogramsPerLitre, kilogramsPerLitre, type Litres, litres } from '../units.ts';
-import { isRefused, outOfRange, type Refusal, type Result } from './refusal.ts';
+import { outOfRange, type Refusal, type Result } from './refusal.ts';
 
 /** Lighter than any liquid coating, heavier than any element: catches g/L or lb/gal typed for kg/L, and zero. */
 const lowestDensity = 0.1;
@@ -30,16 +31,16 @@ export function volumeFromMass(mass: Grams, density: KilogramsPerLitre): Result<
 /** Volume of so much Part A and so much Part B, poured together. */
 export function mixedVolume(partA: Grams, partB: Grams, densities: PartDensities): Result<Litres> {
   const volumeA = volumeFromMass(partA, densities.partAKilogramsPerLitre);
-  if (isRefused(volumeA)) return volumeA;
+  if (isFailed(volumeA)) return volumeA;
   const volumeB = volumeFromMass(partB, densities.partBKilogramsPerLitre);
-  if (isRefused(volumeB)) return volumeB;
+  if (isFailed(volumeB)) return volumeB;
   return litres(volumeA + volumeB);
 }
 
 /** Density of so much Part A with so much Part B; refuses an empty vessel. */
 export function mixedDensity(partA: Grams, partB: Grams, densities: PartDensities): Result<KilogramsPerLitre> {
   const volume = mixedVolume(partA, partB, densities);
-  if (isRefused(volume)) return volume;
+  if (isFailed(volume)) return volume;
   const mass = partA + partB;
   return (
     outOfRange('mixed mass', mass, Number.MIN_VALUE, 2 * heaviestGrams) ??

@@ -100,13 +100,13 @@ function within(found: number, cold: End, warm: End): Celsius {
 }
 
 function withoutTemperature(law: RateLaw, wanted: number, aim: 'finish' | 'last'): Result<TemperatureNeeded> {
-  if (law.kind !== 'plain') return { refused: 'no-figure', what: 'temperature range' };
+  if (law.kind !== 'plain') return { failed: 'no-figure', what: 'temperature range' };
   const reached = aim === 'finish' ? law.minutes <= wanted : law.minutes >= wanted;
   return reached ? { needed: 'any' } : neverReached(wanted, law.minutes);
 }
 
 function neverReached(given: number, limit: number): Result<TemperatureNeeded> {
-  return { refused: 'never-reached', what: 'minutes available', given, limit };
+  return { failed: 'never-reached', what: 'minutes available', given, limit };
 }
 
 function refuseAsk(progress: number, available: Minutes) {

@@ -136,6 +136,6 @@ function lowestOf(
   what: string,
 ): Result<ExposureLimit> {
   const [first, ...others] = substance.limits.filter(counts);
-  if (first === undefined) return { refused: 'no-figure', what: `exposure-limit:${what}:${substance.name}` };
+  if (first === undefined) return { failed: 'no-figure', what: `exposure-limit:${what}:${substance.name}` };
   return others.reduce((least, next) => (next.ppm < least.ppm ? next : least), first);
 }

@@ -1,5 +1,6 @@
 // What was breathed: parts per million and mass, the working day's average, mixtures, and ceilings with a peak.
 
+import { isFailed } from '../failed.ts';
 import {
   type GramsPerMole,
   type Hours,
@@ -12,7 +13,7 @@ import {
   partsPerMillion,
 } from '../units.ts';
 import { firstRefusal, notAnAmount, notASize } from './amount.ts';
-import { isRefused, outOfRange, type Refusal, type Result } from './refusal.ts';
+import { outOfRange, type Refusal, type Result } from './refusal.ts';
 
 /**
  * Ideal gas at 25 degC and 101,325 Pa, 24.4654 L/mol. Pocket guides round it to 24.45, which gives 0.06 % more
@@ -92,7 +93,7 @@ export function checkPeaks(limit: PeakLimit, samples: readonly Sampled[]): Resul
     outOfRange('peak-minutes', limit.peakMinutes, 0, 1440);
   if (refusal !== undefined) return refusal;
   const average = dayAverage(samples);
-  if (isRefused(average)) return average;
+  if (isFailed(average)) return average;
   const above = samples.filter((sample) => sample.ppm > limit.ceilingPpm);
   const aboveMinutes = above.reduce((total, sample) => total + sample.hours * 60, 0);
   const breaches: PeakBreach[] = [];

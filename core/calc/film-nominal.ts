@@ -110,5 +110,5 @@ function refuseRule(rule: NominalRule): Refusal | undefined {
   const refused = outOfRange('nominal film', nominal, 0.01, 100_000) ?? outOfRange('most film', most, nominal, 100_000);
   if (refused !== undefined) return refused;
   if (nominal >= thinnestNominal) return undefined;
-  return { refused: 'does-not-apply', what: 'nominal film', given: nominal, limit: thinnestNominal };
+  return { failed: 'does-not-apply', what: 'nominal film', given: nominal, limit: thinnestNominal };
 }

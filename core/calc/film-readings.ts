@@ -32,7 +32,7 @@ export function filmStatistics(readings: readonly Micrometres[]): Result<FilmSta
 
 /** Gauges show a little below zero on bare metal, and corrected readings may; past ten centimetres a unit is wrong. */
 export function refuseReadings(readings: readonly Micrometres[]): Refusal | undefined {
-  if (readings.length === 0) return { refused: 'does-not-apply', what: 'film readings', given: 0, limit: 1 };
+  if (readings.length === 0) return { failed: 'does-not-apply', what: 'film readings', given: 0, limit: 1 };
   for (const reading of readings) {
     const refused = outOfRange('film reading', reading, -1000, 100_000);
     if (refused !== undefined) return refused;

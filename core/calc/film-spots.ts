@@ -1,6 +1,7 @@
 // Dry film by SSPC-PA 2: gauge readings make a spot, spots make an area; and how far each may stray at the five levels
 // of restriction.
 
+import { isFailed } from '../failed.ts';
 import { type Micrometres, micrometres } from '../units.ts';
 import { leastReadingsOfSpot, spotsOfArea } from './film-count.ts';
 import { isAbove, isBelow, meanOf, refuseReadings } from './film-readings.ts';
@@ -10,7 +11,7 @@ import { outOfRange, type Refusal, type Result } from './refusal.ts';
 export function spotMeasurement(readings: readonly Micrometres[]): Result<Micrometres> {
   if (readings.length < leastReadingsOfSpot) {
     return {
-      refused: 'does-not-apply',
+      failed: 'does-not-apply',
       what: 'readings of a spot',
       given: readings.length,
       limit: leastReadingsOfSpot,
@@ -86,10 +87,10 @@ export function judgeArea(
   level: RestrictionLevel,
 ): Result<AreaVerdict> {
   if (spots.length < spotsOfArea) {
-    return { refused: 'does-not-apply', what: 'spots of an area', given: spots.length, limit: spotsOfArea };
+    return { failed: 'does-not-apply', what: 'spots of an area', given: spots.length, limit: spotsOfArea };
   }
   const limits = filmLimits(range, level);
-  if ('refused' in limits) return limits;
+  if (isFailed(limits)) return limits;
   const refused = refuseReadings(spots);
   if (refused !== undefined) return refused;
   const mean = micrometres(meanOf(spots));

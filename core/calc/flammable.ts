@@ -74,7 +74,7 @@ export function flushFlashPoint(flush: Celsius, sprayed: readonly Celsius[]): Re
     notATemperature('flash-point', flush) ?? firstRefusal(sprayed, (point) => notATemperature('flash-point', point));
   if (refusal !== undefined) return refusal;
   if (flush >= hundredFahrenheit) return 'any-cleaning';
-  if (sprayed.length === 0) return { refused: 'no-figure', what: 'flash-point:sprayed' };
+  if (sprayed.length === 0) return { failed: 'no-figure', what: 'flash-point:sprayed' };
   return flush >= Math.min(...sprayed) ? 'guns-only' : 'below-the-sprayed';
 }
 

@@ -1,8 +1,9 @@
 // Inert gas over a can of Part A: how much to let in for an oxygen target, and what is left after so much.
 
+import { isFailed } from '../failed.ts';
 import { type Litres, type LitresPerMinute, litres, type Minutes, minutes, type Percent, percent } from '../units.ts';
 import { notAnAmount, notASize } from './amount.ts';
-import { isRefused, outOfRange, type Refusal, type Result } from './refusal.ts';
+import { outOfRange, type Refusal, type Result } from './refusal.ts';
 
 export interface Purge {
   readonly headspace: Litres;
@@ -21,7 +22,7 @@ export function purgeVolume(purge: Purge, target: Percent): Result<Litres> {
   if (refusal !== undefined) return refusal;
   const { headspace, from, gasOxygen } = purge;
   if (target >= from) return litres(0);
-  if (target <= gasOxygen) return { refused: 'never-reached', what: 'oxygen-target', given: target, limit: gasOxygen };
+  if (target <= gasOxygen) return { failed: 'never-reached', what: 'oxygen-target', given: target, limit: gasOxygen };
   const needed = headspace * Math.log((from - gasOxygen) / (target - gasOxygen));
   return notAnAmount('purge-gas', needed) ?? litres(needed);
 }
@@ -39,7 +40,7 @@ export function purgeTime(purge: Purge, target: Percent, flow: LitresPerMinute):
   const refusal = notASize('gas-flow', flow);
   if (refusal !== undefined) return refusal;
   const volume = purgeVolume(purge, target);
-  return isRefused(volume) ? volume : minutes(volume / flow);
+  return isFailed(volume) ? volume : minutes(volume / flow);
 }
 
 function notAPurge({ headspace, from, gasOxygen }: Purge): Refusal | undefined {

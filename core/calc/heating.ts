@@ -2,9 +2,10 @@
 // the metal evens out faster than the air warms it (Biot number below 0.1); else it is refused. Source of the sums:
 // Incropera, Fundamentals of Heat and Mass Transfer, ch. 5.
 
+import { isFailed } from '../failed.ts';
 import { type Celsius, celsius, type Metres, type Millimetres, type Minutes, metres, minutes } from '../units.ts';
 import type { HeatProperties } from './metals.ts';
-import { isRefused, outOfRange, type Refusal, type Result } from './refusal.ts';
+import { outOfRange, type Refusal, type Result } from './refusal.ts';
 
 /** The highest Biot number of the lumped sum, itself excluded. */
 export const biotLimit = 0.1;
@@ -41,8 +42,8 @@ export function biotNumber(lump: Lump, air: OvenAir): Result<number> {
 /** tau = rho cp Lc / h: after one of it the part has come 63 % of the way. Refuses a Biot number from 0.1. */
 export function timeConstant(lump: Lump, air: OvenAir): Result<Minutes> {
   const biot = biotNumber(lump, air);
-  if (isRefused(biot)) return biot;
-  if (biot >= biotLimit) return { refused: 'does-not-apply', what: 'Biot number', given: biot, limit: biotLimit };
+  if (isFailed(biot)) return biot;
+  if (biot >= biotLimit) return { failed: 'does-not-apply', what: 'Biot number', given: biot, limit: biotLimit };
   const { kilogramsPerCubicMetre, joulesPerKilogramKelvin } = lump.metal;
   const seconds =
     (kilogramsPerCubicMetre * joulesPerKilogramKelvin * lump.characteristicMetres) / air.wattsPerSquareMetreKelvin;
@@ -60,10 +61,10 @@ export function minutesToReach(lump: Lump, air: OvenAir, start: Celsius, target:
   const refused = refuseTemperature('start', start) ?? refuseTemperature('target', target);
   if (refused !== undefined) return refused;
   const tau = timeConstant(lump, air);
-  if (isRefused(tau)) return tau;
+  if (isFailed(tau)) return tau;
   if (target === start) return minutes(0);
   const beyond = target > start ? air.celsius - target : target - air.celsius;
-  if (beyond < nearestToAir) return { refused: 'never-reached', what: 'target', given: target, limit: air.celsius };
+  if (beyond < nearestToAir) return { failed: 'never-reached', what: 'target', given: target, limit: air.celsius };
   return minutes(tau * Math.log((air.celsius - start) / (air.celsius - target)));
 }
 
@@ -72,7 +73,7 @@ export function temperatureAfter(lump: Lump, air: OvenAir, start: Celsius, elaps
   const refused = refuseTemperature('start', start) ?? outOfRange('elapsed', elapsed, 0, 366 * 24 * 60);
   if (refused !== undefined) return refused;
   const tau = timeConstant(lump, air);
-  if (isRefused(tau)) return tau;
+  if (isFailed(tau)) return tau;
   return celsius(air.celsius - (air.celsius - start) * Math.exp(-elapsed / tau));
 }
 

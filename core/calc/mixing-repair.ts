@@ -1,11 +1,12 @@
 // What brings an off-ratio weighing back: which part to add, how much, and whether the vessel holds it. Nothing is ever
 // taken out, and nothing here gives the pot a new life: its clock runs from the first contact all the same.
 
+import { isFailed } from '../failed.ts';
 import { type Grams, grams, type Litres } from '../units.ts';
 import { mixedVolume, refuseVolume } from './density.ts';
 import type { MixRatio, Weights } from './mixing.ts';
 import { partAFor, partBFor, type RatioTolerance } from './mixing-tolerance.ts';
-import { isRefused, type Result } from './refusal.ts';
+import type { Result } from './refusal.ts';
 
 export interface Addition {
   readonly grams: Grams;
@@ -32,20 +33,20 @@ export function repair(ratio: MixRatio, tolerance: RatioTolerance, weighed: Weig
   const refused = refuseVolume('vessel', capacity);
   if (refused !== undefined) return refused;
   const partB = partBFor(ratio, tolerance, weighed.partAGrams);
-  if (isRefused(partB)) return partB;
+  if (isFailed(partB)) return partB;
   const partA = partAFor(ratio, tolerance, weighed.partBGrams);
-  if (isRefused(partA)) return partA;
+  if (isFailed(partA)) return partA;
   if (weighed.partBGrams > partB.mostGrams) {
     const least = addition(ratio, weighed, capacity, partA.leastGrams - weighed.partAGrams, 0);
-    if (isRefused(least)) return least;
+    if (isFailed(least)) return least;
     const exact = addition(ratio, weighed, capacity, partA.exactGrams - weighed.partAGrams, 0);
-    return isRefused(exact) ? exact : { add: 'part-a', least, exact };
+    return isFailed(exact) ? exact : { add: 'part-a', least, exact };
   }
   if (weighed.partBGrams < partB.leastGrams) {
     const least = addition(ratio, weighed, capacity, 0, partB.leastGrams - weighed.partBGrams);
-    if (isRefused(least)) return least;
+    if (isFailed(least)) return least;
     const exact = addition(ratio, weighed, capacity, 0, partB.exactGrams - weighed.partBGrams);
-    return isRefused(exact) ? exact : { add: 'part-b', least, exact };
+    return isFailed(exact) ? exact : { add: 'part-b', least, exact };
   }
   return { add: 'nothing' };
 }
@@ -57,6 +58,6 @@ function addition(ratio: MixRatio, weighed: Weights, capacity: Litres, moreA: nu
   const mixedGrams = grams(partA + partB);
   if (ratio.densities === undefined) return { grams: added, mixedGrams, mixedLitres: undefined, vessel: 'not-known' };
   const mixedLitres = mixedVolume(partA, partB, ratio.densities);
-  if (isRefused(mixedLitres)) return mixedLitres;
+  if (isFailed(mixedLitres)) return mixedLitres;
   return { grams: added, mixedGrams, mixedLitres, vessel: mixedLitres <= capacity ? 'holds-it' : 'too-small' };
 }

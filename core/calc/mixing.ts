@@ -1,6 +1,7 @@
 // Part A and Part B by the sheet's ratio: how much of each, and how far a weighing is off. By
 // weight the parts are grams; by volume they are litres, weighed through the densities.
 
+import { isFailed } from '../failed.ts';
 import { type Grams, grams, type Litres, litres } from '../units.ts';
 import {
   heaviestGrams,
@@ -10,7 +11,7 @@ import {
   refuseMass,
   refuseVolume,
 } from './density.ts';
-import { isRefused, outOfRange, type Refusal, type Result } from './refusal.ts';
+import { outOfRange, type Refusal, type Result } from './refusal.ts';
 
 /** 4 : 1, 100 : 19.4; numbers without a unit, both above zero. */
 export interface Parts {
@@ -55,16 +56,16 @@ export function splitByVolume(
   const partALitres = litres((total * parts.partsA) / (parts.partsA + parts.partsB));
   const partBLitres = litres((total * parts.partsB) / (parts.partsA + parts.partsB));
   const partAGrams = massFromVolume(partALitres, densities.partAKilogramsPerLitre);
-  if (isRefused(partAGrams)) return partAGrams;
+  if (isFailed(partAGrams)) return partAGrams;
   const partBGrams = massFromVolume(partBLitres, densities.partBKilogramsPerLitre);
-  if (isRefused(partBGrams)) return partBGrams;
+  if (isFailed(partBGrams)) return partBGrams;
   return { partAGrams, partBGrams, partALitres, partBLitres };
 }
 
 /** Grams of each part that together weigh `total`, on whichever basis the sheet states its ratio. */
 export function splitMass(total: Grams, ratio: MixRatio): Result<Weights> {
   const parts = partsByWeight(ratio);
-  return isRefused(parts) ? parts : splitByWeight(total, parts);
+  return isFailed(parts) ? parts : splitByWeight(total, parts);
 }
 
 /**
@@ -72,7 +73,7 @@ export function splitMass(total: Grams, ratio: MixRatio): Result<Weights> {
  * ratio by weight whose sheet gives no densities.
  */
 export function splitFill(total: Litres, ratio: MixRatio): Result<WeightsAndVolumes> {
-  if (ratio.densities === undefined) return { refused: 'no-figure', what: 'densities' };
+  if (ratio.densities === undefined) return { failed: 'no-figure', what: 'densities' };
   const refused = refuseParts(ratio);
   if (refused !== undefined) return refused;
   if (ratio.basis === 'volume') {
@@ -120,7 +121,7 @@ export function partsByWeight(ratio: MixRatio): Result<Parts> {
  */
 export function ratioError(ratio: MixRatio, weighed: Weights): Result<number> {
   const parts = partsByWeight(ratio);
-  if (isRefused(parts)) return parts;
+  if (isFailed(parts)) return parts;
   return (
     outOfRange('Part A', weighed.partAGrams, weighableGrams, heaviestGrams) ??
     refuseMass('Part B', weighed.partBGrams) ??

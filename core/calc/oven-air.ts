@@ -1,6 +1,7 @@
 // Air for an oven load that is still wet with solvent: the rule's figure, and the solvent's own where it asks for
 // more. Volumes at 70 degF, sea level; `flowAtTemperature` turns them into what a fan on a hot stack must move.
 
+import { isFailed } from '../failed.ts';
 import {
   type Celsius,
   type CubicMetres,
@@ -11,7 +12,7 @@ import {
   fraction,
   usGallonsFromLitres,
 } from '../units.ts';
-import { isRefused, outOfRange, type Result } from './refusal.ts';
+import { outOfRange, type Result } from './refusal.ts';
 import { airToStayBelow, type Evaporating, lowestLel, shareOfLel, vapourOf } from './vapour.ts';
 
 /** NFPA 86, from memory. The Philippine code's 3 m3/min a litre is 401 and asks for less. */
@@ -28,11 +29,11 @@ const hottestCelsius = 260;
  */
 export function batchOvenFlow(load: readonly Evaporating[], oven: Celsius): Result<CubicMetresPerHour> {
   const factor = heatFactor(oven);
-  if (isRefused(factor)) return factor;
+  if (isFailed(factor)) return factor;
   let cubicFeetPerMinute = 0;
   for (const part of load) {
     const own = ownAir(part);
-    if (isRefused(own)) return own;
+    if (isFailed(own)) return own;
     const byRule = batchCubicFeetPerMinutePerGallon * usGallonsFromLitres(part.litres);
     const byOwn = batchCubicFeetPerMinutePerGallon * (cubicFeetFromCubicMetres(own) / ruleCubicFeetPerGallon);
     cubicFeetPerMinute += Math.max(byRule, byOwn) * factor;
@@ -47,8 +48,8 @@ function heatFactor(oven: Celsius): Result<number> {
 
 function ownAir(part: Evaporating): Result<CubicMetres> {
   const lel = lowestLel(part.solvent);
-  if (isRefused(lel)) return lel;
+  if (isFailed(lel)) return lel;
   const vapour = vapourOf(part);
-  if (isRefused(vapour)) return vapour;
+  if (isFailed(vapour)) return vapour;
   return airToStayBelow(vapour, lel.percent, fraction(shareOfLel.oshaSpray));
 }

@@ -33,7 +33,7 @@ export function provedTime(
   least: Celsius,
   furthestApart: Minutes,
 ): Result<ProvedTime> {
-  if (readings.length === 0) return { refused: 'does-not-apply', what: 'part readings', given: 0, limit: 1 };
+  if (readings.length === 0) return { failed: 'does-not-apply', what: 'part readings', given: 0, limit: 1 };
   const refused = refuseReadings(readings) ?? refuseTemperature('least temperature', least) ?? refuseGap(furthestApart);
   if (refused !== undefined) return refused;
   let total = 0;

@@ -38,7 +38,7 @@ export function lawTimes(law: RateLaw, factor: number): RateLaw {
 }
 
 function refusePoints(points: readonly MassPoint[]): Refusal | undefined {
-  if (points.length === 0) return { refused: 'no-figure', what: 'pot life by mass' };
+  if (points.length === 0) return { failed: 'no-figure', what: 'pot life by mass' };
   for (const point of points) {
     // A hundredth of the sheet's time is no pot life any more.
     const refused =

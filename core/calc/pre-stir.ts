@@ -36,7 +36,7 @@ export function preStir(points: readonly PreStirPoint[], partA: Grams): Result<P
 const longestMinutes = 24 * 60;
 
 function refusePoints(points: readonly PreStirPoint[]): Refusal | undefined {
-  if (points.length === 0) return { refused: 'no-figure', what: 'pre-stir' };
+  if (points.length === 0) return { failed: 'no-figure', what: 'pre-stir' };
   for (const point of points) {
     const refused =
       refuseMass('point of the pre-stir', point.partAGrams) ??

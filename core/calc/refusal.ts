@@ -1,31 +1,27 @@
-// What a sum answers in place of NaN: which input it cannot work with, what was given, and what it needs. Data only;
-// the catalogue has the words.
+// What a sum answers in place of NaN (`isFailed` tells): which input it cannot work with, what was given, and what it
+// needs. Data only; the catalogue has the words.
 
 export type Refusal =
   /** The input lies outside what the source covers or what can be. */
   | {
-      readonly refused: 'out-of-range';
+      readonly failed: 'out-of-range';
       readonly what: string;
       readonly given: number;
       readonly lowest: number;
       readonly highest: number;
     }
   /** The target is never reached (heating to or above the air's temperature, purging below the gas's own oxygen). */
-  | { readonly refused: 'never-reached'; readonly what: string; readonly given: number; readonly limit: number }
+  | { readonly failed: 'never-reached'; readonly what: string; readonly given: number; readonly limit: number }
   /** The source holds only for a nearer jump than the one asked for. */
-  | { readonly refused: 'too-far'; readonly what: string; readonly given: number; readonly furthest: number }
+  | { readonly failed: 'too-far'; readonly what: string; readonly given: number; readonly furthest: number }
   /** The rule does not apply to this case at all (a thin film, no readings, a Biot number too high). */
-  | { readonly refused: 'does-not-apply'; readonly what: string; readonly given: number; readonly limit: number }
+  | { readonly failed: 'does-not-apply'; readonly what: string; readonly given: number; readonly limit: number }
   /** The table has no such row. */
-  | { readonly refused: 'no-figure'; readonly what: string };
+  | { readonly failed: 'no-figure'; readonly what: string };
 
 export type Result<T> = T | Refusal;
 
-export function isRefused<T>(result: Result<T>): result is Refusal {
-  return typeof result === 'object' && result !== null && 'refused' in result;
-}
-
 /** `undefined` when `given` lies within both ends, else the refusal. NaN never lies within. */
 export function outOfRange(what: string, given: number, lowest: number, highest: number): Refusal | undefined {
-  return given >= lowest && given <= highest ? undefined : { refused: 'out-of-range', what, given, lowest, highest };
+  return given >= lowest && given <= highest ? undefined : { failed: 'out-of-range', what, given, lowest, highest };
 }

@@ -50,7 +50,7 @@ export function assignedProtectionFactor(
 ): Result<number> {
   const row: Row = assignedProtectionFactors[type];
   const factor = row[facepiece];
-  if (factor === undefined) return { refused: 'no-figure', what: `protection-factor:${type}:${facepiece}` };
+  if (factor === undefined) return { failed: 'no-figure', what: `protection-factor:${type}:${facepiece}` };
   const hasNote4 = facepiece === 'helmet-or-hood' && factor === 25;
   return hasNote4 && hoodEvidence === 'maker-has-tested' ? hoodWithEvidence : factor;
 }
@@ -81,7 +81,7 @@ export function maximumUse(factor: number, caps: UseCaps): Result<MaximumUse> {
     outOfRange('highest-use', caps.highestUsePpm ?? 0, 0, 1e6) ??
     outOfRange('lower-explosive-limit', caps.lelPercent ?? 1, 0.1, 50);
   if (refusal !== undefined) return refusal;
-  if (caps.idlhPpm === undefined && caps.highestUsePpm === undefined) return { refused: 'no-figure', what: 'idlh' };
+  if (caps.idlhPpm === undefined && caps.highestUsePpm === undefined) return { failed: 'no-figure', what: 'idlh' };
   const candidates: MaximumUse[] = [{ ppm: partsPerMillion(factor * caps.limitPpm), cappedBy: 'factor' }];
   if (caps.idlhPpm !== undefined) candidates.push({ ppm: caps.idlhPpm, cappedBy: 'idlh' });
   if (caps.highestUsePpm !== undefined) candidates.push({ ppm: caps.highestUsePpm, cappedBy: 'printed-cap' });

@@ -1,8 +1,9 @@
 // Thinner by volume: a share of the mixed coating's own volume, so 10 % is one litre into ten, eleven in all.
 
+import { isFailed } from '../failed.ts';
 import { type Fraction, fraction, type Grams, type KilogramsPerLitre, type Litres, litres } from '../units.ts';
 import { largestLitres, massFromVolume, refuseVolume } from './density.ts';
-import { isRefused, outOfRange, type Result } from './refusal.ts';
+import { outOfRange, type Result } from './refusal.ts';
 
 export interface Thinner {
   readonly litres: Litres;
@@ -15,7 +16,7 @@ export function thinnerFor(coating: Litres, share: Fraction, density: KilogramsP
   if (refused !== undefined) return refused;
   const volume = litres(coating * share);
   const mass = massFromVolume(volume, density);
-  return isRefused(mass) ? mass : { litres: volume, grams: mass };
+  return isFailed(mass) ? mass : { litres: volume, grams: mass };
 }
 
 /** The share that was poured; refuses more thinner than coating, which is no coating any more. */

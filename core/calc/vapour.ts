@@ -1,6 +1,7 @@
 // Vapour of evaporating solvent, and the air that keeps it below a share of the lower explosive limit (LEL). Where two
 // figures are published, the one that asks for more air. Air and vapour at 70 degF (21.1 degC), sea level.
 
+import { isFailed } from '../failed.ts';
 import {
   type CubicMetres,
   type CubicMetresPerLitre,
@@ -13,7 +14,7 @@ import {
   type Percent,
 } from '../units.ts';
 import { notAnAmount } from './amount.ts';
-import { isRefused, outOfRange, type Result } from './refusal.ts';
+import { outOfRange, type Result } from './refusal.ts';
 import type { LimitSource, Solvent } from './solvents.ts';
 
 /** Ideal gas at 70 degF (294.26 K) and 101,325 Pa: R T / p. */
@@ -38,7 +39,7 @@ export interface LowestLimit {
 export function lowestLel(solvent: Solvent): Result<LowestLimit> {
   const { lowerExplosiveLimits: published } = solvent;
   const [first, ...others] = published;
-  if (first === undefined) return { refused: 'no-figure', what: `lower-explosive-limit:${solvent.name}` };
+  if (first === undefined) return { failed: 'no-figure', what: `lower-explosive-limit:${solvent.name}` };
   const lowest = others.reduce((least, next) => (next.percent < least.percent ? next : least), first);
   return { ...lowest, oldTableOnly: published.every((limit) => limit.source === 'osha-1910.94') };
 }
@@ -53,8 +54,8 @@ export function vapourFromDensity(density: KilogramsPerLitre, molar: GramsPerMol
 export function vapourPerLitre(solvent: Solvent): Result<CubicMetresPerLitre> {
   const { tabledVapour, density, molarMass } = solvent;
   const computed = density === undefined || molarMass === undefined ? undefined : vapourFromDensity(density, molarMass);
-  if (computed === undefined) return tabledVapour ?? { refused: 'no-figure', what: `vapour-volume:${solvent.name}` };
-  if (isRefused(computed)) return computed;
+  if (computed === undefined) return tabledVapour ?? { failed: 'no-figure', what: `vapour-volume:${solvent.name}` };
+  if (isFailed(computed)) return computed;
   return cubicMetresPerLitre(Math.max(computed, tabledVapour ?? 0));
 }
 
@@ -77,11 +78,11 @@ export function airForSolvents(evaporating: readonly Evaporating[], share: Fract
   let air = 0;
   for (const { solvent, litres } of evaporating) {
     const lel = lowestLel(solvent);
-    if (isRefused(lel)) return lel;
+    if (isFailed(lel)) return lel;
     const vapour = vapourOf({ solvent, litres });
-    if (isRefused(vapour)) return vapour;
+    if (isFailed(vapour)) return vapour;
     const needed = airToStayBelow(vapour, lel.percent, share);
-    if (isRefused(needed)) return needed;
+    if (isFailed(needed)) return needed;
     air += needed;
   }
   return cubicMetres(air);
@@ -92,5 +93,5 @@ export function vapourOf({ solvent, litres }: Evaporating): Result<CubicMetres> 
   const refusal = outOfRange('solvent-volume', litres, 0, 1e6);
   if (refusal !== undefined) return refusal;
   const perLitre = vapourPerLitre(solvent);
-  return isRefused(perLitre) ? perLitre : cubicMetres(perLitre * litres);
+  return isFailed(perLitre) ? perLitre : cubicMetres(perLitre * litres);
 }

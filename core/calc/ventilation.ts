@@ -1,5 +1,6 @@
 // Fan figures: the flow that spraying, wiping and an oven load need, and the flow through a booth's face.
 
+import { isFailed } from '../failed.ts';
 import {
   type Celsius,
   type CubicMetres,
@@ -14,7 +15,7 @@ import {
   type SquareMetres,
 } from '../units.ts';
 import { notAnAmount, notASize } from './amount.ts';
-import { isRefused, outOfRange, type Result } from './refusal.ts';
+import { outOfRange, type Result } from './refusal.ts';
 import { airForSolvents, type Evaporating, vapourOf } from './vapour.ts';
 
 /**
@@ -29,7 +30,7 @@ export function flowForSolvents(
   const refusal = notASize('duration', over);
   if (refusal !== undefined) return refusal;
   const air = airForSolvents(evaporating, share);
-  return isRefused(air) ? air : cubicMetresPerHour((air * 60) / over);
+  return isFailed(air) ? air : cubicMetresPerHour((air * 60) / over);
 }
 
 export interface AgainstLimit extends Evaporating {
@@ -50,7 +51,7 @@ export function flowForExposure(
   let perHour = 0;
   for (const part of evaporating) {
     const vapour = vapourOf(part);
-    if (isRefused(vapour)) return vapour;
+    if (isFailed(vapour)) return vapour;
     const bad = outOfRange('exposure-limit', part.limitPpm, 1e-6, 1e6);
     if (bad !== undefined) return bad;
     perHour += ((vapour * 60) / over / part.limitPpm) * 1e6;

@@ -26,7 +26,7 @@ export function vocContent(liquid: VocLiquid): Result<VocContent> {
   if (refusal !== undefined) return refusal;
   const counted = liquid.volume - liquid.water - liquid.exempt;
   if (counted < liquid.volume * 1e-9) {
-    return { refused: 'does-not-apply', what: 'volume-less-water-and-exempt', given: Math.max(0, counted), limit: 0 };
+    return { failed: 'does-not-apply', what: 'volume-less-water-and-exempt', given: Math.max(0, counted), limit: 0 };
   }
   return {
     actual: gramsPerLitre(liquid.voc / liquid.volume),

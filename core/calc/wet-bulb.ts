@@ -1,9 +1,10 @@
 // Humidity from a dry and a wet bulb, and the pressure of the air at an altitude.
 
+import { isFailed } from '../failed.ts';
 import { type Celsius, celsius, type Metres, type Pascals, type Percent, pascals, percent } from '../units.ts';
 import { notAir } from './air.ts';
 import { bisect } from './bisect.ts';
-import { isRefused, outOfRange, type Result } from './refusal.ts';
+import { outOfRange, type Result } from './refusal.ts';
 import { liquidSaturationPressure, saturationPressure } from './saturation.ts';
 
 /** Molar mass of water over that of dry air. ASHRAE Handbook Fundamentals 2017, ch. 1. */
@@ -22,10 +23,10 @@ export function humidityFromWetBulb(air: Celsius, wetBulb: Celsius, pressure: Pa
   if (refusal !== undefined) return refusal;
   const water = humidityRatioFromWetBulb(air, wetBulb, pressure);
   const saturated = liquidSaturationPressure(air);
-  if (isRefused(saturated)) return saturated;
+  if (isFailed(saturated)) return saturated;
   if (water < 0) {
     const driest = bisect(wetBulb, air, (at) => humidityRatioFromWetBulb(air, celsius(at), pressure) < 0);
-    return { refused: 'out-of-range', what: 'wet-bulb', given: wetBulb, lowest: driest, highest: air };
+    return { failed: 'out-of-range', what: 'wet-bulb', given: wetBulb, lowest: driest, highest: air };
   }
   return percent(Math.min(100, (100 * vapourFromHumidityRatio(water, pressure)) / saturated));
 }
@@ -45,8 +46,8 @@ export function standardPressure(altitude: Metres): Result<Pascals> {
 /** Latent heat in kJ/kg, with the specific heats of water, dry air and vapour in kJ/(kg K). */
 function humidityRatioFromWetBulb(air: Celsius, wetBulb: Celsius, pressure: Pascals): number {
   const vapour = saturationPressure(wetBulb);
-  const saturated = isRefused(vapour) ? vapour : humidityRatio(vapour, pressure);
-  if (isRefused(saturated)) throw new RangeError(`no saturated air at a wet bulb of ${wetBulb} degC`);
+  const saturated = isFailed(vapour) ? vapour : humidityRatio(vapour, pressure);
+  if (isFailed(saturated)) throw new RangeError(`no saturated air at a wet bulb of ${wetBulb} degC`);
   return ((2501 - 2.326 * wetBulb) * saturated - 1.006 * (air - wetBulb)) / (2501 + 1.86 * air - 4.186 * wetBulb);
 }
 

@@ -4,7 +4,7 @@
 import { volumeFromMass } from '../calc/density.ts';
 import { purgeVolume } from '../calc/gas.ts';
 import { preStir } from '../calc/pre-stir.ts';
-import { isRefused } from '../calc/refusal.ts';
+import { isFailed } from '../failed.ts';
 import type { Blanket } from '../products/sheet-material.ts';
 import { type EpochMs, epochMs, type Litres, litres, type Minutes, minutesAfter, percent } from '../units.ts';
 import { type Can, isGasSensitive, leftGrams } from './can.ts';
@@ -69,11 +69,11 @@ export function headspaceOf(can: Can): Headspace | undefined {
   const { partAKilogramsPerLitre, partBKilogramsPerLitre } = ratio.densities;
   const density = can.component === 'part-a' ? partAKilogramsPerLitre : partBKilogramsPerLitre;
   const filled = volumeFromMass(leftGrams(can), density);
-  if (isRefused(filled) || filled >= brimful) return undefined;
+  if (isFailed(filled) || filled >= brimful) return undefined;
   const headspaceLitres = litres(brimful - filled);
   const purge = { headspace: headspaceLitres, from: oxygenInAir, gasOxygen: cleanGas };
   const gasLitres = purgeVolume(purge, blanket.oxygenTargetPercent);
-  return isRefused(gasLitres) ? undefined : { headspaceLitres, gasLitres };
+  return isFailed(gasLitres) ? undefined : { headspaceLitres, gasLitres };
 }
 
 export interface PreStirTimes {
@@ -91,7 +91,7 @@ export function preStirTimes(can: Can, at: EpochMs): PreStirTimes | undefined {
   if (asked === undefined || can.component !== 'part-a') return undefined;
   const last = can.stirs.findLast((stir) => stir.at <= at);
   const wanted = preStir(asked.points, last?.grams ?? leftGrams(can));
-  if (isRefused(wanted)) return undefined;
+  if (isFailed(wanted)) return undefined;
   const doneAt = last === undefined ? undefined : minutesAfter(last.at, wanted.minutes);
   const servesUntil = doneAt === undefined ? undefined : minutesAfter(doneAt, asked.servesMinutes);
   return { wantedMinutes: wanted.minutes, withinPoints: wanted.withinPoints, doneAt, servesUntil };

@@ -5,7 +5,7 @@ import { leastReadingsOfSpot, spotsOfArea } from '../calc/film-count.ts';
 import { judgeByJobRule } from '../calc/film-job-rule.ts';
 import { correctedReading, judgeNominal, readingsNeeded, thinnestNominal } from '../calc/film-nominal.ts';
 import { judgeArea, spotMeasurement } from '../calc/film-spots.ts';
-import { isRefused } from '../calc/refusal.ts';
+import { isFailed } from '../failed.ts';
 import type { FilmRule } from '../products/sheet-part.ts';
 import type { Micrometres, SquareMetres } from '../units.ts';
 
@@ -54,7 +54,7 @@ function byOwnRule(readings: readonly Micrometres[], own: Extract<FilmRule, { ru
     readings: own.leastReadings,
   };
   const verdict = judgeByJobRule(readings, own, own.gauge);
-  if (isRefused(verdict)) return { is: 'does-not-apply', rule };
+  if (isFailed(verdict)) return { is: 'does-not-apply', rule };
   switch (verdict.verdict) {
     case 'within':
       return { is: 'within', rule };
@@ -93,7 +93,7 @@ function byNominal(
   const corrected = readings.map((reading) => correctedReading(reading, profile));
   const counted = corrected.filter((reading) => typeof reading === 'number');
   const verdict = judgeNominal(counted, area, { nominalMicrometres, mostMicrometres });
-  if (isRefused(verdict) || counted.length < corrected.length) return { is: 'does-not-apply', rule };
+  if (isFailed(verdict) || counted.length < corrected.length) return { is: 'does-not-apply', rule };
   if (verdict.accepted) return { is: 'within', rule };
   return {
     is: 'outside',
@@ -114,11 +114,11 @@ function bySpots(readings: readonly Micrometres[], pa2: Extract<FilmRule, { rule
   const spots: Micrometres[] = [];
   for (let i = 0; i + leastReadingsOfSpot <= readings.length; i += leastReadingsOfSpot) {
     const spot = spotMeasurement(readings.slice(i, i + leastReadingsOfSpot));
-    if (isRefused(spot)) return { is: 'does-not-apply', rule };
+    if (isFailed(spot)) return { is: 'does-not-apply', rule };
     spots.push(spot);
   }
   const verdict = judgeArea(spots, pa2, pa2.level);
-  if (isRefused(verdict)) return { is: 'does-not-apply', rule };
+  if (isFailed(verdict)) return { is: 'does-not-apply', rule };
   const findings = verdict.findings.map(({ what, measuredMicrometres, limitMicrometres }) => ({
     what,
     measured: measuredMicrometres,

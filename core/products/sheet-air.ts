@@ -2,7 +2,7 @@
 // it belongs to the surface, not to the room.
 
 import { type Breach, checkAirTemperature, checkClimate, checkWithoutSpread } from '../calc/climate-window.ts';
-import { isRefused } from '../calc/refusal.ts';
+import { isFailed } from '../failed.ts';
 import type { Objection } from '../objections.ts';
 import type { Edition } from '../rule-editions.ts';
 import type { Celsius, Percent } from '../units.ts';
@@ -29,7 +29,7 @@ export function airBreaches(sheet: Sheet, read: AirRead, edition: Edition): read
   };
   const climate = { airCelsius: celsius, humidityPercent: relativeHumidityPercent, surfaceCelsius };
   const verdict = checkClimate(window, climate);
-  if (!isRefused(verdict)) return verdict.breaches;
+  if (!isFailed(verdict)) return verdict.breaches;
   // Up to the first edition what could not be summed was not judged at all.
   return edition === 1 ? [] : checkWithoutSpread(window, climate);
 }

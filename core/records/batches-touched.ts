@@ -3,7 +3,7 @@
 import type { Batch } from '../batch/batch.ts';
 import { type BlendTotals, blendTotals } from '../batch/batch-clocks.ts';
 import { ratioError } from '../calc/mixing.ts';
-import { isRefused } from '../calc/refusal.ts';
+import { isFailed } from '../failed.ts';
 import { type Entry, isAct } from '../history.ts';
 import { batchStream } from '../ids.ts';
 import { mixRatio } from '../products/sheet.ts';
@@ -27,7 +27,7 @@ export function batchesTouched(shop: Shop, entries: readonly Entry[], now: Epoch
       const error = batch.weighing === undefined ? undefined : ratioError(mixRatio(batch.sheet.ratio), batch.weighing);
       return {
         batch,
-        ratioErrorPercent: error === undefined || isRefused(error) ? undefined : error * 100,
+        ratioErrorPercent: error === undefined || isFailed(error) ? undefined : error * 100,
         blend: blendTotals(batch, airLog(shop, batch.place), now),
       };
     });

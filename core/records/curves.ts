@@ -1,7 +1,7 @@
 // Readings over time with the limits that the sheets set: the air, a part's temperature with its cure, its films.
 
 import { dewPoint } from '../calc/air.ts';
-import { isRefused } from '../calc/refusal.ts';
+import { isFailed } from '../failed.ts';
 import type { Part } from '../part/part.ts';
 import { cureClock } from '../part/part-clocks.ts';
 import type { Sheet } from '../products/sheet.ts';
@@ -55,7 +55,7 @@ export function airCurve(shop: Shop, span: Span): AirCurve {
 function dewOf(air: Celsius | undefined, humidity: Percent | undefined): Celsius | undefined {
   if (air === undefined || humidity === undefined) return undefined;
   const found = dewPoint(air, humidity);
-  return isRefused(found) ? undefined : found;
+  return isFailed(found) ? undefined : found;
 }
 
 function narrowest(sheets: readonly Sheet[]): AirLimits | undefined {

@@ -4,13 +4,13 @@ import { type Batch, foldBatch } from '../batch/batch.ts';
 import { isRatioWithin } from '../batch/batch-rules.ts';
 import { addRules, type WeighCase, weighRules } from '../batch/weigh-rules.ts';
 import { ratioError } from '../calc/mixing.ts';
-import { isRefused } from '../calc/refusal.ts';
 import { type Can, foldCan, leftGrams } from '../can/can.ts';
 import type { FromCan } from '../can/can-events.ts';
 import { checkRules, openRules } from '../can/can-rules.ts';
 import type { Component } from '../components.ts';
 import { localDay } from '../crew/local-day.ts';
 import { isFor } from '../event-readers.ts';
+import { isFailed } from '../failed.ts';
 import { asItStoodAt, type Entry, type Fact } from '../history.ts';
 import type { Objection } from '../objections.ts';
 import { mixRatio } from '../products/sheet.ts';
@@ -102,7 +102,7 @@ function ratioOut(batch: Batch, before: Batch, entry: Entry): readonly Objection
   const uncoated = coated === -1 ? later : later.slice(0, coated);
   if (uncoated.some(({ fact }) => fact.type === 'PartAdded')) return [];
   const error = ratioError(mixRatio(batch.sheet.ratio), after);
-  if (!isRefused(error) && isRatioWithin(error, batch.sheet.ratio)) return [];
-  const errorPercent = isRefused(error) ? Number.POSITIVE_INFINITY : error * 100;
+  if (!isFailed(error) && isRatioWithin(error, batch.sheet.ratio)) return [];
+  const errorPercent = isFailed(error) ? Number.POSITIVE_INFINITY : error * 100;
   return [{ code: 'ratio-out', errorPercent, tolerancePercent: batch.sheet.ratio.tolerancePercent }];
 }

@@ -3,11 +3,11 @@
 
 import type { Batch } from '../batch/batch.ts';
 import { countsAsVoc } from '../calc/exempt-solvents.ts';
-import { isRefused } from '../calc/refusal.ts';
 import { solvents } from '../calc/solvents.ts';
 import { pouredTogether, type VocLiquid, vocContent } from '../calc/voc.ts';
 import type { Component } from '../components.ts';
 import type { SolventUsed } from '../crew/ledger-events.ts';
+import { isFailed } from '../failed.ts';
 import { inNaturalOrder } from '../natural-order.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { componentDensity } from '../products/sheet-density.ts';
@@ -179,10 +179,10 @@ function contentOf(group: readonly LedgerEntry[]) {
     volume === undefined ? [] : [{ volume, voc: vocGrams, exempt: exemptLitres, water: waterLitres }],
   );
   const poured = pouredTogether(liquids);
-  if (isRefused(poured)) return undefined;
+  if (isFailed(poured)) return undefined;
   const content = vocContent(poured);
   // Nothing but exempt solvent has no content less exempt; its actual content is none.
-  return isRefused(content) ? { actual: gramsPerLitre(0), lessWaterAndExempt: undefined } : content;
+  return isFailed(content) ? { actual: gramsPerLitre(0), lessWaterAndExempt: undefined } : content;
 }
 
 export interface LedgerTotals {

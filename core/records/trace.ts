@@ -3,9 +3,9 @@
 
 import type { Batch } from '../batch/batch.ts';
 import { dewPoint } from '../calc/air.ts';
-import { isRefused } from '../calc/refusal.ts';
 import { type Can, leftGrams } from '../can/can.ts';
 import type { FromCan } from '../can/can-events.ts';
+import { isFailed } from '../failed.ts';
 import { type Entry, isAct } from '../history.ts';
 import { type BatchNumber, batchStream, canStream, type PartName, partStream, type StreamId } from '../ids.ts';
 import { inNaturalOrder } from '../natural-order.ts';
@@ -201,7 +201,7 @@ export function airThen(shop: Shop, place: string | undefined, at: EpochMs): Air
   return {
     celsius,
     relativeHumidityPercent,
-    dewPointCelsius: dew === undefined || isRefused(dew) ? undefined : dew,
+    dewPointCelsius: dew === undefined || isFailed(dew) ? undefined : dew,
     surfaceCelsius,
   };
 }

@@ -2,10 +2,10 @@
 // made. Where nobody said how much is sprayed, the whole pot within an hour, which is the cautious side.
 
 import { lowestLimit, substances } from '../calc/exposure-limits.ts';
-import { isRefused } from '../calc/refusal.ts';
 import { type SolventId, solvents } from '../calc/solvents.ts';
 import type { Evaporating } from '../calc/vapour.ts';
 import { type AgainstLimit, faceFlow, flowForExposure, flowForSolvents, purgeBeforeHeat } from '../calc/ventilation.ts';
+import { isFailed } from '../failed.ts';
 import type { Sheet } from '../products/sheet.ts';
 import {
   type CubicMetresPerHour,
@@ -52,8 +52,8 @@ export function airNeed(sheet: Sheet, gramsPerHour: Grams, { share, mixingFactor
   return {
     gramsPerHour,
     solventLitresPerHour: litres(evaporating.reduce((sum, part) => sum + part.litres, 0)),
-    forLel: isRefused(lel) ? undefined : lel,
-    forExposure: isRefused(exposure) || against.length === 0 ? undefined : exposure,
+    forLel: isFailed(lel) ? undefined : lel,
+    forExposure: isFailed(exposure) || against.length === 0 ? undefined : exposure,
     withoutLel: withoutLel.map(({ id }) => id),
     withoutLimit: withoutLimit.map(({ id }) => id),
   };
@@ -79,7 +79,7 @@ function limitOf(part: SolventOf): readonly AgainstLimit[] {
   const substance = Object.entries(substances).find(([id]) => id === part.id)?.[1];
   if (substance === undefined) return [];
   const limit = lowestLimit(substance, 'average');
-  return isRefused(limit) ? [] : [{ ...part, limitPpm: limit.ppm }];
+  return isFailed(limit) ? [] : [{ ...part, limitPpm: limit.ppm }];
 }
 
 /** `undefined` where the face or its velocity is not known. */
@@ -89,7 +89,7 @@ export function fanGives(
 ): CubicMetresPerHour | undefined {
   if (booth === undefined || faceMetresPerSecond === undefined) return undefined;
   const flow = faceFlow(booth.faceSquareMetres, faceMetresPerSecond);
-  return isRefused(flow) ? undefined : flow;
+  return isFailed(flow) ? undefined : flow;
 }
 
 /**
@@ -105,7 +105,7 @@ export function clearingMinutes(
   const flow = fanGives(booth, extraction?.faceMetresPerSecond);
   if (booth?.cubicMetres === undefined || flow === undefined) return undefined;
   const purge = purgeBeforeHeat(booth.cubicMetres, flow);
-  return isRefused(purge) ? undefined : purge;
+  return isFailed(purge) ? undefined : purge;
 }
 
 /** The longer of the sheet's time and the sum's. */

@@ -3,7 +3,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { dewPoint } from '../../core/calc/air.ts';
-import { isRefused } from '../../core/calc/refusal.ts';
+import { isFailed } from '../../core/failed.ts';
 import { airBreaches } from '../../core/products/sheet-air.ts';
 import { editionOfToday } from '../../core/rule-editions.ts';
 import { celsius, percent } from '../../core/units.ts';
@@ -62,6 +62,6 @@ it('given a spread that cannot be summed, then only that is not read, and the hu
 
 it('given anything that a line may say of the air, -40 to 60 degC from 0.1 % on, then there is a dew point', () => {
   for (let air = -40; air <= 60; air += 5) {
-    for (const humidity of [0.1, 1, 100]) expect(isRefused(dewPoint(celsius(air), percent(humidity)))).toBe(false);
+    for (const humidity of [0.1, 1, 100]) expect(isFailed(dewPoint(celsius(air), percent(humidity)))).toBe(false);
   }
 });

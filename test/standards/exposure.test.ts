@@ -80,7 +80,7 @@ checkPublished('exposure limits', { seen: 41, run: 0, derived: 2, 'from-memory':
     0.001,
   ),
   seen('OSHA has no limit for HDI', z1, () => dayLimitOf(substances.hdi, 'osha'), {
-    refused: 'no-figure',
+    failed: 'no-figure',
     what: 'exposure-limit:osha:hexamethylene diisocyanate (HDI)',
   }),
   seen('OSHA has only a ceiling for MDI', z1, () => answered(dayLimitOf(substances.mdi, 'osha')).kind, 'ceiling'),

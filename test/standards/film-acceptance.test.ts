@@ -56,11 +56,11 @@ const counts: readonly PublishedCase[] = [
     'a spot is the mean of at least three readings',
     `${pa2}, 3.2`,
     () => [leastReadingsOfSpot, spotMeasurement(um(100, 110))],
-    [3, { refused: 'does-not-apply', what: 'readings of a spot', given: 2, limit: 3 }],
+    [3, { failed: 'does-not-apply', what: 'readings of a spot', given: 2, limit: 3 }],
   ),
   seen('an area is five spots', newsletter, () => [spotsOfArea, judgeArea(um(200, 200, 200, 200), eightToTwelve, 3)], [
     5,
-    { refused: 'does-not-apply', what: 'spots of an area', given: 4, limit: 5 },
+    { failed: 'does-not-apply', what: 'spots of an area', given: 4, limit: 5 },
   ]),
   seen(
     'up to 300 ft2 every 100 ft2 is an area',
@@ -210,7 +210,7 @@ const nominal: readonly PublishedCase[] = [
         }),
       ).accepted,
     ],
-    [40, { refused: 'does-not-apply', what: 'nominal film', given: 39.9, limit: 40 }, true],
+    [40, { failed: 'does-not-apply', what: 'nominal film', given: 39.9, limit: 40 }, true],
   ),
   derived(
     'two of ten below 200 um are 20 % and fail, with a mean of 211.5',

@@ -1,6 +1,7 @@
 // One published value and ours beside it: how it is written down, checked and counted.
 
 import { describe, expect, it } from 'vitest';
+import { isFailed } from '../../core/failed.ts';
 
 /**
  * How well the published value is known. `seen`: read in the source. `run`: from a reference library. `derived`:
@@ -66,9 +67,7 @@ export function checkPublished(
 }
 
 /** For a sum that the test expects to be answered: a refusal fails with its own figures. */
-export function answered<T>(result: T): Exclude<T, { readonly refused: string }> {
-  if (typeof result === 'object' && result !== null && 'refused' in result) {
-    throw new Error(`refused: ${JSON.stringify(result)}`);
-  }
-  return result as Exclude<T, { readonly refused: string }>;
+export function answered<T>(result: T): Exclude<T, { readonly failed: unknown }> {
+  if (isFailed(result)) throw new Error(`refused: ${JSON.stringify(result)}`);
+  return result as Exclude<T, { readonly failed: unknown }>;
 }

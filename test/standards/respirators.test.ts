@@ -40,7 +40,7 @@ const printed: readonly (readonly [RespiratorType, readonly (number | typeof das
 
 const factorOf = (type: RespiratorType, facepiece: Facepiece, evidence: 'maker-has-tested' | 'none') => {
   const found = assignedProtectionFactor(type, facepiece, evidence);
-  return typeof found === 'number' ? found : found.refused;
+  return typeof found === 'number' ? found : found.failed;
 };
 
 const factors = printed.flatMap(([type, row]) =>

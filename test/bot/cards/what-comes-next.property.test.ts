@@ -18,9 +18,9 @@ import { figuresFor } from '../../../bot/language/figures.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { splitMass } from '../../../core/calc/mixing.ts';
-import { isRefused } from '../../../core/calc/refusal.ts';
 import { decide } from '../../../core/decide.ts';
 import type { Decision } from '../../../core/decision.ts';
+import { isFailed } from '../../../core/failed.ts';
 import { batchStream, canStream, partStream, sessionStream } from '../../../core/ids.ts';
 import type { NextAct } from '../../../core/next-acts.ts';
 import { mixRatio } from '../../../core/products/sheet.ts';
@@ -60,7 +60,7 @@ function offeredIn(shop: Shop, now: EpochMs): readonly Offered[] {
   return [
     ...[...shop.batches.values()].flatMap((batch) => {
       const split = splitMass(batch.plannedGrams, mixRatio(batch.sheet.ratio));
-      const [a, b] = isRefused(split) ? [1, 1] : [split.partAGrams, split.partBGrams];
+      const [a, b] = isFailed(split) ? [1, 1] : [split.partAGrams, split.partBGrams];
       const next = statusOf.batch(moment, batch).next();
       return batch.sheet.methods.flatMap((method) =>
         all(next, { 'part-a': a.toFixed(1), 'part-b': b.toFixed(1), method }),

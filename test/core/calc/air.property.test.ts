@@ -95,7 +95,7 @@ describe('given the air of any room', () => {
         } else {
           reached.tooDry += 1;
           // What is refused for being too low says how low it may be, and that is answered.
-          if (typeof lower === 'number' || lower.refused !== 'out-of-range') throw new Error('refused the wrong way');
+          if (typeof lower === 'number' || lower.failed !== 'out-of-range') throw new Error('refused the wrong way');
           expect(lower.lowest).toBeGreaterThan(dry * Math.min(one, other));
           const atLowest = humidityFromWetBulb(celsius(dry), celsius(lower.lowest + 1e-9), seaLevelPressure);
           expect(answered(atLowest)).toBeLessThan(1);
@@ -110,7 +110,7 @@ describe('given the air of any room', () => {
     fc.assert(
       fc.property(between(-20, 60).map(celsius), (room) => {
         const refused = dewPoint(room, percent(0));
-        if (typeof refused === 'number' || refused.refused !== 'out-of-range') throw new Error('dry air was answered');
+        if (typeof refused === 'number' || refused.failed !== 'out-of-range') throw new Error('dry air was answered');
         expect(answered(dewPoint(room, percent(refused.lowest * 1.001)))).toBeGreaterThanOrEqual(-100);
         expect(refused.highest).toBe(100);
         expect(answered(vapourPressure(room, percent(0)))).toBe(0);

@@ -30,7 +30,7 @@ describe('the temperature that finishes in time', () => {
   it('given just the time of the fastest, then from the top; given less, then never, with what it would take', () => {
     expect(temperatureToFinish(stirLaw, 0, minutes(90))).toEqual({ needed: 'from', celsius: 30 });
     expect(temperatureToFinish(stirLaw, 0.5, minutes(44))).toEqual({
-      refused: 'never-reached',
+      failed: 'never-reached',
       what: 'minutes available',
       given: 44,
       limit: 45,
@@ -47,7 +47,7 @@ describe('the temperature that finishes in time', () => {
       ],
     };
     expect(temperatureToFinish(odd, 0, minutes(150))).toEqual({ needed: 'from', celsius: 25 });
-    expect(temperatureToLast(odd, 0, minutes(150))).toMatchObject({ refused: 'never-reached' });
+    expect(temperatureToLast(odd, 0, minutes(150))).toMatchObject({ failed: 'never-reached' });
   });
 
   it('given a law by factor, then 4 h at 20 degC become 2 h from 30', () => {
@@ -69,9 +69,9 @@ describe('the temperature that finishes in time', () => {
 
   it('given a plain duration without a range, then any temperature or none', () => {
     expect(temperatureToFinish(plain, 0, minutes(30))).toEqual({ needed: 'any' });
-    expect(temperatureToFinish(plain, 0, minutes(29))).toMatchObject({ refused: 'never-reached', limit: 30 });
+    expect(temperatureToFinish(plain, 0, minutes(29))).toMatchObject({ failed: 'never-reached', limit: 30 });
     expect(temperatureToLast(plain, 0, minutes(30))).toEqual({ needed: 'any' });
-    expect(temperatureToLast(plain, 0, minutes(31))).toMatchObject({ refused: 'never-reached', limit: 30 });
+    expect(temperatureToLast(plain, 0, minutes(31))).toMatchObject({ failed: 'never-reached', limit: 30 });
   });
 
   it('given a plain duration with a range, then the whole range', () => {
@@ -80,7 +80,7 @@ describe('the temperature that finishes in time', () => {
   });
 
   it('given a clock that is full or no minutes, then nothing is to be asked', () => {
-    expect(temperatureToFinish(stirLaw, 1, minutes(10))).toMatchObject({ refused: 'out-of-range', what: 'progress' });
+    expect(temperatureToFinish(stirLaw, 1, minutes(10))).toMatchObject({ failed: 'out-of-range', what: 'progress' });
     expect(temperatureToLast(stirLaw, 0, minutes(0))).toMatchObject({ what: 'minutes available', given: 0 });
     expect(temperatureToLast(stirLaw, -0.1, minutes(10))).toMatchObject({ what: 'progress' });
     expect(temperatureToFinish(stirLaw, 0, minutes(366 * 24 * 60 + 1))).toMatchObject({ what: 'minutes available' });
@@ -89,7 +89,7 @@ describe('the temperature that finishes in time', () => {
 
   it('given a table without points, then there is no figure', () => {
     expect(temperatureToFinish({ kind: 'table', points: [] }, 0, minutes(10))).toEqual({
-      refused: 'no-figure',
+      failed: 'no-figure',
       what: 'temperature range',
     });
   });
@@ -112,7 +112,7 @@ describe('the temperature up to which it lasts', () => {
     expect(temperatureToLast(stirLaw, 0, minutes(90))).toEqual({ needed: 'up-to', celsius: 30 });
     expect(temperatureToLast(stirLaw, 0, minutes(120))).toEqual({ needed: 'up-to', celsius: 15 });
     expect(temperatureToLast(stirLaw, 0.5, minutes(61))).toEqual({
-      refused: 'never-reached',
+      failed: 'never-reached',
       what: 'minutes available',
       given: 61,
       limit: 60,

@@ -5,6 +5,7 @@ import { expect, it } from 'vitest';
 import { type DoseRules, dose, type Piece, projectedDone } from '../../../core/calc/dose.ts';
 import { temperatureToFinish, temperatureToLast } from '../../../core/calc/dose-inverse.ts';
 import { durationAt, type RateLaw } from '../../../core/calc/rate-law.ts';
+import { isFailed } from '../../../core/failed.ts';
 import { celsius, epochMs, kilojoulesPerMole, minutes } from '../../../core/units.ts';
 import { answered } from '../../standards/published-case.ts';
 import { day, minutesIn, morning } from './demo-stir.ts';
@@ -134,7 +135,7 @@ it('given a temperature that is said to finish in time, then it does, and every 
       fc.double({ min: 0, max: 0.95, noNaN: true }),
       (law, wanted, progress) => {
         const needed = temperatureToFinish(law, progress, minutes(wanted));
-        if ('refused' in needed || needed.needed !== 'from') return;
+        if (isFailed(needed) || needed.needed !== 'from') return;
         found += 1;
         for (const warmer of [0, 1, 5]) {
           const taken = durationAt(law, celsius(needed.celsius + warmer));
@@ -155,7 +156,7 @@ it('given a temperature up to which a pot is said to last, then it does, and at 
   fc.assert(
     fc.property(aLaw, fc.integer({ min: 1, max: 900 }), (law, wanted) => {
       const needed = temperatureToLast(law, 0, minutes(wanted));
-      if ('refused' in needed || needed.needed !== 'up-to') return;
+      if (isFailed(needed) || needed.needed !== 'up-to') return;
       found += 1;
       for (const cooler of [0, 1, 5]) {
         const taken = durationAt(law, celsius(needed.celsius - cooler));
@@ -171,7 +172,7 @@ it('given the temperature that finishes, then a run at it is done when said', ()
   fc.assert(
     fc.property(fc.oneof(aFactor, anEnergy), fc.integer({ min: 10, max: 900 }), (law, wanted) => {
       const needed = temperatureToFinish(law, 0, minutes(wanted));
-      if ('refused' in needed || needed.needed !== 'from' || needed.celsius <= 10) return;
+      if (isFailed(needed) || needed.needed !== 'from' || needed.celsius <= 10) return;
       found += 1;
       const piece = { from: morning, to: minutesIn(wanted + 1), celsius: needed.celsius };
       const doneAt = answered(dose(atLeast(law), [piece])).doneAt ?? Number.NaN;

@@ -125,12 +125,12 @@ const justAbove = (end: number): number => end + Math.max(Math.abs(end) * 1e-9, 
 describe('given an input at the ends of what a sum accepts', () => {
   for (const [sum, what, [lowest, highest], ours] of edges) {
     test(`${sum} takes ${what} from ${lowest} to ${highest} and refuses past them`, () => {
-      expect(ours(lowest)).not.toMatchObject({ refused: 'out-of-range' });
-      expect(ours(highest)).not.toMatchObject({ refused: 'out-of-range' });
-      const refusal = { refused: 'out-of-range', what, lowest, highest };
+      expect(ours(lowest)).not.toMatchObject({ failed: 'out-of-range' });
+      expect(ours(highest)).not.toMatchObject({ failed: 'out-of-range' });
+      const refusal = { failed: 'out-of-range', what, lowest, highest };
       expect(ours(justBelow(lowest))).toEqual({ ...refusal, given: justBelow(lowest) });
       expect(ours(justAbove(highest))).toEqual({ ...refusal, given: justAbove(highest) });
-      expect(ours(Number.NaN)).toHaveProperty('refused', 'out-of-range');
+      expect(ours(Number.NaN)).toHaveProperty('failed', 'out-of-range');
     });
   }
 });

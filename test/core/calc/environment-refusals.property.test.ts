@@ -18,6 +18,7 @@ import * as vapour from '../../../core/calc/vapour.ts';
 import * as ventilation from '../../../core/calc/ventilation.ts';
 import * as voc from '../../../core/calc/voc.ts';
 import { humidityFromWetBulb, humidityRatio, standardPressure } from '../../../core/calc/wet-bulb.ts';
+import { isFailed } from '../../../core/failed.ts';
 
 const raw = <Q extends number>(value: number): Q => value as Q;
 const load = (volume: number) => [{ solvent: solvents.xylene, litres: raw<never>(volume) }];
@@ -109,7 +110,7 @@ describe('given any numbers at all', () => {
       fc.assert(
         fc.property(anyNumber, anyNumber, anyNumber, anyNumber, (a, b, c, d) => {
           const answer = sum(a, b, c, d);
-          const refused = typeof answer === 'object' && answer !== null && 'refused' in answer;
+          const refused = isFailed(answer);
           reached[refused ? 'refused' : 'answered'] += 1;
           return refused || everyNumberIsFinite(answer);
         }),

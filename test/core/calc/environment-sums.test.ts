@@ -54,9 +54,9 @@ describe('given solvent that evaporates', () => {
     const tabled = { ...bare, ...(tabledVapour !== undefined && { tabledVapour }) };
     expect(vapourPerLitre({ ...tabled, density: u.kilogramsPerLitre(0.8) })).toBe(tabledVapour);
     expect(vapourPerLitre({ ...tabled, molarMass: u.gramsPerMole(58) })).toBe(tabledVapour);
-    expect(vapourPerLitre(bare)).toEqual({ refused: 'no-figure', what: 'vapour-volume:acetone' });
+    expect(vapourPerLitre(bare)).toEqual({ failed: 'no-figure', what: 'vapour-volume:acetone' });
     const absurd = { ...bare, density: u.kilogramsPerLitre(800), molarMass: u.gramsPerMole(58) };
-    expect(vapourPerLitre(absurd)).toMatchObject({ refused: 'out-of-range', what: 'density' });
+    expect(vapourPerLitre(absurd)).toMatchObject({ failed: 'out-of-range', what: 'density' });
   });
 });
 
@@ -79,7 +79,7 @@ describe('given exposure', () => {
 
   test('when more than a day is handed in, then it is refused', () => {
     const half = { ppm: ppm(8), hours: u.hours(13) };
-    const refusal = { refused: 'out-of-range', what: 'hours', given: 26, lowest: 0, highest: 24 };
+    const refusal = { failed: 'out-of-range', what: 'hours', given: 26, lowest: 0, highest: 24 };
     expect(dayAverage([half, half])).toEqual(refusal);
     expect(checkPeaks(limit, [half, half])).toEqual(refusal);
   });
@@ -97,13 +97,13 @@ describe('given exposure', () => {
     expect(answered(dayLimitOf({ ...odd, limits: odd.limits.toReversed() }, 'osha')).ppm).toBe(0.02);
     const reversed = { ...odd, limits: [{ body: 'osha', kind: 'average', ppm: ppm(3) }, ...odd.limits] } as const;
     expect(answered(dayLimitOf(reversed, 'osha')).ppm).toBe(3);
-    expect(lowestLimit(substances.hdi, 'short-term')).toHaveProperty('refused', 'no-figure');
+    expect(lowestLimit(substances.hdi, 'short-term')).toHaveProperty('failed', 'no-figure');
   });
 
   test('when a loose-fitting facepiece is asked, then a tested hood makes it no better', () => {
     expect(assignedProtectionFactor('powered-air-purifying', 'loose-fitting', 'maker-has-tested')).toBe(25);
     expect(assignedProtectionFactor('air-purifying', 'loose-fitting', 'none')).toEqual({
-      refused: 'no-figure',
+      failed: 'no-figure',
       what: 'protection-factor:air-purifying:loose-fitting',
     });
   });
@@ -116,7 +116,7 @@ describe('given flammable liquids', () => {
   });
 
   test('when nobody knows what was sprayed, then a cold flush solvent has no figure and a warm one needs none', () => {
-    expect(flushFlashPoint(u.celsius(12), [])).toEqual({ refused: 'no-figure', what: 'flash-point:sprayed' });
+    expect(flushFlashPoint(u.celsius(12), [])).toEqual({ failed: 'no-figure', what: 'flash-point:sprayed' });
     expect(flushFlashPoint(u.celsius(50), [])).toBe('any-cleaning');
   });
 });
@@ -126,7 +126,7 @@ describe('given gas', () => {
 
   test('when the target is what the gas brings, then the refusal says so', () => {
     expect(purgeVolume(can, u.percent(1))).toEqual({
-      refused: 'never-reached',
+      failed: 'never-reached',
       what: 'oxygen-target',
       given: 1,
       limit: 1,
@@ -135,31 +135,31 @@ describe('given gas', () => {
 
   test('when the headspace is beyond any vessel, then the gas is refused', () => {
     const vast = { headspace: u.litres(1e9), from: u.percent(20.9), gasOxygen: u.percent(0) };
-    expect(purgeVolume(vast, u.percent(0.1))).toMatchObject({ refused: 'out-of-range', what: 'purge-gas' });
+    expect(purgeVolume(vast, u.percent(0.1))).toMatchObject({ failed: 'out-of-range', what: 'purge-gas' });
   });
 });
 
 describe('given the ends of the air equations', () => {
   test('when the air is bone dry, then the refusal names the humidity; when vapour is beyond them, the vapour', () => {
-    expect(dewPoint(u.celsius(20), u.percent(0))).toMatchObject({ refused: 'out-of-range', what: 'relative-humidity' });
-    expect(saturationTemperature(u.pascals(1e7))).toMatchObject({ refused: 'out-of-range', what: 'vapour-pressure' });
+    expect(dewPoint(u.celsius(20), u.percent(0))).toMatchObject({ failed: 'out-of-range', what: 'relative-humidity' });
+    expect(saturationTemperature(u.pascals(1e7))).toMatchObject({ failed: 'out-of-range', what: 'vapour-pressure' });
   });
 
   test('when the wet bulb is lower than bone-dry air makes it, then the refusal names it', () => {
     const refused = humidityFromWetBulb(u.celsius(40), u.celsius(5), seaLevelPressure);
-    expect(refused).toMatchObject({ refused: 'out-of-range', what: 'wet-bulb', given: 5, highest: 40 });
+    expect(refused).toMatchObject({ failed: 'out-of-range', what: 'wet-bulb', given: 5, highest: 40 });
   });
 
   test('when the air is hotter than any room, then the wet bulb is not looked at', () => {
     const refused = humidityFromWetBulb(u.celsius(61), u.celsius(20), seaLevelPressure);
-    expect(refused).toMatchObject({ refused: 'out-of-range', what: 'air-temperature' });
+    expect(refused).toMatchObject({ failed: 'out-of-range', what: 'air-temperature' });
   });
 });
 
 describe('given VOC', () => {
   test('when pure acetone is asked, then the refusal names what is missing', () => {
     expect(vocContent(answered(exemptLiquid(litre)))).toEqual({
-      refused: 'does-not-apply',
+      failed: 'does-not-apply',
       what: 'volume-less-water-and-exempt',
       given: 0,
       limit: 0,
@@ -168,11 +168,11 @@ describe('given VOC', () => {
 
   test('when water and exempt solvent together are more than the whole, then they are named', () => {
     const liquid = { volume: litre, voc: u.grams(0), water: u.litres(0.6), exempt: u.litres(0.6) };
-    expect(pouredTogether([liquid])).toMatchObject({ refused: 'out-of-range', what: 'water-and-exempt', given: 1.2 });
+    expect(pouredTogether([liquid])).toMatchObject({ failed: 'out-of-range', what: 'water-and-exempt', given: 1.2 });
   });
 
   test('when a volume is beyond any vessel, then it is named', () => {
     const liquid = { volume: u.litres(2e6), voc: u.grams(0), water: u.litres(0), exempt: u.litres(0) };
-    expect(pouredTogether([liquid])).toMatchObject({ refused: 'out-of-range', what: 'volume' });
+    expect(pouredTogether([liquid])).toMatchObject({ failed: 'out-of-range', what: 'volume' });
   });
 });

@@ -96,7 +96,7 @@ describe('given a respirator', () => {
   });
 
   test('when neither an IDLH nor a printed cap is known, then there is no figure', () => {
-    expect(maximumUse(10, { limitPpm: partsPerMillion(50) })).toEqual({ refused: 'no-figure', what: 'idlh' });
+    expect(maximumUse(10, { limitPpm: partsPerMillion(50) })).toEqual({ failed: 'no-figure', what: 'idlh' });
   });
 });
 
@@ -160,6 +160,6 @@ describe('given a coating with VOC', () => {
   });
 
   test('when it is nothing but exempt solvent, then it has no content less that', () => {
-    expect(vocContent(answered(exemptLiquid(litres(3))))).toMatchObject({ refused: 'does-not-apply' });
+    expect(vocContent(answered(exemptLiquid(litres(3))))).toMatchObject({ failed: 'does-not-apply' });
   });
 });

@@ -32,7 +32,7 @@ describe('statistics of film readings', () => {
       standardDeviationMicrometres: undefined,
       variation: undefined,
     });
-    expect(filmStatistics([])).toEqual({ refused: 'does-not-apply', what: 'film readings', given: 0, limit: 1 });
+    expect(filmStatistics([])).toEqual({ failed: 'does-not-apply', what: 'film readings', given: 0, limit: 1 });
   });
 
   it('given two readings, then they have a deviation: 10 and 14 um, 2.83', () => {
@@ -44,7 +44,7 @@ describe('statistics of film readings', () => {
   });
 
   it('given a reading that no gauge shows, then it is refused, and the ends are not', () => {
-    expect(filmStatistics(um(-1001))).toMatchObject({ refused: 'out-of-range', what: 'film reading' });
+    expect(filmStatistics(um(-1001))).toMatchObject({ failed: 'out-of-range', what: 'film reading' });
     expect(filmStatistics(um(100_001))).toMatchObject({ what: 'film reading' });
     expect(filmStatistics(um(-1000, 100_000))).toMatchObject({ count: 2 });
   });
@@ -177,7 +177,7 @@ describe('a comb in a wet film', () => {
   });
 
   it('given no reading at all, teeth the wrong way round, or no solids, then it is refused', () => {
-    expect(expectedDryFilm(comb(undefined, undefined), half)).toEqual({ refused: 'no-figure', what: 'comb' });
+    expect(expectedDryFilm(comb(undefined, undefined), half)).toEqual({ failed: 'no-figure', what: 'comb' });
     expect(expectedDryFilm(comb(75, 50), half)).toMatchObject({ what: 'first dry tooth', lowest: 75 });
     expect(expectedDryFilm(comb(50, 50), half)).toEqual({ leastMicrometres: 25, mostMicrometres: 25 });
     const none = { ...half, volumeSolids: fraction(0) };
@@ -212,7 +212,7 @@ describe('acceptance rules refuse what they cannot judge', () => {
   });
 
   it('given no readings or impossible ones, then they are refused', () => {
-    expect(judgeNominal([], squareMetres(1), rule)).toMatchObject({ refused: 'does-not-apply', what: 'film readings' });
+    expect(judgeNominal([], squareMetres(1), rule)).toMatchObject({ failed: 'does-not-apply', what: 'film readings' });
     expect(judgeNominal(um(200), squareMetres(0), rule)).toMatchObject({ what: 'inspection area' });
     expect(judgeArea(um(200, 200, 200, 200, 100_001), range, 3)).toMatchObject({ what: 'film reading' });
     expect(spotMeasurement(um(200, 200, 100_001))).toMatchObject({ what: 'film reading' });

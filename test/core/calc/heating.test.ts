@@ -24,9 +24,9 @@ describe('a part warming in an oven', () => {
 
   it("given a part at its target, then no time; given a target away from the oven's warmth, then never", () => {
     expect(minutesToReach(sixMillimetres, oven, celsius(90), celsius(90))).toBe(0);
-    expect(minutesToReach(sixMillimetres, oven, celsius(90), celsius(80))).toMatchObject({ refused: 'never-reached' });
+    expect(minutesToReach(sixMillimetres, oven, celsius(90), celsius(80))).toMatchObject({ failed: 'never-reached' });
     expect(minutesToReach(sixMillimetres, { ...oven, celsius: celsius(20) }, celsius(20), celsius(90))).toMatchObject({
-      refused: 'never-reached',
+      failed: 'never-reached',
       given: 90,
       limit: 20,
     });
@@ -36,14 +36,14 @@ describe('a part warming in an oven', () => {
     const room = { ...oven, celsius: celsius(20) };
     const cooling = answered(minutesToReach(sixMillimetres, room, celsius(90), celsius(40)));
     expect(temperatureAfter(sixMillimetres, room, celsius(90), cooling)).toBeCloseTo(40, 9);
-    expect(minutesToReach(sixMillimetres, room, celsius(90), celsius(20))).toMatchObject({ refused: 'never-reached' });
+    expect(minutesToReach(sixMillimetres, room, celsius(90), celsius(20))).toMatchObject({ failed: 'never-reached' });
   });
 
   it('given a block too thick to even out, then the lumped sum does not apply: from a Biot number of 0.1', () => {
     const thick = { metal: { ...heatProperties.steel, wattsPerMetreKelvin: 50 }, characteristicMetres: metres(0.25) };
     const still = { celsius: celsius(100), wattsPerSquareMetreKelvin: 20 };
     expect(biotNumber(thick, still)).toBe(0.1);
-    const refusal = { refused: 'does-not-apply', what: 'Biot number', given: 0.1, limit: 0.1 };
+    const refusal = { failed: 'does-not-apply', what: 'Biot number', given: 0.1, limit: 0.1 };
     expect(timeConstant(thick, still)).toEqual(refusal);
     expect(minutesToReach(thick, still, celsius(20), celsius(90))).toEqual(refusal);
     expect(temperatureAfter(thick, still, celsius(20), minutes(1))).toEqual(refusal);

@@ -46,7 +46,7 @@ describe('splitting a mix', () => {
   });
 
   it('given a vessel to fill and a ratio by weight without densities, then there is no figure', () => {
-    expect(splitFill(litres(2.4), oneToOne)).toEqual({ refused: 'no-figure', what: 'densities' });
+    expect(splitFill(litres(2.4), oneToOne)).toEqual({ failed: 'no-figure', what: 'densities' });
   });
 
   it.each([
@@ -56,7 +56,7 @@ describe('splitting a mix', () => {
     ['ratio of A to B', { partsA: 1e6, partsB: 1 }],
     ['ratio of A to B', { partsA: 1e-3, partsB: 1e6 }],
   ])('given a ratio that no sheet has, then it is refused by its %s', (what, parts) => {
-    expect(splitByWeight(grams(100), parts)).toMatchObject({ refused: 'out-of-range', what });
+    expect(splitByWeight(grams(100), parts)).toMatchObject({ failed: 'out-of-range', what });
     expect(splitByVolume(litres(1), parts, densities)).toMatchObject({ what });
     expect(splitMass(grams(100), { basis: 'volume', ...parts, densities })).toMatchObject({ what });
     expect(splitFill(litres(1), { basis: 'weight', ...parts, densities })).toMatchObject({ what });
@@ -98,7 +98,7 @@ describe('mass and volume', () => {
   });
 
   it('given an empty vessel, then its density is refused', () => {
-    expect(mixedDensity(grams(0), grams(0), densities)).toMatchObject({ refused: 'out-of-range', what: 'mixed mass' });
+    expect(mixedDensity(grams(0), grams(0), densities)).toMatchObject({ failed: 'out-of-range', what: 'mixed mass' });
   });
 
   it('given densities and amounts past their ends, then each is refused, and at the ends none is', () => {
@@ -126,7 +126,7 @@ describe('how far a weighing is off', () => {
   });
 
   it('given no Part A, then it is refused; given no Part B, then all of it is missing', () => {
-    expect(ratioError(oneToOne, weighed(0, 100))).toMatchObject({ refused: 'out-of-range', what: 'Part A' });
+    expect(ratioError(oneToOne, weighed(0, 100))).toMatchObject({ failed: 'out-of-range', what: 'Part A' });
     expect(ratioError(oneToOne, weighed(100, 0))).toBe(-1);
     expect(ratioError(oneToOne, weighed(100, 1e9 + 1))).toMatchObject({ what: 'Part B' });
     expect(ratioError(oneToOne, weighed(0.001, 0.001))).toBe(0);

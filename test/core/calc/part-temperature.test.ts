@@ -75,7 +75,7 @@ describe('what readings on the part prove', () => {
 
   it('given no readings, or readings out of order, then it is refused', () => {
     expect(provedTime([], celsius(90), minutes(30))).toEqual({
-      refused: 'does-not-apply',
+      failed: 'does-not-apply',
       what: 'part readings',
       given: 0,
       limit: 1,

@@ -19,8 +19,8 @@ it('given points at 10 kg and 30 kg, then 20 kg lie half way; less is as the fir
 });
 
 it('given no points, or a factor that lengthens a life, then it refuses', () => {
-  expect(potLifeFactor([], grams(1000))).toMatchObject({ refused: 'no-figure' });
-  expect(potLifeFactor([{ grams: grams(1), factor: 1.2 }], grams(1000))).toMatchObject({ refused: 'out-of-range' });
+  expect(potLifeFactor([], grams(1000))).toMatchObject({ failed: 'no-figure' });
+  expect(potLifeFactor([{ grams: grams(1), factor: 1.2 }], grams(1000))).toMatchObject({ failed: 'out-of-range' });
 });
 
 it('given a factor, then every law takes just that share of its time, at every temperature', () => {

@@ -22,6 +22,7 @@ import { mostWorthMixing } from '../../../core/calc/pot-reach.ts';
 import { preStir } from '../../../core/calc/pre-stir.ts';
 import { thinnerFor, thinnerShare } from '../../../core/calc/thinner.ts';
 import { expectedDryFilm } from '../../../core/calc/wet-film.ts';
+import { isFailed } from '../../../core/failed.ts';
 import { stirLaw } from './demo-stir.ts';
 import { between } from './drawn.ts';
 
@@ -155,7 +156,7 @@ const fourteen = { minLength: 14, maxLength: 14 };
 /** Half the draws are plausible throughout, so that the sums themselves are reached and not only their doors. */
 const aDraw = fc.oneof(fc.array(aPlausibleNumber, fourteen), fc.array(aWildNumber, fourteen));
 
-const isRefusal = (value: unknown) => typeof value === 'object' && value !== null && 'refused' in value;
+const isRefusal = (value: unknown) => typeof value === 'object' && value !== null && isFailed(value);
 
 function everyNumberIsFinite(value: unknown): boolean {
   if (typeof value === 'number') return Number.isFinite(value);

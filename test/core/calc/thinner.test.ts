@@ -17,8 +17,8 @@ describe('thinner', () => {
   });
 
   it('given more thinner than coating, no coating, or a density that no thinner has, then it is refused', () => {
-    expect(thinnerShare(litres(11), litres(10))).toMatchObject({ refused: 'out-of-range', what: 'thinner' });
-    expect(thinnerShare(litres(0), litres(0))).toMatchObject({ refused: 'out-of-range', what: 'coating' });
+    expect(thinnerShare(litres(11), litres(10))).toMatchObject({ failed: 'out-of-range', what: 'thinner' });
+    expect(thinnerShare(litres(0), litres(0))).toMatchObject({ failed: 'out-of-range', what: 'coating' });
     expect(thinnerShare(litres(1), litres(1e6 + 1))).toMatchObject({ what: 'coating' });
     expect(thinnerFor(litres(10), fraction(0.1), kilogramsPerLitre(790))).toMatchObject({ what: 'density' });
     expect(thinnerFor(litres(1e6 + 1), fraction(0.1), kilogramsPerLitre(1))).toMatchObject({ what: 'coating' });
@@ -51,7 +51,7 @@ describe('the pre-stir of Part A on the demo sheet (common practice, no source)'
   });
 
   it('given no points, then there is no figure; given points that no sheet has, then they are refused', () => {
-    expect(preStir([], grams(1000))).toEqual({ refused: 'no-figure', what: 'pre-stir' });
+    expect(preStir([], grams(1000))).toEqual({ failed: 'no-figure', what: 'pre-stir' });
     expect(preStir(demo, grams(1e9 + 1))).toMatchObject({ what: 'Part A' });
     expect(preStir([{ partAGrams: grams(1), minutes: minutes(-1) }], grams(1))).toMatchObject({ given: -1 });
     expect(preStir([{ partAGrams: grams(1), minutes: minutes(1441) }], grams(1))).toMatchObject({ highest: 1440 });
