@@ -14,7 +14,7 @@ import type { Field } from './verbs/slot.ts';
 import type { SaidOf, SlotOf, VerbRow } from './verbs/verb.ts';
 
 const rows = { ...acts, ...crewVerbs, ...sessionVerbs, ...correctionVerbs };
-type Rows = typeof rows;
+export type Rows = typeof rows;
 
 export type Verb = keyof Rows;
 export const isVerb = (name: string): name is Verb => isOwnKey(rows, name);

@@ -74,11 +74,10 @@ function fromCansIn({ envelopes }: Recorded): readonly FromCan[] {
   );
 }
 
-export function coverReply(t: Telling, status: BatchNow, verb: 'cover' | 'uncover'): Card {
+export function coverReply(t: Telling, status: BatchNow, title: string): Card {
   const { material } = t.words;
   const { batch } = status;
   const soFar = uncoveredMinutes(batch, t.now);
-  const title = verb === 'cover' ? material.covered(batch.number) : material.uncovered(batch.number);
   const lines = soFar > 0 ? [material.uncoveredSoFar(soFar, t.f)] : [];
   const card = batchCard(t, status, title, lines);
   return { ...card, facts: [...(soFar > 0 ? [minutesWantedFact(t, 'uncovered', soFar)] : []), ...card.facts] };

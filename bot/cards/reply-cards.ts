@@ -22,6 +22,7 @@ import { ringNext } from './clock-text.ts';
 import { amendedCard, heardCard, judgedCard, settledCard, undoneCard } from './correction-cards.ts';
 import { handoverCard, shiftCard, snoozedCard, takenOverCard } from './crew-cards.ts';
 import { heatHazards, potOverLines } from './dead-pot.ts';
+import { doneTitle } from './done-title.ts';
 import { filmCard, standsAgainst, testedCard } from './film-cards.ts';
 import { addReply, canReply, caughtReply, coverReply, emptiedReply, weighReply } from './material-reply.ts';
 import { notedFacts } from './noted-facts.ts';
@@ -81,13 +82,12 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
       return canReply(t, command.verb, outcome);
     case 'cover':
     case 'uncover':
-      return onBatch((it) => coverReply(t, it, command.verb));
+      return onBatch((it) => coverReply(t, it, doneTitle(t, outcome)));
     case 'catch':
       return onBatch((it) => caughtReply(t, it, command.grams));
     case 'stir':
-      return onBatch((it) => stirringCard(t, it, replies.stirring(it.batch.number)));
     case 'stop':
-      return onBatch((it) => stirringCard(t, it, replies.stopped(it.batch.number)));
+      return onBatch((it) => stirringCard(t, it, doneTitle(t, outcome)));
     case 'filter':
       return onBatch((it) => {
         const { number, place } = it.batch;

@@ -39,9 +39,9 @@ export const batchVerbs = {
     },
     { leaves: { type: 'PartAdded' } },
   ),
-  stir: verb({ batch }, { leaves: { type: 'StirrerStarted' } }),
-  stop: verb({ batch }, { leaves: { type: 'StirrerStopped' } }),
-  filter: verb({ batch }, { leaves: { type: 'MixFiltered' } }),
+  stir: verb({ batch }, { leaves: { type: 'StirrerStarted' }, plain: true }),
+  stop: verb({ batch }, { leaves: { type: 'StirrerStopped' }, plain: true }),
+  filter: verb({ batch }, { leaves: { type: 'MixFiltered' }, plain: true }),
   thick: verb({ batch }, { leaves: { type: 'MixThickened', seen: 'thick' } }),
   gel: verb({ batch }, { leaves: { type: 'MixThickened', seen: 'gelled' } }),
   /** The pot is empty, or what is left is set aside as waste. */
@@ -51,8 +51,8 @@ export const batchVerbs = {
   ),
   /** By the newest edition of the rules, which else judges later acts only. */
   judge: verb({ batch }, { decision: true, leastRole: 'lead' }),
-  cover: verb({ batch }, { leaves: { type: 'PotCovered' } }),
-  uncover: verb({ batch }, { leaves: { type: 'PotUncovered' } }),
+  cover: verb({ batch }, { leaves: { type: 'PotCovered' }, plain: true }),
+  uncover: verb({ batch }, { leaves: { type: 'PotUncovered' }, plain: true }),
   /** What drained from a flow coat, to be filtered and used again. */
   catch: verb({ batch, grams: mass('caught', { required: true, amend: true }) }, { leaves: { type: 'MixCaught' } }),
 };

@@ -23,13 +23,13 @@ export const canVerbs = {
     { leaves: { type: 'CanOpened' }, on: 'can' },
   ),
   /** The lid comes off again. */
-  lid: verb({ can }, { leaves: { type: 'LidOff' } }),
+  lid: verb({ can }, { leaves: { type: 'LidOff' }, plain: true }),
   /** Inert gas over what is left, and the lid on. */
-  blanket: verb({ can }, { leaves: { type: 'CanBlanketed' } }),
+  blanket: verb({ can }, { leaves: { type: 'CanBlanketed' }, plain: true }),
   /** A lead looked at a doubtful can and takes it. */
   check: verb({ can }, { leaves: { type: 'CanChecked' }, decision: true, leastRole: 'lead' }),
   /** The stirrer runs in the can itself, before a pour. */
-  prestir: verb({ can }, { leaves: { type: 'CanStirred' } }),
+  prestir: verb({ can }, { leaves: { type: 'CanStirred' }, plain: true }),
   discard: verb(
     { can: count('can', { required: true }), why: ownWords('reason', { required: true }) },
     { leaves: { type: 'CanDiscarded' }, endsInWords: true },

@@ -72,7 +72,7 @@ export const partVerbs = {
     },
     { leaves: { type: 'CoatApplied' } },
   ),
-  dry: verb({ parts: several }, { leaves: { type: 'FilmDry' } }),
+  dry: verb({ parts: several }, { leaves: { type: 'FilmDry' }, plain: true }),
   cure: verb(
     {
       parts: several,
@@ -92,7 +92,7 @@ export const partVerbs = {
   /** The oven's door. */
   door: verb({ parts: orTheLoad, openMinutes: duration('door-time') }, { leaves: { type: 'DoorOpened' } }),
   /** Out of the oven, or taken from its curing place. */
-  out: verb({ parts: orTheLoad }, { leaves: { type: 'CureEnded' } }),
+  out: verb({ parts: orTheLoad }, { leaves: { type: 'CureEnded' }, plain: true }),
   wet: verb(
     { part: one, wetFilmMicrometres: films('wet-film', { required: true }) },
     {
@@ -115,7 +115,7 @@ export const partVerbs = {
     result: choice('rub-result', rubResults, { required: true }),
     coupon,
   }),
-  release: verb({ parts: several }, { leaves: { type: 'PartReleased' }, decision: true }),
+  release: verb({ parts: several }, { leaves: { type: 'PartReleased' }, plain: true, decision: true }),
   hold: verb(
     { parts: several, why: ownWords('reason', { required: true }) },
     { leaves: { type: 'PartHeld' }, endsInWords: true },

@@ -16,6 +16,8 @@ export interface Leaves {
 interface RowOptions {
   /** Left out: nothing of such an act can be put right by a correction. */
   readonly leaves?: Leaves;
+  /** Its event holds nothing of its own: each tongue tells it in one word, beside what the verb is called by. */
+  readonly plain?: true;
   /** Where only a part of it was told. */
   readonly alsoLeaves?: readonly string[];
   /** What else a correction may put right: how it names the figure, what slot that is, and how the fact names it. */

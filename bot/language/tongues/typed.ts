@@ -2,6 +2,7 @@
 
 import type { Method } from '../../../core/methods.ts';
 import type { SettingName } from '../../../core/settings.ts';
+import type { PlainVerb } from '../../../core/verbs/plain.ts';
 import type { Slot } from '../slots.ts';
 import type { VocabularyName } from '../vocabulary.ts';
 import type { Meanings } from './english/lexicon.ts';
@@ -11,7 +12,7 @@ import type { UnitSpellings } from './english/units.ts';
 import type { Terms } from './term.ts';
 
 export interface Typed {
-  readonly verbs: Readonly<Record<VocabularyName, VerbWords>>;
+  readonly verbs: VerbsTyped;
   readonly openings: readonly Opening[];
   readonly terms: Terms;
   /** What an act may take, by its label: what stands behind a word of its own is called by it. */
@@ -53,6 +54,15 @@ export const verbWords = (
   ignores = '',
   means: Readonly<Record<string, string>> = {},
 ): VerbWords => ({ words: words.split(', '), example, ignores: ignores === '' ? [] : ignores.split(', '), means });
+
+/** A plain act also with what it comes to, in half a line. */
+export type VerbsTyped = Readonly<Record<VocabularyName, VerbWords>> &
+  Readonly<Record<PlainVerb, { readonly done: string }>>;
+
+export const done = (words: string, verb: VerbWords): VerbWords & { readonly done: string } => ({
+  ...verb,
+  done: words,
+});
 
 /** What the beginning of a line says besides its verb. */
 export interface SaidByVerb {

@@ -1,6 +1,7 @@
 // What happened, in English, in half a line: for corrections, deviations, the day and the trace.
 
 import type { Fact } from '../../../../core/history.ts';
+import { isPlain, type PlainFact, plainVerb } from '../../../../core/verbs/plain.ts';
 import { endingOfRing, timeOf } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
@@ -9,10 +10,12 @@ import { englishComponents } from './material.ts';
 import { englishParts, englishRubs } from './parts.ts';
 import { englishSessionFact } from './session-facts.ts';
 import { slotNames } from './slots.ts';
+import { englishVerbs } from './verbs.ts';
 
-export const englishFact = (fact: Fact, f: Figures): string => withNoted(happened(fact, f), fact, f, slotNames);
+export const englishFact = (fact: Fact, f: Figures): string =>
+  withNoted(isPlain(fact) ? englishVerbs[plainVerb(fact)].done : happened(fact, f), fact, f, slotNames);
 
-function happened(fact: Fact, f: Figures): string {
+function happened(fact: Exclude<Fact, PlainFact>, f: Figures): string {
   switch (fact.type) {
     case 'BatchOpened':
       return `batch ${fact.batch} opened, ${f.mass(fact.plannedGrams)} of ${fact.sheet.name}`;
@@ -22,30 +25,14 @@ function happened(fact: Fact, f: Figures): string {
       return `weighed ${englishComponents[fact.component]} ${f.mass(fact.grams)}`;
     case 'PartAdded':
       return `added ${englishComponents[fact.component]} ${f.mass(fact.grams)}`;
-    case 'PotUncovered':
-      return 'uncovered';
-    case 'PotCovered':
-      return 'covered';
     case 'MixCaught':
       return `caught ${f.mass(fact.grams)}`;
     case 'CanOpened':
       return `can ${fact.can} opened: ${englishComponents[fact.component]}, lot ${fact.lot}, ${f.mass(fact.grams)}`;
-    case 'LidOff':
-      return 'lid off';
-    case 'CanBlanketed':
-      return 'gas over it, lid on';
-    case 'CanStirred':
-      return 'stirring in the can';
     case 'CanChecked':
       return `looked at by ${fact.role === 'crew' ? 'somebody of the crew' : `a ${fact.role}`}`;
     case 'CanDiscarded':
       return fact.why === '' ? 'discarded' : `discarded, ${fact.why}`;
-    case 'StirrerStarted':
-      return 'stirrer on';
-    case 'StirrerStopped':
-      return 'stirrer off';
-    case 'MixFiltered':
-      return 'filtered';
     case 'MixThickened':
       return fact.seen;
     case 'PotEmptied':
@@ -58,8 +45,6 @@ function happened(fact: Fact, f: Figures): string {
       return `prepared ${englishParts.grades[fact.grade]}`;
     case 'CoatApplied':
       return `${fact.part} ${fact.pass === undefined ? 'coated' : 'touched up'} (${fact.method}, batch ${fact.batch})`;
-    case 'FilmDry':
-      return 'dry to the touch';
     case 'CureStarted':
       return fact.setCelsius === undefined
         ? `cure (${fact.way})`
@@ -68,8 +53,6 @@ function happened(fact: Fact, f: Figures): string {
       return `${fact.on ?? 'part'} at ${f.temperature(fact.celsius)}`;
     case 'DoorOpened':
       return fact.openMinutes === undefined ? 'oven door opened' : `oven door opened, ${f.minutesUp(fact.openMinutes)}`;
-    case 'CureEnded':
-      return 'out of cure';
     case 'FilmRead':
       return `${fact.state} film ${f.list(fact.micrometres.map(f.film))}`;
     case 'AdhesionTested':
@@ -78,8 +61,6 @@ function happened(fact: Fact, f: Figures): string {
       return `${fact.doubleRubs} double rubs, ${englishRubs[fact.result]}${fact.coupon === true ? ' (coupon)' : ''}`;
     case 'PhotoFiled':
       return fact.caption === undefined ? 'picture filed' : `picture filed, ${fact.caption}`;
-    case 'PartReleased':
-      return 'released';
     case 'PartHeld':
       return ['on hold', englishHoldReason({ ...fact, because: fact.because ?? [] }, f)]
         .filter((text) => text !== '')

@@ -119,8 +119,6 @@ export const englishMaterial = {
   added: (batch: number, grams: Grams, component: Component, f: Figures) =>
     `Batch ${batch}: ${f.mass(grams)} of ${englishComponents[component]} added`,
   stirAgain: 'Stirring starts again for the whole. Pot life runs on from first contact.',
-  covered: (batch: number) => `Batch ${batch}: covered`,
-  uncovered: (batch: number) => `Batch ${batch}: uncovered`,
   uncoveredSoFar: (minutes: Minutes, f: Figures) =>
     `Uncovered for ${f.minutesUp(minutes)} so far: air shortens a pot’s life.`,
   caught: (batch: number, grams: Grams, f: Figures) => `Batch ${batch}: ${f.mass(grams)} caught`,

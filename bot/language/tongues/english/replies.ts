@@ -43,8 +43,6 @@ export const englishReplies = {
     `${f.mass(said)} in all, ${f.mass(planned)} was planned. Check the scale and its unit.`,
   countsSince: (at: EpochMs, f: Figures) => `Counts since ${f.timeDown(at)}. Later typed than poured? Move it.`,
   potLifeFromContact: 'Pot life runs from first contact, stirring included.',
-  stirring: (batch: number) => `Batch ${batch}: stirrer on`,
-  stopped: (batch: number) => `Batch ${batch}: stirrer off`,
   stirGivenEnough: 'The stir time is given. Next: filter.',
   stirStillWanted: (minutes: Minutes, f: Figures) => `${f.minutesUp(minutes)} of stirring still wanted.`,
   filtered: (batch: number) => `Batch ${batch}: filtered, in use`,

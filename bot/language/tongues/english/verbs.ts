@@ -1,27 +1,32 @@
 // What an English speaker types for each row of the vocabulary. The first word is the one printed.
 
-import type { VocabularyName } from '../../vocabulary.ts';
-import { type VerbWords, verbWords } from '../typed.ts';
+import { done, type VerbsTyped, verbWords } from '../typed.ts';
 
-export const englishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
+export const englishVerbs: VerbsTyped = {
   mix: verbWords('mix, mixed, mixing', 'mix 2.4kg', 'air, rh, humidity, temp, temperature'),
   weigh: verbWords('weigh, weighed, weight, weights, weighing', 'weigh 1 1201g 1198g'),
-  stir: verbWords('stir, stirring, restir, stirrer on', 'stir 1'),
-  stop: verbWords('stop, stopped, stirrer off', 'stop 1', 'stir, stirring, stirrer'),
-  filter: verbWords('filter, filtered, filtering, strain, strained', 'filter 1'),
+  stir: done('stirrer on', verbWords('stir, stirring, restir, stirrer on', 'stir 1')),
+  stop: done('stirrer off', verbWords('stop, stopped, stirrer off', 'stop 1', 'stir, stirring, stirrer')),
+  filter: done('filtered', verbWords('filter, filtered, filtering, strain, strained', 'filter 1')),
   thick: verbWords('thick, thickened, thickening, stringy', 'thick 1'),
   gel: verbWords('gel, gelled, gelling, gels', 'gel 1'),
   empty: verbWords('empty, emptied, waste, pot empty', 'empty 1 200g', 'left, waste, stays'),
   judge: verbWords('judge, judged, rejudge', 'judge anew 12', 'batch, anew, again'),
   add: verbWords('add, added, adding', 'add 1 b 14g'),
-  cover: verbWords('cover, covered, pot covered', 'cover 1', 'pot'),
-  uncover: verbWords('uncover, uncovered, pot uncovered', 'uncover 1', 'pot'),
+  cover: done('covered', verbWords('cover, covered, pot covered', 'cover 1', 'pot')),
+  uncover: done('uncovered', verbWords('uncover, uncovered, pot uncovered', 'uncover 1', 'pot')),
   catch: verbWords('catch, caught, drained', 'catch 12 300g'),
   open: verbWords('open, opened, opening', 'open A lot 7731 5kg exp 2026-12 gas'),
-  lid: verbWords('lid, lid off, unlid', 'lid 3', 'can, tin, off'),
-  blanket: verbWords('blanket, blanketed, blanketing, gassed', 'blanket 3', 'can, tin, gas, argon, nitrogen'),
+  lid: done('lid off', verbWords('lid, lid off, unlid', 'lid 3', 'can, tin, off')),
+  blanket: done(
+    'gas over it, lid on',
+    verbWords('blanket, blanketed, blanketing, gassed', 'blanket 3', 'can, tin, gas, argon, nitrogen'),
+  ),
   check: verbWords('check, checked', 'check 3', 'can, tin'),
-  prestir: verbWords('prestir, pre-stir, prestirred, stir can, stirred can, stirring can', 'prestir 3', 'can, tin'),
+  prestir: done(
+    'stirring in the can',
+    verbWords('prestir, pre-stir, prestirred, stir can, stirred can, stirring can', 'prestir 3', 'can, tin'),
+  ),
   discard: verbWords('discard, discarded, scrap, scrapped', 'discard 3 gelled in the can'),
   stock: verbWords('stock, cans', 'stock'),
   plan: verbWords('plan, planning', 'plan 6x0.8m2 spray 12um ready 13:00'),
@@ -39,13 +44,13 @@ export const englishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
     'max, wall, area, thick',
   ),
   coat: verbWords('coat, coated, coating', 'coat impeller-7 1 spray', 'coat, coated'),
-  dry: verbWords('dry, dried, touch dry, tack-free', 'dry impeller-7', 'touch, dry'),
+  dry: done('dry to the touch', verbWords('dry, dried, touch dry, tack-free', 'dry impeller-7', 'touch, dry')),
   cure: verbWords('cure, curing, bake, baking', 'cure impeller-7 oven 90C'),
   temp: verbWords('temp, probe, part temp', 'temp impeller-7 88C'),
-  out: verbWords('out, took out, taken out, unload, unloaded', 'out impeller-7', 'oven, room'),
+  out: done('out of cure', verbWords('out, took out, taken out, unload, unloaded', 'out impeller-7', 'oven, room')),
   wet: verbWords('wet, wft, wet film', 'wet impeller-7 60 65 58um', 'film'),
   film: verbWords('film, dft, dry film', 'film impeller-7 12 14 13um'),
-  release: verbWords('release, released', 'release impeller-7'),
+  release: done('released', verbWords('release, released', 'release impeller-7')),
   hold: verbWords('hold, held, quarantine', 'hold impeller-7 orange peel'),
   air: verbWords('air, weather, rh, humidity', 'air 24C 48%', 'air, rh, humidity, temp, temperature'),
   surface: verbWords('surface, substrate, steel, surface temp', 'surface 22C', 'temp, temperature'),

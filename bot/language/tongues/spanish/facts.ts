@@ -1,6 +1,7 @@
 // What happened, in Spanish, in half a line: for corrections, deviations, the day and the trace.
 
 import type { Fact } from '../../../../core/history.ts';
+import { isPlain, type PlainFact, plainVerb } from '../../../../core/verbs/plain.ts';
 import { endingOfRing } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
@@ -14,6 +15,7 @@ import { spanishSessionFact } from './session-facts.ts';
 import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
 import type { Spoken } from './spoken.ts';
+import { spanishVerbs } from './verbs.ts';
 
 const ways = { oven: 'horno', room: 'sala' };
 const states = { wet: 'húmeda', dry: 'seca' };
@@ -26,9 +28,9 @@ const uses = {
 };
 
 export const spanishFact = (say: Spoken, fact: Fact, f: Figures): string =>
-  withNoted(happened(say, fact, f), fact, f, spanishSlots(say));
+  withNoted(isPlain(fact) ? spanishVerbs[plainVerb(fact)].done : happened(say, fact, f), fact, f, spanishSlots(say));
 
-function happened(say: Spoken, fact: Fact, f: Figures): string {
+function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, f: Figures): string {
   switch (fact.type) {
     case 'BatchOpened':
       return `mezcla ${fact.batch} abierta, ${f.mass(fact.plannedGrams)} de ${fact.sheet.name}`;
@@ -38,30 +40,14 @@ function happened(say: Spoken, fact: Fact, f: Figures): string {
       return `pesada ${spanishComponents[fact.component]} ${f.mass(fact.grams)}`;
     case 'PartAdded':
       return `añadidos ${f.mass(fact.grams)} de ${spanishComponents[fact.component]}`;
-    case 'PotUncovered':
-      return 'destapada';
-    case 'PotCovered':
-      return 'tapada';
     case 'MixCaught':
       return `recogidos ${f.mass(fact.grams)}`;
     case 'CanOpened':
       return `lata ${fact.can} abierta: ${spanishComponents[fact.component]}, lote ${fact.lot}, ${f.mass(fact.grams)}`;
-    case 'LidOff':
-      return 'lata destapada';
-    case 'CanBlanketed':
-      return 'gas puesto y tapada';
-    case 'CanStirred':
-      return 'agitándose en su lata';
     case 'CanChecked':
       return `revisada por ${fact.role === 'crew' ? `alguien ${say.ofThe('crew')}` : say.a(fact.role)}`;
     case 'CanDiscarded':
       return fact.why === '' ? 'desechada' : `desechada, ${fact.why}`;
-    case 'StirrerStarted':
-      return 'agitador en marcha';
-    case 'StirrerStopped':
-      return 'agitador parado';
-    case 'MixFiltered':
-      return 'filtrada';
     case 'MixThickened':
       return fact.seen === 'gelled' ? 'gelificada' : 'espesa';
     case 'PotEmptied':
@@ -74,8 +60,6 @@ function happened(say: Spoken, fact: Fact, f: Figures): string {
       return `superficie preparada, ${englishParts.grades[fact.grade]}`;
     case 'CoatApplied':
       return `${fact.part}: capa ${fact.pass === undefined ? 'aplicada' : 'retocada'} (${methodName(say, fact.method)}, mezcla ${fact.batch})`;
-    case 'FilmDry':
-      return 'película seca al tacto';
     case 'CureStarted':
       return fact.setCelsius === undefined
         ? `entra en curado (${ways[fact.way]})`
@@ -86,8 +70,6 @@ function happened(say: Spoken, fact: Fact, f: Figures): string {
       return fact.openMinutes === undefined
         ? 'puerta del horno abierta'
         : `puerta del horno abierta, ${f.minutesUp(fact.openMinutes)}`;
-    case 'CureEnded':
-      return 'sale de curado';
     case 'FilmRead':
       return `película ${states[fact.state]} ${f.list(fact.micrometres.map(f.film))}`;
     case 'AdhesionTested':
@@ -96,8 +78,6 @@ function happened(say: Spoken, fact: Fact, f: Figures): string {
       return `${fact.doubleRubs} dobles frotes, ${spanishRubs[fact.result]}${fact.coupon === true ? ' (probeta)' : ''}`;
     case 'PhotoFiled':
       return fact.caption === undefined ? 'foto archivada' : `foto archivada, ${fact.caption}`;
-    case 'PartReleased':
-      return 'pieza liberada';
     case 'PartHeld':
       return ['pieza retenida', spanishHoldReason(say, { ...fact, because: fact.because ?? [] }, f)]
         .filter((text) => text !== '')

@@ -115,8 +115,6 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   added: (batch, grams, component, f) =>
     `Mezcla ${batch}: añadidos ${f.mass(grams)} de ${spanishComponents[component]}`,
   stirAgain: 'La agitación vuelve a empezar para todo. La vida de la mezcla sigue desde el primer contacto.',
-  covered: (batch) => `Mezcla ${batch}: tapada`,
-  uncovered: (batch) => `Mezcla ${batch}: destapada`,
   uncoveredSoFar: (minutes, f) => `Destapada ${f.minutesUp(minutes)} hasta ahora: el aire acorta la vida de la mezcla.`,
   caught: (batch, grams, f) => `Mezcla ${batch}: recogidos ${f.mass(grams)}`,
   caughtFilter: 'Conserva la edad y la vida de la mezcla. Fíltrela otra vez antes de usarla.',

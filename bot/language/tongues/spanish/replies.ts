@@ -44,8 +44,6 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
       `${f.mass(said)} en total, y lo previsto eran ${f.mass(planned)}. Mire la báscula y su unidad.`,
     countsSince: (at, f) => `Cuenta desde ${theTime(f, at)}. ¿Se vertió antes de anotarlo? Mueva la hora.`,
     potLifeFromContact: 'La vida de la mezcla corre desde el primer contacto, agitación incluida.',
-    stirring: (batch) => `Mezcla ${batch}: agitador en marcha`,
-    stopped: (batch) => `Mezcla ${batch}: agitador parado`,
     stirGivenEnough: 'Agitación cumplida. Ahora, filtrar.',
     stirStillWanted: (minutes, f) => `Agitación pendiente: ${f.minutesUp(minutes)}.`,
     filtered: (batch) => `Mezcla ${batch}: filtrada, en uso`,

@@ -1,10 +1,9 @@
 // What a Spanish speaker types for each row of the vocabulary, besides the English words: both are always understood.
 // Written as they are spelt; the reader takes them with their accents or without. The first word is the one printed.
 
-import type { VocabularyName } from '../../vocabulary.ts';
-import { type VerbWords, verbWords } from '../typed.ts';
+import { done, type VerbsTyped, verbWords } from '../typed.ts';
 
-export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
+export const spanishVerbs: VerbsTyped = {
   mix: verbWords(
     'mezclar, mezcla, mezclado, mezclada, mezclando, mezclé, mezclo, mezclamos, mezcla nueva, nueva mezcla, hacer mezcla, hago mezcla, preparar mezcla, empezar mezcla, abrir mezcla',
     'mezclar 2,4kg',
@@ -14,17 +13,26 @@ export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
     'pesar, peso, pesado, pesada, pesé, pesos, pesadas, pesados, pesamos, pesaje',
     'pesar 1 1201g 1198g',
   ),
-  stir: verbWords(
-    'agitar, agitado, agitando, remover, agité, agito, agitamos, batir, batido, revolver, revolviendo, agitador marcha, arrancar agitador, arranco agitador, encender agitador, enciendo agitador, prender agitador, prendo agitador, revuelvo, revolví, bato, batí',
-    'agitar 1',
+  stir: done(
+    'agitador en marcha',
+    verbWords(
+      'agitar, agitado, agitando, remover, agité, agito, agitamos, batir, batido, revolver, revolviendo, agitador marcha, arrancar agitador, arranco agitador, encender agitador, enciendo agitador, prender agitador, prendo agitador, revuelvo, revolví, bato, batí',
+      'agitar 1',
+    ),
   ),
-  stop: verbWords(
-    'parar, parado, parada, paré, detener, parar agitador, paro, paramos, detenido, agitador parado, paro agitador, para agitador, detener agitador, apagar agitador, apago agitador, apagado agitador',
-    'parar 1',
+  stop: done(
+    'agitador parado',
+    verbWords(
+      'parar, parado, parada, paré, detener, parar agitador, paro, paramos, detenido, agitador parado, paro agitador, para agitador, detener agitador, apagar agitador, apago agitador, apagado agitador',
+      'parar 1',
+    ),
   ),
-  filter: verbWords(
-    'filtrar, filtrado, filtrada, filtro, filtré, filtramos, colar, colado, cuelo, tamizar, tamizado, está filtrada',
-    'filtrar 1',
+  filter: done(
+    'filtrada',
+    verbWords(
+      'filtrar, filtrado, filtrada, filtro, filtré, filtramos, colar, colado, cuelo, tamizar, tamizado, está filtrada',
+      'filtrar 1',
+    ),
   ),
   thick: verbWords(
     'espesa, espeso, espesando, espesado, espesó, se espesa, se espesó, ha espesado, está espesa, está espeso',
@@ -44,25 +52,34 @@ export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
     'añadir, añadido, agregar, agregado, sumar, añado, añadí, añadimos, agrego, agregué, agregamos, echar, echo, eché, echado',
     'añadir 1 b 14g',
   ),
-  cover: verbWords('tapar, tapada, tapado, tapo, tapé, tapamos', 'tapar 1'),
-  uncover: verbWords('destapar, destapada, destapado, destapo, destapé', 'destapar 1'),
+  cover: done('tapada', verbWords('tapar, tapada, tapado, tapo, tapé, tapamos', 'tapar 1')),
+  uncover: done('destapada', verbWords('destapar, destapada, destapado, destapo, destapé', 'destapar 1')),
   catch: verbWords(
     'recoger, recogido, recogida, recuperar, recuperado, escurrido, recojo, recogí, recogidos, recogidas, recupero, escurridos',
     'recoger 12 300g',
   ),
   open: verbWords('abrir, abierta, abierto, abrí, abro, abrimos, abiertas', 'abrir A lote 7731 5kg cad 2026-12 gas'),
-  lid: verbWords(
-    'destapar lata, lata destapada, destapada lata, destapo lata, destapé lata, lata abierta, quitar tapa, quito tapa, sin tapa',
-    'destapar lata 3',
+  lid: done(
+    'lata destapada',
+    verbWords(
+      'destapar lata, lata destapada, destapada lata, destapo lata, destapé lata, lata abierta, quitar tapa, quito tapa, sin tapa',
+      'destapar lata 3',
+    ),
   ),
-  blanket: verbWords(
-    'gas puesto, con gas, poner gas, pongo gas, meter gas, meto gas, nitrógeno puesto, argón puesto, inertizar, inertizada, inertizado',
-    'gas puesto 3',
+  blanket: done(
+    'gas puesto y tapada',
+    verbWords(
+      'gas puesto, con gas, poner gas, pongo gas, meter gas, meto gas, nitrógeno puesto, argón puesto, inertizar, inertizada, inertizado',
+      'gas puesto 3',
+    ),
   ),
   check: verbWords('revisar, revisada, revisado, revisé, reviso, revisamos', 'revisar 3'),
-  prestir: verbWords(
-    'agitar lata, agito lata, agitando lata, agitada lata, remover lata, batir lata, revolver lata, preagitar, preagitado, preagitada',
-    'agitar lata 3',
+  prestir: done(
+    'agitándose en su lata',
+    verbWords(
+      'agitar lata, agito lata, agitando lata, agitada lata, remover lata, batir lata, revolver lata, preagitar, preagitado, preagitada',
+      'agitar lata 3',
+    ),
   ),
   discard: verbWords(
     'desechar, desechada, desechado, desecho, descartar, descartada, tirar lata, tiro lata, tirada lata, tirado bote',
@@ -104,7 +121,10 @@ export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
     'capa, capas, mano, dada, dado, primera, segunda, tercera',
     { flow: 'vertido vertida verter' },
   ),
-  dry: verbWords('seca, seco, secas, secado, secos, está seca, está seco, están secas, secó', 'seca impulsor-7'),
+  dry: done(
+    'película seca al tacto',
+    verbWords('seca, seco, secas, secado, secos, está seca, está seco, están secas, secó', 'seca impulsor-7'),
+  ),
   cure: verbWords(
     'curar, curado, curada, curando, hornear, horneada, curo, horneo, horneado',
     'curar impulsor-7 horno 90C',
@@ -114,15 +134,18 @@ export const spanishVerbs: Readonly<Record<VocabularyName, VerbWords>> = {
     'sonda, temperatura, temp pieza, marca, pieza marca, termopar, pirómetro, termómetro',
     'sonda impulsor-7 88C',
   ),
-  out: verbWords(
-    'sacar, sacada, sacado, fuera, afuera, saqué, salida, saco, sacamos, sacadas, sacados, salió',
-    'sacar impulsor-7',
+  out: done(
+    'sale de curado',
+    verbWords(
+      'sacar, sacada, sacado, fuera, afuera, saqué, salida, saco, sacamos, sacadas, sacados, salió',
+      'sacar impulsor-7',
+    ),
   ),
   wet: verbWords('húmeda, húmedo, película húmeda, eph, espesor húmedo, galga, peine', 'húmeda impulsor-7 60 65 58um'),
   film: verbWords('espesor, eps, espesor seco, película seca, espesores', 'espesor impulsor-7 12 14 13um'),
-  release: verbWords(
-    'liberar, liberada, liberado, liberé, libero, liberamos, liberadas, liberados',
-    'liberar impulsor-7',
+  release: done(
+    'pieza liberada',
+    verbWords('liberar, liberada, liberado, liberé, libero, liberamos, liberadas, liberados', 'liberar impulsor-7'),
   ),
   hold: verbWords(
     'retener, retenida, retenido, retengo, cuarentena, retenidas, retenidos, bloquear, bloqueada, bloqueo, apartar, apartada, no conforme',

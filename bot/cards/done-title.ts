@@ -1,0 +1,10 @@
+// The title of a card that tells of an act only that it was done, and to what.
+
+import type { Recorded } from '../../core/execute.ts';
+import type { Telling } from './card-context.ts';
+
+export function doneTitle(t: Telling, { envelopes: [envelope] }: Recorded): string {
+  if (envelope === undefined || envelope.body.type === 'Amended') return t.words.replies.settled;
+  const said = t.words.undo.act({ stream: envelope.stream, fact: envelope.body }, t.f);
+  return said.slice(0, 1).toUpperCase() + said.slice(1);
+}
