@@ -6,11 +6,11 @@ import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 
 export function misreadCard(t: Pick<Telling, 'words'> & Partial<Pick<Telling, 'shop'>>, misread: Misread): Card {
-  const { replies, buttons, session } = t.words;
-  /** A tap that calls people says so. */
+  const { replies, session } = t.words;
+  /** What will be said, to be read before it is pressed; a tap that calls people says so. */
   const label = (line: string): string => {
     const alarm = ownValue(misread.calls ?? {}, line);
-    return alarm === undefined ? buttons.meant : session.callForHelp(alarm);
+    return alarm === undefined ? replies.lineMeant(line) : session.callForHelp(alarm);
   };
   const asksForHelp = misread.code === 'which-cry';
   const call = asksForHelp ? t.shop?.crew.spray.emergency.call : undefined;

@@ -148,8 +148,8 @@ describe('a tap outside any batch', () => {
     await shop.writes('air 24C 48', 'UJO');
     const misread = shop.fake.inChannel('DUJO').at(-1);
     if (misread === undefined) throw new Error('nothing was answered');
-    await shop.taps(misread, 'You meant', 'UJO');
-    expect(misread.text).toContain('jo: You meant, 08:00');
+    await shop.taps(misread, 'air 24C 48%?', 'UJO');
+    expect(misread.text).toContain('jo: air 24C 48%?, 08:00');
     expect(hasTaps(misread)).toBe(false);
   });
 });

@@ -68,7 +68,7 @@ describe('somebody of two crews', () => {
     const misread = shop.fake.inChannel('DUMIA').at(-1);
     await shop.types('now', 'UMIA', 'C3');
     if (misread === undefined) throw new Error('nothing was answered');
-    await shop.taps(misread, 'You meant', 'UMIA');
+    await shop.taps(misread, 'air 24C 48%?', 'UMIA');
     expect([await recordedBy('bay-2'), await recordedBy('bay-3')]).toEqual([['AirRead'], []]);
   });
 });

@@ -38,7 +38,7 @@ describe('a command in the channel', () => {
     await shop.types('air 24C 48');
     expect(shop.fake.messages).toHaveLength(0);
     expect(lastWhisper()).toContain('has no unit');
-    await shop.tapsWhisper('You meant');
+    await shop.tapsWhisper('air 24C 48%?');
     expect(shop.fake.inChannel('C1').at(-1)?.text).toContain('Air: 24 °C');
   });
 

@@ -123,6 +123,7 @@ export const englishReplies = {
   /** Understood, and for somebody else to decide. */
   notYours: 'Not yours to decide',
   notRead: 'Not read',
+  lineMeant: (line: string) => `${line}?`,
   nothingRecorded: 'Nothing is recorded.',
   movedUnderThumb: (pressed: string, before: string) =>
     `The card changed under the thumb: "${pressed}" was pressed, and until a moment ago "${before}" stood there. Which is meant?`,

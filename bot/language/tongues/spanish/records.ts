@@ -2,13 +2,13 @@
 
 import type { ThrownWhy } from '../../../../core/records/material.ts';
 import type { englishRecords } from '../english/records.ts';
-import { counted, methodNamed, spanishDay, spanishMaterialName, spanishSource, spanishWho } from './names.ts';
+import { capital, counted, methodNamed, spanishDay, spanishMaterialName, spanishSource, spanishWho } from './names.ts';
 import { spanishRingName } from './rings.ts';
 import type { Spoken } from './spoken.ts';
 
 const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
   'left-over': 'sobrante',
-  'past-pot-life': 'pasada su vida útil',
+  'past-pot-life': 'terminada la vida de la mezcla',
   thick: 'espesa',
   gelled: 'gelificada',
   hot: 'caliente',
@@ -29,7 +29,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   thrown: (batch, mass, why) => `Mezcla ${batch}: ${mass} tirados, ${thrownWhy[why]}`,
   caught: (batch, mass) => `Mezcla ${batch}: ${mass} recogidos y usados otra vez`,
   ratio: (batch, error) => `Mezcla ${batch}: relación ${error}`,
-  stir: (batch, wanted, given) => `Mezcla ${batch}: agitado, pedía ${wanted}, tuvo ${given}`,
+  stir: (batch, wanted, given) => `Mezcla ${batch}: agitación requerida ${wanted}, cumplida ${given}`,
   coated: (part, batch, method, time, by) => `${time} ${part}: ${methodNamed(say, method)}, mezcla ${batch}, por ${by}`,
   released: (parts) => `Liberadas: ${parts}`,
   held: (part, what) => `${part}: ${what}`,
@@ -58,7 +58,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   noLots: '  Lotes: no constan; nadie anotó ninguna lata.',
   airThen: (what) => `  Aire: ${what}`,
   airNotRead: '  Aire: no se leyó a tiempo.',
-  airFigures: { air: 'aire', humidity: 'humedad', dewPoint: 'punto de rocío', surface: 'superficie' },
+  airFigures: { air: 'aire', humidity: 'humedad', dewPoint: 'punto de rocío', surface: say.one('substrate') },
   step: (time, by, what) => `${time} ${spanishWho(by)}: ${what}`,
   late: (late) => ` (anotado ${late} después)`,
   judgedBy: (count, editions) =>
@@ -82,14 +82,14 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
 
   ledger: (first, last) =>
     first === last
-      ? `Disolventes y COV: ${spanishDay(first)}`
-      : `Disolventes y COV: del ${spanishDay(first)} al ${spanishDay(last)}`,
+      ? `${capital(say.many('solvent'))} y COV: ${spanishDay(first)}`
+      : `${capital(say.many('solvent'))} y COV: del ${spanishDay(first)} al ${spanishDay(last)}`,
   ledgerKinds: { coating: 'Recubrimiento', thinner: 'Diluyente', cleaner: 'Limpieza' },
   ledgerRow: (kind, name, amount, voc) => `${kind} ${spanishMaterialName(name)}: ${amount}, COV ${voc}`,
   ledgerContent: (actual, lessExempt) => `  contenido de COV ${actual} real, ${lessExempt} descontados agua y exentos`,
   ledgerDensity: (density) => `  densidad ${density}`,
   ledgerSolids: (share) => `  sólidos en volumen ${share}`,
-  noExempt: 'ninguno (solo exentos)',
+  noExempt: 'ninguno: solo exentos',
   ledgerNoFigure: '  Sin dato de COV: cuenta toda su masa, por prudencia.',
   ledgerNoVolume: 'volumen desconocido',
   ledgerDay: (date, voc) => `${spanishDay(date)}: COV ${voc}`,
@@ -107,11 +107,11 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   written: (where) => `Escrito: ${where}`,
   exportHow:
     'Una fila por anotación, horas con su zona, unidades en la cabecera. El texto que una hoja de cálculo tomaría por fórmula lleva un apóstrofo delante.',
-  traveller: (what) => `Hoja de ruta: ${what}`,
+  traveller: (what) => `${capital(say.one('traveller'))}: ${what}`,
   travellerNone: (what) => `No hay piezas de la orden ${what}.`,
   pages: (count) => (count === 1 ? 'Una página.' : `${count} páginas.`),
 
-  verified: 'El registro está entero',
+  verified: 'El registro está íntegro',
   broken: 'El registro no cuadra',
   verifiedLines: (events, time) =>
     `${counted(events, 'anotación', 'anotaciones')}, la última de ${time}; cada una da su propia huella y sigue a la anterior.`,
@@ -134,11 +134,11 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
 
   backedUp: (file) => `Copiado: ${file}`,
   backupStays: 'Queda en la máquina que guarda el registro, en su carpeta «copies».',
-  backupHow: 'Para recuperarlo, arrancar con la copia: --data y dónde está. Después, verificar.',
+  backupHow: 'Para recuperarlo, arranque con la copia: --data y dónde está. Después, verificar.',
   backupFailed: (why) => `No se hizo la copia: ${why}`,
   backupWho: (who) => `Pídasela a: ${who}.`,
-  backupRole: 'La copia de todo el registro la saca un encargado o un supervisor.',
-  backupName: 'Decir un nombre de archivo sencillo, letras, cifras, punto y guion: copia viernes.sqlite.',
+  backupRole: `La copia de todo el registro la saca ${say.a('lead')} o un supervisor.`,
+  backupName: 'Escriba un nombre de archivo sencillo, letras, cifras, punto y guion: copia viernes.sqlite.',
 
   keep: 'Cuánto se guarda cada registro, como mínimo',
   keepYears: (what, years, source) => `${what}: ${years} años (${spanishSource(say, source)})`,
@@ -152,13 +152,12 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
     'voc-less-exempt': 'su contenido de COV descontados agua y exentos',
     'voc-actual': 'su contenido real de COV',
   },
-  keepRule:
-    'Aquí nunca se borra nada. Leído en la edición de 2015: mirar el texto vigente, y el permiso propio del taller.',
+  keepRule: `Aquí nunca se borra nada. Leído en la edición de 2015${say.locale === 'es-US' ? '' : ', de EE. UU.'}: mire el texto vigente, y el permiso propio del taller.`,
   kept: {
     'solvent-use': 'Consumo de recubrimientos, diluyentes y limpieza, los 2 primeros años en el taller',
     'voc-district-log': 'Libro mensual de COV de un distrito',
     'voc-state-records': 'Registros de COV de un estado',
-    'painter-training': 'La formación de pintor vale',
+    'painter-training': `La ${say.one('training')} vale`,
     'fit-test': 'Prueba de ajuste del equipo respiratorio',
     exposure: 'Registros de exposición de las personas',
     medical: 'Registros médicos de las personas, desde que se van',
@@ -184,7 +183,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
     reading: 'número de lectura',
     airLine: 'aire',
     dewLine: 'punto de rocío',
-    surfaceLine: 'superficie',
+    surfaceLine: say.one('substrate'),
     partLine: 'pieza',
     roomLine: 'sala',
     limit: 'límite',
@@ -192,13 +191,13 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
     dry: 'seca',
     marks: { coat: 'capa', thick: 'espesa', released: 'liberada', held: 'retenida' },
     bars: {
-      stirring: 'agitado',
+      stirring: 'agitación',
       induction: 'inducción',
-      'pot-life': 'vida útil',
+      'pot-life': say.one('pot-life'),
       'flash-off': 'oreo',
       cure: 'curado',
       'can-open': 'destapada',
-      spray: 'pistola',
+      spray: say.one('spraying'),
     },
     batch: (name) => `Mezcla ${name}`,
     can: (name) => `Lata ${name}`,
@@ -207,7 +206,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   },
 
   paper: {
-    title: 'Hoja de ruta',
+    title: capital(say.one('traveller')),
     part: 'Pieza',
     product: 'Producto',
     steps: 'Pasos',
@@ -218,10 +217,10 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
     readings: 'Lecturas de película',
     acceptance: 'Aceptación',
     rule: {
-      own: 'la regla propia de la ficha',
+      own: `la regla propia ${say.ofThe('sheet')}`,
       'iso-19840': 'ISO 19840',
       'pa-2': 'SSPC-PA 2',
-      range: 'la película de la ficha, sin regla de aceptación nombrada',
+      range: `el espesor ${say.ofThe('sheet')}, sin regla de aceptación nombrada`,
     },
     noRule: 'Para este producto no se nombra regla de aceptación: se dan lecturas, sin dictamen.',
     judged: (rule, least, most, source) =>

@@ -121,6 +121,7 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     notClear: 'No queda claro',
     notYours: 'No le toca decidirlo',
     notRead: 'No se entiende',
+    lineMeant: (line) => `¿${line}?`,
     nothingRecorded: 'No se ha anotado nada.',
     movedUnderThumb: (pressed, before) =>
       `La tarjeta cambió bajo el pulgar: se pulsó «${pressed}», y hasta hace un momento ahí ponía «${before}». ¿Cuál se quería?`,

@@ -1,19 +1,4 @@
-// The Spanish catalogue: shop-floor Spanish for Spain and Mexico alike. Instructions stand in the infinitive, a person is
-// `usted`. One term each, and kept:
-//
-//   batch mezcla · lot lote · can lata · Part A/B Parte A/B · part pieza · job orden · vessel recipiente
-//   stir agitado · stirrer agitador · induction inducción · pot life vida útil · ratio relación · left-over sobrante
-//   thick espesa · gelled gelificada · waste residuo · blanket gas puesto · headspace espacio libre
-//   coat capa, aplicar, recubierta · flow flujo · dip inmersión · brush brocha · roller rodillo · spray pistola · touch up retocar
-//   wet/dry film película húmeda/seca · flash-off oreo · dry to touch seca al tacto · open time tiempo abierto
-//   recoat window ventana de repintado · cure curado · oven horno · room sala · booth cabina
-//   surface superficie · profile perfil · dew point punto de rocío · salts sales · dust polvo
-//   release liberar · hold retener · lift permitir · deviation desviación · traveller hoja de ruta · trace trazabilidad
-//   sheet ficha · record registro · entry anotación · hash huella · ring aviso · snooze aplazar · heard enterado
-//   crew cuadrilla · lead encargado · shift turno · handover relevo · permit permiso
-//   brief charla · acknowledge leída · extraction extracción · supplied air aire suministrado · flush lavar
-//   face velocity velocidad frontal · open face frente abierto · weighing pesaje · stir in the can agitar lata
-//   solvent disolvente · VOC COV · near miss casi accidente · rub dobles frotes · coupon probeta
+// The Spanish catalogue, as one country says it: its terms stand in terms.ts. A person is `usted`, and told what to do as such.
 
 import type { BatchPhase } from '../../../../core/batch/batch.ts';
 import type { PartPhase } from '../../../../core/part/part.ts';
@@ -25,7 +10,7 @@ import { spanishFact } from './facts.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishMaterial } from './material.ts';
 import { spanishMisread } from './misreads.ts';
-import { spanishNames, spanishTyped } from './names.ts';
+import { capital, spanishNames, spanishTyped } from './names.ts';
 import { spanishHeldBack, spanishNoFigure, spanishObjection, spanishRuleSources } from './objections.ts';
 import { spanishPage } from './page.ts';
 import { spanishParts } from './parts.ts';
@@ -35,26 +20,26 @@ import { spanishLate, spanishRings, spanishUnproved } from './rings.ts';
 import { spanishSession } from './session.ts';
 import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
-import { spokenIn } from './spoken.ts';
+import { type Spoken, spokenIn } from './spoken.ts';
 import { spanishUnclear } from './unclear.ts';
 import { spanishUndo } from './undo.ts';
 
-const facts: Readonly<Record<FactId, string>> = {
+const factsOf = (say: Spoken): Readonly<Record<FactId, string>> => ({
   'part-a': 'Parte A',
   'part-b': 'Parte B',
-  'ratio-error': 'Relación desviada',
+  'ratio-error': 'Desviación de la relación de mezcla',
   'ratio-tolerance': 'Desviación admitida',
-  'stir-wanted': 'Agitado que pide',
-  'stir-given': 'Agitado que lleva',
-  'stir-done-at': 'Fin del agitado',
-  'pot-life-ends': 'Fin de la vida útil',
-  'pot-margin-at': 'Acabar antes de',
+  'stir-wanted': 'Agitación requerida',
+  'stir-given': 'Agitación transcurrida',
+  'stir-done-at': 'Fin de la agitación',
+  'pot-life-ends': 'Fin de la vida de la mezcla',
+  'pot-margin-at': 'Terminar antes de',
   'air-temperature': 'Aire',
   'air-read-at': 'Leído',
   humidity: 'Humedad',
   'dew-point': 'Punto de rocío',
-  'surface-temperature': 'Superficie',
-  spread: 'Por encima del punto de rocío',
+  'surface-temperature': 'Sustrato',
+  spread: 'Diferencial (ΔT) sobre el punto de rocío',
   'night-lowest': 'Mínima',
   'flash-least-at': 'Oreo, mínimo hasta',
   'flash-most-at': 'Oreo, máximo hasta',
@@ -63,7 +48,7 @@ const facts: Readonly<Record<FactId, string>> = {
   'recoat-opens-at': 'Repintar desde',
   'recoat-closes-at': 'Repintar hasta',
   'part-temperature': 'Pieza',
-  'cure-given': 'Curado que lleva',
+  'cure-given': 'Curado transcurrido',
   'cure-done-at': 'Fin del tiempo de curado',
   'temp-due-at': 'A temperatura, estimado',
   'stage-handle-at': 'Se puede manipular desde',
@@ -74,18 +59,18 @@ const facts: Readonly<Record<FactId, string>> = {
   'part-wall': 'Pared',
   'part-area': 'Área',
   'part-bears': 'Aguanta',
-  profile: 'Perfil',
+  profile: capital(say.one('profile')),
   'film-mean': 'Media',
   'film-lowest': 'Mínima',
   'film-highest': 'Máxima',
   'left-over': 'Sobrante',
   'can-left': 'Queda en la lata',
   headspace: 'Espacio libre',
-  'gas-needed': 'Gas que pide',
+  'gas-needed': 'Gas requerido',
   'blanket-by': 'Gas antes de',
   'can-stir-wanted': 'Agitar en su lata',
-  'can-stir-done-at': 'Fin del agitado',
-  'part-b-exact': 'Parte B que pide',
+  'can-stir-done-at': 'Fin de la agitación',
+  'part-b-exact': 'Parte B requerida',
   'add-part-a': 'Añadir Parte A',
   'add-part-b': 'Añadir Parte B',
   caught: 'Recogido',
@@ -97,11 +82,11 @@ const facts: Readonly<Record<FactId, string>> = {
   'caught-total': 'Recogido',
   'left-over-total': 'Sobrante',
   area: 'Área',
-  'film-wanted': 'Película seca que se pide',
-  'wet-film-wanted': 'Película húmeda necesaria',
-  'mixed-volume': 'A mezclar',
-  'mixed-mass': 'A mezclar',
-  'transfer-efficiency': 'Se queda en la pieza',
+  'film-wanted': 'Espesor de película seca (EPS)',
+  'wet-film-wanted': 'Espesor de película húmeda (EPH)',
+  'mixed-volume': 'A mezclar, volumen',
+  'mixed-mass': 'A mezclar, peso',
+  'transfer-efficiency': 'Eficiencia de transferencia',
   'happened-at': 'Pasó',
   'late-minutes': 'Retraso',
   'due-at': 'Tocaba',
@@ -113,24 +98,24 @@ const facts: Readonly<Record<FactId, string>> = {
   'air-highest': 'Aire, máximo',
   'humidity-lowest': 'Humedad, mínima',
   'humidity-highest': 'Humedad, máxima',
-  'solvent-per-hour': 'Disolvente por hora',
+  'solvent-per-hour': `${capital(say.one('solvent'))} por hora`,
   'sprayed-per-hour': 'Pulverizado por hora',
-  'air-for-lel': 'Aire contra incendio',
-  'air-for-exposure': 'Aire para respirar',
-  'fan-gives': 'El ventilador da',
-  'fan-over-lel': 'Caudal da/pide, incendio',
-  'fan-over-exposure': 'Caudal da/pide, respirar',
-  'fan-over-oven': 'Caudal da/pide, horno',
+  'air-for-lel': 'Caudal mínimo por LIE',
+  'air-for-exposure': 'Caudal mínimo por exposición',
+  'fan-gives': 'Caudal disponible',
+  'fan-over-lel': 'Caudal disponible ÷ requerido, LIE',
+  'fan-over-exposure': 'Caudal disponible ÷ requerido, exposición',
+  'fan-over-oven': 'Caudal disponible ÷ requerido, horno',
   'face-velocity': 'Velocidad frontal',
   'face-least': 'Velocidad frontal, mínima',
-  'lel-share': 'Parte del límite de explosividad',
+  'lel-share': 'Fracción del LIE',
   'mixing-factor': 'Factor de mezcla de aire',
   'spell-ends-at': 'Fin del tiempo de pistola',
   'fan-until': 'Extracción hasta',
-  'solvent-logged': 'Disolvente de lavado',
+  'solvent-logged': `${capital(say.one('solvent'))} de lavado`,
   'oxygen-left': 'Oxígeno que queda',
   'oven-air': 'Aire para el horno',
-  'solvent-in-load': 'Disolvente en la carga',
+  'solvent-in-load': `${capital(say.one('solvent'))} en la carga`,
   rings: 'Avisos',
   'rings-late': 'Avisos tardíos',
   'rings-unanswered': 'Avisos sin contestar',
@@ -141,13 +126,13 @@ const facts: Readonly<Record<FactId, string>> = {
   'applied-total': 'Aplicado',
   'coated-area': 'Área recubierta',
   voc: 'COV',
-  'materials-total': 'Recubrimientos y disolventes gastados',
+  'materials-total': `Recubrimientos y ${say.many('solvent')} gastados`,
   'answer-median': 'Respuesta a avisos, mediana',
   events: 'Anotaciones',
   found: 'Encontrados',
-};
+});
 
-const buttons: Readonly<Record<ButtonId, string>> = {
+const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   happened: 'Ya se hizo',
   numbers: 'Teléfonos del taller…',
   'minus-5': '5 min antes',
@@ -176,7 +161,7 @@ const buttons: Readonly<Record<ButtonId, string>> = {
   hot: 'Está caliente',
   empty: 'Vaciada',
   judge: 'Juzgar de nuevo',
-  surface: 'Superficie…',
+  surface: 'Sustrato…',
   prep: 'Preparada…',
   'touch-up': 'Retocada',
   dry: 'Seca',
@@ -184,33 +169,33 @@ const buttons: Readonly<Record<ButtonId, string>> = {
   'cure-oven': 'Al horno',
   'cure-room': 'Curar en sala',
   temp: 'La pieza marca…',
-  out: 'Fuera',
-  wet: 'Película húmeda…',
-  film: 'Película seca…',
+  out: 'Salida del horno o sala',
+  wet: 'Espesor húmedo (EPH)…',
+  film: 'Espesor seco (EPS)…',
   lift: 'Levantar la retención…',
   'left-unreleased': 'Salió sin liberar',
   release: 'Liberar',
   hold: 'Retener…',
   ok: 'Enterado',
   snooze: '5 min más tarde',
-  handover: 'Dar relevo…',
-  takeover: 'Tomar relevo',
-  ack: 'La he leído',
-  'ack-for': 'Leída a…',
+  handover: `Dar ${say.one('handover')}…`,
+  takeover: `Tomar ${say.one('handover')}`,
+  ack: 'Firmo',
+  'ack-for': 'Firma ante mí…',
   'fan-on': 'Extracción, medida…',
   'fan-unmeasured': 'Extracción, sin medir',
   'fan-off': 'Sin extracción',
   'supplied-yes': 'Aire suministrado: sí',
   'supplied-no': 'Aire suministrado: no',
-  'moved-out': 'Salen de la zona…',
-  'spray-on': 'Empieza la pistola',
-  'spray-off': 'Para la pistola',
+  'moved-out': 'Fuera de la zona…',
+  'spray-on': 'Empezar a pintar',
+  'spray-off': 'Aplicación terminada',
   'flush-step': 'Lavada con',
   flush: 'Pistola lavada',
   vessels: 'Recipientes lavados',
-  rags: 'Trapos y filtros al bote',
+  rags: 'Trapos y filtros, dentro',
   close: 'Cerrar la sesión',
-  brief: 'Charla',
+  brief: capital(say.one('brief')),
   vent: 'Cálculo del aire',
   undo: 'Deshacer',
   air: 'Aire…',
@@ -218,18 +203,18 @@ const buttons: Readonly<Record<ButtonId, string>> = {
   day: 'El día',
   'whole-day': 'El día entero',
   trace: 'Rastrear',
-  traveller: 'Hoja de ruta',
+  traveller: capital(say.one('traveller')),
   export: 'Exportar',
-  voc: 'Disolventes y COV',
+  voc: `${capital(say.many('solvent'))} y COV`,
   verify: 'Verificar',
-  meant: 'Quería decir',
-  again: 'Repetirlo',
-  'ask-again': 'Pedirlo otra vez',
-};
+  meant: 'Quiso decir',
+  again: 'Repítalo',
+  'ask-again': 'Pídalo otra vez',
+});
 
 const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>> = {
   'to-weigh': 'por pesar',
-  blending: 'corre el agitado',
+  blending: 'agitación en curso',
   paused: 'agitador parado',
   filtered: 'en uso',
   dead: 'espesa, gelificada o caliente: residuo',
@@ -243,17 +228,17 @@ const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>> = {
 };
 
 const blend: Words['blend'] = {
-  stir: { wanted: 'Agitado que pide', given: 'Agitado que lleva', doneAt: 'Fin del agitado' },
-  induction: { wanted: 'Inducción que pide', given: 'Inducción que lleva', doneAt: 'Fin de la inducción' },
+  stir: { wanted: 'Agitación requerida', given: 'Agitación transcurrida', doneAt: 'Fin de la agitación' },
+  induction: { wanted: 'Inducción requerida', given: 'Inducción transcurrida', doneAt: 'Fin de la inducción' },
 };
 
 export function spanishIn(locale: Profile['locale']): Words {
   const say = spokenIn(locale);
   return {
-    facts,
+    facts: factsOf(say),
     phases,
     blend,
-    buttons,
+    buttons: buttonsOf(say),
     names: spanishNames(say),
     typed: spanishTyped,
     session: spanishSession(say),

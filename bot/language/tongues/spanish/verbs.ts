@@ -197,7 +197,7 @@ export const spanishVerbs: VerbsTyped = {
     'charla 1 en cabina pintan kari fuera lia vigila omar',
   ),
   near: verbWords('cerca', 'cerca lia fuera'),
-  ack: verbWords('leída, leído, acuse, leí, he leído', 'leída 4'),
+  ack: verbWords('firmada, firmado, firmo, firmé, leída, leído, acuse, leí, he leído', 'firmada 4'),
   fan: verbWords('extracción, ventilador, extractor', 'extracción sí 0,6m/s', '', {
     on: 'marcha funciona funcionando jalando',
     off: 'parada parado',

@@ -1,0 +1,79 @@
+// What is heard in Bilbao, in Monterrey and in Houston: each country's words, units and rules, and no order given as an
+// infinitive. Lines typed, text heard. Invented.
+
+import { afterEach, describe, expect, it } from 'vitest';
+import type { Answer } from '../../../bot/talk/answer.ts';
+import type { UnitSystem } from '../../../core/crew/unit-system.ts';
+import { demoCrew } from '../../core/given.ts';
+import { sessionTalk } from './session-talk.ts';
+
+let talk: ReturnType<typeof sessionTalk>;
+afterEach(() => talk?.close());
+
+const places = { bilbao: ['es-ES', 'metric'], monterrey: ['es-MX', 'metric'], houston: ['es-US', 'us'] } as const;
+type Place = keyof typeof places;
+
+async function heard(place: Place, lines: readonly string[]): Promise<string> {
+  const [language, units]: readonly [string, UnitSystem] = places[place];
+  const people = demoCrew.people.map((person) => ({ ...person, language, units }));
+  talk = sessionTalk(':memory:', { ...demoCrew, language, units, people });
+  let last: Answer | undefined;
+  for (const line of lines) last = await talk.say(line);
+  if (last === undefined) throw new Error('nothing was said');
+  const { card } = last;
+  return [
+    card.title,
+    ...card.facts.map(({ label, shown }) => `${label}: ${shown}`),
+    ...card.lines,
+    ...card.hazards.map(({ text, source }) => `${text} (${source})`),
+    ...card.actions.map(({ label }) => `[${label}]`),
+  ].join('\n');
+}
+
+const filtered = ['aire 24C 48%', 'superficie 22C', 'mezclar 2,4kg', 'pesar 1 1201g 1198g', 'wait 105m', 'filtrar 1'];
+const coated = [...filtered, 'pieza impulsor-7 fundición 12mm', 'aplicar impulsor-7 1 flujo'];
+const briefed = [...filtered, 'charla 1 en cabina pintan kari, rosa fuera omar'];
+
+describe('a line typed', () => {
+  it.each<[Place, readonly string[], string]>([
+    // Each country's own word for the same thing.
+    ['bilbao', ['mezclar 50kg'], 'Lo pide: la ficha.'],
+    ['monterrey', ['mezclar 50kg'], 'Lo pide: la hoja técnica.'],
+    ['bilbao', briefed, 'las fichas de datos de seguridad (FDS)'],
+    ['monterrey', briefed, 'las hojas de datos de seguridad (HDS)'],
+    ['houston', briefed, 'las hojas de datos de seguridad (SDS)'],
+    ['bilbao', ['derrame'], 'sección 6, medidas en caso de vertido accidental'],
+    ['monterrey', ['derrame'], 'sección 6, medidas en caso de derrame accidental'],
+    ['bilbao', ['turno entra', 'relevo kari'], 'Relevo a kari'],
+    ['monterrey', ['turno entra', 'relevo kari'], 'Entrega de turno a kari'],
+    // Whose law is quoted.
+    ['bilbao', briefed, '(EE. UU.: 29 CFR 1910.107(c)(2))'],
+    ['houston', briefed, '(29 CFR 1910.107(c)(2))'],
+    ['bilbao', ['peligros mezclar'], 'Las normas citadas son de EE. UU.: pregunte cuáles rigen aquí.'],
+    // Units, decimals and clocks.
+    ['houston', ['aire 75F 48%'], 'Aire: 75 °F'],
+    ['houston', filtered, 'Fin de la vida de la mezcla: 12:33 p.m.'],
+    ['monterrey', ['aire 24,5C 48%'], 'Aire: 24.5 °C'],
+    ['bilbao', briefed, 'a menos de 6 m,'],
+    ['houston', briefed, 'a menos de 20 ft,'],
+    // Agreement.
+    ['bilbao', briefed, 'Pintan: kari y rosa'],
+    ['bilbao', briefed, 'Falta por firmar: kari y rosa.'],
+    ['bilbao', [...coated, 'liberar impulsor-7'], 'Lo pide: la ficha.'],
+    ['bilbao', ['mezclar 50kg'], '50 kg pasan del máximo de la ficha: 10 kg de una vez.'],
+    // What can never be is not put off.
+    ['bilbao', [...coated, 'aplicar impulsor-7 1 inmersión'], 'No se puede'],
+    ['bilbao', [...filtered.slice(0, 4), 'filtrar 1'], 'Todavía no'],
+    // Of what does not read: what is missing, and on the tap what it will do.
+    ['bilbao', ['aire 24 48%'], '[¿aire 24C 48%?]'],
+    ['bilbao', ['zzz'], 'No entendí «zzz».'],
+    ['bilbao', ['ayuda pesar'], 'a las 9:40'],
+  ])('in %s, given %j, then "%s" is heard', async (place, lines, text) => {
+    expect(await heard(place, lines)).toContain(text);
+  });
+
+  it('given what a brief asks to be written, then that line reads', async () => {
+    await heard('bilbao', briefed);
+    expect((await talk.say('@kari: firmada')).recorded).toBe(true);
+  });
+});
