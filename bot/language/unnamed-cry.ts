@@ -7,8 +7,10 @@ import { criedWords, saysNow } from './cry.ts';
 import {
   anybody,
   articles,
+  asked,
   endings,
   hurts,
+  ofSomebody,
   oneself,
   openings,
   shouts,
@@ -21,9 +23,6 @@ import type { Fault } from './reading.ts';
 import { isPlaceRoot } from './trade-words.ts';
 import type { VerbNamed } from './verbs-of-tongues.ts';
 import { verbNamed } from './verbs-typed.ts';
-
-/** `por favor`, `help me`. */
-const asked: ReadonlySet<string> = new Set(['por', 'favor', 'me', 'us', 'nos', 'to', 'for']);
 
 const around = [asked, anybody, articles, endings, openings, shouts, sizes, things, whereabouts];
 
@@ -38,22 +37,19 @@ export function asksForHelp(line: string, people: readonly PersonName[]): boolea
     if (!hurts.has(word)) return false;
     const [after] = all.slice(i + 1);
     // `se quemó Chuy`; not `se quemó el fusible`.
-    const isBareName = word === 'quemo' && after !== undefined && !articles.has(after);
+    const isBareName = ofSomebody.has(word) && after !== undefined && !articles.has(after);
     return (
       isBareName || all.some((each) => oneself.has(each) || isOne(each) || (anybody.has(each) && !articles.has(each)))
     );
   });
 }
 
-const inSpanish: ReadonlySet<string> = new Set(
-  'socorro auxilio emergencia alarma accidente ayuda ambulancia bomberos respira'.split(' '),
-);
-
 /** The verb says in which language its taps are written. */
 export function whichCry(line: string, { token }: Fault): { readonly fault: Fault; readonly verb?: VerbNamed } {
-  const isSpanish = criedWords(line).some(
-    (word) => inSpanish.has(word) || /^(?:quem|herid|sangra|ayud|electrocut[oa])/.test(word),
+  const said = criedWords(line);
+  const tongue = everyTongue.tongues.findLast(({ cries }) =>
+    [cries.shouts, cries.hurts].some((set) => set.split(/\s+/).some((word) => word !== '' && said.includes(word))),
   );
-  const verb = verbNamed(isSpanish ? 'fuego' : 'fire', everyTongue);
+  const verb = verbNamed(tongue?.verbs.fire.words[0] ?? '', everyTongue);
   return { fault: { code: 'which-cry', ...(token !== undefined && { token }), tries: alarms }, ...(verb && { verb }) };
 }

@@ -12,6 +12,7 @@ import { isOutside, type Slot, slots } from '../slots.ts';
 import { fillers } from '../trade-words.ts';
 import { speedFrom } from '../typed/air-figures.ts';
 import type { Token } from '../typed/tokens.ts';
+import { ounce } from '../typed/units-typed.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { batchFrom, doubtful } from './sort-pieces.ts';
 
@@ -124,6 +125,11 @@ export const readFlush: Read = (act, tokens) => {
     const word = token.kind === 'word' ? token.word : '';
     const solvent = solventsByWord.get(word);
     if (token.kind === 'doubt') return doubtful(token, act.line, 'flush-volume');
+    // A solvent is poured by volume: an ounce of it is a fluid one, which only who typed it can say.
+    if (token.kind === 'quantity' && token.unit === ounce && amount === undefined) {
+      const tries = [lineWith(act.line, token, `${token.value} fl oz`)];
+      return { code: 'unit-missing', token, needs: ['flush-volume'], tries };
+    }
     if (token.kind === 'quantity' && token.quantity.is === 'volume' && amount === undefined) {
       const { limits } = slots['flush-volume'];
       amount = token.quantity.litres;

@@ -3,7 +3,7 @@
 import { isOwnKey } from '../../../core/own-key.ts';
 import type { Fault } from '../reading.ts';
 import { type Slot, slots } from '../slots.ts';
-import type { NumberToken } from '../typed/tokens.ts';
+import type { NumberToken, Token } from '../typed/tokens.ts';
 import { type ActLine, lineWith } from './act-line.ts';
 
 interface FilledSoFar {
@@ -29,8 +29,22 @@ export function unitMissing(act: ActLine, filled: FilledSoFar): Fault | undefine
   const bare = bareNumbers(act);
   const token = bare[0];
   if (first === undefined || token === undefined) return undefined;
+  const asked = hourAsked(act, token);
+  if (asked !== undefined) return asked;
   const preferred = needs.includes(first) && bare.length === 1 ? [first] : wanted;
   return { code: 'unit-missing', token, needs: preferred, tries: triesOf(act.line, bare, preferred) };
+}
+
+/** `mezclar 2kg a la 1`: an hour, of the night or of the afternoon. */
+function hourAsked({ line, tokens, context: { hearing } }: ActLine, token: NumberToken): Fault | undefined {
+  const at = tokens.indexOf(token);
+  const [to, article] = tokens.slice(Math.max(0, at - 2), at);
+  const typed = (each: Token | undefined) => each?.text.toLowerCase();
+  const said = hearing.times.find(({ atOne }) => atOne?.[0] === typed(to) && atOne?.[1] === typed(article));
+  if (said?.atHour === undefined || to === undefined || token.text !== '1') return undefined;
+  const whole = { text: line.slice(to.start, token.end), start: to.start, end: token.end };
+  const couldBe = [`${said.atOne?.join(' ')} 1:00`, `${said.atHour.join(' ')} 13:00`];
+  return { code: 'ambiguous-time', token: whole, couldBe, tries: couldBe.map((each) => lineWith(line, whole, each)) };
 }
 
 /** Bare numbers that can be no batch: all of them, or all after the first where the act may name one. */

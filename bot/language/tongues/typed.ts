@@ -5,6 +5,7 @@ import type { SettingName } from '../../../core/settings.ts';
 import type { PlainVerb } from '../../../core/verbs/plain.ts';
 import type { Slot } from '../slots.ts';
 import type { VocabularyName } from '../vocabulary.ts';
+import type { CryWords } from './english/cries.ts';
 import type { Meanings } from './english/lexicon.ts';
 import type { MethodWords } from './english/methods.ts';
 import type { SettingWords } from './english/settings.ts';
@@ -25,6 +26,7 @@ export interface Typed {
   readonly settings: Readonly<Record<SettingName, SettingWords>>;
   /** Languages by their code, as people name them. */
   readonly languages: Readonly<Record<string, string>>;
+  readonly cries: CryWords;
   /** Words that run into the number after them: `batch12`. */
   readonly runsInto: string;
   /** What a pot is called where its number follows: `pot 1 is hot`. */

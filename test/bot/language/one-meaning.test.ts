@@ -8,6 +8,7 @@ import { readLine } from '../../../bot/language/read-line.ts';
 import { withoutAccents } from '../../../bot/language/typed/without-accents.ts';
 import { methodWordsOf } from '../../../bot/language/verbs-of-tongues.ts';
 import { solvents } from '../../../core/calc/solvents.ts';
+import { epochMs } from '../../../core/units.ts';
 import { tallerALasDiez } from './shop-at-ten.ts';
 import { vocabularyNames } from './vocabulary-names.ts';
 
@@ -59,5 +60,21 @@ describe('a solvent', () => {
       expect(readLine(line, tallerALasDiez)).not.toMatchObject({ kind: 'command', command: { verb: 'coat' } });
     }
     expect(readLine(`vertido ${solvent}`, tallerALasDiez)).toMatchObject({ command: { verb: 'spill' } });
+  });
+});
+
+describe('a figure that may mean two things', () => {
+  it('given a solvent by the ounce, then a fluid ounce is offered and nothing is recorded', () => {
+    const read = readLine('lavar pistola acetona 10oz', tallerALasDiez);
+    expect(read).toMatchObject({
+      misread: { code: 'unit-missing', token: '10oz', suggestions: ['lavar pistola acetona 10 fl oz'] },
+    });
+  });
+
+  it('given "a la 1" behind a weight, then the hours that have been are offered, and no degrees', () => {
+    const afternoon = { ...tallerALasDiez, now: epochMs(tallerALasDiez.now + 5 * 3_600_000) };
+    expect(readLine('mezclar 2kg a la 1', afternoon)).toMatchObject({
+      misread: { code: 'ambiguous-time', suggestions: ['mezclar 2kg a la 1:00', 'mezclar 2kg a las 13:00'] },
+    });
   });
 });
