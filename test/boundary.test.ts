@@ -134,7 +134,7 @@ describe('imports go one way', () => {
     ['core/batch/batch.ts', "import type { Card } from '../../bot/cards/card.ts';"],
     ['core/batch/batch-decide.ts', "import type { Store } from '../ports.ts';"],
     ['core/batch/batch-decide.ts', "import { decideDry } from '../part/part-decide.ts';"],
-    ['core/part/part.ts', "import { batchWishes } from '../batch/batch-reminders.ts';"],
+    ['core/part/part.ts', "import { batchReminders } from '../batch/batch-reminders.ts';"],
     ['core/part/part.ts', "export { planReminders } from '../reminders/plan.ts';"],
     ['core/records/day.ts', "import Database from 'better-sqlite3';"],
     ['core/store/sqlite-store.ts', "import { foldBatch } from '../batch/batch.ts';"],

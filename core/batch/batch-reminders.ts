@@ -3,7 +3,7 @@
 
 import type { TemperatureLog } from '../calc/clock.ts';
 import { batchStream } from '../ids.ts';
-import type { ReminderKind, Wish } from '../reminders/wanted-reminder.ts';
+import type { Reminder, ReminderKind } from '../reminders/wanted-reminder.ts';
 import { type EpochMs, minutes, minutesAfter } from '../units.ts';
 import { type Batch, phaseOf } from './batch.ts';
 import { blendDueAt, potLifeTimes } from './batch-clocks.ts';
@@ -11,17 +11,17 @@ import { blendDueAt, potLifeTimes } from './batch-clocks.ts';
 /** Somebody who stopped the stirrer before its time has gone to see to something; nobody sees to anything for longer. */
 const pausedFor = minutes(10);
 
-export function batchWishes(batch: Batch, air: TemperatureLog): readonly Wish[] {
+export function batchReminders(batch: Batch, air: TemperatureLog): readonly Reminder[] {
   const phase = phaseOf(batch);
   if (phase.is === 'to-weigh' || phase.is === 'emptied' || phase.is === 'dead') return [];
-  return [...blendWishes(batch, air), ...potWishes(batch, air)];
+  return [...blendReminders(batch, air), ...potReminders(batch, air)];
 }
 
-function blendWishes(batch: Batch, air: TemperatureLog): readonly Wish[] {
+function blendReminders(batch: Batch, air: TemperatureLog): readonly Reminder[] {
   const dueAt = blendDueAt(batch, air);
   if (batch.sheet.blend.way === 'induction') {
     const inUse = batch.filteredAt !== undefined || batch.coats.length > 0;
-    return inUse || dueAt === undefined ? [] : [wish(batch, 'induction-done', dueAt, true)];
+    return inUse || dueAt === undefined ? [] : [reminder(batch, 'induction-done', dueAt, true)];
   }
   if (batch.filteredAt !== undefined) return [];
   const last = batch.stirring.at(-1);
@@ -29,22 +29,22 @@ function blendWishes(batch: Batch, air: TemperatureLog): readonly Wish[] {
   if (last.to === undefined) {
     // A pot that dies before it is stirred is ended by its own bell; nobody is told to filter it.
     const diesFirst = (potLifeTimes(batch, air)?.endAt ?? Number.POSITIVE_INFINITY) <= (dueAt ?? 0);
-    return dueAt === undefined || diesFirst ? [] : [wish(batch, 'stir-done', dueAt, true)];
+    return dueAt === undefined || diesFirst ? [] : [reminder(batch, 'stir-done', dueAt, true)];
   }
-  return dueAt === undefined ? [wish(batch, 'stir-paused', minutesAfter(last.to, pausedFor), true)] : [];
+  return dueAt === undefined ? [reminder(batch, 'stir-paused', minutesAfter(last.to, pausedFor), true)] : [];
 }
 
-function potWishes(batch: Batch, air: TemperatureLog): readonly Wish[] {
+function potReminders(batch: Batch, air: TemperatureLog): readonly Reminder[] {
   const times = potLifeTimes(batch, air);
   if (times === undefined) return [];
   return [
-    wish(batch, 'pot-half', times.halfAt, false),
-    wish(batch, 'pot-margin', times.marginAt, true),
-    wish(batch, 'pot-end', times.endAt, true),
+    reminder(batch, 'pot-half', times.halfAt, false),
+    reminder(batch, 'pot-margin', times.marginAt, true),
+    reminder(batch, 'pot-end', times.endAt, true),
   ];
 }
 
-function wish(batch: Batch, kind: ReminderKind, dueAt: EpochMs, critical: boolean): Wish {
+function reminder(batch: Batch, kind: ReminderKind, dueAt: EpochMs, critical: boolean): Reminder {
   const stream = batchStream(batch.number);
   return { kind, stream, key: `${stream}/${kind}`, dueAt, to: [batch.openedBy], critical };
 }

@@ -2,17 +2,17 @@
 // end of its own stirring. Each ring of the three has its number from the start: nothing heard or done but gas moves it.
 
 import { canStream, type PersonName } from '../ids.ts';
-import type { Wish } from '../reminders/wanted-reminder.ts';
+import type { Reminder } from '../reminders/wanted-reminder.ts';
 import { movedMs } from '../ring-log.ts';
 import type { EpochMs } from '../units.ts';
 import { type Can, isCanLive } from './can.ts';
 import { blanketTimes, preStirTimes } from './can-clocks.ts';
 
-export function canWishes(can: Can, leads: readonly PersonName[]): readonly Wish[] {
-  return isCanLive(can) ? [...blanketWishes(can, leads), ...stirWishes(can)] : [];
+export function canReminders(can: Can, leads: readonly PersonName[]): readonly Reminder[] {
+  return isCanLive(can) ? [...blanketReminders(can, leads), ...stirReminders(can)] : [];
 }
 
-function blanketWishes(can: Can, leads: readonly PersonName[]): readonly Wish[] {
+function blanketReminders(can: Can, leads: readonly PersonName[]): readonly Reminder[] {
   const times = blanketTimes(can);
   if (times === undefined) return [];
   const stream = canStream(can.number);
@@ -36,13 +36,13 @@ function blanketWishes(can: Can, leads: readonly PersonName[]): readonly Wish[] 
   }));
 }
 
-function stirWishes(can: Can): readonly Wish[] {
+function stirReminders(can: Can): readonly Reminder[] {
   const last = can.stirs.at(-1);
   const times = last === undefined ? undefined : preStirTimes(can, last.at);
   if (last === undefined || times?.doneAt === undefined) return [];
   const poured = can.pours.some((pour) => pour.at >= last.at);
   const stream = canStream(can.number);
-  const wish: Wish = {
+  const reminder: Reminder = {
     kind: 'can-stirred',
     stream,
     key: `${stream}/stir-done`,
@@ -50,5 +50,5 @@ function stirWishes(can: Can): readonly Wish[] {
     to: [can.lidBy],
     critical: false,
   };
-  return poured ? [] : [wish];
+  return poured ? [] : [reminder];
 }

@@ -3,11 +3,11 @@
 
 import type { Entry } from '../history.ts';
 import { crewStream, type PersonName } from '../ids.ts';
-import type { Wish } from '../reminders/wanted-reminder.ts';
+import type { Reminder } from '../reminders/wanted-reminder.ts';
 import { standing } from '../settled.ts';
 import type { Crew } from './crew.ts';
 
-export function bellWishes(crew: Crew): readonly Wish[] {
+export function bellReminders(crew: Crew): readonly Reminder[] {
   return crew.entries.flatMap((entry) =>
     peopleAsked(crew, entry).map((person) => ({
       kind: 'bell-test' as const,

@@ -4,7 +4,7 @@
 import { partStream } from '../ids.ts';
 import type { AirLog } from '../place/place.ts';
 import type { Sheet } from '../products/sheet.ts';
-import type { ReminderKind, Wish } from '../reminders/wanted-reminder.ts';
+import type { Reminder, ReminderKind } from '../reminders/wanted-reminder.ts';
 import { type EpochMs, epochMs, minutes, minutesAfter } from '../units.ts';
 import { heatUp } from './heat-up.ts';
 import { type Coat, type Cure, type Part, phaseOfPart } from './part.ts';
@@ -18,14 +18,14 @@ const recoatNotice = minutes(120);
 export const surfaceNotice = minutes(30);
 
 /** `atHand`: whose life of a prepared surface counts before a coat says which sheet does. */
-export function partWishes(
+export function partReminders(
   part: Part,
   sheet: Sheet | undefined,
   air: AirLog,
   atHand: readonly Sheet[],
-): readonly Wish[] {
+): readonly Reminder[] {
   const phase = phaseOfPart(part);
-  if (phase.is === 'bare') return surfaceWishes(part, air, atHand);
+  if (phase.is === 'bare') return surfaceReminders(part, air, atHand);
   if (sheet === undefined) return [];
   switch (phase.is) {
     case 'cured':
@@ -35,51 +35,51 @@ export function partWishes(
       const { leastAt, mostAt } = flashTimes(sheet, phase.coat.at);
       const to = phase.coat.by;
       return [
-        wish(part, 'flash-least', leastAt, to),
-        wish(part, 'flash-most', mostAt, to),
-        ...recoatWishes(part, sheet, phase.coat),
+        reminder(part, 'flash-least', leastAt, to),
+        reminder(part, 'flash-most', mostAt, to),
+        ...recoatReminders(part, sheet, phase.coat),
       ];
     }
     case 'dry': {
       const { leastAt } = flashTimes(sheet, phase.coat.at);
-      const waits = phase.dryAt < leastAt ? [wish(part, 'flash-least', leastAt, phase.coat.by)] : [];
-      return [...waits, ...recoatWishes(part, sheet, phase.coat)];
+      const waits = phase.dryAt < leastAt ? [reminder(part, 'flash-least', leastAt, phase.coat.by)] : [];
+      return [...waits, ...recoatReminders(part, sheet, phase.coat)];
     }
     case 'curing': {
-      return [...cureWishes(part, sheet, air, phase.cure), ...recoatWishes(part, sheet, phase.coat)];
+      return [...cureReminders(part, sheet, air, phase.cure), ...recoatReminders(part, sheet, phase.coat)];
     }
   }
 }
 
-function surfaceWishes(part: Part, air: AirLog, atHand: readonly Sheet[]): readonly Wish[] {
+function surfaceReminders(part: Part, air: AirLog, atHand: readonly Sheet[]): readonly Reminder[] {
   const end = earliestSurfaceEnd(part, atHand, air);
   if (end === undefined || part.prepared === undefined) return [];
   const { at, by } = part.prepared;
   const dueAt = epochMs(Math.max(at, minutesAfter(end.at, minutes(-surfaceNotice))));
-  return [wish(part, 'surface-ends', dueAt, by)];
+  return [reminder(part, 'surface-ends', dueAt, by)];
 }
 
-function cureWishes(part: Part, sheet: Sheet, air: AirLog, cure: Cure): readonly Wish[] {
+function cureReminders(part: Part, sheet: Sheet, air: AirLog, cure: Cure): readonly Reminder[] {
   const to = cure.entry.by;
   const dueAt = cureDueAt(part, sheet, air);
   const warmAt = heatUp(part, sheet, air)?.reachesAt;
   return [
-    ...(warmAt === undefined ? [] : [wish(part, 'temp-due', warmAt, to)]),
-    ...stagesDue(part, sheet, air, cure.run.from).map(({ stage, at }) => wish(part, `stage-${stage}`, at, to)),
-    ...(dueAt === undefined ? [] : [wish(part, 'cure-done', dueAt, to)]),
+    ...(warmAt === undefined ? [] : [reminder(part, 'temp-due', warmAt, to)]),
+    ...stagesDue(part, sheet, air, cure.run.from).map(({ stage, at }) => reminder(part, `stage-${stage}`, at, to)),
+    ...(dueAt === undefined ? [] : [reminder(part, 'cure-done', dueAt, to)]),
   ];
 }
 
-function recoatWishes(part: Part, sheet: Sheet, coat: Coat): readonly Wish[] {
+function recoatReminders(part: Part, sheet: Sheet, coat: Coat): readonly Reminder[] {
   const times = recoatTimes(sheet, coat);
   if (times === undefined) return [];
   return [
-    wish(part, 'recoat-opens', times.opensAt, coat.by),
-    wish(part, 'recoat-closes', minutesAfter(times.closesAt, minutes(-recoatNotice)), coat.by),
+    reminder(part, 'recoat-opens', times.opensAt, coat.by),
+    reminder(part, 'recoat-closes', minutesAfter(times.closesAt, minutes(-recoatNotice)), coat.by),
   ];
 }
 
-function wish(part: Part, kind: ReminderKind, dueAt: EpochMs, to: string): Wish {
+function reminder(part: Part, kind: ReminderKind, dueAt: EpochMs, to: string): Reminder {
   const stream = partStream(part.name);
   return { kind, stream, key: `${stream}/${kind}`, dueAt, to: [to], critical: false };
 }

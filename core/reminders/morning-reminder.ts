@@ -9,9 +9,9 @@ import { standing } from '../settled.ts';
 import { liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs } from '../units.ts';
 
-import type { Wish } from './wanted-reminder.ts';
+import type { Reminder } from './wanted-reminder.ts';
 
-export function morningWishes(shop: Shop): readonly Wish[] {
+export function morningReminders(shop: Shop): readonly Reminder[] {
   const { crew } = shop;
   const { lastActedAt } = crew;
   if (lastActedAt === undefined) return [];

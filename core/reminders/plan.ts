@@ -1,11 +1,11 @@
 // What shall ring, when and for whom: a function of the record alone. Nothing else schedules or cancels a bell.
 
-import { batchWishes } from '../batch/batch-reminders.ts';
-import { canWishes } from '../can/can-reminders.ts';
-import { bellWishes } from '../crew/bell-reminder.ts';
+import { batchReminders } from '../batch/batch-reminders.ts';
+import { canReminders } from '../can/can-reminders.ts';
+import { bellReminders } from '../crew/bell-reminder.ts';
 import { type Crew, peopleLeading, peopleWithRole } from '../crew/crew.ts';
-import { digestWishes } from '../crew/digest-reminder.ts';
-import { handoverWishes } from '../crew/handover-reminder.ts';
+import { digestReminders } from '../crew/digest-reminder.ts';
+import { handoverReminders } from '../crew/handover-reminder.ts';
 import { onDuty, pingedFor } from '../crew/shifts.ts';
 import { type Entry, isAct } from '../history.ts';
 import {
@@ -20,22 +20,22 @@ import {
   sessionStream,
 } from '../ids.ts';
 import { phaseOfPart } from '../part/part.ts';
-import { partWishes } from '../part/part-reminders.ts';
+import { partReminders } from '../part/part-reminders.ts';
 import { awaitsCoat, sheetsAtHand } from '../part/surface-life.ts';
-import { placeWishes } from '../place/place-reminders.ts';
+import { placeReminders } from '../place/place-reminders.ts';
 import { movedMs, type Ring, type RingLog } from '../ring-log.ts';
-import { sessionWishes } from '../session/session-reminders.ts';
+import { sessionReminders } from '../session/session-reminders.ts';
 import { standing } from '../settled.ts';
 import { airLog, batchOf, byName, liveBatches, liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs, minutesAfter } from '../units.ts';
 import { keepsItsBells } from '../unread.ts';
-import { morningWishes } from './morning-reminder.ts';
+import { morningReminders } from './morning-reminder.ts';
 import { withQuietHours } from './quiet-hours.ts';
 
-import { numberedKey, type PlannedReminder, type Wish } from './wanted-reminder.ts';
+import { numberedKey, type PlannedReminder, type Reminder } from './wanted-reminder.ts';
 
 /**
- * The plan of every loaded stream, or of those whose bells events on `touched` can have moved; an ended stream wishes for
+ * The plan of every loaded stream, or of those whose bells events on `touched` can have moved; an ended stream asks for
  * nothing, so that its rows go. One that does not read whole is in no plan: its rows stay.
  */
 export function planReminders(
@@ -50,46 +50,47 @@ export function planReminders(
     stream: StreamId,
     rings: RingLog,
     entries: readonly Entry[],
-    wishes: () => readonly Wish[],
+    reminders: () => readonly Reminder[],
     moves = false,
   ) => {
     if (!allMove && !moves && !touched.has(stream)) return;
     if (keepsItsBells(shop, stream)) return;
-    const wished = wishes();
-    const actedSeq = wished.length === 0 ? 0 : lastActSeq(entries);
+    const wanted = reminders();
+    const actedSeq = wanted.length === 0 ? 0 : lastActSeq(entries);
     plan.set(
       stream,
-      wished
-        .map((wish) => withQuietHours(shop.crew, handedOn(shop.crew, entries, wish)))
-        .flatMap((wish) => numbered(shop.crew, rings, actedSeq, wish)),
+      wanted
+        .map((reminder) => withQuietHours(shop.crew, handedOn(shop.crew, entries, reminder)))
+        .flatMap((reminder) => numbered(shop.crew, rings, actedSeq, reminder)),
     );
   };
   for (const batch of shop.batches.values()) {
-    put(batchStream(batch.number), batch.rings, batch.entries, () => batchWishes(batch, airLog(shop, batch.place)));
+    put(batchStream(batch.number), batch.rings, batch.entries, () => batchReminders(batch, airLog(shop, batch.place)));
   }
   const leads = onDuty(shop.crew.shifts, peopleLeading(shop.crew));
   for (const can of shop.cans.values()) {
-    put(canStream(can.number), can.rings, can.entries, () => canWishes(can, leads));
+    put(canStream(can.number), can.rings, can.entries, () => canReminders(can, leads));
   }
   for (const part of shop.parts.values()) {
     const batch = batchOf(shop, part);
-    const wishes = () => partWishes(part, batch?.sheet, airLog(shop, batch?.place), sheetsAtHand(shop));
+    const reminders = () => partReminders(part, batch?.sheet, airLog(shop, batch?.place), sheetsAtHand(shop));
     // A new batch brings a sheet, and with it perhaps a shorter life of a surface that waits.
-    put(partStream(part.name), part.rings, part.entries, wishes, nouns.has('batch') && awaitsCoat(part));
+    put(partStream(part.name), part.rings, part.entries, reminders, nouns.has('batch') && awaitsCoat(part));
   }
   for (const place of shop.places.values()) {
-    const wishes = () => placeWishes(place, standing(shop.crew, 'air-limit').minutes, concernedBy(shop, place.name));
-    put(placeStream(place.name), place.rings, [], wishes, true);
+    const reminders = () =>
+      placeReminders(place, standing(shop.crew, 'air-limit').minutes, concernedBy(shop, place.name));
+    put(placeStream(place.name), place.rings, [], reminders, true);
   }
   for (const session of shop.sessions.values()) {
-    const wishes = () => sessionWishes(session, leads, standing(shop.crew, 'brief-ahead').minutes);
-    put(sessionStream(session.number), session.rings, session.entries, wishes);
+    const reminders = () => sessionReminders(session, leads, standing(shop.crew, 'brief-ahead').minutes);
+    put(sessionStream(session.number), session.rings, session.entries, reminders);
   }
   const ofCrew = () => [
-    ...digestWishes(shop.crew),
-    ...morningWishes(shop),
-    ...handoverWishes(shop.crew),
-    ...bellWishes(shop.crew),
+    ...digestReminders(shop.crew),
+    ...morningReminders(shop),
+    ...handoverReminders(shop.crew),
+    ...bellReminders(shop.crew),
   ];
   put(crewStream, shop.crew.rings, [], ofCrew, true);
   return plan;
@@ -119,13 +120,13 @@ const begins = new Set<Entry['fact']['type']>([
   'CureStarted',
 ]);
 
-function handedOn({ shifts }: Crew, entries: readonly Entry[], wish: Wish): Wish {
-  if (shifts.handovers.length === 0 || entries.length === 0) return wish;
-  const to = wish.to.flatMap((person) => {
+function handedOn({ shifts }: Crew, entries: readonly Entry[], reminder: Reminder): Reminder {
+  if (shifts.handovers.length === 0 || entries.length === 0) return reminder;
+  const to = reminder.to.flatMap((person) => {
     const began = entries.findLast((entry) => entry.by === person && begins.has(entry.fact.type));
     return began === undefined ? [person] : pingedFor(shifts, person, began.happenedAt);
   });
-  return { ...wish, to: [...new Set(to)] };
+  return { ...reminder, to: [...new Set(to)] };
 }
 
 /** Somebody acted, and so has heard; a picture is not taken as an answer to a bell. */
@@ -145,26 +146,26 @@ function lastSeqOf({ seq, corrections }: Entry): number {
 const wholeMs = (at: number): EpochMs => epochMs(Math.round(at));
 
 /** Rings once for its due time; again when that has moved later; on to others while a critical one goes unheard. */
-function numbered(crew: Crew, log: RingLog, actedSeq: number, wish: Wish): readonly PlannedReminder[] {
-  const rings = log.get(wish.key) ?? [];
+function numbered(crew: Crew, log: RingLog, actedSeq: number, reminder: Reminder): readonly PlannedReminder[] {
+  const rings = log.get(reminder.key) ?? [];
   const last = rings.at(-1);
   const next = rings.length + 1;
-  const planned = ({ dueAt = wish.dueAt, to = wish.to }): readonly PlannedReminder[] => {
-    const { kind, stream, key, critical } = wish;
+  const planned = ({ dueAt = reminder.dueAt, to = reminder.to }): readonly PlannedReminder[] => {
+    const { kind, stream, key, critical } = reminder;
     // Whole milliseconds: a tenth of a minute is not one in binary.
     return [
       { kind, stream, key, dueAt: wholeMs(dueAt), to, critical, ring: next, numberedKey: numberedKey(key, next) },
     ];
   };
-  if (wish.ring !== undefined) return fixed(rings, wish, wish.ring);
-  if (last === undefined || wish.dueAt > last.rangAt + movedMs) return planned({});
+  if (reminder.ring !== undefined) return fixed(rings, reminder, reminder.ring);
+  if (last === undefined || reminder.dueAt > last.rangAt + movedMs) return planned({});
   if (last.answered === undefined && last.snoozed !== undefined) {
     return planned({ to: [last.snoozed.by], dueAt: last.snoozed.until });
   }
   const heard = last.answered !== undefined || actedSeq > last.seq;
-  if (!wish.critical || heard) return [];
+  if (!reminder.critical || heard) return [];
   // A ring that was put off was heard; the count goes on with the one after it.
-  const unheard = rings.filter((ring) => ring.rangAt >= wish.dueAt && ring.snoozed === undefined).length;
+  const unheard = rings.filter((ring) => ring.rangAt >= reminder.dueAt && ring.snoozed === undefined).length;
   // The leads, then the supervisors; a crew without the one goes on to the other at once.
   const others = [peopleWithRole(crew, 'lead'), peopleWithRole(crew, 'supervisor')].filter(({ length }) => length > 0);
   const to = onDuty(crew.shifts, others[unheard - 1] ?? []);
@@ -172,7 +173,7 @@ function numbered(crew: Crew, log: RingLog, actedSeq: number, wish: Wish): reado
 }
 
 /** A ring whose place is fixed rings once. */
-function fixed(rings: readonly Ring[], wish: Wish, ring: number): readonly PlannedReminder[] {
+function fixed(rings: readonly Ring[], reminder: Reminder, ring: number): readonly PlannedReminder[] {
   if (rings.some((rung) => rung.ring === ring)) return [];
-  return [{ ...wish, dueAt: wholeMs(wish.dueAt), ring, numberedKey: numberedKey(wish.key, ring) }];
+  return [{ ...reminder, dueAt: wholeMs(reminder.dueAt), ring, numberedKey: numberedKey(reminder.key, ring) }];
 }

@@ -4,13 +4,13 @@ import { DateTime } from 'luxon';
 import type { Crew } from '../crew/crew.ts';
 import { nextHour } from '../crew/next-hour.ts';
 import { standing } from '../settled.ts';
-import type { Wish } from './wanted-reminder.ts';
+import type { Reminder } from './wanted-reminder.ts';
 
-export function withQuietHours(crew: Pick<Crew, 'zone' | 'settled'>, wish: Wish): Wish {
+export function withQuietHours(crew: Pick<Crew, 'zone' | 'settled'>, reminder: Reminder): Reminder {
   const { fromHour, toHour } = standing(crew, 'quiet');
-  if (wish.critical || fromHour === toHour) return wish;
-  const local = DateTime.fromMillis(wish.dueAt, { zone: crew.zone });
+  if (reminder.critical || fromHour === toHour) return reminder;
+  const local = DateTime.fromMillis(reminder.dueAt, { zone: crew.zone });
   const inside =
     fromHour < toHour ? local.hour >= fromHour && local.hour < toHour : local.hour >= fromHour || local.hour < toHour;
-  return inside ? { ...wish, dueAt: nextHour(wish.dueAt, crew.zone, toHour).at } : wish;
+  return inside ? { ...reminder, dueAt: nextHour(reminder.dueAt, crew.zone, toHour).at } : reminder;
 }

@@ -1,4 +1,4 @@
-// The kinds of reminders, what a noun wishes to ring before anybody looks at what has rung already, and that wish with
+// The kinds of reminders, what a noun asks to be reminded of before anybody looks at what has rung already, and the same with
 // its place in the plan.
 
 import type { PersonName, StreamId } from '../ids.ts';
@@ -72,7 +72,7 @@ export const ringErrs = {
   digest: 'at-most',
 } as const satisfies Record<ReminderKind, Errs>;
 
-export interface Wish {
+export interface Reminder {
   readonly kind: ReminderKind;
   readonly stream: StreamId;
   /** Stable: `batch/1/stir-done`. */
@@ -85,8 +85,8 @@ export interface Wish {
   readonly ring?: number;
 }
 
-/** A wish with its place in the row of repeats: the key carries the number from the second ring on. */
-export interface PlannedReminder extends Wish {
+/** A reminder with its place in the row of repeats: the key carries the number from the second ring on. */
+export interface PlannedReminder extends Reminder {
   readonly ring: number;
   readonly numberedKey: string;
 }

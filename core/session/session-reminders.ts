@@ -2,7 +2,7 @@
 // moment it comes to rest and every few minutes until it is said to be flushed, the vessels after it; the fan at the end.
 
 import { type PersonName, sessionStream } from '../ids.ts';
-import type { ReminderKind, Wish } from '../reminders/wanted-reminder.ts';
+import type { Reminder, ReminderKind } from '../reminders/wanted-reminder.ts';
 import { type EpochMs, epochMs, type Minutes, minutes, minutesAfter } from '../units.ts';
 import { exposedIn, fanUntil, flushState, isRunning, type Session, stoppedAt, unacknowledged } from './session.ts';
 import type { Gear } from './session-commands.ts';
@@ -15,14 +15,14 @@ const ringsAlone = 3;
 const ringsClose = 12;
 const laterEvery = minutes(30);
 
-export function sessionWishes(session: Session, leads: readonly PersonName[], ahead: Minutes): readonly Wish[] {
+export function sessionReminders(session: Session, leads: readonly PersonName[], ahead: Minutes): readonly Reminder[] {
   const watchers = watchersOf(session, leads);
-  if (session.closedAt !== undefined) return fanWishes(session, watchers);
+  if (session.closedAt !== undefined) return fanReminders(session, watchers);
   return [
-    ...briefWishes(session, ahead),
-    ...duringWishes(session, watchers),
-    ...flushWishes(session, 'gun', [...session.sprayers, ...watchers], leads),
-    ...flushWishes(session, 'vessels', [...session.sprayers, ...watchers], leads),
+    ...briefReminders(session, ahead),
+    ...duringReminders(session, watchers),
+    ...flushReminders(session, 'gun', [...session.sprayers, ...watchers], leads),
+    ...flushReminders(session, 'vessels', [...session.sprayers, ...watchers], leads),
   ];
 }
 
@@ -32,15 +32,15 @@ export function watchersOf(session: Session, leads: readonly PersonName[]): read
   return leads.length > 0 ? leads : session.sprayers;
 }
 
-function briefWishes(session: Session, ahead: Minutes): readonly Wish[] {
+function briefReminders(session: Session, ahead: Minutes): readonly Reminder[] {
   const { startsAt, briefedAt, spraying, attendant } = session;
   if (startsAt === undefined || spraying.length > 0 || unacknowledged(session).length === 0) return [];
   const dueAt = minutesAfter(startsAt, minutes(-ahead));
   const to = [...new Set([...exposedIn(session), ...(attendant === undefined ? [] : [attendant])])];
-  return dueAt <= briefedAt ? [] : [wish(session, 'brief', 'brief', dueAt, to, true)];
+  return dueAt <= briefedAt ? [] : [reminder(session, 'brief', 'brief', dueAt, to, true)];
 }
 
-function duringWishes(session: Session, watchers: readonly PersonName[]): readonly Wish[] {
+function duringReminders(session: Session, watchers: readonly PersonName[]): readonly Reminder[] {
   const first = session.spraying[0];
   const last = session.spraying.at(-1);
   const { spray } = session.sheet;
@@ -51,19 +51,19 @@ function duringWishes(session: Session, watchers: readonly PersonName[]): readon
   const recheckAt = minutesAfter(last.from, minutes(spray.airRecheckMinutes * (rung + 1)));
   const endsAt = minutesAfter(first.from, spray.longestSpellMinutes);
   return [
-    wish(session, 'spell-end', 'spell-end', endsAt, watchers, true),
+    reminder(session, 'spell-end', 'spell-end', endsAt, watchers, true),
     // Once the spell is over they are to stop, and that bell goes on to lead and supervisor.
-    ...(recheckAt < endsAt ? [wish(session, 'air-recheck', 'air-recheck', recheckAt, watchers, false)] : []),
+    ...(recheckAt < endsAt ? [reminder(session, 'air-recheck', 'air-recheck', recheckAt, watchers, false)] : []),
   ];
 }
 
 /** Each ring has its own key and number: answering one does not silence the next, only the flush does. */
-function flushWishes(
+function flushReminders(
   session: Session,
   gear: Gear,
   people: readonly PersonName[],
   leads: readonly PersonName[],
-): readonly Wish[] {
+): readonly Reminder[] {
   const stopped = stoppedAt(session);
   if (stopped === undefined || flushState(session, gear).done) return [];
   const name = gear === 'gun' ? 'flush' : 'vessels';
@@ -74,7 +74,7 @@ function flushWishes(
   const inThisRow = rung.filter(([, rings]) => (rings.at(-1)?.dueAt ?? 0) >= from).length;
   const to = [...new Set(inThisRow < ringsAlone ? people : [...people, ...leads])];
   const dueAt = minutesAfter(from, rowOffset(inThisRow, every));
-  return [{ ...wish(session, name, `${name}/${rung.length + 1}`, dueAt, to, true), ring: 1 }];
+  return [{ ...reminder(session, name, `${name}/${rung.length + 1}`, dueAt, to, true), ring: 1 }];
 }
 
 /** The vessels have the time that the gun takes. A coat alone does not say that it was the last: so has the gun then. */
@@ -88,21 +88,21 @@ function rowOffset(ring: number, every: Minutes): Minutes {
   return minutes(close * every + (ring - close) * laterEvery);
 }
 
-function fanWishes(session: Session, watchers: readonly PersonName[]): readonly Wish[] {
+function fanReminders(session: Session, watchers: readonly PersonName[]): readonly Reminder[] {
   const until = fanUntil(session);
   const closedBy = session.closedBy === undefined ? [] : [session.closedBy];
   if (until === undefined || session.closedAt === undefined || until <= session.closedAt) return [];
-  return [wish(session, 'fan-off', 'fan-off', until, [...new Set([...watchers, ...closedBy])], false)];
+  return [reminder(session, 'fan-off', 'fan-off', until, [...new Set([...watchers, ...closedBy])], false)];
 }
 
-function wish(
+function reminder(
   session: Session,
   kind: ReminderKind,
   name: string,
   dueAt: EpochMs,
   to: readonly PersonName[],
   critical: boolean,
-): Wish {
+): Reminder {
   const stream = sessionStream(session.number);
   return { kind, stream, key: `${stream}/${name}`, dueAt: epochMs(Math.round(dueAt)), to, critical };
 }
