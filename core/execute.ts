@@ -15,6 +15,7 @@ import {
   type StreamId,
   sessionStream,
 } from './ids.ts';
+import { known } from './known.ts';
 import type { Objection, Unclear } from './objections.ts';
 import type { Head, Store } from './ports.ts';
 import { holdsThatFollow, rewrites } from './records/holds-that-follow.ts';
@@ -188,7 +189,7 @@ async function photoDraft(
 ): Promise<Draft<string>> {
   const { id, stream, reference, caption } = photo;
   await needs.keeper.open([stream]);
-  const body = { type: 'PhotoFiled' as const, reference, ...(caption !== undefined && { caption }) };
+  const body = { type: 'PhotoFiled' as const, reference, ...known({ caption }) };
   const draft = draftAsIs(needs, stream, body, photo, answering);
   return { ...draft, answer: { request: id, text: draft.gives } };
 }

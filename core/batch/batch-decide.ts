@@ -7,6 +7,7 @@ import { type Failed, failed, isFailed } from '../failed.ts';
 import type { EventBody, NewEvent, SaidWith } from '../history.ts';
 import type { BatchNumber } from '../ids.ts';
 import { batchStream, defaultPlace, placeStream } from '../ids.ts';
+import { known } from '../known.ts';
 import { methodRows } from '../methods.ts';
 import type { Unclear } from '../objections.ts';
 import { isOwnKey } from '../own-key.ts';
@@ -61,7 +62,6 @@ export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
       celsius === undefined || relativeHumidityPercent === undefined
         ? {}
         : { air: { celsius, relativeHumidityPercent } };
-    const vessel = command.vesselLitres === undefined ? {} : { vesselLitres: command.vesselLitres };
     const body = {
       type: 'BatchOpened' as const,
       batch: number,
@@ -69,7 +69,7 @@ export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
       plannedGrams,
       place: defaultPlace,
       ...read,
-      ...vessel,
+      ...known({ vesselLitres: command.vesselLitres }),
     };
     events.push({ streams: [batchStream(number)], happenedAt: at, body, saidWith });
     return events;
@@ -145,8 +145,7 @@ export function decidePotAct(shop: Shop, said: Said<PotAct>): Decision {
     }
     case 'empty': {
       const found = findBatch(shop, command.batch, () => true);
-      const left = command.leftGrams === undefined ? {} : { leftGrams: command.leftGrams };
-      return onBatch(shop, said, found, [], { type: 'PotEmptied', ...left });
+      return onBatch(shop, said, found, [], { type: 'PotEmptied', ...known({ leftGrams: command.leftGrams }) });
     }
   }
 }

@@ -12,6 +12,7 @@ import { type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { batchStream, type CanNumber, canStream } from '../ids.ts';
+import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
 import { mixRatio } from '../products/sheet.ts';
 import { judge } from '../rules.ts';
@@ -25,10 +26,7 @@ type Weighed = Partial<Readonly<Record<Component, Grams>>>;
 
 export function decideWeigh(shop: Shop, said: Said<CommandOf<'weigh'>>): Decision {
   const { partAGrams, partBGrams, batch: named, cans } = said.command;
-  const weighed = {
-    ...(partAGrams === undefined ? {} : { 'part-a': partAGrams }),
-    ...(partBGrams === undefined ? {} : { 'part-b': partBGrams }),
-  };
+  const weighed = known({ 'part-a': partAGrams, 'part-b': partBGrams });
   const wanted = componentsOf(weighed);
   const batch = findBatch(shop, named, ({ inVessel }) => wanted.some((component) => inVessel[component] === undefined));
   if (isFailed(batch)) return unclear(batch.failed);

@@ -8,6 +8,7 @@ import { type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { type CanNumber, canStream } from '../ids.ts';
+import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
 import { sheetMeant } from '../products/shelf.ts';
 import { judge } from '../rules.ts';
@@ -31,9 +32,7 @@ export function decideOpen(shop: Shop, said: Said<CommandOf<'open'>>): Decision 
     sheet,
     lot,
     grams,
-    ...(litres === undefined ? {} : { litres }),
-    ...(expires === undefined ? {} : { expires }),
-    ...(handling === undefined ? {} : { handling }),
+    ...known({ litres, expires, handling }),
   };
   const situation = { sheet, component, handling, lot, expires, onDate: localDay(shop.crew.zone, at) };
   return judge(shop, said, openRules, [situation], (saidWith) => [

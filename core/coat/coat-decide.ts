@@ -8,6 +8,7 @@ import { type Decision, type Said, unclear } from '../decision.ts';
 import { isFailed } from '../failed.ts';
 import type { NewEvent } from '../history.ts';
 import { batchStream, partStream, sessionStream } from '../ids.ts';
+import { known } from '../known.ts';
 import { methodRows } from '../methods.ts';
 import { holdAfter } from '../part/holding.ts';
 import { askedAsNew } from '../part/new-part.ts';
@@ -51,7 +52,7 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
       {
         streams: [partStream(part), batchStream(batch.number), ...under],
         happenedAt: said.at,
-        body: { type: 'CoatApplied', part, batch: batch.number, method, ...(pass === undefined ? {} : { pass }) },
+        body: { type: 'CoatApplied', part, batch: batch.number, method, ...known({ pass }) },
         saidWith,
       },
       ...holdAfter(part, said.at, saidWith),

@@ -5,6 +5,7 @@ import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { type BatchNumber, batchStream, crewStream, type PersonName } from '../ids.ts';
+import { known } from '../known.ts';
 import { namedIn } from '../session/people-named.ts';
 import type { Alarm, Qualification } from '../session/session-commands.ts';
 import { liveBatches, type Shop } from '../shop.ts';
@@ -24,8 +25,7 @@ export function decideAlarm(shop: Shop, said: Said<CommandOf<Alarm>>): Decision 
   const body: EventBody = {
     type: 'AlarmRaised',
     what: verb,
-    ...(noted === undefined ? {} : { note: noted }),
-    ...(pot === undefined ? {} : { batch: pot }),
+    ...known({ note: noted, batch: pot }),
   };
   // A cry is recorded whatever does not read any more: then it stands under the crew alone.
   const under = pot === undefined || unreadUnder(shop, batchStream(pot)).length > 0 ? [] : [batchStream(pot)];

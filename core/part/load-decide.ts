@@ -5,6 +5,7 @@ import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody } from '../history.ts';
 import { type PartName, partStream } from '../ids.ts';
+import { known } from '../known.ts';
 import { livePartNames, liveParts, type Shop } from '../shop.ts';
 import { slowestToWarm } from './heat-up.ts';
 import { ovenLoads } from './oven-load.ts';
@@ -21,7 +22,7 @@ export function decideDoor(shop: Shop, said: Said<CommandOf<'door'>>): Decision 
   const { openMinutes } = said.command;
   const names = namedOrLoad(shop, said.command.parts);
   if (names === undefined) return whichLoad(shop);
-  const body: EventBody = { type: 'DoorOpened', ...(openMinutes === undefined ? {} : { openMinutes }) };
+  const body: EventBody = { type: 'DoorOpened', ...known({ openMinutes }) };
   return onParts(shop, said, names, [], body);
 }
 

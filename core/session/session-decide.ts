@@ -12,6 +12,7 @@ import {
   type SessionNumber,
   sessionStream,
 } from '../ids.ts';
+import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
 import { sheetMeant } from '../products/shelf.ts';
 import { judge, type Rule } from '../rules.ts';
@@ -46,17 +47,18 @@ export function decideBrief(shop: Shop, said: Said<CommandOf<'brief'>>): Decisio
   if (batch !== undefined && typeof batch !== 'number') return batch;
   const sheet = sheetFor(shop, batch);
   if (isFailed(sheet)) return unclear(sheet.failed);
-  const known = namedIn(shop, said, [
+  const named = namedIn(shop, said, [
     ...[command.sprayers, command.stays, command.out].flatMap((names) => names ?? []),
     ...(command.attendant === undefined ? [] : [command.attendant]),
   ]);
-  if (known.is === 'stranger') return known.decision;
-  const { asFiled } = known;
+  if (named.is === 'stranger') return named.decision;
+  const { asFiled } = named;
   const filed = (names: readonly PersonName[] | undefined) => [...new Set((names ?? []).map(asFiled))];
   const stays = filed(command.stays);
   const out = filed(command.out);
   // Whoever posts a brief and names nobody means to spray.
   const sprayers = command.sprayers === undefined ? [said.by] : filed(command.sprayers);
+  const attendant = command.attendant === undefined ? undefined : asFiled(command.attendant);
   const session = shop.nextNumber;
   const body: EventBody = {
     type: 'SessionBriefed',
@@ -67,10 +69,7 @@ export function decideBrief(shop: Shop, said: Said<CommandOf<'brief'>>): Decisio
     stays,
     out,
     insideVessel: command.insideVessel === true,
-    ...(batch === undefined ? {} : { batch }),
-    ...(command.attendant === undefined ? {} : { attendant: asFiled(command.attendant) }),
-    ...(command.gramsPerHour === undefined ? {} : { gramsPerHour: command.gramsPerHour }),
-    ...(command.startsAt === undefined ? {} : { startsAt: command.startsAt }),
+    ...known({ batch, attendant, gramsPerHour: command.gramsPerHour, startsAt: command.startsAt }),
   };
   const streams = [sessionStream(session), crewStream] as const;
   return { kind: 'accepted', events: [{ streams, happenedAt: at, body, saidWith: { despite: [] } }] };
@@ -107,16 +106,16 @@ export function decideSessionAct(shop: Shop, said: Said<CommandOf<PlainVerb>>): 
   });
   switch (command.verb) {
     case 'near': {
-      const known = namedIn(shop, said, command.people, namesOn(session));
-      if (known.is === 'stranger') return known.decision;
-      const people = [...new Set(command.people.map(known.asFiled))];
+      const named = namedIn(shop, said, command.people, namesOn(session));
+      if (named.is === 'stranger') return named.decision;
+      const people = [...new Set(command.people.map(named.asFiled))];
       return accepted([{ type: 'PeoplePlaced', people, goes: command.goes }]);
     }
     case 'ack':
       return decideAck(shop, { ...said, command }, session);
     case 'fan': {
       const { running, faceMetresPerSecond } = command;
-      const face = faceMetresPerSecond === undefined ? {} : { faceMetresPerSecond };
+      const face = known({ faceMetresPerSecond });
       return accepted([{ type: 'ExtractionSaid', running, ...face }]);
     }
     case 'supplied':
@@ -125,7 +124,7 @@ export function decideSessionAct(shop: Shop, said: Said<CommandOf<PlainVerb>>): 
       return accepted([{ type: 'SprayStopped' }]);
     case 'flush': {
       const { gear, solvent, litres } = command;
-      const what = { ...(solvent === undefined ? {} : { solvent }), ...(litres === undefined ? {} : { litres }) };
+      const what = known({ solvent, litres });
       // A gun that is flushed has stopped, whether or not somebody said so.
       const stopped: readonly EventBody[] = isRunning(session) ? [{ type: 'SprayStopped' }] : [];
       return accepted([...stopped, { type: 'GearFlushed', gear, ...what }]);
@@ -146,9 +145,9 @@ function fitsFor(verb: PlainVerb): (session: Session) => boolean {
 /** Each name by itself: the speaker's own, or others' before the speaker. */
 function decideAck(shop: Shop, said: Said<CommandOf<'ack'>>, session: Session): Decision {
   const { people } = said.command;
-  const known = namedIn(shop, said, people ?? [], namesOn(session));
-  if (known.is === 'stranger') return known.decision;
-  const names: readonly PersonName[] = people === undefined ? [said.by] : [...new Set(people.map(known.asFiled))];
+  const named = namedIn(shop, said, people ?? [], namesOn(session));
+  if (named.is === 'stranger') return named.decision;
+  const names: readonly PersonName[] = people === undefined ? [said.by] : [...new Set(people.map(named.asFiled))];
   const stranger = names.find((name) => !exposedIn(session).includes(name) && name !== session.attendant);
   if (stranger !== undefined) return unclear({ code: 'not-exposed', session: session.number, person: stranger });
   const events = names.map((person): NewEvent => {
@@ -176,7 +175,7 @@ export function decideClose(shop: Shop, said: Said<CommandOf<'close'>>): Decisio
   const session = findSession(shop, said.command.session);
   if (isFailed(session)) return unclear(session.failed);
   const fanMinutes = fanMinutesAfter(session, shop.crew.spray);
-  const body: EventBody = { type: 'SessionClosed', ...(fanMinutes === undefined ? {} : { fanMinutes }) };
+  const body: EventBody = { type: 'SessionClosed', ...known({ fanMinutes }) };
   return ruled(shop, said, session, closeRules, { session: sessionAsOf(session, said.at) }, body);
 }
 

@@ -1,0 +1,9 @@
+// Of some figures those that are known: what is `undefined` is left out, as an optional field wants it.
+
+export type Known<T> = {
+  readonly [K in keyof T as undefined extends T[K] ? never : K]: T[K];
+} & { readonly [K in keyof T as undefined extends T[K] ? K : never]?: Exclude<T[K], undefined> };
+
+export function known<T extends object>(figures: T): Known<T> {
+  return Object.fromEntries(Object.entries(figures).filter(([, figure]) => figure !== undefined)) as Known<T>;
+}
