@@ -77,6 +77,8 @@ export interface Figures {
   readonly speed: (speed: MetresPerSecond) => string;
   /** With the zone's offset, for machines. */
   readonly iso: (at: EpochMs) => string;
+  /** For paper. */
+  readonly dated: (at: number) => string;
   /** Local date and time as a line can say it: `2026-03-02T09:40`. */
   readonly stamp: (at: number) => string;
   readonly list: (items: readonly string[]) => string;
@@ -165,6 +167,7 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     wall: (wall) => (us ? `${number(2).format(inchesFromMillimetres(wall))} ${inch}` : `${number(1).format(wall)} mm`),
     iso: (at) =>
       DateTime.fromMillis(Math.round(at), { zone }).toISO({ suppressMilliseconds: true }) ?? String(epochMs(at)),
+    dated: (at) => profile.dated(DateTime.fromMillis(at, { zone, locale })),
     stamp: (at) => {
       const local = DateTime.fromMillis(at, { zone });
       return local.toFormat(local.second === 0 ? "yyyy-MM-dd'T'HH:mm" : "yyyy-MM-dd'T'HH:mm:ss");

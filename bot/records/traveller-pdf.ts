@@ -1,4 +1,4 @@
-// A traveller on paper: what is told of each part laid out on A4, one page where it fits. It knows the PDF library and
+// A traveller on paper: what is told of each part laid out on A4 or letter paper, one page where it fits. It knows the PDF library and
 // nothing of the record; what stands on it comes in as text and pictures.
 
 import type PDFDocument from 'pdfkit';
@@ -32,6 +32,7 @@ export interface PaperPart {
 }
 
 export interface Paper {
+  readonly size: keyof typeof sheets;
   readonly heading: string;
   readonly parts: readonly PaperPart[];
   /** At the foot of every page: whose record, up to where, its hash. */
@@ -43,10 +44,11 @@ export interface Paper {
 
 type Document = InstanceType<typeof PDFDocument>;
 
-const a4 = { width: 595.28, height: 841.89 };
+/** In points. Both are laid out as wide as the narrower one. */
+const sheets = { A4: { width: 595.28, height: 841.89 }, LETTER: { width: 612, height: 792 } };
 const margin = 40;
 const footHeight = 34;
-const width = a4.width - 2 * margin;
+const width = sheets.A4.width - 2 * margin;
 const columns = { time: 92, who: 62 };
 const size = { title: 15, text: 8.5, small: 7 };
 
@@ -58,7 +60,7 @@ export interface MadePaper {
 export async function makePaper(paper: Paper): Promise<MadePaper> {
   const { default: Pdf } = await import('pdfkit');
   const document = new Pdf({
-    size: 'A4',
+    size: paper.size,
     margins: { top: margin, left: margin, right: margin, bottom: margin + footHeight },
     bufferPages: true,
     info: { Title: paper.heading, CreationDate: paper.createdAt },
@@ -183,14 +185,14 @@ function row(document: Document, [time, who, what]: readonly [string, string, st
 
 /** A new page where so much no longer fits on this one. */
 function keepTogether(document: Document, height: number): void {
-  if (document.y + height > a4.height - margin - footHeight) document.addPage();
+  if (document.y + height > document.page.height - margin - footHeight) document.addPage();
 }
 
 function rule(document: Document): void {
   const y = document.y + 4;
   document
     .moveTo(margin, y)
-    .lineTo(a4.width - margin, y)
+    .lineTo(margin + width, y)
     .lineWidth(0.8)
     .stroke('#000000');
   document.y = y + 2;
@@ -199,11 +201,11 @@ function rule(document: Document): void {
 function layOutFoot(document: Document, paper: Paper, number: number, of: number): void {
   // Below the bottom margin the library would begin a new page by itself.
   document.page.margins.bottom = 0;
-  const top = a4.height - margin - footHeight + 10;
+  const top = document.page.height - margin - footHeight + 10;
   document.font('text').fontSize(6.5).fillColor('#333333');
   paper.foot.forEach((line, i) => {
     document.text(line, margin, top + i * 9, { width: width - 40, lineBreak: false });
   });
-  document.text(paper.page(number, of), a4.width - margin - 40, top, { width: 40, align: 'right', lineBreak: false });
+  document.text(paper.page(number, of), margin + width - 40, top, { width: 40, align: 'right', lineBreak: false });
   document.fillColor('#000000');
 }

@@ -21,9 +21,10 @@ export interface TravellerPart {
 export function travellerPaper(t: Telling, parts: readonly TravellerPart[], end: Head): Paper {
   const { paper } = t.words.records;
   return {
+    size: t.f.profile.paper,
     heading: `${paper.title} ${t.f.list(parts.map(({ trace }) => trace.part.name))}`,
     parts: parts.map((part) => paperPart(t, part)),
-    foot: [paper.printed(t.shop.crew.name, t.f.iso(t.now)), paper.recordEnd(end.seq, end.hash)],
+    foot: [paper.printed(t.shop.crew.name, t.now, t.f), paper.recordEnd(end.seq, end.hash)],
     page: paper.page,
     createdAt: new Date(t.now),
   };
@@ -57,7 +58,7 @@ function verdictOf(t: Telling, { part }: PartTrace): string {
   const { paper } = t.words.records;
   const { verdict } = part;
   if (verdict === undefined) return paper.notReleased;
-  if (verdict.is === 'released') return paper.released(verdict.by, t.f.stamp(verdict.at).replace('T', ' '));
+  if (verdict.is === 'released') return paper.released(verdict.by, stampOf(t, verdict.at));
   return paper.held(t.words.holdReason(verdict, t.f));
 }
 
@@ -134,5 +135,5 @@ function stepOf(t: Telling, entry: Entry): PaperStep {
 
 /** With its date, always: paper outlives the day. */
 function stampOf(t: Telling, at: number): string {
-  return t.f.stamp(at).replace('T', ' ');
+  return t.f.dated(at);
 }

@@ -12,6 +12,8 @@ export interface Profile {
   readonly day: (local: DateTime, today: DateTime) => string;
   /** Between that day and its hour, where they stand after a colon. */
   readonly beforeClock: string;
+  /** On paper, which outlives the day: always with its year. */
+  readonly dated: (local: DateTime) => string;
   /** How things are told one after the other. */
   readonly list: Intl.ListFormatOptions;
   readonly mil: string;

@@ -2,8 +2,9 @@
 
 import type { AirCurve } from '../../../core/records/curves.ts';
 import type { Timeline } from '../../../core/records/timeline.ts';
-import type { EpochMs } from '../../../core/units.ts';
+import type { Celsius, EpochMs } from '../../../core/units.ts';
 import type { Words } from '../../language/tongues/tongues.ts';
+import { type Axes, metricAxes } from './axes.ts';
 import { lineLayer, pointScale, type Series, withLimits } from './line-layers.ts';
 import { type Drawing, pictureWidth, wallMs } from './picture-look.ts';
 
@@ -14,6 +15,7 @@ export function airDrawings(
   zone: string,
   /** Of the bars above, so that both stand on one scale of time. */
   ends?: Pick<Timeline, 'from' | 'to'>,
+  { temperature }: Pick<Axes, 'temperature'> = metricAxes,
 ): readonly Drawing[] {
   const { pictures } = words.records;
   const at = (time: EpochMs) => wallMs(time, zone);
@@ -24,14 +26,19 @@ export function airDrawings(
       const value = pick(point);
       return value === undefined ? [] : [{ series, at: at(point.at), value }];
     });
+  const shown = (value: Celsius | undefined) => (value === undefined ? undefined : temperature.of(value));
   const temperatures = [
-    ...of(pictures.airLine, ({ celsius }) => celsius),
-    ...of(pictures.dewLine, ({ dewPointCelsius }) => dewPointCelsius),
-    ...curve.surfaces.map((surface) => ({ series: pictures.surfaceLine, at: at(surface.at), value: surface.celsius })),
+    ...of(pictures.airLine, ({ celsius }) => shown(celsius)),
+    ...of(pictures.dewLine, ({ dewPointCelsius }) => shown(dewPointCelsius)),
+    ...curve.surfaces.map((surface) => ({
+      series: pictures.surfaceLine,
+      at: at(surface.at),
+      value: temperature.of(surface.celsius),
+    })),
   ];
   const humidity = of(pictures.humidity, ({ relativeHumidityPercent }) => relativeHumidityPercent);
   const { limits } = curve;
-  const celsiusLimits = limits === undefined ? [] : [limits.lowestCelsius, limits.highestCelsius];
+  const celsiusLimits = limits === undefined ? [] : [limits.lowestCelsius, limits.highestCelsius].map(temperature.of);
   const humidityLimits =
     limits === undefined
       ? []
@@ -56,7 +63,7 @@ export function airDrawings(
           },
         ];
   return [
-    ...panel(pictures.air, pictures.temperatureAxis, temperatures, celsiusLimits, [
+    ...panel(pictures.air, temperature.title, temperatures, celsiusLimits, [
       pictures.airLine,
       pictures.dewLine,
       pictures.surfaceLine,

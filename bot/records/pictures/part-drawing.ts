@@ -3,15 +3,25 @@
 import type { CureCurve, FilmCurve } from '../../../core/records/curves.ts';
 import type { EpochMs } from '../../../core/units.ts';
 import type { Words } from '../../language/tongues/tongues.ts';
+import { type Axes, metricAxes } from './axes.ts';
 import { lineLayer, pointScale, withLimits } from './line-layers.ts';
 import { bandInk, type Drawing, ink, pictureWidth, timeAxis, timeScale, wallMs } from './picture-look.ts';
 
-export function cureDrawings(curve: CureCurve, words: Words, zone: string): readonly Drawing[] {
+export function cureDrawings(
+  curve: CureCurve,
+  words: Words,
+  zone: string,
+  { temperature }: Pick<Axes, 'temperature'> = metricAxes,
+): readonly Drawing[] {
   const { pictures } = words.records;
   const at = (time: EpochMs) => wallMs(time, zone);
   const series = curve.way === 'oven' ? pictures.partLine : pictures.roomLine;
-  const temperatures = curve.temperatures.map((reading) => ({ series, at: at(reading.at), value: reading.celsius }));
-  const limits = [curve.lowestCelsius, curve.highestCelsius].filter((value) => value !== undefined);
+  const temperatures = curve.temperatures.map((reading) => ({
+    series,
+    at: at(reading.at),
+    value: temperature.of(reading.celsius),
+  }));
+  const limits = [curve.lowestCelsius, curve.highestCelsius].filter((value) => value !== undefined).map(temperature.of);
   const domain = [at(curve.from), at(curve.to)];
   const progress = {
     width: pictureWidth,
@@ -29,24 +39,28 @@ export function cureDrawings(curve: CureCurve, words: Words, zone: string): read
   };
   if (temperatures.length === 0) return [{ title: pictures.cure, ...progress }];
   const scale = pointScale([...temperatures.map(({ value }) => value), ...limits]);
-  const line = lineLayer(temperatures, [series], pictures.temperatureAxis, scale, domain);
+  const line = lineLayer(temperatures, [series], temperature.title, scale, domain);
   return [
     { title: pictures.cure, width: pictureWidth, height: 150, layer: withLimits(limits, pictures.limit, [line]) },
     progress,
   ];
 }
 
-export function filmDrawing({ readings, limits }: FilmCurve, words: Words): Drawing | undefined {
+export function filmDrawing(
+  { readings, limits }: FilmCurve,
+  words: Words,
+  { film }: Pick<Axes, 'film'> = metricAxes,
+): Drawing | undefined {
   const { pictures } = words.records;
   if (readings.length === 0) return undefined;
-  const marks = limits === undefined ? [] : [limits.leastMicrometres, limits.mostMicrometres];
-  const scale = pointScale([...readings.map(({ micrometres }) => micrometres), ...marks]);
+  const marks = limits === undefined ? [] : [limits.leastMicrometres, limits.mostMicrometres].map(film.of);
+  const scale = pointScale([...readings.map(({ micrometres }) => film.of(micrometres)), ...marks]);
   const band =
     limits === undefined
       ? []
       : [
           {
-            data: { values: [{ least: limits.leastMicrometres, most: limits.mostMicrometres }] },
+            data: { values: [{ least: film.of(limits.leastMicrometres), most: film.of(limits.mostMicrometres) }] },
             mark: { type: 'rect', color: bandInk },
             encoding: { y: { field: 'least', type: 'quantitative' }, y2: { field: 'most' } },
           },
@@ -59,11 +73,17 @@ export function filmDrawing({ readings, limits }: FilmCurve, words: Words): Draw
       ...band,
       ...withLimits(marks, pictures.limit, [
         {
-          data: { values: readings.map((reading) => ({ ...reading, state: pictures[reading.state] })) },
+          data: {
+            values: readings.map((reading) => ({
+              ...reading,
+              shown: film.of(reading.micrometres),
+              state: pictures[reading.state],
+            })),
+          },
           mark: { type: 'point', filled: true, size: 110, stroke: ink, strokeWidth: 1.2, opacity: 1 },
           encoding: {
             x: { field: 'number', type: 'ordinal', title: pictures.reading, axis: { labelAngle: 0 } },
-            y: { field: 'micrometres', type: 'quantitative', title: pictures.filmAxis, scale },
+            y: { field: 'shown', type: 'quantitative', title: film.title, scale },
             shape: {
               field: 'state',
               type: 'nominal',

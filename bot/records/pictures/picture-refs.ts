@@ -6,6 +6,7 @@ import type { Span } from '../../../core/records/span.ts';
 import { timelineOf } from '../../../core/records/timeline.ts';
 import type { Telling } from '../../cards/card-context.ts';
 import { airDrawings } from './air-drawing.ts';
+import { axesFor } from './axes.ts';
 import { cureDrawings, filmDrawing } from './part-drawing.ts';
 import type { Drawing } from './picture-look.ts';
 import { timelineDrawing } from './timeline-drawing.ts';
@@ -38,17 +39,19 @@ export function pictureFrom(ref: string): PictureOf | undefined {
   }
 }
 
-export function daysDrawings({ words, shop, now }: Telling, span: Span): readonly Drawing[] {
+export function daysDrawings({ words, f, shop, now }: Telling, span: Span): readonly Drawing[] {
   const { zone } = shop.crew;
   const bars = timelineOf(shop, span, now);
   const timeline = timelineDrawing(bars, words, zone);
-  if (timeline === undefined) return airDrawings(airCurve(shop, span), words, zone);
-  return [timeline, ...airDrawings(airCurve(shop, span), words, zone, bars)];
+  const axes = axesFor(f);
+  if (timeline === undefined) return airDrawings(airCurve(shop, span), words, zone, undefined, axes);
+  return [timeline, ...airDrawings(airCurve(shop, span), words, zone, bars, axes)];
 }
 
-export function partDrawings({ words, shop, now }: Telling, of: Part): readonly Drawing[] {
+export function partDrawings({ words, f, shop, now }: Telling, of: Part): readonly Drawing[] {
   const { zone } = shop.crew;
+  const axes = axesFor(f);
   const cure = cureCurve(shop, of, now);
-  const film = filmDrawing(filmCurve(shop, of), words);
-  return [...(cure === undefined ? [] : cureDrawings(cure, words, zone)), ...(film === undefined ? [] : [film])];
+  const film = filmDrawing(filmCurve(shop, of), words, axes);
+  return [...(cure === undefined ? [] : cureDrawings(cure, words, zone, axes)), ...(film === undefined ? [] : [film])];
 }

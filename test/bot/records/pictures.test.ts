@@ -2,7 +2,9 @@
 
 import { afterEach, describe, expect, it } from 'vitest';
 import { english } from '../../../bot/language/tongues/english/sentences.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { airDrawings } from '../../../bot/records/pictures/air-drawing.ts';
+import { axesFor } from '../../../bot/records/pictures/axes.ts';
 import { cureDrawings, filmDrawing } from '../../../bot/records/pictures/part-drawing.ts';
 import { barLook } from '../../../bot/records/pictures/picture-look.ts';
 import { pictureFrom, pictureRef } from '../../../bot/records/pictures/picture-refs.ts';
@@ -44,6 +46,25 @@ async function drawn() {
   if (span === undefined || part === undefined) throw new Error('the shift is missing');
   return { told, shop, now, span, part };
 }
+
+describe('what a picture shows to somebody in US units', () => {
+  it('given a shift, then axes, readings and limits are in °F and mils', async () => {
+    const { shop, now, span, part } = await drawn();
+    const axes = axesFor({ units: 'us', profile: shipped.profileOf('es', 'us') });
+    const air = airDrawings(airCurve(shop, span), english, 'UTC', undefined, axes).flatMap(valuesIn);
+    expect(air.map(({ value }) => value)).toContain(75.2);
+    const curve = cureCurve(shop, part, now);
+    if (curve === undefined) throw new Error('no cure');
+    const cure = JSON.stringify(cureDrawings(curve, english, 'UTC', axes));
+    expect(cure).toContain('"title":"°F"');
+    expect(cure).toContain('"value":197.6');
+    const film = JSON.stringify(filmDrawing(filmCurve(shop, part), english, axes));
+    expect(film).toContain('"title":"mils"');
+    // 12 µm over 25.4.
+    expect(film).toContain('"shown":0.47');
+    expect(film).not.toContain('µm');
+  });
+});
 
 describe('what a picture shows', () => {
   it('given a shift, then its bars begin and end where the record says', async () => {

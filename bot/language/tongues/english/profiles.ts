@@ -1,9 +1,11 @@
 // English by country.
 
+import type { DateTime } from 'luxon';
 import type { Countries, Profile } from '../profile.ts';
 
 const anywhere = {
   beforeClock: ' ',
+  dated: (local: DateTime) => local.toFormat(local.second === 0 ? 'yyyy-MM-dd HH:mm' : 'yyyy-MM-dd HH:mm:ss'),
   // An English list stands after a colon, with commas alone.
   list: { type: 'unit', style: 'short' },
   mil: 'mil',

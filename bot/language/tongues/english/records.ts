@@ -3,6 +3,8 @@
 import type { ThrownWhy } from '../../../../core/records/material.ts';
 import type { LedgerField, RetentionId } from '../../../../core/records/retention.ts';
 import type { BarKind } from '../../../../core/records/timeline.ts';
+import type { EpochMs } from '../../../../core/units.ts';
+import type { Figures } from '../../figures.ts';
 
 const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
   'left-over': 'left over',
@@ -172,9 +174,7 @@ export const englishRecords = {
     humidity: 'Humidity',
     cure: 'Cure',
     film: 'Film readings',
-    temperatureAxis: '°C',
     humidityAxis: '% RH',
-    filmAxis: 'µm',
     progressAxis: 'cure time given, %',
     progress: 'cure time given',
     reading: 'reading number',
@@ -235,7 +235,7 @@ export const englishRecords = {
     notReleased: 'Not released.',
     held: (why: string) => `On hold${why === '' ? '' : `: ${why}`}.`,
     recordEnd: (seq: number, hash: string) => `Record up to event ${seq}, SHA-256 ${hash}`,
-    printed: (crew: string, time: string) => `${crew}, printed ${time}`,
+    printed: (crew: string, at: EpochMs, f: Figures) => `${crew}, printed ${f.iso(at)}`,
     page: (number: number, of: number) => `${number} / ${of}`,
   },
 };

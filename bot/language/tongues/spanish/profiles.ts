@@ -23,6 +23,7 @@ export const spain: Profile = {
   ...anywhere,
   locale: 'es-ES',
   clock: (local) => local.toFormat('H:mm'),
+  dated: (local) => local.toFormat('d LLL yyyy, H:mm'),
   paper: 'A4',
 };
 
@@ -32,6 +33,7 @@ export const unitedStates: Profile = {
   ...anywhere,
   locale: 'es-US',
   clock: (local) => local.toFormat('h:mm a'),
+  dated: (local) => local.toFormat('d LLL yyyy, h:mm a'),
   paper: 'LETTER',
 };
 

@@ -175,9 +175,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
     humidity: 'Humedad',
     cure: 'Curado',
     film: 'Lecturas de película',
-    temperatureAxis: '°C',
     humidityAxis: '% HR',
-    filmAxis: 'µm',
     progressAxis: 'curado cumplido, %',
     progress: 'curado cumplido',
     reading: 'número de lectura',
@@ -237,7 +235,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
     notReleased: 'Sin liberar.',
     held: (why) => `Retenida${why === '' ? '' : `: ${why}`}.`,
     recordEnd: (seq, hash) => `Registro hasta la anotación ${seq}, SHA-256 ${hash}`,
-    printed: (crew, time) => `${crew}, impreso ${time}`,
+    printed: (crew, at, f) => `${crew}, impreso ${f.dated(at)}`,
     page: (number, of) => `${number} / ${of}`,
   },
 });
