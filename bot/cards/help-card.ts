@@ -4,6 +4,7 @@ import { allowed } from '../../core/allowed.ts';
 import { roles } from '../../core/crew/crew-commands.ts';
 import { type Deed, deeds, leastRole } from '../../core/crew/who-may.ts';
 import { isOwnKey } from '../../core/own-key.ts';
+import { exampleIn } from '../language/example-units.ts';
 import { englishVerbs } from '../language/tongues/english/verbs.ts';
 import { type VocabularyName, type VocabularyRow, vocabulary } from '../language/vocabulary.ts';
 import { type Card, makeCard } from './card.ts';
@@ -15,14 +16,14 @@ export function helpCard(t: Telling, verb: string | undefined): Card {
   const row = rows.find(({ name }) => name === verb || (verb !== undefined && englishVerbs[name].words.includes(verb)));
   if (row === undefined) {
     return makeCard(replies.help, 'plain', {
-      lines: [...rows.map(({ name }) => typed.example(name)), replies.helpHow, replies.caution],
+      lines: [...rows.map(({ name }) => exampleIn(typed.example(name), t.f.units)), replies.helpHow, replies.caution],
     });
   }
   const rules = isOwnKey(allowed, row.name) ? (allowed[row.name] ?? []) : [];
   const told = rules.map((rule) => replies.helpRule(rule.code, rule.source, rule.liftedBy));
   return makeCard(typed.words(row.name).join(', '), 'plain', {
     lines: [
-      typed.example(row.name),
+      exampleIn(typed.example(row.name), t.f.units),
       replies.helpHow,
       ...whose(t, row.name),
       ...(told.length === 0 ? [] : [replies.helpRules, ...told]),

@@ -10,14 +10,16 @@ const customary: Readonly<Record<string, readonly [unit: string, perUnit: number
   mm: ['in', 0.03937, 1],
 };
 
-/** A scale shows grams everywhere. */
+/** A scale shows grams everywhere. Readings of one gauge share the unit behind the last. */
 export function exampleIn(example: string, units: UnitSystem): string {
   if (units === 'metric') return example;
   return example
     .replaceAll(/(\d+)C\b/g, (_, degrees: string) => `${Math.round(Number(degrees) * 1.8 + 32)}F`)
-    .replaceAll(/(\d+(?:[.,]\d+)?)(kg|um|m2|mm)\b/g, (said, figure: string, metric: string) => {
+    .replaceAll(/((?:(?<![\w.,-])\d+ )*\d+(?:[.,]\d+)?)(kg|um|m2|mm)\b/g, (said, figures: string, metric: string) => {
       const [unit, perUnit, digits] = ownValue(customary, metric) ?? ['', Number.NaN, 0];
-      const value = Number((Number(figure.replace(',', '.')) * perUnit).toFixed(digits));
-      return Number.isNaN(value) ? said : `${value}${unit}`;
+      const shown = figures
+        .split(' ')
+        .map((figure) => Number((Number(figure.replace(',', '.')) * perUnit).toFixed(digits)));
+      return shown.some(Number.isNaN) ? said : `${shown.join(' ')}${unit}`;
     });
 }
