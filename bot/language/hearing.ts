@@ -34,7 +34,7 @@ export interface Hearing {
 
 /** English first. `every`: all that there are, since a language may be named in its own. */
 export function hearingOf(tongues: readonly Typed[], every = tongues, codes: readonly string[] = []): Hearing {
-  const verbs = verbsOf(tongues);
+  const verbs = verbsOf(tongues, every);
   const all = (of: (tongue: Typed) => string): readonly string[] => tongues.flatMap((tongue) => wordsOf(of(tongue)));
   return {
     tongues,

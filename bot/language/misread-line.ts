@@ -38,11 +38,11 @@ export function misreadOf(
   const shown = near?.row.name === 'help' ? (needed[0] ?? 'help') : near?.row.name;
   const name: VocabularyName = shown ?? needed[0] ?? 'mix';
   const offered = fault.code === 'unknown-verb' ? [...needed, ...usual] : [...usual, ...needed];
-  const tries = inTypedLanguage(line, near, offered, context.hearing);
+  const tries = eachAlarmOnce(inTypedLanguage(line, near, offered, context.hearing), context.hearing);
   // Which of them it is nobody knows: none is left out.
   const suggestions = thoseThatRead(tries, reads, fault.code === 'which-cry' ? alarms.length : undefined);
   const calls = suggestions.flatMap((each) => {
-    const alarm = alarms.find((one) => one === verbNamed(each, context.hearing)?.row.name);
+    const alarm = alarmOf(each, context.hearing);
     return alarm === undefined ? [] : [[each, alarm] as const];
   });
   return {
@@ -63,6 +63,14 @@ export function misreadOf(
     suggestions,
     ...(calls.length > 0 && { calls: Object.fromEntries(calls) }),
   };
+}
+
+const alarmOf = (line: string, hearing: Hearing) => alarmNamed(verbNamed(line, hearing)?.row.name);
+
+/** `ojos` and `eyes` would do the same. */
+function eachAlarmOnce(lines: readonly string[], hearing: Hearing): readonly string[] {
+  const called = lines.map((line) => alarmOf(line, hearing));
+  return lines.filter((_, i) => called[i] === undefined || called.indexOf(called[i]) === i);
 }
 
 /** In their lines an alarm is only spoken of. */

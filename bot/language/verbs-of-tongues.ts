@@ -1,6 +1,7 @@
 // Every word or two that begins a line, with what it says. A method stands for the coat it makes.
 
 import { type Method, methods } from '../../core/methods.ts';
+import { alarms } from '../../core/session/session-commands.ts';
 import type { SaidByVerb, Typed } from './tongues/typed.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 import type { VocabularyName } from './vocabulary.ts';
@@ -16,9 +17,10 @@ export interface VerbNamed extends SaidByVerb {
 
 export type VerbTable = ReadonlyMap<string, VerbNamed>;
 
-/** Of words that several tongues have the last one's counts. */
-export function verbsOf(tongues: readonly Typed[]): VerbTable {
+/** Of words that several tongues have the last one's counts. Words of need are heard in `every` tongue. */
+export function verbsOf(tongues: readonly Typed[], every: readonly Typed[]): VerbTable {
   const table = new Map<string, VerbNamed>();
+  for (const tongue of every) for (const name of alarms) addRow(table, vocabulary[name], tongue);
   for (const tongue of tongues) {
     for (const [word, method] of methodWordsOf(tongue)) {
       table.set(word, { row: vocabulary.coat, printed: tongue === tongues[0] ? method : word, method, tongue });
@@ -28,13 +30,15 @@ export function verbsOf(tongues: readonly Typed[]): VerbTable {
       const shown = printed ?? tongue.verbs[verb].words[0] ?? verb;
       for (const word of words.split(', ')) table.set(withoutAccents(word), { row, printed: shown, ...said, tongue });
     }
-    for (const row of Object.values<VocabularyRow>(vocabulary)) {
-      const { words } = tongue.verbs[row.name];
-      const printed = words[0] ?? row.name;
-      for (const word of words) table.set(withoutAccents(word), { row, printed, tongue });
-    }
+    for (const row of Object.values<VocabularyRow>(vocabulary)) addRow(table, row, tongue);
   }
   return table;
+}
+
+function addRow(table: Map<string, VerbNamed>, row: VocabularyRow, tongue: Typed): void {
+  const { words } = tongue.verbs[row.name];
+  const printed = words[0] ?? row.name;
+  for (const word of words) table.set(withoutAccents(word), { row, printed, tongue });
 }
 
 export function methodWordsOf(tongue: Typed): readonly (readonly [string, Method])[] {

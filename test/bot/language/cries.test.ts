@@ -6,7 +6,7 @@ import { readLine } from '../../../bot/language/read-line.ts';
 import { alarms } from '../../../core/session/session-commands.ts';
 import { demoCrew } from '../../core/given.ts';
 import { sessionTalk } from '../cards/session-talk.ts';
-import { tallerALasDiez } from './shop-at-ten.ts';
+import { shopAtTen, tallerALasDiez } from './shop-at-ten.ts';
 
 const cries: Readonly<Record<string, string>> = {
   fire: `FIRE | fire!! | fire in the booth | fire by the skip | help fire | HELP! FIRE | oh no fire | there's a fire in the oven |
@@ -223,4 +223,22 @@ describe('a line of need that does not say what for', () => {
       expect(read.kind === 'misread' && read.misread.suggestions.filter(isAlarm)).toEqual([]);
     },
   );
+});
+
+describe('a word of need that is not of the crew’s tongue', () => {
+  it.each([
+    ['fuego', 'fire'],
+    ['humo en la cabina', 'fire'],
+    ['derrame', 'spill'],
+    ['mezcla 1 caliente', 'hot'],
+  ])('given "%s" in an English crew, then %s is called', (line, verb) => {
+    expect(readLine(line, shopAtTen)).toMatchObject({ kind: 'command', command: { verb } });
+  });
+
+  it.each([
+    ['extintor de fuego revisado', ['fire']],
+    ['ojo con el escalón', ['ojos']],
+  ])('given "%s" in an English crew, then nobody is called, and one tap calls', (line, suggestions) => {
+    expect(readLine(line, shopAtTen)).toMatchObject({ kind: 'misread', misread: { suggestions } });
+  });
 });
