@@ -30,7 +30,10 @@ function sentencesIn(file: string): readonly string[] {
 }
 
 describe('the catalogues', () => {
-  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts'));
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(
+    // What people cry is theirs to word: `no danger` is heard, and never said.
+    (name) => name.endsWith('.ts') && !/\bcries/.test(name),
+  );
 
   it.each(files)('given %s, then no sentence passes a verdict', (file) => {
     const sentences = sentencesIn(join(folder, file));
