@@ -3,12 +3,12 @@
 
 import { type Command, ofEachVerb, type SlotName, type Verb, verbRows } from '../../../core/commands.ts';
 import { isOwnKey } from '../../../core/own-key.ts';
-import type { FieldRow } from '../../../core/verbs/slot.ts';
+import type { FieldRow, ToldAs } from '../../../core/verbs/slot.ts';
 import { personTyped } from '../people-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { isRingKey } from '../ring-key.ts';
 import type { VerbNamed } from '../verbs-of-tongues.ts';
-import { type ActLine, leftOver } from './act-line.ts';
+import { type ActLine, leftOver, type Reader } from './act-line.ts';
 import { wordsFor } from './choice-words.ts';
 import { withLeadingOnes } from './leading-ones.ts';
 import { onePartFrom, partsFrom, placeFrom } from './read-names.ts';
@@ -33,10 +33,16 @@ const plans = ofEachVerb((verb): Plan => {
   };
 });
 
-export const fieldsReader =
-  (verb: Verb) =>
-  (typed: ActLine): Command | Fault => {
-    const { fields, choices, takesNames } = plans[verb];
+/** What is told in another way wants a reader of the verb's own. */
+const readable: ReadonlySet<ToldAs> = new Set([
+  ...(['number', 'figure', 'choice', 'new', 'part', 'parts', 'place', 'people', 'ring'] as const),
+]);
+
+export function fieldsReader(verb: Verb): Reader {
+  const { fields, choices, takesNames } = plans[verb];
+  const [odd] = fields.filter(([, { told }]) => !readable.has(told));
+  if (odd !== undefined) throw new Error(`"${odd[0]}" of "${verb}" wants a reader of its own`);
+  return (typed) => {
     const act = takesNames ? typed : withLeadingOnes(typed);
     const pieces = sortPieces(act);
     if (isFault(pieces)) return pieces;
@@ -52,6 +58,7 @@ export const fieldsReader =
     }
     return commandOf(verb, said);
   };
+}
 
 function figureIn(pieces: SortedPieces, { told, slots }: FieldRow): unknown {
   if (told === 'number') return pieces.batch;

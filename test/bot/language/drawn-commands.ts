@@ -1,9 +1,10 @@
 // Every command there is, drawn at random within what a line can hold, for the way there and back.
 
 import fc from 'fast-check';
+import { commandOf } from '../../../bot/language/acts/read-fields.ts';
 import { partNamed, placeNamed } from '../../../bot/language/names-typed.ts';
 import { cleanLine } from '../../../bot/language/typed/clean-line.ts';
-import type { Command, Stance } from '../../../core/commands.ts';
+import { type Command, type Stance, verbRows, verbs } from '../../../core/commands.ts';
 import { methods } from '../../../core/methods.ts';
 import { solventUses } from '../../../core/solvent-uses.ts';
 import {
@@ -74,9 +75,12 @@ const air = fc
 
 const only = <V extends string>(verb: V) => fc.constant(verb);
 
-function ofBatch<V extends 'stir' | 'stop' | 'filter' | 'thick' | 'gel' | 'judge'>(verb: V) {
-  return fc.record({ verb: only(verb), batch }, { requiredKeys: ['verb'] });
-}
+/** Acts that say no more than which batch, can or session. */
+const numbered = verbs.flatMap((verb) => {
+  const [only, ...others] = Object.entries(verbRows[verb].fields);
+  if (only?.[1].told !== 'number' || others.length > 0) return [];
+  return [fc.option(batch).map((number) => commandOf(verb, new Map(number === null ? [] : [[only[0], number]])))];
+});
 
 const details = fc.record(
   {
@@ -146,12 +150,7 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
     { verb: only('weigh'), batch, partAGrams: mass, partBGrams: mass },
     { requiredKeys: ['verb', 'partAGrams', 'partBGrams'] },
   ),
-  ofBatch('stir'),
-  ofBatch('stop'),
-  ofBatch('filter'),
-  ofBatch('thick'),
-  ofBatch('gel'),
-  ofBatch('judge'),
+  ...numbered,
   fc.record({ verb: only('empty'), batch, leftGrams: figure(0, 1_000_000).map(grams) }, { requiredKeys: ['verb'] }),
   fc
     .record(
