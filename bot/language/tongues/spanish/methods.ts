@@ -3,7 +3,12 @@
 import { type Method, methods } from '../../../../core/methods.ts';
 import type { MethodWords } from '../english/methods.ts';
 
-export const spanishMethods: Readonly<Record<Method, MethodWords>> = {
+interface SpanishMethodWords extends MethodWords {
+  /** Where Spain says otherwise than America. */
+  readonly nameInAmerica?: string;
+}
+
+export const spanishMethods: Readonly<Record<Method, SpanishMethodWords>> = {
   flow: {
     // In Spain a vertido is a spill of chemicals: it is no method unless a coat's line says so.
     name: 'flujo',
@@ -19,6 +24,7 @@ export const spanishMethods: Readonly<Record<Method, MethodWords>> = {
   roller: { name: 'rodillo', typed: 'rodillo', tip: 'Rodillo: despacio y suave, o salen burbujas.' },
   spray: {
     name: 'pistola',
+    nameInAmerica: 'aspersión',
     typed: 'pistola rociar rociada rociado aspersion airless atomizar atomizada pulverizar pulverizada pulverizado',
     tip: 'Pistola: es normal algo de piel de naranja fina o de moteado.',
   },

@@ -162,8 +162,10 @@ export const spanishMetal = (metal: string): string => ownValue(metals, metal) ?
 export const methodNamed = (say: Spoken, method: string): string =>
   isOwnKey(spanishMethods, method) ? methodName(say, method) : method;
 
-export const methodName = (say: Spoken, method: Method): string =>
-  method === 'spray' && say.locale !== 'es-ES' ? say.one('spraying') : spanishMethods[method].name;
+export function methodName({ locale }: Spoken, method: Method): string {
+  const { name, nameInAmerica = name } = spanishMethods[method];
+  return locale === 'es-ES' ? name : nameInAmerica;
+}
 
 const emergencyWords: Readonly<Record<string, string>> = emergencyFields;
 
