@@ -1,6 +1,7 @@
 // What a tap asks for before it can be said: the fields that stand in braces in its line, and the line once they are
 // filled in. For any front end that can show a small form.
 
+import { verbRows, verbs } from '../../core/commands.ts';
 import { methods } from '../../core/methods.ts';
 import { isOwnKey, ownValue } from '../../core/own-key.ts';
 import { everyTongue } from '../language/every-tongue.ts';
@@ -31,24 +32,25 @@ export function fieldsIn(line: string, words: Words): readonly TapField[] {
   });
 }
 
-/** Readings of a film come several at once; a count has no unit. */
+/** Slots that take several readings at once, by the plural of their name: `wet-films`. */
+const several: ReadonlySet<string> = new Set(
+  verbs.flatMap((verb) =>
+    Object.values(verbRows[verb].fields).flatMap(({ told, slots }) =>
+      told === 'figures' ? slots.map(({ name }) => `${name}s`) : [],
+    ),
+  ),
+);
+
+/** A count has no unit. */
 function holdsOf(id: string, unit: string): TapField['holds'] {
-  switch (id) {
-    case 'method':
-      return 'choice';
-    case 'wet-films':
-    case 'dry-films':
-      return 'figures';
-    case 'part-count':
-      return 'number';
-    default:
-      return unit === '' ? 'words' : 'number';
-  }
+  if (id === 'method') return 'choice';
+  if (several.has(id)) return 'figures';
+  return unit === '' && id !== 'part-count' ? 'words' : 'number';
 }
 
 function labelOf(id: string, words: Words): string {
   if (isOwnKey(words.facts, id)) return words.facts[id];
-  return ownValue(words.page.fields, id) ?? id.replaceAll('-', ' ');
+  return ownValue(words.page.fields, id) ?? ownValue(words.slots, id) ?? id.replaceAll('-', ' ');
 }
 
 /**
