@@ -3,7 +3,7 @@
 // choice, no source.
 
 import type { Alarm } from '../../core/session/session-commands.ts';
-import { articles, harmless, liquids, pots, words } from './cry-words.ts';
+import { articles, harmless, heard, heardPhrases, is, liquids, onlyOfLiquid, pots } from './cry-words.ts';
 
 /** Who and what the line may name. */
 export interface Known {
@@ -12,61 +12,67 @@ export interface Known {
 }
 
 /** They are brought to a fire or to an eye: calm, unless they are wanted now: `fire extinguisher now`, `eye wash where`. */
-const summoned = words('extinguisher extinguishers blanket hose wash eyewash');
+const summoned = heard('summoned');
 /** They come when there is one: a cry, unless it is their test or their visit: `fire brigade`, `fire alarm going off`. */
-const comesToFire = words('alarm brigade truck engine dept department service fighters');
-const oftenOfThem = words(`
-  test tests tested testing check checked checks system panel battery batteries serviced service maintenance inspection
-  inspected inspects visit visits visited comes came training drill number course exercise access parking certificate
-  contract day due works worked was were said says wants report key lane silenced reset false sign installed
-  replaced repaired repair new ok okay fine`);
-const summons = words(`
-  now quick quickly need needed help please pls where going ringing real asap urgent ya rapido aqui donde urgente`);
+const comesToFire = heard('comesToFire');
+const oftenOfThem = heard('oftenOfThem');
+const summons = heard('summons');
 
 const companions: Readonly<Record<Alarm, ReadonlySet<string>>> = {
-  fire: words(`
-    drill drills alarms risk risks hazard hazards load class classes rules permit fighter door doors exit exits blankets watch marshal warden point points training safety certificate
-    station escape route plan panel bucket buckets wall line lane store cabinet insurance code resistant retardant
-    proof proofing limit limits view rating rated resistance him her them assembly sign signs hydrant hoses sprinkler sprinklers test tests
-    course curtain damper detector detectors stickers sticker question visit inspection inspector
-    lento controlado controlada`),
-  eyes: words(`
-    open opened protection test tests bolt bolts level peeled shield shields contact doctor appointment glasses mask
-    masks drops catching catcher hook hooks nut nuts for view abiertos`),
-  down: words(`
-    to of time for until payment side stairs draft hill grade load under jacket tools pipe pipes south as two three four a lower cardboard boxes empty para por hasta de del`),
-  spill: words(`
-    kit kits tray trays training report reports pallet pallets proof plan course station sock socks pad pads mat mats procedure
-    log sign box cabinet guard response cerebral cero`),
-  hot: words('for recipe restaurant'),
+  fire: heard('calmFire'),
+  eyes: heard('calmEyes'),
+  down: heard('calmDown'),
+  spill: heard('calmSpill'),
+  hot: heard('calmHot'),
 };
 
 /** With any word but fire itself: the sun, the bread, the neighbour. */
-const ofHome = words(`
-  pilot piloto sun sol pan toast barbecue barbacoa neighbour neighbours neighbor neighbors vecino camion burner candle
-  candles campamento`);
-const fireItself = words('fire fuego incendio');
+const ofHome = heard('ofHome');
+const fireItself = heard('fireItself');
 
-/** `down on the list`. */
-const onPaper = words('list rota roster schedule plan sheet lista');
+/** `fire the oven`, `llamas a kari por teléfono`, `ojo con la manguera`: the word and what follows. */
+const calmPhrases = heardPhrases('calmPhrases');
+/** `fire it`; not `fire it is`. */
+const orders = heardPhrases('orders');
+const has = heard('has');
+/** `fire up the oven`; not `fire up on the roof`. */
+const kindled = heardPhrases('kindled');
+const kindling: ReadonlySet<string> = new Set([...kindled].map((phrase) => phrase.replace(/ .*/, '')));
 
 /** `kari is down with a cold`; not with chest pain. */
-const illness = words('cold flu fever covid bug gripe fiebre resfriado');
+const suffers = heard('suffers');
+const illness = heard('illness');
+
+/** `down by 5%`, `down two`. */
+const byHowMuch = heard('byHowMuch');
+const counts = [...heard('counts')];
+const isCount = (word: string): boolean => /^\d/.test(word) || counts.some((count) => word.startsWith(count));
+
+/** `down on the list`. */
+const listed = heard('listed');
+const onPaper = heard('onPaper');
 
 /** People fall down these. */
-const falls = words('pit shaft ladder stairs steps hole well scaffold tank foso escalera');
+const falls = heard('falls');
 
-/** `ojo con la manguera`, `ojo todos`: a warning. */
-const warned = words('con al a que todos para');
-
-const cleaned = words('cleaned mopped wiped limpio limpiado limpiada recogido');
+const cleaned = heard('cleaned');
+const seenTo = heard('seenTo');
+const notSeenTo = heard('notSeenTo');
+const spilledInJest = heardPhrases('spilledInJest');
 
 /** Nothing is calm beside them. */
-const desperate = words(`
-  help spreading trapped unconscious breathing bleeding moving pulse ayuda socorro auxilio atrapado atrapada atrapados
-  respira inconsciente sangra`);
+const desperate = heard('desperate');
 
-const isSeenTo = words('fine ok okay normal bien correcto molde');
+/** `eye contact with hardener`. */
+const contact = heard('contact');
+
+const lookingAt = heard('lookingAt');
+const lookingInto = heard('lookingInto');
+const scales = heard('scales');
+
+/** `fire brigade at 10`, `at noon`. */
+const atHour = heard('atHour');
+const noons = heard('noons');
 
 /** `before` and `after` are the words round `word`, `after` nearest first. */
 export function isCalm(alarm: Alarm, word: string, after: readonly string[], known: Known): boolean {
@@ -74,46 +80,44 @@ export function isCalm(alarm: Alarm, word: string, after: readonly string[], kno
   // `fire door burning`, `down the shaft not breathing`.
   if (after.some((each) => desperate.has(each) || (each !== first && known.isAlarm(each) && alarm !== 'down')))
     return false;
-  const next = second === 'is' ? third : second;
+  const next = is.has(second) ? third : second;
   if (summoned.has(first)) return !(summons.has(next) || known.isAlarm(next));
   if (alarm === 'fire' && comesToFire.has(first)) {
-    return oftenOfThem.has(next) || (next === 'at' && /^(?:\d|noon|midday)/.test(second === 'is' ? '' : third));
+    const hour = is.has(second) ? '' : third;
+    return oftenOfThem.has(next) || (atHour.has(next) && (/^\d/.test(hour) || noons.has(hour)));
   }
-  // `eye contact with hardener`.
-  if (first === 'contact' && after.some((each) => liquids.has(each))) return false;
-  if (alarm === 'down' && /^(?:\d|two|three|four)/.test(first)) return !after.some(known.isPerson);
+  if (contact.has(first) && after.some((each) => liquids.has(each))) return false;
+  if (alarm === 'down' && isCount(first)) return !after.some(known.isPerson);
   if (companions[alarm].has(first)) return true;
-  const isFine = isSeen(isSeenTo, after);
+  if (calmPhrases.has(`${word} ${first}`) || calmPhrases.has(`${word} ${first} ${second}`)) return true;
+  const isFine = isSeen(seenTo, after);
   switch (alarm) {
     case 'fire':
-      // `fire the oven`, `llamas a kari por teléfono`.
-      if (word === 'fire' && (first === 'the' || (first === 'it' && second !== 'is' && second !== 'has'))) return true;
-      // `fire up the oven`; not `fire up on the roof`.
-      if (first === 'up') return second === 'the' || second === 'it' || second === 'at';
-      if (word === 'llamas' && (first === 'a' || first === 'al')) return true;
-      if (word === 'fuego' && first === 'de' && second === 'campamento') return true;
+      if (orders.has(`${word} ${first}`) && !is.has(second) && !has.has(second)) return true;
+      if (kindling.has(first)) return kindled.has(`${first} ${second}`);
       return !fireItself.has(word) && (isFine || after.some((each) => ofHome.has(each)));
     case 'eyes':
-      if (word === 'ojo' && (warned.has(first) || (first === 'y' && second === 'cuidado'))) return true;
       return isFine || isLooking(after, known);
     case 'down':
-      // `down 5 degrees`, `down by 5%`, `down the hall`, `collapsed the boxes`.
-      if (first === 'with') return after.some((each) => illness.has(each));
-      if (/^\d/.test(first) || (first === 'by' && /^(?:\d|two|three|four)/.test(second))) return true;
-      if (first === 'on' && after.some((each) => onPaper.has(each))) return true;
+      // `down 5 degrees`, `down the hall`, `collapsed the boxes`.
+      if (suffers.has(first)) return after.some((each) => illness.has(each));
+      if (byHowMuch.has(first) && isCount(second)) return true;
+      if (listed.has(first) && after.some((each) => onPaper.has(each))) return true;
       return articles.has(first) && !after.slice(1, 3).some((each) => known.isPerson(each) || falls.has(each));
     case 'spill':
       // `vertido en la mezcla`: it was poured where it belongs.
-      if (word.startsWith('vertido') && pots.has(after.find((each) => !articles.has(each)) ?? '')) return true;
-      return isSeen(cleaned, after) || isFine || isOnlyWet(after) || (first === 'the' && second === 'beans');
+      if (isPouring(word) && pots.has(after.find((each) => !articles.has(each)) ?? '')) return true;
+      return isSeen(cleaned, after) || isFine || isOnlyWet(after) || spilledInJest.has(`${first} ${second}`);
     case 'hot':
       return after.some((each) => harmless.has(each));
   }
 }
 
+const isPouring = (word: string): boolean => [...onlyOfLiquid].some((each) => word.startsWith(each));
+
 /** `spill in the booth cleaned up`; not `not cleaned`. */
 const isSeen = (seen: ReadonlySet<string>, after: readonly string[]): boolean =>
-  after.some((each, i) => seen.has(each) && !['not', 'no', 'isnt'].includes(after[i - 1] ?? ''));
+  after.some((each, i) => seen.has(each) && !notSeenTo.has(after[i - 1] ?? ''));
 
 /** Coffee and no solvent: not `spilled acetone by the water tap`. */
 export const isOnlyWet = (near: readonly string[]): boolean =>
@@ -124,6 +128,6 @@ function isLooking(after: readonly string[], known: Known): boolean {
   const [first = ''] = after;
   const [at = ''] = after.slice(1).filter((word) => !articles.has(word));
   if (known.isAlarm(at) || known.isPerson(at) || liquids.has(at)) return false;
-  if (first === 'en') return pots.has(at) || at === 'bascula' || at === 'balanza';
-  return first === 'on' || first === 'of' || first === 'de';
+  if (lookingInto.has(first)) return pots.has(at) || scales.has(at);
+  return lookingAt.has(first);
 }

@@ -2,16 +2,12 @@
 
 import { isCalm, type Known } from './cry-calm.ts';
 import { alarmOf, isPlace, opens, type People, without } from './cry-round.ts';
-import { articles, endings, everyday, liquids, openings, pots, whereabouts } from './cry-words.ts';
+import { articles, endings, everyday, heard, liquids, openings, pots, whereabouts } from './cry-words.ts';
 
-const lying: ReadonlySet<string> = new Set(
-  'is are s has had went gone going fell fallen falling goes lies lying lay just been now se ha esta quedo cayo'.split(
-    ' ',
-  ),
-);
+const lying = heard('lying');
 
 /** `put kari down for friday`. */
-const putting: ReadonlySet<string> = new Set('put write note take let calm sit pin'.split(' '));
+const putting = heard('putting');
 
 /** `kari is down`, `man down`, `down in the booth`; not `the printer is down`, `down to 20C`. */
 export function isPersonDown(

@@ -2,14 +2,14 @@
 // who fell.
 
 import { endsWell, isPlace, type Names, opens } from './cry-round.ts';
-import { drums, liquids, onlyOfLiquid, pots } from './cry-words.ts';
+import { drums, heard, itself, liquids, onlyOfLiquid, pots } from './cry-words.ts';
 
 /** Nothing more, or where: on the floor, not in the drum that it belongs in. */
 export function isLiquidOut(word: string, before: readonly string[], after: readonly string[], names: Names): boolean {
   const rest = after.slice(after.findIndex((each) => liquids.has(each)) + 1);
   // `cayó el nitrógeno` is its pressure, `se cayó la pintura` may be off the part; `se me cayó la pintura` is on the floor.
   const falls = !onlyOfLiquid.has(word);
-  const isOneself = word === 'se cayo' || before.includes('se');
+  const isOneself = isOfItself(word) || before.some((each) => itself.has(each));
   // To pour what one coats with is work; a tap offers the spill.
   if (!falls && after.some((each) => poured.has(each))) return false;
   if (falls && !isOneself) return false;
@@ -18,6 +18,9 @@ export function isLiquidOut(word: string, before: readonly string[], after: read
   return isOpen && endsWell(rest, names, isPlace) && !rest.some((each) => pots.has(each) || drums.has(each));
 }
 
-const dropping: ReadonlySet<string> = new Set(['me', 'te', 'le', 'nos', 'les']);
-const poured: ReadonlySet<string> = new Set(['pintura', 'resina', 'producto', 'paint', 'resin', 'coating', 'mix']);
-const fallen: ReadonlySet<string> = new Set(['gas', 'nitrogeno', 'argon', 'pintura', 'producto']);
+/** `se cayó`. */
+const isOfItself = (word: string): boolean => word.split(' ').some((each) => itself.has(each));
+
+const dropping = heard('dropping');
+const poured = heard('coats');
+const fallen = heard('losesPressure');

@@ -2,29 +2,24 @@
 // does not say what for; the alarms that may be meant are offered, one tap each. Our own choice, no source.
 
 import type { Alarm } from '../../core/session/session-commands.ts';
-import { words } from './cry-words.ts';
+import { heard, heardAny } from './cry-words.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 
 const offers: readonly (readonly [ReadonlySet<string>, readonly Alarm[]])[] = [
-  [words('smoke smokes smoking smouldering humea quemado'), ['fire', 'hot']],
-  [words('burned burnt scalded quemadura quemaduras queme quemo'), ['fire', 'hot', 'eyes']],
-  [words('brigade bomberos'), ['fire']],
-  [words('leak leaking leaks tipped gotea'), ['spill']],
-  [words('splash splashed salpicadura salpico'), ['eyes', 'spill']],
-  [
-    words(`
-      ambulance accident hurt injured injury bleeding dizzy choking poisoned electrocuted mayday sos emergency evacuate
-      ambulancia accidente herido herida sangra sangrando mareado mareada ahogo breathe respirar conocimiento tirado
-      tirada emergencia evacuar auxilio socorro`),
-    ['down', 'fire', 'eyes'],
-  ],
+  [heard('smokes'), ['fire', 'hot']],
+  [heard('burnt'), ['fire', 'hot', 'eyes']],
+  [heard('brigade'), ['fire']],
+  [heard('leaks'), ['spill']],
+  [heard('splashes'), ['eyes', 'spill']],
+  [heard('calamities'), ['down', 'fire', 'eyes']],
 ];
 
 /** The whole line: elsewhere 112 is a number, and help is asked for with a rack. */
-const callsWhole =
-  /^\W*(?:(?:please )?help(?: (?:me|us|help))*|ayuda(?:me|nos)?(?: ayuda)*|(?:call |dial |llama(?:d|r|n|en)? (?:al? )?)?(?:112|911|999|061|080))\W*$/;
+const callsWhole = new RegExp(
+  `^\\W*(?:${heardAny('helpWhole')}|(?:(?:${heardAny('dialling')}) )?(?:${heardAny('numbers')}))\\W*$`,
+);
 
-const blind = /\b(?:can['’]?t see|no veo|no puedo ver)\b/;
+const blind = new RegExp(`\\b(?:${heardAny('blind')})\\b`);
 
 export function alarmsWanted(line: string): readonly Alarm[] {
   const typed = withoutAccents(line.toLowerCase());

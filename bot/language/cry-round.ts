@@ -9,10 +9,15 @@ import {
   compounds,
   endings,
   falling,
+  heard,
+  heardPhrases,
   liquids,
+  of,
+  oh,
   openings,
   pots,
   sizes,
+  smoke,
   things,
   whereabouts,
 } from './cry-words.ts';
@@ -25,8 +30,13 @@ const alsoCries: ReadonlyMap<string, Alarm> = new Map([
   ...[...falling].map((word) => [word, 'down'] as const),
   ...[...burningOf].map((word) => [word, 'fire'] as const),
   ...[...boiling].map((word) => [word, 'hot'] as const),
-  ['smoke', 'fire'],
+  ...[...smoke].map((word) => [word, 'fire'] as const),
 ]);
+
+const dropped = heardPhrases('dropped');
+const no = heard('no');
+/** `le entró en los ojos a kari`. */
+const toSomebody = heard('toSomebody');
 
 /** A word that calls, with what stands round it. */
 export interface Called {
@@ -72,8 +82,8 @@ export function calledIn(clause: readonly string[]): readonly Called[] {
 
 /** `vertido de acetona`, `se me cayó el thinner`: a liquid. */
 export function isDropped(word: string, after: readonly string[]): boolean {
-  const [of = ''] = after.filter((each) => !(each === 'de' || articles.has(each)));
-  return (word === 'vertido' || word === 'cayo' || word === 'se cayo') && liquids.has(of);
+  const [what = ''] = after.filter((each) => !(of.has(each) || articles.has(each)));
+  return dropped.has(word) && liquids.has(what);
 }
 
 export function alarmOf(word: string): Alarm | undefined {
@@ -81,8 +91,8 @@ export function alarmOf(word: string): Alarm | undefined {
 }
 
 export function isCanOf(after: readonly string[]): boolean {
-  const [can, of, what] = without(after, articles);
-  return pots.has(can ?? '') && (of === 'de' || of === 'of') && liquids.has(what ?? '');
+  const [can = '', its = '', what = ''] = without(after, articles);
+  return pots.has(can) && of.has(its) && liquids.has(what);
 }
 
 export const isPlace = (word: string): boolean => things.has(word) || isPlaceRoot(word);
@@ -95,7 +105,7 @@ export const without = (list: readonly string[], dropped: ReadonlySet<string>): 
 export function opens(before: readonly string[], names: Names): boolean {
   const [word] = without(before, sizes);
   if (word === undefined || openings.has(word) || alarmOf(word) !== undefined) return true;
-  return (word === 'no' && before.includes('oh')) || names.has(word) || isPlace(word);
+  return (no.has(word) && before.some((each) => oh.has(each))) || names.has(word) || isPlace(word);
 }
 
 /** Nothing more, who, where, or that help is wanted. `where`: what a place after `in` must look like. */
@@ -104,8 +114,7 @@ export function endsWell(after: readonly string[], names: Names, where: (word: s
   if (word === undefined || endings.has(word) || names.has(word) || (isPlace(word) && !compounds.has(word)))
     return true;
   if (alarmOf(word) !== undefined) return true;
-  // `le entró en los ojos a kari`.
-  if (word === 'a' && names.has(after[1] ?? '')) return true;
+  if (toSomebody.has(word) && names.has(after[1] ?? '')) return true;
   if (whereabouts.has(word)) return after.slice(1, 5).some(where);
   // `arde la cabina`, `se quema el horno`.
   return articles.has(word) && isPlace(without(after, articles)[0] ?? '');

@@ -26,26 +26,45 @@ import {
   endings,
   fallsOfWork,
   harmless,
+  heard,
+  heardPhrases,
+  itself,
   liquids,
+  of,
+  oh,
   onlyOfLiquid,
   openings,
   pots,
   sizes,
+  smoke,
   sore,
   supposed,
 } from './cry-words.ts';
 
-const ofBody: ReadonlySet<string> = new Set(
-  'my his her their the both one an left right mi mis su sus los las el la ambos'.split(' '),
-);
+const ofBody = heard('ofBody');
+/** `mucho ojo` is a warning. */
+const wary = heard('wary');
+const fell = heard('fell');
+const fallsOfWorkFarther = heardPhrases('fallsOfWorkFarther');
+/** `on fire`, `caught fire`, `no puedo apagar el fuego`. */
+const takingFire = heard('takingFire');
+const inEye = heard('inEye');
+const soreBy = heard('soreBy');
+/** Only people faint. */
+const faints = heardPhrases('faints');
+/** Said of a tile, a price, a network and a break as well. */
+const ofAnything = heardPhrases('ofAnything');
+const spilling = heard('spilling');
+const much = heard('much');
+/** `estoy calentando la mezcla` is work. */
+const heating = heardPhrases('heating');
 
 /** Nothing but shouts, names and small words stands before it. */
 export function isBegun(alarm: Alarm, before: readonly string[], names: Names): boolean {
   return before.every(
     (word) =>
       openings.has(word) ||
-      // `mucho ojo` is a warning.
-      (sizes.has(word) && !(alarm === 'eyes' && word === 'mucho')) ||
+      (sizes.has(word) && !(alarm === 'eyes' && wary.has(word))) ||
       names.has(word) ||
       alarmOf(word) !== undefined ||
       (alarm === 'eyes' && ofBody.has(word)),
@@ -54,7 +73,7 @@ export function isBegun(alarm: Alarm, before: readonly string[], names: Names): 
 
 function isDenied(before: readonly string[]): boolean {
   const [nearest, next] = without(before, between);
-  if (nearest !== undefined && denials.has(nearest) && next !== 'oh') return true;
+  if (nearest !== undefined && denials.has(nearest) && !oh.has(next ?? '')) return true;
   return before.slice(0, 4).some((word) => supposed.has(word));
 }
 
@@ -77,17 +96,13 @@ export function isCry(called: Called, people: People): boolean {
   if (callsAlone && isBegun(alarm, before, names)) return !isCalm(alarm, word, after, known);
   switch (alarm) {
     case 'fire':
-      // `smoke` alone may be a break.
-      if (word === 'smoke' && after.length === 0 && before.length === 0) return false;
+      if (smoke.has(word) && after.length === 0 && before.length === 0) return false;
       return opensFire(before, names) && endsWell(after, names, () => true);
     case 'eyes':
       return opensEyes(before, names) && (isSore(after) || endsWell(after, names, isPlace));
     case 'down':
       if (faints.has(word) && !denials.has(after[0] ?? '')) return true;
-      if (
-        word === 'fell' &&
-        (fallsOfWork.has(after[0] ?? '') || ['in love', 'out with'].includes(after.slice(0, 2).join(' ')))
-      )
+      if (fell.has(word) && (fallsOfWork.has(after[0] ?? '') || fallsOfWorkFarther.has(after.slice(0, 2).join(' '))))
         return false;
       return isPersonDown(before, after, people, known);
     case 'spill':
@@ -97,9 +112,6 @@ export function isCry(called: Called, people: People): boolean {
       return isPotHot(called, names);
   }
 }
-
-/** `on fire`, `caught fire`, `no puedo apagar el fuego`. */
-const takingFire: ReadonlySet<string> = new Set('on caught something algo esta se apagar apaga'.split(' '));
 
 function opensFire(before: readonly string[], names: Names): boolean {
   const [word] = without(before, sizes);
@@ -111,35 +123,23 @@ function opensFire(before: readonly string[], names: Names): boolean {
 function opensEyes(before: readonly string[], names: Names): boolean {
   const [word] = without(before, ofBody);
   if (word === undefined || openings.has(word) || names.has(word) || sore.has(word)) return true;
-  return ['in', 'into', 'en', 'inside'].includes(word) || alarmOf(word) !== undefined;
+  return inEye.has(word) || alarmOf(word) !== undefined;
 }
 
 function isSore(after: readonly string[]): boolean {
   const [verb = '', how = ''] = after;
-  return sore.has(verb) || (['is', 'are', 'hurts', 'me', 'le'].includes(verb) && sore.has(how));
+  return sore.has(verb) || (soreBy.has(verb) && sore.has(how));
 }
-
-/** Only people faint. */
-const faints: ReadonlySet<string> = new Set(['se desmayo', 'desmayo', 'desmayado', 'desmayada']);
-
-/** Said of a tile, a price, a network and a break as well. */
-const ofAnything: ReadonlySet<string> = new Set([
-  ...'caido caida cayo caidos caidas fell desmayado desmayada'.split(' '),
-  ...onlyOfLiquid,
-  ...['smoke', 'quemando', 'prendio', 'se cayo', 'not moving', 'isnt moving', 'no pulse'],
-]);
 
 function isSpill(before: readonly string[], after: readonly string[], names: Names): boolean {
   if (isOnlyWet([...before, ...after])) return false;
   const [who] = without(before, sizes);
   const isOpen =
-    opens(before, names) ||
-    (who !== undefined && (liquids.has(who) || anybody.has(who) || ['se', 'ha', 'han'].includes(who)));
+    opens(before, names) || (who !== undefined && (liquids.has(who) || anybody.has(who) || spilling.has(who)));
   const [word, next = ''] = without(after, sizes);
   if (word === undefined) return isOpen;
-  const isMuch =
-    liquids.has(word) || /^\d/.test(word) || ['part', 'parte', 'everywhere', 'big', 'mucho'].includes(word);
-  const isOf = (word === 'of' || word === 'de') && liquids.has(next);
+  const isMuch = liquids.has(word) || /^\d/.test(word) || much.has(word);
+  const isOf = of.has(word) && liquids.has(next);
   return isOpen && (isMuch || isOf || endsWell(after, names, () => true));
 }
 
@@ -147,8 +147,7 @@ function isSpill(before: readonly string[], after: readonly string[], names: Nam
 function isPotHot({ word: cried, before, after }: Called, names: Names): boolean {
   if ([...before, ...after].some((word) => harmless.has(word))) return false;
   if (before.length + after.length === 0) return true;
-  // `estoy calentando la mezcla` is work.
-  if (cried === 'esta calentando' && !before.includes('se')) return false;
+  if (heating.has(cried) && !before.some((word) => itself.has(word))) return false;
   // `hot pot by the oven`: the word itself names the pot, so that only where it is may follow.
   if (cried.split(' ').some((word) => pots.has(word))) {
     return opens(before, names) && (/^\d+$/.test(after[0] ?? '') || endsWell(after, names, isPlace));

@@ -5,11 +5,14 @@ import { solvents } from '../../core/calc/solvents.ts';
 import { everyTongue } from './every-tongue.ts';
 import type { CryWords } from './tongues/english/cries.ts';
 
-export const words = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s+/));
-
 const saidIn = (set: keyof CryWords, apart = /\s+/): readonly string[] =>
   everyTongue.tongues.flatMap(({ cries }) => cries[set].trim().split(apart)).filter((word) => word !== '');
-const heard = (set: keyof CryWords): ReadonlySet<string> => new Set(saidIn(set));
+export const heard = (set: keyof CryWords): ReadonlySet<string> => new Set(saidIn(set));
+/** Where several words may stand for one. */
+export const heardPhrases = (set: keyof CryWords): ReadonlySet<string> => new Set(saidIn(set, /,\s*/));
+/** Patterns and words of every tongue, one or the other. */
+export const heardAny = (set: keyof CryWords): string =>
+  everyTongue.tongues.flatMap(({ cries }) => cries[set] || []).join('|');
 
 /** Who may be down, besides the people of the crew. */
 export const anybody = heard('anybody');
@@ -74,7 +77,7 @@ export const supposed = heard('supposed');
 export const urgent = heard('urgent');
 
 /** Who goes so or lies so needs somebody. */
-export const falling: ReadonlySet<string> = new Set(saidIn('falling', /,\s*/));
+export const falling = heardPhrases('falling');
 
 export const burningOf = heard('burningOf');
 
@@ -101,3 +104,16 @@ export const sore = heard('sore');
 
 /** What is down every other day and is nobody: a bare word before `is down` that is none of these is a name. */
 export const everyday = heard('everyday');
+
+export const is = heard('is');
+
+export const of = heard('of');
+
+/** `oh no`: no denial. */
+export const oh = heard('oh');
+
+/** `se me cayó`: it fell, nobody let it. */
+export const itself = heard('itself');
+
+/** A break, too. */
+export const smoke = heard('smoke');

@@ -6,7 +6,7 @@ import type { PersonName } from '../../core/ids.ts';
 import type { Alarm } from '../../core/session/session-commands.ts';
 import { type Called, calledIn, type People } from './cry-round.ts';
 import { isBegun, isCry } from './cry-stands.ts';
-import { anotherTime, askings, drills, ofCan, urgent, whereabouts } from './cry-words.ts';
+import { anotherTime, askings, drills, heard, heardAny, is, ofCan, urgent, whereabouts } from './cry-words.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 
 /** The gravest first, where a line cries out twice. */
@@ -34,12 +34,15 @@ export function criesIn(line: string, people: readonly PersonName[]): readonly A
   return order.filter((alarm) => cried.has(alarm));
 }
 
-const noDrill = /\b(?:(?:this |it )?(?:is )?(?:not|no|isnt)(?: a)? drill|no es(?: un)? simulacro)\b/g;
+const noDrill = new RegExp(`\\b(?:${heardAny('noDrill')})\\b`, 'g');
+
+/** `can` asks, and is a can. */
+const askingOrCan = heard('askingOrCan');
 
 function criesOf(sentence: string, people: People): readonly Alarm[] {
   const all = wordsOf(sentence);
   const [first = '', second = ''] = all;
-  if (askings.has(first) && !(first === 'can' && (ofCan.has(second) || /^\d+$/.test(second)))) return [];
+  if (askings.has(first) && !(askingOrCan.has(first) && (ofCan.has(second) || /^\d+$/.test(second)))) return [];
   const isDrill = sentence.endsWith('?') || all.some((word) => drills.has(word));
   const clauses = sentence
     .replace(shoutedOn, ' ')
@@ -57,7 +60,7 @@ function criesOf(sentence: string, people: People): readonly Alarm[] {
 }
 
 /** `fire extinguisher!! quick` is one shout. */
-const shoutedOn = /!+\s*(?=(?:quick|quickly|now|help|urgent|ya|rapido|ayuda)\b)/g;
+const shoutedOn = new RegExp(`!+\\s*(?=(?:${[...heard('shoutedOn')].join('|')})\\b)`, 'g');
 
 /** `fire in booth???`, `fire in week old rags`: where it is and that help is wanted outweigh a question or another day. */
 function outweighsDoubt({ alarm, before, after }: Called, { names }: People): boolean {
@@ -66,12 +69,16 @@ function outweighsDoubt({ alarm, before, after }: Called, { names }: People): bo
   return alarm !== 'down' && alarm !== 'hot' && whereabouts.has(after[0] ?? '');
 }
 
+const [isWord = ''] = is;
+/** `hes down`. */
+const runTogether = new RegExp(`\\b(${[...heard('runTogether')].join('|')})s\\b`, 'gi');
+
 /** In whatever letters it was shouted. */
 const asCried = (line: string): string =>
   withoutAccents(line)
-    .replace(/['’]s\b/gi, ' is')
+    .replace(/['’]s\b/gi, ` ${isWord}`)
     .replace(/['’]/g, '')
-    .replace(/\b(he|she|it)s\b/gi, '$1 is')
+    .replace(runTogether, `$1 ${isWord}`)
     // `FIREEEE`
     .replace(/(\p{L})\1{2,}/gu, '$1');
 

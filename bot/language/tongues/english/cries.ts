@@ -1,5 +1,7 @@
 // The words round a cry, in English. Common practice and our own choice, no source. What each set is for stands in cry-words.ts.
 
+import type { CalmWords } from './calm.ts';
+
 export const englishCries = {
   ofSomebody: '',
   asked: 'me us to for',
@@ -61,6 +63,49 @@ export const englishCries = {
   falling: `
     fell, fainted, unconscious, passed out, blacked out, knocked out, not breathing, isnt breathing, stopped
     breathing, cant breathe, not moving, isnt moving, no pulse`,
+  is: 'is',
+  has: 'has',
+  of: 'of',
+  no: 'no',
+  oh: 'oh',
+  toSomebody: '',
+  itself: '',
+  lying: 'is are s has had went gone going fell fallen falling goes lies lying lay just been now',
+  putting: 'put write note take let calm sit pin',
+  ofBody: 'my his her their the both one an left right',
+  wary: '',
+  smoke: 'smoke',
+  fell: 'fell',
+  fallsOfWorkFarther: 'in love, out with',
+  takingFire: 'on caught something',
+  inEye: 'in into inside',
+  soreBy: 'is are hurts',
+  faints: '',
+  ofAnything: 'fell, smoke, not moving, isnt moving, no pulse',
+  spilling: '',
+  much: 'part everywhere big',
+  heating: '',
+  dropped: '',
+  dropping: '',
+  coats: 'paint resin coating mix',
+  losesPressure: 'gas argon',
+  smokes: 'smoke smokes smoking smouldering',
+  burnt: 'burned burnt scalded',
+  brigade: 'brigade',
+  leaks: 'leak leaking leaks tipped',
+  splashes: 'splash splashed',
+  calamities: `
+    ambulance accident hurt injured injury bleeding dizzy choking poisoned electrocuted mayday sos emergency evacuate
+    breathe`,
+  askingOrCan: 'can',
+  shoutedOn: 'quick quickly now help urgent',
+  runTogether: 'he she it',
+  // Patterns.
+  noDrill: '(?:this |it )?(?:is )?(?:not|no|isnt)(?: a)? drill',
+  helpWhole: '(?:please )?help(?: (?:me|us|help))*',
+  dialling: 'call|dial',
+  numbers: '112|911|999',
+  blind: "can['’]?t see",
 };
 
-export type CryWords = Readonly<Record<keyof typeof englishCries, string>>;
+export type CryWords = CalmWords & Readonly<Record<keyof typeof englishCries, string>>;

@@ -1,6 +1,7 @@
 // What an English speaker types. Every line may be typed so, whatever its speaker's language.
 
 import type { Typed } from '../typed.ts';
+import { englishCalm } from './calm.ts';
 import { englishCries } from './cries.ts';
 import { englishMeanings } from './lexicon.ts';
 import { englishMethods } from './methods.ts';
@@ -25,7 +26,7 @@ export const englishTyped: Typed = {
   times: englishTimes,
   settings: englishSettings.names,
   languages: englishSettings.languagesTyped,
-  cries: englishCries,
+  cries: { ...englishCries, ...englishCalm },
   runsInto: 'batch pot max no',
   pots: 'pot batch mix',
   noSlips: 'wait tap exit quit bye',

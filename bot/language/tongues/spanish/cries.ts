@@ -1,8 +1,9 @@
 // The words round a cry, in Spanish, without accents. Common practice and our own choice, no source.
 
+import type { CalmWords } from '../english/calm.ts';
 import type { CryWords } from '../english/cries.ts';
 
-export const spanishCries: CryWords = {
+export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   ofSomebody: 'quemo',
   asked: 'por favor me nos',
   anybody: `
@@ -51,4 +52,47 @@ export const spanishCries: CryWords = {
     impresora red linea internet sistema servidor ordenador pantalla luz presion temperatura humedad nivel precio
     bomba ascensor produccion tension caudal bascula todo eso esto`,
   falling: 'desvanecio, no respira',
+  is: '',
+  has: '',
+  of: 'de',
+  no: 'no',
+  oh: 'oh',
+  // `le entró en los ojos a kari`.
+  toSomebody: 'a',
+  itself: 'se',
+  lying: 'se ha esta quedo cayo',
+  putting: '',
+  ofBody: 'mi mis su sus los las el la ambos',
+  wary: 'mucho',
+  smoke: '',
+  fell: '',
+  fallsOfWorkFarther: '',
+  takingFire: 'algo esta se apagar apaga',
+  inEye: 'en',
+  soreBy: 'me le',
+  faints: 'se desmayo, desmayo, desmayado, desmayada',
+  ofAnything: 'caido, caida, cayo, caidos, caidas, desmayado, desmayada, vertido, quemando, prendio, se cayo',
+  spilling: 'se ha han',
+  much: 'parte mucho',
+  heating: 'esta calentando',
+  dropped: 'vertido, cayo, se cayo',
+  dropping: 'me te le nos les',
+  coats: 'pintura resina producto',
+  losesPressure: 'gas nitrogeno argon pintura producto',
+  smokes: 'humea quemado',
+  burnt: 'quemadura quemaduras queme quemo',
+  brigade: 'bomberos',
+  leaks: 'gotea',
+  splashes: 'salpicadura salpico',
+  calamities: `
+    ambulancia accidente herido herida sangra sangrando mareado mareada ahogo respirar conocimiento tirado tirada
+    emergencia evacuar auxilio socorro`,
+  askingOrCan: '',
+  shoutedOn: 'urgent ya rapido ayuda',
+  runTogether: '',
+  noDrill: 'no es(?: un)? simulacro',
+  helpWhole: 'ayuda(?:me|nos)?(?: ayuda)*',
+  dialling: 'llama(?:d|r|n|en)?(?: al?)?',
+  numbers: '112|061|080',
+  blind: 'no veo|no puedo ver',
 };

@@ -1,6 +1,7 @@
 // What a Spanish speaker types, besides the English words: both are always understood.
 
 import type { Opening, Typed } from '../typed.ts';
+import { spanishCalm } from './calm.ts';
 import { spanishCries } from './cries.ts';
 import { spanishMeanings } from './lexicon.ts';
 import { spanishMethods } from './methods.ts';
@@ -58,7 +59,7 @@ export const spanishTyped: Typed = {
   times: spanishTimes,
   settings: settings.names,
   languages: settings.languagesTyped,
-  cries: spanishCries,
+  cries: { ...spanishCries, ...spanishCalm },
   runsInto: 'mezcla lata',
   pots: 'mezcla olla',
   noSlips: 'salir se me te le les lo la lo las el nos hay ha han una',

@@ -1,0 +1,54 @@
+// What makes a line calm that begins with an alarm's word, in English. Common practice and our own choice, no source. What each set
+// is for stands in cry-calm.ts.
+
+export const englishCalm = {
+  summoned: 'extinguisher extinguishers blanket hose wash eyewash',
+  comesToFire: 'alarm brigade truck engine dept department service fighters',
+  oftenOfThem: `
+    test tests tested testing check checked checks system panel battery batteries serviced service maintenance inspection
+    inspected inspects visit visits visited comes came training drill number course exercise access parking certificate
+    contract day due works worked was were said says wants report key lane silenced reset false sign installed
+    replaced repaired repair new ok okay fine`,
+  summons: 'now quick quickly need needed help please pls where going ringing real asap urgent',
+  calmFire: `
+    drill drills alarms risk risks hazard hazards load class classes rules permit fighter door doors exit exits blankets watch
+    marshal warden point points training safety certificate station escape route plan panel bucket buckets wall line lane store
+    cabinet insurance code resistant retardant proof proofing limit limits view rating rated resistance him her them assembly
+    sign signs hydrant hoses sprinkler sprinklers test tests course curtain damper detector detectors stickers sticker question
+    visit inspection inspector`,
+  calmEyes: `
+    open opened protection test tests bolt bolts level peeled shield shields contact doctor appointment glasses mask
+    masks drops catching catcher hook hooks nut nuts for view`,
+  calmDown: `
+    to of time for until payment side stairs draft hill grade load under jacket tools pipe pipes south as two three four
+    a lower cardboard boxes empty`,
+  calmSpill: `
+    kit kits tray trays training report reports pallet pallets proof plan course station sock socks pad pads mat mats
+    procedure log sign box cabinet guard response`,
+  calmHot: 'for recipe restaurant',
+  contact: 'contact',
+  counts: 'two three four',
+  ofHome: 'pilot sun toast barbecue neighbour neighbours neighbor neighbors burner candle candles',
+  fireItself: 'fire',
+  calmPhrases: 'fire the',
+  orders: 'fire it',
+  kindled: 'up the, up it, up at',
+  suffers: 'with',
+  byHowMuch: 'by',
+  listed: 'on',
+  onPaper: 'list rota roster schedule plan sheet',
+  illness: 'cold flu fever covid bug',
+  falls: 'pit shaft ladder stairs steps hole well scaffold tank',
+  cleaned: 'cleaned mopped wiped',
+  notSeenTo: 'not no isnt',
+  seenTo: 'fine ok okay normal',
+  spilledInJest: 'the beans',
+  desperate: 'help spreading trapped unconscious breathing bleeding moving pulse',
+  lookingAt: 'on of',
+  lookingInto: '',
+  scales: '',
+  atHour: 'at',
+  noons: 'noon midday',
+};
+
+export type CalmWords = Readonly<Record<keyof typeof englishCalm, string>>;
