@@ -7,19 +7,6 @@ import { describe, expect, it } from 'vitest';
 
 type Graph = ReadonlyMap<string, readonly string[]>;
 
-/** Each with the reason that it stands: in all of them one way is a type that stands with its maker. */
-const known: readonly { readonly files: readonly string[]; readonly why: string }[] = [
-  {
-    files: ['bot/web/page-env.ts', 'bot/web/paper-links.ts', 'bot/web/session.ts'],
-    why: 'a request carries the session that the cookie is read into, and both sign with it',
-  },
-  {
-    files: ['bot/language/typed/numeric-chunk.ts', 'bot/language/typed/tokens.ts'],
-    why: 'a figure is one kind of token',
-  },
-  { files: ['bot/language/heard-cry.ts', 'bot/language/read-line.ts'], why: 'a cry is heard in what was read' },
-];
-
 const reads = /^(?:import|export)\s[^'";]*?from\s+'(\.[^']+)'|^import\s+'(\.[^']+)'|\bimport\('(\.[^']+)'\)/gm;
 /** Types couple no folders at run time. A list of nothing but types is written `import type` (the linter sees to it). */
 const readsByValue = /^(?:import|export)\s(?!type\s)[^'";]*?from\s+'(\.[^']+)'|^import\s+'(\.[^']+)'/gm;
@@ -86,19 +73,8 @@ const root = join(import.meta.dirname, '..');
 const graph = graphOf(root, ['core', 'bot'], reads);
 
 describe('given every file of core and bot', () => {
-  it('then none reads itself by way of others, but for the circles that are known', () => {
-    const knownOnes = new Set(known.map(({ files }) => [...files].sort().join()));
-    const others = circlesIn(graph).filter((circle) => !knownOnes.has(circle.join()));
-    expect(others.map((circle) => told(graph, circle))).toEqual([]);
-  });
-
-  it('then every known circle still stands, lies outside of core, and says why', () => {
-    const standing = circlesIn(graph).map((circle) => circle.join());
-    for (const { files, why } of known) {
-      expect(standing).toContain([...files].sort().join());
-      expect(files.filter((path) => path.startsWith('core/'))).toEqual([]);
-      expect(why).not.toBe('');
-    }
+  it('then none reads itself by way of others', () => {
+    expect(circlesIn(graph).map((circle) => told(graph, circle))).toEqual([]);
   });
 });
 

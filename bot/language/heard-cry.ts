@@ -5,11 +5,11 @@ import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
 import { criesIn } from './cry.ts';
 import { onlyOfLiquid } from './cry-words.ts';
 import type { Hearing } from './hearing.ts';
+import type { Read } from './line-read.ts';
 import { aboutAlarms } from './misread-line.ts';
-import type { Read } from './read-line.ts';
 import { type Fault, isFault, type LineContext } from './reading.ts';
 import { mannerOf } from './time-and-permission.ts';
-import type { Token } from './typed/tokens.ts';
+import type { Token } from './typed/token.ts';
 import { asksForHelp, whichCry } from './unnamed-cry.ts';
 import type { VerbNamed } from './verbs-of-tongues.ts';
 

@@ -6,7 +6,8 @@ import type { NamedPart } from '../../core/verbs/said.ts';
 import type { Hearing } from './hearing.ts';
 import type { Misread, Reading } from './reading.ts';
 import { cleanLine } from './typed/clean-line.ts';
-import { type Token, tokenize } from './typed/tokens.ts';
+import type { Token } from './typed/token.ts';
+import { tokenize } from './typed/tokens.ts';
 import { verbAt } from './verbs-typed.ts';
 
 /** More than anybody books in at once; a longer paste is a mistake. */

@@ -4,7 +4,7 @@ import type { PersonName } from '../../core/ids.ts';
 import { everyTongue } from './every-tongue.ts';
 import { meansAnother } from './hearing.ts';
 import { fillers, isPlaceRoot, notNames } from './trade-words.ts';
-import type { Token } from './typed/tokens.ts';
+import type { Token } from './typed/token.ts';
 
 /** What may stand between names and says what they do. */
 export const placings: ReadonlyMap<string, 'sprayers' | 'stays' | 'out' | 'attendant'> = new Map([

@@ -7,13 +7,15 @@ import { readQuestion } from './acts/read-question.ts';
 import { isRecordAsk } from './acts/read-record-question.ts';
 import { readAct } from './acts/readers.ts';
 import { isCried, isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
-import { longestLine, type Misunderstood, misreadOf, tooLong, unknownVerb } from './misread-line.ts';
+import type { Read } from './line-read.ts';
+import { longestLine, misreadOf, tooLong, unknownVerb } from './misread-line.ts';
 import { partLines, readPartList } from './part-list.ts';
 import { type Fault, isFault, type LineContext, type Reading } from './reading.ts';
 import { isHappenedWord } from './time-and-permission.ts';
 import { saidTimeFrom } from './times/said-time.ts';
 import { cleanLine } from './typed/clean-line.ts';
-import { type Token, tokenize } from './typed/tokens.ts';
+import type { Token } from './typed/token.ts';
+import { tokenize } from './typed/tokens.ts';
 import type { VerbNamed } from './verbs-of-tongues.ts';
 import { meantOn, verbAt, verbNamed, verbOfWord } from './verbs-typed.ts';
 import type { VocabularyName } from './vocabulary.ts';
@@ -52,11 +54,6 @@ function stanceOf(stance: Stance | undefined, at: number | undefined, context: L
   if (stance !== undefined) return stance;
   return at !== undefined && at < context.now ? { is: 'happened' } : { is: 'asked' };
 }
-
-export type Read =
-  | { readonly act: ActRead; readonly line: string }
-  | { readonly question: Question; readonly line: string }
-  | Misunderstood;
 
 /** `coat impeller-7 1 spray?` asks and must not record; `fire in booth???` calls. */
 function withoutAsking(read: Read): Read {

@@ -4,7 +4,7 @@
 import type { Stance } from '../../core/commands.ts';
 import type { Fault, LineContext } from './reading.ts';
 import { type SaidTime, saidTimeFrom } from './times/said-time.ts';
-import type { Token } from './typed/tokens.ts';
+import type { Token } from './typed/token.ts';
 
 export interface Manner {
   /** What is left for the reader. */

@@ -1,7 +1,7 @@
 // From the first word or two of a line to its row in the vocabulary.
 
 import { type Hearing, meaningOf } from './hearing.ts';
-import type { Token, Word } from './typed/tokens.ts';
+import type { Token, Word } from './typed/token.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 import type { VerbNamed } from './verbs-of-tongues.ts';
 import type { VocabularyName } from './vocabulary.ts';

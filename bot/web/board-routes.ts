@@ -4,8 +4,9 @@ import { Hono } from 'hono';
 import { html } from 'hono/html';
 import { wallHtml } from './html/board-html.ts';
 import { frameHtml } from './html/frame-html.ts';
-import { boardFor, maySeeWall, nameOf, type PageEnv } from './page-env.ts';
+import type { PageEnv } from './page-env.ts';
 import type { PageNeeds } from './page-needs.ts';
+import { boardFor, maySeeWall, nameOf } from './page-viewer.ts';
 
 export function boardRoutes(needs: PageNeeds): Hono<PageEnv> {
   const app = new Hono<PageEnv>();

@@ -6,8 +6,9 @@ import { isOwnPost } from './guards.ts';
 import { doorHtml } from './html/door-html.ts';
 import { frameHtml } from './html/frame-html.ts';
 import { opens } from './join-code.ts';
-import { type PageContext, type PageEnv, peopleOf } from './page-env.ts';
+import type { PageContext, PageEnv } from './page-env.ts';
 import type { PageNeeds } from './page-needs.ts';
+import { peopleOf } from './page-viewer.ts';
 import { rateLimit } from './rate-limit.ts';
 import { formToken, startSession } from './session.ts';
 

@@ -4,9 +4,9 @@ import { hostname } from 'node:os';
 import type { MiddlewareHandler } from 'hono';
 import { secureHeaders } from 'hono/secure-headers';
 import { isHostOf } from './called-as.ts';
-import type { PageContext } from './page-env.ts';
+import type { PageContext, Session } from './page-env.ts';
 import type { PageNeeds } from './page-needs.ts';
-import { formToken, isSame, type Session } from './session.ts';
+import { formToken, isSame } from './session.ts';
 
 /** Nothing from elsewhere, nothing inline, nothing framed. */
 export const strictHeaders: MiddlewareHandler = secureHeaders({

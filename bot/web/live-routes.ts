@@ -8,8 +8,9 @@ import type { Post } from './conversation-file.ts';
 import { stripHtml, wallHtml } from './html/board-html.ts';
 import { postHtml } from './html/post-html.ts';
 import type { Html } from './html/viewer.ts';
-import { boardFor, maySeeWall, nameOf, type PageContext, type PageEnv, viewerOf } from './page-env.ts';
+import type { PageContext, PageEnv } from './page-env.ts';
 import type { PageNeeds } from './page-needs.ts';
+import { boardFor, maySeeWall, nameOf, viewerOf } from './page-viewer.ts';
 import { type RateLimit, rateLimit } from './rate-limit.ts';
 
 export interface LiveRoutes {

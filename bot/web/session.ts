@@ -6,17 +6,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Context } from 'hono';
 import { getSignedCookie, setSignedCookie } from 'hono/cookie';
-import type { PageContext } from './page-env.ts';
-
-export type Who =
-  | { readonly is: 'person'; readonly name: string }
-  | { readonly is: 'board' }
-  | { readonly is: 'visitor' };
-
-export interface Session {
-  readonly id: string;
-  readonly who: Who;
-}
+import type { PageContext, Session, Who } from './page-env.ts';
 
 const cookieName = 'batchbell';
 /** A season. Deleting the secret from the data folder ends every session at once. */

@@ -7,11 +7,12 @@ import { turnedAwayHtml } from './html/door-html.ts';
 import { frameHtml } from './html/frame-html.ts';
 import { postHtml } from './html/post-html.ts';
 import { talkHtml } from './html/talk-html.ts';
-import { boardFor, type PageContext, type PageEnv, peopleOf, viewerOf } from './page-env.ts';
+import type { PageContext, PageEnv, Session } from './page-env.ts';
 import type { PageNeeds } from './page-needs.ts';
+import { boardFor, peopleOf, viewerOf } from './page-viewer.ts';
 import { type RateLimit, rateLimit } from './rate-limit.ts';
 import { deliveryOf, readSayForm } from './say-form.ts';
-import { type Session, startSession } from './session.ts';
+import { startSession } from './session.ts';
 import { isTap, pressedOn } from './tap-places.ts';
 
 /** More than a phone shows in a shift's half; older ones stand in the record. */

@@ -4,7 +4,7 @@
 import type { Command, Stance } from '../../../core/commands.ts';
 import type { EpochMs } from '../../../core/units.ts';
 import type { Fault, LineContext } from '../reading.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import type { VerbNamed } from '../verbs-of-tongues.ts';
 
 export interface ActLine {

@@ -6,7 +6,7 @@ import { type Fault, isFault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { batchMarks, fillers, methodsByWord } from '../trade-words.ts';
-import type { NumberToken, Token } from '../typed/tokens.ts';
+import type { NumberToken, Token } from '../typed/token.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import type { Amendable } from './amend-target.ts';
 import { labelledAt } from './labelled-figures.ts';

@@ -2,7 +2,7 @@
 
 import type { CanNumber } from '../../../core/ids.ts';
 import type { Fault } from '../reading.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { batchFrom } from './sort-pieces.ts';
 
 export const canMarks: ReadonlySet<string> = new Set(['can', 'cans', 'tin', 'tins']);

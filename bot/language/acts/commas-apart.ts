@@ -1,6 +1,6 @@
 // `p1,p2`: names with a comma and no space between them, as pieces of their own.
 
-import type { Token, Word } from '../typed/tokens.ts';
+import type { Token, Word } from '../typed/token.ts';
 
 /** A comma between two digits is a decimal one: `6x0,8m2`. */
 const between = /,(?!\d)|(?<!\d),/;

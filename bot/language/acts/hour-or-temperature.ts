@@ -2,7 +2,7 @@
 
 import type { Fault } from '../reading.ts';
 import { type Slot, slots } from '../slots.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { type ActLine, lineWith } from './act-line.ts';
 
 /** `at 9` is an hour: nobody coats in such a cold often enough to be asked each time. */

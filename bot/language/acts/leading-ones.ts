@@ -1,7 +1,8 @@
 // `l201g` and `I201g` are 1201g where no name can stand (mix, weigh, empty); elsewhere they may be a part's name.
 
 import type { Hearing } from '../hearing.ts';
-import { type Token, tokensAt } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
+import { tokensAt } from '../typed/tokens.ts';
 import type { ActLine } from './act-line.ts';
 
 const oneAsLetter = /^[lI](?=\d)/;

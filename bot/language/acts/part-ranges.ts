@@ -2,7 +2,7 @@
 
 import type { PartName } from '../../../core/ids.ts';
 import { mayNamePart } from '../names-typed.ts';
-import type { Token, Word } from '../typed/tokens.ts';
+import type { Token, Word } from '../typed/token.ts';
 
 /** More than anybody racks at once; a longer range is a slip. */
 const mostParts = 100;

@@ -4,7 +4,7 @@
 import type { Amendment } from '../../../core/verbs/correction-verbs.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { trailingTime } from '../time-and-permission.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import type { Quantity } from '../typed/units-typed.ts';
 import { type ActLine, type ActRead, leftOver, lineWith } from './act-line.ts';
 import { type Amendable, targetFrom } from './amend-target.ts';

@@ -12,7 +12,7 @@ import { instantTyped } from '../times/instant-typed.ts';
 import { readDateAndTime, readTimeOfDay } from '../times/time-typed.ts';
 import { dayOf, isoLocal } from '../times/wall-clock.ts';
 import { batchMarks, fillers, isPlaceRoot } from '../trade-words.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
 import { batchFrom } from './sort-pieces.ts';
 

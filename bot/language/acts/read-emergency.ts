@@ -3,7 +3,7 @@
 import type { EmergencyField } from '../../../core/session/session-commands.ts';
 import { alarms } from '../../../core/session/session-commands.ts';
 import { type Fault, isFault } from '../reading.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import type { ActLine, ActRead } from './act-line.ts';
 import { freeTextFrom } from './free-text.ts';
 

@@ -3,7 +3,7 @@
 import type { CommandOf } from '../../../core/commands.ts';
 import { type AdhesionRating, adhesionRatings } from '../../../core/grades.ts';
 import { type Fault, isFault } from '../reading.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { onePartFrom, wordOf } from './read-names.ts';
 import { sortPieces } from './sort-pieces.ts';

@@ -5,7 +5,7 @@ import { type Micrometres, micrometres } from '../../../core/units.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { isOutside, type Slot, slots } from '../slots.ts';
 import { withUnit } from '../typed/numeric-chunk.ts';
-import type { NumberToken, Token } from '../typed/tokens.ts';
+import type { NumberToken, Token } from '../typed/token.ts';
 import type { Quantity, Unit } from '../typed/units-typed.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { onePartFrom } from './read-names.ts';

@@ -7,7 +7,7 @@ import { type Fault, isFault } from '../reading.ts';
 import { trailingTime } from '../time-and-permission.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { fillers } from '../trade-words.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
 import { commasApart } from './commas-apart.ts';
 import { type FreeText, freeTextFrom } from './free-text.ts';

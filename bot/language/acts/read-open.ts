@@ -10,7 +10,7 @@ import { isOutside, type Slot, slots } from '../slots.ts';
 import { mannerOf } from '../time-and-permission.ts';
 import { lastDayOf } from '../times/expiry-typed.ts';
 import { fillers } from '../trade-words.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { type ActLine, type ActRead, leftOver, lineWith } from './act-line.ts';
 import { sheetFrom } from './read-names.ts';
 import { baseValue, doubtful, impossibleUnit, type NameToken } from './sort-pieces.ts';

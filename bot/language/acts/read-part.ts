@@ -7,7 +7,7 @@ import { type Fault, isFault } from '../reading.ts';
 import type { Slot } from '../slots.ts';
 import { isMetalWord, metalNamed } from '../trade-words.ts';
 import { withUnit } from '../typed/numeric-chunk.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { inch } from '../typed/units-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { onePartFrom, wordOf } from './read-names.ts';

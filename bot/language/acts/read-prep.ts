@@ -6,7 +6,7 @@ import { type SurfaceGrade, surfaceGrades } from '../../../core/grades.ts';
 import { type Micrometres, milligramsPerSquareMetre } from '../../../core/units.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { newApart, partsFrom } from './read-names.ts';
 import { partOfTwoPieces, sortPieces } from './sort-pieces.ts';

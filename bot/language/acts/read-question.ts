@@ -4,7 +4,7 @@ import type { Question } from '../../../core/commands.ts';
 import type { Fault } from '../reading.ts';
 import { nearestVerbs } from '../suggestions.ts';
 import { readDate } from '../times/time-typed.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { verbAt } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { readPlan } from './read-plan.ts';

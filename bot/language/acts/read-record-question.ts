@@ -5,7 +5,7 @@ import type { Hearing } from '../hearing.ts';
 import { partNamed } from '../names-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { batchMarks, fillers } from '../trade-words.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { isIgnoredOn } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { dateOf, spanFrom, whichOf } from './read-span.ts';

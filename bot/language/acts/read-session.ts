@@ -11,7 +11,7 @@ import type { Fault } from '../reading.ts';
 import { isOutside, type Slot, slots } from '../slots.ts';
 import { fillers } from '../trade-words.ts';
 import { speedFrom } from '../typed/air-figures.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { ounce } from '../typed/units-typed.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { batchFrom, doubtful } from './sort-pieces.ts';

@@ -9,7 +9,7 @@ import type { Hearing } from '../hearing.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
 import { fillers } from '../trade-words.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { type ActLine, type ActRead, lineWith } from './act-line.ts';
 import { readEmergency } from './read-emergency.ts';

@@ -3,7 +3,7 @@
 import type { SpanAsked } from '../../../core/records/record-questions.ts';
 import type { Fault } from '../reading.ts';
 import { readDate } from '../times/time-typed.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { leftOver } from './act-line.ts';
 
 const joints: ReadonlySet<string> = new Set(['of', 'the', 'for', 'to', 'until', 'till', 'and', 'from', '-', 'day']);

@@ -9,7 +9,7 @@ import type { Fault } from '../reading.ts';
 import { isOutside, type Slot, slots } from '../slots.ts';
 import { fillers, methodsByWord } from '../trade-words.ts';
 import { roomFrom, speedFrom } from '../typed/air-figures.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { batchFrom } from './sort-pieces.ts';
 

@@ -2,7 +2,7 @@
 
 import type { CommandOf } from '../../../core/commands.ts';
 import { type Fault, isFault } from '../reading.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { type ActLine, lineWith } from './act-line.ts';
 import { cansApart, withCans } from './cans-named.ts';
 import { withLabelsApart, withLeadingOnes } from './leading-ones.ts';

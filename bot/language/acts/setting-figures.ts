@@ -12,7 +12,7 @@ import {
 import type { Fault } from '../reading.ts';
 import { unitsOfSetting } from '../setting-units.ts';
 import { readTimeOfDay } from '../times/time-typed.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { hour as hourUnit } from '../typed/units-typed.ts';
 import { meaningOn } from '../verbs-typed.ts';
 import { leftOver, lineWith } from './act-line.ts';

@@ -5,7 +5,7 @@ import type { Limits } from '../../../core/verbs/slot.ts';
 import type { Fault, LineContext } from '../reading.ts';
 import { unitOfSetting } from '../setting-units.ts';
 import { isOutside } from '../slots.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { leftOver } from './act-line.ts';
 
 export interface ValueSaid {

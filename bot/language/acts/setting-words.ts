@@ -11,7 +11,7 @@ import type { Fault } from '../reading.ts';
 import { isOutside, type Slot, slots } from '../slots.ts';
 import { nearest } from '../suggestions.ts';
 import { roomFrom } from '../typed/air-figures.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { zonesNamed } from '../zones-typed.ts';
 import { leftOver, lineWith } from './act-line.ts';

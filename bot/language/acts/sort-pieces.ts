@@ -9,7 +9,7 @@ import { placeNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
 import { isOutside, type Slot, slots } from '../slots.ts';
 import { batchMarks, fillers } from '../trade-words.ts';
-import type { NumberToken, Token } from '../typed/tokens.ts';
+import type { NumberToken, Token } from '../typed/token.ts';
 import type { Quantity } from '../typed/units-typed.ts';
 import { isIgnoredOn } from '../verbs-typed.ts';
 import { type VocabularyName, type VocabularyRow, vocabulary } from '../vocabulary.ts';

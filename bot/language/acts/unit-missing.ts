@@ -3,7 +3,7 @@
 import { isOwnKey } from '../../../core/own-key.ts';
 import type { Fault } from '../reading.ts';
 import { type Slot, slots } from '../slots.ts';
-import type { NumberToken, Token } from '../typed/tokens.ts';
+import type { NumberToken, Token } from '../typed/token.ts';
 import { type ActLine, lineWith } from './act-line.ts';
 
 interface FilledSoFar {

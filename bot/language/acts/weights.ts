@@ -7,7 +7,7 @@ import type { Fault, LineContext } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
 import { batchMarks, fillers } from '../trade-words.ts';
 import { withUnit } from '../typed/numeric-chunk.ts';
-import type { NumberToken, QuantityToken, Token } from '../typed/tokens.ts';
+import type { NumberToken, QuantityToken, Token } from '../typed/token.ts';
 import { leftOver, lineWith } from './act-line.ts';
 import { batchFrom, doubtful, impossibleUnit } from './sort-pieces.ts';
 import { withUnitText } from './unit-missing.ts';

@@ -4,7 +4,8 @@ import type { Command } from '../../../core/commands.ts';
 import type { Hearing } from '../hearing.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { mannerOf } from '../time-and-permission.ts';
-import { type Token, tokensAt } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
+import { tokensAt } from '../typed/tokens.ts';
 import type { ActLine, ActRead, ReaderToTheEnd } from './act-line.ts';
 
 export function withManner(

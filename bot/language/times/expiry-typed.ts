@@ -2,7 +2,7 @@
 // and month can be read two ways and are asked for anew.
 
 import { DateTime } from 'luxon';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { readDate } from './time-typed.ts';
 
 export interface LastDay {

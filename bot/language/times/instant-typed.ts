@@ -2,7 +2,7 @@
 
 import type { EpochMs } from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
-import type { Span } from '../typed/tokens.ts';
+import type { Span } from '../typed/token.ts';
 import { aroundSkipped, type CalendarDay, instantOf, type TimeOfDay, typedOn } from './wall-clock.ts';
 
 /** `typed`: how the times either side are offered in place of the token; as times of day unless said otherwise. */

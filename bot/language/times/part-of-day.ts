@@ -3,7 +3,7 @@
 import { ownValue } from '../../../core/own-key.ts';
 import type { Hearing } from '../hearing.ts';
 import type { PartOfDay } from '../tongues/typed.ts';
-import type { Token } from '../typed/tokens.ts';
+import type { Token } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import type { NoSuchTime } from './time-typed.ts';
 import type { TimeOfDay } from './wall-clock.ts';

@@ -4,7 +4,7 @@
 import { type EpochMs, epochMs } from '../../../core/units.ts';
 import type { Hearing } from '../hearing.ts';
 import type { Fault } from '../reading.ts';
-import type { Token, Word } from '../typed/tokens.ts';
+import type { Token, Word } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { instantTyped } from './instant-typed.ts';
 import { inPartOfDay, partOfDayAt } from './part-of-day.ts';

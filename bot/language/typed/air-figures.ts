@@ -12,7 +12,7 @@ import {
   metresPerSecondFromFeetPerMinute,
 } from '../../../core/units.ts';
 import { readNumber } from './number-typed.ts';
-import type { Token } from './tokens.ts';
+import type { Token } from './token.ts';
 
 const speeds: Readonly<Record<string, (value: number) => MetresPerSecond>> = {
   'm/s': metresPerSecond,

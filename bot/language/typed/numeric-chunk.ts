@@ -2,7 +2,7 @@
 // Undefined where it is no number after all (a name, a date, a time of day).
 
 import { readNumber, type TypedNumber } from './number-typed.ts';
-import type { Span, Token } from './tokens.ts';
+import type { Span, Token } from './token.ts';
 import { hour, minute, ounce, pound, type Spellings, takesFraction, type Unit } from './units-typed.ts';
 
 /** degree: a temperature without its scale. */
