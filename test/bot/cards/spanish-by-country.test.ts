@@ -46,6 +46,10 @@ describe('a line typed', () => {
     ['monterrey', ['derrame'], 'sección 6, medidas en caso de derrame accidental'],
     ['bilbao', ['turno entra', 'relevo kari'], 'Relevo a kari'],
     ['monterrey', ['turno entra', 'relevo kari'], 'Entrega de turno a kari'],
+    ['bilbao', ['turno entra', 'relevo kari'], 'cuando tome el relevo'],
+    ['monterrey', ['turno entra', 'relevo kari'], 'cuando reciba el turno'],
+    ['houston', ['empezar pistola'], 'Escriba: plática, y quién pinta.'],
+    ['bilbao', briefed, 'Lave primero con acetona y después con alcohol isopropílico'],
     // Whose law is quoted.
     ['bilbao', briefed, '(EE. UU.: 29 CFR 1910.107(c)(2))'],
     ['houston', briefed, '(29 CFR 1910.107(c)(2))'],
@@ -54,6 +58,11 @@ describe('a line typed', () => {
     ['houston', ['aire 75F 48%'], 'Aire: 75 °F'],
     ['houston', filtered, 'Fin de la vida de la mezcla: 12:33 p.m.'],
     ['monterrey', ['aire 24,5C 48%'], 'Aire: 24.5 °C'],
+    ['houston', filtered.slice(0, 4), 'a.m. ¿Se vertió antes de anotarlo?'],
+    ['houston', briefed, 'extracción sí 120ft/min,'],
+    ['monterrey', briefed, 'extracción sí 0.6m/s,'],
+    ['houston', ['cov mes'], 'solventes exentos'],
+    ['houston', ['cov mes'], 'fijar límite cov 660lb/mes'],
     ['bilbao', briefed, 'a menos de 6 m,'],
     ['houston', briefed, 'a menos de 20 ft,'],
     // Agreement.

@@ -146,7 +146,7 @@ describe('a line that only holds the word', () => {
   });
 });
 
-const asking = `socorro | ¡auxilio! | emergencia | alarma | accidente | accidente en la cabina | 112 | me quemé |
+const asking = `socorro | ¡auxilio! | emergencia | alarma | accidente | accidente en la cabina | 112 | me quemé | estoy mareado | estoy herida |
   me he quemado la mano | kari está herido | se quemó Chuy | emergency | 911 | mayday mayday | accident in the booth |
   i burned my hand | kari is hurt | help me | ayuda por favor | ayúdenme | llamen a una ambulancia`;
 

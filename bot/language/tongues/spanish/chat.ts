@@ -67,7 +67,7 @@ export const spanishChat = (say: Spoken): typeof englishChat => ({
     leadsHint: `Les llega lo que nadie contesta, y pueden permitir lo que ${say.the('sheet')} deja ${say.toThe('lead')}.`,
     supervisors: 'Supervisores',
     supervisorsHint: `Reciben el resumen del día, y pueden permitir lo que ${say.a('lead')} no.`,
-    forLead: (who) => `Eso lo fija ${say.a('lead')}: ${who}.`,
+    forLead: (who) => `Eso lo fija ${say.a('lead')} o un supervisor: ${who}.`,
     channelFaults: {
       taken: `Ese canal es de ${say.by('crew', 'otro', 'otra')} ${say.one('crew')}.`,
       'not-invited': 'Batchbell no está en ese canal. Invítelo y vuelva a fijarlo: /invite @batchbell.',

@@ -16,8 +16,8 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   shouts: `
     socorro auxilio emergencia alarma accidente ayuda ayudame ayudenme ayudadme ambulancia bomberos`,
   hurts: `
-    queme quemo quemado quemada herido herida heridos sangra sangrando respira electrocuto electrocutado`,
-  oneself: 'nos',
+    queme quemo quemado quemada herido herida heridos lastimado lastimada lesionado lesionada mareado mareada intoxicado intoxicada sangra sangrando respira electrocuto electrocutado`,
+  oneself: 'nos estoy',
   endings: 'ayuda socorro auxilio rapido aqui alli ahi ahora ya urgente',
   whereabouts: 'en dentro fuera junto cerca bajo debajo sobre detras encima delante frente al',
   articles: 'el la los las un una',

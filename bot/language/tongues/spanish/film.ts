@@ -4,7 +4,7 @@ import { ownValue } from '../../../../core/own-key.ts';
 import type { FilmFinding, FilmRuleNamed } from '../../../../core/part/film-acceptance.ts';
 import type { FilmObjection } from '../../../../core/part/part-objections.ts';
 import type { Figures } from '../../figures.ts';
-import { atTime, capital, theTime } from './names.ts';
+import { atTime, capital, theTime, told } from './names.ts';
 import type { Spoken } from './spoken.ts';
 
 const findings: Readonly<Record<string, string>> = {
@@ -30,9 +30,9 @@ export function spanishFilmObjection(say: Spoken, objection: FilmObjection, f: F
       return `${dry}La película ha empezado a secarse: ${since}. Un retoque encima no se funde y se despega. Déjela, y retenga la pieza si hay que repararla.`;
     }
     case 'dip-once':
-      return `Una sola inmersión: ya se aplicó ${atTime(f, objection.coatedAt)}.`;
+      return told`Una sola inmersión: ya se aplicó ${atTime(f, objection.coatedAt)}.`;
     case 'surface-life-over':
-      return `Preparada ${atTime(f, objection.preparedAt)}; según ${say.the('sheet')} valía hasta ${theTime(f, objection.endedAt)}. Prepárela otra vez.`;
+      return told`Preparada ${atTime(f, objection.preparedAt)}; según ${say.the('sheet')} valía hasta ${theTime(f, objection.endedAt)}. Prepárela otra vez.`;
   }
 }
 

@@ -4,7 +4,7 @@ import type { MaterialObjection, MaterialUnclear } from '../../../../core/can/ca
 import type { Component } from '../../../../core/components.ts';
 import type { Figures } from '../../figures.ts';
 import type { englishMaterial } from '../english/material.ts';
-import { atTime, capital, counted, lawOf, methodName, spanishDay, theTime, withMinutes } from './names.ts';
+import { atTime, capital, counted, lawOf, methodName, spanishDay, theTime, told, withMinutes } from './names.ts';
 import type { Spoken } from './spoken.ts';
 
 export const spanishComponents: Readonly<Record<Component, string>> = { 'part-a': 'Parte A', 'part-b': 'Parte B' };
@@ -21,7 +21,7 @@ export function spanishMaterialObjection(say: Spoken, objection: MaterialObjecti
     case 'can-expired':
       return `El lote ${objection.lot} está caducado: su último día fue el ${spanishDay(objection.expires)}. Use otra lata.`;
     case 'can-discarded':
-      return `La lata ${objection.can} se desechó ${atTime(f, objection.at)}.`;
+      return told`La lata ${objection.can} se desechó ${atTime(f, objection.at)}.`;
     case 'can-doubtful':
       return `La lata ${objection.can} estuvo sin gas ${f.minutesUp(objection.limitMinutes)} o más (en duda desde ${theTime(f, objection.since)}). La mira ${say.a('lead')} y escribe: revisar ${objection.can}.`;
     case 'check-by-lead':
@@ -34,11 +34,11 @@ export function spanishMaterialObjection(say: Spoken, objection: MaterialObjecti
       const then =
         objection.dueAt === undefined
           ? `Agítela ${f.minutesUp(objection.wantedMinutes)} en su lata y, al empezar, escriba: agitar lata ${objection.can}.`
-          : `Cumple sus ${f.minutesUp(objection.wantedMinutes)} ${atTime(f, objection.dueAt, 'up')}.`;
+          : told`Cumple sus ${f.minutesUp(objection.wantedMinutes)} ${atTime(f, objection.dueAt, 'up')}.`;
       return `La lata ${objection.can} está sin agitar: con sedimento en el fondo, la relación de mezcla sale mal. ${then}`;
     }
     case 'weighed-twice':
-      return `La ${spanishComponents[objection.component]} ya está dentro: ${f.mass(objection.grams)} ${atTime(f, objection.at)}. Si ese dato estaba mal, escriba corregir; si es más a propósito, añadir.`;
+      return told`La ${spanishComponents[objection.component]} ya está dentro: ${f.mass(objection.grams)} ${atTime(f, objection.at)}. Si ese dato estaba mal, escriba corregir; si es más a propósito, añadir.`;
     case 'b-before-a':
       return 'La Parte A no está aún en el recipiente: primero A, agitador en marcha, y después B sobre A.';
     case 'adding-not-on-sheet':
@@ -46,7 +46,7 @@ export function spanishMaterialObjection(say: Spoken, objection: MaterialObjecti
     case 'added-too-late':
       return objection.filtered
         ? `Ya está filtrada: no entra nada más. ${offRatio}`
-        : `Según ${say.the('sheet')} se podía añadir hasta ${theTime(f, objection.untilAt)}. ${offRatio}`;
+        : told`Según ${say.the('sheet')} se podía añadir hasta ${theTime(f, objection.untilAt)}. ${offRatio}`;
     case 'adding-passes-most':
       return `Con eso serían ${f.mass(objection.mixedGrams)} en el recipiente; ${say.the('sheet')} admite como máximo ${f.mass(objection.mostGrams)} de una vez. Una mezcla desviada es residuo: pregunte ${say.toThe('lead')} y haga otra.`;
     case 'vessel-too-small':
@@ -81,7 +81,7 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   handling: { gas: 'gas a mano', whole: 'se gasta entera' },
   canOpened: (can, component, lot) => `Lata ${can}: ${spanishComponents[component]}, lote ${lot}`,
   canNumber: (can) => `Escriba ${can} en la lata.`,
-  lidOffSince: (at, f) => `Destapada desde ${theTime(f, at)}. Meta gas, tape y escriba gas puesto.`,
+  lidOffSince: (at, f) => told`Destapada desde ${theTime(f, at)}. Meta gas, tape y escriba gas puesto.`,
   wholeNow: 'Se gasta entera: si sobra algo después de verter, pide gas igual.',
   lidOff: (can) => `Lata ${can}: destapada`,
   blanketed: (can) => `Lata ${can}: gas puesto y tapada`,
@@ -100,14 +100,14 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   preStirFirst: (minutes, can, f) => `Agítela ${f.minutesUp(minutes)} en su lata antes de verter: agitar lata ${can}.`,
   fromCan: (can, lot, left, f) => `De la lata ${can} (lote ${lot}): quedan ${f.mass(left)}.`,
   canEmpty: (can, lot) => `De la lata ${can} (lote ${lot}): vacía según el registro.`,
-  blanketNow: (can, at, f) => `Gas en la lata ${can} ahora: destapada desde ${theTime(f, at)}.`,
+  blanketNow: (can, at, f) => told`Gas en la lata ${can} ahora: destapada desde ${theTime(f, at)}.`,
   noCanKnown: 'No consta ninguna lata para esto: no habrá trazabilidad de lotes.',
   partIn: (batch, component) => `Mezcla ${batch}: ${spanishComponents[component]} dentro`,
   nextB: (exact, least, most, f) =>
     `Ahora la Parte B: ${f.mass(exact)} (de ${f.mass(least)} a ${f.mass(most)}). Al tocar A empiezan a correr los tiempos.`,
   nextA: 'Lo normal es que la Parte A vaya primero. Los tiempos corren cuando están las dos.',
   repairAdd: (grams, component, until, f) =>
-    `Para recuperarla: añada ${f.scale(grams)} de ${spanishComponents[component]}, hasta ${theTime(f, until)}. La agitación vuelve a empezar para todo; la vida de la mezcla no.`,
+    told`Para recuperarla: añada ${f.scale(grams)} de ${spanishComponents[component]}, hasta ${theTime(f, until)}. La agitación vuelve a empezar para todo; la vida de la mezcla no.`,
   repairBeyondPlan: (needed, planned, f) =>
     `Para recuperarla harían falta ${f.mass(needed)} en el recipiente, y lo previsto eran ${f.mass(planned)}: no se recupera. Revise la báscula; esta mezcla es residuo, pregunte ${say.toThe('lead')}.`,
   repairVesselUnknown: (needed, f) => `Nadie dijo la capacidad del recipiente: mire si caben ${f.volume(needed)}.`,

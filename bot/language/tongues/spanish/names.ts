@@ -207,6 +207,19 @@ export function atTime(f: Figures, at: EpochMs, to: Rounding = 'down'): string {
   return f.moment(at, to).day === undefined ? `a ${told}` : told;
 }
 
+/** A sentence that may end in a clock time: `9:40 a.m.` brings its own point. */
+export const told = (parts: TemplateStringsArray, ...said: readonly (string | number | undefined)[]): string =>
+  String.raw({ raw: parts }, ...said).replaceAll('.m..', '.m.');
+
+/** In Spain a relief is given and taken, elsewhere the shift is. */
+export const taking = (say: Spoken, ofRelief: string, ofShift: string): string =>
+  say.locale === 'es-ES' ? `${ofRelief} el relevo` : `${ofShift} el turno`;
+
+export const handoverLine = (say: Spoken): string =>
+  say.locale === 'es-ES' ? 'relevo NOMBRE' : 'entregar turno NOMBRE';
+
+export const takeoverLine = (say: Spoken): string => (say.locale === 'es-ES' ? 'tomar relevo' : 'recibir turno');
+
 const months = ['ene', 'feb', 'mar', 'abr', 'may', 'jun', 'jul', 'ago', 'sep', 'oct', 'nov', 'dic'];
 
 /** `2 mar 2026` from `2026-03-02`, `mar 2026` from `2026-03`; anything else as it is. */

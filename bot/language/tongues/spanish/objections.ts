@@ -10,7 +10,7 @@ import type { Figures } from '../../figures.ts';
 import { spanishFilmObjection } from './film.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishMaterialObjection } from './material.ts';
-import { atTime, capital, lawOf, methodName, theTime } from './names.ts';
+import { atTime, capital, lawOf, methodName, theTime, told } from './names.ts';
 import { spanishReadingObjection } from './readings.ts';
 import { spanishSessionObjection } from './session-objections.ts';
 import type { Spoken } from './spoken.ts';
@@ -62,7 +62,7 @@ export function spanishObjection(say: Spoken, objection: Objection, f: Figures):
     case 'more-than-sheet-mixes':
       return `${f.mass(objection.grams)} pasan del máximo ${say.ofThe('sheet')}: ${f.mass(objection.mostGrams)} de una vez. Mezcle menos cada vez.`;
     case 'already-weighed':
-      return `A y B se juntaron ${atTime(f, objection.at)}. Para corregir ese pesaje, escriba corregir.`;
+      return told`A y B se juntaron ${atTime(f, objection.at)}. Para corregir ese pesaje, escriba corregir.`;
     case 'not-weighed':
       return 'Nadie ha dicho cuánto pesaron A y B. Péselas y anótelo primero.';
     case 'ratio-out':
@@ -70,16 +70,16 @@ export function spanishObjection(say: Spoken, objection: Objection, f: Figures):
     case 'stirrer-off':
       return 'Según el registro, el agitador no está en marcha.';
     case 'already-released':
-      return `Ya se liberó ${atTime(f, objection.at)}.`;
+      return told`Ya se liberó ${atTime(f, objection.at)}.`;
     case 'already-filtered':
-      return `Ya se filtró ${atTime(f, objection.at)}.`;
+      return told`Ya se filtró ${atTime(f, objection.at)}.`;
     case 'blend-not-done': {
       const given = `${f.minutesDown(objection.givenMinutes)}, el ${f.percent(Math.floor(objection.progress * 100))} de lo que pide ${say.the('sheet')}`;
       const what = objection.way === 'stir' ? 'Agitación sin terminar' : 'Inducción sin terminar';
       const then =
         objection.dueAt === undefined
           ? 'Arranque otra vez el agitador.'
-          : `Se cumple ${atTime(f, objection.dueAt, 'up')}.`;
+          : told`Se cumple ${atTime(f, objection.dueAt, 'up')}.`;
       const why =
         objection.withoutFigure === undefined
           ? ''
@@ -89,19 +89,19 @@ export function spanishObjection(say: Spoken, objection: Objection, f: Figures):
     case 'not-filtered':
       return `${capital(say.the('sheet'))} pide filtrar antes de la primera capa, y nadie ha dicho que se filtró.`;
     case 'past-pot-life':
-      return `La vida de la mezcla terminó ${atTime(f, objection.endedAt)}. Ya no sirve, es residuo; haga otra.`;
+      return told`La vida de la mezcla terminó ${atTime(f, objection.endedAt)}. Ya no sirve, es residuo; haga otra.`;
     case 'pot-dead':
-      return `La mezcla estaba ${seenAs[objection.seen]} ${atTime(f, objection.at)}. Ya no sirve, es residuo, diga lo que diga el reloj${potInstead(objection)}`;
+      return told`La mezcla estaba ${seenAs[objection.seen]} ${atTime(f, objection.at)}. Ya no sirve, es residuo, diga lo que diga el reloj${potInstead(objection)}`;
     case 'pot-empty':
-      return `Se vació ${atTime(f, objection.at)}.`;
+      return told`Se vació ${atTime(f, objection.at)}.`;
     case 'method-not-on-sheet':
       return `${capital(say.the('sheet'))} no habla de ${methodName(say, objection.method)}; da ${f.list(objection.methods.map((method) => methodName(say, method)))}.`;
     case 'recoat-forbidden':
-      return `${capital(say.the('sheet'))} prohíbe una capa sobre película que ya está, curada o no: la línea no se va y el parche se despega. Última capa, ${atTime(f, objection.coatedAt)}.`;
+      return told`${capital(say.the('sheet'))} prohíbe una capa sobre película que ya está, curada o no: la línea no se va y el parche se despega. Última capa, ${atTime(f, objection.coatedAt)}.`;
     case 'recoat-too-early':
-      return `${capital(say.the('recoat-window'))} se abre ${atTime(f, objection.opensAt, 'up')}.`;
+      return told`${capital(say.the('recoat-window'))} se abre ${atTime(f, objection.opensAt, 'up')}.`;
     case 'recoat-too-late':
-      return `${capital(say.the('recoat-window'))} se cerró ${atTime(f, objection.closedAt)}. Vea antes qué pide ${say.the('sheet')} que se le haga a la película.`;
+      return told`${capital(say.the('recoat-window'))} se cerró ${atTime(f, objection.closedAt)}. Vea antes qué pide ${say.the('sheet')} que se le haga a la película.`;
     case 'not-coated':
       return 'No consta ninguna capa en esta pieza.';
     case 'flash-off-not-over':
@@ -115,12 +115,12 @@ export function spanishObjection(say: Spoken, objection: Objection, f: Figures):
     case 'oven-outside-sheet':
       return `El curado en horno ${say.ofThe('sheet')} es de ${f.temperature(objection.lowest)} a ${f.temperature(objection.highest)}, no ${f.temperature(objection.setCelsius)}.`;
     case 'already-curing':
-      return `En curado desde ${theTime(f, objection.since)}.`;
+      return told`En curado desde ${theTime(f, objection.since)}.`;
     case 'not-curing':
       return 'Esta pieza no está en curado.';
     case 'cure-not-given': {
       const then =
-        objection.dueAt === undefined ? '' : ` Por lo que consta, lo cumple ${atTime(f, objection.dueAt, 'up')}.`;
+        objection.dueAt === undefined ? '' : told` Por lo que consta, lo cumple ${atTime(f, objection.dueAt, 'up')}.`;
       return `Le falta curado: hasta ahora consta el ${f.percent(Math.floor(objection.progress * 100))}.${then}`;
     }
     case 'on-hold':

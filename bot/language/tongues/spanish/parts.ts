@@ -8,7 +8,7 @@ import type { Figures } from '../../figures.ts';
 import { englishParts } from '../english/parts.ts';
 import { spanishRoles } from './chat.ts';
 import { spanishFilm } from './film.ts';
-import { atEnding, atTime, capital, counted, methodName } from './names.ts';
+import { atEnding, atTime, capital, counted, handoverLine, methodName, takeoverLine, taking } from './names.ts';
 import { spanishRingName } from './rings.ts';
 import type { Spoken } from './spoken.ts';
 
@@ -99,14 +99,15 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   nowOn: (names, f) => `De turno: ${f.list(names)}.`,
   nobodyOn: 'Nadie ha dicho que esté de turno.',
   stillRings: (count) =>
-    `Le ${count === 1 ? 'queda' : 'quedan'} ${counted(count, 'aviso', 'avisos')}. Escriba: relevo NOMBRE.`,
+    `Le ${count === 1 ? 'queda' : 'quedan'} ${counted(count, 'aviso', 'avisos')}. Escriba: ${handoverLine(say)}.`,
   handedOver: (to) => `${capital(say.one('handover'))} a ${to}`,
   handoverAll: (to) =>
-    `Desde ahora todo lo que está en marcha avisa también a ${to}, y solo a esa persona cuando tome ${say.the('handover')}.`,
+    `Desde ahora todo lo que está en marcha avisa también a ${to}, y solo a esa persona cuando ${taking(say, 'tome', 'reciba')}.`,
   handoverOwn: (to) =>
-    `Lo que le avisa a usted avisa también a ${to}, y solo a esa persona cuando tome ${say.the('handover')}.`,
-  handoverFrom: (from) => `${from} le da ${say.the('handover')}. Léalo y escriba: tomar relevo.`,
-  takenOver: (who, from) => `${who} toma ${say.the('handover')} de ${from}`,
+    `Lo que le avisa a usted avisa también a ${to}, y solo a esa persona cuando ${taking(say, 'tome', 'reciba')}.`,
+  handoverFrom: (from) =>
+    `${from} ${taking(say, 'le da', 'le entrega')}. Lea lo que sigue y escriba: ${takeoverLine(say)}.`,
+  takenOver: (who, from) => `${who} ${taking(say, 'toma', 'recibe')} de ${from}`,
   nothingAlive: 'No hay nada en marcha.',
   snoozed: (ring) => `Aplazado: ${ring}`,
   snoozedUntil: (ending, who, f) => `Vuelve a avisar ${atEnding(f, ending)}, a ${who}.`,
@@ -123,17 +124,19 @@ export function spanishCrewUnclear(say: Spoken, unclear: CrewUnclear | LoadUncle
     case 'no-such-person':
       return `Aquí nadie se llama ${unclear.person}. Gente: ${f.list(unclear.known)}.`;
     case 'may-not-settle': {
-      const whose = { crew: say.the('crew'), lead: say.a('lead'), supervisor: 'un supervisor' }[unclear.wanted];
+      const whose = { crew: say.the('crew'), lead: `${say.a('lead')} o un supervisor`, supervisor: 'un supervisor' }[
+        unclear.wanted
+      ];
       return `Eso lo fija ${whose}: ${f.list(unclear.who)}.`;
     }
     case 'may-not-judge':
       return `Juzgar una mezcla de nuevo es de ${unclear.wanted === 'supervisor' ? 'un supervisor' : say.a('lead')}: ${f.list(unclear.who)}.`;
     case 'handover-to-self':
-      return `Ese nombre es el suyo. Nombre a quien toma ${say.the('handover')}.`;
+      return `Ese nombre es el suyo. Nombre a quien ${taking(say, 'toma', 'recibe')}.`;
     case 'nothing-to-take-over':
       return unclear.waitsFor === undefined
-        ? `Nadie le ha dado ${say.the('handover')}. Quien se va escribe: relevo NOMBRE.`
-        : `${capital(say.the('handover'))} es para ${unclear.waitsFor}: quien lo toma lo escribe.`;
+        ? `Nadie ${taking(say, 'le ha dado', 'le ha entregado')}. Quien se va escribe: ${handoverLine(say)}.`
+        : `${say.locale === 'es-ES' ? 'El relevo' : 'El turno'} es para ${unclear.waitsFor}: quien lo recibe lo escribe.`;
     case 'not-snoozed':
       return `«${spanishRingName(say, unclear.key)}» no se aplaza: sigue corriendo, avise o no. Hágalo, o conteste enterado al recibirlo.`;
     case 'which-load':

@@ -13,6 +13,7 @@ import {
   spanishNames,
   spanishPlace,
   theTime,
+  told,
 } from './names.ts';
 import { spanishNotWritten } from './not-written.ts';
 import { spanishRuleSources } from './objections.ts';
@@ -42,7 +43,7 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     ratioWithin: (tolerance, f) => `Dentro del ±${f.percent(tolerance, 1)} ${say.ofThe('sheet')}.`,
     notThePlan: (said, planned, f) =>
       `${f.mass(said)} en total, y lo previsto eran ${f.mass(planned)}. Mire la báscula y su unidad.`,
-    countsSince: (at, f) => `Cuenta desde ${theTime(f, at)}. ¿Se vertió antes de anotarlo? Mueva la hora.`,
+    countsSince: (at, f) => told`Cuenta desde ${theTime(f, at)}. ¿Se vertió antes de anotarlo? Mueva la hora.`,
     potLifeFromContact: 'La vida de la mezcla corre desde el primer contacto, agitación incluida.',
     stirGivenEnough: 'Agitación cumplida. Ahora, filtrar.',
     stirStillWanted: (minutes, f) => `Agitación pendiente: ${f.minutesUp(minutes)}.`,
@@ -90,8 +91,8 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     airRead: (place) => `Aire, ${spanishPlace(place)}`,
     surfaceRead: (place) => `Sustrato, ${spanishPlace(place)}`,
     nightRead: (place) => `Mínima desde la última lectura, ${spanishPlace(place)}`,
-    batchMoves: (batch, at, f) => `Mezcla ${batch}: el tiempo de mezclado se cumple ${atTime(f, at, 'up')}.`,
-    batchPotEnds: (batch, at, f) => `Mezcla ${batch}: la vida de la mezcla termina ${atTime(f, at)}.`,
+    batchMoves: (batch, at, f) => told`Mezcla ${batch}: el tiempo de mezclado se cumple ${atTime(f, at, 'up')}.`,
+    batchPotEnds: (batch, at, f) => told`Mezcla ${batch}: la vida de la mezcla termina ${atTime(f, at)}.`,
     noFigure: `Aquí no da dato ${say.the('sheet')}:`,
     heard: 'Enterado',
     heardKey: (ring, by) => `${ring}: ${by}`,
@@ -111,7 +112,7 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     judgedTheSame: 'No queda marcado nada que no lo estuviera.',
     nothingReopened: 'No se reabre nada más: ni retenciones, ni avisos, ni liberaciones.',
     stirPastPot: (at, f) =>
-      `Así la vida de la mezcla termina antes que la agitación: acabe antes de ${theTime(f, at)}. Caliente la sala, o haga otra mezcla.`,
+      told`Así la vida de la mezcla termina antes que la agitación: acabe antes de ${theTime(f, at)}. Caliente la sala, o haga otra mezcla.`,
     humidityNotRead: `Humedad sin leer: no se compara con ${say.the('sheet')}.`,
     potOver: 'vida de la mezcla terminada, por vaciar',
     happenedAt: (at, late, f) => `Pasó ${atTime(f, at)}, anotado ${f.minutesUp(late)} después.`,

@@ -4,7 +4,7 @@ import type { LateWhy } from '../../../../core/ports.ts';
 import type { ReminderKind } from '../../../../core/reminders/wanted-reminder.ts';
 import { ringNamed } from '../../ring-key.ts';
 import type { englishUnproved, RingWords } from '../english/rings.ts';
-import { capital, spanishDay, spanishPlace } from './names.ts';
+import { capital, spanishDay, spanishPlace, takeoverLine } from './names.ts';
 import type { Spoken } from './spoken.ts';
 
 const byKnownTime = 'Por el tiempo que consta. Tiempo cumplido no es pieza liberada.';
@@ -63,7 +63,7 @@ export const spanishRings = (say: Spoken): Readonly<Record<ReminderKind, RingWor
   'stage-full': { title: (name) => `${name}: según ${say.the('sheet')}, resistencia completa`, act: byKnownTime },
   handover: {
     title: () => `Le espera ${say.a('handover')}`,
-    act: 'Lea lo que sigue en marcha y escriba: tomar relevo.',
+    act: `Lea lo que sigue en marcha y escriba: ${takeoverLine(say)}.`,
   },
   'cure-done': {
     title: (name) => `${name}: tiempo de curado cumplido`,
@@ -100,7 +100,7 @@ export const spanishRings = (say: Spoken): Readonly<Record<ReminderKind, RingWor
   },
   vessels: {
     title: (name) => `Sesión ${name}: lave los recipientes`,
-    act: 'Botes, vasos y herramientas, antes de que endurezca. Avisa hasta que alguien anote el lavado de recipientes.',
+    act: 'Latas, vasos y herramientas, antes de que la mezcla endurezca. Avisa hasta que alguien anote el lavado de recipientes.',
   },
   'fan-off': {
     title: (name) => `Sesión ${name}: se cumplió el tiempo de extracción ${say.ofThe('sheet')}`,

@@ -26,7 +26,7 @@ const byAssessment =
 export function spanishSessionObjection(say: Spoken, objection: SessionObjection, f: Figures): string {
   switch (objection.code) {
     case 'no-brief':
-      return `No hay ${say.one('brief')} abierta, y ${say.this('crew')} la da antes de pintar a pistola. Escriba: charla, y quién pinta.`;
+      return `No hay ${say.one('brief')} abierta, y ${say.this('crew')} la da antes de pintar a pistola. Escriba: ${say.one('brief')}, y quién pinta.`;
     case 'brief-lapsed':
       return `La ${say.one('brief')} de la sesión ${objection.session} ya no vale: ${lapsed(say)[objection.because]}. Dela otra vez.`;
     case 'brief-not-acknowledged':
@@ -77,7 +77,7 @@ export function spanishSessionUnclear(say: Spoken, unclear: SessionUnclear, f: F
       return `No hay sesión ${unclear.session}.${unclear.live.length === 0 ? '' : ` Abiertas: ${open(unclear.live, f)}.`}`;
     case 'which-session':
       return unclear.live.length === 0
-        ? 'No hay sesión de pintado abierta. Escriba: charla, y quién pinta.'
+        ? `No hay sesión de pintado abierta. Escriba: ${say.one('brief')}, y quién pinta.`
         : `¿Qué sesión? Abiertas: ${open(unclear.live, f)}.`;
     case 'not-exposed':
       return `${unclear.person} no está en la ${say.one('brief')} de la sesión ${unclear.session}. Escriba: cerca ${unclear.person} pinta, queda o fuera.`;

@@ -7,12 +7,14 @@ import type { englishSession } from '../english/session.ts';
 import {
   atTime,
   capital,
+  decimals,
   spanishDay,
   spanishEmergencyWord,
   spanishNames,
   spanishPlace,
   spanishWho,
   theTime,
+  told,
 } from './names.ts';
 import type { Spoken } from './spoken.ts';
 import { spanishTroubles } from './troubles.ts';
@@ -93,7 +95,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
     titled: (session, what) => `Sesión ${session}: ${what}`,
     insideVessel: `Dentro de un tanque ${say.this('brief')} no vale: hace falta el permiso de la empresa para espacios confinados.`,
     what: (place, sheet, batch) => `${spanishPlace(place)}; ${sheet}${batch === undefined ? '' : `; mezcla ${batch}`}`,
-    startsAt: (at, f) => `Empieza ${atTime(f, at)}.`,
+    startsAt: (at, f) => told`Empieza ${atTime(f, at)}.`,
     sprays: (people, f) => `${people.length === 1 ? 'Pinta' : 'Pintan'}: ${f.list(people)}`,
     stays: (people, f) => `Cerca, con exposición: ${f.list(people)}`,
     nobodyNear: 'No se nombró a nadie cerca. ¿Quién más hay? Escriba: cerca lia fuera, o cerca lia queda.',
@@ -104,8 +106,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
       `Firmada por ${person}, ${atTime(f, at)}${witness === undefined ? '' : `, ante ${witness}`}`,
     notAcknowledged: (people, f) =>
       `Falta por firmar: ${f.list(people)}. Cada uno escribe firmada fuera de la zona, o un testigo escribe firmada y el nombre.`,
-    extractionNotSaid:
-      'Extracción: nadie ha dicho nada. Escriba: extracción sí 0,6m/s, extracción sí (sin medir) o extracción no.',
+    extractionNotSaid: `Extracción: nadie ha dicho nada. Escriba: extracción sí ${say.locale === 'es-US' ? '120ft/min' : decimals(say, '0,6m/s')}, extracción sí (sin medir) o extracción no.`,
     extractionOff: (by, at, f) => `Extracción: no, según ${by} ${atTime(f, at)}`,
     extractionOn: (velocity, by, at, f) =>
       `Extracción: en marcha, ${velocity === undefined ? 'velocidad frontal sin medir' : f.speed(velocity)}, según ${by} ${atTime(f, at)}`,
@@ -131,7 +132,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
     started: 'Desde ahora nadie escribe dentro; los avisos van fuera.',
     stopped: 'Lave la pistola ahora, en la cabina y con la extracción en marcha.',
     flushed: (gear) => `${gear === 'gun' ? 'pistola lavada' : 'recipientes lavados'}`,
-    flushStep: (gear, solvent) => `${gears[gear]}: lavado con ${spanishNames(say).solvent(solvent)}`,
+    flushStep: (gear, solvent) => `lavado de ${gears[gear]} con ${spanishNames(say).solvent(solvent)}`,
     flushNext: (gear, left, f) => `Lavado de ${gears[gear]}, falta: ${f.list(listed(left))}.`,
     flushSequence: (steps, source, f) => {
       const names = steps.map(({ solvent, purityPercent }) =>
@@ -139,8 +140,8 @@ export function spanishSession(say: Spoken): typeof englishSession {
           ? spanishNames(say).solvent(solvent)
           : `${spanishNames(say).solvent(solvent)} al ${f.percent(purityPercent)}`,
       );
-      const then = names.length > 1 ? `primero ${names.join(', después ')}` : f.list(names);
-      return `Lave con ${then} (${spanishNames(say).source(source)}).`;
+      const inOrder = names.length > 1 ? 'Lave primero con' : 'Lave con';
+      return `${inOrder} ${names.join(' y después con ')} (${spanishNames(say).source(source)}).`;
     },
     noFlushOnSheet: `${capital(say.the('sheet'))} no da lavado: use lo que diga el fabricante.`,
     flushConflict: (lower, coating, f) => {
@@ -149,7 +150,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
     },
     ragsIn: 'filtros y trapos en su contenedor cerrado',
     closed: 'cerrada',
-    fanUntil: (at, f) => `Deje la extracción en marcha hasta ${theTime(f, at, 'up')}.`,
+    fanUntil: (at, f) => told`Deje la extracción en marcha hasta ${theTime(f, at, 'up')}.`,
     stillToDo: (what, f) => `Falta: ${f.list(what.map((each) => todo[each]))}.`,
     neverSprayed: 'En ella no se pintó a pistola.',
     sumOnly: 'Es un cálculo, no una comprobación: nadie leyó un medidor de gases.',
@@ -162,7 +163,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
     noSum: `Sin cálculo: ${say.the('sheet')} no da ${say.many('solvent')}, o nadie sabe cuánto se pinta.`,
     noBooth: (place) => {
       const name = spanishPlace(place);
-      return `No consta el frente abierto (${name}). Escriba: fijar cabina ${place === 'booth' ? '' : `${name} `}4m2.`;
+      return `No consta el frente abierto (${name}). Escriba: fijar cabina ${place === 'booth' ? '' : `${name} `}${say.locale === 'es-US' ? '40ft2' : '4m2'}.`;
     },
     withoutFigure: (solvents, f) =>
       `No entran en la cuenta, por falta de un dato publicado: ${f.list(listed(solvents))}.`,
@@ -190,7 +191,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
     bellTest: (people, f) => `Prueba de avisos: ${f.list(people)}`,
     bellLines: `Suena en el teléfono de cada uno, y cada uno escribe enterado en el suyo. ${capital(say.the('lead'))} sabrá quién no contestó.`,
     qualified: (person, what, until) => `${qualifications[what]} de ${person}: hasta el ${spanishDay(until)}`,
-    near: (people, whereTo, f) => `${f.list(people)}: ${goes[whereTo]}`,
+    near: (people, whereTo, f) => `${f.list(people)}, ${goes[whereTo]}`,
     goes,
     daySession: (session, people, solvent, open, f) =>
       `Sesión ${session}: ${people.length === 1 ? 'persona expuesta' : 'personas expuestas'}, ${f.list(people)}${solvent === undefined ? '' : `; lavado con ${f.volume(solvent)}`}${open.length === 0 ? '' : `; falta: ${f.list(open.map((each) => todo[each]))}`}`,

@@ -13,7 +13,7 @@ import { spanishTimes } from './times.ts';
 import { spanishUnits } from './units.ts';
 import { spanishVerbs } from './verbs.ts';
 
-const fans = ['extracción', 'extractor', 'ventilador'];
+const fans = ['extracción', 'extractor', 'ventilador', 'abanico'];
 const fanOff = ['sin', 'apagar', 'apago', 'apagué', 'parar', 'paro'];
 const fanOn = ['prender', 'prendo', 'encender', 'enciendo', 'arrancar', 'arranco', 'poner', 'pongo'];
 const fan = (verbs: readonly string[], says: 'yes' | 'no'): readonly Opening[] =>

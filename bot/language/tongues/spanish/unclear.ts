@@ -5,7 +5,7 @@ import type { SheetFault } from '../../../../core/products/sheet-fault.ts';
 import type { EpochMs } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
 import { spanishMaterialUnclear } from './material.ts';
-import { capital, mixExample, theTime } from './names.ts';
+import { capital, mixExample, theTime, told } from './names.ts';
 import { spanishObjection } from './objections.ts';
 import { spanishCrewUnclear } from './parts.ts';
 import { spanishSessionUnclear } from './session-objections.ts';
@@ -78,7 +78,7 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, f: Figures): strin
     case 'no-densities':
       return `${capital(say.the('sheet'))} ${unclear.sheet} no da densidades: el volumen no se puede pasar a peso. Dígalo en ${f.units === 'us' ? 'lb' : 'kg'}.`;
     case 'in-the-future':
-      return `Aún no ha llegado ${theTime(f, unclear.at)}; ahora ${nowIs(f, unclear.now)}.`;
+      return told`Aún no ha llegado ${theTime(f, unclear.at)}; ahora ${nowIs(f, unclear.now)}.`;
     case 'may-not-permit': {
       const whose = {
         crew: 'Eso lo puede permitir cualquiera',

@@ -90,6 +90,7 @@ export const spanishVerbs: VerbsTyped = {
   prep: verbWords(
     'preparar, preparada, preparado, chorreada, chorreado, granallada, granallado, chorrear, chorro, granallar, arenar, arenada, arenado, sandblast, sandblasteada, sandblasteado, lijada, lijado, desengrasada, desengrasado',
     'preparar impulsor-7 sa2.5 60um',
+    'chorreada, chorreado, chorro, granallada, granallado, arenada, arenado, sandblast',
   ),
   door: verbWords(
     'puerta, puerta horno, puerta abierta, abrir puerta, abro puerta, abrí puerta, abierta puerta',
@@ -100,7 +101,7 @@ export const spanishVerbs: VerbsTyped = {
   snooze: verbWords('aplazar, posponer, aplazado, pospongo, aplazo, más tarde', 'aplazar 5min'),
   shift: verbWords('turno', 'turno entra'),
   handover: verbWords(
-    'relevo, entregar, entregar turno, dar relevo, entrego, entrego turno, entregar relevo, entrego relevo, doy relevo, doy turno, dar turno, pasar turno, paso turno, pasar relevo, paso relevo',
+    'relevo, entrega turno, entregar, entregar turno, dar relevo, entrego, entrego turno, entregar relevo, entrego relevo, doy relevo, doy turno, dar turno, pasar turno, paso turno, pasar relevo, paso relevo',
     'relevo kari',
     'relevo, turno',
   ),
@@ -186,7 +187,7 @@ export const spanishVerbs: VerbsTyped = {
   from: verbWords('desde, del', 'desde 2026-03-01 hasta 2026-03-07'),
   trace: verbWords('rastrear, rastreo, traza, historial, trazabilidad, historia', 'rastrear impulsor-7'),
   find: verbWords('buscar, busca, busco, encontrar', 'buscar orden 88'),
-  traveller: verbWords('hoja, hoja ruta, certificado', 'hoja de ruta impulsor-7', 'ruta'),
+  traveller: verbWords('hoja, hoja ruta, hoja viajera, certificado', 'hoja de ruta impulsor-7', 'ruta'),
   export: verbWords('exportar, exporta', 'exportar semana csv'),
   voc: verbWords('cov, emisiones, disolventes, solventes', 'cov mes'),
   verify: verbWords('verificar, comprobar', 'verificar'),
@@ -198,7 +199,7 @@ export const spanishVerbs: VerbsTyped = {
   ),
   near: verbWords('cerca', 'cerca lia fuera'),
   ack: verbWords('firmada, firmado, firmo, firmé, leída, leído, acuse, leí, he leído', 'firmada 4'),
-  fan: verbWords('extracción, ventilador, extractor', 'extracción sí 0,6m/s', '', {
+  fan: verbWords('extracción, ventilador, extractor, abanico', 'extracción sí 0,6m/s', '', {
     on: 'marcha funciona funcionando jalando',
     off: 'parada parado',
     unmeasured: 'sin medir',
