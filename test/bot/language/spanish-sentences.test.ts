@@ -27,6 +27,12 @@ describe('Spanish sentences', () => {
     expect(atTime(inHouston, when)).toBe(us);
   });
 
+  it('given a sentence that ends in a time with points, then it ends once', () => {
+    expect(shipped.wordsIn('es-US').records.paper.released('rosa', '2 mar 2026, 11:23 a.m.')).toBe(
+      'Liberada por rosa, 2 mar 2026, 11:23 a.m.',
+    );
+  });
+
   it('given one minute is left, then the verb is in the singular', () => {
     expect(spanish.page.left(minutes(0.4), 'up', f)).toBe('queda 1 min');
     expect(spanish.page.left(minutes(1.9), 'down', f)).toBe('queda 1 min');

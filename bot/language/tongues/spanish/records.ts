@@ -2,7 +2,16 @@
 
 import type { ThrownWhy } from '../../../../core/records/material.ts';
 import type { englishRecords } from '../english/records.ts';
-import { capital, counted, methodNamed, spanishDay, spanishMaterialName, spanishSource, spanishWho } from './names.ts';
+import {
+  capital,
+  counted,
+  methodNamed,
+  spanishDay,
+  spanishMaterialName,
+  spanishSource,
+  spanishWho,
+  told,
+} from './names.ts';
 import { spanishRingName } from './rings.ts';
 import type { Spoken } from './spoken.ts';
 
@@ -126,7 +135,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   tailCut: (endsAt, known) =>
     `El registro acaba en la anotación ${endsAt}, pero se escribieron ${known}: le cortaron el final.`,
   givenDiffers: (seq) => `La huella que se dio de la anotación ${seq} no es la que hay ahora.`,
-  hashFound: (hash, seq, time) => `${hash} está en la anotación ${seq}, escrita ${time}.`,
+  hashFound: (hash, seq, time) => told`${hash} está en la anotación ${seq}, escrita ${time}.`,
   hashNotFound: (hash) =>
     `${hash} no está en este registro: le cortaron el final, se hizo de nuevo, o la huella es de otra cuadrilla.`,
   proofLimits: 'Esto muestra cambios posteriores a una huella dada. No puede mostrar lo que nunca se escribió.',
@@ -230,7 +239,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
     struck: 'Lo corregido consta junto a lo que había, quién lo corrigió y por qué.',
     corrected: (by, time, why) => `corregido ${time} por ${by}${why === '' ? '' : `: ${why}`}`,
     invented: 'Producto inventado: solo para practicar, no para un cliente.',
-    released: (by, time) => `Liberada por ${by}, ${time}.`,
+    released: (by, time) => told`Liberada por ${by}, ${time}.`,
     notReleased: 'Sin liberar.',
     held: (why) => `Retenida${why === '' ? '' : `: ${why}`}.`,
     recordEnd: (seq, hash) => `Registro hasta la anotación ${seq}, SHA-256 ${hash}`,
