@@ -108,7 +108,11 @@ export const partVerbs = {
     },
   ),
   /** Cross-cut, as the gauge's scale has it; of the part, or of a witness coupon that went with it. */
-  adhesion: verb({ part: one, rating: choice('rating', adhesionRatings, { required: true }), coupon }),
+  adhesion: verb({
+    part: one,
+    rating: choice('rating', adhesionRatings, { required: true, offered: ['5B', '4B', '3B'] }),
+    coupon,
+  }),
   rub: verb({
     part: one,
     doubleRubs: count('rubs', { required: true }, { highest: 1_000 }),

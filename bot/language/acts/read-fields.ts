@@ -7,6 +7,7 @@ import type { FieldRow, ToldAs } from '../../../core/verbs/slot.ts';
 import { personTyped } from '../people-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
 import { isRingKey } from '../ring-key.ts';
+import type { Token } from '../typed/token.ts';
 import type { VerbNamed } from '../verbs-of-tongues.ts';
 import { type ActLine, leftOver, type Reader } from './act-line.ts';
 import { wordsFor } from './choice-words.ts';
@@ -43,7 +44,7 @@ export function fieldsReader(verb: Verb): Reader {
   const [odd] = fields.filter(([, { told }]) => !readable.has(told));
   if (odd !== undefined) throw new Error(`"${odd[0]}" of "${verb}" wants a reader of its own`);
   return (typed) => {
-    const act = takesNames ? typed : withLeadingOnes(typed);
+    const act = withChoicesAsWords(takesNames ? typed : withLeadingOnes(typed), choices);
     const pieces = sortPieces(act);
     if (isFault(pieces)) return pieces;
     const said: Said = new Map();
@@ -64,6 +65,18 @@ function figureIn(pieces: SortedPieces, { told, slots }: FieldRow): unknown {
   if (told === 'number') return pieces.batch;
   const kind = slots[0]?.kinds[0];
   return told === 'figure' && kind !== undefined && isOwnKey(pieces, kind) ? pieces[kind] : undefined;
+}
+
+/** `adhesion x 4`: a number that is a choice is no batch. */
+function withChoicesAsWords(act: ActLine, choices: Plan['choices']): ActLine {
+  const isChoice = ({ kind, text }: Token): boolean =>
+    kind === 'number' && choices.some(([, meanings]) => meanings.has(text));
+  if (!act.tokens.some(isChoice)) return act;
+  const asWord = (token: Token): Token => {
+    const { text, start, end } = token;
+    return isChoice(token) ? { kind: 'word', word: text, text, start, end } : token;
+  };
+  return { ...act, tokens: act.tokens.map(asWord) };
 }
 
 /** What is left of the words is a name. */

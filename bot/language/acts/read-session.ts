@@ -1,8 +1,7 @@
 // What is told of a spray session: `near lia out`, `ack`, `fan on 0.6m/s`, `supplied yes`, `spray on`, `spray off`,
 // `flush gun acetone 300ml`, `rags`, `close`. Which session may be left out where only one is open.
 
-import type { SolventId } from '../../../core/calc/solvents.ts';
-import { solvents } from '../../../core/calc/solvents.ts';
+import { type SolventId, solventIds } from '../../../core/calc/solvents.ts';
 import type { Command, CommandOf } from '../../../core/commands.ts';
 import type { SessionNumber } from '../../../core/ids.ts';
 import type { Litres, MetresPerSecond } from '../../../core/units.ts';
@@ -106,7 +105,7 @@ function yesOrNo(act: ActLine, slot: Slot, words: readonly string[]): Fault {
 }
 
 const solventsByWord: ReadonlyMap<string, SolventId> = new Map([
-  ...(Object.keys(solvents) as SolventId[]).map((id) => [id, id] as const),
+  ...solventIds.map((id) => [id, id] as const),
   ...['ipa', 'isopropanol', 'isopropyl', '2-propanol', 'alcohol'].map((word) => [word, 'isopropyl-alcohol'] as const),
   ['mek', 'methyl-ethyl-ketone'],
   ['mibk', 'methyl-isobutyl-ketone'],

@@ -15,7 +15,6 @@ import { readHandover, readOk, readShift } from './read-crew-acts.ts';
 import { readCure } from './read-cure.ts';
 import { readDiscard } from './read-discard.ts';
 import { commandOf, fieldsReader } from './read-fields.ts';
-import { readAdhesion } from './read-film-tests.ts';
 import { filmReader } from './read-films.ts';
 import { readHold } from './read-hold.ts';
 import { readMix } from './read-mix.ts';
@@ -38,7 +37,6 @@ const ownReaders: Readonly<Partial<Record<Verb, Reader>>> = {
   cure: readCure,
   wet: filmReader('wet'),
   film: filmReader('film'),
-  adhesion: readAdhesion,
   air: readAir,
   surface: readSurface,
   ok: readOk,
