@@ -9,10 +9,13 @@ import type { EpochMs } from '../../core/units.ts';
 import type { Limits } from '../../core/verbs/slot.ts';
 import type { Hearing } from './hearing.ts';
 import type { Slot } from './slots.ts';
+import type { Profile } from './tongues/profile.ts';
 
 export interface LineContext {
   /** The speaker's own tongue, the crew's, and English. */
   readonly hearing: Hearing;
+  /** The speaker's: in which order a date is typed. */
+  readonly country: Profile;
   readonly now: EpochMs;
   /** IANA name, `Europe/Madrid`: a typed time of day is a wall clock's there. */
   readonly zone: string;

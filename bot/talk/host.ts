@@ -103,13 +103,15 @@ async function provedAnyway(needs: HostNeeds, delivery: Delivery): Promise<Answe
   const now = needs.clock.now();
   const { zone } = crewFile;
   try {
+    const { language, units } = personIn(crewFile, delivery.as);
+    const profile = tongues.profileOf(language, units);
     const reading = readLine(delivery.text, {
       hearing: hearingOf(tongues, crewFile, delivery.as),
+      country: profile,
       ...{ now, zone, sheetIds: [], batches: [], parts: [], places: [] },
     });
     if (reading.kind !== 'question' || reading.question.ask !== 'verify') return undefined;
-    const { language, units } = personIn(crewFile, delivery.as);
-    const f = figuresFor({ profile: tongues.profileOf(language, units), units, zone, now });
+    const f = figuresFor({ profile, units, zone, now });
     const card = proofCard(
       { words: tongues.wordsIn(language, units), f },
       await proveRecord(store.archive, crew, reading.question.hash),

@@ -15,8 +15,10 @@ export function hearingOf(tongues: Tongues, crew: CrewFile, as: PersonName): Hea
 }
 
 export function lineContext(tongues: Tongues, shop: Shop, as: PersonName, now: EpochMs): LineContext {
+  const { language, units } = personIn(shop.crew, as);
   return {
     hearing: hearingOf(tongues, shop.crew, as),
+    country: tongues.profileOf(language, units),
     now,
     zone: shop.crew.zone,
     ...sheetNames(shop.shelf),

@@ -7,6 +7,7 @@ import { epochMs } from '../../core/units.ts';
 
 const context = {
   hearing: shipped.hearingIn('en'),
+  country: shipped.profileOf('en', 'metric'),
   now: epochMs(Date.UTC(2026, 2, 2, 10)),
   zone: 'UTC',
   sheetIds: ['demo-clear', 'demo-build'],

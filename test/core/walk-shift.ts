@@ -20,6 +20,7 @@ export const lineContext = (shop: Shop, now: EpochMs) => ({
   now,
   zone: shop.crew.zone,
   hearing: shipped.hearingIn('en'),
+  country: shipped.profileOf('en', 'metric'),
   ...sheetNames(shop.shelf),
   batches: liveBatches(shop).map(({ number }) => number),
   parts: liveParts(shop).map(({ name }) => name),

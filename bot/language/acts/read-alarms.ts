@@ -75,14 +75,14 @@ export function readNearMiss(act: ActLine): ActRead | Fault {
 }
 
 export function qualificationReader(verb: Qualification): ReaderToTheEnd {
-  return withManner((_, tokens) => {
+  return withManner((act, tokens) => {
     let person: string | undefined;
     let until: string | undefined;
     for (let i = 0; i < tokens.length; i++) {
       const token = tokens[i];
       if (token === undefined) continue;
-      const day = token.kind === 'quoted' ? undefined : lastDayOf(tokens, i);
-      if (day === 'no-such-day') return { code: 'impossible', token, needs: ['until-day'] };
+      const day = token.kind === 'quoted' ? undefined : lastDayOf(tokens, i, act);
+      if (day !== undefined && isFault(day)) return { ...day, needs: ['until-day'] };
       if (day !== undefined && until === undefined) {
         until = day.date;
         i = day.to - 1;

@@ -30,7 +30,7 @@ type Filling = {
 };
 
 export function readOpen(act: ActLine): ActRead | Fault {
-  const labelled = labelsApart(act.tokens);
+  const labelled = labelsApart(act);
   if (isFault(labelled)) return labelled;
   const manner = mannerOf(labelled.rest, act.line, act.context);
   if (isFault(manner)) return manner;
@@ -77,7 +77,8 @@ interface Labelled {
   readonly rest: readonly Token[];
 }
 
-function labelsApart(tokens: readonly Token[]): Labelled | Fault {
+function labelsApart(act: ActLine): Labelled | Fault {
+  const { tokens } = act;
   let lot: string | undefined;
   let expires: string | undefined;
   const rest: Token[] = [];
@@ -91,9 +92,9 @@ function labelsApart(tokens: readonly Token[]): Labelled | Fault {
       lot = value.kind === 'quoted' ? value.words : value.text;
       i += 1;
     } else if (expiryWords.has(label) && expires === undefined) {
-      const day = lastDayOf(tokens, i + 1);
+      const day = lastDayOf(tokens, i + 1, act);
       if (day === undefined) return { code: 'incomplete', token: value ?? token, needs: ['expiry'] };
-      if (day === 'no-such-day') return { code: 'impossible', token: value ?? token, needs: ['expiry'] };
+      if (isFault(day)) return { ...day, needs: ['expiry'] };
       expires = day.date;
       i = day.to - 1;
     } else rest.push(token);

@@ -3,8 +3,8 @@
 import type { Question } from '../../../core/commands.ts';
 import type { Fault } from '../reading.ts';
 import { nearestVerbs } from '../suggestions.ts';
+import { withDates } from '../times/date-typed.ts';
 import { readDate } from '../times/time-typed.ts';
-import type { Token } from '../typed/token.ts';
 import { verbAt } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { readPlan } from './read-plan.ts';
@@ -16,7 +16,7 @@ export function readQuestion(ask: Question['ask'], act: ActLine): Question | Fau
   const { tokens } = act;
   switch (ask) {
     case 'day':
-      return readDay(tokens);
+      return readDay(act);
     case 'now':
     case 'stock':
       return tokens[0] === undefined ? { ask } : leftOver(tokens[0]);
@@ -35,7 +35,9 @@ export function readQuestion(ask: Question['ask'], act: ActLine): Question | Fau
   }
 }
 
-function readDay(tokens: readonly Token[]): Question | Fault {
+function readDay(act: ActLine): Question | Fault {
+  const tokens = withDates(act.tokens, act);
+  if ('code' in tokens) return tokens;
   const [first, second] = tokens.filter((token) => token.kind !== 'word' || token.word !== 'of');
   if (second !== undefined) return leftOver(second);
   const word = first?.kind === 'word' ? first.word : '';

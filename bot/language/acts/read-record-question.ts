@@ -4,20 +4,21 @@ import type { ExportForm, FindKey, RecordQuestion, TraceAsked } from '../../../c
 import type { Hearing } from '../hearing.ts';
 import { partNamed } from '../names-typed.ts';
 import { type Fault, isFault } from '../reading.ts';
+import { withDates } from '../times/date-typed.ts';
 import { batchMarks, fillers } from '../trade-words.ts';
 import type { Token } from '../typed/token.ts';
 import { isIgnoredOn } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
-import { dateOf, spanFrom, whichOf } from './read-span.ts';
+import { dateOf, spanFrom, weekNumbered, whichOf } from './read-span.ts';
 
 export function readRecordQuestion(ask: RecordQuestion['ask'], act: ActLine): RecordQuestion | Fault {
   const { tokens } = act;
   switch (ask) {
     case 'week':
     case 'month':
-      return readStretch(ask, tokens);
+      return readStretch(ask, act);
     case 'from': {
-      const span = spanFrom(tokens);
+      const span = spanFrom(tokens, act);
       if (span === undefined) return { code: 'incomplete', needs: ['span'] };
       return isFault(span) ? span : { ask, span };
     }
@@ -30,9 +31,9 @@ export function readRecordQuestion(ask: RecordQuestion['ask'], act: ActLine): Re
     case 'traveller':
       return readTraveller(act);
     case 'export':
-      return readExport(tokens);
+      return readExport(act);
     case 'voc': {
-      const span = spanFrom(tokens) ?? { kind: 'month', which: 'this' };
+      const span = spanFrom(tokens, act) ?? { kind: 'month', which: 'this' };
       return isFault(span) ? span : { ask, span };
     }
     case 'verify':
@@ -68,9 +69,11 @@ export function isRecordAsk(name: string): name is RecordQuestion['ask'] {
   return recordAsks.has(name);
 }
 
-function readStretch(ask: 'week' | 'month', tokens: readonly Token[]): RecordQuestion | Fault {
-  const [first, second] = tokens;
+function readStretch(ask: 'week' | 'month', act: ActLine): RecordQuestion | Fault {
+  const [first, second] = act.tokens;
   if (second !== undefined) return leftOver(second);
+  const numbered = first === undefined || ask !== 'week' ? undefined : weekNumbered(first, act);
+  if (numbered !== undefined) return { ask, span: numbered };
   const which = first === undefined ? 'this' : whichOf(first.kind === 'word' ? first.word : '');
   if (which === undefined) return first === undefined ? { code: 'incomplete', needs: ['which'] } : leftOver(first);
   return { ask, span: { kind: ask, which } };
@@ -113,8 +116,12 @@ function restOf({ tokens, line }: ActLine, from: number): string {
 const keysNamed: readonly Exclude<FindKey, 'any'>[] = ['serial', 'job', 'customer', 'lot', 'date'];
 
 function readFind(act: ActLine): RecordQuestion | Fault {
-  const [first, second] = act.tokens;
+  const [first] = act.tokens;
   if (first === undefined) return { code: 'incomplete', needs: ['sought'] };
+  const isDate = first.kind === 'word' && first.word === 'date';
+  const tokens = isDate ? withDates(act.tokens, act) : act.tokens;
+  if ('code' in tokens) return tokens;
+  const [, second] = tokens;
   const word = first.kind === 'word' ? first.word : '';
   const key = keysNamed.find((each) => each === word);
   if (key === undefined) {
@@ -154,10 +161,11 @@ const formsByWord: ReadonlyMap<string, ExportForm> = new Map([
   ['json', 'jsonl'],
 ]);
 
-function readExport(tokens: readonly Token[]): RecordQuestion | Fault {
+function readExport(act: ActLine): RecordQuestion | Fault {
+  const { tokens } = act;
   const forms = tokens.flatMap((token) => formsByWord.get(token.kind === 'word' ? token.word : '') ?? []);
   const others = tokens.filter((token) => !formsByWord.has(token.kind === 'word' ? token.word : ''));
-  const span = spanFrom(others) ?? { kind: 'day', day: 'today' };
+  const span = spanFrom(others, act) ?? { kind: 'day', day: 'today' };
   return isFault(span) ? span : { ask: 'export', span, form: forms[0] ?? 'csv' };
 }
 

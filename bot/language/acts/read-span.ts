@@ -1,7 +1,9 @@
 // Stretches of days as typed: `yesterday`, `week`, `last month`, `year`, `2026-03-01 to 2026-03-07`.
 
+import { DateTime } from 'luxon';
 import type { SpanAsked } from '../../../core/records/record-questions.ts';
 import type { Fault } from '../reading.ts';
+import { type OnLine, withDates } from '../times/date-typed.ts';
 import { readDate } from '../times/time-typed.ts';
 import type { Token } from '../typed/token.ts';
 import { leftOver } from './act-line.ts';
@@ -9,7 +11,9 @@ import { leftOver } from './act-line.ts';
 const joints: ReadonlySet<string> = new Set(['of', 'the', 'for', 'to', 'until', 'till', 'and', 'from', '-', 'day']);
 
 /** `undefined` where no token says when. */
-export function spanFrom(tokens: readonly Token[]): SpanAsked | Fault | undefined {
+export function spanFrom(typed: readonly Token[], { line, context }: OnLine): SpanAsked | Fault | undefined {
+  const tokens = withDates(typed, { line, context });
+  if ('code' in tokens) return tokens;
   const said = tokens.filter((token) => token.kind !== 'word' || !joints.has(token.word));
   const [first, second, third] = said;
   if (first === undefined) return undefined;
@@ -20,6 +24,8 @@ export function spanFrom(tokens: readonly Token[]): SpanAsked | Fault | undefine
     const which = words.find((word) => word !== stretch);
     if (third !== undefined) return leftOver(third);
     const asked = which === undefined ? 'this' : whichOf(which);
+    const numbered = stretch === 'week' && other !== undefined ? weekNumbered(other, { line, context }) : undefined;
+    if (numbered !== undefined) return numbered;
     return asked === undefined
       ? leftOver(other ?? first)
       : { kind: stretch === 'week' ? 'week' : 'month', which: asked };
@@ -43,6 +49,19 @@ function singleWord(word: string): SpanAsked | undefined {
 export function whichOf(word: string): 'this' | 'last' | undefined {
   if (word === 'this') return 'this';
   return word === 'last' || word === 'previous' || word === 'past' ? 'last' : undefined;
+}
+
+/** `week 9`: Monday to Sunday, by ISO 8601; without a year the last that has begun. */
+export function weekNumbered(token: Token, { context }: OnLine): SpanAsked | undefined {
+  const weekNumber = /^\d{1,2}$/.test(token.text) ? Number(token.text) : 0;
+  const now = DateTime.fromMillis(context.now, { zone: context.zone });
+  const begun = [now.weekYear, now.weekYear - 1]
+    .filter((weekYear) => weekNumber >= 1 && weekNumber <= DateTime.utc(weekYear, 7, 1).weeksInWeekYear)
+    .map((weekYear) => DateTime.fromObject({ weekYear, weekNumber }, { zone: context.zone }))
+    .find((monday) => monday <= now);
+  const from = begun?.toISODate();
+  const to = begun?.plus({ days: 6 }).toISODate();
+  return typeof from === 'string' && typeof to === 'string' ? { kind: 'range', from, to } : undefined;
 }
 
 export function dateOf(token: Token): string | Fault {

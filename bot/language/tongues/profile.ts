@@ -14,6 +14,10 @@ export interface Profile {
   readonly beforeClock: string;
   /** On paper, which outlives the day: always with its year. */
   readonly dated: (local: DateTime) => string;
+  /** Which comes first in `02/03/2026`: the day, or nobody knows. */
+  readonly dates: 'day-first' | 'either';
+  /** A day as it can be typed, with its month in letters. */
+  readonly dateTyped: (local: DateTime) => string;
   /** How things are told one after the other. */
   readonly list: Intl.ListFormatOptions;
   readonly mil: string;

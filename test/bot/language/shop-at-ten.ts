@@ -8,6 +8,7 @@ export const utc = (iso: string): EpochMs => epochMs(Date.parse(`${iso}Z`));
 
 export const shopAtTen: LineContext = {
   hearing: shipped.hearingIn('en'),
+  country: shipped.profileOf('en', 'metric'),
   now: utc('2026-03-02T10:00'),
   zone: 'UTC',
   sheetIds: ['demo-clear', 'demo-build'],
@@ -18,4 +19,8 @@ export const shopAtTen: LineContext = {
 };
 
 /** The same, of a crew that speaks Spanish. */
-export const tallerALasDiez: LineContext = { ...shopAtTen, hearing: shipped.hearingIn('es') };
+export const tallerALasDiez: LineContext = {
+  ...shopAtTen,
+  hearing: shipped.hearingIn('es'),
+  country: shipped.profileOf('es', 'metric'),
+};

@@ -22,6 +22,7 @@ const onBatch = verbs.filter(
 function read(text: string): Command {
   const reading = readLine(text, {
     hearing: shipped.hearingIn('en'),
+    country: shipped.profileOf('en', 'metric'),
     now: epochMs(Date.UTC(2026, 2, 2, 8)),
     zone: 'UTC',
     sheetIds: [],

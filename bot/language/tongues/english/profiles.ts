@@ -15,6 +15,8 @@ const anywhere = {
 export const britain: Profile = {
   ...anywhere,
   locale: 'en-GB',
+  dates: 'day-first',
+  dateTyped: (local) => local.toFormat('d LLLL yyyy'),
   clock: (local) => local.toFormat('HH:mm'),
   day: (local, today) => local.toFormat(local.year === today.year ? 'ccc d LLL' : 'ccc d LLL yyyy'),
   paper: 'A4',
@@ -23,6 +25,8 @@ export const britain: Profile = {
 export const unitedStates: Profile = {
   ...anywhere,
   locale: 'en-US',
+  dates: 'either',
+  dateTyped: (local) => local.toFormat('LLLL d yyyy'),
   clock: (local) => local.toFormat('h:mm a'),
   day: (local, today) => local.toFormat(local.year === today.year ? 'ccc LLL d' : 'ccc LLL d yyyy'),
   paper: 'LETTER',

@@ -12,6 +12,8 @@ function day(local: DateTime, today: DateTime): string {
 
 const anywhere = {
   day,
+  dates: 'day-first',
+  dateTyped: (local: DateTime) => local.toFormat("d 'de' LLLL 'de' yyyy"),
   beforeClock: ', ',
   list: { type: 'conjunction' },
   // In Spanish mil is a thousand, and in a preposition.
@@ -32,6 +34,7 @@ export const mexico: Profile = { ...spain, locale: 'es-MX', paper: 'LETTER' };
 export const unitedStates: Profile = {
   ...anywhere,
   locale: 'es-US',
+  dates: 'either',
   clock: (local) => local.toFormat('h:mm a'),
   dated: (local) => local.toFormat('d LLL yyyy, h:mm a'),
   paper: 'LETTER',
