@@ -40,6 +40,10 @@ export function foldShifts(entries: readonly Entry[]): Shifts {
           each.to === by && each.takenAt === undefined ? { ...each, takenAt: at } : each,
         );
         break;
+      default: {
+        const never: never = fact;
+        return never;
+      }
     }
   }
   return { onShift, handovers };

@@ -46,6 +46,10 @@ export function foldPlace(name: PlaceName, entries: readonly Entry[]): Place {
       case 'LowestRead':
         lowest.push({ from: fact.since, to: happenedAt, celsius: fact.lowestCelsius });
         break;
+      default: {
+        const never: never = fact;
+        return never;
+      }
     }
   }
   const inTime = (a: { at: EpochMs }, b: { at: EpochMs }) => a.at - b.at;

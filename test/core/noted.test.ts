@@ -9,12 +9,12 @@ import { given } from './given.ts';
 
 type NotedIn<F> = { [K in keyof F]: F[K] extends FieldRow<string, { noted: true }> ? K : never }[keyof F];
 type Left<Type extends string> = Extract<Fact, { type: Type }>;
-type LacksPlace<Row> =
-  Row extends VerbRow<infer F, { leaves: { type: infer Type extends string } }>
-    ? [NotedIn<F>] extends [keyof Left<Type>]
-      ? never
-      : NotedIn<F>
-    : never;
+type TypesLeft<Options> =
+  | (Options extends { leaves: { type: infer Type extends string } } ? Type : never)
+  | (Options extends { alsoLeaves: readonly (infer Type extends string)[] } ? Type : never);
+/** Of each event that the act may leave, by itself. */
+type Unplaced<F, Type extends string> = Type extends string ? Exclude<NotedIn<F>, keyof Left<Type>> : never;
+type LacksPlace<Row> = Row extends VerbRow<infer F, infer Options> ? Unplaced<F, TypesLeft<Options>> : never;
 
 /** A figure that is noted and that its event has no place for would be lost: then this does not compile. */
 const withoutPlace: { readonly [V in Verb as LacksPlace<Rows[V]> extends never ? never : V]: LacksPlace<Rows[V]> } = {};

@@ -135,7 +135,7 @@ const own = new RegExp(
 export const englishIn = (text: string): readonly string[] =>
   (
     text
-      .replace(/<[@#!][^>]*>|&quot;|"[^"]*"|“[^”]*”|`[^`]*`|https?:\S+/g, ' ')
+      .replace(/<[@#!][^>]*>|\b(?=[a-f]*\d)[\da-f]{8,}\b|&quot;|"[^"]*"|“[^”]*”|`[^`]*`|https?:\S+/g, ' ')
       .replace(own, ' ')
       .match(/[A-Za-z]{3,}/g) ?? []
   ).filter((word) => /[aeiouy]/i.test(word));
