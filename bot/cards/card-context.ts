@@ -16,7 +16,7 @@ import type {
 } from '../../core/units.ts';
 import type { Figures } from '../language/figures.ts';
 import type { ButtonId, Words } from '../language/tongues/english/sentences.ts';
-import type { CardAction, CardFact } from './card.ts';
+import type { Card, CardAction, CardFact } from './card.ts';
 import { type FactId, factUnits } from './fact-ids.ts';
 import { inUnitsOf } from './tap-units.ts';
 
@@ -88,3 +88,12 @@ export const tap = ({ words, f }: Telling, id: ButtonId, line: string): CardActi
   label: words.buttons[id],
   line: inUnitsOf(line, f.units),
 });
+
+/** What a tap would say is told in the words and units of whoever the card is for. */
+export function withLinesShown({ words, f }: Telling, card: Card): Card {
+  const actions = card.actions.map((action) => {
+    const shown = words.lineShown(action.line, f);
+    return shown === action.line ? action : { ...action, shown };
+  });
+  return { ...card, actions };
+}

@@ -23,6 +23,8 @@ export interface CardAction {
   readonly label: string;
   /** What the tap says, as if typed. `{part-a}` stands for a field that is to be filled in first. */
   readonly line: string;
+  /** The same as its reader would type it, where that is other. */
+  readonly shown?: string;
 }
 
 export interface CardField {
@@ -81,6 +83,6 @@ export function cardText(card: Card): string {
     ...card.facts.map((fact) => `  ${fact.label}: ${fact.shown}`),
     ...card.lines.map((line) => `  ${line}`),
     ...card.hazards.map((hazard) => `  ! ${hazard.text} (${hazard.source})`),
-    ...card.actions.map((action) => `  > ${action.label}: ${action.line}`),
+    ...card.actions.map((action) => `  > ${action.label}: ${action.shown ?? action.line}`),
   ].join('\n');
 }

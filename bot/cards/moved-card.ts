@@ -48,7 +48,7 @@ export function movedCard(t: Telling, { label, moved }: Pressed, command: Comman
     lines: [
       sentence(words, label, moved),
       ...(command.verb === 'release' ? partsNow(t, command.parts) : []),
-      ...offered.map((each) => replies.tapSays(each.label, blankLine(each.line, words))),
+      ...offered.map((each) => replies.tapSays(each.label, blankLine(words.lineShown(each.line, t.f), words))),
       replies.nothingRecorded,
     ],
     actions: offered.map((each, i) => ({ id: i === 0 ? 'pressed' : 'instead', ...each })),

@@ -81,6 +81,8 @@ export interface Figures {
   readonly dated: (at: number) => string;
   /** Local date and time as a line can say it: `2026-03-02T09:40`. */
   readonly stamp: (at: number) => string;
+  /** The same from its ISO text, the hour alone where it is today's. */
+  readonly typed: (iso: string) => string;
   readonly list: (items: readonly string[]) => string;
 }
 
@@ -171,6 +173,10 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     stamp: (at) => {
       const local = DateTime.fromMillis(at, { zone });
       return local.toFormat(local.second === 0 ? "yyyy-MM-dd'T'HH:mm" : "yyyy-MM-dd'T'HH:mm:ss");
+    },
+    typed: (iso) => {
+      const local = DateTime.fromISO(iso, { zone });
+      return local.hasSame(today, 'day') ? local.toFormat('HH:mm') : local.toFormat("yyyy-MM-dd'T'HH:mm");
     },
     list: (items) => listFormat(locale, profile.list).format(items),
   };

@@ -24,15 +24,10 @@ export function voiceWithoutRecord({ overview, crewFile, tongues, clock, log }: 
       const filed = crewFile.people.find((person) => person.name === name);
       const { language, units } = filed ?? crewFile;
       const now = clock.now();
-      const clockNow = figuresFor({
-        profile: tongues.profileOf(language, units),
-        units,
-        zone: crewFile.zone,
-        now,
-      }).timeDown(now);
+      const f = figuresFor({ profile: tongues.profileOf(language, units), units, zone: crewFile.zone, now });
       const role = filed?.role ?? 'crew';
       const words = tongues.wordsIn(language, units);
-      return { words, language, units, role, rings: filed?.rings ?? 'thread', clock: clockNow };
+      return { words, language, units, role, rings: filed?.rings ?? 'thread', f, clock: f.timeDown(now) };
     }
   };
 }

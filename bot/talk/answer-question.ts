@@ -6,6 +6,7 @@ import type { Clock } from '../../core/ports.ts';
 import type { Shop } from '../../core/shop.ts';
 import { unreadIn } from '../../core/unread.ts';
 import type { Card } from '../cards/card.ts';
+import { withLinesShown } from '../cards/card-context.ts';
 import { helpCard } from '../cards/help-card.ts';
 import { nowCard } from '../cards/now-card.ts';
 import { planCard } from '../cards/plan-card.ts';
@@ -34,7 +35,10 @@ export async function answerQuestion(
 ): Promise<Answer> {
   const told = { tongues, now: clock.now() };
   const t = tellingOf(told, shop, delivery.as);
-  const worded = (card: Card) => answering(told, delivery, shop, { kind: 'reply', code: null, recorded: false, card });
+  const worded = (said: Card) => {
+    const card = withLinesShown(t, said);
+    return answering(told, delivery, shop, { kind: 'reply', code: null, recorded: false, card });
+  };
   // Of what was loaded for it, too: an answer must not pass for whole.
   const reply = async (card: Card) => worded(withUnread(t.words, card, unreadIn(await executor.look())));
   switch (question.ask) {

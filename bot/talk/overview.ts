@@ -23,6 +23,7 @@ import { type SetUp, setUpOf } from '../cards/set-up.ts';
 import { settingsCard } from '../cards/settings-card.ts';
 import { type Standing, standingOf } from '../cards/standing-card.ts';
 import { cansCard } from '../cards/stock-card.ts';
+import type { Figures } from '../language/figures.ts';
 import type { Words } from '../language/tongues/tongues.ts';
 import type { Host } from './host.ts';
 import { liveSubjects } from './message-subject.ts';
@@ -35,6 +36,7 @@ export interface Voice {
   readonly role: Role;
   /** Where a chat platform rings for them. */
   readonly rings: RingsTo;
+  readonly f: Figures;
   /** The wall clock of this moment. */
   readonly clock: string;
 }
@@ -89,7 +91,7 @@ export function createOverview({ executor, host }: { readonly executor: Executor
       const shop = await executor.look();
       const t = host.telling(shop, name);
       const { language, units, role, rings } = personIn(shop.crew, name ?? '');
-      return { words: t.words, language, units, role, rings: rings ?? 'thread', clock: t.f.timeDown(t.now) };
+      return { words: t.words, language, units, role, rings: rings ?? 'thread', f: t.f, clock: t.f.timeDown(t.now) };
     },
   };
 }

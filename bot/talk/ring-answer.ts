@@ -6,6 +6,7 @@ import { crewStream } from '../../core/ids.ts';
 import type { Log, Messenger, RingingReminder } from '../../core/ports.ts';
 import { unreadIn, unreadUnder } from '../../core/unread.ts';
 import { makeCard } from '../cards/card.ts';
+import { withLinesShown } from '../cards/card-context.ts';
 import { bareReminderCard, howItRings, lateFacts, reminderCard } from '../cards/reminder-cards.ts';
 import { ringsTogether } from '../cards/rings-together.ts';
 import { unreadCard, unreadLines, withUnread } from '../cards/unread-lines.ts';
@@ -33,7 +34,7 @@ export async function ringAnswer(from: Ringing, ringing: RingingReminder): Promi
     const t = from.host.telling(shop, reminder.to[0]);
     const kind = reminder.kind === 'digest' ? 'digest' : 'reminder';
     const head = { at: t.f.iso(now), in: null, as: null, to: reminder.to, key: reminder.numberedKey, code: null };
-    return makeAnswer({ ...head, kind, recorded: !unrecorded, card: bareReminderCard(t, ringing) });
+    return makeAnswer({ ...head, kind, recorded: !unrecorded, card: withLinesShown(t, bareReminderCard(t, ringing)) });
   }
 }
 
@@ -56,23 +57,23 @@ async function answerFor({ executor, host, recordAnswers }: Ringing, ringing: Ri
       ...head,
       kind: 'digest',
       recorded: !ringing.unrecorded,
-      card: {
+      card: withLinesShown(t, {
         ...card,
         facts: [...card.facts, ...lateFacts(t, ringing)],
         lines: [...howItRings(t, ringing), ...unreadLines(t.words, unreadIn(await executor.look())), ...card.lines],
         ping: reminder.to,
-      },
+      }),
     });
   }
   // What is left of it would be told as if it were whole.
   const broken = unreadUnder(shop, reminder.stream);
   if (broken.length > 0) {
-    const card = withUnread(t.words, bareReminderCard(t, ringing), broken);
+    const card = withLinesShown(t, withUnread(t.words, bareReminderCard(t, ringing), broken));
     return makeAnswer({ ...head, kind: 'reminder', recorded: !ringing.unrecorded, card });
   }
-  const card = reminderCard(t, ringing);
+  const card = withLinesShown(t, reminderCard(t, ringing));
   const together = ringsTogether(t, ringing, card);
-  const all = together === undefined ? {} : { together };
+  const all = together === undefined ? {} : { together: { ...together, card: withLinesShown(t, together.card) } };
   return makeAnswer({ ...head, kind: 'reminder', recorded: !ringing.unrecorded, card, ...all });
 }
 

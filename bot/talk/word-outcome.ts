@@ -5,7 +5,7 @@ import type { Outcome, Request } from '../../core/execute.ts';
 import type { PersonName } from '../../core/ids.ts';
 import type { Shop } from '../../core/shop.ts';
 import type { Card } from '../cards/card.ts';
-import type { Telling } from '../cards/card-context.ts';
+import { type Telling, withLinesShown } from '../cards/card-context.ts';
 import { objectionCard, unclearCard } from '../cards/objection-cards.ts';
 import { recordedCard } from '../cards/reply-cards.ts';
 import type { Answer } from './answer.ts';
@@ -30,7 +30,8 @@ export function wordOutcome(told: ToldNow, delivery: Delivery, request: Request,
       return answering(told, delivery, shop, { kind: 'objection', code, recorded: false, ...cards, about });
     }
     case 'unclear': {
-      const card = unclearCard(tellingOf(told, shop, delivery.as), request, outcome.unclear);
+      const t = tellingOf(told, shop, delivery.as);
+      const card = withLinesShown(t, unclearCard(t, request, outcome.unclear));
       const { code } = outcome.unclear;
       return answering(told, delivery, shop, { kind: 'misread', code, recorded: false, card });
     }
@@ -42,10 +43,11 @@ function toldBothWays(
   told: ToldNow,
   shop: Shop,
   name: PersonName,
-  made: (t: Telling) => Card,
+  card: (t: Telling) => Card,
 ): Pick<Answer, 'card' | 'forAll'> {
   const [person, all] = [personIn(shop.crew, name), personIn(shop.crew, '')];
-  const card = made(tellingOf(told, shop, name));
+  const made = (t: Telling) => withLinesShown(t, card(t));
+  const own = made(tellingOf(told, shop, name));
   const isSame = person.language === all.language && person.units === all.units;
-  return isSame ? { card } : { card, forAll: made(tellingOf(told, shop, undefined)) };
+  return isSame ? { card: own } : { card: own, forAll: made(tellingOf(told, shop, undefined)) };
 }

@@ -15,7 +15,8 @@ export function printJson(out: Writable, fileOn: (card: Card) => string | undefi
   return (answer) => {
     const facts = answer.card.facts.map(({ id, label, value, unit }) => ({ id, label, value, unit }));
     const file = fileOn(answer.card);
-    const card = { ...without(answer.card, notOfCard), facts, ...(file === undefined ? {} : { file }) };
+    const actions = answer.card.actions.map(({ id, label, line }) => ({ id, label, line }));
+    const card = { ...without(answer.card, notOfCard), facts, actions, ...(file === undefined ? {} : { file }) };
     out.write(`${JSON.stringify({ ...without(answer, notOfAnswer), card })}\n`);
   };
 }
@@ -36,7 +37,9 @@ export function printPlain(out: Writable): Print {
     const at = DateTime.fromISO(answer.at, { setZone: true }).toFormat('HH:mm');
     const to = answer.key === null || answer.to.length === 0 ? '' : ` @${answer.to.join(' @')}`;
     // What may have been meant has to be read before it is pressed; the other taps say it by their name.
-    const taps = answer.card.actions.map(({ id, line }) => (answer.kind === 'misread' ? `${id} (${line})` : id));
+    const taps = answer.card.actions.map(({ id, line, shown = line }) =>
+      answer.kind === 'misread' ? `${id} (${shown})` : id,
+    );
     const tapLine = taps.length === 0 ? '' : `\n  taps: ${taps.join(', ')}`;
     out.write(`${at} ${marks[answer.kind]}${to} ${withoutTaps(answer)}${tapLine}\n`);
   };

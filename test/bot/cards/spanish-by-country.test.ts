@@ -86,3 +86,20 @@ describe('a line typed', () => {
     expect((await talk.say('@kari: firmada')).recorded).toBe(true);
   });
 });
+
+describe('what a tap says', () => {
+  it.each<[Place, readonly string[], string]>([
+    // The wrong batch: the line to press is told as it would be typed.
+    ['bilbao', ['aire 24C 48%', 'mezclar 2,4kg', 'pesar 3 A 42oz lata 1'], 'pesar 1 A 42oz lata 1'],
+    ['houston', filtered.slice(0, 4).concat('filtrar 1'), 'filtrar 1 a las 08:00 ya'],
+    ['houston', ['mezclar 2kg'], 'aire {air-temperature}F {humidity}%'],
+    ['bilbao', ['mezclar 2kg'], 'aire {air-temperature}C {humidity}%'],
+  ])('given %s and %j, then "%s" is shown, and the tap says the canonical line', async (place, lines, shown) => {
+    await heard(place, lines);
+    const { card, text } = talk.heard.findLast(({ in: line }) => line !== null) ?? expect.fail();
+    const action = card.actions.find((each) => each.shown === shown);
+    expect(text).toContain(`: ${shown}`);
+    expect(action?.line).toMatch(/^[a-z-]+ /);
+    expect(action?.line).not.toBe(shown);
+  });
+});

@@ -1,6 +1,7 @@
 // A third tongue, made from the English folder: every sentence and every typed word in other letters and about 40 % longer. What
 // it does not say in those letters is said by no tongue's folder.
 
+import { linesShownIn } from '../../../bot/language/line-shown.ts';
 import { englishTongue } from '../../../bot/language/tongues/english/tongue.ts';
 import type { Tongue } from '../../../bot/language/tongues/tongue.ts';
 import type { Words } from '../../../bot/language/tongues/tongues.ts';
@@ -81,6 +82,7 @@ export const pseudoTongue: Tongue = {
     const words = deep(englishTongue.words(profile)) as Words;
     return {
       ...words,
+      lineShown: linesShownIn(typed),
       settings: { ...words.settings, languages: { fi: 'Ꝑ' } },
       typed: {
         words: (name) => verbs[name].words,

@@ -4,26 +4,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isRecordAsk } from '../../../bot/language/acts/read-record-question.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
-import type { LineContext } from '../../../bot/language/reading.ts';
 import { writeLine } from '../../../bot/language/write-line.ts';
-import type { Command } from '../../../core/commands.ts';
 import { drawnAt, drawnCommand, drawnStance, drawnZone } from './drawn-commands.ts';
 import { shopAtTen } from './shop-at-ten.ts';
+import { shopWith } from './shop-with.ts';
 import { vocabularyNames } from './vocabulary-names.ts';
-
-function shopWith(command: Command, zone: string): LineContext {
-  const parts =
-    'parts' in command ? command.parts : 'part' in command && command.part !== undefined ? [command.part] : [];
-  const amended = command.verb === 'amend' && command.of.part !== undefined ? [command.of.part] : [];
-  const sheet = command.verb === 'mix' || command.verb === 'open' ? command.sheet : undefined;
-  const set = command.verb === 'set' && command.setting.name === 'sheet' ? [command.setting.sheet] : [];
-  return {
-    ...shopAtTen,
-    zone,
-    parts: [...parts, ...amended],
-    sheetIds: [...(sheet === undefined ? [] : [sheet]), ...set],
-  };
-}
 
 describe('writing a line and reading it back', () => {
   it('given any command, time and stance in any zone, then the line reads back to the last digit', () => {

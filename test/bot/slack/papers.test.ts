@@ -155,7 +155,7 @@ describe('a paper that does not arrive', () => {
     const [card, told] = shop.fake.inChannel('DUKARI').slice(-2);
     expect(card?.text).toContain(`${pdfName} llega aquí enseguida.`);
     expect(told?.text).toContain(`${pdfName} no llegó`);
-    expect(told?.text).toContain('[Pedirlo otra vez]');
+    expect(told?.text).toContain('[Pídalo otra vez]');
   });
 
   test('for all that Slack says, is not called lost: it may be there', async () => {

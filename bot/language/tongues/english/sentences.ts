@@ -3,6 +3,7 @@
 import type { BatchPhase } from '../../../../core/batch/batch.ts';
 import type { PartPhase } from '../../../../core/part/part.ts';
 import type { FactId } from '../../../cards/fact-ids.ts';
+import { linesShownIn } from '../../line-shown.ts';
 import { englishChat } from './chat.ts';
 import { englishFact } from './facts.ts';
 import { englishHoldReason } from './holds.ts';
@@ -24,6 +25,7 @@ import { englishLate, englishRings, englishUnproved } from './rings.ts';
 import { englishSession } from './session.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
+import { englishTyped as englishLines } from './typed.ts';
 import { englishUndo } from './undo.ts';
 
 const facts: Readonly<Record<FactId, string>> = {
@@ -265,6 +267,7 @@ export const english = {
   unproved: englishUnproved,
   late: englishLate,
   undo: englishUndo,
+  lineShown: linesShownIn(englishLines),
 };
 
 export type Words = typeof english;

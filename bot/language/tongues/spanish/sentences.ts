@@ -3,6 +3,7 @@
 import type { BatchPhase } from '../../../../core/batch/batch.ts';
 import type { PartPhase } from '../../../../core/part/part.ts';
 import type { FactId } from '../../../cards/fact-ids.ts';
+import { linesShownIn } from '../../line-shown.ts';
 import type { ButtonId, Words } from '../english/sentences.ts';
 import type { Profile } from '../profile.ts';
 import { spanishChat } from './chat.ts';
@@ -21,6 +22,7 @@ import { spanishSession } from './session.ts';
 import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
 import { type Spoken, spokenIn } from './spoken.ts';
+import { spanishTyped as spanishLines } from './typed.ts';
 import { spanishUnclear } from './unclear.ts';
 import { spanishUndo } from './undo.ts';
 
@@ -232,6 +234,9 @@ const blend: Words['blend'] = {
   induction: { wanted: 'Inducción requerida', given: 'Inducción transcurrida', doneAt: 'Fin de la inducción' },
 };
 
+/** What is typed is the same in every country. */
+const lineShown = linesShownIn(spanishLines);
+
 export function spanishIn(locale: Profile['locale']): Words {
   const say = spokenIn(locale);
   return {
@@ -262,5 +267,6 @@ export function spanishIn(locale: Profile['locale']): Words {
     unproved: spanishUnproved,
     late: spanishLate,
     undo: spanishUndo(say),
+    lineShown,
   };
 }

@@ -81,5 +81,5 @@ export const spanishTyped: Typed = {
     '5m': '5min',
     '10m': '10min',
   },
-  offeredOn: { shift: { on: 'entra', off: 'sale' } },
+  offeredOn: { shift: { on: 'entra', off: 'sale' }, from: { to: 'hasta' } },
 };

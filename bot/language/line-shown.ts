@@ -1,0 +1,63 @@
+// A tap's line as whoever reads it would type it: in their words, units and decimal sign, by the clock of today. The tap
+// itself says the canonical one, to the last digit.
+
+import { methods } from '../../core/methods.ts';
+import { isOwnKey, ownValue } from '../../core/own-key.ts';
+import { settingNames, settingRows } from '../../core/settings.ts';
+import type { Figures } from './figures.ts';
+import { figuresShown } from './line-figures-shown.ts';
+import type { Typed } from './tongues/typed.ts';
+import { isMetalWord } from './trade-words.ts';
+import { vocabulary } from './vocabulary.ts';
+
+export type LineShown = (line: string, f: Figures) => string;
+
+const pieces = /"(?:[^"\\]|\\.)*"|\S+/g;
+
+/** Made once a tongue. */
+export function linesShownIn(tongue: Typed): LineShown {
+  const printed = firstSpellings(tongue);
+  const { atHour, atOne } = tongue.times;
+  return (line, f) => {
+    const all = line.match(pieces) ?? [];
+    const [verb = ''] = all;
+    const own = isOwnKey(vocabulary, verb) ? (tongue.offeredOn[verb] ?? {}) : {};
+    const said = all.map((piece, i) => {
+      const next = all[i + 1] ?? '';
+      if (/^["{]/.test(piece) || isName(all, i, piece, all[i - 1] ?? '')) return piece;
+      if (i === 0 && isOwnKey(vocabulary, verb)) return tongue.verbs[verb].words[0] ?? verb;
+      if (i === 1 && verb === 'set') return printed.get(`set ${piece}`) ?? printed.get(piece) ?? piece;
+      if (piece === 'at' && isInstant(next)) return (hourOf(next, f) === 1 ? atOne : atHour)?.join(' ') ?? piece;
+      if (isInstant(piece) && all[i - 1] === 'at') return f.typed(piece);
+      return ownValue(own, piece) ?? printed.get(piece) ?? piece;
+    });
+    return figuresShown(said, f).join(' ');
+  };
+}
+
+/** As it was given, though it be spelt like a word that the readers know. */
+function isName([verb, setting = '']: readonly string[], i: number, piece: string, before: string): boolean {
+  if (verb === 'set' && i > 1) {
+    const kind = isOwnKey(settingRows, setting) ? settingRows[setting].kind : undefined;
+    return kind === 'people' || (kind === 'roles' && i % 2 === 0);
+  }
+  return ['lot', 'serial', 'job', 'customer'].includes(before) || (before === 'metal' && !isMetalWord(piece));
+}
+
+const isInstant = (piece: string): boolean => /^\d{4}-\d\d-\d\dT/.test(piece);
+const hourOf = (instant: string, f: Figures): number => Number.parseInt(f.typed(instant), 10);
+
+/** Of each word that the readers know. What is offered is spelt with its accents. */
+function firstSpellings({ verbs, terms, meanings, settings, methods: ways, offered }: Typed) {
+  const rows: readonly (readonly [string, string | undefined])[] = [
+    ...Object.values(vocabulary).map(
+      ({ name }) => [name, verbs[name].words.find((word) => !word.includes(' '))] as const,
+    ),
+    ...Object.entries(meanings).map(([meaning, words]) => [meaning, words.split(' ')[0]] as const),
+    ...Object.entries(terms).map(([concept, { typed }]) => [concept, typed.split(' ')[0]] as const),
+    ...settingNames.map((name) => [`set ${name}`, settings[name].typed?.split(', ')[0]] as const),
+    ...methods.map((method) => [method, ways[method].name] as const),
+    ...Object.entries(offered),
+  ];
+  return new Map(rows.flatMap(([word, said]) => (said === undefined || said === '' ? [] : [[word, said] as const])));
+}
