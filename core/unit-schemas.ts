@@ -5,6 +5,7 @@ import * as units from './units.ts';
 
 export const Grams = z.number().transform((value) => units.grams(value));
 export const Litres = z.number().transform((value) => units.litres(value));
+export const KilogramsPerLitre = z.number().transform((value) => units.kilogramsPerLitre(value));
 export const Celsius = z.number().transform((value) => units.celsius(value));
 export const Percent = z.number().transform((value) => units.percent(value));
 export const EpochMs = z.number().transform((value) => units.epochMs(value));

@@ -63,6 +63,7 @@ export function openedCanCard(t: Telling, status: CanNow): Card {
   const { can } = status;
   const lines = [
     material.canNumber(can.number),
+    ...(can.sold === undefined ? [] : [material.byDensity(can.sold.litres, can.openedGrams, t.f)]),
     ...preStirLines(t, status),
     ...lidOffLines(t, status),
     ...(can.handling === 'whole' ? [material.wholeNow] : []),

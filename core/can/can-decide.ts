@@ -1,5 +1,6 @@
 // What follows from a command about a can: its events, or why not.
 
+import { massFromVolume } from '../calc/density.ts';
 import type { CommandOf } from '../commands.ts';
 import { personIn } from '../crew/crew.ts';
 import { localDay } from '../crew/local-day.ts';
@@ -10,6 +11,8 @@ import type { EventBody, NewEvent } from '../history.ts';
 import { type CanNumber, canStream } from '../ids.ts';
 import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
+import type { Sheet } from '../products/sheet.ts';
+import { componentDensity } from '../products/sheet-density.ts';
 import { sheetMeant } from '../products/shelf.ts';
 import { judge } from '../rules.ts';
 import { lastSaid } from '../settled.ts';
@@ -21,9 +24,11 @@ import { checkRules, openRules } from './can-rules.ts';
 
 export function decideOpen(shop: Shop, said: Said<CommandOf<'open'>>): Decision {
   const { command, at } = said;
-  const { component, lot, grams, litres, expires, handling } = command;
+  const { component, lot, litres, expires, handling } = command;
   const sheet = sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet, command.sheet);
   if (isFailed(sheet)) return unclear(sheet.failed);
+  const weight = weightOf(command, sheet);
+  if (isFailed(weight)) return unclear(weight.failed);
   const can = shop.nextNumber;
   const body: EventBody = {
     type: 'CanOpened',
@@ -31,13 +36,23 @@ export function decideOpen(shop: Shop, said: Said<CommandOf<'open'>>): Decision 
     component,
     sheet,
     lot,
-    grams,
+    ...weight,
     ...known({ litres, expires, handling }),
   };
   const situation = { sheet, component, handling, lot, expires, onDate: localDay(shop.crew.zone, at) };
   return judge(shop, said, openRules, [situation], (saidWith) => [
     { streams: [canStream(can)], happenedAt: at, body, saidWith },
   ]);
+}
+
+/** As said, or by the sheet's density: cans are sold by the gallon. */
+function weightOf({ grams, litres, component }: CommandOf<'open'>, sheet: Sheet) {
+  if (grams !== undefined) return { grams };
+  const kilogramsPerLitre = componentDensity(sheet, component);
+  const none = failed<Unclear>({ code: 'no-densities', sheet: sheet.id });
+  if (litres === undefined || kilogramsPerLitre === undefined) return none;
+  const filled = massFromVolume(litres, kilogramsPerLitre);
+  return isFailed(filled) ? none : { grams: filled, kilogramsPerLitre };
 }
 
 /** Which can is meant: the one named, or the only live one that `fits`. */

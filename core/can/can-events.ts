@@ -3,7 +3,7 @@
 import { z } from 'zod';
 import { components } from '../components.ts';
 import { FrozenSheet } from '../products/frozen-sheet.ts';
-import { Grams, Litres } from '../unit-schemas.ts';
+import { Grams, KilogramsPerLitre, Litres } from '../unit-schemas.ts';
 
 export const Component = z.enum(components);
 
@@ -20,8 +20,10 @@ export const CanOpened = z.object({
   sheet: FrozenSheet,
   lot: z.string(),
   grams: Grams,
-  /** Brimful, by its label. */
+  /** Brimful, by its label; beside a density, of what is in it. */
   litres: Litres.optional(),
+  /** The sheet's, where the weight comes of the volume by it. */
+  kilogramsPerLitre: KilogramsPerLitre.optional(),
   /** ISO, the last day. */
   expires: z.string().optional(),
   handling: z.enum(['gas', 'whole']).optional(),

@@ -7,7 +7,7 @@ import type { Entry } from '../history.ts';
 import { type BatchNumber, type CanNumber, numberIn, type PersonName } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { foldRings, type RingLog } from '../ring-log.ts';
-import { type EpochMs, type Grams, grams, type Litres } from '../units.ts';
+import { type EpochMs, type Grams, grams, type KilogramsPerLitre, type Litres } from '../units.ts';
 import type { Handling } from '../verbs/said.ts';
 import type { FromCan } from './can-events.ts';
 
@@ -25,7 +25,10 @@ export interface Can {
   readonly lot: string;
   /** In it when it was opened. */
   readonly openedGrams: Grams;
+  /** Brimful. */
   readonly litres: Litres | undefined;
+  /** What was in it by volume, where nobody weighed it. */
+  readonly sold: { readonly litres: Litres; readonly kilogramsPerLitre: KilogramsPerLitre } | undefined;
   readonly expires: string | undefined;
   readonly handling: Handling | undefined;
   readonly openedAt: EpochMs;
@@ -47,13 +50,16 @@ export interface Can {
 export function foldCan(entries: readonly Entry[]): Can | undefined {
   const opening = entries.find((entry) => entry.fact.type === 'CanOpened');
   if (opening?.fact.type !== 'CanOpened') return undefined;
-  const { can: number, component, sheet, lot, litres, expires, handling } = opening.fact;
+  const { can: number, component, sheet, lot, litres, expires, handling, kilogramsPerLitre } = opening.fact;
+  const isSold = litres !== undefined && kilogramsPerLitre !== undefined;
   let can: Can = {
     number,
     component,
     sheet,
     lot,
-    litres,
+    // A can filled to its brim would have no headspace, and too little gas.
+    litres: isSold ? undefined : litres,
+    sold: isSold ? { litres, kilogramsPerLitre } : undefined,
     expires,
     handling,
     openedGrams: opening.fact.grams,

@@ -12,15 +12,15 @@ export const canVerbs = {
     {
       component,
       lot: text('lot', { required: true, behind: 'lot' }),
-      grams: mass('can-mass', { required: true, amend: true }, { units: ['kg', 'lb', 'g'] }),
-      /** Of the can, brimful, where its label says it. */
+      grams: mass('can-mass', { amend: true }, { units: ['kg', 'lb', 'g'] }),
+      /** Of the can, brimful, where its label says it; without a weight, of what is in it. */
       litres: volume('can-volume'),
       /** The last day: `2026-12-31`. */
       expires: day('expiry', { behind: 'exp' }),
       sheet: sheet('sheet'),
       handling: choice('handling', handlings),
     },
-    { leaves: { type: 'CanOpened' }, on: 'can' },
+    { leaves: { type: 'CanOpened' }, on: 'can', oneOf: ['grams', 'litres'] },
   ),
   /** The lid comes off again. */
   lid: verb({ can }, { leaves: { type: 'LidOff' }, plain: true }),

@@ -1,5 +1,5 @@
 // `open A lot 7731 5kg exp 2026-12 gas`: which part, its lot, how much; by which sheet, until when it lasts, how big the
-// can is, and what is at hand. What follows `lot` and `exp` is taken first: a lot may look like a time or a weight.
+// can is (without a weight: how much is in it), and what is at hand. What follows `lot` and `exp` is taken first: a lot may look like a time or a weight.
 
 import type { CommandOf } from '../../../core/commands.ts';
 import type { Component } from '../../../core/components.ts';
@@ -51,19 +51,25 @@ function commandOf(act: ActLine, filled: Filling, { lot, expires }: Labelled): C
     return { code: 'incomplete', needs: ['component'], tries: ['A', 'B'].map((letter) => withLetter(act, letter)) };
   }
   if (lot === undefined) return { code: 'incomplete', needs: ['lot'] };
-  if (grams === undefined) return { code: 'incomplete', needs: ['can-mass'] };
+  const held = heldIn(grams, litres);
+  if (held === undefined) return { code: 'incomplete', needs: ['can-mass'] };
   const sheet = sheetFrom(act, filled.words);
   if (typeof sheet === 'object') return sheet;
   return {
     verb: 'open',
     component,
     lot,
-    grams,
-    ...(litres !== undefined && { litres }),
+    ...held,
     ...(expires !== undefined && { expires }),
     ...(sheet !== undefined && { sheet }),
     ...(handling !== undefined && { handling }),
   };
+}
+
+/** A can sold by the gallon may say no weight. */
+function heldIn(grams: Grams | undefined, litres: Litres | undefined) {
+  if (grams === undefined) return litres === undefined ? undefined : { litres };
+  return { grams, ...(litres !== undefined && { litres }) };
 }
 
 function withLetter(act: ActLine, letter: string): string {

@@ -43,7 +43,7 @@ function readDay(act: ActLine): Question | Fault {
   const word = first?.kind === 'word' ? first.word : '';
   if (first === undefined || word === 'today') return { ask: 'day', day: { kind: 'today' } };
   if (word === 'yesterday') return { ask: 'day', day: { kind: 'yesterday' } };
-  const date = readDate(first.text);
+  const date = readDate(first.kind === 'word' ? word : first.text);
   if (date === undefined) return { code: 'left-over', token: first, needs: ['day'] };
   if (date === 'no-such-time') return { code: 'impossible', token: first, needs: ['day'] };
   const two = (value: number): string => String(value).padStart(2, '0');

@@ -65,7 +65,7 @@ export function weekNumbered(token: Token, { context }: OnLine): SpanAsked | und
 }
 
 export function dateOf(token: Token): string | Fault {
-  const date = readDate(token.text);
+  const date = readDate(token.kind === 'word' ? token.word : token.text);
   if (date === undefined) return { code: 'left-over', token, needs: ['span'] };
   if (date === 'no-such-time') return { code: 'impossible', token, needs: ['span'] };
   const two = (value: number): string => String(value).padStart(2, '0');

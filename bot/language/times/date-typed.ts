@@ -43,7 +43,7 @@ export function dateTypedFrom(
   return inFigures(tokens, from, typed) ?? inLetters(tokens, from, typed, beside);
 }
 
-/** Every day in them as one word, `2026-03-02`. `from 1 March to 7 March 2025` is of one year, `to 7 March` comes after its `from`. */
+/** Every day in them as one word that means `2026-03-02`. `from 1 March to 7 March 2025` is of one year, `to 7 March` comes after its `from`. */
 export function withDates(tokens: readonly Token[], typed: OnLine): readonly Token[] | Fault {
   const read: Token[] = [];
   const days = tokens.map((_, i) => dateTypedFrom(tokens, i, typed));
@@ -58,7 +58,9 @@ export function withDates(tokens: readonly Token[], typed: OnLine): readonly Tok
     since = day?.date ?? dated[i] ?? since;
     const { start } = token;
     const end = tokens[(day?.to ?? 0) - 1]?.end ?? token.end;
-    read.push(day === undefined ? token : { kind: 'word', word: day.date, text: day.date, start, end });
+    read.push(
+      day === undefined ? token : { kind: 'word', word: day.date, text: typed.line.slice(start, end), start, end },
+    );
     i = day?.to ?? i + 1;
   }
   return read;

@@ -11,9 +11,10 @@ import { virtualClock } from '../../../bot/time/clocks.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { epochMs } from '../../../core/units.ts';
 import { demoCrew, demoShelf } from '../../core/given.ts';
+import { walkShelf } from '../../core/walk-shelf.ts';
 
 /** A conversation from 8:00 on, as omar, who leads. */
-function talk() {
+function talk(shelf = demoShelf, crewFile = demoCrew) {
   const clock = virtualClock(epochMs(Date.UTC(2026, 2, 2, 8)));
   const rung: Answer[] = [];
   const frontEnd = {
@@ -28,8 +29,8 @@ function talk() {
     error: (event: string, details?: object) => expect.fail(`${event} ${JSON.stringify(details)}`),
   };
   const store = openSqliteStore(':memory:');
-  const { host, overview, ringer } = wire({ store, clock, log, crewFile: demoCrew, shelf: demoShelf, frontEnd });
-  const terminal = createTerminal({ host, overview, clock, tongues: shipped, crewFile: demoCrew, as: 'omar' });
+  const { host, overview, ringer } = wire({ store, clock, log, crewFile, shelf, frontEnd });
+  const terminal = createTerminal({ host, overview, clock, tongues: shipped, crewFile, as: 'omar' });
   let lines = 0;
   const say = async (line: string): Promise<Answer> => {
     lines += 1;
@@ -233,3 +234,49 @@ it('given a day with cans, then lots, what was taken, and what pots went through
   expect(lines).toContain('Batch 2: 59 g of Part B added to bring it back');
   expect(lines).toContain('Batch 2: uncovered for 7 min');
 });
+
+const omarIn = (language: string) => ({
+  ...demoCrew,
+  people: demoCrew.people.map((person) => (person.name === 'omar' ? { ...person, language } : person)),
+});
+
+// 3.785 L of Part A at 0.95 kg/L, 3.8 L of Part B at 0.92 kg/L.
+it.each([
+  ['en', 'open A lot 7731 1gal exp 2026-12 gas clear', "3.79 L, 3596 g by the sheet's density."],
+  ['en', 'open B lot 7731 3.8L clear', "3.8 L, 3496 g by the sheet's density."],
+  ['es', 'abrir A lote 7731 1gal cad 2026-12 gas clear', '3,79 L: 3596 g por la densidad de la ficha.'],
+])(
+  'given a can that is sold by volume, when it is opened (%s), then it weighs by the density',
+  async (language, line, told) => {
+    const { say } = talk(demoShelf, omarIn(language));
+    const opened = await say(line);
+    expect(opened.recorded).toBe(true);
+    expect(opened.card.lines).toContain(told);
+    // Nobody knows how big it is to the brim.
+    expect(value(opened, 'headspace')).toBeUndefined();
+  },
+);
+
+it.each([
+  [
+    'en',
+    'open A lot 7731 1gal gas no-litres',
+    'The sheet no-litres gives no densities, so litres cannot become grams. Say it in kg.',
+  ],
+  [
+    'es',
+    'abrir A lote 7731 1gal gas no-litres',
+    'La ficha no-litres no da densidades: el volumen no se puede pasar a peso. Dígalo en kg.',
+  ],
+])(
+  'given a sheet without densities, when such a can is opened (%s), then its weight is asked for',
+  async (language, line, why) => {
+    const { say } = talk(walkShelf, omarIn(language));
+    const asked = await say(line);
+    expect([asked.recorded, asked.code]).toEqual([false, 'no-densities']);
+    expect([asked.card.title, ...asked.card.lines].join(' ')).toContain(why);
+    const opened = await say(line.replace('1gal', '1gal 3.6kg'));
+    expect(opened.recorded).toBe(true);
+    expect(value(opened, 'can-left')).toBe(3600);
+  },
+);

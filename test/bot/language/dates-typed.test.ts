@@ -112,8 +112,12 @@ describe('days as typed', () => {
     ['en-GB', 'day 31/02/2026', 'impossible'],
     ['es-ES', 'día 31 de febrero', 'impossible'],
     ['en-GB', 'week 54', 'left-over'],
+    ['en-GB', 'day today 2 March', 'left-over'],
     ['en-GB', 'open A lot 7731 5kg exp 6 December', 'incomplete'],
   ])('%s: %s is no day', (locale, line, code) => {
-    expect(readIn(locale, line)).toMatchObject({ misread: { code } });
+    const reading = readIn(locale, line);
+    expect(reading).toMatchObject({ misread: { code } });
+    // As typed, and not as it was understood.
+    if (reading.kind === 'misread') expect(line).toContain(reading.misread.token);
   });
 });

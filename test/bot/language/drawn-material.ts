@@ -50,6 +50,10 @@ export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
     },
     { requiredKeys: ['verb', 'component', 'lot', 'grams'] },
   ),
+  fc.record(
+    { verb: only('open'), component, lot, litres: volume, expires: day },
+    { requiredKeys: ['verb', 'component', 'lot', 'litres'] },
+  ),
   ofCan('lid'),
   ofCan('blanket'),
   ofCan('check'),

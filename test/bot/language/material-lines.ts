@@ -39,6 +39,11 @@ export const materialLines: readonly TypedLine[] = [
     ...{ verb: 'open', component: 'part-b', lot: 'B-22/7', sheet: 'demo-build' },
     ...{ grams: gramsFromPounds(11), litres: litresFromUsGallons(1) },
   }),
+  act('open A lot 7731 1gal exp 2026-12 gas', {
+    ...{ verb: 'open', component: 'part-a', lot: '7731', litres: litresFromUsGallons(1) },
+    ...{ expires: '2026-12-31', handling: 'gas' },
+  }),
+  act('open B lot 7731 3,8l', { verb: 'open', component: 'part-b', lot: '7731', litres: litres(3.8) }),
   act('open A lot 9:40 5kg', { ...openA, lot: '9:40' }),
   act('open A lot “77 31” 5kg', { ...openA, lot: '77 31' }),
   miss('open lot 7731 5kg', 'incomplete', '', 'open A lot 7731 5kg'),

@@ -3,6 +3,7 @@ import {
   celsius,
   grams,
   litres,
+  litresFromUsGallons,
   metresPerSecond,
   micrometres,
   minutes,
@@ -48,6 +49,10 @@ export const spanishLines: readonly TypedLine[] = [
   act('tapar 1', { verb: 'cover', batch: 1 }),
   act('abrir lata A lote 7731 5kg caduca 2026-12 nitrógeno', {
     ...{ verb: 'open', component: 'part-a', lot: '7731', grams: grams(5000) },
+    ...{ expires: '2026-12-31', handling: 'gas' },
+  }),
+  act('abrir A lote 7731 1gal cad 2026-12 gas', {
+    ...{ verb: 'open', component: 'part-a', lot: '7731', litres: litresFromUsGallons(1) },
     ...{ expires: '2026-12-31', handling: 'gas' },
   }),
   act('destapar lata 3', { verb: 'lid', can: 3 }),

@@ -82,6 +82,8 @@ export const englishMaterial = {
   handling: { gas: 'gas at hand', whole: 'to be used whole' } satisfies Record<Handling, string>,
   canOpened: (can: number, component: Component, lot: string) =>
     `Can ${can}: ${englishComponents[component]}, lot ${lot}`,
+  byDensity: (sold: Litres, filled: Grams, f: Figures) =>
+    `${f.volume(sold)}, ${f.mass(filled)} by the sheet's density.`,
   canNumber: (can: number) => `Write ${can} on the can.`,
   lidOffSince: (at: EpochMs, f: Figures) => `Lid off since ${f.timeDown(at)}. Gas over it, lid on, then say blanket.`,
   wholeNow: 'To be used whole: what is left after the pour needs gas all the same.',

@@ -80,6 +80,7 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   component: spanishComponents,
   handling: { gas: 'gas a mano', whole: 'se gasta entera' },
   canOpened: (can, component, lot) => `Lata ${can}: ${spanishComponents[component]}, lote ${lot}`,
+  byDensity: (sold, filled, f) => `${f.volume(sold)}: ${f.mass(filled)} por la densidad de ${say.the('sheet')}.`,
   canNumber: (can) => `Escriba ${can} en la lata.`,
   lidOffSince: (at, f) => told`Destapada desde ${theTime(f, at)}. Meta gas, tape y escriba gas puesto.`,
   wholeNow: 'Se gasta entera: si sobra algo después de verter, pide gas igual.',
