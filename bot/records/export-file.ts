@@ -1,12 +1,17 @@
 // The record's rows as a file: CSV that a spreadsheet opens right, or one JSON object a line.
 
-import { type ExportRow, exportColumns } from '../../core/records/export-rows.ts';
+import { ownValue } from '../../core/own-key.ts';
+import { type Cell, type ExportColumn, type ExportRow, exportColumns } from '../../core/records/export-rows.ts';
 import type { ExportForm } from '../../core/records/record-questions.ts';
+import type { Telling } from '../cards/card-context.ts';
 
-export async function exportText(rows: readonly ExportRow[], form: ExportForm): Promise<string> {
+type Reader = Pick<Telling, 'words' | 'f'>;
+
+/** A spreadsheet is somebody's to read; a program reads the same lines wherever it is. */
+export async function exportText(rows: readonly ExportRow[], form: ExportForm, t: Reader): Promise<string> {
   switch (form) {
     case 'csv':
-      return csvOf(rows);
+      return csvOf(rows, t);
     case 'jsonl':
       // Every column stands in every line, so that whoever reads it sees the same shape throughout.
       return rows
@@ -19,12 +24,26 @@ export async function exportText(rows: readonly ExportRow[], form: ExportForm): 
   }
 }
 
-/** RFC 4180 with a byte order mark, by which spreadsheets tell that it is UTF-8. */
-async function csvOf(rows: readonly ExportRow[]): Promise<string> {
+/** RFC 4180 with a byte order mark, by which spreadsheets tell that it is UTF-8; apart by `;` where a comma is the decimal sign. */
+async function csvOf(rows: readonly ExportRow[], { words, f }: Reader): Promise<string> {
+  const { heads, states } = words.records.export;
+  const sign = f.decimal(0.5).charAt(1);
+  const said = (name: ExportColumn, value: Cell): Cell => {
+    if (typeof value === 'number') return String(value).replace('.', sign);
+    return name === 'state' ? (ownValue(states, value ?? '') ?? value) : value;
+  };
   const { stringify } = await import('csv-stringify/sync');
   return stringify(
-    rows.map((row) => exportColumns.map((name) => cellOf(row[name]))),
-    { header: true, columns: [...exportColumns], bom: true, record_delimiter: 'windows' },
+    rows.map((row) =>
+      exportColumns.map((name) =>
+        typeof row[name] === 'number' ? said(name, row[name]) : cellOf(said(name, row[name])),
+      ),
+    ),
+    {
+      header: true,
+      columns: exportColumns.map((name) => heads[name] ?? name),
+      ...{ bom: true, record_delimiter: 'windows', delimiter: sign === ',' ? ';' : ',' },
+    },
   );
 }
 

@@ -108,7 +108,7 @@ async function exported(
   const envelopes = await Promise.all(streams.map((stream) => store.eventsUnder(crew, stream)));
   const rows = exportRows(envelopes, span, t.shop.crew.zone);
   const days = span.first === span.last ? span.first : `${span.first}_${span.last}`;
-  const text = await exportText(rows, form);
+  const text = await exportText(rows, form, t);
   // A file of nothing is nothing to hand out.
   if (text === '') return makeCard(records.exported(0), 'plain');
   return makeCard(records.exported(rows.length), 'plain', {

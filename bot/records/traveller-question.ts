@@ -48,7 +48,7 @@ export async function writeTraveller(
   const what = 'part' in of ? of.part : `job-${of.job}`;
   return makeCard(records.traveller(what), 'good', {
     lines: [records.pages(pages), records.lastHash(end.seq, end.hash)],
-    paper: papers.put('travellers', `traveller-${what}.pdf`, pdf),
+    paper: papers.put('travellers', `${records.paper.file}-${what}.pdf`, pdf),
     paperAgain: tap(t, 'ask-again', `traveller ${'part' in of ? of.part : `job ${JSON.stringify(of.job)}`}`),
   });
 }

@@ -2,6 +2,7 @@
 // infinitive. Lines typed, text heard. Invented.
 
 import { afterEach, describe, expect, it } from 'vitest';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import type { Answer } from '../../../bot/talk/answer.ts';
 import type { UnitSystem } from '../../../core/crew/unit-system.ts';
 import { demoCrew } from '../../core/given.ts';
@@ -101,5 +102,22 @@ describe('what a tap says', () => {
     expect(text).toContain(`: ${shown}`);
     expect(action?.line).toMatch(/^[a-z-]+ /);
     expect(action?.line).not.toBe(shown);
+  });
+});
+
+describe('a record proved', () => {
+  it.each<[Place, string]>([
+    ['bilbao', 'la última: 8:00;'],
+    ['houston', 'la última: 8:00 a.m.;'],
+  ])('given %s, then its last entry is told as "%s"', async (place, sentence) => {
+    expect((await heard(place, ['aire 24C 48%', 'verificar'])).replaceAll('\u00a0', ' ')).toContain(sentence);
+  });
+
+  it.each<[Place, string]>([
+    ['bilbao', 'hoja de ruta'],
+    ['monterrey', 'hoja viajera'],
+  ])('given %s, then a hash given on paper was given in a %s', (place, paper) => {
+    const [language] = places[place];
+    expect(shipped.wordsIn(language).records.givenFound(1)).toContain(paper);
   });
 });

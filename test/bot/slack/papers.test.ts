@@ -153,8 +153,8 @@ describe('a paper that does not arrive', () => {
     shop.fake.fail('files.completeUploadExternal', { is: 'refused', error: 'file_not_found' });
     await shop.writes('hoja de ruta impeller-7');
     const [card, told] = shop.fake.inChannel('DUKARI').slice(-2);
-    expect(card?.text).toContain(`${pdfName} llega aquí enseguida.`);
-    expect(told?.text).toContain(`${pdfName} no llegó`);
+    expect(card?.text).toContain('hoja-de-ruta-impeller-7.pdf llega aquí enseguida.');
+    expect(told?.text).toContain('hoja-de-ruta-impeller-7.pdf no llegó');
     expect(told?.text).toContain('[Pídalo otra vez]');
   });
 

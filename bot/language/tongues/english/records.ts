@@ -1,5 +1,6 @@
 // Answers about the past, in English: stretches of days, traces, the solvent ledger, proof, paper.
 
+import type { ExportColumn } from '../../../../core/records/export-rows.ts';
 import type { ThrownWhy } from '../../../../core/records/material.ts';
 import type { LedgerField, RetentionId } from '../../../../core/records/retention.ts';
 import type { BarKind } from '../../../../core/records/timeline.ts';
@@ -104,6 +105,11 @@ export const englishRecords = {
   noLimits: 'No limit is set: set voc-limit 300kg/month.',
   solventNoted: (material: string, amount: string) => `${material}: ${amount} noted`,
 
+  export: {
+    /** A column without one goes by its own name. */
+    heads: {} as Readonly<Partial<Record<ExportColumn, string>>>,
+    states: {} as Readonly<Record<string, string>>,
+  },
   exported: (rows: number) => `Exported: ${rows} events`,
   written: (where: string) => `Written: ${where}`,
   exportHow:
@@ -203,6 +209,8 @@ export const englishRecords = {
   },
 
   paper: {
+    /** Begins the file's name. */
+    file: 'traveller',
     title: 'Traveller',
     part: 'Part',
     product: 'Product',

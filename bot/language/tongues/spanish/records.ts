@@ -111,6 +111,44 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   noLimits: `No hay límite fijado: fijar límite cov ${say.locale === 'es-US' ? '660lb' : '300kg'}/mes.`,
   solventNoted: (material, amount) => `${spanishMaterialName(material)}: anotados ${amount}`,
 
+  export: {
+    heads: {
+      event: 'anotación',
+      happened_at: 'ocurrido',
+      recorded_at: 'anotado',
+      by: 'quién',
+      type: 'tipo',
+      state: 'estado',
+      batch: 'mezcla',
+      part: 'pieza',
+      can: 'lata',
+      place: 'lugar',
+      part_a_g: 'parte_a_g',
+      part_b_g: 'parte_b_g',
+      mass_g: 'masa_g',
+      volume_l: 'volumen_l',
+      temperature_degC: 'temperatura_C',
+      humidity_percent: 'humedad_%',
+      film_state: 'película',
+      film_um: 'película_um',
+      film_mean_um: 'película_media_um',
+      method: 'método',
+      cure_way: 'curado_en',
+      serial: 'serie',
+      job: 'orden',
+      customer: 'cliente',
+      material: 'material',
+      lot: 'lote',
+      reason: 'motivo',
+      despite: 'pese_a',
+      permitted: 'permiso',
+      corrected_by: 'corregido_por',
+      corrected_at: 'corregido',
+      corrected_why: 'corregido_porque',
+      hash: 'huella',
+    },
+    states: { stands: 'vigente', late: 'tardía', corrected: 'corregida', undone: 'anulada' },
+  },
   exported: (rows) => `Exportado: ${counted(rows, 'anotación', 'anotaciones')}`,
   written: (where) => `Escrito: ${where}`,
   exportHow:
@@ -122,12 +160,12 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   verified: 'El registro está íntegro',
   broken: 'El registro no cuadra',
   verifiedLines: (events, time) =>
-    `${counted(events, 'anotación', 'anotaciones')}, la última de ${time}; cada una da su propia huella y sigue a la anterior.`,
+    `${counted(events, 'anotación', 'anotaciones')}, la última: ${time}; cada una da su propia huella y sigue a la anterior.`,
   verifiedEmpty: 'Todavía no hay nada anotado.',
   givenFound: (count) =>
     count === 1
-      ? '1 huella dada en un resumen o en una hoja de ruta sigue donde estaba.'
-      : `${count} huellas dadas en resúmenes y hojas de ruta siguen donde estaban.`,
+      ? `1 huella dada en un resumen o en ${say.a('traveller')} sigue donde estaba.`
+      : `${count} huellas dadas en resúmenes y ${say.many('traveller')} siguen donde estaban.`,
   edited: (seq, type, stream) => `La anotación ${seq} (${type}, ${stream}) fue cambiada: ya no da su propia huella.`,
   missing: (from, to) => (from === to ? `Falta la anotación ${from}.` : `Faltan las anotaciones ${from} a ${to}.`),
   replaced: (seq, type, stream) =>
@@ -137,7 +175,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   givenDiffers: (seq) => `La huella que se dio de la anotación ${seq} no es la que hay ahora.`,
   hashFound: (hash, seq, time) => told`${hash} está en la anotación ${seq}, escrita ${time}.`,
   hashNotFound: (hash) =>
-    `${hash} no está en este registro: le cortaron el final, se hizo de nuevo, o la huella es de otra cuadrilla.`,
+    `${hash} no está en este registro: le cortaron el final, se hizo de nuevo, o la huella es de otro registro.`,
   proofLimits: 'Esto muestra cambios posteriores a una huella dada. No puede mostrar lo que nunca se escribió.',
 
   backedUp: (file) => `Copiado: ${file}`,
@@ -212,6 +250,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   },
 
   paper: {
+    file: say.one('traveller').replaceAll(' ', '-'),
     title: capital(say.one('traveller')),
     part: 'Pieza',
     product: 'Producto',
