@@ -1,6 +1,6 @@
 // Who is on shift, and who has handed over to whom. Until the other takes over by name, both are pinged.
 
-import { isFor } from '../event-readers.ts';
+import { type FactFor, isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { PersonName } from '../ids.ts';
 import type { EpochMs } from '../units.ts';
@@ -20,33 +20,33 @@ export interface Shifts {
   readonly handovers: readonly Handover[];
 }
 
+const nobodyYet: Shifts = { onShift: new Map(), handovers: [] };
+
 export function foldShifts(entries: readonly Entry[]): Shifts {
-  const onShift = new Map<PersonName, EpochMs>();
-  let handovers: readonly Handover[] = [];
-  for (const { fact, by, happenedAt: at } of entries) {
-    if (!isFor('shifts', fact)) continue;
-    switch (fact.type) {
-      case 'ShiftBegun':
-        onShift.set(by, at);
-        break;
-      case 'ShiftEnded':
-        onShift.delete(by);
-        break;
-      case 'HandedOver':
-        handovers = [...handovers, { from: by, to: fact.to, at, everything: fact.everything, takenAt: undefined }];
-        break;
-      case 'TakenOver':
-        handovers = handovers.map((each) =>
-          each.to === by && each.takenAt === undefined ? { ...each, takenAt: at } : each,
-        );
-        break;
-      default: {
-        const never: never = fact;
-        return never;
-      }
+  return entries.reduce((shifts, entry) => {
+    const { fact } = entry;
+    return isFor('shifts', fact) ? withFact(shifts, fact, entry) : shifts;
+  }, nobodyYet);
+}
+
+function withFact({ onShift, handovers }: Shifts, fact: FactFor<'shifts'>, { by, happenedAt: at }: Entry): Shifts {
+  switch (fact.type) {
+    case 'ShiftBegun':
+      return { onShift: new Map([...onShift, [by, at]]), handovers };
+    case 'ShiftEnded':
+      return { onShift: new Map([...onShift].filter(([name]) => name !== by)), handovers };
+    case 'HandedOver': {
+      const handover = { from: by, to: fact.to, at, everything: fact.everything, takenAt: undefined };
+      return { onShift, handovers: [...handovers, handover] };
     }
+    case 'TakenOver':
+      return {
+        onShift,
+        handovers: handovers.map((each) =>
+          each.to === by && each.takenAt === undefined ? { ...each, takenAt: at } : each,
+        ),
+      };
   }
-  return { onShift, handovers };
 }
 
 /** Whom a ping reaches that began with `person` at `since`: handovers after that move it on. */

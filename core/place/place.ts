@@ -1,7 +1,7 @@
 // A place (the room, a booth) as the fold of its readings.
 
 import type { TemperatureLog, TemperatureReading } from '../calc/clock.ts';
-import { isFor } from '../event-readers.ts';
+import { type FactFor, isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { PlaceName } from '../ids.ts';
 import type { RingLog } from '../ring-log.ts';
@@ -29,28 +29,21 @@ export function foldPlace(name: PlaceName, entries: readonly Entry[]): Place {
   const air: AirReading[] = [];
   const surfaces: TemperatureReading[] = [];
   const lowest: { from: EpochMs; to: EpochMs; celsius: Celsius }[] = [];
-  for (const { fact, happenedAt, by } of entries) {
-    if (!isFor('place', fact)) continue;
+  const take = (fact: FactFor<'place'>, { happenedAt: at, by }: Entry): number => {
     switch (fact.type) {
-      case 'AirRead':
-        air.push({
-          at: happenedAt,
-          celsius: fact.celsius,
-          relativeHumidityPercent: fact.relativeHumidityPercent,
-          by,
-        });
-        break;
-      case 'SurfaceRead':
-        surfaces.push({ at: happenedAt, celsius: fact.celsius });
-        break;
-      case 'LowestRead':
-        lowest.push({ from: fact.since, to: happenedAt, celsius: fact.lowestCelsius });
-        break;
-      default: {
-        const never: never = fact;
-        return never;
+      case 'AirRead': {
+        const { celsius, relativeHumidityPercent } = fact;
+        return air.push({ at, celsius, relativeHumidityPercent, by });
       }
+      case 'SurfaceRead':
+        return surfaces.push({ at, celsius: fact.celsius });
+      case 'LowestRead':
+        return lowest.push({ from: fact.since, to: at, celsius: fact.lowestCelsius });
     }
+  };
+  for (const entry of entries) {
+    const { fact } = entry;
+    if (isFor('place', fact)) take(fact, entry);
   }
   const inTime = (a: { at: EpochMs }, b: { at: EpochMs }) => a.at - b.at;
   return { name, air: air.sort(inTime), surfaces: surfaces.sort(inTime), lowest, rings: foldRings(entries), entries };
