@@ -82,7 +82,7 @@ export const falling = heardPhrases('falling');
 export const burningOf = heard('burningOf');
 
 /** What a pot or a can does that heats. */
-export const boiling = heard('boiling');
+export const boiling = heardPhrases('boiling');
 
 /** `kari fell behind with the sheets`. */
 export const fallsOfWork = heard('fallsOfWork');

@@ -23,11 +23,11 @@ const cries: Readonly<Record<string, string>> = {
     vertido acetona | vertido de tolueno en el suelo | ayuda, vertido de disolvente | se derramó el catalizador | se me cayó el thinner | se me cayó la pintura |
     se cayó el disolvente`,
   hot: `hot | hot pot | hot pot 1 | hot pot by the oven | hot pot in booth 2 | pot 2 is hot | the pot is getting hot | mezcla caliente | se calienta la mezcla |
-    se está calentando la mezcla`,
+    se está calentando la mezcla | la mezcla echa humo | la mezcla 1 está echando humo`,
 };
 
 const calm = `fire extinguisher checked | fire drill at 10 | no fire | no fire in the booth | fire door was propped open | in case of
-  fire use the stairs | is there a fire drill today | small flames on the old heater are normal | hot day | it's hot today | hot in
+  fire use the stairs | is there a fire drill today | small flames on the old heater are normal | hot day | el camión echa humo | it's hot today | hot in
   here | the oven is hot, ready for the load | smoke break | coffee spill cleaned up | spill kit restocked | spilled my tea | no spill
   | eye wash tested | keep an eye on the pot | eyes on the scale please | down to 20C overnight | printer is down | fan is down for
   service | kari was down with a cold | nobody is down | simulacro de fuego a las diez | no hay fuego | ojo con la manguera |

@@ -43,7 +43,7 @@ export const englishCries = {
   urgent: `
     help spreading growing trapped everywhere inside breathing unconscious bleeding real now quick quickly do`,
   burningOf: 'exploded explosion',
-  boiling: 'smoking smokes boiling boils bubbling swelling bulging melting foaming',
+  boiling: 'smoking, smokes, boiling, boils, bubbling, swelling, bulging, melting, foaming',
   fallsOfWork: 'behind ill sick asleep for short',
   drills: 'drill drills exercise',
   anotherTime: `

@@ -38,7 +38,7 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   supposed: 'si cuando caso salvo',
   urgent: 'ayuda socorro auxilio atrapado atrapados atrapada dentro',
   burningOf: 'quemando quemandose incendiado incendiada incendiando prendio exploto',
-  boiling: 'humea burbujea',
+  boiling: 'humea, burbujea, echa humo, echando humo',
   fallsOfWork: '',
   drills: 'simulacro',
   anotherTime: `
