@@ -43,6 +43,8 @@ function insteadOf(t: Telling, { command }: Request, objection: Objection): read
         ? []
         : nextTaps(t, statusOf.batch(t, batch).next()).filter(({ id }) => id === 'filter');
     }
+    case 'cure-not-given':
+      return ofPart(t, command, ['temp']);
     case 'no-brief':
     case 'brief-lapsed':
       return [tap(t, 'brief', 'brief')];
@@ -74,6 +76,17 @@ function insteadOf(t: Telling, { command }: Request, objection: Objection): read
 function ofCan(t: Telling, number: CanNumber, ids: readonly NextActId[]): readonly CardAction[] {
   const can = t.shop.cans.get(number);
   const next = can === undefined ? [] : statusOf.can(t, can).next();
+  return nextTaps(
+    t,
+    next.filter(({ id }) => ids.includes(id)),
+  );
+}
+
+/** Of one part alone: what proves one of several proves no other. */
+function ofPart(t: Telling, command: Command, ids: readonly NextActId[]): readonly CardAction[] {
+  const [name = '', ...others] = 'parts' in command ? command.parts : [];
+  const part = others.length === 0 ? t.shop.parts.get(name) : undefined;
+  const next = part === undefined ? [] : statusOf.part(t, part).next();
   return nextTaps(
     t,
     next.filter(({ id }) => ids.includes(id)),

@@ -45,6 +45,13 @@ it('given a cure that is proved, then taking out comes before another reading', 
   expect(await tapsOf('part/a1')).toEqual(['out', 'temp', 'door']);
 });
 
+it('given a cure that is not proved, then whoever takes the part out is offered the reading that proves it', async () => {
+  await after(...mixed, '09:45 filter 1', '09:50 coat new a1 1 brush', '10:05 dry a1', '10:06 cure a1 oven 90C');
+  const { code, card } = await shop.say('10:30 out a1');
+  expect(code).toBe('cure-not-given');
+  expect(card.actions.map(({ id }) => id)).toContain('temp');
+});
+
 it('given a can in doubt, then its colour is that of its place in the list: red while air is over it, else it waits', async () => {
   await after('08:00 open A lot 7731 5kg gas', '08:40 now');
   expect(await onBoard('can/1')).toMatchObject({ tone: 'stop', urgency: { is: 'over' } });
