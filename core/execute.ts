@@ -28,7 +28,7 @@ import { oursAlone } from './unforeseen.ts';
 import type { EpochMs } from './units.ts';
 import { mustRead, unreadUnder } from './unread.ts';
 import { RestsOnUnread } from './unread-event.ts';
-import { createWriteQueue, type Draft, type WriteQueueNeeds } from './write-queue.ts';
+import { createWriteQueue, type Draft, type WriteQueueDeps } from './write-queue.ts';
 
 export interface Request extends Speaker {
   /** Of the delivery: the same one twice is one event and the same answer. */
@@ -87,25 +87,25 @@ export interface Executor {
 /** Whose name stands under what the bot itself records. */
 export const botName: PersonName = 'batchbell';
 
-export function createExecutor(needs: WriteQueueNeeds): Executor {
-  const { store, keeper, crew } = needs;
-  const { write, inTurn, canWrite } = createWriteQueue(needs);
+export function createExecutor(deps: WriteQueueDeps): Executor {
+  const { store, keeper, crew } = deps;
+  const { write, inTurn, canWrite } = createWriteQueue(deps);
   return {
     execute: (request, answering) =>
       write(async (answerTo) => {
         const given = await answerTo(request.id);
-        return given === undefined ? decided(needs, request, answering) : nothingNew(given, request.now);
+        return given === undefined ? decided(deps, request, answering) : nothingNew(given, request.now);
       }),
     answerBefore: (id) => store.answerTo(crew, id),
     canWrite,
     look: (named = []) => inTurn(() => keeper.open(named)),
-    recordRing: (posted, now) => write(() => ringDraft(needs, posted, now)),
+    recordRing: (posted, now) => write(() => ringDraft(deps, posted, now)),
     filePhoto: (photo, answering) =>
       write(async (answerTo) => {
         const given = await answerTo(photo.id);
-        return given === undefined ? photoDraft(needs, photo, answering) : nothingNew(given, photo.now);
+        return given === undefined ? photoDraft(deps, photo, answering) : nothingNew(given, photo.now);
       }),
-    giveHash: (on, now) => write(() => hashDraft(needs, on, now)),
+    giveHash: (on, now) => write(() => hashDraft(deps, on, now)),
     reconcile: (now) =>
       inTurn(async () => {
         const shop = await keeper.open([]);
@@ -117,14 +117,14 @@ export function createExecutor(needs: WriteQueueNeeds): Executor {
   };
 }
 
-async function decided(needs: WriteQueueNeeds, request: Request, answering: Answering): Promise<Draft<string>> {
-  const named = await streamsOf(needs.store, needs.crew, request);
-  const before = await needs.keeper.open(named);
+async function decided(deps: WriteQueueDeps, request: Request, answering: Answering): Promise<Draft<string>> {
+  const named = await streamsOf(deps.store, deps.crew, request);
+  const before = await deps.keeper.open(named);
   mustReadNamed(before, request, named);
-  return oursAlone(request.command.verb, () => draftOf(needs, before, request, answering));
+  return oursAlone(request.command.verb, () => draftOf(deps, before, request, answering));
 }
 
-function draftOf(needs: WriteQueueNeeds, before: Shop, request: Request, answering: Answering): Draft<string> {
+function draftOf(deps: WriteQueueDeps, before: Shop, request: Request, answering: Answering): Draft<string> {
   const { id, now } = request;
   const decision = decide(before, request);
   if (decision.kind !== 'accepted') {
@@ -133,15 +133,15 @@ function draftOf(needs: WriteQueueNeeds, before: Shop, request: Request, answeri
     return { ...nothingNew(text, now), answer: { request: id, text } };
   }
   mustRead(before, decision.events);
-  const envelopes = withHolds(needs, decision.events, before, request);
-  const shop = needs.keeper.preview(envelopes);
+  const envelopes = withHolds(deps, decision.events, before, request);
+  const shop = deps.keeper.preview(envelopes);
   const plan = planReminders(shop, streamsTouched(envelopes));
   const text = answering(request, { kind: 'recorded', envelopes, before, shop, plan });
-  return { gives: text, envelopes, plan, answer: { request: id, text }, now };
+  return { result: text, envelopes, plan, answer: { request: id, text }, now };
 }
 
 function sealed(
-  { keeper, crew }: WriteQueueNeeds,
+  { keeper, crew }: WriteQueueDeps,
   events: readonly NewEvent[],
   { by, id, now }: Pick<Request, 'by' | 'id' | 'now'>,
 ): readonly Envelope[] {
@@ -150,56 +150,56 @@ function sealed(
 
 /** The decision's events, and the holds that follow where they make an earlier act look otherwise. */
 function withHolds(
-  needs: WriteQueueNeeds,
+  deps: WriteQueueDeps,
   events: readonly NewEvent[],
   before: Shop,
   request: Request,
 ): readonly Envelope[] {
-  const envelopes = sealed(needs, events, request);
-  const holds = rewrites(envelopes) ? holdsThatFollow(before, needs.keeper.preview(envelopes), request.now) : [];
-  return holds.length === 0 ? envelopes : sealed(needs, [...events, ...holds], request);
+  const envelopes = sealed(deps, events, request);
+  const holds = rewrites(envelopes) ? holdsThatFollow(before, deps.keeper.preview(envelopes), request.now) : [];
+  return holds.length === 0 ? envelopes : sealed(deps, [...events, ...holds], request);
 }
 
 /** What no rule was asked about: of the bot itself, or a picture. */
 function draftAsIs<T>(
-  needs: WriteQueueNeeds,
+  deps: WriteQueueDeps,
   under: StreamId,
   body: EventBody,
   said: Pick<Request, 'by' | 'id' | 'now' | 'at'>,
-  gives: (shop: Shop) => T,
+  result: (shop: Shop) => T,
 ): Draft<T> {
-  const envelopes = sealed(needs, [{ streams: [under], happenedAt: said.at, body, saidWith: { despite: [] } }], said);
-  const shop = needs.keeper.preview(envelopes);
+  const envelopes = sealed(deps, [{ streams: [under], happenedAt: said.at, body, saidWith: { despite: [] } }], said);
+  const shop = deps.keeper.preview(envelopes);
   const plan = planReminders(shop, streamsTouched(envelopes));
-  return { gives: gives(shop), envelopes, plan, answer: undefined, now: said.now };
+  return { result: result(shop), envelopes, plan, answer: undefined, now: said.now };
 }
 
-async function ringDraft(needs: WriteQueueNeeds, posted: Posted, now: EpochMs): Promise<Draft<undefined>> {
+async function ringDraft(deps: WriteQueueDeps, posted: Posted, now: EpochMs): Promise<Draft<undefined>> {
   const { reminder, at, possibleRepeat } = posted;
   const { key, ring, dueAt, to, stream, numberedKey } = reminder;
-  await needs.keeper.open([stream]);
+  await deps.keeper.open([stream]);
   const body = { type: 'Rang' as const, key, ring, dueAt, to: [...to], possibleRepeat };
-  return draftAsIs(needs, stream, body, { by: botName, id: `ring:${numberedKey}`, now, at }, () => undefined);
+  return draftAsIs(deps, stream, body, { by: botName, id: `ring:${numberedKey}`, now, at }, () => undefined);
 }
 
 async function photoDraft(
-  needs: WriteQueueNeeds,
+  deps: WriteQueueDeps,
   photo: Photo,
   answering: (shop: Shop) => string,
 ): Promise<Draft<string>> {
   const { id, stream, reference, caption } = photo;
-  await needs.keeper.open([stream]);
+  await deps.keeper.open([stream]);
   const body = { type: 'PhotoFiled' as const, reference, ...known({ caption }) };
-  const draft = draftAsIs(needs, stream, body, photo, answering);
-  return { ...draft, answer: { request: id, text: draft.gives } };
+  const draft = draftAsIs(deps, stream, body, photo, answering);
+  return { ...draft, answer: { request: id, text: draft.result } };
 }
 
-async function hashDraft(needs: WriteQueueNeeds, on: HashGiven['on'], now: EpochMs): Promise<Draft<Head | undefined>> {
-  await needs.keeper.open([crewStream]);
-  const head = needs.keeper.head();
+async function hashDraft(deps: WriteQueueDeps, on: HashGiven['on'], now: EpochMs): Promise<Draft<Head | undefined>> {
+  await deps.keeper.open([crewStream]);
+  const head = deps.keeper.head();
   if (head.seq === 0) return nothingNew(undefined, now);
   const said = { by: botName, id: `given:${on}`, now, at: now };
-  return draftAsIs(needs, crewStream, { type: 'HashGiven', ...head, on }, said, () => head);
+  return draftAsIs(deps, crewStream, { type: 'HashGiven', ...head, on }, said, () => head);
 }
 
 /**
@@ -214,8 +214,8 @@ function mustReadNamed(shop: Shop, { command }: Request, named: readonly StreamI
 }
 
 /** Nothing is to be recorded. */
-function nothingNew<T>(gives: T, now: EpochMs): Draft<T> {
-  return { gives, envelopes: [], plan: new Map(), answer: undefined, now };
+function nothingNew<T>(result: T, now: EpochMs): Draft<T> {
+  return { result, envelopes: [], plan: new Map(), answer: undefined, now };
 }
 
 /** Which streams a command names, besides those that are live. */

@@ -11,7 +11,7 @@ import type { EpochMs } from './units.ts';
 
 /** What an act writes, and what it gives to whoever asked once that has landed. */
 export interface Draft<T> {
-  readonly gives: T;
+  readonly result: T;
   readonly envelopes: readonly Envelope[];
   /** Of every stream whose bells these events can have moved. */
   readonly plan: ReadonlyMap<StreamId, readonly PlannedReminder[]>;
@@ -45,7 +45,7 @@ interface Made {
   readonly give: () => void;
 }
 
-export interface WriteQueueNeeds {
+export interface WriteQueueDeps {
   readonly store: Store;
   readonly keeper: ShopKeeper;
   readonly crew: CrewId;
@@ -56,7 +56,7 @@ export interface WriteQueueNeeds {
 /** So that nobody at the front waits long for those behind. */
 const mostTogether = 64;
 
-export function createWriteQueue({ store, keeper, crew, turnOver }: WriteQueueNeeds): WriteQueue {
+export function createWriteQueue({ store, keeper, crew, turnOver }: WriteQueueDeps): WriteQueue {
   const landing: Landing = { store, keeper, crew, writes: true };
   let queue: Promise<unknown> = Promise.resolve();
   let gathering: Act[] | undefined;
@@ -90,11 +90,11 @@ export function createWriteQueue({ store, keeper, crew, turnOver }: WriteQueueNe
   };
 }
 
-function actOf<T>(make: Making<T>, give: (gives: T) => void, fail: Act['fail']): Act {
+function actOf<T>(make: Making<T>, give: (result: T) => void, fail: Act['fail']): Act {
   const act: Act = {
     make: async (answerTo) => {
       const draft = await make(answerTo);
-      return { act, draft, give: () => give(draft.gives) };
+      return { act, draft, give: () => give(draft.result) };
     },
     fail,
   };
@@ -102,7 +102,7 @@ function actOf<T>(make: Making<T>, give: (gives: T) => void, fail: Act['fail']):
 }
 
 /** Where acts land. */
-interface Landing extends Pick<WriteQueueNeeds, 'store' | 'keeper' | 'crew'> {
+interface Landing extends Pick<WriteQueueDeps, 'store' | 'keeper' | 'crew'> {
   /** False after events that could not be recorded, until some are again. */
   writes: boolean;
 }

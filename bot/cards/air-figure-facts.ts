@@ -4,24 +4,24 @@ import type { CubicMetresPerHour, Fraction, Grams, Litres, MetresPerSecond } fro
 import type { CardFact } from './card.ts';
 import { type FactsOf, fact, type Telling } from './card-context.ts';
 
-export const airAskedFact = (t: Telling, id: FactsOf<'m3/h'>, flow: CubicMetresPerHour): CardFact =>
-  fact(t, id, flow, t.f.flowUp(flow));
+export const airAskedFact = (telling: Telling, id: FactsOf<'m3/h'>, flow: CubicMetresPerHour): CardFact =>
+  fact(telling, id, flow, telling.figures.flowUp(flow));
 
-export const airGivenFact = (t: Telling, id: FactsOf<'m3/h'>, flow: CubicMetresPerHour): CardFact =>
-  fact(t, id, flow, t.f.flowDown(flow));
+export const airGivenFact = (telling: Telling, id: FactsOf<'m3/h'>, flow: CubicMetresPerHour): CardFact =>
+  fact(telling, id, flow, telling.figures.flowDown(flow));
 
-export const speedFact = (t: Telling, id: FactsOf<'m/s'>, speed: MetresPerSecond): CardFact =>
-  fact(t, id, speed, t.f.speed(speed));
+export const speedFact = (telling: Telling, id: FactsOf<'m/s'>, speed: MetresPerSecond): CardFact =>
+  fact(telling, id, speed, telling.figures.speed(speed));
 
 /** Rounded down to a hundredth: 0.999 is not 1. */
-export const ratioFact = (t: Telling, id: FactsOf<'ratio'>, ratio: number): CardFact =>
-  fact(t, id, ratio, t.f.ratio(ratio));
+export const ratioFact = (telling: Telling, id: FactsOf<'ratio'>, ratio: number): CardFact =>
+  fact(telling, id, ratio, telling.figures.ratio(ratio));
 
-export const solventRateFact = (t: Telling, perHour: Litres): CardFact =>
-  fact(t, 'solvent-per-hour', perHour, `${t.f.volume(perHour)} / h`);
+export const solventRateFact = (telling: Telling, perHour: Litres): CardFact =>
+  fact(telling, 'solvent-per-hour', perHour, `${telling.figures.volume(perHour)} / h`);
 
-export const sprayedFact = (t: Telling, perHour: Grams): CardFact =>
-  fact(t, 'sprayed-per-hour', perHour, `${t.f.mass(perHour)} / h`);
+export const sprayedFact = (telling: Telling, perHour: Grams): CardFact =>
+  fact(telling, 'sprayed-per-hour', perHour, `${telling.figures.mass(perHour)} / h`);
 
-export const shareFact = (t: Telling, share: Fraction): CardFact =>
-  fact(t, 'lel-share', share, t.f.percent(share * 100));
+export const shareFact = (telling: Telling, share: Fraction): CardFact =>
+  fact(telling, 'lel-share', share, telling.figures.percent(share * 100));

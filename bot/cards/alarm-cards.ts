@@ -12,30 +12,35 @@ import { type Telling, tap } from './card-context.ts';
 import { undoTap } from './undo-tap.ts';
 import { calledForNearMiss, calledInNeed, toTellLine } from './whom-to-call.ts';
 
-export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>, { envelopes }: Recorded, by: PersonName): Card {
-  const words = t.words.session;
+export function alarmCard(
+  telling: Telling,
+  { verb, note }: CommandOf<Alarm>,
+  { envelopes }: Recorded,
+  by: PersonName,
+): Card {
+  const words = telling.words.session;
   const { title, now, section, never } = words.troubles[verb];
-  const { emergency } = t.shop.crew.spray;
+  const { emergency } = telling.shop.crew.spray;
   const own = emergency[verb];
-  const called = calledInNeed(t.shop.crew, by);
+  const called = calledInNeed(telling.shop.crew, by);
   const pot = envelopes.flatMap(({ body }) => (body.type === 'AlarmRaised' ? (body.batch ?? []) : []))[0];
-  const pots = verb === 'hot' && pot === undefined ? potsInUse(t.shop) : [];
-  const common = t.words.ruleSources[commonPractice];
+  const pots = verb === 'hot' && pot === undefined ? potsInUse(telling.shop) : [];
+  const common = telling.words.ruleSources[commonPractice];
   return makeCard(title, 'stop', {
     lines: [
       words.doNow(now.text, now.source),
       ...(emergency.call === undefined ? [] : [words.callNumber(emergency.call)]),
       ...(own === undefined ? [] : [words.shopSteps(own)]),
-      ...(pot === undefined ? [] : [t.words.replies.hotNow(pot)]),
-      ...(pots.length > 1 ? [t.words.replies.hotWhich] : []),
-      ...toTellLine(t, called),
+      ...(pot === undefined ? [] : [telling.words.replies.hotNow(pot)]),
+      ...(pots.length > 1 ? [telling.words.replies.hotWhich] : []),
+      ...toTellLine(telling, called),
       ...(note === undefined ? [] : [words.note(note)]),
       words.deferTo(section),
       // Nothing that is to be set for another day stands before what is to be done on this one.
       ...(emergency.call === undefined ? [words.callNotSet] : []),
       ...(own === undefined ? [words.shopStepsNotSet(verb)] : []),
     ],
-    actions: pots.length > 1 ? pots.slice(0, mostPots).map((each) => whichPot(t, each)) : [],
+    actions: pots.length > 1 ? pots.slice(0, mostPots).map((each) => whichPot(telling, each)) : [],
     hazards: never.map((text) => ({ text, source: common })),
     ping: called,
     alarm: true,
@@ -45,34 +50,34 @@ export function alarmCard(t: Telling, { verb, note }: CommandOf<Alarm>, { envelo
 /** More would not fit under a card. */
 const mostPots = 4;
 
-const whichPot = (t: Telling, pot: number): CardAction => ({
-  ...{ id: `hot-${pot}`, label: t.words.page.batch(pot) },
+const whichPot = (telling: Telling, pot: number): CardAction => ({
+  ...{ id: `hot-${pot}`, label: telling.words.page.batch(pot) },
   line: `hot ${pot}`,
 });
 
-export function nearMissCard(t: Telling, { text, anonymous }: CommandOf<'near-miss'>, by: PersonName): Card {
-  const words = t.words.session;
-  const called = calledForNearMiss(t.shop.crew, by);
+export function nearMissCard(telling: Telling, { text, anonymous }: CommandOf<'near-miss'>, by: PersonName): Card {
+  const words = telling.words.session;
+  const called = calledForNearMiss(telling.shop.crew, by);
   return makeCard(words.nearMiss, 'plain', {
-    lines: [words.nearMissText(text), ...(anonymous ? [words.anonymous] : []), ...toTellLine(t, called)],
+    lines: [words.nearMissText(text), ...(anonymous ? [words.anonymous] : []), ...toTellLine(telling, called)],
     ping: called,
   });
 }
 
-export function bellCard(t: Telling, { envelopes }: Recorded): Card {
-  const words = t.words.session;
+export function bellCard(telling: Telling, { envelopes }: Recorded): Card {
+  const words = telling.words.session;
   const people = envelopes.flatMap(({ body }) => (body.type === 'BellTested' ? body.people : []));
-  return makeCard(words.bellTest(people, t.f), 'plain', {
+  return makeCard(words.bellTest(people, telling.figures), 'plain', {
     lines: [words.bellLines],
-    actions: [tap(t, 'ok', 'ok')],
+    actions: [tap(telling, 'ok', 'ok')],
   });
 }
 
 /** As it is filed: the name as the crew writes it. */
-export function qualifiedCard(t: Telling, { envelopes }: Recorded, said: CommandOf<Qualification>): Card {
-  const words = t.words.session;
+export function qualifiedCard(telling: Telling, { envelopes }: Recorded, said: CommandOf<Qualification>): Card {
+  const words = telling.words.session;
   const person = envelopes.flatMap(({ body }) => (body.type === 'QualificationDated' ? [body.person] : []))[0];
   return makeCard(words.qualified(person ?? said.person, said.verb, said.until), 'plain', {
-    actions: envelopes.slice(0, 1).map(({ seq }) => undoTap(t, seq)),
+    actions: envelopes.slice(0, 1).map(({ seq }) => undoTap(telling, seq)),
   });
 }

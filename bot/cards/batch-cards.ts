@@ -28,10 +28,10 @@ import { undoTap } from './undo-tap.ts';
 const openingOf = ({ entries }: Batch) => entries.filter(({ fact }) => fact.type === 'BatchOpened');
 
 /** What may be done next with it; while nothing was weighed also that its opening is taken back. */
-export function batchTaps(t: Telling, { batch, phase, next }: BatchNow): readonly CardAction[] {
-  const taps = nextTaps(t, next());
+export function batchTaps(telling: Telling, { batch, phase, next }: BatchNow): readonly CardAction[] {
+  const taps = nextTaps(telling, next());
   const isOnlyOpened = phase.is === 'to-weigh' && taps.length > 0;
-  return [...taps, ...(isOnlyOpened ? openingOf(batch).map(({ seq }) => undoTap(t, seq)) : [])];
+  return [...taps, ...(isOnlyOpened ? openingOf(batch).map(({ seq }) => undoTap(telling, seq)) : [])];
 }
 
 /** Over by the clock is over, whatever was said of it. */
@@ -39,42 +39,44 @@ export const potState = ({ words }: Telling, { phase }: BatchStatus): string =>
   phase.is === 'over' ? words.replies.potOver : words.phases[phase.is];
 
 /** One of a list of what runs. */
-export const batchLine = (t: Telling, batch: Batch): string =>
-  t.words.replies.batchStands(batch.number, batch.sheet.name, potState(t, batchStatus(t, batch)));
+export const batchLine = (telling: Telling, batch: Batch): string =>
+  telling.words.replies.batchStands(batch.number, batch.sheet.name, potState(telling, batchStatus(telling, batch)));
 
 /** Where the pot dies before it is stirred enough, as things stand. */
-export function pastPotLines(t: Telling, { blend, pot }: BatchStatus): readonly string[] {
+export function pastPotLines(telling: Telling, { blend, pot }: BatchStatus): readonly string[] {
   if (blend?.dueAt === undefined || pot === undefined || blend.dueAt <= pot.nearAt) return [];
-  return [t.words.replies.stirPastPot(pot.nearAt, t.f)];
+  return [telling.words.replies.stirPastPot(pot.nearAt, telling.figures)];
 }
 
-export function openedCard(t: Telling, status: BatchNow): Card {
-  const { replies } = t.words;
+export function openedCard(telling: Telling, status: BatchNow): Card {
+  const { replies } = telling.words;
   const { batch, wantedMinutes } = status;
   const split = splitMass(batch.plannedGrams, mixRatio(batch.sheet.ratio));
   const masses = isFailed(split)
     ? []
-    : [massFact(t, 'part-a', split.partAGrams), massFact(t, 'part-b', split.partBGrams)];
+    : [massFact(telling, 'part-a', split.partAGrams), massFact(telling, 'part-b', split.partBGrams)];
   return makeCard(replies.opened(batch.number, batch.sheet.name), 'plain', {
-    facts: [...masses, ...blendFacts(t, status), ...airFacts(t, batch.place)],
+    facts: [...masses, ...blendFacts(telling, status), ...airFacts(telling, batch.place)],
     lines: [
       batch.sheet.blend.way === 'stir' ? replies.weighThese : replies.inducedThese,
-      ...(wantedMinutes === undefined ? withoutFigureLines(t, status) : []),
-      ...humidityLines(t, batch),
+      ...(wantedMinutes === undefined ? withoutFigureLines(telling, status) : []),
+      ...humidityLines(telling, batch),
       ...(batch.sheet.invented ? [replies.inventedSheet] : []),
     ],
-    actions: batchTaps(t, status),
+    actions: batchTaps(telling, status),
     fields: [
-      { id: 'part-a', label: t.words.facts['part-a'], unit: 'g' },
-      { id: 'part-b', label: t.words.facts['part-b'], unit: 'g' },
+      { id: 'part-a', label: telling.words.facts['part-a'], unit: 'g' },
+      { id: 'part-b', label: telling.words.facts['part-b'], unit: 'g' },
     ],
   });
 }
 
-function withoutFigureLines(t: Telling, { given: { withoutFigure } }: BatchStatus): readonly string[] {
+function withoutFigureLines(telling: Telling, { given: { withoutFigure } }: BatchStatus): readonly string[] {
   if (withoutFigure === undefined) return [];
-  const { replies } = t.words;
-  return [withoutFigure === 'unknown' ? replies.noAirKnown : `${replies.noFigure} ${t.words.noFigure[withoutFigure]}.`];
+  const { replies } = telling.words;
+  return [
+    withoutFigure === 'unknown' ? replies.noAirKnown : `${replies.noFigure} ${telling.words.noFigure[withoutFigure]}.`,
+  ];
 }
 
 /** As a share of the sheet's ratio; `undefined` before weighing. */
@@ -85,55 +87,58 @@ function ratioErrorOf(batch: Batch): number | undefined {
 }
 
 /** The clocks do not live on it, but the sheet limits it. */
-function humidityLines(t: Telling, batch: Batch): readonly string[] {
+function humidityLines(telling: Telling, batch: Batch): readonly string[] {
   const { relativeHumidityPercent } = airServing(
-    t.shop.places.get(batch.place),
-    t.now,
-    standing(t.shop.crew, 'air-limit').minutes,
+    telling.shop.places.get(batch.place),
+    telling.now,
+    standing(telling.shop.crew, 'air-limit').minutes,
   );
-  return relativeHumidityPercent === undefined ? [t.words.replies.humidityNotRead] : [];
+  return relativeHumidityPercent === undefined ? [telling.words.replies.humidityNotRead] : [];
 }
 
 /** What was weighed and how far it is off; nothing before weighing. */
-export function ratioFacts(t: Telling, batch: Batch): readonly CardFact[] {
+export function ratioFacts(telling: Telling, batch: Batch): readonly CardFact[] {
   const { weighing } = batch;
   if (weighing === undefined) return [];
   const error = ratioErrorOf(batch);
   return [
-    massFact(t, 'part-a', weighing.partAGrams),
-    massFact(t, 'part-b', weighing.partBGrams),
-    ...(error === undefined ? [] : [ratioErrorFact(t, error)]),
-    ratioToleranceFact(t, batch.sheet.ratio.tolerancePercent),
+    massFact(telling, 'part-a', weighing.partAGrams),
+    massFact(telling, 'part-b', weighing.partBGrams),
+    ...(error === undefined ? [] : [ratioErrorFact(telling, error)]),
+    ratioToleranceFact(telling, batch.sheet.ratio.tolerancePercent),
   ];
 }
 
 /** What stirring (or the induction) asks, has been given, and when it is done. */
-export function blendFacts(t: Telling, { batch, clocks, given, wantedMinutes }: BatchStatus): readonly CardFact[] {
+export function blendFacts(
+  telling: Telling,
+  { batch, clocks, given, wantedMinutes }: BatchStatus,
+): readonly CardFact[] {
   const ran = batch.weighing === undefined ? 0 : given.dose.ranMinutes;
-  const labels = t.words.blend[batch.sheet.blend.way];
+  const labels = telling.words.blend[batch.sheet.blend.way];
   return [
     ...(wantedMinutes === undefined
       ? []
-      : [{ ...minutesWantedFact(t, 'stir-wanted', wantedMinutes), label: labels.wanted }]),
-    ...(ran > 0 ? [{ ...minutesGivenFact(t, 'stir-given', minutes(ran)), label: labels.given }] : []),
-    ...clockFacts(t, clocks, ['stir', 'induction']).map((fact) => ({ ...fact, label: labels.doneAt })),
+      : [{ ...minutesWantedFact(telling, 'stir-wanted', wantedMinutes), label: labels.wanted }]),
+    ...(ran > 0 ? [{ ...minutesGivenFact(telling, 'stir-given', minutes(ran)), label: labels.given }] : []),
+    ...clockFacts(telling, clocks, ['stir', 'induction']).map((fact) => ({ ...fact, label: labels.doneAt })),
   ];
 }
 
 /** When the pot dies; nothing once eyes have ended it. */
-export function potFacts(t: Telling, { pot }: BatchStatus): readonly CardFact[] {
+export function potFacts(telling: Telling, { pot }: BatchStatus): readonly CardFact[] {
   return pot === undefined
     ? []
-    : [timeFact(t, 'pot-margin-at', { ...pot, dueAt: pot.nearAt }), timeFact(t, 'pot-life-ends', pot)];
+    : [timeFact(telling, 'pot-margin-at', { ...pot, dueAt: pot.nearAt }), timeFact(telling, 'pot-life-ends', pot)];
 }
 
-export function batchFacts(t: Telling, status: BatchStatus): readonly CardFact[] {
-  const blend = status.batch.filteredAt === undefined ? blendFacts(t, status) : [];
-  return [...blend, ...potFacts(t, status)];
+export function batchFacts(telling: Telling, status: BatchStatus): readonly CardFact[] {
+  const blend = status.batch.filteredAt === undefined ? blendFacts(telling, status) : [];
+  return [...blend, ...potFacts(telling, status)];
 }
 
-export function weighedCard(t: Telling, status: BatchNow): Card {
-  const { replies } = t.words;
+export function weighedCard(telling: Telling, status: BatchNow): Card {
+  const { replies } = telling.words;
   const { batch } = status;
   const { weighing } = batch;
   if (weighing === undefined) return makeCard(replies.weighed(batch.number), 'plain');
@@ -144,61 +149,61 @@ export function weighedCard(t: Telling, status: BatchNow): Card {
   const unplanned = Math.abs(total / batch.plannedGrams - 1) > 0.1;
   const n = batch.number;
   return makeCard(replies.weighed(n), out || unplanned ? 'warn' : 'good', {
-    facts: [...ratioFacts(t, batch), ...batchFacts(t, status)],
+    facts: [...ratioFacts(telling, batch), ...batchFacts(telling, status)],
     lines: [
       out
-        ? replies.ratioOut(error === undefined ? undefined : error * 100, tolerance, t.f)
-        : replies.ratioWithin(tolerance, t.f),
-      ...(unplanned ? [replies.notThePlan(total, batch.plannedGrams, t.f)] : []),
-      ...withoutFigureLines(t, status),
-      ...massLines(t, batch, total),
-      ...pastPotLines(t, status),
-      replies.countsSince(weighing.at, t.f),
+        ? replies.ratioOut(error === undefined ? undefined : error * 100, tolerance, telling.figures)
+        : replies.ratioWithin(tolerance, telling.figures),
+      ...(unplanned ? [replies.notThePlan(total, batch.plannedGrams, telling.figures)] : []),
+      ...withoutFigureLines(telling, status),
+      ...massLines(telling, batch, total),
+      ...pastPotLines(telling, status),
+      replies.countsSince(weighing.at, telling.figures),
     ],
     actions: [
-      ...batchTaps(t, status),
-      tap(t, 'minus-5', `amend ${n} weigh at ${earlier(t, batch, 5)} typed late`),
-      tap(t, 'minus-10', `amend ${n} weigh at ${earlier(t, batch, 10)} typed late`),
+      ...batchTaps(telling, status),
+      tap(telling, 'minus-5', `amend ${n} weigh at ${earlier(telling, batch, 5)} typed late`),
+      tap(telling, 'minus-10', `amend ${n} weigh at ${earlier(telling, batch, 10)} typed late`),
     ],
   });
 }
 
 /** Where the sheet shortens the pot life with what is in the pot. */
-function massLines(t: Telling, { sheet }: Batch, mass: Grams): readonly string[] {
+function massLines(telling: Telling, { sheet }: Batch, mass: Grams): readonly string[] {
   const points = sheet.potLife.byMass?.points;
   const found = points && potLifeFactor(points, mass);
   if (found === undefined || isFailed(found) || found.factor === 1) return [];
-  const { potLifeByMass, potLifeBeyondMass } = t.words.material;
-  return [potLifeByMass(found.factor * 100, t.f), ...(found.withinPoints ? [] : [potLifeBeyondMass])];
+  const { potLifeByMass, potLifeBeyondMass } = telling.words.material;
+  return [potLifeByMass(found.factor * 100, telling.figures), ...(found.withinPoints ? [] : [potLifeBeyondMass])];
 }
 
-function earlier(t: Telling, batch: Batch, by: number): string {
-  const at = (batch.weighing?.at ?? t.now) - minutes(by) * 60_000;
-  return t.f.stamp(at);
+function earlier(telling: Telling, batch: Batch, by: number): string {
+  const at = (batch.weighing?.at ?? telling.now) - minutes(by) * 60_000;
+  return telling.figures.stamp(at);
 }
 
-export function stirringCard(t: Telling, status: BatchNow, title: string): Card {
-  const { replies } = t.words;
+export function stirringCard(telling: Telling, status: BatchNow, title: string): Card {
+  const { replies } = telling.words;
   const { given, wantedMinutes } = status;
-  const done = given.doneAt !== undefined && given.doneAt <= t.now;
+  const done = given.doneAt !== undefined && given.doneAt <= telling.now;
   const left = wantedMinutes === undefined ? undefined : minutes(Math.max(0, 1 - given.dose.progress) * wantedMinutes);
   return makeCard(title, done ? 'good' : 'plain', {
-    facts: batchFacts(t, status),
+    facts: batchFacts(telling, status),
     lines: [
-      ...pastPotLines(t, status),
+      ...pastPotLines(telling, status),
       ...(done
         ? [isRatioOut(status) ? replies.ratioOffUse : replies.stirGivenEnough]
         : left === undefined
           ? []
-          : [replies.stirStillWanted(left, t.f)]),
-      ...t.words.heldBack(given.dose.withoutFigureMinutes, t.f),
+          : [replies.stirStillWanted(left, telling.figures)]),
+      ...telling.words.heldBack(given.dose.withoutFigureMinutes, telling.figures),
     ],
-    actions: batchTaps(t, status),
+    actions: batchTaps(telling, status),
   });
 }
 
 export function batchCard(
-  t: Telling,
+  telling: Telling,
   status: BatchNow,
   title: string,
   lines: readonly string[],
@@ -208,8 +213,11 @@ export function batchCard(
   const dead = thickened !== undefined || emptied !== undefined;
   const left = emptied?.leftGrams;
   return makeCard(title, tone, {
-    facts: [...(dead ? [] : batchFacts(t, status)), ...(left === undefined ? [] : [massFact(t, 'left-over', left)])],
+    facts: [
+      ...(dead ? [] : batchFacts(telling, status)),
+      ...(left === undefined ? [] : [massFact(telling, 'left-over', left)]),
+    ],
     lines,
-    actions: batchTaps(t, status),
+    actions: batchTaps(telling, status),
   });
 }

@@ -17,43 +17,52 @@ export interface BoardAir {
   readonly tone: Tone;
 }
 
-export function boardAir(t: Telling): readonly BoardAir[] {
-  const read = [...t.shop.places.values()].filter(({ air }) => air.length > 0);
+export function boardAir(telling: Telling): readonly BoardAir[] {
+  const read = [...telling.shop.places.values()].filter(({ air }) => air.length > 0);
   if (read.length === 0) {
-    return [{ place: t.words.names.place(defaultPlace), figures: [], lines: [t.words.page.airNever], tone: 'warn' }];
+    return [
+      {
+        place: telling.words.names.place(defaultPlace),
+        figures: [],
+        lines: [telling.words.page.airNever],
+        tone: 'warn',
+      },
+    ];
   }
-  return read.map((place) => placeOnBoard(t, place));
+  return read.map((place) => placeOnBoard(telling, place));
 }
 
-function placeOnBoard(t: Telling, place: Place): BoardAir {
-  const { page } = t.words;
-  const { temperature, humidity } = airAt(place, t.now);
+function placeOnBoard(telling: Telling, place: Place): BoardAir {
+  const { page } = telling.words;
+  const { temperature, humidity } = airAt(place, telling.now);
   const readAt = [temperature, humidity].flatMap((reading) => reading?.at ?? []).sort((a, b) => a - b)[0];
-  const age = readAt === undefined ? undefined : minutesBetween(readAt, t.now);
-  const old = age === undefined || age > standing(t.shop.crew, 'air-limit').minutes;
+  const age = readAt === undefined ? undefined : minutesBetween(readAt, telling.now);
+  const old = age === undefined || age > standing(telling.shop.crew, 'air-limit').minutes;
   return {
-    place: t.words.names.place(place.name),
+    place: telling.words.names.place(place.name),
     figures: [
-      ...(temperature?.celsius === undefined ? [] : [t.f.temperature(temperature.celsius)]),
-      ...(humidity?.relativeHumidityPercent === undefined ? [] : [t.f.percent(humidity.relativeHumidityPercent)]),
+      ...(temperature?.celsius === undefined ? [] : [telling.figures.temperature(temperature.celsius)]),
+      ...(humidity?.relativeHumidityPercent === undefined
+        ? []
+        : [telling.figures.percent(humidity.relativeHumidityPercent)]),
     ],
     lines: [
-      ...(readAt === undefined || age === undefined ? [] : [page.airRead(readAt, age, t.f)]),
-      ...(old ? [page.airTooOld] : dewLines(t, place)),
+      ...(readAt === undefined || age === undefined ? [] : [page.airRead(readAt, age, telling.figures)]),
+      ...(old ? [page.airTooOld] : dewLines(telling, place)),
     ],
     tone: old ? 'warn' : 'plain',
   };
 }
 
-function dewLines(t: Telling, place: Place): readonly string[] {
-  const { temperature, humidity } = airAt(place, t.now);
+function dewLines(telling: Telling, place: Place): readonly string[] {
+  const { temperature, humidity } = airAt(place, telling.now);
   if (temperature?.celsius === undefined || humidity?.relativeHumidityPercent === undefined) return [];
   const dew = dewPoint(temperature.celsius, humidity.relativeHumidityPercent);
   if (isFailed(dew)) return [];
-  const steel = place.surfaces.findLast((reading) => reading.at <= t.now);
-  const { dewPoint: dewLine, surface } = t.words.page;
+  const steel = place.surfaces.findLast((reading) => reading.at <= telling.now);
+  const { dewPoint: dewLine, surface } = telling.words.page;
   return [
-    dewLine(dew, t.f),
-    ...(steel === undefined ? [] : [surface(steel.celsius, celsiusSpread(steel.celsius - dew), t.f)]),
+    dewLine(dew, telling.figures),
+    ...(steel === undefined ? [] : [surface(steel.celsius, celsiusSpread(steel.celsius - dew), telling.figures)]),
   ];
 }

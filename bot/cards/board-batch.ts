@@ -8,19 +8,19 @@ import { type BoardItem, clockOnBoard } from './board-item.ts';
 import type { Telling } from './card-context.ts';
 import { mostUrgent, toneOf, type Urgency } from './urgency.ts';
 
-export function batchOnBoard(t: Telling, batch: Batch): BoardItem {
-  const status = statusOf.batch(t, batch);
-  const clocks = status.clocks.map((clock) => clockOnBoard(t, clock));
+export function batchOnBoard(telling: Telling, batch: Batch): BoardItem {
+  const status = statusOf.batch(telling, batch);
+  const clocks = status.clocks.map((clock) => clockOnBoard(telling, clock));
   const urgency = mostUrgent([ofPhase(status.phase), ...clocks.map((clock) => clock.urgency)]);
   return {
     id: batchStream(batch.number),
-    name: t.words.page.batch(batch.number),
-    what: `${batch.sheet.name}, ${t.f.mass(batch.plannedGrams)}`,
-    phase: potState(t, status),
+    name: telling.words.page.batch(batch.number),
+    what: `${batch.sheet.name}, ${telling.figures.mass(batch.plannedGrams)}`,
+    phase: potState(telling, status),
     tone: toneOf(urgency),
     urgency,
     clocks,
-    taps: batchTaps(t, status),
+    taps: batchTaps(telling, status),
   };
 }
 

@@ -9,23 +9,23 @@ import type { Telling } from './card-context.ts';
 import { nextTaps } from './next-taps.ts';
 import { mostUrgent, toneOf } from './urgency.ts';
 
-export function canOnBoard(t: Telling, can: Can): readonly BoardItem[] {
-  const status = statusOf.can(t, can);
+export function canOnBoard(telling: Telling, can: Can): readonly BoardItem[] {
+  const status = statusOf.can(telling, can);
   const { phase } = status;
   if (phase.is !== 'doubtful' && phase.is !== 'lid-off') return [];
-  const clocks = status.clocks.flatMap((clock) => (clock.id === 'lid-off' ? [clockOnBoard(t, clock)] : []));
+  const clocks = status.clocks.flatMap((clock) => (clock.id === 'lid-off' ? [clockOnBoard(telling, clock)] : []));
   // Under gas again, one in doubt waits for whoever looks at it.
   const urgency = mostUrgent([{ is: 'waits' }, ...clocks.map((clock) => clock.urgency)]);
   return [
     {
       id: canStream(can.number),
-      name: t.words.page.can(can.number),
-      what: [t.words.material.component[can.component], can.lot].filter(Boolean).join(', '),
-      phase: gasWords(t, phase),
+      name: telling.words.page.can(can.number),
+      what: [telling.words.material.component[can.component], can.lot].filter(Boolean).join(', '),
+      phase: gasWords(telling, phase),
       tone: toneOf(urgency),
       urgency,
       clocks,
-      taps: nextTaps(t, status.next()),
+      taps: nextTaps(telling, status.next()),
     },
   ];
 }

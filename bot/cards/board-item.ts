@@ -38,26 +38,26 @@ export interface BoardItem {
 /** Those that have a label on the board. */
 export type BoardClockId = keyof Telling['words']['page']['clocks'];
 
-export function clockOnBoard(t: Telling, clock: NounClock<BoardClockId>): BoardClock {
+export function clockOnBoard(telling: Telling, clock: NounClock<BoardClockId>): BoardClock {
   const { id, progress, dueAt } = clock;
-  const label = t.words.page.clocks[id];
-  const urgency = urgencyOf(clock, t.now);
+  const label = telling.words.page.clocks[id];
+  const urgency = urgencyOf(clock, telling.now);
   return {
     id,
-    label: clock.errs === 'at-least' && clock.assumed ? t.words.parts.notMeasured(label) : label,
+    label: clock.errs === 'at-least' && clock.assumed ? telling.words.parts.notMeasured(label) : label,
     progress,
-    at: dueAt === undefined ? undefined : timeShown(t, { errs: clock.errs, dueAt }),
-    left: leftOf(t, clock),
+    at: dueAt === undefined ? undefined : timeShown(telling, { errs: clock.errs, dueAt }),
+    left: leftOf(telling, clock),
     tone: toneOf(urgency),
     urgency,
   };
 }
 
-function leftOf(t: Telling, clock: NounClock): string {
-  const { page } = t.words;
+function leftOf(telling: Telling, clock: NounClock): string {
+  const { page } = telling.words;
   if (clock.errs === 'at-most') {
-    const over = minutesBetween(clock.dueAt, t.now);
-    return over >= 0 ? page.overFor(over, t.f) : page.left(minutes(-over), 'down', t.f);
+    const over = minutesBetween(clock.dueAt, telling.now);
+    return over >= 0 ? page.overFor(over, telling.figures) : page.left(minutes(-over), 'down', telling.figures);
   }
   switch (clock.goes) {
     case 'given':
@@ -67,6 +67,6 @@ function leftOf(t: Telling, clock: NounClock): string {
     case 'unproved':
       return page.noFigureNow;
     case 'runs':
-      return page.left(minutesBetween(t.now, clock.dueAt), 'up', t.f);
+      return page.left(minutesBetween(telling.now, clock.dueAt), 'up', telling.figures);
   }
 }

@@ -11,23 +11,23 @@ import type { Telling } from './card-context.ts';
 import { heldLines, partTaps } from './part-cards.ts';
 import { mostUrgent, toneOf, type Urgency } from './urgency.ts';
 
-export function partOnBoard(t: Telling, part: Part): BoardItem {
-  const status = statusOf.part(t, part);
+export function partOnBoard(telling: Telling, part: Part): BoardItem {
+  const status = statusOf.part(telling, part);
   const { phase } = status;
-  const clocks = status.clocks.filter((clock) => isShown(clock, status)).map((clock) => clockOnBoard(t, clock));
+  const clocks = status.clocks.filter((clock) => isShown(clock, status)).map((clock) => clockOnBoard(telling, clock));
   const { metal, serial } = part.details;
-  const [held] = heldLines(t, status);
+  const [held] = heldLines(telling, status);
   const ofPart = held === undefined ? ofPhase(phase.is) : { is: 'waits' as const };
   const urgency = mostUrgent([ofPart, ...clocks.map((clock) => clock.urgency)]);
   return {
     id: partStream(part.name),
     name: part.name,
-    what: [metal === undefined ? '' : t.words.names.metal(metal), serial].filter(Boolean).join(', '),
-    phase: held ?? t.words.phases[phase.is],
+    what: [metal === undefined ? '' : telling.words.names.metal(metal), serial].filter(Boolean).join(', '),
+    phase: held ?? telling.words.phases[phase.is],
     tone: toneOf(urgency),
     urgency,
     clocks,
-    taps: partTaps(t, status),
+    taps: partTaps(telling, status),
     lastAct: part.entries.findLast(isAct)?.seq ?? 0,
   };
 }

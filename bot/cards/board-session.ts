@@ -9,18 +9,18 @@ import { nextTaps } from './next-taps.ts';
 import { sessionState } from './session-lines.ts';
 import { toneOf, type Urgency } from './urgency.ts';
 
-export function sessionOnBoard(t: Telling, session: Session): BoardItem {
-  const { phase, next } = statusOf.session(t, session);
+export function sessionOnBoard(telling: Telling, session: Session): BoardItem {
+  const { phase, next } = statusOf.session(telling, session);
   // While the gun runs people are exposed: before anything that only dries. Else it waits to be gone on with or closed.
   const urgency: Urgency = phase.is === 'sprays' ? { is: 'soon', endsAt: phase.from } : { is: 'ready' };
   return {
     id: sessionStream(session.number),
-    name: t.words.page.spraying(session.place),
-    what: t.f.list(session.sprayers),
-    phase: sessionState(t, phase),
+    name: telling.words.page.spraying(session.place),
+    what: telling.figures.list(session.sprayers),
+    phase: sessionState(telling, phase),
     tone: toneOf(urgency),
     urgency,
     clocks: [],
-    taps: nextTaps(t, next()),
+    taps: nextTaps(telling, next()),
   };
 }

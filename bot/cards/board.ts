@@ -51,54 +51,58 @@ export interface Board {
 /** A digest rings by itself every day and tells nobody at the wall anything. */
 const isForTheWall = (key: string): boolean => !key.startsWith('crew/');
 
-export function makeBoard(t: Telling): Board {
-  const rings = [...planReminders(t.shop).values()].flat().filter(({ numberedKey }) => isForTheWall(numberedKey));
+export function makeBoard(telling: Telling): Board {
+  const rings = [...planReminders(telling.shop).values()].flat().filter(({ numberedKey }) => isForTheWall(numberedKey));
   return {
-    crew: t.shop.crew.name,
-    at: t.f.iso(t.now),
-    clock: t.f.timeDown(t.now),
+    crew: telling.shop.crew.name,
+    at: telling.figures.iso(telling.now),
+    clock: telling.figures.timeDown(telling.now),
     items: [
-      ...liveBatches(t.shop).map((batch) => batchOnBoard(t, batch)),
-      ...liveCans(t.shop).flatMap((can) => canOnBoard(t, can)),
-      ...openSessions(t.shop).map((session) => sessionOnBoard(t, session)),
-      ...liveParts(t.shop).map((part) => partOnBoard(t, part)),
+      ...liveBatches(telling.shop).map((batch) => batchOnBoard(telling, batch)),
+      ...liveCans(telling.shop).flatMap((can) => canOnBoard(telling, can)),
+      ...openSessions(telling.shop).map((session) => sessionOnBoard(telling, session)),
+      ...liveParts(telling.shop).map((part) => partOnBoard(telling, part)),
     ]
-      .map((item) => ifItReads(t, item))
+      .map((item) => ifItReads(telling, item))
       .sort(byUrgency),
-    air: boardAir(t),
+    air: boardAir(telling),
     rings: [...rings].sort(byDueTime).map(({ numberedKey, dueAt, to }) => ({
       key: numberedKey,
-      label: ringLabel(t.words, numberedKey),
-      at: ringTime(t, numberedKey, dueAt),
-      ...dueIn(t, dueAt),
+      label: ringLabel(telling.words, numberedKey),
+      at: ringTime(telling, numberedKey, dueAt),
+      ...dueIn(telling, dueAt),
       to,
     })),
-    quick: quickTaps(t),
-    alarms: alarms.map((verb) => ({ id: `alarm-${verb}`, label: t.words.session.troubles[verb].title, line: verb })),
+    quick: quickTaps(telling),
+    alarms: alarms.map((verb) => ({
+      id: `alarm-${verb}`,
+      label: telling.words.session.troubles[verb].title,
+      line: verb,
+    })),
   };
 }
 
 /** What is left of it would show as if it were whole. */
-function ifItReads(t: Telling, item: BoardItem): BoardItem {
-  const [event] = unreadUnder(t.shop, item.id);
+function ifItReads(telling: Telling, item: BoardItem): BoardItem {
+  const [event] = unreadUnder(telling.shop, item.id);
   if (event === undefined) return item;
   const { seq, type, stream } = event;
-  return { ...item, phase: t.words.replies.unread(seq, type, stream), tone: 'stop', clocks: [], taps: [] };
+  return { ...item, phase: telling.words.replies.unread(seq, type, stream), tone: 'stop', clocks: [], taps: [] };
 }
 
-function dueIn(t: Telling, dueAt: EpochMs): Pick<BoardRing, 'left' | 'late'> {
-  const { page } = t.words;
-  const late = minutesBetween(dueAt, t.now);
-  if (late >= 1) return { left: page.lateFor(late, t.f), late: true };
-  const wait = minutes(Math.max(0, minutesBetween(t.now, epochMs(dueAt))));
-  return { left: wait < 1 ? page.dueNow : page.inTime(wait, t.f), late: false };
+function dueIn(telling: Telling, dueAt: EpochMs): Pick<BoardRing, 'left' | 'late'> {
+  const { page } = telling.words;
+  const late = minutesBetween(dueAt, telling.now);
+  if (late >= 1) return { left: page.lateFor(late, telling.figures), late: true };
+  const wait = minutes(Math.max(0, minutesBetween(telling.now, epochMs(dueAt))));
+  return { left: wait < 1 ? page.dueNow : page.inTime(wait, telling.figures), late: false };
 }
 
-function quickTaps(t: Telling): readonly CardAction[] {
-  const { quick } = t.words.page;
+function quickTaps(telling: Telling): readonly CardAction[] {
+  const { quick } = telling.words.page;
   return [
     { id: 'air', label: quick.air, line: 'air {air-temperature}C {humidity}%' },
-    ...mixTaps(t),
+    ...mixTaps(telling),
     { id: 'plan', label: quick.plan, line: 'plan {part-count} x {area-each}m2 {method}' },
     { id: 'now', label: quick.now, line: 'now' },
     { id: 'day', label: quick.day, line: 'day' },
@@ -110,10 +114,10 @@ function quickTaps(t: Telling): readonly CardAction[] {
 const mostSheetTaps = 4;
 
 /** One; where no product is the usual one, one for each. */
-function mixTaps(t: Telling): readonly CardAction[] {
-  const { mix } = t.words.page.quick;
-  const meant = sheetMeant(t.shop.shelf, lastSaid(t.shop.crew, 'sheet')?.sheet);
-  const ids = isFailed(meant) ? offeredSheets(t.shop.shelf) : [];
+function mixTaps(telling: Telling): readonly CardAction[] {
+  const { mix } = telling.words.page.quick;
+  const meant = sheetMeant(telling.shop.shelf, lastSaid(telling.shop.crew, 'sheet')?.sheet);
+  const ids = isFailed(meant) ? offeredSheets(telling.shop.shelf) : [];
   if (ids.length === 0 || ids.length > mostSheetTaps) return [{ id: 'mix', label: mix, line: 'mix {amount}kg' }];
   return ids.map((id) => ({ id: `mix-${id}`, label: `${mix} ${id}`, line: `mix {amount}kg ${id}` }));
 }

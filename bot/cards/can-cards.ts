@@ -12,119 +12,136 @@ import { massFact, minutesWantedFact, type Telling, volumeFact } from './card-co
 import { clockFacts } from './clock-text.ts';
 import { nextTaps } from './next-taps.ts';
 
-export function canFacts(t: Telling, { can, phase, clocks }: CanStatus): readonly CardFact[] {
+export function canFacts(telling: Telling, { can, phase, clocks }: CanStatus): readonly CardFact[] {
   return [
-    massFact(t, 'can-left', leftGrams(can)),
-    ...(phase.is === 'doubtful' ? [] : clockFacts(t, clocks, ['lid-off'])),
-    ...gasFacts(t, can),
+    massFact(telling, 'can-left', leftGrams(can)),
+    ...(phase.is === 'doubtful' ? [] : clockFacts(telling, clocks, ['lid-off'])),
+    ...gasFacts(telling, can),
   ];
 }
 
 /** Of an empty can there is nothing to fill. */
-function gasFacts(t: Telling, can: Can): readonly CardFact[] {
+function gasFacts(telling: Telling, can: Can): readonly CardFact[] {
   const headspace = isGasSensitive(can) && isCanLive(can) ? headspaceOf(can) : undefined;
   if (headspace === undefined) return [];
-  return [volumeFact(t, 'headspace', headspace.headspaceLitres), volumeFact(t, 'gas-needed', headspace.gasLitres)];
+  return [
+    volumeFact(telling, 'headspace', headspace.headspaceLitres),
+    volumeFact(telling, 'gas-needed', headspace.gasLitres),
+  ];
 }
 
-function gasLines(t: Telling, can: Can): readonly string[] {
-  const { material } = t.words;
+function gasLines(telling: Telling, can: Can): readonly string[] {
+  const { material } = telling.words;
   if (!isGasSensitive(can) || !isCanLive(can)) return [];
   return [headspaceOf(can) === undefined ? material.headspaceUnknown : material.gasSlowly];
 }
 
 /** What is said of the gas in a list; empty where it needs none. */
-export function gasWords(t: Telling, gas: GasState): string {
-  const { gas: words } = t.words.material;
+export function gasWords(telling: Telling, gas: GasState): string {
+  const { gas: words } = telling.words.material;
   switch (gas.is) {
     case 'not-needed':
       return '';
     case 'blanketed':
-      return words.blanketed(gas.at, t.f);
+      return words.blanketed(gas.at, telling.figures);
     case 'lid-off':
     case 'doubtful':
-      return words[gas.is](gas.since, t.f);
+      return words[gas.is](gas.since, telling.figures);
   }
 }
 
-const doubtLines = (t: Telling, { phase }: CanStatus): readonly string[] =>
-  phase.is === 'doubtful' ? [t.words.material.doubtfulSince(phase.since, t.f)] : [];
+const doubtLines = (telling: Telling, { phase }: CanStatus): readonly string[] =>
+  phase.is === 'doubtful' ? [telling.words.material.doubtfulSince(phase.since, telling.figures)] : [];
 
-const lidOffLines = (t: Telling, { lidOffSince }: CanStatus): readonly string[] =>
-  lidOffSince === undefined ? [] : [t.words.material.lidOffSince(lidOffSince, t.f)];
+const lidOffLines = (telling: Telling, { lidOffSince }: CanStatus): readonly string[] =>
+  lidOffSince === undefined ? [] : [telling.words.material.lidOffSince(lidOffSince, telling.figures)];
 
-function preStirLines(t: Telling, { can, preStir, isStirred }: CanStatus): readonly string[] {
+function preStirLines(telling: Telling, { can, preStir, isStirred }: CanStatus): readonly string[] {
   if (preStir === undefined || isStirred) return [];
-  return [t.words.material.preStirFirst(preStir.wantedMinutes, can.number, t.f)];
+  return [telling.words.material.preStirFirst(preStir.wantedMinutes, can.number, telling.figures)];
 }
 
-export function openedCanCard(t: Telling, status: CanNow): Card {
-  const { material, replies } = t.words;
+export function openedCanCard(telling: Telling, status: CanNow): Card {
+  const { material, replies } = telling.words;
   const { can } = status;
   const lines = [
     material.canNumber(can.number),
-    ...(can.sold === undefined ? [] : [material.byDensity(can.sold.litres, can.openedGrams, t.f)]),
-    ...preStirLines(t, status),
-    ...lidOffLines(t, status),
+    ...(can.sold === undefined ? [] : [material.byDensity(can.sold.litres, can.openedGrams, telling.figures)]),
+    ...preStirLines(telling, status),
+    ...lidOffLines(telling, status),
     ...(can.handling === 'whole' ? [material.wholeNow] : []),
     ...(can.sheet.invented ? [replies.inventedSheet] : []),
   ];
-  return canCard(t, status, material.canOpened(can.number, can.component, can.lot), lines);
+  return canCard(telling, status, material.canOpened(can.number, can.component, can.lot), lines);
 }
 
-export function lidOffCard(t: Telling, status: CanNow): Card {
-  const title = t.words.material.lidOff(status.can.number);
-  return canCard(t, status, title, [...preStirLines(t, status), ...lidOffLines(t, status)]);
+export function lidOffCard(telling: Telling, status: CanNow): Card {
+  const title = telling.words.material.lidOff(status.can.number);
+  return canCard(telling, status, title, [...preStirLines(telling, status), ...lidOffLines(telling, status)]);
 }
 
-export function blanketedCard(t: Telling, status: CanNow): Card {
-  const { material } = t.words;
+export function blanketedCard(telling: Telling, status: CanNow): Card {
+  const { material } = telling.words;
   const { can } = status;
-  const doubt = doubtLines(t, status);
-  const lines = isGasSensitive(can) ? gasLines(t, can) : [material.noGasNeeded];
-  return canCard(t, status, material.blanketed(can.number), [...doubt, ...lines], doubt.length > 0 ? 'warn' : 'good');
+  const doubt = doubtLines(telling, status);
+  const lines = isGasSensitive(can) ? gasLines(telling, can) : [material.noGasNeeded];
+  return canCard(
+    telling,
+    status,
+    material.blanketed(can.number),
+    [...doubt, ...lines],
+    doubt.length > 0 ? 'warn' : 'good',
+  );
 }
 
-export function checkedCard(t: Telling, status: CanNow): Card {
-  const { material } = t.words;
+export function checkedCard(telling: Telling, status: CanNow): Card {
+  const { material } = telling.words;
   const lines = status.lidOffSince === undefined ? [] : [material.lidStillOff];
-  return canCard(t, status, material.checked(status.can.number), [...doubtLines(t, status), ...lines]);
+  return canCard(telling, status, material.checked(status.can.number), [...doubtLines(telling, status), ...lines]);
 }
 
-export function stirringCanCard(t: Telling, status: CanNow): Card {
+export function stirringCanCard(telling: Telling, status: CanNow): Card {
   const { can, preStir, clocks } = status;
-  const done = clockFacts(t, clocks, ['pre-stir']);
+  const done = clockFacts(telling, clocks, ['pre-stir']);
   const wanted =
-    preStir === undefined || done.length === 0 ? [] : [minutesWantedFact(t, 'can-stir-wanted', preStir.wantedMinutes)];
-  const lines = preStir !== undefined && !preStir.withinPoints ? [t.words.material.preStirBeyond] : [];
-  const card = canCard(t, status, t.words.material.canStirring(can.number), lines);
+    preStir === undefined || done.length === 0
+      ? []
+      : [minutesWantedFact(telling, 'can-stir-wanted', preStir.wantedMinutes)];
+  const lines = preStir !== undefined && !preStir.withinPoints ? [telling.words.material.preStirBeyond] : [];
+  const card = canCard(telling, status, telling.words.material.canStirring(can.number), lines);
   return { ...card, facts: [...wanted, ...done, ...card.facts] };
 }
 
-export function discardedCard(t: Telling, status: CanNow): Card {
-  const { material, ruleSources, session } = t.words;
-  const card = canCard(t, status, material.discarded(status.can.number), [session.troubles.hot.section]);
+export function discardedCard(telling: Telling, status: CanNow): Card {
+  const { material, ruleSources, session } = telling.words;
+  const card = canCard(telling, status, material.discarded(status.can.number), [session.troubles.hot.section]);
   // Whatever the reason: what has begun to react goes on in a closed can.
   return { ...card, hazards: [{ text: material.discardHeats, source: ruleSources[commonPractice] }] };
 }
 
 /** What a ring of the can tells and offers. */
-export function canRing(t: Telling, can: Can, kind: ReminderKind) {
-  const status = statusOf.can(t, can);
-  const doubt = doubtLines(t, status);
-  const checks = doubt.length === 0 ? [] : [t.words.material.leadChecks(can.number)];
-  const blanket = [...doubt, ...checks, ...lidOffLines(t, status)];
+export function canRing(telling: Telling, can: Can, kind: ReminderKind) {
+  const status = statusOf.can(telling, can);
+  const doubt = doubtLines(telling, status);
+  const checks = doubt.length === 0 ? [] : [telling.words.material.leadChecks(can.number)];
+  const blanket = [...doubt, ...checks, ...lidOffLines(telling, status)];
   const lines = kind === 'blanket' && blanket.length > 0 ? { lines: blanket } : {};
-  return { facts: canFacts(t, status), taps: nextTaps(t, status.next()), ...lines };
+  return { facts: canFacts(telling, status), taps: nextTaps(telling, status.next()), ...lines };
 }
 
 /** Of a can that air is over, or that is in doubt: a line of what runs. */
-export function openCanLine(t: Telling, can: Can): readonly string[] {
-  const { phase } = canStatus(t, can);
+export function openCanLine(telling: Telling, can: Can): readonly string[] {
+  const { phase } = canStatus(telling, can);
   const isOpen = phase.is === 'doubtful' || phase.is === 'lid-off';
-  return isOpen ? [t.words.material.canStands(can.number, can.component, gasWords(t, phase))] : [];
+  return isOpen ? [telling.words.material.canStands(can.number, can.component, gasWords(telling, phase))] : [];
 }
 
-function canCard(t: Telling, status: CanNow, title: string, lines: readonly string[], tone: Tone = 'plain'): Card {
-  return makeCard(title, tone, { facts: canFacts(t, status), lines, actions: nextTaps(t, status.next()) });
+function canCard(
+  telling: Telling,
+  status: CanNow,
+  title: string,
+  lines: readonly string[],
+  tone: Tone = 'plain',
+): Card {
+  return makeCard(title, tone, { facts: canFacts(telling, status), lines, actions: nextTaps(telling, status.next()) });
 }

@@ -22,7 +22,7 @@ import { inUnitsOf } from './tap-units.ts';
 
 export interface Telling {
   readonly words: Words;
-  readonly f: Figures;
+  readonly figures: Figures;
   readonly shop: Shop;
   readonly now: EpochMs;
 }
@@ -34,65 +34,68 @@ export function fact({ words }: Pick<Telling, 'words'>, id: FactId, value: numbe
   return { id, label: words.facts[id], value, unit: factUnits[id], shown };
 }
 
-export const massFact = (t: Telling, id: FactsOf<'g'>, mass: Grams): CardFact => fact(t, id, mass, t.f.mass(mass));
+export const massFact = (telling: Telling, id: FactsOf<'g'>, mass: Grams): CardFact =>
+  fact(telling, id, mass, telling.figures.mass(mass));
 
-export const volumeFact = (t: Telling, id: FactsOf<'L'>, volume: Litres): CardFact =>
-  fact(t, id, volume, t.f.volume(volume));
+export const volumeFact = (telling: Telling, id: FactsOf<'L'>, volume: Litres): CardFact =>
+  fact(telling, id, volume, telling.figures.volume(volume));
 
-export const areaFact = (t: Telling, area: SquareMetres, id: FactsOf<'m2'> = 'area'): CardFact =>
-  fact(t, id, area, t.f.area(area));
+export const areaFact = (telling: Telling, area: SquareMetres, id: FactsOf<'m2'> = 'area'): CardFact =>
+  fact(telling, id, area, telling.figures.area(area));
 
-export const partAreaFact = (t: Telling, area: SquareMetres): CardFact => fact(t, 'part-area', area, t.f.area(area));
+export const partAreaFact = (telling: Telling, area: SquareMetres): CardFact =>
+  fact(telling, 'part-area', area, telling.figures.area(area));
 
-export const wallFact = (t: Telling, wall: Millimetres): CardFact => fact(t, 'part-wall', wall, t.f.wall(wall));
+export const wallFact = (telling: Telling, wall: Millimetres): CardFact =>
+  fact(telling, 'part-wall', wall, telling.figures.wall(wall));
 
-export const efficiencyFact = (t: Telling, share: Fraction): CardFact =>
-  fact(t, 'transfer-efficiency', share, t.f.percent(share * 100));
+export const efficiencyFact = (telling: Telling, share: Fraction): CardFact =>
+  fact(telling, 'transfer-efficiency', share, telling.figures.percent(share * 100));
 
-export const temperatureFact = (t: Telling, id: FactsOf<'degC'>, temperature: Celsius): CardFact =>
-  fact(t, id, temperature, t.f.temperature(temperature));
+export const temperatureFact = (telling: Telling, id: FactsOf<'degC'>, temperature: Celsius): CardFact =>
+  fact(telling, id, temperature, telling.figures.temperature(temperature));
 
-export const spreadFact = (t: Telling, spread: CelsiusSpread): CardFact =>
-  fact(t, 'spread', spread, t.f.spread(spread));
+export const spreadFact = (telling: Telling, spread: CelsiusSpread): CardFact =>
+  fact(telling, 'spread', spread, telling.figures.spread(spread));
 
-export const percentFact = (t: Telling, id: FactsOf<'%'>, value: number, digits = 0): CardFact =>
-  fact(t, id, value, t.f.percent(value, digits));
+export const percentFact = (telling: Telling, id: FactsOf<'%'>, value: number, digits = 0): CardFact =>
+  fact(telling, id, value, telling.figures.percent(value, digits));
 
 /** (B/A) / (B/A of the sheet) - 1, shown in per cent with its sign. */
-export const ratioErrorFact = (t: Telling, error: number): CardFact =>
-  fact(t, 'ratio-error', error, t.f.signedPercent(error * 100));
+export const ratioErrorFact = (telling: Telling, error: number): CardFact =>
+  fact(telling, 'ratio-error', error, telling.figures.signedPercent(error * 100));
 
-export const ratioToleranceFact = (t: Telling, tolerancePercent: number): CardFact =>
-  fact(t, 'ratio-tolerance', tolerancePercent / 100, t.f.percent(tolerancePercent, 1));
+export const ratioToleranceFact = (telling: Telling, tolerancePercent: number): CardFact =>
+  fact(telling, 'ratio-tolerance', tolerancePercent / 100, telling.figures.percent(tolerancePercent, 1));
 
-export const filmFact = (t: Telling, id: FactsOf<'um'>, film: Micrometres): CardFact =>
-  fact(t, id, film, t.f.film(film));
+export const filmFact = (telling: Telling, id: FactsOf<'um'>, film: Micrometres): CardFact =>
+  fact(telling, id, film, telling.figures.film(film));
 
-export const countFact = (t: Pick<Telling, 'words' | 'f'>, id: FactsOf<'count'>, value: number): CardFact =>
-  fact(t, id, value, t.f.count(value));
+export const countFact = (telling: Pick<Telling, 'words' | 'figures'>, id: FactsOf<'count'>, value: number): CardFact =>
+  fact(telling, id, value, telling.figures.count(value));
 
 /** What must last so long: shown rounded up. */
-export const minutesWantedFact = (t: Telling, id: FactsOf<'min'>, duration: Minutes): CardFact =>
-  fact(t, id, duration, t.f.minutesUp(duration));
+export const minutesWantedFact = (telling: Telling, id: FactsOf<'min'>, duration: Minutes): CardFact =>
+  fact(telling, id, duration, telling.figures.minutesUp(duration));
 
 /** What has been earned so far: shown rounded down. */
-export const minutesGivenFact = (t: Telling, id: FactsOf<'min'>, duration: Minutes): CardFact =>
-  fact(t, id, duration, t.f.minutesDown(duration));
+export const minutesGivenFact = (telling: Telling, id: FactsOf<'min'>, duration: Minutes): CardFact =>
+  fact(telling, id, duration, telling.figures.minutesDown(duration));
 
 /** Not after: shown rounded down to the minute. */
-export const notAfterFact = (t: Telling, id: FactsOf<'time'>, at: EpochMs): CardFact =>
-  fact(t, id, t.f.iso(at), t.f.timeDown(at));
+export const notAfterFact = (telling: Telling, id: FactsOf<'time'>, at: EpochMs): CardFact =>
+  fact(telling, id, telling.figures.iso(at), telling.figures.timeDown(at));
 
-export const tap = ({ words, f }: Telling, id: ButtonId, line: string): CardAction => ({
+export const tap = ({ words, figures }: Telling, id: ButtonId, line: string): CardAction => ({
   id,
   label: words.buttons[id],
-  line: inUnitsOf(line, f.units),
+  line: inUnitsOf(line, figures.units),
 });
 
 /** What a tap would say is told in the words and units of whoever the card is for. */
-export function withLinesShown({ words, f }: Telling, card: Card): Card {
+export function withLinesShown({ words, figures }: Telling, card: Card): Card {
   const actions = card.actions.map((action) => {
-    const shown = words.lineShown(action.line, f);
+    const shown = words.lineShown(action.line, figures);
     return shown === action.line ? action : { ...action, shown };
   });
   return { ...card, actions };

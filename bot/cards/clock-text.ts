@@ -8,10 +8,10 @@ import { type Ending, endingOfRing, isoOf, timeOf } from '../language/ending.ts'
 import type { Card, CardFact } from './card.ts';
 import { type FactsOf, fact, type Telling } from './card-context.ts';
 
-export const timeShown = ({ f }: Pick<Telling, 'f'>, ending: Ending): string => timeOf(f, ending);
+export const timeShown = ({ figures }: Pick<Telling, 'figures'>, ending: Ending): string => timeOf(figures, ending);
 
-export const timeFact = (t: Telling, id: FactsOf<'time'>, ending: Ending): CardFact =>
-  fact(t, id, isoOf(t.f, ending), timeOf(t.f, ending));
+export const timeFact = (telling: Telling, id: FactsOf<'time'>, ending: Ending): CardFact =>
+  fact(telling, id, isoOf(telling.figures, ending), timeOf(telling.figures, ending));
 
 const factOf = {
   stir: 'stir-done-at',
@@ -36,23 +36,23 @@ const factOf = {
 
 /** The ends of these clocks, as far as they are known. */
 export function clockFacts(
-  t: Telling,
+  telling: Telling,
   clocks: readonly NounClock<ClockId>[],
   ids: readonly ClockId[],
 ): readonly CardFact[] {
   return clocks.flatMap(({ id, errs, dueAt }) =>
-    dueAt === undefined || !ids.includes(id) ? [] : [timeFact(t, factOf[id], { errs, dueAt })],
+    dueAt === undefined || !ids.includes(id) ? [] : [timeFact(telling, factOf[id], { errs, dueAt })],
   );
 }
 
 /** When a bell rings, by its key. */
-export const ringTime = (t: Pick<Telling, 'f'>, key: string, dueAt: EpochMs): string =>
-  timeOf(t.f, endingOfRing(key, dueAt));
+export const ringTime = (telling: Pick<Telling, 'figures'>, key: string, dueAt: EpochMs): string =>
+  timeOf(telling.figures, endingOfRing(key, dueAt));
 
-export const ringFact = (t: Telling, id: FactsOf<'time'>, key: string, dueAt: EpochMs): CardFact =>
-  timeFact(t, id, endingOfRing(key, dueAt));
+export const ringFact = (telling: Telling, id: FactsOf<'time'>, key: string, dueAt: EpochMs): CardFact =>
+  timeFact(telling, id, endingOfRing(key, dueAt));
 
-export const ringNext = (t: Pick<Telling, 'f'>, key: string, dueAt: EpochMs): Card['next'][number] => ({
+export const ringNext = (telling: Pick<Telling, 'figures'>, key: string, dueAt: EpochMs): Card['next'][number] => ({
   key,
-  dueAt: isoOf(t.f, endingOfRing(key, dueAt)),
+  dueAt: isoOf(telling.figures, endingOfRing(key, dueAt)),
 });

@@ -15,18 +15,18 @@ export interface WasAndIs {
   readonly is: string;
 }
 
-export function wasAndIs(t: Telling, before: Version, after: Version): WasAndIs {
-  const was = t.words.fact(before.fact, t.f);
-  const is = t.words.fact(after.fact, t.f);
-  const wasAt = t.f.timeDown(before.happenedAt);
-  const isAt = t.f.timeDown(after.happenedAt);
+export function wasAndIs(telling: Telling, before: Version, after: Version): WasAndIs {
+  const was = telling.words.fact(before.fact, telling.figures);
+  const is = telling.words.fact(after.fact, telling.figures);
+  const wasAt = telling.figures.timeDown(before.happenedAt);
+  const isAt = telling.figures.timeDown(after.happenedAt);
   if (wasAt === isAt) return { was, is };
   return was === is ? { was: `${was}, ${wasAt}`, is: isAt } : { was: `${was}, ${wasAt}`, is: `${is}, ${isAt}` };
 }
 
 /** Of one of an entry's corrections: up to the next one, or as the entry stands now. */
-export function changedBy(t: Telling, entry: Entry, correction: Correction): WasAndIs {
+export function changedBy(telling: Telling, entry: Entry, correction: Correction): WasAndIs {
   const next = entry.corrections[entry.corrections.indexOf(correction) + 1];
   const after = next === undefined ? entry : { fact: next.wasFact, happenedAt: next.wasAt };
-  return wasAndIs(t, { fact: correction.wasFact, happenedAt: correction.wasAt }, after);
+  return wasAndIs(telling, { fact: correction.wasFact, happenedAt: correction.wasAt }, after);
 }

@@ -18,14 +18,14 @@ import { heldLines, partFacts, partTaps } from './part-cards.ts';
 import { ringLabel } from './ring-label.ts';
 import { settingShown } from './setting-shown.ts';
 
-export function heardCard(t: Telling, { envelopes }: Recorded): Card {
+export function heardCard(telling: Telling, { envelopes }: Recorded): Card {
   const lines = envelopes.flatMap(({ body, by }) =>
-    body.type === 'RingAnswered' ? [t.words.replies.heardKey(ringLabel(t.words, body.key), by)] : [],
+    body.type === 'RingAnswered' ? [telling.words.replies.heardKey(ringLabel(telling.words, body.key), by)] : [],
   );
-  return makeCard(t.words.replies.heard, 'good', { lines });
+  return makeCard(telling.words.replies.heard, 'good', { lines });
 }
 
-export function undoneCard(t: Telling, { envelopes, before, shop }: Recorded): Card {
+export function undoneCard(telling: Telling, { envelopes, before, shop }: Recorded): Card {
   const corrected = envelopes.flatMap(({ body }) =>
     body.type === 'Amended' && body.to.kind === 'corrected' ? [body.amends] : [],
   );
@@ -36,77 +36,95 @@ export function undoneCard(t: Telling, { envelopes, before, shop }: Recorded): C
   // A hold for a reading that failed does not go with the reading.
   const held = [...new Set(touched)].flatMap((name) => {
     const part = shop.parts.get(name);
-    return part === undefined ? [] : heldLines(t, partStatus({ shop, now: t.now }, part));
+    return part === undefined ? [] : heldLines(telling, partStatus({ shop, now: telling.now }, part));
   });
-  const lines = [...correctionLines(t, before, shop, corrected), ...undoneLines(t, before, undone), ...held];
-  return makeCard(t.words.replies.undone, held.length > 0 ? 'warn' : 'plain', { lines });
+  const lines = [
+    ...correctionLines(telling, before, shop, corrected),
+    ...undoneLines(telling, before, undone),
+    ...held,
+  ];
+  return makeCard(telling.words.replies.undone, held.length > 0 ? 'warn' : 'plain', { lines });
 }
 
 /** By which rules it is judged from now on, and what those mark that was not marked before. */
-export function judgedCard(t: Telling, batch: Batch, { before, shop }: Recorded): Card {
-  const { replies } = t.words;
+export function judgedCard(telling: Telling, batch: Batch, { before, shop }: Recorded): Card {
+  const { replies } = telling.words;
   const found = newDeviations(before, shop).map(({ entry, objection }) =>
-    replies.nowDeviates(t.words.fact(entry.fact, t.f), t.words.objection(objection, t.f)),
+    replies.nowDeviates(
+      telling.words.fact(entry.fact, telling.figures),
+      telling.words.objection(objection, telling.figures),
+    ),
   );
   const lines = found.length === 0 ? [replies.judgedTheSame] : found;
   return makeCard(replies.judgedAnew(batch.number, editionOfToday), found.length === 0 ? 'plain' : 'warn', {
     lines: [...lines, replies.nothingReopened],
-    actions: [tap(t, 'trace', `trace batch ${batch.number}`)],
+    actions: [tap(telling, 'trace', `trace batch ${batch.number}`)],
   });
 }
 
 /** With an amendment go the holds that followed from it. */
-function undoneLines(t: Telling, before: Shop, seqs: readonly number[]): readonly string[] {
+function undoneLines(telling: Telling, before: Shop, seqs: readonly number[]): readonly string[] {
   const undone = entriesIn(before).filter(({ seq }) => seqs.includes(seq));
-  const acts = undone.map((entry) => t.words.undo.act(entry, t.f));
-  return undone.length === 0 ? [] : [t.words.replies.undoneActs(acts)];
+  const acts = undone.map((entry) => telling.words.undo.act(entry, telling.figures));
+  return undone.length === 0 ? [] : [telling.words.replies.undoneActs(acts)];
 }
 
 /** The act itself stands, as it did before the correction. */
-function correctionLines(t: Telling, before: Shop, shop: Shop, seqs: readonly number[]): readonly string[] {
-  const { replies } = t.words;
+function correctionLines(telling: Telling, before: Shop, shop: Shop, seqs: readonly number[]): readonly string[] {
+  const { replies } = telling.words;
   return entriesIn(before)
     .filter(({ seq }) => seqs.includes(seq))
     .flatMap((old) => {
       const entry = entriesIn(shop).find(({ seq }) => seq === old.seq);
       if (entry === undefined) return [];
-      const say = (each: Entry) => `${t.words.undo.act(each, t.f)}, ${t.f.timeDown(each.happenedAt)}`;
+      const say = (each: Entry) =>
+        `${telling.words.undo.act(each, telling.figures)}, ${telling.figures.timeDown(each.happenedAt)}`;
       return [replies.takenBack(say(old)), replies.nowStands(say(entry))];
     });
 }
 
-export function amendedCard(t: Telling, outcome: Recorded, batch: Batch | undefined, part: Part | undefined): Card {
-  const { replies } = t.words;
+export function amendedCard(
+  telling: Telling,
+  outcome: Recorded,
+  batch: Batch | undefined,
+  part: Part | undefined,
+): Card {
+  const { replies } = telling.words;
   const [envelope] = outcome.envelopes;
   if (envelope?.body.type !== 'Amended') return makeCard(replies.amended, 'plain');
   const { amends, why } = envelope.body;
   const find = (entries: readonly Entry[]) => entries.find((entry) => entry.seq === amends);
   const was = find(entriesIn(outcome.before));
   const is = find(entriesIn(outcome.shop));
-  const change = was === undefined || is === undefined ? { was: '', is: '' } : wasAndIs(t, was, is);
-  const film = part && statusOf.part(t, part);
-  const pot = part === undefined && batch !== undefined ? statusOf.batch(t, batch) : undefined;
+  const change = was === undefined || is === undefined ? { was: '', is: '' } : wasAndIs(telling, was, is);
+  const film = part && statusOf.part(telling, part);
+  const pot = part === undefined && batch !== undefined ? statusOf.batch(telling, batch) : undefined;
   return makeCard(replies.amended, 'plain', {
     facts: [
-      ...(film === undefined ? [] : partFacts(t, film)),
-      ...(pot === undefined ? [] : [...ratioFacts(t, pot.batch), ...batchFacts(t, pot)]),
+      ...(film === undefined ? [] : partFacts(telling, film)),
+      ...(pot === undefined ? [] : [...ratioFacts(telling, pot.batch), ...batchFacts(telling, pot)]),
     ],
     lines: [
-      ...(film === undefined ? [] : heldLines(t, film)),
+      ...(film === undefined ? [] : heldLines(telling, film)),
       ...[replies.was(change.was), replies.is(change.is)],
       ...(why === '' ? [] : [replies.why(why)]),
     ],
-    actions: film !== undefined ? partTaps(t, film) : pot !== undefined ? batchTaps(t, pot) : [],
+    actions: film !== undefined ? partTaps(telling, film) : pot !== undefined ? batchTaps(telling, pot) : [],
   });
 }
 
 /** As it is filed: names as the crew writes them. */
-export function settledCard(t: Telling, { envelopes }: Recorded): Card {
-  const { replies } = t.words;
+export function settledCard(telling: Telling, { envelopes }: Recorded): Card {
+  const { replies } = telling.words;
   return makeCard(replies.settled, 'plain', {
     lines: envelopes.flatMap(({ body }) =>
       body.type === 'SettingChanged'
-        ? [replies.settledTo(t.words.settings.names[body.setting.name].label, settingShown(t, body.setting))]
+        ? [
+            replies.settledTo(
+              telling.words.settings.names[body.setting.name].label,
+              settingShown(telling, body.setting),
+            ),
+          ]
         : [],
     ),
   });

@@ -14,77 +14,82 @@ import { type Telling, tap } from './card-context.ts';
 import { ringLabel } from './ring-label.ts';
 
 /** Everything that somebody still waits for: batches, cans, parts, and what rings for whom. */
-export function aliveLines(t: Telling): readonly string[] {
-  const { material, phases, parts, replies } = t.words;
+export function aliveLines(telling: Telling): readonly string[] {
+  const { material, phases, parts, replies } = telling.words;
   const lines = [
-    ...liveBatches(t.shop).map((batch) => batchLine(t, batch)),
-    ...liveCans(t.shop).map((can) =>
-      material.stockRow(can.number, can.component, can.lot, can.sheet.name, leftGrams(can), [], t.f),
+    ...liveBatches(telling.shop).map((batch) => batchLine(telling, batch)),
+    ...liveCans(telling.shop).map((can) =>
+      material.stockRow(can.number, can.component, can.lot, can.sheet.name, leftGrams(can), [], telling.figures),
     ),
-    ...byName(liveParts(t.shop)).map((part) => `${part.name}: ${phases[phaseOfPart(part).is]}`),
-    ...ringsNext(t).map(({ numberedKey, dueAt }) =>
-      replies.rings(ringLabel(t.words, numberedKey), endingOfRing(numberedKey, dueAt), t.f),
+    ...byName(liveParts(telling.shop)).map((part) => `${part.name}: ${phases[phaseOfPart(part).is]}`),
+    ...ringsNext(telling).map(({ numberedKey, dueAt }) =>
+      replies.rings(ringLabel(telling.words, numberedKey), endingOfRing(numberedKey, dueAt), telling.figures),
     ),
   ];
   return lines.length === 0 ? [parts.nothingAlive] : lines;
 }
 
-function ringsNext(t: Telling): readonly PlannedReminder[] {
-  return [...planReminders(t.shop).values()]
+function ringsNext(telling: Telling): readonly PlannedReminder[] {
+  return [...planReminders(telling.shop).values()]
     .flat()
     .filter(({ kind }) => kind !== 'digest' && kind !== 'handover')
     .sort(byDueTime);
 }
 
-export function shiftCard(t: Telling, request: Request, { on }: CommandOf<'shift'>): Card {
-  const { parts } = t.words;
-  const names = [...t.shop.crew.shifts.onShift.keys()];
-  const theirs = on ? [] : ringsNext(t).filter(({ to }) => to.includes(request.by));
+export function shiftCard(telling: Telling, request: Request, { on }: CommandOf<'shift'>): Card {
+  const { parts } = telling.words;
+  const names = [...telling.shop.crew.shifts.onShift.keys()];
+  const theirs = on ? [] : ringsNext(telling).filter(({ to }) => to.includes(request.by));
   return makeCard(on ? parts.onShift(request.by) : parts.offShift(request.by), theirs.length > 0 ? 'warn' : 'plain', {
     lines: [
-      names.length === 0 ? parts.nobodyOn : parts.nowOn(names, t.f),
+      names.length === 0 ? parts.nobodyOn : parts.nowOn(names, telling.figures),
       ...(theirs.length === 0 ? [] : [parts.stillRings(theirs.length)]),
     ],
-    actions: theirs.length === 0 ? [] : [tap(t, 'handover', 'handover {person}')],
+    actions: theirs.length === 0 ? [] : [tap(telling, 'handover', 'handover {person}')],
   });
 }
 
-export function handoverCard(t: Telling, { envelopes }: Recorded): Card {
-  const { parts } = t.words;
+export function handoverCard(telling: Telling, { envelopes }: Recorded): Card {
+  const { parts } = telling.words;
   const body = envelopes.flatMap((envelope) => (envelope.body.type === 'HandedOver' ? [envelope.body] : []))[0];
   if (body === undefined) return makeCard(parts.nothingAlive, 'plain');
   const { to, everything } = body;
   return makeCard(parts.handedOver(to), 'plain', {
-    lines: [everything ? parts.handoverAll(to) : parts.handoverOwn(to), ...aliveLines(t)],
+    lines: [everything ? parts.handoverAll(to) : parts.handoverOwn(to), ...aliveLines(telling)],
     ping: [to],
   });
 }
 
-export function takenOverCard(t: Telling, request: Request): Card {
-  const { parts } = t.words;
-  const taken = t.shop.crew.shifts.handovers.findLast(({ to, takenAt }) => to === request.by && takenAt !== undefined);
+export function takenOverCard(telling: Telling, request: Request): Card {
+  const { parts } = telling.words;
+  const taken = telling.shop.crew.shifts.handovers.findLast(
+    ({ to, takenAt }) => to === request.by && takenAt !== undefined,
+  );
   const from = taken?.from ?? '';
   return makeCard(parts.takenOver(request.by, from), 'good', {
-    lines: aliveLines(t),
+    lines: aliveLines(telling),
     ping: from === '' ? [] : [from],
   });
 }
 
 /** What the bell of a handover says besides its title. */
-export function handoverRing(t: Telling): { readonly lines: readonly string[]; readonly taps: readonly CardAction[] } {
-  const waiting = t.shop.crew.shifts.handovers.at(-1);
+export function handoverRing(telling: Telling): {
+  readonly lines: readonly string[];
+  readonly taps: readonly CardAction[];
+} {
+  const waiting = telling.shop.crew.shifts.handovers.at(-1);
   return {
-    lines: [...(waiting === undefined ? [] : [t.words.parts.handoverFrom(waiting.from)]), ...aliveLines(t)],
-    taps: [tap(t, 'takeover', 'take over')],
+    lines: [...(waiting === undefined ? [] : [telling.words.parts.handoverFrom(waiting.from)]), ...aliveLines(telling)],
+    taps: [tap(telling, 'takeover', 'take over')],
   };
 }
 
-export function snoozedCard(t: Telling, request: Request, { envelopes }: Recorded): Card {
-  const { parts } = t.words;
+export function snoozedCard(telling: Telling, request: Request, { envelopes }: Recorded): Card {
+  const { parts } = telling.words;
   const body = envelopes.flatMap((envelope) => (envelope.body.type === 'RingSnoozed' ? [envelope.body] : []))[0];
   if (body === undefined) return makeCard(parts.nothingAlive, 'plain');
-  return makeCard(parts.snoozed(ringLabel(t.words, body.key)), 'plain', {
-    lines: [parts.snoozedUntil(endingOfRing(body.key, body.until), request.by, t.f)],
-    actions: [tap(t, 'ok', 'ok')],
+  return makeCard(parts.snoozed(ringLabel(telling.words, body.key)), 'plain', {
+    lines: [parts.snoozedUntil(endingOfRing(body.key, body.until), request.by, telling.figures)],
+    actions: [tap(telling, 'ok', 'ok')],
   });
 }

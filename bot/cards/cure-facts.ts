@@ -14,91 +14,97 @@ import { clockFacts } from './clock-text.ts';
 
 const stages: readonly ClockId[] = ['stage-handle', 'stage-service', 'stage-full'];
 
-export function cureFacts(t: Telling, { part, cure: status, clocks }: PartStatus): readonly CardFact[] {
+export function cureFacts(telling: Telling, { part, cure: status, clocks }: PartStatus): readonly CardFact[] {
   const { cure } = part;
   if (cure === undefined || status === undefined) return [];
   const read = part.temperatures.at(-1);
   const { given } = status;
   return [
-    ...(read === undefined || cure.way !== 'oven' ? [] : [temperatureFact(t, 'part-temperature', read.celsius)]),
-    ...clockFacts(t, clocks, ['warm']),
+    ...(read === undefined || cure.way !== 'oven' ? [] : [temperatureFact(telling, 'part-temperature', read.celsius)]),
+    ...clockFacts(telling, clocks, ['warm']),
     ...(given === undefined
       ? []
       : [
           minutesGivenFact(
-            t,
+            telling,
             'cure-given',
             minutes(given.dose.ranMinutes - sum(Object.values(given.dose.withoutFigureMinutes))),
           ),
         ]),
-    ...clockFacts(t, clocks, stages),
+    ...clockFacts(telling, clocks, stages),
     // A time that no reading on the part stands behind is called what it is.
-    ...clockFacts(t, clocks, ['cure']).map((fact) =>
-      status.clock.assumed ? { ...fact, label: t.words.parts.notMeasured(fact.label) } : fact,
+    ...clockFacts(telling, clocks, ['cure']).map((fact) =>
+      status.clock.assumed ? { ...fact, label: telling.words.parts.notMeasured(fact.label) } : fact,
     ),
-    ...doorFacts(t, cure),
+    ...doorFacts(telling, cure),
   ];
 }
 
-function doorFacts(t: Telling, { doors }: Cure): readonly CardFact[] {
+function doorFacts(telling: Telling, { doors }: Cure): readonly CardFact[] {
   if (doors.length === 0) return [];
   const open = sum(doors.map(({ openMinutes }) => openMinutes ?? 0));
   return [
-    countFact(t, 'door-openings', doors.length),
-    ...(open === 0 ? [] : [minutesWantedFact(t, 'door-open', minutes(open))]),
+    countFact(telling, 'door-openings', doors.length),
+    ...(open === 0 ? [] : [minutesWantedFact(telling, 'door-open', minutes(open))]),
   ];
 }
 
 /** What the due time rests on where nothing was measured; what the door and the humidity did. */
-export function cureLines(t: Telling, status: PartStatus): readonly string[] {
+export function cureLines(telling: Telling, status: PartStatus): readonly string[] {
   const { cure } = status.part;
   if (cure === undefined || status.cure === undefined) return [];
-  return [...estimateLines(t, cure, status.cure), ...doorLines(t, cure), ...humidityLines(t, cure, status)];
-}
-
-function estimateLines(t: Telling, { way, run }: Cure, { clock, warming }: CureStatus): readonly string[] {
-  if (way !== 'oven' || run.to !== undefined || !clock.assumed) return [];
-  const { parts } = t.words;
-  if (warming === undefined) return [parts.noEstimate];
   return [
-    parts.estimate(warming.ovenCelsius, warming.start, assumedHeatTransfer, t.f),
-    parts.askAt(warming.reachesAt, t.f),
+    ...estimateLines(telling, cure, status.cure),
+    ...doorLines(telling, cure),
+    ...humidityLines(telling, cure, status),
   ];
 }
 
-function doorLines(t: Telling, { doors }: Cure): readonly string[] {
-  if (doors.length === 0) return [];
-  const open = sum(doors.map(({ openMinutes }) => openMinutes ?? 0));
-  return [t.words.parts.doors(doors.length, open === 0 ? undefined : minutes(open), t.f)];
+function estimateLines(telling: Telling, { way, run }: Cure, { clock, warming }: CureStatus): readonly string[] {
+  if (way !== 'oven' || run.to !== undefined || !clock.assumed) return [];
+  const { parts } = telling.words;
+  if (warming === undefined) return [parts.noEstimate];
+  return [
+    parts.estimate(warming.ovenCelsius, warming.start, assumedHeatTransfer, telling.figures),
+    parts.askAt(warming.reachesAt, telling.figures),
+  ];
 }
 
-function humidityLines(t: Telling, cure: Cure, { sheet, air }: PartStatus): readonly string[] {
+function doorLines(telling: Telling, { doors }: Cure): readonly string[] {
+  if (doors.length === 0) return [];
+  const open = sum(doors.map(({ openMinutes }) => openMinutes ?? 0));
+  return [telling.words.parts.doors(doors.length, open === 0 ? undefined : minutes(open), telling.figures)];
+}
+
+function humidityLines(telling: Telling, cure: Cure, { sheet, air }: PartStatus): readonly string[] {
   const range = sheet?.cure.room?.humidity;
   if (cure.way !== 'room' || range === undefined) return [];
-  const { parts } = t.words;
-  const held = humidityHeldBack(cure.run, range, air, t.now);
+  const { parts } = telling.words;
+  const held = humidityHeldBack(cure.run, range, air, telling.now);
   const nights = air.lowest.some(({ to }) => to > cure.run.from);
   return [
-    ...(held.outside < 1 ? [] : [parts.humidityOutside(held.outside, range.lowestPercent, range.highestPercent, t.f)]),
-    ...(held.unknown < 1 ? [] : [parts.humidityUnknown(held.unknown, t.f)]),
+    ...(held.outside < 1
+      ? []
+      : [parts.humidityOutside(held.outside, range.lowestPercent, range.highestPercent, telling.figures)]),
+    ...(held.unknown < 1 ? [] : [parts.humidityUnknown(held.unknown, telling.figures)]),
     ...(nights ? [parts.nightHumidity] : []),
   ];
 }
 
 /** The morning's list with what is in cure: when each rings, and the night that a room cure asks about. */
-export function withCures(t: Telling, lines: readonly string[]): readonly string[] {
-  const { parts, material } = t.words;
-  const curing = byName(liveParts(t.shop).filter((part) => phaseOfPart(part).is === 'curing'));
+export function withCures(telling: Telling, lines: readonly string[]): readonly string[] {
+  const { parts, material } = telling.words;
+  const curing = byName(liveParts(telling.shop).filter((part) => phaseOfPart(part).is === 'curing'));
   if (curing.length === 0) return lines;
   const cures = curing.map((part) => {
-    const { errs = 'at-least', dueAt } = partStatus(t, part).cure?.clock ?? {};
-    return parts.curesMorning(part.name, dueAt === undefined ? undefined : { errs, dueAt }, t.f);
+    const { errs = 'at-least', dueAt } = partStatus(telling, part).cure?.clock ?? {};
+    return parts.curesMorning(part.name, dueAt === undefined ? undefined : { errs, dueAt }, telling.figures);
   });
   const inRoom = curing.some(({ cure }) => cure?.way === 'room');
   return [
     ...lines.filter((line) => line !== material.morningNothing),
     ...cures,
-    ...(inRoom ? [parts.askNight(t.f)] : []),
+    ...(inRoom ? [parts.askNight(telling.figures)] : []),
   ];
 }
 

@@ -5,31 +5,31 @@ import { grams } from '../../core/units.ts';
 import type { CardFact } from './card.ts';
 import { countFact, massFact, type Telling } from './card-context.ts';
 
-export function dayMaterialFacts(t: Telling, { cans, pots }: DayMaterial): readonly CardFact[] {
+export function dayMaterialFacts(telling: Telling, { cans, pots }: DayMaterial): readonly CardFact[] {
   const total = (masses: readonly number[]) => grams(masses.reduce((sum, mass) => sum + mass, 0));
   return [
-    ...(cans.length === 0 ? [] : [countFact(t, 'cans', cans.length)]),
-    ...(pots.length === 0 ? [] : [massFact(t, 'mixed-total', total(pots.map(({ mixedGrams }) => mixedGrams)))]),
-    ...positive(t, 'caught-total', total(pots.map(({ caughtGrams }) => caughtGrams))),
-    ...positive(t, 'left-over-total', total(pots.map(({ leftOverGrams }) => leftOverGrams))),
+    ...(cans.length === 0 ? [] : [countFact(telling, 'cans', cans.length)]),
+    ...(pots.length === 0 ? [] : [massFact(telling, 'mixed-total', total(pots.map(({ mixedGrams }) => mixedGrams)))]),
+    ...positive(telling, 'caught-total', total(pots.map(({ caughtGrams }) => caughtGrams))),
+    ...positive(telling, 'left-over-total', total(pots.map(({ leftOverGrams }) => leftOverGrams))),
   ];
 }
 
-function positive(t: Telling, id: 'caught-total' | 'left-over-total', mass: ReturnType<typeof grams>) {
-  return mass > 0 ? [massFact(t, id, mass)] : [];
+function positive(telling: Telling, id: 'caught-total' | 'left-over-total', mass: ReturnType<typeof grams>) {
+  return mass > 0 ? [massFact(telling, id, mass)] : [];
 }
 
-export function dayMaterialLines(t: Telling, { cans, pots }: DayMaterial): readonly string[] {
-  const { material } = t.words;
+export function dayMaterialLines(telling: Telling, { cans, pots }: DayMaterial): readonly string[] {
+  const { material } = telling.words;
   return [
     ...cans.map(({ can, takenGrams, leftGrams }) =>
-      material.dayCan(can.number, can.component, can.lot, takenGrams, leftGrams, t.f),
+      material.dayCan(can.number, can.component, can.lot, takenGrams, leftGrams, telling.figures),
     ),
     ...pots.flatMap(({ batch, mixedGrams, caughtGrams, leftOverGrams, uncoveredMinutes }) => [
-      ...batch.additions.map((added) => material.dayAdded(batch.number, added.grams, added.component, t.f)),
-      ...(uncoveredMinutes >= 1 ? [material.dayUncovered(batch.number, uncoveredMinutes, t.f)] : []),
+      ...batch.additions.map((added) => material.dayAdded(batch.number, added.grams, added.component, telling.figures)),
+      ...(uncoveredMinutes >= 1 ? [material.dayUncovered(batch.number, uncoveredMinutes, telling.figures)] : []),
       ...(caughtGrams > 0 || leftOverGrams > 0
-        ? [material.dayYield(batch.number, mixedGrams, caughtGrams, leftOverGrams, t.f)]
+        ? [material.dayYield(batch.number, mixedGrams, caughtGrams, leftOverGrams, telling.figures)]
         : []),
     ]),
   ];

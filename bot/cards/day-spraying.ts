@@ -5,8 +5,8 @@ import { litres } from '../../core/units.ts';
 import type { Telling } from './card-context.ts';
 import { stillOpen } from './session-lines.ts';
 
-export function daySprayingLines(t: Telling, { sessions, told }: DaySpraying): readonly string[] {
-  const words = t.words.session;
+export function daySprayingLines(telling: Telling, { sessions, told }: DaySpraying): readonly string[] {
+  const words = telling.words.session;
   return [
     ...sessions.map((session) => {
       const logged = session.flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
@@ -15,9 +15,11 @@ export function daySprayingLines(t: Telling, { sessions, told }: DaySpraying): r
         [...session.sprayers, ...session.stays],
         logged === 0 ? undefined : litres(logged),
         stillOpen(session),
-        t.f,
+        telling.figures,
       );
     }),
-    ...told.map(({ at, by, fact }) => words.dayTold(at, by, t.words.fact(fact, t.f), t.f)),
+    ...told.map(({ at, by, fact }) =>
+      words.dayTold(at, by, telling.words.fact(fact, telling.figures), telling.figures),
+    ),
   ];
 }

@@ -13,8 +13,8 @@ function wasteSaid({ sheet }: Batch): WasteSaid {
 }
 
 /** A gelled or hot pot is left where it is; any other is emptied and flushed. */
-export function potOverLines(t: Telling, batch: Batch): readonly string[] {
-  const { replies, session } = t.words;
+export function potOverLines(telling: Telling, batch: Batch): readonly string[] {
+  const { replies, session } = telling.words;
   const waste = wasteSaid(batch);
   const seen = batch.thickened?.seen;
   if (!mayHeat(seen)) return [replies.emptyNow(waste)];
@@ -23,9 +23,9 @@ export function potOverLines(t: Telling, batch: Batch): readonly string[] {
 }
 
 /** Of a mix that may heat by itself: one voice with the alarm of a hot pot. */
-export function heatHazards(t: Telling, seen: SeenOfPot | undefined): Card['hazards'] {
-  const { now, never } = t.words.session.troubles.hot;
-  const source = t.words.ruleSources[commonPractice];
+export function heatHazards(telling: Telling, seen: SeenOfPot | undefined): Card['hazards'] {
+  const { now, never } = telling.words.session.troubles.hot;
+  const source = telling.words.ruleSources[commonPractice];
   return mayHeat(seen) ? [now, ...never.map((text) => ({ text, source }))] : [];
 }
 

@@ -3,11 +3,11 @@
 import type { Deviation } from '../../core/records/deviations.ts';
 import type { Telling } from './card-context.ts';
 
-export function deviationLines(t: Telling, deviations: readonly Deviation[]): readonly string[] {
-  const { records } = t.words;
+export function deviationLines(telling: Telling, deviations: readonly Deviation[]): readonly string[] {
+  const { records } = telling.words;
   return deviations.map(({ entry, objection, permitted }) => {
-    const what = `${t.words.fact(entry.fact, t.f)}. ${t.words.objection(objection, t.f)}`;
-    const time = t.f.timeDown(entry.happenedAt);
+    const what = `${telling.words.fact(entry.fact, telling.figures)}. ${telling.words.objection(objection, telling.figures)}`;
+    const time = telling.figures.timeDown(entry.happenedAt);
     return permitted === undefined
       ? records.deviation(time, entry.by, what)
       : records.permission(time, entry.by, what, permitted);

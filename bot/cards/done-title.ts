@@ -3,8 +3,8 @@
 import type { Recorded } from '../../core/execute.ts';
 import type { Telling } from './card-context.ts';
 
-export function doneTitle(t: Telling, { envelopes: [envelope] }: Recorded): string {
-  if (envelope === undefined || envelope.body.type === 'Amended') return t.words.replies.settled;
-  const said = t.words.undo.act({ stream: envelope.stream, fact: envelope.body }, t.f);
+export function doneTitle(telling: Telling, { envelopes: [envelope] }: Recorded): string {
+  if (envelope === undefined || envelope.body.type === 'Amended') return telling.words.replies.settled;
+  const said = telling.words.undo.act({ stream: envelope.stream, fact: envelope.body }, telling.figures);
   return said.slice(0, 1).toUpperCase() + said.slice(1);
 }

@@ -15,67 +15,89 @@ import type { Telling } from './card-context.ts';
 import { filmFacts } from './film-facts.ts';
 import { heldLines, partTaps } from './part-cards.ts';
 
-export function filmCard(t: Telling, part: Part): Card {
-  const { replies, parts } = t.words;
+export function filmCard(telling: Telling, part: Part): Card {
+  const { replies, parts } = telling.words;
   const film = part.films.at(-1);
   if (film === undefined) return makeCard(replies.partNoted(part.name), 'plain');
-  const finding = film.state === 'dry' ? findingOf(t, part, film.micrometres) : undefined;
+  const finding = film.state === 'dry' ? findingOf(telling, part, film.micrometres) : undefined;
   // A film outside its rule is told as the deviation that it is.
   const lines =
-    finding === undefined ? [replies.filmCheckOnly] : finding.is === 'outside' ? [] : [parts.film(finding, t.f)];
-  return readingCard(t, part, replies.filmRead(part.name, film.state), lines, filmFacts(t, film.micrometres));
+    finding === undefined
+      ? [replies.filmCheckOnly]
+      : finding.is === 'outside'
+        ? []
+        : [parts.film(finding, telling.figures)];
+  return readingCard(
+    telling,
+    part,
+    replies.filmRead(part.name, film.state),
+    lines,
+    filmFacts(telling, film.micrometres),
+  );
 }
 
 /** With the hold that stands on the part, whether this reading made it or one before. */
-function readingCard(t: Telling, part: Part, title: string, lines: readonly string[], facts: Card['facts'] = []): Card {
-  const status = statusOf.part(t, part);
-  const held = heldLines(t, status);
+function readingCard(
+  telling: Telling,
+  part: Part,
+  title: string,
+  lines: readonly string[],
+  facts: Card['facts'] = [],
+): Card {
+  const status = statusOf.part(telling, part);
+  const held = heldLines(telling, status);
   return makeCard(title, held.length > 0 ? 'warn' : 'plain', {
     facts,
     lines: [...held, ...lines],
-    actions: partTaps(t, status),
+    actions: partTaps(telling, status),
   });
 }
 
-function findingOf(t: Telling, part: Part, readings: readonly Micrometres[]) {
-  return judgeFilm(readings, batchOf(t.shop, part)?.sheet.filmRule, part.details.areaSquareMetres);
+function findingOf(telling: Telling, part: Part, readings: readonly Micrometres[]) {
+  return judgeFilm(readings, batchOf(telling.shop, part)?.sheet.filmRule, part.details.areaSquareMetres);
 }
 
 /** The set that stands for the part: of its last coat the last that failed, whatever was read after it; else the last. */
-function verdictOf(part: Part, t: Telling) {
+function verdictOf(part: Part, telling: Telling) {
   const coatedAt = part.coats.at(-1)?.at ?? 0;
-  const failed = failedReadings(t.shop, part).findLast(
+  const failed = failedReadings(telling.shop, part).findLast(
     ({ objection, entry }) => objection.code === 'film-outside' && entry.happenedAt >= coatedAt,
   );
   if (failed?.objection.code === 'film-outside') return failed.objection.finding;
   const dry = part.films.findLast(({ state }) => state === 'dry');
-  return dry === undefined ? undefined : findingOf(t, part, dry.micrometres);
+  return dry === undefined ? undefined : findingOf(telling, part, dry.micrometres);
 }
 
-export function testedCard(t: Telling, part: Part, command: CommandOf<'adhesion' | 'rub'>): Card {
-  const { parts } = t.words;
+export function testedCard(telling: Telling, part: Part, command: CommandOf<'adhesion' | 'rub'>): Card {
+  const { parts } = telling.words;
   const coupon = command.coupon === true ? [parts.coupon] : [];
   return command.verb === 'adhesion'
-    ? readingCard(t, part, parts.adhesion(part.name, command.rating), [parts.adhesionScale(command.rating), ...coupon])
-    : readingCard(t, part, parts.rub(part.name, command.doubleRubs, command.result), [parts.rubMeaning, ...coupon]);
+    ? readingCard(telling, part, parts.adhesion(part.name, command.rating), [
+        parts.adhesionScale(command.rating),
+        ...coupon,
+      ])
+    : readingCard(telling, part, parts.rub(part.name, command.doubleRubs, command.result), [
+        parts.rubMeaning,
+        ...coupon,
+      ]);
 }
 
 /** What whoever takes a part out or releases it must see: its film by the rule, and every deviation on it. */
-export function standsAgainst(t: Telling, part: Part): readonly string[] {
-  const { parts } = t.words;
-  const finding = verdictOf(part, t);
+export function standsAgainst(telling: Telling, part: Part): readonly string[] {
+  const { parts } = telling.words;
+  const finding = verdictOf(part, telling);
   const home = partStream(part.name);
-  const deviations = deviationsIn(t.shop, ({ stream }) => stream === home);
+  const deviations = deviationsIn(telling.shop, ({ stream }) => stream === home);
   return [
-    finding === undefined ? parts.filmNotRead : parts.film(finding, t.f),
+    finding === undefined ? parts.filmNotRead : parts.film(finding, telling.figures),
     ...(deviations.length === 0 ? [] : [parts.deviationsOn(deviations.length)]),
     ...deviations.map(({ entry, objection, permitted }) =>
       parts.deviation(
         entry.happenedAt,
         entry.by,
-        `${t.words.fact(entry.fact, t.f)}. ${t.words.objection(objection, t.f)}`,
+        `${telling.words.fact(entry.fact, telling.figures)}. ${telling.words.objection(objection, telling.figures)}`,
         permitted,
-        t.f,
+        telling.figures,
       ),
     ),
   ];

@@ -15,21 +15,27 @@ export interface Found {
 const mostTaps = 5;
 const mostLines = 60;
 
-export function findCard(t: Telling, what: string, { parts, cans }: Found): Card {
-  const { records } = t.words;
+export function findCard(telling: Telling, what: string, { parts, cans }: Found): Card {
+  const { records } = telling.words;
   const count = parts.length + cans.length;
   if (count === 0) return makeCard(records.foundNone(what), 'plain');
   const lines = [
-    ...parts.map((part) => records.foundPart(part.name, detailsOf(t, part.details), phaseOf(t, phaseOfPart(part)))),
+    ...parts.map((part) =>
+      records.foundPart(part.name, detailsOf(telling, part.details), phaseOf(telling, phaseOfPart(part))),
+    ),
     ...cans.map((can) => records.foundCan(can.number, letter(can.component), can.lot)),
   ];
   const lots = [...new Set(cans.map(({ lot }) => lot))];
   return makeCard(records.found(what), 'plain', {
-    facts: [countFact(t, 'found', count)],
+    facts: [countFact(telling, 'found', count)],
     lines: lines.length > mostLines ? [...lines.slice(0, mostLines), records.more(lines.length - mostLines)] : lines,
     actions: [
-      ...parts.slice(0, mostTaps).map(({ name }) => ({ ...tap(t, 'trace', `trace ${name}`), id: `trace-${name}` })),
-      ...lots.slice(0, mostTaps).map((lot) => ({ ...tap(t, 'trace', `trace lot ${lot}`), id: `trace-lot-${lot}` })),
+      ...parts
+        .slice(0, mostTaps)
+        .map(({ name }) => ({ ...tap(telling, 'trace', `trace ${name}`), id: `trace-${name}` })),
+      ...lots
+        .slice(0, mostTaps)
+        .map((lot) => ({ ...tap(telling, 'trace', `trace lot ${lot}`), id: `trace-lot-${lot}` })),
     ],
   });
 }

@@ -10,22 +10,26 @@ import { type VocabularyName, type VocabularyRow, vocabulary } from '../language
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 
-export function helpCard(t: Telling, verb: string | undefined): Card {
-  const { replies, typed } = t.words;
+export function helpCard(telling: Telling, verb: string | undefined): Card {
+  const { replies, typed } = telling.words;
   const rows: readonly VocabularyRow[] = Object.values(vocabulary);
   const row = rows.find(({ name }) => name === verb || (verb !== undefined && englishVerbs[name].words.includes(verb)));
   if (row === undefined) {
     return makeCard(replies.help, 'plain', {
-      lines: [...rows.map(({ name }) => exampleIn(typed.example(name), t.f.units)), replies.helpHow, replies.caution],
+      lines: [
+        ...rows.map(({ name }) => exampleIn(typed.example(name), telling.figures.units)),
+        replies.helpHow,
+        replies.caution,
+      ],
     });
   }
   const rules = isOwnKey(allowed, row.name) ? (allowed[row.name] ?? []) : [];
   const told = rules.map((rule) => replies.helpRule(rule.code, rule.source, rule.liftedBy));
   return makeCard(typed.words(row.name).join(', '), 'plain', {
     lines: [
-      exampleIn(typed.example(row.name), t.f.units),
+      exampleIn(typed.example(row.name), telling.figures.units),
       replies.helpHow,
-      ...whose(t, row.name),
+      ...whose(telling, row.name),
       ...(told.length === 0 ? [] : [replies.helpRules, ...told]),
     ],
   });

@@ -17,58 +17,65 @@ export interface LedgerTold {
   readonly limits: readonly LimitStanding[];
 }
 
-export function ledgerCard(t: Telling, { span, rows, totals, parts, limits }: LedgerTold): Card {
-  const { records } = t.words;
+export function ledgerCard(telling: Telling, { span, rows, totals, parts, limits }: LedgerTold): Card {
+  const { records } = telling.words;
   const near = limits.some(({ state }) => state !== 'below');
   const title = records.ledger(span.first, span.last);
   return makeCard(title, near ? 'warn' : 'plain', {
-    facts: [massFact(t, 'voc', totals.vocGrams), massFact(t, 'materials-total', totals.usedGrams)],
+    facts: [massFact(telling, 'voc', totals.vocGrams), massFact(telling, 'materials-total', totals.usedGrams)],
     lines: [
-      ...limitLines(t, limits),
-      ...(rows.length === 0 ? [records.idle] : rows.flatMap((row) => rowLines(t, row))),
+      ...limitLines(telling, limits),
+      ...(rows.length === 0 ? [records.idle] : rows.flatMap((row) => rowLines(telling, row))),
       ...(parts.length < 2
         ? []
         : parts.map(({ label, by, vocGrams }) =>
             by === 'day'
-              ? records.ledgerDay(label, t.f.mass(vocGrams))
-              : records.ledgerMonth(label, t.f.mass(vocGrams)),
+              ? records.ledgerDay(label, telling.figures.mass(vocGrams))
+              : records.ledgerMonth(label, telling.figures.mass(vocGrams)),
           )),
       ...(limits.length === 0 ? [records.noLimits] : []),
       records.ledgerRule,
     ],
-    actions: [tap(t, 'export', `export ${span.first} to ${span.last} csv`)],
+    actions: [tap(telling, 'export', `export ${span.first} to ${span.last} csv`)],
   });
 }
 
-export function limitLines(t: Telling, limits: readonly LimitStanding[]): readonly string[] {
-  const { records } = t.words;
+export function limitLines(telling: Telling, limits: readonly LimitStanding[]): readonly string[] {
+  const { records } = telling.words;
   return limits.flatMap(({ limit, usedGrams, share, state }) => [
-    records.limit(records.limitPer[limit.per], t.f.mass(limit.grams), t.f.mass(usedGrams), t.f.percent(share * 100)),
+    records.limit(
+      records.limitPer[limit.per],
+      telling.figures.mass(limit.grams),
+      telling.figures.mass(usedGrams),
+      telling.figures.percent(share * 100),
+    ),
     ...(state === 'near' ? [records.limitNear] : state === 'over' ? [records.limitOver] : []),
   ]);
 }
 
-function rowLines(t: Telling, row: LedgerRow): readonly string[] {
-  const { records } = t.words;
-  const volume = row.litres === undefined ? records.ledgerNoVolume : t.f.volume(row.litres);
-  const amount = `${volume}, ${t.f.mass(row.grams)}`;
+function rowLines(telling: Telling, row: LedgerRow): readonly string[] {
+  const { records } = telling.words;
+  const volume = row.litres === undefined ? records.ledgerNoVolume : telling.figures.volume(row.litres);
+  const amount = `${volume}, ${telling.figures.mass(row.grams)}`;
   return [
-    records.ledgerRow(records.ledgerKinds[row.kind], row.name, amount, t.f.mass(row.vocGrams)),
+    records.ledgerRow(records.ledgerKinds[row.kind], row.name, amount, telling.figures.mass(row.vocGrams)),
     ...(row.figure === 'none' ? [records.ledgerNoFigure] : []),
     ...(row.actual === undefined
       ? []
       : [
           records.ledgerContent(
-            content(t, row.actual),
-            row.lessExempt === undefined ? records.noExempt : content(t, row.lessExempt),
+            content(telling, row.actual),
+            row.lessExempt === undefined ? records.noExempt : content(telling, row.lessExempt),
           ),
         ]),
-    ...(row.density === undefined ? [] : [records.ledgerDensity(content(t, row.density * 1000))]),
-    ...(row.volumeSolidsPercent === undefined ? [] : [records.ledgerSolids(t.f.percent(row.volumeSolidsPercent))]),
+    ...(row.density === undefined ? [] : [records.ledgerDensity(content(telling, row.density * 1000))]),
+    ...(row.volumeSolidsPercent === undefined
+      ? []
+      : [records.ledgerSolids(telling.figures.percent(row.volumeSolidsPercent))]),
   ];
 }
 
 /** Rounded up: a content is never told lower than it is. */
-function content(t: Telling, value: number): string {
-  return `${t.f.count(gramsPerLitre(Math.max(0, Math.ceil(value - 1e-6))))} g/L`;
+function content(telling: Telling, value: number): string {
+  return `${telling.figures.count(gramsPerLitre(Math.max(0, Math.ceil(value - 1e-6))))} g/L`;
 }

@@ -17,52 +17,52 @@ import { blanketTaps, fromCanLines, partInCard, repairTold } from './weigh-cards
 
 export type CanVerb = 'open' | 'lid' | 'blanket' | 'check' | 'prestir' | 'discard';
 
-export function canReply(t: Telling, verb: CanVerb, outcome: Recorded): Card {
+export function canReply(telling: Telling, verb: CanVerb, outcome: Recorded): Card {
   const stream = outcome.envelopes.map((envelope) => envelope.stream).find((each) => each.startsWith('can/'));
   const found = stream === undefined ? undefined : outcome.shop.cans.get(numberIn(stream));
-  if (found === undefined) return makeCard(t.words.replies.settled, 'plain');
-  const can = statusOf.can(t, found);
+  if (found === undefined) return makeCard(telling.words.replies.settled, 'plain');
+  const can = statusOf.can(telling, found);
   switch (verb) {
     case 'open':
-      return openedCanCard(t, can);
+      return openedCanCard(telling, can);
     case 'lid':
-      return lidOffCard(t, can);
+      return lidOffCard(telling, can);
     case 'blanket':
-      return blanketedCard(t, can);
+      return blanketedCard(telling, can);
     case 'check':
-      return checkedCard(t, can);
+      return checkedCard(telling, can);
     case 'prestir':
-      return stirringCanCard(t, can);
+      return stirringCanCard(telling, can);
     case 'discard':
-      return discardedCard(t, can);
+      return discardedCard(telling, can);
   }
 }
 
-export function weighReply(t: Telling, status: BatchNow, outcome: Recorded): Card {
+export function weighReply(telling: Telling, status: BatchNow, outcome: Recorded): Card {
   const from = fromCansIn(outcome);
   const [body] = outcome.envelopes.map((envelope) => envelope.body);
   if (status.batch.weighing === undefined) {
-    return partInCard(t, status, body?.type === 'PartWeighed' ? body.component : 'part-a', from);
+    return partInCard(telling, status, body?.type === 'PartWeighed' ? body.component : 'part-a', from);
   }
-  return withCansAndRepair(t, status, weighedCard(t, status), from);
+  return withCansAndRepair(telling, status, weighedCard(telling, status), from);
 }
 
-export function addReply(t: Telling, status: BatchNow, command: CommandOf<'add'>, outcome: Recorded): Card {
-  const { material } = t.words;
-  const title = material.added(status.batch.number, command.grams, command.component, t.f);
-  const base = weighedCard(t, status);
-  const told = withCansAndRepair(t, status, { ...base, title }, fromCansIn(outcome));
+export function addReply(telling: Telling, status: BatchNow, command: CommandOf<'add'>, outcome: Recorded): Card {
+  const { material } = telling.words;
+  const title = material.added(status.batch.number, command.grams, command.component, telling.figures);
+  const base = weighedCard(telling, status);
+  const told = withCansAndRepair(telling, status, { ...base, title }, fromCansIn(outcome));
   return { ...told, lines: [material.stirAgain, ...told.lines] };
 }
 
 /** The same card with its cans, their gas, and what brings an off-ratio mix back. */
-function withCansAndRepair(t: Telling, status: BatchNow, card: Card, from: readonly FromCan[]): Card {
-  const repair = isRatioOut(status) ? repairTold(t, status.batch) : { facts: [], lines: [], taps: [] };
+function withCansAndRepair(telling: Telling, status: BatchNow, card: Card, from: readonly FromCan[]): Card {
+  const repair = isRatioOut(status) ? repairTold(telling, status.batch) : { facts: [], lines: [], taps: [] };
   return {
     ...card,
     facts: [...card.facts, ...repair.facts],
-    lines: [...repair.lines, ...card.lines, ...fromCanLines(t, from)],
-    actions: [...repair.taps, ...blanketTaps(t, from), ...card.actions],
+    lines: [...repair.lines, ...card.lines, ...fromCanLines(telling, from)],
+    actions: [...repair.taps, ...blanketTaps(telling, from), ...card.actions],
   };
 }
 
@@ -74,34 +74,34 @@ function fromCansIn({ envelopes }: Recorded): readonly FromCan[] {
   );
 }
 
-export function coverReply(t: Telling, status: BatchNow, title: string): Card {
-  const { material } = t.words;
+export function coverReply(telling: Telling, status: BatchNow, title: string): Card {
+  const { material } = telling.words;
   const { batch } = status;
-  const soFar = uncoveredMinutes(batch, t.now);
-  const lines = soFar > 0 ? [material.uncoveredSoFar(soFar, t.f)] : [];
-  const card = batchCard(t, status, title, lines);
-  return { ...card, facts: [...(soFar > 0 ? [minutesWantedFact(t, 'uncovered', soFar)] : []), ...card.facts] };
+  const soFar = uncoveredMinutes(batch, telling.now);
+  const lines = soFar > 0 ? [material.uncoveredSoFar(soFar, telling.figures)] : [];
+  const card = batchCard(telling, status, title, lines);
+  return { ...card, facts: [...(soFar > 0 ? [minutesWantedFact(telling, 'uncovered', soFar)] : []), ...card.facts] };
 }
 
-export function caughtReply(t: Telling, status: BatchNow, caught: Grams): Card {
-  const { material } = t.words;
-  const title = material.caught(status.batch.number, caught, t.f);
-  const card = batchCard(t, status, title, [material.caughtFilter]);
-  return { ...card, facts: [massFact(t, 'caught', caught), ...card.facts] };
+export function caughtReply(telling: Telling, status: BatchNow, caught: Grams): Card {
+  const { material } = telling.words;
+  const title = material.caught(status.batch.number, caught, telling.figures);
+  const card = batchCard(telling, status, title, [material.caughtFilter]);
+  return { ...card, facts: [massFact(telling, 'caught', caught), ...card.facts] };
 }
 
 /** What is left over is set aside as the sheet says. */
-export function emptiedReply(t: Telling, status: BatchNow): Card {
+export function emptiedReply(telling: Telling, status: BatchNow): Card {
   const { batch } = status;
-  const card = batchCard(t, status, t.words.replies.emptied(batch.number), []);
+  const card = batchCard(telling, status, telling.words.replies.emptied(batch.number), []);
   const left = batch.emptied?.leftGrams;
   const { leftOver } = batch.sheet;
   const seen = batch.thickened?.seen;
   // Set aside it heats as it did in the pot.
-  if (mayHeat(seen)) return { ...card, hazards: heatHazards(t, seen) };
+  if (mayHeat(seen)) return { ...card, hazards: heatHazards(telling, seen) };
   if (left === undefined || left <= 0) return card;
-  const { setAside, setAsideVented } = t.words.material;
+  const { setAside, setAsideVented } = telling.words.material;
   if (leftOver === undefined) return { ...card, lines: [...card.lines, setAside] };
   const text = leftOver.vented ? setAsideVented : setAside;
-  return { ...card, hazards: [{ text, source: t.words.names.source(leftOver.source) }] };
+  return { ...card, hazards: [{ text, source: telling.words.names.source(leftOver.source) }] };
 }

@@ -12,11 +12,11 @@ import { type Telling, tap } from './card-context.ts';
 /** More would not fit under a card. */
 const mostTaps = 4;
 
-export function materialMeant(t: Telling, request: Request, unclear: Unclear): readonly CardAction[] {
+export function materialMeant(telling: Telling, request: Request, unclear: Unclear): readonly CardAction[] {
   const line = (command: Command) =>
     writeLine(
       { command, stance: request.stance, ...(request.at < request.now ? { at: request.at } : {}) },
-      t.shop.crew.zone,
+      telling.shop.crew.zone,
     );
   const { command } = request;
   switch (unclear.code) {
@@ -26,14 +26,18 @@ export function materialMeant(t: Telling, request: Request, unclear: Unclear): r
         const meant = withCan(command, can, unclear.code === 'no-such-can' ? unclear.can : undefined);
         return meant === undefined
           ? []
-          : [{ id: `can-${can}`, label: `${t.words.buttons.meant} ${can}`, line: line(meant) }];
+          : [{ id: `can-${can}`, label: `${telling.words.buttons.meant} ${can}`, line: line(meant) }];
       });
     case 'other-unit':
       if (command.verb !== 'weigh') return [];
       return [
-        { id: 'other-unit', label: otherLabel(t, unclear), line: line(inOtherUnit(command, unclear)) },
+        { id: 'other-unit', label: otherLabel(telling, unclear), line: line(inOtherUnit(command, unclear)) },
         {
-          ...tap(t, 'as-said', writeLine({ command, at: request.at, stance: { is: 'happened' } }, t.shop.crew.zone)),
+          ...tap(
+            telling,
+            'as-said',
+            writeLine({ command, at: request.at, stance: { is: 'happened' } }, telling.shop.crew.zone),
+          ),
         },
       ];
     default:
@@ -61,8 +65,8 @@ function withCan(command: Command, can: number, wrong: number | undefined): Comm
 type OtherUnit = Extract<Unclear, { code: 'other-unit' }>;
 type Weigh = Extract<Command, { verb: 'weigh' }>;
 
-function otherLabel(t: Telling, { readings }: OtherUnit): string {
-  return `${t.words.buttons.meant} ${t.f.list(readings.map(({ otherGrams }) => t.f.mass(otherGrams)))}`;
+function otherLabel(telling: Telling, { readings }: OtherUnit): string {
+  return `${telling.words.buttons.meant} ${telling.figures.list(readings.map(({ otherGrams }) => telling.figures.mass(otherGrams)))}`;
 }
 
 /** To a hundredth of a gram: no scale of a shop shows more. */

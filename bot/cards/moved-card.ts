@@ -34,8 +34,8 @@ function restsOnTheCard(command: Command, stance: Stance): boolean {
   return stance.is === 'permitted' || isDecision(command) || verb === 'spray-on' || verb === 'undo';
 }
 
-export function movedCard(t: Telling, { label, moved }: Pressed, command: Command, line: string): Card {
-  const { words } = t;
+export function movedCard(telling: Telling, { label, moved }: Pressed, command: Command, line: string): Card {
+  const { words } = telling;
   const { replies } = words;
   const others: readonly Said[] =
     moved.is === 'under-the-thumb' && moved.offered
@@ -47,8 +47,10 @@ export function movedCard(t: Telling, { label, moved }: Pressed, command: Comman
   return makeCard(replies.notClear, 'warn', {
     lines: [
       sentence(words, label, moved),
-      ...(command.verb === 'release' ? partsNow(t, command.parts) : []),
-      ...offered.map((each) => replies.tapSays(each.label, blankLine(words.lineShown(each.line, t.f), words))),
+      ...(command.verb === 'release' ? partsNow(telling, command.parts) : []),
+      ...offered.map((each) =>
+        replies.tapSays(each.label, blankLine(words.lineShown(each.line, telling.figures), words)),
+      ),
       replies.nothingRecorded,
     ],
     actions: offered.map((each, i) => ({ id: i === 0 ? 'pressed' : 'instead', ...each })),
@@ -56,10 +58,10 @@ export function movedCard(t: Telling, { label, moved }: Pressed, command: Comman
 }
 
 /** What there is to read before it is pressed once more. */
-function partsNow(t: Telling, names: readonly PartName[]): readonly string[] {
+function partsNow(telling: Telling, names: readonly PartName[]): readonly string[] {
   return names.flatMap((name) => {
-    const part = t.shop.parts.get(name);
-    return part === undefined ? [] : [partLine(t, partStatus(t, part))];
+    const part = telling.shop.parts.get(name);
+    return part === undefined ? [] : [partLine(telling, partStatus(telling, part))];
   });
 }
 

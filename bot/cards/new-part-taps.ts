@@ -14,22 +14,22 @@ const mostNamed = 3;
 
 /** `line`: what a command is typed as. */
 export function newPartTaps(
-  t: Telling,
+  telling: Telling,
   command: Command,
   { unknown }: Extract<Unclear, { code: 'new-part' }>,
   line: (changed: Command) => string,
 ): readonly CardAction[] {
   if (!isNaming(command)) return [];
-  const { meant } = t.words.parts;
+  const { meant } = telling.words.parts;
   const known = nearOnes(command, unknown).map((changed, i) => ({
     id: `part-${i + 1}`,
-    label: actOn(t, changed),
+    label: actOn(telling, changed),
     line: line(changed),
   }));
   const names = unknown.map(({ part }) => part);
   const asNew = {
     id: 'new-part',
-    label: meant.asNew[command.verb](shortList(t, names), names.length > 1),
+    label: meant.asNew[command.verb](shortList(telling, names), names.length > 1),
     line: line({ ...command, asNew: true }),
   };
   const [name = ''] = names;
@@ -60,21 +60,21 @@ function named(command: Naming, typed: PartName, near: PartName): Naming {
   return meant !== undefined && isNaming(meant.command) ? meant.command : command;
 }
 
-function actOn(t: Telling, command: Naming): string {
-  const { meant } = t.words.parts;
+function actOn(telling: Telling, command: Naming): string {
+  const { meant } = telling.words.parts;
   switch (command.verb) {
     case 'coat':
-      return meant.coat(shortList(t, command.parts), command.method, command.batch);
+      return meant.coat(shortList(telling, command.parts), command.method, command.batch);
     case 'prep':
-      return meant.prep(shortList(t, command.parts));
+      return meant.prep(shortList(telling, command.parts));
     case 'surface':
       return meant.surface(command.part ?? '');
   }
 }
 
 /** A button has room for a few names. */
-function shortList(t: Telling, names: readonly PartName[]): string {
+function shortList(telling: Telling, names: readonly PartName[]): string {
   const more = names.length - mostNamed;
-  const { andMore } = t.words.parts.meant;
-  return more > 0 ? andMore(names.slice(0, mostNamed).join(', '), more) : t.f.list(names);
+  const { andMore } = telling.words.parts.meant;
+  return more > 0 ? andMore(names.slice(0, mostNamed).join(', '), more) : telling.figures.list(names);
 }

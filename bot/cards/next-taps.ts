@@ -6,17 +6,17 @@ import { writeLine } from '../language/write-line.ts';
 import type { CardAction } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 
-export function nextTaps(t: Telling, next: readonly NextAct<NextActId>[]): readonly CardAction[] {
+export function nextTaps(telling: Telling, next: readonly NextAct<NextActId>[]): readonly CardAction[] {
   return next.map((act) => {
-    const action = tap(t, act.id, lineOf(t, act));
+    const action = tap(telling, act.id, lineOf(telling, act));
     const { command } = act;
     if (act.id !== 'flush-step' || command.verb !== 'flush' || command.solvent === undefined) return action;
-    return { ...action, label: `${action.label} ${t.words.names.solvent(command.solvent)}` };
+    return { ...action, label: `${action.label} ${telling.words.names.solvent(command.solvent)}` };
   });
 }
 
 // biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each next act
-function lineOf(t: Telling, { id, of, command, stance }: NextAct<NextActId>): string {
+function lineOf(telling: Telling, { id, of, command, stance }: NextAct<NextActId>): string {
   switch (id) {
     case 'weigh':
       return `weigh ${of} {part-a}g {part-b}g`;
@@ -85,6 +85,6 @@ function lineOf(t: Telling, { id, of, command, stance }: NextAct<NextActId>): st
     case 'vessels':
     case 'rags':
     case 'close':
-      return writeLine({ command, stance }, t.shop.crew.zone);
+      return writeLine({ command, stance }, telling.shop.crew.zone);
   }
 }

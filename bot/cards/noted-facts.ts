@@ -7,18 +7,20 @@ import { notedFigure } from '../language/noted-figures.ts';
 import type { CardFact } from './card.ts';
 import type { Telling } from './card-context.ts';
 
-export function notedFacts(t: Telling, { envelopes }: Recorded, told: readonly CardFact[]): readonly CardFact[] {
+export function notedFacts(telling: Telling, { envelopes }: Recorded, told: readonly CardFact[]): readonly CardFact[] {
   const facts = envelopes
     .flatMap(({ body }) => notedIn(body))
     .map((noted): CardFact => {
       const { name, unit } = noted.slot;
-      const label = isOwnKey(t.words.facts, name) ? t.words.facts[name] : firstUpper(t.words.slots[name]);
+      const label = isOwnKey(telling.words.facts, name)
+        ? telling.words.facts[name]
+        : firstUpper(telling.words.slots[name]);
       return {
         id: name,
         label,
         value: noted.value,
         unit: unit === 'C' ? 'degC' : (unit ?? 'count'),
-        shown: notedFigure(noted, t.f),
+        shown: notedFigure(noted, telling.figures),
       };
     });
   return [...new Map(facts.map((fact) => [fact.id, fact])).values()].filter(

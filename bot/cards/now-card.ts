@@ -16,29 +16,32 @@ import { ringNext } from './clock-text.ts';
 import { partLine } from './part-cards.ts';
 import { ringLabel } from './ring-label.ts';
 
-export function nowCard(t: Telling, name: PersonName): Card {
-  const { replies } = t.words;
-  const batches = liveBatches(t.shop).map((batch) => batchLine(t, batch));
-  const parts = byName(liveParts(t.shop)).map((part) => partLine(t, partStatus(t, part)));
-  const next = [...planReminders(t.shop).values()].flat().sort(byDueTime);
-  const cans = liveCans(t.shop).flatMap((can) => openCanLine(t, can));
-  const sessions = openSessions(t.shop).map((session) =>
-    t.words.session.titled(session.number, `${t.words.names.place(session.place)}, ${t.f.list(session.sprayers)}`),
+export function nowCard(telling: Telling, name: PersonName): Card {
+  const { replies } = telling.words;
+  const batches = liveBatches(telling.shop).map((batch) => batchLine(telling, batch));
+  const parts = byName(liveParts(telling.shop)).map((part) => partLine(telling, partStatus(telling, part)));
+  const next = [...planReminders(telling.shop).values()].flat().sort(byDueTime);
+  const cans = liveCans(telling.shop).flatMap((can) => openCanLine(telling, can));
+  const sessions = openSessions(telling.shop).map((session) =>
+    telling.words.session.titled(
+      session.number,
+      `${telling.words.names.place(session.place)}, ${telling.figures.list(session.sprayers)}`,
+    ),
   );
   // Asked for until it is there: whoever needs the numbers has no time to look for them.
-  const isEmergencySet = t.shop.crew.spray.emergency.call !== undefined;
-  const maySet = roleMissing(t.shop.crew, name, { set: 'emergency' }) === undefined;
+  const isEmergencySet = telling.shop.crew.spray.emergency.call !== undefined;
+  const maySet = roleMissing(telling.shop.crew, name, { set: 'emergency' }) === undefined;
   const runs = [...batches, ...cans, ...sessions, ...parts];
   return makeCard(replies.now, 'plain', {
-    facts: airFacts(t, defaultPlace),
+    facts: airFacts(telling, defaultPlace),
     lines: [
-      ...(runs.length === 0 ? [replies.nothingRuns(t.f)] : runs),
-      ...(isEmergencySet ? [] : [t.words.session.emergencyNotSet]),
+      ...(runs.length === 0 ? [replies.nothingRuns(telling.figures)] : runs),
+      ...(isEmergencySet ? [] : [telling.words.session.emergencyNotSet]),
       ...next.map(({ numberedKey, dueAt }) =>
-        replies.rings(ringLabel(t.words, numberedKey), endingOfRing(numberedKey, dueAt), t.f),
+        replies.rings(ringLabel(telling.words, numberedKey), endingOfRing(numberedKey, dueAt), telling.figures),
       ),
     ],
-    actions: isEmergencySet || !maySet ? [] : [tap(t, 'numbers', 'set emergency call {numbers}')],
-    next: next.map(({ numberedKey, dueAt }) => ringNext(t, numberedKey, dueAt)),
+    actions: isEmergencySet || !maySet ? [] : [tap(telling, 'numbers', 'set emergency call {numbers}')],
+    next: next.map(({ numberedKey, dueAt }) => ringNext(telling, numberedKey, dueAt)),
   });
 }

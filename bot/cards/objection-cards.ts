@@ -20,38 +20,48 @@ import { undoLine } from './undo-tap.ts';
 /** Where a wet film meets an oven, both dangers are named. */
 const hazardous: readonly ObjectionCode[] = ['flash-off-not-over', 'not-dry'];
 
-export function objectionCard(t: Telling, request: Request, outcome: Extract<Outcome, { kind: 'objected' }>): Card {
-  const { replies } = t.words;
+export function objectionCard(
+  telling: Telling,
+  request: Request,
+  outcome: Extract<Outcome, { kind: 'objected' }>,
+): Card {
+  const { replies } = telling.words;
   const sources = new Set(
     reasonsTold(outcome.objections).map((objection) => ruleOf(request.command.verb, objection.code).source),
   );
   const oven = request.command.verb === 'cure' && request.command.way.kind === 'oven';
   return makeCard(replies.notNow(reasonsTold(outcome.objections).map(({ code }) => code)), 'stop', {
     lines: [
-      ...new Set(reasonsTold(outcome.objections).map((objection) => t.words.objection(objection, t.f))),
-      replies.askedBy([...sources], t.f),
-      ...ventilationCaution(t, outcome.objections),
+      ...new Set(
+        reasonsTold(outcome.objections).map((objection) => telling.words.objection(objection, telling.figures)),
+      ),
+      replies.askedBy([...sources], telling.figures),
+      ...ventilationCaution(telling, outcome.objections),
       ...(isDecision(request.command) && request.stance.is === 'happened' ? [replies.noFact] : []),
       replies.nothingRecorded,
     ],
     hazards: [
       ...(oven && outcome.objections.some(({ code }) => hazardous.includes(code))
-        ? [{ text: replies.wetInOven, source: t.words.ruleSources['common practice, no source'] }]
+        ? [{ text: replies.wetInOven, source: telling.words.ruleSources['common practice, no source'] }]
         : []),
-      ...outcome.objections.flatMap((each) => (each.code === 'pot-dead' ? heatHazards(t, each.seen) : [])),
+      ...outcome.objections.flatMap((each) => (each.code === 'pot-dead' ? heatHazards(telling, each.seen) : [])),
     ],
     actions: [
-      ...(isDecision(request.command) ? leftTap(t, request, outcome.objections) : [happenedTap(t, request)]),
-      ...insteadTaps(t, request, outcome.objections),
+      ...(isDecision(request.command)
+        ? leftTap(telling, request, outcome.objections)
+        : [happenedTap(telling, request)]),
+      ...insteadTaps(telling, request, outcome.objections),
     ],
   });
 }
 
 /** No part is released by having left: that it did is a hold, so that whoever leads settles what becomes of it. */
-function leftTap(t: Telling, { command }: Request, objections: readonly Objection[]): readonly CardAction[] {
+function leftTap(telling: Telling, { command }: Request, objections: readonly Objection[]): readonly CardAction[] {
   if (command.verb !== 'release' || objections.some(({ code }) => code === 'already-released')) return [];
-  const hold: Command = { verb: 'hold', parts: command.parts, why: t.words.replies.leftUnreleased };
-  return [tap(t, 'left-unreleased', writeLine({ command: hold, stance: { is: 'asked' } }, t.shop.crew.zone))];
+  const hold: Command = { verb: 'hold', parts: command.parts, why: telling.words.replies.leftUnreleased };
+  return [
+    tap(telling, 'left-unreleased', writeLine({ command: hold, stance: { is: 'asked' } }, telling.shop.crew.zone)),
+  ];
 }
 
 /** Of a dead pot nothing else is told: what its other rules ask ("start the stirrer") would be work on it. */
@@ -61,28 +71,31 @@ function reasonsTold(objections: readonly Objection[]): readonly Objection[] {
 }
 
 /** The act with the time at which it was said, so that the true clocks start whenever the tap is pressed. */
-function happenedTap(t: Telling, request: Request): CardAction {
-  const line = writeLine({ command: request.command, at: request.at, stance: { is: 'happened' } }, t.shop.crew.zone);
-  return tap(t, 'happened', line);
+function happenedTap(telling: Telling, request: Request): CardAction {
+  const line = writeLine(
+    { command: request.command, at: request.at, stance: { is: 'happened' } },
+    telling.shop.crew.zone,
+  );
+  return tap(telling, 'happened', line);
 }
 
-export function unclearCard(t: Telling, request: Request, unclear: Unclear): Card {
-  const { replies } = t.words;
+export function unclearCard(telling: Telling, request: Request, unclear: Unclear): Card {
+  const { replies } = telling.words;
   const isClear = ['may-not-settle', 'may-not-permit', 'may-not-judge'].includes(unclear.code);
   return makeCard(isClear ? replies.notYours : replies.notClear, 'warn', {
-    lines: [t.words.unclear(unclear, t.f), replies.nothingRecorded],
-    actions: meantTaps(t, request, unclear),
+    lines: [telling.words.unclear(unclear, telling.figures), replies.nothingRecorded],
+    actions: meantTaps(telling, request, unclear),
   });
 }
 
 /** The same line with each thing that could be meant. */
-function meantTaps(t: Telling, request: Request, unclear: Unclear): readonly CardAction[] {
+function meantTaps(telling: Telling, request: Request, unclear: Unclear): readonly CardAction[] {
   const { command, stance } = request;
   // What has happened keeps the time at which it was said, whenever the tap is pressed.
   const isTimed = request.at < request.now || stance.is === 'happened';
   const line = (changed: Request['command']) =>
-    writeLine({ command: changed, stance, ...(isTimed ? { at: request.at } : {}) }, t.shop.crew.zone);
-  const label = (meant: string | number) => `${t.words.buttons.meant} ${meant}`;
+    writeLine({ command: changed, stance, ...(isTimed ? { at: request.at } : {}) }, telling.shop.crew.zone);
+  const label = (meant: string | number) => `${telling.words.buttons.meant} ${meant}`;
   switch (unclear.code) {
     case 'no-such-batch':
     case 'which-batch':
@@ -93,7 +106,7 @@ function meantTaps(t: Telling, request: Request, unclear: Unclear): readonly Car
         line: line(withBatch(command, batch)),
       }));
     case 'new-part':
-      return newPartTaps(t, command, unclear, line);
+      return newPartTaps(telling, command, unclear, line);
     case 'no-such-part':
     case 'which-part':
       return partsMeant(command, unclear).map((meant, i) => ({
@@ -109,20 +122,22 @@ function meantTaps(t: Telling, request: Request, unclear: Unclear): readonly Car
       }));
     case 'no-such-sheet':
     case 'which-sheet':
-      return sheetTaps(t, unclear, (sheet) => line(withSheet(command, sheet)));
+      return sheetTaps(telling, unclear, (sheet) => line(withSheet(command, sheet)));
     case 'undo-asks':
-      return takeBackTap(t, unclear);
+      return takeBackTap(telling, unclear);
     default:
-      return materialMeant(t, request, unclear);
+      return materialMeant(telling, request, unclear);
   }
 }
 
 /** The second tap says what it takes back, and up to which entry it was told what rests on it: what comes after asks anew. */
 function takeBackTap(
-  t: Telling,
+  telling: Telling,
   { entry: named, acts, rests }: Extract<Unclear, { code: 'undo-asks' }>,
 ): readonly CardAction[] {
-  const label = t.words.undo.takeBack(t.f.list(acts.map(({ entry }) => t.words.undo.act(entry, t.f))));
+  const label = telling.words.undo.takeBack(
+    telling.figures.list(acts.map(({ entry }) => telling.words.undo.act(entry, telling.figures))),
+  );
   const shown = rests.length === 0 ? {} : { despite: Math.max(...rests.map(({ entry }) => entry.seq)) };
-  return [{ id: 'undo', label, line: undoLine(t, { entry: named, ...shown }) }];
+  return [{ id: 'undo', label, line: undoLine(telling, { entry: named, ...shown }) }];
 }

@@ -23,126 +23,149 @@ const mostLines = 60;
 
 export const letter = (component: Component): string => (component === 'part-a' ? 'A' : 'B');
 
-export function periodCard(t: Telling, { period, ledger, limits, end }: PeriodTold): Card {
-  const { records } = t.words;
+export function periodCard(telling: Telling, { period, ledger, limits, end }: PeriodTold): Card {
+  const { records } = telling.words;
   const { span } = period;
   const title = records.span(span.first, span.last);
   if (period.idle && period.rings.count === 0) return makeCard(title, 'plain', { lines: [records.idle] });
   const near = limits.some(({ state }) => state !== 'below');
   return makeCard(title, period.deviations.length > 0 || near ? 'warn' : 'plain', {
-    facts: factsOf(t, period, ledger),
+    facts: factsOf(telling, period, ledger),
     lines: [
-      ...capped(t, deviationLines(t, period.deviations)),
-      ...capped(t, alarmLines(t, period)),
-      ...limitLines(t, limits),
-      ...capped(t, batchLines(t, period)),
-      ...capped(t, partLines(t, period)),
-      ...capped(t, canLines(t, period)),
-      ...capped(t, airLines(t, period)),
-      ...ringLines(t, period),
-      ...capped(t, correctionLines(t, period)),
+      ...capped(telling, deviationLines(telling, period.deviations)),
+      ...capped(telling, alarmLines(telling, period)),
+      ...limitLines(telling, limits),
+      ...capped(telling, batchLines(telling, period)),
+      ...capped(telling, partLines(telling, period)),
+      ...capped(telling, canLines(telling, period)),
+      ...capped(telling, airLines(telling, period)),
+      ...ringLines(telling, period),
+      ...capped(telling, correctionLines(telling, period)),
       ...(end.seq === 0 ? [] : [records.lastHash(end.seq, end.hash)]),
     ],
     actions: [
-      tap(t, 'export', `export ${span.first} to ${span.last} csv`),
-      ...(span.first === span.last ? [] : [tap(t, 'voc', `voc ${span.first} to ${span.last}`)]),
+      tap(telling, 'export', `export ${span.first} to ${span.last} csv`),
+      ...(span.first === span.last ? [] : [tap(telling, 'voc', `voc ${span.first} to ${span.last}`)]),
     ],
   });
 }
 
-function capped(t: Telling, lines: readonly string[]): readonly string[] {
+function capped(telling: Telling, lines: readonly string[]): readonly string[] {
   const rest = lines.length - mostLines;
-  return rest <= 0 ? lines : [...lines.slice(0, mostLines), t.words.records.more(rest)];
+  return rest <= 0 ? lines : [...lines.slice(0, mostLines), telling.words.records.more(rest)];
 }
 
-function factsOf(t: Telling, period: PeriodRecord, ledger: LedgerTotals): readonly CardFact[] {
+function factsOf(telling: Telling, period: PeriodRecord, ledger: LedgerTotals): readonly CardFact[] {
   const { totals, rings } = period;
   const permitted = period.deviations.filter((deviation) => deviation.permitted !== undefined);
   return [
-    countFact(t, 'batches', period.batches.length),
-    countFact(t, 'parts', new Set(period.coats.map(({ part }) => part)).size),
-    massFact(t, 'planned-total', totals.plannedGrams),
-    massFact(t, 'mixed-total', totals.mixedGrams),
-    massFact(t, 'applied-total', totals.appliedGrams),
-    massFact(t, 'caught-total', totals.caughtGrams),
-    massFact(t, 'left-over-total', totals.thrownGrams),
-    areaFact(t, totals.coatedSquareMetres, 'coated-area'),
-    massFact(t, 'voc', ledger.vocGrams),
-    massFact(t, 'materials-total', ledger.usedGrams),
-    countFact(t, 'rings', rings.count),
-    countFact(t, 'rings-late', rings.late),
-    countFact(t, 'rings-unanswered', rings.unanswered),
-    ...(rings.medianMinutes === undefined ? [] : [minutesGivenFact(t, 'answer-median', rings.medianMinutes)]),
-    countFact(t, 'deviations', period.deviations.length),
-    countFact(t, 'permissions', permitted.length),
-    countFact(t, 'corrections', period.corrections.length),
+    countFact(telling, 'batches', period.batches.length),
+    countFact(telling, 'parts', new Set(period.coats.map(({ part }) => part)).size),
+    massFact(telling, 'planned-total', totals.plannedGrams),
+    massFact(telling, 'mixed-total', totals.mixedGrams),
+    massFact(telling, 'applied-total', totals.appliedGrams),
+    massFact(telling, 'caught-total', totals.caughtGrams),
+    massFact(telling, 'left-over-total', totals.thrownGrams),
+    areaFact(telling, totals.coatedSquareMetres, 'coated-area'),
+    massFact(telling, 'voc', ledger.vocGrams),
+    massFact(telling, 'materials-total', ledger.usedGrams),
+    countFact(telling, 'rings', rings.count),
+    countFact(telling, 'rings-late', rings.late),
+    countFact(telling, 'rings-unanswered', rings.unanswered),
+    ...(rings.medianMinutes === undefined ? [] : [minutesGivenFact(telling, 'answer-median', rings.medianMinutes)]),
+    countFact(telling, 'deviations', period.deviations.length),
+    countFact(telling, 'permissions', permitted.length),
+    countFact(telling, 'corrections', period.corrections.length),
   ];
 }
 
-function batchLines(t: Telling, period: PeriodRecord): readonly string[] {
-  const { records } = t.words;
+function batchLines(telling: Telling, period: PeriodRecord): readonly string[] {
+  const { records } = telling.words;
   return period.batches.flatMap((material) => {
     const { batch, blend, ratioErrorPercent } = material;
     const n = batch.number;
-    const area = material.coatedSquareMetres > 0 ? records.onArea(t.f.area(material.coatedSquareMetres)) : '';
+    const area =
+      material.coatedSquareMetres > 0 ? records.onArea(telling.figures.area(material.coatedSquareMetres)) : '';
     const missing = material.partsWithoutArea > 0 ? records.areaMissing(material.partsWithoutArea) : '';
     return [
-      records.yield(n, t.f.mass(material.plannedGrams), t.f.mass(material.mixedGrams)),
-      ...(ratioErrorPercent === undefined ? [] : [records.ratio(n, t.f.signedPercent(ratioErrorPercent))]),
+      records.yield(n, telling.figures.mass(material.plannedGrams), telling.figures.mass(material.mixedGrams)),
+      ...(ratioErrorPercent === undefined ? [] : [records.ratio(n, telling.figures.signedPercent(ratioErrorPercent))]),
       ...(blend.wantedMinutes === undefined || batch.weighing === undefined
         ? []
-        : [records.stir(n, t.f.minutesUp(blend.wantedMinutes), t.f.minutesDown(blend.givenMinutes))]),
-      ...(material.caughtGrams > 0 ? [records.caught(n, t.f.mass(material.caughtGrams))] : []),
+        : [
+            records.stir(
+              n,
+              telling.figures.minutesUp(blend.wantedMinutes),
+              telling.figures.minutesDown(blend.givenMinutes),
+            ),
+          ]),
+      ...(material.caughtGrams > 0 ? [records.caught(n, telling.figures.mass(material.caughtGrams))] : []),
       ...(material.appliedGrams === undefined
         ? material.mixedGrams > 0
           ? [records.notSaidLeft(n)]
           : []
-        : [records.applied(n, t.f.mass(material.appliedGrams), area + missing)]),
+        : [records.applied(n, telling.figures.mass(material.appliedGrams), area + missing)]),
       ...(material.thrown === undefined || material.thrown.grams === 0
         ? []
-        : [records.thrown(n, t.f.mass(material.thrown.grams), material.thrown.why)]),
+        : [records.thrown(n, telling.figures.mass(material.thrown.grams), material.thrown.why)]),
     ];
   });
 }
 
-function alarmLines(t: Telling, period: PeriodRecord): readonly string[] {
+function alarmLines(telling: Telling, period: PeriodRecord): readonly string[] {
   return period.alarms.map(({ happenedAt, by, fact }) =>
-    t.words.records.deviation(t.f.timeDown(happenedAt), by, t.words.fact(fact, t.f)),
+    telling.words.records.deviation(
+      telling.figures.timeDown(happenedAt),
+      by,
+      telling.words.fact(fact, telling.figures),
+    ),
   );
 }
 
-function partLines(t: Telling, period: PeriodRecord): readonly string[] {
-  const { records } = t.words;
+function partLines(telling: Telling, period: PeriodRecord): readonly string[] {
+  const { records } = telling.words;
   return [
     ...period.coats.map(({ part, batch, entry }) => {
       const method = entry.fact.type === 'CoatApplied' ? entry.fact.method : '';
-      return records.coated(part, batch, method, t.f.timeDown(entry.happenedAt), entry.by);
+      return records.coated(part, batch, method, telling.figures.timeDown(entry.happenedAt), entry.by);
     }),
-    ...(period.released.length === 0 ? [] : [records.released(t.f.list(period.released))]),
-    ...period.held.map(({ part, entry }) => records.held(part, t.words.fact(entry.fact, t.f))),
+    ...(period.released.length === 0 ? [] : [records.released(telling.figures.list(period.released))]),
+    ...period.held.map(({ part, entry }) => records.held(part, telling.words.fact(entry.fact, telling.figures))),
   ];
 }
 
-function canLines(t: Telling, period: PeriodRecord): readonly string[] {
+function canLines(telling: Telling, period: PeriodRecord): readonly string[] {
   return period.cans.map(({ can, pouredGrams, leftGrams }) =>
-    t.words.records.can(can.number, letter(can.component), can.lot, t.f.mass(pouredGrams), t.f.mass(leftGrams)),
+    telling.words.records.can(
+      can.number,
+      letter(can.component),
+      can.lot,
+      telling.figures.mass(pouredGrams),
+      telling.figures.mass(leftGrams),
+    ),
   );
 }
 
-function airLines(t: Telling, period: PeriodRecord): readonly string[] {
+function airLines(telling: Telling, period: PeriodRecord): readonly string[] {
   return period.air.map(({ happenedAt, fact }) =>
-    t.words.records.air(t.f.timeDown(happenedAt), t.words.fact(fact, t.f)),
+    telling.words.records.air(telling.figures.timeDown(happenedAt), telling.words.fact(fact, telling.figures)),
   );
 }
 
-function ringLines(t: Telling, { rings }: PeriodRecord): readonly string[] {
+function ringLines(telling: Telling, { rings }: PeriodRecord): readonly string[] {
   if (rings.slowest === undefined) return [];
-  return [t.words.records.slowest(rings.slowest.key, t.f.minutesUp(rings.slowest.minutes))];
+  return [telling.words.records.slowest(rings.slowest.key, telling.figures.minutesUp(rings.slowest.minutes))];
 }
 
-function correctionLines(t: Telling, period: PeriodRecord): readonly string[] {
+function correctionLines(telling: Telling, period: PeriodRecord): readonly string[] {
   return period.corrections.map(({ entry, correction }) => {
-    const { was, is } = changedBy(t, entry, correction);
-    return t.words.records.correction(t.f.timeDown(correction.at), correction.by, was, is, correction.why);
+    const { was, is } = changedBy(telling, entry, correction);
+    return telling.words.records.correction(
+      telling.figures.timeDown(correction.at),
+      correction.by,
+      was,
+      is,
+      correction.why,
+    );
   });
 }

@@ -15,70 +15,77 @@ import { areaFact, countFact, efficiencyFact, filmFact, massFact, type Telling, 
 import { sheetTaps } from './sheet-taps.ts';
 
 /** `line`: as it was asked, for the taps that ask it again by a sheet. */
-export function planCard(t: Telling, asked: PlanAsked, line: string): Card {
-  const plan = planCoating(t.shop, asked, t.now);
+export function planCard(telling: Telling, asked: PlanAsked, line: string): Card {
+  const plan = planCoating(telling.shop, asked, telling.now);
   if (plan.kind !== 'planned')
-    return makeCard(t.words.material.plan(asked.method), 'warn', {
-      lines: [noPlanLine(t, plan)],
-      actions: plan.kind === 'no-sheet' ? sheetTaps(t, plan.unclear, (id) => `${line} ${id}`) : [],
+    return makeCard(telling.words.material.plan(asked.method), 'warn', {
+      lines: [noPlanLine(telling, plan)],
+      actions: plan.kind === 'no-sheet' ? sheetTaps(telling, plan.unclear, (id) => `${line} ${id}`) : [],
     });
-  const stock = stockLines(t, plan);
-  const isLate = plan.batches.some((batch) => batch.weighAt < t.now);
-  return makeCard(t.words.material.plan(plan.method), stock.short || isLate || plan.filmOutside ? 'warn' : 'plain', {
-    facts: planFacts(t, plan),
-    lines: [...batchLines(t, plan), ...stock.lines, ...groundLines(t, plan)],
-    actions: plan.batches.slice(0, mostTaps).map((batch, i) => mixTap(t, plan, batch.grams, i)),
-  });
+  const stock = stockLines(telling, plan);
+  const isLate = plan.batches.some((batch) => batch.weighAt < telling.now);
+  return makeCard(
+    telling.words.material.plan(plan.method),
+    stock.short || isLate || plan.filmOutside ? 'warn' : 'plain',
+    {
+      facts: planFacts(telling, plan),
+      lines: [...batchLines(telling, plan), ...stock.lines, ...groundLines(telling, plan)],
+      actions: plan.batches.slice(0, mostTaps).map((batch, i) => mixTap(telling, plan, batch.grams, i)),
+    },
+  );
 }
 
 /** More would not fit under a card. */
 const mostTaps = 4;
 
 /** Rounded up to ten grams: a plan never comes up short. */
-function mixTap(t: Telling, plan: CoatingPlan, mass: number, index: number): CardAction {
+function mixTap(telling: Telling, plan: CoatingPlan, mass: number, index: number): CardAction {
   const amount = { kind: 'mass' as const, grams: grams(Math.ceil(mass / 10) * 10) };
-  const usual = sheetMeant(t.shop.shelf, lastSaid(t.shop.crew, 'sheet')?.sheet);
+  const usual = sheetMeant(telling.shop.shelf, lastSaid(telling.shop.crew, 'sheet')?.sheet);
   const sheet = !isFailed(usual) && usual.id === plan.sheet.id ? {} : { sheet: plan.sheet.id };
-  const line = writeLine({ command: { verb: 'mix', amount, ...sheet } }, t.shop.crew.zone);
-  return { id: `mix-${index + 1}`, label: `${t.words.buttons.mix} ${index + 1}`, line };
+  const line = writeLine({ command: { verb: 'mix', amount, ...sheet } }, telling.shop.crew.zone);
+  return { id: `mix-${index + 1}`, label: `${telling.words.buttons.mix} ${index + 1}`, line };
 }
 
-function planFacts(t: Telling, plan: CoatingPlan): readonly CardFact[] {
+function planFacts(telling: Telling, plan: CoatingPlan): readonly CardFact[] {
   const { need, dryFilmMicrometres, sheet } = plan;
   const solids = sheet.film === undefined ? undefined : fraction(sheet.film.volumeSolidsPercent / 100);
   const wet = solids && wetFilmFor(dryFilmMicrometres, { volumeSolids: solids, thinnerShare: fraction(0) });
   const total = (pick: 'partAGrams' | 'partBGrams') => grams(plan.batches.reduce((sum, batch) => sum + batch[pick], 0));
   return [
-    areaFact(t, need.squareMetres),
-    filmFact(t, 'film-wanted', dryFilmMicrometres),
-    ...(wet === undefined || isFailed(wet) ? [] : [filmFact(t, 'wet-film-wanted', wet)]),
-    volumeFact(t, 'mixed-volume', need.mixedLitres),
-    massFact(t, 'mixed-mass', plan.mixedGrams),
-    massFact(t, 'part-a', total('partAGrams')),
-    massFact(t, 'part-b', total('partBGrams')),
-    countFact(t, 'batches', plan.batches.length),
-    efficiencyFact(t, plan.efficiency),
-    ...airFacts(t, defaultPlace),
+    areaFact(telling, need.squareMetres),
+    filmFact(telling, 'film-wanted', dryFilmMicrometres),
+    ...(wet === undefined || isFailed(wet) ? [] : [filmFact(telling, 'wet-film-wanted', wet)]),
+    volumeFact(telling, 'mixed-volume', need.mixedLitres),
+    massFact(telling, 'mixed-mass', plan.mixedGrams),
+    massFact(telling, 'part-a', total('partAGrams')),
+    massFact(telling, 'part-b', total('partBGrams')),
+    countFact(telling, 'batches', plan.batches.length),
+    efficiencyFact(telling, plan.efficiency),
+    ...airFacts(telling, defaultPlace),
   ];
 }
 
-function batchLines(t: Telling, { batches }: CoatingPlan): readonly string[] {
-  const { material } = t.words;
+function batchLines(telling: Telling, { batches }: CoatingPlan): readonly string[] {
+  const { material } = telling.words;
   return batches.flatMap((batch, i) => {
     return [
-      material.planBatch(i + 1, batch, t.f),
-      batch.weighAt < t.now
-        ? material.planLate(i + 1, batch.weighAt, t.f)
-        : material.planStart(i + 1, batch.weighAt, batch.readyAt, t.f),
+      material.planBatch(i + 1, batch, telling.figures),
+      batch.weighAt < telling.now
+        ? material.planLate(i + 1, batch.weighAt, telling.figures)
+        : material.planStart(i + 1, batch.weighAt, batch.readyAt, telling.figures),
     ];
   });
 }
 
-function stockLines(t: Telling, plan: CoatingPlan): { readonly lines: readonly string[]; readonly short: boolean } {
-  const { material } = t.words;
+function stockLines(
+  telling: Telling,
+  plan: CoatingPlan,
+): { readonly lines: readonly string[]; readonly short: boolean } {
+  const { material } = telling.words;
   const short = plan.stock.flatMap(({ component, neededGrams, leftGrams }) =>
     leftGrams !== undefined && leftGrams < neededGrams
-      ? [material.planStockShort(component, neededGrams, leftGrams, t.f)]
+      ? [material.planStockShort(component, neededGrams, leftGrams, telling.figures)]
       : [],
   );
   const unknown = plan.stock.every(({ leftGrams }) => leftGrams === undefined);
@@ -86,36 +93,38 @@ function stockLines(t: Telling, plan: CoatingPlan): { readonly lines: readonly s
 }
 
 /** On what the figures stand. */
-function groundLines(t: Telling, plan: CoatingPlan): readonly string[] {
-  const { material, replies } = t.words;
+function groundLines(telling: Telling, plan: CoatingPlan): readonly string[] {
+  const { material, replies } = telling.words;
   const { sheet, need, usableMinutes, dryFilmMicrometres } = plan;
   const { film } = sheet;
   return [
-    ...(plan.filmAssumed ? [material.planFilmAssumed(dryFilmMicrometres, t.f)] : []),
+    ...(plan.filmAssumed ? [material.planFilmAssumed(dryFilmMicrometres, telling.figures)] : []),
     ...(plan.filmOutside && film !== undefined
-      ? [material.planFilmOutside(film.lowestDryMicrometres, film.highestDryMicrometres, t.f)]
+      ? [material.planFilmOutside(film.lowestDryMicrometres, film.highestDryMicrometres, telling.figures)]
       : []),
     ...(sheet.methods.includes(plan.method) ? [] : [material.planMethodNot(plan.method)]),
-    material.planLoss(plan.efficiency, plan.efficiencyFrom, t.f),
-    ...(need.gearLitres > 0 ? [material.planGear(need.gearLitres, t.f)] : []),
-    usableMinutes === undefined ? material.planNoRate(t.f) : material.planByTime(usableMinutes, t.f),
+    material.planLoss(plan.efficiency, plan.efficiencyFrom, telling.figures),
+    ...(need.gearLitres > 0 ? [material.planGear(need.gearLitres, telling.figures)] : []),
+    usableMinutes === undefined
+      ? material.planNoRate(telling.figures)
+      : material.planByTime(usableMinutes, telling.figures),
     ...(plan.celsius === undefined ? [material.planNotRead] : []),
     material.planGoesBy,
     ...(sheet.invented ? [replies.inventedSheet] : []),
   ];
 }
 
-function noPlanLine(t: Telling, plan: NoPlan): string {
-  const { material, unclear } = t.words;
+function noPlanLine(telling: Telling, plan: NoPlan): string {
+  const { material, unclear } = telling.words;
   switch (plan.kind) {
     case 'no-sheet':
-      return unclear(plan.unclear, t.f);
+      return unclear(plan.unclear, telling.figures);
     case 'no-film':
       return material.planNoFilm;
     case 'no-densities':
       return material.planNoDensities;
     case 'no-area':
-      return material.planNoArea(plan.parts, t.f);
+      return material.planNoArea(plan.parts, telling.figures);
     case 'no-time-left':
       return material.planNoTime;
     case 'too-much':

@@ -6,26 +6,26 @@ import { ledgerFields, retention } from '../../core/records/retention.ts';
 import { type Card, makeCard } from './card.ts';
 import { countFact, type Telling, tap } from './card-context.ts';
 
-export function proofCard(t: Pick<Telling, 'words' | 'f'>, proof: ChainProof): Card {
-  const { records } = t.words;
+export function proofCard(telling: Pick<Telling, 'words' | 'figures'>, proof: ChainProof): Card {
+  const { records } = telling.words;
   const { asked, faults, lastAt } = proof;
   const broken = faults.length > 0 || asked?.found === false;
   const askedLines =
     asked === undefined
       ? []
       : asked.found
-        ? [records.hashFound(asked.hash, asked.seq, t.f.timeDown(asked.at))]
+        ? [records.hashFound(asked.hash, asked.seq, telling.figures.timeDown(asked.at))]
         : [records.hashNotFound(asked.hash)];
   const wholeLines =
     lastAt === undefined
       ? [records.verifiedEmpty]
       : broken
         ? []
-        : [records.verifiedLines(proof.events, t.f.timeDown(lastAt))];
+        : [records.verifiedLines(proof.events, telling.figures.timeDown(lastAt))];
   return makeCard(broken ? records.broken : records.verified, broken ? 'stop' : 'good', {
-    facts: [countFact(t, 'events', proof.events)],
+    facts: [countFact(telling, 'events', proof.events)],
     lines: [
-      ...faults.map((fault) => faultLine(t, fault)),
+      ...faults.map((fault) => faultLine(telling, fault)),
       ...askedLines,
       ...wholeLines,
       ...(proof.givenFound > 0 ? [records.givenFound(proof.givenFound)] : []),
@@ -35,8 +35,8 @@ export function proofCard(t: Pick<Telling, 'words' | 'f'>, proof: ChainProof): C
   });
 }
 
-function faultLine(t: Pick<Telling, 'words' | 'f'>, fault: ChainFault): string {
-  const { records } = t.words;
+function faultLine(telling: Pick<Telling, 'words' | 'figures'>, fault: ChainFault): string {
+  const { records } = telling.words;
   switch (fault.fault) {
     case 'edited':
       return records.edited(fault.seq, fault.type, fault.stream);
@@ -55,8 +55,8 @@ function faultLine(t: Pick<Telling, 'words' | 'f'>, fault: ChainFault): string {
   }
 }
 
-export function keepCard(t: Telling): Card {
-  const { records } = t.words;
+export function keepCard(telling: Telling): Card {
+  const { records } = telling.words;
   return makeCard(records.keep, 'plain', {
     lines: [
       ...retention.map(({ id, years, source }) =>
@@ -71,12 +71,12 @@ export function keepCard(t: Telling): Card {
 }
 
 /** `file`: as whoever asked named it, which is a path only from the machine itself. */
-export function backupCard(t: Telling, file: string): Card {
-  const { records } = t.words;
+export function backupCard(telling: Telling, file: string): Card {
+  const { records } = telling.words;
   const name = basename(file);
   return makeCard(records.backedUp(name), 'good', {
     lines: [...(name === file ? [records.backupStays] : []), records.backupHow],
-    actions: [tap(t, 'verify', 'verify')],
+    actions: [tap(telling, 'verify', 'verify')],
     copy: file,
   });
 }

@@ -44,10 +44,10 @@ interface Subject {
   readonly tone?: Tone;
 }
 
-export function reminderCard(t: Telling, ringing: RingingReminder): Card {
+export function reminderCard(telling: Telling, ringing: RingingReminder): Card {
   const { reminder, now } = ringing;
-  const { rings, unproved } = t.words;
-  const subject = subjectOf(t, ringing);
+  const { rings, unproved } = telling.words;
+  const subject = subjectOf(telling, ringing);
   const unprovedTitle = isOwnKey(unproved, reminder.kind) ? unproved[reminder.kind] : undefined;
   const missing = unprovedTitle !== undefined && subject.clock !== undefined && !isProved(subject.clock, now);
   const { title, act } = rings[reminder.kind];
@@ -57,18 +57,20 @@ export function reminderCard(t: Telling, ringing: RingingReminder): Card {
     {
       facts: [
         ...subject.facts.filter(({ id }) => missing || spent[reminder.kind]?.includes(id) !== true),
-        ...lateFacts(t, ringing),
+        ...lateFacts(telling, ringing),
       ],
       lines: [
-        ...howItRings(t, ringing),
-        ...(missing ? [subject.ask, ...heldBack(t, subject.clock), ...(subject.why ?? [])] : (subject.lines ?? [act])),
+        ...howItRings(telling, ringing),
+        ...(missing
+          ? [subject.ask, ...heldBack(telling, subject.clock), ...(subject.why ?? [])]
+          : (subject.lines ?? [act])),
         // A can's later ring is a step on, or another stir: not one that nobody answered.
-        ...(reminder.ring > 1 && nounOf(reminder.stream) !== 'can' ? againLines(t, ringing) : []),
+        ...(reminder.ring > 1 && nounOf(reminder.stream) !== 'can' ? againLines(telling, ringing) : []),
       ],
       actions: [
         ...subject.taps,
-        tap(t, 'ok', `ok ${writeRingKey(reminder.key)}`),
-        ...(isMovable(reminder.key) ? [tap(t, 'snooze', `snooze 5m ${writeRingKey(reminder.key)}`)] : []),
+        tap(telling, 'ok', `ok ${writeRingKey(reminder.key)}`),
+        ...(isMovable(reminder.key) ? [tap(telling, 'snooze', `snooze 5m ${writeRingKey(reminder.key)}`)] : []),
       ],
       hazards: subject.hazards ?? [],
       ping: reminder.to,
@@ -87,23 +89,23 @@ const spent: Partial<Record<ReminderKind, readonly CardFact['id'][]>> = {
 };
 
 /** What rings and what to do, from the reminder alone: where nothing can be looked up. */
-export function bareReminderCard(t: Telling, ringing: RingingReminder): Card {
+export function bareReminderCard(telling: Telling, ringing: RingingReminder): Card {
   const { kind, stream, key, to } = ringing.reminder;
-  const { title, act } = t.words.rings[kind];
+  const { title, act } = telling.words.rings[kind];
   const name = nounOf(stream) === 'crew' ? key.slice(key.lastIndexOf('/') + 1) : nameIn(stream);
   return makeCard(title(name), 'warn', {
-    facts: lateFacts(t, ringing),
-    lines: [...howItRings(t, ringing), ...(act === '' ? [] : [act])],
-    actions: [tap(t, 'ok', `ok ${writeRingKey(ringing.reminder.key)}`)],
+    facts: lateFacts(telling, ringing),
+    lines: [...howItRings(telling, ringing), ...(act === '' ? [] : [act])],
+    actions: [tap(telling, 'ok', `ok ${writeRingKey(ringing.reminder.key)}`)],
     ping: to,
   });
 }
 
 /** Again, since somebody put it off, nobody answered, or its time has moved. */
-function againLines(t: Telling, { reminder, shop }: RingingReminder): readonly string[] {
+function againLines(telling: Telling, { reminder, shop }: RingingReminder): readonly string[] {
   const noun = nounIn(shop, reminder.stream);
   const before = noun?.rings.get(reminder.key)?.at(-1);
-  const { parts, replies } = t.words;
+  const { parts, replies } = telling.words;
   if (noun === undefined || before === undefined) return [];
   const { snoozed } = before;
   if (snoozed !== undefined && Math.round(snoozed.until) === reminder.dueAt) return [parts.ringPutOff(reminder.ring)];
@@ -149,19 +151,22 @@ function nounIn(shop: Shop, stream: StreamId): Pick<Part, 'rings' | 'entries'> |
   }
 }
 
-export function lateFacts(t: Telling, { reminder, late, now }: RingingReminder): readonly CardFact[] {
+export function lateFacts(telling: Telling, { reminder, late, now }: RingingReminder): readonly CardFact[] {
   if (late === undefined) return [];
   const lateBy = minutesBetween(reminder.dueAt, now);
-  return [ringFact(t, 'due-at', reminder.key, reminder.dueAt), minutesWantedFact(t, 'late-minutes', lateBy)];
+  return [
+    ringFact(telling, 'due-at', reminder.key, reminder.dueAt),
+    minutesWantedFact(telling, 'late-minutes', lateBy),
+  ];
 }
 
 /** Late and why, perhaps told before, not in the record: whatever it is that rings. */
-export function howItRings(t: Telling, ringing: RingingReminder): readonly string[] {
+export function howItRings(telling: Telling, ringing: RingingReminder): readonly string[] {
   const { reminder, late, now } = ringing;
-  const { replies } = t.words;
+  const { replies } = telling.words;
   const lateBy = minutesBetween(reminder.dueAt, now);
   return [
-    ...(late === undefined ? [] : [replies.ringLate(lateBy, late, t.f)]),
+    ...(late === undefined ? [] : [replies.ringLate(lateBy, late, telling.figures)]),
     ...(ringing.possibleRepeat ? [replies.ringRepeat] : []),
     ...(ringing.unrecorded ? [replies.ringUnrecorded] : []),
   ];
@@ -171,8 +176,8 @@ function isProved(clock: ClockReading, now: number): boolean {
   return clock.doneAt !== undefined && clock.doneAt <= now;
 }
 
-function heldBack(t: Telling, clock: ClockReading | undefined): readonly string[] {
-  return clock === undefined ? [] : t.words.heldBack(clock.dose.withoutFigureMinutes, t.f);
+function heldBack(telling: Telling, clock: ClockReading | undefined): readonly string[] {
+  return clock === undefined ? [] : telling.words.heldBack(clock.dose.withoutFigureMinutes, telling.figures);
 }
 
 function toneOf({ reminder }: RingingReminder, missing: boolean): Tone {
@@ -215,54 +220,58 @@ function toneOf({ reminder }: RingingReminder, missing: boolean): Tone {
   }
 }
 
-function subjectOf(t: Telling, { reminder, shop }: RingingReminder): Subject {
+function subjectOf(telling: Telling, { reminder, shop }: RingingReminder): Subject {
   const name = nameIn(reminder.stream);
   switch (nounOf(reminder.stream)) {
     case 'batch': {
       const batch = shop.batches.get(Number(name));
-      return batch === undefined ? bare(name) : batchSubject(t, batch, reminder.kind);
+      return batch === undefined ? bare(name) : batchSubject(telling, batch, reminder.kind);
     }
     case 'part': {
       const part = shop.parts.get(name);
-      return part === undefined ? bare(name) : partSubject(t, part, reminder.kind);
+      return part === undefined ? bare(name) : partSubject(telling, part, reminder.kind);
     }
     case 'place':
-      return { ...bare(name), facts: airFacts(t, name), taps: [tap(t, 'air', 'air {air-temperature}C {humidity}%')] };
+      return {
+        ...bare(name),
+        facts: airFacts(telling, name),
+        taps: [tap(telling, 'air', 'air {air-temperature}C {humidity}%')],
+      };
     case 'can': {
       const can = shop.cans.get(Number(name));
-      return can === undefined ? bare(name) : { ...bare(name), ...canRing(t, can, reminder.kind) };
+      return can === undefined ? bare(name) : { ...bare(name), ...canRing(telling, can, reminder.kind) };
     }
     case 'session': {
       const session = shop.sessions.get(Number(name));
-      return session === undefined ? bare(name) : { ...bare(name), ...sessionRing(t, session, reminder.kind) };
+      return session === undefined ? bare(name) : { ...bare(name), ...sessionRing(telling, session, reminder.kind) };
     }
     case 'crew':
-      if (reminder.kind === 'handover') return { ...bare(name), ...handoverRing(t) };
+      if (reminder.kind === 'handover') return { ...bare(name), ...handoverRing(telling) };
       return reminder.kind === 'morning'
-        ? { ...bare(name), lines: withCures(t, morningLines(t)), taps: [tap(t, 'stock', 'stock')] }
+        ? { ...bare(name), lines: withCures(telling, morningLines(telling)), taps: [tap(telling, 'stock', 'stock')] }
         : bare(name);
   }
 }
 
 const bare = (name: string): Subject => ({ name, facts: [], taps: [], clock: undefined, ask: '' });
 
-function batchSubject(t: Telling, batch: Batch, kind: ReminderKind): Subject {
-  const status = statusOf.batch(t, batch);
-  const ask = t.words.replies.askReading;
+function batchSubject(telling: Telling, batch: Batch, kind: ReminderKind): Subject {
+  const status = statusOf.batch(telling, batch);
+  const ask = telling.words.replies.askReading;
   // Once it is blended, how long it serves is what counts.
-  const blended = kind === 'stir-done' || kind === 'induction-done' ? potFacts(t, status) : [];
-  const facts = kind.startsWith('pot-') ? potFacts(t, status) : [...blendFacts(t, status), ...blended];
-  const told = { name: String(batch.number), facts, taps: batchTaps(t, status), clock: status.given, ask };
-  if (kind === 'pot-end') return { ...told, lines: potOverLines(t, batch) };
+  const blended = kind === 'stir-done' || kind === 'induction-done' ? potFacts(telling, status) : [];
+  const facts = kind.startsWith('pot-') ? potFacts(telling, status) : [...blendFacts(telling, status), ...blended];
+  const told = { name: String(batch.number), facts, taps: batchTaps(telling, status), clock: status.given, ask };
+  if (kind === 'pot-end') return { ...told, lines: potOverLines(telling, batch) };
   // Blended or not, nobody is invited to filter or apply what is off its ratio.
   const off = (kind === 'stir-done' || kind === 'induction-done') && isRatioOut(status);
-  const { stopStirrer, ratioOffUse } = t.words.replies;
+  const { stopStirrer, ratioOffUse } = telling.words.replies;
   return off ? { ...told, tone: 'warn', lines: [...(kind === 'stir-done' ? [stopStirrer] : []), ratioOffUse] } : told;
 }
 
 /** Nobody is invited to coat what a lead must look at first, or what may still be wet; of other bells what to do stands. */
-function coatHeldBack(t: Telling, { part, heldBy }: PartStatus, kind: ReminderKind): readonly string[] {
-  const { rings, replies } = t.words;
+function coatHeldBack(telling: Telling, { part, heldBy }: PartStatus, kind: ReminderKind): readonly string[] {
+  const { rings, replies } = telling.words;
   const invites = kind === 'recoat-opens' || kind === 'recoat-closes' || kind === 'surface-ends';
   const held = heldBy.length > 0;
   if (invites && held) return [replies.noCoatHeld];
@@ -270,19 +279,19 @@ function coatHeldBack(t: Telling, { part, heldBy }: PartStatus, kind: ReminderKi
   return held ? [rings[kind].act] : [];
 }
 
-function partSubject(t: Telling, part: Part, kind: ReminderKind): Subject {
-  const status = statusOf.part(t, part);
-  const { askNight, askPartReading } = t.words.replies;
+function partSubject(telling: Telling, part: Part, kind: ReminderKind): Subject {
+  const status = statusOf.part(telling, part);
+  const { askNight, askPartReading } = telling.words.replies;
   const ask = part.cure?.way === 'room' ? askNight : askPartReading;
-  const held = heldLines(t, status);
-  const lines = [...coatHeldBack(t, status, kind), ...held];
+  const held = heldLines(telling, status);
+  const lines = [...coatHeldBack(telling, status, kind), ...held];
   const stage = status.clocks.find(({ id }) => id === kind);
   const isUnproved = stage?.errs === 'at-least' && stage.goes !== 'given';
   return {
-    ...{ name: part.name, facts: partFacts(t, status), taps: partTaps(t, status), ask },
+    ...{ name: part.name, facts: partFacts(telling, status), taps: partTaps(telling, status), ask },
     ...(lines.length === 0 ? {} : { lines }),
     clock: status.cure?.given,
-    why: cureLines(t, status),
-    ...(isUnproved ? { lines: [t.words.rings[kind].act, ask, ...held] } : {}),
+    why: cureLines(telling, status),
+    ...(isUnproved ? { lines: [telling.words.rings[kind].act, ask, ...held] } : {}),
   };
 }

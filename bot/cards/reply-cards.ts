@@ -33,144 +33,158 @@ import { notedCard, partSurfaceCard, preparedCard, surfacesBeforeCoat, surfaceTa
 import { undoTap } from './undo-tap.ts';
 import { workHazards } from './vent-cards.ts';
 
-export function recordedCard(t: Telling, request: Request, outcome: Recorded): Card {
-  const card = cardFor(t, request, outcome);
-  const despite = [...despiteLines(t, outcome), ...rewrittenLines(t, outcome)];
-  const late = lateLine(t, outcome);
+export function recordedCard(telling: Telling, request: Request, outcome: Recorded): Card {
+  const card = cardFor(telling, request, outcome);
+  const despite = [...despiteLines(telling, outcome), ...rewrittenLines(telling, outcome)];
+  const late = lateLine(telling, outcome);
   return {
     ...card,
     // Whatever went against a rule and whatever is held is for the lead, whoever says it; nobody whom it is for loses it.
     ping: [
-      ...new Set([...card.ping, ...(despite.length > 0 || isForLeads(outcome) ? peopleLeading(t.shop.crew) : [])]),
+      ...new Set([
+        ...card.ping,
+        ...(despite.length > 0 || isForLeads(outcome) ? peopleLeading(telling.shop.crew) : []),
+      ]),
     ],
     tone: despite.length > 0 ? 'warn' : card.tone,
-    facts: [...card.facts, ...notedFacts(t, outcome, card.facts)],
-    hazards: [...card.hazards, ...ownHazards(t, request)],
+    facts: [...card.facts, ...notedFacts(telling, outcome, card.facts)],
+    hazards: [...card.hazards, ...ownHazards(telling, request)],
     lines: [...despite, ...card.lines, ...late],
-    next: nextRings(t, outcome),
+    next: nextRings(telling, outcome),
   };
 }
 
 /** A crew that briefs is told the hazards of its other work with the work itself. */
-function ownHazards(t: Telling, { command, at }: Request): Card['hazards'] {
-  if (!briefsAt(t.shop.crew.spray, at)) return [];
-  if (command.verb === 'mix') return workHazards(t, 'mix');
+function ownHazards(telling: Telling, { command, at }: Request): Card['hazards'] {
+  if (!briefsAt(telling.shop.crew.spray, at)) return [];
+  if (command.verb === 'mix') return workHazards(telling, 'mix');
   if (command.verb !== 'coat') return [];
   const { atomised, hazards } = methodRows[command.method];
-  return atomised ? [] : workHazards(t, hazards);
+  return atomised ? [] : workHazards(telling, hazards);
 }
 
 // biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each verb
-function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
-  const { replies } = t.words;
+function cardFor(telling: Telling, request: Request, outcome: Recorded): Card {
+  const { replies } = telling.words;
   const { command } = request;
   const batch = touchedBatch(outcome);
   const parts = touchedParts(outcome);
   switch (command.verb) {
     case 'mix':
-      return onBatch((it) => openedCard(t, it));
+      return onBatch((batchNow) => openedCard(telling, batchNow));
     case 'weigh':
-      return onBatch((it) => weighReply(t, it, outcome));
+      return onBatch((batchNow) => weighReply(telling, batchNow, outcome));
     case 'add':
-      return onBatch((it) => addReply(t, it, command, outcome));
+      return onBatch((batchNow) => addReply(telling, batchNow, command, outcome));
     case 'open':
     case 'lid':
     case 'blanket':
     case 'check':
     case 'prestir':
     case 'discard':
-      return canReply(t, command.verb, outcome);
+      return canReply(telling, command.verb, outcome);
     case 'cover':
     case 'uncover':
-      return onBatch((it) => coverReply(t, it, doneTitle(t, outcome)));
+      return onBatch((batchNow) => coverReply(telling, batchNow, doneTitle(telling, outcome)));
     case 'catch':
-      return onBatch((it) => caughtReply(t, it, command.grams));
+      return onBatch((batchNow) => caughtReply(telling, batchNow, command.grams));
     case 'stir':
     case 'stop':
-      return onBatch((it) => stirringCard(t, it, doneTitle(t, outcome)));
+      return onBatch((batchNow) => stirringCard(telling, batchNow, doneTitle(telling, outcome)));
     case 'filter':
-      return onBatch((it) => {
-        const { number, place } = it.batch;
-        const isOut = isRatioOut(it);
-        const use = isOut ? [replies.ratioOffUse] : [replies.sayCoat(number), ...surfacesBeforeCoat(t, place)];
-        const card = batchCard(t, it, replies.filtered(number), use, isOut ? 'warn' : 'good');
-        return { ...card, actions: [...card.actions, surfaceTap(t, '{part}')] };
+      return onBatch((batchNow) => {
+        const { number, place } = batchNow.batch;
+        const isOut = isRatioOut(batchNow);
+        const use = isOut ? [replies.ratioOffUse] : [replies.sayCoat(number), ...surfacesBeforeCoat(telling, place)];
+        const card = batchCard(telling, batchNow, replies.filtered(number), use, isOut ? 'warn' : 'good');
+        return { ...card, actions: [...card.actions, surfaceTap(telling, '{part}')] };
       });
     case 'thick':
     case 'gel': {
       const seen = command.verb === 'gel' ? 'gelled' : 'thick';
-      return onBatch((it) => ({
-        ...batchCard(t, it, replies.thick(it.batch.number, seen), potOverLines(t, it.batch), 'stop'),
-        hazards: heatHazards(t, it.batch.thickened?.seen),
+      return onBatch((batchNow) => ({
+        ...batchCard(
+          telling,
+          batchNow,
+          replies.thick(batchNow.batch.number, seen),
+          potOverLines(telling, batchNow.batch),
+          'stop',
+        ),
+        hazards: heatHazards(telling, batchNow.batch.thickened?.seen),
       }));
     }
     case 'empty':
-      return onBatch((it) => emptiedReply(t, it));
+      return onBatch((batchNow) => emptiedReply(telling, batchNow));
     case 'judge':
-      return onBatch((it) => judgedCard(t, it.batch, outcome));
+      return onBatch((batchNow) => judgedCard(telling, batchNow.batch, outcome));
     case 'part':
-      return notedCard(t, parts);
+      return notedCard(telling, parts);
     case 'prep':
-      return onPart((it) => preparedCard(t, it));
+      return onPart((partNow) => preparedCard(telling, partNow));
     case 'coat':
-      return onPart((it) => coatedCard(t, it, !outcome.before.parts.has(it.part.name)));
+      return onPart((partNow) => coatedCard(telling, partNow, !outcome.before.parts.has(partNow.part.name)));
     case 'dry':
-      return onPart((it) => dryCard(t, it));
+      return onPart((partNow) => dryCard(telling, partNow));
     case 'cure':
-      return onPart((it) => curingCard(t, it, replies.curing(it.part.name, command.way.kind)));
+      return onPart((partNow) => curingCard(telling, partNow, replies.curing(partNow.part.name, command.way.kind)));
     case 'temp':
-      return loadRead(onPart((it) => curingCard(t, it, replies.partRead(it.part.name))));
+      return loadRead(onPart((partNow) => curingCard(telling, partNow, replies.partRead(partNow.part.name))));
     case 'door':
-      return onPart((it) => curingCard(t, it, t.words.parts.doorOpened(it.part.name)));
+      return onPart((partNow) => curingCard(telling, partNow, telling.words.parts.doorOpened(partNow.part.name)));
     case 'out':
-      return onPart((it) => takenOutCard(t, it));
+      return onPart((partNow) => takenOutCard(telling, partNow));
     case 'wet':
     case 'film':
-      return onPart((it) => filmCard(t, it.part));
+      return onPart((partNow) => filmCard(telling, partNow.part));
     case 'release':
-      return onPart((it) => partCard(t, it, replies.released(it.part.name), standsAgainst(t, it.part), 'good'));
+      return onPart((partNow) =>
+        partCard(telling, partNow, replies.released(partNow.part.name), standsAgainst(telling, partNow.part), 'good'),
+      );
     case 'adhesion':
     case 'rub':
-      return onPart((it) => testedCard(t, it.part, command));
+      return onPart((partNow) => testedCard(telling, partNow.part, command));
     case 'hold':
-      return onPart((it) => partCard(t, it, replies.held(it.part.name, command.why), [], 'warn'));
+      return onPart((partNow) => partCard(telling, partNow, replies.held(partNow.part.name, command.why), [], 'warn'));
     case 'air':
-      return airCard(t, command.place ?? defaultPlace, replies.airRead(command.place ?? defaultPlace));
+      return airCard(telling, command.place ?? defaultPlace, replies.airRead(command.place ?? defaultPlace));
     case 'surface':
-      if (command.part !== undefined) return onPart((it) => partSurfaceCard(t, it));
-      return airCard(t, command.place ?? defaultPlace, replies.surfaceRead(command.place ?? defaultPlace));
+      if (command.part !== undefined) return onPart((partNow) => partSurfaceCard(telling, partNow));
+      return airCard(telling, command.place ?? defaultPlace, replies.surfaceRead(command.place ?? defaultPlace));
     case 'night':
-      return airCard(t, command.place ?? defaultPlace, replies.nightRead(command.place ?? defaultPlace));
+      return airCard(telling, command.place ?? defaultPlace, replies.nightRead(command.place ?? defaultPlace));
     case 'ok':
-      return heardCard(t, outcome);
+      return heardCard(telling, outcome);
     case 'snooze':
-      return snoozedCard(t, request, outcome);
+      return snoozedCard(telling, request, outcome);
     case 'shift':
-      return shiftCard(t, request, command);
+      return shiftCard(telling, request, command);
     case 'handover':
-      return handoverCard(t, outcome);
+      return handoverCard(telling, outcome);
     case 'takeover':
-      return takenOverCard(t, request);
+      return takenOverCard(telling, request);
     case 'undo':
-      return undoneCard(t, outcome);
+      return undoneCard(telling, outcome);
     case 'amend':
-      return amendedCard(t, outcome, batch, parts[0]);
+      return amendedCard(telling, outcome, batch, parts[0]);
     case 'used': {
       const { amount, material } = command;
-      const shown = amount.kind === 'mass' ? t.f.mass(amount.grams) : t.f.volume(amount.litres);
-      return makeCard(t.words.records.solventNoted(material, shown), 'plain', {
-        actions: [tap(t, 'voc', 'voc day'), ...outcome.envelopes.slice(0, 1).map(({ seq }) => undoTap(t, seq))],
+      const shown = amount.kind === 'mass' ? telling.figures.mass(amount.grams) : telling.figures.volume(amount.litres);
+      return makeCard(telling.words.records.solventNoted(material, shown), 'plain', {
+        actions: [
+          tap(telling, 'voc', 'voc day'),
+          ...outcome.envelopes.slice(0, 1).map(({ seq }) => undoTap(telling, seq)),
+        ],
       });
     }
     case 'set':
-      return settledCard(t, outcome);
+      return settledCard(telling, outcome);
     // What is left are the acts of a session; a verb that is none of them does not compile here.
     default:
-      return sessionReply(t, command, outcome, request.by);
+      return sessionReply(telling, command, outcome, request.by);
   }
 
   function onBatch(make: (status: BatchNow) => Card): Card {
-    return batch === undefined ? makeCard(replies.settled, 'plain') : make(statusOf.batch(t, batch));
+    return batch === undefined ? makeCard(replies.settled, 'plain') : make(statusOf.batch(telling, batch));
   }
 
   /** A reading on nobody in particular says whose it was, and for whom else it counts. */
@@ -178,12 +192,12 @@ function cardFor(t: Telling, request: Request, outcome: Recorded): Card {
     const [envelope] = outcome.envelopes;
     const others = (envelope?.alsoUnder ?? []).map((stream) => nameIn(stream));
     if (envelope?.body.type !== 'PartTemperatureRead' || envelope.body.on === undefined) return card;
-    return { ...card, lines: [t.words.parts.readOn(envelope.body.on, others, t.f), ...card.lines] };
+    return { ...card, lines: [telling.words.parts.readOn(envelope.body.on, others, telling.figures), ...card.lines] };
   }
 
   /** Several parts in one line share one card, with each part's figures under its name. */
   function onPart(make: (status: PartNow) => Card): Card {
-    const cards = parts.map((part) => make(statusOf.part(t, part)));
+    const cards = parts.map((part) => make(statusOf.part(telling, part)));
     const [first, ...others] = cards;
     if (first === undefined) return makeCard(replies.settled, 'plain');
     if (others.length === 0) return first;
@@ -248,27 +262,30 @@ const isBatch = (stream: StreamId): boolean => stream.startsWith('batch/');
 const isWeighing = ({ fact }: Entry): boolean =>
   fact.type === 'PartsWeighed' || fact.type === 'PartWeighed' || fact.type === 'PartAdded';
 
-function despiteLines(t: Telling, outcome: Recorded): readonly string[] {
+function despiteLines(telling: Telling, outcome: Recorded): readonly string[] {
   const seqs = new Set(outcome.envelopes.map((envelope) => envelope.seq));
   const permitted = outcome.envelopes.find((envelope) => envelope.saidWith.permitted !== undefined);
   const why = permitted?.saidWith.permitted;
   const reasons = deviationsIn(outcome.shop, ({ seq }) => seqs.has(seq))
     .filter(({ entry, objection }) => !(objection.code === 'ratio-out' && isWeighing(entry)))
-    .map(({ objection }) => t.words.objection(objection, t.f));
-  const { recordedDespite } = t.words.replies;
-  const { lifted, roles } = t.words.parts;
+    .map(({ objection }) => telling.words.objection(objection, telling.figures));
+  const { recordedDespite } = telling.words.replies;
+  const { lifted, roles } = telling.words.parts;
   return [...new Set(reasons)].map((reason) =>
     permitted === undefined || why === undefined
       ? recordedDespite(reason)
-      : lifted(permitted.by, roles[personIn(t.shop.crew, permitted.by).role], why, reason),
+      : lifted(permitted.by, roles[personIn(telling.shop.crew, permitted.by).role], why, reason),
   );
 }
 
 /** What this correction or late reading has made wrong of what was done before. */
-function rewrittenLines(t: Telling, { envelopes, before, shop }: Recorded): readonly string[] {
+function rewrittenLines(telling: Telling, { envelopes, before, shop }: Recorded): readonly string[] {
   if (!rewrites(envelopes)) return [];
   return newDeviations(before, shop).map(({ entry, objection }) =>
-    t.words.replies.nowDeviates(t.words.fact(entry.fact, t.f), t.words.objection(objection, t.f)),
+    telling.words.replies.nowDeviates(
+      telling.words.fact(entry.fact, telling.figures),
+      telling.words.objection(objection, telling.figures),
+    ),
   );
 }
 
@@ -279,18 +296,24 @@ function isForLeads({ envelopes, shop }: Recorded): boolean {
   return deviationsIn(shop, ({ seq }) => seqs.has(seq)).some(({ objection }) => objection.code === 'ratio-out');
 }
 
-function lateLine(t: Telling, { envelopes }: Recorded): readonly string[] {
+function lateLine(telling: Telling, { envelopes }: Recorded): readonly string[] {
   const late = envelopes.find((envelope) => isLate(envelope));
   if (late === undefined) return [];
-  return [t.words.replies.happenedAt(late.happenedAt, minutesBetween(late.happenedAt, late.recordedAt), t.f)];
+  return [
+    telling.words.replies.happenedAt(
+      late.happenedAt,
+      minutesBetween(late.happenedAt, late.recordedAt),
+      telling.figures,
+    ),
+  ];
 }
 
-function nextRings(t: Telling, outcome: Recorded): Card['next'] {
+function nextRings(telling: Telling, outcome: Recorded): Card['next'] {
   const touched = outcome.envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]);
   const places = touched.some((stream) => stream.startsWith('place/'));
   return [...outcome.plan]
     .filter(([stream]) => touched.includes(stream) || (places && !stream.startsWith('crew/')))
     .flatMap(([, reminders]) => reminders)
     .sort(byDueTime)
-    .map(({ numberedKey, dueAt }) => ringNext(t, numberedKey, dueAt));
+    .map(({ numberedKey, dueAt }) => ringNext(telling, numberedKey, dueAt));
 }

@@ -24,11 +24,11 @@ export interface RingsTogether {
 const namesInTitle = 2;
 
 /** `own`: the card of this bell alone. `undefined`: nothing rings with it. */
-export function ringsTogether(t: Telling, ringing: RingingReminder, own: Card): RingsTogether | undefined {
+export function ringsTogether(telling: Telling, ringing: RingingReminder, own: Card): RingsTogether | undefined {
   const { reminder, shop, unrecorded, possibleRepeat } = ringing;
   if (nounOf(reminder.stream) !== 'part' || unrecorded || possibleRepeat) return undefined;
   const rings = alongside(shop, ringing).flatMap((planned) => {
-    const card = reminderCard(t, { ...ringing, reminder: { ...planned, crew: reminder.crew } });
+    const card = reminderCard(telling, { ...ringing, reminder: { ...planned, crew: reminder.crew } });
     return isAlike(own, nameIn(reminder.stream), card, nameIn(planned.stream)) ? [{ ...planned, card }] : [];
   });
   if (rings.length === 0) return undefined;
@@ -44,7 +44,7 @@ export function ringsTogether(t: Telling, ringing: RingingReminder, own: Card): 
       hazards: own.hazards,
       actions: [
         ...tapsTogether(all.map(({ stream, card }) => ({ part: nameIn(stream), taps: card.actions }))),
-        tap(t, 'ok', `ok ${all.map(({ key }) => writeRingKey(key)).join(' ')}`),
+        tap(telling, 'ok', `ok ${all.map(({ key }) => writeRingKey(key)).join(' ')}`),
       ],
       ping: own.ping,
     }),

@@ -21,69 +21,71 @@ interface Sums {
   readonly lines: readonly string[];
 }
 
-export function sessionSums(t: Telling, session: Session): Sums {
-  const words = t.words.session;
-  const settings = t.shop.crew.spray;
-  const batch = session.batch === undefined ? undefined : t.shop.batches.get(session.batch);
+export function sessionSums(telling: Telling, session: Session): Sums {
+  const words = telling.words.session;
+  const settings = telling.shop.crew.spray;
+  const batch = session.batch === undefined ? undefined : telling.shop.batches.get(session.batch);
   const need = needOf({ session, batch, settings });
   const velocity = session.extraction?.running === true ? session.extraction.faceMetresPerSecond : undefined;
   const booth = settings.booths.get(session.place);
-  const face = velocity === undefined ? [] : [speedFact(t, 'face-velocity', velocity)];
-  const least = speedFact(t, 'face-least', leastFaceVelocity['air-operated']);
-  const gives = fanGives(booth, velocity);
-  const fan = gives === undefined ? [] : [airGivenFact(t, 'fan-gives', gives)];
+  const face = velocity === undefined ? [] : [speedFact(telling, 'face-velocity', velocity)];
+  const least = speedFact(telling, 'face-least', leastFaceVelocity['air-operated']);
+  const result = fanGives(booth, velocity);
+  const fan = result === undefined ? [] : [airGivenFact(telling, 'fan-gives', result)];
   if (need === undefined) return { facts: [least, ...face, ...fan], lines: [words.noSum] };
   const assumed = gramsSprayed({ session, batch })?.assumed === true;
   const leftOut = [...new Set([...need.withoutLel, ...need.withoutLimit])];
   return {
     facts: [
-      sprayedFact(t, need.gramsPerHour),
-      solventRateFact(t, need.solventLitresPerHour),
-      shareFact(t, settings.lelShare),
-      ...(need.forLel === undefined ? [] : [airAskedFact(t, 'air-for-lel', need.forLel)]),
+      sprayedFact(telling, need.gramsPerHour),
+      solventRateFact(telling, need.solventLitresPerHour),
+      shareFact(telling, settings.lelShare),
+      ...(need.forLel === undefined ? [] : [airAskedFact(telling, 'air-for-lel', need.forLel)]),
       ...(need.forExposure === undefined
         ? []
         : [
-            ratioFact(t, 'mixing-factor', settings.mixingFactor),
-            airAskedFact(t, 'air-for-exposure', need.forExposure),
+            ratioFact(telling, 'mixing-factor', settings.mixingFactor),
+            airAskedFact(telling, 'air-for-exposure', need.forExposure),
           ]),
       least,
       ...face,
       ...fan,
-      ...(gives === undefined || need.forLel === undefined ? [] : [ratioFact(t, 'fan-over-lel', gives / need.forLel)]),
-      ...(gives === undefined || need.forExposure === undefined
+      ...(result === undefined || need.forLel === undefined
         ? []
-        : [ratioFact(t, 'fan-over-exposure', gives / need.forExposure)]),
+        : [ratioFact(telling, 'fan-over-lel', result / need.forLel)]),
+      ...(result === undefined || need.forExposure === undefined
+        ? []
+        : [ratioFact(telling, 'fan-over-exposure', result / need.forExposure)]),
     ],
     lines: [
-      words.sumTerms(settings.lelShare, settings.mixingFactor, settings.mixingAssumed, t.f),
+      words.sumTerms(settings.lelShare, settings.mixingFactor, settings.mixingAssumed, telling.figures),
       ...(assumed ? [words.wholePot] : []),
-      ...(gives === undefined ? [words.fanNotMeasured] : []),
+      ...(result === undefined ? [words.fanNotMeasured] : []),
       ...(booth === undefined ? [words.noBooth(session.place)] : []),
-      ...(leftOut.length === 0 ? [] : [words.withoutFigure(leftOut, t.f)]),
+      ...(leftOut.length === 0 ? [] : [words.withoutFigure(leftOut, telling.figures)]),
       words.sumOnly,
     ],
   };
 }
 
 /** Formula and source of each figure. */
-export function sumSources(t: Telling): Card['hazards'] {
-  const { facts } = t.words;
+export function sumSources(telling: Telling): Card['hazards'] {
+  const { facts } = telling.words;
   return [
-    { text: facts['air-for-lel'], source: t.words.names.figureSource('lel') },
-    { text: facts['air-for-exposure'], source: t.words.names.figureSource('exposure') },
-    { text: facts['fan-gives'], source: t.words.names.figureSource('fan') },
-    { text: facts['face-least'], source: t.words.names.figureSource('face') },
+    { text: facts['air-for-lel'], source: telling.words.names.figureSource('lel') },
+    { text: facts['air-for-exposure'], source: telling.words.names.figureSource('exposure') },
+    { text: facts['fan-gives'], source: telling.words.names.figureSource('fan') },
+    { text: facts['face-least'], source: telling.words.names.figureSource('face') },
   ];
 }
 
-export function sessionAirCard(t: Telling, session: Session): Card {
-  const { facts, lines } = sessionSums(t, session);
-  const { titled } = t.words.session;
-  return makeCard(titled(session.number, t.words.buttons.vent), 'plain', {
+export function sessionAirCard(telling: Telling, session: Session): Card {
+  const { facts, lines } = sessionSums(telling, session);
+  const { titled } = telling.words.session;
+  return makeCard(titled(session.number, telling.words.buttons.vent), 'plain', {
     facts,
-    lines: [...lines, t.words.replies.caution],
-    hazards: sumSources(t),
-    actions: [tap(t, 'fan-on', `fan ${session.number} on {face-velocity}mps`)],
+    lines: [...lines, telling.words.replies.caution],
+    hazards: sumSources(telling),
+    actions: [tap(telling, 'fan-on', `fan ${session.number} on {face-velocity}mps`)],
   });
 }

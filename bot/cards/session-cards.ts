@@ -25,136 +25,136 @@ import {
 } from './session-lines.ts';
 import { workHazards } from './vent-cards.ts';
 
-export function briefCard(t: Telling, session: Session): Card {
-  const words = t.words.session;
+export function briefCard(telling: Telling, session: Session): Card {
+  const words = telling.words.session;
   const { number, insideVessel, place, sheet, batch, startsAt } = session;
-  const sums = sessionSums(t, session);
-  return makeCard(words.briefed(number), insideVessel ? 'stop' : hasPastDate(t, session) ? 'warn' : 'plain', {
+  const sums = sessionSums(telling, session);
+  return makeCard(words.briefed(number), insideVessel ? 'stop' : hasPastDate(telling, session) ? 'warn' : 'plain', {
     facts: sums.facts,
     lines: [
       ...(insideVessel ? [words.insideVessel] : []),
       words.what(place, sheet.name, batch),
-      ...(startsAt === undefined ? [] : [words.startsAt(startsAt, t.f)]),
-      ...peopleLines(t, session),
-      ...airLines(t, session),
-      ...dateLines(t, session),
-      ...acknowledgedLines(t, session),
+      ...(startsAt === undefined ? [] : [words.startsAt(startsAt, telling.figures)]),
+      ...peopleLines(telling, session),
+      ...airLines(telling, session),
+      ...dateLines(telling, session),
+      ...acknowledgedLines(telling, session),
       ...sums.lines,
-      ...spellLines(t, session),
-      ...flushPlan(t, session),
-      emergencyLine(t),
-      t.words.replies.caution,
+      ...spellLines(telling, session),
+      ...flushPlan(telling, session),
+      emergencyLine(telling),
+      telling.words.replies.caution,
     ],
-    hazards: [...workHazards(t, 'spray'), ...flushConflicts(t, session), ...sumSources(t)],
-    actions: sessionTaps(t, session),
-    fields: [{ id: 'face-velocity', label: t.words.facts['face-velocity'], unit: 'm/s' }],
+    hazards: [...workHazards(telling, 'spray'), ...flushConflicts(telling, session), ...sumSources(telling)],
+    actions: sessionTaps(telling, session),
+    fields: [{ id: 'face-velocity', label: telling.words.facts['face-velocity'], unit: 'm/s' }],
     ping: [...new Set([...exposedIn(session), ...(session.attendant === undefined ? [] : [session.attendant])])],
   });
 }
 
-function spellLines(t: Telling, { sheet }: Session): readonly string[] {
-  const words = t.words.session;
+function spellLines(telling: Telling, { sheet }: Session): readonly string[] {
+  const words = telling.words.session;
   return [
     ...(sheet.spray === undefined ? [words.noSpray(sheet.name)] : []),
-    words.lapses(sheet.spray?.longestSpellMinutes, t.f),
+    words.lapses(sheet.spray?.longestSpellMinutes, telling.figures),
   ];
 }
 
-export function emergencyLine(t: Telling): string {
-  const { call } = t.shop.crew.spray.emergency;
-  return call === undefined ? t.words.session.emergencyNotSet : t.words.session.emergencyCall(call);
+export function emergencyLine(telling: Telling): string {
+  const { call } = telling.shop.crew.spray.emergency;
+  return call === undefined ? telling.words.session.emergencyNotSet : telling.words.session.emergencyCall(call);
 }
 
 /** After an act: what it was, and what is still open. Short, since it is read at the booth's door. */
-export function sessionCard(t: Telling, session: Session, title: string, more: readonly string[] = []): Card {
-  const { titled } = t.words.session;
+export function sessionCard(telling: Telling, session: Session, title: string, more: readonly string[] = []): Card {
+  const { titled } = telling.words.session;
   const before = session.spraying.length === 0;
-  const lines = before ? [...airLines(t, session), ...acknowledgedLines(t, session)] : [];
+  const lines = before ? [...airLines(telling, session), ...acknowledgedLines(telling, session)] : [];
   return makeCard(titled(session.number, title), 'plain', {
     lines: [...more, ...lines],
-    actions: sessionTaps(t, session),
+    actions: sessionTaps(telling, session),
   });
 }
 
 /** Whoever is exposed from now on has the brief to read. */
-export function placedCard(t: Telling, session: Session, title: string, people: readonly PersonName[]): Card {
+export function placedCard(telling: Telling, session: Session, title: string, people: readonly PersonName[]): Card {
   const exposed = exposedIn(session).filter((name) => people.includes(name));
-  return { ...sessionCard(t, session, title, peopleLines(t, session)), ping: exposed };
+  return { ...sessionCard(telling, session, title, peopleLines(telling, session)), ping: exposed };
 }
 
 /** With the sums that the velocity allows. */
-export function fanCard(t: Telling, session: Session, title: string): Card {
-  const { facts, lines } = sessionSums(t, session);
-  const card = sessionCard(t, session, title, lines);
-  return { ...card, facts, hazards: sumSources(t) };
+export function fanCard(telling: Telling, session: Session, title: string): Card {
+  const { facts, lines } = sessionSums(telling, session);
+  const card = sessionCard(telling, session, title, lines);
+  return { ...card, facts, hazards: sumSources(telling) };
 }
 
-export function sprayOnCard(t: Telling, session: Session): Card {
-  const words = t.words.session;
+export function sprayOnCard(telling: Telling, session: Session): Card {
+  const words = telling.words.session;
   return makeCard(words.titled(session.number, words.starts), 'plain', {
-    facts: clockFacts(t, sessionStatus(t, session).clocks, ['spell']),
-    lines: [words.started, ...airLines(t, session), ...spellLines(t, session)],
-    actions: sessionTaps(t, session),
+    facts: clockFacts(telling, sessionStatus(telling, session).clocks, ['spell']),
+    lines: [words.started, ...airLines(telling, session), ...spellLines(telling, session)],
+    actions: sessionTaps(telling, session),
   });
 }
 
-export function sprayOffCard(t: Telling, session: Session): Card {
-  const words = t.words.session;
+export function sprayOffCard(telling: Telling, session: Session): Card {
+  const words = telling.words.session;
   return makeCard(words.titled(session.number, words.stops), 'warn', {
-    lines: [words.stopped, ...flushPlan(t, session)],
-    hazards: flushConflicts(t, session),
-    actions: sessionTaps(t, session),
+    lines: [words.stopped, ...flushPlan(telling, session)],
+    hazards: flushConflicts(telling, session),
+    actions: sessionTaps(telling, session),
   });
 }
 
-export function flushedCard(t: Telling, session: Session, gear: Gear): Card {
-  const words = t.words.session;
+export function flushedCard(telling: Telling, session: Session, gear: Gear): Card {
+  const words = telling.words.session;
   const { done, left } = flushState(session, gear);
   const logged = session.flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
-  const next = done ? [] : [words.flushNext(gear, left, t.f)];
+  const next = done ? [] : [words.flushNext(gear, left, telling.figures)];
   const open = stillOpen(session);
   return makeCard(words.titled(session.number, words.flushed(gear)), done ? 'good' : 'plain', {
-    facts: logged === 0 ? [] : [volumeFact(t, 'solvent-logged', litres(logged))],
-    lines: [...next, ...(open.length === 0 ? [] : [words.stillToDo(open, t.f)])],
-    hazards: done ? [] : flushConflicts(t, session),
-    actions: sessionTaps(t, session),
+    facts: logged === 0 ? [] : [volumeFact(telling, 'solvent-logged', litres(logged))],
+    lines: [...next, ...(open.length === 0 ? [] : [words.stillToDo(open, telling.figures)])],
+    hazards: done ? [] : flushConflicts(telling, session),
+    actions: sessionTaps(telling, session),
   });
 }
 
-export function closedCard(t: Telling, session: Session): Card {
-  const words = t.words.session;
+export function closedCard(telling: Telling, session: Session): Card {
+  const words = telling.words.session;
   const logged = session.flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
   return makeCard(words.titled(session.number, words.closed), 'plain', {
     facts: [
-      ...clockFacts(t, sessionStatus(t, session).clocks, ['fan']),
-      ...(logged === 0 ? [] : [volumeFact(t, 'solvent-logged', litres(logged))]),
+      ...clockFacts(telling, sessionStatus(telling, session).clocks, ['fan']),
+      ...(logged === 0 ? [] : [volumeFact(telling, 'solvent-logged', litres(logged))]),
     ],
-    lines: closingLines(t, session),
-    hazards: workHazards(t, 'spray').filter(({ text }) => text === words.lines['fan-after']),
-    actions: sessionTaps(t, session),
+    lines: closingLines(telling, session),
+    hazards: workHazards(telling, 'spray').filter(({ text }) => text === words.lines['fan-after']),
+    actions: sessionTaps(telling, session),
   });
 }
 
-function closingLines(t: Telling, session: Session): readonly string[] {
-  const words = t.words.session;
+function closingLines(telling: Telling, session: Session): readonly string[] {
+  const words = telling.words.session;
   const until = fanUntil(session);
   if (session.spraying.length === 0) return [words.neverSprayed];
-  const sum = clearingMinutes(session, t.shop.crew.spray);
+  const sum = clearingMinutes(session, telling.shop.crew.spray);
   return [
-    until === undefined ? words.fanUnknown : words.fanUntil(until, t.f),
-    ...(sum === undefined ? [] : [words.fanFromSum(sum, t.f)]),
+    until === undefined ? words.fanUnknown : words.fanUntil(until, telling.figures),
+    ...(sum === undefined ? [] : [words.fanFromSum(sum, telling.figures)]),
   ];
 }
 
-function flushPlan(t: Telling, { sheet }: Session): readonly string[] {
-  const words = t.words.session;
+function flushPlan(telling: Telling, { sheet }: Session): readonly string[] {
+  const words = telling.words.session;
   if (sheet.flush === undefined) return [words.noFlushOnSheet];
-  return [words.flushSequence(sheet.flush.steps, sheet.flush.source, t.f)];
+  return [words.flushSequence(sheet.flush.steps, sheet.flush.source, telling.figures)];
 }
 
 /** A flush solvent that flashes lower than the coating's own: the code and the sheet disagree, and the card says so. */
-export function flushConflicts(t: Telling, { sheet }: Session): Card['hazards'] {
-  const words = t.words.session;
+export function flushConflicts(telling: Telling, { sheet }: Session): Card['hazards'] {
+  const words = telling.words.session;
   const sprayed = (sheet.spray?.solvents ?? []).flatMap(({ solvent }) => flashPointOf(solvent) ?? []);
   const lower = (sheet.flush?.steps ?? []).flatMap(({ solvent }) => {
     const flash = flashPointOf(solvent);
@@ -165,7 +165,9 @@ export function flushConflicts(t: Telling, { sheet }: Session): Card['hazards'] 
   });
   if (lower.length === 0) return [];
   const lowest = celsius(Math.min(...sprayed));
-  return [{ text: words.flushConflict(lower, lowest, t.f), source: t.words.names.figureSource('flush') }];
+  return [
+    { text: words.flushConflict(lower, lowest, telling.figures), source: telling.words.names.figureSource('flush') },
+  ];
 }
 
 function flashPointOf(id: keyof typeof solvents): Celsius | undefined {

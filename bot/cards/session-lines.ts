@@ -13,49 +13,49 @@ import type { CardAction } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { nextTaps } from './next-taps.ts';
 
-export function peopleLines(t: Telling, session: Session): readonly string[] {
-  const words = t.words.session;
+export function peopleLines(telling: Telling, session: Session): readonly string[] {
+  const words = telling.words.session;
   const { sprayers, stays, movedOut, attendant } = session;
-  const watchers = watchersOf(session, peopleLeading(t.shop.crew));
+  const watchers = watchersOf(session, peopleLeading(telling.shop.crew));
   return [
-    words.sprays(sprayers, t.f),
-    ...(stays.length === 0 ? [] : [words.stays(stays, t.f)]),
-    ...(movedOut.length === 0 ? [] : [words.movedOut(movedOut, t.f)]),
+    words.sprays(sprayers, telling.figures),
+    ...(stays.length === 0 ? [] : [words.stays(stays, telling.figures)]),
+    ...(movedOut.length === 0 ? [] : [words.movedOut(movedOut, telling.figures)]),
     ...(stays.length + movedOut.length === 0 ? [words.nobodyNear] : []),
-    attendant === undefined ? words.noAttendant(watchers, t.f) : words.attendant(attendant),
+    attendant === undefined ? words.noAttendant(watchers, telling.figures) : words.attendant(attendant),
   ];
 }
 
 /** What was said, by whom and when; what was not said, as such. */
-export function airLines(t: Telling, { extraction, suppliedAir }: Session): readonly string[] {
-  const words = t.words.session;
+export function airLines(telling: Telling, { extraction, suppliedAir }: Session): readonly string[] {
+  const words = telling.words.session;
   const fan =
     extraction === undefined
       ? words.extractionNotSaid
       : extraction.running
-        ? words.extractionOn(extraction.faceMetresPerSecond, extraction.by, extraction.at, t.f)
-        : words.extractionOff(extraction.by, extraction.at, t.f);
+        ? words.extractionOn(extraction.faceMetresPerSecond, extraction.by, extraction.at, telling.figures)
+        : words.extractionOff(extraction.by, extraction.at, telling.figures);
   const air =
     suppliedAir === undefined
       ? words.suppliedNotSaid
-      : words.supplied(suppliedAir.supplied, suppliedAir.by, suppliedAir.at, t.f);
+      : words.supplied(suppliedAir.supplied, suppliedAir.by, suppliedAir.at, telling.figures);
   return [fan, air];
 }
 
-export function acknowledgedLines(t: Telling, session: Session): readonly string[] {
-  const words = t.words.session;
+export function acknowledgedLines(telling: Telling, session: Session): readonly string[] {
+  const words = telling.words.session;
   const left = unacknowledged(session);
   return [
-    ...session.acknowledged.map(({ person, at, witness }) => words.acknowledged(person, at, witness, t.f)),
-    left.length > 0 ? words.notAcknowledged(left, t.f) : words.allAcknowledged,
+    ...session.acknowledged.map(({ person, at, witness }) => words.acknowledged(person, at, witness, telling.figures)),
+    left.length > 0 ? words.notAcknowledged(left, telling.figures) : words.allAcknowledged,
   ];
 }
 
 /** Fit test, medical and training of everybody exposed: what is past its date, and what nobody has dated. */
-export function dateLines(t: Telling, session: Session): readonly string[] {
-  const words = t.words.session;
-  const today = localDate(t.now, t.shop.crew.zone);
-  const datesOf = (person: PersonName) => t.shop.crew.spray.dates.get(person) ?? {};
+export function dateLines(telling: Telling, session: Session): readonly string[] {
+  const words = telling.words.session;
+  const today = localDate(telling.now, telling.shop.crew.zone);
+  const datesOf = (person: PersonName) => telling.shop.crew.spray.dates.get(person) ?? {};
   return exposedIn(session).flatMap((person) => {
     const dates = datesOf(person);
     const past = qualifications.flatMap((what) => {
@@ -63,14 +63,14 @@ export function dateLines(t: Telling, session: Session): readonly string[] {
       return until !== undefined && until < today ? [words.outOfDate(person, what, until)] : [];
     });
     const unknown = qualifications.filter((what) => dates[what] === undefined);
-    return [...past, ...(unknown.length === 0 ? [] : [words.undated(person, unknown, t.f)])];
+    return [...past, ...(unknown.length === 0 ? [] : [words.undated(person, unknown, telling.figures)])];
   });
 }
 
-export function hasPastDate(t: Telling, session: Session): boolean {
-  const today = localDate(t.now, t.shop.crew.zone);
+export function hasPastDate(telling: Telling, session: Session): boolean {
+  const today = localDate(telling.now, telling.shop.crew.zone);
   return exposedIn(session).some((person) =>
-    Object.values(t.shop.crew.spray.dates.get(person) ?? {}).some((until) => until < today),
+    Object.values(telling.shop.crew.spray.dates.get(person) ?? {}).some((until) => until < today),
   );
 }
 
@@ -91,10 +91,10 @@ export function sessionState({ words: { page, session: words } }: Telling, phase
 export const flushing: readonly NextActId[] = ['flush-step', 'flush', 'vessels', 'rags'];
 
 /** What comes next, or of that only these. */
-export function sessionTaps(t: Telling, session: Session, ids?: readonly NextActId[]): readonly CardAction[] {
-  const next = statusOf.session(t, session).next();
+export function sessionTaps(telling: Telling, session: Session, ids?: readonly NextActId[]): readonly CardAction[] {
+  const next = statusOf.session(telling, session).next();
   return nextTaps(
-    t,
+    telling,
     next.filter(({ id }) => ids?.includes(id) ?? true),
   );
 }

@@ -21,57 +21,64 @@ import {
 import { stillOpen } from './session-lines.ts';
 
 export function sessionReply(
-  t: Telling,
+  telling: Telling,
   command: CommandOf<keyof typeof sessionVerbs>,
   outcome: Recorded,
   by: PersonName,
 ): Card {
-  const words = t.words.session;
+  const words = telling.words.session;
   switch (command.verb) {
     case 'brief':
-      return onSession((it) => briefCard(t, it));
+      return onSession((session) => briefCard(telling, session));
     case 'near':
-      return onSession((it) => placedCard(t, it, words.near(command.people, command.goes, t.f), command.people));
+      return onSession((session) =>
+        placedCard(telling, session, words.near(command.people, command.goes, telling.figures), command.people),
+      );
     case 'ack':
-      return onSession((it) => sessionCard(t, it, words.read));
+      return onSession((session) => sessionCard(telling, session, words.read));
     case 'fan':
-      return onSession((it) => fanCard(t, it, words.extraction));
+      return onSession((session) => fanCard(telling, session, words.extraction));
     case 'supplied':
-      return onSession((it) => sessionCard(t, it, words.suppliedAir));
+      return onSession((session) => sessionCard(telling, session, words.suppliedAir));
     case 'spray-on':
-      return onSession((it) => sprayOnCard(t, it));
+      return onSession((session) => sprayOnCard(telling, session));
     case 'spray-off':
-      return onSession((it) => sprayOffCard(t, it));
+      return onSession((session) => sprayOffCard(telling, session));
     case 'flush':
-      return onSession((it) => {
-        const card = flushedCard(t, it, command.gear);
+      return onSession((session) => {
+        const card = flushedCard(telling, session, command.gear);
         if (command.solvent === undefined) return card;
         return {
           ...card,
-          title: words.titled(it.number, words.flushStep(command.gear, command.solvent)),
+          title: words.titled(session.number, words.flushStep(command.gear, command.solvent)),
         };
       });
     case 'rags':
-      return onSession((it) => {
-        const open = stillOpen(it);
-        return sessionCard(t, it, words.ragsIn, open.length === 0 ? [] : [words.stillToDo(open, t.f)]);
+      return onSession((session) => {
+        const open = stillOpen(session);
+        return sessionCard(
+          telling,
+          session,
+          words.ragsIn,
+          open.length === 0 ? [] : [words.stillToDo(open, telling.figures)],
+        );
       });
     case 'close':
-      return onSession((it) => closedCard(t, it));
+      return onSession((session) => closedCard(telling, session));
     case 'fit':
     case 'medical':
     case 'training':
-      return qualifiedCard(t, outcome, command);
+      return qualifiedCard(telling, outcome, command);
     case 'near-miss':
-      return nearMissCard(t, command, by);
+      return nearMissCard(telling, command, by);
     case 'eyes':
     case 'spill':
     case 'fire':
     case 'down':
     case 'hot':
-      return alarmCard(t, command, outcome, by);
+      return alarmCard(telling, command, outcome, by);
     case 'bell':
-      return bellCard(t, outcome);
+      return bellCard(telling, outcome);
     default: {
       const never: never = command;
       return never;
@@ -81,6 +88,6 @@ export function sessionReply(
   function onSession(make: (session: Session) => Card): Card {
     const stream = outcome.envelopes.map((envelope) => envelope.stream).find((each) => each.startsWith('session/'));
     const session = stream === undefined ? undefined : outcome.shop.sessions.get(numberIn(stream));
-    return session === undefined ? makeCard(t.words.replies.settled, 'plain') : make(session);
+    return session === undefined ? makeCard(telling.words.replies.settled, 'plain') : make(session);
   }
 }

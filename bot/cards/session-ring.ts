@@ -16,32 +16,32 @@ interface Shown {
   readonly hazards: Card['hazards'];
 }
 
-export function sessionRing(t: Telling, session: Session, kind: ReminderKind): Shown {
-  const taps = sessionTaps(t, session);
+export function sessionRing(telling: Telling, session: Session, kind: ReminderKind): Shown {
+  const taps = sessionTaps(telling, session);
   switch (kind) {
     case 'brief': {
-      const { facts, lines, hazards } = briefCard(t, session);
-      return { facts, lines: [t.words.rings.brief.act, ...lines], taps, hazards };
+      const { facts, lines, hazards } = briefCard(telling, session);
+      return { facts, lines: [telling.words.rings.brief.act, ...lines], taps, hazards };
     }
     case 'flush':
     case 'vessels':
       return {
         facts: [],
-        taps: sessionTaps(t, session, flushing),
-        hazards: flushConflicts(t, session),
-        lines: [t.words.rings[kind].act, ...(kind === 'vessels' ? potLeftAlone(t, session) : [])],
+        taps: sessionTaps(telling, session, flushing),
+        hazards: flushConflicts(telling, session),
+        lines: [telling.words.rings[kind].act, ...(kind === 'vessels' ? potLeftAlone(telling, session) : [])],
       };
     case 'air-recheck':
     case 'spell-end':
-      return { facts: [], lines: [t.words.rings[kind].act, ...airLines(t, session)], taps, hazards: [] };
+      return { facts: [], lines: [telling.words.rings[kind].act, ...airLines(telling, session)], taps, hazards: [] };
     default:
       return { facts: [], taps, hazards: [] };
   }
 }
 
 /** A pot that may heat is no vessel to flush. */
-function potLeftAlone(t: Telling, { batch: number }: Session): readonly string[] {
-  const seen = number === undefined ? undefined : t.shop.batches.get(number)?.thickened?.seen;
+function potLeftAlone(telling: Telling, { batch: number }: Session): readonly string[] {
+  const seen = number === undefined ? undefined : telling.shop.batches.get(number)?.thickened?.seen;
   if (number === undefined || !mayHeat(seen)) return [];
-  return [t.words.replies.notThatPot(number, seen)];
+  return [telling.words.replies.notThatPot(number, seen)];
 }

@@ -25,19 +25,21 @@ const inTheBrief: readonly Fact['type'][] = [
 /** The newest acts shown; the thread and the record have them all. */
 const actsShown = 6;
 
-export function sessionStanding(t: Telling, session: Session): Standing {
-  const { chat, session: words } = t.words;
+export function sessionStanding(telling: Telling, session: Session): Standing {
+  const { chat, session: words } = telling.words;
   const phase = sessionPhase(session);
   const live = phase.is !== 'closed';
-  const brief = briefCard(t, session);
+  const brief = briefCard(telling, session);
   const acts = session.entries.filter((entry) => isAct(entry) && !inTheBrief.includes(entry.fact.type));
   const shown = acts.slice(-actsShown);
-  const card = makeCard(words.titled(session.number, sessionState(t, phase)), live ? brief.tone : 'plain', {
+  const card = makeCard(words.titled(session.number, sessionState(telling, phase)), live ? brief.tone : 'plain', {
     facts: brief.facts,
     lines: [
-      ...unreadLines(t.words, unreadUnder(t.shop, sessionStream(session.number))),
+      ...unreadLines(telling.words, unreadUnder(telling.shop, sessionStream(session.number))),
       ...(shown.length < acts.length ? [chat.earlierActs(acts.length - shown.length)] : []),
-      ...shown.map(({ happenedAt, by, fact }) => chat.act(happenedAt, by, t.words.fact(fact, t.f), t.f)),
+      ...shown.map(({ happenedAt, by, fact }) =>
+        chat.act(happenedAt, by, telling.words.fact(fact, telling.figures), telling.figures),
+      ),
       ...brief.lines,
     ],
     hazards: brief.hazards,

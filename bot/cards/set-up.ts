@@ -37,12 +37,12 @@ export interface SetUp {
   readonly nobodyLeads: boolean;
 }
 
-export function setUpOf(t: Telling, name: PersonName): SetUp {
-  const { crew } = t.shop;
-  const fields = fieldsOf(t, name, 'crew');
+export function setUpOf(telling: Telling, name: PersonName): SetUp {
+  const { crew } = telling.shop;
+  const fields = fieldsOf(telling, name, 'crew');
   return {
     crew: fields,
-    personal: fieldsOf(t, name, 'person'),
+    personal: fieldsOf(telling, name, 'person'),
     mayCrew: fields.every(({ id }) => roleMissing(crew, name, { set: id }) === undefined),
     who: peopleFrom(crew, 'lead'),
     leads: peopleWithRole(crew, 'lead'),
@@ -51,7 +51,7 @@ export function setUpOf(t: Telling, name: PersonName): SetUp {
   };
 }
 
-function fieldsOf(t: Telling, person: PersonName, whose: 'crew' | 'person'): readonly SetUpField[] {
+function fieldsOf(telling: Telling, person: PersonName, whose: 'crew' | 'person'): readonly SetUpField[] {
   const rows: readonly (SettingRow & { readonly name: SettingName })[] = settingNames.map((name) => ({
     ...settingRows[name],
     name,
@@ -59,17 +59,17 @@ function fieldsOf(t: Telling, person: PersonName, whose: 'crew' | 'person'): rea
   return rows
     .filter(({ field, personal }) => field !== undefined && (personal === true) === (whose === 'person'))
     .sort((one, other) => (one.field ?? 0) - (other.field ?? 0))
-    .map(({ name, kind }) => fieldOf(t, person, name, kind));
+    .map(({ name, kind }) => fieldOf(telling, person, name, kind));
 }
 
-function fieldOf(t: Telling, person: PersonName, name: SettingName, kind: SettingKind): SetUpField {
-  const { label, hint } = t.words.settings.names[name];
-  const [now] = asItStands(t, person, name);
+function fieldOf(telling: Telling, person: PersonName, name: SettingName, kind: SettingKind): SetUpField {
+  const { label, hint } = telling.words.settings.names[name];
+  const [now] = asItStands(telling, person, name);
   return {
     id: name,
     label,
     value: now === undefined ? '' : fieldValue(now),
-    choices: choicesOf(t, kind),
+    choices: choicesOf(telling, kind),
     hint,
     line: (typed) => lineOf(name, kind, typed.trim()),
   };

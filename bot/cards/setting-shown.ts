@@ -18,42 +18,45 @@ import { allSaid, lastSaid } from '../../core/settled.ts';
 import { litres, squareMetres } from '../../core/units.ts';
 import type { Telling } from './card-context.ts';
 
-const shown: { readonly [Kind in SettingKind]: (t: Telling, value: SettingValues[Kind]) => string } = {
+const shown: { readonly [Kind in SettingKind]: (telling: Telling, value: SettingValues[Kind]) => string } = {
   sheet: (_, { sheet }) => sheet,
-  duration: (t, { minutes }) => t.f.minutesDown(minutes),
-  hour: (t, { hour }) => t.f.hour(hour),
-  hours: ({ words, f }, { fromHour, toHour }) => {
+  duration: (telling, { minutes }) => telling.figures.minutesDown(minutes),
+  hour: (telling, { hour }) => telling.figures.hour(hour),
+  hours: ({ words, figures }, { fromHour, toHour }) => {
     const { off, quiet } = words.session.settings;
-    return fromHour === toHour ? off : quiet(fromHour, toHour, f);
+    return fromHour === toHour ? off : quiet(fromHour, toHour, figures);
   },
   switch: ({ words }, { on }) => (on ? words.session.settings.on : words.session.settings.off),
-  percent: (t, { percent }) => t.f.percent(percent, 1),
-  factor: (t, { factor }) => t.f.decimal(factor),
-  rate: (t, { squareMetresPerHour }) => `${t.f.area(squareMetres(squareMetresPerHour))} / h`,
-  quota: (t, { grams, per }) => `${t.f.mass(grams)} / ${t.words.records.limitPer[per]}`,
+  percent: (telling, { percent }) => telling.figures.percent(percent, 1),
+  factor: (telling, { factor }) => telling.figures.decimal(factor),
+  rate: (telling, { squareMetresPerHour }) => `${telling.figures.area(squareMetres(squareMetresPerHour))} / h`,
+  quota: (telling, { grams, per }) => `${telling.figures.mass(grams)} / ${telling.words.records.limitPer[per]}`,
   'crew-name': (_, { crewName }) => crewName,
   zone: (_, { zone }) => zone,
   language: ({ words }, { language }) => ownValue(words.settings.languages, language) ?? language,
   units: ({ words }, { units }) => words.settings.units[units],
   rings: ({ words }, { rings }) => words.settings.rings[rings],
-  people: (t, { people }) => (people.length === 0 ? t.words.session.settings.nobodyNamed : t.f.list(people)),
-  roles: (t, { given }) =>
-    t.f.list(given.map(({ person, role }) => t.words.settings.role(person, t.words.chat.roles[role]))),
-  booth: (t, { place, faceSquareMetres, cubicMetres }) => {
-    const room = cubicMetres === undefined ? [] : [t.f.volume(litres(cubicMetres * 1000))];
-    return t.f.list([t.words.names.place(place), t.f.area(faceSquareMetres), ...room]);
+  people: (telling, { people }) =>
+    people.length === 0 ? telling.words.session.settings.nobodyNamed : telling.figures.list(people),
+  roles: (telling, { given }) =>
+    telling.figures.list(
+      given.map(({ person, role }) => telling.words.settings.role(person, telling.words.chat.roles[role])),
+    ),
+  booth: (telling, { place, faceSquareMetres, cubicMetres }) => {
+    const room = cubicMetres === undefined ? [] : [telling.figures.volume(litres(cubicMetres * 1000))];
+    return telling.figures.list([telling.words.names.place(place), telling.figures.area(faceSquareMetres), ...room]);
   },
   emergency: ({ words }, { field, text }) => `${words.names.emergencyField(field)}: ${text}`,
 };
 
-export function settingShown<Name extends SettingName>(t: Telling, setting: SettingOf<Name>): string {
+export function settingShown<Name extends SettingName>(telling: Telling, setting: SettingOf<Name>): string {
   const kind: KindOf<Name> = settingRows[setting.name].kind;
-  return shown[kind](t, setting);
+  return shown[kind](telling, setting);
 }
 
 /** Of a booth, a kind of trouble or a length of time one each; none where nothing is set. */
-export function asItStands(t: Telling, person: PersonName, name: SettingName): readonly Setting[] {
-  const { crew, shelf } = t.shop;
+export function asItStands(telling: Telling, person: PersonName, name: SettingName): readonly Setting[] {
+  const { crew, shelf } = telling.shop;
   const { units, language, rings = 'thread' } = personIn(crew, person);
   switch (name) {
     case 'units':

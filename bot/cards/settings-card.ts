@@ -11,16 +11,16 @@ import { type Card, type CardAction, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { asItStands, settingShown } from './setting-shown.ts';
 
-export function settingsCard(t: Telling, name: PersonName): Card {
-  const { chat, session } = t.words;
-  const { crew } = t.shop;
+export function settingsCard(telling: Telling, name: PersonName): Card {
+  const { chat, session } = telling.words;
+  const { crew } = telling.shop;
   const dates = crew.spray.dates.get(name) ?? {};
   return makeCard(chat.settingsTitle, 'plain', {
     lines: [
       chat.you(name, personIn(crew, name).role),
       ...roles.flatMap((role) => {
-        const theirs = settingNames.filter((each) => leastRole(deedFor(t, name, each)) === role);
-        return theirs.length === 0 ? [] : [chat.whoSets[role], ...theirs.map((each) => lineOf(t, name, each))];
+        const theirs = settingNames.filter((each) => leastRole(deedFor(telling, name, each)) === role);
+        return theirs.length === 0 ? [] : [chat.whoSets[role], ...theirs.map((each) => lineOf(telling, name, each))];
       }),
       ...qualifications.flatMap((what) => {
         const until = dates[what];
@@ -28,22 +28,24 @@ export function settingsCard(t: Telling, name: PersonName): Card {
       }),
     ],
     actions: settingNames
-      .filter((each) => tapPlace(each) !== undefined && roleMissing(crew, name, deedFor(t, name, each)) === undefined)
+      .filter(
+        (each) => tapPlace(each) !== undefined && roleMissing(crew, name, deedFor(telling, name, each)) === undefined,
+      )
       .sort((one, other) => (tapPlace(one) ?? 0) - (tapPlace(other) ?? 0))
-      .flatMap((each) => tapsFor(t, name, each)),
+      .flatMap((each) => tapsFor(telling, name, each)),
   });
 }
 
 /** Of one that is put off by others than who puts it on: what changes it now. */
-function deedFor(t: Telling, person: PersonName, name: SettingName): Deed {
-  const [now] = asItStands(t, person, name);
+function deedFor(telling: Telling, person: PersonName, name: SettingName): Deed {
+  const [now] = asItStands(telling, person, name);
   return { set: name, off: now !== undefined && 'on' in now && now.on };
 }
 
-function lineOf(t: Telling, person: PersonName, name: SettingName): string {
-  const now = asItStands(t, person, name).map((setting) => settingShown(t, setting));
-  const unset = name === 'sheet' ? t.words.chat.noUsualSheet : t.words.chat.notSet;
-  return `${t.words.settings.names[name].label}: ${now.length === 0 ? unset : now.join('; ')}.`;
+function lineOf(telling: Telling, person: PersonName, name: SettingName): string {
+  const now = asItStands(telling, person, name).map((setting) => settingShown(telling, setting));
+  const unset = name === 'sheet' ? telling.words.chat.noUsualSheet : telling.words.chat.notSet;
+  return `${telling.words.settings.names[name].label}: ${now.length === 0 ? unset : now.join('; ')}.`;
 }
 
 function tapPlace(name: SettingName): number | undefined {
@@ -51,8 +53,8 @@ function tapPlace(name: SettingName): number | undefined {
   return row.tap;
 }
 
-function tapsFor(t: Telling, person: PersonName, name: SettingName): readonly CardAction[] {
-  const { chat, settings } = t.words;
+function tapsFor(telling: Telling, person: PersonName, name: SettingName): readonly CardAction[] {
+  const { chat, settings } = telling.words;
   const { label } = settings.names[name];
   const asking = (blank: string): readonly CardAction[] => [
     { id: `set-${name}`, label: `${label}…`, line: `set ${name} ${blank}` },
@@ -60,12 +62,12 @@ function tapsFor(t: Telling, person: PersonName, name: SettingName): readonly Ca
   const { kind } = settingRows[name];
   switch (kind) {
     case 'units': {
-      const other = personIn(t.shop.crew, person).units === 'metric' ? 'us' : 'metric';
+      const other = personIn(telling.shop.crew, person).units === 'metric' ? 'us' : 'metric';
       return [{ id: `set-${other}`, label: chat.setTaps[other], line: `set ${name} ${other}` }];
     }
     case 'sheet': {
-      const [now] = asItStands(t, person, 'sheet').map((setting) => settingShown(t, setting));
-      const others = offeredSheets(t.shop.shelf).filter((id) => id !== now);
+      const [now] = asItStands(telling, person, 'sheet').map((setting) => settingShown(telling, setting));
+      const others = offeredSheets(telling.shop.shelf).filter((id) => id !== now);
       return others.slice(0, 4).map((id) => ({ id: `set-${id}`, label: `${label} ${id}`, line: `set ${name} ${id}` }));
     }
     case 'hours':

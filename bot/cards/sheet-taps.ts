@@ -10,11 +10,15 @@ import type { Telling } from './card-context.ts';
 const mostTaps = 4;
 
 /** `line`: says the same by that sheet. */
-export function sheetTaps(t: Telling, unclear: SheetUnclear, line: (sheet: SheetId) => string): readonly CardAction[] {
+export function sheetTaps(
+  telling: Telling,
+  unclear: SheetUnclear,
+  line: (sheet: SheetId) => string,
+): readonly CardAction[] {
   if (unclear.code === 'sheet-faulty') return [];
   return unclear.known.slice(0, mostTaps).map((id) => ({
     id: `sheet-${id}`,
-    label: `${t.words.buttons.meant} ${id}`,
+    label: `${telling.words.buttons.meant} ${id}`,
     line: line(id),
   }));
 }

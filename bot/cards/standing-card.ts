@@ -29,48 +29,51 @@ const actsShown = 8;
 const growing: readonly CardFact['id'][] = ['cure-given', 'stir-given'];
 
 /** `undefined` for the batch: taken back. */
-export function standingOf(t: Telling, number: BatchNumber, batch: Batch | undefined): Standing {
-  const { chat } = t.words;
+export function standingOf(telling: Telling, number: BatchNumber, batch: Batch | undefined): Standing {
+  const { chat } = telling.words;
   if (batch === undefined) return { card: makeCard(chat.takenBack(number), 'plain'), live: false, parts: [] };
-  const parts = partsFrom(t, batch).map((part) => statusOf.part(t, part));
+  const parts = partsFrom(telling, batch).map((part) => statusOf.part(telling, part));
   const waiting = parts.filter(({ part }) => isPartLive(part));
   const live = batch.emptied === undefined || waiting.length > 0;
-  const pot = statusOf.batch(t, batch);
+  const pot = statusOf.batch(telling, batch);
   const [only, ...others] = waiting;
   const alone = others.length === 0 ? only : undefined;
-  const opened = pot.phase.is === 'to-weigh' ? openedCard(t, pot) : undefined;
-  const state = live ? [potState(t, pot), ...(alone === undefined ? [] : [partLine(t, alone)])] : [chat.finished];
+  const opened = pot.phase.is === 'to-weigh' ? openedCard(telling, pot) : undefined;
+  const state = live
+    ? [potState(telling, pot), ...(alone === undefined ? [] : [partLine(telling, alone)])]
+    : [chat.finished];
   const acts = actsOf(
     batch,
     parts.map(({ part }) => part),
   );
   const shown = live ? acts.slice(-actsShown) : acts;
   const card = makeCard(chat.standing(number, batch.sheet.name, state.join(' · ')), toneOf(pot.phase.is, waiting), {
-    facts: [...(opened?.facts ?? batchFacts(t, pot)), ...(alone === undefined ? [] : partFacts(t, alone))].filter(
-      ({ id }) => !growing.includes(id),
-    ),
+    facts: [
+      ...(opened?.facts ?? batchFacts(telling, pot)),
+      ...(alone === undefined ? [] : partFacts(telling, alone)),
+    ].filter(({ id }) => !growing.includes(id)),
     lines: [
-      ...unreadLines(t.words, unreadUnder(t.shop, batchStream(number))),
+      ...unreadLines(telling.words, unreadUnder(telling.shop, batchStream(number))),
       ...(opened?.lines ?? []),
-      ...parts.filter((part) => part !== alone).map((part) => partLine(t, part)),
+      ...parts.filter((part) => part !== alone).map((part) => partLine(telling, part)),
       ...(shown.length < acts.length ? [chat.earlierActs(acts.length - shown.length)] : []),
-      ...shown.map((act) => chat.act(act.happenedAt, act.by, actSaid(t, act), t.f)),
+      ...shown.map((act) => chat.act(act.happenedAt, act.by, actSaid(telling, act), telling.figures)),
     ],
-    actions: live ? tapsOf(t, pot, waiting) : [],
+    actions: live ? tapsOf(telling, pot, waiting) : [],
     fields: opened?.fields ?? [],
   });
   return { card, live, parts: parts.map(({ part }) => part.name) };
 }
 
 /** A part's act names the part; a coat does so itself. */
-function actSaid(t: Telling, { stream, fact }: Entry): string {
-  const said = t.words.fact(fact, t.f);
+function actSaid(telling: Telling, { stream, fact }: Entry): string {
+  const said = telling.words.fact(fact, telling.figures);
   return nounOf(stream) === 'part' && fact.type !== 'CoatApplied' ? `${nameIn(stream)} ${said}` : said;
 }
 
 /** Of several parts first what they all wait for, then the pot, then each by its name: there is room for a few. */
-function tapsOf(t: Telling, batch: BatchNow, waiting: readonly PartNow[]): readonly CardAction[] {
-  const byPart = waiting.map((status) => ({ part: status.part.name, taps: partTaps(t, status) }));
+function tapsOf(telling: Telling, batch: BatchNow, waiting: readonly PartNow[]): readonly CardAction[] {
+  const byPart = waiting.map((status) => ({ part: status.part.name, taps: partTaps(telling, status) }));
   const each = byPart.flatMap(({ part, taps }) =>
     taps.map((action) => ({
       ...action,
@@ -78,14 +81,14 @@ function tapsOf(t: Telling, batch: BatchNow, waiting: readonly PartNow[]): reado
       label: waiting.length > 1 ? `${part}: ${action.label}` : action.label,
     })),
   );
-  const pot = batchTaps(t, batch);
+  const pot = batchTaps(telling, batch);
   return waiting.length > 1 ? [...tapsTogether(byPart), ...pot, ...each] : [...each, ...pot];
 }
 
-function partsFrom(t: Telling, batch: Batch): readonly Part[] {
+function partsFrom(telling: Telling, batch: Batch): readonly Part[] {
   const names = [...new Set(batch.coats.map((coat) => coat.part))];
   return names.flatMap((name) => {
-    const part = t.shop.parts.get(name);
+    const part = telling.shop.parts.get(name);
     return part?.coats.at(-1)?.batch === batch.number ? [part] : [];
   });
 }

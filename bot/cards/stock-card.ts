@@ -10,38 +10,38 @@ import { type Card, type CardFact, makeCard } from './card.ts';
 import { countFact, massFact, type Telling } from './card-context.ts';
 import { nextTaps } from './next-taps.ts';
 
-export function stockCard(t: Telling): Card {
-  const rows = stockOf(t.shop, t.now);
-  const { material } = t.words;
-  if (rows.length === 0) return makeCard(material.stock, 'plain', { lines: [material.noStock(t.f)] });
+export function stockCard(telling: Telling): Card {
+  const rows = stockOf(telling.shop, telling.now);
+  const { material } = telling.words;
+  if (rows.length === 0) return makeCard(material.stock, 'plain', { lines: [material.noStock(telling.figures)] });
   const urgent = rows.filter(needsSomebody);
   return makeCard(material.stock, urgent.length > 0 ? 'warn' : 'plain', {
-    facts: [countFact(t, 'cans', rows.length), ...totals(t, rows)],
-    lines: rows.map((row) => stockLine(t, row)),
+    facts: [countFact(telling, 'cans', rows.length), ...totals(telling, rows)],
+    lines: rows.map((row) => stockLine(telling, row)),
     actions: urgent
-      .flatMap((row) => nextTaps(t, statusOf.can(t, row.can).next()).slice(0, 1))
+      .flatMap((row) => nextTaps(telling, statusOf.can(telling, row.can).next()).slice(0, 1))
       .map((tap, i) => ({ ...tap, id: `${tap.id}-${i + 1}` })),
   });
 }
 
-function totals(t: Telling, rows: readonly StockRow[]): readonly CardFact[] {
+function totals(telling: Telling, rows: readonly StockRow[]): readonly CardFact[] {
   const total = (component: Component) =>
     grams(rows.filter(({ can }) => can.component === component).reduce((sum, { can }) => sum + leftGrams(can), 0));
-  return [massFact(t, 'part-a-stock', total('part-a')), massFact(t, 'part-b-stock', total('part-b'))];
+  return [massFact(telling, 'part-a-stock', total('part-a')), massFact(telling, 'part-b-stock', total('part-b'))];
 }
 
 /** What needs somebody, with its taps, for a home tab; `undefined` where nothing does. */
-export function cansCard(t: Telling): Card | undefined {
-  const urgent = stockOf(t.shop, t.now).filter(needsSomebody);
+export function cansCard(telling: Telling): Card | undefined {
+  const urgent = stockOf(telling.shop, telling.now).filter(needsSomebody);
   if (urgent.length === 0) return undefined;
-  const lines = urgent.map((row) => stockLine(t, row));
-  return makeCard(t.words.chat.cansTitle, 'warn', { lines, actions: stockCard(t).actions });
+  const lines = urgent.map((row) => stockLine(telling, row));
+  return makeCard(telling.words.chat.cansTitle, 'warn', { lines, actions: stockCard(telling).actions });
 }
 
 /** The morning's lines: only what needs somebody. */
-export function morningLines(t: Telling): readonly string[] {
-  const urgent = stockOf(t.shop, t.now).filter(needsSomebody);
-  return urgent.length === 0 ? [t.words.material.morningNothing] : urgent.map((row) => stockLine(t, row));
+export function morningLines(telling: Telling): readonly string[] {
+  const urgent = stockOf(telling.shop, telling.now).filter(needsSomebody);
+  return urgent.length === 0 ? [telling.words.material.morningNothing] : urgent.map((row) => stockLine(telling, row));
 }
 
 function needsSomebody({ gas, isLow, daysToExpiry }: StockRow): boolean {
@@ -49,17 +49,17 @@ function needsSomebody({ gas, isLow, daysToExpiry }: StockRow): boolean {
   return gas.is === 'doubtful' || gas.is === 'lid-off' || isLow || expires;
 }
 
-function stockLine(t: Telling, row: StockRow): string {
-  const { material } = t.words;
+function stockLine(telling: Telling, row: StockRow): string {
+  const { material } = telling.words;
   const { can, daysOpen, daysToExpiry, isLow, headspace } = row;
   const details = [
     material.openDays(daysOpen),
     ...(daysToExpiry === undefined ? [] : [material.expiresIn(daysToExpiry)]),
-    gasWords(t, row.gas),
+    gasWords(telling, row.gas),
     ...(headspace === undefined || row.gas.is === 'not-needed'
       ? []
-      : [material.gasFor(headspace.headspaceLitres, headspace.gasLitres, t.f)]),
+      : [material.gasFor(headspace.headspaceLitres, headspace.gasLitres, telling.figures)]),
     ...(isLow ? [material.low] : []),
   ].filter((detail) => detail !== '');
-  return material.stockRow(can.number, can.component, can.lot, can.sheet.name, row.leftGrams, details, t.f);
+  return material.stockRow(can.number, can.component, can.lot, can.sheet.name, row.leftGrams, details, telling.figures);
 }

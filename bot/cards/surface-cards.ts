@@ -28,48 +28,51 @@ import {
 import { clockFacts } from './clock-text.ts';
 import { nextTaps } from './next-taps.ts';
 
-export const surfaceTap = (t: Telling, part: string): CardAction =>
-  tap(t, 'surface', `surface ${part} {surface-temperature}C`);
+export const surfaceTap = (telling: Telling, part: string): CardAction =>
+  tap(telling, 'surface', `surface ${part} {surface-temperature}C`);
 
 /** One part, or a whole pasted list: what is known of each, and what is missing. */
-export function notedCard(t: Telling, parts: readonly Part[]): Card {
-  const { replies, parts: words } = t.words;
+export function notedCard(telling: Telling, parts: readonly Part[]): Card {
+  const { replies, parts: words } = telling.words;
   const [first] = parts;
   if (first === undefined) return makeCard(replies.settled, 'plain');
   const only = parts.length === 1;
   return makeCard(only ? replies.partNoted(first.name) : words.several(parts.length), 'plain', {
-    facts: only ? detailFacts(t, first.details) : [],
-    lines: [...parts.map((part) => words.detail(part.name, knownOf(t, part.details))), ...missingLines(t, parts)],
-    actions: only ? nextTaps(t, statusOf.part(t, first).next()) : [],
+    facts: only ? detailFacts(telling, first.details) : [],
+    lines: [
+      ...parts.map((part) => words.detail(part.name, knownOf(telling, part.details))),
+      ...missingLines(telling, parts),
+    ],
+    actions: only ? nextTaps(telling, statusOf.part(telling, first).next()) : [],
   });
 }
 
-function detailFacts(t: Telling, details: PartDetails): readonly CardFact[] {
+function detailFacts(telling: Telling, details: PartDetails): readonly CardFact[] {
   const { wallMillimetres, areaSquareMetres, highestCelsius } = details;
   return [
-    ...(wallMillimetres === undefined ? [] : [wallFact(t, wallMillimetres)]),
-    ...(areaSquareMetres === undefined ? [] : [partAreaFact(t, areaSquareMetres)]),
-    ...(highestCelsius === undefined ? [] : [temperatureFact(t, 'part-bears', highestCelsius)]),
+    ...(wallMillimetres === undefined ? [] : [wallFact(telling, wallMillimetres)]),
+    ...(areaSquareMetres === undefined ? [] : [partAreaFact(telling, areaSquareMetres)]),
+    ...(highestCelsius === undefined ? [] : [temperatureFact(telling, 'part-bears', highestCelsius)]),
   ];
 }
 
-function knownOf(t: Telling, details: PartDetails): readonly string[] {
+function knownOf(telling: Telling, details: PartDetails): readonly string[] {
   const { serial, job, customer, metal, wallMillimetres, areaSquareMetres, highestCelsius } = details;
-  const label = t.words.records.details;
+  const label = telling.words.records.details;
   return [
     serial === undefined ? '' : `${label.serial} ${serial}`,
     job === undefined ? '' : `${label.job} ${job}`,
     customer ?? '',
-    metal === undefined ? '' : t.words.names.metal(metal),
-    wallMillimetres === undefined ? '' : t.f.wall(wallMillimetres),
-    areaSquareMetres === undefined ? '' : t.f.area(areaSquareMetres),
-    highestCelsius === undefined ? '' : t.words.parts.bears(highestCelsius, t.f),
+    metal === undefined ? '' : telling.words.names.metal(metal),
+    wallMillimetres === undefined ? '' : telling.figures.wall(wallMillimetres),
+    areaSquareMetres === undefined ? '' : telling.figures.area(areaSquareMetres),
+    highestCelsius === undefined ? '' : telling.words.parts.bears(highestCelsius, telling.figures),
   ].filter((text) => text !== '');
 }
 
 /** What the plan, the heat-up and the oven would need, with the parts that lack it. */
-function missingLines(t: Telling, parts: readonly Part[]): readonly string[] {
-  const { unknownDetails } = t.words.parts;
+function missingLines(telling: Telling, parts: readonly Part[]): readonly string[] {
+  const { unknownDetails } = telling.words.parts;
   const lacking = (has: (details: PartDetails) => unknown) =>
     parts.filter(({ details }) => has(details) === undefined).map(({ name }) => name);
   const byParts = new Map<string, { readonly names: readonly PartName[]; readonly what: DetailAsked[] }>();
@@ -84,88 +87,91 @@ function missingLines(t: Telling, parts: readonly Part[]): readonly string[] {
     const known = byParts.get(names.join()) ?? { names, what: [] };
     if (names.length > 0) byParts.set(names.join(), { names, what: [...known.what, what] });
   }
-  return [...byParts.values()].map(({ names, what }) => unknownDetails(names, what, t.f));
+  return [...byParts.values()].map(({ names, what }) => unknownDetails(names, what, telling.figures));
 }
 
-export function surfaceFacts(t: Telling, { part, phase, clocks }: PartStatus): readonly CardFact[] {
+export function surfaceFacts(telling: Telling, { part, phase, clocks }: PartStatus): readonly CardFact[] {
   if (phase.is !== 'bare') return [];
   const profile = part.prepared?.profileMicrometres;
-  return [...(profile === undefined ? [] : [filmFact(t, 'profile', profile)]), ...clockFacts(t, clocks, ['surface'])];
+  return [
+    ...(profile === undefined ? [] : [filmFact(telling, 'profile', profile)]),
+    ...clockFacts(telling, clocks, ['surface']),
+  ];
 }
 
-export function preparedCard(t: Telling, status: PartNow): Card {
+export function preparedCard(telling: Telling, status: PartNow): Card {
   const { part, surface } = status;
   const { prepared } = part;
-  const { parts, replies } = t.words;
+  const { parts, replies } = telling.words;
   if (prepared === undefined) return makeCard(replies.partNoted(part.name), 'plain');
   return makeCard(parts.prepared(part.name, prepared.grade), 'plain', {
-    facts: surfaceFacts(t, status),
+    facts: surfaceFacts(telling, status),
     lines: [
       surface === undefined
         ? parts.noSurfaceLife(
-            sheetsAtHand(t.shop).map(({ name }) => name),
-            t.f,
+            sheetsAtHand(telling.shop).map(({ name }) => name),
+            telling.figures,
           )
         : parts.surfaceLifeOf(surface.sheet.name),
     ],
-    actions: nextTaps(t, status.next()),
+    actions: nextTaps(telling, status.next()),
   });
 }
 
 /** The part's own surface against the air of the place, and against the sheets at hand. */
-export function partSurfaceCard(t: Telling, { part, phase, next }: PartNow): Card {
-  const { parts } = t.words;
-  const place = batchOf(t.shop, part)?.place ?? defaultPlace;
-  const read = coatClimate(t.shop, place, part, t.now);
+export function partSurfaceCard(telling: Telling, { part, phase, next }: PartNow): Card {
+  const { parts } = telling.words;
+  const place = batchOf(telling.shop, part)?.place ?? defaultPlace;
+  const read = coatClimate(telling.shop, place, part, telling.now);
   const { celsius, relativeHumidityPercent: humidity, surfaceCelsius } = read;
   const dew = celsius === undefined || humidity === undefined ? undefined : dewPoint(celsius, humidity);
   const known = dew === undefined || isFailed(dew) ? undefined : dew;
-  const breaches = sheetsAtHand(t.shop).flatMap((sheet) => {
+  const breaches = sheetsAtHand(telling.shop).flatMap((sheet) => {
     const broken = airBreaches(sheet, read, editionOfToday);
     return broken.length === 0
       ? []
-      : [`${sheet.name}: ${t.words.objection({ code: 'air-outside', breaches: broken }, t.f)}`];
+      : [`${sheet.name}: ${telling.words.objection({ code: 'air-outside', breaches: broken }, telling.figures)}`];
   });
   return makeCard(parts.surfaceRead(part.name), breaches.length > 0 ? 'warn' : 'plain', {
     facts: [
-      ...(surfaceCelsius === undefined ? [] : [temperatureFact(t, 'surface-temperature', surfaceCelsius)]),
-      ...(known === undefined ? [] : [temperatureFact(t, 'dew-point', known)]),
+      ...(surfaceCelsius === undefined ? [] : [temperatureFact(telling, 'surface-temperature', surfaceCelsius)]),
+      ...(known === undefined ? [] : [temperatureFact(telling, 'dew-point', known)]),
       ...(known === undefined || surfaceCelsius === undefined
         ? []
-        : [spreadFact(t, celsiusSpread(surfaceCelsius - known))]),
-      ...(humidity === undefined ? [] : [percentFact(t, 'humidity', humidity)]),
+        : [spreadFact(telling, celsiusSpread(surfaceCelsius - known))]),
+      ...(humidity === undefined ? [] : [percentFact(telling, 'humidity', humidity)]),
     ],
     lines: [...breaches, ...(known === undefined ? [parts.spreadNeeds] : [])],
-    actions: phase.is === 'bare' ? nextTaps(t, next()).filter(({ id }) => id === 'prep') : [],
+    actions: phase.is === 'bare' ? nextTaps(telling, next()).filter(({ id }) => id === 'prep') : [],
   });
 }
 
 /** Said before a coat: whose steel nobody has read. A short line, never an objection. */
-export function surfacesBeforeCoat(t: Telling, place: PlaceName): readonly string[] {
-  const waiting = byName(liveParts(t.shop).filter((part) => phaseOfPart(part).is === 'bare'));
-  const unread = waiting.filter((part) => coatClimate(t.shop, place, part, t.now).surfaceOf !== 'part');
+export function surfacesBeforeCoat(telling: Telling, place: PlaceName): readonly string[] {
+  const waiting = byName(liveParts(telling.shop).filter((part) => phaseOfPart(part).is === 'bare'));
+  const unread = waiting.filter((part) => coatClimate(telling.shop, place, part, telling.now).surfaceOf !== 'part');
   if (waiting.length > 0 && unread.length === 0) return [];
   return waiting.length === 0
-    ? [t.words.parts.readSurfaces(t.f)]
+    ? [telling.words.parts.readSurfaces(telling.figures)]
     : [
-        t.words.parts.surfaceNotRead(
+        telling.words.parts.surfaceNotRead(
           unread.map(({ name }) => name),
-          t.f,
+          telling.figures,
         ),
       ];
 }
 
 /** Said on a coat: what its distance from the dew point rests on. */
-export function surfaceOfCoat(t: Telling, part: Part): readonly string[] {
+export function surfaceOfCoat(telling: Telling, part: Part): readonly string[] {
   const coat = part.coats.at(-1);
-  const place = batchOf(t.shop, part)?.place ?? defaultPlace;
+  const place = batchOf(telling.shop, part)?.place ?? defaultPlace;
   if (coat === undefined) return [];
-  switch (coatClimate(t.shop, place, part, coat.at).surfaceOf) {
+  switch (coatClimate(telling.shop, place, part, coat.at).surfaceOf) {
     case 'part':
       return [];
     case 'place':
-      return [t.words.parts.surfaceOfPlace(part.name)];
+      return [telling.words.parts.surfaceOfPlace(part.name)];
     case undefined:
-      return [t.words.parts.surfaceNotRead([part.name], t.f)];
+      return [telling.words.parts.surfaceNotRead([part.name], telling.figures)];
   }
 }

@@ -15,141 +15,159 @@ import { filmFacts } from './film-facts.ts';
 import { heldLines } from './part-cards.ts';
 import { letter } from './period-card.ts';
 
-export function partTraceCard(t: Telling, trace: PartTrace): Card {
-  const { records } = t.words;
+export function partTraceCard(telling: Telling, trace: PartTrace): Card {
+  const { records } = telling.words;
   const { part } = trace;
-  const booked = detailsOf(t, part.details);
+  const booked = detailsOf(telling, part.details);
   return makeCard(
     records.tracePart(part.name),
     trace.deviations.length > 0 || part.verdict?.is === 'held' ? 'warn' : 'plain',
     {
-      facts: [countFact(t, 'deviations', trace.deviations.length), ...dryFilmFacts(t, trace)],
+      facts: [countFact(telling, 'deviations', trace.deviations.length), ...dryFilmFacts(telling, trace)],
       lines: [
         ...(booked === '' ? [] : [records.bookedAs(booked)]),
-        records.phase(phaseOf(t, trace.phase)),
-        ...heldLines(t, partStatus(t, part)),
-        ...judgedLines(t, trace),
-        ...deviationLines(t, trace.deviations),
-        ...trace.coats.flatMap((coat, i) => coatLines(t, coat, i + 1)),
+        records.phase(phaseOf(telling, trace.phase)),
+        ...heldLines(telling, partStatus(telling, part)),
+        ...judgedLines(telling, trace),
+        ...deviationLines(telling, trace.deviations),
+        ...trace.coats.flatMap((coat, i) => coatLines(telling, coat, i + 1)),
         records.steps,
-        ...trace.steps.flatMap((entry) => stepLines(t, entry)),
+        ...trace.steps.flatMap((entry) => stepLines(telling, entry)),
       ],
-      actions: [tap(t, 'traveller', `traveller ${part.name}`)],
+      actions: [tap(telling, 'traveller', `traveller ${part.name}`)],
     },
   );
 }
 
-export function batchTraceCard(t: Telling, trace: BatchTrace): Card {
-  const { records } = t.words;
+export function batchTraceCard(telling: Telling, trace: BatchTrace): Card {
+  const { records } = telling.words;
   const names = trace.parts.map(({ name }) => name);
   return makeCard(records.traceBatch(trace.batch.number), trace.deviations.length > 0 ? 'warn' : 'plain', {
-    facts: [countFact(t, 'parts', names.length), countFact(t, 'deviations', trace.deviations.length)],
+    facts: [countFact(telling, 'parts', names.length), countFact(telling, 'deviations', trace.deviations.length)],
     lines: [
-      ...judgedLines(t, trace),
-      ...deviationLines(t, trace.deviations),
-      ...lotLines(t, trace.lots),
-      names.length === 0 ? records.onNoPart : records.onParts(t.f.list(names)),
+      ...judgedLines(telling, trace),
+      ...deviationLines(telling, trace.deviations),
+      ...lotLines(telling, trace.lots),
+      names.length === 0 ? records.onNoPart : records.onParts(telling.figures.list(names)),
       records.steps,
-      ...trace.steps.flatMap((entry) => stepLines(t, entry)),
+      ...trace.steps.flatMap((entry) => stepLines(telling, entry)),
     ],
-    actions: names.slice(0, 3).map((name) => ({ ...tap(t, 'trace', `trace ${name}`), id: `trace-${name}` })),
+    actions: names.slice(0, 3).map((name) => ({ ...tap(telling, 'trace', `trace ${name}`), id: `trace-${name}` })),
   });
 }
 
 /** What went against a rule depends on the rules of its day. */
-export function judgedLines(t: Telling, { editions }: Pick<PartTrace, 'editions'>): readonly string[] {
-  return editions.length === 0 ? [] : [t.words.records.judgedBy(editions.length, t.f.list(editions.map(String)))];
+export function judgedLines(telling: Telling, { editions }: Pick<PartTrace, 'editions'>): readonly string[] {
+  return editions.length === 0
+    ? []
+    : [telling.words.records.judgedBy(editions.length, telling.figures.list(editions.map(String)))];
 }
 
-export function lotTraceCard(t: Telling, trace: LotTrace): Card {
-  const { records } = t.words;
+export function lotTraceCard(telling: Telling, trace: LotTrace): Card {
+  const { records } = telling.words;
   const left = trace.cans.reduce((sum, { leftGrams }) => sum + leftGrams, 0);
   return makeCard(records.traceLot(trace.lot), 'plain', {
     facts: [
-      countFact(t, 'cans', trace.cans.length),
-      countFact(t, 'batches', trace.batches.length),
-      countFact(t, 'parts', trace.parts.length),
-      massFact(t, 'can-left', grams(left)),
+      countFact(telling, 'cans', trace.cans.length),
+      countFact(telling, 'batches', trace.batches.length),
+      countFact(telling, 'parts', trace.parts.length),
+      massFact(telling, 'can-left', grams(left)),
     ],
     lines: [
       ...trace.cans.map(({ can, leftGrams }) =>
-        records.canLeft(can.number, letter(can.component), can.sheet.name, t.f.mass(leftGrams)),
+        records.canLeft(can.number, letter(can.component), can.sheet.name, telling.figures.mass(leftGrams)),
       ),
       ...trace.batches.map(({ batch, grams: poured, parts }) =>
-        records.inBatch(batch, t.f.mass(poured), parts.length === 0 ? records.noParts : t.f.list(parts)),
+        records.inBatch(
+          batch,
+          telling.figures.mass(poured),
+          parts.length === 0 ? records.noParts : telling.figures.list(parts),
+        ),
       ),
       ...trace.parts.map(({ name, phase }) => {
-        const part = t.shop.parts.get(name);
-        const held = part === undefined ? [] : heldLines(t, partStatus(t, part));
-        return records.partStands(name, t.f.list([phaseOf(t, phase), ...held]));
+        const part = telling.shop.parts.get(name);
+        const held = part === undefined ? [] : heldLines(telling, partStatus(telling, part));
+        return records.partStands(name, telling.figures.list([phaseOf(telling, phase), ...held]));
       }),
     ],
-    actions: trace.parts.slice(0, 3).map(({ name }) => ({ ...tap(t, 'trace', `trace ${name}`), id: `trace-${name}` })),
+    actions: trace.parts
+      .slice(0, 3)
+      .map(({ name }) => ({ ...tap(telling, 'trace', `trace ${name}`), id: `trace-${name}` })),
   });
 }
 
-export function phaseOf(t: Telling, phase: PartPhase | undefined): string {
-  return phase === undefined ? t.words.records.notKnown : t.words.phases[phase.is];
+export function phaseOf(telling: Telling, phase: PartPhase | undefined): string {
+  return phase === undefined ? telling.words.records.notKnown : telling.words.phases[phase.is];
 }
 
-export function detailsOf(t: Telling, details: PartDetails): string {
+export function detailsOf(telling: Telling, details: PartDetails): string {
   const { serial, job, customer, metal, wallMillimetres } = details;
-  const label = t.words.records.details;
+  const label = telling.words.records.details;
   const named = (name: string, value: string | undefined) => (value === undefined ? [] : [`${name} ${value}`.trim()]);
-  return t.f.list([
+  return telling.figures.list([
     ...named(label.serial, serial),
     ...named(label.job, job),
     ...named(label.customer, customer),
-    ...named(label.metal, metal === undefined ? undefined : t.words.names.metal(metal)),
-    ...named(label.wall, wallMillimetres === undefined ? undefined : t.f.wall(wallMillimetres)),
+    ...named(label.metal, metal === undefined ? undefined : telling.words.names.metal(metal)),
+    ...named(label.wall, wallMillimetres === undefined ? undefined : telling.figures.wall(wallMillimetres)),
   ]);
 }
 
-function dryFilmFacts(t: Telling, { part }: PartTrace): readonly CardFact[] {
+function dryFilmFacts(telling: Telling, { part }: PartTrace): readonly CardFact[] {
   const dry = part.films.filter(({ state }) => state === 'dry').flatMap(({ micrometres }) => micrometres);
-  return dry.length === 0 ? [] : filmFacts(t, dry);
+  return dry.length === 0 ? [] : filmFacts(telling, dry);
 }
 
-function coatLines(t: Telling, { coat, batch, lots, air }: CoatTrace, number: number): readonly string[] {
-  const { records } = t.words;
+function coatLines(telling: Telling, { coat, batch, lots, air }: CoatTrace, number: number): readonly string[] {
+  const { records } = telling.words;
   const sheet = batch === undefined ? '?' : batch.sheet.name;
   return [
-    records.coat(number, t.f.timeDown(coat.at), coat.by, coat.method, coat.batch, sheet),
-    ...lotLines(t, lots),
-    airLine(t, air),
+    records.coat(number, telling.figures.timeDown(coat.at), coat.by, coat.method, coat.batch, sheet),
+    ...lotLines(telling, lots),
+    airLine(telling, air),
   ];
 }
 
-export function lotLines(t: Telling, lots: readonly LotTaken[]): readonly string[] {
-  const { records } = t.words;
+export function lotLines(telling: Telling, lots: readonly LotTaken[]): readonly string[] {
+  const { records } = telling.words;
   if (lots.length === 0) return [records.noLots];
   return lots.map((taken) =>
-    records.lot(letter(taken.component), taken.can.lot, taken.can.number, t.f.mass(taken.grams)),
+    records.lot(letter(taken.component), taken.can.lot, taken.can.number, telling.figures.mass(taken.grams)),
   );
 }
 
-export function airLine(t: Telling, air: AirThen): string {
-  const { records } = t.words;
+export function airLine(telling: Telling, air: AirThen): string {
+  const { records } = telling.words;
   const label = records.airFigures;
   const figures = [
-    ...(air.celsius === undefined ? [] : [`${label.air} ${t.f.temperature(air.celsius)}`]),
+    ...(air.celsius === undefined ? [] : [`${label.air} ${telling.figures.temperature(air.celsius)}`]),
     ...(air.relativeHumidityPercent === undefined
       ? []
-      : [`${label.humidity} ${t.f.percent(air.relativeHumidityPercent)}`]),
-    ...(air.dewPointCelsius === undefined ? [] : [`${label.dewPoint} ${t.f.temperature(air.dewPointCelsius)}`]),
-    ...(air.surfaceCelsius === undefined ? [] : [`${label.surface} ${t.f.temperature(air.surfaceCelsius)}`]),
+      : [`${label.humidity} ${telling.figures.percent(air.relativeHumidityPercent)}`]),
+    ...(air.dewPointCelsius === undefined
+      ? []
+      : [`${label.dewPoint} ${telling.figures.temperature(air.dewPointCelsius)}`]),
+    ...(air.surfaceCelsius === undefined
+      ? []
+      : [`${label.surface} ${telling.figures.temperature(air.surfaceCelsius)}`]),
   ];
-  return figures.length === 0 ? records.airNotRead : records.airThen(t.f.list(figures));
+  return figures.length === 0 ? records.airNotRead : records.airThen(telling.figures.list(figures));
 }
 
-function stepLines(t: Telling, entry: Entry): readonly string[] {
-  const { records } = t.words;
-  const late = isLate(entry) ? records.late(t.f.minutesUp(minutesBetween(entry.happenedAt, entry.recordedAt))) : '';
+function stepLines(telling: Telling, entry: Entry): readonly string[] {
+  const { records } = telling.words;
+  const late = isLate(entry)
+    ? records.late(telling.figures.minutesUp(minutesBetween(entry.happenedAt, entry.recordedAt)))
+    : '';
   return [
-    records.step(t.f.timeDown(entry.happenedAt), entry.by, t.words.fact(entry.fact, t.f)) + late,
+    records.step(
+      telling.figures.timeDown(entry.happenedAt),
+      entry.by,
+      telling.words.fact(entry.fact, telling.figures),
+    ) + late,
     ...entry.corrections.map((correction) => {
-      const { was, is } = changedBy(t, entry, correction);
-      return `  ${records.correction(t.f.timeDown(correction.at), correction.by, was, is, correction.why)}`;
+      const { was, is } = changedBy(telling, entry, correction);
+      return `  ${records.correction(telling.figures.timeDown(correction.at), correction.by, was, is, correction.why)}`;
     }),
   ];
 }

@@ -5,10 +5,10 @@ import { writeLine } from '../language/write-line.ts';
 import type { CardAction } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 
-export function undoTap(t: Telling, entry: number): CardAction {
-  return tap(t, 'undo', undoLine(t, { entry }));
+export function undoTap(telling: Telling, entry: number): CardAction {
+  return tap(telling, 'undo', undoLine(telling, { entry }));
 }
 
-export function undoLine(t: Telling, named: Omit<CommandOf<'undo'>, 'verb'>): string {
-  return writeLine({ command: { verb: 'undo', ...named }, stance: { is: 'asked' } }, t.shop.crew.zone);
+export function undoLine(telling: Telling, named: Omit<CommandOf<'undo'>, 'verb'>): string {
+  return writeLine({ command: { verb: 'undo', ...named }, stance: { is: 'asked' } }, telling.shop.crew.zone);
 }

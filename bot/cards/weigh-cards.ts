@@ -28,9 +28,9 @@ const toleranceOf = (batch: Batch) => {
 };
 
 /** One part is in, the other is still to come. */
-export function partInCard(t: Telling, status: BatchNow, component: Component, from: readonly FromCan[]): Card {
+export function partInCard(telling: Telling, status: BatchNow, component: Component, from: readonly FromCan[]): Card {
   const { batch } = status;
-  const { material } = t.words;
+  const { material } = telling.words;
   const inVessel = batch.inVessel[component];
   const pour =
     component === 'part-a' && inVessel
@@ -40,15 +40,20 @@ export function partInCard(t: Telling, status: BatchNow, component: Component, f
   const tooMuch =
     wanted === undefined ? undefined : beyondMost(batch, grams((inVessel?.grams ?? 0) + wanted.exactGrams));
   const next =
-    wanted === undefined ? material.nextA : material.nextB(wanted.exactGrams, wanted.leastGrams, wanted.mostGrams, t.f);
+    wanted === undefined
+      ? material.nextA
+      : material.nextB(wanted.exactGrams, wanted.leastGrams, wanted.mostGrams, telling.figures);
   return makeCard(material.partIn(batch.number, component), tooMuch === undefined ? 'plain' : 'warn', {
     facts: [
-      ...(inVessel === undefined ? [] : [massFact(t, component, inVessel.grams)]),
-      ...(wanted === undefined ? [] : [massFact(t, 'part-b-exact', wanted.exactGrams)]),
+      ...(inVessel === undefined ? [] : [massFact(telling, component, inVessel.grams)]),
+      ...(wanted === undefined ? [] : [massFact(telling, 'part-b-exact', wanted.exactGrams)]),
     ],
-    lines: [tooMuch === undefined ? next : t.words.objection(tooMuch, t.f), ...fromCanLines(t, from)],
-    actions: [...blanketTaps(t, from), ...batchTaps(t, status)],
-    fields: [{ id: 'part-b', label: t.words.facts['part-b'], unit: 'g' }],
+    lines: [
+      tooMuch === undefined ? next : telling.words.objection(tooMuch, telling.figures),
+      ...fromCanLines(telling, from),
+    ],
+    actions: [...blanketTaps(telling, from), ...batchTaps(telling, status)],
+    fields: [{ id: 'part-b', label: telling.words.facts['part-b'], unit: 'g' }],
   });
 }
 
@@ -61,26 +66,26 @@ function beyondMost({ sheet }: Batch, mixed: Grams): Objection | undefined {
 }
 
 /** Which cans gave, and which of them want gas now. */
-export function fromCanLines(t: Telling, from: readonly FromCan[]): readonly string[] {
-  const { material } = t.words;
+export function fromCanLines(telling: Telling, from: readonly FromCan[]): readonly string[] {
+  const { material } = telling.words;
   return from.flatMap(({ can: number }) => {
-    const can = t.shop.cans.get(number);
+    const can = telling.shop.cans.get(number);
     if (can === undefined) return [];
     const left = leftGrams(can);
     const since = left > 0 ? blanketTimes(can)?.since : undefined;
     return [
-      left > 0 ? material.fromCan(number, can.lot, left, t.f) : material.canEmpty(number, can.lot),
-      ...(since === undefined ? [] : [material.blanketNow(number, since, t.f)]),
+      left > 0 ? material.fromCan(number, can.lot, left, telling.figures) : material.canEmpty(number, can.lot),
+      ...(since === undefined ? [] : [material.blanketNow(number, since, telling.figures)]),
     ];
   });
 }
 
-export function blanketTaps(t: Telling, from: readonly FromCan[]): readonly CardAction[] {
+export function blanketTaps(telling: Telling, from: readonly FromCan[]): readonly CardAction[] {
   return from.flatMap(({ can: number }) => {
-    const can = t.shop.cans.get(number);
+    const can = telling.shop.cans.get(number);
     const wanted = can !== undefined && leftGrams(can) > 0 && blanketTimes(can) !== undefined;
     return wanted
-      ? [{ ...tap(t, 'blanket', `blanket ${number}`), id: from.length > 1 ? `blanket-${number}` : 'blanket' }]
+      ? [{ ...tap(telling, 'blanket', `blanket ${number}`), id: from.length > 1 ? `blanket-${number}` : 'blanket' }]
       : [];
   });
 }
@@ -94,8 +99,8 @@ export interface RepairTold {
 const nothing: RepairTold = { facts: [], lines: [], taps: [] };
 
 /** For a mix out of tolerance: what brings it back while that is possible, or why nothing does. */
-export function repairTold(t: Telling, batch: Batch): RepairTold {
-  const { material } = t.words;
+export function repairTold(telling: Telling, batch: Batch): RepairTold {
+  const { material } = telling.words;
   const { weighing, sheet, vesselLitres } = batch;
   if (weighing === undefined) return nothing;
   const known = litres(vesselLitres === undefined ? unbounded : roomIn(vesselLitres));
@@ -103,25 +108,27 @@ export function repairTold(t: Telling, batch: Batch): RepairTold {
   if (isFailed(way) || way.add === 'nothing') return nothing;
   const { add: component, exact } = way;
   // Offered only what the rules of adding take: the pot, the sheet's time and most, the vessel.
-  const air = airLog(t.shop, batch.place);
-  const added = { batch, air, at: t.now, components: [component], component, grams: exact.grams, pours: [] };
+  const air = airLog(telling.shop, batch.place);
+  const added = { batch, air, at: telling.now, components: [component], component, grams: exact.grams, pours: [] };
   const [against] = objectionsTo(addRules, added, editionOfToday);
   if (against !== undefined || sheet.repair === undefined) {
-    return { ...nothing, lines: against === undefined ? [] : [t.words.objection(against, t.f)] };
+    return { ...nothing, lines: against === undefined ? [] : [telling.words.objection(against, telling.figures)] };
   }
   if (vesselLitres === undefined && exact.mixedGrams > batch.plannedGrams * mostOfPlan) {
-    return { ...nothing, lines: [material.repairBeyondPlan(exact.mixedGrams, batch.plannedGrams, t.f)] };
+    return { ...nothing, lines: [material.repairBeyondPlan(exact.mixedGrams, batch.plannedGrams, telling.figures)] };
   }
   const untilAt = minutesAfter(weighing.at, sheet.repair.withinMinutes);
   const needed = exact.mixedLitres;
   const weight = weighable(batch, component, exact);
   return {
-    facts: [massFact(t, component === 'part-a' ? 'add-part-a' : 'add-part-b', exact.grams)],
+    facts: [massFact(telling, component === 'part-a' ? 'add-part-a' : 'add-part-b', exact.grams)],
     lines: [
-      material.repairAdd(Number(weight), component, untilAt, t.f),
-      ...(vesselLitres === undefined && needed !== undefined ? [material.repairVesselUnknown(needed, t.f)] : []),
+      material.repairAdd(Number(weight), component, untilAt, telling.figures),
+      ...(vesselLitres === undefined && needed !== undefined
+        ? [material.repairVesselUnknown(needed, telling.figures)]
+        : []),
     ],
-    taps: [tap(t, 'add', `add ${batch.number} ${component === 'part-a' ? 'a' : 'b'} ${weight}g`)],
+    taps: [tap(telling, 'add', `add ${batch.number} ${component === 'part-a' ? 'a' : 'b'} ${weight}g`)],
   };
 }
 

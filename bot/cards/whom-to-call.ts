@@ -32,10 +32,10 @@ export function calledBy({
 
 /** The card says only whom it is for: when it is worded nobody has been reached yet. */
 export function toTellLine(
-  { words, f }: Pick<Telling, 'words' | 'f'>,
+  { words, figures }: Pick<Telling, 'words' | 'figures'>,
   people: readonly PersonName[],
 ): readonly string[] {
-  return people.length === 0 ? [] : [words.replies.toTell(people, f)];
+  return people.length === 0 ? [] : [words.replies.toTell(people, figures)];
 }
 
 const namesOf = ({ people }: People) => people.map(({ name }) => name);

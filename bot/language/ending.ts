@@ -12,14 +12,14 @@ export interface Ending {
   readonly dueAt: EpochMs;
 }
 
-export function timeOf(f: Figures, { errs, dueAt }: Ending): string {
-  return errs === 'at-least' ? f.timeUp(dueAt) : f.timeDown(dueAt);
+export function timeOf(figures: Figures, { errs, dueAt }: Ending): string {
+  return errs === 'at-least' ? figures.timeUp(dueAt) : figures.timeDown(dueAt);
 }
 
 /** To the second, so that the minute made from it is the same one. */
-export function isoOf(f: Figures, { errs, dueAt }: Ending): string {
+export function isoOf(figures: Figures, { errs, dueAt }: Ending): string {
   const round = errs === 'at-least' ? Math.ceil : Math.floor;
-  return f.iso(epochMs(round(dueAt / 1000) * 1000));
+  return figures.iso(epochMs(round(dueAt / 1000) * 1000));
 }
 
 /** A bell of a later version is shown early rather than late. */

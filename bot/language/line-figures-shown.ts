@@ -52,16 +52,16 @@ const bare = /^-?\d+(?:\.\d+)?$/;
 const figure = /^(-?\d+(?:\.\d+)?)(\D\S*)$/;
 
 /** Readings of one gauge share the unit behind the last. */
-export function figuresShown(pieces: readonly string[], f: Figures): readonly string[] {
+export function figuresShown(pieces: readonly string[], figures: Figures): readonly string[] {
   return pieces.map((piece, i) => {
     const last = pieces.findIndex((each, k) => k >= i && !bare.test(each));
     const [, , unit = ''] = figure.exec(pieces[last] ?? '') ?? [];
     if (!isOwnKey(scales, unit) || (last !== i && unit !== 'um')) return piece;
     const first = unit === 'um' ? pieces.findLastIndex((each, k) => k < last && !bare.test(each)) + 1 : i;
     const gauge = pieces.slice(first, last + 1).map((each) => Number.parseFloat(each) * (unit === 'kg' ? 1000 : 1));
-    const [shownIn, of] = scaleFor(gauge, scales[unit][f.units]);
+    const [shownIn, of] = scaleFor(gauge, scales[unit][figures.units]);
     // A comma stands between readings of a gauge.
-    const sign = unit === 'um' ? '.' : f.decimal(0.5).charAt(1);
+    const sign = unit === 'um' ? '.' : figures.decimal(0.5).charAt(1);
     const shown = String(rounded(of(gauge[i - first] ?? 0))).replace('.', sign);
     return last === i ? `${shown}${shownIn}` : shown;
   });

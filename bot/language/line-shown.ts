@@ -10,7 +10,7 @@ import type { Typed } from './tongues/typed.ts';
 import { isMetalWord } from './trade-words.ts';
 import { vocabulary } from './vocabulary.ts';
 
-export type LineShown = (line: string, f: Figures) => string;
+export type LineShown = (line: string, figures: Figures) => string;
 
 const pieces = /"(?:[^"\\]|\\.)*"|\S+/g;
 
@@ -18,7 +18,7 @@ const pieces = /"(?:[^"\\]|\\.)*"|\S+/g;
 export function linesShownIn(tongue: Typed): LineShown {
   const printed = firstSpellings(tongue);
   const { atHour, atOne } = tongue.times;
-  return (line, f) => {
+  return (line, figures) => {
     const all = line.match(pieces) ?? [];
     const [verb = ''] = all;
     const own = isOwnKey(vocabulary, verb) ? (tongue.offeredOn[verb] ?? {}) : {};
@@ -27,11 +27,11 @@ export function linesShownIn(tongue: Typed): LineShown {
       if (/^["{]/.test(piece) || isName(all, i, piece, all[i - 1] ?? '')) return piece;
       if (i === 0 && isOwnKey(vocabulary, verb)) return tongue.verbs[verb].words[0] ?? verb;
       if (i === 1 && verb === 'set') return printed.get(`set ${piece}`) ?? printed.get(piece) ?? piece;
-      if (piece === 'at' && isInstant(next)) return (hourOf(next, f) === 1 ? atOne : atHour)?.join(' ') ?? piece;
-      if (isInstant(piece) && all[i - 1] === 'at') return f.typed(piece);
+      if (piece === 'at' && isInstant(next)) return (hourOf(next, figures) === 1 ? atOne : atHour)?.join(' ') ?? piece;
+      if (isInstant(piece) && all[i - 1] === 'at') return figures.typed(piece);
       return ownValue(own, piece) ?? printed.get(piece) ?? piece;
     });
-    return figuresShown(said, f).join(' ');
+    return figuresShown(said, figures).join(' ');
   };
 }
 
@@ -45,7 +45,7 @@ function isName([verb, setting = '']: readonly string[], i: number, piece: strin
 }
 
 const isInstant = (piece: string): boolean => /^\d{4}-\d\d-\d\dT/.test(piece);
-const hourOf = (instant: string, f: Figures): number => Number.parseInt(f.typed(instant), 10);
+const hourOf = (instant: string, figures: Figures): number => Number.parseInt(figures.typed(instant), 10);
 
 /** Of each word that the readers know. What is offered is spelt with its accents. */
 function firstSpellings({ verbs, terms, meanings, settings, methods: ways, offered }: Typed) {

@@ -92,7 +92,7 @@ function alarmsIn(line: string, hearing: Hearing): readonly Alarm[] {
 
 /** Where the reader names no lines of its own: each unit that would do; a time to come as yesterday's; a near word. */
 function usualTries(
-  { code, token, needs, couldBe }: Fault,
+  { code, token, needs: deps, couldBe }: Fault,
   line: string,
   verb: VerbNamed | undefined,
   context: LineContext,
@@ -100,7 +100,7 @@ function usualTries(
   if (token === undefined) return [];
   const instead = (text: string): string => line.slice(0, token.start) + text + line.slice(token.end);
   if (code === 'unit-missing') {
-    return (needs ?? []).flatMap((slot) => slots[slot].units.map((unit) => instead(`${token.text}${unit}`)));
+    return (deps ?? []).flatMap((slot) => slots[slot].units.map((unit) => instead(`${token.text}${unit}`)));
   }
   if (code === 'impossible') return (couldBe ?? []).map(instead);
   if (code === 'in-the-future') return [instead(`${token.text} yesterday`)];

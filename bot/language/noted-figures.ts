@@ -18,34 +18,36 @@ import type { Slot } from './slots.ts';
 type Labels = Readonly<Record<Slot, string>>;
 
 /** What happened, with what was noted of it. */
-export function withNoted(said: string, fact: Fact, f: Figures, labels: Labels): string {
-  return [said, ...notedIn(fact).map((noted) => `${labels[noted.slot.name]} ${notedFigure(noted, f)}`)].join(', ');
+export function withNoted(said: string, fact: Fact, figures: Figures, labels: Labels): string {
+  return [said, ...notedIn(fact).map((noted) => `${labels[noted.slot.name]} ${notedFigure(noted, figures)}`)].join(
+    ', ',
+  );
 }
 
-export function notedFigure({ slot: { unit }, value }: Noted, f: Figures): string {
+export function notedFigure({ slot: { unit }, value }: Noted, figures: Figures): string {
   switch (unit) {
     case 'g':
-      return f.mass(grams(value));
+      return figures.mass(grams(value));
     case 'L':
-      return f.volume(litres(value));
+      return figures.volume(litres(value));
     case 'C':
-      return f.temperature(celsius(value));
+      return figures.temperature(celsius(value));
     case '%':
-      return f.percent(value);
+      return figures.percent(value);
     case 'mm':
-      return f.wall(millimetres(value));
+      return figures.wall(millimetres(value));
     case 'm2':
-      return f.area(squareMetres(value));
+      return figures.area(squareMetres(value));
     case 'um':
-      return f.film(micrometres(value));
+      return figures.film(micrometres(value));
     case 'min':
-      return f.minutesUp(minutes(value));
+      return figures.minutesUp(minutes(value));
     case 'm/s':
-      return f.speed(metresPerSecond(value));
+      return figures.speed(metresPerSecond(value));
     case 'mg/m2':
-      return `${f.decimal(value)} mg/m²`;
+      return `${figures.decimal(value)} mg/m²`;
     case undefined:
-      return f.count(value);
+      return figures.count(value);
     default: {
       const never: never = unit;
       return never;

@@ -7,7 +7,7 @@ import type { Card } from '../cards/card.ts';
 import type { Answer } from '../talk/answer.ts';
 import { hasOneMessage, keptUnder } from '../talk/message-subject.ts';
 import { callThem, mentionFor } from './calls.ts';
-import type { AnswerNeeds, MessageDesk, Telling } from './desk.ts';
+import type { AnswerDeps, MessageDesk, Telling } from './desk.ts';
 import { answeredWithFiles } from './hanging-files.ts';
 import type { Look } from './look.ts';
 import type { Posting } from './mail.ts';
@@ -25,7 +25,7 @@ interface SaidToAll {
 }
 
 export async function showAnswer(
-  needs: AnswerNeeds,
+  deps: AnswerDeps,
   desk: MessageDesk,
   answer: Answer,
   where: Where,
@@ -36,15 +36,15 @@ export async function showAnswer(
   const telling: Telling = { desk, answer, where, id, own, crew };
   switch (answer.kind) {
     case 'reply':
-      if (!answer.recorded) return answeredWithFiles(needs, telling);
-      return call(needs, telling, await recorded(needs, telling));
+      if (!answer.recorded) return answeredWithFiles(deps, telling);
+      return call(deps, telling, await recorded(deps, telling));
     case 'objection':
-      return objected(needs, telling);
+      return objected(deps, telling);
     case 'misread':
-      return alone(needs, telling);
+      return alone(deps, telling);
     case 'error':
-      await alone(needs, telling);
-      return call(needs, telling, undefined);
+      await alone(deps, telling);
+      return call(deps, telling, undefined);
     case 'reminder':
     case 'digest':
       return;
@@ -52,11 +52,11 @@ export async function showAnswer(
 }
 
 /** After the answer, for which nobody waits. */
-const call = (needs: AnswerNeeds, telling: Telling, said: Said | undefined) => callThem(needs, telling, said);
+const call = (deps: AnswerDeps, telling: Telling, said: Said | undefined) => callThem(deps, telling, said);
 
 /** Where many read it; its taps stand until they are used, or until what it tells of has moved on. */
 async function sayToAll(
-  { log }: AnswerNeeds,
+  { log }: AnswerDeps,
   { desk, answer, crew }: Telling,
   to: Address,
   { key, showing = key, actions, mention = [] }: SaidToAll,
@@ -72,13 +72,13 @@ async function sayToAll(
   return posted;
 }
 
-async function recorded(needs: AnswerNeeds, telling: Telling): Promise<Said | undefined> {
+async function recorded(deps: AnswerDeps, telling: Telling): Promise<Said | undefined> {
   const subject = telling.answer.about?.find(hasOneMessage);
   const mention = await mentionFor(telling);
-  if (subject === undefined) return recordedAlone(needs, telling, mention);
+  if (subject === undefined) return recordedAlone(deps, telling, mention);
   const place = await telling.desk.messages.messageOf(subject);
-  if (place !== undefined) return recordedUnder(needs, telling, subject, place, mention);
-  await alone(needs, telling);
+  if (place !== undefined) return recordedUnder(deps, telling, subject, place, mention);
+  await alone(deps, telling);
   return undefined;
 }
 
@@ -87,7 +87,7 @@ async function recorded(needs: AnswerNeeds, telling: Telling): Promise<Said | un
  * just posted for it says it already, but calls nobody.
  */
 async function recordedUnder(
-  needs: AnswerNeeds,
+  deps: AnswerDeps,
   telling: Telling,
   subject: StreamId,
   { post, fresh }: NonNullable<Awaited<ReturnType<MessageDesk['messages']['messageOf']>>>,
@@ -99,11 +99,11 @@ async function recordedUnder(
     const { card } = await desk.overview.standing(subject);
     const there = new Set(card.actions.map(({ line }) => line));
     const to = { channel: post.channel, thread: post.ts };
-    const posted = await sayToAll(needs, telling, to, { key: id, actions: ({ line }) => !there.has(line), mention });
+    const posted = await sayToAll(deps, telling, to, { key: id, actions: ({ line }) => !there.has(line), mention });
     said = posted.said;
     // Nobody else reads it there: whoever typed must.
     if (posted.kind === 'rejected') {
-      await alone(needs, telling);
+      await alone(deps, telling);
       return undefined;
     }
   }
@@ -111,54 +111,53 @@ async function recordedUnder(
   if (inThread || where.via === 'home') return said;
   const card = { ...answer.card, title: own.words.chat.takenTo(answer.card.title), actions: [] };
   const elsewhere = where.channel === post.channel ? { ...card, facts: [], lines: [], hazards: [] } : card;
-  await tellPrivately(needs, where, { card: elsewhere, language: own.language, showing: id }, id);
+  await tellPrivately(deps, where, { card: elsewhere, language: own.language, showing: id }, id);
   return said;
 }
 
 /** A reading of the room, a part noted, a setting: said once where it was typed. */
 async function recordedAlone(
-  needs: AnswerNeeds,
+  deps: AnswerDeps,
   telling: Telling,
   mention: readonly string[],
 ): Promise<Said | undefined> {
   const { answer, where, id } = telling;
-  const outside = where.via === 'home' || isDirect(needs, where);
-  const toAll = outside && answer.card.tone === 'stop' ? await toCrew(needs, telling, mention) : undefined;
+  const outside = where.via === 'home' || isDirect(deps, where);
+  const toAll = outside && answer.card.tone === 'stop' ? await toCrew(deps, telling, mention) : undefined;
   // The home tab shows it by itself, but for what somebody must read at once.
   if (where.via === 'home' && answer.card.tone !== 'stop') return toAll;
-  const address = addressOf(needs, where);
-  const posted = address === undefined ? undefined : await sayToAll(needs, telling, address, { key: id, mention });
+  const address = addressOf(deps, where);
+  const posted = address === undefined ? undefined : await sayToAll(deps, telling, address, { key: id, mention });
   if (posted?.kind === 'posted' || posted?.kind === 'unknown') return posted.said ?? toAll;
-  await alone(needs, telling);
+  await alone(deps, telling);
   return toAll;
 }
 
 /** Trouble is everybody's, wherever it was said. */
-async function toCrew(needs: AnswerNeeds, telling: Telling, mention: readonly string[]): Promise<Said | undefined> {
+async function toCrew(deps: AnswerDeps, telling: Telling, mention: readonly string[]): Promise<Said | undefined> {
   const channel = telling.desk.channel();
   if (channel === undefined) return undefined;
   const as = { key: `${telling.id}/crew`, showing: `${telling.id}.crew`, mention };
-  return (await sayToAll(needs, telling, { channel, thread: undefined }, as)).said;
+  return (await sayToAll(deps, telling, { channel, thread: undefined }, as)).said;
 }
 
-async function objected(needs: AnswerNeeds, telling: Telling): Promise<void> {
+async function objected(deps: AnswerDeps, telling: Telling): Promise<void> {
   const { desk, answer, where, id } = telling;
   const subject = answer.about?.find(hasOneMessage);
   const place = subject === undefined ? undefined : await desk.messages.messageOf(subject);
-  const address =
-    place === undefined ? addressOf(needs, where) : { channel: place.post.channel, thread: place.post.ts };
-  if (address === undefined) return alone(needs, telling);
+  const address = place === undefined ? addressOf(deps, where) : { channel: place.post.channel, thread: place.post.ts };
+  if (address === undefined) return alone(deps, telling);
   const mention = desk.isOurs(address.channel) ? [where.user] : [];
-  const posted = await sayToAll(needs, telling, address, { key: id, mention });
-  if (posted.kind !== 'posted') await alone(needs, telling);
+  const posted = await sayToAll(deps, telling, address, { key: id, mention });
+  if (posted.kind !== 'posted') await alone(deps, telling);
   if (subject !== undefined && where.via === 'button') await desk.messages.showAgain(subject);
 }
 
-const isDirect = ({ mail }: AnswerNeeds, { channel }: Where): boolean =>
+const isDirect = ({ mail }: AnswerDeps, { channel }: Where): boolean =>
   channel !== undefined && mail.platform.isDirect(channel);
 
 /** `undefined`: there is no channel to say it in, only the person. */
-function addressOf(needs: AnswerNeeds, where: Where): Address | undefined {
-  if (where.channel === undefined || isDirect(needs, where)) return undefined;
+function addressOf(deps: AnswerDeps, where: Where): Address | undefined {
+  if (where.channel === undefined || isDirect(deps, where)) return undefined;
   return { channel: where.channel, thread: where.thread };
 }

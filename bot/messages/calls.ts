@@ -8,7 +8,7 @@ import { calledBy } from '../cards/whom-to-call.ts';
 import type { Words } from '../language/tongues/tongues.ts';
 import type { Answer } from '../talk/answer.ts';
 import { keptUnder } from '../talk/message-subject.ts';
-import type { AnswerNeeds, MessageDesk, Telling } from './desk.ts';
+import type { AnswerDeps, MessageDesk, Telling } from './desk.ts';
 import type { Look } from './look.ts';
 import type { Said } from './messages.ts';
 import { tellPrivately } from './privately.ts';
@@ -36,14 +36,14 @@ export async function mentionFor({ desk, answer, where }: Telling): Promise<read
  * Calls who is left to be called, and says who was reached: under `said`, which others read, or where there is no such
  * message to whoever spoke.
  */
-export async function callThem(needs: AnswerNeeds, telling: Telling, said: Said | undefined): Promise<void> {
+export async function callThem(deps: AnswerDeps, telling: Telling, said: Said | undefined): Promise<void> {
   const { desk, id, own, crew } = telling;
   const called = calledBy(telling.answer);
   if (called.length === 0) return;
-  const outcomes = await Promise.all(called.map((name) => callOne(needs, telling, name, said)));
+  const outcomes = await Promise.all(called.map((name) => callOne(deps, telling, name, said)));
   const missed = named(outcomes, (by) => by === 'nothing');
   const told = named(outcomes, (by) => by !== 'nothing');
-  if (missed !== '') needs.log.error('call-not-heard', { id, people: missed });
+  if (missed !== '') deps.log.error('call-not-heard', { id, people: missed });
   // A mention says by itself whom it called.
   if (said !== undefined && outcomes.every(({ by }) => by === 'mention')) return;
   const linesIn = ({ chat }: Words): readonly string[] => [
@@ -54,28 +54,23 @@ export async function callThem(needs: AnswerNeeds, telling: Telling, said: Said 
   const [title = '', ...lines] = linesIn(own.words);
   const card = makeCard(title, missed === '' ? 'plain' : 'warn', { lines });
   const showing = `${id}.called`;
-  await tellPrivately(needs, telling.where, { card, language: own.language, showing }, showing);
+  await tellPrivately(deps, telling.where, { card, language: own.language, showing }, showing);
 }
 
 const named = (outcomes: readonly Outcome[], isIt: (by: Outcome['by']) => boolean): string =>
   outcomes.flatMap(({ name, by }) => (isIt(by) ? [name] : [])).join(', ');
 
-async function callOne(
-  needs: AnswerNeeds,
-  telling: Telling,
-  name: PersonName,
-  said: Said | undefined,
-): Promise<Outcome> {
+async function callOne(deps: AnswerDeps, telling: Telling, name: PersonName, said: Said | undefined): Promise<Outcome> {
   const { desk, answer, where, id } = telling;
   const user = desk.roster.idOf(where.team, name);
   if (user === undefined || (await desk.roster.isGone(user))) return { name, by: 'nothing' };
   const way = await wayTo(desk, answer, name);
   if (said !== undefined && way.mention && !way.message) return { name, by: 'mention' };
-  return { name, by: (await messaged(needs, telling, user, `${id}/call/${name}`)) ? 'message' : 'nothing' };
+  return { name, by: (await messaged(deps, telling, user, `${id}/call/${name}`)) ? 'message' : 'nothing' };
 }
 
 /** The card as the crew reads it. What could not be recorded is for whoever said it to say again. */
-async function messaged({ mail }: AnswerNeeds, { desk, answer, crew }: Telling, user: string, key: string) {
+async function messaged({ mail }: AnswerDeps, { desk, answer, crew }: Telling, user: string, key: string) {
   const reached = await mail.reach(user);
   if ('error' in reached) return false;
   const shown = answer.forAll ?? answer.card;

@@ -30,7 +30,7 @@ export interface MessageDesk extends FileDesk {
   readonly isOurs: (channel: string) => boolean;
 }
 
-export interface AnswerNeeds {
+export interface AnswerDeps {
   readonly mail: Mail;
   readonly files: Files;
   readonly log: Log;

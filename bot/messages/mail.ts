@@ -44,9 +44,9 @@ interface Parts {
   readonly direct: Map<string, string>;
 }
 
-export function createMail(needs: Pick<Parts, 'platform' | 'sender' | 'now'>): Mail {
-  const parts: Parts = { ...needs, resumed: new Map(), direct: new Map() };
-  const { platform, sender } = needs;
+export function createMail(deps: Pick<Parts, 'platform' | 'sender' | 'now'>): Mail {
+  const parts: Parts = { ...deps, resumed: new Map(), direct: new Map() };
+  const { platform, sender } = deps;
   return {
     platform,
     find: platform.find,

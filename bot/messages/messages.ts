@@ -10,7 +10,7 @@ import { createTurns } from '../time/turns.ts';
 import { hasTaps, keptIn, type Look, withoutTaps, withUnder } from './look.ts';
 import type { Posting } from './mail.ts';
 import type { Address } from './platform.ts';
-import { keyOf, postStanding, type Room, type RoomNeeds, reconcile, type Standing, shownAs } from './reconcile.ts';
+import { keyOf, postStanding, type Room, type RoomDeps, reconcile, type Standing, shownAs } from './reconcile.ts';
 import { createRounds, type Rounds } from './rounds.ts';
 import { createShowings } from './showings.ts';
 
@@ -56,11 +56,11 @@ export type PressOn = Omit<Press, 'row' | 'isOlder'> & { readonly version: numbe
 /** The crew's own stream never moves on as a whole: of its messages so many newest can still give way. */
 const crewKept = 40;
 
-export function createMessages(needs: RoomNeeds): Messages {
-  const own = { showings: createShowings(needs.now), turns: createTurns<string>() };
-  const room: Room = { ...needs, ...own, posting: new Map(), urgent: new Set() };
-  const { crew, postbox, mail } = needs;
-  const rounds = createRounds({ pace: needs.pace, log: needs.log, round: () => round(room) });
+export function createMessages(deps: RoomDeps): Messages {
+  const own = { showings: createShowings(deps.now), turns: createTurns<string>() };
+  const room: Room = { ...deps, ...own, posting: new Map(), urgent: new Set() };
+  const { crew, postbox, mail } = deps;
+  const rounds = createRounds({ pace: deps.pace, log: deps.log, round: () => round(room) });
   const keep = (said: Said) => keepSaid(room, said);
   return {
     keep,

@@ -44,17 +44,17 @@ const ownLook = ({ answer, own, id }: Telling): Look => ({
 });
 
 /** To whoever said it. Where that is a message of its own, its taps give way too. */
-export async function alone(needs: Private, telling: Telling, look = ownLook(telling)): Promise<void> {
+export async function alone(deps: Private, telling: Telling, look = ownLook(telling)): Promise<void> {
   const { desk, where, id, answer } = telling;
   desk.toldAlone.told(look.showing, answer);
-  const said = await tellPrivately(needs, where, look, id);
+  const said = await tellPrivately(deps, where, look, id);
   const { about, moved = [] } = answer;
   if (said !== undefined) desk.messages.keep({ ...said, subject: keptUnder(about), moved, look });
 }
 
 /** Of something that went otherwise: to one person alone. */
 export async function warn(
-  needs: Private,
+  deps: Private,
   where: Where,
   id: string,
   { language }: Pick<Voice, 'language'>,
@@ -62,5 +62,5 @@ export async function warn(
   lines: readonly string[],
 ): Promise<void> {
   const showing = `${id}:told`;
-  await tellPrivately(needs, where, { card: makeCard(title, 'warn', { lines }), language, showing }, showing);
+  await tellPrivately(deps, where, { card: makeCard(title, 'warn', { lines }), language, showing }, showing);
 }

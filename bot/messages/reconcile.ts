@@ -14,7 +14,7 @@ import type { Mail } from './mail.ts';
 import type { OnItsWay, Showings } from './showings.ts';
 
 /** What one crew's messages share: where they go, what is known of them, and what is being done to them. */
-export interface RoomNeeds {
+export interface RoomDeps {
   readonly crew: CrewId;
   readonly overview: Pick<Overview, 'standing' | 'liveSubjects'>;
   readonly mail: Mail;
@@ -28,7 +28,7 @@ export interface RoomNeeds {
   readonly log: Log;
 }
 
-export interface Room extends RoomNeeds {
+export interface Room extends RoomDeps {
   readonly showings: Showings;
   /** One change at a time of a message. */
   readonly turns: Turns<string>;

@@ -14,7 +14,7 @@ import type { Address } from './platform.ts';
 import { createRingNotes, type RingNotes } from './ring-notes.ts';
 import { whoIsMentioned } from './who-is-mentioned.ts';
 
-export interface RingsNeeds {
+export interface RingsDeps {
   readonly desk: MessageDesk;
   readonly mail: Mail;
   readonly files: Files;
@@ -24,7 +24,7 @@ export interface RingsNeeds {
   readonly log: Log;
 }
 
-interface Belfry extends RingsNeeds {
+interface Belfry extends RingsDeps {
   readonly notes: RingNotes;
 }
 
@@ -39,8 +39,8 @@ const noId = 'no_id';
 /** Stands for whoever reads the channel, where a bell names nobody. */
 const everybody: PersonName = '';
 
-export function createRings(needs: RingsNeeds): Pick<FrontEnd, 'tell' | 'wasTold'> {
-  const belfry: Belfry = { ...needs, notes: createRingNotes(needs.desk.crew, needs.postbox, needs.now) };
+export function createRings(deps: RingsDeps): Pick<FrontEnd, 'tell' | 'wasTold'> {
+  const belfry: Belfry = { ...deps, notes: createRingNotes(deps.desk.crew, deps.postbox, deps.now) };
   return { tell: (answer) => tell(belfry, answer), wasTold: (key) => wasTold(belfry, key) };
 }
 

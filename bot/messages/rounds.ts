@@ -7,7 +7,7 @@ import type { Pace } from '../time/pace.ts';
 
 export type Rounds = ReturnType<typeof createRounds>;
 
-interface RoundsNeeds {
+interface RoundsDeps {
   readonly pace: Pace;
   readonly log: Log;
   /** True where all of it arrived. */
@@ -16,14 +16,14 @@ interface RoundsNeeds {
 
 const pausesMs = [5_000, 10_000, 20_000, 40_000, 60_000] as const;
 
-interface State extends RoundsNeeds {
+interface State extends RoundsDeps {
   running: Promise<boolean> | undefined;
   again: boolean;
   isWaiting: boolean;
 }
 
-export function createRounds(needs: RoundsNeeds) {
-  const state: State = { ...needs, running: undefined, again: false, isWaiting: false };
+export function createRounds(deps: RoundsDeps) {
+  const state: State = { ...deps, running: undefined, again: false, isWaiting: false };
   const behind = () => {
     if (!state.isWaiting) retry(state, 0);
   };

@@ -8,18 +8,18 @@ import type { Card } from '../cards/card.ts';
 import type { Telling } from '../cards/card-context.ts';
 import { dayCard } from '../cards/day-card.ts';
 
-export interface DayNeeds {
+export interface DayDeps {
   readonly executor: Executor;
   readonly store: Store;
   readonly crew: string;
 }
 
-export async function tellingDay(needs: DayNeeds, t: Telling, asked: DayAsked): Promise<Card> {
-  const { zone } = t.shop.crew;
-  const date = asked.kind === 'date' ? asked.date : localDate(t.now, zone, asked.kind === 'yesterday' ? 1 : 0);
+export async function tellingDay(deps: DayDeps, telling: Telling, asked: DayAsked): Promise<Card> {
+  const { zone } = telling.shop.crew;
+  const date = asked.kind === 'date' ? asked.date : localDate(telling.now, zone, asked.kind === 'yesterday' ? 1 : 0);
   const span = daySpan(date, zone);
   if (span === undefined) throw new RangeError(`the reader let a date through that is none: ${date}`);
-  const streams = await needs.store.streamsBetween(needs.crew, span.from, span.to);
-  const shop = await needs.executor.look(streams);
-  return dayCard({ ...t, shop }, dayRecord(shop, span, t.now));
+  const streams = await deps.store.streamsBetween(deps.crew, span.from, span.to);
+  const shop = await deps.executor.look(streams);
+  return dayCard({ ...telling, shop }, dayRecord(shop, span, telling.now));
 }

@@ -5,13 +5,13 @@ import { type Cell, type ExportColumn, type ExportRow, exportColumns } from '../
 import type { ExportForm } from '../../core/records/record-questions.ts';
 import type { Telling } from '../cards/card-context.ts';
 
-type Reader = Pick<Telling, 'words' | 'f'>;
+type Reader = Pick<Telling, 'words' | 'figures'>;
 
 /** A spreadsheet is somebody's to read; a program reads the same lines wherever it is. */
-export async function exportText(rows: readonly ExportRow[], form: ExportForm, t: Reader): Promise<string> {
+export async function exportText(rows: readonly ExportRow[], form: ExportForm, reader: Reader): Promise<string> {
   switch (form) {
     case 'csv':
-      return csvOf(rows, t);
+      return csvOf(rows, reader);
     case 'jsonl':
       // Every column stands in every line, so that whoever reads it sees the same shape throughout.
       return rows
@@ -25,9 +25,9 @@ export async function exportText(rows: readonly ExportRow[], form: ExportForm, t
 }
 
 /** RFC 4180 with a byte order mark, by which spreadsheets tell that it is UTF-8; apart by `;` where a comma is the decimal sign. */
-async function csvOf(rows: readonly ExportRow[], { words, f }: Reader): Promise<string> {
+async function csvOf(rows: readonly ExportRow[], { words, figures }: Reader): Promise<string> {
   const { heads, states } = words.records.export;
-  const sign = f.decimal(0.5).charAt(1);
+  const sign = figures.decimal(0.5).charAt(1);
   const said = (name: ExportColumn, value: Cell): Cell => {
     if (typeof value === 'number') return String(value).replace('.', sign);
     return name === 'state' ? (ownValue(states, value ?? '') ?? value) : value;

@@ -18,10 +18,10 @@ export interface LedgerAsked {
 }
 
 /** Reaches back as far as the longest limit does; `entries` are those of the span. */
-export async function ledgerOf(source: RecordSource, t: Telling, span: Span): Promise<LedgerAsked> {
-  const { zone } = t.shop.crew;
-  const vocLimits = allSaid(t.shop.crew, 'voc-limit');
-  const at: EpochMs = epochMs(Math.min(t.now, span.to - 1));
+export async function ledgerOf(source: RecordSource, telling: Telling, span: Span): Promise<LedgerAsked> {
+  const { zone } = telling.shop.crew;
+  const vocLimits = allSaid(telling.shop.crew, 'voc-limit');
+  const at: EpochMs = epochMs(Math.min(telling.now, span.to - 1));
   const starts = vocLimits.map(({ per }) => windowStart(per, at, zone));
   const all = await loadLedger(source, epochMs(Math.min(span.from, ...starts)), span.to);
   const entries = all.filter((entry) => isWithin(span, entry.at));
@@ -31,19 +31,19 @@ export async function ledgerOf(source: RecordSource, t: Telling, span: Span): Pr
 /** For the day's card: its VOC, and the limits only where they are near. */
 export async function limitsAt(
   source: RecordSource,
-  t: Telling,
+  telling: Telling,
   span: Span,
 ): Promise<{ readonly facts: readonly CardFact[]; readonly lines: readonly string[] }> {
-  const { totals, limits } = await ledgerOf(source, t, span);
+  const { totals, limits } = await ledgerOf(source, telling, span);
   const near = limits.filter(({ state }) => state !== 'below');
-  return { facts: [massFact(t, 'voc', totals.vocGrams)], lines: limitLines(t, near) };
+  return { facts: [massFact(telling, 'voc', totals.vocGrams)], lines: limitLines(telling, near) };
 }
 
 const dayMs = 86_400_000;
 
-export async function solventCard(source: RecordSource, t: Telling, span: Span): Promise<Card> {
-  const { zone } = t.shop.crew;
-  const { entries, totals, limits } = await ledgerOf(source, t, span);
+export async function solventCard(source: RecordSource, telling: Telling, span: Span): Promise<Card> {
+  const { zone } = telling.shop.crew;
+  const { entries, totals, limits } = await ledgerOf(source, telling, span);
   const by = span.to - span.from > 62 * dayMs ? ('month' as const) : ('day' as const);
   const label = (at: EpochMs) => DateTime.fromMillis(at, { zone }).toFormat(by === 'day' ? 'yyyy-MM-dd' : 'yyyy-MM');
   const labels = [...new Set(entries.map(({ at }) => label(at)))];
@@ -52,5 +52,5 @@ export async function solventCard(source: RecordSource, t: Telling, span: Span):
     by,
     vocGrams: ledgerTotals(entries.filter(({ at }) => label(at) === name)).vocGrams,
   }));
-  return ledgerCard(t, { span, rows: ledgerRows(entries), totals, parts, limits });
+  return ledgerCard(telling, { span, rows: ledgerRows(entries), totals, parts, limits });
 }

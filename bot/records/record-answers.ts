@@ -39,7 +39,7 @@ import { daysDrawings, partDrawings, pictureFrom, pictureRef } from './pictures/
 import { proveRecord } from './proving.ts';
 import { writeTraveller } from './traveller-question.ts';
 
-export interface RecordAnswersNeeds extends RecordSource {
+export interface RecordAnswersDeps extends RecordSource {
   readonly papers: PaperTray;
 }
 
@@ -50,46 +50,51 @@ export interface Asker {
 }
 
 export interface RecordAnswers {
-  readonly answer: (t: Telling, question: RecordQuestion, asker: Asker) => Promise<Card>;
-  readonly day: (t: Telling, asked: DayAsked) => Promise<Card>;
+  readonly answer: (telling: Telling, question: RecordQuestion, asker: Asker) => Promise<Card>;
+  readonly day: (telling: Telling, asked: DayAsked) => Promise<Card>;
   /** The day by itself, with the record's last hash; that it was given out is recorded. */
-  readonly digest: (t: Telling, date: string) => Promise<Card>;
+  readonly digest: (telling: Telling, date: string) => Promise<Card>;
   /** The PNG behind a card's `image`; `undefined` where there is nothing to draw. */
-  readonly picture: (t: Telling, ref: string) => Promise<Uint8Array | undefined>;
+  readonly picture: (telling: Telling, ref: string) => Promise<Uint8Array | undefined>;
 }
 
-export function createRecordAnswers(needs: RecordAnswersNeeds): RecordAnswers {
+export function createRecordAnswers(deps: RecordAnswersDeps): RecordAnswers {
   return {
-    answer: (t, question, asker) => answer(needs, t, question, asker),
-    day: (t, asked) => dayOf(needs, t, asked),
-    digest: (t, date) => digest(needs, t, date),
-    picture: (t, ref) => picture(needs, t, ref),
+    answer: (telling, question, asker) => answer(deps, telling, question, asker),
+    day: (telling, asked) => dayOf(deps, telling, asked),
+    digest: (telling, date) => digest(deps, telling, date),
+    picture: (telling, ref) => picture(deps, telling, ref),
   };
 }
 
-async function answer(needs: RecordAnswersNeeds, t: Telling, question: RecordQuestion, asker: Asker): Promise<Card> {
-  const { store, crew } = needs;
+async function answer(
+  deps: RecordAnswersDeps,
+  telling: Telling,
+  question: RecordQuestion,
+  asker: Asker,
+): Promise<Card> {
+  const { store, crew } = deps;
   switch (question.ask) {
     case 'week':
     case 'month':
     case 'from':
-      return onSpan(t, question.span, (span) => periodOf(needs, t, span));
+      return onSpan(telling, question.span, (span) => periodOf(deps, telling, span));
     case 'trace':
-      return traceOf(needs, t, question.of);
+      return traceOf(deps, telling, question.of);
     case 'find':
-      return findCard(t, question.value, await found(needs, question.key, question.value, t));
+      return findCard(telling, question.value, await found(deps, question.key, question.value, telling));
     case 'traveller':
-      return writeTraveller(needs, t, question.of);
+      return writeTraveller(deps, telling, question.of);
     case 'export':
-      return onSpan(t, question.span, (span) => exported(needs, t, span, question.form));
+      return onSpan(telling, question.span, (span) => exported(deps, telling, span, question.form));
     case 'voc':
-      return onSpan(t, question.span, (span) => solventCard(needs, t, span));
+      return onSpan(telling, question.span, (span) => solventCard(deps, telling, span));
     case 'verify':
-      return proofCard(t, await proveRecord(store.archive, crew, question.hash));
+      return proofCard(telling, await proveRecord(store.archive, crew, question.hash));
     case 'backup':
-      return backup(needs, t, question.file, asker);
+      return backup(deps, telling, question.file, asker);
     case 'keep':
-      return keepCard(t);
+      return keepCard(telling);
     default: {
       const never: never = question;
       return never;
@@ -98,68 +103,68 @@ async function answer(needs: RecordAnswersNeeds, t: Telling, question: RecordQue
 }
 
 async function exported(
-  { store, crew, papers }: RecordAnswersNeeds,
-  t: Telling,
+  { store, crew, papers }: RecordAnswersDeps,
+  telling: Telling,
   span: Span,
   form: ExportForm,
 ): Promise<Card> {
-  const { records } = t.words;
+  const { records } = telling.words;
   const streams = store.archive.filedBetween(crew, span.from, span.to);
   const envelopes = await Promise.all(streams.map((stream) => store.eventsUnder(crew, stream)));
-  const rows = exportRows(envelopes, span, t.shop.crew.zone);
+  const rows = exportRows(envelopes, span, telling.shop.crew.zone);
   const days = span.first === span.last ? span.first : `${span.first}_${span.last}`;
-  const text = await exportText(rows, form, t);
+  const text = await exportText(rows, form, telling);
   // A file of nothing is nothing to hand out.
   if (text === '') return makeCard(records.exported(0), 'plain');
   return makeCard(records.exported(rows.length), 'plain', {
     lines: [records.exportHow],
     paper: papers.put('exports', `${crew}-${days}.${form}`, text),
-    paperAgain: tap(t, 'ask-again', `export ${span.first} to ${span.last} ${form}`),
+    paperAgain: tap(telling, 'ask-again', `export ${span.first} to ${span.last} ${form}`),
   });
 }
 
-async function onSpan(t: Telling, asked: SpanAsked, make: (span: Span) => Promise<Card>): Promise<Card> {
-  const span = spanOf(asked, t.now, t.shop.crew.zone);
-  return span === undefined ? makeCard(t.words.records.noSuchSpan, 'warn') : make(span);
+async function onSpan(telling: Telling, asked: SpanAsked, make: (span: Span) => Promise<Card>): Promise<Card> {
+  const span = spanOf(asked, telling.now, telling.shop.crew.zone);
+  return span === undefined ? makeCard(telling.words.records.noSuchSpan, 'warn') : make(span);
 }
 
-async function periodOf(needs: RecordAnswersNeeds, t: Telling, span: Span): Promise<Card> {
-  const { executor, store, crew } = needs;
+async function periodOf(deps: RecordAnswersDeps, telling: Telling, span: Span): Promise<Card> {
+  const { executor, store, crew } = deps;
   const shop = await executor.look(store.archive.filedBetween(crew, span.from, span.to));
-  const told = { ...t, shop };
-  const period = periodRecord(shop, span, t.now);
-  const { totals, limits } = await ledgerOf(needs, told, span);
+  const told = { ...telling, shop };
+  const period = periodRecord(shop, span, telling.now);
+  const { totals, limits } = await ledgerOf(deps, told, span);
   const card = periodCard(told, { period, ledger: totals, limits, end: await store.head(crew) });
   // A month of bars is a carpet.
   const drawn = !period.idle && daysOf(span, shop.crew.zone).length <= 7;
   return drawn ? { ...card, image: pictureRef({ of: 'days', first: span.first, last: span.last }) } : card;
 }
 
-async function traceOf({ executor, store, crew }: RecordAnswersNeeds, t: Telling, of: TraceAsked): Promise<Card> {
-  const { records } = t.words;
+async function traceOf({ executor, store, crew }: RecordAnswersDeps, telling: Telling, of: TraceAsked): Promise<Card> {
+  const { records } = telling.words;
   const nothing = (what: string) => makeCard(records.nothingKnown(what), 'plain');
   if ('part' in of) {
     const shop = await loadNamed(executor, (loaded) => streamsOfPart(loaded, of.part));
     const trace = tracePart(shop, of.part);
     if (trace === undefined) return nothing(of.part);
-    const card = partTraceCard({ ...t, shop }, trace);
+    const card = partTraceCard({ ...telling, shop }, trace);
     const drawn = trace.part.cure !== undefined || trace.part.films.length > 0;
     return drawn ? { ...card, image: pictureRef({ of: 'part', part: of.part }) } : card;
   }
   if ('batch' in of) {
     const shop = await loadNamed(executor, (loaded) => streamsOfBatch(loaded, of.batch));
     const trace = traceBatch(shop, of.batch);
-    return trace === undefined ? nothing(records.batchLabel(of.batch)) : batchTraceCard({ ...t, shop }, trace);
+    return trace === undefined ? nothing(records.batchLabel(of.batch)) : batchTraceCard({ ...telling, shop }, trace);
   }
   const cans = store.archive.bookedUnder(crew, 'lot', of.lot);
   const shop = await loadNamed(executor, (loaded) => streamsOfLot(loaded, cans));
   const trace = traceLot(shop, of.lot, cans);
-  return trace === undefined ? nothing(records.lotLabel(of.lot)) : lotTraceCard({ ...t, shop }, trace);
+  return trace === undefined ? nothing(records.lotLabel(of.lot)) : lotTraceCard({ ...telling, shop }, trace);
 }
 
-async function found(needs: RecordAnswersNeeds, key: FindKey, value: string, t: Telling): Promise<Found> {
-  const streams = streamsFound(needs, key, value, t);
-  const shop = await needs.executor.look(streams);
+async function found(deps: RecordAnswersDeps, key: FindKey, value: string, telling: Telling): Promise<Found> {
+  const streams = streamsFound(deps, key, value, telling);
+  const shop = await deps.executor.look(streams);
   return {
     parts: streams
       .flatMap((stream) => (nounOf(stream) === 'part' ? (shop.parts.get(nameIn(stream)) ?? []) : []))
@@ -169,14 +174,14 @@ async function found(needs: RecordAnswersNeeds, key: FindKey, value: string, t: 
 }
 
 function streamsFound(
-  { store, crew }: RecordAnswersNeeds,
+  { store, crew }: RecordAnswersDeps,
   key: FindKey,
   value: string,
-  t: Telling,
+  telling: Telling,
 ): readonly StreamId[] {
   const { archive } = store;
   if (key === 'date') {
-    const span = spanOf({ kind: 'day', day: { date: value } }, t.now, t.shop.crew.zone);
+    const span = spanOf({ kind: 'day', day: { date: value } }, telling.now, telling.shop.crew.zone);
     const filed = span === undefined ? [] : archive.filedBetween(crew, span.from, span.to);
     return filed.filter((stream) => nounOf(stream) === 'part' || nounOf(stream) === 'can');
   }
@@ -188,53 +193,55 @@ function streamsFound(
 }
 
 async function backup(
-  { executor, store, papers }: RecordAnswersNeeds,
-  t: Telling,
+  { executor, store, papers }: RecordAnswersDeps,
+  telling: Telling,
   file: string,
   asker: Asker,
 ): Promise<Card> {
-  const { records } = t.words;
-  const missing = roleMissing(t.shop.crew, asker.name, { say: 'backup' });
+  const { records } = telling.words;
+  const missing = roleMissing(telling.shop.crew, asker.name, { say: 'backup' });
   if (missing !== undefined) {
-    const who = t.f.list(peopleFrom(t.shop.crew, missing));
+    const who = telling.figures.list(peopleFrom(telling.shop.crew, missing));
     return makeCard(records.backupRole, 'stop', { lines: [records.backupWho(who)] });
   }
   const path = papers.copyPath(file, asker.atConsole);
   if (path === undefined) return makeCard(records.backupName, 'warn');
   try {
-    await executor.giveHash('backup', t.now);
+    await executor.giveHash('backup', telling.now);
     await store.archive.backup(path);
-    return backupCard(t, file);
+    return backupCard(telling, file);
   } catch (error) {
     return makeCard(records.backupFailed(error instanceof Error ? error.message : String(error)), 'stop');
   }
 }
 
-async function dayOf(needs: RecordAnswersNeeds, t: Telling, asked: DayAsked): Promise<Card> {
-  const card = await tellingDay(needs, t, asked);
+async function dayOf(deps: RecordAnswersDeps, telling: Telling, asked: DayAsked): Promise<Card> {
+  const card = await tellingDay(deps, telling, asked);
   const wanted = asked.kind === 'date' ? { date: asked.date } : asked.kind;
-  const span = spanOf({ kind: 'day', day: wanted }, t.now, t.shop.crew.zone);
+  const span = spanOf({ kind: 'day', day: wanted }, telling.now, telling.shop.crew.zone);
   if (span === undefined || card.facts.length === 0) return card;
-  const { lines, facts } = await limitsAt(needs, t, span);
+  const { lines, facts } = await limitsAt(deps, telling, span);
   return {
     ...card,
     facts: [...card.facts, ...facts],
     lines: [...card.lines, ...lines],
-    actions: [...card.actions, tap(t, 'whole-day', `from ${span.first} to ${span.last}`)],
+    actions: [...card.actions, tap(telling, 'whole-day', `from ${span.first} to ${span.last}`)],
     image: pictureRef({ of: 'days', first: span.first, last: span.last }),
   };
 }
 
 /** With the record's last hash, since nobody asked for this one. */
-async function digest(needs: RecordAnswersNeeds, t: Telling, date: string): Promise<Card> {
-  const card = await dayOf(needs, t, { kind: 'date', date });
-  const end = await needs.executor.giveHash('digest', t.now);
-  return end === undefined ? card : { ...card, lines: [...card.lines, t.words.records.lastHash(end.seq, end.hash)] };
+async function digest(deps: RecordAnswersDeps, telling: Telling, date: string): Promise<Card> {
+  const card = await dayOf(deps, telling, { kind: 'date', date });
+  const end = await deps.executor.giveHash('digest', telling.now);
+  return end === undefined
+    ? card
+    : { ...card, lines: [...card.lines, telling.words.records.lastHash(end.seq, end.hash)] };
 }
 
 async function picture(
-  { executor, store, crew }: RecordAnswersNeeds,
-  t: Telling,
+  { executor, store, crew }: RecordAnswersDeps,
+  telling: Telling,
   ref: string,
 ): Promise<Uint8Array | undefined> {
   const wanted = pictureFrom(ref);
@@ -242,12 +249,12 @@ async function picture(
   if (wanted.of === 'part') {
     const shop = await loadNamed(executor, (loaded) => streamsOfPart(loaded, wanted.part));
     const part = shop.parts.get(wanted.part);
-    return part === undefined ? undefined : drawn(partDrawings({ ...t, shop }, part));
+    return part === undefined ? undefined : drawn(partDrawings({ ...telling, shop }, part));
   }
-  const span = spanOf({ kind: 'range', from: wanted.first, to: wanted.last }, t.now, t.shop.crew.zone);
+  const span = spanOf({ kind: 'range', from: wanted.first, to: wanted.last }, telling.now, telling.shop.crew.zone);
   if (span === undefined) return undefined;
   const shop = await executor.look(store.archive.filedBetween(crew, span.from, span.to));
-  return drawn(daysDrawings({ ...t, shop }, span));
+  return drawn(daysDrawings({ ...telling, shop }, span));
 }
 
 /** More is no answer: the line must say more. */

@@ -20,16 +20,16 @@ const paperWidth = 330;
 
 export async function writeTraveller(
   { executor, store, crew, papers }: RecordSource & { readonly papers: PaperTray },
-  t: Telling,
+  telling: Telling,
   of: { readonly part: string } | { readonly job: string },
 ): Promise<Card> {
-  const { records } = t.words;
+  const { records } = telling.words;
   const names = 'part' in of ? [of.part] : store.archive.bookedUnder(crew, 'job', of.job).map(nameIn);
   const shop = await loadNamed(executor, (loaded) => names.flatMap((name) => streamsOfPart(loaded, name)));
   // A part's paper is whole or not at all.
   const broken = names.flatMap((name) => streamsOfPart(shop, name)).flatMap((stream) => unreadUnder(shop, stream));
   if (broken.length > 0) throw new RestsOnUnread(broken);
-  const told = { ...t, shop };
+  const told = { ...telling, shop };
   const parts: TravellerPart[] = [];
   for (const name of [...new Set(names)].sort(inNaturalOrder)) {
     const trace = tracePart(shop, name);
@@ -42,14 +42,14 @@ export async function writeTraveller(
   if (parts.length === 0) {
     return makeCard('part' in of ? records.nothingKnown(of.part) : records.travellerNone(of.job), 'plain');
   }
-  const end = await executor.giveHash('traveller', t.now);
+  const end = await executor.giveHash('traveller', telling.now);
   if (end === undefined) throw new Error('a part is recorded, but the record has no end');
   const { pdf, pages } = await makePaper(travellerPaper(told, parts, end));
   const what = 'part' in of ? of.part : `job-${of.job}`;
   return makeCard(records.traveller(what), 'good', {
     lines: [records.pages(pages), records.lastHash(end.seq, end.hash)],
     paper: papers.put('travellers', `${records.paper.file}-${what}.pdf`, pdf),
-    paperAgain: tap(t, 'ask-again', `traveller ${'part' in of ? of.part : `job ${JSON.stringify(of.job)}`}`),
+    paperAgain: tap(telling, 'ask-again', `traveller ${'part' in of ? of.part : `job ${JSON.stringify(of.job)}`}`),
   });
 }
 

@@ -18,30 +18,30 @@ export interface TravellerPart {
   readonly pictures: readonly Uint8Array[];
 }
 
-export function travellerPaper(t: Telling, parts: readonly TravellerPart[], end: Head): Paper {
-  const { paper } = t.words.records;
+export function travellerPaper(telling: Telling, parts: readonly TravellerPart[], end: Head): Paper {
+  const { paper } = telling.words.records;
   return {
-    size: t.f.profile.paper,
-    heading: `${paper.title} ${t.f.list(parts.map(({ trace }) => trace.part.name))}`,
-    parts: parts.map((part) => paperPart(t, part)),
-    foot: [paper.printed(t.shop.crew.name, t.now, t.f), paper.recordEnd(end.seq, end.hash)],
+    size: telling.figures.profile.paper,
+    heading: `${paper.title} ${telling.figures.list(parts.map(({ trace }) => trace.part.name))}`,
+    parts: parts.map((part) => paperPart(telling, part)),
+    foot: [paper.printed(telling.shop.crew.name, telling.now, telling.figures), paper.recordEnd(end.seq, end.hash)],
     page: paper.page,
-    createdAt: new Date(t.now),
+    createdAt: new Date(telling.now),
   };
 }
 
-function paperPart(t: Telling, { trace, pictures }: TravellerPart): PaperPart {
-  const { records } = t.words;
+function paperPart(telling: Telling, { trace, pictures }: TravellerPart): PaperPart {
+  const { records } = telling.words;
   const { paper } = records;
   const { part } = trace;
   return {
     title: `${paper.title}: ${part.name}`,
-    subtitle: detailsOf(t, part.details),
-    verdict: verdictOf(t, trace),
+    subtitle: detailsOf(telling, part.details),
+    verdict: verdictOf(telling, trace),
     sections: [
-      { title: paper.coats, lines: coatLines(t, trace), warn: false },
-      { title: paper.acceptance, lines: acceptanceLines(t, trace), warn: false },
-      deviationSection(t, trace),
+      { title: paper.coats, lines: coatLines(telling, trace), warn: false },
+      { title: paper.acceptance, lines: acceptanceLines(telling, trace), warn: false },
+      deviationSection(telling, trace),
     ],
     pictures,
     steps: {
@@ -49,91 +49,91 @@ function paperPart(t: Telling, { trace, pictures }: TravellerPart): PaperPart {
         ? `${paper.steps}. ${paper.struck}`
         : paper.steps,
       head: [paper.when, paper.who, paper.what],
-      rows: trace.steps.map((entry) => stepOf(t, entry)),
+      rows: trace.steps.map((entry) => stepOf(telling, entry)),
     },
   };
 }
 
-function verdictOf(t: Telling, { part }: PartTrace): string {
-  const { paper } = t.words.records;
+function verdictOf(telling: Telling, { part }: PartTrace): string {
+  const { paper } = telling.words.records;
   const { verdict } = part;
   if (verdict === undefined) return paper.notReleased;
-  if (verdict.is === 'released') return paper.released(verdict.by, stampOf(t, verdict.at));
-  return paper.held(t.words.holdReason(verdict, t.f));
+  if (verdict.is === 'released') return paper.released(verdict.by, stampOf(telling, verdict.at));
+  return paper.held(telling.words.holdReason(verdict, telling.figures));
 }
 
-function coatLines(t: Telling, trace: PartTrace): readonly string[] {
-  const { records } = t.words;
+function coatLines(telling: Telling, trace: PartTrace): readonly string[] {
+  const { records } = telling.words;
   const invented = trace.coats.some(({ batch }) => batch?.sheet.invented === true) ? [records.paper.invented] : [];
   return [
     ...invented,
     ...trace.coats.flatMap(({ coat, batch, lots, air }, i) => [
       records.coat(
         i + 1,
-        stampOf(t, coat.at),
+        stampOf(telling, coat.at),
         coat.by,
         coat.method,
         coat.batch,
         batch === undefined ? '?' : `${batch.sheet.name} rev. ${batch.sheet.revision}`,
       ),
-      ...lotLines(t, lots),
-      airLine(t, air),
+      ...lotLines(telling, lots),
+      airLine(telling, air),
     ]),
   ];
 }
 
-function acceptanceLines(t: Telling, { part }: PartTrace): readonly string[] {
-  const { paper } = t.words.records;
+function acceptanceLines(telling: Telling, { part }: PartTrace): readonly string[] {
+  const { paper } = telling.words.records;
   const readings = part.films.map(({ state, micrometres: films }) =>
-    paper.readingLine(state, t.f.list(films.map(t.f.film))),
+    paper.readingLine(state, telling.figures.list(films.map(telling.figures.film))),
   );
   const dry = part.films.filter(({ state }) => state === 'dry').flatMap(({ micrometres: films }) => films);
   if (dry.length === 0) return [...readings, paper.noReadings];
   const mean = micrometres(dry.reduce<number>((sum, film) => sum + film, 0) / dry.length);
-  const low = t.f.film(micrometres(Math.min(...dry)));
-  const sheet = batchOf(t.shop, part)?.sheet;
+  const low = telling.figures.film(micrometres(Math.min(...dry)));
+  const sheet = batchOf(telling.shop, part)?.sheet;
   const limits = sheet === undefined ? undefined : filmLimits(sheet);
   const last = part.films.findLast(({ state }) => state === 'dry')?.micrometres ?? dry;
   return [
     ...readings,
-    paper.statistics(t.f.film(mean), low, t.f.film(micrometres(Math.max(...dry))), dry.length),
+    paper.statistics(telling.figures.film(mean), low, telling.figures.film(micrometres(Math.max(...dry))), dry.length),
     ...(limits === undefined
       ? [paper.noRule]
       : [
           paper.judged(
             paper.rule[limits.rule],
-            t.f.film(limits.leastMicrometres),
-            t.f.film(limits.mostMicrometres),
+            telling.figures.film(limits.leastMicrometres),
+            telling.figures.film(limits.mostMicrometres),
             limits.source,
           ),
         ]),
     ...(sheet?.filmRule === undefined
       ? []
-      : [t.words.parts.film(judgeFilm(last, sheet.filmRule, part.details.areaSquareMetres), t.f)]),
+      : [telling.words.parts.film(judgeFilm(last, sheet.filmRule, part.details.areaSquareMetres), telling.figures)]),
   ];
 }
 
-function deviationSection(t: Telling, trace: PartTrace): PaperSection {
-  const { paper } = t.words.records;
-  const found = deviationLines(t, trace.deviations);
-  const lines = [...(found.length === 0 ? [paper.noDeviations] : found), ...judgedLines(t, trace)];
+function deviationSection(telling: Telling, trace: PartTrace): PaperSection {
+  const { paper } = telling.words.records;
+  const found = deviationLines(telling, trace.deviations);
+  const lines = [...(found.length === 0 ? [paper.noDeviations] : found), ...judgedLines(telling, trace)];
   return { title: paper.deviations, lines, warn: found.length > 0 };
 }
 
-function stepOf(t: Telling, entry: Entry): PaperStep {
-  const { paper } = t.words.records;
+function stepOf(telling: Telling, entry: Entry): PaperStep {
+  const { paper } = telling.words.records;
   return {
-    time: stampOf(t, entry.happenedAt),
+    time: stampOf(telling, entry.happenedAt),
     who: entry.by,
-    what: t.words.fact(entry.fact, t.f),
+    what: telling.words.fact(entry.fact, telling.figures),
     was: entry.corrections.map(({ wasFact, wasAt, by, at, why }) => ({
-      struck: `${stampOf(t, wasAt)} ${t.words.fact(wasFact, t.f)}`,
-      by: paper.corrected(by, stampOf(t, at), why),
+      struck: `${stampOf(telling, wasAt)} ${telling.words.fact(wasFact, telling.figures)}`,
+      by: paper.corrected(by, stampOf(telling, at), why),
     })),
   };
 }
 
 /** With its date, always: paper outlives the day. */
-function stampOf(t: Telling, at: number): string {
-  return t.f.dated(at);
+function stampOf(telling: Telling, at: number): string {
+  return telling.figures.dated(at);
 }

@@ -39,7 +39,7 @@ export interface PageBeside {
   readonly open: (shown: PageShown) => Promise<Page | Failed<string>>;
 }
 
-export interface ServeSlackNeeds {
+export interface ServeSlackDeps {
   readonly settings: SlackSettings;
   readonly crews: readonly CrewRead[];
   readonly postbox: Postbox;
@@ -54,7 +54,7 @@ export interface ServeSlackNeeds {
 }
 
 /** What is open while it serves. */
-interface Serving extends ServeSlackNeeds {
+interface Serving extends ServeSlackDeps {
   readonly log: Log;
   readonly tickers: Ticker[];
   readonly conversation: Conversation | undefined;
@@ -63,11 +63,11 @@ interface Serving extends ServeSlackNeeds {
 }
 
 /** Until it is stopped; a fault where it cannot start. */
-export async function serveSlack(needs: ServeSlackNeeds): Promise<Failed<string> | undefined> {
-  const { settings, crews, postbox, clock } = needs;
+export async function serveSlack(deps: ServeSlackDeps): Promise<Failed<string> | undefined> {
+  const { settings, crews, postbox, clock } = deps;
   const log = createSlackLog();
-  const conversation = needs.page?.openConversation(log);
-  const serving: Serving = { ...needs, log, tickers: [], conversation, shown: undefined };
+  const conversation = deps.page?.openConversation(log);
+  const serving: Serving = { ...deps, log, tickers: [], conversation, shown: undefined };
   const wire: Wiring = (crew, crewFile, rings) => wireCrew(serving, crew, crewFile, rings);
   const slack = await startSlack({ settings, postbox, clock, log, crews, wire });
   if (isFailed(slack)) {
@@ -82,7 +82,7 @@ export async function serveSlack(needs: ServeSlackNeeds): Promise<Failed<string>
     crews: crews.length,
     page: page !== undefined,
   });
-  await needs.stop;
+  await deps.stop;
   log.info('stopping');
   await page?.stop();
   await slack.stop();

@@ -17,7 +17,7 @@ import { stderrLog } from './log.ts';
 import type { OpenedRecord } from './open-record.ts';
 import { type Wired, wire } from './wiring.ts';
 
-export interface StartCrewNeeds {
+export interface StartCrewDeps {
   readonly flags: Flags;
   readonly crewFile: CrewFile;
   readonly opened: OpenedRecord;
@@ -25,7 +25,7 @@ export interface StartCrewNeeds {
   readonly withPage: boolean;
 }
 
-export interface StartedCrew extends Omit<StartCrewNeeds, 'withPage'> {
+export interface StartedCrew extends Omit<StartCrewDeps, 'withPage'> {
   readonly wired: Wired;
   /** As every front end uses it. */
   readonly host: Host;
@@ -43,8 +43,8 @@ export interface StartedCrew extends Omit<StartCrewNeeds, 'withPage'> {
 /** What was not recorded though the store can write. */
 const notTheStore: readonly string[] = ['not-read', 'line-broke', 'rests-on-unread'];
 
-export async function startCrew({ withPage, ...needs }: StartCrewNeeds): Promise<StartedCrew> {
-  const { flags, crewFile, opened, clock } = needs;
+export async function startCrew({ withPage, ...deps }: StartCrewDeps): Promise<StartedCrew> {
+  const { flags, crewFile, opened, clock } = deps;
   const { place, store, shelf } = opened;
   const papers = paperTray(place?.folder);
   const conversation = withPage ? openConversation(place?.folder, stderrLog) : undefined;
@@ -82,7 +82,7 @@ export async function startCrew({ withPage, ...needs }: StartCrewNeeds): Promise
     .reconcile(clock.now())
     .catch((error: unknown) => stderrLog.error('reconcile-failed', { error: String(error) }));
   return {
-    ...needs,
+    ...deps,
     wired,
     host,
     terminal,

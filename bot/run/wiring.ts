@@ -29,7 +29,7 @@ export interface Wired {
   readonly tongues: Tongues;
 }
 
-export interface WiringNeeds {
+export interface WiringDeps {
   readonly store: Store;
   readonly clock: Clock;
   readonly log: Log;
@@ -54,7 +54,7 @@ export function wire({
   crew = onlyCrew,
   papers = paperTray(undefined),
   tongues = shipped,
-}: WiringNeeds): Wired {
+}: WiringDeps): Wired {
   const keeper = createShopKeeper(store, crew, crewFile, shelf);
   const executor = createExecutor({ store, keeper, crew, turnOver: setImmediate });
   const recordAnswers = createRecordAnswers({ executor, store, crew, papers });

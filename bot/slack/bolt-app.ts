@@ -18,7 +18,7 @@ export interface Identity {
   readonly botUserId: string;
 }
 
-export interface BoltNeeds {
+export interface BoltDeps {
   readonly receiver: Receiver;
   readonly botToken: string;
   readonly apiUrl: string | undefined;
@@ -38,57 +38,57 @@ export interface BoltApp {
   readonly work: (inbound: Inbound) => void;
 }
 
-export function createBoltApp(needs: BoltNeeds): BoltApp {
-  const { log, botToken, apiUrl } = needs;
+export function createBoltApp(deps: BoltDeps): BoltApp {
+  const { log, botToken, apiUrl } = deps;
   const app = new App({
-    receiver: needs.receiver,
+    receiver: deps.receiver,
     logger: log.forSdk,
     clientOptions: clientOptions({ apiUrl, log: log.forSdk }),
     convoStore: false,
     // No call to Slack and no store before the acknowledgement.
     authorize: async () => {
-      const known = needs.identity();
+      const known = deps.identity();
       return { botToken, ...(known === undefined ? {} : { botId: known.botId, botUserId: known.botUserId }) };
     },
   });
-  listen(app, needs);
+  listen(app, deps);
   app.error(async (error) => log.error('listener-failed', { error: String(error) }));
   return {
     start: (port) => (port === undefined ? app.start() : app.start(port)),
     stop: () => app.stop(),
-    work: (inbound) => workOff(needs, inbound),
+    work: (inbound) => workOff(deps, inbound),
   };
 }
 
-function listen(app: App, needs: BoltNeeds): void {
+function listen(app: App, deps: BoltDeps): void {
   app.command(/^\//, async ({ ack, context }) => {
     await ack();
-    workOff(needs, inboundIn(context));
+    workOff(deps, inboundIn(context));
   });
   app.action(/.*/s, async ({ ack, context }) => {
     await ack();
-    workOff(needs, inboundIn(context));
+    workOff(deps, inboundIn(context));
   });
   app.event(/^(?:app_mention|message|app_home_opened|member_joined_channel)$/, async ({ context }) => {
-    workOff(needs, inboundIn(context));
+    workOff(deps, inboundIn(context));
   });
   app.view(new RegExp(`^(?:${formCallback}|${setUpCallback})$`), async ({ ack, context }) => {
     const inbound = inboundIn(context);
     if (inbound?.kind !== 'form') return ack();
-    const submitted = needs.submit(inbound);
-    follow(needs, inbound, submitted.done);
+    const submitted = deps.submit(inbound);
+    follow(deps, inbound, submitted.done);
     const answer = await submitted.answer;
     if (answer.is === 'wrong') await ack({ response_action: 'errors', errors: { ...answer.errors } });
     else await ack();
   });
 }
 
-function workOff(needs: BoltNeeds, inbound: Inbound | undefined): void {
-  if (inbound !== undefined) follow(needs, inbound, needs.work(inbound));
+function workOff(deps: BoltDeps, inbound: Inbound | undefined): void {
+  if (inbound !== undefined) follow(deps, inbound, deps.work(inbound));
 }
 
 /** Finished once it has been answered; what broke is taken up again by the next start. */
-function follow({ background, postbox, log }: BoltNeeds, { id }: Inbound, worked: Promise<void>): void {
+function follow({ background, postbox, log }: BoltDeps, { id }: Inbound, worked: Promise<void>): void {
   void background.run('not-worked-off', id, async () => {
     await worked;
     try {

@@ -9,7 +9,7 @@ import type { Call, Called } from './slack-client.ts';
 import type { SlackMethod } from './slack-methods.ts';
 import { cut } from './slack-text.ts';
 
-interface UploadNeeds {
+interface UploadDeps {
   readonly call: Call;
   readonly pace: Pace;
   readonly log: Log;
@@ -20,39 +20,39 @@ const Place = z.object({ upload_url: z.url(), file_id: z.string().min(1) });
 /** How often a limit is waited out before the file is given up. */
 const patience = 3;
 
-export function createUpload(needs: UploadNeeds): Upload {
+export function createUpload(deps: UploadDeps): Upload {
   return async (file, bytes, to) => {
     const { title } = file;
-    const place = await placeFor(needs, file, bytes.byteLength);
+    const place = await placeFor(deps, file, bytes.byteLength);
     if (place === undefined) return 'missing';
-    if (!(await putFile(place.upload_url, new Uint8Array(bytes)))) return missing(needs, file, 'content', 'not-taken');
-    const shared = await patiently(needs, 'files.completeUploadExternal', {
+    if (!(await putFile(place.upload_url, new Uint8Array(bytes)))) return missing(deps, file, 'content', 'not-taken');
+    const shared = await patiently(deps, 'files.completeUploadExternal', {
       files: [{ id: place.file_id, title: cut(title, limits.file.title) }],
       channel_id: to.channel,
       ...(to.thread === undefined ? {} : { thread_ts: to.thread }),
     });
-    return shared.kind === 'done' ? undefined : missing(needs, file, 'share', shared.kind);
+    return shared.kind === 'done' ? undefined : missing(deps, file, 'share', shared.kind);
   };
 }
 
-async function placeFor(needs: UploadNeeds, file: HangingFile, length: number) {
+async function placeFor(deps: UploadDeps, file: HangingFile, length: number) {
   const { filename, alternative } = file;
   // The name of the reference page; the types of @slack/web-api 8.2 and its filesUploadV2 write `alt_text`.
   const alt = alternative === undefined ? {} : { alt_txt: cut(alternative, limits.file.alternative) };
-  const asked = await patiently(needs, 'files.getUploadURLExternal', { filename, length, ...alt });
+  const asked = await patiently(deps, 'files.getUploadURLExternal', { filename, length, ...alt });
   const place = asked.kind === 'done' ? Place.safeParse(asked.result).data : undefined;
-  if (place === undefined) missing(needs, file, 'place', asked.kind === 'done' ? 'unreadable' : asked.kind);
+  if (place === undefined) missing(deps, file, 'place', asked.kind === 'done' ? 'unreadable' : asked.kind);
   return place;
 }
 
-function missing({ log }: UploadNeeds, { filename }: HangingFile, step: string, outcome: string): Missing {
+function missing({ log }: UploadDeps, { filename }: HangingFile, step: string, outcome: string): Missing {
   log.error('file-not-uploaded', { file: filename, step, outcome });
   return step === 'share' && outcome === 'unknown' ? 'unsure' : 'missing';
 }
 
 /** Outside the channel's queue: whoever waits here holds up no message. */
 async function patiently(
-  { call, pace }: UploadNeeds,
+  { call, pace }: UploadDeps,
   method: SlackMethod,
   body: Readonly<Record<string, unknown>>,
 ): Promise<Called> {

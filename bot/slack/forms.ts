@@ -40,8 +40,8 @@ export async function openTapForm(parts: SlackParts, desk: Desk, tap: Tap): Prom
       const told = part === undefined ? [] : [`${part.name}: ${part.phase}`];
       return formView(carried, fieldsIn(line, words), [...told, ...(await contextOf(parts, desk, tap))], words);
     },
-    instead: ({ words, units, f }) =>
-      words.chat.form.typeInstead(blankLine(words.lineShown(inUnitsOf(tap.line, units), f), words)),
+    instead: ({ words, units, figures }) =>
+      words.chat.form.typeInstead(blankLine(words.lineShown(inUnitsOf(tap.line, units), figures), words)),
   });
 }
 

@@ -14,7 +14,7 @@ import { limits } from './limits.ts';
 import { setUpButtons } from './set-up-view.ts';
 import { plain } from './slack-text.ts';
 
-export interface HomeNeeds {
+export interface HomeDeps {
   readonly crew: CrewId;
   readonly board: Board;
   readonly settings: Card;
@@ -33,7 +33,7 @@ export type OwnView = HomeView & { readonly blocks: KnownBlock[] };
 const itemsShown = 12;
 const ringsShown = 8;
 
-export function homeView({ crew, board, settings, cans, setUp, channel, words, firstTime }: HomeNeeds): OwnView {
+export function homeView({ crew, board, settings, cans, setUp, channel, words, firstTime }: HomeDeps): OwnView {
   const { chat, page } = words;
   const id = (name: string) => markedFor(crew, name);
   const { items } = board;

@@ -36,7 +36,7 @@ export interface WiredCrew {
 
 export type RingsTo = Pick<FrontEnd, 'tell' | 'wasTold'>;
 
-export interface DeskNeeds {
+export interface DeskDeps {
   /** Wires one crew over the store; its bells go to `rings`. */
   readonly wire: (crew: CrewId, crewFile: CrewFile, rings: RingsTo) => WiredCrew;
   readonly call: Call;
@@ -52,8 +52,8 @@ export interface DeskNeeds {
   readonly rang: (desk: Desk) => void;
 }
 
-export function makeDesk(slackCrew: SlackCrew, file: CrewFile, needs: DeskNeeds): Desk {
-  const { call, postbox, clock, log, tongues } = needs;
+export function makeDesk(slackCrew: SlackCrew, file: CrewFile, deps: DeskDeps): Desk {
+  const { call, postbox, clock, log, tongues } = deps;
   const { crew } = slackCrew;
   const now = clock.now;
   const settled = async () => {
@@ -68,22 +68,22 @@ export function makeDesk(slackCrew: SlackCrew, file: CrewFile, needs: DeskNeeds)
   const rings: RingsTo = {
     tell: async (answer) => {
       const told = await bells.tell(answer);
-      if (told === 'posted') needs.rang(desk);
+      if (told === 'posted') deps.rang(desk);
       return told;
     },
     wasTold: (key) => bells.wasTold(key),
   };
-  const wired = needs.wire(crew, roster.crewFile, rings);
+  const wired = deps.wire(crew, roster.crewFile, rings);
   const voice = voiceWithoutRecord({ overview: wired.overview, crewFile: roster.crewFile, tongues, clock, log });
   const overview = { ...wired.overview, voice };
   const channel = () => slackCrew.channels[0] ?? postbox.note(channelNote(crew));
   const desk: Desk = {
     ...{ ...wired, crew, slackCrew, roster, channel, overview },
-    messages: createMessages({ ...needs, crew, overview, channel, now }),
+    messages: createMessages({ ...deps, crew, overview, channel, now }),
     toldAlone: createToldAlone(),
     isOurs: (other) => slackCrew.channels.includes(other) || other === channel(),
     voiceOf: async ({ team, user }) => voice(await roster.personOf(team, user)),
   };
-  const bells = createRings({ ...needs, desk, now });
+  const bells = createRings({ ...deps, desk, now });
   return desk;
 }

@@ -8,7 +8,7 @@ import type { Inbound } from './inbound.ts';
 import type { Ourselves } from './read-event.ts';
 import { readInbound } from './read-inbound.ts';
 
-export interface ReceiverNeeds {
+export interface ReceiverDeps {
   readonly inner: Receiver;
   readonly postbox: Postbox;
   readonly ourselves: () => Ourselves;
@@ -17,7 +17,7 @@ export interface ReceiverNeeds {
 }
 
 /** Bolt's own receiver, with the inbox in front. Listeners find what was read under `context.inbound`. */
-export function withInbox({ inner, postbox, ourselves, now, log }: ReceiverNeeds): Receiver {
+export function withInbox({ inner, postbox, ourselves, now, log }: ReceiverDeps): Receiver {
   async function receive(app: App, event: ReceiverEvent): Promise<void> {
     const inbound = stamped(readInbound(event.body, ourselves()));
     if (inbound === undefined || takeIn(inbound)) {

@@ -29,7 +29,7 @@ export interface Roster {
   readonly crewFile: CrewFile;
 }
 
-export interface RosterNeeds {
+export interface RosterDeps {
   readonly slackCrew: SlackCrew;
   readonly crewFile: CrewFile;
   readonly tongues: Tongues;
@@ -56,7 +56,7 @@ const shownIn = (profile: Profile | undefined, user: string): string =>
 const Members = z.object({ users: z.array(z.string()) });
 const longestName = 40;
 
-interface Known extends RosterNeeds {
+interface Known extends RosterDeps {
   readonly met: Map<string, Person>;
   /** Slack told nothing of them when they were met: asked again the next time. */
   readonly unsure: Set<string>;
@@ -67,11 +67,11 @@ interface Known extends RosterNeeds {
   groupRoles: ReadonlyMap<string, Role>;
 }
 
-export function createRoster(needs: RosterNeeds): Roster {
-  const { slackCrew, crewFile, postbox } = needs;
+export function createRoster(deps: RosterDeps): Roster {
+  const { slackCrew, crewFile, postbox } = deps;
   const filed = new Map(slackCrew.people.flatMap(({ name, slack }) => (slack === undefined ? [] : [[slack, name]])));
   const own = { met: new Map<string, Person>(), unsure: new Set<string>(), groupRoles: new Map<string, Role>() };
-  const known: Known = { ...needs, ...own, filed, people: crewFile.people };
+  const known: Known = { ...deps, ...own, filed, people: crewFile.people };
   return {
     personOf: (team, user) => personOf(known, team, user),
     nameOf: (team, user) => nameOf(known, team, user),

@@ -13,7 +13,7 @@ export type Called = Sent<Readonly<Record<string, unknown>>>;
 
 export type Call = (method: SlackMethod, body: Readonly<Record<string, unknown>>) => Promise<Called>;
 
-export interface ClientNeeds {
+export interface ClientDeps {
   readonly token: string;
   readonly apiUrl: string | undefined;
   readonly log: SdkLog;
@@ -23,7 +23,7 @@ export interface ClientNeeds {
 export const callTimeoutMs = 5_000;
 
 /** Made anew for each client: the SDK writes into what it is given, and one client's token would go out with another. */
-export const clientOptions = ({ apiUrl, log, timeoutMs = callTimeoutMs }: Omit<ClientNeeds, 'token'>) => ({
+export const clientOptions = ({ apiUrl, log, timeoutMs = callTimeoutMs }: Omit<ClientDeps, 'token'>) => ({
   retryConfig: { retries: 0 },
   timeout: timeoutMs,
   rejectRateLimitedCalls: true,
@@ -31,8 +31,8 @@ export const clientOptions = ({ apiUrl, log, timeoutMs = callTimeoutMs }: Omit<C
   ...(apiUrl === undefined ? {} : { slackApiUrl: apiUrl }),
 });
 
-export function createCall(needs: ClientNeeds): Call {
-  const client = new WebClient(needs.token, clientOptions(needs));
+export function createCall(deps: ClientDeps): Call {
+  const client = new WebClient(deps.token, clientOptions(deps));
   return async (method, body) => {
     try {
       return { kind: 'done', result: { ...(await client.apiCall(method, { ...body })) } };

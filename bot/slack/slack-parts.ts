@@ -2,7 +2,7 @@
 
 import type { Postbox } from '../../core/ports.ts';
 import type { Tongues } from '../language/tongues/tongues.ts';
-import type { AnswerNeeds } from '../messages/desk.ts';
+import type { AnswerDeps } from '../messages/desk.ts';
 import type { BackgroundWork } from '../time/background-work.ts';
 import type { Pace } from '../time/pace.ts';
 import type { Turns } from '../time/turns.ts';
@@ -12,7 +12,7 @@ import type { Respond } from './respond.ts';
 import type { Call } from './slack-client.ts';
 import type { WhichCrew } from './which-crew.ts';
 
-export interface SlackParts extends AnswerNeeds {
+export interface SlackParts extends AnswerDeps {
   readonly which: WhichCrew;
   readonly homes: Homes;
   readonly call: Call;

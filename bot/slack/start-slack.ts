@@ -21,7 +21,7 @@ import { createUpload } from './file-uploads.ts';
 import { createHomes } from './homes.ts';
 import { askUntilKnown } from './identity.ts';
 import type { Inbound } from './inbound.ts';
-import { type DeskNeeds, makeDesk } from './make-desk.ts';
+import { type DeskDeps, makeDesk } from './make-desk.ts';
 import { withInbox } from './receiver.ts';
 import { type Respond, respond as respondByUrl } from './respond.ts';
 import { createCall, watchedCall } from './slack-client.ts';
@@ -32,14 +32,14 @@ import { slackPlatform } from './slack-platform.ts';
 import type { SlackSettings } from './slack-settings.ts';
 import { createWhichCrew } from './which-crew.ts';
 
-export interface SlackNeeds {
+export interface SlackDeps {
   readonly settings: SlackSettings;
   readonly postbox: Postbox;
   readonly clock: Clock;
   readonly log: SlackLog;
   /** `file`: the crew's file as read, for its Slack fields. */
   readonly crews: readonly { readonly crew: CrewId; readonly crewFile: CrewFile; readonly file: unknown }[];
-  readonly wire: DeskNeeds['wire'];
+  readonly wire: DeskDeps['wire'];
   readonly tongues?: Tongues;
   readonly pace?: Pace;
   readonly respond?: Respond;
@@ -68,7 +68,7 @@ const stopWithinMs = 8_000;
 
 /** One life of it, from its start to its stop. */
 interface Life {
-  readonly needs: SlackNeeds;
+  readonly needs: SlackDeps;
   readonly parts: SlackParts;
   readonly desks: readonly Desk[];
   /** What the life before took in and never finished; read before anything new can come. */
@@ -79,9 +79,9 @@ interface Life {
   stopped: boolean;
 }
 
-export async function startSlack(needs: SlackNeeds): Promise<Slack | Failed<string>> {
-  const { settings, log, clock, postbox } = needs;
-  const life = makeLife(needs);
+export async function startSlack(deps: SlackDeps): Promise<Slack | Failed<string>> {
+  const { settings, log, clock, postbox } = deps;
+  const life = makeLife(deps);
   const { parts } = life;
   const team = () => life.identity?.team;
   const connection = makeConnection(settings, { log, pace: parts.pace, isReady: () => isReady(life) });
@@ -126,8 +126,8 @@ export async function startSlack(needs: SlackNeeds): Promise<Slack | Failed<stri
   };
 }
 
-function makeLife(needs: SlackNeeds): Life {
-  const { settings, postbox, clock, log, pace = wallPace, respond = respondByUrl, tongues = shipped } = needs;
+function makeLife(deps: SlackDeps): Life {
+  const { settings, postbox, clock, log, pace = wallPace, respond = respondByUrl, tongues = shipped } = deps;
   const unfinished = postbox.unfinished();
   const { botToken: token, apiUrl } = settings;
   const { call, shutOut } = watchedCall(createCall({ token, apiUrl, log: log.forSdk }), log);
@@ -141,10 +141,10 @@ function makeLife(needs: SlackNeeds): Life {
   const homes = createHomes(call, postbox, clock.now, log, tongues);
   const team = () => life.identity?.team;
   const making = {
-    ...{ wire: needs.wire, call, mail, files, postbox, clock, pace, log, tongues, team },
+    ...{ wire: deps.wire, call, mail, files, postbox, clock, pace, log, tongues, team },
     rang: (desk: Desk) => homeFollows(parts, desk),
   };
-  const desks = needs.crews.map(({ crew, crewFile, file }) => makeDesk(slackCrewOf(crew, file), crewFile, making));
+  const desks = deps.crews.map(({ crew, crewFile, file }) => makeDesk(slackCrewOf(crew, file), crewFile, making));
   const parts: SlackParts = {
     ...{
       which: createWhichCrew(desks, postbox),
@@ -162,7 +162,7 @@ function makeLife(needs: SlackNeeds): Life {
     ...{ turns: createTurns<Desk>(), presses: new Map(), now: clock.now },
   };
   const life: Life = {
-    ...{ needs, parts, desks, unfinished, shutOut },
+    ...{ needs: deps, parts, desks, unfinished, shutOut },
     ...{ identity: undefined, listening: undefined, stopped: false },
   };
   return life;

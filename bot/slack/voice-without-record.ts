@@ -7,7 +7,7 @@ import { figuresFor } from '../language/figures.ts';
 import type { Tongues } from '../language/tongues/tongues.ts';
 import type { Overview } from '../talk/overview.ts';
 
-interface VoiceNeeds {
+interface VoiceDeps {
   readonly overview: Overview;
   readonly crewFile: CrewFile;
   readonly tongues: Tongues;
@@ -15,7 +15,7 @@ interface VoiceNeeds {
   readonly log: Log;
 }
 
-export function voiceWithoutRecord({ overview, crewFile, tongues, clock, log }: VoiceNeeds): Overview['voice'] {
+export function voiceWithoutRecord({ overview, crewFile, tongues, clock, log }: VoiceDeps): Overview['voice'] {
   return async (name) => {
     try {
       return await overview.voice(name);
@@ -24,10 +24,10 @@ export function voiceWithoutRecord({ overview, crewFile, tongues, clock, log }: 
       const filed = crewFile.people.find((person) => person.name === name);
       const { language, units } = filed ?? crewFile;
       const now = clock.now();
-      const f = figuresFor({ profile: tongues.profileOf(language, units), units, zone: crewFile.zone, now });
+      const figures = figuresFor({ profile: tongues.profileOf(language, units), units, zone: crewFile.zone, now });
       const role = filed?.role ?? 'crew';
       const words = tongues.wordsIn(language, units);
-      return { words, language, units, role, rings: filed?.rings ?? 'thread', f, clock: f.timeDown(now) };
+      return { words, language, units, role, rings: filed?.rings ?? 'thread', figures, clock: figures.timeDown(now) };
     }
   };
 }

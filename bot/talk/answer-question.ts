@@ -34,36 +34,36 @@ export async function answerQuestion(
   shop: Shop,
 ): Promise<Answer> {
   const told = { tongues, now: clock.now() };
-  const t = tellingOf(told, shop, delivery.as);
+  const telling = tellingOf(told, shop, delivery.as);
   const worded = (said: Card) => {
-    const card = withLinesShown(t, said);
+    const card = withLinesShown(telling, said);
     return answering(told, delivery, shop, { kind: 'reply', code: null, recorded: false, card });
   };
   // Of what was loaded for it, too: an answer must not pass for whole.
-  const reply = async (card: Card) => worded(withUnread(t.words, card, unreadIn(await executor.look())));
+  const reply = async (card: Card) => worded(withUnread(telling.words, card, unreadIn(await executor.look())));
   switch (question.ask) {
     case 'help':
-      return worded(helpCard(t, question.verb));
+      return worded(helpCard(telling, question.verb));
     case 'now': {
       const everywhere = await executor.look([placeStream(defaultPlace)]);
-      return reply(nowCard({ ...t, shop: everywhere }, delivery.as));
+      return reply(nowCard({ ...telling, shop: everywhere }, delivery.as));
     }
     case 'stock':
-      return reply(stockCard(t));
+      return reply(stockCard(telling));
     case 'plan': {
       const names = question.parts.flatMap((part) => ('part' in part ? [partStream(part.part)] : []));
       const named = await executor.look([placeStream(defaultPlace), ...names]);
-      return reply(planCard({ ...t, shop: named }, question, line));
+      return reply(planCard({ ...telling, shop: named }, question, line));
     }
     case 'vent': {
       const { asked } = question;
       const named = asked.of === 'session' && asked.session !== undefined ? [sessionStream(asked.session)] : [];
-      return reply(ventCard({ ...t, shop: await executor.look(named) }, question));
+      return reply(ventCard({ ...telling, shop: await executor.look(named) }, question));
     }
     case 'hazards':
-      return worded(hazardsCard(t, question.work));
+      return worded(hazardsCard(telling, question.work));
     case 'day':
-      return reply(await recordAnswers.day(t, question.day));
+      return reply(await recordAnswers.day(telling, question.day));
     case 'week':
     case 'month':
     case 'from':
@@ -76,7 +76,7 @@ export async function answerQuestion(
     case 'backup':
     case 'keep': {
       const asker = { name: delivery.as, atConsole: delivery.atConsole === true };
-      return reply(await recordAnswers.answer(t, question, asker));
+      return reply(await recordAnswers.answer(telling, question, asker));
     }
   }
 }

@@ -28,7 +28,7 @@ import { lineBroke, restsOnUnread, storeFailed } from './not-recorded.ts';
 import { answering, tellingOf } from './telling.ts';
 import { wordOutcome } from './word-outcome.ts';
 
-export interface HostNeeds extends Questioned {
+export interface HostDeps extends Questioned {
   readonly store: Store;
   readonly log: Log;
   readonly crew: string;
@@ -44,10 +44,10 @@ export interface Host {
   readonly isAct: (shop: Shop, text: string, at: EpochMs, about?: StreamId) => boolean;
 }
 
-export function createHost(needs: HostNeeds): Host {
-  const { clock, log, tongues } = needs;
+export function createHost(deps: HostDeps): Host {
+  const { clock, log, tongues } = deps;
   return {
-    handle: (delivery) => handle(needs, delivery),
+    handle: (delivery) => handle(deps, delivery),
     telling: (shop, name) => tellingOf({ tongues, now: clock.now() }, shop, name),
     isAct: (shop, text, at, about) => {
       try {
@@ -60,8 +60,8 @@ export function createHost(needs: HostNeeds): Host {
   };
 }
 
-async function handle(needs: HostNeeds, delivery: Delivery): Promise<Answer | undefined> {
-  const { executor, clock, log, crewFile, tongues } = needs;
+async function handle(deps: HostDeps, delivery: Delivery): Promise<Answer | undefined> {
+  const { executor, clock, log, crewFile, tongues } = deps;
   /** The record could be read, and nothing was to be written. */
   let onlyWords = false;
   try {
@@ -70,14 +70,14 @@ async function handle(needs: HostNeeds, delivery: Delivery): Promise<Answer | un
     const shop = await executor.look();
     const reading = readIn(tongues, shop, delivery.text, { ...delivery, at: delivery.saidAt ?? clock.now() });
     onlyWords = reading.kind !== 'command';
-    return await answerTo(needs, delivery, reading, shop);
+    return await answerTo(deps, delivery, reading, shop);
   } catch (error) {
     log.error('not-recorded', { in: delivery.in, error: String(error) });
     const now = clock.now();
     const spoken = { crewFile, tongues };
     if (error instanceof RestsOnUnread) return restsOnUnread(delivery, spoken, now, error);
     if (onlyWords || error instanceof Unforeseen) return lineBroke(delivery, spoken, now);
-    return (await provedAnyway(needs, delivery)) ?? storeFailed(delivery, spoken, now);
+    return (await provedAnyway(deps, delivery)) ?? storeFailed(delivery, spoken, now);
   }
 }
 
@@ -98,9 +98,9 @@ function readIn(tongues: Tongues, shop: Shop, text: string, { as, at, about }: S
 }
 
 /** A record that cannot be read any more can still be proved: that is when it is asked for. */
-async function provedAnyway(needs: HostNeeds, delivery: Delivery): Promise<Answer | undefined> {
-  const { store, crew, crewFile, tongues, log } = needs;
-  const now = needs.clock.now();
+async function provedAnyway(deps: HostDeps, delivery: Delivery): Promise<Answer | undefined> {
+  const { store, crew, crewFile, tongues, log } = deps;
+  const now = deps.clock.now();
   const { zone } = crewFile;
   try {
     const { language, units } = personIn(crewFile, delivery.as);
@@ -111,12 +111,12 @@ async function provedAnyway(needs: HostNeeds, delivery: Delivery): Promise<Answe
       ...{ now, zone, sheetIds: [], batches: [], parts: [], places: [] },
     });
     if (reading.kind !== 'question' || reading.question.ask !== 'verify') return undefined;
-    const f = figuresFor({ profile, units, zone, now });
+    const figures = figuresFor({ profile, units, zone, now });
     const card = proofCard(
-      { words: tongues.wordsIn(language, units), f },
+      { words: tongues.wordsIn(language, units), figures },
       await proveRecord(store.archive, crew, reading.question.hash),
     );
-    const head = { at: f.iso(now), in: delivery.in, as: delivery.as, to: [delivery.as], key: null };
+    const head = { at: figures.iso(now), in: delivery.in, as: delivery.as, to: [delivery.as], key: null };
     return makeAnswer({ ...head, kind: 'reply', code: null, recorded: false, card });
   } catch (error) {
     log.error('not-proved', { error: String(error) });
@@ -124,14 +124,9 @@ async function provedAnyway(needs: HostNeeds, delivery: Delivery): Promise<Answe
   }
 }
 
-async function answerTo(
-  needs: HostNeeds,
-  delivery: Delivery,
-  reading: Reading,
-  shop: Shop,
-): Promise<Answer | undefined> {
-  const now = needs.clock.now();
-  const told = { tongues: needs.tongues, now };
+async function answerTo(deps: HostDeps, delivery: Delivery, reading: Reading, shop: Shop): Promise<Answer | undefined> {
+  const now = deps.clock.now();
+  const told = { tongues: deps.tongues, now };
   switch (reading.kind) {
     case 'silence':
       return undefined;
@@ -140,7 +135,7 @@ async function answerTo(
       return answering(told, delivery, shop, { kind: 'misread', code: reading.misread.code, recorded: false, card });
     }
     case 'question':
-      return answerQuestion(needs, delivery, reading, shop);
+      return answerQuestion(deps, delivery, reading, shop);
     case 'command': {
       const { stance } = reading;
       const command = withSessionOf(delivery.about, withBatchOf(delivery.about, reading.command));
@@ -160,7 +155,7 @@ async function answerTo(
         at: reading.at ?? delivery.saidAt ?? now,
         stance,
       };
-      const said = await needs.executor.execute(request, (asked, outcome) =>
+      const said = await deps.executor.execute(request, (asked, outcome) =>
         JSON.stringify(wordOutcome(told, from, asked, outcome)),
       );
       const answer = answerFrom(said);

@@ -21,12 +21,12 @@ export interface Spoken {
 
 /** The store cannot write: nobody's acts are recorded, and the leads must know. */
 export function storeFailed(delivery: Delivery, spoken: Spoken, now: EpochMs): Answer {
-  const { words, f } = voiceOf(delivery, spoken, now);
+  const { words, figures } = voiceOf(delivery, spoken, now);
   const { replies, buttons } = words;
   const leads = peopleLeading(spoken.crewFile);
   const others = leads.filter((name) => name !== delivery.as);
   const card = makeCard(replies.notRecorded, 'stop', {
-    lines: [replies.storeFailed, ...toTellLine({ words, f }, others)],
+    lines: [replies.storeFailed, ...toTellLine({ words, figures }, others)],
     ping: others,
     actions: [{ id: 'again', label: buttons.again, line: delivery.text }],
   });
@@ -56,7 +56,7 @@ export function restsOnUnread(delivery: Delivery, spoken: Spoken, now: EpochMs, 
 function voiceOf({ as }: Delivery, { crewFile, tongues }: Spoken, now: EpochMs) {
   const { language, units } = personIn(crewFile, as);
   const profile = tongues.profileOf(language, units);
-  return { words: tongues.wordsIn(language, units), f: figuresFor({ profile, units, zone: crewFile.zone, now }) };
+  return { words: tongues.wordsIn(language, units), figures: figuresFor({ profile, units, zone: crewFile.zone, now }) };
 }
 
 /** Only the first says that the store cannot write: said again later, the others would end as they did. */
@@ -70,7 +70,7 @@ function notRecorded(
   card: Card,
   alsoTo: readonly PersonName[],
 ): Answer {
-  const f = figuresFor({ profile: tongues.profileOf('en', 'metric'), units: 'metric', zone, now });
-  const head = { at: f.iso(now), in: delivery, as, to: [...new Set([as, ...alsoTo])], key: null };
+  const figures = figuresFor({ profile: tongues.profileOf('en', 'metric'), units: 'metric', zone, now });
+  const head = { at: figures.iso(now), in: delivery, as, to: [...new Set([as, ...alsoTo])], key: null };
   return makeAnswer({ ...head, kind: 'error', code, recorded: false, card });
 }

@@ -36,7 +36,7 @@ export interface Voice {
   readonly role: Role;
   /** Where a chat platform rings for them. */
   readonly rings: RingsTo;
-  readonly f: Figures;
+  readonly figures: Figures;
   /** The wall clock of this moment. */
   readonly clock: string;
 }
@@ -60,10 +60,10 @@ export interface Overview {
 export function createOverview({ executor, host }: { readonly executor: Executor; readonly host: Host }): Overview {
   /** Where its brief was taken back, only that is left to say. */
   function standingSession(shop: Shop, number: number): Standing {
-    const t = host.telling(shop, undefined);
+    const telling = host.telling(shop, undefined);
     const session = shop.sessions.get(number);
-    if (session !== undefined) return sessionStanding(t, session);
-    const title = t.words.session.titled(number, t.words.chat.briefTakenBack);
+    if (session !== undefined) return sessionStanding(telling, session);
+    const title = telling.words.session.titled(number, telling.words.chat.briefTakenBack);
     return { card: makeCard(title, 'plain'), live: false, parts: [] };
   }
 
@@ -89,9 +89,17 @@ export function createOverview({ executor, host }: { readonly executor: Executor
     cans: async (name) => cansCard(host.telling(await executor.look(), name)),
     voice: async (name) => {
       const shop = await executor.look();
-      const t = host.telling(shop, name);
+      const telling = host.telling(shop, name);
       const { language, units, role, rings } = personIn(shop.crew, name ?? '');
-      return { words: t.words, language, units, role, rings: rings ?? 'thread', f: t.f, clock: t.f.timeDown(t.now) };
+      return {
+        words: telling.words,
+        language,
+        units,
+        role,
+        rings: rings ?? 'thread',
+        figures: telling.figures,
+        clock: telling.figures.timeDown(telling.now),
+      };
     },
   };
 }

@@ -46,17 +46,21 @@ export function createPictureFiling(executor: Executor, host: Pick<Host, 'tellin
     const caption = text.trim() === '' ? undefined : text.trim().slice(0, longestCaption);
     const photo = { id, by: as, now, at, stream, reference, caption };
     const given = await executor.filePhoto(photo, (shop) => {
-      const t = host.telling(shop, as);
+      const telling = host.telling(shop, as);
       const line = meantBy(shop, picture, at);
       const unsaid =
         line === undefined
           ? {}
           : {
-              lines: [t.words.chat.captionNotRecorded(text.trim())],
-              actions: [{ id: 'caption', label: t.words.chat.recordCaption, line }],
+              lines: [telling.words.chat.captionNotRecorded(text.trim())],
+              actions: [{ id: 'caption', label: telling.words.chat.recordCaption, line }],
             };
-      const card = makeCard(t.words.chat.pictureFiled(nameIn(stream)), line === undefined ? 'plain' : 'warn', unsaid);
-      const head = { at: t.f.iso(now), in: id, as, to: [as], key: null, code: null };
+      const card = makeCard(
+        telling.words.chat.pictureFiled(nameIn(stream)),
+        line === undefined ? 'plain' : 'warn',
+        unsaid,
+      );
+      const head = { at: telling.figures.iso(now), in: id, as, to: [as], key: null, code: null };
       return JSON.stringify(makeAnswer({ ...head, kind: 'reply', recorded: true, about: [about], card }));
     });
     return answerFrom(given);

@@ -31,18 +31,30 @@ export async function ringAnswer(from: Ringing, ringing: RingingReminder): Promi
   } catch (error) {
     const { reminder, shop, now, unrecorded } = ringing;
     from.log.error('card-broke', { key: reminder.numberedKey, error: String(error) });
-    const t = from.host.telling(shop, reminder.to[0]);
+    const telling = from.host.telling(shop, reminder.to[0]);
     const kind = reminder.kind === 'digest' ? 'digest' : 'reminder';
-    const head = { at: t.f.iso(now), in: null, as: null, to: reminder.to, key: reminder.numberedKey, code: null };
-    return makeAnswer({ ...head, kind, recorded: !unrecorded, card: withLinesShown(t, bareReminderCard(t, ringing)) });
+    const head = {
+      at: telling.figures.iso(now),
+      in: null,
+      as: null,
+      to: reminder.to,
+      key: reminder.numberedKey,
+      code: null,
+    };
+    return makeAnswer({
+      ...head,
+      kind,
+      recorded: !unrecorded,
+      card: withLinesShown(telling, bareReminderCard(telling, ringing)),
+    });
   }
 }
 
 async function answerFor({ executor, host, recordAnswers }: Ringing, ringing: RingingReminder): Promise<Answer> {
   const { reminder, shop } = ringing;
-  const t = host.telling(shop, reminder.to[0]);
+  const telling = host.telling(shop, reminder.to[0]);
   const head = {
-    at: t.f.iso(ringing.now),
+    at: telling.figures.iso(ringing.now),
     in: null,
     as: null,
     to: reminder.to,
@@ -52,15 +64,19 @@ async function answerFor({ executor, host, recordAnswers }: Ringing, ringing: Ri
   };
   if (reminder.stream === crewStream && reminder.kind === 'digest') {
     const date = reminder.key.slice(reminder.key.lastIndexOf('/') + 1);
-    const card = await recordAnswers.digest(t, date);
+    const card = await recordAnswers.digest(telling, date);
     return makeAnswer({
       ...head,
       kind: 'digest',
       recorded: !ringing.unrecorded,
-      card: withLinesShown(t, {
+      card: withLinesShown(telling, {
         ...card,
-        facts: [...card.facts, ...lateFacts(t, ringing)],
-        lines: [...howItRings(t, ringing), ...unreadLines(t.words, unreadIn(await executor.look())), ...card.lines],
+        facts: [...card.facts, ...lateFacts(telling, ringing)],
+        lines: [
+          ...howItRings(telling, ringing),
+          ...unreadLines(telling.words, unreadIn(await executor.look())),
+          ...card.lines,
+        ],
         ping: reminder.to,
       }),
     });
@@ -68,12 +84,12 @@ async function answerFor({ executor, host, recordAnswers }: Ringing, ringing: Ri
   // What is left of it would be told as if it were whole.
   const broken = unreadUnder(shop, reminder.stream);
   if (broken.length > 0) {
-    const card = withLinesShown(t, withUnread(t.words, bareReminderCard(t, ringing), broken));
+    const card = withLinesShown(telling, withUnread(telling.words, bareReminderCard(telling, ringing), broken));
     return makeAnswer({ ...head, kind: 'reminder', recorded: !ringing.unrecorded, card });
   }
-  const card = withLinesShown(t, reminderCard(t, ringing));
-  const together = ringsTogether(t, ringing, card);
-  const all = together === undefined ? {} : { together: { ...together, card: withLinesShown(t, together.card) } };
+  const card = withLinesShown(telling, reminderCard(telling, ringing));
+  const together = ringsTogether(telling, ringing, card);
+  const all = together === undefined ? {} : { together: { ...together, card: withLinesShown(telling, together.card) } };
   return makeAnswer({ ...head, kind: 'reminder', recorded: !ringing.unrecorded, card, ...all });
 }
 
@@ -81,8 +97,8 @@ async function answerFor({ executor, host, recordAnswers }: Ringing, ringing: Ri
 export function troubleAnswer(host: Pick<Host, 'telling'>, { now, shop, unread }: Trouble): Answer {
   const leads = peopleLeading(shop.crew);
   const to = leads.length > 0 ? leads : shop.crew.people.map(({ name }) => name);
-  const { words, f } = host.telling(shop, to[0]);
-  const head = { at: f.iso(now), in: null, as: null, to, key: null };
+  const { words, figures } = host.telling(shop, to[0]);
+  const head = { at: figures.iso(now), in: null, as: null, to, key: null };
   if (unread !== undefined) {
     const card = unreadCard(words, unread, to);
     return makeAnswer({ ...head, kind: 'error', code: 'not-read', recorded: false, card });

@@ -21,7 +21,7 @@ export function tellingOf({ tongues, now }: ToldNow, shop: Shop, name: PersonNam
   const { language, units } = personIn(shop.crew, name ?? '');
   return {
     words: tongues.wordsIn(language, units),
-    f: figuresFor({ profile: tongues.profileOf(language, units), units, zone: shop.crew.zone, now }),
+    figures: figuresFor({ profile: tongues.profileOf(language, units), units, zone: shop.crew.zone, now }),
     shop,
     now,
   };
@@ -35,7 +35,7 @@ export function answering(
   content: Pick<Answer, 'kind' | 'code' | 'recorded' | 'card' | 'forAll' | 'about' | 'moved'>,
 ): Answer {
   return makeAnswer({
-    at: tellingOf(told, shop, delivery.as).f.iso(told.now),
+    at: tellingOf(told, shop, delivery.as).figures.iso(told.now),
     in: delivery.in,
     as: delivery.as,
     to: [...new Set([delivery.as, ...content.card.ping])].filter((name) => name !== nobody),

@@ -18,20 +18,20 @@ export function wordOutcome(told: ToldNow, delivery: Delivery, request: Request,
   const { shop } = outcome;
   switch (outcome.kind) {
     case 'recorded': {
-      const cards = toldBothWays(told, shop, delivery.as, (t) => recordedCard(t, request, outcome));
+      const cards = toldBothWays(told, shop, delivery.as, (telling) => recordedCard(telling, request, outcome));
       const moved = [...new Set(outcome.envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]))];
       const about = subjectsOf(shop, moved);
       return answering(told, delivery, shop, { kind: 'reply', code: null, recorded: true, ...cards, about, moved });
     }
     case 'objected': {
-      const cards = toldBothWays(told, shop, delivery.as, (t) => objectionCard(t, request, outcome));
+      const cards = toldBothWays(told, shop, delivery.as, (telling) => objectionCard(telling, request, outcome));
       const code = outcome.objections[0]?.code ?? null;
       const about = subjectsNamed(shop, request.command);
       return answering(told, delivery, shop, { kind: 'objection', code, recorded: false, ...cards, about });
     }
     case 'unclear': {
-      const t = tellingOf(told, shop, delivery.as);
-      const card = withLinesShown(t, unclearCard(t, request, outcome.unclear));
+      const telling = tellingOf(told, shop, delivery.as);
+      const card = withLinesShown(telling, unclearCard(telling, request, outcome.unclear));
       const { code } = outcome.unclear;
       return answering(told, delivery, shop, { kind: 'misread', code, recorded: false, card });
     }
@@ -43,10 +43,10 @@ function toldBothWays(
   told: ToldNow,
   shop: Shop,
   name: PersonName,
-  card: (t: Telling) => Card,
+  card: (telling: Telling) => Card,
 ): Pick<Answer, 'card' | 'forAll'> {
   const [person, all] = [personIn(shop.crew, name), personIn(shop.crew, '')];
-  const made = (t: Telling) => withLinesShown(t, card(t));
+  const made = (telling: Telling) => withLinesShown(telling, card(telling));
   const own = made(tellingOf(told, shop, name));
   const isSame = person.language === all.language && person.units === all.units;
   return isSame ? { card: own } : { card: own, forAll: made(tellingOf(told, shop, undefined)) };

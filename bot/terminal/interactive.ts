@@ -10,7 +10,7 @@ import type { Print } from './output.ts';
 import { ringUntil } from './script.ts';
 import type { Terminal } from './terminal.ts';
 
-export interface InteractiveNeeds {
+export interface InteractiveDeps {
   readonly input: Readable;
   readonly output: Writable;
   readonly terminal: Terminal;
@@ -21,11 +21,11 @@ export interface InteractiveNeeds {
 }
 
 /** Until the input ends. */
-export async function converse(needs: InteractiveNeeds): Promise<void> {
-  const { terminal, ticker, ringer, clock, print } = needs;
+export async function converse(deps: InteractiveDeps): Promise<void> {
+  const { terminal, ticker, ringer, clock, print } = deps;
   const { replies } = terminal.words;
-  const prompt = createInterface({ input: needs.input, output: needs.output, prompt: '› ' });
-  needs.output.write(`${[replies.greeting, ...replies.greetingLines, replies.caution].join('\n')}\n`);
+  const prompt = createInterface({ input: deps.input, output: deps.output, prompt: '› ' });
+  deps.output.write(`${[replies.greeting, ...replies.greetingLines, replies.caution].join('\n')}\n`);
   // What runs, what rings next, and what the shop has still to set.
   const { answer: standing } = await terminal.say('now', 0);
   if (standing !== undefined) await print(standing);
@@ -34,7 +34,7 @@ export async function converse(needs: InteractiveNeeds): Promise<void> {
   for await (const raw of prompt) {
     lineNumber += 1;
     const { answer, waitUntil } = await terminal.say(raw, lineNumber);
-    if (waitUntil !== undefined && !isMovable(clock)) needs.output.write(`${replies.cannotWait}\n`);
+    if (waitUntil !== undefined && !isMovable(clock)) deps.output.write(`${replies.cannotWait}\n`);
     else if (answer !== undefined) await print(answer);
     if (isMovable(clock)) await ringUntil(waitUntil ?? clock.now(), ringer, clock);
     else ticker.wake();

@@ -5,7 +5,7 @@ import type { Words } from '../language/tongues/tongues.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
 import type { Answer } from '../talk/answer.ts';
 
-export interface PicturePrinterNeeds {
+export interface PicturePrinterDeps {
   readonly out: Writable;
   readonly papers: Pick<PaperTray, 'put' | 'pathOf'>;
   readonly picture: (ref: string) => Promise<Uint8Array | undefined>;
@@ -13,7 +13,7 @@ export interface PicturePrinterNeeds {
 }
 
 /** A picture that cannot be drawn must not take the answer with it. */
-export function picturePrinter({ out, papers, picture, words }: PicturePrinterNeeds) {
+export function picturePrinter({ out, papers, picture, words }: PicturePrinterDeps) {
   return async ({ card: { image } }: Answer): Promise<void> => {
     if (image === null) return;
     try {

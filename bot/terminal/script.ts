@@ -7,15 +7,15 @@ import type { Answer } from '../talk/answer.ts';
 import type { VirtualClock } from '../time/clocks.ts';
 import type { Terminal } from './terminal.ts';
 
-export interface ScriptNeeds {
+export interface ScriptDeps {
   readonly terminal: Terminal;
   readonly ringer: Ringer;
   readonly clock: VirtualClock;
   readonly print: (answer: Answer) => void | Promise<void>;
 }
 
-export async function runScript(lines: AsyncIterable<string>, needs: ScriptNeeds): Promise<void> {
-  const { terminal, ringer, clock, print } = needs;
+export async function runScript(lines: AsyncIterable<string>, deps: ScriptDeps): Promise<void> {
+  const { terminal, ringer, clock, print } = deps;
   let lineNumber = 0;
   for await (const raw of lines) {
     lineNumber += 1;

@@ -17,7 +17,7 @@ import type { Overview } from '../talk/overview.ts';
 import { createSpeakers, type Speakers } from './speakers.ts';
 import { readTerminalLine, type TerminalLine } from './terminal-input.ts';
 
-export interface TerminalNeeds {
+export interface TerminalDeps {
   readonly host: Host;
   readonly overview: Pick<Overview, 'crew'>;
   readonly clock: Clock;
@@ -34,17 +34,17 @@ export interface Terminal {
 }
 
 /** What an answer at this terminal is made of. */
-interface AtTerminal extends TerminalNeeds, Pick<CrewFile, 'language' | 'units'> {
+interface AtTerminal extends TerminalDeps, Pick<CrewFile, 'language' | 'units'> {
   readonly speakers: Speakers;
   readonly words: Words;
 }
 
-export function createTerminal(needs: TerminalNeeds): Terminal {
-  const { crewFile, tongues, as } = needs;
+export function createTerminal(deps: TerminalDeps): Terminal {
+  const { crewFile, tongues, as } = deps;
   const speakers = createSpeakers();
   const { language, units } = crewFile.people.find(({ name }) => name === as) ?? crewFile;
   const words = tongues.wordsIn(language, units);
-  const at: AtTerminal = { ...needs, speakers, language, units, words };
+  const at: AtTerminal = { ...deps, speakers, language, units, words };
   return { speakers, words, say: (raw, lineNumber) => say(at, raw, lineNumber) };
 }
 
@@ -120,17 +120,20 @@ function leaving(at: AtTerminal, crew: CrewFile, speaker: string, id: string): A
 }
 
 function head({ language, units, tongues, clock }: AtTerminal, crew: CrewFile, speaker: string, id: string) {
-  const f = figuresFor({ profile: tongues.profileOf(language, units), units, zone: crew.zone, now: clock.now() });
-  return { f, answer: { at: f.iso(clock.now()), in: id, as: speaker, to: [speaker], key: null, recorded: false } };
+  const figures = figuresFor({ profile: tongues.profileOf(language, units), units, zone: crew.zone, now: clock.now() });
+  return {
+    figures,
+    answer: { at: figures.iso(clock.now()), in: id, as: speaker, to: [speaker], key: null, recorded: false },
+  };
 }
 
 function waiting(at: AtTerminal, crew: CrewFile, speaker: string, until: EpochMs, lineNumber: number): Answer {
-  const { f, answer } = head(at, crew, speaker, String(lineNumber));
+  const { figures, answer } = head(at, crew, speaker, String(lineNumber));
   return makeAnswer({
     ...answer,
     kind: 'reply',
     code: null,
-    card: makeCard(at.words.replies.waiting(until, f), 'plain'),
+    card: makeCard(at.words.replies.waiting(until, figures), 'plain'),
   });
 }
 

@@ -5,12 +5,12 @@ import type { Words } from '../language/tongues/tongues.ts';
 import type { PaperTray } from '../records/paper-tray.ts';
 import { type Answer, makeAnswer } from '../talk/answer.ts';
 
-export interface WhereItLiesNeeds {
+export interface WhereItLiesDeps {
   readonly papers: Pick<PaperTray, 'pathOf' | 'copyPath'>;
   readonly words: Words;
 }
 
-export function whereItLies({ papers, words }: WhereItLiesNeeds) {
+export function whereItLies({ papers, words }: WhereItLiesDeps) {
   /** Of its paper or its copy; `undefined` for a card without one. */
   function fileOn({ paper, copy }: Card): string | undefined {
     if (paper !== undefined) return papers.pathOf(paper);

@@ -17,7 +17,7 @@ export interface Ticker {
   readonly stop: () => Promise<void>;
 }
 
-interface TickerNeeds {
+interface TickerDeps {
   readonly ringer: Ringer;
   readonly executor: Pick<Executor, 'reconcile'>;
   readonly clock: Clock;
@@ -26,7 +26,7 @@ interface TickerNeeds {
   readonly speed: number;
 }
 
-export function startTicker({ ringer, executor, clock, log, speed }: TickerNeeds): Ticker {
+export function startTicker({ ringer, executor, clock, log, speed }: TickerDeps): Ticker {
   let timer: NodeJS.Timeout | undefined;
   const turns = createTurns<'ringing'>();
   let stopped = false;

@@ -4,25 +4,25 @@ import { Hono } from 'hono';
 import { html } from 'hono/html';
 import { wallHtml } from './html/board-html.ts';
 import { frameHtml } from './html/frame-html.ts';
+import type { PageDeps } from './page-deps.ts';
 import type { PageEnv } from './page-env.ts';
-import type { PageNeeds } from './page-needs.ts';
 import { boardFor, maySeeWall, nameOf } from './page-viewer.ts';
 
-export function boardRoutes(needs: PageNeeds): Hono<PageEnv> {
+export function boardRoutes(deps: PageDeps): Hono<PageEnv> {
   const app = new Hono<PageEnv>();
   app.get('/board', async (c) => {
     const session = c.get('session');
-    if (!maySeeWall(needs, session)) return c.redirect('/join', 303);
+    if (!maySeeWall(deps, session)) return c.redirect('/join', 303);
     const name = nameOf(session);
-    const { words } = await needs.overview.voice(name);
+    const { words } = await deps.overview.voice(name);
     const { live, conversation } = words.page;
-    const board = await boardFor(needs, name);
+    const board = await boardFor(deps, name);
     const link = session.who.is === 'person' ? html`<a class="from-board" href="/">${conversation}</a>` : '';
     const body = html`<p class="lost" role="alert" hidden data-text="${live.lostBoard}"></p>
-${needs.notice === undefined ? '' : html`<p class="notice">${needs.notice}</p>`}
+${deps.notice === undefined ? '' : html`<p class="notice">${deps.notice}</p>`}
 <main class="wall" data-at="${board.clock}">${wallHtml(board, words)}</main>${link}`;
     const title = `${words.page.board}: ${board.crew}`;
-    const page = { title, language: needs.language, kind: 'wall', scripts: ['wall.js'], assets: needs.assets } as const;
+    const page = { title, language: deps.language, kind: 'wall', scripts: ['wall.js'], assets: deps.assets } as const;
     return c.html(frameHtml({ ...page, body }));
   });
   return app;

@@ -6,14 +6,14 @@ import { isOwnPost } from './guards.ts';
 import { doorHtml } from './html/door-html.ts';
 import { frameHtml } from './html/frame-html.ts';
 import { opens } from './join-code.ts';
+import type { PageDeps } from './page-deps.ts';
 import type { PageContext, PageEnv } from './page-env.ts';
-import type { PageNeeds } from './page-needs.ts';
 import { peopleOf } from './page-viewer.ts';
 import { rateLimit } from './rate-limit.ts';
 import { formToken, startSession } from './session.ts';
 
-export function doorRoutes(needs: PageNeeds): Hono<PageEnv> {
-  const { secret, joinCode } = needs;
+export function doorRoutes(deps: PageDeps): Hono<PageEnv> {
+  const { secret, joinCode } = deps;
   const app = new Hono<PageEnv>();
   // A code of 37 bits, tried 30 times a minute by everybody together, holds for millennia.
   const tries = {
@@ -22,19 +22,19 @@ export function doorRoutes(needs: PageNeeds): Hono<PageEnv> {
   };
 
   async function door(c: PageContext, status: 200 | 403 | 429, fault?: string) {
-    const { words } = needs;
-    const crew = await needs.overview.crew();
+    const { words } = deps;
+    const crew = await deps.overview.crew();
     const people = crew.people.map(({ name }) => name);
     const session = c.get('session');
     const asksCode = joinCode !== undefined && session.who.is === 'visitor';
     const token = formToken(secret, session);
-    const body = doorHtml({ words, crew: crew.name, people, token, asksCode, fault, notice: needs.notice });
+    const body = doorHtml({ words, crew: crew.name, people, token, asksCode, fault, notice: deps.notice });
     const page = {
       title: words.page.title,
-      language: needs.language,
+      language: deps.language,
       kind: 'door',
       scripts: [],
-      assets: needs.assets,
+      assets: deps.assets,
     } as const;
     return c.html(frameHtml({ ...page, body }), status);
   }
@@ -42,16 +42,16 @@ export function doorRoutes(needs: PageNeeds): Hono<PageEnv> {
   app.get('/join', (c) => door(c, 200));
 
   app.post('/join', async (c) => {
-    const { page } = needs.words;
+    const { page } = deps.words;
     const session = c.get('session');
     const form = await c.req.parseBody();
-    if (!isOwnPost(c, needs, session, text(form.token))) return door(c, 403, page.badForm);
+    if (!isOwnPost(c, deps, session, text(form.token))) return door(c, 403, page.badForm);
     if (joinCode !== undefined && session.who.is === 'visitor') {
-      const from = callerOf(c, needs.publicUrls);
+      const from = callerOf(c, deps.publicUrls);
       const wait = Math.max(tries.each.take(from), tries.together.take('all'));
       if (wait > 0) return door(c, 429, page.tooMany(wait));
       if (!opens(text(form.code), joinCode)) {
-        needs.log.info('page-code-refused', { from });
+        deps.log.info('page-code-refused', { from });
         return door(c, 403, page.wrongCode);
       }
     }
@@ -59,7 +59,7 @@ export function doorRoutes(needs: PageNeeds): Hono<PageEnv> {
       await startSession(c, secret, { is: 'board' });
       return c.redirect('/board', 303);
     }
-    const name = (await peopleOf(needs)).find((known) => known === text(form.as));
+    const name = (await peopleOf(deps)).find((known) => known === text(form.as));
     if (name === undefined) return door(c, 403, page.chooseName);
     await startSession(c, secret, { is: 'person', name });
     return c.redirect('/', 303);

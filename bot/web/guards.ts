@@ -4,8 +4,8 @@ import { hostname } from 'node:os';
 import type { MiddlewareHandler } from 'hono';
 import { secureHeaders } from 'hono/secure-headers';
 import { isHostOf } from './called-as.ts';
+import type { PageDeps } from './page-deps.ts';
 import type { PageContext, Session } from './page-env.ts';
-import type { PageNeeds } from './page-needs.ts';
 import { formToken, isSame } from './session.ts';
 
 /** Nothing from elsewhere, nothing inline, nothing framed. */
@@ -29,7 +29,7 @@ export const strictHeaders: MiddlewareHandler = secureHeaders({
 });
 
 /** A page elsewhere may point its own name at this machine: under that name nothing is served. */
-export function onlyOwnName({ lan, publicUrls }: Pick<PageNeeds, 'lan' | 'publicUrls'>): MiddlewareHandler {
+export function onlyOwnName({ lan, publicUrls }: Pick<PageDeps, 'lan' | 'publicUrls'>): MiddlewareHandler {
   const own = hostname().toLowerCase();
   return async (c, next) => {
     const host = (c.req.header('host') ?? '').toLowerCase();
@@ -45,7 +45,7 @@ export function onlyOwnName({ lan, publicUrls }: Pick<PageNeeds, 'lan' | 'public
 /** Whether a post comes from a page of ours that this very session was shown. */
 export function isOwnPost(
   c: PageContext,
-  { secret, publicUrls }: Pick<PageNeeds, 'secret' | 'publicUrls'>,
+  { secret, publicUrls }: Pick<PageDeps, 'secret' | 'publicUrls'>,
   session: Session | undefined,
   token: string,
 ): boolean {

@@ -8,8 +8,8 @@ import type { Post } from './conversation-file.ts';
 import { stripHtml, wallHtml } from './html/board-html.ts';
 import { postHtml } from './html/post-html.ts';
 import type { Html } from './html/viewer.ts';
+import type { PageDeps } from './page-deps.ts';
 import type { PageContext, PageEnv } from './page-env.ts';
-import type { PageNeeds } from './page-needs.ts';
 import { boardFor, maySeeWall, nameOf, viewerOf } from './page-viewer.ts';
 import { type RateLimit, rateLimit } from './rate-limit.ts';
 
@@ -28,11 +28,11 @@ interface Streams {
   readonly opening: RateLimit;
 }
 
-export function liveRoutes(needs: PageNeeds): LiveRoutes {
+export function liveRoutes(deps: PageDeps): LiveRoutes {
   const app = new Hono<PageEnv>();
   const streams: Streams = { open: new Set(), opening: rateLimit({ atOnce: 30, secondsEach: 1 }) };
-  app.get('/events', (c) => talkEvents(needs, streams, c));
-  app.get('/board/events', (c) => boardEvents(needs, streams, c));
+  app.get('/events', (c) => talkEvents(deps, streams, c));
+  app.get('/board/events', (c) => boardEvents(deps, streams, c));
   return {
     app,
     stop: () => {
@@ -49,16 +49,16 @@ interface Told {
   readonly scene: () => Promise<Scene>;
 }
 
-async function talkEvents(needs: PageNeeds, streams: Streams, c: PageContext) {
-  const { conversation } = needs;
-  const viewer = await viewerOf(needs, c.get('session'));
+async function talkEvents(deps: PageDeps, streams: Streams, c: PageContext) {
+  const { conversation } = deps;
+  const viewer = await viewerOf(deps, c.get('session'));
   if (viewer === undefined) return c.text('', 403);
   const { name } = viewer;
   const current = () => ({ ...viewer, latest: conversation.latest() });
   const seen = c.req.header('last-event-id') ?? c.req.query('after') ?? '';
-  return stream(needs, streams, c, {
+  return stream(deps, streams, c, {
     first: (sse) => {
-      const missed = missedSince(needs, seen, name);
+      const missed = missedSince(deps, seen, name);
       if (missed === 'gone') return sse.send({ event: 'anew', data: '' });
       for (const post of missed) sse.post(post, postHtml(post, current()));
     },
@@ -66,47 +66,47 @@ async function talkEvents(needs: PageNeeds, streams: Streams, c: PageContext) {
       if (isSeenBy(post, name)) sse.post(post, postHtml(post, current()));
     },
     scene: async () => {
-      const board = await boardFor(needs, name);
+      const board = await boardFor(deps, name);
       return { clock: board.clock, content: stripHtml(board, current()) };
     },
   });
 }
 
-function boardEvents(needs: PageNeeds, streams: Streams, c: PageContext) {
+function boardEvents(deps: PageDeps, streams: Streams, c: PageContext) {
   const session = c.get('session');
-  if (!maySeeWall(needs, session)) return c.text('', 403);
+  if (!maySeeWall(deps, session)) return c.text('', 403);
   const name = nameOf(session);
-  return stream(needs, streams, c, {
+  return stream(deps, streams, c, {
     scene: async () => {
-      const board = await boardFor(needs, name);
-      const { words } = await needs.overview.voice(name);
+      const board = await boardFor(deps, name);
+      const { words } = await deps.overview.voice(name);
       return { clock: board.clock, content: wallHtml(board, words) };
     },
   });
 }
 
 /** `seen`: the conversation and the number of the last post, as they stood in the event's id. */
-function missedSince({ conversation }: PageNeeds, seen: string, name: string): readonly Post[] | 'gone' {
+function missedSince({ conversation }: PageDeps, seen: string, name: string): readonly Post[] | 'gone' {
   const [id, n] = seen.split('-');
   if (id !== conversation.id || n === undefined || !/^\d+$/.test(n)) return 'gone';
   return conversation.after(Number(n), name);
 }
 
-function stream(needs: PageNeeds, { open, opening }: Streams, c: PageContext, told: Told) {
+function stream(deps: PageDeps, { open, opening }: Streams, c: PageContext, told: Told) {
   const wait = opening.take(c.get('session').id);
   if (wait > 0 || open.size >= mostStreams) return c.text('', 429, { 'retry-after': String(Math.max(wait, 5)) });
   // A proxy that collects answers before it hands them on would keep the bells to itself.
   c.header('x-accel-buffering', 'no');
   return streamSSE(c, async (stream) => {
-    const sse = sender(stream, needs);
-    const refresh = refreshing(needs, sse, told.scene);
-    const unfollow = needs.conversation.follow((post) => {
+    const sse = sender(stream, deps);
+    const refresh = refreshing(deps, sse, told.scene);
+    const unfollow = deps.conversation.follow((post) => {
       told.onPost?.(sse, post);
       refresh();
     });
     told.first?.(sse);
     refresh();
-    const beat = setInterval(refresh, needs.beatMs);
+    const beat = setInterval(refresh, deps.beatMs);
     let end = () => {};
     await new Promise<void>((done) => {
       end = done;
@@ -121,7 +121,7 @@ function stream(needs: PageNeeds, { open, opening }: Streams, c: PageContext, to
 }
 
 /** The scene is sent only when it says something else; in between the page is told that it is connected. */
-function refreshing({ log }: PageNeeds, sse: Sender, scene: Told['scene']): () => void {
+function refreshing({ log }: PageDeps, sse: Sender, scene: Told['scene']): () => void {
   let shown = '';
   const show = async () => {
     const { clock, content } = await scene();
@@ -147,7 +147,7 @@ interface Sender {
 }
 
 /** One after another, whatever takes longer to write. A reader that has gone is noticed by `onAbort`. */
-function sender(stream: SSEStreamingApi, { conversation, log }: PageNeeds): Sender {
+function sender(stream: SSEStreamingApi, { conversation, log }: PageDeps): Sender {
   let turn: Promise<unknown> = Promise.resolve();
   const inTurn = (write: () => Promise<void>) => {
     turn = turn.then(write).catch((error: unknown) => log.error('page-event-failed', { error: String(error) }));

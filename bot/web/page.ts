@@ -9,8 +9,8 @@ import { calledAs } from './called-as.ts';
 import { doorRoutes } from './door-routes.ts';
 import { onlyOwnName, strictHeaders } from './guards.ts';
 import { liveRoutes } from './live-routes.ts';
+import type { PageDeps } from './page-deps.ts';
 import type { PageEnv } from './page-env.ts';
-import type { PageNeeds } from './page-needs.ts';
 import { peopleOf } from './page-viewer.ts';
 import { paperRoutes } from './paper-links.ts';
 import { readSession, startSession } from './session.ts';
@@ -26,10 +26,10 @@ export interface Page {
 const mostBytes = 16 * 1024;
 
 /** Fails where the port is taken. Port 0 takes any that is free. */
-export async function openPage(needs: PageNeeds, port: number): Promise<Page> {
-  const { lan } = needs;
-  const live = liveRoutes(needs);
-  const app = pageApp(needs, live.app);
+export async function openPage(deps: PageDeps, port: number): Promise<Page> {
+  const { lan } = deps;
+  const live = liveRoutes(deps);
+  const app = pageApp(deps, live.app);
   const server = await listening(app, lan ? '0.0.0.0' : '127.0.0.1', port);
   const at = server.address();
   const open = typeof at === 'object' && at !== null ? at.port : port;
@@ -45,10 +45,10 @@ export async function openPage(needs: PageNeeds, port: number): Promise<Page> {
   };
 }
 
-function pageApp(needs: PageNeeds, live: Hono<PageEnv>): Hono<PageEnv> {
-  const { assets, secret, log, publicUrls } = needs;
+function pageApp(deps: PageDeps, live: Hono<PageEnv>): Hono<PageEnv> {
+  const { assets, secret, log, publicUrls } = deps;
   const app = new Hono<PageEnv>();
-  app.use(strictHeaders, onlyOwnName(needs));
+  app.use(strictHeaders, onlyOwnName(deps));
   // One version in the address: it never changes under a browser that keeps it.
   app.get('/assets/:version/:name', (c) => {
     const asset = assets.find(c.req.param('name'));
@@ -65,20 +65,20 @@ function pageApp(needs: PageNeeds, live: Hono<PageEnv>): Hono<PageEnv> {
     c.set('calledAs', calledAs(c, publicUrls));
     c.set(
       'session',
-      (await readSession(c, secret, await peopleOf(needs))) ?? (await startSession(c, secret, { is: 'visitor' })),
+      (await readSession(c, secret, await peopleOf(deps))) ?? (await startSession(c, secret, { is: 'visitor' })),
     );
     return next();
   });
-  app.use(bodyLimit({ maxSize: mostBytes, onError: (c) => c.json({ why: needs.words.page.tooLong }, 413) }));
+  app.use(bodyLimit({ maxSize: mostBytes, onError: (c) => c.json({ why: deps.words.page.tooLong }, 413) }));
   app.route('/', live);
-  app.route('/', talkRoutes(needs));
-  app.route('/', boardRoutes(needs));
-  app.route('/', paperRoutes(needs));
-  app.route('/', doorRoutes(needs));
-  app.notFound((c) => c.text(needs.words.page.notHere, 404));
+  app.route('/', talkRoutes(deps));
+  app.route('/', boardRoutes(deps));
+  app.route('/', paperRoutes(deps));
+  app.route('/', doorRoutes(deps));
+  app.notFound((c) => c.text(deps.words.page.notHere, 404));
   app.onError((error, c) => {
     log.error('page-failed', { path: c.req.path, error: String(error) });
-    return c.text(needs.words.replies.failed, 500);
+    return c.text(deps.words.replies.failed, 500);
   });
   return app;
 }

@@ -4,8 +4,8 @@
 import { createHmac } from 'node:crypto';
 import { Hono } from 'hono';
 import { ownValue } from '../../core/own-key.ts';
+import type { PageDeps } from './page-deps.ts';
 import type { PageEnv } from './page-env.ts';
-import type { PageNeeds } from './page-needs.ts';
 import { isSame } from './session.ts';
 
 /** The crew stands in the signature: several may share a folder and its secret. */
@@ -25,7 +25,7 @@ const contentTypes: Readonly<Record<string, string>> = {
   jsonl: 'application/x-ndjson; charset=utf-8',
 };
 
-export function paperRoutes({ secret, crew, papers }: PageNeeds): Hono<PageEnv> {
+export function paperRoutes({ secret, crew, papers }: PageDeps): Hono<PageEnv> {
   const app = new Hono<PageEnv>();
   app.get('/papers/:shelf/:name', (c) => {
     if (c.get('session').who.is !== 'person') return c.body(null, 403);

@@ -9,11 +9,11 @@ import type { Tongues } from '../language/tongues/tongues.ts';
 import { readAssets } from './assets.ts';
 import { newJoinCode } from './join-code.ts';
 import { openPage, type Page } from './page.ts';
-import type { PageNeeds } from './page-needs.ts';
+import type { PageDeps } from './page-deps.ts';
 import { pageSecret } from './session.ts';
 
 export type PageStart = Pick<
-  PageNeeds,
+  PageDeps,
   'host' | 'conversation' | 'overview' | 'picture' | 'papers' | 'clock' | 'log' | 'notice'
 > & {
   readonly flags: Flags;
@@ -35,7 +35,7 @@ export async function startPage(start: PageStart): Promise<Page | Failed<string>
   const publicUrls = flags['public-url'];
   // Whoever can call it by a public address is not at this machine.
   const joinCode = flags.lan || publicUrls.length > 0 ? newJoinCode() : undefined;
-  const needs: PageNeeds = {
+  const needs: PageDeps = {
     ...parts,
     words,
     language,

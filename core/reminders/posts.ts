@@ -32,13 +32,13 @@ export interface Posts {
   readonly wait: (reminder: Pick<PlannedReminder, 'numberedKey' | 'dueAt'>, until: EpochMs) => void;
 }
 
-interface PostsNeeds {
+interface PostsDeps {
   readonly messenger: Messenger;
   readonly clock: Clock;
   readonly log: Log;
 }
 
-export function createPosts({ messenger, clock, log }: PostsNeeds): Posts {
+export function createPosts({ messenger, clock, log }: PostsDeps): Posts {
   const posted = new Map<string, Posted>();
   const tries = new Map<string, Tries>();
 

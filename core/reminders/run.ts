@@ -26,7 +26,7 @@ export interface Ringer {
   readonly nextDueAt: () => Promise<EpochMs | undefined>;
 }
 
-export interface RingerNeeds {
+export interface RingerDeps {
   readonly store: Store;
   readonly executor: Executor;
   readonly keeper: ShopKeeper;
@@ -37,7 +37,7 @@ export interface RingerNeeds {
 }
 
 /** What a ringer remembers between one look at the bells and the next. */
-interface Ringing extends RingerNeeds {
+interface Ringing extends RingerDeps {
   readonly startedAt: EpochMs;
   readonly posts: Posts;
   /** When the bell last looked for what is due. */
@@ -47,13 +47,13 @@ interface Ringing extends RingerNeeds {
   trouble: { readonly leadsTold: boolean } | undefined;
 }
 
-export function createRinger(needs: RingerNeeds): Ringer {
-  const startedAt = needs.clock.now();
+export function createRinger(deps: RingerDeps): Ringer {
+  const startedAt = deps.clock.now();
   const unread = { logged: new Set<number>(), told: new Set<number>() };
   const ringing: Ringing = {
-    ...needs,
+    ...deps,
     startedAt,
-    posts: createPosts(needs),
+    posts: createPosts(deps),
     lookedAt: startedAt,
     unread,
     trouble: undefined,
@@ -91,7 +91,7 @@ async function tellUnread(ringing: Ringing): Promise<void> {
 }
 
 async function tellLeads(
-  { messenger, clock, keeper, log }: RingerNeeds,
+  { messenger, clock, keeper, log }: RingerDeps,
   unread?: readonly UnreadEvent[],
 ): Promise<boolean> {
   try {

@@ -39,18 +39,18 @@ export function pictureFrom(ref: string): PictureOf | undefined {
   }
 }
 
-export function daysDrawings({ words, f, shop, now }: Telling, span: Span): readonly Drawing[] {
+export function daysDrawings({ words, figures, shop, now }: Telling, span: Span): readonly Drawing[] {
   const { zone } = shop.crew;
   const bars = timelineOf(shop, span, now);
   const timeline = timelineDrawing(bars, words, zone);
-  const axes = axesFor(f);
+  const axes = axesFor(figures);
   if (timeline === undefined) return airDrawings(airCurve(shop, span), words, zone, undefined, axes);
   return [timeline, ...airDrawings(airCurve(shop, span), words, zone, bars, axes)];
 }
 
-export function partDrawings({ words, f, shop, now }: Telling, of: Part): readonly Drawing[] {
+export function partDrawings({ words, figures, shop, now }: Telling, of: Part): readonly Drawing[] {
   const { zone } = shop.crew;
-  const axes = axesFor(f);
+  const axes = axesFor(figures);
   const cure = cureCurve(shop, of, now);
   const film = filmDrawing(filmCurve(shop, of), words, axes);
   return [...(cure === undefined ? [] : cureDrawings(cure, words, zone, axes)), ...(film === undefined ? [] : [film])];

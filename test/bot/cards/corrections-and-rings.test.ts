@@ -139,11 +139,16 @@ describe('corrections', () => {
 
 describe('wording', () => {
   const words = shipped.wordsIn('en');
-  const f = figuresFor({ profile: shipped.profileOf('en', 'metric'), units: 'metric', zone: 'UTC', now: epochMs(0) });
+  const figures = figuresFor({
+    profile: shipped.profileOf('en', 'metric'),
+    units: 'metric',
+    zone: 'UTC',
+    now: epochMs(0),
+  });
   const spread = (given: number) =>
     words.objection(
       { code: 'air-outside', breaches: [{ limit: 'leastSpreadCelsius', given, allowed: 3, by: 3 - given }] },
-      f,
+      figures,
     );
 
   it('given steel colder than the dew point, then it is below it', () => {

@@ -142,10 +142,15 @@ describe('a sentence with one thing or with many', () => {
   });
 
   it('given no usual sheet, then the line to type is Spanish', () => {
-    const f = figuresFor({ profile: shipped.profileOf('es', 'metric'), units: 'metric', zone: 'UTC', now: epochMs(0) });
+    const figures = figuresFor({
+      profile: shipped.profileOf('es', 'metric'),
+      units: 'metric',
+      zone: 'UTC',
+      now: epochMs(0),
+    });
     const asked = shipped
       .wordsIn('es')
-      .unclear({ code: 'which-sheet', known: ['taller-2k'], faults: [], invented: undefined }, f);
+      .unclear({ code: 'which-sheet', known: ['taller-2k'], faults: [], invented: undefined }, figures);
     expect(asked).toBe('¿Qué producto? Las que hay: taller-2k. Nombre una, o fije la habitual: fijar ficha taller-2k.');
   });
 

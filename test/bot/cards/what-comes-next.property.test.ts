@@ -78,10 +78,10 @@ function offeredIn(shop: Shop, now: EpochMs): readonly Offered[] {
 const crew = ['rosa', 'omar', 'kari'];
 
 /** By whoever gets furthest: a leave is a supervisor's, a brief is read by whom it exposes. */
-function pressed(t: Telling, { act, values }: Offered): readonly Decision[] {
-  const [tap] = nextTaps(t, [act]);
+function pressed(telling: Telling, { act, values }: Offered): readonly Decision[] {
+  const [tap] = nextTaps(telling, [act]);
   const line = fillLine(tap?.line ?? '', values);
-  const { shop, now } = t;
+  const { shop, now } = telling;
   const reading = readLine(line, lineContext(shop, now));
   if (reading.kind !== 'command') throw new Error(`"${line}" of ${act.id} reads as ${JSON.stringify(reading)}`);
   const { command, stance } = reading;
@@ -96,12 +96,12 @@ const asksForMore = ['which-can', 'which-sheet', 'new-part'];
 const isTaken = (decision: Decision) =>
   decision.kind === 'accepted' || (decision.kind === 'unclear' && asksForMore.includes(decision.unclear.code));
 
-function whatIsOffered(t: Telling): void {
-  const offered = offeredIn(t.shop, t.now);
+function whatIsOffered(telling: Telling): void {
+  const offered = offeredIn(telling.shop, telling.now);
   // A coat asks by which method: one of them will do.
   for (const { act } of offered) {
     const what = `${act.id} ${act.of}`;
-    const decisions = offered.flatMap((one) => (one.act === act ? pressed(t, one) : []));
+    const decisions = offered.flatMap((one) => (one.act === act ? pressed(telling, one) : []));
     if (act.against.length === 0) {
       count(`taken ${act.id}`);
       expect(decisions.some(isTaken), `${what}: ${JSON.stringify(decisions)}`).toBe(true);
@@ -155,9 +155,9 @@ const toReach = [
   ...Object.keys(shownAs).map((id) => `shown ${id}`),
 ];
 
-function whatIsShown(t: Telling): void {
-  const board = makeBoard(t);
-  const now = nowCard(t, 'omar').lines;
+function whatIsShown(telling: Telling): void {
+  const board = makeBoard(telling);
+  const now = nowCard(telling, 'omar').lines;
   const shown = (stream: string, clocks: readonly { id: ClockId }[], facts: readonly CardFact[]) => {
     for (const { id } of clocks) {
       const { fact, ring } = shownAs[id] ?? {};
@@ -176,27 +176,27 @@ function whatIsShown(t: Telling): void {
       expect(new Set(texts).size, `${stream} ${id}: ${texts.join(' | ')}`).toBeLessThan(2);
     }
   };
-  for (const batch of liveBatches(t.shop)) {
-    const status = statusOf.batch(t, batch);
-    const { facts } = standingOf(t, batch.number, batch).card;
-    shown(batchStream(batch.number), status.clocks, [...facts, ...batchFacts(t, status)]);
+  for (const batch of liveBatches(telling.shop)) {
+    const status = statusOf.batch(telling, batch);
+    const { facts } = standingOf(telling, batch.number, batch).card;
+    shown(batchStream(batch.number), status.clocks, [...facts, ...batchFacts(telling, status)]);
   }
-  for (const can of liveCans(t.shop)) {
-    const status = statusOf.can(t, can);
-    shown(canStream(can.number), status.clocks, canFacts(t, status));
+  for (const can of liveCans(telling.shop)) {
+    const status = statusOf.can(telling, can);
+    shown(canStream(can.number), status.clocks, canFacts(telling, status));
   }
-  for (const part of liveParts(t.shop)) {
-    const status = statusOf.part(t, part);
-    shown(partStream(part.name), status.clocks, partFacts(t, status));
+  for (const part of liveParts(telling.shop)) {
+    const status = statusOf.part(telling, part);
+    shown(partStream(part.name), status.clocks, partFacts(telling, status));
   }
-  for (const session of openSessions(t.shop))
-    shown(sessionStream(session.number), statusOf.session(t, session).clocks, []);
+  for (const session of openSessions(telling.shop))
+    shown(sessionStream(session.number), statusOf.session(telling, session).clocks, []);
 }
 
 function tellingOf(shop: Shop, now: EpochMs): Telling {
   return {
     words: shipped.wordsIn('en'),
-    f: figuresFor({ profile: shipped.profileOf('en', 'metric'), units: 'metric', zone: shop.crew.zone, now }),
+    figures: figuresFor({ profile: shipped.profileOf('en', 'metric'), units: 'metric', zone: shop.crew.zone, now }),
     shop,
     now,
   };
@@ -287,9 +287,9 @@ it('given a crew at random, then what is offered is taken at that moment, and ea
         for (const numbers of steps) {
           let taken = 0;
           const draw: Draw = (n) => (numbers[taken++ % stepDraws] ?? 0) % n;
-          const t = tellingOf(await shift.shop(), shift.now());
-          whatIsOffered(t);
-          whatIsShown(t);
+          const telling = tellingOf(await shift.shop(), shift.now());
+          whatIsOffered(telling);
+          whatIsShown(telling);
           await shift.wait(draw);
           if (draw(3) > 0) await pressOne(shift, draw, focus);
           else await shift.sayAnything(draw, focus);

@@ -38,10 +38,10 @@ describe('a line as it is shown', () => {
   ] as const)('given any command told in %s and %s, then what is shown reads as the command', (language, units) => {
     const tongues = language === 'fi' ? threeTongues : shipped;
     const { lineShown } = tongues.wordsIn(language, units);
-    const f = figuresFor({ profile: tongues.profileOf(language, units), units, zone, now });
+    const figures = figuresFor({ profile: tongues.profileOf(language, units), units, zone, now });
     fc.assert(
       fc.property(drawnCommand, drawnAt, drawnStance, (command, at, stance) => {
-        const line = lineShown(writeLine({ command, stance, ...(at !== undefined && { at }) }, zone), f);
+        const line = lineShown(writeLine({ command, stance, ...(at !== undefined && { at }) }, zone), figures);
         const read = readLine(line, { ...shopWith(command, zone), hearing: tongues.hearingIn(language) });
         expect(read.kind === 'command' && alike(read.command, command), line).toBe(true);
       }),
@@ -62,7 +62,7 @@ describe('a line as it is shown', () => {
     ['somebody’s own words', 'es', 'metric', 'hold a-7 "out of the oven 9.5C"', 'retener a-7 "out of the oven 9.5C"'],
     ['readings of a gauge', 'en', 'us', 'film a-7 25.4 50.8um', 'film a-7 1 2mil'],
   ] as const)('given %s, in %s with %s units, then %s is shown as %s', (_, language, units, line, shown) => {
-    const f = figuresFor({ profile: shipped.profileOf(language, units), units, zone, now });
-    expect(shipped.wordsIn(language, units).lineShown(line, f)).toBe(shown);
+    const figures = figuresFor({ profile: shipped.profileOf(language, units), units, zone, now });
+    expect(shipped.wordsIn(language, units).lineShown(line, figures)).toBe(shown);
   });
 });

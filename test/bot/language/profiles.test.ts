@@ -59,13 +59,13 @@ describe('figures', () => {
     ['es', 'us', ['2384 g (5 lb 4.1 oz)', '50 kg (110 lb 3.7 oz)', '33 °F', '2.36 mils', '0.5 pulg']],
     ['en', 'us', ['2384 g (5 lb 4.1 oz)', '50 kg (110 lb 3.7 oz)', '33 °F', '2.36 mil', '0.5 in']],
   ] as const)('given %s and %s, then decimals and units are its own', (language, units, shown) => {
-    const f = told(language, units);
+    const figures = told(language, units);
     expect([
-      f.mass(grams(2384)),
-      f.mass(grams(50_000)),
-      f.temperature(celsius(0.5)),
-      f.film(micrometres(60)),
-      f.wall(millimetres(12.7)),
+      figures.mass(grams(2384)),
+      figures.mass(grams(50_000)),
+      figures.temperature(celsius(0.5)),
+      figures.film(micrometres(60)),
+      figures.wall(millimetres(12.7)),
     ]).toEqual(shown);
   });
 
@@ -75,20 +75,20 @@ describe('figures', () => {
   });
 
   it('given less than nothing, then there is one sign for it, and nothing has none', () => {
-    const f = told('es', 'metric');
-    expect([f.temperature(celsius(-20)), f.signedPercent(-0.25), f.signedPercent(0), f.signedPercent(4.08)]).toEqual([
-      '−20 °C',
-      '−0,25 %',
-      '0 %',
-      '+4,08 %',
-    ]);
+    const figures = told('es', 'metric');
+    expect([
+      figures.temperature(celsius(-20)),
+      figures.signedPercent(-0.25),
+      figures.signedPercent(0),
+      figures.signedPercent(4.08),
+    ]).toEqual(['−20 °C', '−0,25 %', '0 %', '+4,08 %']);
   });
 
   it.each([
     ['es', 'Ane, Jon y Pedro', 'Ane e Iker'],
     ['en', 'Ane, Jon, Pedro', 'Ane, Iker'],
   ])('given people in %s, then they are told as a list', (language, three, two) => {
-    const f = told(language, 'metric');
-    expect([f.list(['Ane', 'Jon', 'Pedro']), f.list(['Ane', 'Iker'])]).toEqual([three, two]);
+    const figures = told(language, 'metric');
+    expect([figures.list(['Ane', 'Jon', 'Pedro']), figures.list(['Ane', 'Iker'])]).toEqual([three, two]);
   });
 });

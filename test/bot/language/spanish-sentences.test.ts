@@ -9,7 +9,7 @@ import { celsius, celsiusSpread, epochMs, minutes } from '../../../core/units.ts
 const spanish = shipped.wordsIn('es');
 /** A Monday. */
 const now = epochMs(Date.UTC(2026, 2, 2, 8));
-const f = figuresFor({ profile: shipped.profileOf('es', 'metric'), units: 'metric', zone: 'UTC', now });
+const figures = figuresFor({ profile: shipped.profileOf('es', 'metric'), units: 'metric', zone: 'UTC', now });
 const inHouston = figuresFor({ profile: shipped.profileOf('es', 'us'), units: 'us', zone: 'UTC', now });
 const at = (day: number, hour: number, minute: number) => epochMs(Date.UTC(2026, 2, day, hour, minute));
 
@@ -22,8 +22,8 @@ describe('Spanish sentences', () => {
     [at(3, 10, 15), 'el martes 3 a las 10:15', 'el martes 3 a las 10:15', 'el martes 3 a las 10:15 a.m.'],
     [at(3, 1, 10), 'el martes 3 a la 1:10', 'el martes 3 a la 1:10', 'el martes 3 a la 1:10 a.m.'],
   ])('given the instant %s, then its article is that of its hour', (when, atIt, the, us) => {
-    expect(atTime(f, when)).toBe(atIt);
-    expect(theTime(f, when)).toBe(the);
+    expect(atTime(figures, when)).toBe(atIt);
+    expect(theTime(figures, when)).toBe(the);
     expect(atTime(inHouston, when)).toBe(us);
   });
 
@@ -34,10 +34,10 @@ describe('Spanish sentences', () => {
   });
 
   it('given one minute is left, then the verb is in the singular', () => {
-    expect(spanish.page.left(minutes(0.4), 'up', f)).toBe('queda 1 min');
-    expect(spanish.page.left(minutes(1.9), 'down', f)).toBe('queda 1 min');
-    expect(spanish.page.left(minutes(102), 'down', f)).toBe('quedan 1 h 42 min');
-    expect(spanish.replies.stirStillWanted(minutes(1), f)).toBe('Agitación pendiente: 1 min.');
+    expect(spanish.page.left(minutes(0.4), 'up', figures)).toBe('queda 1 min');
+    expect(spanish.page.left(minutes(1.9), 'down', figures)).toBe('queda 1 min');
+    expect(spanish.page.left(minutes(102), 'down', figures)).toBe('quedan 1 h 42 min');
+    expect(spanish.replies.stirStillWanted(minutes(1), figures)).toBe('Agitación pendiente: 1 min.');
     expect(counted(1, 'anotación', 'anotaciones')).toBe('1 anotación');
     expect(spanish.records.exported(12)).toBe('Exportado: 12 anotaciones');
     expect(spanish.chat.earlierActs(1)).toContain('1 anterior,');
@@ -51,8 +51,8 @@ describe('Spanish sentences', () => {
   });
 
   it('given steel colder than the dew point, then the board says below', () => {
-    expect(spanish.page.surface(celsius(10), celsiusSpread(-2.3), f)).toBe('sustrato 10 °C, 2,3 °C por debajo');
-    expect(spanish.page.surface(celsius(19), celsiusSpread(6.7), f)).toBe('sustrato 19 °C, 6,7 °C por encima');
+    expect(spanish.page.surface(celsius(10), celsiusSpread(-2.3), figures)).toBe('sustrato 10 °C, 2,3 °C por debajo');
+    expect(spanish.page.surface(celsius(19), celsiusSpread(6.7), figures)).toBe('sustrato 19 °C, 6,7 °C por encima');
   });
 
   it('given a temperature without its scale, then it is not said to have no unit', () => {

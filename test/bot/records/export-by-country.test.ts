@@ -18,10 +18,12 @@ describe('an export as a spreadsheet', () => {
     ['es-ES', 'anotación;ocurrido;', '1201,5', 'vigente'],
     ['es-MX', 'anotación,ocurrido,', '1201.5', 'vigente'],
   ])('given a reader of %s, then its heads are "%s" and its figures "%s"', async (language, heads, figure, state) => {
-    const f = figuresFor({ profile: shipped.profileOf(language, 'metric'), units: 'metric', zone, now });
-    const text = await exportText([row], 'csv', { words: shipped.wordsIn(language), f });
+    const figures = figuresFor({ profile: shipped.profileOf(language, 'metric'), units: 'metric', zone, now });
+    const text = await exportText([row], 'csv', { words: shipped.wordsIn(language), figures });
     expect(text.slice(1)).toMatch(new RegExp(`^${heads}`));
     expect(text.split(language === 'es-ES' ? /[;\r\n]+/ : /[,\r\n]+/)).toEqual(expect.arrayContaining([figure, state]));
-    expect(await exportText([row], 'jsonl', { words: shipped.wordsIn(language), f })).toContain('"part_a_g":1201.5');
+    expect(await exportText([row], 'jsonl', { words: shipped.wordsIn(language), figures })).toContain(
+      '"part_a_g":1201.5',
+    );
   });
 });

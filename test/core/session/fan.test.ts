@@ -48,8 +48,8 @@ describe('the sums', () => {
   });
 
   it('given a face of 10 by 8 ft at 100 ft/min, then 8,000 ft3/min: area times velocity', () => {
-    const gives = fanGives({ faceSquareMetres: squareMetres(80 * 0.09290304) }, metresPerSecond(0.508));
-    expect((gives ?? 0) / 1.69901079552).toBeCloseTo(8000, 3);
+    const result = fanGives({ faceSquareMetres: squareMetres(80 * 0.09290304) }, metresPerSecond(0.508));
+    expect((result ?? 0) / 1.69901079552).toBeCloseTo(8000, 3);
   });
 });
 
@@ -90,7 +90,7 @@ describe('a fan that does not give it', () => {
   it('given no extraction, then supplied air serves for breathing and the fan is still short against fire', async () => {
     const shift = await given([...told, '09:45 fan no', '09:45 supplied yes']);
     await shift.when('09:46 spray on');
-    expect(shift.objections()).toMatchObject([{ code: 'fan-too-weak', short: [{ of: 'lel', gives: 0 }] }]);
+    expect(shift.objections()).toMatchObject([{ code: 'fan-too-weak', short: [{ of: 'lel', result: 0 }] }]);
   });
 
   it('given the supervisor and the written assessment by name, then it is lifted beforehand, and stands in the record', async () => {

@@ -12,7 +12,7 @@ export const englishChat = {
   finished: 'finished',
   takenBack: (batch: number) => `Batch ${batch}: taken back`,
   briefTakenBack: 'taken back',
-  act: (at: EpochMs, who: PersonName, what: string, f: Figures) => `${f.timeDown(at)} ${who}: ${what}`,
+  act: (at: EpochMs, who: PersonName, what: string, figures: Figures) => `${figures.timeDown(at)} ${who}: ${what}`,
   earlierActs: (count: number) => `${count} earlier, in the thread and in the record`,
   /** On the closed list of taps. */
   moreTaps: 'More…',

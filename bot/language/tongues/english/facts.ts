@@ -12,23 +12,23 @@ import { englishSessionFact } from './session-facts.ts';
 import { slotNames } from './slots.ts';
 import { englishVerbs } from './verbs.ts';
 
-export const englishFact = (fact: Fact, f: Figures): string =>
-  withNoted(isPlain(fact) ? englishVerbs[plainVerb(fact)].done : happened(fact, f), fact, f, slotNames);
+export const englishFact = (fact: Fact, figures: Figures): string =>
+  withNoted(isPlain(fact) ? englishVerbs[plainVerb(fact)].done : happened(fact, figures), fact, figures, slotNames);
 
-function happened(fact: Exclude<Fact, PlainFact>, f: Figures): string {
+function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
   switch (fact.type) {
     case 'BatchOpened':
-      return `batch ${fact.batch} opened, ${f.mass(fact.plannedGrams)} of ${fact.sheet.name}`;
+      return `batch ${fact.batch} opened, ${figures.mass(fact.plannedGrams)} of ${fact.sheet.name}`;
     case 'PartsWeighed':
-      return `weighed A ${f.mass(fact.partAGrams)}, B ${f.mass(fact.partBGrams)}`;
+      return `weighed A ${figures.mass(fact.partAGrams)}, B ${figures.mass(fact.partBGrams)}`;
     case 'PartWeighed':
-      return `weighed ${englishComponents[fact.component]} ${f.mass(fact.grams)}`;
+      return `weighed ${englishComponents[fact.component]} ${figures.mass(fact.grams)}`;
     case 'PartAdded':
-      return `added ${englishComponents[fact.component]} ${f.mass(fact.grams)}`;
+      return `added ${englishComponents[fact.component]} ${figures.mass(fact.grams)}`;
     case 'MixCaught':
-      return `caught ${f.mass(fact.grams)}`;
+      return `caught ${figures.mass(fact.grams)}`;
     case 'CanOpened':
-      return `can ${fact.can} opened: ${englishComponents[fact.component]}, lot ${fact.lot}, ${f.mass(fact.grams)}`;
+      return `can ${fact.can} opened: ${englishComponents[fact.component]}, lot ${fact.lot}, ${figures.mass(fact.grams)}`;
     case 'CanChecked':
       return `looked at by ${fact.role === 'crew' ? 'somebody of the crew' : `a ${fact.role}`}`;
     case 'CanDiscarded':
@@ -36,7 +36,7 @@ function happened(fact: Exclude<Fact, PlainFact>, f: Figures): string {
     case 'MixThickened':
       return fact.seen;
     case 'PotEmptied':
-      return fact.leftGrams === undefined ? 'pot empty' : `pot empty, ${f.mass(fact.leftGrams)} left over`;
+      return fact.leftGrams === undefined ? 'pot empty' : `pot empty, ${figures.mass(fact.leftGrams)} left over`;
     case 'JudgedAnew':
       return `judged anew by edition ${fact.edition} of the rules`;
     case 'PartReceived':
@@ -48,13 +48,15 @@ function happened(fact: Exclude<Fact, PlainFact>, f: Figures): string {
     case 'CureStarted':
       return fact.setCelsius === undefined
         ? `cure (${fact.way})`
-        : `cure (${fact.way}, ${f.temperature(fact.setCelsius)})`;
+        : `cure (${fact.way}, ${figures.temperature(fact.setCelsius)})`;
     case 'PartTemperatureRead':
-      return `${fact.on ?? 'part'} at ${f.temperature(fact.celsius)}`;
+      return `${fact.on ?? 'part'} at ${figures.temperature(fact.celsius)}`;
     case 'DoorOpened':
-      return fact.openMinutes === undefined ? 'oven door opened' : `oven door opened, ${f.minutesUp(fact.openMinutes)}`;
+      return fact.openMinutes === undefined
+        ? 'oven door opened'
+        : `oven door opened, ${figures.minutesUp(fact.openMinutes)}`;
     case 'FilmRead':
-      return `${fact.state} film ${f.list(fact.micrometres.map(f.film))}`;
+      return `${fact.state} film ${figures.list(fact.micrometres.map(figures.film))}`;
     case 'AdhesionTested':
       return `adhesion ${fact.rating}${fact.coupon === true ? ' (coupon)' : ''}`;
     case 'SolventRubbed':
@@ -62,22 +64,23 @@ function happened(fact: Exclude<Fact, PlainFact>, f: Figures): string {
     case 'PhotoFiled':
       return fact.caption === undefined ? 'picture filed' : `picture filed, ${fact.caption}`;
     case 'PartHeld':
-      return ['on hold', englishHoldReason({ ...fact, because: fact.because ?? [] }, f)]
+      return ['on hold', englishHoldReason({ ...fact, because: fact.because ?? [] }, figures)]
         .filter((text) => text !== '')
         .join(', ');
     case 'AirRead': {
-      const temperature = fact.celsius === undefined ? [] : [f.temperature(fact.celsius)];
-      const humidity = fact.relativeHumidityPercent === undefined ? [] : [f.percent(fact.relativeHumidityPercent)];
+      const temperature = fact.celsius === undefined ? [] : [figures.temperature(fact.celsius)];
+      const humidity =
+        fact.relativeHumidityPercent === undefined ? [] : [figures.percent(fact.relativeHumidityPercent)];
       return `air ${[...temperature, ...humidity].join(' ')}`;
     }
     case 'SurfaceRead':
-      return `surface ${f.temperature(fact.celsius)}`;
+      return `surface ${figures.temperature(fact.celsius)}`;
     case 'LowestRead':
-      return `lowest ${f.temperature(fact.lowestCelsius)}`;
+      return `lowest ${figures.temperature(fact.lowestCelsius)}`;
     case 'SettingChanged':
       return `set ${fact.setting.name}`;
     case 'SolventUsed': {
-      const amount = fact.amount.kind === 'mass' ? f.mass(fact.amount.grams) : f.volume(fact.amount.litres);
+      const amount = fact.amount.kind === 'mass' ? figures.mass(fact.amount.grams) : figures.volume(fact.amount.litres);
       return `used ${amount} of ${fact.material} (${fact.use})`;
     }
     case 'HashGiven':
@@ -96,11 +99,11 @@ function happened(fact: Exclude<Fact, PlainFact>, f: Figures): string {
     case 'NearMissTold':
     case 'BellTested':
     case 'QualificationDated':
-      return englishSessionFact(fact, f);
+      return englishSessionFact(fact, figures);
     case 'Rang':
       return `rang ${fact.key}`;
     case 'RingSnoozed':
-      return `put off ${fact.key} until ${timeOf(f, endingOfRing(fact.key, fact.until))}`;
+      return `put off ${fact.key} until ${timeOf(figures, endingOfRing(fact.key, fact.until))}`;
     case 'ShiftBegun':
       return 'on shift';
     case 'ShiftEnded':

@@ -33,8 +33,8 @@ const reasons: Readonly<Record<HoldingCode, string>> = {
   'rubbed-through': 'a solvent rub went through',
 };
 
-export function englishHoldReason(hold: HoldTold, f: Figures): string {
-  const readings = (hold.failed ?? []).map((reading) => englishFailed(reading, f));
+export function englishHoldReason(hold: HoldTold, figures: Figures): string {
+  const readings = (hold.failed ?? []).map((reading) => englishFailed(reading, figures));
   const codes = codesLeft(hold).map((code) => reasons[code]);
-  return f.list([...(hold.why === '' ? [] : [hold.why]), ...readings, ...codes]);
+  return figures.list([...(hold.why === '' ? [] : [hold.why]), ...readings, ...codes]);
 }

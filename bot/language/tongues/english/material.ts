@@ -10,31 +10,31 @@ import type { Figures } from '../../figures.ts';
 
 export const englishComponents: Readonly<Record<Component, string>> = { 'part-a': 'Part A', 'part-b': 'Part B' };
 
-export function englishMaterialObjection(objection: MaterialObjection, f: Figures): string {
+export function englishMaterialObjection(objection: MaterialObjection, figures: Figures): string {
   switch (objection.code) {
     case 'no-gas':
       return `${englishComponents[objection.component]} is lost once air is left over it. Have inert gas (argon or nitrogen) at hand, or use the whole can at once, and say which: gas or whole.`;
     case 'can-expired':
       return `Lot ${objection.lot} expired: its last day was ${objection.expires}. Take another can.`;
     case 'can-discarded':
-      return `Can ${objection.can} was discarded at ${f.timeDown(objection.at)}.`;
+      return `Can ${objection.can} was discarded at ${figures.timeDown(objection.at)}.`;
     case 'can-doubtful':
-      return `Can ${objection.can} stood without gas over it for ${f.minutesUp(objection.limitMinutes)} or more (in doubt since ${f.timeDown(objection.since)}). A lead looks at it and says check ${objection.can}.`;
+      return `Can ${objection.can} stood without gas over it for ${figures.minutesUp(objection.limitMinutes)} or more (in doubt since ${figures.timeDown(objection.since)}). A lead looks at it and says check ${objection.can}.`;
     case 'check-by-lead':
-      return `Whether can ${objection.can} may still be used is for a lead to look at and to say. Call one${objection.who.length === 0 ? '' : `: ${f.list(objection.who)}`}.`;
+      return `Whether can ${objection.can} may still be used is for a lead to look at and to say. Call one${objection.who.length === 0 ? '' : `: ${figures.list(objection.who)}`}.`;
     case 'more-than-can-holds':
-      return `${f.mass(objection.grams)} is more than the ${f.mass(objection.leftGrams)} left in can ${objection.can}. Check the scale, or name the second can: can ${objection.can} and its number.`;
+      return `${figures.mass(objection.grams)} is more than the ${figures.mass(objection.leftGrams)} left in can ${objection.can}. Check the scale, or name the second can: can ${objection.can} and its number.`;
     case 'can-of-other-sheet':
       return `Can ${objection.can} is of another product (${objection.sheet}).`;
     case 'part-a-not-stirred': {
       const then =
         objection.dueAt === undefined
-          ? `Stir it ${f.minutesUp(objection.wantedMinutes)} in its can and say prestir ${objection.can} when you begin.`
-          : `Its ${f.minutesUp(objection.wantedMinutes)} are over at ${f.timeUp(objection.dueAt)}.`;
+          ? `Stir it ${figures.minutesUp(objection.wantedMinutes)} in its can and say prestir ${objection.can} when you begin.`
+          : `Its ${figures.minutesUp(objection.wantedMinutes)} are over at ${figures.timeUp(objection.dueAt)}.`;
       return `Can ${objection.can} is not stirred: a settled can gives a wrong portion. ${then}`;
     }
     case 'weighed-twice':
-      return `${englishComponents[objection.component]} is in already: ${f.mass(objection.grams)} at ${f.timeDown(objection.at)}. If that figure was wrong, say amend; more of it on purpose is add.`;
+      return `${englishComponents[objection.component]} is in already: ${figures.mass(objection.grams)} at ${figures.timeDown(objection.at)}. If that figure was wrong, say amend; more of it on purpose is add.`;
     case 'b-before-a':
       return 'Part A is not in the vessel yet: A first, stirrer on, then B into A.';
     case 'adding-not-on-sheet':
@@ -42,18 +42,18 @@ export function englishMaterialObjection(objection: MaterialObjection, f: Figure
     case 'added-too-late':
       return objection.filtered
         ? 'It is filtered already: nothing more goes in. An off-ratio mix is waste; mix a new batch.'
-        : `Adding was possible until ${f.timeDown(objection.untilAt)}, by the sheet. An off-ratio mix is waste; mix a new batch.`;
+        : `Adding was possible until ${figures.timeDown(objection.untilAt)}, by the sheet. An off-ratio mix is waste; mix a new batch.`;
     case 'adding-passes-most':
-      return `With it the pot would hold ${f.mass(objection.mixedGrams)}; the sheet's most in one pot is ${f.mass(objection.mostGrams)}. An off-ratio mix is waste: ask a lead, and mix a new batch.`;
+      return `With it the pot would hold ${figures.mass(objection.mixedGrams)}; the sheet's most in one pot is ${figures.mass(objection.mostGrams)}. An off-ratio mix is waste: ask a lead, and mix a new batch.`;
     case 'vessel-too-small':
-      return `${f.volume(objection.mixedLitres)} would not leave room to stir in a vessel of ${f.volume(objection.vesselLitres)}. A new batch in a bigger one.`;
+      return `${figures.volume(objection.mixedLitres)} would not leave room to stir in a vessel of ${figures.volume(objection.vesselLitres)}. A new batch in a bigger one.`;
     case 'caught-not-filtered':
-      return `${f.mass(objection.grams)} was caught at ${f.timeDown(objection.at)} and not filtered since. Filter it and say filter.`;
+      return `${figures.mass(objection.grams)} was caught at ${figures.timeDown(objection.at)} and not filtered since. Filter it and say filter.`;
   }
 }
 
-export function englishMaterialUnclear(unclear: MaterialUnclear, f: Figures): string {
-  const named = (numbers: readonly number[]) => (numbers.length === 0 ? 'none' : f.list(numbers.map(String)));
+export function englishMaterialUnclear(unclear: MaterialUnclear, figures: Figures): string {
+  const named = (numbers: readonly number[]) => (numbers.length === 0 ? 'none' : figures.list(numbers.map(String)));
   switch (unclear.code) {
     case 'no-such-can':
       return `There is no can ${unclear.can}. Open: ${named(unclear.live)}.`;
@@ -66,7 +66,7 @@ export function englishMaterialUnclear(unclear: MaterialUnclear, f: Figures): st
       return unclear.readings
         .map(
           ({ component, grams, otherGrams, plannedGrams }) =>
-            `${englishComponents[component]}: ${f.mass(grams)} was said, ${f.mass(plannedGrams)} is planned. In another unit the scale would have shown ${f.mass(otherGrams)}. Which is it?`,
+            `${englishComponents[component]}: ${figures.mass(grams)} was said, ${figures.mass(plannedGrams)} is planned. In another unit the scale would have shown ${figures.mass(otherGrams)}. Which is it?`,
         )
         .join(' ');
   }
@@ -82,16 +82,17 @@ export const englishMaterial = {
   handling: { gas: 'gas at hand', whole: 'to be used whole' } satisfies Record<Handling, string>,
   canOpened: (can: number, component: Component, lot: string) =>
     `Can ${can}: ${englishComponents[component]}, lot ${lot}`,
-  byDensity: (sold: Litres, filled: Grams, f: Figures) =>
-    `${f.volume(sold)}, ${f.mass(filled)} by the sheet's density.`,
+  byDensity: (sold: Litres, filled: Grams, figures: Figures) =>
+    `${figures.volume(sold)}, ${figures.mass(filled)} by the sheet's density.`,
   canNumber: (can: number) => `Write ${can} on the can.`,
-  lidOffSince: (at: EpochMs, f: Figures) => `Lid off since ${f.timeDown(at)}. Gas over it, lid on, then say blanket.`,
+  lidOffSince: (at: EpochMs, figures: Figures) =>
+    `Lid off since ${figures.timeDown(at)}. Gas over it, lid on, then say blanket.`,
   wholeNow: 'To be used whole: what is left after the pour needs gas all the same.',
   lidOff: (can: number) => `Can ${can}: lid off`,
   blanketed: (can: number) => `Can ${can}: gas over it, lid on`,
   noGasNeeded: 'The sheet does not ask for gas over this one.',
   checked: (can: number) => `Can ${can}: looked at and taken`,
-  doubtfulSince: (at: EpochMs, f: Figures) => `In doubt since ${f.timeDown(at)}: too long without gas.`,
+  doubtfulSince: (at: EpochMs, figures: Figures) => `In doubt since ${figures.timeDown(at)}: too long without gas.`,
   leadChecks: (can: number) => `Nothing is poured from it until a lead has looked and says check ${can}.`,
   lidStillOff: 'The lid is still off: the minutes count again from now.',
   headspaceUnknown: 'How big the can is stands neither on the sheet nor in the record: no figure for the gas.',
@@ -101,34 +102,36 @@ export const englishMaterial = {
   discarded: (can: number) => `Can ${can}: discarded`,
   discardHeats:
     'If it has gelled or is warm it can go on heating: away from people and from whatever burns, lid loose, if it can still be moved; then stand off. Do not close it tight.',
-  preStirFirst: (minutes: Minutes, can: number, f: Figures) =>
-    `Stir it ${f.minutesUp(minutes)} in its can before a pour: prestir ${can}.`,
-  fromCan: (can: number, lot: string, left: Grams, f: Figures) => `From can ${can} (lot ${lot}): ${f.mass(left)} left.`,
+  preStirFirst: (minutes: Minutes, can: number, figures: Figures) =>
+    `Stir it ${figures.minutesUp(minutes)} in its can before a pour: prestir ${can}.`,
+  fromCan: (can: number, lot: string, left: Grams, figures: Figures) =>
+    `From can ${can} (lot ${lot}): ${figures.mass(left)} left.`,
   canEmpty: (can: number, lot: string) => `From can ${can} (lot ${lot}): empty by the record.`,
-  blanketNow: (can: number, at: EpochMs, f: Figures) => `Gas over can ${can} now: lid off since ${f.timeDown(at)}.`,
+  blanketNow: (can: number, at: EpochMs, figures: Figures) =>
+    `Gas over can ${can} now: lid off since ${figures.timeDown(at)}.`,
   noCanKnown: 'No can is on record for this: lots are not traced.',
   partIn: (batch: number, component: Component) => `Batch ${batch}: ${englishComponents[component]} is in`,
-  nextB: (exact: Grams, least: Grams, most: Grams, f: Figures) =>
-    `Next: Part B, ${f.mass(exact)} (${f.mass(least)} to ${f.mass(most)}). Its contact with A starts the clocks.`,
+  nextB: (exact: Grams, least: Grams, most: Grams, figures: Figures) =>
+    `Next: Part B, ${figures.mass(exact)} (${figures.mass(least)} to ${figures.mass(most)}). Its contact with A starts the clocks.`,
   nextA: 'Part A goes in first as a rule. The clocks start when both are in.',
-  repairAdd: (grams: number, component: Component, until: EpochMs, f: Figures) =>
-    `To bring it back: add ${f.scale(grams)} of ${englishComponents[component]}, until ${f.timeDown(until)}. Stirring starts again for the whole, pot life does not.`,
-  repairBeyondPlan: (needed: Grams, planned: Grams, f: Figures) =>
-    `To bring it back the pot would have to hold ${f.mass(needed)}, and ${f.mass(planned)} was planned: no repair. Check the scale; this mix is waste, ask a lead.`,
-  repairVesselUnknown: (needed: Litres, f: Figures) =>
-    `Nobody said how big the vessel is: look whether it holds ${f.volume(needed)}.`,
+  repairAdd: (grams: number, component: Component, until: EpochMs, figures: Figures) =>
+    `To bring it back: add ${figures.scale(grams)} of ${englishComponents[component]}, until ${figures.timeDown(until)}. Stirring starts again for the whole, pot life does not.`,
+  repairBeyondPlan: (needed: Grams, planned: Grams, figures: Figures) =>
+    `To bring it back the pot would have to hold ${figures.mass(needed)}, and ${figures.mass(planned)} was planned: no repair. Check the scale; this mix is waste, ask a lead.`,
+  repairVesselUnknown: (needed: Litres, figures: Figures) =>
+    `Nobody said how big the vessel is: look whether it holds ${figures.volume(needed)}.`,
   canStands: (can: number, component: Component, state: string) => `${can} ${englishComponents[component]}: ${state}`,
-  added: (batch: number, grams: Grams, component: Component, f: Figures) =>
-    `Batch ${batch}: ${f.mass(grams)} of ${englishComponents[component]} added`,
+  added: (batch: number, grams: Grams, component: Component, figures: Figures) =>
+    `Batch ${batch}: ${figures.mass(grams)} of ${englishComponents[component]} added`,
   stirAgain: 'Stirring starts again for the whole. Pot life runs on from first contact.',
-  uncoveredSoFar: (minutes: Minutes, f: Figures) =>
-    `Uncovered for ${f.minutesUp(minutes)} so far: air shortens a pot’s life.`,
-  caught: (batch: number, grams: Grams, f: Figures) => `Batch ${batch}: ${f.mass(grams)} caught`,
+  uncoveredSoFar: (minutes: Minutes, figures: Figures) =>
+    `Uncovered for ${figures.minutesUp(minutes)} so far: air shortens a pot’s life.`,
+  caught: (batch: number, grams: Grams, figures: Figures) => `Batch ${batch}: ${figures.mass(grams)} caught`,
   caughtFilter: 'It keeps the batch’s age and pot life. Filter it again before it is used.',
   setAsideVented: 'Left-over mix may heat and give off gas: vented, never under a tight lid, as the sheet says.',
   setAside: 'Left-over mix may heat. Set it aside as the sheet says.',
-  potLifeByMass: (percent: number, f: Figures) =>
-    `So much in one pot: the sheet gives it ${f.percent(percent)} of the usual pot life.`,
+  potLifeByMass: (percent: number, figures: Figures) =>
+    `So much in one pot: the sheet gives it ${figures.percent(percent)} of the usual pot life.`,
   potLifeBeyondMass: 'More than the sheet speaks of: its shortest pot life stands.',
   stock: 'Stock',
   noStock: (_f: Figures) => 'No can is open by the record. Say, for example, open A lot 7731 5kg exp 2026-12 gas.',
@@ -139,18 +142,19 @@ export const englishMaterial = {
     sheet: string,
     left: Grams,
     details: readonly string[],
-    f: Figures,
+    figures: Figures,
   ) =>
-    `${can} ${englishComponents[component]} ${sheet}, lot ${lot}: ${f.mass(left)}${details.length === 0 ? '' : `; ${details.join(', ')}`}`,
+    `${can} ${englishComponents[component]} ${sheet}, lot ${lot}: ${figures.mass(left)}${details.length === 0 ? '' : `; ${details.join(', ')}`}`,
   openDays: (days: number) => (days === 0 ? 'opened today' : days === 1 ? 'open 1 day' : `open ${days} days`),
   expiresIn: (days: number) =>
     days < 0 ? `expired ${-days} d ago` : days === 0 ? 'expires today' : `${days} d to expiry`,
   gas: {
-    blanketed: (at: EpochMs, f: Figures) => `gas over it since ${f.timeDown(at)}`,
-    'lid-off': (at: EpochMs, f: Figures) => `lid off since ${f.timeDown(at)}`,
-    doubtful: (at: EpochMs, f: Figures) => `in doubt since ${f.timeDown(at)}`,
+    blanketed: (at: EpochMs, figures: Figures) => `gas over it since ${figures.timeDown(at)}`,
+    'lid-off': (at: EpochMs, figures: Figures) => `lid off since ${figures.timeDown(at)}`,
+    doubtful: (at: EpochMs, figures: Figures) => `in doubt since ${figures.timeDown(at)}`,
   },
-  gasFor: (headspace: Litres, gas: Litres, f: Figures) => `headspace ${f.volume(headspace)}, gas ${f.volume(gas)}`,
+  gasFor: (headspace: Litres, gas: Litres, figures: Figures) =>
+    `headspace ${figures.volume(headspace)}, gas ${figures.volume(gas)}`,
   low: 'running low',
   morning: 'This morning',
   morningNothing: 'Nothing of the stock needs anybody.',
@@ -158,41 +162,41 @@ export const englishMaterial = {
   planBatch: (
     n: number,
     { grams, partAGrams, partBGrams }: Readonly<Record<'grams' | 'partAGrams' | 'partBGrams', Grams>>,
-    f: Figures,
-  ) => `Batch ${n}: mix ${f.mass(grams)} (A ${f.mass(partAGrams)}, B ${f.mass(partBGrams)})`,
-  planStart: (n: number, weighAt: EpochMs, readyAt: EpochMs, f: Figures) =>
-    `Batch ${n}: B into A at ${f.timeDown(weighAt)}, ready ${f.timeUp(readyAt)}`,
-  planLate: (n: number, weighAt: EpochMs, f: Figures) =>
-    `Batch ${n} should have been weighed at ${f.timeDown(weighAt)}: it will be late.`,
-  planFilmAssumed: (film: Micrometres, f: Figures) =>
-    `No film was named: the most of the sheet’s range, ${f.film(film)}.`,
-  planFilmOutside: (lowest: Micrometres, highest: Micrometres, f: Figures) =>
-    `The sheet’s film is ${f.film(lowest)} to ${f.film(highest)}.`,
+    figures: Figures,
+  ) => `Batch ${n}: mix ${figures.mass(grams)} (A ${figures.mass(partAGrams)}, B ${figures.mass(partBGrams)})`,
+  planStart: (n: number, weighAt: EpochMs, readyAt: EpochMs, figures: Figures) =>
+    `Batch ${n}: B into A at ${figures.timeDown(weighAt)}, ready ${figures.timeUp(readyAt)}`,
+  planLate: (n: number, weighAt: EpochMs, figures: Figures) =>
+    `Batch ${n} should have been weighed at ${figures.timeDown(weighAt)}: it will be late.`,
+  planFilmAssumed: (film: Micrometres, figures: Figures) =>
+    `No film was named: the most of the sheet’s range, ${figures.film(film)}.`,
+  planFilmOutside: (lowest: Micrometres, highest: Micrometres, figures: Figures) =>
+    `The sheet’s film is ${figures.film(lowest)} to ${figures.film(highest)}.`,
   planMethodNot: (method: Method) => `The sheet does not speak of ${method}.`,
-  planLoss: (efficiency: number, from: keyof typeof lossSources, f: Figures) =>
-    `${f.percent(efficiency * 100)} of what leaves the gear stays on the part (${lossSources[from]}).`,
-  planGear: (litres: Litres, f: Figures) => `${f.volume(litres)} stays in hose, gun and filter.`,
+  planLoss: (efficiency: number, from: keyof typeof lossSources, figures: Figures) =>
+    `${figures.percent(efficiency * 100)} of what leaves the gear stays on the part (${lossSources[from]}).`,
+  planGear: (litres: Litres, figures: Figures) => `${figures.volume(litres)} stays in hose, gun and filter.`,
   planNoRate: (_f: Figures) =>
     'How fast the crew coats is not known: set rate 4m2/h. Batches are counted by the sheet’s largest mix only.',
-  planByTime: (minutes: Minutes, f: Figures) =>
-    `${f.minutesDown(minutes)} of each pot’s life are left for applying, after the stir and the time to finish.`,
+  planByTime: (minutes: Minutes, figures: Figures) =>
+    `${figures.minutesDown(minutes)} of each pot’s life are left for applying, after the stir and the time to finish.`,
   planNoTime: 'No time of the pot life is left for applying at this temperature.',
-  planStockShort: (component: Component, needed: Grams, left: Grams, f: Figures) =>
-    `Not enough ${englishComponents[component]}: ${f.mass(needed)} needed, ${f.mass(left)} left in the open cans.`,
+  planStockShort: (component: Component, needed: Grams, left: Grams, figures: Figures) =>
+    `Not enough ${englishComponents[component]}: ${figures.mass(needed)} needed, ${figures.mass(left)} left in the open cans.`,
   planStockUnknown: 'No open can is on record: the stock was not compared.',
   planNoFilm: 'The sheet gives no volume solids and film: no sum can be made.',
   planNoDensities: 'The sheet gives no densities: litres cannot become grams.',
-  planNoArea: (parts: readonly PartName[], f: Figures) =>
-    `No area is known for ${f.list(parts)}. Say it: part impeller-7 0.8m2.`,
+  planNoArea: (parts: readonly PartName[], figures: Figures) =>
+    `No area is known for ${figures.list(parts)}. Say it: part impeller-7 0.8m2.`,
   planTooMuch: 'These figures are beyond what can be summed.',
   planNotRead: 'No air reading: the clocks take their cautious side.',
   planGoesBy: 'Figures go by the sheet; weigh what you use, and the next plan is better.',
-  dayCan: (can: number, component: Component, lot: string, taken: Grams, left: Grams, f: Figures) =>
-    `Can ${can} ${englishComponents[component]}, lot ${lot}: ${f.mass(taken)} taken, ${f.mass(left)} left`,
-  dayAdded: (batch: number, grams: Grams, component: Component, f: Figures) =>
-    `Batch ${batch}: ${f.mass(grams)} of ${englishComponents[component]} added to bring it back`,
-  dayUncovered: (batch: number, minutes: Minutes, f: Figures) =>
-    `Batch ${batch}: uncovered for ${f.minutesUp(minutes)}`,
-  dayYield: (batch: number, mixed: Grams, caught: Grams, left: Grams, f: Figures) =>
-    `Batch ${batch}: ${f.mass(mixed)} mixed, ${f.mass(caught)} caught and filtered again, ${f.mass(left)} left over`,
+  dayCan: (can: number, component: Component, lot: string, taken: Grams, left: Grams, figures: Figures) =>
+    `Can ${can} ${englishComponents[component]}, lot ${lot}: ${figures.mass(taken)} taken, ${figures.mass(left)} left`,
+  dayAdded: (batch: number, grams: Grams, component: Component, figures: Figures) =>
+    `Batch ${batch}: ${figures.mass(grams)} of ${englishComponents[component]} added to bring it back`,
+  dayUncovered: (batch: number, minutes: Minutes, figures: Figures) =>
+    `Batch ${batch}: uncovered for ${figures.minutesUp(minutes)}`,
+  dayYield: (batch: number, mixed: Grams, caught: Grams, left: Grams, figures: Figures) =>
+    `Batch ${batch}: ${figures.mass(mixed)} mixed, ${figures.mass(caught)} caught and filtered again, ${figures.mass(left)} left over`,
 };

@@ -31,7 +31,7 @@ export const englishNoFigure: Readonly<Record<NoFigure, string>> = {
   above: 'warmer than the sheet gives a figure for: ask the maker, or cool the room',
 };
 
-export function englishObjection(objection: Objection, f: Figures): string {
+export function englishObjection(objection: Objection, figures: Figures): string {
   switch (objection.code) {
     case 'no-brief':
     case 'brief-lapsed':
@@ -43,35 +43,36 @@ export function englishObjection(objection: Objection, f: Figures): string {
     case 'fan-too-weak':
     case 'gear-not-flushed':
     case 'rags-not-canned':
-      return englishSessionObjection(objection, f);
+      return englishSessionObjection(objection, figures);
     case 'air-needed': {
       const what = { temperature: 'The air temperature', both: 'The air' }[objection.missing];
       const old =
         objection.lastReadAt === undefined
           ? 'nobody has read it yet'
-          : `the last reading is of ${f.timeDown(objection.lastReadAt)} and serves for ${f.minutesDown(objection.limitMinutes)}`;
+          : `the last reading is of ${figures.timeDown(objection.lastReadAt)} and serves for ${figures.minutesDown(objection.limitMinutes)}`;
       return `${what} is not known: ${old}. Read it and say, for example, air 24C 48%.`;
     }
     case 'air-outside':
-      return `Outside the sheet's limits: ${f.list(objection.breaches.map((breach) => englishBreach(breach, f)))}. Wait, or change the air.`;
+      return `Outside the sheet's limits: ${figures.list(objection.breaches.map((breach) => englishBreach(breach, figures)))}. Wait, or change the air.`;
     case 'more-than-sheet-mixes':
-      return `${f.mass(objection.grams)} is more than the sheet's ${f.mass(objection.mostGrams)} in one pot. Mix less, twice.`;
+      return `${figures.mass(objection.grams)} is more than the sheet's ${figures.mass(objection.mostGrams)} in one pot. Mix less, twice.`;
     case 'already-weighed':
-      return `A and B met at ${f.timeDown(objection.at)}. To correct that weighing, say amend.`;
+      return `A and B met at ${figures.timeDown(objection.at)}. To correct that weighing, say amend.`;
     case 'not-weighed':
       return 'Nobody has said what A and B weighed. Say weigh first.';
     case 'ratio-out':
-      return `Ratio off by ${f.signedPercent(objection.errorPercent)}, the sheet allows ${f.percent(objection.tolerancePercent, 1)} either way.`;
+      return `Ratio off by ${figures.signedPercent(objection.errorPercent)}, the sheet allows ${figures.percent(objection.tolerancePercent, 1)} either way.`;
     case 'stirrer-off':
       return 'By the record the stirrer does not turn.';
     case 'already-released':
-      return `Released at ${f.timeDown(objection.at)} already.`;
+      return `Released at ${figures.timeDown(objection.at)} already.`;
     case 'already-filtered':
-      return `Filtered at ${f.timeDown(objection.at)} already.`;
+      return `Filtered at ${figures.timeDown(objection.at)} already.`;
     case 'blend-not-done': {
-      const given = `${f.minutesDown(objection.givenMinutes)} given, ${f.percent(Math.floor(objection.progress * 100))} of what the sheet asks`;
+      const given = `${figures.minutesDown(objection.givenMinutes)} given, ${figures.percent(Math.floor(objection.progress * 100))} of what the sheet asks`;
       const what = objection.way === 'stir' ? 'Stirring' : 'Induction';
-      const then = objection.dueAt === undefined ? 'Start the stirrer again.' : `Done at ${f.timeUp(objection.dueAt)}.`;
+      const then =
+        objection.dueAt === undefined ? 'Start the stirrer again.' : `Done at ${figures.timeUp(objection.dueAt)}.`;
       const why =
         objection.withoutFigure === undefined ? '' : ` No credit now: ${englishNoFigure[objection.withoutFigure]}.`;
       return `${what} is not done: ${given}.${why} ${then}`;
@@ -79,49 +80,50 @@ export function englishObjection(objection: Objection, f: Figures): string {
     case 'not-filtered':
       return 'The sheet asks for filtering before the first coat, and nobody has said filter.';
     case 'past-pot-life':
-      return `Pot life ended at ${f.timeDown(objection.endedAt)}. This mix is waste; mix a new batch.`;
+      return `Pot life ended at ${figures.timeDown(objection.endedAt)}. This mix is waste; mix a new batch.`;
     case 'pot-dead':
-      return `The mix was ${objection.seen} at ${f.timeDown(objection.at)}. It is waste whatever the clock says${potInstead(objection)}`;
+      return `The mix was ${objection.seen} at ${figures.timeDown(objection.at)}. It is waste whatever the clock says${potInstead(objection)}`;
     case 'pot-empty':
-      return `The pot was emptied at ${f.timeDown(objection.at)}.`;
+      return `The pot was emptied at ${figures.timeDown(objection.at)}.`;
     case 'method-not-on-sheet':
-      return `The sheet does not speak of ${objection.method}; it gives ${f.list(objection.methods)}.`;
+      return `The sheet does not speak of ${objection.method}; it gives ${figures.list(objection.methods)}.`;
     case 'recoat-forbidden':
-      return `The sheet forbids a coat over film that is there, cured or not: the line would never leave and the patch lets go. Last coat at ${f.timeDown(objection.coatedAt)}.`;
+      return `The sheet forbids a coat over film that is there, cured or not: the line would never leave and the patch lets go. Last coat at ${figures.timeDown(objection.coatedAt)}.`;
     case 'recoat-too-early':
-      return `The recoat window opens at ${f.timeUp(objection.opensAt)}.`;
+      return `The recoat window opens at ${figures.timeUp(objection.opensAt)}.`;
     case 'recoat-too-late':
-      return `The recoat window closed at ${f.timeDown(objection.closedAt)}. Ask what the sheet wants done to the film first.`;
+      return `The recoat window closed at ${figures.timeDown(objection.closedAt)}. Ask what the sheet wants done to the film first.`;
     case 'not-coated':
       return 'No coat is recorded on this part.';
     case 'flash-off-not-over':
-      return `Flash-off lasts until ${f.timeUp(objection.leastAt)} at the least${objection.oven ? '; in an oven a wet film blisters, and its solvent vapour is a fire hazard' : ''}.`;
+      return `Flash-off lasts until ${figures.timeUp(objection.leastAt)} at the least${objection.oven ? '; in an oven a wet film blisters, and its solvent vapour is a fire hazard' : ''}.`;
     case 'not-dry':
       return `Nobody has said that the film is dry to the touch${objection.oven ? '; in an oven a wet film blisters, and its solvent vapour is a fire hazard' : ''}. Touch, then say dry.`;
     case 'hotter-than-part-bears':
-      return `The part bears ${f.temperature(objection.highestCelsius)}, the oven is at ${f.temperature(objection.ovenCelsius)}. Cure it in the room.`;
+      return `The part bears ${figures.temperature(objection.highestCelsius)}, the oven is at ${figures.temperature(objection.ovenCelsius)}. Cure it in the room.`;
     case 'no-such-cure':
       return `The sheet gives no cure in ${objection.way === 'oven' ? 'an oven' : 'the room'}.`;
     case 'oven-outside-sheet':
-      return `The sheet's oven cure is for ${f.temperature(objection.lowest)} to ${f.temperature(objection.highest)}, not ${f.temperature(objection.setCelsius)}.`;
+      return `The sheet's oven cure is for ${figures.temperature(objection.lowest)} to ${figures.temperature(objection.highest)}, not ${figures.temperature(objection.setCelsius)}.`;
     case 'already-curing':
-      return `In cure since ${f.timeDown(objection.since)}.`;
+      return `In cure since ${figures.timeDown(objection.since)}.`;
     case 'not-curing':
       return 'This part is not in cure.';
     case 'cure-not-given': {
-      const then = objection.dueAt === undefined ? '' : ` By what is known it has it at ${f.timeUp(objection.dueAt)}.`;
-      return `The cure time is not given: ${f.percent(Math.floor(objection.progress * 100))} so far is proved.${then}`;
+      const then =
+        objection.dueAt === undefined ? '' : ` By what is known it has it at ${figures.timeUp(objection.dueAt)}.`;
+      return `The cure time is not given: ${figures.percent(Math.floor(objection.progress * 100))} so far is proved.${then}`;
     }
     case 'on-hold':
-      return `On hold: ${englishHoldReason(objection, f)}. A lead releases it with permit and a reason.`;
+      return `On hold: ${englishHoldReason(objection, figures)}. A lead releases it with permit and a reason.`;
     case 'film-drying':
     case 'dip-once':
     case 'surface-life-over':
-      return englishFilmObjection(objection, f);
+      return englishFilmObjection(objection, figures);
     case 'film-outside':
     case 'adhesion-failed':
     case 'rubbed-through':
-      return englishReadingObjection(objection, f);
+      return englishReadingObjection(objection, figures);
     case 'no-gas':
     case 'can-expired':
     case 'can-discarded':
@@ -137,7 +139,7 @@ export function englishObjection(objection: Objection, f: Figures): string {
     case 'adding-passes-most':
     case 'vessel-too-small':
     case 'caught-not-filtered':
-      return englishMaterialObjection(objection, f);
+      return englishMaterialObjection(objection, figures);
   }
 }
 
@@ -153,11 +155,11 @@ function potInstead({ seen, batch }: Extract<Objection, { code: 'pot-dead' }>): 
   }
 }
 
-function englishBreach(breach: Breach, f: Figures): string {
+function englishBreach(breach: Breach, figures: Figures): string {
   const { given, allowed } = breach;
   const read = (show: (value: number) => string) => (given === 'not-read' ? 'not read' : show(given));
-  const temperature = (value: number) => f.temperature(celsius(value));
-  const spread = (value: number) => f.spread(celsiusSpread(value));
+  const temperature = (value: number) => figures.temperature(celsius(value));
+  const spread = (value: number) => figures.spread(celsiusSpread(value));
   switch (breach.limit) {
     case 'lowestAirCelsius':
       return `air ${read(temperature)}, at least ${temperature(allowed)}`;
@@ -168,23 +170,23 @@ function englishBreach(breach: Breach, f: Figures): string {
     case 'highestSurfaceCelsius':
       return `steel ${read(temperature)}, at most ${temperature(allowed)}`;
     case 'lowestHumidityPercent':
-      return `humidity ${read(f.percent)}, at least ${f.percent(allowed)}`;
+      return `humidity ${read(figures.percent)}, at least ${figures.percent(allowed)}`;
     case 'highestHumidityPercent':
-      return `humidity ${read(f.percent)}, at most ${f.percent(allowed)}`;
+      return `humidity ${read(figures.percent)}, at most ${figures.percent(allowed)}`;
     case 'leastSpreadCelsius':
       return `steel ${given === 'not-read' ? 'not read' : `${spread(Math.abs(given))} ${given < 0 ? 'below' : 'above'} the dew point`}, at least ${spread(allowed)} above it`;
   }
 }
 
-const named = (names: readonly (string | number)[], f: Figures, none: string): string =>
-  names.length === 0 ? none : f.list(names.map(String));
+const named = (names: readonly (string | number)[], figures: Figures, none: string): string =>
+  names.length === 0 ? none : figures.list(names.map(String));
 
-export function englishUnclear(unclear: Unclear, f: Figures): string {
+export function englishUnclear(unclear: Unclear, figures: Figures): string {
   switch (unclear.code) {
     case 'no-such-session':
     case 'which-session':
     case 'not-exposed':
-      return englishSessionUnclear(unclear, f);
+      return englishSessionUnclear(unclear, figures);
     case 'no-such-person':
     case 'may-not-settle':
     case 'may-not-judge':
@@ -192,36 +194,36 @@ export function englishUnclear(unclear: Unclear, f: Figures): string {
     case 'nothing-to-take-over':
     case 'not-snoozed':
     case 'which-load':
-      return englishCrewUnclear(unclear, f);
+      return englishCrewUnclear(unclear, figures);
     case 'no-such-can':
     case 'which-can':
     case 'can-not-wanted':
     case 'other-unit':
-      return englishMaterialUnclear(unclear, f);
+      return englishMaterialUnclear(unclear, figures);
     case 'no-such-batch':
-      return `There is no batch ${unclear.batch}. Live: ${named(unclear.live, f, 'none; start one with mix 2.4kg')}.`;
+      return `There is no batch ${unclear.batch}. Live: ${named(unclear.live, figures, 'none; start one with mix 2.4kg')}.`;
     case 'which-batch':
       return unclear.live.length === 0
         ? 'No batch is live. Start one with mix 2.4kg.'
-        : `Which batch? Live: ${named(unclear.live, f, '')}.`;
+        : `Which batch? Live: ${named(unclear.live, figures, '')}.`;
     case 'no-such-part':
-      return `There is no part ${unclear.part}. Known: ${named(unclear.live, f, 'none yet')}.`;
+      return `There is no part ${unclear.part}. Known: ${named(unclear.live, figures, 'none yet')}.`;
     case 'which-part':
-      return `Which part? Known: ${named(unclear.live, f, 'none yet')}.`;
+      return `Which part? Known: ${named(unclear.live, figures, 'none yet')}.`;
     case 'new-part': {
       const names = named(
         unclear.unknown.map(({ part }) => part),
-        f,
+        figures,
         '',
       );
       const near = [...new Set(unclear.unknown.flatMap((each) => each.near))];
       const [are, what] = unclear.unknown.length > 1 ? ['are', 'Are they new parts?'] : ['is', 'Is it a new part?'];
       return near.length === 0
         ? `${names} ${are} not known here. ${what}`
-        : `${names} ${are} not known here. Near: ${named(near, f, '')}. Which is meant?`;
+        : `${names} ${are} not known here. Near: ${named(near, figures, '')}. Which is meant?`;
     }
     case 'no-such-sheet':
-      return `There is no sheet ${unclear.sheet}. Sheets: ${named(unclear.known, f, 'none')}.`;
+      return `There is no sheet ${unclear.sheet}. Sheets: ${named(unclear.known, figures, 'none')}.`;
     case 'sheet-faulty':
       return `The sheet ${unclear.sheet} has faults and starts no mix until they are mended: ${faultsTold(unclear.faults)}.`;
     case 'which-sheet': {
@@ -232,25 +234,25 @@ export function englishUnclear(unclear: Unclear, f: Figures): string {
           : `${unclear.invented} is an invented product, and never the usual one beside the shop's own. `;
       return unclear.known.length === 0
         ? `${invented}None of the shop's own sheets can be read, and no other stands in for them.${faults}`
-        : `${invented}Which product? Sheets: ${named(unclear.known, f, '')}. Name one, or make one the usual: set sheet ${unclear.known[0]}.${faults}`;
+        : `${invented}Which product? Sheets: ${named(unclear.known, figures, '')}. Name one, or make one the usual: set sheet ${unclear.known[0]}.${faults}`;
     }
     case 'no-densities':
       return `The sheet ${unclear.sheet} gives no densities, so litres cannot become grams. Say it in kg.`;
     case 'in-the-future':
-      return `${f.timeDown(unclear.at)} is still to come; it is ${f.timeDown(unclear.now)}.`;
+      return `${figures.timeDown(unclear.at)} is still to come; it is ${figures.timeDown(unclear.now)}.`;
     case 'may-not-permit': {
       const whose = { crew: 'anybody', lead: 'a lead or supervisor', supervisor: 'a supervisor', nobody: 'nobody' }[
         unclear.wanted
       ];
-      const who = unclear.wanted === 'nobody' ? ' beforehand' : `: ${f.list(unclear.who)}`;
-      return `That may be lifted by ${whose}${who}. ${englishObjection(unclear.because, f)}`;
+      const who = unclear.wanted === 'nobody' ? ' beforehand' : `: ${figures.list(unclear.who)}`;
+      return `That may be lifted by ${whose}${who}. ${englishObjection(unclear.because, figures)}`;
     }
     case 'nothing-to-undo':
     case 'undo-too-late':
     case 'undo-not-last':
     case 'undo-rests':
     case 'undo-asks':
-      return englishUndoUnclear(unclear, f);
+      return englishUndoUnclear(unclear, figures);
     case 'nothing-to-amend':
       return 'There is no such entry to amend.';
     case 'nothing-changed':
@@ -263,10 +265,10 @@ export function englishUnclear(unclear: Unclear, f: Figures): string {
 }
 
 /** How a dose was held back, for the cards that show one. */
-export function englishHeldBack(without: Readonly<Record<NoFigure, Minutes>>, f: Figures): readonly string[] {
+export function englishHeldBack(without: Readonly<Record<NoFigure, Minutes>>, figures: Figures): readonly string[] {
   return (['unknown', 'below', 'above'] as const)
     .filter((why) => without[why] >= 1)
-    .map((why) => `${f.minutesDown(without[why])} without a figure: ${englishNoFigure[why]}.`);
+    .map((why) => `${figures.minutesDown(without[why])} without a figure: ${englishNoFigure[why]}.`);
 }
 
 const faultsTold = (faults: readonly SheetFault[]): string =>

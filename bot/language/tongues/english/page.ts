@@ -40,21 +40,22 @@ export const englishPage = {
     'lid-off': 'Without gas',
     surface: 'Coat before',
   },
-  left: (minutes: Minutes, to: Rounding, f: Figures) =>
-    `${to === 'up' ? f.minutesUp(minutes) : f.minutesDown(minutes)} left`,
-  overFor: (minutes: Minutes, f: Figures) => `over for ${f.minutesDown(minutes)}`,
+  left: (minutes: Minutes, to: Rounding, figures: Figures) =>
+    `${to === 'up' ? figures.minutesUp(minutes) : figures.minutesDown(minutes)} left`,
+  overFor: (minutes: Minutes, figures: Figures) => `over for ${figures.minutesDown(minutes)}`,
   given: 'given',
   stands: 'stands still',
   noFigureNow: 'no credit now',
-  inTime: (minutes: Minutes, f: Figures) => `in ${f.minutesDown(minutes)}`,
-  lateFor: (minutes: Minutes, f: Figures) => `${f.minutesDown(minutes)} ago`,
+  inTime: (minutes: Minutes, figures: Figures) => `in ${figures.minutesDown(minutes)}`,
+  lateFor: (minutes: Minutes, figures: Figures) => `${figures.minutesDown(minutes)} ago`,
   dueNow: 'now',
-  airRead: (at: EpochMs, age: Minutes, f: Figures) => `read ${f.timeDown(at)}, ${f.minutesUp(age)} ago`,
+  airRead: (at: EpochMs, age: Minutes, figures: Figures) =>
+    `read ${figures.timeDown(at)}, ${figures.minutesUp(age)} ago`,
   airTooOld: 'too old: read it again',
   airNever: 'Nobody has read the air yet',
-  dewPoint: (celsius: Celsius, f: Figures) => `dew point ${f.temperature(celsius)}`,
-  surface: (celsius: Celsius, spread: CelsiusSpread, f: Figures) =>
-    `steel ${f.temperature(celsius)}, ${f.spread(celsiusSpread(Math.abs(spread)))} ${spread < 0 ? 'below' : 'above'} it`,
+  dewPoint: (celsius: Celsius, figures: Figures) => `dew point ${figures.temperature(celsius)}`,
+  surface: (celsius: Celsius, spread: CelsiusSpread, figures: Figures) =>
+    `steel ${figures.temperature(celsius)}, ${figures.spread(celsiusSpread(Math.abs(spread)))} ${spread < 0 ? 'below' : 'above'} it`,
   sections: { rings: 'Rings next', running: 'Running' },
   nothingRuns: 'No batch is open, and no part is waiting.',
   /** Of a list that does not fit. */

@@ -67,16 +67,16 @@ export const englishParts = {
   several: (count: number) => `${count} parts: noted`,
   detail: (part: PartName, known: readonly string[]) =>
     `${part}: ${known.length === 0 ? 'nothing said of it yet' : known.join(', ')}`,
-  bears: (celsius: Celsius, f: Figures) => `bears ${f.temperature(celsius)}`,
-  unknownDetails: (parts: readonly PartName[], what: readonly DetailAsked[], f: Figures) =>
-    `Not known of ${f.list(parts)}: ${f.list(what.map((each) => details[each]))}.`,
+  bears: (celsius: Celsius, figures: Figures) => `bears ${figures.temperature(celsius)}`,
+  unknownDetails: (parts: readonly PartName[], what: readonly DetailAsked[], figures: Figures) =>
+    `Not known of ${figures.list(parts)}: ${figures.list(what.map((each) => details[each]))}.`,
   prepared: (part: PartName, grade: SurfaceGrade) => `${part}: prepared, ${grades[grade]}`,
-  noSurfaceLife: (sheets: readonly string[], f: Figures) =>
-    `${f.list(sheets)} gives no life of a prepared surface: coat it soon, and ask what the job allows.`,
+  noSurfaceLife: (sheets: readonly string[], figures: Figures) =>
+    `${figures.list(sheets)} gives no life of a prepared surface: coat it soon, and ask what the job allows.`,
   surfaceLifeOf: (sheet: string) => `Its life is by the sheet of ${sheet}.`,
   surfaceRead: (part: string) => `${part}: surface`,
-  surfaceNotRead: (parts: readonly PartName[], f: Figures) =>
-    `Nobody has read the surface of ${f.list(parts)}: its distance from the dew point is not known.`,
+  surfaceNotRead: (parts: readonly PartName[], figures: Figures) =>
+    `Nobody has read the surface of ${figures.list(parts)}: its distance from the dew point is not known.`,
   surfaceOfPlace: (parts: string) => `Of ${parts} nobody has read the surface; that of the place stands in.`,
   readSurfaces: (_f: Figures) => 'Before each coat read the steel itself: surface impeller-7 19C.',
   spreadNeeds: 'Without the air of the room there is no dew point to compare it with.',
@@ -98,21 +98,21 @@ export const englishParts = {
   touchedUp: (part: string, method: Method, batch: number, pass: number) =>
     `${part}: pass ${pass} of the same coat (${method}, batch ${batch})`,
   noOpenTime: 'The sheet gives no open time: do not touch up.',
-  estimate: (celsius: Celsius, start: HeatUp['start'], transfer: number, f: Figures) =>
-    `Estimate, not measured: from ${starts[start]} in an oven of ${f.temperature(celsius)}, wall heated on both faces, ${transfer} W/(m² K) from memory, no source. Read the part.`,
+  estimate: (celsius: Celsius, start: HeatUp['start'], transfer: number, figures: Figures) =>
+    `Estimate, not measured: from ${starts[start]} in an oven of ${figures.temperature(celsius)}, wall heated on both faces, ${transfer} W/(m² K) from memory, no source. Read the part.`,
   noEstimate: 'Not measured: that time only counts from when it went in. Read the part itself and say temp.',
   notMeasured: (label: string) => `${label}, estimate, not measured`,
-  askAt: (at: EpochMs, f: Figures) => `Read it at about ${f.timeUp(at)}.`,
-  doors: (count: number, minutes: Minutes | undefined, f: Figures) =>
-    `Door opened ${count === 1 ? 'once' : `${count} times`}${minutes === undefined ? '' : `, ${f.minutesUp(minutes)} in all`}: read the part again.`,
+  askAt: (at: EpochMs, figures: Figures) => `Read it at about ${figures.timeUp(at)}.`,
+  doors: (count: number, minutes: Minutes | undefined, figures: Figures) =>
+    `Door opened ${count === 1 ? 'once' : `${count} times`}${minutes === undefined ? '' : `, ${figures.minutesUp(minutes)} in all`}: read the part again.`,
   cureNotProved: 'Its cure time is not proved by any reading: not given, and not released.',
   doorOpened: (parts: string) => `${parts}: door opened`,
-  readOn: (part: PartName, others: readonly PartName[], f: Figures) =>
-    `Read on ${part}, which warms last; it counts for ${f.list(others)} too. Say the part's name for a reading of its own.`,
-  humidityOutside: (minutes: Minutes, lowest: number, highest: number, f: Figures) =>
-    `${f.minutesDown(minutes)} without credit: humidity outside the sheet's ${f.percent(lowest)} to ${f.percent(highest)}.`,
-  humidityUnknown: (minutes: Minutes, f: Figures) =>
-    `${f.minutesDown(minutes)} without credit: nobody read the humidity.`,
+  readOn: (part: PartName, others: readonly PartName[], figures: Figures) =>
+    `Read on ${part}, which warms last; it counts for ${figures.list(others)} too. Say the part's name for a reading of its own.`,
+  humidityOutside: (minutes: Minutes, lowest: number, highest: number, figures: Figures) =>
+    `${figures.minutesDown(minutes)} without credit: humidity outside the sheet's ${figures.percent(lowest)} to ${figures.percent(highest)}.`,
+  humidityUnknown: (minutes: Minutes, figures: Figures) =>
+    `${figures.minutesDown(minutes)} without credit: nobody read the humidity.`,
   nightHumidity: "The night's humidity was not read: taken as the readings before and after it.",
   adhesion: (part: string, rating: string) => `${part}: adhesion ${rating}`,
   adhesionScale: (rating: string): string =>
@@ -123,13 +123,13 @@ export const englishParts = {
   rubMeaning: 'A film that withstands a solvent rub is not by that alone fully cured.',
   coupon: 'On a witness coupon, not on the part.',
   deviationsOn: (count: number) => `${count} deviation${count === 1 ? ' stands' : 's stand'} on it:`,
-  deviation: (at: EpochMs, who: PersonName, what: string, permitted: string | undefined, f: Figures) =>
-    `! ${f.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (lifted beforehand: ${permitted})`}`,
+  deviation: (at: EpochMs, who: PersonName, what: string, permitted: string | undefined, figures: Figures) =>
+    `! ${figures.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (lifted beforehand: ${permitted})`}`,
   filmNotRead: 'Nobody has read its dry film.',
   film: englishFilm,
   onShift: (who: string) => `${who}: on shift`,
   offShift: (who: string) => `${who}: off shift`,
-  nowOn: (names: readonly PersonName[], f: Figures) => `On shift: ${f.list(names)}.`,
+  nowOn: (names: readonly PersonName[], figures: Figures) => `On shift: ${figures.list(names)}.`,
   nobodyOn: 'Nobody has said that they are on shift.',
   stillRings: (count: number) =>
     `${count === 1 ? 'One bell still rings' : `${count} bells still ring`} for you. Hand over: handover NAME.`,
@@ -141,43 +141,44 @@ export const englishParts = {
   takenOver: (who: string, from: string) => `${who} has taken over from ${from}`,
   nothingAlive: 'Nothing is alive.',
   snoozed: (ring: string) => `Put off: ${ring}`,
-  snoozedUntil: (ending: Ending, who: PersonName, f: Figures) => `Rings again at ${timeOf(f, ending)}, for ${who}.`,
+  snoozedUntil: (ending: Ending, who: PersonName, figures: Figures) =>
+    `Rings again at ${timeOf(figures, ending)}, for ${who}.`,
   ringPutOff: (ring: number) => `Ring ${ring}: it had been put off.`,
   lifted: (who: string, role: string, why: string, reason: string) =>
     `! Lifted beforehand by ${who} (${role}): ${why}. ${reason}`,
   roles: { crew: 'crew', lead: 'lead', supervisor: 'supervisor' },
-  curesMorning: (part: PartName, ending: Ending | undefined, f: Figures) =>
-    `${part}: in cure, rings at ${ending === undefined ? '?' : timeOf(f, ending)}`,
+  curesMorning: (part: PartName, ending: Ending | undefined, figures: Figures) =>
+    `${part}: in cure, rings at ${ending === undefined ? '?' : timeOf(figures, ending)}`,
   askNight: (_f: Figures) => 'Say the lowest of the night: night 16C.',
 };
 
-export function englishFilmObjection(objection: FilmObjection, f: Figures): string {
+export function englishFilmObjection(objection: FilmObjection, figures: Figures): string {
   switch (objection.code) {
     case 'film-drying': {
       const since =
         objection.openUntil === undefined
           ? 'the sheet gives no open time'
-          : `by the sheet it took another pass until ${f.timeDown(objection.openUntil)}`;
+          : `by the sheet it took another pass until ${figures.timeDown(objection.openUntil)}`;
       const dry = objection.saidDry ? 'It was said dry. ' : '';
       return `${dry}The film has begun to dry: ${since}. A patch on it never blends in and lets go. Leave it, and hold the part if it needs mending.`;
     }
     case 'dip-once':
-      return `Dip once only: it was coated at ${f.timeDown(objection.coatedAt)}.`;
+      return `Dip once only: it was coated at ${figures.timeDown(objection.coatedAt)}.`;
     case 'surface-life-over':
-      return `Prepared at ${f.timeDown(objection.preparedAt)}; by the sheet that served until ${f.timeDown(objection.endedAt)}. Prepare it again.`;
+      return `Prepared at ${figures.timeDown(objection.preparedAt)}; by the sheet that served until ${figures.timeDown(objection.endedAt)}. Prepare it again.`;
   }
 }
 
-export function englishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figures): string {
+export function englishCrewUnclear(unclear: CrewUnclear | LoadUnclear, figures: Figures): string {
   switch (unclear.code) {
     case 'no-such-person':
-      return `There is no ${unclear.person} in the crew. People: ${f.list(unclear.known)}.`;
+      return `There is no ${unclear.person} in the crew. People: ${figures.list(unclear.known)}.`;
     case 'may-not-settle': {
       const whose = { crew: 'the crew', lead: 'a lead', supervisor: 'a supervisor' }[unclear.wanted];
-      return `That is for ${whose} to set: ${f.list(unclear.who)}.`;
+      return `That is for ${whose} to set: ${figures.list(unclear.who)}.`;
     }
     case 'may-not-judge':
-      return `A batch is judged anew by a ${unclear.wanted === 'supervisor' ? 'supervisor' : 'lead'}: ${f.list(unclear.who)}.`;
+      return `A batch is judged anew by a ${unclear.wanted === 'supervisor' ? 'supervisor' : 'lead'}: ${figures.list(unclear.who)}.`;
     case 'handover-to-self':
       return 'That is you. Name who takes over.';
     case 'nothing-to-take-over':
@@ -189,20 +190,20 @@ export function englishCrewUnclear(unclear: CrewUnclear | LoadUnclear, f: Figure
     case 'which-load':
       return unclear.loads.length === 0
         ? 'Nothing is in the oven. Name the part.'
-        : `Which load? In the oven: ${unclear.loads.map((load) => f.list(load)).join('; ')}.`;
+        : `Which load? In the oven: ${unclear.loads.map((load) => figures.list(load)).join('; ')}.`;
   }
 }
 
 /** How the dry film stands by its rule, named. */
-export function englishFilm(finding: FilmFinding, f: Figures): string {
-  const rule = finding.is === 'no-rule' ? '' : ruleNamed(finding.rule, f);
+export function englishFilm(finding: FilmFinding, figures: Figures): string {
+  const rule = finding.is === 'no-rule' ? '' : ruleNamed(finding.rule, figures);
   switch (finding.is) {
     case 'no-rule':
       return 'The sheet gives no rule for its dry film: these are figures, and nothing is accepted by them.';
     case 'within':
       return `Within the rule: ${rule}.`;
     case 'outside':
-      return `Outside the rule: ${rule}. ${finding.findings.map((each) => `${each.what.replaceAll('-', ' ')}: ${f.film(each.measured)}, limit ${f.film(each.limit)}`).join('; ')}.`;
+      return `Outside the rule: ${rule}. ${finding.findings.map((each) => `${each.what.replaceAll('-', ' ')}: ${figures.film(each.measured)}, limit ${figures.film(each.limit)}`).join('; ')}.`;
     case 'cannot-tell':
       return `Neither within nor outside for certain: ${rule}. With what the gauge may be off by it can lie on either side.`;
     case 'too-few':
@@ -214,10 +215,10 @@ export function englishFilm(finding: FilmFinding, f: Figures): string {
   }
 }
 
-function ruleNamed(rule: FilmRuleNamed, f: Figures): string {
+function ruleNamed(rule: FilmRuleNamed, figures: Figures): string {
   switch (rule.by) {
     case 'own':
-      return `the sheet's own, ${f.film(rule.least)} to ${f.film(rule.most)}, ${rule.readings} readings`;
+      return `the sheet's own, ${figures.film(rule.least)} to ${figures.film(rule.most)}, ${rule.readings} readings`;
     case 'iso-19840':
       return 'ISO 19840';
     case 'pa-2':

@@ -7,10 +7,10 @@ import { englishFilm } from './parts.ts';
 
 const onCoupon = ({ coupon }: { readonly coupon?: true | undefined }) => (coupon === true ? ', on its coupon' : '');
 
-export function englishFailed(reading: FailedReading, f: Figures): string {
+export function englishFailed(reading: FailedReading, figures: Figures): string {
   switch (reading.of) {
     case 'film':
-      return `dry film ${f.list(reading.micrometres.map((film) => f.film(film)))} outside its rule`;
+      return `dry film ${figures.list(reading.micrometres.map((film) => figures.film(film)))} outside its rule`;
     case 'adhesion':
       return `adhesion ${reading.rating}${onCoupon(reading)}`;
     case 'rub':
@@ -18,10 +18,10 @@ export function englishFailed(reading: FailedReading, f: Figures): string {
   }
 }
 
-export function englishReadingObjection(objection: ReadingObjection, f: Figures): string {
+export function englishReadingObjection(objection: ReadingObjection, figures: Figures): string {
   switch (objection.code) {
     case 'film-outside':
-      return englishFilm(objection.finding, f);
+      return englishFilm(objection.finding, figures);
     case 'adhesion-failed':
       return `Adhesion ${objection.rating} fails: 3B or better passes, by ISO 2409 2 or better (common practice, no source).`;
     case 'rubbed-through':

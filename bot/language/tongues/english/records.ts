@@ -243,7 +243,7 @@ export const englishRecords = {
     notReleased: 'Not released.',
     held: (why: string) => `On hold${why === '' ? '' : `: ${why}`}.`,
     recordEnd: (seq: number, hash: string) => `Record up to event ${seq}, SHA-256 ${hash}`,
-    printed: (crew: string, at: EpochMs, f: Figures) => `${crew}, printed ${f.iso(at)}`,
+    printed: (crew: string, at: EpochMs, figures: Figures) => `${crew}, printed ${figures.iso(at)}`,
     page: (number: number, of: number) => `${number} / ${of}`,
   },
 };

@@ -36,15 +36,16 @@ export const englishReplies = {
   inventedSheet: 'An invented product, for practice only.',
   noAirKnown: 'No air reading: the clocks take their cautious side until there is one.',
   weighed: (batch: number) => `Batch ${batch}: A and B together, clocks run`,
-  ratioOut: (error: number | undefined, tolerance: number, f: Figures) =>
-    `Ratio off by ${error === undefined ? '?' : f.signedPercent(error)}, the sheet allows ${f.percent(tolerance, 1)} either way. Marked as a deviation.`,
-  ratioWithin: (tolerance: number, f: Figures) => `Within the sheet's ${f.percent(tolerance, 1)}.`,
-  notThePlan: (said: Grams, planned: Grams, f: Figures) =>
-    `${f.mass(said)} in all, ${f.mass(planned)} was planned. Check the scale and its unit.`,
-  countsSince: (at: EpochMs, f: Figures) => `Counts since ${f.timeDown(at)}. Later typed than poured? Move it.`,
+  ratioOut: (error: number | undefined, tolerance: number, figures: Figures) =>
+    `Ratio off by ${error === undefined ? '?' : figures.signedPercent(error)}, the sheet allows ${figures.percent(tolerance, 1)} either way. Marked as a deviation.`,
+  ratioWithin: (tolerance: number, figures: Figures) => `Within the sheet's ${figures.percent(tolerance, 1)}.`,
+  notThePlan: (said: Grams, planned: Grams, figures: Figures) =>
+    `${figures.mass(said)} in all, ${figures.mass(planned)} was planned. Check the scale and its unit.`,
+  countsSince: (at: EpochMs, figures: Figures) =>
+    `Counts since ${figures.timeDown(at)}. Later typed than poured? Move it.`,
   potLifeFromContact: 'Pot life runs from first contact, stirring included.',
   stirGivenEnough: 'The stir time is given. Next: filter.',
-  stirStillWanted: (minutes: Minutes, f: Figures) => `${f.minutesUp(minutes)} of stirring still wanted.`,
+  stirStillWanted: (minutes: Minutes, figures: Figures) => `${figures.minutesUp(minutes)} of stirring still wanted.`,
   filtered: (batch: number) => `Batch ${batch}: filtered, in use`,
   sayCoat: (batch: number) => `Say each coat when it ends: coat impeller-7 ${batch} spray.`,
   thick: (batch: number, seen: 'thick' | 'gelled') => `Batch ${batch}: ${seen}, pot life over`,
@@ -70,15 +71,16 @@ export const englishReplies = {
   newPart: (part: string) => `${part} is new here: nothing is known of its metal, wall or the heat it bears.`,
   flashing: 'Flash-off runs. Touch it when its least time is over, then say dry.',
   dry: (part: string) => `${part}: dry to the touch`,
-  dryEarly: (at: EpochMs, f: Figures) => `The least flash-off time runs until ${f.timeUp(at)}; the cure waits for it.`,
+  dryEarly: (at: EpochMs, figures: Figures) =>
+    `The least flash-off time runs until ${figures.timeUp(at)}; the cure waits for it.`,
   nextCure: 'Next: cure.',
   curing: (part: string, way: 'oven' | 'room') => `${part}: in cure (${way === 'oven' ? 'oven' : 'room'})`,
-  ovenClock: (celsius: Celsius, f: Figures) =>
-    `Its time begins when a reading on the part itself reaches ${f.temperature(celsius)}. Say temp when you have one.`,
+  ovenClock: (celsius: Celsius, figures: Figures) =>
+    `Its time begins when a reading on the part itself reaches ${figures.temperature(celsius)}. Say temp when you have one.`,
   roomClock: 'A night that nobody reads earns nothing until somebody says its lowest: night 16C.',
   partRead: (part: string) => `${part}: temperature read`,
-  notYetAtTemperature: (celsius: Celsius, f: Figures) =>
-    `Below ${f.temperature(celsius)}: its cure time does not run yet.`,
+  notYetAtTemperature: (celsius: Celsius, figures: Figures) =>
+    `Below ${figures.temperature(celsius)}: its cure time does not run yet.`,
   wetInOven: 'A wet film in an oven: blisters, and solvent vapour that can burn.',
   cureTimeGiven: 'Cure time given. That is not released.',
   takenOut: (part: string) => `${part}: out`,
@@ -90,8 +92,10 @@ export const englishReplies = {
   airRead: (place: string) => `Air, ${place}`,
   surfaceRead: (place: string) => `Surface, ${place}`,
   nightRead: (place: string) => `Lowest since the last reading, ${place}`,
-  batchMoves: (batch: number, at: EpochMs, f: Figures) => `Batch ${batch}: stirring done at ${f.timeUp(at)}.`,
-  batchPotEnds: (batch: number, at: EpochMs, f: Figures) => `Batch ${batch}: pot life ends at ${f.timeDown(at)}.`,
+  batchMoves: (batch: number, at: EpochMs, figures: Figures) =>
+    `Batch ${batch}: stirring done at ${figures.timeUp(at)}.`,
+  batchPotEnds: (batch: number, at: EpochMs, figures: Figures) =>
+    `Batch ${batch}: pot life ends at ${figures.timeDown(at)}.`,
   noFigure: 'The sheet gives no figure here:',
   heard: 'Heard',
   heardKey: (ring: string, by: PersonName) => `${ring}: ${by}`,
@@ -109,15 +113,15 @@ export const englishReplies = {
   judgedAnew: (batch: number, edition: number) => `Batch ${batch}: judged anew by edition ${edition} of the rules`,
   judgedTheSame: 'Nothing is marked that was not marked before.',
   nothingReopened: 'Nothing else is reopened: no hold, no bell, no release.',
-  stirPastPot: (at: EpochMs, f: Figures) =>
-    `By this the pot dies before it is stirred enough: finish by ${f.timeDown(at)}. Warm the room, or mix anew.`,
+  stirPastPot: (at: EpochMs, figures: Figures) =>
+    `By this the pot dies before it is stirred enough: finish by ${figures.timeDown(at)}. Warm the room, or mix anew.`,
   humidityNotRead: 'Humidity not read: it is not checked against the sheet.',
   potOver: 'pot life over, to be emptied',
   recordedDespite: (reason: string) => `Recorded, marked as a deviation: ${reason}`,
-  happenedAt: (at: EpochMs, late: Minutes, f: Figures) =>
-    `Happened at ${f.timeDown(at)}, written ${f.minutesUp(late)} later.`,
-  askedBy: (sources: readonly RuleSource[], f: Figures) =>
-    `Asked by ${f.list(sources.map((source) => englishRuleSources[source]))}.`,
+  happenedAt: (at: EpochMs, late: Minutes, figures: Figures) =>
+    `Happened at ${figures.timeDown(at)}, written ${figures.minutesUp(late)} later.`,
+  askedBy: (sources: readonly RuleSource[], figures: Figures) =>
+    `Asked by ${figures.list(sources.map((source) => englishRuleSources[source]))}.`,
   notNow: (_codes: readonly ObjectionCode[]) => 'Not yet',
   notClear: 'Not clear',
   /** Understood, and for somebody else to decide. */
@@ -134,8 +138,9 @@ export const englishReplies = {
   /** What a tap would say, as if typed. */
   tapSays: (label: string, line: string) => `${label}: ${line}`,
   /** Worded before anybody has been reached: whoever carries it says who was. */
-  toTell: (people: readonly PersonName[], f: Figures) => `To tell: ${f.list(people)}`,
-  ringLate: (minutes: Minutes, why: LateWhy, f: Figures) => `Late by ${f.minutesUp(minutes)}: ${englishLate[why]}.`,
+  toTell: (people: readonly PersonName[], figures: Figures) => `To tell: ${figures.list(people)}`,
+  ringLate: (minutes: Minutes, why: LateWhy, figures: Figures) =>
+    `Late by ${figures.minutesUp(minutes)}: ${englishLate[why]}.`,
   ringRepeat: 'Perhaps told before: the first try had no answer.',
   ringAgain: (ring: number) => `Ring ${ring}: nobody has answered.`,
   ringMoved: 'Rings again: its time has moved.',
@@ -146,7 +151,7 @@ export const englishReplies = {
   now: 'Now',
   nothingRuns: (_f: Figures) => 'Nothing runs. Start with air 24C 48%, then mix 2.4kg.',
   batchStands: (batch: number, sheet: string, state: string) => `${batch} ${sheet}: ${state}`,
-  rings: (ring: string, ending: Ending, f: Figures) => `${timeOf(f, ending)} ${ring}`,
+  rings: (ring: string, ending: Ending, figures: Figures) => `${timeOf(figures, ending)} ${ring}`,
   day: (date: string) => `The day: ${date}`,
   idleDay: 'Nothing was recorded on this day.',
   dayBatch: (
@@ -154,23 +159,23 @@ export const englishReplies = {
     sheet: string,
     { partAGrams, partBGrams }: Readonly<Record<'partAGrams' | 'partBGrams', Grams>>,
     error: number | undefined,
-    f: Figures,
+    figures: Figures,
   ) =>
-    `Batch ${batch} ${sheet}: A ${f.mass(partAGrams)}, B ${f.mass(partBGrams)}, ratio ${error === undefined ? '?' : f.signedPercent(error)}`,
+    `Batch ${batch} ${sheet}: A ${figures.mass(partAGrams)}, B ${figures.mass(partBGrams)}, ratio ${error === undefined ? '?' : figures.signedPercent(error)}`,
   dayBatchUnweighed: (batch: number, sheet: string) => `Batch ${batch} ${sheet}: not weighed`,
-  dayStir: (batch: number, wanted: Minutes, given: Minutes, f: Figures) =>
-    `Batch ${batch} stirring: wanted ${f.minutesUp(wanted)}, given ${f.minutesDown(given)}`,
-  dayStirNoFigure: (batch: number, given: Minutes, f: Figures) =>
-    `Batch ${batch} stirring: no figure on the sheet, given ${f.minutesDown(given)}`,
-  dayMethod: (method: Method, parts: readonly PartName[], f: Figures) => `${method}: ${f.list(parts)}`,
-  dayCuring: (part: PartName, at: EpochMs | undefined, f: Figures) =>
-    `${part}: in cure, rings at ${at === undefined ? '?' : f.timeUp(at)}`,
-  dayDeviation: (at: EpochMs, who: PersonName, what: string, permitted: string | undefined, f: Figures) =>
-    `! ${f.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (allowed beforehand: ${permitted})`}`,
-  dayLateRing: (key: string, minutes: Minutes, f: Figures) => `Late ring: ${key}, ${f.minutesUp(minutes)}`,
+  dayStir: (batch: number, wanted: Minutes, given: Minutes, figures: Figures) =>
+    `Batch ${batch} stirring: wanted ${figures.minutesUp(wanted)}, given ${figures.minutesDown(given)}`,
+  dayStirNoFigure: (batch: number, given: Minutes, figures: Figures) =>
+    `Batch ${batch} stirring: no figure on the sheet, given ${figures.minutesDown(given)}`,
+  dayMethod: (method: Method, parts: readonly PartName[], figures: Figures) => `${method}: ${figures.list(parts)}`,
+  dayCuring: (part: PartName, at: EpochMs | undefined, figures: Figures) =>
+    `${part}: in cure, rings at ${at === undefined ? '?' : figures.timeUp(at)}`,
+  dayDeviation: (at: EpochMs, who: PersonName, what: string, permitted: string | undefined, figures: Figures) =>
+    `! ${figures.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (allowed beforehand: ${permitted})`}`,
+  dayLateRing: (key: string, minutes: Minutes, figures: Figures) => `Late ring: ${key}, ${figures.minutesUp(minutes)}`,
   dayUnanswered: (key: string) => `Unanswered: ${key}`,
-  dayCorrection: (at: EpochMs, who: PersonName, was: string, is: string, why: string, f: Figures) =>
-    `Corrected ${f.timeDown(at)} by ${who}: was ${was}, is ${is}${why === '' ? '' : ` (${why})`}`,
+  dayCorrection: (at: EpochMs, who: PersonName, was: string, is: string, why: string, figures: Figures) =>
+    `Corrected ${figures.timeDown(at)} by ${who}: was ${was}, is ${is}${why === '' ? '' : ` (${why})`}`,
   help: 'What you can say',
   helpHow: 'Order is free; a unit says what a number is. Add at 9:40 or 10m ago to anything.',
   helpSettled: {
@@ -188,7 +193,7 @@ export const englishReplies = {
   helpRules: 'What it objects to, and whose rule that is:',
   helpRule: (code: ObjectionCode, source: RuleSource, by: keyof typeof liftedBy) =>
     `${englishNames.rule(code)}: ${englishRuleSources[source]}; ${liftedBy[by]}`,
-  waiting: (at: EpochMs, f: Figures) => `Waiting until ${f.timeUp(at)}`,
+  waiting: (at: EpochMs, figures: Figures) => `Waiting until ${figures.timeUp(at)}`,
   howToLeave: 'To leave',
   howToLeaveLines: ['Press Ctrl-D. What is recorded stays; no bell rings here once this has ended.'],
   cannotWait: 'Here the clock runs by itself.',

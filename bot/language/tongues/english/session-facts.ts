@@ -6,16 +6,16 @@ import type { SessionEvent } from '../../../../core/session/session-events.ts';
 import type { Figures } from '../../figures.ts';
 import { englishSession } from './session.ts';
 
-export function englishSessionFact(fact: SessionEvent | AlarmEvent, f: Figures): string {
+export function englishSessionFact(fact: SessionEvent | AlarmEvent, figures: Figures): string {
   switch (fact.type) {
     case 'SessionBriefed':
-      return `session ${fact.session} briefed: ${fact.place}, sprays ${f.list(fact.sprayers)}`;
+      return `session ${fact.session} briefed: ${fact.place}, sprays ${figures.list(fact.sprayers)}`;
     case 'PeoplePlaced':
-      return `${f.list(fact.people)} ${englishSession.goes[fact.goes]}`;
+      return `${figures.list(fact.people)} ${englishSession.goes[fact.goes]}`;
     case 'ExtractionSaid': {
       const { faceMetresPerSecond: face } = fact;
       if (!fact.running) return 'no extraction';
-      return `extraction running, ${face === undefined ? englishSession.notMeasured : f.speed(face)}`;
+      return `extraction running, ${face === undefined ? englishSession.notMeasured : figures.speed(face)}`;
     }
     case 'SuppliedAirSaid':
       return `supplied air: ${fact.supplied ? 'yes' : 'no'}`;
@@ -27,7 +27,7 @@ export function englishSessionFact(fact: SessionEvent | AlarmEvent, f: Figures):
       return 'spraying stops';
     case 'GearFlushed': {
       const solvent = fact.solvent === undefined ? '' : ` with ${solvents[fact.solvent].name}`;
-      const amount = fact.litres === undefined ? '' : `, ${f.volume(fact.litres)}`;
+      const amount = fact.litres === undefined ? '' : `, ${figures.volume(fact.litres)}`;
       return `${englishSession.gears[fact.gear]} flushed${solvent}${amount}`;
     }
     case 'WasteCanned':
@@ -39,7 +39,7 @@ export function englishSessionFact(fact: SessionEvent | AlarmEvent, f: Figures):
     case 'NearMissTold':
       return `near miss: ${fact.text}`;
     case 'BellTested':
-      return `bell test: ${f.list(fact.people)}`;
+      return `bell test: ${figures.list(fact.people)}`;
     case 'QualificationDated':
       return `${englishSession.qualifications[fact.what]} of ${fact.person} until ${fact.until}`;
   }

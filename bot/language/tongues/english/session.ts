@@ -101,33 +101,34 @@ export const englishSession = {
   insideVessel: "Inside a vessel: this brief does not serve. Use the employer's confined-space permit.",
   what: (place: PlaceName, sheet: string, batch: number | undefined) =>
     `${place}; ${sheet}${batch === undefined ? '' : `; batch ${batch}`}`,
-  startsAt: (at: EpochMs, f: Figures) => `Starts ${f.timeDown(at)}.`,
-  sprays: (people: readonly PersonName[], f: Figures) => `Sprays: ${f.list(people)}`,
-  stays: (people: readonly PersonName[], f: Figures) => `Stays near, exposed: ${f.list(people)}`,
+  startsAt: (at: EpochMs, figures: Figures) => `Starts ${figures.timeDown(at)}.`,
+  sprays: (people: readonly PersonName[], figures: Figures) => `Sprays: ${figures.list(people)}`,
+  stays: (people: readonly PersonName[], figures: Figures) => `Stays near, exposed: ${figures.list(people)}`,
   nobodyNear: 'Nobody was named as near. Who else is there? Say near lia out, or near lia stays.',
-  movedOut: (people: readonly PersonName[], f: Figures) => `Moved out: ${f.list(people)}`,
+  movedOut: (people: readonly PersonName[], figures: Figures) => `Moved out: ${figures.list(people)}`,
   attendant: (person: string) => `Outside, with the timers: ${person}`,
-  noAttendant: (people: readonly PersonName[], f: Figures) =>
-    `Nobody is named outside: the timers go to ${f.list(people)}.`,
-  acknowledged: (person: PersonName, at: EpochMs, witness: PersonName | undefined, f: Figures) =>
-    `Read by ${person}, ${f.timeDown(at)}${witness === undefined ? '' : `, before ${witness}`}`,
-  notAcknowledged: (people: readonly PersonName[], f: Figures) =>
-    `Not acknowledged yet: ${f.list(people)}. Each says ack, outside, or a witness says ack with the name.`,
+  noAttendant: (people: readonly PersonName[], figures: Figures) =>
+    `Nobody is named outside: the timers go to ${figures.list(people)}.`,
+  acknowledged: (person: PersonName, at: EpochMs, witness: PersonName | undefined, figures: Figures) =>
+    `Read by ${person}, ${figures.timeDown(at)}${witness === undefined ? '' : `, before ${witness}`}`,
+  notAcknowledged: (people: readonly PersonName[], figures: Figures) =>
+    `Not acknowledged yet: ${figures.list(people)}. Each says ack, outside, or a witness says ack with the name.`,
   extractionNotSaid: 'Extraction: nobody has said. Say fan on 0.6m/s, fan on (not measured), or fan no.',
-  extractionOff: (by: PersonName, at: EpochMs, f: Figures) => `Extraction: no, by ${by} at ${f.timeDown(at)}`,
-  extractionOn: (velocity: MetresPerSecond | undefined, by: PersonName, at: EpochMs, f: Figures) =>
-    `Extraction: running, ${velocity === undefined ? notMeasured : f.speed(velocity)}, by ${by} at ${f.timeDown(at)}`,
+  extractionOff: (by: PersonName, at: EpochMs, figures: Figures) =>
+    `Extraction: no, by ${by} at ${figures.timeDown(at)}`,
+  extractionOn: (velocity: MetresPerSecond | undefined, by: PersonName, at: EpochMs, figures: Figures) =>
+    `Extraction: running, ${velocity === undefined ? notMeasured : figures.speed(velocity)}, by ${by} at ${figures.timeDown(at)}`,
   notMeasured,
   suppliedNotSaid: 'Supplied air: nobody has said. Say supplied yes, or supplied no.',
-  supplied: (yes: boolean, by: PersonName, at: EpochMs, f: Figures) =>
-    `Supplied air: ${yes ? 'yes' : 'no'}, by ${by} at ${f.timeDown(at)}`,
+  supplied: (yes: boolean, by: PersonName, at: EpochMs, figures: Figures) =>
+    `Supplied air: ${yes ? 'yes' : 'no'}, by ${by} at ${figures.timeDown(at)}`,
   outOfDate: (person: PersonName, what: Qualification, until: string) =>
     `Out of date: ${qualifications[what]} of ${person}, ${until}`,
-  undated: (person: PersonName, whats: readonly Qualification[], f: Figures) =>
-    `No date known: ${f.list(whats.map((what) => qualifications[what]))} of ${person}`,
+  undated: (person: PersonName, whats: readonly Qualification[], figures: Figures) =>
+    `No date known: ${figures.list(whats.map((what) => qualifications[what]))} of ${person}`,
   noSpray: (sheet: string) => `The sheet ${sheet} gives neither a longest spell nor its solvents: ask the maker.`,
-  lapses: (spell: Minutes | undefined, f: Figures) =>
-    `It lapses with a new person, batch, booth or shift${spell === undefined ? '' : `, and ${f.minutesDown(spell)} after spraying starts`}.`,
+  lapses: (spell: Minutes | undefined, figures: Figures) =>
+    `It lapses with a new person, batch, booth or shift${spell === undefined ? '' : `, and ${figures.minutesDown(spell)} after spraying starts`}.`,
   emergencyNotSet: 'The shop’s own numbers are not set. Say set emergency call, and the numbers.',
   emergencyCall: (text: string) => `Numbers: ${text}`,
   allAcknowledged: 'Acknowledged by everybody who is exposed.',
@@ -140,46 +141,50 @@ export const englishSession = {
   stopped: 'Spraying stops. Flush the gun now, in the booth with the fan on.',
   flushed: (gear: Gear) => `${gears[gear]} flushed`,
   flushStep: (gear: Gear, solvent: SolventId) => `${gears[gear]}: ${solvents[solvent].name}`,
-  flushNext: (gear: Gear, left: readonly SolventId[], f: Figures) =>
-    `Still for the ${gears[gear]}: ${f.list(named(left))}.`,
-  flushSequence: (steps: readonly FlushStep[], source: string, f: Figures) => {
+  flushNext: (gear: Gear, left: readonly SolventId[], figures: Figures) =>
+    `Still for the ${gears[gear]}: ${figures.list(named(left))}.`,
+  flushSequence: (steps: readonly FlushStep[], source: string, figures: Figures) => {
     const names = steps.map(({ solvent, purityPercent }) =>
-      purityPercent === undefined ? solvents[solvent].name : `${solvents[solvent].name} ${f.percent(purityPercent)}`,
+      purityPercent === undefined
+        ? solvents[solvent].name
+        : `${solvents[solvent].name} ${figures.percent(purityPercent)}`,
     );
-    return `Flush with ${f.list(names)} (${source}).`;
+    return `Flush with ${figures.list(names)} (${source}).`;
   },
   noFlushOnSheet: 'The sheet gives no flush: use what the maker names.',
   flushConflict: (
     lower: readonly { readonly solvent: SolventId; readonly flash: Celsius }[],
     coating: Celsius,
-    f: Figures,
+    figures: Figures,
   ) =>
-    `Flash points below the coating's own solvents (${f.temperature(coating)}): ${f.list(lower.map(({ solvent, flash }) => `${solvents[solvent].name} ${f.temperature(flash)}`))}. The code asks for a flush solvent that flashes no lower; the sheet's sequence says otherwise. The employer decides which.`,
+    `Flash points below the coating's own solvents (${figures.temperature(coating)}): ${figures.list(lower.map(({ solvent, flash }) => `${solvents[solvent].name} ${figures.temperature(flash)}`))}. The code asks for a flush solvent that flashes no lower; the sheet's sequence says otherwise. The employer decides which.`,
   ragsIn: 'Filters and rags in their closed can',
   closed: 'closed',
-  fanUntil: (at: EpochMs, f: Figures) => `Leave the fan on until ${f.timeUp(at)}.`,
-  stillToDo: (what: readonly OpenTask[], f: Figures) => `Still to do: ${f.list(what.map((each) => todo[each]))}.`,
+  fanUntil: (at: EpochMs, figures: Figures) => `Leave the fan on until ${figures.timeUp(at)}.`,
+  stillToDo: (what: readonly OpenTask[], figures: Figures) =>
+    `Still to do: ${figures.list(what.map((each) => todo[each]))}.`,
   neverSprayed: 'Nothing was sprayed in it.',
   sumOnly: 'A sum that passes is not a check that was made. No gas monitor was read for it.',
-  sumTerms: (share: number, factor: number, assumed: boolean, f: Figures) =>
-    `To stay below ${f.percent(share * 100)} of the lower explosive limit; mixing factor ${f.decimal(factor)}${assumed ? ', assumed: nobody has set it' : ''}.`,
+  sumTerms: (share: number, factor: number, assumed: boolean, figures: Figures) =>
+    `To stay below ${figures.percent(share * 100)} of the lower explosive limit; mixing factor ${figures.decimal(factor)}${assumed ? ', assumed: nobody has set it' : ''}.`,
   wholePot: 'Nobody said how much is sprayed in an hour: the whole pot is assumed.',
-  fanFromSum: (minutes: Minutes, f: Figures) =>
-    `By the sum the booth's air has gone out four times in ${f.minutesUp(minutes)}; the longer of that and the sheet's time counts.`,
+  fanFromSum: (minutes: Minutes, figures: Figures) =>
+    `By the sum the booth's air has gone out four times in ${figures.minutesUp(minutes)}; the longer of that and the sheet's time counts.`,
   fanUnknown:
     'Neither the sheet nor a sum says how long the fan stays on: leave it on until nothing wet is left in the booth.',
   noSum: 'No sum: the sheet gives no solvents, or nobody knows how much is sprayed.',
   noBooth: (place: PlaceName) => `The open face of ${place} is not set: say set booth ${place} 4m2.`,
-  withoutFigure: (ids: readonly SolventId[], f: Figures) =>
-    `Left out, since no published figure was read: ${f.list(named(ids))}.`,
+  withoutFigure: (ids: readonly SolventId[], figures: Figures) =>
+    `Left out, since no published figure was read: ${figures.list(named(ids))}.`,
   fanNotMeasured: 'What the fan gives is not known.',
   worstOven: 'Counted as if all its solvent left in the oven.',
-  oven: (grams: Grams, celsius: Celsius, f: Figures) => `Oven load: ${f.mass(grams)} wet, ${f.temperature(celsius)}`,
-  purge: (gas: 'argon' | 'nitrogen', amount: Litres, room: Litres, f: Figures) =>
-    `${gas}: ${f.volume(amount)} let out into ${f.volume(room)}`,
+  oven: (grams: Grams, celsius: Celsius, figures: Figures) =>
+    `Oven load: ${figures.mass(grams)} wet, ${figures.temperature(celsius)}`,
+  purge: (gas: 'argon' | 'nitrogen', amount: Litres, room: Litres, figures: Figures) =>
+    `${gas}: ${figures.volume(amount)} let out into ${figures.volume(room)}`,
   purgeMixed: 'Well mixed, with no fresh air. Only a monitor knows what is breathed.',
-  purgeDeficient: (percent: number, f: Figures) =>
-    `Below ${f.percent(percent, 1)}: oxygen-deficient. Nobody goes in without the employer's permit.`,
+  purgeDeficient: (percent: number, figures: Figures) =>
+    `Below ${figures.percent(percent, 1)}: oxygen-deficient. Nobody goes in without the employer's permit.`,
   settles: 'Argon settles: near the floor and in pits there is less oxygen than this.',
   hazardsOf: (work: Work) => `${works[work]}: what to look at`,
   callNumber: (text: string) => `Call: ${text}`,
@@ -193,27 +198,28 @@ export const englishSession = {
   nearMiss: 'Near miss noted',
   nearMissText: (text: string) => `"${text}"`,
   anonymous: 'No name is kept with it.',
-  bellTest: (people: readonly PersonName[], f: Figures) => `Bell test: ${f.list(people)}`,
+  bellTest: (people: readonly PersonName[], figures: Figures) => `Bell test: ${figures.list(people)}`,
   bellLines:
     'It rings for each of them, and each says ok on their own phone. Who does not answer is named to the lead.',
   qualified: (person: PersonName, what: Qualification, until: string) =>
     `${qualifications[what]} of ${person}: until ${until}`,
-  near: (people: readonly PersonName[], whereTo: Whereabouts, f: Figures) => `${f.list(people)}: ${goes[whereTo]}`,
+  near: (people: readonly PersonName[], whereTo: Whereabouts, figures: Figures) =>
+    `${figures.list(people)}: ${goes[whereTo]}`,
   goes,
   daySession: (
     session: number,
     people: readonly PersonName[],
     solvent: Litres | undefined,
     open: readonly OpenTask[],
-    f: Figures,
+    figures: Figures,
   ) =>
-    `Session ${session}: exposed ${f.list(people)}${solvent === undefined ? '' : `; flushed with ${f.volume(solvent)}`}${open.length === 0 ? '' : `; still to do: ${f.list(open.map((each) => todo[each]))}`}`,
-  dayTold: (at: EpochMs, who: PersonName, what: string, f: Figures) => `${f.timeDown(at)} ${who}: ${what}`,
+    `Session ${session}: exposed ${figures.list(people)}${solvent === undefined ? '' : `; flushed with ${figures.volume(solvent)}`}${open.length === 0 ? '' : `; still to do: ${figures.list(open.map((each) => todo[each]))}`}`,
+  dayTold: (at: EpochMs, who: PersonName, what: string, figures: Figures) => `${figures.timeDown(at)} ${who}: ${what}`,
   settings: {
     on: 'on',
     off: 'off',
     nobodyNamed: 'anybody: no list',
-    quiet: (from: number, to: number, f: Figures) =>
-      `${f.hour(from)} to ${f.hour(to)}; what is critical rings through it`,
+    quiet: (from: number, to: number, figures: Figures) =>
+      `${figures.hour(from)} to ${figures.hour(to)}; what is critical rings through it`,
   },
 };

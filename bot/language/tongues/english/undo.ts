@@ -28,13 +28,14 @@ function about(entry: Pick<Entry, 'stream' | 'fact'>): string {
 
 export const englishUndo = {
   /** In half a line. */
-  act: (entry: Pick<Entry, 'stream' | 'fact'>, f: Figures): string => `${about(entry)}${englishFact(entry.fact, f)}`,
+  act: (entry: Pick<Entry, 'stream' | 'fact'>, figures: Figures): string =>
+    `${about(entry)}${englishFact(entry.fact, figures)}`,
   /** Of a tap. */
   takeBack: (act: string) => `Take back: ${act}`,
 };
 
-const named = ({ entry, corrected }: ActTold, f: Figures): string =>
-  `${corrected ? 'the correction of ' : ''}${englishUndo.act(entry, f)} (${f.timeDown(entry.happenedAt)})`;
+const named = ({ entry, corrected }: ActTold, figures: Figures): string =>
+  `${corrected ? 'the correction of ' : ''}${englishUndo.act(entry, figures)} (${figures.timeDown(entry.happenedAt)})`;
 
 function amendOf({ verb, batch, can, part, place }: AmendTarget): string {
   const what = [batch, can, part].find((each) => each !== undefined);
@@ -43,7 +44,7 @@ function amendOf({ verb, batch, can, part, place }: AmendTarget): string {
     .join(' ');
 }
 
-export function englishUndoUnclear(unclear: UndoUnclear, f: Figures): string {
+export function englishUndoUnclear(unclear: UndoUnclear, figures: Figures): string {
   switch (unclear.code) {
     case 'nothing-to-undo':
       return 'There is nothing of yours to undo.';
@@ -52,27 +53,27 @@ export function englishUndoUnclear(unclear: UndoUnclear, f: Figures): string {
         unclear.amend === undefined
           ? 'It stays; say anew how it is.'
           : `Correct it with amend: ${amendOf(unclear.amend)}, then what was wrong and why.`;
-      return `Undo goes back 8 hours. Your last act is older: ${named(unclear.last, f)}. ${how}`;
+      return `Undo goes back 8 hours. Your last act is older: ${named(unclear.last, figures)}. ${how}`;
     }
     case 'undo-not-last': {
       if (unclear.named === undefined) return 'That act is not there, or has been taken back already.';
       const { by } = unclear.named.entry;
       if (!unclear.isTheirs) {
-        return `That is said by ${by}: ${named(unclear.named, f)}. Only ${by} takes it back; else correct it with amend.`;
+        return `That is said by ${by}: ${named(unclear.named, figures)}. Only ${by} takes it back; else correct it with amend.`;
       }
-      const since = unclear.last === undefined ? '' : ` Since then you have said: ${named(unclear.last, f)}.`;
-      return `That is not your last act: ${named(unclear.named, f)}.${since} The latest goes first.`;
+      const since = unclear.last === undefined ? '' : ` Since then you have said: ${named(unclear.last, figures)}.`;
+      return `That is not your last act: ${named(unclear.named, figures)}.${since} The latest goes first.`;
     }
     case 'undo-rests': {
       const { later, last } = unclear;
       const what = later.corrected
-        ? `${later.entry.by} has corrected it (${f.timeDown(later.entry.happenedAt)})`
-        : `A later entry by ${later.entry.by} rests on it: ${named(later, f)}`;
-      return `Your last act is ${named(last, f)}. ${what}. Correct it with amend instead.`;
+        ? `${later.entry.by} has corrected it (${figures.timeDown(later.entry.happenedAt)})`
+        : `A later entry by ${later.entry.by} rests on it: ${named(later, figures)}`;
+      return `Your last act is ${named(last, figures)}. ${what}. Correct it with amend instead.`;
     }
     case 'undo-asks': {
-      const acts = f.list(unclear.acts.map((each) => named(each, f)));
-      const rests = f.list(unclear.rests.map((each) => `${named(each, f)} by ${each.entry.by}`));
+      const acts = figures.list(unclear.acts.map((each) => named(each, figures)));
+      const rests = figures.list(unclear.rests.map((each) => `${named(each, figures)} by ${each.entry.by}`));
       const resting = rests === '' ? '' : ` On it rests: ${rests}. What rests on it stays, and is judged anew.`;
       return `This would be taken back: ${acts}.${resting} Its clocks and bells go with it.`;
     }

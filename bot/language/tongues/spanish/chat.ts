@@ -11,7 +11,7 @@ export const spanishChat = (say: Spoken): typeof englishChat => ({
   finished: 'terminada',
   takenBack: (batch) => `Mezcla ${batch}: anulada`,
   briefTakenBack: 'anulada',
-  act: (at, who, what, f) => `${f.timeDown(at)} ${who}: ${what}`,
+  act: (at, who, what, figures) => `${figures.timeDown(at)} ${who}: ${what}`,
   earlierActs: (count) => `${counted(count, 'anterior', 'anteriores')}, en el hilo y en el registro`,
   moreTaps: 'Más…',
   by: (who) => `Lo dice ${who}`,

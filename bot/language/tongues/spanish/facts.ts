@@ -27,23 +27,28 @@ const uses = {
   other: 'otro uso',
 };
 
-export const spanishFact = (say: Spoken, fact: Fact, f: Figures): string =>
-  withNoted(isPlain(fact) ? spanishVerbs[plainVerb(fact)].done : happened(say, fact, f), fact, f, spanishSlots(say));
+export const spanishFact = (say: Spoken, fact: Fact, figures: Figures): string =>
+  withNoted(
+    isPlain(fact) ? spanishVerbs[plainVerb(fact)].done : happened(say, fact, figures),
+    fact,
+    figures,
+    spanishSlots(say),
+  );
 
-function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, f: Figures): string {
+function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures): string {
   switch (fact.type) {
     case 'BatchOpened':
-      return `mezcla ${fact.batch} abierta, ${f.mass(fact.plannedGrams)} de ${fact.sheet.name}`;
+      return `mezcla ${fact.batch} abierta, ${figures.mass(fact.plannedGrams)} de ${fact.sheet.name}`;
     case 'PartsWeighed':
-      return `pesadas A ${f.mass(fact.partAGrams)}, B ${f.mass(fact.partBGrams)}`;
+      return `pesadas A ${figures.mass(fact.partAGrams)}, B ${figures.mass(fact.partBGrams)}`;
     case 'PartWeighed':
-      return `pesada ${spanishComponents[fact.component]} ${f.mass(fact.grams)}`;
+      return `pesada ${spanishComponents[fact.component]} ${figures.mass(fact.grams)}`;
     case 'PartAdded':
-      return `añadidos ${f.mass(fact.grams)} de ${spanishComponents[fact.component]}`;
+      return `añadidos ${figures.mass(fact.grams)} de ${spanishComponents[fact.component]}`;
     case 'MixCaught':
-      return `recogidos ${f.mass(fact.grams)}`;
+      return `recogidos ${figures.mass(fact.grams)}`;
     case 'CanOpened':
-      return `lata ${fact.can} abierta: ${spanishComponents[fact.component]}, lote ${fact.lot}, ${f.mass(fact.grams)}`;
+      return `lata ${fact.can} abierta: ${spanishComponents[fact.component]}, lote ${fact.lot}, ${figures.mass(fact.grams)}`;
     case 'CanChecked':
       return `revisada por ${fact.role === 'crew' ? `alguien ${say.ofThe('crew')}` : say.a(fact.role)}`;
     case 'CanDiscarded':
@@ -51,7 +56,7 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, f: Figures): stri
     case 'MixThickened':
       return fact.seen === 'gelled' ? 'gelificada' : 'espesa';
     case 'PotEmptied':
-      return fact.leftGrams === undefined ? 'vaciada' : `vaciada, sobran ${f.mass(fact.leftGrams)}`;
+      return fact.leftGrams === undefined ? 'vaciada' : `vaciada, sobran ${figures.mass(fact.leftGrams)}`;
     case 'JudgedAnew':
       return `juzgada de nuevo por la edición ${fact.edition} de las reglas`;
     case 'PartReceived':
@@ -63,15 +68,15 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, f: Figures): stri
     case 'CureStarted':
       return fact.setCelsius === undefined
         ? `entra en curado (${ways[fact.way]})`
-        : `entra en curado (${ways[fact.way]}, ${f.temperature(fact.setCelsius)})`;
+        : `entra en curado (${ways[fact.way]}, ${figures.temperature(fact.setCelsius)})`;
     case 'PartTemperatureRead':
-      return `${fact.on ?? 'pieza'} a ${f.temperature(fact.celsius)}`;
+      return `${fact.on ?? 'pieza'} a ${figures.temperature(fact.celsius)}`;
     case 'DoorOpened':
       return fact.openMinutes === undefined
         ? 'puerta del horno abierta'
-        : `puerta del horno abierta, ${f.minutesUp(fact.openMinutes)}`;
+        : `puerta del horno abierta, ${figures.minutesUp(fact.openMinutes)}`;
     case 'FilmRead':
-      return `película ${states[fact.state]} ${f.list(fact.micrometres.map(f.film))}`;
+      return `película ${states[fact.state]} ${figures.list(fact.micrometres.map(figures.film))}`;
     case 'AdhesionTested':
       return `adherencia ${fact.rating}${fact.coupon === true ? ' (probeta)' : ''}`;
     case 'SolventRubbed':
@@ -79,22 +84,23 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, f: Figures): stri
     case 'PhotoFiled':
       return fact.caption === undefined ? 'foto archivada' : `foto archivada, ${fact.caption}`;
     case 'PartHeld':
-      return ['pieza retenida', spanishHoldReason(say, { ...fact, because: fact.because ?? [] }, f)]
+      return ['pieza retenida', spanishHoldReason(say, { ...fact, because: fact.because ?? [] }, figures)]
         .filter((text) => text !== '')
         .join(', ');
     case 'AirRead': {
-      const temperature = fact.celsius === undefined ? [] : [f.temperature(fact.celsius)];
-      const humidity = fact.relativeHumidityPercent === undefined ? [] : [f.percent(fact.relativeHumidityPercent)];
+      const temperature = fact.celsius === undefined ? [] : [figures.temperature(fact.celsius)];
+      const humidity =
+        fact.relativeHumidityPercent === undefined ? [] : [figures.percent(fact.relativeHumidityPercent)];
       return `aire ${[...temperature, ...humidity].join(' ')}`;
     }
     case 'SurfaceRead':
-      return `sustrato ${f.temperature(fact.celsius)}`;
+      return `sustrato ${figures.temperature(fact.celsius)}`;
     case 'LowestRead':
-      return `mínima ${f.temperature(fact.lowestCelsius)}`;
+      return `mínima ${figures.temperature(fact.lowestCelsius)}`;
     case 'SettingChanged':
       return `ajuste: ${spanishSettings(say).names[fact.setting.name].label}`;
     case 'SolventUsed': {
-      const amount = fact.amount.kind === 'mass' ? f.mass(fact.amount.grams) : f.volume(fact.amount.litres);
+      const amount = fact.amount.kind === 'mass' ? figures.mass(fact.amount.grams) : figures.volume(fact.amount.litres);
       return `gastados ${amount} de ${spanishMaterialName(fact.material)} (${uses[fact.use]})`;
     }
     case 'HashGiven':
@@ -113,11 +119,11 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, f: Figures): stri
     case 'NearMissTold':
     case 'BellTested':
     case 'QualificationDated':
-      return spanishSessionFact(say, fact, f);
+      return spanishSessionFact(say, fact, figures);
     case 'Rang':
       return `aviso: ${spanishRingName(say, fact.key)}`;
     case 'RingSnoozed':
-      return `aplazado hasta ${theEnding(f, endingOfRing(fact.key, fact.until))}: ${spanishRingName(say, fact.key)}`;
+      return `aplazado hasta ${theEnding(figures, endingOfRing(fact.key, fact.until))}: ${spanishRingName(say, fact.key)}`;
     case 'ShiftBegun':
       return 'entra de turno';
     case 'ShiftEnded':

@@ -19,48 +19,48 @@ const findings: Readonly<Record<string, string>> = {
   'area-above': 'área por encima',
 };
 
-export function spanishFilmObjection(say: Spoken, objection: FilmObjection, f: Figures): string {
+export function spanishFilmObjection(say: Spoken, objection: FilmObjection, figures: Figures): string {
   switch (objection.code) {
     case 'film-drying': {
       const since =
         objection.openUntil === undefined
           ? `${say.the('sheet')} no da tiempo abierto`
-          : `según ${say.the('sheet')} admitía otra pasada hasta ${theTime(f, objection.openUntil)}`;
+          : `según ${say.the('sheet')} admitía otra pasada hasta ${theTime(figures, objection.openUntil)}`;
       const dry = objection.saidDry ? 'Ya se dijo seca. ' : '';
       return `${dry}La película ha empezado a secarse: ${since}. Un retoque encima no se funde y se despega. Déjela, y retenga la pieza si hay que repararla.`;
     }
     case 'dip-once':
-      return told`Una sola inmersión: ya se aplicó ${atTime(f, objection.coatedAt)}.`;
+      return told`Una sola inmersión: ya se aplicó ${atTime(figures, objection.coatedAt)}.`;
     case 'surface-life-over':
-      return told`Preparada ${atTime(f, objection.preparedAt)}; según ${say.the('sheet')} valía hasta ${theTime(f, objection.endedAt)}. Prepárela otra vez.`;
+      return told`Preparada ${atTime(figures, objection.preparedAt)}; según ${say.the('sheet')} valía hasta ${theTime(figures, objection.endedAt)}. Prepárela otra vez.`;
   }
 }
 
 /** How the dry film stands by its rule, named. */
-export function spanishFilm(say: Spoken, finding: FilmFinding, f: Figures): string {
-  const rule = finding.is === 'no-rule' ? '' : ruleNamed(say, finding.rule, f);
+export function spanishFilm(say: Spoken, finding: FilmFinding, figures: Figures): string {
+  const rule = finding.is === 'no-rule' ? '' : ruleNamed(say, finding.rule, figures);
   switch (finding.is) {
     case 'no-rule':
       return `${capital(say.the('sheet'))} no da regla para el espesor de película seca: son solo datos, y con ellos no se acepta nada.`;
     case 'within':
       return `Dentro de la regla: ${rule}.`;
     case 'outside':
-      return `Fuera de la regla: ${rule}. ${capital(finding.findings.map((each) => `${ownValue(findings, each.what) ?? each.what}: ${f.film(each.measured)}, límite ${f.film(each.limit)}`).join('; '))}.`;
+      return `Fuera de la regla: ${rule}. ${capital(finding.findings.map((each) => `${ownValue(findings, each.what) ?? each.what}: ${figures.film(each.measured)}, límite ${figures.film(each.limit)}`).join('; '))}.`;
     case 'cannot-tell':
       return `No se puede decir si está dentro o fuera: ${rule}. Con lo que puede errar el medidor, cae a cualquiera de los dos lados.`;
     case 'too-few':
       return `Pocas lecturas: ${finding.given} de ${finding.needed}, ${rule}.`;
     case 'area-unknown':
-      return `${rule} pide lecturas según el área, y nadie ha dicho la de la pieza. Escriba: pieza NOMBRE ${f.units === 'us' ? '8ft2' : `${f.decimal(0.8)}m2`}.`;
+      return `${rule} pide lecturas según el área, y nadie ha dicho la de la pieza. Escriba: pieza NOMBRE ${figures.units === 'us' ? '8ft2' : `${figures.decimal(0.8)}m2`}.`;
     case 'does-not-apply':
       return `${rule} no se aplica aquí. Una película fina pide la regla propia del trabajo.`;
   }
 }
 
-function ruleNamed(say: Spoken, rule: FilmRuleNamed, f: Figures): string {
+function ruleNamed(say: Spoken, rule: FilmRuleNamed, figures: Figures): string {
   switch (rule.by) {
     case 'own':
-      return `la propia ${say.ofThe('sheet')}, de ${f.film(rule.least)} a ${f.film(rule.most)}, ${rule.readings} lecturas`;
+      return `la propia ${say.ofThe('sheet')}, de ${figures.film(rule.least)} a ${figures.film(rule.most)}, ${rule.readings} lecturas`;
     case 'iso-19840':
       return 'ISO 19840';
     case 'pa-2':

@@ -34,9 +34,9 @@ const reasonsOf = (say: Spoken): Readonly<Record<HoldingCode, string>> => ({
   'rubbed-through': `la película cedió al frotar con ${say.one('solvent')}`,
 });
 
-export function spanishHoldReason(say: Spoken, hold: HoldTold, f: Figures): string {
+export function spanishHoldReason(say: Spoken, hold: HoldTold, figures: Figures): string {
   const reasons = reasonsOf(say);
-  const readings = (hold.failed ?? []).map((reading) => spanishFailed(say, reading, f));
+  const readings = (hold.failed ?? []).map((reading) => spanishFailed(say, reading, figures));
   const codes = codesLeft(hold).map((code) => reasons[code]);
-  return f.list([...(hold.why === '' ? [] : [hold.why]), ...readings, ...codes]);
+  return figures.list([...(hold.why === '' ? [] : [hold.why]), ...readings, ...codes]);
 }

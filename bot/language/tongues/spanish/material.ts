@@ -11,9 +11,9 @@ export const spanishComponents: Readonly<Record<Component, string>> = { 'part-a'
 
 const openExample = 'abrir A lote 7731 5kg cad 2026-12 gas';
 const openExampleUs = 'abrir A lote 7731 10lb cad 2026-12 gas';
-const exampleOf = (f: Figures) => (f.units === 'us' ? openExampleUs : openExample);
+const exampleOf = (figures: Figures) => (figures.units === 'us' ? openExampleUs : openExample);
 
-export function spanishMaterialObjection(say: Spoken, objection: MaterialObjection, f: Figures): string {
+export function spanishMaterialObjection(say: Spoken, objection: MaterialObjection, figures: Figures): string {
   const offRatio = 'Con la relación de mezcla desviada es residuo; haga otra mezcla.';
   switch (objection.code) {
     case 'no-gas':
@@ -21,24 +21,24 @@ export function spanishMaterialObjection(say: Spoken, objection: MaterialObjecti
     case 'can-expired':
       return `El lote ${objection.lot} está caducado: su último día fue el ${spanishDay(objection.expires)}. Use otra lata.`;
     case 'can-discarded':
-      return told`La lata ${objection.can} se desechó ${atTime(f, objection.at)}.`;
+      return told`La lata ${objection.can} se desechó ${atTime(figures, objection.at)}.`;
     case 'can-doubtful':
-      return `La lata ${objection.can} estuvo sin gas ${f.minutesUp(objection.limitMinutes)} o más (en duda desde ${theTime(f, objection.since)}). La mira ${say.a('lead')} y escribe: revisar ${objection.can}.`;
+      return `La lata ${objection.can} estuvo sin gas ${figures.minutesUp(objection.limitMinutes)} o más (en duda desde ${theTime(figures, objection.since)}). La mira ${say.a('lead')} y escribe: revisar ${objection.can}.`;
     case 'check-by-lead':
-      return `Es ${say.a('lead')} quien mira la lata ${objection.can} y dice si todavía se usa. Llame a uno${objection.who.length === 0 ? '' : `: ${f.list(objection.who)}`}.`;
+      return `Es ${say.a('lead')} quien mira la lata ${objection.can} y dice si todavía se usa. Llame a uno${objection.who.length === 0 ? '' : `: ${figures.list(objection.who)}`}.`;
     case 'more-than-can-holds':
-      return `${f.mass(objection.grams)} es más de lo que queda en la lata ${objection.can} (${f.mass(objection.leftGrams)}). Mire la báscula, o nombre la segunda lata: lata ${objection.can} y su número.`;
+      return `${figures.mass(objection.grams)} es más de lo que queda en la lata ${objection.can} (${figures.mass(objection.leftGrams)}). Mire la báscula, o nombre la segunda lata: lata ${objection.can} y su número.`;
     case 'can-of-other-sheet':
       return `La lata ${objection.can} es de otro producto (${objection.sheet}).`;
     case 'part-a-not-stirred': {
       const then =
         objection.dueAt === undefined
-          ? `Agítela ${f.minutesUp(objection.wantedMinutes)} en su lata y, al empezar, escriba: agitar lata ${objection.can}.`
-          : told`Cumple sus ${f.minutesUp(objection.wantedMinutes)} ${atTime(f, objection.dueAt, 'up')}.`;
+          ? `Agítela ${figures.minutesUp(objection.wantedMinutes)} en su lata y, al empezar, escriba: agitar lata ${objection.can}.`
+          : told`Cumple sus ${figures.minutesUp(objection.wantedMinutes)} ${atTime(figures, objection.dueAt, 'up')}.`;
       return `La lata ${objection.can} está sin agitar: con sedimento en el fondo, la relación de mezcla sale mal. ${then}`;
     }
     case 'weighed-twice':
-      return told`La ${spanishComponents[objection.component]} ya está dentro: ${f.mass(objection.grams)} ${atTime(f, objection.at)}. Si ese dato estaba mal, escriba corregir; si es más a propósito, añadir.`;
+      return told`La ${spanishComponents[objection.component]} ya está dentro: ${figures.mass(objection.grams)} ${atTime(figures, objection.at)}. Si ese dato estaba mal, escriba corregir; si es más a propósito, añadir.`;
     case 'b-before-a':
       return 'La Parte A no está aún en el recipiente: primero A, agitador en marcha, y después B sobre A.';
     case 'adding-not-on-sheet':
@@ -46,23 +46,23 @@ export function spanishMaterialObjection(say: Spoken, objection: MaterialObjecti
     case 'added-too-late':
       return objection.filtered
         ? `Ya está filtrada: no entra nada más. ${offRatio}`
-        : told`Según ${say.the('sheet')} se podía añadir hasta ${theTime(f, objection.untilAt)}. ${offRatio}`;
+        : told`Según ${say.the('sheet')} se podía añadir hasta ${theTime(figures, objection.untilAt)}. ${offRatio}`;
     case 'adding-passes-most':
-      return `Con eso serían ${f.mass(objection.mixedGrams)} en el recipiente; ${say.the('sheet')} admite como máximo ${f.mass(objection.mostGrams)} de una vez. Una mezcla desviada es residuo: pregunte ${say.toThe('lead')} y haga otra.`;
+      return `Con eso serían ${figures.mass(objection.mixedGrams)} en el recipiente; ${say.the('sheet')} admite como máximo ${figures.mass(objection.mostGrams)} de una vez. Una mezcla desviada es residuo: pregunte ${say.toThe('lead')} y haga otra.`;
     case 'vessel-too-small':
-      return `${f.volume(objection.mixedLitres)} no dejan sitio para agitar en un recipiente de ${f.volume(objection.vesselLitres)}. Haga otra mezcla, en uno mayor.`;
+      return `${figures.volume(objection.mixedLitres)} no dejan sitio para agitar en un recipiente de ${figures.volume(objection.vesselLitres)}. Haga otra mezcla, en uno mayor.`;
     case 'caught-not-filtered':
-      return `Se recogieron ${f.mass(objection.grams)} ${atTime(f, objection.at)} y no se han filtrado desde entonces. Fíltrelos y anótelo.`;
+      return `Se recogieron ${figures.mass(objection.grams)} ${atTime(figures, objection.at)} y no se han filtrado desde entonces. Fíltrelos y anótelo.`;
   }
 }
 
-export function spanishMaterialUnclear(unclear: MaterialUnclear, f: Figures): string {
-  const named = (numbers: readonly number[]) => (numbers.length === 0 ? 'ninguna' : f.list(numbers.map(String)));
+export function spanishMaterialUnclear(unclear: MaterialUnclear, figures: Figures): string {
+  const named = (numbers: readonly number[]) => (numbers.length === 0 ? 'ninguna' : figures.list(numbers.map(String)));
   switch (unclear.code) {
     case 'no-such-can':
       return `No hay lata ${unclear.can}. Abiertas: ${named(unclear.live)}.`;
     case 'which-can':
-      if (unclear.live.length === 0) return `No hay latas abiertas. Escriba, por ejemplo: ${exampleOf(f)}.`;
+      if (unclear.live.length === 0) return `No hay latas abiertas. Escriba, por ejemplo: ${exampleOf(figures)}.`;
       return `¿De qué lata${unclear.component === undefined ? '' : ` de ${spanishComponents[unclear.component]}`}? Abiertas: ${named(unclear.live)}.`;
     case 'can-not-wanted':
       return `La lata ${unclear.can} es de ${spanishComponents[unclear.component]}, y en esta línea no se pesó.`;
@@ -70,7 +70,7 @@ export function spanishMaterialUnclear(unclear: MaterialUnclear, f: Figures): st
       return unclear.readings
         .map(
           ({ component, grams, otherGrams, plannedGrams }) =>
-            `${spanishComponents[component]}: se dijo ${f.mass(grams)} y lo previsto es ${f.mass(plannedGrams)}. En otra unidad la báscula habría marcado ${f.mass(otherGrams)}. ¿Cuál es?`,
+            `${spanishComponents[component]}: se dijo ${figures.mass(grams)} y lo previsto es ${figures.mass(plannedGrams)}. En otra unidad la báscula habría marcado ${figures.mass(otherGrams)}. ¿Cuál es?`,
         )
         .join(' ');
   }
@@ -80,15 +80,16 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   component: spanishComponents,
   handling: { gas: 'gas a mano', whole: 'se gasta entera' },
   canOpened: (can, component, lot) => `Lata ${can}: ${spanishComponents[component]}, lote ${lot}`,
-  byDensity: (sold, filled, f) => `${f.volume(sold)}: ${f.mass(filled)} por la densidad de ${say.the('sheet')}.`,
+  byDensity: (sold, filled, figures) =>
+    `${figures.volume(sold)}: ${figures.mass(filled)} por la densidad de ${say.the('sheet')}.`,
   canNumber: (can) => `Escriba ${can} en la lata.`,
-  lidOffSince: (at, f) => told`Destapada desde ${theTime(f, at)}. Meta gas, tape y escriba gas puesto.`,
+  lidOffSince: (at, figures) => told`Destapada desde ${theTime(figures, at)}. Meta gas, tape y escriba gas puesto.`,
   wholeNow: 'Se gasta entera: si sobra algo después de verter, pide gas igual.',
   lidOff: (can) => `Lata ${can}: destapada`,
   blanketed: (can) => `Lata ${can}: gas puesto y tapada`,
   noGasNeeded: `${capital(say.the('sheet'))} no pide gas para esta.`,
   checked: (can) => `Lata ${can}: revisada y admitida`,
-  doubtfulSince: (at, f) => `En duda desde ${theTime(f, at)}: demasiado tiempo sin gas.`,
+  doubtfulSince: (at, figures) => `En duda desde ${theTime(figures, at)}: demasiado tiempo sin gas.`,
   leadChecks: (can) => `No se vierte nada de ella hasta que ${say.a('lead')} la mire y escriba: revisar ${can}.`,
   lidStillOff: 'Sigue destapada: los minutos vuelven a contar desde ahora.',
   headspaceUnknown: `No consta en ${say.the('sheet')} ni en el registro la capacidad de la lata: no hay dato de gas.`,
@@ -98,36 +99,39 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   discarded: (can) => `Lata ${can}: desechada`,
   discardHeats:
     'Si se ha gelificado o está caliente puede seguir calentándose: lejos de la gente y de lo que arde, con la tapa suelta, si todavía se puede mover; después, apártese. No la cierre hermética.',
-  preStirFirst: (minutes, can, f) => `Agítela ${f.minutesUp(minutes)} en su lata antes de verter: agitar lata ${can}.`,
-  fromCan: (can, lot, left, f) => `De la lata ${can} (lote ${lot}): quedan ${f.mass(left)}.`,
+  preStirFirst: (minutes, can, figures) =>
+    `Agítela ${figures.minutesUp(minutes)} en su lata antes de verter: agitar lata ${can}.`,
+  fromCan: (can, lot, left, figures) => `De la lata ${can} (lote ${lot}): quedan ${figures.mass(left)}.`,
   canEmpty: (can, lot) => `De la lata ${can} (lote ${lot}): vacía según el registro.`,
-  blanketNow: (can, at, f) => told`Gas en la lata ${can} ahora: destapada desde ${theTime(f, at)}.`,
+  blanketNow: (can, at, figures) => told`Gas en la lata ${can} ahora: destapada desde ${theTime(figures, at)}.`,
   noCanKnown: 'No consta ninguna lata para esto: no habrá trazabilidad de lotes.',
   partIn: (batch, component) => `Mezcla ${batch}: ${spanishComponents[component]} dentro`,
-  nextB: (exact, least, most, f) =>
-    `Ahora la Parte B: ${f.mass(exact)} (de ${f.mass(least)} a ${f.mass(most)}). Al tocar A empiezan a correr los tiempos.`,
+  nextB: (exact, least, most, figures) =>
+    `Ahora la Parte B: ${figures.mass(exact)} (de ${figures.mass(least)} a ${figures.mass(most)}). Al tocar A empiezan a correr los tiempos.`,
   nextA: 'Lo normal es que la Parte A vaya primero. Los tiempos corren cuando están las dos.',
-  repairAdd: (grams, component, until, f) =>
-    told`Para recuperarla: añada ${f.scale(grams)} de ${spanishComponents[component]}, hasta ${theTime(f, until)}. La agitación vuelve a empezar para todo; la vida de la mezcla no.`,
-  repairBeyondPlan: (needed, planned, f) =>
-    `Para recuperarla harían falta ${f.mass(needed)} en el recipiente, y lo previsto eran ${f.mass(planned)}: no se recupera. Revise la báscula; esta mezcla es residuo, pregunte ${say.toThe('lead')}.`,
-  repairVesselUnknown: (needed, f) => `Nadie dijo la capacidad del recipiente: mire si caben ${f.volume(needed)}.`,
+  repairAdd: (grams, component, until, figures) =>
+    told`Para recuperarla: añada ${figures.scale(grams)} de ${spanishComponents[component]}, hasta ${theTime(figures, until)}. La agitación vuelve a empezar para todo; la vida de la mezcla no.`,
+  repairBeyondPlan: (needed, planned, figures) =>
+    `Para recuperarla harían falta ${figures.mass(needed)} en el recipiente, y lo previsto eran ${figures.mass(planned)}: no se recupera. Revise la báscula; esta mezcla es residuo, pregunte ${say.toThe('lead')}.`,
+  repairVesselUnknown: (needed, figures) =>
+    `Nadie dijo la capacidad del recipiente: mire si caben ${figures.volume(needed)}.`,
   canStands: (can, component, state) => `Lata ${can}, ${spanishComponents[component]}: ${state}`,
-  added: (batch, grams, component, f) =>
-    `Mezcla ${batch}: añadidos ${f.mass(grams)} de ${spanishComponents[component]}`,
+  added: (batch, grams, component, figures) =>
+    `Mezcla ${batch}: añadidos ${figures.mass(grams)} de ${spanishComponents[component]}`,
   stirAgain: 'La agitación vuelve a empezar para todo. La vida de la mezcla sigue desde el primer contacto.',
-  uncoveredSoFar: (minutes, f) => `Destapada ${f.minutesUp(minutes)} hasta ahora: el aire acorta la vida de la mezcla.`,
-  caught: (batch, grams, f) => `Mezcla ${batch}: recogidos ${f.mass(grams)}`,
+  uncoveredSoFar: (minutes, figures) =>
+    `Destapada ${figures.minutesUp(minutes)} hasta ahora: el aire acorta la vida de la mezcla.`,
+  caught: (batch, grams, figures) => `Mezcla ${batch}: recogidos ${figures.mass(grams)}`,
   caughtFilter: 'Conserva la edad y la vida de la mezcla. Fíltrela otra vez antes de usarla.',
   setAsideVented: `La mezcla sobrante puede calentarse y soltar gas: en envase con respiradero, nunca con tapa hermética, como dice ${say.the('sheet')}.`,
   setAside: `La mezcla sobrante puede calentarse. Apártela como dice ${say.the('sheet')}.`,
-  potLifeByMass: (percent, f) =>
-    `Con tanta cantidad junta, ${say.the('sheet')} le da el ${f.percent(percent)} de la vida normal de la mezcla.`,
+  potLifeByMass: (percent, figures) =>
+    `Con tanta cantidad junta, ${say.the('sheet')} le da el ${figures.percent(percent)} de la vida normal de la mezcla.`,
   potLifeBeyondMass: `Es más de lo que contempla ${say.the('sheet')}: vale la vida de la mezcla más corta que da.`,
   stock: 'Existencias',
-  noStock: (f) => `Según el registro no hay latas abiertas. Escriba, por ejemplo: ${exampleOf(f)}.`,
-  stockRow: (can, component, lot, sheet, left, details, f) =>
-    `Lata ${can}, ${spanishComponents[component]} ${sheet}, lote ${lot}: ${f.mass(left)}${details.length === 0 ? '' : `; ${details.join(', ')}`}`,
+  noStock: (figures) => `Según el registro no hay latas abiertas. Escriba, por ejemplo: ${exampleOf(figures)}.`,
+  stockRow: (can, component, lot, sheet, left, details, figures) =>
+    `Lata ${can}, ${spanishComponents[component]} ${sheet}, lote ${lot}: ${figures.mass(left)}${details.length === 0 ? '' : `; ${details.join(', ')}`}`,
   openDays: (days) => (days === 0 ? 'abierta hoy' : `abierta hace ${counted(days, 'día', 'días')}`),
   expiresIn: (days) =>
     days < 0
@@ -136,48 +140,49 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
         ? 'caduca hoy'
         : `caduca en ${counted(days, 'día', 'días')}`,
   gas: {
-    blanketed: (at, f) => `con gas desde ${theTime(f, at)}`,
-    'lid-off': (at, f) => `destapada desde ${theTime(f, at)}`,
-    doubtful: (at, f) => `en duda desde ${theTime(f, at)}`,
+    blanketed: (at, figures) => `con gas desde ${theTime(figures, at)}`,
+    'lid-off': (at, figures) => `destapada desde ${theTime(figures, at)}`,
+    doubtful: (at, figures) => `en duda desde ${theTime(figures, at)}`,
   },
-  gasFor: (headspace, gas, f) => `espacio libre ${f.volume(headspace)}, gas ${f.volume(gas)}`,
+  gasFor: (headspace, gas, figures) => `espacio libre ${figures.volume(headspace)}, gas ${figures.volume(gas)}`,
   low: 'queda poco',
   morning: 'Repaso de la mañana',
   morningNothing: 'Ninguna lata pide nada.',
   plan: (method) => `Plan (${methodName(say, method)})`,
-  planBatch: (n, { grams, partAGrams, partBGrams }, f) =>
-    `Mezcla ${n}: mezclar ${f.mass(grams)} (A ${f.mass(partAGrams)}, B ${f.mass(partBGrams)})`,
-  planStart: (n, weighAt, readyAt, f) =>
-    `Mezcla ${n}: B sobre A ${atTime(f, weighAt)}, lista ${atTime(f, readyAt, 'up')}`,
-  planLate: (n, weighAt, f) => `La mezcla ${n} tendría que haberse pesado ${atTime(f, weighAt)}: irá tarde.`,
-  planFilmAssumed: (film, f) =>
-    `No se dijo el espesor de película: se toma el mayor ${say.ofThe('sheet')}, ${f.film(film)}.`,
-  planFilmOutside: (lowest, highest, f) =>
-    `El espesor de película seca ${say.ofThe('sheet')} va de ${f.film(lowest)} a ${f.film(highest)}.`,
+  planBatch: (n, { grams, partAGrams, partBGrams }, figures) =>
+    `Mezcla ${n}: mezclar ${figures.mass(grams)} (A ${figures.mass(partAGrams)}, B ${figures.mass(partBGrams)})`,
+  planStart: (n, weighAt, readyAt, figures) =>
+    `Mezcla ${n}: B sobre A ${atTime(figures, weighAt)}, lista ${atTime(figures, readyAt, 'up')}`,
+  planLate: (n, weighAt, figures) =>
+    `La mezcla ${n} tendría que haberse pesado ${atTime(figures, weighAt)}: irá tarde.`,
+  planFilmAssumed: (film, figures) =>
+    `No se dijo el espesor de película: se toma el mayor ${say.ofThe('sheet')}, ${figures.film(film)}.`,
+  planFilmOutside: (lowest, highest, figures) =>
+    `El espesor de película seca ${say.ofThe('sheet')} va de ${figures.film(lowest)} a ${figures.film(highest)}.`,
   planMethodNot: (method) => `${capital(say.the('sheet'))} no habla de ${methodName(say, method)}.`,
-  planLoss: (efficiency, from, f) =>
-    `Eficiencia de transferencia: ${f.percent(efficiency * 100)} (${from === 'rule' ? lawOf(say, 'la menor de dos normas, 40 CFR 60.313 y 60.453') : 'de memoria, sin fuente'}).`,
-  planGear: (litres, f) => `En manguera, pistola y filtro: ${f.volume(litres)}.`,
-  planNoRate: (f) =>
-    `No se sabe el ritmo ${say.ofThe('crew')}: fijar ritmo ${f.units === 'us' ? '40ft2/h' : '4m2/h'}. Las mezclas se cuentan solo por la mayor que admite ${say.the('sheet')}.`,
-  planByTime: (minutes, f) =>
-    `De la vida de cada mezcla ${withMinutes('queda', 'quedan', minutes)} ${f.minutesDown(minutes)} para aplicar, quitados la agitación y el tiempo de terminar.`,
+  planLoss: (efficiency, from, figures) =>
+    `Eficiencia de transferencia: ${figures.percent(efficiency * 100)} (${from === 'rule' ? lawOf(say, 'la menor de dos normas, 40 CFR 60.313 y 60.453') : 'de memoria, sin fuente'}).`,
+  planGear: (litres, figures) => `En manguera, pistola y filtro: ${figures.volume(litres)}.`,
+  planNoRate: (figures) =>
+    `No se sabe el ritmo ${say.ofThe('crew')}: fijar ritmo ${figures.units === 'us' ? '40ft2/h' : '4m2/h'}. Las mezclas se cuentan solo por la mayor que admite ${say.the('sheet')}.`,
+  planByTime: (minutes, figures) =>
+    `De la vida de cada mezcla ${withMinutes('queda', 'quedan', minutes)} ${figures.minutesDown(minutes)} para aplicar, quitados la agitación y el tiempo de terminar.`,
   planNoTime: 'A esta temperatura no queda vida de la mezcla para aplicar.',
-  planStockShort: (component, needed, left, f) =>
-    `Falta ${spanishComponents[component]}: hacen falta ${f.mass(needed)}, quedan ${f.mass(left)} en las latas abiertas.`,
+  planStockShort: (component, needed, left, figures) =>
+    `Falta ${spanishComponents[component]}: hacen falta ${figures.mass(needed)}, quedan ${figures.mass(left)} en las latas abiertas.`,
   planStockUnknown: 'No consta ninguna lata abierta: no se compararon las existencias.',
   planNoFilm: `${capital(say.the('sheet'))} no da sólidos en volumen ni espesor: no se puede calcular.`,
   planNoDensities: `${capital(say.the('sheet'))} no da densidades: el volumen no se puede pasar a peso.`,
-  planNoArea: (parts, f) =>
-    `No se sabe el área de ${f.list(parts)}. Escriba: pieza impulsor-7 ${f.units === 'us' ? '8ft2' : `${f.decimal(0.8)}m2`}.`,
+  planNoArea: (parts, figures) =>
+    `No se sabe el área de ${figures.list(parts)}. Escriba: pieza impulsor-7 ${figures.units === 'us' ? '8ft2' : `${figures.decimal(0.8)}m2`}.`,
   planTooMuch: 'Estas cifras pasan de lo que se puede calcular.',
   planNotRead: 'Sin lectura del aire: los tiempos toman el lado prudente.',
   planGoesBy: `Las cifras van por ${say.the('sheet')}; si pesa lo que gasta, el próximo plan saldrá mejor.`,
-  dayCan: (can, component, lot, taken, left, f) =>
-    `Lata ${can} ${spanishComponents[component]}, lote ${lot}: gastados ${f.mass(taken)}, quedan ${f.mass(left)}`,
-  dayAdded: (batch, grams, component, f) =>
-    `Mezcla ${batch}: ${f.mass(grams)} de ${spanishComponents[component]} añadidos para recuperarla`,
-  dayUncovered: (batch, minutes, f) => `Mezcla ${batch}: destapada ${f.minutesUp(minutes)}`,
-  dayYield: (batch, mixed, caught, left, f) =>
-    `Mezcla ${batch}: mezclados ${f.mass(mixed)}, recogidos y filtrados otra vez ${f.mass(caught)}, sobran ${f.mass(left)}`,
+  dayCan: (can, component, lot, taken, left, figures) =>
+    `Lata ${can} ${spanishComponents[component]}, lote ${lot}: gastados ${figures.mass(taken)}, quedan ${figures.mass(left)}`,
+  dayAdded: (batch, grams, component, figures) =>
+    `Mezcla ${batch}: ${figures.mass(grams)} de ${spanishComponents[component]} añadidos para recuperarla`,
+  dayUncovered: (batch, minutes, figures) => `Mezcla ${batch}: destapada ${figures.minutesUp(minutes)}`,
+  dayYield: (batch, mixed, caught, left, figures) =>
+    `Mezcla ${batch}: mezclados ${figures.mass(mixed)}, recogidos y filtrados otra vez ${figures.mass(caught)}, sobran ${figures.mass(left)}`,
 });

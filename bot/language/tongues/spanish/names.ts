@@ -188,23 +188,23 @@ export function spanishMaterialName(material: string): string {
 }
 
 /** `las 13:52`, `la 1:10`, and of another day `el martes 3 a las 10:30`: after `desde` and `hasta`. */
-export function theTime(f: Figures, at: EpochMs, to: Rounding = 'down'): string {
-  const { day, clock, hour } = f.moment(at, to);
+export function theTime(figures: Figures, at: EpochMs, to: Rounding = 'down'): string {
+  const { day, clock, hour } = figures.moment(at, to);
   const hours = `${hour === 1 ? 'la' : 'las'} ${clock}`;
   return day === undefined ? hours : `el ${day} a ${hours}`;
 }
 
 /** A bell's time, on the minute that errs as it does. */
-export const theEnding = (f: Figures, { dueAt, errs }: Ending): string =>
-  theTime(f, dueAt, errs === 'at-least' ? 'up' : 'down');
+export const theEnding = (figures: Figures, { dueAt, errs }: Ending): string =>
+  theTime(figures, dueAt, errs === 'at-least' ? 'up' : 'down');
 
-export const atEnding = (f: Figures, { dueAt, errs }: Ending): string =>
-  atTime(f, dueAt, errs === 'at-least' ? 'up' : 'down');
+export const atEnding = (figures: Figures, { dueAt, errs }: Ending): string =>
+  atTime(figures, dueAt, errs === 'at-least' ? 'up' : 'down');
 
 /** `a las 13:52`, `a la 1:10`, and of another day `el martes 3 a las 10:30`. */
-export function atTime(f: Figures, at: EpochMs, to: Rounding = 'down'): string {
-  const told = theTime(f, at, to);
-  return f.moment(at, to).day === undefined ? `a ${told}` : told;
+export function atTime(figures: Figures, at: EpochMs, to: Rounding = 'down'): string {
+  const told = theTime(figures, at, to);
+  return figures.moment(at, to).day === undefined ? `a ${told}` : told;
 }
 
 /** A sentence that may end in a clock time: `9:40 a.m.` brings its own point. */
@@ -231,7 +231,8 @@ export function spanishDay(date: string): string {
 }
 
 /** The line that opens a batch, in the reader's units. */
-export const mixExample = (f: Figures): string => (f.units === 'us' ? 'mezclar 5lb' : `mezclar ${f.decimal(2.4)}kg`);
+export const mixExample = (figures: Figures): string =>
+  figures.units === 'us' ? 'mezclar 5lb' : `mezclar ${figures.decimal(2.4)}kg`;
 
 /** Who tells without a name is filed under an English word. */
 export function spanishWho(name: string): string {

@@ -34,7 +34,7 @@ export const spanishNoFigure = (say: Spoken): Readonly<Record<NoFigure, string>>
 const wetInOven = (say: Spoken) =>
   `; en el horno una película húmeda hace ampollas, y su vapor de ${say.one('solvent')} puede arder`;
 
-export function spanishObjection(say: Spoken, objection: Objection, f: Figures): string {
+export function spanishObjection(say: Spoken, objection: Objection, figures: Figures): string {
   switch (objection.code) {
     case 'no-brief':
     case 'brief-lapsed':
@@ -46,7 +46,7 @@ export function spanishObjection(say: Spoken, objection: Objection, f: Figures):
     case 'fan-too-weak':
     case 'gear-not-flushed':
     case 'rags-not-canned':
-      return spanishSessionObjection(say, objection, f);
+      return spanishSessionObjection(say, objection, figures);
     case 'air-needed': {
       const what = { temperature: 'No se sabe la temperatura del aire', both: 'No se sabe cómo está el aire' }[
         objection.missing
@@ -54,32 +54,32 @@ export function spanishObjection(say: Spoken, objection: Objection, f: Figures):
       const old =
         objection.lastReadAt === undefined
           ? 'nadie lo ha leído aún'
-          : `la última lectura, ${atTime(f, objection.lastReadAt)}, vale ${f.minutesDown(objection.limitMinutes)}`;
-      return `${what}: ${old}. Léalo y escriba, por ejemplo: aire ${f.units === 'us' ? '75F' : '24C'} 48%.`;
+          : `la última lectura, ${atTime(figures, objection.lastReadAt)}, vale ${figures.minutesDown(objection.limitMinutes)}`;
+      return `${what}: ${old}. Léalo y escriba, por ejemplo: aire ${figures.units === 'us' ? '75F' : '24C'} 48%.`;
     }
     case 'air-outside':
-      return `Fuera de lo que pide ${say.the('sheet')}: ${objection.breaches.map((breach) => spanishBreach(breach, f)).join('; ')}. Espere, o acondicione el aire.`;
+      return `Fuera de lo que pide ${say.the('sheet')}: ${objection.breaches.map((breach) => spanishBreach(breach, figures)).join('; ')}. Espere, o acondicione el aire.`;
     case 'more-than-sheet-mixes':
-      return `${f.mass(objection.grams)} pasan del máximo ${say.ofThe('sheet')}: ${f.mass(objection.mostGrams)} de una vez. Mezcle menos cada vez.`;
+      return `${figures.mass(objection.grams)} pasan del máximo ${say.ofThe('sheet')}: ${figures.mass(objection.mostGrams)} de una vez. Mezcle menos cada vez.`;
     case 'already-weighed':
-      return told`A y B se juntaron ${atTime(f, objection.at)}. Para corregir ese pesaje, escriba corregir.`;
+      return told`A y B se juntaron ${atTime(figures, objection.at)}. Para corregir ese pesaje, escriba corregir.`;
     case 'not-weighed':
       return 'Nadie ha dicho cuánto pesaron A y B. Péselas y anótelo primero.';
     case 'ratio-out':
-      return `Desviación de la relación de mezcla: ${f.signedPercent(objection.errorPercent)}; ${say.the('sheet')} admite ±${f.percent(objection.tolerancePercent, 1)}.`;
+      return `Desviación de la relación de mezcla: ${figures.signedPercent(objection.errorPercent)}; ${say.the('sheet')} admite ±${figures.percent(objection.tolerancePercent, 1)}.`;
     case 'stirrer-off':
       return 'Según el registro, el agitador no está en marcha.';
     case 'already-released':
-      return told`Ya se liberó ${atTime(f, objection.at)}.`;
+      return told`Ya se liberó ${atTime(figures, objection.at)}.`;
     case 'already-filtered':
-      return told`Ya se filtró ${atTime(f, objection.at)}.`;
+      return told`Ya se filtró ${atTime(figures, objection.at)}.`;
     case 'blend-not-done': {
-      const given = `${f.minutesDown(objection.givenMinutes)}, el ${f.percent(Math.floor(objection.progress * 100))} de lo que pide ${say.the('sheet')}`;
+      const given = `${figures.minutesDown(objection.givenMinutes)}, el ${figures.percent(Math.floor(objection.progress * 100))} de lo que pide ${say.the('sheet')}`;
       const what = objection.way === 'stir' ? 'Agitación sin terminar' : 'Inducción sin terminar';
       const then =
         objection.dueAt === undefined
           ? 'Arranque otra vez el agitador.'
-          : told`Se cumple ${atTime(f, objection.dueAt, 'up')}.`;
+          : told`Se cumple ${atTime(figures, objection.dueAt, 'up')}.`;
       const why =
         objection.withoutFigure === undefined
           ? ''
@@ -89,50 +89,52 @@ export function spanishObjection(say: Spoken, objection: Objection, f: Figures):
     case 'not-filtered':
       return `${capital(say.the('sheet'))} pide filtrar antes de la primera capa, y nadie ha dicho que se filtró.`;
     case 'past-pot-life':
-      return told`La vida de la mezcla terminó ${atTime(f, objection.endedAt)}. Ya no sirve, es residuo; haga otra.`;
+      return told`La vida de la mezcla terminó ${atTime(figures, objection.endedAt)}. Ya no sirve, es residuo; haga otra.`;
     case 'pot-dead':
-      return told`La mezcla estaba ${seenAs[objection.seen]} ${atTime(f, objection.at)}. Ya no sirve, es residuo, diga lo que diga el reloj${potInstead(objection)}`;
+      return told`La mezcla estaba ${seenAs[objection.seen]} ${atTime(figures, objection.at)}. Ya no sirve, es residuo, diga lo que diga el reloj${potInstead(objection)}`;
     case 'pot-empty':
-      return told`Se vació ${atTime(f, objection.at)}.`;
+      return told`Se vació ${atTime(figures, objection.at)}.`;
     case 'method-not-on-sheet':
-      return `${capital(say.the('sheet'))} no habla de ${methodName(say, objection.method)}; da ${f.list(objection.methods.map((method) => methodName(say, method)))}.`;
+      return `${capital(say.the('sheet'))} no habla de ${methodName(say, objection.method)}; da ${figures.list(objection.methods.map((method) => methodName(say, method)))}.`;
     case 'recoat-forbidden':
-      return told`${capital(say.the('sheet'))} prohíbe una capa sobre película que ya está, curada o no: la línea no se va y el parche se despega. Última capa, ${atTime(f, objection.coatedAt)}.`;
+      return told`${capital(say.the('sheet'))} prohíbe una capa sobre película que ya está, curada o no: la línea no se va y el parche se despega. Última capa, ${atTime(figures, objection.coatedAt)}.`;
     case 'recoat-too-early':
-      return told`${capital(say.the('recoat-window'))} se abre ${atTime(f, objection.opensAt, 'up')}.`;
+      return told`${capital(say.the('recoat-window'))} se abre ${atTime(figures, objection.opensAt, 'up')}.`;
     case 'recoat-too-late':
-      return told`${capital(say.the('recoat-window'))} se cerró ${atTime(f, objection.closedAt)}. Vea antes qué pide ${say.the('sheet')} que se le haga a la película.`;
+      return told`${capital(say.the('recoat-window'))} se cerró ${atTime(figures, objection.closedAt)}. Vea antes qué pide ${say.the('sheet')} que se le haga a la película.`;
     case 'not-coated':
       return 'No consta ninguna capa en esta pieza.';
     case 'flash-off-not-over':
-      return `El oreo dura como mínimo hasta ${theTime(f, objection.leastAt, 'up')}${objection.oven ? wetInOven(say) : ''}.`;
+      return `El oreo dura como mínimo hasta ${theTime(figures, objection.leastAt, 'up')}${objection.oven ? wetInOven(say) : ''}.`;
     case 'not-dry':
       return `Nadie ha dicho que la película esté seca al tacto${objection.oven ? wetInOven(say) : ''}. Tóquela y anótela seca.`;
     case 'hotter-than-part-bears':
-      return `La pieza aguanta ${f.temperature(objection.highestCelsius)}, y el horno está a ${f.temperature(objection.ovenCelsius)}. Cúrela en la sala.`;
+      return `La pieza aguanta ${figures.temperature(objection.highestCelsius)}, y el horno está a ${figures.temperature(objection.ovenCelsius)}. Cúrela en la sala.`;
     case 'no-such-cure':
       return `${capital(say.the('sheet'))} no da curado en ${objection.way === 'oven' ? 'horno' : 'sala'}.`;
     case 'oven-outside-sheet':
-      return `El curado en horno ${say.ofThe('sheet')} es de ${f.temperature(objection.lowest)} a ${f.temperature(objection.highest)}, no ${f.temperature(objection.setCelsius)}.`;
+      return `El curado en horno ${say.ofThe('sheet')} es de ${figures.temperature(objection.lowest)} a ${figures.temperature(objection.highest)}, no ${figures.temperature(objection.setCelsius)}.`;
     case 'already-curing':
-      return told`En curado desde ${theTime(f, objection.since)}.`;
+      return told`En curado desde ${theTime(figures, objection.since)}.`;
     case 'not-curing':
       return 'Esta pieza no está en curado.';
     case 'cure-not-given': {
       const then =
-        objection.dueAt === undefined ? '' : told` Por lo que consta, lo cumple ${atTime(f, objection.dueAt, 'up')}.`;
-      return `Le falta curado: hasta ahora consta el ${f.percent(Math.floor(objection.progress * 100))}.${then}`;
+        objection.dueAt === undefined
+          ? ''
+          : told` Por lo que consta, lo cumple ${atTime(figures, objection.dueAt, 'up')}.`;
+      return `Le falta curado: hasta ahora consta el ${figures.percent(Math.floor(objection.progress * 100))}.${then}`;
     }
     case 'on-hold':
-      return `Retenida: ${spanishHoldReason(say, objection, f)}. La libera ${say.a('lead')}: la misma línea, con permiso y el motivo.`;
+      return `Retenida: ${spanishHoldReason(say, objection, figures)}. La libera ${say.a('lead')}: la misma línea, con permiso y el motivo.`;
     case 'film-drying':
     case 'dip-once':
     case 'surface-life-over':
-      return spanishFilmObjection(say, objection, f);
+      return spanishFilmObjection(say, objection, figures);
     case 'film-outside':
     case 'adhesion-failed':
     case 'rubbed-through':
-      return spanishReadingObjection(say, objection, f);
+      return spanishReadingObjection(say, objection, figures);
     case 'no-gas':
     case 'can-expired':
     case 'can-discarded':
@@ -148,7 +150,7 @@ export function spanishObjection(say: Spoken, objection: Objection, f: Figures):
     case 'adding-passes-most':
     case 'vessel-too-small':
     case 'caught-not-filtered':
-      return spanishMaterialObjection(say, objection, f);
+      return spanishMaterialObjection(say, objection, figures);
   }
 }
 
@@ -166,11 +168,11 @@ function potInstead({ seen, batch }: Extract<Objection, { code: 'pot-dead' }>): 
   }
 }
 
-function spanishBreach(breach: Breach, f: Figures): string {
+function spanishBreach(breach: Breach, figures: Figures): string {
   const { given, allowed } = breach;
   const read = (show: (value: number) => string) => (given === 'not-read' ? 'sin leer' : show(given));
-  const temperature = (value: number) => f.temperature(celsius(value));
-  const spread = (value: number) => f.spread(celsiusSpread(value));
+  const temperature = (value: number) => figures.temperature(celsius(value));
+  const spread = (value: number) => figures.spread(celsiusSpread(value));
   switch (breach.limit) {
     case 'lowestAirCelsius':
       return `aire ${read(temperature)}, mínimo ${temperature(allowed)}`;
@@ -181,9 +183,9 @@ function spanishBreach(breach: Breach, f: Figures): string {
     case 'highestSurfaceCelsius':
       return `sustrato ${read(temperature)}, máximo ${temperature(allowed)}`;
     case 'lowestHumidityPercent':
-      return `humedad ${read(f.percent)}, mínimo ${f.percent(allowed)}`;
+      return `humedad ${read(figures.percent)}, mínimo ${figures.percent(allowed)}`;
     case 'highestHumidityPercent':
-      return `humedad ${read(f.percent)}, máximo ${f.percent(allowed)}`;
+      return `humedad ${read(figures.percent)}, máximo ${figures.percent(allowed)}`;
     case 'leastSpreadCelsius':
       return `sustrato ${given === 'not-read' ? 'sin leer' : `${spread(Math.abs(given))} ${given < 0 ? 'por debajo' : 'por encima'} del punto de rocío`}, mínimo ${spread(allowed)} por encima`;
   }
@@ -193,9 +195,9 @@ function spanishBreach(breach: Breach, f: Figures): string {
 export function spanishHeldBack(
   say: Spoken,
   without: Readonly<Record<NoFigure, Minutes>>,
-  f: Figures,
+  figures: Figures,
 ): readonly string[] {
   return (['unknown', 'below', 'above'] as const)
     .filter((why) => without[why] >= 1)
-    .map((why) => `${f.minutesDown(without[why])} sin dato: ${spanishNoFigure(say)[why]}.`);
+    .map((why) => `${figures.minutesDown(without[why])} sin dato: ${spanishNoFigure(say)[why]}.`);
 }

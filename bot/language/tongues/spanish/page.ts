@@ -42,23 +42,23 @@ export const spanishPage = (say: Spoken): typeof englishPage => ({
     'lid-off': 'Sin gas',
     surface: 'Aplicar antes de',
   },
-  left: (minutes, to, f) => {
+  left: (minutes, to, figures) => {
     const shown = to === 'up' ? Math.ceil(minutes - 1e-6) : Math.floor(minutes + 1e-6);
-    return `${withMinutes('queda', 'quedan', shown)} ${f.minutesDown(toMinutes(shown))}`;
+    return `${withMinutes('queda', 'quedan', shown)} ${figures.minutesDown(toMinutes(shown))}`;
   },
-  overFor: (minutes, f) => `pasó hace ${f.minutesDown(minutes)}`,
+  overFor: (minutes, figures) => `pasó hace ${figures.minutesDown(minutes)}`,
   given: 'tiempo cumplido',
   stands: 'no corre',
   noFigureNow: 'ahora no cuenta',
-  inTime: (minutes, f) => `en ${f.minutesDown(minutes)}`,
-  lateFor: (minutes, f) => `hace ${f.minutesDown(minutes)}`,
+  inTime: (minutes, figures) => `en ${figures.minutesDown(minutes)}`,
+  lateFor: (minutes, figures) => `hace ${figures.minutesDown(minutes)}`,
   dueNow: 'ahora',
-  airRead: (at, age, f) => `leído ${atTime(f, at)}, hace ${f.minutesUp(age)}`,
+  airRead: (at, age, figures) => `leído ${atTime(figures, at)}, hace ${figures.minutesUp(age)}`,
   airTooOld: 'lectura vieja: lea otra vez',
   airNever: 'Nadie ha leído el aire todavía',
-  dewPoint: (celsius, f) => `punto de rocío ${f.temperature(celsius)}`,
-  surface: (celsius, spread, f) =>
-    `sustrato ${f.temperature(celsius)}, ${f.spread(celsiusSpread(Math.abs(spread)))} por ${spread < 0 ? 'debajo' : 'encima'}`,
+  dewPoint: (celsius, figures) => `punto de rocío ${figures.temperature(celsius)}`,
+  surface: (celsius, spread, figures) =>
+    `sustrato ${figures.temperature(celsius)}, ${figures.spread(celsiusSpread(Math.abs(spread)))} por ${spread < 0 ? 'debajo' : 'encima'}`,
   sections: { rings: 'Próximos avisos', running: 'En marcha' },
   nothingRuns: 'No hay mezclas abiertas ni piezas en espera.',
   more: (count) => `y ${count} más`,

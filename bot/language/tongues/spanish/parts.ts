@@ -37,18 +37,19 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   },
   several: (count) => `${count} piezas: anotadas`,
   detail: (part, known) => `${part}: ${known.length === 0 ? 'aún no se ha dicho nada de ella' : known.join(', ')}`,
-  bears: (celsius, f) => `aguanta ${f.temperature(celsius)}`,
-  unknownDetails: (parts, what, f) => `No se sabe de ${f.list(parts)}: ${f.list(what.map((each) => details[each]))}.`,
+  bears: (celsius, figures) => `aguanta ${figures.temperature(celsius)}`,
+  unknownDetails: (parts, what, figures) =>
+    `No se sabe de ${figures.list(parts)}: ${figures.list(what.map((each) => details[each]))}.`,
   prepared: (part, grade) => `${part}: superficie preparada, ${englishParts.grades[grade]}`,
-  noSurfaceLife: (sheets, f) =>
-    `${f.list(sheets)} no ${sheets.length > 1 ? 'dicen' : 'dice'} cuánto dura una superficie preparada: aplique pronto, y pregunte qué admite el trabajo.`,
+  noSurfaceLife: (sheets, figures) =>
+    `${figures.list(sheets)} no ${sheets.length > 1 ? 'dicen' : 'dice'} cuánto dura una superficie preparada: aplique pronto, y pregunte qué admite el trabajo.`,
   surfaceLifeOf: (sheet) => `Lo que dura, según ${say.the('sheet')} de ${sheet}.`,
   surfaceRead: (part) => `${part}: temperatura del sustrato`,
-  surfaceNotRead: (parts, f) =>
-    `Falta leer la superficie de ${f.list(parts)}: sin ella no se sabe el margen sobre el punto de rocío.`,
+  surfaceNotRead: (parts, figures) =>
+    `Falta leer la superficie de ${figures.list(parts)}: sin ella no se sabe el margen sobre el punto de rocío.`,
   surfaceOfPlace: (part) => `De ${part} nadie ha leído la superficie; se toma la del lugar.`,
-  readSurfaces: (f) =>
-    `Antes de cada capa, lea el propio sustrato: superficie impulsor-7 ${f.units === 'us' ? '66F' : '19C'}.`,
+  readSurfaces: (figures) =>
+    `Antes de cada capa, lea el propio sustrato: superficie impulsor-7 ${figures.units === 'us' ? '66F' : '19C'}.`,
   spreadNeeds: 'Sin el aire de la sala no hay punto de rocío con que comparar.',
   meant: {
     coat: (parts, method, batch) =>
@@ -66,20 +67,20 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   touchedUp: (part, method, batch, pass) =>
     `${part}: pasada ${pass} de la misma capa (${methodName(say, method)}, mezcla ${batch})`,
   noOpenTime: `${capital(say.the('sheet'))} no da tiempo abierto: no retoque.`,
-  estimate: (celsius, start, transfer, f) =>
-    `Estimado, sin medir: desde ${startsOf(say)[start]}, en horno a ${f.temperature(celsius)}, pared calentada por las dos caras, ${transfer} W/(m² K) de memoria, sin fuente. Lea la pieza.`,
+  estimate: (celsius, start, transfer, figures) =>
+    `Estimado, sin medir: desde ${startsOf(say)[start]}, en horno a ${figures.temperature(celsius)}, pared calentada por las dos caras, ${transfer} W/(m² K) de memoria, sin fuente. Lea la pieza.`,
   noEstimate: 'Sin medir: ese tiempo solo cuenta desde que entró. Lea la propia pieza y anótela con sonda.',
   notMeasured: (label) => `${label}, estimado, sin medir`,
-  askAt: (at, f) => `Léala ${atTime(f, at, 'up')}, más o menos.`,
-  doors: (count, minutes, f) =>
-    `Puerta abierta ${count === 1 ? 'una vez' : `${count} veces`}${minutes === undefined ? '' : `, ${f.minutesUp(minutes)} en total`}: vuelva a leer la pieza.`,
+  askAt: (at, figures) => `Léala ${atTime(figures, at, 'up')}, más o menos.`,
+  doors: (count, minutes, figures) =>
+    `Puerta abierta ${count === 1 ? 'una vez' : `${count} veces`}${minutes === undefined ? '' : `, ${figures.minutesUp(minutes)} en total`}: vuelva a leer la pieza.`,
   cureNotProved: 'Ninguna lectura comprueba su curado: no está cumplido ni liberada.',
   doorOpened: (parts) => `${parts}: puerta abierta`,
-  readOn: (part, others, f) =>
-    `Leído en ${part}, la última en calentarse; vale también para ${f.list(others)}. Con el nombre de la pieza, la lectura es solo suya.`,
-  humidityOutside: (minutes, lowest, highest, f) =>
-    `${f.minutesDown(minutes)} que no cuentan: humedad fuera de lo que pide ${say.the('sheet')}, de ${f.percent(lowest)} a ${f.percent(highest)}.`,
-  humidityUnknown: (minutes, f) => `${f.minutesDown(minutes)} que no cuentan: nadie leyó la humedad.`,
+  readOn: (part, others, figures) =>
+    `Leído en ${part}, la última en calentarse; vale también para ${figures.list(others)}. Con el nombre de la pieza, la lectura es solo suya.`,
+  humidityOutside: (minutes, lowest, highest, figures) =>
+    `${figures.minutesDown(minutes)} que no cuentan: humedad fuera de lo que pide ${say.the('sheet')}, de ${figures.percent(lowest)} a ${figures.percent(highest)}.`,
+  humidityUnknown: (minutes, figures) => `${figures.minutesDown(minutes)} que no cuentan: nadie leyó la humedad.`,
   nightHumidity: 'No se leyó la humedad de la noche: se toma la de las lecturas de antes y después.',
   adhesion: (part, rating) => `${part}: adherencia ${rating}`,
   adhesionScale: (rating) =>
@@ -90,13 +91,13 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   rubMeaning: `Que la película aguante ${say.the('solvent')} no basta para darla por curada del todo.`,
   coupon: 'En una probeta testigo, no en la pieza.',
   deviationsOn: (count) => `${count === 1 ? 'Hay 1 desviación' : `Hay ${count} desviaciones`} en ella:`,
-  deviation: (at, who, what, permitted, f) =>
-    `! ${f.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (permitido antes: ${permitted})`}`,
+  deviation: (at, who, what, permitted, figures) =>
+    `! ${figures.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (permitido antes: ${permitted})`}`,
   filmNotRead: 'Nadie ha leído su espesor de película seca (EPS).',
-  film: (finding, f) => spanishFilm(say, finding, f),
+  film: (finding, figures) => spanishFilm(say, finding, figures),
   onShift: (who) => `${who}: entra de turno`,
   offShift: (who) => `${who}: sale de turno`,
-  nowOn: (names, f) => `De turno: ${f.list(names)}.`,
+  nowOn: (names, figures) => `De turno: ${figures.list(names)}.`,
   nobodyOn: 'Nadie ha dicho que esté de turno.',
   stillRings: (count) =>
     `Le ${count === 1 ? 'queda' : 'quedan'} ${counted(count, 'aviso', 'avisos')}. Escriba: ${handoverLine(say)}.`,
@@ -110,27 +111,27 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   takenOver: (who, from) => `${who} ${taking(say, 'toma', 'recibe')} de ${from}`,
   nothingAlive: 'No hay nada en marcha.',
   snoozed: (ring) => `Aplazado: ${ring}`,
-  snoozedUntil: (ending, who, f) => `Vuelve a avisar ${atEnding(f, ending)}, a ${who}.`,
+  snoozedUntil: (ending, who, figures) => `Vuelve a avisar ${atEnding(figures, ending)}, a ${who}.`,
   ringPutOff: (ring) => `Aviso ${ring}: se había aplazado.`,
   lifted: (who, role, why, reason) => `! Permitido antes por ${who} (${role}): ${why}. ${reason}`,
   roles: spanishRoles(say),
-  curesMorning: (part, ending, f) =>
-    `${part}: en curado${ending === undefined ? '' : `, avisa ${atEnding(f, ending)}`}`,
-  askNight: (f) => `Escriba la mínima de la noche: noche ${f.units === 'us' ? '61F' : '16C'}.`,
+  curesMorning: (part, ending, figures) =>
+    `${part}: en curado${ending === undefined ? '' : `, avisa ${atEnding(figures, ending)}`}`,
+  askNight: (figures) => `Escriba la mínima de la noche: noche ${figures.units === 'us' ? '61F' : '16C'}.`,
 });
 
-export function spanishCrewUnclear(say: Spoken, unclear: CrewUnclear | LoadUnclear, f: Figures): string {
+export function spanishCrewUnclear(say: Spoken, unclear: CrewUnclear | LoadUnclear, figures: Figures): string {
   switch (unclear.code) {
     case 'no-such-person':
-      return `Aquí nadie se llama ${unclear.person}. Gente: ${f.list(unclear.known)}.`;
+      return `Aquí nadie se llama ${unclear.person}. Gente: ${figures.list(unclear.known)}.`;
     case 'may-not-settle': {
       const whose = { crew: say.the('crew'), lead: `${say.a('lead')} o un supervisor`, supervisor: 'un supervisor' }[
         unclear.wanted
       ];
-      return `Eso lo fija ${whose}: ${f.list(unclear.who)}.`;
+      return `Eso lo fija ${whose}: ${figures.list(unclear.who)}.`;
     }
     case 'may-not-judge':
-      return `Juzgar una mezcla de nuevo es de ${unclear.wanted === 'supervisor' ? 'un supervisor' : say.a('lead')}: ${f.list(unclear.who)}.`;
+      return `Juzgar una mezcla de nuevo es de ${unclear.wanted === 'supervisor' ? 'un supervisor' : say.a('lead')}: ${figures.list(unclear.who)}.`;
     case 'handover-to-self':
       return `Ese nombre es el suyo. Nombre a quien ${taking(say, 'toma', 'recibe')}.`;
     case 'nothing-to-take-over':
@@ -142,6 +143,6 @@ export function spanishCrewUnclear(say: Spoken, unclear: CrewUnclear | LoadUncle
     case 'which-load':
       return unclear.loads.length === 0
         ? 'No hay nada en el horno. Nombre la pieza.'
-        : `¿Qué carga? En el horno: ${unclear.loads.map((load) => f.list(load)).join('; ')}.`;
+        : `¿Qué carga? En el horno: ${unclear.loads.map((load) => figures.list(load)).join('; ')}.`;
   }
 }

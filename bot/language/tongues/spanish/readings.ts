@@ -8,10 +8,10 @@ import type { Spoken } from './spoken.ts';
 
 const onCoupon = ({ coupon }: { readonly coupon?: true | undefined }) => (coupon === true ? ', en su probeta' : '');
 
-export function spanishFailed(say: Spoken, reading: FailedReading, f: Figures): string {
+export function spanishFailed(say: Spoken, reading: FailedReading, figures: Figures): string {
   switch (reading.of) {
     case 'film':
-      return `espesor de película seca (EPS) fuera de su regla: ${f.list(reading.micrometres.map((film) => f.film(film)))}`;
+      return `espesor de película seca (EPS) fuera de su regla: ${figures.list(reading.micrometres.map((film) => figures.film(film)))}`;
     case 'adhesion':
       return `adherencia ${reading.rating}${onCoupon(reading)}`;
     case 'rub':
@@ -19,10 +19,10 @@ export function spanishFailed(say: Spoken, reading: FailedReading, f: Figures): 
   }
 }
 
-export function spanishReadingObjection(say: Spoken, objection: ReadingObjection, f: Figures): string {
+export function spanishReadingObjection(say: Spoken, objection: ReadingObjection, figures: Figures): string {
   switch (objection.code) {
     case 'film-outside':
-      return spanishFilm(say, objection.finding, f);
+      return spanishFilm(say, objection.finding, figures);
     case 'adhesion-failed':
       return `Una adherencia ${objection.rating} no pasa: pasan 3B o mejor y, según ISO 2409, 2 o mejor (práctica común, sin fuente).`;
     case 'rubbed-through':

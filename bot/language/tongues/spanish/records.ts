@@ -282,7 +282,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
     notReleased: 'Sin liberar.',
     held: (why) => `Retenida${why === '' ? '' : `: ${why}`}.`,
     recordEnd: (seq, hash) => `Registro hasta la anotación ${seq}, SHA-256 ${hash}`,
-    printed: (crew, at, f) => `${crew}, impreso ${f.dated(at)}`,
+    printed: (crew, at, figures) => `${crew}, impreso ${figures.dated(at)}`,
     page: (number, of) => `${number} / ${of}`,
   },
 });

@@ -38,15 +38,16 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     inventedSheet: 'Producto inventado, solo para practicar.',
     noAirKnown: 'Sin lectura del aire: los tiempos toman el lado prudente hasta que la haya.',
     weighed: (batch) => `Mezcla ${batch}: A y B juntas, corren los tiempos`,
-    ratioOut: (error, tolerance, f) =>
-      `Desviación de la relación de mezcla: ${error === undefined ? '?' : f.signedPercent(error)}; ${say.the('sheet')} admite ±${f.percent(tolerance, 1)}. Marcado como desviación.`,
-    ratioWithin: (tolerance, f) => `Dentro del ±${f.percent(tolerance, 1)} ${say.ofThe('sheet')}.`,
-    notThePlan: (said, planned, f) =>
-      `${f.mass(said)} en total, y lo previsto eran ${f.mass(planned)}. Mire la báscula y su unidad.`,
-    countsSince: (at, f) => told`Cuenta desde ${theTime(f, at)}. ¿Se vertió antes de anotarlo? Mueva la hora.`,
+    ratioOut: (error, tolerance, figures) =>
+      `Desviación de la relación de mezcla: ${error === undefined ? '?' : figures.signedPercent(error)}; ${say.the('sheet')} admite ±${figures.percent(tolerance, 1)}. Marcado como desviación.`,
+    ratioWithin: (tolerance, figures) => `Dentro del ±${figures.percent(tolerance, 1)} ${say.ofThe('sheet')}.`,
+    notThePlan: (said, planned, figures) =>
+      `${figures.mass(said)} en total, y lo previsto eran ${figures.mass(planned)}. Mire la báscula y su unidad.`,
+    countsSince: (at, figures) =>
+      told`Cuenta desde ${theTime(figures, at)}. ¿Se vertió antes de anotarlo? Mueva la hora.`,
     potLifeFromContact: 'La vida de la mezcla corre desde el primer contacto, agitación incluida.',
     stirGivenEnough: 'Agitación cumplida. Ahora, filtrar.',
-    stirStillWanted: (minutes, f) => `Agitación pendiente: ${f.minutesUp(minutes)}.`,
+    stirStillWanted: (minutes, figures) => `Agitación pendiente: ${figures.minutesUp(minutes)}.`,
     filtered: (batch) => `Mezcla ${batch}: filtrada, en uso`,
     sayCoat: (batch) => `Anote cada capa al terminarla: aplicar impulsor-7 ${batch} ${methodName(say, 'spray')}.`,
     thick: (batch, seen) => `Mezcla ${batch}: ${seenAs[seen]}, se acabó su vida`,
@@ -72,14 +73,14 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     newPart: (part) => `${part} es nueva aquí: no se sabe el metal, la pared ni el calor que aguanta.`,
     flashing: 'Corre el oreo. Cumplido el mínimo, tóquela y anótela seca.',
     dry: (part) => `${part}: película seca al tacto`,
-    dryEarly: (at, f) => `El oreo mínimo dura hasta ${theTime(f, at, 'up')}; el curado espera.`,
+    dryEarly: (at, figures) => `El oreo mínimo dura hasta ${theTime(figures, at, 'up')}; el curado espera.`,
     nextCure: 'Ahora, curado.',
     curing: (part, way) => `${part}: en curado (${way === 'oven' ? 'horno' : 'sala'})`,
-    ovenClock: (celsius, f) =>
-      `Su tiempo empieza cuando una lectura en la propia pieza llegue a ${f.temperature(celsius)}. Anótela con sonda al tenerla.`,
+    ovenClock: (celsius, figures) =>
+      `Su tiempo empieza cuando una lectura en la propia pieza llegue a ${figures.temperature(celsius)}. Anótela con sonda al tenerla.`,
     roomClock: `Una noche sin lecturas no suma nada hasta que alguien diga la mínima: ${inUs ? 'noche 61F' : 'noche 16C'}.`,
     partRead: (part) => `${part}: temperatura leída`,
-    notYetAtTemperature: (celsius, f) => `Por debajo de ${f.temperature(celsius)}: el curado aún no corre.`,
+    notYetAtTemperature: (celsius, figures) => `Por debajo de ${figures.temperature(celsius)}: el curado aún no corre.`,
     wetInOven: `Película húmeda en el horno: ampollas, y vapor de ${say.one('solvent')} que puede arder.`,
     cureTimeGiven: 'Tiempo de curado cumplido. Eso no es liberarla.',
     takenOut: (part) => `${part}: salida de curado`,
@@ -91,8 +92,9 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     airRead: (place) => `Aire, ${spanishPlace(place)}`,
     surfaceRead: (place) => `Sustrato, ${spanishPlace(place)}`,
     nightRead: (place) => `Mínima desde la última lectura, ${spanishPlace(place)}`,
-    batchMoves: (batch, at, f) => told`Mezcla ${batch}: el tiempo de mezclado se cumple ${atTime(f, at, 'up')}.`,
-    batchPotEnds: (batch, at, f) => told`Mezcla ${batch}: la vida de la mezcla termina ${atTime(f, at)}.`,
+    batchMoves: (batch, at, figures) =>
+      told`Mezcla ${batch}: el tiempo de mezclado se cumple ${atTime(figures, at, 'up')}.`,
+    batchPotEnds: (batch, at, figures) => told`Mezcla ${batch}: la vida de la mezcla termina ${atTime(figures, at)}.`,
     noFigure: `Aquí no da dato ${say.the('sheet')}:`,
     heard: 'Enterado',
     heardKey: (ring, by) => `${ring}: ${by}`,
@@ -111,13 +113,13 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     judgedAnew: (batch, edition) => `Mezcla ${batch}: juzgada de nuevo por la edición ${edition} de las reglas`,
     judgedTheSame: 'No queda marcado nada que no lo estuviera.',
     nothingReopened: 'No se reabre nada más: ni retenciones, ni avisos, ni liberaciones.',
-    stirPastPot: (at, f) =>
-      told`Así la vida de la mezcla termina antes que la agitación: acabe antes de ${theTime(f, at)}. Caliente la sala, o haga otra mezcla.`,
+    stirPastPot: (at, figures) =>
+      told`Así la vida de la mezcla termina antes que la agitación: acabe antes de ${theTime(figures, at)}. Caliente la sala, o haga otra mezcla.`,
     humidityNotRead: `Humedad sin leer: no se compara con ${say.the('sheet')}.`,
     potOver: 'vida de la mezcla terminada, por vaciar',
-    happenedAt: (at, late, f) => `Pasó ${atTime(f, at)}, anotado ${f.minutesUp(late)} después.`,
-    askedBy: (sources, f) =>
-      `Lo ${sources.length === 1 ? 'pide' : 'piden'}: ${f.list(sources.map((source) => spanishRuleSources(say)[source]))}.`,
+    happenedAt: (at, late, figures) => `Pasó ${atTime(figures, at)}, anotado ${figures.minutesUp(late)} después.`,
+    askedBy: (sources, figures) =>
+      `Lo ${sources.length === 1 ? 'pide' : 'piden'}: ${figures.list(sources.map((source) => spanishRuleSources(say)[source]))}.`,
     notNow: (codes) => (codes.some((code) => lasting.has(code)) ? 'No se puede' : 'Todavía no'),
     notClear: 'No queda claro',
     notYours: 'No le toca decidirlo',
@@ -131,8 +133,8 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     pressedOlderMovedOn: (pressed) =>
       `«${pressed}» se pulsó en una tarjeta anterior: desde entonces se ha anotado algo. Mire cómo está y pulse otra vez.`,
     tapSays: (label, line) => `${label}: ${line}`,
-    toTell: (people, f) => `Por avisar: ${f.list(people)}`,
-    ringLate: (minutes, why, f) => `Con ${f.minutesUp(minutes)} de retraso: ${spanishLate[why]}.`,
+    toTell: (people, figures) => `Por avisar: ${figures.list(people)}`,
+    ringLate: (minutes, why, figures) => `Con ${figures.minutesUp(minutes)} de retraso: ${spanishLate[why]}.`,
     ringRepeat: 'Puede que ya se dijera: el primer intento quedó sin respuesta.',
     ringAgain: (ring) => `Aviso ${ring}: nadie ha contestado.`,
     ringMoved: 'Avisa otra vez: cambió su hora.',
@@ -141,26 +143,27 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     askNight: `Escriba la mínima del tiempo que nadie leyó: ${inUs ? 'noche 61F' : 'noche 16C'}.`,
     askPartReading: 'Ninguna lectura en la pieza lo comprueba. Lea la propia pieza y anótela con sonda.',
     now: 'Ahora',
-    nothingRuns: (f) => `No hay nada en marcha. Empiece con ${air}, después ${mixExample(f)}.`,
+    nothingRuns: (figures) => `No hay nada en marcha. Empiece con ${air}, después ${mixExample(figures)}.`,
     batchStands: (batch, sheet, state) => `Mezcla ${batch} ${sheet}: ${state}`,
-    rings: (ring, ending, f) => `${timeOf(f, ending)} ${ring}`,
+    rings: (ring, ending, figures) => `${timeOf(figures, ending)} ${ring}`,
     day: (date) => `El día: ${spanishDay(date)}`,
     idleDay: 'Ese día no se anotó nada.',
-    dayBatch: (batch, sheet, { partAGrams, partBGrams }, error, f) =>
-      `Mezcla ${batch} ${sheet}: A ${f.mass(partAGrams)}, B ${f.mass(partBGrams)}, desviación de la relación ${error === undefined ? '?' : f.signedPercent(error)}`,
+    dayBatch: (batch, sheet, { partAGrams, partBGrams }, error, figures) =>
+      `Mezcla ${batch} ${sheet}: A ${figures.mass(partAGrams)}, B ${figures.mass(partBGrams)}, desviación de la relación ${error === undefined ? '?' : figures.signedPercent(error)}`,
     dayBatchUnweighed: (batch, sheet) => `Mezcla ${batch} ${sheet}: sin pesar`,
-    dayStir: (batch, wanted, given, f) =>
-      `Mezcla ${batch}, agitación: requerida ${f.minutesUp(wanted)}, cumplida ${f.minutesDown(given)}`,
-    dayStirNoFigure: (batch, given, f) =>
-      `Mezcla ${batch}, agitación: sin dato en ${say.the('sheet')}, cumplida ${f.minutesDown(given)}`,
-    dayMethod: (method, parts, f) => `${methodName(say, method)}: ${f.list(parts)}`,
-    dayCuring: (part, at, f) => `${part}: en curado${at === undefined ? '' : `, avisa ${atTime(f, at, 'up')}`}`,
-    dayDeviation: (at, who, what, permitted, f) =>
-      `! ${f.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (con permiso previo: ${permitted})`}`,
-    dayLateRing: (key, minutes, f) => `Aviso tardío: ${spanishRingName(say, key)}, ${f.minutesUp(minutes)}`,
+    dayStir: (batch, wanted, given, figures) =>
+      `Mezcla ${batch}, agitación: requerida ${figures.minutesUp(wanted)}, cumplida ${figures.minutesDown(given)}`,
+    dayStirNoFigure: (batch, given, figures) =>
+      `Mezcla ${batch}, agitación: sin dato en ${say.the('sheet')}, cumplida ${figures.minutesDown(given)}`,
+    dayMethod: (method, parts, figures) => `${methodName(say, method)}: ${figures.list(parts)}`,
+    dayCuring: (part, at, figures) =>
+      `${part}: en curado${at === undefined ? '' : `, avisa ${atTime(figures, at, 'up')}`}`,
+    dayDeviation: (at, who, what, permitted, figures) =>
+      `! ${figures.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (con permiso previo: ${permitted})`}`,
+    dayLateRing: (key, minutes, figures) => `Aviso tardío: ${spanishRingName(say, key)}, ${figures.minutesUp(minutes)}`,
     dayUnanswered: (key) => `Sin contestar: ${spanishRingName(say, key)}`,
-    dayCorrection: (at, who, was, is, why, f) =>
-      `Corregido ${atTime(f, at)} por ${who}: antes ${was}, ahora ${is}${why === '' ? '' : ` (${why})`}`,
+    dayCorrection: (at, who, was, is, why, figures) =>
+      `Corregido ${atTime(figures, at)} por ${who}: antes ${was}, ahora ${is}${why === '' ? '' : ` (${why})`}`,
     help: 'Qué se puede escribir',
     helpHow:
       'El orden da igual; la unidad dice qué es cada número. A todo se le puede añadir a las 9:40 o hace 10 min.',
@@ -186,7 +189,7 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     },
     howToLeave: 'Para salir',
     howToLeaveLines: ['Pulse Ctrl-D. Lo anotado se conserva; cuando esto acaba, aquí no sale ningún aviso.'],
-    waiting: (at, f) => `En espera hasta ${theTime(f, at, 'up')}`,
+    waiting: (at, figures) => `En espera hasta ${theTime(figures, at, 'up')}`,
     cannotWait: 'Aquí el reloj corre solo.',
     noSuchTap: (id, ids) =>
       `No hay botón ${id} en su última tarjeta${ids.length === 0 ? '' : `; hay: ${ids.join(', ')}`}.`,

@@ -7,17 +7,17 @@ import { spanishDay, spanishNames, spanishPlace } from './names.ts';
 import { spanishSession } from './session.ts';
 import type { Spoken } from './spoken.ts';
 
-export function spanishSessionFact(say: Spoken, fact: SessionEvent | AlarmEvent, f: Figures): string {
+export function spanishSessionFact(say: Spoken, fact: SessionEvent | AlarmEvent, figures: Figures): string {
   const session = spanishSession(say);
   switch (fact.type) {
     case 'SessionBriefed':
-      return `${say.one('brief')} de la sesión ${fact.session}: ${spanishPlace(fact.place)}, ${fact.sprayers.length === 1 ? 'pinta' : 'pintan'} ${f.list(fact.sprayers)}`;
+      return `${say.one('brief')} de la sesión ${fact.session}: ${spanishPlace(fact.place)}, ${fact.sprayers.length === 1 ? 'pinta' : 'pintan'} ${figures.list(fact.sprayers)}`;
     case 'PeoplePlaced':
-      return session.near(fact.people, fact.goes, f);
+      return session.near(fact.people, fact.goes, figures);
     case 'ExtractionSaid': {
       const { faceMetresPerSecond: face } = fact;
       if (!fact.running) return 'sin extracción';
-      return `extracción en marcha, ${face === undefined ? session.notMeasured : f.speed(face)}`;
+      return `extracción en marcha, ${face === undefined ? session.notMeasured : figures.speed(face)}`;
     }
     case 'SuppliedAirSaid':
       return `aire suministrado: ${fact.supplied ? 'sí' : 'no'}`;
@@ -29,7 +29,7 @@ export function spanishSessionFact(say: Spoken, fact: SessionEvent | AlarmEvent,
       return session.stops;
     case 'GearFlushed': {
       const solvent = fact.solvent === undefined ? '' : ` con ${spanishNames(say).solvent(fact.solvent)}`;
-      const amount = fact.litres === undefined ? '' : `, ${f.volume(fact.litres)}`;
+      const amount = fact.litres === undefined ? '' : `, ${figures.volume(fact.litres)}`;
       return `lavado de ${session.gears[fact.gear]}${solvent}${amount}`;
     }
     case 'WasteCanned':
@@ -41,7 +41,7 @@ export function spanishSessionFact(say: Spoken, fact: SessionEvent | AlarmEvent,
     case 'NearMissTold':
       return `casi accidente: ${fact.text}`;
     case 'BellTested':
-      return `prueba de avisos: ${f.list(fact.people)}`;
+      return `prueba de avisos: ${figures.list(fact.people)}`;
     case 'QualificationDated':
       return `${session.qualifications[fact.what]} de ${fact.person} hasta el ${spanishDay(fact.until)}`;
   }

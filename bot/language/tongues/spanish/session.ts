@@ -95,32 +95,32 @@ export function spanishSession(say: Spoken): typeof englishSession {
     titled: (session, what) => `Sesión ${session}: ${what}`,
     insideVessel: `Dentro de un tanque ${say.this('brief')} no vale: hace falta el permiso de la empresa para espacios confinados.`,
     what: (place, sheet, batch) => `${spanishPlace(place)}; ${sheet}${batch === undefined ? '' : `; mezcla ${batch}`}`,
-    startsAt: (at, f) => told`Empieza ${atTime(f, at)}.`,
-    sprays: (people, f) => `${people.length === 1 ? 'Pinta' : 'Pintan'}: ${f.list(people)}`,
-    stays: (people, f) => `Cerca, con exposición: ${f.list(people)}`,
+    startsAt: (at, figures) => told`Empieza ${atTime(figures, at)}.`,
+    sprays: (people, figures) => `${people.length === 1 ? 'Pinta' : 'Pintan'}: ${figures.list(people)}`,
+    stays: (people, figures) => `Cerca, con exposición: ${figures.list(people)}`,
     nobodyNear: 'No se nombró a nadie cerca. ¿Quién más hay? Escriba: cerca lia fuera, o cerca lia queda.',
-    movedOut: (people, f) => `Fuera de la zona: ${f.list(people)}`,
+    movedOut: (people, figures) => `Fuera de la zona: ${figures.list(people)}`,
     attendant: (person) => `Vigila desde fuera, con los avisos: ${person}`,
-    noAttendant: (people, f) => `Nadie vigila desde fuera: los avisos van a ${f.list(people)}.`,
-    acknowledged: (person, at, witness, f) =>
-      `Firmada por ${person}, ${atTime(f, at)}${witness === undefined ? '' : `, ante ${witness}`}`,
-    notAcknowledged: (people, f) =>
-      `Falta por firmar: ${f.list(people)}. Cada uno escribe firmada fuera de la zona, o un testigo escribe firmada y el nombre.`,
+    noAttendant: (people, figures) => `Nadie vigila desde fuera: los avisos van a ${figures.list(people)}.`,
+    acknowledged: (person, at, witness, figures) =>
+      `Firmada por ${person}, ${atTime(figures, at)}${witness === undefined ? '' : `, ante ${witness}`}`,
+    notAcknowledged: (people, figures) =>
+      `Falta por firmar: ${figures.list(people)}. Cada uno escribe firmada fuera de la zona, o un testigo escribe firmada y el nombre.`,
     extractionNotSaid: `Extracción: nadie ha dicho nada. Escriba: extracción sí ${say.locale === 'es-US' ? '120ft/min' : decimals(say, '0,6m/s')}, extracción sí (sin medir) o extracción no.`,
-    extractionOff: (by, at, f) => `Extracción: no, según ${by} ${atTime(f, at)}`,
-    extractionOn: (velocity, by, at, f) =>
-      `Extracción: en marcha, ${velocity === undefined ? 'velocidad frontal sin medir' : f.speed(velocity)}, según ${by} ${atTime(f, at)}`,
+    extractionOff: (by, at, figures) => `Extracción: no, según ${by} ${atTime(figures, at)}`,
+    extractionOn: (velocity, by, at, figures) =>
+      `Extracción: en marcha, ${velocity === undefined ? 'velocidad frontal sin medir' : figures.speed(velocity)}, según ${by} ${atTime(figures, at)}`,
     notMeasured: 'velocidad frontal sin medir',
     suppliedNotSaid: 'Aire suministrado: nadie ha dicho nada. Escriba: suministrado sí, o suministrado no.',
-    supplied: (yes, by, at, f) => `Aire suministrado: ${yes ? 'sí' : 'no'}, según ${by} ${atTime(f, at)}`,
+    supplied: (yes, by, at, figures) => `Aire suministrado: ${yes ? 'sí' : 'no'}, según ${by} ${atTime(figures, at)}`,
     outOfDate: (person, what, until) =>
       `${say.by(what === 'fit' ? 'brief' : what, 'Caducado', 'Caducada')}: ${qualifications[what]} de ${person}, ${spanishDay(until)}`,
-    undated: (person, whats, f) =>
-      `Sin fecha anotada: ${f.list(whats.map((what) => qualifications[what]))} de ${person}`,
+    undated: (person, whats, figures) =>
+      `Sin fecha anotada: ${figures.list(whats.map((what) => qualifications[what]))} de ${person}`,
     noSpray: (sheet) =>
       `${capital(say.the('sheet'))} ${sheet} no da tiempo máximo de pistola ni ${say.many('solvent')}: pregunte al fabricante.`,
-    lapses: (spell, f) =>
-      `Deja de valer si cambia la persona, la mezcla, la cabina o el turno${spell === undefined ? '' : `, y ${f.minutesDown(spell)} después de empezar a pintar`}.`,
+    lapses: (spell, figures) =>
+      `Deja de valer si cambia la persona, la mezcla, la cabina o el turno${spell === undefined ? '' : `, y ${figures.minutesDown(spell)} después de empezar a pintar`}.`,
     emergencyNotSet: 'Faltan los teléfonos del taller. Escriba: fijar emergencia teléfono, y los números.',
     emergencyCall: (text) => `Teléfonos: ${text}`,
     allAcknowledged: 'Firmada por todos los expuestos.',
@@ -133,48 +133,51 @@ export function spanishSession(say: Spoken): typeof englishSession {
     stopped: 'Lave la pistola ahora, en la cabina y con la extracción en marcha.',
     flushed: (gear) => `${gear === 'gun' ? 'pistola lavada' : 'recipientes lavados'}`,
     flushStep: (gear, solvent) => `lavado de ${gears[gear]} con ${spanishNames(say).solvent(solvent)}`,
-    flushNext: (gear, left, f) => `Lavado de ${gears[gear]}, falta: ${f.list(listed(left))}.`,
-    flushSequence: (steps, source, f) => {
+    flushNext: (gear, left, figures) => `Lavado de ${gears[gear]}, falta: ${figures.list(listed(left))}.`,
+    flushSequence: (steps, source, figures) => {
       const names = steps.map(({ solvent, purityPercent }) =>
         purityPercent === undefined
           ? spanishNames(say).solvent(solvent)
-          : `${spanishNames(say).solvent(solvent)} al ${f.percent(purityPercent)}`,
+          : `${spanishNames(say).solvent(solvent)} al ${figures.percent(purityPercent)}`,
       );
       const inOrder = names.length > 1 ? 'Lave primero con' : 'Lave con';
       return `${inOrder} ${names.join(' y después con ')} (${spanishNames(say).source(source)}).`;
     },
     noFlushOnSheet: `${capital(say.the('sheet'))} no da lavado: use lo que diga el fabricante.`,
-    flushConflict: (lower, coating, f) => {
-      const flush = lower.map(({ solvent, flash }) => `${spanishNames(say).solvent(solvent)} ${f.temperature(flash)}`);
-      return `Punto de inflamación más bajo que el de ${say.theMany('solvent')} del recubrimiento (${f.temperature(coating)}): ${f.list(flush)}. La norma pide para lavar ${say.a('solvent')} que no lo tenga más bajo; la secuencia ${say.ofThe('sheet')} dice otra cosa. Decide la empresa.`;
+    flushConflict: (lower, coating, figures) => {
+      const flush = lower.map(
+        ({ solvent, flash }) => `${spanishNames(say).solvent(solvent)} ${figures.temperature(flash)}`,
+      );
+      return `Punto de inflamación más bajo que el de ${say.theMany('solvent')} del recubrimiento (${figures.temperature(coating)}): ${figures.list(flush)}. La norma pide para lavar ${say.a('solvent')} que no lo tenga más bajo; la secuencia ${say.ofThe('sheet')} dice otra cosa. Decide la empresa.`;
     },
     ragsIn: 'filtros y trapos en su contenedor cerrado',
     closed: 'cerrada',
-    fanUntil: (at, f) => told`Deje la extracción en marcha hasta ${theTime(f, at, 'up')}.`,
-    stillToDo: (what, f) => `Falta: ${f.list(what.map((each) => todo[each]))}.`,
+    fanUntil: (at, figures) => told`Deje la extracción en marcha hasta ${theTime(figures, at, 'up')}.`,
+    stillToDo: (what, figures) => `Falta: ${figures.list(what.map((each) => todo[each]))}.`,
     neverSprayed: 'En ella no se pintó a pistola.',
     sumOnly: 'Es un cálculo, no una comprobación: nadie leyó un medidor de gases.',
-    sumTerms: (share, factor, assumed, f) =>
-      `Para no pasar del ${f.percent(share * 100)} del LIE; factor de mezcla de aire ${f.decimal(factor)}${assumed ? ', supuesto: nadie lo ha fijado' : ''}.`,
+    sumTerms: (share, factor, assumed, figures) =>
+      `Para no pasar del ${figures.percent(share * 100)} del LIE; factor de mezcla de aire ${figures.decimal(factor)}${assumed ? ', supuesto: nadie lo ha fijado' : ''}.`,
     wholePot: 'Nadie dijo cuánto se pinta por hora: se supone la mezcla entera.',
-    fanFromSum: (minutes, f) =>
-      `Por cálculo, el aire de la cabina ha salido cuatro veces en ${f.minutesUp(minutes)}; vale el mayor entre eso y el tiempo ${say.ofThe('sheet')}.`,
+    fanFromSum: (minutes, figures) =>
+      `Por cálculo, el aire de la cabina ha salido cuatro veces en ${figures.minutesUp(minutes)}; vale el mayor entre eso y el tiempo ${say.ofThe('sheet')}.`,
     fanUnknown: `Ni ${say.the('sheet')} ni un cálculo dicen cuánto sigue la extracción: déjela hasta que no quede nada húmedo en la cabina.`,
     noSum: `Sin cálculo: ${say.the('sheet')} no da ${say.many('solvent')}, o nadie sabe cuánto se pinta.`,
     noBooth: (place) => {
       const name = spanishPlace(place);
       return `No consta el frente abierto (${name}). Escriba: fijar cabina ${place === 'booth' ? '' : `${name} `}${say.locale === 'es-US' ? '40ft2' : '4m2'}.`;
     },
-    withoutFigure: (solvents, f) =>
-      `No entran en la cuenta, por falta de un dato publicado: ${f.list(listed(solvents))}.`,
+    withoutFigure: (solvents, figures) =>
+      `No entran en la cuenta, por falta de un dato publicado: ${figures.list(listed(solvents))}.`,
     fanNotMeasured: 'No se sabe el caudal del extractor.',
     worstOven: `Contado como si ${say.theMany('solvent')} salieran por completo en el horno.`,
-    oven: (grams, celsius, f) => `Carga del horno: ${f.mass(grams)} en húmedo, ${f.temperature(celsius)}`,
-    purge: (gas, amount, room, f) =>
-      `${gas === 'argon' ? 'Argón' : 'Nitrógeno'}: ${f.volume(amount)} en ${f.volume(room)} de sala`,
+    oven: (grams, celsius, figures) =>
+      `Carga del horno: ${figures.mass(grams)} en húmedo, ${figures.temperature(celsius)}`,
+    purge: (gas, amount, room, figures) =>
+      `${gas === 'argon' ? 'Argón' : 'Nitrógeno'}: ${figures.volume(amount)} en ${figures.volume(room)} de sala`,
     purgeMixed: 'Bien mezclado y sin aire nuevo. Lo que se respira solo lo sabe un medidor.',
-    purgeDeficient: (percent, f) =>
-      `Por debajo del ${f.percent(percent, 1)}: falta oxígeno. No entra nadie sin el permiso de la empresa.`,
+    purgeDeficient: (percent, figures) =>
+      `Por debajo del ${figures.percent(percent, 1)}: falta oxígeno. No entra nadie sin el permiso de la empresa.`,
     settles: 'El argón se queda abajo: cerca del suelo y en fosos hay menos oxígeno que este.',
     hazardsOf: (work) => `${worksOf(say)[work]}: qué mirar`,
     callNumber: (text) => `Llame: ${text}`,
@@ -188,19 +191,19 @@ export function spanishSession(say: Spoken): typeof englishSession {
     nearMiss: 'Casi accidente anotado',
     nearMissText: (text) => `«${text}»`,
     anonymous: 'No queda ningún nombre.',
-    bellTest: (people, f) => `Prueba de avisos: ${f.list(people)}`,
+    bellTest: (people, figures) => `Prueba de avisos: ${figures.list(people)}`,
     bellLines: `Suena en el teléfono de cada uno, y cada uno escribe enterado en el suyo. ${capital(say.the('lead'))} sabrá quién no contestó.`,
     qualified: (person, what, until) => `${qualifications[what]} de ${person}: hasta el ${spanishDay(until)}`,
-    near: (people, whereTo, f) => `${f.list(people)}, ${goes[whereTo]}`,
+    near: (people, whereTo, figures) => `${figures.list(people)}, ${goes[whereTo]}`,
     goes,
-    daySession: (session, people, solvent, open, f) =>
-      `Sesión ${session}: ${people.length === 1 ? 'persona expuesta' : 'personas expuestas'}, ${f.list(people)}${solvent === undefined ? '' : `; lavado con ${f.volume(solvent)}`}${open.length === 0 ? '' : `; falta: ${f.list(open.map((each) => todo[each]))}`}`,
-    dayTold: (at, who, what, f) => `${f.timeDown(at)} ${spanishWho(who)}: ${what}`,
+    daySession: (session, people, solvent, open, figures) =>
+      `Sesión ${session}: ${people.length === 1 ? 'persona expuesta' : 'personas expuestas'}, ${figures.list(people)}${solvent === undefined ? '' : `; lavado con ${figures.volume(solvent)}`}${open.length === 0 ? '' : `; falta: ${figures.list(open.map((each) => todo[each]))}`}`,
+    dayTold: (at, who, what, figures) => `${figures.timeDown(at)} ${spanishWho(who)}: ${what}`,
     settings: {
       on: 'sí',
       off: 'no',
       nobodyNamed: 'cualquiera: no hay lista',
-      quiet: (from, to, f) => `de ${f.hour(from)} a ${f.hour(to)}; lo crítico suena igual`,
+      quiet: (from, to, figures) => `de ${figures.hour(from)} a ${figures.hour(to)}; lo crítico suena igual`,
     },
   };
 }

@@ -14,18 +14,18 @@ import type { Spoken } from './spoken.ts';
 import { spanishUndoUnclear } from './undo.ts';
 
 /** `son las 10:15`, `es la 1:15`. */
-const nowIs = (f: Figures, at: EpochMs): string =>
-  `${f.moment(at, 'down').hour === 1 ? 'es' : 'son'} ${theTime(f, at)}`;
+const nowIs = (figures: Figures, at: EpochMs): string =>
+  `${figures.moment(at, 'down').hour === 1 ? 'es' : 'son'} ${theTime(figures, at)}`;
 
-const named = (names: readonly (string | number)[], f: Figures, none: string): string =>
-  names.length === 0 ? none : f.list(names.map(String));
+const named = (names: readonly (string | number)[], figures: Figures, none: string): string =>
+  names.length === 0 ? none : figures.list(names.map(String));
 
-export function spanishUnclear(say: Spoken, unclear: Unclear, f: Figures): string {
+export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures): string {
   switch (unclear.code) {
     case 'no-such-session':
     case 'which-session':
     case 'not-exposed':
-      return spanishSessionUnclear(say, unclear, f);
+      return spanishSessionUnclear(say, unclear, figures);
     case 'no-such-person':
     case 'may-not-settle':
     case 'may-not-judge':
@@ -33,36 +33,36 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, f: Figures): strin
     case 'nothing-to-take-over':
     case 'not-snoozed':
     case 'which-load':
-      return spanishCrewUnclear(say, unclear, f);
+      return spanishCrewUnclear(say, unclear, figures);
     case 'no-such-can':
     case 'which-can':
     case 'can-not-wanted':
     case 'other-unit':
-      return spanishMaterialUnclear(unclear, f);
+      return spanishMaterialUnclear(unclear, figures);
     case 'no-such-batch':
-      return `No hay mezcla ${unclear.batch}. Abiertas: ${named(unclear.live, f, `ninguna; escriba: ${mixExample(f)}`)}.`;
+      return `No hay mezcla ${unclear.batch}. Abiertas: ${named(unclear.live, figures, `ninguna; escriba: ${mixExample(figures)}`)}.`;
     case 'which-batch':
       return unclear.live.length === 0
-        ? `No hay ninguna mezcla abierta. Escriba: ${mixExample(f)}.`
-        : `¿Qué mezcla? Abiertas: ${named(unclear.live, f, '')}.`;
+        ? `No hay ninguna mezcla abierta. Escriba: ${mixExample(figures)}.`
+        : `¿Qué mezcla? Abiertas: ${named(unclear.live, figures, '')}.`;
     case 'no-such-part':
-      return `No hay pieza ${unclear.part}. Conocidas: ${named(unclear.live, f, 'ninguna todavía')}.`;
+      return `No hay pieza ${unclear.part}. Conocidas: ${named(unclear.live, figures, 'ninguna todavía')}.`;
     case 'which-part':
-      return `¿Qué pieza? Conocidas: ${named(unclear.live, f, 'ninguna todavía')}.`;
+      return `¿Qué pieza? Conocidas: ${named(unclear.live, figures, 'ninguna todavía')}.`;
     case 'new-part': {
       const names = named(
         unclear.unknown.map(({ part }) => part),
-        f,
+        figures,
         '',
       );
       const near = [...new Set(unclear.unknown.flatMap((each) => each.near))];
       const isOne = unclear.unknown.length === 1;
       const unknown = `${names}: ${isOne ? 'no consta aquí' : 'no constan aquí'}.`;
-      if (near.length > 0) return `${unknown} Nombres parecidos: ${named(near, f, '')}. ¿Cuál es?`;
+      if (near.length > 0) return `${unknown} Nombres parecidos: ${named(near, figures, '')}. ¿Cuál es?`;
       return `${unknown} ${isOne ? '¿Es una pieza nueva?' : '¿Son piezas nuevas?'}`;
     }
     case 'no-such-sheet':
-      return `No hay ${say.one('sheet')} ${unclear.sheet}. Las que hay: ${named(unclear.known, f, 'ninguna')}.`;
+      return `No hay ${say.one('sheet')} ${unclear.sheet}. Las que hay: ${named(unclear.known, figures, 'ninguna')}.`;
     case 'sheet-faulty':
       return `${capital(say.the('sheet'))} ${unclear.sheet} tiene errores y no abre mezclas hasta que se corrijan: ${faultsTold(unclear.faults)}.`;
     case 'which-sheet': {
@@ -73,12 +73,12 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, f: Figures): strin
           : `${unclear.invented} es un producto inventado: si el taller tiene ${say.many('sheet')} propias, nunca es el habitual. `;
       return unclear.known.length === 0
         ? `${invented}Ninguna ${say.one('sheet')} propia del taller se puede leer, y ninguna otra la sustituye.${faults}`
-        : `${invented}¿Qué producto? Las que hay: ${named(unclear.known, f, '')}. Nombre una, o fije la habitual: fijar ficha ${unclear.known[0]}.${faults}`;
+        : `${invented}¿Qué producto? Las que hay: ${named(unclear.known, figures, '')}. Nombre una, o fije la habitual: fijar ficha ${unclear.known[0]}.${faults}`;
     }
     case 'no-densities':
-      return `${capital(say.the('sheet'))} ${unclear.sheet} no da densidades: el volumen no se puede pasar a peso. Dígalo en ${f.units === 'us' ? 'lb' : 'kg'}.`;
+      return `${capital(say.the('sheet'))} ${unclear.sheet} no da densidades: el volumen no se puede pasar a peso. Dígalo en ${figures.units === 'us' ? 'lb' : 'kg'}.`;
     case 'in-the-future':
-      return told`Aún no ha llegado ${theTime(f, unclear.at)}; ahora ${nowIs(f, unclear.now)}.`;
+      return told`Aún no ha llegado ${theTime(figures, unclear.at)}; ahora ${nowIs(figures, unclear.now)}.`;
     case 'may-not-permit': {
       const whose = {
         crew: 'Eso lo puede permitir cualquiera',
@@ -86,15 +86,15 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, f: Figures): strin
         supervisor: 'Eso solo lo puede permitir un supervisor',
         nobody: 'Eso nadie lo puede permitir antes',
       }[unclear.wanted];
-      const who = unclear.wanted === 'nobody' ? '' : `: ${f.list(unclear.who)}`;
-      return `${whose}${who}. ${spanishObjection(say, unclear.because, f)}`;
+      const who = unclear.wanted === 'nobody' ? '' : `: ${figures.list(unclear.who)}`;
+      return `${whose}${who}. ${spanishObjection(say, unclear.because, figures)}`;
     }
     case 'nothing-to-undo':
     case 'undo-too-late':
     case 'undo-not-last':
     case 'undo-rests':
     case 'undo-asks':
-      return spanishUndoUnclear(say, unclear, f);
+      return spanishUndoUnclear(say, unclear, figures);
     case 'nothing-to-amend':
       return 'No hay ninguna anotación así que corregir.';
     case 'nothing-changed':

@@ -30,15 +30,15 @@ function about(entry: Pick<Entry, 'stream' | 'fact'>): string {
 }
 
 export const spanishUndo = (say: Spoken): Words['undo'] => ({
-  act: (entry, f) => actTold(say, entry, f),
+  act: (entry, figures) => actTold(say, entry, figures),
   takeBack: (act) => `Anular: ${act}`,
 });
 
-const actTold = (say: Spoken, entry: Pick<Entry, 'stream' | 'fact'>, f: Figures): string =>
-  `${about(entry)}${spanishFact(say, entry.fact, f)}`;
+const actTold = (say: Spoken, entry: Pick<Entry, 'stream' | 'fact'>, figures: Figures): string =>
+  `${about(entry)}${spanishFact(say, entry.fact, figures)}`;
 
-const named = (say: Spoken, { entry, corrected }: ActTold, f: Figures): string =>
-  `${corrected ? 'la corrección de ' : ''}${actTold(say, entry, f)} (${f.timeDown(entry.happenedAt)})`;
+const named = (say: Spoken, { entry, corrected }: ActTold, figures: Figures): string =>
+  `${corrected ? 'la corrección de ' : ''}${actTold(say, entry, figures)} (${figures.timeDown(entry.happenedAt)})`;
 
 function amendOf({ verb, batch, can, part, place }: AmendTarget): string {
   const what = [batch, can, part].find((each) => each !== undefined);
@@ -47,7 +47,7 @@ function amendOf({ verb, batch, can, part, place }: AmendTarget): string {
     .join(' ');
 }
 
-export function spanishUndoUnclear(say: Spoken, unclear: UndoUnclear, f: Figures): string {
+export function spanishUndoUnclear(say: Spoken, unclear: UndoUnclear, figures: Figures): string {
   switch (unclear.code) {
     case 'nothing-to-undo':
       return 'No hay nada suyo que deshacer.';
@@ -56,28 +56,28 @@ export function spanishUndoUnclear(say: Spoken, unclear: UndoUnclear, f: Figures
         unclear.amend === undefined
           ? 'Se queda así; diga de nuevo cómo está.'
           : `Escriba: ${amendOf(unclear.amend)}, y después qué estaba mal y por qué.`;
-      return `Solo se deshace lo de las últimas 8 horas. Su última anotación es más antigua: ${named(say, unclear.last, f)}. ${how}`;
+      return `Solo se deshace lo de las últimas 8 horas. Su última anotación es más antigua: ${named(say, unclear.last, figures)}. ${how}`;
     }
     case 'undo-not-last': {
       if (unclear.named === undefined) return 'Esa anotación no está, o ya se ha anulado.';
       const { by } = unclear.named.entry;
       if (!unclear.isTheirs) {
-        return `Eso lo anotó ${by}: ${named(say, unclear.named, f)}. Solo lo deshace ${by}; si no, escriba corregir.`;
+        return `Eso lo anotó ${by}: ${named(say, unclear.named, figures)}. Solo lo deshace ${by}; si no, escriba corregir.`;
       }
-      const since = unclear.last === undefined ? '' : ` Después anotó: ${named(say, unclear.last, f)}.`;
-      return `Esa no es su última anotación: ${named(say, unclear.named, f)}.${since} Primero se deshace la última.`;
+      const since = unclear.last === undefined ? '' : ` Después anotó: ${named(say, unclear.last, figures)}.`;
+      return `Esa no es su última anotación: ${named(say, unclear.named, figures)}.${since} Primero se deshace la última.`;
     }
     case 'undo-rests': {
       const { later, last } = unclear;
       const what = later.corrected
-        ? `Ya la corrigió ${later.entry.by} (${f.timeDown(later.entry.happenedAt)})`
-        : `Hay una anotación posterior de ${later.entry.by} que se apoya en ella: ${named(say, later, f)}`;
-      return `Su última anotación es ${named(say, last, f)}. ${what}. Escriba corregir.`;
+        ? `Ya la corrigió ${later.entry.by} (${figures.timeDown(later.entry.happenedAt)})`
+        : `Hay una anotación posterior de ${later.entry.by} que se apoya en ella: ${named(say, later, figures)}`;
+      return `Su última anotación es ${named(say, last, figures)}. ${what}. Escriba corregir.`;
     }
     case 'undo-asks': {
       // Each has commas of its own.
-      const acts = unclear.acts.map((each) => named(say, each, f)).join('; ');
-      const rests = unclear.rests.map((each) => `${named(say, each, f)}, de ${each.entry.by}`).join('; ');
+      const acts = unclear.acts.map((each) => named(say, each, figures)).join('; ');
+      const rests = unclear.rests.map((each) => `${named(say, each, figures)}, de ${each.entry.by}`).join('; ');
       const resting =
         rests === '' ? '' : ` En ello se apoya: ${rests}. Lo que se apoya en ello se queda, y se juzga de nuevo.`;
       return `Se anularía: ${acts}.${resting} Sus relojes y avisos se van con ello.`;

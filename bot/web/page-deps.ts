@@ -8,7 +8,7 @@ import type { Overview } from '../talk/overview.ts';
 import type { Assets } from './assets.ts';
 import type { Conversation } from './conversation.ts';
 
-export interface PageNeeds {
+export interface PageDeps {
   readonly host: Pick<Host, 'handle'>;
   readonly conversation: Conversation;
   readonly overview: Pick<Overview, 'board' | 'crew' | 'voice'>;
