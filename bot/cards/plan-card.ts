@@ -17,10 +17,10 @@ import { sheetTaps } from './sheet-taps.ts';
 /** `line`: as it was asked, for the taps that ask it again by a sheet. */
 export function planCard(telling: Telling, asked: PlanAsked, line: string): Card {
   const plan = planCoating(telling.shop, asked, telling.now);
-  if (plan.kind !== 'planned')
+  if (isFailed(plan))
     return makeCard(telling.words.material.plan(asked.method), 'warn', {
-      lines: [noPlanLine(telling, plan)],
-      actions: plan.kind === 'no-sheet' ? sheetTaps(telling, plan.unclear, (id) => `${line} ${id}`) : [],
+      lines: [noPlanLine(telling, plan.failed)],
+      actions: plan.failed.kind === 'no-sheet' ? sheetTaps(telling, plan.failed.unclear, (id) => `${line} ${id}`) : [],
     });
   const stock = stockLines(telling, plan);
   const isLate = plan.batches.some((batch) => batch.weighAt < telling.now);

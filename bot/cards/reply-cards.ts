@@ -3,22 +3,16 @@
 
 import type { Batch } from '../../core/batch/batch.ts';
 import { isRatioOut } from '../../core/batch/batch-status.ts';
-import { peopleLeading, personIn } from '../../core/crew/crew.ts';
+import { peopleLeading } from '../../core/crew/crew.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
-import { type Entry, isLate } from '../../core/history.ts';
 import { defaultPlace, nameIn, numberIn, type StreamId } from '../../core/ids.ts';
 import { methodRows } from '../../core/methods.ts';
 import type { Part } from '../../core/part/part.ts';
-import { deviationsIn, newDeviations } from '../../core/records/deviations.ts';
-import { rewrites } from '../../core/records/holds-that-follow.ts';
-import { byDueTime } from '../../core/reminders/wanted-reminder.ts';
 import { briefsAt } from '../../core/session/spray-settings.ts';
 import { type BatchNow, type PartNow, statusOf } from '../../core/status.ts';
-import { minutesBetween } from '../../core/units.ts';
 import { batchCard, openedCard, stirringCard } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
-import { ringNext } from './clock-text.ts';
 import { amendedCard, heardCard, judgedCard, settledCard, undoneCard } from './correction-cards.ts';
 import { handoverCard, shiftCard, snoozedCard, takenOverCard } from './crew-cards.ts';
 import { heatHazards, potOverLines } from './dead-pot.ts';
@@ -28,6 +22,7 @@ import { addReply, canReply, caughtReply, coverReply, emptiedReply, weighReply }
 import { notedFacts } from './noted-facts.ts';
 import { coatedCard, curingCard, dryCard, partCard, takenOutCard } from './part-cards.ts';
 import { airCard } from './place-cards.ts';
+import { despiteLines, isForLeads, lateLine, nextRings, rewrittenLines } from './recorded-lines.ts';
 import { sessionReply } from './session-reply.ts';
 import { notedCard, partSurfaceCard, preparedCard, surfacesBeforeCoat, surfaceTap } from './surface-cards.ts';
 import { undoTap } from './undo-tap.ts';
@@ -257,63 +252,3 @@ function touchedParts({ envelopes, shop }: Recorded): readonly Part[] {
 }
 
 const isBatch = (stream: StreamId): boolean => stream.startsWith('batch/');
-
-/** Its own card tells of its ratio. */
-const isWeighing = ({ fact }: Entry): boolean =>
-  fact.type === 'PartsWeighed' || fact.type === 'PartWeighed' || fact.type === 'PartAdded';
-
-function despiteLines(telling: Telling, outcome: Recorded): readonly string[] {
-  const seqs = new Set(outcome.envelopes.map((envelope) => envelope.seq));
-  const permitted = outcome.envelopes.find((envelope) => envelope.saidWith.permitted !== undefined);
-  const why = permitted?.saidWith.permitted;
-  const reasons = deviationsIn(outcome.shop, ({ seq }) => seqs.has(seq))
-    .filter(({ entry, objection }) => !(objection.code === 'ratio-out' && isWeighing(entry)))
-    .map(({ objection }) => telling.words.objection(objection, telling.figures));
-  const { recordedDespite } = telling.words.replies;
-  const { lifted, roles } = telling.words.parts;
-  return [...new Set(reasons)].map((reason) =>
-    permitted === undefined || why === undefined
-      ? recordedDespite(reason)
-      : lifted(permitted.by, roles[personIn(telling.shop.crew, permitted.by).role], why, reason),
-  );
-}
-
-/** What this correction or late reading has made wrong of what was done before. */
-function rewrittenLines(telling: Telling, { envelopes, before, shop }: Recorded): readonly string[] {
-  if (!rewrites(envelopes)) return [];
-  return newDeviations(before, shop).map(({ entry, objection }) =>
-    telling.words.replies.nowDeviates(
-      telling.words.fact(entry.fact, telling.figures),
-      telling.words.objection(objection, telling.figures),
-    ),
-  );
-}
-
-/** A hold, by word or by what a figure says. The weighing's own card tells of its ratio, which is the lead's as well. */
-function isForLeads({ envelopes, shop }: Recorded): boolean {
-  if (envelopes.some(({ body }) => body.type === 'PartHeld')) return true;
-  const seqs = new Set(envelopes.map(({ seq }) => seq));
-  return deviationsIn(shop, ({ seq }) => seqs.has(seq)).some(({ objection }) => objection.code === 'ratio-out');
-}
-
-function lateLine(telling: Telling, { envelopes }: Recorded): readonly string[] {
-  const late = envelopes.find((envelope) => isLate(envelope));
-  if (late === undefined) return [];
-  return [
-    telling.words.replies.happenedAt(
-      late.happenedAt,
-      minutesBetween(late.happenedAt, late.recordedAt),
-      telling.figures,
-    ),
-  ];
-}
-
-function nextRings(telling: Telling, outcome: Recorded): Card['next'] {
-  const touched = outcome.envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]);
-  const places = touched.some((stream) => stream.startsWith('place/'));
-  return [...outcome.plan]
-    .filter(([stream]) => touched.includes(stream) || (places && !stream.startsWith('crew/')))
-    .flatMap(([, reminders]) => reminders)
-    .sort(byDueTime)
-    .map(({ numberedKey, dueAt }) => ringNext(telling, numberedKey, dueAt));
-}

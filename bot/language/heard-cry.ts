@@ -1,13 +1,14 @@
 // Where a cry meets the reading of a line. What does not read as anything and cries out calls at once, wherever its word
 // stands (`kari is down`); what begins with such a word and does not cry out calls nobody, and is asked about.
 
+import { isFailed } from '../../core/failed.ts';
 import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
 import { criesIn } from './cry.ts';
 import { onlyOfLiquid } from './cry-words.ts';
 import type { Hearing } from './hearing.ts';
 import type { Read } from './line-read.ts';
 import { aboutAlarms } from './misread-line.ts';
-import { type Fault, isFault, type LineContext } from './reading.ts';
+import type { Fault, LineContext } from './reading.ts';
 import { mannerOf } from './time-and-permission.ts';
 import type { Token } from './typed/token.ts';
 import { asksForHelp, whichCry } from './unnamed-cry.ts';
@@ -26,12 +27,12 @@ export function isOnlySpokenOf(
   const own = alarm === 'hot' && after[0]?.kind === 'number' ? after.slice(1) : after;
   if (alarm === undefined || own[0]?.kind === 'quoted') return false;
   const manner = mannerOf(own, line, context);
-  if (!isFault(manner) && manner.tokens.length === 0) return onlyOfLiquid.has(first.text.toLowerCase());
+  if (!isFailed(manner) && manner.tokens.length === 0) return onlyOfLiquid.has(first.text.toLowerCase());
   return !criesIn(line.slice(first.start), context.people ?? []).includes(alarm);
 }
 
 export const onlySpokenOf = (verb: VerbNamed, token: Token): Fault => ({
-  code: 'no-cry',
+  failed: 'no-cry',
   token,
   tries: [verb.printed],
 });
@@ -40,14 +41,14 @@ export const onlySpokenOf = (verb: VerbNamed, token: Token): Fault => ({
 export function orCried(read: Read, line: string, context: LineContext): Read {
   if ('act' in read) return withPot(read, line, context.hearing);
   const isAsk = 'question' in read && read.question.ask === 'help';
-  const verb = 'fault' in read ? read.verb?.row.name : undefined;
+  const verb = isFailed(read) ? read.verb?.row.name : undefined;
   const isAbout = verb !== undefined && verb !== 'help' && aboutAlarms.has(verb);
-  if (!(isAsk || 'fault' in read) || isAbout) return read;
+  if (!(isAsk || isFailed(read)) || isAbout) return read;
   const [alarm]: readonly Alarm[] = criesIn(line, context.people ?? []);
   if (alarm !== undefined)
     return withPot({ act: { command: { verb: alarm, note: line } }, line }, line, context.hearing);
-  if (!('fault' in read) || read.fault.code !== 'unknown-verb' || !asksForHelp(line, context.people ?? [])) return read;
-  return { ...whichCry(line, read.fault), line };
+  if (!isFailed(read) || read.failed.failed !== 'unknown-verb' || !asksForHelp(line, context.people ?? [])) return read;
+  return { ...whichCry(line, read.failed), line };
 }
 
 /** `fire in booth???` calls: a cry in words of its own asks nothing. */

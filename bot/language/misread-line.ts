@@ -19,14 +19,14 @@ import { verbNamed, verbOfWord } from './verbs-typed.ts';
 import type { VocabularyName } from './vocabulary.ts';
 
 export interface Misunderstood {
-  readonly fault: Fault;
+  readonly failed: Fault;
   readonly line: string;
   readonly verb?: VerbNamed;
 }
 
 /** `reads` tries a line; what does not read is not offered. */
 export function misreadOf(
-  { fault, line, verb }: Misunderstood,
+  { failed: fault, line, verb }: Misunderstood,
   context: LineContext,
   reads: (line: string) => boolean,
 ): Misread {
@@ -38,16 +38,16 @@ export function misreadOf(
   // `help me` is answered with what can be cried, and with no act.
   const shown = near?.row.name === 'help' ? (needed[0] ?? 'help') : near?.row.name;
   const name: VocabularyName = shown ?? needed[0] ?? 'mix';
-  const offered = fault.code === 'unknown-verb' ? [...needed, ...usual] : [...usual, ...needed];
+  const offered = fault.failed === 'unknown-verb' ? [...needed, ...usual] : [...usual, ...needed];
   const tries = eachAlarmOnce(inTypedLanguage(line, near, offered, context.hearing), context.hearing);
   // Which of them it is nobody knows: none is left out.
-  const suggestions = thoseThatRead(tries, reads, fault.code === 'which-cry' ? alarms.length : undefined);
+  const suggestions = thoseThatRead(tries, reads, fault.failed === 'which-cry' ? alarms.length : undefined);
   const calls = suggestions.flatMap((each) => {
     const alarm = alarmOf(each, context.hearing);
     return alarm === undefined ? [] : [[each, alarm] as const];
   });
   return {
-    code: fault.code,
+    code: fault.failed,
     ...(near !== undefined && { verb: near.row.name }),
     token: token?.text ?? '',
     from: token?.start ?? line.length,
@@ -92,7 +92,7 @@ function alarmsIn(line: string, hearing: Hearing): readonly Alarm[] {
 
 /** Where the reader names no lines of its own: each unit that would do; a time to come as yesterday's; a near word. */
 function usualTries(
-  { code, token, needs: deps, couldBe }: Fault,
+  { failed: code, token, needs: deps, couldBe }: Fault,
   line: string,
   verb: VerbNamed | undefined,
   context: LineContext,
@@ -125,7 +125,7 @@ function unitsLike(slip: string, verb: VerbNamed | undefined): readonly string[]
 
 export function unknownVerb(line: string, tokens: readonly Token[], index: number, hearing: Hearing): Fault {
   const token = tokens[index];
-  if (token === undefined) return { code: 'unknown-verb', needs: ['verb'] };
+  if (token === undefined) return { failed: 'unknown-verb', needs: ['verb'] };
   const before = line.slice(0, token.start);
   const after = line.slice(token.end);
   // `weigj1`: the digits are no part of the slip.
@@ -144,7 +144,7 @@ export function unknownVerb(line: string, tokens: readonly Token[], index: numbe
   }
   if (token.kind !== 'word')
     tries.push(`mix ${line}`, `air ${line}`, `air ${line.replace(/^(\d+) (\d+)$/, '$1C $2%')}`);
-  return { code: 'unknown-verb', token, needs: ['verb'], tries };
+  return { failed: 'unknown-verb', token, needs: ['verb'], tries };
 }
 
 /** Nobody types more with a thumb; a paste is no act. */

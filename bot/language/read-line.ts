@@ -2,6 +2,7 @@
 // the time, the zone and what the shop has come in with the line.
 
 import type { Question, Stance, Verb } from '../../core/commands.ts';
+import { isFailed } from '../../core/failed.ts';
 import type { ActRead } from './acts/act-line.ts';
 import { readQuestion } from './acts/read-question.ts';
 import { isRecordAsk } from './acts/read-record-question.ts';
@@ -10,7 +11,7 @@ import { isCried, isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
 import type { Read } from './line-read.ts';
 import { longestLine, misreadOf, tooLong, unknownVerb } from './misread-line.ts';
 import { partLines, readPartList } from './part-list.ts';
-import { type Fault, isFault, type LineContext, type Reading } from './reading.ts';
+import type { Fault, LineContext, Reading } from './reading.ts';
 import { isHappenedWord } from './time-and-permission.ts';
 import { saidTimeFrom } from './times/said-time.ts';
 import { cleanLine } from './typed/clean-line.ts';
@@ -34,10 +35,9 @@ function readSingle(text: string, context: LineContext): Reading {
   const line = cleanLine(text);
   // What one line may have meant is never a pasted list.
   const reads = (each: string): boolean =>
-    partLines(each, context.hearing) === undefined &&
-    !('fault' in withoutAsking(readCleaned(cleanLine(each), context)));
+    partLines(each, context.hearing) === undefined && !isFailed(withoutAsking(readCleaned(cleanLine(each), context)));
   const read = withoutAsking(readCleaned(line, context));
-  if ('fault' in read) return { kind: 'misread', misread: misreadOf(read, context, reads), line: read.line };
+  if (isFailed(read)) return { kind: 'misread', misread: misreadOf(read, context, reads), line: read.line };
   if ('question' in read) return { kind: 'question', question: read.question, line };
   const { command, at, stance } = read.act;
   return {
@@ -60,7 +60,7 @@ function withoutAsking(read: Read): Read {
   if (!('act' in read) || !read.line.endsWith('?') || isCried(read)) return read;
   const { line } = read;
   const token = { text: '?', start: line.length - 1, end: line.length };
-  return { fault: { code: 'left-over', token, tries: [line.replace(/[ ?]+$/, '')] }, line };
+  return { failed: { failed: 'left-over', token, tries: [line.replace(/[ ?]+$/, '')] }, line };
 }
 
 const asksAbout = /^(\p{L}+) ?\?+$/iu;
@@ -75,23 +75,23 @@ function readCleaned(line: string, context: LineContext): Read {
 function readCalmly(line: string, context: LineContext): Read {
   const tokens = tokenize(line, context.hearing);
   const lead = leadOf(tokens, context);
-  if (isFault(lead)) return { fault: lead, line };
+  if (isFailed(lead)) return { failed: lead, line };
   const first = tokens[lead.next];
   // A picture alone is no record of anything, and silence would look as if it were heard.
   if (first === undefined) {
-    return { fault: { code: 'incomplete', needs: ['verb'], tries: lead.first === undefined ? ['ok'] : [] }, line };
+    return { failed: { failed: 'incomplete', needs: ['verb'], tries: lead.first === undefined ? ['ok'] : [] }, line };
   }
   if (first.kind !== 'word') return readWithoutVerb(line, tokens, lead, context);
   const verb = verbAt(tokens, lead.next, context.hearing);
   if (verb !== undefined) {
     const after = tokens.slice(verb.to);
     return isOnlySpokenOf(verb, line, first, after, context)
-      ? { fault: onlySpokenOf(verb, first), line, verb }
+      ? { failed: onlySpokenOf(verb, first), line, verb }
       : readVerb(line, after, verb, lead, context);
   }
   const apart = verbApart(line, first, context);
   if (apart !== undefined) return readCleaned(apart, context);
-  return { fault: unknownVerb(line, tokens, lead.next, context.hearing), line };
+  return { failed: unknownVerb(line, tokens, lead.next, context.hearing), line };
 }
 
 function readVerb(line: string, typed: readonly Token[], verb: VerbNamed, lead: Lead, context: LineContext): Read {
@@ -100,8 +100,8 @@ function readVerb(line: string, typed: readonly Token[], verb: VerbNamed, lead: 
   if (isQuestion(name)) {
     const stray = lead.at === undefined && lead.stance === undefined ? undefined : lead.first;
     const question: Question | Fault =
-      stray === undefined ? readQuestion(name, { verb, tokens, line, context }) : { code: 'left-over', token: stray };
-    return isFault(question) ? { fault: question, line, verb } : { question, line };
+      stray === undefined ? readQuestion(name, { verb, tokens, line, context }) : { failed: 'left-over', token: stray };
+    return isFailed(question) ? { failed: question, line, verb } : { question, line };
   }
   return readVerbAct(line, tokens, name, verb, lead, context);
 }
@@ -128,10 +128,10 @@ function readVerbAct(
   context: LineContext,
 ): Read {
   const act = readAct(name, { verb, tokens, line, context });
-  if (isFault(act)) return { fault: act, line, verb };
+  if (isFailed(act)) return { failed: act, line, verb };
   if (lead.at === undefined && lead.stance === undefined) return { act, line };
   if (lead.at !== undefined && act.at !== undefined && lead.first !== undefined) {
-    return { fault: { code: 'left-over', token: lead.first }, line, verb };
+    return { failed: { failed: 'left-over', token: lead.first }, line, verb };
   }
   return { act: { ...lead, ...act }, line };
 }
@@ -159,7 +159,7 @@ function leadOf(tokens: readonly Token[], context: LineContext): Lead | Fault {
     if (token?.kind === 'word' && verbOfWord(token, context.hearing) !== undefined) break;
     const time = at === undefined ? saidTimeFrom(tokens, next, context) : undefined;
     if (time === undefined) break;
-    if (isFault(time)) return time;
+    if (isFailed(time)) return time;
     at = time.at;
     next = time.to - 1;
   }
@@ -182,9 +182,9 @@ function readWithoutVerb(line: string, tokens: readonly Token[], lead: Lead, con
   if (verb !== undefined && first !== undefined && isAir(first)) {
     const read = readVerbAct(line, tokens.slice(lead.next), 'air', verb, lead, context);
     const rest = tokens.slice(lead.next).filter((token) => !isAir(token) && !roundsAirOff(token));
-    if ('fault' in read || rest.length === 0 || isOnlyManner(rest, context)) return read;
+    if (isFailed(read) || rest.length === 0 || isOnlyManner(rest, context)) return read;
   }
-  return { fault: unknownVerb(line, tokens, lead.next, context.hearing), line };
+  return { failed: unknownVerb(line, tokens, lead.next, context.hearing), line };
 }
 
 /** `24C y 48% de humedad`. */

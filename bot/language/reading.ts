@@ -2,6 +2,7 @@
 // catalogues; it never becomes a record.
 
 import type { Command, Question, Stance } from '../../core/commands.ts';
+import type { Failed } from '../../core/failed.ts';
 import type { BatchNumber, PartName, PersonName, PlaceName, SheetId } from '../../core/ids.ts';
 import type { Alarm } from '../../core/session/session-commands.ts';
 import type { SettingName } from '../../core/settings.ts';
@@ -110,8 +111,7 @@ export interface FaultyLine {
 }
 
 /** What a reader hands back instead of a command; the line's frame adds example and suggestions. */
-export interface Fault {
-  readonly code: MisreadCode;
+export interface Fault extends Failed<MisreadCode> {
   readonly token?: { readonly text: string; readonly start: number; readonly end: number };
   readonly needs?: readonly Slot[];
   /** The setting whose value is needed. */
@@ -120,8 +120,4 @@ export interface Fault {
   readonly limits?: Limits;
   /** Lines to try as suggestions; those that do not read are dropped. */
   readonly tries?: readonly string[];
-}
-
-export function isFault(result: object): result is Fault {
-  return 'code' in result;
 }

@@ -2,6 +2,7 @@
 // and its reason at the end. They are taken off before the act's own reader sees the line.
 
 import type { Stance } from '../../core/commands.ts';
+import { isFailed } from '../../core/failed.ts';
 import type { Fault, LineContext } from './reading.ts';
 import { type SaidTime, saidTimeFrom } from './times/said-time.ts';
 import type { Token } from './typed/token.ts';
@@ -31,7 +32,7 @@ export function mannerOf(
   if (!tokens.some(isHint)) return { tokens };
   const permitAt = tokens.findIndex((token) => token.kind === 'word' && permitWords.has(token.word));
   const permitted = permitAt === -1 ? undefined : permission(tokens.slice(permitAt), line, context);
-  if (permitted !== undefined && 'code' in permitted) return permitted;
+  if (permitted !== undefined && isFailed(permitted)) return permitted;
   const rest: Token[] = [];
   let said: SaidTime | undefined;
   let happened = false;
@@ -47,7 +48,7 @@ export function mannerOf(
     const time =
       said === undefined && (bareTimes || !isBareTime) ? saidTimeFrom(tokens.slice(0, end), i, context) : undefined;
     if (time === undefined) rest.push(token);
-    else if ('code' in time) return time;
+    else if (isFailed(time)) return time;
     else {
       said = time;
       i = time.to - 1;
@@ -69,11 +70,11 @@ export function permission(tokens: readonly Token[], line: string, context: Line
   const [permit, first, second] = tokens;
   const last = tokens.at(-1);
   if (permit === undefined || first === undefined || last === undefined) {
-    return { code: 'incomplete', needs: ['reason'], ...(permit !== undefined && { token: permit }) };
+    return { failed: 'incomplete', needs: ['reason'], ...(permit !== undefined && { token: permit }) };
   }
   if (first.kind === 'quoted' && second === undefined) {
     return first.words === ''
-      ? { code: 'incomplete', token: permit, needs: ['reason'] }
+      ? { failed: 'incomplete', token: permit, needs: ['reason'] }
       : { is: 'permitted', why: first.words };
   }
   const trailing = trailingTime(tokens, 1, context);
@@ -85,7 +86,7 @@ export function permission(tokens: readonly Token[], line: string, context: Line
 export function trailingTime(tokens: readonly Token[], from: number, context: LineContext): number | undefined {
   for (let i = from; i < tokens.length; i++) {
     const time = saidTimeFrom(tokens, i, context);
-    if (time !== undefined && !('code' in time) && time.to === tokens.length) return i;
+    if (time !== undefined && !isFailed(time) && time.to === tokens.length) return i;
   }
   return undefined;
 }
@@ -97,7 +98,7 @@ function timeOfWhat(tokens: readonly Token[], index: number, permit: Token, line
   const reason = line.slice(permit.end, time.start).trim();
   const head = line.slice(0, permit.start);
   return {
-    code: 'ambiguous-time',
+    failed: 'ambiguous-time',
     token: { text: timeText, start: time.start, end: line.length },
     couldBe: [timeText, `"${reason} ${timeText}"`],
     tries: [`${head}${timeText} permit ${reason}`, `${head}permit "${`${reason} ${timeText}`.trim()}"`],

@@ -1,6 +1,7 @@
 // A line that asks for help and does not say what has happened: `socorro`, `112`, `me quemé`. It calls nobody by itself, for
 // what to do first depends on what it is; it is answered with all that can be cried, each one tap away.
 
+import type { Failed } from '../../core/failed.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { alarms } from '../../core/session/session-commands.ts';
 import { criedWords, saysNow } from './cry.ts';
@@ -45,11 +46,14 @@ export function asksForHelp(line: string, people: readonly PersonName[]): boolea
 }
 
 /** The verb says in which language its taps are written. */
-export function whichCry(line: string, { token }: Fault): { readonly fault: Fault; readonly verb?: VerbNamed } {
+export function whichCry(line: string, { token }: Fault): Failed<Fault> & { readonly verb?: VerbNamed } {
   const said = criedWords(line);
   const tongue = everyTongue.tongues.findLast(({ cries }) =>
     [cries.shouts, cries.hurts].some((set) => set.split(/\s+/).some((word) => word !== '' && said.includes(word))),
   );
   const verb = verbNamed(tongue?.verbs.fire.words[0] ?? '', everyTongue);
-  return { fault: { code: 'which-cry', ...(token !== undefined && { token }), tries: alarms }, ...(verb && { verb }) };
+  return {
+    failed: { failed: 'which-cry', ...(token !== undefined && { token }), tries: alarms },
+    ...(verb && { verb }),
+  };
 }

@@ -2,6 +2,7 @@
 // they chose that, where there is no message that they could read, and in need in any case. Who was told is said only
 // after that, and of whom; whoever was not is named, since somebody has to call them.
 
+import { isFailed } from '../../core/failed.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { makeCard } from '../cards/card.ts';
 import { calledBy } from '../cards/whom-to-call.ts';
@@ -72,7 +73,7 @@ async function callOne(deps: AnswerDeps, telling: Telling, name: PersonName, sai
 /** The card as the crew reads it. What could not be recorded is for whoever said it to say again. */
 async function messaged({ mail }: AnswerDeps, { desk, answer, crew }: Telling, user: string, key: string) {
   const reached = await mail.reach(user);
-  if ('error' in reached) return false;
+  if (isFailed(reached)) return false;
   const shown = answer.forAll ?? answer.card;
   const card = answer.kind === 'error' ? { ...shown, actions: [] } : shown;
   const under = answer.as === null ? [] : [crew.words.chat.by(answer.as)];

@@ -1,6 +1,7 @@
 // Messages out, each under a key: where a post has no answer, or may have been made by an earlier life, it is looked for
 // by its key before it is posted again.
 
+import { type Failed, failed } from '../../core/failed.ts';
 import type { Look } from './look.ts';
 import type { Address, Platform, Search, Sent, Where } from './platform.ts';
 import type { Sender } from './sender.ts';
@@ -27,7 +28,7 @@ export interface Mail {
   readonly whisper: (where: Where, look: Look) => Promise<boolean>;
   readonly find: (to: Address, key: string, since: number) => Promise<Search>;
   /** The channel in which somebody is written to alone, or why there is none. */
-  readonly reach: (user: string) => Promise<{ readonly channel: string } | { readonly error: string }>;
+  readonly reach: (user: string) => Promise<{ readonly channel: string } | Failed<string>>;
   /** Taken in by an earlier life at that time, and worked off by this one: it may have been answered then. */
   readonly resumed: (id: string, since: number) => void;
 }
@@ -102,7 +103,7 @@ async function reach({ platform, direct }: Parts, user: string): ReturnType<Mail
   const known = direct.get(user);
   if (known !== undefined) return { channel: known };
   const opened = await platform.open(user);
-  if (opened.kind !== 'done') return { error: 'error' in opened ? opened.error : 'no_answer' };
+  if (opened.kind !== 'done') return failed('error' in opened ? opened.error : 'no_answer');
   direct.set(user, opened.result);
   return { channel: opened.result };
 }

@@ -1,6 +1,7 @@
 // To one person alone, where they are: by the address that came with what they said, whispered in the channel, or written
 // to them directly.
 
+import { isFailed } from '../../core/failed.ts';
 import type { Log } from '../../core/ports.ts';
 import { makeCard } from '../cards/card.ts';
 import { keptUnder } from '../talk/message-subject.ts';
@@ -26,7 +27,7 @@ export async function tellPrivately(
   if (await mail.whisper(where, look)) return undefined;
   const isHere = where.channel !== undefined && mail.platform.isDirect(where.channel);
   const reached = isHere ? { channel: where.channel } : await mail.reach(where.user);
-  if ('error' in reached || reached.channel === undefined) {
+  if (isFailed(reached) || reached.channel === undefined) {
     log.error('nowhere-to-answer', { id });
     return undefined;
   }

@@ -2,6 +2,7 @@
 // a channel wakes nobody's phone. A bell waits for nothing: what the platform does not take at once is tried again in a
 // moment, for those alone who have not been told. What rings for many parts in one breath is one message.
 
+import { isFailed } from '../../core/failed.ts';
 import type { PersonName } from '../../core/ids.ts';
 import type { Log, Postbox } from '../../core/ports.ts';
 import type { Answer } from '../talk/answer.ts';
@@ -98,7 +99,7 @@ async function ringDirect(belfry: Belfry, bell: Bell, name: PersonName): Promise
   const user = belfry.desk.roster.idOf(bell.team, name);
   if (user === undefined) return { kind: 'rejected', error: noId };
   const reached = await belfry.mail.reach(user);
-  if ('error' in reached) return { kind: 'rejected', error: reached.error };
+  if (isFailed(reached)) return { kind: 'rejected', error: reached.failed };
   return ring(belfry, bell, [name], { channel: reached.channel, thread: undefined }, { mention: [], lines: [] });
 }
 

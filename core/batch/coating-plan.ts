@@ -13,7 +13,7 @@ import { gasState } from '../can/can-stock.ts';
 import type { PlanAsked } from '../commands.ts';
 import { type Component, components } from '../components.ts';
 import { localDay } from '../crew/local-day.ts';
-import { isFailed } from '../failed.ts';
+import { type Failed, failed, isFailed } from '../failed.ts';
 import { defaultPlace, type PartName } from '../ids.ts';
 import { type Method, methodRows } from '../methods.ts';
 import { airAt } from '../place/place.ts';
@@ -57,7 +57,6 @@ export interface StockForPlan {
 }
 
 export interface CoatingPlan {
-  readonly kind: 'planned';
   readonly sheet: Sheet;
   readonly method: Method;
   readonly dryFilmMicrometres: Micrometres;
@@ -82,14 +81,14 @@ export type NoPlan =
   | { readonly kind: 'no-time-left'; readonly sheet: Sheet }
   | { readonly kind: 'too-much' };
 
-export function planCoating(shop: Shop, asked: PlanAsked, now: EpochMs): CoatingPlan | NoPlan {
+export function planCoating(shop: Shop, asked: PlanAsked, now: EpochMs): CoatingPlan | Failed<NoPlan> {
   const sheet = sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet, asked.sheet);
-  if (isFailed(sheet)) return { kind: 'no-sheet', unclear: sheet.failed };
+  if (isFailed(sheet)) return failed({ kind: 'no-sheet', unclear: sheet.failed });
   const area = areaOf(shop, asked);
-  if (typeof area !== 'number') return area;
-  if (sheet.film === undefined) return { kind: 'no-film', sheet };
+  if (isFailed(area)) return area;
+  if (sheet.film === undefined) return failed({ kind: 'no-film', sheet });
   const { densities } = sheet.ratio;
-  if (densities === undefined) return { kind: 'no-densities', sheet };
+  if (densities === undefined) return failed({ kind: 'no-densities', sheet });
   const { volumeSolidsPercent, lowestDryMicrometres, highestDryMicrometres } = sheet.film;
   const dryFilm = asked.dryFilmMicrometres ?? highestDryMicrometres;
   const { transfer: application, atomised } = methodRows[asked.method];
@@ -108,23 +107,22 @@ export function planCoating(shop: Shop, asked: PlanAsked, now: EpochMs): Coating
       filterLitres: gear?.filterLitres ?? litres(0),
     },
   );
-  if (isFailed(need)) return { kind: 'too-much' };
+  if (isFailed(need)) return failed({ kind: 'too-much' });
   const weights = splitFill(need.mixedLitres, mixRatio(sheet.ratio));
-  if (isFailed(weights)) return { kind: 'too-much' };
+  if (isFailed(weights)) return failed({ kind: 'too-much' });
   const { partAGrams, partBGrams } = weights;
   const mixedGrams = grams(partAGrams + partBGrams);
   const density = mixedDensity(partAGrams, partBGrams, densities);
-  if (isFailed(density)) return { kind: 'too-much' };
+  if (isFailed(density)) return failed({ kind: 'too-much' });
   const reading = airAt(shop.places.get(defaultPlace), now).temperature;
   const serves = reading !== undefined && now <= minutesAfter(reading.at, standing(shop.crew, 'air-limit').minutes);
   const celsius = serves ? reading.celsius : undefined;
   const usable = usableMinutes(shop, sheet, mixedGrams, celsius);
   const most = mostInOnePot(sheet, usable, lastSaid(shop.crew, 'rate')?.squareMetresPerHour, need, density);
-  if (most !== undefined && most <= 0) return { kind: 'no-time-left', sheet };
+  if (most !== undefined && most <= 0) return failed({ kind: 'no-time-left', sheet });
   const count = most === undefined ? 1 : Math.max(1, Math.ceil(mixedGrams / most - 1e-9));
-  if (count > mostBatches) return { kind: 'too-much' };
+  if (count > mostBatches) return failed({ kind: 'too-much' });
   return {
-    kind: 'planned',
     sheet,
     method: asked.method,
     dryFilmMicrometres: dryFilm,
@@ -144,7 +142,7 @@ export function planCoating(shop: Shop, asked: PlanAsked, now: EpochMs): Coating
 /** More pots than that from one line is a slip. */
 const mostBatches = 50;
 
-function areaOf(shop: Shop, asked: PlanAsked): SquareMetres | NoPlan {
+function areaOf(shop: Shop, asked: PlanAsked): SquareMetres | Failed<NoPlan> {
   const unknown: PartName[] = [];
   const sizes = asked.parts.flatMap((part) => {
     if ('count' in part) return [part];
@@ -152,9 +150,9 @@ function areaOf(shop: Shop, asked: PlanAsked): SquareMetres | NoPlan {
     if (each === undefined) unknown.push(part.part);
     return each === undefined ? [] : [{ count: 1, eachSquareMetres: each }];
   });
-  if (unknown.length > 0) return { kind: 'no-area', parts: unknown };
+  if (unknown.length > 0) return failed({ kind: 'no-area', parts: unknown });
   const area = totalArea(sizes);
-  return isFailed(area) ? { kind: 'too-much' } : area;
+  return isFailed(area) ? failed({ kind: 'too-much' }) : area;
 }
 
 function wholeMinutes(rules: DoseRules, celsius: Celsius | undefined): Minutes {

@@ -31,5 +31,5 @@ export function lineWith(line: string, span: { readonly start: number; readonly 
 
 /** Without `tries` the frame looks for a near word itself. */
 export function leftOver(token: Token, tries?: readonly string[]): Fault {
-  return { code: 'left-over', token, ...(tries !== undefined && { tries }) };
+  return { failed: 'left-over', token, ...(tries !== undefined && { tries }) };
 }

@@ -59,12 +59,12 @@ export function targetFrom(act: ActLine): TargetRead | Fault {
       const isMethod = methodsByWord.has(token.word);
       if (isMethod || verb !== undefined || name !== undefined) {
         const tries = isMethod ? [lineWith(act.line, token, `coat ${token.text}`)] : [];
-        return { code: 'left-over', token, needs: ['act'], tries };
+        return { failed: 'left-over', token, needs: ['act'], tries };
       }
       name = token;
     } else return leftOver(token);
   }
-  return { code: 'incomplete', needs: ['act', 'change'] };
+  return { failed: 'incomplete', needs: ['act', 'change'] };
 }
 
 /** A surface is a part's where the name is one. */

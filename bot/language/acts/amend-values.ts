@@ -1,8 +1,9 @@
 // The corrected values on an amend's line, taken one by one until the words of the why begin.
 
+import { isFailed } from '../../../core/failed.ts';
 import type { AmendTarget } from '../../../core/verbs/correction-verbs.ts';
 import { looksLikePart, placeNamed } from '../names-typed.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { batchMarks, fillers, methodsByWord } from '../trade-words.ts';
@@ -33,12 +34,12 @@ export function walkValues(act: ActLine, row: Amendable, from: number, found: Fo
     const labelled = labelledAt(found.of.verb, act, i, 'amend');
     const time = saidTimeFrom(act.tokens, i, act.context);
     if (labelled !== undefined) {
-      if (isFault(labelled)) return labelled;
+      if (isFailed(labelled)) return labelled;
       if (found.change.has(labelled.name)) return leftOver(token);
       found.change.set(labelled.name, labelled.value);
       i += 1;
     } else if (time !== undefined) {
-      if (isFault(time)) return time;
+      if (isFailed(time)) return time;
       if (found.change.has('at')) return leftOver(token);
       found.change.set('at', time.at);
       i = time.to - 1;
@@ -76,7 +77,7 @@ function takeValue(
       const { name, slot } = value;
       const limits = limitsFor(slot.name, token.quantity);
       if (limits !== undefined && isOutside(limits, baseValue(token.quantity))) {
-        return { code: 'impossible', token, needs: [slot.name], limits };
+        return { failed: 'impossible', token, needs: [slot.name], limits };
       }
       if (found.change.has(name)) return leftOver(token);
       found.change.set(name, figureOf(token.quantity));
@@ -165,7 +166,7 @@ function takeNumber(
   if (wanted.length === 0 || !isFirst) return 'no';
   const units = wanted.flatMap((slot) => slots[slot].units);
   const tries = units.map((unit) => lineWith(act.line, token, withUnitText(token, unit)));
-  return { code: 'unit-missing', token, needs: wanted, tries };
+  return { failed: 'unit-missing', token, needs: wanted, tries };
 }
 
 /** The bare numbers before a value of the right kind are covered by its unit. */

@@ -26,7 +26,7 @@ export function cansApart(tokens: readonly Token[]): CansApart | Fault {
     if (!cans.includes(can)) cans.push(can);
   }
   const [token] = tokens.slice(mark);
-  if (cans.length === 0) return { code: 'incomplete', needs: ['can'], ...(token !== undefined && { token }) };
+  if (cans.length === 0) return { failed: 'incomplete', needs: ['can'], ...(token !== undefined && { token }) };
   return { cans, rest: [...tokens.slice(0, mark), ...tokens.slice(next)] };
 }
 

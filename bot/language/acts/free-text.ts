@@ -2,9 +2,9 @@
 // quotes; after quotes the line may still say when and how it is meant.
 
 import type { Stance } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import type { EpochMs } from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
-import { isFault } from '../reading.ts';
 import { mannerOf } from '../time-and-permission.ts';
 import type { ActLine } from './act-line.ts';
 
@@ -22,7 +22,7 @@ export function freeTextFrom(act: ActLine, from: number): FreeText | Fault {
   if (first === undefined || last === undefined) return { words: '', quoted: false };
   if (first.kind !== 'quoted') return { words: act.line.slice(first.start, last.end), quoted: false };
   const manner = mannerOf(act.tokens.slice(from + 1), act.line, act.context);
-  if (isFault(manner)) return manner;
+  if (isFailed(manner)) return manner;
   // Words that only begin with a name in quotes: `"Jo Invented" slipped on the hose`.
   if (manner.tokens.length > 0) return { words: act.line.slice(first.start, last.end), quoted: false };
   return {

@@ -22,8 +22,8 @@ export function hourOrTemperature(act: ActLine): Fault | undefined {
   const couldBe = isHour ? [`${token.text}:00`, ...degrees] : degrees;
   const tries = couldBe.map((text) => lineWith(act.line, token, text));
   return isHour
-    ? { code: 'ambiguous-number', token, needs: [slot], couldBe, tries }
-    : { code: 'unit-missing', token, needs: [slot], tries };
+    ? { failed: 'ambiguous-number', token, needs: [slot], couldBe, tries }
+    : { failed: 'unit-missing', token, needs: [slot], tries };
 }
 
 /** The temperature that this act may have and this line has not. */

@@ -2,6 +2,7 @@
 // unit alone.
 
 import { ofEachVerb, type SlotName, type Verb, verbRows } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import type { NamedSlot, Options } from '../../../core/verbs/slot.ts';
 import type { Fault } from '../reading.ts';
 import { isOutside } from '../slots.ts';
@@ -61,18 +62,18 @@ function figureFrom(slot: NamedSlot<SlotName>, act: ActLine, label: Token, token
     case 'number': {
       if (!isCount) {
         const tries = slot.units.map((unit) => lineWith(act.line, token, withUnitText(token, unit)));
-        return { code: 'unit-missing', token, needs, tries };
+        return { failed: 'unit-missing', token, needs, tries };
       }
       const { value, whole } = token.number;
       const { limits } = slot;
       const isSlip = !whole || (limits !== undefined && isOutside(limits, value));
-      return isSlip ? { code: 'impossible', token, needs, ...(limits !== undefined && { limits }) } : value;
+      return isSlip ? { failed: 'impossible', token, needs, ...(limits !== undefined && { limits }) } : value;
     }
     case 'quantity': {
       if (!slot.kinds.includes(token.quantity.is)) return leftOver(token);
       const limits = limitsFor(slot.name, token.quantity);
       const isSlip = limits !== undefined && isOutside(limits, baseValue(token.quantity));
-      return isSlip ? { code: 'impossible', token, needs, limits } : figureOf(token.quantity);
+      return isSlip ? { failed: 'impossible', token, needs, limits } : figureOf(token.quantity);
     }
     case 'doubt':
       return doubtful(token, act.line, slot.name);
@@ -81,7 +82,7 @@ function figureFrom(slot: NamedSlot<SlotName>, act: ActLine, label: Token, token
     case 'word':
     case 'quoted':
     case undefined:
-      return { code: 'incomplete', token: label, needs };
+      return { failed: 'incomplete', token: label, needs };
     default: {
       const never: never = token;
       return never;
@@ -100,7 +101,7 @@ export function labelledApart(
   for (let i = 0; i < act.tokens.length; i++) {
     const taken = labelledAt(verb, act, i);
     const token = act.tokens[i];
-    if (taken !== undefined && 'code' in taken) return taken;
+    if (taken !== undefined && isFailed(taken)) return taken;
     if (taken === undefined) {
       if (token !== undefined) tokens.push(token);
       continue;

@@ -1,9 +1,10 @@
 // `air 24C 48% booth`, `surface 22C`: what a place reads.
 
 import type { CommandOf } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import type { PartName } from '../../../core/ids.ts';
 import { looksLikePart, partNamed } from '../names-typed.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { isCoatedThing, isPlaceRoot } from '../trade-words.ts';
 import type { ActLine } from './act-line.ts';
 import { airFrom } from './air-said.ts';
@@ -12,30 +13,30 @@ import { type NameToken, sortPieces } from './sort-pieces.ts';
 
 export function readAir(act: ActLine): CommandOf<'air'> | Fault {
   const gathered = sortPieces(act);
-  if (isFault(gathered)) return hotterThanAir(act, gathered);
+  if (isFailed(gathered)) return hotterThanAir(act, gathered);
   const place = placeFrom(act, gathered.words, gathered.place);
   if (typeof place === 'object') return place;
   const air = airFrom(gathered);
-  if (air === undefined) return { code: 'incomplete', needs: ['air-temperature', 'humidity'] };
+  if (air === undefined) return { failed: 'incomplete', needs: ['air-temperature', 'humidity'] };
   return place === undefined ? { verb: 'air', air } : { verb: 'air', place, air };
 }
 
 /** `88C` alone is no air, but may be a part's reading. */
 function hotterThanAir(act: ActLine, fault: Fault): Fault {
   const alone = act.tokens.find((token) => token.text === act.line);
-  return fault.code === 'impossible' && alone !== undefined ? { ...fault, tries: [`temp ${alone.text}`] } : fault;
+  return fault.failed === 'impossible' && alone !== undefined ? { ...fault, tries: [`temp ${alone.text}`] } : fault;
 }
 
 /** Of a part where the word is one, or could be one and is no place that anybody has named: who meant a place says `in`. */
 export function readSurface(act: ActLine): CommandOf<'surface'> | Fault {
   const gathered = sortPieces(act);
-  if (isFault(gathered)) return gathered;
+  if (isFailed(gathered)) return gathered;
   const { temperature } = gathered;
   const { words, asNew } = newApart(gathered.words);
   const part = gathered.place === undefined ? surfacePart(act, words) : undefined;
   const place = part === undefined ? placeFrom(act, words, gathered.place) : undefined;
   if (typeof place === 'object') return place;
-  if (temperature === undefined) return { code: 'incomplete', needs: ['surface-temperature'] };
+  if (temperature === undefined) return { failed: 'incomplete', needs: ['surface-temperature'] };
   return {
     verb: 'surface',
     celsius: temperature,

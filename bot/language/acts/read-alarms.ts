@@ -2,10 +2,11 @@
 // (`fit kari 2026-05-01`). Nothing that follows the word of an alarm may stop the reading.
 
 import type { CommandOf } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import type { BatchNumber } from '../../../core/ids.ts';
 import type { Alarm, Qualification } from '../../../core/session/session-commands.ts';
 import { personTyped } from '../people-typed.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { mannerOf } from '../time-and-permission.ts';
 import { lastDayOf } from '../times/expiry-typed.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
@@ -35,15 +36,15 @@ function potApart(act: ActLine): { readonly act: ActLine; readonly batch?: Batch
 
 function readAlarm(verb: Alarm, act: ActLine): ActRead {
   const manner = mannerOf(act.tokens, act.line, act.context);
-  if (!isFault(manner) && manner.tokens.length === 0) {
+  if (!isFailed(manner) && manner.tokens.length === 0) {
     const { said, stance } = manner;
     return { command: { verb }, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
   }
   const own = freeTextFrom(act, 0);
   const raw = act.tokens[0] === undefined ? '' : act.line.slice(act.tokens[0].start);
-  const words = isFault(own) ? raw : own.words;
+  const words = isFailed(own) ? raw : own.words;
   const command: CommandOf<Alarm> = { verb, ...(words !== '' && { note: words }) };
-  if (isFault(own)) return { command };
+  if (isFailed(own)) return { command };
   return {
     command,
     ...(own.at !== undefined && { at: own.at }),
@@ -65,8 +66,8 @@ export function readNearMiss(act: ActLine): ActRead | Fault {
     else if (!(said && nearMissWords.has(token.word))) break;
   }
   const own = freeTextFrom(act, from);
-  if (isFault(own)) return own;
-  if (own.words === '') return { code: 'incomplete', needs: ['told'] };
+  if (isFailed(own)) return own;
+  if (own.words === '') return { failed: 'incomplete', needs: ['told'] };
   return {
     command: { verb: 'near-miss', text: own.words, anonymous },
     ...(own.at !== undefined && { at: own.at }),
@@ -82,7 +83,7 @@ export function qualificationReader(verb: Qualification): ReaderToTheEnd {
       const token = tokens[i];
       if (token === undefined) continue;
       const day = token.kind === 'quoted' ? undefined : lastDayOf(tokens, i, act);
-      if (day !== undefined && isFault(day)) return { ...day, needs: ['until-day'] };
+      if (day !== undefined && isFailed(day)) return { ...day, needs: ['until-day'] };
       if (day !== undefined && until === undefined) {
         until = day.date;
         i = day.to - 1;
@@ -94,8 +95,8 @@ export function qualificationReader(verb: Qualification): ReaderToTheEnd {
       if (name === undefined || person !== undefined) return leftOver(token);
       person = name;
     }
-    if (person === undefined) return { code: 'incomplete', needs: ['person'] };
-    if (until === undefined) return { code: 'incomplete', needs: ['until-day'] };
+    if (person === undefined) return { failed: 'incomplete', needs: ['person'] };
+    if (until === undefined) return { failed: 'incomplete', needs: ['until-day'] };
     return { verb, person, until };
   }, false);
 }

@@ -1,8 +1,9 @@
 // `amend 1 weigh 1201g 1189g wrong scale`: what is corrected, what it should be, why. A time between the act and the
 // why is the corrected time; when the amending itself was done is said before the verb or after a quoted why.
 
+import { isFailed } from '../../../core/failed.ts';
 import type { Amendment } from '../../../core/verbs/correction-verbs.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { trailingTime } from '../time-and-permission.ts';
 import type { Token } from '../typed/token.ts';
 import type { Quantity } from '../typed/units-typed.ts';
@@ -16,20 +17,20 @@ import { weightsFrom } from './weights.ts';
 
 export function readAmend(typed: ActLine): ActRead | Fault {
   const target = targetFrom(typed);
-  if (isFault(target)) return target;
+  if (isFailed(target)) return target;
   const act = target.of.verb === 'weigh' ? withLabelsApart(withLeadingOnes(typed)) : typed;
   const found: Found = { of: { ...target.of }, change: new Map(), list: [] };
   const whyFrom = walkValues(act, target.row, target.next, found);
   if (typeof whyFrom !== 'number') return whyFrom;
   const listed = takeList(act, target.row, found);
   if (listed !== undefined) return listed;
-  if (found.change.size === 0) return { code: 'incomplete', needs: ['change'] };
+  if (found.change.size === 0) return { failed: 'incomplete', needs: ['change'] };
   const why = freeTextFrom(act, whyFrom);
-  if (isFault(why)) return why;
+  if (isFailed(why)) return why;
   const doubt = why.quoted ? undefined : valueAmongWords(act, target.row, found, whyFrom);
   if (doubt !== undefined) return doubt;
   const change = Object.fromEntries(found.change);
-  if (!isAmendment(change)) return { code: 'incomplete', needs: ['change'] };
+  if (!isAmendment(change)) return { failed: 'incomplete', needs: ['change'] };
   return {
     command: { verb: 'amend', of: found.of, change, why: why.words },
     ...(why.at !== undefined && { at: why.at }),
@@ -43,16 +44,16 @@ function takeList(act: ActLine, row: Amendable, found: Found): Fault | undefined
   if (first === undefined) return undefined;
   if (row.values.has('film')) {
     const films = filmsFrom(list, act.line, of.verb === 'wet' ? 'wet-film' : 'dry-film');
-    if (isFault(films)) return films;
+    if (isFailed(films)) return films;
     change.set('filmMicrometres', films);
     return undefined;
   }
   const weights = weightsFrom(list, act.line, act.context, of.batch);
-  if (isFault(weights)) return weights;
+  if (isFailed(weights)) return weights;
   const { partAGrams, partBGrams, batch } = weights;
   if (list.length < 3 && (partAGrams === undefined) !== (partBGrams === undefined) && list.every(isNoLetter)) {
     const tries = ['a', 'b'].map((letter) => lineWith(act.line, first, `${letter} ${first.text}`));
-    return { code: 'ambiguous-number', token: first, needs: ['part-a', 'part-b'], couldBe: ['A', 'B'], tries };
+    return { failed: 'ambiguous-number', token: first, needs: ['part-a', 'part-b'], couldBe: ['A', 'B'], tries };
   }
   if (batch !== undefined) of.batch = batch;
   if (partAGrams !== undefined) change.set('partAGrams', partAGrams);
@@ -78,7 +79,7 @@ function valueAmongWords(act: ActLine, row: Amendable, { change }: Found, whyFro
     const moved =
       `${act.line.slice(0, first.start)}${timeText} ${act.line.slice(first.start, time.start).trim()}`.trim();
     const token = { text: timeText, start: time.start, end: act.line.length };
-    return { code: 'ambiguous-time', token, couldBe: [timeText, JSON.stringify(why)], tries: [moved, quoted] };
+    return { failed: 'ambiguous-time', token, couldBe: [timeText, JSON.stringify(why)], tries: [moved, quoted] };
   }
   const stray = act.tokens
     .slice(whyFrom)

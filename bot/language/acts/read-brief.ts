@@ -2,10 +2,11 @@
 // moved out, who stands outside, and how much will be sprayed in an hour.
 
 import type { CommandOf } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import type { EpochMs, Grams } from '../../../core/units.ts';
 import { placeNamed } from '../names-typed.ts';
 import { personTyped, placings, vesselWords } from '../people-typed.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
 import { mannerOf } from '../time-and-permission.ts';
 import { instantTyped } from '../times/instant-typed.ts';
@@ -30,9 +31,9 @@ type Filling = {
 
 export function readBrief(act: ActLine): ActRead | Fault {
   const ahead = startFrom(act);
-  if (isFault(ahead)) return ahead;
+  if (isFailed(ahead)) return ahead;
   const manner = mannerOf(ahead.rest, act.line, act.context, true);
-  if (isFault(manner)) return manner;
+  if (isFailed(manner)) return manner;
   const filled: Filling = { people: {}, placing: 'sprayers' };
   if (ahead.startsAt !== undefined) filled.startsAt = ahead.startsAt;
   const { tokens } = manner;
@@ -119,7 +120,7 @@ function takeRate(filled: Filling, tokens: readonly Token[], index: number): num
   }
   const { limits } = slots['spray-rate'];
   if (limits !== undefined && isOutside(limits, token.quantity.grams)) {
-    return { code: 'impossible', token, needs: ['spray-rate'], limits };
+    return { failed: 'impossible', token, needs: ['spray-rate'], limits };
   }
   filled.gramsPerHour = token.quantity.grams;
   let next = index + 1;

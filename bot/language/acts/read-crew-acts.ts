@@ -1,7 +1,8 @@
 // What people say of themselves and of a bell: `shift on`, `handover kari`, `ok`.
 
 import type { CommandOf } from '../../../core/commands.ts';
-import { type Fault, isFault } from '../reading.ts';
+import { isFailed } from '../../../core/failed.ts';
+import type { Fault } from '../reading.ts';
 import { isRingKey } from '../ring-key.ts';
 import { isIgnoredOn } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
@@ -15,9 +16,9 @@ export function readShift(act: ActLine): CommandOf<'shift'> | Fault {
   const { says } = act.verb;
   if (first === undefined && says !== undefined) return { verb: 'shift', on: says === 'yes' };
   if (first === undefined) {
-    return { code: 'incomplete', needs: ['on-or-off'], tries: ['on', 'off'].map((way) => `${act.line} ${way}`) };
+    return { failed: 'incomplete', needs: ['on-or-off'], tries: ['on', 'off'].map((way) => `${act.line} ${way}`) };
   }
-  if (word !== 'on' && word !== 'off') return { code: 'left-over', token: first, needs: ['on-or-off'] };
+  if (word !== 'on' && word !== 'off') return { failed: 'left-over', token: first, needs: ['on-or-off'] };
   return { verb: 'shift', on: word === 'on' };
 }
 
@@ -33,8 +34,8 @@ export function readHandover(act: ActLine): CommandOf<'handover'> | Fault {
   );
   const names = tokens.filter((token) => token.kind === 'word' || token.kind === 'quoted');
   const stray = tokens.find((token) => token.kind !== 'word' && token.kind !== 'quoted');
-  if (stray !== undefined) return { code: 'left-over', token: stray, needs: ['person'] };
-  if (names.length === 0) return { code: 'incomplete', needs: ['person'] };
+  if (stray !== undefined) return { failed: 'left-over', token: stray, needs: ['person'] };
+  if (names.length === 0) return { failed: 'incomplete', needs: ['person'] };
   return {
     verb: 'handover',
     to: names.map((token) => (token.kind === 'quoted' ? token.words : token.text)).join(' '),
@@ -44,7 +45,7 @@ export function readHandover(act: ActLine): CommandOf<'handover'> | Fault {
 /** `ok`, or bells by their keys; a key of several words stands in quotes. */
 export function readOk(act: ActLine): CommandOf<'ok'> | Fault {
   const gathered = sortPieces(act);
-  if (isFault(gathered)) return gathered;
+  if (isFailed(gathered)) return gathered;
   const keys: string[] = [];
   for (const word of gathered.words) {
     const key = keyOf(word);

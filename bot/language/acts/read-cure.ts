@@ -1,26 +1,27 @@
 // `cure impeller-7 oven 90C`: which parts, where, and at how many degrees.
 
 import type { CommandOf } from '../../../core/commands.ts';
-import { type Fault, isFault } from '../reading.ts';
+import { isFailed } from '../../../core/failed.ts';
+import type { Fault } from '../reading.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { partsFrom, wordOf } from './read-names.ts';
 import { sortPieces } from './sort-pieces.ts';
 
 export function readCure(act: ActLine): CommandOf<'cure'> | Fault {
   const gathered = sortPieces(act);
-  if (isFault(gathered)) return gathered;
+  if (isFailed(gathered)) return gathered;
   const ways = gathered.words.filter((token) => ['oven', 'room'].includes(wordOf(token)));
   const parts = partsFrom(
     gathered.words.filter((token) => !ways.includes(token)),
     act.context,
   );
-  if (isFault(parts)) return parts;
+  if (isFailed(parts)) return parts;
   const [way, second] = ways;
   const { temperature } = gathered;
   if (second !== undefined) return leftOver(second);
   const named = way === undefined ? act.verb.way : wordOf(way);
   if (named === undefined) {
-    return { code: 'incomplete', needs: ['way'], tries: ['oven', 'room'].map((word) => `${act.line} ${word}`) };
+    return { failed: 'incomplete', needs: ['way'], tries: ['oven', 'room'].map((word) => `${act.line} ${word}`) };
   }
   if (named === 'oven') {
     return {

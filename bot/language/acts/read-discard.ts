@@ -1,6 +1,7 @@
 // `discard 3 gelled in the can`: which can, and why.
 
-import { type Fault, isFault } from '../reading.ts';
+import { isFailed } from '../../../core/failed.ts';
+import type { Fault } from '../reading.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { fillers } from '../trade-words.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
@@ -13,16 +14,16 @@ export function readDiscard(act: ActLine): ActRead | Fault {
     (token) => token.kind !== 'word' || !(canMarks.has(token.word) || fillers.has(token.word)),
   );
   const token = act.tokens[index];
-  if (token === undefined) return { code: 'incomplete', needs: ['can'] };
+  if (token === undefined) return { failed: 'incomplete', needs: ['can'] };
   if (token.kind !== 'number') return { ...leftOver(token), needs: ['can'] };
   const can = batchFrom(token);
   if (typeof can !== 'number') return { ...can, needs: ['can'] };
   const time = saidTimeFrom(act.tokens, index + 1, act.context);
-  if (time !== undefined && isFault(time)) return time;
+  if (time !== undefined && isFailed(time)) return time;
   const reasonFrom = time?.to ?? index + 1;
   const reason = reasonOf(act, { reasonFrom, ...(time !== undefined && { at: time.at }) });
-  if (isFault(reason)) return reason;
-  if (reason.words === '') return { code: 'incomplete', needs: ['reason'] };
+  if (isFailed(reason)) return reason;
+  if (reason.words === '') return { failed: 'incomplete', needs: ['reason'] };
   const at = reason.at ?? time?.at;
   return {
     command: { verb: 'discard', can, why: reason.words },

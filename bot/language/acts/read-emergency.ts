@@ -1,8 +1,9 @@
 // The shop's own numbers to call, and its steps for each kind of trouble, in its own words: `set emergency call 112`.
 
+import { isFailed } from '../../../core/failed.ts';
 import type { EmergencyField } from '../../../core/session/session-commands.ts';
 import { alarms } from '../../../core/session/session-commands.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import type { Token } from '../typed/token.ts';
 import type { ActLine, ActRead } from './act-line.ts';
 import { freeTextFrom } from './free-text.ts';
@@ -13,13 +14,13 @@ const fields: ReadonlyMap<string, EmergencyField> = new Map([
 ]);
 
 export function readEmergency(act: ActLine, [token, second]: readonly Token[]): ActRead | Fault {
-  if (token === undefined) return { code: 'incomplete', setting: 'emergency' };
+  if (token === undefined) return { failed: 'incomplete', setting: 'emergency' };
   const field = token.kind === 'word' ? fields.get(token.word) : undefined;
-  if (field === undefined) return { code: 'left-over', token, setting: 'emergency' };
+  if (field === undefined) return { failed: 'left-over', token, setting: 'emergency' };
   const isPot = field === 'hot' && second?.kind === 'word' && second.word === 'pot';
   const own = freeTextFrom(act, act.tokens.indexOf(token) + (isPot ? 2 : 1));
-  if (isFault(own)) return own;
-  if (own.words === '') return { code: 'incomplete', needs: ['told'] };
+  if (isFailed(own)) return own;
+  if (own.words === '') return { failed: 'incomplete', needs: ['told'] };
   return {
     command: { verb: 'set', setting: { name: 'emergency', field, text: own.words } },
     ...(own.at !== undefined && { at: own.at }),

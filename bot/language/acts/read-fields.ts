@@ -2,10 +2,11 @@
 // in the order of the row.
 
 import { type Command, ofEachVerb, type SlotName, type Verb, verbRows } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import { isOwnKey } from '../../../core/own-key.ts';
 import type { FieldRow, ToldAs } from '../../../core/verbs/slot.ts';
 import { personTyped } from '../people-typed.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { isRingKey } from '../ring-key.ts';
 import type { Token } from '../typed/token.ts';
 import type { VerbNamed } from '../verbs-of-tongues.ts';
@@ -46,10 +47,10 @@ export function fieldsReader(verb: Verb): Reader {
   return (typed) => {
     const act = withChoicesAsWords(takesNames ? typed : withLeadingOnes(typed), choices);
     const pieces = sortPieces(act);
-    if (isFault(pieces)) return pieces;
+    if (isFailed(pieces)) return pieces;
     const said: Said = new Map();
     const names = takeChoices(act, choices, pieces.words, said);
-    if (isFault(names)) return names;
+    if (isFailed(names)) return names;
     const stray = takeNames(act, fields, names, pieces, said);
     if (stray !== undefined) return stray;
     for (const [name, field] of fields) {
@@ -112,7 +113,7 @@ function takeNames(
   for (const [name, field] of fields) {
     const value = nameIn(act, field, names, pieces);
     if (value === undefined) continue;
-    if (typeof value === 'object' && 'code' in value) return value;
+    if (typeof value === 'object' && isFailed(value)) return value;
     said.set(name, value);
     names = [];
   }
@@ -169,7 +170,7 @@ function missing(act: ActLine, { told, slots, options, words }: FieldRow<SlotNam
   const needs = slots.slice(0, 1).map(({ name }) => name);
   const offered = options?.offered ?? (told === 'choice' ? [...words.values()] : undefined);
   return {
-    code: 'incomplete',
+    failed: 'incomplete',
     needs,
     ...(offered !== undefined && { tries: offered.map((each) => `${act.line} ${each}`) }),
   };

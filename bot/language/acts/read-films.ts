@@ -1,8 +1,9 @@
 // `film impeller-7 12 14 13um`, `wet impeller-7 60um`: gauge readings; the last unit covers all before it.
 
 import type { Command } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import { type Micrometres, micrometres } from '../../../core/units.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { isOutside, type Slot, slots } from '../slots.ts';
 import { withUnit } from '../typed/numeric-chunk.ts';
 import type { NumberToken, Token } from '../typed/token.ts';
@@ -18,15 +19,15 @@ export function filmReader(verb: 'wet' | 'film'): (act: ActLine) => Command | Fa
   const slot = verb === 'wet' ? 'wet-film' : 'dry-film';
   return (act) => {
     const apart = numbersApart(act);
-    if (isFault(apart)) return apart;
+    if (isFailed(apart)) return apart;
     const gathered = sortPieces({ ...act, tokens: apart.others });
-    if (isFault(gathered)) return gathered;
+    if (isFailed(gathered)) return gathered;
     const part = onePartFrom(gathered.words);
     if (typeof part === 'object') return part;
     const films = filmsFrom(apart.numbers, act.line, slot);
-    if (isFault(films)) return films;
-    if (part === undefined) return { code: 'incomplete', needs: ['part'] };
-    if (films.length === 0) return { code: 'incomplete', needs: [slot] };
+    if (isFailed(films)) return films;
+    if (part === undefined) return { failed: 'incomplete', needs: ['part'] };
+    if (films.length === 0) return { failed: 'incomplete', needs: [slot] };
     return verb === 'wet' ? { verb, part, wetFilmMicrometres: films } : { verb, part, dryFilmMicrometres: films };
   };
 }
@@ -62,7 +63,7 @@ export function filmsFrom(tokens: readonly Token[], line: string, slot: FilmSlot
     const film = token.kind === 'quantity' ? filmOf(token.quantity) : undefined;
     if (film === undefined || token.kind !== 'quantity') return leftOver(token);
     const limits = slots[slot].limits;
-    if (limits !== undefined && isOutside(limits, film)) return { code: 'impossible', token, needs: [slot], limits };
+    if (limits !== undefined && isOutside(limits, film)) return { failed: 'impossible', token, needs: [slot], limits };
     unit = token.unit;
     films.unshift(film);
   }
@@ -76,5 +77,5 @@ function filmOf(quantity: Quantity): Micrometres | undefined {
 
 function withoutUnit(token: NumberToken, line: string, slot: FilmSlot): Fault {
   const tries = slots[slot].units.map((unit) => lineWith(line, token, withUnitText(token, unit)));
-  return { code: 'unit-missing', token, needs: [slot], tries };
+  return { failed: 'unit-missing', token, needs: [slot], tries };
 }

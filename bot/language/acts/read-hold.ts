@@ -1,9 +1,10 @@
 // `hold impeller-7 orange peel`: one part or several, then the reason in the speaker's own words.
 
+import { isFailed } from '../../../core/failed.ts';
 import type { PartName } from '../../../core/ids.ts';
 import type { EpochMs } from '../../../core/units.ts';
 import { looksLikePart, partNamed } from '../names-typed.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { trailingTime } from '../time-and-permission.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { fillers } from '../trade-words.ts';
@@ -24,11 +25,11 @@ interface Held {
 export function readHold(typed: ActLine): ActRead | Fault {
   const act = { ...typed, tokens: rangesJoined(typed.tokens.flatMap(commasApart)) };
   const held = partsHeld(act);
-  if (isFault(held)) return held;
-  if (held.parts.length === 0) return { code: 'incomplete', needs: ['parts'] };
+  if (isFailed(held)) return held;
+  if (held.parts.length === 0) return { failed: 'incomplete', needs: ['parts'] };
   const reason = reasonOf(act, held);
-  if (isFault(reason)) return reason;
-  if (reason.words === '') return { code: 'incomplete', needs: ['reason'] };
+  if (isFailed(reason)) return reason;
+  if (reason.words === '') return { failed: 'incomplete', needs: ['reason'] };
   const at = reason.at ?? held.at;
   return {
     command: { verb: 'hold', parts: held.parts, why: reason.words },
@@ -46,7 +47,7 @@ function partsHeld(act: ActLine): Held | Fault {
     if (token === undefined || token.kind === 'quoted') break;
     const time = saidTimeFrom(act.tokens, i, act.context);
     if (time !== undefined) {
-      if (isFault(time)) return time;
+      if (isFailed(time)) return time;
       if (at !== undefined) return leftOver(token);
       at = time.at;
       i = time.to - 1;
@@ -83,7 +84,7 @@ function isPart(word: string, act: ActLine): boolean {
 /** A time or `already` at the very end belongs to the act and not to its reason. */
 export function reasonOf(act: ActLine, held: Pick<Held, 'at' | 'reasonFrom'>): FreeText | Fault {
   const own = freeTextFrom(act, held.reasonFrom);
-  if (isFault(own) || own.quoted || own.words === '') return own;
+  if (isFailed(own) || own.quoted || own.words === '') return own;
   const last = act.tokens.at(-1);
   const isAlready = last?.kind === 'word' && last.word === 'already';
   const spoken = isAlready ? act.tokens.slice(0, -1) : act.tokens;

@@ -1,9 +1,10 @@
 // `mix 2.4kg build 24C 48% in 5l`: how much, and optionally by which sheet, in what air and in how big a vessel.
 
 import type { CommandOf } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import type { Litres } from '../../../core/units.ts';
 import type { Amount } from '../../../core/verbs/said.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { airFrom } from './air-said.ts';
 import { withLeadingOnes } from './leading-ones.ts';
@@ -13,7 +14,7 @@ import { type SortedPieces, sortPieces } from './sort-pieces.ts';
 export function readMix(typed: ActLine): CommandOf<'mix'> | Fault {
   const { act, vesselLitres } = vesselApart(withLeadingOnes(typed));
   const gathered = sortPieces(act);
-  if (isFault(gathered)) return gathered;
+  if (isFailed(gathered)) return gathered;
   const amount = amountFrom(gathered);
   const sheet = sheetFrom(act, gathered.words);
   const stray = gathered.words.find((token) => /^\d/.test(token.text)) ?? gathered.words[0];
@@ -21,7 +22,7 @@ export function readMix(typed: ActLine): CommandOf<'mix'> | Fault {
     // `mix two kg`, `mix 2.4k`: what fits no sheet was rather meant as the amount.
     return amount === undefined && stray !== undefined ? { ...leftOver(stray), needs: ['amount'] } : sheet;
   }
-  if (amount === undefined) return { code: 'incomplete', needs: ['amount'] };
+  if (amount === undefined) return { failed: 'incomplete', needs: ['amount'] };
   const air = airFrom(gathered);
   return {
     verb: 'mix',

@@ -34,7 +34,7 @@ export function partsFrom(words: readonly NameToken[], context: LineContext): re
   const [first, second] = words.flatMap(commasApart);
   const isStray = second !== undefined && parts.length > 1 && !isNamed(parts[0] ?? '', context);
   if (isStray && first !== undefined) return leftOver(first);
-  return parts.length === 0 ? { code: 'incomplete', needs: ['parts'] } : parts;
+  return parts.length === 0 ? { failed: 'incomplete', needs: ['parts'] } : parts;
 }
 
 const isNamed = (part: PartName, context: LineContext): boolean => context.parts.includes(part) || /\d/.test(part);
@@ -90,7 +90,7 @@ export function sheetFrom(
   const span = { start: first.start, end: last.end };
   const likely = matching.length > 0 ? matching : nearestIds(said, sheetIds);
   return {
-    code: matching.length > 0 ? 'ambiguous-name' : 'unknown-sheet',
+    failed: matching.length > 0 ? 'ambiguous-name' : 'unknown-sheet',
     token: { text: act.line.slice(span.start, span.end), ...span },
     needs: ['sheet'],
     couldBe: matching,

@@ -3,9 +3,10 @@
 
 import type { CommandOf } from '../../../core/commands.ts';
 import type { Component } from '../../../core/components.ts';
+import { isFailed } from '../../../core/failed.ts';
 import type { Grams, Litres } from '../../../core/units.ts';
 import type { Handling } from '../../../core/verbs/said.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { isOutside, type Slot, slots } from '../slots.ts';
 import { mannerOf } from '../time-and-permission.ts';
 import { lastDayOf } from '../times/expiry-typed.ts';
@@ -31,16 +32,16 @@ type Filling = {
 
 export function readOpen(act: ActLine): ActRead | Fault {
   const labelled = labelsApart(act);
-  if (isFault(labelled)) return labelled;
+  if (isFailed(labelled)) return labelled;
   const manner = mannerOf(labelled.rest, act.line, act.context);
-  if (isFault(manner)) return manner;
+  if (isFailed(manner)) return manner;
   const filled: Filling = { words: [] };
   for (const token of manner.tokens) {
     const fault = fill(act, filled, token);
     if (fault !== undefined) return fault;
   }
   const command = commandOf(act, filled, labelled);
-  if (isFault(command)) return command;
+  if (isFailed(command)) return command;
   const { said, stance } = manner;
   return { command, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
 }
@@ -48,11 +49,11 @@ export function readOpen(act: ActLine): ActRead | Fault {
 function commandOf(act: ActLine, filled: Filling, { lot, expires }: Labelled): CommandOf<'open'> | Fault {
   const { component, grams, litres, handling } = filled;
   if (component === undefined) {
-    return { code: 'incomplete', needs: ['component'], tries: ['A', 'B'].map((letter) => withLetter(act, letter)) };
+    return { failed: 'incomplete', needs: ['component'], tries: ['A', 'B'].map((letter) => withLetter(act, letter)) };
   }
-  if (lot === undefined) return { code: 'incomplete', needs: ['lot'] };
+  if (lot === undefined) return { failed: 'incomplete', needs: ['lot'] };
   const held = heldIn(grams, litres);
-  if (held === undefined) return { code: 'incomplete', needs: ['can-mass'] };
+  if (held === undefined) return { failed: 'incomplete', needs: ['can-mass'] };
   const sheet = sheetFrom(act, filled.words);
   if (typeof sheet === 'object') return sheet;
   return {
@@ -94,13 +95,13 @@ function labelsApart(act: ActLine): Labelled | Fault {
     const label = token.kind === 'word' ? token.word : '';
     const value = tokens[i + 1];
     if (lotWords.has(label) && lot === undefined) {
-      if (value === undefined) return { code: 'incomplete', token, needs: ['lot'] };
+      if (value === undefined) return { failed: 'incomplete', token, needs: ['lot'] };
       lot = value.kind === 'quoted' ? value.words : value.text;
       i += 1;
     } else if (expiryWords.has(label) && expires === undefined) {
       const day = lastDayOf(tokens, i + 1, act);
-      if (day === undefined) return { code: 'incomplete', token: value ?? token, needs: ['expiry'] };
-      if (isFault(day)) return { ...day, needs: ['expiry'] };
+      if (day === undefined) return { failed: 'incomplete', token: value ?? token, needs: ['expiry'] };
+      if (isFailed(day)) return { ...day, needs: ['expiry'] };
       expires = day.date;
       i = day.to - 1;
     } else rest.push(token);
@@ -118,7 +119,7 @@ function fill(act: ActLine, filled: Filling, token: Token): Fault | undefined {
     case 'number': {
       if (filled.grams !== undefined) return leftOver(token);
       const tries = slots['can-mass'].units.map((unit) => lineWith(act.line, token, withUnitText(token, unit)));
-      return { code: 'unit-missing', token, needs: ['can-mass'], tries };
+      return { failed: 'unit-missing', token, needs: ['can-mass'], tries };
     }
     case 'quantity':
       return fillQuantity(filled, token);
@@ -154,7 +155,7 @@ function fillQuantity(filled: Filling, token: Extract<Token, { kind: 'quantity' 
   const slot = slotFor(quantity.is);
   const limits = slot === undefined ? undefined : slots[slot].limits;
   if (slot !== undefined && limits !== undefined && isOutside(limits, baseValue(quantity))) {
-    return { code: 'impossible', token, needs: [slot], limits };
+    return { failed: 'impossible', token, needs: [slot], limits };
   }
   if (quantity.is === 'mass' && filled.grams === undefined) filled.grams = quantity.grams;
   else if (quantity.is === 'volume' && filled.litres === undefined) filled.litres = quantity.litres;

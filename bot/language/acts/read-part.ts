@@ -2,8 +2,9 @@
 // What follows a label is taken as typed; a metal needs no label.
 
 import type { CommandOf } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import type { PartDetails } from '../../../core/verbs/said.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import type { Slot } from '../slots.ts';
 import { isMetalWord, metalNamed } from '../trade-words.ts';
 import { withUnit } from '../typed/numeric-chunk.ts';
@@ -26,18 +27,18 @@ type Labelled = { -readonly [Name in Label]?: string };
 
 export function readPart(act: ActLine): CommandOf<'part'> | Fault {
   const apart = labelsApart(act.tokens);
-  if (isFault(apart)) return apart;
+  if (isFailed(apart)) return apart;
   const gathered = sortPieces({
     ...act,
     tokens: apart.rest.flatMap((token, i, all) => inchesAfterSpace(token, i, all, act.line)),
   });
-  if (isFault(gathered)) return gathered;
+  if (isFailed(gathered)) return gathered;
   const read = readingSaid(act.tokens);
   if (read !== undefined) return { ...leftOver(read), tries: [`temp ${act.line.replace(/^\S+ /, '')}`] };
   const metals = gathered.words.slice(1).filter((token) => isMetalWord(wordOf(token)));
   const others = gathered.words.filter((token) => !metals.includes(token));
   const part = onePartFrom(others);
-  if (part === undefined) return { code: 'incomplete', needs: ['part'] };
+  if (part === undefined) return { failed: 'incomplete', needs: ['part'] };
   if (typeof part !== 'string') return part;
   const metal = metalNamed(metals.map(wordOf));
   const [stray] = metals;
@@ -84,7 +85,7 @@ function labelsApart(tokens: readonly Token[]): { labelled: Labelled; rest: read
     i += 1;
     const value = tokens[i];
     if (value === undefined || (value.kind === 'word' && labels.has(value.word))) {
-      return { code: 'incomplete', token, needs: [label] };
+      return { failed: 'incomplete', token, needs: [label] };
     }
     if (labelled[label] !== undefined) return leftOver(token);
     labelled[label] = value.kind === 'quoted' ? value.words : value.text;

@@ -44,10 +44,10 @@ export function readPlan(typed: ActLine): Question | Fault {
   const sheet = sheetFrom(act, filled.words);
   if (typeof sheet === 'object') return sheet;
   const { parts, method, film, readyAt } = filled;
-  if (parts.length === 0) return { code: 'incomplete', needs: ['area'] };
+  if (parts.length === 0) return { failed: 'incomplete', needs: ['area'] };
   if (method === undefined) {
     const tries = sprayedFirst.map((way) => `${act.line} ${way}`);
-    return { code: 'incomplete', needs: ['method'], tries };
+    return { failed: 'incomplete', needs: ['method'], tries };
   }
   const asked: PlanAsked = {
     parts,
@@ -133,7 +133,7 @@ function takeQuantity(filled: Filling, token: Extract<Token, { kind: 'quantity' 
   const film = quantity.is === 'film' ? quantity.micrometres : micrometres(quantity.millimetres * 1000);
   const { limits } = slots['dry-film'];
   if (limits !== undefined && isOutside(limits, film))
-    return { code: 'impossible', token, needs: ['dry-film'], limits };
+    return { failed: 'impossible', token, needs: ['dry-film'], limits };
   filled.film = film;
   return index + 1;
 }
@@ -145,7 +145,7 @@ function addParts(filled: Filling, token: Token, count: number, area: SquareMetr
   const { limits } = slots.area;
   const quantity = { is: 'area' as const, squareMetres: area };
   if ((limits !== undefined && isOutside(limits, baseValue(quantity))) || count < 1 || count > mostParts) {
-    return { code: 'impossible', token, needs: ['area'], ...(limits !== undefined && { limits }) };
+    return { failed: 'impossible', token, needs: ['area'], ...(limits !== undefined && { limits }) };
   }
   filled.parts.push({ count, eachSquareMetres: squareMetres(area) });
   return next;
@@ -169,9 +169,9 @@ function takeReady(act: ActLine, filled: Filling, index: number): number | Fault
   const skip = act.tokens[index + 1];
   const at = skip?.kind === 'word' && ['at', 'by', 'the', 'for'].includes(skip.word) ? index + 2 : index + 1;
   const token = act.tokens[at];
-  if (token === undefined || filled.readyAt !== undefined) return { code: 'incomplete', needs: ['ready-time'] };
+  if (token === undefined || filled.readyAt !== undefined) return { failed: 'incomplete', needs: ['ready-time'] };
   const time = readTimeOfDay(token.text);
-  if (time === undefined || time === 'no-such-time') return { code: 'impossible', token, needs: ['ready-time'] };
+  if (time === undefined || time === 'no-such-time') return { failed: 'impossible', token, needs: ['ready-time'] };
   const { now, zone } = act.context;
   const today = dayOf(now, zone);
   const next = instantTyped(today, time, zone, token);

@@ -2,9 +2,10 @@
 // however it is spaced; profile is a film's unit, salts have their label.
 
 import type { CommandOf } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import { type SurfaceGrade, surfaceGrades } from '../../../core/grades.ts';
 import { type Micrometres, milligramsPerSquareMetre } from '../../../core/units.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
 import type { Token } from '../typed/token.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
@@ -57,16 +58,16 @@ function commandFrom(
     const joined = partOfTwoPieces({ ...act, tokens: rest }, bareAt, bare);
     if (joined !== undefined) return joined;
     const tries = slots.profile.units.map((unit) => lineWith(act.line, bare, `${bare.text}${unit}`));
-    return { code: 'unit-missing', token: bare, needs: ['profile'], tries };
+    return { failed: 'unit-missing', token: bare, needs: ['profile'], tries };
   }
   const gathered = sortPieces({ ...act, tokens: rest });
-  if (isFault(gathered)) return gathered;
+  if (isFailed(gathered)) return gathered;
   const { words, asNew } = newApart(gathered.words);
   const parts = partsFrom(words, act.context);
-  if (isFault(parts)) return parts;
+  if (isFailed(parts)) return parts;
   if (grade === undefined) {
     const tries = ['sa2.5', 'sp10', 'sp1'].map((word) => `${act.line} ${word}`);
-    return { code: 'incomplete', needs: ['grade'], tries };
+    return { failed: 'incomplete', needs: ['grade'], tries };
   }
   return { verb: 'prep', parts, grade, ...said, ...(asNew && { asNew }) };
 }
@@ -96,7 +97,8 @@ function gradeFrom(
 function takeProfile(said: Said, token: Token, film: Micrometres): Fault | undefined {
   if (said.profileMicrometres !== undefined) return leftOver(token);
   const { limits } = slots.profile;
-  if (limits !== undefined && isOutside(limits, film)) return { code: 'impossible', token, needs: ['profile'], limits };
+  if (limits !== undefined && isOutside(limits, film))
+    return { failed: 'impossible', token, needs: ['profile'], limits };
   said.profileMicrometres = film;
   return undefined;
 }
@@ -110,15 +112,21 @@ function takeSalts(said: Said, act: ActLine, label: number): number | Fault {
   const [, number, glued] = saltsShape.exec(token?.text.toLowerCase() ?? '') ?? [];
   const labelToken = act.tokens[label];
   if (token === undefined || number === undefined) {
-    return { code: 'incomplete', needs: ['salts'], ...(labelToken !== undefined && { token: labelToken }) };
+    return { failed: 'incomplete', needs: ['salts'], ...(labelToken !== undefined && { token: labelToken }) };
   }
   const apart = after?.kind === 'word' && /^mg\/m\^?2$/.test(after.word);
   if (glued === undefined && !apart) {
-    return { code: 'unit-missing', token, needs: ['salts'], tries: [lineWith(act.line, token, `${token.text}mg/m2`)] };
+    return {
+      failed: 'unit-missing',
+      token,
+      needs: ['salts'],
+      tries: [lineWith(act.line, token, `${token.text}mg/m2`)],
+    };
   }
   const value = Number(number.replace(',', '.'));
   const { limits } = slots.salts;
-  if (limits !== undefined && isOutside(limits, value)) return { code: 'impossible', token, needs: ['salts'], limits };
+  if (limits !== undefined && isOutside(limits, value))
+    return { failed: 'impossible', token, needs: ['salts'], limits };
   if (said.saltsMilligramsPerSquareMetre !== undefined) return leftOver(token);
   said.saltsMilligramsPerSquareMetre = milligramsPerSquareMetre(value);
   return glued === undefined ? 2 : 1;

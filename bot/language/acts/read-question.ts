@@ -1,6 +1,7 @@
 // Questions only read: `day`, `day yesterday`, `day 2026-03-02`, `now`, `stock`, `plan 6x0.8m2 spray`, `help mix`.
 
 import type { Question } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import type { Fault } from '../reading.ts';
 import { nearestVerbs } from '../suggestions.ts';
 import { withDates } from '../times/date-typed.ts';
@@ -37,15 +38,15 @@ export function readQuestion(ask: Question['ask'], act: ActLine): Question | Fau
 
 function readDay(act: ActLine): Question | Fault {
   const tokens = withDates(act.tokens, act);
-  if ('code' in tokens) return tokens;
+  if (isFailed(tokens)) return tokens;
   const [first, second] = tokens.filter((token) => token.kind !== 'word' || token.word !== 'of');
   if (second !== undefined) return leftOver(second);
   const word = first?.kind === 'word' ? first.word : '';
   if (first === undefined || word === 'today') return { ask: 'day', day: { kind: 'today' } };
   if (word === 'yesterday') return { ask: 'day', day: { kind: 'yesterday' } };
   const date = readDate(first.kind === 'word' ? word : first.text);
-  if (date === undefined) return { code: 'left-over', token: first, needs: ['day'] };
-  if (date === 'no-such-time') return { code: 'impossible', token: first, needs: ['day'] };
+  if (date === undefined) return { failed: 'left-over', token: first, needs: ['day'] };
+  if (date === 'no-such-time') return { failed: 'impossible', token: first, needs: ['day'] };
   const two = (value: number): string => String(value).padStart(2, '0');
   return { ask: 'day', day: { kind: 'date', date: `${date.year}-${two(date.month)}-${two(date.day)}` } };
 }
@@ -66,5 +67,5 @@ function readHelp({ tokens: typed, context: { hearing } }: ActLine): Question | 
   const word = first.kind === 'word' ? first.text.toLowerCase() : '';
   if (verb !== undefined) return { ask: 'help', verb: verb.row.name };
   const tries = nearestVerbs(word, hearing).map(({ printed }) => `help ${printed}`);
-  return { code: 'unknown-verb', token: first, needs: ['verb'], tries };
+  return { failed: 'unknown-verb', token: first, needs: ['verb'], tries };
 }

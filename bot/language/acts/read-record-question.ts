@@ -1,9 +1,10 @@
 // Questions about the past: `week`, `trace impeller-7`, `find customer harbour`, `export month csv`, `verify 3f9a12`.
 
+import { isFailed } from '../../../core/failed.ts';
 import type { ExportForm, FindKey, RecordQuestion, TraceAsked } from '../../../core/records/record-questions.ts';
 import type { Hearing } from '../hearing.ts';
 import { partNamed } from '../names-typed.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { withDates } from '../times/date-typed.ts';
 import { batchMarks, fillers } from '../trade-words.ts';
 import type { Token } from '../typed/token.ts';
@@ -19,12 +20,12 @@ export function readRecordQuestion(ask: RecordQuestion['ask'], act: ActLine): Re
       return readStretch(ask, act);
     case 'from': {
       const span = spanFrom(tokens, act);
-      if (span === undefined) return { code: 'incomplete', needs: ['span'] };
-      return isFault(span) ? span : { ask, span };
+      if (span === undefined) return { failed: 'incomplete', needs: ['span'] };
+      return isFailed(span) ? span : { ask, span };
     }
     case 'trace': {
       const of = tracedFrom(tokens);
-      return isFault(of) ? of : { ask, of };
+      return isFailed(of) ? of : { ask, of };
     }
     case 'find':
       return readFind(act);
@@ -34,13 +35,13 @@ export function readRecordQuestion(ask: RecordQuestion['ask'], act: ActLine): Re
       return readExport(act);
     case 'voc': {
       const span = spanFrom(tokens, act) ?? { kind: 'month', which: 'this' };
-      return isFault(span) ? span : { ask, span };
+      return isFailed(span) ? span : { ask, span };
     }
     case 'verify':
       return readVerify(act);
     case 'backup': {
       const file = restOf(act, 0);
-      return file === '' ? { code: 'incomplete', needs: ['file'] } : { ask, file };
+      return file === '' ? { failed: 'incomplete', needs: ['file'] } : { ask, file };
     }
     case 'keep':
       return tokens[0] === undefined ? { ask } : leftOver(tokens[0]);
@@ -75,17 +76,17 @@ function readStretch(ask: 'week' | 'month', act: ActLine): RecordQuestion | Faul
   const numbered = first === undefined || ask !== 'week' ? undefined : weekNumbered(first, act);
   if (numbered !== undefined) return { ask, span: numbered };
   const which = first === undefined ? 'this' : whichOf(first.kind === 'word' ? first.word : '');
-  if (which === undefined) return first === undefined ? { code: 'incomplete', needs: ['which'] } : leftOver(first);
+  if (which === undefined) return first === undefined ? { failed: 'incomplete', needs: ['which'] } : leftOver(first);
   return { ask, span: { kind: ask, which } };
 }
 
 function tracedFrom(tokens: readonly Token[]): TraceAsked | Fault {
   const [first, second, third] = tokens;
-  if (first === undefined) return { code: 'incomplete', needs: ['traced'] };
+  if (first === undefined) return { failed: 'incomplete', needs: ['traced'] };
   const word = first.kind === 'word' ? first.word : '';
   if (word === 'lot' || batchMarks.has(word) || word === 'part') {
     if (second === undefined)
-      return { code: 'incomplete', needs: [word === 'lot' || word === 'part' ? word : 'batch'] };
+      return { failed: 'incomplete', needs: [word === 'lot' || word === 'part' ? word : 'batch'] };
     if (third !== undefined) return leftOver(third);
     if (word === 'lot') return { lot: textOf(second) };
     return word === 'part' ? partFrom(second) : batchFrom(second);
@@ -117,10 +118,10 @@ const keysNamed: readonly Exclude<FindKey, 'any'>[] = ['serial', 'job', 'custome
 
 function readFind(act: ActLine): RecordQuestion | Fault {
   const [first] = act.tokens;
-  if (first === undefined) return { code: 'incomplete', needs: ['sought'] };
+  if (first === undefined) return { failed: 'incomplete', needs: ['sought'] };
   const isDate = first.kind === 'word' && first.word === 'date';
   const tokens = isDate ? withDates(act.tokens, act) : act.tokens;
-  if ('code' in tokens) return tokens;
+  if (isFailed(tokens)) return tokens;
   const [, second] = tokens;
   const word = first.kind === 'word' ? first.word : '';
   const key = keysNamed.find((each) => each === word);
@@ -129,7 +130,7 @@ function readFind(act: ActLine): RecordQuestion | Fault {
     if (typeof date === 'string' && second === undefined) return { ask: 'find', key: 'date', value: date };
     return { ask: 'find', key: 'any', value: restOf(act, 0) };
   }
-  if (second === undefined) return { code: 'incomplete', needs: ['sought'] };
+  if (second === undefined) return { failed: 'incomplete', needs: ['sought'] };
   if (key !== 'date') return { ask: 'find', key, value: restOf(act, 1) };
   const date = dateOf(second);
   return typeof date === 'string' ? { ask: 'find', key, value: date } : date;
@@ -141,18 +142,18 @@ const completesVerb = (token: Token, hearing: Hearing): boolean =>
 
 function readTraveller({ tokens, context }: ActLine): RecordQuestion | Fault {
   const [first, second, third] = tokens.filter((token) => !completesVerb(token, context.hearing));
-  if (first === undefined) return { code: 'incomplete', needs: ['traced'] };
+  if (first === undefined) return { failed: 'incomplete', needs: ['traced'] };
   const word = first.kind === 'word' ? first.word : '';
   if (third !== undefined) return leftOver(third);
   if (word === 'job') {
     return second === undefined
-      ? { code: 'incomplete', needs: ['job'] }
+      ? { failed: 'incomplete', needs: ['job'] }
       : { ask: 'traveller', of: { job: textOf(second) } };
   }
   const named = word === 'part' && second !== undefined ? second : first;
   if (second !== undefined && named !== second) return leftOver(second);
   const of = partFrom(named);
-  return isFault(of) ? of : { ask: 'traveller', of };
+  return isFailed(of) ? of : { ask: 'traveller', of };
 }
 
 const formsByWord: ReadonlyMap<string, ExportForm> = new Map([
@@ -166,7 +167,7 @@ function readExport(act: ActLine): RecordQuestion | Fault {
   const forms = tokens.flatMap((token) => formsByWord.get(token.kind === 'word' ? token.word : '') ?? []);
   const others = tokens.filter((token) => !formsByWord.has(token.kind === 'word' ? token.word : ''));
   const span = spanFrom(others, act) ?? { kind: 'day', day: 'today' };
-  return isFault(span) ? span : { ask: 'export', span, form: forms[0] ?? 'csv' };
+  return isFailed(span) ? span : { ask: 'export', span, form: forms[0] ?? 'csv' };
 }
 
 /** Shorter beginnings fit too many rows to prove anything. */
@@ -178,5 +179,5 @@ function readVerify(act: ActLine): RecordQuestion | Fault {
   const hash = restOf(act, 0)
     .replaceAll(/\s|…|\.{2,}/g, '')
     .toLowerCase();
-  return hashShape.test(hash) ? { ask: 'verify', hash } : { code: 'left-over', token: first, needs: ['hash'] };
+  return hashShape.test(hash) ? { ask: 'verify', hash } : { failed: 'left-over', token: first, needs: ['hash'] };
 }

@@ -3,6 +3,7 @@
 
 import { type SolventId, solventIds } from '../../../core/calc/solvents.ts';
 import type { Command, CommandOf } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import type { SessionNumber } from '../../../core/ids.ts';
 import type { Litres, MetresPerSecond } from '../../../core/units.ts';
 import { placeNamed } from '../names-typed.ts';
@@ -44,7 +45,7 @@ type Read = (act: ActLine, tokens: readonly Token[]) => Command | Fault;
 
 export const readSprayOn: Read = (_, tokens) => {
   const apart = sessionApart(tokens);
-  if ('code' in apart) return apart;
+  if (isFailed(apart)) return apart;
   const words = apart.rest.filter((token) => token.kind !== 'word' || !(fillers.has(token.word) || token.word === 'a'));
   const [first, second] = words;
   if (second !== undefined) return leftOver(second);
@@ -73,7 +74,7 @@ export const readFan: Read = (act, tokens) => {
       if (velocity !== undefined) return leftOver(token);
       const { limits } = slots['face-velocity'];
       if (limits !== undefined && isOutside(limits, speed.value)) {
-        return { code: 'impossible', token, needs: ['face-velocity'], limits };
+        return { failed: 'impossible', token, needs: ['face-velocity'], limits };
       }
       velocity = speed.value;
       i = speed.to - 1;
@@ -82,11 +83,11 @@ export const readFan: Read = (act, tokens) => {
       running = yes.has(token.word);
     } else if (token.kind === 'number' && !token.number.whole) {
       const tries = ['m/s', 'fpm'].map((unit) => lineWith(act.line, token, `${token.text}${unit}`));
-      return { code: 'unit-missing', token, needs: ['face-velocity'], tries };
+      return { failed: 'unit-missing', token, needs: ['face-velocity'], tries };
     } else if (token.kind !== 'word' || !(unmeasured.has(token.word) || fillers.has(token.word))) rest.push(token);
   }
   const apart = sessionApart(rest);
-  if ('code' in apart) return apart;
+  if (isFailed(apart)) return apart;
   const [stray] = apart.rest;
   if (stray !== undefined) return leftOver(stray);
   // What is measured runs.
@@ -101,7 +102,7 @@ export const readFan: Read = (act, tokens) => {
 };
 
 function yesOrNo(act: ActLine, slot: Slot, words: readonly string[]): Fault {
-  return { code: 'incomplete', needs: [slot], tries: words.map((word) => `${act.line} ${word}`) };
+  return { failed: 'incomplete', needs: [slot], tries: words.map((word) => `${act.line} ${word}`) };
 }
 
 const solventsByWord: ReadonlyMap<string, SolventId> = new Map([
@@ -116,7 +117,7 @@ const gunWords: ReadonlySet<string> = new Set(['gun', 'guns', 'hose', 'hoses', '
 
 export const readFlush: Read = (act, tokens) => {
   const apart = sessionApart(tokens);
-  if ('code' in apart) return apart;
+  if (isFailed(apart)) return apart;
   // `recipientes lavados`: the verb itself may name them.
   let command: CommandOf<'flush'> = { verb: 'flush', gear: act.verb.gear ?? 'gun' };
   let amount: Litres | undefined;
@@ -127,13 +128,13 @@ export const readFlush: Read = (act, tokens) => {
     // A solvent is poured by volume: an ounce of it is a fluid one, which only who typed it can say.
     if (token.kind === 'quantity' && token.unit === ounce && amount === undefined) {
       const tries = [lineWith(act.line, token, `${token.value} fl oz`)];
-      return { code: 'unit-missing', token, needs: ['flush-volume'], tries };
+      return { failed: 'unit-missing', token, needs: ['flush-volume'], tries };
     }
     if (token.kind === 'quantity' && token.quantity.is === 'volume' && amount === undefined) {
       const { limits } = slots['flush-volume'];
       amount = token.quantity.litres;
       if (limits !== undefined && isOutside(limits, amount * 1000)) {
-        return { code: 'impossible', token, needs: ['flush-volume'], limits };
+        return { failed: 'impossible', token, needs: ['flush-volume'], limits };
       }
     } else if (solvent !== undefined && (command.solvent ?? solvent) === solvent) command = { ...command, solvent };
     else if (vesselWords.has(word)) command = { ...command, gear: 'vessels' };

@@ -2,11 +2,12 @@
 // of its row is typed.
 
 import type { CommandOf } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import { isOwnKey } from '../../../core/own-key.ts';
 import type { SettingKind, SettingValues } from '../../../core/setting-kinds.ts';
 import { Setting, type SettingName, settingNames, settingRows } from '../../../core/settings.ts';
 import type { Hearing } from '../hearing.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
 import { fillers } from '../trade-words.ts';
 import type { Token } from '../typed/token.ts';
@@ -62,19 +63,19 @@ export function readSet(act: ActLine): ActRead | Fault {
 
 function readSetting({ line, context }: ActLine, tokens: readonly Token[]): CommandOf<'set'> | Fault {
   const [first] = tokens;
-  if (first === undefined) return { code: 'incomplete', needs: ['setting'] };
+  if (first === undefined) return { failed: 'incomplete', needs: ['setting'] };
   const named = settingNamed(tokens, context.hearing);
   if (named === undefined || named.name === 'emergency') {
     const likely = settingNames.filter((name) => name.startsWith(`${first.text.toLowerCase()}-`));
     const tries = [...likely, ...nearest(first.text.toLowerCase(), settingNames)];
     const lines = tries.map((name) => lineWith(line, first, name));
-    return { code: 'left-over', token: first, needs: ['setting'], tries: lines };
+    return { failed: 'left-over', token: first, needs: ['setting'], tries: lines };
   }
   const { name, rest } = named;
   const { kind } = settingRows[name];
   const plain = ofNames.has(kind) ? rest : rest.flatMap((token) => withoutQuotes(token, context.hearing));
   const value = readers[kind]({ name, line, context, rest, values: plain.filter(isValue(kind)) });
-  return isFault(value) ? value : { verb: 'set', setting: Setting.parse({ name, ...value }) };
+  return isFailed(value) ? value : { verb: 'set', setting: Setting.parse({ name, ...value }) };
 }
 
 /** Without the words that only round a sentence off; `on` is a value, and so is `en`, the language. */

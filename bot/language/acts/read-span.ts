@@ -1,6 +1,7 @@
 // Stretches of days as typed: `yesterday`, `week`, `last month`, `year`, `2026-03-01 to 2026-03-07`.
 
 import { DateTime } from 'luxon';
+import { isFailed } from '../../../core/failed.ts';
 import type { SpanAsked } from '../../../core/records/record-questions.ts';
 import type { Fault } from '../reading.ts';
 import { type OnLine, withDates } from '../times/date-typed.ts';
@@ -13,7 +14,7 @@ const joints: ReadonlySet<string> = new Set(['of', 'the', 'for', 'to', 'until', 
 /** `undefined` where no token says when. */
 export function spanFrom(typed: readonly Token[], { line, context }: OnLine): SpanAsked | Fault | undefined {
   const tokens = withDates(typed, { line, context });
-  if ('code' in tokens) return tokens;
+  if (isFailed(tokens)) return tokens;
   const said = tokens.filter((token) => token.kind !== 'word' || !joints.has(token.word));
   const [first, second, third] = said;
   if (first === undefined) return undefined;
@@ -38,7 +39,7 @@ export function spanFrom(typed: readonly Token[], { line, context }: OnLine): Sp
   if (second === undefined) return { kind: 'day', day: { date: from } };
   const to = dateOf(second);
   if (typeof to !== 'string') return to;
-  return to < from ? { code: 'impossible', token: second, needs: ['span'] } : { kind: 'range', from, to };
+  return to < from ? { failed: 'impossible', token: second, needs: ['span'] } : { kind: 'range', from, to };
 }
 
 function singleWord(word: string): SpanAsked | undefined {
@@ -66,8 +67,8 @@ export function weekNumbered(token: Token, { context }: OnLine): SpanAsked | und
 
 export function dateOf(token: Token): string | Fault {
   const date = readDate(token.kind === 'word' ? token.word : token.text);
-  if (date === undefined) return { code: 'left-over', token, needs: ['span'] };
-  if (date === 'no-such-time') return { code: 'impossible', token, needs: ['span'] };
+  if (date === undefined) return { failed: 'left-over', token, needs: ['span'] };
+  if (date === 'no-such-time') return { failed: 'impossible', token, needs: ['span'] };
   const two = (value: number): string => String(value).padStart(2, '0');
   return `${date.year}-${two(date.month)}-${two(date.day)}`;
 }

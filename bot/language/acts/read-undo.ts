@@ -2,7 +2,8 @@
 // `undo entry 37 despite 41`.
 
 import type { CommandOf } from '../../../core/commands.ts';
-import { type Fault, isFault } from '../reading.ts';
+import { isFailed } from '../../../core/failed.ts';
+import type { Fault } from '../reading.ts';
 import type { Token } from '../typed/token.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { sortPieces } from './sort-pieces.ts';
@@ -11,7 +12,7 @@ export function readUndo(act: ActLine): CommandOf<'undo'> | Fault {
   const [first, second, third, fourth, stray] = act.tokens;
   if (!isWord(first, 'entry')) {
     const gathered = sortPieces(act);
-    return isFault(gathered) ? gathered : { verb: 'undo' };
+    return isFailed(gathered) ? gathered : { verb: 'undo' };
   }
   const entry = countIn(second);
   if (entry === undefined) return leftOver(second ?? first);

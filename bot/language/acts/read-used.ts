@@ -1,8 +1,9 @@
 // `used acetone 500ml gun-cleaning`: what, how much of it, and for what.
 
 import type { CommandOf } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import { type SolventUse, solventUses } from '../../../core/solvent-uses.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import type { ActLine } from './act-line.ts';
 import { wordOf } from './read-names.ts';
 import { sortPieces } from './sort-pieces.ts';
@@ -26,7 +27,7 @@ const roundsOff: ReadonlySet<string> = new Set(['cleaning', 'clean']);
 
 export function readUsed(act: ActLine): CommandOf<'used'> | Fault {
   const gathered = sortPieces(act);
-  if (isFault(gathered)) return gathered;
+  if (isFailed(gathered)) return gathered;
   const { words: typed, mass, volume } = gathered;
   const said = typed.map(wordOf).filter((word, i) => i === 0 || !roundsOff.has(word));
   // `para limpiar pistola`: what is cleaned says it.
@@ -34,13 +35,13 @@ export function readUsed(act: ActLine): CommandOf<'used'> | Fault {
   const last = words.at(-1) ?? '';
   const use = words.length > 1 ? usesByWord.get(last) : undefined;
   const material = (use === undefined ? words : words.slice(0, -1)).join('-');
-  if (material === '') return { code: 'incomplete', needs: ['material'] };
+  if (material === '') return { failed: 'incomplete', needs: ['material'] };
   const amount =
     volume !== undefined
       ? ({ kind: 'volume', litres: volume } as const)
       : mass !== undefined
         ? ({ kind: 'mass', grams: mass } as const)
         : undefined;
-  if (amount === undefined) return { code: 'incomplete', needs: ['solvent-amount'] };
+  if (amount === undefined) return { failed: 'incomplete', needs: ['solvent-amount'] };
   return { verb: 'used', material, amount, use: use ?? 'other' };
 }

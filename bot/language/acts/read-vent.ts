@@ -45,8 +45,8 @@ function ventOven(tokens: readonly Token[]): Question | Fault {
       if (fault !== undefined) return fault;
     } else return leftOver(token);
   }
-  if (grams === undefined) return { code: 'incomplete', needs: ['wet-load'] };
-  if (celsius === undefined) return { code: 'incomplete', needs: ['oven-temperature'] };
+  if (grams === undefined) return { failed: 'incomplete', needs: ['wet-load'] };
+  if (celsius === undefined) return { failed: 'incomplete', needs: ['oven-temperature'] };
   const face = velocity === undefined ? {} : { faceMetresPerSecond: velocity };
   return { ask: 'vent', asked: { of: 'oven', grams, celsius, ...face } };
 }
@@ -69,8 +69,8 @@ function ventPurge(tokens: readonly Token[]): Question | Fault {
     else if (word !== 'room') return leftOver(token);
   }
   const [released, room] = volumes;
-  if (released === undefined) return { code: 'incomplete', needs: ['gas-volume'] };
-  if (room === undefined) return { code: 'incomplete', needs: ['room-volume'] };
+  if (released === undefined) return { failed: 'incomplete', needs: ['gas-volume'] };
+  if (room === undefined) return { failed: 'incomplete', needs: ['room-volume'] };
   // Argon is the worse of the two: it settles.
   const asked = { of: 'purge' as const, gas: gas ?? ('argon' as const) };
   return { ask: 'vent', asked: { ...asked, gasLitres: litres(released * 1000), roomLitres: litres(room * 1000) } };
@@ -79,7 +79,7 @@ function ventPurge(tokens: readonly Token[]): Question | Fault {
 function outside(token: Token, slot: Slot, value: number): Fault | undefined {
   const { limits } = slots[slot];
   return limits !== undefined && isOutside(limits, value)
-    ? { code: 'impossible', token, needs: [slot], limits }
+    ? { failed: 'impossible', token, needs: [slot], limits }
     : undefined;
 }
 
@@ -97,6 +97,6 @@ export function readHazards({ tokens, line }: ActLine): Question | Fault {
   const method = methodsByWord.get(word);
   const work = ownValue(workWords, word) ?? (method === undefined ? undefined : methodRows[method].hazards);
   if (first === undefined)
-    return { code: 'incomplete', needs: ['work'], tries: works.map((each) => `${line} ${each}`) };
-  return work === undefined ? { code: 'left-over', token: first, needs: ['work'] } : { ask: 'hazards', work };
+    return { failed: 'incomplete', needs: ['work'], tries: works.map((each) => `${line} ${each}`) };
+  return work === undefined ? { failed: 'left-over', token: first, needs: ['work'] } : { ask: 'hazards', work };
 }

@@ -1,7 +1,8 @@
 // `weigh 1 1201g 1198g`: both parts; `weigh 1 a 1201g`: one, named by its letter. `add 1 b 14g`: more of one.
 
 import type { CommandOf } from '../../../core/commands.ts';
-import { type Fault, isFault } from '../reading.ts';
+import { isFailed } from '../../../core/failed.ts';
+import type { Fault } from '../reading.ts';
 import type { Token } from '../typed/token.ts';
 import { type ActLine, lineWith } from './act-line.ts';
 import { cansApart, withCans } from './cans-named.ts';
@@ -10,7 +11,7 @@ import { type Weights, weightsFrom } from './weights.ts';
 
 export function readWeigh(typed: ActLine): CommandOf<'weigh'> | Fault {
   const read = pouredFrom(typed);
-  if (isFault(read)) return read;
+  if (isFailed(read)) return read;
   const { weights, hasLetter, manner } = read;
   const { partAGrams, partBGrams } = weights;
   if (partAGrams !== undefined && partBGrams !== undefined) return { verb: 'weigh', ...manner, partAGrams, partBGrams };
@@ -22,13 +23,13 @@ export function readWeigh(typed: ActLine): CommandOf<'weigh'> | Fault {
 
 export function readAdd(typed: ActLine): CommandOf<'add'> | Fault {
   const read = pouredFrom(typed);
-  if (isFault(read)) return read;
+  if (isFailed(read)) return read;
   const { weights, hasLetter, manner } = read;
   const { partAGrams, partBGrams } = weights;
   const grams = partAGrams ?? partBGrams;
-  if (grams === undefined) return { code: 'incomplete', needs: ['component', 'added'] };
+  if (grams === undefined) return { failed: 'incomplete', needs: ['component', 'added'] };
   if (!hasLetter || (partAGrams !== undefined && partBGrams !== undefined)) {
-    return { code: 'incomplete', needs: ['component'], tries: lettered(read) };
+    return { failed: 'incomplete', needs: ['component'], tries: lettered(read) };
   }
   return { verb: 'add', ...manner, component: partAGrams === undefined ? 'part-b' : 'part-a', grams };
 }
@@ -42,10 +43,10 @@ interface PouredRead {
 
 function pouredFrom(typed: ActLine): PouredRead | Fault {
   const apart = cansApart(typed.tokens);
-  if (isFault(apart)) return apart;
+  if (isFailed(apart)) return apart;
   const act = withLabelsApart(withLeadingOnes({ ...typed, tokens: apart.rest }));
   const weights = weightsFrom(act.tokens, act.line, act.context);
-  if (isFault(weights)) return weights;
+  if (isFailed(weights)) return weights;
   const { batch } = weights;
   const manner = { ...(batch !== undefined && { batch }), ...withCans(apart) };
   return { act, weights, hasLetter: act.tokens.some(isLetter), manner };
@@ -56,7 +57,7 @@ function isLetter(token: Token): boolean {
 }
 
 function incomplete(): Fault {
-  return { code: 'incomplete', needs: ['part-a', 'part-b'] };
+  return { failed: 'incomplete', needs: ['part-a', 'part-b'] };
 }
 
 /** One weight without a letter: of A or of B? */

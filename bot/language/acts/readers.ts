@@ -1,8 +1,9 @@
 // One reader a verb: an act is read off its row where it has none of its own.
 
 import { ofEachVerb, type Verb, verbRows } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import type { ToldAs } from '../../../core/verbs/slot.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { mannerOf } from '../time-and-permission.ts';
 import type { ActLine, ActRead, Reader, ReaderToTheEnd } from './act-line.ts';
 import { hourOrTemperature } from './hour-or-temperature.ts';
@@ -77,15 +78,15 @@ function withoutManner(verb: Verb, reader: Reader): ReaderToTheEnd {
     const doubt = hourOrTemperature(act);
     if (doubt !== undefined) return doubt;
     const manner = mannerOf(act.tokens, act.line, act.context);
-    if (isFault(manner)) return manner;
+    if (isFailed(manner)) return manner;
     const hasQuotes = !holdsNames[verb] && manner.tokens.some((token) => token.kind === 'quoted');
     const tokens = hasQuotes
       ? manner.tokens.flatMap((token) => withoutQuotes(token, act.context.hearing))
       : manner.tokens;
     const apart = labelledApart(verb, tokens === act.tokens ? act : { ...act, tokens });
-    if (isFault(apart)) return apart;
+    if (isFailed(apart)) return apart;
     const read = reader(apart.act);
-    if (isFault(read)) return read;
+    if (isFailed(read)) return read;
     const command = apart.said.size === 0 ? read : commandOf(verb, new Map([...Object.entries(read), ...apart.said]));
     const { said, stance } = manner;
     return { command, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };

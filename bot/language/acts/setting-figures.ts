@@ -22,7 +22,7 @@ import { withUnitText } from './unit-missing.ts';
 export const readDuration = readOne<SettingValues['duration']>((value, said) => {
   if (value.kind === 'number') {
     const tries = unitsOfSetting(said.name).map((unit) => lineWith(said.line, value, withUnitText(value, unit)));
-    return { code: 'unit-missing', token: value, setting: said.name, tries };
+    return { failed: 'unit-missing', token: value, setting: said.name, tries };
   }
   if (value.kind !== 'quantity' || value.quantity.is !== 'duration') return leftOver(value);
   const { minutes } = value.quantity;
@@ -53,7 +53,7 @@ export function readHour(said: ValueSaid): SettingValues['hour'] | Fault {
   const time = readTimeOfDay(`${value.text}${word}`);
   if (time === undefined) return leftOver(value);
   if (time === 'no-such-time' || time.minute !== 0 || time.second !== 0) {
-    return { code: 'impossible', token: value, setting: said.name, limits: hoursOfDay };
+    return { failed: 'impossible', token: value, setting: said.name, limits: hoursOfDay };
   }
   return { hour: time.hour };
 }
@@ -76,7 +76,7 @@ function hoursFrom({ name: setting }: ValueSaid, text: string, token: Token): Se
   const found = spanShape.exec(text);
   if (found === null) return leftOver(token);
   const [fromHour, toHour] = [Number(found[1]), Number(found[2])];
-  return fromHour > 23 || toHour > 23 ? { code: 'impossible', token, setting } : { fromHour, toHour };
+  return fromHour > 23 || toHour > 23 ? { failed: 'impossible', token, setting } : { fromHour, toHour };
 }
 
 const rateShape = /^([\d.,]+) ?(m\^?2|sqm|ft\^?2|sqft) ?(?:\/|\s\p{L}{1,3}\s(?:\p{L}{1,3}\s)?) ?(\p{L}+)$/iu;
@@ -91,7 +91,7 @@ export function readRate(said: ValueSaid): SettingValues['rate'] | Fault {
     const [first, second] = said.values;
     if (first?.kind !== 'number' || second !== undefined) return otherKind(said, token);
     const tries = unitsOfSetting(said.name).map((each) => lineWith(said.line, token, `${token.text}${each}`));
-    return { code: 'unit-missing', token, setting: said.name, tries };
+    return { failed: 'unit-missing', token, setting: said.name, tries };
   }
   const area = /^(?:ft|sqft)/i.test(unit) ? squareMetresFromSquareFeet(value) : value;
   return outside(said, token, area) ?? { squareMetresPerHour: squareMetresPerHour(area) };
@@ -112,7 +112,7 @@ export function readQuota(said: ValueSaid): SettingValues['quota'] | Fault {
   const [, amount = '', unit = '', span = ''] = quotaShape.exec(token.text) ?? [];
   const make = ownValue(masses, unit.toLowerCase());
   const per = ownValue(spans, meaningOn('set', span.toLowerCase(), said.context.hearing));
-  if (make === undefined || per === undefined) return { code: 'unit-missing', token, setting: said.name, tries: [] };
+  if (make === undefined || per === undefined) return { failed: 'unit-missing', token, setting: said.name, tries: [] };
   const mass = make(Number(amount.replace(',', '.')));
-  return mass > 0 ? { grams: mass, per } : { code: 'impossible', token, setting: said.name };
+  return mass > 0 ? { grams: mass, per } : { failed: 'impossible', token, setting: said.name };
 }

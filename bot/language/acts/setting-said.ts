@@ -20,9 +20,13 @@ export interface ValueSaid {
 
 type Piece = NonNullable<Fault['token']>;
 
-export const missing = ({ name: setting }: ValueSaid): Fault => ({ code: 'incomplete', setting });
+export const missing = ({ name: setting }: ValueSaid): Fault => ({ failed: 'incomplete', setting });
 
-export const otherKind = ({ name: setting }: ValueSaid, token: Piece): Fault => ({ code: 'left-over', token, setting });
+export const otherKind = ({ name: setting }: ValueSaid, token: Piece): Fault => ({
+  failed: 'left-over',
+  token,
+  setting,
+});
 
 /** Reads the only value; a second one is too much. */
 export const readOne =
@@ -36,7 +40,9 @@ export const readOne =
 /** Outside what the setting's row allows. */
 export function outside({ name: setting }: ValueSaid, token: Piece, value: number): Fault | undefined {
   const limits = limitsOf(setting);
-  return limits !== undefined && isOutside(limits, value) ? { code: 'impossible', token, setting, limits } : undefined;
+  return limits !== undefined && isOutside(limits, value)
+    ? { failed: 'impossible', token, setting, limits }
+    : undefined;
 }
 
 export function limitsOf(name: SettingName): Limits | undefined {

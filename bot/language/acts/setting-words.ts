@@ -92,11 +92,11 @@ export function readRoles({ values }: ValueSaid): SettingValues['roles'] | Fault
   const given: SettingValues['roles']['given'][number][] = [];
   for (let i = 0; i < values.length || given.length === 0; i += 2) {
     const [person, role] = values.slice(i, i + 2);
-    if (person === undefined || role === undefined) return { code: 'incomplete', needs: ['person', 'role'] };
+    if (person === undefined || role === undefined) return { failed: 'incomplete', needs: ['person', 'role'] };
     const known = oneOf(roles, role);
-    if (known === undefined) return { code: 'left-over', token: role, needs: ['role'] };
+    if (known === undefined) return { failed: 'left-over', token: role, needs: ['role'] };
     const name = personTyped(person);
-    if (name === undefined) return { code: 'left-over', token: person, needs: ['person'] };
+    if (name === undefined) return { failed: 'left-over', token: person, needs: ['person'] };
     given.push({ person: name, role: known });
   }
   return { given };
@@ -134,7 +134,7 @@ export function readBooth(said: ValueSaid): SettingValues['booth'] | Fault {
 function beyond(token: Token, slot: Slot, value: number): Fault | undefined {
   const { limits } = slots[slot];
   return limits !== undefined && isOutside(limits, value)
-    ? { code: 'impossible', token, needs: [slot], limits }
+    ? { failed: 'impossible', token, needs: [slot], limits }
     : undefined;
 }
 

@@ -102,7 +102,7 @@ export function sortPieces(typed: ActLine): SortedPieces | Fault {
         if (slot === undefined || !fill(filled, token.quantity)) return leftOver(token);
         const limits = limitsFor(slot, token.quantity);
         if (limits !== undefined && isOutside(limits, baseValue(token.quantity))) {
-          return { code: 'impossible', token, needs: [slot], limits };
+          return { failed: 'impossible', token, needs: [slot], limits };
         }
         break;
       }
@@ -158,7 +158,7 @@ function spacedThousands(act: ActLine, index: number, token: NumberToken): Fault
   const span = { start: token.start, end: next.end };
   const joined = `${token.text}${next.text}`;
   return {
-    code: 'ambiguous-number',
+    failed: 'ambiguous-number',
     token: { text: act.line.slice(span.start, span.end), ...span },
     couldBe: [joined],
     tries: [lineWith(act.line, span, joined)],
@@ -177,9 +177,9 @@ function marksOf(slot: Slot | undefined): ReadonlySet<string> {
 export function batchFrom(token: NumberToken, slot: Slot = 'batch'): BatchNumber | Fault {
   const { value, other, whole } = token.number;
   const { limits } = slots[slot];
-  if (other !== undefined) return { code: 'ambiguous-number', token, couldBe: [`${other}`, `${value}`] };
+  if (other !== undefined) return { failed: 'ambiguous-number', token, couldBe: [`${other}`, `${value}`] };
   if (!whole || (limits !== undefined && isOutside(limits, value))) {
-    return { code: 'impossible', token, needs: [slot], ...(limits !== undefined && { limits }) };
+    return { failed: 'impossible', token, needs: [slot], ...(limits !== undefined && { limits }) };
   }
   return value;
 }
@@ -195,7 +195,7 @@ export function partOfTwoPieces(act: ActLine, index: number, token: NumberToken)
   const span = { start: before.start, end: token.end };
   const text = act.line.slice(span.start, span.end);
   return {
-    code: 'ambiguous-number',
+    failed: 'ambiguous-number',
     token: { text, ...span },
     couldBe: joined,
     tries: joined.map((name) => lineWith(act.line, span, name)),
@@ -205,12 +205,12 @@ export function partOfTwoPieces(act: ActLine, index: number, token: NumberToken)
 export function doubtful(token: Extract<Token, { kind: 'doubt' }>, line: string, slot: Slot | undefined): Fault {
   const { couldBe } = token;
   const tries = couldBe.map((text) => lineWith(line, token, text));
-  return { code: 'ambiguous-number', token, couldBe, tries, needs: slot === undefined ? [] : [slot] };
+  return { failed: 'ambiguous-number', token, couldBe, tries, needs: slot === undefined ? [] : [slot] };
 }
 
 export function impossibleUnit(token: Extract<Token, { kind: 'impossible' }>, slot: Slot): Fault {
   const limits = slots[slot].limits;
-  return { code: 'impossible', token, needs: [slot], ...(limits !== undefined && { limits }) };
+  return { failed: 'impossible', token, needs: [slot], ...(limits !== undefined && { limits }) };
 }
 
 /** The same number bounds a mass in grams and a volume in millilitres. */

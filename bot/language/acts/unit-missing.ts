@@ -32,7 +32,7 @@ export function unitMissing(act: ActLine, filled: FilledSoFar): Fault | undefine
   const asked = hourAsked(act, token);
   if (asked !== undefined) return asked;
   const preferred = needs.includes(first) && bare.length === 1 ? [first] : wanted;
-  return { code: 'unit-missing', token, needs: preferred, tries: triesOf(act.line, bare, preferred) };
+  return { failed: 'unit-missing', token, needs: preferred, tries: triesOf(act.line, bare, preferred) };
 }
 
 /** `mezclar 2kg a la 1`: an hour, of the night or of the afternoon. */
@@ -44,7 +44,7 @@ function hourAsked({ line, tokens, context: { hearing } }: ActLine, token: Numbe
   if (said?.atHour === undefined || to === undefined || token.text !== '1') return undefined;
   const whole = { text: line.slice(to.start, token.end), start: to.start, end: token.end };
   const couldBe = [`${said.atOne?.join(' ')} 1:00`, `${said.atHour.join(' ')} 13:00`];
-  return { code: 'ambiguous-time', token: whole, couldBe, tries: couldBe.map((each) => lineWith(line, whole, each)) };
+  return { failed: 'ambiguous-time', token: whole, couldBe, tries: couldBe.map((each) => lineWith(line, whole, each)) };
 }
 
 /** Bare numbers that can be no batch: all of them, or all after the first where the act may name one. */

@@ -1,6 +1,7 @@
 // Part A and Part B on one line: A then B, or each after (or before) its letter; the last unit covers the bare numbers
 // before it; a bare whole number in front is the batch.
 
+import { isFailed } from '../../../core/failed.ts';
 import type { BatchNumber } from '../../../core/ids.ts';
 import type { Grams } from '../../../core/units.ts';
 import type { Fault, LineContext } from '../reading.ts';
@@ -33,19 +34,19 @@ export function weightsFrom(
   knownBatch?: BatchNumber,
 ): Weights | Fault {
   const marked = markedBatch(tokens);
-  if (marked !== undefined && 'code' in marked) return marked;
+  if (marked !== undefined && isFailed(marked)) return marked;
   const entries: Entry[] = [];
   for (const [i, token] of tokens.entries()) {
     if (i === marked?.index || (token.kind === 'word' && (fillers.has(token.word) || batchMarks.has(token.word))))
       continue;
     const entry = entryOf(token, line);
-    if ('code' in entry) return entry;
+    if (isFailed(entry)) return entry;
     entries.push(entry);
   }
   const split = batchInFront(entries, marked?.batch ?? knownBatch, context);
-  if ('code' in split) return split;
+  if (isFailed(split)) return split;
   const covered = coverBareNumbers(split.entries, line);
-  if ('code' in covered) return covered;
+  if (isFailed(covered)) return covered;
   return lettered(covered, split.batch);
 }
 
@@ -138,7 +139,7 @@ function withoutUnit(token: NumberToken, entries: readonly Entry[], line: string
   const used = masses[0]?.unit.name;
   const units = used === undefined ? ['g', 'kg', 'lb'] : [used];
   const tries = units.map((unit) => lineWith(line, token, withUnitText(token, unit)));
-  return { code: 'unit-missing', token, needs: ['part-a', 'part-b'], tries };
+  return { failed: 'unit-missing', token, needs: ['part-a', 'part-b'], tries };
 }
 
 /** Letters stand before each weight, or after each, or nowhere. */
@@ -151,7 +152,7 @@ function lettered(entries: readonly (Letter | QuantityToken)[], batch: BatchNumb
     const limits = slots['part-a'].limits;
     const { quantity } = token;
     if (limits !== undefined && quantity.is === 'mass' && isOutside(limits, quantity.grams)) {
-      return { code: 'impossible', token, needs: ['part-a', 'part-b'], limits };
+      return { failed: 'impossible', token, needs: ['part-a', 'part-b'], limits };
     }
   }
   const stray = letters[0] === undefined ? undefined : strayLetter(entries, letters);

@@ -1,8 +1,9 @@
 // For acts whose values may stand in quotes: the manner comes off, the quotes stay.
 
 import type { Command } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
 import type { Hearing } from '../hearing.ts';
-import { type Fault, isFault } from '../reading.ts';
+import type { Fault } from '../reading.ts';
 import { mannerOf } from '../time-and-permission.ts';
 import type { Token } from '../typed/token.ts';
 import { tokensAt } from '../typed/tokens.ts';
@@ -14,9 +15,9 @@ export function withManner(
 ): ReaderToTheEnd {
   return (act): ActRead | Fault => {
     const manner = mannerOf(act.tokens, act.line, act.context, bareTimes);
-    if (isFault(manner)) return manner;
+    if (isFailed(manner)) return manner;
     const command = read({ ...act, tokens: manner.tokens }, manner.tokens);
-    if (isFault(command)) return command;
+    if (isFailed(command)) return command;
     const { said, stance } = manner;
     return { command, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
   };

@@ -2,6 +2,7 @@
 // `2 de marzo`. Where a country writes both orders and both are days, it is asked which.
 
 import { DateTime, Info } from 'luxon';
+import { isFailed } from '../../../core/failed.ts';
 import type { Fault, LineContext } from '../reading.ts';
 import type { Profile } from '../tongues/profile.ts';
 import type { Token } from '../typed/token.ts';
@@ -37,7 +38,7 @@ export function dateTypedFrom(
   const token = tokens[from];
   if (token === undefined || token.kind === 'quoted') return undefined;
   const iso = readDate(token.text);
-  if (iso === 'no-such-time') return { code: 'impossible', token, needs: ['day'] };
+  if (iso === 'no-such-time') return { failed: 'impossible', token, needs: ['day'] };
   if (iso !== undefined)
     return { date: DateTime.utc(iso.year, iso.month, iso.day).toISODate() ?? '', hasYear: true, to: from + 1 };
   return inFigures(tokens, from, typed) ?? inLetters(tokens, from, typed, beside);
@@ -47,14 +48,14 @@ export function dateTypedFrom(
 export function withDates(tokens: readonly Token[], typed: OnLine): readonly Token[] | Fault {
   const read: Token[] = [];
   const days = tokens.map((_, i) => dateTypedFrom(tokens, i, typed));
-  const dated = days.map((day) => (day !== undefined && !('code' in day) && day.hasYear ? day.date : undefined));
+  const dated = days.map((day) => (day !== undefined && !isFailed(day) && day.hasYear ? day.date : undefined));
   const until = dated.find((date) => date !== undefined);
   let since: string | undefined;
   for (let i = 0; i < tokens.length; ) {
     const token = tokens[i];
     if (token === undefined) break;
     const day = readDate(token.text) === undefined ? dateTypedFrom(tokens, i, typed, { until, since }) : undefined;
-    if (day !== undefined && 'code' in day) return day;
+    if (day !== undefined && isFailed(day)) return day;
     since = day?.date ?? dated[i] ?? since;
     const { start } = token;
     const end = tokens[(day?.to ?? 0) - 1]?.end ?? token.end;
@@ -80,12 +81,12 @@ function inFigures(tokens: readonly Token[], from: number, typed: OnLine): DateT
   const monthFirst = DateTime.utc(Number(year), Number(one), Number(two));
   const both = [monthFirst, dayFirst].filter(({ isValid, year: of }) => isValid && of >= 2000);
   const [first, other] = both;
-  if (first === undefined) return { code: 'impossible', token, needs: ['day'] };
+  if (first === undefined) return { failed: 'impossible', token, needs: ['day'] };
   const isSure = other === undefined || first.equals(other);
   if (isSure || country.dates === 'day-first') return { date: (other ?? first).toISODate() ?? '', hasYear: true, to };
   const couldBe = both.map((day) => country.dateTyped(day.setLocale(country.locale)));
   const tries = couldBe.map((each) => typed.line.slice(0, start) + each + typed.line.slice(token.end));
-  return { code: 'ambiguous-time', token, needs: ['day'], couldBe, tries };
+  return { failed: 'ambiguous-time', token, needs: ['day'], couldBe, tries };
 }
 
 /** `2`, `2nd`, `1º`. */
@@ -121,7 +122,7 @@ function inLetters(
   if (typeof date === 'string') return { date, hasYear, to };
   const last = tokens[to - 1] ?? first;
   return {
-    code: 'impossible',
+    failed: 'impossible',
     token: {
       text: tokens
         .slice(from, to)

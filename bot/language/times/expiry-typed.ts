@@ -1,6 +1,7 @@
 // A can's last day as labels print it: a day, or a month for its last day (`2026-12`, `12/2026`, `December 2026`).
 
 import { DateTime } from 'luxon';
+import { isFailed } from '../../../core/failed.ts';
 import type { Fault } from '../reading.ts';
 import type { Token } from '../typed/token.ts';
 import { type DateTyped, dateTypedFrom, monthNamed, type OnLine } from './date-typed.ts';
@@ -14,7 +15,7 @@ export function lastDayOf(tokens: readonly Token[], from: number, typed: OnLine)
   const next = tokens[from + 1];
   if (token === undefined) return undefined;
   const day = dateTypedFrom(tokens, from, typed);
-  if (day !== undefined) return 'code' in day || day.hasYear ? day : undefined;
+  if (day !== undefined) return isFailed(day) || day.hasYear ? day : undefined;
   const yearFirst = monthShape.exec(token.text);
   const together = monthFirst.exec(token.text);
   if (yearFirst !== null) return monthsEnd(token, Number(yearFirst[1]), Number(yearFirst[2]), from + 1);
@@ -30,5 +31,5 @@ export function lastDayOf(tokens: readonly Token[], from: number, typed: OnLine)
 function monthsEnd(token: Token, year: number, month: number, to: number): DateTyped | Fault {
   const date = DateTime.utc(year, month).endOf('month');
   const isReal = month >= 1 && month <= 12 && date.isValid;
-  return isReal ? { date: date.toISODate(), hasYear: true, to } : { code: 'impossible', token };
+  return isReal ? { date: date.toISODate(), hasYear: true, to } : { failed: 'impossible', token };
 }

@@ -16,7 +16,7 @@ export function instantTyped(
   const around = aroundSkipped(day, time, zone);
   if (around === undefined) return instantOf(day, time, zone);
   return {
-    code: 'impossible',
+    failed: 'impossible',
     ...(token !== undefined && { token }),
     needs: ['time'],
     couldBe: around.map((at) => typed(at, zone)),

@@ -55,7 +55,7 @@ export function saidTimeFrom(tokens: readonly Token[], from: number, clock: Cloc
 
 function timeAfterAt(tokens: readonly Token[], from: number, clock: Clock): SaidTime | Fault | undefined {
   const next = tokens[from + 1];
-  if (next === undefined) return { code: 'incomplete', needs: ['time'], ...tokenOf(tokens[from]) };
+  if (next === undefined) return { failed: 'incomplete', needs: ['time'], ...tokenOf(tokens[from]) };
   // `at 24C` and `at booth`: only a preposition.
   if (next.kind === 'quantity' && next.quantity.is !== 'duration') return undefined;
   return timeFrom(tokens, from, from + 1, clock, true);
@@ -87,7 +87,7 @@ function timeFrom(
   const time = clockTime(tokens, timeAt, clock.hearing);
   if (time === undefined) {
     return afterAt || wordAt(tokens, index) === 'yesterday'
-      ? { code: 'incomplete', needs: ['time'], ...tokenOf(first) }
+      ? { failed: 'incomplete', needs: ['time'], ...tokenOf(first) }
       : undefined;
   }
   if (time.time === 'no-such-time') return impossible(tokens[timeAt]);
@@ -127,7 +127,7 @@ function latestPast(time: TimeOfDay, token: Token, from: number, to: number, clo
   const at = instantTyped(today, time, clock.zone, token);
   if (typeof at !== 'number') return at;
   if (at <= clock.now) return { at, from, to };
-  if (at - clock.now <= hoursAhead * msPerHour) return { code: 'in-the-future', needs: ['time'], ...tokenOf(token) };
+  if (at - clock.now <= hoursAhead * msPerHour) return { failed: 'in-the-future', needs: ['time'], ...tokenOf(token) };
   return past(instantTyped(dayBefore(today), time, clock.zone, token), token, from, to, clock);
 }
 
@@ -160,8 +160,8 @@ function dayNamed(token: Token, clock: Clock): CalendarDay | 'no-such-time' | un
 /** Spanish puts the word first: `hace 10 min`, `hace media hora`. */
 function agoFirst(tokens: readonly Token[], from: number, clock: Clock): SaidTime | Fault | undefined {
   const token = tokens[from + 1];
-  if (token === undefined) return { code: 'incomplete', needs: ['time-ago'], ...tokenOf(tokens[from]) };
-  if (token.kind === 'number') return { code: 'unit-missing', needs: ['time-ago'], ...tokenOf(token) };
+  if (token === undefined) return { failed: 'incomplete', needs: ['time-ago'], ...tokenOf(tokens[from]) };
+  if (token.kind === 'number') return { failed: 'unit-missing', needs: ['time-ago'], ...tokenOf(token) };
   if (token.kind === 'quantity' && token.quantity.is === 'duration') {
     return past(clock.now - token.quantity.minutes * msPerMinute, token, from, from + 2, clock);
   }
@@ -177,7 +177,7 @@ function agoFirst(tokens: readonly Token[], from: number, clock: Clock): SaidTim
 function ago(tokens: readonly Token[], from: number, clock: Clock): SaidTime | Fault | undefined {
   const token = tokens[from];
   if (token === undefined || wordAt(tokens, from + 1) !== 'ago') return undefined;
-  if (token.kind === 'number') return { code: 'unit-missing', needs: ['time-ago'], ...tokenOf(token) };
+  if (token.kind === 'number') return { failed: 'unit-missing', needs: ['time-ago'], ...tokenOf(token) };
   if (token.kind !== 'quantity' || token.quantity.is !== 'duration') return undefined;
   return past(clock.now - token.quantity.minutes * msPerMinute, token, from, from + 2, clock);
 }
@@ -206,12 +206,12 @@ const isNamed = (token: Token): token is Word =>
 
 function past(at: number | Fault, token: Token | undefined, from: number, to: number, clock: Clock): SaidTime | Fault {
   if (typeof at !== 'number') return at;
-  if (at > clock.now) return { code: 'in-the-future', needs: ['time'], ...tokenOf(token) };
+  if (at > clock.now) return { failed: 'in-the-future', needs: ['time'], ...tokenOf(token) };
   return at < earliest ? impossible(token) : { at: epochMs(at), from, to };
 }
 
 function impossible(token: Token | undefined): Fault {
-  return { code: 'impossible', needs: ['time'], ...tokenOf(token) };
+  return { failed: 'impossible', needs: ['time'], ...tokenOf(token) };
 }
 
 function tokenOf(token: Token | undefined): { readonly token?: Token } {

@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { type CoatingPlan, planCoating } from '../../../core/batch/coating-plan.ts';
 import type { PlanAsked } from '../../../core/commands.ts';
+import { failed, isFailed } from '../../../core/failed.ts';
 import { micrometres, squareMetres } from '../../../core/units.ts';
 import { given, type Shift } from '../given.ts';
 
@@ -10,7 +11,7 @@ const sixPlates = { parts: [{ count: 6, eachSquareMetres: squareMetres(0.8) }], 
 
 async function planned(shift: Shift, asked: PlanAsked, at: string): Promise<CoatingPlan> {
   const plan = planCoating(await shift.shop(), asked, shift.time(at));
-  if (plan.kind !== 'planned') throw new Error(`no plan: ${plan.kind}`);
+  if (isFailed(plan)) throw new Error(`no plan: ${plan.failed.kind}`);
   return plan;
 }
 
@@ -81,7 +82,7 @@ describe('given more than one pot can do', () => {
   it('when the pace is so slow that a pot does next to nothing, then there is no plan', async () => {
     const slow = await given(['Mon 08:00 air 24C 48%', '08:00 set rate 0.001m2/h']);
     const plan = planCoating(await slow.shop(), railings, slow.time('08:00'));
-    expect(plan.kind).toBe('too-much');
+    expect(plan).toEqual(failed({ kind: 'too-much' }));
   });
 });
 
@@ -119,6 +120,6 @@ describe('given named parts', () => {
       { parts: [{ part: 'plate-1' }, { part: 'plate-3' }], method: 'dip' },
       shift.time('08:00'),
     );
-    expect(unknown).toEqual({ kind: 'no-area', parts: ['plate-3'] });
+    expect(unknown).toEqual(failed({ kind: 'no-area', parts: ['plate-3'] }));
   });
 });

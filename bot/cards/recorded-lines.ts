@@ -1,0 +1,73 @@
+// What stands under the card of whatever was recorded: what it went against, what a correction has made wrong, that it was
+// said late, and what rings next.
+
+import { personIn } from '../../core/crew/crew.ts';
+import type { Recorded } from '../../core/execute.ts';
+import { type Entry, isLate } from '../../core/history.ts';
+import { deviationsIn, newDeviations } from '../../core/records/deviations.ts';
+import { rewrites } from '../../core/records/holds-that-follow.ts';
+import { byDueTime } from '../../core/reminders/wanted-reminder.ts';
+import { minutesBetween } from '../../core/units.ts';
+import type { Card } from './card.ts';
+import type { Telling } from './card-context.ts';
+import { ringNext } from './clock-text.ts';
+
+/** Its own card tells of its ratio. */
+const isWeighing = ({ fact }: Entry): boolean =>
+  fact.type === 'PartsWeighed' || fact.type === 'PartWeighed' || fact.type === 'PartAdded';
+
+export function despiteLines(telling: Telling, outcome: Recorded): readonly string[] {
+  const seqs = new Set(outcome.envelopes.map((envelope) => envelope.seq));
+  const permitted = outcome.envelopes.find((envelope) => envelope.saidWith.permitted !== undefined);
+  const why = permitted?.saidWith.permitted;
+  const reasons = deviationsIn(outcome.shop, ({ seq }) => seqs.has(seq))
+    .filter(({ entry, objection }) => !(objection.code === 'ratio-out' && isWeighing(entry)))
+    .map(({ objection }) => telling.words.objection(objection, telling.figures));
+  const { recordedDespite } = telling.words.replies;
+  const { lifted, roles } = telling.words.parts;
+  return [...new Set(reasons)].map((reason) =>
+    permitted === undefined || why === undefined
+      ? recordedDespite(reason)
+      : lifted(permitted.by, roles[personIn(telling.shop.crew, permitted.by).role], why, reason),
+  );
+}
+
+/** What this correction or late reading has made wrong of what was done before. */
+export function rewrittenLines(telling: Telling, { envelopes, before, shop }: Recorded): readonly string[] {
+  if (!rewrites(envelopes)) return [];
+  return newDeviations(before, shop).map(({ entry, objection }) =>
+    telling.words.replies.nowDeviates(
+      telling.words.fact(entry.fact, telling.figures),
+      telling.words.objection(objection, telling.figures),
+    ),
+  );
+}
+
+/** A hold, by word or by what a figure says. The weighing's own card tells of its ratio, which is the lead's as well. */
+export function isForLeads({ envelopes, shop }: Recorded): boolean {
+  if (envelopes.some(({ body }) => body.type === 'PartHeld')) return true;
+  const seqs = new Set(envelopes.map(({ seq }) => seq));
+  return deviationsIn(shop, ({ seq }) => seqs.has(seq)).some(({ objection }) => objection.code === 'ratio-out');
+}
+
+export function lateLine(telling: Telling, { envelopes }: Recorded): readonly string[] {
+  const late = envelopes.find((envelope) => isLate(envelope));
+  if (late === undefined) return [];
+  return [
+    telling.words.replies.happenedAt(
+      late.happenedAt,
+      minutesBetween(late.happenedAt, late.recordedAt),
+      telling.figures,
+    ),
+  ];
+}
+
+export function nextRings(telling: Telling, outcome: Recorded): Card['next'] {
+  const touched = outcome.envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]);
+  const places = touched.some((stream) => stream.startsWith('place/'));
+  return [...outcome.plan]
+    .filter(([stream]) => touched.includes(stream) || (places && !stream.startsWith('crew/')))
+    .flatMap(([, reminders]) => reminders)
+    .sort(byDueTime)
+    .map(({ numberedKey, dueAt }) => ringNext(telling, numberedKey, dueAt));
+}
