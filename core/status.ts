@@ -4,6 +4,7 @@ import type { Batch } from './batch/batch.ts';
 import { type BatchActId, type BatchStatus, batchActs, batchStatus } from './batch/batch-status.ts';
 import type { Can } from './can/can.ts';
 import { type CanActId, type CanStatus, canActs, canStatus } from './can/can-status.ts';
+import { isAct } from './history.ts';
 import { batchStream, canStream, partStream, type StreamId, sessionStream } from './ids.ts';
 import { type Candidate, type Moment, type NextAct, nextActs } from './next-acts.ts';
 import type { Part } from './part/part.ts';
@@ -30,9 +31,45 @@ export const statusOf = {
   can: (moment: Moment, can: Can): CanNow => withNext(moment, canStream(can.number), canStatus(moment, can), canActs),
   part: (moment: Moment, part: Part): PartNow =>
     withNext(moment, partStream(part.name), partStatus(moment, part), partActs),
+  /** Each as it stands alone. Thirty brackets dipped together stand alike: of those the rules are asked once. */
+  parts: (moment: Moment, parts: readonly Part[]): readonly PartNow[] => {
+    const asked = new Map<string, ReturnType<PartNow['next']>>();
+    return parts.map((part) => {
+      const status = statusOf.part(moment, part);
+      return { ...status, next: () => nextAmong(asked, status, moment) };
+    });
+  },
   session: (moment: Moment, session: Session): SessionNow =>
     withNext(moment, sessionStream(session.number), sessionStatus(moment, session), sessionActs),
 };
+
+function nextAmong(asked: Map<string, ReturnType<PartNow['next']>>, status: PartNow, { shop }: Moment) {
+  const { part } = status;
+  if (unreadUnder(shop, partStream(part.name)).length > 0) return [];
+  const told = toldOf(part);
+  const alike = asked.get(told);
+  if (alike === undefined) {
+    const next = status.next();
+    asked.set(told, next);
+    return next;
+  }
+  return partActs(status).flatMap(({ id, of, said: [command] }) =>
+    alike.flatMap((act) => (act.id === id ? [{ ...act, of, command }] : [])),
+  );
+}
+
+/** All that the rules can know of a part but its name: what was said of it, by which lines. */
+function toldOf({ name, entries }: Part): string {
+  const acts = entries
+    .filter(isAct)
+    .map(({ request, happenedAt, fact, corrections }) => [
+      request,
+      happenedAt,
+      fact,
+      corrections.map((by) => by.request),
+    ]);
+  return JSON.stringify(acts).replaceAll(JSON.stringify(name), '""');
+}
 
 /** Nothing comes next of what does not read any more. */
 function withNext<Status, Id extends string>(

@@ -3,17 +3,15 @@
 import { isAct } from '../../core/history.ts';
 import { partStream } from '../../core/ids.ts';
 import type { NounClock } from '../../core/noun-clock.ts';
-import type { Part } from '../../core/part/part.ts';
 import type { PartClockId, PartStatus } from '../../core/part/part-status.ts';
-import { statusOf } from '../../core/status.ts';
+import type { PartNow } from '../../core/status.ts';
 import { type BoardClockId, type BoardItem, clockOnBoard } from './board-item.ts';
 import type { Telling } from './card-context.ts';
 import { heldLines, partTaps } from './part-cards.ts';
 import { mostUrgent, toneOf, type Urgency } from './urgency.ts';
 
-export function partOnBoard(telling: Telling, part: Part): BoardItem {
-  const status = statusOf.part(telling, part);
-  const { phase } = status;
+export function partOnBoard(telling: Telling, status: PartNow): BoardItem {
+  const { part, phase } = status;
   const clocks = status.clocks.filter((clock) => isShown(clock, status)).map((clock) => clockOnBoard(telling, clock));
   const { metal, serial } = part.details;
   const [held] = heldLines(telling, status);

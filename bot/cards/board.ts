@@ -8,8 +8,8 @@ import { byDueTime } from '../../core/reminders/wanted-reminder.ts';
 import { alarms } from '../../core/session/session-commands.ts';
 import { lastSaid } from '../../core/settled.ts';
 import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
-import type { EpochMs } from '../../core/units.ts';
-import { epochMs, minutes, minutesBetween } from '../../core/units.ts';
+import { statusOf } from '../../core/status.ts';
+import { type EpochMs, epochMs, minutes, minutesBetween } from '../../core/units.ts';
 import { unreadUnder } from '../../core/unread.ts';
 import { type BoardAir, boardAir } from './board-air.ts';
 import { batchOnBoard } from './board-batch.ts';
@@ -61,7 +61,7 @@ export function makeBoard(telling: Telling): Board {
       ...liveBatches(telling.shop).map((batch) => batchOnBoard(telling, batch)),
       ...liveCans(telling.shop).flatMap((can) => canOnBoard(telling, can)),
       ...openSessions(telling.shop).map((session) => sessionOnBoard(telling, session)),
-      ...liveParts(telling.shop).map((part) => partOnBoard(telling, part)),
+      ...statusOf.parts(telling, liveParts(telling.shop)).map((status) => partOnBoard(telling, status)),
     ]
       .map((item) => ifItReads(telling, item))
       .sort(byUrgency),

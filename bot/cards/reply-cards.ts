@@ -192,7 +192,7 @@ function cardFor(telling: Telling, request: Request, outcome: Recorded): Card {
 
   /** Several parts in one line share one card, with each part's figures under its name. */
   function onPart(make: (status: PartNow) => Card): Card {
-    const cards = parts.map((part) => make(statusOf.part(telling, part)));
+    const cards = statusOf.parts(telling, parts).map(make);
     const [first, ...others] = cards;
     if (first === undefined) return makeCard(replies.settled, 'plain');
     if (others.length === 0) return first;

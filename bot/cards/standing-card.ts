@@ -32,7 +32,7 @@ const growing: readonly CardFact['id'][] = ['cure-given', 'stir-given'];
 export function standingOf(telling: Telling, number: BatchNumber, batch: Batch | undefined): Standing {
   const { chat } = telling.words;
   if (batch === undefined) return { card: makeCard(chat.takenBack(number), 'plain'), live: false, parts: [] };
-  const parts = partsFrom(telling, batch).map((part) => statusOf.part(telling, part));
+  const parts = statusOf.parts(telling, partsFrom(telling, batch));
   const waiting = parts.filter(({ part }) => isPartLive(part));
   const live = batch.emptied === undefined || waiting.length > 0;
   const pot = statusOf.batch(telling, batch);

@@ -67,7 +67,7 @@ function offeredIn(shop: Shop, now: EpochMs): readonly Offered[] {
       );
     }),
     ...[...shop.cans.values()].flatMap((can) => all(statusOf.can(moment, can).next())),
-    ...[...shop.parts.values()].flatMap((part) => all(statusOf.part(moment, part).next())),
+    ...statusOf.parts(moment, [...shop.parts.values()]).flatMap((part) => all(part.next())),
     ...[...shop.sessions.values()].flatMap((session) => {
       const people = [...unacknowledged(session), ...session.sprayers][0] ?? 'kari';
       return all(statusOf.session(moment, session).next(), { people });
