@@ -1,10 +1,14 @@
 // Who reads which event: one row a type. A new event does not compile without its row, and each reader that the row names
-// does not compile without a case for it. Besides these only what looks for single types by name reads events: the crew's
-// settings, the log of rings, the ledger, by which rules a batch is judged (core/batch/judge-anew.ts).
+// does not compile without a case for it. Whatever tells any event (its card, the day, the trace, the traveller) has it from
+// the tongues, which do not compile without its words. By name single types are looked for only by what is about them: the
+// test of the bell, a handover, a hold, by which rules a batch is judged.
 
 import type { Fact } from './history.ts';
+import { keysOf } from './own-key.ts';
 
 export type Reader =
+  /** It makes its noun: it stays the first of its stream, and gives the next of the crew's numbers. */
+  | 'opening'
   /** The folds: what is known of a noun changes with it. An opening makes the noun and is no change of it. */
   | 'batch'
   | 'can'
@@ -12,6 +16,10 @@ export type Reader =
   | 'place'
   | 'session'
   | 'shifts'
+  | 'rings'
+  /** What stands of the crew's settings, and of those for spraying. */
+  | 'crew'
+  | 'spraying'
   /** Asked again by the rules of its noun: a deviation may stand on it, and a hold follow from it. */
   | 'batch-rules'
   | 'can-rules'
@@ -23,13 +31,23 @@ export type Reader =
   | 'night'
   /** Judged by how far the steel was from the dew point. */
   | 'steel'
+  /** How earlier acts look may change with it: what they then come to holds their parts. */
+  | 'rewrites'
+  /** Begins a clock: whoever hands over afterwards hands on its bells. */
+  | 'clock'
+  /** Stands beside the work: it rests on nothing, and answers no bell. */
+  | 'aside'
+  /** Counted or listed by the day, the week and the month. */
+  | 'period'
+  /** Stands in the ledger of solvents and VOC. */
+  | 'ledger'
   /** A mark of its own on the drawn timeline. */
   | 'timeline'
   /** Columns of its own in an export, beside those that every event has. */
   | 'export';
 
 export const readersOf = {
-  BatchOpened: ['batch-rules', 'air', 'night', 'export'],
+  BatchOpened: ['opening', 'batch-rules', 'air', 'night', 'clock', 'export'],
   PartsWeighed: ['batch', 'can', 'batch-rules', 'air', 'night', 'export'],
   PartWeighed: ['batch', 'can', 'batch-rules', 'air', 'night', 'export'],
   PartAdded: ['batch', 'can', 'batch-rules', 'air', 'night', 'export'],
@@ -42,53 +60,65 @@ export const readersOf = {
   MixThickened: ['batch', 'timeline', 'export'],
   PotEmptied: ['batch', 'export'],
   JudgedAnew: [],
-  CanOpened: ['can-rules', 'export'],
+  CanOpened: ['opening', 'can-rules', 'clock', 'export'],
   LidOff: ['can'],
   CanBlanketed: ['can'],
   CanStirred: ['can'],
   CanChecked: ['can', 'can-rules'],
   CanDiscarded: ['can', 'export'],
-  PartReceived: ['part', 'export'],
-  SurfacePrepared: ['part'],
-  CoatApplied: ['batch', 'part', 'session', 'part-rules', 'air', 'night', 'steel', 'timeline', 'export'],
+  PartReceived: ['part', 'rewrites', 'export'],
+  SurfacePrepared: ['part', 'clock'],
+  CoatApplied: [
+    'batch',
+    'part',
+    'session',
+    'part-rules',
+    'air',
+    'night',
+    'steel',
+    'clock',
+    'period',
+    'timeline',
+    'export',
+  ],
   FilmDry: ['part', 'part-rules'],
-  CureStarted: ['part', 'part-rules', 'air', 'night', 'export'],
+  CureStarted: ['part', 'part-rules', 'air', 'night', 'clock', 'export'],
   PartTemperatureRead: ['part', 'export'],
   DoorOpened: ['part'],
   CureEnded: ['part', 'part-rules', 'night'],
   FilmRead: ['part', 'part-rules', 'export'],
   AdhesionTested: ['part-rules'],
   SolventRubbed: ['part-rules'],
-  PhotoFiled: ['export'],
-  PartReleased: ['part', 'part-rules', 'night', 'timeline'],
-  PartHeld: ['part', 'timeline', 'export'],
-  AirRead: ['place', 'export'],
+  PhotoFiled: ['aside', 'export'],
+  PartReleased: ['part', 'part-rules', 'night', 'period', 'timeline'],
+  PartHeld: ['part', 'period', 'timeline', 'export'],
+  AirRead: ['place', 'period', 'export'],
   SurfaceRead: ['part', 'place', 'export'],
   LowestRead: ['place', 'export'],
-  SettingChanged: [],
-  Rang: ['export'],
-  RingAnswered: ['export'],
-  RingSnoozed: [],
-  ShiftBegun: ['shifts'],
-  ShiftEnded: ['shifts'],
+  SettingChanged: ['crew', 'spraying'],
+  Rang: ['rings', 'export'],
+  RingAnswered: ['rings', 'export'],
+  RingSnoozed: ['rings'],
+  ShiftBegun: ['shifts', 'spraying'],
+  ShiftEnded: ['shifts', 'spraying'],
   HandedOver: ['shifts'],
-  TakenOver: ['shifts'],
-  SolventUsed: ['export'],
+  TakenOver: ['shifts', 'spraying'],
+  SolventUsed: ['ledger', 'export'],
   HashGiven: [],
-  SessionBriefed: [],
+  SessionBriefed: ['opening', 'crew', 'spraying'],
   PeoplePlaced: ['session'],
   ExtractionSaid: ['session'],
   SuppliedAirSaid: ['session'],
   BriefAcknowledged: ['session'],
   SprayStarted: ['session', 'session-rules'],
   SprayStopped: ['session'],
-  GearFlushed: ['session'],
+  GearFlushed: ['session', 'ledger'],
   WasteCanned: ['session'],
   SessionClosed: ['session', 'session-rules'],
-  AlarmRaised: ['batch'],
-  NearMissTold: [],
+  AlarmRaised: ['batch', 'period'],
+  NearMissTold: ['period'],
   BellTested: [],
-  QualificationDated: [],
+  QualificationDated: ['spraying'],
 } as const satisfies { readonly [Type in Fact['type']]: readonly Reader[] };
 
 type Rows = typeof readersOf;
@@ -98,6 +128,14 @@ type TypeFor<R extends Reader> = { [Type in keyof Rows]: R extends Rows[Type][nu
 export type FactFor<R extends Reader> = Extract<Fact, { type: TypeFor<R> }>;
 
 export function isFor<R extends Reader>(reader: R, fact: Fact): fact is FactFor<R> {
-  const readers: readonly Reader[] = readersOf[fact.type];
+  return reads(reader, fact.type);
+}
+
+function reads(reader: Reader, type: Fact['type']): boolean {
+  const readers: readonly Reader[] = readersOf[type];
   return readers.includes(reader);
 }
+
+/** All that this reader must decide on, by name. */
+export const typesFor = (reader: Reader): readonly Fact['type'][] =>
+  keysOf(readersOf).filter((type) => reads(reader, type));

@@ -1,5 +1,5 @@
 // The record: envelopes that are only ever added, each with the hash of the crew's event before it (core/seal-sums.ts), and
-// the reading of a history in which corrections stand in place. What was corrected stays visible beside what replaced it.
+// an event as it now stands (core/as-it-stands.ts).
 
 import { z } from 'zod';
 import { BatchEvent } from './batch/batch-events.ts';
@@ -127,69 +127,4 @@ const lateAfterMs = 60_000;
 
 export function isLate(entry: Pick<Entry, 'happenedAt' | 'recordedAt'>): boolean {
   return entry.recordedAt - entry.happenedAt > lateAfterMs;
-}
-
-/** Everything else of its stream rests on it. */
-const opening: ReadonlySet<Fact['type']> = new Set(['BatchOpened', 'CanOpened', 'SessionBriefed']);
-
-/**
- * A stream's history as it now stands: corrections applied in place, what was undone left out, in the order in which
- * things happened. A batch's, can's or session's opening stays first, since everything else rests on it.
- */
-export function asItStands(envelopes: readonly Envelope[]): readonly Entry[] {
-  const standing = new Map<number, Entry>();
-  for (const envelope of envelopes) {
-    const { body } = envelope;
-    if (body.type !== 'Amended') {
-      standing.set(envelope.seq, asItWasSaid(envelope, body));
-      continue;
-    }
-    const entry = standing.get(body.amends);
-    if (entry === undefined) continue;
-    if (body.to.kind === 'undone') standing.delete(body.amends);
-    else standing.set(body.amends, corrected(entry, envelope, body.to.fact, body.to.happenedAt, body.why));
-  }
-  return [...standing.values()].sort(inOrder);
-}
-
-/** In which order the entries of a stream are folded. */
-export function inOrder(a: Entry, b: Entry): number {
-  const opens = ({ fact }: Entry) => (opening.has(fact.type) ? 0 : 1);
-  return opens(a) - opens(b) || a.happenedAt - b.happenedAt || a.seq - b.seq;
-}
-
-function asItWasSaid(envelope: Envelope, fact: Fact): Entry {
-  return { ...envelope, fact, corrections: [] };
-}
-
-/** The same with events that happened after all of these; `undefined` where one of them belongs further up. */
-export function asItStandsWith(entries: readonly Entry[], added: readonly Envelope[]): readonly Entry[] | undefined {
-  let last = entries.at(-1);
-  const more: Entry[] = [];
-  for (const envelope of added) {
-    const { body, happenedAt } = envelope;
-    const follows = last !== undefined && happenedAt >= last.happenedAt;
-    if (!follows || body.type === 'Amended' || opening.has(body.type)) return undefined;
-    last = asItWasSaid(envelope, body);
-    more.push(last);
-  }
-  return [...entries, ...more];
-}
-
-/** Of entries in the order in which things happened, those up to and including `at`. */
-export function asItStoodAt(entries: readonly Entry[], at: EpochMs): readonly Entry[] {
-  return entries.filter((entry) => entry.happenedAt <= at);
-}
-
-function corrected(entry: Entry, by: Envelope, fact: Fact, happenedAt: EpochMs, why: string): Entry {
-  const correction: Correction = {
-    seq: by.seq,
-    request: by.request,
-    by: by.by,
-    at: by.recordedAt,
-    why,
-    wasFact: entry.fact,
-    wasAt: entry.happenedAt,
-  };
-  return { ...entry, fact, happenedAt, corrections: [...entry.corrections, correction] };
 }

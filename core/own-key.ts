@@ -11,6 +11,11 @@ export function ownValue<Value>(table: Readonly<Record<string, Value>>, word: st
   return Object.hasOwn(table, word) ? table[word] : undefined;
 }
 
+/** The table's own keys, in the order in which they stand in it. */
+export function keysOf<Table extends object>(table: Table): readonly (keyof Table)[] {
+  return Object.keys(table).filter((key) => isOwnKey(table, key));
+}
+
 /** A table out of its rows: whoever calls has one for each key. */
 export function tableOf<Key extends string, Value>(
   rows: readonly (readonly [Key, Value])[],

@@ -1,5 +1,6 @@
 // What rang on a stream and who answered: part of every noun's state, so that the plan knows which ring comes next.
 
+import { type FactFor, isFor } from './event-readers.ts';
 import type { Entry } from './history.ts';
 import type { PersonName } from './ids.ts';
 import type { EpochMs } from './units.ts';
@@ -23,34 +24,23 @@ export type RingLog = ReadonlyMap<string, readonly Ring[]>;
 export const movedMs = 1000;
 
 export function foldRings(entries: readonly Entry[]): RingLog {
-  const log = new Map<string, Ring[]>();
-  for (const { seq, fact, happenedAt, by } of entries) {
-    if (fact.type === 'Rang') {
-      const rings = log.get(fact.key) ?? [];
-      rings.push({
-        seq,
-        ring: fact.ring,
-        dueAt: fact.dueAt,
-        rangAt: happenedAt,
-        to: fact.to,
-        possibleRepeat: fact.possibleRepeat,
-        answered: undefined,
-        snoozed: undefined,
-      });
-      log.set(fact.key, rings);
-    } else if (fact.type === 'RingAnswered') {
-      const rings = log.get(fact.key) ?? [];
-      const answered = { at: happenedAt, by };
-      log.set(
-        fact.key,
-        rings.map((ring) => (ring.answered === undefined ? { ...ring, answered } : ring)),
-      );
-    } else if (fact.type === 'RingSnoozed') {
-      const rings = log.get(fact.key) ?? [];
-      const last = rings.at(-1);
-      if (last === undefined) continue;
-      log.set(fact.key, [...rings.slice(0, -1), { ...last, snoozed: { until: fact.until, by } }]);
-    }
+  const log = new Map<string, readonly Ring[]>();
+  for (const entry of entries) {
+    const { fact } = entry;
+    if (isFor('rings', fact)) log.set(fact.key, withFact(log.get(fact.key) ?? [], fact, entry));
   }
   return log;
+}
+
+function withFact(rings: readonly Ring[], fact: FactFor<'rings'>, { seq, happenedAt: at, by }: Entry): readonly Ring[] {
+  switch (fact.type) {
+    case 'Rang': {
+      const { ring, dueAt, to, possibleRepeat } = fact;
+      return [...rings, { seq, ring, dueAt, rangAt: at, to, possibleRepeat, answered: undefined, snoozed: undefined }];
+    }
+    case 'RingAnswered':
+      return rings.map((ring) => (ring.answered === undefined ? { ...ring, answered: { at, by } } : ring));
+    case 'RingSnoozed':
+      return rings.map((ring, i) => (i === rings.length - 1 ? { ...ring, snoozed: { until: fact.until, by } } : ring));
+  }
 }

@@ -65,6 +65,6 @@ function thatReads({ body, happenedAt, streams }: NewEvent): EventBody {
   return read;
 }
 
-export function streamsTouched(envelopes: readonly Envelope[]): ReadonlySet<StreamId> {
-  return new Set(envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]));
+export function streamsTouched(by: readonly Pick<Envelope, 'stream' | 'alsoUnder'>[]): ReadonlySet<StreamId> {
+  return new Set(by.flatMap(({ stream, alsoUnder }) => [stream, ...alsoUnder]));
 }

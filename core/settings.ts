@@ -18,6 +18,8 @@ export type SettingRow = {
     readonly personal?: true;
     /** What holds where nobody has said. */
     readonly usual?: SettingValues[Kind];
+    /** Several stand beside each other, one of each of these. */
+    readonly each?: keyof SettingValues[Kind];
     /** What lies outside is a slip of the thumb. */
     readonly limits?: { readonly lowest: number; readonly highest: number; readonly above?: true };
     /** Its place on the form that sets up the crew, or on one's own. */
@@ -44,7 +46,7 @@ export const settingRows = {
     ...{ limits: { lowest: 1, highest: 10_080 }, tap: 5 },
   },
   /** From the shop's permit; the ledger warns near it. One a length of time. */
-  'voc-limit': { kind: 'quota', leastRole: 'lead' },
+  'voc-limit': { kind: 'quota', leastRole: 'lead', each: 'per' },
   /** When the day's card comes. */
   digest: { kind: 'hour', leastRole: 'lead', tap: 3 },
   /** When the morning's list is told. */
@@ -52,7 +54,7 @@ export const settingRows = {
   quiet: { kind: 'hours', leastRole: 'lead', usual: { fromHour: 0, toHour: 0 }, field: 6, tap: 4 },
   /** Whoever begins a shift is asked whether they hear the bell. */
   bell: { kind: 'switch', leastRole: 'lead', usual: { on: false } },
-  emergency: { kind: 'emergency', leastRole: 'lead' },
+  emergency: { kind: 'emergency', leastRole: 'lead', each: 'field' },
   /** The crew briefs before it sprays. A first brief puts it on by itself. */
   brief: { kind: 'switch', leastRole: 'lead', roleToPutOff: 'supervisor', usual: { on: false } },
   /** Common practice, no source. */
@@ -62,7 +64,7 @@ export const settingRows = {
   },
   /** The only ones who may spray; nobody named lifts the rule. */
   sprayers: { kind: 'people', leastRole: 'lead', usual: { people: [] } },
-  booth: { kind: 'booth', leastRole: 'lead' },
+  booth: { kind: 'booth', leastRole: 'lead', each: 'place' },
   /** A stricter share of the lower explosive limit than a quarter. */
   lel: {
     ...{ kind: 'percent', leastRole: 'lead', usual: { percent: percent(shareOfLel.oshaSpray * 100) } },

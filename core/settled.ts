@@ -1,7 +1,14 @@
 // What stands of each setting: what was said last, else what the crew's file says, else what is usual. Of a booth, a length
 // of time or a kind of trouble each has its own.
 
-import { type Setting, type SettingName, type UsuallySet, usualSettings } from './settings.ts';
+import {
+  type Setting,
+  type SettingName,
+  type SettingRow,
+  settingRows,
+  type UsuallySet,
+  usualSettings,
+} from './settings.ts';
 
 type Named<Name extends SettingName> = Extract<Setting, { readonly name: Name }>;
 
@@ -37,15 +44,8 @@ function named<Name extends SettingName>(settings: readonly Setting[], name: Nam
   return settings.filter((setting): setting is Named<Name> => setting.name === name);
 }
 
-function aspectOf(setting: Setting): string {
-  switch (setting.name) {
-    case 'booth':
-      return setting.place;
-    case 'emergency':
-      return setting.field;
-    case 'voc-limit':
-      return setting.per;
-    default:
-      return '';
-  }
+/** Of which there stand several beside each other; `undefined` where only one can. */
+function aspectOf(setting: Setting): unknown {
+  const row: SettingRow = settingRows[setting.name];
+  return row.each === undefined ? undefined : new Map<string, unknown>(Object.entries(setting)).get(row.each);
 }

@@ -1,10 +1,12 @@
 // What is loaded of the record, and the shop that it gives: a value that is never changed. What is added makes the next
 // one, in which only the streams that it touches are folded again.
 
+import { asItStands, asItStandsWith } from './as-it-stands.ts';
 import { type Batch, foldBatch, isBatchLive } from './batch/batch.ts';
 import { type Can, foldCan, isCanLive } from './can/can.ts';
 import { type Crew, type CrewFile, foldCrew } from './crew/crew.ts';
-import { asItStands, asItStandsWith, type Entry, type Envelope, type EventBody, isAct, isActType } from './history.ts';
+import { isFor } from './event-readers.ts';
+import { type Entry, type Envelope, type EventBody, isAct, isActType } from './history.ts';
 import { batchStream, crewStream, nameIn, nounOf, type StreamId } from './ids.ts';
 import { foldPart, isPartLive, type Part } from './part/part.ts';
 import { foldPlace, type Place } from './place/place.ts';
@@ -13,7 +15,6 @@ import type { SheetShelf } from './products/sheet.ts';
 import { foldSession, isSessionLive, type Session } from './session/session.ts';
 import type { Shop } from './shop.ts';
 import { type EpochMs, epochMs } from './units.ts';
-
 import { isUnreadAct, readableOf, type UnreadEvent } from './unread-event.ts';
 
 type Noun =
@@ -146,6 +147,7 @@ function seen(since: Newest, { body, recordedAt }: Envelope): Newest {
 
 /** Of the crew's one series, where this event gives one. */
 function numberGiven(body: EventBody): number {
+  if (body.type === 'Amended' || !isFor('opening', body)) return 0;
   switch (body.type) {
     case 'BatchOpened':
       return body.batch;
@@ -153,8 +155,6 @@ function numberGiven(body: EventBody): number {
       return body.can;
     case 'SessionBriefed':
       return body.session;
-    default:
-      return 0;
   }
 }
 

@@ -22,7 +22,7 @@ export function dayCard(telling: Telling, day: DayRecord): Card {
       ...batchLines(telling, day),
       ...dayMaterialLines(telling, day.material),
       ...partLines(telling, day),
-      ...daySprayingLines(telling, day.spraying),
+      ...daySprayingLines(telling, day),
       ...ringLines(telling, day),
       ...correctionLines(telling, day),
     ],

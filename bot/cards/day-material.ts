@@ -22,8 +22,8 @@ function positive(telling: Telling, id: 'caught-total' | 'left-over-total', mass
 export function dayMaterialLines(telling: Telling, { cans, pots }: DayMaterial): readonly string[] {
   const { material } = telling.words;
   return [
-    ...cans.map(({ can, takenGrams, leftGrams }) =>
-      material.dayCan(can.number, can.component, can.lot, takenGrams, leftGrams, telling.figures),
+    ...cans.map(({ can, pouredGrams, leftGrams }) =>
+      material.dayCan(can.number, can.component, can.lot, pouredGrams, leftGrams, telling.figures),
     ),
     ...pots.flatMap(({ batch, mixedGrams, caughtGrams, leftOverGrams, uncoveredMinutes }) => [
       ...batch.additions.map((added) => material.dayAdded(batch.number, added.grams, added.component, telling.figures)),

@@ -1,11 +1,11 @@
 // The day's spray sessions, near misses and words of need, in a line each.
 
-import type { DaySpraying } from '../../core/records/day-spraying.ts';
+import type { DayRecord } from '../../core/records/day.ts';
 import { litres } from '../../core/units.ts';
 import type { Telling } from './card-context.ts';
 import { stillOpen } from './session-lines.ts';
 
-export function daySprayingLines(telling: Telling, { sessions, told }: DaySpraying): readonly string[] {
+export function daySprayingLines(telling: Telling, { sessions, alarms }: DayRecord): readonly string[] {
   const words = telling.words.session;
   return [
     ...sessions.map((session) => {
@@ -18,8 +18,8 @@ export function daySprayingLines(telling: Telling, { sessions, told }: DaySprayi
         telling.figures,
       );
     }),
-    ...told.map(({ at, by, fact }) =>
-      words.dayTold(at, by, telling.words.fact(fact, telling.figures), telling.figures),
+    ...alarms.map(({ happenedAt, by, fact }) =>
+      words.dayTold(happenedAt, by, telling.words.fact(fact, telling.figures), telling.figures),
     ),
   ];
 }

@@ -1,6 +1,7 @@
 // A stretch of days in full: the page behind the day, the week, the month. Deviations and permissions stand first.
 
 import type { Component } from '../../core/components.ts';
+import { nameIn } from '../../core/ids.ts';
 import type { Head } from '../../core/ports.ts';
 import type { PeriodRecord } from '../../core/records/period.ts';
 import type { LedgerTotals } from '../../core/records/solvent-ledger.ts';
@@ -60,7 +61,7 @@ function factsOf(telling: Telling, period: PeriodRecord, ledger: LedgerTotals): 
   const permitted = period.deviations.filter((deviation) => deviation.permitted !== undefined);
   return [
     countFact(telling, 'batches', period.batches.length),
-    countFact(telling, 'parts', new Set(period.coats.map(({ part }) => part)).size),
+    countFact(telling, 'parts', new Set(period.coats.map(({ fact }) => fact.part)).size),
     massFact(telling, 'planned-total', totals.plannedGrams),
     massFact(telling, 'mixed-total', totals.mixedGrams),
     massFact(telling, 'applied-total', totals.appliedGrams),
@@ -125,12 +126,11 @@ function alarmLines(telling: Telling, period: PeriodRecord): readonly string[] {
 function partLines(telling: Telling, period: PeriodRecord): readonly string[] {
   const { records } = telling.words;
   return [
-    ...period.coats.map(({ part, batch, entry }) => {
-      const method = entry.fact.type === 'CoatApplied' ? entry.fact.method : '';
-      return records.coated(part, batch, method, telling.figures.timeDown(entry.happenedAt), entry.by);
-    }),
+    ...period.coats.map(({ fact: { part, batch, method }, happenedAt, by }) =>
+      records.coated(part, batch, method, telling.figures.timeDown(happenedAt), by),
+    ),
     ...(period.released.length === 0 ? [] : [records.released(telling.figures.list(period.released))]),
-    ...period.held.map(({ part, entry }) => records.held(part, telling.words.fact(entry.fact, telling.figures))),
+    ...period.held.map(({ stream, fact }) => records.held(nameIn(stream), telling.words.fact(fact, telling.figures))),
   ];
 }
 

@@ -3,6 +3,7 @@
 import type { Batch } from '../../core/batch/batch.ts';
 import { isRatioOut } from '../../core/batch/batch-status.ts';
 import type { ClockReading } from '../../core/calc/clock.ts';
+import { isFor } from '../../core/event-readers.ts';
 import { type Entry, type Fact, isAct } from '../../core/history.ts';
 import { nameIn, nounOf, type StreamId } from '../../core/ids.ts';
 import { isOwnKey } from '../../core/own-key.ts';
@@ -109,7 +110,7 @@ function againLines(telling: Telling, { reminder, shop }: RingingReminder): read
   if (noun === undefined || before === undefined) return [];
   const { snoozed } = before;
   if (snoozed !== undefined && Math.round(snoozed.until) === reminder.dueAt) return [parts.ringPutOff(reminder.ring)];
-  const acts = noun.entries.filter((entry) => isAct(entry) && entry.fact.type !== 'PhotoFiled');
+  const acts = noun.entries.filter((entry) => isAct(entry) && !isFor('aside', entry.fact));
   const acted = acts.some((entry) => lastSeqOf(entry) > before.seq);
   // The time at which the plan goes on to others; a time that moved falls elsewhere.
   const goesOnAt = Math.round(minutesAfter(before.rangAt, shop.crew.escalationMinutes));

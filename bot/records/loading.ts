@@ -1,12 +1,12 @@
 // Loads what a question about the past names: streams into the shop until nothing new is named, ledger entries straight
 // from the store, since a year of batches is more than a shop should hold.
 
+import { asItStands } from '../../core/as-it-stands.ts';
 import { type Batch, foldBatch } from '../../core/batch/batch.ts';
 import type { Executor } from '../../core/execute.ts';
-import { asItStands, type Entry } from '../../core/history.ts';
 import { type CrewId, nounOf, type StreamId } from '../../core/ids.ts';
 import type { Store } from '../../core/ports.ts';
-import { coatingEntries, flushEntry, type LedgerEntry, solventEntry } from '../../core/records/solvent-ledger.ts';
+import { coatingEntries, type LedgerEntry, solventEntries } from '../../core/records/solvent-ledger.ts';
 import type { Shop } from '../../core/shop.ts';
 import type { EpochMs } from '../../core/units.ts';
 
@@ -40,16 +40,11 @@ export async function loadLedger(source: RecordSource, from: EpochMs, to: EpochM
     if (unread.length > 0) await executor.look([stream]);
     const standing = asItStands(envelopes);
     if (noun === 'batch') entries.push(...entriesOfBatch(foldBatch(standing)));
-    else entries.push(...standing.flatMap(entriesOfFact));
+    else entries.push(...standing.flatMap(solventEntries));
   }
   return entries.filter(({ at }) => at >= from && at < to).sort((a, b) => a.at - b.at);
 }
 
 function entriesOfBatch(batch: Batch | undefined): readonly LedgerEntry[] {
   return batch === undefined ? [] : coatingEntries(batch);
-}
-
-function entriesOfFact({ fact, happenedAt }: Entry): readonly LedgerEntry[] {
-  if (fact.type === 'SolventUsed') return [solventEntry(fact, happenedAt)];
-  return fact.type === 'GearFlushed' ? flushEntry(fact, happenedAt) : [];
 }

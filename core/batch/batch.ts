@@ -1,5 +1,6 @@
 // A batch as the fold of its facts: from opening to an empty (or dead) pot.
 
+import { asItStoodAt } from '../as-it-stands.ts';
 import type { Run } from '../calc/clock.ts';
 import type { Component } from '../components.ts';
 import { isFor } from '../event-readers.ts';
@@ -189,7 +190,7 @@ function ended(runs: readonly Run[], at: EpochMs): readonly Run[] {
 
 /** The batch as something that happens at `at` finds it: said late, what came after does not count. */
 export function batchAsOf(batch: Batch, at: EpochMs): Batch {
-  const stood = batch.entries.filter(({ fact, happenedAt }) => happenedAt <= at || fact.type === 'BatchOpened');
+  const stood = asItStoodAt(batch.entries, at);
   return stood.length === batch.entries.length ? batch : (foldBatch(stood) ?? batch);
 }
 

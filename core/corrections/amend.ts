@@ -1,5 +1,6 @@
 // Corrects the last act of a kind on one batch, can, part or place: only what is named changes; who, when and why are kept.
 
+import { inOrder } from '../as-it-stands.ts';
 import { findBatch } from '../batch/batch-decide.ts';
 import { findCan } from '../can/can-decide.ts';
 import type { FromCan } from '../can/can-events.ts';
@@ -8,7 +9,7 @@ import type { Component } from '../components.ts';
 import { mayNotSettle, roleMissing } from '../crew/who-may.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
-import { type Entry, Fact, inOrder } from '../history.ts';
+import { type Entry, Fact } from '../history.ts';
 import {
   batchStream,
   canStream,

@@ -8,8 +8,7 @@ import { batchOf, type Shop } from '../shop.ts';
 
 /** A later act on the same batch or part goes on from the earlier one; readings of a place stand each for itself. */
 export function goesOnFrom(later: Entry, earlier: Entry): boolean {
-  // A picture rests on nothing.
-  if (later.fact.type === 'PhotoFiled') return false;
+  if (isFor('aside', later.fact)) return false;
   // What was said of the crew and concerns a pot, such as that it heats, stands under the pot.
   const home = [earlier.stream, ...earlier.alsoUnder].find((stream) => !standsAlone(stream));
   return home !== undefined && (later.stream === home || later.alsoUnder.includes(home));

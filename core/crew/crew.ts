@@ -1,5 +1,6 @@
 // The crew: its people and settings. Both come from the crew's file, and from what was said since.
 
+import { type FactFor, isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { PersonName } from '../ids.ts';
 import { personNamed } from '../person-named.ts';
@@ -52,16 +53,25 @@ export function foldCrew(file: CrewFile, entries: readonly Entry[], lastActedAt:
   for (const setting of settingsOf(file)) settle(settled, setting);
   let crew = file;
   for (const { fact, by } of entries) {
-    // A first brief puts the briefs on by itself.
-    if (fact.type === 'SessionBriefed') settle(settled, { name: 'brief', on: true });
-    if (fact.type !== 'SettingChanged') continue;
-    settle(settled, fact.setting);
-    crew = withSetting(crew, fact.setting, by);
+    if (!isFor('crew', fact)) continue;
+    const setting = settingIn(fact);
+    settle(settled, setting);
+    crew = withSetting(crew, setting, by);
   }
   // Once it is known who there is: who joined later gave the name its capitals.
   const { people } = crew;
   const spray = spraySettled(entries, settled, (name) => personNamed(people, name) ?? name);
   return { ...crew, settled, rings: foldRings(entries), entries, lastActedAt, shifts: foldShifts(entries), spray };
+}
+
+function settingIn(fact: FactFor<'crew'>): Setting {
+  switch (fact.type) {
+    case 'SettingChanged':
+      return fact.setting;
+    // A first brief puts the briefs on by itself.
+    case 'SessionBriefed':
+      return { name: 'brief', on: true };
+  }
 }
 
 /** Where the crew begins. */
@@ -100,7 +110,20 @@ function withSetting(crew: CrewFile, setting: Setting, by: PersonName): CrewFile
       return withPerson(crew, by, { language: setting.language });
     case 'rings':
       return withPerson(crew, by, { rings: setting.rings });
-    default:
+    case 'sheet':
+    case 'air-limit':
+    case 'voc-limit':
+    case 'morning':
+    case 'quiet':
+    case 'bell':
+    case 'emergency':
+    case 'brief':
+    case 'brief-ahead':
+    case 'sprayers':
+    case 'booth':
+    case 'lel':
+    case 'mixing':
+    case 'rate':
       return crew;
   }
 }

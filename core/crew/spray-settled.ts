@@ -1,5 +1,6 @@
 // What stands for spraying, from the settings and from what the crew's stream tells of briefs, shifts and dates.
 
+import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { PersonName } from '../ids.ts';
 import type { SpraySettings } from '../session/spray-settings.ts';
@@ -13,31 +14,42 @@ export function spraySettled(
   nameOf: (name: PersonName) => PersonName,
 ): SpraySettings {
   const said = { settled };
+  const { briefing, shiftChanges, dates } = entries.reduce((told, entry) => withFact(told, entry, nameOf), nothingTold);
   return {
-    briefing: entries.flatMap(({ fact, happenedAt: at }) => {
-      if (fact.type === 'SessionBriefed') return [{ at, on: true }];
-      return fact.type === 'SettingChanged' && fact.setting.name === 'brief' ? [{ at, on: fact.setting.on }] : [];
-    }),
+    briefing,
     sprayers: [...new Set(standing(said, 'sprayers').people.map(nameOf))],
     booths: new Map(allSaid(said, 'booth').map(({ name: _, place, ...size }) => [place, size])),
     lelShare: fraction(standing(said, 'lel').percent / 100),
     mixingFactor: standing(said, 'mixing').factor,
     mixingAssumed: allSaid(said, 'mixing').length === 0,
     emergency: Object.fromEntries(allSaid(said, 'emergency').map(({ field, text }) => [field, text])),
-    shiftChanges: entries.flatMap(({ fact, happenedAt: at, by }): SpraySettings['shiftChanges'] => {
-      if (fact.type === 'ShiftBegun' || fact.type === 'ShiftEnded') return [{ at, by }];
-      return fact.type === 'TakenOver' ? [{ at, by: undefined }] : [];
-    }),
-    dates: datesOf(entries, nameOf),
+    shiftChanges,
+    dates,
   };
 }
 
-function datesOf(entries: readonly Entry[], nameOf: (name: PersonName) => PersonName): SpraySettings['dates'] {
-  const dates = new Map<PersonName, Record<string, string>>();
-  for (const { fact } of entries) {
-    if (fact.type !== 'QualificationDated') continue;
-    const person = nameOf(fact.person);
-    dates.set(person, { ...dates.get(person), [fact.what]: fact.until });
+type Told = Pick<SpraySettings, 'briefing' | 'shiftChanges' | 'dates'>;
+
+const nothingTold: Told = { briefing: [], shiftChanges: [], dates: new Map() };
+
+function withFact(told: Told, { fact, happenedAt: at, by }: Entry, nameOf: (name: PersonName) => PersonName): Told {
+  if (!isFor('spraying', fact)) return told;
+  switch (fact.type) {
+    case 'SessionBriefed':
+      return { ...told, briefing: [...told.briefing, { at, on: true }] };
+    case 'SettingChanged':
+      return fact.setting.name === 'brief'
+        ? { ...told, briefing: [...told.briefing, { at, on: fact.setting.on }] }
+        : told;
+    case 'ShiftBegun':
+    case 'ShiftEnded':
+      return { ...told, shiftChanges: [...told.shiftChanges, { at, by }] };
+    case 'TakenOver':
+      return { ...told, shiftChanges: [...told.shiftChanges, { at, by: undefined }] };
+    case 'QualificationDated': {
+      const person = nameOf(fact.person);
+      const dates = { ...told.dates.get(person), [fact.what]: fact.until };
+      return { ...told, dates: new Map([...told.dates, [person, dates]]) };
+    }
   }
-  return dates;
 }

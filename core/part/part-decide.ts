@@ -1,9 +1,10 @@
 // What follows from a command about parts: their events, or why not. One line may name several parts; they stand or
 // fall together.
 
+import { asItStoodAt } from '../as-it-stands.ts';
 import type { CommandOf } from '../commands.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
-import { asItStoodAt, type EventBody, type NewEvent } from '../history.ts';
+import type { EventBody, NewEvent } from '../history.ts';
 import { type PartName, partStream } from '../ids.ts';
 import { judge, type Rule } from '../rules.ts';
 import { airLog, batchOf, livePartNames, type Shop } from '../shop.ts';

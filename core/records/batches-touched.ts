@@ -7,6 +7,7 @@ import { isFailed } from '../failed.ts';
 import { type Entry, isAct } from '../history.ts';
 import { batchStream } from '../ids.ts';
 import { mixRatio } from '../products/sheet.ts';
+import { streamsTouched } from '../seal.ts';
 import { airLog, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
 
@@ -19,7 +20,7 @@ export interface BatchTouched {
 
 /** `entries`: those of the stretch. */
 export function batchesTouched(shop: Shop, entries: readonly Entry[], now: EpochMs): readonly BatchTouched[] {
-  const touched = new Set(entries.filter(isAct).flatMap(({ stream, alsoUnder }) => [stream, ...alsoUnder]));
+  const touched = streamsTouched(entries.filter(isAct));
   return [...shop.batches.values()]
     .filter(({ number }) => touched.has(batchStream(number)))
     .sort((a, b) => a.number - b.number)

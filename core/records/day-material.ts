@@ -2,16 +2,11 @@
 
 import type { Batch } from '../batch/batch.ts';
 import { uncoveredMinutes } from '../batch/batch-clocks.ts';
-import { type Can, leftGrams } from '../can/can.ts';
 import { type Entry, isAct } from '../history.ts';
 import type { Shop } from '../shop.ts';
 import { type EpochMs, type Grams, grams, type Minutes } from '../units.ts';
-
-export interface DayCan {
-  readonly can: Can;
-  readonly takenGrams: Grams;
-  readonly leftGrams: Grams;
-}
+import { isWithin, type Span } from './span.ts';
+import { type CanTouched, cansTouched } from './stretch.ts';
 
 export interface DayPot {
   readonly batch: Batch;
@@ -24,7 +19,7 @@ export interface DayPot {
 
 export interface DayMaterial {
   /** Cans that something was done to on the day. */
-  readonly cans: readonly DayCan[];
+  readonly cans: readonly CanTouched[];
   /** Pots weighed on the day. */
   readonly pots: readonly DayPot[];
 }
@@ -32,20 +27,14 @@ export interface DayMaterial {
 export function dayMaterial(
   shop: Shop,
   entries: readonly Entry[],
-  inside: (at: EpochMs) => boolean,
+  span: Pick<Span, 'from' | 'to'>,
   now: EpochMs,
 ): DayMaterial {
-  const touched = new Set(entries.filter(isAct).flatMap(({ stream, alsoUnder }) => [stream, ...alsoUnder]));
-  const cans = [...shop.cans.values()].filter(({ number }) => touched.has(`can/${number}`));
-  const pots = [...shop.batches.values()].filter(({ weighing }) => weighing !== undefined && inside(weighing.at));
+  const pots = [...shop.batches.values()].filter(
+    ({ weighing }) => weighing !== undefined && isWithin(span, weighing.at),
+  );
   return {
-    cans: cans
-      .sort((a, b) => a.number - b.number)
-      .map((can) => ({
-        can,
-        takenGrams: sum(can.pours.filter(({ at }) => inside(at)).map((pour) => pour.grams)),
-        leftGrams: leftGrams(can),
-      })),
+    cans: cansTouched(shop, span, entries.filter(isAct)),
     pots: pots
       .sort((a, b) => a.number - b.number)
       .map((batch) => ({

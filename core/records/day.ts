@@ -1,20 +1,21 @@
 // The day as the record has it: figures only, from a shop in which the day's streams are loaded.
 
 import { DateTime } from 'luxon';
-import { type Correction, type Entry, isAct } from '../history.ts';
-import type { PartName } from '../ids.ts';
+import { nounOf, numberIn, type PartName } from '../ids.ts';
 import { type Method, methods } from '../methods.ts';
 import { inNaturalOrder } from '../natural-order.ts';
 import { phaseOfPart } from '../part/part.ts';
 import { cureDueAt } from '../part/part-clocks.ts';
-import { airLog, batchOf, byName, entriesIn, liveParts, type Shop } from '../shop.ts';
+import { numberedKey } from '../reminders/wanted-reminder.ts';
+import { streamsTouched } from '../seal.ts';
+import type { Session } from '../session/session.ts';
+import { airLog, batchOf, byName, liveParts, type Shop } from '../shop.ts';
 import { type Celsius, type EpochMs, epochMs, type Minutes, minutesBetween, type Percent } from '../units.ts';
-import { type BatchTouched, batchesTouched } from './batches-touched.ts';
+import type { BatchTouched } from './batches-touched.ts';
 import { type DayMaterial, dayMaterial } from './day-material.ts';
-import { type DaySpraying, daySpraying } from './day-spraying.ts';
-import { type Deviation, deviationsIn } from './deviations.ts';
 import { ringsHeard } from './rings-heard.ts';
 import { isWithin } from './span.ts';
+import { type Stretch, stretchOf } from './stretch.ts';
 
 /** From its first instant up to, and without, the next day's. */
 export interface DaySpan {
@@ -35,19 +36,16 @@ export interface DayRing {
   readonly answered: boolean;
 }
 
-export interface DayRecord {
+export interface DayRecord extends Stretch {
   readonly span: DaySpan;
   readonly batches: readonly DayBatch[];
   readonly material: DayMaterial;
   readonly partsByMethod: readonly { readonly method: Method; readonly parts: readonly PartName[] }[];
   readonly curing: readonly { readonly part: PartName; readonly dueAt: EpochMs | undefined }[];
-  readonly spraying: DaySpraying;
+  readonly sessions: readonly Session[];
   readonly rings: readonly DayRing[];
-  readonly deviations: readonly Deviation[];
-  readonly corrections: readonly { readonly entry: Entry; readonly correction: Correction }[];
   readonly airCelsius: readonly Celsius[];
   readonly humidityPercent: readonly Percent[];
-  readonly idle: boolean;
 }
 
 /** `undefined` for a date that the calendar does not have. Days of 23 and 25 hours come out as such. */
@@ -62,36 +60,32 @@ export function localDate(at: EpochMs, zone: string, daysBefore = 0): string {
 }
 
 export function dayRecord(shop: Shop, span: DaySpan, now: EpochMs): DayRecord {
-  const inside = (at: EpochMs) => isWithin(span, at);
-  const entries = entriesIn(shop).filter((entry) => inside(entry.happenedAt));
-  const air = entries.flatMap(({ fact }) => (fact.type === 'AirRead' ? [fact] : []));
+  const stretch = stretchOf(shop, span, now);
+  const { entries, coats, air } = stretch;
   return {
+    ...stretch,
     span,
-    batches: batchesTouched(shop, entries, now).map((touched) => ({
+    batches: stretch.batches.map((touched) => ({
       ...touched,
-      weighedThatDay: touched.batch.weighing !== undefined && inside(touched.batch.weighing.at),
+      weighedThatDay: touched.batch.weighing !== undefined && isWithin(span, touched.batch.weighing.at),
     })),
-    material: dayMaterial(shop, entries, inside, now),
-    partsByMethod: partsOf(entries),
+    material: dayMaterial(shop, entries, span, now),
+    partsByMethod: byMethod(coats.map(({ fact }) => fact)),
     curing: curingNow(shop),
-    spraying: daySpraying(shop, entries),
+    sessions: [...streamsTouched(entries)]
+      .flatMap((stream) => (nounOf(stream) === 'session' ? (shop.sessions.get(numberIn(stream)) ?? []) : []))
+      .sort((a, b) => a.number - b.number),
     rings: ringsHeard(shop, span).map(({ key, ring, heardAt }) => ({
-      key: ring.ring === 1 ? key : `${key}/${ring.ring}`,
+      key: numberedKey(key, ring.ring),
       lateMinutes: minutesBetween(ring.dueAt, ring.rangAt),
       answered: heardAt !== undefined,
     })),
-    deviations: deviationsIn(shop, ({ happenedAt }) => inside(happenedAt)),
-    corrections: entriesIn(shop).flatMap((entry) =>
-      entry.corrections.filter(({ at }) => inside(at)).map((correction) => ({ entry, correction })),
-    ),
-    airCelsius: air.flatMap(({ celsius }) => celsius ?? []),
-    humidityPercent: air.flatMap(({ relativeHumidityPercent }) => relativeHumidityPercent ?? []),
-    idle: !entries.some(isAct),
+    airCelsius: air.flatMap(({ fact }) => fact.celsius ?? []),
+    humidityPercent: air.flatMap(({ fact }) => fact.relativeHumidityPercent ?? []),
   };
 }
 
-function partsOf(entries: readonly Entry[]): DayRecord['partsByMethod'] {
-  const coats = entries.flatMap(({ fact }) => (fact.type === 'CoatApplied' ? [fact] : []));
+function byMethod(coats: readonly { readonly method: Method; readonly part: PartName }[]): DayRecord['partsByMethod'] {
   return methods
     .map((method) => ({
       method,

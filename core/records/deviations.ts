@@ -1,6 +1,7 @@
 // What went against a rule, by the record as it now stands: the same rules that object before an act are asked again
 // over every act, so that a correction makes and unmakes deviations by itself.
 
+import { before } from '../as-it-stands.ts';
 import { type Batch, foldBatch } from '../batch/batch.ts';
 import { catchRules, coatFromBatchRules, filterRules, mixRules, stirRules, stopRules } from '../batch/batch-rules.ts';
 import { editionFor } from '../batch/judge-anew.ts';
@@ -82,12 +83,6 @@ function objectionsAgainst(shop: Shop, entry: Entry): readonly Objection[] {
     case 'crew':
       return [];
   }
-}
-
-/** What comes before an entry, also within the same minute. */
-function before(entries: readonly Entry[], entry: Entry): readonly Entry[] {
-  const index = entries.findIndex(({ seq }) => seq === entry.seq);
-  return index === -1 ? entries : entries.slice(0, index);
 }
 
 /** The batch as the entry found it. */

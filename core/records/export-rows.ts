@@ -2,8 +2,9 @@
 // Columns are stable: new ones are only added at the end. Units stand in the names, times are ISO with their zone.
 
 import { DateTime } from 'luxon';
+import { asItStands } from '../as-it-stands.ts';
 import { isFor } from '../event-readers.ts';
-import { asItStands, type Entry, type Envelope, type Fact, isLate } from '../history.ts';
+import { type Entry, type Envelope, type Fact, isLate } from '../history.ts';
 import { nameIn, nounOf } from '../ids.ts';
 import type { EpochMs } from '../units.ts';
 import { isWithin, type Span } from './span.ts';

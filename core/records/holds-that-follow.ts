@@ -1,6 +1,7 @@
 // A correction or a late reading can make wrong what was done long since. What may have harmed a film then holds its part
 // as it would have at the time; so does a film reading that fails only as it is corrected, released or not.
 
+import { type FactFor, isFor } from '../event-readers.ts';
 import { type Envelope, isLate, type NewEvent } from '../history.ts';
 import { nameIn, nounOf, type PartName, partStream } from '../ids.ts';
 import { type Failed, failedReadings, readingKey } from '../part/failed-readings.ts';
@@ -11,14 +12,20 @@ import type { Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
 import { newDeviations } from './deviations.ts';
 
-/** Whether these events can change how earlier acts look. Some film rules count their readings by the part's area. */
+/** Whether these events can change how earlier acts look. */
 export function rewrites(envelopes: readonly Envelope[]): boolean {
-  return envelopes.some(
-    (envelope) =>
-      envelope.body.type === 'Amended' ||
-      (envelope.body.type === 'PartReceived' && envelope.body.areaSquareMetres !== undefined) ||
-      isLate(envelope),
-  );
+  return envelopes.some((envelope) => {
+    const { body } = envelope;
+    return body.type === 'Amended' || isLate(envelope) || (isFor('rewrites', body) && makesOtherwise(body));
+  });
+}
+
+function makesOtherwise(fact: FactFor<'rewrites'>): boolean {
+  switch (fact.type) {
+    // Some film rules count their readings by the part's area.
+    case 'PartReceived':
+      return fact.areaSquareMetres !== undefined;
+  }
 }
 
 export function holdsThatFollow(before: Shop, after: Shop, at: EpochMs): readonly NewEvent[] {

@@ -1,5 +1,6 @@
 // What went against a rule when cans were opened, checked and poured from, and when a pot was weighed or added to.
 
+import { before } from '../as-it-stands.ts';
 import { type Batch, foldBatch } from '../batch/batch.ts';
 import { isRatioWithin } from '../batch/batch-rules.ts';
 import { addRules, type WeighCase, weighRules } from '../batch/weigh-rules.ts';
@@ -11,7 +12,7 @@ import type { Component } from '../components.ts';
 import { localDay } from '../crew/local-day.ts';
 import { isFor } from '../event-readers.ts';
 import { isFailed } from '../failed.ts';
-import { asItStoodAt, type Entry, type Fact } from '../history.ts';
+import type { Entry, Fact } from '../history.ts';
 import type { Objection } from '../objections.ts';
 import { mixRatio } from '../products/sheet.ts';
 import { objectionsTo } from '../rules.ts';
@@ -45,17 +46,17 @@ export function againstCan(shop: Shop, can: Can, entry: Entry): readonly Objecti
   }
 }
 
-/** `before`: the batch as the entry found it. */
+/** `found`: the batch as the entry found it. */
 export function againstWeighing(
   shop: Shop,
   batch: Batch,
-  before: Batch,
+  found: Batch,
   entry: Entry,
   fact: Extract<Fact, { type: 'PartsWeighed' | 'PartWeighed' | 'PartAdded' }>,
 ): readonly Objection[] {
   const { happenedAt: at } = entry;
   const situation = (components: readonly Component[], from: readonly FromCan[] | undefined): WeighCase => ({
-    batch: before,
+    batch: found,
     air: airLog(shop, batch.place),
     at,
     components,
@@ -69,33 +70,30 @@ export function againstWeighing(
     case 'PartsWeighed':
       return [
         ...objectionsTo(weighRules, situation(['part-a', 'part-b'], fact.fromCans), entry.edition),
-        ...ratioOut(batch, before, entry),
+        ...ratioOut(batch, found, entry),
       ];
     case 'PartWeighed':
       return [
         ...objectionsTo(weighRules, situation([fact.component], fact.fromCans), entry.edition),
-        ...ratioOut(batch, before, entry),
+        ...ratioOut(batch, found, entry),
       ];
     case 'PartAdded': {
       const { component, grams } = fact;
       const added = { ...situation([component], fact.fromCans), component, grams };
-      return [...objectionsTo(addRules, added, entry.edition), ...ratioOut(batch, before, entry)];
+      return [...objectionsTo(addRules, added, entry.edition), ...ratioOut(batch, found, entry)];
     }
   }
 }
 
 /** The can as the entry found it. */
 function canBefore(can: Can | undefined, entry: Entry): Can | undefined {
-  if (can === undefined) return undefined;
-  const index = can.entries.findIndex(({ seq }) => seq === entry.seq);
-  const before = index === -1 ? asItStoodAt(can.entries, entry.happenedAt) : can.entries.slice(0, index);
-  return foldCan(before) ?? can;
+  return can && (foldCan(before(can.entries, entry)) ?? can);
 }
 
 /** Off by the figures after this entry, unless more was added before anything was coated: that is judged there. */
-function ratioOut(batch: Batch, before: Batch, entry: Entry): readonly Objection[] {
+function ratioOut(batch: Batch, found: Batch, entry: Entry): readonly Objection[] {
   const index = batch.entries.findIndex(({ seq }) => seq === entry.seq);
-  const after = foldBatch([...before.entries, entry])?.weighing;
+  const after = foldBatch([...found.entries, entry])?.weighing;
   if (after === undefined) return [];
   const later = batch.entries.slice(index + 1);
   const coated = later.findIndex(({ fact }) => fact.type === 'CoatApplied');

@@ -7,7 +7,9 @@ import { solvents } from '../calc/solvents.ts';
 import { pouredTogether, type VocLiquid, vocContent } from '../calc/voc.ts';
 import type { Component } from '../components.ts';
 import type { SolventUsed } from '../crew/ledger-events.ts';
+import { isFor } from '../event-readers.ts';
 import { isFailed } from '../failed.ts';
+import type { Entry } from '../history.ts';
 import { inNaturalOrder } from '../natural-order.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { componentDensity } from '../products/sheet-density.ts';
@@ -125,8 +127,19 @@ export function solventEntry({ material, use, amount }: SolventUsed, at: EpochMs
   };
 }
 
+/** What an entry tells of solvent. */
+export function solventEntries({ fact, happenedAt }: Entry): readonly LedgerEntry[] {
+  if (!isFor('ledger', fact)) return [];
+  switch (fact.type) {
+    case 'SolventUsed':
+      return [solventEntry(fact, happenedAt)];
+    case 'GearFlushed':
+      return flushEntry(fact, happenedAt);
+  }
+}
+
 /** What gear was flushed with, where somebody said how much. */
-export function flushEntry({ solvent, litres: volume, gear }: GearFlushed, at: EpochMs): readonly LedgerEntry[] {
+function flushEntry({ solvent, litres: volume, gear }: GearFlushed, at: EpochMs): readonly LedgerEntry[] {
   if (solvent === undefined || volume === undefined) return [];
   const use = gear === 'gun' ? 'gun-cleaning' : 'vessel-cleaning';
   return [

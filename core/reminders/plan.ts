@@ -7,6 +7,7 @@ import { type Crew, peopleLeading, peopleWithRole } from '../crew/crew.ts';
 import { digestReminders } from '../crew/digest-reminder.ts';
 import { handoverReminders } from '../crew/handover-reminder.ts';
 import { onDuty, pingedFor } from '../crew/shifts.ts';
+import { isFor } from '../event-readers.ts';
 import { type Entry, isAct } from '../history.ts';
 import {
   batchStream,
@@ -111,29 +112,21 @@ function concernedBy(shop: Shop, place: string): readonly PersonName[] {
   return [...new Set([...mixers, ...coaters])];
 }
 
-/** What begins a clock; whoever handed over since then is pinged no more, and the next one is. */
-const begins = new Set<Entry['fact']['type']>([
-  'BatchOpened',
-  'CanOpened',
-  'SurfacePrepared',
-  'CoatApplied',
-  'CureStarted',
-]);
-
+/** Whoever handed over since the clock began is pinged no more, and the next one is. */
 function handedOn({ shifts }: Crew, entries: readonly Entry[], reminder: Reminder): Reminder {
   if (shifts.handovers.length === 0 || entries.length === 0) return reminder;
   const to = reminder.to.flatMap((person) => {
-    const began = entries.findLast((entry) => entry.by === person && begins.has(entry.fact.type));
+    const began = entries.findLast((entry) => entry.by === person && isFor('clock', entry.fact));
     return began === undefined ? [person] : pingedFor(shifts, person, began.happenedAt);
   });
   return { ...reminder, to: [...new Set(to)] };
 }
 
-/** Somebody acted, and so has heard; a picture is not taken as an answer to a bell. */
+/** Somebody acted, and so has heard. */
 function lastActSeq(entries: readonly Entry[]): number {
   let last = 0;
   for (const entry of entries) {
-    if (isAct(entry) && entry.fact.type !== 'PhotoFiled') last = Math.max(last, lastSeqOf(entry));
+    if (isAct(entry) && !isFor('aside', entry.fact)) last = Math.max(last, lastSeqOf(entry));
   }
   return last;
 }

@@ -1,5 +1,6 @@
 // The rules of a session asked again over what has happened.
 
+import { before } from '../as-it-stands.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import { nounOf, numberIn } from '../ids.ts';
@@ -13,12 +14,12 @@ import { closeRules, coatUnderBriefRules, sprayRules } from './session-rules.ts'
 export function againstSession(shop: Shop, session: Session, entry: Entry): readonly Objection[] {
   const { fact } = entry;
   if (!isFor('session-rules', fact)) return [];
-  const before = sessionBefore(session, entry);
+  const found = sessionBefore(session, entry);
   switch (fact.type) {
     case 'SprayStarted':
-      return objectionsTo(sprayRules, sprayCase(shop, before, entry.happenedAt, { place: fact.place }), entry.edition);
+      return objectionsTo(sprayRules, sprayCase(shop, found, entry.happenedAt, { place: fact.place }), entry.edition);
     case 'SessionClosed':
-      return objectionsTo(closeRules, { session: before }, entry.edition);
+      return objectionsTo(closeRules, { session: found }, entry.edition);
   }
 }
 
@@ -40,6 +41,5 @@ export function againstCoatUnderBrief(shop: Shop, entry: Entry): readonly Object
 }
 
 function sessionBefore(session: Session, entry: Entry): Session {
-  const index = session.entries.findIndex(({ seq }) => seq === entry.seq);
-  return foldSession(index === -1 ? session.entries : session.entries.slice(0, index)) ?? session;
+  return foldSession(before(session.entries, entry)) ?? session;
 }

@@ -1,6 +1,7 @@
 // A spray session as the fold of its facts: from the brief to the closing. Who is exposed, what was said of the air,
 // when the gun ran, what it was flushed with.
 
+import { asItStoodAt } from '../as-it-stands.ts';
 import type { Run } from '../calc/clock.ts';
 import type { SolventId } from '../calc/solvents.ts';
 import { isFor } from '../event-readers.ts';
@@ -97,10 +98,7 @@ export function foldSession(entries: readonly Entry[]): Session | undefined {
 
 /** As it was by `at`; said late, what came after does not count. Without anything but its brief where that came later. */
 export function sessionAsOf(session: Session, at: EpochMs): Session {
-  return (
-    foldSession(session.entries.filter(({ fact, happenedAt }) => fact.type === 'SessionBriefed' || happenedAt <= at)) ??
-    session
-  );
+  return foldSession(asItStoodAt(session.entries, at)) ?? session;
 }
 
 function evolveSession(session: Session, entry: Entry): Session {

@@ -3,6 +3,7 @@
 // of a `cross join` say which way to go.
 
 import type { Database } from 'better-sqlite3';
+import { typesFor } from '../event-readers.ts';
 import { notActs } from '../history.ts';
 import type { CrewId, StreamId } from '../ids.ts';
 import type { Change, Head, Store } from '../ports.ts';
@@ -14,7 +15,9 @@ import { type EventRow, eventsIn, rowOf, wholeEventsIn } from './event-rows.ts';
 import { reminderRows } from './reminder-rows.ts';
 import { sqliteArchive } from './sqlite-archive.ts';
 
-const typesOfNoAct = `(${notActs.map((type) => `'${type}'`).join(', ')})`;
+const listed = (types: readonly string[]) => `(${types.map((type) => `'${type}'`).join(', ')})`;
+const typesOfNoAct = listed(notActs);
+const typesOfOpening = listed(typesFor('opening'));
 
 /** `:memory:` for a record that ends with the process. */
 export function openSqliteStore(file: string): Store {
@@ -82,7 +85,7 @@ function readingStatements(database: Database) {
   const number = database
     .prepare<[string], number | null>(
       `select max(cast(substr(stream, instr(stream, '/') + 1) as integer)) from event indexed by event_type
-        where crew = ? and type in ('BatchOpened', 'CanOpened', 'SessionBriefed')`,
+        where crew = ? and type in ${typesOfOpening}`,
     )
     .pluck();
   const actedAt = database

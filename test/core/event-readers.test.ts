@@ -7,12 +7,16 @@ import { Fact } from '../../core/history.ts';
 
 /** Where each reader decides. */
 const places: Readonly<Record<Reader, string>> = {
+  opening: 'core/shop-memory.ts',
   batch: 'core/batch/batch.ts',
   can: 'core/can/can.ts',
   part: 'core/part/part.ts',
   place: 'core/place/place.ts',
   session: 'core/session/session.ts',
   shifts: 'core/crew/shifts.ts',
+  rings: 'core/ring-log.ts',
+  crew: 'core/crew/crew.ts',
+  spraying: 'core/crew/spray-settled.ts',
   'batch-rules': 'core/records/deviations.ts',
   'can-rules': 'core/records/material-deviations.ts',
   'part-rules': 'core/records/deviations.ts',
@@ -20,6 +24,11 @@ const places: Readonly<Record<Reader, string>> = {
   air: 'core/corrections/rests-on.ts',
   night: 'core/corrections/rests-on.ts',
   steel: 'core/corrections/rests-on.ts',
+  rewrites: 'core/records/holds-that-follow.ts',
+  clock: 'core/reminders/plan.ts',
+  aside: 'core/corrections/rests-on.ts',
+  period: 'core/records/stretch.ts',
+  ledger: 'core/records/solvent-ledger.ts',
   timeline: 'core/records/timeline.ts',
   export: 'core/records/export-rows.ts',
 };
@@ -38,7 +47,7 @@ describe('who reads which event', () => {
   it('is asked by each reader, whose cases then leave nothing to a default', () => {
     for (const [reader, file] of Object.entries(places)) {
       const source = readFileSync(file, 'utf8');
-      expect(source, reader).toContain(`isFor('${reader}', fact)`);
+      expect(source, reader).toMatch(new RegExp(`isFor\\('${reader}', (?:\\w+\\.)?(?:fact|body)\\)`));
       expect(source, file).not.toMatch(/^ *default:/m);
     }
   });

@@ -90,7 +90,7 @@ describe('a fan that does not give it', () => {
   it('given no extraction, then supplied air serves for breathing and the fan is still short against fire', async () => {
     const shift = await given([...told, '09:45 fan no', '09:45 supplied yes']);
     await shift.when('09:46 spray on');
-    expect(shift.objections()).toMatchObject([{ code: 'fan-too-weak', short: [{ of: 'lel', result: 0 }] }]);
+    expect(shift.objections()).toMatchObject([{ code: 'fan-too-weak', short: [{ of: 'lel', gives: 0 }] }]);
   });
 
   it('given the supervisor and the written assessment by name, then it is lifted beforehand, and stands in the record', async () => {
