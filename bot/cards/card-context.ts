@@ -16,6 +16,7 @@ import type {
 } from '../../core/units.ts';
 import type { Figures } from '../language/figures.ts';
 import type { ButtonId, Words } from '../language/tongues/english/sentences.ts';
+import type { Tongues } from '../language/tongues/tongues.ts';
 import type { Card, CardAction, CardFact } from './card.ts';
 import { type FactId, factUnits } from './fact-ids.ts';
 import { inUnitsOf } from './tap-units.ts';
@@ -23,6 +24,8 @@ import { inUnitsOf } from './tap-units.ts';
 export interface Telling {
   readonly words: Words;
   readonly figures: Figures;
+  /** What may be set, and what each calls itself. */
+  readonly languages: Tongues['languages'];
   readonly shop: Shop;
   readonly now: EpochMs;
 }

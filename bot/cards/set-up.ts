@@ -88,12 +88,15 @@ function lineOf(name: SettingName, kind: SettingKind, typed: string): string | u
   return `set ${name} ${kind === 'crew-name' ? JSON.stringify(typed) : typed}`;
 }
 
-function choicesOf({ words: { settings, session }, shop }: Telling, kind: SettingKind): SetUpField['choices'] {
+function choicesOf(
+  { words: { settings, session }, languages, shop }: Telling,
+  kind: SettingKind,
+): SetUpField['choices'] {
   const labelled = (labels: Readonly<Record<string, string>>) =>
     Object.entries(labels).map(([value, label]) => ({ value, label }));
   switch (kind) {
     case 'language':
-      return labelled(settings.languages);
+      return [...languages].map(([value, label]) => ({ value, label }));
     case 'units':
       return labelled(settings.units);
     case 'rings':

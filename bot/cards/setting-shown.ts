@@ -3,7 +3,6 @@
 import { personIn } from '../../core/crew/crew.ts';
 import { isFailed } from '../../core/failed.ts';
 import type { PersonName } from '../../core/ids.ts';
-import { ownValue } from '../../core/own-key.ts';
 import { sheetMeant } from '../../core/products/shelf.ts';
 import type { SettingKind, SettingValues } from '../../core/setting-kinds.ts';
 import {
@@ -33,7 +32,7 @@ const shown: { readonly [Kind in SettingKind]: (telling: Telling, value: Setting
   quota: (telling, { grams, per }) => `${telling.figures.mass(grams)} / ${telling.words.records.limitPer[per]}`,
   'crew-name': (_, { crewName }) => crewName,
   zone: (_, { zone }) => zone,
-  language: ({ words }, { language }) => ownValue(words.settings.languages, language) ?? language,
+  language: ({ languages }, { language }) => languages.get(language) ?? language,
   units: ({ words }, { units }) => words.settings.units[units],
   rings: ({ words }, { rings }) => words.settings.rings[rings],
   people: (telling, { people }) =>

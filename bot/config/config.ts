@@ -19,7 +19,7 @@ const languageOf = ({ languages, languageTyped }: Tongues) =>
   z.string().transform((typed, ctx): string => {
     const known = languageTyped(typed);
     if (known !== undefined) return known;
-    ctx.addIssue({ code: 'custom', message: `not a language here; there are ${languages.join(', ')}` });
+    ctx.addIssue({ code: 'custom', message: `not a language here; there are ${[...languages.keys()].join(', ')}` });
     return z.NEVER;
   });
 const publicUrls = z.array(z.string()).transform((typed, ctx): readonly string[] => {

@@ -2,15 +2,15 @@
 // may have been meant. Each is tried on the reader before it is offered.
 
 import { type Alarm, alarmNamed, alarms } from '../../core/session/session-commands.ts';
+import { type SettingName, settingRows } from '../../core/settings.ts';
 import { alarmsWanted } from './cry-needs.ts';
 import type { Hearing } from './hearing.ts';
 import { looksLikePart } from './names-typed.ts';
-import type { Fault, LineContext, Misread, Reading } from './reading.ts';
+import type { Fault, LineContext, Misread, Need, Reading } from './reading.ts';
 import { unitsOfSetting } from './setting-units.ts';
 import { slots } from './slots.ts';
 import { inTypedLanguage } from './suggest-in-typed-language.ts';
 import { nearest, nearestVerbs, thoseThatRead } from './suggestions.ts';
-import { englishVerbs } from './tongues/english/verbs.ts';
 import { notNames } from './trade-words.ts';
 import type { Token } from './typed/token.ts';
 import { tokenize } from './typed/tokens.ts';
@@ -54,16 +54,20 @@ export function misreadOf(
     to: token?.end ?? line.length,
     needs: [
       ...(fault.needs ?? []).map((slot) => ({ slot, units: slots[slot].units })),
-      ...(fault.setting === undefined
-        ? []
-        : [{ slot: 'setting' as const, units: unitsOfSetting(fault.setting), setting: fault.setting }]),
+      ...(fault.setting === undefined ? [] : [settingNeeded(fault.setting, context)]),
     ],
     couldBe: fault.couldBe ?? [],
     ...(fault.limits !== undefined && { limits: fault.limits }),
-    example: englishVerbs[name].example,
+    exampleOf: name,
     suggestions,
     ...(calls.length > 0 && { calls: Object.fromEntries(calls) }),
   };
+}
+
+function settingNeeded(setting: SettingName, { hearing }: LineContext): Need {
+  const languages = settingRows[setting].kind === 'language' ? [...new Set(hearing.languages.values())] : [];
+  const choices = languages.length === 0 ? {} : { choices: languages };
+  return { slot: 'setting', units: unitsOfSetting(setting), setting, ...choices };
 }
 
 const alarmOf = (line: string, hearing: Hearing) => alarmNamed(verbNamed(line, hearing)?.row.name);
@@ -161,7 +165,7 @@ export function tooLong(text: string): Reading {
     needs: [],
     couldBe: [],
     limits: { lowest: 0, highest: longestLine, unit: '' },
-    example: englishVerbs.mix.example,
+    exampleOf: 'mix',
     suggestions: [],
   };
   return { kind: 'misread', misread, line };

@@ -117,7 +117,7 @@ function leftOver(line: string, token: string): Misread {
     to: from + token.length,
     needs: [],
     couldBe: [],
-    example: 'part impeller-7 cast-iron 12mm; part valve-3 steel 6mm',
+    exampleOf: 'part',
     suggestions: [],
   };
 }

@@ -11,6 +11,7 @@ import type { Limits } from '../../core/verbs/slot.ts';
 import type { Hearing } from './hearing.ts';
 import type { Slot } from './slots.ts';
 import type { Profile } from './tongues/profile.ts';
+import type { VocabularyName } from './vocabulary.ts';
 
 export interface LineContext {
   /** The speaker's own tongue, the crew's, and English. */
@@ -78,6 +79,8 @@ export interface Need {
   readonly units: readonly string[];
   /** Whose value it is. */
   readonly setting?: SettingName;
+  /** What it may be, where that is one of a few. */
+  readonly choices?: readonly string[];
 }
 
 export interface Misread {
@@ -93,7 +96,10 @@ export interface Misread {
   /** What an ambiguous piece may mean. */
   readonly couldBe: readonly string[];
   readonly limits?: Limits;
-  readonly example: string;
+  /** Its example shows how. */
+  readonly exampleOf: VocabularyName;
+  /** Another, of a line that only one front end takes. */
+  readonly example?: string;
   /** Whole lines, three at most, that read. */
   readonly suggestions: readonly string[];
   /** Of the suggestions, those that call people. */

@@ -153,7 +153,7 @@ async function isGone({ call }: Known, user: string): Promise<boolean> {
 
 function languageOf({ crewFile, tongues }: Known, locale: string | undefined): string {
   const language = locale?.slice(0, 2).toLowerCase() ?? '';
-  return tongues.languages.includes(language) ? language : crewFile.language;
+  return tongues.languages.has(language) ? language : crewFile.language;
 }
 
 async function readGroups(known: Known, team: string): Promise<void> {

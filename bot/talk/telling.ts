@@ -22,6 +22,7 @@ export function tellingOf({ tongues, now }: ToldNow, shop: Shop, name: PersonNam
   return {
     words: tongues.wordsIn(language, units),
     figures: figuresFor({ profile: tongues.profileOf(language, units), units, zone: shop.crew.zone, now }),
+    languages: tongues.languages,
     shop,
     now,
   };

@@ -59,7 +59,8 @@ async function say(at: AtTerminal, raw: string, lineNumber: number) {
     return { answer: waiting(at, crew, speaker, line.until, lineNumber), waitUntil: line.until };
   const id = line.id ?? String(lineNumber);
   if (line.kind === 'leave') return { answer: leaving(at, crew, speaker, id) };
-  if (line.kind === 'wait-bare') return { answer: incomplete(at, crew, speaker, id, 'wait 90m', []) };
+  if (line.kind === 'wait-bare')
+    return { answer: incomplete(at, crew, speaker, id, { example: 'wait 90m', suggestions: [] }) };
   const text = textOf(speakers, crew, line, speaker);
   if (text === undefined) {
     // Delivered again, a tap has its answer already, though the card that it was on is gone.
@@ -68,7 +69,8 @@ async function say(at: AtTerminal, raw: string, lineNumber: number) {
   }
   const pressed = pressedBy(speakers, line, speaker);
   const given = await host.handle({ text, as: speaker, in: id, id: line.id, atConsole: true, ...pressed });
-  if (given === undefined) return isEmpty(line) ? { answer: incomplete(at, crew, speaker, id, 'help', ['help']) } : {};
+  if (given === undefined)
+    return isEmpty(line) ? { answer: incomplete(at, crew, speaker, id, { suggestions: ['help'] }) } : {};
   speakers.saw(given);
   return { answer: given };
 }
@@ -97,11 +99,10 @@ function incomplete(
   crew: CrewFile,
   speaker: string,
   id: string,
-  example: string,
-  suggestions: readonly string[],
+  shown: Pick<Misread, 'example' | 'suggestions'>,
 ): Answer {
   const nowhere = { token: '', from: 0, to: 0, needs: [], couldBe: [] };
-  const misread: Misread = { code: 'incomplete', ...nowhere, example, suggestions };
+  const misread: Misread = { code: 'incomplete', ...nowhere, exampleOf: 'help', ...shown };
   const { answer } = head(at, crew, speaker, id);
   const given = makeAnswer({
     ...answer,

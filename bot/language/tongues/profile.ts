@@ -7,6 +7,8 @@ import type { UnitSystem } from '../../../core/crew/unit-system.ts';
 export interface Profile {
   /** As `Intl` knows it. */
   readonly locale: string;
+  /** What the tongue of this country calls itself. */
+  readonly name: string;
   readonly clock: (local: DateTime) => string;
   /** A day that is not today. */
   readonly day: (local: DateTime, today: DateTime) => string;

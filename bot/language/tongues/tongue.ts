@@ -7,6 +7,8 @@ import type { Typed } from './typed.ts';
 export interface Tongue {
   /** As settings name it, `es`. */
   readonly code: string;
+  /** What it calls itself. */
+  readonly name: string;
   readonly countries: Countries;
   readonly words: (country: Profile) => Words;
   readonly typed: Typed;

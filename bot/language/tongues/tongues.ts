@@ -13,8 +13,8 @@ export type { Words };
 const typedOf = ({ typed }: Tongue) => typed;
 
 export interface Tongues {
-  /** What may be set: a language, or that of one country. */
-  readonly languages: readonly string[];
+  /** What may be set, a language or that of one country, with what it calls itself. */
+  readonly languages: ReadonlyMap<string, string>;
   /** As it is filed, whatever letters were typed; `undefined` for a language that is not here. */
   readonly languageTyped: (word: string) => string | undefined;
   readonly profileOf: (language: string, units: UnitSystem) => Profile;
@@ -26,7 +26,13 @@ export interface Tongues {
 /** A person whose language is not here is told in the first one. */
 export function tonguesOf(first: Tongue, ...others: readonly Tongue[]): Tongues {
   const all = [first, ...others];
-  const languages = all.flatMap(({ code, countries }) => [code, ...countries.all.map(({ locale }) => locale)]);
+  const languages = new Map(
+    all.flatMap(({ code, name, countries }) => [
+      [code, name] as const,
+      ...countries.all.map((country) => [country.locale, country.name] as const),
+    ]),
+  );
+  const codes = [...languages.keys()];
   const tongueIn = (language: string): Tongue =>
     all.find(({ code }) => code === language.toLowerCase().split('-')[0]) ?? first;
   const profileOf = (language: string, units: UnitSystem): Profile => {
@@ -39,14 +45,14 @@ export function tonguesOf(first: Tongue, ...others: readonly Tongue[]): Tongues 
     languages,
     languageTyped: (word) => {
       const plain = word.toLowerCase().replace('_', '-');
-      return languages.find((language) => language.toLowerCase() === plain);
+      return codes.find((language) => language.toLowerCase() === plain);
     },
     profileOf,
     wordsIn: (language, units = 'metric') => tongueIn(language).words(profileOf(language, units)),
     hearingIn: (...spoken) => {
       const heard = [first, ...others.filter((tongue) => spoken.some((language) => tongueIn(language) === tongue))];
       const key = heard.map(({ code }) => code).join(' ');
-      const hearing = hearings.get(key) ?? hearingOf(heard.map(typedOf), all.map(typedOf), languages);
+      const hearing = hearings.get(key) ?? hearingOf(heard.map(typedOf), all.map(typedOf), codes);
       hearings.set(key, hearing);
       return hearing;
     },

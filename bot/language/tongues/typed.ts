@@ -24,7 +24,7 @@ export interface Typed {
   readonly units: UnitSpellings;
   readonly times: TimesTyped;
   readonly settings: Readonly<Record<SettingName, SettingWords>>;
-  /** Languages by their code, as people name them. */
+  /** This tongue by its code, as people name it in any, without accents. */
   readonly languages: Readonly<Record<string, string>>;
   readonly cries: CryWords;
   /** Words that run into the number after them: `batch12`. */

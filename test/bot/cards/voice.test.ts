@@ -47,7 +47,7 @@ describe('the catalogues', () => {
     expect(verdict.test('the safety data sheets of both parts')).toBe(false);
   });
 
-  it.each(shipped.languages)(
+  it.each([...shipped.languages.keys()])(
     'given %s, then every line of the brief has its words and none is another’s',
     (language) => {
       const { lines } = shipped.wordsIn(language).session;
@@ -71,7 +71,7 @@ describe('the sources', () => {
     expect(linesFor(work).length).toBeGreaterThanOrEqual(5);
   });
 
-  it.each(shipped.languages)(
+  it.each([...shipped.languages.keys()])(
     'given %s, then every figure says where it comes from, and none says another’s',
     (language) => {
       const { figureSource } = shipped.wordsIn(language).names;

@@ -197,6 +197,7 @@ function tellingOf(shop: Shop, now: EpochMs): Telling {
   return {
     words: shipped.wordsIn('en'),
     figures: figuresFor({ profile: shipped.profileOf('en', 'metric'), units: 'metric', zone: shop.crew.zone, now }),
+    languages: shipped.languages,
     shop,
     now,
   };

@@ -73,17 +73,17 @@ const typed: Typed = {
 const [country] = englishTongue.countries.all;
 if (country === undefined) throw new Error('English has no country');
 // Finnish days and months, so that no English one passes for a figure.
-const finland = { ...country, locale: 'fi-FI' };
+const finland = { ...country, locale: 'fi-FI', name: 'Ꝑ' };
 
 export const pseudoTongue: Tongue = {
   code: 'fi',
+  name: 'Ꝑ',
   countries: { byUnits: { metric: finland, us: finland }, all: [finland] },
   words: (profile) => {
     const words = deep(englishTongue.words(profile)) as Words;
     return {
       ...words,
       lineShown: linesShownIn(typed),
-      settings: { ...words.settings, languages: { fi: 'Ꝑ' } },
       typed: {
         words: (name) => verbs[name].words,
         example: (name) => inPseudo(englishTongue.typed.verbs[name].example),

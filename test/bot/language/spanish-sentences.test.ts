@@ -62,7 +62,7 @@ describe('Spanish sentences', () => {
       to: 14,
       needs: [],
       couldBe: [],
-      example: 'air 24C',
+      exampleOf: 'air' as const,
       suggestions: [],
     };
     expect(spanish.misread({ ...misread, code: 'unit-missing' })[0]).toBe('«24 grados» no dice si son C o F.');

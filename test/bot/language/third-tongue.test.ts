@@ -9,6 +9,7 @@ import { bayTwo, openWorkshop } from '../slack/fake/workshop.ts';
 import { openShop } from '../web/shop-page.ts';
 import { visitor } from '../web/visitor.ts';
 import { englishIn, pseudoShift, threeTongues } from './pseudo-shift.ts';
+import { inPseudo, typedInPseudo } from './pseudo-tongue.ts';
 
 const crew: CrewFile = {
   ...sprayCrew,
@@ -58,6 +59,17 @@ describe('a third tongue', () => {
     for (const { who, line } of pseudoShift) await talk.say(who === undefined ? line : `@${who}: ${line}`);
     expect(talk.heard.filter(({ recorded }) => recorded).length).toBeGreaterThan(60);
     expect(left(talk.heard.flatMap(textsOf))).toEqual([]);
+  });
+
+  it('given a language that is not here, then those that are here are named, this one by what it calls itself', async () => {
+    const talk = sessionTalk(':memory:', crew, threeTongues);
+    closing.push(talk.close);
+    await talk.say(typedInPseudo('set language zz'));
+    expect(talk.heard.at(-1)?.card.lines.join()).toContain(
+      inPseudo('en, es, fi, en-GB, en-US, es-ES, es-MX, es-US, fi-FI'),
+    );
+    await talk.say(`${typedInPseudo('set language')} pseudo`);
+    expect(JSON.stringify(talk.heard.at(-1)?.card)).toContain('Ꝑ');
   });
 
   it('given the page of that crew, then nothing on it is English', async () => {

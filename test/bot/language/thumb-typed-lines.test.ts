@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../../../bot/language/read-line.ts';
 import type { Reading } from '../../../bot/language/reading.ts';
+import { englishVerbs } from '../../../bot/language/tongues/english/verbs.ts';
 import { tallerALasDiez } from './shop-at-ten.ts';
 import { thumbTypedLines } from './thumb-typed-lines.ts';
 import type { Expected } from './typed-line.ts';
@@ -65,10 +66,10 @@ describe('two hundred thumb-typed lines (invented; common practice, no source)',
     for (const { line } of thumbTypedLines) {
       const reading = readLine(line, tallerALasDiez);
       if (reading.kind !== 'misread') continue;
-      const { token, from, to, suggestions, example } = reading.misread;
+      const { token, from, to, suggestions, exampleOf } = reading.misread;
       expect(reading.line.slice(from, to)).toBe(token);
       expect(suggestions.length).toBeLessThanOrEqual(3);
-      for (const offered of [example, ...suggestions]) {
+      for (const offered of [englishVerbs[exampleOf].example, ...suggestions]) {
         expect(readLine(offered, tallerALasDiez).kind, offered).toMatch(/^(command|question)$/);
       }
     }

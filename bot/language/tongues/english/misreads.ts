@@ -4,6 +4,7 @@ import type { SettingName } from '../../../../core/settings.ts';
 import type { Misread, MisreadCode, Need } from '../../reading.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
+import { englishVerbs } from './verbs.ts';
 
 const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'unknown-verb': (token) => `"${token}" is not a word that starts a line here`,
@@ -20,6 +21,9 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'which-cry': () => 'what has happened? Nobody is called yet: one tap calls',
 };
 
+/** Of a pasted list, the list itself is the example. */
+const listExample = 'part impeller-7 cast-iron 12mm; part valve-3 steel 6mm';
+
 export function englishMisread(misread: Misread): readonly string[] {
   const lines = [`${reasons[misread.code](misread.token)}.`.replace(/^./, (first) => first.toUpperCase())];
   for (const { number, line, code, token } of misread.faulty ?? []) {
@@ -34,12 +38,14 @@ export function englishMisread(misread: Misread): readonly string[] {
     lines.push('No hygrometer gives that reading: read it again.');
   }
   if (misread.needs.length > 0) lines.push(`Needed: ${misread.needs.map(englishNeed).join('; ')}.`);
-  lines.push(`For example: ${misread.example}`);
+  const usual = misread.faulty === undefined ? englishVerbs[misread.exampleOf].example : listExample;
+  lines.push(`For example: ${misread.example ?? usual}`);
   return lines;
 }
 
 function englishNeed(need: Need): string {
   const name = need.setting === undefined ? slotNames[need.slot] : askedFor(need.setting);
+  if (need.choices !== undefined) return `${name}: ${need.choices.join(', ')}`;
   return need.units.length === 0 ? name : `${name} in ${need.units.join(', ')}`;
 }
 

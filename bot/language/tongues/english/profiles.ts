@@ -15,6 +15,7 @@ const anywhere = {
 export const britain: Profile = {
   ...anywhere,
   locale: 'en-GB',
+  name: 'English (UK)',
   dates: 'day-first',
   dateTyped: (local) => local.toFormat('d LLLL yyyy'),
   clock: (local) => local.toFormat('HH:mm'),
@@ -25,6 +26,7 @@ export const britain: Profile = {
 export const unitedStates: Profile = {
   ...anywhere,
   locale: 'en-US',
+  name: 'English (US)',
   dates: 'either',
   dateTyped: (local) => local.toFormat('LLLL d yyyy'),
   clock: (local) => local.toFormat('h:mm a'),

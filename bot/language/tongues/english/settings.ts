@@ -17,7 +17,7 @@ const names: Readonly<Record<SettingName, SettingWords>> = {
   zone: { label: 'Time zone', asked: 'a time zone, Europe/Madrid', hint: 'Europe/Madrid, or the city alone' },
   'crew-language': {
     label: 'Language of the crew',
-    asked: 'en or es, or of a country: es-US',
+    asked: 'a language',
     hint: 'Of a batch’s message, which all read. Each may have another for their own answers.',
     typed: 'crew language, language crew',
   },
@@ -39,7 +39,7 @@ const names: Readonly<Record<SettingName, SettingWords>> = {
   mixing: { label: 'Mixing factor', asked: 'air mixing factor' },
   rate: { label: 'Coated in an hour', asked: 'coating rate' },
   units: { label: 'Units', asked: 'metric or us' },
-  language: { label: 'Your language', asked: 'en or es, or of a country: es-US' },
+  language: { label: 'Your language', asked: 'a language' },
   rings: { label: 'Your bells', asked: 'thread or direct', hint: 'Where a bell for you goes.' },
 };
 
@@ -47,16 +47,5 @@ export const englishSettings = {
   names,
   units: { metric: 'metric', us: 'US' },
   rings: { thread: 'in the batch’s thread', direct: 'by direct message' },
-  languages: {
-    en: 'English',
-    'en-GB': 'English (UK)',
-    'en-US': 'English (US)',
-    es: 'Español',
-    'es-ES': 'Español (España)',
-    'es-MX': 'Español (México)',
-    'es-US': 'Español (EE. UU.)',
-  } as Readonly<Record<string, string>>,
-  /** A language as people name it, without accents. */
-  languagesTyped: { en: 'english', es: 'spanish' } as Readonly<Record<string, string>>,
   role: (person: string, role: string) => `${person} (${role})`,
 };

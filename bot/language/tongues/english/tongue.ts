@@ -7,6 +7,7 @@ import { englishTyped } from './typed.ts';
 
 export const englishTongue: Tongue = {
   code: 'en',
+  name: 'English',
   countries: englishCountries,
   words: () => english,
   typed: englishTyped,

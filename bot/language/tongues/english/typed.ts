@@ -25,7 +25,7 @@ export const englishTyped: Typed = {
   units: englishUnits,
   times: englishTimes,
   settings: englishSettings.names,
-  languages: englishSettings.languagesTyped,
+  languages: { en: 'english, ingles' },
   cries: { ...englishCries, ...englishCalm },
   runsInto: 'batch pot max no',
   pots: 'pot batch mix',

@@ -1,6 +1,5 @@
 // Misreads, in Spanish: what was read, what is needed, an example.
 
-import { ownValue } from '../../../../core/own-key.ts';
 import { exampleIn } from '../../example-units.ts';
 import type { Misread, MisreadCode, Need } from '../../reading.ts';
 import { capital, decimals } from './names.ts';
@@ -73,13 +72,13 @@ function needed(say: Spoken, need: Need): string {
       ? { asked: spanishSlots(say)[need.slot], label: '' }
       : spanishSettings(say).names[need.setting];
   const name = asked ?? label;
+  if (need.choices !== undefined) return `${name}: ${need.choices.join(', ')}`;
   return need.units.length === 0 ? name : `${name} en ${need.units.join(', ')}`;
 }
 
-const examples: Readonly<Record<string, { readonly example: string }>> = spanishVerbs;
-
-function exampleOf(say: Spoken, { verb, faulty, example }: Misread): string {
+function exampleOf(say: Spoken, { faulty, exampleOf, example }: Misread): string {
+  if (example !== undefined) return example;
   if (faulty !== undefined) return listExample;
-  const ours = ownValue(examples, verb ?? 'mix')?.example ?? example;
+  const ours = spanishVerbs[exampleOf].example;
   return say.locale === 'es-US' ? exampleIn(ours, 'us') : decimals(say, ours);
 }

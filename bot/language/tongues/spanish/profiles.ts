@@ -24,16 +24,18 @@ const anywhere = {
 export const spain: Profile = {
   ...anywhere,
   locale: 'es-ES',
+  name: 'Español (España)',
   clock: (local) => local.toFormat('H:mm'),
   dated: (local) => local.toFormat('d LLL yyyy, H:mm'),
   paper: 'A4',
 };
 
-export const mexico: Profile = { ...spain, locale: 'es-MX', paper: 'LETTER' };
+export const mexico: Profile = { ...spain, locale: 'es-MX', name: 'Español (México)', paper: 'LETTER' };
 
 export const unitedStates: Profile = {
   ...anywhere,
   locale: 'es-US',
+  name: 'Español (EE. UU.)',
   dates: 'either',
   clock: (local) => local.toFormat('h:mm a'),
   dated: (local) => local.toFormat('d LLL yyyy, h:mm a'),

@@ -1,7 +1,7 @@
 // What can be set, in Spanish: its name, and what it can be set to.
 
 import type { SettingName } from '../../../../core/settings.ts';
-import { englishSettings, type SettingWords } from '../english/settings.ts';
+import type { englishSettings, SettingWords } from '../english/settings.ts';
 import { capital } from './names.ts';
 import type { Spoken } from './spoken.ts';
 
@@ -10,7 +10,7 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
   zone: { label: 'Zona horaria', asked: 'zona horaria, Europe/Madrid', hint: 'Europe/Madrid, o solo la ciudad' },
   'crew-language': {
     label: `Idioma ${say.ofThe('crew')}`,
-    asked: 'es o en, o el de un país: es-US',
+    asked: 'un idioma',
     hint: 'El del mensaje de cada mezcla, que leen todos. Cada uno puede tener otro para sus respuestas.',
     typed: 'idioma-cuadrilla',
   },
@@ -44,7 +44,7 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
   mixing: { label: 'Factor de mezcla de aire', asked: 'factor de mezcla de aire', typed: 'factor-aire' },
   rate: { label: 'Ritmo', asked: 'ritmo de aplicación' },
   units: { label: 'Unidades', asked: 'métricas o us' },
-  language: { label: 'Su idioma', asked: 'es o en, o el de un país: es-US' },
+  language: { label: 'Su idioma', asked: 'un idioma' },
   rings: { label: 'Sus avisos', asked: 'hilo o directo', hint: 'Adónde le llegan los avisos.' },
 });
 
@@ -52,7 +52,5 @@ export const spanishSettings = (say: Spoken): typeof englishSettings => ({
   names: namesOf(say),
   units: { metric: 'métricas', us: 'EE. UU.' },
   rings: { thread: 'en el hilo de la mezcla', direct: 'por mensaje directo' },
-  languages: englishSettings.languages,
-  languagesTyped: { en: 'ingles', es: 'espanol, castellano' },
   role: (person, role) => `${person} (${role})`,
 });

@@ -12,6 +12,7 @@ const made = new Map<Profile['locale'], Words>();
 
 export const spanishTongue: Tongue = {
   code: 'es',
+  name: 'Español',
   countries: spanishCountries,
   words: ({ locale }) => {
     const words = made.get(locale) ?? spanishIn(locale);

@@ -46,7 +46,7 @@ const openings: readonly Opening[] = [
 ];
 
 /** What is typed for a setting is the same in every country. */
-const settings = spanishSettings(spokenIn('es-ES'));
+const settings = spanishSettings(spokenIn('es-ES')).names;
 
 export const spanishTyped: Typed = {
   verbs: spanishVerbs,
@@ -57,8 +57,8 @@ export const spanishTyped: Typed = {
   methods: spanishMethods,
   units: spanishUnits,
   times: spanishTimes,
-  settings: settings.names,
-  languages: settings.languagesTyped,
+  settings,
+  languages: { es: 'spanish, espanol, castellano' },
   cries: { ...spanishCries, ...spanishCalm },
   runsInto: 'mezcla lata',
   pots: 'mezcla olla',
