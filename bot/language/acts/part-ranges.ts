@@ -25,10 +25,11 @@ const toWords: ReadonlySet<string> = new Set(['to', 'through', 'thru', 'until', 
 
 /** `a-01 to a-04` as the one word that it stands for, where both ends are numbers under the same letters. */
 export function rangesJoined(tokens: readonly Token[]): readonly Token[] {
+  if (!tokens.some(isTo)) return tokens;
   const joined: Token[] = [];
   for (let i = 0; i < tokens.length; i++) {
-    const [first, to, last] = tokens.slice(i, i + 3);
-    const range = first !== undefined && isWord(to) && toWords.has(to.word) ? rangeFrom(first, last) : undefined;
+    const first = tokens[i];
+    const range = isTo(tokens[i + 1]) ? rangeFrom(first, tokens[i + 2]) : undefined;
     if (range !== undefined) i += 2;
     const token = range ?? first;
     if (token !== undefined) joined.push(token);
@@ -36,7 +37,9 @@ export function rangesJoined(tokens: readonly Token[]): readonly Token[] {
   return joined;
 }
 
-function rangeFrom(first: Token, last: Token | undefined): Word | undefined {
+const isTo = (token: Token | undefined): boolean => token?.kind === 'word' && toWords.has(token.word);
+
+function rangeFrom(first: Token | undefined, last: Token | undefined): Word | undefined {
   if (!isWord(first) || !isWord(last)) return undefined;
   const word = `${first.word}..${last.word}`;
   if (partsOfRange(word) === undefined) return undefined;

@@ -16,10 +16,11 @@ import { withLeadingOnes } from './leading-ones.ts';
 import { onePartFrom, partsFrom, placeFrom } from './read-names.ts';
 import { type NameToken, type SortedPieces, sortPieces } from './sort-pieces.ts';
 
-type Said = Map<string, unknown>;
+type Said = Record<string, unknown>;
 
 interface Plan {
   readonly fields: readonly (readonly [name: string, field: FieldRow<SlotName>])[];
+  readonly required: readonly string[];
   /** Every word that says a choice, with what it chooses. */
   readonly choices: readonly (readonly [name: string, meanings: ReadonlyMap<string, unknown>])[];
   /** Then `l201g` may be one: no figure is read into it. */
@@ -30,6 +31,7 @@ const plans = ofEachVerb((verb): Plan => {
   const fields = Object.entries(verbRows[verb].fields);
   return {
     fields,
+    required: fields.flatMap(([name, { options }]) => (options?.required === true ? [name] : [])),
     choices: fields.flatMap(([name, field]) => (field.words.size === 0 ? [] : [[name, wordsFor(field)] as const])),
     takesNames: fields.some(([, { slots }]) => slots.some(({ kinds }) => kinds.includes('word'))),
   };
@@ -48,14 +50,14 @@ export function fieldsReader(verb: Verb): Reader {
     const act = withChoicesAsWords(takesNames ? typed : withLeadingOnes(typed), choices);
     const pieces = sortPieces(act);
     if (isFailed(pieces)) return pieces;
-    const said: Said = new Map();
+    const said: Said = {};
     const names = takeChoices(act, choices, pieces.words, said);
     if (isFailed(names)) return names;
     const stray = takeNames(act, fields, names, pieces, said);
     if (stray !== undefined) return stray;
     for (const [name, field] of fields) {
-      const value = said.get(name) ?? figureIn(pieces, field);
-      if (value !== undefined) said.set(name, value);
+      const value = said[name] ?? figureIn(pieces, field);
+      if (value !== undefined) said[name] = value;
       else if (field.options?.required === true) return missing(act, field);
     }
     return commandOf(verb, said);
@@ -97,7 +99,7 @@ function takeChoices(
       value = meant;
       names = names.filter((other) => other !== token);
     }
-    if (value !== undefined) said.set(name, value);
+    if (value !== undefined) said[name] = value;
   }
   return names;
 }
@@ -114,7 +116,7 @@ function takeNames(
     const value = nameIn(act, field, names, pieces);
     if (value === undefined) continue;
     if (typeof value === 'object' && isFailed(value)) return value;
-    said.set(name, value);
+    said[name] = value;
     names = [];
   }
   const [stray] = names;
@@ -177,13 +179,12 @@ function missing(act: ActLine, { told, slots, options, words }: FieldRow<SlotNam
 }
 
 /** With all that its row requires. */
-export function commandOf(verb: Verb, said: ReadonlyMap<string, unknown>): Command {
-  const command = { ...Object.fromEntries(said), verb };
+export function commandOf(verb: Verb, said: Readonly<Said>): Command {
+  const command = { ...said, verb };
   if (!isWhole(command)) throw new Error(`a line of "${verb}" read without what it needs`);
   return command;
 }
 
 function isWhole(command: { readonly verb: Verb }): command is Command {
-  const { fields } = verbRows[command.verb];
-  return Object.entries(fields).every(([name, { options }]) => options?.required !== true || isOwnKey(command, name));
+  return plans[command.verb].required.every((name) => isOwnKey(command, name));
 }

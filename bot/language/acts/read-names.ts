@@ -18,7 +18,8 @@ export function wordOf(token: NameToken): string {
 /** One part at least. After the first a plain word that the shop does not know as a part is no name: `dry x-1 twice`. */
 export function partsFrom(words: readonly NameToken[], context: LineContext): readonly PartName[] | Fault {
   const parts: PartName[] = [];
-  for (const token of words.flatMap(commasApart)) {
+  const apart = words.flatMap(commasApart);
+  for (const token of apart) {
     const word = wordOf(token);
     const known = context.parts.includes(word);
     const range = known ? undefined : partsOfRange(word);
@@ -31,7 +32,7 @@ export function partsFrom(words: readonly NameToken[], context: LineContext): re
     if (!parts.includes(part)) parts.push(part);
   }
   // `capa final impulsor-7`: before a part that is known, a plain word is none.
-  const [first, second] = words.flatMap(commasApart);
+  const [first, second] = apart;
   const isStray = second !== undefined && parts.length > 1 && !isNamed(parts[0] ?? '', context);
   if (isStray && first !== undefined) return leftOver(first);
   return parts.length === 0 ? { failed: 'incomplete', needs: ['parts'] } : parts;

@@ -87,7 +87,7 @@ function withoutManner(verb: Verb, reader: Reader): ReaderToTheEnd {
     if (isFailed(apart)) return apart;
     const read = reader(apart.act);
     if (isFailed(read)) return read;
-    const command = apart.said.size === 0 ? read : commandOf(verb, new Map([...Object.entries(read), ...apart.said]));
+    const command = apart.said.size === 0 ? read : commandOf(verb, { ...read, ...Object.fromEntries(apart.said) });
     const { said, stance } = manner;
     return { command, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
   };

@@ -3,7 +3,7 @@
 import type { EpochMs } from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
 import type { Span } from '../typed/token.ts';
-import { aroundSkipped, type CalendarDay, instantOf, type TimeOfDay, typedOn } from './wall-clock.ts';
+import { type CalendarDay, instantOf, type TimeOfDay, typedOn } from './wall-clock.ts';
 
 /** `typed`: how the times either side are offered in place of the token; as times of day unless said otherwise. */
 export function instantTyped(
@@ -13,12 +13,12 @@ export function instantTyped(
   token: Span | undefined,
   typed = (at: EpochMs, inZone: string): string => typedOn(day, at, inZone),
 ): EpochMs | Fault {
-  const around = aroundSkipped(day, time, zone);
-  if (around === undefined) return instantOf(day, time, zone);
+  const instant = instantOf(day, time, zone);
+  if (typeof instant === 'number') return instant;
   return {
     failed: 'impossible',
     ...(token !== undefined && { token }),
     needs: ['time'],
-    couldBe: around.map((at) => typed(at, zone)),
+    couldBe: instant.map((at) => typed(at, zone)),
   };
 }

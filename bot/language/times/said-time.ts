@@ -117,9 +117,12 @@ function timeOfDayFrom(
 /** `9:40 yesterday`, `9:40 today`. */
 function dayNamedAfter(tokens: readonly Token[], index: number, clock: Clock): CalendarDay | undefined {
   const word = wordAt(tokens, index);
+  return word === 'yesterday' || word === 'today' ? dayCalled(word, clock) : undefined;
+}
+
+function dayCalled(word: 'yesterday' | 'today', clock: Clock): CalendarDay {
   const today = dayOf(clock.now, clock.zone);
-  if (word === 'yesterday') return dayBefore(today);
-  return word === 'today' ? today : undefined;
+  return word === 'today' ? today : dayBefore(today);
 }
 
 function latestPast(time: TimeOfDay, token: Token, from: number, to: number, clock: Clock): SaidTime | Fault {
@@ -152,9 +155,7 @@ function clockTime(tokens: readonly Token[], index: number, hearing: Hearing): C
 
 function dayNamed(token: Token, clock: Clock): CalendarDay | 'no-such-time' | undefined {
   const word = token.kind === 'word' ? token.word : '';
-  if (word === 'today') return dayOf(clock.now, clock.zone);
-  if (word === 'yesterday') return dayBefore(dayOf(clock.now, clock.zone));
-  return readDate(token.text);
+  return word === 'yesterday' || word === 'today' ? dayCalled(word, clock) : readDate(token.text);
 }
 
 /** Spanish puts the word first: `hace 10 min`, `hace media hora`. */

@@ -21,20 +21,10 @@ export interface TimeOfDay {
 const msPerMinute = 60_000;
 const msPerDay = 86_400_000;
 
-export function instantOf(day: CalendarDay, time: TimeOfDay, zone: string): EpochMs {
-  const shown = shownMs(day, time);
-  const offsets = offsetsAround(shown, zone);
-  const candidates = offsets.map((offset) => shown - offset * msPerMinute);
-  const real = candidates.filter((at) => at + offsetMinutes(at, zone) * msPerMinute === shown);
-  return epochMs(Math.min(...(real.length > 0 ? real : candidates)));
-}
-
 /** Where the wall clock skips this: the instants either side that may have been meant, earlier first. */
-export function aroundSkipped(day: CalendarDay, time: TimeOfDay, zone: string): readonly EpochMs[] | undefined {
-  const shown = shownMs(day, time);
-  const candidates = offsetsAround(shown, zone).map((offset) => shown - offset * msPerMinute);
-  if (candidates.some((at) => at + offsetMinutes(at, zone) * msPerMinute === shown)) return undefined;
-  return candidates.map(epochMs).sort((a, b) => a - b);
+export function instantOf(day: CalendarDay, time: TimeOfDay, zone: string): EpochMs | readonly EpochMs[] {
+  const { around, showing } = instantsOf(shownMs(day, time), zone);
+  return showing[0] ?? around;
 }
 
 /** As it would be typed on that day; with its date where it falls on another. */
@@ -45,9 +35,7 @@ export function typedOn(day: CalendarDay, at: EpochMs, zone: string): string {
 
 /** True where the wall clock shows this twice. */
 export function isShownTwice(at: EpochMs, zone: string): boolean {
-  const shown = at + offsetMinutes(at, zone) * msPerMinute;
-  const instants = offsetsAround(shown, zone).map((offset) => shown - offset * msPerMinute);
-  return new Set(instants.filter((each) => each + offsetMinutes(each, zone) * msPerMinute === shown)).size > 1;
+  return instantsOf(at + offsetMinutes(at, zone) * msPerMinute, zone).showing.length > 1;
 }
 
 export function dayOf(at: EpochMs, zone: string): CalendarDay {
@@ -84,9 +72,18 @@ function offsetMinutes(at: number, zone: string): number {
   return IANAZone.create(zone).offset(at);
 }
 
+interface Instants {
+  /** Earlier first, as the clock goes before and after a change. */
+  readonly around: readonly EpochMs[];
+  /** Those of them at which the wall clock does show it. */
+  readonly showing: readonly EpochMs[];
+}
+
 /** No zone changes its clock twice within two days, so a day either side brackets the change. */
-function offsetsAround(shown: number, zone: string): readonly number[] {
+function instantsOf(shown: number, zone: string): Instants {
   const before = offsetMinutes(shown - msPerDay, zone);
   const after = offsetMinutes(shown + msPerDay, zone);
-  return before === after ? [before] : [before, after];
+  const offsets = before === after ? [before] : [Math.max(before, after), Math.min(before, after)];
+  const around = offsets.map((offset) => epochMs(shown - offset * msPerMinute));
+  return { around, showing: around.filter((at) => at + offsetMinutes(at, zone) * msPerMinute === shown) };
 }

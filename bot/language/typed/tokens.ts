@@ -143,7 +143,7 @@ function pushTrimmed(spans: Span[], chunk: string, at: number, { gluedNumber }: 
 function pushNumeric(tokens: Token[], spans: readonly Span[], index: number, line: string, hearing: Hearing): number {
   const span = spans[index];
   if (span === undefined) return 0;
-  const quick = quickQuantity(span, hearing);
+  const quick = quickQuantity(span, hearing) ?? quickNumber(span, spans[index + 1]);
   if (quick !== undefined) {
     addToken(tokens, quick, line);
     return 0;
@@ -181,6 +181,12 @@ function quickQuantity(span: Span, { units }: Hearing): Token | undefined {
     start: span.start,
     end: span.end,
   };
+}
+
+/** `1` at the end or before a number of its own: nothing behind it can be its unit. */
+function quickNumber({ text, start, end }: Span, next: Span | undefined): Token | undefined {
+  if (!/^[1-9]\d{0,8}$/.test(text) || (next !== undefined && !isDigit(next.text.charCodeAt(0)))) return undefined;
+  return { kind: 'number', number: { value: Number(text), whole: true }, countable: true, text, start, end };
 }
 
 interface SpacedUnit {

@@ -79,7 +79,7 @@ const only = <V extends string>(verb: V) => fc.constant(verb);
 const numbered = verbs.flatMap((verb) => {
   const [only, ...others] = Object.entries(verbRows[verb].fields);
   if (only?.[1].told !== 'number' || others.length > 0) return [];
-  return [fc.option(batch).map((number) => commandOf(verb, new Map(number === null ? [] : [[only[0], number]])))];
+  return [fc.option(batch).map((number) => commandOf(verb, number === null ? {} : { [only[0]]: number }))];
 });
 
 const details = fc.record(
