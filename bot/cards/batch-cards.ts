@@ -162,8 +162,8 @@ export function weighedCard(telling: Telling, status: BatchNow): Card {
     ],
     actions: [
       ...batchTaps(telling, status),
-      tap(telling, 'minus-5', `amend ${n} weigh at ${earlier(telling, batch, 5)} typed late`),
-      tap(telling, 'minus-10', `amend ${n} weigh at ${earlier(telling, batch, 10)} typed late`),
+      tap(telling, 'minus-5', `amend ${n} weigh at ${earlier(telling, batch, 5)} ${replies.typedLate}`),
+      tap(telling, 'minus-10', `amend ${n} weigh at ${earlier(telling, batch, 10)} ${replies.typedLate}`),
     ],
   });
 }

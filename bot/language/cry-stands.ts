@@ -56,6 +56,7 @@ const faints = heardPhrases('faints');
 const ofAnything = heardPhrases('ofAnything');
 const spilling = heard('spilling');
 const much = heard('much');
+const heatedOf: ReadonlySet<string> = new Set([...articles, ...of]);
 /** `estoy calentando la mezcla` is work. */
 const heating = heardPhrases('heating');
 
@@ -152,7 +153,8 @@ function isPotHot({ word: cried, before, after }: Called, names: Names): boolean
   if (cried.split(' ').some((word) => pots.has(word))) {
     return opens(before, names) && (/^\d+$/.test(after[0] ?? '') || endsWell(after, names, isPlace));
   }
-  const near = [...before.slice(0, 4), ...without(after, articles).slice(0, 1)];
+  // `echa humo la mezcla`, `sale humo de la mezcla`.
+  const near = [...before.slice(0, 4), ...without(after, heatedOf).slice(0, 1)];
   const isPot = near.some((word) => pots.has(word));
   return (
     isPot ||

@@ -48,7 +48,7 @@ export function orCried(read: Read, line: string, context: LineContext): Read {
   if (alarm !== undefined)
     return withPot({ act: { command: { verb: alarm, note: line } }, line }, line, context.hearing);
   if (!isFailed(read) || read.failed.failed !== 'unknown-verb' || !asksForHelp(line, context.people ?? [])) return read;
-  return { ...whichCry(line, read.failed), line };
+  return { ...whichCry(line, read.failed, context.hearing), line };
 }
 
 /** `fire in booth???` calls: a cry in words of its own asks nothing. */

@@ -19,6 +19,10 @@ export interface Hearing {
   readonly wordsOf: ReadonlyMap<Typed, ReadonlySet<string>>;
   readonly units: Spellings;
   readonly times: readonly TimesTyped[];
+  /** What is said in words in place of figures: `dos`, `y medio`, `menos cuarto`. */
+  readonly numbers: ReadonlyMap<string, number>;
+  readonly andHalf: ReadonlySet<string>;
+  readonly pastHour: ReadonlyMap<string, number>;
   /** What is said in words, `half an hour`. */
   readonly minutes: ReadonlyMap<string, number>;
   /** Slots by their label. */
@@ -52,6 +56,9 @@ export function hearingOf(tongues: readonly Typed[], every = tongues, codes: rea
     ),
     units: spellingsOf(tongues.map(({ units }) => units)),
     times: tongues.map(({ times }) => times).filter(({ atHour, atOne, atNoon }) => atHour ?? atOne ?? atNoon),
+    numbers: new Map(tongues.flatMap(({ numbers }) => Object.entries(numbers.words))),
+    andHalf: new Set(tongues.flatMap(({ numbers }) => numbers.andHalf)),
+    pastHour: new Map(tongues.flatMap(({ numbers }) => Object.entries(numbers.pastHour))),
     minutes: new Map(tongues.flatMap(({ times }) => Object.entries(times.minutes))),
     labels: new Map(
       tongues.flatMap(({ slots }) =>

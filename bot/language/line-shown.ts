@@ -6,6 +6,7 @@ import { isOwnKey, ownValue } from '../../core/own-key.ts';
 import { settingNames, settingRows } from '../../core/settings.ts';
 import type { Figures } from './figures.ts';
 import { figuresShown } from './line-figures-shown.ts';
+import { englishVerbs } from './tongues/english/verbs.ts';
 import type { Typed } from './tongues/typed.ts';
 import { isMetalWord } from './trade-words.ts';
 import { vocabulary } from './vocabulary.ts';
@@ -19,7 +20,7 @@ export function linesShownIn(tongue: Typed): LineShown {
   const printed = firstSpellings(tongue);
   const { atHour, atOne } = tongue.times;
   return (line, figures) => {
-    const all = line.match(pieces) ?? [];
+    const all = inOneWord(line, tongue).match(pieces) ?? [];
     const [verb = ''] = all;
     const own = isOwnKey(vocabulary, verb) ? (tongue.offeredOn[verb] ?? {}) : {};
     const said = all.map((piece, i) => {
@@ -34,6 +35,18 @@ export function linesShownIn(tongue: Typed): LineShown {
     return figuresShown(said, figures).join(' ');
   };
 }
+
+/** `take over` by the name of its row, in whose words it is then told. */
+function inOneWord(line: string, { verbs }: Typed): string {
+  const name = verbs === englishVerbs ? undefined : ofTwoWords.get(line.split(' ', 2).join(' '));
+  return name === undefined ? line : [name, ...line.split(' ').slice(2)].join(' ');
+}
+
+const ofTwoWords: ReadonlyMap<string, string> = new Map(
+  Object.entries(englishVerbs).flatMap(([name, { words }]) =>
+    words.filter((word) => word.includes(' ')).map((word) => [word, name] as const),
+  ),
+);
 
 /** As it was given, though it be spelt like a word that the readers know. */
 function isName([verb, setting = '']: readonly string[], i: number, piece: string, before: string): boolean {

@@ -106,7 +106,7 @@ function usualTries(
   if (code === 'unit-missing') {
     return (deps ?? []).flatMap((slot) => slots[slot].units.map((unit) => instead(`${token.text}${unit}`)));
   }
-  if (code === 'impossible') return (couldBe ?? []).map(instead);
+  if (code === 'impossible' || code === 'ambiguous-time') return (couldBe ?? []).map(instead);
   if (code === 'in-the-future') return [instead(`${token.text} yesterday`)];
   if (code !== 'left-over' || token.start === 0) return [];
   const word = token.text.toLowerCase();

@@ -89,6 +89,7 @@ function readCalmly(line: string, context: LineContext): Read {
       ? { failed: onlySpokenOf(verb, first), line, verb }
       : readVerb(line, after, verb, lead, context);
   }
+  if (first.word === 'permit') return permitAlone(line, first, context);
   const apart = verbApart(line, first, context);
   if (apart !== undefined) return readCleaned(apart, context);
   return { failed: unknownVerb(line, tokens, lead.next, context.hearing), line };
@@ -134,6 +135,13 @@ function readVerbAct(
     return { failed: { failed: 'left-over', token: lead.first }, line, verb };
   }
   return { act: { ...lead, ...act }, line };
+}
+
+/** The reason alone: what it would release is offered with it. */
+function permitAlone(line: string, permit: Token, { hearing, held = [] }: LineContext): Read {
+  const verb = verbNamed('release', hearing);
+  const tries = held.map((part) => `release ${part} permit ${line.slice(permit.end).trim()}`);
+  return { failed: { failed: 'permit-alone', token: permit, tries }, line, ...(verb && { verb }) };
 }
 
 interface Lead extends Partial<Pick<ActRead, 'at' | 'stance'>> {

@@ -30,6 +30,8 @@ export interface LineContext {
   readonly places: readonly PlaceName[];
   /** The crew: `kari is down` calls people, `the printer is down` does not. */
   readonly people?: readonly PersonName[];
+  /** What the speaker may release though it is held. */
+  readonly held?: readonly PartName[];
 }
 
 export type Reading =
@@ -70,6 +72,8 @@ export const misreadCodes = [
   'no-cry',
   /** It asks for help and does not say what has happened: nobody is called until somebody taps. */
   'which-cry',
+  /** A permission of nothing: `permit the customer takes it`. */
+  'permit-alone',
 ] as const;
 export type MisreadCode = (typeof misreadCodes)[number];
 

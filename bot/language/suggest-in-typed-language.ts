@@ -41,12 +41,17 @@ function offeredFor(word: string, tongue: Typed, english: Typed): string | undef
   return name === undefined ? undefined : ownValue(tongue.verbs, name)?.words[0];
 }
 
+/** `huele a disolvente`: of what is need and no cry. */
+const needs = ({ cries }: Typed): ReadonlySet<string> =>
+  new Set([cries.smokes, cries.burnt, cries.leaks, cries.splashes].flatMap((words) => words.trim().split(/\s+/)));
+
 function isTypedIn(tongue: Typed, line: string, hearing: Hearing): boolean {
   return tokenize(line, hearing).some(
     (token) =>
       token.kind === 'word' &&
       (verbOfWord(token, hearing)?.tongue === tongue ||
         hearing.wordsOf.get(tongue)?.has(withoutAccents(token.text.toLowerCase())) === true ||
+        needs(tongue).has(withoutAccents(token.text.toLowerCase())) ||
         // `a las 9:40`
         (token.word === 'at' && token.text.includes(' '))),
   );

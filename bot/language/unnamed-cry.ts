@@ -11,6 +11,7 @@ import {
   asked,
   endings,
   hurts,
+  itself,
   ofSomebody,
   oneself,
   openings,
@@ -20,6 +21,7 @@ import {
   whereabouts,
 } from './cry-words.ts';
 import { everyTongue } from './every-tongue.ts';
+import type { Hearing } from './hearing.ts';
 import type { Fault } from './reading.ts';
 import { isPlaceRoot } from './trade-words.ts';
 import type { VerbNamed } from './verbs-of-tongues.ts';
@@ -37,6 +39,8 @@ export function asksForHelp(line: string, people: readonly PersonName[]): boolea
   return all.some((word, i) => {
     if (!hurts.has(word)) return false;
     const [after] = all.slice(i + 1);
+    // `se cortó Jon`, `Jon se cortó`; not `Jon cortó el cable`.
+    if (ofSomebody.has(word) && !itself.has(all[i - 1] ?? '')) return false;
     // `se quemó Chuy`; not `se quemó el fusible`.
     const isBareName = ofSomebody.has(word) && after !== undefined && !articles.has(after);
     return (
@@ -45,12 +49,17 @@ export function asksForHelp(line: string, people: readonly PersonName[]): boolea
   });
 }
 
-/** The verb says in which language its taps are written. */
-export function whichCry(line: string, { token }: Fault): Failed<Fault> & { readonly verb?: VerbNamed } {
-  const said = criedWords(line);
-  const tongue = everyTongue.tongues.findLast(({ cries }) =>
+/** The verb says in which language its taps are written: a number of an emergency service is of none, and the speaker's is taken. */
+export function whichCry(
+  line: string,
+  { token }: Fault,
+  hearing: Hearing,
+): Failed<Fault> & { readonly verb?: VerbNamed } {
+  const said = criedWords(line).filter((word) => !/^\d+$/.test(word));
+  const cried = everyTongue.tongues.findLast(({ cries }) =>
     [cries.shouts, cries.hurts].some((set) => set.split(/\s+/).some((word) => word !== '' && said.includes(word))),
   );
+  const tongue = cried ?? hearing.tongues.at(-1);
   const verb = verbNamed(tongue?.verbs.fire.words[0] ?? '', everyTongue);
   return {
     failed: { failed: 'which-cry', ...(token !== undefined && { token }), tries: alarms },

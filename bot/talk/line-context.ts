@@ -1,6 +1,7 @@
 // What the reader is told of the shop and of whoever speaks.
 
 import { type CrewFile, personIn } from '../../core/crew/crew.ts';
+import { roleShort } from '../../core/crew/who-may.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { sheetNames } from '../../core/products/shelf.ts';
 import { liveBatches, liveParts, type Shop } from '../../core/shop.ts';
@@ -26,5 +27,9 @@ export function lineContext(tongues: Tongues, shop: Shop, as: PersonName, now: E
     parts: liveParts(shop).map((part) => part.name),
     places: [...shop.places.keys()],
     people: shop.crew.people.map(({ name }) => name),
+    held:
+      roleShort(shop.crew, as, 'lead') === undefined
+        ? liveParts(shop).flatMap(({ name, verdict }) => (verdict?.is === 'held' ? [name] : []))
+        : [],
   };
 }

@@ -202,9 +202,17 @@ export function partOfTwoPieces(act: ActLine, index: number, token: NumberToken)
   };
 }
 
-export function doubtful(token: Extract<Token, { kind: 'doubt' }>, line: string, slot: Slot | undefined): Fault {
+/** `all`: the pieces of the line. Whoever means thousands by one comma means them by the next. */
+export function doubtful(
+  token: Extract<Token, { kind: 'doubt' }>,
+  line: string,
+  slot: Slot | undefined,
+  all: readonly Token[] = [token],
+): Fault {
+  const settled = (text: string, each: Token, way: number): string =>
+    each.kind === 'doubt' ? lineWith(text, each, each.couldBe[way] ?? each.text) : text;
+  const tries = token.couldBe.map((_, way) => all.reduceRight((text, each) => settled(text, each, way), line));
   const { couldBe } = token;
-  const tries = couldBe.map((text) => lineWith(line, token, text));
   return { failed: 'ambiguous-number', token, couldBe, tries, needs: slot === undefined ? [] : [slot] };
 }
 

@@ -3,6 +3,7 @@
 import { isOwnKey } from '../../../core/own-key.ts';
 import type { Fault } from '../reading.ts';
 import { type Slot, slots } from '../slots.ts';
+import { atClock } from '../times/hour-said.ts';
 import type { NumberToken, Token } from '../typed/token.ts';
 import { type ActLine, lineWith } from './act-line.ts';
 
@@ -36,14 +37,14 @@ export function unitMissing(act: ActLine, filled: FilledSoFar): Fault | undefine
 }
 
 /** `mezclar 2kg a la 1`: an hour, of the night or of the afternoon. */
-function hourAsked({ line, tokens, context: { hearing } }: ActLine, token: NumberToken): Fault | undefined {
+function hourAsked({ line, tokens, context }: ActLine, token: NumberToken): Fault | undefined {
   const at = tokens.indexOf(token);
   const [to, article] = tokens.slice(Math.max(0, at - 2), at);
   const typed = (each: Token | undefined) => each?.text.toLowerCase();
-  const said = hearing.times.find(({ atOne }) => atOne?.[0] === typed(to) && atOne?.[1] === typed(article));
+  const said = context.hearing.times.find(({ atOne }) => atOne?.[0] === typed(to) && atOne?.[1] === typed(article));
   if (said?.atHour === undefined || to === undefined || token.text !== '1') return undefined;
   const whole = { text: line.slice(to.start, token.end), start: to.start, end: token.end };
-  const couldBe = [`${said.atOne?.join(' ')} 1:00`, `${said.atHour.join(' ')} 13:00`];
+  const couldBe = [1, 13].map((hour) => atClock({ hour, minute: 0 }, context));
   return { failed: 'ambiguous-time', token: whole, couldBe, tries: couldBe.map((each) => lineWith(line, whole, each)) };
 }
 

@@ -39,7 +39,7 @@ export function weightsFrom(
   for (const [i, token] of tokens.entries()) {
     if (i === marked?.index || (token.kind === 'word' && (fillers.has(token.word) || batchMarks.has(token.word))))
       continue;
-    const entry = entryOf(token, line);
+    const entry = entryOf(token, line, tokens);
     if (isFailed(entry)) return entry;
     entries.push(entry);
   }
@@ -60,7 +60,7 @@ function markedBatch(tokens: readonly Token[]): { index: number; batch: BatchNum
   return undefined;
 }
 
-function entryOf(token: Token, line: string): Entry | Fault {
+function entryOf(token: Token, line: string, all: readonly Token[]): Entry | Fault {
   switch (token.kind) {
     case 'word':
       return token.word === 'a' || token.word === 'b' ? { kind: 'letter', letter: token.word, token } : leftOver(token);
@@ -71,7 +71,7 @@ function entryOf(token: Token, line: string): Entry | Fault {
     case 'quantity':
       return token.quantity.is === 'mass' ? token : leftOver(token);
     case 'doubt':
-      return token.is === 'mass' ? doubtful(token, line, 'part-a') : leftOver(token);
+      return token.is === 'mass' ? doubtful(token, line, 'part-a', all) : leftOver(token);
     case 'impossible':
       return token.is === 'mass' ? impossibleUnit(token, 'part-a') : leftOver(token);
     default: {

@@ -3,19 +3,16 @@
 
 import { type EpochMs, epochMs } from '../../../core/units.ts';
 import type { Hearing } from '../hearing.ts';
-import type { Fault } from '../reading.ts';
+import type { Fault, LineContext } from '../reading.ts';
 import type { Token, Word } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
+import { halfAsked, hourSaid, otherHalf } from './hour-said.ts';
 import { instantTyped } from './instant-typed.ts';
 import { inPartOfDay, partOfDayAt } from './part-of-day.ts';
 import { readDate, readDateAndTime, readTimeOfDay } from './time-typed.ts';
 import { type CalendarDay, dayBefore, dayOf, isoLocal, shownMs, type TimeOfDay } from './wall-clock.ts';
 
-export interface Clock {
-  readonly now: EpochMs;
-  readonly zone: string;
-  readonly hearing: Hearing;
-}
+export type Clock = Pick<LineContext, 'now' | 'zone' | 'hearing' | 'country'>;
 
 export interface SaidTime {
   readonly at: EpochMs;
@@ -91,6 +88,7 @@ function timeFrom(
       : undefined;
   }
   if (time.time === 'no-such-time') return impossible(tokens[timeAt]);
+  if (time.isEither) return halfAsked(tokens, index + 1, time.to, bothHalves(time.time), clock);
   return past(instantTyped(named, time.time, clock.zone, tokens[timeAt]), tokens[timeAt], from, time.to, clock);
 }
 
@@ -110,8 +108,24 @@ function timeOfDayFrom(
   // `9:75` is meant as a time; `0..a` may be a name.
   if (read.time === 'no-such-time') return afterAt || first.text.includes(':') ? impossible(first) : undefined;
   const day = dayNamedAfter(tokens, read.to, clock);
-  if (day !== undefined) return past(instantTyped(day, read.time, clock.zone, first), first, from, read.to + 1, clock);
-  return latestPast(read.time, first, from, read.to, clock);
+  if (day !== undefined) {
+    if (read.isEither) return halfAsked(tokens, from, read.to, bothHalves(read.time), clock);
+    return past(instantTyped(day, read.time, clock.zone, first), first, from, read.to + 1, clock);
+  }
+  return read.isEither
+    ? nearest(read.time, first, from, read.to, clock)
+    : latestPast(read.time, first, from, read.to, clock);
+}
+
+/** Of the two halves of the day the nearer, which must have been: `las cuatro y media` at five is of the afternoon. */
+function nearest(time: TimeOfDay, token: Token, from: number, to: number, clock: Clock): SaidTime | Fault {
+  const today = dayOf(clock.now, clock.zone);
+  const far = (at: number) => Math.abs(at - clock.now);
+  const [at] = [dayBefore(today), today]
+    .flatMap((day) => bothHalves(time).map((half) => instantTyped(day, half, clock.zone, token)))
+    .filter((each) => typeof each === 'number')
+    .sort((one, other) => far(one) - far(other));
+  return at === undefined ? impossible(token) : past(at, token, from, to, clock);
 }
 
 /** `9:40 yesterday`, `9:40 today`. */
@@ -137,11 +151,18 @@ function latestPast(time: TimeOfDay, token: Token, from: number, to: number, clo
 interface ClockTime {
   readonly time: TimeOfDay | 'no-such-time';
   readonly to: number;
+  /** Said in words, without its half of the day. */
+  readonly isEither?: boolean;
 }
+
+const bothHalves = (time: TimeOfDay): readonly TimeOfDay[] =>
+  [time, otherHalf(time)].sort((one, other) => one.hour - other.hour);
 
 function clockTime(tokens: readonly Token[], index: number, hearing: Hearing): ClockTime | undefined {
   const token = tokens[index];
   if (token === undefined || token.kind === 'quoted') return undefined;
+  const said = wordAt(tokens, index - 1) === 'at' ? hourSaid(tokens, index, hearing) : undefined;
+  if (said !== undefined) return said;
   const half = wordAt(tokens, index + 1)?.replaceAll('.', '');
   const withHalf = half === 'am' || half === 'pm' ? readTimeOfDay(`${token.text}${half}`) : undefined;
   if (withHalf !== undefined) return { time: withHalf, to: index + 2 };

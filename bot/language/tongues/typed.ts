@@ -23,6 +23,7 @@ export interface Typed {
   readonly methods: Readonly<Record<Method, MethodWords>>;
   readonly units: UnitSpellings;
   readonly times: TimesTyped;
+  readonly numbers: NumbersTyped;
   readonly settings: Readonly<Record<SettingName, SettingWords>>;
   /** This tongue by its code, as people name it in any, without accents. */
   readonly languages: Readonly<Record<string, string>>;
@@ -100,6 +101,16 @@ export interface TimesTyped {
   readonly partLeads: string;
   readonly partArticle: string;
   readonly partsOfDay: Readonly<Record<string, PartOfDay>>;
+}
+
+/** What is said in words in place of figures. */
+export interface NumbersTyped {
+  /** Before a unit, and as hours of the clock. */
+  readonly words: Readonly<Record<string, number>>;
+  /** Behind a unit, half of it more. */
+  readonly andHalf: readonly string[];
+  /** Behind an hour: so many minutes more, or fewer. */
+  readonly pastHour: Readonly<Record<string, number>>;
 }
 
 export interface PartOfDay {

@@ -2,9 +2,11 @@
 // its place in the line.
 
 import { type Hearing, meaningOf } from '../hearing.ts';
+import { amountSaid, halfMore } from './amount-said.ts';
 import { readNumeric } from './numeric-chunk.ts';
 import type { QuantityToken, Span, Token } from './token.ts';
 import { notAfterSpace, type Unit } from './units-typed.ts';
+import { withoutAccents } from './without-accents.ts';
 
 const outerMarks = /^[([{']+|[)\]},;:!'.?]+$/g;
 const needsTrim = /^[([{']|[)\]},;:!?'.]$/;
@@ -23,22 +25,38 @@ export function tokenize(line: string, hearing: Hearing): readonly Token[] {
     const first = span.text.charCodeAt(0);
     if (first === 34 && span.text.length > 1 && span.text.endsWith('"')) {
       tokens.push({ kind: 'quoted', words: unquoted(span.text), ...span });
-    } else if (isLetter(first) && !(first === 79 || first === 111)) {
-      pushWord(tokens, span, spans[i + 1], line, hearing);
     } else if (startsNumeric.test(span.text)) {
       i += pushNumeric(tokens, spans, i, line, hearing);
+      i += halfMore(tokens, spans, i, line, hearing);
     } else {
-      pushWord(tokens, span, undefined, line, hearing);
+      const said = amountSaid(spans, i, line, hearing);
+      if (said === undefined) pushWord(tokens, spans, i, line, hearing);
+      else {
+        tokens.push(said.token);
+        i += said.chunks - 1;
+      }
     }
   }
   return tokens;
 }
 
-/** With minutes or a half of the day: `gas puesto a la 1` says which can. */
+/** With minutes or a half of the day: `gas puesto a la 1`, `a la una`, say which can. */
 const oneOClock = /^0?1(?:[:.,h]\d\d|[ap]\.?m)/i;
 
+/** `ocho`; `una` with what is past it, or its part of the day. */
+function isHourSaid(spans: readonly Span[], index: number, { numbers, pastHour, times }: Hearing): boolean {
+  const [hour = '', first = '', second = ''] = spans.slice(index, index + 3).map(plain);
+  const number = numbers.get(hour) ?? 0;
+  if (number > 1 || number === 0) return Number.isInteger(number) && number > 1;
+  return pastHour.has(`${first} ${second}`) || times.some(({ partLeads }) => partLeads.split(' ').includes(first));
+}
+
+const plain = ({ text }: Span): string => withoutAccents(text.toLowerCase());
+
 /** `a las 9:40` is `at 9:40`, `a la 1:30` too; elsewhere `a` is the letter of a part. */
-function pushWord(tokens: Token[], span: Span, next: Span | undefined, line: string, hearing: Hearing): void {
+function pushWord(tokens: Token[], spans: readonly Span[], index: number, line: string, hearing: Hearing): void {
+  const [span, next] = [spans[index], spans[index + 1]];
+  if (span === undefined) return;
   const { text, start, end } = span;
   const typed = text.toLowerCase();
   const word = meaningOf(typed, hearing);
@@ -51,8 +69,12 @@ function pushWord(tokens: Token[], span: Span, next: Span | undefined, line: str
       }
       const isHour =
         next !== undefined &&
-        ((typed === atHour?.[1] && before.word === atHour[0] && isDigit(next.text.charCodeAt(0))) ||
-          (typed === atOne?.[1] && before.word === atOne[0] && oneOClock.test(next.text)));
+        ((typed === atHour?.[1] &&
+          before.word === atHour[0] &&
+          (isDigit(next.text.charCodeAt(0)) || isHourSaid(spans, index + 1, hearing))) ||
+          (typed === atOne?.[1] &&
+            before.word === atOne[0] &&
+            (oneOClock.test(next.text) || isHourSaid(spans, index + 1, hearing))));
       if (isHour) {
         const text = line.slice(before.start, end);
         tokens[tokens.length - 1] = { kind: 'word', word: 'at', text, start: before.start, end };
@@ -66,10 +88,6 @@ function pushWord(tokens: Token[], span: Span, next: Span | undefined, line: str
 /** The pieces of `text` as if it stood at `start` of the line. */
 export function tokensAt(text: string, start: number, hearing: Hearing): readonly Token[] {
   return tokenize(' '.repeat(start) + text, hearing);
-}
-
-function isLetter(code: number): boolean {
-  return (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
 }
 
 function isDigit(code: number): boolean {
@@ -151,7 +169,7 @@ function pushNumeric(tokens: Token[], spans: readonly Span[], index: number, lin
   const spaced = spacedUnit(spans, index, hearing);
   const numeric = readNumeric(span, spaced?.unit, hearing.units);
   if (numeric === undefined) {
-    pushWord(tokens, span, undefined, line, hearing);
+    pushWord(tokens, spans, index, line, hearing);
     return 0;
   }
   const chunks = numeric.usesSpaced ? (spaced?.chunks ?? 0) : 0;

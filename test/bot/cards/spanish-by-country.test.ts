@@ -33,6 +33,8 @@ async function heard(place: Place, lines: readonly string[]): Promise<string> {
 
 const filtered = ['aire 24C 48%', 'superficie 22C', 'mezclar 2,4kg', 'pesar 1 1201g 1198g', 'wait 105m', 'filtrar 1'];
 const coated = [...filtered, 'pieza impulsor-7 fundición 12mm', 'aplicar impulsor-7 1 flujo'];
+const weighed = [...filtered.slice(0, 3), 'pesar 1 1,201g 1,198g'];
+const held = ['pieza impulsor-7 acero', 'retener impulsor-7 gotas', 'permiso el cliente lo acepta'];
 const briefed = [...filtered, 'charla 1 en cabina pintan kari, rosa fuera omar'];
 
 describe('a line typed', () => {
@@ -77,6 +79,16 @@ describe('a line typed', () => {
     // Of what does not read: what is missing, and on the tap what it will do.
     ['bilbao', ['aire 24 48%'], '[¿aire 24C 48%?]'],
     ['bilbao', ['zzz'], 'No entendí «zzz».'],
+    ['bilbao', weighed, '¿1201 g o 1,201 g?'],
+    ['bilbao', weighed, '[¿pesar 1 1201g 1198g?]'],
+    ['houston', weighed, '¿1201 g o 1.201 g?'],
+    ['bilbao', ['mezclar 2kg a la 1'], '¿A la 1:00 o a las 13:00?'],
+    ['houston', ['mezclar 2kg a la 1'], '¿A la 1:00 a.m. o a la 1:00 p.m.?'],
+    ['bilbao', [...briefed, 'lavar pistola acetona 10oz'], '«10oz» puede ser de peso'],
+    // A permission alone: what it may release, on a tap that says what it does.
+    ['bilbao', held, '[¿liberar impulsor-7 permiso el cliente lo acepta?]'],
+    ['bilbao', held, 'la libera un encargado, con permiso y el motivo detrás.'],
+    ['houston', held, 'la libera un líder, con permiso y el motivo detrás.'],
     ['bilbao', ['ayuda pesar'], 'a las 9:40'],
   ])('in %s, given %j, then "%s" is heard', async (place, lines, text) => {
     expect(await heard(place, lines)).toContain(text);
@@ -93,6 +105,13 @@ describe('what a tap says', () => {
     // The wrong batch: the line to press is told as it would be typed.
     ['bilbao', ['aire 24C 48%', 'mezclar 2,4kg', 'pesar 3 A 42oz lata 1'], 'pesar 1 A 42oz lata 1'],
     ['houston', filtered.slice(0, 4).concat('filtrar 1'), 'filtrar 1 a las 08:00 ya'],
+    ['bilbao', filtered.slice(0, 3), 'deshacer anotación 3'],
+    ['bilbao', briefed, 'suministrado 2 no'],
+    [
+      'bilbao',
+      [...filtered, 'charla 3 pintan kari fuera rosa vigila lia'],
+      'charla 1 pintan kari fuera rosa vigila lia',
+    ],
     ['houston', ['mezclar 2kg'], 'aire {air-temperature}F {humidity}%'],
     ['bilbao', ['mezclar 2kg'], 'aire {air-temperature}C {humidity}%'],
   ])('given %s and %j, then "%s" is shown, and the tap says the canonical line', async (place, lines, shown) => {

@@ -13,7 +13,7 @@ const pieces =
   );
 const lineOfPieces = fc
   .tuple(
-    fc.constantFrom(...tallerALasDiez.hearing.verbs.keys()),
+    fc.constantFrom(...tallerALasDiez.hearing.verbs.keys(), 'permit', 'permiso'),
     fc.array(fc.constantFrom(...pieces), { maxLength: 7 }),
   )
   .map(([verb, rest]) => [verb, ...rest].join(' '));

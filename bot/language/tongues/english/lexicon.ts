@@ -23,6 +23,8 @@ export const englishMeanings = {
   the: 'the',
   please: 'please pls',
   because: 'because',
+  entry: 'entry',
+  despite: 'despite',
   again: 'again',
   same: 'same',
   that: 'that',

@@ -8,7 +8,8 @@ import { englishVerbs } from './verbs.ts';
 
 const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'unknown-verb': (token) => `"${token}" is not a word that starts a line here`,
-  'unit-missing': (token) => `"${token}" has no unit`,
+  'unit-missing': (token) =>
+    /\d ?(?:oz|ounces?)$/i.test(token) ? `"${token}" may be a weight: of a liquid say fl oz` : `"${token}" has no unit`,
   'ambiguous-number': (token) => `"${token}" can be read in two ways`,
   'ambiguous-time': (token) => `"${token}" can be read in two ways`,
   'ambiguous-name': (token) => `"${token}" fits more than one`,
@@ -19,6 +20,8 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'left-over': (token) => `nothing here takes "${token}"`,
   'no-cry': (token) => `this speaks of "${token}" and does not call for help, so nobody is called`,
   'which-cry': () => 'what has happened? Nobody is called yet: one tap calls',
+  'permit-alone': () =>
+    'nothing says what is permitted. A lead releases what is held, with permit and the reason behind',
 };
 
 /** Of a pasted list, the list itself is the example. */

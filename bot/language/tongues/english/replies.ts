@@ -61,6 +61,7 @@ export const englishReplies = {
     `Not the pot of batch ${batch}: it is ${seen}. Stand off from it; nobody tips it out or flushes it.`,
   noFact:
     'That is a decision: it counts from when it is given, by whoever may give it, and is no fact that already happened.',
+  typedLate: 'typed late',
   leftUnreleased: 'left the shop, not released',
   noCoatHeld: 'No coat on it before a lead says so.',
   noCoatWet: 'Nobody has said that it is dry. Touch it first; no coat on film that is still wet.',

@@ -24,6 +24,7 @@ export const englishTyped: Typed = {
   methods: englishMethods,
   units: englishUnits,
   times: englishTimes,
+  numbers: { words: {}, andHalf: [], pastHour: {} },
   settings: englishSettings.names,
   languages: { en: 'english, ingles' },
   cries: { ...englishCries, ...englishCalm },

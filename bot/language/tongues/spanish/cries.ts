@@ -4,7 +4,7 @@ import type { CalmWords } from '../english/calm.ts';
 import type { CryWords } from '../english/cries.ts';
 
 export const spanishCries: Omit<CryWords, keyof CalmWords> = {
-  ofSomebody: 'quemo',
+  ofSomebody: 'quemo corto golpeo',
   asked: 'por favor me nos',
   anybody: `
     alguien persona hombre mujer companero companera pintor obrero electricista soldador ayudante chico chica el
@@ -16,7 +16,7 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   shouts: `
     socorro auxilio emergencia alarma accidente ayuda ayudame ayudenme ayudadme ambulancia bomberos`,
   hurts: `
-    queme quemo quemado quemada herido herida heridos lastimado lastimada lesionado lesionada mareado mareada intoxicado intoxicada sangra sangrando respira electrocuto electrocutado`,
+    queme quemo corte corto cortado golpeo quemado quemada herido herida heridos lastimado lastimada lesionado lesionada mareado mareada intoxicado intoxicada sangra sangrando respira electrocuto electrocutado`,
   oneself: 'nos estoy',
   endings: 'ayuda socorro auxilio rapido aqui alli ahi ahora ya urgente',
   whereabouts: 'en dentro fuera junto cerca bajo debajo sobre detras encima delante frente al',
@@ -38,7 +38,7 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   supposed: 'si cuando caso salvo',
   urgent: 'ayuda socorro auxilio atrapado atrapados atrapada dentro',
   burningOf: 'quemando quemandose incendiado incendiada incendiando prendio exploto',
-  boiling: 'humea, burbujea, echa humo, echando humo',
+  boiling: 'humea, burbujea, echa humo, echando humo, sale humo, saliendo humo',
   fallsOfWork: '',
   drills: 'simulacro',
   anotherTime: `
@@ -54,7 +54,7 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   falling: 'desvanecio, no respira',
   is: '',
   has: '',
-  of: 'de',
+  of: 'de del',
   no: 'no',
   oh: 'oh',
   // `le entró en los ojos a kari`.
@@ -82,7 +82,8 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   smokes: 'humea quemado',
   burnt: 'quemadura quemaduras queme quemo',
   brigade: 'bomberos',
-  leaks: 'gotea',
+  // The smell is what there is to know of a spill that nobody has seen.
+  leaks: 'gotea huele apesta olor',
   splashes: 'salpicadura salpico',
   calamities: `
     ambulancia accidente herido herida sangra sangrando mareado mareada ahogo respirar conocimiento tirado tirada

@@ -25,6 +25,8 @@ export const spanishMeanings: Meanings = {
   the: 'el la los las un una se',
   please: 'favor porfa porfavor gracias',
   because: 'porque',
+  entry: 'anotacion',
+  despite: 'pese',
   again: 'otra otro otras otros',
   same: 'mismo misma',
   that: 'eso esto',

@@ -8,11 +8,15 @@ import { spanishSlots } from './slots.ts';
 import type { Spoken } from './spoken.ts';
 import { spanishVerbs } from './verbs.ts';
 
+const isOunces = (token: string): boolean => /\d ?(?:oz|onzas?)$/i.test(token);
 const isBareDegree = (token: string): boolean => /\d ?(?:°|grados?)$/i.test(token);
 
 const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'unknown-verb': (token) => `no entendí «${token}»`,
-  'unit-missing': (token) => (isBareDegree(token) ? `«${token}» no dice si son C o F` : `«${token}» no lleva unidad`),
+  'unit-missing': (token) => {
+    if (isOunces(token)) return `«${token}» puede ser de peso: de un líquido se dice onzas líquidas, fl oz`;
+    return isBareDegree(token) ? `«${token}» no dice si son C o F` : `«${token}» no lleva unidad`;
+  },
   'ambiguous-number': (token) => `«${token}» se puede leer de dos maneras`,
   'ambiguous-time': (token) => `«${token}» se puede leer de dos maneras`,
   'ambiguous-name': (token) => `«${token}» vale para más de uno`,
@@ -23,6 +27,7 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'left-over': (token) => `no entendí «${token}» en esta línea`,
   'no-cry': (token) => `esto habla de «${token}» y no pide ayuda, así que no se avisa a nadie`,
   'which-cry': () => '¿qué ha pasado? Todavía no se ha avisado a nadie: pulse qué es y se avisa',
+  'permit-alone': () => 'no se dice qué se permite',
 };
 
 /** Of a pasted list, the list itself is the example. */
@@ -39,7 +44,10 @@ export const spanishMisread =
       lines.push(`Línea ${number}, ${line}: ${reasons[code](token)}.`);
     }
     if (misread.couldBe.length > 0) {
-      lines.push(`Puede ser ${misread.couldBe.map((text) => shown(say, text)).join(' o ')}.`);
+      lines.push(`¿${capital(misread.couldBe.map((text) => shown(say, text)).join(' o '))}?`);
+    }
+    if (misread.code === 'permit-alone') {
+      lines.push(`Una pieza retenida la libera ${say.a('lead')}, con permiso y el motivo detrás.`);
     }
     if (misread.limits !== undefined) {
       const { lowest, highest, unit, above } = misread.limits;

@@ -63,6 +63,7 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     notThatPot: (batch, seen) =>
       `El recipiente de la mezcla ${batch} no: está ${seen === 'hot' ? 'caliente' : 'con la mezcla gelificada'}. Apártese de él; no se vacía ni se lava.`,
     noFact: 'Eso es una decisión: vale desde que se toma, por quien puede tomarla, y no es un hecho que ya pasó.',
+    typedLate: 'anotado tarde',
     leftUnreleased: 'salió del taller sin liberar',
     noCoatHeld: `Sin más capas hasta que lo diga ${say.a('lead')}.`,
     noCoatWet: 'Nadie ha dicho que esté seca. Tóquela primero; ninguna capa sobre película aún húmeda.',

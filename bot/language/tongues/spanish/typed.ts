@@ -5,6 +5,7 @@ import { spanishCalm } from './calm.ts';
 import { spanishCries } from './cries.ts';
 import { spanishMeanings } from './lexicon.ts';
 import { spanishMethods } from './methods.ts';
+import { spanishNumbers } from './numbers.ts';
 import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
 import { spokenIn } from './spoken.ts';
@@ -57,13 +58,16 @@ export const spanishTyped: Typed = {
   methods: spanishMethods,
   units: spanishUnits,
   times: spanishTimes,
+  numbers: spanishNumbers,
   settings,
   languages: { es: 'spanish, espanol, castellano' },
   cries: { ...spanishCries, ...spanishCalm },
   runsInto: 'mezcla lata',
   pots: 'mezcla olla',
-  noSlips: 'salir se me te le les lo la lo las el nos hay ha han una',
+  noSlips: 'salir huele apesta olor se me te le les lo la lo las el nos hay ha han una',
   offered: {
+    no: 'no',
+    entry: 'anotación',
     oven: 'horno',
     room: 'sala',
     out: 'fuera',
@@ -81,5 +85,9 @@ export const spanishTyped: Typed = {
     '5m': '5min',
     '10m': '10min',
   },
-  offeredOn: { shift: { on: 'entra', off: 'sale' }, from: { to: 'hasta' } },
+  offeredOn: {
+    brief: { spray: 'pintan', near: 'quedan', stays: 'quedan', out: 'fuera', outside: 'vigila' },
+    shift: { on: 'entra', off: 'sale' },
+    from: { to: 'hasta' },
+  },
 };
