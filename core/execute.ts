@@ -168,7 +168,7 @@ function draftAsIs<T>(
   said: Pick<Request, 'by' | 'id' | 'now' | 'at'>,
   result: (shop: Shop) => T,
 ): Draft<T> {
-  const envelopes = sealed(deps, [{ streams: [under], happenedAt: said.at, body, saidWith: { despite: [] } }], said);
+  const envelopes = sealed(deps, [{ streams: [under], happenedAt: said.at, body }], said);
   const shop = deps.keeper.preview(envelopes);
   const plan = planReminders(shop, streamsTouched(envelopes));
   return { result: result(shop), envelopes, plan, answer: undefined, now: said.now };

@@ -55,7 +55,8 @@ export interface NewEvent {
   readonly streams: readonly [StreamId, ...StreamId[]];
   readonly happenedAt: EpochMs;
   readonly body: EventBody;
-  readonly saidWith: SaidWith;
+  /** Left out: nothing spoke against it. */
+  readonly saidWith?: SaidWith;
   /** In place of the speaker, whose name must not be kept. */
   readonly by?: PersonName;
 }

@@ -5,7 +5,7 @@
 import { isDecision } from './commands.ts';
 import { peopleFrom, roleShort } from './crew/who-may.ts';
 import type { Decision, Said } from './decision.ts';
-import type { NewEvent } from './history.ts';
+import type { NewEvent, SaidWith } from './history.ts';
 import type { Objection, ObjectionCode } from './objections.ts';
 import { type Edition, editionOfToday, holdsIn } from './rule-editions.ts';
 import type { Shop } from './shop.ts';
@@ -51,7 +51,7 @@ export function judge<Case>(
   said: Said,
   rules: readonly Rule<Case>[],
   situations: readonly Case[],
-  events: (saidWith: NewEvent['saidWith']) => readonly NewEvent[],
+  events: (saidWith: SaidWith) => readonly NewEvent[],
 ): Decision {
   const objections = situations.flatMap((situation) => objectionsTo(rules, situation, editionOfToday));
   const despite = [...new Set(objections.map((objection) => objection.code))];

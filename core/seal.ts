@@ -32,7 +32,7 @@ export function seal(events: readonly NewEvent[], sealing: Sealing): readonly En
     const [stream, ...alsoUnder] = event.streams;
     const version = (versions.get(stream) ?? versionOf(stream)) + 1;
     versions.set(stream, version);
-    const { happenedAt, saidWith } = event;
+    const { happenedAt, saidWith = { despite: [] } } = event;
     const body = thatReads(event);
     const unsealed = {
       crew,

@@ -52,6 +52,12 @@ export interface Speaker {
   readonly now: EpochMs;
 }
 
+/** Where nobody names one: the only one that `fits`, or the only one that there is. */
+export function onlyOne<Of>(live: readonly Of[], fits: (one: Of) => boolean): Of | undefined {
+  const fitting = live.filter(fits);
+  return fitting.length === 1 ? fitting[0] : live.length === 1 ? live[0] : undefined;
+}
+
 export function liveBatches(shop: Shop): readonly Batch[] {
   return [...shop.batches.values()].filter(isBatchLive).sort((a, b) => a.number - b.number);
 }

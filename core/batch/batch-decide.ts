@@ -1,8 +1,9 @@
 // What follows from a command about a batch: its events, or why not.
 
 import { splitFill } from '../calc/mixing.ts';
-import type { Command, CommandOf, Verb } from '../commands.ts';
-import { type Decision, type Said, unclear } from '../decision.ts';
+import { isOn } from '../calc/runs.ts';
+import type { CommandOf } from '../commands.ts';
+import { type Deciders, type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
 import type { EventBody, NewEvent, SaidWith } from '../history.ts';
 import type { BatchNumber } from '../ids.ts';
@@ -10,15 +11,14 @@ import { batchStream, defaultPlace, placeStream } from '../ids.ts';
 import { known } from '../known.ts';
 import { methodRows } from '../methods.ts';
 import type { Unclear } from '../objections.ts';
-import { isOwnKey } from '../own-key.ts';
 import { airServing } from '../place/place.ts';
 import { mixRatio, type Sheet } from '../products/sheet.ts';
 import { sheetMeant } from '../products/shelf.ts';
 import { judge, type Rule } from '../rules.ts';
 import { lastSaid, standing } from '../settled.ts';
-import { airLog, liveBatches, type Shop } from '../shop.ts';
+import { airLog, liveBatches, onlyOne, type Shop } from '../shop.ts';
 import { type Grams, grams } from '../units.ts';
-import { batchVerbs } from '../verbs/batch-verbs.ts';
+import type { batchVerbs } from '../verbs/batch-verbs.ts';
 import type { Amount } from '../verbs/said.ts';
 import { type Batch, batchAsOf } from './batch.ts';
 import { type BatchCase, catchRules, filterRules, mixRules, stirRules, stopRules } from './batch-rules.ts';
@@ -29,15 +29,10 @@ export function findBatch(
   named: BatchNumber | undefined,
   fits: (batch: Batch) => boolean,
 ): Batch | Failed<Unclear> {
-  const live = liveBatches(shop);
-  const numbers = live.map((batch) => batch.number);
-  if (named !== undefined) {
-    const batch = shop.batches.get(named);
-    return batch ?? failed({ code: 'no-such-batch', batch: named, live: numbers });
-  }
-  const fitting = live.filter(fits);
-  const only = fitting.length === 1 ? fitting[0] : live.length === 1 ? live[0] : undefined;
-  return only ?? failed({ code: 'which-batch', live: numbers });
+  const of = liveBatches(shop);
+  const live = of.map(({ number }) => number);
+  if (named === undefined) return onlyOne(of, fits) ?? failed({ code: 'which-batch', live });
+  return shop.batches.get(named) ?? failed({ code: 'no-such-batch', batch: named, live });
 }
 
 export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
@@ -55,20 +50,17 @@ export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
     const events: NewEvent[] = [];
     if (command.air !== undefined) {
       const body = { type: 'AirRead' as const, ...command.air };
-      events.push({ streams: [placeStream(defaultPlace)], happenedAt: at, body, saidWith: { despite: [] } });
+      events.push({ streams: [placeStream(defaultPlace)], happenedAt: at, body });
     }
     const { celsius, relativeHumidityPercent } = air;
-    const read =
-      celsius === undefined || relativeHumidityPercent === undefined
-        ? {}
-        : { air: { celsius, relativeHumidityPercent } };
+    const isRead = celsius !== undefined && relativeHumidityPercent !== undefined;
     const body = {
       type: 'BatchOpened' as const,
       batch: number,
       sheet,
       plannedGrams,
       place: defaultPlace,
-      ...read,
+      ...(isRead && { air: { celsius, relativeHumidityPercent } }),
       ...known({ vesselLitres: command.vesselLitres }),
     };
     events.push({ streams: [batchStream(number)], happenedAt: at, body, saidWith });
@@ -83,71 +75,56 @@ function gramsOf(amount: Amount, sheet: Sheet): Grams | undefined {
 }
 
 /** Of a batch what is decided in a file of its own; all else is a short act on its pot. */
-const decidedApart = ['mix', 'weigh', 'add', 'judge'] as const satisfies readonly (keyof typeof batchVerbs)[];
-type PotAct = CommandOf<Exclude<keyof typeof batchVerbs, (typeof decidedApart)[number]>>;
+type DecidedApart = 'mix' | 'weigh' | 'add' | 'judge';
 
-export function isPotAct(command: Command): command is PotAct {
-  const apart: readonly Verb[] = decidedApart;
-  return isOwnKey(batchVerbs, command.verb) && !apart.includes(command.verb);
-}
+export const potActs: Deciders<Exclude<keyof typeof batchVerbs, DecidedApart>> = {
+  stir: (shop, said) => {
+    const stood = findBatch(shop, said.command.batch, ({ stirring }) => stirring.at(-1)?.to !== undefined);
+    return onBatch(shop, said, stood, stirRules, { type: 'StirrerStarted' });
+  },
+  stop: (shop, said) => {
+    const turning = findBatch(shop, said.command.batch, ({ stirring }) => isOn(stirring));
+    return onBatch(shop, said, turning, stopRules, { type: 'StirrerStopped' });
+  },
+  filter: (shop, said) => {
+    const waiting = findBatch(
+      shop,
+      said.command.batch,
+      ({ weighing, filteredAt, caught }) =>
+        weighing !== undefined && (filteredAt === undefined || caught.some((each) => each.filteredAt === undefined)),
+    );
+    return onBatch(shop, said, waiting, filterRules, { type: 'MixFiltered' });
+  },
+  catch: (shop, said) => {
+    const drains = ({ coats }: Batch) => coats.some(({ method }) => methodRows[method].drains);
+    const flowed = findBatch(shop, said.command.batch, drains);
+    return onBatch(shop, said, flowed, catchRules, { type: 'MixCaught', grams: said.command.grams });
+  },
+  uncover: (shop, said) => {
+    const covered = findBatch(shop, said.command.batch, ({ uncovered }) => !isOn(uncovered));
+    return onBatch(shop, said, covered, [], { type: 'PotUncovered' });
+  },
+  cover: (shop, said) => {
+    const open = findBatch(shop, said.command.batch, ({ uncovered }) => isOn(uncovered));
+    return onBatch(shop, said, open, [], { type: 'PotCovered' });
+  },
+  thick: (shop, said) => thickened(shop, said, 'thick'),
+  gel: (shop, said) => thickened(shop, said, 'gelled'),
+  empty: (shop, said) => {
+    const { batch, leftGrams } = said.command;
+    return onBatch(
+      shop,
+      said,
+      findBatch(shop, batch, () => true),
+      [],
+      { type: 'PotEmptied', ...known({ leftGrams }) },
+    );
+  },
+};
 
-export function decidePotAct(shop: Shop, said: Said<PotAct>): Decision {
-  const { command } = said;
-  switch (command.verb) {
-    case 'stir': {
-      const found = findBatch(shop, command.batch, ({ stirring }) => stirring.at(-1)?.to !== undefined);
-      return onBatch(shop, said, found, stirRules, { type: 'StirrerStarted' });
-    }
-    case 'stop': {
-      const running = findBatch(
-        shop,
-        command.batch,
-        ({ stirring }) => stirring.length > 0 && stirring.at(-1)?.to === undefined,
-      );
-      return onBatch(shop, said, running, stopRules, { type: 'StirrerStopped' });
-    }
-    case 'filter': {
-      const waiting = findBatch(
-        shop,
-        command.batch,
-        ({ weighing, filteredAt, caught }) =>
-          weighing !== undefined && (filteredAt === undefined || caught.some((each) => each.filteredAt === undefined)),
-      );
-      return onBatch(shop, said, waiting, filterRules, { type: 'MixFiltered' });
-    }
-    case 'catch': {
-      const flowed = findBatch(shop, command.batch, ({ coats }) =>
-        coats.some(({ method }) => methodRows[method].drains),
-      );
-      return onBatch(shop, said, flowed, catchRules, { type: 'MixCaught', grams: command.grams });
-    }
-    case 'uncover': {
-      const covered = findBatch(
-        shop,
-        command.batch,
-        ({ uncovered }) => uncovered.length === 0 || uncovered.at(-1)?.to !== undefined,
-      );
-      return onBatch(shop, said, covered, [], { type: 'PotUncovered' });
-    }
-    case 'cover': {
-      const open = findBatch(
-        shop,
-        command.batch,
-        ({ uncovered }) => uncovered.length > 0 && uncovered.at(-1)?.to === undefined,
-      );
-      return onBatch(shop, said, open, [], { type: 'PotCovered' });
-    }
-    case 'thick':
-    case 'gel': {
-      const wet = findBatch(shop, command.batch, ({ weighing }) => weighing !== undefined);
-      const seen = command.verb === 'gel' ? 'gelled' : 'thick';
-      return onBatch(shop, said, wet, [], { type: 'MixThickened', seen });
-    }
-    case 'empty': {
-      const found = findBatch(shop, command.batch, () => true);
-      return onBatch(shop, said, found, [], { type: 'PotEmptied', ...known({ leftGrams: command.leftGrams }) });
-    }
-  }
+function thickened(shop: Shop, said: Said<CommandOf<'thick' | 'gel'>>, seen: 'thick' | 'gelled'): Decision {
+  const wet = findBatch(shop, said.command.batch, ({ weighing }) => weighing !== undefined);
+  return onBatch(shop, said, wet, [], { type: 'MixThickened', seen });
 }
 
 function onBatch(

@@ -3,6 +3,7 @@
 
 import type { ClockReading } from '../calc/clock.ts';
 import { splitMass } from '../calc/mixing.ts';
+import { isOn } from '../calc/runs.ts';
 import { pourRules } from '../can/can-rules.ts';
 import type { Command } from '../commands.ts';
 import { isFailed } from '../failed.ts';
@@ -108,7 +109,7 @@ export function batchActs({ batch, phase }: BatchStatus): readonly Candidate<Bat
       const toFilter = caught.some((each) => each.filteredAt === undefined);
       const lastCoat = coats.at(-1);
       const drains = lastCoat !== undefined && methodRows[lastCoat.method].drains;
-      const isOpen = uncovered.length > 0 && uncovered.at(-1)?.to === undefined;
+      const isOpen = isOn(uncovered);
       const turns = phase.is !== 'filtered' && sheet.blend.way === 'stir';
       const isInUse = filteredAt !== undefined || sheet.filter === undefined;
       return [

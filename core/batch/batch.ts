@@ -2,6 +2,7 @@
 
 import { asItStoodAt } from '../as-it-stands.ts';
 import type { Run } from '../calc/clock.ts';
+import { begun, ended } from '../calc/runs.ts';
 import type { Component } from '../components.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
@@ -176,16 +177,6 @@ function met(batch: Batch, { happenedAt, by, corrections }: Entry): Batch {
     corrected: batch.weighing?.corrected === true || corrections.length > 0,
   };
   return { ...batch, weighing, stirring: begun(batch.stirring, happenedAt) };
-}
-
-function begun(runs: readonly Run[], at: EpochMs): readonly Run[] {
-  const last = runs.at(-1);
-  return last !== undefined && last.to === undefined ? runs : [...runs, { from: at, to: undefined }];
-}
-
-function ended(runs: readonly Run[], at: EpochMs): readonly Run[] {
-  const last = runs.at(-1);
-  return last === undefined || last.to !== undefined ? runs : [...runs.slice(0, -1), { from: last.from, to: at }];
 }
 
 /** The batch as something that happens at `at` finds it: said late, what came after does not count. */

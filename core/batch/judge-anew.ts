@@ -3,7 +3,7 @@
 
 import type { CommandOf } from '../commands.ts';
 import { peopleFrom, roleMissing } from '../crew/who-may.ts';
-import { type Decision, type Said, unclear } from '../decision.ts';
+import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import { isFailed } from '../failed.ts';
 import type { Entry } from '../history.ts';
 import { batchStream } from '../ids.ts';
@@ -18,11 +18,8 @@ export function decideJudge(shop: Shop, { by, now, command }: Said<CommandOf<'ju
   if (wanted !== undefined) return unclear({ code: 'may-not-judge', wanted, who: peopleFrom(shop.crew, wanted) });
   const batch = findBatch(shop, command.batch, () => true);
   if (isFailed(batch)) return unclear(batch.failed);
-  const body = { type: 'JudgedAnew' as const, edition: editionOfToday };
-  return {
-    kind: 'accepted',
-    events: [{ streams: [batchStream(batch.number)], happenedAt: now, body, saidWith: { despite: [] } }],
-  };
+  const body = { type: 'JudgedAnew', edition: editionOfToday } as const;
+  return accepted({ streams: [batchStream(batch.number)], happenedAt: now, body });
 }
 
 /** By which rules an act of this batch is asked about: those of its day, or those by which the batch was judged anew. */

@@ -10,7 +10,7 @@ import { type Component, components } from '../components.ts';
 import { localDay } from '../crew/local-day.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
-import type { EventBody, NewEvent } from '../history.ts';
+import type { EventBody, NewEvent, SaidWith } from '../history.ts';
 import { batchStream, type CanNumber, canStream } from '../ids.ts';
 import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
@@ -76,13 +76,7 @@ function bodyOf(weighed: Weighed, from: readonly FromCan[]): EventBody {
 
 const fromCans = (from: readonly FromCan[]) => (from.length === 0 ? {} : { fromCans: [...from] });
 
-function pouring(
-  batch: Batch,
-  at: EpochMs,
-  body: EventBody,
-  from: readonly FromCan[],
-  saidWith: NewEvent['saidWith'],
-): NewEvent {
+function pouring(batch: Batch, at: EpochMs, body: EventBody, from: readonly FromCan[], saidWith: SaidWith): NewEvent {
   const cans = [...new Set(from.map(({ can }) => canStream(can)))];
   return { streams: [batchStream(batch.number), ...cans], happenedAt: at, body, saidWith };
 }

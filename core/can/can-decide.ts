@@ -5,9 +5,9 @@ import type { CommandOf } from '../commands.ts';
 import { personIn } from '../crew/crew.ts';
 import { localDay } from '../crew/local-day.ts';
 import { peopleFrom, roleMissing } from '../crew/who-may.ts';
-import { type Decision, type Said, unclear } from '../decision.ts';
+import { accepted, type Deciders, type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
-import type { EventBody, NewEvent } from '../history.ts';
+import type { EventBody } from '../history.ts';
 import { type CanNumber, canStream } from '../ids.ts';
 import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
@@ -16,8 +16,8 @@ import { componentDensity } from '../products/sheet-density.ts';
 import { sheetMeant } from '../products/shelf.ts';
 import { judge } from '../rules.ts';
 import { lastSaid } from '../settled.ts';
-import { liveCans, type Shop } from '../shop.ts';
-import type { EpochMs } from '../units.ts';
+import { liveCans, onlyOne, type Shop } from '../shop.ts';
+import type { canVerbs } from '../verbs/can-verbs.ts';
 import { type Can, isGasSensitive } from './can.ts';
 import { blanketTimes, doubtfulSince } from './can-clocks.ts';
 import { checkRules, openRules } from './can-rules.ts';
@@ -57,61 +57,43 @@ function weightOf({ grams, litres, component }: CommandOf<'open'>, sheet: Sheet)
 
 /** Which can is meant: the one named, or the only live one that `fits`. */
 export function findCan(shop: Shop, named: CanNumber | undefined, fits: (can: Can) => boolean): Can | Failed<Unclear> {
-  const live = liveCans(shop);
-  const numbers = live.map((can) => can.number);
-  if (named !== undefined) {
-    const can = shop.cans.get(named);
-    return can ?? failed({ code: 'no-such-can', can: named, live: numbers });
-  }
-  const fitting = live.filter(fits);
-  const only = fitting.length === 1 ? fitting[0] : live.length === 1 ? live[0] : undefined;
-  return only ?? failed({ code: 'which-can', component: undefined, live: numbers });
+  const of = liveCans(shop);
+  const live = of.map(({ number }) => number);
+  if (named === undefined) return onlyOne(of, fits) ?? failed({ code: 'which-can', component: undefined, live });
+  return shop.cans.get(named) ?? failed({ code: 'no-such-can', can: named, live });
 }
 
-type CanVerb = 'lid' | 'blanket' | 'check' | 'prestir' | 'discard';
+export const canActs: Deciders<Exclude<keyof typeof canVerbs, 'open'>> = {
+  lid: (shop, said) => onCan(shop, said, ({ lidOff }) => lidOff.at(-1)?.to !== undefined, { type: 'LidOff' }),
+  blanket: (shop, said) => onCan(shop, said, (can) => blanketTimes(can) !== undefined, { type: 'CanBlanketed' }),
+  prestir: (shop, said) => {
+    const asksForIt = ({ component, sheet }: Can) => component === 'part-a' && sheet.preStir !== undefined;
+    return onCan(shop, said, asksForIt, { type: 'CanStirred' });
+  },
+  discard: (shop, said) => onCan(shop, said, isGasSensitive, { type: 'CanDiscarded', why: said.command.why }),
+  check: (shop, said) => {
+    const can = findCan(shop, said.command.can, (each) => doubtfulSince(each, said.at) !== undefined);
+    if (isFailed(can)) return unclear(can.failed);
+    const { role } = personIn(shop.crew, said.by);
+    const missing = roleMissing(shop.crew, said.by, { say: 'check' });
+    const nobodyLeads = role === 'crew' && missing === undefined;
+    const who = missing === undefined ? [] : peopleFrom(shop.crew, missing);
+    const body = { type: 'CanChecked' as const, role, ...(nobodyLeads && { nobodyLeads }) };
+    return judge(shop, said, checkRules, [{ can, role, nobodyLeads, who }], (saidWith) => [
+      { streams: [canStream(can.number)], happenedAt: said.at, body, saidWith },
+    ]);
+  },
+};
 
-export function decideCanAct(shop: Shop, said: Said<CommandOf<CanVerb>>): Decision {
-  const { command, at } = said;
-  const found = findCan(shop, command.can, fitsFor(command.verb, at));
-  if (isFailed(found)) return unclear(found.failed);
-  const { role } = personIn(shop.crew, said.by);
-  const missing = roleMissing(shop.crew, said.by, { say: 'check' });
-  const nobodyLeads = role === 'crew' && missing === undefined;
-  const who = missing === undefined ? [] : peopleFrom(shop.crew, missing);
-  const events = (saidWith: NewEvent['saidWith']): readonly NewEvent[] => [
-    { streams: [canStream(found.number)], happenedAt: at, body: bodyOf(), saidWith },
-  ];
-  return command.verb === 'check'
-    ? judge(shop, said, checkRules, [{ can: found, role, nobodyLeads, who }], events)
-    : { kind: 'accepted', events: events({ despite: [] }) };
-
-  function bodyOf(): EventBody {
-    switch (command.verb) {
-      case 'lid':
-        return { type: 'LidOff' };
-      case 'blanket':
-        return { type: 'CanBlanketed' };
-      case 'check':
-        return { type: 'CanChecked', role, ...(nobodyLeads ? { nobodyLeads } : {}) };
-      case 'prestir':
-        return { type: 'CanStirred' };
-      case 'discard':
-        return { type: 'CanDiscarded', why: command.why };
-    }
-  }
-}
-
-function fitsFor(verb: CanVerb, at: EpochMs): (can: Can) => boolean {
-  switch (verb) {
-    case 'lid':
-      return (can) => can.lidOff.at(-1)?.to !== undefined;
-    case 'blanket':
-      return (can) => blanketTimes(can) !== undefined;
-    case 'check':
-      return (can) => doubtfulSince(can, at) !== undefined;
-    case 'prestir':
-      return (can) => can.component === 'part-a' && can.sheet.preStir !== undefined;
-    case 'discard':
-      return isGasSensitive;
-  }
+/** What is never objected to. */
+function onCan(
+  shop: Shop,
+  said: Said<CommandOf<'lid' | 'blanket' | 'prestir' | 'discard'>>,
+  fits: (can: Can) => boolean,
+  body: EventBody,
+): Decision {
+  const can = findCan(shop, said.command.can, fits);
+  return isFailed(can)
+    ? unclear(can.failed)
+    : accepted({ streams: [canStream(can.number)], happenedAt: said.at, body });
 }

@@ -1,6 +1,7 @@
 // A can as the fold of its facts: from its opening to its last gram. The lid is off in runs; the last may be open.
 
 import type { Run } from '../calc/clock.ts';
+import { begun, ended, isOn } from '../calc/runs.ts';
 import type { Component } from '../components.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
@@ -110,15 +111,11 @@ function poured(can: Can, entry: Entry, fromCans: readonly FromCan[]): Can {
 }
 
 function opened(can: Can, at: EpochMs, by: PersonName): Can {
-  const last = can.lidOff.at(-1);
-  const isOff = last !== undefined && last.to === undefined;
-  return isOff ? can : { ...can, lidOff: [...can.lidOff, { from: at, to: undefined }], lidBy: by };
+  return isOn(can.lidOff) ? can : { ...can, lidOff: begun(can.lidOff, at), lidBy: by };
 }
 
 function closed(can: Can, at: EpochMs): Can {
-  const last = can.lidOff.at(-1);
-  if (last === undefined || last.to !== undefined) return can;
-  return { ...can, lidOff: [...can.lidOff.slice(0, -1), { from: last.from, to: at }] };
+  return { ...can, lidOff: ended(can.lidOff, at) };
 }
 
 /** What is left by the record; never below nothing, whatever was said to be poured. */

@@ -7,7 +7,7 @@ import type { FromCan } from '../can/can-events.ts';
 import { type CommandOf, verbRows } from '../commands.ts';
 import type { Component } from '../components.ts';
 import { mayNotSettle, roleMissing } from '../crew/who-may.ts';
-import { type Decision, type Said, unclear } from '../decision.ts';
+import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
 import { type Entry, Fact } from '../history.ts';
 import {
@@ -82,17 +82,11 @@ export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decisio
   }
   const wanted = fact.type === 'CanChecked' ? roleMissing(shop.crew, said.by, { say: 'check' }) : undefined;
   if (wanted !== undefined) return unclear(mayNotSettle(shop.crew, wanted));
-  return {
-    kind: 'accepted',
-    events: [
-      {
-        streams: [entry.stream, ...entry.alsoUnder],
-        happenedAt: said.now,
-        body: { type: 'Amended', amends: entry.seq, to: { kind: 'corrected', fact, happenedAt }, why },
-        saidWith: { despite: [] },
-      },
-    ],
-  };
+  return accepted({
+    streams: [entry.stream, ...entry.alsoUnder],
+    happenedAt: said.now,
+    body: { type: 'Amended', amends: entry.seq, to: { kind: 'corrected', fact, happenedAt }, why },
+  });
 }
 
 /** Whether with this in its place a part would be released that is not: moving a time decides nothing. */

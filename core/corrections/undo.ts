@@ -3,7 +3,7 @@
 
 import type { CommandOf } from '../commands.ts';
 import { mayNotSettle, roleMissing } from '../crew/who-may.ts';
-import { type Decision, type Said, unclear } from '../decision.ts';
+import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import { type Correction, type Entry, type EventBody, type Fact, isAct, type NewEvent } from '../history.ts';
 import type { PersonName } from '../ids.ts';
 import { entriesIn, type Shop } from '../shop.ts';
@@ -58,7 +58,7 @@ export function decideUndo(shop: Shop, said: Said<CommandOf<'undo'>>): Decision 
     const acts = latest.amended === undefined ? own : [last];
     return unclear({ code: 'undo-asks', entry: latest.seq, acts, rests: rests.map(actOf) });
   }
-  return { kind: 'accepted', events: takingBack(latest, said) };
+  return accepted(...takingBack(latest, said));
 }
 
 /** The latest that a person said, not what followed from it by itself. */
@@ -162,6 +162,5 @@ function amendedTo(entry: Entry, to: Extract<EventBody, { type: 'Amended' }>['to
     streams: [entry.stream, ...entry.alsoUnder],
     happenedAt: said.now,
     body: { type: 'Amended', amends: entry.seq, to, why: undoWhy },
-    saidWith: { despite: [] },
   };
 }

@@ -2,7 +2,7 @@
 
 import type { Batch } from '../batch/batch.ts';
 import type { CommandOf } from '../commands.ts';
-import { type Decision, type Said, unclear } from '../decision.ts';
+import { accepted, type Decision, onCrew, type Said, unclear } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { type BatchNumber, batchStream, crewStream, type PersonName } from '../ids.ts';
 import { known } from '../known.ts';
@@ -22,17 +22,10 @@ export function decideAlarm(shop: Shop, said: Said<CommandOf<Alarm>>): Decision 
   const pot = verb === 'hot' ? hotPot(shop, named, note) : undefined;
   const isUnsaid = named !== undefined && !(note ?? '').includes(`${named}`);
   const noted = pot === undefined && isUnsaid ? [named, note].filter(Boolean).join(' ') : note;
-  const body: EventBody = {
-    type: 'AlarmRaised',
-    what: verb,
-    ...known({ note: noted, batch: pot }),
-  };
+  const body: EventBody = { type: 'AlarmRaised', what: verb, ...known({ note: noted, batch: pot }) };
   // A cry is recorded whatever does not read any more: then it stands under the crew alone.
   const under = pot === undefined || unreadUnder(shop, batchStream(pot)).length > 0 ? [] : [batchStream(pot)];
-  return {
-    kind: 'accepted',
-    events: [{ streams: [crewStream, ...under], happenedAt: said.at, body, saidWith: { despite: [] } }],
-  };
+  return accepted({ streams: [crewStream, ...under], happenedAt: said.at, body });
 }
 
 /** The pot that is named; where nothing is named the only one that anything is in. Of several none: nothing is guessed. */
@@ -53,9 +46,14 @@ export function potsInUse(shop: Shop): readonly BatchNumber[] {
     .map(({ number }) => number);
 }
 
-export function decideNearMiss(said: Said<CommandOf<'near-miss'>>): Decision {
+export function decideNearMiss(_: Shop, said: Said<CommandOf<'near-miss'>>): Decision {
   const { text, anonymous } = said.command;
-  return onCrew(said, { type: 'NearMissTold', text, anonymous }, anonymous ? nobody : undefined);
+  const event: NewEvent = {
+    streams: [crewStream],
+    happenedAt: said.at,
+    body: { type: 'NearMissTold', text, anonymous },
+  };
+  return accepted(anonymous ? { ...event, by: nobody } : event);
 }
 
 export function decideBell(shop: Shop, said: Said<CommandOf<'bell'>>): Decision {
@@ -69,9 +67,4 @@ export function decideQualification(shop: Shop, said: Said<CommandOf<Qualificati
   const known = namedIn(shop, said, [person]);
   if (known.is === 'stranger') return known.decision;
   return onCrew(said, { type: 'QualificationDated', person: known.asFiled(person), what: verb, until });
-}
-
-function onCrew(said: Said, body: EventBody, by?: PersonName): Decision {
-  const event: NewEvent = { streams: [crewStream], happenedAt: said.at, body, saidWith: { despite: [] } };
-  return { kind: 'accepted', events: [by === undefined ? event : { ...event, by }] };
 }

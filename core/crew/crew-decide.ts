@@ -1,10 +1,10 @@
-// Settings, and "heard": what rang for the speaker is answered by name.
+// Settings, solvent that was used, and "heard": what rang for the speaker is answered by name.
 
 import type { CommandOf } from '../commands.ts';
-import { type Decision, type Said, unclear } from '../decision.ts';
+import { accepted, type Decision, onCrew, type Said, unclear } from '../decision.ts';
 import { isFailed } from '../failed.ts';
 import type { NewEvent } from '../history.ts';
-import { crewStream, type PersonName } from '../ids.ts';
+import type { PersonName } from '../ids.ts';
 import { personNamed } from '../person-named.ts';
 import { maybeUsual, offeredSheets, sheetMeant } from '../products/shelf.ts';
 import type { Setting } from '../settings.ts';
@@ -28,11 +28,12 @@ export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
   }
   const stranger = setting.name === 'sprayers' ? strangerAmong(shop.crew, setting.people) : undefined;
   if (stranger !== undefined) return unclear(stranger);
-  const body = { type: 'SettingChanged' as const, setting };
-  return {
-    kind: 'accepted',
-    events: [{ streams: [crewStream], happenedAt: said.at, body, saidWith: { despite: [] } }],
-  };
+  return onCrew(said, { type: 'SettingChanged', setting });
+}
+
+export function decideUsed(_: Shop, said: Said<CommandOf<'used'>>): Decision {
+  const { material, use, amount } = said.command;
+  return onCrew(said, { type: 'SolventUsed', material, use, amount });
 }
 
 /** Whoever is listed by a slip could never spray, and nobody would see why. A crew of one has no list to hold names against. */
@@ -65,15 +66,11 @@ export function decideOk(shop: Shop, said: Said<CommandOf<'ok'>>): Decision {
   const latest = open.toSorted((a, b) => b.rangAt - a.rangAt).slice(0, 1);
   const answered = key !== undefined ? open : theirs.length > 0 ? theirs : latest;
   if (answered.length === 0) return unclear({ code: 'nothing-rang' });
-  const events = answered.map(
-    (ring): NewEvent => ({
-      streams: [ring.stream],
-      happenedAt: said.at,
-      body: { type: 'RingAnswered', key: ring.key },
-      saidWith: { despite: [] },
+  return accepted(
+    ...answered.map(({ stream, key }): NewEvent => {
+      return { streams: [stream], happenedAt: said.at, body: { type: 'RingAnswered', key } };
     }),
   );
-  return { kind: 'accepted', events };
 }
 
 /** The last ring of each key that nobody has answered. */

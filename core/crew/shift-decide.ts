@@ -1,15 +1,13 @@
 // Shifts: who comes and goes, who hands over to whom, and who takes over by name.
 
 import type { CommandOf } from '../commands.ts';
-import { type Decision, type Said, unclear } from '../decision.ts';
-import type { EventBody } from '../history.ts';
-import { crewStream } from '../ids.ts';
+import { type Decision, onCrew, type Said, unclear } from '../decision.ts';
 import { personNamed } from '../person-named.ts';
 import type { Shop } from '../shop.ts';
 import { personIn } from './crew.ts';
 import { waitingHandover } from './shifts.ts';
 
-export function decideShift(said: Said<CommandOf<'shift'>>): Decision {
+export function decideShift(_: Shop, said: Said<CommandOf<'shift'>>): Decision {
   return onCrew(said, { type: said.command.on ? 'ShiftBegun' : 'ShiftEnded' });
 }
 
@@ -28,11 +26,4 @@ export function decideTakeover(shop: Shop, said: Said<CommandOf<'takeover'>>): D
     return unclear({ code: 'nothing-to-take-over', waitsFor: waitingHandover(shop.crew.shifts)?.to });
   }
   return onCrew(said, { type: 'TakenOver' });
-}
-
-function onCrew(said: Said, body: EventBody): Decision {
-  return {
-    kind: 'accepted',
-    events: [{ streams: [crewStream], happenedAt: said.at, body, saidWith: { despite: [] } }],
-  };
 }

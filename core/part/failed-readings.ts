@@ -5,6 +5,7 @@
 import { crossCutFails } from '../calc/adhesion.ts';
 import type { Entry, Fact, NewEvent } from '../history.ts';
 import { partStream } from '../ids.ts';
+import { known } from '../known.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { batchOf, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
@@ -34,19 +35,17 @@ export function failedBy(fact: Reading, part: Part, sheet: Sheet | undefined): F
     case 'AdhesionTested': {
       const { rating, coupon } = fact;
       if (!crossCutFails(rating)) return undefined;
-      const reading = { of: 'adhesion' as const, rating, ...onCoupon(coupon) };
+      const reading = { of: 'adhesion' as const, rating, ...known({ coupon }) };
       return { reading, objection: { code: 'adhesion-failed', rating } };
     }
     case 'SolventRubbed': {
       const { doubleRubs, result, coupon } = fact;
       if (result !== 'through') return undefined;
-      const reading = { of: 'rub' as const, doubleRubs, ...onCoupon(coupon) };
+      const reading = { of: 'rub' as const, doubleRubs, ...known({ coupon }) };
       return { reading, objection: { code: 'rubbed-through', doubleRubs } };
     }
   }
 }
-
-const onCoupon = (coupon: true | undefined) => (coupon === undefined ? {} : { coupon });
 
 /** Every reading of the part that fails, as the record now stands, in the order in which they were taken. */
 export function failedReadings(shop: Shop, part: Part): readonly (Failed & { readonly entry: Entry })[] {
@@ -84,7 +83,7 @@ export function holdForReadings(part: Part, failed: readonly Failed[], at: Epoch
   const because = [...new Set(failed.map(({ objection }) => objection.code))];
   const readings = failed.map(({ reading }) => reading);
   const body = { type: 'PartHeld' as const, why: '', because, failed: readings };
-  return { streams: [partStream(part.name)], happenedAt: at, body, saidWith: { despite: [] } };
+  return { streams: [partStream(part.name)], happenedAt: at, body };
 }
 
 /** Two that say the same have the same key, in whatever order their fields were read. */

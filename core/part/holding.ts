@@ -24,5 +24,5 @@ export function holdAfter(part: PartName, happenedAt: EpochMs, saidWith: SaidWit
   const because = saidWith.despite.filter(isHolding);
   if (because.length === 0 || saidWith.permitted !== undefined) return [];
   const body = { type: 'PartHeld' as const, why: '', because };
-  return [{ streams: [partStream(part)], happenedAt, body, saidWith: { despite: [] } }];
+  return [{ streams: [partStream(part)], happenedAt, body }];
 }

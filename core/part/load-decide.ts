@@ -2,7 +2,7 @@
 // load in the oven is meant.
 
 import type { CommandOf } from '../commands.ts';
-import { type Decision, type Said, unclear } from '../decision.ts';
+import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody } from '../history.ts';
 import { type PartName, partStream } from '../ids.ts';
 import { known } from '../known.ts';
@@ -40,17 +40,8 @@ export function decideTemp(shop: Shop, said: Said<CommandOf<'temp'>>): Decision 
   const slowest = slowestToWarm(load);
   if (slowest === undefined) return unclear({ code: 'which-part', live: livePartNames(shop) });
   const others = load.filter((each) => each.name !== slowest.name).map((each) => partStream(each.name));
-  return {
-    kind: 'accepted',
-    events: [
-      {
-        streams: [partStream(slowest.name), ...others],
-        happenedAt: said.at,
-        body: { type: 'PartTemperatureRead', celsius, on: slowest.name },
-        saidWith: { despite: [] },
-      },
-    ],
-  };
+  const body = { type: 'PartTemperatureRead', celsius, on: slowest.name } as const;
+  return accepted({ streams: [partStream(slowest.name), ...others], happenedAt: said.at, body });
 }
 
 function namedOrLoad(shop: Shop, names: readonly PartName[]): readonly PartName[] | undefined {

@@ -3,9 +3,10 @@
 
 import { asItStoodAt } from '../as-it-stands.ts';
 import type { CommandOf } from '../commands.ts';
-import { type Decision, type Said, unclear } from '../decision.ts';
+import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { type PartName, partStream } from '../ids.ts';
+import { known } from '../known.ts';
 import { judge, type Rule } from '../rules.ts';
 import { airLog, batchOf, livePartNames, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
@@ -14,17 +15,14 @@ import { holdAfter } from './holding.ts';
 import { foldPart, type Part } from './part.ts';
 import { cureRules, dryRules, type PartCase, releaseRules } from './part-rules.ts';
 
-export function decidePart(said: Said<CommandOf<'part'>>): Decision {
+export function decidePart(_: Shop, said: Said<CommandOf<'part'>>): Decision {
   const { part, details, more = [] } = said.command;
-  return {
-    kind: 'accepted',
-    events: [{ part, details }, ...more].map((named) => ({
-      streams: [partStream(named.part)],
-      happenedAt: said.at,
-      body: { type: 'PartReceived', ...named.details },
-      saidWith: { despite: [] },
-    })),
-  };
+  const named = [{ part, details }, ...more];
+  return accepted(
+    ...named.map(({ part, details }): NewEvent => {
+      return { streams: [partStream(part)], happenedAt: said.at, body: { type: 'PartReceived', ...details } };
+    }),
+  );
 }
 
 export function decideDry(shop: Shop, said: Said<CommandOf<'dry'>>): Decision {
@@ -33,8 +31,8 @@ export function decideDry(shop: Shop, said: Said<CommandOf<'dry'>>): Decision {
 
 export function decideCure(shop: Shop, said: Said<CommandOf<'cure'>>): Decision {
   const { way } = said.command;
-  const set = way.kind === 'oven' && way.setCelsius !== undefined ? { setCelsius: way.setCelsius } : {};
-  const body: EventBody = { type: 'CureStarted', way: way.kind, ...set };
+  const setCelsius = way.kind === 'oven' ? way.setCelsius : undefined;
+  const body: EventBody = { type: 'CureStarted', way: way.kind, ...known({ setCelsius }) };
   return onParts(shop, said, said.command.parts, cureRules, body, () => ({ way }));
 }
 
@@ -61,7 +59,7 @@ export function decideFilm(shop: Shop, said: Said<CommandOf<'wet' | 'film'>>): D
 
 export function decideTested(shop: Shop, said: Said<CommandOf<'adhesion' | 'rub'>>): Decision {
   const { command } = said;
-  const coupon = command.coupon === undefined ? {} : { coupon: command.coupon };
+  const coupon = known({ coupon: command.coupon });
   const body: Reading =
     command.verb === 'adhesion'
       ? { type: 'AdhesionTested', rating: command.rating, ...coupon }
@@ -76,7 +74,7 @@ function onReading(shop: Shop, said: Said, name: PartName, body: Reading): Decis
   if (decision.kind !== 'accepted' || part === undefined) return decision;
   const failed = failedBy(body, shop.parts.get(name) ?? part, batchOf(shop, part)?.sheet);
   if (failed === undefined) return decision;
-  return { kind: 'accepted', events: [...decision.events, holdForReadings(part, [failed], said.now)] };
+  return accepted(...decision.events, holdForReadings(part, [failed], said.now));
 }
 
 /** The same event on each of these parts, or none at all. */

@@ -5,6 +5,7 @@ import { isFor } from '../event-readers.ts';
 import type { SurfaceGrade } from '../grades.ts';
 import type { Entry } from '../history.ts';
 import type { BatchNumber, PartName, PersonName } from '../ids.ts';
+import { known } from '../known.ts';
 import type { Method } from '../methods.ts';
 import { foldRings, type RingLog } from '../ring-log.ts';
 import type { Celsius, EpochMs, Micrometres, MilligramsPerSquareMetre, Minutes } from '../units.ts';
@@ -122,8 +123,8 @@ function evolvePart(part: Part, entry: Entry): Part {
   switch (fact.type) {
     case 'PartReceived': {
       const { type: _, ...said } = fact;
-      const details: PartDetails = { ...part.details, ...withoutUndefined(said) };
-      return { ...part, details };
+      // A later line adds to what is known and erases nothing.
+      return { ...part, details: { ...part.details, ...known(said) } };
     }
     case 'SurfacePrepared': {
       const { grade, profileMicrometres, saltsMilligramsPerSquareMetre, dustRating } = fact;
@@ -178,13 +179,6 @@ function heldBy(before: Part['verdict'], fact: PartHeld, at: EpochMs, by: Person
     why: whys.join('; '),
     because: [...new Set([...before.because, ...because])],
     failed: [...before.failed, ...failed],
-  };
-}
-
-/** Drops the keys without a value, so that a later line adds to what is known and erases nothing. */
-function withoutUndefined<T extends object>(said: T): { [K in keyof T]: Exclude<T[K], undefined> } {
-  return Object.fromEntries(Object.entries(said).filter(([, value]) => value !== undefined)) as {
-    [K in keyof T]: Exclude<T[K], undefined>;
   };
 }
 

@@ -2,7 +2,7 @@
 // asked about, as with a coat.
 
 import type { CommandOf } from '../commands.ts';
-import type { Decision, Said } from '../decision.ts';
+import { accepted, type Decision, type Said } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { type PartName, partStream } from '../ids.ts';
 import type { Shop } from '../shop.ts';
@@ -14,8 +14,8 @@ export function decidePrep(shop: Shop, said: Said<CommandOf<'prep'>>): Decision 
 }
 
 export function decidePartSurface(shop: Shop, said: Said<CommandOf<'surface'>>, part: PartName): Decision {
-  const { asNew = false } = said.command;
-  return onNew(shop, said, { parts: [part], asNew }, { type: 'SurfaceRead', celsius: said.command.celsius });
+  const { asNew = false, celsius } = said.command;
+  return onNew(shop, said, { parts: [part], asNew }, { type: 'SurfaceRead', celsius });
 }
 
 function onNew(
@@ -26,10 +26,5 @@ function onNew(
 ): Decision {
   const asked = askedAsNew(shop, parts, asNew);
   if (asked !== undefined) return asked;
-  return {
-    kind: 'accepted',
-    events: parts.map(
-      (name): NewEvent => ({ streams: [partStream(name)], happenedAt: said.at, body, saidWith: { despite: [] } }),
-    ),
-  };
+  return accepted(...parts.map((name): NewEvent => ({ streams: [partStream(name)], happenedAt: said.at, body })));
 }

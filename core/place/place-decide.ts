@@ -1,7 +1,7 @@
 // Readings of a place. A reading is a fact: it is recorded, whatever it says.
 
 import type { CommandOf } from '../commands.ts';
-import type { Decision, Said } from '../decision.ts';
+import { accepted, type Decision, type Said } from '../decision.ts';
 import type { EventBody } from '../history.ts';
 import { defaultPlace, placeStream } from '../ids.ts';
 import { standing } from '../settled.ts';
@@ -11,8 +11,7 @@ import { unreadSince } from './place.ts';
 export function decideReading(shop: Shop, said: Said<CommandOf<'air' | 'surface' | 'night'>>): Decision {
   const { command, at } = said;
   const place = command.place ?? defaultPlace;
-  const streams = [placeStream(place)] as const;
-  return { kind: 'accepted', events: [{ streams, happenedAt: at, body: bodyOf(), saidWith: { despite: [] } }] };
+  return accepted({ streams: [placeStream(place)], happenedAt: at, body: bodyOf() });
 
   function bodyOf(): EventBody {
     switch (command.verb) {

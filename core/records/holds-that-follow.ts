@@ -44,9 +44,9 @@ export function holdsThatFollow(before: Shop, after: Shop, at: EpochMs): readonl
   }
   return [...because].map(([part, codes]) => {
     const readings = (failed.get(part) ?? []).map(({ reading }) => reading);
-    const told = readings.length === 0 ? {} : { failed: readings };
-    const body = { type: 'PartHeld' as const, why: '', because: [...new Set(codes)], ...told };
-    return { streams: [partStream(part)], happenedAt: at, body, saidWith: { despite: [] } };
+    const because = [...new Set(codes)];
+    const body = { type: 'PartHeld' as const, why: '', because, ...(readings.length > 0 && { failed: readings }) };
+    return { streams: [partStream(part)], happenedAt: at, body };
   });
 }
 

@@ -3,7 +3,7 @@
 
 import type { CommandOf } from '../commands.ts';
 import { ringsOpen } from '../crew/crew-decide.ts';
-import { type Decision, type Said, unclear } from '../decision.ts';
+import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import type { Shop } from '../shop.ts';
 import { minutesAfter } from '../units.ts';
 
@@ -25,8 +25,5 @@ export function decideSnooze(shop: Shop, said: Said<CommandOf<'snooze'>>): Decis
   if (last === undefined) return unclear({ code: 'nothing-rang' });
   if (!isMovable(last.key)) return unclear({ code: 'not-snoozed', key: last.key, rangAt: last.rangAt });
   const body = { type: 'RingSnoozed' as const, key: last.key, until: minutesAfter(said.at, minutes) };
-  return {
-    kind: 'accepted',
-    events: [{ streams: [last.stream], happenedAt: said.at, body, saidWith: { despite: [] } }],
-  };
+  return accepted({ streams: [last.stream], happenedAt: said.at, body });
 }

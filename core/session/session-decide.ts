@@ -1,7 +1,7 @@
 // What follows from a command about a spray session: its events, or why not.
 
 import type { CommandOf } from '../commands.ts';
-import { type Decision, type Said, unclear } from '../decision.ts';
+import { accepted, type Deciders, type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import {
@@ -17,7 +17,7 @@ import type { Unclear } from '../objections.ts';
 import { sheetMeant } from '../products/shelf.ts';
 import { judge, type Rule } from '../rules.ts';
 import { lastSaid } from '../settled.ts';
-import { liveBatches, openSessions, type Shop } from '../shop.ts';
+import { liveBatches, onlyOne, openSessions, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
 import { namedIn } from './people-named.ts';
 import { exposedIn, isRunning, type Session, sessionAsOf } from './session.ts';
@@ -30,15 +30,10 @@ export function findSession(
   named: SessionNumber | undefined,
   fits: (session: Session) => boolean = () => true,
 ): Session | Failed<Unclear> {
-  const open = openSessions(shop);
-  const numbers = open.map((session) => session.number);
-  if (named !== undefined) {
-    const session = shop.sessions.get(named);
-    return session ?? failed({ code: 'no-such-session', session: named, live: numbers });
-  }
-  const fitting = open.filter(fits);
-  const only = fitting.length === 1 ? fitting[0] : open.length === 1 ? open[0] : undefined;
-  return only ?? failed({ code: 'which-session', live: numbers });
+  const of = openSessions(shop);
+  const live = of.map(({ number }) => number);
+  if (named === undefined) return onlyOne(of, fits) ?? failed({ code: 'which-session', live });
+  return shop.sessions.get(named) ?? failed({ code: 'no-such-session', session: named, live });
 }
 
 export function decideBrief(shop: Shop, said: Said<CommandOf<'brief'>>): Decision {
@@ -71,8 +66,7 @@ export function decideBrief(shop: Shop, said: Said<CommandOf<'brief'>>): Decisio
     insideVessel: command.insideVessel === true,
     ...known({ batch, attendant, gramsPerHour: command.gramsPerHour, startsAt: command.startsAt }),
   };
-  const streams = [sessionStream(session), crewStream] as const;
-  return { kind: 'accepted', events: [{ streams, happenedAt: at, body, saidWith: { despite: [] } }] };
+  return accepted({ streams: [sessionStream(session), crewStream], happenedAt: at, body });
 }
 
 /** The one named, or the only live one; none yet where the mix is still to come. */
@@ -93,68 +87,62 @@ function placeOf(shop: Shop, named: string | undefined): string {
   return named ?? (booths.length === 1 ? booths[0] : undefined) ?? defaultPlace;
 }
 
-type PlainVerb = 'near' | 'ack' | 'fan' | 'supplied' | 'spray-off' | 'flush' | 'rags';
-
 /** What is told of a session and never objected to. */
-export function decideSessionAct(shop: Shop, said: Said<CommandOf<PlainVerb>>): Decision {
-  const { command } = said;
-  const session = findSession(shop, command.session, fitsFor(command.verb));
-  if (isFailed(session)) return unclear(session.failed);
-  const accepted = (bodies: readonly EventBody[]): Decision => ({
-    kind: 'accepted',
-    events: bodies.map((body) => eventOf(session, said, body)),
-  });
-  switch (command.verb) {
-    case 'near': {
-      const named = namedIn(shop, said, command.people, namesOn(session));
-      if (named.is === 'stranger') return named.decision;
-      const people = [...new Set(command.people.map(named.asFiled))];
-      return accepted([{ type: 'PeoplePlaced', people, goes: command.goes }]);
-    }
-    case 'ack':
-      return decideAck(shop, { ...said, command }, session);
-    case 'fan': {
-      const { running, faceMetresPerSecond } = command;
-      const face = known({ faceMetresPerSecond });
-      return accepted([{ type: 'ExtractionSaid', running, ...face }]);
-    }
-    case 'supplied':
-      return accepted([{ type: 'SuppliedAirSaid', supplied: command.supplied }]);
-    case 'spray-off':
-      return accepted([{ type: 'SprayStopped' }]);
-    case 'flush': {
-      const { gear, solvent, litres } = command;
-      const what = known({ solvent, litres });
-      // A gun that is flushed has stopped, whether or not somebody said so.
-      const stopped: readonly EventBody[] = isRunning(session) ? [{ type: 'SprayStopped' }] : [];
-      return accepted([...stopped, { type: 'GearFlushed', gear, ...what }]);
-    }
-    case 'rags':
-      return accepted([{ type: 'WasteCanned' }]);
-    default: {
-      const never: never = command;
-      return never;
-    }
-  }
-}
+export const sessionActs: Deciders<'near' | 'ack' | 'fan' | 'supplied' | 'spray-off' | 'flush' | 'rags'> = {
+  near: (shop, said) => {
+    const session = findSession(shop, said.command.session);
+    if (isFailed(session)) return unclear(session.failed);
+    const { people, goes } = said.command;
+    const named = namedIn(shop, said, people, namesOn(session));
+    if (named.is === 'stranger') return named.decision;
+    const placed: EventBody = { type: 'PeoplePlaced', people: [...new Set(people.map(named.asFiled))], goes };
+    return accepted(eventOf(session, said, placed));
+  },
+  ack: decideAck,
+  fan: (shop, said) => {
+    const { running, faceMetresPerSecond } = said.command;
+    return onSession(shop, said, () => [{ type: 'ExtractionSaid', running, ...known({ faceMetresPerSecond }) }]);
+  },
+  supplied: (shop, said) => {
+    return onSession(shop, said, () => [{ type: 'SuppliedAirSaid', supplied: said.command.supplied }]);
+  },
+  'spray-off': (shop, said) => onSession(shop, said, () => [{ type: 'SprayStopped' }], isRunning),
+  flush: (shop, said) => {
+    const { gear, solvent, litres } = said.command;
+    const flushed: EventBody = { type: 'GearFlushed', gear, ...known({ solvent, litres }) };
+    // A gun that is flushed has stopped, whether or not somebody said so.
+    return onSession(shop, said, (session) => (isRunning(session) ? [{ type: 'SprayStopped' }, flushed] : [flushed]));
+  },
+  rags: (shop, said) => onSession(shop, said, () => [{ type: 'WasteCanned' }]),
+};
 
-function fitsFor(verb: PlainVerb): (session: Session) => boolean {
-  return verb === 'spray-off' ? isRunning : () => true;
+function onSession(
+  shop: Shop,
+  said: Said<CommandOf<'fan' | 'supplied' | 'spray-off' | 'flush' | 'rags'>>,
+  bodies: (session: Session) => readonly EventBody[],
+  fits?: (session: Session) => boolean,
+): Decision {
+  const session = findSession(shop, said.command.session, fits);
+  if (isFailed(session)) return unclear(session.failed);
+  return accepted(...bodies(session).map((body) => eventOf(session, said, body)));
 }
 
 /** Each name by itself: the speaker's own, or others' before the speaker. */
-function decideAck(shop: Shop, said: Said<CommandOf<'ack'>>, session: Session): Decision {
+function decideAck(shop: Shop, said: Said<CommandOf<'ack'>>): Decision {
+  const session = findSession(shop, said.command.session);
+  if (isFailed(session)) return unclear(session.failed);
   const { people } = said.command;
   const named = namedIn(shop, said, people ?? [], namesOn(session));
   if (named.is === 'stranger') return named.decision;
   const names: readonly PersonName[] = people === undefined ? [said.by] : [...new Set(people.map(named.asFiled))];
   const stranger = names.find((name) => !exposedIn(session).includes(name) && name !== session.attendant);
   if (stranger !== undefined) return unclear({ code: 'not-exposed', session: session.number, person: stranger });
-  const events = names.map((person): NewEvent => {
-    const witness = person === said.by ? {} : { witness: said.by };
-    return eventOf(session, said, { type: 'BriefAcknowledged', person, ...witness });
-  });
-  return { kind: 'accepted', events };
+  return accepted(
+    ...names.map((person) => {
+      const witness = person === said.by ? undefined : said.by;
+      return eventOf(session, said, { type: 'BriefAcknowledged', person, ...known({ witness }) });
+    }),
+  );
 }
 
 /** Everybody whom its brief names, wherever they are. */
@@ -191,7 +179,7 @@ function ruled<Case>(
 }
 
 function eventOf(session: Session, said: Said, body: EventBody): NewEvent {
-  return { streams: [sessionStream(session.number)], happenedAt: said.at, body, saidWith: { despite: [] } };
+  return { streams: [sessionStream(session.number)], happenedAt: said.at, body };
 }
 
 /** The session as a rule looks at it. */

@@ -3,6 +3,7 @@
 
 import { asItStoodAt } from '../as-it-stands.ts';
 import type { Run } from '../calc/clock.ts';
+import { begun, ended, isOn } from '../calc/runs.ts';
 import type { SolventId } from '../calc/solvents.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
@@ -120,9 +121,7 @@ function evolveSession(session: Session, entry: Entry): Session {
         acknowledged: [...session.acknowledged, { person: fact.person, at, witness: fact.witness }],
       };
     case 'SprayStarted':
-      return isRunning(session)
-        ? session
-        : { ...session, spraying: [...session.spraying, { from: at, to: undefined }] };
+      return { ...session, spraying: begun(session.spraying, at) };
     case 'SprayStopped':
       return { ...session, spraying: ended(session.spraying, at) };
     case 'CoatApplied':
@@ -161,14 +160,8 @@ function placed(session: Session, person: PersonName, goes: Whereabouts): Sessio
   };
 }
 
-function ended(runs: readonly Run[], at: EpochMs): readonly Run[] {
-  const last = runs.at(-1);
-  return last === undefined || last.to !== undefined ? runs : [...runs.slice(0, -1), { from: last.from, to: at }];
-}
-
 export function isRunning({ spraying }: Pick<Session, 'spraying'>): boolean {
-  const last = spraying.at(-1);
-  return last !== undefined && last.to === undefined;
+  return isOn(spraying);
 }
 
 /** Everybody who breathes there: sprayers and who stays. */
