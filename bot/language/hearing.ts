@@ -30,6 +30,7 @@ export interface Hearing {
   readonly settings: ReadonlyMap<string, SettingName>;
   readonly languages: ReadonlyMap<string, string>;
   readonly noSlips: ReadonlySet<string>;
+  readonly leaves: ReadonlySet<string>;
   /** `batch12`: a word that ran into its number. */
   readonly gluedNumber: RegExp;
   /** `pot 1`, with the number. */
@@ -76,7 +77,8 @@ export function hearingOf(tongues: readonly Typed[], every = tongues, codes: rea
       ...every.flatMap(({ languages }) => byPhrase(languages)),
       ...codes.map((code) => [code.toLowerCase(), code] as const),
     ]),
-    noSlips: new Set(all(({ noSlips }) => noSlips)),
+    noSlips: new Set(all(({ noSlips, leaves }) => `${noSlips} ${leaves}`)),
+    leaves: new Set(all(({ leaves }) => leaves)),
     gluedNumber: new RegExp(
       `^(${either(all(({ runsInto }) => runsInto))})\\.?(\\d.*)$|^(at)(\\d{1,2}[:.h]\\d{2}.*|\\d{4}|\\d{1,2}[ap]m)$`,
       'iu',

@@ -11,7 +11,7 @@ import { unitsOfSetting } from './setting-units.ts';
 import { slots } from './slots.ts';
 import { inTypedLanguage } from './suggest-in-typed-language.ts';
 import { nearest, nearestVerbs, thoseThatRead } from './suggestions.ts';
-import { notNames } from './trade-words.ts';
+import { notNames } from './tongues/english/line-words.ts';
 import type { Token } from './typed/token.ts';
 import { tokenize } from './typed/tokens.ts';
 import type { VerbNamed } from './verbs-of-tongues.ts';

@@ -6,7 +6,8 @@ import { liquids } from './cry-words.ts';
 import { everyTongue } from './every-tongue.ts';
 import { meansAnother } from './hearing.ts';
 import { readTimeOfDay } from './times/time-typed.ts';
-import { batchMarks, fillers, isMetalWord, methodsByWord, notNames } from './trade-words.ts';
+import { batchMarks, fillers, notNames } from './tongues/english/line-words.ts';
+import { isMetalWord, methodsByWord } from './trade-words.ts';
 import { tokenize } from './typed/tokens.ts';
 import { verbNamed } from './verbs-typed.ts';
 

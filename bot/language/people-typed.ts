@@ -3,25 +3,17 @@
 import type { PersonName } from '../../core/ids.ts';
 import { everyTongue } from './every-tongue.ts';
 import { meansAnother } from './hearing.ts';
-import { fillers, isPlaceRoot, notNames } from './trade-words.ts';
+import { fillers, insides, notNames, placings } from './tongues/english/line-words.ts';
+import { isPlaceRoot } from './trade-words.ts';
 import type { Token } from './typed/token.ts';
 
-/** What may stand between names and says what they do. */
-export const placings: ReadonlyMap<string, 'sprayers' | 'stays' | 'out' | 'attendant'> = new Map([
-  ...['spray', 'sprays', 'spraying', 'sprayer', 'sprayers'].map((word) => [word, 'sprayers'] as const),
-  ...['stays', 'stay', 'staying', 'near', 'exposed'].map((word) => [word, 'stays'] as const),
-  ...['out', 'moved', 'left'].map((word) => [word, 'out'] as const),
-  ...['outside', 'attendant', 'watch'].map((word) => [word, 'attendant'] as const),
-]);
-
-export const vesselWords: ReadonlySet<string> = new Set(['vessel', 'tank', 'inside']);
 const nameShape = /^\p{L}[\p{L}\p{N}._-]*$/u;
 
 function isPlainName(word: string): boolean {
   return (
     nameShape.test(word) &&
     !placings.has(word) &&
-    !vesselWords.has(word) &&
+    !insides.has(word) &&
     !isPlaceRoot(word) &&
     !fillers.has(word) &&
     !notNames.has(word) &&

@@ -1,6 +1,7 @@
 // From the first word or two of a line to its row in the vocabulary.
 
 import { type Hearing, meaningOf } from './hearing.ts';
+import { smallInVerb } from './tongues/english/line-words.ts';
 import type { Token, Word } from './typed/token.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 import type { VerbNamed } from './verbs-of-tongues.ts';
@@ -43,8 +44,7 @@ export interface VerbAt extends VerbNamed {
   readonly to: number;
 }
 
-/** What may stand inside a verb of two words: `parar la pistola`, `agitador en marcha`, `close the session`. */
-const smallWords: ReadonlySet<string> = new Set(['the', 'of', 'in', 'to', 'a']);
+/** What may stand inside a verb of two words: `parar la pistola`, `agitador en marcha`. */
 const mostSmallWords = 2;
 
 /** The verb that begins at token `from`, of two words before one. */
@@ -56,7 +56,7 @@ export function verbAt(tokens: readonly Token[], from: number, hearing: Hearing)
     if (other?.kind !== 'word') break;
     const pair = verbOfTwoWords(first, other, hearing);
     if (pair !== undefined) return { ...pair, to: next + 1 };
-    if (!smallWords.has(other.word)) break;
+    if (!smallInVerb.has(other.word)) break;
   }
   const verb = verbOfWord(first, hearing);
   return verb === undefined ? undefined : { ...verb, to: from + 1 };

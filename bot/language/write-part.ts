@@ -4,7 +4,7 @@ import type { CommandOf } from '../../core/commands.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
 import { everyTongue } from './every-tongue.ts';
 import { meansAnother } from './hearing.ts';
-import { fillers, notNames } from './trade-words.ts';
+import { fillers, notNames } from './tongues/english/line-words.ts';
 import { written } from './write-quantities.ts';
 
 export function writePart({ part, details, more = [] }: CommandOf<'part'>): readonly string[] {

@@ -3,6 +3,7 @@
 import { DateTime } from 'luxon';
 import { z } from 'zod';
 import { type EpochMs, epochMs } from '../../core/units.ts';
+import { everyTongue } from '../language/every-tongue.ts';
 
 export type TerminalLine =
   | { readonly kind: 'silence' }
@@ -61,7 +62,15 @@ function meant(text: string, as: string, id: string | undefined, context: Termin
   const until = waitUntil(text.trim(), context);
   if (until !== undefined) return { kind: 'wait', as, until };
   if (/^wait[.!]*$/iu.test(text.trim())) return { kind: 'wait-bare', as, id };
-  if (/^(?:exit|quit|bye|salir)[.!]*$/iu.test(text.trim())) return { kind: 'leave', as, id };
+  if (
+    everyTongue.leaves.has(
+      text
+        .trim()
+        .toLowerCase()
+        .replace(/[.!]+$/, ''),
+    )
+  )
+    return { kind: 'leave', as, id };
   return { kind: 'say', as, text, id };
 }
 

@@ -22,7 +22,6 @@ import {
 export type LimitSource = 'osha-1910.94' | 'nfpa-497' | 'iec-60079-20-1' | 'niosh-card';
 
 export interface Solvent {
-  readonly name: string;
   /** Vapour of a litre of liquid at 70 degF, Table G-11 (printed in cubic feet per US gallon). */
   readonly tabledVapour?: CubicMetresPerLitre;
   /** Per cent by volume of air, lower end. */
@@ -38,7 +37,7 @@ export interface Solvent {
 type Limits = { readonly [source in LimitSource]?: number };
 type More = { readonly molar?: number; readonly density?: number; readonly flash?: Celsius; readonly boils?: Celsius };
 
-function solvent(name: string, cubicFeetPerGallon: number | undefined, limits: Limits, more: More = {}): Solvent {
+function solvent(cubicFeetPerGallon: number | undefined, limits: Limits, more: More = {}): Solvent {
   const published = [
     limit('osha-1910.94', limits),
     limit('nfpa-497', limits),
@@ -46,7 +45,6 @@ function solvent(name: string, cubicFeetPerGallon: number | undefined, limits: L
     limit('niosh-card', limits),
   ].filter((found) => found !== undefined);
   return {
-    name,
     lowerExplosiveLimits: published,
     ...(cubicFeetPerGallon !== undefined && {
       tabledVapour: cubicMetresPerLitreFromCubicFeetPerUsGallon(cubicFeetPerGallon),
@@ -70,97 +68,80 @@ const c = celsius;
 // for acetone a national laboratory's solvent summary; of a range the lower end.
 export const solvents = {
   acetone: solvent(
-    'acetone',
     44.0,
     { 'osha-1910.94': 2.6, 'nfpa-497': 2.5, 'iec-60079-20-1': 2.5 },
     { molar: 58.08, density: 0.7922, flash: c(-20), boils: f(133) },
   ),
   'isopropyl-alcohol': solvent(
-    'isopropyl alcohol',
     44.0,
     { 'osha-1910.94': 2.0, 'nfpa-497': 2.0, 'iec-60079-20-1': 2.0, 'niosh-card': 2.0 },
     { molar: 60.096, density: 0.7867, flash: f(53), boils: f(181) },
   ),
   ethanol: solvent(
-    'ethanol',
     55.2,
     { 'osha-1910.94': 4.3, 'nfpa-497': 3.3, 'iec-60079-20-1': 3.1, 'niosh-card': 3.3 },
     { molar: 46.069, density: 0.7903, flash: c(12), boils: f(173) },
   ),
   toluene: solvent(
-    'toluene',
     30.4,
     { 'osha-1910.94': 1.4, 'nfpa-497': 1.1, 'iec-60079-20-1': 1.0, 'niosh-card': 1.1 },
     { molar: 92.141, density: 0.8685, flash: c(4), boils: f(232) },
   ),
   // Mixed isomers: the table's volume is for o-xylene; density of o-xylene, the heaviest; flash point of the lowest.
   xylene: solvent(
-    'xylene',
     26.4,
     { 'osha-1910.94': 1.0, 'nfpa-497': 0.9, 'iec-60079-20-1': 0.9, 'niosh-card': 0.9 },
     { molar: 106.168, density: 0.8799, flash: c(25), boils: c(138.35) },
   ),
   'butyl-acetate': solvent(
-    'n-butyl acetate',
     24.8,
     { 'osha-1910.94': 1.7, 'nfpa-497': 1.7, 'iec-60079-20-1': 1.2, 'niosh-card': 1.7 },
     { molar: 116.16, density: 0.8809, flash: c(22), boils: c(126.15) },
   ),
   'methyl-ethyl-ketone': solvent(
-    'methyl ethyl ketone',
     36.0,
     { 'osha-1910.94': 1.8, 'nfpa-497': 1.4, 'iec-60079-20-1': 1.5 },
     { molar: 72.107, density: 0.8049, flash: c(-10), boils: c(80) },
   ),
   'methyl-isobutyl-ketone': solvent(
-    'methyl isobutyl ketone',
     undefined,
     { 'iec-60079-20-1': 1.2 },
     { molar: 100.161, density: 0.8007, flash: c(16) },
   ),
   'ethyl-acetate': solvent(
-    'ethyl acetate',
     32.8,
     { 'osha-1910.94': 2.5, 'nfpa-497': 2.0, 'iec-60079-20-1': 2.0 },
     { molar: 88.106, density: 0.8995, flash: c(-4) },
   ),
   butanol: solvent(
-    'n-butanol',
     35.2,
     { 'osha-1910.94': 1.4, 'nfpa-497': 1.4, 'iec-60079-20-1': 1.4 },
     { molar: 74.123, flash: c(35) },
   ),
   // Table G-11 gives its limit at 212 degF, where it is lower than in a cool room; NFPA's 1.1 agrees.
   cyclohexanone: solvent(
-    'cyclohexanone',
     31.2,
     { 'osha-1910.94': 1.1, 'nfpa-497': 1.1, 'iec-60079-20-1': 1.3 },
     { molar: 98.145, flash: c(43) },
   ),
   butoxyethanol: solvent(
-    '2-butoxyethanol',
     24.8,
     { 'osha-1910.94': 1.1, 'nfpa-497': 1.1, 'iec-60079-20-1': 1.1 },
     { molar: 118.176, flash: c(61) },
   ),
   // No lower limit was read in a published table: what needs one is refused, not guessed. Flash and boiling point and
   // density from a public collection of data sheets.
-  'methoxypropyl-acetate': solvent(
-    'methoxypropyl acetate (PGMEA)',
-    undefined,
-    {},
-    { molar: 132.159, density: 0.968, flash: c(42), boils: c(145.8) },
-  ),
-  propanol: solvent('1-propanol', 44.8, { 'osha-1910.94': 2.1 }),
-  methanol: solvent('methanol', 80.8, { 'osha-1910.94': 7.3 }),
-  'methyl-acetate': solvent('methyl acetate', 40.0, { 'osha-1910.94': 3.1 }),
-  'methyl-propyl-ketone': solvent('methyl n-propyl ketone', 30.4, { 'osha-1910.94': 1.5 }),
-  'varnish-naphtha': solvent('naphtha, VM&P', 22.4, { 'osha-1910.94': 0.9 }),
-  'mineral-spirits': solvent('naphtha, 100 flash (Stoddard solvent)', 23.2, { 'osha-1910.94': 1.0 }),
-  'propyl-acetate': solvent('n-propyl acetate', 27.2, { 'osha-1910.94': 2.8 }),
-  'isopropyl-acetate': solvent('isopropyl acetate', 28.0, { 'osha-1910.94': 1.1 }),
-  'isoamyl-acetate': solvent('isoamyl acetate', 21.6, { 'osha-1910.94': 1.0 }),
-  turpentine: solvent('turpentine', 20.8, { 'osha-1910.94': 0.8 }),
+  'methoxypropyl-acetate': solvent(undefined, {}, { molar: 132.159, density: 0.968, flash: c(42), boils: c(145.8) }),
+  propanol: solvent(44.8, { 'osha-1910.94': 2.1 }),
+  methanol: solvent(80.8, { 'osha-1910.94': 7.3 }),
+  'methyl-acetate': solvent(40.0, { 'osha-1910.94': 3.1 }),
+  'methyl-propyl-ketone': solvent(30.4, { 'osha-1910.94': 1.5 }),
+  'varnish-naphtha': solvent(22.4, { 'osha-1910.94': 0.9 }),
+  'mineral-spirits': solvent(23.2, { 'osha-1910.94': 1.0 }),
+  'propyl-acetate': solvent(27.2, { 'osha-1910.94': 2.8 }),
+  'isopropyl-acetate': solvent(28.0, { 'osha-1910.94': 1.1 }),
+  'isoamyl-acetate': solvent(21.6, { 'osha-1910.94': 1.0 }),
+  turpentine: solvent(20.8, { 'osha-1910.94': 0.8 }),
 } as const satisfies Record<string, Solvent>;
 
 export type SolventId = keyof typeof solvents;

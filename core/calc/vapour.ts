@@ -39,7 +39,7 @@ export interface LowestLimit {
 export function lowestLel(solvent: Solvent): Result<LowestLimit> {
   const { lowerExplosiveLimits: published } = solvent;
   const [first, ...others] = published;
-  if (first === undefined) return { failed: 'no-figure', what: `lower-explosive-limit:${solvent.name}` };
+  if (first === undefined) return { failed: 'no-figure', what: 'lower-explosive-limit' };
   const lowest = others.reduce((least, next) => (next.percent < least.percent ? next : least), first);
   return { ...lowest, oldTableOnly: published.every((limit) => limit.source === 'osha-1910.94') };
 }
@@ -54,7 +54,7 @@ export function vapourFromDensity(density: KilogramsPerLitre, molar: GramsPerMol
 export function vapourPerLitre(solvent: Solvent): Result<CubicMetresPerLitre> {
   const { tabledVapour, density, molarMass } = solvent;
   const computed = density === undefined || molarMass === undefined ? undefined : vapourFromDensity(density, molarMass);
-  if (computed === undefined) return tabledVapour ?? { failed: 'no-figure', what: `vapour-volume:${solvent.name}` };
+  if (computed === undefined) return tabledVapour ?? { failed: 'no-figure', what: 'vapour-volume' };
   if (isFailed(computed)) return computed;
   return cubicMetresPerLitre(Math.max(computed, tabledVapour ?? 0));
 }

@@ -116,7 +116,7 @@ export function solventEntry({ material, use, amount }: SolventUsed, at: EpochMs
   return {
     at,
     kind: use === 'thinning' ? 'thinner' : 'cleaner',
-    name: known?.name ?? material,
+    name: id ?? material,
     grams: mass,
     litres: volume,
     vocGrams: counts ? mass : grams(0),

@@ -30,9 +30,9 @@ const category = (
 ): PublishedCase => make(`${liquid}: category ${published}`, rule, () => flammableCategory(flash, boils), published);
 
 const bySheet = (id: SolventId, published: FlammableCategory): PublishedCase => {
-  const { name, flashPointCelsius, boilingPointCelsius }: Solvent = solvents[id];
-  if (flashPointCelsius === undefined || boilingPointCelsius === undefined) throw new Error(`no points for ${name}`);
-  return category(derived, `${name} by our table`, flashPointCelsius, boilingPointCelsius, published);
+  const { flashPointCelsius, boilingPointCelsius }: Solvent = solvents[id];
+  if (flashPointCelsius === undefined || boilingPointCelsius === undefined) throw new Error(`no points for ${id}`);
+  return category(derived, `${id} by our table`, flashPointCelsius, boilingPointCelsius, published);
 };
 
 checkPublished('flammable categories', { seen: 0, run: 0, derived: 24, 'from-memory': 0 }, [

@@ -30,7 +30,7 @@ const fire = '29 CFR 1910.107';
 
 const oshaLel = (solvent: Solvent): Percent => {
   const found = solvent.lowerExplosiveLimits.find((limit) => limit.source === 'osha-1910.94');
-  if (found === undefined) throw new Error(`no Table G-11 limit for ${solvent.name}`);
+  if (found === undefined) throw new Error('no Table G-11 limit');
   return found.percent;
 };
 /** The regulation's own sum: 4 (100 - LEL) / LEL of the vapour. */

@@ -7,11 +7,11 @@ import type { AmendableVerb, AmendTarget } from '../../../core/verbs/correction-
 import type { Kind } from '../../../core/verbs/slot.ts';
 import { partNamed, placeNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
-import { batchMarks, fillers, methodsByWord } from '../trade-words.ts';
+import { batchMarks, canMarks, fillers } from '../tongues/english/line-words.ts';
+import { methodsByWord } from '../trade-words.ts';
 import type { Token, Word } from '../typed/token.ts';
 import { verbOfWord } from '../verbs-typed.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
-import { canMarks } from './cans-named.ts';
 import { batchFrom } from './sort-pieces.ts';
 
 export interface Amendable {

@@ -2,10 +2,9 @@
 
 import type { CanNumber } from '../../../core/ids.ts';
 import type { Fault } from '../reading.ts';
+import { canMarks } from '../tongues/english/line-words.ts';
 import type { Token } from '../typed/token.ts';
 import { batchFrom } from './sort-pieces.ts';
-
-export const canMarks: ReadonlySet<string> = new Set(['can', 'cans', 'tin', 'tins']);
 
 export interface CansApart {
   readonly cans: readonly CanNumber[];

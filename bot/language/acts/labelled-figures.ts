@@ -6,7 +6,7 @@ import { isFailed } from '../../../core/failed.ts';
 import type { NamedSlot, Options } from '../../../core/verbs/slot.ts';
 import type { Fault } from '../reading.ts';
 import { isOutside } from '../slots.ts';
-import { fillers } from '../trade-words.ts';
+import { fillers } from '../tongues/english/line-words.ts';
 import type { Token } from '../typed/token.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { baseValue, doubtful, figureOf, impossibleUnit, limitsFor } from './sort-pieces.ts';

@@ -10,7 +10,7 @@ import type { Fault } from '../reading.ts';
 import { mannerOf } from '../time-and-permission.ts';
 import { lastDayOf } from '../times/expiry-typed.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
-import { batchMarks, fillers } from '../trade-words.ts';
+import { batchMarks, fillers, nearMissWords, testWords } from '../tongues/english/line-words.ts';
 import { type ActLine, type ActRead, leftOver, type ReaderToTheEnd } from './act-line.ts';
 import { freeTextFrom } from './free-text.ts';
 import { batchFrom } from './sort-pieces.ts';
@@ -52,8 +52,6 @@ function readAlarm(verb: Alarm, act: ActLine): ActRead {
   };
 }
 
-const nearMissWords: ReadonlySet<string> = new Set(['near', 'miss', 'nearmiss', 'near-miss']);
-
 /** `anonymous near miss ...`, `near miss anonymous ...`. */
 export function readNearMiss(act: ActLine): ActRead | Fault {
   const said = act.verb.anonymous;
@@ -89,8 +87,7 @@ export function qualificationReader(verb: Qualification): ReaderToTheEnd {
         i = day.to - 1;
         continue;
       }
-      if (token.kind === 'word' && (fillers.has(token.word) || token.word === 'until' || token.word === 'test'))
-        continue;
+      if (token.kind === 'word' && (fillers.has(token.word) || testWords.has(token.word))) continue;
       const name = personTyped(token);
       if (name === undefined || person !== undefined) return leftOver(token);
       person = name;

@@ -5,14 +5,15 @@ import type { CommandOf } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
 import type { EpochMs, Grams } from '../../../core/units.ts';
 import { placeNamed } from '../names-typed.ts';
-import { personTyped, placings, vesselWords } from '../people-typed.ts';
+import { personTyped } from '../people-typed.ts';
 import type { Fault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
 import { mannerOf } from '../time-and-permission.ts';
 import { instantTyped } from '../times/instant-typed.ts';
 import { readDateAndTime, readTimeOfDay } from '../times/time-typed.ts';
 import { dayOf, isoLocal } from '../times/wall-clock.ts';
-import { batchMarks, fillers, isPlaceRoot } from '../trade-words.ts';
+import { batchMarks, fillers, insides, placings } from '../tongues/english/line-words.ts';
+import { isPlaceRoot } from '../trade-words.ts';
 import type { Token } from '../typed/token.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
 import { batchFrom } from './sort-pieces.ts';
@@ -90,7 +91,7 @@ function take(filled: Filling, tokens: readonly Token[], index: number): number 
     filled.placing = placing;
     return index + 1;
   }
-  if (vesselWords.has(word)) {
+  if (insides.has(word)) {
     filled.insideVessel = true;
     return index + 1;
   }
@@ -136,7 +137,7 @@ function takeRate(filled: Filling, tokens: readonly Token[], index: number): num
 
 /** `in a tank` is no place. */
 function placeIn(token: Token | undefined): string | undefined {
-  return token?.kind === 'word' && !vesselWords.has(token.word) ? placeNamed(token.word) : undefined;
+  return token?.kind === 'word' && !insides.has(token.word) ? placeNamed(token.word) : undefined;
 }
 
 function takePlace(filled: Filling, token: Token, index: number): number | Fault {

@@ -4,6 +4,7 @@ import type { CommandOf } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
 import type { Fault } from '../reading.ts';
 import { isRingKey } from '../ring-key.ts';
+import { betweenNames } from '../tongues/english/line-words.ts';
 import { isIgnoredOn } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { type NameToken, sortPieces } from './sort-pieces.ts';
@@ -21,9 +22,6 @@ export function readShift(act: ActLine): CommandOf<'shift'> | Fault {
   if (word !== 'on' && word !== 'off') return { failed: 'left-over', token: first, needs: ['on-or-off'] };
   return { verb: 'shift', on: word === 'on' };
 }
-
-/** `doy el relevo a kari`. */
-const betweenNames: ReadonlySet<string> = new Set(['to', 'for', 'with', 'a', 'the']);
 
 /** A name may have two words; in quotes it is as it stands. */
 export function readHandover(act: ActLine): CommandOf<'handover'> | Fault {

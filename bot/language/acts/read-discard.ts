@@ -3,9 +3,8 @@
 import { isFailed } from '../../../core/failed.ts';
 import type { Fault } from '../reading.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
-import { fillers } from '../trade-words.ts';
+import { canMarks, fillers } from '../tongues/english/line-words.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
-import { canMarks } from './cans-named.ts';
 import { reasonOf } from './read-hold.ts';
 import { batchFrom } from './sort-pieces.ts';
 

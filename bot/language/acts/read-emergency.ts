@@ -4,12 +4,13 @@ import { isFailed } from '../../../core/failed.ts';
 import type { EmergencyField } from '../../../core/session/session-commands.ts';
 import { alarms } from '../../../core/session/session-commands.ts';
 import type { Fault } from '../reading.ts';
+import { emergencyCalls } from '../tongues/english/line-words.ts';
 import type { Token } from '../typed/token.ts';
 import type { ActLine, ActRead } from './act-line.ts';
 import { freeTextFrom } from './free-text.ts';
 
 const fields: ReadonlyMap<string, EmergencyField> = new Map([
-  ...['call', 'numbers', 'number', 'phone'].map((word) => [word, 'call'] as const),
+  ...emergencyCalls,
   ...alarms.map((alarm) => [alarm, alarm] as const),
 ]);
 

@@ -7,7 +7,7 @@ import { looksLikePart, partNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
 import { trailingTime } from '../time-and-permission.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
-import { fillers } from '../trade-words.ts';
+import { fillers } from '../tongues/english/line-words.ts';
 import type { Token } from '../typed/token.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
 import { commasApart } from './commas-apart.ts';

@@ -10,7 +10,7 @@ import type { Fault } from '../reading.ts';
 import { isOutside, type Slot, slots } from '../slots.ts';
 import { mannerOf } from '../time-and-permission.ts';
 import { lastDayOf } from '../times/expiry-typed.ts';
-import { fillers } from '../trade-words.ts';
+import { fillers, gases, roundsOffCan } from '../tongues/english/line-words.ts';
 import type { Token } from '../typed/token.ts';
 import { type ActLine, type ActRead, leftOver, lineWith } from './act-line.ts';
 import { sheetFrom } from './read-names.ts';
@@ -19,8 +19,6 @@ import { withUnitText } from './unit-missing.ts';
 
 const lotWords: ReadonlySet<string> = new Set(['lot']);
 const expiryWords: ReadonlySet<string> = new Set(['exp']);
-const gasWords: ReadonlySet<string> = new Set(['gas', 'argon', 'nitrogen', 'inert']);
-const ignored: ReadonlySet<string> = new Set(['part', 'can', 'tin', 'hand', 'use', 'used', 'batch']);
 
 type Filling = {
   component?: Component;
@@ -139,14 +137,14 @@ function fill(act: ActLine, filled: Filling, token: Token): Fault | undefined {
 function fillWord(filled: Filling, token: Extract<Token, { kind: 'word' }>): Fault | undefined {
   const { word } = token;
   const component = word === 'a' ? 'part-a' : word === 'b' ? 'part-b' : undefined;
-  const handling = gasWords.has(word) ? 'gas' : word === 'whole' ? 'whole' : undefined;
+  const handling = gases.has(word) ? 'gas' : word === 'whole' ? 'whole' : undefined;
   if (component !== undefined) {
     if (filled.component !== undefined) return leftOver(token);
     filled.component = component;
   } else if (handling !== undefined) {
     if (filled.handling !== undefined && filled.handling !== handling) return leftOver(token);
     filled.handling = handling;
-  } else if (!fillers.has(word) && !ignored.has(word)) filled.words.push(token);
+  } else if (!fillers.has(word) && !roundsOffCan.has(word)) filled.words.push(token);
   return undefined;
 }
 

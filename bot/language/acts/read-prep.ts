@@ -7,6 +7,7 @@ import { type SurfaceGrade, surfaceGrades } from '../../../core/grades.ts';
 import { type Micrometres, milligramsPerSquareMetre } from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
+import { saltsMarks } from '../tongues/english/line-words.ts';
 import type { Token } from '../typed/token.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { newApart, partsFrom } from './read-names.ts';
@@ -30,7 +31,7 @@ export function readPrep(act: ActLine): CommandOf<'prep'> | Fault {
       continue;
     }
     const label = token.kind === 'word' ? token.word : '';
-    if (label === 'salts' || label === 'salt') {
+    if (saltsMarks.has(label)) {
       const used = takeSalts(said, act, i);
       if (typeof used === 'object') return used;
       i += used;

@@ -6,7 +6,7 @@ import type { Hearing } from '../hearing.ts';
 import { partNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
 import { withDates } from '../times/date-typed.ts';
-import { batchMarks, fillers } from '../trade-words.ts';
+import { batchMarks, fillers } from '../tongues/english/line-words.ts';
 import type { Token } from '../typed/token.ts';
 import { isIgnoredOn } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';

@@ -9,14 +9,20 @@ import type { Litres, MetresPerSecond } from '../../../core/units.ts';
 import { placeNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
 import { isOutside, type Slot, slots } from '../slots.ts';
-import { fillers } from '../trade-words.ts';
+import {
+  fillers,
+  guns,
+  runs,
+  sessionMarks,
+  solventsCalled,
+  unmeasured,
+  vessels,
+} from '../tongues/english/line-words.ts';
 import { speedFrom } from '../typed/air-figures.ts';
 import type { Token } from '../typed/token.ts';
 import { ounce } from '../typed/units-typed.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { batchFrom, doubtful } from './sort-pieces.ts';
-
-const sessionMarks: ReadonlySet<string> = new Set(['session', 'brief', 'no', '#', 'number']);
 
 interface Apart {
   readonly session?: SessionNumber;
@@ -58,10 +64,6 @@ export const readSprayOn: Read = (_, tokens) => {
   };
 };
 
-const yes: ReadonlySet<string> = new Set(['yes', 'on', 'running', 'runs']);
-const no: ReadonlySet<string> = new Set(['no', 'off', 'none', 'without']);
-const unmeasured: ReadonlySet<string> = new Set(['not', 'measured', 'unmeasured', 'velocity', 'face']);
-
 export const readFan: Read = (act, tokens) => {
   let running = act.verb.says === undefined ? undefined : act.verb.says === 'yes';
   let velocity: MetresPerSecond | undefined;
@@ -69,6 +71,7 @@ export const readFan: Read = (act, tokens) => {
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i];
     if (token === undefined) continue;
+    const isRunning = token.kind === 'word' ? runs.get(token.word) : undefined;
     const speed = speedFrom(tokens, i);
     if (speed !== undefined) {
       if (velocity !== undefined) return leftOver(token);
@@ -78,9 +81,9 @@ export const readFan: Read = (act, tokens) => {
       }
       velocity = speed.value;
       i = speed.to - 1;
-    } else if (token.kind === 'word' && (yes.has(token.word) || no.has(token.word))) {
-      if (running !== undefined && running !== yes.has(token.word)) return leftOver(token);
-      running = yes.has(token.word);
+    } else if (isRunning !== undefined) {
+      if (running !== undefined && running !== isRunning) return leftOver(token);
+      running = isRunning;
     } else if (token.kind === 'number' && !token.number.whole) {
       const tries = ['m/s', 'fpm'].map((unit) => lineWith(act.line, token, `${token.text}${unit}`));
       return { failed: 'unit-missing', token, needs: ['face-velocity'], tries };
@@ -107,13 +110,8 @@ function yesOrNo(act: ActLine, slot: Slot, words: readonly string[]): Fault {
 
 const solventsByWord: ReadonlyMap<string, SolventId> = new Map([
   ...solventIds.map((id) => [id, id] as const),
-  ...['ipa', 'isopropanol', 'isopropyl', '2-propanol', 'alcohol'].map((word) => [word, 'isopropyl-alcohol'] as const),
-  ['mek', 'methyl-ethyl-ketone'],
-  ['mibk', 'methyl-isobutyl-ketone'],
-  ['pgmea', 'methoxypropyl-acetate'],
+  ...solventsCalled,
 ]);
-const vesselWords: ReadonlySet<string> = new Set(['vessels', 'vessel', 'pots', 'pot', 'tools', 'cups', 'can', 'cans']);
-const gunWords: ReadonlySet<string> = new Set(['gun', 'guns', 'hose', 'hoses', 'spray']);
 
 export const readFlush: Read = (act, tokens) => {
   const apart = sessionApart(tokens);
@@ -137,8 +135,8 @@ export const readFlush: Read = (act, tokens) => {
         return { failed: 'impossible', token, needs: ['flush-volume'], limits };
       }
     } else if (solvent !== undefined && (command.solvent ?? solvent) === solvent) command = { ...command, solvent };
-    else if (vesselWords.has(word)) command = { ...command, gear: 'vessels' };
-    else if (!gunWords.has(word) && !fillers.has(word)) return { ...leftOver(token), needs: ['solvent'] };
+    else if (vessels.has(word)) command = { ...command, gear: 'vessels' };
+    else if (!guns.has(word) && !fillers.has(word)) return { ...leftOver(token), needs: ['solvent'] };
   }
   return {
     ...command,

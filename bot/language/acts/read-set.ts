@@ -9,7 +9,7 @@ import { Setting, type SettingName, settingNames, settingRows } from '../../../c
 import type { Hearing } from '../hearing.ts';
 import type { Fault } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
-import { fillers } from '../trade-words.ts';
+import { fillers } from '../tongues/english/line-words.ts';
 import type { Token } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { type ActLine, type ActRead, lineWith } from './act-line.ts';

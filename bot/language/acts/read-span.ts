@@ -6,16 +6,15 @@ import type { SpanAsked } from '../../../core/records/record-questions.ts';
 import type { Fault } from '../reading.ts';
 import { type OnLine, withDates } from '../times/date-typed.ts';
 import { readDate } from '../times/time-typed.ts';
+import { spanJoints, whichStretch } from '../tongues/english/line-words.ts';
 import type { Token } from '../typed/token.ts';
 import { leftOver } from './act-line.ts';
-
-const joints: ReadonlySet<string> = new Set(['of', 'the', 'for', 'to', 'until', 'till', 'and', 'from', '-', 'day']);
 
 /** `undefined` where no token says when. */
 export function spanFrom(typed: readonly Token[], { line, context }: OnLine): SpanAsked | Fault | undefined {
   const tokens = withDates(typed, { line, context });
   if (isFailed(tokens)) return tokens;
-  const said = tokens.filter((token) => token.kind !== 'word' || !joints.has(token.word));
+  const said = tokens.filter((token) => token.kind !== 'word' || !spanJoints.has(token.word));
   const [first, second, third] = said;
   if (first === undefined) return undefined;
   const words = said.map((token) => (token.kind === 'word' ? token.word : token.text));
@@ -47,10 +46,7 @@ function singleWord(word: string): SpanAsked | undefined {
   return word === 'year' ? { kind: 'year' } : undefined;
 }
 
-export function whichOf(word: string): 'this' | 'last' | undefined {
-  if (word === 'this') return 'this';
-  return word === 'last' || word === 'previous' || word === 'past' ? 'last' : undefined;
-}
+export const whichOf = (word: string): 'this' | 'last' | undefined => whichStretch.get(word);
 
 /** `week 9`: Monday to Sunday, by ISO 8601; without a year the last that has begun. */
 export function weekNumbered(token: Token, { context }: OnLine): SpanAsked | undefined {

@@ -4,32 +4,21 @@ import type { CommandOf } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
 import { type SolventUse, solventUses } from '../../../core/solvent-uses.ts';
 import type { Fault } from '../reading.ts';
+import { roundsOffUse, usesCalled } from '../tongues/english/line-words.ts';
 import type { ActLine } from './act-line.ts';
 import { wordOf } from './read-names.ts';
 import { sortPieces } from './sort-pieces.ts';
 
 const usesByWord: ReadonlyMap<string, SolventUse> = new Map([
   ...solventUses.map((use): [string, SolventUse] => [use, use]),
-  ['thinner', 'thinning'],
-  ['thin', 'thinning'],
-  ['gun', 'gun-cleaning'],
-  ['spray', 'gun-cleaning'],
-  ['flush', 'gun-cleaning'],
-  ['flushing', 'gun-cleaning'],
-  ['vessel', 'vessel-cleaning'],
-  ['vessels', 'vessel-cleaning'],
-  ['wipe', 'wiping'],
-  ['degrease', 'wiping'],
-  ['degreasing', 'wiping'],
+  ...usesCalled,
 ]);
-/** `gun cleaning`: the second word adds nothing. */
-const roundsOff: ReadonlySet<string> = new Set(['cleaning', 'clean']);
 
 export function readUsed(act: ActLine): CommandOf<'used'> | Fault {
   const gathered = sortPieces(act);
   if (isFailed(gathered)) return gathered;
   const { words: typed, mass, volume } = gathered;
-  const said = typed.map(wordOf).filter((word, i) => i === 0 || !roundsOff.has(word));
+  const said = typed.map(wordOf).filter((word, i) => i === 0 || !roundsOffUse.has(word));
   // `para limpiar pistola`: what is cleaned says it.
   const words = said.filter((word, i) => i === 0 || word !== 'wipe' || usesByWord.get(said[i + 1] ?? '') === undefined);
   const last = words.at(-1) ?? '';

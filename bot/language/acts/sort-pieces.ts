@@ -8,7 +8,7 @@ import type { Kind, Limits } from '../../../core/verbs/slot.ts';
 import { placeNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
 import { isOutside, type Slot, slots } from '../slots.ts';
-import { batchMarks, fillers } from '../trade-words.ts';
+import { batchMarks, fillers, sessionMarks } from '../tongues/english/line-words.ts';
 import type { NumberToken, Token } from '../typed/token.ts';
 import type { Quantity } from '../typed/units-typed.ts';
 import { isIgnoredOn } from '../verbs-typed.ts';
@@ -165,7 +165,6 @@ function spacedThousands(act: ActLine, index: number, token: NumberToken): Fault
   };
 }
 
-const sessionMarks: ReadonlySet<string> = new Set(['session', 'brief', 'no', '#', 'number']);
 const noMarks: ReadonlySet<string> = new Set();
 
 /** What may stand before the number. */

@@ -6,7 +6,7 @@ import type { BatchNumber } from '../../../core/ids.ts';
 import type { Grams } from '../../../core/units.ts';
 import type { Fault, LineContext } from '../reading.ts';
 import { isOutside, slots } from '../slots.ts';
-import { batchMarks, fillers } from '../trade-words.ts';
+import { batchMarks, fillers } from '../tongues/english/line-words.ts';
 import { withUnit } from '../typed/numeric-chunk.ts';
 import type { NumberToken, QuantityToken, Token } from '../typed/token.ts';
 import { leftOver, lineWith } from './act-line.ts';

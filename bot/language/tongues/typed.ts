@@ -34,6 +34,8 @@ export interface Typed {
   readonly pots: string;
   /** Small words and words of other programs: no slip of a verb, however near. */
   readonly noSlips: string;
+  /** Whoever types it wants to end what they type in. */
+  readonly leaves: string;
   /** What a suggestion writes in place of the readers' own word, where it is not the first word of a verb or a method. */
   readonly offered: Readonly<Record<string, string>>;
   /** The same on the lines of one verb. */

@@ -1,10 +1,13 @@
 // What a tongue types stands in its folder and nowhere else: no other file of the program holds a word of the Spanish one in its
-// strings and patterns, but where English has the same word.
+// strings and patterns, but where English has the same word; and none holds English that somebody says or reads.
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
+import * as lineWords from '../../../bot/language/tongues/english/line-words.ts';
+import { englishTyped } from '../../../bot/language/tongues/english/typed.ts';
 import { spanishTyped } from '../../../bot/language/tongues/spanish/typed.ts';
+import type { Typed } from '../../../bot/language/tongues/typed.ts';
 import { withoutAccents } from '../../../bot/language/typed/without-accents.ts';
 
 const root = join(import.meta.dirname, '../../..');
@@ -21,6 +24,8 @@ function filesIn(folder: string): readonly string[] {
     .filter((path) => path.endsWith('.ts'));
 }
 
+const textOf = (path: string): string => readFileSync(join(root, path), 'utf8');
+
 /** Strings, templates and patterns, without the comments. */
 function literalsIn(source: string): readonly string[] {
   const code = source
@@ -29,12 +34,8 @@ function literalsIn(source: string): readonly string[] {
   return code.match(/'(?:[^'\\\n]|\\.)*'|`(?:[^`\\]|\\.)*`|\/(?:[^/\\\n]|\\.)+\/[a-z]*/g) ?? [];
 }
 
-it('given every file outside the Spanish folder, then no string of it holds a Spanish word', () => {
-  const english = new Set(
-    filesIn('bot/language/tongues/english').flatMap((path) => wordsOf(readFileSync(join(root, path), 'utf8'))),
-  );
-  const { verbs, openings, meanings, terms, methods, units, times, cries: cried } = spanishTyped;
-  const typed = [
+const typedIn = ({ verbs, openings, meanings, terms, methods, units, times, cries: cried }: Typed) =>
+  [
     ...Object.values(verbs).flatMap(({ words, ignores, means }) => [...words, ...ignores, ...Object.values(means)]),
     ...openings.map(({ words }) => words),
     ...Object.values(meanings),
@@ -44,11 +45,52 @@ it('given every file outside the Spanish folder, then no string of it holds a Sp
     ...Object.keys({ ...times.minutes, ...times.partsOfDay }),
     ...Object.values(cried),
   ].flatMap(wordsOf);
+
+it('given every file outside the Spanish folder, then no string of it holds a Spanish word', () => {
+  const english = new Set(filesIn('bot/language/tongues/english').flatMap((path) => wordsOf(textOf(path))));
+  const typed = typedIn(spanishTyped);
   const spanish = new Set(typed.filter((word) => word.length > 1 && !english.has(word) && !alike.has(word)));
   const found = ['bot', 'core'].flatMap(filesIn).flatMap((path) => {
     if (/tongues\/spanish\//.test(path) || ofTheRecord.includes(path)) return [];
-    const words = literalsIn(readFileSync(join(root, path), 'utf8')).flatMap(wordsOf);
+    const words = literalsIn(textOf(path)).flatMap(wordsOf);
     return [...new Set(words)].filter((word) => spanish.has(word)).map((word) => `${path}: ${word}`);
+  });
+  expect(found).toEqual([]);
+});
+
+/** Where English is meant for nobody who talks with the bot, and why. */
+const forNobodyHere: readonly (readonly [path: RegExp, why: string])[] = [
+  [/^bot\/(?:config|run)\//, 'for whoever starts it, in a shell and a log'],
+  [/^bot\/slack\/(?:start-slack|slack-(?:crew|settings|client|log))\.ts$/, 'faults of what it is started with'],
+  [/^bot\/demo\//, 'the invented crew and its name'],
+  [/^bot\/web\/html\/tap-html\.ts$/, 'a template in a template, which holds code'],
+  [/^bot\/main\.ts$/, 'for whoever starts it'],
+  [/^bot\/web\/guards\.ts$/, 'for a machine that asks under a wrong name: nobody is known yet'],
+];
+/** Kinds, codes, symbols of units and fields of the program, each by a word that English types as well; and what the terminal takes. */
+const alsoKinds = new Set(
+  'number temperature percent question happened permitted figures hours gone line sprayers note list short degc sqft about moved alarm correction wait'.split(
+    ' ',
+  ),
+);
+
+it('given every file of the bot outside the tongues, then no string of it holds what English says', () => {
+  // The readers' own spelling of a thing is its key in every tongue.
+  const { verbs, meanings, terms, slots, methods, settings, units, cries: cried } = englishTyped;
+  const tables = [verbs, meanings, terms, slots, methods, settings, units, cried];
+  const keys = new Set(tables.flatMap((table) => Object.keys(table).map((key) => key.toLowerCase())));
+  const typed = [...typedIn(englishTyped), ...Object.values(lineWords).flatMap((set) => [...set.keys()])];
+  const english = new Set(typed.filter((word) => word.length > 3 && !keys.has(word) && !alsoKinds.has(word)));
+  const isSaid = (literal: string, path: string): boolean =>
+    / /.test(literal.trim()) || path.startsWith('bot/language/') || path.startsWith('bot/terminal/');
+  const found = filesIn('bot').flatMap((path) => {
+    if (/language\/tongues\//.test(path) || forNobodyHere.some(([where]) => where.test(path))) return [];
+    const literals = literalsIn(textOf(path).replace(/throw new Error\([^;]*;|log\.\w+\([^;]*;/g, ' '));
+    const words = literals
+      .map((literal) => literal.slice(1, -1).replace(/\$\{[^}]*\}*|<[^>]*>?|^[\s\S]*\.\w+\(|\{\w+\}/g, ' '))
+      .filter((literal) => isSaid(literal, path))
+      .flatMap((literal) => literal.toLowerCase().match(/[a-z]+(?:-[a-z]+)*/g) ?? []);
+    return [...new Set(words)].filter((word) => english.has(word)).map((word) => `${path}: ${word}`);
   });
   expect(found).toEqual([]);
 });

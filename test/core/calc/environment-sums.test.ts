@@ -49,12 +49,12 @@ describe('given solvent that evaporates', () => {
   });
 
   test('when only one of density and molar mass is known, then the tabled volume stands, or none', () => {
-    const { tabledVapour, lowerExplosiveLimits, name } = solvents.acetone;
-    const bare = { name, lowerExplosiveLimits };
+    const { tabledVapour, lowerExplosiveLimits } = solvents.acetone;
+    const bare = { lowerExplosiveLimits };
     const tabled = { ...bare, ...(tabledVapour !== undefined && { tabledVapour }) };
     expect(vapourPerLitre({ ...tabled, density: u.kilogramsPerLitre(0.8) })).toBe(tabledVapour);
     expect(vapourPerLitre({ ...tabled, molarMass: u.gramsPerMole(58) })).toBe(tabledVapour);
-    expect(vapourPerLitre(bare)).toEqual({ failed: 'no-figure', what: 'vapour-volume:acetone' });
+    expect(vapourPerLitre(bare)).toEqual({ failed: 'no-figure', what: 'vapour-volume' });
     const absurd = { ...bare, density: u.kilogramsPerLitre(800), molarMass: u.gramsPerMole(58) };
     expect(vapourPerLitre(absurd)).toMatchObject({ failed: 'out-of-range', what: 'density' });
   });

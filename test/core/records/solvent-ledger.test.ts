@@ -44,7 +44,7 @@ describe('the solvent ledger', () => {
 
   it('given alcohol under its shop name, then all of it is VOC', () => {
     const [row] = ledgerRows([alcohol]);
-    expect(row?.name).toBe('isopropyl alcohol');
+    expect(row?.name).toBe('isopropyl-alcohol');
     // 0.25 L of 0.7867 kg/L.
     expect(row?.vocGrams).toBeCloseTo(196.675, 6);
     expect(row?.lessExempt).toBeCloseTo(786.7, 6);

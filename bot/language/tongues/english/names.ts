@@ -1,7 +1,7 @@
 // Names that the record holds in one spelling, as an English reader is shown them; and the words and the example that the
 // help prints of each row of the vocabulary.
 
-import { type SolventId, solvents } from '../../../../core/calc/solvents.ts';
+import type { SolventId } from '../../../../core/calc/solvents.ts';
 import type { PlaceName } from '../../../../core/ids.ts';
 import type { Method } from '../../../../core/methods.ts';
 import type { ObjectionCode } from '../../../../core/objections.ts';
@@ -9,6 +9,7 @@ import type { FigureSourceId } from '../../../../core/session/brief-lines.ts';
 import type { EmergencyField } from '../../../../core/session/session-commands.ts';
 import type { VocabularyName } from '../../vocabulary.ts';
 import { englishMethods } from './methods.ts';
+import { englishSolvents } from './solvents.ts';
 import { englishVerbs } from './verbs.ts';
 
 const figureSources: Readonly<Record<FigureSourceId, string>> = {
@@ -28,7 +29,7 @@ export const englishNames = {
   methodTip: (method: Method): string => englishMethods[method].tip,
   place: (place: PlaceName): string => place,
   metal: (metal: string): string => metal,
-  solvent: (id: SolventId): string => solvents[id].name,
+  solvent: (id: SolventId): string => englishSolvents[id],
   rule: (code: ObjectionCode): string => code.replaceAll('-', ' '),
   emergencyField: (field: EmergencyField): string => field,
   figureSource: (id: FigureSourceId): string => figureSources[id],

@@ -6,6 +6,7 @@ import type { LedgerField, RetentionId } from '../../../../core/records/retentio
 import type { BarKind } from '../../../../core/records/timeline.ts';
 import type { EpochMs } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
+import { englishMaterialName } from './solvents.ts';
 
 const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
   'left-over': 'left over',
@@ -85,7 +86,8 @@ export const englishRecords = {
   ledger: (first: string, last: string) =>
     first === last ? `Solvent and VOC: ${first}` : `Solvent and VOC: ${first} to ${last}`,
   ledgerKinds: { coating: 'Coating', thinner: 'Thinner', cleaner: 'Cleaner' },
-  ledgerRow: (kind: string, name: string, amount: string, voc: string) => `${kind} ${name}: ${amount}, VOC ${voc}`,
+  ledgerRow: (kind: string, name: string, amount: string, voc: string) =>
+    `${kind} ${englishMaterialName(name)}: ${amount}, VOC ${voc}`,
   ledgerContent: (actual: string, lessExempt: string) =>
     `  VOC content ${actual} actual, ${lessExempt} less water and exempt`,
   ledgerDensity: (density: string) => `  density ${density}`,
@@ -103,7 +105,7 @@ export const englishRecords = {
   limitNear: 'Near the limit: four fifths are used.',
   limitOver: 'Over the limit that the shop set.',
   noLimits: 'No limit is set: set voc-limit 300kg/month.',
-  solventNoted: (material: string, amount: string) => `${material}: ${amount} noted`,
+  solventNoted: (material: string, amount: string) => `${englishMaterialName(material)}: ${amount} noted`,
 
   export: {
     /** A column without one goes by its own name. */

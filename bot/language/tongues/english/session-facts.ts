@@ -1,10 +1,10 @@
 // What happened in a spray session or in need, in English, in half a line.
 
-import { solvents } from '../../../../core/calc/solvents.ts';
 import type { AlarmEvent } from '../../../../core/crew/alarm-events.ts';
 import type { SessionEvent } from '../../../../core/session/session-events.ts';
 import type { Figures } from '../../figures.ts';
 import { englishSession } from './session.ts';
+import { englishSolvents } from './solvents.ts';
 
 export function englishSessionFact(fact: SessionEvent | AlarmEvent, figures: Figures): string {
   switch (fact.type) {
@@ -26,7 +26,7 @@ export function englishSessionFact(fact: SessionEvent | AlarmEvent, figures: Fig
     case 'SprayStopped':
       return 'spraying stops';
     case 'GearFlushed': {
-      const solvent = fact.solvent === undefined ? '' : ` with ${solvents[fact.solvent].name}`;
+      const solvent = fact.solvent === undefined ? '' : ` with ${englishSolvents[fact.solvent]}`;
       const amount = fact.litres === undefined ? '' : `, ${figures.volume(fact.litres)}`;
       return `${englishSession.gears[fact.gear]} flushed${solvent}${amount}`;
     }

@@ -1,6 +1,5 @@
 // Why not to spray, or not to close yet, in English.
 
-import { solvents } from '../../../../core/calc/solvents.ts';
 import type {
   FanShort,
   LapsedBy,
@@ -8,6 +7,7 @@ import type {
   SessionUnclear,
 } from '../../../../core/session/session-objections.ts';
 import type { Figures } from '../../figures.ts';
+import { englishSolvents } from './solvents.ts';
 
 const lapsed: Readonly<Record<LapsedBy, string>> = {
   later: 'it was briefed only later',
@@ -51,7 +51,7 @@ export function englishSessionObjection(objection: SessionObjection, figures: Fi
       return `The fan does not give what is asked: ${figures.list(objection.short.map((short) => shortOf(short, figures)))}. ${byAssessment}`;
     case 'gear-not-flushed': {
       const what = objection.gear === 'gun' ? 'The gun is' : 'The vessels are';
-      const left = objection.left.map((id) => solvents[id].name);
+      const left = objection.left.map((id) => englishSolvents[id]);
       return `${what} not said to be flushed${left.length === 0 ? '' : `; still to come: ${figures.list(left)}`}.`;
     }
     case 'rags-not-canned':

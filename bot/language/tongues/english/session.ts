@@ -1,7 +1,7 @@
 // The spray brief, its session and what to do in need, in English. No sentence here passes a verdict: it says what was
 // said, by whom, what was not, and what the source asks for.
 
-import { type SolventId, solvents } from '../../../../core/calc/solvents.ts';
+import type { SolventId } from '../../../../core/calc/solvents.ts';
 import type { PersonName, PlaceName } from '../../../../core/ids.ts';
 import type { BriefLineId } from '../../../../core/session/brief-lines.ts';
 import type {
@@ -14,6 +14,7 @@ import type {
 } from '../../../../core/session/session-commands.ts';
 import type { Celsius, EpochMs, Grams, Litres, MetresPerSecond, Minutes } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
+import { englishSolvents } from './solvents.ts';
 import { englishTroubles } from './troubles.ts';
 
 const lines: Readonly<Record<BriefLineId, string>> = {
@@ -87,7 +88,7 @@ interface FlushStep {
   readonly purityPercent?: number | undefined;
 }
 
-const named = (ids: readonly SolventId[]) => ids.map((id) => solvents[id].name);
+const named = (ids: readonly SolventId[]) => ids.map((id) => englishSolvents[id]);
 
 export const englishSession = {
   lines,
@@ -140,14 +141,14 @@ export const englishSession = {
   started: 'Spraying starts. From here on nobody types inside; the timers go outside.',
   stopped: 'Spraying stops. Flush the gun now, in the booth with the fan on.',
   flushed: (gear: Gear) => `${gears[gear]} flushed`,
-  flushStep: (gear: Gear, solvent: SolventId) => `${gears[gear]}: ${solvents[solvent].name}`,
+  flushStep: (gear: Gear, solvent: SolventId) => `${gears[gear]}: ${englishSolvents[solvent]}`,
   flushNext: (gear: Gear, left: readonly SolventId[], figures: Figures) =>
     `Still for the ${gears[gear]}: ${figures.list(named(left))}.`,
   flushSequence: (steps: readonly FlushStep[], source: string, figures: Figures) => {
     const names = steps.map(({ solvent, purityPercent }) =>
       purityPercent === undefined
-        ? solvents[solvent].name
-        : `${solvents[solvent].name} ${figures.percent(purityPercent)}`,
+        ? englishSolvents[solvent]
+        : `${englishSolvents[solvent]} ${figures.percent(purityPercent)}`,
     );
     return `Flush with ${figures.list(names)} (${source}).`;
   },
@@ -157,7 +158,7 @@ export const englishSession = {
     coating: Celsius,
     figures: Figures,
   ) =>
-    `Flash points below the coating's own solvents (${figures.temperature(coating)}): ${figures.list(lower.map(({ solvent, flash }) => `${solvents[solvent].name} ${figures.temperature(flash)}`))}. The code asks for a flush solvent that flashes no lower; the sheet's sequence says otherwise. The employer decides which.`,
+    `Flash points below the coating's own solvents (${figures.temperature(coating)}): ${figures.list(lower.map(({ solvent, flash }) => `${englishSolvents[solvent]} ${figures.temperature(flash)}`))}. The code asks for a flush solvent that flashes no lower; the sheet's sequence says otherwise. The employer decides which.`,
   ragsIn: 'Filters and rags in their closed can',
   closed: 'closed',
   fanUntil: (at: EpochMs, figures: Figures) => `Leave the fan on until ${figures.timeUp(at)}.`,

@@ -30,7 +30,8 @@ export const englishTyped: Typed = {
   cries: { ...englishCries, ...englishCalm },
   runsInto: 'batch pot max no',
   pots: 'pot batch mix',
-  noSlips: 'wait tap exit quit bye',
+  noSlips: 'wait tap',
+  leaves: 'exit quit bye',
   offered: {},
   offeredOn: {},
 };

@@ -1,7 +1,7 @@
 // Names that the record holds in one English spelling, as a Spanish reader is shown them. What is not listed is somebody's
 // own name for a thing and stays as it is.
 
-import { type SolventId, solvents } from '../../../../core/calc/solvents.ts';
+import type { SolventId } from '../../../../core/calc/solvents.ts';
 import type { Method } from '../../../../core/methods.ts';
 import { isOwnKey, ownValue } from '../../../../core/own-key.ts';
 import type { FigureSourceId } from '../../../../core/session/brief-lines.ts';
@@ -173,19 +173,10 @@ export function spanishEmergencyWord(field: string): string {
   return ownValue(emergencyWords, field) ?? field;
 }
 
-const solventsById: Readonly<Record<string, string>> = solventNames;
-/** The ledger names a solvent by its id or as the table prints it. */
-const materialNames: ReadonlyMap<string, string> = new Map(
-  Object.entries(solvents).flatMap(([id, { name }]) => {
-    const shown = ownValue(solventsById, id) ?? name;
-    return [[id, shown] as const, [name, shown] as const];
-  }),
-);
+const materials: Readonly<Record<string, string>> = solventNames;
 
-/** A solvent by its name in the record, else the shop's own name. */
-export function spanishMaterialName(material: string): string {
-  return materialNames.get(material) ?? material;
-}
+/** A solvent by its id, else the shop's own name. */
+export const spanishMaterialName = (material: string): string => ownValue(materials, material) ?? material;
 
 /** `las 13:52`, `la 1:10`, and of another day `el martes 3 a las 10:30`: after `desde` and `hasta`. */
 export function theTime(figures: Figures, at: EpochMs, to: Rounding = 'down'): string {

@@ -64,7 +64,8 @@ export const spanishTyped: Typed = {
   cries: { ...spanishCries, ...spanishCalm },
   runsInto: 'mezcla lata',
   pots: 'mezcla olla',
-  noSlips: 'salir huele apesta olor se me te le les lo la lo las el nos hay ha han una',
+  leaves: 'salir',
+  noSlips: 'huele apesta olor se me te le les lo la lo las el nos hay ha han una',
   offered: {
     no: 'no',
     entry: 'anotación',
