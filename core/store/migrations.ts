@@ -2,6 +2,9 @@
 // answer rows can all be made again or done without.
 
 import type { Database } from 'better-sqlite3';
+import { upcasts } from '../event-shapes.ts';
+import { editions } from '../rule-editions.ts';
+import { sealNames } from '../seal-names.ts';
 
 const steps: readonly string[] = [
   `
@@ -123,16 +126,16 @@ const steps: readonly string[] = [
   alter table event add column shape integer not null default 1;
   alter table event add column seal text not null default 'sha256/1';
   `,
+  // How many ways of writing the newest program knew that has opened this.
+  `
+  create table known (ways integer not null) strict;
+  insert into known values (0);
+  `,
 ];
 
 export function migrate(database: Database): void {
   const done = Number(database.pragma('user_version', { simple: true }));
-  if (done > steps.length) {
-    throw new Error(
-      `a newer Batchbell has written here (tables of version ${done}; this one knows up to ${steps.length}): ` +
-        'start that one, or this one on a copy from before. Nothing was changed.',
-    );
-  }
+  if (done > steps.length) throw newer(`tables of version ${done}; this one knows up to ${steps.length}`);
   const apply = database.transaction((sql: string, version: number) => {
     database.exec(sql);
     database.pragma(`user_version = ${version}`);
@@ -140,4 +143,15 @@ export function migrate(database: Database): void {
   steps.forEach((sql, i) => {
     if (i >= done) apply.immediate(sql, i + 1);
   });
+  const ways = database.prepare<[], number>('select ways from known').pluck().get() ?? 0;
+  if (ways > waysOfToday) throw newer(`${ways} ways of writing; this one knows ${waysOfToday}`);
+  if (ways < waysOfToday) database.prepare('update known set ways = ?').run(waysOfToday);
+}
+
+/** What may be written otherwise in the same tables: by which rules it is judged, how it is sealed, in which shape. It only grows. */
+const waysOfToday = editions.length + sealNames.length + Object.values(upcasts).flat().length;
+
+function newer(what: string): Error {
+  const todo = 'start that one, or this one on a copy from before. Nothing was changed.';
+  return new Error(`a newer Batchbell has written here (${what}): ${todo}`);
 }

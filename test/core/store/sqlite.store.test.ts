@@ -101,6 +101,15 @@ describe('SQLite alone', () => {
     expect(shell.pragma('user_version', { simple: true })).toBe(1000);
   });
 
+  test('a file of a program that judges, seals or writes in a newer way is left alone, though its tables are the same', () => {
+    expect(shell.prepare('select ways from known').pluck().get()).toBeGreaterThanOrEqual(4);
+    shell.exec('update known set ways = 1000');
+    expect(() => openSqliteStore(file)).toThrow(
+      /a newer Batchbell has written here \(1000 ways of writing; this one knows \d+\)/,
+    );
+    expect(shell.prepare('select ways from known').pluck().get()).toBe(1000);
+  });
+
   test('a file that was opened before is not built a second time', async () => {
     openSqliteStore(file).close();
     expect(await store.eventsAfter('crew', 0)).toHaveLength(1);
