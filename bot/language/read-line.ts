@@ -3,7 +3,7 @@
 
 import type { Question, Stance, Verb } from '../../core/commands.ts';
 import { isFailed } from '../../core/failed.ts';
-import type { ActRead } from './acts/act-line.ts';
+import type { ActLine, ActRead } from './acts/act-line.ts';
 import { readQuestion } from './acts/read-question.ts';
 import { isRecordAsk } from './acts/read-record-question.ts';
 import { readAct } from './acts/readers.ts';
@@ -17,8 +17,7 @@ import { saidTimeFrom } from './times/said-time.ts';
 import { cleanLine } from './typed/clean-line.ts';
 import type { Token } from './typed/token.ts';
 import { tokenize } from './typed/tokens.ts';
-import type { VerbNamed } from './verbs-of-tongues.ts';
-import { meantOn, verbAt, verbNamed, verbOfWord } from './verbs-typed.ts';
+import { meantOn, type VerbAt, verbAt, verbNamed, verbOfWord } from './verbs-typed.ts';
 import type { VocabularyName } from './vocabulary.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
@@ -87,7 +86,7 @@ function readCalmly(line: string, context: LineContext): Read {
     const after = tokens.slice(verb.to);
     return isOnlySpokenOf(verb, line, first, after, context)
       ? { failed: onlySpokenOf(verb, first), line, verb }
-      : readVerb(line, after, verb, lead, context);
+      : readVerb(line, tokens, verb, lead, context);
   }
   if (first.word === 'permit') return permitAlone(line, first, context);
   const apart = verbApart(line, first, context);
@@ -95,16 +94,19 @@ function readCalmly(line: string, context: LineContext): Read {
   return { failed: unknownVerb(line, tokens, lead.next, context.hearing), line };
 }
 
-function readVerb(line: string, typed: readonly Token[], verb: VerbNamed, lead: Lead, context: LineContext): Read {
+function readVerb(line: string, typed: readonly Token[], verb: VerbAt, lead: Lead, context: LineContext): Read {
   const { name } = verb.row;
-  const tokens = meantOn(name, typed, context.hearing);
+  const from = typed[verb.to - 1]?.end ?? 0;
+  const tokens = meantOn(name, typed.slice(verb.to), context.hearing);
   if (isQuestion(name)) {
     const stray = lead.at === undefined && lead.stance === undefined ? undefined : lead.first;
     const question: Question | Fault =
-      stray === undefined ? readQuestion(name, { verb, tokens, line, context }) : { failed: 'left-over', token: stray };
+      stray === undefined
+        ? readQuestion(name, { verb, tokens, from, line, context })
+        : { failed: 'left-over', token: stray };
     return isFailed(question) ? { failed: question, line, verb } : { question, line };
   }
-  return readVerbAct(line, tokens, name, verb, lead, context);
+  return readVerbAct({ verb, tokens, from, line, context }, name, lead);
 }
 
 function isQuestion(name: VocabularyName): name is Question['ask'] {
@@ -120,15 +122,9 @@ function isQuestion(name: VocabularyName): name is Question['ask'] {
   );
 }
 
-function readVerbAct(
-  line: string,
-  tokens: readonly Token[],
-  name: Verb,
-  verb: VerbNamed,
-  lead: Lead,
-  context: LineContext,
-): Read {
-  const act = readAct(name, { verb, tokens, line, context });
+function readVerbAct(typed: ActLine, name: Verb, lead: Lead): Read {
+  const { line, verb } = typed;
+  const act = readAct(name, typed);
   if (isFailed(act)) return { failed: act, line, verb };
   if (lead.at === undefined && lead.stance === undefined) return { act, line };
   if (lead.at !== undefined && act.at !== undefined && lead.first !== undefined) {
@@ -188,7 +184,11 @@ function readWithoutVerb(line: string, tokens: readonly Token[], lead: Lead, con
     (token.kind === 'quantity' && (token.quantity.is === 'temperature' || token.quantity.is === 'percent')) ||
     (token.kind === 'doubt' && (token.is === 'temperature' || token.is === 'percent'));
   if (verb !== undefined && first !== undefined && isAir(first)) {
-    const read = readVerbAct(line, tokens.slice(lead.next), 'air', verb, lead, context);
+    const read = readVerbAct({ verb, tokens: tokens.slice(lead.next), from: 0, line, context }, 'air', lead);
+    // `88C` alone is no air, but may be a part's reading.
+    if (isFailed(read) && read.failed.failed === 'impossible' && first.text === line) {
+      return { ...read, failed: { ...read.failed, tries: [`temp ${line}`] } };
+    }
     const rest = tokens.slice(lead.next).filter((token) => !isAir(token) && !roundsAirOff(token));
     if (isFailed(read) || rest.length === 0 || isOnlyManner(rest, context)) return read;
   }

@@ -18,6 +18,8 @@ const happenedWords: ReadonlySet<string> = new Set(['already']);
 const permitWords: ReadonlySet<string> = new Set(['permit']);
 const timeWords: ReadonlySet<string> = new Set(['at', 'ago', 'before-now', 'yesterday', 'today', 'noon', 'midnight']);
 
+export const isPermitWord = (token: Token): boolean => token.kind === 'word' && permitWords.has(token.word);
+
 export function isHappenedWord(token: Token | undefined): boolean {
   return token?.kind === 'word' && happenedWords.has(token.word);
 }
@@ -30,7 +32,7 @@ export function mannerOf(
   bareTimes = true,
 ): Manner | Fault {
   if (!tokens.some(isHint)) return { tokens };
-  const permitAt = tokens.findIndex((token) => token.kind === 'word' && permitWords.has(token.word));
+  const permitAt = tokens.findIndex(isPermitWord);
   const permitted = permitAt === -1 ? undefined : permission(tokens.slice(permitAt), line, context);
   if (permitted !== undefined && isFailed(permitted)) return permitted;
   const rest: Token[] = [];

@@ -20,7 +20,9 @@ const acts = ofEachVerb((name): VocabularyRow => {
   const may: SlotName[] = [];
   for (const [key, field] of Object.entries(fields)) {
     const [first, ...others] = field.slots.map((slot) => slot.name);
-    const isNeeded = field.options?.required === true || options?.oneOf?.includes(key) === true;
+    // Of air either figure will do.
+    const isNeeded =
+      field.told !== 'air' && (field.options?.required === true || options?.oneOf?.includes(key) === true);
     if (first !== undefined) (isNeeded ? needs : may).push(first);
     may.push(...others);
   }

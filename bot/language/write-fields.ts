@@ -2,7 +2,6 @@
 
 import { type Command, verbRows } from '../../core/commands.ts';
 import { epochMs } from '../../core/units.ts';
-import type { CureWay } from '../../core/verbs/said.ts';
 import type { FieldRow } from '../../core/verbs/slot.ts';
 import { writeName } from './people-typed.ts';
 import { writeRingKey } from './ring-key.ts';
@@ -21,7 +20,12 @@ export function writeFields(command: Command, zone: string): readonly string[] {
   });
 }
 
-function piecesOf({ told, slots, words }: FieldRow, value: unknown, command: Command, zone: string): readonly string[] {
+function piecesOf(
+  { told, slots, words, figure }: FieldRow,
+  value: unknown,
+  command: Command,
+  zone: string,
+): readonly string[] {
   const list = Array.isArray(value) ? value : [value];
   switch (told) {
     case 'number':
@@ -51,14 +55,17 @@ function piecesOf({ told, slots, words }: FieldRow, value: unknown, command: Com
     case 'choice':
     case 'new':
       return [words.get(value) ?? ''];
+    case 'kind':
+      return 'way' in command ? writeKind(command.way, figure, slots[1]?.unit) : [];
     case 'ring':
+    case 'rings':
       return list.map((key) => writeRingKey(String(key)));
     case 'text':
       return [plainText.test(String(value)) ? String(value) : JSON.stringify(value)];
     case 'own-words':
       return [JSON.stringify(value)];
     case 'own-way':
-      return command.verb === 'cure' ? writeWay(command.way) : [];
+      return [];
     default: {
       const never: never = told;
       return never;
@@ -69,6 +76,11 @@ function piecesOf({ told, slots, words }: FieldRow, value: unknown, command: Com
 /** Others could be read as numbers with units, `12/7` as two numbers: they stand in quotes. */
 const plainText = /^(?:\d+|[a-z][a-z0-9-]*)$/i;
 
-function writeWay(way: CureWay): readonly string[] {
-  return [way.kind, way.kind === 'oven' && way.setCelsius !== undefined ? written(way.setCelsius, 'C') : ''];
+function writeKind(
+  value: { readonly kind: string },
+  figure: FieldRow['figure'],
+  unit: string | undefined,
+): readonly string[] {
+  const said = new Map<string, unknown>(Object.entries(value)).get(figure?.as ?? '');
+  return [value.kind, said === undefined ? '' : written(Number(said), unit ?? '')];
 }

@@ -7,7 +7,7 @@ import { verb } from './verb.ts';
 
 export const crewVerbs = {
   /** Heard: answers what has rung for the speaker, or the bell of this key alone, with others that rang in one message. */
-  ok: verb({ key: ring('ring'), also: unasked<readonly string[]>('ring') }),
+  ok: verb({ key: ring('ring'), also: unasked<readonly string[]>('rings') }),
   /** The last ring to the speaker, or the one of this key, again so much later. */
   snooze: verb({
     // Longer is no snooze: whoever puts a bell off for an hour has forgotten it.
@@ -25,7 +25,7 @@ export const crewVerbs = {
   used: verb({
     material: text('material', { required: true }),
     amount: amount('solvent-amount', { required: true }, { units: ['mL', 'L', 'g', 'kg', 'fl oz', 'gal', 'oz', 'lb'] }),
-    use: choice('use', solventUses, { orNone: true }),
+    use: choice('use', solventUses, { usual: 'other' }),
   }),
   set: verb({ setting: ownWay<Setting>()([spoken('setting')], { required: true }) }),
 };

@@ -9,6 +9,7 @@ import {
   count,
   duration,
   films,
+  kind,
   length,
   mark,
   film as micrometres,
@@ -53,7 +54,7 @@ export const partVerbs = {
     {
       asNew: newPart,
       parts: several,
-      grade: choice('grade', surfaceGrades, { required: true }),
+      grade: choice('grade', surfaceGrades, { required: true, offered: ['sa2.5', 'sp10', 'sp1'] }),
       profileMicrometres: micrometres('profile', { noted: true }, { highest: 1_000, above: true }),
       saltsMilligramsPerSquareMetre: salts('salts', { noted: true, behind: 'salts' }),
       /** ISO 8502-3, how much: 0 to 5. */
@@ -76,9 +77,12 @@ export const partVerbs = {
   cure: verb(
     {
       parts: several,
-      way: ownWay<CureWay>()([spoken('way'), temperature('oven-temperature', {}, { lowest: 0, highest: 400 })], {
-        required: true,
-      }),
+      way: kind<CureWay>()(
+        'way',
+        ['oven', 'room'],
+        { of: 'oven', as: 'setCelsius', ...temperature('oven-temperature', {}, { lowest: 0, highest: 400 }) },
+        { required: true },
+      ),
     },
     {
       leaves: { type: 'CureStarted' },

@@ -5,7 +5,7 @@ import { verb } from './verb.ts';
 
 export const placeVerbs = {
   air: verb(
-    { air: air({ orNone: true }), place: place('place') },
+    { air: air({ required: true }), place: place('place') },
     {
       leaves: { type: 'AirRead' },
       amends: {

@@ -54,7 +54,8 @@ export const sessionVerbs = {
   ack: verb({ session, people: people('people') }),
   fan: verb({
     session,
-    running: yesOrNo('fan-state', { required: true }),
+    /** What is measured runs. */
+    running: yesOrNo('fan-state', { required: true, shownBy: 'faceMetresPerSecond', offered: ['on', 'no'] }),
     faceMetresPerSecond: speed('face-velocity'),
   }),
   supplied: verb({ session, supplied: yesOrNo('yes-or-no', { required: true }, ['yes', 'no']) }),
@@ -63,7 +64,7 @@ export const sessionVerbs = {
   /** Without a solvent: through with the whole of the sheet's sequence. */
   flush: verb({
     session,
-    gear: choice('gear', gears, { orNone: true }),
+    gear: choice('gear', gears, { usual: 'gun' }),
     solvent: choice('solvent', solventIds),
     litres: volume('flush-volume', {}, { units: ['mL', 'L', 'fl oz'], highest: 200_000, above: false }),
   }),

@@ -70,7 +70,9 @@ export type ToldAs =
   | 'choice'
   | 'new'
   | 'text'
+  | 'kind'
   | 'ring'
+  | 'rings'
   | 'day'
   | 'instant'
   | 'own-words'
@@ -89,6 +91,10 @@ export interface Options {
   readonly behind?: string;
   /** What is offered where it was not said; left out, every word of a choice. */
   readonly offered?: readonly string[];
+  /** What holds where nothing else was said. */
+  readonly usual?: string;
+  /** Of a yes or no: it is so where this field was told. */
+  readonly shownBy?: string;
   /** The word before it where the verb's other figure is missing: `weigh 1 A 1201g`. */
   readonly alone?: string;
 }
@@ -99,6 +105,8 @@ export interface FieldRow<Name extends string = string, O extends Options = Opti
   readonly options: O | undefined;
   /** What can be chosen, each with the word that is printed of it. */
   readonly words: ReadonlyMap<unknown, string>;
+  /** Which of a kind's words its second slot belongs to, and the name that the value has there. */
+  readonly figure?: { readonly of: string; readonly as: string };
 }
 
 export interface Field<T = unknown, Name extends string = string, O extends Options = Options>
@@ -116,7 +124,7 @@ function row<const N extends string, const O extends Options>(
   told: ToldAs,
   slots: readonly NamedSlot<N>[],
   options: O | undefined,
-  more: Partial<Pick<FieldRow, 'words'>> = {},
+  more: Partial<Pick<FieldRow, 'words' | 'figure'>> = {},
 ): FieldRow<N, O> {
   return { told, slots, options, words: new Map(), ...more };
 }
@@ -210,6 +218,20 @@ export function choice<const V extends string, const N extends string, const O e
     words: new Map(words.map((each) => [each, printed?.[each] ?? each])),
   });
 }
+
+/** One of several words, of which one may have a figure: `oven 90C`. */
+export const kind =
+  <T extends { readonly kind: string }>() =>
+  <const N extends string, const M extends string, const O extends Options = Options>(
+    name: N,
+    words: readonly T['kind'][],
+    { slots, ...figure }: { readonly of: T['kind']; readonly as: string } & Pick<FieldRow<M>, 'slots'>,
+    options?: O,
+  ): Field<T, N | M, O> =>
+    row<N | M, O>('kind', [{ name, ...word }, ...slots], options, {
+      words: new Map(words.map((each) => [each, each])),
+      figure: { of: figure.of, as: figure.as },
+    });
 
 /** `on` or `off`, `yes` or `no`. */
 export const yesOrNo = <const N extends string, const O extends Options = Options>(

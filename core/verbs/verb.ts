@@ -50,7 +50,11 @@ export function verb<const F extends Fields, const R extends RowOptions = RowOpt
 
 type Value<F> = F extends Field<infer T> ? T : never;
 type IsThere<F> =
-  F extends FieldRow<string, infer O> ? (O extends { required: true } | { orNone: true } ? true : false) : never;
+  F extends FieldRow<string, infer O>
+    ? O extends { required: true } | { orNone: true } | { usual: string }
+      ? true
+      : false
+    : never;
 type Flat<T> = { readonly [K in keyof T]: T[K] };
 type AtLeastOne<T, Of extends keyof T> = { [One in Of]: Flat<Omit<T, One> & Required<Pick<T, One>>> }[Of];
 

@@ -11,6 +11,8 @@ export interface ActLine {
   readonly verb: VerbNamed;
   /** What follows the verb. */
   readonly tokens: readonly Token[];
+  /** Where in the line the verb ends. */
+  readonly from: number;
   readonly line: string;
   readonly context: LineContext;
 }
@@ -21,7 +23,12 @@ export interface ActRead {
   readonly stance?: Stance;
 }
 
-export type Reader = (act: ActLine) => Command | Fault;
+/** Fields of an act by their names. */
+export type Said = Record<string, unknown>;
+
+export type OwnReader = (act: ActLine) => Command | Fault;
+/** `labelled`: what stood behind a word of its own, off the line by now. */
+export type Reader = (act: ActLine, labelled: Readonly<Said>) => Command | Fault;
 export type ReaderToTheEnd = (act: ActLine) => ActRead | Fault;
 
 /** The line with one piece put differently. */

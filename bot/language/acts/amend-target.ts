@@ -12,7 +12,7 @@ import { methodsByWord } from '../trade-words.ts';
 import type { Token, Word } from '../typed/token.ts';
 import { verbOfWord } from '../verbs-typed.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
-import { batchFrom } from './sort-pieces.ts';
+import { countFrom } from './figure-of-slot.ts';
 
 export interface Amendable {
   readonly on: Noun | undefined;
@@ -47,7 +47,7 @@ export function targetFrom(act: ActLine): TargetRead | Fault {
   let name: Word | undefined;
   for (const [i, token] of act.tokens.entries()) {
     if (token.kind === 'number' && batch === undefined) {
-      const number = batchFrom(token);
+      const number = countFrom(token);
       if (typeof number !== 'number') return number;
       batch = { number, token };
     } else if (token.kind === 'word') {

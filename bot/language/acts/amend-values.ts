@@ -4,16 +4,14 @@ import { isFailed } from '../../../core/failed.ts';
 import type { AmendTarget } from '../../../core/verbs/correction-verbs.ts';
 import { looksLikePart, placeNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
-import { isOutside, slots } from '../slots.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { batchMarks, fillers } from '../tongues/english/line-words.ts';
 import { methodsByWord } from '../trade-words.ts';
 import type { NumberToken, Token } from '../typed/token.ts';
-import { type ActLine, leftOver, lineWith } from './act-line.ts';
+import { type ActLine, leftOver } from './act-line.ts';
 import type { Amendable } from './amend-target.ts';
-import { labelledAt } from './labelled-figures.ts';
-import { baseValue, batchFrom, doubtful, figureOf, impossibleUnit, limitsFor } from './sort-pieces.ts';
-import { withUnitText } from './unit-missing.ts';
+import { countFrom, doubtful, figureFor, impossible, unitless } from './figure-of-slot.ts';
+import { labelledAt } from './labelled-fields.ts';
 
 type Mutable<T> = { -readonly [Field in keyof T]: T[Field] };
 
@@ -21,7 +19,7 @@ type Mutable<T> = { -readonly [Field in keyof T]: T[Field] };
 export interface Found {
   readonly of: Mutable<AmendTarget>;
   /** By the name that a correction gives them. */
-  readonly change: Map<string, number | string | readonly number[]>;
+  readonly change: Map<string, unknown>;
   /** Readings that only make sense together: two weights, a row of films. */
   readonly list: Token[];
 }
@@ -38,7 +36,7 @@ export function walkValues(act: ActLine, row: Amendable, from: number, found: Fo
       if (isFailed(labelled)) return labelled;
       if (found.change.has(labelled.name)) return leftOver(token);
       found.change.set(labelled.name, labelled.value);
-      i += 1;
+      i = labelled.to - 1;
     } else if (time !== undefined) {
       if (isFailed(time)) return time;
       if (found.change.has('at')) return leftOver(token);
@@ -76,19 +74,17 @@ function takeValue(
         return 'yes';
       }
       const { name, slot } = value;
-      const limits = limitsFor(slot.name, token.quantity);
-      if (limits !== undefined && isOutside(limits, baseValue(token.quantity))) {
-        return { failed: 'impossible', token, needs: [slot.name], limits };
-      }
+      const figure = figureFor(slot.name, token, act.line);
+      if (isFailed(figure)) return figure;
       if (found.change.has(name)) return leftOver(token);
-      found.change.set(name, figureOf(token.quantity));
+      found.change.set(name, figure);
       return 'yes';
     }
     case 'doubt':
       return doubtful(token, act.line, row.values.get(token.is)?.slot.name);
     case 'impossible': {
       const value = row.values.get(token.is);
-      return value === undefined ? leftOver(token) : impossibleUnit(token, value.slot.name);
+      return value === undefined ? leftOver(token) : impossible(value.slot.name, token);
     }
     case 'quoted':
       return 'no';
@@ -152,22 +148,20 @@ function takeNumber(
   }
   const isFirst = found.change.size === 0 && found.list.length === 0;
   if (row.on === 'can' && found.of.can === undefined && isFirst) {
-    const can = batchFrom(token);
+    const can = countFrom(token);
     if (typeof can !== 'number') return can;
     found.of.can = can;
     return 'yes';
   }
   if (row.takesNumber && row.on !== 'can' && found.of.batch === undefined && isFirst) {
-    const batch = batchFrom(token);
+    const batch = countFrom(token);
     if (typeof batch !== 'number') return batch;
     found.of.batch = batch;
     return 'yes';
   }
   const wanted = [...new Set([...row.values.values()].map(({ slot }) => slot.name))];
   if (wanted.length === 0 || !isFirst) return 'no';
-  const units = wanted.flatMap((slot) => slots[slot].units);
-  const tries = units.map((unit) => lineWith(act.line, token, withUnitText(token, unit)));
-  return { failed: 'unit-missing', token, needs: wanted, tries };
+  return unitless(token, wanted, act.line);
 }
 
 /** The bare numbers before a value of the right kind are covered by its unit. */

@@ -4,7 +4,7 @@ import type { CanNumber } from '../../../core/ids.ts';
 import type { Fault } from '../reading.ts';
 import { canMarks } from '../tongues/english/line-words.ts';
 import type { Token } from '../typed/token.ts';
-import { batchFrom } from './sort-pieces.ts';
+import { countFrom } from './figure-of-slot.ts';
 
 export interface CansApart {
   readonly cans: readonly CanNumber[];
@@ -20,7 +20,7 @@ export function cansApart(tokens: readonly Token[]): CansApart | Fault {
     const token = tokens[next];
     if (token?.kind === 'word' && (token.word === 'and' || token.word === '&')) continue;
     if (token?.kind !== 'number') break;
-    const can = batchFrom(token);
+    const can = countFrom(token);
     if (typeof can !== 'number') return { ...can, needs: ['can'] };
     if (!cans.includes(can)) cans.push(can);
   }

@@ -1,20 +1,17 @@
-// Reads alarms (`eyes`, `fire by the booth`), near misses (`near miss hose burst`) and until when somebody may spray
-// (`fit kari 2026-05-01`). Nothing that follows the word of an alarm may stop the reading.
+// Reads alarms (`eyes`, `fire by the booth`) and near misses (`near miss hose burst`). They are no rows that fields are read
+// off, since nothing that follows the word of an alarm may stop the reading.
 
 import type { CommandOf } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
 import type { BatchNumber } from '../../../core/ids.ts';
-import type { Alarm, Qualification } from '../../../core/session/session-commands.ts';
-import { personTyped } from '../people-typed.ts';
+import type { Alarm } from '../../../core/session/session-commands.ts';
 import type { Fault } from '../reading.ts';
 import { mannerOf } from '../time-and-permission.ts';
-import { lastDayOf } from '../times/expiry-typed.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
-import { batchMarks, fillers, nearMissWords, testWords } from '../tongues/english/line-words.ts';
-import { type ActLine, type ActRead, leftOver, type ReaderToTheEnd } from './act-line.ts';
+import { batchMarks, nearMissWords } from '../tongues/english/line-words.ts';
+import type { ActLine, ActRead, ReaderToTheEnd } from './act-line.ts';
+import { countFrom } from './figure-of-slot.ts';
 import { freeTextFrom } from './free-text.ts';
-import { batchFrom } from './sort-pieces.ts';
-import { withManner } from './with-manner.ts';
 
 export function alarmReader(verb: Alarm): ReaderToTheEnd {
   return (typed): ActRead => {
@@ -30,7 +27,7 @@ function potApart(act: ActLine): { readonly act: ActLine; readonly batch?: Batch
   const at = mark?.kind === 'word' && batchMarks.has(mark.word) ? 1 : 0;
   const token = act.tokens[at];
   const isTime = saidTimeFrom(act.tokens, at, act.context) !== undefined;
-  const batch = token?.kind === 'number' && !isTime ? batchFrom(token) : undefined;
+  const batch = token?.kind === 'number' && !isTime ? countFrom(token) : undefined;
   return typeof batch === 'number' ? { act: { ...act, tokens: act.tokens.slice(at + 1) }, batch } : { act };
 }
 
@@ -71,29 +68,4 @@ export function readNearMiss(act: ActLine): ActRead | Fault {
     ...(own.at !== undefined && { at: own.at }),
     ...(own.stance !== undefined && { stance: own.stance }),
   };
-}
-
-export function qualificationReader(verb: Qualification): ReaderToTheEnd {
-  return withManner((act, tokens) => {
-    let person: string | undefined;
-    let until: string | undefined;
-    for (let i = 0; i < tokens.length; i++) {
-      const token = tokens[i];
-      if (token === undefined) continue;
-      const day = token.kind === 'quoted' ? undefined : lastDayOf(tokens, i, act);
-      if (day !== undefined && isFailed(day)) return { ...day, needs: ['until-day'] };
-      if (day !== undefined && until === undefined) {
-        until = day.date;
-        i = day.to - 1;
-        continue;
-      }
-      if (token.kind === 'word' && (fillers.has(token.word) || testWords.has(token.word))) continue;
-      const name = personTyped(token);
-      if (name === undefined || person !== undefined) return leftOver(token);
-      person = name;
-    }
-    if (person === undefined) return { failed: 'incomplete', needs: ['person'] };
-    if (until === undefined) return { failed: 'incomplete', needs: ['until-day'] };
-    return { verb, person, until };
-  }, false);
 }

@@ -3,11 +3,10 @@
 
 import type { CommandOf } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
-import type { EpochMs, Grams } from '../../../core/units.ts';
+import { type EpochMs, type Grams, grams } from '../../../core/units.ts';
 import { placeNamed } from '../names-typed.ts';
 import { personTyped } from '../people-typed.ts';
 import type { Fault } from '../reading.ts';
-import { isOutside, slots } from '../slots.ts';
 import { mannerOf } from '../time-and-permission.ts';
 import { instantTyped } from '../times/instant-typed.ts';
 import { readDateAndTime, readTimeOfDay } from '../times/time-typed.ts';
@@ -16,7 +15,7 @@ import { batchMarks, fillers, insides, placings } from '../tongues/english/line-
 import { isPlaceRoot } from '../trade-words.ts';
 import type { Token } from '../typed/token.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
-import { batchFrom } from './sort-pieces.ts';
+import { countFrom, outside } from './figure-of-slot.ts';
 
 type Filling = {
   startsAt?: EpochMs;
@@ -106,7 +105,7 @@ function take(filled: Filling, tokens: readonly Token[], index: number): number 
 }
 
 function takeBatch(filled: Filling, token: Extract<Token, { kind: 'number' }>, index: number): number | Fault {
-  const batch = batchFrom(token);
+  const batch = countFrom(token);
   if (typeof batch !== 'number') return batch;
   if (filled.batch !== undefined) return leftOver(token);
   filled.batch = batch;
@@ -119,11 +118,9 @@ function takeRate(filled: Filling, tokens: readonly Token[], index: number): num
   if (token?.kind !== 'quantity' || token.quantity.is !== 'mass' || filled.gramsPerHour !== undefined) {
     return token === undefined ? index + 1 : leftOver(token);
   }
-  const { limits } = slots['spray-rate'];
-  if (limits !== undefined && isOutside(limits, token.quantity.grams)) {
-    return { failed: 'impossible', token, needs: ['spray-rate'], limits };
-  }
-  filled.gramsPerHour = token.quantity.grams;
+  const fault = outside('spray-rate', token, token.quantity.value);
+  if (fault !== undefined) return fault;
+  filled.gramsPerHour = grams(token.quantity.value);
   let next = index + 1;
   for (
     let word = tokens[next];

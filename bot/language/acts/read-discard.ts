@@ -5,8 +5,8 @@ import type { Fault } from '../reading.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { canMarks, fillers } from '../tongues/english/line-words.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
+import { countFrom } from './figure-of-slot.ts';
 import { reasonOf } from './read-hold.ts';
-import { batchFrom } from './sort-pieces.ts';
 
 export function readDiscard(act: ActLine): ActRead | Fault {
   const index = act.tokens.findIndex(
@@ -15,7 +15,7 @@ export function readDiscard(act: ActLine): ActRead | Fault {
   const token = act.tokens[index];
   if (token === undefined) return { failed: 'incomplete', needs: ['can'] };
   if (token.kind !== 'number') return { ...leftOver(token), needs: ['can'] };
-  const can = batchFrom(token);
+  const can = countFrom(token);
   if (typeof can !== 'number') return { ...can, needs: ['can'] };
   const time = saidTimeFrom(act.tokens, index + 1, act.context);
   if (time !== undefined && isFailed(time)) return time;

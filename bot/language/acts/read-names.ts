@@ -46,12 +46,6 @@ export function onePartFrom(words: readonly NameToken[]): PartName | Fault | und
   return second === undefined ? (partNamed(wordOf(first)) ?? leftOver(first)) : leftOver(second);
 }
 
-/** `coat new imp-1 1 spray`: what nobody knows is a new part. */
-export function newApart(words: readonly NameToken[]): { words: readonly NameToken[]; asNew?: true } {
-  const others = words.filter((token) => token.kind === 'quoted' || token.word !== 'new');
-  return others.length === words.length ? { words } : { words: others, asNew: true };
-}
-
 /** The place in plain sight, or the one that `in` introduced. */
 export function placeFrom(
   act: ActLine,

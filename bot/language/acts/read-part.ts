@@ -3,6 +3,7 @@
 
 import type { CommandOf } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
+import { celsius, millimetres, squareMetres } from '../../../core/units.ts';
 import type { PartDetails } from '../../../core/verbs/said.ts';
 import type { Fault } from '../reading.ts';
 import type { Slot } from '../slots.ts';
@@ -63,11 +64,14 @@ function readingSaid(tokens: readonly Token[]): Token | undefined {
   });
 }
 
-function measures({ length, area, temperature }: SortedPieces): PartDetails {
+function measures({ figures }: SortedPieces): PartDetails {
+  const wall = figures.get('wall');
+  const area = figures.get('area');
+  const highest = figures.get('highest-temperature');
   return {
-    ...(length !== undefined && { wallMillimetres: length }),
-    ...(area !== undefined && { areaSquareMetres: area }),
-    ...(temperature !== undefined && { highestCelsius: temperature }),
+    ...(wall && { wallMillimetres: millimetres(wall.value) }),
+    ...(area && { areaSquareMetres: squareMetres(area.value) }),
+    ...(highest && { highestCelsius: celsius(highest.value) }),
   };
 }
 

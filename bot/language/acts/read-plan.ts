@@ -3,10 +3,9 @@
 
 import type { PlanAsked, PlannedParts, Question } from '../../../core/commands.ts';
 import { type Method, methodRows, offeredMethods } from '../../../core/methods.ts';
-import { type EpochMs, type Micrometres, micrometres, type SquareMetres, squareMetres } from '../../../core/units.ts';
+import { type EpochMs, type Micrometres, micrometres, squareMetres } from '../../../core/units.ts';
 import { looksLikePart } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
-import { isOutside, slots } from '../slots.ts';
 import { instantTyped } from '../times/instant-typed.ts';
 import { readTimeOfDay } from '../times/time-typed.ts';
 import { dayAfter, dayOf } from '../times/wall-clock.ts';
@@ -16,8 +15,9 @@ import type { Token } from '../typed/token.ts';
 import { tokensAt } from '../typed/tokens.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { commasApart } from './commas-apart.ts';
+import { doubtful, impossible, outside } from './figure-of-slot.ts';
 import { sheetFrom } from './read-names.ts';
-import { baseValue, doubtful, type NameToken } from './sort-pieces.ts';
+import type { NameToken } from './sort-pieces.ts';
 
 type Filling = {
   readonly parts: PlannedParts[];
@@ -96,7 +96,7 @@ function takeWord(
   if (glued !== null) {
     const [area] = tokensAt(token.text.slice(glued[0].length), token.start + glued[0].length, act.context.hearing);
     return area?.kind === 'quantity' && area.quantity.is === 'area'
-      ? addParts(filled, token, Number(glued[1]), area.quantity.squareMetres, index + 1)
+      ? addParts(filled, token, Number(glued[1]), area.quantity.value, index + 1)
       : { ...leftOver(token), needs: ['area'] };
   }
   const method = methodsByWord.get(word);
@@ -121,20 +121,19 @@ function takeCount(act: ActLine, filled: Filling, index: number): number | Fault
   if (count?.kind !== 'number') return index + 1;
   const isTimes = times?.kind === 'word' && (times.word === 'x' || times.word === 'of');
   if (isTimes && area?.kind === 'quantity' && area.quantity.is === 'area' && count.number.whole) {
-    return addParts(filled, count, count.number.value, area.quantity.squareMetres, index + 3 + skip);
+    return addParts(filled, count, count.number.value, area.quantity.value, index + 3 + skip);
   }
   return { ...leftOver(count), needs: ['area'] };
 }
 
 function takeQuantity(filled: Filling, token: Extract<Token, { kind: 'quantity' }>, index: number): number | Fault {
   const { quantity } = token;
-  if (quantity.is === 'area') return addParts(filled, token, 1, quantity.squareMetres, index + 1);
+  if (quantity.is === 'area') return addParts(filled, token, 1, quantity.value, index + 1);
   const isFilm = quantity.is === 'film' || quantity.is === 'length';
   if (!isFilm || filled.film !== undefined) return leftOver(token);
-  const film = quantity.is === 'film' ? quantity.micrometres : micrometres(quantity.millimetres * 1000);
-  const { limits } = slots['dry-film'];
-  if (limits !== undefined && isOutside(limits, film))
-    return { failed: 'impossible', token, needs: ['dry-film'], limits };
+  const film = micrometres(quantity.is === 'film' ? quantity.value : quantity.value * 1000);
+  const fault = outside('dry-film', token, film);
+  if (fault !== undefined) return fault;
   filled.film = film;
   return index + 1;
 }
@@ -142,12 +141,9 @@ function takeQuantity(filled: Filling, token: Extract<Token, { kind: 'quantity' 
 /** No shop has ten thousand parts in one plan. */
 const mostParts = 10_000;
 
-function addParts(filled: Filling, token: Token, count: number, area: SquareMetres, next: number): number | Fault {
-  const { limits } = slots.area;
-  const quantity = { is: 'area' as const, squareMetres: area };
-  if ((limits !== undefined && isOutside(limits, baseValue(quantity))) || count < 1 || count > mostParts) {
-    return { failed: 'impossible', token, needs: ['area'], ...(limits !== undefined && { limits }) };
-  }
+function addParts(filled: Filling, token: Token, count: number, area: number, next: number): number | Fault {
+  const fault = count < 1 || count > mostParts ? impossible('area', token) : outside('area', token, area);
+  if (fault !== undefined) return fault;
   filled.parts.push({ count, eachSquareMetres: squareMetres(area) });
   return next;
 }

@@ -6,6 +6,7 @@ import { type SolventUse, solventUses } from '../../../core/solvent-uses.ts';
 import type { Fault } from '../reading.ts';
 import { roundsOffUse, usesCalled } from '../tongues/english/line-words.ts';
 import type { ActLine } from './act-line.ts';
+import { amountFrom } from './figure-of-slot.ts';
 import { wordOf } from './read-names.ts';
 import { sortPieces } from './sort-pieces.ts';
 
@@ -17,7 +18,7 @@ const usesByWord: ReadonlyMap<string, SolventUse> = new Map([
 export function readUsed(act: ActLine): CommandOf<'used'> | Fault {
   const gathered = sortPieces(act);
   if (isFailed(gathered)) return gathered;
-  const { words: typed, mass, volume } = gathered;
+  const { words: typed, figures } = gathered;
   const said = typed.map(wordOf).filter((word, i) => i === 0 || !roundsOffUse.has(word));
   // `para limpiar pistola`: what is cleaned says it.
   const words = said.filter((word, i) => i === 0 || word !== 'wipe' || usesByWord.get(said[i + 1] ?? '') === undefined);
@@ -25,12 +26,7 @@ export function readUsed(act: ActLine): CommandOf<'used'> | Fault {
   const use = words.length > 1 ? usesByWord.get(last) : undefined;
   const material = (use === undefined ? words : words.slice(0, -1)).join('-');
   if (material === '') return { failed: 'incomplete', needs: ['material'] };
-  const amount =
-    volume !== undefined
-      ? ({ kind: 'volume', litres: volume } as const)
-      : mass !== undefined
-        ? ({ kind: 'mass', grams: mass } as const)
-        : undefined;
-  if (amount === undefined) return { failed: 'incomplete', needs: ['solvent-amount'] };
-  return { verb: 'used', material, amount, use: use ?? 'other' };
+  const used = figures.get('solvent-amount');
+  if (used === undefined) return { failed: 'incomplete', needs: ['solvent-amount'] };
+  return { verb: 'used', material, amount: amountFrom(used), use: use ?? 'other' };
 }

@@ -4,15 +4,22 @@ import type { Question } from '../../../core/commands.ts';
 import { methodRows } from '../../../core/methods.ts';
 import { ownValue } from '../../../core/own-key.ts';
 import { type Work, works } from '../../../core/session/session-commands.ts';
-import { type Celsius, type CubicMetres, type Grams, litres, type MetresPerSecond } from '../../../core/units.ts';
+import {
+  type Celsius,
+  type CubicMetres,
+  celsius,
+  type Grams,
+  grams,
+  litres,
+  type MetresPerSecond,
+} from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
-import { isOutside, type Slot, slots } from '../slots.ts';
 import { fillers } from '../tongues/english/line-words.ts';
 import { methodsByWord } from '../trade-words.ts';
 import { roomFrom, speedFrom } from '../typed/air-figures.ts';
 import type { Token } from '../typed/token.ts';
 import { type ActLine, leftOver } from './act-line.ts';
-import { batchFrom } from './sort-pieces.ts';
+import { countFrom, outside } from './figure-of-slot.ts';
 
 export function readVent(act: ActLine): Question | Fault {
   const tokens = act.tokens.filter((token) => token.kind !== 'word' || !fillers.has(token.word));
@@ -23,13 +30,13 @@ export function readVent(act: ActLine): Question | Fault {
   if (second !== undefined) return leftOver(second);
   if (first === undefined) return { ask: 'vent', asked: { of: 'session' } };
   if (first.kind !== 'number') return leftOver(first);
-  const session = batchFrom(first);
+  const session = countFrom(first);
   return typeof session === 'number' ? { ask: 'vent', asked: { of: 'session', session } } : session;
 }
 
 function ventOven(tokens: readonly Token[]): Question | Fault {
-  let grams: Grams | undefined;
-  let celsius: Celsius | undefined;
+  let load: Grams | undefined;
+  let oven: Celsius | undefined;
   let velocity: MetresPerSecond | undefined;
   for (let i = 1; i < tokens.length; i++) {
     const token = tokens[i];
@@ -38,18 +45,18 @@ function ventOven(tokens: readonly Token[]): Question | Fault {
     if (speed !== undefined && velocity === undefined) {
       velocity = speed.value;
       i = speed.to - 1;
-    } else if (token.kind === 'quantity' && token.quantity.is === 'mass' && grams === undefined) {
-      grams = token.quantity.grams;
-    } else if (token.kind === 'quantity' && token.quantity.is === 'temperature' && celsius === undefined) {
-      celsius = token.quantity.celsius;
-      const fault = outside(token, 'oven-temperature', celsius);
+    } else if (token.kind === 'quantity' && token.quantity.is === 'mass' && load === undefined) {
+      load = grams(token.quantity.value);
+    } else if (token.kind === 'quantity' && token.quantity.is === 'temperature' && oven === undefined) {
+      oven = celsius(token.quantity.value);
+      const fault = outside('oven-temperature', token, oven);
       if (fault !== undefined) return fault;
     } else return leftOver(token);
   }
-  if (grams === undefined) return { failed: 'incomplete', needs: ['wet-load'] };
-  if (celsius === undefined) return { failed: 'incomplete', needs: ['oven-temperature'] };
+  if (load === undefined) return { failed: 'incomplete', needs: ['wet-load'] };
+  if (oven === undefined) return { failed: 'incomplete', needs: ['oven-temperature'] };
   const face = velocity === undefined ? {} : { faceMetresPerSecond: velocity };
-  return { ask: 'vent', asked: { of: 'oven', grams, celsius, ...face } };
+  return { ask: 'vent', asked: { of: 'oven', grams: load, celsius: oven, ...face } };
 }
 
 /** The gas first, then the room. */
@@ -62,7 +69,7 @@ function ventPurge(tokens: readonly Token[]): Question | Fault {
     const volume = roomFrom(tokens, i);
     const word = token.kind === 'word' ? token.word : '';
     if (volume !== undefined && volumes.length < 2) {
-      const fault = outside(token, 'room-volume', volume.value);
+      const fault = outside('room-volume', token, volume.value);
       if (fault !== undefined) return fault;
       volumes.push(volume.value);
       i = volume.to - 1;
@@ -75,13 +82,6 @@ function ventPurge(tokens: readonly Token[]): Question | Fault {
   // Argon is the worse of the two: it settles.
   const asked = { of: 'purge' as const, gas: gas ?? ('argon' as const) };
   return { ask: 'vent', asked: { ...asked, gasLitres: litres(released * 1000), roomLitres: litres(room * 1000) } };
-}
-
-function outside(token: Token, slot: Slot, value: number): Fault | undefined {
-  const { limits } = slots[slot];
-  return limits !== undefined && isOutside(limits, value)
-    ? { failed: 'impossible', token, needs: [slot], limits }
-    : undefined;
 }
 
 const workWords: Readonly<Record<string, Work>> = {

@@ -5,45 +5,25 @@ import { isFailed } from '../../../core/failed.ts';
 import type { ToldAs } from '../../../core/verbs/slot.ts';
 import type { Fault } from '../reading.ts';
 import { mannerOf } from '../time-and-permission.ts';
-import type { ActLine, ActRead, Reader, ReaderToTheEnd } from './act-line.ts';
+import type { ActLine, ActRead, OwnReader, Reader, ReaderToTheEnd } from './act-line.ts';
 import { hourOrTemperature } from './hour-or-temperature.ts';
-import { labelledApart } from './labelled-figures.ts';
-import { readAir, readSurface } from './read-air.ts';
-import { alarmReader, qualificationReader, readNearMiss } from './read-alarms.ts';
+import { labelledApart } from './labelled-fields.ts';
+import { alarmReader, readNearMiss } from './read-alarms.ts';
 import { readAmend } from './read-amend.ts';
 import { readBrief } from './read-brief.ts';
-import { readHandover, readOk, readShift } from './read-crew-acts.ts';
-import { readCure } from './read-cure.ts';
 import { readDiscard } from './read-discard.ts';
 import { commandOf, fieldsReader } from './read-fields.ts';
-import { filmReader } from './read-films.ts';
 import { readHold } from './read-hold.ts';
-import { readMix } from './read-mix.ts';
-import { readOpen } from './read-open.ts';
 import { readPart } from './read-part.ts';
-import { readPrep } from './read-prep.ts';
-import { readFan, readFlush, readSprayOn } from './read-session.ts';
 import { readSet } from './read-set.ts';
-import { readUndo } from './read-undo.ts';
 import { readUsed } from './read-used.ts';
 import { readAdd, readWeigh } from './read-weigh.ts';
-import { withManner, withoutQuotes } from './with-manner.ts';
+import { withoutQuotes } from './with-manner.ts';
 
-const ownReaders: Readonly<Partial<Record<Verb, Reader>>> = {
-  mix: readMix,
+const ownReaders: Readonly<Partial<Record<Verb, OwnReader>>> = {
   weigh: readWeigh,
   add: readAdd,
   part: readPart,
-  prep: readPrep,
-  cure: readCure,
-  wet: filmReader('wet'),
-  film: filmReader('film'),
-  air: readAir,
-  surface: readSurface,
-  ok: readOk,
-  shift: readShift,
-  handover: readHandover,
-  undo: readUndo,
   used: readUsed,
 };
 /** Of lines that hold a time or words of somebody's own. */
@@ -51,15 +31,8 @@ const readersToTheEnd: Readonly<Partial<Record<Verb, ReaderToTheEnd>>> = {
   set: readSet,
   hold: readHold,
   amend: readAmend,
-  open: readOpen,
   discard: readDiscard,
   brief: readBrief,
-  fan: withManner(readFan),
-  'spray-on': withManner(readSprayOn),
-  flush: withManner(readFlush),
-  fit: qualificationReader('fit'),
-  medical: qualificationReader('medical'),
-  training: qualificationReader('training'),
   'near-miss': readNearMiss,
   eyes: alarmReader('eyes'),
   spill: alarmReader('spill'),
@@ -72,30 +45,44 @@ const readersToTheEnd: Readonly<Partial<Record<Verb, ReaderToTheEnd>>> = {
 const named: ReadonlySet<ToldAs> = new Set(['person', 'people', 'ring', 'own-way']);
 const holdsNames = ofEachVerb((verb) => Object.values(verbRows[verb].fields).some(({ told }) => named.has(told)));
 
-/** Times and leave come off before the act's own reader sees the line. */
+/** The last day of something to come: no time at which it was said. */
+const holdsDay = ofEachVerb((verb) =>
+  Object.values(verbRows[verb].fields).some(({ told, options }) => told === 'day' && options?.behind === undefined),
+);
+
+/** What is labelled, times and leave come off before the act's own reader sees the line. */
 function withoutManner(verb: Verb, reader: Reader): ReaderToTheEnd {
-  return (act) => {
-    const doubt = hourOrTemperature(act);
+  return (typed) => {
+    const doubt = hourOrTemperature(typed);
     if (doubt !== undefined) return doubt;
-    const manner = mannerOf(act.tokens, act.line, act.context);
+    const apart = labelledApart(verb, typed);
+    if (isFailed(apart)) return apart;
+    const { act, said: labelled } = apart;
+    const manner = mannerOf(act.tokens, act.line, act.context, !holdsDay[verb]);
     if (isFailed(manner)) return manner;
     const hasQuotes = !holdsNames[verb] && manner.tokens.some((token) => token.kind === 'quoted');
     const tokens = hasQuotes
       ? manner.tokens.flatMap((token) => withoutQuotes(token, act.context.hearing))
       : manner.tokens;
-    const apart = labelledApart(verb, tokens === act.tokens ? act : { ...act, tokens });
-    if (isFailed(apart)) return apart;
-    const read = reader(apart.act);
-    if (isFailed(read)) return read;
-    const command = apart.said.size === 0 ? read : commandOf(verb, { ...read, ...Object.fromEntries(apart.said) });
+    const command = reader(tokens === act.tokens ? act : { ...act, tokens }, labelled);
+    if (isFailed(command)) return command;
     const { said, stance } = manner;
     return { command, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
   };
 }
 
-const readers = ofEachVerb(
-  (verb): ReaderToTheEnd => readersToTheEnd[verb] ?? withoutManner(verb, ownReaders[verb] ?? fieldsReader(verb)),
-);
+/** With what stood behind a word of its own. */
+function withLabelled(verb: Verb, reader: OwnReader): Reader {
+  return (act, labelled) => {
+    const read = reader(act);
+    return isFailed(read) || Object.keys(labelled).length === 0 ? read : commandOf(verb, { ...read, ...labelled });
+  };
+}
+
+const readers = ofEachVerb((verb): ReaderToTheEnd => {
+  const own = ownReaders[verb];
+  return readersToTheEnd[verb] ?? withoutManner(verb, own === undefined ? fieldsReader(verb) : withLabelled(verb, own));
+});
 
 export function readAct(verb: Verb, act: ActLine): ActRead | Fault {
   return readers[verb](act);

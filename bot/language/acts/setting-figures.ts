@@ -6,6 +6,8 @@ import {
   grams,
   gramsFromKilograms,
   gramsFromPounds,
+  minutes,
+  percent,
   squareMetresFromSquareFeet,
   squareMetresPerHour,
 } from '../../../core/units.ts';
@@ -16,8 +18,8 @@ import type { Token } from '../typed/token.ts';
 import { hour as hourUnit } from '../typed/units-typed.ts';
 import { meaningOn } from '../verbs-typed.ts';
 import { leftOver, lineWith } from './act-line.ts';
+import { withUnitText } from './figure-of-slot.ts';
 import { asOnePiece, missing, otherKind, outside, readOne, type ValueSaid } from './setting-said.ts';
-import { withUnitText } from './unit-missing.ts';
 
 export const readDuration = readOne<SettingValues['duration']>((value, said) => {
   if (value.kind === 'number') {
@@ -25,14 +27,14 @@ export const readDuration = readOne<SettingValues['duration']>((value, said) => 
     return { failed: 'unit-missing', token: value, setting: said.name, tries };
   }
   if (value.kind !== 'quantity' || value.quantity.is !== 'duration') return leftOver(value);
-  const { minutes } = value.quantity;
-  return outside(said, value, minutes) ?? { minutes };
+  const { value: figure } = value.quantity;
+  return outside(said, value, figure) ?? { minutes: minutes(figure) };
 });
 
 export const readPercent = readOne<SettingValues['percent']>((value, said) => {
   if (value.kind !== 'quantity' || value.quantity.is !== 'percent') return leftOver(value);
-  const { percent } = value.quantity;
-  return outside(said, value, percent) ?? { percent };
+  const { value: figure } = value.quantity;
+  return outside(said, value, figure) ?? { percent: percent(figure) };
 });
 
 export const readFactor = readOne<SettingValues['factor']>((value, said) => {

@@ -4,17 +4,17 @@ import { ringsTo, roles } from '../../../core/crew/crew-commands.ts';
 import type { PersonName } from '../../../core/ids.ts';
 import { isOwnKey } from '../../../core/own-key.ts';
 import type { SettingValues } from '../../../core/setting-kinds.ts';
-import type { CubicMetres, SquareMetres } from '../../../core/units.ts';
+import { type CubicMetres, type SquareMetres, squareMetres } from '../../../core/units.ts';
 import { placeNamed } from '../names-typed.ts';
 import { personTyped } from '../people-typed.ts';
 import type { Fault } from '../reading.ts';
-import { isOutside, type Slot, slots } from '../slots.ts';
 import { nearest } from '../suggestions.ts';
 import { roomFrom } from '../typed/air-figures.ts';
 import type { Token } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { zonesNamed } from '../zones-typed.ts';
 import { leftOver, lineWith } from './act-line.ts';
+import { outside } from './figure-of-slot.ts';
 import { sheetFrom } from './read-names.ts';
 import { asOnePiece, missing, otherKind, readOne, type ValueSaid } from './setting-said.ts';
 
@@ -113,14 +113,14 @@ export function readBooth(said: ValueSaid): SettingValues['booth'] | Fault {
     if (token === undefined) continue;
     const volume = roomFrom(values, i);
     if (volume !== undefined && room === undefined) {
-      const fault = beyond(token, 'room-volume', volume.value);
+      const fault = outside('room-volume', token, volume.value);
       if (fault !== undefined) return fault;
       room = volume.value;
       i = volume.to - 1;
     } else if (token.kind === 'quantity' && token.quantity.is === 'area' && face === undefined) {
-      const fault = beyond(token, 'area', token.quantity.squareMetres);
+      const fault = outside('area', token, token.quantity.value);
       if (fault !== undefined) return fault;
-      face = token.quantity.squareMetres;
+      face = squareMetres(token.quantity.value);
     } else {
       const name = token.kind === 'word' ? placeNamed(token.word) : undefined;
       if (name === undefined || place !== undefined) return leftOver(token);
@@ -129,13 +129,6 @@ export function readBooth(said: ValueSaid): SettingValues['booth'] | Fault {
   }
   if (face === undefined) return missing(said);
   return { place: place ?? 'booth', faceSquareMetres: face, ...(room !== undefined && { cubicMetres: room }) };
-}
-
-function beyond(token: Token, slot: Slot, value: number): Fault | undefined {
-  const { limits } = slots[slot];
-  return limits !== undefined && isOutside(limits, value)
-    ? { failed: 'impossible', token, needs: [slot], limits }
-    : undefined;
 }
 
 /** A slip of one letter is understood: there are few words that it could be. */

@@ -1,31 +1,22 @@
 // A number without a unit where one is needed, with the lines that each likely unit would make of it.
 
-import { isOwnKey } from '../../../core/own-key.ts';
 import type { Fault } from '../reading.ts';
 import { type Slot, slots } from '../slots.ts';
 import { atClock } from '../times/hour-said.ts';
 import type { NumberToken, Token } from '../typed/token.ts';
 import { type ActLine, lineWith } from './act-line.ts';
-
-interface FilledSoFar {
-  readonly batch?: unknown;
-  readonly mass?: unknown;
-  readonly volume?: unknown;
-  readonly temperature?: unknown;
-  readonly percent?: unknown;
-  readonly length?: unknown;
-  readonly area?: unknown;
-  readonly duration?: unknown;
-}
+import { withUnitText } from './figure-of-slot.ts';
+import { slotsByUnit } from './slots-by-unit.ts';
 
 /** Undefined where nothing on the line still wants a number. */
-export function unitMissing(act: ActLine, filled: FilledSoFar): Fault | undefined {
+export function unitMissing(act: ActLine, filled: ReadonlyMap<Slot, unknown>): Fault | undefined {
   const later = act.tokens.flatMap((token) => (token.kind === 'quantity' ? [token.quantity.is] : []));
   const open = (slot: Slot): boolean =>
     slots[slot].units.length > 0 &&
-    slots[slot].kinds.every((kind) => !isOwnKey(filled, kind) && !later.some((k) => k === kind));
-  const { needs, may } = act.verb.row;
-  const wanted = [...needs, ...may].filter(open);
+    !filled.has(slot) &&
+    slots[slot].kinds.every((kind) => !later.some((k) => k === kind));
+  const { needs } = act.verb.row;
+  const wanted = slotsByUnit(act.verb.row).filter(open);
   const first = wanted[0];
   const bare = bareNumbers(act);
   const token = bare[0];
@@ -48,10 +39,13 @@ function hourAsked({ line, tokens, context }: ActLine, token: NumberToken): Faul
   return { failed: 'ambiguous-time', token: whole, couldBe, tries: couldBe.map((each) => lineWith(line, whole, each)) };
 }
 
-/** Bare numbers that can be no batch: all of them, or all after the first where the act may name one. */
+/** Bare numbers that can be no batch or session: all of them, or all after the first where the act may name one. */
 function bareNumbers(act: ActLine): readonly NumberToken[] {
   const numbers = act.tokens.filter((token): token is NumberToken => token.kind === 'number');
-  return act.verb.row.may.includes('batch') && numbers[0]?.countable === true ? numbers.slice(1) : numbers;
+  const [first] = numbers;
+  const { may } = act.verb.row;
+  const isNumbered = (may.includes('batch') || may.includes('session')) && first?.countable === true;
+  return isNumbered && first.number.whole ? numbers.slice(1) : numbers;
 }
 
 function triesOf(line: string, bare: readonly NumberToken[], wanted: readonly Slot[]): readonly string[] {
@@ -71,9 +65,4 @@ function triesOf(line: string, bare: readonly NumberToken[], wanted: readonly Sl
 /** The first unit of each, then the second of each. */
 function likeliest(wanted: readonly Slot[]): readonly string[] {
   return [0, 1].flatMap((choice) => wanted.flatMap((slot) => slots[slot].units[choice] ?? []));
-}
-
-export function withUnitText(token: NumberToken, unit: string): string {
-  const number = /^[+-]?[\d.,']+/.exec(token.text)?.[0] ?? token.text;
-  return `${number}${unit}`;
 }

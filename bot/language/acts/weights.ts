@@ -3,15 +3,13 @@
 
 import { isFailed } from '../../../core/failed.ts';
 import type { BatchNumber } from '../../../core/ids.ts';
-import type { Grams } from '../../../core/units.ts';
+import { type Grams, grams } from '../../../core/units.ts';
 import type { Fault, LineContext } from '../reading.ts';
-import { isOutside, slots } from '../slots.ts';
 import { batchMarks, fillers } from '../tongues/english/line-words.ts';
 import { withUnit } from '../typed/numeric-chunk.ts';
 import type { NumberToken, QuantityToken, Token } from '../typed/token.ts';
 import { leftOver, lineWith } from './act-line.ts';
-import { batchFrom, doubtful, impossibleUnit } from './sort-pieces.ts';
-import { withUnitText } from './unit-missing.ts';
+import { countFrom, doubtful, figureFor, impossible, outside, unitless } from './figure-of-slot.ts';
 
 export interface Weights {
   readonly batch: BatchNumber | undefined;
@@ -54,31 +52,21 @@ function markedBatch(tokens: readonly Token[]): { index: number; batch: BatchNum
   for (const [i, token] of tokens.entries()) {
     const before = tokens[i - 1];
     if (token.kind !== 'number' || before?.kind !== 'word' || !batchMarks.has(before.word)) continue;
-    const batch = batchFrom(token);
+    const batch = countFrom(token);
     return typeof batch === 'number' ? { index: i, batch } : batch;
   }
   return undefined;
 }
 
 function entryOf(token: Token, line: string, all: readonly Token[]): Entry | Fault {
-  switch (token.kind) {
-    case 'word':
-      return token.word === 'a' || token.word === 'b' ? { kind: 'letter', letter: token.word, token } : leftOver(token);
-    case 'quoted':
-      return leftOver(token);
-    case 'number':
-      return token;
-    case 'quantity':
-      return token.quantity.is === 'mass' ? token : leftOver(token);
-    case 'doubt':
-      return token.is === 'mass' ? doubtful(token, line, 'part-a', all) : leftOver(token);
-    case 'impossible':
-      return token.is === 'mass' ? impossibleUnit(token, 'part-a') : leftOver(token);
-    default: {
-      const never: never = token;
-      return never;
-    }
+  if (token.kind === 'word' && (token.word === 'a' || token.word === 'b')) {
+    return { kind: 'letter', letter: token.word, token };
   }
+  if (token.kind === 'number') return token;
+  if (token.kind === 'quantity' && token.quantity.is === 'mass') return token;
+  if (token.kind === 'doubt' && token.is === 'mass') return doubtful(token, line, 'part-a', all);
+  const fault = figureFor('part-a', token, line);
+  return isFailed(fault) ? fault : leftOver(token);
 }
 
 interface Split {
@@ -94,7 +82,7 @@ function batchInFront(entries: readonly Entry[], marked: BatchNumber | undefined
   const next = rest.find((entry) => entry.kind === 'quantity');
   const isBatch = numbers === 1 || numbers > 2 || isBatchBeside(first, rest, next, context);
   if (!isBatch) return { batch: undefined, entries };
-  const batch = batchFrom(first);
+  const batch = countFrom(first);
   return typeof batch === 'number' ? { batch, entries: rest } : batch;
 }
 
@@ -126,7 +114,7 @@ function coverBareNumbers(entries: readonly Entry[], line: string): readonly (Le
     if (unit === undefined) return withoutUnit(entry, entries, line);
     const token = withUnit(entry, entry.number, unit);
     if (token.kind === 'doubt') return doubtful(token, line, 'part-a');
-    if (token.kind === 'impossible') return impossibleUnit(token, 'part-a');
+    if (token.kind === 'impossible') return impossible('part-a', token);
     if (token.kind === 'quantity') covered.unshift(token);
   }
   return covered;
@@ -137,9 +125,7 @@ function withoutUnit(token: NumberToken, entries: readonly Entry[], line: string
   // After two weights a bare number wants no unit: perhaps the batch, said last.
   if (masses.length >= 2) return leftOver(token, [lineWith(line, token, `batch ${token.text}`)]);
   const used = masses[0]?.unit.name;
-  const units = used === undefined ? ['g', 'kg', 'lb'] : [used];
-  const tries = units.map((unit) => lineWith(line, token, withUnitText(token, unit)));
-  return { failed: 'unit-missing', token, needs: ['part-a', 'part-b'], tries };
+  return unitless(token, ['part-a', 'part-b'], line, used === undefined ? ['g', 'kg', 'lb'] : [used]);
 }
 
 /** Letters stand before each weight, or after each, or nowhere. */
@@ -149,21 +135,14 @@ function lettered(entries: readonly (Letter | QuantityToken)[], batch: BatchNumb
   const third = masses[2];
   if (third !== undefined) return leftOver(third);
   for (const token of masses) {
-    const limits = slots['part-a'].limits;
-    const { quantity } = token;
-    if (limits !== undefined && quantity.is === 'mass' && isOutside(limits, quantity.grams)) {
-      return { failed: 'impossible', token, needs: ['part-a', 'part-b'], limits };
-    }
+    const fault = outside('part-a', token, token.quantity.value);
+    if (fault !== undefined) return { ...fault, needs: ['part-a', 'part-b'] };
   }
   const stray = letters[0] === undefined ? undefined : strayLetter(entries, letters);
   if (stray !== undefined) return leftOver(stray);
-  const [first, second] = masses.map(gramsOf);
+  const [first, second] = masses.map(({ quantity }) => grams(quantity.value));
   const swapped = letters[0]?.letter === 'b';
   return { batch, partAGrams: swapped ? second : first, partBGrams: swapped ? first : second };
-}
-
-function gramsOf(token: QuantityToken): Grams | undefined {
-  return token.quantity.is === 'mass' ? token.quantity.grams : undefined;
 }
 
 /** The first letter where they do not pair off with the weights, one A and one B at most. */

@@ -185,7 +185,7 @@ function agoFirst(tokens: readonly Token[], from: number, clock: Clock): SaidTim
   if (token === undefined) return { failed: 'incomplete', needs: ['time-ago'], ...tokenOf(tokens[from]) };
   if (token.kind === 'number') return { failed: 'unit-missing', needs: ['time-ago'], ...tokenOf(token) };
   if (token.kind === 'quantity' && token.quantity.is === 'duration') {
-    return past(clock.now - token.quantity.minutes * msPerMinute, token, from, from + 2, clock);
+    return past(clock.now - token.quantity.value * msPerMinute, token, from, from + 2, clock);
   }
   for (let words = longestPhrase - 1; words > 0; words--) {
     const said = tokens.slice(from + 1, from + 1 + words).map(({ text }) => withoutAccents(text.toLowerCase()));
@@ -201,7 +201,7 @@ function ago(tokens: readonly Token[], from: number, clock: Clock): SaidTime | F
   if (token === undefined || wordAt(tokens, from + 1) !== 'ago') return undefined;
   if (token.kind === 'number') return { failed: 'unit-missing', needs: ['time-ago'], ...tokenOf(token) };
   if (token.kind !== 'quantity' || token.quantity.is !== 'duration') return undefined;
-  return past(clock.now - token.quantity.minutes * msPerMinute, token, from, from + 2, clock);
+  return past(clock.now - token.quantity.value * msPerMinute, token, from, from + 2, clock);
 }
 
 const longestPhrase = 6;

@@ -1,5 +1,5 @@
-// Figures of moving air and of rooms, which no other act takes: `0.6m/s`, `120 fpm`, `30m3`, `1000 ft3`. The reader of
-// quantities leaves them as words, or as a bare number before a word.
+// Figures in units that few acts take: of moving air, of rooms, of salts: `0.6m/s`, `120 fpm`, `30m3`, `12 mg/m2`. The
+// reader of quantities leaves them as words, or as a bare number before a word.
 
 import { ownValue } from '../../../core/own-key.ts';
 import {
@@ -8,9 +8,12 @@ import {
   cubicMetresFromCubicFeet,
   litresFromUsGallons,
   type MetresPerSecond,
+  type MilligramsPerSquareMetre,
   metresPerSecond,
   metresPerSecondFromFeetPerMinute,
+  milligramsPerSquareMetre,
 } from '../../../core/units.ts';
+import type { BaseUnit } from '../../../core/verbs/slot.ts';
 import { readNumber } from './number-typed.ts';
 import type { Token } from './token.ts';
 
@@ -19,6 +22,11 @@ const speeds: Readonly<Record<string, (value: number) => MetresPerSecond>> = {
   mps: metresPerSecond,
   fpm: metresPerSecondFromFeetPerMinute,
   'ft/min': metresPerSecondFromFeetPerMinute,
+};
+
+const salts: Readonly<Record<string, (value: number) => MilligramsPerSquareMetre>> = {
+  'mg/m2': milligramsPerSquareMetre,
+  'mg/m^2': milligramsPerSquareMetre,
 };
 
 const rooms: Readonly<Record<string, (value: number) => CubicMetres>> = {
@@ -40,16 +48,26 @@ export interface Taken<Value> {
 export const speedFrom = (tokens: readonly Token[], from: number): Taken<MetresPerSecond> | undefined =>
   figureFrom(tokens, from, speeds);
 
+/** The figure of such a unit at `from`, if one stands there. */
+export function rareFigureFrom(
+  tokens: readonly Token[],
+  from: number,
+  unit: BaseUnit | undefined,
+): Taken<number> | undefined {
+  if (unit === 'm/s') return speedFrom(tokens, from);
+  return unit === 'mg/m2' ? figureFrom(tokens, from, salts) : undefined;
+}
+
 /** A volume in litres, which every act reads, counts too. */
 export function roomFrom(tokens: readonly Token[], from: number): Taken<CubicMetres> | undefined {
   const token = tokens[from];
   if (token?.kind === 'quantity' && token.quantity.is === 'volume') {
-    return { value: cubicMetres(token.quantity.litres / 1000), to: from + 1 };
+    return { value: cubicMetres(token.quantity.value / 1000), to: from + 1 };
   }
   return figureFrom(tokens, from, rooms);
 }
 
-const together = /^(\d+(?:[.,]\d+)?)([a-z^]+(?:\/[a-z]+)?3?)$/;
+const together = /^(\d+(?:[.,]\d+)?)([a-z^]+(?:\/[a-z^]+)?[23]?)$/;
 
 function figureFrom<Value>(
   tokens: readonly Token[],

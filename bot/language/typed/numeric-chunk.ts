@@ -186,5 +186,5 @@ export function withUnit(span: Span, number: TypedNumber, unit: Unit): Token {
     return { kind: 'doubt', is: unit.is, couldBe, text, start, end };
   }
   if (value < unit.lowest) return { kind: 'impossible', is: unit.is, lowest: unit.lowest, unit, text, start, end };
-  return { kind: 'quantity', quantity: unit.of(value), unit, value, text, start, end };
+  return { kind: 'quantity', quantity: { is: unit.is, value: unit.of(value) }, unit, value, text, start, end };
 }

@@ -192,7 +192,7 @@ function quickQuantity(span: Span, { units }: Hearing): Token | undefined {
   const value = Number(found[1]);
   return {
     kind: 'quantity',
-    quantity: unit.of(value),
+    quantity: { is: unit.is, value: unit.of(value) },
     unit,
     value,
     text: span.text,
@@ -239,7 +239,14 @@ function join(major: Token, minor: Token, line: string): Token | undefined {
   const value = major.value + minor.value / perMajor;
   const { start } = major;
   const { end } = minor;
-  return { ...major, value, quantity: major.unit.of(value), text: line.slice(start, end), start, end };
+  return {
+    ...major,
+    value,
+    quantity: { is: major.unit.is, value: major.unit.of(value) },
+    text: line.slice(start, end),
+    start,
+    end,
+  };
 }
 
 function hourAndMinute(major: QuantityToken, minor: QuantityToken): boolean {

@@ -43,6 +43,8 @@ const _reweighed = (why: string): Command => ({
 });
 
 export const potLines: readonly TypedLine[] = [
+  // No vessel of a mix holds two thousand litres.
+  miss('mix 2kg in 2000l', 'impossible', '2000l'),
   // Mixing: units glued, spaced, capital, comma, imperial.
   act('mix 2.4kg', mix2400),
   act('mix 2.4 kg', mix2400),

@@ -49,6 +49,8 @@ export const sessionLines: readonly TypedLine[] = [
   act('supplied air yes', { verb: 'supplied', supplied: true }),
   act('supplied no', { verb: 'supplied', supplied: false }),
   act('spray on', { verb: 'spray-on' }),
+  // A word that nobody knows as a place starts no gun there by itself.
+  miss('spray on 4 ready', 'left-over', 'ready', 'spray on 4 in ready'),
   act('spray on 4 in booth-2', { verb: 'spray-on', session: 4, place: 'booth-2' }),
   act('spray on permit written assessment VA-2026-3, yard door open', { verb: 'spray-on' }, assessed),
   act('stop spraying', { verb: 'spray-off' }),
@@ -61,6 +63,8 @@ export const sessionLines: readonly TypedLine[] = [
   }),
   act('flush vessels', { verb: 'flush', gear: 'vessels' }),
   miss('flush gun water', 'left-over', 'water'),
+  miss('flush 4 gun 300', 'unit-missing', '300', 'flush 4 gun 300mL'),
+  miss('flush gun 3oz', 'unit-missing', '3oz', 'flush gun 3 fl oz'),
   act('rags in closed can', { verb: 'rags' }),
   act('close 4', { verb: 'close', session: 4 }),
   act('fit kari 2026-05-01', { verb: 'fit', person: 'kari', until: '2026-05-01' }),

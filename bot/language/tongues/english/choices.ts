@@ -1,9 +1,18 @@
 // What else may be typed for a choice, by its slot: beside the word itself, which every tongue's small words lead to.
 
 import type { SlotName } from '../../../../core/commands.ts';
+import { surfaceGrades } from '../../../../core/grades.ts';
 
 /** By what is chosen, the words for it. */
 type Choices = Readonly<Partial<Record<SlotName, Readonly<Record<string, string>>>>>;
+
+/** Sa 2½, however its half is typed; SSPC's own with its name before it. */
+const grades = {
+  'sa2.5': 'sa2,5 sa21/2 sa212',
+  ...Object.fromEntries(
+    surfaceGrades.filter((grade) => grade.startsWith('sp')).map((grade) => [grade, `sspc${grade}`]),
+  ),
+};
 
 const yesOrNo = { true: 'yes on running runs', false: 'no off none without' };
 
@@ -13,5 +22,14 @@ export const englishChoices: Choices = {
   'yes-or-no': yesOrNo,
   'fan-state': yesOrNo,
   'rub-result': { 'no-effect': 'ok none', softened: 'soft marked' },
+  grade: grades,
+  handling: { gas: 'argon nitrogen inert' },
+  gear: { gun: 'guns hose hoses spray', vessels: 'vessel pots pot tools cups can cans' },
+  solvent: {
+    'isopropyl-alcohol': 'ipa isopropanol isopropyl 2-propanol alcohol',
+    'methyl-ethyl-ketone': 'mek',
+    'methyl-isobutyl-ketone': 'mibk',
+    'methoxypropyl-acetate': 'pgmea',
+  },
   coupon: { true: 'witness' },
 };

@@ -1,7 +1,6 @@
 // Words of a line that are no verb and have a place of their own in it: they round it off, mark a number, name a thing or a
 // place, or choose. The readers know them as they stand here; the small words of every other tongue lead to them.
 
-import type { SolventId } from '../../../../core/calc/solvents.ts';
 import type { EmergencyField } from '../../../../core/session/session-commands.ts';
 import type { SolventUse } from '../../../../core/solvent-uses.ts';
 
@@ -19,18 +18,14 @@ export const fillers = words(
 export const smallInVerb = words('the of in to a');
 /** Between the days of a stretch. */
 export const spanJoints = words('of the for to until till and from - day');
-export const betweenNames = words('to for with a the');
 /** `gun cleaning`: the second word adds nothing. */
 export const roundsOffUse = words('cleaning clean');
-export const roundsOffCan = words('part can tin hand use used batch');
 
 /** The number after it is a batch. */
 export const batchMarks = words('batch pot no #');
 export const sessionMarks = words('session brief no # number');
 export const canMarks = words('can cans tin tins');
-export const saltsMarks = words('salts salt');
 export const nearMissWords = words('near miss nearmiss near-miss');
-export const testWords = words('until test');
 
 /** Where a part's name stands these never are one. */
 export const notNames = words(
@@ -62,9 +57,6 @@ export const places = words(
 export const coatedPlaces = words('tank cabinet');
 /** Nobody sprays inside one by this. */
 export const insides = words('vessel tank inside');
-export const vessels = words('vessels vessel pots pot tools cups can cans');
-export const guns = words('gun guns hose hoses spray');
-export const gases = words('gas argon nitrogen inert');
 
 /** What may stand between names and says what they do. */
 export const placings = saying<'sprayers' | 'stays' | 'out' | 'attendant'>(
@@ -73,17 +65,9 @@ export const placings = saying<'sprayers' | 'stays' | 'out' | 'attendant'>(
   ['out moved left', 'out'],
   ['outside attendant watch', 'attendant'],
 );
-export const runs = saying(['yes on running runs', true], ['no off none without', false]);
-export const unmeasured = words('not measured unmeasured velocity face');
 export const whichStretch = saying<'this' | 'last'>(['this', 'this'], ['last previous past', 'last']);
 export const emergencyCalls = saying<EmergencyField>(['call numbers number phone', 'call']);
 
-export const solventsCalled = saying<SolventId>(
-  ['ipa isopropanol isopropyl 2-propanol alcohol', 'isopropyl-alcohol'],
-  ['mek', 'methyl-ethyl-ketone'],
-  ['mibk', 'methyl-isobutyl-ketone'],
-  ['pgmea', 'methoxypropyl-acetate'],
-);
 export const usesCalled = saying<SolventUse>(
   ['thinner thin', 'thinning'],
   ['gun spray flush flushing', 'gun-cleaning'],

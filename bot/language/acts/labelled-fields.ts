@@ -1,0 +1,115 @@
+// Fields that stand behind a word of their own, `dust 2`, `lot 7731`: taken by that word, or by what a tongue labels the
+// slot, and before the rest of the line, since a lot may look like a time or a weight.
+
+import { ofEachVerb, type SlotName, type Verb, verbRows } from '../../../core/commands.ts';
+import { isFailed } from '../../../core/failed.ts';
+import type { FieldRow } from '../../../core/verbs/slot.ts';
+import type { Fault } from '../reading.ts';
+import { isPermitWord } from '../time-and-permission.ts';
+import { lastDayOf } from '../times/expiry-typed.ts';
+import { fillers } from '../tongues/english/line-words.ts';
+import { rareFigureFrom } from '../typed/air-figures.ts';
+import type { Token } from '../typed/token.ts';
+import { type ActLine, leftOver, type Said } from './act-line.ts';
+import { countFrom, figureFor, outside } from './figure-of-slot.ts';
+
+interface Labelled {
+  readonly name: string;
+  readonly label: string;
+  readonly field: FieldRow<SlotName>;
+}
+
+const labelled = ofEachVerb((verb): readonly Labelled[] =>
+  Object.entries(verbRows[verb].fields).flatMap(([name, field]) => {
+    const label = field.options?.behind;
+    const isRead = ['number', 'figure', 'text', 'day'].includes(field.told);
+    return label === undefined || !isRead ? [] : [{ name, label, field }];
+  }),
+);
+
+export interface ValueTaken {
+  readonly name: string;
+  readonly value: unknown;
+  /** Index of the token after it. */
+  readonly to: number;
+}
+
+/** What stands behind the label at `index`, if one stands there; `only`: if a correction may put it right. */
+export function labelledAt(verb: Verb, act: ActLine, index: number, only?: 'amend'): ValueTaken | Fault | undefined {
+  const { tokens, context } = act;
+  const token = tokens[index];
+  if (token?.kind !== 'word') return undefined;
+  const { word } = token;
+  const slotLabelled = context.hearing.labels.get(word);
+  const found = labelled[verb].find(
+    ({
+      label,
+      field: {
+        slots: [slot],
+      },
+    }) => label === word || (slot !== undefined && slot.name === slotLabelled),
+  );
+  if (found === undefined || (only === 'amend' && found.field.options?.amend !== true)) return undefined;
+  const { name, field } = found;
+  // `in 5l`: anything else behind such a word is said of something else.
+  const next = tokens[index + 1];
+  const isFigure = next?.kind === 'quantity' && field.slots.some(({ kinds }) => kinds.includes(next.quantity.is));
+  if (fillers.has(word) && !isFigure) return undefined;
+  const taken = valueFrom(field, act, token, index + 1);
+  return isFailed(taken) ? taken : { ...taken, name };
+}
+
+function valueFrom(
+  { told, slots: [slot] }: FieldRow<SlotName>,
+  act: ActLine,
+  label: Token,
+  index: number,
+): Omit<ValueTaken, 'name'> | Fault {
+  const token = act.tokens[index];
+  const needs = slot === undefined ? [] : [slot.name];
+  const to = index + 1;
+  if (token === undefined) return { failed: 'incomplete', token: label, needs };
+  if (told === 'text') return { value: token.kind === 'quoted' ? token.words : token.text, to };
+  if (told === 'day') {
+    const day = lastDayOf(act.tokens, index, act);
+    if (day === undefined) return { failed: 'incomplete', token, needs };
+    return isFailed(day) ? { ...day, needs } : { value: day.date, to: day.to };
+  }
+  if (slot === undefined) {
+    const count = token.kind === 'number' ? countFrom(token) : leftOver(token);
+    return isFailed(count) ? leftOver(token) : { value: count, to };
+  }
+  const rare = rareFigureFrom(act.tokens, index, slot.unit);
+  if (rare !== undefined) return outside(slot.name, token, rare.value) ?? rare;
+  if (token.kind === 'word' || token.kind === 'quoted') return { failed: 'incomplete', token: label, needs };
+  const figure = figureFor(slot.name, token, act.line);
+  return isFailed(figure) ? figure : { value: figure, to };
+}
+
+/** All such fields of a line up to a leave, and the line without them. */
+export function labelledApart(
+  verb: Verb,
+  act: ActLine,
+): { readonly act: ActLine; readonly said: Readonly<Said> } | Fault {
+  const said: Said = {};
+  if (labelled[verb].length === 0) return { act, said };
+  const tokens: Token[] = [];
+  for (let i = 0; i < act.tokens.length; i++) {
+    const token = act.tokens[i];
+    if (token === undefined) continue;
+    if (isPermitWord(token)) {
+      tokens.push(...act.tokens.slice(i));
+      break;
+    }
+    const taken = labelledAt(verb, act, i);
+    if (taken === undefined) {
+      tokens.push(token);
+      continue;
+    }
+    if (isFailed(taken)) return taken;
+    if (said[taken.name] !== undefined) return leftOver(act.tokens[i + 1] ?? token);
+    said[taken.name] = taken.value;
+    i = taken.to - 1;
+  }
+  return { act: { ...act, tokens }, said };
+}
