@@ -1,5 +1,5 @@
 // The one write path: seen before? the same answer; else read up to the record's end, decide, seal the events, plan the
-// bells, and land it all in one transaction, in its turn.
+// bells, and land it all in one transaction, in its turn. Whether a delivery was seen before is asked here alone.
 
 import type { Command, Stance } from './commands.ts';
 import type { HashGiven } from './crew/ledger-events.ts';
@@ -28,7 +28,7 @@ import { oursAlone } from './unforeseen.ts';
 import type { EpochMs } from './units.ts';
 import { mustRead, unreadUnder } from './unread.ts';
 import { RestsOnUnread } from './unread-event.ts';
-import { createWriteQueue, type Draft, type WriteQueueDeps } from './write-queue.ts';
+import { type AnswerTo, createWriteQueue, type Draft, type WriteQueueDeps } from './write-queue.ts';
 
 export interface Request extends Speaker {
   /** Of the delivery: the same one twice is one event and the same answer. */
@@ -55,6 +55,11 @@ export type Recorded = Extract<Outcome, { kind: 'recorded' }>;
 /** Words an outcome; what it returns is kept with the request and given again for the same delivery. */
 export type Answering = (request: Request, outcome: Outcome) => string;
 
+export type Delivered = Pick<Request, 'id' | 'now'>;
+
+/** The act that a delivery asks for, as the record stands when its turn has come. */
+export type Reads = (shop: Shop) => Request | undefined;
+
 export interface Photo extends Speaker {
   readonly id: string;
   readonly stream: StreamId;
@@ -65,11 +70,10 @@ export interface Photo extends Speaker {
 
 export interface Executor {
   /**
-   * The answer's text, and whether events landed. Throws where the store cannot write, and `Unforeseen` where deciding or
-   * wording breaks: then nothing was recorded.
+   * The answer's text; `undefined` where `read` finds no act in it, and nothing was to be written. Throws where the store
+   * cannot write, and `Unforeseen` where deciding or wording breaks: then nothing was recorded.
    */
-  readonly execute: (request: Request, answering: Answering) => Promise<string>;
-  readonly answerBefore: (id: string) => Promise<string | undefined>;
+  readonly execute: (delivery: Delivered, read: Reads, answering: Answering) => Promise<string | undefined>;
   /** The shop with these streams loaded, for questions. */
   readonly look: (named?: readonly StreamId[]) => Promise<Shop>;
   /** False after an act or a ring that could not be recorded, until one is again. */
@@ -90,21 +94,25 @@ export const botName: PersonName = 'batchbell';
 export function createExecutor(deps: WriteQueueDeps): Executor {
   const { store, keeper, crew } = deps;
   const { write, inTurn, canWrite } = createWriteQueue(deps);
+  /** The same delivery is one event and the same answer, whoever brings it again, here or in another process. */
+  const once = <T>({ id, now }: Delivered, make: (answerTo: AnswerTo) => Promise<Draft<string | T>>) =>
+    write<string | T>(async (answerTo) => {
+      const given = await answerTo(id);
+      return given === undefined ? make(answerTo) : nothingNew(given, now);
+    });
   return {
-    execute: (request, answering) =>
-      write(async (answerTo) => {
-        const given = await answerTo(request.id);
-        return given === undefined ? decided(deps, request, answering) : nothingNew(given, request.now);
+    execute: (delivery, read, answering) =>
+      once(delivery, async (answerTo) => {
+        const request = read(await keeper.open([]));
+        if (request === undefined) return nothingNew(undefined, delivery.now);
+        // One that must not be kept under the name that it came with.
+        const given = request.id === delivery.id ? undefined : await answerTo(request.id);
+        return given === undefined ? decided(deps, request, answering) : nothingNew(given, delivery.now);
       }),
-    answerBefore: (id) => store.answerTo(crew, id),
     canWrite,
     look: (named = []) => inTurn(() => keeper.open(named)),
     recordRing: (posted, now) => write(() => ringDraft(deps, posted, now)),
-    filePhoto: (photo, answering) =>
-      write(async (answerTo) => {
-        const given = await answerTo(photo.id);
-        return given === undefined ? photoDraft(deps, photo, answering) : nothingNew(given, photo.now);
-      }),
+    filePhoto: (photo, answering) => once(photo, () => photoDraft(deps, photo, answering)),
     giveHash: (on, now) => write(() => hashDraft(deps, on, now)),
     reconcile: (now) =>
       inTurn(async () => {

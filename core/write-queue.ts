@@ -20,8 +20,11 @@ export interface Draft<T> {
   readonly now: EpochMs;
 }
 
-/** Decides on the record as the keeper has it. `answerTo` knows the answers that are about to land as well. */
-export type Making<T> = (answerTo: (request: string) => Promise<string | undefined>) => Promise<Draft<T>>;
+/** Knows the answers that are about to land as well. */
+export type AnswerTo = (request: string) => Promise<string | undefined>;
+
+/** Decides on the record as the keeper has it. */
+export type Making<T> = (answerTo: AnswerTo) => Promise<Draft<T>>;
 
 export interface WriteQueue {
   /** Throws where the making does, or where the store cannot write: then nothing was recorded. */
@@ -35,7 +38,7 @@ export interface WriteQueue {
 /** An act that waits for its turn. */
 interface Act {
   /** Its draft is staged; `give` gives to whoever asked what it promised. */
-  readonly make: (answerTo: (request: string) => Promise<string | undefined>) => Promise<Made>;
+  readonly make: (answerTo: AnswerTo) => Promise<Made>;
   readonly fail: (error: unknown) => void;
 }
 
@@ -135,7 +138,7 @@ async function land(landing: Landing, acts: readonly Act[]): Promise<void> {
 /** One that cannot be decided fails alone: the others are decided as if it had not been asked. */
 async function makeEach({ store, keeper, crew }: Landing, acts: readonly Act[]): Promise<readonly Made[]> {
   const made: Made[] = [];
-  const answerTo = async (request: string) =>
+  const answerTo: AnswerTo = async (request) =>
     made.find(({ draft }) => draft.answer?.request === request)?.draft.answer?.text ??
     (await store.answerTo(crew, request));
   for (const act of acts) {

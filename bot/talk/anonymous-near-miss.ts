@@ -6,9 +6,8 @@ import type { Command } from '../../core/commands.ts';
 import { nobody } from '../../core/crew/alarm-decide.ts';
 import type { Delivery } from './front-end.ts';
 
-export function withoutTeller(delivery: Delivery, command: Command): Delivery {
+export function withoutTeller<D extends Delivery & { readonly id: string }>(delivery: D, command: Command): D {
   if (command.verb !== 'near-miss' || !command.anonymous) return delivery;
   // The same delivery has still the same id, so that it is one event however often it comes.
-  const id = delivery.id === undefined ? {} : { id: createHash('sha256').update(delivery.id).digest('hex') };
-  return { ...delivery, as: nobody, in: '', ...id };
+  return { ...delivery, as: nobody, in: '', id: createHash('sha256').update(delivery.id).digest('hex') };
 }

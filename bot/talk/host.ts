@@ -2,7 +2,9 @@
 // throws: a misread is an answer, and so is a record that cannot be written, and a fault of the program's own.
 
 import { randomUUID } from 'node:crypto';
+import type { Command } from '../../core/commands.ts';
 import { type CrewFile, personIn } from '../../core/crew/crew.ts';
+import type { Request } from '../../core/execute.ts';
 import { type PersonName, partStream, type StreamId } from '../../core/ids.ts';
 import type { Log, Store } from '../../core/ports.ts';
 import type { Shop } from '../../core/shop.ts';
@@ -25,7 +27,8 @@ import type { Delivery } from './front-end.ts';
 import { lineWithPart, withBatchOf, withSessionOf } from './in-thread.ts';
 import { hearingOf, lineContext } from './line-context.ts';
 import { lineBroke, restsOnUnread, storeFailed } from './not-recorded.ts';
-import { answering, tellingOf } from './telling.ts';
+import type { Pressed } from './pressed.ts';
+import { answering, type ToldNow, tellingOf } from './telling.ts';
 import { wordOutcome } from './word-outcome.ts';
 
 export interface HostDeps extends Questioned {
@@ -60,25 +63,82 @@ export function createHost(deps: HostDeps): Host {
   };
 }
 
-async function handle(deps: HostDeps, delivery: Delivery): Promise<Answer | undefined> {
+async function handle(deps: HostDeps, given: Delivery): Promise<Answer | undefined> {
   const { executor, clock, log, crewFile, tongues } = deps;
-  /** The record could be read, and nothing was to be written. */
-  let onlyWords = false;
+  const { id = randomUUID() } = given;
+  const delivery = { ...given, id };
+  const now = clock.now();
+  const told = { tongues, now };
+  const heard: { meant?: Meant } = {};
   try {
-    const before = delivery.id === undefined ? undefined : await executor.answerBefore(delivery.id);
-    if (before !== undefined) return answerFrom(before);
-    const shop = await executor.look();
-    const reading = readIn(tongues, shop, delivery.text, { ...delivery, at: delivery.saidAt ?? clock.now() });
-    onlyWords = reading.kind !== 'command';
-    return await answerTo(deps, delivery, reading, shop);
+    const said = await executor.execute(
+      { id, now },
+      (shop) => {
+        heard.meant = meaningOf(deps, told, delivery, shop);
+        return heard.meant.is === 'act' ? heard.meant.request : undefined;
+      },
+      (request, outcome) =>
+        JSON.stringify(wordOutcome(told, withoutTeller(delivery, request.command), request, outcome)),
+    );
+    if (said === undefined) return heard.meant?.is === 'words' ? await heard.meant.answer() : undefined;
+    const answer = answerFrom(said);
+    // What is kept of a near miss does not even name its delivery.
+    return { ...answer, in: answer.in === '' ? delivery.in : answer.in };
   } catch (error) {
     log.error('not-recorded', { in: delivery.in, error: String(error) });
-    const now = clock.now();
     const spoken = { crewFile, tongues };
-    if (error instanceof RestsOnUnread) return restsOnUnread(delivery, spoken, now, error);
-    if (onlyWords || error instanceof Unforeseen) return lineBroke(delivery, spoken, now);
-    return (await provedAnyway(deps, delivery)) ?? storeFailed(delivery, spoken, now);
+    if (error instanceof RestsOnUnread) return restsOnUnread(delivery, spoken, clock.now(), error);
+    const onlyWords = heard.meant?.is === 'words';
+    if (onlyWords || error instanceof Unforeseen) return lineBroke(delivery, spoken, clock.now());
+    return (await provedAnyway(deps, delivery)) ?? storeFailed(delivery, spoken, clock.now());
   }
+}
+
+/** An act, or what is answered without one. */
+type Meant =
+  | { readonly is: 'act'; readonly request: Request }
+  | { readonly is: 'words'; readonly answer: () => Answer | undefined | Promise<Answer> };
+
+function meaningOf(deps: HostDeps, told: ToldNow, delivery: Delivery & { readonly id: string }, shop: Shop): Meant {
+  const { now } = told;
+  const at = delivery.saidAt ?? now;
+  const reading = readIn(deps.tongues, shop, delivery.text, { ...delivery, at });
+  if (reading.kind !== 'command') return { is: 'words', answer: () => inWords(deps, told, delivery, reading, shop) };
+  const { stance } = reading;
+  const command = withSessionOf(delivery.about, withBatchOf(delivery.about, reading.command));
+  const { pressed } = delivery;
+  if (pressed !== undefined && isInDoubt(pressed, command, stance)) {
+    return { is: 'words', answer: () => askedBack(told, delivery, pressed, command, shop) };
+  }
+  const { id, as: by } = withoutTeller(delivery, command);
+  return { is: 'act', request: { id, by, now, command, at: reading.at ?? at, stance } };
+}
+
+function inWords(
+  deps: HostDeps,
+  told: ToldNow,
+  delivery: Delivery,
+  reading: Exclude<Reading, { kind: 'command' }>,
+  shop: Shop,
+): Answer | undefined | Promise<Answer> {
+  switch (reading.kind) {
+    case 'silence':
+      return undefined;
+    case 'misread': {
+      const card = misreadCard(tellingOf(told, shop, delivery.as), reading.misread);
+      return answering(told, delivery, shop, { kind: 'misread', code: reading.misread.code, recorded: false, card });
+    }
+    case 'question':
+      return answerQuestion(deps, delivery, reading, shop);
+  }
+}
+
+/** Pressed on a card that had moved. */
+function askedBack(told: ToldNow, delivery: Delivery, pressed: Pressed, command: Command, shop: Shop): Answer {
+  const card = movedCard(tellingOf(told, shop, delivery.as), pressed, command, delivery.text);
+  // What it says of its parts may be over, too, by the time it is tapped.
+  const moved = command.verb === 'release' ? command.parts.map(partStream) : [];
+  return answering(told, delivery, shop, { kind: 'misread', code: 'card-moved', recorded: false, card, moved });
 }
 
 /** Who says it, when, and under what. */
@@ -121,46 +181,5 @@ async function provedAnyway(deps: HostDeps, delivery: Delivery): Promise<Answer 
   } catch (error) {
     log.error('not-proved', { error: String(error) });
     return undefined;
-  }
-}
-
-async function answerTo(deps: HostDeps, delivery: Delivery, reading: Reading, shop: Shop): Promise<Answer | undefined> {
-  const now = deps.clock.now();
-  const told = { tongues: deps.tongues, now };
-  switch (reading.kind) {
-    case 'silence':
-      return undefined;
-    case 'misread': {
-      const card = misreadCard(tellingOf(told, shop, delivery.as), reading.misread);
-      return answering(told, delivery, shop, { kind: 'misread', code: reading.misread.code, recorded: false, card });
-    }
-    case 'question':
-      return answerQuestion(deps, delivery, reading, shop);
-    case 'command': {
-      const { stance } = reading;
-      const command = withSessionOf(delivery.about, withBatchOf(delivery.about, reading.command));
-      const { pressed } = delivery;
-      if (pressed !== undefined && isInDoubt(pressed, command, stance)) {
-        const card = movedCard(tellingOf(told, shop, delivery.as), pressed, command, delivery.text);
-        // What it says of its parts may be over, too, by the time it is tapped.
-        const moved = command.verb === 'release' ? command.parts.map(partStream) : [];
-        return answering(told, delivery, shop, { kind: 'misread', code: 'card-moved', recorded: false, card, moved });
-      }
-      const from = withoutTeller(delivery, command);
-      const request = {
-        id: from.id ?? randomUUID(),
-        by: from.as,
-        now,
-        command,
-        at: reading.at ?? delivery.saidAt ?? now,
-        stance,
-      };
-      const said = await deps.executor.execute(request, (asked, outcome) =>
-        JSON.stringify(wordOutcome(told, from, asked, outcome)),
-      );
-      const answer = answerFrom(said);
-      // What is kept of it does not even name its delivery.
-      return { ...answer, in: answer.in === '' ? delivery.in : answer.in };
-    }
   }
 }

@@ -54,11 +54,15 @@ async function openShop(batches: number): Promise<readonly Act[]> {
     now = epochMs(now + 1000);
     sent += 1;
     const asked = { id: `${sent}`, by: 'lead', now, command, at: now, stance: { is: 'asked' as const } };
-    const opened = await executor.execute(asked, (_, outcome) => {
-      // The bench would measure something else.
-      if (outcome.kind !== 'recorded') throw new Error(`${command.verb} was not recorded`);
-      return outcome.envelopes.map(({ body }) => (body.type === 'BatchOpened' ? body.batch : '')).join('');
-    });
+    const opened = await executor.execute(
+      asked,
+      () => asked,
+      (_, outcome) => {
+        // The bench would measure something else.
+        if (outcome.kind !== 'recorded') throw new Error(`${command.verb} was not recorded`);
+        return outcome.envelopes.map(({ body }) => (body.type === 'BatchOpened' ? body.batch : '')).join('');
+      },
+    );
     return Number(opened);
   }
 

@@ -44,13 +44,14 @@ const plainly: Answering = (_, outcome) => {
   return outcome.kind === 'unclear' ? outcome.unclear.code : outcome.envelopes.map(({ body }) => body.type).join();
 };
 
-function say(
+async function say(
   { executor }: Pick<ReturnType<typeof openShop>, 'executor'>,
   id: string,
   command: Command,
   wording = plainly,
-) {
-  return executor.execute({ id, by: 'kari', now: eight, at: eight, command, stance: { is: 'asked' } }, wording);
+): Promise<string> {
+  const request = { id, by: 'kari', now: eight, at: eight, command, stance: { is: 'asked' as const } };
+  return (await executor.execute(request, () => request, wording)) ?? 'no act';
 }
 
 const shift: readonly Command[] = [

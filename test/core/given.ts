@@ -157,11 +157,15 @@ function startShift({
     const { command, stance } = reading;
     const request = { id: `line-${requests}`, by, now, command, at: reading.at ?? now, stance };
     let heard: Heard = { recorded: [] };
-    await executor.execute(request, (_, outcome) => {
-      last = outcome;
-      heard = heardOf(outcome);
-      return '';
-    });
+    await executor.execute(
+      request,
+      () => request,
+      (_, outcome) => {
+        last = outcome;
+        heard = heardOf(outcome);
+        return '';
+      },
+    );
     await ringer.ringDue();
     return heard;
   }

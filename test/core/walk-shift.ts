@@ -54,10 +54,15 @@ export function walkedShift(): WalkedShift {
     said += 1;
     const at = epochMs(now);
     const outcomes: Outcome[] = [];
-    await executor.execute({ id: `said-${said}`, by, now: at, at, command, stance: { is: stance } }, (_, outcome) => {
-      outcomes.push(outcome);
-      return '';
-    });
+    const request = { id: `said-${said}`, by, now: at, at, command, stance: { is: stance } };
+    await executor.execute(
+      request,
+      () => request,
+      (_, outcome) => {
+        outcomes.push(outcome);
+        return '';
+      },
+    );
     const [outcome] = outcomes;
     if (outcome === undefined) throw new Error(`no outcome of ${command.verb}`);
     if (outcome.kind === 'recorded') {

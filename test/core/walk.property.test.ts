@@ -115,17 +115,25 @@ function startWalk(file: string) {
 
   async function say(request: Request): Promise<void> {
     let outcome: Outcome | undefined;
-    const answer = await executor.execute(request, (_, found) => {
-      outcome = found;
-      return `${request.id}: ${found.kind}`;
-    });
+    const answer = await executor.execute(
+      request,
+      () => request,
+      (_, found) => {
+        outcome = found;
+        return `${request.id}: ${found.kind}`;
+      },
+    );
     const added = await takeNew();
     expect(outcome, 'an answer to a new request').toBeDefined();
     if (outcome?.kind === 'objected') for (const { code } of outcome.objections) count(`objected ${code}`);
     if (outcome?.kind === 'unclear') count(`unclear ${outcome.unclear.code}`);
     expect(added.length > 0).toBe(outcome?.kind === 'recorded');
 
-    const again = await executor.execute(request, (_, found) => `${request.id}: ${found.kind}`);
+    const again = await executor.execute(
+      request,
+      () => request,
+      (_, found) => `${request.id}: ${found.kind}`,
+    );
     expect(again).toBe(answer);
     expect(await store.head(crew)).toMatchObject({ seq: envelopes.length });
 

@@ -43,9 +43,10 @@ function wording(_: unknown, outcome: Outcome): string {
   return `${outcome.kind} ${answers}`;
 }
 
-function say(executor: Executor, id: string, command: Command, afterMinutes = 0): Promise<string> {
+async function say(executor: Executor, id: string, command: Command, afterMinutes = 0): Promise<string> {
   const now = epochMs(eight + afterMinutes * 60_000);
-  return executor.execute({ id, by: 'kari', now, at: now, command, stance: { is: 'asked' } }, wording);
+  const request = { id, by: 'kari', now, at: now, command, stance: { is: 'asked' as const } };
+  return (await executor.execute(request, () => request, wording)) ?? 'no act';
 }
 
 async function eventsOf(store: Store, request: string): Promise<number> {

@@ -41,18 +41,15 @@ function openShop(shelf: typeof demoShelf = demoShelf) {
   const people = demoCrew.people.map((each) => (each.name === 'rosa' ? { ...each, language: 'es' } : each));
   const wired = wire({ store, clock: virtualClock(start), log, crewFile: { ...demoCrew, people }, shelf, frontEnd });
   const say = (text: string, as = 'kari') => wired.host.handle({ text, as, in: text, id: undefined });
-  const settle = (setting: Setting) =>
-    wired.executor.execute(
-      {
-        id: JSON.stringify(setting),
-        by: 'rosa',
-        now: start,
-        at: start,
-        command: { verb: 'set', setting },
-        stance: { is: 'asked' },
-      },
+  const settle = (setting: Setting) => {
+    const said = { id: JSON.stringify(setting), by: 'rosa', now: start, at: start };
+    const request = { ...said, command: { verb: 'set' as const, setting }, stance: { is: 'asked' as const } };
+    return wired.executor.execute(
+      request,
+      () => request,
       (_, { kind }) => kind,
     );
+  };
   return { store, logged, say, settle, executor: wired.executor };
 }
 

@@ -140,10 +140,15 @@ export async function bellTower(crewFile: CrewFile = inventedCrew, start = '08:0
     say: async (command, by = 'kari', when) => {
       said += 1;
       const request = { id: `said-${said}`, by, now: time, at: when === undefined ? time : at(when), command };
-      await life.executor.execute({ ...request, stance: { is: 'happened' } }, (_, outcome) => {
-        if (outcome.kind !== 'recorded') throw new Error(`${command.verb} was not recorded: ${outcome.kind}`);
-        return 'recorded';
-      });
+      const happened = { ...request, stance: { is: 'happened' as const } };
+      await life.executor.execute(
+        happened,
+        () => happened,
+        (_, outcome) => {
+          if (outcome.kind !== 'recorded') throw new Error(`${command.verb} was not recorded: ${outcome.kind}`);
+          return 'recorded';
+        },
+      );
     },
     breakStore: (what = 'everything') => {
       broken = what;
