@@ -1,5 +1,6 @@
 // What may be done next, as taps: each act as the line that says it, with a field where something is asked first.
 
+import type { Command } from '../../core/commands.ts';
 import type { NextAct } from '../../core/next-acts.ts';
 import type { NextActId } from '../../core/status.ts';
 import { writeLine } from '../language/write-line.ts';
@@ -15,76 +16,40 @@ export function nextTaps(telling: Telling, next: readonly NextAct<NextActId>[]):
   });
 }
 
-// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a table, a case for each next act
 function lineOf(telling: Telling, { id, of, command, stance }: NextAct<NextActId>): string {
-  switch (id) {
-    case 'weigh':
-      return `weigh ${of} {part-a}g {part-b}g`;
-    case 'weigh-a':
-      return `weigh ${of} a {part-a}g`;
-    case 'weigh-b':
-      return `weigh ${of} b {part-b}g`;
-    case 'coat':
-      return `coat {part} ${of} {method}`;
-    case 'catch':
-      return `catch ${of} {caught}g`;
-    case 'discard':
-      return `discard ${of} {why}`;
-    case 'surface':
-      return `surface ${of} {surface-temperature}C`;
-    case 'prep':
-      return `prep ${of} {grade}`;
-    case 'wet':
-      return `wet ${of} {wet-films}um`;
-    case 'temp':
-      return `temp ${of} {part-temperature}C`;
-    case 'door':
-      return `door ${of} {minutes}m`;
-    case 'film':
-      return `film ${of} {dry-films}um`;
-    case 'hold':
-      return `hold ${of} {why}`;
-    case 'lift':
-      return `release ${of} permit {why}`;
-    case 'ack-for':
-      return `ack ${of} {people}`;
-    case 'fan-on':
-      return `fan ${of} on {face-velocity}mps`;
-    case 'moved-out':
-      return `near ${of} {people} out`;
-    case 'flush-step':
-      return `flush ${of} gun ${command.verb === 'flush' ? (command.solvent ?? '') : ''} {flush-volume}mL`;
-    case 'spray-on':
-      return `spray on ${of}`;
-    case 'spray-off':
-      return `spray off ${of}`;
-    case 'filter':
-    case 'stop':
-    case 'stir':
-    case 'cover':
-    case 'thick':
-    case 'hot':
-    case 'empty':
-    case 'check':
-    case 'blanket':
-    case 'prestir':
-    case 'lid':
-    case 'dry':
-    case 'touch-up':
-    case 'cure-oven':
-    case 'cure-room':
-    case 'out':
-    case 'release':
-    case 'brief':
-    case 'ack':
-    case 'fan-unmeasured':
-    case 'fan-off':
-    case 'supplied-yes':
-    case 'supplied-no':
-    case 'flush':
-    case 'vessels':
-    case 'rags':
-    case 'close':
-      return writeLine({ command, stance }, telling.shop.crew.zone);
-  }
+  const asking = asks[id];
+  return asking === undefined ? writeLine({ command, stance }, telling.shop.crew.zone) : asking(of, command);
 }
+
+/** Nothing is asked first. */
+const whole = undefined;
+
+/** The line with a field where something is asked first. */
+const asks: Readonly<Record<NextActId, ((of: string, command: Command) => string) | undefined>> = {
+  weigh: (of) => `weigh ${of} {part-a}g {part-b}g`,
+  'weigh-a': (of) => `weigh ${of} a {part-a}g`,
+  'weigh-b': (of) => `weigh ${of} b {part-b}g`,
+  coat: (of) => `coat {part} ${of} {method}`,
+  catch: (of) => `catch ${of} {caught}g`,
+  discard: (of) => `discard ${of} {why}`,
+  surface: (of) => `surface ${of} {surface-temperature}C`,
+  prep: (of) => `prep ${of} {grade}`,
+  wet: (of) => `wet ${of} {wet-films}um`,
+  temp: (of) => `temp ${of} {part-temperature}C`,
+  door: (of) => `door ${of} {minutes}m`,
+  film: (of) => `film ${of} {dry-films}um`,
+  hold: (of) => `hold ${of} {why}`,
+  lift: (of) => `release ${of} permit {why}`,
+  'ack-for': (of) => `ack ${of} {people}`,
+  'fan-on': (of) => `fan ${of} on {face-velocity}mps`,
+  'moved-out': (of) => `near ${of} {people} out`,
+  'flush-step': (of, command) =>
+    `flush ${of} gun ${command.verb === 'flush' ? (command.solvent ?? '') : ''} {flush-volume}mL`,
+  'spray-on': (of) => `spray on ${of}`,
+  'spray-off': (of) => `spray off ${of}`,
+  ...{ filter: whole, stop: whole, stir: whole, cover: whole, thick: whole, hot: whole, empty: whole },
+  ...{ check: whole, blanket: whole, prestir: whole, lid: whole },
+  ...{ dry: whole, 'touch-up': whole, 'cure-oven': whole, 'cure-room': whole, out: whole, release: whole },
+  ...{ brief: whole, ack: whole, 'fan-unmeasured': whole, 'fan-off': whole, 'supplied-yes': whole },
+  ...{ 'supplied-no': whole, flush: whole, vessels: whole, rags: whole, close: whole },
+};

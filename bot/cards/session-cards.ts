@@ -3,14 +3,14 @@
 
 import { flushFlashPoint } from '../../core/calc/flammable.ts';
 import { solvents } from '../../core/calc/solvents.ts';
+import type { CommandOf } from '../../core/commands.ts';
 import { isFailed } from '../../core/failed.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { exposedIn, fanUntil, flushState, type Session } from '../../core/session/session.ts';
 import { clearingMinutes } from '../../core/session/session-air.ts';
-import type { Gear } from '../../core/session/session-commands.ts';
 import { sessionStatus } from '../../core/session/session-status.ts';
 import { type Celsius, celsius, litres } from '../../core/units.ts';
-import { type Card, makeCard } from './card.ts';
+import { type Card, type CardFact, makeCard } from './card.ts';
 import { type Telling, volumeFact } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
 import { sessionSums, sumSources } from './session-air-card.ts';
@@ -107,28 +107,35 @@ export function sprayOffCard(telling: Telling, session: Session): Card {
   });
 }
 
-export function flushedCard(telling: Telling, session: Session, gear: Gear): Card {
+export function flushedCard(telling: Telling, session: Session, { gear, solvent }: CommandOf<'flush'>): Card {
   const words = telling.words.session;
   const { done, left } = flushState(session, gear);
-  const logged = session.flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
-  const next = done ? [] : [words.flushNext(gear, left, telling.figures)];
-  const open = stillOpen(session);
-  return makeCard(words.titled(session.number, words.flushed(gear)), done ? 'good' : 'plain', {
-    facts: logged === 0 ? [] : [volumeFact(telling, 'solvent-logged', litres(logged))],
-    lines: [...next, ...(open.length === 0 ? [] : [words.stillToDo(open, telling.figures)])],
+  const title = solvent === undefined ? words.flushed(gear) : words.flushStep(gear, solvent);
+  return makeCard(words.titled(session.number, title), done ? 'good' : 'plain', {
+    facts: loggedFacts(telling, session),
+    lines: [...(done ? [] : [words.flushNext(gear, left, telling.figures)]), ...stillToDo(telling, session)],
     hazards: done ? [] : flushConflicts(telling, session),
     actions: sessionTaps(telling, session),
   });
 }
 
+export const ragsCard = (telling: Telling, session: Session): Card =>
+  sessionCard(telling, session, telling.words.session.ragsIn, stillToDo(telling, session));
+
+function stillToDo(telling: Telling, session: Session): readonly string[] {
+  const open = stillOpen(session);
+  return open.length === 0 ? [] : [telling.words.session.stillToDo(open, telling.figures)];
+}
+
+function loggedFacts(telling: Telling, { flushes }: Session): readonly CardFact[] {
+  const logged = flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
+  return logged === 0 ? [] : [volumeFact(telling, 'solvent-logged', litres(logged))];
+}
+
 export function closedCard(telling: Telling, session: Session): Card {
   const words = telling.words.session;
-  const logged = session.flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
   return makeCard(words.titled(session.number, words.closed), 'plain', {
-    facts: [
-      ...clockFacts(telling, sessionStatus(telling, session).clocks, ['fan']),
-      ...(logged === 0 ? [] : [volumeFact(telling, 'solvent-logged', litres(logged))]),
-    ],
+    facts: [...clockFacts(telling, sessionStatus(telling, session).clocks, ['fan']), ...loggedFacts(telling, session)],
     lines: closingLines(telling, session),
     hazards: workHazards(telling, 'spray').filter(({ text }) => text === words.lines['fan-after']),
     actions: sessionTaps(telling, session),

@@ -14,11 +14,11 @@ import {
   fanCard,
   flushedCard,
   placedCard,
+  ragsCard,
   sessionCard,
   sprayOffCard,
   sprayOnCard,
 } from './session-cards.ts';
-import { stillOpen } from './session-lines.ts';
 
 export function sessionReply(
   telling: Telling,
@@ -45,24 +45,9 @@ export function sessionReply(
     case 'spray-off':
       return onSession((session) => sprayOffCard(telling, session));
     case 'flush':
-      return onSession((session) => {
-        const card = flushedCard(telling, session, command.gear);
-        if (command.solvent === undefined) return card;
-        return {
-          ...card,
-          title: words.titled(session.number, words.flushStep(command.gear, command.solvent)),
-        };
-      });
+      return onSession((session) => flushedCard(telling, session, command));
     case 'rags':
-      return onSession((session) => {
-        const open = stillOpen(session);
-        return sessionCard(
-          telling,
-          session,
-          words.ragsIn,
-          open.length === 0 ? [] : [words.stillToDo(open, telling.figures)],
-        );
-      });
+      return onSession((session) => ragsCard(telling, session));
     case 'close':
       return onSession((session) => closedCard(telling, session));
     case 'fit':

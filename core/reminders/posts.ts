@@ -38,76 +38,79 @@ interface PostsDeps {
   readonly log: Log;
 }
 
-export function createPosts({ messenger, clock, log }: PostsDeps): Posts {
-  const posted = new Map<string, Posted>();
-  const tries = new Map<string, Tries>();
+interface Known extends PostsDeps {
+  readonly posted: Map<string, Posted>;
+  readonly tries: Map<string, Tries>;
+}
 
-  function triesOf({ numberedKey, dueAt }: Pick<PlannedReminder, 'numberedKey' | 'dueAt'>): Tries {
-    const known = tries.get(numberedKey);
-    const same = known !== undefined && Math.abs(known.dueAt - dueAt) <= movedMs;
-    return same ? known : { dueAt, unsure: false, rejections: 0, waiting: undefined };
-  }
+type Unposted = Omit<RingingReminder, 'possibleRepeat'>;
 
-  async function tell(ringing: Omit<RingingReminder, 'possibleRepeat'>, unsure: boolean): Promise<Told> {
-    const { reminder } = ringing;
-    if (!unsure && !triesOf(reminder).unsure) return tellOnce(ringing, false);
-    if ((await wasPosted(reminder)) !== 'yes') return tellOnce(ringing, true);
-    note(reminder, 'posted', false);
-    return 'posted';
-  }
-
-  /** Marked even where the platform knows nothing of the first try: that may still be on its way. */
-  async function tellOnce(ringing: Omit<RingingReminder, 'possibleRepeat'>, possibleRepeat: boolean): Promise<Told> {
-    const told = await post({ ...ringing, possibleRepeat });
-    note(ringing.reminder, told, possibleRepeat);
-    return told;
-  }
-
-  function note(reminder: RingingReminder['reminder'], told: Told, possibleRepeat: boolean): void {
-    const { numberedKey } = reminder;
-    if (told === 'posted') {
-      posted.set(numberedKey, { reminder, at: clock.now(), possibleRepeat });
-      tries.delete(numberedKey);
-      return;
-    }
-    log.error(told === 'rejected' ? 'post-rejected' : 'post-unanswered', { key: numberedKey });
-    const before = triesOf(reminder);
-    tries.set(numberedKey, {
-      ...before,
-      unsure: before.unsure || told === 'unknown',
-      rejections: before.rejections + (told === 'rejected' ? 1 : 0),
-    });
-  }
-
-  async function post(ringing: RingingReminder): Promise<Told> {
-    try {
-      return await messenger.post(ringing);
-    } catch (error) {
-      // It may have gone out before it broke.
-      log.error('post-broke', { key: ringing.reminder.numberedKey, error: String(error) });
-      return 'unknown';
-    }
-  }
-
-  async function wasPosted({ crew, numberedKey }: RingingReminder['reminder']): Promise<'yes' | 'no' | 'unknown'> {
-    try {
-      return await messenger.wasPosted(crew, numberedKey);
-    } catch (error) {
-      log.error('look-up-broke', { key: numberedKey, error: String(error) });
-      return 'unknown';
-    }
-  }
-
+export function createPosts(deps: PostsDeps): Posts {
+  const known: Known = { ...deps, posted: new Map(), tries: new Map() };
+  const { posted, tries } = known;
   return {
-    tell,
+    tell: (ringing, unsure) => tell(known, ringing, unsure),
     unrecorded: () => [...posted.values()],
-    recorded: (numberedKey) => {
-      posted.delete(numberedKey);
-    },
+    recorded: (numberedKey) => void posted.delete(numberedKey),
     isPosted: (numberedKey) => posted.has(numberedKey),
-    triesOf,
-    wait: (reminder, until) => {
-      tries.set(reminder.numberedKey, { ...triesOf(reminder), waiting: until });
-    },
+    triesOf: (reminder) => triesOf(known, reminder),
+    wait: (reminder, until) => void tries.set(reminder.numberedKey, { ...triesOf(known, reminder), waiting: until }),
   };
+}
+
+function triesOf({ tries }: Known, { numberedKey, dueAt }: Pick<PlannedReminder, 'numberedKey' | 'dueAt'>): Tries {
+  const before = tries.get(numberedKey);
+  const same = before !== undefined && Math.abs(before.dueAt - dueAt) <= movedMs;
+  return same ? before : { dueAt, unsure: false, rejections: 0, waiting: undefined };
+}
+
+async function tell(known: Known, ringing: Unposted, unsure: boolean): Promise<Told> {
+  const { reminder } = ringing;
+  if (!unsure && !triesOf(known, reminder).unsure) return tellOnce(known, ringing, false);
+  if ((await wasPosted(known, reminder)) !== 'yes') return tellOnce(known, ringing, true);
+  note(known, reminder, 'posted', false);
+  return 'posted';
+}
+
+/** Marked even where the platform knows nothing of the first try: that may still be on its way. */
+async function tellOnce(known: Known, ringing: Unposted, possibleRepeat: boolean): Promise<Told> {
+  const told = await post(known, { ...ringing, possibleRepeat });
+  note(known, ringing.reminder, told, possibleRepeat);
+  return told;
+}
+
+function note(known: Known, reminder: RingingReminder['reminder'], told: Told, possibleRepeat: boolean): void {
+  const { posted, tries, clock, log } = known;
+  const { numberedKey } = reminder;
+  if (told === 'posted') {
+    posted.set(numberedKey, { reminder, at: clock.now(), possibleRepeat });
+    tries.delete(numberedKey);
+    return;
+  }
+  log.error(told === 'rejected' ? 'post-rejected' : 'post-unanswered', { key: numberedKey });
+  const before = triesOf(known, reminder);
+  tries.set(numberedKey, {
+    ...before,
+    unsure: before.unsure || told === 'unknown',
+    rejections: before.rejections + (told === 'rejected' ? 1 : 0),
+  });
+}
+
+async function post({ messenger, log }: Known, ringing: RingingReminder): Promise<Told> {
+  try {
+    return await messenger.post(ringing);
+  } catch (error) {
+    // It may have gone out before it broke.
+    log.error('post-broke', { key: ringing.reminder.numberedKey, error: String(error) });
+    return 'unknown';
+  }
+}
+
+async function wasPosted({ messenger, log }: Known, { crew, numberedKey }: RingingReminder['reminder']) {
+  try {
+    return await messenger.wasPosted(crew, numberedKey);
+  } catch (error) {
+    log.error('look-up-broke', { key: numberedKey, error: String(error) });
+    return 'unknown';
+  }
 }

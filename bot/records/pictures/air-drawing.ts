@@ -5,8 +5,8 @@ import type { Timeline } from '../../../core/records/timeline.ts';
 import type { Celsius, EpochMs } from '../../../core/units.ts';
 import type { Words } from '../../language/tongues/tongues.ts';
 import { type Axes, metricAxes } from './axes.ts';
-import { lineLayer, pointScale, type Series, withLimits } from './line-layers.ts';
-import { type Drawing, pictureWidth, wallMs } from './picture-look.ts';
+import { linePanel, type Series } from './line-layers.ts';
+import { type Drawing, wallMs } from './picture-look.ts';
 
 /** `undefined` where nobody read the air. */
 export function airDrawings(
@@ -43,31 +43,12 @@ export function airDrawings(
     limits === undefined
       ? []
       : [limits.lowestHumidityPercent, limits.highestHumidityPercent].filter((value) => value !== undefined);
-  const panel = (
-    title: string,
-    axis: string,
-    values: readonly Series[],
-    marks: readonly number[],
-    order: readonly string[],
-  ) =>
-    values.length === 0
-      ? []
-      : [
-          {
-            title,
-            width: pictureWidth,
-            height: 150,
-            layer: withLimits(marks, pictures.limit, [
-              lineLayer(values, order, axis, pointScale([...values.map(({ value }) => value), ...marks]), domain),
-            ]),
-          },
-        ];
+  const look = { limit: pictures.limit, domain };
+  const order = [pictures.airLine, pictures.dewLine, pictures.surfaceLine];
   return [
-    ...panel(pictures.air, temperature.title, temperatures, celsiusLimits, [
-      pictures.airLine,
-      pictures.dewLine,
-      pictures.surfaceLine,
+    ...linePanel(pictures.air, { ...look, axis: temperature.title }, temperatures, celsiusLimits, order),
+    ...linePanel(pictures.humidity, { ...look, axis: pictures.humidityAxis }, humidity, humidityLimits, [
+      pictures.humidity,
     ]),
-    ...panel(pictures.humidity, pictures.humidityAxis, humidity, humidityLimits, [pictures.humidity]),
   ];
 }

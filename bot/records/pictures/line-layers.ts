@@ -1,7 +1,7 @@
 // Lines of readings and the limits beside them, shared by the pictures. Lines differ in dash and point shape as well as
 // in colour.
 
-import { type Drawing, ink, limitInk, paper, timeAxis, timeScale } from './picture-look.ts';
+import { type Drawing, ink, limitInk, paper, pictureWidth, timeAxis, timeScale } from './picture-look.ts';
 
 export interface Series {
   readonly series: string;
@@ -19,7 +19,7 @@ const dashes = [
 const shapes = ['circle', 'square', 'diamond'] as const;
 
 /** Readings as points, joined: a reading holds until the next. */
-export function lineLayer(
+function lineLayer(
   values: readonly Series[],
   order: readonly string[],
   axis: string,
@@ -89,6 +89,24 @@ function limitTexts(
         { data: { values }, mark: { ...text, color: paper, stroke: paper, strokeWidth: 4 }, encoding },
         { data: { values }, mark: { ...text, color: '#4d4d4d' }, encoding },
       ];
+}
+
+/** A line a series, with its limits; nothing where there is nothing to draw. */
+export function linePanel(
+  title: string,
+  {
+    axis,
+    limit,
+    domain,
+  }: { readonly axis: string; readonly limit: string; readonly domain: readonly number[] | undefined },
+  values: readonly Series[],
+  limits: readonly number[],
+  order: readonly string[],
+): readonly Drawing[] {
+  if (values.length === 0) return [];
+  const scale = pointScale([...values.map(({ value }) => value), ...limits]);
+  const line = lineLayer(values, order, axis, scale, domain);
+  return [{ title, width: pictureWidth, height: 150, layer: withLimits(limits, limit, [line]) }];
 }
 
 /** Room above and below, so that a limit's name is not cut off. */

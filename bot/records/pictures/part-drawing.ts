@@ -4,7 +4,7 @@ import type { CureCurve, FilmCurve } from '../../../core/records/curves.ts';
 import type { EpochMs } from '../../../core/units.ts';
 import type { Words } from '../../language/tongues/tongues.ts';
 import { type Axes, metricAxes } from './axes.ts';
-import { lineLayer, pointScale, withLimits } from './line-layers.ts';
+import { linePanel, pointScale, withLimits } from './line-layers.ts';
 import { bandInk, type Drawing, ink, pictureWidth, timeAxis, timeScale, wallMs } from './picture-look.ts';
 
 export function cureDrawings(
@@ -37,13 +37,9 @@ export function cureDrawings(
       },
     ]),
   };
-  if (temperatures.length === 0) return [{ title: pictures.cure, ...progress }];
-  const scale = pointScale([...temperatures.map(({ value }) => value), ...limits]);
-  const line = lineLayer(temperatures, [series], temperature.title, scale, domain);
-  return [
-    { title: pictures.cure, width: pictureWidth, height: 150, layer: withLimits(limits, pictures.limit, [line]) },
-    progress,
-  ];
+  const look = { axis: temperature.title, limit: pictures.limit, domain };
+  const read = linePanel(pictures.cure, look, temperatures, limits, [series]);
+  return read.length === 0 ? [{ title: pictures.cure, ...progress }] : [...read, progress];
 }
 
 export function filmDrawing(

@@ -11,70 +11,63 @@ const nouns: readonly Noun[] = ['can', 'batch', 'session', 'part'];
 
 /** `undefined` where nothing falls into it. */
 export function timelineDrawing(timeline: Timeline, words: Words, zone: string): Drawing | undefined {
-  const { pictures } = words.records;
   if (timeline.bars.length === 0) return undefined;
   const streams = [...new Set([...timeline.bars, ...timeline.marks].map(({ stream }) => stream))].sort(inOrder);
   const rows = streams.map((stream) => rowName(stream, words));
-  const bars = timeline.bars.map(({ stream, kind, from, to }) => ({
-    row: rowName(stream, words),
-    kind: pictures.bars[kind],
-    from: wallMs(from, zone),
-    to: wallMs(to, zone),
-  }));
-  const marks = timeline.marks.map(({ stream, kind, at }) => ({
-    row: rowName(stream, words),
-    mark: pictures.marks[kind],
-    at: wallMs(at, zone),
-  }));
+  const y = { field: 'row', type: 'nominal', sort: rows, title: null, scale: { domain: rows } };
+  return {
+    title: words.records.pictures.timeline,
+    width: pictureWidth,
+    height: rowHeight * rows.length,
+    layer: [...barLayers(timeline, words, zone, y), markLayer(timeline, words, zone, y)],
+  };
+}
+
+/** Wide bars first, so that the thin ones lie over them. */
+function barLayers(timeline: Timeline, words: Words, zone: string, y: Drawing): readonly Drawing[] {
+  const { bars } = words.records.pictures;
   const kinds = barKinds.filter((kind) => timeline.bars.some((bar) => bar.kind === kind));
-  const colour = {
+  const color = {
     field: 'kind',
     type: 'nominal',
     title: null,
-    scale: { domain: kinds.map((kind) => pictures.bars[kind]), range: kinds.map((kind) => barLook[kind].fill) },
+    scale: { domain: kinds.map((kind) => bars[kind]), range: kinds.map((kind) => barLook[kind].fill) },
     legend: { symbolType: 'square', symbolSize: 180 },
   };
-  const y = { field: 'row', type: 'nominal', sort: rows, title: null, scale: { domain: rows } };
-  // Wide bars first, so that the thin ones lie over them.
+  const x = { field: 'from', type: 'temporal', scale: timeScale, axis: timeAxis };
   const heights = [...new Set(kinds.map((kind) => barLook[kind].height))].sort((a, b) => b - a);
+  return heights.map((height) => ({
+    data: {
+      values: timeline.bars
+        .filter(({ kind }) => barLook[kind].height === height)
+        .map(({ stream, kind, from, to }) => {
+          const [starts, ends] = [wallMs(from, zone), wallMs(to, zone)];
+          return { row: rowName(stream, words), kind: bars[kind], from: starts, to: ends };
+        }),
+    },
+    mark: { type: 'bar', height, stroke: ink, strokeWidth: 0.6 },
+    encoding: { y, x, x2: { field: 'to' }, color },
+  }));
+}
+
+function markLayer(timeline: Timeline, words: Words, zone: string, y: Drawing): Drawing {
+  const { marks } = words.records.pictures;
+  const values = timeline.marks.map(({ stream, kind, at }) => {
+    return { row: rowName(stream, words), mark: marks[kind], at: wallMs(at, zone) };
+  });
+  const scale = {
+    domain: [marks.coat, marks.thick, marks.held, marks.released],
+    range: ['triangle-down', 'cross', 'square', 'circle'],
+  };
+  const legend = { symbolFillColor: ink, values: [...new Set(values.map(({ mark }) => mark))] };
   return {
-    title: pictures.timeline,
-    width: pictureWidth,
-    height: rowHeight * rows.length,
-    layer: [
-      ...heights.map((height) => ({
-        data: {
-          values: bars.filter((bar) =>
-            kinds.some((kind) => pictures.bars[kind] === bar.kind && barLook[kind].height === height),
-          ),
-        },
-        mark: { type: 'bar', height, stroke: ink, strokeWidth: 0.6 },
-        encoding: {
-          y,
-          x: { field: 'from', type: 'temporal', scale: timeScale, axis: timeAxis },
-          x2: { field: 'to' },
-          color: colour,
-        },
-      })),
-      {
-        data: { values: marks },
-        mark: { type: 'point', filled: true, size: 130, color: ink, stroke: '#ffffff', strokeWidth: 1, opacity: 1 },
-        encoding: {
-          y,
-          x: { field: 'at', type: 'temporal', scale: timeScale },
-          shape: {
-            field: 'mark',
-            type: 'nominal',
-            title: null,
-            scale: {
-              domain: [pictures.marks.coat, pictures.marks.thick, pictures.marks.held, pictures.marks.released],
-              range: ['triangle-down', 'cross', 'square', 'circle'],
-            },
-            legend: { symbolFillColor: ink, values: [...new Set(marks.map(({ mark }) => mark))] },
-          },
-        },
-      },
-    ],
+    data: { values },
+    mark: { type: 'point', filled: true, size: 130, color: ink, stroke: '#ffffff', strokeWidth: 1, opacity: 1 },
+    encoding: {
+      y,
+      x: { field: 'at', type: 'temporal', scale: timeScale },
+      shape: { field: 'mark', type: 'nominal', title: null, scale, legend },
+    },
   };
 }
 
