@@ -12,16 +12,9 @@ import type { BatchNow } from '../../core/status.ts';
 import { type Grams, grams, minutes } from '../../core/units.ts';
 import { airFacts } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
-import {
-  massFact,
-  minutesGivenFact,
-  minutesWantedFact,
-  ratioErrorFact,
-  ratioToleranceFact,
-  type Telling,
-  tap,
-} from './card-context.ts';
+import { type Telling, tap } from './card-context.ts';
 import { clockFacts, timeFact } from './clock-text.ts';
+import { fact, factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
 import { undoTap } from './undo-tap.ts';
 
@@ -52,9 +45,7 @@ export function openedCard(telling: Telling, status: BatchNow): Card {
   const { replies } = telling.words;
   const { batch, wantedMinutes } = status;
   const split = splitMass(batch.plannedGrams, mixRatio(batch.sheet.ratio));
-  const masses = isFailed(split)
-    ? []
-    : [massFact(telling, 'part-a', split.partAGrams), massFact(telling, 'part-b', split.partBGrams)];
+  const masses = isFailed(split) ? [] : factsOf(telling, { 'part-a': split.partAGrams, 'part-b': split.partBGrams });
   return makeCard(replies.opened(batch.number, batch.sheet.name), 'plain', {
     facts: [...masses, ...blendFacts(telling, status), ...airFacts(telling, batch.place)],
     lines: [
@@ -100,13 +91,12 @@ function humidityLines(telling: Telling, batch: Batch): readonly string[] {
 export function ratioFacts(telling: Telling, batch: Batch): readonly CardFact[] {
   const { weighing } = batch;
   if (weighing === undefined) return [];
-  const error = ratioErrorOf(batch);
-  return [
-    massFact(telling, 'part-a', weighing.partAGrams),
-    massFact(telling, 'part-b', weighing.partBGrams),
-    ...(error === undefined ? [] : [ratioErrorFact(telling, error)]),
-    ratioToleranceFact(telling, batch.sheet.ratio.tolerancePercent),
-  ];
+  return factsOf(telling, {
+    'part-a': weighing.partAGrams,
+    'part-b': weighing.partBGrams,
+    'ratio-error': ratioErrorOf(batch),
+    'ratio-tolerance': batch.sheet.ratio.tolerancePercent / 100,
+  });
 }
 
 /** What stirring (or the induction) asks, has been given, and when it is done. */
@@ -117,10 +107,8 @@ export function blendFacts(
   const ran = batch.weighing === undefined ? 0 : given.dose.ranMinutes;
   const labels = telling.words.blend[batch.sheet.blend.way];
   return [
-    ...(wantedMinutes === undefined
-      ? []
-      : [{ ...minutesWantedFact(telling, 'stir-wanted', wantedMinutes), label: labels.wanted }]),
-    ...(ran > 0 ? [{ ...minutesGivenFact(telling, 'stir-given', minutes(ran)), label: labels.given }] : []),
+    ...factsOf(telling, { 'stir-wanted': wantedMinutes }).map((fact) => ({ ...fact, label: labels.wanted })),
+    ...(ran > 0 ? [{ ...fact(telling, 'stir-given', minutes(ran)), label: labels.given }] : []),
     ...clockFacts(telling, clocks, ['stir', 'induction']).map((fact) => ({ ...fact, label: labels.doneAt })),
   ];
 }
@@ -211,12 +199,8 @@ export function batchCard(
 ): Card {
   const { thickened, emptied } = status.batch;
   const dead = thickened !== undefined || emptied !== undefined;
-  const left = emptied?.leftGrams;
   return makeCard(title, tone, {
-    facts: [
-      ...(dead ? [] : batchFacts(telling, status)),
-      ...(left === undefined ? [] : [massFact(telling, 'left-over', left)]),
-    ],
+    facts: [...(dead ? [] : batchFacts(telling, status)), ...factsOf(telling, { 'left-over': emptied?.leftGrams })],
     lines,
     actions: batchTaps(telling, status),
   });

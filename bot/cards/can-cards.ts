@@ -8,13 +8,14 @@ import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
 import { type CanNow, statusOf } from '../../core/status.ts';
 import { type Card, type CardFact, makeCard, type Tone } from './card.ts';
-import { massFact, minutesWantedFact, type Telling, volumeFact } from './card-context.ts';
+import type { Telling } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
+import { factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
 
 export function canFacts(telling: Telling, { can, phase, clocks }: CanStatus): readonly CardFact[] {
   return [
-    massFact(telling, 'can-left', leftGrams(can)),
+    ...factsOf(telling, { 'can-left': leftGrams(can) }),
     ...(phase.is === 'doubtful' ? [] : clockFacts(telling, clocks, ['lid-off'])),
     ...gasFacts(telling, can),
   ];
@@ -23,11 +24,7 @@ export function canFacts(telling: Telling, { can, phase, clocks }: CanStatus): r
 /** Of an empty can there is nothing to fill. */
 function gasFacts(telling: Telling, can: Can): readonly CardFact[] {
   const headspace = isGasSensitive(can) && isCanLive(can) ? headspaceOf(can) : undefined;
-  if (headspace === undefined) return [];
-  return [
-    volumeFact(telling, 'headspace', headspace.headspaceLitres),
-    volumeFact(telling, 'gas-needed', headspace.gasLitres),
-  ];
+  return factsOf(telling, { headspace: headspace?.headspaceLitres, 'gas-needed': headspace?.gasLitres });
 }
 
 function gasLines(telling: Telling, can: Can): readonly string[] {
@@ -103,10 +100,7 @@ export function checkedCard(telling: Telling, status: CanNow): Card {
 export function stirringCanCard(telling: Telling, status: CanNow): Card {
   const { can, preStir, clocks } = status;
   const done = clockFacts(telling, clocks, ['pre-stir']);
-  const wanted =
-    preStir === undefined || done.length === 0
-      ? []
-      : [minutesWantedFact(telling, 'can-stir-wanted', preStir.wantedMinutes)];
+  const wanted = factsOf(telling, { 'can-stir-wanted': done.length === 0 ? undefined : preStir?.wantedMinutes });
   const lines = preStir !== undefined && !preStir.withinPoints ? [telling.words.material.preStirBeyond] : [];
   const card = canCard(telling, status, telling.words.material.canStirring(can.number), lines);
   return { ...card, facts: [...wanted, ...done, ...card.facts] };

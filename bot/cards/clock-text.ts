@@ -6,12 +6,13 @@ import type { ClockId } from '../../core/status.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { type Ending, endingOfRing, isoOf, timeOf } from '../language/ending.ts';
 import type { Card, CardFact } from './card.ts';
-import { type FactsOf, fact, type Telling } from './card-context.ts';
+import type { Telling } from './card-context.ts';
+import { type FactsOf, timedFact } from './facts.ts';
 
 export const timeShown = ({ figures }: Pick<Telling, 'figures'>, ending: Ending): string => timeOf(figures, ending);
 
 export const timeFact = (telling: Telling, id: FactsOf<'time'>, ending: Ending): CardFact =>
-  fact(telling, id, isoOf(telling.figures, ending), timeOf(telling.figures, ending));
+  timedFact(telling, id, isoOf(telling.figures, ending), timeOf(telling.figures, ending));
 
 const factOf = {
   stir: 'stir-done-at',

@@ -9,8 +9,9 @@ import { byName, liveParts } from '../../core/shop.ts';
 import type { ClockId } from '../../core/status.ts';
 import { minutes } from '../../core/units.ts';
 import type { CardFact } from './card.ts';
-import { countFact, minutesGivenFact, minutesWantedFact, type Telling, temperatureFact } from './card-context.ts';
+import type { Telling } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
+import { factsOf } from './facts.ts';
 
 const stages: readonly ClockId[] = ['stage-handle', 'stage-service', 'stage-full'];
 
@@ -19,18 +20,11 @@ export function cureFacts(telling: Telling, { part, cure: status, clocks }: Part
   if (cure === undefined || status === undefined) return [];
   const read = part.temperatures.at(-1);
   const { given } = status;
+  const withoutFigure = given && sum(Object.values(given.dose.withoutFigureMinutes));
   return [
-    ...(read === undefined || cure.way !== 'oven' ? [] : [temperatureFact(telling, 'part-temperature', read.celsius)]),
+    ...factsOf(telling, { 'part-temperature': cure.way === 'oven' ? read?.celsius : undefined }),
     ...clockFacts(telling, clocks, ['warm']),
-    ...(given === undefined
-      ? []
-      : [
-          minutesGivenFact(
-            telling,
-            'cure-given',
-            minutes(given.dose.ranMinutes - sum(Object.values(given.dose.withoutFigureMinutes))),
-          ),
-        ]),
+    ...factsOf(telling, { 'cure-given': given && minutes(given.dose.ranMinutes - (withoutFigure ?? 0)) }),
     ...clockFacts(telling, clocks, stages),
     // A time that no reading on the part stands behind is called what it is.
     ...clockFacts(telling, clocks, ['cure']).map((fact) =>
@@ -43,10 +37,7 @@ export function cureFacts(telling: Telling, { part, cure: status, clocks }: Part
 function doorFacts(telling: Telling, { doors }: Cure): readonly CardFact[] {
   if (doors.length === 0) return [];
   const open = sum(doors.map(({ openMinutes }) => openMinutes ?? 0));
-  return [
-    countFact(telling, 'door-openings', doors.length),
-    ...(open === 0 ? [] : [minutesWantedFact(telling, 'door-open', minutes(open))]),
-  ];
+  return factsOf(telling, { 'door-openings': doors.length, 'door-open': open === 0 ? undefined : minutes(open) });
 }
 
 /** What the due time rests on where nothing was measured; what the door and the humidity did. */

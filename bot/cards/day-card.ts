@@ -3,10 +3,11 @@
 import type { DayRecord } from '../../core/records/day.ts';
 import { celsius, grams, percent } from '../../core/units.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
-import { countFact, massFact, percentFact, type Telling, tap, temperatureFact } from './card-context.ts';
+import { type Telling, tap } from './card-context.ts';
 import { changedBy } from './corrected.ts';
 import { dayMaterialFacts, dayMaterialLines } from './day-material.ts';
 import { daySprayingLines } from './day-spraying.ts';
+import { factsOf } from './facts.ts';
 
 /** Later than this, a ring was late. */
 const onTimeMinutes = 1;
@@ -16,7 +17,7 @@ export function dayCard(telling: Telling, day: DayRecord): Card {
   const title = replies.day(day.span.date);
   if (day.idle && day.rings.length === 0) return makeCard(title, 'plain', { lines: [replies.idleDay] });
   return makeCard(title, day.deviations.length > 0 ? 'warn' : 'plain', {
-    facts: factsOf(telling, day),
+    facts: dayFacts(telling, day),
     lines: [
       ...deviationLines(telling, day),
       ...batchLines(telling, day),
@@ -33,42 +34,32 @@ export function dayCard(telling: Telling, day: DayRecord): Card {
   });
 }
 
-function factsOf(telling: Telling, day: DayRecord): readonly CardFact[] {
+function dayFacts(telling: Telling, day: DayRecord): readonly CardFact[] {
   const weighed = day.batches.flatMap(({ batch, weighedThatDay }) => (weighedThatDay ? (batch.weighing ?? []) : []));
   const total = (masses: readonly number[]) => grams(masses.reduce((sum, mass) => sum + mass, 0));
-  const late = day.rings.filter((ring) => ring.lateMinutes > onTimeMinutes);
-  const unanswered = day.rings.filter((ring) => !ring.answered);
-  const parts = new Set(day.partsByMethod.flatMap(({ parts: names }) => names));
   return [
-    countFact(telling, 'batches', day.batches.length),
-    massFact(telling, 'part-a-total', total(weighed.map(({ partAGrams }) => partAGrams))),
-    massFact(telling, 'part-b-total', total(weighed.map(({ partBGrams }) => partBGrams))),
-    countFact(telling, 'parts', parts.size),
-    countFact(telling, 'rings', day.rings.length),
-    countFact(telling, 'rings-late', late.length),
-    countFact(telling, 'rings-unanswered', unanswered.length),
-    countFact(telling, 'deviations', day.deviations.length),
+    ...factsOf(telling, {
+      batches: day.batches.length,
+      'part-a-total': total(weighed.map(({ partAGrams }) => partAGrams)),
+      'part-b-total': total(weighed.map(({ partBGrams }) => partBGrams)),
+      parts: new Set(day.partsByMethod.flatMap(({ parts }) => parts)).size,
+      rings: day.rings.length,
+      'rings-late': day.rings.filter((ring) => ring.lateMinutes > onTimeMinutes).length,
+      'rings-unanswered': day.rings.filter((ring) => !ring.answered).length,
+      deviations: day.deviations.length,
+    }),
     ...dayMaterialFacts(telling, day.material),
-    ...airFactsOf(telling, day),
+    ...spansOfAir(telling, day),
   ];
 }
 
-function airFactsOf(telling: Telling, { airCelsius, humidityPercent }: DayRecord): readonly CardFact[] {
-  const temperatures =
-    airCelsius.length === 0
-      ? []
-      : [
-          temperatureFact(telling, 'air-lowest', celsius(Math.min(...airCelsius))),
-          temperatureFact(telling, 'air-highest', celsius(Math.max(...airCelsius))),
-        ];
-  const humidities =
-    humidityPercent.length === 0
-      ? []
-      : [
-          percentFact(telling, 'humidity-lowest', percent(Math.min(...humidityPercent))),
-          percentFact(telling, 'humidity-highest', percent(Math.max(...humidityPercent))),
-        ];
-  return [...temperatures, ...humidities];
+function spansOfAir(telling: Telling, { airCelsius, humidityPercent }: DayRecord): readonly CardFact[] {
+  const of = <T>(values: readonly number[], one: (value: number) => T) =>
+    values.length === 0 ? [] : [one(Math.min(...values)), one(Math.max(...values))];
+  const [coldest, warmest] = of(airCelsius, celsius);
+  const [driest, dampest] = of(humidityPercent, percent);
+  const air = { 'air-lowest': coldest, 'air-highest': warmest };
+  return factsOf(telling, { ...air, 'humidity-lowest': driest, 'humidity-highest': dampest });
 }
 
 function deviationLines(telling: Telling, day: DayRecord): readonly string[] {

@@ -1,22 +1,20 @@
 // The day's material, as lines and figures of the day's card.
 
 import type { DayMaterial } from '../../core/records/day-material.ts';
-import { grams } from '../../core/units.ts';
+import { type Grams, grams } from '../../core/units.ts';
 import type { CardFact } from './card.ts';
-import { countFact, massFact, type Telling } from './card-context.ts';
+import type { Telling } from './card-context.ts';
+import { factsOf } from './facts.ts';
 
 export function dayMaterialFacts(telling: Telling, { cans, pots }: DayMaterial): readonly CardFact[] {
   const total = (masses: readonly number[]) => grams(masses.reduce((sum, mass) => sum + mass, 0));
-  return [
-    ...(cans.length === 0 ? [] : [countFact(telling, 'cans', cans.length)]),
-    ...(pots.length === 0 ? [] : [massFact(telling, 'mixed-total', total(pots.map(({ mixedGrams }) => mixedGrams)))]),
-    ...positive(telling, 'caught-total', total(pots.map(({ caughtGrams }) => caughtGrams))),
-    ...positive(telling, 'left-over-total', total(pots.map(({ leftOverGrams }) => leftOverGrams))),
-  ];
-}
-
-function positive(telling: Telling, id: 'caught-total' | 'left-over-total', mass: ReturnType<typeof grams>) {
-  return mass > 0 ? [massFact(telling, id, mass)] : [];
+  const positive = (mass: Grams) => (mass > 0 ? mass : undefined);
+  return factsOf(telling, {
+    cans: cans.length === 0 ? undefined : cans.length,
+    'mixed-total': pots.length === 0 ? undefined : total(pots.map(({ mixedGrams }) => mixedGrams)),
+    'caught-total': positive(total(pots.map(({ caughtGrams }) => caughtGrams))),
+    'left-over-total': positive(total(pots.map(({ leftOverGrams }) => leftOverGrams))),
+  });
 }
 
 export function dayMaterialLines(telling: Telling, { cans, pots }: DayMaterial): readonly string[] {

@@ -3,7 +3,8 @@
 import type { Can } from '../../core/can/can.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { type Card, makeCard } from './card.ts';
-import { countFact, type Telling, tap } from './card-context.ts';
+import { type Telling, tap } from './card-context.ts';
+import { factsOf } from './facts.ts';
 import { letter } from './period-card.ts';
 import { detailsOf, phaseOf } from './trace-cards.ts';
 
@@ -27,7 +28,7 @@ export function findCard(telling: Telling, what: string, { parts, cans }: Found)
   ];
   const lots = [...new Set(cans.map(({ lot }) => lot))];
   return makeCard(records.found(what), 'plain', {
-    facts: [countFact(telling, 'found', count)],
+    facts: factsOf(telling, { found: count }),
     lines: lines.length > mostLines ? [...lines.slice(0, mostLines), records.more(lines.length - mostLines)] : lines,
     actions: [
       ...parts

@@ -6,7 +6,8 @@ import type { Span } from '../../core/records/span.ts';
 import type { LimitStanding } from '../../core/records/voc-limits.ts';
 import { type Grams, gramsPerLitre } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
-import { massFact, type Telling, tap } from './card-context.ts';
+import { type Telling, tap } from './card-context.ts';
+import { factsOf } from './facts.ts';
 
 export interface LedgerTold {
   readonly span: Span;
@@ -22,7 +23,7 @@ export function ledgerCard(telling: Telling, { span, rows, totals, parts, limits
   const near = limits.some(({ state }) => state !== 'below');
   const title = records.ledger(span.first, span.last);
   return makeCard(title, near ? 'warn' : 'plain', {
-    facts: [massFact(telling, 'voc', totals.vocGrams), massFact(telling, 'materials-total', totals.usedGrams)],
+    facts: factsOf(telling, { voc: totals.vocGrams, 'materials-total': totals.usedGrams }),
     lines: [
       ...limitLines(telling, limits),
       ...(rows.length === 0 ? [records.idle] : rows.flatMap((row) => rowLines(telling, row))),

@@ -11,8 +11,9 @@ import type { Grams } from '../../core/units.ts';
 import { batchCard, weighedCard } from './batch-cards.ts';
 import { blanketedCard, checkedCard, discardedCard, lidOffCard, openedCanCard, stirringCanCard } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
-import { massFact, minutesWantedFact, type Telling } from './card-context.ts';
+import type { Telling } from './card-context.ts';
 import { heatHazards, mayHeat } from './dead-pot.ts';
+import { factsOf } from './facts.ts';
 import { blanketTaps, fromCanLines, partInCard, repairTold } from './weigh-cards.ts';
 
 export type CanVerb = 'open' | 'lid' | 'blanket' | 'check' | 'prestir' | 'discard';
@@ -80,14 +81,14 @@ export function coverReply(telling: Telling, status: BatchNow, title: string): C
   const soFar = uncoveredMinutes(batch, telling.now);
   const lines = soFar > 0 ? [material.uncoveredSoFar(soFar, telling.figures)] : [];
   const card = batchCard(telling, status, title, lines);
-  return { ...card, facts: [...(soFar > 0 ? [minutesWantedFact(telling, 'uncovered', soFar)] : []), ...card.facts] };
+  return { ...card, facts: [...factsOf(telling, { uncovered: soFar > 0 ? soFar : undefined }), ...card.facts] };
 }
 
 export function caughtReply(telling: Telling, status: BatchNow, caught: Grams): Card {
   const { material } = telling.words;
   const title = material.caught(status.batch.number, caught, telling.figures);
   const card = batchCard(telling, status, title, [material.caughtFilter]);
-  return { ...card, facts: [massFact(telling, 'caught', caught), ...card.facts] };
+  return { ...card, facts: [...factsOf(telling, { caught }), ...card.facts] };
 }
 
 /** What is left over is set aside as the sheet says. */

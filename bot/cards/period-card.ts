@@ -7,9 +7,10 @@ import type { PeriodRecord } from '../../core/records/period.ts';
 import type { LedgerTotals } from '../../core/records/solvent-ledger.ts';
 import type { LimitStanding } from '../../core/records/voc-limits.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
-import { areaFact, countFact, massFact, minutesGivenFact, type Telling, tap } from './card-context.ts';
+import { type Telling, tap } from './card-context.ts';
 import { changedBy } from './corrected.ts';
 import { deviationLines } from './deviation-lines.ts';
+import { factsOf } from './facts.ts';
 import { limitLines } from './ledger-card.ts';
 
 export interface PeriodTold {
@@ -31,7 +32,7 @@ export function periodCard(telling: Telling, { period, ledger, limits, end }: Pe
   if (period.idle && period.rings.count === 0) return makeCard(title, 'plain', { lines: [records.idle] });
   const near = limits.some(({ state }) => state !== 'below');
   return makeCard(title, period.deviations.length > 0 || near ? 'warn' : 'plain', {
-    facts: factsOf(telling, period, ledger),
+    facts: periodFacts(telling, period, ledger),
     lines: [
       ...capped(telling, deviationLines(telling, period.deviations)),
       ...capped(telling, alarmLines(telling, period)),
@@ -56,28 +57,27 @@ function capped(telling: Telling, lines: readonly string[]): readonly string[] {
   return rest <= 0 ? lines : [...lines.slice(0, mostLines), telling.words.records.more(rest)];
 }
 
-function factsOf(telling: Telling, period: PeriodRecord, ledger: LedgerTotals): readonly CardFact[] {
+function periodFacts(telling: Telling, period: PeriodRecord, ledger: LedgerTotals): readonly CardFact[] {
   const { totals, rings } = period;
-  const permitted = period.deviations.filter((deviation) => deviation.permitted !== undefined);
-  return [
-    countFact(telling, 'batches', period.batches.length),
-    countFact(telling, 'parts', new Set(period.coats.map(({ fact }) => fact.part)).size),
-    massFact(telling, 'planned-total', totals.plannedGrams),
-    massFact(telling, 'mixed-total', totals.mixedGrams),
-    massFact(telling, 'applied-total', totals.appliedGrams),
-    massFact(telling, 'caught-total', totals.caughtGrams),
-    massFact(telling, 'left-over-total', totals.thrownGrams),
-    areaFact(telling, totals.coatedSquareMetres, 'coated-area'),
-    massFact(telling, 'voc', ledger.vocGrams),
-    massFact(telling, 'materials-total', ledger.usedGrams),
-    countFact(telling, 'rings', rings.count),
-    countFact(telling, 'rings-late', rings.late),
-    countFact(telling, 'rings-unanswered', rings.unanswered),
-    ...(rings.medianMinutes === undefined ? [] : [minutesGivenFact(telling, 'answer-median', rings.medianMinutes)]),
-    countFact(telling, 'deviations', period.deviations.length),
-    countFact(telling, 'permissions', permitted.length),
-    countFact(telling, 'corrections', period.corrections.length),
-  ];
+  return factsOf(telling, {
+    batches: period.batches.length,
+    parts: new Set(period.coats.map(({ fact }) => fact.part)).size,
+    'planned-total': totals.plannedGrams,
+    'mixed-total': totals.mixedGrams,
+    'applied-total': totals.appliedGrams,
+    'caught-total': totals.caughtGrams,
+    'left-over-total': totals.thrownGrams,
+    'coated-area': totals.coatedSquareMetres,
+    voc: ledger.vocGrams,
+    'materials-total': ledger.usedGrams,
+    rings: rings.count,
+    'rings-late': rings.late,
+    'rings-unanswered': rings.unanswered,
+    'answer-median': rings.medianMinutes,
+    deviations: period.deviations.length,
+    permissions: period.deviations.filter(({ permitted }) => permitted !== undefined).length,
+    corrections: period.corrections.length,
+  });
 }
 
 function batchLines(telling: Telling, period: PeriodRecord): readonly string[] {

@@ -12,7 +12,8 @@ import { liveBatches } from '../../core/shop.ts';
 import { airFacts } from './air-facts.ts';
 import { pastPotLines } from './batch-cards.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
-import { type Telling, temperatureFact } from './card-context.ts';
+import type { Telling } from './card-context.ts';
+import { factsOf } from './facts.ts';
 
 export function airCard(telling: Telling, place: PlaceName, title: string): Card {
   const breached = limitsBroken(telling, place);
@@ -26,7 +27,7 @@ export function airCard(telling: Telling, place: PlaceName, title: string): Card
 function nightFacts(telling: Telling, placeName: PlaceName): readonly CardFact[] {
   const said = (telling.shop.places.get(placeName)?.entries ?? []).filter(isAct);
   const last = said.toSorted((a, b) => a.seq - b.seq).at(-1);
-  return last?.fact.type === 'LowestRead' ? [temperatureFact(telling, 'night-lowest', last.fact.lowestCelsius)] : [];
+  return last?.fact.type === 'LowestRead' ? factsOf(telling, { 'night-lowest': last.fact.lowestCelsius }) : [];
 }
 
 /** The limits of the sheets at hand. */

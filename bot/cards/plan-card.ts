@@ -11,7 +11,8 @@ import { fraction, grams } from '../../core/units.ts';
 import { writeLine } from '../language/write-line.ts';
 import { airFacts } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
-import { areaFact, countFact, efficiencyFact, filmFact, massFact, type Telling, volumeFact } from './card-context.ts';
+import type { Telling } from './card-context.ts';
+import { factsOf } from './facts.ts';
 import { sheetTaps } from './sheet-taps.ts';
 
 /** `line`: as it was asked, for the taps that ask it again by a sheet. */
@@ -53,15 +54,17 @@ function planFacts(telling: Telling, plan: CoatingPlan): readonly CardFact[] {
   const wet = solids && wetFilmFor(dryFilmMicrometres, { volumeSolids: solids, thinnerShare: fraction(0) });
   const total = (pick: 'partAGrams' | 'partBGrams') => grams(plan.batches.reduce((sum, batch) => sum + batch[pick], 0));
   return [
-    areaFact(telling, need.squareMetres),
-    filmFact(telling, 'film-wanted', dryFilmMicrometres),
-    ...(wet === undefined || isFailed(wet) ? [] : [filmFact(telling, 'wet-film-wanted', wet)]),
-    volumeFact(telling, 'mixed-volume', need.mixedLitres),
-    massFact(telling, 'mixed-mass', plan.mixedGrams),
-    massFact(telling, 'part-a', total('partAGrams')),
-    massFact(telling, 'part-b', total('partBGrams')),
-    countFact(telling, 'batches', plan.batches.length),
-    efficiencyFact(telling, plan.efficiency),
+    ...factsOf(telling, {
+      area: need.squareMetres,
+      'film-wanted': dryFilmMicrometres,
+      'wet-film-wanted': wet === undefined || isFailed(wet) ? undefined : wet,
+      'mixed-volume': need.mixedLitres,
+      'mixed-mass': plan.mixedGrams,
+      'part-a': total('partAGrams'),
+      'part-b': total('partBGrams'),
+      batches: plan.batches.length,
+      'transfer-efficiency': plan.efficiency,
+    }),
     ...airFacts(telling, defaultPlace),
   ];
 }

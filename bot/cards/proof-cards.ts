@@ -4,7 +4,8 @@ import { basename } from 'node:path';
 import type { ChainFault, ChainProof } from '../../core/records/chain.ts';
 import { ledgerFields, retention } from '../../core/records/retention.ts';
 import { type Card, makeCard } from './card.ts';
-import { countFact, type Telling, tap } from './card-context.ts';
+import { type Telling, tap } from './card-context.ts';
+import { factsOf } from './facts.ts';
 
 export function proofCard(telling: Pick<Telling, 'words' | 'figures'>, proof: ChainProof): Card {
   const { records } = telling.words;
@@ -23,7 +24,7 @@ export function proofCard(telling: Pick<Telling, 'words' | 'figures'>, proof: Ch
         ? []
         : [records.verifiedLines(proof.events, telling.figures.timeDown(lastAt))];
   return makeCard(broken ? records.broken : records.verified, broken ? 'stop' : 'good', {
-    facts: [countFact(telling, 'events', proof.events)],
+    facts: factsOf(telling, { events: proof.events }),
     lines: [
       ...faults.map((fault) => faultLine(telling, fault)),
       ...askedLines,

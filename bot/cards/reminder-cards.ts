@@ -20,11 +20,12 @@ import { airFacts } from './air-facts.ts';
 import { batchTaps, blendFacts, potFacts } from './batch-cards.ts';
 import { canRing } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
-import { minutesWantedFact, type Telling, tap } from './card-context.ts';
+import { type Telling, tap } from './card-context.ts';
 import { ringFact } from './clock-text.ts';
 import { handoverRing } from './crew-cards.ts';
 import { cureLines, withCures } from './cure-facts.ts';
 import { potOverLines } from './dead-pot.ts';
+import { fact } from './facts.ts';
 import { heldLines, partFacts, partTaps } from './part-cards.ts';
 import { sessionRing } from './session-ring.ts';
 import { morningLines } from './stock-card.ts';
@@ -155,10 +156,7 @@ function nounIn(shop: Shop, stream: StreamId): Pick<Part, 'rings' | 'entries'> |
 export function lateFacts(telling: Telling, { reminder, late, now }: RingingReminder): readonly CardFact[] {
   if (late === undefined) return [];
   const lateBy = minutesBetween(reminder.dueAt, now);
-  return [
-    ringFact(telling, 'due-at', reminder.key, reminder.dueAt),
-    minutesWantedFact(telling, 'late-minutes', lateBy),
-  ];
+  return [ringFact(telling, 'due-at', reminder.key, reminder.dueAt), fact(telling, 'late-minutes', lateBy)];
 }
 
 /** Late and why, perhaps told before, not in the record: whatever it is that rings. */

@@ -4,17 +4,9 @@ import { leastFaceVelocity } from '../../core/calc/booth.ts';
 import type { Session } from '../../core/session/session.ts';
 import { fanGives } from '../../core/session/session-air.ts';
 import { gramsSprayed, needOf } from '../../core/session/session-rules.ts';
-import {
-  airAskedFact,
-  airGivenFact,
-  ratioFact,
-  shareFact,
-  solventRateFact,
-  speedFact,
-  sprayedFact,
-} from './air-figure-facts.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
+import { factsOf } from './facts.ts';
 
 interface Sums {
   readonly facts: readonly CardFact[];
@@ -28,35 +20,26 @@ export function sessionSums(telling: Telling, session: Session): Sums {
   const need = needOf({ session, batch, settings });
   const velocity = session.extraction?.running === true ? session.extraction.faceMetresPerSecond : undefined;
   const booth = settings.booths.get(session.place);
-  const face = velocity === undefined ? [] : [speedFact(telling, 'face-velocity', velocity)];
-  const least = speedFact(telling, 'face-least', leastFaceVelocity['air-operated']);
   const result = fanGives(booth, velocity);
-  const fan = result === undefined ? [] : [airGivenFact(telling, 'fan-gives', result)];
-  if (need === undefined) return { facts: [least, ...face, ...fan], lines: [words.noSum] };
+  const least = { 'face-least': leastFaceVelocity['air-operated'], 'face-velocity': velocity, 'fan-gives': result };
+  if (need === undefined) return { facts: factsOf(telling, least), lines: [words.noSum] };
   const assumed = gramsSprayed({ session, batch })?.assumed === true;
   const leftOut = [...new Set([...need.withoutLel, ...need.withoutLimit])];
+  const { forLel, forExposure } = need;
+  const over = (asked: number | undefined) =>
+    result === undefined || asked === undefined ? undefined : result / asked;
   return {
-    facts: [
-      sprayedFact(telling, need.gramsPerHour),
-      solventRateFact(telling, need.solventLitresPerHour),
-      shareFact(telling, settings.lelShare),
-      ...(need.forLel === undefined ? [] : [airAskedFact(telling, 'air-for-lel', need.forLel)]),
-      ...(need.forExposure === undefined
-        ? []
-        : [
-            ratioFact(telling, 'mixing-factor', settings.mixingFactor),
-            airAskedFact(telling, 'air-for-exposure', need.forExposure),
-          ]),
-      least,
-      ...face,
-      ...fan,
-      ...(result === undefined || need.forLel === undefined
-        ? []
-        : [ratioFact(telling, 'fan-over-lel', result / need.forLel)]),
-      ...(result === undefined || need.forExposure === undefined
-        ? []
-        : [ratioFact(telling, 'fan-over-exposure', result / need.forExposure)]),
-    ],
+    facts: factsOf(telling, {
+      'sprayed-per-hour': need.gramsPerHour,
+      'solvent-per-hour': need.solventLitresPerHour,
+      'lel-share': settings.lelShare,
+      'air-for-lel': forLel,
+      'mixing-factor': forExposure === undefined ? undefined : settings.mixingFactor,
+      'air-for-exposure': forExposure,
+      ...least,
+      'fan-over-lel': over(forLel),
+      'fan-over-exposure': over(forExposure),
+    }),
     lines: [
       words.sumTerms(settings.lelShare, settings.mixingFactor, settings.mixingAssumed, telling.figures),
       ...(assumed ? [words.wholePot] : []),

@@ -11,8 +11,9 @@ import { clearingMinutes } from '../../core/session/session-air.ts';
 import { sessionStatus } from '../../core/session/session-status.ts';
 import { type Celsius, celsius, litres } from '../../core/units.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
-import { type Telling, volumeFact } from './card-context.ts';
+import type { Telling } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
+import { factsOf } from './facts.ts';
 import { sessionSums, sumSources } from './session-air-card.ts';
 import {
   acknowledgedLines,
@@ -129,7 +130,7 @@ function stillToDo(telling: Telling, session: Session): readonly string[] {
 
 function loggedFacts(telling: Telling, { flushes }: Session): readonly CardFact[] {
   const logged = flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
-  return logged === 0 ? [] : [volumeFact(telling, 'solvent-logged', litres(logged))];
+  return factsOf(telling, { 'solvent-logged': logged === 0 ? undefined : litres(logged) });
 }
 
 export function closedCard(telling: Telling, session: Session): Card {

@@ -7,7 +7,8 @@ import { statusOf } from '../../core/status.ts';
 import { grams } from '../../core/units.ts';
 import { gasWords } from './can-cards.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
-import { countFact, massFact, type Telling } from './card-context.ts';
+import type { Telling } from './card-context.ts';
+import { factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
 
 export function stockCard(telling: Telling): Card {
@@ -16,7 +17,7 @@ export function stockCard(telling: Telling): Card {
   if (rows.length === 0) return makeCard(material.stock, 'plain', { lines: [material.noStock(telling.figures)] });
   const urgent = rows.filter(needsSomebody);
   return makeCard(material.stock, urgent.length > 0 ? 'warn' : 'plain', {
-    facts: [countFact(telling, 'cans', rows.length), ...totals(telling, rows)],
+    facts: totals(telling, rows),
     lines: rows.map((row) => stockLine(telling, row)),
     actions: urgent
       .flatMap((row) => nextTaps(telling, statusOf.can(telling, row.can).next()).slice(0, 1))
@@ -27,7 +28,7 @@ export function stockCard(telling: Telling): Card {
 function totals(telling: Telling, rows: readonly StockRow[]): readonly CardFact[] {
   const total = (component: Component) =>
     grams(rows.filter(({ can }) => can.component === component).reduce((sum, { can }) => sum + leftGrams(can), 0));
-  return [massFact(telling, 'part-a-stock', total('part-a')), massFact(telling, 'part-b-stock', total('part-b'))];
+  return factsOf(telling, { cans: rows.length, 'part-a-stock': total('part-a'), 'part-b-stock': total('part-b') });
 }
 
 /** What needs somebody, with its taps, for a home tab; `undefined` where nothing does. */

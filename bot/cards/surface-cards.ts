@@ -15,17 +15,9 @@ import { celsiusSpread } from '../../core/units.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
 import type { DetailAsked } from '../language/tongues/english/parts.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
-import {
-  filmFact,
-  partAreaFact,
-  percentFact,
-  spreadFact,
-  type Telling,
-  tap,
-  temperatureFact,
-  wallFact,
-} from './card-context.ts';
+import { type Telling, tap } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
+import { factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
 
 export const surfaceTap = (telling: Telling, part: string): CardAction =>
@@ -49,11 +41,11 @@ export function notedCard(telling: Telling, parts: readonly Part[]): Card {
 
 function detailFacts(telling: Telling, details: PartDetails): readonly CardFact[] {
   const { wallMillimetres, areaSquareMetres, highestCelsius } = details;
-  return [
-    ...(wallMillimetres === undefined ? [] : [wallFact(telling, wallMillimetres)]),
-    ...(areaSquareMetres === undefined ? [] : [partAreaFact(telling, areaSquareMetres)]),
-    ...(highestCelsius === undefined ? [] : [temperatureFact(telling, 'part-bears', highestCelsius)]),
-  ];
+  return factsOf(telling, {
+    'part-wall': wallMillimetres,
+    'part-area': areaSquareMetres,
+    'part-bears': highestCelsius,
+  });
 }
 
 function knownOf(telling: Telling, details: PartDetails): readonly string[] {
@@ -92,9 +84,8 @@ function missingLines(telling: Telling, parts: readonly Part[]): readonly string
 
 export function surfaceFacts(telling: Telling, { part, phase, clocks }: PartStatus): readonly CardFact[] {
   if (phase.is !== 'bare') return [];
-  const profile = part.prepared?.profileMicrometres;
   return [
-    ...(profile === undefined ? [] : [filmFact(telling, 'profile', profile)]),
+    ...factsOf(telling, { profile: part.prepared?.profileMicrometres }),
     ...clockFacts(telling, clocks, ['surface']),
   ];
 }
@@ -133,14 +124,12 @@ export function partSurfaceCard(telling: Telling, { part, phase, next }: PartNow
       : [`${sheet.name}: ${telling.words.objection({ code: 'air-outside', breaches: broken }, telling.figures)}`];
   });
   return makeCard(parts.surfaceRead(part.name), breaches.length > 0 ? 'warn' : 'plain', {
-    facts: [
-      ...(surfaceCelsius === undefined ? [] : [temperatureFact(telling, 'surface-temperature', surfaceCelsius)]),
-      ...(known === undefined ? [] : [temperatureFact(telling, 'dew-point', known)]),
-      ...(known === undefined || surfaceCelsius === undefined
-        ? []
-        : [spreadFact(telling, celsiusSpread(surfaceCelsius - known))]),
-      ...(humidity === undefined ? [] : [percentFact(telling, 'humidity', humidity)]),
-    ],
+    facts: factsOf(telling, {
+      'surface-temperature': surfaceCelsius,
+      'dew-point': known,
+      spread: known === undefined || surfaceCelsius === undefined ? undefined : celsiusSpread(surfaceCelsius - known),
+      humidity,
+    }),
     lines: [...breaches, ...(known === undefined ? [parts.spreadNeeds] : [])],
     actions: phase.is === 'bare' ? nextTaps(telling, next()).filter(({ id }) => id === 'prep') : [],
   });

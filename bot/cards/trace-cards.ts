@@ -8,9 +8,10 @@ import type { AirThen, BatchTrace, CoatTrace, LotTaken, LotTrace, PartTrace } fr
 import { grams, minutesBetween } from '../../core/units.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
-import { countFact, massFact, type Telling, tap } from './card-context.ts';
+import { type Telling, tap } from './card-context.ts';
 import { changedBy } from './corrected.ts';
 import { deviationLines } from './deviation-lines.ts';
+import { factsOf } from './facts.ts';
 import { filmFacts } from './film-facts.ts';
 import { heldLines } from './part-cards.ts';
 import { letter } from './period-card.ts';
@@ -23,7 +24,7 @@ export function partTraceCard(telling: Telling, trace: PartTrace): Card {
     records.tracePart(part.name),
     trace.deviations.length > 0 || part.verdict?.is === 'held' ? 'warn' : 'plain',
     {
-      facts: [countFact(telling, 'deviations', trace.deviations.length), ...dryFilmFacts(telling, trace)],
+      facts: [...factsOf(telling, { deviations: trace.deviations.length }), ...dryFilmFacts(telling, trace)],
       lines: [
         ...(booked === '' ? [] : [records.bookedAs(booked)]),
         records.phase(phaseOf(telling, trace.phase)),
@@ -43,7 +44,7 @@ export function batchTraceCard(telling: Telling, trace: BatchTrace): Card {
   const { records } = telling.words;
   const names = trace.parts.map(({ name }) => name);
   return makeCard(records.traceBatch(trace.batch.number), trace.deviations.length > 0 ? 'warn' : 'plain', {
-    facts: [countFact(telling, 'parts', names.length), countFact(telling, 'deviations', trace.deviations.length)],
+    facts: factsOf(telling, { parts: names.length, deviations: trace.deviations.length }),
     lines: [
       ...judgedLines(telling, trace),
       ...deviationLines(telling, trace.deviations),
@@ -67,12 +68,12 @@ export function lotTraceCard(telling: Telling, trace: LotTrace): Card {
   const { records } = telling.words;
   const left = trace.cans.reduce((sum, { leftGrams }) => sum + leftGrams, 0);
   return makeCard(records.traceLot(trace.lot), 'plain', {
-    facts: [
-      countFact(telling, 'cans', trace.cans.length),
-      countFact(telling, 'batches', trace.batches.length),
-      countFact(telling, 'parts', trace.parts.length),
-      massFact(telling, 'can-left', grams(left)),
-    ],
+    facts: factsOf(telling, {
+      cans: trace.cans.length,
+      batches: trace.batches.length,
+      parts: trace.parts.length,
+      'can-left': grams(left),
+    }),
     lines: [
       ...trace.cans.map(({ can, leftGrams }) =>
         records.canLeft(can.number, letter(can.component), can.sheet.name, telling.figures.mass(leftGrams)),

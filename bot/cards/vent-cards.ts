@@ -12,9 +12,9 @@ import type { VapourAsked, Work } from '../../core/session/session-commands.ts';
 import { findSession } from '../../core/session/session-decide.ts';
 import { lastSaid } from '../../core/settled.ts';
 import { cubicMetres, litres } from '../../core/units.ts';
-import { airAskedFact, airGivenFact, ratioFact } from './air-figure-facts.ts';
-import { type Card, type CardFact, makeCard } from './card.ts';
-import { percentFact, type Telling, volumeFact } from './card-context.ts';
+import { type Card, makeCard } from './card.ts';
+import type { Telling } from './card-context.ts';
+import { factsOf } from './facts.ts';
 import { sessionAirCard } from './session-air-card.ts';
 import { sheetTaps } from './sheet-taps.ts';
 
@@ -57,12 +57,13 @@ function ovenCard(telling: Telling, asked: Extract<VapourAsked, { of: 'oven' }>)
   const result = booth === undefined || face === undefined ? undefined : faceFlow(booth.faceSquareMetres, face);
   const known = result === undefined || isFailed(result) ? undefined : result;
   const solvent = litres(load.reduce((sum, part) => sum + part.litres, 0));
-  const fan: readonly CardFact[] =
-    known === undefined
-      ? []
-      : [airGivenFact(telling, 'fan-gives', known), ratioFact(telling, 'fan-over-oven', known / flow)];
   return makeCard(title, known !== undefined && known < flow ? 'warn' : 'plain', {
-    facts: [volumeFact(telling, 'solvent-in-load', solvent), airAskedFact(telling, 'oven-air', flow), ...fan],
+    facts: factsOf(telling, {
+      'solvent-in-load': solvent,
+      'oven-air': flow,
+      'fan-gives': known,
+      'fan-over-oven': known && known / flow,
+    }),
     lines: [
       words.worstOven,
       ...(known === undefined ? [words.fanNotMeasured] : []),
@@ -86,13 +87,7 @@ function purgeCard(telling: Telling, asked: Extract<VapourAsked, { of: 'purge' }
   if (isFailed(oxygen)) return makeCard(title, 'warn', { lines: [words.noSum, telling.words.replies.caution] });
   const deficient = oxygenBand(oxygen) === 'deficient';
   return makeCard(title, deficient ? 'stop' : 'plain', {
-    // Down to a hundredth: 19.496 is not 19.5.
-    facts: [
-      {
-        ...percentFact(telling, 'oxygen-left', oxygen, 2),
-        shown: telling.figures.percent(Math.floor(oxygen * 100) / 100, 2),
-      },
-    ],
+    facts: factsOf(telling, { 'oxygen-left': oxygen }),
     lines: [
       ...(deficient ? [words.purgeDeficient(oxygenDeficientBelow, telling.figures)] : []),
       words.purgeMixed,

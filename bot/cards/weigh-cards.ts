@@ -20,7 +20,8 @@ import type { BatchNow } from '../../core/status.ts';
 import { fraction, type Grams, grams, litres, minutesAfter } from '../../core/units.ts';
 import { batchTaps } from './batch-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
-import { massFact, type Telling, tap } from './card-context.ts';
+import { type Telling, tap } from './card-context.ts';
+import { fact, factsOf } from './facts.ts';
 
 const toleranceOf = (batch: Batch) => {
   const share = fraction(batch.sheet.ratio.tolerancePercent / 100);
@@ -44,10 +45,7 @@ export function partInCard(telling: Telling, status: BatchNow, component: Compon
       ? material.nextA
       : material.nextB(wanted.exactGrams, wanted.leastGrams, wanted.mostGrams, telling.figures);
   return makeCard(material.partIn(batch.number, component), tooMuch === undefined ? 'plain' : 'warn', {
-    facts: [
-      ...(inVessel === undefined ? [] : [massFact(telling, component, inVessel.grams)]),
-      ...(wanted === undefined ? [] : [massFact(telling, 'part-b-exact', wanted.exactGrams)]),
-    ],
+    facts: factsOf(telling, { [component]: inVessel?.grams, 'part-b-exact': wanted?.exactGrams }),
     lines: [
       tooMuch === undefined ? next : telling.words.objection(tooMuch, telling.figures),
       ...fromCanLines(telling, from),
@@ -121,7 +119,7 @@ export function repairTold(telling: Telling, batch: Batch): RepairTold {
   const needed = exact.mixedLitres;
   const weight = weighable(batch, component, exact);
   return {
-    facts: [massFact(telling, component === 'part-a' ? 'add-part-a' : 'add-part-b', exact.grams)],
+    facts: [fact(telling, component === 'part-a' ? 'add-part-a' : 'add-part-b', exact.grams)],
     lines: [
       material.repairAdd(Number(weight), component, untilAt, telling.figures),
       ...(vesselLitres === undefined && needed !== undefined

@@ -7,7 +7,8 @@ import { type LimitStanding, limitStandings, windowStart } from '../../core/reco
 import { allSaid } from '../../core/settled.ts';
 import { type EpochMs, epochMs } from '../../core/units.ts';
 import type { Card, CardFact } from '../cards/card.ts';
-import { massFact, type Telling } from '../cards/card-context.ts';
+import type { Telling } from '../cards/card-context.ts';
+import { factsOf } from '../cards/facts.ts';
 import { ledgerCard, limitLines } from '../cards/ledger-card.ts';
 import { loadLedger, type RecordSource } from './loading.ts';
 
@@ -36,7 +37,7 @@ export async function limitsAt(
 ): Promise<{ readonly facts: readonly CardFact[]; readonly lines: readonly string[] }> {
   const { totals, limits } = await ledgerOf(source, telling, span);
   const near = limits.filter(({ state }) => state !== 'below');
-  return { facts: [massFact(telling, 'voc', totals.vocGrams)], lines: limitLines(telling, near) };
+  return { facts: factsOf(telling, { voc: totals.vocGrams }), lines: limitLines(telling, near) };
 }
 
 const dayMs = 86_400_000;
