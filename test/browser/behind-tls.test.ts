@@ -16,7 +16,7 @@ describe.skipIf(!hasChromium)('the page behind a proxy that has the certificate'
   let proxy: Awaited<ReturnType<typeof tlsProxy>> | undefined;
   beforeAll(async () => {
     browser = await launchChromium({ namesHere: [name] });
-  }, 60_000);
+  });
   afterAll(() => browser.close());
   afterEach(async () => {
     for (const context of browser.contexts()) await context.close();
@@ -37,7 +37,6 @@ describe.skipIf(!hasChromium)('the page behind a proxy that has the certificate'
         viewport: { width: 390, height: 844 },
         hasTouch: true,
       });
-      context.setDefaultTimeout(15_000);
       const page = await context.newPage();
       await page.goto(address);
       await page.getByLabel('Join code').fill(code);
@@ -52,7 +51,6 @@ describe.skipIf(!hasChromium)('the page behind a proxy that has the certificate'
       const [cookie] = await context.cookies();
       expect(cookie).toMatchObject({ name: 'batchbell', secure: true, httpOnly: true, sameSite: 'Lax' });
     },
-    60_000,
   );
 
   test('where nobody named the public address, it is as strict as ever', async () => {
@@ -61,7 +59,7 @@ describe.skipIf(!hasChromium)('the page behind a proxy that has the certificate'
     proxy = await tlsProxy(name, shop.address, 'the host as called', port);
     const page = await (await browser.newContext({ ignoreHTTPSErrors: true })).newPage();
     expect((await page.goto(`https://${name}:${port}/`))?.status()).toBe(421);
-  }, 60_000);
+  });
 });
 
 async function freePort(): Promise<number> {

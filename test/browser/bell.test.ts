@@ -9,7 +9,7 @@ describe.skipIf(!hasChromium)('the bell of the page, in a browser that gives no 
   let shop: ShopPage;
   beforeAll(async () => {
     browser = await launchChromium({ soundNeedsTouch: true });
-  }, 60_000);
+  });
   afterAll(() => browser.close());
   beforeEach(async () => {
     shop = await openShop();
@@ -22,29 +22,25 @@ describe.skipIf(!hasChromium)('the bell of the page, in a browser that gives no 
   test.each([
     ['a finger', { hasTouch: true, isMobile: true }],
     ['a mouse', { hasTouch: false, isMobile: false }],
-  ] as const)(
-    'given a bell that waits, the first press of %s on it turns it on, the second off',
-    async (_, how) => {
-      const page = await opened(browser, shop, how);
-      const bell = page.locator('.bell');
-      await page.locator('.bell[data-state=waits]', { hasText: 'Turn on' }).waitFor();
-      const press = () => (how.hasTouch ? bell.tap() : bell.click());
-      await press();
-      await page.locator('.bell[data-state=on]', { hasText: 'Bell on' }).waitFor();
-      await press();
-      await page.locator('.bell[data-state=off]', { hasText: 'Bell off' }).waitFor();
-      await press();
-      await page.locator('.bell[data-state=on]').waitFor();
-    },
-    60_000,
-  );
+  ] as const)('given a bell that waits, the first press of %s on it turns it on, the second off', async (_, how) => {
+    const page = await opened(browser, shop, how);
+    const bell = page.locator('.bell');
+    await page.locator('.bell[data-state=waits]', { hasText: 'Turn on' }).waitFor();
+    const press = () => (how.hasTouch ? bell.tap() : bell.click());
+    await press();
+    await page.locator('.bell[data-state=on]', { hasText: 'Bell on' }).waitFor();
+    await press();
+    await page.locator('.bell[data-state=off]', { hasText: 'Bell off' }).waitFor();
+    await press();
+    await page.locator('.bell[data-state=on]').waitFor();
+  });
 
   test('given a bell that waits, a finger anywhere wakes it', async () => {
     const page = await opened(browser, shop, { hasTouch: true, isMobile: true });
     await page.locator('.bell[data-state=waits]').waitFor();
     await page.locator('.strip-next').tap();
     await page.locator('.bell[data-state=on]').waitFor();
-  }, 60_000);
+  });
 
   test('turned off in one tab, it is off in the other tab of this phone', async () => {
     const page = await opened(browser, shop, { hasTouch: true, isMobile: true });
@@ -56,7 +52,7 @@ describe.skipIf(!hasChromium)('the bell of the page, in a browser that gives no 
     await page.locator('.bell[data-state=on]').waitFor();
     await page.locator('.bell').tap();
     await other.locator('.bell[data-state=off]').waitFor();
-  }, 60_000);
+  });
 
   test('where making a notification throws, as on Android, the bell’s post still stands and the page goes on', async () => {
     const page = await openPhone(browser, shop, 'Kari');
@@ -75,13 +71,12 @@ describe.skipIf(!hasChromium)('the bell of the page, in a browser that gives no 
     await type(page, 'now');
     await card(page, 'Now').waitFor();
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 });
 
 /** Joined already: the page is opened, and nobody has touched it yet. */
 async function opened(browser: Browser, shop: ShopPage, how: { hasTouch: boolean; isMobile: boolean }): Promise<Page> {
   const context = await browser.newContext({ viewport: { width: 390, height: 844 }, ...how });
-  context.setDefaultTimeout(15_000);
   const page = await context.newPage();
   await page.goto(`${shop.address}/join`);
   await page.getByRole('button', { name: 'Kari', exact: true }).click();

@@ -24,12 +24,13 @@ interface Launch {
   readonly namesHere?: readonly string[];
 }
 
-export function launchChromium({ soundNeedsTouch = false, namesHere = [] }: Launch = {}): Promise<Browser> {
+export async function launchChromium({ soundNeedsTouch = false, namesHere = [] }: Launch = {}): Promise<Browser> {
   const sound = soundNeedsTouch ? [] : ['--autoplay-policy=no-user-gesture-required'];
   const names = namesHere.map((name) => `MAP ${name} 127.0.0.1`).join(', ');
   const quiet = ['--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
-  return chromium.launch({
+  const browser = await chromium.launch({
     executablePath: found ?? '',
+    timeout: 0,
     args: [
       ...quiet,
       ...sound,
@@ -39,4 +40,7 @@ export function launchChromium({ soundNeedsTouch = false, namesHere = [] }: Laun
       '--disable-quic',
     ],
   });
+  // What hangs is stopped by the runner alone: a busy machine takes as long as it takes.
+  browser.on('context', (context) => context.setDefaultTimeout(0));
+  return browser;
 }

@@ -20,7 +20,7 @@ describe.skipIf(!hasChromium)('forty parts from one pot', () => {
     await shop.wait(103);
     await shop.say('Kari', 'filter 1');
     for (let n = parts; n > 0; n -= 1) await shop.say('Kari', `coat new plate-${n} brush`);
-  }, 60_000);
+  });
   afterAll(async () => {
     await browser.close();
     await shop.stop();
@@ -43,7 +43,6 @@ describe.skipIf(!hasChromium)('forty parts from one pot', () => {
       expect(rings.count).toMatch(/^and \d+ more$/);
       expect(await wall.evaluate<number>('document.documentElement.scrollHeight')).toBe(height);
     },
-    60_000,
   );
 
   test('a wall that is turned, or loses the connection, counts anew', async () => {
@@ -55,7 +54,7 @@ describe.skipIf(!hasChromium)('forty parts from one pot', () => {
     expect(after.shown.length).toBeLessThan(before.shown.length);
     expect(after.count).toBe(`and ${running - after.shown.length} more`);
     expect(await cut(wall, 500)).toEqual([]);
-  }, 60_000);
+  });
 
   test('without script the board scrolls, and nothing is left out of it', async () => {
     const context = await browser.newContext({ viewport: { width: 1280, height: 720 }, javaScriptEnabled: false });
@@ -65,13 +64,13 @@ describe.skipIf(!hasChromium)('forty parts from one pot', () => {
     expect(await wall.locator('.wall-items .more').isHidden()).toBe(true);
     await wall.locator('.wall-items .item').last().scrollIntoViewIfNeeded();
     expect((await wall.locator('.wall-items .item').last().boundingBox())?.y).toBeLessThan(720);
-  }, 60_000);
+  });
 
   test('a phone’s board is scrolled, and lists all of them', async () => {
     const wall = await wallOf(browser, shop, { width: 390, height: 844 });
     expect((await seen(wall, '.wall-items')).shown.length).toBe(running);
     expect(await wall.evaluate<number>('document.documentElement.scrollWidth')).toBe(390);
-  }, 60_000);
+  });
 
   test.each([390, 320])(
     'on a phone of %i px the strip shows the most urgent, counts the rest, and a tap opens them',
@@ -94,7 +93,6 @@ describe.skipIf(!hasChromium)('forty parts from one pot', () => {
       await page.locator('.strip [data-item="part/plate-12"] summary').first().tap();
       await page.locator('.strip [data-item="part/plate-12"] [data-tap="dry"]').waitFor();
     },
-    60_000,
   );
 
   test.each([390, 320])(
@@ -106,13 +104,11 @@ describe.skipIf(!hasChromium)('forty parts from one pot', () => {
       expect(await hangsOver(page, '.quick .ask[open], .quick .ask[open] *', width)).toEqual([]);
       expect(await page.locator('.quick summary', { hasText: 'Emergency' }).isVisible()).toBe(true);
     },
-    60_000,
   );
 });
 
 async function wallOf(browser: Browser, shop: ShopPage, viewport: { width: number; height: number }): Promise<Page> {
   const wall = await (await browser.newContext({ viewport })).newPage();
-  wall.setDefaultTimeout(15_000);
   await wall.goto(`${shop.address}/board`);
   await wall.locator('html.folds').waitFor({ state: 'attached' });
   return wall;

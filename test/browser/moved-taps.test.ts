@@ -9,7 +9,7 @@ describe.skipIf(!hasChromium)('a page that moves under the thumb', () => {
   let shop: ShopPage;
   beforeAll(async () => {
     browser = await launchChromium();
-  }, 60_000);
+  });
   afterAll(() => browser.close());
   beforeEach(async () => {
     shop = await openShop();
@@ -51,7 +51,7 @@ describe.skipIf(!hasChromium)('a page that moves under the thumb', () => {
     await card(page, 'Not clear').waitFor();
     await expect(card(page, 'Not clear').textContent()).resolves.toContain('until a moment ago "Dry" stood there');
     expect(cures()).toEqual([]);
-  }, 60_000);
+  });
 
   test('says it at once when there was time to read it', async () => {
     const { page, button } = await openTile();
@@ -59,7 +59,7 @@ describe.skipIf(!hasChromium)('a page that moves under the thumb', () => {
     await button('Into the oven').tap();
     await card(page, 'in cure').waitFor();
     expect(cures()).toHaveLength(1);
-  }, 60_000);
+  });
 
   test('keeps a form that is being filled in as it was drawn, and asks before it lifts what came since', async () => {
     for (const line of ['dry impeller-7', 'cure impeller-7 oven 90C', 'temp impeller-7 91C'])
@@ -79,5 +79,5 @@ describe.skipIf(!hasChromium)('a page that moves under the thumb', () => {
     await expect(card(page, 'Not clear').textContent()).resolves.toMatch(/On hold: .*0B/);
     await tap(page, 'Not clear', 'Lift the hold');
     await card(page, 'released').waitFor();
-  }, 60_000);
+  });
 });

@@ -7,7 +7,6 @@ const usual: BrowserContextOptions = { viewport: { width: 390, height: 844 }, ha
 
 export async function openPhone(browser: Browser, shop: ShopPage, name: string, own: BrowserContextOptions = {}) {
   const context = await browser.newContext({ ...usual, ...own });
-  context.setDefaultTimeout(15_000);
   const page = await context.newPage();
   await page.goto(shop.address);
   await page.getByRole('button', { name, exact: true }).tap();

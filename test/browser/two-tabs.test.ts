@@ -9,7 +9,7 @@ describe.skipIf(!hasChromium)('one phone with the page open twice, away from the
   let shop: ShopPage;
   beforeAll(async () => {
     browser = await launchChromium();
-  }, 60_000);
+  });
   afterAll(() => browser.close());
   beforeEach(async () => {
     shop = await openShop();
@@ -32,28 +32,24 @@ describe.skipIf(!hasChromium)('one phone with the page open twice, away from the
   test.each([
     ['with a lock between the tabs', true],
     ['over plain HTTP, without one', false],
-  ])(
-    'typed in one tab, then in the other: back, both lines are sent once, in their order (%s)',
-    async (_, locks) => {
-      const { page, other } = await twoTabs(browser, shop, locks);
-      const before = shop.conversation().latest();
-      await page.context().setOffline(true);
-      await type(page, 'stop 1');
-      await type(other, 'stir 1');
-      // Each shows what the other keeps, too.
-      for (const tab of [page, other]) await tab.locator('.unsent').nth(1).waitFor();
-      await page.context().setOffline(false);
-      for (const tab of [page, other]) {
-        await card(tab, 'stirrer on').waitFor();
-        await tab.locator('.unsent').first().waitFor({ state: 'detached' });
-      }
-      expect(saidSince(before)).toEqual(['stop 1', 'stir 1']);
-      for (const tab of [page, other]) {
-        expect(await tab.locator('.posts .card h2', { hasText: 'stirrer off' }).count()).toBe(1);
-      }
-    },
-    60_000,
-  );
+  ])('typed in one tab, then in the other: back, both lines are sent once, in their order (%s)', async (_, locks) => {
+    const { page, other } = await twoTabs(browser, shop, locks);
+    const before = shop.conversation().latest();
+    await page.context().setOffline(true);
+    await type(page, 'stop 1');
+    await type(other, 'stir 1');
+    // Each shows what the other keeps, too.
+    for (const tab of [page, other]) await tab.locator('.unsent').nth(1).waitFor();
+    await page.context().setOffline(false);
+    for (const tab of [page, other]) {
+      await card(tab, 'stirrer on').waitFor();
+      await tab.locator('.unsent').first().waitFor({ state: 'detached' });
+    }
+    expect(saidSince(before)).toEqual(['stop 1', 'stir 1']);
+    for (const tab of [page, other]) {
+      expect(await tab.locator('.posts .card h2', { hasText: 'stirrer off' }).count()).toBe(1);
+    }
+  });
 
   test('the tab that it was typed in is closed: the other sends it', async () => {
     const { page, other } = await twoTabs(browser, shop, true);
@@ -66,7 +62,7 @@ describe.skipIf(!hasChromium)('one phone with the page open twice, away from the
     await other.context().setOffline(false);
     await card(other, 'stirrer on').waitFor();
     expect(saidSince(before)).toEqual(['stop 1', 'stir 1']);
-  }, 60_000);
+  });
 
   test('both are closed: the next page that opens sends what they kept', async () => {
     const { page, other } = await twoTabs(browser, shop, true);
@@ -81,7 +77,7 @@ describe.skipIf(!hasChromium)('one phone with the page open twice, away from the
     const next = await tab(context, shop);
     await card(next, 'stirrer on').waitFor();
     expect(saidSince(before)).toEqual(['stop 1', 'stir 1']);
-  }, 60_000);
+  });
 
   test('taken back in one tab, the other sends it no more', async () => {
     const { page, other } = await twoTabs(browser, shop, true);
@@ -95,7 +91,7 @@ describe.skipIf(!hasChromium)('one phone with the page open twice, away from the
     await type(page, 'now');
     await card(page, 'Now').waitFor();
     expect(saidSince(before)).toEqual(['now']);
-  }, 60_000);
+  });
 
   test('what the page of an earlier edition kept as one is not lost', async () => {
     const { page, other } = await twoTabs(browser, shop, true);
@@ -105,7 +101,7 @@ describe.skipIf(!hasChromium)('one phone with the page open twice, away from the
     await page.reload();
     await card(page, 'stirrer on').waitFor();
     expect(saidSince(before)).toEqual(['stop 1', 'stir 1']);
-  }, 60_000);
+  });
 });
 
 async function tab(context: BrowserContext, shop: ShopPage): Promise<Page> {

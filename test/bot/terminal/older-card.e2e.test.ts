@@ -29,11 +29,11 @@ describe('a tap on the last card that its speaker saw', () => {
     expect(asked).toMatchObject({ kind: 'misread', code: 'card-moved', recorded: false });
     expect(asked?.card.lines).toContain('Release: release impeller-7');
     expect(released).toMatchObject({ recorded: true });
-  }, 20_000);
+  });
 
   test('where nobody has, or only upon another part, releases at once', async () => {
     const { answers } = await chat([...out, '@kari: part valve-9', '@ada: tap release'], crew());
     expect(answers.at(-1)).toMatchObject({ recorded: true });
     expect(answers.at(-1)?.card.title).toBe('impeller-7: released');
-  }, 20_000);
+  });
 });

@@ -75,7 +75,7 @@ describe('the page’s server as a service', () => {
     expect((await lead.request('/')).headers.get('location')).toBe('/join');
     const code = await says(/Open to whoever can reach https:\/\/bell\.example\. Join code: (\S+)/);
     expect((await lead.enter('lead', code)).headers.get('location')).toBe('/');
-  }, 20_000);
+  });
 
   test('a port that is taken is a bad flag: exit 2, and it names it', async () => {
     const other = createServer().listen(0, '127.0.0.1');
