@@ -11,7 +11,7 @@ import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 
 export function helpCard(telling: Telling, verb: string | undefined): Card {
-  const { replies, typed } = telling.words;
+  const { replies, typed, slots } = telling.words;
   const rows: readonly VocabularyRow[] = Object.values(vocabulary);
   const row = rows.find(({ name }) => name === verb || (verb !== undefined && englishVerbs[name].words.includes(verb)));
   if (row === undefined) {
@@ -24,10 +24,12 @@ export function helpCard(telling: Telling, verb: string | undefined): Card {
     });
   }
   const rules = isOwnKey(allowed, row.name) ? (allowed[row.name] ?? []) : [];
+  const also = [...new Set(row.may.map((slot) => slots[slot]))];
   const told = rules.map((rule) => replies.helpRule(rule.code, rule.source, rule.liftedBy));
   return makeCard(typed.words(row.name).join(', '), 'plain', {
     lines: [
       exampleIn(typed.example(row.name), telling.figures.units),
+      ...(also.length === 0 ? [] : [replies.helpMay(also)]),
       replies.helpHow,
       ...whose(telling, row.name),
       ...(told.length === 0 ? [] : [replies.helpRules, ...told]),

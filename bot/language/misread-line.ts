@@ -7,7 +7,7 @@ import { alarmsWanted } from './cry-needs.ts';
 import type { Hearing } from './hearing.ts';
 import { looksLikePart } from './names-typed.ts';
 import type { Fault, LineContext, Misread, Need, Reading } from './reading.ts';
-import { unitsOfSetting } from './setting-units.ts';
+import { exampleOfSetting, unitsOfSetting } from './setting-units.ts';
 import { slots } from './slots.ts';
 import { inTypedLanguage } from './suggest-in-typed-language.ts';
 import { nearest, nearestVerbs, thoseThatRead } from './suggestions.ts';
@@ -42,6 +42,8 @@ export function misreadOf(
   const tries = eachAlarmOnce(inTypedLanguage(line, near, offered, context.hearing), context.hearing);
   // Which of them it is nobody knows: none is left out.
   const suggestions = thoseThatRead(tries, reads, fault.failed === 'which-cry' ? alarms.length : undefined);
+  const setting = fault.setting && exampleOfSetting(fault.setting, context.sheetIds);
+  const [example] = inTypedLanguage(line, near, setting === undefined ? [] : [setting], context.hearing);
   const calls = suggestions.flatMap((each) => {
     const alarm = alarmOf(each, context.hearing);
     return alarm === undefined ? [] : [[each, alarm] as const];
@@ -59,6 +61,7 @@ export function misreadOf(
     couldBe: fault.couldBe ?? [],
     ...(fault.limits !== undefined && { limits: fault.limits }),
     exampleOf: name,
+    ...(example !== undefined && { example }),
     suggestions,
     ...(calls.length > 0 && { calls: Object.fromEntries(calls) }),
   };

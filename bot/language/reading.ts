@@ -102,7 +102,7 @@ export interface Misread {
   readonly limits?: Limits;
   /** Its example shows how. */
   readonly exampleOf: VocabularyName;
-  /** Another, of a line that only one front end takes. */
+  /** Another: of the setting that was named, or of a line that only one front end takes. */
   readonly example?: string;
   /** Whole lines, three at most, that read. */
   readonly suggestions: readonly string[];

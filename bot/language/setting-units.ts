@@ -1,5 +1,6 @@
-// In which units a setting may be typed, and the one in which its limits are told.
+// How a setting is typed: in which units, the one in which its limits are told, and what it may look like.
 
+import type { SheetId } from '../../core/ids.ts';
 import type { SettingKind } from '../../core/setting-kinds.ts';
 import { type SettingName, settingRows } from '../../core/settings.ts';
 
@@ -16,3 +17,30 @@ export const unitsOfSetting = (name: SettingName): readonly string[] => units[se
 const told: Readonly<Partial<Record<SettingKind, string>>> = { duration: 'min', percent: '%', rate: 'm2/h' };
 
 export const unitOfSetting = (name: SettingName): string => told[settingRows[name].kind] ?? '';
+
+const examples: Readonly<Record<Exclude<SettingKind, 'sheet'>, string>> = {
+  duration: '3h',
+  hour: '17',
+  hours: '22-6',
+  switch: 'on',
+  percent: '10%',
+  factor: '5',
+  rate: '4m2/h',
+  quota: '300kg/month',
+  'crew-name': '"Kari and Omar"',
+  zone: 'Europe/Madrid',
+  language: 'en',
+  units: 'metric',
+  rings: 'direct',
+  people: 'kari omar',
+  roles: 'kari lead',
+  booth: 'booth 4m2',
+  emergency: 'call 112',
+};
+
+/** A line that sets it; of a sheet there is no example without one. */
+export function exampleOfSetting(name: SettingName, [sheet]: readonly SheetId[]): string | undefined {
+  const { kind } = settingRows[name];
+  const value = kind === 'sheet' ? sheet : examples[kind];
+  return value && `set ${name} ${value}`;
+}

@@ -88,11 +88,12 @@ export function readPeople(said: ValueSaid): SettingValues['people'] | Fault {
 }
 
 /** Person and role by turns: somebody may be called lead. */
-export function readRoles({ values }: ValueSaid): SettingValues['roles'] | Fault {
+export function readRoles(said: ValueSaid): SettingValues['roles'] | Fault {
+  const { values } = said;
   const given: SettingValues['roles']['given'][number][] = [];
   for (let i = 0; i < values.length || given.length === 0; i += 2) {
     const [person, role] = values.slice(i, i + 2);
-    if (person === undefined || role === undefined) return { failed: 'incomplete', needs: ['person', 'role'] };
+    if (person === undefined || role === undefined) return missing(said);
     const known = oneOf(roles, role);
     if (known === undefined) return { failed: 'left-over', token: role, needs: ['role'] };
     const name = personTyped(person);

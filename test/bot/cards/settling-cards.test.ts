@@ -65,6 +65,12 @@ describe('what is not theirs to settle', () => {
     expect((await say('help bell')).text).not.toMatch(/sets:/);
   });
 
+  it('is told with what the line may say besides', async () => {
+    const { say } = sessionTalk();
+    expect((await say('help weigh')).text).toContain('It may also say: batch number, can number.');
+    expect((await say('help bell')).text).not.toContain('may also');
+  });
+
   it('is in the help of what only a lead says', async () => {
     const { say } = sessionTalk();
     for (const verb of ['check', 'judge', 'backup']) {

@@ -6,7 +6,8 @@ import { slots } from '../../../bot/language/slots.ts';
 import { nearestVerbs } from '../../../bot/language/suggestions.ts';
 import { englishVerbs } from '../../../bot/language/tongues/english/verbs.ts';
 import { verbNamed } from '../../../bot/language/verbs-typed.ts';
-import { shopAtTen } from './shop-at-ten.ts';
+import { settingNames } from '../../../core/settings.ts';
+import { shopAtTen, tallerALasDiez } from './shop-at-ten.ts';
 import { vocabularyNames } from './vocabulary-names.ts';
 
 describe('the vocabulary', () => {
@@ -33,6 +34,15 @@ describe('the vocabulary', () => {
       return swapped !== word && !nearestVerbs(swapped, shopAtTen.hearing).some(({ row }) => row.name === name);
     });
     expect(missed).toEqual([]);
+  });
+
+  it.each(settingNames)('given a bare set %s, then the example is of that setting, and reads', (name) => {
+    for (const shop of [shopAtTen, tallerALasDiez]) {
+      const reading = readLine(`set ${name}`, shop);
+      const example = reading.kind === 'misread' ? reading.misread.example : undefined;
+      const read = readLine(example ?? '', shop);
+      expect(read).toMatchObject({ kind: 'command', command: { verb: 'set', setting: { name } } });
+    }
   });
 
   it('given every slot, then what is a number has a unit or counts something', () => {

@@ -179,6 +179,7 @@ export const englishReplies = {
     `Corrected ${figures.timeDown(at)} by ${who}: was ${was}, is ${is}${why === '' ? '' : ` (${why})`}`,
   help: 'What you can say',
   helpHow: 'Order is free; a unit says what a number is. Add at 9:40 or 10m ago to anything.',
+  helpMay: (what: readonly string[]) => `It may also say: ${what.join(', ')}.`,
   helpSettled: {
     crew: (what: readonly string[]) => `Anybody sets: ${what.join(', ')}.`,
     lead: (what: readonly string[]) =>

@@ -168,6 +168,7 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     help: 'Qué se puede escribir',
     helpHow:
       'El orden da igual; la unidad dice qué es cada número. A todo se le puede añadir a las 9:40 o hace 10 min.',
+    helpMay: (what) => `También puede decir: ${what.join(', ')}.`,
     helpSettled: {
       crew: (what) => `Lo fija cualquiera: ${what.join(', ')}.`,
       lead: (what) =>

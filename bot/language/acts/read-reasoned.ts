@@ -1,5 +1,7 @@
-// `hold impeller-7 orange peel`: one part or several, then the reason in the speaker's own words.
+// `hold impeller-7 orange peel`, `discard 3 gelled in the can`: one can, or parts, then why, in the speaker's own words. No
+// fields are read off such a line, since where the names end is where the words begin.
 
+import type { SlotName } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
 import type { PartName } from '../../../core/ids.ts';
 import type { EpochMs } from '../../../core/units.ts';
@@ -7,38 +9,59 @@ import { looksLikePart, partNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
 import { trailingTime } from '../time-and-permission.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
-import { fillers } from '../tongues/english/line-words.ts';
+import { canMarks, fillers } from '../tongues/english/line-words.ts';
 import type { Token } from '../typed/token.ts';
-import { type ActLine, type ActRead, leftOver } from './act-line.ts';
+import { type ActLine, type ActRead, leftOver, type Said } from './act-line.ts';
 import { commasApart } from './commas-apart.ts';
+import { countFrom } from './figure-of-slot.ts';
 import { type FreeText, freeTextFrom } from './free-text.ts';
 import { partsOfRange, rangesJoined } from './part-ranges.ts';
+import { commandOf } from './read-fields.ts';
 import { partOfTwoPieces } from './sort-pieces.ts';
 
-interface Held {
-  readonly parts: readonly PartName[];
+interface Named {
+  readonly said: Said;
   readonly at?: EpochMs;
   /** Where the reason begins. */
   readonly reasonFrom: number;
 }
 
+export function readDiscard(act: ActLine): ActRead | Fault {
+  const index = act.tokens.findIndex(
+    (token) => token.kind !== 'word' || !(canMarks.has(token.word) || fillers.has(token.word)),
+  );
+  const token = act.tokens[index];
+  if (token === undefined) return lacking('can');
+  if (token.kind !== 'number') return { ...leftOver(token), needs: ['can'] };
+  const can = countFrom(token, 'can');
+  if (typeof can !== 'number') return { ...can, needs: ['can'] };
+  const time = saidTimeFrom(act.tokens, index + 1, act.context);
+  if (time !== undefined && isFailed(time)) return time;
+  return withReason('discard', act, { said: { can }, reasonFrom: time?.to ?? index + 1, ...atOf(time) });
+}
+
 export function readHold(typed: ActLine): ActRead | Fault {
   const act = { ...typed, tokens: rangesJoined(typed.tokens.flatMap(commasApart)) };
   const held = partsHeld(act);
-  if (isFailed(held)) return held;
-  if (held.parts.length === 0) return { failed: 'incomplete', needs: ['parts'] };
-  const reason = reasonOf(act, held);
+  return isFailed(held) ? held : withReason('hold', act, held);
+}
+
+const lacking = (slot: SlotName): Fault => ({ failed: 'incomplete', needs: [slot] });
+const atOf = (time: { readonly at: EpochMs } | undefined) => time && { at: time.at };
+
+function withReason(verb: 'discard' | 'hold', act: ActLine, named: Named): ActRead | Fault {
+  const reason = reasonOf(act, named);
   if (isFailed(reason)) return reason;
-  if (reason.words === '') return { failed: 'incomplete', needs: ['reason'] };
-  const at = reason.at ?? held.at;
+  if (reason.words === '') return lacking('reason');
+  const at = reason.at ?? named.at;
   return {
-    command: { verb: 'hold', parts: held.parts, why: reason.words },
+    command: commandOf(verb, { ...named.said, why: reason.words }),
     ...(at !== undefined && { at }),
     ...(reason.stance !== undefined && { stance: reason.stance }),
   };
 }
 
-function partsHeld(act: ActLine): Held | Fault {
+function partsHeld(act: ActLine): Named | Fault {
   const parts: PartName[] = [];
   let at: EpochMs | undefined;
   let i = 0;
@@ -66,7 +89,8 @@ function partsHeld(act: ActLine): Held | Fault {
     if (part === undefined || (parts.length > 0 && !isPart(part, act))) break;
     if (!parts.includes(part)) parts.push(part);
   }
-  return { parts, reasonFrom: i, ...(at !== undefined && { at }) };
+  if (parts.length === 0) return lacking('parts');
+  return { said: { parts }, reasonFrom: i, ...(at !== undefined && { at }) };
 }
 
 /** `and` between two parts, `for` before the reason, `part` before the first. */
@@ -82,7 +106,7 @@ function isPart(word: string, act: ActLine): boolean {
 }
 
 /** A time or `already` at the very end belongs to the act and not to its reason. */
-export function reasonOf(act: ActLine, held: Pick<Held, 'at' | 'reasonFrom'>): FreeText | Fault {
+function reasonOf(act: ActLine, held: Named): FreeText | Fault {
   const own = freeTextFrom(act, held.reasonFrom);
   if (isFailed(own) || own.quoted || own.words === '') return own;
   const last = act.tokens.at(-1);
