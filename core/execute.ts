@@ -2,9 +2,8 @@
 // bells, and land it all in one transaction, in its turn. Whether a delivery was seen before is asked here alone.
 
 import type { Command, Stance } from './commands.ts';
-import type { HashGiven } from './crew/ledger-events.ts';
 import { decide } from './decide.ts';
-import type { Envelope, EventBody, NewEvent } from './history.ts';
+import type { Envelope, EventBody, FactOf, NewEvent } from './history.ts';
 import {
   batchStream,
   type CrewId,
@@ -83,7 +82,7 @@ export interface Executor {
   /** A picture, filed under a batch or part. What `answering` words is kept with the request, as for a command. */
   readonly filePhoto: (photo: Photo, answering: (shop: Shop) => string) => Promise<string>;
   /** The record's end, to be told outside; that it was is recorded. `undefined` while nothing is recorded. */
-  readonly giveHash: (on: HashGiven['on'], now: EpochMs) => Promise<Head | undefined>;
+  readonly giveHash: (on: FactOf<'HashGiven'>['on'], now: EpochMs) => Promise<Head | undefined>;
   /** Makes every row equal to the plan: at start, and after a clock has jumped. */
   readonly reconcile: (now: EpochMs) => Promise<void>;
 }
@@ -202,7 +201,11 @@ async function photoDraft(
   return { ...draft, answer: { request: id, text: draft.result } };
 }
 
-async function hashDraft(deps: WriteQueueDeps, on: HashGiven['on'], now: EpochMs): Promise<Draft<Head | undefined>> {
+async function hashDraft(
+  deps: WriteQueueDeps,
+  on: FactOf<'HashGiven'>['on'],
+  now: EpochMs,
+): Promise<Draft<Head | undefined>> {
   await deps.keeper.open([crewStream]);
   const head = deps.keeper.head();
   if (head.seq === 0) return nothingNew(undefined, now);

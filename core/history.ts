@@ -26,6 +26,7 @@ export const Fact = z.discriminatedUnion('type', [
 ]);
 /** Anything that can have happened. */
 export type Fact = z.infer<typeof Fact>;
+export type FactOf<Type extends Fact['type']> = Extract<Fact, { type: Type }>;
 
 /** Corrects one earlier event: another body or time in its place, or nothing at all (`undone`). */
 export const Amended = z.object({

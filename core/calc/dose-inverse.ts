@@ -87,10 +87,6 @@ function crossing(law: RateLaw, cold: End, warm: End, wanted: number): Celsius {
         1 / kelvinFromCelsius(law.atCelsius) - (gasConstant / (law.activation * 1000)) * Math.log(law.minutes / wanted);
       return within(1 / perKelvin - 273.15, cold, warm);
     }
-    default: {
-      const never: never = law;
-      return never;
-    }
   }
 }
 

@@ -108,10 +108,6 @@ export function partsByWeight(ratio: MixRatio): Result<Parts> {
         }
       );
     }
-    default: {
-      const never: never = ratio;
-      return never;
-    }
   }
 }
 

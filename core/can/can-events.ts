@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 import { components } from '../components.ts';
+import { event } from '../event.ts';
 import { FrozenSheet } from '../products/frozen-sheet.ts';
 import { Grams, KilogramsPerLitre, Litres } from '../unit-schemas.ts';
 
@@ -11,42 +12,31 @@ export const Component = z.enum(components);
 export const FromCan = z.object({ can: z.number().int().positive(), component: Component, grams: Grams });
 export type FromCan = z.infer<typeof FromCan>;
 
-/** The lid is off from here on. */
-export const CanOpened = z.object({
-  type: z.literal('CanOpened'),
-  can: z.number().int().positive(),
-  component: Component,
-  /** The sheet as it stood. */
-  sheet: FrozenSheet,
-  lot: z.string(),
-  grams: Grams,
-  /** Brimful, by its label; beside a density, of what is in it. */
-  litres: Litres.optional(),
-  /** The sheet's, where the weight comes of the volume by it. */
-  kilogramsPerLitre: KilogramsPerLitre.optional(),
-  /** ISO, the last day. */
-  expires: z.string().optional(),
-  handling: z.enum(['gas', 'whole']).optional(),
-});
-export type CanOpened = z.infer<typeof CanOpened>;
-
-export const LidOff = z.object({ type: z.literal('LidOff') });
-export const CanBlanketed = z.object({ type: z.literal('CanBlanketed') });
-export const CanStirred = z.object({ type: z.literal('CanStirred') });
-/** With the role that the speaker had: only a lead's or a supervisor's word ends a doubt. */
-export const CanChecked = z.object({
-  type: z.literal('CanChecked'),
-  role: z.enum(['crew', 'lead', 'supervisor']),
-  /** Nobody on the crew's list led or supervised: then whoever ranks highest looks at it. */
-  nobodyLeads: z.literal(true).optional(),
-});
-export const CanDiscarded = z.object({ type: z.literal('CanDiscarded'), why: z.string() });
-
 export const CanEvent = z.discriminatedUnion('type', [
-  CanOpened,
-  LidOff,
-  CanBlanketed,
-  CanStirred,
-  CanChecked,
-  CanDiscarded,
+  /** The lid is off from here on. */
+  event('CanOpened', {
+    can: z.number().int().positive(),
+    component: Component,
+    /** The sheet as it stood. */
+    sheet: FrozenSheet,
+    lot: z.string(),
+    grams: Grams,
+    /** Brimful, by its label; beside a density, of what is in it. */
+    litres: Litres.optional(),
+    /** The sheet's, where the weight comes of the volume by it. */
+    kilogramsPerLitre: KilogramsPerLitre.optional(),
+    /** ISO, the last day. */
+    expires: z.string().optional(),
+    handling: z.enum(['gas', 'whole']).optional(),
+  }),
+  event('LidOff', {}),
+  event('CanBlanketed', {}),
+  event('CanStirred', {}),
+  /** With the role that the speaker had: only a lead's or a supervisor's word ends a doubt. */
+  event('CanChecked', {
+    role: z.enum(['crew', 'lead', 'supervisor']),
+    /** Nobody on the crew's list led or supervised: then whoever ranks highest looks at it. */
+    nobodyLeads: z.literal(true).optional(),
+  }),
+  event('CanDiscarded', { why: z.string() }),
 ]);

@@ -3,7 +3,7 @@
 // reading afterwards does not.
 
 import { crossCutFails } from '../calc/adhesion.ts';
-import type { Entry, Fact, NewEvent } from '../history.ts';
+import type { Entry, Fact, FactOf, NewEvent } from '../history.ts';
 import { partStream } from '../ids.ts';
 import { known } from '../known.ts';
 import type { Sheet } from '../products/sheet.ts';
@@ -20,7 +20,7 @@ export interface Failed {
 }
 
 /** What is read of a coat that is there. */
-export type Reading = Extract<Fact, { type: 'FilmRead' | 'AdhesionTested' | 'SolventRubbed' }>;
+export type Reading = FactOf<'FilmRead' | 'AdhesionTested' | 'SolventRubbed'>;
 
 /** `sheet`: of the coat that was read. `undefined` where it passes, and where no rule says. */
 export function failedBy(fact: Reading, part: Part, sheet: Sheet | undefined): Failed | undefined {

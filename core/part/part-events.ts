@@ -1,88 +1,12 @@
 // What can have happened to a part. A coat is filed under the part and under the batch that it came from.
 
 import { z } from 'zod';
+import { event } from '../event.ts';
 import { adhesionRatings, rubResults, surfaceGrades } from '../grades.ts';
 import { methods } from '../methods.ts';
 import { Celsius, Micrometres, MilligramsPerSquareMetre, Millimetres, Minutes, SquareMetres } from '../unit-schemas.ts';
 import { holdingCodes } from './holding-codes.ts';
 
-export const PartReceived = z.object({
-  type: z.literal('PartReceived'),
-  serial: z.string().optional(),
-  job: z.string().optional(),
-  customer: z.string().optional(),
-  metal: z.string().optional(),
-  wallMillimetres: Millimetres.optional(),
-  areaSquareMetres: SquareMetres.optional(),
-  highestCelsius: Celsius.optional(),
-});
-
-export const SurfacePrepared = z.object({
-  type: z.literal('SurfacePrepared'),
-  grade: z.enum(surfaceGrades),
-  profileMicrometres: Micrometres.optional(),
-  saltsMilligramsPerSquareMetre: MilligramsPerSquareMetre.optional(),
-  /** ISO 8502-3, how much: 0 to 5. */
-  dustRating: z.number().int().min(0).max(5).optional(),
-});
-
-/** Said when the coat ends: flash-off runs from here. */
-export const CoatApplied = z.object({
-  type: z.literal('CoatApplied'),
-  part: z.string(),
-  batch: z.number().int().positive(),
-  method: z.enum(methods),
-  /** Another pass of the coat before it, over film still wet. */
-  pass: z.literal('same-coat').optional(),
-});
-export type CoatApplied = z.infer<typeof CoatApplied>;
-
-export const FilmDry = z.object({ type: z.literal('FilmDry') });
-
-export const CureStarted = z.object({
-  type: z.literal('CureStarted'),
-  way: z.enum(['oven', 'room']),
-  setCelsius: Celsius.optional(),
-});
-
-export const PartTemperatureRead = z.object({
-  type: z.literal('PartTemperatureRead'),
-  celsius: Celsius,
-  /** Which part of a load it was read on, where it counts for the others too. */
-  on: z.string().optional(),
-});
-/** The oven's door, with the load inside. */
-export const DoorOpened = z.object({ type: z.literal('DoorOpened'), openMinutes: Minutes.optional() });
-export const CureEnded = z.object({ type: z.literal('CureEnded') });
-
-export const FilmRead = z.object({
-  type: z.literal('FilmRead'),
-  state: z.enum(['wet', 'dry']),
-  micrometres: z.array(Micrometres).min(1),
-});
-
-/** On the part, or on a witness coupon that went with it. */
-export const AdhesionTested = z.object({
-  type: z.literal('AdhesionTested'),
-  rating: z.enum(adhesionRatings),
-  coupon: z.literal(true).optional(),
-});
-export const SolventRubbed = z.object({
-  type: z.literal('SolventRubbed'),
-  doubleRubs: z.number().int().positive(),
-  result: z.enum(rubResults),
-  coupon: z.literal(true).optional(),
-});
-
-/** A picture of the part, or of the batch under whose stream it is filed. The picture itself stays where it is. */
-export const PhotoFiled = z.object({
-  type: z.literal('PhotoFiled'),
-  /** Where it lies: a place and its name there, `slack:F0123`. */
-  reference: z.string().min(1),
-  caption: z.string().optional(),
-});
-
-export const PartReleased = z.object({ type: z.literal('PartReleased') });
 /** The reading that failed, as it was when it held the part. */
 export const FailedReading = z.discriminatedUnion('of', [
   z.object({ of: z.literal('film'), micrometres: z.array(Micrometres).min(1) }),
@@ -91,30 +15,61 @@ export const FailedReading = z.discriminatedUnion('of', [
 ]);
 export type FailedReading = z.infer<typeof FailedReading>;
 
-export const PartHeld = z.object({
-  type: z.literal('PartHeld'),
-  why: z.string(),
-  /** Deviations that hold the part by themselves. */
-  because: z.array(z.enum(holdingCodes)).optional(),
-  failed: z.array(FailedReading).optional(),
-});
-
-export type PartHeld = z.infer<typeof PartHeld>;
-
 export const PartEvent = z.discriminatedUnion('type', [
-  PartReceived,
-  SurfacePrepared,
-  CoatApplied,
-  FilmDry,
-  CureStarted,
-  PartTemperatureRead,
-  DoorOpened,
-  CureEnded,
-  FilmRead,
-  AdhesionTested,
-  SolventRubbed,
-  PhotoFiled,
-  PartReleased,
-  PartHeld,
+  event('PartReceived', {
+    serial: z.string().optional(),
+    job: z.string().optional(),
+    customer: z.string().optional(),
+    metal: z.string().optional(),
+    wallMillimetres: Millimetres.optional(),
+    areaSquareMetres: SquareMetres.optional(),
+    highestCelsius: Celsius.optional(),
+  }),
+  event('SurfacePrepared', {
+    grade: z.enum(surfaceGrades),
+    profileMicrometres: Micrometres.optional(),
+    saltsMilligramsPerSquareMetre: MilligramsPerSquareMetre.optional(),
+    /** ISO 8502-3, how much: 0 to 5. */
+    dustRating: z.number().int().min(0).max(5).optional(),
+  }),
+  /** Said when the coat ends: flash-off runs from here. */
+  event('CoatApplied', {
+    part: z.string(),
+    batch: z.number().int().positive(),
+    method: z.enum(methods),
+    /** Another pass of the coat before it, over film still wet. */
+    pass: z.literal('same-coat').optional(),
+  }),
+  event('FilmDry', {}),
+  event('CureStarted', { way: z.enum(['oven', 'room']), setCelsius: Celsius.optional() }),
+  event('PartTemperatureRead', {
+    celsius: Celsius,
+    /** Which part of a load it was read on, where it counts for the others too. */
+    on: z.string().optional(),
+  }),
+  /** The oven's door, with the load inside. */
+  event('DoorOpened', { openMinutes: Minutes.optional() }),
+  event('CureEnded', {}),
+  event('FilmRead', { state: z.enum(['wet', 'dry']), micrometres: z.array(Micrometres).min(1) }),
+  /** On the part, or on a witness coupon that went with it. */
+  event('AdhesionTested', { rating: z.enum(adhesionRatings), coupon: z.literal(true).optional() }),
+  event('SolventRubbed', {
+    doubleRubs: z.number().int().positive(),
+    result: z.enum(rubResults),
+    coupon: z.literal(true).optional(),
+  }),
+  /** A picture of the part, or of the batch under whose stream it is filed. The picture itself stays where it is. */
+  event('PhotoFiled', {
+    /** Where it lies: a place and its name there, `slack:F0123`. */
+    reference: z.string().min(1),
+    caption: z.string().optional(),
+  }),
+  event('PartReleased', {}),
+  event('PartHeld', {
+    why: z.string(),
+    /** Deviations that hold the part by themselves. */
+    because: z.array(z.enum(holdingCodes)).optional(),
+    failed: z.array(FailedReading).optional(),
+  }),
 ]);
 export type PartEvent = z.infer<typeof PartEvent>;

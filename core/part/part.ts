@@ -3,7 +3,7 @@
 import type { Run, TemperatureReading } from '../calc/clock.ts';
 import { isFor } from '../event-readers.ts';
 import type { SurfaceGrade } from '../grades.ts';
-import type { Entry } from '../history.ts';
+import type { Entry, FactOf } from '../history.ts';
 import type { BatchNumber, PartName, PersonName } from '../ids.ts';
 import { known } from '../known.ts';
 import type { Method } from '../methods.ts';
@@ -12,7 +12,7 @@ import type { Celsius, EpochMs, Micrometres, MilligramsPerSquareMetre, Minutes }
 import { minutesAfter } from '../units.ts';
 import type { PartDetails } from '../verbs/said.ts';
 import type { HoldingCode } from './holding-codes.ts';
-import type { FailedReading, PartHeld } from './part-events.ts';
+import type { FailedReading } from './part-events.ts';
 
 export interface Coat {
   readonly seq: number;
@@ -168,7 +168,7 @@ function evolvePart(part: Part, entry: Entry): Part {
 }
 
 /** A second hold adds to the first: neither reason is gone until somebody releases. */
-function heldBy(before: Part['verdict'], fact: PartHeld, at: EpochMs, by: PersonName): Verdict {
+function heldBy(before: Part['verdict'], fact: FactOf<'PartHeld'>, at: EpochMs, by: PersonName): Verdict {
   const { why, because = [], failed = [] } = fact;
   if (before?.is !== 'held') return { is: 'held', at, by, why, because, failed };
   const whys = [...new Set([before.why, why].filter((each) => each !== ''))];

@@ -12,7 +12,7 @@ import type { Component } from '../components.ts';
 import { localDay } from '../crew/local-day.ts';
 import { isFor } from '../event-readers.ts';
 import { isFailed } from '../failed.ts';
-import type { Entry, Fact } from '../history.ts';
+import type { Entry, FactOf } from '../history.ts';
 import type { Objection } from '../objections.ts';
 import { mixRatio } from '../products/sheet.ts';
 import { objectionsTo } from '../rules.ts';
@@ -52,7 +52,7 @@ export function againstWeighing(
   batch: Batch,
   found: Batch,
   entry: Entry,
-  fact: Extract<Fact, { type: 'PartsWeighed' | 'PartWeighed' | 'PartAdded' }>,
+  fact: FactOf<'PartsWeighed' | 'PartWeighed' | 'PartAdded'>,
 ): readonly Objection[] {
   const { happenedAt: at } = entry;
   const situation = (components: readonly Component[], from: readonly FromCan[] | undefined): WeighCase => ({

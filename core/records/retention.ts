@@ -1,27 +1,14 @@
 // How long a class of record is kept at least, and who says so. Data: the bot deletes nothing by itself, so these tell
 // a shop how long its files and backups must last. Paragraphs as read in the 2015 edition; check today's text.
 
-export interface RetentionClass {
-  readonly id: RetentionId;
+interface RetentionClass {
+  readonly id: string;
   /** `undefined`: no period was found; the words say until when. */
   readonly years: number | undefined;
   readonly source: string;
 }
 
-export const retentionIds = [
-  'solvent-use',
-  'voc-district-log',
-  'voc-state-records',
-  'painter-training',
-  'fit-test',
-  'exposure',
-  'medical',
-  'substance-identity',
-  'coating-record',
-] as const;
-export type RetentionId = (typeof retentionIds)[number];
-
-export const retention: readonly RetentionClass[] = [
+export const retention = [
   { id: 'solvent-use', years: 5, source: '40 CFR 63.3931' },
   { id: 'voc-district-log', years: 3, source: "a California district's monthly log form" },
   { id: 'voc-state-records', years: 6, source: 'Maine chapter 129, 7' },
@@ -31,16 +18,16 @@ export const retention: readonly RetentionClass[] = [
   { id: 'medical', years: 30, source: '29 CFR 1910.1020(d)(1)(i)' },
   { id: 'substance-identity', years: 30, source: '29 CFR 1910.1020(d)(1)(ii)(B)' },
   { id: 'coating-record', years: undefined, source: 'MIL-HDBK-1110 9.4.1(h)' },
-];
+] as const satisfies readonly RetentionClass[];
+export type RetentionId = (typeof retention)[number]['id'];
 
 /** What must stand in the ledger: 40 CFR 63.3930(d) to (g), and the state and district forms beside it. */
-export type LedgerField = 'name' | 'volume' | 'volume-solids' | 'density' | 'voc-less-exempt' | 'voc-actual';
-
-export const ledgerFields: readonly { readonly field: LedgerField; readonly source: string }[] = [
+export const ledgerFields = [
   { field: 'name', source: '40 CFR 63.3930(d)' },
   { field: 'volume', source: '40 CFR 63.3930(d)' },
   { field: 'volume-solids', source: '40 CFR 63.3930(f)' },
   { field: 'density', source: '40 CFR 63.3930(g)' },
   { field: 'voc-less-exempt', source: 'Maine chapter 129, 7' },
   { field: 'voc-actual', source: "a California district's monthly log form" },
-];
+] as const;
+export type LedgerField = (typeof ledgerFields)[number]['field'];

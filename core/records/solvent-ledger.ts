@@ -6,14 +6,12 @@ import { countsAsVoc } from '../calc/exempt-solvents.ts';
 import { solvents } from '../calc/solvents.ts';
 import { pouredTogether, type VocLiquid, vocContent } from '../calc/voc.ts';
 import type { Component } from '../components.ts';
-import type { SolventUsed } from '../crew/ledger-events.ts';
 import { isFor } from '../event-readers.ts';
 import { isFailed } from '../failed.ts';
-import type { Entry } from '../history.ts';
+import type { Entry, FactOf } from '../history.ts';
 import { inNaturalOrder } from '../natural-order.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { componentDensity } from '../products/sheet-density.ts';
-import type { GearFlushed } from '../session/session-events.ts';
 import {
   type EpochMs,
   type Grams,
@@ -100,7 +98,7 @@ function coatingEntry(sheet: Sheet, component: Component, mass: Grams, at: Epoch
 /** Of a solvent whose density nobody gave: heavier than all common ones that hold no chlorine (table in calc). */
 const cautiousKilogramsPerLitre = 1;
 
-export function solventEntry({ material, use, amount }: SolventUsed, at: EpochMs): LedgerEntry {
+export function solventEntry({ material, use, amount }: FactOf<'SolventUsed'>, at: EpochMs): LedgerEntry {
   const id = solventNamed(material);
   const known = id === undefined ? undefined : solvents[id];
   const density: number | undefined = known !== undefined && 'density' in known ? known.density : undefined;
@@ -139,7 +137,7 @@ export function solventEntries({ fact, happenedAt }: Entry): readonly LedgerEntr
 }
 
 /** What gear was flushed with, where somebody said how much. */
-function flushEntry({ solvent, litres: volume, gear }: GearFlushed, at: EpochMs): readonly LedgerEntry[] {
+function flushEntry({ solvent, litres: volume, gear }: FactOf<'GearFlushed'>, at: EpochMs): readonly LedgerEntry[] {
   if (solvent === undefined || volume === undefined) return [];
   const use = gear === 'gun' ? 'gun-cleaning' : 'vessel-cleaning';
   return [

@@ -42,9 +42,5 @@ export function windowStart(per: VocLimit['per'], at: EpochMs, zone: string): Ep
       return epochMs(local.startOf(per).toMillis());
     case 'year':
       return epochMs(local.startOf('day').plus({ days: 1 }).minus({ years: 1 }).toMillis());
-    default: {
-      const never: never = per;
-      return never;
-    }
   }
 }

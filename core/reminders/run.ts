@@ -132,10 +132,6 @@ async function ringOne(ringing: Ringing): Promise<boolean> {
       // The lease runs out, and whoever claims it next looks for the message first.
       posts.wait(claimed, epochMs(now + leaseMs));
       return true;
-    default: {
-      const never: never = told;
-      return never;
-    }
   }
 }
 

@@ -4,42 +4,10 @@
 import type { PersonName, StreamId } from '../ids.ts';
 import { inNaturalOrder } from '../natural-order.ts';
 import type { Errs } from '../noun-clock.ts';
+import { keysOf } from '../own-key.ts';
 import type { EpochMs } from '../units.ts';
 
-export const reminderKinds = [
-  'stir-done',
-  'induction-done',
-  'stir-paused',
-  'pot-half',
-  'pot-margin',
-  'pot-end',
-  'surface-ends',
-  'flash-least',
-  'flash-most',
-  'recoat-opens',
-  'recoat-closes',
-  'temp-due',
-  'stage-handle',
-  'stage-service',
-  'stage-full',
-  'cure-done',
-  'handover',
-  'air-due',
-  'blanket',
-  'can-stirred',
-  'brief',
-  'spell-end',
-  'air-recheck',
-  'flush',
-  'vessels',
-  'fan-off',
-  'bell-test',
-  'morning',
-  'digest',
-] as const;
-export type ReminderKind = (typeof reminderKinds)[number];
-
-/** Which way the time of each errs. A bell for the end of a clock errs as that does. */
+/** Each kind, and which way its time errs. A bell for the end of a clock errs as that does. */
 export const ringErrs = {
   'stir-done': 'at-least',
   'induction-done': 'at-least',
@@ -70,7 +38,9 @@ export const ringErrs = {
   'bell-test': 'at-most',
   morning: 'at-most',
   digest: 'at-most',
-} as const satisfies Record<ReminderKind, Errs>;
+} as const satisfies Readonly<Record<string, Errs>>;
+export type ReminderKind = keyof typeof ringErrs;
+export const reminderKinds = keysOf(ringErrs);
 
 export interface Reminder {
   readonly kind: ReminderKind;

@@ -1,40 +1,46 @@
 // The lines of the brief and of other work with solvents, as data: what each rests on, and when it is told. The words
 // stand in the catalogues. Paragraphs are of 29 CFR part 1910 as read; what nobody could read says so.
 
+import { keysOf } from '../own-key.ts';
 import type { Work } from './session-commands.ts';
 
 export const commonPractice = 'common practice, no source';
 
-export const briefLineIds = [
-  'vessel',
-  'extraction',
-  'supplied-air',
-  'downstream',
-  'moved-out',
-  'skin-and-eyes',
-  'bonding',
-  'earthing',
-  'ignition',
-  'phones',
-  'sprinklers',
-  'hot-work',
-  'extinguisher',
-  'eyewash',
-  'second-person',
-  'data-sheets',
-  'days-supply',
-  'fan-after',
-  'vapour-dip',
-  'vapour-mix',
-  'ignition-path',
-  'covered',
-  'gloves',
-  'bonding-pour',
-  'air-pressure',
-  'rags',
-  'wipe-solvent',
-] as const;
-export type BriefLineId = (typeof briefLineIds)[number];
+const spray: readonly Work[] = ['spray'];
+const open: readonly Work[] = ['flow', 'dip', 'wipe'];
+const all: readonly Work[] = ['spray', 'mix', 'flow', 'dip', 'wipe'];
+
+const rows = {
+  vessel: { works: spray, source: "29 CFR 1910.146; the employer's confined-space permit" },
+  extraction: { works: spray, source: '29 CFR 1910.94(c)(6) and 1910.107(b)(5)' },
+  'supplied-air': { works: spray, source: commonPractice },
+  downstream: { works: spray, source: '29 CFR 1910.94(c)(6)(iii)' },
+  'moved-out': { works: spray, source: commonPractice },
+  'skin-and-eyes': { works: spray, source: commonPractice },
+  bonding: { works: spray, source: '29 CFR 1910.107(e)(9)' },
+  earthing: { works: spray, source: '29 CFR 1910.107(c)(9)' },
+  ignition: { works: spray, source: '29 CFR 1910.107(c)(2)' },
+  phones: { works: spray, source: commonPractice },
+  sprinklers: { works: spray, source: '29 CFR 1910.107(m)(1)' },
+  'hot-work': { works: spray, source: commonPractice },
+  extinguisher: { works: spray, source: commonPractice },
+  eyewash: { works: spray, source: commonPractice },
+  'second-person': { works: spray, source: commonPractice },
+  'data-sheets': { works: all, source: commonPractice },
+  'days-supply': { works: spray, source: '29 CFR 1910.107(e)(2)' },
+  'fan-after': { works: spray, source: '29 CFR 1910.107(d)(2)' },
+  'vapour-dip': { works: open, source: '29 CFR 1910.124' },
+  'vapour-mix': { works: ['mix'], source: '29 CFR 1910.106(e)(3)(v)(a) and (a)(31)' },
+  'ignition-path': { works: ['mix', ...open], source: '29 CFR 1910.106(e)(2)(iv)(c)' },
+  covered: { works: ['mix'], source: '29 CFR 1910.106(e)(2)(iv)(a)' },
+  gloves: { works: ['mix', ...open], source: commonPractice },
+  'bonding-pour': { works: ['mix', 'flow', 'dip', 'wipe'], source: '29 CFR 1910.106(e)(6)(ii)' },
+  'air-pressure': { works: ['mix'], source: '29 CFR 1910.106(e)(2)(iv)(d)' },
+  rags: { works: ['wipe'], source: '29 CFR 1910.107(g)(3)' },
+  'wipe-solvent': { works: ['wipe'], source: '29 CFR 1910.107(g)(5)' },
+} satisfies Readonly<Record<string, { works: readonly Work[]; source: string }>>;
+
+export type BriefLineId = keyof typeof rows;
 
 export interface BriefLine {
   readonly id: BriefLineId;
@@ -42,41 +48,7 @@ export interface BriefLine {
   readonly works: readonly Work[];
 }
 
-const spray: readonly Work[] = ['spray'];
-const open: readonly Work[] = ['flow', 'dip', 'wipe'];
-const all: readonly Work[] = ['spray', 'mix', 'flow', 'dip', 'wipe'];
-
-const line = (id: BriefLineId, works: readonly Work[], source: string): BriefLine => ({ id, works, source });
-
-export const briefLines: readonly BriefLine[] = [
-  line('vessel', spray, "29 CFR 1910.146; the employer's confined-space permit"),
-  line('extraction', spray, '29 CFR 1910.94(c)(6) and 1910.107(b)(5)'),
-  line('supplied-air', spray, commonPractice),
-  line('downstream', spray, '29 CFR 1910.94(c)(6)(iii)'),
-  line('moved-out', spray, commonPractice),
-  line('skin-and-eyes', spray, commonPractice),
-  line('bonding', spray, '29 CFR 1910.107(e)(9)'),
-  line('earthing', spray, '29 CFR 1910.107(c)(9)'),
-  line('ignition', spray, '29 CFR 1910.107(c)(2)'),
-  line('phones', spray, commonPractice),
-  line('sprinklers', spray, '29 CFR 1910.107(m)(1)'),
-  line('hot-work', spray, commonPractice),
-  line('extinguisher', spray, commonPractice),
-  line('eyewash', spray, commonPractice),
-  line('second-person', spray, commonPractice),
-  line('data-sheets', all, commonPractice),
-  line('days-supply', spray, '29 CFR 1910.107(e)(2)'),
-  line('fan-after', spray, '29 CFR 1910.107(d)(2)'),
-  line('vapour-dip', open, '29 CFR 1910.124'),
-  line('vapour-mix', ['mix'], '29 CFR 1910.106(e)(3)(v)(a) and (a)(31)'),
-  line('ignition-path', ['mix', ...open], '29 CFR 1910.106(e)(2)(iv)(c)'),
-  line('covered', ['mix'], '29 CFR 1910.106(e)(2)(iv)(a)'),
-  line('gloves', ['mix', ...open], commonPractice),
-  line('bonding-pour', ['mix', 'flow', 'dip', 'wipe'], '29 CFR 1910.106(e)(6)(ii)'),
-  line('air-pressure', ['mix'], '29 CFR 1910.106(e)(2)(iv)(d)'),
-  line('rags', ['wipe'], '29 CFR 1910.107(g)(3)'),
-  line('wipe-solvent', ['wipe'], '29 CFR 1910.107(g)(5)'),
-];
+export const briefLines: readonly BriefLine[] = keysOf(rows).map((id) => ({ id, ...rows[id] }));
 
 export function linesFor(work: Work): readonly BriefLine[] {
   return briefLines.filter(({ works }) => works.includes(work));

@@ -13,7 +13,7 @@ const Row = z.object({
   numbered_key: z.string(),
   key: z.string(),
   ring: z.number(),
-  kind: z.enum(reminderKinds),
+  kind: z.literal(reminderKinds),
   stream: z.string(),
   due_at: z.number(),
   people: z.string(),

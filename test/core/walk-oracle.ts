@@ -1,8 +1,7 @@
 // What is wrong with each coat, worked out a second time and in another way, from the bare rows of the record: pot life
 // by walking the readings, thickening, and the sheet's word on a second coat.
 
-import type { BatchOpened } from '../../core/batch/batch-events.ts';
-import type { Envelope, Fact } from '../../core/history.ts';
+import type { Envelope, Fact, FactOf } from '../../core/history.ts';
 import type { ObjectionCode } from '../../core/objections.ts';
 
 interface Standing {
@@ -103,13 +102,13 @@ function massIn(facts: readonly Standing[]): number {
 }
 
 /** The invented shortening of the build: whole up to 10 kg, six tenths from 30 kg on. */
-function shareByMass({ id }: BatchOpened['sheet'], mass: number): number {
+function shareByMass({ id }: FactOf<'BatchOpened'>['sheet'], mass: number): number {
   return id === 'own-build' ? 1 - 0.4 * Math.min(1, Math.max(0, (mass - 10_000) / 20_000)) : 1;
 }
 
 /** Minute after minute of the pot's life, from reading to reading. */
 function potEnd(
-  sheet: BatchOpened['sheet'],
+  sheet: FactOf<'BatchOpened'>['sheet'],
   contact: number,
   facts: readonly Standing[],
   limitMs: number,
@@ -138,7 +137,7 @@ function potEnd(
 }
 
 /** The two invented sheets' pot lives; without a figure, the fastest. */
-function potMinutes({ id }: BatchOpened['sheet'], celsius: number | undefined): number {
+function potMinutes({ id }: FactOf<'BatchOpened'>['sheet'], celsius: number | undefined): number {
   if (id === 'own-build') {
     if (celsius === undefined || celsius < 10 || celsius > 40) return 240 / 2 ** 2;
     return 240 / 2 ** ((celsius - 20) / 10);
