@@ -11,6 +11,7 @@ import { type NextActId, statusOf } from '../../core/status.ts';
 import { writeLine } from '../language/write-line.ts';
 import type { CardAction } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
+import { cautionLines } from './caution.ts';
 import { nextTaps } from './next-taps.ts';
 import { flushing, sessionTaps } from './session-lines.ts';
 
@@ -120,5 +121,5 @@ function sessionMeant(telling: Telling, command: Command): Session | undefined {
 
 export function ventilationCaution(telling: Telling, objections: readonly Objection[]): readonly string[] {
   const summed = objections.some(({ code }) => code.startsWith('fan-') || code === 'no-extraction-no-air');
-  return summed ? [telling.words.session.sumOnly, telling.words.replies.caution] : [];
+  return summed ? [telling.words.session.sumOnly, ...cautionLines(telling)] : [];
 }

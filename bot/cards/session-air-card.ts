@@ -6,6 +6,7 @@ import { fanGives } from '../../core/session/session-air.ts';
 import { gramsSprayed, needOf } from '../../core/session/session-rules.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
+import { cautionLines } from './caution.ts';
 import { factsOf } from './facts.ts';
 
 interface Sums {
@@ -67,7 +68,7 @@ export function sessionAirCard(telling: Telling, session: Session): Card {
   const { titled } = telling.words.session;
   return makeCard(titled(session.number, telling.words.buttons.vent), 'plain', {
     facts,
-    lines: [...lines, telling.words.replies.caution],
+    lines: [...lines, ...cautionLines(telling)],
     hazards: sumSources(telling),
     actions: [tap(telling, 'fan-on', `fan ${session.number} on {face-velocity}mps`)],
   });

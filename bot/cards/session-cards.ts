@@ -6,12 +6,14 @@ import { solvents } from '../../core/calc/solvents.ts';
 import type { CommandOf } from '../../core/commands.ts';
 import { isFailed } from '../../core/failed.ts';
 import type { PersonName } from '../../core/ids.ts';
+import { linesFor } from '../../core/session/brief-lines.ts';
 import { exposedIn, fanUntil, flushState, type Session } from '../../core/session/session.ts';
 import { clearingMinutes } from '../../core/session/session-air.ts';
 import { sessionStatus } from '../../core/session/session-status.ts';
 import { type Celsius, celsius, litres } from '../../core/units.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
-import type { Telling } from './card-context.ts';
+import { type Telling, tap } from './card-context.ts';
+import { cautionLines } from './caution.ts';
 import { clockFacts } from './clock-text.ts';
 import { factsOf } from './facts.ts';
 import { sessionSums, sumSources } from './session-air-card.ts';
@@ -26,12 +28,13 @@ import {
 } from './session-lines.ts';
 import { workHazards } from './vent-cards.ts';
 
+const atTheDoor = linesFor('spray').filter((line) => line.atTheDoor);
+
+/** What whoever sprays reads first; the rest, and the sums, have cards of their own, one tap away. */
 export function briefCard(telling: Telling, session: Session): Card {
   const words = telling.words.session;
-  const { number, insideVessel, place, sheet, batch, startsAt } = session;
-  const sums = sessionSums(telling, session);
+  const { number, spraying, insideVessel, place, sheet, batch, startsAt } = session;
   return makeCard(words.briefed(number), insideVessel ? 'stop' : hasPastDate(telling, session) ? 'warn' : 'plain', {
-    facts: sums.facts,
     lines: [
       ...(insideVessel ? [words.insideVessel] : []),
       words.what(place, sheet.name, batch),
@@ -40,14 +43,19 @@ export function briefCard(telling: Telling, session: Session): Card {
       ...airLines(telling, session),
       ...dateLines(telling, session),
       ...acknowledgedLines(telling, session),
-      ...sums.lines,
       ...spellLines(telling, session),
       ...flushPlan(telling, session),
+      words.behindTaps,
       emergencyLine(telling),
-      telling.words.replies.caution,
+      ...cautionLines(telling),
     ],
-    hazards: [...workHazards(telling, 'spray'), ...flushConflicts(telling, session), ...sumSources(telling)],
-    actions: sessionTaps(telling, session),
+    hazards: [...workHazards(telling, 'spray', atTheDoor), ...flushConflicts(telling, session)],
+    actions: [
+      ...sessionTaps(telling, session),
+      ...(spraying.length > 0
+        ? []
+        : [tap(telling, 'brief-rest', 'hazards spray'), tap(telling, 'vent', `vent ${number}`)]),
+    ],
     fields: [{ id: 'face-velocity', label: telling.words.facts['face-velocity'], unit: 'm/s' }],
     ping: [...new Set([...exposedIn(session), ...(session.attendant === undefined ? [] : [session.attendant])])],
   });

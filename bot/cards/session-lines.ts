@@ -56,15 +56,21 @@ export function dateLines(telling: Telling, session: Session): readonly string[]
   const words = telling.words.session;
   const today = localDate(telling.now, telling.shop.crew.zone);
   const datesOf = (person: PersonName) => telling.shop.crew.spray.dates.get(person) ?? {};
-  return exposedIn(session).flatMap((person) => {
-    const dates = datesOf(person);
-    const past = qualifications.flatMap((what) => {
-      const until = dates[what];
+  const exposed = exposedIn(session);
+  const past = exposed.flatMap((person) =>
+    qualifications.flatMap((what) => {
+      const until = datesOf(person)[what];
       return until !== undefined && until < today ? [words.outOfDate(person, what, until)] : [];
-    });
-    const unknown = qualifications.filter((what) => dates[what] === undefined);
-    return [...past, ...(unknown.length === 0 ? [] : [words.undated(person, unknown, telling.figures)])];
+    }),
+  );
+  // Whoever lacks the same dates stands in one line.
+  const unknownOf = (person: PersonName) => qualifications.filter((what) => datesOf(person)[what] === undefined);
+  const alike = Map.groupBy(exposed, (person) => unknownOf(person).join());
+  const undated = [...alike.values()].flatMap((people) => {
+    const unknown = unknownOf(people[0] ?? '');
+    return unknown.length === 0 ? [] : [words.undated(telling.figures.list(people), unknown, telling.figures)];
   });
+  return [...past, ...undated];
 }
 
 export function hasPastDate(telling: Telling, session: Session): boolean {

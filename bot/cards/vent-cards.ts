@@ -14,6 +14,7 @@ import { lastSaid } from '../../core/settled.ts';
 import { cubicMetres, litres } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
+import { cautionLines } from './caution.ts';
 import { factsOf } from './facts.ts';
 import { sessionAirCard } from './session-air-card.ts';
 import { sheetTaps } from './sheet-taps.ts';
@@ -46,9 +47,9 @@ function ovenCard(telling: Telling, asked: Extract<VapourAsked, { of: 'oven' }>)
   const title = words.oven(asked.grams, asked.celsius, telling.figures);
   const flow = load === undefined ? undefined : batchOvenFlow(load, asked.celsius);
   if (load === undefined || flow === undefined || isFailed(flow)) {
-    if (!isFailed(sheet)) return makeCard(title, 'warn', { lines: [words.noSum, telling.words.replies.caution] });
+    if (!isFailed(sheet)) return makeCard(title, 'warn', { lines: [words.noSum, ...cautionLines(telling)] });
     return makeCard(title, 'warn', {
-      lines: [telling.words.unclear(sheet.failed, telling.figures), telling.words.replies.caution],
+      lines: [telling.words.unclear(sheet.failed, telling.figures), ...cautionLines(telling)],
       actions: sheetTaps(telling, sheet.failed, (id) => `set sheet ${id}`),
     });
   }
@@ -69,7 +70,7 @@ function ovenCard(telling: Telling, asked: Extract<VapourAsked, { of: 'oven' }>)
       ...(known === undefined ? [words.fanNotMeasured] : []),
       ...(booth === undefined ? [words.noBooth('oven')] : []),
       words.sumOnly,
-      telling.words.replies.caution,
+      ...cautionLines(telling),
     ],
     hazards: [
       { text: telling.words.facts['oven-air'], source: telling.words.names.figureSource('oven') },
@@ -84,7 +85,7 @@ function purgeCard(telling: Telling, asked: Extract<VapourAsked, { of: 'purge' }
   const room = cubicMetres(asked.roomLitres / 1000);
   const title = words.purge(asked.gas, asked.gasLitres, asked.roomLitres, telling.figures);
   const oxygen = oxygenAfterRelease(room, gas);
-  if (isFailed(oxygen)) return makeCard(title, 'warn', { lines: [words.noSum, telling.words.replies.caution] });
+  if (isFailed(oxygen)) return makeCard(title, 'warn', { lines: [words.noSum, ...cautionLines(telling)] });
   const deficient = oxygenBand(oxygen) === 'deficient';
   return makeCard(title, deficient ? 'stop' : 'plain', {
     facts: factsOf(telling, { 'oxygen-left': oxygen }),
@@ -93,7 +94,7 @@ function purgeCard(telling: Telling, asked: Extract<VapourAsked, { of: 'purge' }
       words.purgeMixed,
       ...(asked.gas === 'argon' ? [words.settles] : []),
       words.sumOnly,
-      telling.words.replies.caution,
+      ...cautionLines(telling),
     ],
     hazards: [
       { text: telling.words.facts['oxygen-left'], source: telling.words.names.figureSource('purge') },
@@ -102,8 +103,8 @@ function purgeCard(telling: Telling, asked: Extract<VapourAsked, { of: 'purge' }
   });
 }
 
-export function workHazards(telling: Telling, work: Work): Card['hazards'] {
-  return linesFor(work).map(({ id, source }) => ({
+export function workHazards(telling: Telling, work: Work, lines = linesFor(work)): Card['hazards'] {
+  return lines.map(({ id, source }) => ({
     text: telling.words.session.lines[id],
     source: telling.words.names.source(source),
   }));
@@ -112,7 +113,7 @@ export function workHazards(telling: Telling, work: Work): Card['hazards'] {
 export function hazardsCard(telling: Telling, work: Work): Card {
   const words = telling.words.session;
   return makeCard(words.hazardsOf(work), 'plain', {
-    lines: [telling.words.replies.caution],
+    lines: [...cautionLines(telling)],
     hazards: workHazards(telling, work),
   });
 }

@@ -1,7 +1,11 @@
 // What the cards of a spray session say, and what they offer with one tap: typed into the real thing.
 
 import { describe, expect, it } from 'vitest';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
+import { linesFor } from '../../../core/session/brief-lines.ts';
 import { sessionTalk, taps, value } from './session-talk.ts';
+
+const english = shipped.wordsIn('en');
 
 async function talkAfter(...lines: readonly string[]) {
   const talk = sessionTalk();
@@ -26,7 +30,7 @@ describe('the brief', () => {
     expect(card.to).toEqual(['omar', 'kari', 'lia', 'rosa']);
     expect(taps(card)).toMatchObject({ ack: 'ack 2', 'fan-off': 'fan 2 off', 'supplied-yes': 'supplied 2 yes' });
     // 1200 g with 28 % n-butyl acetate (0.8809 kg/L) and 12 % xylene (0.8799 kg/L), shares invented: 0.381 + 0.164 L.
-    expect(value(card, 'solvent-per-hour')).toBeCloseTo(0.3814 + 0.1637, 3);
+    expect(value(await say(taps(card).vent ?? ''), 'solvent-per-hour')).toBeCloseTo(0.3814 + 0.1637, 3);
   });
 
   it('given a fit test past its last day and no medical, then the brief shows both', async () => {
@@ -58,6 +62,23 @@ describe('the brief', () => {
     const { text } = await say('fan on 120fpm');
     expect(text).toContain('Face velocity: 120 ft/min');
     expect(text).toMatch(/Fan gives: \d+ ft³\/min/);
+  });
+});
+
+describe('the brief on a phone', () => {
+  it('given it, then what is read before spraying fits, and the other hazards and the sums are one tap away', async () => {
+    const { say } = await talkAfter(...filtered, booth);
+    const brief = await say('brief 1 in booth-2 spray kari omar near lia outside rosa 1.2kg');
+    const { card } = brief;
+    expect(1 + card.facts.length + card.lines.length + card.hazards.length).toBeLessThanOrEqual(27);
+    const others = await say(taps(brief)['brief-rest'] ?? '');
+    const everywhere = new Set([...card.hazards, ...others.card.hazards].map(({ text }) => text));
+    for (const { id } of linesFor('spray')) expect(everywhere).toContain(english.session.lines[id]);
+    expect((await say(taps(brief).vent ?? '')).text).toContain('Air for breathing');
+  });
+
+  it.each(['en', 'es-ES', 'es-MX', 'es-US'])('given the caution in %s, then it has 25 words at most', (language) => {
+    expect(shipped.wordsIn(language).replies.caution.split(' ').length).toBeLessThanOrEqual(25);
   });
 });
 

@@ -209,5 +209,5 @@ export const englishReplies = {
   ],
   sheetFaults: (faults: string) => `These sheets have faults and start no mix: ${faults}`,
   caution:
-    'Batchbell reminds and records. It is no gas monitor, no interlock and no permit, and does not replace the product’s written instructions and safety data sheets, your employer’s programme, local codes or licensed practice.',
+    'Batchbell reminds and records: no gas monitor, interlock or permit. What counts: product instructions, safety data sheets, employer’s programme, local codes, licensed practice.',
 };

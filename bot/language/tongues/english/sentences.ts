@@ -201,6 +201,7 @@ const buttons = {
   close: 'Close the session',
   brief: 'Brief',
   vent: 'Air figures',
+  'brief-rest': 'Other hazards',
   undo: 'Undo',
   air: 'Air…',
   night: 'Night lowest…',

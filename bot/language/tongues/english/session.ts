@@ -102,6 +102,10 @@ export const englishSession = {
   insideVessel: "Inside a vessel: this brief does not serve. Use the employer's confined-space permit.",
   what: (place: PlaceName, sheet: string, batch: number | undefined) =>
     `${place}; ${sheet}${batch === undefined ? '' : `; batch ${batch}`}`,
+  /** Where another country's law holds than the one that is quoted. */
+  lawElsewhere: (): string | undefined => undefined,
+  behindTaps:
+    'Read as well, by the taps: sprinklers, extinguisher, eyewash, data sheets, liquid at the gun, fan afterwards, air figures.',
   startsAt: (at: EpochMs, figures: Figures) => `Starts ${figures.timeDown(at)}.`,
   sprays: (people: readonly PersonName[], figures: Figures) => `Sprays: ${figures.list(people)}`,
   stays: (people: readonly PersonName[], figures: Figures) => `Stays near, exposed: ${figures.list(people)}`,

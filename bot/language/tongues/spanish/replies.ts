@@ -24,6 +24,8 @@ const seenAs = { thick: 'espesa', gelled: 'gelificada' };
 
 export const spanishReplies = (say: Spoken): typeof englishReplies => {
   const inUs = say.locale === 'es-US';
+  /** FDS, HDS or SDS. */
+  const [, short = ''] = /\((\p{Lu}+)\)/u.exec(say.one('data-sheet')) ?? [];
   const air = inUs ? 'aire 75F 48%' : 'aire 24C 48%';
   const waste = {
     vented: `el residuo, en envase con respiradero, como dice ${say.the('sheet')}`,
@@ -203,6 +205,6 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     ],
     sheetFaults: (faults) =>
       `${capital(say.by('sheet', 'estos', 'estas'))} ${say.many('sheet')} tienen errores y no abren mezclas: ${faults}`,
-    caution: `Batchbell avisa y registra: no mide gases, no enclava, no da permisos. Mandan las instrucciones escritas y ${say.theMany('data-sheet')} del producto, el programa de su empresa, las normas locales y el criterio de un técnico habilitado.${inUs ? '' : ' Las normas citadas son de EE. UU.: pregunte cuáles rigen aquí.'}`,
+    caution: `Batchbell avisa y registra: no mide gases, no enclava, no autoriza. Mandan: instrucciones del producto, ${short}, programa de la empresa, normas locales y técnico habilitado.`,
   };
 };

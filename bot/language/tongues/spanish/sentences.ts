@@ -199,6 +199,7 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   close: 'Cerrar la sesión',
   brief: capital(say.one('brief')),
   vent: 'Cálculo del aire',
+  'brief-rest': 'Los demás peligros',
   undo: 'Deshacer',
   air: 'Aire…',
   night: 'Mínima nocturna…',

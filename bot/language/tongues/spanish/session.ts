@@ -57,6 +57,9 @@ function linesOf(say: Spoken): Readonly<Record<BriefLineId, string>> {
   };
 }
 
+const listedRest = (say: Spoken): string =>
+  `rociadores, extintor, lavaojos, ${say.many('data-sheet').replace(/ \(.*/, '')}, líquido junto a la pistola, extracción después y cálculo del aire`;
+
 const worksOf = (say: Spoken): Readonly<Record<Work, string>> => ({
   spray: capital(say.one('spraying')),
   mix: 'Mezclado',
@@ -95,6 +98,9 @@ export function spanishSession(say: Spoken): typeof englishSession {
     titled: (session, what) => `Sesión ${session}: ${what}`,
     insideVessel: `Dentro de un tanque ${say.this('brief')} no vale: hace falta el permiso de la empresa para espacios confinados.`,
     what: (place, sheet, batch) => `${spanishPlace(place)}; ${sheet}${batch === undefined ? '' : `; mezcla ${batch}`}`,
+    lawElsewhere: () =>
+      say.locale === 'es-US' ? undefined : 'Las normas citadas son de EE. UU.: pregunte cuáles rigen aquí.',
+    behindTaps: `Lea también, con los botones: ${listedRest(say)}.`,
     startsAt: (at, figures) => told`Empieza ${atTime(figures, at)}.`,
     sprays: (people, figures) => `${people.length === 1 ? 'Pinta' : 'Pintan'}: ${figures.list(people)}`,
     stays: (people, figures) => `Cerca, con exposición: ${figures.list(people)}`,
