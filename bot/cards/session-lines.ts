@@ -65,10 +65,10 @@ export function dateLines(telling: Telling, session: Session): readonly string[]
   );
   // Whoever lacks the same dates stands in one line.
   const unknownOf = (person: PersonName) => qualifications.filter((what) => datesOf(person)[what] === undefined);
-  const alike = Map.groupBy(exposed, (person) => unknownOf(person).join());
-  const undated = [...alike.values()].flatMap((people) => {
-    const unknown = unknownOf(people[0] ?? '');
-    return unknown.length === 0 ? [] : [words.undated(telling.figures.list(people), unknown, telling.figures)];
+  const undated = exposed.flatMap((person, i) => {
+    const alike = exposed.filter((other) => unknownOf(other).join() === unknownOf(person).join());
+    if (unknownOf(person).length === 0 || exposed.indexOf(alike[0] ?? '') !== i) return [];
+    return [words.undated(telling.figures.list(alike), unknownOf(person), telling.figures)];
   });
   return [...past, ...undated];
 }
