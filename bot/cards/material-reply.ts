@@ -1,43 +1,18 @@
-// Answers to what was recorded of cans, of weighing and adding, of a pot's lid and what was caught.
+// Answers to what was recorded of weighing and adding, of a pot's lid and what was caught.
 
 import { uncoveredMinutes } from '../../core/batch/batch-clocks.ts';
 import { isRatioOut } from '../../core/batch/batch-status.ts';
 import type { FromCan } from '../../core/can/can-events.ts';
 import type { CommandOf } from '../../core/commands.ts';
 import type { Recorded } from '../../core/execute.ts';
-import { numberIn } from '../../core/ids.ts';
-import { type BatchNow, statusOf } from '../../core/status.ts';
+import type { BatchNow } from '../../core/status.ts';
 import type { Grams } from '../../core/units.ts';
 import { batchCard, weighedCard } from './batch-cards.ts';
-import { blanketedCard, checkedCard, discardedCard, lidOffCard, openedCanCard, stirringCanCard } from './can-cards.ts';
-import { type Card, makeCard } from './card.ts';
+import type { Card } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { heatHazards, mayHeat } from './dead-pot.ts';
 import { factsOf } from './facts.ts';
 import { blanketTaps, fromCanLines, partInCard, repairTold } from './weigh-cards.ts';
-
-export type CanVerb = 'open' | 'lid' | 'blanket' | 'check' | 'prestir' | 'discard';
-
-export function canReply(telling: Telling, verb: CanVerb, outcome: Recorded): Card {
-  const stream = outcome.envelopes.map((envelope) => envelope.stream).find((each) => each.startsWith('can/'));
-  const found = stream === undefined ? undefined : outcome.shop.cans.get(numberIn(stream));
-  if (found === undefined) return makeCard(telling.words.replies.settled, 'plain');
-  const can = statusOf.can(telling, found);
-  switch (verb) {
-    case 'open':
-      return openedCanCard(telling, can);
-    case 'lid':
-      return lidOffCard(telling, can);
-    case 'blanket':
-      return blanketedCard(telling, can);
-    case 'check':
-      return checkedCard(telling, can);
-    case 'prestir':
-      return stirringCanCard(telling, can);
-    case 'discard':
-      return discardedCard(telling, can);
-  }
-}
 
 export function weighReply(telling: Telling, status: BatchNow, outcome: Recorded): Card {
   const from = fromCansIn(outcome);

@@ -1,0 +1,121 @@
+// An act that was recorded, and the cards of the batch, can, parts or session that it touched.
+
+import type { Command } from '../../core/commands.ts';
+import type { Recorded, Request } from '../../core/execute.ts';
+import { type Noun, nameIn, nounOf, numberIn } from '../../core/ids.ts';
+import type { Part } from '../../core/part/part.ts';
+import type { Session } from '../../core/session/session.ts';
+import { type BatchNow, type CanNow, type PartNow, statusOf } from '../../core/status.ts';
+import { type Card, makeCard } from './card.ts';
+import type { Telling } from './card-context.ts';
+
+export interface Act<C extends Command = Command> {
+  readonly telling: Telling;
+  readonly command: C;
+  readonly request: Request;
+  readonly outcome: Recorded;
+}
+
+/** Makes the card of one of what the act touched. */
+type Makes<Of, C extends Command> = (telling: Telling, of: Of, act: Act<C>) => Card;
+type Replies<C extends Command> = (act: Act<C>) => Card;
+
+export function touchedBatch({ envelopes, shop }: Recorded) {
+  const stream = envelopes.flatMap((envelope) => [envelope.stream, ...envelope.alsoUnder]).find(isOf('batch'));
+  return stream === undefined ? undefined : shop.batches.get(numberIn(stream));
+}
+
+export function touchedParts({ envelopes, shop }: Recorded): readonly Part[] {
+  const streams = envelopes.map((envelope) => envelope.stream).filter(isOf('part'));
+  return [...new Set(streams)].flatMap((stream) => shop.parts.get(nameIn(stream)) ?? []);
+}
+
+const isOf = (noun: Noun) => (stream: Recorded['envelopes'][number]['stream']) => nounOf(stream) === noun;
+
+const settled = ({ words }: Telling): Card => makeCard(words.replies.settled, 'plain');
+
+export const onBatch =
+  <C extends Command>(make: Makes<BatchNow, C>): Replies<C> =>
+  (act) => {
+    const batch = touchedBatch(act.outcome);
+    return batch === undefined ? settled(act.telling) : make(act.telling, statusOf.batch(act.telling, batch), act);
+  };
+
+export const onCan =
+  <C extends Command>(make: Makes<CanNow, C>): Replies<C> =>
+  (act) => {
+    const { envelopes, shop } = act.outcome;
+    const stream = envelopes.map((envelope) => envelope.stream).find(isOf('can'));
+    const can = stream === undefined ? undefined : shop.cans.get(numberIn(stream));
+    return can === undefined ? settled(act.telling) : make(act.telling, statusOf.can(act.telling, can), act);
+  };
+
+export const onSession =
+  <C extends Command>(make: Makes<Session, C>): Replies<C> =>
+  (act) => {
+    const { envelopes, shop } = act.outcome;
+    const stream = envelopes.map((envelope) => envelope.stream).find(isOf('session'));
+    const session = stream === undefined ? undefined : shop.sessions.get(numberIn(stream));
+    return session === undefined ? settled(act.telling) : make(act.telling, session, act);
+  };
+
+/** Several parts in one line share one card, with each part's figures under its name. */
+export const onPart =
+  <C extends Command>(make: Makes<PartNow, C>): Replies<C> =>
+  (act) => {
+    const { telling } = act;
+    const parts = touchedParts(act.outcome);
+    const cards = statusOf.parts(telling, parts).map((part) => make(telling, part, act));
+    const [first, ...others] = cards;
+    if (first === undefined) return settled(telling);
+    if (others.length === 0) return first;
+    return {
+      ...first,
+      title: cards.map((card) => card.title).join(', '),
+      facts: latestCure(cards)?.facts ?? first.facts,
+      lines: sharedLines(cards, parts),
+      actions: merged(cards),
+    };
+  };
+
+/** The title of a card that tells of an act only that it was done, and to what. */
+export function doneTitle(telling: Telling, { envelopes: [envelope] }: Recorded): string {
+  if (envelope === undefined || envelope.body.type === 'Amended') return telling.words.replies.settled;
+  const said = telling.words.undo.act({ stream: envelope.stream, fact: envelope.body }, telling.figures);
+  return said.slice(0, 1).toUpperCase() + said.slice(1);
+}
+
+/** Of parts that cure together the one that is done last speaks for the load. */
+function latestCure(cards: readonly Card[]): Card | undefined {
+  const doneAt = (card: Card) => String(card.facts.find(({ id }) => id === 'cure-done-at')?.value ?? '');
+  return cards.filter((card) => doneAt(card) !== '').toSorted((a, b) => (doneAt(a) < doneAt(b) ? 1 : -1))[0];
+}
+
+/** What holds for all is said once; what holds for one says for which. */
+function sharedLines(cards: readonly Card[], parts: readonly Part[]): readonly string[] {
+  const lines = cards.flatMap((card, i) => {
+    const name = parts[i]?.name ?? '';
+    return card.lines.map((line) =>
+      cards.every((other) => other.lines.includes(line)) || line.includes(name) ? line : `${name}: ${line}`,
+    );
+  });
+  return [...new Set(lines)];
+}
+
+/** One tap for all the parts of a line: `dry impeller-7 valve-3`. */
+function merged(cards: readonly Card[]): Card['actions'] {
+  const names = cards.flatMap((card) => card.actions.slice(0, 1)).map((action) => action.line.split(' ')[1] ?? '');
+  const [first] = cards;
+  return (
+    (first?.actions ?? [])
+      .filter((action) => cards.every((card) => card.actions.some((other) => other.id === action.id)))
+      // The surface is each part's own.
+      .filter(({ id }) => id !== 'surface')
+      .map((action) => {
+        const [verb, , ...rest] = action.line.split(' ');
+        // A load is read once, on the part that warms last.
+        if (action.id === 'temp') return { ...action, line: [verb, ...rest].join(' ') };
+        return { ...action, line: [verb, ...names, ...rest].join(' ') };
+      })
+  );
+}
