@@ -5,6 +5,7 @@ import { volumeFromMass } from '../calc/density.ts';
 import { purgeVolume } from '../calc/gas.ts';
 import { preStir } from '../calc/pre-stir.ts';
 import { isFailed } from '../failed.ts';
+import { componentDensity } from '../products/sheet.ts';
 import type { Blanket } from '../products/sheet-material.ts';
 import { type EpochMs, epochMs, type Litres, litres, type Minutes, minutesAfter, percent } from '../units.ts';
 import { type Can, isGasSensitive, leftGrams } from './can.ts';
@@ -63,11 +64,10 @@ const cleanGas = percent(0);
 
 /** `undefined` where the sheet gives no density, or neither sheet nor label says how big the can is. */
 export function headspaceOf(can: Can): Headspace | undefined {
-  const { blanket, ratio } = can.sheet;
+  const { blanket } = can.sheet;
+  const density = componentDensity(can.sheet, can.component);
   const brimful = can.litres ?? blanket?.cans.find(({ soldWithGrams }) => soldWithGrams === can.openedGrams)?.litres;
-  if (blanket === undefined || ratio.densities === undefined || brimful === undefined) return undefined;
-  const { partAKilogramsPerLitre, partBKilogramsPerLitre } = ratio.densities;
-  const density = can.component === 'part-a' ? partAKilogramsPerLitre : partBKilogramsPerLitre;
+  if (blanket === undefined || density === undefined || brimful === undefined) return undefined;
   const filled = volumeFromMass(leftGrams(can), density);
   if (isFailed(filled) || filled >= brimful) return undefined;
   const headspaceLitres = litres(brimful - filled);

@@ -4,18 +4,11 @@
 import { z } from 'zod';
 import { components } from '../components.ts';
 import * as units from '../units.ts';
+import { above0, minutes, percent, source } from './sheet-duration.ts';
 import { rule } from './sheet-fault.ts';
 
-const source = z.string().min(3);
-const above0 = z.number().positive();
-const minutes = above0.transform((value) => units.minutes(value));
 const grams = above0.transform((value) => units.grams(value));
 const litres = above0.transform((value) => units.litres(value));
-const percent = z
-  .number()
-  .min(0)
-  .max(100)
-  .transform((value) => units.percent(value));
 const micrometres = above0.transform((value) => units.micrometres(value));
 const anyLitres = z
   .number()

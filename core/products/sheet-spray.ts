@@ -4,11 +4,9 @@
 import { z } from 'zod';
 import { solvents } from '../calc/solvents.ts';
 import * as units from '../units.ts';
+import { above0, minutes, source } from './sheet-duration.ts';
 import { rule } from './sheet-fault.ts';
 
-const source = z.string().min(3);
-const above0 = z.number().positive();
-const minutes = above0.transform((value) => units.minutes(value));
 const percent = above0.max(100).transform((value) => units.percent(value));
 const solvent = z.enum(Object.keys(solvents) as [keyof typeof solvents]);
 

@@ -3,13 +3,8 @@
 
 import { z } from 'zod';
 import * as units from '../units.ts';
+import { percent, source } from './sheet-duration.ts';
 import { rule } from './sheet-fault.ts';
-
-const share = z
-  .number()
-  .min(0)
-  .max(100)
-  .transform((value) => units.percent(value));
 
 const Liquid = z
   .strictObject({
@@ -19,10 +14,10 @@ const Liquid = z
       .min(0)
       .max(2_000)
       .transform((value) => units.gramsPerLitre(value)),
-    exemptVolumePercent: share.default(units.percent(0)),
-    waterVolumePercent: share.default(units.percent(0)),
+    exemptVolumePercent: percent.default(units.percent(0)),
+    waterVolumePercent: percent.default(units.percent(0)),
   })
   .refine((read) => read.exemptVolumePercent + read.waterVolumePercent < 100, rule('something-left'));
 
-export const Voc = z.strictObject({ partA: Liquid, partB: Liquid, source: z.string().min(3) });
+export const Voc = z.strictObject({ partA: Liquid, partB: Liquid, source });
 export type Voc = z.infer<typeof Voc>;

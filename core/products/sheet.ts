@@ -5,6 +5,7 @@
 import { z } from 'zod';
 import type { MixRatio } from '../calc/mixing.ts';
 import type { RateLaw } from '../calc/rate-law.ts';
+import type { Component } from '../components.ts';
 import { methods } from '../methods.ts';
 import * as units from '../units.ts';
 import { above0, celsius, Duration, minutes, percent, range, source } from './sheet-duration.ts';
@@ -118,6 +119,12 @@ export type Sheet = z.infer<typeof Sheet>;
 export function mixRatio({ basis, partsA, partsB, densities }: Sheet['ratio']): MixRatio {
   if (basis === 'volume') return { basis, partsA, partsB, densities };
   return densities === undefined ? { basis, partsA, partsB } : { basis, partsA, partsB, densities };
+}
+
+/** Of one part of the product, where the sheet gives it. */
+export function componentDensity({ ratio }: Pick<Sheet, 'ratio'>, component: Component) {
+  const { densities } = ratio;
+  return component === 'part-a' ? densities?.partAKilogramsPerLitre : densities?.partBKilogramsPerLitre;
 }
 
 /** A duration of the sheet as the law that the clocks run by. */

@@ -52,7 +52,7 @@ export function airCurve(shop: Shop, span: Span): AirCurve {
   };
 }
 
-function dewOf(air: Celsius | undefined, humidity: Percent | undefined): Celsius | undefined {
+export function dewOf(air: Celsius | undefined, humidity: Percent | undefined): Celsius | undefined {
   if (air === undefined || humidity === undefined) return undefined;
   const found = dewPoint(air, humidity);
   return isFailed(found) ? undefined : found;

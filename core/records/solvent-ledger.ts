@@ -10,8 +10,7 @@ import { isFor } from '../event-readers.ts';
 import { isFailed } from '../failed.ts';
 import type { Entry, FactOf } from '../history.ts';
 import { inNaturalOrder } from '../natural-order.ts';
-import type { Sheet } from '../products/sheet.ts';
-import { componentDensity } from '../products/sheet-density.ts';
+import { componentDensity, type Sheet } from '../products/sheet.ts';
 import {
   type EpochMs,
   type Grams,

@@ -2,10 +2,8 @@
 // what is loaded already shows them. Whoever loads asks again until nothing new is named.
 
 import type { Batch } from '../batch/batch.ts';
-import { dewPoint } from '../calc/air.ts';
 import { type Can, leftGrams } from '../can/can.ts';
 import type { FromCan } from '../can/can-events.ts';
-import { isFailed } from '../failed.ts';
 import { type Entry, isAct } from '../history.ts';
 import { type BatchNumber, batchStream, canStream, type PartName, partStream, type StreamId } from '../ids.ts';
 import { inNaturalOrder } from '../natural-order.ts';
@@ -15,6 +13,7 @@ import type { Edition } from '../rule-editions.ts';
 import { standing } from '../settled.ts';
 import type { Shop } from '../shop.ts';
 import { type Celsius, type EpochMs, type Grams, grams, type Percent } from '../units.ts';
+import { dewOf } from './curves.ts';
 import { type Deviation, deviationsIn, editionsOf } from './deviations.ts';
 
 /** So much of one can; the lot says where it came from. */
@@ -194,14 +193,6 @@ function inOrder(entries: readonly Entry[]): readonly Entry[] {
 export function airThen(shop: Shop, place: string | undefined, at: EpochMs): AirThen {
   const read = airServing(shop.places.get(place ?? 'room'), at, standing(shop.crew, 'air-limit').minutes);
   const { celsius, relativeHumidityPercent, surfaceCelsius } = read;
-  const dew =
-    celsius === undefined || relativeHumidityPercent === undefined
-      ? undefined
-      : dewPoint(celsius, relativeHumidityPercent);
-  return {
-    celsius,
-    relativeHumidityPercent,
-    dewPointCelsius: dew === undefined || isFailed(dew) ? undefined : dew,
-    surfaceCelsius,
-  };
+  const dewPointCelsius = dewOf(celsius, relativeHumidityPercent);
+  return { celsius, relativeHumidityPercent, dewPointCelsius, surfaceCelsius };
 }

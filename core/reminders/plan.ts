@@ -2,10 +2,8 @@
 
 import { batchReminders } from '../batch/batch-reminders.ts';
 import { canReminders } from '../can/can-reminders.ts';
-import { bellReminders } from '../crew/bell-reminder.ts';
 import { type Crew, peopleLeading, peopleWithRole } from '../crew/crew.ts';
-import { digestReminders } from '../crew/digest-reminder.ts';
-import { handoverReminders } from '../crew/handover-reminder.ts';
+import { crewReminders } from '../crew/crew-reminders.ts';
 import { onDuty, pingedFor } from '../crew/shifts.ts';
 import { isFor } from '../event-readers.ts';
 import { type Entry, isAct } from '../history.ts';
@@ -87,12 +85,7 @@ export function planReminders(
     const reminders = () => sessionReminders(session, leads, standing(shop.crew, 'brief-ahead').minutes);
     put(sessionStream(session.number), session.rings, session.entries, reminders);
   }
-  const ofCrew = () => [
-    ...digestReminders(shop.crew),
-    ...morningReminders(shop),
-    ...handoverReminders(shop.crew),
-    ...bellReminders(shop.crew),
-  ];
+  const ofCrew = () => [...crewReminders(shop.crew), ...morningReminders(shop)];
   put(crewStream, shop.crew.rings, [], ofCrew, true);
   return plan;
 }

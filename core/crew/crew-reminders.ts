@@ -1,0 +1,58 @@
+// What the crew's own stream rings: the day by itself, a handover until somebody takes over, and whether the bell is alive.
+
+import type { Entry } from '../history.ts';
+import { crewStream, type PersonName } from '../ids.ts';
+import type { Reminder } from '../reminders/wanted-reminder.ts';
+import { standing } from '../settled.ts';
+import { type Crew, peopleWithRole } from './crew.ts';
+import { nextHour } from './next-hour.ts';
+import { waitingHandover } from './shifts.ts';
+
+export function crewReminders(crew: Crew): readonly Reminder[] {
+  return [...digestReminders(crew), ...handoverReminders(crew), ...bellReminders(crew)];
+}
+
+/** At the crew's hour. Idle days ring nothing: the reminder comes from the last thing that was done. */
+function digestReminders(crew: Crew): readonly Reminder[] {
+  if (crew.lastActedAt === undefined) return [];
+  // An act after it belongs to tomorrow's.
+  const { at: dueAt, date } = nextHour(crew.lastActedAt, crew.zone, crew.digestHour);
+  const supervisors = peopleWithRole(crew, 'supervisor');
+  const to = supervisors.length > 0 ? supervisors : peopleWithRole(crew, 'lead');
+  return [{ kind: 'digest', stream: crewStream, key: `crew/digest/${date}`, dueAt, to, critical: false }];
+}
+
+/** Rings at once for whom it is meant, and goes on to others while nobody takes over. */
+function handoverReminders({ shifts }: Crew): readonly Reminder[] {
+  const waiting = waitingHandover(shifts);
+  if (waiting === undefined) return [];
+  const { at: dueAt, to } = waiting;
+  return [{ kind: 'handover', stream: crewStream, key: 'crew/handover', dueAt, to: [to], critical: true }];
+}
+
+/** Each person's ring has a key of its own, so that nobody answers for another; who does not answer is named to those who lead. */
+function bellReminders(crew: Crew): readonly Reminder[] {
+  return crew.entries.flatMap((entry) =>
+    peopleAsked(crew, entry).map((person) => ({
+      kind: 'bell-test' as const,
+      stream: crewStream,
+      key: `crew/bell/${entry.seq}/${person}`,
+      dueAt: entry.happenedAt,
+      to: [person],
+      critical: true,
+    })),
+  );
+}
+
+/** Of the last test, and of each shift that has begun where the crew wants one then. */
+function peopleAsked(crew: Crew, entry: Entry): readonly PersonName[] {
+  const { entries } = crew;
+  const { fact, by } = entry;
+  if (fact.type === 'ShiftBegun') {
+    const last = entries.findLast((other) => other.fact.type === 'ShiftBegun' && other.by === by);
+    return standing(crew, 'bell').on && last?.seq === entry.seq ? [by] : [];
+  }
+  if (fact.type !== 'BellTested') return [];
+  const last = entries.findLast((other) => other.fact.type === 'BellTested');
+  return last?.seq === entry.seq ? fact.people : [];
+}
