@@ -3,9 +3,9 @@
 
 import type { Question, Stance, Verb } from '../../core/commands.ts';
 import { isFailed } from '../../core/failed.ts';
+import { isQuestion } from '../../core/verbs/question-rows.ts';
 import type { ActLine, ActRead } from './acts/act-line.ts';
 import { readQuestion } from './acts/read-question.ts';
-import { isRecordAsk } from './acts/read-record-question.ts';
 import { readAct } from './acts/readers.ts';
 import { isCried, isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
 import type { Read } from './line-read.ts';
@@ -18,7 +18,6 @@ import { cleanLine } from './typed/clean-line.ts';
 import type { Token } from './typed/token.ts';
 import { tokenize } from './typed/tokens.ts';
 import { meantOn, type VerbAt, verbAt, verbNamed, verbOfWord } from './verbs-typed.ts';
-import type { VocabularyName } from './vocabulary.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
   const list = partLines(text, context.hearing);
@@ -107,19 +106,6 @@ function readVerb(line: string, typed: readonly Token[], verb: VerbAt, lead: Lea
     return isFailed(question) ? { failed: question, line, verb } : { question, line };
   }
   return readVerbAct({ verb, tokens, from, line, context }, name, lead);
-}
-
-function isQuestion(name: VocabularyName): name is Question['ask'] {
-  return (
-    name === 'day' ||
-    name === 'now' ||
-    name === 'stock' ||
-    name === 'plan' ||
-    name === 'help' ||
-    name === 'vent' ||
-    name === 'hazards' ||
-    isRecordAsk(name)
-  );
 }
 
 function readVerbAct(typed: ActLine, name: Verb, lead: Lead): Read {

@@ -9,32 +9,22 @@ import { readDate } from '../times/time-typed.ts';
 import { verbAt } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { readPlan } from './read-plan.ts';
-import { isRecordAsk, readRecordQuestion } from './read-record-question.ts';
+import { alone, recordReaders } from './read-record-question.ts';
 import { readHazards, readVent } from './read-vent.ts';
 
-export function readQuestion(ask: Question['ask'], act: ActLine): Question | Fault {
-  if (isRecordAsk(ask)) return readRecordQuestion(ask, act);
-  const { tokens } = act;
-  switch (ask) {
-    case 'day':
-      return readDay(act);
-    case 'now':
-    case 'stock':
-      return tokens[0] === undefined ? { ask } : leftOver(tokens[0]);
-    case 'plan':
-      return readPlan(act);
-    case 'vent':
-      return readVent(act);
-    case 'hazards':
-      return readHazards(act);
-    case 'help':
-      return readHelp(act);
-    default: {
-      const never: never = ask;
-      return never;
-    }
-  }
-}
+/** What is told with a question is no figure or name of an act: each has its reader. */
+const readers: { readonly [Ask in Question['ask']]: (act: ActLine) => Question | Fault } = {
+  day: readDay,
+  now: alone({ ask: 'now' }),
+  stock: alone({ ask: 'stock' }),
+  plan: readPlan,
+  vent: readVent,
+  hazards: readHazards,
+  help: readHelp,
+  ...recordReaders,
+};
+
+export const readQuestion = (ask: Question['ask'], act: ActLine): Question | Fault => readers[ask](act);
 
 function readDay(act: ActLine): Question | Fault {
   const tokens = withDates(act.tokens, act);

@@ -12,62 +12,36 @@ import { isIgnoredOn } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { dateOf, spanFrom, weekNumbered, whichOf } from './read-span.ts';
 
-export function readRecordQuestion(ask: RecordQuestion['ask'], act: ActLine): RecordQuestion | Fault {
-  const { tokens } = act;
-  switch (ask) {
-    case 'week':
-    case 'month':
-      return readStretch(ask, act);
-    case 'from': {
-      const span = spanFrom(tokens, act);
-      if (span === undefined) return { failed: 'incomplete', needs: ['span'] };
-      return isFailed(span) ? span : { ask, span };
-    }
-    case 'trace': {
-      const of = tracedFrom(tokens);
-      return isFailed(of) ? of : { ask, of };
-    }
-    case 'find':
-      return readFind(act);
-    case 'traveller':
-      return readTraveller(act);
-    case 'export':
-      return readExport(act);
-    case 'voc': {
-      const span = spanFrom(tokens, act) ?? { kind: 'month', which: 'this' };
-      return isFailed(span) ? span : { ask, span };
-    }
-    case 'verify':
-      return readVerify(act);
-    case 'backup': {
-      const file = restOf(act, 0);
-      return file === '' ? { failed: 'incomplete', needs: ['file'] } : { ask, file };
-    }
-    case 'keep':
-      return tokens[0] === undefined ? { ask } : leftOver(tokens[0]);
-    default: {
-      const never: never = ask;
-      return never;
-    }
-  }
-}
+/** What is asked of the record is told by spans, keys and names of its own: each has its reader. */
+export const recordReaders: { readonly [Ask in RecordQuestion['ask']]: (act: ActLine) => RecordQuestion | Fault } = {
+  week: (act) => readStretch('week', act),
+  month: (act) => readStretch('month', act),
+  from: (act) => {
+    const span = spanFrom(act.tokens, act) ?? { failed: 'incomplete', needs: ['span'] };
+    return isFailed(span) ? span : { ask: 'from', span };
+  },
+  trace: ({ tokens }) => {
+    const of = tracedFrom(tokens);
+    return isFailed(of) ? of : { ask: 'trace', of };
+  },
+  find: readFind,
+  traveller: readTraveller,
+  export: readExport,
+  voc: (act) => {
+    const span = spanFrom(act.tokens, act) ?? { kind: 'month', which: 'this' };
+    return isFailed(span) ? span : { ask: 'voc', span };
+  },
+  verify: readVerify,
+  backup: (act) => {
+    const file = restOf(act, 0);
+    return file === '' ? { failed: 'incomplete', needs: ['file'] } : { ask: 'backup', file };
+  },
+  keep: alone({ ask: 'keep' }),
+};
 
-const recordAsks: ReadonlySet<string> = new Set([
-  'week',
-  'month',
-  'from',
-  'trace',
-  'find',
-  'traveller',
-  'export',
-  'voc',
-  'verify',
-  'backup',
-  'keep',
-] satisfies readonly RecordQuestion['ask'][]);
-
-export function isRecordAsk(name: string): name is RecordQuestion['ask'] {
-  return recordAsks.has(name);
+/** A question that nothing is told with. */
+export function alone<Asked>(question: Asked): (act: ActLine) => Asked | Fault {
+  return ({ tokens: [stray] }) => (stray === undefined ? question : leftOver(stray));
 }
 
 function readStretch(ask: 'week' | 'month', act: ActLine): RecordQuestion | Fault {

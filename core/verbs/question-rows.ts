@@ -1,0 +1,72 @@
+// What can be asked, one row each, of the same kind as an act's: a question only reads, and leaves nothing.
+
+import type { Question } from '../commands.ts';
+import { methods } from '../methods.ts';
+import { isOwnKey } from '../own-key.ts';
+import { works } from '../session/session-commands.ts';
+import {
+  area,
+  choice,
+  count,
+  type FieldRow,
+  films,
+  mass,
+  ownWords,
+  part,
+  sheet,
+  speed,
+  spoken,
+  temperature,
+} from './slot.ts';
+import { type VerbRow, verb } from './verb.ts';
+
+/** A figure in a unit that few acts take. From memory, no source. */
+const volume = <const N extends string>(name: N, units: readonly string[], highest?: number): FieldRow<N> => ({
+  ...spoken(name),
+  slots: [
+    {
+      ...{ name, kinds: ['word'], units },
+      ...(highest !== undefined && { limits: { lowest: 0, highest, unit: 'm3', above: true } }),
+    },
+  ],
+});
+const needed = <const N extends string>(field: FieldRow<N>): FieldRow<N> => ({ ...field, options: { required: true } });
+const which = verb({ which: spoken('which') });
+
+export const questionRows = {
+  stock: verb({}),
+  plan: verb({
+    areas: area('area', { required: true }),
+    method: choice('method', methods, { required: true }),
+    film: films('dry-film'),
+    part: part('part'),
+    sheet: sheet('sheet'),
+    readyAt: spoken('ready-time'),
+  }),
+  day: verb({ day: spoken('day') }),
+  now: verb({}),
+  week: which,
+  month: which,
+  from: verb({ span: needed(spoken('span')) }),
+  trace: verb({ of: needed(spoken('traced')) }),
+  find: verb({ value: ownWords('sought', { required: true }) }, { endsInWords: true }),
+  traveller: verb({ of: needed(spoken('traced')) }),
+  export: verb({ span: spoken('span'), form: spoken('form') }),
+  voc: verb({ span: spoken('span') }),
+  verify: verb({ hash: spoken('hash') }),
+  backup: verb({ file: ownWords('file', { required: true }) }, { endsInWords: true }),
+  keep: verb({}),
+  vent: verb({
+    session: count('session'),
+    load: mass('wet-load'),
+    oven: temperature('oven-temperature', {}, { lowest: 0, highest: 400 }),
+    face: speed('face-velocity'),
+    gas: spoken('gas'),
+    released: volume('gas-volume', ['L', 'm3']),
+    room: volume('room-volume', ['m3', 'L'], 100_000),
+  }),
+  hazards: verb({ work: choice('work', works, { required: true }) }),
+  help: verb({ about: spoken('verb') }),
+} satisfies { readonly [Ask in Question['ask']]: VerbRow };
+
+export const isQuestion = (name: string): name is Question['ask'] => isOwnKey(questionRows, name);
