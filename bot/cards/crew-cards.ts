@@ -80,7 +80,7 @@ export function handoverRing(telling: Telling): {
   const waiting = telling.shop.crew.shifts.handovers.at(-1);
   return {
     lines: [...(waiting === undefined ? [] : [telling.words.parts.handoverFrom(waiting.from)]), ...aliveLines(telling)],
-    taps: [tap(telling, 'takeover', 'takeover')],
+    taps: [tap(telling, 'takeover', 'take over')],
   };
 }
 

@@ -7,9 +7,8 @@ export function deviationLines(telling: Telling, deviations: readonly Deviation[
   const { records } = telling.words;
   return deviations.map(({ entry, objection, permitted }) => {
     const what = `${telling.words.fact(entry.fact, telling.figures)}. ${telling.words.objection(objection, telling.figures)}`;
-    const time = telling.figures.timeDown(entry.happenedAt);
     return permitted === undefined
-      ? records.deviation(time, entry.by, what)
-      : records.permission(time, entry.by, what, permitted);
+      ? records.deviation(entry.happenedAt, entry.by, what, telling.figures)
+      : records.permission(entry.happenedAt, entry.by, what, permitted, telling.figures);
   });
 }

@@ -5,7 +5,6 @@ import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { factsOf } from './facts.ts';
-import { letter } from './period-card.ts';
 import { detailsOf, phaseOf } from './trace-cards.ts';
 
 export interface Found {
@@ -22,9 +21,14 @@ export function findCard(telling: Telling, what: string, { parts, cans }: Found)
   if (count === 0) return makeCard(records.foundNone(what), 'plain');
   const lines = [
     ...parts.map((part) =>
-      records.foundPart(part.name, detailsOf(telling, part.details), phaseOf(telling, phaseOfPart(part))),
+      records.foundPart(
+        part.name,
+        detailsOf(telling, part.details),
+        phaseOf(telling, phaseOfPart(part)),
+        telling.figures,
+      ),
     ),
-    ...cans.map((can) => records.foundCan(can.number, letter(can.component), can.lot)),
+    ...cans.map((can) => records.foundCan(can)),
   ];
   const lots = [...new Set(cans.map(({ lot }) => lot))];
   return makeCard(records.found(what), 'plain', {

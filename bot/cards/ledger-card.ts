@@ -31,8 +31,8 @@ export function ledgerCard(telling: Telling, { span, rows, totals, parts, limits
         ? []
         : parts.map(({ label, by, vocGrams }) =>
             by === 'day'
-              ? records.ledgerDay(label, telling.figures.mass(vocGrams))
-              : records.ledgerMonth(label, telling.figures.mass(vocGrams)),
+              ? records.ledgerDay(label, vocGrams, telling.figures)
+              : records.ledgerMonth(label, vocGrams, telling.figures),
           )),
       ...(limits.length === 0 ? [records.noLimits] : []),
       records.ledgerRule,
@@ -44,39 +44,17 @@ export function ledgerCard(telling: Telling, { span, rows, totals, parts, limits
 export function limitLines(telling: Telling, limits: readonly LimitStanding[]): readonly string[] {
   const { records } = telling.words;
   return limits.flatMap(({ limit, usedGrams, share, state }) => [
-    records.limit(
-      records.limitPer[limit.per],
-      telling.figures.mass(limit.grams),
-      telling.figures.mass(usedGrams),
-      telling.figures.percent(share * 100),
-    ),
+    records.limit(limit, usedGrams, share * 100, telling.figures),
     ...(state === 'near' ? [records.limitNear] : state === 'over' ? [records.limitOver] : []),
   ]);
 }
 
-function rowLines(telling: Telling, row: LedgerRow): readonly string[] {
-  const { records } = telling.words;
-  const volume = row.litres === undefined ? records.ledgerNoVolume : telling.figures.volume(row.litres);
-  const amount = `${volume}, ${telling.figures.mass(row.grams)}`;
+function rowLines({ words: { records }, figures }: Telling, row: LedgerRow): readonly string[] {
   return [
-    records.ledgerRow(records.ledgerKinds[row.kind], row.name, amount, telling.figures.mass(row.vocGrams)),
+    records.ledgerRow(row, figures),
     ...(row.figure === 'none' ? [records.ledgerNoFigure] : []),
-    ...(row.actual === undefined
-      ? []
-      : [
-          records.ledgerContent(
-            content(telling, row.actual),
-            row.lessExempt === undefined ? records.noExempt : content(telling, row.lessExempt),
-          ),
-        ]),
-    ...(row.density === undefined ? [] : [records.ledgerDensity(content(telling, row.density * 1000))]),
-    ...(row.volumeSolidsPercent === undefined
-      ? []
-      : [records.ledgerSolids(telling.figures.percent(row.volumeSolidsPercent))]),
+    ...(row.actual === undefined ? [] : [records.ledgerContent(row.actual, row.lessExempt, figures)]),
+    ...(row.density === undefined ? [] : [records.ledgerDensity(gramsPerLitre(row.density * 1000), figures)]),
+    ...(row.volumeSolidsPercent === undefined ? [] : [records.ledgerSolids(row.volumeSolidsPercent, figures)]),
   ];
-}
-
-/** Rounded up: a content is never told lower than it is. */
-function content(telling: Telling, value: number): string {
-  return `${telling.figures.count(gramsPerLitre(Math.max(0, Math.ceil(value - 1e-6))))} g/L`;
 }

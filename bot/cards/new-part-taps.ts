@@ -3,6 +3,7 @@
 import type { Command, CommandOf } from '../../core/commands.ts';
 import type { PartName } from '../../core/ids.ts';
 import type { Unclear } from '../../core/objections.ts';
+import type { FewParts } from '../language/tongues/english/parts.ts';
 import type { CardAction } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { inPlaceOf } from './did-you-mean-part.ts';
@@ -29,7 +30,7 @@ export function newPartTaps(
   const names = unknown.map(({ part }) => part);
   const asNew = {
     id: 'new-part',
-    label: meant.asNew[command.verb](shortList(telling, names), names.length > 1),
+    label: meant.asNew[command.verb](fewOf(names), telling.figures),
     line: line({ ...command, asNew: true }),
   };
   const [name = ''] = names;
@@ -64,17 +65,16 @@ function actOn(telling: Telling, command: Naming): string {
   const { meant } = telling.words.parts;
   switch (command.verb) {
     case 'coat':
-      return meant.coat(shortList(telling, command.parts), command.method, command.batch);
+      return meant.coat(fewOf(command.parts), command.method, command.batch, telling.figures);
     case 'prep':
-      return meant.prep(shortList(telling, command.parts));
+      return meant.prep(fewOf(command.parts), telling.figures);
     case 'surface':
       return meant.surface(command.part ?? '');
   }
 }
 
 /** A button has room for a few names. */
-function shortList(telling: Telling, names: readonly PartName[]): string {
-  const more = names.length - mostNamed;
-  const { andMore } = telling.words.parts.meant;
-  return more > 0 ? andMore(names.slice(0, mostNamed).join(', '), more) : telling.figures.list(names);
-}
+const fewOf = (names: readonly PartName[]): FewParts => ({
+  shown: names.slice(0, mostNamed),
+  more: Math.max(0, names.length - mostNamed),
+});

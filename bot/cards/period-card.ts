@@ -1,6 +1,5 @@
 // A stretch of days in full: the page behind the day, the week, the month. Deviations and permissions stand first.
 
-import type { Component } from '../../core/components.ts';
 import { nameIn } from '../../core/ids.ts';
 import type { Head } from '../../core/ports.ts';
 import type { PeriodRecord } from '../../core/records/period.ts';
@@ -22,8 +21,6 @@ export interface PeriodTold {
 
 /** A month of readings is no card: so many lines of each kind, the export has the rest. */
 const mostLines = 60;
-
-export const letter = (component: Component): string => (component === 'part-a' ? 'A' : 'B');
 
 export function periodCard(telling: Telling, { period, ledger, limits, end }: PeriodTold): Card {
   const { records } = telling.words;
@@ -82,90 +79,65 @@ function periodFacts(telling: Telling, period: PeriodRecord, ledger: LedgerTotal
 
 function batchLines(telling: Telling, period: PeriodRecord): readonly string[] {
   const { records } = telling.words;
+  const { figures } = telling;
   return period.batches.flatMap((material) => {
     const { batch, blend, ratioErrorPercent } = material;
     const n = batch.number;
-    const area =
-      material.coatedSquareMetres > 0 ? records.onArea(telling.figures.area(material.coatedSquareMetres)) : '';
-    const missing = material.partsWithoutArea > 0 ? records.areaMissing(material.partsWithoutArea) : '';
+    const coated = { area: material.coatedSquareMetres, without: material.partsWithoutArea };
     return [
-      records.yield(n, telling.figures.mass(material.plannedGrams), telling.figures.mass(material.mixedGrams)),
-      ...(ratioErrorPercent === undefined ? [] : [records.ratio(n, telling.figures.signedPercent(ratioErrorPercent))]),
+      records.yield(n, material.plannedGrams, material.mixedGrams, figures),
+      ...(ratioErrorPercent === undefined ? [] : [records.ratio(n, ratioErrorPercent, figures)]),
       ...(blend.wantedMinutes === undefined || batch.weighing === undefined
         ? []
-        : [
-            records.stir(
-              n,
-              telling.figures.minutesUp(blend.wantedMinutes),
-              telling.figures.minutesDown(blend.givenMinutes),
-            ),
-          ]),
-      ...(material.caughtGrams > 0 ? [records.caught(n, telling.figures.mass(material.caughtGrams))] : []),
+        : [records.stir(n, blend.wantedMinutes, blend.givenMinutes, figures)]),
+      ...(material.caughtGrams > 0 ? [records.caught(n, material.caughtGrams, figures)] : []),
       ...(material.appliedGrams === undefined
         ? material.mixedGrams > 0
           ? [records.notSaidLeft(n)]
           : []
-        : [records.applied(n, telling.figures.mass(material.appliedGrams), area + missing)]),
+        : [records.applied(n, material.appliedGrams, coated, figures)]),
       ...(material.thrown === undefined || material.thrown.grams === 0
         ? []
-        : [records.thrown(n, telling.figures.mass(material.thrown.grams), material.thrown.why)]),
+        : [records.thrown(n, material.thrown.grams, material.thrown.why, figures)]),
     ];
   });
 }
 
 function alarmLines(telling: Telling, period: PeriodRecord): readonly string[] {
   return period.alarms.map(({ happenedAt, by, fact }) =>
-    telling.words.records.deviation(
-      telling.figures.timeDown(happenedAt),
-      by,
-      telling.words.fact(fact, telling.figures),
-    ),
+    telling.words.records.deviation(happenedAt, by, telling.words.fact(fact, telling.figures), telling.figures),
   );
 }
 
 function partLines(telling: Telling, period: PeriodRecord): readonly string[] {
   const { records } = telling.words;
   return [
-    ...period.coats.map(({ fact: { part, batch, method }, happenedAt, by }) =>
-      records.coated(part, batch, method, telling.figures.timeDown(happenedAt), by),
-    ),
-    ...(period.released.length === 0 ? [] : [records.released(telling.figures.list(period.released))]),
+    ...period.coats.map(({ fact, happenedAt, by }) => records.coated(fact, happenedAt, by, telling.figures)),
+    ...(period.released.length === 0 ? [] : [records.released(period.released, telling.figures)]),
     ...period.held.map(({ stream, fact }) => records.held(nameIn(stream), telling.words.fact(fact, telling.figures))),
   ];
 }
 
 function canLines(telling: Telling, period: PeriodRecord): readonly string[] {
   return period.cans.map(({ can, pouredGrams, leftGrams }) =>
-    telling.words.records.can(
-      can.number,
-      letter(can.component),
-      can.lot,
-      telling.figures.mass(pouredGrams),
-      telling.figures.mass(leftGrams),
-    ),
+    telling.words.records.can(can, pouredGrams, leftGrams, telling.figures),
   );
 }
 
 function airLines(telling: Telling, period: PeriodRecord): readonly string[] {
   return period.air.map(({ happenedAt, fact }) =>
-    telling.words.records.air(telling.figures.timeDown(happenedAt), telling.words.fact(fact, telling.figures)),
+    telling.words.records.air(happenedAt, telling.words.fact(fact, telling.figures), telling.figures),
   );
 }
 
 function ringLines(telling: Telling, { rings }: PeriodRecord): readonly string[] {
   if (rings.slowest === undefined) return [];
-  return [telling.words.records.slowest(rings.slowest.key, telling.figures.minutesUp(rings.slowest.minutes))];
+  return [telling.words.records.slowest(rings.slowest.key, rings.slowest.minutes, telling.figures)];
 }
 
 function correctionLines(telling: Telling, period: PeriodRecord): readonly string[] {
   return period.corrections.map(({ entry, correction }) => {
     const { was, is } = changedBy(telling, entry, correction);
-    return telling.words.records.correction(
-      telling.figures.timeDown(correction.at),
-      correction.by,
-      was,
-      is,
-      correction.why,
-    );
+    return telling.words.records.correction(correction, was, is, telling.figures);
   });
 }

@@ -15,14 +15,14 @@ export function proofCard(telling: Pick<Telling, 'words' | 'figures'>, proof: Ch
     asked === undefined
       ? []
       : asked.found
-        ? [records.hashFound(asked.hash, asked.seq, telling.figures.timeDown(asked.at))]
+        ? [records.hashFound(asked.hash, asked.seq, asked.at, telling.figures)]
         : [records.hashNotFound(asked.hash)];
   const wholeLines =
     lastAt === undefined
       ? [records.verifiedEmpty]
       : broken
         ? []
-        : [records.verifiedLines(proof.events, telling.figures.timeDown(lastAt))];
+        : [records.verifiedLines(proof.events, lastAt, telling.figures)];
   return makeCard(broken ? records.broken : records.verified, broken ? 'stop' : 'good', {
     facts: factsOf(telling, { events: proof.events }),
     lines: [

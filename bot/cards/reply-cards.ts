@@ -161,8 +161,7 @@ function placeRead(
 }
 
 function usedCard({ telling, command: { amount, material }, outcome }: Act<CommandOf<'used'>>): Card {
-  const shown = amount.kind === 'mass' ? telling.figures.mass(amount.grams) : telling.figures.volume(amount.litres);
   const undo = outcome.envelopes.slice(0, 1).map(({ seq }) => undoTap(telling, seq));
-  const title = telling.words.records.solventNoted(material, shown);
+  const title = telling.words.records.solventNoted(material, amount, telling.figures);
   return makeCard(title, 'plain', { actions: [tap(telling, 'voc', 'voc day'), ...undo] });
 }

@@ -4,7 +4,7 @@ import type { Entry } from '../../core/history.ts';
 import { isLate } from '../../core/history.ts';
 import type { PartPhase } from '../../core/part/part.ts';
 import { partStatus } from '../../core/part/part-status.ts';
-import type { AirThen, BatchTrace, CoatTrace, LotTaken, LotTrace, PartTrace } from '../../core/records/trace.ts';
+import type { BatchTrace, CoatTrace, LotTaken, LotTrace, PartTrace } from '../../core/records/trace.ts';
 import { grams, minutesBetween } from '../../core/units.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
@@ -14,7 +14,6 @@ import { deviationLines } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
 import { filmFacts } from './film-facts.ts';
 import { heldLines } from './part-cards.ts';
-import { letter } from './period-card.ts';
 
 export function partTraceCard(telling: Telling, trace: PartTrace): Card {
   const { records } = telling.words;
@@ -26,7 +25,7 @@ export function partTraceCard(telling: Telling, trace: PartTrace): Card {
     {
       facts: [...factsOf(telling, { deviations: trace.deviations.length }), ...dryFilmFacts(telling, trace)],
       lines: [
-        ...(booked === '' ? [] : [records.bookedAs(booked)]),
+        ...(booked.length === 0 ? [] : [records.bookedAs(booked, telling.figures)]),
         records.phase(phaseOf(telling, trace.phase)),
         ...heldLines(telling, partStatus(telling, part)),
         ...judgedLines(telling, trace),
@@ -49,7 +48,7 @@ export function batchTraceCard(telling: Telling, trace: BatchTrace): Card {
       ...judgedLines(telling, trace),
       ...deviationLines(telling, trace.deviations),
       ...lotLines(telling, trace.lots),
-      names.length === 0 ? records.onNoPart : records.onParts(telling.figures.list(names)),
+      records.onParts(names, telling.figures),
       records.steps,
       ...trace.steps.flatMap((entry) => stepLines(telling, entry)),
     ],
@@ -59,9 +58,7 @@ export function batchTraceCard(telling: Telling, trace: BatchTrace): Card {
 
 /** What went against a rule depends on the rules of its day. */
 export function judgedLines(telling: Telling, { editions }: Pick<PartTrace, 'editions'>): readonly string[] {
-  return editions.length === 0
-    ? []
-    : [telling.words.records.judgedBy(editions.length, telling.figures.list(editions.map(String)))];
+  return editions.length === 0 ? [] : [telling.words.records.judgedBy(editions, telling.figures)];
 }
 
 export function lotTraceCard(telling: Telling, trace: LotTrace): Card {
@@ -75,20 +72,12 @@ export function lotTraceCard(telling: Telling, trace: LotTrace): Card {
       'can-left': grams(left),
     }),
     lines: [
-      ...trace.cans.map(({ can, leftGrams }) =>
-        records.canLeft(can.number, letter(can.component), can.sheet.name, telling.figures.mass(leftGrams)),
-      ),
-      ...trace.batches.map(({ batch, grams: poured, parts }) =>
-        records.inBatch(
-          batch,
-          telling.figures.mass(poured),
-          parts.length === 0 ? records.noParts : telling.figures.list(parts),
-        ),
-      ),
+      ...trace.cans.map(({ can, leftGrams }) => records.canLeft(can, can.sheet.name, leftGrams, telling.figures)),
+      ...trace.batches.map(({ batch, grams: poured, parts }) => records.inBatch(batch, poured, parts, telling.figures)),
       ...trace.parts.map(({ name, phase }) => {
         const part = telling.shop.parts.get(name);
         const held = part === undefined ? [] : heldLines(telling, partStatus(telling, part));
-        return records.partStands(name, telling.figures.list([phaseOf(telling, phase), ...held]));
+        return records.partStands(name, [phaseOf(telling, phase), ...held], telling.figures);
       }),
     ],
     actions: trace.parts
@@ -101,17 +90,17 @@ export function phaseOf(telling: Telling, phase: PartPhase | undefined): string 
   return phase === undefined ? telling.words.records.notKnown : telling.words.phases[phase.is];
 }
 
-export function detailsOf(telling: Telling, details: PartDetails): string {
+export function detailsOf(telling: Telling, details: PartDetails): readonly string[] {
   const { serial, job, customer, metal, wallMillimetres } = details;
   const label = telling.words.records.details;
   const named = (name: string, value: string | undefined) => (value === undefined ? [] : [`${name} ${value}`.trim()]);
-  return telling.figures.list([
+  return [
     ...named(label.serial, serial),
     ...named(label.job, job),
     ...named(label.customer, customer),
     ...named(label.metal, metal === undefined ? undefined : telling.words.names.metal(metal)),
     ...named(label.wall, wallMillimetres === undefined ? undefined : telling.figures.wall(wallMillimetres)),
-  ]);
+  ];
 }
 
 function dryFilmFacts(telling: Telling, { part }: PartTrace): readonly CardFact[] {
@@ -123,52 +112,27 @@ function coatLines(telling: Telling, { coat, batch, lots, air }: CoatTrace, numb
   const { records } = telling.words;
   const sheet = batch === undefined ? '?' : batch.sheet.name;
   return [
-    records.coat(number, telling.figures.timeDown(coat.at), coat.by, coat.method, coat.batch, sheet),
+    records.coat(number, coat, sheet, telling.figures),
     ...lotLines(telling, lots),
-    airLine(telling, air),
+    records.airThen(air, telling.figures),
   ];
 }
 
 export function lotLines(telling: Telling, lots: readonly LotTaken[]): readonly string[] {
   const { records } = telling.words;
   if (lots.length === 0) return [records.noLots];
-  return lots.map((taken) =>
-    records.lot(letter(taken.component), taken.can.lot, taken.can.number, telling.figures.mass(taken.grams)),
-  );
-}
-
-export function airLine(telling: Telling, air: AirThen): string {
-  const { records } = telling.words;
-  const label = records.airFigures;
-  const figures = [
-    ...(air.celsius === undefined ? [] : [`${label.air} ${telling.figures.temperature(air.celsius)}`]),
-    ...(air.relativeHumidityPercent === undefined
-      ? []
-      : [`${label.humidity} ${telling.figures.percent(air.relativeHumidityPercent)}`]),
-    ...(air.dewPointCelsius === undefined
-      ? []
-      : [`${label.dewPoint} ${telling.figures.temperature(air.dewPointCelsius)}`]),
-    ...(air.surfaceCelsius === undefined
-      ? []
-      : [`${label.surface} ${telling.figures.temperature(air.surfaceCelsius)}`]),
-  ];
-  return figures.length === 0 ? records.airNotRead : records.airThen(telling.figures.list(figures));
+  return lots.map(({ can, grams: taken }) => records.lot(can, taken, telling.figures));
 }
 
 function stepLines(telling: Telling, entry: Entry): readonly string[] {
   const { records } = telling.words;
-  const late = isLate(entry)
-    ? records.late(telling.figures.minutesUp(minutesBetween(entry.happenedAt, entry.recordedAt)))
-    : '';
+  const { figures } = telling;
+  const late = isLate(entry) ? minutesBetween(entry.happenedAt, entry.recordedAt) : undefined;
   return [
-    records.step(
-      telling.figures.timeDown(entry.happenedAt),
-      entry.by,
-      telling.words.fact(entry.fact, telling.figures),
-    ) + late,
+    records.step(entry.happenedAt, entry.by, telling.words.fact(entry.fact, figures), late, figures),
     ...entry.corrections.map((correction) => {
       const { was, is } = changedBy(telling, entry, correction);
-      return `  ${records.correction(telling.figures.timeDown(correction.at), correction.by, was, is, correction.why)}`;
+      return `  ${records.correction(correction, was, is, figures)}`;
     }),
   ];
 }

@@ -14,6 +14,7 @@ import {
   fahrenheitSpreadFromCelsius,
   feetPerMinuteFromMetresPerSecond,
   type Grams,
+  type GramsPerLitre,
   inchesFromMillimetres,
   type Litres,
   type MetresPerSecond,
@@ -77,6 +78,8 @@ export interface Figures {
   readonly speed: (speed: MetresPerSecond) => string;
   /** With the zone's offset, for machines. */
   readonly iso: (at: EpochMs) => string;
+  /** What a litre of it holds, never told lower than it is. */
+  readonly contentUp: (content: GramsPerLitre) => string;
   /** For paper. */
   readonly dated: (at: number) => string;
   /** Local date and time as a line can say it: `2026-03-02T09:40`. */
@@ -164,6 +167,7 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     ratio: (ratio) => number(2).format(Math.floor(ratio * 100) / 100),
     flowUp: (flow) => flowShown(flow, Math.ceil),
     flowDown: (flow) => flowShown(flow, Math.floor),
+    contentUp: (content) => `${number(0).format(Math.max(0, Math.ceil(content - 1e-6)))} g/L`,
     speed: (speed) =>
       us ? `${number(0).format(feetPerMinuteFromMetresPerSecond(speed))} ft/min` : `${number(2).format(speed)} m/s`,
     wall: (wall) => (us ? `${number(2).format(inchesFromMillimetres(wall))} ${inch}` : `${number(1).format(wall)} mm`),

@@ -44,22 +44,22 @@ export async function callThem(deps: AnswerDeps, telling: Telling, said: Said | 
   const outcomes = await Promise.all(called.map((name) => callOne(deps, telling, name, said)));
   const missed = named(outcomes, (by) => by === 'nothing');
   const told = named(outcomes, (by) => by !== 'nothing');
-  if (missed !== '') deps.log.error('call-not-heard', { id, people: missed });
+  if (missed.length > 0) deps.log.error('call-not-heard', { id, people: missed.join(', ') });
   // A mention says by itself whom it called.
   if (said !== undefined && outcomes.every(({ by }) => by === 'mention')) return;
   const linesIn = ({ chat }: Words): readonly string[] => [
-    ...(told === '' ? [] : [chat.told(told)]),
-    ...(missed === '' ? [] : [chat.notReached(missed)]),
+    ...(told.length === 0 ? [] : [chat.told(told)]),
+    ...(missed.length === 0 ? [] : [chat.notReached(missed)]),
   ];
   if (said !== undefined && (await desk.messages.addUnder(said, linesIn(crew.words)))) return;
   const [title = '', ...lines] = linesIn(own.words);
-  const card = makeCard(title, missed === '' ? 'plain' : 'warn', { lines });
+  const card = makeCard(title, missed.length === 0 ? 'plain' : 'warn', { lines });
   const showing = `${id}.called`;
   await tellPrivately(deps, telling.where, { card, language: own.language, showing }, showing);
 }
 
-const named = (outcomes: readonly Outcome[], isIt: (by: Outcome['by']) => boolean): string =>
-  outcomes.flatMap(({ name, by }) => (isIt(by) ? [name] : [])).join(', ');
+const named = (outcomes: readonly Outcome[], isIt: (by: Outcome['by']) => boolean): readonly PersonName[] =>
+  outcomes.flatMap(({ name, by }) => (isIt(by) ? [name] : []));
 
 async function callOne(deps: AnswerDeps, telling: Telling, name: PersonName, said: Said | undefined): Promise<Outcome> {
   const { desk, answer, where, id } = telling;

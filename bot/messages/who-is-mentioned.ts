@@ -22,7 +22,7 @@ export async function whoIsMentioned(
   const unknown = names.filter((name) => name !== '' && roster.idOf(team, name) === undefined);
   if (unknown.length === 0) return { mention, lines: [] };
   const { words } = await overview.voice(reader);
-  const lines = [words.chat.notInSlack(unknown.join(', '))];
+  const lines = [words.chat.notInSlack(unknown)];
   if (mention.length > 0) return { mention, lines };
   const { people } = await overview.crew();
   const ofRole = (role: 'lead' | 'supervisor') =>

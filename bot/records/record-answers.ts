@@ -201,8 +201,8 @@ async function backup(
   const { records } = telling.words;
   const missing = roleMissing(telling.shop.crew, asker.name, { say: 'backup' });
   if (missing !== undefined) {
-    const who = telling.figures.list(peopleFrom(telling.shop.crew, missing));
-    return makeCard(records.backupRole, 'stop', { lines: [records.backupWho(who)] });
+    const who = peopleFrom(telling.shop.crew, missing);
+    return makeCard(records.backupRole, 'stop', { lines: [records.backupWho(who, telling.figures)] });
   }
   const path = papers.copyPath(file, asker.atConsole);
   if (path === undefined) return makeCard(records.backupName, 'warn');

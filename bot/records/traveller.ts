@@ -10,7 +10,7 @@ import { batchOf } from '../../core/shop.ts';
 import { micrometres } from '../../core/units.ts';
 import type { Telling } from '../cards/card-context.ts';
 import { deviationLines } from '../cards/deviation-lines.ts';
-import { airLine, detailsOf, judgedLines, lotLines } from '../cards/trace-cards.ts';
+import { detailsOf, judgedLines, lotLines } from '../cards/trace-cards.ts';
 import type { Paper, PaperPart, PaperSection, PaperStep } from './traveller-pdf.ts';
 
 export interface TravellerPart {
@@ -22,7 +22,10 @@ export function travellerPaper(telling: Telling, parts: readonly TravellerPart[]
   const { paper } = telling.words.records;
   return {
     size: telling.figures.profile.paper,
-    heading: `${paper.title} ${telling.figures.list(parts.map(({ trace }) => trace.part.name))}`,
+    heading: paper.heading(
+      parts.map(({ trace }) => trace.part.name),
+      telling.figures,
+    ),
     parts: parts.map((part) => paperPart(telling, part)),
     foot: [paper.printed(telling.shop.crew.name, telling.now, telling.figures), paper.recordEnd(end.seq, end.hash)],
     page: paper.page,
@@ -36,7 +39,7 @@ function paperPart(telling: Telling, { trace, pictures }: TravellerPart): PaperP
   const { part } = trace;
   return {
     title: `${paper.title}: ${part.name}`,
-    subtitle: detailsOf(telling, part.details),
+    subtitle: telling.figures.list(detailsOf(telling, part.details)),
     verdict: verdictOf(telling, trace),
     sections: [
       { title: paper.coats, lines: coatLines(telling, trace), warn: false },
@@ -58,7 +61,7 @@ function verdictOf(telling: Telling, { part }: PartTrace): string {
   const { paper } = telling.words.records;
   const { verdict } = part;
   if (verdict === undefined) return paper.notReleased;
-  if (verdict.is === 'released') return paper.released(verdict.by, stampOf(telling, verdict.at));
+  if (verdict.is === 'released') return paper.released(verdict.by, verdict.at, telling.figures);
   return paper.held(telling.words.holdReason(verdict, telling.figures));
 }
 
@@ -70,43 +73,33 @@ function coatLines(telling: Telling, trace: PartTrace): readonly string[] {
     ...trace.coats.flatMap(({ coat, batch, lots, air }, i) => [
       records.coat(
         i + 1,
-        stampOf(telling, coat.at),
-        coat.by,
-        coat.method,
-        coat.batch,
+        coat,
         batch === undefined ? '?' : `${batch.sheet.name} rev. ${batch.sheet.revision}`,
+        // With its date, always: paper outlives the day.
+        { ...telling.figures, timeDown: telling.figures.dated },
       ),
       ...lotLines(telling, lots),
-      airLine(telling, air),
+      records.airThen(air, telling.figures),
     ]),
   ];
 }
 
 function acceptanceLines(telling: Telling, { part }: PartTrace): readonly string[] {
   const { paper } = telling.words.records;
-  const readings = part.films.map(({ state, micrometres: films }) =>
-    paper.readingLine(state, telling.figures.list(films.map(telling.figures.film))),
-  );
+  const readings = part.films.map(({ state, micrometres: films }) => paper.readingLine(state, films, telling.figures));
   const dry = part.films.filter(({ state }) => state === 'dry').flatMap(({ micrometres: films }) => films);
   if (dry.length === 0) return [...readings, paper.noReadings];
   const mean = micrometres(dry.reduce<number>((sum, film) => sum + film, 0) / dry.length);
-  const low = telling.figures.film(micrometres(Math.min(...dry)));
   const sheet = batchOf(telling.shop, part)?.sheet;
   const limits = sheet === undefined ? undefined : filmLimits(sheet);
   const last = part.films.findLast(({ state }) => state === 'dry')?.micrometres ?? dry;
   return [
     ...readings,
-    paper.statistics(telling.figures.film(mean), low, telling.figures.film(micrometres(Math.max(...dry))), dry.length),
-    ...(limits === undefined
-      ? [paper.noRule]
-      : [
-          paper.judged(
-            paper.rule[limits.rule],
-            telling.figures.film(limits.leastMicrometres),
-            telling.figures.film(limits.mostMicrometres),
-            limits.source,
-          ),
-        ]),
+    paper.statistics(
+      { mean, lowest: micrometres(Math.min(...dry)), highest: micrometres(Math.max(...dry)), count: dry.length },
+      telling.figures,
+    ),
+    ...(limits === undefined ? [paper.noRule] : [paper.judged(limits, telling.figures)]),
     ...(sheet?.filmRule === undefined
       ? []
       : [telling.words.parts.film(judgeFilm(last, sheet.filmRule, part.details.areaSquareMetres), telling.figures)]),
@@ -123,17 +116,12 @@ function deviationSection(telling: Telling, trace: PartTrace): PaperSection {
 function stepOf(telling: Telling, entry: Entry): PaperStep {
   const { paper } = telling.words.records;
   return {
-    time: stampOf(telling, entry.happenedAt),
+    time: telling.figures.dated(entry.happenedAt),
     who: entry.by,
     what: telling.words.fact(entry.fact, telling.figures),
-    was: entry.corrections.map(({ wasFact, wasAt, by, at, why }) => ({
-      struck: `${stampOf(telling, wasAt)} ${telling.words.fact(wasFact, telling.figures)}`,
-      by: paper.corrected(by, stampOf(telling, at), why),
+    was: entry.corrections.map((correction) => ({
+      struck: `${telling.figures.dated(correction.wasAt)} ${telling.words.fact(correction.wasFact, telling.figures)}`,
+      by: paper.corrected(correction, telling.figures),
     })),
   };
-}
-
-/** With its date, always: paper outlives the day. */
-function stampOf(telling: Telling, at: number): string {
-  return telling.figures.dated(at);
 }

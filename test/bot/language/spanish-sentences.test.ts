@@ -28,7 +28,7 @@ describe('Spanish sentences', () => {
   });
 
   it('given a sentence that ends in a time with points, then it ends once', () => {
-    expect(shipped.wordsIn('es-US').records.paper.released('rosa', '2 mar 2026, 11:23 a.m.')).toBe(
+    expect(shipped.wordsIn('es-US').records.paper.released('rosa', at(2, 11, 23), inHouston)).toBe(
       'Liberada por rosa, 2 mar 2026, 11:23 a.m.',
     );
   });

@@ -3,7 +3,9 @@
 
 import { readFileSync, writeFileSync } from 'node:fs';
 import { afterEach, describe, expect, test } from 'vitest';
+import { figuresFor } from '../../../bot/language/figures.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
+import { epochMs } from '../../../core/units.ts';
 import { bayTwo, openWorkshop, type Workshop } from './fake/workshop.ts';
 
 let shop: Workshop;
@@ -14,6 +16,14 @@ interface Step {
   readonly taps: number;
   readonly typed: string;
 }
+
+/** Of a name alone it matters to nobody whose they are. */
+const figures = figuresFor({
+  profile: shipped.profileOf('en', 'metric'),
+  units: 'metric',
+  zone: 'UTC',
+  now: epochMs(0),
+});
 
 /** Of a form: the button that opens it, a field tapped into beyond the first, a choice (open, pick), the button that sends. */
 const formTaps = (fieldsAfterFirst: number, choices = 0): number => 1 + fieldsAfterFirst + 2 * choices + 1;
@@ -46,7 +56,7 @@ async function wholeBatch(
   await workshop.fills({ part: 'impeller-7', method: 'flow' });
   did('coat', formTaps(0, 1), 'impeller-7');
   // Nobody booked it in.
-  await workshop.tapsWhisper(parts.meant.asNew.coat('impeller-7', false));
+  await workshop.tapsWhisper(parts.meant.asNew.coat({ shown: ['impeller-7'], more: 0 }, figures));
   did('it is a new part', 1);
   stage('coated');
 

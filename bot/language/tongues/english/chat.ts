@@ -7,6 +7,9 @@ import type { Figures } from '../../figures.ts';
 
 const roles: Readonly<Record<Role, string>> = { crew: 'crew', lead: 'lead', supervisor: 'supervisor' };
 
+/** Where nobody's own figures are at hand. */
+const listed = (names: readonly string[]): string => names.join(', ');
+
 export const englishChat = {
   standing: (batch: number, sheet: string, state: string) => `Batch ${batch} ${sheet}: ${state}`,
   finished: 'finished',
@@ -19,10 +22,10 @@ export const englishChat = {
   /** Under an answer: who said it. */
   by: (who: string) => `Said by ${who}`,
   /** Of a bell whose person has no Slack id. */
-  notInSlack: (names: string) => `For ${names}, whom Slack does not know here: pass it on.`,
+  notInSlack: (names: readonly string[]) => `For ${listed(names)}, whom Slack does not know here: pass it on.`,
   /** Of whom a card calls: who got it, and who did not. */
-  told: (names: string) => `Told: ${names}`,
-  notReached: (names: string) => `Not reached: ${names}. Call them by voice or phone.`,
+  told: (names: readonly PersonName[]) => `Told: ${listed(names)}`,
+  notReached: (names: readonly PersonName[]) => `Not reached: ${listed(names)}. Call them by voice or phone.`,
   tapped: (who: string, label: string, time: string) => `${who}: ${label}, ${time}`,
   more: (count: number) => `${count} more lines; the record has them all.`,
   takenTo: (title: string) => `${title}. It stands in its thread.`,
@@ -46,7 +49,7 @@ export const englishChat = {
   startTitle: 'Start',
   ringsTitle: 'Rings next',
   ring: (time: string, what: string, to: readonly string[]) =>
-    `${time} ${what}${to.length === 0 ? '' : ` (${to.join(', ')})`}`,
+    `${time} ${what}${to.length === 0 ? '' : ` (${listed(to)})`}`,
   settingsTitle: 'Settings',
   you: (you: PersonName, role: Role) => `You are ${you}, ${roles[role]}.`,
   whoSets: {

@@ -61,6 +61,18 @@ const details: Readonly<Record<DetailAsked, string>> = {
   bears: 'the heat it bears',
 };
 
+/** As many as a button has room for, and how many more there are. */
+export interface FewParts {
+  readonly shown: readonly PartName[];
+  readonly more: number;
+}
+
+const few = ({ shown, more }: FewParts, figures: Figures): string =>
+  more > 0 ? `${shown.join(', ')} and ${more} more` : figures.list(shown);
+const areMany = ({ shown, more }: FewParts): boolean => shown.length + more > 1;
+const newOnes = (parts: FewParts, figures: Figures): string =>
+  `New ${areMany(parts) ? 'parts' : 'part'} ${few(parts, figures)}`;
+
 export const englishParts = {
   grades,
   stages,
@@ -82,17 +94,15 @@ export const englishParts = {
   spreadNeeds: 'Without the air of the room there is no dew point to compare it with.',
   /** What a tap does, where a name was not known. */
   meant: {
-    coat: (parts: string, method: Method, batch: number | undefined) =>
-      `Coat ${parts} (${batch === undefined ? '' : `batch ${batch}, `}${method})`,
-    prep: (parts: string) => `Prepared: ${parts}`,
+    coat: (parts: FewParts, method: Method, batch: number | undefined, figures: Figures) =>
+      `Coat ${few(parts, figures)} (${batch === undefined ? '' : `batch ${batch}, `}${method})`,
+    prep: (parts: FewParts, figures: Figures) => `Prepared: ${few(parts, figures)}`,
     surface: (part: string) => `Surface of ${part}`,
     place: (name: string) => `${name} is a place: its steel`,
-    andMore: (names: string, more: number) => `${names} and ${more} more`,
     asNew: {
-      coat: (parts: string, isMany: boolean) =>
-        `New ${isMany ? 'parts' : 'part'} ${parts}: coat ${isMany ? 'them' : 'it'}`,
-      prep: (parts: string, isMany: boolean) => `New ${isMany ? 'parts' : 'part'} ${parts}: prepared`,
-      surface: (part: string, _isMany: boolean) => `New part ${part}: its surface`,
+      coat: (parts: FewParts, figures: Figures) => `${newOnes(parts, figures)}: coat ${areMany(parts) ? 'them' : 'it'}`,
+      prep: (parts: FewParts, figures: Figures) => `${newOnes(parts, figures)}: prepared`,
+      surface: (parts: FewParts, figures: Figures) => `${newOnes(parts, figures)}: its surface`,
     },
   },
   touchedUp: (part: string, method: Method, batch: number, pass: number) =>

@@ -1,11 +1,29 @@
 // Answers about the past, in English: stretches of days, traces, the solvent ledger, proof, paper.
 
+import type { Can } from '../../../../core/can/can.ts';
+import type { SolventUsed } from '../../../../core/crew/ledger-events.ts';
+import type { Correction, Fact } from '../../../../core/history.ts';
+import type { PartName, PersonName } from '../../../../core/ids.ts';
+import type { Coat } from '../../../../core/part/part.ts';
+import type { FilmLimits } from '../../../../core/records/curves.ts';
 import type { ExportColumn } from '../../../../core/records/export-rows.ts';
 import type { ThrownWhy } from '../../../../core/records/material.ts';
 import type { LedgerField, RetentionId } from '../../../../core/records/retention.ts';
+import type { LedgerKind, LedgerRow } from '../../../../core/records/solvent-ledger.ts';
 import type { BarKind } from '../../../../core/records/timeline.ts';
-import type { EpochMs } from '../../../../core/units.ts';
+import type { AirThen } from '../../../../core/records/trace.ts';
+import type { SettingOf } from '../../../../core/settings.ts';
+import type {
+  EpochMs,
+  Grams,
+  GramsPerLitre,
+  Micrometres,
+  Minutes,
+  Percent,
+  SquareMetres,
+} from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
+import { englishComponents } from './material.ts';
 import { englishMaterialName } from './solvents.ts';
 
 const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
@@ -16,32 +34,68 @@ const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
   hot: 'hot',
 };
 
+/** What was coated of a batch: how much, and how many parts whose area nobody knows. */
+export interface AreaCoated {
+  readonly area: SquareMetres;
+  readonly without: number;
+}
+
+export interface FilmsRead extends Readonly<Record<'mean' | 'lowest' | 'highest', Micrometres>> {
+  readonly count: number;
+}
+
+type CanTold = Pick<Can, 'number' | 'component' | 'lot'>;
+type CoatTold = Pick<Extract<Fact, { readonly type: 'CoatApplied' }>, 'part' | 'batch' | 'method'>;
+type CoatDone = Pick<Coat, 'at' | 'by' | 'method' | 'batch'>;
+type Corrected = Pick<Correction, 'at' | 'by' | 'why'>;
+type LedgerUse = Pick<LedgerRow, 'kind' | 'name' | 'litres' | 'grams' | 'vocGrams'>;
+
+const ledgerKinds: Readonly<Record<LedgerKind, string>> = {
+  coating: 'Coating',
+  thinner: 'Thinner',
+  cleaner: 'Cleaner',
+};
+const limitPer = { day: 'day', month: 'month', year: 'rolling year' };
+const filmRules: Readonly<Record<FilmLimits['rule'], string>> = {
+  own: 'the sheet’s own rule',
+  'iso-19840': 'ISO 19840',
+  'pa-2': 'SSPC-PA 2',
+  range: 'the sheet’s film range, no acceptance rule named',
+};
+
 export const englishRecords = {
   span: (first: string, last: string) => (first === last ? `The whole day: ${first}` : `${first} to ${last}`),
   idle: 'Nothing was recorded in this time.',
   noSuchSpan: 'There are no such days.',
-  yield: (batch: number, planned: string, mixed: string) => `Batch ${batch}: planned ${planned}, mixed ${mixed}`,
-  applied: (batch: number, applied: string, area: string) => `Batch ${batch}: applied ${applied}${area}`,
-  onArea: (area: string) => ` on ${area}`,
-  areaMissing: (count: number) => ` (${count} without a known area)`,
+  yield: (batch: number, planned: Grams, mixed: Grams, figures: Figures) =>
+    `Batch ${batch}: planned ${figures.mass(planned)}, mixed ${figures.mass(mixed)}`,
+  applied: (batch: number, applied: Grams, { area, without }: AreaCoated, figures: Figures) => {
+    const on = area > 0 ? ` on ${figures.area(area)}` : '';
+    return `Batch ${batch}: applied ${figures.mass(applied)}${on}${without > 0 ? ` (${without} without a known area)` : ''}`;
+  },
   notSaidLeft: (batch: number) => `Batch ${batch}: nobody has said what was left over.`,
-  thrown: (batch: number, mass: string, why: ThrownWhy) => `Batch ${batch}: ${mass} thrown away, ${thrownWhy[why]}`,
-  caught: (batch: number, mass: string) => `Batch ${batch}: ${mass} caught and used again`,
-  ratio: (batch: number, error: string) => `Batch ${batch}: ratio ${error}`,
-  stir: (batch: number, wanted: string, given: string) => `Batch ${batch}: stirring wanted ${wanted}, given ${given}`,
-  coated: (part: string, batch: number, method: string, time: string, by: string) =>
-    `${time} ${part}: ${method}, batch ${batch}, by ${by}`,
-  released: (parts: string) => `Released: ${parts}`,
+  thrown: (batch: number, mass: Grams, why: ThrownWhy, figures: Figures) =>
+    `Batch ${batch}: ${figures.mass(mass)} thrown away, ${thrownWhy[why]}`,
+  caught: (batch: number, mass: Grams, figures: Figures) =>
+    `Batch ${batch}: ${figures.mass(mass)} caught and used again`,
+  ratio: (batch: number, errorPercent: number, figures: Figures) =>
+    `Batch ${batch}: ratio ${figures.signedPercent(errorPercent)}`,
+  stir: (batch: number, wanted: Minutes, given: Minutes, figures: Figures) =>
+    `Batch ${batch}: stirring wanted ${figures.minutesUp(wanted)}, given ${figures.minutesDown(given)}`,
+  coated: ({ part, batch, method }: CoatTold, at: EpochMs, by: PersonName, figures: Figures) =>
+    `${figures.timeDown(at)} ${part}: ${method}, batch ${batch}, by ${by}`,
+  released: (parts: readonly PartName[], figures: Figures) => `Released: ${figures.list(parts)}`,
   held: (part: string, what: string) => `${part}: ${what}`,
-  deviation: (time: string, by: string, what: string) => `! ${time} ${by}: ${what}`,
-  permission: (time: string, by: string, what: string, why: string) =>
-    `! ${time} ${by}, allowed beforehand (${why}): ${what}`,
-  correction: (time: string, by: string, was: string, is: string, why: string) =>
-    `Corrected ${time} by ${by}: was ${was}, is ${is}${why === '' ? '' : ` (${why})`}`,
-  slowest: (key: string, minutes: string) => `Slowest answer: ${key}, ${minutes}`,
-  can: (can: number, letter: string, lot: string, poured: string, left: string) =>
-    `Can ${can}: Part ${letter} lot ${lot}, ${poured} poured, ${left} left`,
-  air: (time: string, what: string) => `${time} ${what}`,
+  deviation: (at: EpochMs, by: PersonName, what: string, figures: Figures) =>
+    `! ${figures.timeDown(at)} ${by}: ${what}`,
+  permission: (at: EpochMs, by: PersonName, what: string, why: string, figures: Figures) =>
+    `! ${figures.timeDown(at)} ${by}, allowed beforehand (${why}): ${what}`,
+  correction: ({ at, by, why }: Corrected, was: string, is: string, figures: Figures) =>
+    `Corrected ${figures.timeDown(at)} by ${by}: was ${was}, is ${is}${why === '' ? '' : ` (${why})`}`,
+  slowest: (key: string, minutes: Minutes, figures: Figures) => `Slowest answer: ${key}, ${figures.minutesUp(minutes)}`,
+  can: ({ number, component, lot }: CanTold, poured: Grams, left: Grams, figures: Figures) =>
+    `Can ${number}: ${englishComponents[component]} lot ${lot}, ${figures.mass(poured)} poured, ${figures.mass(left)} left`,
+  air: (at: EpochMs, what: string, figures: Figures) => `${figures.timeDown(at)} ${what}`,
   lastHash: (seq: number, hash: string) => `Record up to event ${seq}: ${hash}`,
   more: (count: number) => `… and ${count} more; export has them all.`,
   noPicture: 'No picture could be drawn.',
@@ -50,28 +104,36 @@ export const englishRecords = {
   tracePart: (part: string) => `Trace: ${part}`,
   traceBatch: (batch: number) => `Trace: batch ${batch}`,
   traceLot: (lot: string) => `Trace: lot ${lot}`,
-  bookedAs: (what: string) => `Booked in as ${what}`,
+  bookedAs: (details: readonly string[], figures: Figures) => `Booked in as ${figures.list(details)}`,
   details: { serial: 'serial', job: 'job', customer: 'customer', metal: '', wall: 'wall' },
   phase: (phase: string) => `Stands: ${phase}`,
-  coat: (number: number, time: string, by: string, method: string, batch: number, sheet: string) =>
-    `Coat ${number}: ${time} ${method} by ${by}, batch ${batch}, ${sheet}`,
-  lot: (letter: string, lot: string, can: number, mass: string) => `  Part ${letter}: lot ${lot}, can ${can}, ${mass}`,
+  coat: (number: number, { at, by, method, batch }: CoatDone, sheet: string, figures: Figures) =>
+    `Coat ${number}: ${figures.timeDown(at)} ${method} by ${by}, batch ${batch}, ${sheet}`,
+  lot: ({ number, component, lot }: CanTold, mass: Grams, figures: Figures) =>
+    `  ${englishComponents[component]}: lot ${lot}, can ${number}, ${figures.mass(mass)}`,
   noLots: '  Lots not known: nobody told of a can.',
-  airThen: (what: string) => `  Air: ${what}`,
-  airNotRead: '  Air: not read in time.',
-  airFigures: { air: 'air', humidity: 'humidity', dewPoint: 'dew point', surface: 'surface' },
-  step: (time: string, by: string, what: string) => `${time} ${by}: ${what}`,
-  late: (late: string) => ` (written ${late} later)`,
+  airThen: ({ celsius, relativeHumidityPercent, dewPointCelsius, surfaceCelsius }: AirThen, figures: Figures) => {
+    const known = [
+      ...(celsius === undefined ? [] : [`air ${figures.temperature(celsius)}`]),
+      ...(relativeHumidityPercent === undefined ? [] : [`humidity ${figures.percent(relativeHumidityPercent)}`]),
+      ...(dewPointCelsius === undefined ? [] : [`dew point ${figures.temperature(dewPointCelsius)}`]),
+      ...(surfaceCelsius === undefined ? [] : [`surface ${figures.temperature(surfaceCelsius)}`]),
+    ];
+    return known.length === 0 ? '  Air: not read in time.' : `  Air: ${figures.list(known)}`;
+  },
+  /** `late`: so long after it happened it was written. */
+  step: (at: EpochMs, by: PersonName, what: string, late: Minutes | undefined, figures: Figures) =>
+    `${figures.timeDown(at)} ${by}: ${what}${late === undefined ? '' : ` (written ${figures.minutesUp(late)} later)`}`,
   steps: 'Steps',
-  judgedBy: (count: number, editions: string) =>
-    `Judged by ${count === 1 ? 'edition' : 'editions'} ${editions} of the rules.`,
-  onParts: (parts: string) => `Went on: ${parts}`,
-  onNoPart: 'Went on no part so far.',
-  inBatch: (batch: number, mass: string, parts: string) => `Batch ${batch}: ${mass}, on ${parts}`,
-  noParts: 'no part',
-  canLeft: (can: number, letter: string, sheet: string, left: string) =>
-    `Can ${can}: Part ${letter} ${sheet}, ${left} left`,
-  partStands: (part: string, phase: string) => `${part}: ${phase}`,
+  judgedBy: (editions: readonly number[], figures: Figures) =>
+    `Judged by ${editions.length === 1 ? 'edition' : 'editions'} ${figures.list(editions.map(String))} of the rules.`,
+  onParts: (parts: readonly PartName[], figures: Figures) =>
+    parts.length === 0 ? 'Went on no part so far.' : `Went on: ${figures.list(parts)}`,
+  inBatch: (batch: number, mass: Grams, parts: readonly PartName[], figures: Figures) =>
+    `Batch ${batch}: ${figures.mass(mass)}, on ${parts.length === 0 ? 'no part' : figures.list(parts)}`,
+  canLeft: ({ number, component }: CanTold, sheet: string, left: Grams, figures: Figures) =>
+    `Can ${number}: ${englishComponents[component]} ${sheet}, ${figures.mass(left)} left`,
+  partStands: (part: PartName, stands: readonly string[], figures: Figures) => `${part}: ${figures.list(stands)}`,
   notKnown: 'not loaded',
   nothingKnown: (what: string) => `Nothing is recorded of ${what}.`,
   lotLabel: (lot: string) => `lot ${lot}`,
@@ -79,33 +141,34 @@ export const englishRecords = {
 
   found: (what: string) => `Found: ${what}`,
   foundNone: (what: string) => `Nothing is booked in under ${what}.`,
-  foundPart: (part: string, details: string, phase: string) =>
-    `${part}${details === '' ? '' : ` (${details})`}: ${phase}`,
-  foundCan: (can: number, letter: string, lot: string) => `Can ${can}: Part ${letter} lot ${lot}`,
+  foundPart: (part: PartName, details: readonly string[], phase: string, figures: Figures) =>
+    `${part}${details.length === 0 ? '' : ` (${figures.list(details)})`}: ${phase}`,
+  foundCan: ({ number, component, lot }: CanTold) => `Can ${number}: ${englishComponents[component]} lot ${lot}`,
 
   ledger: (first: string, last: string) =>
     first === last ? `Solvent and VOC: ${first}` : `Solvent and VOC: ${first} to ${last}`,
-  ledgerKinds: { coating: 'Coating', thinner: 'Thinner', cleaner: 'Cleaner' },
-  ledgerRow: (kind: string, name: string, amount: string, voc: string) =>
-    `${kind} ${englishMaterialName(name)}: ${amount}, VOC ${voc}`,
-  ledgerContent: (actual: string, lessExempt: string) =>
-    `  VOC content ${actual} actual, ${lessExempt} less water and exempt`,
-  ledgerDensity: (density: string) => `  density ${density}`,
-  ledgerSolids: (share: string) => `  volume solids ${share}`,
-  noExempt: 'none (exempt only)',
+  ledgerRow: ({ kind, name, litres, grams, vocGrams }: LedgerUse, figures: Figures) => {
+    const volume = litres === undefined ? 'volume not known' : figures.volume(litres);
+    const amount = `${volume}, ${figures.mass(grams)}`;
+    return `${ledgerKinds[kind]} ${englishMaterialName(name)}: ${amount}, VOC ${figures.mass(vocGrams)}`;
+  },
+  ledgerContent: (actual: GramsPerLitre, lessExempt: GramsPerLitre | undefined, figures: Figures) =>
+    `  VOC content ${figures.contentUp(actual)} actual, ${lessExempt === undefined ? 'none (exempt only)' : figures.contentUp(lessExempt)} less water and exempt`,
+  ledgerDensity: (density: GramsPerLitre, figures: Figures) => `  density ${figures.contentUp(density)}`,
+  ledgerSolids: (percent: Percent, figures: Figures) => `  volume solids ${figures.percent(percent)}`,
   ledgerNoFigure: '  No VOC figure: its whole mass counts, the cautious way.',
-  ledgerNoVolume: 'volume not known',
-  ledgerDay: (date: string, voc: string) => `${date}: VOC ${voc}`,
-  ledgerMonth: (month: string, voc: string) => `${month}: VOC ${voc}`,
+  ledgerDay: (date: string, voc: Grams, figures: Figures) => `${date}: VOC ${figures.mass(voc)}`,
+  ledgerMonth: (month: string, voc: Grams, figures: Figures) => `${month}: VOC ${figures.mass(voc)}`,
   ledgerRule:
     'Everything weighed counts, thrown away or not; exempt solvents by 40 CFR 51.100(s). A state may exempt fewer.',
-  limit: (per: string, limit: string, used: string, share: string) =>
-    `Limit ${limit} a ${per}: ${used} so far, ${share}`,
-  limitPer: { day: 'day', month: 'month', year: 'rolling year' },
+  limit: ({ grams, per }: SettingOf<'voc-limit'>, used: Grams, percent: number, figures: Figures) =>
+    `Limit ${figures.mass(grams)} a ${limitPer[per]}: ${figures.mass(used)} so far, ${figures.percent(percent)}`,
+  limitPer,
   limitNear: 'Near the limit: four fifths are used.',
   limitOver: 'Over the limit that the shop set.',
   noLimits: 'No limit is set: set voc-limit 300kg/month.',
-  solventNoted: (material: string, amount: string) => `${englishMaterialName(material)}: ${amount} noted`,
+  solventNoted: (material: string, amount: SolventUsed['amount'], figures: Figures) =>
+    `${englishMaterialName(material)}: ${amount.kind === 'mass' ? figures.mass(amount.grams) : figures.volume(amount.litres)} noted`,
 
   export: {
     /** A column without one goes by its own name. */
@@ -122,8 +185,8 @@ export const englishRecords = {
 
   verified: 'The record holds together',
   broken: 'The record does not hold together',
-  verifiedLines: (events: number, time: string) =>
-    `${events} events, the last of ${time}; each makes its own hash and follows from the one before.`,
+  verifiedLines: (events: number, at: EpochMs, figures: Figures) =>
+    `${events} events, the last of ${figures.timeDown(at)}; each makes its own hash and follows from the one before.`,
   verifiedEmpty: 'Nothing is recorded yet.',
   givenFound: (count: number) => `${count} hashes given out on digests and travellers stand where they stood.`,
   edited: (seq: number, type: string, stream: string) =>
@@ -134,7 +197,8 @@ export const englishRecords = {
   tailCut: (endsAt: number, known: number) =>
     `The record ends at event ${endsAt}, but ${known} were written: its tail was cut.`,
   givenDiffers: (seq: number) => `The hash given out for event ${seq} is not the one that stands there now.`,
-  hashFound: (hash: string, seq: number, time: string) => `${hash} stands at event ${seq}, written ${time}.`,
+  hashFound: (hash: string, seq: number, at: EpochMs, figures: Figures) =>
+    `${hash} stands at event ${seq}, written ${figures.timeDown(at)}.`,
   hashNotFound: (hash: string) =>
     `${hash} stands nowhere in this record: its tail was cut, it was made anew, or the hash is another crew's.`,
   proofLimits: 'This shows changes since a hash was given out. It cannot show what was never written down.',
@@ -143,7 +207,7 @@ export const englishRecords = {
   backupStays: 'It lies on the machine that keeps the record, in its folder “copies”.',
   backupHow: 'To restore, start with the copy: --data and where it lies. Then verify.',
   backupFailed: (why: string) => `No copy was made: ${why}`,
-  backupWho: (who: string) => `Ask for it: ${who}.`,
+  backupWho: (who: readonly PersonName[], figures: Figures) => `Ask for it: ${figures.list(who)}.`,
   backupRole: 'A copy of the whole record is for a lead or a supervisor to take.',
   backupName: 'Say a plain file name, letters, digits, dot and dash: backup friday.sqlite.',
 
@@ -214,6 +278,7 @@ export const englishRecords = {
     /** Begins the file's name. */
     file: 'traveller',
     title: 'Traveller',
+    heading: (parts: readonly PartName[], figures: Figures) => `Traveller ${figures.list(parts)}`,
     part: 'Part',
     product: 'Product',
     steps: 'Steps',
@@ -223,25 +288,21 @@ export const englishRecords = {
     coats: 'Coats',
     readings: 'Film readings',
     acceptance: 'Acceptance',
-    rule: {
-      own: 'the sheet’s own rule',
-      'iso-19840': 'ISO 19840',
-      'pa-2': 'SSPC-PA 2',
-      range: 'the sheet’s film range, no acceptance rule named',
-    },
     noRule: 'No acceptance rule is named for this product: readings are given, no verdict.',
-    judged: (rule: string, least: string, most: string, source: string) =>
-      `By ${rule}: ${least} to ${most}. Source: ${source}.`,
+    judged: ({ rule, leastMicrometres, mostMicrometres, source }: FilmLimits, figures: Figures) =>
+      `By ${filmRules[rule]}: ${figures.film(leastMicrometres)} to ${figures.film(mostMicrometres)}. Source: ${source}.`,
     noReadings: 'No dry film was read.',
-    readingLine: (state: 'wet' | 'dry', list: string) => `${state === 'wet' ? 'Wet' : 'Dry'} film: ${list}`,
-    statistics: (mean: string, low: string, high: string, count: number) =>
-      `${count} dry readings: mean ${mean}, lowest ${low}, highest ${high}.`,
+    readingLine: (state: 'wet' | 'dry', films: readonly Micrometres[], figures: Figures) =>
+      `${state === 'wet' ? 'Wet' : 'Dry'} film: ${figures.list(films.map(figures.film))}`,
+    statistics: ({ mean, lowest, highest, count }: FilmsRead, figures: Figures) =>
+      `${count} dry readings: mean ${figures.film(mean)}, lowest ${figures.film(lowest)}, highest ${figures.film(highest)}.`,
     deviations: 'Deviations and permissions',
     noDeviations: 'None by the record.',
     struck: 'Corrected entries stand with what they replaced, who corrected them, and why.',
-    corrected: (by: string, time: string, why: string) => `corrected ${time} by ${by}${why === '' ? '' : `: ${why}`}`,
+    corrected: ({ by, at, why }: Corrected, figures: Figures) =>
+      `corrected ${figures.dated(at)} by ${by}${why === '' ? '' : `: ${why}`}`,
     invented: 'An invented product: practice only, not for a customer.',
-    released: (by: string, time: string) => `Released by ${by}, ${time}.`,
+    released: (by: PersonName, at: EpochMs, figures: Figures) => `Released by ${by}, ${figures.dated(at)}.`,
     notReleased: 'Not released.',
     held: (why: string) => `On hold${why === '' ? '' : `: ${why}`}.`,
     recordEnd: (seq: number, hash: string) => `Record up to event ${seq}, SHA-256 ${hash}`,

@@ -4,6 +4,9 @@ import type { englishChat } from '../english/chat.ts';
 import { capital, counted, decimals } from './names.ts';
 import type { Spoken } from './spoken.ts';
 
+/** Where nobody's own figures are at hand. */
+const listed = (names: readonly string[]): string => names.join(', ');
+
 export const spanishRoles = (say: Spoken) => ({ crew: 'operario', lead: say.one('lead'), supervisor: 'supervisor' });
 
 export const spanishChat = (say: Spoken): typeof englishChat => ({
@@ -15,9 +18,9 @@ export const spanishChat = (say: Spoken): typeof englishChat => ({
   earlierActs: (count) => `${counted(count, 'anterior', 'anteriores')}, en el hilo y en el registro`,
   moreTaps: 'Más…',
   by: (who) => `Lo dice ${who}`,
-  notInSlack: (names) => `Es para ${names}, sin usuario de Slack aquí: avíseles.`,
-  told: (names) => `Avisados: ${names}`,
-  notReached: (names) => `Sin avisar: ${names}. Avíseles de viva voz o por teléfono.`,
+  notInSlack: (names) => `Es para ${listed(names)}, sin usuario de Slack aquí: avíseles.`,
+  told: (names) => `Avisados: ${listed(names)}`,
+  notReached: (names) => `Sin avisar: ${listed(names)}. Avíseles de viva voz o por teléfono.`,
   tapped: (who, label, time) => `${who}: ${label}, ${time}`,
   more: (count) => `${counted(count, 'línea más', 'líneas más')}; están todas en el registro.`,
   takenTo: (title) => `${title}. Sigue en su hilo.`,
@@ -39,7 +42,7 @@ export const spanishChat = (say: Spoken): typeof englishChat => ({
   airTitle: 'Aire',
   startTitle: 'Empezar',
   ringsTitle: 'Próximos avisos',
-  ring: (time, what, to) => `${time} ${what}${to.length === 0 ? '' : ` (${to.join(', ')})`}`,
+  ring: (time, what, to) => `${time} ${what}${to.length === 0 ? '' : ` (${listed(to)})`}`,
   settingsTitle: 'Ajustes',
   you: (you, role) => `Usted: ${you}. Puesto: ${spanishRoles(say)[role]}.`,
   whoSets: {

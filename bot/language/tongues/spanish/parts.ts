@@ -5,7 +5,7 @@ import type { RubResult } from '../../../../core/grades.ts';
 import type { HeatUp } from '../../../../core/part/heat-up.ts';
 import type { LoadUnclear } from '../../../../core/part/part-objections.ts';
 import type { Figures } from '../../figures.ts';
-import { englishParts } from '../english/parts.ts';
+import { englishParts, type FewParts } from '../english/parts.ts';
 import { spanishRoles } from './chat.ts';
 import { spanishFilm } from './film.ts';
 import { atEnding, atTime, capital, counted, handoverLine, methodName, takeoverLine, taking } from './names.ts';
@@ -26,6 +26,12 @@ export const spanishRubs: Readonly<Record<RubResult, string>> = {
 };
 
 const details = { metal: 'metal', wall: 'pared', area: 'área', bears: 'calor que aguanta' };
+
+const few = ({ shown, more }: FewParts, figures: Figures): string =>
+  more > 0 ? `${shown.join(', ')} y ${more} más` : figures.list(shown);
+const areMany = ({ shown, more }: FewParts): boolean => shown.length + more > 1;
+const newOnes = (parts: FewParts, figures: Figures): string =>
+  `${areMany(parts) ? 'Piezas nuevas' : 'Pieza nueva'} ${few(parts, figures)}`;
 
 export const spanishParts = (say: Spoken): typeof englishParts => ({
   // As the standards print them, in any language.
@@ -52,16 +58,15 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
     `Antes de cada capa, lea el propio sustrato: superficie impulsor-7 ${figures.units === 'us' ? '66F' : '19C'}.`,
   spreadNeeds: 'Sin el aire de la sala no hay punto de rocío con que comparar.',
   meant: {
-    coat: (parts, method, batch) =>
-      `Capa en ${parts} (${batch === undefined ? '' : `mezcla ${batch}, `}${methodName(say, method)})`,
-    prep: (parts) => `Preparada: ${parts}`,
+    coat: (parts, method, batch, figures) =>
+      `Capa en ${few(parts, figures)} (${batch === undefined ? '' : `mezcla ${batch}, `}${methodName(say, method)})`,
+    prep: (parts, figures) => `${areMany(parts) ? 'Preparadas' : 'Preparada'}: ${few(parts, figures)}`,
     surface: (part) => `Superficie de ${part}`,
     place: (name) => `${name} es un lugar: su sustrato`,
-    andMore: (names, more) => `${names} y ${more} más`,
     asNew: {
-      coat: (parts, isMany) => (isMany ? `Piezas nuevas ${parts}: con su capa` : `Pieza nueva ${parts}: con su capa`),
-      prep: (parts, isMany) => (isMany ? `Piezas nuevas ${parts}: preparadas` : `Pieza nueva ${parts}: preparada`),
-      surface: (part) => `Pieza nueva ${part}: su superficie`,
+      coat: (parts, figures) => `${newOnes(parts, figures)}: con su capa`,
+      prep: (parts, figures) => `${newOnes(parts, figures)}: ${areMany(parts) ? 'preparadas' : 'preparada'}`,
+      surface: (parts, figures) => `${newOnes(parts, figures)}: su superficie`,
     },
   },
   touchedUp: (part, method, batch, pass) =>

@@ -1,11 +1,13 @@
 // Answers about the past, in Spanish: stretches of days, traces, the solvent ledger, proof, paper.
 
+import type { FilmLimits } from '../../../../core/records/curves.ts';
 import type { ThrownWhy } from '../../../../core/records/material.ts';
 import type { englishRecords } from '../english/records.ts';
+import { spanishComponents } from './material.ts';
 import {
   capital,
   counted,
-  methodNamed,
+  methodName,
   spanishDay,
   spanishMaterialName,
   spanishSource,
@@ -23,33 +25,46 @@ const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
   hot: 'caliente',
 };
 
-const rollingYear = 'año móvil';
+const limitPer = { day: 'día', month: 'mes', year: 'año móvil' };
+const ledgerKinds = { coating: 'Recubrimiento', thinner: 'Diluyente', cleaner: 'Limpieza' };
+
+const filmRules = (say: Spoken): Readonly<Record<FilmLimits['rule'], string>> => ({
+  own: `la regla propia ${say.ofThe('sheet')}`,
+  'iso-19840': 'ISO 19840',
+  'pa-2': 'SSPC-PA 2',
+  range: `el espesor ${say.ofThe('sheet')}, sin regla de aceptación nombrada`,
+});
 
 export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   span: (first, last) =>
     first === last ? `El día entero: ${spanishDay(first)}` : `Del ${spanishDay(first)} al ${spanishDay(last)}`,
   idle: 'En ese tiempo no se anotó nada.',
   noSuchSpan: 'Esos días no existen.',
-  yield: (batch, planned, mixed) => `Mezcla ${batch}: previstos ${planned}, mezclados ${mixed}`,
-  applied: (batch, applied, area) => `Mezcla ${batch}: aplicados ${applied}${area}`,
-  onArea: (area) => ` en ${area}`,
-  areaMissing: (count) => ` (${count} sin área conocida)`,
+  yield: (batch, planned, mixed, figures) =>
+    `Mezcla ${batch}: previstos ${figures.mass(planned)}, mezclados ${figures.mass(mixed)}`,
+  applied: (batch, applied, { area, without }, figures) => {
+    const on = area > 0 ? ` en ${figures.area(area)}` : '';
+    return `Mezcla ${batch}: aplicados ${figures.mass(applied)}${on}${without > 0 ? ` (${without} sin área conocida)` : ''}`;
+  },
   notSaidLeft: (batch) => `Mezcla ${batch}: nadie ha dicho lo que sobró.`,
-  thrown: (batch, mass, why) => `Mezcla ${batch}: ${mass} tirados, ${thrownWhy[why]}`,
-  caught: (batch, mass) => `Mezcla ${batch}: ${mass} recogidos y usados otra vez`,
-  ratio: (batch, error) => `Mezcla ${batch}: relación ${error}`,
-  stir: (batch, wanted, given) => `Mezcla ${batch}: agitación requerida ${wanted}, cumplida ${given}`,
-  coated: (part, batch, method, time, by) => `${time} ${part}: ${methodNamed(say, method)}, mezcla ${batch}, por ${by}`,
-  released: (parts) => `Liberadas: ${parts}`,
+  thrown: (batch, mass, why, figures) => `Mezcla ${batch}: ${figures.mass(mass)} tirados, ${thrownWhy[why]}`,
+  caught: (batch, mass, figures) => `Mezcla ${batch}: ${figures.mass(mass)} recogidos y usados otra vez`,
+  ratio: (batch, errorPercent, figures) => `Mezcla ${batch}: relación ${figures.signedPercent(errorPercent)}`,
+  stir: (batch, wanted, given, figures) =>
+    `Mezcla ${batch}: agitación requerida ${figures.minutesUp(wanted)}, cumplida ${figures.minutesDown(given)}`,
+  coated: ({ part, batch, method }, at, by, figures) =>
+    `${figures.timeDown(at)} ${part}: ${methodName(say, method)}, mezcla ${batch}, por ${by}`,
+  released: (parts, figures) => `${parts.length === 1 ? 'Liberada' : 'Liberadas'}: ${figures.list(parts)}`,
   held: (part, what) => `${part}: ${what}`,
-  deviation: (time, by, what) => `! ${time} ${spanishWho(by)}: ${what}`,
-  permission: (time, by, what, why) => `! ${time} ${by}, con permiso previo (${why}): ${what}`,
-  correction: (time, by, was, is, why) =>
-    `Corregido ${time} por ${by}: antes ${was}, ahora ${is}${why === '' ? '' : ` (${why})`}`,
-  slowest: (key, minutes) => `Respuesta más lenta: ${spanishRingName(say, key)}, ${minutes}`,
-  can: (can, letter, lot, poured, left) =>
-    `Lata ${can}: Parte ${letter} lote ${lot}, vertidos ${poured}, quedan ${left}`,
-  air: (time, what) => `${time} ${what}`,
+  deviation: (at, by, what, figures) => `! ${figures.timeDown(at)} ${spanishWho(by)}: ${what}`,
+  permission: (at, by, what, why, figures) => `! ${figures.timeDown(at)} ${by}, con permiso previo (${why}): ${what}`,
+  correction: ({ at, by, why }, was, is, figures) =>
+    `Corregido ${figures.timeDown(at)} por ${by}: antes ${was}, ahora ${is}${why === '' ? '' : ` (${why})`}`,
+  slowest: (key, minutes, figures) =>
+    `Respuesta más lenta: ${spanishRingName(say, key)}, ${figures.minutesUp(minutes)}`,
+  can: ({ number, component, lot }, poured, left, figures) =>
+    `Lata ${number}: ${spanishComponents[component]} lote ${lot}, vertidos ${figures.mass(poured)}, quedan ${figures.mass(left)}`,
+  air: (at, what, figures) => `${figures.timeDown(at)} ${what}`,
   lastHash: (seq, hash) => `Registro hasta la anotación ${seq}: ${hash}`,
   more: (count) => `… y ${count} más; en la exportación está todo.`,
   noPicture: 'No se pudo dibujar el gráfico.',
@@ -58,27 +73,37 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   tracePart: (part) => `Trazabilidad: ${part}`,
   traceBatch: (batch) => `Trazabilidad: mezcla ${batch}`,
   traceLot: (lot) => `Trazabilidad: lote ${lot}`,
-  bookedAs: (what) => `Entró como ${what}`,
+  bookedAs: (details, figures) => `Entró como ${figures.list(details)}`,
   details: { serial: 'serie', job: 'orden', customer: 'cliente', metal: '', wall: 'pared' },
   phase: (phase) => `Está: ${phase}`,
-  coat: (number, time, by, method, batch, sheet) =>
-    `Capa ${number}: ${time} ${methodNamed(say, method)} por ${by}, mezcla ${batch}, ${sheet}`,
-  lot: (letter, lot, can, mass) => `  Parte ${letter}: lote ${lot}, lata ${can}, ${mass}`,
+  coat: (number, { at, by, method, batch }, sheet, figures) =>
+    `Capa ${number}: ${figures.timeDown(at)} ${methodName(say, method)} por ${by}, mezcla ${batch}, ${sheet}`,
+  lot: ({ number, component, lot }, mass, figures) =>
+    `  ${spanishComponents[component]}: lote ${lot}, lata ${number}, ${figures.mass(mass)}`,
   noLots: '  Lotes: no constan; nadie anotó ninguna lata.',
-  airThen: (what) => `  Aire: ${what}`,
-  airNotRead: '  Aire: no se leyó a tiempo.',
-  airFigures: { air: 'aire', humidity: 'humedad', dewPoint: 'punto de rocío', surface: say.one('substrate') },
-  step: (time, by, what) => `${time} ${spanishWho(by)}: ${what}`,
-  late: (late) => ` (anotado ${late} después)`,
-  judgedBy: (count, editions) =>
-    `Juzgado por ${count === 1 ? 'la edición' : 'las ediciones'} ${editions} de las reglas.`,
+  airThen: ({ celsius, relativeHumidityPercent, dewPointCelsius, surfaceCelsius }, figures) => {
+    const known = [
+      ...(celsius === undefined ? [] : [`aire ${figures.temperature(celsius)}`]),
+      ...(relativeHumidityPercent === undefined
+        ? []
+        : [`${say.one('humidity')} ${figures.percent(relativeHumidityPercent)}`]),
+      ...(dewPointCelsius === undefined ? [] : [`${say.one('dew-point')} ${figures.temperature(dewPointCelsius)}`]),
+      ...(surfaceCelsius === undefined ? [] : [`${say.one('substrate')} ${figures.temperature(surfaceCelsius)}`]),
+    ];
+    return known.length === 0 ? '  Aire: no se leyó a tiempo.' : `  Aire: ${figures.list(known)}`;
+  },
+  step: (at, by, what, late, figures) =>
+    `${figures.timeDown(at)} ${spanishWho(by)}: ${what}${late === undefined ? '' : ` (anotado ${figures.minutesUp(late)} después)`}`,
+  judgedBy: (editions, figures) =>
+    `Juzgado por ${editions.length === 1 ? 'la edición' : 'las ediciones'} ${figures.list(editions.map(String))} de las reglas.`,
   steps: 'Pasos',
-  onParts: (parts) => `Fue a: ${parts}`,
-  onNoPart: 'De momento no ha ido a ninguna pieza.',
-  inBatch: (batch, mass, parts) => `Mezcla ${batch}: ${mass}, en ${parts}`,
-  noParts: 'ninguna pieza',
-  canLeft: (can, letter, sheet, left) => `Lata ${can}: Parte ${letter} ${sheet}, quedan ${left}`,
-  partStands: (part, phase) => `${part}: ${phase}`,
+  onParts: (parts, figures) =>
+    parts.length === 0 ? 'De momento no ha ido a ninguna pieza.' : `Fue a: ${figures.list(parts)}`,
+  inBatch: (batch, mass, parts, figures) =>
+    `Mezcla ${batch}: ${figures.mass(mass)}, en ${parts.length === 0 ? 'ninguna pieza' : figures.list(parts)}`,
+  canLeft: ({ number, component }, sheet, left, figures) =>
+    `Lata ${number}: ${spanishComponents[component]} ${sheet}, quedan ${figures.mass(left)}`,
+  partStands: (part, stands, figures) => `${part}: ${figures.list(stands)}`,
   notKnown: 'sin cargar',
   nothingKnown: (what) => `No hay nada anotado de ${what}.`,
   lotLabel: (lot) => `lote ${lot}`,
@@ -86,30 +111,35 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
 
   found: (what) => `Encontrado: ${what}`,
   foundNone: (what) => `No hay nada anotado con ${what}.`,
-  foundPart: (part, details, phase) => `${part}${details === '' ? '' : ` (${details})`}: ${phase}`,
-  foundCan: (can, letter, lot) => `Lata ${can}: Parte ${letter} lote ${lot}`,
+  foundPart: (part, details, phase, figures) =>
+    `${part}${details.length === 0 ? '' : ` (${figures.list(details)})`}: ${phase}`,
+  foundCan: ({ number, component, lot }) => `Lata ${number}: ${spanishComponents[component]} lote ${lot}`,
 
   ledger: (first, last) =>
     first === last
       ? `${capital(say.many('solvent'))} y COV: ${spanishDay(first)}`
       : `${capital(say.many('solvent'))} y COV: del ${spanishDay(first)} al ${spanishDay(last)}`,
-  ledgerKinds: { coating: 'Recubrimiento', thinner: 'Diluyente', cleaner: 'Limpieza' },
-  ledgerRow: (kind, name, amount, voc) => `${kind} ${spanishMaterialName(name)}: ${amount}, COV ${voc}`,
-  ledgerContent: (actual, lessExempt) => `  contenido de COV ${actual} real; descontados agua y exentos, ${lessExempt}`,
-  ledgerDensity: (density) => `  densidad ${density}`,
-  ledgerSolids: (share) => `  sólidos en volumen ${share}`,
-  noExempt: 'ninguno: solo exentos',
+  ledgerRow: ({ kind, name, litres, grams, vocGrams }, figures) => {
+    const volume = litres === undefined ? 'volumen desconocido' : figures.volume(litres);
+    const amount = `${volume}, ${figures.mass(grams)}`;
+    return `${ledgerKinds[kind]} ${spanishMaterialName(name)}: ${amount}, COV ${figures.mass(vocGrams)}`;
+  },
+  ledgerContent: (actual, lessExempt, figures) =>
+    `  contenido de COV ${figures.contentUp(actual)} real; descontados agua y exentos, ${lessExempt === undefined ? 'ninguno: solo exentos' : figures.contentUp(lessExempt)}`,
+  ledgerDensity: (density, figures) => `  densidad ${figures.contentUp(density)}`,
+  ledgerSolids: (percent, figures) => `  sólidos en volumen ${figures.percent(percent)}`,
   ledgerNoFigure: '  Sin dato de COV: cuenta toda su masa, por prudencia.',
-  ledgerNoVolume: 'volumen desconocido',
-  ledgerDay: (date, voc) => `${spanishDay(date)}: COV ${voc}`,
-  ledgerMonth: (month, voc) => `${spanishDay(month)}: COV ${voc}`,
+  ledgerDay: (date, voc, figures) => `${spanishDay(date)}: COV ${figures.mass(voc)}`,
+  ledgerMonth: (month, voc, figures) => `${spanishDay(month)}: COV ${figures.mass(voc)}`,
   ledgerRule: `Cuenta todo lo pesado, se tirara o no; ${say.many('solvent')} exentos según 40 CFR 51.100(s). Un estado puede eximir menos.`,
-  limit: (per, limit, used, share) => `Límite ${limit} por ${per}: van ${used}, ${share}`,
-  limitPer: { day: 'día', month: 'mes', year: rollingYear },
+  limit: ({ grams, per }, used, percent, figures) =>
+    `Límite ${figures.mass(grams)} por ${limitPer[per]}: van ${figures.mass(used)}, ${figures.percent(percent)}`,
+  limitPer,
   limitNear: 'Cerca del límite: ya va el 80 % o más.',
   limitOver: 'Por encima del límite que fijó el taller.',
   noLimits: `No hay límite fijado: fijar límite cov ${say.locale === 'es-US' ? '660lb' : '300kg'}/mes.`,
-  solventNoted: (material, amount) => `${spanishMaterialName(material)}: anotados ${amount}`,
+  solventNoted: (material, amount, figures) =>
+    `${spanishMaterialName(material)}: anotados ${amount.kind === 'mass' ? figures.mass(amount.grams) : figures.volume(amount.litres)}`,
 
   export: {
     heads: {
@@ -159,8 +189,8 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
 
   verified: 'El registro está íntegro',
   broken: 'El registro no cuadra',
-  verifiedLines: (events, time) =>
-    `${counted(events, 'anotación', 'anotaciones')}, la última: ${time}; cada una da su propia huella y sigue a la anterior.`,
+  verifiedLines: (events, at, figures) =>
+    `${counted(events, 'anotación', 'anotaciones')}, la última: ${figures.timeDown(at)}; cada una da su propia huella y sigue a la anterior.`,
   verifiedEmpty: 'Todavía no hay nada anotado.',
   givenFound: (count) =>
     count === 1
@@ -173,7 +203,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   tailCut: (endsAt, known) =>
     `El registro acaba en la anotación ${endsAt}, pero se escribieron ${known}: le cortaron el final.`,
   givenDiffers: (seq) => `La huella que se dio de la anotación ${seq} no es la que hay ahora.`,
-  hashFound: (hash, seq, time) => told`${hash} está en la anotación ${seq}, escrita ${time}.`,
+  hashFound: (hash, seq, at, figures) => told`${hash} está en la anotación ${seq}, escrita ${figures.timeDown(at)}.`,
   hashNotFound: (hash) =>
     `${hash} no está en este registro: le cortaron el final, se hizo de nuevo, o la huella es de otro registro.`,
   proofLimits: 'Esto muestra cambios posteriores a una huella dada. No puede mostrar lo que nunca se escribió.',
@@ -182,7 +212,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   backupStays: 'Queda en la máquina que guarda el registro, en su carpeta «copies».',
   backupHow: 'Para recuperarlo, arranque con la copia: --data y dónde está. Después, verificar.',
   backupFailed: (why) => `No se hizo la copia: ${why}`,
-  backupWho: (who) => `Pídasela a: ${who}.`,
+  backupWho: (who, figures) => `Pídasela a: ${figures.list(who)}.`,
   backupRole: `La copia de todo el registro la saca ${say.a('lead')} o un supervisor.`,
   backupName: 'Escriba un nombre de archivo sencillo, letras, cifras, punto y guion: copia viernes.sqlite.',
 
@@ -252,6 +282,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   paper: {
     file: say.one('traveller').replaceAll(' ', '-'),
     title: capital(say.one('traveller')),
+    heading: (parts, figures) => `${capital(say.one('traveller'))} ${figures.list(parts)}`,
     part: 'Pieza',
     product: 'Producto',
     steps: 'Pasos',
@@ -261,24 +292,20 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
     coats: 'Capas',
     readings: 'Lecturas de película',
     acceptance: 'Aceptación',
-    rule: {
-      own: `la regla propia ${say.ofThe('sheet')}`,
-      'iso-19840': 'ISO 19840',
-      'pa-2': 'SSPC-PA 2',
-      range: `el espesor ${say.ofThe('sheet')}, sin regla de aceptación nombrada`,
-    },
     noRule: 'Para este producto no se nombra regla de aceptación: se dan lecturas, sin dictamen.',
-    judged: (rule, least, most, source) =>
-      `Según ${rule}: de ${least} a ${most}. Fuente: ${spanishSource(say, source)}.`,
+    judged: ({ rule, leastMicrometres, mostMicrometres, source }, figures) =>
+      `Según ${filmRules(say)[rule]}: de ${figures.film(leastMicrometres)} a ${figures.film(mostMicrometres)}. Fuente: ${spanishSource(say, source)}.`,
     noReadings: 'No se leyó película seca.',
-    readingLine: (state, list) => `Película ${state === 'wet' ? 'húmeda' : 'seca'}: ${list}`,
-    statistics: (mean, low, high, count) => `${count} lecturas en seco: media ${mean}, mínima ${low}, máxima ${high}.`,
+    readingLine: (state, films, figures) =>
+      `Película ${state === 'wet' ? 'húmeda' : 'seca'}: ${figures.list(films.map(figures.film))}`,
+    statistics: ({ mean, lowest, highest, count }, figures) =>
+      `${counted(count, 'lectura en seco', 'lecturas en seco')}: media ${figures.film(mean)}, mínima ${figures.film(lowest)}, máxima ${figures.film(highest)}.`,
     deviations: 'Desviaciones y permisos',
     noDeviations: 'Ninguno según el registro.',
     struck: 'Lo corregido consta junto a lo que había, quién lo corrigió y por qué.',
-    corrected: (by, time, why) => `corregido ${time} por ${by}${why === '' ? '' : `: ${why}`}`,
+    corrected: ({ by, at, why }, figures) => `corregido ${figures.dated(at)} por ${by}${why === '' ? '' : `: ${why}`}`,
     invented: 'Producto inventado: solo para practicar, no para un cliente.',
-    released: (by, time) => told`Liberada por ${by}, ${time}.`,
+    released: (by, at, figures) => told`Liberada por ${by}, ${figures.dated(at)}.`,
     notReleased: 'Sin liberar.',
     held: (why) => `Retenida${why === '' ? '' : `: ${why}`}.`,
     recordEnd: (seq, hash) => `Registro hasta la anotación ${seq}, SHA-256 ${hash}`,
