@@ -1,8 +1,7 @@
 // Answers about the past, in English: stretches of days, traces, the solvent ledger, proof, paper.
 
 import type { Can } from '../../../../core/can/can.ts';
-import type { SolventUsed } from '../../../../core/crew/ledger-events.ts';
-import type { Correction, Fact } from '../../../../core/history.ts';
+import type { Correction, FactOf } from '../../../../core/history.ts';
 import type { PartName, PersonName } from '../../../../core/ids.ts';
 import type { Coat } from '../../../../core/part/part.ts';
 import type { ExportColumn } from '../../../../core/records/export-rows.ts';
@@ -32,7 +31,7 @@ export interface AreaCoated {
 }
 
 type CanTold = Pick<Can, 'number' | 'component' | 'lot'>;
-type CoatTold = Pick<Extract<Fact, { readonly type: 'CoatApplied' }>, 'part' | 'batch' | 'method'>;
+type CoatTold = Pick<FactOf<'CoatApplied'>, 'part' | 'batch' | 'method'>;
 type CoatDone = Pick<Coat, 'at' | 'by' | 'method' | 'batch'>;
 type Corrected = Pick<Correction, 'at' | 'by' | 'why'>;
 type LedgerUse = Pick<LedgerRow, 'kind' | 'name' | 'litres' | 'grams' | 'vocGrams'>;
@@ -148,7 +147,7 @@ export const englishRecords = {
   limitNear: 'Near the limit: four fifths are used.',
   limitOver: 'Over the limit that the shop set.',
   noLimits: 'No limit is set: set voc-limit 300kg/month.',
-  solventNoted: (material: string, amount: SolventUsed['amount'], figures: Figures) =>
+  solventNoted: (material: string, amount: FactOf<'SolventUsed'>['amount'], figures: Figures) =>
     `${englishMaterialName(material)}: ${amount.kind === 'mass' ? figures.mass(amount.grams) : figures.volume(amount.litres)} noted`,
 
   export: {
