@@ -43,9 +43,11 @@ const shown: { readonly [Kind in SettingKind]: (telling: Telling, value: Setting
     ),
   booth: (telling, { place, faceSquareMetres, cubicMetres }) => {
     const room = cubicMetres === undefined ? [] : [telling.figures.volume(litres(cubicMetres * 1000))];
-    return telling.figures.list([telling.words.names.place(place), telling.figures.area(faceSquareMetres), ...room]);
+    // `Cabina: 4 m²`: the label has named the usual one.
+    const named = place === 'booth' ? [] : [telling.words.names.place(place)];
+    return [...named, telling.figures.area(faceSquareMetres), ...room].join(', ');
   },
-  emergency: ({ words }, { field, text }) => `${words.names.emergencyField(field)}: ${text}`,
+  emergency: ({ words }, { field, text }) => `${words.names.emergencyField(field)} ${text}`,
 };
 
 export function settingShown<Name extends SettingName>(telling: Telling, setting: SettingOf<Name>): string {

@@ -8,18 +8,24 @@ const customary: Readonly<Record<string, readonly [unit: string, perUnit: number
   um: ['mil', 0.03937, 1],
   m2: ['ft2', 10.764, 0],
   mm: ['in', 0.03937, 1],
+  ml: [' fl oz', 0.033814, 0],
+  'm/s': ['fpm', 196.85, 0],
 };
 
 /** A scale shows grams everywhere. Readings of one gauge share the unit behind the last. */
 export function exampleIn(example: string, units: UnitSystem): string {
   if (units === 'metric') return example;
   return example
+    .replaceAll(/\b1([3-9]):(\d\d)\b/g, (_, hour: string, minute: string) => `${Number(hour) - 2}:${minute}pm`)
     .replaceAll(/(\d+)C\b/g, (_, degrees: string) => `${Math.round(Number(degrees) * 1.8 + 32)}F`)
-    .replaceAll(/((?:(?<![\w.,-])\d+ )*\d+(?:[.,]\d+)?)(kg|um|m2|mm)\b/g, (said, figures: string, metric: string) => {
-      const [unit, perUnit, digits] = ownValue(customary, metric) ?? ['', Number.NaN, 0];
-      const shown = figures
-        .split(' ')
-        .map((figure) => Number((Number(figure.replace(',', '.')) * perUnit).toFixed(digits)));
-      return shown.some(Number.isNaN) ? said : `${shown.join(' ')}${unit}`;
-    });
+    .replaceAll(
+      /((?:(?<![\w.,-])\d+ )*\d+(?:[.,]\d+)?)(kg|um|m2|mm|ml|m\/s)\b/g,
+      (said, figures: string, metric: string) => {
+        const [unit, perUnit, digits] = ownValue(customary, metric) ?? ['', Number.NaN, 0];
+        const shown = figures
+          .split(' ')
+          .map((figure) => Number((Number(figure.replace(',', '.')) * perUnit).toFixed(digits)));
+        return shown.some(Number.isNaN) ? said : `${shown.join(' ')}${unit}`;
+      },
+    );
 }

@@ -1,6 +1,7 @@
 // The record's rows as a file: CSV that a spreadsheet opens right, or one JSON object a line.
 
-import { ownValue } from '../../core/own-key.ts';
+import { methodRows } from '../../core/methods.ts';
+import { isOwnKey, ownValue } from '../../core/own-key.ts';
 import { type Cell, type ExportColumn, type ExportRow, exportColumns } from '../../core/records/export-rows.ts';
 import type { ExportForm } from '../../core/records/record-questions.ts';
 import type { Telling } from '../cards/card-context.ts';
@@ -24,13 +25,19 @@ export async function exportText(rows: readonly ExportRow[], form: ExportForm, r
   }
 }
 
+/** Columns whose values are words of the record. */
+const coded: readonly ExportColumn[] = ['state', 'cure_way', 'film_state'];
+
 /** RFC 4180 with a byte order mark, by which spreadsheets tell that it is UTF-8; apart by `;` where a comma is the decimal sign. */
 async function csvOf(rows: readonly ExportRow[], { words, figures }: Reader): Promise<string> {
   const { heads, states } = words.records.export;
   const sign = figures.decimal(0.5).charAt(1);
   const said = (name: ExportColumn, value: Cell): Cell => {
     if (typeof value === 'number') return String(value).replace('.', sign);
-    return name === 'state' ? (ownValue(states, value ?? '') ?? value) : value;
+    if (value === undefined) return value;
+    if (name === 'place') return words.names.place(value);
+    if (name === 'method') return isOwnKey(methodRows, value) ? words.names.method(value) : value;
+    return coded.includes(name) ? (ownValue(states, value) ?? value) : value;
   };
   const { stringify } = await import('csv-stringify/sync');
   return stringify(

@@ -118,7 +118,7 @@ async function exported(
   if (text === '') return makeCard(records.exported(0), 'plain');
   return makeCard(records.exported(rows.length), 'plain', {
     lines: [records.exportHow],
-    paper: papers.put('exports', `${crew}-${days}.${form}`, text),
+    paper: papers.put('exports', `${records.export.file(crew)}-${days}.${form}`, text),
     paperAgain: tap(telling, 'ask-again', `export ${span.first} to ${span.last} ${form}`),
   });
 }

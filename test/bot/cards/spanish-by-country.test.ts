@@ -85,6 +85,12 @@ describe('a line typed', () => {
     ['bilbao', ['mezclar 2kg a la 1'], '¿A la 1:00 o a las 13:00?'],
     ['houston', ['mezclar 2kg a la 1'], '¿A la 1:00 a.m. o a la 1:00 p.m.?'],
     ['bilbao', [...briefed, 'lavar pistola acetona 10oz'], '«10oz» puede ser de peso'],
+    // Nothing is said twice.
+    ['bilbao', ['fijar cabina 4m2'], 'Cabina: 4 m²'],
+    ['bilbao', ['fijar emergencia teléfono 112'], 'Emergencia: teléfono 112'],
+    // Examples to copy are the country's.
+    ['houston', ['ayuda'], 'lavar pistola acetona 10 fl oz'],
+    ['monterrey', ['ayuda'], 'mezclar 2.4kg'],
     // A permission alone: what it may release, on a tap that says what it does.
     ['bilbao', held, '[¿liberar impulsor-7 permiso el cliente lo acepta?]'],
     ['bilbao', held, 'la libera un encargado, con permiso y el motivo detrás.'],

@@ -17,7 +17,7 @@ describe('an example in Houston', () => {
       const [metric, us] = [readLine(example, shop), readLine(told, shop)];
       expect(us.kind, told).toBe(metric.kind);
       if (us.kind === 'command' && metric.kind === 'command') expect(us.command.verb).toBe(metric.command.verb);
-      expect(told).not.toMatch(/\d(?:C|kg|um|m2|mm)\b/);
+      expect(told).not.toMatch(/\d(?:C|kg|um|m2|mm|ml|m\/s)\b/);
       expect(exampleIn(example, 'metric')).toBe(example);
     }
   });
@@ -25,5 +25,8 @@ describe('an example in Houston', () => {
   it('given readings of one gauge, then all are turned with their one unit', () => {
     expect(exampleIn('espesor impulsor-7 12 14 13um', 'us')).toBe('espesor impulsor-7 0.5 0.6 0.5mil');
     expect(exampleIn('mezclar 2,4kg', 'us')).toBe('mezclar 5lb');
+    expect(exampleIn('lavar pistola acetona 300ml', 'us')).toBe('lavar pistola acetona 10 fl oz');
+    expect(exampleIn('extracción sí 0,6m/s', 'us')).toBe('extracción sí 118fpm');
+    expect(exampleIn('plan 2m2 spray ready 13:00', 'us')).toBe('plan 22ft2 spray ready 1:00pm');
   });
 });

@@ -154,6 +154,8 @@ export const englishRecords = {
     /** A column without one goes by its own name. */
     heads: {} as Readonly<Partial<Record<ExportColumn, string>>>,
     states: {} as Readonly<Record<string, string>>,
+    /** Of the crew whose file names none. */
+    file: (crew: string) => crew,
   },
   exported: (rows: number) => `Exported: ${rows} events`,
   written: (where: string) => `Written: ${where}`,

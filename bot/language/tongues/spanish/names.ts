@@ -114,10 +114,10 @@ const figureSources: Readonly<Record<FigureSourceId, string>> = {
 const wordsShown = 6;
 
 /** Words and example of a row as a Spanish reader may type them. */
-export const spanishTyped = {
+export const spanishTyped = (say: Spoken) => ({
   words: (name: VocabularyName): readonly string[] => spanishVerbs[name].words.slice(0, wordsShown),
-  example: (name: VocabularyName): string => spanishVerbs[name].example,
-};
+  example: (name: VocabularyName): string => decimals(say, spanishVerbs[name].example),
+});
 
 /** What the sheets that come with Batchbell say of their figures; a shop's own stand as they were written. */
 const phrases: readonly (readonly [RegExp, string])[] = [

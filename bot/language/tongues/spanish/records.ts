@@ -170,7 +170,11 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
       corrected_why: 'corregido_porque',
       hash: 'huella',
     },
-    states: { stands: 'vigente', late: 'tardía', corrected: 'corregida', undone: 'anulada' },
+    states: {
+      ...{ stands: 'vigente', late: 'tardía', corrected: 'corregida', undone: 'anulada' },
+      ...{ oven: 'horno', room: 'sala', wet: 'húmeda', dry: 'seca' },
+    },
+    file: (crew) => (crew === 'crew' ? 'registro' : crew),
   },
   exported: (rows) => `Exportado: ${counted(rows, 'anotación', 'anotaciones')}`,
   written: (where) => `Escrito: ${where}`,

@@ -246,7 +246,7 @@ export function spanishIn(locale: Profile['locale']): Words {
     blend,
     buttons: buttonsOf(say),
     names: spanishNames(say),
-    typed: spanishTyped,
+    typed: spanishTyped(say),
     session: spanishSession(say),
     settings: spanishSettings(say),
     page: spanishPage(say),

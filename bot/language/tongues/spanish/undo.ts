@@ -7,8 +7,9 @@ import { doneTo } from '../../done-to.ts';
 import type { Figures } from '../../figures.ts';
 import type { Words } from '../english/sentences.ts';
 import { spanishFact } from './facts.ts';
-import { spanishPlace, spanishTyped } from './names.ts';
+import { spanishPlace } from './names.ts';
 import type { Spoken } from './spoken.ts';
+import { spanishVerbs } from './verbs.ts';
 
 /** With what it was done to, where the act itself does not say so. */
 function about(entry: Pick<Entry, 'stream' | 'fact'>): string {
@@ -42,7 +43,7 @@ const named = (say: Spoken, { entry, corrected }: ActTold, figures: Figures): st
 
 function amendOf({ verb, batch, can, part, place }: AmendTarget): string {
   const what = [batch, can, part].find((each) => each !== undefined);
-  return ['corregir', what, spanishTyped.words(verb)[0] ?? verb, place === undefined ? undefined : `en ${place}`]
+  return ['corregir', what, spanishVerbs[verb].words[0] ?? verb, place === undefined ? undefined : `en ${place}`]
     .filter((each) => each !== undefined)
     .join(' ');
 }
