@@ -76,7 +76,7 @@ function shopOf({ file, shelf }: Fixed, { streams, newest }: Omit<Memory, 'shop'
     else if (noun.is === 'session') sessions.set(noun.session.number, noun.session);
     else if (noun.is === 'crew') crew = noun.crew;
   }
-  const acted = { ...(crew ?? foldCrew(file, [], undefined)), lastActedAt: newest.actedAt };
+  const acted = { ...(crew ?? foldCrew(file, [])), lastActedAt: newest.actedAt };
   const unread = new Map(
     [...streams].filter(([, of]) => of.unread.length > 0).map(([stream, of]) => [stream, of.unread]),
   );
@@ -253,7 +253,6 @@ function foldNoun(
       return session === undefined ? { is: 'none' } : { is: 'session', session };
     }
     case 'crew':
-      // When somebody last acted is no event of this stream: the shop adds it.
-      return { is: 'crew', crew: foldCrew(file, entries, undefined) };
+      return { is: 'crew', crew: foldCrew(file, entries) };
   }
 }

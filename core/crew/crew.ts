@@ -40,7 +40,6 @@ export interface CrewFile {
 
 export interface Crew extends CrewFile {
   readonly settled: Settled;
-  /** The first instant of each local day on which something was recorded, newest last. */
   readonly rings: RingLog;
   readonly entries: readonly Entry[];
   readonly lastActedAt: EpochMs | undefined;
@@ -48,7 +47,8 @@ export interface Crew extends CrewFile {
   readonly spray: SpraySettings;
 }
 
-export function foldCrew(file: CrewFile, entries: readonly Entry[], lastActedAt: EpochMs | undefined): Crew {
+/** When somebody last acted is no event of its stream: the shop adds it. */
+export function foldCrew(file: CrewFile, entries: readonly Entry[]): Crew {
   const settled = new Map<SettingName, readonly Setting[]>();
   for (const setting of settingsOf(file)) settle(settled, setting);
   let crew = file;
@@ -61,7 +61,15 @@ export function foldCrew(file: CrewFile, entries: readonly Entry[], lastActedAt:
   // Once it is known who there is: who joined later gave the name its capitals.
   const { people } = crew;
   const spray = spraySettled(entries, settled, (name) => personNamed(people, name) ?? name);
-  return { ...crew, settled, rings: foldRings(entries), entries, lastActedAt, shifts: foldShifts(entries), spray };
+  return {
+    ...crew,
+    settled,
+    rings: foldRings(entries),
+    entries,
+    lastActedAt: undefined,
+    shifts: foldShifts(entries),
+    spray,
+  };
 }
 
 function settingIn(fact: FactFor<'crew'>): Setting {

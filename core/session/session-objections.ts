@@ -5,8 +5,7 @@ import type { PersonName, SessionNumber } from '../ids.ts';
 import type { CubicMetresPerHour, MetresPerSecond } from '../units.ts';
 import type { Gear } from './session-commands.ts';
 
-/** Why a brief no longer serves. */
-/** `later`: it was briefed only after the act. */
+/** Why a brief no longer serves. `later`: it was briefed only after the act. */
 export type LapsedBy = 'later' | 'closed' | 'batch' | 'booth' | 'shift' | 'spell';
 
 /** What the fan does not give. */
