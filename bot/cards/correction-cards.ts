@@ -6,7 +6,6 @@ import type { Entry } from '../../core/history.ts';
 import { nameIn, nounOf } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
 import { partStatus } from '../../core/part/part-status.ts';
-import { newDeviations } from '../../core/records/deviations.ts';
 import { editionOfToday } from '../../core/rule-editions.ts';
 import { entriesIn, type Shop } from '../../core/shop.ts';
 import { statusOf } from '../../core/status.ts';
@@ -14,6 +13,7 @@ import { batchFacts, batchTaps, ratioFacts } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { wasAndIs } from './corrected.ts';
+import { newlyWrong } from './deviation-lines.ts';
 import { heldLines, partFacts, partTaps } from './part-cards.ts';
 import { ringLabel } from './ring-label.ts';
 import { settingShown } from './setting-shown.ts';
@@ -49,12 +49,7 @@ export function undoneCard(telling: Telling, { envelopes, before, shop }: Record
 /** By which rules it is judged from now on, and what those mark that was not marked before. */
 export function judgedCard(telling: Telling, batch: Batch, { before, shop }: Recorded): Card {
   const { replies } = telling.words;
-  const found = newDeviations(before, shop).map(({ entry, objection }) =>
-    replies.nowDeviates(
-      telling.words.fact(entry.fact, telling.figures),
-      telling.words.objection(objection, telling.figures),
-    ),
-  );
+  const found = newlyWrong(telling, before, shop);
   const lines = found.length === 0 ? [replies.judgedTheSame] : found;
   return makeCard(replies.judgedAnew(batch.number, editionOfToday), found.length === 0 ? 'plain' : 'warn', {
     lines: [...lines, replies.nothingReopened],

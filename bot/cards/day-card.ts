@@ -7,6 +7,7 @@ import { type Telling, tap } from './card-context.ts';
 import { changedBy } from './corrected.ts';
 import { dayMaterialFacts, dayMaterialLines } from './day-material.ts';
 import { daySprayingLines } from './day-spraying.ts';
+import { deviationSaid } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
 
 /** Later than this, a ring was late. */
@@ -64,7 +65,7 @@ function spansOfAir(telling: Telling, { airCelsius, humidityPercent }: DayRecord
 
 function deviationLines(telling: Telling, day: DayRecord): readonly string[] {
   return day.deviations.map(({ entry, objection, permitted }) => {
-    const what = `${telling.words.fact(entry.fact, telling.figures)}. ${telling.words.objection(objection, telling.figures)}`;
+    const what = deviationSaid(telling, { entry, objection });
     return telling.words.replies.dayDeviation(entry.happenedAt, entry.by, what, permitted, telling.figures);
   });
 }

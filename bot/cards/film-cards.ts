@@ -12,6 +12,7 @@ import { statusOf } from '../../core/status.ts';
 import type { Micrometres } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
+import { deviationSaid } from './deviation-lines.ts';
 import { filmFacts } from './film-facts.ts';
 import { heldLines, partTaps } from './part-cards.ts';
 
@@ -95,7 +96,7 @@ export function standsAgainst(telling: Telling, part: Part): readonly string[] {
       parts.deviation(
         entry.happenedAt,
         entry.by,
-        `${telling.words.fact(entry.fact, telling.figures)}. ${telling.words.objection(objection, telling.figures)}`,
+        deviationSaid(telling, { entry, objection }),
         permitted,
         telling.figures,
       ),

@@ -46,9 +46,7 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
         caught.some(({ filteredAt }) => filteredAt === undefined),
       );
       const batch = telling.shop.batches.get(batchNamed(command) ?? waits?.number ?? 0);
-      return batch === undefined
-        ? []
-        : nextTaps(telling, statusOf.batch(telling, batch).next()).filter(({ id }) => id === 'filter');
+      return batch === undefined ? [] : nextTaps(telling, statusOf.batch(telling, batch).next(), ['filter']);
     }
     case 'cure-not-given':
       return ofPart(telling, command, ['temp']);
@@ -83,10 +81,7 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
 function ofCan(telling: Telling, number: CanNumber, ids: readonly NextActId[]): readonly CardAction[] {
   const can = telling.shop.cans.get(number);
   const next = can === undefined ? [] : statusOf.can(telling, can).next();
-  return nextTaps(
-    telling,
-    next.filter(({ id }) => ids.includes(id)),
-  );
+  return nextTaps(telling, next, ids);
 }
 
 /** Of one part alone: what proves one of several proves no other. */
@@ -94,10 +89,7 @@ function ofPart(telling: Telling, command: Command, ids: readonly NextActId[]): 
   const [name = '', ...others] = 'parts' in command ? command.parts : [];
   const part = others.length === 0 ? telling.shop.parts.get(name) : undefined;
   const next = part === undefined ? [] : statusOf.part(telling, part).next();
-  return nextTaps(
-    telling,
-    next.filter(({ id }) => ids.includes(id)),
-  );
+  return nextTaps(telling, next, ids);
 }
 
 function ofSession(telling: Telling, command: Command, ids: readonly NextActId[]): readonly CardAction[] {

@@ -7,8 +7,14 @@ import { writeLine } from '../language/write-line.ts';
 import type { CardAction } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 
-export function nextTaps(telling: Telling, next: readonly NextAct<NextActId>[]): readonly CardAction[] {
-  return next.map((act) => {
+/** `ids`: of what comes next only these. */
+export function nextTaps(
+  telling: Telling,
+  next: readonly NextAct<NextActId>[],
+  ids?: readonly NextActId[],
+): readonly CardAction[] {
+  const shown = ids === undefined ? next : next.filter(({ id }) => ids.includes(id));
+  return shown.map((act) => {
     const action = tap(telling, act.id, lineOf(telling, act));
     const { command } = act;
     if (act.id !== 'flush-step' || command.verb !== 'flush' || command.solvent === undefined) return action;

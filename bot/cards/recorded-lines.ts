@@ -4,13 +4,14 @@
 import { personIn } from '../../core/crew/crew.ts';
 import type { Recorded } from '../../core/execute.ts';
 import { type Entry, isLate } from '../../core/history.ts';
-import { deviationsIn, newDeviations } from '../../core/records/deviations.ts';
+import { deviationsIn } from '../../core/records/deviations.ts';
 import { rewrites } from '../../core/records/holds-that-follow.ts';
 import { byDueTime } from '../../core/reminders/wanted-reminder.ts';
 import { minutesBetween } from '../../core/units.ts';
 import type { Card } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { ringNext } from './clock-text.ts';
+import { newlyWrong } from './deviation-lines.ts';
 
 /** Its own card tells of its ratio. */
 const isWeighing = ({ fact }: Entry): boolean =>
@@ -34,13 +35,7 @@ export function despiteLines(telling: Telling, outcome: Recorded): readonly stri
 
 /** What this correction or late reading has made wrong of what was done before. */
 export function rewrittenLines(telling: Telling, { envelopes, before, shop }: Recorded): readonly string[] {
-  if (!rewrites(envelopes)) return [];
-  return newDeviations(before, shop).map(({ entry, objection }) =>
-    telling.words.replies.nowDeviates(
-      telling.words.fact(entry.fact, telling.figures),
-      telling.words.objection(objection, telling.figures),
-    ),
-  );
+  return rewrites(envelopes) ? newlyWrong(telling, before, shop) : [];
 }
 
 /** A hold, by word or by what a figure says. The weighing's own card tells of its ratio, which is the lead's as well. */

@@ -98,11 +98,7 @@ export const flushing: readonly NextActId[] = ['flush-step', 'flush', 'vessels',
 
 /** What comes next, or of that only these. */
 export function sessionTaps(telling: Telling, session: Session, ids?: readonly NextActId[]): readonly CardAction[] {
-  const next = statusOf.session(telling, session).next();
-  return nextTaps(
-    telling,
-    next.filter(({ id }) => ids?.includes(id) ?? true),
-  );
+  return nextTaps(telling, statusOf.session(telling, session).next(), ids);
 }
 
 export function stillOpen(session: Session): readonly OpenTask[] {

@@ -131,7 +131,7 @@ export function partSurfaceCard(telling: Telling, { part, phase, next }: PartNow
       humidity,
     }),
     lines: [...breaches, ...(known === undefined ? [parts.spreadNeeds] : [])],
-    actions: phase.is === 'bare' ? nextTaps(telling, next()).filter(({ id }) => id === 'prep') : [],
+    actions: phase.is === 'bare' ? nextTaps(telling, next(), ['prep']) : [],
   });
 }
 
