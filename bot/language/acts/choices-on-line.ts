@@ -37,7 +37,7 @@ function wordsFor({ slots: [slot], words }: FieldRow<SlotName>): readonly (reado
 }
 
 const joints = /[-_]/g;
-const asOne = (word: string): string => word.replace(joints, '');
+const asOne = (word: string): string => (word.includes('-') || word.includes('_') ? word.replace(joints, '') : word);
 
 /** The choice that begins at `from`, of as many pieces as say one. */
 export function choiceAt(
@@ -45,6 +45,7 @@ export function choiceAt(
   from: number,
   { meant, beginnings }: Choices,
 ): (Meant & { readonly to: number }) | undefined {
+  if (beginnings.size === 0) return undefined;
   let said = '';
   let longest: (Meant & { readonly to: number }) | undefined;
   for (let i = from; i < tokens.length; i++) {

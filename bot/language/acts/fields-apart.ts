@@ -63,6 +63,8 @@ export function apartFrom(
     if (value !== undefined) said[name] = value;
   }
   const { tokens } = act;
+  // Most acts have nothing of the kind.
+  if (choices.meant.size === 0 && apart.length === 0 && readings === undefined) return { act, gauge: [] };
   const rest: Token[] = [];
   const gauge: Token[] = [];
   for (let i = 0; i < tokens.length; i++) {

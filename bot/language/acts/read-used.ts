@@ -1,4 +1,5 @@
-// `used acetone 500ml gun-cleaning`: what, how much of it, and for what.
+// `used acetone 500ml gun-cleaning`: what, how much of it, and for what. No fields are read off it: what was used may have
+// several words, of which only the last may say for what.
 
 import type { CommandOf } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';

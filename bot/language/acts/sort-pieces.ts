@@ -31,15 +31,18 @@ interface Filling {
   readonly figures: Map<Slot, Quantity>;
   place?: PlaceName;
   readonly words: NameToken[];
-  /** What the next number, or the next word, has been announced to be. */
-  readonly marked: Set<'number' | 'place'>;
+  /** What the next number, and the next word, has been announced to be. */
+  numberNext: boolean;
+  placeNext: boolean;
 }
 
 export function sortPieces(typed: ActLine): SortedPieces | Fault {
   const act = { ...typed, tokens: rangesJoined(typed.tokens) };
   const taken = slotsTakenBy(act.verb.row);
-  const filled: Filling = { figures: new Map(), words: [], marked: new Set() };
-  for (const [i, token] of act.tokens.entries()) {
+  const filled: Filling = { figures: new Map(), words: [], numberNext: false, placeNext: false };
+  for (let i = 0; i < act.tokens.length; i++) {
+    const token = act.tokens[i];
+    if (token === undefined) continue;
     const fault = token.kind === 'word' ? fillWord(filled, act, token, i, taken) : fill(filled, act, token, i, taken);
     if (fault !== undefined) return fault;
   }
@@ -49,10 +52,11 @@ export function sortPieces(typed: ActLine): SortedPieces | Fault {
 function fillWord(filled: Filling, act: ActLine, token: Word, index: number, taken: SlotsTaken): Fault | undefined {
   const { word } = token;
   const { row } = act.verb;
-  if (marksOf(taken.get('number')).has(word) && act.tokens[index + 1]?.kind === 'number') filled.marked.add('number');
-  else if (row.may.includes('place') && isPlaceMark(word)) filled.marked.add('place');
+  if (marksOf(taken.get('number')).has(word) && act.tokens[index + 1]?.kind === 'number') filled.numberNext = true;
+  else if (row.may.includes('place') && isPlaceMark(word)) filled.placeNext = true;
   else if (isIgnoredOn(row.name, word, act.context.hearing) || fillers.has(word) || isNoName(word)) return undefined;
-  else if (filled.marked.delete('place')) {
+  else if (filled.placeNext) {
+    filled.placeNext = false;
     const place = placeNamed(word);
     if (place === undefined || filled.place !== undefined) return leftOver(token);
     filled.place = place;
@@ -120,7 +124,8 @@ function fillBatch(
   index: number,
   taken: SlotsTaken,
 ): Fault | undefined {
-  const joined = filled.marked.delete('number') ? undefined : partOfTwoPieces(act, index, token);
+  const joined = filled.numberNext ? undefined : partOfTwoPieces(act, index, token);
+  filled.numberNext = false;
   if (joined !== undefined) return joined;
   const slot = taken.get('number');
   const spaced = slot === undefined ? spacedThousands(act, index, token) : undefined;
