@@ -48,7 +48,7 @@ async function csvOf(rows: readonly ExportRow[], { words, figures }: Reader): Pr
     ),
     {
       header: true,
-      columns: exportColumns.map((name) => heads[name] ?? name),
+      columns: exportColumns.map((name) => heads[name]),
       ...{ bom: true, record_delimiter: 'windows', delimiter: sign === ',' ? ';' : ',' },
     },
   );

@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import type { Board } from '../../../bot/cards/board.ts';
 import type { Card } from '../../../bot/cards/card.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { paperTray } from '../../../bot/records/paper-tray.ts';
 import { wire } from '../../../bot/run/wiring.ts';
 import type { Answer } from '../../../bot/talk/answer.ts';
@@ -41,6 +42,7 @@ const day = Date.UTC(2026, 2, 2);
 export function openRecordsShop(
   folder = mkdtempSync(join(tmpdir(), 'batchbell-records-')),
   file = join(folder, 'batchbell.sqlite'),
+  { crewFile = demoCrew, tongues = shipped } = {},
 ): RecordsShop {
   const clock = virtualClock(epochMs(day));
   const store = openSqliteStore(file);
@@ -59,7 +61,8 @@ export function openRecordsShop(
     store,
     clock,
     log,
-    crewFile: demoCrew,
+    crewFile,
+    tongues,
     shelf: demoShelf,
     papers,
     frontEnd,
@@ -126,8 +129,8 @@ export const morning = [
   '11:58 release impeller-7',
 ] as const;
 
-export async function givenTheMorning(): Promise<RecordsShop> {
-  const shop = openRecordsShop();
+export async function givenTheMorning(spoken = {}): Promise<RecordsShop> {
+  const shop = openRecordsShop(undefined, undefined, spoken);
   for (const each of morning) {
     const answer = await shop.say(each);
     if (!answer.recorded) throw new Error(`"${each}" was not recorded: ${answer.text}`);

@@ -1,34 +1,13 @@
 // The traveller as paper: read back from the PDF by another library.
 
-import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterEach, expect, it } from 'vitest';
 import type { Card } from '../../../bot/cards/card.ts';
+import { readPdf } from './read-pdf.ts';
 import { givenTheMorning, type RecordsShop } from './records-shop.ts';
 
 let shop: RecordsShop | undefined;
 afterEach(() => shop?.close());
-
-async function readPdf(
-  file: string,
-): Promise<{ readonly pages: number; readonly text: string; readonly images: number }> {
-  const loading = getDocument({ data: new Uint8Array(readFileSync(file)), useSystemFonts: false, verbosity: 0 });
-  const pdf = await loading.promise;
-  let text = '';
-  let images = 0;
-  for (let number = 1; number <= pdf.numPages; number++) {
-    const page = await pdf.getPage(number);
-    const { items } = await page.getTextContent();
-    text += items.map((item) => ('str' in item ? item.str + (item.hasEOL ? '\n' : ' ') : '')).join('');
-    const { fnArray } = await page.getOperatorList();
-    // 85: paintImageXObject.
-    images += fnArray.filter((operator) => operator === 85).length;
-  }
-  const { numPages: pages } = pdf;
-  await loading.destroy();
-  return { pages, text: text.normalize('NFKC').replaceAll(/\s+/g, ' '), images };
-}
 
 const written = ({ paper }: Card): string => join(shop?.folder ?? '', paper ?? 'no paper');
 
