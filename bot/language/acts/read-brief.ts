@@ -1,5 +1,6 @@
 // `brief 1 in booth spray kari omar near lia out noor outside rosa 1.2kg`, `brief 13:30`: who sprays, who stays near, who
-// moved out, who stands outside, and how much will be sprayed in an hour.
+// moved out, who stands outside, and how much will be sprayed in an hour. No fields are read off it: what a name does is
+// said by the word before it, and its time is still to come.
 
 import type { CommandOf } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';

@@ -1,5 +1,5 @@
 // `part impeller-7 serial 4411 job 88 customer x cast-iron 12mm 0.8m2 max 120C`: a part and what is known of it.
-// What follows a label is taken as typed; a metal needs no label.
+// What follows a label is taken as typed; a metal needs no label. No fields are read off it: it is one value of many.
 
 import type { CommandOf } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';

@@ -1,4 +1,5 @@
 // `weigh 1 1201g 1198g`: both parts; `weigh 1 a 1201g`: one, named by its letter. `add 1 b 14g`: more of one.
+// No fields are read off such a line: two figures of one kind go by their letters or their order.
 
 import type { CommandOf } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
