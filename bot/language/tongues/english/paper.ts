@@ -6,6 +6,7 @@ import type { FilmLimits } from '../../../../core/records/curves.ts';
 import type { BarKind } from '../../../../core/records/timeline.ts';
 import type { EpochMs, Micrometres } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
+import { englishTerms } from './terms.ts';
 
 export interface FilmsRead extends Readonly<Record<'mean' | 'lowest' | 'highest', Micrometres>> {
   readonly count: number;
@@ -31,7 +32,7 @@ export const englishPictures = {
   progress: 'cure time given',
   reading: 'reading number',
   airLine: 'air',
-  dewLine: 'dew point',
+  dewLine: englishTerms['dew-point'].one,
   surfaceLine: 'surface',
   partLine: 'part',
   roomLine: 'room',
@@ -40,13 +41,13 @@ export const englishPictures = {
   dry: 'dry',
   marks: { coat: 'coat', thick: 'thick', released: 'released', held: 'on hold' },
   bars: {
-    stirring: 'stirring',
-    induction: 'induction',
-    'pot-life': 'pot life',
-    'flash-off': 'flash-off',
+    stirring: englishTerms.stirring.one,
+    induction: englishTerms.induction.one,
+    'pot-life': englishTerms['pot-life'].one,
+    'flash-off': englishTerms['flash-off'].one,
     cure: 'cure',
     'can-open': 'lid off',
-    spray: 'spraying',
+    spray: englishTerms.spraying.one,
   } satisfies Readonly<Record<BarKind, string>>,
   batch: (name: string) => `Batch ${name}`,
   can: (name: string) => `Can ${name}`,

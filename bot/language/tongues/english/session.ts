@@ -15,6 +15,7 @@ import type {
 import type { Celsius, EpochMs, Grams, Litres, MetresPerSecond, Minutes } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishSolvents } from './solvents.ts';
+import { englishTerms } from './terms.ts';
 import { englishTroubles } from './troubles.ts';
 
 const lines: Readonly<Record<BriefLineId, string>> = {
@@ -62,8 +63,8 @@ const gears: Readonly<Record<Gear, string>> = { gun: 'gun', vessels: 'vessels' }
 
 const qualifications: Readonly<Record<Qualification, string>> = {
   fit: 'fit test',
-  medical: 'medical',
-  training: 'spray training',
+  medical: englishTerms.medical.one,
+  training: englishTerms.training.one,
 };
 
 const notMeasured = 'face velocity not measured';
