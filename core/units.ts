@@ -100,6 +100,8 @@ export const gramsFromOunces = (ounces: number): Grams => grams(ounces * gramsPe
 export const ouncesFromGrams = (mass: Grams): number => mass / gramsPerOunce;
 export const litresFromMillilitres = (volume: number): Litres => litres(volume / 1000);
 export const litresFromUsGallons = (gallons: number): Litres => litres(gallons * litresPerUsGallon);
+export const poundsPerGallonFromGramsPerLitre = (content: GramsPerLitre): number =>
+  (content * litresPerUsGallon) / gramsPerPound;
 export const usGallonsFromLitres = (volume: Litres): number => volume / litresPerUsGallon;
 export const litresFromUsFluidOunces = (ounces: number): Litres => litres(ounces * litresPerUsFluidOunce);
 export const celsiusFromFahrenheit = (fahrenheit: number): Celsius => celsius(((fahrenheit - 32) * 5) / 9);

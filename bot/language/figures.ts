@@ -23,6 +23,7 @@ import {
   type Minutes,
   milsFromMicrometres,
   ouncesFromGrams,
+  poundsPerGallonFromGramsPerLitre,
   type SquareMetres,
   squareFeetFromSquareMetres,
   usGallonsFromLitres,
@@ -167,7 +168,10 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     ratio: (ratio) => number(2).format(Math.floor(ratio * 100) / 100),
     flowUp: (flow) => flowShown(flow, Math.ceil),
     flowDown: (flow) => flowShown(flow, Math.floor),
-    contentUp: (content) => `${number(0).format(Math.max(0, Math.ceil(content - 1e-6)))} g/L`,
+    contentUp: (content) =>
+      us
+        ? `${number(2).format(Math.max(0, Math.ceil(poundsPerGallonFromGramsPerLitre(content) * 100 - 1e-6) / 100))} lb/gal`
+        : `${number(0).format(Math.max(0, Math.ceil(content - 1e-6)))} g/L`,
     speed: (speed) =>
       us ? `${number(0).format(feetPerMinuteFromMetresPerSecond(speed))} ft/min` : `${number(2).format(speed)} m/s`,
     wall: (wall) => (us ? `${number(2).format(inchesFromMillimetres(wall))} ${inch}` : `${number(1).format(wall)} mm`),
