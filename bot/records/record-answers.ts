@@ -249,17 +249,20 @@ async function picture(
   if (wanted.of === 'part') {
     const shop = await loadNamed(executor, (loaded) => streamsOfPart(loaded, wanted.part));
     const part = shop.parts.get(wanted.part);
-    return part === undefined ? undefined : drawn(partDrawings({ ...telling, shop }, part));
+    return part === undefined ? undefined : drawn(partDrawings({ ...telling, shop }, part), telling);
   }
   const span = spanOf({ kind: 'range', from: wanted.first, to: wanted.last }, telling.now, telling.shop.crew.zone);
   if (span === undefined) return undefined;
   const shop = await executor.look(store.archive.filedBetween(crew, span.from, span.to));
-  return drawn(daysDrawings({ ...telling, shop }, span));
+  return drawn(daysDrawings({ ...telling, shop }, span), telling);
 }
 
 /** More is no answer: the line must say more. */
 const mostFound = 200;
 
-async function drawn(drawings: ReturnType<typeof daysDrawings>): Promise<Uint8Array | undefined> {
-  return drawings.length === 0 ? undefined : drawPng(pictureOf(drawings));
+async function drawn(
+  drawings: ReturnType<typeof daysDrawings>,
+  { figures: { profile } }: Telling,
+): Promise<Uint8Array | undefined> {
+  return drawings.length === 0 ? undefined : drawPng(pictureOf(drawings, profile));
 }

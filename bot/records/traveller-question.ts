@@ -37,7 +37,10 @@ export async function writeTraveller(
     // A beginning fits too: job 8 is not job 88.
     if ('job' in of && trace.part.details.job?.toLowerCase() !== of.job.toLowerCase()) continue;
     const drawings = partDrawings(told, trace.part);
-    parts.push({ trace, pictures: await Promise.all(pairs(drawings).map((pair) => drawPng(pictureOf(pair)))) });
+    parts.push({
+      trace,
+      pictures: await Promise.all(pairs(drawings).map((pair) => drawPng(pictureOf(pair, telling.figures.profile)))),
+    });
   }
   if (parts.length === 0) {
     return makeCard('part' in of ? records.nothingKnown(of.part) : records.travellerNone(of.job), 'plain');

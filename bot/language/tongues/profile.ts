@@ -24,6 +24,8 @@ export interface Profile {
   readonly list: Intl.ListFormatOptions;
   readonly mil: string;
   readonly inch: string;
+  /** On the time axis of a picture, in the letters of strftime. */
+  readonly onAxis: { readonly clock: string; readonly day: string };
   readonly paper: 'A4' | 'LETTER';
 }
 

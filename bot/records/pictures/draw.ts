@@ -3,6 +3,7 @@
 
 import { createRequire } from 'node:module';
 import type { TopLevelSpec } from 'vega-lite';
+import type { Profile } from '../../language/tongues/profile.ts';
 import { type Drawing, fontFamily, pictureConfig } from './picture-look.ts';
 
 const require = createRequire(import.meta.url);
@@ -15,9 +16,13 @@ export function fontFile(weight: 'regular' | 'bold'): string {
 }
 
 /** Several drawings stand one under another. */
-export function pictureOf(drawings: readonly Drawing[]): Drawing {
+export function pictureOf(drawings: readonly Drawing[], { onAxis }: Pick<Profile, 'onAxis'>): Drawing {
   return {
     ...pictureConfig,
+    params: [
+      { name: 'axisClock', value: onAxis.clock },
+      { name: 'axisDay', value: onAxis.day },
+    ],
     spacing: 28,
     vconcat: drawings,
     resolve: { scale: { color: 'independent', shape: 'independent', strokeDash: 'independent' } },

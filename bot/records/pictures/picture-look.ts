@@ -64,11 +64,11 @@ export function wallMs(at: EpochMs, zone: string): number {
   return at + DateTime.fromMillis(at, { zone }).offset * 60_000;
 }
 
-/** Hours, and the date under midnight. */
+/** Hours, and the date under midnight, each as the reader's country writes it: `pictureOf` says how. */
 export const timeAxis: Drawing = {
   title: null,
   labelExpr:
-    "hours(datum.value) === 0 || utchours(datum.value) === 0 && utcminutes(datum.value) === 0 ? utcFormat(datum.value, '%d.%m.') : utcFormat(datum.value, '%H:%M')",
+    'hours(datum.value) === 0 || utchours(datum.value) === 0 && utcminutes(datum.value) === 0 ? utcFormat(datum.value, axisDay) : utcFormat(datum.value, axisClock)',
 };
 
 export const timeScale: Drawing = { type: 'utc' };

@@ -6,7 +6,7 @@ import { figuresFor } from '../../../bot/language/figures.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import type { UnitSystem } from '../../../core/crew/unit-system.ts';
-import { celsius, epochMs, grams, micrometres, millimetres } from '../../../core/units.ts';
+import { celsius, epochMs, grams, gramsPerLitre, micrometres, millimetres } from '../../../core/units.ts';
 import { shopAtTen } from './shop-at-ten.ts';
 
 /** A Monday. */
@@ -93,5 +93,16 @@ describe('figures', () => {
   ])('given people in %s, then they are told as a list', (language, three, two) => {
     const figures = told(language, 'metric');
     expect([figures.list(['Ane', 'Jon', 'Pedro']), figures.list(['Ane', 'Iker'])]).toEqual([three, two]);
+  });
+});
+
+describe('what a litre holds', () => {
+  // 1 US gallon is 3.785411784 L, 1 lb 453.59237 g (NIST SP 811): 420 g/L are 3.5051 lb/gal; never told as less.
+  it.each([
+    ['es-ES', 'metric', '420 g/L'],
+    ['es-US', 'us', '3.51 lb/gal'],
+    ['en', 'us', '3.51 lb/gal'],
+  ] as const)('given 420 g/L in %s with %s units, then it is told as "%s"', (language, units, content) => {
+    expect(told(language, units).contentUp(gramsPerLitre(420))).toBe(content);
   });
 });

@@ -5,6 +5,7 @@ import { english } from '../../../bot/language/tongues/english/sentences.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { airDrawings } from '../../../bot/records/pictures/air-drawing.ts';
 import { axesFor } from '../../../bot/records/pictures/axes.ts';
+import { drawSvg, pictureOf } from '../../../bot/records/pictures/draw.ts';
 import { cureDrawings, filmDrawing } from '../../../bot/records/pictures/part-drawing.ts';
 import { barLook } from '../../../bot/records/pictures/picture-look.ts';
 import { pictureFrom, pictureRef } from '../../../bot/records/pictures/picture-refs.ts';
@@ -63,6 +64,19 @@ describe('what a picture shows to somebody in US units', () => {
     // 12 µm over 25.4.
     expect(film).toContain('"shown":0.47');
     expect(film).not.toContain('µm');
+  });
+});
+
+describe('the hours on a picture', () => {
+  it.each([
+    ['es-US', 'us', /\d+:00 [AP]M/],
+    ['es-ES', 'metric', />\d\d:00</],
+  ] as const)('given a reader of %s, then they are those of that country', async (language, units, hour) => {
+    const { shop, now, span } = await drawn();
+    const drawing = timelineDrawing(timelineOf(shop, span, now), english, 'UTC');
+    if (drawing === undefined) throw new Error('nothing was drawn');
+    const svg = await drawSvg(pictureOf([drawing], shipped.profileOf(language, units)));
+    expect(svg).toMatch(hour);
   });
 });
 

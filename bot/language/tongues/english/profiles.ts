@@ -4,6 +4,7 @@ import type { DateTime } from 'luxon';
 import type { Countries, Profile } from '../profile.ts';
 
 const anywhere = {
+  onAxis: { clock: '%H:%M', day: '%d.%m.' },
   beforeClock: ' ',
   dated: (local: DateTime) => local.toFormat(local.second === 0 ? 'yyyy-MM-dd HH:mm' : 'yyyy-MM-dd HH:mm:ss'),
   // An English list stands after a colon, with commas alone.
@@ -25,6 +26,7 @@ export const britain: Profile = {
 
 export const unitedStates: Profile = {
   ...anywhere,
+  onAxis: { clock: '%-I:%M %p', day: '%-m/%-d' },
   locale: 'en-US',
   name: 'English (US)',
   dates: 'either',

@@ -11,6 +11,7 @@ function day(local: DateTime, today: DateTime): string {
 }
 
 const anywhere = {
+  onAxis: { clock: '%H:%M', day: '%d.%m.' },
   day,
   dates: 'day-first',
   dateTyped: (local: DateTime) => local.toFormat("d 'de' LLLL 'de' yyyy"),
@@ -34,6 +35,7 @@ export const mexico: Profile = { ...spain, locale: 'es-MX', name: 'Español (Mé
 
 export const unitedStates: Profile = {
   ...anywhere,
+  onAxis: { clock: '%-I:%M %p', day: '%-d/%-m' },
   locale: 'es-US',
   name: 'Español (EE. UU.)',
   dates: 'either',
