@@ -47,7 +47,7 @@ describe('a third tongue', () => {
     const part = state.parts.get('impeller-7');
     if (span === undefined || part === undefined) throw new Error('nothing to draw');
     for (const drawings of [daysDrawings(telling, span), partDrawings(telling, part)]) {
-      const svg = await drawSvg(pictureOf(drawings));
+      const svg = await drawSvg(pictureOf(drawings, profile));
       const texts = [...svg.matchAll(/<text[^>]*>([^<]*)</g)].map(([, text = '']) => text);
       expect(texts.length).toBeGreaterThan(10);
       expect(left(texts.join(' '))).toEqual([]);
