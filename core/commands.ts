@@ -11,9 +11,10 @@ import { acts, correctionVerbs } from './verbs/correction-verbs.ts';
 import { crewVerbs } from './verbs/crew-verbs.ts';
 import { sessionVerbs } from './verbs/session-verbs.ts';
 import type { Field } from './verbs/slot.ts';
+import { stepVerbs } from './verbs/step-verbs.ts';
 import type { SaidOf, SlotOf, VerbRow } from './verbs/verb.ts';
 
-const rows = { ...acts, ...crewVerbs, ...sessionVerbs, ...correctionVerbs };
+const rows = { ...acts, ...crewVerbs, ...sessionVerbs, ...stepVerbs, ...correctionVerbs };
 export type Rows = typeof rows;
 
 export type Verb = keyof Rows;

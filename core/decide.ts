@@ -2,6 +2,7 @@
 
 import { decideMix, potActs } from './batch/batch-decide.ts';
 import { decideJudge } from './batch/judge-anew.ts';
+import { decideStep } from './batch/step-decide.ts';
 import { decideAdd, decideWeigh } from './batch/weigh-decide.ts';
 import { canActs, decideOpen } from './can/can-decide.ts';
 import { decideCoat } from './coat/coat-decide.ts';
@@ -81,6 +82,7 @@ const deciders: Deciders<Verb> = {
   down: decideAlarm,
   hot: decideAlarm,
   bell: decideBell,
+  confirm: decideStep,
 };
 
 export function decide(shop: Shop, said: Said): Decision {

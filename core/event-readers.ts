@@ -119,6 +119,7 @@ export const readersOf = {
   NearMissTold: ['period'],
   BellTested: [],
   QualificationDated: ['spraying'],
+  StepAnswered: [],
 } as const satisfies { readonly [Type in Fact['type']]: readonly Reader[] };
 
 type Rows = typeof readersOf;

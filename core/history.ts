@@ -12,6 +12,7 @@ import { PlaceEvent } from './place/place-events.ts';
 import type { Edition } from './rule-editions.ts';
 import type { SealName } from './seal-names.ts';
 import { SessionEvent } from './session/session-events.ts';
+import { StepAnswered } from './steps/step-events.ts';
 import { EpochMs as EpochMsSchema } from './unit-schemas.ts';
 import type { EpochMs } from './units.ts';
 
@@ -23,6 +24,7 @@ export const Fact = z.discriminatedUnion('type', [
   CrewEvent,
   SessionEvent,
   AlarmEvent,
+  StepAnswered,
 ]);
 /** Anything that can have happened. */
 export type Fact = z.infer<typeof Fact>;

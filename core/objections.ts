@@ -15,6 +15,7 @@ import type { FailedReading } from './part/part-events.ts';
 import type { FilmObjection, LoadUnclear, ReadingObjection } from './part/part-objections.ts';
 import type { SheetUnclear } from './products/sheet-objections.ts';
 import type { SessionObjection, SessionUnclear } from './session/session-objections.ts';
+import type { StepObjection } from './steps/step-objection.ts';
 import type { Celsius, EpochMs, Grams, Minutes } from './units.ts';
 
 export type Objection =
@@ -22,6 +23,7 @@ export type Objection =
   | SessionObjection
   | FilmObjection
   | ReadingObjection
+  | StepObjection
   | {
       readonly code: 'air-needed';
       readonly missing: 'temperature' | 'both';

@@ -116,6 +116,7 @@ describe('the kept records', () => {
         'every-act',
         'judged-anew',
         'spray-session',
+        'steps',
       ]),
     );
     for (const name of histories) {

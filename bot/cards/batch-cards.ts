@@ -9,6 +9,7 @@ import { airServing } from '../../core/place/place.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
 import { standing } from '../../core/settled.ts';
 import type { BatchNow } from '../../core/status.ts';
+import { saidBeforeFiltering, saidBeforeMixing } from '../../core/steps/steps-said.ts';
 import { type Grams, grams, minutes } from '../../core/units.ts';
 import { airFacts } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
@@ -16,6 +17,7 @@ import { type Telling, tap } from './card-context.ts';
 import { clockFacts, timeFact } from './clock-text.ts';
 import { fact, factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
+import { saidLines, stepAsked } from './step-lines.ts';
 import { undoTap } from './undo-tap.ts';
 
 const openingOf = ({ entries }: Batch) => entries.filter(({ fact }) => fact.type === 'BatchOpened');
@@ -45,6 +47,8 @@ export function openedCard(telling: Telling, status: BatchNow): Card {
   const { replies } = telling.words;
   const { batch, wantedMinutes } = status;
   const split = splitMass(batch.plannedGrams, mixRatio(batch.sheet.ratio));
+  const step = stepAsked(telling, batch);
+  const taps = batchTaps(telling, status);
   const masses = isFailed(split) ? [] : factsOf(telling, { 'part-a': split.partAGrams, 'part-b': split.partBGrams });
   return makeCard(replies.opened(batch.number, batch.sheet.name), 'plain', {
     facts: [...masses, ...blendFacts(telling, status), ...airFacts(telling, batch.place)],
@@ -52,9 +56,11 @@ export function openedCard(telling: Telling, status: BatchNow): Card {
       batch.sheet.blend.way === 'stir' ? replies.weighThese : replies.inducedThese,
       ...(wantedMinutes === undefined ? withoutFigureLines(telling, status) : []),
       ...humidityLines(telling, batch),
+      ...saidLines(telling, saidBeforeMixing(batch.sheet)),
+      ...step.lines,
       ...(batch.sheet.invented ? [replies.inventedSheet] : []),
     ],
-    actions: batchTaps(telling, status),
+    actions: [...taps.slice(0, 1), ...step.actions, ...taps.slice(1)],
     fields: [
       { id: 'part-a', label: telling.words.facts['part-a'], unit: 'g' },
       { id: 'part-b', label: telling.words.facts['part-b'], unit: 'g' },
@@ -180,7 +186,9 @@ export function stirringCard(telling: Telling, status: BatchNow, title: string):
     lines: [
       ...pastPotLines(telling, status),
       ...(done
-        ? [isRatioOut(status) ? replies.ratioOffUse : replies.stirGivenEnough]
+        ? isRatioOut(status)
+          ? [replies.ratioOffUse]
+          : [replies.stirGivenEnough, ...saidLines(telling, saidBeforeFiltering(status.batch.sheet))]
         : left === undefined
           ? []
           : [replies.stirStillWanted(left, telling.figures)]),

@@ -14,6 +14,7 @@ import { type Telling, tap } from './card-context.ts';
 import { cautionLines } from './caution.ts';
 import { nextTaps } from './next-taps.ts';
 import { flushing, sessionTaps } from './session-lines.ts';
+import { stepTap } from './step-lines.ts';
 
 export function insteadTaps(
   telling: Telling,
@@ -29,6 +30,8 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
   switch (objection.code) {
     case 'air-needed':
       return [tap(telling, 'air', 'air {air-temperature}C {humidity}%'), tap(telling, 'again', asked(command))];
+    case 'step-lacking':
+      return [stepTap(telling, objection.step, true)];
     case 'no-gas':
       return command.verb !== 'open'
         ? []

@@ -1,5 +1,6 @@
 // A part's answers: noted, coated, dry, curing, read, out, released or held.
 
+import type { Method } from '../../core/methods.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
 import type { ClockId, PartNow } from '../../core/status.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
@@ -54,7 +55,7 @@ export function coatedCard(telling: Telling, status: PartNow, isNew: boolean): C
     replies.flashing,
     ...(isNew ? [replies.newPart(part.name)] : []),
     ...surfaceOfCoat(telling, part),
-    telling.words.names.methodTip(coat.method),
+    ...finishLines(telling, coat.method),
   ];
   const title =
     coat.passes > 1
@@ -98,4 +99,9 @@ export function curingCard(telling: Telling, status: PartNow, title: string): Ca
   const line = last === undefined ? replies.ovenClock : replies.notYetAtTemperature;
   const card = partCard(telling, status, title, [...(waits ? [line(oven.atCelsius, telling.figures)] : []), ...how]);
   return { ...card, fields: [{ id: 'part-temperature', label: telling.words.facts['part-temperature'], unit: 'C' }] };
+}
+
+function finishLines({ words }: Telling, method: Method): readonly string[] {
+  const finish = words.names.methodFinish(method);
+  return finish === undefined ? [] : [finish];
 }

@@ -24,6 +24,8 @@ import { airCard } from './place-cards.ts';
 import { type Act, doneTitle, onBatch, onCan, onPart, touchedBatch, touchedParts } from './recorded-act.ts';
 import { despiteLines, isForLeads, lateLine, nextRings, rewrittenLines } from './recorded-lines.ts';
 import { sessionReplies } from './session-reply.ts';
+import { confirmedCard } from './step-cards.ts';
+import { beforeCoatLines } from './step-lines.ts';
 import { notedCard, partSurfaceCard, preparedCard, surfacesBeforeCoat, surfaceTap } from './surface-cards.ts';
 import { undoTap } from './undo-tap.ts';
 import { workHazards } from './vent-cards.ts';
@@ -123,6 +125,7 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   amend: ({ telling, outcome }) => amendedCard(telling, outcome, touchedBatch(outcome), touchedParts(outcome)[0]),
   used: usedCard,
   set: ({ telling, outcome }) => settledCard(telling, outcome),
+  confirm: ({ telling, command, outcome }) => confirmedCard(telling, command, outcome),
   ...sessionReplies,
 };
 
@@ -133,7 +136,9 @@ function filteredCard(telling: Telling, pot: BatchNow): Card {
   const { replies } = telling.words;
   const { number, place } = pot.batch;
   const isOut = isRatioOut(pot);
-  const use = isOut ? [replies.ratioOffUse] : [replies.sayCoat(number), ...surfacesBeforeCoat(telling, place)];
+  const use = isOut
+    ? [replies.ratioOffUse]
+    : [...beforeCoatLines(telling, pot.batch), replies.sayCoat(number), ...surfacesBeforeCoat(telling, place)];
   const card = batchCard(telling, pot, replies.filtered(number), use, isOut ? 'warn' : 'good');
   return { ...card, actions: [...card.actions, surfaceTap(telling, '{part}')] };
 }

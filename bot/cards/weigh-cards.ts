@@ -2,7 +2,8 @@
 
 import type { Batch } from '../../core/batch/batch.ts';
 import { isRatioWithin } from '../../core/batch/batch-rules.ts';
-import { addRules, roomIn } from '../../core/batch/weigh-rules.ts';
+import { roomIn } from '../../core/batch/vessel.ts';
+import { addRules } from '../../core/batch/weigh-rules.ts';
 import { ratioError } from '../../core/calc/mixing.ts';
 import { type Addition, repair } from '../../core/calc/mixing-repair.ts';
 import { partBFor } from '../../core/calc/mixing-tolerance.ts';
@@ -101,13 +102,22 @@ export function repairTold(telling: Telling, batch: Batch): RepairTold {
   const { material } = telling.words;
   const { weighing, sheet, vesselLitres } = batch;
   if (weighing === undefined) return nothing;
-  const known = litres(vesselLitres === undefined ? unbounded : roomIn(vesselLitres));
+  const known = litres(vesselLitres === undefined ? unbounded : roomIn(vesselLitres, sheet));
   const way = repair(mixRatio(sheet.ratio), toleranceOf(batch), weighing, known);
   if (isFailed(way) || way.add === 'nothing') return nothing;
   const { add: component, exact } = way;
   // Offered only what the rules of adding take: the pot, the sheet's time and most, the vessel.
   const air = airLog(telling.shop, batch.place);
-  const added = { batch, air, at: telling.now, components: [component], component, grams: exact.grams, pours: [] };
+  const added = {
+    batch,
+    air,
+    at: telling.now,
+    components: [component],
+    component,
+    grams: exact.grams,
+    pours: [],
+    lacking: undefined,
+  };
   const [against] = objectionsTo(addRules, added, editionOfToday);
   if (against !== undefined || sheet.repair === undefined) {
     return { ...nothing, lines: against === undefined ? [] : [telling.words.objection(against, telling.figures)] };

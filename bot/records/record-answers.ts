@@ -28,6 +28,7 @@ import { type Telling, tap } from '../cards/card-context.ts';
 import { type Found, findCard } from '../cards/find-card.ts';
 import { periodCard } from '../cards/period-card.ts';
 import { backupCard, keepCard, proofCard } from '../cards/proof-cards.ts';
+import { batchRunCard, partRunCard } from '../cards/run-card.ts';
 import { batchTraceCard, lotTraceCard, partTraceCard } from '../cards/trace-cards.ts';
 import { tellingDay } from './day-question.ts';
 import { exportText } from './export-file.ts';
@@ -79,6 +80,8 @@ async function answer(
     case 'month':
     case 'from':
       return onSpan(telling, question.span, (span) => periodOf(deps, telling, span));
+    case 'card':
+      return runOf(deps, telling, question.of);
     case 'trace':
       return traceOf(deps, telling, question.of);
     case 'find':
@@ -160,6 +163,23 @@ async function traceOf({ executor, store, crew }: RecordAnswersDeps, telling: Te
   const shop = await loadNamed(executor, (loaded) => streamsOfLot(loaded, cans));
   const trace = traceLot(shop, of.lot, cans);
   return trace === undefined ? nothing(records.lotLabel(of.lot)) : lotTraceCard({ ...telling, shop }, trace);
+}
+
+/** A lot has no run of its own. */
+async function runOf({ executor }: RecordAnswersDeps, telling: Telling, of: TraceAsked): Promise<Card> {
+  const { records } = telling.words;
+  const nothing = (what: string) => makeCard(records.nothingKnown(what), 'plain');
+  if ('lot' in of) return nothing(records.lotLabel(of.lot));
+  const shop = await loadNamed(executor, (loaded) =>
+    'part' in of ? streamsOfPart(loaded, of.part) : streamsOfBatch(loaded, of.batch),
+  );
+  const told = { ...telling, shop };
+  if ('part' in of) {
+    const part = shop.parts.get(of.part);
+    return part === undefined ? nothing(of.part) : partRunCard(told, part);
+  }
+  const batch = shop.batches.get(of.batch);
+  return batch === undefined ? nothing(records.batchLabel(of.batch)) : batchRunCard(told, batch);
 }
 
 async function found(deps: RecordAnswersDeps, key: FindKey, value: string, telling: Telling): Promise<Found> {

@@ -68,6 +68,7 @@ export async function answerQuestion(
     case 'month':
     case 'from':
     case 'trace':
+    case 'card':
     case 'find':
     case 'traveller':
     case 'export':

@@ -22,6 +22,7 @@ import type { batchVerbs } from '../verbs/batch-verbs.ts';
 import type { Amount } from '../verbs/said.ts';
 import { type Batch, batchAsOf } from './batch.ts';
 import { type BatchCase, catchRules, filterRules, mixRules, stirRules, stopRules } from './batch-rules.ts';
+import { vesselAnswer } from './vessel-answer.ts';
 
 /** Which batch is meant: the one named, or the only live one that `fits`. */
 export function findBatch(
@@ -46,7 +47,8 @@ export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
   const serving = airServing(place, at, limitMinutes);
   const air = { ...serving, ...command.air, limitMinutes };
   const number = shop.nextNumber;
-  return judge(shop, said, mixRules, [{ sheet, grams: plannedGrams, ...air }], (saidWith) => {
+  const { vesselLitres } = command;
+  return judge(shop, said, mixRules, [{ sheet, grams: plannedGrams, vesselLitres, ...air }], (saidWith) => {
     const events: NewEvent[] = [];
     if (command.air !== undefined) {
       const body = { type: 'AirRead' as const, ...command.air };
@@ -61,10 +63,10 @@ export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
       plannedGrams,
       place: defaultPlace,
       ...(isRead && { air: { celsius, relativeHumidityPercent } }),
-      ...known({ vesselLitres: command.vesselLitres }),
+      ...known({ vesselLitres, vesselOf: command.vesselOf }),
     };
     events.push({ streams: [batchStream(number)], happenedAt: at, body, saidWith });
-    return events;
+    return [...events, ...vesselAnswer(shop, said, sheet, number)];
   });
 }
 

@@ -6,6 +6,7 @@ import { event } from '../event.ts';
 import { FrozenSheet } from '../products/frozen-sheet.ts';
 import { editions } from '../rule-editions.ts';
 import { Celsius, Grams, Litres, Percent } from '../unit-schemas.ts';
+import { vesselMaterials } from '../vessels.ts';
 
 export const BatchEvent = z.discriminatedUnion('type', [
   event('BatchOpened', {
@@ -16,6 +17,7 @@ export const BatchEvent = z.discriminatedUnion('type', [
     place: z.string(),
     /** What the mixing vessel holds. */
     vesselLitres: Litres.optional(),
+    vesselOf: z.enum(vesselMaterials).optional(),
     air: z.object({ celsius: Celsius, relativeHumidityPercent: Percent }).optional(),
   }),
   /** B met A: pot life runs, and the stirrer (or the induction) with it. */

@@ -7,13 +7,15 @@ import type { Method } from '../methods.ts';
 import { mixRatio, type Sheet } from '../products/sheet.ts';
 import { type AirRead, airObjection } from '../products/sheet-air.ts';
 import { hadHappened, type Rule } from '../rules.ts';
-import type { EpochMs, Grams, Minutes } from '../units.ts';
+import type { EpochMs, Grams, Litres, Minutes } from '../units.ts';
 import type { Batch } from './batch.ts';
 import { blendClock, potLifeTimes } from './batch-clocks.ts';
+import { vesselTooSmallFor } from './vessel.ts';
 
 export interface MixCase extends AirRead {
   readonly sheet: Sheet;
   readonly grams: Grams;
+  readonly vesselLitres: Litres | undefined;
   readonly lastReadAt: EpochMs | undefined;
   readonly limitMinutes: Minutes;
 }
@@ -44,6 +46,13 @@ export const mixRules: readonly Rule<MixCase>[] = [
       sheet.mostMixGrams !== undefined && grams > sheet.mostMixGrams.value
         ? { code: 'more-than-sheet-mixes', grams, mostGrams: sheet.mostMixGrams.value }
         : undefined,
+  },
+  {
+    code: 'vessel-too-small',
+    since: 3,
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    check: ({ sheet, grams, vesselLitres }) => vesselTooSmallFor(sheet, vesselLitres, grams),
   },
 ];
 

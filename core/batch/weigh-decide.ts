@@ -17,6 +17,7 @@ import type { Unclear } from '../objections.ts';
 import { mixRatio } from '../products/sheet.ts';
 import { judge } from '../rules.ts';
 import { airLog, liveCans, type Shop } from '../shop.ts';
+import { lackingStep } from '../steps/step-rules.ts';
 import { type EpochMs, type Grams, grams } from '../units.ts';
 import { type Batch, batchAsOf } from './batch.ts';
 import { findBatch } from './batch-decide.ts';
@@ -36,7 +37,8 @@ export function decideWeigh(shop: Shop, said: Said<CommandOf<'weigh'>>): Decisio
   if (isFailed(from)) return unclear(from.failed);
   const air = airLog(shop, batch.place);
   const pours = poursOf(shop, batch, from, said.at);
-  const situation = { batch: batchAsOf(batch, said.at), air, at: said.at, components: wanted, pours };
+  const lacking = lackingStep(shop.crew.stepAnswers, batch, 'weigh', said.at);
+  const situation = { batch: batchAsOf(batch, said.at), air, at: said.at, components: wanted, pours, lacking };
   return judge(shop, said, weighRules, [situation], (saidWith) => [
     pouring(batch, said.at, bodyOf(weighed, from), from, saidWith),
   ]);
@@ -55,7 +57,16 @@ export function decideAdd(shop: Shop, said: Said<CommandOf<'add'>>): Decision {
   const pours = poursOf(shop, batch, from, said.at);
   const air = airLog(shop, batch.place);
   const asOf = batchAsOf(batch, said.at);
-  const situation = { batch: asOf, air, at: said.at, components: [component], component, grams: more, pours };
+  const situation = {
+    batch: asOf,
+    air,
+    at: said.at,
+    components: [component],
+    component,
+    grams: more,
+    pours,
+    lacking: undefined,
+  };
   const body: EventBody = { type: 'PartAdded', component, grams: more, ...fromCans(from) };
   return judge(shop, said, addRules, [situation], (saidWith) => [pouring(batch, said.at, body, from, saidWith)]);
 }

@@ -1,18 +1,20 @@
 // What a batch and the cans allow of a weighing, and of adding more to bring an off-ratio mix back.
 
-import { mixedVolume } from '../calc/density.ts';
 import { type PourCase, pourRules } from '../can/can-rules.ts';
 import type { Component } from '../components.ts';
-import { isFailed } from '../failed.ts';
 import { hadHappened, type Rule } from '../rules.ts';
-import { type Grams, grams, type Litres, litres, minutesAfter } from '../units.ts';
+import type { StepObjection } from '../steps/step-objection.ts';
+import { stepIsKept } from '../steps/step-rules.ts';
+import { type Grams, grams, minutesAfter } from '../units.ts';
 import { type BatchCase, potIsThere, weighed } from './batch-rules.ts';
+import { vesselTooSmall } from './vessel.ts';
 
 export interface WeighCase extends BatchCase {
   /** Which parts are said to have gone in. */
   readonly components: readonly Component[];
   /** From which cans, where the crew keeps track of them. */
   readonly pours: readonly PourCase[];
+  readonly lacking: StepObjection | undefined;
 }
 
 /** A can's rule over all the cans of a weighing: the first that objects speaks. */
@@ -52,6 +54,7 @@ export const weighRules: readonly Rule<WeighCase>[] = [
         ? { code: 'b-before-a' }
         : undefined,
   },
+  stepIsKept,
   ...overCans,
 ];
 
@@ -97,21 +100,12 @@ export const addRules: readonly Rule<AddCase>[] = [
     code: 'vessel-too-small',
     source: 'the order of the work',
     liftedBy: 'nobody',
-    check: ({ batch, component, grams: more }) => {
-      const { weighing, vesselLitres, sheet } = batch;
-      if (weighing === undefined || vesselLitres === undefined || sheet.ratio.densities === undefined) return undefined;
-      const partA = grams(weighing.partAGrams + (component === 'part-a' ? more : 0));
-      const partB = grams(weighing.partBGrams + (component === 'part-b' ? more : 0));
-      const mixedLitres = mixedVolume(partA, partB, sheet.ratio.densities);
-      return !isFailed(mixedLitres) && mixedLitres > roomIn(vesselLitres)
-        ? { code: 'vessel-too-small', vesselLitres, mixedLitres }
-        : undefined;
-    },
+    check: ({ batch: { weighing, vesselLitres, sheet }, component, grams: more }) =>
+      weighing &&
+      vesselTooSmall(sheet, vesselLitres, {
+        partAGrams: grams(weighing.partAGrams + (component === 'part-a' ? more : 0)),
+        partBGrams: grams(weighing.partBGrams + (component === 'part-b' ? more : 0)),
+      }),
   },
   ...overCans,
 ];
-
-/** A tenth stays free for the vortex and the stirrer: our own figure, no source. */
-export function roomIn(vessel: Litres): Litres {
-  return litres(vessel * 0.9);
-}

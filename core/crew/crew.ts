@@ -9,6 +9,7 @@ import { emergencyFields } from '../session/session-commands.ts';
 import type { EmergencyWords, SpraySettings } from '../session/spray-settings.ts';
 import type { Setting, SettingName } from '../settings.ts';
 import { type Settled, settle } from '../settled.ts';
+import { type StepAnswer, stepAnswersIn } from '../steps/steps-answered.ts';
 import type { EpochMs, Minutes } from '../units.ts';
 import type { RingsTo, Role } from './crew-commands.ts';
 import { foldShifts, type Shifts } from './shifts.ts';
@@ -45,6 +46,7 @@ export interface Crew extends CrewFile {
   readonly lastActedAt: EpochMs | undefined;
   readonly shifts: Shifts;
   readonly spray: SpraySettings;
+  readonly stepAnswers: readonly StepAnswer[];
 }
 
 /** When somebody last acted is no event of its stream: the shop adds it. */
@@ -69,6 +71,7 @@ export function foldCrew(file: CrewFile, entries: readonly Entry[]): Crew {
     lastActedAt: undefined,
     shifts: foldShifts(entries),
     spray,
+    stepAnswers: stepAnswersIn(entries),
   };
 }
 

@@ -9,7 +9,10 @@ import { type PartName, partStream } from '../ids.ts';
 import { known } from '../known.ts';
 import { judge, type Rule } from '../rules.ts';
 import { airLog, batchOf, livePartNames, type Shop } from '../shop.ts';
+import type { StepObjection } from '../steps/step-objection.ts';
+import { lackingStep } from '../steps/step-rules.ts';
 import type { EpochMs } from '../units.ts';
+import type { CureWay } from '../verbs/said.ts';
 import { failedBy, holdForReadings, type Reading, unlifted } from './failed-readings.ts';
 import { holdAfter } from './holding.ts';
 import { foldPart, type Part } from './part.ts';
@@ -33,7 +36,16 @@ export function decideCure(shop: Shop, said: Said<CommandOf<'cure'>>): Decision 
   const { way } = said.command;
   const setCelsius = way.kind === 'oven' ? way.setCelsius : undefined;
   const body: EventBody = { type: 'CureStarted', way: way.kind, ...known({ setCelsius }) };
-  return onParts(shop, said, said.command.parts, cureRules, body, () => ({ way }));
+  return onParts(shop, said, said.command.parts, cureRules, body, (part) => ({
+    way,
+    lacking: lackingFor(shop, part, way, said.at),
+  }));
+}
+
+/** What its kind of cure needs and the crew has said that it lacks. */
+export function lackingFor(shop: Shop, part: Part, way: CureWay, at: EpochMs): StepObjection | undefined {
+  const batch = batchOf(shop, part);
+  return batch && lackingStep(shop.crew.stepAnswers, batch, `cure-${way.kind}`, at);
 }
 
 /** A decision counts from when it is given, whatever time is said with it. */

@@ -5,6 +5,8 @@ import type { AirLog } from '../place/place.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { type AirRead, airObjection } from '../products/sheet-air.ts';
 import type { Rule } from '../rules.ts';
+import type { StepObjection } from '../steps/step-objection.ts';
+import { stepIsKept } from '../steps/step-rules.ts';
 import type { EpochMs } from '../units.ts';
 import type { CureWay } from '../verbs/said.ts';
 import type { Failed } from './failed-readings.ts';
@@ -119,6 +121,7 @@ export interface PartCase {
 
 export interface CureCase extends PartCase {
   readonly way: CureWay;
+  readonly lacking: StepObjection | undefined;
 }
 
 const coated: Rule<PartCase> = {
@@ -146,6 +149,7 @@ export const cureRules: readonly Rule<CureCase>[] = [
     check: ({ sheet, way }) =>
       sheet !== undefined && sheet.cure[way.kind] === undefined ? { code: 'no-such-cure', way: way.kind } : undefined,
   },
+  stepIsKept,
   {
     // Both the blisters and the vapour of a solvent-wet load: common practice, no source.
     code: 'flash-off-not-over',

@@ -13,6 +13,7 @@ import { problemOf, rule, type SheetFault } from './sheet-fault.ts';
 import { Blanket, ByMass, Film, GearLosses, LeftOver, PreStir, Repair } from './sheet-material.ts';
 import { CureHumidity, CureStage, FilmRule } from './sheet-part.ts';
 import { Flush, Spray } from './sheet-spray.ts';
+import { Steps } from './sheet-steps.ts';
 import { Voc } from './sheet-voc.ts';
 
 const density = z
@@ -81,6 +82,7 @@ export const Sheet = z.strictObject({
   spray: Spray.optional(),
   flush: Flush.optional(),
   filter: z.strictObject({ micrometres: above0.transform((value) => units.micrometres(value)), source }).optional(),
+  steps: Steps.optional(),
   methods: z.array(z.enum(methods)).min(1),
   /** How long prepared steel may wait for its first coat. */
   surfaceLife: Duration.optional(),

@@ -12,6 +12,7 @@ import { nameIn, nounOf, numberIn } from '../ids.ts';
 import type { Objection } from '../objections.ts';
 import { failedBy, isMarked } from '../part/failed-readings.ts';
 import { foldPart, type Part } from '../part/part.ts';
+import { lackingFor } from '../part/part-decide.ts';
 import { coatOnPartRules, cureRules, dryRules, outRules, type PartCase, releaseRules } from '../part/part-rules.ts';
 import { airServing } from '../place/place.ts';
 import { type Edition, editions } from '../rule-editions.ts';
@@ -106,7 +107,7 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
       };
       return objectionsTo(
         mixRules,
-        { sheet: fact.sheet, grams: fact.plannedGrams, limitMinutes, ...read },
+        { sheet: fact.sheet, grams: fact.plannedGrams, vesselLitres: fact.vesselLitres, limitMinutes, ...read },
         entry.edition,
       );
     }
@@ -157,7 +158,7 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
     case 'CureStarted': {
       const set = fact.setCelsius === undefined ? {} : { setCelsius: fact.setCelsius };
       const way = fact.way === 'oven' ? { kind: 'oven' as const, ...set } : { kind: 'room' as const };
-      return objectionsTo(cureRules, { ...situation, way }, entry.edition);
+      return objectionsTo(cureRules, { ...situation, way, lacking: lackingFor(shop, found, way, at) }, entry.edition);
     }
     case 'CureEnded':
       return objectionsTo(outRules, situation, entry.edition);

@@ -17,6 +17,7 @@ import type { Objection } from '../objections.ts';
 import { mixRatio } from '../products/sheet.ts';
 import { objectionsTo } from '../rules.ts';
 import { airLog, type Shop } from '../shop.ts';
+import { lackingStep } from '../steps/step-rules.ts';
 
 export function againstCan(shop: Shop, can: Can, entry: Entry): readonly Objection[] {
   const { fact, happenedAt: at } = entry;
@@ -60,6 +61,7 @@ export function againstWeighing(
     air: airLog(shop, batch.place),
     at,
     components,
+    lacking: lackingStep(shop.crew.stepAnswers, batch, 'weigh', at),
     pours: (from ?? []).flatMap(({ can: number, grams }) => {
       const can = canBefore(shop.cans.get(number), entry);
       const onDate = localDay(shop.crew.zone, at);

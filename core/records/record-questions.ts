@@ -22,7 +22,8 @@ export type ExportForm = 'csv' | 'jsonl';
 
 export type RecordQuestion =
   | { readonly ask: 'week' | 'month' | 'from'; readonly span: SpanAsked }
-  | { readonly ask: 'trace'; readonly of: TraceAsked }
+  /** `card`: where it stands in its run. */
+  | { readonly ask: 'trace' | 'card'; readonly of: TraceAsked }
   | { readonly ask: 'find'; readonly key: FindKey; readonly value: string }
   | { readonly ask: 'traveller'; readonly of: { readonly part: PartName } | { readonly job: string } }
   | { readonly ask: 'export'; readonly span: SpanAsked; readonly form: ExportForm }

@@ -1,7 +1,8 @@
 // What can be said of a batch: from mixing it to an empty pot.
 
+import { vesselMaterials } from '../vessels.ts';
 import { component } from './component.ts';
-import { air, amount, count, counts, mass, sheet, volume } from './slot.ts';
+import { air, amount, choice, count, counts, mass, sheet, volume } from './slot.ts';
 import { verb } from './verb.ts';
 
 const batch = count('batch');
@@ -16,6 +17,7 @@ export const batchVerbs = {
       air: air({}),
       /** What the mixing vessel holds. */
       vesselLitres: volume('vessel', { behind: 'in' }),
+      vesselOf: choice('vessel-material', vesselMaterials),
     },
     { leaves: { type: 'BatchOpened' }, on: 'batch' },
   ),

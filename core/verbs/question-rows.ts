@@ -49,6 +49,7 @@ export const questionRows = {
   month: which,
   from: verb({ span: needed(spoken('span')) }),
   trace: verb({ of: needed(spoken('traced')) }),
+  card: verb({ of: needed(spoken('traced')) }),
   find: verb({ value: ownWords('sought', { required: true }) }, { endsInWords: true }),
   traveller: verb({ of: needed(spoken('traced')) }),
   export: verb({ span: spoken('span'), form: spoken('form') }),

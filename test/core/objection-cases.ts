@@ -54,6 +54,13 @@ const cases = {
     deviates: 'PartsWeighed 08:00 already-weighed',
     liftedBy: 'nobody',
   },
+  'step-lacking': {
+    given: [...weighed.slice(0, 2), '08:01 confirm equipment no'],
+    at: '08:02',
+    act: 'weigh 1 1201g 1199g',
+    deviates: 'PartsWeighed 08:02 step-lacking',
+    liftedBy: 'supervisor',
+  },
   'not-weighed': {
     given: weighed.slice(0, 2),
     at: '08:10',

@@ -36,7 +36,8 @@ export const plans = ofEachVerb((verb): Plan => {
     required: fields.flatMap(([name, { options }]) => (options?.required === true ? [name] : [])),
     choices: choicesOf(fields),
     takesNames: fields.some(
-      ([, { told, slots }]) => told !== 'sheet' && slots.some(({ kinds }) => kinds.includes('word')),
+      ([, { told, slots }]) =>
+        told !== 'sheet' && told !== 'choice' && slots.some(({ kinds }) => kinds.includes('word')),
     ),
     apart: fields.filter(
       ([

@@ -11,6 +11,7 @@ import { fillers } from '../tongues/english/line-words.ts';
 import { rareFigureFrom } from '../typed/air-figures.ts';
 import type { Token } from '../typed/token.ts';
 import { type ActLine, leftOver, type Said } from './act-line.ts';
+import { choiceAt, choicesOf } from './choices-on-line.ts';
 import { countFrom, figureFor, outside } from './figure-of-slot.ts';
 
 interface Labelled {
@@ -26,6 +27,8 @@ const labelled = ofEachVerb((verb): readonly Labelled[] =>
     return label === undefined || !isRead ? [] : [{ name, label, field }];
   }),
 );
+
+const choicesOfVerb = ofEachVerb((verb) => choicesOf(Object.entries(verbRows[verb].fields)));
 
 export interface ValueTaken {
   readonly name: string;
@@ -94,22 +97,39 @@ export function labelledApart(
   const said: Said = {};
   if (labelled[verb].length === 0) return { act, said };
   const tokens: Token[] = [];
-  for (let i = 0; i < act.tokens.length; i++) {
-    const token = act.tokens[i];
+  const inOrder = { ...act, tokens: choicesFirst(verb, act.tokens) };
+  for (let i = 0; i < inOrder.tokens.length; i++) {
+    const token = inOrder.tokens[i];
     if (token === undefined) continue;
     if (isPermitWord(token)) {
-      tokens.push(...act.tokens.slice(i));
+      tokens.push(...inOrder.tokens.slice(i));
       break;
     }
-    const taken = labelledAt(verb, act, i);
+    const taken = labelledAt(verb, inOrder, i);
     if (taken === undefined) {
       tokens.push(token);
       continue;
     }
     if (isFailed(taken)) return taken;
-    if (said[taken.name] !== undefined) return leftOver(act.tokens[i + 1] ?? token);
+    if (said[taken.name] !== undefined) return leftOver(inOrder.tokens[i + 1] ?? token);
     said[taken.name] = taken.value;
     i = taken.to - 1;
   }
   return { act: { ...act, tokens }, said };
+}
+
+/** `in stainless 5l`: a choice of the same act between a filler and its figure stands before both. */
+function choicesFirst(verb: Verb, tokens: readonly Token[]): readonly Token[] {
+  const choices = choicesOfVerb[verb];
+  const at = tokens.findIndex(
+    (token, i) => token.kind === 'word' && fillers.has(token.word) && choiceAt(tokens, i + 1, choices) !== undefined,
+  );
+  const choice = at < 0 ? undefined : choiceAt(tokens, at + 1, choices);
+  if (choice === undefined || isFailed(choice)) return tokens;
+  return [
+    ...tokens.slice(0, at),
+    ...tokens.slice(at + 1, choice.to),
+    ...tokens.slice(at, at + 1),
+    ...tokens.slice(choice.to),
+  ];
 }

@@ -24,6 +24,10 @@ export const recordReaders: { readonly [Ask in RecordQuestion['ask']]: (act: Act
     const of = tracedFrom(tokens);
     return isFailed(of) ? of : { ask: 'trace', of };
   },
+  card: ({ tokens }) => {
+    const of = tracedFrom(tokens);
+    return isFailed(of) ? of : { ask: 'card', of };
+  },
   find: readFind,
   traveller: readTraveller,
   export: readExport,

@@ -117,7 +117,7 @@ it('given a small pot, then the repair is told in as many digits as bring it wit
 });
 
 it('given a vessel that the repair would overfill, or a sheet without repair, then the card says so and offers no tap', async () => {
-  const full = await (await after('air 24C 48%', 'mix 2.4kg in 2.6l')).say('weigh 1 1300g 1140g');
+  const full = await (await after('air 24C 48%', 'mix 2.4kg in 2.6l already')).say('weigh 1 1300g 1140g');
   expect(full.card.lines.join()).toContain('would not leave room to stir');
   const build = await (await after('air 20C 48%', 'mix 6.5kg build')).say('weigh 1 5400g 900g');
   expect(build.card.lines).toContain(

@@ -3,8 +3,10 @@
 import fc from 'fast-check';
 import type { Command } from '../../../core/commands.ts';
 import { components } from '../../../core/components.ts';
+import { askedSteps } from '../../../core/steps/step-rows.ts';
 import { epochMs, grams, litres } from '../../../core/units.ts';
 import type { Amendment, AmendTarget } from '../../../core/verbs/correction-verbs.ts';
+import { vesselMaterials } from '../../../core/vessels.ts';
 import { utc } from './shop-at-ten.ts';
 
 const only = <V extends string>(verb: V) => fc.constant(verb);
@@ -61,11 +63,19 @@ export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
   fc.record({ verb: only('discard'), can: number, why }),
   fc.record({ verb: fc.constantFrom('cover', 'uncover'), batch: number }, { requiredKeys: ['verb'] }),
   fc.record({ verb: only('catch'), batch: number, grams: mass }, { requiredKeys: ['verb', 'grams'] }),
-  fc.record({
-    verb: only('mix'),
-    amount: fc.record({ kind: only('mass'), grams: mass }),
-    vesselLitres: volume,
-  }),
+  fc.record(
+    {
+      verb: only('mix'),
+      amount: fc.record({ kind: only('mass'), grams: mass }),
+      vesselLitres: volume,
+      vesselOf: fc.constantFrom(...vesselMaterials),
+    },
+    { requiredKeys: ['verb', 'amount'] },
+  ),
+  fc.record(
+    { verb: only('confirm'), batch: number, step: fc.constantFrom(...askedSteps), kept: fc.boolean() },
+    { requiredKeys: ['verb', 'step'] },
+  ),
 );
 
 export const drawnMaterialAmendment: fc.Arbitrary<[AmendTarget, Amendment]> = fc.oneof(

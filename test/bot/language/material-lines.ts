@@ -84,6 +84,15 @@ export const materialLines: readonly TypedLine[] = [
   act('add 1 b 14g can 4', { verb: 'add', batch: 1, component: 'part-b', grams: grams(14), cans: [4] }),
   miss('add 1 14g', 'incomplete', '', 'add 1 a 14g'),
   act('mix 2.4kg in 5l', { verb: 'mix', amount: { kind: 'mass', grams: grams(2400) }, vesselLitres: litres(5) }),
+  act('mix 2.4kg in stainless 5l', {
+    ...{ verb: 'mix', amount: { kind: 'mass', grams: grams(2400) } },
+    ...{ vesselLitres: litres(5), vesselOf: 'stainless' },
+  }),
+  act('mix 2.4kg in glass', { verb: 'mix', amount: { kind: 'mass', grams: grams(2400) }, vesselOf: 'glass' }),
+  ask('card impeller-7', { ask: 'card', of: { part: 'impeller-7' } }),
+  act('confirm bonding', { verb: 'confirm', step: 'bonding' }),
+  act('confirmed 3 rated yes', { verb: 'confirm', batch: 3, step: 'equipment', kept: true }),
+  act('confirm clean-oven no', { verb: 'confirm', step: 'clean-oven', kept: false }),
   act('mix 2l in 5l', { verb: 'mix', amount: { kind: 'volume', litres: litres(2) }, vesselLitres: litres(5) }),
 
   // A pot's lid, and what drains.

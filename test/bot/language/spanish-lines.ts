@@ -125,6 +125,7 @@ export const spanishLines: readonly TypedLine[] = [
   act('extracción sí 0,6 m/s', { verb: 'fan', running: true, faceMetresPerSecond: metresPerSecond(0.6) }),
   act('extracción no', { verb: 'fan', running: false }),
   act('extractor encendido sin medir', { verb: 'fan', running: true }),
+  act('confirmo tierra sí', { verb: 'confirm', step: 'bonding', kept: true }),
   act('aire suministrado sí', { verb: 'supplied', supplied: true }),
   act('empezar pistola', { verb: 'spray-on' }),
   act('parar pistola', { verb: 'spray-off' }),

@@ -49,8 +49,8 @@ describe('a batch of the first edition of the rules', () => {
     expect(await shift.when('12:00 @omar: judge anew batch 1')).toEqual({ recorded: ['JudgedAnew'] });
 
     expect(await shift.deviations()).toContain(tooMuch);
-    expect(tracePart(await shift.shop(), 'rail-1')?.editions).toEqual([2]);
-    expect(traceBatch(await shift.shop(), 1)?.editions).toEqual([2]);
+    expect(tracePart(await shift.shop(), 'rail-1')?.editions).toEqual([3]);
+    expect(traceBatch(await shift.shop(), 1)?.editions).toEqual([3]);
   });
 
   it('given it is judged anew, then no bell moves, and the part stands as it stood', async () => {

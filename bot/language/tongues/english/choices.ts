@@ -32,4 +32,13 @@ export const englishChoices: Choices = {
     'methoxypropyl-acetate': 'pgmea',
   },
   coupon: { true: 'witness' },
+  'vessel-material': { stainless: 'steel inox', hdpe: 'polyethylene pe' },
+  step: {
+    equipment: 'rated',
+    bonding: 'bonded earthed earthing grounded grounding',
+    papers: 'instructions sds',
+    vessel: 'tools',
+    'clean-oven': 'oven',
+    'clean-room': 'room',
+  },
 };

@@ -10,6 +10,7 @@ import { englishComponents } from './material.ts';
 import { englishParts, englishRubs } from './parts.ts';
 import { englishSessionFact } from './session-facts.ts';
 import { slotNames } from './slots.ts';
+import { englishSteps } from './steps.ts';
 import { englishVerbs } from './verbs.ts';
 
 export const englishFact = (fact: Fact, figures: Figures): string =>
@@ -100,6 +101,8 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'BellTested':
     case 'QualificationDated':
       return englishSessionFact(fact, figures);
+    case 'StepAnswered':
+      return englishSteps.fact(fact);
     case 'Rang':
       return `rang ${fact.key}`;
     case 'RingSnoozed':

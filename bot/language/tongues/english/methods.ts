@@ -6,23 +6,26 @@ export interface MethodWords {
   readonly name: string;
   /** Words that mean it wherever a method may stand, without accents. */
   readonly typed: string;
-  /** Common practice, no source: one line. */
-  readonly tip: string;
+  /** How it goes on, said before the coat. Common practice, no source: one line. */
+  readonly way: string;
+  /** What is to be expected of the film, said after it. */
+  readonly finish?: string;
 }
 
 export const englishMethods: Readonly<Record<Method, MethodWords>> = {
   flow: {
     name: 'flow',
     typed: 'flow flowed flowing flowcoat flow-coat flowcoated pour poured',
-    tip: 'Flow: pour, then catch, filter and reuse what drains.',
+    way: 'Flow: pour once; catch, filter and reuse what drains.',
   },
-  dip: { name: 'dip', typed: 'dip dipped dipping', tip: 'Dip: once, and slowly.' },
-  brush: { name: 'brush', typed: 'brush brushed brushing', tip: 'Brush: slow and light, or it bubbles.' },
-  roller: { name: 'roller', typed: 'roller roll rolled rolling', tip: 'Roller: slow and light, or it bubbles.' },
+  dip: { name: 'dip', typed: 'dip dipped dipping', way: 'Dip: once, and slowly.' },
+  brush: { name: 'brush', typed: 'brush brushed brushing', way: 'Brush: slow and light, or it bubbles.' },
+  roller: { name: 'roller', typed: 'roller roll rolled rolling', way: 'Roller: slow and light, or it bubbles.' },
   spray: {
     name: 'spray',
     typed: 'spray sprayed spraying hvlp',
-    tip: 'Spray: a fine orange peel or mottle is to be expected.',
+    way: 'Spray: light, even passes, each over half of the one before.',
+    finish: 'Sprayed: a fine orange peel or mottle is to be expected.',
   },
 };
 

@@ -26,7 +26,8 @@ const figureSources: Readonly<Record<FigureSourceId, string>> = {
 
 export const englishNames = {
   method: (method: Method): string => englishMethods[method].name,
-  methodTip: (method: Method): string => englishMethods[method].tip,
+  methodWay: (method: Method): string => englishMethods[method].way,
+  methodFinish: (method: Method): string | undefined => englishMethods[method].finish,
   place: (place: PlaceName): string => place,
   metal: (metal: string): string => metal,
   solvent: (id: SolventId): string => englishSolvents[id],

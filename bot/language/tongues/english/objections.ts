@@ -13,6 +13,7 @@ import { englishCrewUnclear, englishFilmObjection } from './parts.ts';
 import { englishReadingObjection } from './readings.ts';
 import { englishSessionObjection, englishSessionUnclear } from './session-objections.ts';
 import { englishSheetProblem } from './sheet-problems.ts';
+import { englishSteps } from './steps.ts';
 import { englishUndoUnclear } from './undo.ts';
 
 export const englishRuleSources: Readonly<Record<RuleSource, string>> = {
@@ -33,6 +34,8 @@ export const englishNoFigure: Readonly<Record<NoFigure, string>> = {
 
 export function englishObjection(objection: Objection, figures: Figures): string {
   switch (objection.code) {
+    case 'step-lacking':
+      return englishSteps.lacking(objection, figures);
     case 'no-brief':
     case 'brief-lapsed':
     case 'brief-not-acknowledged':

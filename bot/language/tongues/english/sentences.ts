@@ -25,6 +25,7 @@ import { englishLate, englishRings, englishUnproved } from './rings.ts';
 import { englishSession } from './session.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
+import { englishSteps } from './steps.ts';
 import { englishTyped as englishLines } from './typed.ts';
 import { englishUndo } from './undo.ts';
 
@@ -215,6 +216,8 @@ const buttons = {
   meant: 'You meant',
   again: 'Say it again',
   'ask-again': 'Ask for it again',
+  'step-yes': 'It is so',
+  'step-no': 'It is not so',
 };
 
 const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>> = {
@@ -268,6 +271,7 @@ export const english = {
   unproved: englishUnproved,
   late: englishLate,
   undo: englishUndo,
+  steps: englishSteps,
   lineShown: linesShownIn(englishLines),
 };
 

@@ -15,6 +15,7 @@ import { spanishSessionFact } from './session-facts.ts';
 import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
 import type { Spoken } from './spoken.ts';
+import { spanishSteps } from './steps.ts';
 import { spanishVerbs } from './verbs.ts';
 
 const ways = { oven: 'horno', room: 'sala' };
@@ -120,6 +121,8 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
     case 'BellTested':
     case 'QualificationDated':
       return spanishSessionFact(say, fact, figures);
+    case 'StepAnswered':
+      return spanishSteps(say).fact(fact);
     case 'Rang':
       return `aviso: ${spanishRingName(say, fact.key)}`;
     case 'RingSnoozed':

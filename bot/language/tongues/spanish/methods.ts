@@ -13,20 +13,21 @@ export const spanishMethods: Readonly<Record<Method, SpanishMethodWords>> = {
     // In Spain a vertido is a spill of chemicals: it is no method unless a coat's line says so.
     name: 'flujo',
     typed: 'flujo colada',
-    tip: 'Flujo: verter, y después recoger, filtrar y volver a usar lo que escurre.',
+    way: 'Flujo: vierta una sola vez; recoja, filtre y vuelva a usar lo que escurre.',
   },
   dip: {
     name: 'inmersión',
     typed: 'inmersion sumergir sumergida sumergido banada banado',
-    tip: 'Inmersión: una sola vez y despacio.',
+    way: 'Inmersión: una sola vez y despacio.',
   },
-  brush: { name: 'brocha', typed: 'brocha pincel', tip: 'Brocha: despacio y suave, o salen burbujas.' },
-  roller: { name: 'rodillo', typed: 'rodillo', tip: 'Rodillo: despacio y suave, o salen burbujas.' },
+  brush: { name: 'brocha', typed: 'brocha pincel', way: 'Brocha: despacio y suave, o salen burbujas.' },
+  roller: { name: 'rodillo', typed: 'rodillo', way: 'Rodillo: despacio y suave, o salen burbujas.' },
   spray: {
     name: 'pistola',
     nameInAmerica: 'aspersión',
     typed: 'pistola rociar rociada rociado aspersion airless atomizar atomizada pulverizar pulverizada pulverizado',
-    tip: 'Pistola: es normal algo de piel de naranja fina o de moteado.',
+    way: 'Pistola: pasadas ligeras e iguales, cada una sobre la mitad de la anterior.',
+    finish: 'Con pistola es normal algo de piel de naranja fina o de moteado.',
   },
 };
 

@@ -140,7 +140,8 @@ export function spanishNames(say: Spoken): typeof english.names {
   const rules = spanishRuleNames(say);
   return {
     method: (method) => methodName(say, method),
-    methodTip: (method) => spanishMethods[method].tip,
+    methodWay: (method) => spanishMethods[method].way,
+    methodFinish: (method) => spanishMethods[method].finish,
     place: spanishPlace,
     metal: spanishMetal,
     solvent: (id) => solventNames[id],

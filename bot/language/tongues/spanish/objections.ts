@@ -14,6 +14,7 @@ import { atTime, capital, lawOf, methodName, theTime, told } from './names.ts';
 import { spanishReadingObjection } from './readings.ts';
 import { spanishSessionObjection } from './session-objections.ts';
 import type { Spoken } from './spoken.ts';
+import { spanishSteps } from './steps.ts';
 
 export const spanishRuleSources = (say: Spoken): Readonly<Record<RuleSource, string>> => ({
   sheet: say.the('sheet'),
@@ -36,6 +37,8 @@ const wetInOven = (say: Spoken) =>
 
 export function spanishObjection(say: Spoken, objection: Objection, figures: Figures): string {
   switch (objection.code) {
+    case 'step-lacking':
+      return spanishSteps(say).lacking(objection, figures);
     case 'no-brief':
     case 'brief-lapsed':
     case 'brief-not-acknowledged':

@@ -62,6 +62,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'no-extraction-no-air': 'sin extracción ni aire suministrado',
   'fan-not-measured': 'extracción sin medir',
   'fan-too-weak': 'extracción insuficiente',
+  'step-lacking': 'falta un paso del papel del fabricante',
   'gear-not-flushed': 'pistola o recipientes sin lavar',
   'rags-not-canned': 'trapos fuera de su contenedor',
 });

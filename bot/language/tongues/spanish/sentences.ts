@@ -22,6 +22,7 @@ import { spanishSession } from './session.ts';
 import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
 import { type Spoken, spokenIn } from './spoken.ts';
+import { spanishSteps } from './steps.ts';
 import { spanishTyped as spanishLines } from './typed.ts';
 import { spanishUnclear } from './unclear.ts';
 import { spanishUndo } from './undo.ts';
@@ -213,6 +214,8 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   meant: 'Quiso decir',
   again: 'Repítalo',
   'ask-again': 'Pídalo otra vez',
+  'step-yes': 'Así es',
+  'step-no': 'No es así',
 });
 
 const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>> = {
@@ -268,6 +271,7 @@ export function spanishIn(locale: Profile['locale']): Words {
     unproved: spanishUnproved,
     late: spanishLate,
     undo: spanishUndo(say),
+    steps: spanishSteps(say),
     lineShown,
   };
 }

@@ -1,0 +1,62 @@
+// The run card: where a pot or a part stands in its run, what was done, what comes, as a phone shows it.
+
+import type { Batch } from '../../core/batch/batch.ts';
+import type { Part } from '../../core/part/part.ts';
+import { statusOf } from '../../core/status.ts';
+import { type RunStep, runOfBatch, runOfPart } from '../../core/steps/run.ts';
+import { isAsked } from '../../core/steps/step-rows.ts';
+import { batchFacts, batchTaps } from './batch-cards.ts';
+import { type Card, makeCard, type Tone } from './card.ts';
+import type { Telling } from './card-context.ts';
+import { clockFacts } from './clock-text.ts';
+import { nextTaps } from './next-taps.ts';
+import { stepAsked } from './step-lines.ts';
+
+export function batchRunCard(telling: Telling, batch: Batch): Card {
+  const status = statusOf.batch(telling, batch);
+  const run = runOfBatch(telling, batch);
+  const asked = stepAsked(telling, batch);
+  return makeCard(telling.words.steps.run.ofBatch(batch.number), toneOf(run), {
+    facts: batchFacts(telling, status),
+    lines: [...runLines(telling, run), ...asked.lines],
+    actions: [...batchTaps(telling, status), ...asked.actions],
+  });
+}
+
+export function partRunCard(telling: Telling, part: Part): Card {
+  const status = statusOf.part(telling, part);
+  const run = runOfPart(telling, part);
+  return makeCard(telling.words.steps.run.ofPart(part.name), toneOf(run), {
+    facts: clockFacts(
+      telling,
+      status.clocks,
+      status.clocks.map(({ id }) => id),
+    ),
+    lines: runLines(telling, run),
+    actions: nextTaps(telling, status.next()),
+  });
+}
+
+const toneOf = (run: readonly RunStep[]): Tone => (run.some(({ stands }) => stands === 'lacking') ? 'warn' : 'plain');
+
+/** What is done each in its own line; all else gathered by how it stands. */
+function runLines({ words, figures }: Telling, run: readonly RunStep[]): readonly string[] {
+  const { run: sentences, rows } = words.steps;
+  const nameOf = (each: RunStep): string => (isAsked(each.step) ? rows[each.step].name : sentences.work(each.step));
+  const gathered = (stands: Exclude<RunStep['stands'], 'done'>): readonly string[] => {
+    const names = run.filter((each) => each.stands === stands).map(nameOf);
+    return names.length === 0 ? [] : [sentences.stands(stands, names, figures)];
+  };
+  const done = run.flatMap((each) => (each.stands === 'done' ? [each.entry] : []));
+  return [
+    ...gathered('lacking'),
+    ...gathered('next'),
+    ...done.map(({ happenedAt, fact, by }) =>
+      sentences.done(figures.timeDown(happenedAt), words.fact(fact, figures), by),
+    ),
+    ...gathered('kept'),
+    ...gathered('passed'),
+    ...gathered('not-answered'),
+    ...gathered('to-come'),
+  ];
+}

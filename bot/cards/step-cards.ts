@@ -1,0 +1,25 @@
+// The answer about a step of the maker's paper: kept, or lacking and what to do instead.
+
+import type { CommandOf } from '../../core/commands.ts';
+import { peopleLeading } from '../../core/crew/crew.ts';
+import type { Recorded } from '../../core/execute.ts';
+import { statusOf } from '../../core/status.ts';
+import { batchTaps } from './batch-cards.ts';
+import { type Card, makeCard } from './card.ts';
+import type { Telling } from './card-context.ts';
+import { undoTap } from './undo-tap.ts';
+
+export function confirmedCard(telling: Telling, { step, kept = true }: CommandOf<'confirm'>, outcome: Recorded): Card {
+  const { steps } = telling.words;
+  const [envelope] = outcome.envelopes;
+  const of = envelope?.body.type === 'StepAnswered' ? envelope.body.batch : undefined;
+  const batch = of === undefined ? undefined : telling.shop.batches.get(of);
+  return makeCard(steps.noted(step, kept), kept ? 'good' : 'warn', {
+    lines: kept ? [] : [steps.rows[step].instead],
+    actions: [
+      ...(batch === undefined ? [] : batchTaps(telling, statusOf.batch(telling, batch))),
+      ...outcome.envelopes.slice(0, 1).map(({ seq }) => undoTap(telling, seq)),
+    ],
+    ping: kept ? [] : peopleLeading(telling.shop.crew),
+  });
+}

@@ -1,0 +1,155 @@
+// The steps of the maker's paper, in English: asked once, answered with a tap, and said before the act that they are of.
+
+import type { Sheet } from '../../../../core/products/sheet.ts';
+import type { FilterMaterial, Protection } from '../../../../core/products/sheet-steps.ts';
+import type { RunStep, WorkStep } from '../../../../core/steps/run.ts';
+import type { StepAnswered } from '../../../../core/steps/step-events.ts';
+import type { StepObjection } from '../../../../core/steps/step-objection.ts';
+import type { AskedStep } from '../../../../core/steps/step-rows.ts';
+import type { StepSaid } from '../../../../core/steps/steps-said.ts';
+import type { VesselMaterial } from '../../../../core/vessels.ts';
+import type { Figures } from '../../figures.ts';
+import { englishMethods } from './methods.ts';
+
+interface StepWords {
+  /** What is kept, as a list or a record names it. */
+  readonly name: string;
+  readonly asked: (sheet: Sheet, figures: Figures) => string;
+  readonly yes: string;
+  readonly no: string;
+  /** What to do where it is lacking. */
+  readonly instead: string;
+}
+
+const vesselMaterials: Readonly<Record<VesselMaterial, string>> = {
+  glass: 'glass',
+  stainless: 'stainless steel',
+  hdpe: 'high-density polyethylene',
+};
+
+const protections: Readonly<Record<Protection, string>> = {
+  gloves: 'gloves',
+  goggles: 'goggles',
+  'face-shield': 'a face shield',
+  coverall: 'a coverall',
+  apron: 'an apron',
+  respirator: 'a respirator',
+};
+
+const filterMaterials: Readonly<Record<FilterMaterial, string>> = {
+  'glass-fibre': 'glass fibre',
+  nylon: 'nylon',
+  polypropylene: 'polypropylene',
+  'stainless-mesh': 'stainless mesh',
+};
+
+const either = new Intl.ListFormat('en-GB', { type: 'disjunction' });
+
+const rows: Readonly<Record<AskedStep, StepWords>> = {
+  equipment: {
+    name: 'equipment rated for flammable liquids',
+    asked: () => 'Is all that runs by the mix (stirrer, lamps, fan) rated for flammable liquids?',
+    yes: 'Rated',
+    no: 'Not rated',
+    instead: 'Use what is rated, or mix where it is.',
+  },
+  bonding: {
+    name: 'vessels bonded and earthed',
+    asked: () => 'Are metal can and vessel bonded to each other and earthed while you pour?',
+    yes: 'Bonded',
+    no: 'Not bonded',
+    instead: 'Bond can and vessel and earth them before anything is poured.',
+  },
+  papers: {
+    name: 'instructions and safety data sheets read',
+    asked: ({ name, revision }) =>
+      `Have you read the instructions of ${name} (revision ${revision}) and the safety data sheets of both parts?`,
+    yes: 'I have read them',
+    no: 'Not yet',
+    instead: 'Read them first; the pouring can wait that long.',
+  },
+  vessel: {
+    name: 'vessel and tools of what the sheet allows',
+    asked: ({ steps }) => {
+      const materials = (steps?.vessel?.materials ?? []).map((material) => vesselMaterials[material]);
+      return `Are vessel and tools of ${either.format(materials)}?`;
+    },
+    yes: 'They are',
+    no: 'They are not',
+    instead: 'Take a vessel and tools of what the sheet names.',
+  },
+  'clean-oven': {
+    name: 'a clean oven',
+    asked: () => 'Is the oven clean: nothing in it that gives off dust, oil or silicone?',
+    yes: 'Clean',
+    no: 'Not clean',
+    instead: 'Clean the oven first, or cure in the room where the sheet allows it.',
+  },
+  'clean-room': {
+    name: 'a clean place to cure in',
+    asked: () => 'Is there a clean place to cure in, without dust or draught?',
+    yes: 'There is',
+    no: 'There is none',
+    instead: 'Clear a place without dust or draught first, or cure in the oven.',
+  },
+};
+
+const works: Readonly<Record<WorkStep, string>> = {
+  air: 'air read',
+  mix: 'batch opened',
+  weigh: 'A and B weighed',
+  blend: 'stirred',
+  filter: 'filtered',
+  prep: 'surface prepared',
+  surface: 'surface temperature read',
+  coat: 'coated',
+  dry: 'dry to the touch',
+  cure: 'cure begun',
+  cured: 'taken out of cure',
+  film: 'film measured',
+  release: 'released',
+};
+
+const standings: Readonly<Record<Exclude<RunStep['stands'], 'done'>, string>> = {
+  next: 'Next',
+  'to-come': 'To come',
+  passed: 'Not recorded',
+  kept: 'Kept',
+  lacking: 'Lacking',
+  'not-answered': 'Nobody has said',
+};
+
+export const englishSteps = {
+  rows,
+  run: {
+    ofBatch: (batch: number) => `Run of batch ${batch}`,
+    ofPart: (part: string) => `Run of ${part}`,
+    done: (at: string, said: string, by: string) => `${at} ${said} (${by})`,
+    work: (step: WorkStep) => works[step],
+    stands: (stands: Exclude<RunStep['stands'], 'done'>, what: readonly string[], figures: Figures): string =>
+      `${standings[stands]}: ${figures.list(what)}`,
+  },
+  said: (said: StepSaid, figures: Figures): string => {
+    switch (said.step) {
+      case 'protection': {
+        const work = said.work === 'mixing' ? 'Mixing' : englishMethods[said.work].name;
+        return `${work.charAt(0).toUpperCase()}${work.slice(1)}: wear ${figures.list(said.worn.map((each) => protections[each]))}.`;
+      }
+      case 'vortex':
+        return 'Stir covered, with a slight vortex and no faster: air shortens the pot life.';
+      case 'filtering': {
+        const grade = said.micrometres === undefined ? '' : `${figures.film(said.micrometres)} `;
+        const into = said.secondVessel ? ' into a second clean vessel' : '';
+        return `Filter through ${grade}${filterMaterials[said.through]}${into}: what is skipped stands in the film as specks.`;
+      }
+    }
+  },
+  /** What a line asked to be noted. */
+  fact: ({ step, kept }: StepAnswered): string => (kept ? rows[step].name : `lacking: ${rows[step].name}`),
+  noted: (step: AskedStep, kept: boolean): string =>
+    kept ? `Noted: ${rows[step].name}` : `Lacking: ${rows[step].name}`,
+  instead: (step: AskedStep): string => rows[step].instead,
+  lacking: ({ step, by, at }: StepObjection, figures: Figures): string =>
+    `${by} said at ${figures.timeDown(at)} that this is lacking: ${rows[step].name}. ${rows[step].instead}`,
+};
+export type StepsWords = typeof englishSteps;

@@ -1,0 +1,142 @@
+// Los pasos que pide el papel del fabricante: se preguntan una vez, se contestan con un toque, y se dicen antes del acto.
+
+import type { FilterMaterial, Protection } from '../../../../core/products/sheet-steps.ts';
+import type { RunStep, WorkStep } from '../../../../core/steps/run.ts';
+import type { VesselMaterial } from '../../../../core/vessels.ts';
+import type { StepsWords } from '../english/steps.ts';
+import { spanishMethods } from './methods.ts';
+import { capital } from './names.ts';
+import type { Spoken } from './spoken.ts';
+
+const vesselMaterials: Readonly<Record<VesselMaterial, string>> = {
+  glass: 'vidrio',
+  stainless: 'acero inoxidable',
+  hdpe: 'polietileno de alta densidad',
+};
+
+const protections = (say: Spoken): Readonly<Record<Protection, string>> => ({
+  gloves: 'guantes',
+  goggles: say.one('goggles'),
+  'face-shield': 'pantalla facial',
+  coverall: 'mono',
+  apron: 'delantal',
+  respirator: 'respirador',
+});
+
+const filterMaterials: Readonly<Record<FilterMaterial, string>> = {
+  'glass-fibre': 'fibra de vidrio',
+  nylon: 'nailon',
+  polypropylene: 'polipropileno',
+  'stainless-mesh': 'malla de acero inoxidable',
+};
+
+const either = new Intl.ListFormat('es', { type: 'disjunction' });
+
+const rowsOf = (say: Spoken): StepsWords['rows'] => ({
+  equipment: {
+    name: 'equipo clasificado para líquidos inflamables',
+    asked: () =>
+      '¿Está clasificado para líquidos inflamables todo lo que funciona junto a la mezcla (agitador, lámparas, ventilador)?',
+    yes: 'Clasificado',
+    no: 'Sin clasificar',
+    instead: 'Use equipo clasificado, o mezcle donde lo haya.',
+  },
+  bonding: {
+    name: 'recipientes puenteados y a tierra',
+    asked: () => '¿Están la lata y el recipiente de metal puenteados entre sí y a tierra mientras se vierte?',
+    yes: 'A tierra',
+    no: 'No lo están',
+    instead: 'Puentee la lata y el recipiente y póngalos a tierra antes de verter nada.',
+  },
+  papers: {
+    name: 'instrucciones y fichas de seguridad leídas',
+    asked: ({ name, revision }) =>
+      `¿Ha leído las instrucciones de ${name} (revisión ${revision}) y las fichas de seguridad de las dos partes?`,
+    yes: 'Las he leído',
+    no: 'Todavía no',
+    instead: 'Léalas primero; verter puede esperar.',
+  },
+  vessel: {
+    name: `recipiente y útiles de lo que admite ${say.the('sheet')}`,
+    asked: ({ steps }) => {
+      const materials = (steps?.vessel?.materials ?? []).map((material) => vesselMaterials[material]);
+      return `¿Son el recipiente y los útiles de ${either.format(materials)}?`;
+    },
+    yes: 'Lo son',
+    no: 'No lo son',
+    instead: `Tome un recipiente y útiles de lo que nombra ${say.the('sheet')}.`,
+  },
+  'clean-oven': {
+    name: 'horno limpio',
+    asked: () => '¿Está limpio el horno: nada dentro que suelte polvo, aceite o silicona?',
+    yes: 'Limpio',
+    no: 'No está limpio',
+    instead: `Limpie primero el horno, o deje curar en la sala si ${say.the('sheet')} lo admite.`,
+  },
+  'clean-room': {
+    name: 'sitio limpio para curar',
+    asked: () => '¿Hay un sitio limpio para curar, sin polvo ni corrientes?',
+    yes: 'Lo hay',
+    no: 'No lo hay',
+    instead: 'Despeje primero un sitio sin polvo ni corrientes, o deje curar en el horno.',
+  },
+});
+
+const works: Readonly<Record<WorkStep, string>> = {
+  air: 'aire leído',
+  mix: 'mezcla abierta',
+  weigh: 'A y B pesadas',
+  blend: 'agitada',
+  filter: 'filtrada',
+  prep: 'superficie preparada',
+  surface: 'temperatura del sustrato leída',
+  coat: 'capa aplicada',
+  dry: 'seca al tacto',
+  cure: 'curado empezado',
+  cured: 'fuera del curado',
+  film: 'película medida',
+  release: 'liberada',
+};
+
+const standings: Readonly<Record<Exclude<RunStep['stands'], 'done'>, string>> = {
+  next: 'Sigue',
+  'to-come': 'Por venir',
+  passed: 'Sin anotar',
+  kept: 'Se cumple',
+  lacking: 'Falta',
+  'not-answered': 'Nadie lo ha dicho',
+};
+
+export function spanishSteps(say: Spoken): StepsWords {
+  const rows = rowsOf(say);
+  return {
+    rows,
+    run: {
+      ofBatch: (batch) => `Recorrido de la mezcla ${batch}`,
+      ofPart: (part) => `Recorrido de ${part}`,
+      done: (at, said, by) => `${at} ${said} (${by})`,
+      work: (step) => works[step],
+      stands: (stands, what, figures) => `${standings[stands]}: ${figures.list(what)}`,
+    },
+    said: (said, figures) => {
+      switch (said.step) {
+        case 'protection': {
+          const work = said.work === 'mixing' ? 'Para mezclar' : capital(spanishMethods[said.work].name);
+          return `${work}: lleve ${figures.list(said.worn.map((each) => protections(say)[each]))}.`;
+        }
+        case 'vortex':
+          return 'Agite tapado, con un vórtice ligero y no más deprisa: el aire acorta la vida de la mezcla.';
+        case 'filtering': {
+          const grade = said.micrometres === undefined ? '' : ` de ${figures.film(said.micrometres)}`;
+          const into = said.secondVessel ? ', a un segundo recipiente limpio' : '';
+          return `Filtre por ${filterMaterials[said.through]}${grade}${into}: lo que no se filtra queda en la película como motas.`;
+        }
+      }
+    },
+    fact: ({ step, kept }) => (kept ? rows[step].name : `falta: ${rows[step].name}`),
+    noted: (step, kept) => `${kept ? 'Anotado' : 'Falta'}: ${rows[step].name}`,
+    instead: (step) => rows[step].instead,
+    lacking: ({ step, by, at }, figures) =>
+      `Según ${by}, ${figures.timeDown(at)}, falta: ${rows[step].name}. ${rows[step].instead}`,
+  };
+}

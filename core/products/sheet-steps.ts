@@ -1,0 +1,46 @@
+// The steps that a maker's paper asks for besides its figures and clocks, a group each, with the page that asks. A group that
+// is left out is neither said nor asked: the paper is silent about it.
+
+import { z } from 'zod';
+import { methods } from '../methods.ts';
+import { vesselMaterials } from '../vessels.ts';
+import { percent, source } from './sheet-duration.ts';
+
+/** What protects whoever handles the mix. */
+export const protections = ['gloves', 'goggles', 'face-shield', 'coverall', 'apron', 'respirator'] as const;
+export type Protection = (typeof protections)[number];
+
+/** What the mix is filtered through. */
+export const filterMaterials = ['glass-fibre', 'nylon', 'polypropylene', 'stainless-mesh'] as const;
+export type FilterMaterial = (typeof filterMaterials)[number];
+
+const asked = z.strictObject({ source });
+const worn = z.array(z.enum(protections)).min(1);
+
+export const Steps = z.strictObject({
+  /** The maker's instructions and the safety data sheets of both parts are read, at each revision of the papers. */
+  papers: asked.optional(),
+  /** Stirrer, lamps and whatever else runs by the mix are rated for flammable liquids. */
+  equipment: asked.optional(),
+  /** Vessels of metal are bonded to each other and earthed while the mix is poured. */
+  bonding: asked.optional(),
+  /** What the vessel may be of, and how much of it the mix may fill. */
+  vessel: z
+    .strictObject({ materials: z.array(z.enum(vesselMaterials)).min(1), mostFullPercent: percent, source })
+    .optional(),
+  /** A slight vortex and no faster: a deep one beats air in. */
+  vortex: asked.optional(),
+  /** What it is filtered through, besides the grade, and whether into a second clean vessel. */
+  filtering: z.strictObject({ through: z.enum(filterMaterials), secondVessel: z.boolean(), source }).optional(),
+  /** What everybody wears who mixes or pours, and who applies by each method. */
+  protection: z
+    .strictObject({
+      mixing: worn,
+      applying: z.array(z.strictObject({ method: z.enum(methods), worn })).default([]),
+      source,
+    })
+    .optional(),
+  cleanOven: asked.optional(),
+  cleanRoom: asked.optional(),
+});
+export type Steps = z.infer<typeof Steps>;

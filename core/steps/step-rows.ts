@@ -1,0 +1,30 @@
+// The steps that somebody is asked about, one row each: which group of the sheet asks for it, for whom or what an answer
+// counts, and which act it stops where the answer was no. The order is that in which they are asked: what can hurt
+// somebody first. A sheet without the group is never asked about it.
+
+import type { Steps } from '../products/sheet-steps.ts';
+
+export const askedSteps = ['equipment', 'bonding', 'papers', 'vessel', 'clean-oven', 'clean-room'] as const;
+export type AskedStep = (typeof askedSteps)[number];
+
+const asked: readonly string[] = askedSteps;
+export const isAsked = (step: string): step is AskedStep => asked.includes(step);
+
+/** What a step stops: a part going into the mix, or a cure of its kind. */
+export type StoppedAct = 'weigh' | 'cure-oven' | 'cure-room';
+
+export interface StepRow {
+  readonly group: keyof Steps;
+  /** An answer counts for the place, for the one who read this revision of the papers, or for the crew. */
+  readonly per: 'place' | 'reader' | 'crew';
+  readonly stops: StoppedAct;
+}
+
+export const stepRows: Readonly<Record<AskedStep, StepRow>> = {
+  equipment: { group: 'equipment', per: 'place', stops: 'weigh' },
+  bonding: { group: 'bonding', per: 'place', stops: 'weigh' },
+  papers: { group: 'papers', per: 'reader', stops: 'weigh' },
+  vessel: { group: 'vessel', per: 'crew', stops: 'weigh' },
+  'clean-oven': { group: 'cleanOven', per: 'crew', stops: 'cure-oven' },
+  'clean-room': { group: 'cleanRoom', per: 'crew', stops: 'cure-room' },
+};

@@ -1,0 +1,72 @@
+// What has been answered of the steps: the last word on each, for the place, the reader or the crew that it counts for; and
+// which one step, if any, a batch asks about.
+
+import type { Batch } from '../batch/batch.ts';
+import type { Entry } from '../history.ts';
+import type { PersonName, PlaceName } from '../ids.ts';
+import type { Sheet } from '../products/sheet.ts';
+import type { EpochMs } from '../units.ts';
+import type { StepAnswered } from './step-events.ts';
+import { type AskedStep, askedSteps, stepRows } from './step-rows.ts';
+
+/** One answer as it now stands in the record. */
+export type StepAnswer = Pick<Entry, 'by' | 'happenedAt'> & { readonly fact: StepAnswered };
+
+export function stepAnswersIn(entries: readonly Entry[]): readonly StepAnswer[] {
+  return entries.flatMap(({ fact, by, happenedAt }) =>
+    fact.type === 'StepAnswered' ? [{ fact, by, happenedAt }] : [],
+  );
+}
+
+/** At whom and at what a step is asked. */
+export interface StepCase {
+  readonly sheet: Pick<Sheet, 'id' | 'revision' | 'steps'>;
+  readonly place: PlaceName;
+  /** Whoever is asked: the papers are read by each person for themselves. */
+  readonly reader: PersonName;
+}
+
+export interface Answered {
+  readonly kept: boolean;
+  readonly at: EpochMs;
+  readonly by: PersonName;
+}
+
+export const stepsAskedBy = ({ steps }: Pick<Sheet, 'steps'>): readonly AskedStep[] =>
+  askedSteps.filter((step) => steps?.[stepRows[step].group] !== undefined);
+
+/** The last answer by `at` that counts for this case. */
+export function answerTo(
+  answers: readonly StepAnswer[],
+  step: AskedStep,
+  asked: StepCase,
+  at: EpochMs,
+): Answered | undefined {
+  const last = answers.findLast(
+    (answer) => answer.fact.step === step && answer.happenedAt <= at && countsFor(answer, asked),
+  );
+  return last && { kept: last.fact.kept, at: last.happenedAt, by: last.by };
+}
+
+function countsFor({ fact, by }: StepAnswer, { sheet, place, reader }: StepCase): boolean {
+  switch (stepRows[fact.step].per) {
+    case 'place':
+      return fact.place === place;
+    case 'reader':
+      return by === reader && fact.sheet === sheet.id && fact.revision === sheet.revision;
+    case 'crew':
+      return true;
+  }
+}
+
+export const stepCaseOf = ({ sheet, place, openedBy }: Batch): StepCase => ({ sheet, place, reader: openedBy });
+
+/**
+ * The one step that a batch asks about: the first that nobody had answered when it was opened. Once that is answered the
+ * batch asks no more, and the next one asks the next: nobody is held up by a list.
+ */
+export function stepAskedAt(answers: readonly StepAnswer[], batch: Batch, at: EpochMs): AskedStep | undefined {
+  const asked = stepCaseOf(batch);
+  const first = stepsAskedBy(batch.sheet).find((step) => answerTo(answers, step, asked, batch.openedAt) === undefined);
+  return first === undefined || answerTo(answers, first, asked, at) !== undefined ? undefined : first;
+}

@@ -1,0 +1,17 @@
+// What can be said of the steps of the maker's paper that are asked once and remembered.
+
+import { askedSteps } from '../steps/step-rows.ts';
+import { choice, count, yesOrNo } from './slot.ts';
+import { verb } from './verb.ts';
+
+export const stepVerbs = {
+  /** Left out, it is kept: `confirm bonding`. */
+  confirm: verb(
+    {
+      batch: count('batch'),
+      step: choice('step', askedSteps, { required: true }),
+      kept: yesOrNo('yes-or-no', {}, ['yes', 'no']),
+    },
+    { leaves: { type: 'StepAnswered' } },
+  ),
+};

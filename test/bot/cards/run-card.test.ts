@@ -1,0 +1,73 @@
+// The run card: where a pot or a part stands, what was done, what comes; and what the maker's paper asks is said before the
+// act. The ways of the methods: common practice, no source.
+
+import { describe, expect, it } from 'vitest';
+import { sessionTalk } from './session-talk.ts';
+
+async function talkAfter(...lines: readonly string[]) {
+  const { say } = sessionTalk();
+  for (const line of lines) await say(line);
+  return async (line: string) => (await say(line)).card;
+}
+
+const weighed = ['air 22C 50%', 'confirm equipment', 'mix 2.4kg in stainless 5L', 'weigh 1 1201g 1198g'];
+const stirred = [...weighed, 'wait 110m', 'stop 1'];
+
+describe('the run card', () => {
+  it('given a pot that is stirred, then it says what is next, what was done, what nobody has said, what comes', async () => {
+    const { title, lines, actions } = await (await talkAfter(...stirred))('card 1');
+    expect(title).toBe('Run of batch 1');
+    expect(lines[0]).toBe('Next: filtered');
+    expect(lines).toContainEqual(expect.stringMatching(/^\d\d:\d\d weighed A 1201 g, B 1198 g/));
+    expect(lines).toContain('Kept: equipment rated for flammable liquids, vessel and tools of what the sheet allows');
+    expect(lines).toContainEqual(expect.stringMatching(/^Nobody has said: vessels bonded and earthed/));
+    expect(lines).toContain('To come: coated');
+    expect(actions.map(({ line }) => line)).toContain('confirm 1 bonding yes');
+  });
+
+  it('given a part, then its run goes through its pot to its release', async () => {
+    const say = await talkAfter(...stirred, 'filter 1', 'coat new impeller-7 1 brush');
+    const { title, lines } = await say('card impeller-7');
+    expect(title).toBe('Run of impeller-7');
+    expect(lines[0]).toBe('Next: dry to the touch');
+    expect(lines).toContain('Not recorded: surface prepared, surface temperature read');
+    expect(lines).toContain('To come: cure begun, taken out of cure, film measured, released');
+  });
+
+  it('given what the crew lacks, then it stands first and the card warns', async () => {
+    const { tone, lines } = await (await talkAfter('air 22C 50%', 'mix 1kg', 'confirm bonding no'))('card 1');
+    expect([tone, lines[0]]).toEqual(['warn', 'Lacking: vessels bonded and earthed']);
+  });
+});
+
+describe('what the paper asks, said before the act', () => {
+  it('given a mix, then its card says what to wear and how fast to stir, once, and asks one thing', async () => {
+    const say = await talkAfter('air 22C 50%');
+    const { lines, actions } = await say('mix 2.4kg');
+    expect(lines).toContain('Mixing: wear gloves, goggles.');
+    expect(lines.filter((line) => line.includes('vortex'))).toHaveLength(1);
+    expect(lines.filter((line) => line.endsWith('?'))).toHaveLength(1);
+    expect(actions.map(({ label }) => label)).toEqual(expect.arrayContaining(['Rated', 'Not rated']));
+  });
+
+  it('given enough stirring, then it says through what to filter, and into what', async () => {
+    const { lines } = await (await talkAfter(...weighed, 'wait 110m'))('stop 1');
+    expect(lines).toContainEqual(expect.stringContaining('Filter through 1 µm glass fibre into a second clean vessel'));
+  });
+
+  it('given a filtered pot, then the ways of the sheet stand before the coat; after one, only its own', async () => {
+    const say = await talkAfter(...stirred);
+    expect((await say('filter 1')).lines).toContain('Dip: once, and slowly.');
+    await say('coat new impeller-7 1 dip');
+    for (const line of ['mix 1kg', 'weigh 2 500g 500g', 'wait 110m']) await say(line);
+    const { lines } = await say('filter 2');
+    expect(lines).toContain('Dip: once, and slowly.');
+    expect(lines).toContain('Dip: wear gloves, goggles, an apron.');
+    expect(lines.join(' ')).not.toContain('Brush:');
+  });
+
+  it('given a spray coat, then what its film is expected to look like stands after it', async () => {
+    const { lines } = await (await talkAfter(...stirred, 'filter 1'))('coat new impeller-7 1 spray already');
+    expect(lines).toContain('Sprayed: a fine orange peel or mottle is to be expected.');
+  });
+});
