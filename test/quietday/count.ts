@@ -9,6 +9,8 @@ export interface Counted {
   readonly parts: number;
   readonly objections: readonly Heard[];
   readonly questions: readonly Heard[];
+  /** `6 equipment`: the steps of the maker's paper that cards asked about, each once by its batch. */
+  readonly stepsAsked: readonly string[];
   readonly holds: number;
   readonly alarms: number;
   readonly questionsBy: ReadonlyMap<Chapter, number>;
@@ -29,6 +31,7 @@ export function countShift({ heard, record, posts }: Played): Counted {
     parts: events('PartReceived'),
     objections: of('objection'),
     questions,
+    stepsAsked: stepsAskedIn(heard),
     holds: events('PartHeld'),
     alarms: events('AlarmRaised'),
     questionsBy: tally(questions.map(({ said }) => said.of)),
@@ -36,6 +39,11 @@ export function countShift({ heard, record, posts }: Played): Counted {
     pushes: tally(posts.flatMap(pushedTo)),
     kinds: tally(rang.map(({ key }) => kindOf(key))),
   };
+}
+
+function stepsAskedIn(heard: readonly Heard[]): readonly string[] {
+  const taps = heard.flatMap(({ answer }) => answer.card.actions.filter(({ id }) => id === 'step-yes'));
+  return [...new Set(taps.map(({ line }) => line.replace(/^confirm (.*) yes$/, '$1')))];
 }
 
 /** Slack lights up a phone for a mention in a new message and for every message in a direct conversation. */

@@ -10,7 +10,7 @@ const shown = 20;
 const batches = 3;
 
 export function shiftLines(counted: Counted): readonly string[] {
-  const { lines, parts, objections, questions, questionsBy, holds, alarms, kinds, rings, pushes } = counted;
+  const { lines, parts, objections, questions, questionsBy, stepsAsked, holds, alarms, kinds, rings, pushes } = counted;
   return [
     `A faultless shift: ${lines} lines, ${batches} batches, ${parts} parts, ${crew.people.length} people`,
     `  objections  ${objections.length}`,
@@ -19,6 +19,7 @@ export function shiftLines(counted: Counted): readonly string[] {
     `  alarms      ${alarms}`,
     `  questions   ${questions.length} (${(questions.length / batches).toFixed(1)} a batch)${ofEach(questionsBy)}`,
     ...questions.slice(0, shown).map(told),
+    `  steps asked on cards  ${stepsAsked.length}: ${stepsAsked.join(', ')}`,
     `  bells      ${ofEach(kinds)}`,
     '  by person: bells in the record, pushes in Slack (mentions in new messages, direct messages)',
     ...crew.people.map(
