@@ -7,7 +7,7 @@ import { isOwnKey } from '../../../core/own-key.ts';
 import type { FieldRow } from '../../../core/verbs/slot.ts';
 import type { Fault } from '../reading.ts';
 import { lastDayOf } from '../times/expiry-typed.ts';
-import { rareFigureFrom } from '../typed/air-figures.ts';
+import { rareFigureFrom } from '../typed/rare-figures.ts';
 import type { Token } from '../typed/token.ts';
 import type { VerbNamed } from '../verbs-of-tongues.ts';
 import { type ActLine, leftOver, type Said } from './act-line.ts';

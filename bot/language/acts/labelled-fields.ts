@@ -8,7 +8,7 @@ import type { Fault } from '../reading.ts';
 import { isPermitWord } from '../time-and-permission.ts';
 import { lastDayOf } from '../times/expiry-typed.ts';
 import { fillers } from '../tongues/english/line-words.ts';
-import { rareFigureFrom } from '../typed/air-figures.ts';
+import { rareFigureFrom } from '../typed/rare-figures.ts';
 import type { Token } from '../typed/token.ts';
 import { type ActLine, leftOver, type Said } from './act-line.ts';
 import { choiceAt, choicesOf } from './choices-on-line.ts';

@@ -16,7 +16,7 @@ import {
 import type { Fault } from '../reading.ts';
 import { fillers } from '../tongues/english/line-words.ts';
 import { methodsByWord } from '../trade-words.ts';
-import { roomFrom, speedFrom } from '../typed/air-figures.ts';
+import { roomFrom, speedFrom } from '../typed/rare-figures.ts';
 import type { Token } from '../typed/token.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { countFrom, outside } from './figure-of-slot.ts';

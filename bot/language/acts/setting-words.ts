@@ -9,7 +9,7 @@ import { placeNamed } from '../names-typed.ts';
 import { personTyped } from '../people-typed.ts';
 import type { Fault } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
-import { roomFrom } from '../typed/air-figures.ts';
+import { roomFrom } from '../typed/rare-figures.ts';
 import type { Token } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { zonesNamed } from '../zones-typed.ts';
