@@ -4,9 +4,9 @@ import type { CommandOf } from '../../core/commands.ts';
 import { peopleLeading } from '../../core/crew/crew.ts';
 import type { Recorded } from '../../core/execute.ts';
 import { statusOf } from '../../core/status.ts';
-import { batchTaps } from './batch-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
+import { nextTaps } from './next-taps.ts';
 import { undoTap } from './undo-tap.ts';
 
 export function confirmedCard(telling: Telling, { step, kept = true }: CommandOf<'confirm'>, outcome: Recorded): Card {
@@ -17,7 +17,7 @@ export function confirmedCard(telling: Telling, { step, kept = true }: CommandOf
   return makeCard(steps.noted(step, kept), kept ? 'good' : 'warn', {
     lines: kept ? [] : [steps.rows[step].instead],
     actions: [
-      ...(batch === undefined ? [] : batchTaps(telling, statusOf.batch(telling, batch))),
+      ...(batch === undefined ? [] : nextTaps(telling, statusOf.batch(telling, batch).next())),
       ...outcome.envelopes.slice(0, 1).map(({ seq }) => undoTap(telling, seq)),
     ],
     ping: kept ? [] : peopleLeading(telling.shop.crew),

@@ -5,7 +5,7 @@ import type { Batch } from '../batch/batch.ts';
 import type { Entry } from '../history.ts';
 import type { PersonName, PlaceName } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
-import type { EpochMs } from '../units.ts';
+import { type EpochMs, epochMs } from '../units.ts';
 import type { StepAnswered } from './step-events.ts';
 import { type AskedStep, askedSteps, stepRows } from './step-rows.ts';
 
@@ -67,6 +67,8 @@ export const stepCaseOf = ({ sheet, place, openedBy }: Batch): StepCase => ({ sh
  */
 export function stepAskedAt(answers: readonly StepAnswer[], batch: Batch, at: EpochMs): AskedStep | undefined {
   const asked = stepCaseOf(batch);
-  const first = stepsAskedBy(batch.sheet).find((step) => answerTo(answers, step, asked, batch.openedAt) === undefined);
+  // What is answered in the minute of its opening answers this batch's question.
+  const before = epochMs(batch.openedAt - 1);
+  const first = stepsAskedBy(batch.sheet).find((step) => answerTo(answers, step, asked, before) === undefined);
   return first === undefined || answerTo(answers, first, asked, at) !== undefined ? undefined : first;
 }

@@ -10,7 +10,7 @@ async function talkAfter(...lines: readonly string[]) {
   return async (line: string) => (await say(line)).card;
 }
 
-const weighed = ['air 22C 50%', 'confirm equipment', 'mix 2.4kg in stainless 5L', 'weigh 1 1201g 1198g'];
+const weighed = ['air 22C 50%', 'confirm equipment', 'wait 1m', 'mix 2.4kg in stainless 5L', 'weigh 1 1201g 1198g'];
 const stirred = [...weighed, 'wait 110m', 'stop 1'];
 
 describe('the run card', () => {

@@ -29,6 +29,11 @@ describe('a step that the sheet asks for', () => {
     expect(await askedBy(shift, 2)).toBe('bonding');
   });
 
+  it('given it was answered in the minute in which the batch was opened, then that batch asks no more either', async () => {
+    const shift = await given([air, '08:01 mix 2.4kg', '08:01 confirm equipment']);
+    expect(await askedBy(shift, 1)).toBeUndefined();
+  });
+
   it('given every step was answered, then nothing is asked any more', async () => {
     const shift = await given([
       air,

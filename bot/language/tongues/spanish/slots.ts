@@ -72,7 +72,7 @@ export const spanishSlots = (say: Spoken): Readonly<Record<Slot, string>> => ({
   'fan-state': 'sí o no',
   'face-velocity': 'velocidad frontal',
   'yes-or-no': 'sí o no',
-  step: 'qué paso: equipo, tierra, papeles, recipiente, horno-limpio o sitio-limpio',
+  step: 'qué paso: clasificado, tierra, papeles, recipiente, horno-limpio o sitio-limpio',
   'spray-rate': 'cuánto se pinta por hora',
   gear: 'pistola o recipientes',
   solvent: say.one('solvent'),
