@@ -3,131 +3,89 @@
 // choice, no source.
 
 import type { Alarm } from '../../core/session/session-commands.ts';
-import { articles, harmless, heard, heardPhrases, is, liquids, onlyOfLiquid, pots } from './cry-words.ts';
+import { alarmOf, type CryContext, isPerson } from './cry-round.ts';
+import type { CryTable } from './cry-words.ts';
 
-/** Who and what the line may name. */
-export interface Known {
-  readonly isPerson: (word: string) => boolean;
-  readonly isAlarm: (word: string) => boolean;
-}
+const companions = {
+  fire: 'calmFire',
+  eyes: 'calmEyes',
+  down: 'calmDown',
+  spill: 'calmSpill',
+  hot: 'calmHot',
+} as const;
 
-/** They are brought to a fire or to an eye: calm, unless they are wanted now: `fire extinguisher now`, `eye wash where`. */
-const summoned = heard('summoned');
-/** They come when there is one: a cry, unless it is their test or their visit: `fire brigade`, `fire alarm going off`. */
-const comesToFire = heard('comesToFire');
-const oftenOfThem = heard('oftenOfThem');
-const summons = heard('summons');
-
-const companions: Readonly<Record<Alarm, ReadonlySet<string>>> = {
-  fire: heard('calmFire'),
-  eyes: heard('calmEyes'),
-  down: heard('calmDown'),
-  spill: heard('calmSpill'),
-  hot: heard('calmHot'),
-};
-
-/** With any word but fire itself: the sun, the bread, the neighbour. */
-const ofHome = heard('ofHome');
-const fireItself = heard('fireItself');
-
-/** `fire the oven`, `llamas a kari por teléfono`, `ojo con la manguera`: the word and what follows. */
-const calmPhrases = heardPhrases('calmPhrases');
-/** `fire it`; not `fire it is`. */
-const orders = heardPhrases('orders');
-const has = heard('has');
-/** `fire up the oven`; not `fire up on the roof`. */
-const kindled = heardPhrases('kindled');
-const kindling: ReadonlySet<string> = new Set([...kindled].map((phrase) => phrase.replace(/ .*/, '')));
-
-/** `kari is down with a cold`; not with chest pain. */
-const suffers = heard('suffers');
-const illness = heard('illness');
-
-/** `down by 5%`, `down two`. */
-const byHowMuch = heard('byHowMuch');
-const counts = [...heard('counts')];
-const isCount = (word: string): boolean => /^\d/.test(word) || counts.some((count) => word.startsWith(count));
-
-/** `down on the list`. */
-const listed = heard('listed');
-const onPaper = heard('onPaper');
-
-/** People fall down these. */
-const falls = heard('falls');
-
-const cleaned = heard('cleaned');
-const seenTo = heard('seenTo');
-const notSeenTo = heard('notSeenTo');
-const spilledInJest = heardPhrases('spilledInJest');
-
-/** Nothing is calm beside them. */
-const desperate = heard('desperate');
-
-/** `eye contact with hardener`. */
-const contact = heard('contact');
-
-const lookingAt = heard('lookingAt');
-const lookingInto = heard('lookingInto');
-const scales = heard('scales');
-
-/** `fire brigade at 10`, `at noon`. */
-const atHour = heard('atHour');
-const noons = heard('noons');
+const isCount = (word: string, { counts }: CryTable): boolean =>
+  /^\d/.test(word) || [...counts].some((count) => word.startsWith(count));
 
 /** `before` and `after` are the words round `word`, `after` nearest first. */
-export function isCalm(alarm: Alarm, word: string, after: readonly string[], known: Known): boolean {
+export function isCalm(alarm: Alarm, word: string, after: readonly string[], context: CryContext): boolean {
+  const { cries } = context;
   const [first = '', second = '', third = ''] = after;
   // `fire door burning`, `down the shaft not breathing`.
-  if (after.some((each) => desperate.has(each) || (each !== first && known.isAlarm(each) && alarm !== 'down')))
+  if (
+    after.some(
+      (each) =>
+        cries.desperate.has(each) || (each !== first && alarmOf(each, context) !== undefined && alarm !== 'down'),
+    )
+  )
     return false;
-  const next = is.has(second) ? third : second;
-  if (summoned.has(first)) return !(summons.has(next) || known.isAlarm(next));
-  if (alarm === 'fire' && comesToFire.has(first)) {
-    const hour = is.has(second) ? '' : third;
-    return oftenOfThem.has(next) || (atHour.has(next) && (/^\d/.test(hour) || noons.has(hour)));
+  const next = cries.is.has(second) ? third : second;
+  if (cries.summoned.has(first)) return !(cries.summons.has(next) || alarmOf(next, context) !== undefined);
+  if (alarm === 'fire' && cries.comesToFire.has(first)) {
+    const hour = cries.is.has(second) ? '' : third;
+    return cries.oftenOfThem.has(next) || (cries.atHour.has(next) && (/^\d/.test(hour) || cries.noons.has(hour)));
   }
-  if (contact.has(first) && after.some((each) => liquids.has(each))) return false;
-  if (alarm === 'down' && isCount(first)) return !after.some(known.isPerson);
-  if (companions[alarm].has(first)) return true;
-  if (calmPhrases.has(`${word} ${first}`) || calmPhrases.has(`${word} ${first} ${second}`)) return true;
-  const isFine = isSeen(seenTo, after);
+  if (cries.contact.has(first) && after.some((each) => cries.liquids.has(each))) return false;
+  if (alarm === 'down' && isCount(first, cries)) return !after.some((each) => isPerson(each, context));
+  if (cries[companions[alarm]].has(first)) return true;
+  if (cries.calmPhrases.has(`${word} ${first}`) || cries.calmPhrases.has(`${word} ${first} ${second}`)) return true;
+  const isFine = isSeen(cries.seenTo, after, cries);
   switch (alarm) {
     case 'fire':
-      if (orders.has(`${word} ${first}`) && !is.has(second) && !has.has(second)) return true;
-      if (kindling.has(first)) return kindled.has(`${first} ${second}`);
-      return !fireItself.has(word) && (isFine || after.some((each) => ofHome.has(each)));
+      if (cries.orders.has(`${word} ${first}`) && !cries.is.has(second) && !cries.has.has(second)) return true;
+      if (cries.kindling.has(first)) return cries.kindled.has(`${first} ${second}`);
+      return !cries.fireItself.has(word) && (isFine || after.some((each) => cries.ofHome.has(each)));
     case 'eyes':
-      return isFine || isLooking(after, known);
+      return isFine || isLooking(after, context);
     case 'down':
       // `down 5 degrees`, `down the hall`, `collapsed the boxes`.
-      if (suffers.has(first)) return after.some((each) => illness.has(each));
-      if (byHowMuch.has(first) && isCount(second)) return true;
-      if (listed.has(first) && after.some((each) => onPaper.has(each))) return true;
-      return articles.has(first) && !after.slice(1, 3).some((each) => known.isPerson(each) || falls.has(each));
+      if (cries.suffers.has(first)) return after.some((each) => cries.illness.has(each));
+      if (cries.byHowMuch.has(first) && isCount(second, cries)) return true;
+      if (cries.listed.has(first) && after.some((each) => cries.onPaper.has(each))) return true;
+      return (
+        cries.articles.has(first) && !after.slice(1, 3).some((each) => isPerson(each, context) || cries.falls.has(each))
+      );
     case 'spill':
       // `vertido en la mezcla`: it was poured where it belongs.
-      if (isPouring(word) && pots.has(after.find((each) => !articles.has(each)) ?? '')) return true;
-      return isSeen(cleaned, after) || isFine || isOnlyWet(after) || spilledInJest.has(`${first} ${second}`);
+      if (isPouring(word, cries) && cries.pots.has(after.find((each) => !cries.articles.has(each)) ?? '')) return true;
+      return (
+        isSeen(cries.cleaned, after, cries) ||
+        isFine ||
+        isOnlyWet(after, cries) ||
+        cries.spilledInJest.has(`${first} ${second}`)
+      );
     case 'hot':
-      return after.some((each) => harmless.has(each));
+      return after.some((each) => cries.harmless.has(each));
   }
 }
 
-const isPouring = (word: string): boolean => [...onlyOfLiquid].some((each) => word.startsWith(each));
+const isPouring = (word: string, { onlyOfLiquid }: CryTable): boolean =>
+  [...onlyOfLiquid].some((each) => word.startsWith(each));
 
 /** `spill in the booth cleaned up`; not `not cleaned`. */
-const isSeen = (seen: ReadonlySet<string>, after: readonly string[]): boolean =>
-  after.some((each, i) => seen.has(each) && !notSeenTo.has(after[i - 1] ?? ''));
+const isSeen = (seen: ReadonlySet<string>, after: readonly string[], cries: CryTable): boolean =>
+  after.some((each, i) => seen.has(each) && !cries.notSeenTo.has(after[i - 1] ?? ''));
 
 /** Coffee and no solvent: not `spilled acetone by the water tap`. */
-export const isOnlyWet = (near: readonly string[]): boolean =>
-  near.some((word) => harmless.has(word)) && !near.some((word) => liquids.has(word));
+export const isOnlyWet = (near: readonly string[], cries: CryTable): boolean =>
+  near.some((word) => cries.harmless.has(word)) && !near.some((word) => cries.liquids.has(word));
 
 /** `eyes on the pot`, `ojos en la báscula`, `eye of the needle`; not `eyes on fire`, `eyes of kari`. */
-function isLooking(after: readonly string[], known: Known): boolean {
+function isLooking(after: readonly string[], context: CryContext): boolean {
+  const { cries } = context;
   const [first = ''] = after;
-  const [at = ''] = after.slice(1).filter((word) => !articles.has(word));
-  if (known.isAlarm(at) || known.isPerson(at) || liquids.has(at)) return false;
-  if (lookingInto.has(first)) return pots.has(at) || scales.has(at);
-  return lookingAt.has(first);
+  const [at = ''] = after.slice(1).filter((word) => !cries.articles.has(word));
+  if (alarmOf(at, context) !== undefined || isPerson(at, context) || cries.liquids.has(at)) return false;
+  if (cries.lookingInto.has(first)) return cries.pots.has(at) || cries.scales.has(at);
+  return cries.lookingAt.has(first);
 }

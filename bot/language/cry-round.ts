@@ -1,42 +1,9 @@
 // The words that call, and what may stand round them: how a cry opens and how it ends.
 
-import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
-import {
-  anybody,
-  articles,
-  boiling,
-  burningOf,
-  compounds,
-  endings,
-  falling,
-  heard,
-  heardPhrases,
-  liquids,
-  of,
-  oh,
-  openings,
-  pots,
-  sizes,
-  smoke,
-  things,
-  whereabouts,
-} from './cry-words.ts';
-import { everyTongue } from './every-tongue.ts';
+import type { Alarm } from '../../core/session/session-commands.ts';
+import type { CryTable } from './cry-words.ts';
 import { isPlaceRoot } from './trade-words.ts';
-import { verbNamed } from './verbs-typed.ts';
-
-/** What no verb of the vocabulary says and cries all the same. */
-const alsoCries: ReadonlyMap<string, Alarm> = new Map([
-  ...[...falling].map((word) => [word, 'down'] as const),
-  ...[...burningOf].map((word) => [word, 'fire'] as const),
-  ...[...boiling].map((word) => [word, 'hot'] as const),
-  ...[...smoke].map((word) => [word, 'fire'] as const),
-]);
-
-const dropped = heardPhrases('dropped');
-const no = heard('no');
-/** `le entró en los ojos a kari`. */
-const toSomebody = heard('toSomebody');
+import { withoutAccents } from './typed/without-accents.ts';
 
 /** A word that calls, with what stands round it. */
 export interface Called {
@@ -47,8 +14,9 @@ export interface Called {
   readonly after: readonly string[];
 }
 
-/** Whom the line may name. */
-export interface People {
+/** What a line is heard against: the words of every tongue, and whom it may name. */
+export interface CryContext {
+  readonly cries: CryTable;
   /** The crew's. */
   readonly names: ReadonlySet<string>;
   /** Those of several words, word by word. */
@@ -57,21 +25,20 @@ export interface People {
   readonly capitals: ReadonlySet<string>;
 }
 
-export type Names = ReadonlySet<string>;
-
 /** The words of a clause that call, each with what stands round it. */
-export function calledIn(clause: readonly string[]): readonly Called[] {
+export function calledIn(clause: readonly string[], context: CryContext): readonly Called[] {
+  const { alsoCries } = context.cries;
   const found: Called[] = [];
   for (let i = 0; i < clause.length; i++) {
     const [word = '', next = ''] = clause.slice(i, i + 2);
     const two = `${word} ${next}`;
-    const pair = alarmOf(two) ?? alsoCries.get(two);
+    const pair = alarmOf(two, context) ?? alsoCries.get(two);
     const called = pair === undefined ? word : two;
     const to = i + (pair === undefined ? 1 : 2);
     const after = clause.slice(to);
-    const named = pair ?? alarmOf(word) ?? alsoCries.get(word);
+    const named = pair ?? alarmOf(word, context) ?? alsoCries.get(word);
     // `se cayó el bote de endurecedor`: what fell is a can, and nobody.
-    const isLiquid = isDropped(called, after) || (named === 'down' && isCanOf(after));
+    const isLiquid = isDropped(called, after, context) || (named === 'down' && isCanOf(after, context));
     const alarm = isLiquid ? 'spill' : named;
     if (alarm === undefined) continue;
     found.push({ alarm, word: called, before: clause.slice(0, i).reverse(), after });
@@ -81,41 +48,53 @@ export function calledIn(clause: readonly string[]): readonly Called[] {
 }
 
 /** `vertido de acetona`, `se me cayó el thinner`: a liquid. */
-export function isDropped(word: string, after: readonly string[]): boolean {
-  const [what = ''] = after.filter((each) => !(of.has(each) || articles.has(each)));
-  return dropped.has(word) && liquids.has(what);
+export function isDropped(word: string, after: readonly string[], { cries }: CryContext): boolean {
+  const [what = ''] = after.filter((each) => !(cries.of.has(each) || cries.articles.has(each)));
+  return cries.dropped.has(word) && cries.liquids.has(what);
 }
 
-export function alarmOf(word: string): Alarm | undefined {
-  return alarmNamed(verbNamed(word, everyTongue)?.row.name);
+export function alarmOf(word: string, { cries }: CryContext): Alarm | undefined {
+  return cries.alarms.get(word) ?? cries.alarms.get(withoutAccents(word));
 }
 
-export function isCanOf(after: readonly string[]): boolean {
-  const [can = '', its = '', what = ''] = without(after, articles);
-  return pots.has(can) && of.has(its) && liquids.has(what);
+export function isCanOf(after: readonly string[], { cries }: CryContext): boolean {
+  const [can = '', its = '', what = ''] = without(after, cries.articles);
+  return cries.pots.has(can) && cries.of.has(its) && cries.liquids.has(what);
 }
 
-export const isPlace = (word: string): boolean => things.has(word) || isPlaceRoot(word);
-export const isPerson = (word: string, names: Names): boolean => names.has(word) || anybody.has(word);
+export const isPlace = (word: string, { cries }: CryContext): boolean => cries.things.has(word) || isPlaceRoot(word);
+export const isPerson = (word: string, { names, cries }: CryContext): boolean =>
+  names.has(word) || cries.anybody.has(word);
 export const without = (list: readonly string[], dropped: ReadonlySet<string>): readonly string[] => {
   const first = list.findIndex((word) => !dropped.has(word));
   return first === -1 ? [] : list.slice(first);
 };
 
-export function opens(before: readonly string[], names: Names): boolean {
-  const [word] = without(before, sizes);
-  if (word === undefined || openings.has(word) || alarmOf(word) !== undefined) return true;
-  return (no.has(word) && before.some((each) => oh.has(each))) || names.has(word) || isPlace(word);
+export function opens(before: readonly string[], context: CryContext): boolean {
+  const { cries, names } = context;
+  const [word] = without(before, cries.sizes);
+  if (word === undefined || cries.openings.has(word) || alarmOf(word, context) !== undefined) return true;
+  return (cries.no.has(word) && before.some((each) => cries.oh.has(each))) || names.has(word) || isPlace(word, context);
 }
 
 /** Nothing more, who, where, or that help is wanted. `where`: what a place after `in` must look like. */
-export function endsWell(after: readonly string[], names: Names, where: (word: string) => boolean): boolean {
+export function endsWell(
+  after: readonly string[],
+  context: CryContext,
+  where: (word: string) => boolean = (word) => isPlace(word, context),
+): boolean {
+  const { cries, names } = context;
   const [word] = after;
-  if (word === undefined || endings.has(word) || names.has(word) || (isPlace(word) && !compounds.has(word)))
+  if (
+    word === undefined ||
+    cries.endings.has(word) ||
+    names.has(word) ||
+    (isPlace(word, context) && !cries.compounds.has(word))
+  )
     return true;
-  if (alarmOf(word) !== undefined) return true;
-  if (toSomebody.has(word) && names.has(after[1] ?? '')) return true;
-  if (whereabouts.has(word)) return after.slice(1, 5).some(where);
+  if (alarmOf(word, context) !== undefined) return true;
+  if (cries.toSomebody.has(word) && names.has(after[1] ?? '')) return true;
+  if (cries.whereabouts.has(word)) return after.slice(1, 5).some(where);
   // `arde la cabina`, `se quema el horno`.
-  return articles.has(word) && isPlace(without(after, articles)[0] ?? '');
+  return cries.articles.has(word) && isPlace(without(after, cries.articles)[0] ?? '', context);
 }

@@ -2,163 +2,121 @@
 // what stands next to it must be of a cry.
 
 import type { Alarm } from '../../core/session/session-commands.ts';
-import { isCalm, isOnlyWet, type Known } from './cry-calm.ts';
+import { isCalm, isOnlyWet } from './cry-calm.ts';
 import { isPersonDown } from './cry-down.ts';
 import { isLiquidOut } from './cry-liquid.ts';
-import {
-  alarmOf,
-  type Called,
-  endsWell,
-  isCanOf,
-  isDropped,
-  isPerson,
-  isPlace,
-  type Names,
-  opens,
-  type People,
-  without,
-} from './cry-round.ts';
-import {
-  anybody,
-  articles,
-  between,
-  denials,
-  endings,
-  fallsOfWork,
-  harmless,
-  heard,
-  heardPhrases,
-  itself,
-  liquids,
-  of,
-  oh,
-  onlyOfLiquid,
-  openings,
-  pots,
-  sizes,
-  smoke,
-  sore,
-  supposed,
-} from './cry-words.ts';
-
-const ofBody = heard('ofBody');
-/** `mucho ojo` is a warning. */
-const wary = heard('wary');
-const fell = heard('fell');
-const fallsOfWorkFarther = heardPhrases('fallsOfWorkFarther');
-/** `on fire`, `caught fire`, `no puedo apagar el fuego`. */
-const takingFire = heard('takingFire');
-const inEye = heard('inEye');
-const soreBy = heard('soreBy');
-/** Only people faint. */
-const faints = heardPhrases('faints');
-/** Said of a tile, a price, a network and a break as well. */
-const ofAnything = heardPhrases('ofAnything');
-const spilling = heard('spilling');
-const much = heard('much');
-const heatedOf: ReadonlySet<string> = new Set([...articles, ...of]);
-/** `estoy calentando la mezcla` is work. */
-const heating = heardPhrases('heating');
+import { alarmOf, type Called, type CryContext, endsWell, isCanOf, isDropped, opens, without } from './cry-round.ts';
+import type { CryTable } from './cry-words.ts';
 
 /** Nothing but shouts, names and small words stands before it. */
-export function isBegun(alarm: Alarm, before: readonly string[], names: Names): boolean {
+export function isBegun(alarm: Alarm, before: readonly string[], context: CryContext): boolean {
+  const { cries, names } = context;
   return before.every(
     (word) =>
-      openings.has(word) ||
-      (sizes.has(word) && !(alarm === 'eyes' && wary.has(word))) ||
+      cries.openings.has(word) ||
+      (cries.sizes.has(word) && !(alarm === 'eyes' && cries.wary.has(word))) ||
       names.has(word) ||
-      alarmOf(word) !== undefined ||
-      (alarm === 'eyes' && ofBody.has(word)),
+      alarmOf(word, context) !== undefined ||
+      (alarm === 'eyes' && cries.ofBody.has(word)),
   );
 }
 
-function isDenied(before: readonly string[]): boolean {
-  const [nearest, next] = without(before, between);
-  if (nearest !== undefined && denials.has(nearest) && !oh.has(next ?? '')) return true;
-  return before.slice(0, 4).some((word) => supposed.has(word));
+function isDenied(before: readonly string[], cries: CryTable): boolean {
+  const [nearest, next] = without(before, cries.between);
+  if (nearest !== undefined && cries.denials.has(nearest) && !cries.oh.has(next ?? '')) return true;
+  return before.slice(0, 4).some((word) => cries.supposed.has(word));
 }
 
 /** Whether what stands round the word makes it a cry. */
-export function isCry(called: Called, people: People): boolean {
+export function isCry(called: Called, context: CryContext): boolean {
+  const { cries } = context;
   const { alarm, word, before, after } = called;
-  const { names } = people;
-  if (isDenied(before)) return false;
+  if (isDenied(before, cries)) return false;
   // `my eyes are burning` is no fire.
-  if (alarm === 'fire' && sore.has(word) && [...before, ...after].some((each) => alarmOf(each) === 'eyes'))
+  if (
+    alarm === 'fire' &&
+    cries.sore.has(word) &&
+    [...before, ...after].some((each) => alarmOf(each, context) === 'eyes')
+  )
     return false;
-  const known: Known = {
-    isPerson: (each) => isPerson(each, names),
-    isAlarm: (each) => alarmOf(each) !== undefined,
-  };
   // Before anything else: what is poured or dropped is told by what it is.
-  if (isDropped(word, after)) return isLiquidOut(word, before, after, names);
+  if (isDropped(word, after, context)) return isLiquidOut(word, before, after, context);
   // `se cayó`, `caliente`: they are said of any thing, so that what is said must be a person or a pot.
-  const callsAlone = alarm === 'hot' ? word.split(' ').some((each) => pots.has(each)) : !ofAnything.has(word);
-  if (callsAlone && isBegun(alarm, before, names)) return !isCalm(alarm, word, after, known);
+  const callsAlone =
+    alarm === 'hot' ? word.split(' ').some((each) => cries.pots.has(each)) : !cries.ofAnything.has(word);
+  if (callsAlone && isBegun(alarm, before, context)) return !isCalm(alarm, word, after, context);
   switch (alarm) {
     case 'fire':
-      if (smoke.has(word) && after.length === 0 && before.length === 0) return false;
-      return opensFire(before, names) && endsWell(after, names, () => true);
+      if (cries.smoke.has(word) && after.length === 0 && before.length === 0) return false;
+      return opensFire(before, context) && endsWell(after, context, () => true);
     case 'eyes':
-      return opensEyes(before, names) && (isSore(after) || endsWell(after, names, isPlace));
+      return opensEyes(before, context) && (isSore(after, cries) || endsWell(after, context));
     case 'down':
-      if (faints.has(word) && !denials.has(after[0] ?? '')) return true;
-      if (fell.has(word) && (fallsOfWork.has(after[0] ?? '') || fallsOfWorkFarther.has(after.slice(0, 2).join(' '))))
+      if (cries.faints.has(word) && !cries.denials.has(after[0] ?? '')) return true;
+      if (
+        cries.fell.has(word) &&
+        (cries.fallsOfWork.has(after[0] ?? '') || cries.fallsOfWorkFarther.has(after.slice(0, 2).join(' ')))
+      )
         return false;
-      return isPersonDown(before, after, people, known);
+      return isPersonDown(before, after, context);
     case 'spill':
       // Of no liquid it may be a coat.
-      return !onlyOfLiquid.has(word) && (isCanOf(after) || isSpill(before, after, names));
+      return !cries.onlyOfLiquid.has(word) && (isCanOf(after, context) || isSpill(before, after, context));
     case 'hot':
-      return isPotHot(called, names);
+      return isPotHot(called, context);
   }
 }
 
-function opensFire(before: readonly string[], names: Names): boolean {
-  const [word] = without(before, sizes);
-  if (word !== undefined && takingFire.has(word)) return true;
-  return opens(before, names) || (word !== undefined && liquids.has(word));
+function opensFire(before: readonly string[], context: CryContext): boolean {
+  const { cries } = context;
+  const [word] = without(before, cries.sizes);
+  if (word !== undefined && cries.takingFire.has(word)) return true;
+  return opens(before, context) || (word !== undefined && cries.liquids.has(word));
 }
 
 /** `got some in my eye`: what is in an eye needs no other word; `an eye for it` does. */
-function opensEyes(before: readonly string[], names: Names): boolean {
-  const [word] = without(before, ofBody);
-  if (word === undefined || openings.has(word) || names.has(word) || sore.has(word)) return true;
-  return inEye.has(word) || alarmOf(word) !== undefined;
+function opensEyes(before: readonly string[], context: CryContext): boolean {
+  const { cries } = context;
+  const [word] = without(before, cries.ofBody);
+  if (word === undefined || cries.openings.has(word) || context.names.has(word) || cries.sore.has(word)) return true;
+  return cries.inEye.has(word) || alarmOf(word, context) !== undefined;
 }
 
-function isSore(after: readonly string[]): boolean {
+function isSore(after: readonly string[], cries: CryTable): boolean {
   const [verb = '', how = ''] = after;
-  return sore.has(verb) || (soreBy.has(verb) && sore.has(how));
+  return cries.sore.has(verb) || (cries.soreBy.has(verb) && cries.sore.has(how));
 }
 
-function isSpill(before: readonly string[], after: readonly string[], names: Names): boolean {
-  if (isOnlyWet([...before, ...after])) return false;
-  const [who] = without(before, sizes);
+function isSpill(before: readonly string[], after: readonly string[], context: CryContext): boolean {
+  const { cries } = context;
+  if (isOnlyWet([...before, ...after], cries)) return false;
+  const [who] = without(before, cries.sizes);
   const isOpen =
-    opens(before, names) || (who !== undefined && (liquids.has(who) || anybody.has(who) || spilling.has(who)));
-  const [word, next = ''] = without(after, sizes);
+    opens(before, context) ||
+    (who !== undefined && (cries.liquids.has(who) || cries.anybody.has(who) || cries.spilling.has(who)));
+  const [word, next = ''] = without(after, cries.sizes);
   if (word === undefined) return isOpen;
-  const isMuch = liquids.has(word) || /^\d/.test(word) || much.has(word);
-  const isOf = of.has(word) && liquids.has(next);
-  return isOpen && (isMuch || isOf || endsWell(after, names, () => true));
+  const isMuch = cries.liquids.has(word) || /^\d/.test(word) || cries.much.has(word);
+  const isOf = cries.of.has(word) && cries.liquids.has(next);
+  return isOpen && (isMuch || isOf || endsWell(after, context, () => true));
 }
 
 /** A pot or a can that heats; weather, coffee and ovens are hot every day. */
-function isPotHot({ word: cried, before, after }: Called, names: Names): boolean {
-  if ([...before, ...after].some((word) => harmless.has(word))) return false;
+function isPotHot({ word: cried, before, after }: Called, context: CryContext): boolean {
+  const { cries } = context;
+  if ([...before, ...after].some((word) => cries.harmless.has(word))) return false;
   if (before.length + after.length === 0) return true;
-  if (heating.has(cried) && !before.some((word) => itself.has(word))) return false;
+  if (cries.heating.has(cried) && !before.some((word) => cries.itself.has(word))) return false;
   // `hot pot by the oven`: the word itself names the pot, so that only where it is may follow.
-  if (cried.split(' ').some((word) => pots.has(word))) {
-    return opens(before, names) && (/^\d+$/.test(after[0] ?? '') || endsWell(after, names, isPlace));
+  if (cried.split(' ').some((word) => cries.pots.has(word))) {
+    return opens(before, context) && (/^\d+$/.test(after[0] ?? '') || endsWell(after, context));
   }
   // `echa humo la mezcla`, `sale humo de la mezcla`.
-  const near = [...before.slice(0, 4), ...without(after, heatedOf).slice(0, 1)];
-  const isPot = near.some((word) => pots.has(word));
+  const near = [...before.slice(0, 4), ...without(after, new Set([...cries.articles, ...cries.of])).slice(0, 1)];
+  const isPot = near.some((word) => cries.pots.has(word));
   return (
     isPot ||
     (before.length === 0 && /^\d+$/.test(after[0] ?? '')) ||
-    (before.length === 0 && endings.has(after[0] ?? ''))
+    (before.length === 0 && cries.endings.has(after[0] ?? ''))
   );
 }

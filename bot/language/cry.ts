@@ -2,21 +2,23 @@
 // nobody. A line that begins with the word calls, unless what follows is calm; elsewhere what stands next to it decides. Whatever
 // is no cry is asked about.
 
-import type { PersonName } from '../../core/ids.ts';
 import type { Alarm } from '../../core/session/session-commands.ts';
-import { type Called, calledIn, type People } from './cry-round.ts';
+import { type Called, type CryContext, calledIn } from './cry-round.ts';
 import { isBegun, isCry } from './cry-stands.ts';
-import { anotherTime, askings, drills, heard, heardAny, is, ofCan, urgent, whereabouts } from './cry-words.ts';
+import type { CryTable } from './cry-words.ts';
+import type { LineContext } from './reading.ts';
 import { withoutAccents } from './typed/without-accents.ts';
 
 /** The gravest first, where a line cries out twice. */
 const order: readonly Alarm[] = ['fire', 'eyes', 'down', 'spill', 'hot'];
 
-/** What the line cries out, the gravest first; nothing where it may only speak of it. `people`: the crew's. */
-export function criesIn(line: string, people: readonly PersonName[]): readonly Alarm[] {
-  const typed = asCried(line);
+/** What the line cries out, the gravest first; nothing where it may only speak of it. */
+export function criesIn(line: string, { people = [], hearing }: LineContext): readonly Alarm[] {
+  const { cries } = hearing;
+  const typed = asCried(line, cries);
   const called = people.map((name) => wordsOf(withoutAccents(name.toLowerCase())));
-  const known: People = {
+  const context: CryContext = {
+    cries,
     names: new Set(called.flatMap((name) => [...name.slice(0, 1), oneWord(name)])),
     whole: called.filter((name) => name.length > 1),
     capitals: new Set(
@@ -28,74 +30,70 @@ export function criesIn(line: string, people: readonly PersonName[]): readonly A
   const sentences =
     typed
       .toLowerCase()
-      .replace(noDrill, ' ')
+      .replace(cries.patterns.noDrill, ' ')
       .match(/[^?]+\?*/g) ?? [];
-  const cried = new Set(sentences.flatMap((sentence) => criesOf(sentence, known)));
+  const cried = new Set(sentences.flatMap((sentence) => criesOf(sentence, context)));
   return order.filter((alarm) => cried.has(alarm));
 }
 
-const noDrill = new RegExp(`\\b(?:${heardAny('noDrill')})\\b`, 'g');
-
-/** `can` asks, and is a can. */
-const askingOrCan = heard('askingOrCan');
-
-function criesOf(sentence: string, people: People): readonly Alarm[] {
+function criesOf(sentence: string, context: CryContext): readonly Alarm[] {
+  const { cries, whole } = context;
   const all = wordsOf(sentence);
   const [first = '', second = ''] = all;
-  if (askings.has(first) && !(askingOrCan.has(first) && (ofCan.has(second) || /^\d+$/.test(second)))) return [];
-  const isDrill = sentence.endsWith('?') || all.some((word) => drills.has(word));
+  if (cries.askings.has(first) && !(cries.askingOrCan.has(first) && (cries.ofCan.has(second) || /^\d+$/.test(second))))
+    return [];
+  const isDrill = sentence.endsWith('?') || all.some((word) => cries.drills.has(word));
   const clauses = sentence
-    .replace(shoutedOn, ' ')
+    .replace(cries.patterns.shoutedOn, ' ')
     .split(/[,.;!¡?¿]+/)
-    .map((clause) => namesWhole(wordsOf(clause), people.whole))
+    .map((clause) => namesWhole(wordsOf(clause), whole))
     .filter((clause) => clause.length > 0);
   return clauses.flatMap((clause, i) => {
     // A word alone among others is one of a list, unless what stands before it is a shout, too.
     if (i > 0 && clause.length === 1 && (clauses[0] ?? []).length > 2) return [];
-    const isDoubted = isDrill || clause.some((word) => anotherTime.has(word));
-    return calledIn(clause)
-      .filter((called) => (!isDoubted || outweighsDoubt(called, people)) && isCry(called, people))
+    const isDoubted = isDrill || clause.some((word) => cries.anotherTime.has(word));
+    return calledIn(clause, context)
+      .filter((called) => (!isDoubted || outweighsDoubt(called, context)) && isCry(called, context))
       .map(({ alarm }) => alarm);
   });
 }
 
-/** `fire extinguisher!! quick` is one shout. */
-const shoutedOn = new RegExp(`!+\\s*(?=(?:${[...heard('shoutedOn')].join('|')})\\b)`, 'g');
-
 /** `fire in booth???`, `fire in week old rags`: where it is and that help is wanted outweigh a question or another day. */
-function outweighsDoubt({ alarm, before, after }: Called, { names }: People): boolean {
-  if (!isBegun(alarm, before, names)) return false;
-  if (after.some((word) => urgent.has(word))) return true;
-  return alarm !== 'down' && alarm !== 'hot' && whereabouts.has(after[0] ?? '');
+function outweighsDoubt({ alarm, before, after }: Called, context: CryContext): boolean {
+  const { cries } = context;
+  if (!isBegun(alarm, before, context)) return false;
+  if (after.some((word) => cries.urgent.has(word))) return true;
+  return alarm !== 'down' && alarm !== 'hot' && cries.whereabouts.has(after[0] ?? '');
 }
 
-const [isWord = ''] = is;
-/** `hes down`. */
-const runTogether = new RegExp(`\\b(${[...heard('runTogether')].join('|')})s\\b`, 'gi');
-
 /** In whatever letters it was shouted. */
-const asCried = (line: string): string =>
-  withoutAccents(line)
-    .replace(/['’]s\b/gi, ` ${isWord}`)
-    .replace(/['’]/g, '')
-    .replace(runTogether, `$1 ${isWord}`)
-    // `FIREEEE`
-    .replace(/(\p{L})\1{2,}/gu, '$1');
+function asCried(line: string, { is, patterns }: CryTable): string {
+  const [isWord = ''] = is;
+  return (
+    withoutAccents(line)
+      .replace(/['’]s\b/gi, ` ${isWord}`)
+      .replace(/['’]/g, '')
+      .replace(patterns.runTogether, `$1 ${isWord}`)
+      // `FIREEEE`
+      .replace(/(\p{L})\1{2,}/gu, '$1')
+  );
+}
 
 /** The words of a line as a cry is read: lower case, without accents. */
-export const criedWords = (line: string): readonly string[] => wordsOf(asCried(line).toLowerCase());
+export const criedWords = (line: string, cries: CryTable): readonly string[] =>
+  wordsOf(asCried(line, cries).toLowerCase());
 
 /** It does not ask, and speaks of no drill and no other day. */
-export function saysNow(line: string): boolean {
-  const all = criedWords(line);
-  const isDoubted = all.some((word) => anotherTime.has(word) || drills.has(word));
-  return !(line.trimEnd().endsWith('?') || askings.has(all[0] ?? '') || isDoubted);
+export function saysNow(line: string, cries: CryTable): boolean {
+  const all = criedWords(line, cries);
+  const isDoubted = all.some((word) => cries.anotherTime.has(word) || cries.drills.has(word));
+  return !(line.trimEnd().endsWith('?') || cries.askings.has(all[0] ?? '') || isDoubted);
 }
 
 const oneWord = (name: readonly string[]): string => name.join('_');
 
 /** A name of several words as one word: `jo vale is down` is said of one person. */
-function namesWhole(clause: readonly string[], longer: People['whole']): readonly string[] {
+function namesWhole(clause: readonly string[], longer: CryContext['whole']): readonly string[] {
   const whole: string[] = [];
   for (let i = 0; i < clause.length; ) {
     const name = longer.find((words) => words.every((word, k) => clause[i + k] === word));

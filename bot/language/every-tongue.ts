@@ -5,4 +5,4 @@ import { type Hearing, hearingOf } from './hearing.ts';
 import { englishTyped } from './tongues/english/typed.ts';
 import { spanishTyped } from './tongues/spanish/typed.ts';
 
-export const everyTongue: Hearing = hearingOf([englishTyped, spanishTyped]);
+export const everyTongue: Hearing = hearingOf([englishTyped, spanishTyped], []);

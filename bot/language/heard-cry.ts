@@ -4,7 +4,6 @@
 import { isFailed } from '../../core/failed.ts';
 import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
 import { criesIn } from './cry.ts';
-import { onlyOfLiquid } from './cry-words.ts';
 import type { Hearing } from './hearing.ts';
 import type { Read } from './line-read.ts';
 import { aboutAlarms } from './misread-line.ts';
@@ -27,8 +26,9 @@ export function isOnlySpokenOf(
   const own = alarm === 'hot' && after[0]?.kind === 'number' ? after.slice(1) : after;
   if (alarm === undefined || own[0]?.kind === 'quoted') return false;
   const manner = mannerOf(own, line, context);
-  if (!isFailed(manner) && manner.tokens.length === 0) return onlyOfLiquid.has(first.text.toLowerCase());
-  return !criesIn(line.slice(first.start), context.people ?? []).includes(alarm);
+  if (!isFailed(manner) && manner.tokens.length === 0)
+    return context.hearing.cries.onlyOfLiquid.has(first.text.toLowerCase());
+  return !criesIn(line.slice(first.start), context).includes(alarm);
 }
 
 export const onlySpokenOf = (verb: VerbNamed, token: Token): Fault => ({
@@ -44,10 +44,10 @@ export function orCried(read: Read, line: string, context: LineContext): Read {
   const verb = isFailed(read) ? read.verb?.row.name : undefined;
   const isAbout = verb !== undefined && verb !== 'help' && aboutAlarms.has(verb);
   if (!(isAsk || isFailed(read)) || isAbout) return read;
-  const [alarm]: readonly Alarm[] = criesIn(line, context.people ?? []);
+  const [alarm]: readonly Alarm[] = criesIn(line, context);
   if (alarm !== undefined)
     return withPot({ act: { command: { verb: alarm, note: line } }, line }, line, context.hearing);
-  if (!isFailed(read) || read.failed.failed !== 'unknown-verb' || !asksForHelp(line, context.people ?? [])) return read;
+  if (!isFailed(read) || read.failed.failed !== 'unknown-verb' || !asksForHelp(line, context)) return read;
   return { ...whichCry(line, read.failed, context.hearing), line };
 }
 

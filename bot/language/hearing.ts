@@ -1,6 +1,7 @@
 // What may be typed by one speaker: the tables of the tongues that are heard together, made once for each set of them.
 
 import { type SettingName, settingNames } from '../../core/settings.ts';
+import { type CryTable, cryTableOf } from './cry-words.ts';
 import type { TimesTyped, Typed } from './tongues/typed.ts';
 import { type Spellings, spellingsOf } from './typed/units-typed.ts';
 import { withoutAccents } from './typed/without-accents.ts';
@@ -35,12 +36,16 @@ export interface Hearing {
   readonly gluedNumber: RegExp;
   /** `pot 1`, with the number. */
   readonly potNumbered: RegExp;
+  /** All that there are, heard together: what a name may be does not hang on who speaks. */
+  readonly every: Hearing;
+  /** Of all that there are: whoever needs help is heard. */
+  readonly cries: CryTable;
 }
 
-/** English first. `every`: all that there are, since a language may be named in its own. */
-export function hearingOf(tongues: readonly Typed[], every = tongues, codes: readonly string[] = []): Hearing {
-  const verbs = verbsOf(tongues, every);
-  const all = (of: (tongue: Typed) => string): readonly string[] => tongues.flatMap((tongue) => wordsOf(of(tongue)));
+/** English first. `all`: every tongue that there is, where these are not all. */
+export function hearingOf(tongues: readonly Typed[], codes: readonly string[], all?: Hearing): Hearing {
+  const verbs = verbsOf(tongues, all?.tongues ?? tongues);
+  const said = (of: (tongue: Typed) => string): readonly string[] => tongues.flatMap((tongue) => wordsOf(of(tongue)));
   return {
     tongues,
     verbs,
@@ -74,19 +79,23 @@ export function hearingOf(tongues: readonly Typed[], every = tongues, codes: rea
       ),
     ),
     languages: new Map([
-      ...every.flatMap(({ languages }) => byPhrase(languages)),
+      ...(all?.tongues ?? tongues).flatMap(({ languages }) => byPhrase(languages)),
       ...codes.map((code) => [code.toLowerCase(), code] as const),
     ]),
-    noSlips: new Set(all(({ noSlips, leaves }) => `${noSlips} ${leaves}`)),
-    leaves: new Set(all(({ leaves }) => leaves)),
+    noSlips: new Set(said(({ noSlips, leaves }) => `${noSlips} ${leaves}`)),
+    leaves: new Set(said(({ leaves }) => leaves)),
     gluedNumber: new RegExp(
-      `^(${either(all(({ runsInto }) => runsInto))})\\.?(\\d.*)$|^(at)(\\d{1,2}[:.h]\\d{2}.*|\\d{4}|\\d{1,2}[ap]m)$`,
+      `^(${either(said(({ runsInto }) => runsInto))})\\.?(\\d.*)$|^(at)(\\d{1,2}[:.h]\\d{2}.*|\\d{4}|\\d{1,2}[ap]m)$`,
       'iu',
     ),
     potNumbered: new RegExp(
-      `(?<![\\p{L}\\d])(?:${either(all(({ pots }) => pots))})\\s*(?:no\\.?|num\\.?|#)?\\s*(\\d{1,6})(?![\\d.,]*\\s?(?:\\p{L}\\b|kg|%)|[.,:]?\\d)`,
+      `(?<![\\p{L}\\d])(?:${either(said(({ pots }) => pots))})\\s*(?:no\\.?|num\\.?|#)?\\s*(\\d{1,6})(?![\\d.,]*\\s?(?:\\p{L}\\b|kg|%)|[.,:]?\\d)`,
       'iu',
     ),
+    get every() {
+      return all ?? this;
+    },
+    cries: all?.cries ?? cryTableOf(tongues, verbs),
   };
 }
 

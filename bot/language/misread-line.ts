@@ -86,9 +86,10 @@ export const aboutAlarms: ReadonlySet<VocabularyName> = new Set(['set', 'help', 
 
 /** `se cayó en los ojos`: whoever needs help does not begin with the word for it. `typed`: the verb that was. */
 function neededIn(line: string, typed: VocabularyName | undefined, { hearing }: LineContext): readonly Alarm[] {
-  if (typed === undefined || !aboutAlarms.has(typed)) return [...alarmsIn(line, hearing), ...alarmsWanted(line)];
+  if (typed === undefined || !aboutAlarms.has(typed))
+    return [...alarmsIn(line, hearing), ...alarmsWanted(line, hearing.cries)];
   // `help me`, `accidente`; a setting of the emergency number needs nobody.
-  return typed === 'help' || typed === 'near-miss' ? alarmsWanted(line) : [];
+  return typed === 'help' || typed === 'near-miss' ? alarmsWanted(line, hearing.cries) : [];
 }
 
 function alarmsIn(line: string, hearing: Hearing): readonly Alarm[] {

@@ -2,7 +2,6 @@
 // batch, a verb or a unit would be read as such, so none of them is a name.
 
 import type { PartName, PlaceName } from '../../core/ids.ts';
-import { liquids } from './cry-words.ts';
 import { everyTongue } from './every-tongue.ts';
 import { meansAnother } from './hearing.ts';
 import { readTimeOfDay } from './times/time-typed.ts';
@@ -29,7 +28,7 @@ export function mayNamePart(word: string): boolean {
   return !isThing && !slippedUnit.test(word) && !word.includes('..') && isName(word);
 }
 
-const isSolvent = (word: string): boolean => liquids.has(word);
+const isSolvent = (word: string): boolean => everyTongue.cries.liquids.has(word);
 
 export function placeNamed(word: string): PlaceName | undefined {
   return isName(word) ? word : undefined;

@@ -40,6 +40,7 @@ export function tonguesOf(first: Tongue, ...others: readonly Tongue[]): Tongues 
     const named = countries.all.find(({ locale }) => locale.toLowerCase() === language.toLowerCase());
     return named ?? countries.byUnits[units];
   };
+  const every = hearingOf(all.map(typedOf), codes);
   const hearings = new Map<string, Hearing>();
   return {
     languages,
@@ -52,7 +53,7 @@ export function tonguesOf(first: Tongue, ...others: readonly Tongue[]): Tongues 
     hearingIn: (...spoken) => {
       const heard = [first, ...others.filter((tongue) => spoken.some((language) => tongueIn(language) === tongue))];
       const key = heard.map(({ code }) => code).join(' ');
-      const hearing = hearings.get(key) ?? hearingOf(heard.map(typedOf), all.map(typedOf), codes);
+      const hearing = hearings.get(key) ?? hearingOf(heard.map(typedOf), codes, every);
       hearings.set(key, hearing);
       return hearing;
     },

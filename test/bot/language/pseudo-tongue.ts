@@ -67,6 +67,7 @@ const typed: Typed = {
   })) as Typed['methods'],
   units: mapped(english.units, () => '') as Typed['units'],
   languages: { fi: 'pseudo' },
+  cries: mapped(english.cries, inPseudo) as Typed['cries'],
   offered: mapped(english.meanings, (_, key) => inPseudo(key)),
 };
 

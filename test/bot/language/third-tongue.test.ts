@@ -2,6 +2,7 @@
 // terminal, on the page and in Slack, and no English is left in what is said.
 
 import { afterEach, describe, expect, it } from 'vitest';
+import { readLine } from '../../../bot/language/read-line.ts';
 import type { Answer } from '../../../bot/talk/answer.ts';
 import type { CrewFile } from '../../../core/crew/crew.ts';
 import { sessionTalk, sprayCrew } from '../cards/session-talk.ts';
@@ -10,6 +11,7 @@ import { openShop } from '../web/shop-page.ts';
 import { visitor } from '../web/visitor.ts';
 import { englishIn, pseudoShift, threeTongues } from './pseudo-shift.ts';
 import { inPseudo, typedInPseudo } from './pseudo-tongue.ts';
+import { shopAtTen } from './shop-at-ten.ts';
 
 const crew: CrewFile = {
   ...sprayCrew,
@@ -52,7 +54,31 @@ const seen = (html: string): readonly string[] => [
   ...[...html.matchAll(/(?:aria-label|placeholder|title|alt)="([^"]*)"/g)].map(([, text = '']) => text),
 ];
 
+/** What a line of the third tongue calls, whatever its speaker's own is. */
+function calledBy(line: string, language: string): string {
+  const read = readLine(inPseudo(line), { ...shopAtTen, hearing: threeTongues.hearingIn(language) });
+  return read.kind === 'command' ? read.command.verb : read.kind === 'misread' ? read.misread.code : read.kind;
+}
+
 describe('a third tongue', () => {
+  it.each([
+    ['there is fire in the hall', 'fire'],
+    ['fire, this is not a drill', 'fire'],
+    ['my eyes are burning', 'eyes'],
+    ['man down', 'down'],
+    ['hes down', 'down'],
+    ['someone fell', 'down'],
+    ['acetone spill in the hall', 'spill'],
+    ['batch is hot', 'hot'],
+    ['fire extinguisher checked', 'no-cry'],
+    ['fire drill at ten', 'no-cry'],
+    ['help me', 'which-cry'],
+    ['call 112', 'which-cry'],
+    ['the printer is down', 'unknown-verb'],
+  ])('given "%s" said in it, then it is heard as %s, whoever says it', (line, called) => {
+    expect(['en', 'es', 'fi'].map((language) => calledBy(line, language))).toEqual([called, called, called]);
+  });
+
   it('given a shift typed and told in it at a terminal, then no English is left', async () => {
     const talk = sessionTalk(':memory:', crew, threeTongues);
     closing.push(talk.close);

@@ -1,8 +1,9 @@
-// What makes a line calm that begins with an alarm's word, in English. Common practice and our own choice, no source. What each set
-// is for stands in cry-calm.ts.
+// What makes a line calm that begins with an alarm's word, in English. Common practice and our own choice, no source.
 
 export const englishCalm = {
+  /** They are brought to a fire or to an eye: calm, unless they are wanted now: `fire extinguisher now`, `eye wash where`. */
   summoned: 'extinguisher extinguishers blanket hose wash eyewash',
+  /** They come when there is one: a cry, unless it is their test or their visit: `fire brigade`, `fire alarm going off`. */
   comesToFire: 'alarm brigade truck engine dept department service fighters',
   oftenOfThem: `
     test tests tested testing check checked checks system panel battery batteries serviced service maintenance inspection
@@ -26,27 +27,38 @@ export const englishCalm = {
     kit kits tray trays training report reports pallet pallets proof plan course station sock socks pad pads mat mats
     procedure log sign box cabinet guard response`,
   calmHot: 'for recipe restaurant',
+  /** `eye contact with hardener`. */
   contact: 'contact',
   counts: 'two three four',
+  /** With any word but fire itself: the sun, the bread, the neighbour. */
   ofHome: 'pilot sun toast barbecue neighbour neighbours neighbor neighbors burner candle candles',
   fireItself: 'fire',
+  /** `fire the oven`, `llamas a kari por teléfono`, `ojo con la manguera`: the word and what follows. */
   calmPhrases: 'fire the',
+  /** `fire it`; not `fire it is`. */
   orders: 'fire it',
+  /** `fire up the oven`; not `fire up on the roof`. */
   kindled: 'up the, up it, up at',
+  /** `kari is down with a cold`; not with chest pain. */
   suffers: 'with',
+  /** `down by 5%`, `down two`. */
   byHowMuch: 'by',
+  /** `down on the list`. */
   listed: 'on',
   onPaper: 'list rota roster schedule plan sheet',
   illness: 'cold flu fever covid bug',
+  /** People fall down these. */
   falls: 'pit shaft ladder stairs steps hole well scaffold tank',
   cleaned: 'cleaned mopped wiped',
   notSeenTo: 'not no isnt',
   seenTo: 'fine ok okay normal',
   spilledInJest: 'the beans',
+  /** Nothing is calm beside them. */
   desperate: 'help spreading trapped unconscious breathing bleeding moving pulse',
   lookingAt: 'on of',
   lookingInto: '',
   scales: '',
+  /** `fire brigade at 10`, `at noon`. */
   atHour: 'at',
   noons: 'noon midday',
 };

@@ -1,57 +1,83 @@
-// The words round a cry, in English. Common practice and our own choice, no source. What each set is for stands in cry-words.ts.
+// The words round a cry, in English. Common practice and our own choice, no source.
 
 import type { CalmWords } from './calm.ts';
 
 export const englishCries = {
+  /** Of them, those whose bare name follows: `se quemó Chuy`. */
   ofSomebody: '',
+  /** `por favor`, `help me`. */
   asked: 'me us to for',
+  /** Who may be down, besides the people of the crew. */
   anybody: `
     man men woman women person people somebody someone worker colleague painter sprayer driver visitor helper guy
     boy girl he she they we i apprentice electrician welder fitter mechanic plumber cleaner operator contractor
     customer foreman supervisor boss mate friend`,
+  /** What stands before the word without changing it. */
   sizes: 'a an the some another big huge large small little bad one two both more',
+  /** What begins a cry. */
   openings: `
     help please quick quickly hurry hey oh everybody everyone all there theres its have got call come now and urgent
     emergency mayday omg god jesus shit fuck ffs damn real serious lads guys boys boss people team out run stop look
     wait pls need call caught 112 911 999 is are still`,
+  /** They ask for help and do not say what has happened. */
   shouts: 'emergency mayday sos accident alarm help ambulance 112 911 999',
+  /** Somebody is hurt, and no cry of its own says so. */
   hurts: 'hurt injured bleeding breathing burned burnt electrocuted',
+  /** Whoever speaks, hurt. */
   oneself: 'me i im ive my myself',
+  /** What ends one. */
   endings: `
     help please pls plz quick quickly hurry everybody everyone all here there now come call urgent again spreading
     growing everywhere 112 911 999 and y`,
+  /** Where: what follows is a place, whatever it is called. */
   whereabouts: 'in inside at by near on under behind outside from beside next over around',
   articles: 'the a an my his her',
+  /** What stands about in a shop and can burn, leak or lie in the way. */
   things: `
     oven booth pot bin can cans rag rags bench gun hose skip store waste panel machine compressor tank room shop
     floor table rack cabinet drum bucket fan duct filter filters cable line bay yard hall door ground wall kitchen
     office roof`,
+  /** With the word before them these name a thing of every day: a fire door, a fire bucket. */
   compounds: 'door machine hose cabinet panel bucket wall yard line store fan filters cable table',
   liquids: `
     solvent solvents acetone xylene thinner toluene ipa alcohol hardener resin paint coating mix chemical chemicals
     gas nitrogen argon mek mibk isopropanol butanone xylol xylenes toluol white-spirit`,
   harmless: 'coffee tea water milk soup juice lunch dinner food stew rice beans air rain',
+  /** A spill only of a liquid; alone it may be a coat. */
   onlyOfLiquid: '',
+  /** What a liquid belongs in. */
   drums: '',
   pots: 'pot pots mix batch can bucket drum',
+  /** Directly before the word: it is denied, or long over. */
   denials: `
     no not never without nothing nobody none neither any isnt arent wasnt dont didnt doesnt cant cannot wont before
     after had was were been would could should might may against about for must`,
+  /** What may stand between a denial and its word: `nothing is burning`, `no me duelen los ojos`. */
   between: `
     is are be been there the a an any some it you to in into on of something open that her his my in`,
+  /** Before the word, within four: it is only supposed. */
   supposed: 'if when unless until case',
+  /** It goes on, it grows, somebody is in it, help is wanted: no drill, no question and no other day outweighs it. */
   urgent: `
     help spreading growing trapped everywhere inside breathing unconscious bleeding real now quick quickly do`,
   burningOf: 'exploded explosion',
+  /** What a pot or a can does that heats. */
   boiling: 'smoking, smokes, boiling, boils, bubbling, swelling, bulging, melting, foaming',
+  /** `kari fell behind with the sheets`. */
   fallsOfWork: 'behind ill sick asleep for short',
+  /** Anywhere in the line: nothing of it is real. */
   drills: 'drill drills exercise',
+  /** It speaks of another day, of what has been seen to, or of what is as it should be. */
   anotherTime: `
     yesterday tomorrow week weeks month year years monday tuesday wednesday thursday friday saturday sunday earlier
     checked tested cleaned mopped wiped repaired restocked inspected serviced`,
+  /** A line that begins so asks. */
   askings: 'is are do does did can could should who what when where why how which',
+  /** `can 3 is hot`, `can on fire`: the can, no question. */
   ofCan: 'is was on of spilled spilt tipped fell exploded leaking burning swelling smoking hot',
+  /** What eyes do that need help. */
   sore: 'burning burn burns hurt hurts hurting sting stings stinging red',
+  /** What is down every other day and is nobody: a bare word before `is down` that is none of these is a name. */
   everyday: `
     oven booth line compressor fan forklift crane router slack teams vpn wlan lan laptop camera truck van kiln
     shutter shutters gate gauge chiller boiler generator battery paperwork cost costs staff temp temps part parts
@@ -60,6 +86,7 @@ export const englishCries = {
     computer screen phone power pressure temperature humidity level levels price prices demand sales speed noise
     lift pump heater burner heating light lights alarm scanner scale radio traffic output scrap morale stock today
     work production voltage flow`,
+  /** Who goes so or lies so needs somebody. */
   falling: `
     fell, fainted, unconscious, passed out, blacked out, knocked out, not breathing, isnt breathing, stopped
     breathing, cant breathe, not moving, isnt moving, no pulse`,
@@ -67,23 +94,33 @@ export const englishCries = {
   has: 'has',
   of: 'of',
   no: 'no',
+  /** `oh no`: no denial. */
   oh: 'oh',
+  /** `le entró en los ojos a kari`. */
   toSomebody: '',
+  /** `se me cayó`: it fell, nobody let it. */
   itself: '',
   lying: 'is are s has had went gone going fell fallen falling goes lies lying lay just been now',
+  /** `put kari down for friday`. */
   putting: 'put write note take let calm sit pin',
   ofBody: 'my his her their the both one an left right',
+  /** `mucho ojo` is a warning. */
   wary: '',
+  /** A break, too. */
   smoke: 'smoke',
   fell: 'fell',
   fallsOfWorkFarther: 'in love, out with',
+  /** `on fire`, `caught fire`, `no puedo apagar el fuego`. */
   takingFire: 'on caught something',
   inEye: 'in into inside',
   soreBy: 'is are hurts',
+  /** Only people faint. */
   faints: '',
+  /** Said of a tile, a price, a network and a break as well. */
   ofAnything: 'fell, smoke, not moving, isnt moving, no pulse',
   spilling: '',
   much: 'part everywhere big',
+  /** `estoy calentando la mezcla` is work. */
   heating: '',
   dropped: '',
   dropping: '',
@@ -97,6 +134,7 @@ export const englishCries = {
   calamities: `
     ambulance accident hurt injured injury bleeding dizzy choking poisoned electrocuted mayday sos emergency evacuate
     breathe`,
+  /** `can` asks, and is a can. */
   askingOrCan: 'can',
   shoutedOn: 'quick quickly now help urgent',
   runTogether: 'he she it',
