@@ -5,7 +5,8 @@
 /**
  * 1: the rules up to the end of November 2026. 2: since then, nothing is added beyond the sheet's most, and air
  * whose dew point cannot be summed counts as not read. 3: a step of the
- * maker's paper that the crew has said it lacks objects. A later rule raises
+ * maker's paper that the crew has said it lacks objects, and the stir in a can
+ * counts only until its lid goes on or it is poured from. A later rule raises
  * the last number and names it in its `since`.
  */
 export const editions = [1, 2, 3] as const;

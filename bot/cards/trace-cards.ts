@@ -121,7 +121,14 @@ function coatLines(telling: Telling, { coat, batch, lots, air }: CoatTrace, numb
 export function lotLines(telling: Telling, lots: readonly LotTaken[]): readonly string[] {
   const { records } = telling.words;
   if (lots.length === 0) return [records.noLots];
-  return lots.map(({ can, grams: taken }) => records.lot(can, taken, telling.figures));
+  return lots.map(({ can, grams: taken, stirred }) =>
+    [
+      records.lot(can, taken, telling.figures),
+      ...(stirred === undefined
+        ? []
+        : [records.stirredInCan(stirred.givenMinutes, stirred.wantedMinutes, telling.figures)]),
+    ].join(', '),
+  );
 }
 
 function stepLines(telling: Telling, entry: Entry): readonly string[] {

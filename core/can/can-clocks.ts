@@ -7,7 +7,17 @@ import { preStir } from '../calc/pre-stir.ts';
 import { isFailed } from '../failed.ts';
 import { componentDensity } from '../products/sheet.ts';
 import type { Blanket } from '../products/sheet-material.ts';
-import { type EpochMs, epochMs, type Litres, litres, type Minutes, minutesAfter, percent } from '../units.ts';
+import { type Edition, editionOfToday } from '../rule-editions.ts';
+import {
+  type EpochMs,
+  epochMs,
+  type Litres,
+  litres,
+  type Minutes,
+  minutesAfter,
+  minutesBetween,
+  percent,
+} from '../units.ts';
 import { type Can, isGasSensitive, leftGrams } from './can.ts';
 
 export interface BlanketTimes {
@@ -80,19 +90,31 @@ export interface PreStirTimes {
   readonly wantedMinutes: Minutes;
   /** False: more or less in the can than the sheet gives a time for; its longest stands. */
   readonly withinPoints: boolean;
-  /** Of the last stir at or before the time asked. */
+  /** By the last stir at or before the time asked, up to then; `undefined` where there was none. */
+  readonly givenMinutes: Minutes | undefined;
+  /** Of that stir; `undefined` where it ended before its time was given. */
   readonly doneAt: EpochMs | undefined;
   readonly servesUntil: EpochMs | undefined;
 }
 
-/** `undefined` where the sheet does not ask for it, or this is no Part A. */
-export function preStirTimes(can: Can, at: EpochMs): PreStirTimes | undefined {
+/**
+ * `undefined` where the sheet does not ask for it, or this is no Part A. Before edition 3 a stir was taken to run on for its
+ * time, whatever was done with the can.
+ */
+export function preStirTimes(can: Can, at: EpochMs, edition: Edition = editionOfToday): PreStirTimes | undefined {
   const { preStir: asked } = can.sheet;
   if (asked === undefined || can.component !== 'part-a') return undefined;
   const last = can.stirs.findLast((stir) => stir.at <= at);
   const wanted = preStir(asked.points, last?.grams ?? leftGrams(can));
   if (isFailed(wanted)) return undefined;
-  const doneAt = last === undefined ? undefined : minutesAfter(last.at, wanted.minutes);
-  const servesUntil = doneAt === undefined ? undefined : minutesAfter(doneAt, asked.servesMinutes);
-  return { wantedMinutes: wanted.minutes, withinPoints: wanted.withinPoints, doneAt, servesUntil };
+  const over = last && minutesAfter(last.at, wanted.minutes);
+  const isCutShort = edition >= 3 && last?.endedAt !== undefined && over !== undefined && last.endedAt < over;
+  const doneAt = isCutShort ? undefined : over;
+  return {
+    wantedMinutes: wanted.minutes,
+    withinPoints: wanted.withinPoints,
+    givenMinutes: last && minutesBetween(last.at, epochMs(Math.min(last.endedAt ?? at, at))),
+    doneAt,
+    servesUntil: doneAt && minutesAfter(doneAt, asked.servesMinutes),
+  };
 }

@@ -16,6 +16,8 @@ export type MaterialObjection =
       readonly code: 'part-a-not-stirred';
       readonly can: CanNumber;
       readonly wantedMinutes: Minutes;
+      /** Where it was stirred, but not for so long. */
+      readonly givenMinutes: Minutes | undefined;
       /** While the stirrer runs in it. */
       readonly dueAt: EpochMs | undefined;
     }

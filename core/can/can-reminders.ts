@@ -39,8 +39,8 @@ function blanketReminders(can: Can, leads: readonly PersonName[]): readonly Remi
 function stirReminders(can: Can): readonly Reminder[] {
   const last = can.stirs.at(-1);
   const times = last === undefined ? undefined : preStirTimes(can, last.at);
-  if (last === undefined || times?.doneAt === undefined) return [];
-  const poured = can.pours.some((pour) => pour.at >= last.at);
+  // Once the stirrer is out there is nothing to say of it.
+  if (last?.endedAt !== undefined || times?.doneAt === undefined) return [];
   const stream = canStream(can.number);
   const reminder: Reminder = {
     kind: 'can-stirred',
@@ -50,5 +50,5 @@ function stirReminders(can: Can): readonly Reminder[] {
     to: [can.lidBy],
     critical: false,
   };
-  return poured ? [] : [reminder];
+  return [reminder];
 }

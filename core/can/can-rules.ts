@@ -102,13 +102,14 @@ export const pourRules: readonly Rule<PourCase>[] = [
     code: 'part-a-not-stirred',
     source: 'sheet',
     liftedBy: 'lead',
-    check: ({ can, at }) => {
-      const stir = preStirTimes(can, at);
+    check: ({ can, at }, edition) => {
+      const stir = preStirTimes(can, at, edition);
       if (stir === undefined) return undefined;
       const { wantedMinutes, doneAt, servesUntil } = stir;
+      const givenMinutes = doneAt === undefined ? stir.givenMinutes : undefined;
       const serves = doneAt !== undefined && servesUntil !== undefined && doneAt <= at && at <= servesUntil;
       const dueAt = doneAt !== undefined && doneAt > at ? doneAt : undefined;
-      return serves ? undefined : { code: 'part-a-not-stirred', can: can.number, wantedMinutes, dueAt };
+      return serves ? undefined : { code: 'part-a-not-stirred', can: can.number, wantedMinutes, givenMinutes, dueAt };
     },
   },
 ];

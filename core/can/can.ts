@@ -19,6 +19,14 @@ export interface Pour {
   readonly grams: Grams;
 }
 
+/** The stirrer in the can itself: until its lid goes on, or it is poured from. */
+export interface Stir {
+  readonly at: EpochMs;
+  /** In it then. */
+  readonly grams: Grams;
+  readonly endedAt: EpochMs | undefined;
+}
+
 export interface Can {
   readonly number: CanNumber;
   readonly component: Component;
@@ -36,8 +44,8 @@ export interface Can {
   readonly lidOff: readonly Run[];
   /** Who had the lid off last, and is pinged. */
   readonly lidBy: PersonName;
-  /** When the stirrer was started in the can, and what was in it then. */
-  readonly stirs: readonly { readonly at: EpochMs; readonly grams: Grams }[];
+  /** The last may still run. */
+  readonly stirs: readonly Stir[];
   readonly pours: readonly Pour[];
   /** Looked at by somebody whose word ends a doubt. */
   readonly checkedAt: readonly EpochMs[];
@@ -88,7 +96,10 @@ function evolveCan(can: Can, entry: Entry): Can {
     case 'CanBlanketed':
       return { ...closed(can, at), blanketedAt: at };
     case 'CanStirred':
-      return { ...opened(can, at, by), stirs: [...can.stirs, { at, grams: leftGrams(can) }] };
+      return {
+        ...opened(can, at, by),
+        stirs: [...unstirred(can, at), { at, grams: leftGrams(can), endedAt: undefined }],
+      };
     case 'CanChecked':
       return fact.role === 'crew' && fact.nobodyLeads !== true ? can : { ...can, checkedAt: [...can.checkedAt, at] };
     case 'CanDiscarded':
@@ -105,7 +116,11 @@ function poured(can: Can, entry: Entry, fromCans: readonly FromCan[]): Can {
   if (taken === 0 || !entry.stream.startsWith('batch/')) return can;
   const { happenedAt: at, by } = entry;
   const batch = numberIn(entry.stream);
-  const after = { ...opened(can, at, by), pours: [...can.pours, { at, by, batch, grams: grams(taken) }] };
+  const after = {
+    ...opened(can, at, by),
+    stirs: unstirred(can, at),
+    pours: [...can.pours, { at, by, batch, grams: grams(taken) }],
+  };
   // Nothing is left to be kept from the air.
   return leftGrams(after) > 0 ? after : closed(after, at);
 }
@@ -115,7 +130,12 @@ function opened(can: Can, at: EpochMs, by: PersonName): Can {
 }
 
 function closed(can: Can, at: EpochMs): Can {
-  return { ...can, lidOff: ended(can.lidOff, at) };
+  return { ...can, lidOff: ended(can.lidOff, at), stirs: unstirred(can, at) };
+}
+
+/** The stirs with the last one ended. */
+function unstirred({ stirs }: Can, at: EpochMs): readonly Stir[] {
+  return stirs.map((stir) => (stir.endedAt === undefined ? { ...stir, endedAt: at } : stir));
 }
 
 /** What is left by the record; never below nothing, whatever was said to be poured. */

@@ -3,6 +3,7 @@
 
 import type { Batch } from '../batch/batch.ts';
 import { type Can, leftGrams } from '../can/can.ts';
+import { preStirTimes } from '../can/can-clocks.ts';
 import type { FromCan } from '../can/can-events.ts';
 import { type Entry, isAct } from '../history.ts';
 import { type BatchNumber, batchStream, canStream, type PartName, partStream, type StreamId } from '../ids.ts';
@@ -12,7 +13,7 @@ import { airServing } from '../place/place.ts';
 import type { Edition } from '../rule-editions.ts';
 import { standing } from '../settled.ts';
 import type { Shop } from '../shop.ts';
-import { type Celsius, type EpochMs, type Grams, grams, type Percent } from '../units.ts';
+import { type Celsius, type EpochMs, type Grams, grams, type Minutes, type Percent } from '../units.ts';
 import { dewOf } from './curves.ts';
 import { type Deviation, deviationsIn, editionsOf } from './deviations.ts';
 
@@ -21,6 +22,8 @@ export interface LotTaken {
   readonly component: FromCan['component'];
   readonly can: Can;
   readonly grams: Grams;
+  /** In its can before the first pour for this batch; `undefined` where nobody stirred it, or the sheet asks for none. */
+  readonly stirred: { readonly givenMinutes: Minutes; readonly wantedMinutes: Minutes } | undefined;
 }
 
 /** The air that served when something was done; a figure is `undefined` where none was read in time. */
@@ -109,8 +112,18 @@ export function lotsOf(shop: Shop, batch: Batch | undefined): readonly LotTaken[
   return [...new Set(taken.map(({ can }) => can))].flatMap((number) => {
     const can = shop.cans.get(number);
     const mass = taken.filter((from) => from.can === number).reduce((sum, from) => sum + from.grams, 0);
-    return can === undefined ? [] : [{ component: can.component, can, grams: grams(mass) }];
+    return can === undefined
+      ? []
+      : [{ component: can.component, can, grams: grams(mass), stirred: stirredFor(can, batch) }];
   });
+}
+
+function stirredFor(can: Can, { number }: Batch): LotTaken['stirred'] {
+  const pour = can.pours.find(({ batch }) => batch === number);
+  const stir = pour && preStirTimes(can, pour.at);
+  const isOver = pour !== undefined && stir?.servesUntil !== undefined && stir.servesUntil < pour.at;
+  if (stir?.givenMinutes === undefined || isOver) return undefined;
+  return { givenMinutes: stir.givenMinutes, wantedMinutes: stir.wantedMinutes };
 }
 
 /** `undefined` where nothing is known of the part. */

@@ -2,6 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { leftGrams } from '../../../core/can/can.ts';
+import { preStirTimes } from '../../../core/can/can-clocks.ts';
+import type { Edition } from '../../../core/rule-editions.ts';
 import { given, type Shift } from '../given.ts';
 
 const left = async (shift: Shift, can: number) => {
@@ -130,6 +132,30 @@ describe('given Part A that settles, to be stirred in its can (half a minute to 
     await shift.until('08:03');
     expect(shift.rung()).toEqual([{ at: '08:02:27', key: 'can/1/stir-done', to: ['kari'] }]);
     expect(await shift.when('08:03 weigh 2 1201g 1198g')).toEqual({ recorded: ['PartsWeighed'] });
+  });
+
+  it('when its lid goes on too soon, then it was not stirred long enough, and the time given is told', async () => {
+    const shift = await given([...settled, '08:01 prestir 1', '08:02 blanket 1']);
+    expect(await shift.when('08:10 weigh 2 1201g 1198g')).toEqual({ objected: ['part-a-not-stirred'] });
+    expect(shift.objections()).toMatchObject([{ givenMinutes: 1, dueAt: undefined }]);
+    expect(shift.rung().map(({ key }) => key)).not.toContain('can/1/stir-done');
+  });
+
+  it('when it is poured from too soon all the same, then the stir ends there, and the next pour wants another', async () => {
+    const shift = await given([...settled, '08:01 prestir 1', '08:02 weigh 2 1201g 1198g already']);
+    await shift.when('08:03 mix 1kg');
+    expect(await shift.when('08:10 weigh 3 500g 500g')).toEqual({ objected: ['part-a-not-stirred'] });
+    await shift.when('08:11 prestir 1');
+    await shift.when('08:14 blanket 1');
+    expect(await shift.when('08:15 weigh 3 500g 500g')).toEqual({ recorded: ['PartsWeighed'] });
+  });
+
+  it('when it was judged before the time given counted, then its start alone counts still', async () => {
+    const shift = await given([...settled, '08:01 prestir 1', '08:02 blanket 1']);
+    const can = (await shift.shop()).cans.get(1);
+    const at = shift.time('08:10');
+    const doneAt = (edition: Edition) => can && preStirTimes(can, at, edition)?.doneAt;
+    expect([doneAt(2) !== undefined, doneAt(3) !== undefined]).toEqual([true, false]);
   });
 
   it('when the stir was more than an hour ago (invented), then it counts no more', async () => {

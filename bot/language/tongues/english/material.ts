@@ -31,7 +31,11 @@ export function englishMaterialObjection(objection: MaterialObjection, figures: 
         objection.dueAt === undefined
           ? `Stir it ${figures.minutesUp(objection.wantedMinutes)} in its can and say prestir ${objection.can} when you begin.`
           : `Its ${figures.minutesUp(objection.wantedMinutes)} are over at ${figures.timeUp(objection.dueAt)}.`;
-      return `Can ${objection.can} is not stirred: a settled can gives a wrong portion. ${then}`;
+      const stirred =
+        objection.givenMinutes === undefined
+          ? 'is not stirred'
+          : `is not stirred long enough (${figures.minutesDown(objection.givenMinutes)} of ${figures.minutesUp(objection.wantedMinutes)})`;
+      return `Can ${objection.can} ${stirred}: a settled can gives a wrong portion. ${then}`;
     }
     case 'weighed-twice':
       return `${englishComponents[objection.component]} is in already: ${figures.mass(objection.grams)} at ${figures.timeDown(objection.at)}. If that figure was wrong, say amend; more of it on purpose is add.`;

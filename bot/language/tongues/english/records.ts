@@ -91,6 +91,8 @@ export const englishRecords = {
     `Coat ${number}: ${figures.timeDown(at)} ${method} by ${by}, batch ${batch}, ${sheet}`,
   lot: ({ number, component, lot }: CanTold, mass: Grams, figures: Figures) =>
     `  ${englishComponents[component]}: lot ${lot}, can ${number}, ${figures.mass(mass)}`,
+  stirredInCan: (given: Minutes, wanted: Minutes, figures: Figures) =>
+    `stirred in the can ${(given < wanted ? figures.minutesDown : figures.minutesUp)(given)} of ${figures.minutesUp(wanted)}`,
   noLots: '  Lots not known: nobody told of a can.',
   airThen: ({ celsius, relativeHumidityPercent, dewPointCelsius, surfaceCelsius }: AirThen, figures: Figures) => {
     const known = [

@@ -35,7 +35,11 @@ export function spanishMaterialObjection(say: Spoken, objection: MaterialObjecti
         objection.dueAt === undefined
           ? `Agítela ${figures.minutesUp(objection.wantedMinutes)} en su lata y, al empezar, escriba: agitar lata ${objection.can}.`
           : told`Cumple sus ${figures.minutesUp(objection.wantedMinutes)} ${atTime(figures, objection.dueAt, 'up')}.`;
-      return `La lata ${objection.can} está sin agitar: con sedimento en el fondo, la relación de mezcla sale mal. ${then}`;
+      const stirred =
+        objection.givenMinutes === undefined
+          ? 'está sin agitar'
+          : `no se agitó bastante (${figures.minutesDown(objection.givenMinutes)} de ${figures.minutesUp(objection.wantedMinutes)})`;
+      return `La lata ${objection.can} ${stirred}: con sedimento en el fondo, la relación de mezcla sale mal. ${then}`;
     }
     case 'weighed-twice':
       return told`La ${spanishComponents[objection.component]} ya está dentro: ${figures.mass(objection.grams)} ${atTime(figures, objection.at)}. Si ese dato estaba mal, escriba corregir; si es más a propósito, añadir.`;

@@ -73,6 +73,8 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
     `Capa ${number}: ${figures.timeDown(at)} ${methodName(say, method)} por ${by}, mezcla ${batch}, ${sheet}`,
   lot: ({ number, component, lot }, mass, figures) =>
     `  ${spanishComponents[component]}: lote ${lot}, lata ${number}, ${figures.mass(mass)}`,
+  stirredInCan: (given, wanted, figures) =>
+    `agitada en la lata ${(given < wanted ? figures.minutesDown : figures.minutesUp)(given)} de ${figures.minutesUp(wanted)}`,
   noLots: '  Lotes: no constan; nadie anotó ninguna lata.',
   airThen: ({ celsius, relativeHumidityPercent, dewPointCelsius, surfaceCelsius }, figures) => {
     const known = [
