@@ -126,7 +126,7 @@ export function createExecutor(deps: WriteQueueDeps): Executor {
 
 async function decided(deps: WriteQueueDeps, request: Request, answering: Answering): Promise<Draft<string>> {
   const named = await streamsOf(deps.store, deps.crew, request);
-  const before = await deps.keeper.open(named);
+  const before = await deps.keeper.openMore(named);
   mustReadNamed(before, request, named);
   return oursAlone(request.command.verb, () => draftOf(deps, before, request, answering));
 }

@@ -66,7 +66,8 @@ export interface EventsRead {
 }
 
 export interface Store {
-  readonly head: (crew: CrewId) => Promise<Head>;
+  /** `seenAt`: where it was seen last, from where it is found sooner. */
+  readonly head: (crew: CrewId, seenAt?: number) => Promise<Head>;
   /** Events after `seq`, in order: what another writer, or an earlier life, has added. */
   readonly eventsAfter: (crew: CrewId, seq: number) => Promise<readonly Envelope[]>;
   /**

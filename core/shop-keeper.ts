@@ -25,6 +25,8 @@ import { keepsItsBells } from './unread.ts';
 export interface ShopKeeper {
   /** Loads what is live and what is named, up to the record's end and what is staged behind it. */
   readonly open: (named: readonly StreamId[]) => Promise<Shop>;
+  /** Loads these besides. Whether others have written since is not asked again: what rests on it will not land then. */
+  readonly openMore: (named: readonly StreamId[]) => Promise<Shop>;
   /** The shop as it would be with these events; nothing is kept. */
   readonly preview: (envelopes: readonly Envelope[]) => Shop;
   /** These events are about to land: what is decided next is decided behind them. */
@@ -71,6 +73,7 @@ export function createShopKeeper(store: Store, crew: CrewId, file: CrewFile, she
   const kept: Kept = { store, crew, fixed, ...begun };
   return {
     open: (named) => open(kept, named),
+    openMore: (named) => openMore(kept, named),
     preview: (envelopes) => previewOf(kept, envelopes).shop,
     stage: (envelopes) => {
       kept.ahead = previewOf(kept, envelopes);
@@ -102,6 +105,14 @@ export function createShopKeeper(store: Store, crew: CrewId, file: CrewFile, she
 
 async function open(kept: Kept, named: readonly StreamId[]): Promise<Shop> {
   await catchUp(kept);
+  const shop = await openMore(kept, named);
+  // What is staged may have ended a stream that the store does not yet name for an undo.
+  if (kept.staged.length > 0) return shop;
+  remember(kept, forgetting(kept.fixed, kept.ahead, new Set([...named, crewStream])));
+  return kept.ahead.shop;
+}
+
+async function openMore(kept: Kept, named: readonly StreamId[]): Promise<Shop> {
   await loadMissing(kept, named);
   for (const kind of referred) {
     const missing = missingReferences(kept.ahead);
@@ -110,8 +121,6 @@ async function open(kept: Kept, named: readonly StreamId[]): Promise<Shop> {
       missing.filter((stream) => nounOf(stream) === kind),
     );
   }
-  // What is staged may have ended a stream that the store does not yet name for an undo.
-  if (kept.staged.length === 0) remember(kept, forgetting(kept.fixed, kept.ahead, new Set([...named, crewStream])));
   return kept.ahead.shop;
 }
 
@@ -130,7 +139,7 @@ async function catchUp(kept: Kept): Promise<void> {
     }
     // Others may have written, but not between what is staged: whoever loses against them decides again.
     if (kept.staged.length > 0) return;
-    const head = await store.head(crew);
+    const head = await store.head(crew, kept.landed.head.seq);
     if (head.hash === kept.landed.head.hash) return;
     const others = await store.readAfter(crew, kept.landed.head.seq);
     if (others.unread.length === 0) {

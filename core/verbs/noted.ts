@@ -33,7 +33,6 @@ export function notedIn(fact: { readonly type: string }): readonly Noted[] {
 
 /** What of a command is noted in an event of this type, by its name there. */
 export function notedFrom(command: Command, type: string): Readonly<Record<string, unknown>> {
-  const said: ReadonlyMap<string, unknown> = new Map(Object.entries(command));
-  const names = (byEvent.get(type) ?? []).map(({ name }) => name).filter((name) => said.has(name));
-  return Object.fromEntries(names.map((name) => [name, said.get(name)]));
+  const names = new Set(byEvent.get(type)?.map(({ name }) => name));
+  return Object.fromEntries(Object.entries(command).filter(([name]) => names.has(name)));
 }

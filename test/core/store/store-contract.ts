@@ -56,6 +56,14 @@ function contract(open: () => StoreUnderTest): void {
       expect(await tested.reopened().eventsAfter('crew', 0)).toEqual(events);
     });
 
+    test('the record ends where it does, wherever it was seen to end', async () => {
+      const events = sealed(start, [{ streams: ['place/room'] }, { streams: ['batch/1'] }, { streams: ['batch/2'] }]);
+      await tested.beside().commit(changeOf(start, { envelopes: events }));
+      const end = { seq: 3, hash: events[2]?.hash };
+      for (const seenAt of [0, 1, 2, 3, 4]) expect(await store.head('crew', seenAt)).toEqual(end);
+      expect(await store.head('another', 3)).toEqual(start);
+    });
+
     test('an event is found under its home and under every stream that it concerns', async () => {
       const events = sealed(start, [
         { streams: ['batch/1'] },
