@@ -2,7 +2,7 @@
 // the help and the developers' page read it here; each decision reads the same rows where they stand, in its noun's
 // rules.
 
-import { catchRules, coatFromBatchRules, filterRules, mixRules, stirRules, stopRules } from './batch/batch-rules.ts';
+import { coatFromBatchRules, mixRules, potRules } from './batch/batch-rules.ts';
 import { addRules, weighRules } from './batch/weigh-rules.ts';
 import { checkRules, openRules } from './can/can-rules.ts';
 import type { Verb } from './commands.ts';
@@ -20,10 +20,7 @@ export const allowed: Readonly<Partial<Record<Verb, readonly RuleRow[]>>> = {
   add: addRules,
   open: openRules,
   check: checkRules,
-  stir: stirRules,
-  stop: stopRules,
-  filter: filterRules,
-  catch: catchRules,
+  ...potRules,
   coat: [...coatFromBatchRules, ...coatOnPartRules, ...coatUnderBriefRules],
   dry: dryRules,
   cure: cureRules,

@@ -2,7 +2,7 @@
 
 import { splitFill } from '../calc/mixing.ts';
 import { isOn } from '../calc/runs.ts';
-import type { CommandOf } from '../commands.ts';
+import type { CommandOf, Verb } from '../commands.ts';
 import { type Deciders, type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
 import type { EventBody, NewEvent, SaidWith } from '../history.ts';
@@ -21,7 +21,7 @@ import { type Grams, grams } from '../units.ts';
 import type { batchVerbs } from '../verbs/batch-verbs.ts';
 import type { Amount } from '../verbs/said.ts';
 import { type Batch, batchAsOf } from './batch.ts';
-import { type BatchCase, catchRules, filterRules, mixRules, stirRules, stopRules } from './batch-rules.ts';
+import { type BatchCase, mixRules, potRules } from './batch-rules.ts';
 import { vesselAnswer } from './vessel-answer.ts';
 
 /** Which batch is meant: the one named, or the only live one that `fits`. */
@@ -82,11 +82,11 @@ type DecidedApart = 'mix' | 'weigh' | 'add' | 'judge';
 export const potActs: Deciders<Exclude<keyof typeof batchVerbs, DecidedApart>> = {
   stir: (shop, said) => {
     const stood = findBatch(shop, said.command.batch, ({ stirring }) => stirring.at(-1)?.to !== undefined);
-    return onBatch(shop, said, stood, stirRules, { type: 'StirrerStarted' });
+    return onBatch(shop, said, stood, { type: 'StirrerStarted' });
   },
   stop: (shop, said) => {
     const turning = findBatch(shop, said.command.batch, ({ stirring }) => isOn(stirring));
-    return onBatch(shop, said, turning, stopRules, { type: 'StirrerStopped' });
+    return onBatch(shop, said, turning, { type: 'StirrerStopped' });
   },
   filter: (shop, said) => {
     const waiting = findBatch(
@@ -95,20 +95,20 @@ export const potActs: Deciders<Exclude<keyof typeof batchVerbs, DecidedApart>> =
       ({ weighing, filteredAt, caught }) =>
         weighing !== undefined && (filteredAt === undefined || caught.some((each) => each.filteredAt === undefined)),
     );
-    return onBatch(shop, said, waiting, filterRules, { type: 'MixFiltered' });
+    return onBatch(shop, said, waiting, { type: 'MixFiltered' });
   },
   catch: (shop, said) => {
     const drains = ({ coats }: Batch) => coats.some(({ method }) => methodRows[method].drains);
     const flowed = findBatch(shop, said.command.batch, drains);
-    return onBatch(shop, said, flowed, catchRules, { type: 'MixCaught', grams: said.command.grams });
+    return onBatch(shop, said, flowed, { type: 'MixCaught', grams: said.command.grams });
   },
   uncover: (shop, said) => {
     const covered = findBatch(shop, said.command.batch, ({ uncovered }) => !isOn(uncovered));
-    return onBatch(shop, said, covered, [], { type: 'PotUncovered' });
+    return onBatch(shop, said, covered, { type: 'PotUncovered' });
   },
   cover: (shop, said) => {
     const open = findBatch(shop, said.command.batch, ({ uncovered }) => isOn(uncovered));
-    return onBatch(shop, said, open, [], { type: 'PotCovered' });
+    return onBatch(shop, said, open, { type: 'PotCovered' });
   },
   thick: (shop, said) => thickened(shop, said, 'thick'),
   gel: (shop, said) => thickened(shop, said, 'gelled'),
@@ -118,7 +118,6 @@ export const potActs: Deciders<Exclude<keyof typeof batchVerbs, DecidedApart>> =
       shop,
       said,
       findBatch(shop, batch, () => true),
-      [],
       { type: 'PotEmptied', ...known({ leftGrams }) },
     );
   },
@@ -126,19 +125,14 @@ export const potActs: Deciders<Exclude<keyof typeof batchVerbs, DecidedApart>> =
 
 function thickened(shop: Shop, said: Said<CommandOf<'thick' | 'gel'>>, seen: 'thick' | 'gelled'): Decision {
   const wet = findBatch(shop, said.command.batch, ({ weighing }) => weighing !== undefined);
-  return onBatch(shop, said, wet, [], { type: 'MixThickened', seen });
+  return onBatch(shop, said, wet, { type: 'MixThickened', seen });
 }
 
-function onBatch(
-  shop: Shop,
-  said: Said,
-  found: ReturnType<typeof findBatch>,
-  rules: readonly Rule<BatchCase>[],
-  body: EventBody,
-): Decision {
+function onBatch(shop: Shop, said: Said, found: ReturnType<typeof findBatch>, body: EventBody): Decision {
   if (isFailed(found)) return unclear(found.failed);
   const situation: BatchCase = { batch: batchAsOf(found, said.at), air: airLog(shop, found.place), at: said.at };
-  return judge(shop, said, rules, [situation], (saidWith: SaidWith) => [
+  const rules: Readonly<Partial<Record<Verb, readonly Rule<BatchCase>[]>>> = potRules;
+  return judge(shop, said, rules[said.command.verb] ?? [], [situation], (saidWith: SaidWith) => [
     { streams: [batchStream(found.number)], happenedAt: said.at, body, saidWith },
   ]);
 }

@@ -2,6 +2,7 @@
 
 import type { TemperatureLog } from '../calc/clock.ts';
 import { ratioError } from '../calc/mixing.ts';
+import type { Verb } from '../commands.ts';
 import { isFailed } from '../failed.ts';
 import type { Method } from '../methods.ts';
 import { mixRatio, type Sheet } from '../products/sheet.ts';
@@ -185,6 +186,14 @@ function isUnfiltered({ at: caughtAt, filteredAt }: Batch['caught'][number], at:
 export interface BatchForCoatCase extends BatchCase {
   readonly method: Method;
 }
+
+/** Of the short acts on a pot: what decides one, the help and the objection cards read the same row. */
+export const potRules = {
+  stir: stirRules,
+  stop: stopRules,
+  filter: filterRules,
+  catch: catchRules,
+} as const satisfies Readonly<Partial<Record<Verb, readonly Rule<BatchCase>[]>>>;
 
 /** What the batch says to a coat; what the part says stands in part-rules. */
 export const coatFromBatchRules: readonly Rule<BatchForCoatCase>[] = [

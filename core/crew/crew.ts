@@ -58,7 +58,7 @@ export function foldCrew(file: CrewFile, entries: readonly Entry[]): Crew {
     if (!isFor('crew', fact)) continue;
     const setting = settingIn(fact);
     settle(settled, setting);
-    crew = withSetting(crew, setting, by);
+    if (isOwn(setting)) crew = withSetting(crew, setting, by);
   }
   // Once it is known who there is: who joined later gave the name its capitals.
   const { people } = crew;
@@ -101,7 +101,21 @@ function settingsOf(file: CrewFile): readonly Setting[] {
 }
 
 /** What a crew and its people are, from the first; everything else that is settled is asked of `settled`. */
-function withSetting(crew: CrewFile, setting: Setting, by: PersonName): CrewFile {
+const ownNames = [
+  'crew',
+  'zone',
+  'crew-language',
+  'crew-units',
+  'digest',
+  'role',
+  'units',
+  'language',
+  'rings',
+] as const;
+type OwnSetting = Extract<Setting, { name: (typeof ownNames)[number] }>;
+const isOwn = (setting: Setting): setting is OwnSetting => ownNames.some((name) => name === setting.name);
+
+function withSetting(crew: CrewFile, setting: OwnSetting, by: PersonName): CrewFile {
   switch (setting.name) {
     case 'crew':
       return { ...crew, name: setting.crewName };
@@ -121,21 +135,6 @@ function withSetting(crew: CrewFile, setting: Setting, by: PersonName): CrewFile
       return withPerson(crew, by, { language: setting.language });
     case 'rings':
       return withPerson(crew, by, { rings: setting.rings });
-    case 'sheet':
-    case 'air-limit':
-    case 'voc-limit':
-    case 'morning':
-    case 'quiet':
-    case 'bell':
-    case 'emergency':
-    case 'brief':
-    case 'brief-ahead':
-    case 'sprayers':
-    case 'booth':
-    case 'lel':
-    case 'mixing':
-    case 'rate':
-      return crew;
   }
 }
 

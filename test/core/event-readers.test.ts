@@ -2,6 +2,8 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { allowed } from '../../core/allowed.ts';
+import { verbRows, verbs } from '../../core/commands.ts';
 import { isFor, type Reader, readersOf } from '../../core/event-readers.ts';
 import { Fact } from '../../core/history.ts';
 
@@ -40,6 +42,15 @@ function typesIn(schema: { readonly options?: readonly unknown[]; readonly shape
 }
 
 describe('who reads which event', () => {
+  it('given a verb that rules may object to, then the event that it leaves is asked again by them', () => {
+    const unasked = verbs.filter((verb) => {
+      const leaves = verbRows[verb].options?.leaves;
+      const readers = Object.entries(readersOf).find(([type]) => type === leaves?.type)?.[1] ?? [];
+      return allowed[verb] !== undefined && leaves !== undefined && !readers.some((reader) => /-rules$/.test(reader));
+    });
+    expect(unasked).toEqual([]);
+  });
+
   it('has a row for every event that there is, and none besides', () => {
     expect(Object.keys(readersOf).sort()).toEqual([...typesIn(Fact)].sort());
   });

@@ -66,6 +66,14 @@ describe('the Spanish words', () => {
 
   it.each([
     ['aire 24C 48%', 'air'],
+    ['pesa 1 1201g 1198g', 'weigh'],
+    ['filtra 1', 'filter'],
+    ['agrega 1 b 14g', 'add'],
+    ['aplica impulsor-7 1 pistola', 'coat'],
+    ['saca impulsor-7', 'out'],
+    ['libera impulsor-7', 'release'],
+    ['desecha 3 gelificada', 'discard'],
+    ['ajustes ritmo 4m2/h', 'set'],
     ['mezclar 2,4kg', 'mix'],
     ['aplicar impulsor-7 1 pistola', 'coat'],
     ['superficie impulsor-7 19C', 'surface'],

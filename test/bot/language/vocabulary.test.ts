@@ -1,11 +1,13 @@
 // The table of what can be typed holds together: every word leads to its row, every example reads as its row.
 
 import { describe, expect, it } from 'vitest';
+import { meaningsOf } from '../../../bot/language/hearing.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
 import { slots } from '../../../bot/language/slots.ts';
 import { nearestVerbs } from '../../../bot/language/suggestions.ts';
 import { englishVerbs } from '../../../bot/language/tongues/english/verbs.ts';
 import { verbNamed } from '../../../bot/language/verbs-typed.ts';
+import { verbRows, verbs } from '../../../core/commands.ts';
 import { settingNames } from '../../../core/settings.ts';
 import { shopAtTen, tallerALasDiez } from './shop-at-ten.ts';
 import { vocabularyNames } from './vocabulary-names.ts';
@@ -50,6 +52,24 @@ describe('the vocabulary', () => {
       ([, { kinds, units }]) => units.length === 0 && !kinds.includes('word') && !kinds.includes('number'),
     );
     expect(unitless).toEqual([]);
+  });
+
+  it('given a figure behind a word of its own, then a Spanish speaker has one word for it, in the labels or the lexicon', () => {
+    const spanish = tallerALasDiez.hearing.tongues.slice(1);
+    const heard = new Set(
+      spanish.flatMap((tongue) =>
+        Object.entries(tongue.slots).flatMap(([slot, label]) => (label.includes(' ') ? [] : [slot])),
+      ),
+    );
+    const meant = new Set(spanish.flatMap(meaningsOf).map(([, meaning]) => meaning));
+    const behindWords = verbs.flatMap((verb) =>
+      Object.values(verbRows[verb].fields).flatMap(({ slots: [slot], options }) =>
+        slot === undefined || options?.behind === undefined ? [] : [{ slot: slot.name, word: options.behind }],
+      ),
+    );
+    expect(behindWords.length).toBeGreaterThan(5);
+    const unheard = behindWords.filter(({ slot, word }) => !heard.has(slot) && !meant.has(word));
+    expect(unheard).toEqual([]);
   });
 
   it('given the words, then none promises anything', () => {

@@ -10,7 +10,7 @@ export const spanishVerbs: VerbsTyped = {
     'aire, hr, hum, relativa, temperatura, leer',
   ),
   weigh: verbWords(
-    'pesar, peso, pesado, pesada, pesé, pesos, pesadas, pesados, pesamos, pesaje',
+    'pesar, pesa, peso, pesado, pesada, pesé, pesos, pesadas, pesados, pesamos, pesaje',
     'pesar 1 1201g 1198g',
   ),
   stir: done(
@@ -30,7 +30,7 @@ export const spanishVerbs: VerbsTyped = {
   filter: done(
     'filtrada',
     verbWords(
-      'filtrar, filtrado, filtrada, filtro, filtré, filtramos, colar, colado, cuelo, tamizar, tamizado, está filtrada',
+      'filtrar, filtra, filtrado, filtrada, filtro, filtré, filtramos, colar, colado, cuelo, tamizar, tamizado, está filtrada',
       'filtrar 1',
     ),
   ),
@@ -49,7 +49,7 @@ export const spanishVerbs: VerbsTyped = {
   ),
   judge: verbWords('juzgar, juzgada, juzgado, rejuzgar', 'juzgar 12', 'mezcla, de, new'),
   add: verbWords(
-    'añadir, añadido, agregar, agregado, sumar, añado, añadí, añadimos, agrego, agregué, agregamos, echar, echo, eché, echado',
+    'añadir, añade, añadido, agregar, agrega, agregado, sumar, añado, añadí, añadimos, agrego, agregué, agregamos, echar, echo, eché, echado',
     'añadir 1 b 14g',
   ),
   cover: done('tapada', verbWords('tapar, tapada, tapado, tapo, tapé, tapamos', 'tapar 1')),
@@ -82,7 +82,7 @@ export const spanishVerbs: VerbsTyped = {
     ),
   ),
   discard: verbWords(
-    'desechar, desechada, desechado, desecho, descartar, descartada, tirar lata, tiro lata, tirada lata, tirado bote',
+    'desechar, desecha, desechada, desechado, desecho, descartar, descartada, tirar lata, tiro lata, tirada lata, tirado bote',
     'desechar 3 gelificada en la lata',
   ),
   stock: verbWords('existencias, inventario, latas', 'existencias'),
@@ -117,7 +117,7 @@ export const spanishVerbs: VerbsTyped = {
     { at: 'marca' },
   ),
   coat: verbWords(
-    'aplicar, aplicada, aplicado, capa, pintar, pintada, pintado, apliqué, pinté, recubrir, recubierta, aplico, aplicamos, aplicadas, aplicados, pinto, pintamos, pintadas, pintados, doy capa, dar capa, dada capa, doy mano, dar mano, primera capa, segunda capa, última capa, capas, recubro, recubiertas, di capa, dimos capa, otra capa, otra mano, primera mano, segunda mano, última mano, di mano, capa final',
+    'aplicar, aplica, aplicada, aplicado, capa, pintar, pintada, pintado, apliqué, pinté, recubrir, recubierta, aplico, aplicamos, aplicadas, aplicados, pinto, pintamos, pintadas, pintados, doy capa, dar capa, dada capa, doy mano, dar mano, primera capa, segunda capa, última capa, capas, recubro, recubiertas, di capa, dimos capa, otra capa, otra mano, primera mano, segunda mano, última mano, di mano, capa final',
     'aplicar impulsor-7 1 pistola',
     'capa, capas, mano, dada, dado, primera, segunda, tercera',
     { flow: 'vertido vertida verter' },
@@ -138,7 +138,7 @@ export const spanishVerbs: VerbsTyped = {
   out: done(
     'sale de curado',
     verbWords(
-      'sacar, sacada, sacado, fuera, afuera, saqué, salida, saco, sacamos, sacadas, sacados, salió',
+      'sacar, saca, sacada, sacado, fuera, afuera, saqué, salida, saco, sacamos, sacadas, sacados, salió',
       'sacar impulsor-7',
     ),
   ),
@@ -146,7 +146,10 @@ export const spanishVerbs: VerbsTyped = {
   film: verbWords('espesor, eps, espesor seco, película seca, espesores', 'espesor impulsor-7 12 14 13um'),
   release: done(
     'pieza liberada',
-    verbWords('liberar, liberada, liberado, liberé, libero, liberamos, liberadas, liberados', 'liberar impulsor-7'),
+    verbWords(
+      'liberar, libera, liberada, liberado, liberé, libero, liberamos, liberadas, liberados',
+      'liberar impulsor-7',
+    ),
   ),
   hold: verbWords(
     'retener, retenida, retenido, retengo, cuarentena, retenidas, retenidos, bloquear, bloqueada, bloqueo, apartar, apartada, no conforme',
@@ -172,7 +175,9 @@ export const spanishVerbs: VerbsTyped = {
     'corregir, corrige, corregido, corrección, corrijo, rectificar, rectifico',
     'corregir 1 pesar 1201g 1189g báscula equivocada',
   ),
-  set: verbWords('fijar, configurar, poner, pon, ajustar, cambiar', 'fijar límite aire 3h', '', { day: 'dia' }),
+  set: verbWords('fijar, ajustes, configurar, poner, pon, ajustar, cambiar', 'fijar límite aire 3h', '', {
+    day: 'dia',
+  }),
   day: verbWords('día, resumen, parte diario, resumen día, reporte', 'día ayer'),
   now: verbWords(
     'ahora, en marcha, corriendo, estado, qué hay, qué corre, estatus, status, qué sigue, qué falta',
