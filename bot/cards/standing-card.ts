@@ -59,7 +59,7 @@ export function standingOf(telling: Telling, number: BatchNumber, batch: Batch |
       ...(shown.length < acts.length ? [chat.earlierActs(acts.length - shown.length)] : []),
       ...shown.map((act) => chat.act(act.happenedAt, act.by, actSaid(telling, act), telling.figures)),
     ],
-    actions: live ? tapsOf(telling, pot, waiting) : [],
+    actions: live ? (opened?.actions ?? tapsOf(telling, pot, waiting)) : [],
     fields: opened?.fields ?? [],
   });
   return { card, live, parts: parts.map(({ part }) => part.name) };

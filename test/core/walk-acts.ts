@@ -10,6 +10,7 @@ import { methods } from '../../core/methods.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { cureDueAt, flashTimes } from '../../core/part/part-clocks.ts';
 import { airLog, batchOf, entriesIn, type Shop } from '../../core/shop.ts';
+import { askedSteps } from '../../core/steps/step-rows.ts';
 import {
   celsius,
   type EpochMs,
@@ -206,14 +207,15 @@ function acts(batch: Batch) {
     (verb: 'stir' | 'stop' | 'filter' | 'thick' | 'gel' | 'empty'): Say =>
     () => ({ verb, ...named });
   const empty: Say = (draw) => ({ verb: 'empty', ...named, leftGrams: grams(draw(500)) });
-  return { weigh, coat, short, empty };
+  const answer: Say = (draw) => ({ verb: 'confirm', ...named, step: oneOf(draw, askedSteps), kept: draw(3) === 0 });
+  return { weigh, coat, short, empty, answer };
 }
 
 function potActs(batch: Batch): readonly Say[] {
-  const { weigh, coat, short, empty } = acts(batch);
+  const { weigh, coat, short, empty, answer } = acts(batch);
   switch (phaseOf(batch).is) {
     case 'to-weigh':
-      return [weigh, weigh, weigh, short('stir'), short('filter'), coat];
+      return [weigh, weigh, weigh, short('stir'), short('filter'), coat, answer];
     case 'blending':
       return [short('stop'), short('filter'), short('filter'), short('filter'), coat, coat, weigh, short('thick')];
     case 'paused':

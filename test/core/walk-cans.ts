@@ -110,9 +110,9 @@ function actsOnPot(batch: Batch): readonly Say[] {
   }
 }
 
-/** A vessel that the mix just fits, now and then. */
+/** A vessel that the mix just fits, now and then, or one that it never does. */
 export function vesselOf(draw: Draw) {
-  return draw(3) === 0 ? { vesselLitres: litres(3) } : {};
+  return draw(3) === 0 ? { vesselLitres: litres(draw(6) === 0 ? 1 : 3) } : {};
 }
 
 /** Times at which something about a can turns. */

@@ -116,7 +116,7 @@ describe('a handover', () => {
   });
 
   it.each([
-    ['@omar: handover nobody', 'no-such-person'],
+    ['@omar: handover zoe', 'no-such-person'],
     ['@omar: handover omar', 'handover-to-self'],
     ['@lena: take over', 'nothing-to-take-over'],
   ])('given "%s", then it is asked about: %s', async (line, code) => {

@@ -29,7 +29,7 @@ function sheetsOfTheKeptRecords(): readonly unknown[] {
     const record = new Database(file);
     const sheets = record
       .prepare<[], string>(
-        `select json_extract(body, '$.sheet') from event where json_extract(body, '$.sheet') is not null`,
+        `select json_extract(body, '$.sheet') from event where json_type(body, '$.sheet') = 'object'`,
       )
       .pluck()
       .all();

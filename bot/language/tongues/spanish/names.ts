@@ -3,7 +3,7 @@
 
 import type { SolventId } from '../../../../core/calc/solvents.ts';
 import type { Method } from '../../../../core/methods.ts';
-import { isOwnKey, ownValue } from '../../../../core/own-key.ts';
+import { ownValue } from '../../../../core/own-key.ts';
 import type { FigureSourceId } from '../../../../core/session/brief-lines.ts';
 import type { EmergencyField } from '../../../../core/session/session-commands.ts';
 import type { EpochMs } from '../../../../core/units.ts';
@@ -158,10 +158,6 @@ export const decimals = (say: Spoken, text: string): string =>
 
 /** `cast-iron` is `fundición`, `fundición gris` stays. */
 export const spanishMetal = (metal: string): string => ownValue(metals, metal) ?? metal;
-
-/** Where the method comes as plain text. */
-export const methodNamed = (say: Spoken, method: string): string =>
-  isOwnKey(spanishMethods, method) ? methodName(say, method) : method;
 
 export function methodName({ locale }: Spoken, method: Method): string {
   const { name, nameInAmerica = name } = spanishMethods[method];
