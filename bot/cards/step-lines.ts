@@ -1,10 +1,12 @@
 // The steps of the maker's paper on cards: the one that a batch asks about, and what is said before an act.
 
 import type { Batch } from '../../core/batch/batch.ts';
+import { batchStream } from '../../core/ids.ts';
 import type { Method } from '../../core/methods.ts';
 import type { AskedStep } from '../../core/steps/step-rows.ts';
 import { stepAskedAt } from '../../core/steps/steps-answered.ts';
 import { type StepSaid, saidBeforeCoat } from '../../core/steps/steps-said.ts';
+import { unreadUnder } from '../../core/unread.ts';
 import type { CardAction } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 
@@ -16,7 +18,9 @@ export interface StepAsked {
 /** One question with its two answers, or nothing. */
 export function stepAsked(telling: Telling, batch: Batch): StepAsked {
   const step = stepAskedAt(telling.shop.crew.stepAnswers, batch, telling.now);
-  if (step === undefined) return { lines: [], actions: [] };
+  // On a pot that does not read nothing would be recorded.
+  const isBroken = unreadUnder(telling.shop, batchStream(batch.number)).length > 0;
+  if (step === undefined || isBroken) return { lines: [], actions: [] };
   const { asked } = telling.words.steps.rows[step];
   const answers = [true, false].map((kept) => stepTap(telling, step, kept, batch));
   return { lines: [asked(batch.sheet, telling.figures)], actions: answers };
