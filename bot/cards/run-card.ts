@@ -1,24 +1,36 @@
 // The run card: where a pot or a part stands in its run, what was done, what comes, as a phone shows it.
 
 import type { Batch } from '../../core/batch/batch.ts';
+import { isRatioOut } from '../../core/batch/batch-status.ts';
 import type { Part } from '../../core/part/part.ts';
 import { statusOf } from '../../core/status.ts';
 import { type RunStep, runOfBatch, runOfPart } from '../../core/steps/run.ts';
 import { isAsked } from '../../core/steps/step-rows.ts';
-import { batchFacts, batchTaps } from './batch-cards.ts';
+import { batchFacts, batchLine, batchTaps } from './batch-cards.ts';
 import { type Card, makeCard, type Tone } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
+import { heatHazards, potOverLines } from './dead-pot.ts';
 import { nextTaps } from './next-taps.ts';
+import { partLine } from './part-cards.ts';
 import { stepAsked } from './step-lines.ts';
 
 export function batchRunCard(telling: Telling, batch: Batch): Card {
   const status = statusOf.batch(telling, batch);
-  const run = runOfBatch(telling, batch);
+  const run = runOfBatch(telling, status);
+  const isDead = status.phase.is === 'dead' || status.phase.is === 'over';
   const asked = stepAsked(telling, batch);
-  return makeCard(telling.words.steps.run.ofBatch(batch.number), toneOf(run), {
+  const tone = isDead ? 'stop' : isRatioOut(status) ? 'warn' : toneOf(run);
+  return makeCard(telling.words.steps.run.ofBatch(batch.number), tone, {
     facts: batchFacts(telling, status),
-    lines: [...runLines(telling, run), ...asked.lines],
+    lines: [
+      batchLine(telling, batch),
+      ...(isDead ? potOverLines(telling, batch) : []),
+      ...(isRatioOut(status) ? [telling.words.replies.ratioOffUse] : []),
+      ...runLines(telling, run),
+      ...asked.lines,
+    ],
+    hazards: heatHazards(telling, batch.thickened?.seen),
     actions: [...batchTaps(telling, status), ...asked.actions],
   });
 }
@@ -26,13 +38,14 @@ export function batchRunCard(telling: Telling, batch: Batch): Card {
 export function partRunCard(telling: Telling, part: Part): Card {
   const status = statusOf.part(telling, part);
   const run = runOfPart(telling, part);
-  return makeCard(telling.words.steps.run.ofPart(part.name), toneOf(run), {
+  const tone = status.heldBy.length > 0 ? 'warn' : toneOf(run);
+  return makeCard(telling.words.steps.run.ofPart(part.name), tone, {
     facts: clockFacts(
       telling,
       status.clocks,
       status.clocks.map(({ id }) => id),
     ),
-    lines: runLines(telling, run),
+    lines: [partLine(telling, status), ...runLines(telling, run)],
     actions: nextTaps(telling, status.next()),
   });
 }
@@ -47,7 +60,7 @@ function runLines({ words, figures }: Telling, run: readonly RunStep[]): readonl
     const names = run.filter((each) => each.stands === stands).map(nameOf);
     return names.length === 0 ? [] : [sentences.stands(stands, names, figures)];
   };
-  const done = run.flatMap((each) => (each.stands === 'done' ? [each.entry] : []));
+  const done = run.flatMap((each) => (each.stands === 'done' ? each.entries : []));
   return [
     ...gathered('lacking'),
     ...gathered('next'),

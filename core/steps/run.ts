@@ -1,84 +1,107 @@
-// Where a pot or a part stands in its run: the steps that its sheet has, in the order in which hands do them, each done,
-// next, to come, lacking, or passed without a word. What is done is told by its entry in the record.
+// Where a pot or a part stands in its run: the work that its sheet has, in the order in which hands do it, each done, next,
+// to come, or passed without a word; and the steps that were asked. What is done is told by its entries in the record.
 
 import type { Batch } from '../batch/batch.ts';
+import type { BatchStatus } from '../batch/batch-status.ts';
 import type { Entry, Fact } from '../history.ts';
-import { defaultPlace } from '../ids.ts';
+import type { PlaceName } from '../ids.ts';
 import type { Moment } from '../next-acts.ts';
 import type { Part } from '../part/part.ts';
-import type { Sheet } from '../products/sheet.ts';
-import { batchOf } from '../shop.ts';
+import { batchOf, type Shop } from '../shop.ts';
+import type { EpochMs } from '../units.ts';
 import type { AskedStep } from './step-rows.ts';
 import { answerTo, stepCaseOf, stepsAskedBy } from './steps-answered.ts';
 
-export const workSteps = [
-  'air',
-  'mix',
-  'weigh',
-  'blend',
-  'filter',
-  'surface',
-  'prep',
-  'coat',
-  'dry',
-  'cure',
-  'cured',
-  'film',
-  'release',
-] as const;
-export type WorkStep = (typeof workSteps)[number];
+export type WorkStep =
+  | 'air'
+  | 'mix'
+  | 'weigh'
+  | 'blend'
+  | 'filter'
+  | 'prep'
+  | 'surface'
+  | 'coat'
+  | 'dry'
+  | 'cure'
+  | 'cured'
+  | 'film'
+  | 'release';
 
 export type RunStep =
   | { readonly step: AskedStep; readonly stands: 'kept' | 'lacking' | 'not-answered' }
-  | { readonly step: WorkStep; readonly stands: 'done'; readonly entry: Entry }
+  | { readonly step: WorkStep; readonly stands: 'done'; readonly entries: readonly Entry[] }
   | { readonly step: WorkStep; readonly stands: 'next' | 'to-come' | 'passed' };
 
-interface WorkRow {
+interface Work {
   readonly step: WorkStep;
-  /** What leaves it done; the last of them tells. */
-  readonly facts: readonly Fact['type'][];
+  /** What tells that it is done, and when; none while it is not. */
+  readonly done: readonly Entry[];
   /** Nobody waits for it: later work passes it by. */
   readonly mayPass?: true;
 }
 
-const potRows = ({ filter, blend }: Sheet): readonly WorkRow[] => [
-  { step: 'air', facts: ['AirRead'], mayPass: true },
-  { step: 'mix', facts: ['BatchOpened'] },
-  { step: 'weigh', facts: ['PartsWeighed', 'PartWeighed'] },
-  ...(blend.way === 'stir' ? [{ step: 'blend', facts: ['StirrerStopped'], mayPass: true } as const] : []),
-  ...(filter === undefined ? [] : [{ step: 'filter', facts: ['MixFiltered'] } as const]),
-];
-
-const partRows: readonly WorkRow[] = [
-  { step: 'prep', facts: ['SurfacePrepared'], mayPass: true },
-  { step: 'surface', facts: ['SurfaceRead'], mayPass: true },
-  { step: 'coat', facts: ['CoatApplied'] },
-  { step: 'dry', facts: ['FilmDry'] },
-  { step: 'cure', facts: ['CureStarted'] },
-  { step: 'cured', facts: ['CureEnded'] },
-  { step: 'film', facts: ['FilmRead'], mayPass: true },
-  { step: 'release', facts: ['PartReleased'] },
-];
-
-/** Up to its first coat. */
-export function runOfBatch({ shop, now }: Moment, batch: Batch): readonly RunStep[] {
-  const place = shop.places.get(batch.place);
-  const air = place?.entries.filter(({ happenedAt }) => happenedAt <= batch.openedAt).slice(-1) ?? [];
-  const coats = batch.entries.filter(({ fact }) => fact.type === 'CoatApplied');
-  return [
-    ...answersOf({ shop, now }, batch),
-    ...standing([...potRows(batch.sheet), { step: 'coat', facts: ['CoatApplied'] }], [...air, ...batch.entries], coats),
-  ];
+/** Up to its coats. Of a pot that is over nothing comes any more. */
+export function runOfBatch(moment: Moment, { batch, phase }: BatchStatus): readonly RunStep[] {
+  const coats = lastOf(batch.entries, 'CoatApplied');
+  const isOver = phase.is === 'dead' || phase.is === 'over' || phase.is === 'emptied';
+  const works = [...potWorks(moment.shop, batch), { step: 'coat', done: coats } as const];
+  return [...answersOf(moment, batch), ...standing(works, isOver || coats.length > 0)];
 }
 
 /** With what was done to the pot of its last coat. */
 export function runOfPart(moment: Moment, part: Part): readonly RunStep[] {
   const batch = batchOf(moment.shop, part);
-  const place = moment.shop.places.get(batch?.place ?? defaultPlace);
-  const air = place?.entries.filter(({ happenedAt }) => happenedAt <= (batch?.openedAt ?? moment.now)).slice(-1) ?? [];
-  const pot = batch === undefined ? [] : standing(potRows(batch.sheet), [...air, ...batch.entries], part.entries);
-  const asked = batch === undefined ? [] : answersOf(moment, batch);
-  return [...asked, ...pot, ...standing(partRows, part.entries, [])];
+  const ofPot =
+    batch === undefined ? [] : [...answersOf(moment, batch), ...standing(potWorks(moment.shop, batch), true)];
+  return [...ofPot, ...standing(partWorks(part), false)];
+}
+
+function potWorks(shop: Shop, batch: Batch): readonly Work[] {
+  const { entries, sheet, weighing, place, openedAt } = batch;
+  // One part alone is half a weighing.
+  const weighed = weighing === undefined ? [] : entries.filter(isOf('PartsWeighed', 'PartWeighed'));
+  return [
+    { step: 'air', done: airBefore(shop, place, openedAt), mayPass: true },
+    { step: 'mix', done: lastOf(entries, 'BatchOpened') },
+    { step: 'weigh', done: weighed },
+    ...(sheet.blend.way === 'stir'
+      ? [{ step: 'blend', done: lastOf(entries, 'StirrerStopped'), mayPass: true } as const]
+      : []),
+    ...(sheet.filter === undefined
+      ? []
+      : [{ step: 'filter', done: batch.filteredAt === undefined ? [] : lastOf(entries, 'MixFiltered') } as const]),
+  ];
+}
+
+/** From the last coat on: what was said of the film below it says nothing of this one. */
+function partWorks({ entries, coats, verdict }: Part): readonly Work[] {
+  const coat = coats.at(-1);
+  const from = entries.findIndex(({ seq }) => seq === coat?.seq);
+  const since = from < 0 ? [] : entries.slice(from);
+  const measured = since.filter(({ fact }) => fact.type === 'FilmRead' && fact.state === 'dry').slice(-1);
+  return [
+    { step: 'prep', done: lastOf(entries, 'SurfacePrepared'), mayPass: true },
+    { step: 'surface', done: lastOf(entries, 'SurfaceRead'), mayPass: true },
+    { step: 'coat', done: lastOf(since, 'CoatApplied') },
+    { step: 'dry', done: lastOf(since, 'FilmDry') },
+    { step: 'cure', done: lastOf(since, 'CureStarted') },
+    { step: 'cured', done: lastOf(since, 'CureEnded') },
+    { step: 'film', done: measured, mayPass: true },
+    { step: 'release', done: verdict?.is === 'released' ? lastOf(since, 'PartReleased') : [] },
+  ];
+}
+
+const isOf =
+  (...types: readonly Fact['type'][]) =>
+  ({ fact }: Entry): boolean =>
+    types.includes(fact.type);
+
+const lastOf = (entries: readonly Entry[], type: Fact['type']): readonly Entry[] =>
+  entries.filter(isOf(type)).slice(-1);
+
+function airBefore(shop: Shop, place: PlaceName, at: EpochMs): readonly Entry[] {
+  const read = shop.places.get(place)?.entries.filter(({ happenedAt }) => happenedAt <= at) ?? [];
+  return lastOf(read, 'AirRead');
 }
 
 function answersOf({ shop, now }: Moment, batch: Batch): readonly RunStep[] {
@@ -88,13 +111,12 @@ function answersOf({ shop, now }: Moment, batch: Batch): readonly RunStep[] {
   });
 }
 
-/** `after`: what was done later elsewhere, by which these are over. */
-function standing(rows: readonly WorkRow[], entries: readonly Entry[], after: readonly Entry[]): readonly RunStep[] {
-  const found = rows.map((row) => ({ row, entry: entries.findLast(({ fact }) => row.facts.includes(fact.type)) }));
-  const lastDone = after.length > 0 ? rows.length : found.findLastIndex(({ entry }) => entry !== undefined);
-  const next = found.findIndex(({ entry, row }, i) => entry === undefined && i > lastDone && row.mayPass !== true);
-  return found.map(({ row: { step, mayPass }, entry }, i): RunStep => {
-    if (entry !== undefined) return { step, stands: 'done', entry };
+/** `isOver`: what is not done by now is not done any more. */
+function standing(works: readonly Work[], isOver: boolean): readonly RunStep[] {
+  const lastDone = isOver ? works.length : works.findLastIndex(({ done }) => done.length > 0);
+  const next = works.findIndex(({ done, mayPass }, i) => done.length === 0 && i > lastDone && mayPass !== true);
+  return works.map(({ step, done, mayPass }, i): RunStep => {
+    if (done.length > 0) return { step, stands: 'done', entries: done };
     if (i < lastDone) return { step, stands: 'passed' };
     return { step, stands: i === next || (mayPass === true && i < next) ? 'next' : 'to-come' };
   });

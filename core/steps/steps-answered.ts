@@ -1,4 +1,4 @@
-// What has been answered of the steps: the last word on each, for the place, the reader or the crew that it counts for; and
+// What has been answered of the steps: the last word on each, for the place, the reader, the sheet or the crew that it counts for; and
 // which one step, if any, a batch asks about.
 
 import type { Batch } from '../batch/batch.ts';
@@ -54,6 +54,9 @@ function countsFor({ fact, by }: StepAnswer, { sheet, place, reader }: StepCase)
       return fact.place === place;
     case 'reader':
       return by === reader && fact.sheet === sheet.id && fact.revision === sheet.revision;
+    // What one allows another may not.
+    case 'sheet':
+      return fact.sheet === sheet.id;
     case 'crew':
       return true;
   }

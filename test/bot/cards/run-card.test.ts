@@ -17,7 +17,7 @@ describe('the run card', () => {
   it('given a pot that is stirred, then it says what is next, what was done, what nobody has said, what comes', async () => {
     const { title, lines, actions } = await (await talkAfter(...stirred))('card 1');
     expect(title).toBe('Run of batch 1');
-    expect(lines[0]).toBe('Next: filtered');
+    expect(lines.slice(0, 2)).toEqual(['1 Demo Clear: stirrer off', 'Next: filtered']);
     expect(lines).toContainEqual(expect.stringMatching(/^\d\d:\d\d weighed A 1201 g, B 1198 g/));
     expect(lines).toContain('Kept: equipment rated for flammable liquids, vessel and tools of what the sheet allows');
     expect(lines).toContainEqual(expect.stringMatching(/^Nobody has said: vessels bonded and earthed/));
@@ -29,14 +29,63 @@ describe('the run card', () => {
     const say = await talkAfter(...stirred, 'filter 1', 'coat new impeller-7 1 brush');
     const { title, lines } = await say('card impeller-7');
     expect(title).toBe('Run of impeller-7');
-    expect(lines[0]).toBe('Next: dry to the touch');
+    expect(lines.slice(0, 2)).toEqual(['impeller-7: flash-off', 'Next: dry to the touch']);
     expect(lines).toContain('Not recorded: surface prepared, surface temperature read');
     expect(lines).toContain('To come: cure begun, taken out of cure, film measured, released');
   });
 
-  it('given what the crew lacks, then it stands first and the card warns', async () => {
+  it('given what the crew lacks, then it stands before all else of its run and the card warns', async () => {
     const { tone, lines } = await (await talkAfter('air 22C 50%', 'mix 1kg', 'confirm bonding no'))('card 1');
-    expect([tone, lines[0]]).toEqual(['warn', 'Lacking: vessels bonded and earthed']);
+    expect([tone, lines[1]]).toEqual(['warn', 'Lacking: vessels bonded and earthed']);
+  });
+});
+
+describe('what a run card must not say', () => {
+  it('given only Part A in the vessel, then weighing is next, not the filter', async () => {
+    const { lines } = await (await talkAfter('air 22C 50%', 'mix 2.4kg', 'weigh 1 A 1201g'))('card 1');
+    expect(lines).toContain('Next: A and B weighed');
+  });
+
+  it('given B weighed after A, then both stand there', async () => {
+    const say = await talkAfter('air 22C 50%', 'mix 2.4kg', 'weigh 1 A 1201g', 'weigh 1 B 1198g');
+    const { lines } = await say('card 1');
+    expect(lines).toContainEqual(expect.stringContaining('weighed Part A 1201 g'));
+    expect(lines).toContainEqual(expect.stringContaining('weighed Part B 1198 g'));
+  });
+
+  it('given a pot that gelled, then nothing is next or to come, and it says what is to be done with it', async () => {
+    const { tone, lines } = await (await talkAfter(...weighed, 'gel 1'))('card 1');
+    expect(lines.filter((line) => /^(Next|To come)/.test(line))).toEqual([]);
+    expect(lines[0]).toContain('thick, gelled or hot: waste');
+    expect(lines.join(' ')).toContain('gelled');
+    expect(tone).toBe('stop');
+  });
+
+  it('given a pot past its life, then nothing is next', async () => {
+    const { lines } = await (await talkAfter(...weighed, 'wait 8h'))('card 1');
+    expect(lines.filter((line) => /^(Next|To come)/.test(line))).toEqual([]);
+  });
+
+  it('given a second coat on a dry first one, then the film is not dry and not measured', async () => {
+    const say = await talkAfter(
+      ...['air 25C 48%', 'mix 6.45kg demo-build', 'weigh 1 5400g 1050g', 'wait 20m', 'coat new rail-2 1 brush'],
+      ...['wet rail-2 200um', 'wait 4h', 'dry rail-2', 'coat rail-2 1 brush already'],
+    );
+    const { lines } = await say('card rail-2');
+    expect(lines).toContainEqual(expect.stringMatching(/^Next: dry to the touch/));
+    expect(lines.join(' ')).toContain('film measured, released');
+  });
+
+  it('given a part that is held, then that stands first', async () => {
+    const { tone, lines } = await (
+      await talkAfter(...stirred, 'filter 1', 'coat new impeller-7 1 brush', 'hold impeller-7 orange peel')
+    )('card impeller-7');
+    expect([tone, lines[0]]).toEqual(['warn', expect.stringContaining('orange peel')]);
+  });
+
+  it('given a night read after the air, then the air still counts as read', async () => {
+    const { lines } = await (await talkAfter('air 22C 50%', 'surface 21C', 'mix 2.4kg'))('card 1');
+    expect(lines).toContainEqual(expect.stringContaining('air 22 °C 50 %'));
   });
 });
 

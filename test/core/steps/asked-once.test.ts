@@ -3,7 +3,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Shop } from '../../../core/shop.ts';
-import { stepAskedAt } from '../../../core/steps/steps-answered.ts';
+import { answerTo, stepAskedAt } from '../../../core/steps/steps-answered.ts';
 import { epochMs } from '../../../core/units.ts';
 import { demoShelf, given, type Shift } from '../given.ts';
 
@@ -105,6 +105,20 @@ describe('the vessel', () => {
     const shift = await given([air]);
     expect(await shift.when('08:01 mix 2.4kg in stainless 5L')).toEqual({ recorded: ['BatchOpened', 'StepAnswered'] });
     expect(await shift.when('08:02 mix 1kg in stainless 5L')).toEqual({ recorded: ['BatchOpened'] });
+  });
+
+  it('given a vessel that one sheet allows, then nothing is known of it for another sheet', () => {
+    const answer = {
+      by: 'kari',
+      happenedAt: epochMs(0),
+      fact: {
+        ...{ type: 'StepAnswered' as const, step: 'vessel' as const, kept: true },
+        ...{ sheet: 'demo-clear', revision: '1', place: 'room' },
+      },
+    };
+    const of = (id: string) => ({ sheet: { id, revision: '1' }, place: 'room', reader: 'kari' });
+    expect(answerTo([answer], 'vessel', of('demo-clear'), epochMs(1))?.kept).toBe(true);
+    expect(answerTo([answer], 'vessel', of('own-clear'), epochMs(1))).toBeUndefined();
   });
 
   it('given a mix that fills more of its vessel than the sheet allows, then it objects before anything goes in', async () => {

@@ -144,11 +144,10 @@ export const englishSteps = {
       }
     }
   },
-  /** What a line asked to be noted. */
+  /** How the record tells it. */
   fact: ({ step, kept }: StepAnswered): string => (kept ? rows[step].name : `lacking: ${rows[step].name}`),
   noted: (step: AskedStep, kept: boolean): string =>
     kept ? `Noted: ${rows[step].name}` : `Lacking: ${rows[step].name}`,
-  instead: (step: AskedStep): string => rows[step].instead,
   lacking: ({ step, by, at }: StepObjection, figures: Figures): string =>
     `${by} said at ${figures.timeDown(at)} that this is lacking: ${rows[step].name}. ${rows[step].instead}`,
 };

@@ -135,7 +135,6 @@ export function spanishSteps(say: Spoken): StepsWords {
     },
     fact: ({ step, kept }) => (kept ? rows[step].name : `falta: ${rows[step].name}`),
     noted: (step, kept) => `${kept ? 'Anotado' : 'Falta'}: ${rows[step].name}`,
-    instead: (step) => rows[step].instead,
     lacking: ({ step, by, at }, figures) =>
       `Según ${by}, ${figures.timeDown(at)}, falta: ${rows[step].name}. ${rows[step].instead}`,
   };

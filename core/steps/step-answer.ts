@@ -1,0 +1,24 @@
+// The event of an answer about a step: under the crew, for which it counts beyond the batch, and under the batch that asked.
+
+import type { NewEvent } from '../history.ts';
+import { type BatchNumber, batchStream, crewStream, type PlaceName } from '../ids.ts';
+import { known } from '../known.ts';
+import type { Sheet } from '../products/sheet.ts';
+import type { EpochMs } from '../units.ts';
+import type { AskedStep } from './step-rows.ts';
+
+export interface Answer {
+  readonly step: AskedStep;
+  readonly kept: boolean;
+  /** Whose paper asks. */
+  readonly sheet: Pick<Sheet, 'id' | 'revision'>;
+  readonly place: PlaceName;
+  readonly batch: BatchNumber | undefined;
+}
+
+export function stepAnswer({ sheet, batch, ...answer }: Answer, happenedAt: EpochMs): NewEvent {
+  const under = batch === undefined ? [] : [batchStream(batch)];
+  const paper = { sheet: sheet.id, revision: sheet.revision };
+  const body = { type: 'StepAnswered' as const, ...answer, ...paper, ...known({ batch }) };
+  return { streams: [crewStream, ...under], happenedAt, body };
+}
