@@ -34,17 +34,20 @@ export type RunStep =
 
 interface Work {
   readonly step: WorkStep;
-  /** What tells that it is done, and when; none while it is not. */
+  /** What tells of it, and when. */
   readonly done: readonly Entry[];
+  /** Left out: as soon as something tells of it. */
+  readonly isDone?: boolean;
   /** Nobody waits for it: later work passes it by. */
   readonly mayPass?: true;
 }
 
 /** Up to its coats. Of a pot that is over nothing comes any more. */
-export function runOfBatch(moment: Moment, { batch, phase }: BatchStatus): readonly RunStep[] {
+export function runOfBatch(moment: Moment, { batch, phase, given }: BatchStatus): readonly RunStep[] {
   const coats = lastOf(batch.entries, 'CoatApplied');
   const isOver = phase.is === 'dead' || phase.is === 'over' || phase.is === 'emptied';
-  const works = [...potWorks(moment.shop, batch), { step: 'coat', done: coats } as const];
+  const isBlended = given.doneAt !== undefined && given.doneAt <= moment.now;
+  const works = [...potWorks(moment.shop, batch, isBlended), { step: 'coat', done: coats } as const];
   return [...answersOf(moment, batch), ...standing(works, isOver || coats.length > 0)];
 }
 
@@ -52,11 +55,12 @@ export function runOfBatch(moment: Moment, { batch, phase }: BatchStatus): reado
 export function runOfPart(moment: Moment, part: Part): readonly RunStep[] {
   const batch = batchOf(moment.shop, part);
   const ofPot =
-    batch === undefined ? [] : [...answersOf(moment, batch), ...standing(potWorks(moment.shop, batch), true)];
+    batch === undefined ? [] : [...answersOf(moment, batch), ...standing(potWorks(moment.shop, batch, true), true)];
   return [...ofPot, ...standing(partWorks(part), false)];
 }
 
-function potWorks(shop: Shop, batch: Batch): readonly Work[] {
+/** `isBlended`: it was given what its sheet asks of stirring; stopping the stirrer alone is not that. */
+function potWorks(shop: Shop, batch: Batch, isBlended: boolean): readonly Work[] {
   const { entries, sheet, weighing, place, openedAt } = batch;
   // One part alone is half a weighing.
   const weighed = weighing === undefined ? [] : entries.filter(isOf('PartsWeighed', 'PartWeighed'));
@@ -65,7 +69,7 @@ function potWorks(shop: Shop, batch: Batch): readonly Work[] {
     { step: 'mix', done: lastOf(entries, 'BatchOpened') },
     { step: 'weigh', done: weighed },
     ...(sheet.blend.way === 'stir'
-      ? [{ step: 'blend', done: lastOf(entries, 'StirrerStopped'), mayPass: true } as const]
+      ? [{ step: 'blend', done: lastOf(entries, 'StirrerStopped'), isDone: isBlended } as const]
       : []),
     ...(sheet.filter === undefined
       ? []
@@ -113,10 +117,12 @@ function answersOf({ shop, now }: Moment, batch: Batch): readonly RunStep[] {
 
 /** `isOver`: what is not done by now is not done any more. */
 function standing(works: readonly Work[], isOver: boolean): readonly RunStep[] {
-  const lastDone = isOver ? works.length : works.findLastIndex(({ done }) => done.length > 0);
-  const next = works.findIndex(({ done, mayPass }, i) => done.length === 0 && i > lastDone && mayPass !== true);
-  return works.map(({ step, done, mayPass }, i): RunStep => {
-    if (done.length > 0) return { step, stands: 'done', entries: done };
+  const isDone = ({ done, isDone: told = done.length > 0 }: Work): boolean => told;
+  const lastDone = isOver ? works.length : works.findLastIndex(isDone);
+  const next = works.findIndex((work, i) => !isDone(work) && i > lastDone && work.mayPass !== true);
+  return works.map((work, i): RunStep => {
+    const { step, done, mayPass } = work;
+    if (isDone(work)) return { step, stands: 'done', entries: done };
     if (i < lastDone) return { step, stands: 'passed' };
     return { step, stands: i === next || (mayPass === true && i < next) ? 'next' : 'to-come' };
   });

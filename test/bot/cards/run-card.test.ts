@@ -46,6 +46,18 @@ describe('what a run card must not say', () => {
     expect(lines).toContain('Next: A and B weighed');
   });
 
+  it('given a stirrer that was stopped too early, then stirring is next', async () => {
+    const { lines } = await (await talkAfter(...weighed, 'wait 20m', 'stop 1'))('card 1');
+    expect(lines).toContain('Next: stirred');
+  });
+
+  it('given a pot filtered while its stirrer ran, then nobody is told that its stirring is not recorded', async () => {
+    const say = await talkAfter(...weighed, 'wait 110m', 'filter 1', 'coat new impeller-7 1 brush');
+    for (const line of ['card 1', 'card impeller-7']) {
+      expect((await say(line)).lines.join(' ')).not.toMatch(/Not recorded: [^.]*stirred/);
+    }
+  });
+
   it('given B weighed after A, then both stand there', async () => {
     const say = await talkAfter('air 22C 50%', 'mix 2.4kg', 'weigh 1 A 1201g', 'weigh 1 B 1198g');
     const { lines } = await say('card 1');
