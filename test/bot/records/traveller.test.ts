@@ -3,6 +3,7 @@
 import { join } from 'node:path';
 import { afterEach, expect, it } from 'vitest';
 import type { Card } from '../../../bot/cards/card.ts';
+import { editionOfToday } from '../../../core/rule-editions.ts';
 import { readPdf } from './read-pdf.ts';
 import { givenTheMorning, type RecordsShop } from './records-shop.ts';
 
@@ -24,7 +25,7 @@ it('given a released part, then one page with steps, names, lots, readings, the 
     'Part A: lot 7731, can 1, 1200 g',
     '2026-03-02 10:00 kari',
     'Dry film: 12 µm, 14 µm, 13 µm',
-    'Judged by edition 3 of the rules.',
+    `Judged by edition ${editionOfToday} of the rules.`,
     'An invented product: practice only, not for a customer.',
   ]) {
     expect(text).toContain(wanted.normalize('NFKC'));

@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Envelope } from '../../../core/history.ts';
 import { traceBatch, tracePart } from '../../../core/records/trace.ts';
+import { editionOfToday } from '../../../core/rule-editions.ts';
 import { firstHash, hashOf } from '../../../core/seal-sums.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { epochMs } from '../../../core/units.ts';
@@ -49,8 +50,8 @@ describe('a batch of the first edition of the rules', () => {
     expect(await shift.when('12:00 @omar: judge anew batch 1')).toEqual({ recorded: ['JudgedAnew'] });
 
     expect(await shift.deviations()).toContain(tooMuch);
-    expect(tracePart(await shift.shop(), 'rail-1')?.editions).toEqual([3]);
-    expect(traceBatch(await shift.shop(), 1)?.editions).toEqual([3]);
+    expect(tracePart(await shift.shop(), 'rail-1')?.editions).toEqual([editionOfToday]);
+    expect(traceBatch(await shift.shop(), 1)?.editions).toEqual([editionOfToday]);
   });
 
   it('given it is judged anew, then no bell moves, and the part stands as it stood', async () => {
