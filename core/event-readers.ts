@@ -53,7 +53,7 @@ export const readersOf = {
   PartAdded: ['batch', 'can', 'batch-rules', 'air', 'night', 'export'],
   StirrerStarted: ['batch', 'batch-rules'],
   StirrerStopped: ['batch', 'batch-rules'],
-  PotUncovered: ['batch'],
+  PotUncovered: ['batch', 'batch-rules'],
   PotCovered: ['batch'],
   MixFiltered: ['batch', 'batch-rules'],
   MixCaught: ['batch', 'batch-rules', 'export'],

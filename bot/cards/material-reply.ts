@@ -1,6 +1,5 @@
 // Answers to what was recorded of weighing and adding, of a pot's lid and what was caught.
 
-import { uncoveredMinutes } from '../../core/batch/batch-clocks.ts';
 import { isRatioOut } from '../../core/batch/batch-status.ts';
 import type { FromCan } from '../../core/can/can-events.ts';
 import type { CommandOf } from '../../core/commands.ts';
@@ -12,6 +11,7 @@ import type { Card } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { heatHazards, mayHeat } from './dead-pot.ts';
 import { factsOf } from './facts.ts';
+import { lidAgainst, lidFacts, lidLines } from './lid-lines.ts';
 import { blanketTaps, fromCanLines, partInCard, repairTold } from './weigh-cards.ts';
 
 export function weighReply(telling: Telling, status: BatchNow, outcome: Recorded): Card {
@@ -51,12 +51,10 @@ function fromCansIn({ envelopes }: Recorded): readonly FromCan[] {
 }
 
 export function coverReply(telling: Telling, status: BatchNow, title: string): Card {
-  const { material } = telling.words;
   const { batch } = status;
-  const soFar = uncoveredMinutes(batch, telling.now);
-  const lines = soFar > 0 ? [material.uncoveredSoFar(soFar, telling.figures)] : [];
-  const card = batchCard(telling, status, title, lines);
-  return { ...card, facts: [...factsOf(telling, { uncovered: soFar > 0 ? soFar : undefined }), ...card.facts] };
+  const card = batchCard(telling, status, title, lidLines(telling, batch));
+  const tone = lidAgainst(batch).length > 0 ? 'warn' : card.tone;
+  return { ...card, tone, facts: [...lidFacts(telling, batch), ...card.facts] };
 }
 
 export function caughtReply(telling: Telling, status: BatchNow, caught: Grams): Card {

@@ -26,6 +26,7 @@ import { handoverRing } from './crew-cards.ts';
 import { cureLines, withCures } from './cure-facts.ts';
 import { potOverLines } from './dead-pot.ts';
 import { fact } from './facts.ts';
+import { lidFacts } from './lid-lines.ts';
 import { heldLines, partFacts, partTaps } from './part-cards.ts';
 import { sessionRing } from './session-ring.ts';
 import { morningLines } from './stock-card.ts';
@@ -119,9 +120,13 @@ function againLines(telling: Telling, { reminder, shop }: RingingReminder): read
   if (unheard && reminder.dueAt === goesOnAt) return [replies.ringAgain(reminder.ring)];
   // The next reading of the air, the next spell of a session and the next coat ring for something new.
   const runsOneClock = nounOf(reminder.stream) === 'batch' || nounOf(reminder.stream) === 'part';
-  const anew = acts.some(({ seq, fact }) => seq > before.seq && beginsAnew.has(fact.type));
+  const anew =
+    beginsByItself.has(reminder.kind) || acts.some(({ seq, fact }) => seq > before.seq && beginsAnew.has(fact.type));
   return runsOneClock && !anew ? [replies.ringMoved] : [];
 }
+
+/** Each of these stands for something new: another stop, a lid off again. */
+const beginsByItself: ReadonlySet<ReminderKind> = new Set(['stir-paused', 'uncovered']);
 
 const beginsAnew: ReadonlySet<Fact['type']> = new Set([
   'PartsWeighed',
@@ -190,6 +195,7 @@ function toneOf({ reminder }: RingingReminder, missing: boolean): Tone {
     case 'temp-due':
     case 'handover':
     case 'stir-paused':
+    case 'uncovered':
     case 'flash-most':
     case 'recoat-closes':
     case 'air-due':
@@ -261,6 +267,7 @@ function batchSubject(telling: Telling, batch: Batch, kind: ReminderKind): Subje
   const blended = kind === 'stir-done' || kind === 'induction-done' ? potFacts(telling, status) : [];
   const facts = kind.startsWith('pot-') ? potFacts(telling, status) : [...blendFacts(telling, status), ...blended];
   const told = { name: String(batch.number), facts, taps: batchTaps(telling, status), clock: status.given, ask };
+  if (kind === 'uncovered') return { ...told, facts: lidFacts(telling, batch) };
   if (kind === 'pot-end') return { ...told, lines: potOverLines(telling, batch) };
   // Blended or not, nobody is invited to filter or apply what is off its ratio.
   const off = (kind === 'stir-done' || kind === 'induction-done') && isRatioOut(status);

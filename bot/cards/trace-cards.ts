@@ -13,6 +13,7 @@ import { changedBy } from './corrected.ts';
 import { deviationLines } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
 import { filmFacts } from './film-facts.ts';
+import { lidFacts } from './lid-lines.ts';
 import { heldLines } from './part-cards.ts';
 
 export function partTraceCard(telling: Telling, trace: PartTrace): Card {
@@ -43,7 +44,10 @@ export function batchTraceCard(telling: Telling, trace: BatchTrace): Card {
   const { records } = telling.words;
   const names = trace.parts.map(({ name }) => name);
   return makeCard(records.traceBatch(trace.batch.number), trace.deviations.length > 0 ? 'warn' : 'plain', {
-    facts: factsOf(telling, { parts: names.length, deviations: trace.deviations.length }),
+    facts: [
+      ...factsOf(telling, { parts: names.length, deviations: trace.deviations.length }),
+      ...lidFacts(telling, trace.batch),
+    ],
     lines: [
       ...judgedLines(telling, trace),
       ...deviationLines(telling, trace.deviations),

@@ -7,17 +7,9 @@ import { lawTimes, potLifeFactor } from '../calc/pot-mass.ts';
 import type { RateLaw } from '../calc/rate-law.ts';
 import { isFailed } from '../failed.ts';
 import { rateLaw, type Sheet } from '../products/sheet.ts';
-import {
-  type EpochMs,
-  epochMs,
-  type Grams,
-  grams,
-  type Minutes,
-  minutes,
-  minutesAfter,
-  minutesBetween,
-} from '../units.ts';
+import { type EpochMs, epochMs, type Grams, grams, type Minutes, minutes, minutesAfter } from '../units.ts';
 import type { Batch } from './batch.ts';
+import { openTooLongFrom } from './lid.ts';
 
 function blendRules(batch: Batch): DoseRules {
   const { time, withoutFigure } = batch.sheet.blend;
@@ -61,9 +53,29 @@ export function blendClock(batch: Batch, air: TemperatureLog, now: EpochMs): Clo
   return readClock(blendRules(batch), blendRuns(batch, now), air, now);
 }
 
+/** What is left of the sheet's pot life where the lid stood off too long, and from when; nothing where the sheet gives no share. */
+function lidShare(batch: Batch): { readonly from: EpochMs; readonly share: number } | undefined {
+  const percent = batch.sheet.steps?.covered?.potLifePercent;
+  const from = openTooLongFrom(batch);
+  return percent === undefined || from === undefined ? undefined : { from, share: percent / 100 };
+}
+
 /** How much of the pot life is gone by `now`, by the dose alone: what eyes saw stands in `batch.thickened`. */
 export function potLifeClock(batch: Batch, air: TemperatureLog, now: EpochMs): ClockReading {
-  return readClock(potLifeRules(batch), potRuns(batch), air, now);
+  const rules = potLifeRules(batch);
+  const lid = lidShare(batch);
+  const shortened = lid !== undefined && lid.from <= now;
+  return readClock(shortened ? { ...rules, law: lawTimes(rules.law, lid.share) } : rules, potRuns(batch), air, now);
+}
+
+/** When a share of the pot life is gone: shortened from the moment at which the lid had been off too long, never before it. */
+function potDueAt(batch: Batch, air: TemperatureLog, share?: number): EpochMs | undefined {
+  const rules = potLifeRules(batch);
+  const whole = dueAt(rules, potRuns(batch), air, share);
+  const lid = lidShare(batch);
+  if (whole === undefined || lid === undefined || lid.from >= whole) return whole;
+  const shortened = dueAt({ ...rules, law: lawTimes(rules.law, lid.share) }, potRuns(batch), air, share);
+  return shortened === undefined ? whole : epochMs(Math.max(shortened, lid.from));
 }
 
 export interface PotLifeTimes {
@@ -75,10 +87,8 @@ export interface PotLifeTimes {
 
 /** `undefined` before B met A. Each on the early side, to the millisecond. */
 export function potLifeTimes(batch: Batch, air: TemperatureLog): PotLifeTimes | undefined {
-  const rules = potLifeRules(batch);
-  const runs = potRuns(batch);
-  const half = dueAt(rules, runs, air, 0.5);
-  const end = dueAt(rules, runs, air);
+  const half = potDueAt(batch, air, 0.5);
+  const end = potDueAt(batch, air);
   if (half === undefined || end === undefined || batch.weighing === undefined) return undefined;
   const margin = minutesAfter(end, minutes(-batch.sheet.potLife.marginMinutes));
   return {
@@ -122,10 +132,4 @@ export function blendTotals(batch: Batch, air: TemperatureLog, now: EpochMs): Bl
   const credited = dose.ranMinutes - uncredited;
   if (dose.progress > 0 && credited > 0) return { wantedMinutes: minutes(credited / dose.progress), givenMinutes };
   return { wantedMinutes: blendWantedMinutes(batch, ran), givenMinutes };
-}
-
-/** How long the pot has stood uncovered by `now`. */
-export function uncoveredMinutes(batch: Batch, now: EpochMs): Minutes {
-  const spans = batch.uncovered.map(({ from, to }) => minutesBetween(from, to ?? now));
-  return minutes(spans.reduce<number>((sum, span) => sum + Math.max(0, span), 0));
 }

@@ -1,5 +1,5 @@
-// What a batch rings: stirring done (or the induction time over), the stirrer left standing, and the pot's life at half,
-// at the margin that leaves time to empty and flush, and at its end.
+// What a batch rings: stirring done (or the induction time over), the stirrer left standing, the lid left off, and the
+// pot's life at half, at the margin that leaves time to empty and flush, and at its end.
 
 import type { TemperatureLog } from '../calc/clock.ts';
 import { batchStream } from '../ids.ts';
@@ -7,6 +7,7 @@ import type { Reminder, ReminderKind } from '../reminders/wanted-reminder.ts';
 import { type EpochMs, minutes, minutesAfter } from '../units.ts';
 import { type Batch, phaseOf } from './batch.ts';
 import { blendDueAt, potLifeTimes } from './batch-clocks.ts';
+import { lidRingsAt } from './lid.ts';
 
 /** Somebody who stopped the stirrer before its time has gone to see to something; nobody sees to anything for longer. */
 const pausedFor = minutes(10);
@@ -14,7 +15,7 @@ const pausedFor = minutes(10);
 export function batchReminders(batch: Batch, air: TemperatureLog): readonly Reminder[] {
   const phase = phaseOf(batch);
   if (phase.is === 'to-weigh' || phase.is === 'emptied' || phase.is === 'dead') return [];
-  return [...blendReminders(batch, air), ...potReminders(batch, air)];
+  return [...blendReminders(batch, air), ...lidReminders(batch, air), ...potReminders(batch, air)];
 }
 
 function blendReminders(batch: Batch, air: TemperatureLog): readonly Reminder[] {
@@ -32,6 +33,15 @@ function blendReminders(batch: Batch, air: TemperatureLog): readonly Reminder[] 
     return dueAt === undefined || diesFirst ? [] : [reminder(batch, 'stir-done', dueAt, true)];
   }
   return dueAt === undefined ? [reminder(batch, 'stir-paused', minutesAfter(last.to, pausedFor), true)] : [];
+}
+
+/** For whoever took it off; of a pot whose life is over nobody waits for its lid. */
+function lidReminders(batch: Batch, air: TemperatureLog): readonly Reminder[] {
+  const dueAt = lidRingsAt(batch);
+  const end = potLifeTimes(batch, air)?.endAt;
+  const by = batch.entries.findLast(({ fact }) => fact.type === 'PotUncovered')?.by;
+  if (dueAt === undefined || by === undefined || (end !== undefined && end <= dueAt)) return [];
+  return [{ ...reminder(batch, 'uncovered', dueAt, false), to: [by] }];
 }
 
 function potReminders(batch: Batch, air: TemperatureLog): readonly Reminder[] {

@@ -3,7 +3,7 @@
 import { type PourCase, pourRules } from '../can/can-rules.ts';
 import type { Component } from '../components.ts';
 import { hadHappened, type Rule } from '../rules.ts';
-import type { StepObjection } from '../steps/step-objection.ts';
+import type { StepLacking } from '../steps/step-objection.ts';
 import { stepIsKept } from '../steps/step-rules.ts';
 import { type Grams, grams, minutesAfter } from '../units.ts';
 import { type BatchCase, potIsThere, weighed } from './batch-rules.ts';
@@ -14,7 +14,7 @@ export interface WeighCase extends BatchCase {
   readonly components: readonly Component[];
   /** From which cans, where the crew keeps track of them. */
   readonly pours: readonly PourCase[];
-  readonly lacking: StepObjection | undefined;
+  readonly lacking: StepLacking | undefined;
 }
 
 /** A can's rule over all the cans of a weighing: the first that objects speaks. */

@@ -9,7 +9,7 @@ import { type PartName, partStream } from '../ids.ts';
 import { known } from '../known.ts';
 import { judge, type Rule } from '../rules.ts';
 import { airLog, batchOf, livePartNames, type Shop } from '../shop.ts';
-import type { StepObjection } from '../steps/step-objection.ts';
+import type { StepLacking } from '../steps/step-objection.ts';
 import { lackingStep } from '../steps/step-rules.ts';
 import type { EpochMs } from '../units.ts';
 import type { CureWay } from '../verbs/said.ts';
@@ -43,7 +43,7 @@ export function decideCure(shop: Shop, said: Said<CommandOf<'cure'>>): Decision 
 }
 
 /** What its kind of cure needs and the crew has said that it lacks. */
-export function lackingFor(shop: Shop, part: Part, way: CureWay, at: EpochMs): StepObjection | undefined {
+export function lackingFor(shop: Shop, part: Part, way: CureWay, at: EpochMs): StepLacking | undefined {
   const batch = batchOf(shop, part);
   return batch && lackingStep(shop.crew.stepAnswers, batch, `cure-${way.kind}`, at);
 }

@@ -5,7 +5,7 @@ import type { AirLog } from '../place/place.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { type AirRead, airObjection } from '../products/sheet-air.ts';
 import type { Rule } from '../rules.ts';
-import type { StepObjection } from '../steps/step-objection.ts';
+import type { StepLacking } from '../steps/step-objection.ts';
 import { stepIsKept } from '../steps/step-rules.ts';
 import type { EpochMs } from '../units.ts';
 import type { CureWay } from '../verbs/said.ts';
@@ -121,7 +121,7 @@ export interface PartCase {
 
 export interface CureCase extends PartCase {
   readonly way: CureWay;
-  readonly lacking: StepObjection | undefined;
+  readonly lacking: StepLacking | undefined;
 }
 
 const coated: Rule<PartCase> = {

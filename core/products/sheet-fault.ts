@@ -12,6 +12,7 @@ export const sheetRules = [
   'temperatures-rise',
   'masses-rise-factors-fall',
   'ring-lead-doubtful',
+  'ring-not-above-most',
   'above-0',
   'solvents-to-100',
   'something-left',

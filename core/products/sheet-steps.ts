@@ -4,7 +4,8 @@
 import { z } from 'zod';
 import { methods } from '../methods.ts';
 import { vesselMaterials } from '../vessels.ts';
-import { percent, source } from './sheet-duration.ts';
+import { above0, minutes, percent, source } from './sheet-duration.ts';
+import { rule } from './sheet-fault.ts';
 
 /** What protects whoever handles the mix. */
 export const protections = ['gloves', 'goggles', 'face-shield', 'coverall', 'apron', 'respirator'] as const;
@@ -27,6 +28,17 @@ export const Steps = z.strictObject({
   /** What the vessel may be of, and how much of it the mix may fill. */
   vessel: z
     .strictObject({ materials: z.array(z.enum(vesselMaterials)).min(1), mostFullPercent: percent, source })
+    .optional(),
+  /** Covered while it is stirred: when an open lid rings, and how long it may be off in all. */
+  covered: z
+    .strictObject({
+      ringMinutes: minutes,
+      mostMinutes: minutes,
+      /** What is left of the pot life where it was off for longer. */
+      potLifePercent: above0.max(100).optional(),
+      source,
+    })
+    .refine((read) => read.ringMinutes <= read.mostMinutes, rule('ring-not-above-most'))
     .optional(),
   /** A slight vortex and no faster: a deep one beats air in. */
   vortex: asked.optional(),

@@ -1,7 +1,7 @@
 // The day's material: from which cans and lots it came, what pots yielded, what was added, how long they stood open.
 
 import type { Batch } from '../batch/batch.ts';
-import { uncoveredMinutes } from '../batch/batch-clocks.ts';
+import { uncoveredMinutes } from '../batch/lid.ts';
 import { type Entry, isAct } from '../history.ts';
 import type { Shop } from '../shop.ts';
 import { type EpochMs, type Grams, grams, type Minutes } from '../units.ts';

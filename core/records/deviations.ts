@@ -5,6 +5,7 @@ import { before } from '../as-it-stands.ts';
 import { type Batch, foldBatch } from '../batch/batch.ts';
 import { catchRules, coatFromBatchRules, filterRules, mixRules, stirRules, stopRules } from '../batch/batch-rules.ts';
 import { editionFor } from '../batch/judge-anew.ts';
+import { lidRules } from '../batch/lid.ts';
 import { coatClimate } from '../coat/coat-climate.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
@@ -117,6 +118,8 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
       return againstWeighing(shop, batch, situation.batch, entry, fact);
     case 'MixCaught':
       return objectionsTo(catchRules, situation, entry.edition);
+    case 'PotUncovered':
+      return objectionsTo(lidRules, { batch, from: at }, entry.edition);
     case 'StirrerStarted':
       return objectionsTo(stirRules, situation, entry.edition);
     case 'StirrerStopped':

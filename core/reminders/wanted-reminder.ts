@@ -12,6 +12,7 @@ export const ringErrs = {
   'stir-done': 'at-least',
   'induction-done': 'at-least',
   'stir-paused': 'at-most',
+  uncovered: 'at-most',
   'pot-half': 'at-most',
   'pot-margin': 'at-most',
   'pot-end': 'at-most',

@@ -1,12 +1,17 @@
-// Why not yet: the crew has said that a step of the maker's paper is lacking.
+// What speaks against an act by a step of the maker's paper: the crew has said that it is lacking, or it was not kept.
 
 import type { PersonName } from '../ids.ts';
-import type { EpochMs } from '../units.ts';
+import type { EpochMs, Minutes } from '../units.ts';
 import type { AskedStep } from './step-rows.ts';
 
-export type StepObjection = {
+export interface StepLacking {
   readonly code: 'step-lacking';
   readonly step: AskedStep;
   readonly by: PersonName;
   readonly at: EpochMs;
-};
+}
+
+export type StepObjection =
+  | StepLacking
+  /** A deviation of taking the lid off, by how long it then stayed off. */
+  | { readonly code: 'uncovered-too-long'; readonly openMinutes: Minutes; readonly mostMinutes: Minutes };

@@ -4,7 +4,7 @@
 import type { Batch } from '../batch/batch.ts';
 import type { Rule } from '../rules.ts';
 import type { EpochMs } from '../units.ts';
-import type { StepObjection } from './step-objection.ts';
+import type { StepLacking } from './step-objection.ts';
 import { type StoppedAct, stepRows } from './step-rows.ts';
 import { answerTo, type StepAnswer, stepCaseOf, stepsAskedBy } from './steps-answered.ts';
 
@@ -14,7 +14,7 @@ export function lackingStep(
   batch: Batch,
   stopped: StoppedAct,
   at: EpochMs,
-): StepObjection | undefined {
+): StepLacking | undefined {
   for (const step of stepsAskedBy(batch.sheet)) {
     const answer = stepRows[step].stops === stopped ? answerTo(answers, step, stepCaseOf(batch), at) : undefined;
     if (answer?.kept === false) return { code: 'step-lacking', step, by: answer.by, at: answer.at };
@@ -22,7 +22,7 @@ export function lackingStep(
   return undefined;
 }
 
-export const stepIsKept: Rule<{ readonly lacking: StepObjection | undefined }> = {
+export const stepIsKept: Rule<{ readonly lacking: StepLacking | undefined }> = {
   code: 'step-lacking',
   source: 'sheet',
   liftedBy: 'supervisor',

@@ -63,6 +63,7 @@ const unclearCodes = {
 /** Of what a reading or a weighing says by itself. */
 export const neverObjected: readonly ObjectionCode[] = [
   'ratio-out',
+  'uncovered-too-long',
   'film-outside',
   'adhesion-failed',
   'rubbed-through',

@@ -132,3 +132,18 @@ describe('what the paper asks, said before the act', () => {
     expect(lines).toContain('Sprayed: a fine orange peel or mottle is to be expected.');
   });
 });
+
+describe('the lid of a pot', () => {
+  it('given it is off, then its card says the sheet’s most; past it, that it was too long, in the trace too', async () => {
+    const say = await talkAfter(...weighed);
+    expect((await say('uncover 1')).lines).toContain('By the sheet the lid may be off for 30 min in all.');
+    await say('wait 35m');
+    const { tone, facts, lines } = await say('cover 1');
+    const tooLong = 'Since B met A it stood uncovered for 35 min; the sheet allows 30 min in all.';
+    expect(lines).toContain(tooLong);
+    expect([tone, facts.find(({ id }) => id === 'uncovered')?.value]).toEqual(['warn', 35]);
+    const trace = await say('trace 1');
+    expect(trace.facts.find(({ id }) => id === 'uncovered')?.value).toBe(35);
+    expect(trace.lines).toContainEqual(expect.stringContaining(tooLong));
+  });
+});

@@ -1,7 +1,8 @@
 // What drains from a flow coat, caught and used again; a pot left open; and a pot life that shortens with mass.
 
 import { describe, expect, it } from 'vitest';
-import { potLifeTimes, uncoveredMinutes } from '../../../core/batch/batch-clocks.ts';
+import { potLifeTimes } from '../../../core/batch/batch-clocks.ts';
+import { uncoveredMinutes } from '../../../core/batch/lid.ts';
 import { dayRecord, daySpan } from '../../../core/records/day.ts';
 import { airLog } from '../../../core/shop.ts';
 import { given } from '../given.ts';

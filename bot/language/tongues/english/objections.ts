@@ -36,6 +36,8 @@ export function englishObjection(objection: Objection, figures: Figures): string
   switch (objection.code) {
     case 'step-lacking':
       return englishSteps.lacking(objection, figures);
+    case 'uncovered-too-long':
+      return englishSteps.uncoveredTooLong(objection, figures);
     case 'no-brief':
     case 'brief-lapsed':
     case 'brief-not-acknowledged':

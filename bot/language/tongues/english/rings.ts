@@ -18,6 +18,10 @@ export const englishRings: Readonly<Record<ReminderKind, RingWords>> = {
     title: (name) => `Batch ${name}: stirrer still off`,
     act: 'Its time does not run. Start it again, or empty the pot if it is not used any more.',
   },
+  uncovered: {
+    title: (name) => `Batch ${name}: its lid is still off`,
+    act: 'Cover it, or empty it if it is not used any more.',
+  },
   'pot-half': {
     title: (name) => `Batch ${name}: half the pot life is gone`,
     act: 'Look at it: thick or gelled ends it, whatever the clock.',

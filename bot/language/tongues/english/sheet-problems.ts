@@ -10,6 +10,7 @@ const rules: Readonly<Record<SheetRule, string>> = {
   'at-not-above-highest': 'atCelsius must not be above highestCelsius',
   'temperatures-rise': 'temperatures must rise from point to point',
   'masses-rise-factors-fall': 'masses must rise and factors must not rise from point to point',
+  'ring-not-above-most': 'ringMinutes must not be above mostMinutes',
   'ring-lead-doubtful': 'ringMinutes must be below leadMinutes, and that below doubtfulMinutes',
   'above-0': 'must be above 0',
   'solvents-to-100': 'the solvents must not be more than 100 % together',

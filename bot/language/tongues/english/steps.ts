@@ -4,12 +4,15 @@ import type { Sheet } from '../../../../core/products/sheet.ts';
 import type { FilterMaterial, Protection } from '../../../../core/products/sheet-steps.ts';
 import type { RunStep, WorkStep } from '../../../../core/steps/run.ts';
 import type { StepAnswered } from '../../../../core/steps/step-events.ts';
-import type { StepObjection } from '../../../../core/steps/step-objection.ts';
+import type { StepLacking, StepObjection } from '../../../../core/steps/step-objection.ts';
 import type { AskedStep } from '../../../../core/steps/step-rows.ts';
 import type { StepSaid } from '../../../../core/steps/steps-said.ts';
+import type { Minutes } from '../../../../core/units.ts';
 import type { VesselMaterial } from '../../../../core/vessels.ts';
 import type { Figures } from '../../figures.ts';
 import { englishMethods } from './methods.ts';
+
+type UncoveredTooLong = Extract<StepObjection, { code: 'uncovered-too-long' }>;
 
 interface StepWords {
   /** What is kept, as a list or a record names it. */
@@ -148,7 +151,13 @@ export const englishSteps = {
   fact: ({ step, kept }: StepAnswered): string => (kept ? rows[step].name : `lacking: ${rows[step].name}`),
   noted: (step: AskedStep, kept: boolean): string =>
     kept ? `Noted: ${rows[step].name}` : `Lacking: ${rows[step].name}`,
-  lacking: ({ step, by, at }: StepObjection, figures: Figures): string =>
+  uncoveredTooLong: ({ openMinutes, mostMinutes }: UncoveredTooLong, figures: Figures): string =>
+    `Since B met A it stood uncovered for ${figures.minutesUp(openMinutes)}; the sheet allows ${figures.minutesDown(mostMinutes)} in all.`,
+  lidMost: (most: Minutes, figures: Figures): string =>
+    `By the sheet the lid may be off for ${figures.minutesDown(most)} in all.`,
+  lidCuts: (percent: number, figures: Figures): string =>
+    `The lid was off too long: the sheet then gives it ${figures.percent(percent)} of the usual pot life.`,
+  lacking: ({ step, by, at }: StepLacking, figures: Figures): string =>
     `${by} said at ${figures.timeDown(at)} that this is lacking: ${rows[step].name}. ${rows[step].instead}`,
 };
 export type StepsWords = typeof englishSteps;

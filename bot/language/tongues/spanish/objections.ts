@@ -39,6 +39,8 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
   switch (objection.code) {
     case 'step-lacking':
       return spanishSteps(say).lacking(objection, figures);
+    case 'uncovered-too-long':
+      return spanishSteps(say).uncoveredTooLong(objection, figures);
     case 'no-brief':
     case 'brief-lapsed':
     case 'brief-not-acknowledged':

@@ -19,6 +19,10 @@ export const spanishRings = (say: Spoken): Readonly<Record<ReminderKind, RingWor
     title: (name) => `Mezcla ${name}: el agitador sigue parado`,
     act: 'Su tiempo no corre. Arránquelo otra vez, o vacíe la mezcla si ya no se usa.',
   },
+  uncovered: {
+    title: (name) => `Mezcla ${name}: sigue destapada`,
+    act: 'Tápela, o vacíela si ya no se usa.',
+  },
   'pot-half': {
     title: (name) => `Mezcla ${name}: ya pasó la mitad de su vida`,
     act: 'Mírela: si está espesa o gelificada, se acabó, diga lo que diga el reloj.',

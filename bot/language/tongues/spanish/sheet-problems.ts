@@ -10,6 +10,7 @@ const rules: Readonly<Record<SheetRule, string>> = {
   'at-not-above-highest': 'atCelsius no debe superar highestCelsius',
   'temperatures-rise': 'las temperaturas deben subir de punto a punto',
   'masses-rise-factors-fall': 'de punto a punto, las masas deben subir y los factores no',
+  'ring-not-above-most': 'ringMinutes no puede pasar de mostMinutes',
   'ring-lead-doubtful': 'ringMinutes debe quedar por debajo de leadMinutes, y este por debajo de doubtfulMinutes',
   'above-0': 'debe ser mayor que 0',
   'solvents-to-100': 'los disolventes no deben sumar más del 100 %',

@@ -135,6 +135,12 @@ export function spanishSteps(say: Spoken): StepsWords {
     },
     fact: ({ step, kept }) => (kept ? rows[step].name : `falta: ${rows[step].name}`),
     noted: (step, kept) => `${kept ? 'Anotado' : 'Falta'}: ${rows[step].name}`,
+    uncoveredTooLong: ({ openMinutes, mostMinutes }, figures) =>
+      `Desde que B tocó A estuvo destapada ${figures.minutesUp(openMinutes)}; ${say.the('sheet')} admite ${figures.minutesDown(mostMinutes)} en total.`,
+    lidMost: (most, figures) =>
+      `Según ${say.the('sheet')}, destapada como mucho ${figures.minutesDown(most)} en total.`,
+    lidCuts: (percent, figures) =>
+      `Estuvo destapada demasiado tiempo: ${say.the('sheet')} le deja el ${figures.percent(percent)} de la vida normal de la mezcla.`,
     lacking: ({ step, by, at }, figures) =>
       `Según ${by}, ${figures.timeDown(at)}, falta: ${rows[step].name}. ${rows[step].instead}`,
   };
