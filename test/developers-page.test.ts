@@ -38,7 +38,7 @@ const keyOf = (kind: string): string => {
   if (/^(brief|spell-end|air-recheck|fan-off)$/.test(kind)) return `\`session/4/${kind}\``;
   if (kind === 'digest') return '`crew/digest/2026-03-02`';
   if (kind === 'air-due') return `\`${where.place}/air-due\``;
-  return /^(stir|induction|pot)/.test(kind) ? `\`batch/1/${kind}\`` : `\`part/impeller-7/${kind}\``;
+  return /^(stir|induction|pot|uncovered)/.test(kind) ? `\`batch/1/${kind}\`` : `\`part/impeller-7/${kind}\``;
 };
 
 /** What is noted with an act stands on its card by its slot. */

@@ -4,14 +4,9 @@ import type { PersonName } from '../ids.ts';
 import type { EpochMs, Minutes } from '../units.ts';
 import type { AskedStep } from './step-rows.ts';
 
-export interface StepLacking {
-  readonly code: 'step-lacking';
-  readonly step: AskedStep;
-  readonly by: PersonName;
-  readonly at: EpochMs;
-}
-
 export type StepObjection =
-  | StepLacking
+  | { readonly code: 'step-lacking'; readonly step: AskedStep; readonly by: PersonName; readonly at: EpochMs }
   /** A deviation of taking the lid off, by how long it then stayed off. */
   | { readonly code: 'uncovered-too-long'; readonly openMinutes: Minutes; readonly mostMinutes: Minutes };
+
+export type StepLacking = Extract<StepObjection, { code: 'step-lacking' }>;

@@ -104,9 +104,9 @@ describe('a sheet that says what an open lid costs: half the pot life', () => {
     expect(await potEnd(shift)).toBe('12:33:20');
   });
 
-  it('given it was off longer, then it has half of its 273 minutes and a third: 136 minutes and 40 seconds', async () => {
+  it('given it was off longer, then it has half of the 288 minutes that 24 degC gives: 144 minutes', async () => {
     const shift = await given([...shopWeighed, '08:10 uncover 1', '08:41 cover 1'], half());
-    expect(await potEnd(shift)).toBe('10:16:40');
+    expect(await potEnd(shift)).toBe('10:24');
   });
 
   it('given it had lived half of it by then, then it ends at that moment, not in the past', async () => {
