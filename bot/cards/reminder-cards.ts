@@ -3,18 +3,15 @@
 import type { Batch } from '../../core/batch/batch.ts';
 import { isRatioOut } from '../../core/batch/batch-status.ts';
 import type { ClockReading } from '../../core/calc/clock.ts';
-import { isFor } from '../../core/event-readers.ts';
-import { type Entry, type Fact, isAct } from '../../core/history.ts';
-import { nameIn, nounOf, type StreamId } from '../../core/ids.ts';
+import { nameIn, nounOf } from '../../core/ids.ts';
 import { isOwnKey } from '../../core/own-key.ts';
 import type { Part } from '../../core/part/part.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
 import type { RingingReminder } from '../../core/ports.ts';
 import { isMovable } from '../../core/reminders/snooze.ts';
 import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
-import type { Shop } from '../../core/shop.ts';
 import { statusOf } from '../../core/status.ts';
-import { minutesAfter, minutesBetween } from '../../core/units.ts';
+import { minutesBetween } from '../../core/units.ts';
 import { writeRingKey } from '../language/ring-key.ts';
 import { airFacts } from './air-facts.ts';
 import { batchTaps, blendFacts, potFacts } from './batch-cards.ts';
@@ -28,6 +25,7 @@ import { potOverLines } from './dead-pot.ts';
 import { fact } from './facts.ts';
 import { lidFacts } from './lid-lines.ts';
 import { heldLines, partFacts, partTaps } from './part-cards.ts';
+import { againLines } from './rings-again.ts';
 import { sessionRing } from './session-ring.ts';
 import { morningLines } from './stock-card.ts';
 
@@ -102,60 +100,6 @@ export function bareReminderCard(telling: Telling, ringing: RingingReminder): Ca
     actions: [tap(telling, 'ok', `ok ${writeRingKey(ringing.reminder.key)}`)],
     ping: to,
   });
-}
-
-/** Again, since somebody put it off, nobody answered, or its time has moved. */
-function againLines(telling: Telling, { reminder, shop }: RingingReminder): readonly string[] {
-  const noun = nounIn(shop, reminder.stream);
-  const before = noun?.rings.get(reminder.key)?.at(-1);
-  const { parts, replies } = telling.words;
-  if (noun === undefined || before === undefined) return [];
-  const { snoozed } = before;
-  if (snoozed !== undefined && Math.round(snoozed.until) === reminder.dueAt) return [parts.ringPutOff(reminder.ring)];
-  const acts = noun.entries.filter((entry) => isAct(entry) && !isFor('aside', entry.fact));
-  const acted = acts.some((entry) => lastSeqOf(entry) > before.seq);
-  // The time at which the plan goes on to others; a time that moved falls elsewhere.
-  const goesOnAt = Math.round(minutesAfter(before.rangAt, shop.crew.escalationMinutes));
-  const unheard = before.answered === undefined && !acted;
-  if (unheard && reminder.dueAt === goesOnAt) return [replies.ringAgain(reminder.ring)];
-  // The next reading of the air, the next spell of a session and the next coat ring for something new.
-  const runsOneClock = nounOf(reminder.stream) === 'batch' || nounOf(reminder.stream) === 'part';
-  const anew =
-    beginsByItself.has(reminder.kind) || acts.some(({ seq, fact }) => seq > before.seq && beginsAnew.has(fact.type));
-  return runsOneClock && !anew ? [replies.ringMoved] : [];
-}
-
-/** Each of these stands for something new: another stop, a lid off again. */
-const beginsByItself: ReadonlySet<ReminderKind> = new Set(['stir-paused', 'uncovered']);
-
-const beginsAnew: ReadonlySet<Fact['type']> = new Set([
-  'PartsWeighed',
-  'SurfacePrepared',
-  'CoatApplied',
-  'CureStarted',
-]);
-
-/** A correction is an act as well. */
-function lastSeqOf(entry: Entry): number {
-  return Math.max(entry.seq, ...entry.corrections.map(({ seq }) => seq));
-}
-
-function nounIn(shop: Shop, stream: StreamId): Pick<Part, 'rings' | 'entries'> | undefined {
-  const name = nameIn(stream);
-  switch (nounOf(stream)) {
-    case 'batch':
-      return shop.batches.get(Number(name));
-    case 'can':
-      return shop.cans.get(Number(name));
-    case 'part':
-      return shop.parts.get(name);
-    case 'place':
-      return shop.places.get(name);
-    case 'crew':
-      return shop.crew;
-    case 'session':
-      return shop.sessions.get(Number(name));
-  }
 }
 
 export function lateFacts(telling: Telling, { reminder, late, now }: RingingReminder): readonly CardFact[] {

@@ -1,0 +1,65 @@
+// Why a bell rings again, as a line of its card.
+
+import { isFor } from '../../core/event-readers.ts';
+import { type Entry, type Fact, isAct } from '../../core/history.ts';
+import { nameIn, nounOf, type StreamId } from '../../core/ids.ts';
+import type { Part } from '../../core/part/part.ts';
+import type { RingingReminder } from '../../core/ports.ts';
+import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
+import type { Shop } from '../../core/shop.ts';
+import { minutesAfter } from '../../core/units.ts';
+import type { Telling } from './card-context.ts';
+
+/** Again, since somebody put it off, nobody answered, or its time has moved. */
+export function againLines(telling: Telling, { reminder, shop }: RingingReminder): readonly string[] {
+  const noun = nounIn(shop, reminder.stream);
+  const before = noun?.rings.get(reminder.key)?.at(-1);
+  const { parts, replies } = telling.words;
+  if (noun === undefined || before === undefined) return [];
+  const { snoozed } = before;
+  if (snoozed !== undefined && Math.round(snoozed.until) === reminder.dueAt) return [parts.ringPutOff(reminder.ring)];
+  const acts = noun.entries.filter((entry) => isAct(entry) && !isFor('aside', entry.fact));
+  const acted = acts.some((entry) => lastSeqOf(entry) > before.seq);
+  // The time at which the plan goes on to others; a time that moved falls elsewhere.
+  const goesOnAt = Math.round(minutesAfter(before.rangAt, shop.crew.escalationMinutes));
+  const unheard = before.answered === undefined && !acted;
+  if (unheard && reminder.dueAt === goesOnAt) return [replies.ringAgain(reminder.ring)];
+  // The next reading of the air, the next spell of a session and the next coat ring for something new.
+  const runsOneClock = nounOf(reminder.stream) === 'batch' || nounOf(reminder.stream) === 'part';
+  const anew =
+    beginsByItself.has(reminder.kind) || acts.some(({ seq, fact }) => seq > before.seq && beginsAnew.has(fact.type));
+  return runsOneClock && !anew ? [replies.ringMoved] : [];
+}
+
+/** Each of these stands for something new: another stop, a lid off again. */
+const beginsByItself: ReadonlySet<ReminderKind> = new Set(['stir-paused', 'uncovered']);
+
+const beginsAnew: ReadonlySet<Fact['type']> = new Set([
+  'PartsWeighed',
+  'SurfacePrepared',
+  'CoatApplied',
+  'CureStarted',
+]);
+
+/** A correction is an act as well. */
+function lastSeqOf(entry: Entry): number {
+  return Math.max(entry.seq, ...entry.corrections.map(({ seq }) => seq));
+}
+
+function nounIn(shop: Shop, stream: StreamId): Pick<Part, 'rings' | 'entries'> | undefined {
+  const name = nameIn(stream);
+  switch (nounOf(stream)) {
+    case 'batch':
+      return shop.batches.get(Number(name));
+    case 'can':
+      return shop.cans.get(Number(name));
+    case 'part':
+      return shop.parts.get(name);
+    case 'place':
+      return shop.places.get(name);
+    case 'crew':
+      return shop.crew;
+    case 'session':
+      return shop.sessions.get(Number(name));
+  }
+}
