@@ -13,6 +13,7 @@ import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
 import { statusOf } from '../../core/status.ts';
 import { minutesBetween } from '../../core/units.ts';
 import { writeRingKey } from '../language/ring-key.ts';
+import type { RingWords } from '../language/tongues/english/rings.ts';
 import { airFacts } from './air-facts.ts';
 import { batchTaps, blendFacts, potFacts } from './batch-cards.ts';
 import { canRing } from './can-cards.ts';
@@ -21,9 +22,9 @@ import { type Telling, tap } from './card-context.ts';
 import { ringFact } from './clock-text.ts';
 import { handoverRing } from './crew-cards.ts';
 import { cureLines, withCures } from './cure-facts.ts';
-import { potOverLines } from './dead-pot.ts';
 import { fact } from './facts.ts';
 import { lidFacts } from './lid-lines.ts';
+import { airRings, overLines, partRings, potRings } from './overtaken.ts';
 import { heldLines, partFacts, partTaps } from './part-cards.ts';
 import { againLines } from './rings-again.ts';
 import { sessionRing } from './session-ring.ts';
@@ -31,6 +32,8 @@ import { morningLines } from './stock-card.ts';
 
 interface Subject {
   readonly name: string;
+  /** Title and what to do, as true as they still are. */
+  readonly rings: RingWords;
   readonly facts: readonly CardFact[];
   readonly taps: readonly CardAction[];
   /** The clock that must prove the time, where the ring stands for one. */
@@ -47,11 +50,11 @@ interface Subject {
 
 export function reminderCard(telling: Telling, ringing: RingingReminder): Card {
   const { reminder, now } = ringing;
-  const { rings, unproved } = telling.words;
+  const { unproved } = telling.words;
   const subject = subjectOf(telling, ringing);
   const unprovedTitle = isOwnKey(unproved, reminder.kind) ? unproved[reminder.kind] : undefined;
   const missing = unprovedTitle !== undefined && subject.clock !== undefined && !isProved(subject.clock, now);
-  const { title, act } = rings[reminder.kind];
+  const { title, act } = subject.rings;
   return makeCard(
     missing ? unprovedTitle(subject.name) : title(subject.name),
     subject.tone ?? toneOf(ringing, missing),
@@ -169,79 +172,93 @@ function toneOf({ reminder }: RingingReminder, missing: boolean): Tone {
   }
 }
 
-function subjectOf(telling: Telling, { reminder, shop }: RingingReminder): Subject {
+function subjectOf(telling: Telling, ringing: RingingReminder): Subject {
+  const { reminder, shop } = ringing;
+  const { kind } = reminder;
   const name = nameIn(reminder.stream);
+  const bare: Subject = { name, rings: telling.words.rings[kind], facts: [], taps: [], clock: undefined, ask: '' };
   switch (nounOf(reminder.stream)) {
     case 'batch': {
       const batch = shop.batches.get(Number(name));
-      return batch === undefined ? bare(name) : batchSubject(telling, batch, reminder.kind);
+      return batch === undefined ? bare : batchSubject(telling, batch, kind);
     }
     case 'part': {
       const part = shop.parts.get(name);
-      return part === undefined ? bare(name) : partSubject(telling, part, reminder.kind);
+      return part === undefined ? bare : partSubject(telling, part, ringing);
     }
-    case 'place':
-      return {
-        ...bare(name),
-        facts: airFacts(telling, name),
-        taps: [tap(telling, 'air', 'air {air-temperature}C {humidity}%')],
-      };
+    case 'place': {
+      const taps = [tap(telling, 'air', 'air {air-temperature}C {humidity}%')];
+      return { ...bare, rings: airRings(telling, ringing), facts: airFacts(telling, name), taps };
+    }
     case 'can': {
       const can = shop.cans.get(Number(name));
-      return can === undefined ? bare(name) : { ...bare(name), ...canRing(telling, can, reminder.kind) };
+      return can === undefined ? bare : { ...bare, ...canRing(telling, can, kind) };
     }
     case 'session': {
       const session = shop.sessions.get(Number(name));
-      return session === undefined ? bare(name) : { ...bare(name), ...sessionRing(telling, session, reminder.kind) };
+      return session === undefined ? bare : { ...bare, ...sessionRing(telling, session, kind) };
     }
     case 'crew':
-      if (reminder.kind === 'handover') return { ...bare(name), ...handoverRing(telling) };
-      return reminder.kind === 'morning'
-        ? { ...bare(name), lines: withCures(telling, morningLines(telling)), taps: [tap(telling, 'stock', 'stock')] }
-        : bare(name);
+      if (kind === 'handover') return { ...bare, ...handoverRing(telling) };
+      return kind === 'morning'
+        ? { ...bare, lines: withCures(telling, morningLines(telling)), taps: [tap(telling, 'stock', 'stock')] }
+        : bare;
   }
 }
-
-const bare = (name: string): Subject => ({ name, facts: [], taps: [], clock: undefined, ask: '' });
 
 function batchSubject(telling: Telling, batch: Batch, kind: ReminderKind): Subject {
   const status = statusOf.batch(telling, batch);
   const ask = telling.words.replies.askReading;
+  const name = String(batch.number);
+  const told = { name, rings: potRings(telling, status, kind), taps: batchTaps(telling, status), ask };
+  if (status.phase.is === 'over') {
+    const facts = potFacts(telling, status);
+    return { ...told, facts, clock: undefined, tone: 'stop', lines: overLines(telling, status, kind) };
+  }
   // Once it is blended, how long it serves is what counts.
   const blended = kind === 'stir-done' || kind === 'induction-done' ? potFacts(telling, status) : [];
   const facts = kind.startsWith('pot-') ? potFacts(telling, status) : [...blendFacts(telling, status), ...blended];
-  const told = { name: String(batch.number), facts, taps: batchTaps(telling, status), clock: status.given, ask };
-  if (kind === 'uncovered') return { ...told, facts: lidFacts(telling, batch) };
-  if (kind === 'pot-end') return { ...told, lines: potOverLines(telling, batch) };
+  const subject = { ...told, facts, clock: status.given };
+  if (kind === 'uncovered') return { ...subject, facts: lidFacts(telling, batch) };
   // Blended or not, nobody is invited to filter or apply what is off its ratio.
   const off = (kind === 'stir-done' || kind === 'induction-done') && isRatioOut(status);
   const { stopStirrer, ratioOffUse } = telling.words.replies;
-  return off ? { ...told, tone: 'warn', lines: [...(kind === 'stir-done' ? [stopStirrer] : []), ratioOffUse] } : told;
+  return off
+    ? { ...subject, tone: 'warn', lines: [...(kind === 'stir-done' ? [stopStirrer] : []), ratioOffUse] }
+    : subject;
 }
 
 /** Nobody is invited to coat what a lead must look at first, or what may still be wet; of other bells what to do stands. */
-function coatHeldBack(telling: Telling, { part, heldBy }: PartStatus, kind: ReminderKind): readonly string[] {
-  const { rings, replies } = telling.words;
+function coatHeldBack(
+  { words: { replies } }: Telling,
+  { part, heldBy }: PartStatus,
+  kind: ReminderKind,
+  act: string,
+): readonly string[] {
   const invites = kind === 'recoat-opens' || kind === 'recoat-closes' || kind === 'surface-ends';
   const held = heldBy.length > 0;
   if (invites && held) return [replies.noCoatHeld];
   if (invites && kind !== 'surface-ends' && part.dryAt === undefined) return [replies.noCoatWet];
-  return held ? [rings[kind].act] : [];
+  return held ? [act] : [];
 }
 
-function partSubject(telling: Telling, part: Part, kind: ReminderKind): Subject {
+function partSubject(telling: Telling, part: Part, ringing: RingingReminder): Subject {
+  const { kind } = ringing.reminder;
   const status = statusOf.part(telling, part);
+  const rings = partRings(telling, status, ringing);
   const { askNight, askPartReading } = telling.words.replies;
   const ask = part.cure?.way === 'room' ? askNight : askPartReading;
   const held = heldLines(telling, status);
-  const lines = [...coatHeldBack(telling, status, kind), ...held];
+  const { overtaken } = telling.words;
+  const isOver = rings === overtaken['recoat-over'] || rings === overtaken['surface-over'];
+  const lines = [...(isOver ? [rings.act] : coatHeldBack(telling, status, kind, rings.act)), ...held];
   const stage = status.clocks.find(({ id }) => id === kind);
   const isUnproved = stage?.errs === 'at-least' && stage.goes !== 'given';
   return {
-    ...{ name: part.name, facts: partFacts(telling, status), taps: partTaps(telling, status), ask },
+    ...{ name: part.name, rings, facts: partFacts(telling, status), taps: partTaps(telling, status), ask },
     ...(lines.length === 0 ? {} : { lines }),
     clock: status.cure?.given,
     why: cureLines(telling, status),
-    ...(isUnproved ? { lines: [telling.words.rings[kind].act, ask, ...held] } : {}),
+    ...(isUnproved ? { lines: [rings.act, ask, ...held] } : {}),
   };
 }

@@ -18,9 +18,14 @@ export const sprayCrew: CrewFile = {
   people: [...demoCrew.people, { name: 'lia', role: 'crew', language: 'en', units: 'metric' }],
 };
 
-/** `record`: its file, where its rows are to be looked at, or one that goes on. */
-export function sessionTalk(record: string | Store = ':memory:', crewFile: CrewFile = sprayCrew, tongues = shipped) {
-  const clock = virtualClock(epochMs(Date.UTC(2026, 2, 2, 8)));
+/** `record`: its file, where its rows are to be looked at, or one that goes on; `since`: when this process was started. */
+export function sessionTalk(
+  record: string | Store = ':memory:',
+  crewFile: CrewFile = sprayCrew,
+  tongues = shipped,
+  since = epochMs(Date.UTC(2026, 2, 2, 8)),
+) {
+  const clock = virtualClock(since);
   const heard: Answer[] = [];
   const frontEnd = {
     tell: async (answer: Answer) => {
@@ -45,7 +50,7 @@ export function sessionTalk(record: string | Store = ':memory:', crewFile: CrewF
     await ringUntil(waitUntil ?? clock.now(), ringer, clock);
     return answer;
   };
-  return { say, heard, terminal, close: () => store.close() };
+  return { say, heard, terminal, now: clock.now, close: () => store.close() };
 }
 
 export const taps = ({ card }: Answer) => Object.fromEntries(card.actions.map(({ id, line }) => [id, line]));

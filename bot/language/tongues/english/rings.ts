@@ -108,6 +108,23 @@ export const englishUnproved = {
   'cure-done': (name: string) => `${name}: cure time over by the clock, not proved`,
 };
 
+/** In place of a late bell's own words, where what it was for is past. */
+export const englishOvertaken = {
+  'surface-over': {
+    title: (name: string) => `${name}: the prepared surface has outlived its time`,
+    act: 'Prepare it again before it is coated.',
+  },
+  'recoat-over': {
+    title: (name: string) => `${name}: recoat window has closed`,
+    act: 'No further coat by the sheet. Say cure, or ask who decides.',
+  },
+  'recoat-soon': { title: (name: string) => `${name}: recoat window closes soon`, act: 'Coat now, or leave it.' },
+  'air-old': {
+    title: (name: string) => `Read the air: ${name}`,
+    act: 'The last reading is too old. Say, for example, air 24C 48%.',
+  },
+};
+
 export const englishLate: Readonly<Record<LateWhy, string>> = {
   'was-not-running': 'the bell was not running',
   'was-asleep': 'the machine slept or its clock was moved',

@@ -21,7 +21,7 @@ import { englishPage } from './page.ts';
 import { englishParts } from './parts.ts';
 import { englishRecords } from './records.ts';
 import { englishReplies } from './replies.ts';
-import { englishLate, englishRings, englishUnproved } from './rings.ts';
+import { englishLate, englishOvertaken, englishRings, englishUnproved } from './rings.ts';
 import { englishSession } from './session.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
@@ -269,6 +269,7 @@ export const english = {
   slots: slotNames,
   rings: englishRings,
   unproved: englishUnproved,
+  overtaken: englishOvertaken,
   late: englishLate,
   undo: englishUndo,
   steps: englishSteps,

@@ -3,7 +3,7 @@
 import type { LateWhy } from '../../../../core/ports.ts';
 import type { ReminderKind } from '../../../../core/reminders/wanted-reminder.ts';
 import { ringNamed } from '../../ring-key.ts';
-import type { englishUnproved, RingWords } from '../english/rings.ts';
+import type { englishOvertaken, englishUnproved, RingWords } from '../english/rings.ts';
 import { capital, spanishDay, spanishPlace, takeoverLine } from './names.ts';
 import type { Spoken } from './spoken.ts';
 
@@ -121,6 +121,25 @@ export const spanishUnproved: typeof englishUnproved = {
   'induction-done': (name) => `Mezcla ${name}: inducción cumplida por reloj, sin comprobar`,
   'cure-done': (name) => `${name}: curado cumplido por reloj, sin comprobar`,
 };
+
+export const spanishOvertaken = (say: Spoken): typeof englishOvertaken => ({
+  'surface-over': {
+    title: (name) => `${name}: a la superficie preparada se le pasó el tiempo`,
+    act: 'Prepárela otra vez antes de aplicar.',
+  },
+  'recoat-over': {
+    title: (name) => `${name}: ${say.the('recoat-window')} se ha cerrado`,
+    act: `Según ${say.the('sheet')} ya no admite otra capa. Déjela curar, o pregunte a quien decide.`,
+  },
+  'recoat-soon': {
+    title: (name) => `${name}: ${say.the('recoat-window')} se cierra pronto`,
+    act: 'Aplique ahora, o déjela.',
+  },
+  'air-old': {
+    title: (name) => `Leer el aire: ${spanishPlace(name)}`,
+    act: `La última lectura ya es vieja. Escriba, por ejemplo: ${airExample(say)}.`,
+  },
+});
 
 export const spanishLate: Readonly<Record<LateWhy, string>> = {
   'was-not-running': 'el avisador no estaba en marcha',

@@ -17,7 +17,7 @@ import { spanishPage } from './page.ts';
 import { spanishParts } from './parts.ts';
 import { spanishRecords } from './records.ts';
 import { spanishReplies } from './replies.ts';
-import { spanishLate, spanishRings, spanishUnproved } from './rings.ts';
+import { spanishLate, spanishOvertaken, spanishRings, spanishUnproved } from './rings.ts';
 import { spanishSession } from './session.ts';
 import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
@@ -269,6 +269,7 @@ export function spanishIn(locale: Profile['locale']): Words {
     slots: spanishSlots(say),
     rings: spanishRings(say),
     unproved: spanishUnproved,
+    overtaken: spanishOvertaken(say),
     late: spanishLate,
     undo: spanishUndo(say),
     steps: spanishSteps(say),

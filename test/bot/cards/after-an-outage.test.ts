@@ -1,0 +1,131 @@
+// The program is down over a bell's time, then up again: what rings says how late it is, and only what is still true.
+// Every bell of a batch, a part and a place. All figures are those of the demo sheets, invented.
+
+import { describe, expect, it } from 'vitest';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
+import { type ReminderKind, reminderKinds } from '../../../core/reminders/wanted-reminder.ts';
+import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
+import { minutes, minutesAfter } from '../../../core/units.ts';
+import { sessionTalk, sprayCrew } from './session-talk.ts';
+
+const clear = ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1200g 1200g'];
+const build = ['air 25C 48%', 'mix 6.45kg demo-build', 'weigh 1 5400g 1050g'];
+const coated = [...build, 'wait 20m', 'coat new rail-2 1 brush', 'empty 1'];
+const cast = [...clear, 'wait 103m', 'filter 1', 'part hub-1 cast-iron 12mm', 'coat hub-1 1 brush', 'empty 1'];
+const oven = [...cast, 'wait 15m', 'dry hub-1', 'cure hub-1 oven 90C'];
+const room = [...coated, 'wait 70m', 'dry rail-2', 'cure rail-2 room'];
+
+/** What is heard of that bell after `hours` of nothing. */
+async function rungAfter(lines: readonly string[], key: string, hours: number) {
+  const store = openSqliteStore(':memory:');
+  const before = sessionTalk(store);
+  for (const line of lines) await before.say(line);
+  const up = sessionTalk(store, sprayCrew, shipped, minutesAfter(before.now(), minutes(hours * 60)));
+  await up.say('now');
+  const rung = up.heard.find((answer) => answer.key === key);
+  if (rung === undefined) throw new Error(`${key} did not ring: ${up.heard.map((answer) => answer.key)}`);
+  return rung;
+}
+
+interface Outage {
+  readonly rings: ReminderKind;
+  readonly of: 'batch/1' | 'part/rail-2' | 'part/hub-1' | 'place/room';
+  readonly given: readonly string[];
+  readonly hours?: number;
+  readonly says: readonly string[];
+  readonly never?: RegExp;
+}
+
+const noWork = /filter\b|Touch it|finish now|Start it|Cover it|half the pot life|stirring done|It can be applied/i;
+
+const outages: readonly Outage[] = [
+  {
+    ...{ rings: 'stir-done', of: 'batch/1', given: clear },
+    ...{ says: ['Batch 1: pot life over', 'Stop the stirrer.', 'Apply no more of it. Empty'], never: noWork },
+  },
+  {
+    ...{ rings: 'stir-done', of: 'batch/1', given: [...clear, 'wait 1h'], hours: 2 },
+    says: ['Batch 1: stirring done', 'Stop the stirrer, then filter.'],
+  },
+  {
+    ...{ rings: 'induction-done', of: 'batch/1', given: build },
+    ...{ says: ['Batch 1: pot life over', 'Apply no more of it.'], never: noWork },
+  },
+  {
+    ...{ rings: 'stir-paused', of: 'batch/1', given: [...clear, 'wait 20m', 'stop 1'] },
+    ...{ says: ['Batch 1: pot life over'], never: /stirrer|Start it/ },
+  },
+  {
+    ...{ rings: 'stir-paused', of: 'batch/1', given: [...clear, 'wait 20m', 'stop 1'], hours: 1 },
+    says: ['Batch 1: stirrer still off', 'Start it again'],
+  },
+  {
+    ...{ rings: 'uncovered', of: 'batch/1', given: [...clear, 'uncover 1'] },
+    ...{ says: ['Batch 1: pot life over', 'Stop the stirrer.'], never: noWork },
+  },
+  { rings: 'pot-half', of: 'batch/1', given: clear, says: ['Batch 1: pot life over'], never: noWork },
+  {
+    ...{ rings: 'pot-half', of: 'batch/1', given: clear, hours: 4.2 },
+    ...{ says: ['Batch 1: finish now', 'Time left to empty the pot'], never: /half the pot/ },
+  },
+  { rings: 'pot-margin', of: 'batch/1', given: clear, says: ['Batch 1: pot life over'], never: noWork },
+  { rings: 'pot-end', of: 'batch/1', given: clear, says: ['Batch 1: pot life over', 'Empty and flush'], never: noWork },
+  {
+    ...{ rings: 'surface-ends', of: 'part/rail-2', given: [...build, 'prep new rail-2 sa2.5'] },
+    ...{ says: ['outlived its time', 'Prepare it again before it is coated.'], never: /half an hour|Coat it/ },
+  },
+  { rings: 'flash-least', of: 'part/hub-1', given: cast, says: ['Touch it. If it is dry, say dry.'] },
+  { rings: 'flash-most', of: 'part/hub-1', given: cast, says: ['Still not said dry. Look at it.'] },
+  {
+    ...{ rings: 'recoat-opens', of: 'part/rail-2', given: [...coated, 'wait 70m', 'dry rail-2'] },
+    says: ['recoat window open', 'It may have its next coat.'],
+  },
+  {
+    ...{ rings: 'recoat-opens', of: 'part/rail-2', given: [...coated, 'wait 70m', 'dry rail-2'], hours: 80 },
+    ...{ says: ['recoat window has closed', 'No further coat by the sheet.'], never: /may have|Coat now/ },
+  },
+  {
+    ...{ rings: 'recoat-closes', of: 'part/rail-2', given: [...coated, 'wait 69h', 'dry rail-2'] },
+    ...{ says: ['recoat window has closed'], never: /two hours|Coat now/ },
+  },
+  {
+    ...{ rings: 'recoat-closes', of: 'part/rail-2', given: [...coated, 'wait 69h', 'dry rail-2'], hours: 2 },
+    ...{ says: ['recoat window closes soon', 'Coat now, or leave it.'], never: /two hours/ },
+  },
+  { rings: 'temp-due', of: 'part/hub-1', given: oven, says: ['not measured', 'Read the part itself and say temp'] },
+  {
+    rings: 'stage-handle',
+    of: 'part/rail-2',
+    given: room,
+    hours: 250,
+    says: ['Feel it first', 'given is not released'],
+  },
+  { rings: 'stage-service', of: 'part/rail-2', given: room, hours: 250, says: ['Given is not released'] },
+  { rings: 'stage-full', of: 'part/rail-2', given: room, hours: 250, says: ['Given is not released'] },
+  { rings: 'cure-done', of: 'part/hub-1', given: oven, says: ['not proved', 'Say temp'] },
+  { rings: 'air-due', of: 'place/room', given: clear, says: ['The last reading is too old.'], never: /about to be/ },
+];
+
+describe('after the program was down', () => {
+  it.each(outages)('given $rings of $of, then it says how late it is and only what is still true', async (outage) => {
+    const { rings, of, given, hours = 10, says, never } = outage;
+    const { text, card } = await rungAfter(given, `${of}/${rings}`, hours);
+    for (const said of says) expect(text).toContain(said);
+    if (never !== undefined) expect(text).not.toMatch(never);
+    expect(text).toMatch(/Late by .+: the bell was not running\./);
+    expect(card.facts.map(({ id }) => id)).toEqual(expect.arrayContaining(['due-at', 'late-minutes']));
+  });
+
+  it.each(['thick 1', 'gel 1', 'empty 1'])(
+    'given a pot of which "%s" was said, then nothing of it rings',
+    async (line) => {
+      await expect(rungAfter([...clear, line], 'batch/1/stir-done', 10)).rejects.toThrow('did not ring');
+    },
+  );
+
+  it('every bell of a batch, a part and a place is tried', () => {
+    const ofOthers = /^(handover|blanket|can-|brief|spell|air-recheck|flush|vessels|fan|bell|morning|digest)/;
+    const wanted = reminderKinds.filter((kind) => !ofOthers.test(kind));
+    expect(new Set(outages.map(({ rings }) => rings))).toEqual(new Set(wanted));
+  });
+});
