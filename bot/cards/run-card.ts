@@ -52,7 +52,7 @@ export function partRunCard(telling: Telling, part: Part): Card {
 
 const toneOf = (run: readonly RunStep[]): Tone => (run.some(({ stands }) => stands === 'lacking') ? 'warn' : 'plain');
 
-/** What is done each in its own line; all else gathered by how it stands. */
+/** What was done each in its own line; all else gathered by how it stands. */
 function runLines({ words, figures }: Telling, run: readonly RunStep[]): readonly string[] {
   const { run: sentences, rows } = words.steps;
   const nameOf = (each: RunStep): string => (isAsked(each.step) ? rows[each.step].name : sentences.work(each.step));
@@ -60,7 +60,7 @@ function runLines({ words, figures }: Telling, run: readonly RunStep[]): readonl
     const names = run.filter((each) => each.stands === stands).map(nameOf);
     return names.length === 0 ? [] : [sentences.stands(stands, names, figures)];
   };
-  const done = run.flatMap((each) => (each.stands === 'done' ? each.entries : []));
+  const done = run.flatMap((each) => ('entries' in each ? each.entries : []));
   return [
     ...gathered('lacking'),
     ...gathered('next'),

@@ -30,7 +30,8 @@ export type WorkStep =
 export type RunStep =
   | { readonly step: AskedStep; readonly stands: 'kept' | 'lacking' | 'not-answered' }
   | { readonly step: WorkStep; readonly stands: 'done'; readonly entries: readonly Entry[] }
-  | { readonly step: WorkStep; readonly stands: 'next' | 'to-come' | 'passed' };
+  /** `entries`: what was done of it so far, and is not enough. */
+  | { readonly step: WorkStep; readonly stands: 'next' | 'to-come' | 'passed'; readonly entries: readonly Entry[] };
 
 interface Work {
   readonly step: WorkStep;
@@ -123,7 +124,7 @@ function standing(works: readonly Work[], isOver: boolean): readonly RunStep[] {
   return works.map((work, i): RunStep => {
     const { step, done, mayPass } = work;
     if (isDone(work)) return { step, stands: 'done', entries: done };
-    if (i < lastDone) return { step, stands: 'passed' };
-    return { step, stands: i === next || (mayPass === true && i < next) ? 'next' : 'to-come' };
+    if (i < lastDone) return { step, stands: 'passed', entries: done };
+    return { step, stands: i === next || (mayPass === true && i < next) ? 'next' : 'to-come', entries: done };
   });
 }

@@ -15,8 +15,8 @@ export type StoppedAct = 'weigh' | 'cure-oven' | 'cure-room';
 
 export interface StepRow {
   readonly group: keyof Steps;
-  /** An answer counts for the place, for the one who read this revision of the papers, for the sheet, or for the crew. */
-  readonly per: 'place' | 'reader' | 'sheet' | 'crew';
+  /** An answer counts for the place, for the one who read this revision of the papers, for the pot and later ones of its sheet, or for the crew. */
+  readonly per: 'place' | 'reader' | 'pot' | 'crew';
   readonly stops: StoppedAct;
 }
 
@@ -24,7 +24,7 @@ export const stepRows: Readonly<Record<AskedStep, StepRow>> = {
   equipment: { group: 'equipment', per: 'place', stops: 'weigh' },
   bonding: { group: 'bonding', per: 'place', stops: 'weigh' },
   papers: { group: 'papers', per: 'reader', stops: 'weigh' },
-  vessel: { group: 'vessel', per: 'sheet', stops: 'weigh' },
+  vessel: { group: 'vessel', per: 'pot', stops: 'weigh' },
   'clean-oven': { group: 'cleanOven', per: 'crew', stops: 'cure-oven' },
   'clean-room': { group: 'cleanRoom', per: 'crew', stops: 'cure-room' },
 };

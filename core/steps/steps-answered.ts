@@ -1,4 +1,4 @@
-// What has been answered of the steps: the last word on each, for the place, the reader, the sheet or the crew that it counts for; and
+// What has been answered of the steps: the last word on each, for the place, the reader, the pot or the crew that it counts for; and
 // which one step, if any, a batch asks about.
 
 import type { Batch } from '../batch/batch.ts';
@@ -24,6 +24,8 @@ export interface StepCase {
   readonly place: PlaceName;
   /** Whoever is asked: the papers are read by each person for themselves. */
   readonly reader: PersonName;
+  /** Left out while there is none yet. */
+  readonly pot?: Pick<Batch, 'number' | 'openedAt'>;
 }
 
 export interface Answered {
@@ -48,21 +50,24 @@ export function answerTo(
   return last && { kept: last.fact.kept, at: last.happenedAt, by: last.by };
 }
 
-function countsFor({ fact, by }: StepAnswer, { sheet, place, reader }: StepCase): boolean {
+function countsFor({ fact, by, happenedAt }: StepAnswer, { sheet, place, reader, pot }: StepCase): boolean {
   switch (stepRows[fact.step].per) {
     case 'place':
       return fact.place === place;
     case 'reader':
       return by === reader && fact.sheet === sheet.id && fact.revision === sheet.revision;
-    // What one allows another may not.
-    case 'sheet':
-      return fact.sheet === sheet.id;
+    case 'pot':
+      // What one sheet allows another may not; what another pot is in later says nothing of this one.
+      return fact.sheet === sheet.id && (pot === undefined || fact.batch === pot.number || happenedAt <= pot.openedAt);
     case 'crew':
       return true;
   }
 }
 
-export const stepCaseOf = ({ sheet, place, openedBy }: Batch): StepCase => ({ sheet, place, reader: openedBy });
+export const stepCaseOf = (batch: Batch): StepCase => ({
+  ...{ sheet: batch.sheet, place: batch.place, reader: batch.openedBy },
+  pot: batch,
+});
 
 /**
  * The one step that a batch asks about: the first that nobody had answered when it was opened. Once that is answered the

@@ -49,6 +49,7 @@ describe('what a run card must not say', () => {
   it('given a stirrer that was stopped too early, then stirring is next', async () => {
     const { lines } = await (await talkAfter(...weighed, 'wait 20m', 'stop 1'))('card 1');
     expect(lines).toContain('Next: stirred');
+    expect(lines).toContain('08:21 stirrer off (omar)');
   });
 
   it('given a pot filtered while its stirrer ran, then nobody is told that its stirring is not recorded', async () => {

@@ -107,6 +107,22 @@ describe('the vessel', () => {
     expect(await shift.when('08:02 mix 1kg in stainless 5L')).toEqual({ recorded: ['BatchOpened'] });
   });
 
+  it('given two pots in different vessels, then what was said of the later one says nothing of the first', async () => {
+    const shift = await given([
+      ...[air, '08:01 mix 1kg in stainless 5L', '08:02 mix 1kg in hdpe 5L', '08:03 confirm 2 vessel no'],
+    ]);
+    expect(await shift.when('08:04 weigh 2 500g 500g')).toEqual({ objected: ['step-lacking'] });
+    expect(await shift.when('08:05 weigh 1 500g 500g')).toEqual({ recorded: ['PartsWeighed'] });
+  });
+
+  it('given the last pot stood in the wrong one, then so does the next until somebody says otherwise', async () => {
+    const shift = await given([air, '08:01 mix 1kg', '08:02 confirm 1 vessel no', '08:03 mix 1kg']);
+    expect(await shift.when('08:04 weigh 2 500g 500g')).toEqual({ objected: ['step-lacking'] });
+    await shift.when('08:05 confirm 2 vessel yes');
+    expect(await shift.when('08:06 weigh 2 500g 500g')).toEqual({ recorded: ['PartsWeighed'] });
+    expect(await shift.when('08:07 weigh 1 500g 500g')).toEqual({ objected: ['step-lacking'] });
+  });
+
   it('given a vessel that one sheet allows, then nothing is known of it for another sheet', () => {
     const answer = {
       by: 'kari',
