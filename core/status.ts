@@ -4,8 +4,18 @@ import type { Batch } from './batch/batch.ts';
 import { type BatchActId, type BatchStatus, batchActs, batchStatus } from './batch/batch-status.ts';
 import type { Can } from './can/can.ts';
 import { type CanActId, type CanStatus, canActs, canStatus } from './can/can-status.ts';
+import { coatsFor, coatsWaiting } from './coats-waiting.ts';
+import type { CommandOf } from './commands.ts';
 import { isAct } from './history.ts';
-import { batchStream, canStream, partStream, type StreamId, sessionStream } from './ids.ts';
+import {
+  type BatchNumber,
+  batchStream,
+  canStream,
+  type PartName,
+  partStream,
+  type StreamId,
+  sessionStream,
+} from './ids.ts';
 import { type Candidate, type Moment, type NextAct, nextActs } from './next-acts.ts';
 import type { Part } from './part/part.ts';
 import { type PartActId, type PartClockId, type PartStatus, partActs, partStatus } from './part/part-status.ts';
@@ -13,24 +23,27 @@ import type { Session } from './session/session.ts';
 import { type SessionActId, type SessionStatus, sessionActs, sessionStatus } from './session/session-status.ts';
 import { unreadUnder } from './unread.ts';
 
-export type NextActId = BatchActId | CanActId | PartActId | SessionActId;
+export type NextActId = 'coat-part' | BatchActId | CanActId | PartActId | SessionActId;
 export type ClockId = (BatchStatus | CanStatus | SessionStatus)['clocks'][number]['id'] | PartClockId;
 
 type Now<Status, Id extends string> = Status & {
   /** Asked of the rules only where it is wanted: a list of what runs shows no acts. */
   readonly next: () => readonly NextAct<Id>[];
 };
-export type BatchNow = Now<BatchStatus, BatchActId>;
+export type BatchNow = Now<BatchStatus, BatchActId | 'coat-part'>;
 export type CanNow = Now<CanStatus, CanActId>;
-export type PartNow = Now<PartStatus, PartActId>;
+export type PartNow = Now<PartStatus, PartActId | 'coat-part'>;
 export type SessionNow = Now<SessionStatus, SessionActId>;
 
 export const statusOf = {
   batch: (moment: Moment, batch: Batch): BatchNow =>
-    withNext(moment, batchStream(batch.number), batchStatus(moment, batch), batchActs),
+    withNext(moment, batchStream(batch.number), batchStatus(moment, batch), (status) => {
+      const coats = coatsWaiting(moment.shop, batch).map((coat) => coatAct(batch.number, coat));
+      return batchActs(status).flatMap((act) => (act.id === 'coat' ? [...coats, act] : [act]));
+    }),
   can: (moment: Moment, can: Can): CanNow => withNext(moment, canStream(can.number), canStatus(moment, can), canActs),
   part: (moment: Moment, part: Part): PartNow =>
-    withNext(moment, partStream(part.name), partStatus(moment, part), partActs),
+    withNext(moment, partStream(part.name), partStatus(moment, part), (status) => actsOnPart(moment, status)),
   /** Each as it stands alone. Thirty brackets dipped together stand alike: of those the rules are asked once. */
   parts: (moment: Moment, parts: readonly Part[]): readonly PartNow[] => {
     const asked = new Map<string, ReturnType<PartNow['next']>>();
@@ -43,9 +56,21 @@ export const statusOf = {
     withNext(moment, sessionStream(session.number), sessionStatus(moment, session), sessionActs),
 };
 
-function nextAmong(asked: Map<string, ReturnType<PartNow['next']>>, status: PartNow, { shop }: Moment) {
+/** A bare part may be coated from the pot in use. */
+function actsOnPart({ shop }: Moment, status: PartStatus): readonly Candidate<PartActId | 'coat-part'>[] {
   const { part } = status;
-  if (unreadUnder(shop, partStream(part.name)).length > 0) return [];
+  return [...partActs(status), ...coatsFor(shop, part).map((coat) => coatAct(part.name, coat))];
+}
+
+const coatAct = (of: BatchNumber | PartName, coat: CommandOf<'coat'>): Candidate<'coat-part'> => ({
+  id: 'coat-part',
+  of: String(of),
+  said: [coat],
+});
+
+function nextAmong(asked: Map<string, ReturnType<PartNow['next']>>, status: PartNow, moment: Moment) {
+  const { part } = status;
+  if (unreadUnder(moment.shop, partStream(part.name)).length > 0) return [];
   const told = toldOf(part);
   const alike = asked.get(told);
   if (alike === undefined) {
@@ -53,7 +78,7 @@ function nextAmong(asked: Map<string, ReturnType<PartNow['next']>>, status: Part
     asked.set(told, next);
     return next;
   }
-  return partActs(status).flatMap(({ id, of, said: [command] }) =>
+  return actsOnPart(moment, status).flatMap(({ id, of, said: [command] }) =>
     alike.flatMap((act) => (act.id === id ? [{ ...act, of, command }] : [])),
   );
 }

@@ -1,6 +1,6 @@
 // What may be done next, as taps: each act as the line that says it, with a field where something is asked first.
 
-import type { Command } from '../../core/commands.ts';
+import type { Command, CommandOf } from '../../core/commands.ts';
 import type { NextAct } from '../../core/next-acts.ts';
 import type { NextActId } from '../../core/status.ts';
 import { writeLine } from '../language/write-line.ts';
@@ -17,9 +17,16 @@ export function nextTaps(
   return shown.map((act) => {
     const action = tap(telling, act.id, lineOf(telling, act));
     const { command } = act;
+    if (act.id === 'coat-part' && command.verb === 'coat') return coatTap(telling, action, command);
     if (act.id !== 'flush-step' || command.verb !== 'flush' || command.solvent === undefined) return action;
     return { ...action, label: `${action.label} ${telling.words.names.solvent(command.solvent)}` };
   });
+}
+
+/** It says of which part, and how. */
+function coatTap({ words }: Telling, action: CardAction, { parts, method }: CommandOf<'coat'>): CardAction {
+  const label = `${action.label} ${parts.join(', ')}, ${words.names.method(method)}`;
+  return { ...action, id: `coat-${parts.join('-')}`, label };
 }
 
 function lineOf(telling: Telling, { id, of, command, stance }: NextAct<NextActId>): string {
@@ -53,6 +60,7 @@ const asks: Readonly<Record<NextActId, ((of: string, command: Command) => string
     `flush ${of} gun ${command.verb === 'flush' ? (command.solvent ?? '') : ''} {flush-volume}mL`,
   'spray-on': (of) => `spray on ${of}`,
   'spray-off': (of) => `spray off ${of}`,
+  'coat-part': whole,
   ...{ filter: whole, stop: whole, stir: whole, cover: whole, thick: whole, hot: whole, empty: whole },
   ...{ check: whole, blanket: whole, prestir: whole, lid: whole },
   ...{ dry: whole, 'touch-up': whole, 'cure-oven': whole, 'cure-room': whole, out: whole, release: whole },

@@ -117,7 +117,19 @@ function whatIsOffered(telling: Telling): void {
 }
 
 const acts = {
-  ...{ weigh: 0, 'weigh-a': 0, 'weigh-b': 0, filter: 0, stop: 0, stir: 0, coat: 0, catch: 0, cover: 0, thick: 0 },
+  ...{
+    weigh: 0,
+    'weigh-a': 0,
+    'weigh-b': 0,
+    filter: 0,
+    stop: 0,
+    stir: 0,
+    coat: 0,
+    'coat-part': 0,
+    catch: 0,
+    cover: 0,
+    thick: 0,
+  },
   ...{ hot: 0, empty: 0, check: 0, blanket: 0, prestir: 0, lid: 0, discard: 0, surface: 0, prep: 0, dry: 0 },
   ...{ 'touch-up': 0, wet: 0, 'cure-oven': 0, 'cure-room': 0, temp: 0, door: 0, out: 0, release: 0, lift: 0, film: 0 },
   ...{ hold: 0, brief: 0, ack: 0, 'ack-for': 0, 'fan-on': 0, 'fan-unmeasured': 0, 'fan-off': 0, 'supplied-yes': 0 },

@@ -162,6 +162,7 @@ const buttons = {
   stir: 'Stirrer on',
   filter: 'Filtered',
   coat: 'Coated…',
+  'coat-part': 'Coated',
   thick: 'Thick',
   hot: 'It is hot',
   empty: 'Pot empty',

@@ -160,6 +160,7 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   stir: 'Agitador en marcha',
   filter: 'Filtrada',
   coat: 'Capa aplicada…',
+  'coat-part': 'Capa en',
   thick: 'Espesa',
   hot: 'Está caliente',
   empty: 'Vaciada',
