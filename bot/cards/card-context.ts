@@ -4,8 +4,10 @@
 import type { Shop } from '../../core/shop.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { Figures } from '../language/figures.ts';
+import type { Hearing } from '../language/hearing.ts';
 import type { ButtonId, Words } from '../language/tongues/english/sentences.ts';
 import type { Tongues } from '../language/tongues/tongues.ts';
+import { type SaidCommand, writeLine } from '../language/write-line.ts';
 import type { Card, CardAction } from './card.ts';
 import { inUnitsOf } from './tap-units.ts';
 
@@ -14,9 +16,15 @@ export interface Telling {
   readonly figures: Figures;
   /** What may be set, and what each calls itself. */
   readonly languages: Tongues['languages'];
+  /** Every tongue that is wired in: what a line must put in quotes. */
+  readonly hearing: Hearing;
   readonly shop: Shop;
   readonly now: EpochMs;
 }
+
+/** The line of an act, as this crew's reader takes it back. */
+export const lineOf = ({ shop, hearing }: Telling, said: SaidCommand): string =>
+  writeLine(said, { zone: shop.crew.zone, hearing });
 
 export const tap = ({ words, figures }: Telling, id: ButtonId, line: string): CardAction => ({
   id,

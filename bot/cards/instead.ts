@@ -8,9 +8,8 @@ import type { Objection } from '../../core/objections.ts';
 import type { Session } from '../../core/session/session.ts';
 import { liveBatches, openSessions } from '../../core/shop.ts';
 import { type NextActId, statusOf } from '../../core/status.ts';
-import { writeLine } from '../language/write-line.ts';
 import type { CardAction } from './card.ts';
-import { type Telling, tap } from './card-context.ts';
+import { lineOf, type Telling, tap } from './card-context.ts';
 import { cautionLines } from './caution.ts';
 import { nextTaps } from './next-taps.ts';
 import { flushing, sessionTaps } from './session-lines.ts';
@@ -26,7 +25,7 @@ export function insteadTaps(
 }
 
 function insteadOf(telling: Telling, { command }: Request, objection: Objection): readonly CardAction[] {
-  const asked = (changed: Command) => writeLine({ command: changed, stance: { is: 'asked' } }, telling.shop.crew.zone);
+  const asked = (changed: Command) => lineOf(telling, { command: changed, stance: { is: 'asked' } });
   switch (objection.code) {
     case 'air-needed':
       return [tap(telling, 'air', 'air {air-temperature}C {humidity}%'), tap(telling, 'again', asked(command))];

@@ -5,19 +5,15 @@ import type { Component } from '../../core/components.ts';
 import type { Request } from '../../core/execute.ts';
 import type { Unclear } from '../../core/objections.ts';
 import { type Grams, grams } from '../../core/units.ts';
-import { writeLine } from '../language/write-line.ts';
 import type { CardAction } from './card.ts';
-import { type Telling, tap } from './card-context.ts';
+import { lineOf, type Telling, tap } from './card-context.ts';
 
 /** More would not fit under a card. */
 const mostTaps = 4;
 
 export function materialMeant(telling: Telling, request: Request, unclear: Unclear): readonly CardAction[] {
   const line = (command: Command) =>
-    writeLine(
-      { command, stance: request.stance, ...(request.at < request.now ? { at: request.at } : {}) },
-      telling.shop.crew.zone,
-    );
+    lineOf(telling, { command, stance: request.stance, ...(request.at < request.now ? { at: request.at } : {}) });
   const { command } = request;
   switch (unclear.code) {
     case 'which-can':
@@ -33,11 +29,7 @@ export function materialMeant(telling: Telling, request: Request, unclear: Uncle
       return [
         { id: 'other-unit', label: otherLabel(telling, unclear), line: line(inOtherUnit(command, unclear)) },
         {
-          ...tap(
-            telling,
-            'as-said',
-            writeLine({ command, at: request.at, stance: { is: 'happened' } }, telling.shop.crew.zone),
-          ),
+          ...tap(telling, 'as-said', lineOf(telling, { command, at: request.at, stance: { is: 'happened' } })),
         },
       ];
     default:

@@ -3,9 +3,8 @@
 import type { Command, CommandOf } from '../../core/commands.ts';
 import type { NextAct } from '../../core/next-acts.ts';
 import type { NextActId } from '../../core/status.ts';
-import { writeLine } from '../language/write-line.ts';
 import type { CardAction } from './card.ts';
-import { type Telling, tap } from './card-context.ts';
+import { lineOf, type Telling, tap } from './card-context.ts';
 
 /** `ids`: of what comes next only these. */
 export function nextTaps(
@@ -15,7 +14,7 @@ export function nextTaps(
 ): readonly CardAction[] {
   const shown = ids === undefined ? next : next.filter(({ id }) => ids.includes(id));
   return shown.map((act) => {
-    const action = tap(telling, act.id, lineOf(telling, act));
+    const action = tap(telling, act.id, lineOfNext(telling, act));
     const { command } = act;
     if (act.id === 'coat-part' && command.verb === 'coat') return coatTap(telling, action, command);
     if (act.id !== 'flush-step' || command.verb !== 'flush' || command.solvent === undefined) return action;
@@ -29,9 +28,9 @@ function coatTap({ words }: Telling, action: CardAction, { parts, method }: Comm
   return { ...action, id: `coat-${parts.join('-')}`, label };
 }
 
-function lineOf(telling: Telling, { id, of, command, stance }: NextAct<NextActId>): string {
+function lineOfNext(telling: Telling, { id, of, command, stance }: NextAct<NextActId>): string {
   const asking = asks[id];
-  return asking === undefined ? writeLine({ command, stance }, telling.shop.crew.zone) : asking(of, command);
+  return asking === undefined ? lineOf(telling, { command, stance }) : asking(of, command);
 }
 
 /** Nothing is asked first. */

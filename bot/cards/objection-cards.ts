@@ -5,9 +5,8 @@ import { ruleOf } from '../../core/allowed.ts';
 import { type Command, isDecision, takesBatch, withBatch } from '../../core/commands.ts';
 import type { Outcome, Request } from '../../core/execute.ts';
 import type { Objection, ObjectionCode, Unclear } from '../../core/objections.ts';
-import { writeLine } from '../language/write-line.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
-import { type Telling, tap } from './card-context.ts';
+import { lineOf, type Telling, tap } from './card-context.ts';
 import { heatHazards } from './dead-pot.ts';
 import { partsMeant } from './did-you-mean-part.ts';
 import { personsMeant } from './did-you-mean-person.ts';
@@ -59,9 +58,7 @@ export function objectionCard(
 function leftTap(telling: Telling, { command }: Request, objections: readonly Objection[]): readonly CardAction[] {
   if (command.verb !== 'release' || objections.some(({ code }) => code === 'already-released')) return [];
   const hold: Command = { verb: 'hold', parts: command.parts, why: telling.words.replies.leftUnreleased };
-  return [
-    tap(telling, 'left-unreleased', writeLine({ command: hold, stance: { is: 'asked' } }, telling.shop.crew.zone)),
-  ];
+  return [tap(telling, 'left-unreleased', lineOf(telling, { command: hold, stance: { is: 'asked' } }))];
 }
 
 /** Of a dead pot nothing else is told: what its other rules ask ("start the stirrer") would be work on it. */
@@ -72,10 +69,7 @@ function reasonsTold(objections: readonly Objection[]): readonly Objection[] {
 
 /** The act with the time at which it was said, so that the true clocks start whenever the tap is pressed. */
 function happenedTap(telling: Telling, request: Request): CardAction {
-  const line = writeLine(
-    { command: request.command, at: request.at, stance: { is: 'happened' } },
-    telling.shop.crew.zone,
-  );
+  const line = lineOf(telling, { command: request.command, at: request.at, stance: { is: 'happened' } });
   return tap(telling, 'happened', line);
 }
 
@@ -94,7 +88,7 @@ function meantTaps(telling: Telling, request: Request, unclear: Unclear): readon
   // What has happened keeps the time at which it was said, whenever the tap is pressed.
   const isTimed = request.at < request.now || stance.is === 'happened';
   const line = (changed: Request['command']) =>
-    writeLine({ command: changed, stance, ...(isTimed ? { at: request.at } : {}) }, telling.shop.crew.zone);
+    lineOf(telling, { command: changed, stance, ...(isTimed ? { at: request.at } : {}) });
   const label = (meant: string | number) => `${telling.words.buttons.meant} ${meant}`;
   switch (unclear.code) {
     case 'no-such-batch':

@@ -8,10 +8,9 @@ import { defaultPlace } from '../../core/ids.ts';
 import { sheetMeant } from '../../core/products/shelf.ts';
 import { lastSaid } from '../../core/settled.ts';
 import { fraction, grams } from '../../core/units.ts';
-import { writeLine } from '../language/write-line.ts';
 import { airFacts } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
-import type { Telling } from './card-context.ts';
+import { lineOf, type Telling } from './card-context.ts';
 import { factsOf } from './facts.ts';
 import { sheetTaps } from './sheet-taps.ts';
 
@@ -44,7 +43,7 @@ function mixTap(telling: Telling, plan: CoatingPlan, mass: number, index: number
   const amount = { kind: 'mass' as const, grams: grams(Math.ceil(mass / 10) * 10) };
   const usual = sheetMeant(telling.shop.shelf, lastSaid(telling.shop.crew, 'sheet')?.sheet);
   const sheet = !isFailed(usual) && usual.id === plan.sheet.id ? {} : { sheet: plan.sheet.id };
-  const line = writeLine({ command: { verb: 'mix', amount, ...sheet } }, telling.shop.crew.zone);
+  const line = lineOf(telling, { command: { verb: 'mix', amount, ...sheet } });
   return { id: `mix-${index + 1}`, label: `${telling.words.buttons.mix} ${index + 1}`, line };
 }
 

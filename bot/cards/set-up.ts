@@ -8,6 +8,7 @@ import type { PersonName } from '../../core/ids.ts';
 import { offeredSheets } from '../../core/products/shelf.ts';
 import type { SettingKind } from '../../core/setting-kinds.ts';
 import { type Setting, type SettingName, type SettingRow, settingNames, settingRows } from '../../core/settings.ts';
+import type { Hearing } from '../language/hearing.ts';
 import { writeSetting, writtenValue } from '../language/write-setting.ts';
 import type { Telling } from './card-context.ts';
 import { asItStands } from './setting-shown.ts';
@@ -68,7 +69,7 @@ function fieldOf(telling: Telling, person: PersonName, name: SettingName, kind: 
   return {
     id: name,
     label,
-    value: now === undefined ? '' : fieldValue(now),
+    value: now === undefined ? '' : fieldValue(now, telling),
     choices: choicesOf(telling, kind),
     hint,
     line: (typed) => lineOf(name, kind, typed.trim()),
@@ -76,10 +77,10 @@ function fieldOf(telling: Telling, person: PersonName, name: SettingName, kind: 
 }
 
 /** As it is typed, without what only a line needs. */
-function fieldValue(setting: Setting): string {
+function fieldValue(setting: Setting, { hearing }: Telling): string {
   if (setting.name === 'crew') return setting.crewName;
   if (setting.name === 'quiet' && setting.fromHour === setting.toHour) return '';
-  return writtenValue(setting).join(' ');
+  return writtenValue(setting, hearing).join(' ');
 }
 
 function lineOf(name: SettingName, kind: SettingKind, typed: string): string | undefined {
@@ -115,6 +116,7 @@ export function roleLine(
   { people }: Pick<CrewFile, 'people'>,
   leads: readonly PersonName[],
   supervisors: readonly PersonName[],
+  hearing: Hearing,
 ): string | undefined {
   const wanted = (name: PersonName): Role =>
     supervisors.includes(name) ? 'supervisor' : leads.includes(name) ? 'lead' : 'crew';
@@ -123,5 +125,5 @@ export function roleLine(
   const given = [...named]
     .filter((name) => wanted(name) !== now(name))
     .map((person) => ({ person, role: wanted(person) }));
-  return given.length === 0 ? undefined : writeSetting({ name: 'role', given }).join(' ');
+  return given.length === 0 ? undefined : writeSetting({ name: 'role', given }, hearing).join(' ');
 }

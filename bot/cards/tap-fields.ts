@@ -4,7 +4,7 @@
 import { verbRows, verbs } from '../../core/commands.ts';
 import { methods } from '../../core/methods.ts';
 import { isOwnKey, ownValue } from '../../core/own-key.ts';
-import { everyTongue } from '../language/every-tongue.ts';
+import type { Hearing } from '../language/hearing.ts';
 import type { Words } from '../language/tongues/tongues.ts';
 
 export interface TapField {
@@ -65,8 +65,8 @@ export function fillLine(line: string, values: ReadonlyMap<string, string>): str
  * The line with what was typed behind a tap's id, in the order of its fields. Nothing typed is lost: a last field of
  * words or of several figures takes all that is left, and what no field takes stays at the end for the reader.
  */
-export function fillInOrder(line: string, typed: readonly string[]): string {
-  const rest = unitsJoined(typed);
+export function fillInOrder(line: string, typed: readonly string[], hearing: Hearing): string {
+  const rest = unitsJoined(typed, hearing);
   const [last] = [...line.matchAll(field)].slice(-1);
   const [, lastId = '', lastUnit = ''] = last ?? [];
   const holds = holdsOf(lastId, lastUnit);
@@ -76,11 +76,11 @@ export function fillInOrder(line: string, typed: readonly string[]): string {
 }
 
 /** `2.5 lb` is one value. */
-function unitsJoined(typed: readonly string[]): string[] {
+function unitsJoined(typed: readonly string[], hearing: Hearing): string[] {
   const values: string[] = [];
   for (const word of typed) {
     const before = values.at(-1);
-    const isUnit = everyTongue.units.has(word.toLowerCase());
+    const isUnit = hearing.units.has(word.toLowerCase());
     if (isUnit && before !== undefined && /^[-+]?[\d.,]+$/.test(before)) values[values.length - 1] = `${before}${word}`;
     else values.push(word);
   }

@@ -1,9 +1,9 @@
 // What a part or a place may be called. Names are lower case and without spaces; a name of digits alone would be a
-// batch, a verb or a unit would be read as such, so none of them is a name.
+// batch, a verb or a unit would be read as such, so none of them is a name. In whatever tongue: the record stays, and a
+// crew's languages change.
 
 import type { PartName, PlaceName } from '../../core/ids.ts';
-import { everyTongue } from './every-tongue.ts';
-import { meansAnother } from './hearing.ts';
+import { type Hearing, meansAnother } from './hearing.ts';
 import { readTimeOfDay } from './times/time-typed.ts';
 import { batchMarks, fillers, notNames } from './tongues/english/line-words.ts';
 import { isMetalWord, methodsByWord } from './trade-words.ts';
@@ -18,20 +18,18 @@ const slippedQuantity = /^\d+[.,]?\d*[\p{L}]{1,2}$/u;
 /** The same with more letters, `60uwn`: no part begins with its figure. */
 const slippedUnit = /^\d+[.,]?\d*[\p{L}]{1,4}$/u;
 
-export function partNamed(word: string): PartName | undefined {
-  return mayNamePart(word) ? word : undefined;
+export function partNamed(word: string, hearing: Hearing): PartName | undefined {
+  return mayNamePart(word, hearing) ? word : undefined;
 }
 
 /** No place to cure in, no metal, no solvent, no figure whose unit slipped, no range of several. */
-export function mayNamePart(word: string): boolean {
-  const isThing = word === 'oven' || word === 'room' || isMetalWord(word) || isSolvent(word);
-  return !isThing && !slippedUnit.test(word) && !word.includes('..') && isName(word);
+export function mayNamePart(word: string, { every }: Hearing): boolean {
+  const isThing = word === 'oven' || word === 'room' || isMetalWord(word) || every.cries.liquids.has(word);
+  return !isThing && !slippedUnit.test(word) && !word.includes('..') && isName(word, every);
 }
 
-const isSolvent = (word: string): boolean => everyTongue.cries.liquids.has(word);
-
-export function placeNamed(word: string): PlaceName | undefined {
-  return isName(word) ? word : undefined;
+export function placeNamed(word: string, { every }: Hearing): PlaceName | undefined {
+  return isName(word, every) ? word : undefined;
 }
 
 /** A letter-and-number name such as `valve-3`, which is no plain word. */
@@ -39,27 +37,27 @@ export function looksLikePart(word: string): boolean {
   return /^\p{L}+[-_./]?\d+$/u.test(word);
 }
 
-function isName(word: string): boolean {
+function isName(word: string, every: Hearing): boolean {
   return (
     nameShape.test(word) &&
     hasLetter.test(word) &&
     word === word.toLowerCase() &&
     !slippedQuantity.test(word) &&
     // `batch12` and `max120` come apart before they could be names.
-    !everyTongue.gluedNumber.test(word) &&
-    (!/^[\do]/.test(word) || isOneWord(word)) &&
+    !every.gluedNumber.test(word) &&
+    (!/^[\do]/.test(word) || isOneWord(word, every)) &&
     !fillers.has(word) &&
     !batchMarks.has(word) &&
     !notNames.has(word) &&
     !methodsByWord.has(word) &&
-    !meansAnother(word, everyTongue) &&
-    verbNamed(word, everyTongue) === undefined
+    !meansAnother(word, every) &&
+    verbNamed(word, every) === undefined
   );
 }
 
 /** `0/0f` would be read as a number and a temperature, `o.5` as a half, `9am` as a time, `2026-03-02` as a day. */
-function isOneWord(word: string): boolean {
+function isOneWord(word: string, every: Hearing): boolean {
   if (typeof readTimeOfDay(word) === 'object' || /^\d{4}-\d{1,2}-\d{1,2}/.test(word)) return false;
-  const [only, second] = tokenize(word, everyTongue);
+  const [only, second] = tokenize(word, every);
   return only?.kind === 'word' && only.word === word && second === undefined;
 }

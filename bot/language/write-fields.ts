@@ -3,12 +3,19 @@
 import { type Command, verbRows } from '../../core/commands.ts';
 import { epochMs } from '../../core/units.ts';
 import type { FieldRow } from '../../core/verbs/slot.ts';
+import type { Hearing } from './hearing.ts';
 import { writeName } from './people-typed.ts';
 import { writeRingKey } from './ring-key.ts';
 import { isoLocal } from './times/wall-clock.ts';
 import { writeAir, writeAmount, writeFilms, written } from './write-quantities.ts';
 
-export function writeFields(command: Command, zone: string): readonly string[] {
+/** The crew whose reader takes the line back. */
+export interface WrittenFor {
+  readonly zone: string;
+  readonly hearing: Hearing;
+}
+
+export function writeFields(command: Command, crew: WrittenFor): readonly string[] {
   const { fields, options } = verbRows[command.verb];
   const said: ReadonlyMap<string, unknown> = new Map(Object.entries(command));
   const isAlone = options?.oneOf?.some((name) => !said.has(name)) === true;
@@ -16,7 +23,7 @@ export function writeFields(command: Command, zone: string): readonly string[] {
     const value = said.get(name);
     if (value === undefined || (Array.isArray(value) && value.length === 0)) return [];
     const { behind = isAlone ? field.options?.alone : undefined } = field.options ?? {};
-    return [...(behind === undefined ? [] : [behind]), ...piecesOf(field, value, command, zone)];
+    return [...(behind === undefined ? [] : [behind]), ...piecesOf(field, value, command, crew)];
   });
 }
 
@@ -24,7 +31,7 @@ function piecesOf(
   { told, slots, words, figure }: FieldRow,
   value: unknown,
   command: Command,
-  zone: string,
+  { zone, hearing }: WrittenFor,
 ): readonly string[] {
   const list = Array.isArray(value) ? value : [value];
   switch (told) {
@@ -51,7 +58,7 @@ function piecesOf(
       return [`in ${String(value)}`];
     case 'person':
     case 'people':
-      return list.map((name) => writeName(String(name)));
+      return list.map((name) => writeName(String(name), hearing));
     case 'choice':
     case 'new':
       return [words.get(value) ?? ''];

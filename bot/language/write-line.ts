@@ -5,7 +5,7 @@ import type { Command, Stance } from '../../core/commands.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { isoLocal } from './times/wall-clock.ts';
 import { writeAmend } from './write-amend.ts';
-import { writeFields } from './write-fields.ts';
+import { type WrittenFor, writeFields } from './write-fields.ts';
 import { writePart } from './write-part.ts';
 import { writeSetting } from './write-setting.ts';
 
@@ -16,14 +16,14 @@ export interface SaidCommand {
 }
 
 /** An earlier time implies that it happened, so `asked` with a past `at` reads back as `happened`. */
-export function writeLine({ command, at, stance }: SaidCommand, zone: string): string {
-  const time = at === undefined ? [] : [`at ${isoLocal(at, zone)}`];
+export function writeLine({ command, at, stance }: SaidCommand, crew: WrittenFor): string {
+  const time = at === undefined ? [] : [`at ${isoLocal(at, crew.zone)}`];
   const manner = stance === undefined ? [] : writeStance(stance);
   // On an amend a time after the act is the corrected one, so its own stands in front.
   const pieces =
     command.verb === 'amend'
-      ? [...time, ...writeAct(command, zone), ...manner]
-      : [...writeAct(command, zone), ...time, ...manner];
+      ? [...time, ...writeAct(command, crew), ...manner]
+      : [...writeAct(command, crew), ...time, ...manner];
   return pieces.filter((piece) => piece !== '').join(' ');
 }
 
@@ -42,18 +42,18 @@ function writeStance(stance: Stance): readonly string[] {
   }
 }
 
-function writeAct(command: Command, zone: string): readonly string[] {
+function writeAct(command: Command, crew: WrittenFor): readonly string[] {
   const { verb } = command;
   switch (verb) {
     case 'part':
-      return [verb, ...writePart(command)];
+      return [verb, ...writePart(command, crew.hearing)];
     case 'amend':
-      return writeAmend(command, zone);
+      return writeAmend(command, crew.zone);
     case 'near-miss':
       return [verb, command.anonymous ? 'anonymous' : '', JSON.stringify(command.text)];
     case 'set':
-      return writeSetting(command.setting);
+      return writeSetting(command.setting, crew.hearing);
     default:
-      return [verb, ...writeFields(command, zone)];
+      return [verb, ...writeFields(command, crew)];
   }
 }

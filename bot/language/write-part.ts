@@ -2,27 +2,28 @@
 
 import type { CommandOf } from '../../core/commands.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
-import { everyTongue } from './every-tongue.ts';
-import { meansAnother } from './hearing.ts';
+import { type Hearing, meansAnother } from './hearing.ts';
 import { fillers, notNames } from './tongues/english/line-words.ts';
 import { written } from './write-quantities.ts';
 
-export function writePart({ part, details, more = [] }: CommandOf<'part'>): readonly string[] {
+export function writePart({ part, details, more = [] }: CommandOf<'part'>, { every }: Hearing): readonly string[] {
   return [{ part, details }, ...more].map((named, i) =>
-    [i === 0 ? '' : '; part', named.part, ...writeDetails(named.details)].filter((piece) => piece !== '').join(' '),
+    [i === 0 ? '' : '; part', named.part, ...writeDetails(named.details, every)]
+      .filter((piece) => piece !== '')
+      .join(' '),
   );
 }
 
 const plainWord = /^[a-z0-9][a-z0-9-]*$/i;
 const labels = new Set(['serial', 'job', 'customer', 'metal']);
 
-function writeDetails(details: PartDetails): readonly string[] {
+function writeDetails(details: PartDetails, every: Hearing): readonly string[] {
   const { serial, job, customer, metal, wallMillimetres, areaSquareMetres, highestCelsius } = details;
   return [
-    ...labelled('serial', serial),
-    ...labelled('job', job),
-    ...labelled('customer', customer),
-    ...labelled('metal', metal),
+    ...labelled('serial', serial, every),
+    ...labelled('job', job, every),
+    ...labelled('customer', customer, every),
+    ...labelled('metal', metal, every),
     ...(wallMillimetres === undefined ? [] : [written(wallMillimetres, 'mm')]),
     ...(areaSquareMetres === undefined ? [] : [written(areaSquareMetres, 'm2')]),
     ...(highestCelsius === undefined ? [] : [`max ${written(highestCelsius, 'C')}`]),
@@ -33,10 +34,10 @@ function writeDetails(details: PartDetails): readonly string[] {
  * In quotes where it could be read as anything else: a label, a word of the reader's own, a number with its
  * unit, several words.
  */
-function labelled(label: string, value: string | undefined): readonly string[] {
+function labelled(label: string, value: string | undefined, every: Hearing): readonly string[] {
   if (value === undefined) return [];
   const word = value.toLowerCase();
-  const meansMore = labels.has(word) || notNames.has(word) || fillers.has(word) || meansAnother(word, everyTongue);
+  const meansMore = labels.has(word) || notNames.has(word) || fillers.has(word) || meansAnother(word, every);
   const isPlain = plainWord.test(value) && !meansMore && !/^\d+\D|^[a-z]+\d/i.test(value);
   return [`${label} ${isPlain ? value : JSON.stringify(value)}`];
 }

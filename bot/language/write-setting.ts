@@ -2,39 +2,42 @@
 
 import type { SettingKind, SettingValues } from '../../core/setting-kinds.ts';
 import { type KindOf, type Setting, type SettingName, type SettingOf, settingRows } from '../../core/settings.ts';
+import type { Hearing } from './hearing.ts';
 import { writeName } from './people-typed.ts';
 import { written } from './write-quantities.ts';
 
-const writers: { readonly [Kind in SettingKind]: (value: SettingValues[Kind]) => readonly string[] } = {
-  sheet: ({ sheet }) => [sheet],
-  duration: ({ minutes }) => [written(minutes, 'min')],
-  hour: ({ hour }) => [String(hour)],
-  hours: ({ fromHour, toHour }) => [fromHour === toHour ? 'off' : `${fromHour}-${toHour}`],
-  switch: ({ on }) => [on ? 'on' : 'off'],
-  percent: ({ percent }) => [written(percent, '%')],
-  factor: ({ factor }) => [written(factor, '')],
-  rate: ({ squareMetresPerHour }) => [written(squareMetresPerHour, 'm2/h')],
-  quota: ({ grams, per }) => [`${written(grams, 'g')}/${per}`],
-  'crew-name': ({ crewName }) => [JSON.stringify(crewName)],
-  zone: ({ zone }) => [zone],
-  language: ({ language }) => [language],
-  units: ({ units }) => [units],
-  rings: ({ rings }) => [rings],
-  people: ({ people }) => (people.length === 0 ? ['nobody'] : people.map(writeName)),
-  roles: ({ given }) => given.flatMap(({ person, role }) => [writeName(person), role]),
-  booth: ({ place, faceSquareMetres, cubicMetres }) => [
-    ...[place, written(faceSquareMetres, 'm2')],
-    ...(cubicMetres === undefined ? [] : [written(cubicMetres, 'm3')]),
-  ],
-  emergency: ({ field, text }) => [field, JSON.stringify(text)],
-};
+const writers: { readonly [Kind in SettingKind]: (value: SettingValues[Kind], hearing: Hearing) => readonly string[] } =
+  {
+    sheet: ({ sheet }) => [sheet],
+    duration: ({ minutes }) => [written(minutes, 'min')],
+    hour: ({ hour }) => [String(hour)],
+    hours: ({ fromHour, toHour }) => [fromHour === toHour ? 'off' : `${fromHour}-${toHour}`],
+    switch: ({ on }) => [on ? 'on' : 'off'],
+    percent: ({ percent }) => [written(percent, '%')],
+    factor: ({ factor }) => [written(factor, '')],
+    rate: ({ squareMetresPerHour }) => [written(squareMetresPerHour, 'm2/h')],
+    quota: ({ grams, per }) => [`${written(grams, 'g')}/${per}`],
+    'crew-name': ({ crewName }) => [JSON.stringify(crewName)],
+    zone: ({ zone }) => [zone],
+    language: ({ language }) => [language],
+    units: ({ units }) => [units],
+    rings: ({ rings }) => [rings],
+    people: ({ people }, hearing) =>
+      people.length === 0 ? ['nobody'] : people.map((name) => writeName(name, hearing)),
+    roles: ({ given }, hearing) => given.flatMap(({ person, role }) => [writeName(person, hearing), role]),
+    booth: ({ place, faceSquareMetres, cubicMetres }) => [
+      ...[place, written(faceSquareMetres, 'm2')],
+      ...(cubicMetres === undefined ? [] : [written(cubicMetres, 'm3')]),
+    ],
+    emergency: ({ field, text }) => [field, JSON.stringify(text)],
+  };
 
-export function writeSetting(setting: Setting): readonly string[] {
-  return [`set ${setting.name}`, ...writtenValue(setting)];
+export function writeSetting(setting: Setting, hearing: Hearing): readonly string[] {
+  return [`set ${setting.name}`, ...writtenValue(setting, hearing)];
 }
 
 /** What stands behind its name. */
-export function writtenValue<Name extends SettingName>(setting: SettingOf<Name>): readonly string[] {
+export function writtenValue<Name extends SettingName>(setting: SettingOf<Name>, hearing: Hearing): readonly string[] {
   const kind: KindOf<Name> = settingRows[setting.name].kind;
-  return writers[kind](setting);
+  return writers[kind](setting, hearing);
 }

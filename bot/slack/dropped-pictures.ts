@@ -32,7 +32,7 @@ async function filed(parts: SlackParts, desk: Desk, picture: Dropped, about: Str
   const { where, mentions } = picture;
   const as = await desk.roster.personOf(where.team, where.user);
   const saidAt = notFromTheFuture(parts, picture.saidAt);
-  const text = await withNames(desk, picture.text, where.team);
+  const text = await withNames(parts, desk, picture.text, where.team);
   for (const file of picture.files) {
     const id = `${picture.id}:${file.id}`;
     const reference = `slack:${file.id}`;

@@ -2,7 +2,7 @@
 // right by changing it.
 
 import { z } from 'zod';
-import { everyTongue } from '../language/every-tongue.ts';
+import type { Hearing } from '../language/hearing.ts';
 import { partLines } from '../language/part-list.ts';
 import { warn } from '../messages/privately.ts';
 import type { Answer } from '../talk/answer.ts';
@@ -22,7 +22,7 @@ const Misread = z.object({ lines: z.number(), misread: z.array(z.number()) });
 
 /** The answers, in order. */
 export async function said(parts: SlackParts, desk: Desk, line: TypedLine): Promise<readonly Answer[]> {
-  const lines = linesOf(line.text);
+  const lines = linesOf(line.text, parts.tongues.every);
   const answers = await sayEach(parts, desk, line, lines, [...lines.keys()].slice(0, linesAtOnce));
   const left = lines.length - linesAtOnce;
   if (left > 0) {
@@ -37,7 +37,7 @@ export async function said(parts: SlackParts, desk: Desk, line: TypedLine): Prom
 export async function edited(parts: SlackParts, desk: Desk, edit: Extract<Inbound, { kind: 'edited' }>): Promise<void> {
   const note = parts.postbox.note(noteOf(edit));
   const before = note === undefined ? undefined : Misread.parse(JSON.parse(note));
-  const lines = linesOf(edit.text);
+  const lines = linesOf(edit.text, parts.tongues.every);
   if (before?.lines === lines.length) {
     await sayEach(parts, desk, edit, lines, before.misread);
     return;
@@ -84,8 +84,8 @@ const noteOf = ({ where, message }: TypedLine): string =>
   `misread/${where.team}/${where.channel ?? ''}/${message ?? ''}`;
 
 /** A pasted list of parts is one act; nothing typed asks for help. */
-function linesOf(text: string): readonly string[] {
-  if (partLines(text, everyTongue) !== undefined) return [text];
+function linesOf(text: string, hearing: Hearing): readonly string[] {
+  if (partLines(text, hearing) !== undefined) return [text];
   const lines = text
     .split(/\r?\n/)
     .map((line) => line.trim())

@@ -87,7 +87,7 @@ async function fill(parts: SlackParts, form: Form, { isLate, after }: Filling): 
     const fault = await newChannel(parts, desk, form, setUp, words);
     if (fault !== undefined) errors.set(channelBlock, fault);
   }
-  const said = of === 'mine' ? changedIn(setUp.personal, values) : await crewSaid(desk, setUp, form);
+  const said = of === 'mine' ? changedIn(setUp.personal, values) : await crewSaid(parts, desk, setUp, form);
   const settled: string[] = [];
   for (const { block, line } of said) {
     const id = `${form.id}:${block}`;
@@ -143,7 +143,12 @@ function changedIn(fields: readonly SetUpField[], values: Form['values']): reado
   });
 }
 
-async function crewSaid(desk: Desk, setUp: SetUp, { where, values }: Form): Promise<readonly FieldSaid[]> {
+async function crewSaid(
+  { tongues }: SlackParts,
+  desk: Desk,
+  setUp: SetUp,
+  { where, values }: Form,
+): Promise<readonly FieldSaid[]> {
   const named = async (block: string, now: readonly string[]) => {
     const users = (ownValue(values, block) ?? '').split(' ').filter((user) => user !== '');
     // Whom Slack does not know cannot be chosen here, and loses nothing by it.
@@ -152,7 +157,7 @@ async function crewSaid(desk: Desk, setUp: SetUp, { where, values }: Form): Prom
   };
   const leads = await named(leadsBlock, setUp.leads);
   const supervisors = await named(supervisorsBlock, setUp.supervisors);
-  const roles = roleLine(await desk.overview.crew(), leads, supervisors);
+  const roles = roleLine(await desk.overview.crew(), leads, supervisors, tongues.every);
   return [
     ...changedIn(setUp.crew, values),
     // Last: whoever sets up a crew without a lead may be none of those named.

@@ -26,7 +26,7 @@ export function handle(parts: SlackParts, desk: Desk, { text, where, id, saidAt,
     const as = await desk.roster.personOf(where.team, where.user);
     const how = await pressed?.();
     return desk.host.handle({
-      text: await withNames(desk, text, where.team),
+      text: await withNames(parts, desk, text, where.team),
       as,
       in: id,
       id,
@@ -38,10 +38,10 @@ export function handle(parts: SlackParts, desk: Desk, { text, where, id, saidAt,
 }
 
 /** One name is one word to the reader: in quotes where it has a space or would mean something else. */
-export async function withNames(desk: Desk, text: string, team: string): Promise<string> {
+export async function withNames({ tongues }: SlackParts, desk: Desk, text: string, team: string): Promise<string> {
   const names = new Map<string, string>();
   for (const [mention, user = ''] of text.matchAll(/<@([UW][A-Z0-9]+)>/g)) {
-    names.set(mention, writeName(await desk.roster.nameOf(team, user)));
+    names.set(mention, writeName(await desk.roster.nameOf(team, user), tongues.every));
   }
   return text.replaceAll(/<@[UW][A-Z0-9]+>/g, (mention) => names.get(mention) ?? mention);
 }

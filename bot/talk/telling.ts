@@ -23,6 +23,7 @@ export function tellingOf({ tongues, now }: ToldNow, shop: Shop, name: PersonNam
     words: tongues.wordsIn(language, units),
     figures: figuresFor({ profile: tongues.profileOf(language, units), units, zone: shop.crew.zone, now }),
     languages: tongues.languages,
+    hearing: tongues.every,
     shop,
     now,
   };

@@ -3,7 +3,7 @@
 import { DateTime } from 'luxon';
 import { z } from 'zod';
 import { type EpochMs, epochMs } from '../../core/units.ts';
-import { everyTongue } from '../language/every-tongue.ts';
+import type { Hearing } from '../language/hearing.ts';
 
 export type TerminalLine =
   | { readonly kind: 'silence' }
@@ -32,6 +32,7 @@ export interface TerminalContext {
   readonly as: string;
   readonly now: EpochMs;
   readonly zone: string;
+  readonly hearing: Hearing;
 }
 
 export function readTerminalLine(raw: string, context: TerminalContext): TerminalLine {
@@ -63,7 +64,7 @@ function meant(text: string, as: string, id: string | undefined, context: Termin
   if (until !== undefined) return { kind: 'wait', as, until };
   if (/^wait[.!]*$/iu.test(text.trim())) return { kind: 'wait-bare', as, id };
   if (
-    everyTongue.leaves.has(
+    context.hearing.leaves.has(
       text
         .trim()
         .toLowerCase()

@@ -49,10 +49,10 @@ export function createTerminal(deps: TerminalDeps): Terminal {
 }
 
 async function say(at: AtTerminal, raw: string, lineNumber: number) {
-  const { host, overview, clock, crewFile, as, speakers } = at;
+  const { host, overview, clock, crewFile, as, speakers, tongues } = at;
   // Where the record cannot be read, the crew's file is all that is known.
   const crew: CrewFile = await overview.crew().catch(() => crewFile);
-  const line = readTerminalLine(raw, { as, now: clock.now(), zone: crew.zone });
+  const line = readTerminalLine(raw, { as, now: clock.now(), zone: crew.zone, hearing: tongues.every });
   if (line.kind === 'silence') return {};
   const speaker = asWritten(crew, line.as);
   if (line.kind === 'wait')
@@ -61,7 +61,7 @@ async function say(at: AtTerminal, raw: string, lineNumber: number) {
   if (line.kind === 'leave') return { answer: leaving(at, crew, speaker, id) };
   if (line.kind === 'wait-bare')
     return { answer: incomplete(at, crew, speaker, id, { example: 'wait 90m', suggestions: [] }) };
-  const text = textOf(speakers, crew, line, speaker);
+  const text = textOf(at, crew, line, speaker);
   if (text === undefined) {
     // Delivered again, a tap has its answer already, though the card that it was on is gone.
     const before = await host.handle({ text: '', as: speaker, in: id, id: line.id });
@@ -82,7 +82,7 @@ function pressedBy(speakers: Speakers, line: Extract<TerminalLine, { kind: 'say'
 }
 
 function textOf(
-  speakers: Speakers,
+  { speakers, tongues }: AtTerminal,
   crew: CrewFile,
   line: Extract<TerminalLine, { kind: 'say' | 'tap' }>,
   speaker: string,
@@ -90,7 +90,7 @@ function textOf(
   if (line.kind === 'say') return line.text;
   const tapped = speakers.tapsOf(speaker).find(({ id }) => id === line.tap)?.line;
   const units = crew.people.find(({ name }) => name === speaker)?.units ?? crew.units;
-  return tapped === undefined ? undefined : fillInOrder(inUnitsOf(tapped, units), line.fill);
+  return tapped === undefined ? undefined : fillInOrder(inUnitsOf(tapped, units), line.fill, tongues.every);
 }
 
 /** A name or a delivery without a word is no silence: its sender waits for an answer. */

@@ -3,10 +3,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { everyTongue } from '../../bot/language/every-tongue.ts';
 import { meaningOf } from '../../bot/language/hearing.ts';
 import { englishMethods } from '../../bot/language/tongues/english/methods.ts';
 import { spanishMethods } from '../../bot/language/tongues/spanish/methods.ts';
+import { shipped } from '../../bot/language/tongues/tongues.ts';
 import { methodsByWord } from '../../bot/language/trade-words.ts';
 import { methodRows, methods } from '../../core/methods.ts';
 
@@ -39,7 +39,7 @@ describe('the ways of applying a coat', () => {
       ...spanishMethods[method].typed.split(' ').map((word) => [word, method] as const),
     ]);
     expect(new Set(typed.map(([word]) => word)).size).toBe(typed.length);
-    for (const [word, method] of typed) expect(methodsByWord.get(meaningOf(word, everyTongue)), word).toBe(method);
+    for (const [word, method] of typed) expect(methodsByWord.get(meaningOf(word, shipped.every)), word).toBe(method);
   });
 
   it('are as common practice has them: what is dipped is dipped once, what is poured drains, what is atomised is sprayed', () => {

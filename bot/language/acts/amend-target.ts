@@ -53,8 +53,7 @@ export function targetFrom(act: ActLine): TargetRead | Fault {
     } else if (token.kind === 'word') {
       const verb = methodsByWord.has(token.word) ? undefined : verbOfWord(token, act.context.hearing);
       const named = verb?.row.name;
-      if (named !== undefined && isVerb(named) && isAmendable(named))
-        return targetOf(named, rowFor(named, name, act), i + 1, batch, name);
+      if (named !== undefined && isVerb(named) && isAmendable(named)) return targetOf(act, named, i + 1, batch, name);
       if (batchMarks.has(token.word) || canMarks.has(token.word) || fillers.has(token.word)) continue;
       const isMethod = methodsByWord.has(token.word);
       if (isMethod || verb !== undefined || name !== undefined) {
@@ -75,20 +74,22 @@ function rowFor(verb: AmendableVerb, name: Word | undefined, act: ActLine): Amen
 }
 
 function targetOf(
+  act: ActLine,
   verb: AmendableVerb,
-  row: Amendable,
   next: number,
   batch: { readonly number: BatchNumber; readonly token: Token } | undefined,
   name: Word | undefined,
 ): TargetRead | Fault {
+  const row = rowFor(verb, name, act);
+  const { hearing } = act.context;
   if (batch !== undefined && !row.takesNumber) return leftOver(batch.token);
   if (name !== undefined && (row.on === 'batch' || row.on === 'can')) return leftOver(name);
   const number = batch === undefined ? {} : row.on === 'can' ? { can: batch.number } : { batch: batch.number };
   if (name === undefined) return { of: { verb, ...number }, row, next };
   if (row.on === 'place') {
-    const place = placeNamed(name.word);
+    const place = placeNamed(name.word, hearing);
     return place === undefined ? leftOver(name) : { of: { verb, place }, row, next };
   }
-  const part = partNamed(name.word);
+  const part = partNamed(name.word, hearing);
   return part === undefined ? leftOver(name) : { of: { verb, part, ...number }, row, next };
 }

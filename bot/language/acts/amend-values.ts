@@ -114,7 +114,7 @@ function takeWord(act: ActLine, row: Amendable, index: number, word: string, fou
     const before = act.tokens[index - 1];
     const introduced =
       before?.kind === 'word' && (before.word === 'in' || before.word === 'at' || before.word === 'the');
-    const place = introduced || act.context.places.includes(word) ? placeNamed(word) : undefined;
+    const place = introduced || act.context.places.includes(word) ? placeNamed(word, act.context.hearing) : undefined;
     if (place !== undefined) {
       of.place = place;
       return 'yes';

@@ -4,6 +4,7 @@ import type { SlotName } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
 import type { PartName, PlaceName } from '../../../core/ids.ts';
 import type { FieldRow, ToldAs } from '../../../core/verbs/slot.ts';
+import type { Hearing } from '../hearing.ts';
 import { looksLikePart, partNamed } from '../names-typed.ts';
 import { personTyped } from '../people-typed.ts';
 import type { Fault } from '../reading.ts';
@@ -56,7 +57,7 @@ function nameIn(
     case 'part':
       return fields.some(([, other]) => other.told === 'place')
         ? partBesidePlace(act, names, place)
-        : onePartFrom(names);
+        : onePartFrom(names, act.context.hearing);
     case 'parts':
       return names.length === 0 && options?.orNone === true ? [] : partsFrom(names, act.context);
     case 'place':
@@ -68,9 +69,9 @@ function nameIn(
     case 'rings':
       return names.length === 0 ? undefined : allOf(names, ringFrom);
     case 'person':
-      return personFrom(names, fields.length === 1);
+      return personFrom(names, fields.length === 1, act.context.hearing);
     case 'people':
-      return names.length === 0 ? undefined : allOf(names, personFor('people'));
+      return names.length === 0 ? undefined : allOf(names, personFor('people', act.context.hearing));
     default:
       return undefined;
   }
@@ -78,7 +79,7 @@ function nameIn(
 
 /** Of a part where the word is one, or could be one and is no place that anybody has named: who meant a place says `in`. */
 function partBesidePlace(
-  { context: { parts, places } }: ActLine,
+  { context: { hearing, parts, places } }: ActLine,
   [first, second]: readonly NameToken[],
   place: PlaceName | undefined,
 ): PartName | undefined {
@@ -86,7 +87,7 @@ function partBesidePlace(
   const word = wordOf(first);
   if (parts.includes(word)) return word;
   if (places.includes(word)) return undefined;
-  return isCoatedThing(word) || (looksLikePart(word) && !isPlaceRoot(word)) ? partNamed(word) : undefined;
+  return isCoatedThing(word) || (looksLikePart(word) && !isPlaceRoot(word)) ? partNamed(word, hearing) : undefined;
 }
 
 function allOf(tokens: readonly NameToken[], nameOf: (token: NameToken) => string | Fault): readonly string[] | Fault {
@@ -100,16 +101,16 @@ function allOf(tokens: readonly NameToken[], nameOf: (token: NameToken) => strin
 }
 
 const personFor =
-  (slot: SlotName) =>
+  (slot: SlotName, hearing: Hearing) =>
   (token: NameToken): string | Fault =>
-    personTyped(token) ?? { ...leftOver(token), needs: [slot] };
+    personTyped(token, hearing) ?? { ...leftOver(token), needs: [slot] };
 
 /** With the line to itself a name may have several words. */
-function personFrom(tokens: readonly NameToken[], isAlone: boolean): string | Fault | undefined {
+function personFrom(tokens: readonly NameToken[], isAlone: boolean, hearing: Hearing): string | Fault | undefined {
   const [first, second] = tokens;
   if (first === undefined) return undefined;
   if (second !== undefined && !isAlone) return leftOver(second);
-  const names = allOf(tokens, personFor('person'));
+  const names = allOf(tokens, personFor('person', hearing));
   return isFailed(names) ? names : names.join(' ');
 }
 

@@ -5,6 +5,7 @@
 import type { CommandOf } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
 import { type EpochMs, type Grams, grams } from '../../../core/units.ts';
+import type { Hearing } from '../hearing.ts';
 import { placeNamed } from '../names-typed.ts';
 import { personTyped } from '../people-typed.ts';
 import type { Fault } from '../reading.ts';
@@ -39,7 +40,7 @@ export function readBrief(act: ActLine): ActRead | Fault {
   if (ahead.startsAt !== undefined) filled.startsAt = ahead.startsAt;
   const { tokens } = manner;
   for (let i = 0; i < tokens.length; i++) {
-    const next = take(filled, tokens, i);
+    const next = take(filled, tokens, i, act.context.hearing);
     if (typeof next !== 'number') return next;
     i = next - 1;
   }
@@ -79,7 +80,7 @@ function startFrom({ tokens, context }: ActLine): Ahead | Fault {
 }
 
 /** The index after what was taken. */
-function take(filled: Filling, tokens: readonly Token[], index: number): number | Fault {
+function take(filled: Filling, tokens: readonly Token[], index: number, hearing: Hearing): number | Fault {
   const token = tokens[index];
   if (token === undefined) return index + 1;
   if (token.kind === 'number') return takeBatch(filled, token, index);
@@ -98,11 +99,13 @@ function take(filled: Filling, tokens: readonly Token[], index: number): number 
   if (batchMarks.has(word) && tokens[index + 1]?.kind === 'number') return index + 1;
   if (word === 'in' || word === 'at') {
     const next = tokens[index + 1];
-    return next === undefined || placeIn(next) === undefined ? index + 1 : takePlace(filled, next, index + 1);
+    return next === undefined || placeIn(next, hearing) === undefined
+      ? index + 1
+      : takePlace(filled, next, index + 1, hearing);
   }
-  if (isPlaceRoot(word)) return takePlace(filled, token, index);
+  if (isPlaceRoot(word)) return takePlace(filled, token, index, hearing);
   if (fillers.has(word) || word === 'a' || word === 'an') return index + 1;
-  return takePerson(filled, token) ?? index + 1;
+  return takePerson(filled, token, hearing) ?? index + 1;
 }
 
 function takeBatch(filled: Filling, token: Extract<Token, { kind: 'number' }>, index: number): number | Fault {
@@ -134,19 +137,19 @@ function takeRate(filled: Filling, tokens: readonly Token[], index: number): num
 }
 
 /** `in a tank` is no place. */
-function placeIn(token: Token | undefined): string | undefined {
-  return token?.kind === 'word' && !insides.has(token.word) ? placeNamed(token.word) : undefined;
+function placeIn(token: Token | undefined, hearing: Hearing): string | undefined {
+  return token?.kind === 'word' && !insides.has(token.word) ? placeNamed(token.word, hearing) : undefined;
 }
 
-function takePlace(filled: Filling, token: Token, index: number): number | Fault {
-  const place = placeIn(token);
+function takePlace(filled: Filling, token: Token, index: number, hearing: Hearing): number | Fault {
+  const place = placeIn(token, hearing);
   if (place === undefined || filled.place !== undefined) return leftOver(token);
   filled.place = place;
   return index + 1;
 }
 
-function takePerson(filled: Filling, token: Token): Fault | undefined {
-  const person = personTyped(token);
+function takePerson(filled: Filling, token: Token, hearing: Hearing): Fault | undefined {
+  const person = personTyped(token, hearing);
   if (person === undefined) return { ...leftOver(token), needs: ['people'] };
   if (filled.placing === 'attendant') {
     if (filled.attendant !== undefined) return leftOver(token);

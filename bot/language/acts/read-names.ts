@@ -3,6 +3,7 @@
 
 import { distance } from 'fastest-levenshtein';
 import type { PartName, PlaceName, SheetId } from '../../../core/ids.ts';
+import type { Hearing } from '../hearing.ts';
 import { partNamed, placeNamed } from '../names-typed.ts';
 import type { Fault, LineContext } from '../reading.ts';
 import { isPlaceWord } from '../trade-words.ts';
@@ -22,12 +23,12 @@ export function partsFrom(words: readonly NameToken[], context: LineContext): re
   for (const token of apart) {
     const word = wordOf(token);
     const known = context.parts.includes(word);
-    const range = known ? undefined : partsOfRange(word);
+    const range = known ? undefined : partsOfRange(word, context.hearing);
     if (range !== undefined) {
       parts.push(...range.filter((name) => !parts.includes(name)));
       continue;
     }
-    const part = known ? word : partNamed(word);
+    const part = known ? word : partNamed(word, context.hearing);
     if (part === undefined || (parts.length > 0 && !known && !/\d/.test(word))) return leftOver(token);
     if (!parts.includes(part)) parts.push(part);
   }
@@ -40,10 +41,10 @@ export function partsFrom(words: readonly NameToken[], context: LineContext): re
 
 const isNamed = (part: PartName, context: LineContext): boolean => context.parts.includes(part) || /\d/.test(part);
 
-export function onePartFrom(words: readonly NameToken[]): PartName | Fault | undefined {
+export function onePartFrom(words: readonly NameToken[], hearing: Hearing): PartName | Fault | undefined {
   const [first, second] = words;
   if (first === undefined) return undefined;
-  return second === undefined ? (partNamed(wordOf(first)) ?? leftOver(first)) : leftOver(second);
+  return second === undefined ? (partNamed(wordOf(first), hearing) ?? leftOver(first)) : leftOver(second);
 }
 
 /** The place in plain sight, or the one that `in` introduced. */
@@ -56,8 +57,8 @@ export function placeFrom(
   if (first === undefined) return introduced;
   if (second !== undefined || introduced !== undefined) return leftOver(second ?? first);
   const word = wordOf(first);
-  const place = placeNamed(word);
-  const { places } = act.context;
+  const { hearing, places } = act.context;
+  const place = placeNamed(word, hearing);
   if (place !== undefined && (places.includes(place) || isPlaceWord(place))) return place;
   const near = places.filter((known) => distance(known, word) <= 2);
   return leftOver(

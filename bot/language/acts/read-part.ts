@@ -38,7 +38,7 @@ export function readPart(act: ActLine): CommandOf<'part'> | Fault {
   if (read !== undefined) return { ...leftOver(read), tries: [`temp ${act.line.replace(/^\S+ /, '')}`] };
   const metals = gathered.words.slice(1).filter((token) => isMetalWord(wordOf(token)));
   const others = gathered.words.filter((token) => !metals.includes(token));
-  const part = onePartFrom(others);
+  const part = onePartFrom(others, act.context.hearing);
   if (part === undefined) return { failed: 'incomplete', needs: ['part'] };
   if (typeof part !== 'string') return part;
   const metal = metalNamed(metals.map(wordOf));

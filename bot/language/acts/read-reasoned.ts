@@ -41,7 +41,7 @@ export function readDiscard(act: ActLine): ActRead | Fault {
 }
 
 export function readHold(typed: ActLine): ActRead | Fault {
-  const act = { ...typed, tokens: rangesJoined(typed.tokens.flatMap(commasApart)) };
+  const act = { ...typed, tokens: rangesJoined(typed.tokens.flatMap(commasApart), typed.context.hearing) };
   const held = partsHeld(act);
   return isFailed(held) ? held : withReason('hold', act, held);
 }
@@ -79,12 +79,12 @@ function partsHeld(act: ActLine): Named | Fault {
     if (isJoint(token, act.tokens[i + 1], parts.length, act)) continue;
     const joined = token.kind === 'number' ? partOfTwoPieces(act, i, token) : undefined;
     if (joined !== undefined) return joined;
-    const range = token.kind === 'word' ? partsOfRange(token.word) : undefined;
+    const range = token.kind === 'word' ? partsOfRange(token.word, act.context.hearing) : undefined;
     if (range !== undefined) {
       parts.push(...range.filter((name) => !parts.includes(name)));
       continue;
     }
-    const part = token.kind === 'word' ? partNamed(token.word) : undefined;
+    const part = token.kind === 'word' ? partNamed(token.word, act.context.hearing) : undefined;
     if (parts.length === 0 && part === undefined) return leftOver(token);
     if (part === undefined || (parts.length > 0 && !isPart(part, act))) break;
     if (!parts.includes(part)) parts.push(part);

@@ -20,12 +20,12 @@ export const recordReaders: { readonly [Ask in RecordQuestion['ask']]: (act: Act
     const span = spanFrom(act.tokens, act) ?? { failed: 'incomplete', needs: ['span'] };
     return isFailed(span) ? span : { ask: 'from', span };
   },
-  trace: ({ tokens }) => {
-    const of = tracedFrom(tokens);
+  trace: (act) => {
+    const of = tracedFrom(act);
     return isFailed(of) ? of : { ask: 'trace', of };
   },
-  card: ({ tokens }) => {
-    const of = tracedFrom(tokens);
+  card: (act) => {
+    const of = tracedFrom(act);
     return isFailed(of) ? of : { ask: 'card', of };
   },
   find: readFind,
@@ -58,7 +58,7 @@ function readStretch(ask: 'week' | 'month', act: ActLine): RecordQuestion | Faul
   return { ask, span: { kind: ask, which } };
 }
 
-function tracedFrom(tokens: readonly Token[]): TraceAsked | Fault {
+function tracedFrom({ tokens, context: { hearing } }: ActLine): TraceAsked | Fault {
   const [first, second, third] = tokens;
   if (first === undefined) return { failed: 'incomplete', needs: ['traced'] };
   const word = first.kind === 'word' ? first.word : '';
@@ -67,18 +67,18 @@ function tracedFrom(tokens: readonly Token[]): TraceAsked | Fault {
       return { failed: 'incomplete', needs: [word === 'lot' || word === 'part' ? word : 'batch'] };
     if (third !== undefined) return leftOver(third);
     if (word === 'lot') return { lot: textOf(second) };
-    return word === 'part' ? partFrom(second) : batchFrom(second);
+    return word === 'part' ? partFrom(second, hearing) : batchFrom(second);
   }
   if (second !== undefined) return leftOver(second);
-  return first.kind === 'number' ? batchFrom(first) : partFrom(first);
+  return first.kind === 'number' ? batchFrom(first) : partFrom(first, hearing);
 }
 
 function batchFrom(token: Token): TraceAsked | Fault {
   return /^\d{1,7}$/.test(token.text) && Number(token.text) > 0 ? { batch: Number(token.text) } : leftOver(token);
 }
 
-function partFrom(token: Token): { readonly part: string } | Fault {
-  const part = partNamed(token.text.toLowerCase());
+function partFrom(token: Token, hearing: Hearing): { readonly part: string } | Fault {
+  const part = partNamed(token.text.toLowerCase(), hearing);
   return part === undefined ? leftOver(token) : { part };
 }
 
@@ -130,7 +130,7 @@ function readTraveller({ tokens, context }: ActLine): RecordQuestion | Fault {
   }
   const named = word === 'part' && second !== undefined ? second : first;
   if (second !== undefined && named !== second) return leftOver(second);
-  const of = partFrom(named);
+  const of = partFrom(named, context.hearing);
   return isFailed(of) ? of : { ask: 'traveller', of };
 }
 

@@ -80,7 +80,7 @@ export function readPeople(said: ValueSaid): SettingValues['people'] | Fault {
   if (first.kind === 'word' && first.word === 'nobody' && second === undefined) return { people: [] };
   const people: PersonName[] = [];
   for (const token of said.values) {
-    const person = personTyped(token);
+    const person = personTyped(token, said.context.hearing);
     if (person === undefined) return leftOver(token);
     if (!people.includes(person)) people.push(person);
   }
@@ -96,7 +96,7 @@ export function readRoles(said: ValueSaid): SettingValues['roles'] | Fault {
     if (person === undefined || role === undefined) return missing(said);
     const known = oneOf(roles, role);
     if (known === undefined) return { failed: 'left-over', token: role, needs: ['role'] };
-    const name = personTyped(person);
+    const name = personTyped(person, said.context.hearing);
     if (name === undefined) return { failed: 'left-over', token: person, needs: ['person'] };
     given.push({ person: name, role: known });
   }
@@ -123,7 +123,7 @@ export function readBooth(said: ValueSaid): SettingValues['booth'] | Fault {
       if (fault !== undefined) return fault;
       face = squareMetres(token.quantity.value);
     } else {
-      const name = token.kind === 'word' ? placeNamed(token.word) : undefined;
+      const name = token.kind === 'word' ? placeNamed(token.word, said.context.hearing) : undefined;
       if (name === undefined || place !== undefined) return leftOver(token);
       place = name;
     }

@@ -37,7 +37,7 @@ interface Filling {
 }
 
 export function sortPieces(typed: ActLine): SortedPieces | Fault {
-  const act = { ...typed, tokens: rangesJoined(typed.tokens) };
+  const act = { ...typed, tokens: rangesJoined(typed.tokens, typed.context.hearing) };
   const taken = slotsTakenBy(act.verb.row);
   const filled: Filling = { figures: new Map(), words: [], numberNext: false, placeNext: false };
   for (let i = 0; i < act.tokens.length; i++) {
@@ -57,7 +57,7 @@ function fillWord(filled: Filling, act: ActLine, token: Word, index: number, tak
   else if (isIgnoredOn(row.name, word, act.context.hearing) || fillers.has(word) || isNoName(word)) return undefined;
   else if (filled.placeNext) {
     filled.placeNext = false;
-    const place = placeNamed(word);
+    const place = placeNamed(word, act.context.hearing);
     if (place === undefined || filled.place !== undefined) return leftOver(token);
     filled.place = place;
   } else if (taken.has('word')) filled.words.push(token);

@@ -21,6 +21,8 @@ export interface Tongues {
   readonly wordsIn: (language: string, units?: UnitSystem) => Words;
   /** What somebody of these languages may type; English always. */
   readonly hearingIn: (...languages: readonly string[]) => Hearing;
+  /** What anybody may type: what a name may be does not hang on who speaks. */
+  readonly every: Hearing;
 }
 
 /** A person whose language is not here is told in the first one. */
@@ -57,6 +59,7 @@ export function tonguesOf(first: Tongue, ...others: readonly Tongue[]): Tongues 
       hearings.set(key, hearing);
       return hearing;
     },
+    every,
   };
 }
 

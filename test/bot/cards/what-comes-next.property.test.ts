@@ -210,6 +210,7 @@ function tellingOf(shop: Shop, now: EpochMs): Telling {
     words: shipped.wordsIn('en'),
     figures: figuresFor({ profile: shipped.profileOf('en', 'metric'), units: 'metric', zone: shop.crew.zone, now }),
     languages: shipped.languages,
+    hearing: shipped.every,
     shop,
     now,
   };

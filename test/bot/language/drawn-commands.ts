@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import { commandOf } from '../../../bot/language/acts/read-fields.ts';
 import { partNamed, placeNamed } from '../../../bot/language/names-typed.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { cleanLine } from '../../../bot/language/typed/clean-line.ts';
 import { type Command, type Stance, verbRows, verbs } from '../../../core/commands.ts';
 import { methods } from '../../../core/methods.ts';
@@ -46,11 +47,11 @@ const part = fc
     fc.stringMatching(/^[a-z0-9][a-z0-9._/-]{0,12}$/),
     fc.constantFrom('válvula-3', 'impeller', 'p/4', 'rail_2'),
   )
-  .filter((name) => partNamed(name) === name);
+  .filter((name) => partNamed(name, shipped.every) === name);
 const parts = fc.uniqueArray(part, { minLength: 1, maxLength: 4 });
 const place = fc
   .oneof(fc.stringMatching(/^[a-z]{2,9}(-[0-9])?$/), fc.constantFrom('room', 'booth', 'oven'))
-  .filter((name) => placeNamed(name) === name);
+  .filter((name) => placeNamed(name, shipped.every) === name);
 const sheet = fc.stringMatching(/^[a-z]{3,7}-[a-z]{3,7}$/);
 const at = fc.integer({ min: utc('2024-01-01T00:00'), max: utc('2026-03-02T10:00') }).map(epochMs);
 

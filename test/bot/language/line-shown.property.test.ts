@@ -41,7 +41,10 @@ describe('a line as it is shown', () => {
     const figures = figuresFor({ profile: tongues.profileOf(language, units), units, zone, now });
     fc.assert(
       fc.property(drawnCommand, drawnAt, drawnStance, (command, at, stance) => {
-        const line = lineShown(writeLine({ command, stance, ...(at !== undefined && { at }) }, zone), figures);
+        const line = lineShown(
+          writeLine({ command, stance, ...(at !== undefined && { at }) }, { zone, hearing: tongues.every }),
+          figures,
+        );
         const read = readLine(line, { ...shopWith(command, zone), hearing: tongues.hearingIn(language) });
         expect(read.kind === 'command' && alike(read.command, command), line).toBe(true);
       }),

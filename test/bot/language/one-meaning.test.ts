@@ -2,9 +2,9 @@
 // behind a number. `vertido acetona` was once recorded as a coat.
 
 import { describe, expect, it } from 'vitest';
-import { everyTongue } from '../../../bot/language/every-tongue.ts';
 import { meaningsOf } from '../../../bot/language/hearing.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { withoutAccents } from '../../../bot/language/typed/without-accents.ts';
 import { methodWordsOf } from '../../../bot/language/verbs-of-tongues.ts';
 import { solvents } from '../../../core/calc/solvents.ts';
@@ -12,7 +12,7 @@ import { epochMs } from '../../../core/units.ts';
 import { tallerALasDiez } from './shop-at-ten.ts';
 import { vocabularyNames } from './vocabulary-names.ts';
 
-const tongues = everyTongue.tongues.map((tongue) => ({ first: tongue.verbs.mix.example, tongue }));
+const tongues = shipped.every.tongues.map((tongue) => ({ first: tongue.verbs.mix.example, tongue }));
 
 function meantTwice(pairs: readonly (readonly [string, string])[]) {
   const meanings = new Map<string, Set<string>>();

@@ -1,13 +1,13 @@
 // A word has one meaning: what is said of one thing is never read as another.
 
 import { describe, expect, it } from 'vitest';
-import { everyTongue } from '../../../bot/language/every-tongue.ts';
 import { meaningOf } from '../../../bot/language/hearing.ts';
 import { englishTerms } from '../../../bot/language/tongues/english/terms.ts';
 import type { Profile } from '../../../bot/language/tongues/profile.ts';
 import { spokenIn } from '../../../bot/language/tongues/spanish/spoken.ts';
 import { spanishTerms } from '../../../bot/language/tongues/spanish/terms.ts';
 import { type Concept, concepts, nounIn } from '../../../bot/language/tongues/term.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { withoutAccents } from '../../../bot/language/typed/without-accents.ts';
 
 const locales: readonly Profile['locale'][] = ['es-ES', 'es-MX', 'es-US'];
@@ -26,7 +26,7 @@ describe('a word of the trade', () => {
     for (const { one } of saidOf(concept)) {
       const word = withoutAccents(one.toLowerCase());
       // Spraying is a way as well, and so is read by its root.
-      expect([word, concept, concept.replace(/ing$/, '')]).toContain(meaningOf(word, everyTongue));
+      expect([word, concept, concept.replace(/ing$/, '')]).toContain(meaningOf(word, shipped.every));
     }
   });
 

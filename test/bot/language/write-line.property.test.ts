@@ -16,7 +16,10 @@ describe('writing a line and reading it back', () => {
     fc.assert(
       fc.property(drawnCommand, drawnAt, drawnStance, drawnZone, (command, at, stance, zone) => {
         const context = shopWith(command, zone);
-        const line = writeLine({ command, stance, ...(at !== undefined && { at }) }, zone);
+        const line = writeLine(
+          { command, stance, ...(at !== undefined && { at }) },
+          { zone, hearing: context.hearing },
+        );
         const isTold = stance.is === 'asked' && at !== undefined && at < context.now;
         reached.set(command.verb, (reached.get(command.verb) ?? 0) + 1);
         expect(readLine(line, context), line).toEqual({
@@ -40,6 +43,6 @@ describe('writing a line and reading it back', () => {
     ['given a said time, then the date is on the line', 'stir 1 at 9:40', 'stir 1 at 2026-03-02T09:40 already'],
   ])('%s', (_, typed, written) => {
     const reading = readLine(typed, shopAtTen);
-    expect(reading.kind === 'command' && writeLine(reading, shopAtTen.zone)).toBe(written);
+    expect(reading.kind === 'command' && writeLine(reading, shopAtTen)).toBe(written);
   });
 });

@@ -42,7 +42,8 @@ describe('a third tongue', () => {
     const [state, now] = [await told.shop(), told.time('Mon 12:00')];
     const profile = threeTongues.profileOf('fi', 'metric');
     const figures = figuresFor({ profile, units: 'metric', zone: 'UTC', now });
-    const telling = { words, figures, languages: threeTongues.languages, shop: state, now };
+    const { languages, every: hearing } = threeTongues;
+    const telling = { words, figures, languages, hearing, shop: state, now };
     const span = spanOf({ kind: 'day', day: 'today' }, now, 'UTC');
     const part = state.parts.get('impeller-7');
     if (span === undefined || part === undefined) throw new Error('nothing to draw');

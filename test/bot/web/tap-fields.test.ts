@@ -46,11 +46,13 @@ describe('the fields of a tap', () => {
     ['one figure leaves the other to be asked for', ['1201'], 'weigh 1 1201g'],
     ['what no field takes stays for the reader', ['1201', '1198', '5m', 'ago'], 'weigh 1 1201g 1198g 5m ago'],
   ])('typed behind a tap, %s', (_, typed, line) => {
-    expect(fillInOrder('weigh 1 {part-a}g {part-b}g', typed)).toBe(line);
+    expect(fillInOrder('weigh 1 {part-a}g {part-b}g', typed, shipped.every)).toBe(line);
   });
 
   test('the last field of words takes all that is left', () => {
-    expect(fillInOrder('hold impeller-7 {reason}', ['orange', 'peel'])).toBe('hold impeller-7 orange peel');
+    expect(fillInOrder('hold impeller-7 {reason}', ['orange', 'peel'], shipped.every)).toBe(
+      'hold impeller-7 orange peel',
+    );
   });
 
   test('a field is asked for in the units of whoever reads it, whoever the card was worded for', () => {
