@@ -23,8 +23,9 @@ export type RingLog = ReadonlyMap<string, readonly Ring[]>;
 /** Below a second a due time has not moved: sums over other pieces differ in their last binary digit. */
 export const movedMs = 1000;
 
-export function foldRings(entries: readonly Entry[]): RingLog {
-  const log = new Map<string, readonly Ring[]>();
+/** `before`: what rang before these entries. */
+export function foldRings(entries: readonly Entry[], before?: RingLog): RingLog {
+  const log = new Map(before);
   for (const entry of entries) {
     const { fact } = entry;
     if (isFor('rings', fact)) log.set(fact.key, withFact(log.get(fact.key) ?? [], fact, entry));

@@ -3,7 +3,7 @@
 
 import type { CrewFile } from './crew/crew.ts';
 import type { Envelope } from './history.ts';
-import { type CrewId, crewStream, nounOf, type StreamId } from './ids.ts';
+import { type CrewId, crewStream, type StreamId } from './ids.ts';
 import type { Head, Store } from './ports.ts';
 import type { SheetShelf } from './products/sheet.ts';
 import { firstHash } from './seal-sums.ts';
@@ -45,9 +45,6 @@ export interface ShopKeeper {
   /** The shop as it was last recorded. */
   readonly shop: () => Shop;
 }
-
-/** One kind after the other: what a part refers to may refer on. */
-const referred = ['session', 'batch', 'can'] as const;
 
 /** What is remembered of one crew. */
 interface Kept {
@@ -94,8 +91,8 @@ export function createShopKeeper(store: Store, crew: CrewId, file: CrewFile, she
     landedHead: () => kept.landed.head,
     versionOf: (stream) => {
       const { envelopes = [], unread = [] } = kept.ahead.streams.get(stream) ?? {};
-      const last = [envelopes, unread].flatMap((events) => events.findLast((event) => event.stream === stream) ?? []);
-      return Math.max(0, ...last.map(({ version }) => version));
+      const isOfIt = (event: Pick<Envelope, 'stream'>) => event.stream === stream;
+      return Math.max(envelopes.findLast(isOfIt)?.version ?? 0, unread.findLast(isOfIt)?.version ?? 0);
     },
     keepsItsBells: (stream) => keepsItsBells(kept.ahead.shop, stream),
     isLive: (stream) => isLive(stream, kept.ahead.streams.get(stream)),
@@ -113,15 +110,11 @@ async function open(kept: Kept, named: readonly StreamId[]): Promise<Shop> {
 }
 
 async function openMore(kept: Kept, named: readonly StreamId[]): Promise<Shop> {
-  await loadMissing(kept, named);
-  for (const kind of referred) {
-    const missing = missingReferences(kept.ahead);
-    await loadMissing(
-      kept,
-      missing.filter((stream) => nounOf(stream) === kind),
-    );
-  }
-  return kept.ahead.shop;
+  const missing = named.filter((stream) => !kept.ahead.streams.has(stream));
+  if (missing.length > 0) await loadMissing(kept, missing);
+  // What is referred to may refer on.
+  const referred = missingReferences(kept.ahead);
+  return referred.length === 0 ? kept.ahead.shop : openMore(kept, referred);
 }
 
 /** As the record says. What is staged goes on standing behind it. */
@@ -160,11 +153,9 @@ async function load({ store, crew, fixed, staged }: Kept, stream: StreamId): Pro
   return grown(fixed, stream, undefined, [...envelopes, ...behind], unread);
 }
 
-async function loadMissing(kept: Kept, wanted: readonly StreamId[]): Promise<void> {
-  const missing = new Set(wanted.filter((stream) => !kept.ahead.streams.has(stream)));
-  if (missing.size === 0) return;
+async function loadMissing(kept: Kept, missing: readonly StreamId[]): Promise<void> {
   const streams = new Map(kept.ahead.streams);
-  for (const stream of missing) streams.set(stream, await load(kept, stream));
+  for (const stream of new Set(missing)) streams.set(stream, await load(kept, stream));
   remember(kept, memoryOf(kept.fixed, { ...kept.ahead, streams }));
 }
 

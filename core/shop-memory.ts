@@ -67,8 +67,10 @@ function shopOf({ file, shelf }: Fixed, { streams, newest }: Omit<Memory, 'shop'
   const parts = new Map<string, Part>();
   const places = new Map<string, Place>();
   const sessions = new Map<number, Session>();
+  const unread = new Map<StreamId, readonly UnreadEvent[]>();
   let crew: Crew | undefined;
-  for (const { noun } of streams.values()) {
+  for (const [stream, { noun, unread: broken }] of streams) {
+    if (broken.length > 0) unread.set(stream, broken);
     if (noun.is === 'batch') batches.set(noun.batch.number, noun.batch);
     else if (noun.is === 'can') cans.set(noun.can.number, noun.can);
     else if (noun.is === 'part') parts.set(noun.part.name, noun.part);
@@ -77,9 +79,6 @@ function shopOf({ file, shelf }: Fixed, { streams, newest }: Omit<Memory, 'shop'
     else if (noun.is === 'crew') crew = noun.crew;
   }
   const acted = { ...(crew ?? foldCrew(file, [])), lastActedAt: newest.actedAt };
-  const unread = new Map(
-    [...streams].filter(([, of]) => of.unread.length > 0).map(([stream, of]) => [stream, of.unread]),
-  );
   return { crew: acted, places, batches, cans, parts, sessions, shelf, nextNumber: newest.number + 1, unread };
 }
 

@@ -31,6 +31,7 @@ interface Written {
  * a bell of such a stream that is put off would never ring again; a release rests on the batches as well.
  */
 export function mustRead(shop: Shop, events: readonly Written[]): void {
+  if (shop.unread.size === 0) return;
   const resting = events
     .filter(({ body }) => isActType(body.type) || body.type === 'RingSnoozed')
     .flatMap(({ streams, body }) => [...streams, ...(body.type === 'PartReleased' ? batchesUnder(shop, streams) : [])]);

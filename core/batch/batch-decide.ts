@@ -30,10 +30,10 @@ export function findBatch(
   named: BatchNumber | undefined,
   fits: (batch: Batch) => boolean,
 ): Batch | Failed<Unclear> {
-  const of = liveBatches(shop);
-  const live = of.map(({ number }) => number);
-  if (named === undefined) return onlyOne(of, fits) ?? failed({ code: 'which-batch', live });
-  return shop.batches.get(named) ?? failed({ code: 'no-such-batch', batch: named, live });
+  const found = named === undefined ? onlyOne(liveBatches(shop), fits) : shop.batches.get(named);
+  if (found !== undefined) return found;
+  const live = liveBatches(shop).map(({ number }) => number);
+  return failed(named === undefined ? { code: 'which-batch', live } : { code: 'no-such-batch', batch: named, live });
 }
 
 export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {

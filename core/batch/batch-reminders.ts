@@ -6,7 +6,7 @@ import { batchStream } from '../ids.ts';
 import type { Reminder, ReminderKind } from '../reminders/wanted-reminder.ts';
 import { type EpochMs, minutes, minutesAfter } from '../units.ts';
 import { type Batch, phaseOf } from './batch.ts';
-import { blendDueAt, potLifeTimes } from './batch-clocks.ts';
+import { blendDueAt, type PotLifeTimes, potLifeTimes } from './batch-clocks.ts';
 import { lidRingsAt } from './lid.ts';
 
 /** Somebody who stopped the stirrer before its time has gone to see to something; nobody sees to anything for longer. */
@@ -15,10 +15,11 @@ const pausedFor = minutes(10);
 export function batchReminders(batch: Batch, air: TemperatureLog): readonly Reminder[] {
   const phase = phaseOf(batch);
   if (phase.is === 'to-weigh' || phase.is === 'emptied' || phase.is === 'dead') return [];
-  return [...blendReminders(batch, air), ...lidReminders(batch, air), ...potReminders(batch, air)];
+  const pot = potLifeTimes(batch, air);
+  return [...blendReminders(batch, air, pot), ...lidReminders(batch, pot), ...potReminders(batch, pot)];
 }
 
-function blendReminders(batch: Batch, air: TemperatureLog): readonly Reminder[] {
+function blendReminders(batch: Batch, air: TemperatureLog, pot: PotLifeTimes | undefined): readonly Reminder[] {
   const dueAt = blendDueAt(batch, air);
   if (batch.sheet.blend.way === 'induction') {
     const inUse = batch.filteredAt !== undefined || batch.coats.length > 0;
@@ -29,28 +30,26 @@ function blendReminders(batch: Batch, air: TemperatureLog): readonly Reminder[] 
   if (last === undefined) return [];
   if (last.to === undefined) {
     // A pot that dies before it is stirred is ended by its own bell; nobody is told to filter it.
-    const diesFirst = (potLifeTimes(batch, air)?.endAt ?? Number.POSITIVE_INFINITY) <= (dueAt ?? 0);
+    const diesFirst = (pot?.endAt ?? Number.POSITIVE_INFINITY) <= (dueAt ?? 0);
     return dueAt === undefined || diesFirst ? [] : [reminder(batch, 'stir-done', dueAt, true)];
   }
   return dueAt === undefined ? [reminder(batch, 'stir-paused', minutesAfter(last.to, pausedFor), true)] : [];
 }
 
 /** For whoever took it off; of a pot whose life is over nobody waits for its lid. */
-function lidReminders(batch: Batch, air: TemperatureLog): readonly Reminder[] {
+function lidReminders(batch: Batch, pot: PotLifeTimes | undefined): readonly Reminder[] {
   const dueAt = lidRingsAt(batch);
-  const end = potLifeTimes(batch, air)?.endAt;
+  if (dueAt === undefined || (pot !== undefined && pot.endAt <= dueAt)) return [];
   const by = batch.entries.findLast(({ fact }) => fact.type === 'PotUncovered')?.by;
-  if (dueAt === undefined || by === undefined || (end !== undefined && end <= dueAt)) return [];
-  return [{ ...reminder(batch, 'uncovered', dueAt, false), to: [by] }];
+  return by === undefined ? [] : [{ ...reminder(batch, 'uncovered', dueAt, false), to: [by] }];
 }
 
-function potReminders(batch: Batch, air: TemperatureLog): readonly Reminder[] {
-  const times = potLifeTimes(batch, air);
-  if (times === undefined) return [];
+function potReminders(batch: Batch, pot: PotLifeTimes | undefined): readonly Reminder[] {
+  if (pot === undefined) return [];
   return [
-    reminder(batch, 'pot-half', times.halfAt, false),
-    reminder(batch, 'pot-margin', times.marginAt, true),
-    reminder(batch, 'pot-end', times.endAt, true),
+    reminder(batch, 'pot-half', pot.halfAt, false),
+    reminder(batch, 'pot-margin', pot.marginAt, true),
+    reminder(batch, 'pot-end', pot.endAt, true),
   ];
 }
 

@@ -72,7 +72,7 @@ export type BatchPhase =
 export function foldBatch(entries: readonly Entry[], before?: Batch): Batch | undefined {
   if (before !== undefined) {
     const more = entries.slice(before.entries.length);
-    return { ...more.reduce(evolveBatch, before), rings: foldRings(entries), entries };
+    return { ...more.reduce(evolveBatch, before), rings: foldRings(more, before.rings), entries };
   }
   const opening = entries.find((entry) => entry.fact.type === 'BatchOpened');
   if (opening?.fact.type !== 'BatchOpened') return undefined;

@@ -54,13 +54,11 @@ export function planReminders(
   ) => {
     if (!allMove && !moves && !touched.has(stream)) return;
     if (keepsItsBells(shop, stream)) return;
-    const wanted = reminders();
-    const actedSeq = wanted.length === 0 ? 0 : lastActSeq(entries);
     plan.set(
       stream,
-      wanted
+      reminders()
         .map((reminder) => withQuietHours(shop.crew, handedOn(shop.crew, entries, reminder)))
-        .flatMap((reminder) => numbered(shop.crew, rings, actedSeq, reminder)),
+        .flatMap((reminder) => numbered(shop.crew, rings, entries, reminder)),
     );
   };
   for (const batch of shop.batches.values()) {
@@ -115,13 +113,9 @@ function handedOn({ shifts }: Crew, entries: readonly Entry[], reminder: Reminde
   return { ...reminder, to: [...new Set(to)] };
 }
 
-/** Somebody acted, and so has heard. */
-function lastActSeq(entries: readonly Entry[]): number {
-  let last = 0;
-  for (const entry of entries) {
-    if (isAct(entry) && !isFor('aside', entry.fact)) last = Math.max(last, lastSeqOf(entry));
-  }
-  return last;
+/** Somebody acted since, and so has heard. */
+function hasActedSince(entries: readonly Entry[], seq: number): boolean {
+  return entries.some((entry) => lastSeqOf(entry) > seq && isAct(entry) && !isFor('aside', entry.fact));
 }
 
 /** A correction is an act as well: whoever corrects a batch has heard its bell. */
@@ -132,7 +126,7 @@ function lastSeqOf({ seq, corrections }: Entry): number {
 const wholeMs = (at: number): EpochMs => epochMs(Math.round(at));
 
 /** Rings once for its due time; again when that has moved later; on to others while a critical one goes unheard. */
-function numbered(crew: Crew, log: RingLog, actedSeq: number, reminder: Reminder): readonly PlannedReminder[] {
+function numbered(crew: Crew, log: RingLog, entries: readonly Entry[], reminder: Reminder): readonly PlannedReminder[] {
   const rings = log.get(reminder.key) ?? [];
   const last = rings.at(-1);
   const next = rings.length + 1;
@@ -148,8 +142,7 @@ function numbered(crew: Crew, log: RingLog, actedSeq: number, reminder: Reminder
   if (last.answered === undefined && last.snoozed !== undefined) {
     return planned({ to: [last.snoozed.by], dueAt: last.snoozed.until });
   }
-  const heard = last.answered !== undefined || actedSeq > last.seq;
-  if (!reminder.critical || heard) return [];
+  if (!reminder.critical || last.answered !== undefined || hasActedSince(entries, last.seq)) return [];
   // A ring that was put off was heard; the count goes on with the one after it.
   const unheard = rings.filter((ring) => ring.rangAt >= reminder.dueAt && ring.snoozed === undefined).length;
   // The leads, then the supervisors; a crew without the one goes on to the other at once.
