@@ -1,10 +1,9 @@
 // The answers to weighing in pieces and to bringing a mix back, and what a weighing's card says of cans and repair.
 
 import type { Batch } from '../../core/batch/batch.ts';
-import { isRatioWithin } from '../../core/batch/batch-rules.ts';
+import { offRatio } from '../../core/batch/batch-rules.ts';
 import { roomIn } from '../../core/batch/vessel.ts';
 import { addRules } from '../../core/batch/weigh-rules.ts';
-import { ratioError } from '../../core/calc/mixing.ts';
 import { type Addition, repair } from '../../core/calc/mixing-repair.ts';
 import { partBFor } from '../../core/calc/mixing-tolerance.ts';
 import { leftGrams } from '../../core/can/can.ts';
@@ -109,14 +108,8 @@ export function repairTold(telling: Telling, batch: Batch): RepairTold {
   // Offered only what the rules of adding take: the pot, the sheet's time and most, the vessel.
   const air = airLog(telling.shop, batch.place);
   const added = {
-    batch,
-    air,
-    at: telling.now,
-    components: [component],
-    component,
-    grams: exact.grams,
-    pours: [],
-    lacking: undefined,
+    ...{ batch, air, at: telling.now, lacking: undefined },
+    ...{ components: [component], component, grams: exact.grams, pours: [] },
   };
   const [against] = objectionsTo(addRules, added, editionOfToday);
   if (against !== undefined || sheet.repair === undefined) {
@@ -152,13 +145,9 @@ function weighable(batch: Batch, component: Component, { grams: exact }: Additio
   for (const digits of [0, 1]) {
     const rounded = Number(exact.toFixed(digits));
     if (weighing === undefined || rounded <= 0) continue;
-    const error = ratioError(mixRatio(sheet.ratio), {
-      partAGrams: plus(weighing.partAGrams, component === 'part-a' ? rounded : 0),
-      partBGrams: plus(weighing.partBGrams, component === 'part-b' ? rounded : 0),
-    });
-    if (!isFailed(error) && isRatioWithin(error, sheet.ratio)) return String(rounded);
+    const partAGrams = grams(weighing.partAGrams + (component === 'part-a' ? rounded : 0));
+    const partBGrams = grams(weighing.partBGrams + (component === 'part-b' ? rounded : 0));
+    if (offRatio(sheet, { partAGrams, partBGrams }) === undefined) return String(rounded);
   }
   return exact.toFixed(2);
 }
-
-const plus = (mass: Grams, more: number): Grams => grams(mass + more);

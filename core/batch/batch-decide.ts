@@ -5,7 +5,7 @@ import { isOn } from '../calc/runs.ts';
 import type { CommandOf, Verb } from '../commands.ts';
 import { type Deciders, type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
-import type { EventBody, NewEvent, SaidWith } from '../history.ts';
+import type { EventBody, NewEvent } from '../history.ts';
 import type { BatchNumber } from '../ids.ts';
 import { batchStream, defaultPlace, placeStream } from '../ids.ts';
 import { known } from '../known.ts';
@@ -78,61 +78,44 @@ function gramsOf(amount: Amount, sheet: Sheet): Grams | undefined {
 
 /** Of a batch what is decided in a file of its own; all else is a short act on its pot. */
 type DecidedApart = 'mix' | 'weigh' | 'add' | 'judge';
+type PotVerb = Exclude<keyof typeof batchVerbs, DecidedApart>;
 
-export const potActs: Deciders<Exclude<keyof typeof batchVerbs, DecidedApart>> = {
-  stir: (shop, said) => {
-    const stood = findBatch(shop, said.command.batch, ({ stirring }) => stirring.at(-1)?.to !== undefined);
-    return onBatch(shop, said, stood, { type: 'StirrerStarted' });
-  },
-  stop: (shop, said) => {
-    const turning = findBatch(shop, said.command.batch, ({ stirring }) => isOn(stirring));
-    return onBatch(shop, said, turning, { type: 'StirrerStopped' });
-  },
-  filter: (shop, said) => {
-    const waiting = findBatch(
-      shop,
-      said.command.batch,
-      ({ weighing, filteredAt, caught }) =>
-        weighing !== undefined && (filteredAt === undefined || caught.some((each) => each.filteredAt === undefined)),
-    );
-    return onBatch(shop, said, waiting, { type: 'MixFiltered' });
-  },
-  catch: (shop, said) => {
-    const drains = ({ coats }: Batch) => coats.some(({ method }) => methodRows[method].drains);
-    const flowed = findBatch(shop, said.command.batch, drains);
-    return onBatch(shop, said, flowed, { type: 'MixCaught', grams: said.command.grams });
-  },
-  uncover: (shop, said) => {
-    const covered = findBatch(shop, said.command.batch, ({ uncovered }) => !isOn(uncovered));
-    return onBatch(shop, said, covered, { type: 'PotUncovered' });
-  },
-  cover: (shop, said) => {
-    const open = findBatch(shop, said.command.batch, ({ uncovered }) => isOn(uncovered));
-    return onBatch(shop, said, open, { type: 'PotCovered' });
-  },
-  thick: (shop, said) => thickened(shop, said, 'thick'),
-  gel: (shop, said) => thickened(shop, said, 'gelled'),
-  empty: (shop, said) => {
-    const { batch, leftGrams } = said.command;
-    return onBatch(
-      shop,
-      said,
-      findBatch(shop, batch, () => true),
-      { type: 'PotEmptied', ...known({ leftGrams }) },
-    );
-  },
+export const potActs: Deciders<PotVerb> = {
+  stir: onPot(({ stirring }) => stirring.at(-1)?.to !== undefined, { type: 'StirrerStarted' }),
+  stop: onPot(({ stirring }) => isOn(stirring), { type: 'StirrerStopped' }),
+  filter: onPot(
+    ({ weighing, filteredAt, caught }) =>
+      weighing !== undefined && (filteredAt === undefined || caught.some((each) => each.filteredAt === undefined)),
+    { type: 'MixFiltered' },
+  ),
+  catch: onPot(
+    ({ coats }) => coats.some(({ method }) => methodRows[method].drains),
+    ({ grams }) => ({ type: 'MixCaught', grams }),
+  ),
+  uncover: onPot(({ uncovered }) => !isOn(uncovered), { type: 'PotUncovered' }),
+  cover: onPot(({ uncovered }) => isOn(uncovered), { type: 'PotCovered' }),
+  thick: onPot(({ weighing }) => weighing !== undefined, { type: 'MixThickened', seen: 'thick' }),
+  gel: onPot(({ weighing }) => weighing !== undefined, { type: 'MixThickened', seen: 'gelled' }),
+  empty: onPot(
+    () => true,
+    ({ leftGrams }) => ({ type: 'PotEmptied', ...known({ leftGrams }) }),
+  ),
 };
 
-function thickened(shop: Shop, said: Said<CommandOf<'thick' | 'gel'>>, seen: 'thick' | 'gelled'): Decision {
-  const wet = findBatch(shop, said.command.batch, ({ weighing }) => weighing !== undefined);
-  return onBatch(shop, said, wet, { type: 'MixThickened', seen });
-}
-
-function onBatch(shop: Shop, said: Said, found: ReturnType<typeof findBatch>, body: EventBody): Decision {
-  if (isFailed(found)) return unclear(found.failed);
-  const situation: BatchCase = { batch: batchAsOf(found, said.at), air: airLog(shop, found.place), at: said.at };
-  const rules: Readonly<Partial<Record<Verb, readonly Rule<BatchCase>[]>>> = potRules;
-  return judge(shop, said, rules[said.command.verb] ?? [], [situation], (saidWith: SaidWith) => [
-    { streams: [batchStream(found.number)], happenedAt: said.at, body, saidWith },
-  ]);
+/** `fits`: which pot is meant where nobody names one. */
+function onPot<C extends CommandOf<PotVerb>>(
+  fits: (batch: Batch) => boolean,
+  leaves: EventBody | ((command: C) => EventBody),
+): (shop: Shop, said: Said<C>) => Decision {
+  return (shop, said) => {
+    const { command, at } = said;
+    const found = findBatch(shop, command.batch, fits);
+    if (isFailed(found)) return unclear(found.failed);
+    const situation: BatchCase = { batch: batchAsOf(found, at), air: airLog(shop, found.place), at };
+    const rules: Readonly<Partial<Record<Verb, readonly Rule<BatchCase>[]>>> = potRules;
+    const body = typeof leaves === 'function' ? leaves(command) : leaves;
+    return judge(shop, said, rules[command.verb] ?? [], [situation], (saidWith) => [
+      { streams: [batchStream(found.number)], happenedAt: at, body, saidWith },
+    ]);
+  };
 }

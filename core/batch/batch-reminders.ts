@@ -3,7 +3,7 @@
 
 import type { TemperatureLog } from '../calc/clock.ts';
 import { batchStream } from '../ids.ts';
-import type { Reminder, ReminderKind } from '../reminders/wanted-reminder.ts';
+import { type Reminder, type ReminderKind, remind } from '../reminders/wanted-reminder.ts';
 import { type EpochMs, minutes, minutesAfter } from '../units.ts';
 import { type Batch, phaseOf } from './batch.ts';
 import { blendDueAt, type PotLifeTimes, potLifeTimes } from './batch-clocks.ts';
@@ -53,7 +53,6 @@ function potReminders(batch: Batch, pot: PotLifeTimes | undefined): readonly Rem
   ];
 }
 
-function reminder(batch: Batch, kind: ReminderKind, dueAt: EpochMs, critical: boolean): Reminder {
-  const stream = batchStream(batch.number);
-  return { kind, stream, key: `${stream}/${kind}`, dueAt, to: [batch.openedBy], critical };
+function reminder({ number, openedBy }: Batch, kind: ReminderKind, dueAt: EpochMs, critical: boolean): Reminder {
+  return remind(batchStream(number), kind, dueAt, [openedBy], { critical });
 }

@@ -1,10 +1,11 @@
 // What a batch allows when. The order of the rows is the order in which the reasons are told.
 
 import type { TemperatureLog } from '../calc/clock.ts';
-import { ratioError } from '../calc/mixing.ts';
+import { ratioError, type Weights } from '../calc/mixing.ts';
 import type { Verb } from '../commands.ts';
 import { isFailed } from '../failed.ts';
 import type { Method } from '../methods.ts';
+import type { Objection } from '../objections.ts';
 import { mixRatio, type Sheet } from '../products/sheet.ts';
 import { type AirRead, airObjection } from '../products/sheet-air.ts';
 import { hadHappened, type Rule } from '../rules.ts';
@@ -64,9 +65,14 @@ export interface BatchCase {
   readonly at: EpochMs;
 }
 
-/** The ends count as within: 1020 g on 1000 g is 2 %, though its binary fraction is a hair more. */
-export function isRatioWithin(error: number, { tolerancePercent }: Sheet['ratio']): boolean {
-  return Math.abs(error) * 100 <= tolerancePercent + 1e-9;
+/** What speaks against such a mix. The ends count as within: 1020 g on 1000 g is 2 %, though its binary fraction is more. */
+export function offRatio({ ratio }: Sheet, weighed: Weights): Objection | undefined {
+  const { tolerancePercent } = ratio;
+  const error = ratioError(mixRatio(ratio), weighed);
+  const errorPercent = isFailed(error) ? Number.POSITIVE_INFINITY : error * 100;
+  return Math.abs(errorPercent) <= tolerancePercent + 1e-9
+    ? undefined
+    : { code: 'ratio-out', errorPercent, tolerancePercent };
 }
 
 export const potIsThere: readonly Rule<BatchCase>[] = [
@@ -129,15 +135,8 @@ const withinRatio: Rule<BatchCase> = {
   code: 'ratio-out',
   source: 'sheet',
   liftedBy: 'supervisor',
-  check: ({ batch, at }) => {
-    const { weighing } = batch;
-    if (weighing === undefined || !hadHappened(weighing.at, at)) return undefined;
-    const { tolerancePercent } = batch.sheet.ratio;
-    const error = ratioError(mixRatio(batch.sheet.ratio), weighing);
-    if (!isFailed(error) && isRatioWithin(error, batch.sheet.ratio)) return undefined;
-    const errorPercent = isFailed(error) ? Number.POSITIVE_INFINITY : error * 100;
-    return { code: 'ratio-out', errorPercent, tolerancePercent };
-  },
+  check: ({ batch: { weighing, sheet }, at }) =>
+    weighing !== undefined && hadHappened(weighing.at, at) ? offRatio(sheet, weighing) : undefined,
 };
 
 /** What makes waste of a pot, or holds all of it until somebody settles that. */

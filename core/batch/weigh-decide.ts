@@ -26,14 +26,14 @@ import { addRules, weighRules } from './weigh-rules.ts';
 type Weighed = Partial<Readonly<Record<Component, Grams>>>;
 
 export function decideWeigh(shop: Shop, said: Said<CommandOf<'weigh'>>): Decision {
-  const { partAGrams, partBGrams, batch: named, cans } = said.command;
+  const { partAGrams, partBGrams, batch: named, cans = [] } = said.command;
   const weighed = known({ 'part-a': partAGrams, 'part-b': partBGrams });
   const wanted = componentsOf(weighed);
   const batch = findBatch(shop, named, ({ inVessel }) => wanted.some((component) => inVessel[component] === undefined));
   if (isFailed(batch)) return unclear(batch.failed);
   const doubt = said.stance.is === 'asked' ? unitDoubt(batch, weighed) : undefined;
   if (doubt !== undefined) return doubt;
-  const from = fromWhichCans(shop, batch, weighed, cans ?? []);
+  const from = fromWhichCans(shop, batch, weighed, cans);
   if (isFailed(from)) return unclear(from.failed);
   const air = airLog(shop, batch.place);
   const pours = poursOf(shop, batch, from, said.at);
@@ -45,27 +45,15 @@ export function decideWeigh(shop: Shop, said: Said<CommandOf<'weigh'>>): Decisio
 }
 
 export function decideAdd(shop: Shop, said: Said<CommandOf<'add'>>): Decision {
-  const { component, grams: more, batch: named, cans } = said.command;
-  const batch = findBatch(
-    shop,
-    named,
-    ({ weighing, filteredAt }) => weighing !== undefined && filteredAt === undefined,
-  );
+  const { component, grams: more, batch: named, cans = [] } = said.command;
+  const takesMore = ({ weighing, filteredAt }: Batch) => weighing !== undefined && filteredAt === undefined;
+  const batch = findBatch(shop, named, takesMore);
   if (isFailed(batch)) return unclear(batch.failed);
-  const from = fromWhichCans(shop, batch, { [component]: more }, cans ?? []);
+  const from = fromWhichCans(shop, batch, { [component]: more }, cans);
   if (isFailed(from)) return unclear(from.failed);
-  const pours = poursOf(shop, batch, from, said.at);
-  const air = airLog(shop, batch.place);
-  const asOf = batchAsOf(batch, said.at);
   const situation = {
-    batch: asOf,
-    air,
-    at: said.at,
-    components: [component],
-    component,
-    grams: more,
-    pours,
-    lacking: undefined,
+    ...{ batch: batchAsOf(batch, said.at), air: airLog(shop, batch.place), at: said.at, lacking: undefined },
+    ...{ components: [component], component, grams: more, pours: poursOf(shop, batch, from, said.at) },
   };
   const body: EventBody = { type: 'PartAdded', component, grams: more, ...fromCans(from) };
   return judge(shop, said, addRules, [situation], (saidWith) => [pouring(batch, said.at, body, from, saidWith)]);
@@ -134,13 +122,19 @@ function shared(cans: readonly Can[], component: Component, wanted: Grams): read
   });
 }
 
-function poursOf(shop: Shop, batch: Batch, from: readonly FromCan[], at: EpochMs): readonly PourCase[] {
+/** What is taken from which can; `found`: the can as the pour finds it. */
+export function poursOf(
+  shop: Shop,
+  { sheet }: Batch,
+  from: readonly FromCan[],
+  at: EpochMs,
+  found = (can: Can): Can => can,
+): readonly PourCase[] {
   const onDate = localDay(shop.crew.zone, at);
   return from.flatMap(({ can: number, grams: taken }) => {
-    const can = shop.cans.get(number);
-    return can === undefined
-      ? []
-      : [{ can, grams: taken, leftGrams: leftGrams(can), sheet: batch.sheet.id, at, onDate }];
+    const now = shop.cans.get(number);
+    const can = now && found(now);
+    return can === undefined ? [] : [{ can, grams: taken, leftGrams: leftGrams(can), sheet: sheet.id, at, onDate }];
   });
 }
 

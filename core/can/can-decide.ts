@@ -63,13 +63,12 @@ export function findCan(shop: Shop, named: CanNumber | undefined, fits: (can: Ca
 }
 
 export const canActs: Deciders<Exclude<keyof typeof canVerbs, 'open'>> = {
-  lid: (shop, said) => onCan(shop, said, ({ lidOff }) => lidOff.at(-1)?.to !== undefined, { type: 'LidOff' }),
-  blanket: (shop, said) => onCan(shop, said, (can) => blanketTimes(can) !== undefined, { type: 'CanBlanketed' }),
-  prestir: (shop, said) => {
-    const asksForIt = ({ component, sheet }: Can) => component === 'part-a' && sheet.preStir !== undefined;
-    return onCan(shop, said, asksForIt, { type: 'CanStirred' });
-  },
-  discard: (shop, said) => onCan(shop, said, isGasSensitive, { type: 'CanDiscarded', why: said.command.why }),
+  lid: onCan(({ lidOff }) => lidOff.at(-1)?.to !== undefined, { type: 'LidOff' }),
+  blanket: onCan((can) => blanketTimes(can) !== undefined, { type: 'CanBlanketed' }),
+  prestir: onCan(({ component, sheet }) => component === 'part-a' && sheet.preStir !== undefined, {
+    type: 'CanStirred',
+  }),
+  discard: onCan(isGasSensitive, ({ why }) => ({ type: 'CanDiscarded', why })),
   check: (shop, said) => {
     const can = findCan(shop, said.command.can, (each) => doubtfulSince(each, said.at) !== undefined);
     if (isFailed(can)) return unclear(can.failed);
@@ -84,15 +83,15 @@ export const canActs: Deciders<Exclude<keyof typeof canVerbs, 'open'>> = {
   },
 };
 
-/** What is never objected to. */
-function onCan(
-  shop: Shop,
-  said: Said<CommandOf<'lid' | 'blanket' | 'prestir' | 'discard'>>,
+/** What is never objected to. `fits`: which can is meant where nobody names one. */
+function onCan<C extends CommandOf<'lid' | 'blanket' | 'prestir' | 'discard'>>(
   fits: (can: Can) => boolean,
-  body: EventBody,
-): Decision {
-  const can = findCan(shop, said.command.can, fits);
-  return isFailed(can)
-    ? unclear(can.failed)
-    : accepted({ streams: [canStream(can.number)], happenedAt: said.at, body });
+  leaves: EventBody | ((command: C) => EventBody),
+): (shop: Shop, said: Said<C>) => Decision {
+  return (shop, { command, at }) => {
+    const can = findCan(shop, command.can, fits);
+    if (isFailed(can)) return unclear(can.failed);
+    const body = typeof leaves === 'function' ? leaves(command) : leaves;
+    return accepted({ streams: [canStream(can.number)], happenedAt: at, body });
+  };
 }

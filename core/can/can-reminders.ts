@@ -2,7 +2,7 @@
 // end of its own stirring. Each ring of the three has its number from the start: nothing heard or done but gas moves it.
 
 import { canStream, type PersonName } from '../ids.ts';
-import type { Reminder } from '../reminders/wanted-reminder.ts';
+import { type Reminder, remind } from '../reminders/wanted-reminder.ts';
 import { movedMs } from '../ring-log.ts';
 import type { EpochMs } from '../units.ts';
 import { type Can, isCanLive } from './can.ts';
@@ -26,12 +26,7 @@ function blanketReminders(can: Can, leads: readonly PersonName[]): readonly Remi
     [times.doubtfulAt, everybody],
   ];
   return steps.map(([dueAt, to], i) => ({
-    kind: 'blanket',
-    stream,
-    key,
-    dueAt,
-    to,
-    critical: true,
+    ...remind(stream, 'blanket', dueAt, to, { critical: true }),
     ring: before + i + 1,
   }));
 }
@@ -42,13 +37,5 @@ function stirReminders(can: Can): readonly Reminder[] {
   // Once the stirrer is out there is nothing to say of it.
   if (last?.endedAt !== undefined || times?.doneAt === undefined) return [];
   const stream = canStream(can.number);
-  const reminder: Reminder = {
-    kind: 'can-stirred',
-    stream,
-    key: `${stream}/stir-done`,
-    dueAt: times.doneAt,
-    to: [can.lidBy],
-    critical: false,
-  };
-  return [reminder];
+  return [remind(stream, 'can-stirred', times.doneAt, [can.lidBy], { key: `${stream}/stir-done` })];
 }

@@ -2,7 +2,7 @@
 
 import type { Entry } from '../history.ts';
 import { crewStream, type PersonName } from '../ids.ts';
-import type { Reminder } from '../reminders/wanted-reminder.ts';
+import { type Reminder, remind } from '../reminders/wanted-reminder.ts';
 import { standing } from '../settled.ts';
 import { type Crew, peopleWithRole } from './crew.ts';
 import { nextHour } from './next-hour.ts';
@@ -19,28 +19,25 @@ function digestReminders(crew: Crew): readonly Reminder[] {
   const { at: dueAt, date } = nextHour(crew.lastActedAt, crew.zone, crew.digestHour);
   const supervisors = peopleWithRole(crew, 'supervisor');
   const to = supervisors.length > 0 ? supervisors : peopleWithRole(crew, 'lead');
-  return [{ kind: 'digest', stream: crewStream, key: `crew/digest/${date}`, dueAt, to, critical: false }];
+  return [remind(crewStream, 'digest', dueAt, to, { key: `crew/digest/${date}` })];
 }
 
 /** Rings at once for whom it is meant, and goes on to others while nobody takes over. */
 function handoverReminders({ shifts }: Crew): readonly Reminder[] {
   const waiting = waitingHandover(shifts);
   if (waiting === undefined) return [];
-  const { at: dueAt, to } = waiting;
-  return [{ kind: 'handover', stream: crewStream, key: 'crew/handover', dueAt, to: [to], critical: true }];
+  return [remind(crewStream, 'handover', waiting.at, [waiting.to], { critical: true, key: 'crew/handover' })];
 }
 
 /** Each person's ring has a key of its own, so that nobody answers for another; who does not answer is named to those who lead. */
 function bellReminders(crew: Crew): readonly Reminder[] {
   return crew.entries.flatMap((entry) =>
-    peopleAsked(crew, entry).map((person) => ({
-      kind: 'bell-test' as const,
-      stream: crewStream,
-      key: `crew/bell/${entry.seq}/${person}`,
-      dueAt: entry.happenedAt,
-      to: [person],
-      critical: true,
-    })),
+    peopleAsked(crew, entry).map((person) =>
+      remind(crewStream, 'bell-test', entry.happenedAt, [person], {
+        critical: true,
+        key: `crew/bell/${entry.seq}/${person}`,
+      }),
+    ),
   );
 }
 

@@ -4,7 +4,7 @@
 import { partStream } from '../ids.ts';
 import type { AirLog } from '../place/place.ts';
 import type { Sheet } from '../products/sheet.ts';
-import type { Reminder, ReminderKind } from '../reminders/wanted-reminder.ts';
+import { type Reminder, type ReminderKind, remind } from '../reminders/wanted-reminder.ts';
 import { type EpochMs, epochMs, minutes, minutesAfter } from '../units.ts';
 import { heatUp } from './heat-up.ts';
 import { type Coat, type Cure, type Part, phaseOfPart } from './part.ts';
@@ -79,7 +79,6 @@ function recoatReminders(part: Part, sheet: Sheet, coat: Coat): readonly Reminde
   ];
 }
 
-function reminder(part: Part, kind: ReminderKind, dueAt: EpochMs, to: string): Reminder {
-  const stream = partStream(part.name);
-  return { kind, stream, key: `${stream}/${kind}`, dueAt, to: [to], critical: false };
+function reminder({ name }: Part, kind: ReminderKind, dueAt: EpochMs, to: string): Reminder {
+  return remind(partStream(name), kind, dueAt, [to]);
 }

@@ -8,8 +8,7 @@ import { crewStream } from '../ids.ts';
 import { standing } from '../settled.ts';
 import { liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs } from '../units.ts';
-
-import type { Reminder } from './wanted-reminder.ts';
+import { type Reminder, remind } from './wanted-reminder.ts';
 
 export function morningReminders(shop: Shop): readonly Reminder[] {
   const { crew } = shop;
@@ -22,14 +21,9 @@ export function morningReminders(shop: Shop): readonly Reminder[] {
       return [date, at] as const;
     }),
   );
-  return [...mornings].map(([date, dueAt]) => ({
-    kind: 'morning',
-    stream: crewStream,
-    key: `crew/morning/${date}`,
-    dueAt,
-    to,
-    critical: false,
-  }));
+  return [...mornings].map(([date, dueAt]) =>
+    remind(crewStream, 'morning', dueAt, to, { key: `crew/morning/${date}` }),
+  );
 }
 
 /** A cure in the room lives on what somebody reads in the morning. */

@@ -56,6 +56,17 @@ export interface Reminder {
   readonly ring?: number;
 }
 
+/** `key`: where it is not its kind on its stream. */
+export function remind(
+  stream: StreamId,
+  kind: ReminderKind,
+  dueAt: EpochMs,
+  to: readonly PersonName[],
+  { critical = false, key = `${stream}/${kind}` }: Partial<Pick<Reminder, 'critical' | 'key'>> = {},
+): Reminder {
+  return { kind, stream, key, dueAt, to, critical };
+}
+
 /** A reminder with its place in the row of repeats: the key carries the number from the second ring on. */
 export interface PlannedReminder extends Reminder {
   readonly ring: number;

@@ -99,32 +99,28 @@ export const sessionActs: Deciders<'near' | 'ack' | 'fan' | 'supplied' | 'spray-
     return accepted(eventOf(session, said, placed));
   },
   ack: decideAck,
-  fan: (shop, said) => {
-    const { running, faceMetresPerSecond } = said.command;
-    return onSession(shop, said, () => [{ type: 'ExtractionSaid', running, ...known({ faceMetresPerSecond }) }]);
-  },
-  supplied: (shop, said) => {
-    return onSession(shop, said, () => [{ type: 'SuppliedAirSaid', supplied: said.command.supplied }]);
-  },
-  'spray-off': (shop, said) => onSession(shop, said, () => [{ type: 'SprayStopped' }], isRunning),
-  flush: (shop, said) => {
-    const { gear, solvent, litres } = said.command;
-    const flushed: EventBody = { type: 'GearFlushed', gear, ...known({ solvent, litres }) };
+  fan: onSession(({ running, faceMetresPerSecond }) => [
+    { type: 'ExtractionSaid', running, ...known({ faceMetresPerSecond }) },
+  ]),
+  supplied: onSession(({ supplied }) => [{ type: 'SuppliedAirSaid', supplied }]),
+  'spray-off': onSession(() => [{ type: 'SprayStopped' }], isRunning),
+  flush: onSession(({ gear, solvent, litres }, session) => [
     // A gun that is flushed has stopped, whether or not somebody said so.
-    return onSession(shop, said, (session) => (isRunning(session) ? [{ type: 'SprayStopped' }, flushed] : [flushed]));
-  },
-  rags: (shop, said) => onSession(shop, said, () => [{ type: 'WasteCanned' }]),
+    ...(isRunning(session) ? [{ type: 'SprayStopped' as const }] : []),
+    { type: 'GearFlushed', gear, ...known({ solvent, litres }) },
+  ]),
+  rags: onSession(() => [{ type: 'WasteCanned' }]),
 };
 
-function onSession(
-  shop: Shop,
-  said: Said<CommandOf<'fan' | 'supplied' | 'spray-off' | 'flush' | 'rags'>>,
-  bodies: (session: Session) => readonly EventBody[],
+function onSession<C extends CommandOf<'fan' | 'supplied' | 'spray-off' | 'flush' | 'rags'>>(
+  leaves: (command: C, session: Session) => readonly EventBody[],
   fits?: (session: Session) => boolean,
-): Decision {
-  const session = findSession(shop, said.command.session, fits);
-  if (isFailed(session)) return unclear(session.failed);
-  return accepted(...bodies(session).map((body) => eventOf(session, said, body)));
+): (shop: Shop, said: Said<C>) => Decision {
+  return (shop, said) => {
+    const session = findSession(shop, said.command.session, fits);
+    if (isFailed(session)) return unclear(session.failed);
+    return accepted(...leaves(said.command, session).map((body) => eventOf(session, said, body)));
+  };
 }
 
 /** Each name by itself: the speaker's own, or others' before the speaker. */

@@ -2,7 +2,7 @@
 // moment it comes to rest and every few minutes until it is said to be flushed, the vessels after it; the fan at the end.
 
 import { type PersonName, sessionStream } from '../ids.ts';
-import type { Reminder, ReminderKind } from '../reminders/wanted-reminder.ts';
+import { type Reminder, type ReminderKind, remind } from '../reminders/wanted-reminder.ts';
 import { type EpochMs, epochMs, type Minutes, minutes, minutesAfter } from '../units.ts';
 import { exposedIn, fanUntil, flushState, isRunning, type Session, stoppedAt, unacknowledged } from './session.ts';
 import type { Gear } from './session-commands.ts';
@@ -37,7 +37,7 @@ function briefReminders(session: Session, ahead: Minutes): readonly Reminder[] {
   if (startsAt === undefined || spraying.length > 0 || unacknowledged(session).length === 0) return [];
   const dueAt = minutesAfter(startsAt, minutes(-ahead));
   const to = [...new Set([...exposedIn(session), ...(attendant === undefined ? [] : [attendant])])];
-  return dueAt <= briefedAt ? [] : [reminder(session, 'brief', 'brief', dueAt, to, true)];
+  return dueAt <= briefedAt ? [] : [reminder(session, 'brief', dueAt, to, true)];
 }
 
 function duringReminders(session: Session, watchers: readonly PersonName[]): readonly Reminder[] {
@@ -51,9 +51,9 @@ function duringReminders(session: Session, watchers: readonly PersonName[]): rea
   const recheckAt = minutesAfter(last.from, minutes(spray.airRecheckMinutes * (rung + 1)));
   const endsAt = minutesAfter(first.from, spray.longestSpellMinutes);
   return [
-    reminder(session, 'spell-end', 'spell-end', endsAt, watchers, true),
+    reminder(session, 'spell-end', endsAt, watchers, true),
     // Once the spell is over they are to stop, and that bell goes on to lead and supervisor.
-    ...(recheckAt < endsAt ? [reminder(session, 'air-recheck', 'air-recheck', recheckAt, watchers, false)] : []),
+    ...(recheckAt < endsAt ? [reminder(session, 'air-recheck', recheckAt, watchers)] : []),
   ];
 }
 
@@ -74,7 +74,8 @@ function flushReminders(
   const inThisRow = rung.filter(([, rings]) => (rings.at(-1)?.dueAt ?? 0) >= from).length;
   const to = [...new Set(inThisRow < ringsAlone ? people : [...people, ...leads])];
   const dueAt = minutesAfter(from, rowOffset(inThisRow, every));
-  return [{ ...reminder(session, name, `${name}/${rung.length + 1}`, dueAt, to, true), ring: 1 }];
+  const key = `${prefix}${rung.length + 1}`;
+  return [{ ...reminder(session, name, dueAt, to, true), key, ring: 1 }];
 }
 
 /** The vessels have the time that the gun takes. A coat alone does not say that it was the last: so has the gun then. */
@@ -92,17 +93,15 @@ function fanReminders(session: Session, watchers: readonly PersonName[]): readon
   const until = fanUntil(session);
   const closedBy = session.closedBy === undefined ? [] : [session.closedBy];
   if (until === undefined || session.closedAt === undefined || until <= session.closedAt) return [];
-  return [reminder(session, 'fan-off', 'fan-off', until, [...new Set([...watchers, ...closedBy])], false)];
+  return [reminder(session, 'fan-off', until, [...new Set([...watchers, ...closedBy])])];
 }
 
 function reminder(
-  session: Session,
+  { number }: Session,
   kind: ReminderKind,
-  name: string,
   dueAt: EpochMs,
   to: readonly PersonName[],
-  critical: boolean,
+  critical = false,
 ): Reminder {
-  const stream = sessionStream(session.number);
-  return { kind, stream, key: `${stream}/${name}`, dueAt: epochMs(Math.round(dueAt)), to, critical };
+  return remind(sessionStream(number), kind, epochMs(Math.round(dueAt)), to, { critical });
 }
