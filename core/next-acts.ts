@@ -28,6 +28,14 @@ export interface Candidate<Id extends string = string> {
   readonly stance?: Stance;
 }
 
+/** Makes the candidates of one thing. */
+export const actsOf =
+  <Id extends string>(of: string) =>
+  (id: Id, command: Command, more: Partial<Candidate<Id>> = {}): Candidate<Id> => ({
+    ...{ id, of, said: [command] },
+    ...more,
+  });
+
 export interface NextAct<Id extends string = string> {
   readonly id: Id;
   readonly of: string;

@@ -8,7 +8,7 @@ import { pourRules } from '../can/can-rules.ts';
 import type { Command } from '../commands.ts';
 import { isFailed } from '../failed.ts';
 import { methodRows } from '../methods.ts';
-import type { Candidate, Moment } from '../next-acts.ts';
+import { actsOf, type Candidate, type Moment } from '../next-acts.ts';
 import { type AtLeastClock, type AtMostClock, atLeast, atMost } from '../noun-clock.ts';
 import type { Objection, ObjectionCode } from '../objections.ts';
 import { coatOnPartRules } from '../part/part-rules.ts';
@@ -94,14 +94,12 @@ const saidOfPart: readonly ObjectionCode[] = [...coatOnPartRules, ...coatUnderBr
 
 export function batchActs({ batch, phase }: BatchStatus): readonly Candidate<BatchActId>[] {
   const { number, sheet } = batch;
-  const act = (id: BatchActId, command: Command, despite?: readonly ObjectionCode[]): Candidate<BatchActId> => ({
-    ...{ id, of: String(number), said: [command] },
-    ...(despite === undefined ? {} : { despite }),
-  });
-  const empty = act('empty', { verb: 'empty', batch: number });
+  const act = actsOf<BatchActId>(String(number));
+  const onPot = (verb: 'empty' | 'filter' | 'stir' | 'stop' | 'cover' | 'thick' | 'hot') =>
+    act(verb, { verb, batch: number });
   switch (phase.is) {
     case 'to-weigh':
-      return [{ ...act(...weighing(batch), saidOfCans) }];
+      return [act(...weighing(batch), { despite: saidOfCans })];
     case 'blending':
     case 'paused':
     case 'filtered': {
@@ -113,25 +111,21 @@ export function batchActs({ batch, phase }: BatchStatus): readonly Candidate<Bat
       const turns = phase.is !== 'filtered' && sheet.blend.way === 'stir';
       const isInUse = filteredAt !== undefined || sheet.filter === undefined;
       return [
-        ...(toFilter || sheet.filter !== undefined ? [act('filter', { verb: 'filter', batch: number })] : []),
-        ...(turns ? [turning(phase.is === 'paused' ? 'stir' : 'stop')] : []),
+        ...(toFilter || sheet.filter !== undefined ? [onPot('filter')] : []),
+        ...(turns ? [onPot(phase.is === 'paused' ? 'stir' : 'stop')] : []),
         ...coating(batch),
         ...(drains && !toFilter ? [act('catch', { verb: 'catch', batch: number, grams: grams(100) })] : []),
-        ...(isOpen ? [act('cover', { verb: 'cover', batch: number })] : []),
-        act('thick', { verb: 'thick', batch: number }),
-        ...(isInUse ? [empty] : []),
+        ...(isOpen ? [onPot('cover')] : []),
+        onPot('thick'),
+        ...(isInUse ? [onPot('empty')] : []),
       ];
     }
     case 'dead':
-      return phase.seen === 'gelled' ? [act('hot', { verb: 'hot', batch: number }), empty] : [empty];
+      return phase.seen === 'gelled' ? [onPot('hot'), onPot('empty')] : [onPot('empty')];
     case 'over':
-      return [empty];
+      return [onPot('empty')];
     case 'emptied':
       return [];
-  }
-
-  function turning(verb: 'stir' | 'stop'): Candidate<BatchActId> {
-    return act(verb, { verb, batch: number });
   }
 }
 
@@ -147,7 +141,7 @@ function weighing({ number: batch, inVessel, plannedGrams, sheet }: Batch): read
 /** On which part and by which method is asked first. */
 function coating({ number: batch, sheet: { methods } }: Batch): readonly Candidate<BatchActId>[] {
   const [first, ...others] = methods.map(
-    (method): Command => ({ verb: 'coat', parts: ['-'], asNew: true, batch, method }),
+    (method) => ({ verb: 'coat', parts: ['-'], asNew: true, batch, method }) as const,
   );
   return first === undefined ? [] : [{ id: 'coat', of: String(batch), said: [first, ...others], despite: saidOfPart }];
 }

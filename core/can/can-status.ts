@@ -2,7 +2,7 @@
 // likeliest first. Cards, board and lists only lay it out.
 
 import type { CommandOf } from '../commands.ts';
-import type { Candidate, Moment } from '../next-acts.ts';
+import { actsOf, type Candidate, type Moment } from '../next-acts.ts';
 import { type AtLeastClock, type AtMostClock, lasts, mayLast } from '../noun-clock.ts';
 import type { Objection } from '../objections.ts';
 import { editionOfToday } from '../rule-editions.ts';
@@ -57,9 +57,9 @@ export function canActs({ can, phase, lidOffSince, preStir, isStirred }: CanStat
     ...(preStir !== undefined && !isStirred ? (['prestir'] as const) : []),
     ...(!isOff && isGasSensitive(can) ? (['lid'] as const) : []),
   ];
-  const of = String(number);
+  const act = actsOf<CanActId>(String(number));
   return [
-    ...verbs.map((verb): Candidate<CanActId> => ({ id: verb, of, said: [{ verb, can: number }] })),
-    ...(doubtful ? [{ id: 'discard' as const, of, said: [{ verb: 'discard', can: number, why: '-' }] as const }] : []),
+    ...verbs.map((verb) => act(verb, { verb, can: number })),
+    ...(doubtful ? [act('discard', { verb: 'discard', can: number, why: '-' })] : []),
   ];
 }

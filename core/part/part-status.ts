@@ -1,8 +1,7 @@
 // How a part stands at a moment: its phase, its clocks, what holds it, and what may be done with it next, the likeliest
 // first. Cards, board and lists only lay it out.
 
-import type { Command } from '../commands.ts';
-import type { Candidate, Moment } from '../next-acts.ts';
+import { actsOf, type Candidate, type Moment } from '../next-acts.ts';
 import { type AtLeastClock, atLeast, lasts, mayLast, type NounClock } from '../noun-clock.ts';
 import type { Objection, ObjectionCode } from '../objections.ts';
 import type { AirLog } from '../place/place.ts';
@@ -12,6 +11,7 @@ import { editionOfToday } from '../rule-editions.ts';
 import { objectionsTo } from '../rules.ts';
 import { airLog, batchOf } from '../shop.ts';
 import { celsius, type EpochMs, micrometres, minutes, minutesAfter } from '../units.ts';
+import type { CureWay } from '../verbs/said.ts';
 import { type HeatUp, heatUp } from './heat-up.ts';
 import { type Coat, type Part, type PartPhase, phaseOfPart } from './part.ts';
 import { cureClock, cureDue, flashTimes, openUntil, recoatTimes, stagesDue } from './part-clocks.ts';
@@ -151,10 +151,7 @@ const afterFlashOff: readonly ObjectionCode[] = ['flash-off-not-over'];
 const beforeProof: readonly ObjectionCode[] = ['cure-not-given'];
 
 export function partActs({ part: { name, verdict }, phase, sheet, cure }: PartStatus): readonly Candidate<PartActId>[] {
-  const act = (id: PartActId, command: Command, more: Partial<Candidate<PartActId>> = {}): Candidate<PartActId> => ({
-    ...{ id, of: name, said: [command] },
-    ...more,
-  });
+  const act = actsOf<PartActId>(name);
   const parts = [name];
   switch (phase.is) {
     case 'bare':
@@ -172,14 +169,11 @@ export function partActs({ part: { name, verdict }, phase, sheet, cure }: PartSt
     }
     case 'dry': {
       const { oven, room } = sheet?.cure ?? {};
-      const despite = afterFlashOff;
+      const cured = (of: 'oven' | 'room', way: CureWay) =>
+        act(`cure-${of}`, { verb: 'cure', parts, way }, { despite: afterFlashOff });
       return [
-        ...(oven === undefined
-          ? []
-          : [
-              act('cure-oven', { verb: 'cure', parts, way: { kind: 'oven', setCelsius: oven.atCelsius } }, { despite }),
-            ]),
-        ...(room === undefined ? [] : [act('cure-room', { verb: 'cure', parts, way: { kind: 'room' } }, { despite })]),
+        ...(oven === undefined ? [] : [cured('oven', { kind: 'oven', setCelsius: oven.atCelsius })]),
+        ...(room === undefined ? [] : [cured('room', { kind: 'room' })]),
       ];
     }
     case 'curing': {

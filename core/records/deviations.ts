@@ -10,6 +10,7 @@ import { coatClimate } from '../coat/coat-climate.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import { nameIn, nounOf, numberIn } from '../ids.ts';
+import { known } from '../known.ts';
 import type { Objection } from '../objections.ts';
 import { failedBy, isMarked } from '../part/failed-readings.ts';
 import { foldPart, type Part } from '../part/part.ts';
@@ -17,7 +18,7 @@ import { lackingFor } from '../part/part-decide.ts';
 import { coatOnPartRules, cureRules, dryRules, outRules, type PartCase, releaseRules } from '../part/part-rules.ts';
 import { airServing } from '../place/place.ts';
 import { type Edition, editions } from '../rule-editions.ts';
-import { objectionsTo } from '../rules.ts';
+import { objectionsTo, type Rule } from '../rules.ts';
 import { againstCoatUnderBrief, againstSession } from '../session/session-deviations.ts';
 import { standing } from '../settled.ts';
 import { airLog, batchOf, entriesIn, type Shop } from '../shop.ts';
@@ -96,36 +97,33 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
   const { fact, happenedAt: at } = entry;
   if (!isFor('batch-rules', fact)) return [];
   const situation = { batch: batchBefore(batch, entry), air: airLog(shop, batch.place), at };
+  const against = <Case>(rules: readonly Rule<Case>[], of: Case) => objectionsTo(rules, of, entry.edition);
   switch (fact.type) {
     case 'BatchOpened': {
       const limitMinutes = standing(shop.crew, 'air-limit').minutes;
       const serving = airServing(shop.places.get(batch.place), at, limitMinutes);
-      // A reading corrected since counts as corrected; the batch's own copy only where the place has none.
-      const read = {
-        ...serving,
-        celsius: serving.celsius ?? fact.air?.celsius,
-        relativeHumidityPercent: serving.relativeHumidityPercent ?? fact.air?.relativeHumidityPercent,
-      };
-      return objectionsTo(
-        mixRules,
-        { sheet: fact.sheet, grams: fact.plannedGrams, vesselLitres: fact.vesselLitres, limitMinutes, ...read },
-        entry.edition,
-      );
+      const { sheet, plannedGrams, vesselLitres, air } = fact;
+      return against(mixRules, {
+        ...{ ...serving, sheet, grams: plannedGrams, vesselLitres, limitMinutes },
+        // A reading corrected since counts as corrected; the batch's own copy only where the place has none.
+        celsius: serving.celsius ?? air?.celsius,
+        relativeHumidityPercent: serving.relativeHumidityPercent ?? air?.relativeHumidityPercent,
+      });
     }
     case 'PartsWeighed':
     case 'PartWeighed':
     case 'PartAdded':
       return againstWeighing(shop, batch, situation.batch, entry, fact);
     case 'MixCaught':
-      return objectionsTo(catchRules, situation, entry.edition);
+      return against(catchRules, situation);
     case 'PotUncovered':
-      return objectionsTo(lidRules, { batch, from: at }, entry.edition);
+      return against(lidRules, { batch, from: at });
     case 'StirrerStarted':
-      return objectionsTo(stirRules, situation, entry.edition);
+      return against(stirRules, situation);
     case 'StirrerStopped':
-      return objectionsTo(stopRules, situation, entry.edition);
+      return against(stopRules, situation);
     case 'MixFiltered':
-      return objectionsTo(filterRules, situation, entry.edition);
+      return against(filterRules, situation);
   }
 }
 
@@ -133,6 +131,7 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
   const { fact, happenedAt: at } = entry;
   if (!isFor('part-rules', fact)) return [];
   const found = foldPart(part.name, before(part.entries, entry));
+  const against = <Case>(rules: readonly Rule<Case>[], of: Case) => objectionsTo(rules, of, entry.edition);
   if (fact.type === 'CoatApplied') {
     const batch = shop.batches.get(fact.batch);
     if (batch === undefined) return [];
@@ -140,34 +139,26 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
     const read = coatClimate(shop, batch.place, found, at);
     const air = airLog(shop, batch.place);
     return [
-      ...objectionsTo(
-        coatFromBatchRules,
-        { batch: batchBefore(batch, entry), air, at, method: fact.method },
-        entry.edition,
-      ),
+      ...against(coatFromBatchRules, { batch: batchBefore(batch, entry), air, at, method }),
       ...againstCoatUnderBrief(shop, entry),
-      ...objectionsTo(
-        coatOnPartRules,
-        { ...read, part: found, sheet: batch.sheet, air, at, method, pass },
-        entry.edition,
-      ),
+      ...against(coatOnPartRules, { ...read, part: found, sheet: batch.sheet, air, at, method, pass }),
     ];
   }
   const batch = batchOf(shop, found);
   const situation: PartCase = { part: found, sheet: batch?.sheet, air: airLog(shop, batch?.place), at };
   switch (fact.type) {
     case 'FilmDry':
-      return objectionsTo(dryRules, situation, entry.edition);
+      return against(dryRules, situation);
     case 'CureStarted': {
-      const set = fact.setCelsius === undefined ? {} : { setCelsius: fact.setCelsius };
-      const way = fact.way === 'oven' ? { kind: 'oven' as const, ...set } : { kind: 'room' as const };
-      return objectionsTo(cureRules, { ...situation, way, lacking: lackingFor(shop, found, way, at) }, entry.edition);
+      const { way: kind, setCelsius } = fact;
+      const way = kind === 'oven' ? { kind, ...known({ setCelsius }) } : { kind };
+      return against(cureRules, { ...situation, way, lacking: lackingFor(shop, found, way, at) });
     }
     case 'CureEnded':
-      return objectionsTo(outRules, situation, entry.edition);
+      return against(outRules, situation);
     case 'PartReleased':
       // Without what no hold names: nobody who released before readings held anything is marked anew.
-      return objectionsTo(releaseRules, { ...situation, unlifted: [] }, entry.edition);
+      return against(releaseRules, { ...situation, unlifted: [] });
     case 'FilmRead':
     case 'AdhesionTested':
     case 'SolventRubbed': {

@@ -33,11 +33,8 @@ export function againstCoatUnderBrief(shop: Shop, entry: Entry): readonly Object
   if (stream !== undefined && session === undefined) return [];
   const spray =
     session === undefined ? undefined : sprayCase(shop, sessionBefore(session, entry), at, { batch: fact.batch });
-  return objectionsTo(
-    coatUnderBriefRules,
-    { method: fact.method, settings: shop.crew.spray, at, spray },
-    entry.edition,
-  );
+  const situation = { method: fact.method, settings: shop.crew.spray, at, spray };
+  return objectionsTo(coatUnderBriefRules, situation, entry.edition);
 }
 
 function sessionBefore(session: Session, entry: Entry): Session {

@@ -2,13 +2,14 @@
 // first. Cards, board and lists only lay it out.
 
 import type { Command } from '../commands.ts';
-import type { Candidate, Moment } from '../next-acts.ts';
+import { actsOf, type Candidate, type Moment } from '../next-acts.ts';
 import { type AtLeastClock, type AtMostClock, lasts, mayLast } from '../noun-clock.ts';
 import type { Objection, ObjectionCode } from '../objections.ts';
 import { editionOfToday } from '../rule-editions.ts';
 import { objectionsTo } from '../rules.ts';
 import { type EpochMs, litres, metresPerSecond, minutesAfter } from '../units.ts';
 import { exposedIn, fanUntil, flushState, type Session, unacknowledged } from './session.ts';
+import type { Gear } from './session-commands.ts';
 import { sprayCase } from './session-decide.ts';
 import { sprayRules } from './session-rules.ts';
 
@@ -70,34 +71,33 @@ const saidOfSpraying: readonly ObjectionCode[] = sprayRules.map(({ code }) => co
 
 export function sessionActs({ session, phase }: SessionStatus): readonly Candidate<SessionActId>[] {
   const { number, extraction, suppliedAir } = session;
-  const of = String(number);
-  const act = (id: SessionActId, command: Command, more: Partial<Candidate<SessionActId>> = {}) => ({
-    ...{ id, of, said: [command] as const },
-    ...more,
-  });
+  const act = actsOf<SessionActId>(String(number));
   const left = unacknowledged(session);
   const [someone = session.briefedBy] = exposedIn(session);
+  const acks =
+    left[0] === undefined
+      ? []
+      : [
+          act('ack', { verb: 'ack', session: number }, { by: left[0] }),
+          act('ack-for', { verb: 'ack', session: number, people: left }),
+        ];
   const sprayOn: Command = { verb: 'spray-on', session: number };
   switch (phase.is) {
     case 'closed':
       return [act('brief', { verb: 'brief' })];
     case 'sprays':
-      return [act('spray-off', { verb: 'spray-off', session: number }), ...acknowledging()];
+      return [act('spray-off', { verb: 'spray-off', session: number }), ...acks];
     case 'briefed': {
-      const fan = (id: SessionActId, more: { running: boolean; face?: true }) =>
-        act(id, {
-          ...{ verb: 'fan', session: number, running: more.running },
-          ...(more.face === undefined ? {} : { faceMetresPerSecond: metresPerSecond(0.6) }),
-        });
+      const fan = { verb: 'fan', session: number, running: true } as const;
       const supplied = (id: SessionActId, is: boolean) => act(id, { verb: 'supplied', session: number, supplied: is });
       const unsaid = left.length > 0 || extraction === undefined || suppliedAir === undefined;
       return [
-        ...acknowledging(),
+        ...acks,
         ...(extraction === undefined
           ? [
-              fan('fan-on', { running: true, face: true }),
-              fan('fan-unmeasured', { running: true }),
-              fan('fan-off', { running: false }),
+              act('fan-on', { ...fan, faceMetresPerSecond: metresPerSecond(0.6) }),
+              act('fan-unmeasured', fan),
+              act('fan-off', { ...fan, running: false }),
             ]
           : []),
         ...(suppliedAir === undefined ? [supplied('supplied-yes', true), supplied('supplied-no', false)] : []),
@@ -107,41 +107,27 @@ export function sessionActs({ session, phase }: SessionStatus): readonly Candida
     }
     case 'still':
       return [
-        ...acknowledging(),
+        ...acks,
         ...flushing(session),
         act('spray-on', sprayOn),
         act('close', { verb: 'close', session: number }),
       ];
-  }
-
-  function acknowledging(): readonly Candidate<SessionActId>[] {
-    const [first] = left;
-    if (first === undefined) return [];
-    return [
-      act('ack', { verb: 'ack', session: number }, { by: first }),
-      act('ack-for', { verb: 'ack', session: number, people: left }),
-    ];
   }
 }
 
 /** The next solvent of the sheet's sequence; the whole where the sheet gives none. */
 function flushing(session: Session): readonly Candidate<SessionActId>[] {
   const { number, rags } = session;
-  const of = String(number);
+  const act = actsOf<SessionActId>(String(number));
+  const whole = (gear: Gear) => ({ verb: 'flush', session: number, gear }) as const;
   const gun = flushState(session, 'gun');
   const [next] = gun.left;
-  const step: Command | undefined =
-    next === undefined
-      ? undefined
-      : { verb: 'flush', session: number, gear: 'gun', solvent: next, litres: litres(0.3) };
   return [
-    ...(gun.done || step === undefined ? [] : [{ id: 'flush-step' as const, of, said: [step] as const }]),
-    ...(gun.done ? [] : [whole('flush', 'gun')]),
-    ...(flushState(session, 'vessels').done ? [] : [whole('vessels', 'vessels')]),
-    ...(rags === undefined ? [{ id: 'rags' as const, of, said: [{ verb: 'rags', session: number }] as const }] : []),
+    ...(gun.done || next === undefined
+      ? []
+      : [act('flush-step', { ...whole('gun'), solvent: next, litres: litres(0.3) })]),
+    ...(gun.done ? [] : [act('flush', whole('gun'))]),
+    ...(flushState(session, 'vessels').done ? [] : [act('vessels', whole('vessels'))]),
+    ...(rags === undefined ? [act('rags', { verb: 'rags', session: number })] : []),
   ];
-
-  function whole(id: SessionActId, gear: 'gun' | 'vessels'): Candidate<SessionActId> {
-    return { id, of, said: [{ verb: 'flush', session: number, gear }] };
-  }
 }
