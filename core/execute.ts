@@ -20,13 +20,13 @@ import type { Head, Store } from './ports.ts';
 import { holdsThatFollow, rewrites } from './records/holds-that-follow.ts';
 import { planReminders } from './reminders/plan.ts';
 import type { Posted } from './reminders/posts.ts';
-import type { PlannedReminder } from './reminders/wanted-reminder.ts';
 import { seal, streamsTouched } from './seal.ts';
 import type { Shop, Speaker } from './shop.ts';
 import { oursAlone } from './unforeseen.ts';
 import type { EpochMs } from './units.ts';
 import { mustRead, unreadUnder } from './unread.ts';
 import { RestsOnUnread } from './unread-event.ts';
+import type { PlannedReminder } from './wanted-reminder.ts';
 import { type AnswerTo, createWriteQueue, type Draft, type WriteQueueDeps } from './write-queue.ts';
 
 export interface Request extends Speaker {

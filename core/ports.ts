@@ -3,10 +3,10 @@
 import type { Envelope } from './history.ts';
 import type { CrewId, PersonName, StreamId } from './ids.ts';
 import type { Archive } from './records/archive.ts';
-import type { PlannedReminder, ReminderKind } from './reminders/wanted-reminder.ts';
 import type { Shop } from './shop.ts';
 import type { EpochMs } from './units.ts';
 import type { UnreadEvent } from './unread-event.ts';
+import type { PlannedReminder, ReminderKind } from './wanted-reminder.ts';
 
 export interface Clock {
   readonly now: () => EpochMs;

@@ -4,10 +4,10 @@
 import type { Envelope } from './history.ts';
 import type { CrewId, StreamId } from './ids.ts';
 import type { Answered, Change, Store } from './ports.ts';
-import type { PlannedReminder } from './reminders/wanted-reminder.ts';
 import { streamsTouched } from './seal.ts';
 import type { ShopKeeper } from './shop-keeper.ts';
 import type { EpochMs } from './units.ts';
+import type { PlannedReminder } from './wanted-reminder.ts';
 
 /** What an act writes, and what it gives to whoever asked once that has landed. */
 export interface Draft<T> {

@@ -9,7 +9,7 @@ import { englishVerbs } from '../bot/language/tongues/english/verbs.ts';
 import { allowed } from '../core/allowed.ts';
 import { verbRows } from '../core/commands.ts';
 import { type Deed, deeds, leastRole } from '../core/crew/who-may.ts';
-import { reminderKinds } from '../core/reminders/wanted-reminder.ts';
+import { reminderKinds } from '../core/wanted-reminder.ts';
 
 const table = (head: readonly string[], rows: readonly (readonly string[])[]) =>
   [head, head.map(() => '---'), ...rows].map((cells) => `| ${cells.join(' | ')} |`).join('\n');

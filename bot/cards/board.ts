@@ -4,13 +4,13 @@
 import { isFailed } from '../../core/failed.ts';
 import { offeredSheets, sheetMeant } from '../../core/products/shelf.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
-import { byDueTime } from '../../core/reminders/wanted-reminder.ts';
 import { alarms } from '../../core/session/session-commands.ts';
 import { lastSaid } from '../../core/settled.ts';
 import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
 import { statusOf } from '../../core/status.ts';
 import { type EpochMs, epochMs, minutes, minutesBetween } from '../../core/units.ts';
 import { unreadUnder } from '../../core/unread.ts';
+import { byDueTime } from '../../core/wanted-reminder.ts';
 import { type BoardAir, boardAir } from './board-air.ts';
 import { batchOnBoard } from './board-batch.ts';
 import { canOnBoard } from './board-can.ts';

@@ -4,9 +4,9 @@ import { type Can, isCanLive, isGasSensitive, leftGrams } from '../../core/can/c
 import { headspaceOf } from '../../core/can/can-clocks.ts';
 import { type CanStatus, canStatus } from '../../core/can/can-status.ts';
 import type { GasState } from '../../core/can/can-stock.ts';
-import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
 import { type CanNow, statusOf } from '../../core/status.ts';
+import type { ReminderKind } from '../../core/wanted-reminder.ts';
 import { type Card, type CardFact, makeCard, type Tone } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';

@@ -4,7 +4,7 @@ import type { BatchStatus } from '../../core/batch/batch-status.ts';
 import { isOn } from '../../core/calc/runs.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
 import type { RingingReminder } from '../../core/ports.ts';
-import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
+import type { ReminderKind } from '../../core/wanted-reminder.ts';
 import type { RingWords } from '../language/tongues/english/rings.ts';
 import type { Telling } from './card-context.ts';
 import { potOverLines } from './dead-pot.ts';

@@ -5,9 +5,9 @@ import { type Entry, type Fact, isAct } from '../../core/history.ts';
 import { nameIn, nounOf, type StreamId } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
 import type { RingingReminder } from '../../core/ports.ts';
-import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
 import type { Shop } from '../../core/shop.ts';
 import { minutesAfter } from '../../core/units.ts';
+import type { ReminderKind } from '../../core/wanted-reminder.ts';
 import type { Telling } from './card-context.ts';
 
 /** Again, since somebody put it off, nobody answered, or its time has moved. */

@@ -1,7 +1,7 @@
 // What a session's bells show: the brief itself ahead of its time, the flush with its sequence, the rest in a line.
 
-import type { ReminderKind } from '../../core/reminders/wanted-reminder.ts';
 import type { Session } from '../../core/session/session.ts';
+import type { ReminderKind } from '../../core/wanted-reminder.ts';
 import type { Card, CardAction, CardFact } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { mayHeat } from './dead-pot.ts';

@@ -2,8 +2,8 @@
 // is rounded up, what may last at most so long down.
 
 import type { Errs } from '../../core/noun-clock.ts';
-import { ringErrs } from '../../core/reminders/wanted-reminder.ts';
 import { type EpochMs, epochMs } from '../../core/units.ts';
+import { ringErrs } from '../../core/wanted-reminder.ts';
 import type { Figures } from './figures.ts';
 import { ringNamed } from './ring-key.ts';
 

@@ -1,6 +1,6 @@
 // A bell's kind and whom or what it is about, from its key alone: `batch/1/stir-done/2`, `crew/digest/2026-03-02`.
 
-import { type ReminderKind, reminderKinds } from '../../core/reminders/wanted-reminder.ts';
+import { type ReminderKind, reminderKinds } from '../../core/wanted-reminder.ts';
 
 export interface RingNamed {
   readonly kind: ReminderKind;

@@ -3,8 +3,8 @@
 
 import type { TemperatureLog } from '../calc/clock.ts';
 import { batchStream } from '../ids.ts';
-import { type Reminder, type ReminderKind, remind } from '../reminders/wanted-reminder.ts';
 import { type EpochMs, minutes, minutesAfter } from '../units.ts';
+import { type Reminder, type ReminderKind, remind } from '../wanted-reminder.ts';
 import { type Batch, phaseOf } from './batch.ts';
 import { blendDueAt, type PotLifeTimes, potLifeTimes } from './batch-clocks.ts';
 import { lidRingsAt } from './lid.ts';

@@ -2,9 +2,9 @@
 // end of its own stirring. Each ring of the three has its number from the start: nothing heard or done but gas moves it.
 
 import { canStream, type PersonName } from '../ids.ts';
-import { type Reminder, remind } from '../reminders/wanted-reminder.ts';
 import { movedMs } from '../ring-log.ts';
 import type { EpochMs } from '../units.ts';
+import { type Reminder, remind } from '../wanted-reminder.ts';
 import { type Can, isCanLive } from './can.ts';
 import { blanketTimes, preStirTimes } from './can-clocks.ts';
 

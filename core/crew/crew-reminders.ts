@@ -2,8 +2,8 @@
 
 import type { Entry } from '../history.ts';
 import { crewStream, type PersonName } from '../ids.ts';
-import { type Reminder, remind } from '../reminders/wanted-reminder.ts';
 import { standing } from '../settled.ts';
+import { type Reminder, remind } from '../wanted-reminder.ts';
 import { type Crew, peopleWithRole } from './crew.ts';
 import { nextHour } from './next-hour.ts';
 import { waitingHandover } from './shifts.ts';

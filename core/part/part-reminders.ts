@@ -4,8 +4,8 @@
 import { partStream } from '../ids.ts';
 import type { AirLog } from '../place/place.ts';
 import type { Sheet } from '../products/sheet.ts';
-import { type Reminder, type ReminderKind, remind } from '../reminders/wanted-reminder.ts';
 import { type EpochMs, epochMs, minutes, minutesAfter } from '../units.ts';
+import { type Reminder, type ReminderKind, remind } from '../wanted-reminder.ts';
 import { heatUp } from './heat-up.ts';
 import { type Coat, type Cure, type Part, phaseOfPart } from './part.ts';
 import { cureDueAt, flashTimes, recoatTimes, stagesDue } from './part-clocks.ts';

@@ -8,7 +8,7 @@ import { crewStream } from '../ids.ts';
 import { standing } from '../settled.ts';
 import { liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs } from '../units.ts';
-import { type Reminder, remind } from './wanted-reminder.ts';
+import { type Reminder, remind } from '../wanted-reminder.ts';
 
 export function morningReminders(shop: Shop): readonly Reminder[] {
   const { crew } = shop;

@@ -28,10 +28,9 @@ import { standing } from '../settled.ts';
 import { airLog, batchOf, byName, liveBatches, liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs, minutesAfter } from '../units.ts';
 import { keepsItsBells } from '../unread.ts';
+import { numberedKey, type PlannedReminder, type Reminder } from '../wanted-reminder.ts';
 import { morningReminders } from './morning-reminder.ts';
 import { withQuietHours } from './quiet-hours.ts';
-
-import { numberedKey, type PlannedReminder, type Reminder } from './wanted-reminder.ts';
 
 /**
  * The plan of every loaded stream, or of those whose bells events on `touched` can have moved; an ended stream asks for

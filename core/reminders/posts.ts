@@ -4,7 +4,7 @@
 import type { Clock, Log, Messenger, RingingReminder, Told } from '../ports.ts';
 import { movedMs } from '../ring-log.ts';
 import type { EpochMs } from '../units.ts';
-import type { PlannedReminder } from './wanted-reminder.ts';
+import type { PlannedReminder } from '../wanted-reminder.ts';
 
 export interface Posted {
   readonly reminder: RingingReminder['reminder'];

@@ -4,7 +4,7 @@ import { DateTime } from 'luxon';
 import type { Crew } from '../crew/crew.ts';
 import { nextHour } from '../crew/next-hour.ts';
 import { standing } from '../settled.ts';
-import type { Reminder } from './wanted-reminder.ts';
+import type { Reminder } from '../wanted-reminder.ts';
 
 export function withQuietHours(crew: Pick<Crew, 'zone' | 'settled'>, reminder: Reminder): Reminder {
   const { fromHour, toHour } = standing(crew, 'quiet');

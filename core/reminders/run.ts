@@ -9,9 +9,9 @@ import type { ShopKeeper } from '../shop-keeper.ts';
 import { type EpochMs, epochMs } from '../units.ts';
 import { unreadIn } from '../unread.ts';
 import { type UnreadEvent, unreadSaid } from '../unread-event.ts';
+import { byDueTime, type PlannedReminder } from '../wanted-reminder.ts';
 import { planReminders } from './plan.ts';
 import { createPosts, type Posts } from './posts.ts';
-import { byDueTime, type PlannedReminder } from './wanted-reminder.ts';
 
 const leaseMs = 30_000;
 /** Shorter than a person takes to wonder; never longer than the lease. */

@@ -2,8 +2,8 @@
 // moment it comes to rest and every few minutes until it is said to be flushed, the vessels after it; the fan at the end.
 
 import { type PersonName, sessionStream } from '../ids.ts';
-import { type Reminder, type ReminderKind, remind } from '../reminders/wanted-reminder.ts';
 import { type EpochMs, epochMs, type Minutes, minutes, minutesAfter } from '../units.ts';
+import { type Reminder, type ReminderKind, remind } from '../wanted-reminder.ts';
 import { exposedIn, fanUntil, flushState, isRunning, type Session, stoppedAt, unacknowledged } from './session.ts';
 import type { Gear } from './session-commands.ts';
 

@@ -4,9 +4,9 @@ import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
 import type { CrewId, StreamId } from '../ids.ts';
 import type { ClaimedReminder } from '../ports.ts';
-import { type PlannedReminder, reminderKinds } from '../reminders/wanted-reminder.ts';
 import { movedMs } from '../ring-log.ts';
 import { type EpochMs, epochMs } from '../units.ts';
+import { type PlannedReminder, reminderKinds } from '../wanted-reminder.ts';
 
 const Row = z.object({
   crew: z.string(),

@@ -6,7 +6,7 @@ import { allowed } from '../../core/allowed.ts';
 import { EventBody } from '../../core/history.ts';
 import type { ObjectionCode, Unclear } from '../../core/objections.ts';
 
-import { reminderKinds } from '../../core/reminders/wanted-reminder.ts';
+import { reminderKinds } from '../../core/wanted-reminder.ts';
 
 /** By name of the row, how often. */
 const reached = new Map<string, number>();

@@ -5,11 +5,11 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import type { Envelope } from '../../core/history.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
-import type { PlannedReminder } from '../../core/reminders/wanted-reminder.ts';
 import { firstHash, hashOf } from '../../core/seal-sums.ts';
 import { createShopKeeper } from '../../core/shop-keeper.ts';
 import { readSheetFolders } from '../../core/store/sheet-files.ts';
 import { openSqliteStore } from '../../core/store/sqlite-store.ts';
+import type { PlannedReminder } from '../../core/wanted-reminder.ts';
 import { inventedCrew } from './two-batches.ts';
 import type { Post, Witnessed } from './witness.ts';
 

@@ -3,9 +3,9 @@
 
 import { describe, expect, it } from 'vitest';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
-import { type ReminderKind, reminderKinds } from '../../../core/reminders/wanted-reminder.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { minutes, minutesAfter } from '../../../core/units.ts';
+import { type ReminderKind, reminderKinds } from '../../../core/wanted-reminder.ts';
 import { sessionTalk, sprayCrew } from './session-talk.ts';
 
 const clear = ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1200g 1200g'];

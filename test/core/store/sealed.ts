@@ -4,11 +4,11 @@ import { shapeOf } from '../../../core/event-shapes.ts';
 import type { Envelope, EventBody, notActs } from '../../../core/history.ts';
 import type { StreamId } from '../../../core/ids.ts';
 import type { Change, Head } from '../../../core/ports.ts';
-import { numberedKey, type PlannedReminder } from '../../../core/reminders/wanted-reminder.ts';
 import { editionOfToday } from '../../../core/rule-editions.ts';
 import { sealOfToday } from '../../../core/seal-names.ts';
 import { hashOf } from '../../../core/seal-sums.ts';
 import { celsius, type EpochMs, epochMs } from '../../../core/units.ts';
+import { numberedKey, type PlannedReminder } from '../../../core/wanted-reminder.ts';
 
 /** 2 March 2026 in UTC, `at('09:40')` or `at('09:40:30')`. */
 export function at(time: string): EpochMs {

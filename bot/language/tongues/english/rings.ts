@@ -1,7 +1,7 @@
 // What rings, in English: a title that says it all on a locked phone, and what to do now.
 
 import type { LateWhy } from '../../../../core/ports.ts';
-import type { ReminderKind } from '../../../../core/reminders/wanted-reminder.ts';
+import type { ReminderKind } from '../../../../core/wanted-reminder.ts';
 
 export interface RingWords {
   readonly title: (name: string) => string;

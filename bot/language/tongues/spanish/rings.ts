@@ -1,7 +1,7 @@
 // What rings, in Spanish: a title that says it all on a locked phone, and what to do now.
 
 import type { LateWhy } from '../../../../core/ports.ts';
-import type { ReminderKind } from '../../../../core/reminders/wanted-reminder.ts';
+import type { ReminderKind } from '../../../../core/wanted-reminder.ts';
 import { ringNamed } from '../../ring-key.ts';
 import type { englishOvertaken, englishUnproved, RingWords } from '../english/rings.ts';
 import { capital, spanishDay, spanishPlace, takeoverLine } from './names.ts';

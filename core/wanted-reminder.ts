@@ -1,11 +1,11 @@
 // The kinds of reminders, what a noun asks to be reminded of before anybody looks at what has rung already, and the same with
 // its place in the plan.
 
-import type { PersonName, StreamId } from '../ids.ts';
-import { inNaturalOrder } from '../natural-order.ts';
-import type { Errs } from '../noun-clock.ts';
-import { keysOf } from '../own-key.ts';
-import type { EpochMs } from '../units.ts';
+import type { PersonName, StreamId } from './ids.ts';
+import { inNaturalOrder } from './natural-order.ts';
+import type { Errs } from './noun-clock.ts';
+import { keysOf } from './own-key.ts';
+import type { EpochMs } from './units.ts';
 
 /** Each kind, and which way its time errs. A bell for the end of a clock errs as that does. */
 export const ringErrs = {
