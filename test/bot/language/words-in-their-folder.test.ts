@@ -1,4 +1,4 @@
-// What a tongue types stands in its folder and nowhere else: no other file of the program holds a word of the Spanish one in its
+// What a tongue types stands in its folder and nowhere else: no other file of the program holds a word of theirs in its
 // strings and patterns, but where English has the same word; and none holds English that somebody says or reads.
 
 import { readdirSync, readFileSync } from 'node:fs';
@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import * as lineWords from '../../../bot/language/tongues/english/line-words.ts';
 import { englishTyped } from '../../../bot/language/tongues/english/typed.ts';
-import { spanishTyped } from '../../../bot/language/tongues/spanish/typed.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import type { Typed } from '../../../bot/language/tongues/typed.ts';
 import { withoutAccents } from '../../../bot/language/typed/without-accents.ts';
 
@@ -46,17 +46,22 @@ const typedIn = ({ verbs, openings, meanings, terms, methods, units, times, crie
     ...Object.values(cried),
   ].flatMap(wordsOf);
 
-it('given every file outside the Spanish folder, then no string of it holds a Spanish word', () => {
-  const english = new Set(filesIn('bot/language/tongues/english').flatMap((path) => wordsOf(textOf(path))));
-  const typed = typedIn(spanishTyped);
-  const spanish = new Set(typed.filter((word) => word.length > 1 && !english.has(word) && !alike.has(word)));
-  const found = ['bot', 'core'].flatMap(filesIn).flatMap((path) => {
-    if (/tongues\/spanish\//.test(path) || ofTheRecord.includes(path)) return [];
-    const words = literalsIn(textOf(path)).flatMap(wordsOf);
-    return [...new Set(words)].filter((word) => spanish.has(word)).map((word) => `${path}: ${word}`);
-  });
-  expect(found).toEqual([]);
-});
+const others = shipped.every.tongues.slice(1).map((tongue) => ({ first: tongue.verbs.mix.example, tongue }));
+
+it.each(others)(
+  'given every file outside the folders, then no string of it is of the tongue that says "$first"',
+  ({ tongue }) => {
+    const english = new Set(filesIn('bot/language/tongues/english').flatMap((path) => wordsOf(textOf(path))));
+    const typed = typedIn(tongue);
+    const own = new Set(typed.filter((word) => word.length > 1 && !english.has(word) && !alike.has(word)));
+    const found = ['bot', 'core'].flatMap(filesIn).flatMap((path) => {
+      if (/tongues\/[a-z]+\//.test(path) || ofTheRecord.includes(path)) return [];
+      const words = literalsIn(textOf(path)).flatMap(wordsOf);
+      return [...new Set(words)].filter((word) => own.has(word)).map((word) => `${path}: ${word}`);
+    });
+    expect(found).toEqual([]);
+  },
+);
 
 /** Where English is meant for nobody who talks with the bot, and why. */
 const forNobodyHere: readonly (readonly [path: RegExp, why: string])[] = [
