@@ -4,7 +4,9 @@
 import { describe, expect, it } from 'vitest';
 import { meaningsOf } from '../../../bot/language/hearing.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
+import { spanishTyped } from '../../../bot/language/tongues/spanish/typed.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
+import type { Typed } from '../../../bot/language/tongues/typed.ts';
 import { withoutAccents } from '../../../bot/language/typed/without-accents.ts';
 import { methodWordsOf } from '../../../bot/language/verbs-of-tongues.ts';
 import { solvents } from '../../../core/calc/solvents.ts';
@@ -20,18 +22,22 @@ function meantTwice(pairs: readonly (readonly [string, string])[]) {
   return [...meanings].filter(([, meant]) => meant.size > 1).map(([word, meant]) => `${word}: ${[...meant]}`);
 }
 
+/** What begins a line, with what it says. */
+function beginningsOf(tongue: Typed): readonly (readonly [string, string])[] {
+  const verbs = vocabularyNames.flatMap((name) => tongue.verbs[name].words.map((word) => [word, name] as const));
+  const openings = tongue.openings.flatMap(({ words, verb, printed: _, ...said }) =>
+    words.split(', ').map((word) => [word, `${verb} ${JSON.stringify(said)}`] as const),
+  );
+  return [...verbs, ...openings, ...methodWordsOf(tongue)].map(([word, meaning]) => [withoutAccents(word), meaning]);
+}
+
 describe.each(tongues)('the tongue that says "$first"', ({ tongue }) => {
   it('given a word after the verb, then it means one thing', () => {
     expect(meantTwice(meaningsOf(tongue))).toEqual([]);
   });
 
   it('given a word or two that begin a line, then they say one thing', () => {
-    const verbs = vocabularyNames.flatMap((name) => tongue.verbs[name].words.map((word) => [word, name] as const));
-    const openings = tongue.openings.flatMap(({ words, verb, printed: _, ...said }) =>
-      words.split(', ').map((word) => [word, `${verb} ${JSON.stringify(said)}`] as const),
-    );
-    const begun = [...verbs, ...openings, ...methodWordsOf(tongue)];
-    expect(meantTwice(begun.map(([word, meaning]) => [withoutAccents(word), meaning]))).toEqual([]);
+    expect(meantTwice(beginningsOf(tongue))).toEqual([]);
   });
 
   it.each(vocabularyNames)(
@@ -52,6 +58,12 @@ describe.each(tongues)('the tongue that says "$first"', ({ tongue }) => {
     );
     expect(meantTwice(spelt.filter(([word]) => word !== ''))).toEqual([]);
   });
+});
+
+it('given vertido for a coat that is poured and for a spill, then it is found', () => {
+  const flow = { ...spanishTyped.methods.flow, typed: `${spanishTyped.methods.flow.typed} vertido` };
+  const both: Typed = { ...spanishTyped, methods: { ...spanishTyped.methods, flow } };
+  expect(meantTwice(beginningsOf(both))).toEqual(['vertido: spill {},flow']);
 });
 
 describe('a solvent', () => {

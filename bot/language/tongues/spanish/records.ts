@@ -218,7 +218,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   keep: 'Cuánto se guarda cada registro, como mínimo',
   keepYears: (what, years, source) => `${what}: ${years} años (${spanishSource(say, source)})`,
   keepUntil: (what, until, source) => `${what}: ${until} (${spanishSource(say, source)})`,
-  ledgerHolds: (field, source) => `El libro de disolventes lleva ${field} (${spanishSource(say, source)})`,
+  ledgerHolds: (field, source) => `El libro de ${say.many('solvent')} lleva ${field} (${spanishSource(say, source)})`,
   ledgerFields: {
     name: 'el nombre de cada material',
     volume: 'su volumen',

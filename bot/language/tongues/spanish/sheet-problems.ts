@@ -1,8 +1,9 @@
 // What is wrong with a sheet's file, in Spanish. The names of fields are those of the file.
 
 import type { SheetProblem, SheetRule, ValueKind } from '../../../../core/products/sheet-fault.ts';
+import type { Spoken } from './spoken.ts';
 
-const rules: Readonly<Record<SheetRule, string>> = {
+const rules = (say: Spoken): Readonly<Record<SheetRule, string>> => ({
   'lowest-below-highest': 'el mínimo debe quedar por debajo del máximo',
   'lowest-not-above-highest': 'el mínimo no debe superar el máximo',
   'opens-below-closes': 'opensMinutes debe quedar por debajo de closesMinutes',
@@ -13,10 +14,10 @@ const rules: Readonly<Record<SheetRule, string>> = {
   'ring-not-above-most': 'ringMinutes no puede pasar de mostMinutes',
   'ring-lead-doubtful': 'ringMinutes debe quedar por debajo de leadMinutes, y este por debajo de doubtfulMinutes',
   'above-0': 'debe ser mayor que 0',
-  'solvents-to-100': 'los disolventes no deben sumar más del 100 %',
-  'something-left': 'no queda más que disolvente exento y agua',
+  'solvents-to-100': `${say.theMany('solvent')} no deben sumar más del 100 %`,
+  'something-left': `no queda más que ${say.one('solvent')} exento y agua`,
   'oven-or-room': 'el curado necesita un tiempo de horno o de sala',
-};
+});
 
 const kinds: Readonly<Record<ValueKind, string>> = {
   number: 'un número',
@@ -26,7 +27,7 @@ const kinds: Readonly<Record<ValueKind, string>> = {
   object: 'campos entre { }',
 };
 
-export function spanishSheetProblem(problem: SheetProblem): string {
+export function spanishSheetProblem(say: Spoken, problem: SheetProblem): string {
   switch (problem.is) {
     case 'no-files':
       return 'ningún archivo NOMBRE.json en esta carpeta';
@@ -40,7 +41,7 @@ export function spanishSheetProblem(problem: SheetProblem): string {
       return `"${problem.value}" es de la demostración: ${instead}`;
     }
     case 'broken':
-      return rules[problem.rule];
+      return rules(say)[problem.rule];
     case 'missing':
       return 'falta';
     case 'other-kind':
@@ -48,7 +49,7 @@ export function spanishSheetProblem(problem: SheetProblem): string {
     case 'one-of':
       return `debe ser uno de ${problem.known.join(', ')}`;
     case 'unknown-fields':
-      return `ninguna ficha tiene aquí ${problem.fields.join(', ')}`;
+      return `${say.by('sheet', 'ningún', 'ninguna')} ${say.one('sheet')} tiene aquí ${problem.fields.join(', ')}`;
     case 'too-low':
       return `${lengthOf(problem.of)} debe ser ${problem.itself ? 'al menos' : 'mayor que'} ${problem.limit}`.trim();
     case 'too-high':

@@ -62,7 +62,7 @@ export const spanishSlots = (say: Spoken): Readonly<Record<Slot, string>> => ({
   change: 'el dato bueno',
   setting: 'qué ajuste',
   'ready-time': 'para qué hora',
-  role: 'operario, encargado o supervisor',
+  role: `operario, ${say.one('lead')} o supervisor`,
   time: 'hora',
   'time-ago': 'hace cuánto',
   session: 'número de sesión',

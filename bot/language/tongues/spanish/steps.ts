@@ -49,9 +49,9 @@ const rowsOf = (say: Spoken): StepsWords['rows'] => ({
     instead: 'Puentee la lata y el recipiente y póngalos a tierra antes de verter nada.',
   },
   papers: {
-    name: 'instrucciones y fichas de seguridad leídas',
+    name: `instrucciones y ${say.many('data-sheet')} leídas`,
     asked: ({ name, revision }) =>
-      `¿Ha leído las instrucciones de ${name} (revisión ${revision}) y las fichas de seguridad de las dos partes?`,
+      `¿Ha leído las instrucciones de ${name} (revisión ${revision}) y ${say.theMany('data-sheet')} de las dos partes?`,
     yes: 'Las he leído',
     no: 'Todavía no',
     instead: 'Léalas primero; verter puede esperar.',

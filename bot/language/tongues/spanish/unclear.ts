@@ -64,9 +64,9 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
     case 'no-such-sheet':
       return `No hay ${say.one('sheet')} ${unclear.sheet}. Las que hay: ${named(unclear.known, figures, 'ninguna')}.`;
     case 'sheet-faulty':
-      return `${capital(say.the('sheet'))} ${unclear.sheet} tiene errores y no abre mezclas hasta que se corrijan: ${faultsTold(unclear.faults)}.`;
+      return `${capital(say.the('sheet'))} ${unclear.sheet} tiene errores y no abre mezclas hasta que se corrijan: ${faultsTold(say, unclear.faults)}.`;
     case 'which-sheet': {
-      const faults = unclear.faults.length === 0 ? '' : ` No se puede leer: ${faultsTold(unclear.faults)}.`;
+      const faults = unclear.faults.length === 0 ? '' : ` No se puede leer: ${faultsTold(say, unclear.faults)}.`;
       const invented =
         unclear.invented === undefined
           ? ''
@@ -106,7 +106,9 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
   }
 }
 
-const faultsTold = (faults: readonly SheetFault[]): string =>
+const faultsTold = (say: Spoken, faults: readonly SheetFault[]): string =>
   faults
-    .map(({ file, field, problem }) => `${file} ${field === '' ? '' : `${field}: `}${spanishSheetProblem(problem)}`)
+    .map(
+      ({ file, field, problem }) => `${file} ${field === '' ? '' : `${field}: `}${spanishSheetProblem(say, problem)}`,
+    )
     .join('; ');
