@@ -3,17 +3,18 @@
 import type { Batch } from '../../core/batch/batch.ts';
 import { isRatioOut } from '../../core/batch/batch-status.ts';
 import type { Part } from '../../core/part/part.ts';
+import { batchOf } from '../../core/shop.ts';
 import { statusOf } from '../../core/status.ts';
 import { type RunStep, runOfBatch, runOfPart } from '../../core/steps/run.ts';
-import { isAsked } from '../../core/steps/step-rows.ts';
+import { type AskedStep, isAsked, stepRows } from '../../core/steps/step-rows.ts';
 import { batchFacts, batchLine, batchTaps } from './batch-cards.ts';
-import { type Card, makeCard, type Tone } from './card.ts';
+import { type Card, type CardAction, makeCard, type Tone } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
 import { heatHazards, potOverLines } from './dead-pot.ts';
 import { nextTaps } from './next-taps.ts';
 import { partLine } from './part-cards.ts';
-import { stepAsked } from './step-lines.ts';
+import { stepAsked, stepTap } from './step-lines.ts';
 
 export function batchRunCard(telling: Telling, batch: Batch): Card {
   const status = statusOf.batch(telling, batch);
@@ -31,13 +32,14 @@ export function batchRunCard(telling: Telling, batch: Batch): Card {
       ...asked.lines,
     ],
     hazards: heatHazards(telling, batch.thickened?.seen),
-    actions: [...batchTaps(telling, status), ...asked.actions],
+    actions: [...batchTaps(telling, status), ...asked.actions, ...unsaidTaps(telling, run, batch, asked.step)],
   });
 }
 
 export function partRunCard(telling: Telling, part: Part): Card {
   const status = statusOf.part(telling, part);
   const run = runOfPart(telling, part);
+  const batch = batchOf(telling.shop, part);
   const tone = status.heldBy.length > 0 ? 'warn' : toneOf(run);
   return makeCard(telling.words.steps.run.ofPart(part.name), tone, {
     facts: clockFacts(
@@ -46,13 +48,36 @@ export function partRunCard(telling: Telling, part: Part): Card {
       status.clocks.map(({ id }) => id),
     ),
     lines: [partLine(telling, status), ...runLines(telling, run)],
-    actions: nextTaps(telling, status.next()),
+    actions: [
+      ...nextTaps(telling, status.next()),
+      ...(batch === undefined ? [] : unsaidTaps(telling, run, batch, undefined)),
+    ],
+  });
+}
+
+/** Whoever looks the run up may say what nobody has said yet, each with a tap that says what it says. */
+function unsaidTaps(
+  telling: Telling,
+  run: readonly RunStep[],
+  batch: Batch,
+  asked: AskedStep | undefined,
+): readonly CardAction[] {
+  const isOver = batch.emptied !== undefined || batch.thickened !== undefined;
+  return run.flatMap(({ step, stands }) => {
+    if (stands !== 'not-answered' || !isAsked(step) || step === asked) return [];
+    if (isOver && stepRows[step].stops === 'weigh') return [];
+    const { name } = telling.words.steps.rows[step];
+    const label = `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
+    return [{ ...stepTap(telling, step, true, batch), id: `step-yes-${step}`, label }];
   });
 }
 
 const toneOf = (run: readonly RunStep[]): Tone => (run.some(({ stands }) => stands === 'lacking') ? 'warn' : 'plain');
 
-/** What was done each in its own line; all else gathered by how it stands. */
+/** Thirty brackets dipped from one pot would fill a phone. */
+const mostCoats = 4;
+
+/** What was done each in its own line, as it happened; all else gathered by how it stands. */
 function runLines({ words, figures }: Telling, run: readonly RunStep[]): readonly string[] {
   const { run: sentences, rows } = words.steps;
   const nameOf = (each: RunStep): string => (isAsked(each.step) ? rows[each.step].name : sentences.work(each.step));
@@ -61,12 +86,18 @@ function runLines({ words, figures }: Telling, run: readonly RunStep[]): readonl
     return names.length === 0 ? [] : [sentences.stands(stands, names, figures)];
   };
   const done = run.flatMap((each) => ('entries' in each ? each.entries : []));
+  const coats = done.filter(({ fact }) => fact.type === 'CoatApplied');
+  const untold = coats.slice(0, -mostCoats);
+  const told = done
+    .filter((entry) => !untold.includes(entry))
+    .toSorted((one, other) => one.happenedAt - other.happenedAt || one.seq - other.seq);
   return [
     ...gathered('lacking'),
     ...gathered('next'),
-    ...done.map(({ happenedAt, fact, by }) =>
+    ...told.map(({ happenedAt, fact, by }) =>
       sentences.done(figures.timeDown(happenedAt), words.fact(fact, figures), by),
     ),
+    ...(untold.length === 0 ? [] : [sentences.coatsBefore(untold.length, figures)]),
     ...gathered('kept'),
     ...gathered('passed'),
     ...gathered('not-answered'),

@@ -11,6 +11,7 @@ import type { CardAction } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 
 export interface StepAsked {
+  readonly step: AskedStep | undefined;
   readonly lines: readonly string[];
   readonly actions: readonly CardAction[];
 }
@@ -20,10 +21,10 @@ export function stepAsked(telling: Telling, batch: Batch): StepAsked {
   const step = stepAskedAt(telling.shop.crew.stepAnswers, batch, telling.now);
   // On a pot that does not read nothing would be recorded.
   const isBroken = unreadUnder(telling.shop, batchStream(batch.number)).length > 0;
-  if (step === undefined || isBroken) return { lines: [], actions: [] };
+  if (step === undefined || isBroken) return { step: undefined, lines: [], actions: [] };
   const { asked } = telling.words.steps.rows[step];
   const answers = [true, false].map((kept) => stepTap(telling, step, kept, batch));
-  return { lines: [asked(batch.sheet, telling.figures)], actions: answers };
+  return { step, lines: [asked(batch.sheet, telling.figures)], actions: answers };
 }
 
 /** What it says is what is answered. */

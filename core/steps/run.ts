@@ -9,7 +9,7 @@ import type { Moment } from '../next-acts.ts';
 import type { Part } from '../part/part.ts';
 import { batchOf, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
-import type { AskedStep } from './step-rows.ts';
+import { type AskedStep, stepRows } from './step-rows.ts';
 import { answerTo, stepCaseOf, stepsAskedBy } from './steps-answered.ts';
 
 export type WorkStep =
@@ -45,7 +45,7 @@ interface Work {
 
 /** Up to its coats. Of a pot that is over nothing comes any more. */
 export function runOfBatch(moment: Moment, { batch, phase, given }: BatchStatus): readonly RunStep[] {
-  const coats = lastOf(batch.entries, 'CoatApplied');
+  const coats = batch.entries.filter(isOf('CoatApplied'));
   const isOver = phase.is === 'dead' || phase.is === 'over' || phase.is === 'emptied';
   const isBlended = given.doneAt !== undefined && given.doneAt <= moment.now;
   const works = [...potWorks(moment.shop, batch, isBlended), { step: 'coat', done: coats } as const];
@@ -64,7 +64,7 @@ export function runOfPart(moment: Moment, part: Part): readonly RunStep[] {
 function potWorks(shop: Shop, batch: Batch, isBlended: boolean): readonly Work[] {
   const { entries, sheet, weighing, place, openedAt } = batch;
   // One part alone is half a weighing.
-  const weighed = weighing === undefined ? [] : entries.filter(isOf('PartsWeighed', 'PartWeighed'));
+  const weighed = weighing === undefined ? [] : entries.filter(isOf('PartsWeighed', 'PartWeighed', 'PartAdded'));
   return [
     { step: 'air', done: airBefore(shop, place, openedAt), mayPass: true },
     { step: 'mix', done: lastOf(entries, 'BatchOpened') },
@@ -74,7 +74,12 @@ function potWorks(shop: Shop, batch: Batch, isBlended: boolean): readonly Work[]
       : []),
     ...(sheet.filter === undefined
       ? []
-      : [{ step: 'filter', done: batch.filteredAt === undefined ? [] : lastOf(entries, 'MixFiltered') } as const]),
+      : [
+          {
+            step: 'filter',
+            done: batch.filteredAt === undefined ? [] : entries.filter(isOf('MixFiltered', 'MixCaught')),
+          } as const,
+        ]),
   ];
 }
 
@@ -83,7 +88,7 @@ function partWorks({ entries, coats, verdict }: Part): readonly Work[] {
   const coat = coats.at(-1);
   const from = entries.findIndex(({ seq }) => seq === coat?.seq);
   const since = from < 0 ? [] : entries.slice(from);
-  const measured = since.filter(({ fact }) => fact.type === 'FilmRead' && fact.state === 'dry').slice(-1);
+  const measured = since.filter(({ fact }) => fact.type === 'FilmRead' && fact.state === 'dry');
   return [
     { step: 'prep', done: lastOf(entries, 'SurfacePrepared'), mayPass: true },
     { step: 'surface', done: lastOf(entries, 'SurfaceRead'), mayPass: true },
@@ -111,9 +116,14 @@ function airBefore(shop: Shop, place: PlaceName, at: EpochMs): readonly Entry[] 
 
 function answersOf({ shop, now }: Moment, batch: Batch): readonly RunStep[] {
   return stepsAskedBy(batch.sheet).map((step) => {
-    const answer = answerTo(shop.crew.stepAnswers, step, stepCaseOf(batch), now);
+    const answer = answerTo(shop.crew.stepAnswers, step, stepCaseOf(batch), countsUntil(step, batch, now));
     return { step, stands: answer === undefined ? 'not-answered' : answer.kept ? 'kept' : 'lacking' };
   });
+}
+
+/** What is said of the mixing once the pot is gone says nothing of it; oven and room are asked of for longer. */
+function countsUntil(step: AskedStep, { emptied, thickened }: Batch, now: EpochMs): EpochMs {
+  return stepRows[step].stops === 'weigh' ? (emptied?.at ?? thickened?.at ?? now) : now;
 }
 
 /** `isOver`: what is not done by now is not done any more. */

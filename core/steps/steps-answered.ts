@@ -5,16 +5,16 @@ import type { Batch } from '../batch/batch.ts';
 import type { Entry } from '../history.ts';
 import type { PersonName, PlaceName } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
-import { type EpochMs, epochMs } from '../units.ts';
+import type { EpochMs } from '../units.ts';
 import type { StepAnswered } from './step-events.ts';
 import { type AskedStep, askedSteps, stepRows } from './step-rows.ts';
 
 /** One answer as it now stands in the record. */
-export type StepAnswer = Pick<Entry, 'by' | 'happenedAt'> & { readonly fact: StepAnswered };
+export type StepAnswer = Pick<Entry, 'seq' | 'by' | 'happenedAt'> & { readonly fact: StepAnswered };
 
 export function stepAnswersIn(entries: readonly Entry[]): readonly StepAnswer[] {
-  return entries.flatMap(({ fact, by, happenedAt }) =>
-    fact.type === 'StepAnswered' ? [{ fact, by, happenedAt }] : [],
+  return entries.flatMap(({ fact, seq, by, happenedAt }) =>
+    fact.type === 'StepAnswered' ? [{ fact, seq, by, happenedAt }] : [],
   );
 }
 
@@ -71,12 +71,13 @@ export const stepCaseOf = (batch: Batch): StepCase => ({
 
 /**
  * The one step that a batch asks about: the first that nobody had answered when it was opened. Once that is answered the
- * batch asks no more, and the next one asks the next: nobody is held up by a list.
+ * batch asks no more, and the next one asks the next: nobody is held up by a list. What was answered before it stands
+ * before it in the record: two batches may be opened in one minute.
  */
 export function stepAskedAt(answers: readonly StepAnswer[], batch: Batch, at: EpochMs): AskedStep | undefined {
   const asked = stepCaseOf(batch);
-  // What is answered in the minute of its opening answers this batch's question.
-  const before = epochMs(batch.openedAt - 1);
-  const first = stepsAskedBy(batch.sheet).find((step) => answerTo(answers, step, asked, before) === undefined);
+  const openedSeq = batch.entries[0]?.seq ?? 0;
+  const before = answers.filter(({ seq }) => seq < openedSeq);
+  const first = stepsAskedBy(batch.sheet).find((step) => answerTo(before, step, asked, at) === undefined);
   return first === undefined || answerTo(answers, first, asked, at) !== undefined ? undefined : first;
 }

@@ -38,6 +38,62 @@ describe('the run card', () => {
     const { tone, lines } = await (await talkAfter('air 22C 50%', 'mix 1kg', 'confirm bonding no'))('card 1');
     expect([tone, lines[1]]).toEqual(['warn', 'Lacking: vessels bonded and earthed']);
   });
+
+  it('given surface, coats and a second filtering, then all of it stands as it happened', async () => {
+    const say = await talkAfter(
+      ...['part rail-1', 'surface rail-1 22C', ...stirred, 'filter 1', 'wait 1m', 'coat new impeller-7 1 flow'],
+      ...['wait 1m', 'catch 1 100g', 'wait 1m', 'filter 1', 'wait 1m', 'coat rail-1 1 flow'],
+    );
+    const acts = ({ lines }: { readonly lines: readonly string[] }) =>
+      lines.flatMap((line) => /^\d\d:\d\d (\S+)/.exec(line)?.[1] ?? []);
+    expect(acts(await say('card 1'))).toEqual([
+      'air',
+      'batch',
+      'weighed',
+      'stirrer',
+      'filtered',
+      'impeller-7',
+      'caught',
+      'filtered',
+      'rail-1',
+    ]);
+    expect(acts(await say('card rail-1'))).toEqual([
+      'surface',
+      'air',
+      'batch',
+      'weighed',
+      'stirrer',
+      'filtered',
+      'caught',
+      'filtered',
+      'rail-1',
+    ]);
+  });
+
+  it('given ten parts from one pot, then the last coats stand and the rest are counted', async () => {
+    const parts = Array.from({ length: 10 }, (_, i) => `rail-${i + 1}`);
+    const say = await talkAfter(...stirred, 'filter 1', `coat new ${parts.join(', ')} 1 dip`);
+    const { lines } = await say('card 1');
+    expect(lines.filter((line) => line.includes('coated'))).toHaveLength(4);
+    expect(lines).toContain('Earlier coats: 6 more');
+  });
+
+  it('given what nobody has said, then each is a tap that says what it says', async () => {
+    const say = await talkAfter(...weighed);
+    const { actions } = await say('card 1');
+    expect(actions).toContainEqual(
+      expect.objectContaining({ label: 'A clean place to cure in', line: 'confirm 1 clean-room yes' }),
+    );
+    expect((await say('tap step-yes-clean-room')).title).toBe('Noted: a clean place to cure in');
+    expect((await say('card 1')).actions.map(({ id }) => id)).not.toContain('step-yes-clean-room');
+  });
+
+  it('given an answer about the mixing after the pot was emptied, then that pot does not count as kept', async () => {
+    const say = await talkAfter(...stirred, 'filter 1', 'empty 1', 'wait 5m', 'mix 1kg', 'confirm 2 papers');
+    const { lines, actions } = await say('card 1');
+    expect(lines).toContainEqual(expect.stringMatching(/^Nobody has said: .*instructions and safety data sheets read/));
+    expect(actions.map(({ id }) => id)).not.toContain('step-yes-papers');
+  });
 });
 
 describe('what a run card must not say', () => {

@@ -46,6 +46,17 @@ describe('a step that the sheet asks for', () => {
     expect(await askedBy(shift, 2)).toBeUndefined();
   });
 
+  it('given four batches opened in one minute, each answered, then each asks another step', async () => {
+    const shift = await given([air, '08:01 mix 1kg']);
+    const asked = [await askedBy(shift, 1)];
+    for (const batch of [2, 3, 4]) {
+      await shift.when(`08:01 confirm ${batch - 1} ${asked.at(-1)}`);
+      await shift.when('08:01 mix 1kg');
+      asked.push(await askedBy(shift, batch));
+    }
+    expect(asked).toEqual(['equipment', 'bonding', 'papers', 'vessel']);
+  });
+
   it('given one has read the papers, then whoever opens the next batch is asked for themselves', async () => {
     const others = ['equipment', 'bonding', 'vessel', 'clean-oven', 'clean-room'].map(
       (step) => `08:02 confirm ${step}`,
@@ -125,6 +136,7 @@ describe('the vessel', () => {
 
   it('given a vessel that one sheet allows, then nothing is known of it for another sheet', () => {
     const answer = {
+      seq: 1,
       by: 'kari',
       happenedAt: epochMs(0),
       fact: {

@@ -128,6 +128,7 @@ export const englishSteps = {
     ofBatch: (batch: number) => `Run of batch ${batch}`,
     ofPart: (part: string) => `Run of ${part}`,
     done: (at: string, said: string, by: string) => `${at} ${said} (${by})`,
+    coatsBefore: (coats: number, figures: Figures) => `Earlier coats: ${figures.count(coats)} more`,
     work: (step: WorkStep) => works[step],
     stands: (stands: Exclude<RunStep['stands'], 'done'>, what: readonly string[], figures: Figures): string =>
       `${standings[stands]}: ${figures.list(what)}`,

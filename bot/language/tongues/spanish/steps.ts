@@ -115,6 +115,7 @@ export function spanishSteps(say: Spoken): StepsWords {
       ofBatch: (batch) => `Recorrido de la mezcla ${batch}`,
       ofPart: (part) => `Recorrido de ${part}`,
       done: (at, said, by) => `${at} ${said} (${by})`,
+      coatsBefore: (coats, figures) => `Capas anteriores: ${figures.count(coats)} más`,
       work: (step) => works[step],
       stands: (stands, what, figures) => `${standings[stands]}: ${figures.list(what)}`,
     },
