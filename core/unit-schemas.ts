@@ -16,4 +16,5 @@ export const CubicMetres = z.number().transform((value) => units.cubicMetres(val
 export const MetresPerSecond = z.number().transform((value) => units.metresPerSecond(value));
 export const SquareMetres = z.number().transform((value) => units.squareMetres(value));
 export const SquareMetresPerHour = z.number().transform((value) => units.squareMetresPerHour(value));
+export const RevolutionsPerMinute = z.number().transform((value) => units.revolutionsPerMinute(value));
 export const MilligramsPerSquareMetre = z.number().transform((value) => units.milligramsPerSquareMetre(value));

@@ -37,6 +37,7 @@ export type KilojoulesPerMole = Quantity<'kJ/mol'>;
 export type GramsPerMole = Quantity<'g/mol'>;
 export type MicrosiemensPerCentimetre = Quantity<'uS/cm'>;
 export type MilligramsPerSquareMetre = Quantity<'mg/m2'>;
+export type RevolutionsPerMinute = Quantity<'rpm'>;
 
 function maker<Q extends number>(name: string, lowest = Number.NEGATIVE_INFINITY, highest = Number.POSITIVE_INFINITY) {
   return (value: number): Q => {
@@ -82,6 +83,7 @@ export const kilojoulesPerMole = maker<KilojoulesPerMole>('kilojoules per mole',
 export const gramsPerMole = maker<GramsPerMole>('grams per mole', 0);
 export const microsiemensPerCentimetre = maker<MicrosiemensPerCentimetre>('microsiemens per centimetre', 0);
 export const milligramsPerSquareMetre = maker<MilligramsPerSquareMetre>('milligrams per square metre', 0);
+export const revolutionsPerMinute = maker<RevolutionsPerMinute>('revolutions per minute', 0);
 
 // Exact by definition; the same values as NIST SP 811 lists.
 const gramsPerPound = 453.59237;

@@ -2,6 +2,7 @@
 
 import type { Batch } from '../../core/batch/batch.ts';
 import { type BatchStatus, batchStatus, isRatioOut } from '../../core/batch/batch-status.ts';
+import { speedsTold } from '../../core/batch/stir-speed.ts';
 import { ratioError, splitMass } from '../../core/calc/mixing.ts';
 import { potLifeFactor } from '../../core/calc/pot-mass.ts';
 import { isFailed } from '../../core/failed.ts';
@@ -17,6 +18,7 @@ import { type Telling, tap } from './card-context.ts';
 import { clockFacts, timeFact } from './clock-text.ts';
 import { fact, factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
+import { speedLines } from './speed-lines.ts';
 import { saidLines, stepAsked } from './step-lines.ts';
 import { undoTap } from './undo-tap.ts';
 
@@ -184,6 +186,7 @@ export function stirringCard(telling: Telling, status: BatchNow, title: string):
   return makeCard(title, done ? 'good' : 'plain', {
     facts: batchFacts(telling, status),
     lines: [
+      ...speedLines(telling, status.batch, speedsTold(status.batch).slice(-1)),
       ...pastPotLines(telling, status),
       ...(done
         ? isRatioOut(status)

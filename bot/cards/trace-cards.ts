@@ -15,6 +15,7 @@ import { factsOf } from './facts.ts';
 import { filmFacts } from './film-facts.ts';
 import { lidFacts } from './lid-lines.ts';
 import { heldLines } from './part-cards.ts';
+import { speedLines } from './speed-lines.ts';
 
 export function partTraceCard(telling: Telling, trace: PartTrace): Card {
   const { records } = telling.words;
@@ -51,6 +52,7 @@ export function batchTraceCard(telling: Telling, trace: BatchTrace): Card {
     lines: [
       ...judgedLines(telling, trace),
       ...deviationLines(telling, trace.deviations),
+      ...speedLines(telling, trace.batch),
       ...lotLines(telling, trace.lots),
       records.onParts(names, telling.figures),
       records.steps,
@@ -118,6 +120,7 @@ function coatLines(telling: Telling, { coat, batch, lots, air }: CoatTrace, numb
   return [
     records.coat(number, coat, sheet, telling.figures),
     ...lotLines(telling, lots),
+    ...(batch === undefined ? [] : speedLines(telling, batch)),
     records.airThen(air, telling.figures),
   ];
 }

@@ -46,6 +46,8 @@ export function notedFigure({ slot: { unit }, value }: Noted, figures: Figures):
       return figures.speed(metresPerSecond(value));
     case 'mg/m2':
       return `${figures.decimal(value)} mg/m²`;
+    case 'rpm':
+      return `${figures.count(value)} rpm`;
     case undefined:
       return figures.count(value);
     default: {

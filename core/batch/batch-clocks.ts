@@ -10,6 +10,7 @@ import { rateLaw, type Sheet } from '../products/sheet.ts';
 import { type EpochMs, epochMs, type Grams, grams, type Minutes, minutes, minutesAfter } from '../units.ts';
 import type { Batch } from './batch.ts';
 import { openTooLongFrom } from './lid.ts';
+import { speedsOutside } from './stir-speed.ts';
 
 function blendRules(batch: Batch): DoseRules {
   const { time, withoutFigure } = batch.sheet.blend;
@@ -53,29 +54,41 @@ export function blendClock(batch: Batch, air: TemperatureLog, now: EpochMs): Clo
   return readClock(blendRules(batch), blendRuns(batch, now), air, now);
 }
 
-/** What is left of the sheet's pot life where the lid stood off too long, and from when; nothing where the sheet gives no share. */
-function lidShare(batch: Batch): { readonly from: EpochMs; readonly share: number } | undefined {
-  const percent = batch.sheet.steps?.covered?.potLifePercent;
-  const from = openTooLongFrom(batch);
-  return percent === undefined || from === undefined ? undefined : { from, share: percent / 100 };
+interface Shortened {
+  readonly from: EpochMs;
+  /** What is left of the sheet's pot life. */
+  readonly share: number;
+}
+
+/** What air costs it, where the sheet says how much: the lid off too long, the stirrer turned too fast. */
+function shortenings(batch: Batch): readonly Shortened[] {
+  const { covered, vortex } = batch.sheet.steps ?? {};
+  const cut = (percent: number | undefined, from: EpochMs | undefined): readonly Shortened[] =>
+    percent === undefined || from === undefined ? [] : [{ from, share: percent / 100 }];
+  const tooFast = speedsOutside(batch).find(({ is }) => is === 'too-fast');
+  return [
+    ...cut(covered?.potLifePercent, openTooLongFrom(batch)),
+    ...cut(vortex?.speed?.fastPotLifePercent, tooFast?.at),
+  ];
 }
 
 /** How much of the pot life is gone by `now`, by the dose alone: what eyes saw stands in `batch.thickened`. */
 export function potLifeClock(batch: Batch, air: TemperatureLog, now: EpochMs): ClockReading {
   const rules = potLifeRules(batch);
-  const lid = lidShare(batch);
-  const shortened = lid !== undefined && lid.from <= now;
-  return readClock(shortened ? { ...rules, law: lawTimes(rules.law, lid.share) } : rules, potRuns(batch), air, now);
+  const shares = shortenings(batch).flatMap(({ from, share }) => (from <= now ? [share] : []));
+  return readClock({ ...rules, law: lawTimes(rules.law, Math.min(1, ...shares)) }, potRuns(batch), air, now);
 }
 
-/** When a share of the pot life is gone: shortened from the moment at which the lid had been off too long, never before it. */
-function potDueAt(batch: Batch, air: TemperatureLog, share?: number): EpochMs | undefined {
+/** When a share of the pot life is gone: shortened from the moment at which that was known, never before it. */
+function potDueAt(batch: Batch, air: TemperatureLog, target?: number): EpochMs | undefined {
   const rules = potLifeRules(batch);
-  const whole = dueAt(rules, potRuns(batch), air, share);
-  const lid = lidShare(batch);
-  if (whole === undefined || lid === undefined || lid.from >= whole) return whole;
-  const shortened = dueAt({ ...rules, law: lawTimes(rules.law, lid.share) }, potRuns(batch), air, share);
-  return shortened === undefined ? whole : epochMs(Math.max(shortened, lid.from));
+  const whole = dueAt(rules, potRuns(batch), air, target);
+  if (whole === undefined) return undefined;
+  const sooner = shortenings(batch).flatMap(({ from, share }) => {
+    const end = dueAt({ ...rules, law: lawTimes(rules.law, share) }, potRuns(batch), air, target);
+    return end === undefined ? [] : [Math.max(end, from)];
+  });
+  return epochMs(Math.min(whole, ...sooner));
 }
 
 export interface PotLifeTimes {

@@ -5,7 +5,7 @@ import { Component, FromCan } from '../can/can-events.ts';
 import { event } from '../event.ts';
 import { FrozenSheet } from '../products/frozen-sheet.ts';
 import { editions } from '../rule-editions.ts';
-import { Celsius, Grams, Litres, Percent } from '../unit-schemas.ts';
+import { Celsius, Grams, Litres, Percent, RevolutionsPerMinute } from '../unit-schemas.ts';
 import { vesselMaterials } from '../vessels.ts';
 
 export const BatchEvent = z.discriminatedUnion('type', [
@@ -26,7 +26,7 @@ export const BatchEvent = z.discriminatedUnion('type', [
   event('PartWeighed', { component: Component, grams: Grams, fromCans: z.array(FromCan).optional() }),
   /** More of one part, to bring the ratio back: stirring starts again for the whole, pot life never does. */
   event('PartAdded', { component: Component, grams: Grams, fromCans: z.array(FromCan).optional() }),
-  event('StirrerStarted', {}),
+  event('StirrerStarted', { revolutionsPerMinute: RevolutionsPerMinute.optional() }),
   event('StirrerStopped', {}),
   event('PotUncovered', {}),
   event('PotCovered', {}),

@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { components } from '../components.ts';
 import { event } from '../event.ts';
 import { FrozenSheet } from '../products/frozen-sheet.ts';
-import { Grams, KilogramsPerLitre, Litres } from '../unit-schemas.ts';
+import { Grams, KilogramsPerLitre, Litres, RevolutionsPerMinute } from '../unit-schemas.ts';
 
 export const Component = z.enum(components);
 
@@ -31,7 +31,7 @@ export const CanEvent = z.discriminatedUnion('type', [
   }),
   event('LidOff', {}),
   event('CanBlanketed', {}),
-  event('CanStirred', {}),
+  event('CanStirred', { revolutionsPerMinute: RevolutionsPerMinute.optional() }),
   /** With the role that the speaker had: only a lead's or a supervisor's word ends a doubt. */
   event('CanChecked', {
     role: z.enum(['crew', 'lead', 'supervisor']),

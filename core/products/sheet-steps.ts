@@ -3,6 +3,7 @@
 
 import { z } from 'zod';
 import { methods } from '../methods.ts';
+import * as units from '../units.ts';
 import { vesselMaterials } from '../vessels.ts';
 import { above0, minutes, percent, source } from './sheet-duration.ts';
 import { rule } from './sheet-fault.ts';
@@ -15,6 +16,7 @@ export type Protection = (typeof protections)[number];
 export const filterMaterials = ['glass-fibre', 'nylon', 'polypropylene', 'stainless-mesh'] as const;
 export type FilterMaterial = (typeof filterMaterials)[number];
 
+const turning = above0.transform((value) => units.revolutionsPerMinute(value));
 const asked = z.strictObject({ source });
 const worn = z.array(z.enum(protections)).min(1);
 
@@ -41,7 +43,23 @@ export const Steps = z.strictObject({
     .refine((read) => read.ringMinutes <= read.mostMinutes, rule('ring-not-above-most'))
     .optional(),
   /** A slight vortex and no faster: a deep one beats air in. */
-  vortex: asked.optional(),
+  vortex: z
+    .strictObject({
+      speed: z
+        .strictObject({
+          lowestRevolutionsPerMinute: turning,
+          highestRevolutionsPerMinute: turning,
+          /** What is left of the pot life where it turned faster. */
+          fastPotLifePercent: above0.max(100).optional(),
+        })
+        .refine(
+          (read) => read.lowestRevolutionsPerMinute < read.highestRevolutionsPerMinute,
+          rule('lowest-below-highest'),
+        )
+        .optional(),
+      source,
+    })
+    .optional(),
   /** What it is filtered through, besides the grade, and whether into a second clean vessel. */
   filtering: z.strictObject({ through: z.enum(filterMaterials), secondVessel: z.boolean(), source }).optional(),
   /** What everybody wears who mixes or pours, and who applies by each method. */
@@ -56,3 +74,4 @@ export const Steps = z.strictObject({
   cleanRoom: asked.optional(),
 });
 export type Steps = z.infer<typeof Steps>;
+export type StirSpeed = NonNullable<NonNullable<Steps['vortex']>['speed']>;

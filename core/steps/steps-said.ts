@@ -2,12 +2,12 @@
 
 import type { Method } from '../methods.ts';
 import type { Sheet } from '../products/sheet.ts';
-import type { FilterMaterial, Protection } from '../products/sheet-steps.ts';
+import type { FilterMaterial, Protection, StirSpeed } from '../products/sheet-steps.ts';
 import type { Micrometres } from '../units.ts';
 
 export type StepSaid =
   | { readonly step: 'protection'; readonly worn: readonly Protection[]; readonly work: 'mixing' | Method }
-  | { readonly step: 'vortex' }
+  | { readonly step: 'vortex'; readonly speed: StirSpeed | undefined }
   | {
       readonly step: 'filtering';
       readonly micrometres: Micrometres | undefined;
@@ -20,7 +20,9 @@ export function saidBeforeMixing({ steps, blend }: Sheet): readonly StepSaid[] {
   const worn = steps?.protection?.mixing;
   return [
     ...(worn === undefined ? [] : [{ step: 'protection', worn, work: 'mixing' } as const]),
-    ...(steps?.vortex === undefined || blend.way !== 'stir' ? [] : [{ step: 'vortex' } as const]),
+    ...(steps?.vortex === undefined || blend.way !== 'stir'
+      ? []
+      : [{ step: 'vortex', speed: steps.vortex.speed } as const]),
   ];
 }
 

@@ -2,7 +2,7 @@
 
 import { vesselMaterials } from '../vessels.ts';
 import { component } from './component.ts';
-import { air, amount, choice, count, counts, mass, sheet, volume } from './slot.ts';
+import { air, amount, choice, count, counts, mass, sheet, turning, volume } from './slot.ts';
 import { verb } from './verb.ts';
 
 const batch = count('batch');
@@ -41,7 +41,11 @@ export const batchVerbs = {
     },
     { leaves: { type: 'PartAdded' } },
   ),
-  stir: verb({ batch }, { leaves: { type: 'StirrerStarted' }, plain: true }),
+  /** Said again while it turns, it is how fast. */
+  stir: verb(
+    { batch, revolutionsPerMinute: turning('stirrer-speed', { noted: true }) },
+    { leaves: { type: 'StirrerStarted' }, plain: true },
+  ),
   stop: verb({ batch }, { leaves: { type: 'StirrerStopped' }, plain: true }),
   filter: verb({ batch }, { leaves: { type: 'MixFiltered' }, plain: true }),
   thick: verb({ batch }, { leaves: { type: 'MixThickened', seen: 'thick' } }),

@@ -2,7 +2,7 @@
 
 import { component } from './component.ts';
 import { handlings } from './said.ts';
-import { choice, count, day, mass, ownWords, sheet, text, volume } from './slot.ts';
+import { choice, count, day, mass, ownWords, sheet, text, turning, volume } from './slot.ts';
 import { verb } from './verb.ts';
 
 const can = count('can');
@@ -29,7 +29,10 @@ export const canVerbs = {
   /** A lead looked at a doubtful can and takes it. */
   check: verb({ can }, { leaves: { type: 'CanChecked' }, decision: true, leastRole: 'lead' }),
   /** The stirrer runs in the can itself, before a pour. */
-  prestir: verb({ can }, { leaves: { type: 'CanStirred' }, plain: true }),
+  prestir: verb(
+    { can, revolutionsPerMinute: turning('stirrer-speed', { noted: true }) },
+    { leaves: { type: 'CanStirred' }, plain: true },
+  ),
   discard: verb(
     { can: count('can', { required: true }), why: ownWords('reason', { required: true }) },
     { leaves: { type: 'CanDiscarded' }, endsInWords: true },

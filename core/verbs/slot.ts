@@ -12,6 +12,7 @@ import type {
   MilligramsPerSquareMetre,
   Millimetres,
   Minutes,
+  RevolutionsPerMinute,
   SquareMetres,
 } from '../units.ts';
 import type { AirSaid, Amount } from './said.ts';
@@ -30,7 +31,7 @@ export type Kind =
   | 'word';
 
 /** Metric, as a figure in it is written. */
-export type BaseUnit = 'g' | 'L' | 'C' | '%' | 'mm' | 'm2' | 'um' | 'min' | 'm/s' | 'mg/m2';
+export type BaseUnit = 'g' | 'L' | 'C' | '%' | 'mm' | 'm2' | 'um' | 'min' | 'm/s' | 'mg/m2' | 'rpm';
 
 /** In the base unit of the kind. What lies outside is a slip of the thumb, never a reading. */
 export interface Limits {
@@ -152,6 +153,7 @@ const figures = {
   duration: figure('duration', 'min', ['min', 'h'], { lowest: 0, highest: 240, unit: 'min', above: true }),
   speed: figure('word', 'm/s', ['m/s', 'fpm'], { lowest: 0, highest: 20, unit: 'm/s' }),
   salts: figure('word', 'mg/m2', ['mg/m2'], { lowest: 0, highest: 10_000, unit: 'mg/m2' }),
+  turning: figure('word', 'rpm', ['rpm'], { lowest: 10, highest: 30_000, unit: 'rpm' }),
 };
 
 type Maker<T> = <const N extends string, const O extends Options = Options>(
@@ -168,6 +170,8 @@ export const area: Maker<SquareMetres> = figures.area;
 export const film: Maker<Micrometres> = figures.film;
 export const duration: Maker<Minutes> = figures.duration;
 export const speed: Maker<MetresPerSecond> = figures.speed;
+/** Of a stirrer. */
+export const turning: Maker<RevolutionsPerMinute> = figures.turning;
 export const salts: Maker<MilligramsPerSquareMetre> = figures.salts;
 /** Several readings of a gauge; the last unit covers all before it. */
 export const films: Maker<readonly Micrometres[]> = (name, options, span) => ({

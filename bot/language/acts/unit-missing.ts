@@ -16,15 +16,21 @@ export function unitMissing(act: ActLine, filled: ReadonlyMap<Slot, unknown>): F
     !filled.has(slot) &&
     slots[slot].kinds.every((kind) => !later.some((k) => k === kind));
   const { needs } = act.verb.row;
-  const wanted = slotsByUnit(act.verb.row).filter(open);
-  const first = wanted[0];
   const bare = bareNumbers(act);
   const token = bare[0];
+  const wanted = slotsByUnit(act.verb.row).filter((slot) => open(slot) && couldBe(slot, token));
+  const first = wanted[0];
   if (first === undefined || token === undefined) return undefined;
   const asked = hourAsked(act, token);
   if (asked !== undefined) return asked;
   const preferred = needs.includes(first) && bare.length === 1 ? [first] : wanted;
   return { failed: 'unit-missing', token, needs: preferred, tries: triesOf(act.line, bare, preferred) };
+}
+
+/** What few acts take is not thought of where the number could be none of it: a stirrer that turns twice a minute. */
+function couldBe(slot: Slot, token: NumberToken | undefined): boolean {
+  const { kinds, limits } = slots[slot];
+  return !kinds.includes('word') || limits === undefined || token === undefined || token.number.value >= limits.lowest;
 }
 
 /** `mezclar 2kg a la 1`: an hour, of the night or of the afternoon. */

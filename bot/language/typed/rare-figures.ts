@@ -1,4 +1,4 @@
-// Figures in units that few acts take: of moving air, of rooms, of salts: `0.6m/s`, `120 fpm`, `30m3`, `12 mg/m2`. The
+// Figures in units that few acts take: of moving air, of rooms, of salts, of stirrers: `0.6m/s`, `120 fpm`, `30m3`, `12 mg/m2`, `400rpm`. The
 // reader of quantities leaves them as words, or as a bare number before a word.
 
 import { ownValue } from '../../../core/own-key.ts';
@@ -12,6 +12,8 @@ import {
   metresPerSecond,
   metresPerSecondFromFeetPerMinute,
   milligramsPerSquareMetre,
+  type RevolutionsPerMinute,
+  revolutionsPerMinute,
 } from '../../../core/units.ts';
 import type { BaseUnit } from '../../../core/verbs/slot.ts';
 import { readNumber } from './number-typed.ts';
@@ -27,6 +29,11 @@ const speeds: Readonly<Record<string, (value: number) => MetresPerSecond>> = {
 const salts: Readonly<Record<string, (value: number) => MilligramsPerSquareMetre>> = {
   'mg/m2': milligramsPerSquareMetre,
   'mg/m^2': milligramsPerSquareMetre,
+};
+
+const turns: Readonly<Record<string, (value: number) => RevolutionsPerMinute>> = {
+  rpm: revolutionsPerMinute,
+  'r/min': revolutionsPerMinute,
 };
 
 const rooms: Readonly<Record<string, (value: number) => CubicMetres>> = {
@@ -55,6 +62,7 @@ export function rareFigureFrom(
   unit: BaseUnit | undefined,
 ): Taken<number> | undefined {
   if (unit === 'm/s') return speedFrom(tokens, from);
+  if (unit === 'rpm') return figureFrom(tokens, from, turns);
   return unit === 'mg/m2' ? figureFrom(tokens, from, salts) : undefined;
 }
 

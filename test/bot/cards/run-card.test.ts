@@ -190,6 +190,32 @@ describe('what the paper asks, said before the act', () => {
   });
 });
 
+describe('the speed of the stirrer', () => {
+  const faster =
+    '450 rpm is faster than the sheet’s 100 to 400 rpm: air beaten in shortens the pot life, the sheet does not say by how much.';
+
+  it('given a mix, then its range stands with the vortex before the stir', async () => {
+    const { lines } = await (await talkAfter('air 22C 50%'))('mix 2.4kg');
+    expect(lines).toContainEqual(expect.stringContaining('slight vortex (100 to 400 rpm) and no faster'));
+  });
+
+  it('given it is told, then its card and the trace have it, with a remark where it is outside', async () => {
+    const say = await talkAfter(...weighed);
+    const within = await say('stir 1 300rpm');
+    expect(within.facts.find(({ id }) => id === 'stirrer-speed')?.shown).toBe('300 rpm');
+    expect(within.lines.join(' ')).not.toContain('rpm');
+    expect((await say('stir 1 450rpm')).lines).toContain(faster);
+    expect((await say('stir 1 350rpm')).lines.join(' ')).not.toContain('faster');
+    const { lines } = await say('trace 1');
+    expect(lines).toContain(faster);
+    expect(lines.join(' ')).toContain('stirrer on, speed of the stirrer 450 rpm');
+    for (const line of ['wait 110m', 'filter 1']) await say(line);
+    await say('coat new impeller-7 1 brush');
+    expect((await say('trace impeller-7')).lines).toContain(faster);
+    expect((await say('traveller impeller-7')).lines.join(' ')).not.toContain('undefined');
+  });
+});
+
 describe('the lid of a pot', () => {
   it('given it is off, then its card says the sheet’s most; past it, that it was too long, in the trace too', async () => {
     const say = await talkAfter(...weighed);

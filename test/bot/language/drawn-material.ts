@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import type { Command } from '../../../core/commands.ts';
 import { components } from '../../../core/components.ts';
 import { askedSteps } from '../../../core/steps/step-rows.ts';
-import { epochMs, grams, litres } from '../../../core/units.ts';
+import { epochMs, grams, litres, revolutionsPerMinute } from '../../../core/units.ts';
 import type { Amendment, AmendTarget } from '../../../core/verbs/correction-verbs.ts';
 import { vesselMaterials } from '../../../core/vessels.ts';
 import { utc } from './shop-at-ten.ts';
@@ -30,6 +30,7 @@ const day = fc
   .map(({ year, month, date }) => `${year}-${String(month).padStart(2, '0')}-${String(date).padStart(2, '0')}`);
 const at = fc.integer({ min: utc('2024-01-01T00:00'), max: utc('2026-03-02T10:00') }).map(epochMs);
 const why = fc.constantFrom('gelled in the can', 'permit at 9:40', 'a "brick"', 'can 3 at 9:40 already');
+const rpm = fc.integer({ min: 10, max: 30_000 }).map(revolutionsPerMinute);
 const ofCan = <V extends 'lid' | 'blanket' | 'check' | 'prestir'>(verb: V) =>
   fc.record({ verb: only(verb), can: number }, { requiredKeys: ['verb'] });
 
@@ -60,6 +61,8 @@ export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
   ofCan('blanket'),
   ofCan('check'),
   ofCan('prestir'),
+  fc.record({ verb: only('prestir'), can: number, revolutionsPerMinute: rpm }, { requiredKeys: ['verb'] }),
+  fc.record({ verb: only('stir'), batch: number, revolutionsPerMinute: rpm }, { requiredKeys: ['verb'] }),
   fc.record({ verb: only('discard'), can: number, why }),
   fc.record({ verb: fc.constantFrom('cover', 'uncover'), batch: number }, { requiredKeys: ['verb'] }),
   fc.record({ verb: only('catch'), batch: number, grams: mass }, { requiredKeys: ['verb', 'grams'] }),

@@ -11,6 +11,7 @@ import {
   litresFromUsGallons,
   micrometres,
   percent,
+  revolutionsPerMinute,
 } from '../../../core/units.ts';
 import type { Amount } from '../../../core/verbs/said.ts';
 import { utc } from './shop-at-ten.ts';
@@ -140,6 +141,10 @@ export const potLines: readonly TypedLine[] = [
   // Stirring, filtering, the end of a pot.
   act('stir 1', stir1),
   act('stir', { verb: 'stir' }),
+  act('stir 1 400rpm', { ...stir1, revolutionsPerMinute: revolutionsPerMinute(400) }),
+  act('Stirring 1 400 RPM', { ...stir1, revolutionsPerMinute: revolutionsPerMinute(400) }),
+  miss('stir 1 400', 'unit-missing', '400', 'stir 1 400rpm'),
+  miss('stir 1 40000rpm', 'impossible', '40000rpm'),
   act('STIR1.', stir1),
   act('stir #1', stir1),
   act('stir batch no. 1 pls', stir1),

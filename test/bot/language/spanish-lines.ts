@@ -8,6 +8,7 @@ import {
   micrometres,
   minutes,
   percent,
+  revolutionsPerMinute,
   squareMetres,
 } from '../../../core/units.ts';
 import { act, ask, happened, happenedAt, miss, type TypedLine } from './typed-line.ts';
@@ -38,6 +39,7 @@ export const spanishLines: readonly TypedLine[] = [
   act('pesar 1 a 1201g de la lata 3', { verb: 'weigh', batch: 1, partAGrams: grams(1201), cans: [3] }),
   act('añadir 1 b 14 gramos', { verb: 'add', batch: 1, component: 'part-b', grams: grams(14) }),
   act('agitar 1', { verb: 'stir', batch: 1 }),
+  act('agitar 1 a 400 rpm', { verb: 'stir', batch: 1, revolutionsPerMinute: revolutionsPerMinute(400) }),
   act('agitando la mezcla 1 hace 10 min', { verb: 'stir', batch: 1 }, happenedAt('2026-03-02T09:50')),
   act('parar agitador 1 ya', { verb: 'stop', batch: 1 }, told),
   act('parar 1 hace media hora', { verb: 'stop', batch: 1 }, happenedAt('2026-03-02T09:30')),

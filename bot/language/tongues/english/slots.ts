@@ -46,6 +46,7 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   'dry-film': 'dry film',
   grade: 'preparation grade',
   profile: englishTerms.profile.one,
+  'stirrer-speed': 'speed of the stirrer',
   salts: englishTerms.salts.one,
   dust: englishTerms.dust.one,
   pass: 'another pass',

@@ -1,7 +1,8 @@
 // The steps of the maker's paper, in English: asked once, answered with a tap, and said before the act that they are of.
 
+import type { SpeedOutside } from '../../../../core/batch/stir-speed.ts';
 import type { Sheet } from '../../../../core/products/sheet.ts';
-import type { FilterMaterial, Protection } from '../../../../core/products/sheet-steps.ts';
+import type { FilterMaterial, Protection, StirSpeed } from '../../../../core/products/sheet-steps.ts';
 import type { RunStep, WorkStep } from '../../../../core/steps/run.ts';
 import type { StepAnswered } from '../../../../core/steps/step-events.ts';
 import type { StepLacking, StepObjection } from '../../../../core/steps/step-objection.ts';
@@ -45,6 +46,9 @@ const filterMaterials: Readonly<Record<FilterMaterial, string>> = {
   polypropylene: 'polypropylene',
   'stainless-mesh': 'stainless mesh',
 };
+
+const turns = (speed: StirSpeed, figures: Figures): string =>
+  `${figures.count(speed.lowestRevolutionsPerMinute)} to ${figures.count(speed.highestRevolutionsPerMinute)} rpm`;
 
 const either = new Intl.ListFormat('en-GB', { type: 'disjunction' });
 
@@ -139,8 +143,10 @@ export const englishSteps = {
         const work = said.work === 'mixing' ? 'Mixing' : englishMethods[said.work].name;
         return `${work.charAt(0).toUpperCase()}${work.slice(1)}: wear ${figures.list(said.worn.map((each) => protections[each]))}.`;
       }
-      case 'vortex':
-        return 'Stir covered, with a slight vortex and no faster: air shortens the pot life.';
+      case 'vortex': {
+        const range = said.speed === undefined ? '' : ` (${turns(said.speed, figures)})`;
+        return `Stir covered, with a slight vortex${range} and no faster: air shortens the pot life.`;
+      }
       case 'filtering': {
         const grade = said.micrometres === undefined ? '' : `${figures.film(said.micrometres)} `;
         const into = said.secondVessel ? ' into a second clean vessel' : '';
@@ -154,6 +160,14 @@ export const englishSteps = {
     kept ? `Noted: ${rows[step].name}` : `Lacking: ${rows[step].name}`,
   uncoveredTooLong: ({ openMinutes, mostMinutes }: UncoveredTooLong, figures: Figures): string =>
     `Since B met A it stood uncovered for ${figures.minutesUp(openMinutes)}; the sheet allows ${figures.minutesDown(mostMinutes)} in all.`,
+  speedOutside: ({ is, revolutionsPerMinute, ...speed }: SpeedOutside, cutTo: number | undefined, figures: Figures) => {
+    const range = `${figures.count(speed.lowest)} to ${figures.count(speed.highest)} rpm`;
+    const said = `${figures.count(revolutionsPerMinute)} rpm is ${is === 'too-fast' ? 'faster' : 'slower'} than the sheet’s ${range}`;
+    if (is === 'too-slow') return `${said}: a slight vortex shows that all of it moves.`;
+    const cost =
+      cutTo === undefined ? 'the sheet does not say by how much' : `by the sheet to ${figures.percent(cutTo)}`;
+    return `${said}: air beaten in shortens the pot life, ${cost}.`;
+  },
   lidMost: (most: Minutes, figures: Figures): string =>
     `By the sheet the lid may be off for ${figures.minutesDown(most)} in all.`,
   lidCuts: (percent: number, figures: Figures): string =>

@@ -46,6 +46,7 @@ export const spanishSlots = (say: Spoken): Readonly<Record<Slot, string>> => ({
   'dry-film': 'espesor de película seca (EPS)',
   grade: 'grado de preparación',
   profile: say.one('profile'),
+  'stirrer-speed': 'velocidad del agitador',
   salts: 'sales',
   dust: 'polvo',
   pass: 'otra pasada',

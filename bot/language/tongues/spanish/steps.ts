@@ -1,8 +1,9 @@
 // Los pasos que pide el papel del fabricante: se preguntan una vez, se contestan con un toque, y se dicen antes del acto.
 
-import type { FilterMaterial, Protection } from '../../../../core/products/sheet-steps.ts';
+import type { FilterMaterial, Protection, StirSpeed } from '../../../../core/products/sheet-steps.ts';
 import type { RunStep, WorkStep } from '../../../../core/steps/run.ts';
 import type { VesselMaterial } from '../../../../core/vessels.ts';
+import type { Figures } from '../../figures.ts';
 import type { StepsWords } from '../english/steps.ts';
 import { spanishMethods } from './methods.ts';
 import { capital } from './names.ts';
@@ -107,6 +108,9 @@ const standings: Readonly<Record<Exclude<RunStep['stands'], 'done'>, string>> = 
   'not-answered': 'Nadie lo ha dicho',
 };
 
+const turns = (speed: StirSpeed, figures: Figures): string =>
+  `${figures.count(speed.lowestRevolutionsPerMinute)} a ${figures.count(speed.highestRevolutionsPerMinute)} rpm`;
+
 export function spanishSteps(say: Spoken): StepsWords {
   const rows = rowsOf(say);
   return {
@@ -125,8 +129,10 @@ export function spanishSteps(say: Spoken): StepsWords {
           const work = said.work === 'mixing' ? 'Para mezclar' : capital(spanishMethods[said.work].name);
           return `${work}: lleve ${figures.list(said.worn.map((each) => protections(say)[each]))}.`;
         }
-        case 'vortex':
-          return 'Agite tapado, con un vórtice ligero y no más deprisa: el aire acorta la vida de la mezcla.';
+        case 'vortex': {
+          const range = said.speed === undefined ? '' : ` (${turns(said.speed, figures)})`;
+          return `Agite tapado, con un vórtice ligero${range} y no más deprisa: el aire acorta la vida de la mezcla.`;
+        }
         case 'filtering': {
           const grade = said.micrometres === undefined ? '' : ` de ${figures.film(said.micrometres)}`;
           const into = said.secondVessel ? ', a un segundo recipiente limpio' : '';
@@ -138,6 +144,13 @@ export function spanishSteps(say: Spoken): StepsWords {
     noted: (step, kept) => `${kept ? 'Anotado' : 'Falta'}: ${rows[step].name}`,
     uncoveredTooLong: ({ openMinutes, mostMinutes }, figures) =>
       `Desde que B tocó A estuvo destapada ${figures.minutesUp(openMinutes)}; ${say.the('sheet')} admite ${figures.minutesDown(mostMinutes)} en total.`,
+    speedOutside: ({ is, revolutionsPerMinute, lowest, highest }, cutTo, figures) => {
+      const than = `${is === 'too-fast' ? 'más deprisa' : 'más despacio'} que lo que da ${say.the('sheet')} (${figures.count(lowest)} a ${figures.count(highest)} rpm)`;
+      const said = `${figures.count(revolutionsPerMinute)} rpm, ${than}`;
+      if (is === 'too-slow') return `${said}: un vórtice ligero muestra que se mueve todo.`;
+      const cost = cutTo === undefined ? 'cuánto no lo dice' : `hasta el ${figures.percent(cutTo)}`;
+      return `${said}: el aire que entra acorta la vida de la mezcla, ${cost}.`;
+    },
     lidMost: (most, figures) =>
       `Según ${say.the('sheet')}, destapada como mucho ${figures.minutesDown(most)} en total.`,
     lidCuts: (percent, figures) =>
