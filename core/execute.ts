@@ -98,7 +98,7 @@ export function createExecutor(deps: WriteQueueDeps): Executor {
     write<string | T>(async (answerTo) => {
       const given = await answerTo(id);
       return given === undefined ? make(answerTo) : nothingNew(given, now);
-    });
+    }, id);
   return {
     execute: (delivery, read, answering) =>
       once(delivery, async (answerTo) => {

@@ -223,8 +223,11 @@ export function missingReferences({ streams }: Pick<Memory, 'streams'>): readonl
 }
 
 function alsoUnder(entries: readonly Entry[], noun: 'session' | 'can'): readonly StreamId[] {
-  const streams = new Set(entries.flatMap((entry) => entry.alsoUnder));
-  return [...streams].filter((stream) => nounOf(stream) === noun);
+  const streams = new Set<StreamId>();
+  for (const { alsoUnder } of entries) {
+    for (const stream of alsoUnder) if (nounOf(stream) === noun) streams.add(stream);
+  }
+  return [...streams];
 }
 
 /** `before` is the fold of the first of these entries, where known: a batch has many, and goes on from there. */

@@ -27,8 +27,11 @@ export type AnswerTo = (request: string) => Promise<string | undefined>;
 export type Making<T> = (answerTo: AnswerTo) => Promise<Draft<T>>;
 
 export interface WriteQueue {
-  /** Throws where the making does, or where the store cannot write: then nothing was recorded. */
-  readonly write: <T>(make: Making<T>) => Promise<T>;
+  /**
+   * `delivery`: whose answer the making asks for. Throws where the making does, or where the store cannot write: then
+   * nothing was recorded.
+   */
+  readonly write: <T>(make: Making<T>, delivery?: string) => Promise<T>;
   /** What must not meet acts that have not landed yet. */
   readonly inTurn: <T>(work: () => Promise<T>) => Promise<T>;
   /** False after events that could not be recorded, until some are again. */
@@ -37,6 +40,7 @@ export interface WriteQueue {
 
 /** An act that waits for its turn. */
 interface Act {
+  readonly delivery: string | undefined;
   /** Its draft is staged; `give` gives to whoever asked what it promised. */
   readonly make: (answerTo: AnswerTo) => Promise<Made>;
   readonly fail: (error: unknown) => void;
@@ -87,14 +91,15 @@ export function createWriteQueue({ store, keeper, crew, turnOver }: WriteQueueDe
   }
 
   return {
-    write: (make) => new Promise((give, fail) => gather(actOf(make, give, fail))),
+    write: (make, delivery) => new Promise((give, fail) => gather(actOf(delivery, make, give, fail))),
     inTurn,
     canWrite: () => landing.writes,
   };
 }
 
-function actOf<T>(make: Making<T>, give: (result: T) => void, fail: Act['fail']): Act {
+function actOf<T>(delivery: Act['delivery'], make: Making<T>, give: (result: T) => void, fail: Act['fail']): Act {
   const act: Act = {
+    delivery,
     make: async (answerTo) => {
       const draft = await make(answerTo);
       return { act, draft, give: () => give(draft.result) };
@@ -138,13 +143,23 @@ async function land(landing: Landing, acts: readonly Act[]): Promise<void> {
 /** One that cannot be decided fails alone: the others are decided as if it had not been asked. */
 async function makeEach({ store, keeper, crew }: Landing, acts: readonly Act[]): Promise<readonly Made[]> {
   const made: Made[] = [];
-  const answerTo: AnswerTo = async (request) =>
-    made.find(({ draft }) => draft.answer?.request === request)?.draft.answer?.text ??
-    (await store.answerTo(crew, request));
+  const answers = new Map<string, string | undefined>();
+  const lookUp = async (requests: readonly string[]) => {
+    const found = await store.answersTo(crew, requests);
+    for (const request of requests) answers.set(request, found.get(request));
+  };
+  const answerTo: AnswerTo = async (request) => {
+    if (!answers.has(request)) await lookUp([request]);
+    return answers.get(request);
+  };
+  const deliveries = acts.flatMap(({ delivery }) => delivery ?? []);
+  if (deliveries.length > 0) await lookUp(deliveries);
   for (const act of acts) {
     try {
       const each = await act.make(answerTo);
-      keeper.stage(each.draft.envelopes);
+      const { envelopes, answer } = each.draft;
+      keeper.stage(envelopes);
+      if (answer !== undefined) answers.set(answer.request, answer.text);
       made.push(each);
     } catch (error) {
       act.fail(error);

@@ -44,7 +44,7 @@ export function openSqliteStore(file: string): Store {
         actedAt: actedAt === null || actedAt === undefined ? undefined : epochMs(actedAt),
       };
     },
-    answerTo: async (crew, request) => read.answer.get(crew, request),
+    answersTo: async (crew, requests) => new Map(read.answers.all(crew, JSON.stringify(requests))),
     commit: async (change) => write.immediate(change),
     nextDueAt: async (crew) => reminders.nextDueAt(crew),
     claim: async (now, leaseUntil, crew) => reminders.claim(now, leaseUntil, crew),
@@ -99,10 +99,12 @@ function readingStatements(database: Database) {
       `select recorded_at from event where crew = ? and type not in ${typesOfNoAct} order by seq desc limit 1`,
     )
     .pluck();
-  const answer = database
-    .prepare<[string, string], string>('select text from answer where crew = ? and request = ?')
-    .pluck();
-  return { head, hashIfLast, rowsAfter, rowsUnder, live, between, touched, number, actedAt, answer };
+  const answers = database
+    .prepare<[string, string], [string, string]>(
+      'select request, text from answer where crew = ? and request in (select value from json_each(?))',
+    )
+    .raw();
+  return { head, hashIfLast, rowsAfter, rowsUnder, live, between, touched, number, actedAt, answers };
 }
 
 /** Everything of a change lands, or nothing. */

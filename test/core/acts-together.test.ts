@@ -171,7 +171,7 @@ describe('acts of one breath', () => {
     const given = await Promise.all(['d1', 'd2', 'd1'].map((id) => say(shop, id, air, numbered)));
     expect(given).toEqual(['answer 1', 'answer 2', 'answer 1']);
     expect(await shop.store.eventsAfter('crew', 0)).toHaveLength(2);
-    expect(await shop.store.answerTo('crew', 'd1')).toBe('answer 1');
+    expect((await shop.store.answersTo('crew', ['d1'])).get('d1')).toBe('answer 1');
   });
 
   test('too many for one transaction land in the order in which they were said', async () => {

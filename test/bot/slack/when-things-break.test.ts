@@ -160,7 +160,7 @@ describe('a record that cannot be read', () => {
     const store: Store = {
       ...sound,
       head: (...asked) => (lost ? fails() : sound.head(...asked)),
-      answerTo: (...asked) => (lost ? fails() : sound.answerTo(...asked)),
+      answersTo: (...asked) => (lost ? fails() : sound.answersTo(...asked)),
     };
     const people = bayTwo.people.map((person) => (person.name === 'jo' ? { ...person, language: 'es' } : person));
     shop = await openWorkshop({ store, crews: [{ crew: 'crew', file: { ...bayTwo, people } }] });

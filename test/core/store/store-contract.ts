@@ -87,7 +87,7 @@ function contract(open: () => StoreUnderTest): void {
       expect(await store.commit(late)).toBe('conflict');
       expect((await store.head('crew')).seq).toBe(1);
       expect(await store.liveStreams('crew')).toEqual([]);
-      expect(await store.answerTo('crew', 'd1')).toBeUndefined();
+      expect((await store.answersTo('crew', ['d1'])).get('d1')).toBeUndefined();
       expect(await store.nextDueAt('crew')).toBeUndefined();
     });
 
@@ -101,7 +101,20 @@ function contract(open: () => StoreUnderTest): void {
       await expect(store.commit(doubled)).rejects.toThrow();
       expect(await store.head('crew')).toEqual(start);
       expect(await store.nextDueAt('crew')).toBeUndefined();
-      expect(await store.answerTo('crew', 'd1')).toBe('first');
+      expect((await store.answersTo('crew', ['d1'])).get('d1')).toBe('first');
+    });
+
+    test('of several requests those that were answered have their answers', async () => {
+      const answers = ['d1', 'd2', 'd,"3'].map((request) => ({ request, text: `to ${request}` }));
+      await store.commit(changeOf(start, { answers }));
+      const asked = ['d,"3', 'd4', 'd1', 'd1'];
+      expect(await store.answersTo('crew', asked)).toEqual(
+        new Map([
+          ['d1', 'to d1'],
+          ['d,"3', 'to d,"3'],
+        ]),
+      );
+      expect(await store.answersTo('crew', [])).toEqual(new Map());
     });
 
     test('streams are live from when somebody waits for them until nobody does', async () => {
@@ -156,7 +169,7 @@ function contract(open: () => StoreUnderTest): void {
       expect(await store.head('crew')).toEqual(start);
       expect(await store.eventsUnder('crew', 'batch/1')).toEqual([]);
       expect(await store.liveStreams('crew')).toEqual([]);
-      expect(await store.answerTo('crew', 'd1')).toBeUndefined();
+      expect((await store.answersTo('crew', ['d1'])).get('d1')).toBeUndefined();
       expect(await claimAt('10:00')).toBeUndefined();
       expect((await store.claim(at('10:00'), leaseOf('10:00'), 'other'))?.crew).toBe('other');
     });
