@@ -3,8 +3,9 @@
 
 import type { Question, Stance, Verb } from '../../core/commands.ts';
 import { isFailed } from '../../core/failed.ts';
+import { known } from '../../core/known.ts';
 import { isQuestion } from '../../core/verbs/question-rows.ts';
-import type { ActLine, ActRead } from './acts/act-line.ts';
+import type { ActLine } from './acts/act-line.ts';
 import { readQuestion } from './acts/read-question.ts';
 import { readAct } from './acts/readers.ts';
 import { isCried, isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
@@ -12,7 +13,7 @@ import type { Read } from './line-read.ts';
 import { longestLine, misreadOf, tooLong, unknownVerb } from './misread-line.ts';
 import { partLines, readPartList } from './part-list.ts';
 import type { Fault, LineContext, Reading } from './reading.ts';
-import { isHappenedWord } from './time-and-permission.ts';
+import { type How, isHappenedWord } from './time-and-permission.ts';
 import { saidTimeFrom } from './times/said-time.ts';
 import { cleanLine } from './typed/clean-line.ts';
 import type { Token } from './typed/token.ts';
@@ -38,13 +39,7 @@ function readSingle(text: string, context: LineContext): Reading {
   if (isFailed(read)) return { kind: 'misread', misread: misreadOf(read, context, reads), line: read.line };
   if ('question' in read) return { kind: 'question', question: read.question, line };
   const { command, at, stance } = read.act;
-  return {
-    kind: 'command',
-    command,
-    ...(at !== undefined && { at }),
-    stance: stanceOf(stance, at, context),
-    line: read.line,
-  };
+  return { kind: 'command', command, ...known({ at }), stance: stanceOf(stance, at, context), line: read.line };
 }
 
 /** What happened earlier has happened, whether or not the speaker says so. */
@@ -123,10 +118,10 @@ function readVerbAct(typed: ActLine, name: Verb, lead: Lead): Read {
 function permitAlone(line: string, permit: Token, { hearing, held = [] }: LineContext): Read {
   const verb = verbNamed('release', hearing);
   const tries = held.map((part) => `release ${part} permit ${line.slice(permit.end).trim()}`);
-  return { failed: { failed: 'permit-alone', token: permit, tries }, line, ...(verb && { verb }) };
+  return { failed: { failed: 'permit-alone', token: permit, tries }, line, ...known({ verb }) };
 }
 
-interface Lead extends Partial<Pick<ActRead, 'at' | 'stance'>> {
+interface Lead extends How {
   readonly first?: Token;
   /** Index of the verb. */
   readonly next: number;
@@ -134,7 +129,7 @@ interface Lead extends Partial<Pick<ActRead, 'at' | 'stance'>> {
 
 /** What may stand before the verb: please, `at 9:40`, `already`. */
 function leadOf(tokens: readonly Token[], context: LineContext): Lead | Fault {
-  let at: ActRead['at'];
+  let at: How['at'];
   let happened = false;
   let next = 0;
   for (; next < tokens.length; next++) {
@@ -154,12 +149,7 @@ function leadOf(tokens: readonly Token[], context: LineContext): Lead | Fault {
     next = time.to - 1;
   }
   const [first] = tokens;
-  return {
-    next,
-    ...(first !== undefined && { first }),
-    ...(at !== undefined && { at }),
-    ...(happened && { stance: { is: 'happened' } as const }),
-  };
+  return { next, ...known({ first, at }), ...(happened && { stance: { is: 'happened' } as const }) };
 }
 
 /** `24C 48%`: a line of nothing else is a reading of the air. */

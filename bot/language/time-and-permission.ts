@@ -3,15 +3,21 @@
 
 import type { Stance } from '../../core/commands.ts';
 import { isFailed } from '../../core/failed.ts';
+import { known } from '../../core/known.ts';
+import type { EpochMs } from '../../core/units.ts';
 import type { Fault, LineContext } from './reading.ts';
-import { type SaidTime, saidTimeFrom } from './times/said-time.ts';
+import { saidTimeFrom } from './times/said-time.ts';
 import type { Token } from './typed/token.ts';
+
+export interface How {
+  readonly at?: EpochMs;
+  readonly stance?: Stance;
+}
 
 export interface Manner {
   /** What is left for the reader. */
   readonly tokens: readonly Token[];
-  readonly said?: SaidTime;
-  readonly stance?: Stance;
+  readonly how: How;
 }
 
 const happenedWords: ReadonlySet<string> = new Set(['already']);
@@ -31,12 +37,12 @@ export function mannerOf(
   context: LineContext,
   bareTimes = true,
 ): Manner | Fault {
-  if (!tokens.some(isHint)) return { tokens };
+  if (!tokens.some(isHint)) return { tokens, how: {} };
   const permitAt = tokens.findIndex(isPermitWord);
   const permitted = permitAt === -1 ? undefined : permission(tokens.slice(permitAt), line, context);
   if (permitted !== undefined && isFailed(permitted)) return permitted;
   const rest: Token[] = [];
-  let said: SaidTime | undefined;
+  let at: EpochMs | undefined;
   let happened = false;
   const end = permitAt === -1 ? tokens.length : permitAt;
   for (let i = 0; i < end; i++) {
@@ -48,16 +54,16 @@ export function mannerOf(
     }
     const isBareTime = token.kind === 'word' && /^\d/.test(token.word);
     const time =
-      said === undefined && (bareTimes || !isBareTime) ? saidTimeFrom(tokens.slice(0, end), i, context) : undefined;
+      at === undefined && (bareTimes || !isBareTime) ? saidTimeFrom(tokens.slice(0, end), i, context) : undefined;
     if (time === undefined) rest.push(token);
     else if (isFailed(time)) return time;
     else {
-      said = time;
+      at = time.at;
       i = time.to - 1;
     }
   }
   const stance = permitted ?? (happened ? ({ is: 'happened' } as const) : undefined);
-  return { tokens: rest, ...(said !== undefined && { said }), ...(stance !== undefined && { stance }) };
+  return { tokens: rest, how: known({ at, stance }) };
 }
 
 function isHint(token: Token): boolean {
@@ -72,7 +78,7 @@ export function permission(tokens: readonly Token[], line: string, context: Line
   const [permit, first, second] = tokens;
   const last = tokens.at(-1);
   if (permit === undefined || first === undefined || last === undefined) {
-    return { failed: 'incomplete', needs: ['reason'], ...(permit !== undefined && { token: permit }) };
+    return { failed: 'incomplete', needs: ['reason'], ...known({ token: permit }) };
   }
   if (first.kind === 'quoted' && second === undefined) {
     return first.words === ''

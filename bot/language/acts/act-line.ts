@@ -1,9 +1,10 @@
 // What a reader gets and what it hands back. A reader turns the words after the verb into one command; times and
 // stance have been taken off before, except where the line ends in somebody's own words.
 
-import type { Command, Stance } from '../../../core/commands.ts';
-import type { EpochMs } from '../../../core/units.ts';
+import type { Command } from '../../../core/commands.ts';
+import { known } from '../../../core/known.ts';
 import type { Fault, LineContext } from '../reading.ts';
+import type { How } from '../time-and-permission.ts';
 import type { Token } from '../typed/token.ts';
 import type { VerbNamed } from '../verbs-of-tongues.ts';
 
@@ -17,10 +18,8 @@ export interface ActLine {
   readonly context: LineContext;
 }
 
-export interface ActRead {
+export interface ActRead extends How {
   readonly command: Command;
-  readonly at?: EpochMs;
-  readonly stance?: Stance;
 }
 
 /** Fields of an act by their names. */
@@ -38,5 +37,5 @@ export function lineWith(line: string, span: { readonly start: number; readonly 
 
 /** Without `tries` the frame looks for a near word itself. */
 export function leftOver(token: Token, tries?: readonly string[]): Fault {
-  return { failed: 'left-over', token, ...(tries !== undefined && { tries }) };
+  return { failed: 'left-over', token, ...known({ tries }) };
 }

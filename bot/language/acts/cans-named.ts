@@ -1,19 +1,21 @@
 // `can 3 4` on a line that pours: which cans it came from. They are taken off before the weights are read.
 
 import type { CanNumber } from '../../../core/ids.ts';
+import { known } from '../../../core/known.ts';
 import type { Fault } from '../reading.ts';
 import { canMarks } from '../tongues/english/line-words.ts';
 import type { Token } from '../typed/token.ts';
 import { countFrom } from './figure-of-slot.ts';
 
 export interface CansApart {
-  readonly cans: readonly CanNumber[];
+  /** `undefined` where none is named. */
+  readonly cans: readonly CanNumber[] | undefined;
   readonly rest: readonly Token[];
 }
 
 export function cansApart(tokens: readonly Token[]): CansApart | Fault {
   const mark = tokens.findIndex((token) => token.kind === 'word' && canMarks.has(token.word));
-  if (mark === -1) return { cans: [], rest: tokens };
+  if (mark === -1) return { cans: undefined, rest: tokens };
   const cans: CanNumber[] = [];
   let next = mark + 1;
   for (; next < tokens.length; next++) {
@@ -25,11 +27,6 @@ export function cansApart(tokens: readonly Token[]): CansApart | Fault {
     if (!cans.includes(can)) cans.push(can);
   }
   const [token] = tokens.slice(mark);
-  if (cans.length === 0) return { failed: 'incomplete', needs: ['can'], ...(token !== undefined && { token }) };
+  if (cans.length === 0) return { failed: 'incomplete', needs: ['can'], ...known({ token }) };
   return { cans, rest: [...tokens.slice(0, mark), ...tokens.slice(next)] };
-}
-
-/** The cans as a command holds them. */
-export function withCans(apart: CansApart): { readonly cans?: readonly CanNumber[] } {
-  return apart.cans.length === 0 ? {} : { cans: apart.cans };
 }

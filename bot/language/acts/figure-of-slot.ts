@@ -1,6 +1,7 @@
 // One piece of a line as a figure of a slot, or what is wrong with it there: no unit, another kind of thing, more than one
 // meaning, out of reach.
 
+import { known } from '../../../core/known.ts';
 import { grams, litres } from '../../../core/units.ts';
 import type { Amount } from '../../../core/verbs/said.ts';
 import type { Fault } from '../reading.ts';
@@ -54,7 +55,7 @@ export function quantityOutside(slot: Slot, token: QuantityToken): Fault | undef
 
 export function impossible(slot: Slot, token: Span): Fault {
   const { limits } = slots[slot];
-  return { failed: 'impossible', token, needs: [slot], ...(limits !== undefined && { limits }) };
+  return { failed: 'impossible', token, needs: [slot], ...known({ limits }) };
 }
 
 /** `all`: the pieces of the line. Whoever means thousands by one comma means them by the next. */

@@ -33,20 +33,12 @@ function potApart(act: ActLine): { readonly act: ActLine; readonly batch?: Batch
 
 function readAlarm(verb: Alarm, act: ActLine): ActRead {
   const manner = mannerOf(act.tokens, act.line, act.context);
-  if (!isFailed(manner) && manner.tokens.length === 0) {
-    const { said, stance } = manner;
-    return { command: { verb }, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
-  }
+  if (!isFailed(manner) && manner.tokens.length === 0) return { command: { verb }, ...manner.how };
   const own = freeTextFrom(act, 0);
   const raw = act.tokens[0] === undefined ? '' : act.line.slice(act.tokens[0].start);
   const words = isFailed(own) ? raw : own.words;
   const command: CommandOf<Alarm> = { verb, ...(words !== '' && { note: words }) };
-  if (isFailed(own)) return { command };
-  return {
-    command,
-    ...(own.at !== undefined && { at: own.at }),
-    ...(own.stance !== undefined && { stance: own.stance }),
-  };
+  return isFailed(own) ? { command } : { command, ...own.how };
 }
 
 /** `anonymous near miss ...`, `near miss anonymous ...`. */
@@ -63,9 +55,5 @@ export function readNearMiss(act: ActLine): ActRead | Fault {
   const own = freeTextFrom(act, from);
   if (isFailed(own)) return own;
   if (own.words === '') return { failed: 'incomplete', needs: ['told'] };
-  return {
-    command: { verb: 'near-miss', text: own.words, anonymous },
-    ...(own.at !== undefined && { at: own.at }),
-    ...(own.stance !== undefined && { stance: own.stance }),
-  };
+  return { command: { verb: 'near-miss', text: own.words, anonymous }, ...own.how };
 }

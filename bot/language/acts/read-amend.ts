@@ -31,11 +31,7 @@ export function readAmend(typed: ActLine): ActRead | Fault {
   if (doubt !== undefined) return doubt;
   const change = Object.fromEntries(found.change);
   if (!isAmendment(change)) return { failed: 'incomplete', needs: ['change'] };
-  return {
-    command: { verb: 'amend', of: found.of, change, why: why.words },
-    ...(why.at !== undefined && { at: why.at }),
-    ...(why.stance !== undefined && { stance: why.stance }),
-  };
+  return { command: { verb: 'amend', of: found.of, change, why: why.words }, ...why.how };
 }
 
 function takeList(act: ActLine, row: Amendable, found: Found): Fault | undefined {

@@ -46,8 +46,7 @@ export function readBrief(act: ActLine): ActRead | Fault {
   }
   const { people, placing: _, ...rest } = filled;
   const command: CommandOf<'brief'> = { verb: 'brief', ...rest, ...people };
-  const { said, stance } = manner;
-  return { command, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
+  return { command, ...manner.how };
 }
 
 interface Ahead {

@@ -22,9 +22,5 @@ export function readEmergency(act: ActLine, [token, second]: readonly Token[]): 
   const own = freeTextFrom(act, act.tokens.indexOf(token) + (isPot ? 2 : 1));
   if (isFailed(own)) return own;
   if (own.words === '') return { failed: 'incomplete', needs: ['told'] };
-  return {
-    command: { verb: 'set', setting: { name: 'emergency', field, text: own.words } },
-    ...(own.at !== undefined && { at: own.at }),
-    ...(own.stance !== undefined && { stance: own.stance }),
-  };
+  return { command: { verb: 'set', setting: { name: 'emergency', field, text: own.words } }, ...own.how };
 }

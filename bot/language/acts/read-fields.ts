@@ -3,6 +3,7 @@
 
 import { type Command, type SlotName, type Verb, verbRows } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
+import { known } from '../../../core/known.ts';
 import { isOwnKey } from '../../../core/own-key.ts';
 import type { FieldRow, ToldAs } from '../../../core/verbs/slot.ts';
 import type { Fault } from '../reading.ts';
@@ -96,12 +97,7 @@ function valueIn({ told, slots, figure }: FieldRow<SlotName>, pieces: SortedPiec
     case 'amount':
       return first && amountFrom(first);
     case 'air':
-      return (
-        (first ?? second) && {
-          ...(first && { celsius: first.value }),
-          ...(second && { relativeHumidityPercent: second.value }),
-        }
-      );
+      return (first ?? second) && known({ celsius: first?.value, relativeHumidityPercent: second?.value });
     case 'kind':
       return chosen && { kind: chosen, ...(figure !== undefined && second && { [figure.as]: second.value }) };
     default:
@@ -131,7 +127,7 @@ function missing({ line, from }: ActLine, { told, slots, options, words }: Field
   const offered = options?.offered ?? (told === 'choice' || told === 'kind' ? [...words.values()] : undefined);
   const withOffered = (each: string) =>
     isFirst ? lineWith(line, { start: from, end: from }, ` ${each}`) : `${line} ${each}`;
-  return { failed: 'incomplete', needs, ...(offered !== undefined && { tries: offered.map(withOffered) }) };
+  return { failed: 'incomplete', needs, ...known({ tries: offered?.map(withOffered) }) };
 }
 
 /** With all that its row requires. */

@@ -3,6 +3,7 @@
 
 import type { CommandOf } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
+import { known } from '../../../core/known.ts';
 import { celsius, millimetres, squareMetres } from '../../../core/units.ts';
 import type { PartDetails } from '../../../core/verbs/said.ts';
 import type { Fault } from '../reading.ts';
@@ -47,7 +48,7 @@ export function readPart(act: ActLine): CommandOf<'part'> | Fault {
   return {
     verb: 'part',
     part,
-    details: { ...apart.labelled, ...(metal !== undefined && { metal }), ...measures(gathered) },
+    details: { ...apart.labelled, ...known({ metal }), ...measures(gathered) },
   };
 }
 
@@ -68,11 +69,11 @@ function measures({ figures }: SortedPieces): PartDetails {
   const wall = figures.get('wall');
   const area = figures.get('area');
   const highest = figures.get('highest-temperature');
-  return {
-    ...(wall && { wallMillimetres: millimetres(wall.value) }),
-    ...(area && { areaSquareMetres: squareMetres(area.value) }),
-    ...(highest && { highestCelsius: celsius(highest.value) }),
-  };
+  return known({
+    wallMillimetres: wall && millimetres(wall.value),
+    areaSquareMetres: area && squareMetres(area.value),
+    highestCelsius: highest && celsius(highest.value),
+  });
 }
 
 function labelsApart(tokens: readonly Token[]): { labelled: Labelled; rest: readonly Token[] } | Fault {

@@ -1,7 +1,8 @@
 // `plan 6x0.8m2 spray 12um ready 13:00`, `plan impeller-7 valve-3 flow`: what is to be coated, how, how thick, and when the
 // first batch is wanted.
 
-import type { PlanAsked, PlannedParts, Question } from '../../../core/commands.ts';
+import type { PlannedParts, Question } from '../../../core/commands.ts';
+import { known } from '../../../core/known.ts';
 import { type Method, methodRows, offeredMethods } from '../../../core/methods.ts';
 import { type EpochMs, type Micrometres, micrometres, squareMetres } from '../../../core/units.ts';
 import { looksLikePart } from '../names-typed.ts';
@@ -50,14 +51,7 @@ export function readPlan(typed: ActLine): Question | Fault {
     const tries = sprayedFirst.map((way) => `${act.line} ${way}`);
     return { failed: 'incomplete', needs: ['method'], tries };
   }
-  const asked: PlanAsked = {
-    parts,
-    method,
-    ...(film !== undefined && { dryFilmMicrometres: film }),
-    ...(sheet !== undefined && { sheet }),
-    ...(readyAt !== undefined && { readyAt }),
-  };
-  return { ask: 'plan', ...asked };
+  return { ask: 'plan', parts, method, ...known({ dryFilmMicrometres: film, sheet, readyAt }) };
 }
 
 /** The index after what was taken. */

@@ -4,6 +4,7 @@
 import type { SlotName } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
 import type { PartName } from '../../../core/ids.ts';
+import { known } from '../../../core/known.ts';
 import type { EpochMs } from '../../../core/units.ts';
 import { looksLikePart, partNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
@@ -53,12 +54,8 @@ function withReason(verb: 'discard' | 'hold', act: ActLine, named: Named): ActRe
   const reason = reasonOf(act, named);
   if (isFailed(reason)) return reason;
   if (reason.words === '') return lacking('reason');
-  const at = reason.at ?? named.at;
-  return {
-    command: commandOf(verb, { ...named.said, why: reason.words }),
-    ...(at !== undefined && { at }),
-    ...(reason.stance !== undefined && { stance: reason.stance }),
-  };
+  const command = commandOf(verb, { ...named.said, why: reason.words });
+  return { command, ...known({ at: named.at }), ...reason.how };
 }
 
 function partsHeld(act: ActLine): Named | Fault {
@@ -90,7 +87,7 @@ function partsHeld(act: ActLine): Named | Fault {
     if (!parts.includes(part)) parts.push(part);
   }
   if (parts.length === 0) return lacking('parts');
-  return { said: { parts }, reasonFrom: i, ...(at !== undefined && { at }) };
+  return { said: { parts }, reasonFrom: i, ...known({ at }) };
 }
 
 /** `and` between two parts, `for` before the reason, `part` before the first. */
@@ -120,7 +117,9 @@ function reasonOf(act: ActLine, held: Named): FreeText | Fault {
   return {
     words: first === undefined || end === undefined ? '' : act.line.slice(first.start, end.end),
     quoted: false,
-    ...(time !== undefined && 'at' in time && { at: time.at }),
-    ...(isAlready && { stance: { is: 'happened' } as const }),
+    how: {
+      ...(time !== undefined && !isFailed(time) && { at: time.at }),
+      ...(isAlready && { stance: { is: 'happened' } }),
+    },
   };
 }

@@ -9,10 +9,12 @@ import { Setting, type SettingName, settingNames, settingRows } from '../../../c
 import type { Hearing } from '../hearing.ts';
 import type { Fault } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
+import { mannerOf } from '../time-and-permission.ts';
 import { fillers } from '../tongues/english/line-words.ts';
 import type { Token } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { type ActLine, type ActRead, lineWith } from './act-line.ts';
+import { withoutQuotes } from './free-text.ts';
 import { readEmergency } from './read-emergency.ts';
 import { readDuration, readFactor, readHour, readHours, readPercent, readQuota, readRate } from './setting-figures.ts';
 import type { ValueSaid } from './setting-said.ts';
@@ -28,7 +30,6 @@ import {
   readUnits,
   readZone,
 } from './setting-words.ts';
-import { withManner, withoutQuotes } from './with-manner.ts';
 
 /** Whoever's own words it ends in, is read to the end of the line. */
 type PlainKind = Exclude<SettingKind, 'emergency'>;
@@ -58,7 +59,11 @@ const ofNames: ReadonlySet<SettingKind> = new Set<SettingKind>(['crew-name', 'pe
 
 export function readSet(act: ActLine): ActRead | Fault {
   const named = settingNamed(act.tokens, act.context.hearing);
-  return named?.name === 'emergency' ? readEmergency(act, named.rest) : withManner(readSetting, false)(act);
+  if (named?.name === 'emergency') return readEmergency(act, named.rest);
+  const manner = mannerOf(act.tokens, act.line, act.context, false);
+  if (isFailed(manner)) return manner;
+  const command = readSetting(act, manner.tokens);
+  return isFailed(command) ? command : { command, ...manner.how };
 }
 
 function readSetting({ line, context }: ActLine, tokens: readonly Token[]): CommandOf<'set'> | Fault {

@@ -3,10 +3,11 @@
 
 import type { CommandOf } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
+import { known } from '../../../core/known.ts';
 import type { Fault } from '../reading.ts';
 import type { Token } from '../typed/token.ts';
 import { type ActLine, lineWith } from './act-line.ts';
-import { cansApart, withCans } from './cans-named.ts';
+import { cansApart } from './cans-named.ts';
 import { withLabelsApart, withLeadingOnes } from './leading-ones.ts';
 import { type Weights, weightsFrom } from './weights.ts';
 
@@ -48,8 +49,7 @@ function pouredFrom(typed: ActLine): PouredRead | Fault {
   const act = withLabelsApart(withLeadingOnes({ ...typed, tokens: apart.rest }));
   const weights = weightsFrom(act.tokens, act.line, act.context);
   if (isFailed(weights)) return weights;
-  const { batch } = weights;
-  const manner = { ...(batch !== undefined && { batch }), ...withCans(apart) };
+  const manner = known({ batch: weights.batch, cans: apart.cans });
   return { act, weights, hasLetter: act.tokens.some(isLetter), manner };
 }
 

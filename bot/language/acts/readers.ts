@@ -6,6 +6,7 @@ import type { ToldAs } from '../../../core/verbs/slot.ts';
 import type { Fault } from '../reading.ts';
 import { mannerOf } from '../time-and-permission.ts';
 import type { ActLine, ActRead, OwnReader, Reader, ReaderToTheEnd } from './act-line.ts';
+import { withoutQuotes } from './free-text.ts';
 import { hourOrTemperature } from './hour-or-temperature.ts';
 import { labelledApart } from './labelled-fields.ts';
 import { alarmReader, readNearMiss } from './read-alarms.ts';
@@ -17,7 +18,6 @@ import { readDiscard, readHold } from './read-reasoned.ts';
 import { readSet } from './read-set.ts';
 import { readUsed } from './read-used.ts';
 import { readAdd, readWeigh } from './read-weigh.ts';
-import { withoutQuotes } from './with-manner.ts';
 
 const ownReaders: Readonly<Partial<Record<Verb, OwnReader>>> = {
   weigh: readWeigh,
@@ -64,9 +64,7 @@ function withoutManner(verb: Verb, reader: Reader): ReaderToTheEnd {
       ? manner.tokens.flatMap((token) => withoutQuotes(token, act.context.hearing))
       : manner.tokens;
     const command = reader(tokens === act.tokens ? act : { ...act, tokens }, labelled);
-    if (isFailed(command)) return command;
-    const { said, stance } = manner;
-    return { command, ...(said !== undefined && { at: said.at }), ...(stance !== undefined && { stance }) };
+    return isFailed(command) ? command : { command, ...manner.how };
   };
 }
 
