@@ -25,7 +25,7 @@ import {
 import { inNaturalOrder } from './natural-order.ts';
 import type { Part } from './part/part.ts';
 import { isPartLive } from './part/part.ts';
-import { type AirLog, airLogOf, type Place } from './place/place.ts';
+import { type AirLog, airLogOf, airServing, type Place } from './place/place.ts';
 import type { SheetShelf } from './products/sheet.ts';
 import { isSessionOpen, type Session } from './session/session.ts';
 import { standing } from './settled.ts';
@@ -93,6 +93,11 @@ export function openSessions(shop: Shop): readonly Session[] {
 
 export function airLog(shop: Shop, place: PlaceName = defaultPlace): AirLog {
   return airLogOf(shop.places.get(place), standing(shop.crew, 'air-limit').minutes);
+}
+
+/** What was read in a place, as far as it still serves at `at`. */
+export function airServingIn(shop: Shop, place: PlaceName = defaultPlace, at: EpochMs) {
+  return airServing(shop.places.get(place), at, standing(shop.crew, 'air-limit').minutes);
 }
 
 /** What every noun has, whatever it is. */

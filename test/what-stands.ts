@@ -4,9 +4,9 @@
 import { wire } from '../bot/run/wiring.ts';
 import { virtualClock } from '../bot/time/clocks.ts';
 import type { CrewFile } from '../core/crew/crew.ts';
+import { localDay } from '../core/crew/local-day.ts';
 import type { StreamId } from '../core/ids.ts';
 import type { Store } from '../core/ports.ts';
-import { localDate } from '../core/records/day.ts';
 import { deviationsIn } from '../core/records/deviations.ts';
 import { planReminders } from '../core/reminders/plan.ts';
 import { nounsIn } from '../core/shop.ts';
@@ -29,7 +29,7 @@ export async function whatStands(store: Store, crewFile: CrewFile, now: EpochMs)
   const shop = await executor.look([...streams]);
   const days: Record<string, string | undefined> = {};
   for (const { happenedAt } of events) {
-    const date = localDate(happenedAt, shop.crew.zone);
+    const date = localDay(shop.crew.zone, happenedAt);
     days[date] ??= (
       await host.handle({ text: `day ${date}`, as: crewFile.people[0]?.name ?? '', in: '', id: undefined })
     )?.text;

@@ -6,9 +6,8 @@ import { speedsTold } from '../../core/batch/stir-speed.ts';
 import { ratioError, splitMass } from '../../core/calc/mixing.ts';
 import { potLifeFactor } from '../../core/calc/pot-mass.ts';
 import { isFailed } from '../../core/failed.ts';
-import { airServing } from '../../core/place/place.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
-import { standing } from '../../core/settled.ts';
+import { airServingIn } from '../../core/shop.ts';
 import type { BatchNow } from '../../core/status.ts';
 import { saidBeforeFiltering, saidBeforeMixing } from '../../core/steps/steps-said.ts';
 import { type Grams, grams, minutes } from '../../core/units.ts';
@@ -87,11 +86,7 @@ function ratioErrorOf(batch: Batch): number | undefined {
 
 /** The clocks do not live on it, but the sheet limits it. */
 function humidityLines(telling: Telling, batch: Batch): readonly string[] {
-  const { relativeHumidityPercent } = airServing(
-    telling.shop.places.get(batch.place),
-    telling.now,
-    standing(telling.shop.crew, 'air-limit').minutes,
-  );
+  const { relativeHumidityPercent } = airServingIn(telling.shop, batch.place, telling.now);
   return relativeHumidityPercent === undefined ? [telling.words.replies.humidityNotRead] : [];
 }
 

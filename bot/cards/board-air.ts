@@ -1,7 +1,6 @@
 // The air of every place on the board, with its age: an old reading says so before it says anything else.
 
-import { dewPoint } from '../../core/calc/air.ts';
-import { isFailed } from '../../core/failed.ts';
+import { dewPointOf } from '../../core/calc/air.ts';
 import { defaultPlace } from '../../core/ids.ts';
 import { airAt, type Place } from '../../core/place/place.ts';
 import { standing } from '../../core/settled.ts';
@@ -20,14 +19,8 @@ export interface BoardAir {
 export function boardAir(telling: Telling): readonly BoardAir[] {
   const read = [...telling.shop.places.values()].filter(({ air }) => air.length > 0);
   if (read.length === 0) {
-    return [
-      {
-        place: telling.words.names.place(defaultPlace),
-        figures: [],
-        lines: [telling.words.page.airNever],
-        tone: 'warn',
-      },
-    ];
+    const place = telling.words.names.place(defaultPlace);
+    return [{ place, figures: [], lines: [telling.words.page.airNever], tone: 'warn' }];
   }
   return read.map((place) => placeOnBoard(telling, place));
 }
@@ -56,9 +49,8 @@ function placeOnBoard(telling: Telling, place: Place): BoardAir {
 
 function dewLines(telling: Telling, place: Place): readonly string[] {
   const { temperature, humidity } = airAt(place, telling.now);
-  if (temperature?.celsius === undefined || humidity?.relativeHumidityPercent === undefined) return [];
-  const dew = dewPoint(temperature.celsius, humidity.relativeHumidityPercent);
-  if (isFailed(dew)) return [];
+  const dew = dewPointOf(temperature?.celsius, humidity?.relativeHumidityPercent);
+  if (dew === undefined) return [];
   const steel = place.surfaces.findLast((reading) => reading.at <= telling.now);
   const { dewPoint: dewLine, surface } = telling.words.page;
   return [

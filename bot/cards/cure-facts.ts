@@ -7,7 +7,7 @@ import { type Cure, phaseOfPart } from '../../core/part/part.ts';
 import { type CureStatus, type PartStatus, partStatus } from '../../core/part/part-status.ts';
 import { byName, liveParts } from '../../core/shop.ts';
 import type { ClockId } from '../../core/status.ts';
-import { minutes } from '../../core/units.ts';
+import { type Minutes, minutes } from '../../core/units.ts';
 import type { CardFact } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
@@ -35,9 +35,13 @@ export function cureFacts(telling: Telling, { part, cure: status, clocks }: Part
 }
 
 function doorFacts(telling: Telling, { doors }: Cure): readonly CardFact[] {
-  if (doors.length === 0) return [];
+  return doors.length === 0 ? [] : factsOf(telling, { 'door-openings': doors.length, 'door-open': openFor(doors) });
+}
+
+/** As far as anybody said. */
+function openFor(doors: Cure['doors']): Minutes | undefined {
   const open = sum(doors.map(({ openMinutes }) => openMinutes ?? 0));
-  return factsOf(telling, { 'door-openings': doors.length, 'door-open': open === 0 ? undefined : minutes(open) });
+  return open === 0 ? undefined : minutes(open);
 }
 
 /** What the due time rests on where nothing was measured; what the door and the humidity did. */
@@ -62,9 +66,7 @@ function estimateLines(telling: Telling, { way, run }: Cure, { clock, warming }:
 }
 
 function doorLines(telling: Telling, { doors }: Cure): readonly string[] {
-  if (doors.length === 0) return [];
-  const open = sum(doors.map(({ openMinutes }) => openMinutes ?? 0));
-  return [telling.words.parts.doors(doors.length, open === 0 ? undefined : minutes(open), telling.figures)];
+  return doors.length === 0 ? [] : [telling.words.parts.doors(doors.length, openFor(doors), telling.figures)];
 }
 
 function humidityLines(telling: Telling, cure: Cure, { sheet, air }: PartStatus): readonly string[] {

@@ -22,19 +22,10 @@ export function filmCard(telling: Telling, part: Part): Card {
   if (film === undefined) return makeCard(replies.partNoted(part.name), 'plain');
   const finding = film.state === 'dry' ? findingOf(telling, part, film.micrometres) : undefined;
   // A film outside its rule is told as the deviation that it is.
-  const lines =
-    finding === undefined
-      ? [replies.filmCheckOnly]
-      : finding.is === 'outside'
-        ? []
-        : [parts.film(finding, telling.figures)];
-  return readingCard(
-    telling,
-    part,
-    replies.filmRead(part.name, film.state),
-    lines,
-    filmFacts(telling, film.micrometres),
-  );
+  const line = finding === undefined ? replies.filmCheckOnly : parts.film(finding, telling.figures);
+  const lines = finding?.is === 'outside' ? [] : [line];
+  const title = replies.filmRead(part.name, film.state);
+  return readingCard(telling, part, title, lines, filmFacts(telling, film.micrometres));
 }
 
 /** With the hold that stands on the part, whether this reading made it or one before. */
@@ -72,15 +63,11 @@ function verdictOf(part: Part, telling: Telling) {
 export function testedCard(telling: Telling, part: Part, command: CommandOf<'adhesion' | 'rub'>): Card {
   const { parts } = telling.words;
   const coupon = command.coupon === true ? [parts.coupon] : [];
-  return command.verb === 'adhesion'
-    ? readingCard(telling, part, parts.adhesion(part.name, command.rating), [
-        parts.adhesionScale(command.rating),
-        ...coupon,
-      ])
-    : readingCard(telling, part, parts.rub(part.name, command.doubleRubs, command.result), [
-        parts.rubMeaning,
-        ...coupon,
-      ]);
+  const [title, meaning] =
+    command.verb === 'adhesion'
+      ? [parts.adhesion(part.name, command.rating), parts.adhesionScale(command.rating)]
+      : [parts.rub(part.name, command.doubleRubs, command.result), parts.rubMeaning];
+  return readingCard(telling, part, title, [meaning, ...coupon]);
 }
 
 /** What whoever takes a part out or releases it must see: its film by the rule, and every deviation on it. */
@@ -92,14 +79,9 @@ export function standsAgainst(telling: Telling, part: Part): readonly string[] {
   return [
     finding === undefined ? parts.filmNotRead : parts.film(finding, telling.figures),
     ...(deviations.length === 0 ? [] : [parts.deviationsOn(deviations.length)]),
-    ...deviations.map(({ entry, objection, permitted }) =>
-      parts.deviation(
-        entry.happenedAt,
-        entry.by,
-        deviationSaid(telling, { entry, objection }),
-        permitted,
-        telling.figures,
-      ),
-    ),
+    ...deviations.map((deviation) => {
+      const { entry, permitted } = deviation;
+      return parts.deviation(entry.happenedAt, entry.by, deviationSaid(telling, deviation), permitted, telling.figures);
+    }),
   ];
 }

@@ -34,30 +34,30 @@ const isOf = (noun: Noun) => (stream: Recorded['envelopes'][number]['stream']) =
 
 const settled = ({ words }: Telling): Card => makeCard(words.replies.settled, 'plain');
 
-export const onBatch =
-  <C extends Command>(make: Makes<BatchNow, C>): Replies<C> =>
+const onOne =
+  <Of>(touched: (act: Act) => Of | undefined) =>
+  <C extends Command>(make: Makes<Of, C>): Replies<C> =>
   (act) => {
-    const batch = touchedBatch(act.outcome);
-    return batch === undefined ? settled(act.telling) : make(act.telling, statusOf.batch(act.telling, batch), act);
+    const of = touched(act);
+    return of === undefined ? settled(act.telling) : make(act.telling, of, act);
   };
 
-export const onCan =
-  <C extends Command>(make: Makes<CanNow, C>): Replies<C> =>
-  (act) => {
-    const { envelopes, shop } = act.outcome;
-    const stream = envelopes.map((envelope) => envelope.stream).find(isOf('can'));
-    const can = stream === undefined ? undefined : shop.cans.get(numberIn(stream));
-    return can === undefined ? settled(act.telling) : make(act.telling, statusOf.can(act.telling, can), act);
-  };
+export const onBatch = onOne<BatchNow>(({ telling, outcome }) => {
+  const batch = touchedBatch(outcome);
+  return batch && statusOf.batch(telling, batch);
+});
 
-export const onSession =
-  <C extends Command>(make: Makes<Session, C>): Replies<C> =>
-  (act) => {
-    const { envelopes, shop } = act.outcome;
-    const stream = envelopes.map((envelope) => envelope.stream).find(isOf('session'));
-    const session = stream === undefined ? undefined : shop.sessions.get(numberIn(stream));
-    return session === undefined ? settled(act.telling) : make(act.telling, session, act);
-  };
+export const onCan = onOne<CanNow>(({ telling, outcome }) => {
+  const can = firstOf('can', outcome, outcome.shop.cans);
+  return can && statusOf.can(telling, can);
+});
+
+export const onSession = onOne<Session>(({ outcome }) => firstOf('session', outcome, outcome.shop.sessions));
+
+function firstOf<Of>(noun: Noun, { envelopes }: Recorded, all: ReadonlyMap<number, Of>): Of | undefined {
+  const stream = envelopes.map((envelope) => envelope.stream).find(isOf(noun));
+  return stream === undefined ? undefined : all.get(numberIn(stream));
+}
 
 /** Several parts in one line share one card, with each part's figures under its name. */
 export const onPart =

@@ -52,15 +52,17 @@ export function sessionSums(telling: Telling, session: Session): Sums {
   };
 }
 
+const sources = [
+  ['air-for-lel', 'lel'],
+  ['air-for-exposure', 'exposure'],
+  ['fan-gives', 'fan'],
+  ['face-least', 'face'],
+] as const;
+
 /** Formula and source of each figure. */
 export function sumSources(telling: Telling): Card['hazards'] {
-  const { facts } = telling.words;
-  return [
-    { text: facts['air-for-lel'], source: telling.words.names.figureSource('lel') },
-    { text: facts['air-for-exposure'], source: telling.words.names.figureSource('exposure') },
-    { text: facts['fan-gives'], source: telling.words.names.figureSource('fan') },
-    { text: facts['face-least'], source: telling.words.names.figureSource('face') },
-  ];
+  const { facts, names } = telling.words;
+  return sources.map(([fact, source]) => ({ text: facts[fact], source: names.figureSource(source) }));
 }
 
 export function sessionAirCard(telling: Telling, session: Session): Card {

@@ -1,8 +1,8 @@
 // What stands on a session's cards: who sprays and who is near, what was said of the air and by whom, what was not said.
 
 import { peopleLeading } from '../../core/crew/crew.ts';
+import { localDay } from '../../core/crew/local-day.ts';
 import type { PersonName } from '../../core/ids.ts';
-import { localDate } from '../../core/records/day.ts';
 import { exposedIn, flushState, type Session, unacknowledged } from '../../core/session/session.ts';
 import { gears, qualifications } from '../../core/session/session-commands.ts';
 import { watchersOf } from '../../core/session/session-reminders.ts';
@@ -54,7 +54,7 @@ export function acknowledgedLines(telling: Telling, session: Session): readonly 
 /** Fit test, medical and training of everybody exposed: what is past its date, and what nobody has dated. */
 export function dateLines(telling: Telling, session: Session): readonly string[] {
   const words = telling.words.session;
-  const today = localDate(telling.now, telling.shop.crew.zone);
+  const today = localDay(telling.shop.crew.zone, telling.now);
   const datesOf = (person: PersonName) => telling.shop.crew.spray.dates.get(person) ?? {};
   const exposed = exposedIn(session);
   const past = exposed.flatMap((person) =>
@@ -74,7 +74,7 @@ export function dateLines(telling: Telling, session: Session): readonly string[]
 }
 
 export function hasPastDate(telling: Telling, session: Session): boolean {
-  const today = localDate(telling.now, telling.shop.crew.zone);
+  const today = localDay(telling.shop.crew.zone, telling.now);
   return exposedIn(session).some((person) =>
     Object.values(telling.shop.crew.spray.dates.get(person) ?? {}).some((until) => until < today),
   );

@@ -1,19 +1,16 @@
 // A part before its coat: what came in, how it was prepared, how warm it is and how far from the dew point.
 
-import { dewPoint } from '../../core/calc/air.ts';
+import { dewPointOf } from '../../core/calc/air.ts';
 import { coatClimate } from '../../core/coat/coat-climate.ts';
-import { isFailed } from '../../core/failed.ts';
 import { defaultPlace, type PartName, type PlaceName } from '../../core/ids.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
 import { sheetsAtHand } from '../../core/part/surface-life.ts';
-import { airBreaches } from '../../core/products/sheet-air.ts';
-import { editionOfToday } from '../../core/rule-editions.ts';
 import { batchOf, byName, liveParts } from '../../core/shop.ts';
 import { type PartNow, statusOf } from '../../core/status.ts';
-import { celsiusSpread } from '../../core/units.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
 import type { DetailAsked } from '../language/tongues/english/parts.ts';
+import { limitsBroken, spreadOver } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
@@ -41,11 +38,8 @@ export function notedCard(telling: Telling, parts: readonly Part[]): Card {
 
 function detailFacts(telling: Telling, details: PartDetails): readonly CardFact[] {
   const { wallMillimetres, areaSquareMetres, highestCelsius } = details;
-  return factsOf(telling, {
-    'part-wall': wallMillimetres,
-    'part-area': areaSquareMetres,
-    'part-bears': highestCelsius,
-  });
+  const figures = { 'part-wall': wallMillimetres, 'part-area': areaSquareMetres, 'part-bears': highestCelsius };
+  return factsOf(telling, figures);
 }
 
 function knownOf(telling: Telling, details: PartDetails): readonly string[] {
@@ -115,22 +109,16 @@ export function partSurfaceCard(telling: Telling, { part, phase, next }: PartNow
   const place = batchOf(telling.shop, part)?.place ?? defaultPlace;
   const read = coatClimate(telling.shop, place, part, telling.now);
   const { celsius, relativeHumidityPercent: humidity, surfaceCelsius } = read;
-  const dew = celsius === undefined || humidity === undefined ? undefined : dewPoint(celsius, humidity);
-  const known = dew === undefined || isFailed(dew) ? undefined : dew;
-  const breaches = sheetsAtHand(telling.shop).flatMap((sheet) => {
-    const broken = airBreaches(sheet, read, editionOfToday);
-    return broken.length === 0
-      ? []
-      : [`${sheet.name}: ${telling.words.objection({ code: 'air-outside', breaches: broken }, telling.figures)}`];
-  });
+  const dew = dewPointOf(celsius, humidity);
+  const breaches = limitsBroken(telling, read);
   return makeCard(parts.surfaceRead(part.name), breaches.length > 0 ? 'warn' : 'plain', {
     facts: factsOf(telling, {
       'surface-temperature': surfaceCelsius,
-      'dew-point': known,
-      spread: known === undefined || surfaceCelsius === undefined ? undefined : celsiusSpread(surfaceCelsius - known),
+      'dew-point': dew,
+      spread: spreadOver(dew, surfaceCelsius),
       humidity,
     }),
-    lines: [...breaches, ...(known === undefined ? [parts.spreadNeeds] : [])],
+    lines: [...breaches, ...(dew === undefined ? [parts.spreadNeeds] : [])],
     actions: phase.is === 'bare' ? nextTaps(telling, next(), ['prep']) : [],
   });
 }
@@ -140,14 +128,9 @@ export function surfacesBeforeCoat(telling: Telling, place: PlaceName): readonly
   const waiting = byName(liveParts(telling.shop).filter((part) => phaseOfPart(part).is === 'bare'));
   const unread = waiting.filter((part) => coatClimate(telling.shop, place, part, telling.now).surfaceOf !== 'part');
   if (waiting.length > 0 && unread.length === 0) return [];
-  return waiting.length === 0
-    ? [telling.words.parts.readSurfaces(telling.figures)]
-    : [
-        telling.words.parts.surfaceNotRead(
-          unread.map(({ name }) => name),
-          telling.figures,
-        ),
-      ];
+  const names = unread.map(({ name }) => name);
+  const { readSurfaces, surfaceNotRead } = telling.words.parts;
+  return [waiting.length === 0 ? readSurfaces(telling.figures) : surfaceNotRead(names, telling.figures)];
 }
 
 /** Said on a coat: what its distance from the dew point rests on. */

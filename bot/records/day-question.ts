@@ -1,9 +1,10 @@
 // The day, asked for or by itself: loads the streams of the day, then words the record.
 
 import type { DayAsked } from '../../core/commands.ts';
+import { localDay } from '../../core/crew/local-day.ts';
 import type { Executor } from '../../core/execute.ts';
 import type { Store } from '../../core/ports.ts';
-import { dayRecord, daySpan, localDate } from '../../core/records/day.ts';
+import { dayRecord, daySpan } from '../../core/records/day.ts';
 import type { Card } from '../cards/card.ts';
 import type { Telling } from '../cards/card-context.ts';
 import { dayCard } from '../cards/day-card.ts';
@@ -16,7 +17,7 @@ export interface DayDeps {
 
 export async function tellingDay(deps: DayDeps, telling: Telling, asked: DayAsked): Promise<Card> {
   const { zone } = telling.shop.crew;
-  const date = asked.kind === 'date' ? asked.date : localDate(telling.now, zone, asked.kind === 'yesterday' ? 1 : 0);
+  const date = asked.kind === 'date' ? asked.date : localDay(zone, telling.now, asked.kind === 'yesterday' ? 1 : 0);
   const span = daySpan(date, zone);
   if (span === undefined) throw new RangeError(`the reader let a date through that is none: ${date}`);
   const streams = await deps.store.streamsBetween(deps.crew, span.from, span.to);

@@ -35,6 +35,12 @@ export function dewPoint(air: Celsius, humidity: Percent): Result<Celsius> {
   return isFailed(found) ? tooDry(air, humidity) : found;
 }
 
+/** Where both were read, and the sum takes them. */
+export function dewPointOf(air: Celsius | undefined, humidity: Percent | undefined): Celsius | undefined {
+  const found = air === undefined || humidity === undefined ? undefined : dewPoint(air, humidity);
+  return found === undefined || isFailed(found) ? undefined : found;
+}
+
 /** Humidity of that same air where it touches the surface; above 100 % when water settles on it. */
 export function humidityAtSurface(air: Celsius, humidity: Percent, surface: Celsius): Result<Percent> {
   const vapour = vapourPressure(air, humidity);

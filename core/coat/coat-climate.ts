@@ -3,10 +3,9 @@
 
 import type { PlaceName } from '../ids.ts';
 import { type Part, surfaceServing } from '../part/part.ts';
-import { airServing } from '../place/place.ts';
 import type { AirRead } from '../products/sheet-air.ts';
 import { standing } from '../settled.ts';
-import type { Shop } from '../shop.ts';
+import { airServingIn, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
 
 export interface CoatClimate extends AirRead {
@@ -15,7 +14,7 @@ export interface CoatClimate extends AirRead {
 
 export function coatClimate(shop: Shop, place: PlaceName, part: Part | undefined, at: EpochMs): CoatClimate {
   const limit = standing(shop.crew, 'air-limit').minutes;
-  const { celsius, relativeHumidityPercent, surfaceCelsius } = airServing(shop.places.get(place), at, limit);
+  const { celsius, relativeHumidityPercent, surfaceCelsius } = airServingIn(shop, place, at);
   const own = surfaceServing(part, at, limit);
   const surfaceOf = own !== undefined ? 'part' : surfaceCelsius !== undefined ? 'place' : undefined;
   return { celsius, relativeHumidityPercent, surfaceCelsius: own ?? surfaceCelsius, surfaceOf };

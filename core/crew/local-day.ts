@@ -4,6 +4,6 @@ import { DateTime } from 'luxon';
 import type { EpochMs } from '../units.ts';
 
 /** ISO, `2026-03-02`. */
-export function localDay(zone: string, at: EpochMs): string {
-  return DateTime.fromMillis(at, { zone }).toISODate() ?? '';
+export function localDay(zone: string, at: EpochMs, daysBefore = 0): string {
+  return DateTime.fromMillis(at, { zone }).minus({ days: daysBefore }).toISODate() ?? '';
 }

@@ -1,7 +1,6 @@
 // Readings over time with the limits that the sheets set: the air, a part's temperature with its cure, its films.
 
-import { dewPoint } from '../calc/air.ts';
-import { isFailed } from '../failed.ts';
+import { dewPointOf } from '../calc/air.ts';
 import type { Part } from '../part/part.ts';
 import { cureClock } from '../part/part-clocks.ts';
 import type { Sheet } from '../products/sheet.ts';
@@ -40,7 +39,7 @@ export function airCurve(shop: Shop, span: Span): AirCurve {
       at,
       celsius,
       relativeHumidityPercent,
-      dewPointCelsius: dewOf(celsius, relativeHumidityPercent),
+      dewPointCelsius: dewPointOf(celsius, relativeHumidityPercent),
     }));
   const sheets = [...shop.batches.values()]
     .filter(({ entries }) => entries.some(({ happenedAt }) => isWithin(span, happenedAt)))
@@ -50,12 +49,6 @@ export function airCurve(shop: Shop, span: Span): AirCurve {
     surfaces: places.flatMap(({ surfaces }) => surfaces).filter(({ at }) => isWithin(span, at)),
     limits: narrowest(sheets),
   };
-}
-
-export function dewOf(air: Celsius | undefined, humidity: Percent | undefined): Celsius | undefined {
-  if (air === undefined || humidity === undefined) return undefined;
-  const found = dewPoint(air, humidity);
-  return isFailed(found) ? undefined : found;
 }
 
 function narrowest(sheets: readonly Sheet[]): AirLimits | undefined {

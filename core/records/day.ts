@@ -55,10 +55,6 @@ export function daySpan(date: string, zone: string): DaySpan | undefined {
   return { date, from: epochMs(start.toMillis()), to: epochMs(start.plus({ days: 1 }).toMillis()) };
 }
 
-export function localDate(at: EpochMs, zone: string, daysBefore = 0): string {
-  return DateTime.fromMillis(at, { zone }).minus({ days: daysBefore }).toISODate() ?? '';
-}
-
 export function dayRecord(shop: Shop, span: DaySpan, now: EpochMs): DayRecord {
   const stretch = stretchOf(shop, span, now);
   const { entries, coats, air } = stretch;

@@ -2,6 +2,7 @@
 // what is loaded already shows them. Whoever loads asks again until nothing new is named.
 
 import type { Batch } from '../batch/batch.ts';
+import { dewPointOf } from '../calc/air.ts';
 import { type Can, leftGrams } from '../can/can.ts';
 import { preStirTimes } from '../can/can-clocks.ts';
 import type { FromCan } from '../can/can-events.ts';
@@ -9,12 +10,9 @@ import { type Entry, isAct } from '../history.ts';
 import { type BatchNumber, batchStream, canStream, type PartName, partStream, type StreamId } from '../ids.ts';
 import { inNaturalOrder } from '../natural-order.ts';
 import { type Coat, type Part, type PartPhase, phaseOfPart } from '../part/part.ts';
-import { airServing } from '../place/place.ts';
 import type { Edition } from '../rule-editions.ts';
-import { standing } from '../settled.ts';
-import type { Shop } from '../shop.ts';
+import { airServingIn, type Shop } from '../shop.ts';
 import { type Celsius, type EpochMs, type Grams, grams, type Minutes, type Percent } from '../units.ts';
-import { dewOf } from './curves.ts';
 import { type Deviation, deviationsIn, editionsOf } from './deviations.ts';
 
 /** So much of one can; the lot says where it came from. */
@@ -204,8 +202,7 @@ function inOrder(entries: readonly Entry[]): readonly Entry[] {
 }
 
 export function airThen(shop: Shop, place: string | undefined, at: EpochMs): AirThen {
-  const read = airServing(shop.places.get(place ?? 'room'), at, standing(shop.crew, 'air-limit').minutes);
-  const { celsius, relativeHumidityPercent, surfaceCelsius } = read;
-  const dewPointCelsius = dewOf(celsius, relativeHumidityPercent);
+  const { celsius, relativeHumidityPercent, surfaceCelsius } = airServingIn(shop, place, at);
+  const dewPointCelsius = dewPointOf(celsius, relativeHumidityPercent);
   return { celsius, relativeHumidityPercent, dewPointCelsius, surfaceCelsius };
 }

@@ -1,7 +1,8 @@
 // The day as the record has it.
 
 import { describe, expect, it } from 'vitest';
-import { dayRecord, daySpan, localDate } from '../../../core/records/day.ts';
+import { localDay } from '../../../core/crew/local-day.ts';
+import { dayRecord, daySpan } from '../../../core/records/day.ts';
 import { type EpochMs, epochMs } from '../../../core/units.ts';
 import { given, type Shift } from '../given.ts';
 
@@ -110,7 +111,7 @@ describe('the span of a day', () => {
 
   it('given half past midnight after the clocks went forward, then yesterday is the short Sunday', () => {
     const monday = epochMs(Date.UTC(2026, 2, 29, 22, 30));
-    expect(localDate(monday, 'Europe/Madrid')).toBe('2026-03-30');
-    expect(localDate(monday, 'Europe/Madrid', 1)).toBe('2026-03-29');
+    expect(localDay('Europe/Madrid', monday)).toBe('2026-03-30');
+    expect(localDay('Europe/Madrid', monday, 1)).toBe('2026-03-29');
   });
 });
