@@ -126,6 +126,9 @@ export function isAct(entry: Pick<Entry, 'fact'>): boolean {
   return isActType(entry.fact.type);
 }
 
+/** A correction is an act as well: whoever corrects a batch has heard its bell. */
+export const lastSeqOf = ({ seq, corrections }: Entry): number => Math.max(seq, corrections.at(-1)?.seq ?? 0);
+
 /** Said so long after the act that the record calls it late. */
 const lateAfterMs = 60_000;
 

@@ -19,6 +19,7 @@ import {
   partStream,
   placeStream,
   type SessionNumber,
+  type SheetId,
   type StreamId,
   sessionStream,
 } from './ids.ts';
@@ -27,8 +28,9 @@ import type { Part } from './part/part.ts';
 import { isPartLive } from './part/part.ts';
 import { type AirLog, airLogOf, airServing, type Place } from './place/place.ts';
 import type { SheetShelf } from './products/sheet.ts';
+import { sheetMeant } from './products/shelf.ts';
 import { isSessionOpen, type Session } from './session/session.ts';
-import { standing } from './settled.ts';
+import { lastSaid, standing } from './settled.ts';
 import type { EpochMs } from './units.ts';
 import type { UnreadEvent } from './unread-event.ts';
 
@@ -93,6 +95,11 @@ export function openSessions(shop: Shop): readonly Session[] {
 
 export function airLog(shop: Shop, place: PlaceName = defaultPlace): AirLog {
   return airLogOf(shop.places.get(place), standing(shop.crew, 'air-limit').minutes);
+}
+
+/** Which sheet is meant: the one named, else the crew's usual one. */
+export function sheetFor(shop: Shop, named?: SheetId) {
+  return sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet, named);
 }
 
 /** What was read in a place, as far as it still serves at `at`. */

@@ -9,21 +9,17 @@ import { commonPractice } from '../../core/session/brief-lines.ts';
 import type { Alarm, Qualification } from '../../core/session/session-commands.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
+import { leftBy } from './recorded-act.ts';
 import { undoTap } from './undo-tap.ts';
 import { calledForNearMiss, calledInNeed, toTellLine } from './whom-to-call.ts';
 
-export function alarmCard(
-  telling: Telling,
-  { verb, note }: CommandOf<Alarm>,
-  { envelopes }: Recorded,
-  by: PersonName,
-): Card {
+export function alarmCard(telling: Telling, { verb, note }: CommandOf<Alarm>, outcome: Recorded, by: PersonName): Card {
   const words = telling.words.session;
   const { title, now, section, never } = words.troubles[verb];
   const { emergency } = telling.shop.crew.spray;
   const own = emergency[verb];
   const called = calledInNeed(telling.shop.crew, by);
-  const pot = envelopes.flatMap(({ body }) => (body.type === 'AlarmRaised' ? (body.batch ?? []) : []))[0];
+  const pot = leftBy(outcome, 'AlarmRaised')[0]?.batch;
   const pots = verb === 'hot' && pot === undefined ? potsInUse(telling.shop) : [];
   const common = telling.words.ruleSources[commonPractice];
   return makeCard(title, 'stop', {
@@ -64,9 +60,9 @@ export function nearMissCard(telling: Telling, { text, anonymous }: CommandOf<'n
   });
 }
 
-export function bellCard(telling: Telling, { envelopes }: Recorded): Card {
+export function bellCard(telling: Telling, outcome: Recorded): Card {
   const words = telling.words.session;
-  const people = envelopes.flatMap(({ body }) => (body.type === 'BellTested' ? body.people : []));
+  const people = leftBy(outcome, 'BellTested').flatMap((body) => body.people);
   return makeCard(words.bellTest(people, telling.figures), 'plain', {
     lines: [words.bellLines],
     actions: [tap(telling, 'ok', 'ok')],
@@ -74,10 +70,10 @@ export function bellCard(telling: Telling, { envelopes }: Recorded): Card {
 }
 
 /** As it is filed: the name as the crew writes it. */
-export function qualifiedCard(telling: Telling, { envelopes }: Recorded, said: CommandOf<Qualification>): Card {
+export function qualifiedCard(telling: Telling, outcome: Recorded, said: CommandOf<Qualification>): Card {
   const words = telling.words.session;
-  const person = envelopes.flatMap(({ body }) => (body.type === 'QualificationDated' ? [body.person] : []))[0];
-  return makeCard(words.qualified(person ?? said.person, said.verb, said.until), 'plain', {
-    actions: envelopes.slice(0, 1).map(({ seq }) => undoTap(telling, seq)),
+  const person = leftBy(outcome, 'QualificationDated')[0]?.person ?? said.person;
+  return makeCard(words.qualified(person, said.verb, said.until), 'plain', {
+    actions: outcome.envelopes.slice(0, 1).map(({ seq }) => undoTap(telling, seq)),
   });
 }

@@ -2,15 +2,13 @@
 // it is neutral; whoever shows it loses nothing.
 
 import { isFailed } from '../../core/failed.ts';
-import { offeredSheets, sheetMeant } from '../../core/products/shelf.ts';
-import { planReminders } from '../../core/reminders/plan.ts';
+import { offeredSheets } from '../../core/products/shelf.ts';
+import { plannedRings } from '../../core/reminders/plan.ts';
 import { alarms } from '../../core/session/session-commands.ts';
-import { lastSaid } from '../../core/settled.ts';
-import { liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
+import { liveBatches, liveCans, liveParts, openSessions, sheetFor } from '../../core/shop.ts';
 import { statusOf } from '../../core/status.ts';
 import { type EpochMs, epochMs, minutes, minutesBetween } from '../../core/units.ts';
 import { unreadUnder } from '../../core/unread.ts';
-import { byDueTime } from '../../core/wanted-reminder.ts';
 import { type BoardAir, boardAir } from './board-air.ts';
 import { batchOnBoard } from './board-batch.ts';
 import { canOnBoard } from './board-can.ts';
@@ -52,7 +50,7 @@ export interface Board {
 const isForTheWall = (key: string): boolean => !key.startsWith('crew/');
 
 export function makeBoard(telling: Telling): Board {
-  const rings = [...planReminders(telling.shop).values()].flat().filter(({ numberedKey }) => isForTheWall(numberedKey));
+  const rings = plannedRings(telling.shop).filter(({ numberedKey }) => isForTheWall(numberedKey));
   return {
     crew: telling.shop.crew.name,
     at: telling.figures.iso(telling.now),
@@ -66,7 +64,7 @@ export function makeBoard(telling: Telling): Board {
       .map((item) => ifItReads(telling, item))
       .sort(byUrgency),
     air: boardAir(telling),
-    rings: [...rings].sort(byDueTime).map(({ numberedKey, dueAt, to }) => ({
+    rings: rings.map(({ numberedKey, dueAt, to }) => ({
       key: numberedKey,
       label: ringLabel(telling.words, numberedKey),
       at: ringTime(telling, numberedKey, dueAt),
@@ -116,7 +114,7 @@ const mostSheetTaps = 4;
 /** One; where no product is the usual one, one for each. */
 function mixTaps(telling: Telling): readonly CardAction[] {
   const { mix } = telling.words.page.quick;
-  const meant = sheetMeant(telling.shop.shelf, lastSaid(telling.shop.crew, 'sheet')?.sheet);
+  const meant = sheetFor(telling.shop);
   const ids = isFailed(meant) ? offeredSheets(telling.shop.shelf) : [];
   if (ids.length === 0 || ids.length > mostSheetTaps) return [{ id: 'mix', label: mix, line: 'mix {amount}kg' }];
   return ids.map((id) => ({ id: `mix-${id}`, label: `${mix} ${id}`, line: `mix {amount}kg ${id}` }));

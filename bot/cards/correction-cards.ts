@@ -2,7 +2,7 @@
 
 import type { Batch } from '../../core/batch/batch.ts';
 import type { Recorded } from '../../core/execute.ts';
-import type { Entry } from '../../core/history.ts';
+import type { Amended, Entry } from '../../core/history.ts';
 import { nameIn, nounOf } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
 import { partStatus } from '../../core/part/part-status.ts';
@@ -15,6 +15,7 @@ import { type Telling, tap } from './card-context.ts';
 import { wasAndIs } from './corrected.ts';
 import { newlyWrong } from './deviation-lines.ts';
 import { heldLines, partFacts, partTaps } from './part-cards.ts';
+import { leftBy } from './recorded-act.ts';
 import { ringLabel } from './ring-label.ts';
 import { settingShown } from './setting-shown.ts';
 
@@ -26,12 +27,8 @@ export function heardCard(telling: Telling, { envelopes }: Recorded): Card {
 }
 
 export function undoneCard(telling: Telling, { envelopes, before, shop }: Recorded): Card {
-  const corrected = envelopes.flatMap(({ body }) =>
-    body.type === 'Amended' && body.to.kind === 'corrected' ? [body.amends] : [],
-  );
-  const undone = envelopes.flatMap(({ body }) =>
-    body.type === 'Amended' && body.to.kind === 'undone' ? [body.amends] : [],
-  );
+  const amended = (kind: Amended['to']['kind']) =>
+    envelopes.flatMap(({ body }) => (body.type === 'Amended' && body.to.kind === kind ? [body.amends] : []));
   const touched = envelopes.flatMap(({ stream }) => (nounOf(stream) === 'part' ? [nameIn(stream)] : []));
   // A hold for a reading that failed does not go with the reading.
   const held = [...new Set(touched)].flatMap((name) => {
@@ -39,8 +36,8 @@ export function undoneCard(telling: Telling, { envelopes, before, shop }: Record
     return part === undefined ? [] : heldLines(telling, partStatus({ shop, now: telling.now }, part));
   });
   const lines = [
-    ...correctionLines(telling, before, shop, corrected),
-    ...undoneLines(telling, before, undone),
+    ...correctionLines(telling, before, shop, amended('corrected')),
+    ...undoneLines(telling, before, amended('undone')),
     ...held,
   ];
   return makeCard(telling.words.replies.undone, held.length > 0 ? 'warn' : 'plain', { lines });
@@ -109,18 +106,10 @@ export function amendedCard(
 }
 
 /** As it is filed: names as the crew writes them. */
-export function settledCard(telling: Telling, { envelopes }: Recorded): Card {
-  const { replies } = telling.words;
-  return makeCard(replies.settled, 'plain', {
-    lines: envelopes.flatMap(({ body }) =>
-      body.type === 'SettingChanged'
-        ? [
-            replies.settledTo(
-              telling.words.settings.names[body.setting.name].label,
-              settingShown(telling, body.setting),
-            ),
-          ]
-        : [],
-    ),
-  });
+export function settledCard(telling: Telling, outcome: Recorded): Card {
+  const { replies, settings } = telling.words;
+  const lines = leftBy(outcome, 'SettingChanged').map(({ setting }) =>
+    replies.settledTo(settings.names[setting.name].label, settingShown(telling, setting)),
+  );
+  return makeCard(replies.settled, 'plain', { lines });
 }

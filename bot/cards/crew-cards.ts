@@ -4,37 +4,37 @@ import { leftGrams } from '../../core/can/can.ts';
 import type { CommandOf } from '../../core/commands.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
-import { planReminders } from '../../core/reminders/plan.ts';
+import { plannedRings } from '../../core/reminders/plan.ts';
 import { byName, liveBatches, liveCans, liveParts } from '../../core/shop.ts';
-import { byDueTime, type PlannedReminder } from '../../core/wanted-reminder.ts';
+import type { PlannedReminder } from '../../core/wanted-reminder.ts';
 import { endingOfRing } from '../language/ending.ts';
 import { batchLine } from './batch-cards.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
+import { leftBy } from './recorded-act.ts';
 import { ringLabel } from './ring-label.ts';
 
 /** Everything that somebody still waits for: batches, cans, parts, and what rings for whom. */
 export function aliveLines(telling: Telling): readonly string[] {
-  const { material, phases, parts, replies } = telling.words;
+  const { material, phases, parts } = telling.words;
   const lines = [
     ...liveBatches(telling.shop).map((batch) => batchLine(telling, batch)),
     ...liveCans(telling.shop).map((can) =>
       material.stockRow(can.number, can.component, can.lot, can.sheet.name, leftGrams(can), [], telling.figures),
     ),
     ...byName(liveParts(telling.shop)).map((part) => `${part.name}: ${phases[phaseOfPart(part).is]}`),
-    ...ringsNext(telling).map(({ numberedKey, dueAt }) =>
-      replies.rings(ringLabel(telling.words, numberedKey), endingOfRing(numberedKey, dueAt), telling.figures),
-    ),
+    ...ringsNext(telling).map((ring) => ringLine(telling, ring)),
   ];
   return lines.length === 0 ? [parts.nothingAlive] : lines;
 }
 
 function ringsNext(telling: Telling): readonly PlannedReminder[] {
-  return [...planReminders(telling.shop).values()]
-    .flat()
-    .filter(({ kind }) => kind !== 'digest' && kind !== 'handover')
-    .sort(byDueTime);
+  return plannedRings(telling.shop).filter(({ kind }) => kind !== 'digest' && kind !== 'handover');
 }
+
+/** One of a list of what rings next. */
+export const ringLine = ({ words, figures }: Telling, { numberedKey, dueAt }: PlannedReminder): string =>
+  words.replies.rings(ringLabel(words, numberedKey), endingOfRing(numberedKey, dueAt), figures);
 
 export function shiftCard(telling: Telling, request: Request, { on }: CommandOf<'shift'>): Card {
   const { parts } = telling.words;
@@ -49,9 +49,9 @@ export function shiftCard(telling: Telling, request: Request, { on }: CommandOf<
   });
 }
 
-export function handoverCard(telling: Telling, { envelopes }: Recorded): Card {
+export function handoverCard(telling: Telling, outcome: Recorded): Card {
   const { parts } = telling.words;
-  const body = envelopes.flatMap((envelope) => (envelope.body.type === 'HandedOver' ? [envelope.body] : []))[0];
+  const [body] = leftBy(outcome, 'HandedOver');
   if (body === undefined) return makeCard(parts.nothingAlive, 'plain');
   const { to, everything } = body;
   return makeCard(parts.handedOver(to), 'plain', {
@@ -84,9 +84,9 @@ export function handoverRing(telling: Telling): {
   };
 }
 
-export function snoozedCard(telling: Telling, request: Request, { envelopes }: Recorded): Card {
+export function snoozedCard(telling: Telling, request: Request, outcome: Recorded): Card {
   const { parts } = telling.words;
-  const body = envelopes.flatMap((envelope) => (envelope.body.type === 'RingSnoozed' ? [envelope.body] : []))[0];
+  const [body] = leftBy(outcome, 'RingSnoozed');
   if (body === undefined) return makeCard(parts.nothingAlive, 'plain');
   return makeCard(parts.snoozed(ringLabel(telling.words, body.key)), 'plain', {
     lines: [parts.snoozedUntil(endingOfRing(body.key, body.until), request.by, telling.figures)],

@@ -2,6 +2,7 @@
 
 import type { Command } from '../../core/commands.ts';
 import type { PersonName } from '../../core/ids.ts';
+import { known } from '../../core/known.ts';
 import { nearNames } from '../../core/part/near-names.ts';
 import { withoutMarks } from '../../core/person-named.ts';
 
@@ -15,10 +16,10 @@ interface Stranger {
   readonly known: readonly PersonName[];
 }
 
-export function personsMeant(command: Command, { person: typed, known }: Stranger): readonly PersonMeant[] {
-  const near = nearNames(withoutMarks(typed), known.map(withoutMarks));
+export function personsMeant(command: Command, { person: typed, known: people }: Stranger): readonly PersonMeant[] {
+  const near = nearNames(withoutMarks(typed), people.map(withoutMarks));
   return near.flatMap((plain) =>
-    known
+    people
       .filter((person) => withoutMarks(person) === plain)
       .flatMap((person) => {
         const meant = renamed(command, (name) => (name === typed ? person : name));
@@ -39,13 +40,8 @@ function renamed(command: Command, meant: (name: PersonName) => PersonName): Com
       return command.people === undefined ? undefined : { ...command, people: all(command.people) };
     case 'brief': {
       const { sprayers, stays, out, attendant } = command;
-      return {
-        ...command,
-        ...(sprayers !== undefined && { sprayers: all(sprayers) }),
-        ...(stays !== undefined && { stays: all(stays) }),
-        ...(out !== undefined && { out: all(out) }),
-        ...(attendant !== undefined && { attendant: meant(attendant) }),
-      };
+      const each = { sprayers: sprayers && all(sprayers), stays: stays && all(stays), out: out && all(out) };
+      return { ...command, ...known({ ...each, attendant: attendant && meant(attendant) }) };
     }
     case 'set':
       return command.setting.name === 'sprayers'

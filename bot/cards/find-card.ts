@@ -3,9 +3,10 @@
 import type { Can } from '../../core/can/can.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { type Card, makeCard } from './card.ts';
-import { type Telling, tap } from './card-context.ts';
+import type { Telling } from './card-context.ts';
 import { factsOf } from './facts.ts';
-import { detailsOf, phaseOf } from './trace-cards.ts';
+import { capped } from './period-card.ts';
+import { detailsOf, phaseOf, traceTap } from './trace-cards.ts';
 
 export interface Found {
   readonly parts: readonly Part[];
@@ -13,34 +14,25 @@ export interface Found {
 }
 
 const mostTaps = 5;
-const mostLines = 60;
 
 export function findCard(telling: Telling, what: string, { parts, cans }: Found): Card {
   const { records } = telling.words;
   const count = parts.length + cans.length;
   if (count === 0) return makeCard(records.foundNone(what), 'plain');
   const lines = [
-    ...parts.map((part) =>
-      records.foundPart(
-        part.name,
-        detailsOf(telling, part.details),
-        phaseOf(telling, phaseOfPart(part)),
-        telling.figures,
-      ),
-    ),
+    ...parts.map((part) => {
+      const phase = phaseOf(telling, phaseOfPart(part));
+      return records.foundPart(part.name, detailsOf(telling, part.details), phase, telling.figures);
+    }),
     ...cans.map((can) => records.foundCan(can)),
   ];
   const lots = [...new Set(cans.map(({ lot }) => lot))];
   return makeCard(records.found(what), 'plain', {
     facts: factsOf(telling, { found: count }),
-    lines: lines.length > mostLines ? [...lines.slice(0, mostLines), records.more(lines.length - mostLines)] : lines,
+    lines: capped(telling, lines),
     actions: [
-      ...parts
-        .slice(0, mostTaps)
-        .map(({ name }) => ({ ...tap(telling, 'trace', `trace ${name}`), id: `trace-${name}` })),
-      ...lots
-        .slice(0, mostTaps)
-        .map((lot) => ({ ...tap(telling, 'trace', `trace lot ${lot}`), id: `trace-lot-${lot}` })),
+      ...parts.slice(0, mostTaps).map(({ name }) => traceTap(telling, name)),
+      ...lots.slice(0, mostTaps).map((lot) => traceTap(telling, `lot ${lot}`)),
     ],
   });
 }

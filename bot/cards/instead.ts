@@ -82,16 +82,14 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
 
 function ofCan(telling: Telling, number: CanNumber, ids: readonly NextActId[]): readonly CardAction[] {
   const can = telling.shop.cans.get(number);
-  const next = can === undefined ? [] : statusOf.can(telling, can).next();
-  return nextTaps(telling, next, ids);
+  return can === undefined ? [] : nextTaps(telling, statusOf.can(telling, can).next(), ids);
 }
 
 /** Of one part alone: what proves one of several proves no other. */
 function ofPart(telling: Telling, command: Command, ids: readonly NextActId[]): readonly CardAction[] {
   const [name = '', ...others] = 'parts' in command ? command.parts : [];
   const part = others.length === 0 ? telling.shop.parts.get(name) : undefined;
-  const next = part === undefined ? [] : statusOf.part(telling, part).next();
-  return nextTaps(telling, next, ids);
+  return part === undefined ? [] : nextTaps(telling, statusOf.part(telling, part).next(), ids);
 }
 
 function ofSession(telling: Telling, command: Command, ids: readonly NextActId[]): readonly CardAction[] {

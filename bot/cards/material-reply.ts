@@ -12,13 +12,14 @@ import type { Telling } from './card-context.ts';
 import { heatHazards, mayHeat } from './dead-pot.ts';
 import { factsOf } from './facts.ts';
 import { lidAgainst, lidFacts, lidLines } from './lid-lines.ts';
+import { leftBy } from './recorded-act.ts';
 import { blanketTaps, fromCanLines, partInCard, repairTold } from './weigh-cards.ts';
 
 export function weighReply(telling: Telling, status: BatchNow, outcome: Recorded): Card {
   const from = fromCansIn(outcome);
-  const [body] = outcome.envelopes.map((envelope) => envelope.body);
   if (status.batch.weighing === undefined) {
-    return partInCard(telling, status, body?.type === 'PartWeighed' ? body.component : 'part-a', from);
+    const [{ component } = { component: 'part-a' as const }] = leftBy(outcome, 'PartWeighed');
+    return partInCard(telling, status, component, from);
   }
   return withCansAndRepair(telling, status, weighedCard(telling, status), from);
 }
@@ -42,13 +43,8 @@ function withCansAndRepair(telling: Telling, status: BatchNow, card: Card, from:
   };
 }
 
-function fromCansIn({ envelopes }: Recorded): readonly FromCan[] {
-  return envelopes.flatMap(({ body }) =>
-    body.type === 'PartsWeighed' || body.type === 'PartWeighed' || body.type === 'PartAdded'
-      ? (body.fromCans ?? [])
-      : [],
-  );
-}
+const fromCansIn = (outcome: Recorded): readonly FromCan[] =>
+  leftBy(outcome, 'PartsWeighed', 'PartWeighed', 'PartAdded').flatMap(({ fromCans = [] }) => fromCans);
 
 export function coverReply(telling: Telling, status: BatchNow, title: string): Card {
   const { batch } = status;

@@ -11,10 +11,13 @@ import { lineOf, type Telling, tap } from './card-context.ts';
 /** More would not fit under a card. */
 const mostTaps = 4;
 
-export function materialMeant(telling: Telling, request: Request, unclear: Unclear): readonly CardAction[] {
-  const line = (command: Command) =>
-    lineOf(telling, { command, stance: request.stance, ...(request.at < request.now ? { at: request.at } : {}) });
-  const { command } = request;
+/** `line`: what a command is typed as. */
+export function materialMeant(
+  telling: Telling,
+  { command, at }: Request,
+  unclear: Unclear,
+  line: (changed: Command) => string,
+): readonly CardAction[] {
   switch (unclear.code) {
     case 'which-can':
     case 'no-such-can':
@@ -28,9 +31,7 @@ export function materialMeant(telling: Telling, request: Request, unclear: Uncle
       if (command.verb !== 'weigh') return [];
       return [
         { id: 'other-unit', label: otherLabel(telling, unclear), line: line(inOtherUnit(command, unclear)) },
-        {
-          ...tap(telling, 'as-said', lineOf(telling, { command, at: request.at, stance: { is: 'happened' } })),
-        },
+        tap(telling, 'as-said', lineOf(telling, { command, at, stance: { is: 'happened' } })),
       ];
     default:
       return [];

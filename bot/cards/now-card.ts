@@ -3,24 +3,22 @@
 import { roleMissing } from '../../core/crew/who-may.ts';
 import { defaultPlace, type PersonName } from '../../core/ids.ts';
 import { partStatus } from '../../core/part/part-status.ts';
-import { planReminders } from '../../core/reminders/plan.ts';
+import { plannedRings } from '../../core/reminders/plan.ts';
 import { byName, liveBatches, liveCans, liveParts, openSessions } from '../../core/shop.ts';
-import { byDueTime } from '../../core/wanted-reminder.ts';
-import { endingOfRing } from '../language/ending.ts';
 import { airFacts } from './air-facts.ts';
 import { batchLine } from './batch-cards.ts';
 import { openCanLine } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { ringNext } from './clock-text.ts';
+import { ringLine } from './crew-cards.ts';
 import { partLine } from './part-cards.ts';
-import { ringLabel } from './ring-label.ts';
 
 export function nowCard(telling: Telling, name: PersonName): Card {
   const { replies } = telling.words;
   const batches = liveBatches(telling.shop).map((batch) => batchLine(telling, batch));
   const parts = byName(liveParts(telling.shop)).map((part) => partLine(telling, partStatus(telling, part)));
-  const next = [...planReminders(telling.shop).values()].flat().sort(byDueTime);
+  const next = plannedRings(telling.shop);
   const cans = liveCans(telling.shop).flatMap((can) => openCanLine(telling, can));
   const sessions = openSessions(telling.shop).map((session) =>
     telling.words.session.titled(
@@ -37,9 +35,7 @@ export function nowCard(telling: Telling, name: PersonName): Card {
     lines: [
       ...(runs.length === 0 ? [replies.nothingRuns(telling.figures)] : runs),
       ...(isEmergencySet ? [] : [telling.words.session.emergencyNotSet]),
-      ...next.map(({ numberedKey, dueAt }) =>
-        replies.rings(ringLabel(telling.words, numberedKey), endingOfRing(numberedKey, dueAt), telling.figures),
-      ),
+      ...next.map((ring) => ringLine(telling, ring)),
     ],
     actions: isEmergencySet || !maySet ? [] : [tap(telling, 'numbers', 'set emergency call {numbers}')],
     next: next.map(({ numberedKey, dueAt }) => ringNext(telling, numberedKey, dueAt)),

@@ -87,40 +87,30 @@ function meantTaps(telling: Telling, request: Request, unclear: Unclear): readon
   const { command, stance } = request;
   // What has happened keeps the time at which it was said, whenever the tap is pressed.
   const isTimed = request.at < request.now || stance.is === 'happened';
-  const line = (changed: Request['command']) =>
+  const line = (changed: Command) =>
     lineOf(telling, { command: changed, stance, ...(isTimed ? { at: request.at } : {}) });
-  const label = (meant: string | number) => `${telling.words.buttons.meant} ${meant}`;
+  const meant = (id: string, name: string | number, changed: Command): CardAction => ({
+    ...{ id, label: `${telling.words.buttons.meant} ${name}`, line: line(changed) },
+  });
   switch (unclear.code) {
     case 'no-such-batch':
     case 'which-batch':
       if (!takesBatch(command)) return [];
-      return unclear.live.slice(0, 4).map((batch) => ({
-        id: `batch-${batch}`,
-        label: label(batch),
-        line: line(withBatch(command, batch)),
-      }));
+      return unclear.live.slice(0, 4).map((batch) => meant(`batch-${batch}`, batch, withBatch(command, batch)));
     case 'new-part':
       return newPartTaps(telling, command, unclear, line);
     case 'no-such-part':
     case 'which-part':
-      return partsMeant(command, unclear).map((meant, i) => ({
-        id: `part-${i + 1}`,
-        label: label(meant.part),
-        line: line(meant.command),
-      }));
+      return partsMeant(command, unclear).map(({ part, command }, i) => meant(`part-${i + 1}`, part, command));
     case 'no-such-person':
-      return personsMeant(command, unclear).map((meant, i) => ({
-        id: `person-${i + 1}`,
-        label: label(meant.person),
-        line: line(meant.command),
-      }));
+      return personsMeant(command, unclear).map(({ person, command }, i) => meant(`person-${i + 1}`, person, command));
     case 'no-such-sheet':
     case 'which-sheet':
       return sheetTaps(telling, unclear, (sheet) => line(withSheet(command, sheet)));
     case 'undo-asks':
       return takeBackTap(telling, unclear);
     default:
-      return materialMeant(telling, request, unclear);
+      return materialMeant(telling, request, unclear, line);
   }
 }
 

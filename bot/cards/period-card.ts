@@ -49,7 +49,7 @@ export function periodCard(telling: Telling, { period, ledger, limits, end }: Pe
   });
 }
 
-function capped(telling: Telling, lines: readonly string[]): readonly string[] {
+export function capped(telling: Telling, lines: readonly string[]): readonly string[] {
   const rest = lines.length - mostLines;
   return rest <= 0 ? lines : [...lines.slice(0, mostLines), telling.words.records.more(rest)];
 }

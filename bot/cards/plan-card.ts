@@ -5,8 +5,7 @@ import { wetFilmFor } from '../../core/calc/film-build.ts';
 import type { PlanAsked } from '../../core/commands.ts';
 import { isFailed } from '../../core/failed.ts';
 import { defaultPlace } from '../../core/ids.ts';
-import { sheetMeant } from '../../core/products/shelf.ts';
-import { lastSaid } from '../../core/settled.ts';
+import { sheetFor } from '../../core/shop.ts';
 import { fraction, grams } from '../../core/units.ts';
 import { airFacts } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
@@ -41,7 +40,7 @@ const mostTaps = 4;
 /** Rounded up to ten grams: a plan never comes up short. */
 function mixTap(telling: Telling, plan: CoatingPlan, mass: number, index: number): CardAction {
   const amount = { kind: 'mass' as const, grams: grams(Math.ceil(mass / 10) * 10) };
-  const usual = sheetMeant(telling.shop.shelf, lastSaid(telling.shop.crew, 'sheet')?.sheet);
+  const usual = sheetFor(telling.shop);
   const sheet = !isFailed(usual) && usual.id === plan.sheet.id ? {} : { sheet: plan.sheet.id };
   const line = lineOf(telling, { command: { verb: 'mix', amount, ...sheet } });
   return { id: `mix-${index + 1}`, label: `${telling.words.buttons.mix} ${index + 1}`, line };
@@ -70,14 +69,12 @@ function planFacts(telling: Telling, plan: CoatingPlan): readonly CardFact[] {
 
 function batchLines(telling: Telling, { batches }: CoatingPlan): readonly string[] {
   const { material } = telling.words;
-  return batches.flatMap((batch, i) => {
-    return [
-      material.planBatch(i + 1, batch, telling.figures),
-      batch.weighAt < telling.now
-        ? material.planLate(i + 1, batch.weighAt, telling.figures)
-        : material.planStart(i + 1, batch.weighAt, batch.readyAt, telling.figures),
-    ];
-  });
+  return batches.flatMap((batch, i) => [
+    material.planBatch(i + 1, batch, telling.figures),
+    batch.weighAt < telling.now
+      ? material.planLate(i + 1, batch.weighAt, telling.figures)
+      : material.planStart(i + 1, batch.weighAt, batch.readyAt, telling.figures),
+  ]);
 }
 
 function stockLines(

@@ -2,6 +2,7 @@
 
 import type { Command } from '../../core/commands.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
+import type { EventBody, Fact, FactOf } from '../../core/history.ts';
 import { type Noun, nameIn, nounOf, numberIn } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
 import type { Session } from '../../core/session/session.ts';
@@ -15,6 +16,15 @@ export interface Act<C extends Command = Command> {
   readonly request: Request;
   readonly outcome: Recorded;
 }
+
+/** What of this type it left. */
+export const leftBy = <Type extends Fact['type']>(
+  { envelopes }: Recorded,
+  ...types: readonly Type[]
+): readonly FactOf<Type>[] => {
+  const isOne = (body: EventBody): body is FactOf<Type> => types.some((type) => type === body.type);
+  return envelopes.map(({ body }) => body).filter(isOne);
+};
 
 /** Makes the card of one of what the act touched. */
 type Makes<Of, C extends Command> = (telling: Telling, of: Of, act: Act<C>) => Card;

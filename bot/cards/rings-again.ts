@@ -1,18 +1,17 @@
 // Why a bell rings again, as a line of its card.
 
 import { isFor } from '../../core/event-readers.ts';
-import { type Entry, type Fact, isAct } from '../../core/history.ts';
-import { nameIn, nounOf, type StreamId } from '../../core/ids.ts';
-import type { Part } from '../../core/part/part.ts';
+import { type Fact, isAct, lastSeqOf } from '../../core/history.ts';
+import { nounOf } from '../../core/ids.ts';
 import type { RingingReminder } from '../../core/ports.ts';
-import type { Shop } from '../../core/shop.ts';
+import { nounsIn } from '../../core/shop.ts';
 import { minutesAfter } from '../../core/units.ts';
 import type { ReminderKind } from '../../core/wanted-reminder.ts';
 import type { Telling } from './card-context.ts';
 
 /** Again, since somebody put it off, nobody answered, or its time has moved. */
 export function againLines(telling: Telling, { reminder, shop }: RingingReminder): readonly string[] {
-  const noun = nounIn(shop, reminder.stream);
+  const noun = nounsIn(shop).find(({ stream }) => stream === reminder.stream)?.noun;
   const before = noun?.rings.get(reminder.key)?.at(-1);
   const { parts, replies } = telling.words;
   if (noun === undefined || before === undefined) return [];
@@ -40,26 +39,3 @@ const beginsAnew: ReadonlySet<Fact['type']> = new Set([
   'CoatApplied',
   'CureStarted',
 ]);
-
-/** A correction is an act as well. */
-function lastSeqOf(entry: Entry): number {
-  return Math.max(entry.seq, ...entry.corrections.map(({ seq }) => seq));
-}
-
-function nounIn(shop: Shop, stream: StreamId): Pick<Part, 'rings' | 'entries'> | undefined {
-  const name = nameIn(stream);
-  switch (nounOf(stream)) {
-    case 'batch':
-      return shop.batches.get(Number(name));
-    case 'can':
-      return shop.cans.get(Number(name));
-    case 'part':
-      return shop.parts.get(name);
-    case 'place':
-      return shop.places.get(name);
-    case 'crew':
-      return shop.crew;
-    case 'session':
-      return shop.sessions.get(Number(name));
-  }
-}

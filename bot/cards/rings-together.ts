@@ -4,7 +4,7 @@
 import { nameIn, nounOf, type StreamId } from '../../core/ids.ts';
 import { inNaturalOrder } from '../../core/natural-order.ts';
 import type { RingingReminder } from '../../core/ports.ts';
-import { planReminders } from '../../core/reminders/plan.ts';
+import { plannedRings } from '../../core/reminders/plan.ts';
 import { movedMs } from '../../core/ring-log.ts';
 import type { Shop } from '../../core/shop.ts';
 import type { PlannedReminder } from '../../core/wanted-reminder.ts';
@@ -56,17 +56,15 @@ function alongside(shop: Shop, { reminder }: RingingReminder): readonly PlannedR
   const pot = potOf(shop, reminder.stream);
   if (pot === undefined) return [];
   const people = reminder.to.join();
-  return [...planReminders(shop).values()]
-    .flat()
-    .filter(
-      (planned) =>
-        planned.kind === reminder.kind &&
-        planned.numberedKey !== reminder.numberedKey &&
-        Math.abs(planned.dueAt - reminder.dueAt) <= movedMs &&
-        planned.ring === reminder.ring &&
-        planned.to.join() === people &&
-        potOf(shop, planned.stream) === pot,
-    );
+  return plannedRings(shop).filter(
+    (planned) =>
+      planned.kind === reminder.kind &&
+      planned.numberedKey !== reminder.numberedKey &&
+      Math.abs(planned.dueAt - reminder.dueAt) <= movedMs &&
+      planned.ring === reminder.ring &&
+      planned.to.join() === people &&
+      potOf(shop, planned.stream) === pot,
+  );
 }
 
 function potOf(shop: Shop, stream: StreamId): number | undefined {

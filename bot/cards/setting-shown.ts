@@ -3,7 +3,6 @@
 import { personIn } from '../../core/crew/crew.ts';
 import { isFailed } from '../../core/failed.ts';
 import type { PersonName } from '../../core/ids.ts';
-import { sheetMeant } from '../../core/products/shelf.ts';
 import type { SettingKind, SettingValues } from '../../core/setting-kinds.ts';
 import {
   type KindOf,
@@ -13,7 +12,8 @@ import {
   settingRows,
   usualSettings,
 } from '../../core/settings.ts';
-import { allSaid, lastSaid } from '../../core/settled.ts';
+import { allSaid } from '../../core/settled.ts';
+import { sheetFor } from '../../core/shop.ts';
 import { litres, squareMetres } from '../../core/units.ts';
 import type { Telling } from './card-context.ts';
 
@@ -57,7 +57,7 @@ export function settingShown<Name extends SettingName>(telling: Telling, setting
 
 /** Of a booth, a kind of trouble or a length of time one each; none where nothing is set. */
 export function asItStands(telling: Telling, person: PersonName, name: SettingName): readonly Setting[] {
-  const { crew, shelf } = telling.shop;
+  const { crew } = telling.shop;
   const { units, language, rings = 'thread' } = personIn(crew, person);
   switch (name) {
     case 'units':
@@ -71,7 +71,7 @@ export function asItStands(telling: Telling, person: PersonName, name: SettingNa
         ? []
         : [{ name, given: crew.people.map((each) => ({ person: each.name, role: each.role })) }];
     case 'sheet': {
-      const usual = sheetMeant(shelf, lastSaid(crew, 'sheet')?.sheet);
+      const usual = sheetFor(telling.shop);
       return isFailed(usual) ? [] : [{ name, sheet: usual.id }];
     }
     default: {

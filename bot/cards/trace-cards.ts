@@ -7,7 +7,7 @@ import { partStatus } from '../../core/part/part-status.ts';
 import type { BatchTrace, CoatTrace, LotTaken, LotTrace, PartTrace } from '../../core/records/trace.ts';
 import { grams, minutesBetween } from '../../core/units.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
-import { type Card, type CardFact, makeCard } from './card.ts';
+import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { changedBy } from './corrected.ts';
 import { deviationLines } from './deviation-lines.ts';
@@ -58,9 +58,14 @@ export function batchTraceCard(telling: Telling, trace: BatchTrace): Card {
       records.steps,
       ...trace.steps.flatMap((entry) => stepLines(telling, entry)),
     ],
-    actions: names.slice(0, 3).map((name) => ({ ...tap(telling, 'trace', `trace ${name}`), id: `trace-${name}` })),
+    actions: names.slice(0, 3).map((name) => traceTap(telling, name)),
   });
 }
+
+export const traceTap = (telling: Telling, name: string): CardAction => ({
+  ...tap(telling, 'trace', `trace ${name}`),
+  id: `trace-${name.replace(' ', '-')}`,
+});
 
 /** What went against a rule depends on the rules of its day. */
 export function judgedLines(telling: Telling, { editions }: Pick<PartTrace, 'editions'>): readonly string[] {
@@ -86,9 +91,7 @@ export function lotTraceCard(telling: Telling, trace: LotTrace): Card {
         return records.partStands(name, [phaseOf(telling, phase), ...held], telling.figures);
       }),
     ],
-    actions: trace.parts
-      .slice(0, 3)
-      .map(({ name }) => ({ ...tap(telling, 'trace', `trace ${name}`), id: `trace-${name}` })),
+    actions: trace.parts.slice(0, 3).map(({ name }) => traceTap(telling, name)),
   });
 }
 

@@ -1,6 +1,7 @@
 // Which of all that runs is shown first: what is over, then what is about to be, then what waits for somebody, then the
 // rest; of the same weight the one that ends sooner, and of the same moment by name.
 
+import { known } from '../../core/known.ts';
 import { inNaturalOrder } from '../../core/natural-order.ts';
 import type { NounClock } from '../../core/noun-clock.ts';
 import type { EpochMs } from '../../core/units.ts';
@@ -47,8 +48,8 @@ export function urgencyOf(clock: NounClock, now: EpochMs): Urgency {
 /** Of all that is true of one thing; nothing at all runs on. */
 export function mostUrgent(of: readonly Urgency[]): Urgency {
   const is = inOrder.find((weight) => of.some((each) => each.is === weight)) ?? 'runs';
-  const [endsAt, dueAt] = [earliest(of.map((each) => each.endsAt)), earliest(of.map((each) => each.dueAt))];
-  return { is, ...(endsAt === undefined ? {} : { endsAt }), ...(dueAt === undefined ? {} : { dueAt }) };
+  const endsAt = earliest(of.map((each) => each.endsAt));
+  return { is, ...known({ endsAt, dueAt: earliest(of.map((each) => each.dueAt)) }) };
 }
 
 interface Listed {

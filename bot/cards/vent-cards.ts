@@ -5,12 +5,11 @@ import { oxygenAfterRelease, oxygenBand, oxygenDeficientBelow } from '../../core
 import { faceFlow } from '../../core/calc/ventilation.ts';
 import type { Question } from '../../core/commands.ts';
 import { isFailed } from '../../core/failed.ts';
-import { sheetMeant } from '../../core/products/shelf.ts';
 import { linesFor } from '../../core/session/brief-lines.ts';
 import { solventsIn } from '../../core/session/session-air.ts';
 import type { VapourAsked, Work } from '../../core/session/session-commands.ts';
 import { findSession } from '../../core/session/session-decide.ts';
-import { lastSaid } from '../../core/settled.ts';
+import { sheetFor } from '../../core/shop.ts';
 import { cubicMetres, litres } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
@@ -42,7 +41,7 @@ export function ventCard(telling: Telling, { asked }: Extract<Question, { ask: '
 /** By the crew's own sheet, all its solvent leaving in the oven. */
 function ovenCard(telling: Telling, asked: Extract<VapourAsked, { of: 'oven' }>): Card {
   const words = telling.words.session;
-  const sheet = sheetMeant(telling.shop.shelf, lastSaid(telling.shop.crew, 'sheet')?.sheet);
+  const sheet = sheetFor(telling.shop);
   const load = isFailed(sheet) ? undefined : solventsIn(sheet, asked.grams);
   const title = words.oven(asked.grams, asked.celsius, telling.figures);
   const flow = load === undefined ? undefined : batchOvenFlow(load, asked.celsius);

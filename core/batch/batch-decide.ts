@@ -13,10 +13,9 @@ import { methodRows } from '../methods.ts';
 import type { Unclear } from '../objections.ts';
 import { airServing } from '../place/place.ts';
 import { mixRatio, type Sheet } from '../products/sheet.ts';
-import { sheetMeant } from '../products/shelf.ts';
 import { judge, type Rule } from '../rules.ts';
-import { lastSaid, standing } from '../settled.ts';
-import { airLog, liveBatches, onlyOne, type Shop } from '../shop.ts';
+import { standing } from '../settled.ts';
+import { airLog, liveBatches, onlyOne, type Shop, sheetFor } from '../shop.ts';
 import { type Grams, grams } from '../units.ts';
 import type { batchVerbs } from '../verbs/batch-verbs.ts';
 import type { Amount } from '../verbs/said.ts';
@@ -38,7 +37,7 @@ export function findBatch(
 
 export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
   const { command, at } = said;
-  const sheet = sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet, command.sheet);
+  const sheet = sheetFor(shop, command.sheet);
   if (isFailed(sheet)) return unclear(sheet.failed);
   const plannedGrams = gramsOf(command.amount, sheet);
   if (plannedGrams === undefined) return unclear({ code: 'no-densities', sheet: sheet.id });

@@ -19,9 +19,8 @@ import { type Method, methodRows } from '../methods.ts';
 import { airAt } from '../place/place.ts';
 import { mixRatio, rateLaw, type Sheet } from '../products/sheet.ts';
 import type { SheetUnclear } from '../products/sheet-objections.ts';
-import { sheetMeant } from '../products/shelf.ts';
 import { lastSaid, standing } from '../settled.ts';
-import { liveCans, type Shop } from '../shop.ts';
+import { liveCans, type Shop, sheetFor } from '../shop.ts';
 import {
   type Celsius,
   type EpochMs,
@@ -82,7 +81,7 @@ export type NoPlan =
   | { readonly kind: 'too-much' };
 
 export function planCoating(shop: Shop, asked: PlanAsked, now: EpochMs): CoatingPlan | Failed<NoPlan> {
-  const sheet = sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet, asked.sheet);
+  const sheet = sheetFor(shop, asked.sheet);
   if (isFailed(sheet)) return failed({ kind: 'no-sheet', unclear: sheet.failed });
   const area = areaOf(shop, asked);
   if (isFailed(area)) return area;

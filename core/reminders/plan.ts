@@ -6,7 +6,7 @@ import { type Crew, peopleLeading, peopleWithRole } from '../crew/crew.ts';
 import { crewReminders } from '../crew/crew-reminders.ts';
 import { onDuty, pingedFor } from '../crew/shifts.ts';
 import { isFor } from '../event-readers.ts';
-import { type Entry, isAct } from '../history.ts';
+import { type Entry, isAct, lastSeqOf } from '../history.ts';
 import {
   batchStream,
   canStream,
@@ -28,7 +28,7 @@ import { standing } from '../settled.ts';
 import { airLog, batchOf, byName, liveBatches, liveParts, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs, minutesAfter } from '../units.ts';
 import { keepsItsBells } from '../unread.ts';
-import { numberedKey, type PlannedReminder, type Reminder } from '../wanted-reminder.ts';
+import { byDueTime, numberedKey, type PlannedReminder, type Reminder } from '../wanted-reminder.ts';
 import { morningReminders } from './morning-reminder.ts';
 import { withQuietHours } from './quiet-hours.ts';
 
@@ -87,6 +87,10 @@ export function planReminders(
   return plan;
 }
 
+/** Everything that shall ring, the soonest first. */
+export const plannedRings = (shop: Shop): readonly PlannedReminder[] =>
+  [...planReminders(shop).values()].flat().sort(byDueTime);
+
 /** Whose clocks run by a place's air: pots that are not empty, films that flash off or cure in the room. */
 function concernedBy(shop: Shop, place: string): readonly PersonName[] {
   const mixers = liveBatches(shop)
@@ -115,11 +119,6 @@ function handedOn({ shifts }: Crew, entries: readonly Entry[], reminder: Reminde
 /** Somebody acted since, and so has heard. */
 function hasActedSince(entries: readonly Entry[], seq: number): boolean {
   return entries.some((entry) => lastSeqOf(entry) > seq && isAct(entry) && !isFor('aside', entry.fact));
-}
-
-/** A correction is an act as well: whoever corrects a batch has heard its bell. */
-function lastSeqOf({ seq, corrections }: Entry): number {
-  return Math.max(seq, corrections.at(-1)?.seq ?? 0);
 }
 
 const wholeMs = (at: number): EpochMs => epochMs(Math.round(at));

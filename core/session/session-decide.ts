@@ -14,10 +14,8 @@ import {
 } from '../ids.ts';
 import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
-import { sheetMeant } from '../products/shelf.ts';
 import { judge, type Rule } from '../rules.ts';
-import { lastSaid } from '../settled.ts';
-import { liveBatches, onlyOne, openSessions, type Shop } from '../shop.ts';
+import { liveBatches, onlyOne, openSessions, type Shop, sheetFor } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
 import { namedIn } from './people-named.ts';
 import { exposedIn, isRunning, type Session, sessionAsOf } from './session.ts';
@@ -40,7 +38,7 @@ export function decideBrief(shop: Shop, said: Said<CommandOf<'brief'>>): Decisio
   const { command, at } = said;
   const batch = batchMeant(shop, command.batch);
   if (batch !== undefined && typeof batch !== 'number') return batch;
-  const sheet = sheetFor(shop, batch);
+  const sheet = (batch === undefined ? undefined : shop.batches.get(batch)?.sheet) ?? sheetFor(shop);
   if (isFailed(sheet)) return unclear(sheet.failed);
   const named = namedIn(shop, said, [
     ...[command.sprayers, command.stays, command.out].flatMap((names) => names ?? []),
@@ -74,11 +72,6 @@ function batchMeant(shop: Shop, named: BatchNumber | undefined): BatchNumber | u
   const live = liveBatches(shop).map(({ number }) => number);
   if (named === undefined) return live.length === 1 ? live[0] : undefined;
   return shop.batches.has(named) ? named : unclear({ code: 'no-such-batch', batch: named, live });
-}
-
-function sheetFor(shop: Shop, batch: BatchNumber | undefined) {
-  const frozen = batch === undefined ? undefined : shop.batches.get(batch)?.sheet;
-  return frozen ?? sheetMeant(shop.shelf, lastSaid(shop.crew, 'sheet')?.sheet);
 }
 
 /** The only booth that the crew has set, where nobody names one. */

@@ -92,6 +92,13 @@ it('given two cans that fit, then each is a tap that keeps the line', async () =
   expect((await say('tap can-2')).recorded).toBe(true);
 });
 
+it('given two cans of Part A, when a weighing is said to have happened, then the tap keeps its time', async () => {
+  const { say } = await after('air 24C 48%', 'mix 2.4kg', 'open A lot 1 5kg gas', 'open A lot 2 5kg gas');
+  const asked = await say('weigh 1 a 1201g already');
+  expect([asked.kind, asked.code]).toEqual(['misread', 'which-can']);
+  expect(asked.card.actions[0]?.line).toContain('at 2026-03-02T08:00');
+});
+
 it('given A weighed alone, then the card says how much B belongs to it, and the tap asks for B', async () => {
   const { say } = await after('air 24C 48%', 'mix 2.4kg');
   const weighed = await say('weigh 1 a 1201g');
