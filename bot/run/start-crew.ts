@@ -76,7 +76,7 @@ export async function startCrew({ withPage, ...deps }: StartCrewDeps): Promise<S
     as: flags.as,
   });
   const files = whereItLies({ papers, words: terminal.words });
-  const printed = flags.json ? printJson(process.stdout, files.fileOn) : printPlain(process.stdout);
+  const printed = flags.json ? printJson(process.stdout, files.fileOn) : printPlain(process.stdout, terminal.profile);
   const printPicture = picturePrinter({ out: process.stdout, papers, picture: wired.picture, words: terminal.words });
   await wired.executor
     .reconcile(clock.now())

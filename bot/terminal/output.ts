@@ -1,8 +1,9 @@
 // How the terminal prints an answer: for people, or as one line of JSON.
 
 import type { Writable } from 'node:stream';
-import { DateTime } from 'luxon';
 import type { Card } from '../cards/card.ts';
+import { stampOf } from '../language/ending.ts';
+import type { Profile } from '../language/tongues/profile.ts';
 import type { Answer } from '../talk/answer.ts';
 
 export type Print = (answer: Answer) => void | Promise<void>;
@@ -31,17 +32,16 @@ function without(whole: object, names: readonly string[]) {
 
 const marks = { reply: ' ', objection: '✋', misread: '?', reminder: '🔔', digest: '▤', error: '✖' } as const;
 
-/** Each answer brings the crew's wall clock with it. */
-export function printPlain(out: Writable): Print {
+/** Each answer brings the crew's wall clock with it, as `profile` reads one. */
+export function printPlain(out: Writable, profile: Profile): Print {
   return (answer) => {
-    const at = DateTime.fromISO(answer.at, { setZone: true }).toFormat('HH:mm');
     const to = answer.key === null || answer.to.length === 0 ? '' : ` @${answer.to.join(' @')}`;
     // What may have been meant has to be read before it is pressed; the other taps say it by their name.
     const taps = answer.card.actions.map(({ id, line, shown = line }) =>
       answer.kind === 'misread' ? `${id} (${shown})` : id,
     );
     const tapLine = taps.length === 0 ? '' : `\n  taps: ${taps.join(', ')}`;
-    out.write(`${at} ${marks[answer.kind]}${to} ${withoutTaps(answer)}${tapLine}\n`);
+    out.write(`${stampOf(profile, answer)} ${marks[answer.kind]}${to} ${withoutTaps(answer)}${tapLine}\n`);
   };
 }
 

@@ -10,6 +10,7 @@ import { fillInOrder } from '../cards/tap-fields.ts';
 import { inUnitsOf } from '../cards/tap-units.ts';
 import { figuresFor } from '../language/figures.ts';
 import type { Misread } from '../language/reading.ts';
+import type { Profile } from '../language/tongues/profile.ts';
 import type { Tongues, Words } from '../language/tongues/tongues.ts';
 import { type Answer, makeAnswer } from '../talk/answer.ts';
 import type { Host } from '../talk/host.ts';
@@ -29,6 +30,7 @@ export interface TerminalDeps {
 export interface Terminal {
   readonly speakers: Speakers;
   readonly words: Words;
+  readonly profile: Profile;
   /** The answer to one line; `waitUntil` where the virtual clock is to move. */
   readonly say: (raw: string, lineNumber: number) => Promise<{ answer?: Answer; waitUntil?: EpochMs }>;
 }
@@ -45,7 +47,12 @@ export function createTerminal(deps: TerminalDeps): Terminal {
   const { language, units } = crewFile.people.find(({ name }) => name === as) ?? crewFile;
   const words = tongues.wordsIn(language, units);
   const at: AtTerminal = { ...deps, speakers, language, units, words };
-  return { speakers, words, say: (raw, lineNumber) => say(at, raw, lineNumber) };
+  return {
+    speakers,
+    words,
+    profile: tongues.profileOf(language, units),
+    say: (raw, lineNumber) => say(at, raw, lineNumber),
+  };
 }
 
 async function say(at: AtTerminal, raw: string, lineNumber: number) {

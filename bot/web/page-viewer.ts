@@ -14,10 +14,11 @@ export function nameOf({ who }: Session): string | undefined {
 export async function viewerOf(deps: PageDeps, session: Session): Promise<Viewer | undefined> {
   const name = nameOf(session);
   if (name === undefined) return undefined;
-  const { words, units } = await deps.overview.voice(name);
+  const { words, units, figures } = await deps.overview.voice(name);
   return {
     name,
     words,
+    profile: figures.profile,
     units,
     token: formToken(deps.secret, session),
     latest: deps.conversation.latest(),

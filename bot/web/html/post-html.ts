@@ -3,7 +3,7 @@
 import { html } from 'hono/html';
 import { type Card, fileNameOf } from '../../cards/card.ts';
 import { ringLabel } from '../../cards/ring-label.ts';
-import { errsOfRing } from '../../language/ending.ts';
+import { stampOf } from '../../language/ending.ts';
 import { isFor, ringsFor } from '../conversation.ts';
 import type { Post } from '../conversation-file.ts';
 import { postPlace } from '../tap-places.ts';
@@ -13,7 +13,7 @@ import type { Html, Viewer } from './viewer.ts';
 export function postHtml(post: Post, viewer: Viewer): Html {
   const { n, said, answer } = post;
   const { page } = viewer.words;
-  const time = answer.at.slice(11, 16);
+  const time = stampOf(viewer.profile, answer);
   const mine = isFor(answer, viewer.name);
   const whose = answer.key === null ? (answer.as ?? '') : page.forPeople(answer.to);
   if (!mine) {
@@ -30,7 +30,7 @@ export function postHtml(post: Post, viewer: Viewer): Html {
 function cardHtml({ n, answer }: Post, viewer: Viewer): Html {
   const { card, kind } = answer;
   const { page } = viewer.words;
-  const time = answer.at.slice(11, 16);
+  const time = stampOf(viewer.profile, answer);
   const stands = kind === 'reply' && answer.recorded ? page.recorded : page.kinds[kind];
   return html`<article class="card ${card.tone} ${kind}" data-code="${answer.code ?? ''}">
 <header><span class="hole">${mark(card)}</span><h2>${card.title}</h2><p class="when">${stands === '' ? '' : html`<span class="kind">${stands}</span> `}<time datetime="${answer.at}">${time}</time></p></header>
@@ -64,20 +64,10 @@ function tapsHtml(card: Card, n: number, viewer: Viewer): Html | '' {
 }
 
 /** The first two bells: the rest stand on the board. */
-function nextHtml(card: Card, at: string, { words }: Viewer): Html | '' {
+function nextHtml(card: Card, at: string, { words, profile }: Viewer): Html | '' {
   const next = card.next.filter(({ key }) => !key.startsWith('crew/')).slice(0, 2);
   if (next.length === 0) return '';
-  return html`<p class="next">${next.map(({ key, dueAt }) => html`<span>${words.page.rings} <b>${ringTime(key, dueAt, at)}</b> ${ringLabel(words, key)}</span>`)}</p>`;
-}
-
-const msPerMinute = 60_000;
-
-/** Of an ISO time with its offset the wall clock there, to the cautious minute; with the day where it is another. */
-function ringTime(key: string, dueAt: string, at: string): string {
-  const wall = Date.parse(`${dueAt.slice(0, 19)}Z`);
-  const minute = errsOfRing(key) === 'at-least' ? Math.ceil(wall / msPerMinute) : Math.floor(wall / msPerMinute);
-  const shown = new Date(minute * msPerMinute).toISOString();
-  return shown.slice(0, 10) === at.slice(0, 10) ? shown.slice(11, 16) : `${shown.slice(5, 10)} ${shown.slice(11, 16)}`;
+  return html`<p class="next">${next.map(({ key, dueAt }) => html`<span>${words.page.rings} <b>${stampOf(profile, { key, at: dueAt }, at)}</b> ${ringLabel(words, key)}</span>`)}</p>`;
 }
 
 /** A figure stays with its unit at the end of a line. */
