@@ -173,6 +173,13 @@ function earlier(telling: Telling, batch: Batch, by: number): string {
   return telling.figures.stamp(at);
 }
 
+/** Filtered too early and stirred again, it is not filtered once more. */
+function enoughLines(telling: Telling, { sheet, filteredAt }: Batch): readonly string[] {
+  const { replies } = telling.words;
+  if (filteredAt !== undefined) return [replies.stirGivenInUse];
+  return [replies.stirGivenEnough, ...saidLines(telling, saidBeforeFiltering(sheet))];
+}
+
 export function stirringCard(telling: Telling, status: BatchNow, title: string): Card {
   const { replies } = telling.words;
   const { given, wantedMinutes } = status;
@@ -186,7 +193,7 @@ export function stirringCard(telling: Telling, status: BatchNow, title: string):
       ...(done
         ? isRatioOut(status)
           ? [replies.ratioOffUse]
-          : [replies.stirGivenEnough, ...saidLines(telling, saidBeforeFiltering(status.batch.sheet))]
+          : enoughLines(telling, status.batch)
         : left === undefined
           ? []
           : [replies.stirStillWanted(left, telling.figures)]),

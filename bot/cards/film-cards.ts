@@ -4,7 +4,7 @@
 import type { CommandOf } from '../../core/commands.ts';
 import { partStream } from '../../core/ids.ts';
 import { failedReadings } from '../../core/part/failed-readings.ts';
-import { judgeFilm } from '../../core/part/film-acceptance.ts';
+import { type FilmFinding, judgeFilm } from '../../core/part/film-acceptance.ts';
 import type { Part } from '../../core/part/part.ts';
 import { deviationsIn } from '../../core/records/deviations.ts';
 import { batchOf } from '../../core/shop.ts';
@@ -45,7 +45,8 @@ function readingCard(
   });
 }
 
-function findingOf(telling: Telling, part: Part, readings: readonly Micrometres[]) {
+function findingOf(telling: Telling, part: Part, readings: readonly Micrometres[]): FilmFinding {
+  if (part.coats.length === 0) return { is: 'not-coated' };
   return judgeFilm(readings, batchOf(telling.shop, part)?.sheet.filmRule, part.details.areaSquareMetres);
 }
 

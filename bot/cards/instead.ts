@@ -3,7 +3,7 @@
 
 import { type Command, takesBatch } from '../../core/commands.ts';
 import type { Request } from '../../core/execute.ts';
-import type { CanNumber } from '../../core/ids.ts';
+import type { BatchNumber, CanNumber } from '../../core/ids.ts';
 import type { Objection } from '../../core/objections.ts';
 import type { Session } from '../../core/session/session.ts';
 import { liveBatches, openSessions } from '../../core/shop.ts';
@@ -47,9 +47,12 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
       const waits = liveBatches(telling.shop).find(({ caught }) =>
         caught.some(({ filteredAt }) => filteredAt === undefined),
       );
-      const batch = telling.shop.batches.get(batchNamed(command) ?? waits?.number ?? 0);
-      return batch === undefined ? [] : nextTaps(telling, statusOf.batch(telling, batch).next(), ['filter']);
+      return ofBatch(telling, batchNamed(command) ?? waits?.number, ['filter']);
     }
+    case 'blend-not-done':
+      return objection.dueAt === undefined ? ofBatch(telling, batchNamed(command), ['stir']) : [];
+    case 'not-filtered':
+      return ofBatch(telling, batchNamed(command), ['filter']);
     case 'cure-not-given':
       return ofPart(telling, command, ['temp']);
     case 'no-brief':
@@ -83,6 +86,11 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
 function ofCan(telling: Telling, number: CanNumber, ids: readonly NextActId[]): readonly CardAction[] {
   const can = telling.shop.cans.get(number);
   return can === undefined ? [] : nextTaps(telling, statusOf.can(telling, can).next(), ids);
+}
+
+function ofBatch(telling: Telling, number: BatchNumber | undefined, ids: readonly NextActId[]): readonly CardAction[] {
+  const batch = number === undefined ? undefined : telling.shop.batches.get(number);
+  return batch === undefined ? [] : nextTaps(telling, statusOf.batch(telling, batch).next(), ids);
 }
 
 /** Of one part alone: what proves one of several proves no other. */

@@ -15,6 +15,7 @@ import { materialMeant } from './material-taps.ts';
 import { newPartTaps } from './new-part-taps.ts';
 import { sheetTaps, withSheet } from './sheet-taps.ts';
 import { undoLine } from './undo-tap.ts';
+import { loadsMeant } from './which-load.ts';
 
 /** Where a wet film meets an oven, both dangers are named. */
 const hazardous: readonly ObjectionCode[] = ['flash-off-not-over', 'not-dry'];
@@ -102,6 +103,11 @@ function meantTaps(telling: Telling, request: Request, unclear: Unclear): readon
     case 'no-such-part':
     case 'which-part':
       return partsMeant(command, unclear).map(({ part, command }, i) => meant(`part-${i + 1}`, part, command));
+    case 'which-load':
+      if (command.verb !== 'door' && command.verb !== 'out') return [];
+      return loadsMeant(command, unclear.loads).map((said, i) =>
+        meant(`load-${i + 1}`, telling.figures.list(said.parts), said),
+      );
     case 'no-such-person':
       return personsMeant(command, unclear).map(({ person, command }, i) => meant(`person-${i + 1}`, person, command));
     case 'no-such-sheet':

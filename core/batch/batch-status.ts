@@ -92,7 +92,7 @@ export type BatchActId =
 const saidOfCans: readonly ObjectionCode[] = pourRules.map(({ code }) => code);
 const saidOfPart: readonly ObjectionCode[] = [...coatOnPartRules, ...coatUnderBriefRules].map(({ code }) => code);
 
-export function batchActs({ batch, phase }: BatchStatus): readonly Candidate<BatchActId>[] {
+export function batchActs({ batch, phase, given }: BatchStatus): readonly Candidate<BatchActId>[] {
   const { number, sheet } = batch;
   const act = actsOf<BatchActId>(String(number));
   const onPot = (verb: 'empty' | 'filter' | 'stir' | 'stop' | 'cover' | 'thick' | 'hot') =>
@@ -108,11 +108,12 @@ export function batchActs({ batch, phase }: BatchStatus): readonly Candidate<Bat
       const lastCoat = coats.at(-1);
       const drains = lastCoat !== undefined && methodRows[lastCoat.method].drains;
       const isOpen = isOn(uncovered);
-      const turns = phase.is !== 'filtered' && sheet.blend.way === 'stir';
+      // Filtered too early, it is stirred on: nothing else comes of it.
+      const turns = sheet.blend.way === 'stir' && (phase.is !== 'filtered' || given.doneAt === undefined);
       const isInUse = filteredAt !== undefined || sheet.filter === undefined;
       return [
         ...(toFilter || sheet.filter !== undefined ? [onPot('filter')] : []),
-        ...(turns ? [onPot(phase.is === 'paused' ? 'stir' : 'stop')] : []),
+        ...(turns ? [onPot(batch.stirring.at(-1)?.to === undefined ? 'stop' : 'stir')] : []),
         ...coating(batch),
         ...(drains && !toFilter ? [act('catch', { verb: 'catch', batch: number, grams: grams(100) })] : []),
         ...(isOpen ? [onPot('cover')] : []),

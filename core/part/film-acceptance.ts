@@ -22,6 +22,8 @@ export type FilmRuleNamed =
   | { readonly by: 'pa-2'; readonly level: number };
 
 export type FilmFinding =
+  /** Read before any coat is recorded. */
+  | { readonly is: 'not-coated' }
   | { readonly is: 'no-rule' }
   | { readonly is: 'within'; readonly rule: FilmRuleNamed }
   | { readonly is: 'outside'; readonly rule: FilmRuleNamed; readonly findings: readonly Beyond[] }

@@ -206,8 +206,10 @@ export function englishCrewUnclear(unclear: CrewUnclear | LoadUnclear, figures: 
 
 /** How the dry film stands by its rule, named. */
 export function englishFilm(finding: FilmFinding, figures: Figures): string {
-  const rule = finding.is === 'no-rule' ? '' : ruleNamed(finding.rule, figures);
+  const rule = finding.is === 'no-rule' || finding.is === 'not-coated' ? '' : ruleNamed(finding.rule, figures);
   switch (finding.is) {
+    case 'not-coated':
+      return 'No coat is recorded on it: say the coat first. Nothing is accepted by these figures.';
     case 'no-rule':
       return 'The sheet gives no rule for its dry film: these are figures, and nothing is accepted by them.';
     case 'within':

@@ -45,6 +45,7 @@ export const englishReplies = {
     `Counts since ${figures.timeDown(at)}. Later typed than poured? Move it.`,
   potLifeFromContact: 'Pot life runs from first contact, stirring included.',
   stirGivenEnough: 'The stir time is given. Next: filter.',
+  stirGivenInUse: 'The stir time is given. Next: coat.',
   stirStillWanted: (minutes: Minutes, figures: Figures) => `${figures.minutesUp(minutes)} of stirring still wanted.`,
   filtered: (batch: number) => `Batch ${batch}: filtered, in use`,
   sayCoat: (batch: number) => `Say each coat when it ends: coat impeller-7 ${batch} spray.`,

@@ -38,8 +38,10 @@ export function spanishFilmObjection(say: Spoken, objection: FilmObjection, figu
 
 /** How the dry film stands by its rule, named. */
 export function spanishFilm(say: Spoken, finding: FilmFinding, figures: Figures): string {
-  const rule = finding.is === 'no-rule' ? '' : ruleNamed(say, finding.rule, figures);
+  const rule = finding.is === 'no-rule' || finding.is === 'not-coated' ? '' : ruleNamed(say, finding.rule, figures);
   switch (finding.is) {
+    case 'not-coated':
+      return 'No tiene anotada ninguna capa: diga primero la capa. Con estas cifras no se acepta nada.';
     case 'no-rule':
       return `${capital(say.the('sheet'))} no da regla para el espesor de película seca: son solo datos, y con ellos no se acepta nada.`;
     case 'within':

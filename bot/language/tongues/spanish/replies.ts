@@ -49,6 +49,7 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
       told`Cuenta desde ${theTime(figures, at)}. ¿Se vertió antes de anotarlo? Mueva la hora.`,
     potLifeFromContact: 'La vida de la mezcla corre desde el primer contacto, agitación incluida.',
     stirGivenEnough: 'Agitación cumplida. Ahora, filtrar.',
+    stirGivenInUse: 'Agitación cumplida. Ahora, aplicar.',
     stirStillWanted: (minutes, figures) => `Agitación pendiente: ${figures.minutesUp(minutes)}.`,
     filtered: (batch) => `Mezcla ${batch}: filtrada, en uso`,
     sayCoat: (batch) => `Anote cada capa al terminarla: aplicar impulsor-7 ${batch} ${methodName(say, 'spray')}.`,
