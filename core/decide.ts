@@ -6,6 +6,7 @@ import { decideStep } from './batch/step-decide.ts';
 import { decideAdd, decideWeigh } from './batch/weigh-decide.ts';
 import { canActs, decideOpen } from './can/can-decide.ts';
 import { decideCoat } from './coat/coat-decide.ts';
+import { decideFlush } from './coat/flush-decide.ts';
 import type { Command, CommandOf, Verb } from './commands.ts';
 import { decideAmend } from './corrections/amend.ts';
 import { decideUndo } from './corrections/undo.ts';
@@ -60,6 +61,7 @@ const deciders: Deciders<Verb> = {
   air: decideReading,
   night: decideReading,
   ...sessionActs,
+  flush: decideFlush,
   brief: decideBrief,
   'spray-on': decideSprayOn,
   close: decideClose,

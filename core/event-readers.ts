@@ -112,7 +112,7 @@ export const readersOf = {
   BriefAcknowledged: ['session'],
   SprayStarted: ['session', 'session-rules'],
   SprayStopped: ['session'],
-  GearFlushed: ['session', 'ledger'],
+  GearFlushed: ['session', 'batch-rules', 'session-rules', 'ledger'],
   WasteCanned: ['session'],
   SessionClosed: ['session', 'session-rules'],
   AlarmRaised: ['batch', 'period'],

@@ -9,6 +9,7 @@ import {
   type CrewId,
   canStream,
   crewStream,
+  nounOf,
   type PersonName,
   partStream,
   type StreamId,
@@ -23,7 +24,7 @@ import type { Posted } from './reminders/posts.ts';
 import { seal, streamsTouched } from './seal.ts';
 import type { Shop, Speaker } from './shop.ts';
 import { oursAlone } from './unforeseen.ts';
-import type { EpochMs } from './units.ts';
+import { type EpochMs, minutes, minutesAfter } from './units.ts';
 import { mustRead, unreadUnder } from './unread.ts';
 import { RestsOnUnread } from './unread-event.ts';
 import type { PlannedReminder } from './wanted-reminder.ts';
@@ -87,6 +88,9 @@ export interface Executor {
   readonly reconcile: (now: EpochMs) => Promise<void>;
 }
 
+/** A shift: gear that was used before it is not what somebody cleans now. */
+const usedWithin = 720;
+
 /** Whose name stands under what the bot itself records. */
 export const botName: PersonName = 'batchbell';
 
@@ -126,7 +130,7 @@ export function createExecutor(deps: WriteQueueDeps): Executor {
 
 async function decided(deps: WriteQueueDeps, request: Request, answering: Answering): Promise<Draft<string>> {
   const named = await streamsOf(deps.store, deps.crew, request);
-  const before = await deps.keeper.openMore(named);
+  const before = await deps.keeper.openMore([...named, ...(await justUsed(deps, request))]);
   mustReadNamed(before, request, named);
   return oursAlone(request.command.verb, () => draftOf(deps, before, request, answering));
 }
@@ -229,6 +233,13 @@ function nothingNew<T>(result: T, now: EpochMs): Draft<T> {
   return { result, envelopes: [], plan: new Map(), answer: undefined, now };
 }
 
+/** What is cleaned may be of a pot that was emptied since, and that nobody waits for any more. */
+async function justUsed({ store, crew }: WriteQueueDeps, { command, at }: Request): Promise<readonly StreamId[]> {
+  if (command.verb !== 'flush' || command.session !== undefined) return [];
+  const touched = await store.streamsBetween(crew, minutesAfter(at, minutes(-usedWithin)), at);
+  return touched.filter((stream) => nounOf(stream) === 'batch');
+}
+
 /** Which streams a command names, besides those that are live. */
 async function streamsOf(store: Store, crew: CrewId, request: Request): Promise<readonly StreamId[]> {
   const { command } = request;
@@ -243,7 +254,8 @@ async function streamsOf(store: Store, crew: CrewId, request: Request): Promise<
   }
   if ('can' in of && of.can !== undefined) streams.push(canStream(of.can));
   if ('cans' in of) streams.push(...(of.cans ?? []).map(canStream));
-  if ('session' in of && of.session !== undefined) streams.push(sessionStream(of.session));
+  // Sessions and batches have one series of numbers: what is flushed may be of either.
+  if ('session' in of && of.session !== undefined) streams.push(sessionStream(of.session), batchStream(of.session));
   if ('part' in of && of.part !== undefined) streams.push(partStream(of.part));
   if ('more' in of) streams.push(...(of.more ?? []).map(({ part }) => partStream(part)));
   if ('parts' in of) streams.push(...of.parts.map(partStream));

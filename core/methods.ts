@@ -2,6 +2,7 @@
 // words are in the `methods.ts` of each tongue; a sheet names those that it allows.
 
 import type { ApplicationMethod } from './calc/transfer-efficiency.ts';
+import type { Gear } from './session/session-commands.ts';
 
 export const methods = ['flow', 'dip', 'brush', 'roller', 'spray'] as const;
 export type Method = (typeof methods)[number];
@@ -18,11 +19,13 @@ export interface MethodRow {
   readonly drains: boolean;
   /** A second pass of the same coat spoils the first. Common practice, no source. */
   readonly once: boolean;
+  /** What is cleaned after its last coat. */
+  readonly gear: Gear;
   /** By which figure of transfer it is planned. */
   readonly transfer: ApplicationMethod;
 }
 
-const byHand: MethodRow = {
+const byHand: Omit<MethodRow, 'gear'> = {
   atomised: false,
   hazards: 'wipe',
   drains: false,
@@ -31,10 +34,10 @@ const byHand: MethodRow = {
 };
 
 export const methodRows: Readonly<Record<Method, MethodRow>> = {
-  flow: { atomised: false, hazards: 'flow', drains: true, once: false, transfer: 'flow' },
-  dip: { atomised: false, hazards: 'dip', drains: false, once: true, transfer: 'dip' },
-  brush: byHand,
-  roller: byHand,
+  flow: { atomised: false, hazards: 'flow', drains: true, once: false, gear: 'flow-gear', transfer: 'flow' },
+  dip: { atomised: false, hazards: 'dip', drains: false, once: true, gear: 'dip-tank', transfer: 'dip' },
+  brush: { ...byHand, gear: 'brush' },
+  roller: { ...byHand, gear: 'roller' },
   // High volume at low pressure, as the trade's sheets have it.
-  spray: { atomised: true, hazards: 'spray', drains: false, once: false, transfer: 'hvlp' },
+  spray: { atomised: true, hazards: 'spray', drains: false, once: false, gear: 'gun', transfer: 'hvlp' },
 };

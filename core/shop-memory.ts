@@ -3,6 +3,7 @@
 
 import { asItStands, asItStandsWith } from './as-it-stands.ts';
 import { type Batch, foldBatch, isBatchLive } from './batch/batch.ts';
+import { waitsForCleaning } from './batch/gear-to-clean.ts';
 import { type Can, foldCan, isCanLive } from './can/can.ts';
 import { type Crew, type CrewFile, foldCrew } from './crew/crew.ts';
 import { isFor } from './event-readers.ts';
@@ -176,7 +177,7 @@ export function isLive(stream: StreamId, loaded: Loaded | undefined): boolean {
   if (loaded?.unread.some(isUnreadAct) === true) return true;
   switch (noun.is) {
     case 'batch':
-      return isBatchLive(noun.batch);
+      return isBatchLive(noun.batch) || waitsForCleaning(noun.batch);
     case 'can':
       return isCanLive(noun.can);
     case 'part':

@@ -16,6 +16,7 @@ export const ringErrs = {
   'pot-half': 'at-most',
   'pot-margin': 'at-most',
   'pot-end': 'at-most',
+  gear: 'at-most',
   'surface-ends': 'at-most',
   'flash-least': 'at-least',
   'flash-most': 'at-most',

@@ -11,6 +11,7 @@ import type { Card } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { heatHazards, mayHeat } from './dead-pot.ts';
 import { factsOf } from './facts.ts';
+import { cleaningLines } from './gear-cards.ts';
 import { lidAgainst, lidFacts, lidLines } from './lid-lines.ts';
 import { leftBy } from './recorded-act.ts';
 import { blanketTaps, fromCanLines, partInCard, repairTold } from './weigh-cards.ts';
@@ -63,7 +64,7 @@ export function caughtReply(telling: Telling, status: BatchNow, caught: Grams): 
 /** What is left over is set aside as the sheet says. */
 export function emptiedReply(telling: Telling, status: BatchNow): Card {
   const { batch } = status;
-  const card = batchCard(telling, status, telling.words.replies.emptied(batch.number), []);
+  const card = batchCard(telling, status, telling.words.replies.emptied(batch.number), cleaningLines(telling, batch));
   const left = batch.emptied?.leftGrams;
   const { leftOver } = batch.sheet;
   const seen = batch.thickened?.seen;

@@ -56,7 +56,7 @@ const asks: Readonly<Record<NextActId, ((of: string, command: Command) => string
   'fan-on': (of) => `fan ${of} on {face-velocity}mps`,
   'moved-out': (of) => `near ${of} {people} out`,
   'flush-step': (of, command) =>
-    `flush ${of} gun ${command.verb === 'flush' ? (command.solvent ?? '') : ''} {flush-volume}mL`,
+    command.verb === 'flush' ? `flush ${of} ${command.gear} ${command.solvent ?? ''} {flush-volume}mL` : `flush ${of}`,
   'spray-on': (of) => `spray on ${of}`,
   'spray-off': (of) => `spray off ${of}`,
   'coat-part': whole,
@@ -64,5 +64,5 @@ const asks: Readonly<Record<NextActId, ((of: string, command: Command) => string
   ...{ check: whole, blanket: whole, prestir: whole, lid: whole },
   ...{ dry: whole, 'touch-up': whole, 'cure-oven': whole, 'cure-room': whole, out: whole, release: whole },
   ...{ brief: whole, ack: whole, 'fan-unmeasured': whole, 'fan-off': whole, 'supplied-yes': whole },
-  ...{ 'supplied-no': whole, flush: whole, vessels: whole, rags: whole, close: whole },
+  ...{ 'supplied-no': whole, flush: whole, vessels: whole, 'gear-cleaned': whole, rags: whole, close: whole },
 };

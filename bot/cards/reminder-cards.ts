@@ -23,6 +23,7 @@ import { ringFact } from './clock-text.ts';
 import { handoverRing } from './crew-cards.ts';
 import { cureLines, withCures } from './cure-facts.ts';
 import { fact } from './facts.ts';
+import { cleaningLines, cleaningTaps } from './gear-cards.ts';
 import { lidFacts } from './lid-lines.ts';
 import { airRings, overLines, partRings, potRings } from './overtaken.ts';
 import { heldLines, partFacts, partTaps } from './part-cards.ts';
@@ -151,6 +152,7 @@ function toneOf({ reminder }: RingingReminder, missing: boolean): Tone {
     case 'air-recheck':
     case 'flush':
     case 'vessels':
+    case 'gear':
       return 'warn';
     case 'spell-end':
       return 'stop';
@@ -211,6 +213,17 @@ function batchSubject(telling: Telling, batch: Batch, kind: ReminderKind): Subje
   const ask = telling.words.replies.askReading;
   const name = String(batch.number);
   const told = { name, rings: potRings(telling, status, kind), taps: batchTaps(telling, status), ask };
+  if (kind === 'gear') {
+    const lines = cleaningLines(telling, batch);
+    return {
+      ...told,
+      rings: telling.words.rings.gear,
+      facts: [],
+      taps: cleaningTaps(telling, batch),
+      clock: undefined,
+      lines,
+    };
+  }
   if (status.phase.is === 'over') {
     const facts = potFacts(telling, status);
     return { ...told, facts, clock: undefined, tone: 'stop', lines: overLines(telling, status, kind) };

@@ -9,6 +9,7 @@ import type { PersonName } from '../../core/ids.ts';
 import { linesFor } from '../../core/session/brief-lines.ts';
 import { exposedIn, fanUntil, flushState, type Session } from '../../core/session/session.ts';
 import { clearingMinutes } from '../../core/session/session-air.ts';
+import { isSessionGear } from '../../core/session/session-commands.ts';
 import { sessionStatus } from '../../core/session/session-status.ts';
 import { type Celsius, celsius, litres } from '../../core/units.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
@@ -118,7 +119,8 @@ export function sprayOffCard(telling: Telling, session: Session): Card {
 
 export function flushedCard(telling: Telling, session: Session, { gear, solvent }: CommandOf<'flush'>): Card {
   const words = telling.words.session;
-  const { done, left } = flushState(session, gear);
+  // Other gear is cleaned for its batch and never reaches a session.
+  const { done, left } = isSessionGear(gear) ? flushState(session, gear) : { done: true, left: [] };
   const title = solvent === undefined ? words.flushed(gear) : words.flushStep(gear, solvent);
   return makeCard(words.titled(session.number, title), done ? 'good' : 'plain', {
     facts: loggedFacts(telling, session),

@@ -4,7 +4,7 @@ import { peopleLeading } from '../../core/crew/crew.ts';
 import { localDay } from '../../core/crew/local-day.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { exposedIn, flushState, type Session, unacknowledged } from '../../core/session/session.ts';
-import { gears, qualifications } from '../../core/session/session-commands.ts';
+import { qualifications, sessionGears } from '../../core/session/session-commands.ts';
 import { watchersOf } from '../../core/session/session-reminders.ts';
 import type { SessionPhase } from '../../core/session/session-status.ts';
 import { type NextActId, statusOf } from '../../core/status.ts';
@@ -103,7 +103,7 @@ export function sessionTaps(telling: Telling, session: Session, ids?: readonly N
 
 export function stillOpen(session: Session): readonly OpenTask[] {
   return [
-    ...gears.filter((gear) => !flushState(session, gear).done),
+    ...sessionGears.filter((gear) => !flushState(session, gear).done),
     ...(session.spraying.length > 0 && session.rags === undefined ? (['rags'] as const) : []),
   ];
 }

@@ -1,10 +1,12 @@
 // Which card answers an act of a spray session, or a word of need.
 
 import type { CommandOf } from '../../core/commands.ts';
+import { nounOf } from '../../core/ids.ts';
 import type { Alarm, Qualification } from '../../core/session/session-commands.ts';
 import type { sessionVerbs } from '../../core/verbs/session-verbs.ts';
 import { alarmCard, bellCard, nearMissCard, qualifiedCard } from './alarm-cards.ts';
 import type { Card } from './card.ts';
+import { cleanedCard } from './gear-cards.ts';
 import { type Act, onSession } from './recorded-act.ts';
 import {
   briefCard,
@@ -33,7 +35,10 @@ export const sessionReplies: { readonly [V in keyof typeof sessionVerbs]: (act: 
   supplied: onSession((telling, session) => sessionCard(telling, session, telling.words.session.suppliedAir)),
   'spray-on': onSession(sprayOnCard),
   'spray-off': onSession(sprayOffCard),
-  flush: onSession((telling, session, { command }) => flushedCard(telling, session, command)),
+  flush: (act) =>
+    act.outcome.envelopes.some(({ stream }) => nounOf(stream) === 'session')
+      ? onSession<CommandOf<'flush'>>((telling, session, { command }) => flushedCard(telling, session, command))(act)
+      : cleanedCard(act),
   rags: onSession(ragsCard),
   close: onSession(closedCard),
   fit: qualified,

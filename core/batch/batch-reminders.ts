@@ -1,5 +1,5 @@
-// What a batch rings: stirring done (or the induction time over), the stirrer left standing, the lid left off, and the
-// pot's life at half, at the margin that leaves time to empty and flush, and at its end.
+// What a batch rings: stirring done (or the induction time over), the stirrer left standing, the lid left off, the pot's
+// life at half, at the margin that leaves time to empty and flush, and at its end; and gear that was not cleaned after it.
 
 import type { TemperatureLog } from '../calc/clock.ts';
 import { batchStream } from '../ids.ts';
@@ -7,6 +7,7 @@ import { type EpochMs, minutes, minutesAfter } from '../units.ts';
 import { type Reminder, type ReminderKind, remind } from '../wanted-reminder.ts';
 import { type Batch, phaseOf } from './batch.ts';
 import { blendDueAt, type PotLifeTimes, potLifeTimes } from './batch-clocks.ts';
+import { gearKey, gearToClean } from './gear-to-clean.ts';
 import { lidRingsAt } from './lid.ts';
 
 /** Somebody who stopped the stirrer before its time has gone to see to something; nobody sees to anything for longer. */
@@ -14,9 +15,26 @@ const pausedFor = minutes(10);
 
 export function batchReminders(batch: Batch, air: TemperatureLog): readonly Reminder[] {
   const phase = phaseOf(batch);
-  if (phase.is === 'to-weigh' || phase.is === 'emptied' || phase.is === 'dead') return [];
+  if (phase.is === 'to-weigh' || phase.is === 'emptied' || phase.is === 'dead') return gearReminders(batch);
   const pot = potLifeTimes(batch, air);
-  return [...blendReminders(batch, air, pot), ...lidReminders(batch, pot), ...potReminders(batch, pot)];
+  return [
+    ...blendReminders(batch, air, pot),
+    ...lidReminders(batch, pot),
+    ...potReminders(batch, pot),
+    ...gearReminders(batch),
+  ];
+}
+
+/** Once for each, to whoever used it last. */
+function gearReminders(batch: Batch): readonly Reminder[] {
+  const ringMinutes = batch.sheet.steps?.cleaning?.ringMinutes;
+  const seen = batch.thickened?.seen;
+  // Nobody is sent to a pot that may heat.
+  if (ringMinutes === undefined || (seen !== undefined && seen !== 'thick')) return [];
+  return gearToClean(batch).map(({ gear, usedAt, by }) => {
+    const dueAt = minutesAfter(usedAt, ringMinutes);
+    return { ...remind(batchStream(batch.number), 'gear', dueAt, [by], { key: gearKey(batch, gear) }), ring: 1 };
+  });
 }
 
 function blendReminders(batch: Batch, air: TemperatureLog, pot: PotLifeTimes | undefined): readonly Reminder[] {

@@ -17,10 +17,11 @@ import { editionOfToday } from '../rule-editions.ts';
 import { objectionsTo } from '../rules.ts';
 import { coatUnderBriefRules } from '../session/session-rules.ts';
 import { airLog } from '../shop.ts';
-import { type EpochMs, grams, type Minutes } from '../units.ts';
+import { type EpochMs, grams, litres, type Minutes } from '../units.ts';
 import { type Batch, type BatchPhase, phaseOf } from './batch.ts';
 import { blendClock, blendDueAt, blendWantedMinutes, potLifeClock, potLifeTimes } from './batch-clocks.ts';
 import { potHolds } from './batch-rules.ts';
+import { gearToClean } from './gear-to-clean.ts';
 
 export interface BatchStatus {
   readonly batch: Batch;
@@ -86,7 +87,9 @@ export type BatchActId =
   | 'cover'
   | 'thick'
   | 'hot'
-  | 'empty';
+  | 'empty'
+  | 'flush-step'
+  | 'gear-cleaned';
 
 /** What cans, part and brief say of it is told when it is pressed: which ones are meant is not known before. */
 const saidOfCans: readonly ObjectionCode[] = pourRules.map(({ code }) => code);
@@ -122,11 +125,11 @@ export function batchActs({ batch, phase, given }: BatchStatus): readonly Candid
       ];
     }
     case 'dead':
-      return phase.seen === 'gelled' ? [onPot('hot'), onPot('empty')] : [onPot('empty')];
+      return phase.seen === 'gelled' ? [onPot('hot'), onPot('empty')] : [onPot('empty'), ...cleaningActs(batch)];
     case 'over':
-      return [onPot('empty')];
+      return [onPot('empty'), ...cleaningActs(batch)];
     case 'emptied':
-      return [];
+      return cleaningActs(batch);
   }
 }
 
@@ -137,6 +140,19 @@ function weighing({ number: batch, inVessel, plannedGrams, sheet }: Batch): read
   if (inVessel['part-a'] !== undefined) return ['weigh-b', { verb: 'weigh', batch, partBGrams }];
   if (inVessel['part-b'] !== undefined) return ['weigh-a', { verb: 'weigh', batch, partAGrams }];
   return ['weigh', { verb: 'weigh', batch, partAGrams, partBGrams }];
+}
+
+/** Of what is still to be cleaned the first: with the next solvent of the sheet, or all of it. */
+export function cleaningActs(batch: Batch): readonly Candidate<'flush-step' | 'gear-cleaned'>[] {
+  const [first] = gearToClean(batch);
+  if (first === undefined) return [];
+  const act = actsOf<'flush-step' | 'gear-cleaned'>(String(batch.number));
+  const whole = { verb: 'flush', session: batch.number, gear: first.gear } as const;
+  const [solvent] = first.left;
+  return [
+    ...(solvent === undefined ? [] : [act('flush-step', { ...whole, solvent, litres: litres(0.3) })]),
+    act('gear-cleaned', whole),
+  ];
 }
 
 /** On which part and by which method is asked first. */

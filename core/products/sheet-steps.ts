@@ -17,6 +17,10 @@ export const filterMaterials = ['glass-fibre', 'nylon', 'polypropylene', 'stainl
 export type FilterMaterial = (typeof filterMaterials)[number];
 
 const turning = above0.transform((value) => units.revolutionsPerMinute(value));
+/** What gear that was cleaned late may cost. */
+export const lateCosts = ['gear', 'next-film'] as const;
+export type LateCost = (typeof lateCosts)[number];
+
 const asked = z.strictObject({ source });
 const worn = z.array(z.enum(protections)).min(1);
 
@@ -69,6 +73,19 @@ export const Steps = z.strictObject({
       applying: z.array(z.strictObject({ method: z.enum(methods), worn })).default([]),
       source,
     })
+    .optional(),
+  /** How soon gear of every method is cleaned after its last coat; with what stands in the group of the flush. */
+  cleaning: z
+    .strictObject({
+      ringMinutes: minutes,
+      mostMinutes: minutes,
+      /** The vessels too, from when the pot is empty. */
+      vessels: z.boolean().default(false),
+      /** What it may cost where it is late: the gear itself, or the film that comes next. */
+      lateCosts: z.enum(lateCosts).optional(),
+      source,
+    })
+    .refine((read) => read.ringMinutes <= read.mostMinutes, rule('ring-not-above-most'))
     .optional(),
   cleanOven: asked.optional(),
   cleanRoom: asked.optional(),

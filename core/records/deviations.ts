@@ -4,6 +4,7 @@
 import { before } from '../as-it-stands.ts';
 import { type Batch, foldBatch } from '../batch/batch.ts';
 import { catchRules, coatFromBatchRules, filterRules, mixRules, stirRules, stopRules } from '../batch/batch-rules.ts';
+import { firstCleaning } from '../batch/gear-to-clean.ts';
 import { editionFor } from '../batch/judge-anew.ts';
 import { lidRules } from '../batch/lid.ts';
 import { coatClimate } from '../coat/coat-climate.ts';
@@ -19,6 +20,7 @@ import { coatOnPartRules, cureRules, dryRules, outRules, type PartCase, releaseR
 import { airServing } from '../place/place.ts';
 import { type Edition, editions } from '../rule-editions.ts';
 import { objectionsTo, type Rule } from '../rules.ts';
+import { cleaningRules } from '../session/cleaning-rules.ts';
 import { againstCoatUnderBrief, againstSession } from '../session/session-deviations.ts';
 import { standing } from '../settled.ts';
 import { airLog, batchOf, entriesIn, type Shop } from '../shop.ts';
@@ -118,6 +120,8 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
       return against(catchRules, situation);
     case 'PotUncovered':
       return against(lidRules, { batch, from: at });
+    case 'GearFlushed':
+      return against(cleaningRules, { first: firstCleaning(situation.batch, fact.gear, at) });
     case 'StirrerStarted':
       return against(stirRules, situation);
     case 'StirrerStopped':

@@ -7,8 +7,8 @@ import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import type { Shop } from '../shop.ts';
 import { minutesAfter } from '../units.ts';
 
-/** Kinds that begin so: the pot's end, gas over a can, the gun's flush. */
-const unmovable = ['pot-margin', 'pot-end', 'blanket', 'flush', 'vessels', 'spell-end', 'air-recheck'] as const;
+/** Kinds that begin so: the pot's end, gas over a can, gear that is to be cleaned. */
+const unmovable = ['pot-margin', 'pot-end', 'blanket', 'flush', 'vessels', 'gear', 'spell-end', 'air-recheck'] as const;
 
 /** By the key of a ring, with or without its number. */
 export function isMovable(key: string): boolean {

@@ -7,7 +7,15 @@ import type { Celsius, CubicMetres, Grams, Litres, MetresPerSecond, SquareMetres
 export const whereabouts = ['sprays', 'stays', 'out'] as const;
 export type Whereabouts = (typeof whereabouts)[number];
 
-export const gears = ['gun', 'vessels'] as const;
+/** What a session waits for before it closes. */
+export const sessionGears = ['gun', 'vessels'] as const;
+export type SessionGear = (typeof sessionGears)[number];
+
+const ofSession: readonly string[] = sessionGears;
+export const isSessionGear = (gear: Gear): gear is SessionGear => ofSession.includes(gear);
+
+/** What is cleaned after a coat, of whatever method: the tray goes with its roller. */
+export const gears = [...sessionGears, 'brush', 'roller', 'dip-tank', 'flow-gear'] as const;
 export type Gear = (typeof gears)[number];
 
 /** One word when it goes wrong; `hot` is a pot that heats. */

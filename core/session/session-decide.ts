@@ -81,7 +81,7 @@ function placeOf(shop: Shop, named: string | undefined): string {
 }
 
 /** What is told of a session and never objected to. */
-export const sessionActs: Deciders<'near' | 'ack' | 'fan' | 'supplied' | 'spray-off' | 'flush' | 'rags'> = {
+export const sessionActs: Deciders<'near' | 'ack' | 'fan' | 'supplied' | 'spray-off' | 'rags'> = {
   near: (shop, said) => {
     const session = findSession(shop, said.command.session);
     if (isFailed(session)) return unclear(session.failed);
@@ -89,7 +89,7 @@ export const sessionActs: Deciders<'near' | 'ack' | 'fan' | 'supplied' | 'spray-
     const named = namedIn(shop, said, people, namesOn(session));
     if (named.is === 'stranger') return named.decision;
     const placed: EventBody = { type: 'PeoplePlaced', people: [...new Set(people.map(named.asFiled))], goes };
-    return accepted(eventOf(session, said, placed));
+    return accepted(sessionEvent(session, said, placed));
   },
   ack: decideAck,
   fan: onSession(({ running, faceMetresPerSecond }) => [
@@ -97,22 +97,17 @@ export const sessionActs: Deciders<'near' | 'ack' | 'fan' | 'supplied' | 'spray-
   ]),
   supplied: onSession(({ supplied }) => [{ type: 'SuppliedAirSaid', supplied }]),
   'spray-off': onSession(() => [{ type: 'SprayStopped' }], isRunning),
-  flush: onSession(({ gear, solvent, litres }, session) => [
-    // A gun that is flushed has stopped, whether or not somebody said so.
-    ...(isRunning(session) ? [{ type: 'SprayStopped' as const }] : []),
-    { type: 'GearFlushed', gear, ...known({ solvent, litres }) },
-  ]),
   rags: onSession(() => [{ type: 'WasteCanned' }]),
 };
 
-function onSession<C extends CommandOf<'fan' | 'supplied' | 'spray-off' | 'flush' | 'rags'>>(
+function onSession<C extends CommandOf<'fan' | 'supplied' | 'spray-off' | 'rags'>>(
   leaves: (command: C, session: Session) => readonly EventBody[],
   fits?: (session: Session) => boolean,
 ): (shop: Shop, said: Said<C>) => Decision {
   return (shop, said) => {
     const session = findSession(shop, said.command.session, fits);
     if (isFailed(session)) return unclear(session.failed);
-    return accepted(...leaves(said.command, session).map((body) => eventOf(session, said, body)));
+    return accepted(...leaves(said.command, session).map((body) => sessionEvent(session, said, body)));
   };
 }
 
@@ -129,7 +124,7 @@ function decideAck(shop: Shop, said: Said<CommandOf<'ack'>>): Decision {
   return accepted(
     ...names.map((person) => {
       const witness = person === said.by ? undefined : said.by;
-      return eventOf(session, said, { type: 'BriefAcknowledged', person, ...known({ witness }) });
+      return sessionEvent(session, said, { type: 'BriefAcknowledged', person, ...known({ witness }) });
     }),
   );
 }
@@ -164,10 +159,10 @@ function ruled<Case>(
   situation: Case,
   body: EventBody,
 ): Decision {
-  return judge(shop, said, rules, [situation], (saidWith) => [{ ...eventOf(session, said, body), saidWith }]);
+  return judge(shop, said, rules, [situation], (saidWith) => [{ ...sessionEvent(session, said, body), saidWith }]);
 }
 
-function eventOf(session: Session, said: Said, body: EventBody): NewEvent {
+export function sessionEvent(session: Session, said: Said, body: EventBody): NewEvent {
   return { streams: [sessionStream(session.number)], happenedAt: said.at, body };
 }
 

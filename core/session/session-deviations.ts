@@ -7,7 +7,8 @@ import { nounOf, numberIn } from '../ids.ts';
 import type { Objection } from '../objections.ts';
 import { objectionsTo } from '../rules.ts';
 import type { Shop } from '../shop.ts';
-import { foldSession, type Session } from './session.ts';
+import { cleaningRules } from './cleaning-rules.ts';
+import { firstFlush, foldSession, type Session } from './session.ts';
 import { sprayCase } from './session-decide.ts';
 import { closeRules, coatUnderBriefRules, sprayRules } from './session-rules.ts';
 
@@ -18,6 +19,8 @@ export function againstSession(shop: Shop, session: Session, entry: Entry): read
   switch (fact.type) {
     case 'SprayStarted':
       return objectionsTo(sprayRules, sprayCase(shop, found, entry.happenedAt, { place: fact.place }), entry.edition);
+    case 'GearFlushed':
+      return objectionsTo(cleaningRules, { first: firstFlush(found, fact.gear, entry.happenedAt) }, entry.edition);
     case 'SessionClosed':
       return objectionsTo(closeRules, { session: found }, entry.edition);
   }

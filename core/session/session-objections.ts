@@ -3,7 +3,7 @@
 import type { SolventId } from '../calc/solvents.ts';
 import type { PersonName, SessionNumber } from '../ids.ts';
 import type { CubicMetresPerHour, MetresPerSecond } from '../units.ts';
-import type { Gear } from './session-commands.ts';
+import type { SessionGear } from './session-commands.ts';
 
 /** Why a brief no longer serves. `later`: it was briefed only after the act. */
 export type LapsedBy = 'later' | 'closed' | 'batch' | 'booth' | 'shift' | 'spell';
@@ -26,7 +26,7 @@ export type SessionObjection =
     }
   | { readonly code: 'fan-not-measured'; readonly missing: 'velocity' | 'booth'; readonly asks: CubicMetresPerHour }
   | { readonly code: 'fan-too-weak'; readonly short: readonly FanShort[] }
-  | { readonly code: 'gear-not-flushed'; readonly gear: Gear; readonly left: readonly SolventId[] }
+  | { readonly code: 'gear-not-flushed'; readonly gear: SessionGear; readonly left: readonly SolventId[] }
   | { readonly code: 'rags-not-canned' };
 
 export type SessionUnclear =

@@ -5,7 +5,7 @@ import { type PersonName, sessionStream } from '../ids.ts';
 import { type EpochMs, epochMs, type Minutes, minutes, minutesAfter } from '../units.ts';
 import { type Reminder, type ReminderKind, remind } from '../wanted-reminder.ts';
 import { exposedIn, fanUntil, flushState, isRunning, type Session, stoppedAt, unacknowledged } from './session.ts';
-import type { Gear } from './session-commands.ts';
+import type { SessionGear } from './session-commands.ts';
 
 /** Where the sheet gives no figure: common practice, no source. */
 const usualEvery = minutes(5);
@@ -60,7 +60,7 @@ function duringReminders(session: Session, watchers: readonly PersonName[]): rea
 /** Each ring has its own key and number: answering one does not silence the next, only the flush does. */
 function flushReminders(
   session: Session,
-  gear: Gear,
+  gear: SessionGear,
   people: readonly PersonName[],
   leads: readonly PersonName[],
 ): readonly Reminder[] {
@@ -79,7 +79,7 @@ function flushReminders(
 }
 
 /** The vessels have the time that the gun takes. A coat alone does not say that it was the last: so has the gun then. */
-function restsFrom(session: Session, gear: Gear, stopped: EpochMs, every: Minutes): EpochMs {
+function restsFrom(session: Session, gear: SessionGear, stopped: EpochMs, every: Minutes): EpochMs {
   const saidByCoat = session.spraying.at(-1)?.from === stopped;
   return gear === 'vessels' || saidByCoat ? minutesAfter(stopped, every) : stopped;
 }

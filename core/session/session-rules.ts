@@ -17,6 +17,7 @@ import {
 } from '../units.ts';
 import { exposedIn, flushState, type Session, unacknowledged } from './session.ts';
 import { type AirNeed, airNeed, fanGives } from './session-air.ts';
+import { sessionGears } from './session-commands.ts';
 import type { FanShort, LapsedBy } from './session-objections.ts';
 import { briefsAt, type SpraySettings } from './spray-settings.ts';
 
@@ -222,7 +223,7 @@ export const closeRules: readonly Rule<CloseCase>[] = [
     source: 'sheet',
     liftedBy: 'lead',
     check: ({ session }) => {
-      for (const gear of ['gun', 'vessels'] as const) {
+      for (const gear of sessionGears) {
         const { done, left } = flushState(session, gear);
         if (!done) return { code: 'gear-not-flushed', gear, left };
       }

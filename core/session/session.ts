@@ -11,7 +11,8 @@ import type { BatchNumber, PersonName, PlaceName, SessionNumber } from '../ids.t
 import type { Sheet } from '../products/sheet.ts';
 import { foldRings, type RingLog } from '../ring-log.ts';
 import { type EpochMs, type Grams, type Litres, type MetresPerSecond, type Minutes, minutesAfter } from '../units.ts';
-import type { Gear, Whereabouts } from './session-commands.ts';
+import { type FirstCleaning, type FlushState, flushedBy } from './flush-state.ts';
+import type { Gear, SessionGear, Whereabouts } from './session-commands.ts';
 
 export interface Extraction {
   readonly running: boolean;
@@ -179,24 +180,19 @@ export function stoppedAt({ spraying }: Session): EpochMs | undefined {
   return spraying.at(-1)?.to;
 }
 
-export interface FlushState {
-  readonly done: boolean;
-  /** Of the sheet's sequence; empty where the sheet gives none. */
-  readonly left: readonly SolventId[];
-}
-
 /** What a gear has still to be flushed with since it was last used. */
-export function flushState(session: Session, gear: Gear): FlushState {
+export function flushState(session: Session, gear: SessionGear): FlushState {
   const usedAt = session.spraying.at(-1)?.from;
   if (usedAt === undefined) return { done: true, left: [] };
   const since = session.flushes.filter((flush) => flush.gear === gear && flush.at >= usedAt);
-  if (since.some(({ solvent }) => solvent === undefined)) return { done: true, left: [] };
-  const steps = session.sheet.flush?.steps;
-  if (steps === undefined) return { done: since.length > 0, left: [] };
-  // In the sheet's order: isopropyl alcohol before acetone is not the sequence.
-  let next = 0;
-  for (const { solvent } of since) if (solvent === steps[next]?.solvent) next += 1;
-  return { done: next >= steps.length, left: steps.slice(next).map(({ solvent }) => solvent) };
+  return flushedBy(session.sheet, since);
+}
+
+/** Whether a flush at `at` is the first one since this gear came to rest, in a session as it was before. */
+export function firstFlush(session: Session, gear: Gear, at: EpochMs): FirstCleaning | undefined {
+  const restsFrom = stoppedAt(session);
+  const isBegun = session.flushes.some((flush) => flush.gear === gear && flush.at >= (restsFrom ?? flush.at));
+  return restsFrom === undefined || isBegun ? undefined : { sheet: session.sheet, gear, restsFrom, at };
 }
 
 /** Until when the fan stays on after the closing; `undefined` before it. */

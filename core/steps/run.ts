@@ -3,6 +3,7 @@
 
 import type { Batch } from '../batch/batch.ts';
 import type { BatchStatus } from '../batch/batch-status.ts';
+import { gearToClean } from '../batch/gear-to-clean.ts';
 import type { Entry, Fact } from '../history.ts';
 import type { PlaceName } from '../ids.ts';
 import type { Moment } from '../next-acts.ts';
@@ -21,6 +22,7 @@ export type WorkStep =
   | 'prep'
   | 'surface'
   | 'coat'
+  | 'clean'
   | 'dry'
   | 'cure'
   | 'cured'
@@ -48,7 +50,13 @@ export function runOfBatch(moment: Moment, { batch, phase, given }: BatchStatus)
   const coats = batch.entries.filter(isOf('CoatApplied'));
   const isOver = phase.is === 'dead' || phase.is === 'over' || phase.is === 'emptied';
   const isBlended = given.doneAt !== undefined && given.doneAt <= moment.now;
-  const works = [...potWorks(moment.shop, batch, isBlended), { step: 'coat', done: coats } as const];
+  const cleaned = lastOf(batch.entries, 'GearFlushed');
+  const isToldOf = cleaned.length > 0 || (isOver && gearToClean(batch).length > 0);
+  const works: readonly Work[] = [
+    ...potWorks(moment.shop, batch, isBlended),
+    { step: 'coat', done: coats },
+    ...(isToldOf ? [{ step: 'clean', done: cleaned } as const] : []),
+  ];
   return [...answersOf(moment, batch), ...standing(works, isOver || coats.length > 0)];
 }
 

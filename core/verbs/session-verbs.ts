@@ -61,7 +61,7 @@ export const sessionVerbs = {
   supplied: verb({ session, supplied: yesOrNo('yes-or-no', { required: true }, ['yes', 'no']) }),
   'spray-on': verb({ session, place: place('place') }),
   'spray-off': ofSession,
-  /** Without a solvent: through with the whole of the sheet's sequence. */
+  /** Of a session, or by its number of a batch. Without a solvent: through with the whole of the sheet's sequence. */
   flush: verb({
     session,
     gear: choice('gear', gears, { usual: 'gun' }),

@@ -9,6 +9,7 @@ import { isAct } from '../../core/history.ts';
 import { methods } from '../../core/methods.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { cureDueAt, flashTimes } from '../../core/part/part-clocks.ts';
+import { gears } from '../../core/session/session-commands.ts';
 import { airLog, batchOf, entriesIn, type Shop } from '../../core/shop.ts';
 import { askedSteps } from '../../core/steps/step-rows.ts';
 import {
@@ -213,6 +214,7 @@ function acts(batch: Batch) {
 
 function potActs(batch: Batch): readonly Say[] {
   const { weigh, coat, short, empty, answer } = acts(batch);
+  const clean: Say = (draw) => ({ verb: 'flush', session: batch.number, gear: gears[draw(gears.length)] ?? 'gun' });
   switch (phaseOf(batch).is) {
     case 'to-weigh':
       return [weigh, weigh, weigh, short('stir'), short('filter'), coat, answer];
@@ -233,11 +235,12 @@ function potActs(batch: Batch): readonly Say[] {
         short('gel'),
         empty,
         weigh,
+        clean,
       ];
     case 'dead':
       return [() => ({ verb: 'hot', batch: batch.number }), coat, short('stir'), empty, empty];
     case 'emptied':
-      return [coat, coat, coat, short('filter'), short('filter'), short('stir'), short('stir')];
+      return [clean, coat, coat, coat, short('filter'), short('filter'), short('stir'), short('stir')];
     default:
       return [coat];
   }

@@ -64,6 +64,7 @@ const unclearCodes = {
 export const neverObjected: readonly ObjectionCode[] = [
   'ratio-out',
   'uncovered-too-long',
+  'gear-cleaned-late',
   'film-outside',
   'adhesion-failed',
   'rubbed-through',

@@ -28,6 +28,8 @@ export const brushed: readonly Said[] = [
   ['08:54', 'kari', `coat ${second.join(' ')} 3 brush`],
   ['09:04', 'kari', `dry ${second.join(' ')}`],
   ['09:05', 'kari', 'empty 3 150g'],
+  ['09:06', 'kari', 'flush brush acetone 100ml'],
+  ['09:06', 'kari', 'flush brush isopropyl-alcohol 100ml'],
   ['09:06', 'kari', `cure ${second.join(' ')} oven 90C`],
   ...first.map((part): Said => ['09:08', 'kari', `temp ${part} 91C`]),
   ...second.map((part): Said => ['09:20', 'kari', `temp ${part} 91C`]),

@@ -139,6 +139,7 @@ const acts = {
     'flush-step': 0,
     flush: 0,
     vessels: 0,
+    'gear-cleaned': 0,
     rags: 0,
     'spray-on': 0,
     'spray-off': 0,

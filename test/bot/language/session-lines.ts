@@ -61,6 +61,13 @@ export const sessionLines: readonly TypedLine[] = [
     ...{ verb: 'flush', session: 4, gear: 'gun', solvent: 'isopropyl-alcohol' },
     litres: litresFromUsFluidOunces(10),
   }),
+  act('clean brush 1 acetone', { verb: 'flush', session: 1, gear: 'brush', solvent: 'acetone' }),
+  act('cleaned the roller and tray', { verb: 'flush', gear: 'roller' }),
+  act('flush dip tank with ipa 2L', {
+    ...{ verb: 'flush', gear: 'dip-tank', solvent: 'isopropyl-alcohol' },
+    litres: litres(2),
+  }),
+  act('flush flow-gear', { verb: 'flush', gear: 'flow-gear' }),
   act('flush vessels', { verb: 'flush', gear: 'vessels' }),
   miss('flush gun water', 'left-over', 'water'),
   miss('flush 4 gun 300', 'unit-missing', '300', 'flush 4 gun 300mL'),

@@ -36,6 +36,7 @@ describe('a batch, straight through', () => {
       'part/impeller-7/flash-most': '10:05',
     });
 
+    expect(await shift.when('10:01 flush gun')).toEqual({ recorded: ['GearFlushed'] });
     expect(await shift.when('10:02 dry impeller-7')).toEqual({ recorded: ['FilmDry'] });
     expect(Object.keys(await shift.plan()).filter((key) => key.startsWith('part/'))).toEqual([]);
 

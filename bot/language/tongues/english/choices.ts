@@ -24,7 +24,14 @@ export const englishChoices: Choices = {
   'rub-result': { 'no-effect': 'ok none', softened: 'soft marked' },
   grade: grades,
   handling: { gas: 'argon nitrogen inert' },
-  gear: { gun: 'guns hose hoses spray', vessels: 'vessel pots pot tools cups can cans' },
+  gear: {
+    gun: 'guns hose hoses spray',
+    vessels: 'vessel pots pot tools cups can cans',
+    brush: 'brushes',
+    roller: 'rollers tray trays',
+    'dip-tank': 'dip dipping tank tanks bath',
+    'flow-gear': 'flow pump nozzle',
+  },
   solvent: {
     'isopropyl-alcohol': 'ipa isopropanol isopropyl 2-propanol alcohol',
     'methyl-ethyl-ketone': 'mek',

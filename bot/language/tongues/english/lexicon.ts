@@ -39,6 +39,8 @@ export const englishMeanings = {
   store: 'store',
   hall: 'hall',
   vessels: 'vessels',
+  'dip-tank': 'dip-tank',
+  'flow-gear': 'flow-gear',
   tools: 'tools',
   equipment: 'equipment rated',
   bonding: 'bonding bonded earthed earthing grounded grounding',

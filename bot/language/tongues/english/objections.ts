@@ -38,6 +38,8 @@ export function englishObjection(objection: Objection, figures: Figures): string
       return englishSteps.lacking(objection, figures);
     case 'uncovered-too-long':
       return englishSteps.uncoveredTooLong(objection, figures);
+    case 'gear-cleaned-late':
+      return englishSteps.cleanedLate(objection, figures);
     case 'no-brief':
     case 'brief-lapsed':
     case 'brief-not-acknowledged':

@@ -31,6 +31,10 @@ export const englishRings: Readonly<Record<ReminderKind, RingWords>> = {
     title: (name) => `Batch ${name}: pot life over`,
     act: 'Apply no more of it. Empty and flush; set the waste aside as the sheet says.',
   },
+  gear: {
+    title: (name) => `Batch ${name}: clean the gear`,
+    act: 'Now, with the sheet’s solvents in their order. Then say, for example, clean brush acetone.',
+  },
   'surface-ends': {
     title: (name) => `${name}: prepared surface, half an hour left at most`,
     act: 'Coat it before then, or prepare it again.',

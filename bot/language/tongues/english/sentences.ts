@@ -199,6 +199,7 @@ const buttons = {
   'flush-step': 'Flushed with',
   flush: 'Gun flushed',
   vessels: 'Vessels flushed',
+  'gear-cleaned': 'All of it cleaned',
   rags: 'Rags and filters in their can',
   close: 'Close the session',
   brief: 'Brief',

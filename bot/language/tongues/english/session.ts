@@ -9,11 +9,13 @@ import type {
   EmergencyField,
   Gear,
   Qualification,
+  SessionGear,
   Whereabouts,
   Work,
 } from '../../../../core/session/session-commands.ts';
 import type { Celsius, EpochMs, Grams, Litres, MetresPerSecond, Minutes } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
+import { englishGears } from './gears.ts';
 import { englishSolvents } from './solvents.ts';
 import { englishTerms } from './terms.ts';
 import { englishTroubles } from './troubles.ts';
@@ -59,8 +61,6 @@ const works: Readonly<Record<Work, string>> = {
   wipe: 'Wiping, brush and roller',
 };
 
-const gears: Readonly<Record<Gear, string>> = { gun: 'gun', vessels: 'vessels' };
-
 const qualifications: Readonly<Record<Qualification, string>> = {
   fit: 'fit test',
   medical: englishTerms.medical.one,
@@ -76,7 +76,7 @@ const goes: Readonly<Record<Whereabouts, string>> = {
 };
 
 /** What a session waits for before it closes. */
-export type OpenTask = Gear | 'rags';
+export type OpenTask = SessionGear | 'rags';
 
 const todo: Readonly<Record<OpenTask, string>> = {
   gun: 'flush the gun',
@@ -94,7 +94,7 @@ const named = (ids: readonly SolventId[]) => ids.map((id) => englishSolvents[id]
 export const englishSession = {
   lines,
   works,
-  gears,
+  gears: englishGears,
   qualifications,
   troubles: englishTroubles,
   callForHelp: (alarm: Alarm) => `Call for help: ${englishTroubles[alarm].title}`,
@@ -144,11 +144,16 @@ export const englishSession = {
   starts: 'spraying starts',
   stops: 'spraying stops',
   started: 'Spraying starts. From here on nobody types inside; the timers go outside.',
+  /** Of no session: what is told of the batch whose coats it put on. */
+  toClean: (waiting: readonly Gear[], figures: Figures) =>
+    `To clean at once: ${figures.list(waiting.map((gear) => englishGears[gear]))}.`,
+  cleaned: (gear: Gear, solvent: SolventId | undefined) =>
+    `Cleaned: ${englishGears[gear]}${solvent === undefined ? '' : `, with ${englishSolvents[solvent]}`}`,
   stopped: 'Spraying stops. Flush the gun now, in the booth with the fan on.',
-  flushed: (gear: Gear) => `${gears[gear]} flushed`,
-  flushStep: (gear: Gear, solvent: SolventId) => `${gears[gear]}: ${englishSolvents[solvent]}`,
+  flushed: (gear: Gear) => `${englishGears[gear]} flushed`,
+  flushStep: (gear: Gear, solvent: SolventId) => `${englishGears[gear]}: ${englishSolvents[solvent]}`,
   flushNext: (gear: Gear, left: readonly SolventId[], figures: Figures) =>
-    `Still for the ${gears[gear]}: ${figures.list(named(left))}.`,
+    `Still for the ${englishGears[gear]}: ${figures.list(named(left))}.`,
   flushSequence: (steps: readonly FlushStep[], source: string, figures: Figures) => {
     const names = steps.map(({ solvent, purityPercent }) =>
       purityPercent === undefined

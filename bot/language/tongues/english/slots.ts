@@ -75,7 +75,7 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   'yes-or-no': 'yes or no',
   step: 'which step: equipment, bonding, papers, vessel, clean-oven or clean-room',
   'spray-rate': 'how much is sprayed in an hour',
-  gear: 'gun or vessels',
+  gear: 'gun, vessels, brush, roller, dip-tank or flow-gear',
   solvent: englishTerms.solvent.one,
   'flush-volume': 'how much solvent',
   'until-day': 'until which day',

@@ -11,8 +11,10 @@ import type { StepSaid } from '../../../../core/steps/steps-said.ts';
 import type { Minutes } from '../../../../core/units.ts';
 import type { VesselMaterial } from '../../../../core/vessels.ts';
 import type { Figures } from '../../figures.ts';
+import { englishGears } from './gears.ts';
 import { englishMethods } from './methods.ts';
 
+type CleanedLate = Extract<StepObjection, { code: 'gear-cleaned-late' }>;
 type UncoveredTooLong = Extract<StepObjection, { code: 'uncovered-too-long' }>;
 
 interface StepWords {
@@ -110,6 +112,7 @@ const works: Readonly<Record<WorkStep, string>> = {
   prep: 'surface prepared',
   surface: 'surface temperature read',
   coat: 'coated',
+  clean: 'gear cleaned',
   dry: 'dry to the touch',
   cure: 'cure begun',
   cured: 'taken out of cure',
@@ -167,6 +170,15 @@ export const englishSteps = {
     const cost =
       cutTo === undefined ? 'the sheet does not say by how much' : `by the sheet to ${figures.percent(cutTo)}`;
     return `${said}: air beaten in shortens the pot life, ${cost}.`;
+  },
+  cleanedLate: ({ gear, afterMinutes, mostMinutes, costs }: CleanedLate, figures: Figures): string => {
+    const cost =
+      costs === undefined
+        ? ''
+        : costs === 'gear'
+          ? ' It may be scrap.'
+          : ' What set in it may come off in the next film.';
+    return `Cleaned ${figures.minutesUp(afterMinutes)} after its last use: ${englishGears[gear]}. The sheet allows ${figures.minutesDown(mostMinutes)}.${cost}`;
   },
   lidMost: (most: Minutes, figures: Figures): string =>
     `By the sheet the lid may be off for ${figures.minutesDown(most)} in all.`,

@@ -86,7 +86,7 @@ export const englishVerbs: VerbsTyped = {
   supplied: verbWords('supplied, supplied air, breathing air, airline', 'supplied yes', 'air'),
   'spray-on': verbWords('spray-on, spray on, start spraying, gun on', 'spray on 4'),
   'spray-off': verbWords('spray-off, spray off, stop spraying, gun off', 'spray off 4'),
-  flush: verbWords('flush, flushed, flushing', 'flush gun acetone 300ml'),
+  flush: verbWords('flush, flushed, flushing, clean, cleaned, cleaning', 'flush gun acetone 300ml'),
   rags: verbWords('rags, rags in', 'rags 4', 'can, filters, closed, rags, inside'),
   close: verbWords('close, close session, close brief', 'close 4', 'session, brief'),
   fit: verbWords('fit, fit test', 'fit kari 2026-05-01', 'until, test'),

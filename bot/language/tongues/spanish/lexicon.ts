@@ -41,6 +41,8 @@ export const spanishMeanings: Meanings = {
   store: 'almacen',
   hall: 'nave',
   vessels: 'recipientes cubos',
+  'dip-tank': 'cuba',
+  'flow-gear': 'equipo-flujo',
   tools: 'herramientas utiles',
   equipment: 'clasificado clasificados',
   bonding: 'tierra puenteado puenteados',

@@ -41,6 +41,8 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
       return spanishSteps(say).lacking(objection, figures);
     case 'uncovered-too-long':
       return spanishSteps(say).uncoveredTooLong(objection, figures);
+    case 'gear-cleaned-late':
+      return spanishSteps(say).cleanedLate(objection, figures);
     case 'no-brief':
     case 'brief-lapsed':
     case 'brief-not-acknowledged':

@@ -35,6 +35,10 @@ export const spanishRings = (say: Spoken): Readonly<Record<ReminderKind, RingWor
     title: (name) => `Mezcla ${name}: vida de la mezcla terminada`,
     act: `No aplique más. Vacíe y lave; el residuo, apartado como dice ${say.the('sheet')}.`,
   },
+  gear: {
+    title: (name) => `Mezcla ${name}: limpie el equipo`,
+    act: `Ahora, con ${say.theMany('solvent')} ${say.ofThe('sheet')} en su orden. Después escriba, por ejemplo: limpiar brocha acetona.`,
+  },
   'surface-ends': {
     title: (name) => `${name}: superficie preparada, queda media hora como mucho`,
     act: 'Aplique antes de esa hora, o prepárela otra vez.',

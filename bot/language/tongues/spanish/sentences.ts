@@ -197,6 +197,7 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   'flush-step': 'Lavada con',
   flush: 'Pistola lavada',
   vessels: 'Recipientes lavados',
+  'gear-cleaned': 'Todo limpio',
   rags: 'Trapos y filtros, dentro',
   close: 'Cerrar la sesión',
   brief: capital(say.one('brief')),

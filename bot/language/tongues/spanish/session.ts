@@ -2,8 +2,9 @@
 // said, by whom, what was not, and what the source asks for.
 
 import type { BriefLineId } from '../../../../core/session/brief-lines.ts';
-import type { Gear, Qualification, Work } from '../../../../core/session/session-commands.ts';
+import type { Qualification, Work } from '../../../../core/session/session-commands.ts';
 import type { englishSession } from '../english/session.ts';
+import { spanishGears } from './gears.ts';
 import {
   atTime,
   capital,
@@ -68,8 +69,6 @@ const worksOf = (say: Spoken): Readonly<Record<Work, string>> => ({
   wipe: 'Trapo, brocha y rodillo',
 });
 
-const gears: Readonly<Record<Gear, string>> = { gun: 'pistola', vessels: 'recipientes' };
-
 const todo = {
   gun: 'lavar la pistola',
   vessels: 'lavar los recipientes',
@@ -90,7 +89,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
   return {
     lines: linesOf(say),
     works: worksOf(say),
-    gears,
+    gears: spanishGears,
     qualifications,
     troubles,
     callForHelp: (alarm) => `Pedir ayuda: ${troubles[alarm].title}`,
@@ -137,9 +136,12 @@ export function spanishSession(say: Spoken): typeof englishSession {
     stops: 'aplicación terminada',
     started: 'Desde ahora nadie escribe dentro; los avisos van fuera.',
     stopped: 'Lave la pistola ahora, en la cabina y con la extracción en marcha.',
+    toClean: (waiting, figures) => `Limpie enseguida: ${figures.list(waiting.map((gear) => spanishGears[gear]))}.`,
+    cleaned: (gear, solvent) =>
+      `${capital(spanishGears[gear])}: ${solvent === undefined ? 'limpieza hecha' : spanishNames(say).solvent(solvent)}`,
     flushed: (gear) => `${gear === 'gun' ? 'pistola lavada' : 'recipientes lavados'}`,
-    flushStep: (gear, solvent) => `lavado de ${gears[gear]} con ${spanishNames(say).solvent(solvent)}`,
-    flushNext: (gear, left, figures) => `Lavado de ${gears[gear]}, falta: ${figures.list(listed(left))}.`,
+    flushStep: (gear, solvent) => `lavado de ${spanishGears[gear]} con ${spanishNames(say).solvent(solvent)}`,
+    flushNext: (gear, left, figures) => `Lavado de ${spanishGears[gear]}, falta: ${figures.list(listed(left))}.`,
     flushSequence: (steps, source, figures) => {
       const names = steps.map(({ solvent, purityPercent }) =>
         purityPercent === undefined

@@ -5,6 +5,7 @@ import type { RunStep, WorkStep } from '../../../../core/steps/run.ts';
 import type { VesselMaterial } from '../../../../core/vessels.ts';
 import type { Figures } from '../../figures.ts';
 import type { StepsWords } from '../english/steps.ts';
+import { spanishGears } from './gears.ts';
 import { spanishMethods } from './methods.ts';
 import { capital } from './names.ts';
 import type { Spoken } from './spoken.ts';
@@ -92,6 +93,7 @@ const works: Readonly<Record<WorkStep, string>> = {
   prep: 'superficie preparada',
   surface: 'temperatura del sustrato leída',
   coat: 'capa aplicada',
+  clean: 'equipo limpio',
   dry: 'seca al tacto',
   cure: 'curado empezado',
   cured: 'fuera del curado',
@@ -150,6 +152,15 @@ export function spanishSteps(say: Spoken): StepsWords {
       if (is === 'too-slow') return `${said}: un vórtice ligero muestra que se mueve todo.`;
       const cost = cutTo === undefined ? 'cuánto no lo dice' : `hasta el ${figures.percent(cutTo)}`;
       return `${said}: el aire que entra acorta la vida de la mezcla, ${cost}.`;
+    },
+    cleanedLate: ({ gear, afterMinutes, mostMinutes, costs }, figures) => {
+      const cost =
+        costs === undefined
+          ? ''
+          : costs === 'gear'
+            ? ' Puede haberse echado a perder.'
+            : ' Lo que endureció ahí puede soltarse en la película siguiente.';
+      return `Limpieza de ${spanishGears[gear]}: ${figures.minutesUp(afterMinutes)} después del último uso; ${say.the('sheet')} admite ${figures.minutesDown(mostMinutes)}.${cost}`;
     },
     lidMost: (most, figures) =>
       `Según ${say.the('sheet')}, destapada como mucho ${figures.minutesDown(most)} en total.`,

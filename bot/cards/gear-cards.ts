@@ -1,0 +1,43 @@
+// The gear that is cleaned for a batch, or for none: what of it waits, and with what the sheet has it cleaned.
+
+import type { Batch } from '../../core/batch/batch.ts';
+import { cleaningActs } from '../../core/batch/batch-status.ts';
+import { gearToClean } from '../../core/batch/gear-to-clean.ts';
+import type { CommandOf } from '../../core/commands.ts';
+import { nextActs } from '../../core/next-acts.ts';
+import { type Card, type CardAction, makeCard } from './card.ts';
+import type { Telling } from './card-context.ts';
+import { nextTaps } from './next-taps.ts';
+import { type Act, touchedBatch } from './recorded-act.ts';
+import { undoTap } from './undo-tap.ts';
+
+export const cleaningTaps = (telling: Telling, batch: Batch): readonly CardAction[] =>
+  nextTaps(telling, nextActs(telling, cleaningActs(batch)));
+
+/** What of it waits, and with what the sheet has it cleaned. */
+export function cleaningLines({ words: { session: words }, figures }: Telling, batch: Batch): readonly string[] {
+  const { flush } = batch.sheet;
+  const waiting = gearToClean(batch).map(({ gear }) => gear);
+  if (waiting.length === 0) return [];
+  const withWhat = flush === undefined ? words.noFlushOnSheet : words.flushSequence(flush.steps, flush.source, figures);
+  return [words.toClean(waiting, figures), withWhat];
+}
+
+export function cleanedCard({ telling, command, outcome }: Act<CommandOf<'flush'>>): Card {
+  const { gear, solvent } = command;
+  const { session: words } = telling.words;
+  const batch = touchedBatch(outcome);
+  const waiting = batch === undefined ? [] : gearToClean(batch);
+  const left = waiting.find((each) => each.gear === gear)?.left;
+  const tone = waiting.length === 0 ? 'good' : 'plain';
+  return makeCard(words.cleaned(gear, solvent), tone, {
+    lines: [
+      ...(left === undefined ? [] : [words.flushNext(gear, left, telling.figures)]),
+      ...(left === undefined && batch !== undefined ? cleaningLines(telling, batch) : []),
+    ],
+    actions: [
+      ...(batch === undefined ? [] : cleaningTaps(telling, batch)),
+      ...outcome.envelopes.slice(-1).map(({ seq }) => undoTap(telling, seq)),
+    ],
+  });
+}

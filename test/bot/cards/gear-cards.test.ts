@@ -1,0 +1,42 @@
+// Gear of every method on cards: what waits and with what it is cleaned, and what a late cleaning may have cost. The minutes are
+// invented for the demo; the solvents and that late gear may be scrap: common practice, no source.
+
+import { describe, expect, it } from 'vitest';
+import { sessionTalk } from './session-talk.ts';
+
+async function talkAfter(...lines: readonly string[]) {
+  const talk = sessionTalk();
+  for (const line of lines) await talk.say(line);
+  return { ...talk, card: async (line: string) => (await talk.say(line)).card };
+}
+
+const filtered = ['air 22C 50%', 'mix 2.4kg', 'weigh 1 1201g 1198g', 'wait 110m', 'stop 1', 'filter 1'];
+const brushed = [...filtered, 'coat new impeller-7 1 brush'];
+const late = 'Cleaned 45 min after its last use: brush. The sheet allows 30 min. It may be scrap.';
+
+describe('gear after its last coat', () => {
+  it('given an empty pot, then its card says what is to be cleaned and with what, and the taps say it', async () => {
+    const { card } = await talkAfter(...brushed);
+    const { lines, actions } = await card('empty 1');
+    expect(lines).toContain('To clean at once: brush.');
+    expect(lines).toContainEqual(expect.stringMatching(/^Flush with acetone, isopropyl alcohol 99 %/));
+    expect(actions.map(({ line }) => line)).toContain('flush 1 brush acetone {flush-volume}mL');
+    const first = await card('tap flush-step 100');
+    expect(first.lines).toContain('Still for the brush: isopropyl alcohol.');
+    expect((await card('tap flush-step 100')).tone).toBe('good');
+  });
+
+  it('given it is cleaned late, then the card says what it may have cost, and so do trace, day and run card', async () => {
+    const { card } = await talkAfter(...brushed, 'wait 45m');
+    const { tone, lines } = await card('clean brush 1 acetone');
+    expect([tone, lines[0]]).toEqual(['warn', `Recorded, marked as a deviation: ${late}`]);
+    expect((await card('trace 1')).lines).toContainEqual(expect.stringContaining(late));
+    expect((await card('day')).lines).toContainEqual(expect.stringContaining(late));
+    expect((await card('card 1')).lines).toContainEqual(expect.stringContaining('brush flushed with acetone'));
+  });
+
+  it('given an empty pot whose gear nobody cleaned, then the run card says that it is not recorded', async () => {
+    const { card } = await talkAfter(...brushed, 'empty 1');
+    expect((await card('card 1')).lines).toContainEqual(expect.stringMatching(/^Not recorded: .*gear cleaned/));
+  });
+});
