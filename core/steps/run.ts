@@ -3,9 +3,8 @@
 
 import type { Batch } from '../batch/batch.ts';
 import type { BatchStatus } from '../batch/batch-status.ts';
-import { gearToClean } from '../batch/gear-to-clean.ts';
 import type { Entry, Fact } from '../history.ts';
-import type { PlaceName } from '../ids.ts';
+import { nounOf, type PlaceName, type StreamId } from '../ids.ts';
 import type { Moment } from '../next-acts.ts';
 import type { Part } from '../part/part.ts';
 import { batchOf, type Shop } from '../shop.ts';
@@ -51,7 +50,7 @@ export function runOfBatch(moment: Moment, { batch, phase, given }: BatchStatus)
   const isOver = phase.is === 'dead' || phase.is === 'over' || phase.is === 'emptied';
   const isBlended = given.doneAt !== undefined && given.doneAt <= moment.now;
   const cleaned = lastOf(batch.entries, 'GearFlushed');
-  const isToldOf = cleaned.length > 0 || (isOver && gearToClean(batch).length > 0);
+  const isToldOf = cleaned.length > 0 || (isOver && cleansItsGear(batch));
   const works: readonly Work[] = [
     ...potWorks(moment.shop, batch, isBlended),
     { step: 'coat', done: coats },
@@ -59,6 +58,13 @@ export function runOfBatch(moment: Moment, { batch, phase, given }: BatchStatus)
   ];
   return [...answersOf(moment, batch), ...standing(works, isOver || coats.length > 0)];
 }
+
+/** What was sprayed in a session is cleaned in that session. */
+const cleansItsGear = ({ sheet, entries }: Batch): boolean =>
+  sheet.steps?.cleaning !== undefined &&
+  entries.some(({ fact, alsoUnder }) => fact.type === 'CoatApplied' && !alsoUnder.some(isOfSession));
+
+const isOfSession = (stream: StreamId): boolean => nounOf(stream) === 'session';
 
 /** With what was done to the pot of its last coat. */
 export function runOfPart(moment: Moment, part: Part): readonly RunStep[] {

@@ -223,24 +223,11 @@ function potActs(batch: Batch): readonly Say[] {
     case 'paused':
       return [short('stir'), short('stir'), short('filter'), short('gel'), coat];
     case 'filtered':
-      return [
-        coat,
-        coat,
-        coat,
-        coat,
-        coat,
-        short('filter'),
-        short('filter'),
-        short('filter'),
-        short('gel'),
-        empty,
-        weigh,
-        clean,
-      ];
+      return [coat, coat, coat, coat, coat, short('filter'), short('filter'), clean, short('gel'), empty, weigh];
     case 'dead':
       return [() => ({ verb: 'hot', batch: batch.number }), coat, short('stir'), empty, empty];
     case 'emptied':
-      return [clean, coat, coat, coat, short('filter'), short('filter'), short('stir'), short('stir')];
+      return [clean, coat, coat, short('filter'), short('filter'), short('stir'), short('stir')];
     default:
       return [coat];
   }

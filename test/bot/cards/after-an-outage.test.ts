@@ -30,6 +30,8 @@ async function rungAfter(lines: readonly string[], key: string, hours: number) {
 interface Outage {
   readonly rings: ReminderKind;
   readonly of: 'batch/1' | 'part/rail-2' | 'part/hub-1' | 'place/room';
+  /** Of which gear. */
+  readonly gear?: 'brush';
   readonly given: readonly string[];
   readonly hours?: number;
   readonly says: readonly string[];
@@ -63,6 +65,7 @@ const outages: readonly Outage[] = [
     ...{ rings: 'uncovered', of: 'batch/1', given: [...clear, 'uncover 1'] },
     ...{ says: ['Batch 1: pot life over', 'Stop the stirrer.'], never: noWork },
   },
+  { rings: 'gear', of: 'batch/1', gear: 'brush', given: cast, says: ['clean the gear', 'To clean at once: brush.'] },
   { rings: 'pot-half', of: 'batch/1', given: clear, says: ['Batch 1: pot life over'], never: noWork },
   {
     ...{ rings: 'pot-half', of: 'batch/1', given: clear, hours: 4.2 },
@@ -108,8 +111,8 @@ const outages: readonly Outage[] = [
 
 describe('after the program was down', () => {
   it.each(outages)('given $rings of $of, then it says how late it is and only what is still true', async (outage) => {
-    const { rings, of, given, hours = 10, says, never } = outage;
-    const { text, card } = await rungAfter(given, `${of}/${rings}`, hours);
+    const { rings, of, gear, given, hours = 10, says, never } = outage;
+    const { text, card } = await rungAfter(given, `${of}/${rings}${gear === undefined ? '' : `/${gear}`}`, hours);
     for (const said of says) expect(text).toContain(said);
     if (never !== undefined) expect(text).not.toMatch(never);
     expect(text).toMatch(/Late by .+: the bell was not running\./);
