@@ -33,9 +33,11 @@ export function lastSaid<Name extends SettingName>(crew: WithSettled, name: Name
   return allSaid(crew, name).at(-1);
 }
 
+const usual: WithSettled = { settled: new Map(usualSettings.map((setting) => [setting.name, [setting]])) };
+
 /** What holds, whether anybody has said it or not. */
 export function standing<Name extends UsuallySet>(crew: WithSettled, name: Name): Named<Name> {
-  const last = lastSaid(crew, name) ?? named(usualSettings, name)[0];
+  const last = lastSaid(crew, name) ?? lastSaid(usual, name);
   if (last === undefined) throw new Error(`the row of "${name}" has lost what is usual`);
   return last;
 }

@@ -139,7 +139,7 @@ function cutsWithin(from: EpochMs, to: EpochMs, log: TemperatureLog): readonly E
     add(night.from);
     add(night.to);
   }
-  return [from, ...[...inside].sort((a, b) => a - b), to];
+  return inside.size === 0 ? [from, to] : [from, ...[...inside].sort((a, b) => a - b), to];
 }
 
 function believedAt(rules: Pick<DoseRules, 'caution'>, log: TemperatureLog, at: EpochMs): Celsius | undefined {

@@ -7,8 +7,9 @@ import { standing } from '../settled.ts';
 import type { Reminder } from '../wanted-reminder.ts';
 
 export function withQuietHours(crew: Pick<Crew, 'zone' | 'settled'>, reminder: Reminder): Reminder {
+  if (reminder.critical) return reminder;
   const { fromHour, toHour } = standing(crew, 'quiet');
-  if (reminder.critical || fromHour === toHour) return reminder;
+  if (fromHour === toHour) return reminder;
   const local = DateTime.fromMillis(reminder.dueAt, { zone: crew.zone });
   const inside =
     fromHour < toHour ? local.hour >= fromHour && local.hour < toHour : local.hour >= fromHour || local.hour < toHour;
