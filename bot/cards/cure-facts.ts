@@ -60,7 +60,9 @@ function estimateLines(telling: Telling, { way, run }: Cure, { clock, warming }:
   const { parts } = telling.words;
   if (warming === undefined) return [parts.noEstimate];
   return [
-    parts.estimate(warming.ovenCelsius, warming.start, assumedHeatTransfer, telling.figures),
+    warming.by === 'last-readings'
+      ? parts.byPace(warming.ovenCelsius, telling.figures)
+      : parts.estimate(warming.ovenCelsius, warming.start, assumedHeatTransfer, telling.figures),
     parts.askAt(warming.reachesAt, telling.figures),
   ];
 }

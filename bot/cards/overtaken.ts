@@ -1,4 +1,5 @@
-// A bell that comes late may find that what it was for is past: which words are true of it by then, in place of its own.
+// Which words are true of a bell by the time at which it rings, in place of its own: of one that comes late what it was for
+// may be past.
 
 import type { BatchStatus } from '../../core/batch/batch-status.ts';
 import { isOn } from '../../core/calc/runs.ts';
@@ -28,6 +29,7 @@ export function overLines(telling: Telling, { batch }: BatchStatus, kind: Remind
 export function partRings(telling: Telling, status: PartStatus, { reminder, late }: RingingReminder): RingWords {
   const { kind } = reminder;
   const { overtaken, rings } = telling.words;
+  if (kind === 'temp-due' && status.cure?.warming?.by === 'last-readings') return overtaken['warm-by-pace'];
   if (late === undefined) return rings[kind];
   if (kind === 'surface-ends' && isPast(telling, status, 'surface')) return overtaken['surface-over'];
   if (kind !== 'recoat-opens' && kind !== 'recoat-closes') return rings[kind];

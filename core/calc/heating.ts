@@ -68,6 +68,36 @@ export function minutesToReach(lump: Lump, air: OvenAir, start: Celsius, target:
   return minutes(tau * Math.log((air.celsius - start) / (air.celsius - target)));
 }
 
+/** What a part read at two times in the same air. */
+export interface TwoReadings {
+  readonly earlier: Celsius;
+  readonly later: Celsius;
+  readonly apart: Minutes;
+}
+
+/**
+ * Minutes from the later of two readings to `target`, by the pace between them: the same lumped law with the time constant
+ * that they show, whatever metal, wall or fan. Refuses readings that came no nearer to the air.
+ */
+export function minutesToReachByPace(
+  { earlier, later, apart }: TwoReadings,
+  air: Celsius,
+  target: Celsius,
+): Result<Minutes> {
+  const refused =
+    refuseTemperature('earlier reading', earlier) ??
+    refuseTemperature('later reading', later) ??
+    refuseTemperature('target', target) ??
+    outOfRange('between the readings', apart, 1e-6, 366 * 24 * 60);
+  if (refused !== undefined) return refused;
+  const came = Math.log((air - earlier) / (air - later));
+  if (earlier >= air || !(came > 0))
+    return { failed: 'does-not-apply', what: 'pace of warming', given: later, limit: earlier };
+  if (later >= target) return minutes(0);
+  if (air - target < nearestToAir) return { failed: 'never-reached', what: 'target', given: target, limit: air };
+  return minutes((apart / came) * Math.log((air - later) / (air - target)));
+}
+
 /** The part's temperature after so long in that air. */
 export function temperatureAfter(lump: Lump, air: OvenAir, start: Celsius, elapsed: Minutes): Result<Celsius> {
   const refused = refuseTemperature('start', start) ?? outOfRange('elapsed', elapsed, 0, 366 * 24 * 60);

@@ -1,12 +1,14 @@
 // When a part in the oven should have come up to the sheet's temperature, by its metal and wall: an estimate that asks
-// for a reading and proves nothing. Each reading on the part starts it anew.
+// for a reading and proves nothing. Each reading on the part starts it anew, and from the second one on it goes by the pace
+// that the part itself showed.
 
 import type { TemperatureLog } from '../calc/clock.ts';
-import { lumpOfWall, minutesToReach } from '../calc/heating.ts';
+import { lumpOfWall, minutesToReach, minutesToReachByPace } from '../calc/heating.ts';
 import { type HeatProperties, heatProperties } from '../calc/metals.ts';
+import { isFailed } from '../failed.ts';
 import { isOwnKey } from '../own-key.ts';
 import type { Sheet } from '../products/sheet.ts';
-import { type Celsius, celsius, type EpochMs, minutes, minutesAfter } from '../units.ts';
+import { type Celsius, celsius, type EpochMs, type Minutes, minutes, minutesAfter, minutesBetween } from '../units.ts';
 import type { Part } from './part.ts';
 
 /** W/(m2 K), from memory, no source: the low end of an oven with a gentle fan. Fit it by one thermocouple run. */
@@ -18,6 +20,7 @@ const nearEnough = 1;
 
 export interface HeatUp {
   readonly reachesAt: EpochMs;
+  readonly by: 'metal-and-wall' | 'last-readings';
   readonly startCelsius: Celsius;
   /** What the start rests on. */
   readonly start: 'part-reading' | 'surface' | 'room' | 'lowest-of-sheet';
@@ -32,27 +35,43 @@ export function metalOf(part: Part): HeatProperties | undefined {
 const isMetal = (name: string): name is keyof typeof heatProperties => isOwnKey(heatProperties, name);
 
 /**
- * `undefined` where metal or wall is not known, the wall is too thick for the sum, the oven is colder than the sheet
- * asks, or a reading has shown that the part is there.
+ * `undefined` where nothing tells how fast it warms (no two readings that rose, and metal or wall not known or too thick for
+ * the sum), the oven is colder than the sheet asks, or a reading has shown that the part is there.
  */
 export function heatUp(part: Part, sheet: Sheet, room: TemperatureLog): HeatUp | undefined {
-  const { cure, details } = part;
+  const { cure } = part;
   const { oven } = sheet.cure;
-  const metal = metalOf(part);
-  const { wallMillimetres } = details;
-  if (cure?.way !== 'oven' || oven === undefined || metal === undefined || wallMillimetres === undefined)
-    return undefined;
+  if (cure?.way !== 'oven' || oven === undefined) return undefined;
   const ovenCelsius = cure.setCelsius ?? oven.atCelsius;
   if (ovenCelsius < oven.atCelsius) return undefined;
   const begin = startOf(part, sheet, room, cure.run.from);
   if (begin.celsius >= oven.atCelsius) return undefined;
   const target = celsius(Math.min(oven.atCelsius, ovenCelsius - nearEnough));
-  const lump = lumpOfWall(metal, wallMillimetres, heatedFaces);
-  const air = { celsius: ovenCelsius, wattsPerSquareMetreKelvin: assumedHeatTransfer };
-  const wanted = begin.celsius >= target ? minutes(0) : minutesToReach(lump, air, begin.celsius, target);
-  if (typeof wanted !== 'number') return undefined;
-  const reachesAt = minutesAfter(begin.at, wanted);
-  return { reachesAt, startCelsius: begin.celsius, start: begin.is, ovenCelsius };
+  const from = { startCelsius: begin.celsius, start: begin.is, ovenCelsius };
+  const byPace = paceWanted(part, cure.run.from, ovenCelsius, target);
+  if (byPace !== undefined) return { ...from, reachesAt: minutesAfter(begin.at, byPace), by: 'last-readings' };
+  const wanted = begin.celsius >= target ? minutes(0) : metalWanted(part, ovenCelsius, begin.celsius, target);
+  return wanted === undefined
+    ? undefined
+    : { ...from, reachesAt: minutesAfter(begin.at, wanted), by: 'metal-and-wall' };
+}
+
+/** By the last two readings in the oven, where the part has warmed between them. */
+function paceWanted(part: Part, since: EpochMs, oven: Celsius, target: Celsius): Minutes | undefined {
+  const [earlier, later] = part.temperatures.filter(({ at }) => at >= since).slice(-2);
+  if (earlier === undefined || later === undefined) return undefined;
+  const apart = minutesBetween(earlier.at, later.at);
+  const wanted = minutesToReachByPace({ earlier: earlier.celsius, later: later.celsius, apart }, oven, target);
+  return isFailed(wanted) ? undefined : wanted;
+}
+
+function metalWanted(part: Part, oven: Celsius, start: Celsius, target: Celsius): Minutes | undefined {
+  const metal = metalOf(part);
+  const { wallMillimetres } = part.details;
+  if (metal === undefined || wallMillimetres === undefined) return undefined;
+  const air = { celsius: oven, wattsPerSquareMetreKelvin: assumedHeatTransfer };
+  const wanted = minutesToReach(lumpOfWall(metal, wallMillimetres, heatedFaces), air, start, target);
+  return isFailed(wanted) ? undefined : wanted;
 }
 
 interface Start {

@@ -69,7 +69,7 @@ export function cureClock(part: Part, sheet: Sheet, air: AirLog, now: EpochMs): 
   const log = cureLog(part, cure.way, air);
   const clock = readClock(rules, countedRuns(cure, sheet, air, now), log, now);
   const { run } = cure;
-  const expected = clock.doneAt ?? dueAt(rules, expectedRuns(cure, sheet, air), log);
+  const expected = clock.doneAt ?? dueByRecord(rules, cure, sheet, air, log);
   return { ...clock, dueAt: expected, running: run.to === undefined };
 }
 
@@ -79,6 +79,24 @@ function countedRuns({ way, run }: Cure, sheet: Sheet, air: AirLog, now: EpochMs
 
 function expectedRuns({ way, run }: Cure, sheet: Sheet, air: AirLog): readonly Run[] {
   return way === 'room' ? runsExpected(run, sheet.cure.room?.humidity, air) : [run];
+}
+
+/**
+ * Of a humidity that nobody read it is hoped that it is still told. Where the time is over and something has been read since,
+ * what is still lacking counts from that reading: no bell lies in a past that proved nothing.
+ */
+function dueByRecord(
+  rules: DoseRules,
+  cure: Cure,
+  sheet: Sheet,
+  air: AirLog,
+  log: TemperatureLog,
+): EpochMs | undefined {
+  const due = dueAt(rules, expectedRuns(cure, sheet, air), log);
+  const newest = log.readings.at(-1)?.at;
+  const isPast = due !== undefined && newest !== undefined && due <= newest;
+  if (cure.way !== 'room' || cure.run.to !== undefined || !isPast || newest <= cure.run.from) return due;
+  return dueAt(rules, [...countedRuns(cure, sheet, air, newest), { from: newest, to: undefined }], log);
 }
 
 export interface CureDue {
@@ -94,7 +112,7 @@ export function cureDue(part: Part, sheet: Sheet, air: AirLog): CureDue | undefi
   const rules = cureRules(sheet, cure.way);
   if (rules === undefined) return { at: minutesAfter(cure.run.from, dayWithoutFigure), basis: 'clock' };
   const log = cureLog(part, cure.way, air);
-  const due = dueAt(rules, expectedRuns(cure, sheet, air), log);
+  const due = dueByRecord(rules, cure, sheet, air, log);
   if (due === undefined) return undefined;
   const newest = part.temperatures.at(-1)?.at;
   const isProved = cure.run.to !== undefined || (newest !== undefined && due <= newest);
@@ -135,7 +153,7 @@ export function stagesDue(part: Part, sheet: Sheet, air: AirLog, now: EpochMs): 
   if (cure?.way !== 'room' || room === undefined) return [];
   return room.stages.flatMap(({ stage, time }): readonly StageDue[] => {
     const rules: DoseRules = { law: rateLaw(time), caution: 'at-least', withoutFigure: 'nothing' };
-    const at = dueAt(rules, expectedRuns(cure, sheet, air), air);
+    const at = dueByRecord(rules, cure, sheet, air, air);
     const { doneAt } = readClock(rules, countedRuns(cure, sheet, air, now), air, now);
     return at === undefined
       ? []

@@ -216,6 +216,15 @@ describe('the speed of the stirrer', () => {
   });
 });
 
+describe('a part that warms in an oven', () => {
+  it('given two readings on it, then its card says that the time goes by their pace', async () => {
+    const say = await talkAfter(...stirred, 'filter 1', 'coat new impeller-7 1 brush', 'wait 12m', 'dry impeller-7');
+    for (const line of ['cure impeller-7 oven 95C', 'wait 10m', 'temp impeller-7 35C', 'wait 10m']) await say(line);
+    const { lines } = await say('temp impeller-7 65C');
+    expect(lines).toContain('Estimate by the pace of its last two readings, in an oven of 95 °C. Read the part.');
+  });
+});
+
 describe('the lid of a pot', () => {
   it('given it is off, then its card says the sheet’s most; past it, that it was too long, in the trace too', async () => {
     const say = await talkAfter(...weighed);

@@ -136,3 +136,33 @@ describe('the room, over a night that nobody read', () => {
     expect(await shift.plan()).toMatchObject({ [done]: 'Tue 12:00' });
   });
 });
+
+describe('the heat-up, by the pace of the part itself', () => {
+  const inOven = [...dry, '11:00 cure impeller-7 oven 95C'];
+  const warm = 'part/impeller-7/temp-due';
+
+  it('given nobody knows its metal, then two readings tell when it comes up, and its hour counts from there', async () => {
+    const shift = await given([...inOven, '11:10 temp impeller-7 35C']);
+    expect(await shift.plan()).toMatchObject({ [done]: '12:10' });
+    expect((await shift.plan())[warm]).toBeUndefined();
+    await shift.when('11:20 temp impeller-7 65C');
+    // 60 degrees below the oven, ten minutes later 30: half. From 30 to 5 is a sixth: 10 min x ln 6 / ln 2, 25 min 51 s.
+    expect(await shift.plan()).toMatchObject({ [warm]: '11:45:51', [done]: '12:45:51' });
+  });
+
+  it('given it warms faster than before, then the last two readings count', async () => {
+    const shift = await given([...inOven, '11:10 temp impeller-7 35C', '11:20 temp impeller-7 65C']);
+    await shift.when('11:30 temp impeller-7 85C');
+    // 30 below, then 10: a third in ten minutes; to 5 is half: 10 min x ln 2 / ln 3, 6 min 19 s.
+    expect(await shift.plan()).toMatchObject({ [warm]: '11:36:19', [done]: '12:36:19' });
+    await shift.when('11:35 temp impeller-7 91C');
+    expect(await shift.plan()).toMatchObject({ [done]: '12:35' });
+  });
+
+  it('given it has cooled since, then metal and wall tell, or nothing does', async () => {
+    const shift = await given([...inOven, '11:10 temp impeller-7 65C', '11:20 temp impeller-7 50C']);
+    expect((await shift.plan())[warm]).toBeUndefined();
+    await shift.when('11:21 part impeller-7 cast-iron 12mm');
+    expect((await shift.plan())[warm]).toBeDefined();
+  });
+});

@@ -125,3 +125,15 @@ describe('the stages of a cure', () => {
     expect(Object.keys(await shift.plan()).filter((key) => key.includes('stage'))).toEqual([]);
   });
 });
+
+describe('the bell of a room cure whose time is over', () => {
+  it('given the humidity was never read again, then a reading after its bell moves what still lacks to come, and it rings again', async () => {
+    const shift = await given([...dry, '12:00 air 20C 50%', '12:00 cure impeller-7 room']);
+    for (const at of ['16:00', '20:00', 'Tue 00:00', '04:00', '08:00']) await shift.when(`${at} air 20C`);
+    await shift.until('Tue 12:30');
+    expect(shift.rung().filter(({ key }) => key === done)).toMatchObject([{ at: 'Tue 12:00' }]);
+    await shift.when('Tue 12:40 air 20C');
+    // Four hours were proved; twenty still lack.
+    expect(await shift.plan()).toMatchObject({ [`${done}/2`]: 'Wed 08:40' });
+  });
+});

@@ -110,6 +110,8 @@ export const englishParts = {
   noOpenTime: 'The sheet gives no open time: do not touch up.',
   estimate: (celsius: Celsius, start: HeatUp['start'], transfer: number, figures: Figures) =>
     `Estimate, not measured: from ${starts[start]} in an oven of ${figures.temperature(celsius)}, wall heated on both faces, ${transfer} W/(m² K) from memory, no source. Read the part.`,
+  byPace: (celsius: Celsius, figures: Figures) =>
+    `Estimate by the pace of its last two readings, in an oven of ${figures.temperature(celsius)}. Read the part.`,
   noEstimate: 'Not measured: that time only counts from when it went in. Read the part itself and say temp.',
   notMeasured: (label: string) => `${label}, estimate, not measured`,
   askAt: (at: EpochMs, figures: Figures) => `Read it at about ${figures.timeUp(at)}.`,

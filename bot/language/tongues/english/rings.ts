@@ -112,7 +112,7 @@ export const englishUnproved = {
   'cure-done': (name: string) => `${name}: cure time over by the clock, not proved`,
 };
 
-/** In place of a late bell's own words, where what it was for is past. */
+/** In place of a bell’s own words, where others are true by the time at which it rings. */
 export const englishOvertaken = {
   'surface-over': {
     title: (name: string) => `${name}: the prepared surface has outlived its time`,
@@ -123,6 +123,10 @@ export const englishOvertaken = {
     act: 'No further coat by the sheet. Say cure, or ask who decides.',
   },
   'recoat-soon': { title: (name: string) => `${name}: recoat window closes soon`, act: 'Coat now, or leave it.' },
+  'warm-by-pace': {
+    title: (name: string) => `${name}: should be at temperature, not measured`,
+    act: 'By the pace of its last two readings. Read the part itself and say temp: its hour begins with the reading.',
+  },
   'air-old': {
     title: (name: string) => `Read the air: ${name}`,
     act: 'The last reading is too old. Say, for example, air 24C 48%.',

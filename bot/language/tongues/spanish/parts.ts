@@ -74,6 +74,8 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   noOpenTime: `${capital(say.the('sheet'))} no da tiempo abierto: no retoque.`,
   estimate: (celsius, start, transfer, figures) =>
     `Estimado, sin medir: desde ${startsOf(say)[start]}, en horno a ${figures.temperature(celsius)}, pared calentada por las dos caras, ${transfer} W/(m² K) de memoria, sin fuente. Lea la pieza.`,
+  byPace: (celsius, figures) =>
+    `Estimación por el ritmo de sus dos últimas lecturas, en un horno a ${figures.temperature(celsius)}. Lea la pieza.`,
   noEstimate: 'Sin medir: ese tiempo solo cuenta desde que entró. Lea la propia pieza y anótela con sonda.',
   notMeasured: (label) => `${label}, estimado, sin medir`,
   askAt: (at, figures) => `Léala ${atTime(figures, at, 'up')}, más o menos.`,

@@ -139,6 +139,10 @@ export const spanishOvertaken = (say: Spoken): typeof englishOvertaken => ({
     title: (name) => `${name}: ${say.the('recoat-window')} se cierra pronto`,
     act: 'Aplique ahora, o déjela.',
   },
+  'warm-by-pace': {
+    title: (name) => `${name}: ya debería estar a temperatura, sin medir`,
+    act: 'Por el ritmo de sus dos últimas lecturas. Lea la propia pieza y anótela con sonda: su tiempo empieza con esa lectura.',
+  },
   'air-old': {
     title: (name) => `Leer el aire: ${spanishPlace(name)}`,
     act: `La última lectura ya es vieja. Escriba, por ejemplo: ${airExample(say)}.`,
