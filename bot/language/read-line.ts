@@ -16,7 +16,7 @@ import type { Fault, LineContext, Reading } from './reading.ts';
 import { type How, isHappenedWord } from './time-and-permission.ts';
 import { saidTimeFrom } from './times/said-time.ts';
 import { cleanLine } from './typed/clean-line.ts';
-import type { Token } from './typed/token.ts';
+import { type Token, wordIn } from './typed/token.ts';
 import { tokenize } from './typed/tokens.ts';
 import { meantOn, type VerbAt, verbAt, verbNamed, verbOfWord } from './verbs-typed.ts';
 
@@ -134,9 +134,8 @@ function leadOf(tokens: readonly Token[], context: LineContext): Lead | Fault {
   let next = 0;
   for (; next < tokens.length; next++) {
     const token = tokens[next];
-    if (token?.kind === 'word' && token.word === 'please') continue;
-    if (token?.kind === 'word' && token.word === 'the' && verbAt(tokens, next + 1, context.hearing) !== undefined)
-      continue;
+    if (wordIn(token) === 'please') continue;
+    if (wordIn(token) === 'the' && verbAt(tokens, next + 1, context.hearing) !== undefined) continue;
     if (isHappenedWord(token)) {
       happened = true;
       continue;

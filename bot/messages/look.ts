@@ -2,6 +2,7 @@
 // shown, so that it can be shown anew without its taps.
 
 import { z } from 'zod';
+import { known } from '../../core/known.ts';
 import { type Card, cardText } from '../cards/card.ts';
 
 export interface Look {
@@ -42,7 +43,7 @@ export function keptIn(text: string): Kept | undefined {
   const kept = text === '' ? undefined : KeptText.safeParse(JSON.parse(text)).data;
   if (kept === undefined) return undefined;
   const { look, wish, moved } = kept;
-  return { look, ...(wish === undefined ? {} : { wish }), ...(moved === undefined ? {} : { moved }) };
+  return { look, ...known({ wish, moved }) };
 }
 
 /** Equal where nobody sees a difference. */

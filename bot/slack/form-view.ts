@@ -17,10 +17,10 @@ export interface Carried {
   readonly line: string;
   readonly label: string;
   /** Whose tap it was. */
-  readonly crew: string | undefined;
+  readonly crew?: string | undefined;
   readonly where: Where;
   /** The message on which it was tapped. */
-  readonly message: string | undefined;
+  readonly message?: string | undefined;
   /** Where on it, and when, as the tap said. */
   readonly place?: TapPlace | undefined;
   readonly tappedAt?: number | undefined;
@@ -53,35 +53,23 @@ export function readCarried(text: string): Carried | undefined {
   try {
     const read = Stored.parse(JSON.parse(text));
     const { channel, thread, ...where } = read.where;
-    return {
-      ...read,
-      crew: read.crew,
-      message: read.message,
-      place: read.place === undefined ? undefined : placeFrom(read.place),
-      tappedAt: read.tappedAt,
-      alone: read.alone,
-      lastAct: read.lastAct,
-      where: { ...where, channel, thread, responseUrl: undefined },
-    };
+    return { ...read, where: { ...where, channel, thread, responseUrl: undefined } };
   } catch {
     return undefined;
   }
 }
 
-function placeFrom({ block, button, hash }: NonNullable<z.infer<typeof Stored>['place']>): TapPlace {
-  return { block, ...(button === undefined ? {} : { button }), ...(hash === undefined ? {} : { hash }) };
-}
-
-const frame = (title: string, words: Words) => ({
+/** Of a form that opens empty: what it is of, and how to close it. */
+export const formFrame = (callback: string, title: string, words: Words) => ({
   type: 'modal' as const,
-  callback_id: formCallback,
+  callback_id: callback,
   title: plain(title, limits.view.title),
   close: plain(words.chat.form.close, limits.view.button),
 });
 
-export function loadingView(title: string, words: Words): ModalView {
+export function loadingView(title: string, words: Words, callback = formCallback): ModalView {
   const text = plain(words.chat.form.loading, limits.section.text);
-  return { ...frame(title, words), blocks: [{ type: 'section', text }] };
+  return { ...formFrame(callback, title, words), blocks: [{ type: 'section', text }] };
 }
 
 /** `context`: what stood on the card, to weigh against. */
@@ -94,7 +82,7 @@ export function formView(
   const told: KnownBlock[] =
     context.length === 0 ? [] : [{ type: 'section', text: plain(context.join('\n'), limits.section.text) }];
   return {
-    ...frame(carried.label, words),
+    ...formFrame(formCallback, carried.label, words),
     submit: plain(words.chat.form.submit, limits.view.button),
     private_metadata: JSON.stringify({ ...carried, where: { ...carried.where, responseUrl: undefined } }),
     blocks: [...told, ...fields.map((field, i) => inputOf(field, i === 0))],

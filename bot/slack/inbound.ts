@@ -14,9 +14,9 @@ export interface TapPlace {
   /** As it was sent, the showing in it. */
   readonly block: string;
   /** Counted from 0; none of what was chosen from a menu. */
-  readonly button?: number;
+  readonly button?: number | undefined;
   /** Slack's name for this showing of the home tab. */
-  readonly hash?: string;
+  readonly hash?: string | undefined;
 }
 
 export type Inbound = Delivered &

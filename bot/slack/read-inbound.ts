@@ -1,6 +1,7 @@
 // Payloads of commands, taps and forms, parsed here and nowhere else; what is none of our business is `undefined`.
 
 import { z } from 'zod';
+import { known } from '../../core/known.ts';
 import type { Where } from '../messages/platform.ts';
 import { buttonAt, menuAction, tapPrefix } from './action-blocks.ts';
 import { crewMarked } from './crew-mark.ts';
@@ -141,8 +142,7 @@ function fromAction(body: z.infer<typeof ActionBody>, { team }: Ourselves): Inbo
 }
 
 function placeOf({ action_id, block_id }: z.infer<typeof ActionBody>['actions'][number], hash?: string): TapPlace {
-  const button = buttonAt(action_id);
-  return { block: block_id, ...(button === undefined ? {} : { button }), ...(hash === undefined ? {} : { hash }) };
+  return { block: block_id, ...known({ button: buttonAt(action_id), hash }) };
 }
 
 function fromSubmission(body: z.infer<typeof SubmissionBody>, { team }: Ourselves): Inbound {

@@ -1,11 +1,12 @@
 // The forms that set up: the crew (name, channel, zone, who leads ...), and one's own (language, units, bells). All stands
 // filled in as it is, so that a thumb changes only what is wrong.
 
-import type { ActionsBlock, InputBlock, KnownBlock, ModalView } from '@slack/types';
+import type { ActionsBlock, InputBlock, ModalView } from '@slack/types';
 import type { CrewId } from '../../core/ids.ts';
 import type { SetUp, SetUpField } from '../cards/set-up.ts';
 import type { Words } from '../language/tongues/tongues.ts';
 import { markedFor } from './crew-mark.ts';
+import { formFrame, loadingView } from './form-view.ts';
 import { limits } from './limits.ts';
 import { plain } from './slack-text.ts';
 
@@ -73,19 +74,14 @@ export function mineView(crew: CrewId, setUp: SetUp, words: Words): ModalView {
 }
 
 export function openingView(crew: CrewId, of: SetUpOf, words: Words): ModalView {
-  const { setUp, form } = words.chat;
-  const { submit: _, ...empty } = frame(crew, of, of === 'crew' ? setUp.crewTitle : setUp.mineTitle, words);
-  const text = plain(form.loading, limits.section.text);
-  const blocks: KnownBlock[] = [{ type: 'section', text }];
-  return { ...empty, blocks };
+  const { crewTitle, mineTitle } = words.chat.setUp;
+  const title = of === 'crew' ? crewTitle : mineTitle;
+  return { ...loadingView(title, words, setUpCallback), private_metadata: markedFor(crew, of) };
 }
 
 const frame = (crew: CrewId, of: SetUpOf, title: string, words: Words) => ({
-  type: 'modal' as const,
-  callback_id: setUpCallback,
+  ...formFrame(setUpCallback, title, words),
   private_metadata: markedFor(crew, of),
-  title: plain(title, limits.view.title),
-  close: plain(words.chat.form.close, limits.view.button),
   submit: plain(words.chat.setUp.submit, limits.view.button),
 });
 

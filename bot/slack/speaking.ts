@@ -2,6 +2,7 @@
 // batch in whose thread they were said. What is shown may wait for Slack; what is decided does not.
 
 import type { StreamId } from '../../core/ids.ts';
+import { known } from '../../core/known.ts';
 import { epochMs } from '../../core/units.ts';
 import { writeName } from '../language/people-typed.ts';
 import type { Where } from '../messages/platform.ts';
@@ -25,15 +26,8 @@ export function handle(parts: SlackParts, desk: Desk, { text, where, id, saidAt,
   return parts.turns.take(desk, async () => {
     const as = await desk.roster.personOf(where.team, where.user);
     const how = await pressed?.();
-    return desk.host.handle({
-      text: await withNames(parts, desk, text, where.team),
-      as,
-      in: id,
-      id,
-      ...(said === undefined ? {} : { saidAt: said }),
-      ...(about === undefined ? {} : { about }),
-      ...(how === undefined ? {} : { pressed: how }),
-    });
+    const line = { text: await withNames(parts, desk, text, where.team), as, in: id, id };
+    return desk.host.handle({ ...line, ...known({ saidAt: said, about, pressed: how }) });
   });
 }
 

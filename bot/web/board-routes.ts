@@ -21,9 +21,7 @@ export function boardRoutes(deps: PageDeps): Hono<PageEnv> {
     const body = html`<p class="lost" role="alert" hidden data-text="${live.lostBoard}"></p>
 ${deps.notice === undefined ? '' : html`<p class="notice">${deps.notice}</p>`}
 <main class="wall" data-at="${board.clock}">${wallHtml(board, words)}</main>${link}`;
-    const title = `${words.page.board}: ${board.crew}`;
-    const page = { title, language: deps.language, kind: 'wall', scripts: ['wall.js'], assets: deps.assets } as const;
-    return c.html(frameHtml({ ...page, body }));
+    return c.html(frameHtml(deps, 'wall', `${words.page.board}: ${board.crew}`, body));
   });
   return app;
 }

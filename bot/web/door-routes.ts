@@ -29,14 +29,7 @@ export function doorRoutes(deps: PageDeps): Hono<PageEnv> {
     const asksCode = joinCode !== undefined && session.who.is === 'visitor';
     const token = formToken(secret, session);
     const body = doorHtml({ words, crew: crew.name, people, token, asksCode, fault, notice: deps.notice });
-    const page = {
-      title: words.page.title,
-      language: deps.language,
-      kind: 'door',
-      scripts: [],
-      assets: deps.assets,
-    } as const;
-    return c.html(frameHtml({ ...page, body }), status);
+    return c.html(frameHtml(deps, 'door', words.page.title, body), status);
   }
 
   app.get('/join', (c) => door(c, 200));

@@ -54,11 +54,6 @@ export function deliveryOf(form: SayForm, name: string, now: EpochMs): Delivery 
     .digest('hex')
     .slice(0, 24);
   const id = `page:${digest}`;
-  return {
-    text,
-    as: name,
-    in: id,
-    id,
-    ...(form.age < atOnceMs ? {} : { saidAt: epochMs(Math.round(now - form.age)) }),
-  };
+  const said = { text, as: name, in: id, id };
+  return form.age < atOnceMs ? said : { ...said, saidAt: epochMs(Math.round(now - form.age)) };
 }

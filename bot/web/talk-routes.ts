@@ -37,7 +37,7 @@ export function talkRoutes(deps: PageDeps): Hono<PageEnv> {
 }
 
 async function showTalk(deps: PageDeps, c: PageContext) {
-  const { conversation, assets } = deps;
+  const { conversation } = deps;
   const session = await whoeverItMustBe(deps, c);
   if (session.who.is === 'board') return c.redirect('/board', 303);
   const viewer = await viewerOf(deps, session);
@@ -46,9 +46,7 @@ async function showTalk(deps: PageDeps, c: PageContext) {
   const mayChange = (await peopleOf(deps)).length > 1;
   const talk = { viewer, board, posts, conversation: conversation.id, notice: deps.notice, mayChange };
   const title = `${viewer.words.page.title}: ${board.crew}`;
-  return c.html(
-    frameHtml({ title, language: deps.language, kind: 'talk', scripts: ['talk.js'], assets, body: talkHtml(talk) }),
-  );
+  return c.html(frameHtml(deps, 'talk', title, talkHtml(talk)));
 }
 
 /** On this machine, a crew of one is not asked who it is. */
@@ -98,10 +96,10 @@ async function boardUnder(deps: PageDeps, name: string): Promise<Board | undefin
   }
 }
 
-function refuse({ words, language, assets }: PageDeps, c: PageContext, status: TurnedAway, why: string) {
+function refuse(deps: PageDeps, c: PageContext, status: TurnedAway, why: string) {
+  const { words } = deps;
   if (wantsJson(c)) return c.json({ why }, status);
-  const page = { title: words.page.title, language, kind: 'door', scripts: [], assets } as const;
-  return c.html(frameHtml({ ...page, body: turnedAwayHtml(words, why) }), status);
+  return c.html(frameHtml(deps, 'door', words.page.title, turnedAwayHtml(words, why)), status);
 }
 
 const wantsJson = (c: PageContext): boolean => (c.req.header('accept') ?? '').includes('application/json');

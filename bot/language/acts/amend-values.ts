@@ -7,7 +7,7 @@ import type { Fault } from '../reading.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { batchMarks, fillers } from '../tongues/english/line-words.ts';
 import { methodsByWord } from '../trade-words.ts';
-import type { NumberToken, Token } from '../typed/token.ts';
+import { type NumberToken, type Token, wordIn } from '../typed/token.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import type { Amendable } from './amend-target.ts';
 import { countFrom, doubtful, figureFor, impossible, unitless } from './figure-of-slot.ts';
@@ -112,8 +112,7 @@ function takeWord(act: ActLine, row: Amendable, index: number, word: string, fou
   const isFirst = change.size === 0 && found.list.length === 0;
   if (isFirst && row.on === 'place' && of.place === undefined) {
     const before = act.tokens[index - 1];
-    const introduced =
-      before?.kind === 'word' && (before.word === 'in' || before.word === 'at' || before.word === 'the');
+    const introduced = ['in', 'at', 'the'].includes(wordIn(before));
     const place = introduced || act.context.places.includes(word) ? placeNamed(word, act.context.hearing) : undefined;
     if (place !== undefined) {
       of.place = place;
@@ -168,7 +167,7 @@ function takeNumber(
 function isFollowedByQuantity(act: ActLine, index: number, row: Amendable): boolean {
   for (const token of act.tokens.slice(index + 1)) {
     if (token.kind === 'quantity') return row.values.has(token.quantity.is);
-    const isLetter = token.kind === 'word' && (token.word === 'a' || token.word === 'b');
+    const isLetter = ['a', 'b'].includes(wordIn(token));
     if (token.kind !== 'number' && !isLetter) return false;
   }
   return false;

@@ -4,7 +4,7 @@ import type { CanNumber } from '../../../core/ids.ts';
 import { known } from '../../../core/known.ts';
 import type { Fault } from '../reading.ts';
 import { canMarks } from '../tongues/english/line-words.ts';
-import type { Token } from '../typed/token.ts';
+import { type Token, wordIn } from '../typed/token.ts';
 import { countFrom } from './figure-of-slot.ts';
 
 export interface CansApart {
@@ -14,13 +14,13 @@ export interface CansApart {
 }
 
 export function cansApart(tokens: readonly Token[]): CansApart | Fault {
-  const mark = tokens.findIndex((token) => token.kind === 'word' && canMarks.has(token.word));
+  const mark = tokens.findIndex((token) => canMarks.has(wordIn(token)));
   if (mark === -1) return { cans: undefined, rest: tokens };
   const cans: CanNumber[] = [];
   let next = mark + 1;
   for (; next < tokens.length; next++) {
     const token = tokens[next];
-    if (token?.kind === 'word' && (token.word === 'and' || token.word === '&')) continue;
+    if (['and', '&'].includes(wordIn(token))) continue;
     if (token?.kind !== 'number') break;
     const can = countFrom(token);
     if (typeof can !== 'number') return { ...can, needs: ['can'] };

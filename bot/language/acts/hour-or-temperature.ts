@@ -2,7 +2,7 @@
 
 import type { Fault } from '../reading.ts';
 import { type Slot, slots } from '../slots.ts';
-import type { Token } from '../typed/token.ts';
+import { type Token, wordIn } from '../typed/token.ts';
 import { type ActLine, lineWith } from './act-line.ts';
 
 /** `at 9` is an hour: nobody coats in such a cold often enough to be asked each time. */
@@ -10,7 +10,7 @@ const firstDoubtful = 10;
 const lastHour = 23;
 
 export function hourOrTemperature(act: ActLine): Fault | undefined {
-  const index = act.tokens.findIndex((token) => token.kind === 'word' && token.word === 'at');
+  const index = act.tokens.findIndex((token) => wordIn(token) === 'at');
   if (index === -1) return undefined;
   const slot = temperatureSlot(act);
   const token = act.tokens[index + 1];

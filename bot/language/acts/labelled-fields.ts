@@ -9,7 +9,7 @@ import { isPermitWord } from '../time-and-permission.ts';
 import { lastDayOf } from '../times/expiry-typed.ts';
 import { fillers } from '../tongues/english/line-words.ts';
 import { rareFigureFrom } from '../typed/rare-figures.ts';
-import type { Token } from '../typed/token.ts';
+import { type Token, wordIn } from '../typed/token.ts';
 import { type ActLine, leftOver, type Said } from './act-line.ts';
 import { choiceAt, choicesOf } from './choices-on-line.ts';
 import { countFrom, figureFor, outside } from './figure-of-slot.ts';
@@ -122,7 +122,7 @@ export function labelledApart(
 function choicesFirst(verb: Verb, tokens: readonly Token[]): readonly Token[] {
   const choices = choicesOfVerb[verb];
   const at = tokens.findIndex(
-    (token, i) => token.kind === 'word' && fillers.has(token.word) && choiceAt(tokens, i + 1, choices) !== undefined,
+    (token, i) => fillers.has(wordIn(token)) && choiceAt(tokens, i + 1, choices) !== undefined,
   );
   const choice = at < 0 ? undefined : choiceAt(tokens, at + 1, choices);
   if (choice === undefined || isFailed(choice)) return tokens;

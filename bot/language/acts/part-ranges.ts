@@ -3,7 +3,7 @@
 import type { PartName } from '../../../core/ids.ts';
 import type { Hearing } from '../hearing.ts';
 import { mayNamePart } from '../names-typed.ts';
-import type { Token, Word } from '../typed/token.ts';
+import { type Token, type Word, wordIn } from '../typed/token.ts';
 
 /** More than anybody racks at once; a longer range is a slip. */
 const mostParts = 100;
@@ -38,7 +38,7 @@ export function rangesJoined(tokens: readonly Token[], hearing: Hearing): readon
   return joined;
 }
 
-const isTo = (token: Token | undefined): boolean => token?.kind === 'word' && toWords.has(token.word);
+const isTo = (token: Token | undefined): boolean => toWords.has(wordIn(token));
 
 function rangeFrom(first: Token | undefined, last: Token | undefined, hearing: Hearing): Word | undefined {
   if (!isWord(first) || !isWord(last)) return undefined;

@@ -15,7 +15,7 @@ import { readDateAndTime, readTimeOfDay } from '../times/time-typed.ts';
 import { dayOf, isoLocal } from '../times/wall-clock.ts';
 import { batchMarks, fillers, insides, placings } from '../tongues/english/line-words.ts';
 import { isPlaceRoot } from '../trade-words.ts';
-import type { Token } from '../typed/token.ts';
+import { type Token, wordIn } from '../typed/token.ts';
 import { type ActLine, type ActRead, leftOver } from './act-line.ts';
 import { countFrom, outside } from './figure-of-slot.ts';
 
@@ -58,10 +58,10 @@ interface Ahead {
 function startFrom({ tokens, context }: ActLine): Ahead | Fault {
   const { now, zone } = context;
   for (const [i, token] of tokens.entries()) {
-    if (token.kind === 'word' && (token.word === 'permit' || token.word === 'permitted')) break;
+    if (['permit', 'permitted'].includes(wordIn(token))) break;
     if (token.kind !== 'word' || !/^\d/.test(token.word)) continue;
     const before = tokens[i - 1];
-    const afterAt = before?.kind === 'word' && before.word === 'at';
+    const afterAt = wordIn(before) === 'at';
     const exact = readDateAndTime(token.text);
     const time = readTimeOfDay(token.text);
     const at =
@@ -85,7 +85,7 @@ function take(filled: Filling, tokens: readonly Token[], index: number, hearing:
   if (token.kind === 'number') return takeBatch(filled, token, index);
   if (token.kind === 'quantity') return takeRate(filled, tokens, index);
   if (token.kind !== 'word' && token.kind !== 'quoted') return leftOver(token);
-  const word = token.kind === 'word' ? token.word : '';
+  const word = wordIn(token);
   const placing = placings.get(word);
   if (placing !== undefined) {
     filled.placing = placing;

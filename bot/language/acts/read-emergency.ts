@@ -5,7 +5,7 @@ import type { EmergencyField } from '../../../core/session/session-commands.ts';
 import { alarms } from '../../../core/session/session-commands.ts';
 import type { Fault } from '../reading.ts';
 import { emergencyCalls } from '../tongues/english/line-words.ts';
-import type { Token } from '../typed/token.ts';
+import { type Token, wordIn } from '../typed/token.ts';
 import type { ActLine, ActRead } from './act-line.ts';
 import { freeTextFrom } from './free-text.ts';
 
@@ -18,7 +18,7 @@ export function readEmergency(act: ActLine, [token, second]: readonly Token[]): 
   if (token === undefined) return { failed: 'incomplete', setting: 'emergency' };
   const field = token.kind === 'word' ? fields.get(token.word) : undefined;
   if (field === undefined) return { failed: 'left-over', token, setting: 'emergency' };
-  const isPot = field === 'hot' && second?.kind === 'word' && second.word === 'pot';
+  const isPot = field === 'hot' && wordIn(second) === 'pot';
   const own = freeTextFrom(act, act.tokens.indexOf(token) + (isPot ? 2 : 1));
   if (isFailed(own)) return own;
   if (own.words === '') return { failed: 'incomplete', needs: ['told'] };

@@ -10,7 +10,7 @@ import type { Fault } from '../reading.ts';
 import type { Slot } from '../slots.ts';
 import { isMetalWord, metalNamed } from '../trade-words.ts';
 import { withUnit } from '../typed/numeric-chunk.ts';
-import type { Token } from '../typed/token.ts';
+import { type Token, wordIn } from '../typed/token.ts';
 import { inch } from '../typed/units-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { onePartFrom, wordOf } from './read-names.ts';
@@ -89,7 +89,7 @@ function labelsApart(tokens: readonly Token[]): { labelled: Labelled; rest: read
     }
     i += 1;
     const value = tokens[i];
-    if (value === undefined || (value.kind === 'word' && labels.has(value.word))) {
+    if (value === undefined || labels.has(wordIn(value))) {
       return { failed: 'incomplete', token, needs: [label] };
     }
     if (labelled[label] !== undefined) return leftOver(token);
@@ -100,7 +100,7 @@ function labelsApart(tokens: readonly Token[]): { labelled: Labelled; rest: read
 
 /** `0.5 in`: elsewhere `in` after a space is the preposition, here it can only be the wall. */
 function inchesAfterSpace(token: Token, index: number, tokens: readonly Token[], line: string): readonly Token[] {
-  const isInch = (each: Token | undefined): boolean => each?.kind === 'word' && each.word === 'in';
+  const isInch = (each: Token | undefined): boolean => wordIn(each) === 'in';
   const before = tokens[index - 1];
   const after = tokens[index + 1];
   if (token.kind === 'number' && after !== undefined && isInch(after)) {

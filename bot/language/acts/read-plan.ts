@@ -12,7 +12,7 @@ import { readTimeOfDay } from '../times/time-typed.ts';
 import { dayAfter, dayOf } from '../times/wall-clock.ts';
 import { fillers } from '../tongues/english/line-words.ts';
 import { methodsByWord } from '../trade-words.ts';
-import type { Token } from '../typed/token.ts';
+import { type Token, wordIn } from '../typed/token.ts';
 import { tokensAt } from '../typed/tokens.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { commasApart } from './commas-apart.ts';
@@ -109,11 +109,11 @@ function takeWord(
 function takeCount(act: ActLine, filled: Filling, index: number): number | Fault {
   // `6 piezas de 0,8m2`
   const named = act.tokens[index + 1];
-  const skip = named?.kind === 'word' && named.word === 'parts' ? 1 : 0;
+  const skip = wordIn(named) === 'parts' ? 1 : 0;
   const count = act.tokens[index];
   const [times, area] = act.tokens.slice(index + 1 + skip, index + 3 + skip);
   if (count?.kind !== 'number') return index + 1;
-  const isTimes = times?.kind === 'word' && (times.word === 'x' || times.word === 'of');
+  const isTimes = ['x', 'of'].includes(wordIn(times));
   if (isTimes && area?.kind === 'quantity' && area.quantity.is === 'area' && count.number.whole) {
     return addParts(filled, count, count.number.value, area.quantity.value, index + 3 + skip);
   }
@@ -144,15 +144,8 @@ function addParts(filled: Filling, token: Token, count: number, area: number, ne
 
 /** `para las 13:00`. */
 function isForTime({ tokens }: ActLine, index: number): boolean {
-  const [first, second, third] = tokens.slice(index, index + 3);
-  return (
-    first?.kind === 'word' &&
-    first.word === 'for' &&
-    second?.kind === 'word' &&
-    second.word === 'the' &&
-    third?.kind === 'word' &&
-    /^\d/.test(third.word)
-  );
+  const [first, second, third] = tokens.slice(index, index + 3).map(wordIn);
+  return first === 'for' && second === 'the' && /^\d/.test(third ?? '');
 }
 
 /** A time of day to come: today's, or tomorrow's once today's is past. */

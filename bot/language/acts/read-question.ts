@@ -5,11 +5,11 @@ import { isFailed } from '../../../core/failed.ts';
 import type { Fault } from '../reading.ts';
 import { nearestVerbs } from '../suggestions.ts';
 import { withDates } from '../times/date-typed.ts';
-import { readDate } from '../times/time-typed.ts';
 import { verbAt } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { readPlan } from './read-plan.ts';
 import { alone, recordReaders } from './read-record-question.ts';
+import { dateOf } from './read-span.ts';
 import { readHazards, readVent } from './read-vent.ts';
 
 /** What is told with a question is no figure or name of an act: each has its reader. */
@@ -34,11 +34,8 @@ function readDay(act: ActLine): Question | Fault {
   const word = first?.kind === 'word' ? first.word : '';
   if (first === undefined || word === 'today') return { ask: 'day', day: { kind: 'today' } };
   if (word === 'yesterday') return { ask: 'day', day: { kind: 'yesterday' } };
-  const date = readDate(first.kind === 'word' ? word : first.text);
-  if (date === undefined) return { failed: 'left-over', token: first, needs: ['day'] };
-  if (date === 'no-such-time') return { failed: 'impossible', token: first, needs: ['day'] };
-  const two = (value: number): string => String(value).padStart(2, '0');
-  return { ask: 'day', day: { kind: 'date', date: `${date.year}-${two(date.month)}-${two(date.day)}` } };
+  const date = dateOf(first, 'day');
+  return typeof date === 'string' ? { ask: 'day', day: { kind: 'date', date } } : date;
 }
 
 /** `ayuda con la mezcla`. */

@@ -11,7 +11,7 @@ import type { Fault } from '../reading.ts';
 import { trailingTime } from '../time-and-permission.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { canMarks, fillers } from '../tongues/english/line-words.ts';
-import type { Token } from '../typed/token.ts';
+import { type Token, wordIn } from '../typed/token.ts';
 import { type ActLine, type ActRead, leftOver, type Said } from './act-line.ts';
 import { commasApart } from './commas-apart.ts';
 import { countFrom } from './figure-of-slot.ts';
@@ -107,7 +107,7 @@ function reasonOf(act: ActLine, held: Named): FreeText | Fault {
   const own = freeTextFrom(act, held.reasonFrom);
   if (isFailed(own) || own.quoted || own.words === '') return own;
   const last = act.tokens.at(-1);
-  const isAlready = last?.kind === 'word' && last.word === 'already';
+  const isAlready = wordIn(last) === 'already';
   const spoken = isAlready ? act.tokens.slice(0, -1) : act.tokens;
   const timeFrom = held.at === undefined ? trailingTime(spoken, held.reasonFrom, act.context) : undefined;
   const time = timeFrom === undefined ? undefined : saidTimeFrom(spoken, timeFrom, act.context);

@@ -1,13 +1,19 @@
 // Questions about the past: `week`, `trace impeller-7`, `find customer harbour`, `export month csv`, `verify 3f9a12`.
 
 import { isFailed } from '../../../core/failed.ts';
-import type { ExportForm, FindKey, RecordQuestion, TraceAsked } from '../../../core/records/record-questions.ts';
+import type {
+  ExportForm,
+  FindKey,
+  RecordQuestion,
+  SpanAsked,
+  TraceAsked,
+} from '../../../core/records/record-questions.ts';
 import type { Hearing } from '../hearing.ts';
 import { partNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
 import { withDates } from '../times/date-typed.ts';
 import { batchMarks, fillers } from '../tongues/english/line-words.ts';
-import type { Token } from '../typed/token.ts';
+import { type Token, wordIn } from '../typed/token.ts';
 import { isIgnoredOn } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { dateOf, spanFrom, weekNumbered, whichOf } from './read-span.ts';
@@ -16,25 +22,13 @@ import { dateOf, spanFrom, weekNumbered, whichOf } from './read-span.ts';
 export const recordReaders: { readonly [Ask in RecordQuestion['ask']]: (act: ActLine) => RecordQuestion | Fault } = {
   week: (act) => readStretch('week', act),
   month: (act) => readStretch('month', act),
-  from: (act) => {
-    const span = spanFrom(act.tokens, act) ?? { failed: 'incomplete', needs: ['span'] };
-    return isFailed(span) ? span : { ask: 'from', span };
-  },
-  trace: (act) => {
-    const of = tracedFrom(act);
-    return isFailed(of) ? of : { ask: 'trace', of };
-  },
-  card: (act) => {
-    const of = tracedFrom(act);
-    return isFailed(of) ? of : { ask: 'card', of };
-  },
+  from: (act) => readSpan('from', act, { failed: 'incomplete', needs: ['span'] }),
+  trace: (act) => readTraced('trace', act),
+  card: (act) => readTraced('card', act),
   find: readFind,
   traveller: readTraveller,
   export: readExport,
-  voc: (act) => {
-    const span = spanFrom(act.tokens, act) ?? { kind: 'month', which: 'this' };
-    return isFailed(span) ? span : { ask: 'voc', span };
-  },
+  voc: (act) => readSpan('voc', act, { kind: 'month', which: 'this' }),
   verify: readVerify,
   backup: (act) => {
     const file = restOf(act, 0);
@@ -48,12 +42,23 @@ export function alone<Asked>(question: Asked): (act: ActLine) => Asked | Fault {
   return ({ tokens: [stray] }) => (stray === undefined ? question : leftOver(stray));
 }
 
+/** `otherwise`: where the line says no span. */
+function readSpan(ask: 'from' | 'voc', act: ActLine, otherwise: SpanAsked | Fault): RecordQuestion | Fault {
+  const span = spanFrom(act.tokens, act) ?? otherwise;
+  return isFailed(span) ? span : { ask, span };
+}
+
+function readTraced(ask: 'trace' | 'card', act: ActLine): RecordQuestion | Fault {
+  const of = tracedFrom(act);
+  return isFailed(of) ? of : { ask, of };
+}
+
 function readStretch(ask: 'week' | 'month', act: ActLine): RecordQuestion | Fault {
   const [first, second] = act.tokens;
   if (second !== undefined) return leftOver(second);
   const numbered = first === undefined || ask !== 'week' ? undefined : weekNumbered(first, act);
   if (numbered !== undefined) return { ask, span: numbered };
-  const which = first === undefined ? 'this' : whichOf(first.kind === 'word' ? first.word : '');
+  const which = first === undefined ? 'this' : whichOf(wordIn(first));
   if (which === undefined) return first === undefined ? { failed: 'incomplete', needs: ['which'] } : leftOver(first);
   return { ask, span: { kind: ask, which } };
 }
@@ -61,7 +66,7 @@ function readStretch(ask: 'week' | 'month', act: ActLine): RecordQuestion | Faul
 function tracedFrom({ tokens, context: { hearing } }: ActLine): TraceAsked | Fault {
   const [first, second, third] = tokens;
   if (first === undefined) return { failed: 'incomplete', needs: ['traced'] };
-  const word = first.kind === 'word' ? first.word : '';
+  const word = wordIn(first);
   if (word === 'lot' || batchMarks.has(word) || word === 'part') {
     if (second === undefined)
       return { failed: 'incomplete', needs: [word === 'lot' || word === 'part' ? word : 'batch'] };
@@ -97,11 +102,11 @@ const keysNamed: readonly Exclude<FindKey, 'any'>[] = ['serial', 'job', 'custome
 function readFind(act: ActLine): RecordQuestion | Fault {
   const [first] = act.tokens;
   if (first === undefined) return { failed: 'incomplete', needs: ['sought'] };
-  const isDate = first.kind === 'word' && first.word === 'date';
+  const isDate = wordIn(first) === 'date';
   const tokens = isDate ? withDates(act.tokens, act) : act.tokens;
   if (isFailed(tokens)) return tokens;
   const [, second] = tokens;
-  const word = first.kind === 'word' ? first.word : '';
+  const word = wordIn(first);
   const key = keysNamed.find((each) => each === word);
   if (key === undefined) {
     const date = dateOf(first);
@@ -121,7 +126,7 @@ const completesVerb = (token: Token, hearing: Hearing): boolean =>
 function readTraveller({ tokens, context }: ActLine): RecordQuestion | Fault {
   const [first, second, third] = tokens.filter((token) => !completesVerb(token, context.hearing));
   if (first === undefined) return { failed: 'incomplete', needs: ['traced'] };
-  const word = first.kind === 'word' ? first.word : '';
+  const word = wordIn(first);
   if (third !== undefined) return leftOver(third);
   if (word === 'job') {
     return second === undefined
@@ -142,8 +147,8 @@ const formsByWord: ReadonlyMap<string, ExportForm> = new Map([
 
 function readExport(act: ActLine): RecordQuestion | Fault {
   const { tokens } = act;
-  const forms = tokens.flatMap((token) => formsByWord.get(token.kind === 'word' ? token.word : '') ?? []);
-  const others = tokens.filter((token) => !formsByWord.has(token.kind === 'word' ? token.word : ''));
+  const forms = tokens.flatMap((token) => formsByWord.get(wordIn(token)) ?? []);
+  const others = tokens.filter((token) => !formsByWord.has(wordIn(token)));
   const span = spanFrom(others, act) ?? { kind: 'day', day: 'today' };
   return isFailed(span) ? span : { ask: 'export', span, form: forms[0] ?? 'csv' };
 }

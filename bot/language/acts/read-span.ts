@@ -7,14 +7,14 @@ import type { Fault } from '../reading.ts';
 import { type OnLine, withDates } from '../times/date-typed.ts';
 import { readDate } from '../times/time-typed.ts';
 import { spanJoints, whichStretch } from '../tongues/english/line-words.ts';
-import type { Token } from '../typed/token.ts';
+import { type Token, wordIn } from '../typed/token.ts';
 import { leftOver } from './act-line.ts';
 
 /** `undefined` where no token says when. */
 export function spanFrom(typed: readonly Token[], { line, context }: OnLine): SpanAsked | Fault | undefined {
   const tokens = withDates(typed, { line, context });
   if (isFailed(tokens)) return tokens;
-  const said = tokens.filter((token) => token.kind !== 'word' || !spanJoints.has(token.word));
+  const said = tokens.filter((token) => !spanJoints.has(wordIn(token)));
   const [first, second, third] = said;
   if (first === undefined) return undefined;
   const words = said.map((token) => (token.kind === 'word' ? token.word : token.text));
@@ -61,10 +61,10 @@ export function weekNumbered(token: Token, { context }: OnLine): SpanAsked | und
   return typeof from === 'string' && typeof to === 'string' ? { kind: 'range', from, to } : undefined;
 }
 
-export function dateOf(token: Token): string | Fault {
+export function dateOf(token: Token, needed: 'span' | 'day' = 'span'): string | Fault {
   const date = readDate(token.kind === 'word' ? token.word : token.text);
-  if (date === undefined) return { failed: 'left-over', token, needs: ['span'] };
-  if (date === 'no-such-time') return { failed: 'impossible', token, needs: ['span'] };
+  if (date === undefined) return { failed: 'left-over', token, needs: [needed] };
+  if (date === 'no-such-time') return { failed: 'impossible', token, needs: [needed] };
   const two = (value: number): string => String(value).padStart(2, '0');
   return `${date.year}-${two(date.month)}-${two(date.day)}`;
 }

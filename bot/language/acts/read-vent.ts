@@ -17,13 +17,13 @@ import type { Fault } from '../reading.ts';
 import { fillers } from '../tongues/english/line-words.ts';
 import { methodsByWord } from '../trade-words.ts';
 import { roomFrom, speedFrom } from '../typed/rare-figures.ts';
-import type { Token } from '../typed/token.ts';
+import { type Token, wordIn } from '../typed/token.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { countFrom, outside } from './figure-of-slot.ts';
 
 export function readVent(act: ActLine): Question | Fault {
-  const tokens = act.tokens.filter((token) => token.kind !== 'word' || !fillers.has(token.word));
-  const word = tokens[0]?.kind === 'word' ? tokens[0].word : '';
+  const tokens = act.tokens.filter((token) => !fillers.has(wordIn(token)));
+  const word = wordIn(tokens[0]);
   if (word === 'oven') return ventOven(tokens);
   if (word === 'purge') return ventPurge(tokens);
   const [first, second] = tokens;
@@ -67,7 +67,7 @@ function ventPurge(tokens: readonly Token[]): Question | Fault {
     const token = tokens[i];
     if (token === undefined) continue;
     const volume = roomFrom(tokens, i);
-    const word = token.kind === 'word' ? token.word : '';
+    const word = wordIn(token);
     if (volume !== undefined && volumes.length < 2) {
       const fault = outside('room-volume', token, volume.value);
       if (fault !== undefined) return fault;
@@ -92,9 +92,9 @@ const workWords: Readonly<Record<string, Work>> = {
 };
 
 export function readHazards({ tokens, line }: ActLine): Question | Fault {
-  const [first, second] = tokens.filter((token) => token.kind !== 'word' || !fillers.has(token.word));
+  const [first, second] = tokens.filter((token) => !fillers.has(wordIn(token)));
   if (second !== undefined) return leftOver(second);
-  const word = first?.kind === 'word' ? first.word : '';
+  const word = wordIn(first);
   const method = methodsByWord.get(word);
   const work = ownValue(workWords, word) ?? (method === undefined ? undefined : methodRows[method].hazards);
   if (first === undefined)

@@ -5,7 +5,7 @@ import type { CommandOf } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
 import { known } from '../../../core/known.ts';
 import type { Fault } from '../reading.ts';
-import type { Token } from '../typed/token.ts';
+import { type Token, wordIn } from '../typed/token.ts';
 import { type ActLine, lineWith } from './act-line.ts';
 import { cansApart } from './cans-named.ts';
 import { withLabelsApart, withLeadingOnes } from './leading-ones.ts';
@@ -54,7 +54,7 @@ function pouredFrom(typed: ActLine): PouredRead | Fault {
 }
 
 function isLetter(token: Token): boolean {
-  return token.kind === 'word' && (token.word === 'a' || token.word === 'b');
+  return ['a', 'b'].includes(wordIn(token));
 }
 
 function incomplete(): Fault {

@@ -14,7 +14,7 @@ import {
 import type { Fault } from '../reading.ts';
 import { unitsOfSetting } from '../setting-units.ts';
 import { readTimeOfDay } from '../times/time-typed.ts';
-import type { Token } from '../typed/token.ts';
+import { type Token, wordIn } from '../typed/token.ts';
 import { hour as hourUnit } from '../typed/units-typed.ts';
 import { meaningOn } from '../verbs-typed.ts';
 import { leftOver, lineWith } from './act-line.ts';
@@ -49,7 +49,7 @@ const hoursOfDay = { lowest: 0, highest: 23, unit: 'h' };
 export function readHour(said: ValueSaid): SettingValues['hour'] | Fault {
   const [value, half, third] = said.values;
   if (value === undefined) return missing(said);
-  const word = half?.kind === 'word' ? half.word : '';
+  const word = wordIn(half);
   const stray = half !== undefined && word !== 'am' && word !== 'pm' ? half : third;
   if (stray !== undefined) return leftOver(stray);
   const time = readTimeOfDay(`${value.text}${word}`);
@@ -64,13 +64,13 @@ const spanShape = /^(\d{1,2})(?::00)?-(\d{1,2})(?::00)?$/;
 
 /** `22-6`, `22 a 6`, `22 to 6`, `off`. */
 export function readHours(said: ValueSaid): SettingValues['hours'] | Fault {
-  const [value, second, third] = said.values.filter((token) => token.kind !== 'word' || token.word !== 'a');
+  const [value, second, third] = said.values.filter((token) => wordIn(token) !== 'a');
   if (value === undefined) return missing(said);
   if (value.kind === 'number' && second?.kind === 'number' && third === undefined) {
     return hoursFrom(said, `${value.text}-${second.text}`, value);
   }
   if (second !== undefined) return leftOver(second);
-  const isNone = value.kind === 'word' && (value.word === 'off' || value.word === 'no');
+  const isNone = ['off', 'no'].includes(wordIn(value));
   return isNone ? { fromHour: 0, toHour: 0 } : hoursFrom(said, value.text, value);
 }
 

@@ -10,7 +10,7 @@ import { personTyped } from '../people-typed.ts';
 import type { Fault } from '../reading.ts';
 import { nearest } from '../suggestions.ts';
 import { roomFrom } from '../typed/rare-figures.ts';
-import type { Token } from '../typed/token.ts';
+import { type Token, wordIn } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { zonesNamed } from '../zones-typed.ts';
 import { leftOver, lineWith } from './act-line.ts';
@@ -58,7 +58,7 @@ export const readLanguage = readOne<SettingValues['language']>((value, said) => 
 const systems = { metric: 'metric', si: 'metric', us: 'us' } as const;
 
 export const readUnits = readOne<SettingValues['units']>((value, said) => {
-  const word = value.kind === 'word' ? value.word : '';
+  const word = wordIn(value);
   return isOwnKey(systems, word) ? { units: systems[word] } : otherKind(said, value);
 });
 
@@ -70,14 +70,14 @@ export const readRings = readOne<SettingValues['rings']>((value, said) => {
 const positions = { on: true, yes: true, off: false, no: false } as const;
 
 export const readSwitch = readOne<SettingValues['switch']>((value, said) => {
-  const word = value.kind === 'word' ? value.word : '';
+  const word = wordIn(value);
   return isOwnKey(positions, word) ? { on: positions[word] } : otherKind(said, value);
 });
 
 export function readPeople(said: ValueSaid): SettingValues['people'] | Fault {
   const [first, second] = said.values;
   if (first === undefined) return missing(said);
-  if (first.kind === 'word' && first.word === 'nobody' && second === undefined) return { people: [] };
+  if (wordIn(first) === 'nobody' && second === undefined) return { people: [] };
   const people: PersonName[] = [];
   for (const token of said.values) {
     const person = personTyped(token, said.context.hearing);

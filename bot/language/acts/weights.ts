@@ -7,7 +7,7 @@ import { type Grams, grams } from '../../../core/units.ts';
 import type { Fault, LineContext } from '../reading.ts';
 import { batchMarks, fillers } from '../tongues/english/line-words.ts';
 import { withUnit } from '../typed/numeric-chunk.ts';
-import type { NumberToken, QuantityToken, Token } from '../typed/token.ts';
+import { type NumberToken, type QuantityToken, type Token, wordIn } from '../typed/token.ts';
 import { leftOver, lineWith } from './act-line.ts';
 import { countFrom, doubtful, figureFor, impossible, outside, unitless } from './figure-of-slot.ts';
 
@@ -59,9 +59,8 @@ function markedBatch(tokens: readonly Token[]): { index: number; batch: BatchNum
 }
 
 function entryOf(token: Token, line: string, all: readonly Token[]): Entry | Fault {
-  if (token.kind === 'word' && (token.word === 'a' || token.word === 'b')) {
-    return { kind: 'letter', letter: token.word, token };
-  }
+  const letter = wordIn(token);
+  if (letter === 'a' || letter === 'b') return { kind: 'letter', letter, token };
   if (token.kind === 'number') return token;
   if (token.kind === 'quantity' && token.quantity.is === 'mass') return token;
   if (token.kind === 'doubt' && token.is === 'mass') return doubtful(token, line, 'part-a', all);

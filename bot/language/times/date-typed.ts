@@ -5,7 +5,7 @@ import { DateTime, Info } from 'luxon';
 import { isFailed } from '../../../core/failed.ts';
 import type { Fault, LineContext } from '../reading.ts';
 import type { Profile } from '../tongues/profile.ts';
-import type { Token } from '../typed/token.ts';
+import { type Token, wordIn } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { readDate } from './time-typed.ts';
 
@@ -100,7 +100,7 @@ function inLetters(
 ): DateTyped | Fault | undefined {
   const ofIsAt = (i: number): boolean => {
     const token = tokens[i];
-    return token?.kind === 'word' && token.word === 'of';
+    return wordIn(token) === 'of';
   };
   const monthAt = (i: number): number | undefined => monthNamed(tokens[i]?.text ?? '', context.country);
   const dayAt = (i: number): string | undefined => dayOfMonth.exec(tokens[i]?.text ?? '')?.[1];

@@ -4,7 +4,7 @@
 import { type EpochMs, epochMs } from '../../../core/units.ts';
 import type { Hearing } from '../hearing.ts';
 import type { Fault, LineContext } from '../reading.ts';
-import type { Token, Word } from '../typed/token.ts';
+import { type Token, type Word, wordIn } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { halfAsked, hourSaid, otherHalf } from './hour-said.ts';
 import { instantTyped } from './instant-typed.ts';
@@ -175,7 +175,7 @@ function clockTime(tokens: readonly Token[], index: number, hearing: Hearing): C
 }
 
 function dayNamed(token: Token, clock: Clock): CalendarDay | 'no-such-time' | undefined {
-  const word = token.kind === 'word' ? token.word : '';
+  const word = wordIn(token);
   return word === 'yesterday' || word === 'today' ? dayCalled(word, clock) : readDate(token.text);
 }
 
@@ -223,8 +223,7 @@ function wordsAgo(tokens: readonly Token[], from: number, clock: Clock): SaidTim
 }
 
 /** Noon and midnight, whatever they are called. */
-const isNamed = (token: Token): token is Word =>
-  token.kind === 'word' && (token.word === 'noon' || token.word === 'midnight');
+const isNamed = (token: Token): token is Word => ['noon', 'midnight'].includes(wordIn(token));
 
 function past(at: number | Fault, token: Token | undefined, from: number, to: number, clock: Clock): SaidTime | Fault {
   if (typeof at !== 'number') return at;

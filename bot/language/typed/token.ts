@@ -22,5 +22,9 @@ export type Token =
   | (Span & { readonly kind: 'impossible'; readonly is: Quantity['is']; readonly lowest: number; readonly unit: Unit });
 
 export type Word = Extract<Token, { kind: 'word' }>;
+
+/** As the readers spell it; empty where it is no word. */
+export const wordIn = (token: Token | undefined): string => (token?.kind === 'word' ? token.word : '');
+
 export type NumberToken = Extract<Token, { kind: 'number' }>;
 export type QuantityToken = Extract<Token, { kind: 'quantity' }>;
