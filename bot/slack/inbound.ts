@@ -1,7 +1,10 @@
 // What Slack delivers, in one shape: who said, tapped or opened what, where, and when.
 
 import type { Where } from '../messages/platform.ts';
-import type { SetUpOf } from './set-up-view.ts';
+
+export const setUps = ['crew', 'mine'] as const;
+/** What is set up: of the crew, or of whoever opened it. */
+export type SetUpOf = (typeof setUps)[number];
 
 export interface Delivered {
   readonly id: string;

@@ -5,10 +5,10 @@ import { known } from '../../core/known.ts';
 import type { Where } from '../messages/platform.ts';
 import { buttonAt, menuAction, tapPrefix } from './action-blocks.ts';
 import { crewMarked } from './crew-mark.ts';
-import type { Inbound, TapPlace } from './inbound.ts';
+import { type Inbound, setUps, type TapPlace } from './inbound.ts';
 import type { Ourselves } from './read-event.ts';
 import { readEvent } from './read-event.ts';
-import { setUpPrefix, setUps } from './set-up-view.ts';
+import { setUpPrefix } from './set-up-view.ts';
 import { msOf, unescaped } from './slack-words.ts';
 
 const id = z.string().min(1);

@@ -7,14 +7,12 @@ import type { SetUp, SetUpField } from '../cards/set-up.ts';
 import type { Words } from '../language/tongues/tongues.ts';
 import { markedFor } from './crew-mark.ts';
 import { formFrame, loadingView } from './form-view.ts';
+import type { SetUpOf } from './inbound.ts';
 import { limits } from './limits.ts';
 import { plain } from './slack-text.ts';
 
 export const setUpCallback = 'set-up';
 export const setUpPrefix = 'set-up:';
-export const setUps = ['crew', 'mine'] as const;
-/** Of what: of the crew, or of whoever opened it. */
-export type SetUpOf = (typeof setUps)[number];
 
 export const channelBlock = 'channel';
 export const leadsBlock = 'leads';
