@@ -124,7 +124,7 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
   };
 
   const duration = (whole: number): string => {
-    if (whole < 100) return `${number(0).format(whole)} min`;
+    if (whole < 60) return `${number(0).format(whole)} min`;
     const hours = Math.trunc(whole / 60);
     const rest = whole - hours * 60;
     return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;

@@ -30,9 +30,8 @@ export function misreadOf(
   context: LineContext,
   reads: (line: string) => boolean,
 ): Misread {
-  const near =
-    verb ?? (fault.token === undefined ? undefined : nearestVerbs(fault.token.text.toLowerCase(), context.hearing)[0]);
   const { token } = fault;
+  const near = verb ?? (token === undefined ? undefined : nearestVerbs(token.text.toLowerCase(), context.hearing)[0]);
   const usual = (fault.tries ?? usualTries(fault, line, verb, context)).map((each) => each.replace(/[ ?]+$/, ''));
   const needed = neededIn(line, verb?.row.name, context);
   // `help me` is answered with what can be cried, and with no act.
@@ -48,12 +47,13 @@ export function misreadOf(
     const alarm = alarmOf(each, context.hearing);
     return alarm === undefined ? [] : [[each, alarm] as const];
   });
+  const quoted = fault.failed === 'unknown-verb' && suggestions.length === 0 ? phraseFrom(line, token) : token;
   return {
     code: fault.failed,
     ...(near !== undefined && { verb: near.row.name }),
-    token: token?.text ?? '',
-    from: token?.start ?? line.length,
-    to: token?.end ?? line.length,
+    token: quoted?.text ?? '',
+    from: quoted?.start ?? line.length,
+    to: quoted?.end ?? line.length,
     needs: [
       ...(fault.needs ?? []).map((slot) => ({ slot, units: slots[slot].units })),
       ...(fault.setting === undefined ? [] : [settingNeeded(fault.setting, context)]),
@@ -66,6 +66,16 @@ export function misreadOf(
     ...(calls.length > 0 && { calls: Object.fromEntries(calls) }),
   };
 }
+
+/** Nothing like a verb begins it: of a sentence no single word is what was not understood. */
+function phraseFrom(line: string, token: Fault['token']): Fault['token'] {
+  const phrase = line.slice(token?.start ?? line.length).replace(/[ .!?]+$/, '');
+  if (token === undefined || phrase === '' || phrase.length > longestPhrase || !/^[\p{L}' ,-]+$/u.test(phrase))
+    return token;
+  return { text: phrase, start: token.start, end: token.start + phrase.length };
+}
+
+const longestPhrase = 80;
 
 function settingNeeded(setting: SettingName, { hearing }: LineContext): Need {
   const languages = settingRows[setting].kind === 'language' ? [...new Set(hearing.languages.values())] : [];

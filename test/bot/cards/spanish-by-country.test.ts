@@ -79,6 +79,8 @@ describe('a line typed', () => {
     // Of what does not read: what is missing, and on the tap what it will do.
     ['bilbao', ['aire 24 48%'], '[¿aire 24C 48%?]'],
     ['bilbao', ['zzz'], 'No entendí «zzz».'],
+    ['bilbao', ['se nos rompió la tapa'], 'No entendí «se nos rompió la tapa».'],
+    ['bilbao', ['airee 24C'], 'No entendí «airee».'],
     ['bilbao', weighed, '¿1201 g o 1,201 g?'],
     ['bilbao', weighed, '[¿pesar 1 1201g 1198g?]'],
     ['houston', weighed, '¿1201 g o 1.201 g?'],

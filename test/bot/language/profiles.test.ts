@@ -6,7 +6,7 @@ import { figuresFor } from '../../../bot/language/figures.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import type { UnitSystem } from '../../../core/crew/unit-system.ts';
-import { celsius, epochMs, grams, gramsPerLitre, micrometres, millimetres } from '../../../core/units.ts';
+import { celsius, epochMs, grams, gramsPerLitre, micrometres, millimetres, minutes } from '../../../core/units.ts';
 import { shopAtTen } from './shop-at-ten.ts';
 
 /** A Monday. */
@@ -104,5 +104,18 @@ describe('what a litre holds', () => {
     ['en', 'us', '3.51 lb/gal'],
   ] as const)('given 420 g/L in %s with %s units, then it is told as "%s"', (language, units, content) => {
     expect(told(language, units).contentUp(gramsPerLitre(420))).toBe(content);
+  });
+});
+
+describe('a duration', () => {
+  it.each([
+    [59, '59 min'],
+    [60, '1 h'],
+    [77, '1 h 17 min'],
+    [107, '1 h 47 min'],
+    [1440, '24 h'],
+  ])('given %s minutes, then every card says %s: from an hour on in hours', (length, said) => {
+    for (const { minutesUp, minutesDown } of [told('en', 'metric'), told('es-US', 'us')])
+      expect([minutesUp(minutes(length)), minutesDown(minutes(length))]).toEqual([said, said]);
   });
 });

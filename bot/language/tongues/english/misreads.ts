@@ -7,7 +7,8 @@ import { slotNames } from './slots.ts';
 import { englishVerbs } from './verbs.ts';
 
 const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
-  'unknown-verb': (token) => `"${token}" is not a word that starts a line here`,
+  'unknown-verb': (token) =>
+    token.includes(' ') ? `"${token}" was not understood` : `"${token}" is not a word that starts a line here`,
   'unit-missing': (token) =>
     /\d ?(?:oz|ounces?)$/i.test(token) ? `"${token}" may be a weight: of a liquid say fl oz` : `"${token}" has no unit`,
   'ambiguous-number': (token) => `"${token}" can be read in two ways`,
