@@ -85,7 +85,7 @@ export interface Figures {
   readonly dated: (at: number) => string;
   /** Local date and time as a line can say it: `2026-03-02T09:40`. */
   readonly stamp: (at: number) => string;
-  /** The same from its ISO text, the hour alone where it is today's. */
+  /** The same from its ISO text; today's by the reader's clock alone. */
   readonly typed: (iso: string) => string;
   readonly list: (items: readonly string[]) => string;
 }
@@ -184,7 +184,12 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     },
     typed: (iso) => {
       const local = DateTime.fromISO(iso, { zone });
-      return local.hasSame(today, 'day') ? local.toFormat('HH:mm') : local.toFormat("yyyy-MM-dd'T'HH:mm");
+      if (!local.hasSame(today, 'day')) return local.toFormat("yyyy-MM-dd'T'HH:mm");
+      // `9:40 AM` is one word to a reader of lines: 9:40am.
+      return profile
+        .clock(local)
+        .replace(/[\s.]*(\p{L})/gu, '$1')
+        .toLowerCase();
     },
     list: (items) => listFormat(locale, profile.list).format(items),
   };

@@ -3,7 +3,7 @@
 
 import { randomUUID } from 'node:crypto';
 import type { Command } from '../../core/commands.ts';
-import { type CrewFile, personIn } from '../../core/crew/crew.ts';
+import { type Crew, type CrewFile, personIn } from '../../core/crew/crew.ts';
 import type { Request } from '../../core/execute.ts';
 import { type PersonName, partStream, type StreamId } from '../../core/ids.ts';
 import type { Log, Store } from '../../core/ports.ts';
@@ -69,11 +69,12 @@ async function handle(deps: HostDeps, given: Delivery): Promise<Answer | undefin
   const delivery = { ...given, id };
   const now = clock.now();
   const told = { tongues, now };
-  const heard: { meant?: Meant } = {};
+  const heard: { meant?: Meant; crew?: Crew } = {};
   try {
     const said = await executor.execute(
       { id, now },
       (shop) => {
+        heard.crew = shop.crew;
         heard.meant = meaningOf(deps, told, delivery, shop);
         return heard.meant.is === 'act' ? heard.meant.request : undefined;
       },
@@ -86,7 +87,8 @@ async function handle(deps: HostDeps, given: Delivery): Promise<Answer | undefin
     return { ...answer, in: answer.in === '' ? delivery.in : answer.in };
   } catch (error) {
     log.error('not-recorded', { in: delivery.in, error: String(error) });
-    const spoken = { crewFile, tongues };
+    // The record may be what fails: then the crew is as its file begins it.
+    const spoken = { crewFile: heard.crew ?? crewFile, tongues };
     if (error instanceof RestsOnUnread) return restsOnUnread(delivery, spoken, clock.now(), error);
     const onlyWords = heard.meant?.is === 'words';
     if (onlyWords || error instanceof Unforeseen) return lineBroke(delivery, spoken, clock.now());

@@ -1,5 +1,4 @@
-// What is answered where a line could not be recorded: worded from the crew's file alone, since the record may be what
-// fails.
+// What is answered where a line could not be recorded: worded without a look at the record, which may be what fails.
 
 import { type CrewFile, peopleLeading, personIn } from '../../core/crew/crew.ts';
 import type { PersonName } from '../../core/ids.ts';
@@ -13,7 +12,7 @@ import type { Tongues } from '../language/tongues/tongues.ts';
 import { type Answer, makeAnswer } from './answer.ts';
 import type { Delivery } from './front-end.ts';
 
-/** How whoever spoke is told. */
+/** How whoever spoke is told: by the crew as it was last read, or else by its file. */
 export interface Spoken {
   readonly crewFile: CrewFile;
   readonly tongues: Tongues;

@@ -1,6 +1,6 @@
 // The terminal's own part of a conversation, the same for a script and for somebody typing: who speaks, taps, waits.
 
-import type { CrewFile } from '../../core/crew/crew.ts';
+import { type CrewFile, personIn } from '../../core/crew/crew.ts';
 import { personNamed } from '../../core/person-named.ts';
 import type { Clock } from '../../core/ports.ts';
 import type { EpochMs } from '../../core/units.ts';
@@ -44,8 +44,7 @@ interface AtTerminal extends TerminalDeps, Pick<CrewFile, 'language' | 'units'> 
 export function createTerminal(deps: TerminalDeps): Terminal {
   const { crewFile, tongues, as } = deps;
   const speakers = createSpeakers();
-  const { language, units } = crewFile.people.find(({ name }) => name === as) ?? crewFile;
-  const words = tongues.wordsIn(language, units);
+  const { language, units, words } = voiceOf(tongues, crewFile, as);
   const at: AtTerminal = { ...deps, speakers, language, units, words };
   return {
     speakers,
@@ -55,13 +54,20 @@ export function createTerminal(deps: TerminalDeps): Terminal {
   };
 }
 
-async function say(at: AtTerminal, raw: string, lineNumber: number) {
-  const { host, overview, clock, crewFile, as, speakers, tongues } = at;
+/** Whoever speaks may have set their own language since. */
+function voiceOf(tongues: Tongues, crew: CrewFile, name: string): Pick<AtTerminal, 'language' | 'units' | 'words'> {
+  const { language, units } = personIn(crew, name);
+  return { language, units, words: tongues.wordsIn(language, units) };
+}
+
+async function say(terminal: AtTerminal, raw: string, lineNumber: number) {
+  const { host, overview, clock, crewFile, as, speakers, tongues } = terminal;
   // Where the record cannot be read, the crew's file is all that is known.
   const crew: CrewFile = await overview.crew().catch(() => crewFile);
   const line = readTerminalLine(raw, { as, now: clock.now(), zone: crew.zone, hearing: tongues.every });
   if (line.kind === 'silence') return {};
   const speaker = asWritten(crew, line.as);
+  const at: AtTerminal = { ...terminal, ...voiceOf(tongues, crew, speaker) };
   if (line.kind === 'wait')
     return { answer: waiting(at, crew, speaker, line.until, lineNumber), waitUntil: line.until };
   const id = line.id ?? String(lineNumber);

@@ -108,11 +108,19 @@ describe('a line typed', () => {
   });
 });
 
+describe('a wait', () => {
+  it('given a language set since, then its end is told in that', async () => {
+    talk = sessionTalk();
+    await talk.say('set language es');
+    expect((await talk.say('wait 5m')).card.title).toBe('En espera hasta las 8:05');
+  });
+});
+
 describe('what a tap says', () => {
   it.each<[Place, readonly string[], string]>([
     // The wrong batch: the line to press is told as it would be typed.
     ['bilbao', ['aire 24C 48%', 'mezclar 2,4kg', 'pesar 3 A 42oz lata 1'], 'pesar 1 A 42oz lata 1'],
-    ['houston', filtered.slice(0, 4).concat('filtrar 1'), 'filtrar 1 a las 08:00 ya'],
+    ['houston', filtered.slice(0, 4).concat('filtrar 1'), 'filtrar 1 a las 8:00am ya'],
     ['bilbao', filtered.slice(0, 3), 'deshacer anotación 3'],
     ['bilbao', briefed, 'suministrado 2 no'],
     [

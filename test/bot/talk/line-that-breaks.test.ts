@@ -122,6 +122,14 @@ describe('a line that breaks while it is decided', () => {
     expect(await store.eventsAfter('crew', 0)).toHaveLength(1);
   });
 
+  it('is answered in the language that its speaker has set since', async () => {
+    const { say } = openShop(tornShelf);
+    await say('air 24C 48%');
+    await say('set language es');
+
+    expect((await say('mix 2kg demo-build'))?.card.title).toBe('Sin anotar');
+  });
+
   it('stops nobody: what is said in the same breath and after it is recorded', async () => {
     const { say } = openShop(tornShelf);
 
