@@ -1,6 +1,6 @@
 // The terminal's own part of a conversation, the same for a script and for somebody typing: who speaks, taps, waits.
 
-import { type CrewFile, personIn } from '../../core/crew/crew.ts';
+import type { CrewFile } from '../../core/crew/crew.ts';
 import { personNamed } from '../../core/person-named.ts';
 import type { Clock } from '../../core/ports.ts';
 import type { EpochMs } from '../../core/units.ts';
@@ -56,7 +56,7 @@ export function createTerminal(deps: TerminalDeps): Terminal {
 
 /** Whoever speaks may have set their own language since. */
 function voiceOf(tongues: Tongues, crew: CrewFile, name: string): Pick<AtTerminal, 'language' | 'units' | 'words'> {
-  const { language, units } = personIn(crew, name);
+  const { language, units } = crew.people.find((person) => person.name === name) ?? crew;
   return { language, units, words: tongues.wordsIn(language, units) };
 }
 
