@@ -4,7 +4,7 @@
 
 import { coatFromBatchRules, mixRules, potRules } from './batch/batch-rules.ts';
 import { addRules, weighRules } from './batch/weigh-rules.ts';
-import { checkRules, openRules } from './can/can-rules.ts';
+import { checkRules, lidRules, openRules, shutRules } from './can/can-rules.ts';
 import type { Verb } from './commands.ts';
 import type { ObjectionCode } from './objections.ts';
 import { coatOnPartRules, cureRules, dryRules, outRules, releaseRules } from './part/part-rules.ts';
@@ -19,6 +19,8 @@ export const allowed: Readonly<Partial<Record<Verb, readonly RuleRow[]>>> = {
   weigh: weighRules,
   add: addRules,
   open: openRules,
+  lid: lidRules,
+  shut: shutRules,
   check: checkRules,
   ...potRules,
   coat: [...coatFromBatchRules, ...coatOnPartRules, ...coatUnderBriefRules],

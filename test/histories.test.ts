@@ -111,6 +111,7 @@ describe('the kept records', () => {
       expect.arrayContaining([
         'both-languages',
         'cans',
+        'cans-shut',
         'corrections',
         'demo-shift',
         'every-act',

@@ -42,16 +42,23 @@ export function gasWords(telling: Telling, gas: GasState): string {
     case 'blanketed':
       return words.blanketed(gas.at, telling.figures);
     case 'lid-off':
+      return words[gas.isShut ? 'without' : 'lid-off'](gas.since, telling.figures);
     case 'doubtful':
-      return words[gas.is](gas.since, telling.figures);
+      return words.doubtful(gas.since, telling.figures);
   }
 }
 
-const doubtLines = (telling: Telling, { phase }: CanStatus): readonly string[] =>
-  phase.is === 'doubtful' ? [telling.words.material.doubtfulSince(phase.since, telling.figures)] : [];
+function doubtLines({ words, figures }: Telling, { phase }: CanStatus): readonly string[] {
+  if (phase.is !== 'doubtful') return [];
+  const { doubtfulSince, leftOverSince } = words.material;
+  return [(phase.because === 'left-over' ? leftOverSince : doubtfulSince)(phase.since, figures)];
+}
 
-const lidOffLines = (telling: Telling, { lidOffSince }: CanStatus): readonly string[] =>
-  lidOffSince === undefined ? [] : [telling.words.material.lidOffSince(lidOffSince, telling.figures)];
+function lidOffLines({ words, figures }: Telling, { can, lidOffSince }: CanStatus): readonly string[] {
+  if (lidOffSince === undefined) return [];
+  const { withoutGasSince, lidOffSince: openSince } = words.material;
+  return [(can.shutOverAirAt !== undefined ? withoutGasSince : openSince)(lidOffSince, figures)];
+}
 
 function preStirLines(telling: Telling, { can, preStir, isStirred }: CanStatus): readonly string[] {
   if (preStir === undefined || isStirred) return [];
@@ -77,6 +84,14 @@ export function lidOffCard(telling: Telling, status: CanNow): Card {
   return canCard(telling, status, title, [...preStirLines(telling, status), ...lidOffLines(telling, status)]);
 }
 
+/** With gas under it, that is what is told of it. */
+export function shutCard(telling: Telling, status: CanNow): Card {
+  const lines = lidOffLines(telling, status);
+  if (lines.length === 0) return blanketedCard(telling, status);
+  const title = telling.words.material.lidOn(status.can.number);
+  return canCard(telling, status, title, [...doubtLines(telling, status), ...lines], 'warn');
+}
+
 export function blanketedCard(telling: Telling, status: CanNow): Card {
   const { material } = telling.words;
   const { can } = status;
@@ -93,7 +108,7 @@ export function blanketedCard(telling: Telling, status: CanNow): Card {
 
 export function checkedCard(telling: Telling, status: CanNow): Card {
   const { material } = telling.words;
-  const lines = status.lidOffSince === undefined ? [] : [material.lidStillOff];
+  const lines = status.lidOffSince === undefined ? [] : [material.minutesAnew];
   return canCard(telling, status, material.checked(status.can.number), [...doubtLines(telling, status), ...lines]);
 }
 

@@ -32,9 +32,16 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
     case 'step-lacking':
       return [stepTap(telling, objection.step, true)];
     case 'no-gas':
-      return command.verb !== 'open'
+      return command.verb !== 'open' && command.verb !== 'lid'
         ? []
         : (['gas', 'whole'] as const).map((handling) => tap(telling, handling, asked({ ...command, handling })));
+    case 'shut-without-gas':
+      return [
+        ...ofCan(telling, objection.can, ['blanket']),
+        ...(command.verb === 'shut' ? [tap(telling, 'used-whole', asked({ ...command, handling: 'whole' }))] : []),
+      ];
+    case 'whole-left-over':
+      return ofCan(telling, objection.can, ['blanket']);
     case 'can-doubtful':
       return ofCan(telling, objection.can, ['check', 'discard']);
     case 'part-a-not-stirred':

@@ -45,6 +45,7 @@ function withCan(command: Command, can: number, wrong: number | undefined): Comm
     case 'add':
       return { ...command, cans: [...(command.cans ?? []).filter((named) => named !== wrong), can] };
     case 'lid':
+    case 'shut':
     case 'blanket':
     case 'check':
     case 'prestir':

@@ -10,7 +10,15 @@ import { methodRows } from '../../core/methods.ts';
 import { briefsAt } from '../../core/session/spray-settings.ts';
 import type { BatchNow } from '../../core/status.ts';
 import { batchCard, openedCard, stirringCard } from './batch-cards.ts';
-import { blanketedCard, checkedCard, discardedCard, lidOffCard, openedCanCard, stirringCanCard } from './can-cards.ts';
+import {
+  blanketedCard,
+  checkedCard,
+  discardedCard,
+  lidOffCard,
+  openedCanCard,
+  shutCard,
+  stirringCanCard,
+} from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { amendedCard, heardCard, judgedCard, settledCard, undoneCard } from './correction-cards.ts';
@@ -77,6 +85,7 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   add: onBatch((telling, pot, { command, outcome }) => addReply(telling, pot, command, outcome)),
   open: onCan(openedCanCard),
   lid: onCan(lidOffCard),
+  shut: onCan(shutCard),
   blanket: onCan(blanketedCard),
   check: onCan(checkedCard),
   prestir: onCan(stirringCanCard),

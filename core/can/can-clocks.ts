@@ -51,8 +51,23 @@ function countsFrom(can: Can, from: EpochMs, by: EpochMs | undefined): EpochMs {
   return epochMs(Math.max(from, ...checks));
 }
 
-/** Since when it is in doubt at `at`; `undefined` where it is not, or was looked at since. */
-export function doubtfulSince(can: Can, at: EpochMs): EpochMs | undefined {
+export interface Doubt {
+  readonly since: EpochMs;
+  /** It stood too long without gas, or some was left where it was to be used whole. */
+  readonly because: 'stood-open' | 'left-over';
+}
+
+/** `undefined` where it is not in doubt at `at`, or was looked at since. */
+export function doubtOf(can: Can, at: EpochMs): Doubt | undefined {
+  const since = openTooLongSince(can, at);
+  if (since !== undefined) return { since, because: 'stood-open' };
+  const { leftOverAt, checkedAt } = can;
+  if (leftOverAt === undefined || leftOverAt > at) return undefined;
+  const isChecked = checkedAt.some((checked) => leftOverAt <= checked && checked <= at);
+  return isChecked ? undefined : { since: leftOverAt, because: 'left-over' };
+}
+
+function openTooLongSince(can: Can, at: EpochMs): EpochMs | undefined {
   const { blanket } = can.sheet;
   if (blanket === undefined || !isGasSensitive(can)) return undefined;
   for (const { from, to } of can.lidOff) {

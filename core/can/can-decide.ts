@@ -1,6 +1,7 @@
 // What follows from a command about a can: its events, or why not.
 
 import { massFromVolume } from '../calc/density.ts';
+import { isOn } from '../calc/runs.ts';
 import type { CommandOf } from '../commands.ts';
 import { personIn } from '../crew/crew.ts';
 import { localDay } from '../crew/local-day.ts';
@@ -16,8 +17,8 @@ import { judge } from '../rules.ts';
 import { liveCans, onlyOne, type Shop, sheetFor } from '../shop.ts';
 import type { canVerbs } from '../verbs/can-verbs.ts';
 import { type Can, isGasSensitive } from './can.ts';
-import { blanketTimes, doubtfulSince } from './can-clocks.ts';
-import { checkRules, openRules } from './can-rules.ts';
+import { blanketTimes, doubtOf } from './can-clocks.ts';
+import { checkRules, lidRules, openRules, shutRules } from './can-rules.ts';
 
 export function decideOpen(shop: Shop, said: Said<CommandOf<'open'>>): Decision {
   const { command, at } = said;
@@ -60,15 +61,35 @@ export function findCan(shop: Shop, named: CanNumber | undefined, fits: (can: Ca
   return shop.cans.get(named) ?? failed({ code: 'no-such-can', can: named, live });
 }
 
+const isGasWanted = (can: Can): boolean => blanketTimes(can) !== undefined;
+
 export const canActs: Deciders<Exclude<keyof typeof canVerbs, 'open'>> = {
-  lid: onCan(({ lidOff }) => lidOff.at(-1)?.to !== undefined, { type: 'LidOff' }),
-  blanket: onCan((can) => blanketTimes(can) !== undefined, { type: 'CanBlanketed' }),
+  lid: (shop, said) => {
+    const { handling } = said.command;
+    const can = findCan(shop, said.command.can, ({ lidOff }) => !isOn(lidOff));
+    if (isFailed(can)) return unclear(can.failed);
+    const situation = { sheet: can.sheet, component: can.component, handling };
+    const body = { type: 'LidOff' as const, ...known({ handling }) };
+    return judge(shop, said, lidRules, [situation], (saidWith) => [
+      { streams: [canStream(can.number)], happenedAt: said.at, body, saidWith },
+    ]);
+  },
+  shut: (shop, said) => {
+    const { handling } = said.command;
+    const can = findCan(shop, said.command.can, isGasWanted);
+    if (isFailed(can)) return unclear(can.failed);
+    const on = { streams: [canStream(can.number)] as const, happenedAt: said.at };
+    if (handling === 'gas') return accepted({ ...on, body: { type: 'CanBlanketed' } });
+    const body = { type: 'LidOn' as const, ...known({ handling }) };
+    return judge(shop, said, shutRules, [{ can, handling }], (saidWith) => [{ ...on, body, saidWith }]);
+  },
+  blanket: onCan(isGasWanted, { type: 'CanBlanketed' }),
   prestir: onCan(({ component, sheet }) => component === 'part-a' && sheet.preStir !== undefined, {
     type: 'CanStirred',
   }),
   discard: onCan(isGasSensitive, ({ why }) => ({ type: 'CanDiscarded', why })),
   check: (shop, said) => {
-    const can = findCan(shop, said.command.can, (each) => doubtfulSince(each, said.at) !== undefined);
+    const can = findCan(shop, said.command.can, (each) => doubtOf(each, said.at) !== undefined);
     if (isFailed(can)) return unclear(can.failed);
     const { role } = personIn(shop.crew, said.by);
     const missing = roleMissing(shop.crew, said.by, { say: 'check' });
@@ -82,7 +103,7 @@ export const canActs: Deciders<Exclude<keyof typeof canVerbs, 'open'>> = {
 };
 
 /** What is never objected to. `fits`: which can is meant where nobody names one. */
-function onCan<C extends CommandOf<'lid' | 'blanket' | 'prestir' | 'discard'>>(
+function onCan<C extends CommandOf<'blanket' | 'prestir' | 'discard'>>(
   fits: (can: Can) => boolean,
   leaves: EventBody | ((command: C) => EventBody),
 ): (shop: Shop, said: Said<C>) => Decision {

@@ -29,7 +29,9 @@ export const CanEvent = z.discriminatedUnion('type', [
     expires: z.string().optional(),
     handling: z.enum(['gas', 'whole']).optional(),
   }),
-  event('LidOff', {}),
+  event('LidOff', { handling: z.enum(['gas', 'whole']).optional() }),
+  /** Without gas; `handling`: over a can that was used up whole. */
+  event('LidOn', { handling: z.literal('whole').optional() }),
   event('CanBlanketed', {}),
   event('CanStirred', { revolutionsPerMinute: RevolutionsPerMinute.optional() }),
   /** With the role that the speaker had: only a lead's or a supervisor's word ends a doubt. */

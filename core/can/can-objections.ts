@@ -8,7 +8,15 @@ export type MaterialObjection =
   | { readonly code: 'no-gas'; readonly component: Component }
   | { readonly code: 'can-expired'; readonly lot: string; readonly expires: string }
   | { readonly code: 'can-discarded'; readonly can: CanNumber; readonly at: EpochMs }
-  | { readonly code: 'can-doubtful'; readonly can: CanNumber; readonly since: EpochMs; readonly limitMinutes: Minutes }
+  | {
+      readonly code: 'can-doubtful';
+      readonly can: CanNumber;
+      readonly since: EpochMs;
+      /** Of standing without gas; `undefined` where some was left in a can to be used whole. */
+      readonly limitMinutes: Minutes | undefined;
+    }
+  | { readonly code: 'shut-without-gas'; readonly can: CanNumber }
+  | { readonly code: 'whole-left-over'; readonly can: CanNumber; readonly leftGrams: Grams }
   | { readonly code: 'check-by-lead'; readonly can: CanNumber; readonly who: readonly PersonName[] }
   | { readonly code: 'more-than-can-holds'; readonly can: CanNumber; readonly grams: Grams; readonly leftGrams: Grams }
   | { readonly code: 'can-of-other-sheet'; readonly can: CanNumber; readonly sheet: SheetId }

@@ -5,10 +5,10 @@ import type { Role } from '../crew/crew-commands.ts';
 import type { PersonName, SheetId } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
 import { hadHappened, type Rule } from '../rules.ts';
-import { type EpochMs, type Grams, minutes } from '../units.ts';
+import { type EpochMs, type Grams, grams, minutes } from '../units.ts';
 import type { Handling } from '../verbs/said.ts';
-import type { Can } from './can.ts';
-import { doubtfulSince, preStirTimes } from './can-clocks.ts';
+import { type Can, isGasSensitive, isLeftOver, leftGrams, weighable } from './can.ts';
+import { type Doubt, doubtOf, preStirTimes } from './can-clocks.ts';
 
 export interface OpenCase {
   readonly sheet: Sheet;
@@ -20,17 +20,50 @@ export interface OpenCase {
   readonly onDate: string;
 }
 
-export const openRules: readonly Rule<OpenCase>[] = [
+/** Common practice for the need; which part needs it is the sheet's word. */
+const noGas: Rule<Pick<OpenCase, 'sheet' | 'component' | 'handling'>> = {
+  code: 'no-gas',
+  source: 'sheet',
+  liftedBy: 'lead',
+  check: (can) =>
+    can.handling === undefined && isGasSensitive(can) ? { code: 'no-gas', component: can.component } : undefined,
+};
+
+/** Each time that the lid comes off again. */
+export const lidRules: readonly Rule<Pick<OpenCase, 'sheet' | 'component' | 'handling'>>[] = [{ ...noGas, since: 4 }];
+
+/** The lid goes on without gas; `can`: as it was before. */
+export interface ShutCase {
+  readonly can: Can;
+  readonly handling: 'whole' | undefined;
+}
+
+export const shutRules: readonly Rule<ShutCase>[] = [
   {
-    // Common practice for the need; which part needs it is the sheet's word.
-    code: 'no-gas',
+    code: 'shut-without-gas',
     source: 'sheet',
     liftedBy: 'lead',
-    check: ({ sheet, component, handling }) =>
-      handling === undefined && sheet.blanket?.components.includes(component) === true
-        ? { code: 'no-gas', component }
-        : undefined,
+    since: 4,
+    check: ({ can, handling }) =>
+      handling === undefined && isGasSensitive(can) ? { code: 'shut-without-gas', can: can.number } : undefined,
   },
+  {
+    code: 'whole-left-over',
+    source: 'sheet',
+    liftedBy: 'lead',
+    since: 4,
+    check: ({ can, handling }) => (handling === 'whole' ? leftOver(can, leftGrams(can)) : undefined),
+  },
+];
+
+function leftOver(can: Can, left: Grams) {
+  return isGasSensitive(can) && isLeftOver(left)
+    ? ({ code: 'whole-left-over', can: can.number, leftGrams: left } as const)
+    : undefined;
+}
+
+export const openRules: readonly Rule<OpenCase>[] = [
+  noGas,
   {
     code: 'can-expired',
     source: 'label',
@@ -60,11 +93,13 @@ const doubtful: Rule<Pick<PourCase, 'can' | 'at'>> = {
   source: 'sheet',
   liftedBy: 'lead',
   check: ({ can, at }) => {
-    const since = doubtfulSince(can, at);
-    const limitMinutes = can.sheet.blanket?.doubtfulMinutes ?? minutes(0);
-    return since === undefined ? undefined : { code: 'can-doubtful', can: can.number, since, limitMinutes };
+    const doubt = doubtOf(can, at);
+    return doubt && { code: 'can-doubtful', can: can.number, since: doubt.since, limitMinutes: limitOf(can, doubt) };
   },
 };
+
+const limitOf = ({ sheet }: Can, doubt: Doubt) =>
+  doubt.because === 'left-over' ? undefined : (sheet.blanket?.doubtfulMinutes ?? minutes(0));
 
 /** What keeps a can until a lead has looked at it. */
 export const canHolds = [doubtful];
@@ -99,6 +134,14 @@ export const pourRules: readonly Rule<PourCase>[] = [
       grams > leftGrams + weighable ? { code: 'more-than-can-holds', can: can.number, grams, leftGrams } : undefined,
   },
   {
+    code: 'whole-left-over',
+    source: 'sheet',
+    liftedBy: 'lead',
+    since: 4,
+    check: ({ can, grams: taken, leftGrams }) =>
+      can.handling === 'whole' ? leftOver(can, grams(Math.max(0, leftGrams - taken))) : undefined,
+  },
+  {
     code: 'part-a-not-stirred',
     source: 'sheet',
     liftedBy: 'lead',
@@ -113,9 +156,6 @@ export const pourRules: readonly Rule<PourCase>[] = [
     },
   },
 ];
-
-/** Below half a gram a shop scale shows nothing. */
-const weighable = 0.5;
 
 export interface CheckCase {
   readonly can: Can;

@@ -59,7 +59,10 @@ export function canActs({ can, phase, lidOffSince, preStir, isStirred }: CanStat
   ];
   const act = actsOf<CanActId>(String(number));
   return [
-    ...verbs.map((verb) => act(verb, { verb, can: number })),
+    ...verbs.map((verb) =>
+      // The lid comes off with gas at hand: without it there is nothing to offer.
+      act(verb, verb === 'lid' ? { verb, can: number, handling: 'gas' } : { verb, can: number }),
+    ),
     ...(doubtful ? [act('discard', { verb: 'discard', can: number, why: '-' })] : []),
   ];
 }

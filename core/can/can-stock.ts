@@ -4,13 +4,13 @@ import { DateTime } from 'luxon';
 import { liveCans, type Shop } from '../shop.ts';
 import { type EpochMs, epochMs, type Grams } from '../units.ts';
 import { type Can, isGasSensitive, leftGrams } from './can.ts';
-import { blanketTimes, doubtfulSince, type Headspace, headspaceOf } from './can-clocks.ts';
+import { blanketTimes, type Doubt, doubtOf, type Headspace, headspaceOf } from './can-clocks.ts';
 
 export type GasState =
   | { readonly is: 'not-needed' }
   | { readonly is: 'blanketed'; readonly at: EpochMs }
-  | { readonly is: 'lid-off'; readonly since: EpochMs }
-  | { readonly is: 'doubtful'; readonly since: EpochMs };
+  | { readonly is: 'lid-off'; readonly since: EpochMs; readonly isShut: boolean }
+  | ({ readonly is: 'doubtful' } & Doubt);
 
 export interface StockRow {
   readonly can: Can;
@@ -51,12 +51,12 @@ export function stockRow(can: Can, zone: string, at: EpochMs): StockRow {
 
 export function gasState(can: Can, at: EpochMs): GasState {
   if (!isGasSensitive(can)) return { is: 'not-needed' };
-  const doubtful = doubtfulSince(can, at);
-  if (doubtful !== undefined) return { is: 'doubtful', since: doubtful };
+  const doubt = doubtOf(can, at);
+  if (doubt !== undefined) return { is: 'doubtful', ...doubt };
   const times = blanketTimes(can);
   return times === undefined
     ? { is: 'blanketed', at: can.blanketedAt ?? can.openedAt }
-    : { is: 'lid-off', since: times.since };
+    : { is: 'lid-off', since: times.since, isShut: can.shutOverAirAt !== undefined };
 }
 
 export type Need =

@@ -42,6 +42,8 @@ export interface Can {
   readonly handling: Handling | undefined;
   readonly openedAt: EpochMs;
   readonly lidOff: readonly Run[];
+  /** With no gas under its lid, until gas goes over it or it is opened again. */
+  readonly shutOverAirAt: EpochMs | undefined;
   /** Who had the lid off last, and is pinged. */
   readonly lidBy: PersonName;
   /** The last may still run. */
@@ -50,6 +52,8 @@ export interface Can {
   /** Looked at by somebody whose word ends a doubt. */
   readonly checkedAt: readonly EpochMs[];
   readonly blanketedAt: EpochMs | undefined;
+  /** Some was left in it where it was to be used whole. */
+  readonly leftOverAt: EpochMs | undefined;
   readonly discarded: { readonly at: EpochMs; readonly why: string } | undefined;
   readonly rings: RingLog;
   readonly entries: readonly Entry[];
@@ -74,11 +78,13 @@ export function foldCan(entries: readonly Entry[]): Can | undefined {
     openedGrams: opening.fact.grams,
     openedAt: opening.happenedAt,
     lidOff: [{ from: opening.happenedAt, to: undefined }],
+    shutOverAirAt: undefined,
     lidBy: opening.by,
     stirs: [],
     pours: [],
     checkedAt: [],
     blanketedAt: undefined,
+    leftOverAt: undefined,
     discarded: undefined,
     rings: foldRings(entries),
     entries,
@@ -92,9 +98,16 @@ function evolveCan(can: Can, entry: Entry): Can {
   if (!isFor('can', fact)) return can;
   switch (fact.type) {
     case 'LidOff':
-      return opened(can, at, by);
+      return { ...opened(can, at, by), handling: fact.handling ?? can.handling };
+    // Nothing but gas keeps the air from it: its minutes run on.
+    case 'LidOn':
+      return withLeftOver(
+        shutOverAir({ ...can, stirs: unstirred(can, at), handling: fact.handling ?? can.handling }, at),
+        entry,
+      );
     case 'CanBlanketed':
-      return { ...closed(can, at), blanketedAt: at };
+      // Gas was at hand, whatever was said before.
+      return { ...closed(can, at), blanketedAt: at, handling: 'gas' };
     case 'CanStirred':
       return {
         ...opened(can, at, by),
@@ -122,15 +135,24 @@ function poured(can: Can, entry: Entry, fromCans: readonly FromCan[]): Can {
     pours: [...can.pours, { at, by, batch, grams: grams(taken) }],
   };
   // Nothing is left to be kept from the air.
-  return leftGrams(after) > 0 ? after : closed(after, at);
+  return leftGrams(after) > 0 ? withLeftOver(after, entry) : closed(after, at);
+}
+
+/** Before edition 4 what was left of a can to be used whole was nobody's question. */
+function withLeftOver(can: Can, { happenedAt, edition }: Entry): Can {
+  const isLeft = edition >= 4 && can.handling === 'whole' && isGasSensitive(can) && isLeftOver(leftGrams(can));
+  return isLeft ? { ...can, leftOverAt: happenedAt } : can;
 }
 
 function opened(can: Can, at: EpochMs, by: PersonName): Can {
-  return isOn(can.lidOff) ? can : { ...can, lidOff: begun(can.lidOff, at), lidBy: by };
+  const off = { ...can, shutOverAirAt: undefined };
+  return isOn(off.lidOff) ? off : { ...off, lidOff: begun(off.lidOff, at), lidBy: by };
 }
 
+const shutOverAir = (can: Can, at: EpochMs): Can => (isOn(can.lidOff) ? { ...can, shutOverAirAt: at } : can);
+
 function closed(can: Can, at: EpochMs): Can {
-  return { ...can, lidOff: ended(can.lidOff, at), stirs: unstirred(can, at) };
+  return { ...can, lidOff: ended(can.lidOff, at), shutOverAirAt: undefined, stirs: unstirred(can, at) };
 }
 
 /** The stirs with the last one ended. */
@@ -142,6 +164,11 @@ function unstirred({ stirs }: Can, at: EpochMs): readonly Stir[] {
 export function leftGrams(can: Can): Grams {
   return grams(Math.max(0, can.openedGrams - can.pours.reduce((sum, pour) => sum + pour.grams, 0)));
 }
+
+/** Below half a gram a shop scale shows nothing. */
+export const weighable = 0.5;
+
+export const isLeftOver = (left: Grams): boolean => left > weighable;
 
 export function isCanLive(can: Can): boolean {
   return can.discarded === undefined && leftGrams(can) > 0;

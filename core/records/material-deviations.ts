@@ -6,7 +6,7 @@ import { offRatio } from '../batch/batch-rules.ts';
 import { poursOf } from '../batch/weigh-decide.ts';
 import { addRules, type WeighCase, weighRules } from '../batch/weigh-rules.ts';
 import { type Can, foldCan } from '../can/can.ts';
-import { checkRules, openRules } from '../can/can-rules.ts';
+import { checkRules, lidRules, openRules, shutRules } from '../can/can-rules.ts';
 import { localDay } from '../crew/local-day.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry, FactOf } from '../history.ts';
@@ -27,6 +27,14 @@ export function againstCan(shop: Shop, can: Can, entry: Entry): readonly Objecti
     case 'CanChecked': {
       const { role, nobodyLeads = false } = fact;
       return objectionsTo(checkRules, { can, role, nobodyLeads, who: [] }, entry.edition);
+    }
+    case 'LidOff': {
+      const { sheet, component } = can;
+      return objectionsTo(lidRules, { sheet, component, handling: fact.handling }, entry.edition);
+    }
+    case 'LidOn': {
+      const found = foldCan(before(can.entries, entry)) ?? can;
+      return objectionsTo(shutRules, { can: found, handling: fact.handling }, entry.edition);
     }
   }
 }

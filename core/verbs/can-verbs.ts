@@ -23,7 +23,12 @@ export const canVerbs = {
     { leaves: { type: 'CanOpened' }, on: 'can', oneOf: ['grams', 'litres'] },
   ),
   /** The lid comes off again. */
-  lid: verb({ can }, { leaves: { type: 'LidOff' }, plain: true }),
+  lid: verb({ can, handling: choice('handling', handlings) }, { leaves: { type: 'LidOff' } }),
+  /** The lid goes on: with gas under it, or over a can used up whole. */
+  shut: verb(
+    { can, handling: choice('handling', handlings) },
+    { leaves: { type: 'LidOn' }, alsoLeaves: ['CanBlanketed'] },
+  ),
   /** Inert gas over what is left, and the lid on. */
   blanket: verb({ can }, { leaves: { type: 'CanBlanketed' }, plain: true }),
   /** A lead looked at a doubtful can and takes it. */

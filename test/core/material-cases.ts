@@ -14,6 +14,20 @@ export const materialCases = {
     deviates: 'CanOpened 08:00 no-gas',
     liftedBy: 'lead',
   },
+  'shut-without-gas': {
+    given: ['08:00 open A lot 7731 5kg gas'],
+    at: '08:03',
+    act: 'shut 1',
+    deviates: 'LidOn 08:03 shut-without-gas',
+    liftedBy: 'lead',
+  },
+  'whole-left-over': {
+    given: [air, '08:00 open A lot 7731 5kg whole', '08:00 mix 2.4kg', '08:00 prestir 1'],
+    at: '08:05',
+    act: 'weigh 2 1200g 1200g',
+    deviates: 'PartsWeighed 08:05 whole-left-over',
+    liftedBy: 'lead',
+  },
   'can-expired': {
     given: [],
     at: '08:00',

@@ -29,8 +29,12 @@ export function canActs(shop: Shop): readonly Say[] {
   ];
 }
 
-function open(draw: Draw): Command {
+function handlingOf(draw: Draw) {
   const handling = oneOf(draw, [undefined, 'gas', 'gas', 'whole'] as const);
+  return handling === undefined ? {} : { handling };
+}
+
+function open(draw: Draw): Command {
   const expires = oneOf(draw, [undefined, undefined, '2026-03-01', '2026-03-02', '2026-03-04']);
   return {
     ...{ verb: 'open', component: oneOf(draw, ['part-a', 'part-a', 'part-b']), lot: `lot-${draw(9)}` },
@@ -42,7 +46,7 @@ function open(draw: Draw): Command {
       ...['own-clear', 'own-clear', 'own-build', 'none', 'own-faulty'].map((sheet) => ({ sheet })),
     ]),
     ...(expires === undefined ? {} : { expires }),
-    ...(handling === undefined ? {} : { handling }),
+    ...handlingOf(draw),
   };
 }
 
@@ -62,7 +66,11 @@ function actsOnCan(can: Can, toWeigh: Batch | undefined): readonly Say[] {
   const discard: Say = () => ({ verb: 'discard', can: number, why: 'gelled in the can' });
   return [
     () => ({ verb: 'blanket', can: number }),
-    () => ({ verb: 'lid', can: number }),
+    () => ({ verb: 'shut', can: number }),
+    () => ({ verb: 'shut', can: number }),
+    () => ({ verb: 'shut', can: number, handling: 'gas' }),
+    (draw) => ({ verb: 'lid', can: number, ...handlingOf(draw) }),
+    () => ({ verb: 'shut', can: number, handling: 'whole' }),
     () => ({ verb: 'check', can: number }),
     prestir,
     prestir,

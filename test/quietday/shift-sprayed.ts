@@ -52,7 +52,7 @@ const demoSheet: readonly Said[] = [
     housings.map((part, i) => `part ${part} serial invented-3${i} job invented-c steel 4mm 0.1m2 max 150C`).join('; '),
   ],
   ['10:50', 'omar', `prep ${housings.join(' ')} sa2.5 50um`],
-  ['11:00', 'kari', 'lid 1'],
+  ['11:00', 'kari', 'lid 1 gas'],
   ['11:00', 'kari', 'prestir 1'],
   ['11:02', 'kari', 'mix 1.6kg demo-clear'],
   ['11:03', 'kari', 'weigh 8 800g 801g cans 1 2'],

@@ -31,7 +31,7 @@ const day = fc
 const at = fc.integer({ min: utc('2024-01-01T00:00'), max: utc('2026-03-02T10:00') }).map(epochMs);
 const why = fc.constantFrom('gelled in the can', 'permit at 9:40', 'a "brick"', 'can 3 at 9:40 already');
 const rpm = fc.integer({ min: 10, max: 30_000 }).map(revolutionsPerMinute);
-const ofCan = <V extends 'lid' | 'blanket' | 'check' | 'prestir'>(verb: V) =>
+const ofCan = <V extends 'blanket' | 'check' | 'prestir'>(verb: V) =>
   fc.record({ verb: only(verb), can: number }, { requiredKeys: ['verb'] });
 
 export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
@@ -57,7 +57,10 @@ export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
     { verb: only('open'), component, lot, litres: volume, expires: day },
     { requiredKeys: ['verb', 'component', 'lot', 'litres'] },
   ),
-  ofCan('lid'),
+  fc.record(
+    { verb: fc.constantFrom('lid', 'shut'), can: number, handling: fc.constantFrom('gas', 'whole') },
+    { requiredKeys: ['verb'] },
+  ),
   ofCan('blanket'),
   ofCan('check'),
   ofCan('prestir'),

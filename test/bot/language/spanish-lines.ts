@@ -58,6 +58,9 @@ export const spanishLines: readonly TypedLine[] = [
     ...{ expires: '2026-12-31', handling: 'gas' },
   }),
   act('destapar lata 3', { verb: 'lid', can: 3 }),
+  act('destapar lata 3 gas', { verb: 'lid', can: 3, handling: 'gas' }),
+  act('tapar lata 3', { verb: 'shut', can: 3 }),
+  act('tapar lata 3 entera', { verb: 'shut', can: 3, handling: 'whole' }),
   act('inertizar lata 3', { verb: 'blanket', can: 3 }),
   act('desechar lata 3 gelificada en el bote', { verb: 'discard', can: 3, why: 'gelificada en el bote' }),
   act('pieza rodete-2 serie 4411 orden 88 acero inoxidable pared 12mm 0,8 m2 máx 120 grados C', {

@@ -107,7 +107,7 @@ describe('given a can under gas', () => {
   const underGas = [...openWithGas, '08:03 blanket 1'];
 
   it('when its lid comes off again, then the minutes count anew and the rings go on numbering', async () => {
-    const shift = await given([...openWithGas, '08:06 blanket 1', '10:00 lid 1']);
+    const shift = await given([...openWithGas, '08:06 blanket 1', '10:00 lid 1 gas']);
     expect(await shift.plan()).toMatchObject({
       'can/1/blanket/2': '10:05',
       'can/1/blanket/3': '10:10',

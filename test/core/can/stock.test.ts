@@ -11,7 +11,7 @@ it('given cans of several ages, then the stock tells days open, days to expiry, 
     '09:00 open B lot 8802 5kg',
     '09:00 mix 8.2kg 24C 48%',
     '09:05 weigh 3 b 4100g already',
-    'Tue 10:00 lid 1',
+    'Tue 10:00 lid 1 gas',
   ]);
   const rows = stockOf(await shift.shop(), shift.time('Tue 10:01'));
   expect(

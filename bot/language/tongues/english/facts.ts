@@ -6,7 +6,7 @@ import { endingOfRing, timeOf } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
 import { englishHoldReason } from './holds.ts';
-import { englishComponents } from './material.ts';
+import { englishComponents, englishMaterial } from './material.ts';
 import { englishParts, englishRubs } from './parts.ts';
 import { englishSessionFact } from './session-facts.ts';
 import { slotNames } from './slots.ts';
@@ -30,6 +30,10 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
       return `caught ${figures.mass(fact.grams)}`;
     case 'CanOpened':
       return `can ${fact.can} opened: ${englishComponents[fact.component]}, lot ${fact.lot}, ${figures.mass(fact.grams)}`;
+    case 'LidOff':
+      return fact.handling === undefined ? 'lid off' : `lid off, ${englishMaterial.handling[fact.handling]}`;
+    case 'LidOn':
+      return fact.handling === undefined ? 'lid on, without gas' : 'lid on, used whole';
     case 'CanChecked':
       return `looked at by ${fact.role === 'crew' ? 'somebody of the crew' : `a ${fact.role}`}`;
     case 'CanDiscarded':

@@ -18,8 +18,17 @@ export function englishMaterialObjection(objection: MaterialObjection, figures: 
       return `Lot ${objection.lot} expired: its last day was ${objection.expires}. Take another can.`;
     case 'can-discarded':
       return `Can ${objection.can} was discarded at ${figures.timeDown(objection.at)}.`;
-    case 'can-doubtful':
-      return `Can ${objection.can} stood without gas over it for ${figures.minutesUp(objection.limitMinutes)} or more (in doubt since ${figures.timeDown(objection.since)}). A lead looks at it and says check ${objection.can}.`;
+    case 'can-doubtful': {
+      const why =
+        objection.limitMinutes === undefined
+          ? 'was to be used whole, and some was left'
+          : `stood without gas over it for ${figures.minutesUp(objection.limitMinutes)} or more`;
+      return `Can ${objection.can} ${why} (in doubt since ${figures.timeDown(objection.since)}). A lead looks at it and says check ${objection.can}.`;
+    }
+    case 'shut-without-gas':
+      return `A can that is shut over air is lost: gas into can ${objection.can} first, then say blanket ${objection.can}. If it was used whole, say so: shut ${objection.can} whole.`;
+    case 'whole-left-over':
+      return `Can ${objection.can} was to be used whole: ${figures.mass(objection.leftGrams)} of it would be left. Gas over it first, or use it up.`;
     case 'check-by-lead':
       return `Whether can ${objection.can} may still be used is for a lead to look at and to say. Call one${objection.who.length === 0 ? '' : `: ${figures.list(objection.who)}`}.`;
     case 'more-than-can-holds':
@@ -92,13 +101,18 @@ export const englishMaterial = {
   lidOffSince: (at: EpochMs, figures: Figures) =>
     `Lid off since ${figures.timeDown(at)}. Gas over it, lid on, then say blanket.`,
   wholeNow: 'To be used whole: what is left after the pour needs gas all the same.',
+  lidOn: (can: number) => `Can ${can}: lid on`,
+  withoutGasSince: (at: EpochMs, figures: Figures) =>
+    `No gas over it since ${figures.timeDown(at)}. Lid off, gas in, lid on, then say blanket.`,
+  leftOverSince: (at: EpochMs, figures: Figures) =>
+    `In doubt since ${figures.timeDown(at)}: to be used whole, and some was left.`,
   lidOff: (can: number) => `Can ${can}: lid off`,
   blanketed: (can: number) => `Can ${can}: gas over it, lid on`,
   noGasNeeded: 'The sheet does not ask for gas over this one.',
   checked: (can: number) => `Can ${can}: looked at and taken`,
   doubtfulSince: (at: EpochMs, figures: Figures) => `In doubt since ${figures.timeDown(at)}: too long without gas.`,
   leadChecks: (can: number) => `Nothing is poured from it until a lead has looked and says check ${can}.`,
-  lidStillOff: 'The lid is still off: the minutes count again from now.',
+  minutesAnew: 'There is still no gas over it: the minutes count again from now.',
   headspaceUnknown: 'How big the can is stands neither on the sheet nor in the record: no figure for the gas.',
   gasSlowly: 'Let in slowly, so that it mixes; gas that streams straight out again is not enough.',
   canStirring: (can: number) => `Can ${can}: stirring before the pour`,
@@ -155,6 +169,7 @@ export const englishMaterial = {
   gas: {
     blanketed: (at: EpochMs, figures: Figures) => `gas over it since ${figures.timeDown(at)}`,
     'lid-off': (at: EpochMs, figures: Figures) => `lid off since ${figures.timeDown(at)}`,
+    without: (at: EpochMs, figures: Figures) => `no gas over it since ${figures.timeDown(at)}`,
     doubtful: (at: EpochMs, figures: Figures) => `in doubt since ${figures.timeDown(at)}`,
   },
   gasFor: (headspace: Litres, gas: Litres, figures: Figures) =>

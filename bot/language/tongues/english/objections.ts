@@ -135,6 +135,8 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'can-expired':
     case 'can-discarded':
     case 'can-doubtful':
+    case 'shut-without-gas':
+    case 'whole-left-over':
     case 'check-by-lead':
     case 'more-than-can-holds':
     case 'can-of-other-sheet':

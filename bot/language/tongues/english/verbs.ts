@@ -22,7 +22,8 @@ export const englishVerbs: VerbsTyped = {
     'open A lot 7731 5kg exp 2026-12 gas',
     'part, can, tin, hand, use, used, batch',
   ),
-  lid: done('lid off', verbWords('lid, lid off, unlid', 'lid 3', 'can, tin, off')),
+  lid: verbWords('lid, lid off, unlid', 'lid 3 gas', 'can, tin, off, hand, use, used'),
+  shut: verbWords('shut, lid on, closed can', 'shut 3 gas', 'can, tin, used, with'),
   blanket: done(
     'gas over it, lid on',
     verbWords('blanket, blanketed, blanketing, gassed', 'blanket 3', 'can, tin, gas, argon, nitrogen'),

@@ -7,7 +7,7 @@ import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
 import { englishParts } from '../english/parts.ts';
 import { spanishHoldReason } from './holds.ts';
-import { spanishComponents } from './material.ts';
+import { spanishComponents, spanishHandling } from './material.ts';
 import { methodName, spanishMaterialName, theEnding } from './names.ts';
 import { spanishRubs } from './parts.ts';
 import { spanishRingName } from './rings.ts';
@@ -50,6 +50,10 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
       return `recogidos ${figures.mass(fact.grams)}`;
     case 'CanOpened':
       return `lata ${fact.can} abierta: ${spanishComponents[fact.component]}, lote ${fact.lot}, ${figures.mass(fact.grams)}`;
+    case 'LidOff':
+      return fact.handling === undefined ? 'lata destapada' : `lata destapada, ${spanishHandling[fact.handling]}`;
+    case 'LidOn':
+      return fact.handling === undefined ? 'lata tapada, sin gas' : 'lata tapada, gastada entera';
     case 'CanChecked':
       return `revisada por ${fact.role === 'crew' ? `alguien ${say.ofThe('crew')}` : say.a(fact.role)}`;
     case 'CanDiscarded':

@@ -2,6 +2,7 @@
 
 import type { MaterialObjection, MaterialUnclear } from '../../../../core/can/can-objections.ts';
 import type { Component } from '../../../../core/components.ts';
+import type { Handling } from '../../../../core/verbs/said.ts';
 import type { Figures } from '../../figures.ts';
 import type { englishMaterial } from '../english/material.ts';
 import { atTime, capital, counted, lawOf, methodName, spanishDay, theTime, told, withMinutes } from './names.ts';
@@ -22,8 +23,17 @@ export function spanishMaterialObjection(say: Spoken, objection: MaterialObjecti
       return `El lote ${objection.lot} está caducado: su último día fue el ${spanishDay(objection.expires)}. Use otra lata.`;
     case 'can-discarded':
       return told`La lata ${objection.can} se desechó ${atTime(figures, objection.at)}.`;
-    case 'can-doubtful':
-      return `La lata ${objection.can} estuvo sin gas ${figures.minutesUp(objection.limitMinutes)} o más (en duda desde ${theTime(figures, objection.since)}). La mira ${say.a('lead')} y escribe: revisar ${objection.can}.`;
+    case 'can-doubtful': {
+      const why =
+        objection.limitMinutes === undefined
+          ? 'se iba a gastar entera y sobró'
+          : `estuvo sin gas ${figures.minutesUp(objection.limitMinutes)} o más`;
+      return `La lata ${objection.can} ${why} (en duda desde ${theTime(figures, objection.since)}). La mira ${say.a('lead')} y escribe: revisar ${objection.can}.`;
+    }
+    case 'shut-without-gas':
+      return `Una lata tapada con aire se pierde: meta gas primero y escriba gas puesto ${objection.can}. Si se gastó entera, dígalo: tapar lata ${objection.can} entera.`;
+    case 'whole-left-over':
+      return `La lata ${objection.can} se iba a gastar entera: sobrarían ${figures.mass(objection.leftGrams)}. Meta gas primero, o gástela.`;
     case 'check-by-lead':
       return `Es ${say.a('lead')} quien mira la lata ${objection.can} y dice si todavía se usa. Llame a uno${objection.who.length === 0 ? '' : `: ${figures.list(objection.who)}`}.`;
     case 'more-than-can-holds':
@@ -80,22 +90,28 @@ export function spanishMaterialUnclear(unclear: MaterialUnclear, figures: Figure
   }
 }
 
+export const spanishHandling: Readonly<Record<Handling, string>> = { gas: 'gas a mano', whole: 'se gasta entera' };
+
 export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   component: spanishComponents,
-  handling: { gas: 'gas a mano', whole: 'se gasta entera' },
+  handling: spanishHandling,
   canOpened: (can, component, lot) => `Lata ${can}: ${spanishComponents[component]}, lote ${lot}`,
   byDensity: (sold, filled, figures) =>
     `${figures.volume(sold)}: ${figures.mass(filled)} por la densidad de ${say.the('sheet')}.`,
   canNumber: (can) => `Escriba ${can} en la lata.`,
   lidOffSince: (at, figures) => told`Destapada desde ${theTime(figures, at)}. Meta gas, tape y escriba gas puesto.`,
   wholeNow: 'Se gasta entera: si sobra algo después de verter, pide gas igual.',
+  lidOn: (can) => `Lata ${can}: tapada`,
+  withoutGasSince: (at, figures) =>
+    told`Sin gas desde ${theTime(figures, at)}. Destape, meta gas, tape y escriba gas puesto.`,
+  leftOverSince: (at, figures) => `En duda desde ${theTime(figures, at)}: se iba a gastar entera y sobró.`,
   lidOff: (can) => `Lata ${can}: destapada`,
   blanketed: (can) => `Lata ${can}: gas puesto y tapada`,
   noGasNeeded: `${capital(say.the('sheet'))} no pide gas para esta.`,
   checked: (can) => `Lata ${can}: revisada y admitida`,
   doubtfulSince: (at, figures) => `En duda desde ${theTime(figures, at)}: demasiado tiempo sin gas.`,
   leadChecks: (can) => `No se vierte nada de ella hasta que ${say.a('lead')} la mire y escriba: revisar ${can}.`,
-  lidStillOff: 'Sigue destapada: los minutos vuelven a contar desde ahora.',
+  minutesAnew: 'Sigue sin gas: los minutos vuelven a contar desde ahora.',
   headspaceUnknown: `No consta en ${say.the('sheet')} ni en el registro la capacidad de la lata: no hay dato de gas.`,
   gasSlowly: 'Meta el gas despacio, para que se mezcle; si vuelve a salir a chorro, no basta.',
   canStirring: (can) => `Lata ${can}: agitándose antes de verter`,
@@ -146,6 +162,7 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   gas: {
     blanketed: (at, figures) => `con gas desde ${theTime(figures, at)}`,
     'lid-off': (at, figures) => `destapada desde ${theTime(figures, at)}`,
+    without: (at, figures) => `sin gas desde ${theTime(figures, at)}`,
     doubtful: (at, figures) => `en duda desde ${theTime(figures, at)}`,
   },
   gasFor: (headspace, gas, figures) => `espacio libre ${figures.volume(headspace)}, gas ${figures.volume(gas)}`,

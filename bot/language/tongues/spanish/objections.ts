@@ -146,6 +146,8 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'can-expired':
     case 'can-discarded':
     case 'can-doubtful':
+    case 'shut-without-gas':
+    case 'whole-left-over':
     case 'check-by-lead':
     case 'more-than-can-holds':
     case 'can-of-other-sheet':

@@ -43,6 +43,8 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'can-expired': 'lote caducado',
   'can-discarded': 'lata desechada',
   'can-doubtful': 'lata en duda',
+  'shut-without-gas': 'tapada sin gas',
+  'whole-left-over': 'para gastar entera, y sobra',
   'check-by-lead': `la revisa ${say.a('lead')}`,
   'more-than-can-holds': 'más de lo que queda en la lata',
   'can-of-other-sheet': 'lata de otro producto',

@@ -59,12 +59,13 @@ export const spanishVerbs: VerbsTyped = {
     'recoger 12 300g',
   ),
   open: verbWords('abrir, abierta, abierto, abrí, abro, abrimos, abiertas', 'abrir A lote 7731 5kg cad 2026-12 gas'),
-  lid: done(
-    'lata destapada',
-    verbWords(
-      'destapar lata, lata destapada, destapada lata, destapo lata, destapé lata, lata abierta, quitar tapa, quito tapa, sin tapa',
-      'destapar lata 3',
-    ),
+  lid: verbWords(
+    'destapar lata, lata destapada, destapada lata, destapo lata, destapé lata, lata abierta, quitar tapa, quito tapa, sin tapa',
+    'destapar lata 3 gas',
+  ),
+  shut: verbWords(
+    'tapar lata, lata tapada, tapada lata, tapo lata, tapé lata, lata cerrada, cerrar lata, poner tapa, pongo tapa',
+    'tapar lata 3 gas',
   ),
   blanket: done(
     'gas puesto y tapada',
