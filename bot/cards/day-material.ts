@@ -5,6 +5,7 @@ import { type Grams, grams } from '../../core/units.ts';
 import type { CardFact } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { factsOf } from './facts.ts';
+import { gasAfterWords } from './trace-cards.ts';
 
 export function dayMaterialFacts(telling: Telling, { cans, pots }: DayMaterial): readonly CardFact[] {
   const total = (masses: readonly number[]) => grams(masses.reduce((sum, mass) => sum + mass, 0));
@@ -20,8 +21,11 @@ export function dayMaterialFacts(telling: Telling, { cans, pots }: DayMaterial):
 export function dayMaterialLines(telling: Telling, { cans, pots }: DayMaterial): readonly string[] {
   const { material } = telling.words;
   return [
-    ...cans.map(({ can, pouredGrams, leftGrams }) =>
-      material.dayCan(can.number, can.component, can.lot, pouredGrams, leftGrams, telling.figures),
+    ...cans.map(({ can, pouredGrams, leftGrams, gas }) =>
+      [
+        material.dayCan(can.number, can.component, can.lot, pouredGrams, leftGrams, telling.figures),
+        ...gasAfterWords(telling, gas),
+      ].join(', '),
     ),
     ...pots.flatMap(({ batch, mixedGrams, caughtGrams, leftOverGrams, uncoveredMinutes }) => [
       ...batch.additions.map((added) => material.dayAdded(batch.number, added.grams, added.component, telling.figures)),

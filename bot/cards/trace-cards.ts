@@ -1,12 +1,17 @@
 // Traces both ways: what went on a part and from which lots; what a lot went into and what is left of it.
 
+import type { Can } from '../../core/can/can.ts';
+import type { GasAfter } from '../../core/can/can-clocks.ts';
 import type { Entry } from '../../core/history.ts';
-import { isLate } from '../../core/history.ts';
+import { isAct, isLate } from '../../core/history.ts';
+import { nounOf, numberIn } from '../../core/ids.ts';
 import type { PartPhase } from '../../core/part/part.ts';
 import { partStatus } from '../../core/part/part-status.ts';
 import type { BatchTrace, CoatTrace, LotTaken, LotTrace, PartTrace } from '../../core/records/trace.ts';
+import { statusOf } from '../../core/status.ts';
 import { grams, minutesBetween } from '../../core/units.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
+import { canFacts } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { changedBy } from './corrected.ts';
@@ -14,6 +19,7 @@ import { deviationLines } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
 import { filmFacts } from './film-facts.ts';
 import { lidFacts } from './lid-lines.ts';
+import { nextTaps } from './next-taps.ts';
 import { heldLines } from './part-cards.ts';
 import { speedLines } from './speed-lines.ts';
 
@@ -83,7 +89,10 @@ export function lotTraceCard(telling: Telling, trace: LotTrace): Card {
       'can-left': grams(left),
     }),
     lines: [
-      ...trace.cans.map(({ can, leftGrams }) => records.canLeft(can, can.sheet.name, leftGrams, telling.figures)),
+      ...trace.cans.flatMap(({ can, leftGrams }) => [
+        records.canLeft(can, can.sheet.name, leftGrams, telling.figures),
+        ...canHistory(telling, can),
+      ]),
       ...trace.batches.map(({ batch, grams: poured, parts }) => records.inBatch(batch, poured, parts, telling.figures)),
       ...trace.parts.map(({ name, phase }) => {
         const part = telling.shop.parts.get(name);
@@ -131,22 +140,59 @@ function coatLines(telling: Telling, { coat, batch, lots, air }: CoatTrace, numb
 export function lotLines(telling: Telling, lots: readonly LotTaken[]): readonly string[] {
   const { records } = telling.words;
   if (lots.length === 0) return [records.noLots];
-  return lots.map(({ can, grams: taken, stirred }) =>
+  return lots.map(({ can, grams: taken, stirred, gas }) =>
     [
       records.lot(can, taken, telling.figures),
       ...(stirred === undefined
         ? []
         : [records.stirredInCan(stirred.givenMinutes, stirred.wantedMinutes, telling.figures)]),
+      ...gasAfterWords(telling, gas),
     ].join(', '),
   );
 }
 
-function stepLines(telling: Telling, entry: Entry): readonly string[] {
+/** When gas went over what was left; nothing of a can that needs none. */
+export function gasAfterWords({ words, figures }: Telling, gas: GasAfter | undefined): readonly string[] {
+  if (gas === undefined) return [];
+  const { gasOverIt, gasNotTold } = words.records;
+  return [gas.is === 'over-it' ? gasOverIt(gas.at, gas.openMinutes, figures) : gasNotTold];
+}
+
+/** What was done to a can and poured from it, from its opening on. */
+export function canTraceCard(telling: Telling, can: Can): Card {
+  const status = statusOf.can(telling, can);
+  const title = telling.words.records.traceCan(can);
+  const isDoubtful = status.phase.is === 'doubtful';
+  return makeCard(title, isDoubtful ? 'warn' : 'plain', {
+    facts: canFacts(telling, status),
+    lines: canHistory(telling, can),
+    actions: nextTaps(telling, status.next()),
+  });
+}
+
+function canHistory(telling: Telling, can: Can): readonly string[] {
+  const { records } = telling.words;
+  return can.entries.filter(isAct).flatMap((entry) => {
+    const { fact } = entry;
+    if (fact.type === 'CanOpened' && fact.handling !== undefined) {
+      const { words, figures } = telling;
+      return stepLines(telling, entry, `${words.fact(fact, figures)}, ${words.material.handling[fact.handling]}`);
+    }
+    if (nounOf(entry.stream) !== 'batch') return stepLines(telling, entry);
+    const batch = numberIn(entry.stream);
+    const from = 'fromCans' in fact ? (fact.fromCans ?? []) : [];
+    const poured = grams(from.filter(({ can: of }) => of === can.number).reduce((sum, each) => sum + each.grams, 0));
+    const told = records.pouredInto(batch, poured, telling.figures);
+    return stepLines(telling, entry, told);
+  });
+}
+
+function stepLines(telling: Telling, entry: Entry, told?: string): readonly string[] {
   const { records } = telling.words;
   const { figures } = telling;
   const late = isLate(entry) ? minutesBetween(entry.happenedAt, entry.recordedAt) : undefined;
   return [
-    records.step(entry.happenedAt, entry.by, telling.words.fact(entry.fact, figures), late, figures),
+    records.step(entry.happenedAt, entry.by, told ?? telling.words.fact(entry.fact, figures), late, figures),
     ...entry.corrections.map((correction) => {
       const { was, is } = changedBy(telling, entry, correction);
       return `  ${records.correction(correction, was, is, figures)}`;

@@ -3,7 +3,7 @@
 
 import type { DayAsked } from '../../core/commands.ts';
 import { peopleFrom, roleMissing } from '../../core/crew/who-may.ts';
-import { canStream, nameIn, nounOf, numberIn, partStream, type StreamId } from '../../core/ids.ts';
+import { type CanNumber, canStream, nameIn, nounOf, numberIn, partStream, type StreamId } from '../../core/ids.ts';
 import { inNaturalOrder } from '../../core/natural-order.ts';
 import { exportRows } from '../../core/records/export-rows.ts';
 import { periodRecord } from '../../core/records/period.ts';
@@ -29,7 +29,7 @@ import { type Found, findCard } from '../cards/find-card.ts';
 import { periodCard } from '../cards/period-card.ts';
 import { backupCard, keepCard, proofCard } from '../cards/proof-cards.ts';
 import { batchRunCard, partRunCard } from '../cards/run-card.ts';
-import { batchTraceCard, lotTraceCard, partTraceCard } from '../cards/trace-cards.ts';
+import { batchTraceCard, canTraceCard, lotTraceCard, partTraceCard } from '../cards/trace-cards.ts';
 import { tellingDay } from './day-question.ts';
 import { exportText } from './export-file.ts';
 import { ledgerOf, limitsAt, solventCard } from './ledger-questions.ts';
@@ -159,10 +159,21 @@ async function traceOf({ executor, store, crew }: RecordAnswersDeps, telling: Te
     const trace = traceBatch(shop, of.batch);
     return trace === undefined ? nothing(records.batchLabel(of.batch)) : batchTraceCard({ ...telling, shop }, trace);
   }
+  if ('can' in of) return canOf(executor, telling, of.can);
   const cans = store.archive.bookedUnder(crew, 'lot', of.lot);
   const shop = await loadNamed(executor, (loaded) => streamsOfLot(loaded, cans));
   const trace = traceLot(shop, of.lot, cans);
   return trace === undefined ? nothing(records.lotLabel(of.lot)) : lotTraceCard({ ...telling, shop }, trace);
+}
+
+/** A can's trace is how it stands as well. */
+async function canOf(executor: RecordAnswersDeps['executor'], telling: Telling, number: CanNumber): Promise<Card> {
+  const shop = await loadNamed(executor, () => [canStream(number)]);
+  const can = shop.cans.get(number);
+  const { nothingKnown, canLabel } = telling.words.records;
+  return can === undefined
+    ? makeCard(nothingKnown(canLabel(number)), 'plain')
+    : canTraceCard({ ...telling, shop }, can);
 }
 
 /** A lot has no run of its own. */
@@ -170,6 +181,7 @@ async function runOf({ executor }: RecordAnswersDeps, telling: Telling, of: Trac
   const { records } = telling.words;
   const nothing = (what: string) => makeCard(records.nothingKnown(what), 'plain');
   if ('lot' in of) return nothing(records.lotLabel(of.lot));
+  if ('can' in of) return canOf(executor, telling, of.can);
   const shop = await loadNamed(executor, (loaded) =>
     'part' in of ? streamsOfPart(loaded, of.part) : streamsOfBatch(loaded, of.batch),
   );

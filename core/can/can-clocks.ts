@@ -77,6 +77,22 @@ function openTooLongSince(can: Can, at: EpochMs): EpochMs | undefined {
   return undefined;
 }
 
+export type GasAfter =
+  | { readonly is: 'over-it'; readonly at: EpochMs; readonly openMinutes: Minutes }
+  | { readonly is: 'not-told' };
+
+/** When gas went over what was left after `at`, how long it had stood open by then; `undefined` where it needs none. */
+export function gasAfter(can: Can, at: EpochMs | undefined): GasAfter | undefined {
+  if (at === undefined || !isGasSensitive(can)) return undefined;
+  const open = can.lidOff.findLast(({ from, to }) => from <= at && (to === undefined || to >= at));
+  if (open === undefined) return undefined;
+  const { from, to } = open;
+  const isBlanketed = can.entries.some(({ fact, happenedAt }) => fact.type === 'CanBlanketed' && happenedAt === to);
+  if (to !== undefined && isBlanketed) return { is: 'over-it', at: to, openMinutes: minutesBetween(from, to) };
+  // Poured to the last gram: nothing was left to be kept from the air.
+  return to === can.pours.at(-1)?.at && leftGrams(can) === 0 ? undefined : { is: 'not-told' };
+}
+
 export interface Headspace {
   readonly headspaceLitres: Litres;
   /** Gas for the sheet's oxygen target, let in slowly enough to mix. */

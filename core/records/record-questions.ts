@@ -1,6 +1,6 @@
 // Questions about the past, as they can be asked. They only read; a traveller and a backup leave a file behind.
 
-import type { BatchNumber, PartName } from '../ids.ts';
+import type { BatchNumber, CanNumber, PartName } from '../ids.ts';
 
 /** ISO, `2026-03-02`. */
 export type IsoDate = string;
@@ -13,7 +13,11 @@ export type SpanAsked =
   /** The twelve months that end with today. */
   | { readonly kind: 'year' };
 
-export type TraceAsked = { readonly part: PartName } | { readonly batch: BatchNumber } | { readonly lot: string };
+export type TraceAsked =
+  | { readonly part: PartName }
+  | { readonly batch: BatchNumber }
+  | { readonly can: CanNumber }
+  | { readonly lot: string };
 
 /** `any`: a number or name that may be a serial, a job, a customer, a lot or a part. */
 export type FindKey = 'serial' | 'job' | 'customer' | 'lot' | 'date' | 'any';

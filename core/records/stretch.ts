@@ -2,6 +2,7 @@
 // the streams of that time are loaded.
 
 import { type Can, leftGrams } from '../can/can.ts';
+import { type GasAfter, gasAfter } from '../can/can-clocks.ts';
 import { type FactFor, isFor } from '../event-readers.ts';
 import { type Correction, type Entry, isAct } from '../history.ts';
 import { canStream, nameIn, type PartName } from '../ids.ts';
@@ -76,6 +77,8 @@ export interface CanTouched {
   readonly can: Can;
   readonly pouredGrams: Grams;
   readonly leftGrams: Grams;
+  /** Over what was left when it was last opened or poured from. */
+  readonly gas: GasAfter | undefined;
 }
 
 export function cansTouched(shop: Shop, span: Pick<Span, 'from' | 'to'>, by: readonly Entry[]): readonly CanTouched[] {
@@ -84,7 +87,10 @@ export function cansTouched(shop: Shop, span: Pick<Span, 'from' | 'to'>, by: rea
   return cans
     .sort((a, b) => a.number - b.number)
     .map((can) => {
-      const poured = can.pours.filter(({ at }) => isWithin(span, at)).reduce((sum, pour) => sum + pour.grams, 0);
-      return { can, pouredGrams: grams(poured), leftGrams: leftGrams(can) };
+      const pours = can.pours.filter(({ at }) => isWithin(span, at));
+      const poured = pours.reduce((sum, pour) => sum + pour.grams, 0);
+      const openings = can.lidOff.map(({ from }) => from).filter((at) => isWithin(span, at));
+      const last = [...openings, ...pours.map(({ at }) => at)].toSorted((a, b) => a - b).at(-1);
+      return { can, pouredGrams: grams(poured), leftGrams: leftGrams(can), gas: gasAfter(can, last) };
     });
 }

@@ -4,7 +4,7 @@
 import type { Batch } from '../batch/batch.ts';
 import { dewPointOf } from '../calc/air.ts';
 import { type Can, leftGrams } from '../can/can.ts';
-import { preStirTimes } from '../can/can-clocks.ts';
+import { type GasAfter, gasAfter, preStirTimes } from '../can/can-clocks.ts';
 import type { FromCan } from '../can/can-events.ts';
 import { type Entry, isAct } from '../history.ts';
 import { type BatchNumber, batchStream, canStream, type PartName, partStream, type StreamId } from '../ids.ts';
@@ -22,6 +22,8 @@ export interface LotTaken {
   readonly grams: Grams;
   /** In its can before the first pour for this batch; `undefined` where nobody stirred it, or the sheet asks for none. */
   readonly stirred: { readonly givenMinutes: Minutes; readonly wantedMinutes: Minutes } | undefined;
+  /** Over what was left after the last pour for this batch. */
+  readonly gas: GasAfter | undefined;
 }
 
 /** The air that served when something was done; a figure is `undefined` where none was read in time. */
@@ -112,7 +114,15 @@ export function lotsOf(shop: Shop, batch: Batch | undefined): readonly LotTaken[
     const mass = taken.filter((from) => from.can === number).reduce((sum, from) => sum + from.grams, 0);
     return can === undefined
       ? []
-      : [{ component: can.component, can, grams: grams(mass), stirred: stirredFor(can, batch) }];
+      : [
+          {
+            component: can.component,
+            can,
+            grams: grams(mass),
+            stirred: stirredFor(can, batch),
+            gas: gasAfter(can, can.pours.findLast((pour) => pour.batch === batch.number)?.at),
+          },
+        ];
   });
 }
 

@@ -99,7 +99,7 @@ function actsOnPot(batch: Batch): readonly Say[] {
   const slip: Say = () => ({ verb: 'weigh', ...named, partAGrams: grams(half / 28.349523125) });
   const add: Say = (draw) => ({
     ...{ verb: 'add', ...named, component: oneOf(draw, ['part-b', 'part-a']) },
-    grams: grams(oneOf(draw, [14, 60, 5000, 12_000])),
+    grams: grams(oneOf(draw, [14, 60, 5000, 12_000, 12_000])),
   });
   const lids: readonly Say[] = [() => ({ verb: 'uncover', ...named }), () => ({ verb: 'cover', ...named })];
   const caught: Say = () => ({ verb: 'catch', ...named, grams: grams(300) });

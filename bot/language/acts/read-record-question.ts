@@ -12,7 +12,7 @@ import type { Hearing } from '../hearing.ts';
 import { partNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
 import { withDates } from '../times/date-typed.ts';
-import { batchMarks, fillers } from '../tongues/english/line-words.ts';
+import { batchMarks, canMarks, fillers } from '../tongues/english/line-words.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { isIgnoredOn } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
@@ -67,18 +67,23 @@ function tracedFrom({ tokens, context: { hearing } }: ActLine): TraceAsked | Fau
   const [first, second, third] = tokens;
   if (first === undefined) return { failed: 'incomplete', needs: ['traced'] };
   const word = wordIn(first);
-  if (word === 'lot' || batchMarks.has(word) || word === 'part') {
+  if (word === 'lot' || batchMarks.has(word) || canMarks.has(word) || word === 'part') {
     if (second === undefined)
-      return { failed: 'incomplete', needs: [word === 'lot' || word === 'part' ? word : 'batch'] };
+      return {
+        failed: 'incomplete',
+        needs: [word === 'lot' || word === 'part' ? word : canMarks.has(word) ? 'can' : 'batch'],
+      };
     if (third !== undefined) return leftOver(third);
     if (word === 'lot') return { lot: textOf(second) };
-    return word === 'part' ? partFrom(second, hearing) : batchFrom(second);
+    if (word === 'part') return partFrom(second, hearing);
+    const of = batchFrom(second);
+    return 'batch' in of && canMarks.has(word) ? { can: of.batch } : of;
   }
   if (second !== undefined) return leftOver(second);
   return first.kind === 'number' ? batchFrom(first) : partFrom(first, hearing);
 }
 
-function batchFrom(token: Token): TraceAsked | Fault {
+function batchFrom(token: Token): { readonly batch: number } | Fault {
   return /^\d{1,7}$/.test(token.text) && Number(token.text) > 0 ? { batch: Number(token.text) } : leftOver(token);
 }
 

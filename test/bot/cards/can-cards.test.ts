@@ -27,3 +27,40 @@ describe('Part A stirred alone', () => {
     );
   });
 });
+
+describe('given a can that was poured from with gas over it four minutes later', () => {
+  const poured = [...opened, 'prestir 1', 'wait 2m', 'weigh 2 1201g 1198g', 'wait 4m', 'blanket 1'];
+
+  it('when its batch is traced, then when gas went over it and how long it stood open stand there', async () => {
+    const say = await talkAfter(...poured);
+    expect((await say('trace 2')).lines).toContainEqual(
+      expect.stringMatching(/can 1, 1201 g, .*, gas over it at \d\d:\d\d, 6 min after the lid came off$/),
+    );
+  });
+
+  it('when the day is asked for, then they stand there too; opened again, that no gas was told', async () => {
+    const say = await talkAfter(...poured);
+    expect((await say('day')).lines).toContainEqual(
+      expect.stringMatching(/^Can 1 Part A, lot 7731: 1201 g taken, 3799 g left, gas over it at .*, 6 min after/),
+    );
+    await say('lid 1 gas');
+    expect((await say('day')).lines).toContainEqual(expect.stringMatching(/^Can 1 .*, gas over it not told$/));
+  });
+
+  it('when the can or its lot is traced, then everything done to it stands there with who did it', async () => {
+    const say = await talkAfter(...poured, 'lid 1 gas', 'shut 1 already', 'discard 1 stood open');
+    const history = [
+      expect.stringMatching(/: can 1 opened: Part A, lot 7731, 5000 g, gas at hand$/),
+      expect.stringMatching(/: stirring in the can$/),
+      expect.stringMatching(/: 1201 g poured into batch 2$/),
+      expect.stringMatching(/: gas over it, lid on$/),
+      expect.stringMatching(/: lid off, gas at hand$/),
+      expect.stringMatching(/: lid on, without gas$/),
+      expect.stringMatching(/: discarded, stood open$/),
+    ];
+    expect((await say('trace can 1')).lines).toEqual(history);
+    expect((await say('card can 1')).lines).toEqual(history);
+    expect((await say('trace lot 7731')).lines).toEqual(expect.arrayContaining(history));
+    expect((await say('trace can 9')).lines).toEqual([]);
+  });
+});

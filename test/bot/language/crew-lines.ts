@@ -139,6 +139,8 @@ export const crewLines: readonly TypedLine[] = [
   ask('trace lot B-44/2', { ask: 'trace', of: { lot: 'B-44/2' } }),
   ask('trace 1', { ask: 'trace', of: { batch: 1 } }),
   ask('trace batch 12', { ask: 'trace', of: { batch: 12 } }),
+  ask('trace can 3', { ask: 'trace', of: { can: 3 } }),
+  ask('card tin 3', { ask: 'card', of: { can: 3 } }),
   miss('trace', 'incomplete', ''),
   ask('find 4411', { ask: 'find', key: 'any', value: '4411' }),
   ask('find job 88', { ask: 'find', key: 'job', value: '88' }),

@@ -93,6 +93,12 @@ export const englishRecords = {
     `  ${englishComponents[component]}: lot ${lot}, can ${number}, ${figures.mass(mass)}`,
   stirredInCan: (given: Minutes, wanted: Minutes, figures: Figures) =>
     `stirred in the can ${(given < wanted ? figures.minutesDown : figures.minutesUp)(given)} of ${figures.minutesUp(wanted)}`,
+  gasOverIt: (at: EpochMs, open: Minutes, figures: Figures) =>
+    `gas over it at ${figures.timeDown(at)}, ${figures.minutesUp(open)} after the lid came off`,
+  gasNotTold: 'gas over it not told',
+  traceCan: ({ number, component, lot }: CanTold) => `Can ${number}: ${englishComponents[component]}, lot ${lot}`,
+  canLabel: (can: number) => `can ${can}`,
+  pouredInto: (batch: number, mass: Grams, figures: Figures) => `${figures.mass(mass)} poured into batch ${batch}`,
   noLots: '  Lots not known: nobody told of a can.',
   airThen: ({ celsius, relativeHumidityPercent, dewPointCelsius, surfaceCelsius }: AirThen, figures: Figures) => {
     const known = [

@@ -4,6 +4,7 @@ import type { ThrownWhy } from '../../../../core/records/material.ts';
 import type { englishRecords } from '../english/records.ts';
 import { spanishComponents } from './material.ts';
 import {
+  atTime,
   capital,
   counted,
   methodName,
@@ -75,6 +76,12 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
     `  ${spanishComponents[component]}: lote ${lot}, lata ${number}, ${figures.mass(mass)}`,
   stirredInCan: (given, wanted, figures) =>
     `agitada en la lata ${(given < wanted ? figures.minutesDown : figures.minutesUp)(given)} de ${figures.minutesUp(wanted)}`,
+  gasOverIt: (at, open, figures) =>
+    told`gas puesto ${atTime(figures, at)}, ${figures.minutesUp(open)} después de destaparla`,
+  gasNotTold: 'no consta gas puesto',
+  traceCan: ({ number, component, lot }) => `Lata ${number}: ${spanishComponents[component]}, lote ${lot}`,
+  canLabel: (can) => `lata ${can}`,
+  pouredInto: (batch, mass, figures) => `${figures.mass(mass)} vertidos en la mezcla ${batch}`,
   noLots: '  Lotes: no constan; nadie anotó ninguna lata.',
   airThen: ({ celsius, relativeHumidityPercent, dewPointCelsius, surfaceCelsius }, figures) => {
     const known = [
