@@ -1,10 +1,11 @@
 // A part's answers: noted, coated, dry, curing, read, out, released or held.
 
 import type { Method } from '../../core/methods.ts';
+import { heatToAsk } from '../../core/part/part-heat.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
 import type { ClockId, PartNow } from '../../core/status.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
-import type { Telling } from './card-context.ts';
+import { lineOf, type Telling, tap } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
 import { cureFacts, cureLines } from './cure-facts.ts';
 import { nextTaps } from './next-taps.ts';
@@ -68,9 +69,27 @@ export function dryCard(telling: Telling, status: PartNow): Card {
   const { replies } = telling.words;
   const title = replies.dry(status.part.name);
   const flash = status.clocks.find(({ id }) => id === 'flash');
-  return flash?.errs === 'at-least' && flash.goes === 'runs'
-    ? partCard(telling, status, title, [replies.dryEarly(flash.dueAt, telling.figures)])
-    : partCard(telling, status, title, [replies.nextCure], 'good');
+  const card =
+    flash?.errs === 'at-least' && flash.goes === 'runs'
+      ? partCard(telling, status, title, [replies.dryEarly(flash.dueAt, telling.figures)])
+      : partCard(telling, status, title, [replies.nextCure], 'good');
+  return withHeatAsked(telling, status, card);
+}
+
+/** Before the oven, and while it is in it: whether the part bears that, with a tap that says so. */
+function withHeatAsked(telling: Telling, { part, sheet }: PartNow, card: Card): Card {
+  const asked = sheet && heatToAsk(telling.shop, part, sheet);
+  if (asked === undefined) return card;
+  const { bearsAsked, bears } = telling.words.steps;
+  const line = lineOf(telling, {
+    command: { verb: 'part', part: part.name, details: { highestCelsius: asked } },
+    stance: { is: 'asked' },
+  });
+  return {
+    ...card,
+    lines: [...card.lines, bearsAsked(asked, telling.figures)],
+    actions: [...card.actions, { ...tap(telling, 'bears', line), label: bears(asked, telling.figures) }],
+  };
 }
 
 /** Given is said only of what the record proves. */
@@ -97,7 +116,8 @@ export function curingCard(telling: Telling, status: PartNow, title: string): Ca
   const last = part.temperatures.at(-1);
   const waits = last === undefined || last.celsius < oven.atCelsius;
   const line = last === undefined ? replies.ovenClock : replies.notYetAtTemperature;
-  const card = partCard(telling, status, title, [...(waits ? [line(oven.atCelsius, telling.figures)] : []), ...how]);
+  const cured = partCard(telling, status, title, [...(waits ? [line(oven.atCelsius, telling.figures)] : []), ...how]);
+  const card = last === undefined ? withHeatAsked(telling, status, cured) : cured;
   return { ...card, fields: [{ id: 'part-temperature', label: telling.words.facts['part-temperature'], unit: 'C' }] };
 }
 

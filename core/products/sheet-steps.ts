@@ -87,6 +87,8 @@ export const Steps = z.strictObject({
     })
     .refine((read) => read.ringMinutes <= read.mostMinutes, rule('ring-not-above-most'))
     .optional(),
+  /** Oven or room goes by what the part bears. */
+  partBears: asked.optional(),
   cleanOven: asked.optional(),
   cleanRoom: asked.optional(),
 });

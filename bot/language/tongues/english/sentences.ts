@@ -219,6 +219,7 @@ const buttons = {
   meant: 'You meant',
   again: 'Say it again',
   'ask-again': 'Ask for it again',
+  bears: 'Bears it',
   'step-yes': 'It is so',
   'step-no': 'It is not so',
 };

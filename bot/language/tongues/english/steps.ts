@@ -8,7 +8,7 @@ import type { StepAnswered } from '../../../../core/steps/step-events.ts';
 import type { StepLacking, StepObjection } from '../../../../core/steps/step-objection.ts';
 import type { AskedStep } from '../../../../core/steps/step-rows.ts';
 import type { StepSaid } from '../../../../core/steps/steps-said.ts';
-import type { Minutes } from '../../../../core/units.ts';
+import type { Celsius, Minutes } from '../../../../core/units.ts';
 import type { VesselMaterial } from '../../../../core/vessels.ts';
 import type { Figures } from '../../figures.ts';
 import { englishGears } from './gears.ts';
@@ -180,6 +180,9 @@ export const englishSteps = {
           : ' What set in it may come off in the next film.';
     return `Cleaned ${figures.minutesUp(afterMinutes)} after its last use: ${englishGears[gear]}. The sheet allows ${figures.minutesDown(mostMinutes)}.${cost}`;
   },
+  bearsAsked: (oven: Celsius, figures: Figures) =>
+    `Does the part bear ${figures.temperature(oven)}? Nobody has said. If not, it cures in the room where the sheet allows it.`,
+  bears: (oven: Celsius, figures: Figures) => `Bears ${figures.temperature(oven)}`,
   lidMost: (most: Minutes, figures: Figures): string =>
     `By the sheet the lid may be off for ${figures.minutesDown(most)} in all.`,
   lidCuts: (percent: number, figures: Figures): string =>

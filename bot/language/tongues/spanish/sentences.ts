@@ -217,6 +217,7 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   meant: 'Quiso decir',
   again: 'Repítalo',
   'ask-again': 'Pídalo otra vez',
+  bears: 'Lo aguanta',
   'step-yes': 'Así es',
   'step-no': 'No es así',
 });

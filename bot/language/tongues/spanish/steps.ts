@@ -162,6 +162,9 @@ export function spanishSteps(say: Spoken): StepsWords {
             : ' Lo que endureció ahí puede soltarse en la película siguiente.';
       return `Limpieza de ${spanishGears[gear]}: ${figures.minutesUp(afterMinutes)} después del último uso; ${say.the('sheet')} admite ${figures.minutesDown(mostMinutes)}.${cost}`;
     },
+    bearsAsked: (oven, figures) =>
+      `¿Aguanta la pieza ${figures.temperature(oven)}? Nadie lo ha dicho. Si no, déjela curar en la sala si ${say.the('sheet')} lo admite.`,
+    bears: (oven, figures) => `Aguanta ${figures.temperature(oven)}`,
     lidMost: (most, figures) =>
       `Según ${say.the('sheet')}, destapada como mucho ${figures.minutesDown(most)} en total.`,
     lidCuts: (percent, figures) =>
