@@ -10,6 +10,21 @@ export const surfaceGrades = [
 ] as const;
 export type SurfaceGrade = (typeof surfaceGrades)[number];
 
+/** What is taken off a surface before its coat. Oil and grease go together, as the standards name them. */
+export const contaminants = ['grease', 'dust', 'rust', 'old-coat'] as const;
+export type Contaminant = (typeof contaminants)[number];
+
+/** What it is taken off by, besides a solvent. */
+export const prepWays = ['blasting', 'grinding', 'sanding', 'wiping'] as const;
+export type PrepWay = (typeof prepWays)[number];
+
+/** Of what it is sanded with, as ISO 6344 names the coarser and finer ones. */
+export const grits = [
+  ...(['p24', 'p36', 'p40', 'p60', 'p80', 'p100', 'p120', 'p150', 'p180', 'p220'] as const),
+  ...(['p240', 'p280', 'p320', 'p360', 'p400', 'p500', 'p600', 'p800', 'p1000'] as const),
+] as const;
+export type Grit = (typeof grits)[number];
+
 /** ASTM D3359 method B runs from 5B (none away) to 0B, ISO 2409 from 0 (none away) to 5: never turned into each other. */
 export const adhesionRatings = ['5B', '4B', '3B', '2B', '1B', '0B', '0', '1', '2', '3', '4', '5'] as const;
 export type AdhesionRating = (typeof adhesionRatings)[number];

@@ -1,5 +1,6 @@
 // The day in one card: what was mixed and how well, what was coated, what cures, what went wrong.
 
+import { nameIn } from '../../core/ids.ts';
 import type { DayRecord } from '../../core/records/day.ts';
 import { celsius, grams, percent } from '../../core/units.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
@@ -87,9 +88,18 @@ function batchLines(telling: Telling, day: DayRecord): readonly string[] {
 function partLines(telling: Telling, day: DayRecord): readonly string[] {
   const { replies } = telling.words;
   return [
+    ...preparedLines(telling, day),
     ...day.partsByMethod.map(({ method, parts }) => replies.dayMethod(method, parts, telling.figures)),
     ...day.curing.map(({ part, dueAt }) => replies.dayCuring(part, dueAt, telling.figures)),
   ];
+}
+
+/** Parts of which the same was said stand in one line. */
+function preparedLines({ words, figures }: Telling, { prepared }: DayRecord): readonly string[] {
+  const told = prepared.map(({ fact, stream }) => ({ part: nameIn(stream), said: words.fact(fact, figures) }));
+  return [...new Set(told.map(({ said }) => said))].map((said) =>
+    words.parts.detail(figures.list(told.filter((each) => each.said === said).map(({ part }) => part)), [said]),
+  );
 }
 
 function ringLines(telling: Telling, day: DayRecord): readonly string[] {

@@ -89,7 +89,7 @@ export function preparedCard(telling: Telling, status: PartNow): Card {
   const { prepared } = part;
   const { parts, replies } = telling.words;
   if (prepared === undefined) return makeCard(replies.partNoted(part.name), 'plain');
-  return makeCard(parts.prepared(part.name, prepared.grade), 'plain', {
+  return makeCard(parts.prepared(part.name, parts.preparation(prepared, telling.figures)), 'plain', {
     facts: surfaceFacts(telling, status),
     lines: [
       surface === undefined

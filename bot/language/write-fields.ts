@@ -60,8 +60,9 @@ function piecesOf(
     case 'people':
       return list.map((name) => writeName(String(name), hearing));
     case 'choice':
+    case 'choices':
     case 'new':
-      return [words.get(value) ?? ''];
+      return list.map((each) => words.get(each) ?? '');
     case 'kind':
       return 'way' in command ? writeKind(command.way, figure, slots[1]?.unit) : [];
     case 'ring':

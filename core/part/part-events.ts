@@ -1,8 +1,9 @@
 // What can have happened to a part. A coat is filed under the part and under the batch that it came from.
 
 import { z } from 'zod';
+import { solventIds } from '../calc/solvents.ts';
 import { event } from '../event.ts';
-import { adhesionRatings, rubResults, surfaceGrades } from '../grades.ts';
+import { adhesionRatings, contaminants, grits, prepWays, rubResults, surfaceGrades } from '../grades.ts';
 import { methods } from '../methods.ts';
 import { Celsius, Micrometres, MilligramsPerSquareMetre, Millimetres, Minutes, SquareMetres } from '../unit-schemas.ts';
 import { holdingCodes } from './holding-codes.ts';
@@ -26,7 +27,13 @@ export const PartEvent = z.discriminatedUnion('type', [
     highestCelsius: Celsius.optional(),
   }),
   event('SurfacePrepared', {
-    grade: z.enum(surfaceGrades),
+    /** Left out where only what was taken off was told. */
+    grade: z.enum(surfaceGrades).optional(),
+    removed: z.array(z.enum(contaminants)).min(1).optional(),
+    solvents: z.array(z.enum(solventIds)).min(1).optional(),
+    prepWays: z.array(z.enum(prepWays)).min(1).optional(),
+    /** Of what it was sanded with. */
+    grit: z.enum(grits).optional(),
     profileMicrometres: Micrometres.optional(),
     saltsMilligramsPerSquareMetre: MilligramsPerSquareMetre.optional(),
     /** ISO 8502-3, how much: 0 to 5. */

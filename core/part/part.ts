@@ -1,8 +1,9 @@
 // A part as the fold of its facts: coats, flash-off, cure, films, release.
 
 import type { Run, TemperatureReading } from '../calc/clock.ts';
+import type { SolventId } from '../calc/solvents.ts';
 import { isFor } from '../event-readers.ts';
-import type { SurfaceGrade } from '../grades.ts';
+import type { Contaminant, Grit, PrepWay, SurfaceGrade } from '../grades.ts';
 import type { Entry, FactOf } from '../history.ts';
 import type { BatchNumber, PartName, PersonName } from '../ids.ts';
 import { known } from '../known.ts';
@@ -30,10 +31,14 @@ export interface Coat {
 export interface Prepared {
   readonly at: EpochMs;
   readonly by: PersonName;
-  readonly grade: SurfaceGrade;
+  readonly grade: SurfaceGrade | undefined;
   readonly profileMicrometres: Micrometres | undefined;
   readonly saltsMilligramsPerSquareMetre: MilligramsPerSquareMetre | undefined;
   readonly dustRating: number | undefined;
+  readonly removed: readonly Contaminant[] | undefined;
+  readonly solvents: readonly SolventId[] | undefined;
+  readonly prepWays: readonly PrepWay[] | undefined;
+  readonly grit: Grit | undefined;
 }
 
 export interface Door {
@@ -126,11 +131,8 @@ function evolvePart(part: Part, entry: Entry): Part {
       // A later line adds to what is known and erases nothing.
       return { ...part, details: { ...part.details, ...known(said) } };
     }
-    case 'SurfacePrepared': {
-      const { grade, profileMicrometres, saltsMilligramsPerSquareMetre, dustRating } = fact;
-      const prepared = { at, by, grade, profileMicrometres, saltsMilligramsPerSquareMetre, dustRating };
-      return { ...part, prepared };
-    }
+    case 'SurfacePrepared':
+      return { ...part, prepared: preparedBy(part, fact, at, by) };
     case 'SurfaceRead':
       return { ...part, surfaces: [...part.surfaces, { at, celsius: fact.celsius }] };
     case 'CoatApplied': {
@@ -165,6 +167,36 @@ function evolvePart(part: Part, entry: Entry): Part {
     case 'PartHeld':
       return { ...part, verdict: heldBy(part.verdict, fact, at, by) };
   }
+}
+
+/** Said in several lines, before one coat: each adds to what is known of the surface and erases nothing. */
+function preparedBy({ prepared, coats }: Part, fact: FactOf<'SurfacePrepared'>, at: EpochMs, by: PersonName): Prepared {
+  const coatedAt = coats.at(-1)?.at;
+  const before = prepared !== undefined && (coatedAt === undefined || prepared.at > coatedAt) ? prepared : undefined;
+  // Steel that is only wiped, or measured, is no younger for it.
+  const isWorked = fact.grade !== undefined || worksSteel(fact);
+  return {
+    at: isWorked ? at : (before?.at ?? at),
+    by: isWorked ? by : (before?.by ?? by),
+    grade: fact.grade ?? before?.grade,
+    profileMicrometres: fact.profileMicrometres ?? before?.profileMicrometres,
+    saltsMilligramsPerSquareMetre: fact.saltsMilligramsPerSquareMetre ?? before?.saltsMilligramsPerSquareMetre,
+    dustRating: fact.dustRating ?? before?.dustRating,
+    removed: together(before?.removed, fact.removed),
+    solvents: together(before?.solvents, fact.solvents),
+    prepWays: together(before?.prepWays, fact.prepWays),
+    grit: fact.grit ?? before?.grit,
+  };
+}
+
+function worksSteel({ removed = [], prepWays = [], grit }: FactOf<'SurfacePrepared'>): boolean {
+  const isSteel = removed.includes('rust') || removed.includes('old-coat');
+  return isSteel || grit !== undefined || prepWays.some((way) => way !== 'wiping');
+}
+
+function together<T>(before: readonly T[] = [], now: readonly T[] = []): readonly T[] | undefined {
+  const all = [...new Set([...before, ...now])];
+  return all.length === 0 ? undefined : all;
 }
 
 /** A second hold adds to the first: neither reason is gone until somebody releases. */

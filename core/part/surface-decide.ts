@@ -5,12 +5,20 @@ import type { CommandOf } from '../commands.ts';
 import { accepted, type Decision, type Said } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { type PartName, partStream } from '../ids.ts';
+import { known } from '../known.ts';
 import type { Shop } from '../shop.ts';
 import { askedAsNew } from './new-part.ts';
 
 export function decidePrep(shop: Shop, said: Said<CommandOf<'prep'>>): Decision {
-  const { parts, asNew = false, grade } = said.command;
-  return onNew(shop, said, { parts, asNew }, { type: 'SurfacePrepared', grade });
+  const { parts, asNew = false, grade, removed, solvents, prepWays, grit } = said.command;
+  const of = known({
+    grade,
+    removed: removed && [...removed],
+    solvents: solvents && [...solvents],
+    prepWays: prepWays && [...prepWays],
+    grit,
+  });
+  return onNew(shop, said, { parts, asNew }, { type: 'SurfacePrepared', ...of });
 }
 
 export function decidePartSurface(shop: Shop, said: Said<CommandOf<'surface'>>, part: PartName): Decision {

@@ -1,6 +1,7 @@
 // The day as the record has it: figures only, from a shop in which the day's streams are loaded.
 
 import { DateTime } from 'luxon';
+import type { Entry } from '../history.ts';
 import { nounOf, numberIn, type PartName } from '../ids.ts';
 import { type Method, methods } from '../methods.ts';
 import { inNaturalOrder } from '../natural-order.ts';
@@ -40,6 +41,8 @@ export interface DayRecord extends Stretch {
   readonly span: DaySpan;
   readonly batches: readonly DayBatch[];
   readonly material: DayMaterial;
+  /** What was said of surfaces before their coat. */
+  readonly prepared: readonly Entry[];
   readonly partsByMethod: readonly { readonly method: Method; readonly parts: readonly PartName[] }[];
   readonly curing: readonly { readonly part: PartName; readonly dueAt: EpochMs | undefined }[];
   readonly sessions: readonly Session[];
@@ -66,6 +69,7 @@ export function dayRecord(shop: Shop, span: DaySpan, now: EpochMs): DayRecord {
       weighedThatDay: touched.batch.weighing !== undefined && isWithin(span, touched.batch.weighing.at),
     })),
     material: dayMaterial(shop, entries, span, now),
+    prepared: entries.filter(({ fact }) => fact.type === 'SurfacePrepared'),
     partsByMethod: byMethod(coats.map(({ fact }) => fact)),
     curing: curingNow(shop),
     sessions: [...streamsTouched(entries)]

@@ -1,11 +1,13 @@
 // What can be said of parts: their surface, their coats, their cure, their film.
 
-import { adhesionRatings, rubResults, surfaceGrades } from '../grades.ts';
+import { solventIds } from '../calc/solvents.ts';
+import { adhesionRatings, contaminants, grits, prepWays, rubResults, surfaceGrades } from '../grades.ts';
 import { methods, offeredMethods } from '../methods.ts';
 import type { CureWay, NamedPart, PartDetails } from './said.ts';
 import {
   area,
   choice,
+  choices,
   count,
   duration,
   films,
@@ -54,13 +56,23 @@ export const partVerbs = {
     {
       asNew: newPart,
       parts: several,
-      grade: choice('grade', surfaceGrades, { required: true, offered: ['sa2.5', 'sp10', 'sp1'] }),
-      profileMicrometres: micrometres('profile', { noted: true }, { highest: 1_000, above: true }),
-      saltsMilligramsPerSquareMetre: salts('salts', { noted: true, behind: 'salts' }),
+      grade: choice('grade', surfaceGrades, { amend: true, offered: ['sa2.5', 'sp10', 'sp1'] }),
+      removed: choices('removed', contaminants, { amend: true }, (what) => `${what}-off`),
+      solvents: choices('solvent', solventIds, { amend: true }),
+      prepWays: choices('prep-way', prepWays, { amend: true }),
+      grit: choice('grit', grits, { amend: true }),
+      profileMicrometres: micrometres('profile', { noted: true, amend: true }, { highest: 1_000, above: true }),
+      saltsMilligramsPerSquareMetre: salts('salts', { noted: true, amend: true, behind: 'salts' }),
       /** ISO 8502-3, how much: 0 to 5. */
       dustRating: count('dust', { noted: true, amend: true, behind: 'dust' }, { lowest: 0, highest: 5 }),
     },
-    { leaves: { type: 'SurfacePrepared' } },
+    {
+      leaves: { type: 'SurfacePrepared' },
+      oneOf: [
+        ...(['grade', 'removed', 'solvents', 'prepWays', 'grit'] as const),
+        ...(['profileMicrometres', 'saltsMilligramsPerSquareMetre', 'dustRating'] as const),
+      ],
+    },
   ),
   coat: verb(
     {

@@ -69,6 +69,7 @@ export type ToldAs =
   | 'person'
   | 'people'
   | 'choice'
+  | 'choices'
   | 'new'
   | 'text'
   | 'kind'
@@ -222,6 +223,15 @@ export function choice<const V extends string, const N extends string, const O e
     words: new Map(words.map((each) => [each, printed?.[each] ?? each])),
   });
 }
+
+/** Any of these words, each printed as it is told apart on the line. */
+export const choices = <const V extends string, const N extends string, const O extends Options = Options>(
+  name: N,
+  words: readonly V[],
+  options: O,
+  printed: (word: V) => string = (said) => said,
+): Field<readonly V[], N, O> =>
+  row('choices', [{ name, ...word }], options, { words: new Map(words.map((each) => [each, printed(each)])) });
 
 /** One of several words, of which one may have a figure: `oven 90C`. */
 export const kind =

@@ -1,6 +1,6 @@
 // Which act is corrected: `1 weigh`, `impeller-7 coat`, `air`, with the values that each kind of act can have wrong.
 
-import { isVerb, verbRows } from '../../../core/commands.ts';
+import { isVerb, ofEachVerb, verbRows } from '../../../core/commands.ts';
 import type { BatchNumber, Noun } from '../../../core/ids.ts';
 import { type Amends, actsOn, amendsOf, isAmendable } from '../../../core/verbs/amends.ts';
 import type { AmendableVerb, AmendTarget } from '../../../core/verbs/correction-verbs.ts';
@@ -12,6 +12,7 @@ import { methodsByWord } from '../trade-words.ts';
 import type { Token, Word } from '../typed/token.ts';
 import { verbOfWord } from '../verbs-typed.ts';
 import { type ActLine, leftOver, lineWith } from './act-line.ts';
+import { type Choices, choicesOf } from './choices-on-line.ts';
 import { countFrom } from './figure-of-slot.ts';
 
 export interface Amendable {
@@ -20,6 +21,8 @@ export interface Amendable {
   readonly takesNumber: boolean;
   /** What may be wrong besides the time, by kind of quantity. */
   readonly values: ReadonlyMap<Kind, Amends>;
+  /** And what is said of it in words. */
+  readonly choices: Choices;
 }
 
 function amendable(verb: AmendableVerb): Amendable {
@@ -31,8 +34,21 @@ function amendable(verb: AmendableVerb): Amendable {
   const film = values.get('film');
   // A millimetre is a film's unit too where the film is thick.
   if (film !== undefined) values.set('length', film);
-  return { on, takesNumber: on === 'batch' || on === 'can' || verbRows[verb].fields.batch !== undefined, values };
+  return {
+    on,
+    takesNumber: on === 'batch' || on === 'can' || verbRows[verb].fields.batch !== undefined,
+    values,
+    choices: choicesThatAmend[verb],
+  };
 }
+
+const choicesThatAmend = ofEachVerb((verb) =>
+  choicesOf(
+    Object.entries(verbRows[verb].fields).filter(
+      ([, { told, options }]) => (told === 'choice' || told === 'choices') && options?.amend === true,
+    ),
+  ),
+);
 
 export interface TargetRead {
   readonly of: AmendTarget;

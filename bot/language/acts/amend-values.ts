@@ -6,10 +6,11 @@ import { looksLikePart, placeNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { batchMarks, fillers } from '../tongues/english/line-words.ts';
-import { methodsByWord } from '../trade-words.ts';
 import { type NumberToken, type Token, wordIn } from '../typed/token.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import type { Amendable } from './amend-target.ts';
+import { choiceAt } from './choices-on-line.ts';
+import { withChosen } from './fields-apart.ts';
 import { countFrom, doubtful, figureFor, impossible, unitless } from './figure-of-slot.ts';
 import { labelledAt } from './labelled-fields.ts';
 
@@ -31,12 +32,18 @@ export function walkValues(act: ActLine, row: Amendable, from: number, found: Fo
     const token = act.tokens[i];
     if (token === undefined || token.kind === 'quoted') break;
     const labelled = labelledAt(found.of.verb, act, i, 'amend');
+    const chosen = choiceAt(act.tokens, i, row.choices);
     const time = saidTimeFrom(act.tokens, i, act.context);
     if (labelled !== undefined) {
       if (isFailed(labelled)) return labelled;
       if (found.change.has(labelled.name)) return leftOver(token);
       found.change.set(labelled.name, labelled.value);
       i = labelled.to - 1;
+    } else if (chosen !== undefined) {
+      const value = withChosen(found.change.get(chosen.name), chosen, row.choices);
+      if (value === undefined) break;
+      found.change.set(chosen.name, value);
+      i = chosen.to - 1;
     } else if (time !== undefined) {
       if (isFailed(time)) return time;
       if (found.change.has('at')) return leftOver(token);
@@ -104,11 +111,6 @@ function takeWord(act: ActLine, row: Amendable, index: number, word: string, fou
     if (letter !== undefined) found.list.push(letter);
     return 'yes';
   }
-  const method = of.verb === 'coat' && !change.has('method') ? methodsByWord.get(word) : undefined;
-  if (method !== undefined) {
-    change.set('method', method);
-    return 'yes';
-  }
   const isFirst = change.size === 0 && found.list.length === 0;
   if (isFirst && row.on === 'place' && of.place === undefined) {
     const before = act.tokens[index - 1];
@@ -174,7 +176,12 @@ function isFollowedByQuantity(act: ActLine, index: number, row: Amendable): bool
 }
 
 function isListed(row: Amendable): boolean {
-  return isOfParts(row) || row.values.has('film');
+  return isOfParts(row) || isOfGauge(row);
+}
+
+/** Several readings, of which the last unit covers all. */
+export function isOfGauge(row: Amendable): boolean {
+  return row.values.get('film')?.name === 'filmMicrometres';
 }
 
 /** Of A and of B: two of a kind. */

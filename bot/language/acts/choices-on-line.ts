@@ -15,6 +15,8 @@ export interface Choices {
   readonly meant: ReadonlyMap<string, Meant>;
   /** All that one of them may begin with: most words of a line are none. */
   readonly beginnings: ReadonlySet<string>;
+  /** The fields that take more than one. */
+  readonly several: ReadonlySet<string>;
 }
 
 type Named = readonly [name: string, field: FieldRow<SlotName>];
@@ -24,7 +26,11 @@ export function choicesOf(fields: readonly Named[]): Choices {
     fields.flatMap(([name, field]) => wordsFor(field).map(([word, value]) => [asOne(word), { name, value }] as const)),
   );
   const beginningsOf = (word: string) => Array.from(word, (_, i) => word.slice(0, i + 1));
-  return { meant, beginnings: new Set([...meant.keys()].flatMap(beginningsOf)) };
+  return {
+    meant,
+    beginnings: new Set([...meant.keys()].flatMap(beginningsOf)),
+    several: new Set(fields.flatMap(([name, { told }]) => (told === 'choices' ? [name] : []))),
+  };
 }
 
 function wordsFor({ slots: [slot], words }: FieldRow<SlotName>): readonly (readonly [string, unknown])[] {

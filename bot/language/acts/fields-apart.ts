@@ -37,7 +37,10 @@ export const plans = ofEachVerb((verb): Plan => {
     choices: choicesOf(fields),
     takesNames: fields.some(
       ([, { told, slots }]) =>
-        told !== 'sheet' && told !== 'choice' && slots.some(({ kinds }) => kinds.includes('word')),
+        told !== 'sheet' &&
+        told !== 'choice' &&
+        told !== 'choices' &&
+        slots.some(({ kinds }) => kinds.includes('word')),
     ),
     apart: fields.filter(
       ([
@@ -74,9 +77,9 @@ export function apartFrom(
     const taken = choiceAt(tokens, i, choices) ?? apartAt(act, i, apart);
     if (taken !== undefined) {
       if (isFailed(taken)) return taken;
-      const before = said[taken.name];
-      if (before !== undefined && before !== taken.value) return leftOver(token);
-      said[taken.name] = taken.value;
+      const value = withChosen(said[taken.name], taken, choices);
+      if (value === undefined) return leftOver(token);
+      said[taken.name] = value;
       i = taken.to - 1;
     } else if (readings === undefined || token.kind === 'word' || token.kind === 'quoted') rest.push(token);
     else {
@@ -86,6 +89,12 @@ export function apartFrom(
     }
   }
   return { act: { ...act, tokens: rest }, gauge };
+}
+
+/** Beside what was chosen before, where several can be; `undefined` where they cannot. */
+export function withChosen(before: unknown, { name, value }: Omit<ValueTaken, 'to'>, { several }: Choices): unknown {
+  if (several.has(name)) return [...new Set([...(Array.isArray(before) ? before : []), value])];
+  return before === undefined || before === value ? value : undefined;
 }
 
 /** `al horno x`, `pincel x`, `sin extracción`: the verb itself says it. */

@@ -54,6 +54,10 @@ export function labelledAt(verb: Verb, act: ActLine, index: number, only?: 'amen
   );
   if (found === undefined || (only === 'amend' && found.field.options?.amend !== true)) return undefined;
   const { name, field } = found;
+  // `dust off` says that it is gone, `dust 1` how much is left.
+  const choiceTo = (from: number) => choiceAt(tokens, from, choicesOfVerb[verb])?.to ?? 0;
+  const isOfFigure = tokens[index + 1]?.kind === 'number';
+  if ((choiceTo(index) > index && !isOfFigure) || choiceTo(index - 1) > index) return undefined;
   // `in 5l`: anything else behind such a word is said of something else.
   const next = tokens[index + 1];
   const isFigure = next?.kind === 'quantity' && field.slots.some(({ kinds }) => kinds.includes(next.quantity.is));

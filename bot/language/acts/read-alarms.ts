@@ -13,6 +13,10 @@ import type { ActLine, ActRead, ReaderToTheEnd } from './act-line.ts';
 import { countFrom } from './figure-of-slot.ts';
 import { freeTextFrom } from './free-text.ts';
 
+interface AlarmRead extends ActRead {
+  readonly command: CommandOf<Alarm>;
+}
+
 export function alarmReader(verb: Alarm): ReaderToTheEnd {
   return (typed): ActRead => {
     const { act, batch } = verb === 'hot' ? potApart(typed) : { act: typed };
@@ -31,7 +35,7 @@ function potApart(act: ActLine): { readonly act: ActLine; readonly batch?: Batch
   return typeof batch === 'number' ? { act: { ...act, tokens: act.tokens.slice(at + 1) }, batch } : { act };
 }
 
-function readAlarm(verb: Alarm, act: ActLine): ActRead {
+function readAlarm(verb: Alarm, act: ActLine): AlarmRead {
   const manner = mannerOf(act.tokens, act.line, act.context);
   if (!isFailed(manner) && manner.tokens.length === 0) return { command: { verb }, ...manner.how };
   const own = freeTextFrom(act, 0);

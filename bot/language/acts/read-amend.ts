@@ -9,7 +9,7 @@ import type { Token } from '../typed/token.ts';
 import type { Quantity } from '../typed/units-typed.ts';
 import { type ActLine, type ActRead, leftOver, lineWith } from './act-line.ts';
 import { type Amendable, targetFrom } from './amend-target.ts';
-import { type Found, walkValues } from './amend-values.ts';
+import { type Found, isOfGauge, walkValues } from './amend-values.ts';
 import { freeTextFrom } from './free-text.ts';
 import { withLabelsApart, withLeadingOnes } from './leading-ones.ts';
 import { filmsFrom } from './read-films.ts';
@@ -38,7 +38,7 @@ function takeList(act: ActLine, row: Amendable, found: Found): Fault | undefined
   const { list, of, change } = found;
   const [first] = list;
   if (first === undefined) return undefined;
-  if (row.values.has('film')) {
+  if (isOfGauge(row)) {
     const films = filmsFrom(list, act.line, of.verb === 'wet' ? 'wet-film' : 'dry-film');
     if (isFailed(films)) return films;
     change.set('filmMicrometres', films);

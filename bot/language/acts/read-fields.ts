@@ -18,7 +18,7 @@ import { type SortedPieces, sortPieces } from './sort-pieces.ts';
 
 /** What is told in another way wants a reader of the verb's own. */
 const readable: ReadonlySet<ToldAs> = new Set([
-  ...(['number', 'figure', 'figures', 'air', 'amount', 'choice', 'kind', 'new', 'text', 'day'] as const),
+  ...(['number', 'figure', 'figures', 'air', 'amount', 'choice', 'choices', 'kind', 'new', 'text', 'day'] as const),
   ...(['part', 'parts', 'place', 'person', 'people', 'sheet', 'ring', 'rings'] as const),
 ]);
 

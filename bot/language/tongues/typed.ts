@@ -1,5 +1,6 @@
 // What the speakers of a tongue type, by the keys that the readers know.
 
+import type { Contaminant, PrepWay } from '../../../core/grades.ts';
 import type { Method } from '../../../core/methods.ts';
 import type { SettingName } from '../../../core/settings.ts';
 import type { PlainVerb } from '../../../core/verbs/plain.ts';
@@ -80,6 +81,9 @@ export interface SaidByVerb {
   readonly pass?: 'same-coat';
   /** `recipientes lavados`. */
   readonly gear?: 'vessels';
+  /** `degreased lid-6 acetone`. */
+  readonly removed?: readonly Contaminant[];
+  readonly prepWays?: readonly PrepWay[];
   readonly anonymous?: true;
 }
 

@@ -1,8 +1,9 @@
 // Commands about surfaces, doors, tests of the film and people, drawn at random within what a line can hold.
 
 import fc from 'fast-check';
+import { solventIds } from '../../../core/calc/solvents.ts';
 import type { Command } from '../../../core/commands.ts';
-import { adhesionRatings, rubResults, surfaceGrades } from '../../../core/grades.ts';
+import { adhesionRatings, contaminants, grits, prepWays, rubResults, surfaceGrades } from '../../../core/grades.ts';
 import { micrometres, milligramsPerSquareMetre, minutes } from '../../../core/units.ts';
 
 interface Draws {
@@ -13,8 +14,8 @@ interface Draws {
 }
 
 export function partAndPeopleCommands({ only, part, parts, figure }: Draws): readonly fc.Arbitrary<Command>[] {
-  /** A part that is called like a grade would have to be quoted. */
-  const gradeless = parts.filter((names) => names.every((name) => !/^s[apt]/.test(name)));
+  /** A part that is called like a grade or a grit would have to be quoted. */
+  const gradeless = parts.filter((names) => names.every((name) => !/^s[apt]|^p\d/.test(name)));
   const tested = part.filter((name) => name !== 'coupon' && name !== 'witness');
   const coupon = fc.constant(true as const);
   return [
@@ -23,6 +24,10 @@ export function partAndPeopleCommands({ only, part, parts, figure }: Draws): rea
         verb: only('prep'),
         parts: gradeless,
         grade: fc.constantFrom(...surfaceGrades),
+        removed: fc.subarray([...contaminants], { minLength: 1 }),
+        solvents: fc.subarray([...solventIds], { minLength: 1, maxLength: 2 }),
+        prepWays: fc.subarray([...prepWays], { minLength: 1 }),
+        grit: fc.constantFrom(...grits),
         profileMicrometres: figure(1, 1000).map(micrometres),
         saltsMilligramsPerSquareMetre: fc.integer({ min: 0, max: 9999 }).map(milligramsPerSquareMetre),
         dustRating: fc.integer({ min: 0, max: 5 }),

@@ -194,6 +194,33 @@ export const partLines: readonly TypedLine[] = [
     ...{ verb: 'prep', parts: ['impeller-7'], grade: 'sa2.5', profileMicrometres: micrometresFromMils(2.4) },
     ...{ saltsMilligramsPerSquareMetre: milligramsPerSquareMetre(12), dustRating: 1 },
   }),
+  act('prep lid-6 degreased acetone, rust off', {
+    ...{ verb: 'prep', parts: ['lid-6'], removed: ['grease', 'rust'], solvents: ['acetone'] },
+  }),
+  act('degreased lid-6 and lid-7 ipa', {
+    ...{ verb: 'prep', parts: ['lid-6', 'lid-7'], removed: ['grease'], solvents: ['isopropyl-alcohol'] },
+  }),
+  act('prep lid-6 sp10 old coat off blasted, dust off, dust 1', {
+    ...{ verb: 'prep', parts: ['lid-6'], grade: 'sp10', removed: ['old-coat', 'dust'], prepWays: ['blasting'] },
+    dustRating: 1,
+  }),
+  act('prep lid-6 wiped with IPA', {
+    ...{ verb: 'prep', parts: ['lid-6'], prepWays: ['wiping'], solvents: ['isopropyl-alcohol'] },
+  }),
+  act('prep lid-6 sanded 120, old paint stripped', {
+    ...{ verb: 'prep', parts: ['lid-6'], grit: 'p120', removed: ['old-coat'] },
+  }),
+  act('prep lid-6 oil and grease off, sanding', {
+    ...{ verb: 'prep', parts: ['lid-6'], removed: ['grease'], prepWays: ['sanding'] },
+  }),
+  act('amend impeller-7 prep sa2 rust-off salts 8mg/m2 wrong word', {
+    ...{ verb: 'amend', of: { verb: 'prep', part: 'impeller-7' }, why: 'wrong word' },
+    change: { grade: 'sa2', removed: ['rust'], saltsMilligramsPerSquareMetre: milligramsPerSquareMetre(8) },
+  }),
+  act('amend impeller-7 prep 55um wrong gauge', {
+    ...{ verb: 'amend', of: { verb: 'prep', part: 'impeller-7' }, why: 'wrong gauge' },
+    change: { profileMicrometres: micrometres(55) },
+  }),
   act('blasted impeller-7 and valve-3 SSPC SP-10', { verb: 'prep', parts: ['impeller-7', 'valve-3'], grade: 'sp10' }),
   miss('prep impeller-7', 'incomplete', '', 'prep impeller-7 sa2.5'),
   miss('prep impeller-7 sa2.5 salts 12', 'unit-missing', '12', 'prep impeller-7 sa2.5 salts 12mg/m2'),

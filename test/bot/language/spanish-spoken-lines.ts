@@ -115,6 +115,18 @@ export const spanishSpokenLines: readonly TypedLine[] = [
     result: 'no-effect',
   }),
   act('bloquear impeller-7 burbujas', { verb: 'hold', parts: ['impeller-7'], why: 'burbujas' }),
+  act('desengrasada impeller-7 con acetona, óxido fuera', {
+    ...{ verb: 'prep', parts: ['impeller-7'], removed: ['grease', 'rust'], solvents: ['acetone'] },
+  }),
+  act('preparar impeller-7 sa2.5 desengrasada acetona, sin óxido, sin polvo', {
+    ...{
+      verb: 'prep',
+      parts: ['impeller-7'],
+      grade: 'sa2.5',
+      removed: ['grease', 'rust', 'dust'],
+      solvents: ['acetone'],
+    },
+  }),
   act('arenada impeller-7 sa2.5', { verb: 'prep', parts: ['impeller-7'], grade: 'sa2.5' }),
   act('pieza rodete-2 acero inox', { verb: 'part', part: 'rodete-2', details: { metal: 'stainless' } }),
   act('pieza rodete-2 fundición gris', { verb: 'part', part: 'rodete-2', details: { metal: 'grey-iron' } }),

@@ -1,7 +1,7 @@
 // What else may be typed for a choice, by its slot: beside the word itself, which every tongue's small words lead to.
 
 import type { SlotName } from '../../../../core/commands.ts';
-import { surfaceGrades } from '../../../../core/grades.ts';
+import { grits, surfaceGrades } from '../../../../core/grades.ts';
 
 /** By what is chosen, the words for it. */
 type Choices = Readonly<Partial<Record<SlotName, Readonly<Record<string, string>>>>>;
@@ -23,6 +23,19 @@ export const englishChoices: Choices = {
   'fan-state': yesOrNo,
   'rub-result': { 'no-effect': 'ok none', softened: 'soft marked' },
   grade: grades,
+  removed: {
+    grease: 'degreased oil oil-off without-grease without-oil',
+    dust: 'without-dust dusted',
+    rust: 'derusted without-rust',
+    'old-coat': 'old-paint old-paint-off without-old-coat stripped',
+  },
+  grit: Object.fromEntries(
+    grits.map((grit) => [
+      grit,
+      `sanded-${grit.slice(1)} sanded-${grit.slice(1)}-grit ${grit.slice(1)}-grit grit-${grit.slice(1)}`,
+    ]),
+  ),
+  'prep-way': { blasting: 'blasted blast', grinding: 'ground grinder', sanding: 'sanded', wiping: 'wiped wipe' },
   handling: { gas: 'argon nitrogen inert' },
   gear: {
     gun: 'guns hose hoses spray',

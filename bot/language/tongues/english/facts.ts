@@ -7,10 +7,11 @@ import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishComponents, englishMaterial } from './material.ts';
-import { englishParts, englishRubs } from './parts.ts';
+import { englishRubs } from './parts.ts';
 import { englishSessionFact } from './session-facts.ts';
 import { slotNames } from './slots.ts';
 import { englishSteps } from './steps.ts';
+import { englishSurface } from './surface.ts';
 import { englishVerbs } from './verbs.ts';
 
 export const englishFact = (fact: Fact, figures: Figures): string =>
@@ -47,7 +48,7 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'PartReceived':
       return 'part noted';
     case 'SurfacePrepared':
-      return `prepared ${englishParts.grades[fact.grade]}`;
+      return `prepared ${englishSurface.preparation(fact, figures)}`;
     case 'CoatApplied':
       return `${fact.part} ${fact.pass === undefined ? 'coated' : 'touched up'} (${fact.method}, batch ${fact.batch})`;
     case 'CureStarted':

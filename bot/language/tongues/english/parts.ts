@@ -1,7 +1,7 @@
 // Parts, their surfaces, films and cures, and the people about them, in English.
 
 import type { CrewUnclear } from '../../../../core/crew/crew-unclear.ts';
-import type { RubResult, SurfaceGrade } from '../../../../core/grades.ts';
+import type { RubResult } from '../../../../core/grades.ts';
 import type { PartName, PersonName } from '../../../../core/ids.ts';
 import type { Method } from '../../../../core/methods.ts';
 import type { FilmFinding, FilmRuleNamed } from '../../../../core/part/film-acceptance.ts';
@@ -11,26 +11,7 @@ import type { StageName } from '../../../../core/products/sheet-part.ts';
 import type { Celsius, EpochMs, Minutes } from '../../../../core/units.ts';
 import { type Ending, timeOf } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
-
-/** As the standards print them. */
-const grades: Readonly<Record<SurfaceGrade, string>> = {
-  sa3: 'Sa 3',
-  'sa2.5': 'Sa 2½',
-  sa2: 'Sa 2',
-  sa1: 'Sa 1',
-  st3: 'St 3',
-  st2: 'St 2',
-  sp1: 'SP 1',
-  sp2: 'SP 2',
-  sp3: 'SP 3',
-  sp5: 'SP 5',
-  sp6: 'SP 6',
-  sp7: 'SP 7',
-  sp8: 'SP 8',
-  sp10: 'SP 10',
-  sp11: 'SP 11',
-  sp15: 'SP 15',
-};
+import { englishSurface } from './surface.ts';
 
 const stages: Readonly<Record<StageName, string>> = {
   handle: 'can be handled',
@@ -74,7 +55,7 @@ const newOnes = (parts: FewParts, figures: Figures): string =>
   `New ${areMany(parts) ? 'parts' : 'part'} ${few(parts, figures)}`;
 
 export const englishParts = {
-  grades,
+  ...englishSurface,
   stages,
   several: (count: number) => `${count} parts: noted`,
   detail: (part: PartName, known: readonly string[]) =>
@@ -82,7 +63,7 @@ export const englishParts = {
   bears: (celsius: Celsius, figures: Figures) => `bears ${figures.temperature(celsius)}`,
   unknownDetails: (parts: readonly PartName[], what: readonly DetailAsked[], figures: Figures) =>
     `Not known of ${figures.list(parts)}: ${figures.list(what.map((each) => details[each]))}.`,
-  prepared: (part: PartName, grade: SurfaceGrade) => `${part}: prepared, ${grades[grade]}`,
+  prepared: (part: PartName, how: string) => `${part}: prepared, ${how}`,
   noSurfaceLife: (sheets: readonly string[], figures: Figures) =>
     `${figures.list(sheets)} gives no life of a prepared surface: coat it soon, and ask what the job allows.`,
   surfaceLifeOf: (sheet: string) => `Its life is by the sheet of ${sheet}.`,

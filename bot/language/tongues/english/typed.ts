@@ -16,6 +16,9 @@ export const englishTyped: Typed = {
   verbs: englishVerbs,
   openings: [
     { words: 'touch-up', verb: 'coat', pass: 'same-coat' },
+    { words: 'degreased', verb: 'prep', removed: ['grease'] },
+    { words: 'sanded', verb: 'prep', prepWays: ['sanding'] },
+    { words: 'wiped', verb: 'prep', prepWays: ['wiping'] },
     { words: 'anonymous', verb: 'near-miss', anonymous: true },
   ],
   terms: englishTerms,

@@ -5,7 +5,6 @@ import { isPlain, type PlainFact, plainVerb } from '../../../../core/verbs/plain
 import { endingOfRing } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
-import { englishParts } from '../english/parts.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishComponents, spanishHandling } from './material.ts';
 import { methodName, spanishMaterialName, theEnding } from './names.ts';
@@ -16,6 +15,7 @@ import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
 import type { Spoken } from './spoken.ts';
 import { spanishSteps } from './steps.ts';
+import { spanishSurface } from './surface.ts';
 import { spanishVerbs } from './verbs.ts';
 
 const ways = { oven: 'horno', room: 'sala' };
@@ -67,7 +67,7 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
     case 'PartReceived':
       return 'pieza anotada';
     case 'SurfacePrepared':
-      return `superficie preparada, ${englishParts.grades[fact.grade]}`;
+      return `superficie preparada, ${spanishSurface.preparation(fact, figures)}`;
     case 'CoatApplied':
       return `${fact.part}: capa ${fact.pass === undefined ? 'aplicada' : 'retocada'} (${methodName(say, fact.method)}, mezcla ${fact.batch})`;
     case 'CureStarted':

@@ -52,7 +52,7 @@ const metals: Readonly<Record<string, string>> = {
   magnesium: 'magnesio',
 };
 
-const solventNames: Readonly<Record<SolventId, string>> = {
+export const spanishSolvents: Readonly<Record<SolventId, string>> = {
   acetone: 'acetona',
   'isopropyl-alcohol': 'alcohol isopropílico',
   ethanol: 'etanol',
@@ -144,7 +144,7 @@ export function spanishNames(say: Spoken): typeof english.names {
     methodFinish: (method) => spanishMethods[method].finish,
     place: spanishPlace,
     metal: spanishMetal,
-    solvent: (id) => solventNames[id],
+    solvent: (id) => spanishSolvents[id],
     rule: (code) => rules[code],
     emergencyField: (field) => emergencyFields[field],
     figureSource: (id) => lawOf(say, decimals(say, figureSources[id])),
@@ -170,7 +170,7 @@ export function spanishEmergencyWord(field: string): string {
   return ownValue(emergencyWords, field) ?? field;
 }
 
-const materials: Readonly<Record<string, string>> = solventNames;
+const materials: Readonly<Record<string, string>> = spanishSolvents;
 
 /** A solvent by its id, else the shop's own name. */
 export const spanishMaterialName = (material: string): string => ownValue(materials, material) ?? material;

@@ -5,12 +5,13 @@ import type { RubResult } from '../../../../core/grades.ts';
 import type { HeatUp } from '../../../../core/part/heat-up.ts';
 import type { LoadUnclear } from '../../../../core/part/part-objections.ts';
 import type { Figures } from '../../figures.ts';
-import { englishParts, type FewParts } from '../english/parts.ts';
+import type { englishParts, FewParts } from '../english/parts.ts';
 import { spanishRoles } from './chat.ts';
 import { spanishFilm } from './film.ts';
 import { atEnding, atTime, capital, counted, handoverLine, methodName, takeoverLine, taking } from './names.ts';
 import { spanishRingName } from './rings.ts';
 import type { Spoken } from './spoken.ts';
+import { spanishSurface } from './surface.ts';
 
 const startsOf = (say: Spoken): Readonly<Record<HeatUp['start'], string>> => ({
   'part-reading': 'su última lectura',
@@ -34,8 +35,7 @@ const newOnes = (parts: FewParts, figures: Figures): string =>
   `${areMany(parts) ? 'Piezas nuevas' : 'Pieza nueva'} ${few(parts, figures)}`;
 
 export const spanishParts = (say: Spoken): typeof englishParts => ({
-  // As the standards print them, in any language.
-  grades: englishParts.grades,
+  ...spanishSurface,
   stages: {
     handle: 'se puede manipular',
     service: `puede entrar en servicio según ${say.the('sheet')}`,
@@ -46,7 +46,7 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   bears: (celsius, figures) => `aguanta ${figures.temperature(celsius)}`,
   unknownDetails: (parts, what, figures) =>
     `No se sabe de ${figures.list(parts)}: ${figures.list(what.map((each) => details[each]))}.`,
-  prepared: (part, grade) => `${part}: superficie preparada, ${englishParts.grades[grade]}`,
+  prepared: (part, how) => `${part}: superficie preparada, ${how}`,
   noSurfaceLife: (sheets, figures) =>
     `${figures.list(sheets)} no ${sheets.length > 1 ? 'dicen' : 'dice'} cuánto dura una superficie preparada: aplique pronto, y pregunte qué admite el trabajo.`,
   surfaceLifeOf: (sheet) => `Lo que dura, según ${say.the('sheet')} de ${sheet}.`,

@@ -41,6 +41,7 @@ const openings: readonly Opening[] = [
     verb: 'flush',
     gear: 'vessels',
   },
+  { words: 'desengrasada, desengrasado, desengraso', verb: 'prep', removed: ['grease'], printed: 'desengrasada' },
   // Of no liquid it may be a coat, so it is no word of the row.
   { words: 'vertido', verb: 'spill' },
   { words: 'anónimo', verb: 'near-miss', anonymous: true },

@@ -89,9 +89,10 @@ export const spanishVerbs: VerbsTyped = {
   stock: verbWords('existencias, inventario, latas', 'existencias'),
   plan: verbWords('planear, planificar, calcular', 'planear 6x0,8m2 pistola 12um lista 13:00'),
   prep: verbWords(
-    'preparar, preparada, preparado, chorreada, chorreado, granallada, granallado, chorrear, chorro, granallar, arenar, arenada, arenado, sandblast, sandblasteada, sandblasteado, lijada, lijado, desengrasada, desengrasado',
+    'preparar, preparada, preparado, chorreada, chorreado, granallada, granallado, chorrear, chorro, granallar, arenar, arenada, arenado, sandblast, sandblasteada, sandblasteado, lijada, lijado',
     'preparar impulsor-7 sa2.5 60um',
-    'chorreada, chorreado, chorro, granallada, granallado, arenada, arenado, sandblast',
+    'chorreada, chorreado, chorro, granallada, granallado, arenada, arenado, sandblast, vieja',
+    { degreased: 'desengrasada desengrasado', off: 'fuera quitado quitada', without: 'sin' },
   ),
   door: verbWords(
     'puerta, puerta horno, puerta abierta, abrir puerta, abro puerta, abrí puerta, abierta puerta',

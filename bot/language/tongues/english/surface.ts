@@ -1,0 +1,65 @@
+// How a surface was prepared, in English: its grade, what was taken off, with what.
+
+import type { SolventId } from '../../../../core/calc/solvents.ts';
+import type { Contaminant, Grit, PrepWay, SurfaceGrade } from '../../../../core/grades.ts';
+import type { Figures } from '../../figures.ts';
+import { englishSolvents } from './solvents.ts';
+
+/** As the standards print them. */
+export const gradeNames: Readonly<Record<SurfaceGrade, string>> = {
+  sa3: 'Sa 3',
+  'sa2.5': 'Sa 2½',
+  sa2: 'Sa 2',
+  sa1: 'Sa 1',
+  st3: 'St 3',
+  st2: 'St 2',
+  sp1: 'SP 1',
+  sp2: 'SP 2',
+  sp3: 'SP 3',
+  sp5: 'SP 5',
+  sp6: 'SP 6',
+  sp7: 'SP 7',
+  sp8: 'SP 8',
+  sp10: 'SP 10',
+  sp11: 'SP 11',
+  sp15: 'SP 15',
+};
+
+const contaminants: Readonly<Record<Contaminant, readonly string[]>> = {
+  grease: ['oil', 'grease'],
+  dust: ['dust'],
+  rust: ['rust'],
+  'old-coat': ['the old coat'],
+};
+
+const ways: Readonly<Record<PrepWay, string>> = {
+  blasting: 'blasted',
+  grinding: 'ground',
+  sanding: 'sanded',
+  wiping: 'wiped',
+};
+
+/** What was said, of one line or of all before a coat. */
+interface Preparation {
+  readonly grade?: SurfaceGrade | undefined;
+  readonly removed?: readonly Contaminant[] | undefined;
+  readonly solvents?: readonly SolventId[] | undefined;
+  readonly prepWays?: readonly PrepWay[] | undefined;
+  readonly grit?: Grit | undefined;
+}
+
+export const englishSurface = {
+  contaminants,
+  /** All that was said of it. */
+  preparation: ({ grade, removed = [], solvents = [], prepWays = [], grit }: Preparation, figures: Figures): string =>
+    [
+      grade === undefined ? '' : gradeNames[grade],
+      removed.length === 0 ? '' : `${figures.list(removed.flatMap((each) => contaminants[each]))} off`,
+      prepWays.length === 0 ? '' : figures.list(prepWays.map((each) => ways[each])),
+      grit === undefined ? '' : grit.toUpperCase(),
+      solvents.length === 0 ? '' : `with ${figures.list(solvents.map((each) => englishSolvents[each]))}`,
+    ]
+      .filter((text) => text !== '')
+      .join(', '),
+};
+export type SurfaceWords = typeof englishSurface;

@@ -1,0 +1,62 @@
+// What was taken off a surface and with what: on its card, in the day, in the trace, corrected, and in both tongues.
+
+import { afterEach, describe, expect, it } from 'vitest';
+import { sessionTalk, sprayCrew, value } from './session-talk.ts';
+
+const open: { close: () => void }[] = [];
+afterEach(() => {
+  for (const talk of open.splice(0)) talk.close();
+});
+async function talkAfter(...lines: readonly string[]) {
+  const talk = sessionTalk();
+  open.push(talk);
+  for (const line of lines) await talk.say(line);
+  return talk;
+}
+
+describe('what was taken off a surface', () => {
+  it('given a part that was degreased, then its card, the day and the trace tell what went and with what', async () => {
+    const { say } = await talkAfter('part lid-6');
+    const { card } = await say('prep lid-6 degreased acetone, rust off');
+    expect(card.title).toBe('lid-6: prepared, oil, grease, rust off, with acetone');
+    const told = 'prepared oil, grease, rust off, with acetone';
+    expect((await say('day')).card.lines).toContain(`lid-6: ${told}`);
+    expect((await say('trace lid-6')).text).toContain(told);
+  });
+
+  it('given more is said before the coat, then the card has all of it', async () => {
+    const { say } = await talkAfter('part lid-6', 'prep lid-6 degreased acetone');
+    expect((await say('prep lid-6 sa2.5 rust off')).card.title).toBe(
+      'lid-6: prepared, Sa 2½, oil, grease, rust off, with acetone',
+    );
+  });
+
+  it('given a wrong word, then it is put right, and the trace keeps both', async () => {
+    const { say } = await talkAfter('part lid-6', 'prep lid-6 sa2 rust off');
+    await say('amend lid-6 prep sa2.5 old-coat-off wrong part of the list');
+    const { text } = await say('trace lid-6');
+    expect(text).toContain('prepared Sa 2½, the old coat off');
+    expect(text).toContain('prepared Sa 2, rust off');
+  });
+
+  it('given whoever types Spanish, then it is read and told in it', async () => {
+    const people = sprayCrew.people.map((person) => ({ ...person, language: 'es' }));
+    const talk = sessionTalk(':memory:', { ...sprayCrew, language: 'es', people });
+    open.push(talk);
+    await talk.say('part tapa-6');
+    const { card } = await talk.say('desengrasada tapa-6 con acetona, sin óxido');
+    expect(card.title).toBe('tapa-6: superficie preparada, sin aceite, grasa y óxido, con acetona');
+  });
+
+  it('given nothing of how, then it is asked for', async () => {
+    const { say } = await talkAfter('part lid-6');
+    expect((await say('prep lid-6')).card.actions[0]?.line).toBe('prep lid-6 sa2.5');
+  });
+
+  it('given steel that was blasted and later only wiped, then its life runs from the blasting', async () => {
+    const { say } = await talkAfter('set sheet demo-build', 'air 20C 50%', 'part lid-6', 'prep lid-6 sa2.5', 'wait 2h');
+    const wiped = await say('prep lid-6 wiped with ipa');
+    expect(wiped.card.title).toBe('lid-6: prepared, Sa 2½, wiped, with isopropyl alcohol');
+    expect(value(wiped, 'surface-ends-at')).toBe('2026-03-02T12:00:00Z');
+  });
+});
