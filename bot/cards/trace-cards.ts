@@ -190,7 +190,9 @@ function canHistory(telling: Telling, can: Can): readonly string[] {
 function stepLines(telling: Telling, entry: Entry, told?: string): readonly string[] {
   const { records } = telling.words;
   const { figures } = telling;
-  const late = isLate(entry) ? minutesBetween(entry.happenedAt, entry.recordedAt) : undefined;
+  // Of a time that was put right the correction says who and when.
+  const isMoved = entry.corrections.some(({ wasAt }) => wasAt !== entry.happenedAt);
+  const late = isLate(entry) && !isMoved ? minutesBetween(entry.happenedAt, entry.recordedAt) : undefined;
   return [
     records.step(entry.happenedAt, entry.by, told ?? telling.words.fact(entry.fact, figures), late, figures),
     ...entry.corrections.map((correction) => {

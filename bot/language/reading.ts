@@ -2,6 +2,7 @@
 // catalogues; it never becomes a record.
 
 import type { Command, Question, Stance } from '../../core/commands.ts';
+import type { UnitSystem } from '../../core/crew/unit-system.ts';
 import type { Failed } from '../../core/failed.ts';
 import type { BatchNumber, PartName, PersonName, PlaceName, SheetId } from '../../core/ids.ts';
 import type { Alarm } from '../../core/session/session-commands.ts';
@@ -16,6 +17,8 @@ import type { VocabularyName } from './vocabulary.ts';
 export interface LineContext {
   /** The speaker's own tongue, the crew's, and English. */
   readonly hearing: Hearing;
+  /** The speaker's: what a number without a unit may be in. */
+  readonly units?: UnitSystem;
   /** The speaker's: in which order a date is typed. */
   readonly country: Profile;
   readonly now: EpochMs;

@@ -19,6 +19,7 @@ export function lineContext(tongues: Tongues, shop: Shop, as: PersonName, now: E
   const { language, units } = personIn(shop.crew, as);
   return {
     hearing: hearingOf(tongues, shop.crew, as),
+    units,
     country: tongues.profileOf(language, units),
     now,
     zone: shop.crew.zone,

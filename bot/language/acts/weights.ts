@@ -43,7 +43,7 @@ export function weightsFrom(
   }
   const split = batchInFront(entries, marked?.batch ?? knownBatch, context);
   if (isFailed(split)) return split;
-  const covered = coverBareNumbers(split.entries, line);
+  const covered = coverBareNumbers(split.entries, line, context);
   if (isFailed(covered)) return covered;
   return lettered(covered, split.batch);
 }
@@ -100,7 +100,11 @@ function isBatchBeside(
   return context.batches.includes(first.number.value) || first.number.value * widestRatio < next.value;
 }
 
-function coverBareNumbers(entries: readonly Entry[], line: string): readonly (Letter | QuantityToken)[] | Fault {
+function coverBareNumbers(
+  entries: readonly Entry[],
+  line: string,
+  context: LineContext,
+): readonly (Letter | QuantityToken)[] | Fault {
   if (entries.every((entry) => entry.kind !== 'number')) return entries;
   const covered: (Letter | QuantityToken)[] = [];
   let unit: QuantityToken['unit'] | undefined;
@@ -110,7 +114,7 @@ function coverBareNumbers(entries: readonly Entry[], line: string): readonly (Le
       covered.unshift(entry);
       continue;
     }
-    if (unit === undefined) return withoutUnit(entry, entries, line);
+    if (unit === undefined) return withoutUnit(entry, entries, line, context);
     const token = withUnit(entry, entry.number, unit);
     if (token.kind === 'doubt') return doubtful(token, line, 'part-a');
     if (token.kind === 'impossible') return impossible('part-a', token);
@@ -119,12 +123,14 @@ function coverBareNumbers(entries: readonly Entry[], line: string): readonly (Le
   return covered;
 }
 
-function withoutUnit(token: NumberToken, entries: readonly Entry[], line: string): Fault {
+function withoutUnit(token: NumberToken, entries: readonly Entry[], line: string, { units }: LineContext): Fault {
   const masses = entries.filter((entry) => entry.kind === 'quantity');
   // After two weights a bare number wants no unit: perhaps the batch, said last.
   if (masses.length >= 2) return leftOver(token, [lineWith(line, token, `batch ${token.text}`)]);
   const used = masses[0]?.unit.name;
-  return unitless(token, ['part-a', 'part-b'], line, used === undefined ? ['g', 'kg', 'lb'] : [used]);
+  // No scale of a metric crew shows pounds.
+  const usual = units === 'metric' ? ['g', 'kg'] : ['g', 'kg', 'lb'];
+  return unitless(token, ['part-a', 'part-b'], line, used === undefined ? usual : [used]);
 }
 
 /** Letters stand before each weight, or after each, or nowhere. */

@@ -101,6 +101,15 @@ describe('the night', () => {
   });
 });
 
+describe('a time that was put right', () => {
+  it('given it was told late, then its step no longer says how late it was written, and the correction says who', async () => {
+    const { last } = await said(...weighed, 'wait 20m', 'stir 1 12m ago', 'amend 1 stir at 8:05 wrong time', 'trace 1');
+    const steps = last?.card.lines ?? [];
+    expect(steps).toContain('08:05 ada: stirrer on');
+    expect(steps.join()).toContain('Corrected 08:20 by ada');
+  });
+});
+
 describe('a bell that rings again', () => {
   it('given nobody answered, then its second ring says so', async () => {
     const { rings } = await said('air 24C 48%', '@bo: mix 2.4kg', '@bo: weigh 1 1200g 1200g', 'wait 2h');

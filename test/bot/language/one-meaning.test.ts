@@ -11,7 +11,7 @@ import { withoutAccents } from '../../../bot/language/typed/without-accents.ts';
 import { methodWordsOf } from '../../../bot/language/verbs-of-tongues.ts';
 import { solvents } from '../../../core/calc/solvents.ts';
 import { epochMs } from '../../../core/units.ts';
-import { tallerALasDiez } from './shop-at-ten.ts';
+import { shopAtTen, tallerALasDiez } from './shop-at-ten.ts';
 import { vocabularyNames } from './vocabulary-names.ts';
 
 const tongues = shipped.every.tongues.map((tongue) => ({ first: tongue.verbs.mix.example, tongue }));
@@ -76,6 +76,13 @@ describe('a solvent', () => {
 });
 
 describe('a figure that may mean two things', () => {
+  it.each([
+    ['metric', ['weigh 1 2.4 2.4g', 'weigh 1 2.4 2.4kg']],
+    ['us', ['weigh 1 2.4 2.4g', 'weigh 1 2.4 2.4kg', 'weigh 1 2.4 2.4lb']],
+  ] as const)('given a weight without a unit from somebody in %s units, then %j are offered', (units, suggestions) => {
+    expect(readLine('weigh 1 2.4 2.4', { ...shopAtTen, units })).toMatchObject({ misread: { suggestions } });
+  });
+
   it('given a solvent by the ounce, then a fluid ounce is offered and nothing is recorded', () => {
     const read = readLine('lavar pistola acetona 10oz', tallerALasDiez);
     expect(read).toMatchObject({
