@@ -1,7 +1,7 @@
 // What is left in which can, and what of it needs somebody: asked by `stock`, told in the morning.
 
 import { leftGrams } from '../../core/can/can.ts';
-import { expiryNoticeDays, type StockRow, stockOf } from '../../core/can/can-stock.ts';
+import { expiryNoticeDays, openNoticeDays, type StockRow, stockOf } from '../../core/can/can-stock.ts';
 import type { Component } from '../../core/components.ts';
 import { statusOf } from '../../core/status.ts';
 import { grams } from '../../core/units.ts';
@@ -45,16 +45,18 @@ export function morningLines(telling: Telling): readonly string[] {
   return urgent.length === 0 ? [telling.words.material.morningNothing] : urgent.map((row) => stockLine(telling, row));
 }
 
-function needsSomebody({ gas, isLow, daysToExpiry }: StockRow): boolean {
+function needsSomebody({ gas, isLow, daysToExpiry, daysOpenLeft }: StockRow): boolean {
   const expires = daysToExpiry !== undefined && daysToExpiry <= expiryNoticeDays;
-  return gas.is === 'doubtful' || gas.is === 'lid-off' || isLow || expires;
+  const stale = daysOpenLeft !== undefined && daysOpenLeft <= openNoticeDays;
+  return stale || gas.is === 'doubtful' || gas.is === 'lid-off' || isLow || expires;
 }
 
 function stockLine(telling: Telling, row: StockRow): string {
   const { material } = telling.words;
-  const { can, daysOpen, daysToExpiry, isLow, headspace } = row;
+  const { can, daysOpen, daysOpenLeft, daysToExpiry, isLow, headspace } = row;
   const details = [
     material.openDays(daysOpen),
+    ...(daysOpenLeft === undefined || daysOpenLeft > openNoticeDays ? [] : [material.openLeft(daysOpenLeft)]),
     ...(daysToExpiry === undefined ? [] : [material.expiresIn(daysToExpiry)]),
     gasWords(telling, row.gas),
     ...(headspace === undefined || row.gas.is === 'not-needed'

@@ -5,6 +5,7 @@ import { unitDoubts } from '../calc/other-unit.ts';
 import { type Can, leftGrams } from '../can/can.ts';
 import type { FromCan } from '../can/can-events.ts';
 import type { PourCase } from '../can/can-rules.ts';
+import { openUntil } from '../can/can-stock.ts';
 import type { CommandOf } from '../commands.ts';
 import { type Component, components } from '../components.ts';
 import { localDay } from '../crew/local-day.ts';
@@ -130,11 +131,14 @@ export function poursOf(
   at: EpochMs,
   found = (can: Can): Can => can,
 ): readonly PourCase[] {
-  const onDate = localDay(shop.crew.zone, at);
+  const { zone } = shop.crew;
+  const onDate = localDay(zone, at);
   return from.flatMap(({ can: number, grams: taken }) => {
     const now = shop.cans.get(number);
     const can = now && found(now);
-    return can === undefined ? [] : [{ can, grams: taken, leftGrams: leftGrams(can), sheet: sheet.id, at, onDate }];
+    if (can === undefined) return [];
+    const last = openUntil(can, zone);
+    return [{ can, grams: taken, leftGrams: leftGrams(can), sheet: sheet.id, at, onDate, openUntil: last }];
   });
 }
 

@@ -7,6 +7,8 @@ import type { EpochMs, Grams, Litres, Minutes } from '../units.ts';
 export type MaterialObjection =
   | { readonly code: 'no-gas'; readonly component: Component }
   | { readonly code: 'can-expired'; readonly lot: string; readonly expires: string }
+  /** ISO: the last day on which its sheet lets it be poured from. */
+  | { readonly code: 'can-open-too-long'; readonly can: CanNumber; readonly lastDay: string }
   | { readonly code: 'can-discarded'; readonly can: CanNumber; readonly at: EpochMs }
   | {
       readonly code: 'can-doubtful';

@@ -86,6 +86,8 @@ export interface PourCase {
   readonly sheet: SheetId;
   readonly at: EpochMs;
   readonly onDate: string;
+  /** The last day of its standing open, by the sheet. */
+  readonly openUntil: string | undefined;
 }
 
 const doubtful: Rule<Pick<PourCase, 'can' | 'at'>> = {
@@ -124,6 +126,14 @@ export const pourRules: readonly Rule<PourCase>[] = [
     source: 'label',
     liftedBy: 'supervisor',
     check: ({ can: { lot, expires }, onDate }) => expiredOn(lot, expires, onDate),
+  },
+  {
+    code: 'can-open-too-long',
+    source: 'sheet',
+    liftedBy: 'supervisor',
+    since: 4,
+    check: ({ can, openUntil: lastDay, onDate }) =>
+      lastDay !== undefined && onDate > lastDay ? { code: 'can-open-too-long', can: can.number, lastDay } : undefined,
   },
   doubtful,
   {

@@ -6,6 +6,13 @@ import { type EpochMs, epochMs, type Grams } from '../units.ts';
 import { type Can, isGasSensitive, leftGrams } from './can.ts';
 import { blanketTimes, type Doubt, doubtOf, type Headspace, headspaceOf } from './can-clocks.ts';
 
+/** The last day, ISO, on which the sheet lets it be poured from; `undefined` where it says nothing of that. */
+export function openUntil({ sheet, component, openedAt }: Can, zone: string): string | undefined {
+  const { openCans } = sheet;
+  if (openCans === undefined || !openCans.components.includes(component)) return undefined;
+  return DateTime.fromMillis(openedAt, { zone }).plus({ days: openCans.mostDays }).toISODate() ?? undefined;
+}
+
 export type GasState =
   | { readonly is: 'not-needed' }
   | { readonly is: 'blanketed'; readonly at: EpochMs }
@@ -19,6 +26,8 @@ export interface StockRow {
   readonly daysOpen: number;
   /** 0 on its last day, below 0 after it; `undefined` where nobody said when it expires. */
   readonly daysToExpiry: number | undefined;
+  /** The same of the days that the sheet lets it stand open. */
+  readonly daysOpenLeft: number | undefined;
   readonly gas: GasState;
   readonly headspace: Headspace | undefined;
   readonly isLow: boolean;
@@ -28,6 +37,8 @@ export interface StockRow {
 const lowShare = 0.2;
 /** A week before: time to use it up or to order. Our own figure, no source. */
 export const expiryNoticeDays = 7;
+/** Of a can that may stand open so long and no longer: time to plan a batch. Our own figure, no source. */
+export const openNoticeDays = 2;
 
 export function stockOf(shop: Shop, at: EpochMs): readonly StockRow[] {
   return liveCans(shop).map((can) => stockRow(can, shop.crew.zone, at));
@@ -36,13 +47,15 @@ export function stockOf(shop: Shop, at: EpochMs): readonly StockRow[] {
 export function stockRow(can: Can, zone: string, at: EpochMs): StockRow {
   const today = DateTime.fromMillis(at, { zone }).startOf('day');
   const opened = DateTime.fromMillis(can.openedAt, { zone }).startOf('day');
-  const expires = can.expires === undefined ? undefined : DateTime.fromISO(can.expires, { zone }).startOf('day');
+  const daysTo = (day: string | undefined) =>
+    day === undefined ? undefined : Math.round(DateTime.fromISO(day, { zone }).startOf('day').diff(today, 'days').days);
   const left = leftGrams(can);
   return {
     can,
     leftGrams: left,
     daysOpen: Math.round(today.diff(opened, 'days').days),
-    daysToExpiry: expires === undefined ? undefined : Math.round(expires.diff(today, 'days').days),
+    daysToExpiry: daysTo(can.expires),
+    daysOpenLeft: daysTo(openUntil(can, zone)),
     gas: gasState(can, at),
     headspace: headspaceOf(can),
     isLow: left < lowShare * can.openedGrams,
@@ -61,7 +74,7 @@ export function gasState(can: Can, at: EpochMs): GasState {
 
 export type Need =
   | { readonly is: 'doubtful' | 'low' | 'lid-off'; readonly can: Can; readonly from: EpochMs }
-  | { readonly is: 'expires-soon' | 'expired'; readonly can: Can; readonly from: EpochMs };
+  | { readonly is: LastDayNeed; readonly can: Can; readonly from: EpochMs };
 
 /** What of the stock needs somebody, and from when on; what is still to come (an expiry) included. */
 export function stockNeeds(shop: Shop, at: EpochMs): readonly Need[] {
@@ -71,18 +84,31 @@ export function stockNeeds(shop: Shop, at: EpochMs): readonly Need[] {
     return [
       ...(gas.is === 'doubtful' || gas.is === 'lid-off' ? [{ is: gas.is, can, from: gas.since }] : []),
       ...(isLow ? [{ is: 'low' as const, can, from: lastPour }] : []),
-      ...expiryNeeds(can, shop.crew.zone),
+      ...lastDayNeeds(can, shop.crew.zone, can.expires, expiryNoticeDays, ['expires-soon', 'expired']),
+      ...lastDayNeeds(can, shop.crew.zone, openUntil(can, shop.crew.zone), openNoticeDays, [
+        'open-long',
+        'open-too-long',
+      ]),
     ];
   });
 }
 
-function expiryNeeds(can: Can, zone: string): readonly Need[] {
-  if (can.expires === undefined) return [];
-  const lastDay = DateTime.fromISO(can.expires, { zone }).startOf('day');
-  const soon = epochMs(lastDay.minus({ days: expiryNoticeDays }).toMillis());
+type LastDayNeed = 'expires-soon' | 'expired' | 'open-long' | 'open-too-long';
+
+/** Some days before the last one, and from the day after it on. */
+function lastDayNeeds(
+  can: Can,
+  zone: string,
+  day: string | undefined,
+  noticeDays: number,
+  [near, past]: readonly [LastDayNeed, LastDayNeed],
+): readonly Need[] {
+  if (day === undefined) return [];
+  const lastDay = DateTime.fromISO(day, { zone }).startOf('day');
+  const soon = epochMs(lastDay.minus({ days: noticeDays }).toMillis());
   const gone = epochMs(lastDay.plus({ days: 1 }).toMillis());
   return [
-    { is: 'expires-soon', can, from: soon },
-    { is: 'expired', can, from: gone },
+    { is: near, can, from: soon },
+    { is: past, can, from: gone },
   ];
 }

@@ -34,6 +34,13 @@ export const Blanket = z
   );
 export type Blanket = z.infer<typeof Blanket>;
 
+/** So many days after its opening a can may still be poured from: 0 is the day itself. */
+export const OpenCans = z.strictObject({
+  components: z.array(z.enum(components)).min(1),
+  mostDays: z.number().int().min(0),
+  source,
+});
+
 /** Part A is stirred in its own can before the pour: minutes by what is in it, a straight line between the points. */
 export const PreStir = z.strictObject({
   points: z.array(z.strictObject({ partAGrams: grams, minutes })).min(1),

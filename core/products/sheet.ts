@@ -10,7 +10,7 @@ import { methods } from '../methods.ts';
 import * as units from '../units.ts';
 import { above0, celsius, Duration, minutes, percent, range, source } from './sheet-duration.ts';
 import { problemOf, rule, type SheetFault } from './sheet-fault.ts';
-import { Blanket, ByMass, Film, GearLosses, LeftOver, PreStir, Repair } from './sheet-material.ts';
+import { Blanket, ByMass, Film, GearLosses, LeftOver, OpenCans, PreStir, Repair } from './sheet-material.ts';
 import { CureHumidity, CureStage, FilmRule } from './sheet-part.ts';
 import { Flush, Spray } from './sheet-spray.ts';
 import { Steps } from './sheet-steps.ts';
@@ -74,6 +74,7 @@ export const Sheet = z.strictObject({
   }),
   preStir: PreStir.optional(),
   blanket: Blanket.optional(),
+  openCans: OpenCans.optional(),
   repair: Repair.optional(),
   leftOver: LeftOver.optional(),
   film: Film.optional(),

@@ -28,6 +28,14 @@ export const materialCases = {
     deviates: 'PartsWeighed 08:05 whole-left-over',
     liftedBy: 'lead',
   },
+  'can-open-too-long': {
+    // The demo sheet lets it stand open for 30 days (invented).
+    given: [air, '08:00 open B lot 8802 5kg at 2026-01-30 8:00', '08:00 mix 2.4kg'],
+    at: '08:05',
+    act: 'weigh 2 1200g 1200g can 1',
+    deviates: 'PartsWeighed 08:05 can-open-too-long',
+    liftedBy: 'supervisor',
+  },
   'can-expired': {
     given: [],
     at: '08:00',

@@ -3,6 +3,9 @@
 import { readSheet, type SheetShelf } from '../../core/products/sheet.ts';
 import { demoShelf } from './given.ts';
 
+/** So short that a walk comes past it. */
+const openCans = { components: ['part-a', 'part-b'], mostDays: 0, source: 'invented' };
+
 /** Beside the demo's: the same two as the shop's own, one that cannot be read, and one by weight that gives no densities. */
 export const walkShelf: SheetShelf = new Map([
   ...demoShelf,
@@ -19,7 +22,7 @@ function demo(id: string) {
 }
 
 function ownAs(id: string, as: string) {
-  return [id, readSheet(`${id}.json`, JSON.stringify({ ...demo(as), id }))] as const;
+  return [id, readSheet(`${id}.json`, JSON.stringify({ ...demo(as), id, openCans }))] as const;
 }
 
 function noLitres() {

@@ -1,6 +1,6 @@
 // What is left, for how long, and the morning on which somebody must see to it.
 
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { stockOf } from '../../../core/can/can-stock.ts';
 import { given } from '../given.ts';
 
@@ -48,5 +48,29 @@ it('given a can that expires in ten days, then the morning a week before tells o
   expect(await shift.plan()).toMatchObject({
     'crew/morning/2026-03-05': 'Thu 06:00',
     'crew/morning/2026-03-13': '2026-03-13 06:00',
+  });
+});
+
+describe('given a can that the sheet lets stand open for 30 days (invented)', () => {
+  // Opened on 31 January: its last day is Monday, 2 March.
+  const opened = 'Mon 08:00 open B lot 8802 5kg at 2026-01-31 8:00';
+
+  it('when its last day nears, then the stock and the morning tell it', async () => {
+    const shift = await given(['Mon 08:00 open B lot 8802 5kg at 2026-02-02 8:00', '08:01 air 24C 48%']);
+    const [row] = stockOf(await shift.shop(), shift.time('Mon 08:02'));
+    expect(row?.daysOpenLeft).toBe(2);
+    await shift.until('Tue 12:00');
+    expect(shift.rung().map(({ key }) => key)).toContain('crew/morning/2026-03-03');
+  });
+
+  it('when it is poured from on its last day, then nothing is asked; a day later it objects', async () => {
+    const shift = await given([opened, '08:01 mix 2.4kg 24C 48%']);
+    expect(await shift.when('08:02 weigh 2 b 1200g already')).toEqual({ recorded: ['PartWeighed'] });
+    expect(await shift.deviations()).not.toContainEqual(expect.stringContaining('can-open-too-long'));
+    await shift.when('Tue 08:00 air 24C 48%');
+    await shift.when('08:00 mix 2.4kg');
+    expect(await shift.when('08:01 weigh 3 b 1200g')).toEqual({
+      objected: expect.arrayContaining(['can-open-too-long']),
+    });
   });
 });

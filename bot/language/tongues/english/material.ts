@@ -16,6 +16,8 @@ export function englishMaterialObjection(objection: MaterialObjection, figures: 
       return `${englishComponents[objection.component]} is lost once air is left over it. Have inert gas (argon or nitrogen) at hand, or use the whole can at once, and say which: gas or whole.`;
     case 'can-expired':
       return `Lot ${objection.lot} expired: its last day was ${objection.expires}. Take another can.`;
+    case 'can-open-too-long':
+      return `Can ${objection.can} has stood open too long: by the sheet its last day was ${objection.lastDay}. Take another can.`;
     case 'can-discarded':
       return `Can ${objection.can} was discarded at ${figures.timeDown(objection.at)}.`;
     case 'can-doubtful': {
@@ -164,6 +166,8 @@ export const englishMaterial = {
   ) =>
     `${can} ${englishComponents[component]} ${sheet}, lot ${lot}: ${figures.mass(left)}${details.length === 0 ? '' : `; ${details.join(', ')}`}`,
   openDays: (days: number) => (days === 0 ? 'opened today' : days === 1 ? 'open 1 day' : `open ${days} days`),
+  openLeft: (days: number) =>
+    days < 0 ? 'open too long by the sheet' : days === 0 ? 'to be used up today' : `to be used up within ${days} d`,
   expiresIn: (days: number) =>
     days < 0 ? `expired ${-days} d ago` : days === 0 ? 'expires today' : `${days} d to expiry`,
   gas: {

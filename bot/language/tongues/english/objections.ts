@@ -135,6 +135,7 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'can-expired':
     case 'can-discarded':
     case 'can-doubtful':
+    case 'can-open-too-long':
     case 'shut-without-gas':
     case 'whole-left-over':
     case 'check-by-lead':

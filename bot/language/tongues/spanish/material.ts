@@ -21,6 +21,8 @@ export function spanishMaterialObjection(say: Spoken, objection: MaterialObjecti
       return `La ${spanishComponents[objection.component]} se pierde si le queda aire encima. Tenga gas inerte a mano (argón o nitrógeno), o gaste la lata entera de una vez, y diga cuál: gas o entera.`;
     case 'can-expired':
       return `El lote ${objection.lot} está caducado: su último día fue el ${spanishDay(objection.expires)}. Use otra lata.`;
+    case 'can-open-too-long':
+      return `La lata ${objection.can} lleva abierta demasiados días: según ${say.the('sheet')}, su último día fue el ${spanishDay(objection.lastDay)}. Use otra lata.`;
     case 'can-discarded':
       return told`La lata ${objection.can} se desechó ${atTime(figures, objection.at)}.`;
     case 'can-doubtful': {
@@ -153,6 +155,12 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   stockRow: (can, component, lot, sheet, left, details, figures) =>
     `Lata ${can}, ${spanishComponents[component]} ${sheet}, lote ${lot}: ${figures.mass(left)}${details.length === 0 ? '' : `; ${details.join(', ')}`}`,
   openDays: (days) => (days === 0 ? 'abierta hoy' : `abierta hace ${counted(days, 'día', 'días')}`),
+  openLeft: (days) =>
+    days < 0
+      ? `abierta demasiados días según ${say.the('sheet')}`
+      : days === 0
+        ? 'gastar hoy'
+        : `gastar en ${counted(days, 'día', 'días')}`,
   expiresIn: (days) =>
     days < 0
       ? `caducada hace ${counted(-days, 'día', 'días')}`

@@ -146,6 +146,7 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'can-expired':
     case 'can-discarded':
     case 'can-doubtful':
+    case 'can-open-too-long':
     case 'shut-without-gas':
     case 'whole-left-over':
     case 'check-by-lead':

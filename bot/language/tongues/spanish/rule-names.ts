@@ -41,6 +41,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'surface-life-over': 'superficie pasada de plazo',
   'no-gas': 'sin gas a mano',
   'can-expired': 'lote caducado',
+  'can-open-too-long': 'lata abierta demasiados días',
   'can-discarded': 'lata desechada',
   'can-doubtful': 'lata en duda',
   'shut-without-gas': 'tapada sin gas',
