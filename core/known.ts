@@ -5,5 +5,7 @@ export type Known<T> = {
 } & { readonly [K in keyof T as undefined extends T[K] ? K : never]?: Exclude<T[K], undefined> };
 
 export function known<T extends object>(figures: T): Known<T> {
-  return Object.fromEntries(Object.entries(figures).filter(([, figure]) => figure !== undefined)) as Known<T>;
+  const found: { [name: string]: unknown } = {};
+  for (const [name, figure] of Object.entries(figures)) if (figure !== undefined) found[name] = figure;
+  return found as Known<T>;
 }

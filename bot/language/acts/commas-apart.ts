@@ -6,7 +6,7 @@ import type { Token, Word } from '../typed/token.ts';
 const between = /,(?!\d)|(?<!\d),/;
 
 export function commasApart<T extends Token>(token: T): readonly (T | Word)[] {
-  return token.kind === 'word' && between.test(token.text) ? piecesOf(token) : [token];
+  return token.kind === 'word' && token.text.includes(',') && between.test(token.text) ? piecesOf(token) : [token];
 }
 
 function piecesOf({ text, start }: Word): readonly Word[] {

@@ -134,7 +134,7 @@ function pushTrimmed(spans: Span[], chunk: string, at: number, { gluedNumber }: 
     spans.push({ text: chunk, start: at, end: at + chunk.length });
     return;
   }
-  const text = chunk === '?' ? chunk : chunk.replace(outerMarks, '');
+  const text = chunk === '?' || !needsTrim.test(chunk) ? chunk : chunk.replace(outerMarks, '');
   if (text === '') return;
   const start = at + chunk.indexOf(text);
   if (isDigit(text.charCodeAt(0))) {
@@ -161,12 +161,12 @@ function pushTrimmed(spans: Span[], chunk: string, at: number, { gluedNumber }: 
 function pushNumeric(tokens: Token[], spans: readonly Span[], index: number, line: string, hearing: Hearing): number {
   const span = spans[index];
   if (span === undefined) return 0;
-  const quick = quickQuantity(span, hearing) ?? quickNumber(span, spans[index + 1]);
+  const spaced = spacedUnit(spans, index, hearing);
+  const quick = quickQuantity(span, hearing) ?? quickNumber(span, spaced);
   if (quick !== undefined) {
     addToken(tokens, quick, line);
     return 0;
   }
-  const spaced = spacedUnit(spans, index, hearing);
   const numeric = readNumeric(span, spaced?.unit, hearing.units);
   if (numeric === undefined) {
     pushWord(tokens, spans, index, line, hearing);
@@ -201,9 +201,9 @@ function quickQuantity(span: Span, { units }: Hearing): Token | undefined {
   };
 }
 
-/** `1` at the end or before a number of its own: nothing behind it can be its unit. */
-function quickNumber({ text, start, end }: Span, next: Span | undefined): Token | undefined {
-  if (!/^[1-9]\d{0,8}$/.test(text) || (next !== undefined && !isDigit(next.text.charCodeAt(0)))) return undefined;
+/** `1` with no unit behind it. */
+function quickNumber({ text, start, end }: Span, spaced: SpacedUnit | undefined): Token | undefined {
+  if (spaced !== undefined || !/^[1-9]\d{0,8}$/.test(text)) return undefined;
   return { kind: 'number', number: { value: Number(text), whole: true }, countable: true, text, start, end };
 }
 
