@@ -6,7 +6,7 @@ import { isFailed } from '../../../core/failed.ts';
 import type { FieldRow } from '../../../core/verbs/slot.ts';
 import type { Fault } from '../reading.ts';
 import { isPermitWord } from '../time-and-permission.ts';
-import { lastDayOf } from '../times/expiry-typed.ts';
+import { lastDayOf, lastDayShort } from '../times/expiry-typed.ts';
 import { fillers } from '../tongues/english/line-words.ts';
 import { rareFigureFrom } from '../typed/rare-figures.ts';
 import { type Token, wordIn } from '../typed/token.ts';
@@ -78,7 +78,7 @@ function valueFrom(
   if (token === undefined) return { failed: 'incomplete', token: label, needs };
   if (told === 'text') return { value: token.kind === 'quoted' ? token.words : token.text, to };
   if (told === 'day') {
-    const day = lastDayOf(act.tokens, index, act);
+    const day = lastDayOf(act.tokens, index, act) ?? lastDayShort(act.tokens, index, act);
     if (day === undefined) return { failed: 'incomplete', token, needs };
     return isFailed(day) ? { ...day, needs } : { value: day.date, to: day.to };
   }

@@ -63,6 +63,13 @@ const expiries: readonly (readonly [string, string, string])[] = [
   ['en-GB', 'open A lot 7731 5kg exp December 2026', '2026-12-31'],
   ['en-GB', 'open A lot 7731 5kg exp 06/12/2026', '2026-12-06'],
   ['en-US', 'open A lot 7731 5kg exp 12/31/2026', '2026-12-31'],
+  ['en-GB', 'open A lot 7731 5kg exp 12/26 argon', '2026-12-31'],
+  ['en-US', 'open A lot 7731 exp 2/27 5kg', '2027-02-28'],
+  ['en-GB', 'open A lot 7731 5kg exp dec 26', '2026-12-31'],
+  ['en-US', 'open A lot 7731 5kg exp Sep-26 argon', '2026-09-30'],
+  ['es-ES', 'abrir A lote 7731 5kg cad 12/26', '2026-12-31'],
+  ['es-MX', 'abrir A lote 7731 5kg cad dic 26 gas', '2026-12-31'],
+  ['es-US', 'abrir A lote 7731 11lb cad dic 25', '2025-12-31'],
   ['en-US', 'open A lot 7731 5kg exp Dec 6 2026', '2026-12-06'],
 ];
 
@@ -78,6 +85,10 @@ const asked: readonly (readonly [string, string, string, readonly string[], stri
       ['June 12 2026', 'December 6 2026'],
     ] as const),
     'open A lot 7731 5kg exp December 6 2026 gas',
+  ],
+  [
+    ...(['en-US', 'open B lot 8 5kg exp 11/12', '11/12', ['November 12 2026', 'December 11 2026']] as const),
+    'open B lot 8 5kg exp December 11 2026',
   ],
   [
     ...([
