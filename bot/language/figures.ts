@@ -60,6 +60,8 @@ export interface Figures {
   /** With its sign, for a deviation. */
   readonly signedPercent: (value: number) => string;
   readonly film: (film: Micrometres) => string;
+  /** Of a filter: the trade sells it by the micrometre everywhere. */
+  readonly filterGrade: (grade: Micrometres) => string;
   readonly minutesUp: (duration: Minutes) => string;
   readonly minutesDown: (duration: Minutes) => string;
   /** Wall clock, to the minute that is not too early (a stir, a cure). */
@@ -158,6 +160,7 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     percent: (value, digits = 0) => `${number(value > 0 && value < 1 ? Math.max(digits, 1) : digits).format(value)} %`,
     signedPercent: (value) => `${signed(locale).format(value)} %`,
     film: (film) => (us ? `${number(2).format(milsFromMicrometres(film))} ${mil}` : `${number(1).format(film)} µm`),
+    filterGrade: (grade) => `${number(1).format(grade)} µm`,
     // A nothing has no sign.
     minutesUp: (minutes) => duration(Math.ceil(minutes - 1e-6) + 0),
     minutesDown: (minutes) => duration(Math.floor(minutes + 1e-6)),

@@ -2,7 +2,7 @@
 // act. The ways of the methods: common practice, no source.
 
 import { describe, expect, it } from 'vitest';
-import { sessionTalk } from './session-talk.ts';
+import { sessionTalk, sprayCrew } from './session-talk.ts';
 
 async function talkAfter(...lines: readonly string[]) {
   const { say } = sessionTalk();
@@ -171,6 +171,14 @@ describe('what the paper asks, said before the act', () => {
   it('given enough stirring, then it says through what to filter, and into what', async () => {
     const { lines } = await (await talkAfter(...weighed, 'wait 110m'))('stop 1');
     expect(lines).toContainEqual(expect.stringContaining('Filter through 1 µm glass fibre into a second clean vessel'));
+  });
+
+  it('given a crew that measures in mils, then a filter is of micrometres all the same', async () => {
+    const inMils = { ...sprayCrew, people: sprayCrew.people.map((person) => ({ ...person, units: 'us' as const })) };
+    const { say, close } = sessionTalk(':memory:', inMils);
+    for (const line of [...weighed, 'wait 110m']) await say(line);
+    expect((await say('stop 1')).card.lines).toContainEqual(expect.stringContaining('Filter through 1 µm glass fibre'));
+    close();
   });
 
   it('given a filtered pot, then the ways of the sheet stand before the coat; after one, only its own', async () => {

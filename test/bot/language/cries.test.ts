@@ -148,11 +148,12 @@ describe('a line that only holds the word', () => {
 
 const asking = `socorro | ¡auxilio! | emergencia | alarma | accidente | accidente en la cabina | 112 | me quemé | estoy mareado | estoy herida |
   me he quemado la mano | kari está herido | se quemó Chuy | emergency | 911 | mayday mayday | accident in the booth |
-  i burned my hand | kari is hurt | help me | ayuda por favor | ayúdenme | llamen a una ambulancia`;
+  i burned my hand | kari is hurt | help me | ayuda por favor | ayúdenme | llamen a una ambulancia |
+  me caí | cae Kari | quemadura | quemaduras | burn | bad burn`;
 
 const notAsking = `112 plates in the rack | 112 placas en el bastidor | emergency exit is clear | emergency stop tested |
   luces de emergencia probadas | burned 3 parts | se quemó el fusible | accident last week | kari se quemó ayer |
-  ayuda | help | ayuda pesar | help mix | salida de emergencia libre`;
+  la presión cae | burn marks on part 3 | ayuda | help | ayuda pesar | help mix | salida de emergencia libre`;
 
 describe('a line that asks for help and does not say what has happened', () => {
   it.each(linesOf(asking))(

@@ -20,7 +20,7 @@ export const englishCries = {
     emergency mayday omg god jesus shit fuck ffs damn real serious lads guys boys boss people team out run stop look
     wait pls need call caught 112 911 999 is are still`,
   /** They ask for help and do not say what has happened. */
-  shouts: 'emergency mayday sos accident alarm help ambulance 112 911 999',
+  shouts: 'emergency mayday sos accident alarm help ambulance burn burns 112 911 999',
   /** Somebody is hurt, and no cry of its own says so. */
   hurts: 'hurt injured bleeding breathing burned burnt electrocuted',
   /** Whoever speaks, hurt. */

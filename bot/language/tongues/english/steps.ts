@@ -151,7 +151,7 @@ export const englishSteps = {
         return `Stir covered, with a slight vortex${range} and no faster: air shortens the pot life.`;
       }
       case 'filtering': {
-        const grade = said.micrometres === undefined ? '' : `${figures.film(said.micrometres)} `;
+        const grade = said.micrometres === undefined ? '' : `${figures.filterGrade(said.micrometres)} `;
         const into = said.secondVessel ? ' into a second clean vessel' : '';
         return `Filter through ${grade}${filterMaterials[said.through]}${into}: what is skipped stands in the film as specks.`;
       }

@@ -14,9 +14,10 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
     hago dios mierda joder cuidado gente chicos fuera ayuda socorro auxilio rapido oye todos hay tenemos llamad
     llamen llama y ya ahora urgente emergencia`,
   shouts: `
-    socorro auxilio emergencia alarma accidente ayuda ayudame ayudenme ayudadme ambulancia bomberos`,
+    socorro auxilio emergencia alarma accidente ayuda ayudame ayudenme ayudadme ambulancia bomberos quemadura
+    quemaduras`,
   hurts: `
-    queme quemo corte corto cortado golpeo quemado quemada herido herida heridos lastimado lastimada lesionado lesionada mareado mareada intoxicado intoxicada sangra sangrando respira electrocuto electrocutado`,
+    queme quemo cai caimos cae corte corto cortado golpeo quemado quemada herido herida heridos lastimado lastimada lesionado lesionada mareado mareada intoxicado intoxicada sangra sangrando respira electrocuto electrocutado`,
   oneself: 'nos estoy',
   endings: 'ayuda socorro auxilio rapido aqui alli ahi ahora ya urgente',
   whereabouts: 'en dentro fuera junto cerca bajo debajo sobre detras encima delante frente al',

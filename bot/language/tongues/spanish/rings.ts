@@ -108,7 +108,7 @@ export const spanishRings = (say: Spoken): Readonly<Record<ReminderKind, RingWor
   },
   vessels: {
     title: (name) => `Sesión ${name}: lave los recipientes`,
-    act: 'Latas, vasos y herramientas, antes de que la mezcla endurezca. Avisa hasta que alguien anote el lavado de recipientes.',
+    act: 'Recipientes y herramientas, antes de que la mezcla endurezca. Avisa hasta que alguien anote el lavado de recipientes.',
   },
   'fan-off': {
     title: (name) => `Sesión ${name}: se cumplió el tiempo de extracción ${say.ofThe('sheet')}`,

@@ -136,7 +136,7 @@ export function spanishSteps(say: Spoken): StepsWords {
           return `Agite tapado, con un vórtice ligero${range} y no más deprisa: el aire acorta la vida de la mezcla.`;
         }
         case 'filtering': {
-          const grade = said.micrometres === undefined ? '' : ` de ${figures.film(said.micrometres)}`;
+          const grade = said.micrometres === undefined ? '' : ` de ${figures.filterGrade(said.micrometres)}`;
           const into = said.secondVessel ? ', a un segundo recipiente limpio' : '';
           return `Filtre por ${filterMaterials[said.through]}${grade}${into}: lo que no se filtra queda en la película como motas.`;
         }
