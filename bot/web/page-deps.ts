@@ -34,5 +34,7 @@ export interface PageDeps {
   /** Stands on every page: what is only for show says so. */
   readonly notice: string | undefined;
   /** How often an open page is told that it is still connected, and what has changed. */
+  /** How many lines one caller may say in a breath. */
+  readonly linesAtOnce?: number;
   readonly beatMs: number;
 }

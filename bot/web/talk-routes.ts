@@ -23,7 +23,7 @@ type TurnedAway = 400 | 403 | 409 | 413 | 429;
 export function talkRoutes(deps: PageDeps): Hono<PageEnv> {
   const app = new Hono<PageEnv>();
   // A phone that comes back after an hour sends all it has kept; a hand types a line in some seconds.
-  const lines = rateLimit({ atOnce: 30, secondsEach: 1 });
+  const lines = rateLimit({ atOnce: deps.linesAtOnce ?? 30, secondsEach: 1 });
   app.get('/', (c) => showTalk(deps, c));
   app.post('/say', (c) => say(deps, lines, c));
   app.get('/picture', async (c) => {

@@ -46,6 +46,8 @@ interface ShopOptions {
   readonly tongues?: Tongues;
   /** Where conversation and secret are kept; in memory without. */
   readonly folder?: string;
+  /** More than a hand could type, for a shift that is played without a pause. */
+  readonly linesAtOnce?: number;
   /** Whether the board cannot be drawn just now. */
   readonly boardBreaks?: () => boolean;
 }
@@ -58,6 +60,7 @@ export async function openShop({
   notice,
   tongues = shipped,
   folder,
+  linesAtOnce,
   boardBreaks = () => false,
 }: ShopOptions = {}) {
   // A Monday at eight, in the crew's zone.
@@ -97,6 +100,7 @@ export async function openShop({
         joinCode,
         assets: readAssets(join(root, 'bot/web/assets')),
         notice,
+        ...(linesAtOnce !== undefined && { linesAtOnce }),
         beatMs: 1000,
       },
       port,
