@@ -9,6 +9,7 @@ import type { Verb } from './commands.ts';
 import type { ObjectionCode } from './objections.ts';
 import { coatOnPartRules, cureRules, dryRules, outRules, releaseRules } from './part/part-rules.ts';
 import type { Rule } from './rules.ts';
+import { ackRules } from './session/ack-rules.ts';
 import { closeRules, coatUnderBriefRules, sprayRules } from './session/session-rules.ts';
 
 export type RuleRow = Pick<Rule<never>, 'code' | 'source' | 'liftedBy'>;
@@ -28,6 +29,7 @@ export const allowed: Readonly<Partial<Record<Verb, readonly RuleRow[]>>> = {
   cure: cureRules,
   out: outRules,
   release: releaseRules,
+  ack: ackRules,
   'spray-on': sprayRules,
   close: closeRules,
 };

@@ -110,7 +110,7 @@ export const readersOf = {
   PeoplePlaced: ['session'],
   ExtractionSaid: ['session'],
   SuppliedAirSaid: ['session'],
-  BriefAcknowledged: ['session'],
+  BriefAcknowledged: ['session', 'session-rules'],
   SprayStarted: ['session', 'session-rules'],
   SprayStopped: ['session'],
   GearFlushed: ['session', 'batch-rules', 'session-rules', 'ledger'],

@@ -8,15 +8,19 @@ import { stillOpen } from './session-lines.ts';
 export function daySprayingLines(telling: Telling, { sessions, alarms }: DayRecord): readonly string[] {
   const words = telling.words.session;
   return [
-    ...sessions.map((session) => {
+    ...sessions.flatMap((session) => {
       const logged = session.flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
-      return words.daySession(
+      const read = session.acknowledged.map(({ person, at, witness }) =>
+        words.acknowledged(person, at, witness, telling.figures),
+      );
+      const line = words.daySession(
         session.number,
         [...session.sprayers, ...session.stays],
         logged === 0 ? undefined : litres(logged),
         stillOpen(session),
         telling.figures,
       );
+      return [line, ...read.map((each) => `  ${each}`)];
     }),
     ...alarms.map(({ happenedAt, by, fact }) =>
       words.dayTold(happenedAt, by, telling.words.fact(fact, telling.figures), telling.figures),

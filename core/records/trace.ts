@@ -7,7 +7,16 @@ import { type Can, leftGrams } from '../can/can.ts';
 import { type GasAfter, gasAfter, preStirTimes } from '../can/can-clocks.ts';
 import type { FromCan } from '../can/can-events.ts';
 import { type Entry, isAct } from '../history.ts';
-import { type BatchNumber, batchStream, canStream, type PartName, partStream, type StreamId } from '../ids.ts';
+import {
+  type BatchNumber,
+  batchStream,
+  canStream,
+  nounOf,
+  numberIn,
+  type PartName,
+  partStream,
+  type StreamId,
+} from '../ids.ts';
 import { inNaturalOrder } from '../natural-order.ts';
 import { type Coat, type Part, type PartPhase, phaseOfPart } from '../part/part.ts';
 import type { Edition } from '../rule-editions.ts';
@@ -76,13 +85,30 @@ export interface LotTrace {
 
 export function streamsOfPart(shop: Shop, name: PartName): readonly StreamId[] {
   const batches = batchesOf(shop.parts.get(name));
-  return [partStream(name), ...batches.map(batchStream), ...batches.flatMap((number) => cansOf(shop, number))];
+  const sessions = sessionsOf(shop.parts.get(name));
+  return [
+    partStream(name),
+    ...batches.map(batchStream),
+    ...batches.flatMap((number) => cansOf(shop, number)),
+    ...sessions,
+  ];
 }
 
 export function streamsOfBatch(shop: Shop, number: BatchNumber): readonly StreamId[] {
   const parts = shop.batches.get(number)?.coats.map(({ part }) => partStream(part)) ?? [];
-  return [...new Set([batchStream(number), ...cansOf(shop, number), ...parts])];
+  const sessions = sessionsOf(shop.batches.get(number));
+  return [...new Set([batchStream(number), ...cansOf(shop, number), ...parts, ...sessions])];
 }
+
+/** In which it was sprayed: who had read the brief, and what there was of extraction and supplied air. */
+function sessionsOf(sprayed: { readonly entries: readonly Entry[] } | undefined): readonly StreamId[] {
+  const coats = sprayed?.entries.filter(({ fact }) => fact.type === 'CoatApplied') ?? [];
+  const streams = coats.flatMap(({ alsoUnder }) => alsoUnder);
+  return [...new Set(streams)].filter((stream) => nounOf(stream) === 'session');
+}
+
+const ofSessions = (shop: Shop, sprayed: Part | Batch): readonly Entry[] =>
+  sessionsOf(sprayed).flatMap((stream) => shop.sessions.get(numberIn(stream))?.entries ?? []);
 
 /** `cans`: the streams that were booked in under the lot. */
 export function streamsOfLot(shop: Shop, cans: readonly StreamId[]): readonly StreamId[] {
@@ -144,7 +170,9 @@ export function tracePart(shop: Shop, name: PartName): PartTrace | undefined {
   const ofBatches = numbers.flatMap((number) => shop.batches.get(number)?.entries.filter(before) ?? []);
   // A coat of another part from the same batch is that part's story.
   const others = (entry: Entry) => entry.fact.type === 'CoatApplied' && entry.fact.part !== name;
-  const steps = inOrder([...part.entries, ...ofBatches]).filter((entry) => isAct(entry) && !others(entry));
+  const steps = inOrder([...part.entries, ...ofBatches, ...ofSessions(shop, part).filter(before)]).filter(
+    (entry) => isAct(entry) && !others(entry),
+  );
   const seqs = new Set(steps.map(({ seq }) => seq));
   return {
     part,
@@ -162,7 +190,11 @@ export function tracePart(shop: Shop, name: PartName): PartTrace | undefined {
 export function traceBatch(shop: Shop, number: BatchNumber): BatchTrace | undefined {
   const batch = shop.batches.get(number);
   if (batch === undefined) return undefined;
-  const steps = inOrder(batch.entries).filter(isAct);
+  // A coat of another batch in the same session is that one's story.
+  const others = ({ fact }: Entry) => fact.type === 'CoatApplied' && fact.batch !== number;
+  const steps = inOrder([...batch.entries, ...ofSessions(shop, batch)]).filter(
+    (entry) => isAct(entry) && !others(entry),
+  );
   const seqs = new Set(steps.map(({ seq }) => seq));
   return {
     batch,

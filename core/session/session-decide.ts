@@ -17,6 +17,7 @@ import type { Unclear } from '../objections.ts';
 import { judge, type Rule } from '../rules.ts';
 import { liveBatches, onlyOne, openSessions, type Shop, sheetFor } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
+import { type AckCase, ackRules } from './ack-rules.ts';
 import { namedIn } from './people-named.ts';
 import { exposedIn, isRunning, type Session, sessionAsOf } from './session.ts';
 import { fanMinutesAfter } from './session-air.ts';
@@ -121,10 +122,14 @@ function decideAck(shop: Shop, said: Said<CommandOf<'ack'>>): Decision {
   const names: readonly PersonName[] = people === undefined ? [said.by] : [...new Set(people.map(named.asFiled))];
   const stranger = names.find((name) => !exposedIn(session).includes(name) && name !== session.attendant);
   if (stranger !== undefined) return unclear({ code: 'not-exposed', session: session.number, person: stranger });
-  return accepted(
-    ...names.map((person) => {
-      const witness = person === said.by ? undefined : said.by;
-      return sessionEvent(session, said, { type: 'BriefAcknowledged', person, ...known({ witness }) });
+  const situations = names.map((person): AckCase => {
+    const witness = person === said.by ? undefined : said.by;
+    return { session, crew: shop.crew, person, witness, at: said.at };
+  });
+  return judge(shop, said, ackRules, situations, (saidWith) =>
+    situations.map(({ person, witness }) => {
+      const body: EventBody = { type: 'BriefAcknowledged', person, ...known({ witness }) };
+      return { ...sessionEvent(session, said, body), saidWith };
     }),
   );
 }

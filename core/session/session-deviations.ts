@@ -7,6 +7,7 @@ import { nounOf, numberIn } from '../ids.ts';
 import type { Objection } from '../objections.ts';
 import { objectionsTo } from '../rules.ts';
 import type { Shop } from '../shop.ts';
+import { ackRules } from './ack-rules.ts';
 import { cleaningRules } from './cleaning-rules.ts';
 import { firstFlush, foldSession, type Session } from './session.ts';
 import { sprayCase } from './session-decide.ts';
@@ -19,6 +20,11 @@ export function againstSession(shop: Shop, session: Session, entry: Entry): read
   switch (fact.type) {
     case 'SprayStarted':
       return objectionsTo(sprayRules, sprayCase(shop, found, entry.happenedAt, { place: fact.place }), entry.edition);
+    case 'BriefAcknowledged': {
+      const { person, witness } = fact;
+      const said = { session: found, crew: shop.crew, person, witness, at: entry.happenedAt };
+      return objectionsTo(ackRules, said, entry.edition);
+    }
     case 'GearFlushed':
       return objectionsTo(cleaningRules, { first: firstFlush(found, fact.gear, entry.happenedAt) }, entry.edition);
     case 'SessionClosed':

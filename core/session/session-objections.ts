@@ -17,6 +17,7 @@ export type SessionObjection =
   | { readonly code: 'no-brief' }
   | { readonly code: 'brief-lapsed'; readonly session: SessionNumber; readonly because: LapsedBy }
   | { readonly code: 'brief-not-acknowledged'; readonly session: SessionNumber; readonly people: readonly PersonName[] }
+  | { readonly code: 'ack-for-sprayer'; readonly session: SessionNumber; readonly person: PersonName }
   | { readonly code: 'inside-vessel' }
   | { readonly code: 'may-not-spray'; readonly people: readonly PersonName[] }
   | {

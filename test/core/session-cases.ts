@@ -40,6 +40,13 @@ export const sessionCases = {
     deviates: 'SprayStarted 09:45 brief-not-acknowledged',
     liftedBy: 'nobody',
   },
+  'ack-for-sprayer': {
+    given: [...filtered, '09:42 @rosa: set role lia crew', '09:43 @lia: brief 1 spray lia'],
+    at: '09:45',
+    act: 'ack lia',
+    deviates: 'BriefAcknowledged 09:45 ack-for-sprayer',
+    liftedBy: 'nobody',
+  },
   'inside-vessel': {
     given: [...filtered, '09:43 brief 1 spray kari vessel', '09:43 ack', '09:44 fan on', '09:44 supplied yes'],
     at: '09:45',

@@ -43,6 +43,7 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'no-brief':
     case 'brief-lapsed':
     case 'brief-not-acknowledged':
+    case 'ack-for-sprayer':
     case 'inside-vessel':
     case 'may-not-spray':
     case 'no-extraction-no-air':

@@ -30,6 +30,8 @@ export function englishSessionObjection(objection: SessionObjection, figures: Fi
       return `The brief of session ${objection.session} no longer serves: ${lapsed[objection.because]}. Brief anew.`;
     case 'brief-not-acknowledged':
       return `Not acknowledged in session ${objection.session}: ${figures.list(objection.people)}. Each says ack, outside the spray area.`;
+    case 'ack-for-sprayer':
+      return `${objection.person} sprays and is there: nobody says ack for them. ${objection.person} says ack ${objection.session}.`;
     case 'inside-vessel':
       return "Inside a vessel none of this serves: the employer's confined-space permit is asked for.";
     case 'may-not-spray':

@@ -46,6 +46,7 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'no-brief':
     case 'brief-lapsed':
     case 'brief-not-acknowledged':
+    case 'ack-for-sprayer':
     case 'inside-vessel':
     case 'may-not-spray':
     case 'no-extraction-no-air':

@@ -60,6 +60,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'no-brief': `sin ${say.one('brief')} previa`,
   'brief-lapsed': `${say.one('brief')} caducada`,
   'brief-not-acknowledged': `${say.one('brief')} sin firmar`,
+  'ack-for-sprayer': 'firma en lugar de quien pinta',
   'inside-vessel': 'dentro de un tanque',
   'may-not-spray': 'fuera de la lista de pintores',
   'no-extraction-no-air': 'sin extracción ni aire suministrado',

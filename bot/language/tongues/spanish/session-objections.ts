@@ -31,6 +31,8 @@ export function spanishSessionObjection(say: Spoken, objection: SessionObjection
       return `La ${say.one('brief')} de la sesión ${objection.session} ya no vale: ${lapsed(say)[objection.because]}. Dela otra vez.`;
     case 'brief-not-acknowledged':
       return `Sesión ${objection.session}, falta por firmar la ${say.one('brief')}: ${figures.list(objection.people)}. Cada uno escribe firmada, fuera de la zona.`;
+    case 'ack-for-sprayer':
+      return `${objection.person} pinta y está aquí: nadie firma en su lugar. Lo escribe ${objection.person}: firmada ${objection.session}.`;
     case 'inside-vessel':
       return 'Dentro de un tanque nada de esto vale: hace falta el permiso de la empresa para espacios confinados.';
     case 'may-not-spray':
