@@ -8,9 +8,8 @@ import type { PersonName } from '../../core/ids.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
 import type { Alarm, Qualification } from '../../core/session/session-commands.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
-import { type Telling, tap } from './card-context.ts';
+import { type Telling, tap, undoTap } from './card-context.ts';
 import { leftBy } from './recorded-act.ts';
-import { undoTap } from './undo-tap.ts';
 import { calledForNearMiss, calledInNeed, toTellLine } from './whom-to-call.ts';
 
 export function alarmCard(telling: Telling, { verb, note }: CommandOf<Alarm>, outcome: Recorded, by: PersonName): Card {

@@ -13,13 +13,12 @@ import { saidBeforeFiltering, saidBeforeMixing } from '../../core/steps/steps-sa
 import { type Grams, grams, minutes } from '../../core/units.ts';
 import { airFacts } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
-import { type Telling, tap } from './card-context.ts';
+import { type Telling, tap, undoTap } from './card-context.ts';
 import { clockFacts, timeFact } from './clock-text.ts';
 import { fact, factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
 import { speedLines } from './speed-lines.ts';
 import { saidLines, stepAsked } from './step-lines.ts';
-import { undoTap } from './undo-tap.ts';
 
 const openingOf = ({ entries }: Batch) => entries.filter(({ fact }) => fact.type === 'BatchOpened');
 

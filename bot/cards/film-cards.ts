@@ -9,11 +9,11 @@ import type { Part } from '../../core/part/part.ts';
 import { deviationsIn } from '../../core/records/deviations.ts';
 import { batchOf } from '../../core/shop.ts';
 import { statusOf } from '../../core/status.ts';
-import type { Micrometres } from '../../core/units.ts';
-import { type Card, makeCard } from './card.ts';
+import { type Micrometres, micrometres } from '../../core/units.ts';
+import { type Card, type CardFact, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { deviationSaid } from './deviation-lines.ts';
-import { filmFacts } from './film-facts.ts';
+import { factsOf } from './facts.ts';
 import { heldLines, partTaps } from './part-cards.ts';
 
 export function filmCard(telling: Telling, part: Part): Card {
@@ -85,4 +85,14 @@ export function standsAgainst(telling: Telling, part: Part): readonly string[] {
       return parts.deviation(entry.happenedAt, entry.by, deviationSaid(telling, deviation), permitted, telling.figures);
     }),
   ];
+}
+
+export function filmFacts(telling: Telling, readings: readonly Micrometres[]): readonly CardFact[] {
+  if (readings.length === 0) return [];
+  const mean = readings.reduce<number>((sum, reading) => sum + reading, 0) / readings.length;
+  return factsOf(telling, {
+    'film-mean': micrometres(mean),
+    'film-lowest': micrometres(Math.min(...readings)),
+    'film-highest': micrometres(Math.max(...readings)),
+  });
 }

@@ -6,10 +6,9 @@ import { gearToClean } from '../../core/batch/gear-to-clean.ts';
 import type { CommandOf } from '../../core/commands.ts';
 import { nextActs } from '../../core/next-acts.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
-import type { Telling } from './card-context.ts';
+import { type Telling, undoTap } from './card-context.ts';
 import { nextTaps } from './next-taps.ts';
 import { type Act, touchedBatch } from './recorded-act.ts';
-import { undoTap } from './undo-tap.ts';
 
 export const cleaningTaps = (telling: Telling, batch: Batch): readonly CardAction[] =>
   nextTaps(telling, nextActs(telling, cleaningActs(batch)));

@@ -6,7 +6,7 @@ import { type Command, isDecision, takesBatch, withBatch } from '../../core/comm
 import type { Outcome, Request } from '../../core/execute.ts';
 import type { Objection, ObjectionCode, Unclear } from '../../core/objections.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
-import { lineOf, type Telling, tap } from './card-context.ts';
+import { lineOf, type Telling, tap, undoLine } from './card-context.ts';
 import { heatHazards } from './dead-pot.ts';
 import { partsMeant } from './did-you-mean-part.ts';
 import { personsMeant } from './did-you-mean-person.ts';
@@ -14,7 +14,6 @@ import { insteadTaps, ventilationCaution } from './instead.ts';
 import { materialMeant } from './material-taps.ts';
 import { newPartTaps } from './new-part-taps.ts';
 import { sheetTaps, withSheet } from './sheet-taps.ts';
-import { undoLine } from './undo-tap.ts';
 import { loadsMeant } from './which-load.ts';
 
 /** Where a wet film meets an oven, both dangers are named. */

@@ -20,7 +20,7 @@ import {
   stirringCanCard,
 } from './can-cards.ts';
 import { type Card, makeCard } from './card.ts';
-import { type Telling, tap } from './card-context.ts';
+import { type Telling, tap, undoTap } from './card-context.ts';
 import { amendedCard, heardCard, judgedCard, settledCard, undoneCard } from './correction-cards.ts';
 import { handoverCard, shiftCard, snoozedCard, takenOverCard } from './crew-cards.ts';
 import { heatHazards, potOverLines } from './dead-pot.ts';
@@ -35,7 +35,6 @@ import { sessionReplies } from './session-reply.ts';
 import { confirmedCard } from './step-cards.ts';
 import { beforeCoatLines } from './step-lines.ts';
 import { notedCard, partSurfaceCard, preparedCard, surfacesBeforeCoat, surfaceTap } from './surface-cards.ts';
-import { undoTap } from './undo-tap.ts';
 import { workHazards } from './vent-cards.ts';
 
 export function recordedCard(telling: Telling, request: Request, outcome: Recorded): Card {

@@ -5,9 +5,8 @@ import { peopleLeading } from '../../core/crew/crew.ts';
 import type { Recorded } from '../../core/execute.ts';
 import { statusOf } from '../../core/status.ts';
 import { type Card, makeCard } from './card.ts';
-import type { Telling } from './card-context.ts';
+import { type Telling, undoTap } from './card-context.ts';
 import { nextTaps } from './next-taps.ts';
-import { undoTap } from './undo-tap.ts';
 
 export function confirmedCard(telling: Telling, { step, kept = true }: CommandOf<'confirm'>, outcome: Recorded): Card {
   const { steps } = telling.words;

@@ -2,8 +2,7 @@
 
 import type { Can } from '../../core/can/can.ts';
 import type { GasAfter } from '../../core/can/can-clocks.ts';
-import type { Entry } from '../../core/history.ts';
-import { isAct, isLate } from '../../core/history.ts';
+import { type Entry, isAct, isLate } from '../../core/history.ts';
 import { nounOf, numberIn } from '../../core/ids.ts';
 import type { PartPhase } from '../../core/part/part.ts';
 import { partStatus } from '../../core/part/part-status.ts';
@@ -17,7 +16,7 @@ import { type Telling, tap } from './card-context.ts';
 import { changedBy } from './corrected.ts';
 import { deviationLines } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
-import { filmFacts } from './film-facts.ts';
+import { filmFacts } from './film-cards.ts';
 import { lidFacts } from './lid-lines.ts';
 import { nextTaps } from './next-taps.ts';
 import { heldLines } from './part-cards.ts';

@@ -1,8 +1,10 @@
-// What a line that did not read is answered with: where the reading stopped, what is needed, an example, and lines that
-// may have been meant. Each is tried on the reader before it is offered.
+// What a line came to, and what one that did not read is answered with: where the reading stopped, what is needed, an example,
+// and lines that may have been meant. Each is tried on the reader before it is offered.
 
+import type { Question } from '../../core/commands.ts';
 import { type Alarm, alarmNamed, alarms } from '../../core/session/session-commands.ts';
 import { type SettingName, settingRows } from '../../core/settings.ts';
+import type { ActRead } from './acts/act-line.ts';
 import { alarmsWanted } from './cry-needs.ts';
 import type { Hearing } from './hearing.ts';
 import { looksLikePart } from './names-typed.ts';
@@ -184,3 +186,8 @@ export function tooLong(text: string): Reading {
   };
   return { kind: 'misread', misread, line };
 }
+
+export type Read =
+  | { readonly act: ActRead; readonly line: string }
+  | { readonly question: Question; readonly line: string }
+  | Misunderstood;

@@ -2,8 +2,8 @@
 
 import { createHash } from 'node:crypto';
 import type { BoardItem } from '../cards/board-item.ts';
+import { inUnitsOf } from '../cards/card-context.ts';
 import { blankLine, fieldsIn, fillLine } from '../cards/tap-fields.ts';
-import { inUnitsOf } from '../cards/tap-units.ts';
 import type { Where } from '../messages/platform.ts';
 import { warn } from '../messages/privately.ts';
 import { type Moved, movedUnderForm } from '../talk/pressed.ts';

@@ -3,7 +3,7 @@
 import { z } from 'zod';
 import type { Where } from '../messages/platform.ts';
 import type { Inbound } from './inbound.ts';
-import { mentions, msOf, unescaped, withoutMention } from './slack-words.ts';
+import { mentions, msOf, unescaped, withoutMention } from './slack-text.ts';
 
 /** Who we are, as far as it is known: a payload's own team may be that of a guest, or none. */
 export interface Ourselves {

@@ -6,10 +6,9 @@ import type { Where } from '../messages/platform.ts';
 import { buttonAt, menuAction, tapPrefix } from './action-blocks.ts';
 import { crewMarked } from './crew-mark.ts';
 import { type Inbound, setUps, type TapPlace } from './inbound.ts';
-import type { Ourselves } from './read-event.ts';
-import { readEvent } from './read-event.ts';
+import { type Ourselves, readEvent } from './read-event.ts';
 import { setUpPrefix } from './set-up-view.ts';
-import { msOf, unescaped } from './slack-words.ts';
+import { msOf, unescaped } from './slack-text.ts';
 
 const id = z.string().min(1);
 const nullable = z.string().nullish();

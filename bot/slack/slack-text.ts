@@ -1,4 +1,5 @@
-// Text on its way to Slack: escaped where Slack would parse it, cut where it would be refused, and the cut is said.
+// Text on its way to Slack: escaped where Slack would parse it, cut where it would be refused, and the cut is said. And words and
+// times as Slack writes them, brought to what people mean.
 
 /** The three characters that Slack's markup knows, and no others. A name can then ping nobody and hide no link. */
 export function escaped(text: string): string {
@@ -57,3 +58,27 @@ export const plain = (text: string, most: number): PlainText => ({
   text: cut(text === '' ? ' ' : text, most),
   emoji: false,
 });
+
+/** Slack's three entities, and a link or channel as its own words. A person stays `<@U123>`: the roster knows the name. */
+export function unescaped(text: string): string {
+  return text
+    .replaceAll(/<@([UW][A-Z0-9]+)\|[^<>]*>/g, '<@$1>')
+    .replaceAll(/<(?:mailto:|tel:)?[^<>|]*\|([^<>]*)>/g, '$1')
+    .replaceAll('&lt;', '<')
+    .replaceAll('&gt;', '>')
+    .replaceAll('&amp;', '&');
+}
+
+const mention = /<@([UW][A-Z0-9]+)(?:\|[^<>]*)?>/g;
+
+export const mentions = (text: string, user: string | undefined): boolean =>
+  [...text.matchAll(mention)].some(([, mentioned]) => mentioned === user);
+
+export const withoutMention = (text: string, user: string | undefined): string =>
+  text.replaceAll(mention, (whole, mentioned) => (mentioned === user ? ' ' : whole)).trim();
+
+/** A message's `ts` begins with the second at which it was posted. */
+export function msOf(ts: string | null | undefined): number | undefined {
+  const seconds = Number(ts ?? Number.NaN);
+  return Number.isFinite(seconds) ? Math.round(seconds * 1000) : undefined;
+}

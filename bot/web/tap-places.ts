@@ -3,7 +3,7 @@
 
 import { z } from 'zod';
 import type { Board } from '../cards/board.ts';
-import { inUnitsOf } from '../cards/tap-units.ts';
+import { inUnitsOf } from '../cards/card-context.ts';
 import { type Moved, movedUnderForm, type Pressed, type Said } from '../talk/pressed.ts';
 import type { Conversation } from './conversation.ts';
 import type { Viewer } from './html/viewer.ts';

@@ -5,7 +5,7 @@ import { crewStream, type PersonName } from '../ids.ts';
 import { standing } from '../settled.ts';
 import { type Reminder, remind } from '../wanted-reminder.ts';
 import { type Crew, peopleWithRole } from './crew.ts';
-import { nextHour } from './next-hour.ts';
+import { nextHour } from './local-day.ts';
 import { waitingHandover } from './shifts.ts';
 
 export function crewReminders(crew: Crew): readonly Reminder[] {

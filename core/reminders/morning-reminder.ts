@@ -3,7 +3,7 @@
 
 import { stockNeeds } from '../can/can-stock.ts';
 import { peopleLeading } from '../crew/crew.ts';
-import { nextHour } from '../crew/next-hour.ts';
+import { nextHour } from '../crew/local-day.ts';
 import { crewStream } from '../ids.ts';
 import { standing } from '../settled.ts';
 import { liveParts, type Shop } from '../shop.ts';

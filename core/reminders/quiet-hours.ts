@@ -2,7 +2,7 @@
 
 import { DateTime } from 'luxon';
 import type { Crew } from '../crew/crew.ts';
-import { nextHour } from '../crew/next-hour.ts';
+import { nextHour } from '../crew/local-day.ts';
 import { standing } from '../settled.ts';
 import type { Reminder } from '../wanted-reminder.ts';
 

@@ -1,13 +1,15 @@
-// `weigh 1 1201g 1198g`: both parts; `weigh 1 a 1201g`: one, named by its letter. `add 1 b 14g`: more of one.
-// No fields are read off such a line: two figures of one kind go by their letters or their order.
+// `weigh 1 1201g 1198g`: both parts; `weigh 1 a 1201g`: one, named by its letter. `add 1 b 14g`: more of one. `can 3 4`: which
+// cans it came from. No fields are read off such a line: two figures of one kind go by their letters or their order.
 
 import type { CommandOf } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
+import type { CanNumber } from '../../../core/ids.ts';
 import { known } from '../../../core/known.ts';
 import type { Fault } from '../reading.ts';
+import { canMarks } from '../tongues/english/line-words.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { type ActLine, lineWith } from './act-line.ts';
-import { cansApart } from './cans-named.ts';
+import { countFrom } from './figure-of-slot.ts';
 import { withLabelsApart, withLeadingOnes } from './leading-ones.ts';
 import { type Weights, weightsFrom } from './weights.ts';
 
@@ -65,4 +67,29 @@ function incomplete(): Fault {
 function lettered({ act }: PouredRead): readonly string[] {
   const weight = act.tokens.find((token) => token.kind === 'quantity');
   return weight === undefined ? [] : ['a', 'b'].map((letter) => lineWith(act.line, weight, `${letter} ${weight.text}`));
+}
+
+export interface CansApart {
+  /** `undefined` where none is named. */
+  readonly cans: readonly CanNumber[] | undefined;
+  readonly rest: readonly Token[];
+}
+
+/** Taken off before the weights are read. */
+export function cansApart(tokens: readonly Token[]): CansApart | Fault {
+  const mark = tokens.findIndex((token) => canMarks.has(wordIn(token)));
+  if (mark === -1) return { cans: undefined, rest: tokens };
+  const cans: CanNumber[] = [];
+  let next = mark + 1;
+  for (; next < tokens.length; next++) {
+    const token = tokens[next];
+    if (['and', '&'].includes(wordIn(token))) continue;
+    if (token?.kind !== 'number') break;
+    const can = countFrom(token);
+    if (typeof can !== 'number') return { ...can, needs: ['can'] };
+    if (!cans.includes(can)) cans.push(can);
+  }
+  const [token] = tokens.slice(mark);
+  if (cans.length === 0) return { failed: 'incomplete', needs: ['can'], ...known({ token }) };
+  return { cans, rest: [...tokens.slice(0, mark), ...tokens.slice(next)] };
 }

@@ -3,8 +3,8 @@
 
 import { html } from 'hono/html';
 import type { Card, CardAction } from '../../cards/card.ts';
+import { inUnitsOf } from '../../cards/card-context.ts';
 import { fieldsIn, type TapField } from '../../cards/tap-fields.ts';
-import { inUnitsOf } from '../../cards/tap-units.ts';
 import type { Html, Viewer } from './viewer.ts';
 
 /** `place`: where on the page, so that no two forms share an id. `lastAct`: on what its tile shows. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { inUnitsOf } from '../../../bot/cards/card-context.ts';
 import { fieldsIn, fillInOrder, fillLine } from '../../../bot/cards/tap-fields.ts';
-import { inUnitsOf } from '../../../bot/cards/tap-units.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
 
 const words = shipped.wordsIn('en');

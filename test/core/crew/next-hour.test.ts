@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { DateTime } from 'luxon';
 import { describe, expect, it } from 'vitest';
-import { nextHour } from '../../../core/crew/next-hour.ts';
+import { nextHour } from '../../../core/crew/local-day.ts';
 import { epochMs } from '../../../core/units.ts';
 
 /** The clocks go forward on 8 March 2026 in Chicago, on 29 March in Oslo, and back in autumn: tz database. */
