@@ -4,14 +4,15 @@ import { type Can, isCanLive, isGasSensitive, leftGrams } from '../../core/can/c
 import { headspaceOf } from '../../core/can/can-clocks.ts';
 import { type CanStatus, canStatus } from '../../core/can/can-status.ts';
 import type { GasState } from '../../core/can/can-stock.ts';
+import type { RingingReminder } from '../../core/ports.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
 import { type CanNow, statusOf } from '../../core/status.ts';
-import type { ReminderKind } from '../../core/wanted-reminder.ts';
 import { type Card, type CardFact, makeCard, type Tone } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
 import { factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
+import { canRings } from './overtaken.ts';
 
 export function canFacts(telling: Telling, { can, phase, clocks }: CanStatus): readonly CardFact[] {
   return [
@@ -129,13 +130,18 @@ export function discardedCard(telling: Telling, status: CanNow): Card {
 }
 
 /** What a ring of the can tells and offers. */
-export function canRing(telling: Telling, can: Can, kind: ReminderKind) {
+export function canRing(telling: Telling, can: Can, ringing: RingingReminder) {
   const status = statusOf.can(telling, can);
   const doubt = doubtLines(telling, status);
   const checks = doubt.length === 0 ? [] : [telling.words.material.leadChecks(can.number)];
   const blanket = [...doubt, ...checks, ...lidOffLines(telling, status)];
-  const lines = kind === 'blanket' && blanket.length > 0 ? { lines: blanket } : {};
-  return { facts: canFacts(telling, status), taps: nextTaps(telling, status.next()), ...lines };
+  const lines = ringing.reminder.kind === 'blanket' && blanket.length > 0 ? { lines: blanket } : {};
+  return {
+    rings: canRings(telling, status, ringing),
+    facts: canFacts(telling, status),
+    taps: nextTaps(telling, status.next()),
+    ...lines,
+  };
 }
 
 /** Of a can that air is over, or that is in doubt: a line of what runs. */

@@ -3,6 +3,7 @@
 
 import type { BatchStatus } from '../../core/batch/batch-status.ts';
 import { isOn } from '../../core/calc/runs.ts';
+import type { CanStatus } from '../../core/can/can-status.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
 import type { RingingReminder } from '../../core/ports.ts';
 import type { ReminderKind } from '../../core/wanted-reminder.ts';
@@ -24,6 +25,12 @@ export function potRings({ words, now }: Telling, { phase, pot }: BatchStatus, k
 export function overLines(telling: Telling, { batch }: BatchStatus, kind: ReminderKind): readonly string[] {
   const turns = batch.sheet.blend.way === 'stir' && isOn(batch.stirring) && kind !== 'pot-end';
   return [...(turns ? [telling.words.replies.stopStirrer] : []), ...potOverLines(telling, batch)];
+}
+
+/** Told late, a can may be in doubt by then: nothing is poured from it. */
+export function canRings({ words }: Telling, { phase }: CanStatus, { reminder, late }: RingingReminder): RingWords {
+  const isDoubtful = late !== undefined && phase.is === 'doubtful';
+  return isDoubtful ? words.overtaken['can-in-doubt'] : words.rings[reminder.kind];
 }
 
 export function partRings(telling: Telling, status: PartStatus, { reminder, late }: RingingReminder): RingWords {

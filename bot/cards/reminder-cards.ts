@@ -194,7 +194,7 @@ function subjectOf(telling: Telling, ringing: RingingReminder): Subject {
     }
     case 'can': {
       const can = shop.cans.get(Number(name));
-      return can === undefined ? bare : { ...bare, ...canRing(telling, can, kind) };
+      return can === undefined ? bare : { ...bare, ...canRing(telling, can, ringing) };
     }
     case 'session': {
       const session = shop.sessions.get(Number(name));

@@ -127,6 +127,10 @@ export const englishOvertaken = {
     title: (name: string) => `${name}: should be at temperature, not measured`,
     act: 'By the pace of its last two readings. Read the part itself and say temp: its hour begins with the reading.',
   },
+  'can-in-doubt': {
+    title: (name: string) => `Can ${name}: in doubt`,
+    act: 'It stood too long without gas. Nothing is poured from it until a lead has looked. Gas over it all the same.',
+  },
   'air-old': {
     title: (name: string) => `Read the air: ${name}`,
     act: 'The last reading is too old. Say, for example, air 24C 48%.',

@@ -143,6 +143,10 @@ export const spanishOvertaken = (say: Spoken): typeof englishOvertaken => ({
     title: (name) => `${name}: ya debería estar a temperatura, sin medir`,
     act: 'Por el ritmo de sus dos últimas lecturas. Lea la propia pieza y anótela con sonda: su tiempo empieza con esa lectura.',
   },
+  'can-in-doubt': {
+    title: (name) => `Lata ${name}: en duda`,
+    act: `Demasiado tiempo sin gas. No se vierte nada de ella hasta que ${say.a('lead')} la mire. Póngale gas igual.`,
+  },
   'air-old': {
     title: (name) => `Leer el aire: ${spanishPlace(name)}`,
     act: `La última lectura ya es vieja. Escriba, por ejemplo: ${airExample(say)}.`,
