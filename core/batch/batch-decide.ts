@@ -110,9 +110,10 @@ function onPot<C extends CommandOf<PotVerb>>(
     const { command, at } = said;
     const found = findBatch(shop, command.batch, fits);
     if (isFailed(found)) return unclear(found.failed);
-    const situation: BatchCase = { batch: batchAsOf(found, at), air: airLog(shop, found.place), at };
-    const rules: Readonly<Partial<Record<Verb, readonly Rule<BatchCase>[]>>> = potRules;
     const body = typeof leaves === 'function' ? leaves(command) : leaves;
+    const caughtGrams = body.type === 'MixCaught' ? body.grams : undefined;
+    const situation = { batch: batchAsOf(found, at), air: airLog(shop, found.place), at, ...known({ caughtGrams }) };
+    const rules: Readonly<Partial<Record<Verb, readonly Rule<BatchCase>[]>>> = potRules;
     return judge(shop, said, rules[command.verb] ?? [], [situation], (saidWith) => [
       { streams: [batchStream(found.number)], happenedAt: at, body, saidWith },
     ]);

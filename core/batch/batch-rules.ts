@@ -9,7 +9,7 @@ import type { Objection } from '../objections.ts';
 import { mixRatio, type Sheet } from '../products/sheet.ts';
 import { type AirRead, airObjection } from '../products/sheet-air.ts';
 import { hadHappened, type Rule } from '../rules.ts';
-import type { EpochMs, Grams, Litres, Minutes } from '../units.ts';
+import { type EpochMs, type Grams, grams, type Litres, type Minutes } from '../units.ts';
 import type { Batch } from './batch.ts';
 import { blendClock, potLifeTimes } from './batch-clocks.ts';
 import { vesselTooSmallFor } from './vessel.ts';
@@ -63,6 +63,8 @@ export interface BatchCase {
   readonly batch: Batch;
   readonly air: TemperatureLog;
   readonly at: EpochMs;
+  /** Where something is said to be caught. */
+  readonly caughtGrams?: Grams;
 }
 
 /** What speaks against such a mix. The ends count as within: 1020 g on 1000 g is 2 %, though its binary fraction is more. */
@@ -158,7 +160,25 @@ export const stopRules: readonly Rule<BatchCase>[] = [
 ];
 
 /** What drained from a coat may be caught from any pot that was mixed. */
-export const catchRules: readonly Rule<BatchCase>[] = [...potIsThere, weighed];
+export const catchRules: readonly Rule<BatchCase>[] = [
+  ...potIsThere,
+  weighed,
+  {
+    // What was filtered is in the pot again, and may be caught again.
+    code: 'caught-more-than-mixed',
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    since: 4,
+    check: ({ batch: { weighing, inVessel, caught }, at, caughtGrams = grams(0) }) => {
+      const sum = (all: readonly { readonly grams: Grams }[]) => all.reduce((total, each) => total + each.grams, 0);
+      const mixed = sum(Object.values(inVessel));
+      const outside = caughtGrams + sum(caught.filter((each) => isUnfiltered(each, at)));
+      return weighing !== undefined && outside > mixed
+        ? { code: 'caught-more-than-mixed', grams: grams(outside), mixedGrams: grams(mixed) }
+        : undefined;
+    },
+  },
+];
 
 export const filterRules: readonly Rule<BatchCase>[] = [
   ...potIsThere,

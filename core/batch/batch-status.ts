@@ -118,7 +118,7 @@ export function batchActs({ batch, phase, given }: BatchStatus): readonly Candid
         ...(toFilter || sheet.filter !== undefined ? [onPot('filter')] : []),
         ...(turns ? [onPot(batch.stirring.at(-1)?.to === undefined ? 'stop' : 'stir')] : []),
         ...coating(batch),
-        ...(drains && !toFilter ? [act('catch', { verb: 'catch', batch: number, grams: grams(100) })] : []),
+        ...(drains && !toFilter ? [act('catch', { verb: 'catch', batch: number, grams: grams(1) })] : []),
         ...(isOpen ? [onPot('cover')] : []),
         onPot('thick'),
         ...(isInUse ? [onPot('empty')] : []),

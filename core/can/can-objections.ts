@@ -38,7 +38,9 @@ export type MaterialObjection =
   /** All that would then be in the pot. */
   | { readonly code: 'adding-passes-most'; readonly mixedGrams: Grams; readonly mostGrams: Grams }
   | { readonly code: 'vessel-too-small'; readonly vesselLitres: Litres; readonly mixedLitres: Litres }
-  | { readonly code: 'caught-not-filtered'; readonly grams: Grams; readonly at: EpochMs };
+  | { readonly code: 'caught-not-filtered'; readonly grams: Grams; readonly at: EpochMs }
+  /** All that would then stand caught and not filtered. */
+  | { readonly code: 'caught-more-than-mixed'; readonly grams: Grams; readonly mixedGrams: Grams };
 
 export type MaterialUnclear =
   | { readonly code: 'no-such-can'; readonly can: CanNumber; readonly live: readonly CanNumber[] }

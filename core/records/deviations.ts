@@ -117,7 +117,7 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
     case 'PartAdded':
       return againstWeighing(shop, batch, situation.batch, entry, fact);
     case 'MixCaught':
-      return against(catchRules, situation);
+      return against(catchRules, { ...situation, caughtGrams: fact.grams });
     case 'PotUncovered':
       return against(lidRules, { batch, from: at });
     case 'GearFlushed':

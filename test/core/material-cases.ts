@@ -131,4 +131,11 @@ export const materialCases = {
     deviates: 'CoatApplied 10:05 caught-not-filtered',
     liftedBy: 'lead',
   },
+  'caught-more-than-mixed': {
+    given: [...weighed, '09:42 filter 1', '10:00 coat new plate-1 1 flow', '10:02 catch 1 2000g'],
+    at: '10:05',
+    act: 'catch 1 500g',
+    deviates: 'MixCaught 10:05 caught-more-than-mixed',
+    liftedBy: 'nobody',
+  },
 } as const;

@@ -102,7 +102,7 @@ function actsOnPot(batch: Batch): readonly Say[] {
     grams: grams(oneOf(draw, [14, 60, 5000, 12_000, 12_000])),
   });
   const lids: readonly Say[] = [() => ({ verb: 'uncover', ...named }), () => ({ verb: 'cover', ...named })];
-  const caught: Say = () => ({ verb: 'catch', ...named, grams: grams(300) });
+  const caught: Say = (draw) => ({ verb: 'catch', ...named, grams: grams(oneOf(draw, [300, 300, 12_000])) });
   const coat: Say = (draw) => ({ verb: 'coat', parts: [`plate-${draw(30)}`], ...named, method: 'flow' });
   const filter: Say = () => ({ verb: 'filter', ...named });
   switch (phaseOf(batch).is) {

@@ -24,6 +24,22 @@ describe('given 300 g caught from a flow coat (to be filtered and used again: co
     expect(await shift.when('10:08 coat new plate-2 1 flow')).toEqual({ recorded: ['CoatApplied'] });
   });
 
+  it('when more is said to be caught than was mixed, then the bot objects, and what was filtered may be caught again', async () => {
+    const shift = await given(flowed);
+    expect(await shift.when('10:03 catch 1 2100g')).toEqual({ objected: ['caught-more-than-mixed'] });
+    expect(shift.objections()).toEqual([{ code: 'caught-more-than-mixed', grams: 2400, mixedGrams: 2399 }]);
+    await shift.when('10:06 filter 1');
+    expect(await shift.when('10:08 catch 1 2100g')).toEqual({ recorded: ['MixCaught'] });
+  });
+
+  it('when a correction makes it more than was mixed, then it is marked; of another pot each counts by itself', async () => {
+    const shift = await given([...flowed, '10:03 mix 1kg', '10:04 weigh 2 500g 500g']);
+    await shift.when('10:05 catch 2 900g already');
+    expect(await shift.deviations()).not.toContain('MixCaught 10:05 caught-more-than-mixed');
+    await shift.when('10:10 amend 2 catch 1100g wrong scale');
+    expect(await shift.deviations()).toContain('MixCaught 10:05 caught-more-than-mixed');
+  });
+
   it('when it was coated unfiltered, then the coat is marked and holds the part', async () => {
     const shift = await given([...flowed, '10:05 coat new plate-2 1 flow already']);
     expect(await shift.deviations()).toEqual(['CoatApplied 10:05 caught-not-filtered']);

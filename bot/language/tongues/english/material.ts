@@ -64,6 +64,8 @@ export function englishMaterialObjection(objection: MaterialObjection, figures: 
       return `${figures.volume(objection.mixedLitres)} would not leave room to stir in a vessel of ${figures.volume(objection.vesselLitres)}. A new batch in a bigger one.`;
     case 'caught-not-filtered':
       return `${figures.mass(objection.grams)} was caught at ${figures.timeDown(objection.at)} and not filtered since. Filter it and say filter.`;
+    case 'caught-more-than-mixed':
+      return `${figures.mass(objection.grams)} would then stand caught, and ${figures.mass(objection.mixedGrams)} was mixed. Weigh it again; of another pot, name its batch.`;
   }
 }
 

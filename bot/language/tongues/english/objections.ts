@@ -150,6 +150,7 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'adding-passes-most':
     case 'vessel-too-small':
     case 'caught-not-filtered':
+    case 'caught-more-than-mixed':
       return englishMaterialObjection(objection, figures);
   }
 }

@@ -69,6 +69,8 @@ export function spanishMaterialObjection(say: Spoken, objection: MaterialObjecti
       return `${figures.volume(objection.mixedLitres)} no dejan sitio para agitar en un recipiente de ${figures.volume(objection.vesselLitres)}. Haga otra mezcla, en uno mayor.`;
     case 'caught-not-filtered':
       return `Se recogieron ${figures.mass(objection.grams)} ${atTime(figures, objection.at)} y no se han filtrado desde entonces. Fíltrelos y anótelo.`;
+    case 'caught-more-than-mixed':
+      return `Serían ${figures.mass(objection.grams)} recogidos, y se mezclaron ${figures.mass(objection.mixedGrams)}. Vuelva a pesar; si es de otra mezcla, escriba su número.`;
   }
 }
 

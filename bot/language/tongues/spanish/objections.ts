@@ -161,6 +161,7 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'adding-passes-most':
     case 'vessel-too-small':
     case 'caught-not-filtered':
+    case 'caught-more-than-mixed':
       return spanishMaterialObjection(say, objection, figures);
   }
 }

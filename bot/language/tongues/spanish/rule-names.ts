@@ -57,6 +57,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'adding-passes-most': `con lo añadido, más de lo que admite ${say.the('sheet')}`,
   'vessel-too-small': 'recipiente pequeño',
   'caught-not-filtered': 'recogida sin filtrar otra vez',
+  'caught-more-than-mixed': 'recogida, más de lo mezclado',
   'no-brief': `sin ${say.one('brief')} previa`,
   'brief-lapsed': `${say.one('brief')} caducada`,
   'brief-not-acknowledged': `${say.one('brief')} sin firmar`,
