@@ -4,6 +4,7 @@ import type { Method } from '../../core/methods.ts';
 import { heatToAsk } from '../../core/part/part-heat.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
 import type { ClockId, PartNow } from '../../core/status.ts';
+import { afterCureLines } from './after-cure-lines.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import { lineOf, type Telling, tap } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
@@ -97,7 +98,7 @@ export function takenOutCard(telling: Telling, status: PartNow): Card {
   const { replies, parts } = telling.words;
   const given = status.cure?.clock.goes === 'given';
   const line = given ? replies.cureTimeGiven : parts.cureNotProved;
-  return partCard(telling, status, replies.takenOut(status.part.name), [line]);
+  return partCard(telling, status, replies.takenOut(status.part.name), [line, ...afterCureLines(telling, status)]);
 }
 
 /** Started, or the part's temperature read: how the cure stands. */

@@ -7,6 +7,7 @@ import { batchOf } from '../../core/shop.ts';
 import { statusOf } from '../../core/status.ts';
 import { type RunStep, runOfBatch, runOfPart } from '../../core/steps/run.ts';
 import { type AskedStep, isAsked, stepRows } from '../../core/steps/step-rows.ts';
+import { afterCureLines } from './after-cure-lines.ts';
 import { batchFacts, batchLine, batchTaps } from './batch-cards.ts';
 import { type Card, type CardAction, makeCard, type Tone } from './card.ts';
 import type { Telling } from './card-context.ts';
@@ -47,7 +48,7 @@ export function partRunCard(telling: Telling, part: Part): Card {
       status.clocks,
       status.clocks.map(({ id }) => id),
     ),
-    lines: [partLine(telling, status), ...runLines(telling, run)],
+    lines: [partLine(telling, status), ...afterCureLines(telling, status), ...runLines(telling, run)],
     actions: [
       ...nextTaps(telling, status.next()),
       ...(batch === undefined ? [] : unsaidTaps(telling, run, batch, undefined)),

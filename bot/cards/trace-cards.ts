@@ -10,6 +10,7 @@ import type { BatchTrace, CoatTrace, LotTaken, LotTrace, PartTrace } from '../..
 import { statusOf } from '../../core/status.ts';
 import { grams, minutesBetween } from '../../core/units.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
+import { afterCureLines } from './after-cure-lines.ts';
 import { canFacts } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
@@ -35,6 +36,7 @@ export function partTraceCard(telling: Telling, trace: PartTrace): Card {
         ...(booked.length === 0 ? [] : [records.bookedAs(booked, telling.figures)]),
         records.phase(phaseOf(telling, trace.phase)),
         ...heldLines(telling, partStatus(telling, part)),
+        ...afterCureLines(telling, partStatus(telling, part)),
         ...judgedLines(telling, trace),
         ...deviationLines(telling, trace.deviations),
         ...trace.coats.flatMap((coat, i) => coatLines(telling, coat, i + 1)),

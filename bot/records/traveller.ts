@@ -3,11 +3,13 @@
 
 import type { Entry } from '../../core/history.ts';
 import { judgeFilm } from '../../core/part/film-acceptance.ts';
+import { partStatus } from '../../core/part/part-status.ts';
 import type { Head } from '../../core/ports.ts';
 import { filmLimits } from '../../core/records/curves.ts';
 import type { PartTrace } from '../../core/records/trace.ts';
 import { batchOf } from '../../core/shop.ts';
 import { micrometres } from '../../core/units.ts';
+import { afterCureLines } from '../cards/after-cure-lines.ts';
 import type { Telling } from '../cards/card-context.ts';
 import { deviationLines } from '../cards/deviation-lines.ts';
 import { detailsOf, judgedLines, lotLines } from '../cards/trace-cards.ts';
@@ -81,6 +83,7 @@ function coatLines(telling: Telling, trace: PartTrace): readonly string[] {
       ...lotLines(telling, lots),
       records.airThen(air, telling.figures),
     ]),
+    ...afterCureLines(telling, partStatus(telling, trace.part), { ...telling.figures, timeUp: telling.figures.dated }),
   ];
 }
 

@@ -3,7 +3,7 @@
 
 import { z } from 'zod';
 import * as units from '../units.ts';
-import { above0, Duration, percent, source } from './sheet-duration.ts';
+import { above0, Duration, minutes, percent, source } from './sheet-duration.ts';
 import { rule } from './sheet-fault.ts';
 
 const micrometres = above0.transform((value) => units.micrometres(value));
@@ -18,6 +18,15 @@ export type StageName = (typeof stageNames)[number];
 
 /** To be handled, to go into service, to resist all that it will: each counted from the beginning of the cure. */
 export const CureStage = z.strictObject({ stage: z.enum(stageNames), time: Duration });
+
+/** Counted from when the cure is given. Each may be left out. */
+export const AfterCure = z.strictObject({
+  serviceMinutes: minutes.optional(),
+  fullMinutes: minutes.optional(),
+  improvesMinutes: minutes.optional(),
+  source,
+});
+export type AfterCure = z.infer<typeof AfterCure>;
 
 const band = { leastMicrometres: micrometres, mostMicrometres: micrometres };
 

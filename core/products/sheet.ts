@@ -11,7 +11,7 @@ import * as units from '../units.ts';
 import { above0, celsius, Duration, minutes, percent, range, source } from './sheet-duration.ts';
 import { problemOf, rule, type SheetFault } from './sheet-fault.ts';
 import { Blanket, ByMass, Film, GearLosses, LeftOver, OpenCans, PreStir, Repair } from './sheet-material.ts';
-import { CureHumidity, CureStage, FilmRule } from './sheet-part.ts';
+import { AfterCure, CureHumidity, CureStage, FilmRule } from './sheet-part.ts';
 import { Flush, Spray } from './sheet-spray.ts';
 import { Steps } from './sheet-steps.ts';
 import { Voc } from './sheet-voc.ts';
@@ -102,6 +102,7 @@ export const Sheet = z.strictObject({
           atCelsius: celsius,
           /** The hottest at which the sheet still gives that time. */
           highestCelsius: celsius,
+          after: AfterCure.optional(),
           source,
         })
         .refine((read) => read.atCelsius <= read.highestCelsius, rule('at-not-above-highest'))
@@ -111,6 +112,7 @@ export const Sheet = z.strictObject({
           time: Duration,
           humidity: CureHumidity.optional(),
           stages: z.array(CureStage).default([]),
+          after: AfterCure.optional(),
         })
         .optional(),
     })

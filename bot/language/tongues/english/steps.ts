@@ -1,6 +1,7 @@
 // The steps of the maker's paper, in English: asked once, answered with a tap, and said before the act that they are of.
 
 import type { SpeedOutside } from '../../../../core/batch/stir-speed.ts';
+import type { AfterDue } from '../../../../core/part/after-cure.ts';
 import type { Sheet } from '../../../../core/products/sheet.ts';
 import type { FilterMaterial, Protection, StirSpeed } from '../../../../core/products/sheet-steps.ts';
 import type { RunStep, WorkStep } from '../../../../core/steps/run.ts';
@@ -183,6 +184,10 @@ export const englishSteps = {
   bearsAsked: (oven: Celsius, figures: Figures) =>
     `Does the part bear ${figures.temperature(oven)}? Nobody has said. If not, it cures in the room where the sheet allows it.`,
   bears: (oven: Celsius, figures: Figures) => `Bears ${figures.temperature(oven)}`,
+  afterCure: (after: readonly AfterDue[], figures: Figures): string => {
+    const stages = { service: 'service from', full: 'full properties from', improves: 'improves until' };
+    return `After its cure, by the sheet: ${figures.list(after.map(({ stage, at }) => `${stages[stage]} ${figures.timeUp(at)}`))}. That is no release.`;
+  },
   lidMost: (most: Minutes, figures: Figures): string =>
     `By the sheet the lid may be off for ${figures.minutesDown(most)} in all.`,
   lidCuts: (percent: number, figures: Figures): string =>

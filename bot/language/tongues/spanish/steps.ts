@@ -165,6 +165,11 @@ export function spanishSteps(say: Spoken): StepsWords {
     bearsAsked: (oven, figures) =>
       `¿Aguanta la pieza ${figures.temperature(oven)}? Nadie lo ha dicho. Si no, déjela curar en la sala si ${say.the('sheet')} lo admite.`,
     bears: (oven, figures) => `Aguanta ${figures.temperature(oven)}`,
+    afterCure: (after, figures) => {
+      const stages = { service: 'en servicio desde', full: 'propiedades plenas desde', improves: 'mejora hasta' };
+      const said = after.map(({ stage, at }) => `${stages[stage]}: ${figures.timeUp(at)}`);
+      return `Tras su curado, según ${say.the('sheet')}: ${figures.list(said)}. Eso no la libera.`;
+    },
     lidMost: (most, figures) =>
       `Según ${say.the('sheet')}, destapada como mucho ${figures.minutesDown(most)} en total.`,
     lidCuts: (percent, figures) =>

@@ -1,0 +1,35 @@
+// What the sheet promises once the cure is given: from when the part may serve, from when it has its full properties, until
+// when it still improves. Nothing of a cure that no reading proves.
+
+import type { AfterCure } from '../products/sheet-part.ts';
+import { type EpochMs, minutesAfter } from '../units.ts';
+import type { PartStatus } from './part-status.ts';
+
+export const afterStages = ['service', 'full', 'improves'] as const;
+type AfterStage = (typeof afterStages)[number];
+
+export interface AfterDue {
+  readonly stage: AfterStage;
+  readonly at: EpochMs;
+}
+
+export function afterCure({ part, sheet, cure }: PartStatus, now: EpochMs): readonly AfterDue[] {
+  const doneAt = cure?.given?.doneAt;
+  const after = part.cure === undefined ? undefined : sheet?.cure[part.cure.way]?.after;
+  if (after === undefined || doneAt === undefined || doneAt > now) return [];
+  return afterStages.flatMap((stage) => {
+    const wait = minutesOf(after, stage);
+    return wait === undefined ? [] : [{ stage, at: minutesAfter(doneAt, wait) }];
+  });
+}
+
+function minutesOf(after: AfterCure, stage: AfterStage) {
+  switch (stage) {
+    case 'service':
+      return after.serviceMinutes;
+    case 'full':
+      return after.fullMinutes;
+    case 'improves':
+      return after.improvesMinutes;
+  }
+}
