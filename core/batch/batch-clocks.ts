@@ -63,13 +63,16 @@ interface Shortened {
 /** What air costs it, where the sheet says how much: the lid off too long, the stirrer turned too fast. */
 function shortenings(batch: Batch): readonly Shortened[] {
   const { covered, vortex } = batch.sheet.steps ?? {};
-  const cut = (percent: number | undefined, from: EpochMs | undefined): readonly Shortened[] =>
-    percent === undefined || from === undefined ? [] : [{ from, share: percent / 100 }];
-  const tooFast = speedsOutside(batch).find(({ is }) => is === 'too-fast');
-  return [
-    ...cut(covered?.potLifePercent, openTooLongFrom(batch)),
-    ...cut(vortex?.speed?.fastPotLifePercent, tooFast?.at),
-  ];
+  const cut = (percent: number | undefined, since: (of: Batch) => EpochMs | undefined): readonly Shortened[] => {
+    if (percent === undefined) return [];
+    const from = since(batch);
+    return from === undefined ? [] : [{ from, share: percent / 100 }];
+  };
+  return [...cut(covered?.potLifePercent, openTooLongFrom), ...cut(vortex?.speed?.fastPotLifePercent, tooFastFrom)];
+}
+
+function tooFastFrom(batch: Batch): EpochMs | undefined {
+  return speedsOutside(batch).find(({ is }) => is === 'too-fast')?.at;
 }
 
 /** How much of the pot life is gone by `now`, by the dose alone: what eyes saw stands in `batch.thickened`. */
