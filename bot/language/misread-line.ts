@@ -43,8 +43,8 @@ export function misreadOf(
   const tries = eachAlarmOnce(inTypedLanguage(line, near, offered, context.hearing), context.hearing);
   // Which of them it is nobody knows: none is left out.
   const suggestions = thoseThatRead(tries, reads, fault.failed === 'which-cry' ? alarms.length : undefined);
-  const setting = fault.setting && exampleOfSetting(fault.setting, context.sheetIds);
-  const [example] = inTypedLanguage(line, near, setting === undefined ? [] : [setting], context.hearing);
+  const own = fault.example ?? (fault.setting && exampleOfSetting(fault.setting, context.sheetIds));
+  const [example] = inTypedLanguage(line, near, own === undefined ? [] : [own], context.hearing);
   const calls = suggestions.flatMap((each) => {
     const alarm = alarmOf(each, context.hearing);
     return alarm === undefined ? [] : [[each, alarm] as const];

@@ -131,6 +131,8 @@ export interface Fault extends Failed<MisreadCode> {
   readonly setting?: SettingName;
   readonly couldBe?: readonly string[];
   readonly limits?: Limits;
+  /** A line that shows how, where the row's own would not. */
+  readonly example?: string;
   /** Lines to try as suggestions; those that do not read are dropped. */
   readonly tries?: readonly string[];
 }

@@ -35,6 +35,7 @@ export function inTypedLanguage(
 function offeredFor(word: string, tongue: Typed, english: Typed): string | undefined {
   const offered = ownValue(tongue.offered, word);
   if (offered !== undefined) return offered;
+  if (word === 'at') return tongue.times.atHour?.join(' ');
   const method = methods.find((each) => each === word);
   if (method !== undefined) return tongue.methods[method].name;
   const [name] = Object.entries(english.verbs).find(([, { words }]) => words[0] === word) ?? [];

@@ -2,8 +2,29 @@
 
 import type { CommandOf } from '../../core/commands.ts';
 import { amendsOf } from '../../core/verbs/amends.ts';
+import type { AmendTarget } from '../../core/verbs/correction-verbs.ts';
 import { isoLocal } from './times/wall-clock.ts';
+import { englishVerbs } from './tongues/english/verbs.ts';
 import { writeFilms, written } from './write-quantities.ts';
+
+function writeTarget(of: AmendTarget): readonly string[] {
+  return [
+    'amend',
+    of.part ?? '',
+    of.batch === undefined ? '' : String(of.batch),
+    of.can === undefined ? '' : String(of.can),
+    of.verb,
+    of.place === undefined ? '' : `in ${of.place}`,
+  ];
+}
+
+/** A correction of the same act: with the figures of its own example where it has any, else of its time. */
+export function amendExample(of: AmendTarget): string {
+  const has = (amendsOf(of.verb) ?? []).some(({ slot }) => slot.unit !== undefined);
+  const figures = englishVerbs[of.verb].example.match(/(?<= )\d[\d.]*[A-Za-z%]\S*/g) ?? [];
+  const said = has && figures.length > 0 ? figures : ['at 9:40'];
+  return [...writeTarget(of), ...said, '"…"'].filter((piece) => piece !== '').join(' ');
+}
 
 export function writeAmend({ of, change, why }: CommandOf<'amend'>, zone: string): readonly string[] {
   const said: ReadonlyMap<string, unknown> = new Map(Object.entries(change));
@@ -19,12 +40,7 @@ export function writeAmend({ of, change, why }: CommandOf<'amend'>, zone: string
     return behind === undefined ? [text] : [behind, text];
   });
   return [
-    'amend',
-    of.part ?? '',
-    of.batch === undefined ? '' : String(of.batch),
-    of.can === undefined ? '' : String(of.can),
-    of.verb,
-    of.place === undefined ? '' : `in ${of.place}`,
+    ...writeTarget(of),
     ...values,
     change.at === undefined ? '' : `at ${isoLocal(change.at, zone)}`,
     JSON.stringify(why),

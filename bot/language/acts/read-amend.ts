@@ -7,8 +7,9 @@ import type { Fault } from '../reading.ts';
 import { trailingTime } from '../time-and-permission.ts';
 import type { Token } from '../typed/token.ts';
 import type { Quantity } from '../typed/units-typed.ts';
+import { amendExample } from '../write-amend.ts';
 import { type ActLine, type ActRead, leftOver, lineWith } from './act-line.ts';
-import { type Amendable, targetFrom } from './amend-target.ts';
+import { type Amendable, type TargetRead, targetFrom } from './amend-target.ts';
 import { type Found, isOfGauge, walkValues } from './amend-values.ts';
 import { freeTextFrom } from './free-text.ts';
 import { withLabelsApart, withLeadingOnes } from './leading-ones.ts';
@@ -18,6 +19,11 @@ import { weightsFrom } from './weights.ts';
 export function readAmend(typed: ActLine): ActRead | Fault {
   const target = targetFrom(typed);
   if (isFailed(target)) return target;
+  const read = readChange(typed, target);
+  return isFailed(read) ? { ...read, example: amendExample(target.of) } : read;
+}
+
+function readChange(typed: ActLine, target: TargetRead): ActRead | Fault {
   const act = target.of.verb === 'weigh' ? withLabelsApart(withLeadingOnes(typed)) : typed;
   const found: Found = { of: { ...target.of }, change: new Map(), list: [] };
   const whyFrom = walkValues(act, target.row, target.next, found);
