@@ -7,7 +7,7 @@ import { type EpochMs, minutes, minutesAfter } from '../units.ts';
 import { type Reminder, type ReminderKind, remind } from '../wanted-reminder.ts';
 import { type Batch, phaseOf } from './batch.ts';
 import { blendDueAt, type PotLifeTimes, potLifeTimes } from './batch-clocks.ts';
-import { gearKey, gearToClean } from './gear-to-clean.ts';
+import { gearKey, gearThatRings } from './gear-to-clean.ts';
 import { lidRingsAt } from './lid.ts';
 
 /** Somebody who stopped the stirrer before its time has gone to see to something; nobody sees to anything for longer. */
@@ -28,10 +28,8 @@ export function batchReminders(batch: Batch, air: TemperatureLog): readonly Remi
 /** Once for each, to whoever used it last. */
 function gearReminders(batch: Batch): readonly Reminder[] {
   const ringMinutes = batch.sheet.steps?.cleaning?.ringMinutes;
-  const seen = batch.thickened?.seen;
-  // Nobody is sent to a pot that may heat.
-  if (ringMinutes === undefined || (seen !== undefined && seen !== 'thick')) return [];
-  return gearToClean(batch).map(({ gear, usedAt, by }) => {
+  if (ringMinutes === undefined) return [];
+  return gearThatRings(batch).map(({ gear, usedAt, by }) => {
     const dueAt = minutesAfter(usedAt, ringMinutes);
     return { ...remind(batchStream(batch.number), 'gear', dueAt, [by], { key: gearKey(batch, gear) }), ring: 1 };
   });

@@ -53,9 +53,13 @@ export const gearToClean = (batch: Batch): readonly GearUsed[] =>
 
 export const gearKey = ({ number }: Batch, gear: Gear): string => `${batchStream(number)}/gear/${gear}`;
 
+/** What rings: nobody is sent to a pot that may heat. */
+export const gearThatRings = (batch: Batch): readonly GearUsed[] =>
+  batch.thickened === undefined || batch.thickened.seen === 'thick' ? gearToClean(batch) : [];
+
 /** Until each has rung: after that nobody waits for an empty pot. */
 export const waitsForCleaning = (batch: Batch): boolean =>
-  gearToClean(batch).some(({ gear }) => !batch.rings.has(gearKey(batch, gear)));
+  gearThatRings(batch).some(({ gear }) => !batch.rings.has(gearKey(batch, gear)));
 
 /** Whether a cleaning at `at` is the first one since this gear was used, of a batch as it was before. */
 export function firstCleaning(batch: Batch, gear: Gear, at: EpochMs): FirstCleaning | undefined {

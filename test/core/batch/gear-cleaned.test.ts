@@ -4,6 +4,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { waitsForCleaning } from '../../../core/batch/gear-to-clean.ts';
 import { given, type Setting, type Shift } from '../given.ts';
 import { demoFolder, ownSheet, shelfWith } from '../products/own-sheets.ts';
 
@@ -84,6 +85,9 @@ describe('the gear of a batch', () => {
     const shift = await given([...brushed, '10:05 gel 1']);
     await shift.until('11:00');
     expect(gearBells(shift)).toEqual([]);
+    await shift.when('11:00 empty 1');
+    const gelled = (await shift.shop()).batches.get(1);
+    expect(gelled && waitsForCleaning(gelled)).toBe(false);
   });
 });
 
