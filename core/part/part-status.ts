@@ -1,6 +1,7 @@
 // How a part stands at a moment: its phase, its clocks, what holds it, and what may be done with it next, the likeliest
 // first. Cards, board and lists only lay it out.
 
+import { methodRows } from '../methods.ts';
 import { actsOf, type Candidate, type Moment } from '../next-acts.ts';
 import { type AtLeastClock, atLeast, lasts, mayLast, type NounClock } from '../noun-clock.ts';
 import type { Objection, ObjectionCode } from '../objections.ts';
@@ -163,7 +164,10 @@ export function partActs({ part: { name, verdict }, phase, sheet, cure }: PartSt
       const { batch, method } = phase.coat;
       return [
         act('dry', { verb: 'dry', parts }),
-        act('touch-up', { verb: 'coat', parts, batch, method, pass: 'same-coat' }),
+        // Only where the sheet gives it a time, and never as a second pass of what is poured or dipped.
+        ...(sheet?.openTime === undefined || methodRows[method].drains || methodRows[method].once
+          ? []
+          : [act('touch-up', { verb: 'coat', parts, batch, method, pass: 'same-coat' })]),
         act('wet', { verb: 'wet', part: name, wetFilmMicrometres: [micrometres(60)] }),
       ];
     }

@@ -1,7 +1,7 @@
 // What was taken off a surface and with what: on its card, in the day, in the trace, corrected, and in both tongues.
 
 import { afterEach, describe, expect, it } from 'vitest';
-import { sessionTalk, sprayCrew, value } from './session-talk.ts';
+import { sessionTalk, sprayCrew, taps, value } from './session-talk.ts';
 
 const open: { close: () => void }[] = [];
 afterEach(() => {
@@ -13,6 +13,15 @@ async function talkAfter(...lines: readonly string[]) {
   for (const line of lines) await talk.say(line);
   return talk;
 }
+
+describe('a touch-up', () => {
+  it('given a sheet that gives it a time, then it is offered of a brushed coat and never of a poured one', async () => {
+    const lines = ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1200g 1200g', 'wait 110m', 'filter 1 already'];
+    const { say } = await talkAfter(...lines, 'part lid-6', 'part lid-7');
+    expect(taps(await say('coat lid-6 1 flow already'))).not.toHaveProperty('touch-up');
+    expect(taps(await say('coat lid-7 1 brush already'))).toHaveProperty('touch-up');
+  });
+});
 
 describe('what was taken off a surface', () => {
   it('given a part that was degreased, then its card, the day and the trace tell what went and with what', async () => {
