@@ -227,7 +227,7 @@ export const spanishVerbs: VerbsTyped = {
     'parar pistola 4',
   ),
   flush: verbWords(
-    'lavar, lavada, enjuagar, enjuagada, lavé, lavadas, lavados, lavo, lavamos, enjuago, limpiar pistola, limpio pistola, limpia pistola, limpiada pistola, limpiar equipo, pistola lavada, pistola limpia',
+    'lavar, lavada, enjuagar, enjuagada, lavé, lavadas, lavados, lavo, lavamos, enjuago, limpiar, limpiar pistola, limpio pistola, limpia pistola, limpiada pistola, limpiar equipo, pistola lavada, pistola limpia',
     'lavar pistola acetona 300ml',
   ),
   rags: verbWords(
