@@ -1,4 +1,5 @@
-// What was taken off a surface and with what: on its card, in the day, in the trace, corrected, and in both tongues.
+// What was taken off a surface and with what: on its card, in the day, in the trace, corrected, and in both tongues; what is
+// offered after a coat, and what drains from it.
 
 import { afterEach, describe, expect, it } from 'vitest';
 import { sessionTalk, sprayCrew, taps, value } from './session-talk.ts';
@@ -20,6 +21,16 @@ describe('a touch-up', () => {
     const { say } = await talkAfter(...lines, 'part lid-6', 'part lid-7');
     expect(taps(await say('coat lid-6 1 flow already'))).not.toHaveProperty('touch-up');
     expect(taps(await say('coat lid-7 1 brush already'))).toHaveProperty('touch-up');
+  });
+});
+
+describe('what drains', () => {
+  it('given more said to be caught than was mixed, then the card says both figures, and whoever went ahead stands in the trace', async () => {
+    const lines = ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1200g 1200g', 'wait 110m', 'filter 1 already', 'part lid-6'];
+    const { say } = await talkAfter(...lines, 'coat lid-6 1 flow already');
+    expect((await say('catch 1 9kg')).text).toContain('9000 g would then stand caught, and 2400 g was mixed.');
+    await say('catch 1 9kg already');
+    expect((await say('trace 1')).text).toContain('9000 g would then stand caught');
   });
 });
 
