@@ -39,7 +39,11 @@ export const recordReaders: { readonly [Ask in RecordQuestion['ask']]: (act: Act
 
 /** A question that nothing is told with. */
 export function alone<Asked>(question: Asked): (act: ActLine) => Asked | Fault {
-  return ({ tokens: [stray] }) => (stray === undefined ? question : leftOver(stray));
+  return ({ tokens, verb, context }) => {
+    const isSaid = (token: Token) => token.kind === 'word' && isIgnoredOn(verb.row.name, token.word, context.hearing);
+    const stray = tokens.find((token) => !isSaid(token));
+    return stray === undefined ? question : leftOver(stray);
+  };
 }
 
 /** `otherwise`: where the line says no span. */

@@ -66,7 +66,11 @@ export const englishVerbs: VerbsTyped = {
   amend: verbWords('amend, amended, correct, correction', 'amend 1 weigh 1201g 1189g wrong scale'),
   set: verbWords('set', 'set air-limit 3h'),
   day: verbWords('day, summary', 'day yesterday'),
-  now: verbWords('now, running, live', 'now'),
+  now: verbWords(
+    "now, running, live, status, next, what next, whats next, what's next, how long, time left",
+    'now',
+    'left',
+  ),
   used: verbWords('used, solvent used', 'used acetone 500ml gun-cleaning'),
   week: verbWords('week, this week', 'week last'),
   month: verbWords('month, this month', 'month'),

@@ -123,7 +123,7 @@ export const spanishTerms: Terms = {
     typed: '',
     source: heard,
   },
-  room: { one: 'sala', many: 'salas', gender: 'f', typed: 'sala ambiente', source: trade },
+  room: { one: 'sala', many: 'salas', gender: 'f', typed: 'sala ambiente cuarto', source: trade },
   salts: { one: 'sales', many: 'sales', gender: 'f', typed: 'sales', source: trade },
   session: { one: 'sesión', many: 'sesiones', gender: 'f', typed: 'sesión', source: trade },
   sheet: {

@@ -16,14 +16,14 @@ export const spanishVerbs: VerbsTyped = {
   stir: done(
     'agitador en marcha',
     verbWords(
-      'agitar, agitado, agitando, remover, agité, agito, agitamos, batir, batido, revolver, revolviendo, agitador marcha, arrancar agitador, arranco agitador, encender agitador, enciendo agitador, prender agitador, prendo agitador, revuelvo, revolví, bato, batí',
+      'agitar, agitado, agitando, remover, removido, removida, remuevo, agité, agito, agitamos, batir, batido, revolver, revolviendo, agitador marcha, arrancar agitador, arranco agitador, arranca agitador, arranque agitador, encender agitador, enciendo agitador, prender agitador, prendo agitador, revuelvo, revolví, bato, batí',
       'agitar 1',
     ),
   ),
   stop: done(
     'agitador parado',
     verbWords(
-      'parar, parado, parada, paré, detener, parar agitador, paro, paramos, detenido, agitador parado, paro agitador, para agitador, detener agitador, apagar agitador, apago agitador, apagado agitador',
+      'parar, para, pare, parado, parada, paré, detener, parar agitador, paro, paramos, detenido, agitador parado, paro agitador, para agitador, detener agitador, apagar agitador, apago agitador, apagado agitador',
       'parar 1',
     ),
   ),
@@ -78,7 +78,7 @@ export const spanishVerbs: VerbsTyped = {
   prestir: done(
     'agitándose en su lata',
     verbWords(
-      'agitar lata, agito lata, agitando lata, agitada lata, remover lata, batir lata, revolver lata, preagitar, preagitado, preagitada',
+      'agitar lata, agito lata, agitando lata, agitada lata, remover lata, removida lata, removido lata, removido bote, batir lata, revolver lata, preagitar, preagitado, preagitada',
       'agitar lata 3',
     ),
   ),
@@ -129,7 +129,7 @@ export const spanishVerbs: VerbsTyped = {
     verbWords('seca, seco, secas, secado, secos, está seca, está seco, están secas, secó', 'seca impulsor-7'),
   ),
   cure: verbWords(
-    'curar, curado, curada, curando, hornear, horneada, curo, horneo, horneado',
+    'curar, cura, curado, curada, curando, hornear, horneada, curo, horneo, horneado',
     'curar impulsor-7 horno 90C',
     'temperatura',
   ),
@@ -182,7 +182,7 @@ export const spanishVerbs: VerbsTyped = {
   }),
   day: verbWords('día, resumen, parte diario, resumen día, reporte', 'día ayer'),
   now: verbWords(
-    'ahora, en marcha, corriendo, estado, qué hay, qué corre, estatus, status, qué sigue, qué falta',
+    'ahora, en marcha, corriendo, estado, qué hay, qué corre, estatus, status, qué sigue, qué falta, cuánto falta',
     'ahora',
   ),
   used: verbWords(
@@ -193,7 +193,7 @@ export const spanishVerbs: VerbsTyped = {
   month: verbWords('mes, este mes, resumen mes, reporte mes', 'mes'),
   from: verbWords('desde, del', 'desde 2026-03-01 hasta 2026-03-07'),
   card: verbWords('recorrido, tarjeta', 'recorrido impulsor-7', 'de'),
-  trace: verbWords('rastrear, rastreo, traza, historial, trazabilidad, historia', 'rastrear impulsor-7'),
+  trace: verbWords('rastrear, rastreo, traza, trazar, historial, trazabilidad, historia', 'rastrear impulsor-7'),
   find: verbWords('buscar, busca, busco, encontrar', 'buscar orden 88'),
   traveller: verbWords('hoja, hoja ruta, hoja viajera, certificado', 'hoja de ruta impulsor-7', 'ruta'),
   export: verbWords('exportar, exporta', 'exportar semana csv'),
@@ -227,7 +227,7 @@ export const spanishVerbs: VerbsTyped = {
     'parar pistola 4',
   ),
   flush: verbWords(
-    'lavar, lavada, enjuagar, enjuagada, lavé, lavadas, lavados, lavo, lavamos, enjuago, limpiar, limpiar pistola, limpio pistola, limpia pistola, limpiada pistola, limpiar equipo, pistola lavada, pistola limpia',
+    'lavar, lavada, lavado, enjuagar, enjuagada, lavé, lavadas, lavados, lavo, lavamos, enjuago, limpiar, limpiar pistola, limpio pistola, limpia pistola, limpiada pistola, limpiar equipo, pistola lavada, pistola limpia',
     'lavar pistola acetona 300ml',
   ),
   rags: verbWords(
