@@ -14,7 +14,7 @@ export function dayMaterialFacts(telling: Telling, { cans, pots }: DayMaterial):
     cans: cans.length === 0 ? undefined : cans.length,
     'mixed-total': pots.length === 0 ? undefined : total(pots.map(({ mixedGrams }) => mixedGrams)),
     'caught-total': positive(total(pots.map(({ caughtGrams }) => caughtGrams))),
-    'left-over-total': positive(total(pots.map(({ leftOverGrams }) => leftOverGrams))),
+    'left-over-total': positive(total(pots.map(({ leftOverGrams }) => leftOverGrams ?? 0))),
   });
 }
 
@@ -27,11 +27,11 @@ export function dayMaterialLines(telling: Telling, { cans, pots }: DayMaterial):
         ...gasAfterWords(telling, gas),
       ].join(', '),
     ),
-    ...pots.flatMap(({ batch, mixedGrams, caughtGrams, leftOverGrams, uncoveredMinutes }) => [
+    ...pots.flatMap(({ batch, uncoveredMinutes, ...pot }) => [
       ...batch.additions.map((added) => material.dayAdded(batch.number, added.grams, added.component, telling.figures)),
       ...(uncoveredMinutes >= 1 ? [material.dayUncovered(batch.number, uncoveredMinutes, telling.figures)] : []),
-      ...(caughtGrams > 0 || leftOverGrams > 0
-        ? [material.dayYield(batch.number, mixedGrams, caughtGrams, leftOverGrams, telling.figures)]
+      ...(pot.caughtGrams > 0 || (pot.leftOverGrams ?? 0) > 0
+        ? [material.dayYield(batch.number, pot, telling.figures)]
         : []),
     ]),
   ];

@@ -8,12 +8,18 @@ import { type EpochMs, type Grams, grams, type Minutes } from '../units.ts';
 import { isWithin, type Span } from './span.ts';
 import { type CanTouched, cansTouched } from './stretch.ts';
 
-export interface DayPot {
-  readonly batch: Batch;
+export interface PotYield {
   /** A and B together, what was added later included. */
   readonly mixedGrams: Grams;
   readonly caughtGrams: Grams;
-  readonly leftOverGrams: Grams;
+  /** Of it, what was not filtered again. */
+  readonly unfilteredGrams: Grams;
+  /** `undefined`: nobody has said. */
+  readonly leftOverGrams: Grams | undefined;
+}
+
+export interface DayPot extends PotYield {
+  readonly batch: Batch;
   readonly uncoveredMinutes: Minutes;
 }
 
@@ -41,7 +47,8 @@ export function dayMaterial(
         batch,
         mixedGrams: sum([batch.weighing?.partAGrams ?? 0, batch.weighing?.partBGrams ?? 0]),
         caughtGrams: sum(batch.caught.map((each) => each.grams)),
-        leftOverGrams: sum([batch.emptied?.leftGrams ?? 0]),
+        unfilteredGrams: sum(batch.caught.flatMap((each) => (each.filteredAt === undefined ? [each.grams] : []))),
+        leftOverGrams: batch.emptied?.leftGrams,
         uncoveredMinutes: uncoveredMinutes(batch, now),
       })),
   };

@@ -58,3 +58,14 @@ it('given two loads in ovens and a door said of no part, then each load is a tap
   ]);
   expect((await say('tap load-3')).recorded).toBe(true);
 });
+
+it('given what was caught and not filtered again, then the day does not say that it was, nor what nobody has said is left', async () => {
+  const say = await talkAfter(
+    ...['air 24C 48%', 'mix 1kg', 'weigh 500g 500g', 'wait 110m', 'filter 1', 'coat new rail-1 1 flow', 'catch 1 100g'],
+  );
+  expect((await say('day')).card.lines).toContain(
+    'Batch 1: 1000 g mixed, 100 g caught, 100 g of it not filtered again',
+  );
+  await say('filter 1');
+  expect((await say('day')).card.lines).toContain('Batch 1: 1000 g mixed, 100 g caught and filtered again');
+});

@@ -4,6 +4,7 @@ import type { MaterialObjection, MaterialUnclear } from '../../../../core/can/ca
 import type { Component } from '../../../../core/components.ts';
 import type { PartName } from '../../../../core/ids.ts';
 import type { Method } from '../../../../core/methods.ts';
+import type { PotYield } from '../../../../core/records/day-material.ts';
 import type { EpochMs, Grams, Litres, Micrometres, Minutes } from '../../../../core/units.ts';
 import type { Handling } from '../../../../core/verbs/said.ts';
 import type { Figures } from '../../figures.ts';
@@ -222,6 +223,15 @@ export const englishMaterial = {
     `Batch ${batch}: ${figures.mass(grams)} of ${englishComponents[component]} added to bring it back`,
   dayUncovered: (batch: number, minutes: Minutes, figures: Figures) =>
     `Batch ${batch}: uncovered for ${figures.minutesUp(minutes)}`,
-  dayYield: (batch: number, mixed: Grams, caught: Grams, left: Grams, figures: Figures) =>
-    `Batch ${batch}: ${figures.mass(mixed)} mixed, ${figures.mass(caught)} caught and filtered again, ${figures.mass(left)} left over`,
+  dayYield: (
+    batch: number,
+    { mixedGrams, caughtGrams, unfilteredGrams, leftOverGrams }: PotYield,
+    figures: Figures,
+  ) => {
+    const refiltered =
+      unfilteredGrams > 0 ? `, ${figures.mass(unfilteredGrams)} of it not filtered again` : ' and filtered again';
+    const caught = caughtGrams > 0 ? `, ${figures.mass(caughtGrams)} caught${refiltered}` : '';
+    const left = leftOverGrams === undefined ? '' : `, ${figures.mass(leftOverGrams)} left over`;
+    return `Batch ${batch}: ${figures.mass(mixedGrams)} mixed${caught}${left}`;
+  },
 };

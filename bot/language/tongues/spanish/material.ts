@@ -214,6 +214,11 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   dayAdded: (batch, grams, component, figures) =>
     `Mezcla ${batch}: ${figures.mass(grams)} de ${spanishComponents[component]} añadidos para recuperarla`,
   dayUncovered: (batch, minutes, figures) => `Mezcla ${batch}: destapada ${figures.minutesUp(minutes)}`,
-  dayYield: (batch, mixed, caught, left, figures) =>
-    `Mezcla ${batch}: mezclados ${figures.mass(mixed)}, recogidos y filtrados otra vez ${figures.mass(caught)}, sobran ${figures.mass(left)}`,
+  dayYield: (batch, { mixedGrams, caughtGrams, unfilteredGrams, leftOverGrams }, figures) => {
+    const refiltered =
+      unfilteredGrams > 0 ? `, ${figures.mass(unfilteredGrams)} sin filtrar otra vez` : ' y filtrados otra vez';
+    const caught = caughtGrams > 0 ? `, ${figures.mass(caughtGrams)} recogidos${refiltered}` : '';
+    const left = leftOverGrams === undefined ? '' : `, sobran ${figures.mass(leftOverGrams)}`;
+    return `Mezcla ${batch}: mezclados ${figures.mass(mixedGrams)}${caught}${left}`;
+  },
 });
