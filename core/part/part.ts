@@ -169,19 +169,21 @@ function evolvePart(part: Part, entry: Entry): Part {
   }
 }
 
-/** Said in several lines, before one coat: each adds to what is known of the surface and erases nothing. */
+/** Said in several lines, before one coat: each adds to what is known of the surface. */
 function preparedBy({ prepared, coats }: Part, fact: FactOf<'SurfacePrepared'>, at: EpochMs, by: PersonName): Prepared {
   const coatedAt = coats.at(-1)?.at;
   const before = prepared !== undefined && (coatedAt === undefined || prepared.at > coatedAt) ? prepared : undefined;
   // Steel that is only wiped, or measured, is no younger for it.
   const isWorked = fact.grade !== undefined || worksSteel(fact);
+  // What was measured on it before it was worked says nothing of how it is now.
+  const measured = isWorked ? undefined : before;
   return {
     at: isWorked ? at : (before?.at ?? at),
     by: isWorked ? by : (before?.by ?? by),
     grade: fact.grade ?? before?.grade,
-    profileMicrometres: fact.profileMicrometres ?? before?.profileMicrometres,
-    saltsMilligramsPerSquareMetre: fact.saltsMilligramsPerSquareMetre ?? before?.saltsMilligramsPerSquareMetre,
-    dustRating: fact.dustRating ?? before?.dustRating,
+    profileMicrometres: fact.profileMicrometres ?? measured?.profileMicrometres,
+    saltsMilligramsPerSquareMetre: fact.saltsMilligramsPerSquareMetre ?? measured?.saltsMilligramsPerSquareMetre,
+    dustRating: fact.dustRating ?? measured?.dustRating,
     removed: together(before?.removed, fact.removed),
     solvents: together(before?.solvents, fact.solvents),
     prepWays: together(before?.prepWays, fact.prepWays),
