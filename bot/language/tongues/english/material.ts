@@ -118,7 +118,8 @@ export const englishMaterial = {
   doubtfulSince: (at: EpochMs, figures: Figures) => `In doubt since ${figures.timeDown(at)}: too long without gas.`,
   leadChecks: (can: number) => `Nothing is poured from it until a lead has looked and says check ${can}.`,
   minutesAnew: 'There is still no gas over it: the minutes count again from now.',
-  headspaceUnknown: 'How big the can is stands neither on the sheet nor in the record: no figure for the gas.',
+  headspaceUnknown:
+    'How big the can is stands neither on the sheet nor in the record: no figure for the gas. Say it of the next one, brimful: open A lot 7731 5kg 6L.',
   gasSlowly: 'Let in slowly, so that it mixes; gas that streams straight out again is not enough.',
   canStirring: (can: number) => `Can ${can}: stirring before the pour`,
   preStirBeyond: 'The sheet gives no time for so much; its longest stands.',

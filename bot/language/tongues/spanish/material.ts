@@ -116,7 +116,7 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   doubtfulSince: (at, figures) => `En duda desde ${theTime(figures, at)}: demasiado tiempo sin gas.`,
   leadChecks: (can) => `No se vierte nada de ella hasta que ${say.a('lead')} la mire y escriba: revisar ${can}.`,
   minutesAnew: 'Sigue sin gas: los minutos vuelven a contar desde ahora.',
-  headspaceUnknown: `No consta en ${say.the('sheet')} ni en el registro la capacidad de la lata: no hay dato de gas.`,
+  headspaceUnknown: `No consta en ${say.the('sheet')} ni en el registro la capacidad de la lata: no hay dato de gas. Dígala en la siguiente, hasta el borde: abrir A lote 7731 5kg 6L.`,
   gasSlowly: 'Meta el gas despacio, para que se mezcle; si vuelve a salir a chorro, no basta.',
   canStirring: (can) => `Lata ${can}: agitándose antes de verter`,
   preStirBeyond: `${capital(say.the('sheet'))} no da tiempo para tanta cantidad; vale el más largo que da.`,
