@@ -34,7 +34,7 @@ import { despiteLines, isForLeads, lateLine, nextRings, rewrittenLines } from '.
 import { sessionReplies } from './session-reply.ts';
 import { confirmedCard } from './step-cards.ts';
 import { beforeCoatLines } from './step-lines.ts';
-import { notedCard, partSurfaceCard, preparedCard, surfacesBeforeCoat, surfaceTap } from './surface-cards.ts';
+import { notedCard, partSurfaceCard, preparedCard, surfacesBeforeCoat, surfaceTap, unreadOf } from './surface-cards.ts';
 import { workHazards } from './vent-cards.ts';
 
 export function recordedCard(telling: Telling, request: Request, outcome: Recorded): Card {
@@ -99,7 +99,7 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   gel: onBatch((telling, pot) => overCard(telling, pot, 'gelled')),
   empty: onBatch(emptiedReply),
   judge: onBatch((telling, { batch }, { outcome }) => judgedCard(telling, batch, outcome)),
-  part: ({ telling, outcome }) => notedCard(telling, touchedParts(outcome)),
+  part: ({ telling, command, outcome }) => notedCard(telling, touchedParts(outcome), unreadOf(command)),
   prep: onPart(preparedCard),
   coat: onPart((telling, part, { outcome }) => coatedCard(telling, part, !outcome.before.parts.has(part.part.name))),
   dry: onPart(dryCard),

@@ -1,8 +1,11 @@
 // A part before its coat: what came in, how it was prepared, how warm it is and how far from the dew point.
 
 import { dewPointOf } from '../../core/calc/air.ts';
+import { heatProperties } from '../../core/calc/metals.ts';
 import { coatClimate } from '../../core/coat/coat-climate.ts';
+import type { CommandOf } from '../../core/commands.ts';
 import { defaultPlace, type PartName, type PlaceName } from '../../core/ids.ts';
+import { keysOf } from '../../core/own-key.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
 import { sheetsAtHand } from '../../core/part/surface-life.ts';
@@ -20,8 +23,14 @@ import { nextTaps } from './next-taps.ts';
 export const surfaceTap = (telling: Telling, part: string): CardAction =>
   tap(telling, 'surface', `surface ${part} {surface-temperature}C`);
 
-/** One part, or a whole pasted list: what is known of each, and what is missing. */
-export function notedCard(telling: Telling, parts: readonly Part[]): Card {
+/** The words of its lines that nobody could read. */
+export const unreadOf = ({ unread = [], more = [] }: CommandOf<'part'>): readonly string[] => [
+  ...unread,
+  ...more.flatMap((each) => each.unread ?? []),
+];
+
+/** One part, or a whole pasted list: what is known of each, what is missing, and what was not read. */
+export function notedCard(telling: Telling, parts: readonly Part[], unread: readonly string[]): Card {
   const { replies, parts: words } = telling.words;
   const [first] = parts;
   if (first === undefined) return makeCard(replies.settled, 'plain');
@@ -29,6 +38,7 @@ export function notedCard(telling: Telling, parts: readonly Part[]): Card {
   return makeCard(only ? replies.partNoted(first.name) : words.several(parts.length), 'plain', {
     facts: only ? detailFacts(telling, first.details) : [],
     lines: [
+      ...(unread.length === 0 ? [] : [words.unread(unread, keysOf(heatProperties), telling.figures)]),
       ...parts.map((part) => words.detail(part.name, knownOf(telling, part.details))),
       ...missingLines(telling, parts),
     ],

@@ -50,7 +50,8 @@ export function readPartList(lines: readonly string[], readOne: (line: string) =
     const misread = reading.kind === 'misread' ? reading.misread : misplaced(text, i, reading, parts);
     if (misread !== undefined) faulty.push({ index: i, misread });
     else if (reading.kind === 'command' && reading.command.verb === 'part') {
-      parts.push({ part: reading.command.part, details: reading.command.details });
+      const { part, details, unread } = reading.command;
+      parts.push({ part, details, ...(unread !== undefined && { unread }) });
       // When it came in may be said once, on any of the lines.
       if (reading.at !== undefined || reading.stance.is !== 'asked') told = reading;
     }

@@ -10,10 +10,10 @@ export function isMetalWord(word: string): boolean {
   return word.split('-').every((piece) => metals.has(piece) || metalKinds.has(piece));
 }
 
-/** `cast iron` and `cast-iron` are one; undefined where a kind stands without its metal (`mild`). */
+/** `cast iron` and `cast-iron` are one; undefined where a kind stands without its metal (`mild`), which some need not say (`galvanised`). */
 export function metalNamed(words: readonly string[]): string | undefined {
   const name = words.join('-');
-  return name.split('-').some((piece) => metals.has(piece)) ? (metalSpellings.get(name) ?? name) : undefined;
+  return metalSpellings.get(name) ?? (name.split('-').some((piece) => metals.has(piece)) ? name : undefined);
 }
 
 /** `booth`, `booth-2`, `spray-booth`. */

@@ -49,6 +49,7 @@ export const partVerbs = {
       ],
       { orNone: true },
     ),
+    unread: unasked<readonly string[]>('own-way'),
     /** The others of a pasted list. */
     more: unasked<readonly NamedPart[]>('own-way'),
   }),

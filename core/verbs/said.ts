@@ -32,4 +32,6 @@ export interface PartDetails {
 export interface NamedPart {
   readonly part: PartName;
   readonly details: PartDetails;
+  /** Words of its line that nobody could read: they are told, and not recorded. */
+  readonly unread?: readonly string[];
 }

@@ -6,12 +6,14 @@ import { isFailed } from '../../../core/failed.ts';
 import { known } from '../../../core/known.ts';
 import { celsius, millimetres, squareMetres } from '../../../core/units.ts';
 import type { PartDetails } from '../../../core/verbs/said.ts';
-import type { Fault } from '../reading.ts';
+import { mayNamePart } from '../names-typed.ts';
+import type { Fault, LineContext } from '../reading.ts';
 import type { Slot } from '../slots.ts';
 import { isMetalWord, metalNamed } from '../trade-words.ts';
 import { withUnit } from '../typed/numeric-chunk.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { inch } from '../typed/units-typed.ts';
+import { isIgnoredOn } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import { onePartFrom, wordOf } from './read-names.ts';
 import { type SortedPieces, sortPieces } from './sort-pieces.ts';
@@ -30,9 +32,10 @@ type Labelled = { -readonly [Name in Label]?: string };
 export function readPart(act: ActLine): CommandOf<'part'> | Fault {
   const apart = labelsApart(act.tokens);
   if (isFailed(apart)) return apart;
+  const strange = strangersApart(apart.rest, act.context);
   const gathered = sortPieces({
     ...act,
-    tokens: apart.rest.flatMap((token, i, all) => inchesAfterSpace(token, i, all, act.line)),
+    tokens: strange.rest.flatMap((token, i, all) => inchesAfterSpace(token, i, all, act.line)),
   });
   if (isFailed(gathered)) return gathered;
   const read = readingSaid(act.tokens);
@@ -45,10 +48,35 @@ export function readPart(act: ActLine): CommandOf<'part'> | Fault {
   const metal = metalNamed(metals.map(wordOf));
   const [stray] = metals;
   if (stray !== undefined && (metal === undefined || apart.labelled.metal !== undefined)) return leftOver(stray);
+  const details = { ...apart.labelled, ...known({ metal }), ...measures(gathered) };
+  const [first] = strange.words;
+  // With nothing known beside it, it may be a name of two words.
+  if (first !== undefined && Object.keys(details).length === 0) return leftOver(first);
+  const unread = strange.words.map(({ text }) => text);
+  return { verb: 'part', part, details, ...(unread.length > 0 && { unread }) };
+}
+
+/**
+ * `zamak`, `wo 88`: plain words that mean nothing here, each with the bare number behind it, do not cost the rest of the line. The
+ * name of the part is the one that the shop knows or that holds a figure, else the first.
+ */
+function strangersApart(
+  tokens: readonly Token[],
+  { hearing, parts }: LineContext,
+): { readonly rest: readonly Token[]; readonly words: readonly Token[] } {
+  const mayName = tokens.filter(
+    (token) => token.kind === 'word' && mayNamePart(token.word, hearing) && !isIgnoredOn('part', token.word, hearing),
+  );
+  const isNamed = ({ text }: Token): boolean => parts.includes(text.toLowerCase()) || /\d/.test(text);
+  const name = mayName.find(isNamed) ?? mayName[0];
+  const words = mayName.filter((token) => token !== name && !isNamed(token));
+  const isStrange = (token: Token, i: number): boolean => {
+    const before = tokens[i - 1];
+    return words.includes(token) || (token.kind === 'number' && before !== undefined && words.includes(before));
+  };
   return {
-    verb: 'part',
-    part,
-    details: { ...apart.labelled, ...known({ metal }), ...measures(gathered) },
+    rest: tokens.filter((token, i) => !isStrange(token, i)),
+    words: tokens.filter((token, i) => isStrange(token, i)),
   };
 }
 

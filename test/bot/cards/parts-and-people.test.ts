@@ -218,3 +218,18 @@ describe('films by their rule', () => {
     expect(card.lines.join(' ')).toContain('not by that alone fully cured');
   });
 });
+
+describe('a part of which not every word is known', () => {
+  it('given a metal that nobody knows here, then the rest is noted, and the card says which word was not and what is known', async () => {
+    const { last, card } = await told('08:00 part rail-9 zamak job 88 3mm');
+    expect(last.recorded).toBe(true);
+    expect(card.lines[0]).toMatch(/^Not read, and not noted: zamak\. Metals known here: steel, .*cast iron/);
+    expect(card.lines).toContain('rail-9: job 88, 3 mm');
+  });
+
+  it('given a list of parts, then it says so of each of its lines', async () => {
+    const { last, card } = await told('08:00 part lid-1 6mm zamak; part lid-2 wo 12 3mm');
+    expect(last.recorded).toBe(true);
+    expect(card.lines[0]).toMatch(/^Not read, and not noted: zamak, wo, 12\./);
+  });
+});

@@ -72,6 +72,31 @@ export const partLines: readonly TypedLine[] = [
       highestCelsius: celsiusFromFahrenheit(250),
     },
   }),
+  act('part rail-4 job 90 zamak 3mm 1m2', {
+    ...{ verb: 'part', part: 'rail-4' },
+    details: { job: '90', wallMillimetres: millimetres(3), areaSquareMetres: squareMetres(1) },
+    unread: ['zamak'],
+  }),
+  act('part rail-4 wo 88 3mm', {
+    verb: 'part',
+    part: 'rail-4',
+    details: { wallMillimetres: millimetres(3) },
+    unread: ['wo', '88'],
+  }),
+  act('part rail-4 ally 3mm', {
+    verb: 'part',
+    part: 'rail-4',
+    details: { metal: 'aluminium', wallMillimetres: millimetres(3) },
+  }),
+  act('part rail-4 galvanised', { verb: 'part', part: 'rail-4', details: { metal: 'galvanised-steel' } }),
+  act('part rail-4 galv steel', { verb: 'part', part: 'rail-4', details: { metal: 'galvanised-steel' } }),
+  act('pieza barandal-2 obra 88 galvanizado', {
+    verb: 'part',
+    part: 'barandal-2',
+    details: { job: '88', metal: 'galvanised-steel' },
+  }),
+  miss('part pump cover', 'left-over', 'cover'),
+  miss('part rail-4 3mm 88', 'unit-missing', '88', 'part rail-4 3mm 88m2'),
   act('part rail-2 customer “Invented Customer A” 0,8 m²', {
     verb: 'part',
     part: 'rail-2',

@@ -47,7 +47,7 @@ export const metalSpellings = saying(
   ['cast-iron-ductile', 'ductile-iron'],
   ['steel-carbon', 'carbon-steel'],
   ['steel-mild', 'mild-steel'],
-  ['steel-galvanised', 'galvanised-steel'],
+  ['steel-galvanised galvanised galvanized', 'galvanised-steel'],
 );
 
 export const places = words(

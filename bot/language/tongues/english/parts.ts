@@ -1,5 +1,6 @@
 // Parts, their surfaces, films and cures, and the people about them, in English.
 
+import type { Metal } from '../../../../core/calc/metals.ts';
 import type { CrewUnclear } from '../../../../core/crew/crew-unclear.ts';
 import type { RubResult } from '../../../../core/grades.ts';
 import type { PartName, PersonName } from '../../../../core/ids.ts';
@@ -60,6 +61,8 @@ export const englishParts = {
   several: (count: number) => `${count} parts: noted`,
   detail: (part: PartName, known: readonly string[]) =>
     `${part}: ${known.length === 0 ? 'nothing said of it yet' : known.join(', ')}`,
+  unread: (words: readonly string[], metals: readonly Metal[], figures: Figures) =>
+    `Not read, and not noted: ${figures.list(words)}. Metals known here: ${figures.list(metals.map((metal) => metal.replaceAll('-', ' ')))}; any other stands behind the word metal.`,
   bears: (celsius: Celsius, figures: Figures) => `bears ${figures.temperature(celsius)}`,
   unknownDetails: (parts: readonly PartName[], what: readonly DetailAsked[], figures: Figures) =>
     `Not known of ${figures.list(parts)}: ${figures.list(what.map((each) => details[each]))}.`,

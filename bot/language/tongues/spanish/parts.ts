@@ -8,7 +8,17 @@ import type { Figures } from '../../figures.ts';
 import type { englishParts, FewParts } from '../english/parts.ts';
 import { spanishRoles } from './chat.ts';
 import { spanishFilm } from './film.ts';
-import { atEnding, atTime, capital, counted, handoverLine, methodName, takeoverLine, taking } from './names.ts';
+import {
+  atEnding,
+  atTime,
+  capital,
+  counted,
+  handoverLine,
+  methodName,
+  spanishMetal,
+  takeoverLine,
+  taking,
+} from './names.ts';
 import { spanishRingName } from './rings.ts';
 import type { Spoken } from './spoken.ts';
 import { spanishSurface } from './surface.ts';
@@ -43,6 +53,8 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   },
   several: (count) => `${count} piezas: anotadas`,
   detail: (part, known) => `${part}: ${known.length === 0 ? 'aún no se ha dicho nada de ella' : known.join(', ')}`,
+  unread: (words, metals, figures) =>
+    `Sin entender ni anotar: ${figures.list(words)}. Metales conocidos: ${figures.list(metals.map(spanishMetal))}; cualquier otro va detrás de la palabra material.`,
   bears: (celsius, figures) => `aguanta ${figures.temperature(celsius)}`,
   unknownDetails: (parts, what, figures) =>
     `No se sabe de ${figures.list(parts)}: ${figures.list(what.map((each) => details[each]))}.`,

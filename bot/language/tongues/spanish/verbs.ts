@@ -116,7 +116,7 @@ export const spanishVerbs: VerbsTyped = {
     'pieza, pieza nueva, nueva pieza',
     'pieza impulsor-7 serie 4411 orden 88 fundición 12mm 0,8m2 máx 120C',
     '',
-    { at: 'marca' },
+    { at: 'marca', job: 'obra trabajo' },
   ),
   coat: verbWords(
     'aplicar, aplica, aplicada, aplicado, capa, pintar, pintada, pintado, apliqué, pinté, recubrir, recubierta, aplico, aplicamos, aplicadas, aplicados, pinto, pintamos, pintadas, pintados, doy capa, dar capa, dada capa, doy mano, dar mano, primera capa, segunda capa, última capa, capas, recubro, recubiertas, di capa, dimos capa, otra capa, otra mano, primera mano, segunda mano, última mano, di mano, capa final',
