@@ -33,7 +33,7 @@ export const englishRings: Readonly<Record<ReminderKind, RingWords>> = {
   },
   gear: {
     title: (name) => `Batch ${name}: clean the gear`,
-    act: 'Now, with the sheet’s solvents in their order. Then say, for example, clean brush acetone.',
+    act: 'Now, with the sheet’s solvents one after the other. Then say, for example, clean brush acetone.',
   },
   'surface-ends': {
     title: (name) => `${name}: prepared surface, half an hour left at most`,

@@ -8,5 +8,5 @@ export const spanishGears: Readonly<Record<Gear, string>> = {
   brush: 'brocha',
   roller: 'rodillo y bandeja',
   'dip-tank': 'cuba de inmersión',
-  'flow-gear': 'equipo de flujo',
+  'flow-gear': 'útiles de flujo',
 };

@@ -42,7 +42,7 @@ export const spanishMeanings: Meanings = {
   hall: 'nave',
   vessels: 'recipientes cubos',
   'dip-tank': 'cuba',
-  'flow-gear': 'equipo-flujo',
+  'flow-gear': 'utiles-flujo equipo-flujo',
   tools: 'herramientas utiles',
   equipment: 'clasificado clasificados',
   bonding: 'tierra puenteado puenteados',

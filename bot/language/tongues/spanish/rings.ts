@@ -36,7 +36,7 @@ export const spanishRings = (say: Spoken): Readonly<Record<ReminderKind, RingWor
     act: `No aplique más. Vacíe y lave; el residuo, apartado como dice ${say.the('sheet')}.`,
   },
   gear: {
-    title: (name) => `Mezcla ${name}: limpie el equipo`,
+    title: (name) => `Mezcla ${name}: limpie los útiles`,
     act: `Ahora, con ${say.theMany('solvent')} ${say.ofThe('sheet')} en su orden. Después escriba, por ejemplo: limpiar brocha acetona.`,
   },
   'surface-ends': {

@@ -68,7 +68,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'fan-not-measured': 'extracción sin medir',
   'fan-too-weak': 'extracción insuficiente',
   'step-lacking': 'falta un paso del papel del fabricante',
-  'gear-cleaned-late': 'equipo limpiado tarde',
+  'gear-cleaned-late': 'útiles limpiados tarde',
   'uncovered-too-long': 'destapada demasiado tiempo',
   'gear-not-flushed': 'pistola o recipientes sin lavar',
   'rags-not-canned': 'trapos fuera de su contenedor',

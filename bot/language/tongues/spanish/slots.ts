@@ -78,7 +78,7 @@ export const spanishSlots = (say: Spoken): Readonly<Record<Slot, string>> => ({
   'yes-or-no': 'sí o no',
   step: 'qué paso: clasificado, tierra, papeles, recipiente, horno-limpio o sitio-limpio',
   'spray-rate': 'cuánto se pinta por hora',
-  gear: 'pistola, recipientes, brocha, rodillo, cuba o equipo de flujo',
+  gear: 'pistola, recipientes, brocha, rodillo, cuba o útiles de flujo',
   solvent: say.one('solvent'),
   'flush-volume': `cuánto ${say.one('solvent')}`,
   'until-day': 'hasta qué día',

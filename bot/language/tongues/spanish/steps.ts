@@ -93,7 +93,7 @@ const works: Readonly<Record<WorkStep, string>> = {
   prep: 'superficie preparada',
   surface: 'temperatura del sustrato leída',
   coat: 'capa aplicada',
-  clean: 'equipo limpio',
+  clean: 'útiles limpios',
   dry: 'seca al tacto',
   cure: 'curado empezado',
   cured: 'fuera del curado',
