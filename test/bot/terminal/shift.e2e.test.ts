@@ -66,6 +66,9 @@ test('a whole shift: every line gets its answer, and every bell rings at its own
     '10:20 part/plate-3/flash-least',
     // Nobody touched flange-2.
     '10:25 part/flange-2/flash-most',
+    // 20 min after the last coat by each method, nobody has said that its gear is clean.
+    '10:30 batch/1/gear/dip-tank',
+    '10:30 batch/1/gear/gun',
     // Half the pot: 51 of 288 min at 24 degC, then 480 at 15 degC: 0.5 - 51/288 of 480 is 155 min.
     '11:31 batch/1/pot-half',
     '11:42 part/impeller-7/cure-done',
@@ -78,6 +81,7 @@ test('a whole shift: every line gets its answer, and every bell rings at its own
     '14:10 batch/1/pot-end/2',
     '16:10 part/valve-9/flash-least',
     '16:15 part/valve-9/flash-most',
+    '16:20 batch/1/gear/brush',
     '17:00 crew/digest/2026-03-02',
     '07:00 crew/morning/2026-03-03',
     // Over by the clock, not proved: nobody knew the night's lowest.
