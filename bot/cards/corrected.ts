@@ -1,6 +1,7 @@
 // What a correction changed, in words: what stood there and what stands now. Where only the time moved, the act is said
 // once and the times tell.
 
+import { undoWhy } from '../../core/corrections/undo.ts';
 import type { Correction, Entry, Fact } from '../../core/history.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { Telling } from './card-context.ts';
@@ -30,3 +31,9 @@ export function changedBy(telling: Telling, entry: Entry, correction: Correction
   const after = next === undefined ? entry : { fact: next.wasFact, happenedAt: next.wasAt };
   return wasAndIs(telling, { fact: correction.wasFact, happenedAt: correction.wasAt }, after);
 }
+
+/** As it is told: the reason of what an undo corrected is the record's own word. */
+export const asTold = <Told extends Pick<Correction, 'why'>>({ words }: Telling, correction: Told): Told => ({
+  ...correction,
+  why: correction.why === undoWhy ? words.undo.asReason : correction.why,
+});

@@ -5,11 +5,12 @@ import type { DayRecord } from '../../core/records/day.ts';
 import { celsius, grams, percent } from '../../core/units.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
-import { changedBy } from './corrected.ts';
+import { asTold, changedBy } from './corrected.ts';
 import { dayMaterialFacts, dayMaterialLines } from './day-material.ts';
 import { daySprayingLines } from './day-spraying.ts';
 import { deviationSaid } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
+import { ringLabel } from './ring-label.ts';
 
 /** Later than this, a ring was late. */
 const onTimeMinutes = 1;
@@ -104,17 +105,27 @@ function preparedLines({ words, figures }: Telling, { prepared }: DayRecord): re
 
 function ringLines(telling: Telling, day: DayRecord): readonly string[] {
   const { replies } = telling.words;
+  // What says the same is one line, however often it rang.
+  const unanswered = new Map<string, { readonly key: string; times: number }>();
+  for (const { key, answered } of day.rings) {
+    if (answered) continue;
+    const label = ringLabel(telling.words, key);
+    const ring = unanswered.get(label) ?? { key, times: 0 };
+    ring.times += 1;
+    unanswered.set(label, ring);
+  }
   return [
     ...day.rings
       .filter((ring) => ring.lateMinutes > onTimeMinutes)
       .map((ring) => replies.dayLateRing(ring.key, ring.lateMinutes, telling.figures)),
-    ...day.rings.filter((ring) => !ring.answered).map((ring) => replies.dayUnanswered(ring.key)),
+    ...[...unanswered.values()].map(({ key, times }) => replies.dayUnanswered(key, times)),
   ];
 }
 
 function correctionLines(telling: Telling, day: DayRecord): readonly string[] {
   return day.corrections.map(({ entry, correction }) => {
     const { was, is } = changedBy(telling, entry, correction);
-    return telling.words.replies.dayCorrection(correction.at, correction.by, was, is, correction.why, telling.figures);
+    const { at, by, why } = asTold(telling, correction);
+    return telling.words.replies.dayCorrection(at, by, was, is, why, telling.figures);
   });
 }

@@ -7,7 +7,7 @@ import type { LedgerTotals } from '../../core/records/solvent-ledger.ts';
 import type { LimitStanding } from '../../core/records/voc-limits.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
-import { changedBy } from './corrected.ts';
+import { asTold, changedBy } from './corrected.ts';
 import { deviationLines } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
 import { limitLines } from './ledger-card.ts';
@@ -138,6 +138,6 @@ function ringLines(telling: Telling, { rings }: PeriodRecord): readonly string[]
 function correctionLines(telling: Telling, period: PeriodRecord): readonly string[] {
   return period.corrections.map(({ entry, correction }) => {
     const { was, is } = changedBy(telling, entry, correction);
-    return telling.words.records.correction(correction, was, is, telling.figures);
+    return telling.words.records.correction(asTold(telling, correction), was, is, telling.figures);
   });
 }

@@ -14,7 +14,7 @@ import { afterCureLines } from './after-cure-lines.ts';
 import { canFacts } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
-import { changedBy } from './corrected.ts';
+import { asTold, changedBy } from './corrected.ts';
 import { deviationLines } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
 import { filmFacts } from './film-cards.ts';
@@ -198,7 +198,7 @@ function stepLines(telling: Telling, entry: Entry, told?: string): readonly stri
     records.step(entry.happenedAt, entry.by, told ?? telling.words.fact(entry.fact, figures), late, figures),
     ...entry.corrections.map((correction) => {
       const { was, is } = changedBy(telling, entry, correction);
-      return `  ${records.correction(correction, was, is, figures)}`;
+      return `  ${records.correction(asTold(telling, correction), was, is, figures)}`;
     }),
   ];
 }

@@ -36,7 +36,12 @@ export function nearestVerbs(slip: string, hearing: Hearing): readonly VerbNamed
   const begun = verbWords
     .filter(([word, verb]) => word.startsWith(slip) && !isAlarm(verb) && (slip.length > 2 || !word.includes(' ')))
     .map(([, verb]) => ({ verb, far: 1.5 }));
-  const ranked = [...near, ...begun].sort((one, other) => one.far - other.far);
+  // `gas` begins one act in two tongues: it is offered once, in the speaker's own.
+  const own = new Set(begun.filter(({ verb }) => verb.tongue === hearing.tongues.at(-1)).map(({ verb }) => verb.row));
+  const ranked = [
+    ...near,
+    ...begun.filter(({ verb }) => verb.tongue === hearing.tongues.at(-1) || !own.has(verb.row)),
+  ].sort((one, other) => one.far - other.far);
   const verbs: VerbNamed[] = [];
   for (const { verb } of ranked) {
     if (!verbs.some(({ printed }) => printed === verb.printed)) verbs.push(verb);

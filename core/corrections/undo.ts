@@ -13,7 +13,7 @@ import { goesOnFrom, restingOn } from './rests-on.ts';
 import type { ActTold } from './undo-objections.ts';
 
 /** Stands as the reason of what an undo records. */
-const undoWhy = 'undo';
+export const undoWhy = 'undo';
 
 /** A shift: what is older belongs to another day's record. Common practice, no source. */
 const undoable = minutes(8 * 60);

@@ -8,6 +8,7 @@ import { withNoted } from '../../noted-figures.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishComponents, englishMaterial } from './material.ts';
 import { englishRubs } from './parts.ts';
+import { englishRingName } from './rings.ts';
 import { englishSessionFact } from './session-facts.ts';
 import { slotNames } from './slots.ts';
 import { englishSteps } from './steps.ts';
@@ -109,9 +110,9 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'StepAnswered':
       return englishSteps.fact(fact);
     case 'Rang':
-      return `rang ${fact.key}`;
+      return `rang: ${englishRingName(fact.key)}`;
     case 'RingSnoozed':
-      return `put off ${fact.key} until ${timeOf(figures, endingOfRing(fact.key, fact.until))}`;
+      return `put off until ${timeOf(figures, endingOfRing(fact.key, fact.until))}: ${englishRingName(fact.key)}`;
     case 'ShiftBegun':
       return 'on shift';
     case 'ShiftEnded':
@@ -121,6 +122,6 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'TakenOver':
       return 'took over';
     case 'RingAnswered':
-      return `heard ${fact.key}`;
+      return `heard: ${englishRingName(fact.key)}`;
   }
 }

@@ -14,6 +14,7 @@ import type { EpochMs, Grams, GramsPerLitre, Minutes, Percent, SquareMetres } fr
 import type { Figures } from '../../figures.ts';
 import { englishComponents } from './material.ts';
 import { englishPaper, englishPictures } from './paper.ts';
+import { englishRingName } from './rings.ts';
 import { englishMaterialName } from './solvents.ts';
 
 const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
@@ -72,7 +73,8 @@ export const englishRecords = {
     `! ${figures.timeDown(at)} ${by}, allowed beforehand (${why}): ${what}`,
   correction: ({ at, by, why }: Corrected, was: string, is: string, figures: Figures) =>
     `Corrected ${figures.timeDown(at)} by ${by}: was ${was}, is ${is}${why === '' ? '' : ` (${why})`}`,
-  slowest: (key: string, minutes: Minutes, figures: Figures) => `Slowest answer: ${key}, ${figures.minutesUp(minutes)}`,
+  slowest: (key: string, minutes: Minutes, figures: Figures) =>
+    `Slowest answer: ${englishRingName(key)}, ${figures.minutesUp(minutes)}`,
   can: ({ number, component, lot }: CanTold, poured: Grams, left: Grams, figures: Figures) =>
     `Can ${number}: ${englishComponents[component]} lot ${lot}, ${figures.mass(poured)} poured, ${figures.mass(left)} left`,
   air: (at: EpochMs, what: string, figures: Figures) => `${figures.timeDown(at)} ${what}`,

@@ -11,7 +11,7 @@ import type { Figures } from '../../figures.ts';
 import { englishNames } from './names.ts';
 import { englishNotWritten } from './not-written.ts';
 import { englishRuleSources } from './objections.ts';
-import { englishLate } from './rings.ts';
+import { englishLate, englishRingName } from './rings.ts';
 
 /** What the sheet says of what is thrown away. */
 export type WasteSaid = keyof typeof waste;
@@ -174,8 +174,10 @@ export const englishReplies = {
     `${part}: in cure, rings at ${at === undefined ? '?' : figures.timeUp(at)}`,
   dayDeviation: (at: EpochMs, who: PersonName, what: string, permitted: string | undefined, figures: Figures) =>
     `! ${figures.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (allowed beforehand: ${permitted})`}`,
-  dayLateRing: (key: string, minutes: Minutes, figures: Figures) => `Late ring: ${key}, ${figures.minutesUp(minutes)}`,
-  dayUnanswered: (key: string) => `Unanswered: ${key}`,
+  dayLateRing: (key: string, minutes: Minutes, figures: Figures) =>
+    `Late ring: ${englishRingName(key)}, ${figures.minutesUp(minutes)}`,
+  dayUnanswered: (key: string, times: number) =>
+    `Unanswered: ${englishRingName(key)}${times === 1 ? '' : ` (${times} times)`}`,
   dayCorrection: (at: EpochMs, who: PersonName, was: string, is: string, why: string, figures: Figures) =>
     `Corrected ${figures.timeDown(at)} by ${who}: was ${was}, is ${is}${why === '' ? '' : ` (${why})`}`,
   help: 'What you can say',

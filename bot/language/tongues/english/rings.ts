@@ -2,6 +2,7 @@
 
 import type { LateWhy } from '../../../../core/ports.ts';
 import type { ReminderKind } from '../../../../core/wanted-reminder.ts';
+import { ringNamed } from '../../ring-key.ts';
 
 export interface RingWords {
   readonly title: (name: string) => string;
@@ -145,3 +146,9 @@ export const englishLate: Readonly<Record<LateWhy, string>> = {
   'store-failed': 'the record could not be written',
   unknown: 'no reason known',
 };
+
+/** A bell by what it says: `batch/1/stir-done` is the machine's name for it. */
+export function englishRingName(key: string): string {
+  const ring = ringNamed(key);
+  return ring === undefined ? key : englishRings[ring.kind].title(ring.name);
+}

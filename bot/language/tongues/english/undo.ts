@@ -30,6 +30,8 @@ export const englishUndo = {
   /** In half a line. */
   act: (entry: Pick<Entry, 'stream' | 'fact'>, figures: Figures): string =>
     `${about(entry)}${englishFact(entry.fact, figures)}`,
+  /** Why a correction stands that came of it. */
+  asReason: 'undo',
   /** Of a tap. */
   takeBack: (act: string) => `Take back: ${act}`,
 };

@@ -165,7 +165,8 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     dayDeviation: (at, who, what, permitted, figures) =>
       `! ${figures.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (con permiso previo: ${permitted})`}`,
     dayLateRing: (key, minutes, figures) => `Aviso tardío: ${spanishRingName(say, key)}, ${figures.minutesUp(minutes)}`,
-    dayUnanswered: (key) => `Sin contestar: ${spanishRingName(say, key)}`,
+    dayUnanswered: (key, times) =>
+      `Sin contestar: ${spanishRingName(say, key)}${times === 1 ? '' : ` (${times} veces)`}`,
     dayCorrection: (at, who, was, is, why, figures) =>
       `Corregido ${atTime(figures, at)} por ${who}: antes ${was}, ahora ${is}${why === '' ? '' : ` (${why})`}`,
     help: 'Qué se puede escribir',

@@ -32,6 +32,7 @@ function about(entry: Pick<Entry, 'stream' | 'fact'>): string {
 
 export const spanishUndo = (say: Spoken): Words['undo'] => ({
   act: (entry, figures) => actTold(say, entry, figures),
+  asReason: 'deshacer',
   takeBack: (act) => `Anular: ${act}`,
 });
 
