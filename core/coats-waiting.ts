@@ -30,8 +30,8 @@ function coatOn(shop: Shop, { name }: Part, batch: Batch): readonly CommandOf<'c
   return method === undefined ? [] : [{ verb: 'coat', parts: [name], batch: batch.number, method }];
 }
 
-/** Of this pot, else of the latest pot of its product; where the sheet knows only one way, that. */
-function methodLikely(shop: Shop, { number, sheet, coats }: Batch): Method | undefined {
+/** Of this pot, else of the latest pot of its product; where the sheet knows only one way, that; else nobody knows. */
+export function methodLikely(shop: Shop, { number, sheet, coats }: Batch): Method | undefined {
   const [only, ...others] = sheet.methods;
   if (others.length === 0) return only;
   const own = coats.at(-1)?.method;

@@ -1,8 +1,8 @@
 // The steps of the maker's paper on cards: the one that a batch asks about, and what is said before an act.
 
 import type { Batch } from '../../core/batch/batch.ts';
+import { methodLikely } from '../../core/coats-waiting.ts';
 import { batchStream } from '../../core/ids.ts';
-import type { Method } from '../../core/methods.ts';
 import type { AskedStep } from '../../core/steps/step-rows.ts';
 import { stepAskedAt } from '../../core/steps/steps-answered.ts';
 import { type StepSaid, saidBeforeCoat } from '../../core/steps/steps-said.ts';
@@ -35,19 +35,13 @@ export function stepTap(telling: Telling, step: AskedStep, kept: boolean, batch?
   return { ...tap(telling, id, `confirm ${of}${step} ${says}`), label };
 }
 
-/** How it goes on and what to wear for it: of the method of the last coat, where there was one, else of each that the sheet allows. */
-export function beforeCoatLines(telling: Telling, { sheet }: Batch): readonly string[] {
-  const { parts, batches } = telling.shop;
-  const nouns: readonly { readonly coats: readonly { readonly at: number; readonly method: Method }[] }[] = [
-    ...parts.values(),
-    ...batches.values(),
-  ];
-  const coats = nouns.flatMap((each) => each.coats.slice(-1));
-  const last = coats.toSorted((a, b) => b.at - a.at).find(({ method }) => sheet.methods.includes(method));
-  const methods = last === undefined ? sheet.methods : [last.method];
+/** How it goes on and what to wear for it: by the method that most likely comes, where one is known, else by each of the sheet's. */
+export function beforeCoatLines(telling: Telling, batch: Batch): readonly string[] {
+  const { sheet } = batch;
+  const likely = methodLikely(telling.shop, batch);
   return [
-    ...methods.map((method) => telling.words.names.methodWay(method)),
-    ...(last === undefined ? [] : saidLines(telling, saidBeforeCoat(sheet, last.method))),
+    ...(likely === undefined ? sheet.methods : [likely]).map((method) => telling.words.names.methodWay(method)),
+    ...(likely === undefined ? [] : saidLines(telling, saidBeforeCoat(sheet, likely))),
   ];
 }
 

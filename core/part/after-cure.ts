@@ -8,6 +8,11 @@ import type { PartStatus } from './part-status.ts';
 export const afterStages = ['service', 'full', 'improves'] as const;
 type AfterStage = (typeof afterStages)[number];
 
+const waits = { service: 'serviceMinutes', full: 'fullMinutes', improves: 'improvesMinutes' } as const satisfies Record<
+  AfterStage,
+  keyof AfterCure
+>;
+
 export interface AfterDue {
   readonly stage: AfterStage;
   readonly at: EpochMs;
@@ -18,18 +23,7 @@ export function afterCure({ part, sheet, cure }: PartStatus, now: EpochMs): read
   const after = part.cure === undefined ? undefined : sheet?.cure[part.cure.way]?.after;
   if (after === undefined || doneAt === undefined || doneAt > now) return [];
   return afterStages.flatMap((stage) => {
-    const wait = minutesOf(after, stage);
+    const wait = after[waits[stage]];
     return wait === undefined ? [] : [{ stage, at: minutesAfter(doneAt, wait) }];
   });
-}
-
-function minutesOf(after: AfterCure, stage: AfterStage) {
-  switch (stage) {
-    case 'service':
-      return after.serviceMinutes;
-    case 'full':
-      return after.fullMinutes;
-    case 'improves':
-      return after.improvesMinutes;
-  }
 }
