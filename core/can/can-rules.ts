@@ -1,6 +1,5 @@
 // What a can allows when: to open it, to pour from it, to take it after a doubt.
 
-import { isOn } from '../calc/runs.ts';
 import type { Component } from '../components.ts';
 import type { Role } from '../crew/crew-commands.ts';
 import type { PersonName, SheetId } from '../ids.ts';
@@ -45,11 +44,8 @@ export const shutRules: readonly Rule<ShutCase>[] = [
     source: 'sheet',
     liftedBy: 'lead',
     since: 4,
-    // Of one whose lid is on there is nothing to shut.
     check: ({ can, handling }) =>
-      handling === undefined && isGasSensitive(can) && isOn(can.lidOff)
-        ? { code: 'shut-without-gas', can: can.number }
-        : undefined,
+      handling === undefined && isGasSensitive(can) ? { code: 'shut-without-gas', can: can.number } : undefined,
   },
   {
     code: 'whole-left-over',

@@ -20,12 +20,6 @@ describe('given a can of Part A under gas', () => {
     expect(await shift.plan()).toMatchObject({ 'can/1/blanket': '10:05', 'can/1/blanket/3': '10:20' });
   });
 
-  it('when it is said to be shut though its lid is on, then nobody is told that it is lost', async () => {
-    const shift = await given(underGas);
-    expect(await shift.when('08:10 shut 1')).toEqual({ recorded: ['LidOn'] });
-    expect(await shift.deviations()).toEqual([]);
-  });
-
   it('when the lid of Part B comes off, then nobody is asked', async () => {
     const shift = await given(['08:00 open B lot 8802 5kg']);
     expect(await shift.when('10:00 lid 1')).toEqual({ recorded: ['LidOff'] });
