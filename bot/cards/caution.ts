@@ -2,7 +2,12 @@
 
 import type { Telling } from './card-context.ts';
 
-export function cautionLines({ words: { replies, session } }: Pick<Telling, 'words'>): readonly string[] {
-  const law = session.lawElsewhere();
-  return [...(law === undefined ? [] : [law]), replies.caution];
+export function cautionLines(telling: Telling): readonly string[] {
+  return [...lawLines(telling), telling.words.replies.caution];
+}
+
+/** Nothing where the law that is quoted holds. */
+export function lawLines({ words: { session }, figures }: Telling): readonly string[] {
+  const law = session.lawElsewhere(figures.profile.locale);
+  return law === undefined ? [] : [law];
 }

@@ -14,7 +14,7 @@ import { sessionStatus } from '../../core/session/session-status.ts';
 import { type Celsius, celsius, litres } from '../../core/units.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
-import { cautionLines } from './caution.ts';
+import { lawLines } from './caution.ts';
 import { clockFacts } from './clock-text.ts';
 import { factsOf } from './facts.ts';
 import { sessionSums, sumSources } from './session-air-card.ts';
@@ -46,9 +46,9 @@ export function briefCard(telling: Telling, session: Session): Card {
       ...acknowledgedLines(telling, session),
       ...spellLines(telling, session),
       ...flushPlan(telling, session),
-      words.behindTaps,
+      [words.behindTaps, ...lawLines(telling)].join(' '),
       emergencyLine(telling),
-      ...cautionLines(telling),
+      telling.words.replies.caution,
     ],
     hazards: [...workHazards(telling, 'spray', atTheDoor), ...flushConflicts(telling, session)],
     actions: [

@@ -121,7 +121,10 @@ function decideAck(shop: Shop, said: Said<CommandOf<'ack'>>): Decision {
   if (named.is === 'stranger') return named.decision;
   const names: readonly PersonName[] = people === undefined ? [said.by] : [...new Set(people.map(named.asFiled))];
   const stranger = names.find((name) => !exposedIn(session).includes(name) && name !== session.attendant);
-  if (stranger !== undefined) return unclear({ code: 'not-exposed', session: session.number, person: stranger });
+  if (stranger !== undefined) {
+    const isOut = session.movedOut.includes(stranger);
+    return unclear({ code: 'not-exposed', session: session.number, person: stranger, isOut });
+  }
   const situations = names.map((person): AckCase => {
     const witness = person === said.by ? undefined : said.by;
     return { session, crew: shop.crew, person, witness, at: said.at };

@@ -33,4 +33,9 @@ export type SessionObjection =
 export type SessionUnclear =
   | { readonly code: 'no-such-session'; readonly session: SessionNumber; readonly live: readonly SessionNumber[] }
   | { readonly code: 'which-session'; readonly live: readonly SessionNumber[] }
-  | { readonly code: 'not-exposed'; readonly session: SessionNumber; readonly person: PersonName };
+  | {
+      readonly code: 'not-exposed';
+      readonly session: SessionNumber;
+      readonly person: PersonName;
+      readonly isOut: boolean;
+    };

@@ -17,7 +17,7 @@ describe('the run card', () => {
   it('given a pot that is stirred, then it says what is next, what was done, what nobody has said, what comes', async () => {
     const { title, lines, actions } = await (await talkAfter(...stirred))('card 1');
     expect(title).toBe('Run of batch 1');
-    expect(lines.slice(0, 2)).toEqual(['1 Demo Clear: stirrer off', 'Next: filtered']);
+    expect(lines.slice(0, 2)).toEqual(['Batch 1 Demo Clear: stirrer off', 'Next: filtered']);
     expect(lines).toContainEqual(expect.stringMatching(/^\d\d:\d\d weighed A 1201 g, B 1198 g/));
     expect(lines).toContain('Kept: equipment rated for flammable liquids, vessel and tools of what the sheet allows');
     expect(lines).toContainEqual(expect.stringMatching(/^Nobody has said: vessels bonded and earthed/));

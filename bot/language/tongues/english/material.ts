@@ -144,7 +144,8 @@ export const englishMaterial = {
     `To bring it back the pot would have to hold ${figures.mass(needed)}, and ${figures.mass(planned)} was planned: no repair. Check the scale; this mix is waste, ask a lead.`,
   repairVesselUnknown: (needed: Litres, figures: Figures) =>
     `Nobody said how big the vessel is: look whether it holds ${figures.volume(needed)}.`,
-  canStands: (can: number, component: Component, state: string) => `${can} ${englishComponents[component]}: ${state}`,
+  canStands: (can: number, component: Component, state: string) =>
+    `Can ${can}, ${englishComponents[component]}: ${state}`,
   added: (batch: number, grams: Grams, component: Component, figures: Figures) =>
     `Batch ${batch}: ${figures.mass(grams)} of ${englishComponents[component]} added`,
   stirAgain: 'Stirring starts again for the whole. Pot life runs on from first contact.',

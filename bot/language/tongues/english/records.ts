@@ -129,7 +129,7 @@ export const englishRecords = {
   lotLabel: (lot: string) => `lot ${lot}`,
   batchLabel: (batch: number) => `batch ${batch}`,
 
-  found: (what: string) => `Found: ${what}`,
+  found: (what: string) => `Looked for: ${what}`,
   foundNone: (what: string) => `Nothing is booked in under ${what}.`,
   foundPart: (part: PartName, details: readonly string[], phase: string, figures: Figures) =>
     `${part}${details.length === 0 ? '' : ` (${figures.list(details)})`}: ${phase}`,

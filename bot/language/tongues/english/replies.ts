@@ -152,7 +152,7 @@ export const englishReplies = {
   askPartReading: 'No reading on the part proves it. Say temp with what the part itself shows.',
   now: 'Now',
   nothingRuns: (_f: Figures) => 'Nothing runs. Start with air 24C 48%, then mix 2.4kg.',
-  batchStands: (batch: number, sheet: string, state: string) => `${batch} ${sheet}: ${state}`,
+  batchStands: (batch: number, sheet: string, state: string) => `Batch ${batch} ${sheet}: ${state}`,
   rings: (ring: string, ending: Ending, figures: Figures) => `${timeOf(figures, ending)} ${ring}`,
   day: (date: string) => `The day: ${date}`,
   idleDay: 'Nothing was recorded on this day.',

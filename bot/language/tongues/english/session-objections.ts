@@ -81,6 +81,8 @@ export function englishSessionUnclear(unclear: SessionUnclear, figures: Figures)
         ? 'No spray session is open. Say brief, and who sprays.'
         : `Which session? Open: ${open(unclear.live, figures)}.`;
     case 'not-exposed':
+      if (unclear.isOut)
+        return `${unclear.person} stands outside in session ${unclear.session} and has nothing to acknowledge. Coming in: say near ${unclear.person} sprays, or stays.`;
       return `${unclear.person} is not on the brief of session ${unclear.session}. Say near ${unclear.person} sprays, stays or out.`;
   }
 }

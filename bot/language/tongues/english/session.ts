@@ -104,7 +104,8 @@ export const englishSession = {
   what: (place: PlaceName, sheet: string, batch: number | undefined) =>
     `${place}; ${sheet}${batch === undefined ? '' : `; batch ${batch}`}`,
   /** Where another country's law holds than the one that is quoted. */
-  lawElsewhere: (): string | undefined => undefined,
+  lawElsewhere: (locale: string): string | undefined =>
+    locale === 'en-US' ? undefined : 'The rules quoted are of the United States: ask which hold here.',
   behindTaps:
     'Read as well, by the taps: sprinklers, extinguisher, eyewash, data sheets, liquid at the gun, fan afterwards, air figures.',
   startsAt: (at: EpochMs, figures: Figures) => `Starts ${figures.timeDown(at)}.`,
@@ -136,7 +137,7 @@ export const englishSession = {
   lapses: (spell: Minutes | undefined, figures: Figures) =>
     `It lapses with a new person, batch, booth or shift${spell === undefined ? '' : `, and ${figures.minutesDown(spell)} after spraying starts`}.`,
   emergencyNotSet: 'The shop’s own numbers are not set. Say set emergency call, and the numbers.',
-  emergencyCall: (text: string) => `Numbers: ${text}`,
+  emergencyCall: (text: string) => `Emergency numbers: ${text}`,
   allAcknowledged: 'Acknowledged by everybody who is exposed.',
   read: 'brief read',
   extraction: 'extraction',

@@ -140,8 +140,8 @@ export function spanishNames(say: Spoken): typeof english.names {
   const rules = spanishRuleNames(say);
   return {
     method: (method) => methodName(say, method),
-    methodWay: (method) => spanishMethods[method].way,
-    methodFinish: (method) => spanishMethods[method].finish,
+    methodWay: (method) => inAmerica(say, spanishMethods[method].way, method),
+    methodFinish: (method) => inAmerica(say, spanishMethods[method].finish, method),
     place: spanishPlace,
     metal: spanishMetal,
     solvent: (id) => spanishSolvents[id],
@@ -236,4 +236,11 @@ export const capital = (text: string): string => text.replace(/^\p{L}/u, (first)
 /** `1 anotación`, `12 anotaciones`. */
 export function counted(count: number, one: string, more: string): string {
   return `${count} ${count === 1 ? one : more}`;
+}
+
+/** What is told of a method, by its name in the country of whoever reads it. */
+function inAmerica<Told extends string | undefined>(say: Spoken, told: Told, method: Method): Told | string {
+  const { name } = spanishMethods[method];
+  const here = methodName(say, method);
+  return told === undefined ? told : told.replace(name, here).replace(capital(name), capital(here));
 }

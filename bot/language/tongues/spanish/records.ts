@@ -111,7 +111,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   lotLabel: (lot) => `lote ${lot}`,
   batchLabel: (batch) => `mezcla ${batch}`,
 
-  found: (what) => `Encontrado: ${what}`,
+  found: (what) => `Buscado: ${what}`,
   foundNone: (what) => `No hay nada anotado con ${what}.`,
   foundPart: (part, details, phase, figures) =>
     `${part}${details.length === 0 ? '' : ` (${figures.list(details)})`}: ${phase}`,

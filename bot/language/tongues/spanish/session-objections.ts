@@ -82,6 +82,8 @@ export function spanishSessionUnclear(say: Spoken, unclear: SessionUnclear, figu
         ? `No hay sesión de pintado abierta. Escriba: ${say.one('brief')}, y quién pinta.`
         : `¿Qué sesión? Abiertas: ${open(unclear.live, figures)}.`;
     case 'not-exposed':
+      if (unclear.isOut)
+        return `${unclear.person} queda fuera de la zona en la sesión ${unclear.session} y no tiene nada que firmar. Si entra, escriba: cerca ${unclear.person} pinta, o queda.`;
       return `${unclear.person} no está en la ${say.one('brief')} de la sesión ${unclear.session}. Escriba: cerca ${unclear.person} pinta, queda o fuera.`;
   }
 }

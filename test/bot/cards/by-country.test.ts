@@ -1,0 +1,65 @@
+// What is told otherwise in another country, and one name for one thing on every card. All invented.
+
+import { expect, it } from 'vitest';
+import type { CrewFile } from '../../../core/crew/crew.ts';
+import { demoCrew } from '../../core/given.ts';
+import { sessionTalk } from './session-talk.ts';
+
+const crewOf = (language: string, units: 'metric' | 'us' = 'metric'): CrewFile => ({
+  ...demoCrew,
+  people: demoCrew.people.map((person) => ({ ...person, language, units })),
+});
+
+async function lastOf(crew: CrewFile, ...lines: readonly string[]) {
+  const { say, close } = sessionTalk(':memory:', crew);
+  let answer = await say('air 24C 48%');
+  for (const line of lines) answer = await say(line);
+  close();
+  return answer;
+}
+
+const pot = ['mix 2.4kg already', 'weigh 1 1200g 1200g'];
+
+it.each([
+  ['en-GB', true],
+  ['en-US', false],
+])('given a brief in %s, then whose rules are quoted is said where others hold', async (language, isSaid) => {
+  const { text } = await lastOf(crewOf(language), ...pot, 'brief 1 in booth spray omar');
+  expect(text.includes('The rules quoted are of the United States')).toBe(isSaid);
+});
+
+it.each([
+  ['en', 'kari stands outside in session 2 and has nothing to acknowledge'],
+  ['es', 'kari queda fuera de la zona en la sesión 2 y no tiene nada que firmar'],
+])(
+  'given somebody who was moved out acknowledges in %s, then the answer knows where they stand',
+  async (language, said) => {
+    const { text } = await lastOf(crewOf(language), ...pot, 'brief 1 in booth spray omar out kari', '@kari: ack');
+    expect(text).toContain(said);
+  },
+);
+
+it('given what a spray coat is called in America, then its way and its finish call it so too', async () => {
+  const { say, close } = sessionTalk(':memory:', crewOf('es-US', 'us'));
+  for (const line of ['air 24C 48%', ...pot, 'wait 110m']) await say(line);
+  const { lines } = (await say('filter 1')).card;
+  expect(lines).toContainEqual(expect.stringMatching(/^Aspersión: pasadas ligeras/));
+  expect(lines.join()).not.toMatch(/pistola/i);
+  close();
+});
+
+it('given what runs in English, then a pot is a batch and a can a can', async () => {
+  const { card } = await lastOf(crewOf('en'), 'open A lot 7731 5kg exp 12/26 gas', 'mix 2.4kg', 'now');
+  expect(card.lines.slice(0, 2)).toEqual([
+    expect.stringMatching(/^Batch 2 Demo Clear: /),
+    expect.stringMatching(/^Can 1, Part A: /),
+  ]);
+});
+
+it.each([
+  ['en', 'Looked for: 88', 'Found'],
+  ['es', 'Buscado: 88', 'Encontrados'],
+])('given a search in %s, then what was looked for is not called what was found', async (language, title, label) => {
+  const { card } = await lastOf(crewOf(language), 'part rail-2 job 88 3mm', 'find job 88');
+  expect([card.title, card.facts[0]?.label]).toEqual([title, label]);
+});
