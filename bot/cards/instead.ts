@@ -12,6 +12,7 @@ import type { CardAction } from './card.ts';
 import { lineOf, type Telling, tap } from './card-context.ts';
 import { cautionLines } from './caution.ts';
 import { nextTaps } from './next-taps.ts';
+import { bearsTap } from './part-cards.ts';
 import { flushing, sessionTaps } from './session-lines.ts';
 import { stepTap } from './step-lines.ts';
 
@@ -20,8 +21,18 @@ export function insteadTaps(
   request: Request,
   objections: readonly Objection[],
 ): readonly CardAction[] {
-  const taps = objections.flatMap((objection) => insteadOf(telling, request, objection));
+  const taps = [
+    ...objections.flatMap((objection) => insteadOf(telling, request, objection)),
+    ...heatTaps(telling, objections),
+  ];
   return taps.filter((each, i) => taps.findIndex((other) => other.id === each.id) === i);
+}
+
+/** One tap for all parts of which it is asked. */
+function heatTaps(telling: Telling, objections: readonly Objection[]): readonly CardAction[] {
+  const asked = objections.filter((each) => each.code === 'heat-not-known');
+  const parts = asked.map(({ part }) => part);
+  return asked.slice(0, 1).flatMap(({ ovenCelsius }) => bearsTap(telling, parts, ovenCelsius));
 }
 
 function insteadOf(telling: Telling, { command }: Request, objection: Objection): readonly CardAction[] {

@@ -1,9 +1,11 @@
 // A part's answers: noted, coated, dry, curing, read, out, released or held.
 
+import type { PartName } from '../../core/ids.ts';
 import type { Method } from '../../core/methods.ts';
 import { heatToAsk } from '../../core/part/part-heat.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
 import type { ClockId, PartNow } from '../../core/status.ts';
+import type { Celsius } from '../../core/units.ts';
 import { afterCureLines } from './after-cure-lines.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import { lineOf, type Telling, tap } from './card-context.ts';
@@ -78,19 +80,26 @@ export function dryCard(telling: Telling, status: PartNow): Card {
 }
 
 /** Before the oven, and while it is in it: whether the part bears that, with a tap that says so. */
-function withHeatAsked(telling: Telling, { part, sheet }: PartNow, card: Card): Card {
-  const asked = sheet && heatToAsk(telling.shop, part, sheet);
+function withHeatAsked(telling: Telling, { part }: PartNow, card: Card): Card {
+  const asked = heatToAsk(telling.shop, part, telling.now, part.cure?.setCelsius);
   if (asked === undefined) return card;
-  const { bearsAsked, bears } = telling.words.steps;
-  const line = lineOf(telling, {
-    command: { verb: 'part', part: part.name, details: { highestCelsius: asked } },
-    stance: { is: 'asked' },
-  });
+  const { bearsAsked } = telling.words.steps;
   return {
     ...card,
     lines: [...card.lines, bearsAsked(asked, telling.figures)],
-    actions: [...card.actions, { ...tap(telling, 'bears', line), label: bears(asked, telling.figures) }],
+    actions: [...card.actions, ...bearsTap(telling, [part.name], asked)],
   };
+}
+
+/** Of one or several, each of which bears that. */
+export function bearsTap(telling: Telling, parts: readonly PartName[], asked: Celsius): readonly CardAction[] {
+  const named = parts.map((part) => ({ part, details: { highestCelsius: asked } }));
+  const [first, ...more] = named;
+  if (first === undefined) return [];
+  const command = { verb: 'part' as const, ...first, ...(more.length > 0 && { more }) };
+  const label = telling.words.steps.bears(asked, telling.figures);
+  const line = lineOf(telling, { command, stance: { is: 'asked' } });
+  return [{ ...tap(telling, 'bears', line), label: more.length > 0 ? `${label} (${parts.length})` : label }];
 }
 
 /** Given is said only of what the record proves. */

@@ -47,6 +47,8 @@ export interface Crew extends CrewFile {
   readonly shifts: Shifts;
   readonly spray: SpraySettings;
   readonly stepAnswers: readonly StepAnswer[];
+  /** Since when it notes of its parts what they bear. */
+  readonly heatNotedAt: EpochMs | undefined;
 }
 
 /** When somebody last acted is no event of its stream: the shop adds it. */
@@ -72,7 +74,12 @@ export function foldCrew(file: CrewFile, entries: readonly Entry[]): Crew {
     shifts: foldShifts(entries),
     spray,
     stepAnswers: stepAnswersIn(entries),
+    heatNotedAt: heatNotedIn(entries),
   };
+}
+
+function heatNotedIn(entries: readonly Entry[]): EpochMs | undefined {
+  return entries.find(({ fact }) => fact.type === 'PartReceived' && fact.highestCelsius !== undefined)?.recordedAt;
 }
 
 function settingIn(fact: FactFor<'crew'>): Setting {

@@ -5,25 +5,29 @@ import { asItStoodAt } from '../as-it-stands.ts';
 import type { CommandOf } from '../commands.ts';
 import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
-import { type PartName, partStream } from '../ids.ts';
+import { crewStream, type PartName, partStream } from '../ids.ts';
 import { known } from '../known.ts';
 import { judge, type Rule } from '../rules.ts';
 import { airLog, batchOf, livePartNames, type Shop } from '../shop.ts';
-import type { StepLacking } from '../steps/step-objection.ts';
 import { lackingStep } from '../steps/step-rules.ts';
 import type { EpochMs } from '../units.ts';
 import type { CureWay } from '../verbs/said.ts';
 import { failedBy, holdForReadings, type Reading, unlifted } from './failed-readings.ts';
 import { holdAfter } from './holding.ts';
 import { foldPart, type Part } from './part.ts';
-import { cureRules, dryRules, type PartCase, releaseRules } from './part-rules.ts';
+import { heatNotKnown } from './part-heat.ts';
+import { type CureCase, cureRules, dryRules, type PartCase, releaseRules } from './part-rules.ts';
 
-export function decidePart(_: Shop, said: Said<CommandOf<'part'>>): Decision {
+/** The first of which it is told what it bears is filed under the crew too, which from then on notes it of its parts. */
+export function decidePart({ crew }: Shop, said: Said<CommandOf<'part'>>): Decision {
   const { part, details, more = [] } = said.command;
   const named = [{ part, details }, ...more];
+  const first =
+    crew.heatNotedAt === undefined ? named.findIndex(({ details }) => details.highestCelsius !== undefined) : -1;
   return accepted(
-    ...named.map(({ part, details }): NewEvent => {
-      return { streams: [partStream(part)], happenedAt: said.at, body: { type: 'PartReceived', ...details } };
+    ...named.map(({ part, details }, i): NewEvent => {
+      const under = i === first ? [crewStream] : [];
+      return { streams: [partStream(part), ...under], happenedAt: said.at, body: { type: 'PartReceived', ...details } };
     }),
   );
 }
@@ -37,15 +41,21 @@ export function decideCure(shop: Shop, said: Said<CommandOf<'cure'>>): Decision 
   const setCelsius = way.kind === 'oven' ? way.setCelsius : undefined;
   const body: EventBody = { type: 'CureStarted', way: way.kind, ...known({ setCelsius }) };
   return onParts(shop, said, said.command.parts, cureRules, body, (part) => ({
-    way,
-    lacking: lackingFor(shop, part, way, said.at),
+    ...neededFor(shop, part, way, said.at),
   }));
 }
 
-/** What its kind of cure needs and the crew has said that it lacks. */
-export function lackingFor(shop: Shop, part: Part, way: CureWay, at: EpochMs): StepLacking | undefined {
+/** What its kind of cure needs: what the crew has said that it lacks, and what nobody has told of the part. */
+export function neededFor(
+  shop: Shop,
+  part: Part,
+  way: CureWay,
+  at: EpochMs,
+): Pick<CureCase, 'way' | 'lacking' | 'heat'> {
   const batch = batchOf(shop, part);
-  return batch && lackingStep(shop.crew.stepAnswers, batch, `cure-${way.kind}`, at);
+  const lacking = batch && lackingStep(shop.crew.stepAnswers, batch, `cure-${way.kind}`, at);
+  const heat = way.kind === 'oven' ? heatNotKnown(shop, part, at, way.setCelsius) : undefined;
+  return { way, lacking, heat };
 }
 
 /** A decision counts from when it is given, whatever time is said with it. */

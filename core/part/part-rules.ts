@@ -12,6 +12,7 @@ import type { CureWay } from '../verbs/said.ts';
 import type { Failed } from './failed-readings.ts';
 import type { Coat, Part } from './part.ts';
 import { cureClock, flashTimes, openUntil, recoatTimes } from './part-clocks.ts';
+import type { HeatNotKnown } from './part-heat.ts';
 import { surfaceEndsAt } from './surface-life.ts';
 
 export interface CoatCase extends AirRead {
@@ -122,6 +123,8 @@ export interface PartCase {
 export interface CureCase extends PartCase {
   readonly way: CureWay;
   readonly lacking: StepLacking | undefined;
+  /** Of an oven. */
+  readonly heat: HeatNotKnown | undefined;
 }
 
 const coated: Rule<PartCase> = {
@@ -181,6 +184,13 @@ export const cureRules: readonly Rule<CureCase>[] = [
         ? { code: 'hotter-than-part-bears', ovenCelsius, highestCelsius }
         : undefined;
     },
+  },
+  {
+    code: 'heat-not-known',
+    source: 'sheet',
+    liftedBy: 'lead',
+    since: 5,
+    check: ({ heat }) => heat,
   },
   {
     code: 'oven-outside-sheet',

@@ -15,7 +15,7 @@ import { known } from '../known.ts';
 import type { Objection } from '../objections.ts';
 import { failedBy, isMarked } from '../part/failed-readings.ts';
 import { foldPart, type Part } from '../part/part.ts';
-import { lackingFor } from '../part/part-decide.ts';
+import { neededFor } from '../part/part-decide.ts';
 import { coatOnPartRules, cureRules, dryRules, outRules, type PartCase, releaseRules } from '../part/part-rules.ts';
 import { airServing } from '../place/place.ts';
 import { type Edition, editions } from '../rule-editions.ts';
@@ -156,7 +156,7 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
     case 'CureStarted': {
       const { way: kind, setCelsius } = fact;
       const way = kind === 'oven' ? { kind, ...known({ setCelsius }) } : { kind };
-      return against(cureRules, { ...situation, way, lacking: lackingFor(shop, found, way, at) });
+      return against(cureRules, { ...situation, ...neededFor(shop, found, way, at) });
     }
     case 'CureEnded':
       return against(outRules, situation);

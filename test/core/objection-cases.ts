@@ -167,6 +167,13 @@ const cases = {
     deviates: 'CureStarted 10:15 hotter-than-part-bears',
     liftedBy: 'supervisor',
   },
+  'heat-not-known': {
+    given: ['08:00 part valve-3 max 120C', ...dry],
+    at: '10:15',
+    act: 'cure impeller-7 oven 90C',
+    deviates: 'CureStarted 10:15 heat-not-known',
+    liftedBy: 'lead',
+  },
   'no-such-cure': {
     given: [...builtCoat, '08:50 dry rail-2'],
     at: '09:00',

@@ -49,6 +49,8 @@ const _reweighed = (why: string): Command => ({
 export const partLines: readonly TypedLine[] = [
   // Parts and their coats.
   act('part impeller-7', { verb: 'part', part: 'impeller-7', details: {} }),
+  act('bears impeller-7 120C', { verb: 'part', part: 'impeller-7', details: { highestCelsius: celsius(120) } }),
+  act('part impeller-7 bears 120C', { verb: 'part', part: 'impeller-7', details: { highestCelsius: celsius(120) } }),
   act('part impeller-7 serial 4411 job 88 customer x cast-iron 12mm 0.8m2 max 120C', {
     verb: 'part',
     part: 'impeller-7',

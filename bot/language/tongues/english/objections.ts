@@ -36,6 +36,8 @@ export function englishObjection(objection: Objection, figures: Figures): string
   switch (objection.code) {
     case 'step-lacking':
       return englishSteps.lacking(objection, figures);
+    case 'heat-not-known':
+      return englishSteps.bearsAsked(objection.ovenCelsius, figures);
     case 'uncovered-too-long':
       return englishSteps.uncoveredTooLong(objection, figures);
     case 'gear-cleaned-late':

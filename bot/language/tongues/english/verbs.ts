@@ -45,9 +45,9 @@ export const englishVerbs: VerbsTyped = {
   handover: verbWords('handover, hand over, hand-over, handing over', 'handover kari'),
   takeover: verbWords('takeover, take over, taken over, taking over', 'take over'),
   part: verbWords(
-    'part, new part',
+    'part, new part, bears',
     'part impeller-7 serial 4411 job 88 cast-iron 12mm 0.8m2 max 120C',
-    'max, wall, area, thick',
+    'max, bears, wall, area, thick',
   ),
   coat: verbWords('coat, coated, coating', 'coat impeller-7 1 spray', 'coat, coated'),
   dry: done('dry to the touch', verbWords('dry, dried, touch dry, tack-free', 'dry impeller-7', 'touch, dry')),

@@ -39,6 +39,8 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
   switch (objection.code) {
     case 'step-lacking':
       return spanishSteps(say).lacking(objection, figures);
+    case 'heat-not-known':
+      return spanishSteps(say).bearsAsked(objection.ovenCelsius, figures);
     case 'uncovered-too-long':
       return spanishSteps(say).uncoveredTooLong(objection, figures);
     case 'gear-cleaned-late':

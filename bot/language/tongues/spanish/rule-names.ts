@@ -27,6 +27,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'flash-off-not-over': 'oreo sin terminar',
   'not-dry': 'sin secar al tacto',
   'hotter-than-part-bears': 'más calor del que aguanta la pieza',
+  'heat-not-known': 'sin decir qué calor aguanta la pieza',
   'no-such-cure': `curado que no está en ${say.the('sheet')}`,
   'oven-outside-sheet': `horno fuera ${say.ofThe('sheet')}`,
   'already-curing': 'ya en curado',
