@@ -111,6 +111,7 @@ export const readersOf = {
   ExtractionSaid: ['session'],
   SuppliedAirSaid: ['session'],
   BriefAcknowledged: ['session', 'session-rules'],
+  SprayedFromOutside: ['session'],
   SprayStarted: ['session', 'session-rules'],
   SprayStopped: ['session'],
   GearFlushed: ['session', 'batch-rules', 'session-rules', 'ledger'],

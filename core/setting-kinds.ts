@@ -15,6 +15,8 @@ export const settingKinds = {
   /** From one hour up to another; the same twice for none. */
   hours: { fromHour: hour, toHour: hour },
   switch: { on: z.boolean() },
+  /** Whether it is so of this place. */
+  'place-switch': { place: z.string(), on: z.boolean() },
   percent: { percent: Percent },
   factor: { factor: z.number().min(1).max(100) },
   /** What is coated in an hour. */

@@ -65,6 +65,8 @@ export const settingRows = {
   /** The only ones who may spray; nobody named lifts the rule. */
   sprayers: { kind: 'people', leastRole: 'lead', usual: { people: [] } },
   booth: { kind: 'booth', leastRole: 'lead', each: 'place' },
+  /** Whether a place's name means one that people are closed in: a tank, a pit. Where nobody has said, the name itself says. */
+  confined: { kind: 'place-switch', leastRole: 'lead', each: 'place' },
   /** A stricter share of the lower explosive limit than a quarter. */
   lel: {
     ...{ kind: 'percent', leastRole: 'lead', usual: { percent: percent(shareOfLel.oshaSpray * 100) } },

@@ -5,15 +5,14 @@ import { type Command, takesBatch } from '../../core/commands.ts';
 import type { Request } from '../../core/execute.ts';
 import type { BatchNumber, CanNumber } from '../../core/ids.ts';
 import type { Objection } from '../../core/objections.ts';
-import type { Session } from '../../core/session/session.ts';
-import { liveBatches, openSessions } from '../../core/shop.ts';
+import { liveBatches } from '../../core/shop.ts';
 import { type NextActId, statusOf } from '../../core/status.ts';
 import type { CardAction } from './card.ts';
 import { lineOf, type Telling, tap } from './card-context.ts';
 import { cautionLines } from './caution.ts';
+import { insteadOfSpraying } from './instead-spraying.ts';
 import { nextTaps } from './next-taps.ts';
 import { bearsTap } from './part-cards.ts';
-import { flushing, sessionTaps } from './session-lines.ts';
 import { stepTap } from './step-lines.ts';
 
 export function insteadTaps(
@@ -73,31 +72,8 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
       return ofBatch(telling, batchNamed(command), ['filter']);
     case 'cure-not-given':
       return ofPart(telling, command, ['temp']);
-    case 'no-brief':
-    case 'brief-lapsed':
-      return [tap(telling, 'brief', 'brief')];
-    case 'brief-not-acknowledged':
-      return ofSession(telling, command, ['ack', 'ack-for']);
-    case 'gear-not-flushed':
-    case 'rags-not-canned':
-      return ofSession(telling, command, flushing);
-    case 'inside-vessel':
-    case 'may-not-spray':
-      return ofSession(telling, command, ['moved-out']);
-    case 'no-extraction-no-air':
-    case 'fan-not-measured':
-    case 'fan-too-weak': {
-      const number = sessionMeant(telling, command)?.number;
-      return number === undefined
-        ? []
-        : [
-            tap(telling, 'fan-on', `fan ${number} on {face-velocity}mps`),
-            tap(telling, 'supplied-yes', `supplied ${number} yes`),
-            tap(telling, 'vent', `vent ${number}`),
-          ];
-    }
     default:
-      return [];
+      return insteadOfSpraying(telling, command, objection);
   }
 }
 
@@ -118,24 +94,7 @@ function ofPart(telling: Telling, command: Command, ids: readonly NextActId[]): 
   return part === undefined ? [] : nextTaps(telling, statusOf.part(telling, part).next(), ids);
 }
 
-function ofSession(telling: Telling, command: Command, ids: readonly NextActId[]): readonly CardAction[] {
-  const session = sessionMeant(telling, command);
-  return session === undefined ? [] : sessionTaps(telling, session, ids);
-}
-
 const batchNamed = (command: Command) => (takesBatch(command) ? command.batch : undefined);
-
-/** The one named, that of the batch, or the latest brief. */
-function sessionMeant(telling: Telling, command: Command): Session | undefined {
-  const open = openSessions(telling.shop);
-  const named = command.verb === 'spray-on' || command.verb === 'close' ? command.session : undefined;
-  const batch = batchNamed(command);
-  return (
-    open.find(({ number }) => number === named) ??
-    open.findLast((session) => batch !== undefined && session.batch === batch) ??
-    open.at(-1)
-  );
-}
 
 export function ventilationCaution(telling: Telling, objections: readonly Objection[]): readonly string[] {
   const summed = objections.some(({ code }) => code.startsWith('fan-') || code === 'no-extraction-no-air');

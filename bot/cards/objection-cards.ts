@@ -18,6 +18,8 @@ import { loadsMeant } from './which-load.ts';
 
 /** Where a wet film meets an oven, both dangers are named. */
 const hazardous: readonly ObjectionCode[] = ['flash-off-not-over', 'not-dry'];
+/** What may be gone on with, knowing it. */
+const knowing: readonly ObjectionCode[] = ['air-not-summed', 'not-qualified'];
 
 export function objectionCard(
   telling: Telling,
@@ -50,6 +52,7 @@ export function objectionCard(
         ? leftTap(telling, request, outcome.objections)
         : [happenedTap(telling, request)]),
       ...insteadTaps(telling, request, outcome.objections),
+      ...goOnTap(telling, request, outcome.objections),
     ],
   });
 }
@@ -59,6 +62,13 @@ function leftTap(telling: Telling, { command }: Request, objections: readonly Ob
   if (command.verb !== 'release' || objections.some(({ code }) => code === 'already-released')) return [];
   const hold: Command = { verb: 'hold', parts: command.parts, why: telling.words.replies.leftUnreleased };
   return [tap(telling, 'left-unreleased', lineOf(telling, { command: hold, stance: { is: 'asked' } }))];
+}
+
+/** Of what nobody knows: whoever may go on, knowing it, says why. Not beside what nobody lifts. */
+function goOnTap(telling: Telling, { command }: Request, objections: readonly Objection[]): readonly CardAction[] {
+  const lifted = objections.every(({ code }) => ruleOf(command.verb, code).liftedBy !== 'nobody');
+  if (!lifted || !objections.some(({ code }) => knowing.includes(code))) return [];
+  return [tap(telling, 'go-on', `${lineOf(telling, { command, stance: { is: 'asked' } })} permit {why}`)];
 }
 
 /** Of a dead pot nothing else is told: what its other rules ask ("start the stirrer") would be work on it. */

@@ -3,7 +3,7 @@
 import { leastFaceVelocity } from '../../core/calc/booth.ts';
 import type { Session } from '../../core/session/session.ts';
 import { fanGives } from '../../core/session/session-air.ts';
-import { gramsSprayed, needOf } from '../../core/session/session-rules.ts';
+import { gramsSprayed, needOf } from '../../core/session/spray-case.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { cautionLines } from './caution.ts';

@@ -16,6 +16,7 @@ import { type Card, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { lawLines } from './caution.ts';
 import { clockFacts } from './clock-text.ts';
+import { confinedLines, confinedTaps } from './confined-lines.ts';
 import { factsOf } from './facts.ts';
 import { sessionSums, sumSources } from './session-air-card.ts';
 import {
@@ -35,31 +36,37 @@ const atTheDoor = linesFor('spray').filter((line) => line.atTheDoor);
 export function briefCard(telling: Telling, session: Session): Card {
   const words = telling.words.session;
   const { number, spraying, insideVessel, place, sheet, batch, startsAt } = session;
-  return makeCard(words.briefed(number), insideVessel ? 'stop' : hasPastDate(telling, session) ? 'warn' : 'plain', {
-    lines: [
-      ...(insideVessel ? [words.insideVessel] : []),
-      words.what(place, sheet.name, batch),
-      ...(startsAt === undefined ? [] : [words.startsAt(startsAt, telling.figures)]),
-      ...peopleLines(telling, session),
-      ...airLines(telling, session),
-      ...dateLines(telling, session),
-      ...acknowledgedLines(telling, session),
-      ...spellLines(telling, session),
-      ...flushPlan(telling, session),
-      [words.behindTaps, ...lawLines(telling)].join(' '),
-      emergencyLine(telling),
-      telling.words.replies.caution,
-    ],
-    hazards: [...workHazards(telling, 'spray', atTheDoor), ...flushConflicts(telling, session)],
-    actions: [
-      ...sessionTaps(telling, session),
-      ...(spraying.length > 0
-        ? []
-        : [tap(telling, 'brief-rest', 'hazards spray'), tap(telling, 'vent', `vent ${number}`)]),
-    ],
-    fields: [{ id: 'face-velocity', label: telling.words.facts['face-velocity'], unit: 'm/s' }],
-    ping: [...new Set([...exposedIn(session), ...(session.attendant === undefined ? [] : [session.attendant])])],
-  });
+  const confined = confinedLines(telling, session);
+  return makeCard(
+    words.briefed(number),
+    confined.length > 0 ? 'stop' : hasPastDate(telling, session) ? 'warn' : 'plain',
+    {
+      lines: [
+        ...confined,
+        words.what(place, sheet.name, batch),
+        ...(startsAt === undefined ? [] : [words.startsAt(startsAt, telling.figures)]),
+        ...peopleLines(telling, session),
+        ...airLines(telling, session),
+        ...dateLines(telling, session),
+        ...acknowledgedLines(telling, session),
+        ...spellLines(telling, session),
+        ...flushPlan(telling, session),
+        [words.behindTaps, ...lawLines(telling)].join(' '),
+        emergencyLine(telling),
+        telling.words.replies.caution,
+      ],
+      hazards: [...workHazards(telling, 'spray', atTheDoor), ...flushConflicts(telling, session)],
+      actions: [
+        ...(confined.length > 0 ? confinedTaps(telling, number, insideVessel ? undefined : place) : []),
+        ...sessionTaps(telling, session),
+        ...(spraying.length > 0
+          ? []
+          : [tap(telling, 'brief-rest', 'hazards spray'), tap(telling, 'vent', `vent ${number}`)]),
+      ],
+      fields: [{ id: 'face-velocity', label: telling.words.facts['face-velocity'], unit: 'm/s' }],
+      ping: [...new Set([...exposedIn(session), ...(session.attendant === undefined ? [] : [session.attendant])])],
+    },
+  );
 }
 
 function spellLines(telling: Telling, { sheet }: Session): readonly string[] {

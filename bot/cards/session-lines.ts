@@ -15,10 +15,11 @@ import { nextTaps } from './next-taps.ts';
 
 export function peopleLines(telling: Telling, session: Session): readonly string[] {
   const words = telling.words.session;
-  const { sprayers, stays, movedOut, attendant } = session;
+  const { sprayers, stays, movedOut, attendant, fromOutside } = session;
   const watchers = watchersOf(session, peopleLeading(telling.shop.crew));
   return [
     words.sprays(sprayers, telling.figures),
+    ...(fromOutside === undefined ? [] : [words.saidFromOutside(fromOutside.by, fromOutside.at, telling.figures)]),
     ...(stays.length === 0 ? [] : [words.stays(stays, telling.figures)]),
     ...(movedOut.length === 0 ? [] : [words.movedOut(movedOut, telling.figures)]),
     ...(stays.length + movedOut.length === 0 ? [words.nobodyNear] : []),

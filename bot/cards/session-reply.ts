@@ -19,6 +19,7 @@ import {
   sprayOffCard,
   sprayOnCard,
 } from './session-cards.ts';
+import { peopleLines } from './session-lines.ts';
 
 const alarm = ({ telling, command, outcome, request }: Act<CommandOf<Alarm>>): Card =>
   alarmCard(telling, command, outcome, request.by);
@@ -33,6 +34,9 @@ export const sessionReplies: { readonly [V in keyof typeof sessionVerbs]: (act: 
   ack: onSession((telling, session) => sessionCard(telling, session, telling.words.session.read)),
   fan: onSession((telling, session) => fanCard(telling, session, telling.words.session.extraction)),
   supplied: onSession((telling, session) => sessionCard(telling, session, telling.words.session.suppliedAir)),
+  'from-outside': onSession((telling, session) =>
+    sessionCard(telling, session, telling.words.session.fromOutside, peopleLines(telling, session)),
+  ),
   'spray-on': onSession(sprayOnCard),
   'spray-off': onSession(sprayOffCard),
   flush: (act) =>

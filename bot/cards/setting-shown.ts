@@ -26,6 +26,8 @@ const shown: { readonly [Kind in SettingKind]: (telling: Telling, value: Setting
     return fromHour === toHour ? off : quiet(fromHour, toHour, figures);
   },
   switch: ({ words }, { on }) => (on ? words.session.settings.on : words.session.settings.off),
+  'place-switch': ({ words }, { place, on }) =>
+    `${words.names.place(place)} ${on ? words.session.settings.on : words.session.settings.off}`,
   percent: (telling, { percent }) => telling.figures.percent(percent, 1),
   factor: (telling, { factor }) => telling.figures.decimal(factor),
   rate: (telling, { squareMetresPerHour }) => `${telling.figures.area(squareMetres(squareMetresPerHour))} / h`,

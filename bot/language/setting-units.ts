@@ -23,6 +23,7 @@ const examples: Readonly<Record<Exclude<SettingKind, 'sheet'>, string>> = {
   hour: '17',
   hours: '22-6',
   switch: 'on',
+  'place-switch': 'tank-3 off',
   percent: '10%',
   factor: '5',
   rate: '4m2/h',

@@ -13,6 +13,7 @@ const writers: { readonly [Kind in SettingKind]: (value: SettingValues[Kind], he
     hour: ({ hour }) => [String(hour)],
     hours: ({ fromHour, toHour }) => [fromHour === toHour ? 'off' : `${fromHour}-${toHour}`],
     switch: ({ on }) => [on ? 'on' : 'off'],
+    'place-switch': ({ place, on }) => [place, on ? 'on' : 'off'],
     percent: ({ percent }) => [written(percent, '%')],
     factor: ({ factor }) => [written(factor, '')],
     rate: ({ squareMetresPerHour }) => [written(squareMetresPerHour, 'm2/h')],

@@ -3,7 +3,7 @@
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { PersonName } from '../ids.ts';
-import type { SpraySettings } from '../session/spray-settings.ts';
+import type { Dates, SpraySettings } from '../session/spray-settings.ts';
 import { allSaid, type Settled, standing } from '../settled.ts';
 import { fraction } from '../units.ts';
 
@@ -14,7 +14,7 @@ export function spraySettled(
   nameOf: (name: PersonName) => PersonName,
 ): SpraySettings {
   const said = { settled };
-  const { briefing, shiftChanges, dates } = entries.reduce((told, entry) => withFact(told, entry, nameOf), nothingTold);
+  const { briefing, shiftChanges, dated } = entries.reduce((told, entry) => withFact(told, entry, nameOf), nothingTold);
   return {
     briefing,
     sprayers: [...new Set(standing(said, 'sprayers').people.map(nameOf))],
@@ -24,13 +24,15 @@ export function spraySettled(
     mixingAssumed: allSaid(said, 'mixing').length === 0,
     emergency: Object.fromEntries(allSaid(said, 'emergency').map(({ field, text }) => [field, text])),
     shiftChanges,
-    dates,
+    dates: datesOf(dated),
+    dated,
+    confined: new Map(allSaid(said, 'confined').map(({ place, on }) => [place, on])),
   };
 }
 
-type Told = Pick<SpraySettings, 'briefing' | 'shiftChanges' | 'dates'>;
+type Told = Pick<SpraySettings, 'briefing' | 'shiftChanges' | 'dated'>;
 
-const nothingTold: Told = { briefing: [], shiftChanges: [], dates: new Map() };
+const nothingTold: Told = { briefing: [], shiftChanges: [], dated: [] };
 
 function withFact(told: Told, { fact, happenedAt: at, by }: Entry, nameOf: (name: PersonName) => PersonName): Told {
   if (!isFor('spraying', fact)) return told;
@@ -47,9 +49,14 @@ function withFact(told: Told, { fact, happenedAt: at, by }: Entry, nameOf: (name
     case 'TakenOver':
       return { ...told, shiftChanges: [...told.shiftChanges, { at, by: undefined }] };
     case 'QualificationDated': {
-      const person = nameOf(fact.person);
-      const dates = { ...told.dates.get(person), [fact.what]: fact.until };
-      return { ...told, dates: new Map([...told.dates, [person, dates]]) };
+      const { what, until } = fact;
+      return { ...told, dated: [...told.dated, { at, person: nameOf(fact.person), what, until }] };
     }
   }
+}
+
+function datesOf(dated: Told['dated']): SpraySettings['dates'] {
+  const dates = new Map<PersonName, Dates>();
+  for (const { person, what, until } of dated) dates.set(person, { ...dates.get(person), [what]: until });
+  return dates;
 }

@@ -21,7 +21,8 @@ import { type AckCase, ackRules } from './ack-rules.ts';
 import { namedIn } from './people-named.ts';
 import { exposedIn, isRunning, type Session, sessionAsOf } from './session.ts';
 import { fanMinutesAfter } from './session-air.ts';
-import { closeRules, type SprayCase, sprayRules } from './session-rules.ts';
+import { closeRules, sprayRules } from './session-rules.ts';
+import type { SprayCase } from './spray-case.ts';
 
 /** Which session is meant: the one named, or the only open one that `fits`. */
 export function findSession(
@@ -82,7 +83,7 @@ function placeOf(shop: Shop, named: string | undefined): string {
 }
 
 /** What is told of a session and never objected to. */
-export const sessionActs: Deciders<'near' | 'ack' | 'fan' | 'supplied' | 'spray-off' | 'rags'> = {
+export const sessionActs: Deciders<'near' | 'ack' | 'fan' | 'supplied' | 'from-outside' | 'spray-off' | 'rags'> = {
   near: (shop, said) => {
     const session = findSession(shop, said.command.session);
     if (isFailed(session)) return unclear(session.failed);
@@ -97,11 +98,12 @@ export const sessionActs: Deciders<'near' | 'ack' | 'fan' | 'supplied' | 'spray-
     { type: 'ExtractionSaid', running, ...known({ faceMetresPerSecond }) },
   ]),
   supplied: onSession(({ supplied }) => [{ type: 'SuppliedAirSaid', supplied }]),
+  'from-outside': onSession(() => [{ type: 'SprayedFromOutside' }]),
   'spray-off': onSession(() => [{ type: 'SprayStopped' }], isRunning),
   rags: onSession(() => [{ type: 'WasteCanned' }]),
 };
 
-function onSession<C extends CommandOf<'fan' | 'supplied' | 'spray-off' | 'rags'>>(
+function onSession<C extends CommandOf<'fan' | 'supplied' | 'from-outside' | 'spray-off' | 'rags'>>(
   leaves: (command: C, session: Session) => readonly EventBody[],
   fits?: (session: Session) => boolean,
 ): (shop: Shop, said: Said<C>) => Decision {

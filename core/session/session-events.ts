@@ -32,6 +32,8 @@ export const SessionEvent = z.discriminatedUnion('type', [
   event('SuppliedAirSaid', { supplied: z.boolean() }),
   /** By the person on their own phone, or before a witness. */
   event('BriefAcknowledged', { person: z.string(), witness: z.string().optional() }),
+  /** Into a vessel, a pit or their like from outside: nobody is in it. Holds for this session alone. */
+  event('SprayedFromOutside', {}),
   event('SprayStarted', { place: z.string() }),
   event('SprayStopped', {}),
   event('GearFlushed', { gear: z.enum(gears), solvent: Solvent.optional(), litres: Litres.optional() }),

@@ -1,12 +1,29 @@
 // What speaks against spraying, or against closing a session, in figures.
 
 import type { SolventId } from '../calc/solvents.ts';
-import type { PersonName, SessionNumber } from '../ids.ts';
+import type { PersonName, PlaceName, SessionNumber } from '../ids.ts';
 import type { CubicMetresPerHour, MetresPerSecond } from '../units.ts';
-import type { SessionGear } from './session-commands.ts';
+import type { Qualification, SessionGear } from './session-commands.ts';
 
 /** Why a brief no longer serves. `later`: it was briefed only after the act. */
 export type LapsedBy = 'later' | 'closed' | 'batch' | 'booth' | 'shift' | 'spell';
+
+/** What nobody has said of the fan. */
+export type FanUnknown = 'extraction' | 'velocity' | 'booth';
+
+/** Why there is no sum of the air against fire. */
+export type NotSummed =
+  | { readonly is: 'sheet-silent' | 'rate-unknown' }
+  /** Solvents of the sheet of which no explosive limit was read. */
+  | { readonly is: 'without-limit'; readonly solvents: readonly SolventId[] };
+
+/** A date that has passed. */
+export interface RunOut {
+  readonly person: PersonName;
+  readonly what: Qualification;
+  /** ISO: the last day on which it counted. */
+  readonly until: string;
+}
 
 /** What the fan does not give. */
 export type FanShort =
@@ -25,8 +42,22 @@ export type SessionObjection =
       readonly extraction: 'off' | 'not-said';
       readonly air: 'none' | 'not-said';
     }
-  | { readonly code: 'fan-not-measured'; readonly missing: 'velocity' | 'booth'; readonly asks: CubicMetresPerHour }
+  | {
+      readonly code: 'fan-not-measured';
+      readonly missing: FanUnknown;
+      readonly place: PlaceName;
+      /** Left out where there is no sum. */
+      readonly asks?: CubicMetresPerHour;
+    }
   | { readonly code: 'fan-too-weak'; readonly short: readonly FanShort[] }
+  | { readonly code: 'confined-place'; readonly session: SessionNumber; readonly place: PlaceName }
+  | { readonly code: 'not-qualified'; readonly ranOut: readonly RunOut[] }
+  | {
+      readonly code: 'air-not-summed';
+      readonly session: SessionNumber;
+      readonly sheet: string;
+      readonly because: NotSummed;
+    }
   | { readonly code: 'gear-not-flushed'; readonly gear: SessionGear; readonly left: readonly SolventId[] }
   | { readonly code: 'rags-not-canned' };
 

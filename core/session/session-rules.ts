@@ -2,35 +2,16 @@
 // only hold what was said against what is asked.
 
 import { DateTime } from 'luxon';
-import type { Batch } from '../batch/batch.ts';
-import { leastFaceVelocity } from '../calc/booth.ts';
-import type { PlaceName } from '../ids.ts';
+import { known } from '../known.ts';
 import { type Method, methodRows } from '../methods.ts';
 import { hadHappened, type Rule } from '../rules.ts';
-import {
-  type CubicMetresPerHour,
-  cubicMetresPerHour,
-  type EpochMs,
-  type Grams,
-  grams,
-  minutesAfter,
-} from '../units.ts';
+import { type EpochMs, minutesAfter } from '../units.ts';
 import { exposedIn, flushState, type Session, unacknowledged } from './session.ts';
-import { type AirNeed, airNeed, fanGives } from './session-air.ts';
 import { sessionGears } from './session-commands.ts';
-import type { FanShort, LapsedBy } from './session-objections.ts';
+import type { LapsedBy } from './session-objections.ts';
+import { fanMissing, flowAsked, type SprayCase, shortOf } from './spray-case.ts';
 import { briefsAt, type SpraySettings } from './spray-settings.ts';
-
-export interface SprayCase {
-  /** As it was before the act. */
-  readonly session: Session;
-  readonly settings: SpraySettings;
-  readonly zone: string;
-  /** What is sprayed: of the session's batch, where it is known. */
-  readonly batch: Batch | undefined;
-  readonly place: PlaceName | undefined;
-  readonly at: EpochMs;
-}
+import { unknownRules } from './unknown-rules.ts';
 
 export const sprayRules: readonly Rule<SprayCase>[] = [
   {
@@ -38,7 +19,8 @@ export const sprayRules: readonly Rule<SprayCase>[] = [
     code: 'inside-vessel',
     source: 'employer',
     liftedBy: 'nobody',
-    check: ({ session }) => (session.insideVessel ? { code: 'inside-vessel' } : undefined),
+    check: ({ session }) =>
+      session.insideVessel && session.fromOutside === undefined ? { code: 'inside-vessel' } : undefined,
   },
   {
     code: 'brief-lapsed',
@@ -86,13 +68,13 @@ export const sprayRules: readonly Rule<SprayCase>[] = [
     code: 'fan-not-measured',
     source: 'regulation',
     liftedBy: 'supervisor',
-    check: (situation) => {
-      const { session, settings } = situation;
+    check: (situation, edition) => {
+      const { extraction, place } = situation.session;
       const asks = flowAsked(situation);
-      if (asks === undefined || session.extraction?.running !== true) return undefined;
-      if (session.extraction.faceMetresPerSecond === undefined)
-        return { code: 'fan-not-measured', missing: 'velocity', asks };
-      return settings.booths.has(session.place) ? undefined : { code: 'fan-not-measured', missing: 'booth', asks };
+      // Without a sum it is asked all the same since edition 5, and where supplied air is there but nobody speaks of a fan.
+      if (edition < 5 && (asks === undefined || extraction === undefined)) return undefined;
+      const missing = fanMissing(situation);
+      return missing === undefined ? undefined : { code: 'fan-not-measured', missing, place, ...known({ asks }) };
     },
   },
   {
@@ -104,6 +86,7 @@ export const sprayRules: readonly Rule<SprayCase>[] = [
       return short.length === 0 ? undefined : { code: 'fan-too-weak', short };
     },
   },
+  ...unknownRules,
 ];
 
 /** What the brief was for has passed; `undefined` while it serves. A new person only has to acknowledge. */
@@ -129,57 +112,6 @@ export function lapsedBy({ session, settings, zone, batch, place, at }: SprayCas
   return undefined;
 }
 
-/** How much is sprayed an hour: as said, or the whole pot; `undefined` where neither is known. */
-export function gramsSprayed({
-  session,
-  batch,
-}: Pick<SprayCase, 'session' | 'batch'>): { readonly gramsPerHour: Grams; readonly assumed: boolean } | undefined {
-  if (session.gramsPerHour !== undefined) return { gramsPerHour: session.gramsPerHour, assumed: false };
-  if (batch === undefined) return undefined;
-  const { weighing, plannedGrams } = batch;
-  const pot = weighing === undefined ? plannedGrams : grams(weighing.partAGrams + weighing.partBGrams);
-  return { gramsPerHour: pot, assumed: true };
-}
-
-export function needOf(situation: Pick<SprayCase, 'session' | 'batch' | 'settings'>): AirNeed | undefined {
-  const sprayed = gramsSprayed(situation);
-  if (sprayed === undefined) return undefined;
-  const { lelShare, mixingFactor } = situation.settings;
-  return airNeed(situation.session.sheet, sprayed.gramsPerHour, { share: lelShare, mixingFactor });
-}
-
-/** Below the explosive limit always; below the breathing limits too where nobody has supplied air. */
-function flowsAsked(situation: SprayCase): readonly { of: 'lel' | 'exposure'; asks: CubicMetresPerHour }[] {
-  const need = needOf(situation);
-  const breathes = situation.session.suppliedAir?.supplied !== true;
-  return [
-    ...(need?.forLel === undefined ? [] : [{ of: 'lel' as const, asks: need.forLel }]),
-    ...(need?.forExposure === undefined || !breathes ? [] : [{ of: 'exposure' as const, asks: need.forExposure }]),
-  ];
-}
-
-function flowAsked(situation: SprayCase): CubicMetresPerHour | undefined {
-  const asked = flowsAsked(situation).map(({ asks }) => asks);
-  return asked.length === 0 ? undefined : cubicMetresPerHour(Math.max(...asked));
-}
-
-function shortOf(situation: SprayCase): readonly FanShort[] {
-  const { session, settings } = situation;
-  const { extraction } = session;
-  if (extraction === undefined) return [];
-  const velocity = extraction.faceMetresPerSecond;
-  const gives = extraction.running ? fanGives(settings.booths.get(session.place), velocity) : cubicMetresPerHour(0);
-  const least = leastFaceVelocity['air-operated'];
-  return [
-    ...(extraction.running && velocity !== undefined && velocity < least
-      ? [{ of: 'face' as const, gives: velocity, asks: least }]
-      : []),
-    ...(gives === undefined
-      ? []
-      : flowsAsked(situation).flatMap(({ of, asks }) => (gives < asks ? [{ of, gives, asks }] : []))),
-  ];
-}
-
 /** A coat about to be said, where the crew briefs or has a session. */
 export interface CoatUnderBriefCase {
   readonly method: Method;
@@ -197,7 +129,9 @@ const noBrief: Rule<CoatUnderBriefCase> = {
 };
 
 /** Once the gun was said to run, that was the moment to object to the air; what can lapse is asked at every coat. */
-const atEveryCoat: readonly string[] = ['inside-vessel', 'brief-lapsed', 'brief-not-acknowledged'];
+const atEveryCoat: readonly string[] = [
+  ...['inside-vessel', 'brief-lapsed', 'brief-not-acknowledged', 'confined-place', 'not-qualified'],
+];
 
 export const coatUnderBriefRules: readonly Rule<CoatUnderBriefCase>[] = [
   noBrief,

@@ -41,6 +41,8 @@ export interface Session {
   readonly movedOut: readonly PersonName[];
   readonly attendant: PersonName | undefined;
   readonly insideVessel: boolean;
+  /** Said in this session: what is sprayed is a vessel's inside, and nobody is in it. */
+  readonly fromOutside: { readonly at: EpochMs; readonly by: PersonName } | undefined;
   readonly gramsPerHour: Grams | undefined;
   readonly startsAt: EpochMs | undefined;
   readonly briefedAt: EpochMs;
@@ -78,6 +80,7 @@ export function foldSession(entries: readonly Entry[]): Session | undefined {
     movedOut: fact.out,
     attendant: fact.attendant,
     insideVessel: fact.insideVessel,
+    fromOutside: undefined,
     gramsPerHour: fact.gramsPerHour,
     startsAt: fact.startsAt,
     briefedAt: happenedAt,
@@ -116,6 +119,8 @@ function evolveSession(session: Session, entry: Entry): Session {
       };
     case 'SuppliedAirSaid':
       return { ...session, suppliedAir: { supplied: fact.supplied, at, by } };
+    case 'SprayedFromOutside':
+      return { ...session, fromOutside: { at, by } };
     case 'BriefAcknowledged':
       return {
         ...session,

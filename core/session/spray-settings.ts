@@ -20,7 +20,26 @@ export interface SpraySettings {
   /** Who began or ended a shift, in order of time; without a name everything was handed over. */
   readonly shiftChanges: readonly { readonly at: EpochMs; readonly by: PersonName | undefined }[];
   /** The last day of each, ISO, by person. */
-  readonly dates: ReadonlyMap<PersonName, Readonly<Partial<Record<Qualification, string>>>>;
+  readonly dates: ReadonlyMap<PersonName, Dates>;
+  /** Each date as it was given, in order of time. */
+  readonly dated: readonly Dated[];
+  /** What the crew has said of a place's name: whether it means one that people are closed in. */
+  readonly confined: ReadonlyMap<PlaceName, boolean>;
+}
+
+export type Dates = Readonly<Partial<Record<Qualification, string>>>;
+
+export interface Dated {
+  readonly at: EpochMs;
+  readonly person: PersonName;
+  readonly what: Qualification;
+  readonly until: string;
+}
+
+/** A date that is renewed later says nothing of the day on which it had run out. */
+export function datesAt({ dated }: Pick<SpraySettings, 'dated'>, person: PersonName, at: EpochMs): Dates {
+  const known = dated.filter((each) => each.person === person && each.at <= at);
+  return Object.fromEntries(known.map(({ what, until }) => [what, until]));
 }
 
 /** Whether the crew briefs before it sprays, as it stood at `at`. */

@@ -59,6 +59,8 @@ export const sessionVerbs = {
     faceMetresPerSecond: speed('face-velocity'),
   }),
   supplied: verb({ session, supplied: yesOrNo('yes-or-no', { required: true }, ['yes', 'no']) }),
+  /** Of a place whose name means a vessel, a pit or their like: sprayed into from outside, nobody in it. */
+  'from-outside': ofSession,
   'spray-on': verb({ session, place: place('place') }),
   'spray-off': ofSession,
   /** Of a session, or by its number of a batch. Without a solvent: through with the whole of the sheet's sequence. */

@@ -84,6 +84,33 @@ export const sessionCases = {
     deviates: 'SprayStarted 09:45 fan-too-weak',
     liftedBy: 'supervisor',
   },
+  'confined-place': {
+    given: [
+      ...[...filtered, '09:43 @omar: set booth pit-1 4m2', '09:43 brief 1 in pit-1 spray kari', '09:43 ack'],
+      ...['09:44 fan on 0.6m/s', '09:44 supplied yes'],
+    ],
+    at: '09:45',
+    act: 'spray on',
+    deviates: 'SprayStarted 09:45 confined-place',
+    liftedBy: 'nobody',
+  },
+  'not-qualified': {
+    given: [...briefed, '09:44 @omar: medical kari 2026-03-01'],
+    at: '09:45',
+    act: 'spray on',
+    deviates: 'SprayStarted 09:45 not-qualified',
+    liftedBy: 'supervisor',
+  },
+  'air-not-summed': {
+    given: [
+      ...['08:00 @omar: set booth 4m2', '08:00 brief in booth spray kari', '08:00 ack'],
+      ...['08:01 fan on 0.6m/s', '08:01 supplied yes'],
+    ],
+    at: '08:02',
+    act: 'spray on',
+    deviates: 'SprayStarted 08:02 air-not-summed',
+    liftedBy: 'supervisor',
+  },
   'gear-not-flushed': {
     given: sprayed,
     at: '10:01',

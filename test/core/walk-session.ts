@@ -44,7 +44,7 @@ function briefOf(shop: Shop, now: EpochMs, draw: Draw): Command {
     ...(batch === undefined || draw(3) === 0 ? {} : { batch: draw(9) === 0 ? 99 : batch }),
     ...(draw(3) === 0 ? { insideVessel: true } : {}),
     ...(draw(3) === 0 ? { startsAt: minutesAfter(now, minutes(oneOf(draw, [10, 30, 60]))) } : {}),
-    ...(draw(6) === 0 ? { place: 'booth' } : {}),
+    ...(draw(4) === 0 ? { place: oneOf(draw, ['booth', 'booth', 'pit-1']) } : {}),
     ...(draw(2) === 0 ? { sprayers: [oneOf(draw, crew)] } : {}),
     ...(draw(4) === 0 ? { stays: [oneOf(draw, [...crew, 'nobody-here'])] } : {}),
     ...(draw(2) === 0 ? { attendant: 'omar' } : {}),
@@ -87,6 +87,7 @@ function actsIn(shop: Shop, session: Session): readonly Say[] {
       ...(solvent === undefined ? {} : { solvent }),
     };
   };
+  const fromOutside: Say = () => ({ verb: 'from-outside', ...named });
   const rags: Say = () => ({ verb: 'rags', ...named });
   const close: Say = () => ({ verb: 'close', ...named });
   const near: Say = (draw) => ({
@@ -111,7 +112,7 @@ function actsIn(shop: Shop, session: Session): readonly Say[] {
         : session.suppliedAir === undefined
           ? supplied
           : sprayOn;
-  return [wanted, wanted, wanted, wanted, wanted, sprayOn, near, coat, fan, booth, () => onlyRosa, close];
+  return [wanted, wanted, wanted, wanted, wanted, sprayOn, near, coat, fan, booth, () => onlyRosa, fromOutside, close];
 }
 
 function unbriefed(shop: Shop): Say {
@@ -147,6 +148,7 @@ function settled(draw: Draw): Command {
       { name: 'sprayers', people: [] },
       { name: 'booth', place: 'room', faceSquareMetres: squareMetres(4) },
       { name: 'booth', place: 'room', faceSquareMetres: squareMetres(4) },
+      { name: 'confined', place: 'pit-1', on: false },
       { name: 'lel', percent: percent(10) },
       { name: 'mixing', factor: 3 },
       { name: 'emergency', field: 'call', text: 'invented numbers' },
@@ -163,7 +165,11 @@ function told(draw: Draw): Command {
     { verb: 'bell' },
     { verb: 'shift', on: true },
     { verb: 'shift', on: false },
-    { verb: oneOf(draw, ['fit', 'medical', 'training'] as const), person: oneOf(draw, crew), until: '2026-03-04' },
+    {
+      verb: oneOf(draw, ['fit', 'medical', 'training'] as const),
+      person: oneOf(draw, crew),
+      until: oneOf(draw, ['2026-03-01', '2026-03-04', '2027-01-31']),
+    },
   ]);
 }
 

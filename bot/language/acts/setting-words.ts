@@ -74,6 +74,18 @@ export const readSwitch = readOne<SettingValues['switch']>((value, said) => {
   return isOwnKey(positions, word) ? { on: positions[word] } : otherKind(said, value);
 });
 
+/** `tank-3 off`. */
+export function readPlaceSwitch(said: ValueSaid): SettingValues['place-switch'] | Fault {
+  const [named, position, third] = said.values;
+  if (named === undefined) return missing(said);
+  const place = named.kind === 'word' ? placeNamed(named.word, said.context.hearing) : undefined;
+  if (place === undefined) return otherKind(said, named);
+  if (position === undefined) return missing(said);
+  if (third !== undefined) return leftOver(third);
+  const word = wordIn(position);
+  return isOwnKey(positions, word) ? { place, on: positions[word] } : otherKind(said, position);
+}
+
 export function readPeople(said: ValueSaid): SettingValues['people'] | Fault {
   const [first, second] = said.values;
   if (first === undefined) return missing(said);

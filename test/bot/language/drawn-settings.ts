@@ -23,6 +23,7 @@ const drawn: { readonly [Kind in SettingKind]: (limits: Limits) => fc.Arbitrary<
   hour: () => fc.record({ hour }),
   hours: () => fc.record({ fromHour: hour, toHour: hour }),
   switch: () => fc.record({ on: fc.boolean() }),
+  'place-switch': () => fc.record({ place: fc.constantFrom('booth', 'tank-3', 'pit'), on: fc.boolean() }),
   percent: (limits) => fc.record({ percent: within(limits) }),
   factor: (limits) => fc.record({ factor: within(limits) }),
   rate: (limits) => fc.record({ squareMetresPerHour: within(limits) }),

@@ -12,7 +12,9 @@ import { withoutAccents } from '../../../bot/language/typed/without-accents.ts';
 
 const root = join(import.meta.dirname, '../../..');
 /** What they read are notes and names in the record, written in either tongue before. */
-const ofTheRecord = ['core/crew/alarm-decide.ts', 'core/records/solvent-names.ts'];
+const ofTheRecord = [
+  ...['core/crew/alarm-decide.ts', 'core/records/solvent-names.ts', 'core/session/confined-places.ts'],
+];
 /** The same letters for something else: a locale's code, a company, an abbreviation. */
 const alike = new Set(['en', 'num', 'si', 'por', 'final', 'status', 'normal', 'airless', 'su']);
 

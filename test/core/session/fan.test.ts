@@ -117,7 +117,7 @@ describe('a fan that does not give it', () => {
     await less.when('09:46 spray on');
     const asks = (shift: typeof whole) => {
       const [objection] = shift.objections();
-      return objection?.code === 'fan-not-measured' ? objection.asks : Number.NaN;
+      return objection?.code === 'fan-not-measured' ? (objection.asks ?? Number.NaN) : Number.NaN;
     };
     expect(asks(whole) / asks(less)).toBeCloseTo(4, 6);
   });

@@ -97,6 +97,7 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'ExtractionSaid':
     case 'SuppliedAirSaid':
     case 'BriefAcknowledged':
+    case 'SprayedFromOutside':
     case 'SprayStarted':
     case 'SprayStopped':
     case 'GearFlushed':

@@ -51,6 +51,9 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'no-extraction-no-air':
     case 'fan-not-measured':
     case 'fan-too-weak':
+    case 'confined-place':
+    case 'not-qualified':
+    case 'air-not-summed':
     case 'gear-not-flushed':
     case 'rags-not-canned':
       return englishSessionObjection(objection, figures);

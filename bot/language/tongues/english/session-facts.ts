@@ -21,6 +21,8 @@ export function englishSessionFact(fact: SessionEvent | AlarmEvent, figures: Fig
       return `supplied air: ${fact.supplied ? 'yes' : 'no'}`;
     case 'BriefAcknowledged':
       return `brief read by ${fact.person}${fact.witness === undefined ? '' : `, before ${fact.witness}`}`;
+    case 'SprayedFromOutside':
+      return englishSession.fromOutside;
     case 'SprayStarted':
       return `spraying starts, ${fact.place}`;
     case 'SprayStopped':

@@ -1,12 +1,15 @@
 // Why not to spray, or not to close yet, in English.
 
+import type { PlaceName } from '../../../../core/ids.ts';
 import type {
   FanShort,
+  FanUnknown,
   LapsedBy,
   SessionObjection,
   SessionUnclear,
 } from '../../../../core/session/session-objections.ts';
 import type { Figures } from '../../figures.ts';
+import { englishQualifications } from './session.ts';
 import { englishSolvents } from './solvents.ts';
 
 const lapsed: Readonly<Record<LapsedBy, string>> = {
@@ -17,6 +20,11 @@ const lapsed: Readonly<Record<LapsedBy, string>> = {
   shift: 'the shift has changed',
   spell: "the sheet's longest spell is over",
 };
+
+/** Of what nobody knows, or has run out. */
+const byName = 'A supervisor may go on knowing it, for this session: permit, and why. It stands in the record by name.';
+
+type NotSummedObjection = Extract<SessionObjection, { code: 'air-not-summed' }>;
 
 /** What the supervisor may do, and how. */
 const byAssessment =
@@ -43,14 +51,20 @@ export function englishSessionObjection(objection: SessionObjection, figures: Fi
       return `${extraction}, and ${air}. Where there is no extraction, supplied air at the least for everybody exposed. ${byAssessment}`;
     }
     case 'fan-not-measured': {
-      const missing =
-        objection.missing === 'velocity'
-          ? 'the face velocity was not measured'
-          : 'the open face of the booth is not set';
-      return `The sum asks for ${figures.flowUp(objection.asks)}, and ${missing}. ${byAssessment}`;
+      const asks =
+        objection.asks === undefined
+          ? 'Vapour burns whatever is breathed'
+          : `The sum asks for ${figures.flowUp(objection.asks)}`;
+      return `${asks}, and ${fanUnknown(objection.missing, objection.place)}. ${byAssessment}`;
     }
     case 'fan-too-weak':
       return `The fan does not give what is asked: ${figures.list(objection.short.map((short) => shortOf(short, figures)))}. ${byAssessment}`;
+    case 'confined-place':
+      return `${objection.place} is by its name a place that people are closed in. None of this serves there: the employer's confined-space permit is asked for. Sprayed from outside with nobody in it: say from-outside ${objection.session}. If the name means something else, a lead says set confined ${objection.place} off.`;
+    case 'not-qualified':
+      return `Out of date: ${figures.list(objection.ranOut.map(({ person, what, until }) => `${englishQualifications[what]} of ${person}, ${until}`))}. Move them out, or note the new date. ${byName}`;
+    case 'air-not-summed':
+      return `Nobody can say how much air keeps it from burning: ${notSummed(objection, figures)}. ${byName}`;
     case 'gear-not-flushed': {
       const what = objection.gear === 'gun' ? 'The gun is' : 'The vessels are';
       const left = objection.left.map((id) => englishSolvents[id]);
@@ -58,6 +72,28 @@ export function englishSessionObjection(objection: SessionObjection, figures: Fi
     }
     case 'rags-not-canned':
       return 'Nobody has said that filters and rags are in their closed can.';
+  }
+}
+
+function fanUnknown(missing: FanUnknown, place: PlaceName): string {
+  switch (missing) {
+    case 'extraction':
+      return 'nobody has said whether the extraction runs';
+    case 'velocity':
+      return 'the face velocity was not measured';
+    case 'booth':
+      return `the open face of the booth is not set: say set booth ${place} 4m2`;
+  }
+}
+
+function notSummed({ because, sheet, session }: NotSummedObjection, figures: Figures): string {
+  switch (because.is) {
+    case 'sheet-silent':
+      return `the sheet ${sheet} does not give its solvents. Ask the maker for section 9 of the safety data sheet`;
+    case 'without-limit':
+      return `no explosive limit was read of ${figures.list(because.solvents.map((id) => englishSolvents[id]))}, which is in ${sheet}`;
+    case 'rate-unknown':
+      return `session ${session} has neither a batch nor how much is sprayed in an hour. Say brief with the batch, or with 1.2kg`;
   }
 }
 

@@ -61,7 +61,7 @@ const works: Readonly<Record<Work, string>> = {
   wipe: 'Wiping, brush and roller',
 };
 
-const qualifications: Readonly<Record<Qualification, string>> = {
+export const englishQualifications: Readonly<Record<Qualification, string>> = {
   fit: 'fit test',
   medical: englishTerms.medical.one,
   training: englishTerms.training.one,
@@ -95,7 +95,7 @@ export const englishSession = {
   lines,
   works,
   gears: englishGears,
-  qualifications,
+  qualifications: englishQualifications,
   troubles: englishTroubles,
   callForHelp: (alarm: Alarm) => `Call for help: ${englishTroubles[alarm].title}`,
   briefed: (session: number) => `Session ${session}: brief recorded`,
@@ -130,9 +130,9 @@ export const englishSession = {
   supplied: (yes: boolean, by: PersonName, at: EpochMs, figures: Figures) =>
     `Supplied air: ${yes ? 'yes' : 'no'}, by ${by} at ${figures.timeDown(at)}`,
   outOfDate: (person: PersonName, what: Qualification, until: string) =>
-    `Out of date: ${qualifications[what]} of ${person}, ${until}`,
+    `Out of date: ${englishQualifications[what]} of ${person}, ${until}`,
   undated: (person: PersonName, whats: readonly Qualification[], figures: Figures) =>
-    `No date known: ${figures.list(whats.map((what) => qualifications[what]))} of ${person}`,
+    `No date known: ${figures.list(whats.map((what) => englishQualifications[what]))} of ${person}`,
   noSpray: (sheet: string) => `The sheet ${sheet} gives neither a longest spell nor its solvents: ask the maker.`,
   lapses: (spell: Minutes | undefined, figures: Figures) =>
     `It lapses with a new person, batch, booth or shift${spell === undefined ? '' : `, and ${figures.minutesDown(spell)} after spraying starts`}.`,
@@ -170,6 +170,11 @@ export const englishSession = {
     figures: Figures,
   ) =>
     `Flash points below the coating's own solvents (${figures.temperature(coating)}): ${figures.list(lower.map(({ solvent, flash }) => `${englishSolvents[solvent]} ${figures.temperature(flash)}`))}. The code asks for a flush solvent that flashes no lower; the sheet's sequence says otherwise. The employer decides which.`,
+  fromOutside: 'sprayed from outside, nobody in it',
+  saidFromOutside: (by: PersonName, at: EpochMs, figures: Figures) =>
+    `Sprayed from outside, nobody in it: by ${by} at ${figures.timeDown(at)}, for this session.`,
+  confinedPlace: (place: PlaceName) =>
+    `${place}: its name says that people are closed in there. This brief does not serve: use the employer's confined-space permit.`,
   ragsIn: 'Filters and rags in their closed can',
   closed: 'closed',
   fanUntil: (at: EpochMs, figures: Figures) => `Leave the fan on until ${figures.timeUp(at)}.`,
@@ -214,7 +219,7 @@ export const englishSession = {
   bellLines:
     'It rings for each of them, and each says ok on their own phone. Who does not answer is named to the lead.',
   qualified: (person: PersonName, what: Qualification, until: string) =>
-    `${qualifications[what]} of ${person}: until ${until}`,
+    `${englishQualifications[what]} of ${person}: until ${until}`,
   near: (people: readonly PersonName[], whereTo: Whereabouts, figures: Figures) =>
     `${figures.list(people)}: ${goes[whereTo]}`,
   goes,

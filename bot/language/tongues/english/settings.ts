@@ -35,6 +35,7 @@ const names: Readonly<Record<SettingName, SettingWords>> = {
   'brief-ahead': { label: 'Brief ahead by', asked: 'how long ahead' },
   sprayers: { label: 'May spray', asked: 'who' },
   booth: { label: 'Booth', asked: 'area' },
+  confined: { label: 'Closed in, by its name', asked: 'which place; on or off' },
   lel: { label: 'Share of the explosive limit', asked: 'share of the lower explosive limit' },
   mixing: { label: 'Mixing factor', asked: 'air mixing factor' },
   rate: { label: 'Coated in an hour', asked: 'coating rate' },

@@ -89,6 +89,11 @@ export const englishVerbs: VerbsTyped = {
   ack: verbWords('ack, acknowledge, acknowledged', 'ack 4'),
   fan: verbWords('fan, extraction, exhaust', 'fan on 0.6m/s', 'not, measured, unmeasured, velocity, face'),
   supplied: verbWords('supplied, supplied air, breathing air, airline', 'supplied yes', 'air'),
+  'from-outside': verbWords(
+    'from-outside, from outside, sprayed from, nobody in, nobody inside',
+    'from-outside 4',
+    'outside, nobody, in, it, inside, from',
+  ),
   'spray-on': verbWords('spray-on, spray on, start spraying, gun on', 'spray on 4'),
   'spray-off': verbWords('spray-off, spray off, stop spraying, gun off', 'spray off 4'),
   flush: verbWords('flush, flushed, flushing, clean, cleaned, cleaning', 'flush gun acetone 300ml'),

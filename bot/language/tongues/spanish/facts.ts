@@ -115,6 +115,7 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
     case 'ExtractionSaid':
     case 'SuppliedAirSaid':
     case 'BriefAcknowledged':
+    case 'SprayedFromOutside':
     case 'SprayStarted':
     case 'SprayStopped':
     case 'GearFlushed':

@@ -54,6 +54,9 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'no-extraction-no-air':
     case 'fan-not-measured':
     case 'fan-too-weak':
+    case 'confined-place':
+    case 'not-qualified':
+    case 'air-not-summed':
     case 'gear-not-flushed':
     case 'rags-not-canned':
       return spanishSessionObjection(say, objection, figures);

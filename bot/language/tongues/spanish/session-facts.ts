@@ -23,6 +23,8 @@ export function spanishSessionFact(say: Spoken, fact: SessionEvent | AlarmEvent,
       return `aire suministrado: ${fact.supplied ? 'sí' : 'no'}`;
     case 'BriefAcknowledged':
       return `${say.one('brief')} firmada por ${fact.person}${fact.witness === undefined ? '' : `, ante ${fact.witness}`}`;
+    case 'SprayedFromOutside':
+      return session.fromOutside;
     case 'SprayStarted':
       return `${session.starts}, ${spanishPlace(fact.place)}`;
     case 'SprayStopped':

@@ -1,13 +1,16 @@
 // Why not to spray, or not to close yet, in Spanish.
 
+import type { PlaceName } from '../../../../core/ids.ts';
 import type {
   FanShort,
+  FanUnknown,
   LapsedBy,
   SessionObjection,
   SessionUnclear,
 } from '../../../../core/session/session-objections.ts';
 import type { Figures } from '../../figures.ts';
-import { spanishNames } from './names.ts';
+import { spanishDay, spanishNames, spanishPlace } from './names.ts';
+import { spanishQualifications } from './session.ts';
 import type { Spoken } from './spoken.ts';
 
 const lapsed = (say: Spoken): Readonly<Record<LapsedBy, string>> => ({
@@ -18,6 +21,12 @@ const lapsed = (say: Spoken): Readonly<Record<LapsedBy, string>> => ({
   shift: 'ha cambiado el turno',
   spell: `se cumplió el tiempo máximo de pistola ${say.ofThe('sheet')}`,
 });
+
+/** Of what nobody knows, or has run out. */
+const byName =
+  'Un supervisor puede seguir sabiéndolo, en esta sesión: permiso, y por qué. Queda anotado con su nombre.';
+
+type NotSummedObjection = Extract<SessionObjection, { code: 'air-not-summed' }>;
 
 /** What the supervisor may do, and how. */
 const byAssessment =
@@ -44,14 +53,20 @@ export function spanishSessionObjection(say: Spoken, objection: SessionObjection
       return `${extraction}, y ${air}. Sin extracción, como mínimo aire suministrado para todos los expuestos. ${byAssessment}`;
     }
     case 'fan-not-measured': {
-      const missing =
-        objection.missing === 'velocity'
-          ? 'no se midió la velocidad frontal'
-          : 'no consta el frente abierto de la cabina';
-      return `Caudal requerido por cálculo: ${figures.flowUp(objection.asks)}, y ${missing}. ${byAssessment}`;
+      const asks =
+        objection.asks === undefined
+          ? 'El vapor arde se respire o no'
+          : `Caudal requerido por cálculo: ${figures.flowUp(objection.asks)}`;
+      return `${asks}, y ${fanUnknown(say, objection.missing, objection.place)}. ${byAssessment}`;
     }
     case 'fan-too-weak':
       return `La extracción no basta: ${objection.short.map((short) => shortOf(short, figures)).join('; ')}. ${byAssessment}`;
+    case 'confined-place':
+      return `${spanishPlace(objection.place)} es por su nombre un espacio confinado. Nada de esto vale ahí: hace falta el permiso de la empresa para espacios confinados. Si se pinta desde fuera y no hay nadie dentro, escriba: desde fuera ${objection.session}. Si el nombre dice otra cosa, lo escribe ${say.the('lead')}: fijar confinado ${objection.place} no.`;
+    case 'not-qualified':
+      return `Fuera de plazo: ${figures.list(objection.ranOut.map(({ person, what, until }) => `${spanishQualifications(say)[what]} de ${person}, ${spanishDay(until)}`))}. Que salgan, o anote la fecha nueva. ${byName}`;
+    case 'air-not-summed':
+      return `Nadie sabe cuánto aire evita que arda: ${notSummed(say, objection, figures)}. ${byName}`;
     case 'gear-not-flushed': {
       const what = objection.gear === 'gun' ? 'la pistola esté lavada' : 'los recipientes estén lavados';
       const left = objection.left.map(spanishNames(say).solvent);
@@ -59,6 +74,28 @@ export function spanishSessionObjection(say: Spoken, objection: SessionObjection
     }
     case 'rags-not-canned':
       return 'Nadie ha dicho que filtros y trapos estén en su contenedor cerrado.';
+  }
+}
+
+function fanUnknown(say: Spoken, missing: FanUnknown, place: PlaceName): string {
+  switch (missing) {
+    case 'extraction':
+      return 'nadie ha dicho si hay extracción';
+    case 'velocity':
+      return 'no se midió la velocidad frontal';
+    case 'booth':
+      return `no consta el frente abierto de la cabina: escriba fijar cabina ${place === 'booth' ? '' : `${spanishPlace(place)} `}${say.locale === 'es-US' ? '40ft2' : '4m2'}`;
+  }
+}
+
+function notSummed(say: Spoken, { because, sheet, session }: NotSummedObjection, figures: Figures): string {
+  switch (because.is) {
+    case 'sheet-silent':
+      return `${say.the('sheet')} ${sheet} no da ${say.many('solvent')}. Pida al fabricante la sección 9 de la hoja de seguridad`;
+    case 'without-limit':
+      return `no se leyó ningún límite de explosividad de ${figures.list(because.solvents.map(spanishNames(say).solvent))}, que lleva ${sheet}`;
+    case 'rate-unknown':
+      return `la sesión ${session} no tiene mezcla ni cuánto se pinta por hora. Escriba ${say.one('brief')} con la mezcla, o con 1,2kg`;
   }
 }
 

@@ -77,13 +77,15 @@ const todo = {
 
 const goes = { sprays: 'pinta', stays: 'cerca, con exposición', out: 'fuera' };
 
+export const spanishQualifications = (say: Spoken): Readonly<Record<Qualification, string>> => ({
+  fit: 'prueba de ajuste',
+  medical: say.one('medical'),
+  training: say.one('training'),
+});
+
 export function spanishSession(say: Spoken): typeof englishSession {
   const troubles = spanishTroubles(say);
-  const qualifications: Readonly<Record<Qualification, string>> = {
-    fit: 'prueba de ajuste',
-    medical: say.one('medical'),
-    training: say.one('training'),
-  };
+  const qualifications = spanishQualifications(say);
   const listed = (ids: Parameters<typeof englishSession.withoutFigure>[0]) =>
     ids.map((id) => spanishNames(say).solvent(id));
   return {
@@ -158,6 +160,11 @@ export function spanishSession(say: Spoken): typeof englishSession {
       );
       return `Punto de inflamación más bajo que el de ${say.theMany('solvent')} del recubrimiento (${figures.temperature(coating)}): ${figures.list(flush)}. La norma pide para lavar ${say.a('solvent')} que no lo tenga más bajo; la secuencia ${say.ofThe('sheet')} dice otra cosa. Decide la empresa.`;
     },
+    fromOutside: 'se pinta desde fuera, nadie dentro',
+    saidFromOutside: (by, at, figures) =>
+      `Se pinta desde fuera, nadie dentro: según ${by} ${atTime(figures, at)}, para esta sesión.`,
+    confinedPlace: (place) =>
+      `${spanishPlace(place)}: por su nombre es un espacio confinado. ${capital(say.this('brief'))} no vale: hace falta el permiso de la empresa para espacios confinados.`,
     ragsIn: 'filtros y trapos en su contenedor cerrado',
     closed: 'cerrada',
     fanUntil: (at, figures) => told`Deje la extracción en marcha hasta ${theTime(figures, at, 'up')}.`,

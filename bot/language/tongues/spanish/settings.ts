@@ -40,6 +40,7 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
   },
   sprayers: { label: 'Pintores', asked: 'quiénes' },
   booth: { label: 'Cabina', asked: 'área' },
+  confined: { label: 'Espacio confinado', asked: 'qué lugar; sí o no', typed: 'confinado' },
   lel: { label: 'Fracción del LIE', asked: 'fracción del LIE, en %' },
   mixing: { label: 'Factor de mezcla de aire', asked: 'factor de mezcla de aire', typed: 'factor-aire' },
   rate: { label: 'Ritmo', asked: 'ritmo de aplicación' },

@@ -218,6 +218,7 @@ export const spanishVerbs: VerbsTyped = {
     'suministrado',
     { on: 'marcha funciona funcionando jalando', off: 'parada parado' },
   ),
+  'from-outside': verbWords('desde-fuera, desde fuera, nadie dentro', 'desde-fuera 4', 'nadie, dentro, fuera, desde'),
   'spray-on': verbWords(
     'empezar pistola, empieza pistola, pistola abierta, empezar pintado, empiezo pistola, empezamos pistola, empezar pintar, empiezo pintar, empezamos pintar, arrancar pistola, arranco pistola, abrir pistola, pistola marcha',
     'empezar pistola 4',
