@@ -116,6 +116,7 @@ describe('the kept records', () => {
         'demo-shift',
         'every-act',
         'judged-anew',
+        'spray-known',
         'spray-session',
         'steps',
       ]),

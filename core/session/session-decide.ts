@@ -129,7 +129,7 @@ function decideAck(shop: Shop, said: Said<CommandOf<'ack'>>): Decision {
   }
   const situations = names.map((person): AckCase => {
     const witness = person === said.by ? undefined : said.by;
-    return { session, crew: shop.crew, person, witness, at: said.at };
+    return { session: sessionAsOf(session, said.at), crew: shop.crew, person, witness, at: said.at };
   });
   return judge(shop, said, ackRules, situations, (saidWith) =>
     situations.map(({ person, witness }) => {

@@ -1,9 +1,9 @@
 // What nobody knows, or has run out, and could hurt whoever sprays or stands near: it never passes unasked. Whoever supervises
 // may go on knowing it, by name, for this session; the confined space alone nobody lifts.
 
+import { DateTime } from 'luxon';
 import { solvents } from '../calc/solvents.ts';
 import { lowestLel } from '../calc/vapour.ts';
-import { localDay } from '../crew/local-day.ts';
 import { isFailed } from '../failed.ts';
 import type { ObjectionCode } from '../objections.ts';
 import type { Rule } from '../rules.ts';
@@ -54,7 +54,7 @@ export const unknownRules: readonly Rule<SprayCase>[] = [
 
 /** Of everybody exposed, by the dates that were known then. */
 export function ranOutIn({ session, settings, zone, at }: Pick<SprayCase, 'session' | 'settings' | 'zone' | 'at'>) {
-  const today = localDay(zone, at);
+  const today = DateTime.fromMillis(at, { zone }).toISODate() ?? '';
   return exposedIn(session).flatMap((person): readonly RunOut[] => {
     const dates = datesAt(settings, person, at);
     return qualifications.flatMap((what) => {

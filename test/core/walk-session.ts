@@ -44,7 +44,7 @@ function briefOf(shop: Shop, now: EpochMs, draw: Draw): Command {
     ...(batch === undefined || draw(3) === 0 ? {} : { batch: draw(9) === 0 ? 99 : batch }),
     ...(draw(3) === 0 ? { insideVessel: true } : {}),
     ...(draw(3) === 0 ? { startsAt: minutesAfter(now, minutes(oneOf(draw, [10, 30, 60]))) } : {}),
-    ...(draw(4) === 0 ? { place: oneOf(draw, ['booth', 'booth', 'pit-1']) } : {}),
+    ...(draw(3) === 0 ? { place: oneOf(draw, ['booth', 'pit-1', 'pit-1']) } : {}),
     ...(draw(2) === 0 ? { sprayers: [oneOf(draw, crew)] } : {}),
     ...(draw(4) === 0 ? { stays: [oneOf(draw, [...crew, 'nobody-here'])] } : {}),
     ...(draw(2) === 0 ? { attendant: 'omar' } : {}),
@@ -88,6 +88,10 @@ function actsIn(shop: Shop, session: Session): readonly Say[] {
     };
   };
   const fromOutside: Say = () => ({ verb: 'from-outside', ...named });
+  const ranOut: Say = (draw) => ({
+    ...{ verb: 'medical', person: session.sprayers[0] ?? 'kari' },
+    until: oneOf(draw, ['2026-03-01', '2027-01-31']),
+  });
   const rags: Say = () => ({ verb: 'rags', ...named });
   const close: Say = () => ({ verb: 'close', ...named });
   const near: Say = (draw) => ({
@@ -112,7 +116,22 @@ function actsIn(shop: Shop, session: Session): readonly Say[] {
         : session.suppliedAir === undefined
           ? supplied
           : sprayOn;
-  return [wanted, wanted, wanted, wanted, wanted, sprayOn, near, coat, fan, booth, () => onlyRosa, fromOutside, close];
+  return [
+    wanted,
+    wanted,
+    wanted,
+    wanted,
+    wanted,
+    sprayOn,
+    near,
+    coat,
+    fan,
+    booth,
+    () => onlyRosa,
+    fromOutside,
+    ranOut,
+    close,
+  ];
 }
 
 function unbriefed(shop: Shop): Say {

@@ -48,6 +48,12 @@ export const sessionLines: readonly TypedLine[] = [
   miss('fan', 'incomplete', '', 'fan on'),
   act('supplied air yes', { verb: 'supplied', supplied: true }),
   act('supplied no', { verb: 'supplied', supplied: false }),
+  act('from outside', { verb: 'from-outside' }),
+  act('sprayed from outside, nobody in it', { verb: 'from-outside' }),
+  act('nobody in it 4', { verb: 'from-outside', session: 4 }),
+  act('brief in cellar kari', { verb: 'brief', place: 'cellar', sprayers: ['kari'] }),
+  act('set confined tank-3 off', { verb: 'set', setting: { name: 'confined', place: 'tank-3', on: false } }),
+  miss('set confined tank-3', 'incomplete', ''),
   act('spray on', { verb: 'spray-on' }),
   // A word that nobody knows as a place starts no gun there by itself.
   miss('spray on 4 ready', 'left-over', 'ready', 'spray on 4 in ready'),

@@ -91,7 +91,7 @@ function fanUnknown(say: Spoken, missing: FanUnknown, place: PlaceName): string 
 function notSummed(say: Spoken, { because, sheet, session }: NotSummedObjection, figures: Figures): string {
   switch (because.is) {
     case 'sheet-silent':
-      return `${say.the('sheet')} ${sheet} no da ${say.many('solvent')}. Pida al fabricante la sección 9 de la hoja de seguridad`;
+      return `${say.the('sheet')} ${sheet} no da ${say.many('solvent')}. Pida al fabricante la sección 9 ${say.ofThe('data-sheet')}`;
     case 'without-limit':
       return `no se leyó ningún límite de explosividad de ${figures.list(because.solvents.map(spanishNames(say).solvent))}, que lleva ${sheet}`;
     case 'rate-unknown':
