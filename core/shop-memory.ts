@@ -13,7 +13,7 @@ import { foldPart, isPartLive, type Part } from './part/part.ts';
 import { foldPlace, type Place } from './place/place.ts';
 import type { Head } from './ports.ts';
 import type { SheetShelf } from './products/sheet.ts';
-import { foldSession, isSessionLive, type Session } from './session/session.ts';
+import { foldSession, isSessionLive, potsOf, type Session } from './session/session.ts';
 import type { Shop } from './shop.ts';
 import { type EpochMs, epochMs } from './units.ts';
 import { isUnreadAct, readableOf, type UnreadEvent } from './unread-event.ts';
@@ -204,7 +204,7 @@ function referencesOf(noun: Noun): readonly StreamId[] {
         ...new Set(noun.part.coats.map(({ batch }) => batchStream(batch))),
       ];
     case 'session':
-      return noun.session.batch === undefined ? [] : [batchStream(noun.session.batch)];
+      return potsOf(noun.session).map(batchStream);
     case 'batch':
       return alsoUnder(noun.batch.entries, 'can');
     case 'can':

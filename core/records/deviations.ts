@@ -8,6 +8,7 @@ import { firstCleaning } from '../batch/gear-to-clean.ts';
 import { editionFor } from '../batch/judge-anew.ts';
 import { lidRules } from '../batch/lid.ts';
 import { coatClimate } from '../coat/coat-climate.ts';
+import { vesselsFreeAt } from '../coat/vessels-free.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import { nameIn, nounOf, numberIn } from '../ids.ts';
@@ -77,7 +78,7 @@ function objectionsAgainst(shop: Shop, entry: Entry): readonly Objection[] {
     }
     case 'session': {
       const session = shop.sessions.get(numberIn(entry.stream));
-      return session === undefined ? [] : againstSession(shop, session, entry);
+      return session === undefined ? [] : againstSession(shop, session, entry, vesselsFreeAt(shop, session));
     }
     case 'part': {
       const part = shop.parts.get(nameIn(entry.stream));

@@ -2,6 +2,7 @@
 
 import { batchReminders } from '../batch/batch-reminders.ts';
 import { canReminders } from '../can/can-reminders.ts';
+import { vesselsFreeAt } from '../coat/vessels-free.ts';
 import { type Crew, peopleLeading, peopleWithRole } from '../crew/crew.ts';
 import { crewReminders } from '../crew/crew-reminders.ts';
 import { onDuty, pingedFor } from '../crew/shifts.ts';
@@ -79,8 +80,10 @@ export function planReminders(
     put(placeStream(place.name), place.rings, [], reminders, true);
   }
   for (const session of shop.sessions.values()) {
-    const reminders = () => sessionReminders(session, leads, standing(shop.crew, 'brief-ahead').minutes);
-    put(sessionStream(session.number), session.rings, session.entries, reminders);
+    const reminders = () =>
+      sessionReminders(session, leads, standing(shop.crew, 'brief-ahead').minutes, vesselsFreeAt(shop, session));
+    // Its vessels are free once a pot is over.
+    put(sessionStream(session.number), session.rings, session.entries, reminders, nouns.has('batch'));
   }
   const ofCrew = () => [...crewReminders(shop.crew), ...morningReminders(shop)];
   put(crewStream, shop.crew.rings, [], ofCrew, true);

@@ -7,13 +7,20 @@ import { nounOf, numberIn } from '../ids.ts';
 import type { Objection } from '../objections.ts';
 import { objectionsTo } from '../rules.ts';
 import type { Shop } from '../shop.ts';
+import type { EpochMs } from '../units.ts';
 import { ackRules } from './ack-rules.ts';
 import { cleaningRules } from './cleaning-rules.ts';
 import { firstFlush, foldSession, type Session } from './session.ts';
 import { sprayCase } from './session-decide.ts';
 import { closeRules, coatUnderBriefRules, sprayRules } from './session-rules.ts';
 
-export function againstSession(shop: Shop, session: Session, entry: Entry): readonly Objection[] {
+/** `vesselsFreeAt`: when the first of its pots is over. */
+export function againstSession(
+  shop: Shop,
+  session: Session,
+  entry: Entry,
+  vesselsFreeAt: EpochMs | undefined,
+): readonly Objection[] {
   const { fact } = entry;
   if (!isFor('session-rules', fact)) return [];
   const found = sessionBefore(session, entry);
@@ -25,8 +32,10 @@ export function againstSession(shop: Shop, session: Session, entry: Entry): read
       const said = { session: found, crew: shop.crew, person, witness, at: entry.happenedAt };
       return objectionsTo(ackRules, said, entry.edition);
     }
-    case 'GearFlushed':
-      return objectionsTo(cleaningRules, { first: firstFlush(found, fact.gear, entry.happenedAt) }, entry.edition);
+    case 'GearFlushed': {
+      const first = firstFlush(found, fact.gear, entry.happenedAt, vesselsFreeAt);
+      return objectionsTo(cleaningRules, { first }, entry.edition);
+    }
     case 'SessionClosed':
       return objectionsTo(closeRules, { session: found }, entry.edition);
   }

@@ -1,5 +1,6 @@
 // What a session rings: the brief ahead of its time; the spell and the air, to whoever stands outside; the gun, the
-// moment it comes to rest and every few minutes until it is said to be flushed, the vessels after it; the fan at the end.
+// moment it comes to rest and every few minutes until it is said to be flushed, the vessels after it, once a pot is over; the
+// fan at the end.
 
 import { type PersonName, sessionStream } from '../ids.ts';
 import { type EpochMs, epochMs, type Minutes, minutes, minutesAfter } from '../units.ts';
@@ -15,14 +16,20 @@ const ringsAlone = 3;
 const ringsClose = 12;
 const laterEvery = minutes(30);
 
-export function sessionReminders(session: Session, leads: readonly PersonName[], ahead: Minutes): readonly Reminder[] {
+/** `vesselsFreeAt`: when the first of its pots is over. */
+export function sessionReminders(
+  session: Session,
+  leads: readonly PersonName[],
+  ahead: Minutes,
+  vesselsFreeAt: EpochMs | undefined,
+): readonly Reminder[] {
   const watchers = watchersOf(session, leads);
   if (session.closedAt !== undefined) return fanReminders(session, watchers);
   return [
     ...briefReminders(session, ahead),
     ...duringReminders(session, watchers),
     ...flushReminders(session, 'gun', [...session.sprayers, ...watchers], leads),
-    ...flushReminders(session, 'vessels', [...session.sprayers, ...watchers], leads),
+    ...flushReminders(session, 'vessels', [...session.sprayers, ...watchers], leads, vesselsFreeAt),
   ];
 }
 
@@ -63,17 +70,23 @@ function flushReminders(
   gear: SessionGear,
   people: readonly PersonName[],
   leads: readonly PersonName[],
+  freeAt?: EpochMs,
 ): readonly Reminder[] {
   const stopped = stoppedAt(session);
   if (stopped === undefined || flushState(session, gear).done) return [];
   const name = gear === 'gun' ? 'flush' : 'vessels';
   const every = session.sheet.flush?.everyMinutes ?? usualEvery;
-  const from = restsFrom(session, gear, stopped, every);
   const prefix = `${sessionStream(session.number)}/${name}/`;
   const rung = [...session.rings].filter(([key]) => key.startsWith(prefix));
-  const inThisRow = rung.filter(([, rings]) => (rings.at(-1)?.dueAt ?? 0) >= from).length;
-  const to = [...new Set(inThisRow < ringsAlone ? people : [...people, ...leads])];
-  const dueAt = minutesAfter(from, rowOffset(inThisRow, every));
+  const next = (from: EpochMs) => {
+    const before = rung.filter(([, rings]) => (rings.at(-1)?.dueAt ?? 0) >= from).length;
+    return { before, dueAt: minutesAfter(from, rowOffset(before, every)) };
+  };
+  const rests = next(restsFrom(session, gear, stopped, every));
+  // What rang before the pot was over rings no more often for it.
+  const free = freeAt === undefined ? rests : next(freeAt);
+  const { before, dueAt } = free.dueAt > rests.dueAt ? free : rests;
+  const to = [...new Set(before < ringsAlone ? people : [...people, ...leads])];
   const key = `${prefix}${rung.length + 1}`;
   return [{ ...reminder(session, name, dueAt, to, true), key, ring: 1 }];
 }

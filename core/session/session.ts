@@ -166,6 +166,12 @@ function placed(session: Session, person: PersonName, goes: Whereabouts): Sessio
   };
 }
 
+/** The pots that it sprays from: the one of its brief, and whichever a coat was from. */
+export function potsOf({ batch, entries }: Session): readonly BatchNumber[] {
+  const coated = entries.flatMap(({ fact }) => (fact.type === 'CoatApplied' ? [fact.batch] : []));
+  return [...new Set([...(batch === undefined ? [] : [batch]), ...coated])];
+}
+
 export function isRunning({ spraying }: Pick<Session, 'spraying'>): boolean {
   return isOn(spraying);
 }
@@ -185,6 +191,9 @@ export function stoppedAt({ spraying }: Session): EpochMs | undefined {
   return spraying.at(-1)?.to;
 }
 
+const laterOf = (one: EpochMs, other: EpochMs | undefined): EpochMs =>
+  other === undefined || other < one ? one : other;
+
 /** What a gear has still to be flushed with since it was last used. */
 export function flushState(session: Session, gear: SessionGear): FlushState {
   const usedAt = session.spraying.at(-1)?.from;
@@ -193,9 +202,18 @@ export function flushState(session: Session, gear: SessionGear): FlushState {
   return flushedBy(session.sheet, since);
 }
 
-/** Whether a flush at `at` is the first one since this gear came to rest, in a session as it was before. */
-export function firstFlush(session: Session, gear: Gear, at: EpochMs): FirstCleaning | undefined {
-  const restsFrom = stoppedAt(session);
+/**
+ * Whether a flush at `at` is the first one since this gear came to rest, in a session as it was before. Vessels rest once
+ * a pot is over, `freeAt`.
+ */
+export function firstFlush(
+  session: Session,
+  gear: Gear,
+  at: EpochMs,
+  freeAt: EpochMs | undefined,
+): FirstCleaning | undefined {
+  const stopped = stoppedAt(session);
+  const restsFrom = stopped && (gear === 'vessels' ? laterOf(stopped, freeAt) : stopped);
   const isBegun = session.flushes.some((flush) => flush.gear === gear && flush.at >= (restsFrom ?? flush.at));
   return restsFrom === undefined || isBegun ? undefined : { sheet: session.sheet, gear, restsFrom, at };
 }

@@ -195,7 +195,9 @@ describe('while they spray', () => {
 describe('flushing', () => {
   it('given that spraying stops, then the gun rings at once and every five minutes, numbered; the lead after the third', async () => {
     const lines = [...filtered, booth, '09:44 brief 1 in booth-2 spray kari noor outside lia', ...said.slice(1, 4)];
-    const shift = await given([...lines, '09:52 ack noor', '10:00 spray on', '10:20 spray off'], { crew });
+    const shift = await given([...lines, '09:52 ack noor', '10:00 spray on', '10:20 spray off', '10:20 empty 1'], {
+      crew,
+    });
     await shift.until('10:36');
     expect(rungFor(shift, 'flush')).toEqual([
       { at: '10:20', key: 'session/2/flush/1', to: ['kari', 'noor', 'lia'] },
@@ -208,6 +210,25 @@ describe('flushing', () => {
       key: 'session/2/vessels/1',
       to: ['kari', 'noor', 'lia'],
     });
+  });
+
+  it('given that the pot is still in use, then its vessels wait until it is empty, or over by its clock', async () => {
+    const shift = await given(sprayed, { crew });
+    expect(await shift.plan()).toHaveProperty('session/2/vessels/1', '12:33:20');
+    await shift.when('10:40 coat new lid-2 1 brush');
+    await shift.when('11:00 empty 1');
+    await shift.until('11:06');
+    expect(rungFor(shift, 'vessels').map(({ at }) => at)).toEqual(['11:00', '11:05']);
+    await shift.when('11:20 flush vessels');
+    expect((await shift.deviations()).filter((each) => each.startsWith('GearFlushed 11:20'))).toEqual([]);
+  });
+
+  it('given two pots, then the vessels ring for the one that is empty first', async () => {
+    const second = ['10:22 mix 2.4kg', '10:22 weigh 3 1200g 1200g', '12:04 coat new lid-2 3 spray already'];
+    const shift = await given([...sprayed, ...second, '12:05 flush gun'], { crew });
+    expect(await shift.plan()).toHaveProperty('session/2/vessels/1', '12:33:20');
+    await shift.when('12:10 empty 3');
+    expect(rungFor(shift, 'vessels').map(({ at }) => at)).toEqual(['12:10']);
   });
 
   it('given that somebody only hears it, then it rings on; it ends with the last solvent of the sequence', async () => {
