@@ -59,7 +59,7 @@ export type Question =
   | ({ readonly ask: 'plan' } & PlanAsked)
   | RecordQuestion
   | { readonly ask: 'vent'; readonly asked: VapourAsked }
-  | { readonly ask: 'hazards'; readonly work: Work }
+  | { readonly ask: 'hazards'; readonly work: Work; readonly method?: Method }
   | { readonly ask: 'help'; readonly verb?: string };
 
 export type PlannedParts =

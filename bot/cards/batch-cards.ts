@@ -5,6 +5,7 @@ import { type BatchStatus, batchStatus, isRatioOut } from '../../core/batch/batc
 import { speedsTold } from '../../core/batch/stir-speed.ts';
 import { ratioError, splitMass } from '../../core/calc/mixing.ts';
 import { potLifeFactor } from '../../core/calc/pot-mass.ts';
+import { isOn } from '../../core/calc/runs.ts';
 import { isFailed } from '../../core/failed.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
 import { airServingIn } from '../../core/shop.ts';
@@ -173,9 +174,14 @@ function earlier(telling: Telling, batch: Batch, by: number): string {
 }
 
 /** Filtered too early and stirred again, it is not filtered once more. */
-function enoughLines(telling: Telling, { sheet, filteredAt }: Batch): readonly string[] {
+function enoughLines(telling: Telling, batch: Batch): readonly string[] {
+  const { number, sheet, filteredAt, coats, stirring } = batch;
   const { replies } = telling.words;
-  if (filteredAt !== undefined) return [replies.stirGivenInUse];
+  if (filteredAt !== undefined) {
+    const already = isOn(stirring) ? [replies.filteredAlready(filteredAt, telling.figures)] : [];
+    return [...already, replies.stirGivenInUse];
+  }
+  if (sheet.filter !== undefined && coats.length > 0) return [replies.stirGivenCoated(number)];
   return [replies.stirGivenEnough, ...saidLines(telling, saidBeforeFiltering(sheet))];
 }
 

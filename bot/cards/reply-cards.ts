@@ -33,7 +33,7 @@ import { type Act, doneTitle, onBatch, onCan, onPart, touchedBatch, touchedParts
 import { despiteLines, isForLeads, lateLine, nextRings, rewrittenLines } from './recorded-lines.ts';
 import { sessionReplies } from './session-reply.ts';
 import { confirmedCard } from './step-cards.ts';
-import { beforeCoatLines } from './step-lines.ts';
+import { beforeCoat } from './step-lines.ts';
 import { notedCard, partSurfaceCard, preparedCard, surfacesBeforeCoat, surfaceTap, unreadOf } from './surface-cards.ts';
 import { workHazards } from './vent-cards.ts';
 
@@ -144,11 +144,13 @@ function filteredCard(telling: Telling, pot: BatchNow): Card {
   const { replies } = telling.words;
   const { number, place } = pot.batch;
   const isOut = isRatioOut(pot);
-  const use = isOut
-    ? [replies.ratioOffUse]
-    : [...beforeCoatLines(telling, pot.batch), replies.sayCoat(number), ...surfacesBeforeCoat(telling, place)];
+  const before = isOut ? undefined : beforeCoat(telling, pot.batch);
+  const use =
+    before === undefined
+      ? [replies.ratioOffUse]
+      : [...before.lines, replies.sayCoat(number), ...surfacesBeforeCoat(telling, place)];
   const card = batchCard(telling, pot, replies.filtered(number), use, isOut ? 'warn' : 'good');
-  return { ...card, actions: [...card.actions, surfaceTap(telling, '{part}')] };
+  return { ...card, actions: [...card.actions, surfaceTap(telling, '{part}'), ...(before?.actions ?? [])] };
 }
 
 function overCard(telling: Telling, pot: BatchNow, seen: 'thick' | 'gelled'): Card {

@@ -3,6 +3,8 @@
 import type { Batch } from '../../core/batch/batch.ts';
 import { methodLikely } from '../../core/coats-waiting.ts';
 import { batchStream } from '../../core/ids.ts';
+import type { Method } from '../../core/methods.ts';
+import type { Sheet } from '../../core/products/sheet.ts';
 import type { AskedStep } from '../../core/steps/step-rows.ts';
 import { stepAskedAt } from '../../core/steps/steps-answered.ts';
 import { type StepSaid, saidBeforeCoat } from '../../core/steps/steps-said.ts';
@@ -35,15 +37,25 @@ export function stepTap(telling: Telling, step: AskedStep, kept: boolean, batch?
   return { ...tap(telling, id, `confirm ${of}${step} ${says}`), label };
 }
 
-/** How it goes on and what to wear for it: by the method that most likely comes, where one is known, else by each of the sheet's. */
-export function beforeCoatLines(telling: Telling, batch: Batch): readonly string[] {
+/** Said before the coat: by the method that most likely comes; where none is known, each is a tap that says its way. */
+export function beforeCoat(telling: Telling, batch: Batch): Pick<StepAsked, 'lines' | 'actions'> {
   const { sheet } = batch;
   const likely = methodLikely(telling.shop, batch);
-  return [
-    ...(likely === undefined ? sheet.methods : [likely]).map((method) => telling.words.names.methodWay(method)),
-    ...(likely === undefined ? [] : saidLines(telling, saidBeforeCoat(sheet, likely))),
-  ];
+  if (likely !== undefined) return { lines: wayLines(telling, likely, sheet), actions: [] };
+  const { names, buttons } = telling.words;
+  const ways = sheet.methods.map((method) => ({
+    ...tap(telling, 'way', `hazards ${method}`),
+    id: `way-${method}`,
+    label: `${buttons.way} ${names.method(method)}`,
+  }));
+  return { lines: [names.methodAsked], actions: ways };
 }
+
+/** How it goes on, and what to wear for it. */
+export const wayLines = (telling: Telling, method: Method, sheet: Sheet | undefined): readonly string[] => [
+  telling.words.names.methodWay(method),
+  ...(sheet === undefined ? [] : saidLines(telling, saidBeforeCoat(sheet, method))),
+];
 
 export const saidLines = (telling: Telling, said: readonly StepSaid[]): readonly string[] =>
   said.map((each) => telling.words.steps.said(each, telling.figures));

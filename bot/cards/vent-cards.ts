@@ -1,5 +1,6 @@
 // Answers to `vent`: a session's air, an oven load's, the oxygen left after a purge. And to `hazards`.
 
+import { phaseOf } from '../../core/batch/batch.ts';
 import { batchOvenFlow } from '../../core/calc/oven-air.ts';
 import { oxygenAfterRelease, oxygenBand, oxygenDeficientBelow } from '../../core/calc/room-oxygen.ts';
 import { faceFlow } from '../../core/calc/ventilation.ts';
@@ -12,11 +13,12 @@ import { findSession } from '../../core/session/session-decide.ts';
 import { sheetFor } from '../../core/shop.ts';
 import { cubicMetres, litres } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
-import type { Telling } from './card-context.ts';
+import { type Telling, tap } from './card-context.ts';
 import { cautionLines } from './caution.ts';
 import { factsOf } from './facts.ts';
 import { sessionAirCard } from './session-air-card.ts';
 import { sheetTaps } from './sheet-taps.ts';
+import { wayLines } from './step-lines.ts';
 
 export function ventCard(telling: Telling, { asked }: Extract<Question, { ask: 'vent' }>): Card {
   switch (asked.of) {
@@ -109,10 +111,14 @@ export function workHazards(telling: Telling, work: Work, lines = linesFor(work)
   }));
 }
 
-export function hazardsCard(telling: Telling, work: Work): Card {
+/** Of a method also how it goes on, for the pot that is in use. */
+export function hazardsCard(telling: Telling, { work, method }: Extract<Question, { ask: 'hazards' }>): Card {
   const words = telling.words.session;
+  const [pot, ...others] = [...telling.shop.batches.values()].filter((batch) => phaseOf(batch).is === 'filtered');
+  const isIt = pot !== undefined && method !== undefined && others.length === 0 && pot.sheet.methods.includes(method);
   return makeCard(words.hazardsOf(work), 'plain', {
-    lines: [...cautionLines(telling)],
+    lines: [...(method === undefined ? [] : wayLines(telling, method, pot?.sheet)), ...cautionLines(telling)],
     hazards: workHazards(telling, work),
+    actions: isIt ? [tap(telling, 'coat', `coat {part} ${pot.number} ${method}`)] : [],
   });
 }

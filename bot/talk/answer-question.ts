@@ -61,7 +61,7 @@ export async function answerQuestion(
       return reply(ventCard({ ...telling, shop: await executor.look(named) }, question));
     }
     case 'hazards':
-      return worded(hazardsCard(telling, question.work));
+      return worded(hazardsCard(telling, question));
     case 'day':
       return reply(await recordAnswers.day(telling, question.day));
     case 'week':

@@ -1,6 +1,7 @@
 // The sums of the air: `vent 4`, `vent oven 800g 90C 0.5m/s`, `vent purge argon 500l 12m3`; and `hazards dip`.
 
 import type { Question } from '../../../core/commands.ts';
+import { known } from '../../../core/known.ts';
 import { methodRows } from '../../../core/methods.ts';
 import { ownValue } from '../../../core/own-key.ts';
 import { type Work, works } from '../../../core/session/session-commands.ts';
@@ -99,5 +100,6 @@ export function readHazards({ tokens, line }: ActLine): Question | Fault {
   const work = ownValue(workWords, word) ?? (method === undefined ? undefined : methodRows[method].hazards);
   if (first === undefined)
     return { failed: 'incomplete', needs: ['work'], tries: works.map((each) => `${line} ${each}`) };
-  return work === undefined ? { failed: 'left-over', token: first, needs: ['work'] } : { ask: 'hazards', work };
+  if (work === undefined) return { failed: 'left-over', token: first, needs: ['work'] };
+  return { ask: 'hazards', work, ...known({ method }) };
 }

@@ -42,7 +42,8 @@ it.each([
 it('given what a spray coat is called in America, then its way and its finish call it so too', async () => {
   const { say, close } = sessionTalk(':memory:', crewOf('es-US', 'us'));
   for (const line of ['air 24C 48%', ...pot, 'wait 110m']) await say(line);
-  const { lines } = (await say('filter 1')).card;
+  await say('filter 1');
+  const { lines } = (await say('tap way-spray')).card;
   expect(lines).toContainEqual(expect.stringMatching(/^Aspersión: pasadas ligeras/));
   expect(lines.join()).not.toMatch(/pistola/i);
   close();

@@ -181,9 +181,22 @@ describe('what the paper asks, said before the act', () => {
     close();
   });
 
-  it('given a filtered pot, then the ways of the sheet stand before the coat; after one, only its own', async () => {
+  it('given a filtered pot, then each way is a tap before the coat; after one, only its own stands there', async () => {
     const say = await talkAfter(...stirred);
-    expect((await say('filter 1')).lines).toContain('Dip: once, and slowly.');
+    const { lines: first, actions } = await say('filter 1');
+    expect(first).toContain('Before the coat tap its method: it says how that goes on, and what to wear.');
+    expect(first.join(' ')).not.toMatch(/Dip:|Brush:/);
+    const ways = actions.filter(({ id }) => id.startsWith('way-'));
+    expect(ways.map(({ label }) => label)).toEqual([
+      'How: flow',
+      'How: dip',
+      'How: brush',
+      'How: roller',
+      'How: spray',
+    ]);
+    const way = await say('tap way-dip');
+    expect(way.lines.slice(0, 2)).toEqual(['Dip: once, and slowly.', 'Dip: wear gloves, goggles, an apron.']);
+    expect(way.actions.map(({ line }) => line)).toEqual(['coat {part} 1 dip']);
     await say('coat new impeller-7 1 dip');
     for (const line of ['mix 1kg', 'weigh 2 500g 500g', 'wait 110m']) await say(line);
     const { lines } = await say('filter 2');
@@ -195,6 +208,20 @@ describe('what the paper asks, said before the act', () => {
   it('given a spray coat, then what its film is expected to look like stands after it', async () => {
     const { lines } = await (await talkAfter(...stirred, 'filter 1'))('coat new impeller-7 1 spray already');
     expect(lines).toContain('Sprayed: a fine orange peel or mottle is to be expected.');
+  });
+});
+
+describe('stirring on', () => {
+  it('given it was filtered, then its card says when, and that the coat is next', async () => {
+    const say = await talkAfter(...stirred, 'filter 1', 'wait 5m');
+    const { lines } = await say('stir 1');
+    expect(lines).toEqual(['Filtered already, at 09:51.', 'The stir time is given. Next: coat.']);
+  });
+
+  it('given a coat and no filter told, then it asks to have that said, and does not send the pot to the filter', async () => {
+    const say = await talkAfter(...stirred, 'coat new lid-1 1 brush already');
+    expect((await say('stir 1')).lines.at(-1)).toMatch(/nobody said that it was filtered: say filter 1 already\.$/);
+    expect((await say('filter 1 already')).title).toContain('filtered');
   });
 });
 

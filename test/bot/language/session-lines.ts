@@ -135,6 +135,6 @@ export const sessionLines: readonly TypedLine[] = [
     ask: 'vent',
     asked: { of: 'purge', gas: 'argon', gasLitres: litres(500), roomLitres: litres(12_000) },
   }),
-  ask('hazards dip', { ask: 'hazards', work: 'dip' }),
-  ask('hazards brush', { ask: 'hazards', work: 'wipe' }),
+  ask('hazards dip', { ask: 'hazards', work: 'dip', method: 'dip' }),
+  ask('hazards brush', { ask: 'hazards', work: 'wipe', method: 'brush' }),
 ];

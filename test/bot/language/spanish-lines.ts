@@ -200,7 +200,7 @@ export const spanishLines: readonly TypedLine[] = [
     ...{ ask: 'plan', parts: [{ count: 6, eachSquareMetres: squareMetres(0.8) }], method: 'spray' },
     dryFilmMicrometres: micrometres(12),
   }),
-  ask('peligros inmersión', { ask: 'hazards', work: 'dip' }),
+  ask('peligros inmersión', { ask: 'hazards', work: 'dip', method: 'dip' }),
   // What must be asked, in either language.
   miss('mezclar 2,4', 'unit-missing', '2,4', 'mezclar 2,4kg'),
   miss('pesar 1 1,201g 1198g', 'ambiguous-number', '1,201g', 'pesar 1 1201g 1198g'),

@@ -156,6 +156,12 @@ export const spanishSpokenLines: readonly TypedLine[] = [
   act('parar la pistola', { verb: 'spray-off' }),
   act('dejo de pintar', { verb: 'spray-off' }),
   act('limpiar la pistola con acetona 300 ml', { verb: 'flush', gear: 'gun', solvent: 'acetone', litres: litres(0.3) }),
+  act('limpiar brochas con acetona', { verb: 'flush', gear: 'brush', solvent: 'acetone' }),
+  act('lavar rodillos acetona', { verb: 'flush', gear: 'roller', solvent: 'acetone' }),
+  act('usado 300ml acetona brochas', {
+    ...{ verb: 'used', material: 'acetone', use: 'vessel-cleaning' },
+    amount: { kind: 'volume', litres: litres(0.3) },
+  }),
   act('limpiar la brocha 1 con acetona', { verb: 'flush', session: 1, gear: 'brush', solvent: 'acetone' }),
   act('lavar el rodillo', { verb: 'flush', gear: 'roller' }),
   act('recipientes lavados', { verb: 'flush', gear: 'vessels' }),

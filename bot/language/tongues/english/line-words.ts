@@ -71,6 +71,7 @@ export const emergencyCalls = saying<EmergencyField>(['call numbers number phone
 export const usesCalled = saying<SolventUse>(
   ['thinner thin', 'thinning'],
   ['gun spray flush flushing', 'gun-cleaning'],
-  ['vessel vessels', 'vessel-cleaning'],
+  // The ledger counts whatever is no gun with the vessels.
+  ['vessel vessels brush brushes roller rollers', 'vessel-cleaning'],
   ['wipe degrease degreasing', 'wiping'],
 );

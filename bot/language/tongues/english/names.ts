@@ -27,6 +27,7 @@ const figureSources: Readonly<Record<FigureSourceId, string>> = {
 export const englishNames = {
   method: (method: Method): string => englishMethods[method].name,
   methodWay: (method: Method): string => englishMethods[method].way,
+  methodAsked: 'Before the coat tap its method: it says how that goes on, and what to wear.',
   methodFinish: (method: Method): string | undefined => englishMethods[method].finish,
   place: (place: PlaceName): string => place,
   metal: (metal: string): string => metal,

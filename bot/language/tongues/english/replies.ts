@@ -46,6 +46,9 @@ export const englishReplies = {
   potLifeFromContact: 'Pot life runs from first contact, stirring included.',
   stirGivenEnough: 'The stir time is given. Next: filter.',
   stirGivenInUse: 'The stir time is given. Next: coat.',
+  filteredAlready: (at: EpochMs, figures: Figures) => `Filtered already, at ${figures.timeDown(at)}.`,
+  stirGivenCoated: (batch: number) =>
+    `The stir time is given. It was coated from, and nobody said that it was filtered: say filter ${batch} already.`,
   stirStillWanted: (minutes: Minutes, figures: Figures) => `${figures.minutesUp(minutes)} of stirring still wanted.`,
   filtered: (batch: number) => `Batch ${batch}: filtered, in use`,
   sayCoat: (batch: number) => `Say each coat when it ends: coat impeller-7 ${batch} spray.`,

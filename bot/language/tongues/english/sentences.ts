@@ -225,6 +225,7 @@ const buttons = {
   bears: 'Bears it',
   'step-yes': 'It is so',
   'step-no': 'It is not so',
+  way: 'How:',
 };
 
 const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>> = {

@@ -20,12 +20,17 @@ export const spanishMethods: Readonly<Record<Method, SpanishMethodWords>> = {
     typed: 'inmersion sumergir sumergida sumergido banada banado',
     way: 'Inmersión: una sola vez y despacio.',
   },
-  brush: { name: 'brocha', typed: 'brocha pincel', way: 'Brocha: despacio y suave, o salen burbujas.' },
-  roller: { name: 'rodillo', typed: 'rodillo', way: 'Rodillo: despacio y suave, o salen burbujas.' },
+  brush: {
+    name: 'brocha',
+    typed: 'brocha brochas pincel pinceles',
+    way: 'Brocha: despacio y suave, o salen burbujas.',
+  },
+  roller: { name: 'rodillo', typed: 'rodillo rodillos', way: 'Rodillo: despacio y suave, o salen burbujas.' },
   spray: {
     name: 'pistola',
     nameInAmerica: 'aspersión',
-    typed: 'pistola rociar rociada rociado aspersion airless atomizar atomizada pulverizar pulverizada pulverizado',
+    typed:
+      'pistola pistolas rociar rociada rociado aspersion airless atomizar atomizada pulverizar pulverizada pulverizado',
     way: 'Pistola: pasadas ligeras e iguales, cada una sobre la mitad de la anterior.',
     finish: 'Con pistola es normal algo de piel de naranja fina o de moteado.',
   },

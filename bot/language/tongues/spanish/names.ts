@@ -141,6 +141,7 @@ export function spanishNames(say: Spoken): typeof english.names {
   return {
     method: (method) => methodName(say, method),
     methodWay: (method) => inAmerica(say, spanishMethods[method].way, method),
+    methodAsked: 'Antes de la capa toque su método: dice cómo se aplica y qué llevar.',
     methodFinish: (method) => inAmerica(say, spanishMethods[method].finish, method),
     place: spanishPlace,
     metal: spanishMetal,

@@ -50,6 +50,9 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     potLifeFromContact: 'La vida de la mezcla corre desde el primer contacto, agitación incluida.',
     stirGivenEnough: 'Agitación cumplida. Ahora, filtrar.',
     stirGivenInUse: 'Agitación cumplida. Ahora, aplicar.',
+    filteredAlready: (at, figures) => `Ya está filtrada (${figures.timeDown(at)}).`,
+    stirGivenCoated: (batch) =>
+      `Agitación cumplida. Ya se aplicó de ella y nadie dijo que se filtrara: escriba ya filtrada ${batch}.`,
     stirStillWanted: (minutes, figures) => `Agitación pendiente: ${figures.minutesUp(minutes)}.`,
     filtered: (batch) => `Mezcla ${batch}: filtrada, en uso`,
     sayCoat: (batch) => `Anote cada capa al terminarla: aplicar impulsor-7 ${batch} ${methodName(say, 'spray')}.`,

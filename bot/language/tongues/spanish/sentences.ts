@@ -223,6 +223,7 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   bears: 'Lo aguanta',
   'step-yes': 'Así es',
   'step-no': 'No es así',
+  way: 'Modo:',
 });
 
 const phases: Readonly<Record<BatchPhase['is'] | PartPhase['is'], string>> = {

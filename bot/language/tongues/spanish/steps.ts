@@ -6,8 +6,7 @@ import type { VesselMaterial } from '../../../../core/vessels.ts';
 import type { Figures } from '../../figures.ts';
 import type { StepsWords } from '../english/steps.ts';
 import { spanishGears } from './gears.ts';
-import { spanishMethods } from './methods.ts';
-import { capital } from './names.ts';
+import { capital, methodName } from './names.ts';
 import type { Spoken } from './spoken.ts';
 
 const vesselMaterials: Readonly<Record<VesselMaterial, string>> = {
@@ -128,7 +127,7 @@ export function spanishSteps(say: Spoken): StepsWords {
     said: (said, figures) => {
       switch (said.step) {
         case 'protection': {
-          const work = said.work === 'mixing' ? 'Para mezclar' : capital(spanishMethods[said.work].name);
+          const work = said.work === 'mixing' ? 'Para mezclar' : capital(methodName(say, said.work));
           return `${work}: lleve ${figures.list(said.worn.map((each) => protections(say)[each]))}.`;
         }
         case 'vortex': {
