@@ -124,7 +124,7 @@ export function repairTold(telling: Telling, batch: Batch): RepairTold {
   return {
     facts: [fact(telling, component === 'part-a' ? 'add-part-a' : 'add-part-b', exact.grams)],
     lines: [
-      material.repairAdd(Number(weight), component, untilAt, telling.figures),
+      material.repairAdd(grams(Number(weight)), component, untilAt, telling.figures),
       ...(vesselLitres === undefined && needed !== undefined
         ? [material.repairVesselUnknown(needed, telling.figures)]
         : []),

@@ -45,13 +45,13 @@ export interface Figures {
   readonly units: UnitSystem;
   readonly profile: Profile;
   readonly moment: (at: EpochMs, to: Rounding) => Moment;
-  /** Grams as a scale shows them, with its decimals. */
-  readonly scale: (grams: number) => string;
+  /** Grams as a scale shows them, with its decimals; what they are in pounds in front, for who works in those. */
+  readonly scale: (grams: Grams) => string;
   /** A full hour of any day. */
   readonly hour: (hour: number) => string;
-  /** Grams, and pounds and ounces for who wants them. */
+  /** Grams; for who works in pounds, those first and behind them what a scale shows. */
   readonly mass: (mass: Grams) => string;
-  /** Litres, and gallons for who wants them. */
+  /** Litres; for who works in gallons those, and of less than a quart its ounces. */
   readonly volume: (volume: Litres) => string;
   readonly area: (area: SquareMetres) => string;
   readonly temperature: (temperature: Celsius) => string;
@@ -137,6 +137,9 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
       ? `${number(0).format(round(cubicFeetPerMinuteFromCubicMetresPerHour(flow)))} ft³/min`
       : `${number(0).format(round(flow))} m³/h`;
 
+  const inPoundsFirst = (mass: Grams, shown: string): string =>
+    us ? `${poundsAndOunces(mass, number(1))} (${shown})` : shown;
+
   const grams = (mass: Grams): string =>
     mass < kilogramsFrom ? `${number(0).format(mass)} g` : `${number(3).format(mass / 1000)} kg`;
 
@@ -144,13 +147,10 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     units,
     profile,
     moment,
-    scale: (grams) => `${number(6).format(grams)} g`,
+    scale: (mass) => inPoundsFirst(mass, `${number(6).format(mass)} g`),
     hour: (hour) => profile.clock(DateTime.fromObject({ hour }, { zone: 'utc', locale })).replace(/^0/, ''),
-    mass: (mass) => (us ? `${grams(mass)} (${poundsAndOunces(mass, number(1))})` : grams(mass)),
-    volume: (volume) =>
-      us
-        ? `${number(2).format(volume)} L (${number(2).format(usGallonsFromLitres(volume))} gal)`
-        : `${number(2).format(volume)} L`,
+    mass: (mass) => inPoundsFirst(mass, grams(mass)),
+    volume: (volume) => (us ? gallonsOrOunces(volume, number) : `${number(2).format(volume)} L`),
     area: (area) => (us ? `${number(1).format(squareFeetFromSquareMetres(area))} ft²` : `${number(2).format(area)} m²`),
     temperature: (temperature) =>
       us ? `${number(0).format(fahrenheitFromCelsius(temperature))} °F` : `${number(1).format(temperature)} °C`,
@@ -159,7 +159,7 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     // Less than one and not nothing: `0 %` would say that there is none.
     percent: (value, digits = 0) => `${number(value > 0 && value < 1 ? Math.max(digits, 1) : digits).format(value)} %`,
     signedPercent: (value) => `${signed(locale).format(value)} %`,
-    film: (film) => (us ? `${number(2).format(milsFromMicrometres(film))} ${mil}` : `${number(1).format(film)} µm`),
+    film: (film) => (us ? inMils(number(2).format(milsFromMicrometres(film)), mil) : `${number(1).format(film)} µm`),
     filterGrade: (grade) => `${number(1).format(grade)} µm`,
     // A nothing has no sign.
     minutesUp: (minutes) => duration(Math.ceil(minutes - 1e-6) + 0),
@@ -177,7 +177,7 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
         : `${number(0).format(Math.max(0, Math.ceil(content - 1e-6)))} g/L`,
     speed: (speed) =>
       us ? `${number(0).format(feetPerMinuteFromMetresPerSecond(speed))} ft/min` : `${number(2).format(speed)} m/s`,
-    wall: (wall) => (us ? `${number(2).format(inchesFromMillimetres(wall))} ${inch}` : `${number(1).format(wall)} mm`),
+    wall: (wall) => (us ? wallInches(wall, number, inch) : `${number(1).format(wall)} mm`),
     iso: (at) =>
       DateTime.fromMillis(Math.round(at), { zone }).toISO({ suppressMilliseconds: true }) ?? String(epochMs(at)),
     dated: (at) => profile.dated(DateTime.fromMillis(at, { zone, locale })),
@@ -204,6 +204,34 @@ function poundsAndOunces(mass: Grams, format: NumberFormat): string {
   const ounces = tenths - pounds * 160;
   const parts = [...(pounds === 0 ? [] : [`${pounds} lb`]), `${format.format(ounces / 10)} oz`];
   return (ounces === 0 && pounds > 0 ? parts.slice(0, 1) : parts).join(' ');
+}
+
+/** Nobody reads 0.03 gal off a measure. */
+const fluidOuncesUnder = 0.25;
+
+function gallonsOrOunces(volume: Litres, number: (digits: number) => NumberFormat): string {
+  const gallons = usGallonsFromLitres(volume);
+  return gallons < fluidOuncesUnder ? `${number(1).format(gallons * 128)} fl oz` : `${number(2).format(gallons)} gal`;
+}
+
+const inMils = (shown: string, { one, many }: Profile['mil']): string => `${shown} ${shown === '1' ? one : many}`;
+
+/** By the fraction that plate is sold by, else by the millimetres of which it is; only what is neither has decimals. */
+function wallInches(wall: Millimetres, number: (digits: number) => NumberFormat, inch: string): string {
+  const parts = inchesFromMillimetres(wall) * 32;
+  const whole = Math.round(parts);
+  if (whole > 0 && Math.abs(parts - whole) < 1e-6) return `${inLowestTerms(whole, 32)} ${inch}`;
+  const tenths = wall * 10;
+  if (Math.abs(tenths - Math.round(tenths)) < 1e-6) return `${number(1).format(wall)} mm`;
+  return `${number(3).format(inchesFromMillimetres(wall))} ${inch}`;
+}
+
+/** `1 1/4`, `3/16`, `2`. */
+function inLowestTerms(parts: number, of: number): string {
+  if (of > 1 && parts % 2 === 0) return inLowestTerms(parts / 2, of / 2);
+  const whole = Math.floor(parts / of);
+  const rest = parts - whole * of;
+  return [...(whole > 0 ? [`${whole}`] : []), ...(rest > 0 ? [`${rest}/${of}`] : [])].join(' ');
 }
 
 interface NumberFormat {

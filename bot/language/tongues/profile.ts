@@ -22,7 +22,7 @@ export interface Profile {
   readonly dateTyped: (local: DateTime) => string;
   /** How things are told one after the other. */
   readonly list: Intl.ListFormatOptions;
-  readonly mil: string;
+  readonly mil: { readonly one: string; readonly many: string };
   readonly inch: string;
   /** On the time axis of a picture, in the letters of strftime. */
   readonly onAxis: { readonly clock: string; readonly day: string };

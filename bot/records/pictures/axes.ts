@@ -23,7 +23,7 @@ export function axesFor({ units, profile }: Pick<Figures, 'units' | 'profile'>):
   if (units === 'metric') return metricAxes;
   return {
     temperature: { title: '°F', of: (value) => rounded(fahrenheitFromCelsius(value), 10) },
-    film: { title: profile.mil, of: (value) => rounded(milsFromMicrometres(value), 100) },
+    film: { title: profile.mil.many, of: (value) => rounded(milsFromMicrometres(value), 100) },
   };
 }
 

@@ -72,5 +72,5 @@ function nextHtml(card: Card, at: string, { words, profile }: Viewer): Html | ''
 
 /** A figure stays with its unit at the end of a line. */
 function unbroken(text: string): string {
-  return text.replaceAll(/(\d) (?=[%°µ]|(?:min|h|g|kg|L|mil|lb|oz)\b)/g, '$1\u00a0');
+  return text.replaceAll(/(\d) (?=[%°µ]|(?:min|h|g|kg|L|mil|lb|oz|gal)\b)/g, '$1\u00a0');
 }

@@ -171,7 +171,8 @@ describe('films and walls in US units', () => {
     });
 
   it('given a Spanish reader, then mil is no thousand and "in" no preposition', () => {
-    expect(figures('es').film(micrometres(25.4))).toBe('1 mils');
+    expect(figures('es').film(micrometres(25.4))).toBe('1 mil');
+    expect(figures('es').film(micrometres(50.8))).toBe('2 mils');
     expect(figures('es').wall(millimetres(25.4))).toBe('1 pulg');
     expect(figures('en').film(micrometres(25.4))).toBe('1 mil');
     expect(figures('en').wall(millimetres(25.4))).toBe('1 in');

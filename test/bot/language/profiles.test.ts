@@ -6,7 +6,16 @@ import { figuresFor } from '../../../bot/language/figures.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import type { UnitSystem } from '../../../core/crew/unit-system.ts';
-import { celsius, epochMs, grams, gramsPerLitre, micrometres, millimetres, minutes } from '../../../core/units.ts';
+import {
+  celsius,
+  epochMs,
+  grams,
+  gramsPerLitre,
+  litres,
+  micrometres,
+  millimetres,
+  minutes,
+} from '../../../core/units.ts';
 import { shopAtTen } from './shop-at-ten.ts';
 
 /** A Monday. */
@@ -59,8 +68,8 @@ describe('figures', () => {
   it.each([
     ['es', 'metric', ['2384 g', '50 kg', '0,5 °C', '60 µm', '12,7 mm']],
     ['es-MX', 'metric', ['2384 g', '50 kg', '0.5 °C', '60 µm', '12.7 mm']],
-    ['es', 'us', ['2384 g (5 lb 4.1 oz)', '50 kg (110 lb 3.7 oz)', '33 °F', '2.36 mils', '0.5 pulg']],
-    ['en', 'us', ['2384 g (5 lb 4.1 oz)', '50 kg (110 lb 3.7 oz)', '33 °F', '2.36 mil', '0.5 in']],
+    ['es', 'us', ['5 lb 4.1 oz (2384 g)', '110 lb 3.7 oz (50 kg)', '33 °F', '2.36 mils', '1/2 pulg']],
+    ['en', 'us', ['5 lb 4.1 oz (2384 g)', '110 lb 3.7 oz (50 kg)', '33 °F', '2.36 mils', '1/2 in']],
   ] as const)('given %s and %s, then decimals and units are its own', (language, units, shown) => {
     const figures = told(language, units);
     expect([
@@ -73,8 +82,25 @@ describe('figures', () => {
   });
 
   it('given eight pounds sharp, then no ounce is told', () => {
-    expect(told('es', 'us').mass(grams(8 * 453.59237))).toBe('3629 g (8 lb)');
-    expect(told('en', 'us').mass(grams(0))).toBe('0 g (0 oz)');
+    expect(told('es', 'us').mass(grams(8 * 453.59237))).toBe('8 lb (3629 g)');
+    expect(told('en', 'us').mass(grams(0))).toBe('0 oz (0 g)');
+  });
+
+  it.each([
+    [12.7, '1/2 in', 'half an inch of plate'],
+    [3.175, '1/8 in', 'an eighth'],
+    [31.75, '1 1/4 in', 'more than an inch'],
+    [3, '3 mm', 'plate of three millimetres'],
+    [3.048, '0.12 in', 'a gauge reading'],
+  ])('given a wall of %s mm, then a US reader is told %s: %s', (wall, shown) => {
+    expect(told('en', 'us').wall(millimetres(wall))).toBe(shown);
+  });
+
+  it.each([
+    [0.12, '4.1 fl oz'],
+    [1.03, '0.27 gal'],
+  ])('given %s L, then a US reader is told %s', (volume, shown) => {
+    expect(told('es', 'us').volume(litres(volume))).toBe(shown);
   });
 
   it('given less than nothing, then there is one sign for it, and nothing has none', () => {

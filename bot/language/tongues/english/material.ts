@@ -136,9 +136,9 @@ export const englishMaterial = {
   noCanKnown: 'No can is on record for this: lots are not traced.',
   partIn: (batch: number, component: Component) => `Batch ${batch}: ${englishComponents[component]} is in`,
   nextB: (exact: Grams, least: Grams, most: Grams, figures: Figures) =>
-    `Next: Part B, ${figures.mass(exact)} (${figures.mass(least)} to ${figures.mass(most)}). Its contact with A starts the clocks.`,
+    `Next: Part B, ${figures.mass(exact)}; from ${figures.mass(least)} to ${figures.mass(most)} will do. Its contact with A starts the clocks.`,
   nextA: 'Part A goes in first as a rule. The clocks start when both are in.',
-  repairAdd: (grams: number, component: Component, until: EpochMs, figures: Figures) =>
+  repairAdd: (grams: Grams, component: Component, until: EpochMs, figures: Figures) =>
     `To bring it back: add ${figures.scale(grams)} of ${englishComponents[component]}, until ${figures.timeDown(until)}. Stirring starts again for the whole, pot life does not.`,
   repairBeyondPlan: (needed: Grams, planned: Grams, figures: Figures) =>
     `To bring it back the pot would have to hold ${figures.mass(needed)}, and ${figures.mass(planned)} was planned: no repair. Check the scale; this mix is waste, ask a lead.`,
@@ -191,7 +191,7 @@ export const englishMaterial = {
     n: number,
     { grams, partAGrams, partBGrams }: Readonly<Record<'grams' | 'partAGrams' | 'partBGrams', Grams>>,
     figures: Figures,
-  ) => `Batch ${n}: mix ${figures.mass(grams)} (A ${figures.mass(partAGrams)}, B ${figures.mass(partBGrams)})`,
+  ) => `Batch ${n}: mix ${figures.mass(grams)}: A ${figures.mass(partAGrams)}, B ${figures.mass(partBGrams)}`,
   planStart: (n: number, weighAt: EpochMs, readyAt: EpochMs, figures: Figures) =>
     `Batch ${n}: B into A at ${figures.timeDown(weighAt)}, ready ${figures.timeUp(readyAt)}`,
   planLate: (n: number, weighAt: EpochMs, figures: Figures) =>

@@ -9,7 +9,7 @@ const anywhere = {
   dated: (local: DateTime) => local.toFormat(local.second === 0 ? 'yyyy-MM-dd HH:mm' : 'yyyy-MM-dd HH:mm:ss'),
   // An English list stands after a colon, with commas alone.
   list: { type: 'unit', style: 'short' },
-  mil: 'mil',
+  mil: { one: 'mil', many: 'mils' },
   inch: 'in',
 } as const;
 

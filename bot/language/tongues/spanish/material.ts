@@ -39,7 +39,7 @@ export function spanishMaterialObjection(say: Spoken, objection: MaterialObjecti
     case 'check-by-lead':
       return `Es ${say.a('lead')} quien mira la lata ${objection.can} y dice si todavía se usa. Llame a uno${objection.who.length === 0 ? '' : `: ${figures.list(objection.who)}`}.`;
     case 'more-than-can-holds':
-      return `${figures.mass(objection.grams)} es más de lo que queda en la lata ${objection.can} (${figures.mass(objection.leftGrams)}). Mire la báscula, o nombre la segunda lata: lata ${objection.can} y su número.`;
+      return `${figures.mass(objection.grams)} es más de lo que queda en la lata ${objection.can}: ${figures.mass(objection.leftGrams)}. Mire la báscula, o nombre la segunda lata: lata ${objection.can} y su número.`;
     case 'can-of-other-sheet':
       return `La lata ${objection.can} es de otro producto (${objection.sheet}).`;
     case 'part-a-not-stirred': {
@@ -131,7 +131,7 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   noCanKnown: 'No consta ninguna lata para esto: no habrá trazabilidad de lotes.',
   partIn: (batch, component) => `Mezcla ${batch}: ${spanishComponents[component]} dentro`,
   nextB: (exact, least, most, figures) =>
-    `Ahora la Parte B: ${figures.mass(exact)} (de ${figures.mass(least)} a ${figures.mass(most)}). Al tocar A empiezan a correr los tiempos.`,
+    `Ahora la Parte B: ${figures.mass(exact)}; valen de ${figures.mass(least)} a ${figures.mass(most)}. Al tocar A empiezan a correr los tiempos.`,
   nextA: 'Lo normal es que la Parte A vaya primero. Los tiempos corren cuando están las dos.',
   repairAdd: (grams, component, until, figures) =>
     told`Para recuperarla: añada ${figures.scale(grams)} de ${spanishComponents[component]}, hasta ${theTime(figures, until)}. La agitación vuelve a empezar para todo; la vida de la mezcla no.`,
@@ -181,7 +181,7 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   morningNothing: 'Ninguna lata pide nada.',
   plan: (method) => `Plan (${methodName(say, method)})`,
   planBatch: (n, { grams, partAGrams, partBGrams }, figures) =>
-    `Mezcla ${n}: mezclar ${figures.mass(grams)} (A ${figures.mass(partAGrams)}, B ${figures.mass(partBGrams)})`,
+    `Mezcla ${n}: mezclar ${figures.mass(grams)}: A ${figures.mass(partAGrams)}, B ${figures.mass(partBGrams)}`,
   planStart: (n, weighAt, readyAt, figures) =>
     `Mezcla ${n}: B sobre A ${atTime(figures, weighAt)}, lista ${atTime(figures, readyAt, 'up')}`,
   planLate: (n, weighAt, figures) =>

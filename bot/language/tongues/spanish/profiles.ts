@@ -17,8 +17,8 @@ const anywhere = {
   dateTyped: (local: DateTime) => local.toFormat("d 'de' LLLL 'de' yyyy"),
   beforeClock: ', ',
   list: { type: 'conjunction' },
-  // In Spanish mil is a thousand, and in a preposition.
-  mil: 'mils',
+  // In Spanish mil is a thousand but behind a one, and in a preposition.
+  mil: { one: 'mil', many: 'mils' },
   inch: 'pulg',
 } as const;
 
