@@ -20,21 +20,33 @@ export function linesShownIn(tongue: Typed): LineShown {
   const printed = firstSpellings(tongue);
   const { atHour, atOne } = tongue.times;
   return (line, figures) => {
-    const all = inOneWord(line, tongue).match(pieces) ?? [];
+    const here = ownValue(tongue.printedIn ?? {}, figures.profile.locale) ?? {};
+    const all = asAPersonSays(inOneWord(line, tongue).match(pieces) ?? []);
     const [verb = ''] = all;
     const own = isOwnKey(vocabulary, verb) ? (tongue.offeredOn[verb] ?? {}) : {};
     const said = all.map((piece, i) => {
       const next = all[i + 1] ?? '';
       if (/^["{]/.test(piece) || isName(all, i, piece, all[i - 1] ?? '')) return piece;
-      if (i === 0 && isOwnKey(vocabulary, verb)) return tongue.verbs[verb].words[0] ?? verb;
-      if (i === 1 && verb === 'set') return printed.get(`set ${piece}`) ?? printed.get(piece) ?? piece;
+      if (i === 0 && isOwnKey(vocabulary, verb)) return ownValue(here, verb) ?? tongue.verbs[verb].words[0] ?? verb;
+      if (i === 1 && verb === 'set')
+        return ownValue(here, piece) ?? printed.get(`set ${piece}`) ?? printed.get(piece) ?? piece;
       if (piece === 'at' && isInstant(next)) return (hourOf(next, figures) === 1 ? atOne : atHour)?.join(' ') ?? piece;
       if (isInstant(piece) && all[i - 1] === 'at') return figures.typed(piece);
-      return ownValue(own, piece) ?? printed.get(piece) ?? piece;
+      return ownValue(own, piece) ?? ownValue(here, piece) ?? printed.get(piece) ?? piece;
     });
     return figuresShown(said, figures).join(' ');
   };
 }
+
+/** Without what only the tap knows: which entry is taken back though others rest on it, which bell is heard, and that what has its hour happened. */
+function asAPersonSays(all: readonly string[]): readonly string[] {
+  const [verb = ''] = all;
+  if (verb === 'undo') return [verb];
+  const hasHour = all.some((piece, i) => isInstant(piece) && all[i - 1] === 'at');
+  return all.filter((piece) => !(piece === 'already' && hasHour) && !(isOfBells(verb) && piece.includes('/')));
+}
+
+const isOfBells = (verb: string): boolean => verb === 'ok' || verb === 'snooze';
 
 /** `take over` by the name of its row, in whose words it is then told. */
 function inOneWord(line: string, { verbs }: Typed): string {
@@ -61,7 +73,7 @@ const isInstant = (piece: string): boolean => /^\d{4}-\d\d-\d\dT/.test(piece);
 const hourOf = (instant: string, figures: Figures): number => Number.parseInt(figures.typed(instant), 10);
 
 /** Of each word that the readers know. What is offered is spelt with its accents. */
-function firstSpellings({ verbs, terms, meanings, settings, methods: ways, offered }: Typed) {
+export function firstSpellings({ verbs, terms, meanings, settings, methods: ways, offered }: Typed) {
   const rows: readonly (readonly [string, string | undefined])[] = [
     ...Object.values(vocabulary).map(
       ({ name }) => [name, verbs[name].words.find((word) => !word.includes(' '))] as const,

@@ -11,6 +11,7 @@ import type { Meanings } from './english/lexicon.ts';
 import type { MethodWords } from './english/methods.ts';
 import type { SettingWords } from './english/settings.ts';
 import type { UnitSpellings } from './english/units.ts';
+import type { Profile } from './profile.ts';
 import type { Terms } from './term.ts';
 
 export interface Typed {
@@ -39,6 +40,8 @@ export interface Typed {
   readonly leaves: string;
   /** What a suggestion writes in place of the readers' own word, where it is not the first word of a verb or a method. */
   readonly offered: Readonly<Record<string, string>>;
+  /** What a country prints otherwise, of the readers' own words. */
+  readonly printedIn?: Readonly<Partial<Record<Profile['locale'], Readonly<Record<string, string>>>>>;
   /** The same on the lines of one verb. */
   readonly offeredOn: Readonly<Partial<Record<VocabularyName, Readonly<Record<string, string>>>>>;
 }

@@ -3,6 +3,7 @@
 import type { Opening, Typed } from '../typed.ts';
 import { spanishCalm } from './calm.ts';
 import { spanishCries } from './cries.ts';
+import { printedInAmerica } from './in-america.ts';
 import { spanishMeanings } from './lexicon.ts';
 import { spanishMethods } from './methods.ts';
 import { spanishNumbers } from './numbers.ts';
@@ -87,6 +88,7 @@ export const spanishTyped: Typed = {
     '5m': '5min',
     '10m': '10min',
   },
+  printedIn: { 'es-MX': printedInAmerica, 'es-US': printedInAmerica },
   offeredOn: {
     brief: { spray: 'pintan', near: 'quedan', stays: 'quedan', out: 'fuera', outside: 'vigila' },
     shift: { on: 'entra', off: 'sale' },
