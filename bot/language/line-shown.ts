@@ -43,7 +43,7 @@ function asAPersonSays(all: readonly string[]): readonly string[] {
   const [verb = ''] = all;
   if (verb === 'undo') return [verb];
   const hasHour = all.some((piece, i) => isInstant(piece) && all[i - 1] === 'at');
-  return all.filter((piece) => !(piece === 'already' && hasHour) && !(isOfBells(verb) && piece.includes('/')));
+  return all.filter((piece) => !(piece === 'already' && hasHour) && !(isOfBells(verb) && /^[a-z]+\//.test(piece)));
 }
 
 const isOfBells = (verb: string): boolean => verb === 'ok' || verb === 'snooze';

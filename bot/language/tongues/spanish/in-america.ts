@@ -2,7 +2,7 @@
 
 export const printedInAmerica = {
   brief: 'plática',
-  'brief-ahead': 'plática-antes',
+  'brief-ahead': 'platica-antes',
   handover: 'entregar turno',
   takeover: 'recibir turno',
   spray: 'aspersión',

@@ -36,7 +36,7 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
   'brief-ahead': {
     label: `Antelación de la ${say.one('brief')}`,
     asked: 'con cuánta antelación',
-    typed: 'charla-antes, plática-antes',
+    typed: 'charla-antes, platica-antes',
   },
   sprayers: { label: 'Pintores', asked: 'quiénes' },
   booth: { label: 'Cabina', asked: 'área' },
