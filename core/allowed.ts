@@ -4,7 +4,7 @@
 
 import { coatFromBatchRules, mixRules, potRules } from './batch/batch-rules.ts';
 import { addRules, weighRules } from './batch/weigh-rules.ts';
-import { checkRules, lidRules, openRules, shutRules } from './can/can-rules.ts';
+import { checkRules, lidRules, openedFirstRules, openRules, shutRules } from './can/can-rules.ts';
 import type { Verb } from './commands.ts';
 import type { ObjectionCode } from './objections.ts';
 import { coatOnPartRules, cureRules, dryRules, outRules, releaseRules } from './part/part-rules.ts';
@@ -22,6 +22,7 @@ export const allowed: Readonly<Partial<Record<Verb, readonly RuleRow[]>>> = {
   open: openRules,
   lid: lidRules,
   shut: shutRules,
+  prestir: openedFirstRules,
   check: checkRules,
   ...potRules,
   coat: [...coatFromBatchRules, ...coatOnPartRules, ...coatUnderBriefRules],

@@ -64,7 +64,7 @@ export const readersOf = {
   LidOff: ['can', 'can-rules'],
   LidOn: ['can', 'can-rules'],
   CanBlanketed: ['can'],
-  CanStirred: ['can'],
+  CanStirred: ['can', 'can-rules'],
   CanChecked: ['can', 'can-rules'],
   CanDiscarded: ['can', 'export'],
   PartReceived: ['part', 'rewrites', 'export'],

@@ -1,7 +1,7 @@
 // What to do first where an act is objected to, as taps: mostly an act that the can, the batch or the session has next
 // anyway; else an answer to what was asked.
 
-import { type Command, takesBatch } from '../../core/commands.ts';
+import { type Command, type CommandOf, takesBatch } from '../../core/commands.ts';
 import type { Request } from '../../core/execute.ts';
 import type { BatchNumber, CanNumber } from '../../core/ids.ts';
 import type { Objection } from '../../core/objections.ts';
@@ -42,9 +42,9 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
     case 'step-lacking':
       return [stepTap(telling, objection.step, true)];
     case 'no-gas':
-      return command.verb !== 'open' && command.verb !== 'lid'
-        ? []
-        : (['gas', 'whole'] as const).map((handling) => tap(telling, handling, asked({ ...command, handling })));
+      return opensCan(command)
+        ? (['gas', 'whole'] as const).map((handling) => tap(telling, handling, asked({ ...command, handling })))
+        : [];
     case 'shut-without-gas':
       return [
         ...ofCan(telling, objection.can, ['blanket']),
@@ -55,7 +55,7 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
     case 'can-doubtful':
       return ofCan(telling, objection.can, ['check', 'discard']);
     case 'part-a-not-stirred':
-      return objection.dueAt === undefined ? ofCan(telling, objection.can, ['prestir']) : [];
+      return objection.dueAt === undefined ? ofCan(telling, objection.can, ['prestir', 'prestir-gas']) : [];
     case 'b-before-a': {
       const batch = command.verb === 'weigh' && command.batch !== undefined ? `${command.batch} ` : '';
       return [tap(telling, 'weigh-a', `weigh ${batch}a {part-a}g`)];
@@ -76,6 +76,11 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
       return insteadOfSpraying(telling, command, objection);
   }
 }
+
+/** What is done with the lid off, and says what is at hand then. */
+type OpensCan = CommandOf<'open' | 'lid' | 'prestir' | 'weigh' | 'add'>;
+const opening: readonly string[] = ['open', 'lid', 'prestir', 'weigh', 'add'] satisfies readonly OpensCan['verb'][];
+const opensCan = (command: Command): command is OpensCan => opening.includes(command.verb);
 
 function ofCan(telling: Telling, number: CanNumber, ids: readonly NextActId[]): readonly CardAction[] {
   const can = telling.shop.cans.get(number);

@@ -61,7 +61,7 @@ const asks: Readonly<Record<NextActId, ((of: string, command: Command) => string
   'spray-off': (of) => `spray off ${of}`,
   'coat-part': whole,
   ...{ filter: whole, stop: whole, stir: whole, cover: whole, thick: whole, hot: whole, empty: whole },
-  ...{ check: whole, blanket: whole, prestir: whole, lid: whole },
+  ...{ check: whole, blanket: whole, prestir: whole, 'prestir-gas': whole, lid: whole },
   ...{ dry: whole, 'touch-up': whole, 'cure-oven': whole, 'cure-room': whole, out: whole, release: whole },
   ...{ brief: whole, ack: whole, 'fan-unmeasured': whole, 'fan-off': whole, 'supplied-yes': whole },
   ...{ 'supplied-no': whole, flush: whole, vessels: whole, 'gear-cleaned': whole, rags: whole, close: whole },

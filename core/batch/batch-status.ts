@@ -4,7 +4,6 @@
 import type { ClockReading } from '../calc/clock.ts';
 import { splitMass } from '../calc/mixing.ts';
 import { isOn } from '../calc/runs.ts';
-import { pourRules } from '../can/can-rules.ts';
 import type { Command } from '../commands.ts';
 import { isFailed } from '../failed.ts';
 import { methodRows } from '../methods.ts';
@@ -22,6 +21,7 @@ import { type Batch, type BatchPhase, phaseOf } from './batch.ts';
 import { blendClock, blendDueAt, blendWantedMinutes, potLifeClock, potLifeTimes } from './batch-clocks.ts';
 import { potHolds } from './batch-rules.ts';
 import { gearToClean } from './gear-to-clean.ts';
+import { canCodes } from './weigh-rules.ts';
 
 export interface BatchStatus {
   readonly batch: Batch;
@@ -92,7 +92,6 @@ export type BatchActId =
   | 'gear-cleaned';
 
 /** What cans, part and brief say of it is told when it is pressed: which ones are meant is not known before. */
-const saidOfCans: readonly ObjectionCode[] = pourRules.map(({ code }) => code);
 const saidOfPart: readonly ObjectionCode[] = [...coatOnPartRules, ...coatUnderBriefRules].map(({ code }) => code);
 
 export function batchActs({ batch, phase, given }: BatchStatus): readonly Candidate<BatchActId>[] {
@@ -102,7 +101,7 @@ export function batchActs({ batch, phase, given }: BatchStatus): readonly Candid
     act(verb, { verb, batch: number });
   switch (phase.is) {
     case 'to-weigh':
-      return [act(...weighing(batch), { despite: saidOfCans })];
+      return [act(...weighing(batch), { despite: canCodes })];
     case 'blending':
     case 'paused':
     case 'filtered': {

@@ -2,7 +2,8 @@
 
 import { splitMass } from '../calc/mixing.ts';
 import { unitDoubts } from '../calc/other-unit.ts';
-import { type Can, leftGrams } from '../can/can.ts';
+import { type Can, canAsOf, leftGrams } from '../can/can.ts';
+import { lidOffBefore } from '../can/can-decide.ts';
 import type { FromCan } from '../can/can-events.ts';
 import type { PourCase } from '../can/can-rules.ts';
 import { openUntil } from '../can/can-stock.ts';
@@ -20,6 +21,7 @@ import { judge } from '../rules.ts';
 import { airLog, liveCans, type Shop } from '../shop.ts';
 import { lackingStep } from '../steps/step-rules.ts';
 import { type EpochMs, type Grams, grams } from '../units.ts';
+import type { Handling } from '../verbs/said.ts';
 import { type Batch, batchAsOf } from './batch.ts';
 import { findBatch } from './batch-decide.ts';
 import { addRules, weighRules } from './weigh-rules.ts';
@@ -27,7 +29,7 @@ import { addRules, weighRules } from './weigh-rules.ts';
 type Weighed = Partial<Readonly<Record<Component, Grams>>>;
 
 export function decideWeigh(shop: Shop, said: Said<CommandOf<'weigh'>>): Decision {
-  const { partAGrams, partBGrams, batch: named, cans = [] } = said.command;
+  const { partAGrams, partBGrams, batch: named, cans = [], handling } = said.command;
   const weighed = known({ 'part-a': partAGrams, 'part-b': partBGrams });
   const wanted = componentsOf(weighed);
   const batch = findBatch(shop, named, ({ inVessel }) => wanted.some((component) => inVessel[component] === undefined));
@@ -37,27 +39,33 @@ export function decideWeigh(shop: Shop, said: Said<CommandOf<'weigh'>>): Decisio
   const from = fromWhichCans(shop, batch, weighed, cans);
   if (isFailed(from)) return unclear(from.failed);
   const air = airLog(shop, batch.place);
-  const pours = poursOf(shop, batch, from, said.at);
+  const pours = poursOf(shop, batch, from, said.at, known({ handling }));
   const lacking = lackingStep(shop.crew.stepAnswers, batch, 'weigh', said.at);
-  const situation = { batch: batchAsOf(batch, said.at), air, at: said.at, components: wanted, pours, lacking };
+  const found = { batch: batchAsOf(batch, said.at), air, at: said.at, lacking };
+  const situation = { ...found, components: wanted, pours };
   return judge(shop, said, weighRules, [situation], (saidWith) => [
+    ...pours.flatMap(({ can, at }) => lidOffBefore(can, handling, at, saidWith)),
     pouring(batch, said.at, bodyOf(weighed, from), from, saidWith),
   ]);
 }
 
 export function decideAdd(shop: Shop, said: Said<CommandOf<'add'>>): Decision {
-  const { component, grams: more, batch: named, cans = [] } = said.command;
+  const { component, grams: more, batch: named, cans = [], handling } = said.command;
   const takesMore = ({ weighing, filteredAt }: Batch) => weighing !== undefined && filteredAt === undefined;
   const batch = findBatch(shop, named, takesMore);
   if (isFailed(batch)) return unclear(batch.failed);
   const from = fromWhichCans(shop, batch, { [component]: more }, cans);
   if (isFailed(from)) return unclear(from.failed);
+  const pours = poursOf(shop, batch, from, said.at, known({ handling }));
   const situation = {
     ...{ batch: batchAsOf(batch, said.at), air: airLog(shop, batch.place), at: said.at, lacking: undefined },
-    ...{ components: [component], component, grams: more, pours: poursOf(shop, batch, from, said.at) },
+    ...{ components: [component], component, grams: more, pours },
   };
   const body: EventBody = { type: 'PartAdded', component, grams: more, ...fromCans(from) };
-  return judge(shop, said, addRules, [situation], (saidWith) => [pouring(batch, said.at, body, from, saidWith)]);
+  return judge(shop, said, addRules, [situation], (saidWith) => [
+    ...pours.flatMap(({ can, at }) => lidOffBefore(can, handling, at, saidWith)),
+    pouring(batch, said.at, body, from, saidWith),
+  ]);
 }
 
 function componentsOf(weighed: Weighed): readonly Component[] {
@@ -129,7 +137,7 @@ export function poursOf(
   { sheet }: Batch,
   from: readonly FromCan[],
   at: EpochMs,
-  found = (can: Can): Can => can,
+  { handling, found = (can) => canAsOf(can, at) }: { readonly handling?: Handling; readonly found?: (can: Can) => Can },
 ): readonly PourCase[] {
   const { zone } = shop.crew;
   const onDate = localDay(zone, at);
@@ -138,7 +146,7 @@ export function poursOf(
     const can = now && found(now);
     if (can === undefined) return [];
     const last = openUntil(can, zone);
-    return [{ can, grams: taken, leftGrams: leftGrams(can), sheet: sheet.id, at, onDate, openUntil: last }];
+    return [{ can, grams: taken, leftGrams: leftGrams(can), handling, sheet: sheet.id, at, onDate, openUntil: last }];
   });
 }
 

@@ -2,6 +2,7 @@
 
 import { type PourCase, pourRules } from '../can/can-rules.ts';
 import type { Component } from '../components.ts';
+import type { ObjectionCode } from '../objections.ts';
 import { hadHappened, type Rule } from '../rules.ts';
 import type { StepLacking } from '../steps/step-objection.ts';
 import { stepIsKept } from '../steps/step-rules.ts';
@@ -23,6 +24,9 @@ const overCans: readonly Rule<{ readonly pours: readonly PourCase[] }>[] = pourR
   check: ({ pours }, edition) =>
     pours.map((pour) => rule.check(pour, edition)).find((objection) => objection !== undefined),
 }));
+
+/** What may be said of the cans of a weighing. */
+export const canCodes: readonly ObjectionCode[] = overCans.map(({ code }) => code);
 
 export const weighRules: readonly Rule<WeighCase>[] = [
   ...potIsThere,

@@ -8,17 +8,19 @@ import { localDay } from '../crew/local-day.ts';
 import { peopleFrom, roleMissing } from '../crew/who-may.ts';
 import { accepted, type Deciders, type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
-import type { EventBody } from '../history.ts';
+import type { EventBody, NewEvent, SaidWith } from '../history.ts';
 import { type CanNumber, canStream } from '../ids.ts';
 import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
 import { componentDensity, type Sheet } from '../products/sheet.ts';
 import { judge } from '../rules.ts';
 import { liveCans, onlyOne, type Shop, sheetFor } from '../shop.ts';
+import type { EpochMs } from '../units.ts';
 import type { canVerbs } from '../verbs/can-verbs.ts';
-import { type Can, isGasSensitive } from './can.ts';
+import type { Handling } from '../verbs/said.ts';
+import { type Can, canAsOf, isGasSensitive, isShut } from './can.ts';
 import { blanketTimes, doubtOf } from './can-clocks.ts';
-import { checkRules, lidRules, openRules, shutRules } from './can-rules.ts';
+import { checkRules, lidRules, openedFirstRules, openRules, shutRules, wasOpenedFirst } from './can-rules.ts';
 
 export function decideOpen(shop: Shop, said: Said<CommandOf<'open'>>): Decision {
   const { command, at } = said;
@@ -69,10 +71,7 @@ export const canActs: Deciders<Exclude<keyof typeof canVerbs, 'open'>> = {
     const can = findCan(shop, said.command.can, ({ lidOff }) => !isOn(lidOff));
     if (isFailed(can)) return unclear(can.failed);
     const situation = { sheet: can.sheet, component: can.component, handling };
-    const body = { type: 'LidOff' as const, ...known({ handling }) };
-    return judge(shop, said, lidRules, [situation], (saidWith) => [
-      { streams: [canStream(can.number)], happenedAt: said.at, body, saidWith },
-    ]);
+    return judge(shop, said, lidRules, [situation], (saidWith) => [lidOff(can, handling, said.at, saidWith)]);
   },
   shut: (shop, said) => {
     const { handling } = said.command;
@@ -80,13 +79,23 @@ export const canActs: Deciders<Exclude<keyof typeof canVerbs, 'open'>> = {
     if (isFailed(can)) return unclear(can.failed);
     const on = { streams: [canStream(can.number)] as const, happenedAt: said.at };
     if (handling === 'gas') return accepted({ ...on, body: { type: 'CanBlanketed' } });
-    const body = { type: 'LidOn' as const, ...known({ handling }) };
-    return judge(shop, said, shutRules, [{ can, handling }], (saidWith) => [{ ...on, body, saidWith }]);
+    const found = canAsOf(can, said.at);
+    const body = { type: 'LidOn' as const, ...known({ handling }), ...(isShut(found) && { stayed: true as const }) };
+    const situation = { can: found, handling };
+    return judge(shop, said, shutRules, [situation], (saidWith) => [{ ...on, body, saidWith }]);
   },
   blanket: onCan(isGasWanted, { type: 'CanBlanketed' }),
-  prestir: onCan(({ component, sheet }) => component === 'part-a' && sheet.preStir !== undefined, {
-    type: 'CanStirred',
-  }),
+  prestir: (shop, said) => {
+    const { handling, can: named } = said.command;
+    const can = findCan(shop, named, ({ component, sheet }) => component === 'part-a' && sheet.preStir !== undefined);
+    if (isFailed(can)) return unclear(can.failed);
+    const found = canAsOf(can, said.at);
+    const body = { type: 'CanStirred' as const };
+    return judge(shop, said, openedFirstRules, [{ can: found, handling }], (saidWith) => [
+      ...lidOffBefore(found, handling, said.at, saidWith),
+      { streams: [canStream(can.number)], happenedAt: said.at, body, saidWith },
+    ]);
+  },
   discard: onCan(isGasSensitive, ({ why }) => ({ type: 'CanDiscarded', why })),
   check: (shop, said) => {
     const can = findCan(shop, said.command.can, (each) => doubtOf(each, said.at) !== undefined);
@@ -102,8 +111,24 @@ export const canActs: Deciders<Exclude<keyof typeof canVerbs, 'open'>> = {
   },
 };
 
+function lidOff(can: Can, handling: Handling | undefined, happenedAt: EpochMs, saidWith: SaidWith): NewEvent {
+  const body = { type: 'LidOff' as const, ...known({ handling }) };
+  return { streams: [canStream(can.number)], happenedAt, body, saidWith };
+}
+
+/** What is done with a shut can says that its lid came off first; of an open one, only what is at hand may be news. */
+export function lidOffBefore(
+  can: Can,
+  handling: Handling | undefined,
+  happenedAt: EpochMs,
+  saidWith: SaidWith,
+): readonly NewEvent[] {
+  const isNews = isGasSensitive(can) && handling !== undefined && handling !== can.handling;
+  return wasOpenedFirst(can) || isNews ? [lidOff(can, handling, happenedAt, saidWith)] : [];
+}
+
 /** What is never objected to. `fits`: which can is meant where nobody names one. */
-function onCan<C extends CommandOf<'blanket' | 'prestir' | 'discard'>>(
+function onCan<C extends CommandOf<'blanket' | 'discard'>>(
   fits: (can: Can) => boolean,
   leaves: EventBody | ((command: C) => EventBody),
 ): (shop: Shop, said: Said<C>) => Decision {

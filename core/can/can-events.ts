@@ -30,8 +30,8 @@ export const CanEvent = z.discriminatedUnion('type', [
     handling: z.enum(['gas', 'whole']).optional(),
   }),
   event('LidOff', { handling: z.enum(['gas', 'whole']).optional() }),
-  /** Without gas; `handling`: over a can that was used up whole. */
-  event('LidOn', { handling: z.literal('whole').optional() }),
+  /** Without gas; `handling`: over a can that was used up whole. `stayed`: by the record it was on already. */
+  event('LidOn', { handling: z.literal('whole').optional(), stayed: z.literal(true).optional() }),
   event('CanBlanketed', {}),
   event('CanStirred', { revolutionsPerMinute: RevolutionsPerMinute.optional() }),
   /** With the role that the speaker had: only a lead's or a supervisor's word ends a doubt. */

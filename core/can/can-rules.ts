@@ -7,7 +7,7 @@ import type { Sheet } from '../products/sheet.ts';
 import { hadHappened, type Rule } from '../rules.ts';
 import { type EpochMs, type Grams, grams, minutes } from '../units.ts';
 import type { Handling } from '../verbs/said.ts';
-import { type Can, isGasSensitive, isLeftOver, leftGrams, weighable } from './can.ts';
+import { type Can, isCanLive, isGasSensitive, isLeftOver, isShut, leftGrams, weighable } from './can.ts';
 import { type Doubt, doubtOf, preStirTimes } from './can-clocks.ts';
 
 export interface OpenCase {
@@ -32,6 +32,19 @@ const noGas: Rule<Pick<OpenCase, 'sheet' | 'component' | 'handling'>> = {
 /** Each time that the lid comes off again. */
 export const lidRules: readonly Rule<Pick<OpenCase, 'sheet' | 'component' | 'handling'>>[] = [{ ...noGas, since: 4 }];
 
+/** Stirred in it or poured from it, a can that the record has shut was opened first, of whatever is left to be kept from the air. */
+export const wasOpenedFirst = (can: Can): boolean => isGasSensitive(can) && isCanLive(can) && isShut(can);
+
+/** What its every opening asks, of a can that is opened for something else. */
+export const openedFirstRules: readonly Rule<{ readonly can: Can; readonly handling: Handling | undefined }>[] = [
+  {
+    ...noGas,
+    since: 5,
+    check: ({ can, handling }, edition) =>
+      wasOpenedFirst(can) ? noGas.check({ sheet: can.sheet, component: can.component, handling }, edition) : undefined,
+  },
+];
+
 /** The lid goes on without gas; `can`: as it was before. */
 export interface ShutCase {
   readonly can: Can;
@@ -44,8 +57,11 @@ export const shutRules: readonly Rule<ShutCase>[] = [
     source: 'sheet',
     liftedBy: 'lead',
     since: 4,
-    check: ({ can, handling }) =>
-      handling === undefined && isGasSensitive(can) ? { code: 'shut-without-gas', can: can.number } : undefined,
+    // Of one whose lid is on there is nothing to shut; before edition 5 it was asked about all the same.
+    check: ({ can, handling }, edition) =>
+      handling === undefined && isGasSensitive(can) && !(edition >= 5 && isShut(can))
+        ? { code: 'shut-without-gas', can: can.number }
+        : undefined,
   },
   {
     code: 'whole-left-over',
@@ -82,6 +98,8 @@ export interface PourCase {
   readonly can: Can;
   readonly grams: Grams;
   readonly leftGrams: Grams;
+  /** Said with it, where the can is opened for it. */
+  readonly handling: Handling | undefined;
   /** Of the batch that it goes into. */
   readonly sheet: SheetId;
   readonly at: EpochMs;
@@ -148,8 +166,8 @@ export const pourRules: readonly Rule<PourCase>[] = [
     source: 'sheet',
     liftedBy: 'lead',
     since: 4,
-    check: ({ can, grams: taken, leftGrams }) =>
-      can.handling === 'whole' ? leftOver(can, grams(Math.max(0, leftGrams - taken))) : undefined,
+    check: ({ can, handling = can.handling, grams: taken, leftGrams }) =>
+      handling === 'whole' ? leftOver(can, grams(Math.max(0, leftGrams - taken))) : undefined,
   },
   {
     code: 'part-a-not-stirred',
@@ -165,6 +183,7 @@ export const pourRules: readonly Rule<PourCase>[] = [
       return serves ? undefined : { code: 'part-a-not-stirred', can: can.number, wantedMinutes, givenMinutes, dueAt };
     },
   },
+  ...openedFirstRules,
 ];
 
 export interface CheckCase {

@@ -10,7 +10,7 @@ import { objectionsTo } from '../rules.ts';
 import type { EpochMs } from '../units.ts';
 import { type Can, isCanLive, isGasSensitive } from './can.ts';
 import { blanketTimes, type PreStirTimes, preStirTimes } from './can-clocks.ts';
-import { canHolds } from './can-rules.ts';
+import { canHolds, wasOpenedFirst } from './can-rules.ts';
 import { type GasState, gasState } from './can-stock.ts';
 
 export interface CanStatus {
@@ -44,25 +44,24 @@ export function canStatus({ now }: Moment, can: Can): CanStatus {
   };
 }
 
-export type CanActId = CommandOf<'check' | 'blanket' | 'prestir' | 'lid' | 'discard'>['verb'];
+export type CanActId = 'prestir-gas' | CommandOf<'check' | 'blanket' | 'prestir' | 'lid' | 'discard'>['verb'];
 
 export function canActs({ can, phase, lidOffSince, preStir, isStirred }: CanStatus): readonly Candidate<CanActId>[] {
   if (!isCanLive(can)) return [];
   const { number } = can;
   const doubtful = phase.is === 'doubtful';
   const isOff = lidOffSince !== undefined;
-  const verbs: readonly Exclude<CanActId, 'discard'>[] = [
-    ...(doubtful ? (['check'] as const) : []),
-    ...(isOff ? (['blanket'] as const) : []),
-    ...(preStir !== undefined && !isStirred ? (['prestir'] as const) : []),
-    ...(!isOff && isGasSensitive(can) ? (['lid'] as const) : []),
-  ];
   const act = actsOf<CanActId>(String(number));
+  // The lid comes off with gas at hand: without it there is nothing to offer.
+  const withGas = { can: number, handling: 'gas' } as const;
+  const stir = wasOpenedFirst(can)
+    ? act('prestir-gas', { verb: 'prestir', ...withGas })
+    : act('prestir', { verb: 'prestir', can: number });
   return [
-    ...verbs.map((verb) =>
-      // The lid comes off with gas at hand: without it there is nothing to offer.
-      act(verb, verb === 'lid' ? { verb, can: number, handling: 'gas' } : { verb, can: number }),
-    ),
+    ...(doubtful ? [act('check', { verb: 'check', can: number })] : []),
+    ...(isOff ? [act('blanket', { verb: 'blanket', can: number })] : []),
+    ...(preStir !== undefined && !isStirred ? [stir] : []),
+    ...(!isOff && isGasSensitive(can) ? [act('lid', { verb: 'lid', ...withGas })] : []),
     ...(doubtful ? [act('discard', { verb: 'discard', can: number, why: '-' })] : []),
   ];
 }

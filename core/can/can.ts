@@ -1,5 +1,6 @@
 // A can as the fold of its facts: from its opening to its last gram. The lid is off in runs; the last may be open.
 
+import { asItStoodAt } from '../as-it-stands.ts';
 import type { Run } from '../calc/clock.ts';
 import { begun, ended, isOn } from '../calc/runs.ts';
 import type { Component } from '../components.ts';
@@ -159,6 +160,15 @@ function closed(can: Can, at: EpochMs): Can {
 function unstirred({ stirs }: Can, at: EpochMs): readonly Stir[] {
   return stirs.map((stir) => (stir.endedAt === undefined ? { ...stir, endedAt: at } : stir));
 }
+
+/** The can as something that happens at `at` finds it: said late, what came after does not count. */
+export function canAsOf(can: Can, at: EpochMs): Can {
+  const stood = asItStoodAt(can.entries, at);
+  return stood.length === can.entries.length ? can : (foldCan(stood) ?? can);
+}
+
+/** Whether its lid is on, with gas under it or without. */
+export const isShut = ({ lidOff, shutOverAirAt }: Can): boolean => !isOn(lidOff) || shutOverAirAt !== undefined;
 
 /** What is left by the record; never below nothing, whatever was said to be poured. */
 export function leftGrams(can: Can): Grams {

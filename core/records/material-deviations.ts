@@ -6,7 +6,7 @@ import { offRatio } from '../batch/batch-rules.ts';
 import { poursOf } from '../batch/weigh-decide.ts';
 import { addRules, type WeighCase, weighRules } from '../batch/weigh-rules.ts';
 import { type Can, foldCan } from '../can/can.ts';
-import { checkRules, lidRules, openRules, shutRules } from '../can/can-rules.ts';
+import { checkRules, lidRules, openedFirstRules, openRules, shutRules } from '../can/can-rules.ts';
 import { localDay } from '../crew/local-day.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry, FactOf } from '../history.ts';
@@ -32,12 +32,15 @@ export function againstCan(shop: Shop, can: Can, entry: Entry): readonly Objecti
       const { sheet, component } = can;
       return objectionsTo(lidRules, { sheet, component, handling: fact.handling }, entry.edition);
     }
-    case 'LidOn': {
-      const found = foldCan(before(can.entries, entry)) ?? can;
-      return objectionsTo(shutRules, { can: found, handling: fact.handling }, entry.edition);
-    }
+    case 'LidOn':
+      return objectionsTo(shutRules, { can: canBefore(can, entry), handling: fact.handling }, entry.edition);
+    case 'CanStirred':
+      return objectionsTo(openedFirstRules, { can: canBefore(can, entry), handling: undefined }, entry.edition);
   }
 }
+
+/** The can as the entry found it. */
+const canBefore = (can: Can, entry: Entry): Can => foldCan(before(can.entries, entry)) ?? can;
 
 /** `found`: the batch as the entry found it. */
 export function againstWeighing(
@@ -54,7 +57,7 @@ export function againstWeighing(
     at,
     components: fact.type === 'PartsWeighed' ? ['part-a', 'part-b'] : [fact.component],
     lacking: lackingStep(shop.crew.stepAnswers, batch, 'weigh', at),
-    pours: poursOf(shop, batch, fact.fromCans ?? [], at, (can) => foldCan(before(can.entries, entry)) ?? can),
+    pours: poursOf(shop, batch, fact.fromCans ?? [], at, { found: (can) => canBefore(can, entry) }),
   };
   const { edition } = entry;
   const against =

@@ -2,12 +2,15 @@
 
 import { vesselMaterials } from '../vessels.ts';
 import { component } from './component.ts';
+import { handlings } from './said.ts';
 import { air, amount, choice, count, counts, mass, sheet, turning, volume } from './slot.ts';
 import { verb } from './verb.ts';
 
 const batch = count('batch');
 /** Which cans it came from; where nobody names them, the only ones that fit. */
 const cans = counts('can');
+/** Where one of those that need gas was shut: its lid came off for the pour. */
+const handling = choice('handling', handlings);
 
 export const batchVerbs = {
   mix: verb(
@@ -28,6 +31,7 @@ export const batchVerbs = {
       partAGrams: mass('part-a', { amend: true, alone: 'A' }),
       partBGrams: mass('part-b', { amend: true, alone: 'B' }),
       cans,
+      handling,
     },
     { leaves: { type: 'PartsWeighed' }, alsoLeaves: ['PartWeighed'], oneOf: ['partAGrams', 'partBGrams'] },
   ),
@@ -38,6 +42,7 @@ export const batchVerbs = {
       component,
       grams: mass('added', { required: true, amend: true }),
       cans,
+      handling,
     },
     { leaves: { type: 'PartAdded' } },
   ),

@@ -33,9 +33,13 @@ export const canVerbs = {
   blanket: verb({ can }, { leaves: { type: 'CanBlanketed' }, plain: true }),
   /** A lead looked at a doubtful can and takes it. */
   check: verb({ can }, { leaves: { type: 'CanChecked' }, decision: true, leastRole: 'lead' }),
-  /** The stirrer runs in the can itself, before a pour. */
+  /** The stirrer runs in the can itself, before a pour: of one that is shut the lid comes off first, with gas or used whole. */
   prestir: verb(
-    { can, revolutionsPerMinute: turning('stirrer-speed', { noted: true }) },
+    {
+      can,
+      handling: choice('handling', handlings),
+      revolutionsPerMinute: turning('stirrer-speed', { noted: true }),
+    },
     { leaves: { type: 'CanStirred' }, plain: true },
   ),
   discard: verb(

@@ -52,9 +52,14 @@ function open(draw: Draw): Command {
 
 function actsOnCan(can: Can, toWeigh: Batch | undefined): readonly Say[] {
   const { number, component } = can;
-  const prestir: Say = () => ({ verb: 'prestir', can: number });
+  const prestir: Say = (draw) => ({ verb: 'prestir', can: number, ...handlingOf(draw) });
   const pour: Say = (draw) => ({
-    ...{ verb: 'weigh', cans: [number], ...(toWeigh === undefined ? {} : { batch: toWeigh.number }) },
+    ...{
+      verb: 'weigh',
+      cans: [number],
+      ...handlingOf(draw),
+      ...(toWeigh === undefined ? {} : { batch: toWeigh.number }),
+    },
     ...(draw(4) === 0
       ? { partAGrams: grams(1200) }
       : { partAGrams: grams(1200), partBGrams: grams(oneOf(draw, [1200, 1200, 1140])) }),

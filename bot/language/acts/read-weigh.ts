@@ -1,14 +1,16 @@
 // `weigh 1 1201g 1198g`: both parts; `weigh 1 a 1201g`: one, named by its letter. `add 1 b 14g`: more of one. `can 3 4`: which
 // cans it came from. No fields are read off such a line: two figures of one kind go by their letters or their order.
 
-import type { CommandOf } from '../../../core/commands.ts';
+import { type CommandOf, verbRows } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
 import type { CanNumber } from '../../../core/ids.ts';
 import { known } from '../../../core/known.ts';
+import { handlings } from '../../../core/verbs/said.ts';
 import type { Fault } from '../reading.ts';
 import { canMarks } from '../tongues/english/line-words.ts';
 import { type Token, wordIn } from '../typed/token.ts';
 import { type ActLine, lineWith } from './act-line.ts';
+import { choiceAt, choicesOf } from './choices-on-line.ts';
 import { countFrom } from './figure-of-slot.ts';
 import { withLabelsApart, withLeadingOnes } from './leading-ones.ts';
 import { type Weights, weightsFrom } from './weights.ts';
@@ -42,16 +44,17 @@ interface PouredRead {
   readonly act: ActLine;
   readonly weights: Weights;
   readonly hasLetter: boolean;
-  readonly manner: Pick<CommandOf<'weigh'>, 'batch' | 'cans'>;
+  readonly manner: Pick<CommandOf<'weigh'>, 'batch' | 'cans' | 'handling'>;
 }
 
 function pouredFrom(typed: ActLine): PouredRead | Fault {
   const apart = cansApart(typed.tokens);
   if (isFailed(apart)) return apart;
-  const act = withLabelsApart(withLeadingOnes({ ...typed, tokens: apart.rest }));
+  const opened = handlingApart(apart.rest);
+  const act = withLabelsApart(withLeadingOnes({ ...typed, tokens: opened.rest }));
   const weights = weightsFrom(act.tokens, act.line, act.context);
   if (isFailed(weights)) return weights;
-  const manner = known({ batch: weights.batch, cans: apart.cans });
+  const manner = known({ batch: weights.batch, cans: apart.cans, handling: opened.handling });
   return { act, weights, hasLetter: act.tokens.some(isLetter), manner };
 }
 
@@ -67,6 +70,20 @@ function incomplete(): Fault {
 function lettered({ act }: PouredRead): readonly string[] {
   const weight = act.tokens.find((token) => token.kind === 'quantity');
   return weight === undefined ? [] : ['a', 'b'].map((letter) => lineWith(act.line, weight, `${letter} ${weight.text}`));
+}
+
+const openings = choicesOf(Object.entries(verbRows.weigh.fields).filter(([name]) => name === 'handling'));
+
+/** What was at hand when a can was opened for it: `gas`, `whole`. */
+function handlingApart(tokens: readonly Token[]) {
+  const from = tokens.findIndex((_, i) => choiceAt(tokens, i, openings) !== undefined);
+  const found = choiceAt(tokens, from, openings);
+  const handling = handlings.find((each) => each === found?.value);
+  if (found === undefined || handling === undefined) return { handling: undefined, rest: tokens };
+  const after = tokens.slice(found.to);
+  // `gas at hand`.
+  const goesOn = after.findIndex((token) => !['at', 'hand'].includes(wordIn(token)));
+  return { handling, rest: [...tokens.slice(0, from), ...(goesOn === -1 ? [] : after.slice(goesOn))] };
 }
 
 export interface CansApart {

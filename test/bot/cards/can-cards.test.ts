@@ -17,7 +17,7 @@ describe('Part A stirred alone', () => {
     const say = await talkAfter(...opened, 'prestir 1', 'wait 1m', 'blanket 1');
     const { lines, actions } = await say('weigh 2 1201g 1198g');
     expect(lines[0]).toMatch(/^Can 1 is not stirred long enough \(1 min of 2 min\)/);
-    expect(actions.map(({ line }) => line)).toContain('prestir 1');
+    expect(actions.map(({ line }) => line)).toContain('prestir 1 gas');
   });
 
   it('given that it was stirred, then the time given stands in the trace', async () => {

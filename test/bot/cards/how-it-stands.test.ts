@@ -57,5 +57,5 @@ it('given a can in doubt, then its colour is that of its place in the list: red 
   expect(await onBoard('can/1')).toMatchObject({ tone: 'stop', urgency: { is: 'over' } });
   await shop.say('08:41 blanket 1');
   expect(await onBoard('can/1')).toMatchObject({ tone: 'warn', urgency: { is: 'waits' } });
-  expect(await tapsOf('can/1')).toEqual(['check', 'prestir', 'lid', 'discard']);
+  expect(await tapsOf('can/1')).toEqual(['check', 'prestir-gas', 'lid', 'discard']);
 });

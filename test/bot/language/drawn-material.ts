@@ -30,26 +30,33 @@ const day = fc
   .map(({ year, month, date }) => `${year}-${String(month).padStart(2, '0')}-${String(date).padStart(2, '0')}`);
 const at = fc.integer({ min: utc('2024-01-01T00:00'), max: utc('2026-03-02T10:00') }).map(epochMs);
 const why = fc.constantFrom('gelled in the can', 'permit at 9:40', 'a "brick"', 'can 3 at 9:40 already');
+const handling = fc.constantFrom('gas', 'whole');
 const rpm = fc.integer({ min: 10, max: 30_000 }).map(revolutionsPerMinute);
 const ofCan = <V extends 'blanket' | 'check' | 'prestir'>(verb: V) =>
   fc.record({ verb: only(verb), can: number }, { requiredKeys: ['verb'] });
 
 export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
   fc.record(
-    { verb: only('weigh'), batch: number, cans, partAGrams: mass, partBGrams: mass },
+    { verb: only('weigh'), batch: number, cans, handling, partAGrams: mass, partBGrams: mass },
     { requiredKeys: ['verb', 'partAGrams', 'partBGrams'] },
   ),
-  fc.record({ verb: only('weigh'), batch: number, cans, partAGrams: mass }, { requiredKeys: ['verb', 'partAGrams'] }),
-  fc.record({ verb: only('weigh'), batch: number, cans, partBGrams: mass }, { requiredKeys: ['verb', 'partBGrams'] }),
   fc.record(
-    { verb: only('add'), batch: number, component, grams: mass, cans },
+    { verb: only('weigh'), batch: number, cans, handling, partAGrams: mass },
+    { requiredKeys: ['verb', 'partAGrams'] },
+  ),
+  fc.record(
+    { verb: only('weigh'), batch: number, cans, handling, partBGrams: mass },
+    { requiredKeys: ['verb', 'partBGrams'] },
+  ),
+  fc.record(
+    { verb: only('add'), batch: number, component, grams: mass, cans, handling },
     { requiredKeys: ['verb', 'component', 'grams'] },
   ),
   fc.record(
     {
       ...{ verb: only('open'), component, lot, grams: mass, litres: volume, expires: day },
       sheet: fc.constantFrom('demo-clear', 'demo-build'),
-      handling: fc.constantFrom('gas', 'whole'),
+      handling,
     },
     { requiredKeys: ['verb', 'component', 'lot', 'grams'] },
   ),
@@ -57,14 +64,11 @@ export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
     { verb: only('open'), component, lot, litres: volume, expires: day },
     { requiredKeys: ['verb', 'component', 'lot', 'litres'] },
   ),
-  fc.record(
-    { verb: fc.constantFrom('lid', 'shut'), can: number, handling: fc.constantFrom('gas', 'whole') },
-    { requiredKeys: ['verb'] },
-  ),
+  fc.record({ verb: fc.constantFrom('lid', 'shut'), can: number, handling }, { requiredKeys: ['verb'] }),
   ofCan('blanket'),
   ofCan('check'),
   ofCan('prestir'),
-  fc.record({ verb: only('prestir'), can: number, revolutionsPerMinute: rpm }, { requiredKeys: ['verb'] }),
+  fc.record({ verb: only('prestir'), can: number, handling, revolutionsPerMinute: rpm }, { requiredKeys: ['verb'] }),
   fc.record({ verb: only('stir'), batch: number, revolutionsPerMinute: rpm }, { requiredKeys: ['verb'] }),
   fc.record({ verb: only('discard'), can: number, why }),
   fc.record({ verb: fc.constantFrom('cover', 'uncover'), batch: number }, { requiredKeys: ['verb'] }),

@@ -180,6 +180,8 @@ export const spanishLines: readonly TypedLine[] = [
   act('removido 1', { verb: 'stir', batch: 1 }),
   act('arranque agitador', { verb: 'stir' }),
   act('removido lata 1', { verb: 'prestir', can: 1 }),
+  act('agitar lata 1 con gas', { verb: 'prestir', can: 1, handling: 'gas' }),
+  act('pesar 1 A 1201g entera', { verb: 'weigh', batch: 1, partAGrams: grams(1201), handling: 'whole' }),
   act('removido bote 1', { verb: 'prestir', can: 1 }),
   act('lavado pistola', { verb: 'flush', gear: 'gun' }),
   act('cura impeller-7 cuarto', { verb: 'cure', parts: ['impeller-7'], way: { kind: 'room' } }),

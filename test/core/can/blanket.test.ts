@@ -70,7 +70,7 @@ describe('given the lid off at 8:00 and gas at hand', () => {
       '08:02 prestir 1',
       '08:25 blanket 1 at 08:04',
     ]);
-    expect(await shift.when('08:30 weigh 2 200g 200g')).toEqual({ recorded: ['PartsWeighed'] });
+    expect(await shift.when('08:30 weigh 2 200g 200g gas')).toEqual({ recorded: ['LidOff', 'PartsWeighed'] });
     expect(await shift.deviations()).toEqual([]);
   });
 
@@ -126,24 +126,24 @@ describe('given a can that stood without gas for 20 minutes', () => {
 
   it('when it is poured from, then the bot objects until a lead has looked at it', async () => {
     const shift = await given(doubtful);
-    expect(await shift.when('08:30 weigh 2 200g 200g')).toEqual({ objected: ['can-doubtful'] });
+    expect(await shift.when('08:30 weigh 2 200g 200g gas')).toEqual({ objected: ['can-doubtful'] });
     expect(shift.objections()).toEqual([
       { code: 'can-doubtful', can: 1, since: shift.time('08:20'), limitMinutes: 20 },
     ]);
     expect(await shift.when('08:31 check 1')).toEqual({ objected: ['check-by-lead'] });
     expect(await shift.when('08:32 @omar: check 1')).toEqual({ recorded: ['CanChecked'] });
-    expect(await shift.when('08:33 weigh 2 200g 200g')).toEqual({ recorded: ['PartsWeighed'] });
+    expect(await shift.when('08:33 weigh 2 200g 200g gas')).toEqual({ recorded: ['LidOff', 'PartsWeighed'] });
     expect(await shift.deviations()).toEqual([]);
   });
 
   it('when one of the crew says to have looked already, then it objects, and the doubt stands', async () => {
     const shift = await given(doubtful);
     expect(await shift.when('08:31 check 1 already')).toEqual({ objected: ['check-by-lead'] });
-    expect(await shift.when('08:32 weigh 2 200g 200g')).toEqual({ objected: ['can-doubtful'] });
+    expect(await shift.when('08:32 weigh 2 200g 200g gas')).toEqual({ objected: ['can-doubtful'] });
   });
 
   it('when it was poured from all the same, then the weighing is marked', async () => {
-    const shift = await given([...doubtful, '08:32 weigh 2 200g 200g already']);
+    const shift = await given([...doubtful, '08:32 weigh 2 200g 200g gas already']);
     expect(await shift.deviations()).toEqual(['PartsWeighed 08:32 can-doubtful']);
   });
 

@@ -136,7 +136,7 @@ describe('given Part A that settles, to be stirred in its can (half a minute to 
 
   it('when its lid goes on too soon, then it was not stirred long enough, and the time given is told', async () => {
     const shift = await given([...settled, '08:01 prestir 1', '08:02 blanket 1']);
-    expect(await shift.when('08:10 weigh 2 1201g 1198g')).toEqual({ objected: ['part-a-not-stirred'] });
+    expect(await shift.when('08:10 weigh 2 1201g 1198g gas')).toEqual({ objected: ['part-a-not-stirred'] });
     expect(shift.objections()).toMatchObject([{ givenMinutes: 1, dueAt: undefined }]);
     expect(shift.rung().map(({ key }) => key)).not.toContain('can/1/stir-done');
   });
@@ -147,7 +147,7 @@ describe('given Part A that settles, to be stirred in its can (half a minute to 
     expect(await shift.when('08:10 weigh 3 500g 500g')).toEqual({ objected: ['part-a-not-stirred'] });
     await shift.when('08:11 prestir 1');
     await shift.when('08:14 blanket 1');
-    expect(await shift.when('08:15 weigh 3 500g 500g')).toEqual({ recorded: ['PartsWeighed'] });
+    expect(await shift.when('08:15 weigh 3 500g 500g gas')).toEqual({ recorded: ['LidOff', 'PartsWeighed'] });
   });
 
   it('when it was judged before the time given counted, then its start alone counts still', async () => {
@@ -160,7 +160,7 @@ describe('given Part A that settles, to be stirred in its can (half a minute to 
 
   it('when the stir was more than an hour ago (invented), then it counts no more', async () => {
     const shift = await given([...settled, '08:01 stir can 1', '08:04 blanket 1']);
-    expect(await shift.when('09:03 weigh 2 1201g 1198g')).toEqual({ objected: ['part-a-not-stirred'] });
+    expect(await shift.when('09:03 weigh 2 1201g 1198g gas')).toEqual({ objected: ['part-a-not-stirred'] });
   });
 
   it('when it was poured unstirred, then the weighing is marked', async () => {

@@ -35,7 +35,8 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'LidOff':
       return fact.handling === undefined ? 'lid off' : `lid off, ${englishMaterial.handling[fact.handling]}`;
     case 'LidOn':
-      return fact.handling === undefined ? 'lid on, without gas' : 'lid on, used whole';
+      if (fact.handling !== undefined) return 'lid on, used whole';
+      return fact.stayed === true ? 'lid on, as it was' : 'lid on, without gas';
     case 'CanChecked':
       return `looked at by ${fact.role === 'crew' ? 'somebody of the crew' : `a ${fact.role}`}`;
     case 'CanDiscarded':

@@ -149,6 +149,7 @@ const buttons = {
   'used-whole': 'Used whole',
   check: 'Looked at: take it',
   prestir: 'Stirring in the can',
+  'prestir-gas': 'Lid off with gas, stirring',
   discard: 'Discard…',
   'weigh-a': 'Part A…',
   'weigh-b': 'Part B…',

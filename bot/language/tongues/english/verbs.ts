@@ -31,7 +31,7 @@ export const englishVerbs: VerbsTyped = {
   check: verbWords('check, checked', 'check 3', 'can, tin'),
   prestir: done(
     'stirring in the can',
-    verbWords('prestir, pre-stir, prestirred, stir can, stirred can, stirring can', 'prestir 3', 'can, tin'),
+    verbWords('prestir, pre-stir, prestirred, stir can, stirred can, stirring can', 'prestir 3', 'can, tin, hand'),
   ),
   discard: verbWords('discard, discarded, scrap, scrapped', 'discard 3 gelled in the can'),
   stock: verbWords('stock, cans', 'stock'),

@@ -53,7 +53,8 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
     case 'LidOff':
       return fact.handling === undefined ? 'lata destapada' : `lata destapada, ${spanishHandling[fact.handling]}`;
     case 'LidOn':
-      return fact.handling === undefined ? 'lata tapada, sin gas' : 'lata tapada, gastada entera';
+      if (fact.handling !== undefined) return 'lata tapada, gastada entera';
+      return fact.stayed === true ? 'lata tapada, como estaba' : 'lata tapada, sin gas';
     case 'CanChecked':
       return `revisada por ${fact.role === 'crew' ? `alguien ${say.ofThe('crew')}` : say.a(fact.role)}`;
     case 'CanDiscarded':

@@ -147,6 +147,7 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   'used-whole': 'Gastada entera',
   check: 'Revisada: se usa',
   prestir: 'Agitando en lata',
+  'prestir-gas': 'Abierta con gas, agitando',
   discard: 'Desechar…',
   'weigh-a': 'Parte A…',
   'weigh-b': 'Parte B…',
