@@ -27,7 +27,7 @@ export const demoShift: readonly DemoLine[] = [
   { afterMinutes: 10, as: 'Kari', line: 'blanket 2' },
   { afterMinutes: 31, as: 'Tomas', line: 'part demo-plate-1 serial demo-4413 stainless 3mm 0.5m2 max 150C' },
   { afterMinutes: 32, as: 'Tomas', line: 'mix 1.2kg' },
-  { afterMinutes: 33, as: 'Tomas', line: 'prestir 2' },
+  { afterMinutes: 33, as: 'Tomas', line: 'prestir 2 gas' },
   { afterMinutes: 36, as: 'Tomas', line: 'weigh 3 604g 598g' },
   { afterMinutes: 40, as: 'Tomas', line: 'blanket 2' },
   { afterMinutes: 70, as: 'Ines', line: 'air 24C 48%' },

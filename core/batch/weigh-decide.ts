@@ -3,10 +3,10 @@
 import { splitMass } from '../calc/mixing.ts';
 import { unitDoubts } from '../calc/other-unit.ts';
 import { type Can, canAsOf, leftGrams } from '../can/can.ts';
-import { lidOffBefore } from '../can/can-decide.ts';
 import type { FromCan } from '../can/can-events.ts';
 import type { PourCase } from '../can/can-rules.ts';
 import { openUntil } from '../can/can-stock.ts';
+import { lidOffBefore } from '../can/lid-off.ts';
 import type { CommandOf } from '../commands.ts';
 import { type Component, components } from '../components.ts';
 import { localDay } from '../crew/local-day.ts';

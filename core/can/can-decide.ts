@@ -8,19 +8,18 @@ import { localDay } from '../crew/local-day.ts';
 import { peopleFrom, roleMissing } from '../crew/who-may.ts';
 import { accepted, type Deciders, type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
-import type { EventBody, NewEvent, SaidWith } from '../history.ts';
+import type { EventBody } from '../history.ts';
 import { type CanNumber, canStream } from '../ids.ts';
 import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
 import { componentDensity, type Sheet } from '../products/sheet.ts';
 import { judge } from '../rules.ts';
 import { liveCans, onlyOne, type Shop, sheetFor } from '../shop.ts';
-import type { EpochMs } from '../units.ts';
 import type { canVerbs } from '../verbs/can-verbs.ts';
-import type { Handling } from '../verbs/said.ts';
 import { type Can, canAsOf, isGasSensitive, isShut } from './can.ts';
 import { blanketTimes, doubtOf } from './can-clocks.ts';
-import { checkRules, lidRules, openedFirstRules, openRules, shutRules, wasOpenedFirst } from './can-rules.ts';
+import { checkRules, lidRules, openedFirstRules, openRules, shutRules } from './can-rules.ts';
+import { lidOff, lidOffBefore } from './lid-off.ts';
 
 export function decideOpen(shop: Shop, said: Said<CommandOf<'open'>>): Decision {
   const { command, at } = said;
@@ -110,22 +109,6 @@ export const canActs: Deciders<Exclude<keyof typeof canVerbs, 'open'>> = {
     ]);
   },
 };
-
-function lidOff(can: Can, handling: Handling | undefined, happenedAt: EpochMs, saidWith: SaidWith): NewEvent {
-  const body = { type: 'LidOff' as const, ...known({ handling }) };
-  return { streams: [canStream(can.number)], happenedAt, body, saidWith };
-}
-
-/** What is done with a shut can says that its lid came off first; of an open one, only what is at hand may be news. */
-export function lidOffBefore(
-  can: Can,
-  handling: Handling | undefined,
-  happenedAt: EpochMs,
-  saidWith: SaidWith,
-): readonly NewEvent[] {
-  const isNews = isGasSensitive(can) && handling !== undefined && handling !== can.handling;
-  return wasOpenedFirst(can) || isNews ? [lidOff(can, handling, happenedAt, saidWith)] : [];
-}
 
 /** What is never objected to. `fits`: which can is meant where nobody names one. */
 function onCan<C extends CommandOf<'blanket' | 'discard'>>(

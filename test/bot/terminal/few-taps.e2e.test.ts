@@ -27,7 +27,7 @@ const before = [
 
 /** Typed lines are sent with a tap; a form is opened and sent. `wait` is nobody's. */
 const counted = [
-  'prestir 1',
+  'prestir 1 gas',
   'wait 2m',
   'mix 2.4kg',
   'weigh 1201g 1198g',
@@ -63,5 +63,5 @@ test('given a pot like the one before, then it takes thirteen taps and fewer tha
   const replies = repliesIn(ran).slice(before.length);
   expect(replies.filter(({ kind }) => kind !== 'reply')).toEqual([]);
   expect(replies.at(-1)?.card.title).toBe('impeller-8: released');
-  expect(countTaps(counted)).toEqual({ taps: 13, characters: 52 });
+  expect(countTaps(counted)).toEqual({ taps: 13, characters: 56 });
 });
