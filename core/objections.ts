@@ -67,7 +67,14 @@ export type Objection =
     }
   | { readonly code: 'already-curing'; readonly since: EpochMs }
   | { readonly code: 'not-curing' }
-  | { readonly code: 'cure-not-given'; readonly progress: number; readonly dueAt: EpochMs | undefined }
+  | { readonly code: 'still-curing'; readonly way: 'oven' | 'room'; readonly since: EpochMs }
+  /** `measured`: whether readings on the part stand behind when it is due, or only metal and wall, or the clock. */
+  | {
+      readonly code: 'cure-not-given';
+      readonly progress: number;
+      readonly dueAt: EpochMs | undefined;
+      readonly measured: boolean;
+    }
   | { readonly code: 'already-released'; readonly at: EpochMs }
   | {
       readonly code: 'on-hold';

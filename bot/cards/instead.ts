@@ -70,6 +70,8 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
       return objection.dueAt === undefined ? ofBatch(telling, batchNamed(command), ['stir']) : [];
     case 'not-filtered':
       return ofBatch(telling, batchNamed(command), ['filter']);
+    case 'still-curing':
+      return ofPart(telling, command, ['out']);
     case 'cure-not-given':
       return ofPart(telling, command, ['temp']);
     default:

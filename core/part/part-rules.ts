@@ -11,7 +11,7 @@ import type { EpochMs } from '../units.ts';
 import type { CureWay } from '../verbs/said.ts';
 import type { Failed } from './failed-readings.ts';
 import type { Coat, Part } from './part.ts';
-import { cureClock, flashTimes, openUntil, recoatTimes } from './part-clocks.ts';
+import { cureClock, cureDue, flashTimes, openUntil, recoatTimes } from './part-clocks.ts';
 import type { HeatNotKnown } from './part-heat.ts';
 import { surfaceEndsAt } from './surface-life.ts';
 
@@ -219,7 +219,9 @@ const cureGiven: Rule<PartCase> = {
     if (part.coats.length === 0 || sheet === undefined) return undefined;
     const clock = cureClock(part, sheet, air, at);
     if (clock?.doneAt !== undefined && clock.doneAt <= at) return undefined;
-    return { code: 'cure-not-given', progress: clock?.dose.progress ?? 0, dueAt: clock?.dueAt };
+    const due = clock && cureDue(part, sheet, air);
+    const progress = clock?.dose.progress ?? 0;
+    return { code: 'cure-not-given', progress, dueAt: due?.at, measured: due?.basis === 'readings' };
   },
 };
 
@@ -263,6 +265,17 @@ export const releaseRules: readonly Rule<ReleaseCase>[] = [
     liftedBy: 'nobody',
     check: ({ part: { verdict } }) =>
       verdict?.is === 'released' ? { code: 'already-released', at: verdict.at } : undefined,
+  },
+  {
+    // What is in the oven cannot go to anybody: it is taken out first, and what is lifted then is lifted by itself.
+    code: 'still-curing',
+    source: 'the order of the work',
+    liftedBy: 'nobody',
+    since: 5,
+    check: ({ part: { cure } }) =>
+      cure !== undefined && cure.run.to === undefined
+        ? { code: 'still-curing', way: cure.way, since: cure.run.from }
+        : undefined,
   },
   onHold,
   cureGiven,

@@ -192,8 +192,8 @@ export function partActs({ part: { name, verdict }, phase, sheet, cure }: PartSt
     case 'cured':
       return [
         act('release', { verb: 'release', parts }),
-        // What holds it a lead may lift, with a reason; where even that is nobody's, nothing is offered.
-        ...(verdict?.is === 'held'
+        // What holds it a lead may lift, with a reason; no tap lifts that and a cure that is not proved at once.
+        ...(verdict?.is === 'held' && cure?.clock.goes === 'given'
           ? [act('lift', { verb: 'release', parts }, { stance: { is: 'permitted', why: '-' } })]
           : []),
         act('film', { verb: 'film', part: name, dryFilmMicrometres: [micrometres(12)] }),

@@ -238,6 +238,14 @@ const cases = {
     deviates: 'CureEnded 11:14 cure-not-given',
     liftedBy: 'supervisor',
   },
+  'still-curing': {
+    given: [...dry, '10:15 cure impeller-7 room'],
+    at: '10:20',
+    act: 'release impeller-7',
+    also: ['cure-not-given'],
+    deviates: 'PartReleased 10:20 still-curing',
+    liftedBy: 'nobody',
+  },
   'on-hold': {
     given: [
       ...dry,

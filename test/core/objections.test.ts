@@ -48,6 +48,7 @@ describe.each(rows.filter((row) => !isRelease(row)))('%s', (code, { given: befor
 describe.each(rows.filter(isRelease))('%s, a decision', (code, { given: before, at, act, also = [] }) => {
   it('given that it was told as done, then that makes no decision: it is objected to all the same', async () => {
     const shift = await given([...before]);
+    await shift.until(at);
     const recorded = (await shift.events()).length;
     expect(await shift.when(`${at} ${act} already`)).toEqual({ objected: [code, ...also] });
     expect(await shift.events()).toHaveLength(recorded);

@@ -49,6 +49,10 @@ export function nextAct(shop: Shop, now: EpochMs, draw: Draw, focus: Focus = 'an
   const again = [...shop.parts.values()].flatMap(heldAgain);
   const moved = again.length > 0 && draw(3) === 0 ? again[draw(again.length)] : undefined;
   if (moved !== undefined) return moved(draw);
+  const out = [...shop.parts.values()].filter((part) => ['cured', 'released'].includes(phaseOfPart(part).is));
+  // What is out of cure is mostly released, and by somebody else once more.
+  const leaving = out.length > 0 && draw(4) === 0 ? out[draw(out.length)] : undefined;
+  if (leaving !== undefined) return { verb: 'release', parts: [leaving.name] };
   const room = roomActs(shop);
   const batches = [...shop.batches.values()];
   const pots = batches.slice(-3).flatMap((batch) => potActs(batch));

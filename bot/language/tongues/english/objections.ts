@@ -124,8 +124,16 @@ export function englishObjection(objection: Objection, figures: Figures): string
       return 'This part is not in cure.';
     case 'cure-not-given': {
       const then =
-        objection.dueAt === undefined ? '' : ` By what is known it has it at ${figures.timeUp(objection.dueAt)}.`;
+        objection.dueAt === undefined
+          ? ''
+          : objection.measured
+            ? ` By what is known it has it at ${figures.timeUp(objection.dueAt)}.`
+            : ` Estimate, not measured: at ${figures.timeUp(objection.dueAt)}.`;
       return `The cure time is not given: ${figures.percent(Math.floor(objection.progress * 100))} so far is proved.${then}`;
+    }
+    case 'still-curing': {
+      const where = objection.way === 'oven' ? 'in the oven' : 'in cure in the room';
+      return `It has been ${where} since ${figures.timeDown(objection.since)}. Take it out first, and say out.`;
     }
     case 'on-hold':
       return `On hold: ${englishHoldReason(objection, figures)}. A lead releases it with permit and a reason.`;

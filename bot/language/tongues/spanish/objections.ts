@@ -135,8 +135,14 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
       const then =
         objection.dueAt === undefined
           ? ''
-          : told` Por lo que consta, lo cumple ${atTime(figures, objection.dueAt, 'up')}.`;
+          : objection.measured
+            ? told` Por lo que consta, lo cumple ${atTime(figures, objection.dueAt, 'up')}.`
+            : told` Estimado, sin medir: ${atTime(figures, objection.dueAt, 'up')}.`;
       return `Le falta curado: hasta ahora consta el ${figures.percent(Math.floor(objection.progress * 100))}.${then}`;
+    }
+    case 'still-curing': {
+      const where = objection.way === 'oven' ? 'en el horno' : 'curándose en la sala';
+      return told`Sigue ${where}, desde ${theTime(figures, objection.since)}. Sáquela antes, y escriba fuera.`;
     }
     case 'on-hold':
       return `Retenida: ${spanishHoldReason(say, objection, figures)}. La libera ${say.a('lead')}: la misma línea, con permiso y el motivo.`;

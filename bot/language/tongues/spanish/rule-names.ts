@@ -32,6 +32,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'oven-outside-sheet': `horno fuera ${say.ofThe('sheet')}`,
   'already-curing': 'ya en curado',
   'not-curing': 'no está en curado',
+  'still-curing': 'todavía en curado',
   'cure-not-given': 'tiempo de curado sin cumplir',
   'on-hold': 'retenida',
   'film-outside': 'espesor de película seca fuera de su regla',
