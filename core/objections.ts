@@ -12,7 +12,7 @@ import type { BatchNumber, PartName, PersonName, SheetId } from './ids.ts';
 import type { Method } from './methods.ts';
 import type { HoldingCode } from './part/holding-codes.ts';
 import type { FailedReading } from './part/part-events.ts';
-import type { FilmObjection, LoadUnclear, ReadingObjection } from './part/part-objections.ts';
+import type { CureObjection, FilmObjection, LoadUnclear, ReadingObjection } from './part/part-objections.ts';
 import type { SheetUnclear } from './products/sheet-objections.ts';
 import type { SessionObjection, SessionUnclear } from './session/session-objections.ts';
 import type { StepObjection } from './steps/step-objection.ts';
@@ -22,6 +22,7 @@ export type Objection =
   | MaterialObjection
   | SessionObjection
   | FilmObjection
+  | CureObjection
   | ReadingObjection
   | StepObjection
   | {
@@ -57,24 +58,6 @@ export type Objection =
   | { readonly code: 'not-coated' }
   | { readonly code: 'flash-off-not-over'; readonly leastAt: EpochMs; readonly oven: boolean }
   | { readonly code: 'not-dry'; readonly oven: boolean }
-  | { readonly code: 'hotter-than-part-bears'; readonly ovenCelsius: Celsius; readonly highestCelsius: Celsius }
-  | { readonly code: 'no-such-cure'; readonly way: 'oven' | 'room' }
-  | {
-      readonly code: 'oven-outside-sheet';
-      readonly setCelsius: Celsius;
-      readonly lowest: Celsius;
-      readonly highest: Celsius;
-    }
-  | { readonly code: 'already-curing'; readonly since: EpochMs }
-  | { readonly code: 'not-curing' }
-  | { readonly code: 'still-curing'; readonly way: 'oven' | 'room'; readonly since: EpochMs }
-  /** `measured`: whether readings on the part stand behind when it is due, or only metal and wall, or the clock. */
-  | {
-      readonly code: 'cure-not-given';
-      readonly progress: number;
-      readonly dueAt: EpochMs | undefined;
-      readonly measured: boolean;
-    }
   | { readonly code: 'already-released'; readonly at: EpochMs }
   | {
       readonly code: 'on-hold';

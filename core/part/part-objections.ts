@@ -1,8 +1,8 @@
-// What speaks against an act with a part's surface, film or load, in figures.
+// What speaks against an act with a part's surface, film, cure or load, in figures.
 
 import type { AdhesionRating } from '../grades.ts';
 import type { PartName } from '../ids.ts';
-import type { EpochMs } from '../units.ts';
+import type { Celsius, EpochMs } from '../units.ts';
 import type { FilmFinding } from './film-acceptance.ts';
 
 export type FilmObjection =
@@ -10,6 +10,26 @@ export type FilmObjection =
   | { readonly code: 'film-drying'; readonly openUntil: EpochMs | undefined; readonly saidDry: boolean }
   | { readonly code: 'dip-once'; readonly coatedAt: EpochMs }
   | { readonly code: 'surface-life-over'; readonly preparedAt: EpochMs; readonly endedAt: EpochMs };
+
+export type CureObjection =
+  | { readonly code: 'hotter-than-part-bears'; readonly ovenCelsius: Celsius; readonly highestCelsius: Celsius }
+  | { readonly code: 'no-such-cure'; readonly way: 'oven' | 'room' }
+  | {
+      readonly code: 'oven-outside-sheet';
+      readonly setCelsius: Celsius;
+      readonly lowest: Celsius;
+      readonly highest: Celsius;
+    }
+  | { readonly code: 'already-curing'; readonly since: EpochMs }
+  | { readonly code: 'not-curing' }
+  | { readonly code: 'still-curing'; readonly way: 'oven' | 'room'; readonly since: EpochMs }
+  /** `measured`: whether readings on the part stand behind when it is due, or only metal and wall, or the clock. */
+  | {
+      readonly code: 'cure-not-given';
+      readonly progress: number;
+      readonly dueAt: EpochMs | undefined;
+      readonly measured: boolean;
+    };
 
 /** Said of no act beforehand: a reading is recorded, and then is a deviation that holds its part. */
 export type ReadingObjection =

@@ -7,6 +7,7 @@ import type { SheetFault } from '../../../../core/products/sheet-fault.ts';
 import type { RuleSource } from '../../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
+import { englishCureObjection } from './cure.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishMaterialObjection, englishMaterialUnclear } from './material.ts';
 import { englishCrewUnclear, englishFilmObjection } from './parts.ts';
@@ -113,28 +114,13 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'not-dry':
       return `Nobody has said that the film is dry to the touch${objection.oven ? '; in an oven a wet film blisters, and its solvent vapour is a fire hazard' : ''}. Touch, then say dry.`;
     case 'hotter-than-part-bears':
-      return `The part bears ${figures.temperature(objection.highestCelsius)}, the oven is at ${figures.temperature(objection.ovenCelsius)}. Cure it in the room.`;
     case 'no-such-cure':
-      return `The sheet gives no cure in ${objection.way === 'oven' ? 'an oven' : 'the room'}.`;
     case 'oven-outside-sheet':
-      return `The sheet's oven cure is for ${figures.temperature(objection.lowest)} to ${figures.temperature(objection.highest)}, not ${figures.temperature(objection.setCelsius)}.`;
     case 'already-curing':
-      return `In cure since ${figures.timeDown(objection.since)}.`;
     case 'not-curing':
-      return 'This part is not in cure.';
-    case 'cure-not-given': {
-      const then =
-        objection.dueAt === undefined
-          ? ''
-          : objection.measured
-            ? ` By what is known it has it at ${figures.timeUp(objection.dueAt)}.`
-            : ` Estimate, not measured: at ${figures.timeUp(objection.dueAt)}.`;
-      return `The cure time is not given: ${figures.percent(Math.floor(objection.progress * 100))} so far is proved.${then}`;
-    }
-    case 'still-curing': {
-      const where = objection.way === 'oven' ? 'in the oven' : 'in cure in the room';
-      return `It has been ${where} since ${figures.timeDown(objection.since)}. Take it out first, and say out.`;
-    }
+    case 'cure-not-given':
+    case 'still-curing':
+      return englishCureObjection(objection, figures);
     case 'on-hold':
       return `On hold: ${englishHoldReason(objection, figures)}. A lead releases it with permit and a reason.`;
     case 'film-drying':

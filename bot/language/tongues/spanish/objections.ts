@@ -7,6 +7,7 @@ import type { Objection } from '../../../../core/objections.ts';
 import type { RuleSource } from '../../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
+import { spanishCureObjection } from './cure.ts';
 import { spanishFilmObjection } from './film.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishMaterialObjection } from './material.ts';
@@ -122,28 +123,13 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'not-dry':
       return `Nadie ha dicho que la película esté seca al tacto${objection.oven ? wetInOven(say) : ''}. Tóquela y anótela seca.`;
     case 'hotter-than-part-bears':
-      return `La pieza aguanta ${figures.temperature(objection.highestCelsius)}, y el horno está a ${figures.temperature(objection.ovenCelsius)}. Cúrela en la sala.`;
     case 'no-such-cure':
-      return `${capital(say.the('sheet'))} no da curado en ${objection.way === 'oven' ? 'horno' : 'sala'}.`;
     case 'oven-outside-sheet':
-      return `El curado en horno ${say.ofThe('sheet')} es de ${figures.temperature(objection.lowest)} a ${figures.temperature(objection.highest)}, no ${figures.temperature(objection.setCelsius)}.`;
     case 'already-curing':
-      return told`En curado desde ${theTime(figures, objection.since)}.`;
     case 'not-curing':
-      return 'Esta pieza no está en curado.';
-    case 'cure-not-given': {
-      const then =
-        objection.dueAt === undefined
-          ? ''
-          : objection.measured
-            ? told` Por lo que consta, lo cumple ${atTime(figures, objection.dueAt, 'up')}.`
-            : told` Estimado, sin medir: ${atTime(figures, objection.dueAt, 'up')}.`;
-      return `Le falta curado: hasta ahora consta el ${figures.percent(Math.floor(objection.progress * 100))}.${then}`;
-    }
-    case 'still-curing': {
-      const where = objection.way === 'oven' ? 'en el horno' : 'curándose en la sala';
-      return told`Sigue ${where}, desde ${theTime(figures, objection.since)}. Sáquela antes, y escriba fuera.`;
-    }
+    case 'cure-not-given':
+    case 'still-curing':
+      return spanishCureObjection(say, objection, figures);
     case 'on-hold':
       return `Retenida: ${spanishHoldReason(say, objection, figures)}. La libera ${say.a('lead')}: la misma línea, con permiso y el motivo.`;
     case 'film-drying':
