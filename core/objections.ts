@@ -16,7 +16,7 @@ import type { CureObjection, FilmObjection, LoadUnclear, ReadingObjection } from
 import type { SheetUnclear } from './products/sheet-objections.ts';
 import type { SessionObjection, SessionUnclear } from './session/session-objections.ts';
 import type { StepObjection } from './steps/step-objection.ts';
-import type { Celsius, EpochMs, Grams, Minutes } from './units.ts';
+import type { EpochMs, Grams, Minutes } from './units.ts';
 
 export type Objection =
   | MaterialObjection
