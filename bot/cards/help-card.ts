@@ -9,6 +9,7 @@ import { englishVerbs } from '../language/tongues/english/verbs.ts';
 import { type VocabularyName, type VocabularyRow, vocabulary } from '../language/vocabulary.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
+import { exampleHere } from './example-here.ts';
 
 export function helpCard(telling: Telling, verb: string | undefined): Card {
   const { replies, typed, slots } = telling.words;
@@ -28,7 +29,7 @@ export function helpCard(telling: Telling, verb: string | undefined): Card {
   const told = rules.map((rule) => replies.helpRule(rule.code, rule.source, rule.liftedBy));
   return makeCard(typed.words(row.name).join(', '), 'plain', {
     lines: [
-      exampleIn(typed.example(row.name), telling.figures.units),
+      exampleHere(telling, row.name),
       ...(also.length === 0 ? [] : [replies.helpMay(also)]),
       replies.helpHow,
       ...whose(telling, row.name),

@@ -1,11 +1,14 @@
 // What was read, what is needed, an example, and the lines that may have been meant as taps. Nothing is recorded.
 
 import { ownValue } from '../../core/own-key.ts';
+import { exampleIn } from '../language/example-units.ts';
 import type { Misread } from '../language/reading.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
+import { exampleHere, namedHere } from './example-here.ts';
 
-export function misreadCard(telling: Pick<Telling, 'words'> & Partial<Pick<Telling, 'shop'>>, misread: Misread): Card {
+/** A front end that knows no shop yet has examples of its own. */
+export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: Misread): Card {
   const { replies, session } = telling.words;
   /** What will be said, to be read before it is pressed; a tap that calls people says so. */
   const label = (line: string): string => {
@@ -13,14 +16,21 @@ export function misreadCard(telling: Pick<Telling, 'words'> & Partial<Pick<Telli
     return alarm === undefined ? replies.lineMeant(line) : session.callForHelp(alarm);
   };
   const asksForHelp = misread.code === 'which-cry';
-  const call = asksForHelp ? telling.shop?.crew.spray.emergency.call : undefined;
+  const call = asksForHelp && 'shop' in telling ? telling.shop.crew.spray.emergency.call : undefined;
   return makeCard(asksForHelp ? replies.notClear : replies.notRead, 'warn', {
     lines: [
       // Whatever it is, the shop's own number comes first.
       ...(call === undefined ? [] : [session.callNumber(call)]),
-      ...telling.words.misread(misread),
+      ...telling.words.misread(misread, exampleOf(telling, misread)),
       replies.nothingRecorded,
     ],
     actions: misread.suggestions.map((line, i) => ({ id: `meant-${i + 1}`, label: label(line), line })),
   });
+}
+
+function exampleOf(telling: Telling | Pick<Telling, 'words'>, { example, faulty, exampleOf: name }: Misread): string {
+  const { typed, lineShown } = telling.words;
+  if (!('shop' in telling)) return example ?? typed.example(name);
+  if (example !== undefined) return lineShown(namedHere(telling, example, name), telling.figures);
+  return faulty === undefined ? exampleHere(telling, name) : exampleIn(typed.listExample, telling.figures.units);
 }

@@ -8,6 +8,7 @@ import type { ActRead } from './acts/act-line.ts';
 import { alarmsWanted } from './cry-needs.ts';
 import type { Hearing } from './hearing.ts';
 import { looksLikePart } from './names-typed.ts';
+import { ownUnits, ownUnitsFirst } from './own-units.ts';
 import type { Fault, LineContext, Misread, Need, Reading } from './reading.ts';
 import { exampleOfSetting, unitsOfSetting } from './setting-units.ts';
 import { slots } from './slots.ts';
@@ -39,12 +40,13 @@ export function misreadOf(
   // `help me` is answered with what can be cried, and with no act.
   const shown = near?.row.name === 'help' ? (needed[0] ?? 'help') : near?.row.name;
   const name: VocabularyName = shown ?? needed[0] ?? 'mix';
-  const offered = fault.failed === 'unknown-verb' ? [...needed, ...usual] : [...usual, ...needed];
+  const likely = ownUnitsFirst(usual, context.units);
+  const offered = fault.failed === 'unknown-verb' ? [...needed, ...likely] : [...likely, ...needed];
   const tries = eachAlarmOnce(inTypedLanguage(line, near, offered, context.hearing), context.hearing);
   // Which of them it is nobody knows: none is left out.
   const suggestions = thoseThatRead(tries, reads, fault.failed === 'which-cry' ? alarms.length : undefined);
-  const own = fault.example ?? (fault.setting && exampleOfSetting(fault.setting, context.sheetIds));
-  const [example] = inTypedLanguage(line, near, own === undefined ? [] : [own], context.hearing);
+  const [own] = inTypedLanguage(line, near, fault.example === undefined ? [] : [fault.example], context.hearing);
+  const example = own ?? (fault.setting && exampleOfSetting(fault.setting, context));
   const calls = suggestions.flatMap((each) => {
     const alarm = alarmOf(each, context.hearing);
     return alarm === undefined ? [] : [[each, alarm] as const];
@@ -57,7 +59,7 @@ export function misreadOf(
     from: quoted?.start ?? line.length,
     to: quoted?.end ?? line.length,
     needs: [
-      ...(fault.needs ?? []).map((slot) => ({ slot, units: slots[slot].units })),
+      ...(fault.needs ?? []).map((slot) => ({ slot, units: ownUnits(slots[slot].units, context.units) })),
       ...(fault.setting === undefined ? [] : [settingNeeded(fault.setting, context)]),
     ],
     couldBe: fault.couldBe ?? [],
@@ -79,10 +81,10 @@ function phraseFrom(line: string, token: Fault['token']): Fault['token'] {
 
 const longestPhrase = 80;
 
-function settingNeeded(setting: SettingName, { hearing }: LineContext): Need {
+function settingNeeded(setting: SettingName, { hearing, units }: LineContext): Need {
   const languages = settingRows[setting].kind === 'language' ? [...new Set(hearing.languages.values())] : [];
   const choices = languages.length === 0 ? {} : { choices: languages };
-  return { slot: 'setting', units: unitsOfSetting(setting), setting, ...choices };
+  return { slot: 'setting', units: ownUnits(unitsOfSetting(setting), units), setting, ...choices };
 }
 
 const alarmOf = (line: string, hearing: Hearing) => alarmNamed(verbNamed(line, hearing)?.row.name);

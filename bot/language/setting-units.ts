@@ -1,8 +1,9 @@
 // How a setting is typed: in which units, the one in which its limits are told, and what it may look like.
 
-import type { SheetId } from '../../core/ids.ts';
 import type { SettingKind } from '../../core/setting-kinds.ts';
 import { type SettingName, settingRows } from '../../core/settings.ts';
+import { exampleIn } from './example-units.ts';
+import type { LineContext } from './reading.ts';
 
 const units: Readonly<Partial<Record<SettingKind, readonly string[]>>> = {
   duration: ['h', 'min'],
@@ -18,7 +19,7 @@ const told: Readonly<Partial<Record<SettingKind, string>>> = { duration: 'min', 
 
 export const unitOfSetting = (name: SettingName): string => told[settingRows[name].kind] ?? '';
 
-const examples: Readonly<Record<Exclude<SettingKind, 'sheet'>, string>> = {
+const examples: Readonly<Record<Exclude<SettingKind, 'sheet' | 'zone' | 'emergency'>, string>> = {
   duration: '3h',
   hour: '17',
   hours: '22-6',
@@ -29,19 +30,24 @@ const examples: Readonly<Record<Exclude<SettingKind, 'sheet'>, string>> = {
   rate: '4m2/h',
   quota: '300kg/month',
   'crew-name': '"Kari and Omar"',
-  zone: 'Europe/Madrid',
   language: 'en',
   units: 'metric',
   rings: 'direct',
   people: 'kari omar',
   roles: 'kari lead',
   booth: 'booth 4m2',
-  emergency: 'call 112',
 };
 
 /** A line that sets it; of a sheet there is no example without one. */
-export function exampleOfSetting(name: SettingName, [sheet]: readonly SheetId[]): string | undefined {
-  const { kind } = settingRows[name];
-  const value = kind === 'sheet' ? sheet : examples[kind];
+export function exampleOfSetting(name: SettingName, context: LineContext): string | undefined {
+  const value = exampleOf(settingRows[name].kind, context);
   return value && `set ${name} ${value}`;
+}
+
+/** Of what the crew has, or where it works. */
+function exampleOf(kind: SettingKind, { sheetIds, zone, country, units }: LineContext): string | undefined {
+  if (kind === 'sheet') return sheetIds[0];
+  if (kind === 'zone') return zone;
+  if (kind === 'emergency') return `call ${country.emergency}`;
+  return exampleIn(examples[kind], units ?? 'metric');
 }

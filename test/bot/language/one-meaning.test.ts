@@ -78,7 +78,7 @@ describe('a solvent', () => {
 describe('a figure that may mean two things', () => {
   it.each([
     ['metric', ['weigh 1 2.4 2.4g', 'weigh 1 2.4 2.4kg']],
-    ['us', ['weigh 1 2.4 2.4g', 'weigh 1 2.4 2.4kg', 'weigh 1 2.4 2.4lb']],
+    ['us', ['weigh 1 2.4 2.4g', 'weigh 1 2.4 2.4lb', 'weigh 1 2.4 2.4kg']],
   ] as const)('given a weight without a unit from somebody in %s units, then %j are offered', (units, suggestions) => {
     expect(readLine('weigh 1 2.4 2.4', { ...shopAtTen, units })).toMatchObject({ misread: { suggestions } });
   });

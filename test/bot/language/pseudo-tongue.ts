@@ -86,6 +86,7 @@ export const pseudoTongue: Tongue = {
       ...words,
       lineShown: linesShownIn(typed),
       typed: {
+        ...words.typed,
         words: (name) => verbs[name].words,
         example: (name) => inPseudo(englishTongue.typed.verbs[name].example),
       },

@@ -65,8 +65,11 @@ describe('Spanish sentences', () => {
       exampleOf: 'air' as const,
       suggestions: [],
     };
-    expect(spanish.misread({ ...misread, code: 'unit-missing' })[0]).toBe('«24 grados» no dice si son C o F.');
-    expect(spanish.misread({ ...misread, code: 'unit-missing', token: '24' })[0]).toBe('«24» no lleva unidad.');
+    const example = 'aire 24C 48%';
+    expect(spanish.misread({ ...misread, code: 'unit-missing' }, example)[0]).toBe('«24 grados» no dice si son C o F.');
+    expect(spanish.misread({ ...misread, code: 'unit-missing', token: '24' }, example)[0]).toBe(
+      '«24» no lleva unidad.',
+    );
   });
 
   it('given the labels of buttons, then each fits on a phone', () => {

@@ -4,7 +4,6 @@ import type { SettingName } from '../../../../core/settings.ts';
 import type { Misread, MisreadCode, Need } from '../../reading.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
-import { englishVerbs } from './verbs.ts';
 
 const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'unknown-verb': (token) =>
@@ -25,10 +24,7 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
     'nothing says what is permitted. A lead releases what is held, with permit and the reason behind',
 };
 
-/** Of a pasted list, the list itself is the example. */
-const listExample = 'part impeller-7 cast-iron 12mm; part valve-3 steel 6mm';
-
-export function englishMisread(misread: Misread): readonly string[] {
+export function englishMisread(misread: Misread, example: string): readonly string[] {
   const lines = [`${reasons[misread.code](misread.token)}.`.replace(/^./, (first) => first.toUpperCase())];
   for (const { number, line, code, token } of misread.faulty ?? []) {
     lines.push(`Line ${number}, ${line}: ${reasons[code](token)}.`);
@@ -42,8 +38,7 @@ export function englishMisread(misread: Misread): readonly string[] {
     lines.push('No hygrometer gives that reading: read it again.');
   }
   if (misread.needs.length > 0) lines.push(`Needed: ${misread.needs.map(englishNeed).join('; ')}.`);
-  const usual = misread.faulty === undefined ? englishVerbs[misread.exampleOf].example : listExample;
-  lines.push(`For example: ${misread.example ?? usual}`);
+  lines.push(`For example: ${example}`);
   return lines;
 }
 

@@ -42,4 +42,8 @@ export const englishNames = {
 export const englishTyped = {
   words: (name: VocabularyName): readonly string[] => englishVerbs[name].words,
   example: (name: VocabularyName): string => englishVerbs[name].example,
+  /** Of a pasted list, the list itself is the example. */
+  listExample: 'part impeller-7 cast-iron 12mm; part valve-3 steel 6mm',
+  /** What the examples call a part, where the crew has none. */
+  namedPart: 'impeller-7',
 };

@@ -1,6 +1,6 @@
 // What is typed otherwise in America than in Spain, by the readers' own word: as a tap and an example print it there.
 
-export const printedInAmerica = {
+export const printedInAmerica: Readonly<Record<string, string>> = {
   brief: 'plática',
   'brief-ahead': 'platica-antes',
   handover: 'entregar turno',
@@ -8,4 +8,4 @@ export const printedInAmerica = {
   spray: 'aspersión',
   'crew-language': 'idioma-cuadrilla',
   'crew-units': 'unidades-cuadrilla',
-} as const;
+};

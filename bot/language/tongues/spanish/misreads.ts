@@ -1,12 +1,10 @@
 // Misreads, in Spanish: what was read, what is needed, an example.
 
-import { exampleIn } from '../../example-units.ts';
 import type { Misread, MisreadCode, Need } from '../../reading.ts';
 import { capital, decimals } from './names.ts';
 import { spanishSettings } from './settings.ts';
 import { spanishSlots } from './slots.ts';
 import type { Spoken } from './spoken.ts';
-import { spanishVerbs } from './verbs.ts';
 
 const isOunces = (token: string): boolean => /\d ?(?:oz|onzas?)$/i.test(token);
 const isBareDegree = (token: string): boolean => /\d ?(?:°|grados?)$/i.test(token);
@@ -30,12 +28,9 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'permit-alone': () => 'no se dice qué se permite',
 };
 
-/** Of a pasted list, the list itself is the example. */
-const listExample = 'pieza impulsor-7 fundición 12mm; pieza válvula-3 acero 6mm';
-
 export const spanishMisread =
   (say: Spoken) =>
-  (misread: Misread): readonly string[] => {
+  (misread: Misread, example: string): readonly string[] => {
     const needs = misread.needs.map((need) => needed(say, need)).join('; ');
     // What is missing says by itself that the line is not whole.
     const isOnlyShort = misread.code === 'incomplete' && needs !== '';
@@ -61,7 +56,7 @@ export const spanishMisread =
       lines.push('Ningún higrómetro da esa lectura: léala otra vez.');
     }
     if (needs !== '' && !isOnlyShort) lines.push(`Hace falta: ${needs}.`);
-    lines.push(`Por ejemplo: ${exampleOf(say, misread)}`);
+    lines.push(`Por ejemplo: ${example}`);
     return lines;
   };
 
@@ -82,11 +77,4 @@ function needed(say: Spoken, need: Need): string {
   const name = asked ?? label;
   if (need.choices !== undefined) return `${name}: ${need.choices.join(', ')}`;
   return need.units.length === 0 ? name : `${name} en ${need.units.join(', ')}`;
-}
-
-function exampleOf(say: Spoken, { faulty, exampleOf, example }: Misread): string {
-  if (example !== undefined) return example;
-  if (faulty !== undefined) return listExample;
-  const ours = spanishVerbs[exampleOf].example;
-  return say.locale === 'es-US' ? exampleIn(ours, 'us') : decimals(say, ours);
 }

@@ -11,6 +11,7 @@ import type { Ending } from '../../ending.ts';
 import type { Figures, Rounding } from '../../figures.ts';
 import type { VocabularyName } from '../../vocabulary.ts';
 import type { english } from '../english/sentences.ts';
+import { printedInAmerica } from './in-america.ts';
 import { spanishMethods } from './methods.ts';
 import { spanishRuleNames } from './rule-names.ts';
 import type { Spoken } from './spoken.ts';
@@ -115,9 +116,30 @@ const wordsShown = 6;
 
 /** Words and example of a row as a Spanish reader may type them. */
 export const spanishTyped = (say: Spoken) => ({
-  words: (name: VocabularyName): readonly string[] => spanishVerbs[name].words.slice(0, wordsShown),
-  example: (name: VocabularyName): string => decimals(say, spanishVerbs[name].example),
+  words: (name: VocabularyName): readonly string[] => wordsIn(say, name).slice(0, wordsShown),
+  example: (name: VocabularyName): string => decimals(say, exampleIn(say, name)),
+  listExample: 'pieza impulsor-7 fundición 12mm; pieza válvula-3 acero 6mm',
+  namedPart: 'impulsor-7',
 });
+
+/** What is printed in the country first. */
+function wordsIn({ locale }: Spoken, name: VocabularyName): readonly string[] {
+  const { words } = spanishVerbs[name];
+  const printed = locale === 'es-ES' ? undefined : ownValue(printedInAmerica, name);
+  return printed === undefined ? words : [printed, ...words.filter((word) => word !== printed)];
+}
+
+/** By the words of the country. */
+function exampleIn({ locale }: Spoken, name: VocabularyName): string {
+  const { words, example } = spanishVerbs[name];
+  if (locale === 'es-ES') return example;
+  const [first = name] = words;
+  const printed = ownValue(printedInAmerica, name) ?? first;
+  // The gun that is washed is a pistola everywhere.
+  const ofMethods = name === 'flush' || name === 'spray-on' || name === 'spray-off' || name === 'used';
+  const { name: spraying, nameInAmerica = spraying } = spanishMethods.spray;
+  return (ofMethods ? example : example.replace(spraying, nameInAmerica)).replace(first, printed);
+}
 
 /** What the sheets that come with Batchbell say of their figures; a shop's own stand as they were written. */
 const phrases: readonly (readonly [RegExp, string])[] = [

@@ -28,10 +28,17 @@ export const spain: Profile = {
   name: 'Español (España)',
   clock: (local) => local.toFormat('H:mm'),
   dated: (local) => local.toFormat('d LLL yyyy, H:mm'),
+  emergency: '112',
   paper: 'A4',
 };
 
-export const mexico: Profile = { ...spain, locale: 'es-MX', name: 'Español (México)', paper: 'LETTER' };
+export const mexico: Profile = {
+  ...spain,
+  locale: 'es-MX',
+  name: 'Español (México)',
+  emergency: '911',
+  paper: 'LETTER',
+};
 
 export const unitedStates: Profile = {
   ...anywhere,
@@ -41,6 +48,7 @@ export const unitedStates: Profile = {
   dates: 'either',
   clock: (local) => local.toFormat('h:mm a'),
   dated: (local) => local.toFormat('d LLL yyyy, h:mm a'),
+  emergency: '911',
   paper: 'LETTER',
 };
 

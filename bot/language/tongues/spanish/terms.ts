@@ -18,7 +18,7 @@ export const spanishTerms: Terms = {
       'es-MX': { one: 'plática', many: 'pláticas', gender: 'f' },
       'es-US': { one: 'plática', many: 'pláticas', gender: 'f' },
     },
-    typed: 'charla',
+    typed: 'charla plática',
     source: heard,
   },
   can: { one: 'lata', many: 'latas', gender: 'f', typed: 'lata bote cubeta', source: trade },

@@ -1,0 +1,25 @@
+// Which units a crew works in: those that are asked for, and the lines that are offered first. Grams, minutes and percents are everybody's.
+
+import type { UnitSystem } from '../../core/crew/unit-system.ts';
+
+const foreign: Readonly<Record<UnitSystem, ReadonlySet<string>>> = {
+  metric: new Set(['lb', 'oz', 'gal', 'fl oz', 'qt', 'F', 'mil', 'in', 'ft2', 'fpm', 'ft2/h', 'lb/month']),
+  us: new Set(['kg', 'L', 'mL', 'C', 'um', 'mm', 'cm', 'm2', 'm/s', 'm2/h', 'kg/month', 'kg/day', 'kg/year']),
+};
+
+/** All of them where none is a crew's own. */
+export function ownUnits(units: readonly string[], system: UnitSystem | undefined): readonly string[] {
+  if (system === undefined) return units;
+  const own = units.filter((unit) => !foreign[system].has(unit));
+  return own.length === 0 ? units : own;
+}
+
+const figures = /\d(fl oz|[a-z]+\d?(?:\/[a-z]+)?)/gi;
+
+/** In their order otherwise. */
+export function ownUnitsFirst(lines: readonly string[], system: UnitSystem | undefined): readonly string[] {
+  if (system === undefined) return lines;
+  const isForeign = (line: string): boolean =>
+    [...line.matchAll(figures)].some(([, unit = '']) => foreign[system].has(unit));
+  return [...lines.filter((line) => !isForeign(line)), ...lines.filter(isForeign)];
+}
