@@ -47,6 +47,8 @@ const pairs = [
   ['kg', 'lb'],
   ['um', 'mil'],
   ['m2', 'ft2'],
+  ['mps', 'fpm'],
+  ['mL', 'floz'],
 ] as const;
 const unitsOf: Readonly<Record<UnitSystem, ReadonlyMap<string, string>>> = {
   us: new Map(pairs),

@@ -1,11 +1,15 @@
 // What was read, what is needed, an example, and the lines that may have been meant as taps. Nothing is recorded.
 
 import { ownValue } from '../../core/own-key.ts';
+import { byName, liveParts } from '../../core/shop.ts';
+import { statusOf } from '../../core/status.ts';
 import { exampleIn } from '../language/example-units.ts';
 import type { Misread } from '../language/reading.ts';
-import { type Card, makeCard } from './card.ts';
+import { type Card, type CardAction, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { exampleHere, namedHere } from './example-here.ts';
+import { nextTaps } from './next-taps.ts';
+import { tapsTogether } from './parts-together.ts';
 
 /** A front end that knows no shop yet has examples of its own. */
 export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: Misread): Card {
@@ -24,9 +28,28 @@ export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: 
       ...telling.words.misread(misread, exampleOf(telling, misread)),
       replies.nothingRecorded,
     ],
-    actions: misread.suggestions.map((line, i) => ({ id: `meant-${i + 1}`, label: label(line), line })),
+    actions: [
+      ...misread.suggestions.map((line, i) => ({ id: `meant-${i + 1}`, label: label(line), line })),
+      ...('shop' in telling ? partTaps(telling, misread) : []),
+    ],
   });
 }
+
+/** `dry` alone: the parts that wait for it, all together and each, as many as a phone shows. */
+function partTaps(telling: Telling, { code, needs, exampleOf: name }: Misread): readonly CardAction[] {
+  if (code !== 'incomplete' || !needs.some(({ slot }) => slot === 'parts' || slot === 'part')) return [];
+  const waiting = statusOf.parts(telling, byName(liveParts(telling.shop))).flatMap(({ part, next }) => {
+    const acts = next().filter(({ command, against }) => command.verb === name && against.length === 0);
+    return acts.length === 0 ? [] : [{ part: part.name, taps: nextTaps(telling, acts) }];
+  });
+  const each = waiting.flatMap(({ part, taps }) =>
+    taps.map((tap) => ({ ...tap, id: `${tap.id}-${part}`, label: `${tap.label.replace(/…$/, '')} ${part}` })),
+  );
+  const shown = [...tapsTogether(waiting), ...each].slice(0, mostTaps);
+  return shown.map((tap) => ({ ...tap, shown: telling.words.lineShown(tap.line, telling.figures) }));
+}
+
+const mostTaps = 4;
 
 function exampleOf(telling: Telling | Pick<Telling, 'words'>, { example, faulty, exampleOf: name }: Misread): string {
   const { typed, lineShown } = telling.words;

@@ -1,12 +1,14 @@
 // The answer to what was recorded: which card the command calls for, with what holds for every record: said late, said
 // despite an objection, what rings next.
 
+import type { Batch } from '../../core/batch/batch.ts';
 import { isRatioOut } from '../../core/batch/batch-status.ts';
+import { methodLikely } from '../../core/coats-waiting.ts';
 import type { CommandOf, Verb } from '../../core/commands.ts';
 import { peopleLeading } from '../../core/crew/crew.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
 import { defaultPlace, nameIn } from '../../core/ids.ts';
-import { methodRows } from '../../core/methods.ts';
+import { type Method, methodRows } from '../../core/methods.ts';
 import { briefsAt } from '../../core/session/spray-settings.ts';
 import type { BatchNow } from '../../core/status.ts';
 import { batchCard, openedCard, stirringCard } from './batch-cards.ts';
@@ -24,6 +26,7 @@ import { type Telling, tap, undoTap } from './card-context.ts';
 import { amendedCard, heardCard, judgedCard, settledCard, undoneCard } from './correction-cards.ts';
 import { handoverCard, shiftCard, snoozedCard, takenOverCard } from './crew-cards.ts';
 import { heatHazards, potOverLines } from './dead-pot.ts';
+import { partInHand } from './example-here.ts';
 import { filmCard, standsAgainst, testedCard } from './film-cards.ts';
 import { addReply, caughtReply, coverReply, emptiedReply, weighReply } from './material-reply.ts';
 import { notedFacts } from './noted-facts.ts';
@@ -140,6 +143,13 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
 const surfaceOfPart = onPart(partSurfaceCard);
 const read = onPart((telling, part) => curingCard(telling, part, telling.words.replies.partRead(part.part.name)));
 
+/** The usual one of the pot, else the one that most sheets know. */
+function methodOf({ shop }: Telling, batch: Batch): Method {
+  const { methods } = batch.sheet;
+  const [first] = methods;
+  return methodLikely(shop, batch) ?? (methods.includes('spray') ? 'spray' : (first ?? 'spray'));
+}
+
 function filteredCard(telling: Telling, pot: BatchNow): Card {
   const { replies } = telling.words;
   const { number, place } = pot.batch;
@@ -148,7 +158,11 @@ function filteredCard(telling: Telling, pot: BatchNow): Card {
   const use =
     before === undefined
       ? [replies.ratioOffUse]
-      : [...before.lines, replies.sayCoat(number), ...surfacesBeforeCoat(telling, place)];
+      : [
+          ...before.lines,
+          replies.sayCoat(partInHand(telling, 'coat'), number, methodOf(telling, pot.batch)),
+          ...surfacesBeforeCoat(telling, place),
+        ];
   const card = batchCard(telling, pot, replies.filtered(number), use, isOut ? 'warn' : 'good');
   return { ...card, actions: [...card.actions, surfaceTap(telling, '{part}'), ...(before?.actions ?? [])] };
 }

@@ -17,6 +17,7 @@ import { limitsBroken, spreadOver } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
+import { partInHand } from './example-here.ts';
 import { factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
 
@@ -140,7 +141,11 @@ export function surfacesBeforeCoat(telling: Telling, place: PlaceName): readonly
   if (waiting.length > 0 && unread.length === 0) return [];
   const names = unread.map(({ name }) => name);
   const { readSurfaces, surfaceNotRead } = telling.words.parts;
-  return [waiting.length === 0 ? readSurfaces(telling.figures) : surfaceNotRead(names, telling.figures)];
+  return [
+    waiting.length === 0
+      ? readSurfaces(partInHand(telling, 'surface'), telling.figures)
+      : surfaceNotRead(names, telling.figures),
+  ];
 }
 
 /** Said on a coat: what its distance from the dew point rests on. */

@@ -74,7 +74,7 @@ export function hearingOf(tongues: readonly Typed[], codes: readonly string[], a
     settings: new Map(
       tongues.flatMap(({ settings }) =>
         settingNames.flatMap((name) =>
-          (settings[name].typed?.split(', ') ?? []).map((words) => [words, name] as const),
+          (settings[name].typed?.split(', ') ?? []).map((words) => [withoutAccents(words), name] as const),
         ),
       ),
     ),

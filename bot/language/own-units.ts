@@ -14,6 +14,11 @@ export function ownUnits(units: readonly string[], system: UnitSystem | undefine
   return own.length === 0 ? units : own;
 }
 
+/** All of them, the crew's own first. */
+export function ownUnitsBefore(units: readonly string[], system: UnitSystem | undefined): readonly string[] {
+  return [...new Set([...ownUnits(units, system), ...units])];
+}
+
 const figures = /\d(fl oz|[a-z]+\d?(?:\/[a-z]+)?)/gi;
 
 /** In their order otherwise. */

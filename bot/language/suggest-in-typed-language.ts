@@ -3,6 +3,7 @@
 import { methods } from '../../core/methods.ts';
 import { ownValue } from '../../core/own-key.ts';
 import type { Hearing } from './hearing.ts';
+import { firstSpellings } from './line-shown.ts';
 import type { Typed } from './tongues/typed.ts';
 import { tokenize } from './typed/tokens.ts';
 import { withoutAccents } from './typed/without-accents.ts';
@@ -39,7 +40,7 @@ function offeredFor(word: string, tongue: Typed, english: Typed): string | undef
   const method = methods.find((each) => each === word);
   if (method !== undefined) return tongue.methods[method].name;
   const [name] = Object.entries(english.verbs).find(([, { words }]) => words[0] === word) ?? [];
-  return name === undefined ? undefined : ownValue(tongue.verbs, name)?.words[0];
+  return name === undefined ? firstSpellings(tongue).get(word) : ownValue(tongue.verbs, name)?.words[0];
 }
 
 /** `huele a disolvente`: of what is need and no cry. */

@@ -1,5 +1,6 @@
 // A number without a unit where one is needed, with the lines that each likely unit would make of it.
 
+import { ownUnitsBefore } from '../own-units.ts';
 import type { Fault } from '../reading.ts';
 import { type Slot, slots } from '../slots.ts';
 import { atClock } from '../times/hour-said.ts';
@@ -24,7 +25,7 @@ export function unitMissing(act: ActLine, filled: ReadonlyMap<Slot, unknown>): F
   const asked = hourAsked(act, token);
   if (asked !== undefined) return asked;
   const preferred = needs.includes(first) && bare.length === 1 ? [first] : wanted;
-  return { failed: 'unit-missing', token, needs: preferred, tries: triesOf(act.line, bare, preferred) };
+  return { failed: 'unit-missing', token, needs: preferred, tries: triesOf(act, bare, preferred) };
 }
 
 /** What few acts take is not thought of where the number could be none of it: a stirrer that turns twice a minute. */
@@ -54,21 +55,23 @@ function bareNumbers(act: ActLine): readonly NumberToken[] {
   return isNumbered && first.number.whole ? numbers.slice(1) : numbers;
 }
 
-function triesOf(line: string, bare: readonly NumberToken[], wanted: readonly Slot[]): readonly string[] {
+/** The units of whoever speaks before those of others. */
+function triesOf({ line, context }: ActLine, bare: readonly NumberToken[], wanted: readonly Slot[]): readonly string[] {
+  const unitsOf = (slot: Slot): readonly string[] => ownUnitsBefore(slots[slot].units, context.units);
   const only = bare.length === 1 ? bare[0] : undefined;
   if (only !== undefined) {
-    const units = wanted.length === 1 ? slots[wanted[0] ?? 'amount'].units : likeliest(wanted);
+    const units = wanted.length === 1 ? unitsOf(wanted[0] ?? 'amount') : likeliest(wanted.map(unitsOf));
     return units.slice(0, 4).map((unit) => lineWith(line, only, withUnitText(only, unit)));
   }
   return [0, 1, 2].map((choice) =>
     bare.reduceRight((text, token, i) => {
-      const units = wanted[i] === undefined ? [] : slots[wanted[i]].units;
+      const units = wanted[i] === undefined ? [] : unitsOf(wanted[i]);
       return lineWith(text, token, withUnitText(token, units[choice % Math.max(1, units.length)] ?? ''));
     }, line),
   );
 }
 
 /** The first unit of each, then the second of each. */
-function likeliest(wanted: readonly Slot[]): readonly string[] {
-  return [0, 1].flatMap((choice) => wanted.flatMap((slot) => slots[slot].units[choice] ?? []));
+function likeliest(units: readonly (readonly string[])[]): readonly string[] {
+  return [0, 1].flatMap((choice) => units.flatMap((each) => each[choice] ?? []));
 }

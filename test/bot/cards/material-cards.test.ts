@@ -208,7 +208,7 @@ it('given a plan, then one tap turns it into a batch, and the card says what is 
 it('given a plan that cannot be made, then the card says what is missing', async () => {
   const { say } = await after('part plate-1');
   expect((await say('plan plate-1 spray')).card.lines).toEqual([
-    'No area is known for plate-1. Say it: part impeller-7 0.8m2.',
+    'No area is known for plate-1. Say it: part plate-1 0.8m2.',
   ]);
 });
 

@@ -215,7 +215,7 @@ export const englishMaterial = {
   planNoFilm: 'The sheet gives no volume solids and film: no sum can be made.',
   planNoDensities: 'The sheet gives no densities: litres cannot become grams.',
   planNoArea: (parts: readonly PartName[], figures: Figures) =>
-    `No area is known for ${figures.list(parts)}. Say it: part impeller-7 0.8m2.`,
+    `No area is known for ${figures.list(parts)}. Say it: part ${parts[0] ?? ''} ${figures.units === 'us' ? '8ft2' : '0.8m2'}.`,
   planTooMuch: 'These figures are beyond what can be summed.',
   planNotRead: 'No air reading: the clocks take their cautious side.',
   planGoesBy: 'Figures go by the sheet; weigh what you use, and the next plan is better.',

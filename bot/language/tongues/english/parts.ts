@@ -74,7 +74,8 @@ export const englishParts = {
   surfaceNotRead: (parts: readonly PartName[], figures: Figures) =>
     `Nobody has read the surface of ${figures.list(parts)}: its distance from the dew point is not known.`,
   surfaceOfPlace: (parts: string) => `Of ${parts} nobody has read the surface; that of the place stands in.`,
-  readSurfaces: (_f: Figures) => 'Before each coat read the steel itself: surface impeller-7 19C.',
+  readSurfaces: (part: string, figures: Figures) =>
+    `Before each coat read the steel itself: surface ${part} ${figures.units === 'us' ? '66F' : '19C'}.`,
   spreadNeeds: 'Without the air of the room there is no dew point to compare it with.',
   /** What a tap does, where a name was not known. */
   meant: {

@@ -51,7 +51,8 @@ export const englishReplies = {
     `The stir time is given. It was coated from, and nobody said that it was filtered: say filter ${batch} already.`,
   stirStillWanted: (minutes: Minutes, figures: Figures) => `${figures.minutesUp(minutes)} of stirring still wanted.`,
   filtered: (batch: number) => `Batch ${batch}: filtered, in use`,
-  sayCoat: (batch: number) => `Say each coat when it ends: coat impeller-7 ${batch} spray.`,
+  sayCoat: (part: string, batch: number, method: Method) =>
+    `Say each coat when it ends: coat ${part} ${batch} ${method}.`,
   thick: (batch: number, seen: 'thick' | 'gelled') => `Batch ${batch}: ${seen}, pot life over`,
   emptyNow: (how: WasteSaid) => `Apply no more of it. Empty and flush; ${waste[how]}.`,
   gelledNow: (batch: number) =>

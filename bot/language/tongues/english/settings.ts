@@ -8,13 +8,13 @@ export interface SettingWords {
   readonly asked?: string;
   /** What it may look like on a form. */
   readonly hint?: string;
-  /** Its name as it is typed besides its own, without accents; two words at most, commas between. */
+  /** Its name as it is typed besides its own; two words at most, commas between. */
   readonly typed?: string;
 }
 
 const names: Readonly<Record<SettingName, SettingWords>> = {
   crew: { label: 'Crew', asked: 'the crew’s name' },
-  zone: { label: 'Time zone', asked: 'a time zone, Europe/Madrid', hint: 'Europe/Madrid, or the city alone' },
+  zone: { label: 'Time zone', asked: 'a time zone', hint: 'Europe/Madrid, or the city alone' },
   'crew-language': {
     label: 'Language of the crew',
     asked: 'a language',

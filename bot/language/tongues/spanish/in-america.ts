@@ -2,7 +2,7 @@
 
 export const printedInAmerica: Readonly<Record<string, string>> = {
   brief: 'plática',
-  'brief-ahead': 'platica-antes',
+  'brief-ahead': 'plática-antes',
   handover: 'entregar turno',
   takeover: 'recibir turno',
   spray: 'aspersión',

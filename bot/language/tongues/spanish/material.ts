@@ -205,7 +205,7 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   planNoFilm: `${capital(say.the('sheet'))} no da sólidos en volumen ni espesor: no se puede calcular.`,
   planNoDensities: `${capital(say.the('sheet'))} no da densidades: el volumen no se puede pasar a peso.`,
   planNoArea: (parts, figures) =>
-    `No se sabe el área de ${figures.list(parts)}. Escriba: pieza impulsor-7 ${figures.units === 'us' ? '8ft2' : `${figures.decimal(0.8)}m2`}.`,
+    `No se sabe el área de ${figures.list(parts)}. Escriba: pieza ${parts[0] ?? ''} ${figures.units === 'us' ? '8ft2' : `${figures.decimal(0.8)}m2`}.`,
   planTooMuch: 'Estas cifras pasan de lo que se puede calcular.',
   planNotRead: 'Sin lectura del aire: los tiempos toman el lado prudente.',
   planGoesBy: `Las cifras van por ${say.the('sheet')}; si pesa lo que gasta, el próximo plan saldrá mejor.`,

@@ -66,8 +66,8 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   surfaceNotRead: (parts, figures) =>
     `Falta leer la superficie de ${figures.list(parts)}: sin ella no se sabe el margen sobre el punto de rocío.`,
   surfaceOfPlace: (part) => `De ${part} nadie ha leído la superficie; se toma la del lugar.`,
-  readSurfaces: (figures) =>
-    `Antes de cada capa, lea el propio sustrato: superficie impulsor-7 ${figures.units === 'us' ? '66F' : '19C'}.`,
+  readSurfaces: (part, figures) =>
+    `Antes de cada capa, lea el propio sustrato: superficie ${part} ${figures.units === 'us' ? '66F' : '19C'}.`,
   spreadNeeds: 'Sin el aire de la sala no hay punto de rocío con que comparar.',
   meant: {
     coat: (parts, method, batch, figures) =>

@@ -55,7 +55,8 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
       `Agitación cumplida. Ya se aplicó de ella y nadie dijo que se filtrara: escriba ya filtrada ${batch}.`,
     stirStillWanted: (minutes, figures) => `Agitación pendiente: ${figures.minutesUp(minutes)}.`,
     filtered: (batch) => `Mezcla ${batch}: filtrada, en uso`,
-    sayCoat: (batch) => `Anote cada capa al terminarla: aplicar impulsor-7 ${batch} ${methodName(say, 'spray')}.`,
+    sayCoat: (part, batch, method) =>
+      `Anote cada capa al terminarla: aplicar ${part} ${batch} ${methodName(say, method)}.`,
     thick: (batch, seen) => `Mezcla ${batch}: ${seenAs[seen]}, se acabó su vida`,
     emptyNow: (how) => `No aplique más. Vacíe y lave; ${waste[how]}.`,
     gelledNow: (batch) =>

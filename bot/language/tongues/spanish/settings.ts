@@ -7,7 +7,7 @@ import type { Spoken } from './spoken.ts';
 
 const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
   crew: { label: capital(say.one('crew')), asked: `nombre ${say.ofThe('crew')}` },
-  zone: { label: 'Zona horaria', asked: 'zona horaria, Europe/Madrid', hint: 'Europe/Madrid, o solo la ciudad' },
+  zone: { label: 'Zona horaria', asked: 'zona horaria', hint: 'Europe/Madrid, o solo la ciudad' },
   'crew-language': {
     label: `Idioma ${say.ofThe('crew')}`,
     asked: 'un idioma',
@@ -24,9 +24,9 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
   'air-limit': {
     label: 'Validez del aire',
     asked: 'cuánto tiempo vale una lectura del aire',
-    typed: 'limite-aire, limite aire',
+    typed: 'límite-aire, límite aire',
   },
-  'voc-limit': { label: 'Límite de COV', asked: 'límite de COV', typed: 'limite-cov, limite cov' },
+  'voc-limit': { label: 'Límite de COV', asked: 'límite de COV', typed: 'límite-cov, límite cov' },
   digest: { label: 'Hora del resumen', asked: 'hora del resumen' },
   morning: { label: 'Hora de la lista de la mañana', asked: 'hora del repaso de la mañana' },
   quiet: { label: 'Silencio', asked: 'horas de silencio', hint: '22-6. Lo urgente avisa igual. Vacío: sin silencio.' },
@@ -36,7 +36,7 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
   'brief-ahead': {
     label: `Antelación de la ${say.one('brief')}`,
     asked: 'con cuánta antelación',
-    typed: 'charla-antes, platica-antes',
+    typed: 'charla-antes, plática-antes',
   },
   sprayers: { label: 'Pintores', asked: 'quiénes' },
   booth: { label: 'Cabina', asked: 'área' },

@@ -93,5 +93,6 @@ export const spanishTyped: Typed = {
     brief: { spray: 'pintan', near: 'quedan', stays: 'quedan', out: 'fuera', outside: 'vigila' },
     shift: { on: 'entra', off: 'sale' },
     from: { to: 'hasta' },
+    set: { call: 'teléfono' },
   },
 };

@@ -16,14 +16,14 @@ export const spanishVerbs: VerbsTyped = {
   stir: done(
     'agitador en marcha',
     verbWords(
-      'agitar, agitado, agitando, remover, removido, removida, remuevo, agité, agito, agitamos, batir, batido, revolver, revolviendo, agitador marcha, arrancar agitador, arranco agitador, arranca agitador, arranque agitador, encender agitador, enciendo agitador, prender agitador, prendo agitador, revuelvo, revolví, bato, batí',
+      'agitar, agitado, agitando, remover, removido, removida, remuevo, agité, agito, agitamos, batir, batido, revolver, revolviendo, agitador marcha, arrancar agitador, arranco agitador, arranca agitador, arranque agitador, arranca, arranque, encender agitador, enciendo agitador, prender agitador, prendo agitador, revuelvo, revolví, bato, batí',
       'agitar 1',
     ),
   ),
   stop: done(
     'agitador parado',
     verbWords(
-      'parar, para, pare, parado, parada, paré, detener, parar agitador, paro, paramos, detenido, agitador parado, paro agitador, para agitador, detener agitador, apagar agitador, apago agitador, apagado agitador',
+      'parar, para, pare, alto, parado, parada, paré, detener, parar agitador, paro, paramos, detenido, agitador parado, paro agitador, para agitador, detener agitador, apagar agitador, apago agitador, apagado agitador',
       'parar 1',
     ),
   ),
