@@ -18,7 +18,7 @@ const awaited = {
   'core/calc/flammable.ts': 'before Part B goes in: a warm liquid, and bonding where one is poured',
   'core/calc/gas.ts': 'the gas-sensitive can: minutes of purge, and what oxygen is left',
   'core/calc/heating.ts': 'a reading in the oven: the heat-up fitted to it',
-  'core/calc/part-temperature.ts': 'the proof of a cure: what lies between two readings on the part',
+  'core/calc/part-temperature.ts': 'the paper of a cure: the longest stretch at temperature without a break',
   'core/calc/respirators.ts': 'the spray brief: the factor of a respirator',
   'core/calc/salts.ts': 'what a job asks for before the coat: the patch test',
   'core/calc/thinner.ts': 'the sheet that allows thinner: how much',

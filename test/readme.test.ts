@@ -18,6 +18,7 @@ const lines = [
   'wait 15m',
   'temp impeller-7 91C',
   'wait 1h',
+  'temp impeller-7 92C',
   'out impeller-7',
 ];
 

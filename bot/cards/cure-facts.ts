@@ -2,6 +2,7 @@
 // stages, the oven's door, and what the humidity held back.
 
 import { humidityHeldBack } from '../../core/part/cure-humidity.ts';
+import { isBracketed } from '../../core/part/cure-proof.ts';
 import { assumedHeatTransfer } from '../../core/part/heat-up.ts';
 import { type Cure, phaseOfPart } from '../../core/part/part.ts';
 import { type CureStatus, type PartStatus, partStatus } from '../../core/part/part-status.ts';
@@ -50,6 +51,7 @@ export function cureLines(telling: Telling, status: PartStatus): readonly string
   if (cure === undefined || status.cure === undefined) return [];
   return [
     ...estimateLines(telling, cure, status.cure),
+    ...againLines(telling, cure, status.cure),
     ...doorLines(telling, cure),
     ...humidityLines(telling, cure, status),
   ];
@@ -65,6 +67,13 @@ function estimateLines(telling: Telling, { way, run }: Cure, { clock, warming }:
       : parts.estimate(warming.ovenCelsius, warming.start, assumedHeatTransfer, telling.figures),
     parts.askAt(warming.reachesAt, telling.figures),
   ];
+}
+
+/** Past the last reading nothing is proved: whoever reads once only is told that it takes another. */
+function againLines(telling: Telling, cure: Cure, { clock, given }: CureStatus): readonly string[] {
+  const waits = isBracketed(cure) && cure.run.to === undefined && !clock.assumed && clock.goes !== 'given';
+  if (!waits || given?.readAt === undefined || clock.dueAt === undefined) return [];
+  return [telling.words.parts.readAgain(given.readAt, clock.dueAt, telling.figures)];
 }
 
 function doorLines(telling: Telling, { doors }: Cure): readonly string[] {

@@ -8,6 +8,7 @@ import { ovenLaw, rateLaw, type Sheet } from '../products/sheet.ts';
 import type { StageName } from '../products/sheet-part.ts';
 import { type EpochMs, epochMs, minutes, minutesAfter, minutesBetween } from '../units.ts';
 import { runsExpected, runsThatCount } from './cure-humidity.ts';
+import { isBracketed, provedClock } from './cure-proof.ts';
 import { heatUp } from './heat-up.ts';
 import type { Coat, Cure, Part } from './part.ts';
 
@@ -66,6 +67,7 @@ export function cureClock(part: Part, sheet: Sheet, air: AirLog, now: EpochMs): 
   if (cure === undefined) return undefined;
   const rules = cureRules(sheet, cure.way);
   if (rules === undefined) return undefined;
+  if (isBracketed(cure)) return provedClock(part, cure, rules, air.staleAfter, now);
   const log = cureLog(part, cure.way, air);
   const clock = readClock(rules, countedRuns(cure, sheet, air, now), log, now);
   const { run } = cure;
@@ -111,10 +113,11 @@ export function cureDue(part: Part, sheet: Sheet, air: AirLog): CureDue | undefi
   if (cure === undefined) return undefined;
   const rules = cureRules(sheet, cure.way);
   if (rules === undefined) return { at: minutesAfter(cure.run.from, dayWithoutFigure), basis: 'clock' };
-  const log = cureLog(part, cure.way, air);
-  const due = dueByRecord(rules, cure, sheet, air, log);
-  if (due === undefined) return undefined;
   const newest = part.temperatures.at(-1)?.at;
+  const due = isBracketed(cure)
+    ? provedClock(part, cure, rules, air.staleAfter, epochMs(Math.max(cure.run.from, newest ?? cure.run.from))).dueAt
+    : dueByRecord(rules, cure, sheet, air, cureLog(part, cure.way, air));
+  if (due === undefined) return undefined;
   const isProved = cure.run.to !== undefined || (newest !== undefined && due <= newest);
   if (cure.way === 'room' || isProved || isAtTemperature(part, sheet)) {
     return { at: epochMs(Math.ceil(due)), basis: 'readings' };

@@ -65,7 +65,8 @@ describe.skipIf(!hasChromium)('a page that moves under the thumb', () => {
     for (const line of ['dry impeller-7', 'cure impeller-7 oven 90C', 'temp impeller-7 91C'])
       await shop.say('Kari', line);
     await shop.wait(70);
-    for (const line of ['out impeller-7', 'film impeller-7 4 4 4um']) await shop.say('Kari', line);
+    for (const line of ['temp impeller-7 91C', 'out impeller-7', 'film impeller-7 4 4 4um'])
+      await shop.say('Kari', line);
     const page = await openPhone(browser, shop, 'Ola');
     await page.locator('.state[data-state=on]').waitFor({ state: 'attached' });
     const tile = page.locator('.strip [data-item="part/impeller-7"]');

@@ -92,6 +92,7 @@ describe('the other side of each edge', () => {
       ...dry,
       '10:12 cure impeller-7 oven 90C',
       '10:12 temp impeller-7 90C',
+      '11:12 temp impeller-7 90C',
       '11:12 out impeller-7',
       '11:12 release impeller-7',
     ]);

@@ -5,7 +5,7 @@ import { sessionTalk, taps } from './session-talk.ts';
 
 const cured = [
   ...['air 24C 48%', 'mix 2.4kg', 'weigh 1 1200g 1200g', 'wait 102m', 'filter 1', 'coat new a1 1 brush', 'wait 12m'],
-  ...['dry a1', 'cure a1 oven 90C', 'temp a1 90C', 'wait 60m', 'out a1'],
+  ...['dry a1', 'cure a1 oven 90C', 'temp a1 90C', 'wait 60m', 'temp a1 90C', 'out a1'],
 ];
 
 async function said(...lines: readonly string[]) {

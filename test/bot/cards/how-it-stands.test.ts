@@ -42,6 +42,8 @@ it('given a cure that is proved, then taking out comes before another reading', 
   expect(await tapsOf('part/a1')).toEqual(['temp', 'door', 'out']);
   await shop.say('10:07 temp a1 91C');
   await shop.until('11:30');
+  expect(await tapsOf('part/a1')).toEqual(['temp', 'door', 'out']);
+  await shop.say('11:30 temp a1 91C');
   expect(await tapsOf('part/a1')).toEqual(['out', 'temp', 'door']);
 });
 

@@ -162,6 +162,7 @@ describe('leave given beforehand', () => {
       '10:30 dry impeller-7',
       '10:30 cure impeller-7 oven 90C',
       '10:30 temp impeller-7 91C',
+      '11:31 temp impeller-7 90C',
       '11:31 out impeller-7',
     ];
     const day = await told(...lines, '11:32 day');

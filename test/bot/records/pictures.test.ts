@@ -27,6 +27,7 @@ const shift = [
   '10:15 cure impeller-7 oven 90C',
   '10:30 temp impeller-7 60C',
   '10:45 temp impeller-7 92C',
+  '11:50 temp impeller-7 90C',
   '11:50 out impeller-7',
   '11:55 film impeller-7 12 14 13um',
 ];

@@ -145,6 +145,7 @@ describe('a weighing that does not read', () => {
       '11:01 cure imp-1 oven 90C',
       '11:02 temp imp-1 91C',
       '12:02 temp imp-1 90C',
+      '12:03 temp imp-1 90C',
       '12:03 out imp-1',
     ];
     const shop = brokenAt(await shopWith(cured), weighingOf1);

@@ -146,6 +146,7 @@ describe('a button of an older card', () => {
     const batch = await flashedOff();
     for (const line of ['dry impeller-7', 'cure impeller-7 oven 90C', 'temp impeller-7 91C']) await shop.types(line);
     await shop.passes(70);
+    await shop.types('temp impeller-7 91C');
     await shop.types('out impeller-7');
     const old = stillShown(batch);
     expect(old.text).toContain('[Release]');
@@ -170,6 +171,7 @@ describe('a question that one reader sees', () => {
     const batch = await flashedOff(options);
     for (const line of ['dry impeller-7', 'cure impeller-7 oven 90C', 'temp impeller-7 91C']) await shop.types(line);
     await shop.passes(70);
+    await shop.types('temp impeller-7 91C');
     await shop.types('out impeller-7');
     const old = stillShown(batch);
     await shop.types('film impeller-7 13um', 'UJO');
@@ -220,6 +222,7 @@ describe('a question that one reader sees', () => {
     const batch = await flashedOff();
     for (const line of ['dry impeller-7', 'cure impeller-7 oven 90C', 'temp impeller-7 91C']) await shop.types(line);
     await shop.passes(70);
+    await shop.types('temp impeller-7 91C');
     await shop.types('out impeller-7');
     expect(batch.text).toContain('[Release]');
     await shop.opensHome();
@@ -242,7 +245,7 @@ describe('a form that lifts a hold', () => {
     const batch = await flashedOff();
     for (const line of ['dry impeller-7', 'cure impeller-7 oven 90C', 'temp impeller-7 91C']) await shop.types(line);
     await shop.passes(70);
-    for (const line of ['out impeller-7', 'film impeller-7 4 4 4um']) await shop.types(line);
+    for (const line of ['temp impeller-7 91C', 'out impeller-7', 'film impeller-7 4 4 4um']) await shop.types(line);
     return batch;
   }
   const form = () => JSON.stringify([...shop.fake.views.values()].at(-1));

@@ -16,6 +16,7 @@ const out = [
   '@ada: cure impeller-7 oven 90C',
   '@ada: temp impeller-7 91C',
   'wait 70m',
+  '@ada: temp impeller-7 91C',
   '@ada: out impeller-7',
 ];
 

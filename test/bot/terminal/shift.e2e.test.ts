@@ -38,6 +38,7 @@ const shift: readonly (readonly [line: string, kind: string, facts?: Readonly<Re
   ['wait 20m', 'reply'],
   ['temp impeller-7 90C', 'reply', { 'part-temperature': 90, 'cure-done-at': '2026-03-02T11:42:00Z' }],
   ['wait 60m', 'reply'],
+  ['temp impeller-7 91C', 'reply', { 'cure-given': 60 }],
   ['out impeller-7', 'reply', { 'cure-given': 60 }],
   ['wait until 16:00', 'reply'],
   ['coat new valve-9 1 brush', 'objection'],

@@ -116,6 +116,7 @@ describe('a tap on a card of the conversation', () => {
     for (const line of ['dry impeller-7', 'cure impeller-7 oven 90C', 'temp impeller-7 91C'])
       await shop.say('Kari', line);
     await shop.wait(70);
+    await shop.say('Kari', 'temp impeller-7 91C');
     await shop.say('Kari', 'out impeller-7');
   }
   const posts = async () => /<ol class="posts".*/s.exec(await (await kari.request('/')).text())?.[0] ?? '';
@@ -162,7 +163,8 @@ describe('a form that lifts a hold', () => {
     for (const line of ['dry impeller-7', 'cure impeller-7 oven 90C', 'temp impeller-7 91C'])
       await shop.say('Ola', line);
     await shop.wait(70);
-    for (const line of ['out impeller-7', 'film impeller-7 4 4 4um']) await shop.say('Ola', line);
+    for (const line of ['temp impeller-7 91C', 'out impeller-7', 'film impeller-7 4 4 4um'])
+      await shop.say('Ola', line);
   }
   /** As the page sends it: all that the form holds, and what was filled in. */
   async function fill(html: string, label: string, more: Readonly<Record<string, string>>) {

@@ -178,6 +178,7 @@ describe('undo where something rests on it', () => {
       '10:00 dry impeller-7',
       '10:00 cure impeller-7 oven 90C',
       '10:15 temp impeller-7 91C',
+      '11:20 temp impeller-7 90C',
       '11:20 out impeller-7',
       '11:30 @omar: release impeller-7',
     ]);

@@ -30,19 +30,22 @@ describe('the oven, by the part itself', () => {
     await shift.when('11:30 temp impeller-7 90C');
     expect(await shift.plan()).toMatchObject({ [done]: '12:30' });
     await shift.when('11:50 temp impeller-7 88C');
-    // 20 of 60 minutes were given; 40 more at the soonest.
-    expect(await shift.plan()).toMatchObject({ [done]: '12:30' });
-    await shift.when('12:10 temp impeller-7 91C');
+    // Between 90 and 88 the 88 counts: nothing was given; an hour at the soonest.
     expect(await shift.plan()).toMatchObject({ [done]: '12:50' });
-    expect(await shift.when('12:49 out impeller-7')).toEqual({ objected: ['cure-not-given'] });
+    await shift.when('12:10 temp impeller-7 91C');
+    expect(await shift.plan()).toMatchObject({ [done]: '13:10' });
+    await shift.when('13:09 temp impeller-7 90C');
+    expect(await shift.when('13:09 out impeller-7')).toEqual({ objected: ['cure-not-given'] });
     expect(shift.objections()).toMatchObject([{ progress: expect.closeTo(59 / 60, 9) }]);
-    expect(await shift.when('12:50 out impeller-7')).toEqual({ recorded: ['CureEnded'] });
-    expect(await shift.when('12:55 release impeller-7')).toEqual({ recorded: ['PartReleased'] });
+    await shift.when('13:10 temp impeller-7 90C');
+    expect(await shift.when('13:10 out impeller-7')).toEqual({ recorded: ['CureEnded'] });
+    expect(await shift.when('13:15 release impeller-7')).toEqual({ recorded: ['PartReleased'] });
     expect(await shift.deviations()).toEqual([]);
   });
 
-  it('given a reading just before it went in, then it holds from the start', async () => {
+  it('given a reading just before it went in, then with the next one it counts from the start', async () => {
     const shift = await given([...dry, '10:58 temp impeller-7 92C', '11:00 cure impeller-7 oven 90C']);
+    await shift.when('12:00 temp impeller-7 91C');
     expect(await shift.when('12:00 out impeller-7')).toEqual({ recorded: ['CureEnded'] });
   });
 
@@ -53,6 +56,7 @@ describe('the oven, by the part itself', () => {
     [110.1, 0],
   ])('given the part at %d degC for an hour, then its credit is %d', async (celsius, progress) => {
     const shift = await given([...dry, `11:00 cure impeller-7 oven`, `11:00 temp impeller-7 ${celsius}C`]);
+    await shift.when(`12:00 temp impeller-7 ${celsius}C`);
     const heard = await shift.when('12:00 out impeller-7');
     expect(heard).toEqual(progress === 1 ? { recorded: ['CureEnded'] } : { objected: ['cure-not-given'] });
     if (progress === 0) expect(shift.objections()).toMatchObject([{ progress: 0 }]);
@@ -81,6 +85,7 @@ describe('the oven, by the part itself', () => {
       ...dry,
       '11:00 cure impeller-7 oven 90C',
       '11:00 temp impeller-7 92C',
+      '11:40 temp impeller-7 92C',
       '11:40 out impeller-7 already',
     ]);
     expect(await shift.when('15:00 release impeller-7')).toEqual({ objected: ['cure-not-given'] });

@@ -13,7 +13,14 @@ import { given } from '../given.ts';
 
 const coated = [
   ...['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1200g', '09:42 filter 1'],
-  ...['10:00 coat new a1 1 brush', '10:12 dry a1', '10:12 cure a1 oven 90C', '10:12 temp a1 90C', '11:12 out a1'],
+  ...[
+    '10:00 coat new a1 1 brush',
+    '10:12 dry a1',
+    '10:12 cure a1 oven 90C',
+    '10:12 temp a1 90C',
+    '11:12 temp a1 90C',
+    '11:12 out a1',
+  ],
 ];
 
 const verdictOf = async (shift: Awaited<ReturnType<typeof given>>) => (await shift.shop()).parts.get('a1')?.verdict;

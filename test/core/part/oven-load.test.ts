@@ -107,13 +107,15 @@ describe('a load', () => {
       body.type === 'PartTemperatureRead' ? [{ on: body.on, stream, alsoUnder }] : [],
     );
     expect(readings).toEqual([{ on: 'impeller-7', stream: 'part/impeller-7', alsoUnder: ['part/valve-3'] }]);
+    await shift.when('13:00 temp 92C');
     expect(await shift.when('13:00 out')).toEqual({ recorded: ['CureEnded', 'CureEnded'] });
     expect(await shift.deviations()).toEqual([]);
   });
 
   it('given a reading on a named part, then it is that part’s alone', async () => {
     const shift = await given([...load, '12:00 temp valve-3 91C']);
-    expect(await shift.when('13:00 out')).toEqual({ objected: ['cure-not-given'] });
+    expect(await shift.when('13:00 out')).toEqual({ objected: ['cure-not-given', 'cure-not-given'] });
+    await shift.when('13:00 temp valve-3 92C');
     expect(await shift.when('13:00 out valve-3')).toEqual({ recorded: ['CureEnded'] });
   });
 

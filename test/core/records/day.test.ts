@@ -20,6 +20,7 @@ const shiftOfTheDay = [
   '10:30 cure lid-1 lid-2 room',
   '10:30 cure impeller-7 oven 90C',
   '10:30 temp impeller-7 92C',
+  '11:30 temp impeller-7 90C',
   '11:30 out impeller-7',
   '11:45 air 26C 52%',
   '12:50 coat new lid-3 1 dip already',

@@ -22,6 +22,7 @@ const shiftWithLots = [
   '10:12 dry impeller-7',
   '10:15 cure impeller-7 oven 90C',
   '10:30 temp impeller-7 92C',
+  '11:40 temp impeller-7 90C',
   '11:40 out impeller-7',
   '11:45 film impeller-7 12 14 13um',
   '11:50 amend 3 weigh 1200g 1200g wrong scale',
