@@ -73,7 +73,8 @@ function estimateLines(telling: Telling, { way, run }: Cure, { clock, warming }:
 function againLines(telling: Telling, cure: Cure, { clock, given }: CureStatus): readonly string[] {
   const waits = isBracketed(cure) && cure.run.to === undefined && !clock.assumed && clock.goes !== 'given';
   if (!waits || given?.readAt === undefined || clock.dueAt === undefined) return [];
-  return [telling.words.parts.readAgain(given.readAt, clock.dueAt, telling.figures)];
+  const due = clock.dueAt > telling.now ? clock.dueAt : undefined;
+  return [telling.words.parts.readAgain(given.readAt, due, telling.figures)];
 }
 
 function doorLines(telling: Telling, { doors }: Cure): readonly string[] {

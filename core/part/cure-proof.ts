@@ -41,10 +41,11 @@ function goingOn({ temperatures }: Part, { run, doors }: Cure, rules: DoseRules,
   return minutesAfter(projectedDone(rules, progress, from, last?.celsius), minutes(open));
 }
 
-/** The whole of its time in the oven by `until`, without a temperature where nothing proves one. */
+/** Its time in the oven up to the last reading by `until`, without a temperature where nothing proves one. */
 function provedPieces(part: Part, cure: Cure, furthestApart: Minutes, until: EpochMs): readonly Piece[] {
   const { from, to } = cure.run;
-  const end = Math.min(to ?? until, until);
+  const readAt = part.temperatures.findLast(({ at }) => at <= until)?.at ?? from;
+  const end = Math.max(from, Math.min(to ?? until, readAt));
   const stretches = piecesFromReadings(part.temperatures, 'at-least', furthestApart);
   if (isFailed(stretches)) return [];
   const open = doorsOpen(part, cure, epochMs(end));

@@ -99,8 +99,8 @@ export const englishParts = {
     `Estimate by the pace of its last two readings, in an oven of ${figures.temperature(celsius)}. Read the part.`,
   noEstimate: 'Not measured: that time only counts from when it went in. Read the part itself and say temp.',
   notMeasured: (label: string) => `${label}, estimate, not measured`,
-  readAgain: (readAt: EpochMs, due: EpochMs, figures: Figures) =>
-    `It counts up to the reading of ${figures.timeDown(readAt)}, and no further: read it again at ${figures.timeUp(due)}, or what lies between does not count.`,
+  readAgain: (readAt: EpochMs, due: EpochMs | undefined, figures: Figures) =>
+    `It counts up to the reading of ${figures.timeDown(readAt)}, and no further: read it again ${due === undefined ? 'now' : `at ${figures.timeUp(due)}`}, or what lies between does not count.`,
   askAt: (at: EpochMs, figures: Figures) => `Read it at about ${figures.timeUp(at)}.`,
   doors: (count: number, minutes: Minutes | undefined, figures: Figures) =>
     `Door opened ${count === 1 ? 'once' : `${count} times`}${minutes === undefined ? '' : `, ${figures.minutesUp(minutes)} in all`}: read the part again.`,

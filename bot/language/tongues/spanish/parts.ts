@@ -91,7 +91,7 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   noEstimate: 'Sin medir: ese tiempo solo cuenta desde que entró. Lea la propia pieza y anótela con sonda.',
   notMeasured: (label) => `${label}, estimado, sin medir`,
   readAgain: (readAt, due, figures) =>
-    `Cuenta hasta su última lectura, ${atTime(figures, readAt)}, y no más: léala otra vez ${atTime(figures, due, 'up')}, o lo de en medio no cuenta.`,
+    `Cuenta hasta su última lectura, ${atTime(figures, readAt)}, y no más: léala otra vez ${due === undefined ? 'ahora' : atTime(figures, due, 'up')}, o lo de en medio no cuenta.`,
   askAt: (at, figures) => `Léala ${atTime(figures, at, 'up')}, más o menos.`,
   doors: (count, minutes, figures) =>
     `Puerta abierta ${count === 1 ? 'una vez' : `${count} veces`}${minutes === undefined ? '' : `, ${figures.minutesUp(minutes)} en total`}: vuelva a leer la pieza.`,
