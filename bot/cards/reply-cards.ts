@@ -30,6 +30,7 @@ import { partInHand } from './example-here.ts';
 import { filmCard, standsAgainst, testedCard } from './film-cards.ts';
 import { addReply, caughtReply, coverReply, emptiedReply, weighReply } from './material-reply.ts';
 import { notedFacts } from './noted-facts.ts';
+import { withOvenAir } from './oven-air-card.ts';
 import { coatedCard, curingCard, dryCard, partCard, takenOutCard } from './part-cards.ts';
 import { airCard } from './place-cards.ts';
 import { type Act, doneTitle, onBatch, onCan, onPart, touchedBatch, touchedParts } from './recorded-act.ts';
@@ -107,7 +108,11 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   coat: onPart((telling, part, { outcome }) => coatedCard(telling, part, !outcome.before.parts.has(part.part.name))),
   dry: onPart(dryCard),
   cure: onPart((telling, part, { command }) =>
-    curingCard(telling, part, telling.words.replies.curing(part.part.name, command.way.kind)),
+    withOvenAir(
+      telling,
+      part,
+      curingCard(telling, part, telling.words.replies.curing(part.part.name, command.way.kind)),
+    ),
   ),
   temp: (act) => loadRead(act, read(act)),
   door: onPart((telling, part) => curingCard(telling, part, telling.words.parts.doorOpened(part.part.name))),

@@ -1,23 +1,19 @@
 // Answers to `vent`: a session's air, an oven load's, the oxygen left after a purge. And to `hazards`.
 
 import { phaseOf } from '../../core/batch/batch.ts';
-import { batchOvenFlow } from '../../core/calc/oven-air.ts';
 import { oxygenAfterRelease, oxygenBand, oxygenDeficientBelow } from '../../core/calc/room-oxygen.ts';
-import { faceFlow } from '../../core/calc/ventilation.ts';
 import type { Question } from '../../core/commands.ts';
 import { isFailed } from '../../core/failed.ts';
 import { linesFor } from '../../core/session/brief-lines.ts';
-import { solventsIn } from '../../core/session/session-air.ts';
 import type { VapourAsked, Work } from '../../core/session/session-commands.ts';
 import { findSession } from '../../core/session/session-decide.ts';
-import { sheetFor } from '../../core/shop.ts';
-import { cubicMetres, litres } from '../../core/units.ts';
+import { cubicMetres } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { cautionLines } from './caution.ts';
 import { factsOf } from './facts.ts';
+import { ovenCard } from './oven-air-card.ts';
 import { sessionAirCard } from './session-air-card.ts';
-import { sheetTaps } from './sheet-taps.ts';
 import { wayLines } from './step-lines.ts';
 
 export function ventCard(telling: Telling, { asked }: Extract<Question, { ask: 'vent' }>): Card {
@@ -38,46 +34,6 @@ export function ventCard(telling: Telling, { asked }: Extract<Question, { ask: '
       return never;
     }
   }
-}
-
-/** By the crew's own sheet, all its solvent leaving in the oven. */
-function ovenCard(telling: Telling, asked: Extract<VapourAsked, { of: 'oven' }>): Card {
-  const words = telling.words.session;
-  const sheet = sheetFor(telling.shop);
-  const load = isFailed(sheet) ? undefined : solventsIn(sheet, asked.grams);
-  const title = words.oven(asked.grams, asked.celsius, telling.figures);
-  const flow = load === undefined ? undefined : batchOvenFlow(load, asked.celsius);
-  if (load === undefined || flow === undefined || isFailed(flow)) {
-    if (!isFailed(sheet)) return makeCard(title, 'warn', { lines: [words.noSum, ...cautionLines(telling)] });
-    return makeCard(title, 'warn', {
-      lines: [telling.words.unclear(sheet.failed, telling.figures), ...cautionLines(telling)],
-      actions: sheetTaps(telling, sheet.failed, (id) => `set sheet ${id}`),
-    });
-  }
-  const booth = telling.shop.crew.spray.booths.get('oven');
-  const face = asked.faceMetresPerSecond;
-  const result = booth === undefined || face === undefined ? undefined : faceFlow(booth.faceSquareMetres, face);
-  const known = result === undefined || isFailed(result) ? undefined : result;
-  const solvent = litres(load.reduce((sum, part) => sum + part.litres, 0));
-  return makeCard(title, known !== undefined && known < flow ? 'warn' : 'plain', {
-    facts: factsOf(telling, {
-      'solvent-in-load': solvent,
-      'oven-air': flow,
-      'fan-gives': known,
-      'fan-over-oven': known && known / flow,
-    }),
-    lines: [
-      words.worstOven,
-      ...(known === undefined ? [words.fanNotMeasured] : []),
-      ...(booth === undefined ? [words.noBooth('oven')] : []),
-      words.sumOnly,
-      ...cautionLines(telling),
-    ],
-    hazards: [
-      { text: telling.words.facts['oven-air'], source: telling.words.names.figureSource('oven') },
-      { text: telling.words.facts['fan-gives'], source: telling.words.names.figureSource('fan') },
-    ],
-  });
 }
 
 function purgeCard(telling: Telling, asked: Extract<VapourAsked, { of: 'purge' }>): Card {

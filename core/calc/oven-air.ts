@@ -6,6 +6,7 @@ import {
   type Celsius,
   type CubicMetres,
   type CubicMetresPerHour,
+  celsius,
   cubicFeetFromCubicMetres,
   cubicMetresFromCubicFeet,
   cubicMetresPerHour,
@@ -21,7 +22,7 @@ const ruleCubicFeetPerGallon = 10_000;
 /** NFPA 86, from memory: the limit of hot vapour is lower by 1.4 from 250 to 500 degF. */
 const hotFactor = 1.4;
 const hotFromCelsius = 121;
-const hottestCelsius = 260;
+export const hottestCelsius = celsius(260);
 
 /**
  * Flow for a batch oven loaded with so much solvent, which leaves in a rush at first: the rule's flow by litres. A solvent

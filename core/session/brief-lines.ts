@@ -70,5 +70,15 @@ export function linesFor(work: Work): readonly BriefLine[] {
 }
 
 /** What the figures of a session rest on: a formula and its source, worded in the catalogues. */
-export const figureSourceIds = ['lel', 'exposure', 'fan', 'face', 'oven', 'purge', 'settled', 'flush'] as const;
+export const figureSourceIds = [
+  'lel',
+  'exposure',
+  'fan',
+  'face',
+  'oven',
+  'oven-purge',
+  'purge',
+  'settled',
+  'flush',
+] as const;
 export type FigureSourceId = (typeof figureSourceIds)[number];

@@ -161,6 +161,44 @@ describe('the sums', () => {
     expect(value(card, 'fan-gives')).toBeCloseTo(360, 6);
     expect(card.text).toContain('A sum that passes is not a check that was made.');
   });
+
+  it('given 2.5 kg at 150 degC and a duct of 0.05 m2 at 1.9 m/s, then the need is of hot air too: it does not suffice', async () => {
+    const { say } = await talkAfter('set booth oven 0.05m2');
+    const card = await say('vent oven 2.5kg 150C 1.9m/s');
+    // Cold by hot flow it was 1.03; by 423.15 K / 294.26 K more it is 0.72.
+    expect(value(card, 'fan-over-oven')).toBeCloseTo(0.72, 2);
+    expect(card.card.tone).toBe('warn');
+  });
+
+  it('given no fan is known, then the exhaust duct is asked for, never the door', async () => {
+    const { say } = sessionTalk();
+    const { lines } = (await say('vent oven 800g 90C')).card;
+    expect(lines.join(' ')).toContain('the area of its exhaust duct, not of the door');
+    expect(lines.join(' ')).not.toContain('open face');
+  });
+
+  it('given nothing is published for such heat, then it says that, and not that the sheet gives no solvents', async () => {
+    const { say } = sessionTalk();
+    const { lines, tone } = (await say('vent oven 800g 300C')).card;
+    expect(lines[0]).toBe('No sum: its source gives no figure above 260 °C.');
+    expect(tone).toBe('warn');
+    await say('set sheet demo-build');
+    expect((await say('vent oven 800g 90C')).card.lines[0]).toContain('gives no solvents');
+  });
+
+  it('given parts of two pots go into the oven, then each card has vapour, purge and fan, and the loads are added up', async () => {
+    const pot = (batch: number, part: string) => [
+      ...[`mix 1.2kg`, `weigh ${batch} 600g 600g`, 'wait 103m', `filter ${batch}`],
+      ...[`coat new ${part} ${batch} brush`, 'wait 12m', `dry ${part}`],
+    ];
+    const { say } = await talkAfter('air 24C 48%', ...pot(1, 'lid-1'), ...pot(2, 'lid-2'));
+    const first = await say('cure lid-1 oven 90C');
+    expect(first.text).toContain('the solvent of at most 1200 g of mix: its fan must move 141 m³/h at 90 °C.');
+    expect(first.card.hazards.map(({ text }) => text).join(' ')).toContain('its fan blows four volumes of fresh air');
+    const second = await say('cure lid-2 oven 90C');
+    expect(second.text).toContain('the solvent of at most 2400 g of mix: its fan must move 281 m³/h at 90 °C.');
+    expect(second.card.actions.at(-1)).toMatchObject({ id: 'vent', line: 'vent oven 2400g 90C {face-velocity}mps' });
+  });
 });
 
 it('given the day, then its sessions, what they were flushed with and the near misses stand on its card', async () => {

@@ -13,7 +13,15 @@ import type {
   Whereabouts,
   Work,
 } from '../../../../core/session/session-commands.ts';
-import type { Celsius, EpochMs, Grams, Litres, MetresPerSecond, Minutes } from '../../../../core/units.ts';
+import type {
+  Celsius,
+  CubicMetresPerHour,
+  EpochMs,
+  Grams,
+  Litres,
+  MetresPerSecond,
+  Minutes,
+} from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishGears } from './gears.ts';
 import { englishSolvents } from './solvents.ts';
@@ -194,6 +202,19 @@ export const englishSession = {
   withoutFigure: (ids: readonly SolventId[], figures: Figures) =>
     `Left out, since no published figure was read: ${figures.list(named(ids))}.`,
   fanNotMeasured: 'What the fan gives is not known.',
+  ovenNoSolvents: (sheet: string) =>
+    `The sheet of ${sheet} gives no solvents: what this load needs cannot be summed. Ask the maker before it is heated.`,
+  ovenNoFigure: (ids: readonly SolventId[], figures: Figures) =>
+    `No sum: no lower explosive limit was read of ${figures.list(named(ids))}. Ask the maker before it is heated.`,
+  ovenTooHot: (hottest: Celsius, figures: Figures) =>
+    `No sum: its source gives no figure above ${figures.temperature(hottest)}.`,
+  ovenDuct:
+    'Set the area of its exhaust duct, not of the door: say set booth oven 0.05m2. Then its velocity: vent oven 800g 90C 2m/s.',
+  ovenPurge: (purge: Minutes, figures: Figures) => `Fan on for ${figures.minutesUp(purge)} before it is heated.`,
+  ovenVapour:
+    'Vapour of a wet load burns: before the oven is heated its fan blows four volumes of fresh air, 3 min at the least, and stays on',
+  ovenLoad: (mixed: Grams, flow: CubicMetresPerHour, oven: Celsius, figures: Figures) =>
+    `In the oven there is the solvent of at most ${figures.mass(mixed)} of mix: its fan must move ${figures.flowUp(flow)} at ${figures.temperature(oven)}.`,
   worstOven: 'Counted as if all its solvent left in the oven.',
   oven: (grams: Grams, celsius: Celsius, figures: Figures) =>
     `Oven load: ${figures.mass(grams)} wet, ${figures.temperature(celsius)}`,

@@ -185,6 +185,19 @@ export function spanishSession(say: Spoken): typeof englishSession {
     withoutFigure: (solvents, figures) =>
       `No entran en la cuenta, por falta de un dato publicado: ${figures.list(listed(solvents))}.`,
     fanNotMeasured: 'No se sabe el caudal del extractor.',
+    ovenNoSolvents: (sheet) =>
+      `${capital(say.the('sheet'))} de ${sheet} no da ${say.many('solvent')}: no hay cálculo para esta carga. Pregunte al fabricante antes de calentarla.`,
+    ovenNoFigure: (ids, figures) =>
+      `Sin cálculo: no se ha leído el límite inferior de explosividad de ${figures.list(listed(ids))}. Pregunte al fabricante antes de calentarla.`,
+    ovenTooHot: (hottest, figures) =>
+      `Sin cálculo: su fuente no da cifras por encima de ${figures.temperature(hottest)}.`,
+    ovenDuct:
+      'Fije el área de su conducto de salida, no la de la puerta: fijar cabina horno 0,05m2. Después su velocidad: ventilación horno 800g 90C 2m/s.',
+    ovenPurge: (purge, figures) => `Extractor en marcha ${figures.minutesUp(purge)} antes de calentar.`,
+    ovenVapour:
+      'El vapor de una carga húmeda arde: antes de calentar, cuatro volúmenes de aire fresco, 3 min como mínimo, y el extractor sigue en marcha',
+    ovenLoad: (mixed, flow, oven, figures) =>
+      `En el horno hay ${say.the('solvent')} de ${figures.mass(mixed)} de mezcla como mucho: el extractor debe mover ${figures.flowUp(flow)} a ${figures.temperature(oven)}.`,
     worstOven: `Contado como si ${say.theMany('solvent')} salieran por completo en el horno.`,
     oven: (grams, celsius, figures) =>
       `Carga del horno: ${figures.mass(grams)} en húmedo, ${figures.temperature(celsius)}`,
