@@ -5,6 +5,7 @@ import { type Grams, grams } from '../../core/units.ts';
 import type { CardFact } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { factsOf } from './facts.ts';
+import { filterLines } from './step-lines.ts';
 import { gasAfterWords } from './trace-cards.ts';
 
 export function dayMaterialFacts(telling: Telling, { cans, pots }: DayMaterial): readonly CardFact[] {
@@ -30,6 +31,7 @@ export function dayMaterialLines(telling: Telling, { cans, pots }: DayMaterial):
     ...pots.flatMap(({ batch, uncoveredMinutes, ...pot }) => [
       ...batch.additions.map((added) => material.dayAdded(batch.number, added.grams, added.component, telling.figures)),
       ...(uncoveredMinutes >= 1 ? [material.dayUncovered(batch.number, uncoveredMinutes, telling.figures)] : []),
+      ...filterLines(telling, batch, batch.number),
       ...(pot.caughtGrams > 0 || (pot.leftOverGrams ?? 0) > 0
         ? [material.dayYield(batch.number, pot, telling.figures)]
         : []),

@@ -69,6 +69,7 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
     case 'blend-not-done':
       return objection.dueAt === undefined ? ofBatch(telling, batchNamed(command), ['stir']) : [];
     case 'not-filtered':
+    case 'filter-not-as-sheet':
       return ofBatch(telling, batchNamed(command), ['filter']);
     case 'still-curing':
       return ofPart(telling, command, ['out']);

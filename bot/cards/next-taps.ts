@@ -16,10 +16,17 @@ export function nextTaps(
   return shown.map((act) => {
     const action = tap(telling, act.id, lineOfNext(telling, act));
     const { command } = act;
+    if (act.id === 'filter' && command.verb === 'filter') return filterTap(telling, action, command);
     if (act.id === 'coat-part' && command.verb === 'coat') return coatTap(telling, action, command);
     if (act.id !== 'flush-step' || command.verb !== 'flush' || command.solvent === undefined) return action;
     return { ...action, label: `${action.label} ${telling.words.names.solvent(command.solvent)}` };
   });
+}
+
+/** What it records of the filter stands on it. */
+function filterTap({ words, figures }: Telling, action: CardAction, filter: CommandOf<'filter'>): CardAction {
+  const told = words.steps.filterTold(filter, figures);
+  return told === '' ? action : { ...action, label: `${action.label}, ${told}` };
 }
 
 /** It says of which part, and how. */

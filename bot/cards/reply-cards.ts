@@ -37,7 +37,7 @@ import { type Act, doneTitle, onBatch, onCan, onPart, touchedBatch, touchedParts
 import { despiteLines, isForLeads, lateLine, nextRings, rewrittenLines } from './recorded-lines.ts';
 import { sessionReplies } from './session-reply.ts';
 import { confirmedCard } from './step-cards.ts';
-import { beforeCoat } from './step-lines.ts';
+import { beforeCoat, filterLines } from './step-lines.ts';
 import { notedCard, partSurfaceCard, preparedCard, surfacesBeforeCoat, surfaceTap, unreadOf } from './surface-cards.ts';
 import { workHazards } from './vent-cards.ts';
 
@@ -164,6 +164,7 @@ function filteredCard(telling: Telling, pot: BatchNow): Card {
     before === undefined
       ? [replies.ratioOffUse]
       : [
+          ...filterLines(telling, pot.batch),
           ...before.lines,
           replies.sayCoat(partInHand(telling, 'coat'), number, methodOf(telling, pot.batch)),
           ...surfacesBeforeCoat(telling, place),

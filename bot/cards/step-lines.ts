@@ -1,6 +1,7 @@
 // The steps of the maker's paper on cards: the one that a batch asks about, and what is said before an act.
 
 import type { Batch } from '../../core/batch/batch.ts';
+import { lastFiltering } from '../../core/batch/filtering.ts';
 import { methodLikely } from '../../core/coats-waiting.ts';
 import { batchStream } from '../../core/ids.ts';
 import type { Method } from '../../core/methods.ts';
@@ -35,6 +36,12 @@ export function stepTap(telling: Telling, step: AskedStep, kept: boolean, batch?
   const of = batch === undefined ? '' : `${batch.number} `;
   const [id, label, says] = kept ? (['step-yes', yes, 'yes'] as const) : (['step-no', no, 'no'] as const);
   return { ...tap(telling, id, `confirm ${of}${step} ${says}`), label };
+}
+
+/** Through what and into what it was filtered, where somebody told. */
+export function filterLines({ words, figures }: Telling, batch: Batch, of?: number): readonly string[] {
+  const told = words.steps.filterTold(lastFiltering(batch) ?? {}, figures);
+  return told === '' ? [] : [words.steps.filteredThrough(told, of)];
 }
 
 /** Said before the coat: by the method that most likely comes; where none is known, each is a tap that says its way. */

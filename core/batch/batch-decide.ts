@@ -85,7 +85,10 @@ export const potActs: Deciders<PotVerb> = {
   filter: onPot(
     ({ weighing, filteredAt, caught }) =>
       weighing !== undefined && (filteredAt === undefined || caught.some((each) => each.filteredAt === undefined)),
-    { type: 'MixFiltered' },
+    ({ filterMicrometres, filterOf, filteredInto }) => ({
+      type: 'MixFiltered',
+      ...known({ filterMicrometres, filterOf, filteredInto }),
+    }),
   ),
   catch: onPot(
     ({ coats }) => coats.some(({ method }) => methodRows[method].drains),
@@ -112,7 +115,9 @@ function onPot<C extends CommandOf<PotVerb>>(
     if (isFailed(found)) return unclear(found.failed);
     const body = typeof leaves === 'function' ? leaves(command) : leaves;
     const caughtGrams = body.type === 'MixCaught' ? body.grams : undefined;
-    const situation = { batch: batchAsOf(found, at), air: airLog(shop, found.place), at, ...known({ caughtGrams }) };
+    const filter = body.type === 'MixFiltered' ? body : undefined;
+    const told = known({ caughtGrams, filter });
+    const situation = { batch: batchAsOf(found, at), air: airLog(shop, found.place), at, ...told };
     const rules: Readonly<Partial<Record<Verb, readonly Rule<BatchCase>[]>>> = potRules;
     return judge(shop, said, rules[command.verb] ?? [], [situation], (saidWith) => [
       { streams: [batchStream(found.number)], happenedAt: at, body, saidWith },

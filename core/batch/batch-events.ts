@@ -3,9 +3,10 @@
 import { z } from 'zod';
 import { Component, FromCan } from '../can/can-events.ts';
 import { event } from '../event.ts';
+import { filteredIntos, filterMaterials } from '../filters.ts';
 import { FrozenSheet } from '../products/frozen-sheet.ts';
 import { editions } from '../rule-editions.ts';
-import { Celsius, Grams, Litres, Percent, RevolutionsPerMinute } from '../unit-schemas.ts';
+import { Celsius, Grams, Litres, Micrometres, Percent, RevolutionsPerMinute } from '../unit-schemas.ts';
 import { vesselMaterials } from '../vessels.ts';
 
 export const BatchEvent = z.discriminatedUnion('type', [
@@ -30,7 +31,11 @@ export const BatchEvent = z.discriminatedUnion('type', [
   event('StirrerStopped', {}),
   event('PotUncovered', {}),
   event('PotCovered', {}),
-  event('MixFiltered', {}),
+  event('MixFiltered', {
+    filterMicrometres: Micrometres.optional(),
+    filterOf: z.enum(filterMaterials).optional(),
+    filteredInto: z.enum(filteredIntos).optional(),
+  }),
   /** Drained from a flow coat. It keeps the batch's age, and is filtered again before it is used. */
   event('MixCaught', { grams: Grams }),
   event('MixThickened', { seen: z.enum(['thick', 'gelled']) }),

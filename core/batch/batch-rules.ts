@@ -4,6 +4,7 @@ import type { TemperatureLog } from '../calc/clock.ts';
 import { ratioError, type Weights } from '../calc/mixing.ts';
 import type { Verb } from '../commands.ts';
 import { isFailed } from '../failed.ts';
+import type { FilterTold } from '../filters.ts';
 import type { Method } from '../methods.ts';
 import type { Objection } from '../objections.ts';
 import { mixRatio, type Sheet } from '../products/sheet.ts';
@@ -12,6 +13,7 @@ import { hadHappened, type Rule } from '../rules.ts';
 import { type EpochMs, type Grams, grams, type Litres, type Minutes } from '../units.ts';
 import type { Batch } from './batch.ts';
 import { blendClock, potLifeTimes } from './batch-clocks.ts';
+import { filterAsSheet, isFilteredOtherwise } from './filtering.ts';
 import { vesselTooSmallFor } from './vessel.ts';
 
 export interface MixCase extends AirRead {
@@ -65,6 +67,8 @@ export interface BatchCase {
   readonly at: EpochMs;
   /** Where something is said to be caught. */
   readonly caughtGrams?: Grams;
+  /** Where it is filtered: what was told of that. */
+  readonly filter?: FilterTold;
 }
 
 /** What speaks against such a mix. The ends count as within: 1020 g on 1000 g is 2 %, though its binary fraction is more. */
@@ -187,11 +191,14 @@ export const filterRules: readonly Rule<BatchCase>[] = [
     code: 'already-filtered',
     source: 'the order of the work',
     liftedBy: 'lead',
-    check: ({ batch: { filteredAt, caught }, at }) =>
-      hadHappened(filteredAt, at) && !caught.some((each) => isUnfiltered(each, at))
-        ? { code: 'already-filtered', at: filteredAt }
+    check: ({ batch, at }) =>
+      hadHappened(batch.filteredAt, at) &&
+      !batch.caught.some((each) => isUnfiltered(each, at)) &&
+      !isFilteredOtherwise(batch)
+        ? { code: 'already-filtered', at: batch.filteredAt }
         : undefined,
   },
+  filterAsSheet,
   withinRatio,
   blended,
   potLives,

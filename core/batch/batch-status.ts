@@ -20,6 +20,7 @@ import { type EpochMs, grams, litres, type Minutes } from '../units.ts';
 import { type Batch, type BatchPhase, phaseOf } from './batch.ts';
 import { blendClock, blendDueAt, blendWantedMinutes, potLifeClock, potLifeTimes } from './batch-clocks.ts';
 import { potHolds } from './batch-rules.ts';
+import { filterOfSheet } from './filtering.ts';
 import { gearToClean } from './gear-to-clean.ts';
 import { canCodes } from './weigh-rules.ts';
 
@@ -97,8 +98,7 @@ const saidOfPart: readonly ObjectionCode[] = [...coatOnPartRules, ...coatUnderBr
 export function batchActs({ batch, phase, given }: BatchStatus): readonly Candidate<BatchActId>[] {
   const { number, sheet } = batch;
   const act = actsOf<BatchActId>(String(number));
-  const onPot = (verb: 'empty' | 'filter' | 'stir' | 'stop' | 'cover' | 'thick' | 'hot') =>
-    act(verb, { verb, batch: number });
+  const onPot = (verb: 'empty' | 'stir' | 'stop' | 'cover' | 'thick' | 'hot') => act(verb, { verb, batch: number });
   switch (phase.is) {
     case 'to-weigh':
       return [act(...weighing(batch), { despite: canCodes })];
@@ -114,7 +114,9 @@ export function batchActs({ batch, phase, given }: BatchStatus): readonly Candid
       const turns = sheet.blend.way === 'stir' && (phase.is !== 'filtered' || given.doneAt === undefined);
       const isInUse = filteredAt !== undefined || sheet.filter === undefined;
       return [
-        ...(toFilter || sheet.filter !== undefined ? [onPot('filter')] : []),
+        ...(toFilter || sheet.filter !== undefined
+          ? [act('filter', { verb: 'filter', batch: number, ...filterOfSheet(sheet) })]
+          : []),
         ...(turns ? [onPot(batch.stirring.at(-1)?.to === undefined ? 'stop' : 'stir')] : []),
         ...coating(batch),
         ...(drains && !toFilter ? [act('catch', { verb: 'catch', batch: number, grams: grams(1) })] : []),

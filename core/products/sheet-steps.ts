@@ -2,6 +2,7 @@
 // is left out is neither said nor asked: the paper is silent about it.
 
 import { z } from 'zod';
+import { filterMaterials } from '../filters.ts';
 import { methods } from '../methods.ts';
 import * as units from '../units.ts';
 import { vesselMaterials } from '../vessels.ts';
@@ -11,10 +12,6 @@ import { rule } from './sheet-fault.ts';
 /** What protects whoever handles the mix. */
 export const protections = ['gloves', 'goggles', 'face-shield', 'coverall', 'apron', 'respirator'] as const;
 export type Protection = (typeof protections)[number];
-
-/** What the mix is filtered through. */
-export const filterMaterials = ['glass-fibre', 'nylon', 'polypropylene', 'stainless-mesh'] as const;
-export type FilterMaterial = (typeof filterMaterials)[number];
 
 const turning = above0.transform((value) => units.revolutionsPerMinute(value));
 /** What gear that was cleaned late may cost. */

@@ -128,7 +128,7 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
     case 'StirrerStopped':
       return against(stopRules, situation);
     case 'MixFiltered':
-      return against(filterRules, situation);
+      return against(filterRules, { ...situation, filter: fact });
   }
 }
 

@@ -1,8 +1,9 @@
 // What the maker's paper asks for is said before the act that it is of, once and in a line: on the card of the act before.
 
+import type { FilterMaterial } from '../filters.ts';
 import type { Method } from '../methods.ts';
 import type { Sheet } from '../products/sheet.ts';
-import type { FilterMaterial, Protection, StirSpeed } from '../products/sheet-steps.ts';
+import type { Protection, StirSpeed } from '../products/sheet-steps.ts';
 import type { Micrometres } from '../units.ts';
 
 export type StepSaid =

@@ -1,9 +1,10 @@
 // What can be said of a batch: from mixing it to an empty pot.
 
+import { filteredIntos, filterMaterials } from '../filters.ts';
 import { vesselMaterials } from '../vessels.ts';
 import { component } from './component.ts';
 import { handlings } from './said.ts';
-import { air, amount, choice, count, counts, mass, sheet, turning, volume } from './slot.ts';
+import { air, amount, choice, count, counts, film, mass, sheet, turning, volume } from './slot.ts';
 import { verb } from './verb.ts';
 
 const batch = count('batch');
@@ -52,7 +53,15 @@ export const batchVerbs = {
     { leaves: { type: 'StirrerStarted' }, plain: true },
   ),
   stop: verb({ batch }, { leaves: { type: 'StirrerStopped' }, plain: true }),
-  filter: verb({ batch }, { leaves: { type: 'MixFiltered' }, plain: true }),
+  filter: verb(
+    {
+      batch,
+      filterMicrometres: film('filter-grade', { amend: true }, { highest: 1_000, above: true }),
+      filterOf: choice('filter-material', filterMaterials, { amend: true }),
+      filteredInto: choice('filtered-into', filteredIntos, { amend: true }),
+    },
+    { leaves: { type: 'MixFiltered' } },
+  ),
   thick: verb({ batch }, { leaves: { type: 'MixThickened', seen: 'thick' } }),
   gel: verb({ batch }, { leaves: { type: 'MixThickened', seen: 'gelled' } }),
   /** The pot is empty, or what is left is set aside as waste. */

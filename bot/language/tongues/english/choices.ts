@@ -52,6 +52,15 @@ export const englishChoices: Choices = {
     'methoxypropyl-acetate': 'pgmea',
   },
   coupon: { true: 'witness' },
+  'filter-material': {
+    'glass-fibre': 'glass fibre fibreglass fiberglass fibre-of-glass',
+    polypropylene: 'pp',
+    'stainless-mesh': 'stainless steel mesh',
+  },
+  'filtered-into': {
+    'second-vessel': 'other-vessel another-vessel second-clean-vessel clean-vessel again-vessel second-pot',
+    'same-vessel': 'no-second-vessel same-pot same-vessels',
+  },
   'vessel-material': { stainless: 'steel inox', hdpe: 'polyethylene pe' },
   step: {
     equipment: 'rated',

@@ -28,6 +28,8 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
       return `weighed ${englishComponents[fact.component]} ${figures.mass(fact.grams)}`;
     case 'PartAdded':
       return `added ${englishComponents[fact.component]} ${figures.mass(fact.grams)}`;
+    case 'MixFiltered':
+      return englishSteps.filtered(fact, figures);
     case 'MixCaught':
       return `caught ${figures.mass(fact.grams)}`;
     case 'CanOpened':

@@ -43,6 +43,8 @@ export function englishObjection(objection: Objection, figures: Figures): string
       return englishSteps.uncoveredTooLong(objection, figures);
     case 'gear-cleaned-late':
       return englishSteps.cleanedLate(objection, figures);
+    case 'filter-not-as-sheet':
+      return englishSteps.filterOther(objection, figures);
     case 'no-brief':
     case 'brief-lapsed':
     case 'brief-not-acknowledged':

@@ -1,9 +1,10 @@
 // The steps of the maker's paper, in English: asked once, answered with a tap, and said before the act that they are of.
 
 import type { SpeedOutside } from '../../../../core/batch/stir-speed.ts';
+import type { FilteredInto, FilterMaterial, FilterTold } from '../../../../core/filters.ts';
 import type { AfterDue } from '../../../../core/part/after-cure.ts';
 import type { Sheet } from '../../../../core/products/sheet.ts';
-import type { FilterMaterial, Protection, StirSpeed } from '../../../../core/products/sheet-steps.ts';
+import type { Protection, StirSpeed } from '../../../../core/products/sheet-steps.ts';
 import type { RunStep, WorkStep } from '../../../../core/steps/run.ts';
 import type { StepAnswered } from '../../../../core/steps/step-events.ts';
 import type { StepLacking, StepObjection } from '../../../../core/steps/step-objection.ts';
@@ -15,6 +16,7 @@ import type { Figures } from '../../figures.ts';
 import { englishGears } from './gears.ts';
 import { englishMethods } from './methods.ts';
 
+type FilterOther = Extract<StepObjection, { code: 'filter-not-as-sheet' }>;
 type CleanedLate = Extract<StepObjection, { code: 'gear-cleaned-late' }>;
 type UncoveredTooLong = Extract<StepObjection, { code: 'uncovered-too-long' }>;
 
@@ -49,6 +51,21 @@ const filterMaterials: Readonly<Record<FilterMaterial, string>> = {
   polypropylene: 'polypropylene',
   'stainless-mesh': 'stainless mesh',
 };
+
+const filteredInto: Readonly<Record<FilteredInto, string>> = {
+  'second-vessel': 'into a second clean vessel',
+  'same-vessel': 'into no second vessel',
+};
+
+/** `1 µm glass fibre into a second clean vessel`; empty where nothing was told. */
+function filterTold({ filterMicrometres: grade, filterOf, filteredInto: into }: FilterTold, figures: Figures): string {
+  const told = [
+    ...(grade === undefined ? [] : [figures.filterGrade(grade)]),
+    ...(filterOf === undefined ? [] : [filterMaterials[filterOf]]),
+    ...(into === undefined ? [] : [filteredInto[into]]),
+  ];
+  return told.join(' ');
+}
 
 const turns = (speed: StirSpeed, figures: Figures): string =>
   `${figures.count(speed.lowestRevolutionsPerMinute)} to ${figures.count(speed.highestRevolutionsPerMinute)} rpm`;
@@ -158,6 +175,14 @@ export const englishSteps = {
       }
     }
   },
+  filterTold,
+  /** `of`: the batch, where it is one of several. */
+  filteredThrough: (told: string, of?: number) =>
+    of === undefined ? `Filter: ${told}.` : `Batch ${of}: filtered, ${told}`,
+  filtered: (told: FilterTold, figures: Figures): string =>
+    ['filtered', filterTold(told, figures)].filter((text) => text !== '').join(', '),
+  filterOther: ({ told, asked }: FilterOther, figures: Figures): string =>
+    `Not the filter that the sheet asks for: ${filterTold(told, figures)}, where it asks for ${filterTold(asked, figures)}. What passes stands in the film as specks: filter as the sheet asks.`,
   /** How the record tells it. */
   fact: ({ step, kept }: StepAnswered): string => (kept ? rows[step].name : `lacking: ${rows[step].name}`),
   noted: (step: AskedStep, kept: boolean): string =>

@@ -7,7 +7,7 @@ export const englishVerbs: VerbsTyped = {
   weigh: verbWords('weigh, weighed, weight, weights, weighing', 'weigh 1 1201g 1198g'),
   stir: done('stirrer on', verbWords('stir, stirring, restir, stirrer on', 'stir 1')),
   stop: done('stirrer off', verbWords('stop, stopped, stirrer off', 'stop 1', 'stir, stirring, stirrer')),
-  filter: done('filtered', verbWords('filter, filtered, filtering, strain, strained', 'filter 1')),
+  filter: verbWords('filter, filtered, filtering, strain, strained', 'filter 1', 'through, into, clean'),
   thick: verbWords('thick, thickened, thickening, stringy', 'thick 1'),
   gel: verbWords('gel, gelled, gelling, gels', 'gel 1'),
   empty: verbWords('empty, emptied, waste, pot empty', 'empty 1 200g', 'left, waste, stays'),

@@ -46,6 +46,8 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
       return `pesada ${spanishComponents[fact.component]} ${figures.mass(fact.grams)}`;
     case 'PartAdded':
       return `añadidos ${figures.mass(fact.grams)} de ${spanishComponents[fact.component]}`;
+    case 'MixFiltered':
+      return spanishSteps(say).filtered(fact, figures);
     case 'MixCaught':
       return `recogidos ${figures.mass(fact.grams)}`;
     case 'CanOpened':

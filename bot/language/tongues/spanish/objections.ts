@@ -46,6 +46,8 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
       return spanishSteps(say).uncoveredTooLong(objection, figures);
     case 'gear-cleaned-late':
       return spanishSteps(say).cleanedLate(objection, figures);
+    case 'filter-not-as-sheet':
+      return spanishSteps(say).filterOther(objection, figures);
     case 'no-brief':
     case 'brief-lapsed':
     case 'brief-not-acknowledged':

@@ -1,6 +1,7 @@
 // Los pasos que pide el papel del fabricante: se preguntan una vez, se contestan con un toque, y se dicen antes del acto.
 
-import type { FilterMaterial, Protection, StirSpeed } from '../../../../core/products/sheet-steps.ts';
+import type { FilteredInto, FilterMaterial, FilterTold } from '../../../../core/filters.ts';
+import type { Protection, StirSpeed } from '../../../../core/products/sheet-steps.ts';
 import type { RunStep, WorkStep } from '../../../../core/steps/run.ts';
 import type { VesselMaterial } from '../../../../core/vessels.ts';
 import type { Figures } from '../../figures.ts';
@@ -30,6 +31,20 @@ const filterMaterials: Readonly<Record<FilterMaterial, string>> = {
   polypropylene: 'polipropileno',
   'stainless-mesh': 'malla de acero inoxidable',
 };
+
+const filteredInto: Readonly<Record<FilteredInto, string>> = {
+  'second-vessel': 'a un segundo recipiente limpio',
+  'same-vessel': 'sin segundo recipiente',
+};
+
+function filterTold({ filterMicrometres: grade, filterOf, filteredInto: into }: FilterTold, figures: Figures): string {
+  const told = [
+    ...(filterOf === undefined ? [] : [filterMaterials[filterOf]]),
+    ...(grade === undefined ? [] : [figures.filterGrade(grade)]),
+    ...(into === undefined ? [] : [filteredInto[into]]),
+  ];
+  return told.join(' ');
+}
 
 const either = new Intl.ListFormat('es', { type: 'disjunction' });
 
@@ -141,6 +156,11 @@ export function spanishSteps(say: Spoken): StepsWords {
         }
       }
     },
+    filterTold,
+    filteredThrough: (told, of) => (of === undefined ? `Filtro: ${told}.` : `Mezcla ${of}: filtrada, ${told}`),
+    filtered: (told, figures) => ['filtrada', filterTold(told, figures)].filter((text) => text !== '').join(', '),
+    filterOther: ({ told, asked }, figures) =>
+      `No es el filtro que pide ${say.the('sheet')}: ${filterTold(told, figures)}, y pide ${filterTold(asked, figures)}. Lo que pasa queda en la película como motas: filtre como pide ${say.the('sheet')}.`,
     fact: ({ step, kept }) => (kept ? rows[step].name : `falta: ${rows[step].name}`),
     noted: (step, kept) => `${kept ? 'Anotado' : 'Falta'}: ${rows[step].name}`,
     uncoveredTooLong: ({ openMinutes, mostMinutes }, figures) =>

@@ -27,12 +27,10 @@ export const spanishVerbs: VerbsTyped = {
       'parar 1',
     ),
   ),
-  filter: done(
-    'filtrada',
-    verbWords(
-      'filtrar, filtra, filtrado, filtrada, filtro, filtré, filtramos, colar, colado, cuelo, tamizar, tamizado, está filtrada',
-      'filtrar 1',
-    ),
+  filter: verbWords(
+    'filtrar, filtra, filtrado, filtrada, filtro, filtré, filtramos, colar, colado, cuelo, tamizar, tamizado, está filtrada',
+    'filtrar 1',
+    'filtro, limpio, sin',
   ),
   thick: verbWords(
     'espesa, espeso, espesando, espesado, espesó, se espesa, se espesó, ha espesado, está espesa, está espeso',
