@@ -84,7 +84,13 @@ function potWorks(shop: Shop, batch: Batch, isBlended: boolean): readonly Work[]
     { step: 'mix', done: lastOf(entries, 'BatchOpened') },
     { step: 'weigh', done: weighed },
     ...(sheet.blend.way === 'stir'
-      ? [{ step: 'blend', done: lastOf(entries, 'StirrerStopped'), isDone: isBlended } as const]
+      ? [
+          {
+            step: 'blend',
+            done: [...lastOf(speedsIn(entries), 'StirrerStarted'), ...lastOf(entries, 'StirrerStopped')],
+            isDone: isBlended,
+          } as const,
+        ]
       : []),
     ...(sheet.filter === undefined
       ? []
@@ -114,6 +120,10 @@ function partWorks({ entries, coats, verdict }: Part): readonly Work[] {
     { step: 'release', done: verdict?.is === 'released' ? lastOf(since, 'PartReleased') : [] },
   ];
 }
+
+/** Where it was told how fast the stirrer turns. */
+const speedsIn = (entries: readonly Entry[]): readonly Entry[] =>
+  entries.filter(({ fact }) => fact.type === 'StirrerStarted' && fact.revolutionsPerMinute !== undefined);
 
 const isOf =
   (...types: readonly Fact['type'][]) =>

@@ -49,7 +49,7 @@ export const batchVerbs = {
   ),
   /** Said again while it turns, it is how fast. */
   stir: verb(
-    { batch, revolutionsPerMinute: turning('stirrer-speed', { noted: true }) },
+    { batch, revolutionsPerMinute: turning('stirrer-speed', { noted: true, amend: true }) },
     { leaves: { type: 'StirrerStarted' }, plain: true },
   ),
   stop: verb({ batch }, { leaves: { type: 'StirrerStopped' }, plain: true }),

@@ -38,7 +38,7 @@ export const canVerbs = {
     {
       can,
       handling: choice('handling', handlings),
-      revolutionsPerMinute: turning('stirrer-speed', { noted: true }),
+      revolutionsPerMinute: turning('stirrer-speed', { noted: true, amend: true }),
     },
     { leaves: { type: 'CanStirred' }, plain: true },
   ),

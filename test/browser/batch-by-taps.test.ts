@@ -30,7 +30,7 @@ describe.skipIf(!hasChromium)('a shift on phones', () => {
     await card(page, 'A and B together').waitFor();
 
     await shop.wait(103);
-    await tap(page, 'stirring done', 'Filtered');
+    await tap(page, 'stirring done', 'Filtered, 1 µm glass fibre, second vessel');
     await card(page, 'Batch 1: filtered').waitFor();
     await fillIn(card(page, 'Batch 1: filtered'), 'Coated', { Part: 'impeller-7', Method: 'spray' });
     // Nobody booked it in.

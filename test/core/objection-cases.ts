@@ -75,6 +75,13 @@ const cases = {
     deviates: 'MixFiltered 09:42 already-filtered',
     liftedBy: 'lead',
   },
+  'filter-not-as-sheet': {
+    given: weighed,
+    at: '09:42',
+    act: 'filter 1 5um',
+    deviates: 'MixFiltered 09:42 filter-not-as-sheet',
+    liftedBy: 'lead',
+  },
   'blend-not-done': {
     given: weighed,
     at: '09:41',

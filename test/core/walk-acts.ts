@@ -23,6 +23,7 @@ import {
   minutes,
   minutesAfter,
   percent,
+  revolutionsPerMinute,
 } from '../../core/units.ts';
 import type { AmendTarget } from '../../core/verbs/correction-verbs.ts';
 import type { Amount, CureWay, PartDetails } from '../../core/verbs/said.ts';
@@ -211,21 +212,31 @@ function acts(batch: Batch) {
   const short =
     (verb: 'stir' | 'stop' | 'filter' | 'thick' | 'gel' | 'empty'): Say =>
     () => ({ verb, ...named });
+  /** Of every other pot more is told. */
+  const isTold = batch.number % 2 === 0;
+  const filter: Say = () => ({
+    ...{ verb: 'filter', ...named },
+    ...(isTold ? { filterMicrometres: micrometres(5) } : {}),
+  });
+  const stir: Say = () => ({
+    ...{ verb: 'stir', ...named },
+    ...(isTold ? { revolutionsPerMinute: revolutionsPerMinute(450) } : {}),
+  });
   const empty: Say = (draw) => ({ verb: 'empty', ...named, leftGrams: grams(draw(500)) });
   const answer: Say = (draw) => ({ verb: 'confirm', ...named, step: oneOf(draw, askedSteps), kept: draw(3) === 0 });
-  return { weigh, coat, short, empty, answer };
+  return { weigh, coat, short, filter, stir, empty, answer };
 }
 
 function potActs(batch: Batch): readonly Say[] {
-  const { weigh, coat, short, empty, answer } = acts(batch);
+  const { weigh, coat, short, filter, stir, empty, answer } = acts(batch);
   const clean: Say = (draw) => ({ verb: 'flush', session: batch.number, gear: gears[draw(gears.length)] ?? 'gun' });
   switch (phaseOf(batch).is) {
     case 'to-weigh':
       return [weigh, weigh, weigh, short('stir'), short('filter'), coat, answer];
     case 'blending':
-      return [short('stop'), short('filter'), short('filter'), short('filter'), coat, coat, weigh, short('thick')];
+      return [short('stop'), filter, filter, filter, coat, coat, weigh, short('thick')];
     case 'paused':
-      return [short('stir'), short('stir'), short('filter'), short('gel'), coat];
+      return [stir, stir, filter, short('gel'), coat];
     case 'filtered':
       return [coat, coat, coat, coat, coat, short('filter'), short('filter'), clean, short('gel'), empty, weigh];
     case 'dead':
@@ -317,12 +328,16 @@ function correction(shop: Shop): Say {
     const entries = [...(shop.batches.get(batch)?.entries ?? []), ...(shop.parts.get(part)?.entries ?? [])];
     const near = entries[draw(Math.max(1, entries.length))]?.happenedAt;
     const moved = near === undefined ? {} : { at: minutesAfter(near, minutes(oneOf(draw, [0, 5, -5, 30, 120, -600]))) };
+    const wrong = {
+      ...{ partBGrams: grams(1300), leftGrams: grams(7) },
+      ...{ filterMicrometres: micrometres(1), revolutionsPerMinute: revolutionsPerMinute(350) },
+    };
     return oneOf<Command>(draw, [
       { verb: 'undo' },
       // A tap of an older card, now and then of one that told what rests on it.
       { verb: 'undo', entry: entries.at(-1)?.seq ?? 1, ...(draw(2) === 0 ? { despite: 999 } : {}) },
       { verb: 'amend', of: target, change: { celsius: celsius(oneOf(draw, [15, 28, 95])) }, why: 'misread' },
-      { verb: 'amend', of: target, change: { partBGrams: grams(1300), leftGrams: grams(7) }, why: 'wrong scale' },
+      { verb: 'amend', of: target, change: wrong, why: 'wrong scale' },
       { verb: 'amend', of: target, change: moved, why: 'told late' },
       { verb: 'amend', of: target, change: moved, why: 'told late' },
       { verb: 'filter', batch: 99 },

@@ -21,6 +21,8 @@ export interface Amendable {
   readonly takesNumber: boolean;
   /** What may be wrong besides the time, by kind of quantity. */
   readonly values: ReadonlyMap<Kind, Amends>;
+  /** In a unit that few acts take. */
+  readonly rare: Amends | undefined;
   /** And what is said of it in words. */
   readonly choices: Choices;
 }
@@ -31,6 +33,7 @@ function amendable(verb: AmendableVerb): Amendable {
   for (const one of (amendsOf(verb) ?? []).filter(({ options }) => options?.behind === undefined)) {
     for (const kind of one.slot.kinds) values.set(kind, values.get(kind) ?? one);
   }
+  const rare = (amendsOf(verb) ?? []).find(({ slot, options }) => slot.unit === 'rpm' && options?.behind === undefined);
   const film = values.get('film');
   // A millimetre is a film's unit too where the film is thick.
   if (film !== undefined) values.set('length', film);
@@ -38,6 +41,7 @@ function amendable(verb: AmendableVerb): Amendable {
     on,
     takesNumber: on === 'batch' || on === 'can' || verbRows[verb].fields.batch !== undefined,
     values,
+    rare,
     choices: choicesThatAmend[verb],
   };
 }

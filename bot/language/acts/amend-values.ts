@@ -6,12 +6,13 @@ import { looksLikePart, placeNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
 import { saidTimeFrom } from '../times/said-time.ts';
 import { batchMarks, fillers } from '../tongues/english/line-words.ts';
+import { rareFigureFrom } from '../typed/rare-figures.ts';
 import { type NumberToken, type Token, wordIn } from '../typed/token.ts';
 import { type ActLine, leftOver } from './act-line.ts';
 import type { Amendable } from './amend-target.ts';
 import { choiceAt } from './choices-on-line.ts';
 import { withChosen } from './fields-apart.ts';
-import { countFrom, doubtful, figureFor, impossible, unitless } from './figure-of-slot.ts';
+import { countFrom, doubtful, figureFor, impossible, outside, unitless } from './figure-of-slot.ts';
 import { labelledAt } from './labelled-fields.ts';
 
 type Mutable<T> = { -readonly [Field in keyof T]: T[Field] };
@@ -34,7 +35,14 @@ export function walkValues(act: ActLine, row: Amendable, from: number, found: Fo
     const labelled = labelledAt(found.of.verb, act, i, 'amend');
     const chosen = choiceAt(act.tokens, i, row.choices);
     const time = saidTimeFrom(act.tokens, i, act.context);
-    if (labelled !== undefined) {
+    const rare = row.rare && rareFigureFrom(act.tokens, i, row.rare.slot.unit);
+    if (rare !== undefined && row.rare !== undefined) {
+      const { name, slot } = row.rare;
+      const stray = found.change.has(name) ? leftOver(token) : outside(slot.name, token, rare.value);
+      if (stray !== undefined) return stray;
+      found.change.set(name, rare.value);
+      i = rare.to - 1;
+    } else if (labelled !== undefined) {
       if (isFailed(labelled)) return labelled;
       if (found.change.has(labelled.name)) return leftOver(token);
       found.change.set(labelled.name, labelled.value);

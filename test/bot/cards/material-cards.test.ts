@@ -187,7 +187,7 @@ it('given a flow coat, then what drains is a tap, and left-over mix is set aside
     'filter 1',
     'coat new plate-1 1 flow',
   );
-  expect(taps(await say('catch 1 300g'))).toMatchObject({ filter: 'filter 1' });
+  expect(taps(await say('catch 1 300g'))).toMatchObject({ filter: 'filter 1 1um glass-fibre second-vessel' });
   const emptied = await say('empty 1 200g');
   expect(emptied.card.hazards).toEqual([
     { text: expect.stringContaining('vented'), source: 'common practice, no source' },

@@ -3,8 +3,9 @@
 import fc from 'fast-check';
 import type { Command } from '../../../core/commands.ts';
 import { components } from '../../../core/components.ts';
+import { filteredIntos, filterMaterials } from '../../../core/filters.ts';
 import { askedSteps } from '../../../core/steps/step-rows.ts';
-import { epochMs, grams, litres, revolutionsPerMinute } from '../../../core/units.ts';
+import { epochMs, grams, litres, micrometres, revolutionsPerMinute } from '../../../core/units.ts';
 import type { Amendment, AmendTarget } from '../../../core/verbs/correction-verbs.ts';
 import { vesselMaterials } from '../../../core/vessels.ts';
 import { utc } from './shop-at-ten.ts';
@@ -32,6 +33,11 @@ const at = fc.integer({ min: utc('2024-01-01T00:00'), max: utc('2026-03-02T10:00
 const why = fc.constantFrom('gelled in the can', 'permit at 9:40', 'a "brick"', 'can 3 at 9:40 already');
 const handling = fc.constantFrom('gas', 'whole');
 const rpm = fc.integer({ min: 10, max: 30_000 }).map(revolutionsPerMinute);
+const filterTold = {
+  filterMicrometres: fc.integer({ min: 1, max: 4000 }).map((value) => micrometres(value / 4)),
+  filterOf: fc.constantFrom(...filterMaterials),
+  filteredInto: fc.constantFrom(...filteredIntos),
+};
 const ofCan = <V extends 'blanket' | 'check' | 'prestir'>(verb: V) =>
   fc.record({ verb: only(verb), can: number }, { requiredKeys: ['verb'] });
 
@@ -70,6 +76,7 @@ export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
   ofCan('prestir'),
   fc.record({ verb: only('prestir'), can: number, handling, revolutionsPerMinute: rpm }, { requiredKeys: ['verb'] }),
   fc.record({ verb: only('stir'), batch: number, revolutionsPerMinute: rpm }, { requiredKeys: ['verb'] }),
+  fc.record({ verb: only('filter'), batch: number, ...filterTold }, { requiredKeys: ['verb'] }),
   fc.record({ verb: only('discard'), can: number, why }),
   fc.record({ verb: fc.constantFrom('cover', 'uncover'), batch: number }, { requiredKeys: ['verb'] }),
   fc.record({ verb: only('catch'), batch: number, grams: mass }, { requiredKeys: ['verb', 'grams'] }),

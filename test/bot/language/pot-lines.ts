@@ -143,6 +143,35 @@ export const potLines: readonly TypedLine[] = [
   act('stir', { verb: 'stir' }),
   act('stir 1 400rpm', { ...stir1, revolutionsPerMinute: revolutionsPerMinute(400) }),
   act('Stirring 1 400 RPM', { ...stir1, revolutionsPerMinute: revolutionsPerMinute(400) }),
+  act('filter 1 1um glass second vessel', {
+    ...filter1,
+    ...{ filterMicrometres: micrometres(1), filterOf: 'glass-fibre', filteredInto: 'second-vessel' },
+  }),
+  act('filter 1 through 1 micron glass fibre into a second clean vessel', {
+    ...filter1,
+    ...{ filterMicrometres: micrometres(1), filterOf: 'glass-fibre', filteredInto: 'second-vessel' },
+  }),
+  act('filtered 1 5um nylon, same vessel', {
+    ...filter1,
+    ...{ filterMicrometres: micrometres(5), filterOf: 'nylon', filteredInto: 'same-vessel' },
+  }),
+  act('filter 1 stainless mesh no second vessel', {
+    ...filter1,
+    ...{ filterOf: 'stainless-mesh', filteredInto: 'same-vessel' },
+  }),
+  miss('filter 1 0um', 'impossible', '0um'),
+  act('amend 1 filter 2um "misread"', {
+    ...{ verb: 'amend', of: { verb: 'filter', batch: 1 } },
+    ...{ change: { filterMicrometres: micrometres(2) }, why: 'misread' },
+  }),
+  act('amend 1 filter same vessel', {
+    ...{ verb: 'amend', of: { verb: 'filter', batch: 1 } },
+    ...{ change: { filteredInto: 'same-vessel' }, why: '' },
+  }),
+  act('amend 1 stir 350rpm', {
+    ...{ verb: 'amend', of: { verb: 'stir', batch: 1 } },
+    ...{ change: { revolutionsPerMinute: revolutionsPerMinute(350) }, why: '' },
+  }),
   miss('stir 1 400', 'unit-missing', '400', 'stir 1 400rpm'),
   miss('stir 1 40000rpm', 'impossible', '40000rpm'),
   act('STIR1.', stir1),

@@ -44,6 +44,21 @@ export const spanishLines: readonly TypedLine[] = [
   act('parar agitador 1 ya', { verb: 'stop', batch: 1 }, told),
   act('parar 1 hace media hora', { verb: 'stop', batch: 1 }, happenedAt('2026-03-02T09:30')),
   act('filtré 1 hace un cuarto de hora', { verb: 'filter', batch: 1 }, happenedAt('2026-03-02T09:45')),
+  act('filtrada 1 micra vidrio, en otro recipiente', {
+    ...{ verb: 'filter', filterMicrometres: micrometres(1), filterOf: 'glass-fibre', filteredInto: 'second-vessel' },
+  }),
+  act('filtrar 1 con fibra de vidrio de 1 micra a un segundo recipiente limpio', {
+    ...{ verb: 'filter', batch: 1, filterMicrometres: micrometres(1) },
+    ...{ filterOf: 'glass-fibre', filteredInto: 'second-vessel' },
+  }),
+  act('filtrar 1 5 micras nailon sin segundo recipiente', {
+    ...{ verb: 'filter', batch: 1, filterMicrometres: micrometres(5) },
+    ...{ filterOf: 'nylon', filteredInto: 'same-vessel' },
+  }),
+  act('corregir 1 agitar 350 rpm', {
+    ...{ verb: 'amend', of: { verb: 'stir', batch: 1 } },
+    ...{ change: { revolutionsPerMinute: revolutionsPerMinute(350) }, why: '' },
+  }),
   act('filtrar mezcla1', { verb: 'filter', batch: 1 }),
   act('gelificada 2', { verb: 'gel', batch: 2 }),
   act('juzgar de nuevo la mezcla 2', { verb: 'judge', batch: 2 }),

@@ -45,8 +45,8 @@ describe('a change that', () => {
     const bell = shop.fake.inThread(shop.batch().ts).find(({ text }) => text.includes('stirring done'));
     if (bell === undefined) throw new Error('no bell rang');
     shop.fake.fail('chat.update', { is: 'broken', status: 500 });
-    await shop.taps(bell, 'Filtered', 'UJO');
-    await expect.poll(() => bell.text).toContain('jo: Filtered, 09:42');
+    await shop.taps(bell, 'Filtered, 1 µm glass fibre, second vessel', 'UJO');
+    await expect.poll(() => bell.text).toContain('jo: Filtered, 1 µm glass fibre, second vessel, 09:42');
     expect(bell.blocks.some(({ type }) => type === 'actions')).toBe(false);
   });
 

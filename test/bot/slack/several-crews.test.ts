@@ -32,7 +32,7 @@ describe('somebody of two crews', () => {
       .filter(({ text, key }) => text.includes('stirring done') && key?.startsWith('bay-2/'));
     if (ofTwo === undefined) throw new Error('no bell rang');
     await shop.types('now', 'UMIA', 'C3');
-    await shop.taps(ofTwo, 'Filtered', 'UMIA');
+    await shop.taps(ofTwo, 'Filtered, 1 µm glass fibre, second vessel', 'UMIA');
     expect(shop.batch('C1').text).toContain('mia: filtered');
     expect(shop.batch('C3').text).not.toContain('filtered');
   });

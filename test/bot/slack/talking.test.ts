@@ -162,8 +162,8 @@ describe('a used button', () => {
     await shop.passes(102);
     const bell = shop.fake.inThread(shop.batch().ts).find(({ text }) => text.startsWith('Batch 1: stirring done'));
     if (bell === undefined) throw new Error('no bell rang');
-    await shop.taps(bell, 'Filtered', 'UJO');
-    expect(bell.text).toContain('jo: Filtered, 09:42');
+    await shop.taps(bell, 'Filtered, 1 µm glass fibre, second vessel', 'UJO');
+    expect(bell.text).toContain('jo: Filtered, 1 µm glass fibre, second vessel, 09:42');
     expect(bell.text).not.toContain('[Filtered]');
     expect(bell.blocks.some(({ type }) => type === 'actions')).toBe(false);
   });

@@ -5,7 +5,8 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { afterEach, describe, expect, test } from 'vitest';
 import { figuresFor } from '../../../bot/language/figures.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
-import { epochMs } from '../../../core/units.ts';
+import type { FilterTold } from '../../../core/filters.ts';
+import { epochMs, micrometres } from '../../../core/units.ts';
 import { bayTwo, openWorkshop, type Workshop } from './fake/workshop.ts';
 
 let shop: Workshop;
@@ -25,13 +26,20 @@ const figures = figuresFor({
   now: epochMs(0),
 });
 
+/** What the demo sheet names: common practice, no source. */
+const asSheet: FilterTold = {
+  filterMicrometres: micrometres(1),
+  filterOf: 'glass-fibre',
+  filteredInto: 'second-vessel',
+};
+
 /** Of a form: the button that opens it, a field tapped into beyond the first, a choice (open, pick), the button that sends. */
 const formTaps = (fieldsAfterFirst: number, choices = 0): number => 1 + fieldsAfterFirst + 2 * choices + 1;
 
 async function wholeBatch(
   workshop: Workshop,
   stage: (name: string) => void,
-  { buttons, parts } = shipped.wordsIn('en'),
+  { buttons, parts, steps: stepWords } = shipped.wordsIn('en'),
 ): Promise<readonly Step[]> {
   const steps: Step[] = [];
   const did = (what: string, taps: number, typed = ''): void => {
@@ -47,7 +55,7 @@ async function wholeBatch(
   stage('weighed');
 
   await workshop.passes(102);
-  await workshop.taps(workshop.batch(), buttons.filter);
+  await workshop.taps(workshop.batch(), `${buttons.filter}, ${stepWords.filterTold(asSheet, figures)}`);
   did('filter, which ends the stirring', 1);
   stage('filtered');
 

@@ -43,6 +43,15 @@ describe("a batch's own thread", () => {
     expect(withBatchOf(batchStream(2), command)).toEqual({ ...command, batch: 2 });
   });
 
+  it.each(['stir 400rpm', 'filter 1um glass second vessel'])(
+    'given the thread of batch 2, when `%s` names no batch, then its figures are its own and the batch is 2',
+    (line) => {
+      const command = read(line);
+      expect(command).not.toHaveProperty('batch');
+      expect(withBatchOf(batchStream(2), command)).toEqual({ ...command, batch: 2 });
+    },
+  );
+
   it('given the thread of batch 2, when another batch is named, then it is the one named', () => {
     expect(withBatchOf(batchStream(2), read('cover 1'))).toMatchObject({ verb: 'cover', batch: 1 });
   });

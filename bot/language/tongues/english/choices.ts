@@ -59,7 +59,7 @@ export const englishChoices: Choices = {
   },
   'filtered-into': {
     'second-vessel': 'other-vessel another-vessel second-clean-vessel clean-vessel again-vessel second-pot',
-    'same-vessel': 'no-second-vessel same-pot same-vessels',
+    'same-vessel': 'no-second-vessel without-second-vessel same-pot',
   },
   'vessel-material': { stainless: 'steel inox', hdpe: 'polyethylene pe' },
   step: {

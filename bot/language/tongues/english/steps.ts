@@ -53,18 +53,17 @@ const filterMaterials: Readonly<Record<FilterMaterial, string>> = {
 };
 
 const filteredInto: Readonly<Record<FilteredInto, string>> = {
-  'second-vessel': 'into a second clean vessel',
-  'same-vessel': 'into no second vessel',
+  'second-vessel': 'second vessel',
+  'same-vessel': 'same vessel',
 };
 
-/** `1 µm glass fibre into a second clean vessel`; empty where nothing was told. */
+/** `1 µm glass fibre, second vessel`; empty where nothing was told. */
 function filterTold({ filterMicrometres: grade, filterOf, filteredInto: into }: FilterTold, figures: Figures): string {
-  const told = [
+  const through = [
     ...(grade === undefined ? [] : [figures.filterGrade(grade)]),
     ...(filterOf === undefined ? [] : [filterMaterials[filterOf]]),
-    ...(into === undefined ? [] : [filteredInto[into]]),
   ];
-  return told.join(' ');
+  return [through.join(' '), into === undefined ? '' : filteredInto[into]].filter((text) => text !== '').join(', ');
 }
 
 const turns = (speed: StirSpeed, figures: Figures): string =>
@@ -182,7 +181,7 @@ export const englishSteps = {
   filtered: (told: FilterTold, figures: Figures): string =>
     ['filtered', filterTold(told, figures)].filter((text) => text !== '').join(', '),
   filterOther: ({ told, asked }: FilterOther, figures: Figures): string =>
-    `Not the filter that the sheet asks for: ${filterTold(told, figures)}, where it asks for ${filterTold(asked, figures)}. What passes stands in the film as specks: filter as the sheet asks.`,
+    `Filtering told: ${filterTold(told, figures)}. The sheet: ${filterTold(asked, figures)}. What passes stands in the film as specks: filter as the sheet asks.`,
   /** How the record tells it. */
   fact: ({ step, kept }: StepAnswered): string => (kept ? rows[step].name : `lacking: ${rows[step].name}`),
   noted: (step: AskedStep, kept: boolean): string =>

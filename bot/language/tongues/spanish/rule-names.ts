@@ -73,7 +73,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'not-qualified': 'prueba, examen o curso fuera de plazo',
   'air-not-summed': 'aire contra el fuego sin calcular',
   'step-lacking': 'falta un paso del papel del fabricante',
-  'filter-not-as-sheet': 'otro filtro que el de la ficha',
+  'filter-not-as-sheet': 'filtro distinto',
   'gear-cleaned-late': 'útiles limpiados tarde',
   'uncovered-too-long': 'destapada demasiado tiempo',
   'gear-not-flushed': 'pistola o recipientes sin lavar',

@@ -33,17 +33,16 @@ const filterMaterials: Readonly<Record<FilterMaterial, string>> = {
 };
 
 const filteredInto: Readonly<Record<FilteredInto, string>> = {
-  'second-vessel': 'a un segundo recipiente limpio',
-  'same-vessel': 'sin segundo recipiente',
+  'second-vessel': 'otro recipiente',
+  'same-vessel': 'mismo recipiente',
 };
 
 function filterTold({ filterMicrometres: grade, filterOf, filteredInto: into }: FilterTold, figures: Figures): string {
-  const told = [
+  const through = [
     ...(filterOf === undefined ? [] : [filterMaterials[filterOf]]),
     ...(grade === undefined ? [] : [figures.filterGrade(grade)]),
-    ...(into === undefined ? [] : [filteredInto[into]]),
   ];
-  return told.join(' ');
+  return [through.join(' '), into === undefined ? '' : filteredInto[into]].filter((text) => text !== '').join(', ');
 }
 
 const either = new Intl.ListFormat('es', { type: 'disjunction' });
@@ -160,7 +159,7 @@ export function spanishSteps(say: Spoken): StepsWords {
     filteredThrough: (told, of) => (of === undefined ? `Filtro: ${told}.` : `Mezcla ${of}: filtrada, ${told}`),
     filtered: (told, figures) => ['filtrada', filterTold(told, figures)].filter((text) => text !== '').join(', '),
     filterOther: ({ told, asked }, figures) =>
-      `No es el filtro que pide ${say.the('sheet')}: ${filterTold(told, figures)}, y pide ${filterTold(asked, figures)}. Lo que pasa queda en la película como motas: filtre como pide ${say.the('sheet')}.`,
+      `Filtrado dicho: ${filterTold(told, figures)}. ${capital(say.the('sheet'))}: ${filterTold(asked, figures)}. Lo que pasa queda en la película como motas: filtre como pide ${say.the('sheet')}.`,
     fact: ({ step, kept }) => (kept ? rows[step].name : `falta: ${rows[step].name}`),
     noted: (step, kept) => `${kept ? 'Anotado' : 'Falta'}: ${rows[step].name}`,
     uncoveredTooLong: ({ openMinutes, mostMinutes }, figures) =>

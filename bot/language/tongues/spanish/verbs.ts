@@ -30,7 +30,8 @@ export const spanishVerbs: VerbsTyped = {
   filter: verbWords(
     'filtrar, filtra, filtrado, filtrada, filtro, filtré, filtramos, colar, colado, cuelo, tamizar, tamizado, está filtrada',
     'filtrar 1',
-    'filtro, limpio, sin',
+    'filtro, limpio',
+    { no: 'sin' },
   ),
   thick: verbWords(
     'espesa, espeso, espesando, espesado, espesó, se espesa, se espesó, ha espesado, está espesa, está espeso',
