@@ -5,21 +5,26 @@ import { cleaningActs } from '../../core/batch/batch-status.ts';
 import { gearToClean } from '../../core/batch/gear-to-clean.ts';
 import type { CommandOf } from '../../core/commands.ts';
 import { nextActs } from '../../core/next-acts.ts';
+import { saidBeforeCleaning } from '../../core/steps/steps-said.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { type Telling, undoTap } from './card-context.ts';
 import { nextTaps } from './next-taps.ts';
 import { type Act, touchedBatch } from './recorded-act.ts';
+import { saidLines } from './step-lines.ts';
 
 export const cleaningTaps = (telling: Telling, batch: Batch): readonly CardAction[] =>
   nextTaps(telling, nextActs(telling, cleaningActs(batch)));
 
-/** What of it waits, and with what the sheet has it cleaned. */
-export function cleaningLines({ words: { session: words }, figures }: Telling, batch: Batch): readonly string[] {
+/** What of it waits, and with what the sheet has it cleaned; `isFirst`: and what to wear for it, which is said once. */
+export function cleaningLines(telling: Telling, batch: Batch, isFirst: boolean): readonly string[] {
+  const { figures } = telling;
+  const { session: words } = telling.words;
   const { flush } = batch.sheet;
   const waiting = gearToClean(batch).map(({ gear }) => gear);
   if (waiting.length === 0) return [];
   const withWhat = flush === undefined ? words.noFlushOnSheet : words.flushSequence(flush.steps, flush.source, figures);
-  return [words.toClean(waiting, figures), withWhat];
+  const worn = isFirst ? saidLines(telling, saidBeforeCleaning(batch.sheet)) : [];
+  return [words.toClean(waiting, figures), withWhat, ...worn];
 }
 
 export function cleanedCard({ telling, command, outcome }: Act<CommandOf<'flush'>>): Card {
@@ -32,7 +37,7 @@ export function cleanedCard({ telling, command, outcome }: Act<CommandOf<'flush'
   return makeCard(words.cleaned(gear, solvent), tone, {
     lines: [
       ...(left === undefined ? [] : [words.flushNext(gear, left, telling.figures)]),
-      ...(left === undefined && batch !== undefined ? cleaningLines(telling, batch) : []),
+      ...(left === undefined && batch !== undefined ? cleaningLines(telling, batch, false) : []),
     ],
     actions: [
       ...(batch === undefined ? [] : cleaningTaps(telling, batch)),

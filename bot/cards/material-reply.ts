@@ -64,7 +64,9 @@ export function caughtReply(telling: Telling, status: BatchNow, caught: Grams): 
 /** What is left over is set aside as the sheet says. */
 export function emptiedReply(telling: Telling, status: BatchNow): Card {
   const { batch } = status;
-  const card = batchCard(telling, status, telling.words.replies.emptied(batch.number), cleaningLines(telling, batch));
+  const hasRung = [...batch.rings.keys()].some((key) => key.includes('/gear/'));
+  const lines = cleaningLines(telling, batch, !hasRung);
+  const card = batchCard(telling, status, telling.words.replies.emptied(batch.number), lines);
   const left = batch.emptied?.leftGrams;
   const { leftOver } = batch.sheet;
   const seen = batch.thickened?.seen;

@@ -214,7 +214,7 @@ function batchSubject(telling: Telling, batch: Batch, kind: ReminderKind): Subje
   const name = String(batch.number);
   const told = { name, rings: potRings(telling, status, kind), taps: batchTaps(telling, status), ask };
   if (kind === 'gear') {
-    const lines = cleaningLines(telling, batch);
+    const lines = cleaningLines(telling, batch, batch.emptied === undefined);
     return {
       ...told,
       rings: telling.words.rings.gear,

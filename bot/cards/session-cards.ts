@@ -11,6 +11,7 @@ import { exposedIn, fanUntil, flushState, type Session } from '../../core/sessio
 import { clearingMinutes } from '../../core/session/session-air.ts';
 import { isSessionGear } from '../../core/session/session-commands.ts';
 import { sessionStatus } from '../../core/session/session-status.ts';
+import { saidBeforeCleaning } from '../../core/steps/steps-said.ts';
 import { type Celsius, celsius, litres } from '../../core/units.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
@@ -28,6 +29,7 @@ import {
   sessionTaps,
   stillOpen,
 } from './session-lines.ts';
+import { saidLines } from './step-lines.ts';
 import { workHazards } from './vent-cards.ts';
 
 const atTheDoor = linesFor('spray').filter((line) => line.atTheDoor);
@@ -118,7 +120,7 @@ export function sprayOnCard(telling: Telling, session: Session): Card {
 export function sprayOffCard(telling: Telling, session: Session): Card {
   const words = telling.words.session;
   return makeCard(words.titled(session.number, words.stops), 'warn', {
-    lines: [words.stopped, ...flushPlan(telling, session)],
+    lines: [words.stopped, ...flushPlan(telling, session), ...saidLines(telling, saidBeforeCleaning(session.sheet))],
     hazards: flushConflicts(telling, session),
     actions: sessionTaps(telling, session),
   });

@@ -7,6 +7,8 @@ import { isFailed } from '../../core/failed.ts';
 import { linesFor } from '../../core/session/brief-lines.ts';
 import type { VapourAsked, Work } from '../../core/session/session-commands.ts';
 import { findSession } from '../../core/session/session-decide.ts';
+import { sheetFor } from '../../core/shop.ts';
+import { saidBeforeCleaning } from '../../core/steps/steps-said.ts';
 import { cubicMetres } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
@@ -14,7 +16,7 @@ import { cautionLines } from './caution.ts';
 import { factsOf } from './facts.ts';
 import { ovenCard } from './oven-air-card.ts';
 import { sessionAirCard } from './session-air-card.ts';
-import { wayLines } from './step-lines.ts';
+import { saidLines, wayLines } from './step-lines.ts';
 
 export function ventCard(telling: Telling, { asked }: Extract<Question, { ask: 'vent' }>): Card {
   switch (asked.of) {
@@ -72,8 +74,12 @@ export function hazardsCard(telling: Telling, { work, method }: Extract<Question
   const words = telling.words.session;
   const [pot, ...others] = [...telling.shop.batches.values()].filter((batch) => phaseOf(batch).is === 'filtered');
   const isIt = pot !== undefined && method !== undefined && others.length === 0 && pot.sheet.methods.includes(method);
+  const usual = sheetFor(telling.shop);
+  const sheet = pot?.sheet ?? (isFailed(usual) ? undefined : usual);
+  const wiping = work === 'wipe' && sheet !== undefined ? saidLines(telling, saidBeforeCleaning(sheet)) : [];
+  const lines = method === undefined ? wiping : wayLines(telling, method, sheet);
   return makeCard(words.hazardsOf(work), 'plain', {
-    lines: [...(method === undefined ? [] : wayLines(telling, method, pot?.sheet)), ...cautionLines(telling)],
+    lines: [...lines, ...cautionLines(telling)],
     hazards: workHazards(telling, work),
     actions: isIt ? [tap(telling, 'coat', `coat {part} ${pot.number} ${method}`)] : [],
   });

@@ -63,11 +63,12 @@ export const Steps = z.strictObject({
     .optional(),
   /** What it is filtered through, besides the grade, and whether into a second clean vessel. */
   filtering: z.strictObject({ through: z.enum(filterMaterials), secondVessel: z.boolean(), source }).optional(),
-  /** What everybody wears who mixes or pours, and who applies by each method. */
+  /** What everybody wears who mixes or pours, who applies by each method, and who cleans, flushes or wipes with solvent. */
   protection: z
     .strictObject({
       mixing: worn,
       applying: z.array(z.strictObject({ method: z.enum(methods), worn })).default([]),
+      cleaning: worn.optional(),
       source,
     })
     .optional(),

@@ -7,7 +7,7 @@ import type { Protection, StirSpeed } from '../products/sheet-steps.ts';
 import type { Micrometres } from '../units.ts';
 
 export type StepSaid =
-  | { readonly step: 'protection'; readonly worn: readonly Protection[]; readonly work: 'mixing' | Method }
+  | { readonly step: 'protection'; readonly worn: readonly Protection[]; readonly work: 'mixing' | 'cleaning' | Method }
   | { readonly step: 'vortex'; readonly speed: StirSpeed | undefined }
   | {
       readonly step: 'filtering';
@@ -40,4 +40,10 @@ export function saidBeforeCoat({ steps }: Sheet, method: Method): readonly StepS
   if (protection === undefined) return [];
   const worn = protection.applying.find((each) => each.method === method)?.worn ?? protection.mixing;
   return [{ step: 'protection', worn, work: method }];
+}
+
+/** Before gear is cleaned or flushed, or a surface wiped, with solvent. */
+export function saidBeforeCleaning({ steps }: Pick<Sheet, 'steps'>): readonly StepSaid[] {
+  const worn = steps?.protection?.cleaning;
+  return worn === undefined ? [] : [{ step: 'protection', worn, work: 'cleaning' }];
 }

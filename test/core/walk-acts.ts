@@ -212,8 +212,8 @@ function acts(batch: Batch) {
   const short =
     (verb: 'stir' | 'stop' | 'filter' | 'thick' | 'gel' | 'empty'): Say =>
     () => ({ verb, ...named });
-  /** Of every other pot more is told. */
-  const isTold = batch.number % 2 === 0;
+  /** Of most pots more is told. */
+  const isTold = batch.number % 3 !== 0;
   const filter: Say = () => ({
     ...{ verb: 'filter', ...named },
     ...(isTold ? { filterMicrometres: micrometres(5) } : {}),

@@ -26,6 +26,22 @@ describe('gear after its last coat', () => {
     expect((await card('tap flush-step 100')).tone).toBe('good');
   });
 
+  it('given what the sheet has worn for cleaning, then it stands once before it: with the bell, or the empty pot', async () => {
+    const worn = 'Cleaning: wear gloves, goggles.';
+    const { say, heard } = await talkAfter(...brushed, 'wait 21m');
+    expect(heard.find(({ key }) => key === 'batch/1/gear/brush')?.card.lines).toContain(worn);
+    for (const line of ['flush brush acetone', 'empty 1']) expect((await say(line)).card.lines).not.toContain(worn);
+    const { card } = await talkAfter(...brushed);
+    expect((await card('empty 1')).lines).toContain(worn);
+    expect((await card('hazards wipe')).lines).toContain(worn);
+  });
+
+  it('given spraying that stops, then what is worn for the flush stands with its sequence', async () => {
+    const { card } = await talkAfter(...filtered, 'brief 1 spray kari', '@kari: ack', 'fan on 0.6m/s already');
+    for (const line of ['supplied yes', 'spray on already']) await card(line);
+    expect((await card('spray off')).lines).toContain('Cleaning: wear gloves, goggles.');
+  });
+
   it('given it is cleaned late, then the card says what it may have cost, and so do trace, day and run card', async () => {
     const { card } = await talkAfter(...brushed, 'wait 45m');
     const { tone, lines } = await card('clean brush 1 acetone');

@@ -160,7 +160,7 @@ export const englishSteps = {
   said: (said: StepSaid, figures: Figures): string => {
     switch (said.step) {
       case 'protection': {
-        const work = said.work === 'mixing' ? 'Mixing' : englishMethods[said.work].name;
+        const work = said.work === 'mixing' || said.work === 'cleaning' ? said.work : englishMethods[said.work].name;
         return `${work.charAt(0).toUpperCase()}${work.slice(1)}: wear ${figures.list(said.worn.map((each) => protections[each]))}.`;
       }
       case 'vortex': {

@@ -141,7 +141,11 @@ export function spanishSteps(say: Spoken): StepsWords {
     said: (said, figures) => {
       switch (said.step) {
         case 'protection': {
-          const work = said.work === 'mixing' ? 'Para mezclar' : capital(methodName(say, said.work));
+          const others = { mixing: 'Para mezclar', cleaning: 'Para limpiar' };
+          const work =
+            said.work === 'mixing' || said.work === 'cleaning'
+              ? others[said.work]
+              : capital(methodName(say, said.work));
           return `${work}: lleve ${figures.list(said.worn.map((each) => protections(say)[each]))}.`;
         }
         case 'vortex': {
