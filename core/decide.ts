@@ -1,6 +1,7 @@
 // One command, one decision: sends each verb to the noun that knows.
 
 import { decideMix, potActs } from './batch/batch-decide.ts';
+import { decideDrawn } from './batch/drawn-decide.ts';
 import { decideJudge } from './batch/judge-anew.ts';
 import { decideStep } from './batch/step-decide.ts';
 import { decideAdd, decideWeigh } from './batch/weigh-decide.ts';
@@ -36,6 +37,7 @@ const deciders: Deciders<Verb> = {
   ...potActs,
   mix: decideMix,
   weigh: decideWeigh,
+  drawn: decideDrawn,
   add: decideAdd,
   judge: decideJudge,
   ...canActs,

@@ -51,6 +51,7 @@ export const readersOf = {
   PartsWeighed: ['batch', 'can', 'batch-rules', 'air', 'night', 'export'],
   PartWeighed: ['batch', 'can', 'batch-rules', 'air', 'night', 'export'],
   PartAdded: ['batch', 'can', 'batch-rules', 'air', 'night', 'export'],
+  CanNamed: ['can', 'batch-rules'],
   StirrerStarted: ['batch', 'batch-rules'],
   StirrerStopped: ['batch', 'batch-rules'],
   PotUncovered: ['batch', 'batch-rules'],

@@ -1,5 +1,6 @@
 // All that the core asks of the world.
 
+import type { Component } from './components.ts';
 import type { Envelope } from './history.ts';
 import type { CrewId, PersonName, StreamId } from './ids.ts';
 import type { Archive } from './records/archive.ts';
@@ -21,6 +22,15 @@ export interface Log {
 export interface Head {
   readonly seq: number;
   readonly hash: string;
+}
+
+export interface Newest {
+  /** Given last of the crew's one series. */
+  readonly number: number;
+  /** When somebody last did something. */
+  readonly actedAt: EpochMs | undefined;
+  /** Of which parts it was ever said from which can they came. */
+  readonly pouredFromCans: readonly Component[];
 }
 
 /** What is given again to the same delivery. */
@@ -83,8 +93,8 @@ export interface Store {
   readonly streamsBetween: (crew: CrewId, from: EpochMs, to: EpochMs) => Promise<readonly StreamId[]>;
   /** The streams of a person's last acts, newest first, for undo. */
   readonly streamsLastTouched: (crew: CrewId, by: PersonName) => Promise<readonly StreamId[]>;
-  /** The newest number given to a batch or can, and when somebody last did something. */
-  readonly newest: (crew: CrewId) => Promise<{ readonly number: number; readonly actedAt: EpochMs | undefined }>;
+  /** The newest number given to a batch or can, when somebody last did something, and of which parts cans are kept track. */
+  readonly newest: (crew: CrewId) => Promise<Newest>;
   /** By request, as far as they were answered: of many asked at once each takes a tenth of the time of one asked alone. */
   readonly answersTo: (crew: CrewId, requests: readonly string[]) => Promise<ReadonlyMap<string, string>>;
   readonly commit: (change: Change) => Promise<'committed' | 'conflict'>;

@@ -64,7 +64,11 @@ interface Kept {
 
 export function createShopKeeper(store: Store, crew: CrewId, file: CrewFile, shelf: SheetShelf): ShopKeeper {
   const fixed: Fixed = { file, shelf };
-  const nothing = { head: { seq: 0, hash: firstHash }, streams: new Map(), newest: { number: 0, actedAt: undefined } };
+  const nothing = {
+    head: { seq: 0, hash: firstHash },
+    streams: new Map(),
+    newest: { number: 0, actedAt: undefined, pouredFromCans: [] },
+  };
   const empty = memoryOf(fixed, nothing);
   const begun = { landed: empty, ahead: empty, staged: [], previewed: undefined, isRead: false, people: file.people };
   const kept: Kept = { store, crew, fixed, ...begun };

@@ -5,17 +5,18 @@ import { asItStands, asItStandsWith } from './as-it-stands.ts';
 import { type Batch, foldBatch, isBatchLive } from './batch/batch.ts';
 import { waitsForCleaning } from './batch/gear-to-clean.ts';
 import { type Can, foldCan, isCanLive } from './can/can.ts';
+import { components } from './components.ts';
 import { type Crew, type CrewFile, foldCrew } from './crew/crew.ts';
 import { isFor } from './event-readers.ts';
 import { type Entry, type Envelope, type EventBody, isAct, isActType } from './history.ts';
 import { batchStream, crewStream, nameIn, nounOf, type StreamId } from './ids.ts';
 import { foldPart, isPartLive, type Part } from './part/part.ts';
 import { foldPlace, type Place } from './place/place.ts';
-import type { Head } from './ports.ts';
+import type { Head, Newest } from './ports.ts';
 import type { SheetShelf } from './products/sheet.ts';
 import { foldSession, isSessionLive, potsOf, type Session } from './session/session.ts';
 import type { Shop } from './shop.ts';
-import { type EpochMs, epochMs } from './units.ts';
+import { epochMs } from './units.ts';
 import { isUnreadAct, readableOf, type UnreadEvent } from './unread-event.ts';
 
 type Noun =
@@ -36,13 +37,6 @@ export interface Loaded {
   readonly noun: Noun;
   /** Streams that must be loaded with it. */
   readonly refersTo: readonly StreamId[];
-}
-
-export interface Newest {
-  /** Given last of the crew's one series. */
-  readonly number: number;
-  /** When somebody last did something. */
-  readonly actedAt: EpochMs | undefined;
 }
 
 /** What no event changes. */
@@ -80,7 +74,18 @@ function shopOf({ file, shelf }: Fixed, { streams, newest }: Omit<Memory, 'shop'
     else if (noun.is === 'crew') crew = noun.crew;
   }
   const acted = { ...(crew ?? foldCrew(file, [])), lastActedAt: newest.actedAt };
-  return { crew: acted, places, batches, cans, parts, sessions, shelf, nextNumber: newest.number + 1, unread };
+  return {
+    crew: acted,
+    places,
+    batches,
+    cans,
+    parts,
+    sessions,
+    shelf,
+    nextNumber: newest.number + 1,
+    pouredFromCans: newest.pouredFromCans,
+    unread,
+  };
 }
 
 /** These events are the record's next. A stream that is not loaded stays so, unless one of them is its first. */
@@ -142,7 +147,12 @@ export function grown(
 
 function seen(since: Newest, { body, recordedAt }: Envelope): Newest {
   const number = Math.max(since.number, numberGiven(body));
-  return { number, actedAt: isActType(body.type) ? epochMs(recordedAt) : since.actedAt };
+  const poured = 'fromCans' in body ? (body.fromCans ?? []).map(({ component }) => component) : [];
+  return {
+    number,
+    actedAt: isActType(body.type) ? epochMs(recordedAt) : since.actedAt,
+    pouredFromCans: components.filter((each) => since.pouredFromCans.includes(each) || poured.includes(each)),
+  };
 }
 
 /** Of the crew's one series, where this event gives one. */

@@ -4,6 +4,7 @@
 import type { Batch } from './batch/batch.ts';
 import { isBatchLive } from './batch/batch.ts';
 import { type Can, isCanLive } from './can/can.ts';
+import type { Component } from './components.ts';
 import type { Crew } from './crew/crew.ts';
 import type { Entry } from './history.ts';
 import {
@@ -44,6 +45,8 @@ export interface Shop {
   readonly shelf: SheetShelf;
   /** The next of the crew's series of short numbers. */
   readonly nextNumber: number;
+  /** Of which parts the crew has ever said from which can they came. */
+  readonly pouredFromCans: readonly Component[];
   /** Of what is loaded, the streams under which some event does not read any more. */
   readonly unread: ReadonlyMap<StreamId, readonly UnreadEvent[]>;
 }

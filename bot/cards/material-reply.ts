@@ -7,6 +7,7 @@ import type { Recorded } from '../../core/execute.ts';
 import type { BatchNow } from '../../core/status.ts';
 import type { Grams } from '../../core/units.ts';
 import { batchCard, weighedCard } from './batch-cards.ts';
+import { canQuestion } from './can-asked.ts';
 import type { Card } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { heatHazards, mayHeat } from './dead-pot.ts';
@@ -18,6 +19,12 @@ import { blanketTaps, fromCanLines, partInCard, repairTold } from './weigh-cards
 
 export function weighReply(telling: Telling, status: BatchNow, outcome: Recorded): Card {
   const from = fromCansIn(outcome);
+  const asked = canQuestion(telling, status.batch, outcome);
+  const card = weighingCard(telling, status, outcome, from);
+  return { ...card, lines: [...asked.lines, ...card.lines], actions: [...asked.actions, ...card.actions] };
+}
+
+function weighingCard(telling: Telling, status: BatchNow, outcome: Recorded, from: readonly FromCan[]): Card {
   if (status.batch.weighing === undefined) {
     const [{ component } = { component: 'part-a' as const }] = leftBy(outcome, 'PartWeighed');
     return partInCard(telling, status, component, from);

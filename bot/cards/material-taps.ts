@@ -42,6 +42,7 @@ export function materialMeant(
 function withCan(command: Command, can: number, wrong: number | undefined): Command | undefined {
   switch (command.verb) {
     case 'weigh':
+    case 'drawn':
     case 'add':
       return { ...command, cans: [...(command.cans ?? []).filter((named) => named !== wrong), can] };
     case 'lid':

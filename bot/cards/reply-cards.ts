@@ -12,6 +12,7 @@ import { type Method, methodRows } from '../../core/methods.ts';
 import { briefsAt } from '../../core/session/spray-settings.ts';
 import type { BatchNow } from '../../core/status.ts';
 import { batchCard, openedCard, stirringCard } from './batch-cards.ts';
+import { drawnCard, namingTapsOf } from './can-asked.ts';
 import {
   blanketedCard,
   checkedCard,
@@ -85,8 +86,12 @@ const tested = onPart<CommandOf<'adhesion' | 'rub'>>((telling, { part }, { comma
 const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   mix: onBatch(openedCard),
   weigh: onBatch((telling, pot, { outcome }) => weighReply(telling, pot, outcome)),
+  drawn: onBatch((telling, pot, { command, outcome }) => drawnCard(telling, pot, command.component, outcome)),
   add: onBatch((telling, pot, { command, outcome }) => addReply(telling, pot, command, outcome)),
-  open: onCan(openedCanCard),
+  open: onCan((telling, can) => {
+    const card = openedCanCard(telling, can);
+    return { ...card, actions: [...namingTapsOf(telling, can.can), ...card.actions] };
+  }),
   lid: onCan(lidOffCard),
   shut: onCan(shutCard),
   blanket: onCan(blanketedCard),

@@ -9,6 +9,7 @@ import { type RunStep, runOfBatch, runOfPart } from '../../core/steps/run.ts';
 import { type AskedStep, isAsked, stepRows } from '../../core/steps/step-rows.ts';
 import { afterCureLines } from './after-cure-lines.ts';
 import { batchFacts, batchLine, batchTaps } from './batch-cards.ts';
+import { unnamedOnRun } from './can-asked.ts';
 import { type Card, type CardAction, makeCard, type Tone } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
@@ -22,6 +23,7 @@ export function batchRunCard(telling: Telling, batch: Batch): Card {
   const run = runOfBatch(telling, status);
   const isDead = status.phase.is === 'dead' || status.phase.is === 'over';
   const asked = stepAsked(telling, batch);
+  const unnamed = unnamedOnRun(telling, batch);
   const tone = isDead ? 'stop' : isRatioOut(status) ? 'warn' : toneOf(run);
   return makeCard(telling.words.steps.run.ofBatch(batch.number), tone, {
     facts: batchFacts(telling, status),
@@ -30,10 +32,16 @@ export function batchRunCard(telling: Telling, batch: Batch): Card {
       ...(isDead ? potOverLines(telling, batch) : []),
       ...(isRatioOut(status) ? [telling.words.replies.ratioOffUse] : []),
       ...runLines(telling, run),
+      ...unnamed.lines,
       ...asked.lines,
     ],
     hazards: heatHazards(telling, batch.thickened?.seen),
-    actions: [...batchTaps(telling, status), ...asked.actions, ...unsaidTaps(telling, run, batch, asked.step)],
+    actions: [
+      ...batchTaps(telling, status),
+      ...asked.actions,
+      ...unnamed.actions,
+      ...unsaidTaps(telling, run, batch, asked.step),
+    ],
   });
 }
 

@@ -6,7 +6,7 @@ import { type Entry, isAct, isLate } from '../../core/history.ts';
 import { nounOf, numberIn } from '../../core/ids.ts';
 import type { PartPhase } from '../../core/part/part.ts';
 import { partStatus } from '../../core/part/part-status.ts';
-import type { BatchTrace, CoatTrace, LotTaken, LotTrace, PartTrace } from '../../core/records/trace.ts';
+import type { BatchTrace, CoatTrace, LotTrace, PartTrace } from '../../core/records/trace.ts';
 import { statusOf } from '../../core/status.ts';
 import { grams, minutesBetween } from '../../core/units.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
@@ -60,7 +60,7 @@ export function batchTraceCard(telling: Telling, trace: BatchTrace): Card {
       ...judgedLines(telling, trace),
       ...deviationLines(telling, trace.deviations),
       ...speedLines(telling, trace.batch),
-      ...lotLines(telling, trace.lots),
+      ...lotLines(telling, trace),
       records.onParts(names, telling.figures),
       records.steps,
       ...trace.steps.flatMap((entry) => stepLines(telling, entry)),
@@ -127,21 +127,22 @@ function dryFilmFacts(telling: Telling, { part }: PartTrace): readonly CardFact[
   return dry.length === 0 ? [] : filmFacts(telling, dry);
 }
 
-function coatLines(telling: Telling, { coat, batch, lots, air }: CoatTrace, number: number): readonly string[] {
+function coatLines(telling: Telling, trace: CoatTrace, number: number): readonly string[] {
   const { records } = telling.words;
+  const { coat, batch, air } = trace;
   const sheet = batch === undefined ? '?' : batch.sheet.name;
   return [
     records.coat(number, coat, sheet, telling.figures),
-    ...lotLines(telling, lots),
+    ...lotLines(telling, trace),
     ...(batch === undefined ? [] : speedLines(telling, batch)),
     records.airThen(air, telling.figures),
   ];
 }
 
-export function lotLines(telling: Telling, lots: readonly LotTaken[]): readonly string[] {
+export function lotLines(telling: Telling, { lots, unnamed }: Pick<CoatTrace, 'lots' | 'unnamed'>): readonly string[] {
   const { records } = telling.words;
-  if (lots.length === 0) return [records.noLots];
-  return lots.map(({ can, grams: taken, stirred, gas }) =>
+  if (lots.length + unnamed.length === 0) return [records.noLots];
+  const named = lots.map(({ can, grams: taken, stirred, gas }) =>
     [
       records.lot(can, taken, telling.figures),
       ...(stirred === undefined
@@ -150,6 +151,7 @@ export function lotLines(telling: Telling, lots: readonly LotTaken[]): readonly 
       ...gasAfterWords(telling, gas),
     ].join(', '),
   );
+  return [...named, ...unnamed.map((component) => records.lotNotGiven(component))];
 }
 
 /** When gas went over what was left; nothing of a can that needs none. */

@@ -72,7 +72,7 @@ function coatLines(telling: Telling, trace: PartTrace): readonly string[] {
   const invented = trace.coats.some(({ batch }) => batch?.sheet.invented === true) ? [records.paper.invented] : [];
   return [
     ...invented,
-    ...trace.coats.flatMap(({ coat, batch, lots, air }, i) => [
+    ...trace.coats.flatMap(({ coat, batch, lots, unnamed, air }, i) => [
       records.coat(
         i + 1,
         coat,
@@ -80,7 +80,7 @@ function coatLines(telling: Telling, trace: PartTrace): readonly string[] {
         // With its date, always: paper outlives the day.
         { ...telling.figures, timeDown: telling.figures.dated },
       ),
-      ...lotLines(telling, lots),
+      ...lotLines(telling, { lots, unnamed }),
       records.airThen(air, telling.figures),
     ]),
     ...afterCureLines(telling, partStatus(telling, trace.part), { ...telling.figures, timeUp: telling.figures.dated }),

@@ -76,7 +76,7 @@ function gramsOf(amount: Amount, sheet: Sheet): Grams | undefined {
 }
 
 /** Of a batch what is decided in a file of its own; all else is a short act on its pot. */
-type DecidedApart = 'mix' | 'weigh' | 'add' | 'judge';
+type DecidedApart = 'mix' | 'weigh' | 'drawn' | 'add' | 'judge';
 type PotVerb = Exclude<keyof typeof batchVerbs, DecidedApart>;
 
 export const potActs: Deciders<PotVerb> = {

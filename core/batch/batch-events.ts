@@ -27,6 +27,8 @@ export const BatchEvent = z.discriminatedUnion('type', [
   event('PartWeighed', { component: Component, grams: Grams, fromCans: z.array(FromCan).optional() }),
   /** More of one part, to bring the ratio back: stirring starts again for the whole, pot life never does. */
   event('PartAdded', { component: Component, grams: Grams, fromCans: z.array(FromCan).optional() }),
+  /** From which cans a part came that had been weighed; `weighing`: by its number in the record. It happened with it. */
+  event('CanNamed', { weighing: z.number().int().positive(), component: Component, fromCans: z.array(FromCan) }),
   event('StirrerStarted', { revolutionsPerMinute: RevolutionsPerMinute.optional() }),
   event('StirrerStopped', {}),
   event('PotUncovered', {}),

@@ -24,6 +24,7 @@ import { type EpochMs, type Grams, grams } from '../units.ts';
 import type { Handling } from '../verbs/said.ts';
 import { type Batch, batchAsOf } from './batch.ts';
 import { findBatch } from './batch-decide.ts';
+import { cansFitting } from './unnamed-cans.ts';
 import { addRules, weighRules } from './weigh-rules.ts';
 
 type Weighed = Partial<Readonly<Record<Component, Grams>>>;
@@ -56,6 +57,11 @@ export function decideAdd(shop: Shop, said: Said<CommandOf<'add'>>): Decision {
   if (isFailed(batch)) return unclear(batch.failed);
   const from = fromWhichCans(shop, batch, { [component]: more }, cans);
   if (isFailed(from)) return unclear(from.failed);
+  // What is added is small: its can is asked first, where more than one may be meant.
+  const fitting = cansFitting(shop, batch, component);
+  if (from.length === 0 && fitting.length > 1) {
+    return unclear({ code: 'which-can', component, live: fitting.map(({ number }) => number) });
+  }
   const pours = poursOf(shop, batch, from, said.at, known({ handling }));
   const situation = {
     ...{ batch: batchAsOf(batch, said.at), air: airLog(shop, batch.place), at: said.at, lacking: undefined },
@@ -89,7 +95,26 @@ function pouring(batch: Batch, at: EpochMs, body: EventBody, from: readonly From
   return { streams: [batchStream(batch.number), ...cans], happenedAt: at, body, saidWith };
 }
 
-/** The named cans, or for each part the only live one of the batch's sheet. None known: nothing is asked. */
+/** Every one of them is there, and of a part that is wanted. */
+export function cansNamed(
+  shop: Shop,
+  named: readonly CanNumber[],
+  wanted: readonly Component[],
+): readonly Can[] | Failed<Unclear> {
+  const cans: Can[] = [];
+  for (const number of named) {
+    const can = shop.cans.get(number);
+    if (can === undefined)
+      return failed({ code: 'no-such-can', can: number, live: liveCans(shop).map((each) => each.number) });
+    if (!wanted.includes(can.component)) {
+      return failed({ code: 'can-not-wanted', can: number, component: can.component });
+    }
+    cans.push(can);
+  }
+  return cans;
+}
+
+/** The named cans, or for each part the only live one of the batch's sheet. Of several, or of none, whoever weighed is asked afterwards. */
 function fromWhichCans(
   shop: Shop,
   batch: Batch,
@@ -97,32 +122,18 @@ function fromWhichCans(
   named: readonly CanNumber[],
 ): readonly FromCan[] | Failed<Unclear> {
   const wanted = componentsOf(weighed);
-  const live = liveCans(shop);
-  const cans: Can[] = [];
-  for (const number of named) {
-    const can = shop.cans.get(number);
-    const numbers = live.map((each) => each.number);
-    if (can === undefined) return failed({ code: 'no-such-can', can: number, live: numbers });
-    if (!wanted.includes(can.component)) {
-      return failed({ code: 'can-not-wanted', can: number, component: can.component });
-    }
-    cans.push(can);
-  }
-  const from: FromCan[] = [];
-  for (const component of wanted) {
+  const cans = cansNamed(shop, named, wanted);
+  if (isFailed(cans)) return cans;
+  return wanted.flatMap((component) => {
     const ofNamed = cans.filter((can) => can.component === component);
-    const fitting = live.filter((can) => can.component === component && can.sheet.id === batch.sheet.id);
-    if (ofNamed.length === 0 && fitting.length > 1) {
-      const numbers = fitting.map((can) => can.number);
-      return failed({ code: 'which-can', component, live: numbers });
-    }
-    from.push(...shared(ofNamed.length > 0 ? ofNamed : fitting, component, weighed[component] ?? grams(0)));
-  }
-  return from;
+    const fitting = cansFitting(shop, batch, component);
+    const from = ofNamed.length === 0 && fitting.length === 1 ? fitting : ofNamed;
+    return shared(from, component, weighed[component] ?? grams(0));
+  });
 }
 
 /** Each can gives what it has left, in the order named; the last gives the rest, whatever it has. */
-function shared(cans: readonly Can[], component: Component, wanted: Grams): readonly FromCan[] {
+export function shared(cans: readonly Can[], component: Component, wanted: Grams): readonly FromCan[] {
   let open: number = wanted;
   return cans.flatMap((can, i) => {
     const taken = i === cans.length - 1 ? open : Math.min(open, leftGrams(can));

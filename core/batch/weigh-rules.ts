@@ -25,6 +25,9 @@ const overCans: readonly Rule<{ readonly pours: readonly PourCase[] }>[] = pourR
     pours.map((pour) => rule.check(pour, edition)).find((objection) => objection !== undefined),
 }));
 
+/** Of a pour whose can is named afterwards: what was at hand then nobody was asked. */
+export const namedRules = overCans.filter(({ code }) => code !== 'no-gas');
+
 /** What may be said of the cans of a weighing. */
 export const canCodes: readonly ObjectionCode[] = overCans.map(({ code }) => code);
 

@@ -46,6 +46,8 @@ export type MaterialUnclear =
   | { readonly code: 'no-such-can'; readonly can: CanNumber; readonly live: readonly CanNumber[] }
   | { readonly code: 'which-can'; readonly component: Component | undefined; readonly live: readonly CanNumber[] }
   | { readonly code: 'can-not-wanted'; readonly can: CanNumber; readonly component: Component }
+  /** Not weighed yet, or its can is named. */
+  | { readonly code: 'no-can-wanted'; readonly batch: BatchNumber; readonly component: Component }
   /** Off the plan by just what tells one unit from another. */
   | {
       readonly code: 'other-unit';

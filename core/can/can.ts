@@ -121,6 +121,7 @@ function evolveCan(can: Can, entry: Entry): Can {
     case 'PartsWeighed':
     case 'PartWeighed':
     case 'PartAdded':
+    case 'CanNamed':
       return poured(can, entry, fact.fromCans ?? []);
   }
 }

@@ -2,6 +2,7 @@
 
 import { inOrder } from '../as-it-stands.ts';
 import { findBatch } from '../batch/batch-decide.ts';
+import { weighedIn } from '../batch/unnamed-cans.ts';
 import { findCan } from '../can/can-decide.ts';
 import type { FromCan } from '../can/can-events.ts';
 import { type CommandOf, verbRows } from '../commands.ts';
@@ -9,7 +10,7 @@ import type { Component } from '../components.ts';
 import { mayNotSettle, roleMissing } from '../crew/who-may.ts';
 import { accepted, type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
-import { type Entry, Fact } from '../history.ts';
+import { type Entry, Fact, type NewEvent } from '../history.ts';
 import {
   batchStream,
   canStream,
@@ -24,7 +25,7 @@ import {
 import type { Unclear } from '../objections.ts';
 import { foldPart } from '../part/part.ts';
 import { entriesIn, livePartNames, type Shop } from '../shop.ts';
-import { type Grams, grams } from '../units.ts';
+import { type EpochMs, type Grams, grams } from '../units.ts';
 import { actsOn, amendableVerbs, amendsOf } from '../verbs/amends.ts';
 import type { AmendableVerb, Amendment, AmendTarget } from '../verbs/correction-verbs.ts';
 
@@ -82,10 +83,26 @@ export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decisio
   }
   const wanted = fact.type === 'CanChecked' ? roleMissing(shop.crew, said.by, { say: 'check' }) : undefined;
   if (wanted !== undefined) return unclear(mayNotSettle(shop.crew, wanted));
-  return accepted({
-    streams: [entry.stream, ...entry.alsoUnder],
-    happenedAt: said.now,
-    body: { type: 'Amended', amends: entry.seq, to: { kind: 'corrected', fact, happenedAt }, why },
+  const put = [{ entry, fact, happenedAt }, ...namingsAfter(shop, entry, fact, happenedAt)];
+  return accepted(
+    ...put.map(
+      ({ entry, fact, happenedAt }): NewEvent => ({
+        streams: [entry.stream, ...entry.alsoUnder],
+        happenedAt: said.now,
+        body: { type: 'Amended', amends: entry.seq, to: { kind: 'corrected', fact, happenedAt }, why },
+      }),
+    ),
+  );
+}
+
+/** A can that was named for a weighing gave at its time, and as much. */
+function namingsAfter(shop: Shop, { seq }: Entry, fact: Fact, happenedAt: EpochMs) {
+  const weights = Object.fromEntries(weighedIn(fact).map(({ component, grams }) => [component, grams]));
+  return entriesIn(shop, ({ fact }) => fact.type === 'CanNamed' && fact.weighing === seq).flatMap((entry) => {
+    if (entry.fact.type !== 'CanNamed') return [];
+    const named: Fact = { ...entry.fact, ...recounted(entry.fact.fromCans, weights) };
+    const isSame = happenedAt === entry.happenedAt && JSON.stringify(named) === JSON.stringify(entry.fact);
+    return isSame ? [] : [{ entry, fact: named, happenedAt }];
   });
 }
 

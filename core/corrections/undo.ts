@@ -27,6 +27,8 @@ interface Latest {
   readonly saidAt: Entry['recordedAt'];
   readonly entries: readonly Entry[];
   readonly amended: AmendedEntry | undefined;
+  /** What the same amendment put right with it. */
+  readonly alongside: readonly AmendedEntry[];
 }
 
 interface AmendedEntry {
@@ -64,15 +66,15 @@ export function decideUndo(shop: Shop, said: Said<CommandOf<'undo'>>): Decision 
 /** The latest that a person said, not what followed from it by itself. */
 function latestOf(by: PersonName, acts: readonly Entry[]): Latest | undefined {
   const last = acts.findLast((entry) => entry.by === by && !isFollowing(entry.fact));
-  const amended = lastAmendedBy(by, acts);
+  const [amended, ...alongside] = lastAmendedBy(by, acts);
   if (amended !== undefined && amended.correction.seq > (last?.seq ?? 0)) {
     const { seq, at, request } = amended.correction;
     const holds = acts.filter((entry) => entry.request === request && isFollowing(entry.fact));
-    return { seq, saidAt: at, entries: holds, amended };
+    return { seq, saidAt: at, entries: holds, amended, alongside };
   }
   if (last === undefined) return undefined;
   const entries = acts.filter((entry) => entry.request === last.request);
-  return { seq: last.seq, saidAt: last.recordedAt, entries, amended: undefined };
+  return { seq: last.seq, saidAt: last.recordedAt, entries, amended: undefined, alongside: [] };
 }
 
 /** A hold that the rules put on a part when an earlier act came to look otherwise: it goes and stays with what brought it. */
@@ -106,13 +108,14 @@ function notLast(by: PersonName, named: number, acts: readonly Entry[], latest: 
   });
 }
 
-/** A person's last amendment that still stands. */
-function lastAmendedBy(by: string, acts: readonly Entry[]): AmendedEntry | undefined {
-  return acts
+/** All that a person's last amendment that still stands has put right. */
+function lastAmendedBy(by: string, acts: readonly Entry[]): readonly AmendedEntry[] {
+  const amended = acts
     .flatMap((entry) => standing(entry).map((correction) => ({ entry, correction })))
     .filter(({ correction }) => correction.by === by)
-    .sort((a, b) => a.correction.seq - b.correction.seq)
-    .at(-1);
+    .sort((a, b) => a.correction.seq - b.correction.seq);
+  const last = amended.at(-1);
+  return amended.filter(({ correction }) => correction.request === last?.correction.request);
 }
 
 /** An entry's corrections without those that were taken back: each undo takes back the one before it. */
@@ -147,14 +150,18 @@ function roleToUnsettle(shop: Shop, by: PersonName, fact: Fact) {
   return putOn ? roleMissing(shop.crew, by, { set: 'brief', off: true }) : undefined;
 }
 
-function takingBack({ entries, amended }: Latest, said: Said): readonly NewEvent[] {
+function takingBack({ entries, amended, alongside }: Latest, said: Said): readonly NewEvent[] {
   const undone = entries
     .filter(({ fact }) => !isOfReading(fact))
     .map((entry) => amendedTo(entry, { kind: 'undone' }, said));
   if (amended === undefined) return undone;
-  const { entry, correction } = amended;
-  const to = { kind: 'corrected' as const, fact: correction.wasFact, happenedAt: correction.wasAt };
-  return [amendedTo(entry, to, said), ...undone];
+  return [
+    ...[amended, ...alongside].map(({ entry, correction }) => {
+      const to = { kind: 'corrected' as const, fact: correction.wasFact, happenedAt: correction.wasAt };
+      return amendedTo(entry, to, said);
+    }),
+    ...undone,
+  ];
 }
 
 function amendedTo(entry: Entry, to: Extract<EventBody, { type: 'Amended' }>['to'], said: Said): NewEvent {

@@ -25,7 +25,7 @@ import { cleaningRules } from '../session/cleaning-rules.ts';
 import { againstCoatUnderBrief, againstSession } from '../session/session-deviations.ts';
 import { standing } from '../settled.ts';
 import { airLog, batchOf, entriesIn, type Shop } from '../shop.ts';
-import { againstCan, againstWeighing } from './material-deviations.ts';
+import { againstCan, againstNaming, againstWeighing } from './material-deviations.ts';
 
 export interface Deviation {
   readonly entry: Entry;
@@ -117,6 +117,8 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
     case 'PartWeighed':
     case 'PartAdded':
       return againstWeighing(shop, batch, situation.batch, entry, fact);
+    case 'CanNamed':
+      return againstNaming(shop, batch, entry, fact);
     case 'MixCaught':
       return against(catchRules, { ...situation, caughtGrams: fact.grams });
     case 'PotUncovered':

@@ -4,7 +4,7 @@ import { before } from '../as-it-stands.ts';
 import { type Batch, foldBatch } from '../batch/batch.ts';
 import { offRatio } from '../batch/batch-rules.ts';
 import { poursOf } from '../batch/weigh-decide.ts';
-import { addRules, type WeighCase, weighRules } from '../batch/weigh-rules.ts';
+import { addRules, namedRules, type WeighCase, weighRules } from '../batch/weigh-rules.ts';
 import { type Can, foldCan } from '../can/can.ts';
 import { checkRules, lidRules, openedFirstRules, openRules, shutRules } from '../can/can-rules.ts';
 import { localDay } from '../crew/local-day.ts';
@@ -65,6 +65,13 @@ export function againstWeighing(
       ? objectionsTo(addRules, { ...situation, component: fact.component, grams: fact.grams }, edition)
       : objectionsTo(weighRules, situation, edition);
   return [...against, ...ratioOut(batch, found, entry)];
+}
+
+/** Of a pour whose can was named afterwards. */
+export function againstNaming(shop: Shop, batch: Batch, entry: Entry, fact: FactOf<'CanNamed'>): readonly Objection[] {
+  const found = (can: Can) => canBefore(can, entry);
+  const pours = poursOf(shop, batch, fact.fromCans, entry.happenedAt, { found });
+  return objectionsTo(namedRules, { pours }, entry.edition);
 }
 
 /** Off by the figures after this entry, unless more was added before anything was coated: that is judged there. */

@@ -2,10 +2,12 @@
 // what is loaded already shows them. Whoever loads asks again until nothing new is named.
 
 import type { Batch } from '../batch/batch.ts';
+import { unnamedParts } from '../batch/unnamed-cans.ts';
 import { dewPointOf } from '../calc/air.ts';
 import { type Can, leftGrams } from '../can/can.ts';
 import { type GasAfter, gasAfter, preStirTimes } from '../can/can-clocks.ts';
 import type { FromCan } from '../can/can-events.ts';
+import type { Component } from '../components.ts';
 import { type Entry, isAct } from '../history.ts';
 import {
   type BatchNumber,
@@ -48,6 +50,7 @@ export interface CoatTrace {
   readonly batch: Batch | undefined;
   /** Empty where nobody told of a can: lots are not known then. */
   readonly lots: readonly LotTaken[];
+  readonly unnamed: readonly Component[];
   readonly air: AirThen;
 }
 
@@ -65,6 +68,8 @@ export interface PartTrace {
 export interface BatchTrace {
   readonly batch: Batch;
   readonly lots: readonly LotTaken[];
+  /** The parts of which nobody has said from which can they came, where the crew keeps track of it. */
+  readonly unnamed: readonly Component[];
   readonly parts: readonly { readonly name: PartName; readonly phase: PartPhase | undefined }[];
   readonly steps: readonly Entry[];
   readonly deviations: readonly Deviation[];
@@ -179,7 +184,8 @@ export function tracePart(shop: Shop, name: PartName): PartTrace | undefined {
     phase: phaseOfPart(part),
     coats: part.coats.map((coat) => {
       const batch = shop.batches.get(coat.batch);
-      return { coat, batch, lots: lotsOf(shop, batch), air: airThen(shop, batch?.place, coat.at) };
+      const unnamed = batch === undefined ? [] : unnamedParts(shop, batch);
+      return { coat, batch, lots: lotsOf(shop, batch), unnamed, air: airThen(shop, batch?.place, coat.at) };
     }),
     steps,
     deviations: deviationsIn(shop, ({ seq }) => seqs.has(seq)),
@@ -199,6 +205,7 @@ export function traceBatch(shop: Shop, number: BatchNumber): BatchTrace | undefi
   return {
     batch,
     lots: lotsOf(shop, batch),
+    unnamed: unnamedParts(shop, batch),
     parts: partsNamed(
       shop,
       batch.coats.map(({ part }) => part),

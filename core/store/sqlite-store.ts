@@ -3,8 +3,9 @@
 // of a `cross join` say which way to go.
 
 import type { Database } from 'better-sqlite3';
+import { components } from '../components.ts';
 import { typesFor } from '../event-readers.ts';
-import { notActs } from '../history.ts';
+import { type EventType, notActs } from '../history.ts';
 import type { CrewId, StreamId } from '../ids.ts';
 import type { Change, Head, Store } from '../ports.ts';
 import { firstHash } from '../seal-sums.ts';
@@ -17,6 +18,7 @@ import { sqliteArchive } from './sqlite-archive.ts';
 
 const listed = (types: readonly string[]) => `(${types.map((type) => `'${type}'`).join(', ')})`;
 const typesOfNoAct = listed(notActs);
+const typesOfPour = listed(['PartsWeighed', 'PartWeighed', 'PartAdded', 'CanNamed'] satisfies EventType[]);
 const typesOfOpening = listed(typesFor('opening'));
 
 /** `:memory:` for a record that ends with the process. */
@@ -42,6 +44,7 @@ export function openSqliteStore(file: string): Store {
       return {
         number: read.number.get(crew) ?? 0,
         actedAt: actedAt === null || actedAt === undefined ? undefined : epochMs(actedAt),
+        pouredFromCans: components.filter((each) => read.pouredFrom.get(crew, `%"can":%,"component":"${each}"%`) === 1),
       };
     },
     answersTo: async (crew, requests) => new Map(read.answers.all(crew, JSON.stringify(requests))),
@@ -99,12 +102,18 @@ function readingStatements(database: Database) {
       `select recorded_at from event where crew = ? and type not in ${typesOfNoAct} order by seq desc limit 1`,
     )
     .pluck();
+  // Of a crew that keeps track of its cans one of the first rows says so.
+  const pouredFrom = database
+    .prepare<[string, string], number>(
+      `select 1 from event indexed by event_type where crew = ? and type in ${typesOfPour} and body like ? limit 1`,
+    )
+    .pluck();
   const answers = database
     .prepare<[string, string], [string, string]>(
       'select request, text from answer where crew = ? and request in (select value from json_each(?))',
     )
     .raw();
-  return { head, hashIfLast, rowsAfter, rowsUnder, live, between, touched, number, actedAt, answers };
+  return { head, hashIfLast, rowsAfter, rowsUnder, live, between, touched, number, actedAt, pouredFrom, answers };
 }
 
 /** Everything of a change lands, or nothing. */

@@ -36,6 +36,8 @@ export const batchVerbs = {
     },
     { leaves: { type: 'PartsWeighed' }, alsoLeaves: ['PartWeighed'], oneOf: ['partAGrams', 'partBGrams'] },
   ),
+  /** From which can a part came that has been weighed. */
+  drawn: verb({ batch, component, cans: counts('can', { required: true }) }),
   /** More of one part, to bring an off-ratio mix back. */
   add: verb(
     {

@@ -27,6 +27,7 @@ const unclearCodes = {
   'no-such-can': 0,
   'which-can': 0,
   'can-not-wanted': 0,
+  'no-can-wanted': 0,
   'other-unit': 0,
   'no-such-batch': 0,
   'which-batch': 0,

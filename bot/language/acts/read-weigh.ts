@@ -7,15 +7,21 @@ import type { CanNumber } from '../../../core/ids.ts';
 import { known } from '../../../core/known.ts';
 import { handlings } from '../../../core/verbs/said.ts';
 import type { Fault } from '../reading.ts';
-import { canMarks } from '../tongues/english/line-words.ts';
+import { batchMarks, canMarks, fillers } from '../tongues/english/line-words.ts';
 import { type Token, wordIn } from '../typed/token.ts';
-import { type ActLine, lineWith } from './act-line.ts';
+import { type ActLine, leftOver, lineWith } from './act-line.ts';
 import { choiceAt, choicesOf } from './choices-on-line.ts';
 import { countFrom } from './figure-of-slot.ts';
 import { withLabelsApart, withLeadingOnes } from './leading-ones.ts';
 import { type Weights, weightsFrom } from './weights.ts';
 
-export function readWeigh(typed: ActLine): CommandOf<'weigh'> | Fault {
+export function readWeigh(typed: ActLine): CommandOf<'weigh' | 'drawn'> | Fault {
+  // `weighed 3 A from can 2`: no figure, but a can.
+  const isFigure = ({ kind }: Token) => kind !== 'word' && kind !== 'number';
+  if (typed.tokens.some(isLetter) && !typed.tokens.some(isFigure)) {
+    const drawn = readDrawn(typed);
+    if (!isFailed(drawn)) return drawn;
+  }
   const read = pouredFrom(typed);
   if (isFailed(read)) return read;
   const { weights, hasLetter, manner } = read;
@@ -39,6 +45,25 @@ export function readAdd(typed: ActLine): CommandOf<'add'> | Fault {
   }
   return { verb: 'add', ...manner, component: partAGrams === undefined ? 'part-b' : 'part-a', grams };
 }
+
+/** `drawn 3 A can 2`: from which can a part came that has been weighed. */
+export function readDrawn({ tokens }: ActLine): CommandOf<'drawn'> | Fault {
+  const apart = cansApart(tokens);
+  if (isFailed(apart)) return apart;
+  const [letter, ...letters] = apart.rest.filter(isLetter);
+  const [number, ...numbers] = apart.rest.filter((token) => token.kind === 'number');
+  const rounding = (token: Token) => isLetter(token) || token.kind === 'number' || roundsOff.has(wordIn(token));
+  const stray = apart.rest.find((token) => !rounding(token)) ?? letters[0] ?? numbers[0];
+  if (stray !== undefined) return leftOver(stray);
+  const batch = number === undefined ? undefined : countFrom(number);
+  if (batch !== undefined && typeof batch !== 'number') return batch;
+  if (letter === undefined) return { failed: 'incomplete', needs: ['component'] };
+  if (apart.cans === undefined) return { failed: 'incomplete', needs: ['can'] };
+  const component = wordIn(letter) === 'a' ? 'part-a' : 'part-b';
+  return { verb: 'drawn', ...known({ batch }), component, cans: apart.cans };
+}
+
+const roundsOff: ReadonlySet<string> = new Set([...fillers, ...batchMarks, 'part']);
 
 interface PouredRead {
   readonly act: ActLine;

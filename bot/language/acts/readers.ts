@@ -17,10 +17,11 @@ import { readPart } from './read-part.ts';
 import { readDiscard, readHold } from './read-reasoned.ts';
 import { readSet } from './read-set.ts';
 import { readUsed } from './read-used.ts';
-import { readAdd, readWeigh } from './read-weigh.ts';
+import { readAdd, readDrawn, readWeigh } from './read-weigh.ts';
 
 const ownReaders: Readonly<Partial<Record<Verb, OwnReader>>> = {
   weigh: readWeigh,
+  drawn: readDrawn,
   add: readAdd,
   part: readPart,
   used: readUsed,

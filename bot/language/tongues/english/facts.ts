@@ -30,6 +30,8 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
       return `added ${englishComponents[fact.component]} ${figures.mass(fact.grams)}`;
     case 'MixFiltered':
       return englishSteps.filtered(fact, figures);
+    case 'CanNamed':
+      return `${englishComponents[fact.component]} came from ${figures.list(fact.fromCans.map(({ can }) => `can ${can}`))}`;
     case 'MixCaught':
       return `caught ${figures.mass(fact.grams)}`;
     case 'CanOpened':

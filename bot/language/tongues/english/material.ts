@@ -80,6 +80,8 @@ export function englishMaterialUnclear(unclear: MaterialUnclear, figures: Figure
       return `From which can${unclear.component === undefined ? '' : ` of ${englishComponents[unclear.component]}`}? Open: ${named(unclear.live)}.`;
     case 'can-not-wanted':
       return `Can ${unclear.can} holds ${englishComponents[unclear.component]}, and none was weighed on this line.`;
+    case 'no-can-wanted':
+      return `Of batch ${unclear.batch} no ${englishComponents[unclear.component]} waits for its can: it is not weighed yet, or its can is named. A wrong one is put right with undo.`;
     case 'other-unit':
       return unclear.readings
         .map(
@@ -134,6 +136,9 @@ export const englishMaterial = {
   blanketNow: (can: number, at: EpochMs, figures: Figures) =>
     `Gas over can ${can} now: lid off since ${figures.timeDown(at)}.`,
   noCanKnown: 'No can is on record for this: lots are not traced.',
+  whichCan: (component: Component) => `From which can did ${englishComponents[component]} come?`,
+  canNamed: (batch: number, component: Component) => `Batch ${batch}: can of ${englishComponents[component]} noted`,
+  wentInto: (batch: number) => `Poured into batch ${batch}`,
   partIn: (batch: number, component: Component) => `Batch ${batch}: ${englishComponents[component]} is in`,
   nextB: (exact: Grams, least: Grams, most: Grams, figures: Figures) =>
     `Next: Part B, ${figures.mass(exact)}; from ${figures.mass(least)} to ${figures.mass(most)} will do. Its contact with A starts the clocks.`,

@@ -211,6 +211,7 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'no-such-can':
     case 'which-can':
     case 'can-not-wanted':
+    case 'no-can-wanted':
     case 'other-unit':
       return englishMaterialUnclear(unclear, figures);
     case 'no-such-batch':

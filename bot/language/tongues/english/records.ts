@@ -1,6 +1,7 @@
 // Answers about the past, in English: stretches of days, traces, the solvent ledger, proof, paper.
 
 import type { Can } from '../../../../core/can/can.ts';
+import type { Component } from '../../../../core/components.ts';
 import type { Correction, FactOf } from '../../../../core/history.ts';
 import type { PartName, PersonName } from '../../../../core/ids.ts';
 import type { Coat } from '../../../../core/part/part.ts';
@@ -101,6 +102,7 @@ export const englishRecords = {
   traceCan: ({ number, component, lot }: CanTold) => `Can ${number}: ${englishComponents[component]}, lot ${lot}`,
   canLabel: (can: number) => `can ${can}`,
   pouredInto: (batch: number, mass: Grams, figures: Figures) => `${figures.mass(mass)} poured into batch ${batch}`,
+  lotNotGiven: (component: Component) => `  Lot of ${englishComponents[component]} not given.`,
   noLots: '  Lots not known: nobody told of a can.',
   airThen: ({ celsius, relativeHumidityPercent, dewPointCelsius, surfaceCelsius }: AirThen, figures: Figures) => {
     const known = [

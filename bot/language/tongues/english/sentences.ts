@@ -159,6 +159,7 @@ const buttons = {
   stock: 'Stock',
   mix: 'Mix',
   'as-said': 'As said',
+  'another-can': 'Another can…',
   weigh: 'Weighed…',
   stop: 'Stirrer off',
   stir: 'Stirrer on',

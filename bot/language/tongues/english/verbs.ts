@@ -5,6 +5,7 @@ import { done, type VerbsTyped, verbWords } from '../typed.ts';
 export const englishVerbs: VerbsTyped = {
   mix: verbWords('mix, mixed, mixing', 'mix 2.4kg', 'air, rh, humidity, temp, temperature'),
   weigh: verbWords('weigh, weighed, weight, weights, weighing', 'weigh 1 1201g 1198g'),
+  drawn: verbWords('drawn, drawn from, came from, taken from', 'drawn 1 A can 2', 'part'),
   stir: done('stirrer on', verbWords('stir, stirring, restir, stirrer on', 'stir 1')),
   stop: done('stirrer off', verbWords('stop, stopped, stirrer off', 'stop 1', 'stir, stirring, stirrer')),
   filter: verbWords('filter, filtered, filtering, strain, strained', 'filter 1', 'through, into, clean'),

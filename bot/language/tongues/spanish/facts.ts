@@ -48,6 +48,8 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
       return `añadidos ${figures.mass(fact.grams)} de ${spanishComponents[fact.component]}`;
     case 'MixFiltered':
       return spanishSteps(say).filtered(fact, figures);
+    case 'CanNamed':
+      return `${spanishComponents[fact.component]} tomada de ${figures.list(fact.fromCans.map(({ can }) => `la lata ${can}`))}`;
     case 'MixCaught':
       return `recogidos ${figures.mass(fact.grams)}`;
     case 'CanOpened':

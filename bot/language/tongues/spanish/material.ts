@@ -84,6 +84,8 @@ export function spanishMaterialUnclear(unclear: MaterialUnclear, figures: Figure
       return `¿De qué lata${unclear.component === undefined ? '' : ` de ${spanishComponents[unclear.component]}`}? Abiertas: ${named(unclear.live)}.`;
     case 'can-not-wanted':
       return `La lata ${unclear.can} es de ${spanishComponents[unclear.component]}, y en esta línea no se pesó.`;
+    case 'no-can-wanted':
+      return `En la mezcla ${unclear.batch} no falta la lata de la ${spanishComponents[unclear.component]}: aún no se pesó, o ya se dijo. Si se dijo mal, deshacer.`;
     case 'other-unit':
       return unclear.readings
         .map(
@@ -129,6 +131,9 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   canEmpty: (can, lot) => `De la lata ${can} (lote ${lot}): vacía según el registro.`,
   blanketNow: (can, at, figures) => told`Gas en la lata ${can} ahora: destapada desde ${theTime(figures, at)}.`,
   noCanKnown: 'No consta ninguna lata para esto: no habrá trazabilidad de lotes.',
+  whichCan: (component) => `¿De qué lata salió la ${spanishComponents[component]}?`,
+  canNamed: (batch, component) => `Mezcla ${batch}: anotada la lata de la ${spanishComponents[component]}`,
+  wentInto: (batch) => `Vertida en la mezcla ${batch}`,
   partIn: (batch, component) => `Mezcla ${batch}: ${spanishComponents[component]} dentro`,
   nextB: (exact, least, most, figures) =>
     `Ahora la Parte B: ${figures.mass(exact)}; valen de ${figures.mass(least)} a ${figures.mass(most)}. Al tocar A empiezan a correr los tiempos.`,

@@ -82,6 +82,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   traceCan: ({ number, component, lot }) => `Lata ${number}: ${spanishComponents[component]}, lote ${lot}`,
   canLabel: (can) => `lata ${can}`,
   pouredInto: (batch, mass, figures) => `${figures.mass(mass)} vertidos en la mezcla ${batch}`,
+  lotNotGiven: (component) => `  Lote de la ${spanishComponents[component]}: no consta.`,
   noLots: '  Lotes: no constan; nadie anotó ninguna lata.',
   airThen: ({ celsius, relativeHumidityPercent, dewPointCelsius, surfaceCelsius }, figures) => {
     const known = [

@@ -157,6 +157,7 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   stock: 'Existencias',
   mix: 'Mezclar',
   'as-said': 'Como se dijo',
+  'another-can': 'Otra lata…',
   weigh: 'Pesado…',
   stop: 'Agitador parado',
   stir: 'Agitador en marcha',

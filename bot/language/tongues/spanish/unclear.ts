@@ -37,6 +37,7 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
     case 'no-such-can':
     case 'which-can':
     case 'can-not-wanted':
+    case 'no-can-wanted':
     case 'other-unit':
       return spanishMaterialUnclear(unclear, figures);
     case 'no-such-batch':

@@ -13,6 +13,7 @@ export const spanishVerbs: VerbsTyped = {
     'pesar, pesa, peso, pesado, pesada, pesé, pesos, pesadas, pesados, pesamos, pesaje',
     'pesar 1 1201g 1198g',
   ),
+  drawn: verbWords('tomada, tomado, viene de, vino de', 'tomada 1 A lata 2', 'parte'),
   stir: done(
     'agitador en marcha',
     verbWords(
