@@ -34,7 +34,7 @@ export function canQuestion(telling: Telling, batch: Batch, { envelopes }: Recor
 export function unnamedOnRun(telling: Telling, batch: Batch): Asked {
   const parts = unnamedParts(telling.shop, batch);
   return {
-    lines: parts.map((component) => telling.words.records.lotNotGiven(component)),
+    lines: parts.map((component) => telling.words.records.lotNotGiven(component).trim()),
     actions: parts.slice(0, 1).flatMap((component) => namingTaps(telling, batch, component)),
   };
 }

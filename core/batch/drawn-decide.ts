@@ -17,18 +17,18 @@ export function decideDrawn(shop: Shop, said: Said<CommandOf<'drawn'>>): Decisio
   if (isFailed(batch)) return unclear(batch.failed);
   const cans = cansNamed(shop, numbers, [component]);
   if (isFailed(cans)) return unclear(cans.failed);
-  const open = unnamedIn(batch).filter((each) => each.component === component);
-  if (open.length === 0) return unclear({ code: 'no-can-wanted', batch: batch.number, component });
-  const drawn = open.map(({ weighing, grams }) => ({ weighing, from: shared(cans, component, grams) }));
-  const situations = drawn.map(({ weighing, from }) => ({
-    pours: poursOf(shop, batch, from, weighing.happenedAt, {}),
-  }));
-  return judge(shop, { ...said, stance: { is: 'happened' } }, namedRules, situations, (saidWith) =>
-    drawn.map(({ weighing, from }) => ({
+  // One after the other, where more than one waits: each pour finds the can as the one before left it.
+  const open = unnamedIn(batch).find((each) => each.component === component);
+  if (open === undefined) return unclear({ code: 'no-can-wanted', batch: batch.number, component });
+  const { seq, happenedAt } = open.weighing;
+  const from = shared(cans, component, open.grams);
+  const pours = poursOf(shop, batch, from, happenedAt, {});
+  return judge(shop, { ...said, stance: { is: 'happened' } }, namedRules, [{ pours }], (saidWith) => [
+    {
       streams: [batchStream(batch.number), ...new Set(from.map(({ can }) => canStream(can)))],
-      happenedAt: weighing.happenedAt,
-      body: { type: 'CanNamed' as const, weighing: weighing.seq, component, fromCans: [...from] },
+      happenedAt,
+      body: { type: 'CanNamed' as const, weighing: seq, component, fromCans: [...from] },
       saidWith,
-    })),
-  );
+    },
+  ]);
 }

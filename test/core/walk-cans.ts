@@ -92,6 +92,14 @@ function fromWrongCan({ number, component }: Can, batches: readonly Batch[]): re
   return [() => ({ verb: 'add', batch: batch.number, component: other, grams: grams(14), cans: [number] })];
 }
 
+/** From the newest can what was weighed last of its part, whether or not that waits to hear of it. */
+export function namedAfterwards({ batches, cans }: Shop): Command | undefined {
+  const can = [...cans.values()].at(-1);
+  const batch = [...batches.values()].findLast(({ inVessel }) => can && inVessel[can.component] !== undefined);
+  if (can === undefined || batch === undefined) return undefined;
+  return { verb: 'drawn', batch: batch.number, component: can.component, cans: [can.number] };
+}
+
 function actsOnPot(batch: Batch): readonly Say[] {
   const named = { batch: batch.number };
   const half = batch.plannedGrams / 2;

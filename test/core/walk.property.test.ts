@@ -27,6 +27,7 @@ import { openSqliteStore } from '../../core/store/sqlite-store.ts';
 import { type EpochMs, epochMs } from '../../core/units.ts';
 import { demoCrew } from './given.ts';
 import { type Draw, edgesIn, type Focus, nextAct, oneOf, whoseActIsRestedOn } from './walk-acts.ts';
+import { namedAfterwards } from './walk-cans.ts';
 import { coatFaults, judged } from './walk-oracle.ts';
 import { count, neverObjected, reachTable } from './walk-reach.ts';
 import { walkShelf as shelf } from './walk-shelf.ts';
@@ -277,6 +278,12 @@ it('given a crew at random, then after each thing said the record, its reading a
             if (i % 20 === 13 && batch !== undefined) {
               const judge = { command: { verb: 'judge', batch }, at: now, stance: { is: 'asked' } } as const;
               await walk.say({ id: `judge-${i}`, by: i === 13 ? 'kari' : 'omar', now, ...judge });
+            }
+            const drawn = i % 10 === 7 ? namedAfterwards(await walk.shop()) : undefined;
+            if (drawn !== undefined) {
+              const naming = { command: drawn, at: now, stance: { is: 'asked' } } as const;
+              await walk.say({ id: `drawn-${i}`, by: 'kari', now, ...naming });
+              if (i === 17) await walk.say({ id: `drawn-again-${i}`, by: 'omar', now, ...naming });
             }
             const undoer = i % 5 === 4 ? whoseActIsRestedOn(await walk.shop()) : undefined;
             if (undoer !== undefined) {

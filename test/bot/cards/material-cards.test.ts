@@ -84,21 +84,6 @@ it('given a pour, then the card says which lots went in, what is left, and that 
   expect(value(blanketed, 'gas-needed')).toBeCloseTo(4.6955, 3);
 });
 
-it('given two cans that fit, then each is a tap that keeps the line', async () => {
-  const { say } = await after('air 24C 48%', 'open B lot 1 5kg', 'open B lot 2 5kg', 'mix 2.4kg');
-  const asked = await say('weigh 3 1201g 1198g');
-  expect([asked.kind, asked.code]).toEqual(['misread', 'which-can']);
-  expect(taps(asked)).toEqual({ 'can-1': 'weigh 3 1201g 1198g can 1', 'can-2': 'weigh 3 1201g 1198g can 2' });
-  expect((await say('tap can-2')).recorded).toBe(true);
-});
-
-it('given two cans of Part A, when a weighing is said to have happened, then the tap keeps its time', async () => {
-  const { say } = await after('air 24C 48%', 'mix 2.4kg', 'open A lot 1 5kg gas', 'open A lot 2 5kg gas');
-  const asked = await say('weigh 1 a 1201g already');
-  expect([asked.kind, asked.code]).toEqual(['misread', 'which-can']);
-  expect(asked.card.actions[0]?.line).toContain('at 2026-03-02T08:00');
-});
-
 it('given A weighed alone, then the card says how much B belongs to it, and the tap asks for B', async () => {
   const { say } = await after('air 24C 48%', 'mix 2.4kg');
   const weighed = await say('weigh 1 a 1201g');

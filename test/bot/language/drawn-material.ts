@@ -54,6 +54,7 @@ export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
     { verb: only('weigh'), batch: number, cans, handling, partBGrams: mass },
     { requiredKeys: ['verb', 'partBGrams'] },
   ),
+  fc.record({ verb: only('drawn'), batch: number, component, cans }, { requiredKeys: ['verb', 'component', 'cans'] }),
   fc.record(
     { verb: only('add'), batch: number, component, grams: mass, cans, handling },
     { requiredKeys: ['verb', 'component', 'grams'] },

@@ -49,9 +49,9 @@ describe('given one can of each part', () => {
 describe('given two cans of Part A', () => {
   const three = [...twoCans, '08:01 open A lot 7732 1kg gas', '08:01 prestir 4'];
 
-  it('when nobody says which, then the bot asks', async () => {
+  it('when nobody says which, then the weighing is recorded, from no can of that part', async () => {
     const shift = await given(three);
-    expect(await shift.when('08:04 weigh 3 1201g 1198g')).toEqual({ unclear: 'which-can' });
+    expect(await shift.when('08:04 weigh 3 1201g 1198g')).toEqual({ recorded: ['PartsWeighed'] });
   });
 
   it('when one is named, then it gives all; when both are, the first gives what it has and the other the rest', async () => {

@@ -41,7 +41,7 @@ function contract(open: () => StoreUnderTest): void {
     test('given no event, the record ends at nothing and knows nothing', async () => {
       expect(await store.head('crew')).toEqual(start);
       expect(await store.eventsAfter('crew', 0)).toEqual([]);
-      expect(await store.newest('crew')).toEqual({ number: 0, actedAt: undefined });
+      expect(await store.newest('crew')).toEqual({ number: 0, actedAt: undefined, pouredFromCans: [] });
       expect(await store.nextDueAt('crew')).toBeUndefined();
       expect(await claimAt('08:00')).toBeUndefined();
     });
