@@ -10,7 +10,7 @@ import { type Card, type CardAction, makeCard } from './card.ts';
 import { type Telling, undoTap } from './card-context.ts';
 import { nextTaps } from './next-taps.ts';
 import { type Act, touchedBatch } from './recorded-act.ts';
-import { saidLines } from './step-lines.ts';
+import { saidLines, strengthQuestion, weakLines } from './step-lines.ts';
 
 export const cleaningTaps = (telling: Telling, batch: Batch): readonly CardAction[] =>
   nextTaps(telling, nextActs(telling, cleaningActs(batch)));
@@ -24,10 +24,11 @@ export function cleaningLines(telling: Telling, batch: Batch, isFirst: boolean):
   if (waiting.length === 0) return [];
   const withWhat = flush === undefined ? words.noFlushOnSheet : words.flushSequence(flush.steps, flush.source, figures);
   const worn = isFirst ? saidLines(telling, saidBeforeCleaning(batch.sheet)) : [];
-  return [words.toClean(waiting, figures), withWhat, ...worn];
+  return [words.toClean(waiting, figures), withWhat, ...weakLines(telling, batch), ...worn];
 }
 
 export function cleanedCard({ telling, command, outcome }: Act<CommandOf<'flush'>>): Card {
+  const question = strengthQuestion(telling, touchedBatch(outcome), command);
   const { gear, solvent } = command;
   const { session: words } = telling.words;
   const batch = touchedBatch(outcome);
@@ -38,8 +39,10 @@ export function cleanedCard({ telling, command, outcome }: Act<CommandOf<'flush'
     lines: [
       ...(left === undefined ? [] : [words.flushNext(gear, left, telling.figures)]),
       ...(left === undefined && batch !== undefined ? cleaningLines(telling, batch, false) : []),
+      ...question.lines,
     ],
     actions: [
+      ...question.actions,
       ...(batch === undefined ? [] : cleaningTaps(telling, batch)),
       ...outcome.envelopes.slice(-1).map(({ seq }) => undoTap(telling, seq)),
     ],

@@ -29,7 +29,7 @@ import {
   sessionTaps,
   stillOpen,
 } from './session-lines.ts';
-import { saidLines } from './step-lines.ts';
+import { saidLines, strengthQuestion, weakLines } from './step-lines.ts';
 import { workHazards } from './vent-cards.ts';
 
 const atTheDoor = linesFor('spray').filter((line) => line.atTheDoor);
@@ -120,22 +120,35 @@ export function sprayOnCard(telling: Telling, session: Session): Card {
 export function sprayOffCard(telling: Telling, session: Session): Card {
   const words = telling.words.session;
   return makeCard(words.titled(session.number, words.stops), 'warn', {
-    lines: [words.stopped, ...flushPlan(telling, session), ...saidLines(telling, saidBeforeCleaning(session.sheet))],
+    lines: [
+      words.stopped,
+      ...flushPlan(telling, session),
+      ...weakLines(telling, batchOf(telling, session)),
+      ...saidLines(telling, saidBeforeCleaning(session.sheet)),
+    ],
     hazards: flushConflicts(telling, session),
     actions: sessionTaps(telling, session),
   });
 }
 
-export function flushedCard(telling: Telling, session: Session, { gear, solvent }: CommandOf<'flush'>): Card {
+const batchOf = ({ shop }: Telling, { batch }: Session) => (batch === undefined ? undefined : shop.batches.get(batch));
+
+export function flushedCard(telling: Telling, session: Session, flush: CommandOf<'flush'>): Card {
+  const { gear, solvent } = flush;
+  const question = strengthQuestion(telling, batchOf(telling, session), flush);
   const words = telling.words.session;
   // Other gear is cleaned for its batch and never reaches a session.
   const { done, left } = isSessionGear(gear) ? flushState(session, gear) : { done: true, left: [] };
   const title = solvent === undefined ? words.flushed(gear) : words.flushStep(gear, solvent);
   return makeCard(words.titled(session.number, title), done ? 'good' : 'plain', {
     facts: loggedFacts(telling, session),
-    lines: [...(done ? [] : [words.flushNext(gear, left, telling.figures)]), ...stillToDo(telling, session)],
+    lines: [
+      ...(done ? [] : [words.flushNext(gear, left, telling.figures)]),
+      ...stillToDo(telling, session),
+      ...question.lines,
+    ],
     hazards: done ? [] : flushConflicts(telling, session),
-    actions: sessionTaps(telling, session),
+    actions: [...question.actions, ...sessionTaps(telling, session)],
   });
 }
 

@@ -7,11 +7,16 @@ import { statusOf } from '../../core/status.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, undoTap } from './card-context.ts';
 import { nextTaps } from './next-taps.ts';
+import { leftBy } from './recorded-act.ts';
 
-export function confirmedCard(telling: Telling, { step, kept = true }: CommandOf<'confirm'>, outcome: Recorded): Card {
+export function confirmedCard(
+  telling: Telling,
+  { step, kept: said = true }: CommandOf<'confirm'>,
+  outcome: Recorded,
+): Card {
   const { steps } = telling.words;
-  const [envelope] = outcome.envelopes;
-  const of = envelope?.body.type === 'StepAnswered' ? envelope.body.batch : undefined;
+  const [answer] = leftBy(outcome, 'StepAnswered');
+  const { kept = said, batch: of } = answer ?? {};
   const batch = of === undefined ? undefined : telling.shop.batches.get(of);
   return makeCard(steps.noted(step, kept), kept ? 'good' : 'warn', {
     lines: kept ? [] : [steps.rows[step].instead],

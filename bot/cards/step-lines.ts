@@ -3,10 +3,13 @@
 import type { Batch } from '../../core/batch/batch.ts';
 import { lastFiltering } from '../../core/batch/filtering.ts';
 import { methodLikely } from '../../core/coats-waiting.ts';
+import type { CommandOf } from '../../core/commands.ts';
 import { batchStream } from '../../core/ids.ts';
 import type { Method } from '../../core/methods.ts';
 import type { Sheet } from '../../core/products/sheet.ts';
+import { isFlushedWith } from '../../core/steps/alcohol.ts';
 import type { AskedStep } from '../../core/steps/step-rows.ts';
+import { lackingStep } from '../../core/steps/step-rules.ts';
 import { stepAskedAt } from '../../core/steps/steps-answered.ts';
 import { type StepSaid, saidBeforeCoat } from '../../core/steps/steps-said.ts';
 import { unreadUnder } from '../../core/unread.ts';
@@ -20,14 +23,32 @@ export interface StepAsked {
 }
 
 /** One question with its two answers, or nothing. */
-export function stepAsked(telling: Telling, batch: Batch): StepAsked {
-  const step = stepAskedAt(telling.shop.crew.stepAnswers, batch, telling.now);
+export function stepAsked(telling: Telling, batch: Batch, isFlushed?: true): StepAsked {
+  const step = stepAskedAt(telling.shop.crew.stepAnswers, batch, telling.now, isFlushed);
   // On a pot that does not read nothing would be recorded.
   const isBroken = unreadUnder(telling.shop, batchStream(batch.number)).length > 0;
   if (step === undefined || isBroken) return { step: undefined, lines: [], actions: [] };
   const { asked } = telling.words.steps.rows[step];
   const answers = [true, false].map((kept) => stepTap(telling, step, kept, batch));
   return { step, lines: [asked(batch.sheet, telling.figures)], actions: answers };
+}
+
+/** After a flush with what the sheet wants of a strength: how strong the bottle is, where that is the batch's question. */
+export function strengthQuestion(
+  telling: Telling,
+  batch: Batch | undefined,
+  flush: CommandOf<'flush'>,
+): Pick<StepAsked, 'lines' | 'actions'> {
+  const isIt = batch !== undefined && isFlushedWith(batch.sheet, { fact: { type: 'GearFlushed', ...flush } });
+  const asked = isIt ? stepAsked(telling, batch, true) : undefined;
+  return asked?.step === 'alcohol' ? asked : { lines: [], actions: [] };
+}
+
+/** Before a flush: that the bottle in use is weaker than the sheet asks, or nobody knows how strong. */
+export function weakLines(telling: Telling, batch: Batch | undefined): readonly string[] {
+  const { crew } = telling.shop;
+  const lacking = batch && lackingStep(crew.stepAnswers, batch, 'flush', telling.now);
+  return lacking === undefined ? [] : [telling.words.steps.lacking(lacking, telling.figures)];
 }
 
 /** What it says is what is answered. */

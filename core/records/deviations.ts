@@ -25,6 +25,8 @@ import { cleaningRules } from '../session/cleaning-rules.ts';
 import { againstCoatUnderBrief, againstSession } from '../session/session-deviations.ts';
 import { standing } from '../settled.ts';
 import { airLog, batchOf, entriesIn, type Shop } from '../shop.ts';
+import { isFlushedWith } from '../steps/alcohol.ts';
+import { lackingStep, stepIsKept } from '../steps/step-rules.ts';
 import { againstCan, againstNaming, againstWeighing } from './material-deviations.ts';
 
 export interface Deviation {
@@ -78,7 +80,12 @@ function objectionsAgainst(shop: Shop, entry: Entry): readonly Objection[] {
     }
     case 'session': {
       const session = shop.sessions.get(numberIn(entry.stream));
-      return session === undefined ? [] : againstSession(shop, session, entry, vesselsFreeAt(shop, session));
+      if (session === undefined) return [];
+      const batch = session.batch === undefined ? undefined : shop.batches.get(session.batch);
+      return [
+        ...againstSession(shop, session, entry, vesselsFreeAt(shop, session)),
+        ...(batch === undefined ? [] : againstBottle(shop, batch, entry)),
+      ];
     }
     case 'part': {
       const part = shop.parts.get(nameIn(entry.stream));
@@ -89,6 +96,13 @@ function objectionsAgainst(shop: Shop, entry: Entry): readonly Objection[] {
     case 'crew':
       return [];
   }
+}
+
+/** A flush with what the crew knew to be weaker than the sheet asks. */
+function againstBottle(shop: Shop, batch: Batch, entry: Entry): readonly Objection[] {
+  if (!isFlushedWith(batch.sheet, entry)) return [];
+  const lacking = lackingStep(shop.crew.stepAnswers, batch, 'flush', entry.happenedAt);
+  return objectionsTo([stepIsKept], { lacking }, entry.edition);
 }
 
 /** The batch as the entry found it. */
@@ -124,7 +138,10 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
     case 'PotUncovered':
       return against(lidRules, { batch, from: at });
     case 'GearFlushed':
-      return against(cleaningRules, { first: firstCleaning(situation.batch, fact.gear, at) });
+      return [
+        ...against(cleaningRules, { first: firstCleaning(situation.batch, fact.gear, at) }),
+        ...againstBottle(shop, batch, entry),
+      ];
     case 'StirrerStarted':
       return against(stirRules, situation);
     case 'StirrerStopped':

@@ -3,11 +3,14 @@
 
 import { z } from 'zod';
 import { event } from '../event.ts';
+import { Percent } from '../unit-schemas.ts';
 import { askedSteps } from './step-rows.ts';
 
 export const StepAnswered = event('StepAnswered', {
   step: z.enum(askedSteps),
   kept: z.boolean(),
+  /** How strong the bottle in use is, where somebody said. */
+  purityPercent: Percent.optional(),
   /** Whose paper asks for it, and which of its revisions. */
   sheet: z.string(),
   revision: z.string(),

@@ -4,19 +4,19 @@
 
 import type { Steps } from '../products/sheet-steps.ts';
 
-export const askedSteps = ['equipment', 'bonding', 'papers', 'vessel', 'clean-oven', 'clean-room'] as const;
+export const askedSteps = ['equipment', 'bonding', 'papers', 'vessel', 'clean-oven', 'clean-room', 'alcohol'] as const;
 export type AskedStep = (typeof askedSteps)[number];
 
 const asked: readonly string[] = askedSteps;
 export const isAsked = (step: string): step is AskedStep => asked.includes(step);
 
-/** What a step stops: a part going into the mix, or a cure of its kind. */
-export type StoppedAct = 'weigh' | 'cure-oven' | 'cure-room';
+/** What a step stops: a part going into the mix, a cure of its kind, or a flush. */
+export type StoppedAct = 'weigh' | 'cure-oven' | 'cure-room' | 'flush';
 
 export interface StepRow {
-  readonly group: keyof Steps;
-  /** An answer counts for the place, for the one who read this revision of the papers, for the pot and later ones of its sheet, or for the crew. */
-  readonly per: 'place' | 'reader' | 'pot' | 'crew';
+  readonly group: keyof Steps | 'flush';
+  /** An answer counts for the place, for the one who read this revision of the papers, for the pot and later ones of its sheet, for the bottle until another is told of, or for the crew. */
+  readonly per: 'place' | 'reader' | 'pot' | 'bottle' | 'crew';
   readonly stops: StoppedAct;
 }
 
@@ -27,4 +27,6 @@ export const stepRows: Readonly<Record<AskedStep, StepRow>> = {
   vessel: { group: 'vessel', per: 'pot', stops: 'weigh' },
   'clean-oven': { group: 'cleanOven', per: 'crew', stops: 'cure-oven' },
   'clean-room': { group: 'cleanRoom', per: 'crew', stops: 'cure-room' },
+  /** It stops nobody from cleaning: it is said before, and a deviation of the flush. */
+  alcohol: { group: 'flush', per: 'bottle', stops: 'flush' },
 };

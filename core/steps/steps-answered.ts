@@ -6,6 +6,7 @@ import type { Entry } from '../history.ts';
 import type { PersonName, PlaceName } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
 import type { EpochMs } from '../units.ts';
+import { isFlushedWith, strengthAsked } from './alcohol.ts';
 import type { StepAnswered } from './step-events.ts';
 import { type AskedStep, askedSteps, stepRows } from './step-rows.ts';
 
@@ -20,7 +21,7 @@ export function stepAnswersIn(entries: readonly Entry[]): readonly StepAnswer[] 
 
 /** At whom and at what a step is asked. */
 export interface StepCase {
-  readonly sheet: Pick<Sheet, 'id' | 'revision' | 'steps'>;
+  readonly sheet: Pick<Sheet, 'id' | 'revision' | 'steps' | 'flush'>;
   readonly place: PlaceName;
   /** Whoever is asked: the papers are read by each person for themselves. */
   readonly reader: PersonName;
@@ -34,8 +35,11 @@ export interface Answered {
   readonly by: PersonName;
 }
 
-export const stepsAskedBy = ({ steps }: Pick<Sheet, 'steps'>): readonly AskedStep[] =>
-  askedSteps.filter((step) => steps?.[stepRows[step].group] !== undefined);
+export const stepsAskedBy = (sheet: Pick<Sheet, 'steps' | 'flush'>): readonly AskedStep[] =>
+  askedSteps.filter((step) => {
+    const { group } = stepRows[step];
+    return group === 'flush' ? strengthAsked(sheet) !== undefined : sheet.steps?.[group] !== undefined;
+  });
 
 /** The last answer by `at` that counts for this case. */
 export function answerTo(
@@ -47,7 +51,13 @@ export function answerTo(
   const last = answers.findLast(
     (answer) => answer.fact.step === step && answer.happenedAt <= at && countsFor(answer, asked),
   );
-  return last && { kept: last.fact.kept, at: last.happenedAt, by: last.by };
+  return last && { kept: isKept(last.fact, asked.sheet), at: last.happenedAt, by: last.by };
+}
+
+/** What is strong enough for one sheet may be too weak for another. */
+function isKept({ kept, purityPercent }: StepAnswered, sheet: Pick<Sheet, 'flush'>): boolean {
+  const strength = strengthAsked(sheet);
+  return purityPercent === undefined || strength === undefined ? kept : purityPercent >= strength.purityPercent;
 }
 
 function countsFor({ fact, by, happenedAt }: StepAnswer, { sheet, place, reader, pot }: StepCase): boolean {
@@ -59,6 +69,7 @@ function countsFor({ fact, by, happenedAt }: StepAnswer, { sheet, place, reader,
     case 'pot':
       // What one sheet allows another may not; what another pot is in later says nothing of this one.
       return fact.sheet === sheet.id && (pot === undefined || fact.batch === pot.number || happenedAt <= pot.openedAt);
+    case 'bottle':
     case 'crew':
       return true;
   }
@@ -72,12 +83,19 @@ export const stepCaseOf = (batch: Batch): StepCase => ({
 /**
  * The one step that a batch asks about: the first that nobody had answered when it was opened. Once that is answered the
  * batch asks no more, and the next one asks the next: nobody is held up by a list. What was answered before it stands
- * before it in the record: two batches may be opened in one minute.
+ * before it in the record: two batches may be opened in one minute. Of a bottle it is asked once it was flushed with.
  */
-export function stepAskedAt(answers: readonly StepAnswer[], batch: Batch, at: EpochMs): AskedStep | undefined {
+export function stepAskedAt(
+  answers: readonly StepAnswer[],
+  batch: Batch,
+  at: EpochMs,
+  isFlushed = batch.entries.some((entry) => isFlushedWith(batch.sheet, entry)),
+): AskedStep | undefined {
   const asked = stepCaseOf(batch);
   const openedSeq = batch.entries[0]?.seq ?? 0;
   const before = answers.filter(({ seq }) => seq < openedSeq);
-  const first = stepsAskedBy(batch.sheet).find((step) => answerTo(before, step, asked, at) === undefined);
+  const first = stepsAskedBy(batch.sheet).find(
+    (step) => answerTo(before, step, asked, at) === undefined && (stepRows[step].stops !== 'flush' || isFlushed),
+  );
   return first === undefined || answerTo(answers, first, asked, at) !== undefined ? undefined : first;
 }

@@ -12,6 +12,7 @@ import type {
   MilligramsPerSquareMetre,
   Millimetres,
   Minutes,
+  Percent,
   RevolutionsPerMinute,
   SquareMetres,
 } from '../units.ts';
@@ -154,6 +155,7 @@ const figures = {
   duration: figure('duration', 'min', ['min', 'h'], { lowest: 0, highest: 240, unit: 'min', above: true }),
   speed: figure('word', 'm/s', ['m/s', 'fpm'], { lowest: 0, highest: 20, unit: 'm/s' }),
   salts: figure('word', 'mg/m2', ['mg/m2'], { lowest: 0, highest: 10_000, unit: 'mg/m2' }),
+  share: figure('percent', '%', ['%'], { lowest: 0, highest: 100, unit: '%', above: true }),
   turning: figure('word', 'rpm', ['rpm'], { lowest: 10, highest: 30_000, unit: 'rpm' }),
 };
 
@@ -170,6 +172,7 @@ export const length: Maker<Millimetres> = figures.length;
 export const area: Maker<SquareMetres> = figures.area;
 export const film: Maker<Micrometres> = figures.film;
 export const duration: Maker<Minutes> = figures.duration;
+export const share: Maker<Percent> = figures.share;
 export const speed: Maker<MetresPerSecond> = figures.speed;
 /** Of a stirrer. */
 export const turning: Maker<RevolutionsPerMinute> = figures.turning;

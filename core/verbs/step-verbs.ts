@@ -1,7 +1,7 @@
 // What can be said of the steps of the maker's paper that are asked once and remembered.
 
 import { askedSteps } from '../steps/step-rows.ts';
-import { choice, count, yesOrNo } from './slot.ts';
+import { choice, count, share, yesOrNo } from './slot.ts';
 import { verb } from './verb.ts';
 
 export const stepVerbs = {
@@ -11,6 +11,8 @@ export const stepVerbs = {
       batch: count('batch'),
       step: choice('step', askedSteps, { required: true }),
       kept: yesOrNo('yes-or-no', {}, ['yes', 'no']),
+      /** Of a bottle. */
+      purityPercent: share('purity'),
     },
     { leaves: { type: 'StepAnswered' } },
   ),

@@ -223,7 +223,12 @@ function acts(batch: Batch) {
     ...(isTold ? { revolutionsPerMinute: revolutionsPerMinute(450) } : {}),
   });
   const empty: Say = (draw) => ({ verb: 'empty', ...named, leftGrams: grams(draw(500)) });
-  const answer: Say = (draw) => ({ verb: 'confirm', ...named, step: oneOf(draw, askedSteps), kept: draw(3) === 0 });
+  const answer: Say = (draw) => ({
+    verb: 'confirm',
+    ...named,
+    step: askedSteps[draw(6)] ?? 'papers',
+    kept: draw(3) === 0,
+  });
   return { weigh, coat, short, filter, stir, empty, answer };
 }
 

@@ -115,6 +115,10 @@ function lackingIn(act: ActLine, verb: Verb, { fields }: Plan, said: Said): Faul
     const isLacking = required === true && said[name] === undefined;
     if (isLacking || (isShown && said[name] === false)) return missing(act, field, fields[0]?.[1] === field);
   }
+  // `new ipa` says nothing of the bottle but that it is another.
+  if (act.verb.step !== undefined && said.kept === undefined && said.purityPercent === undefined) {
+    return { failed: 'incomplete', needs: ['purity'], tries: [`${act.line} 99%`] };
+  }
   const { oneOf } = verbRows[verb].options ?? {};
   const [first] = oneOf?.some((name) => said[name] !== undefined) === false ? oneOf : [];
   const field = first === undefined ? undefined : verbRows[verb].fields[first];

@@ -88,6 +88,8 @@ export interface SaidByVerb {
   readonly removed?: readonly Contaminant[];
   readonly prepWays?: readonly PrepWay[];
   readonly anonymous?: true;
+  /** `ipa 99%`: of the bottle in use. */
+  readonly step?: 'alcohol';
 }
 
 /** Words that begin a line and say more than their verb alone. */

@@ -36,6 +36,26 @@ describe('gear after its last coat', () => {
     expect((await card('hazards wipe')).lines).toContain(worn);
   });
 
+  it('given a flush with alcohol, then how strong it is is asked by tap; less is said before the next, and marked', async () => {
+    const steps = ['equipment', 'bonding', 'papers', 'vessel', 'clean-oven', 'clean-room'];
+    const { card } = await talkAfter(
+      ...[...filtered.slice(0, 1), ...steps.map((step) => `confirm ${step}`), 'wait 1m', ...filtered.slice(1)],
+      ...['coat new impeller-7 1 brush', 'wait 1m', 'flush brush acetone', 'wait 1m'],
+    );
+    const { lines, actions } = await card('flush brush ipa');
+    expect(lines).toContain('Is the isopropyl alcohol in use 99 %? Asked once a bottle.');
+    expect(actions.slice(0, 2).map(({ label }) => label)).toEqual(['It is', 'Less, or not known']);
+    const weak = /lacking: flush solvent as strong as the sheet asks\. Take a bottle that is as strong/;
+    expect((await card('tap step-no')).title).toBe('Lacking: flush solvent as strong as the sheet asks');
+    for (const line of ['wait 1m', 'coat new lid-2 1 brush', 'wait 1m']) await card(line);
+    expect((await card('empty 1')).lines).toContainEqual(expect.stringMatching(weak));
+    await card('flush brush 1 acetone');
+    expect((await card('flush brush 1 ipa')).lines[0]).toMatch(weak);
+    for (const line of ['trace 1', 'day']) expect((await card(line)).lines).toContainEqual(expect.stringMatching(weak));
+    expect((await card('new ipa 99%')).title).toBe('Noted: flush solvent as strong as the sheet asks');
+    expect((await card('card 1')).lines).toContainEqual(expect.stringMatching(/^Kept: .*as strong as the sheet asks/));
+  });
+
   it('given spraying that stops, then what is worn for the flush stands with its sequence', async () => {
     const { card } = await talkAfter(...filtered, 'brief 1 spray kari', '@kari: ack', 'fan on 0.6m/s already');
     for (const line of ['supplied yes', 'spray on already']) await card(line);

@@ -118,6 +118,12 @@ export const crewLines: readonly TypedLine[] = [
     amount: volume(2),
     use: 'other',
   }),
+  act('ipa 99%', { verb: 'confirm', step: 'alcohol', purityPercent: percent(99) }),
+  act('alcohol 99%', { verb: 'confirm', step: 'alcohol', purityPercent: percent(99) }),
+  act('new ipa 99.5 %', { verb: 'confirm', step: 'alcohol', purityPercent: percent(99.5) }),
+  act('confirm alcohol no', { verb: 'confirm', step: 'alcohol', kept: false }),
+  miss('new ipa', 'incomplete', '', 'new ipa 99%'),
+  miss('ipa 120%', 'impossible', '120%'),
   miss('used acetone', 'incomplete', ''),
   miss('used 500ml', 'incomplete', ''),
   act('set voc-limit 300kg/month', {

@@ -5,7 +5,7 @@ import type { Command } from '../../../core/commands.ts';
 import { components } from '../../../core/components.ts';
 import { filteredIntos, filterMaterials } from '../../../core/filters.ts';
 import { askedSteps } from '../../../core/steps/step-rows.ts';
-import { epochMs, grams, litres, micrometres, revolutionsPerMinute } from '../../../core/units.ts';
+import { epochMs, grams, litres, micrometres, percent, revolutionsPerMinute } from '../../../core/units.ts';
 import type { Amendment, AmendTarget } from '../../../core/verbs/correction-verbs.ts';
 import { vesselMaterials } from '../../../core/vessels.ts';
 import { utc } from './shop-at-ten.ts';
@@ -91,7 +91,13 @@ export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
     { requiredKeys: ['verb', 'amount'] },
   ),
   fc.record(
-    { verb: only('confirm'), batch: number, step: fc.constantFrom(...askedSteps), kept: fc.boolean() },
+    {
+      verb: only('confirm'),
+      batch: number,
+      step: fc.constantFrom(...askedSteps),
+      kept: fc.boolean(),
+      purityPercent: fc.integer({ min: 1, max: 400 }).map((value) => percent(value / 4)),
+    },
     { requiredKeys: ['verb', 'step'] },
   ),
 );

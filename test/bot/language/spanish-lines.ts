@@ -153,6 +153,8 @@ export const spanishLines: readonly TypedLine[] = [
     ...{ verb: 'flush', gear: 'gun', solvent: 'isopropyl-alcohol' },
     litres: litres(0.3),
   }),
+  act('alcohol nuevo 99%', { verb: 'confirm', step: 'alcohol', purityPercent: percent(99) }),
+  act('alcohol 96 %', { verb: 'confirm', step: 'alcohol', purityPercent: percent(96) }),
   act('usado acetona 500ml limpieza pistola', {
     ...{ verb: 'used', material: 'acetone', amount: { kind: 'volume', litres: litres(0.5) }, use: 'gun-cleaning' },
   }),

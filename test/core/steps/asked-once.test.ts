@@ -111,6 +111,48 @@ it('given the demo sheet, then it has every step that can be asked', () => {
   );
 });
 
+describe('the strength of the bottle that the flush ends with', () => {
+  const others = ['equipment', 'bonding', 'papers', 'vessel', 'clean-oven', 'clean-room'].map(
+    (step) => `08:00 confirm ${step}`,
+  );
+  const brushed = [
+    ...[air, ...others, '08:01 mix 2.4kg', '08:01 weigh 1 1200g 1200g', '09:48 filter 1'],
+    ...['09:50 coat new lid-1 1 brush', '09:55 flush brush acetone'],
+  ];
+
+  it('given a flush with it, then the batch asks once, if it has asked nothing else', async () => {
+    const shift = await given(brushed);
+    expect(await askedBy(shift, 1)).toBeUndefined();
+    await shift.when('09:56 flush brush ipa');
+    expect(await askedBy(shift, 1)).toBe('alcohol');
+    await shift.when('09:57 confirm alcohol yes');
+    expect(await askedBy(shift, 1)).toBeUndefined();
+    const early = await given([air, '08:01 mix 2.4kg', '08:01 weigh 1 1200g 1200g', '09:48 filter 1']);
+    await early.when('09:50 coat new lid-1 1 brush');
+    await early.when('09:55 flush brush');
+    expect(await askedBy(early, 1)).toBe('equipment');
+  });
+
+  it('given a weaker bottle, then a flush with it is a deviation, until a new one is told of; acetone alone is none', async () => {
+    const shift = await given([...brushed.slice(0, -1), '09:52 ipa 90%']);
+    await shift.when('09:55 flush brush acetone');
+    expect(await shift.deviations()).toEqual([]);
+    await shift.when('09:56 flush brush ipa');
+    expect(await shift.deviations()).toEqual(['GearFlushed 09:56 step-lacking']);
+    await shift.when('10:00 new ipa 99%');
+    await shift.when('10:05 coat new lid-2 1 brush');
+    await shift.when('10:10 flush brush');
+    expect(await shift.deviations()).toEqual(['GearFlushed 09:56 step-lacking']);
+  });
+
+  it('given it is taken back, then nobody knows, and two pots ask of no pot', async () => {
+    const shift = await given([...brushed, '09:56 ipa 90%', '09:57 undo', '09:58 flush brush ipa']);
+    expect(await shift.deviations()).toEqual([]);
+    await shift.when('09:59 mix 1kg');
+    expect(await shift.when('10:00 ipa 99%')).toEqual({ recorded: ['StepAnswered'] });
+  });
+});
+
 describe('the vessel', () => {
   it('given a mix that names what its vessel is of, then that answers the step, once', async () => {
     const shift = await given([air]);

@@ -69,5 +69,6 @@ export const englishChoices: Choices = {
     vessel: 'tools',
     'clean-oven': 'oven',
     'clean-room': 'room',
+    alcohol: 'ipa isopropanol isopropyl',
   },
 };

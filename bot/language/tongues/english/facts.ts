@@ -114,7 +114,7 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'QualificationDated':
       return englishSessionFact(fact, figures);
     case 'StepAnswered':
-      return englishSteps.fact(fact);
+      return englishSteps.fact(fact, figures);
     case 'Rang':
       return `rang: ${englishRingName(fact.key)}`;
     case 'RingSnoozed':

@@ -5,6 +5,7 @@ import type { FilteredInto, FilterMaterial, FilterTold } from '../../../../core/
 import type { AfterDue } from '../../../../core/part/after-cure.ts';
 import type { Sheet } from '../../../../core/products/sheet.ts';
 import type { Protection, StirSpeed } from '../../../../core/products/sheet-steps.ts';
+import { strengthAsked } from '../../../../core/steps/alcohol.ts';
 import type { RunStep, WorkStep } from '../../../../core/steps/run.ts';
 import type { StepAnswered } from '../../../../core/steps/step-events.ts';
 import type { StepLacking, StepObjection } from '../../../../core/steps/step-objection.ts';
@@ -15,6 +16,7 @@ import type { VesselMaterial } from '../../../../core/vessels.ts';
 import type { Figures } from '../../figures.ts';
 import { englishGears } from './gears.ts';
 import { englishMethods } from './methods.ts';
+import { englishSolvents } from './solvents.ts';
 
 type FilterOther = Extract<StepObjection, { code: 'filter-not-as-sheet' }>;
 type CleanedLate = Extract<StepObjection, { code: 'gear-cleaned-late' }>;
@@ -118,6 +120,18 @@ const rows: Readonly<Record<AskedStep, StepWords>> = {
     no: 'There is none',
     instead: 'Clear a place without dust or draught first, or cure in the oven.',
   },
+  alcohol: {
+    name: 'flush solvent as strong as the sheet asks',
+    asked: (sheet, figures) => {
+      const strength = strengthAsked(sheet);
+      return strength === undefined
+        ? 'Is the bottle as strong as the sheet asks?'
+        : `Is the ${englishSolvents[strength.solvent]} in use ${figures.percent(strength.purityPercent)}? Asked once a bottle.`;
+    },
+    yes: 'It is',
+    no: 'Less, or not known',
+    instead: 'Take a bottle that is as strong as the sheet asks, and say new ipa 99%.',
+  },
 };
 
 const works: Readonly<Record<WorkStep, string>> = {
@@ -183,7 +197,10 @@ export const englishSteps = {
   filterOther: ({ told, asked }: FilterOther, figures: Figures): string =>
     `Filtering told: ${filterTold(told, figures)}. The sheet: ${filterTold(asked, figures)}. What passes stands in the film as specks: filter as the sheet asks.`,
   /** How the record tells it. */
-  fact: ({ step, kept }: StepAnswered): string => (kept ? rows[step].name : `lacking: ${rows[step].name}`),
+  fact: ({ step, kept, purityPercent }: StepAnswered, figures: Figures): string => {
+    const bottle = purityPercent === undefined ? '' : `, ${figures.percent(purityPercent)}`;
+    return `${kept ? '' : 'lacking: '}${rows[step].name}${bottle}`;
+  },
   noted: (step: AskedStep, kept: boolean): string =>
     kept ? `Noted: ${rows[step].name}` : `Lacking: ${rows[step].name}`,
   uncoveredTooLong: ({ openMinutes, mostMinutes }: UncoveredTooLong, figures: Figures): string =>

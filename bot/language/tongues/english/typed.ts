@@ -19,6 +19,12 @@ export const englishTyped: Typed = {
     { words: 'degreased', verb: 'prep', removed: ['grease'] },
     { words: 'sanded', verb: 'prep', prepWays: ['sanding'] },
     { words: 'wiped', verb: 'prep', prepWays: ['wiping'] },
+    {
+      words: 'ipa, alcohol, isopropanol, isopropyl, new ipa, new alcohol, ipa bottle',
+      verb: 'confirm',
+      step: 'alcohol',
+      printed: 'ipa',
+    },
     { words: 'anonymous', verb: 'near-miss', anonymous: true },
   ],
   terms: englishTerms,

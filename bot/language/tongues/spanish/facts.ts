@@ -132,7 +132,7 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
     case 'QualificationDated':
       return spanishSessionFact(say, fact, figures);
     case 'StepAnswered':
-      return spanishSteps(say).fact(fact);
+      return spanishSteps(say).fact(fact, figures);
     case 'Rang':
       return `aviso: ${spanishRingName(say, fact.key)}`;
     case 'RingSnoozed':

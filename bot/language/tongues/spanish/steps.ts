@@ -2,12 +2,13 @@
 
 import type { FilteredInto, FilterMaterial, FilterTold } from '../../../../core/filters.ts';
 import type { Protection, StirSpeed } from '../../../../core/products/sheet-steps.ts';
+import { strengthAsked } from '../../../../core/steps/alcohol.ts';
 import type { RunStep, WorkStep } from '../../../../core/steps/run.ts';
 import type { VesselMaterial } from '../../../../core/vessels.ts';
 import type { Figures } from '../../figures.ts';
 import type { StepsWords } from '../english/steps.ts';
 import { spanishGears } from './gears.ts';
-import { capital, methodName } from './names.ts';
+import { capital, methodName, spanishSolvents } from './names.ts';
 import type { Spoken } from './spoken.ts';
 
 const vesselMaterials: Readonly<Record<VesselMaterial, string>> = {
@@ -95,6 +96,18 @@ const rowsOf = (say: Spoken): StepsWords['rows'] => ({
     no: 'No lo hay',
     instead: 'Despeje primero un sitio sin polvo ni corrientes, o deje curar en el horno.',
   },
+  alcohol: {
+    name: `disolvente de lavado tan puro como pide ${say.the('sheet')}`,
+    asked: (sheet, figures) => {
+      const strength = strengthAsked(sheet);
+      return strength === undefined
+        ? `¿Es tan puro como pide ${say.the('sheet')}?`
+        : `¿Es el ${spanishSolvents[strength.solvent]} en uso del ${figures.percent(strength.purityPercent)}? Se pregunta una vez por botella.`;
+    },
+    yes: 'Lo es',
+    no: 'Menos, o no se sabe',
+    instead: `Tome una botella tan pura como pide ${say.the('sheet')}, y escriba alcohol nuevo 99%.`,
+  },
 });
 
 const works: Readonly<Record<WorkStep, string>> = {
@@ -164,7 +177,10 @@ export function spanishSteps(say: Spoken): StepsWords {
     filtered: (told, figures) => ['filtrada', filterTold(told, figures)].filter((text) => text !== '').join(', '),
     filterOther: ({ told, asked }, figures) =>
       `Filtrado dicho: ${filterTold(told, figures)}. ${capital(say.the('sheet'))}: ${filterTold(asked, figures)}. Lo que pasa queda en la película como motas: filtre como pide ${say.the('sheet')}.`,
-    fact: ({ step, kept }) => (kept ? rows[step].name : `falta: ${rows[step].name}`),
+    fact: ({ step, kept, purityPercent }, figures) => {
+      const bottle = purityPercent === undefined ? '' : `, ${figures.percent(purityPercent)}`;
+      return `${kept ? '' : 'falta: '}${rows[step].name}${bottle}`;
+    },
     noted: (step, kept) => `${kept ? 'Anotado' : 'Falta'}: ${rows[step].name}`,
     uncoveredTooLong: ({ openMinutes, mostMinutes }, figures) =>
       `Desde que B tocó A estuvo destapada ${figures.minutesUp(openMinutes)}; ${say.the('sheet')} admite ${figures.minutesDown(mostMinutes)} en total.`,

@@ -45,6 +45,12 @@ const openings: readonly Opening[] = [
   { words: 'desengrasada, desengrasado, desengraso', verb: 'prep', removed: ['grease'], printed: 'desengrasada' },
   // Of no liquid it may be a coat, so it is no word of the row.
   { words: 'vertido', verb: 'spill' },
+  {
+    words: 'alcohol nuevo, nuevo alcohol, isopropílico, isopropanol',
+    verb: 'confirm',
+    step: 'alcohol',
+    printed: 'alcohol nuevo',
+  },
   { words: 'anónimo', verb: 'near-miss', anonymous: true },
 ];
 
