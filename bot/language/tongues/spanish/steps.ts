@@ -97,7 +97,7 @@ const rowsOf = (say: Spoken): StepsWords['rows'] => ({
     instead: 'Despeje primero un sitio sin polvo ni corrientes, o deje curar en el horno.',
   },
   alcohol: {
-    name: `disolvente de lavado tan puro como pide ${say.the('sheet')}`,
+    name: `${say.one('solvent')} de lavado tan puro como pide ${say.the('sheet')}`,
     asked: (sheet, figures) => {
       const strength = strengthAsked(sheet);
       return strength === undefined
