@@ -115,6 +115,7 @@ describe('the kept records', () => {
         'corrections',
         'demo-shift',
         'every-act',
+        'filter-and-flush',
         'judged-anew',
         'spray-known',
         'spray-session',
