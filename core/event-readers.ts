@@ -85,7 +85,7 @@ export const readersOf = {
   ],
   FilmDry: ['part', 'part-rules'],
   CureStarted: ['part', 'part-rules', 'air', 'night', 'clock', 'export'],
-  PartTemperatureRead: ['part', 'export'],
+  PartTemperatureRead: ['part', 'part-rules', 'export'],
   DoorOpened: ['part'],
   CureEnded: ['part', 'part-rules', 'night'],
   FilmRead: ['part', 'part-rules', 'export'],

@@ -46,7 +46,13 @@ export interface NextAct<Id extends string = string> {
 }
 
 /** What is asked back for one value more is not refused. */
-const asksForMore: readonly Unclear['code'][] = ['which-can', 'which-sheet', 'no-such-sheet', 'new-part'];
+const asksForMore: readonly Unclear['code'][] = [
+  'which-can',
+  'which-sheet',
+  'no-such-sheet',
+  'new-part',
+  'far-reading',
+];
 
 export function nextActs<Id extends string>(
   { shop, now }: Moment,

@@ -6,6 +6,7 @@ import type { FailedReading } from '../../core/part/part-events.ts';
 
 const codeOf: Readonly<Record<FailedReading['of'], HoldingCode>> = {
   film: 'film-outside',
+  heat: 'overheated',
   adhesion: 'adhesion-failed',
   rub: 'rubbed-through',
 };

@@ -117,6 +117,8 @@ function meantTaps(telling: Telling, request: Request, unclear: Unclear): readon
       return loadsMeant(command, unclear.loads).map((said, i) =>
         meant(`load-${i + 1}`, telling.figures.list(said.parts), said),
       );
+    case 'far-reading':
+      return farTaps(telling, request, unclear);
     case 'no-such-person':
       return personsMeant(command, unclear).map(({ person, command }, i) => meant(`person-${i + 1}`, person, command));
     case 'no-such-sheet':
@@ -127,6 +129,20 @@ function meantTaps(telling: Telling, request: Request, unclear: Unclear): readon
     default:
       return materialMeant(telling, request, unclear, line);
   }
+}
+
+/** It is so; it was another figure; it is out. */
+function farTaps(
+  telling: Telling,
+  { command, at }: Request,
+  { part, celsius }: Extract<Unclear, { code: 'far-reading' }>,
+): readonly CardAction[] {
+  const label = `${part}: ${telling.figures.temperature(celsius)}`;
+  return [
+    { id: 'as-read', label, line: lineOf(telling, { command, at, stance: { is: 'happened' } }) },
+    tap(telling, 'temp', `temp ${part} {part-temperature}C`),
+    tap(telling, 'out', lineOf(telling, { command: { verb: 'out', parts: [part] }, stance: { is: 'asked' } })),
+  ];
 }
 
 /** The second tap says what it takes back, and up to which entry it was told what rests on it: what comes after asks anew. */

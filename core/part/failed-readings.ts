@@ -1,5 +1,5 @@
 // What a reading says against its part by itself: a dry film outside the rule of its sheet, adhesion below the cut, a
-// solvent rub that went through. It is recorded whatever it says, and holds the part until a lead lifts that; a better
+// solvent rub that went through, more heat than part or film bears. It is recorded whatever it says, and holds the part until a lead lifts that; a better
 // reading afterwards does not.
 
 import { crossCutFails } from '../calc/adhesion.ts';
@@ -7,8 +7,9 @@ import type { Entry, Fact, FactOf, NewEvent } from '../history.ts';
 import { partStream } from '../ids.ts';
 import { known } from '../known.ts';
 import type { Sheet } from '../products/sheet.ts';
+import { holdsIn } from '../rule-editions.ts';
 import { batchOf, type Shop } from '../shop.ts';
-import type { EpochMs } from '../units.ts';
+import { celsius as celsiusOf, type EpochMs } from '../units.ts';
 import { judgeFilm } from './film-acceptance.ts';
 import { foldPart, type Part } from './part.ts';
 import type { FailedReading } from './part-events.ts';
@@ -19,8 +20,8 @@ export interface Failed {
   readonly objection: ReadingObjection;
 }
 
-/** What is read of a coat that is there. */
-export type Reading = FactOf<'FilmRead' | 'AdhesionTested' | 'SolventRubbed'>;
+/** What is read of a part and of the coat that is on it. */
+export type Reading = FactOf<'FilmRead' | 'AdhesionTested' | 'SolventRubbed' | 'PartTemperatureRead'>;
 
 /** `sheet`: of the coat that was read. `undefined` where it passes, and where no rule says. */
 export function failedBy(fact: Reading, part: Part, sheet: Sheet | undefined): Failed | undefined {
@@ -44,21 +45,36 @@ export function failedBy(fact: Reading, part: Part, sheet: Sheet | undefined): F
       const reading = { of: 'rub' as const, doubleRubs, ...known({ coupon }) };
       return { reading, objection: { code: 'rubbed-through', doubleRubs } };
     }
+    case 'PartTemperatureRead': {
+      const { celsius } = fact;
+      const limits = [part.details.highestCelsius, sheet?.cure.oven?.highestCelsius].filter(
+        (limit) => limit !== undefined,
+      );
+      const highestCelsius = limits.length === 0 ? undefined : Math.min(...limits);
+      if (highestCelsius === undefined || celsius <= highestCelsius) return undefined;
+      const figures = { celsius, highestCelsius: celsiusOf(highestCelsius) };
+      return { reading: { of: 'heat', ...figures }, objection: { code: 'overheated', ...figures } };
+    }
   }
 }
 
 /** Every reading of the part that fails, as the record now stands, in the order in which they were taken. */
 export function failedReadings(shop: Shop, part: Part): readonly (Failed & { readonly entry: Entry })[] {
   return part.entries.flatMap((entry, i) => {
-    const { fact } = entry;
-    if (!isReading(fact)) return [];
+    const { fact, edition } = entry;
+    // Before edition 5 no temperature held anything.
+    const isOfOld = fact.type === 'PartTemperatureRead' && !holdsIn({ since: 5 }, edition);
+    if (!isReading(fact) || isOfOld) return [];
     const failed = failedBy(fact, part, batchOf(shop, foldPart(part.name, part.entries.slice(0, i)))?.sheet);
     return failed === undefined ? [] : [{ ...failed, entry }];
   });
 }
 
 const isReading = (fact: Fact): fact is Reading =>
-  fact.type === 'FilmRead' || fact.type === 'AdhesionTested' || fact.type === 'SolventRubbed';
+  fact.type === 'FilmRead' ||
+  fact.type === 'AdhesionTested' ||
+  fact.type === 'SolventRubbed' ||
+  fact.type === 'PartTemperatureRead';
 
 /**
  * Those that a hold in the record names. Others were taken before readings held anything: they are not marked anew, but
@@ -93,6 +109,8 @@ export function readingKey(reading: FailedReading): string {
       return `film ${reading.micrometres.join(' ')}`;
     case 'adhesion':
       return `adhesion ${reading.rating} ${reading.coupon === true}`;
+    case 'heat':
+      return `heat ${reading.celsius}`;
     case 'rub':
       return `rub ${reading.doubleRubs} ${reading.coupon === true}`;
   }

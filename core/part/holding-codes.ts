@@ -25,5 +25,6 @@ export const holdingCodes = [
   'film-outside',
   'adhesion-failed',
   'rubbed-through',
+  'overheated',
 ] as const;
 export type HoldingCode = (typeof holdingCodes)[number];

@@ -10,7 +10,7 @@ import { livePartNames, liveParts, type Shop } from '../shop.ts';
 import { slowestToWarm } from './heat-up.ts';
 import { ovenLoads } from './oven-load.ts';
 import { phaseOfPart } from './part.ts';
-import { onParts } from './part-decide.ts';
+import { holdForReading, onParts, onReading, partAsOf } from './part-decide.ts';
 import { outRules } from './part-rules.ts';
 
 export function decideOut(shop: Shop, said: Said<CommandOf<'out'>>): Decision {
@@ -34,14 +34,37 @@ export function decideTemp(shop: Shop, said: Said<CommandOf<'temp'>>): Decision 
   const { part, celsius } = said.command;
   const curing = liveParts(shop).filter((candidate) => phaseOfPart(candidate).is === 'curing');
   const name = part ?? (curing.length === 1 ? curing[0]?.name : undefined);
-  if (name !== undefined) return onParts(shop, said, [name], [], { type: 'PartTemperatureRead', celsius });
+  if (name !== undefined) {
+    return farFromBefore(shop, said, name) ?? onReading(shop, said, name, { type: 'PartTemperatureRead', celsius });
+  }
   const loads = ovenLoads(shop);
   const load = loads.length === 1 ? (loads[0] ?? []) : [];
   const slowest = slowestToWarm(load);
   if (slowest === undefined) return unclear({ code: 'which-part', live: livePartNames(shop) });
   const others = load.filter((each) => each.name !== slowest.name).map((each) => partStream(each.name));
   const body = { type: 'PartTemperatureRead', celsius, on: slowest.name } as const;
-  return accepted({ streams: [partStream(slowest.name), ...others], happenedAt: said.at, body });
+  return (
+    farFromBefore(shop, said, slowest.name) ??
+    accepted(
+      { streams: [partStream(slowest.name), ...others], happenedAt: said.at, body },
+      ...load.flatMap((each) => holdForReading(shop, said, each.name, body)),
+    )
+  );
+}
+
+/** degC. What stays in the oven does not lose so much from one reading to the next: a slip of the thumb, or it is out. */
+const farBelow = 30;
+
+/** Asked once; told as what has happened it stands. */
+function farFromBefore(shop: Shop, said: Said<CommandOf<'temp'>>, name: PartName): Decision | undefined {
+  const part = partAsOf(shop, name, said.at);
+  const { celsius } = said.command;
+  if (said.stance.is !== 'asked' || part?.cure?.way !== 'oven' || part.cure.run.to !== undefined) return undefined;
+  const before = part.temperatures.at(-1);
+  const { run, doors } = part.cure;
+  if (before === undefined || before.at < run.from || before.celsius - celsius <= farBelow) return undefined;
+  if (doors.some(({ at }) => at >= before.at)) return undefined;
+  return unclear({ code: 'far-reading', part: name, celsius, before });
 }
 
 function namedOrLoad(shop: Shop, names: readonly PartName[]): readonly PartName[] | undefined {

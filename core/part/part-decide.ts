@@ -90,13 +90,17 @@ export function decideTested(shop: Shop, said: Said<CommandOf<'adhesion' | 'rub'
 }
 
 /** A reading is recorded, whatever it says; one that fails holds its part with it. */
-function onReading(shop: Shop, said: Said, name: PartName, body: Reading): Decision {
+export function onReading(shop: Shop, said: Said, name: PartName, body: Reading): Decision {
   const decision = onParts(shop, said, [name], [], body);
+  if (decision.kind !== 'accepted') return decision;
+  return accepted(...decision.events, ...holdForReading(shop, said, name, body));
+}
+
+export function holdForReading(shop: Shop, said: Said, name: PartName, body: Reading): readonly NewEvent[] {
   const part = partAsOf(shop, name, said.at);
-  if (decision.kind !== 'accepted' || part === undefined) return decision;
+  if (part === undefined) return [];
   const failed = failedBy(body, shop.parts.get(name) ?? part, batchOf(shop, part)?.sheet);
-  if (failed === undefined) return decision;
-  return accepted(...decision.events, holdForReadings(part, [failed], said.now));
+  return failed === undefined ? [] : [holdForReadings(part, [failed], said.now)];
 }
 
 /** The same event on each of these parts, or none at all. */

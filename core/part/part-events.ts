@@ -12,6 +12,8 @@ import { holdingCodes } from './holding-codes.ts';
 export const FailedReading = z.discriminatedUnion('of', [
   z.object({ of: z.literal('film'), micrometres: z.array(Micrometres).min(1) }),
   z.object({ of: z.literal('adhesion'), rating: z.enum(adhesionRatings), coupon: z.literal(true).optional() }),
+  /** On the part, over what it or its film bears. */
+  z.object({ of: z.literal('heat'), celsius: Celsius, highestCelsius: Celsius }),
   z.object({ of: z.literal('rub'), doubleRubs: z.number().int().positive(), coupon: z.literal(true).optional() }),
 ]);
 export type FailedReading = z.infer<typeof FailedReading>;

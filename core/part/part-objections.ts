@@ -35,8 +35,17 @@ export type CureObjection =
 export type ReadingObjection =
   | { readonly code: 'film-outside'; readonly finding: Extract<FilmFinding, { is: 'outside' }> }
   | { readonly code: 'adhesion-failed'; readonly rating: AdhesionRating }
-  | { readonly code: 'rubbed-through'; readonly doubleRubs: number };
+  | { readonly code: 'rubbed-through'; readonly doubleRubs: number }
+  /** By the lower of what is written on the part and what the sheet allows in an oven. */
+  | { readonly code: 'overheated'; readonly celsius: Celsius; readonly highestCelsius: Celsius };
 
 export type LoadUnclear =
+  /** Much colder than just before, though it is still in the oven by the record. */
+  | {
+      readonly code: 'far-reading';
+      readonly part: PartName;
+      readonly celsius: Celsius;
+      readonly before: { readonly at: EpochMs; readonly celsius: Celsius };
+    }
   /** No load in the oven, or several, and nobody named a part. */
-  { readonly code: 'which-load'; readonly loads: readonly (readonly PartName[])[] };
+  | { readonly code: 'which-load'; readonly loads: readonly (readonly PartName[])[] };

@@ -185,7 +185,8 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
       return against(releaseRules, { ...situation, unlifted: [] });
     case 'FilmRead':
     case 'AdhesionTested':
-    case 'SolventRubbed': {
+    case 'SolventRubbed':
+    case 'PartTemperatureRead': {
       const failed = failedBy(fact, part, batch?.sheet);
       return failed !== undefined && isMarked(part, failed.reading) ? [failed.objection] : [];
     }

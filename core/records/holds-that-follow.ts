@@ -22,9 +22,9 @@ export function rewrites(envelopes: readonly Envelope[]): boolean {
 
 function makesOtherwise(fact: FactFor<'rewrites'>): boolean {
   switch (fact.type) {
-    // Some film rules count their readings by the part's area.
+    // Some film rules count their readings by the part's area, and what it bears may be less than it was heated to.
     case 'PartReceived':
-      return fact.areaSquareMetres !== undefined;
+      return fact.areaSquareMetres !== undefined || fact.highestCelsius !== undefined;
   }
 }
 

@@ -279,7 +279,7 @@ function partActs(part: Part): readonly Say[] {
   const out: Say = () => ({ verb: 'out', parts });
   const release: Say = () => ({ verb: 'release', parts });
   const hold: Say = () => ({ verb: 'hold', parts, why: 'orange peel' });
-  const temp: Say = (draw) => ({ verb: 'temp', part: part.name, celsius: celsius(oneOf(draw, [92, 92, 60, 115])) });
+  const temp: Say = (draw) => ({ verb: 'temp', part: part.name, celsius: celsius(oneOf(draw, [92, 92, 20, 115])) });
   const film: Say = () => ({ verb: 'film', part: part.name, dryFilmMicrometres: [micrometres(12)] });
   const wet: Say = () => ({ verb: 'wet', part: part.name, wetFilmMicrometres: [micrometres(60), micrometres(65)] });
   switch (phaseOfPart(part).is) {

@@ -56,6 +56,7 @@ const unclearCodes = {
   'nothing-to-take-over': 0,
   'not-snoozed': 0,
   'which-load': 0,
+  'far-reading': 0,
   'no-such-session': 0,
   'which-session': 0,
   'not-exposed': 0,
@@ -69,6 +70,7 @@ export const neverObjected: readonly ObjectionCode[] = [
   'film-outside',
   'adhesion-failed',
   'rubbed-through',
+  'overheated',
 ];
 
 /** Against a decision, and lifted by nobody or by who speaks: then it is never recorded despite them. */

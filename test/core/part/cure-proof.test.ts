@@ -21,7 +21,7 @@ async function provedBy(at: string, ...lines: readonly string[]): Promise<number
 
 describe('between two readings', () => {
   it('given 90 and 57 minutes later 31 degC, then the colder counts: nothing is proved', async () => {
-    expect(await provedBy('12:00', '11:00 temp hub-1 90C', '11:57 temp hub-1 31C')).toBe(0);
+    expect(await provedBy('12:00', '11:00 temp hub-1 90C', '11:57 temp hub-1 31C already')).toBe(0);
   });
 
   it('given one reading, then an hour after it proves nothing', async () => {

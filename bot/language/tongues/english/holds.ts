@@ -28,6 +28,7 @@ const reasons: Readonly<Record<HoldingCode, string>> = {
   'hotter-than-part-bears': 'heated beyond what it bears',
   'oven-outside-sheet': 'oven outside the sheet',
   'no-such-cure': 'cured as the sheet does not say',
+  overheated: 'read hotter than it bears',
   'film-outside': 'dry film outside its rule',
   'adhesion-failed': 'adhesion below the usual cut',
   'rubbed-through': 'a solvent rub went through',

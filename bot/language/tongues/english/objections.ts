@@ -132,6 +132,7 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'film-outside':
     case 'adhesion-failed':
     case 'rubbed-through':
+    case 'overheated':
       return englishReadingObjection(objection, figures);
     case 'no-gas':
     case 'can-expired':
@@ -206,6 +207,7 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'handover-to-self':
     case 'nothing-to-take-over':
     case 'not-snoozed':
+    case 'far-reading':
     case 'which-load':
       return englishCrewUnclear(unclear, figures);
     case 'no-such-can':

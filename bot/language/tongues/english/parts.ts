@@ -186,6 +186,8 @@ export function englishCrewUnclear(unclear: CrewUnclear | LoadUnclear, figures: 
         : `The handover is to ${unclear.waitsFor}: they say take over themselves.`;
     case 'not-snoozed':
       return `${unclear.key} cannot be put off: it runs on whether it rings or not. Do it, or say ok when you have heard it.`;
+    case 'far-reading':
+      return `${unclear.part} read ${figures.temperature(unclear.before.celsius)} at ${figures.timeDown(unclear.before.at)}, and by the record it is still in the oven. Is it at ${figures.temperature(unclear.celsius)}?`;
     case 'which-load':
       return unclear.loads.length === 0
         ? 'Nothing is in the oven. Name the part.'

@@ -13,6 +13,8 @@ export function englishFailed(reading: FailedReading, figures: Figures): string 
       return `dry film ${figures.list(reading.micrometres.map((film) => figures.film(film)))} outside its rule`;
     case 'adhesion':
       return `adhesion ${reading.rating}${onCoupon(reading)}`;
+    case 'heat':
+      return `read ${figures.temperature(reading.celsius)}, where ${figures.temperature(reading.highestCelsius)} is the most`;
     case 'rub':
       return `a solvent rub went through, ${reading.doubleRubs} double rubs${onCoupon(reading)}`;
   }
@@ -24,6 +26,8 @@ export function englishReadingObjection(objection: ReadingObjection, figures: Fi
       return englishFilm(objection.finding, figures);
     case 'adhesion-failed':
       return `Adhesion ${objection.rating} fails: 3B or better passes, by ISO 2409 2 or better (common practice, no source).`;
+    case 'overheated':
+      return `The part read ${figures.temperature(objection.celsius)}; it or its film bears ${figures.temperature(objection.highestCelsius)} at the most.`;
     case 'rubbed-through':
       return `The film went through at ${objection.doubleRubs} double rubs (that this fails: common practice, no source).`;
   }

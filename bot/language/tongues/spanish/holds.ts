@@ -29,6 +29,7 @@ const reasonsOf = (say: Spoken): Readonly<Record<HoldingCode, string>> => ({
   'hotter-than-part-bears': 'calentada más de lo que aguanta',
   'oven-outside-sheet': `horno fuera ${say.ofThe('sheet')}`,
   'no-such-cure': `curada de un modo que no da ${say.the('sheet')}`,
+  overheated: 'leída a más de lo que aguanta',
   'film-outside': 'espesor de película seca fuera de su regla',
   'adhesion-failed': 'adherencia por debajo de lo habitual',
   'rubbed-through': `la película cedió al frotar con ${say.one('solvent')}`,

@@ -141,6 +141,7 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'film-outside':
     case 'adhesion-failed':
     case 'rubbed-through':
+    case 'overheated':
       return spanishReadingObjection(say, objection, figures);
     case 'no-gas':
     case 'can-expired':

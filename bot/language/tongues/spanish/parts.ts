@@ -161,6 +161,8 @@ export function spanishCrewUnclear(say: Spoken, unclear: CrewUnclear | LoadUncle
         : `${say.locale === 'es-ES' ? 'El relevo' : 'El turno'} es para ${unclear.waitsFor}: quien lo recibe lo escribe.`;
     case 'not-snoozed':
       return `«${spanishRingName(say, unclear.key)}» no se aplaza: sigue corriendo, avise o no. Hágalo, o conteste enterado al recibirlo.`;
+    case 'far-reading':
+      return `${unclear.part} estaba a ${figures.temperature(unclear.before.celsius)} ${atTime(figures, unclear.before.at)}, y sigue en el horno según consta. ¿Está a ${figures.temperature(unclear.celsius)}?`;
     case 'which-load':
       return unclear.loads.length === 0
         ? 'No hay nada en el horno. Nombre la pieza.'

@@ -14,6 +14,8 @@ export function spanishFailed(say: Spoken, reading: FailedReading, figures: Figu
       return `espesor de película seca (EPS) fuera de su regla: ${figures.list(reading.micrometres.map((film) => figures.film(film)))}`;
     case 'adhesion':
       return `adherencia ${reading.rating}${onCoupon(reading)}`;
+    case 'heat':
+      return `leída a ${figures.temperature(reading.celsius)}, más que el máximo de ${figures.temperature(reading.highestCelsius)}`;
     case 'rub':
       return `la película cedió al frotar con ${say.one('solvent')}, ${reading.doubleRubs} dobles frotes${onCoupon(reading)}`;
   }
@@ -25,6 +27,8 @@ export function spanishReadingObjection(say: Spoken, objection: ReadingObjection
       return spanishFilm(say, objection.finding, figures);
     case 'adhesion-failed':
       return `Una adherencia ${objection.rating} no pasa: pasan 3B o mejor y, según ISO 2409, 2 o mejor (práctica común, sin fuente).`;
+    case 'overheated':
+      return `La pieza estaba a ${figures.temperature(objection.celsius)}; ella o su película aguantan ${figures.temperature(objection.highestCelsius)} como máximo.`;
     case 'rubbed-through':
       return `La película cedió a los ${objection.doubleRubs} dobles frotes: así no pasa (práctica común, sin fuente).`;
   }

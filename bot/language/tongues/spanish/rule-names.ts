@@ -35,6 +35,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'still-curing': 'todavía en curado',
   'cure-not-given': 'tiempo de curado sin cumplir',
   'on-hold': 'retenida',
+  overheated: 'leída a más de lo que aguanta',
   'film-outside': 'espesor de película seca fuera de su regla',
   'adhesion-failed': 'adherencia que no pasa',
   'rubbed-through': 'película que cede al frotar',

@@ -32,6 +32,7 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
     case 'handover-to-self':
     case 'nothing-to-take-over':
     case 'not-snoozed':
+    case 'far-reading':
     case 'which-load':
       return spanishCrewUnclear(say, unclear, figures);
     case 'no-such-can':
