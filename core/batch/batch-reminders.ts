@@ -17,12 +17,20 @@ export function batchReminders(batch: Batch, air: TemperatureLog): readonly Remi
   const phase = phaseOf(batch);
   if (phase.is === 'to-weigh' || phase.is === 'emptied' || phase.is === 'dead') return gearReminders(batch);
   const pot = potLifeTimes(batch, air);
-  return [
-    ...blendReminders(batch, air, pot),
-    ...lidReminders(batch, pot),
-    ...potReminders(batch, pot),
-    ...gearReminders(batch),
-  ];
+  const ofPot = [...blendReminders(batch, air, pot), ...lidReminders(batch, pot), ...potReminders(batch, pot)];
+  return [...(saidOver(batch, ofPot, pot) ?? ofPot), ...gearReminders(batch)];
+}
+
+/** A bell so late that the pot was over has said so: the others would say it again, and that one goes on to the leads. */
+function saidOver(
+  { rings }: Batch,
+  ofPot: readonly Reminder[],
+  pot: PotLifeTimes | undefined,
+): readonly Reminder[] | undefined {
+  const isLate = ({ key }: Reminder): boolean =>
+    pot !== undefined && (rings.get(key) ?? []).some(({ dueAt, rangAt }) => dueAt < pot.endAt && pot.endAt <= rangAt);
+  const said = ofPot.find(isLate);
+  return said && [{ ...said, critical: true }];
 }
 
 /** Once for each, to whoever used it last. */

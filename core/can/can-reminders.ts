@@ -18,17 +18,20 @@ function blanketReminders(can: Can, leads: readonly PersonName[]): readonly Remi
   const stream = canStream(can.number);
   const key = `${stream}/blanket`;
   // Rings of an earlier time without a lid keep their numbers.
-  const before = (can.rings.get(key) ?? []).filter((ring) => ring.dueAt < times.ringAt - movedMs).length;
-  const everybody = [...new Set([can.lidBy, ...leads])];
+  const rings = can.rings.get(key) ?? [];
+  const before = rings.filter((ring) => ring.dueAt < times.ringAt - movedMs).length;
+  // Who heard of it so late that it was in doubt has heard all that is to be said.
+  const heard = rings.slice(before).flatMap(({ rangAt, to }) => (rangAt >= times.doubtfulAt ? to : []));
+  const everybody = [...new Set([can.lidBy, ...leads])].filter((person) => !heard.includes(person));
   const steps: readonly (readonly [EpochMs, readonly PersonName[]])[] = [
     [times.ringAt, [can.lidBy]],
     [times.leadAt, leads.length > 0 ? leads : [can.lidBy]],
     [times.doubtfulAt, everybody],
   ];
-  return steps.map(([dueAt, to], i) => ({
-    ...remind(stream, 'blanket', dueAt, to, { critical: true }),
-    ring: before + i + 1,
-  }));
+  return steps.flatMap(([dueAt, to], i) => {
+    const isOver = heard.length > 0 && (dueAt < times.doubtfulAt || to.length === 0);
+    return isOver ? [] : [{ ...remind(stream, 'blanket', dueAt, to, { critical: true }), ring: before + i + 1 }];
+  });
 }
 
 function stirReminders(can: Can): readonly Reminder[] {

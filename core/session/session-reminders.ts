@@ -54,13 +54,15 @@ function duringReminders(session: Session, watchers: readonly PersonName[]): rea
   if (first === undefined || last === undefined || spray === undefined || !isRunning(session)) return [];
   const rung = (session.rings.get(`${sessionStream(session.number)}/air-recheck`) ?? []).filter(
     ({ dueAt }) => dueAt > last.from,
-  ).length;
-  const recheckAt = minutesAfter(last.from, minutes(spray.airRecheckMinutes * (rung + 1)));
+  );
+  const recheckAt = minutesAfter(last.from, minutes(spray.airRecheckMinutes * (rung.length + 1)));
   const endsAt = minutesAfter(first.from, spray.longestSpellMinutes);
   return [
     reminder(session, 'spell-end', endsAt, watchers, true),
     // Once the spell is over they are to stop, and that bell goes on to lead and supervisor.
-    ...(recheckAt < endsAt ? [reminder(session, 'air-recheck', recheckAt, watchers)] : []),
+    ...(recheckAt < endsAt && rung.every(({ rangAt }) => rangAt < endsAt)
+      ? [reminder(session, 'air-recheck', recheckAt, watchers)]
+      : []),
   ];
 }
 
@@ -79,8 +81,13 @@ function flushReminders(
   const prefix = `${sessionStream(session.number)}/${name}/`;
   const rung = [...session.rings].filter(([key]) => key.startsWith(prefix));
   const next = (from: EpochMs) => {
-    const before = rung.filter(([, rings]) => (rings.at(-1)?.dueAt ?? 0) >= from).length;
-    return { before, dueAt: minutesAfter(from, rowOffset(before, every)) };
+    const since = rung.flatMap(([, rings]) => rings.slice(-1)).filter(({ dueAt }) => dueAt >= from);
+    const before = since.length;
+    const dueAt = minutesAfter(from, rowOffset(before, every));
+    // Rung late, it goes on from then: what nobody could hear is not made up for.
+    const lastAt = Math.max(...since.map(({ rangAt }) => rangAt));
+    const gap = minutes(rowOffset(before, every) - rowOffset(Math.max(0, before - 1), every));
+    return { before, dueAt: lastAt > dueAt ? minutesAfter(epochMs(lastAt), gap) : dueAt };
   };
   const rests = next(restsFrom(session, gear, stopped, every));
   // What rang before the pot was over rings no more often for it.

@@ -54,6 +54,12 @@ export function nextAct(shop: Shop, now: EpochMs, draw: Draw, focus: Focus = 'an
   // What is out of cure is mostly released, and by somebody else once more.
   const leaving = out.length > 0 && draw(4) === 0 ? out[draw(out.length)] : undefined;
   if (leaving !== undefined) return { verb: 'release', parts: [leaving.name] };
+  // A slip of the thumb on a part that is warm.
+  const warm = [...shop.parts.values()].filter(({ cure, temperatures }) => {
+    return cure?.way === 'oven' && cure.run.to === undefined && (temperatures.at(-1)?.celsius ?? 0) > 60;
+  });
+  const slipped = warm.length > 0 && draw(4) === 0 ? warm[draw(warm.length)] : undefined;
+  if (slipped !== undefined) return { verb: 'temp', part: slipped.name, celsius: celsius(9) };
   const room = roomActs(shop);
   const batches = [...shop.batches.values()];
   const pots = batches.slice(-3).flatMap((batch) => potActs(batch));
@@ -279,7 +285,7 @@ function partActs(part: Part): readonly Say[] {
   const out: Say = () => ({ verb: 'out', parts });
   const release: Say = () => ({ verb: 'release', parts });
   const hold: Say = () => ({ verb: 'hold', parts, why: 'orange peel' });
-  const temp: Say = (draw) => ({ verb: 'temp', part: part.name, celsius: celsius(oneOf(draw, [92, 92, 20, 115])) });
+  const temp: Say = (draw) => ({ verb: 'temp', part: part.name, celsius: celsius(oneOf(draw, [92, 92, 60, 115])) });
   const film: Say = () => ({ verb: 'film', part: part.name, dryFilmMicrometres: [micrometres(12)] });
   const wet: Say = () => ({ verb: 'wet', part: part.name, wetFilmMicrometres: [micrometres(60), micrometres(65)] });
   switch (phaseOfPart(part).is) {

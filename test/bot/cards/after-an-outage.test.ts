@@ -9,21 +9,28 @@ import { type ReminderKind, reminderKinds } from '../../../core/wanted-reminder.
 import { sessionTalk, sprayCrew } from './session-talk.ts';
 
 const clear = ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1200g 1200g'];
+const filtered = [...clear, 'wait 103m', 'filter 1'];
 const build = ['air 25C 48%', 'mix 6.45kg demo-build', 'weigh 1 5400g 1050g'];
 const coated = [...build, 'wait 20m', 'coat new rail-2 1 brush', 'empty 1'];
 const cast = [...clear, 'wait 103m', 'filter 1', 'part hub-1 cast-iron 12mm', 'coat hub-1 1 brush', 'empty 1'];
 const oven = [...cast, 'wait 15m', 'dry hub-1', 'cure hub-1 oven 90C'];
 const room = [...coated, 'wait 70m', 'dry rail-2', 'cure rail-2 room'];
 
-/** What is heard of that bell after `hours` of nothing. */
-async function rungAfter(lines: readonly string[], key: string, hours: number) {
+/** All that is heard after `hours` of nothing. */
+async function heardAfter(lines: readonly string[], hours: number) {
   const store = openSqliteStore(':memory:');
   const before = sessionTalk(store);
   for (const line of lines) await before.say(line);
   const up = sessionTalk(store, sprayCrew, shipped, minutesAfter(before.now(), minutes(hours * 60)));
   await up.say('now');
-  const rung = up.heard.find((answer) => answer.key === key);
-  if (rung === undefined) throw new Error(`${key} did not ring: ${up.heard.map((answer) => answer.key)}`);
+  return up.heard;
+}
+
+/** What is heard of that bell after `hours` of nothing. */
+async function rungAfter(lines: readonly string[], key: string, hours: number) {
+  const heard = await heardAfter(lines, hours);
+  const rung = heard.find((answer) => answer.key === key);
+  if (rung === undefined) throw new Error(`${key} did not ring: ${heard.map((answer) => answer.key)}`);
   return rung;
 }
 
@@ -68,13 +75,25 @@ const outages: readonly Outage[] = [
     ...{ says: ['Batch 1: pot life over', 'Stop the stirrer.'], never: noWork },
   },
   { rings: 'gear', of: 'batch/1', gear: 'brush', given: cast, says: ['clean the gear', 'To clean at once: brush.'] },
-  { rings: 'pot-half', of: 'batch/1', given: clear, says: ['Batch 1: pot life over'], never: noWork },
+  { rings: 'pot-half', of: 'batch/1', given: filtered, says: ['Batch 1: pot life over'], never: noWork },
   {
     ...{ rings: 'pot-half', of: 'batch/1', given: clear, hours: 4.2 },
     ...{ says: ['Batch 1: finish now', 'Time left to empty the pot'], never: /half the pot/ },
   },
-  { rings: 'pot-margin', of: 'batch/1', given: clear, says: ['Batch 1: pot life over'], never: noWork },
-  { rings: 'pot-end', of: 'batch/1', given: clear, says: ['Batch 1: pot life over', 'Empty and flush'], never: noWork },
+  {
+    rings: 'pot-margin',
+    of: 'batch/1',
+    given: [...filtered, 'wait 1h'],
+    says: ['Batch 1: pot life over'],
+    never: noWork,
+  },
+  {
+    rings: 'pot-end',
+    of: 'batch/1',
+    given: [...filtered, 'wait 145m', 'ok'],
+    says: ['Batch 1: pot life over', 'Empty and flush'],
+    never: noWork,
+  },
   {
     ...{ rings: 'surface-ends', of: 'part/rail-2', given: [...build, 'prep new rail-2 sa2.5'] },
     ...{ says: ['outlived its time', 'Prepare it again before it is coated.'], never: /half an hour|Coat it/ },
@@ -147,6 +166,53 @@ describe('after the program was down', () => {
       await expect(rungAfter([canOpen, line], 'can/1/blanket', 10)).rejects.toThrow('did not ring');
     },
   );
+
+  const inBooth = ['set booth booth 4m2', 'brief 1 in booth spray omar', 'ack', 'fan on 0.6m/s', 'supplied yes'];
+  const sprayed = [...filtered, ...inBooth, 'spray on already', 'wait 5m', 'spray off'];
+
+  it.each([
+    ['a pot that nobody stopped stirring', 'batch/1', clear, ['batch/1/stir-done']],
+    ['a pot that was filtered', 'batch/1', filtered, ['batch/1/pot-half']],
+    ['a can left open', 'can/1', [canOpen], ['can/1/blanket']],
+    ['a gun that came to rest', 'session/2/flush', sprayed, ['session/2/flush/2']],
+    ['its vessels', 'session/2/vessels', sprayed, ['session/2/vessels/1']],
+    [
+      'a gun that still sprays',
+      'session/2',
+      [...filtered, ...inBooth, 'spray on already'],
+      ['session/2/air-recheck', 'session/2/spell-end'],
+    ],
+  ] as const)(
+    'given %s, then each thing is said once, not once for each bell that is overdue',
+    async (_, of, lines, keys) => {
+      const rung = (await heardAfter(lines, 10)).flatMap(({ key }) =>
+        key?.startsWith(of) && !key.includes('gear') ? [key] : [],
+      );
+      expect(rung).toEqual(keys);
+    },
+  );
+
+  it('given the pot to be sprayed is over, then nobody is briefed for it', async () => {
+    const { text } = await rungAfter([...clear, 'brief 1 in booth spray omar at 10:00'], 'session/2/brief', 10);
+    expect(text).toContain('Batch 1: pot life over');
+    expect(text).not.toMatch(/brief now|Read the lines below/);
+  });
+
+  it('given a pot whose bell said late that it is over, then nobody answering, then the lead hears it too', async () => {
+    const store = openSqliteStore(':memory:');
+    const before = sessionTalk(store);
+    for (const line of ['@kari: air 24C 48%', '@kari: mix 2.4kg', '@kari: weigh 1 1200g 1200g', 'wait 103m']) {
+      await before.say(line);
+    }
+    await before.say('@kari: filter 1');
+    const up = sessionTalk(store, sprayCrew, shipped, minutesAfter(before.now(), minutes(600)));
+    await up.say('wait 30m');
+    expect(up.heard.filter(({ key }) => key?.startsWith('batch/1/pot')).map(({ to }) => to)).toEqual([
+      ['kari'],
+      ['omar'],
+      ['rosa'],
+    ]);
+  });
 
   it('every bell of a batch, a part and a place is tried', () => {
     const ofOthers = /^(handover|can-|brief|spell|air-recheck|flush|vessels|fan|bell|morning|digest)/;

@@ -74,12 +74,11 @@ describe('given the lid off at 8:00 and gas at hand', () => {
     expect(await shift.deviations()).toEqual([]);
   });
 
-  it('when the opening is told of 25 minutes late, then all three ring at once', async () => {
+  it('when the opening is told of 25 minutes late, then whoever opened it and the leads hear at once, each once', async () => {
     const shift = await given(['Mon 08:25 open A lot 7731 5kg gas at 08:00']);
-    expect(shift.rung().map(({ at, key }) => `${at} ${key}`)).toEqual([
-      '08:25 can/1/blanket',
-      '08:25 can/1/blanket/2',
-      '08:25 can/1/blanket/3',
+    expect(shift.rung().map(({ at, key, to }) => `${at} ${key} ${to}`)).toEqual([
+      '08:25 can/1/blanket kari',
+      '08:25 can/1/blanket/3 omar',
     ]);
   });
 
