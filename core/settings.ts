@@ -55,8 +55,8 @@ export const settingRows = {
   /** Whoever begins a shift is asked whether they hear the bell. */
   bell: { kind: 'switch', leastRole: 'lead', usual: { on: false } },
   emergency: { kind: 'emergency', leastRole: 'lead', each: 'field' },
-  /** The crew briefs before it sprays. A first brief puts it on by itself. */
-  brief: { kind: 'switch', leastRole: 'lead', roleToPutOff: 'supervisor', usual: { on: false } },
+  /** The crew briefs before it sprays. Put off, every card of a sprayed coat says so; the next brief puts it on again. */
+  brief: { kind: 'switch', leastRole: 'lead', roleToPutOff: 'supervisor', usual: { on: true } },
   /** Common practice, no source. */
   'brief-ahead': {
     ...{ kind: 'duration', leastRole: 'lead', usual: { minutes: minutes(15) } },

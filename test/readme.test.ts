@@ -11,7 +11,7 @@ const lines = [
   'weigh 1 1201g 1198g',
   'wait 102m',
   'filter 1',
-  'coat impeller-7 1 spray',
+  'coat impeller-7 1 brush',
   'wait 10m',
   'dry impeller-7',
   'cure impeller-7 oven 90C',

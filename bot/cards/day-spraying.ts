@@ -2,12 +2,17 @@
 
 import type { DayRecord } from '../../core/records/day.ts';
 import { litres } from '../../core/units.ts';
+import { briefsOffLines } from './briefs-off.ts';
 import type { Telling } from './card-context.ts';
 import { stillOpen } from './session-lines.ts';
 
-export function daySprayingLines(telling: Telling, { sessions, alarms }: DayRecord): readonly string[] {
+export function daySprayingLines(telling: Telling, { sessions, alarms, batches, span }: DayRecord): readonly string[] {
   const words = telling.words.session;
+  const thatDay = batches.flatMap(({ batch }) =>
+    batch.entries.filter(({ happenedAt }) => span.from <= happenedAt && happenedAt < span.to),
+  );
   return [
+    ...briefsOffLines(telling, thatDay),
     ...sessions.flatMap((session) => {
       const logged = session.flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
       const read = session.acknowledged.map(({ person, at, witness }) =>

@@ -7,6 +7,7 @@ import type { PartStatus } from '../../core/part/part-status.ts';
 import type { ClockId, PartNow } from '../../core/status.ts';
 import type { Celsius } from '../../core/units.ts';
 import { afterCureLines } from './after-cure-lines.ts';
+import { briefsOffLines } from './briefs-off.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import { lineOf, type Telling, tap } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
@@ -60,6 +61,7 @@ export function coatedCard(telling: Telling, status: PartNow, isNew: boolean): C
     ...(isNew ? [replies.newPart(part.name)] : []),
     ...surfaceOfCoat(telling, part),
     ...finishLines(telling, coat.method),
+    ...briefsOffLines(telling, [coat.entry]),
   ];
   const title =
     coat.passes > 1

@@ -9,7 +9,7 @@ import { peopleLeading } from '../../core/crew/crew.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
 import { defaultPlace, nameIn } from '../../core/ids.ts';
 import { type Method, methodRows } from '../../core/methods.ts';
-import { briefsAt } from '../../core/session/spray-settings.ts';
+import { briefingAt } from '../../core/session/spray-settings.ts';
 import type { BatchNow } from '../../core/status.ts';
 import { batchCard, openedCard, stirringCard } from './batch-cards.ts';
 import { drawnCard, namingTapsOf } from './can-asked.ts';
@@ -65,7 +65,7 @@ export function recordedCard(telling: Telling, request: Request, outcome: Record
 
 /** A crew that briefs is told the hazards of its other work with the work itself. */
 function ownHazards(telling: Telling, { command, at }: Request): Card['hazards'] {
-  if (!briefsAt(telling.shop.crew.spray, at)) return [];
+  if (briefingAt(telling.shop.crew.spray, at)?.on !== true) return [];
   if (command.verb === 'mix') return workHazards(telling, 'mix');
   if (command.verb !== 'coat') return [];
   const { atomised, hazards } = methodRows[command.method];
@@ -157,7 +157,7 @@ const read = onPart((telling, part) => curingCard(telling, part, telling.words.r
 function methodOf({ shop }: Telling, batch: Batch): Method {
   const { methods } = batch.sheet;
   const [first] = methods;
-  return methodLikely(shop, batch) ?? (methods.includes('spray') ? 'spray' : (first ?? 'spray'));
+  return methodLikely(shop, batch) ?? (methods.includes('brush') ? 'brush' : (first ?? 'brush'));
 }
 
 function filteredCard(telling: Telling, pot: BatchNow): Card {

@@ -5,7 +5,7 @@ import { lastFiltering } from '../../core/batch/filtering.ts';
 import { methodLikely } from '../../core/coats-waiting.ts';
 import type { CommandOf } from '../../core/commands.ts';
 import { batchStream } from '../../core/ids.ts';
-import type { Method } from '../../core/methods.ts';
+import { type Method, methodRows } from '../../core/methods.ts';
 import type { Sheet } from '../../core/products/sheet.ts';
 import { isFlushedWith } from '../../core/steps/alcohol.ts';
 import type { AskedStep } from '../../core/steps/step-rows.ts';
@@ -13,6 +13,7 @@ import { lackingStep } from '../../core/steps/step-rules.ts';
 import { stepAskedAt } from '../../core/steps/steps-answered.ts';
 import { type StepSaid, saidBeforeCoat } from '../../core/steps/steps-said.ts';
 import { unreadUnder } from '../../core/unread.ts';
+import { briefsOffNow } from './briefs-off.ts';
 import type { CardAction } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 
@@ -69,14 +70,17 @@ export function filterLines({ words, figures }: Telling, batch: Batch, of?: numb
 export function beforeCoat(telling: Telling, batch: Batch): Pick<StepAsked, 'lines' | 'actions'> {
   const { sheet } = batch;
   const likely = methodLikely(telling.shop, batch);
-  if (likely !== undefined) return { lines: wayLines(telling, likely, sheet), actions: [] };
+  const off = (likely === undefined ? sheet.methods : [likely]).some((method) => methodRows[method].atomised)
+    ? briefsOffNow(telling)
+    : [];
+  if (likely !== undefined) return { lines: [...wayLines(telling, likely, sheet), ...off], actions: [] };
   const { names, buttons } = telling.words;
   const ways = sheet.methods.map((method) => ({
     ...tap(telling, 'way', `hazards ${method}`),
     id: `way-${method}`,
     label: `${buttons.way} ${names.method(method)}`,
   }));
-  return { lines: [names.methodAsked], actions: ways };
+  return { lines: [names.methodAsked, ...off], actions: ways };
 }
 
 /** How it goes on, and what to wear for it. */

@@ -11,6 +11,7 @@ import { statusOf } from '../../core/status.ts';
 import { grams, minutesBetween } from '../../core/units.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
 import { afterCureLines } from './after-cure-lines.ts';
+import { briefsOffLines } from './briefs-off.ts';
 import { canFacts } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
@@ -39,6 +40,7 @@ export function partTraceCard(telling: Telling, trace: PartTrace): Card {
         ...afterCureLines(telling, partStatus(telling, part)),
         ...judgedLines(telling, trace),
         ...deviationLines(telling, trace.deviations),
+        ...briefsOffLines(telling, part.entries),
         ...trace.coats.flatMap((coat, i) => coatLines(telling, coat, i + 1)),
         records.steps,
         ...trace.steps.flatMap((entry) => stepLines(telling, entry)),
@@ -60,6 +62,7 @@ export function batchTraceCard(telling: Telling, trace: BatchTrace): Card {
       ...judgedLines(telling, trace),
       ...deviationLines(telling, trace.deviations),
       ...speedLines(telling, trace.batch),
+      ...briefsOffLines(telling, trace.batch.entries),
       ...lotLines(telling, trace),
       records.onParts(names, telling.figures),
       records.steps,

@@ -38,10 +38,10 @@ function withFact(told: Told, { fact, happenedAt: at, by }: Entry, nameOf: (name
   if (!isFor('spraying', fact)) return told;
   switch (fact.type) {
     case 'SessionBriefed':
-      return { ...told, briefing: [...told.briefing, { at, on: true }] };
+      return { ...told, briefing: [...told.briefing, { at, by, on: true }] };
     case 'SettingChanged':
       return fact.setting.name === 'brief'
-        ? { ...told, briefing: [...told.briefing, { at, on: fact.setting.on }] }
+        ? { ...told, briefing: [...told.briefing, { at, by, on: fact.setting.on }] }
         : told;
     case 'ShiftBegun':
     case 'ShiftEnded':

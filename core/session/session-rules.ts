@@ -10,7 +10,7 @@ import { exposedIn, flushState, type Session, unacknowledged } from './session.t
 import { sessionGears } from './session-commands.ts';
 import type { LapsedBy } from './session-objections.ts';
 import { fanMissing, flowAsked, type SprayCase, shortOf } from './spray-case.ts';
-import { briefsAt, type SpraySettings } from './spray-settings.ts';
+import { briefingAt, type SpraySettings } from './spray-settings.ts';
 import { unknownRules } from './unknown-rules.ts';
 
 export const sprayRules: readonly Rule<SprayCase>[] = [
@@ -124,8 +124,11 @@ const noBrief: Rule<CoatUnderBriefCase> = {
   code: 'no-brief',
   source: 'employer',
   liftedBy: 'supervisor',
-  check: ({ method, settings, spray, at }) =>
-    methodRows[method].atomised && spray === undefined && briefsAt(settings, at) ? { code: 'no-brief' } : undefined,
+  check: ({ method, settings, spray, at }, edition) => {
+    if (!methodRows[method].atomised || spray !== undefined) return undefined;
+    // Until edition 4 only of a crew that had briefed; since then of every crew that a supervisor has not excused from it.
+    return (briefingAt(settings, at)?.on ?? edition >= 5) ? { code: 'no-brief' } : undefined;
+  },
 };
 
 /** Once the gun was said to run, that was the moment to object to the air; what can lapse is asked at every coat. */

@@ -7,8 +7,8 @@ import type { BoothSize, EmergencyField, Qualification } from './session-command
 export type EmergencyWords = Readonly<Partial<Record<EmergencyField, string>>>;
 
 export interface SpraySettings {
-  /** When the crew began or ceased to brief, in order of time. */
-  readonly briefing: readonly { readonly at: EpochMs; readonly on: boolean }[];
+  /** When the crew began or ceased to brief, and by whom, in order of time. */
+  readonly briefing: readonly Briefing[];
   /** Empty: nobody has said who may, and anybody may. */
   readonly sprayers: readonly PersonName[];
   readonly booths: ReadonlyMap<PlaceName, BoothSize>;
@@ -42,7 +42,13 @@ export function datesAt({ dated }: Pick<SpraySettings, 'dated'>, person: PersonN
   return Object.fromEntries(known.map(({ what, until }) => [what, until]));
 }
 
-/** Whether the crew briefs before it sprays, as it stood at `at`. */
-export function briefsAt({ briefing }: Pick<SpraySettings, 'briefing'>, at: EpochMs): boolean {
-  return briefing.findLast((change) => change.at <= at)?.on ?? false;
+export interface Briefing {
+  readonly at: EpochMs;
+  readonly by: PersonName;
+  readonly on: boolean;
+}
+
+/** What was said last by then of whether the crew briefs before it sprays; `undefined`: nobody has said. */
+export function briefingAt({ briefing }: Pick<SpraySettings, 'briefing'>, at: EpochMs): Briefing | undefined {
+  return briefing.findLast((change) => change.at <= at);
 }

@@ -77,6 +77,8 @@ export function notSummed(situation: Pick<SprayCase, 'session' | 'batch'>): NotS
 export function isAllowedIn(session: Session, code: ObjectionCode): boolean {
   return session.entries.some(
     ({ fact, saidWith }) =>
-      fact.type === 'SprayStarted' && saidWith.permitted !== undefined && saidWith.despite.includes(code),
+      (fact.type === 'SprayStarted' || fact.type === 'CoatApplied') &&
+      saidWith.permitted !== undefined &&
+      saidWith.despite.includes(code),
   );
 }

@@ -19,7 +19,7 @@ export interface Case {
 // batch weighed at eight is stirred at 9:42; its pot life ends at 12:33:20 (see pot-life.test.ts).
 const weighed = ['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1200g'];
 const filtered = [...weighed, '09:42 filter 1'];
-const coated = [...filtered, '10:00 coat new impeller-7 1 spray'];
+const coated = [...filtered, '10:00 coat new impeller-7 1 brush'];
 const dry = [...coated, '10:12 dry impeller-7'];
 // The demo build at 25 degC: 15 minutes of induction, 4 parts of A to 1 of B by volume (all invented).
 const built = ['08:00 air 25C 48%', '08:00 mix 6.45kg demo-build', '08:00 weigh 1 5400g 1050g'];
@@ -92,28 +92,28 @@ const cases = {
   'not-filtered': {
     given: weighed,
     at: '09:42',
-    act: 'coat new impeller-7 1 spray',
+    act: 'coat new impeller-7 1 brush',
     deviates: 'CoatApplied 09:42 not-filtered',
     liftedBy: 'lead',
   },
   'past-pot-life': {
     given: filtered,
     at: '12:34',
-    act: 'coat new impeller-7 1 spray',
+    act: 'coat new impeller-7 1 brush',
     deviates: 'CoatApplied 12:34 past-pot-life',
     liftedBy: 'nobody',
   },
   'pot-dead': {
     given: [...filtered, '10:00 thick 1'],
     at: '10:05',
-    act: 'coat new impeller-7 1 spray',
+    act: 'coat new impeller-7 1 brush',
     deviates: 'CoatApplied 10:05 pot-dead',
     liftedBy: 'nobody',
   },
   'pot-empty': {
     given: [...filtered, '10:00 empty 1'],
     at: '10:05',
-    act: 'coat new impeller-7 1 spray',
+    act: 'coat new impeller-7 1 brush',
     deviates: 'CoatApplied 10:05 pot-empty',
     liftedBy: 'nobody',
   },

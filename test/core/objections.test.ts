@@ -7,7 +7,7 @@ import { type Case, objectionCases as rows } from './objection-cases.ts';
 
 const weighed = ['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1200g'];
 const filtered = [...weighed, '09:42 filter 1'];
-const dry = [...filtered, '10:00 coat new impeller-7 1 spray', '10:12 dry impeller-7'];
+const dry = [...filtered, '10:00 coat new impeller-7 1 brush', '10:12 dry impeller-7'];
 
 describe.each(rows)('%s', (code, { given: before, at, act, also = [], deviates, liftedBy }) => {
   it(`given the case, when "${act}" is asked, then it is objected to and nothing is recorded`, async () => {
@@ -83,7 +83,7 @@ describe('ratio-out', () => {
 
 describe('the other side of each edge', () => {
   it('given acts in their order within the same minute, then none is a deviation of a later one', async () => {
-    const shift = await given([...filtered, '10:00 coat new impeller-7 1 spray', '10:00 gel 1', '10:00 empty 1']);
+    const shift = await given([...filtered, '10:00 coat new impeller-7 1 brush', '10:00 gel 1', '10:00 empty 1']);
     expect(await shift.deviations()).toEqual([]);
   });
 

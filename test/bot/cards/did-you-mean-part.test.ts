@@ -56,19 +56,19 @@ describe('a name that nobody has used', () => {
 
   it('given a coat, then the near ones come first, and each tap says what it does', async () => {
     await booked();
-    const answer = await talk.say('coat imp-1 1 spray');
+    const answer = await talk.say('coat imp-1 1 brush');
     expect(answer).toMatchObject({ kind: 'misread', code: 'new-part', recorded: false });
     expect(answer.card.lines[0]).toBe('imp-1 is not known here. Near: impeller-1. Which is meant?');
     expect(labels(answer)).toEqual([
-      ['Coat impeller-1 (batch 1, spray)', 'coat impeller-1 1 spray'],
-      ['New part imp-1: coat it', 'coat new imp-1 1 spray'],
+      ['Coat impeller-1 (batch 1, brush)', 'coat impeller-1 1 brush'],
+      ['New part imp-1: coat it', 'coat new imp-1 1 brush'],
     ]);
     expect(await talk.say('tap new-part')).toMatchObject({ recorded: true });
   });
 
   it('given a coat that has happened, then its tap keeps the time at which it was said', async () => {
     await booked();
-    await talk.say('coat zeta-9 1 spray already');
+    await talk.say('coat zeta-9 1 brush already');
     await talk.say('wait 3m');
     const answer = await talk.say('tap new-part');
     expect(answer.text).toContain('Happened at 09:42, written 3 min later.');
@@ -76,8 +76,8 @@ describe('a name that nobody has used', () => {
 
   it('given several, some of them new, then it is asked once for all', async () => {
     await booked();
-    expect(labels(await talk.say('coat impeller-1 x-1 x-2 1 spray'))).toEqual([
-      ['New parts x-1, x-2: coat them', 'coat new impeller-1 x-1 x-2 1 spray'],
+    expect(labels(await talk.say('coat impeller-1 x-1 x-2 1 brush'))).toEqual([
+      ['New parts x-1, x-2: coat them', 'coat new impeller-1 x-1 x-2 1 brush'],
     ]);
   });
 
@@ -90,9 +90,9 @@ describe('a name that nobody has used', () => {
   });
 
   it.each([
-    ['coat impeller-01 1 spray', ['coat impeller-1 1 spray']],
-    ['coat impeller spray', ['coat impeller-1 spray', 'coat impeller-4 spray']],
-    ['coat imp 1 spray', ['coat impeller-1 1 spray', 'coat impeller-4 1 spray']],
+    ['coat impeller-01 1 brush', ['coat impeller-1 1 brush']],
+    ['coat impeller brush', ['coat impeller-1 brush', 'coat impeller-4 brush']],
+    ['coat imp 1 brush', ['coat impeller-1 1 brush', 'coat impeller-4 1 brush']],
   ])('given "%s", of other zeros or without its number, then the known ones are a tap', async (typed, meant) => {
     await booked();
     const lines = Object.values(taps(await talk.say(typed)));

@@ -51,7 +51,7 @@ const fact = (card: Card, id: string) => card.facts.find((each) => each.id === i
 const ring = (rings: readonly Answer[], key: string) => rings.find((each) => each.key === key)?.card;
 
 const filtered = ['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1200g', '09:42 filter 1'];
-const dry = [...filtered, '10:00 coat new impeller-7 1 spray', '10:12 dry impeller-7'];
+const dry = [...filtered, '10:00 coat new impeller-7 1 brush', '10:12 dry impeller-7'];
 
 describe('the cure of a part that nobody has read', () => {
   it('given no metal and no wall, then its time is called not measured, in the figure and in a line', async () => {
@@ -110,20 +110,20 @@ describe('parts and surfaces', () => {
     const filter = await told('08:00 part impeller-7', ...filtered);
     expect(filter.card.lines.join(' ')).toContain('Nobody has read the surface of impeller-7');
     expect(filter.card.actions.map(({ id }) => id)).toContain('surface');
-    const coat = await told(...filtered, '09:50 coat new impeller-7 1 spray');
+    const coat = await told(...filtered, '09:50 coat new impeller-7 1 brush');
     expect(coat.last.kind).toBe('reply');
     expect(coat.card.lines.join(' ')).toContain('Nobody has read the surface of impeller-7');
   });
 
   it('given it was read, then they do not', async () => {
-    const { card } = await told(...filtered, '09:45 surface new impeller-7 19C', '09:50 coat new impeller-7 1 spray');
+    const { card } = await told(...filtered, '09:45 surface new impeller-7 19C', '09:50 coat new impeller-7 1 brush');
     expect(card.lines.join(' ')).not.toContain('Nobody has read the surface');
   });
 
   it('given a wet film, then the card says until when it may be touched up, with the tap; a dip has none', async () => {
-    const spray = await told(...filtered, '10:00 coat new impeller-7 1 spray');
+    const spray = await told(...filtered, '10:00 coat new impeller-7 1 brush');
     expect(fact(spray.card, 'open-until')?.shown).toBe('10:06');
-    expect(spray.card.actions.map(({ line }) => line)).toContain('coat impeller-7 1 spray touch-up');
+    expect(spray.card.actions.map(({ line }) => line)).toContain('coat impeller-7 1 brush touch-up');
     const dip = await told(...filtered, '10:00 coat new lid-1 1 dip');
     expect(dip.card.actions.map(({ id }) => id)).not.toContain('touch-up');
   });
@@ -132,7 +132,7 @@ describe('parts and surfaces', () => {
     const { card } = await told(
       '08:00 part impeller-7 cast-iron 12mm; part lid-1 steel 6mm',
       ...filtered,
-      '10:00 coat new impeller-7 lid-1 1 spray',
+      '10:00 coat new impeller-7 lid-1 1 brush',
       '10:12 dry impeller-7 lid-1',
       '10:15 cure impeller-7 lid-1 oven 100C',
       '11:00 temp 91C',
@@ -147,7 +147,7 @@ describe('leave given beforehand', () => {
   it('given the supervisor lifts it, then the answer says first who, in which role, and why', async () => {
     const { card } = await told(
       ...filtered,
-      '10:00 coat new impeller-7 1 spray',
+      '10:00 coat new impeller-7 1 brush',
       `10:10 @rosa: ${touchUp} permit the customer agreed`,
     );
     expect(card.tone).toBe('warn');
@@ -157,7 +157,7 @@ describe('leave given beforehand', () => {
   it('given it was lifted, then the day and the release have it too', async () => {
     const lines = [
       ...filtered,
-      '10:00 coat new impeller-7 1 spray',
+      '10:00 coat new impeller-7 1 brush',
       `10:10 @rosa: ${touchUp} permit the customer agreed`,
       '10:30 dry impeller-7',
       '10:30 cure impeller-7 oven 90C',

@@ -22,7 +22,7 @@ const shift = [
   '08:00 mix 2.4kg',
   '08:00 weigh 1 1200g 1200g',
   '09:50 filter 1',
-  '10:00 coat new impeller-7 1 spray',
+  '10:00 coat new impeller-7 1 brush',
   '10:12 dry impeller-7',
   '10:15 cure impeller-7 oven 90C',
   '10:30 temp impeller-7 60C',

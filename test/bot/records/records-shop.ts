@@ -116,7 +116,7 @@ export const morning = [
   '08:01 blanket 1',
   '09:50 stop 3',
   '09:50 filter 3',
-  '10:00 @kari: coat impeller-7 3 spray',
+  '10:00 @kari: coat impeller-7 3 brush',
   '10:02 wet impeller-7 60 65 58um',
   '10:12 @kari: dry impeller-7',
   '10:15 cure impeller-7 oven 90C',

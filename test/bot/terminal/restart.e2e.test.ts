@@ -75,7 +75,7 @@ test('the same delivery twice, objected to the first time, is objected to again;
 test('nothing is lost when the same batch goes on in the next run', async () => {
   const data = folder();
   await chat(weighed, { flags: ['--data', data] });
-  const lines = ['stop 1', 'filter 1', 'coat new impeller-7 1 spray', 'day'];
+  const lines = ['stop 1', 'filter 1', 'coat new impeller-7 1 brush', 'day'];
   const ran = await chat(lines, { flags: ['--data', data], clock: '2026-03-02T09:50' });
   expect(repliesIn(ran).map(({ kind }) => kind)).toEqual(['reply', 'reply', 'reply', 'reply']);
   expect(factsOf(ran.answers.at(-1))).toMatchObject({ batches: 1, 'part-a-total': 1201, parts: 1 });

@@ -73,7 +73,7 @@ describe('a batch on the board', () => {
 describe('a part on the board', () => {
   beforeEach(async () => {
     await stirAndFilter();
-    await shop.say('Kari', 'coat new impeller-7 1 spray');
+    await shop.say('Kari', 'coat new impeller-7 1 brush');
   });
 
   test('flash-off by plain minutes, 10 at the least and 15 at the most (common practice, no source)', async () => {

@@ -30,7 +30,7 @@ describe('a batch, straight through', () => {
     expect(await shift.when('09:42 filter 1')).toEqual({ recorded: ['MixFiltered'] });
     expect(Object.keys(await shift.plan())).not.toContain('batch/1/stir-done');
 
-    expect(await shift.when('09:50 coat new impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:50 coat new impeller-7 1 brush')).toEqual({ recorded: ['CoatApplied'] });
     expect(await shift.plan()).toMatchObject({
       'part/impeller-7/flash-least': '10:00',
       'part/impeller-7/flash-most': '10:05',
@@ -57,7 +57,7 @@ describe('a batch, straight through', () => {
     const shift = await given([
       ...weighed,
       '09:42 filter 1',
-      '09:50 coat new impeller-7 1 spray',
+      '09:50 coat new impeller-7 1 brush',
       '10:02 dry impeller-7',
     ]);
     expect((await shift.events()).map(({ body }) => body.type)).toEqual([
@@ -101,7 +101,7 @@ describe('a batch, straight through', () => {
     const phases: string[] = [];
     const shift = await given([...weighed, '08:00 part impeller-7 cast-iron 12mm 0.8m2 max 120C', '09:42 filter 1']);
     const lines = [
-      '09:50 coat impeller-7 1 spray',
+      '09:50 coat impeller-7 1 brush',
       '10:02 dry impeller-7',
       '10:05 cure impeller-7 oven',
       '10:05 temp impeller-7 95C',
@@ -128,8 +128,8 @@ describe('a batch, straight through', () => {
 
   it('given a slip in a name, then the known one is asked about before anything is recorded', async () => {
     const shift = await given([...weighed, '09:42 filter 1', '09:50 part impeller-7 cast-iron']);
-    expect(await shift.when('09:55 coat impelle-7 1 spray')).toEqual({ unclear: 'new-part' });
-    expect(await shift.when('09:55 coat new impeller-8 1 spray')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:55 coat impelle-7 1 brush')).toEqual({ unclear: 'new-part' });
+    expect(await shift.when('09:55 coat new impeller-8 1 brush')).toEqual({ recorded: ['CoatApplied'] });
   });
 
   it('given nobody has said a thing about a part, then an act on it is not clear', async () => {

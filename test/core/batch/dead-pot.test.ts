@@ -9,7 +9,7 @@ const inUse = [...mixed, '09:42 filter 1', '10:00 coat new a0 1 flow'];
 describe.each(['hot 1', 'hot pot 1', 'hot', 'gel 1'])('given "%s"', (seen) => {
   it('when work on that pot is asked, then it is objected to', async () => {
     const shift = await given([...inUse, `10:05 ${seen}`]);
-    for (const work of ['filter 1', 'stir 1', 'catch 1 200g', 'coat new a1 1 spray', 'add 1 a 10g', 'weigh 1 1g 1g']) {
+    for (const work of ['filter 1', 'stir 1', 'catch 1 200g', 'coat new a1 1 brush', 'add 1 a 10g', 'weigh 1 1g 1g']) {
       expect(await shift.when(`10:06 ${work}`)).toMatchObject({ objected: expect.arrayContaining(['pot-dead']) });
     }
   });
@@ -21,7 +21,7 @@ describe.each(['hot 1', 'hot pot 1', 'hot', 'gel 1'])('given "%s"', (seen) => {
 
   it('when it was coated from all the same, then that is recorded, a deviation, and the part is on hold', async () => {
     const shift = await given([...inUse, `10:05 ${seen}`]);
-    expect(await shift.when('10:06 coat new a1 1 spray already')).toEqual({ recorded: ['CoatApplied', 'PartHeld'] });
+    expect(await shift.when('10:06 coat new a1 1 brush already')).toEqual({ recorded: ['CoatApplied', 'PartHeld'] });
     expect(await shift.deviations()).toEqual(['CoatApplied 10:06 pot-dead']);
     expect((await shift.shop()).parts.get('a1')?.verdict).toMatchObject({ is: 'held', because: ['pot-dead'] });
   });
@@ -36,7 +36,7 @@ describe.each(['hot 1', 'hot pot 1', 'hot', 'gel 1'])('given "%s"', (seen) => {
 });
 
 it('given it was said late, then a coat of the meantime is marked, and its part held', async () => {
-  const shift = await given([...inUse, '10:10 coat new a1 1 spray', '10:20 hot 1 at 10:05']);
+  const shift = await given([...inUse, '10:10 coat new a1 1 brush', '10:20 hot 1 at 10:05']);
   expect(await shift.deviations()).toEqual(['CoatApplied 10:10 pot-dead']);
   expect((await shift.shop()).parts.get('a1')?.verdict).toMatchObject({ because: ['pot-dead'] });
 });

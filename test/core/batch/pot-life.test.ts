@@ -63,7 +63,7 @@ describe('pot life by dose', () => {
     const shop = await shift.shop();
     const batch = shop.batches.get(1);
     expect(batch && potLifeTimes(batch, airLog(shop))?.endAt).toBe(shift.time('Mon 21:40'));
-    expect(await shift.when('Tue 07:00 coat new impeller-7 1 spray')).toHaveProperty(['objected', 0], 'past-pot-life');
+    expect(await shift.when('Tue 07:00 coat new impeller-7 1 brush')).toHaveProperty(['objected', 0], 'past-pot-life');
   });
 
   it('given the stirrer stopped, then the pot dies no later', async () => {
@@ -87,7 +87,7 @@ describe('eyes beat the clock', () => {
     const shift = await given([...weighedAt(24), '09:42 filter 1']);
     expect(await shift.when(`09:50 ${seen} 1`)).toEqual({ recorded: ['MixThickened'] });
     expect(await pot(shift)).toEqual([undefined, undefined, undefined]);
-    expect(await shift.when('09:51 coat new impeller-7 1 spray')).toEqual({ objected: ['pot-dead'] });
+    expect(await shift.when('09:51 coat new impeller-7 1 brush')).toEqual({ objected: ['pot-dead'] });
     expect(await shift.when('09:52 filter 1')).toHaveProperty(['objected', 0], 'pot-dead');
     expect(await shift.when('09:53 stir 1')).toHaveProperty(['objected', 0], 'pot-dead');
     expect(await shift.when('09:54 empty 1')).toEqual({ recorded: ['PotEmptied'] });

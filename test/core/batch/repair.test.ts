@@ -47,7 +47,7 @@ describe('given a mix with too little B (1201 g and 1142 g at 1 : 1, 4.9 % off w
     const shift = await given([
       ...offRatio,
       '09:48 filter 1 already',
-      '09:50 coat new impeller-7 1 spray already',
+      '09:50 coat new impeller-7 1 brush already',
       '09:55 add 1 b 59g already',
     ]);
     expect(await shift.deviations()).toEqual([

@@ -65,7 +65,7 @@ describe('an amendment', () => {
   });
 
   it('given a coat told too early, when its time is amended to after the end of the pot, then it is a deviation', async () => {
-    const shift = await given([...weighed, '10:02 filter 1', '12:30 coat new impeller-7 1 spray']);
+    const shift = await given([...weighed, '10:02 filter 1', '12:30 coat new impeller-7 1 brush']);
     expect(await shift.deviations()).toEqual([]);
     await shift.when('13:10 amend impeller-7 coat at 13:05 "told too early"');
     expect(await shift.deviations()).toEqual(['CoatApplied 13:05 past-pot-life']);
@@ -88,7 +88,7 @@ describe('an amendment', () => {
     const shift = await given([
       ...weighed,
       '10:02 filter 1',
-      '10:05 coat new impeller-7 1 spray',
+      '10:05 coat new impeller-7 1 brush',
       '10:16 dry impeller-7',
       '10:30 cure impeller-7 oven 90C',
       line,
@@ -109,7 +109,7 @@ describe('an amendment', () => {
 
 describe('the record', () => {
   it('given amendments and undos, then every row of before is as it was, to the last hash', async () => {
-    const shift = await given([...weighed, '10:02 filter 1', '10:05 coat new impeller-7 1 spray']);
+    const shift = await given([...weighed, '10:02 filter 1', '10:05 coat new impeller-7 1 brush']);
     let before = await shift.events();
     for (const line of [
       '10:10 amend 1 weigh 1201g 1169g wrong scale',

@@ -16,7 +16,7 @@ describe('an act told late', () => {
   });
 
   it('given a coat put on in time and told after the pot died, then it is no deviation', async () => {
-    const shift = await given([...weighed, '09:42 filter 1', '14:00 coat new impeller-7 1 spray at 12:30']);
+    const shift = await given([...weighed, '09:42 filter 1', '14:00 coat new impeller-7 1 brush at 12:30']);
     expect(await shift.deviations()).toEqual([]);
   });
 
@@ -24,11 +24,11 @@ describe('an act told late', () => {
     const shift = await given([
       ...weighed,
       '09:42 filter 1',
-      '10:30 coat new impeller-7 1 spray',
+      '10:30 coat new impeller-7 1 roller',
       '10:40 coat impeller-7 1 brush at 10:00',
     ]);
     const part = (await shift.shop()).parts.get('impeller-7');
-    expect(part?.coats.map(({ method }) => method)).toEqual(['brush', 'spray']);
+    expect(part?.coats.map(({ method }) => method)).toEqual(['brush', 'roller']);
     expect(await shift.deviations()).toEqual(['CoatApplied 10:30 recoat-forbidden']);
     // Flash-off counts from the later coat.
     await shift.when('10:41 dry impeller-7');
@@ -36,7 +36,7 @@ describe('an act told late', () => {
   });
 
   it('given dry is told for a time before the coat, then there was nothing to be dry', async () => {
-    const shift = await given([...weighed, '09:42 filter 1', '10:30 coat new impeller-7 1 spray']);
+    const shift = await given([...weighed, '09:42 filter 1', '10:30 coat new impeller-7 1 brush']);
     await shift.when('10:40 dry impeller-7 at 10:20');
     expect(await shift.deviations()).toEqual(['FilmDry 10:20 not-coated']);
     expect(await shift.when('10:45 cure impeller-7 oven 90C')).toEqual({ objected: ['not-dry'] });
@@ -65,7 +65,7 @@ describe('an act told late', () => {
       '18:00 mix 2.4kg at 8:00',
       '18:01 weigh 1 1200g 1200g at 8:00',
       '18:01 filter 1 at 9:41',
-      '18:02 coat new impeller-7 1 spray at 10:00',
+      '18:02 coat new impeller-7 1 brush at 10:00',
       '18:02 dry impeller-7 at 10:12',
       '18:03 cure impeller-7 oven 90C at 10:15',
     ]);

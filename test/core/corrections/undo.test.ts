@@ -61,13 +61,13 @@ describe('undo', () => {
       '08:00 @omar: mix 2.4kg',
       '08:00 weigh 1 1201g 1198g',
       '09:42 filter 1',
-      '09:50 coat new impeller-7 1 spray',
+      '09:50 coat new impeller-7 1 brush',
     ]);
     expect(await shift.when('09:51 @omar: undo')).toEqual({ unclear: 'undo-rests' });
   });
 
   it('given a coat is undone, then the part is bare, the pot has one coat less, and neither bell stands', async () => {
-    const shift = await given([...weighed, '09:42 filter 1', '09:50 coat new impeller-7 1 spray', '09:51 undo']);
+    const shift = await given([...weighed, '09:42 filter 1', '09:50 coat new impeller-7 1 brush', '09:51 undo']);
     expect((await shift.shop()).batches.get(1)?.coats).toEqual([]);
     expect(Object.keys(await shift.plan()).filter((key) => key.startsWith('part/'))).toEqual([]);
     expect(await shift.when('09:55 coat new impeller-7 1 brush')).toEqual({ recorded: ['CoatApplied'] });
@@ -121,10 +121,10 @@ describe('undo of what is older than a shift', () => {
 });
 
 describe('undo where something rests on it', () => {
-  const coated = [...weighed, '09:42 filter 1', '09:50 coat new impeller-7 1 spray'];
+  const coated = [...weighed, '09:42 filter 1', '09:50 coat new impeller-7 1 brush'];
 
   it('given a filtering said late, with a coat after it, then it asks before it goes, and the tap takes just that', async () => {
-    const shift = await given([...weighed, '09:50 coat new impeller-7 1 spray already', '09:55 filter 1 at 09:42']);
+    const shift = await given([...weighed, '09:50 coat new impeller-7 1 brush already', '09:55 filter 1 at 09:42']);
     const { nextSeq } = await ends(shift);
     expect(await shift.when('09:56 undo')).toEqual({ unclear: 'undo-asks' });
     expect((await ends(shift)).nextSeq).toBe(nextSeq);
@@ -193,7 +193,7 @@ describe('undo of a cry', () => {
   const hot = [...weighed, '09:42 filter 1', '09:45 hot pot 1'];
 
   it('given another has said since what that pot went on, then it stays: their deviation rests on it', async () => {
-    const shift = await given([...hot, '09:46 @omar: coat new imp-1 1 spray already']);
+    const shift = await given([...hot, '09:46 @omar: coat new imp-1 1 brush already']);
     expect(await shift.when('09:47 undo')).toEqual({ unclear: 'undo-rests' });
     expect((await shift.shop()).batches.get(1)?.thickened?.seen).toBe('hot');
   });

@@ -9,7 +9,7 @@ const dryAt = (hour: string, start = '08:00') => [
   `${start} mix 2.4kg`,
   `${start} weigh 1 1200g 1200g`,
   `${hour}:30 filter 1 already`,
-  `${hour}:35 coat new impeller-7 1 spray`,
+  `${hour}:35 coat new impeller-7 1 brush`,
   `${hour}:46 dry impeller-7`,
 ];
 const dry = dryAt('10');

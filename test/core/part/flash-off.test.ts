@@ -9,7 +9,7 @@ const coatedAt = (celsius: number) => [
   '08:00 mix 2.4kg',
   '08:00 weigh 1 1200g 1200g',
   '09:55 filter 1',
-  '10:00 coat new impeller-7 1 spray',
+  '10:00 coat new impeller-7 1 brush',
 ];
 
 describe('flash-off', () => {
@@ -55,7 +55,7 @@ describe('flash-off', () => {
   });
 
   it('given a coat told half an hour late, then flash-off runs from when it was', async () => {
-    const shift = await given([...coatedAt(24), '10:40 coat new impeller-8 1 spray at 10:10']);
+    const shift = await given([...coatedAt(24), '10:40 coat new impeller-8 1 brush at 10:10']);
     const rung = shift.rung().filter(({ key }) => key.startsWith('part/impeller-8'));
     expect(rung.map(({ at, key }) => `${at} ${key}`)).toEqual([
       '10:40 part/impeller-8/flash-least',

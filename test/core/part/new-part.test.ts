@@ -17,12 +17,12 @@ const filtered = [
 
 describe('a part that nobody has named before', () => {
   it.each([
-    'coat imp-1 1 spray',
-    'coat impeller-1-4 1 spray',
-    'coat zeta-9 1 spray',
-    'coat impeller-1 zeta-9 1 spray',
-    'coat imp-1 1 spray already',
-    'coat imp-1 1 spray at 9:45',
+    'coat imp-1 1 brush',
+    'coat impeller-1-4 1 brush',
+    'coat zeta-9 1 brush',
+    'coat impeller-1 zeta-9 1 brush',
+    'coat imp-1 1 brush already',
+    'coat imp-1 1 brush at 9:45',
     'prep imp-1 sa2.5 60um',
     'surface imp-1 19C',
     'surface tank-1 15C',
@@ -34,10 +34,10 @@ describe('a part that nobody has named before', () => {
   });
 
   it.each([
-    ['coat new imp-1 1 spray', ['CoatApplied']],
-    ['coat imp-1 1 spray new', ['CoatApplied']],
-    ['aplicar nueva imp-1 1 pistola', ['CoatApplied']],
-    ['coat new imp-1 impeller-1 1 spray', ['CoatApplied', 'CoatApplied']],
+    ['coat new imp-1 1 brush', ['CoatApplied']],
+    ['coat imp-1 1 brush new', ['CoatApplied']],
+    ['aplicar nueva imp-1 1 brocha', ['CoatApplied']],
+    ['coat new imp-1 impeller-1 1 brush', ['CoatApplied', 'CoatApplied']],
     ['prep new imp-1 sa2.5 60um', ['SurfacePrepared']],
     ['surface new tank-1 15C', ['SurfaceRead']],
     ['surface 15C in tank-1', ['SurfaceRead']],
@@ -51,7 +51,7 @@ describe('several parts by their range', () => {
   it.each([
     'prep a-01..a-02 sa2.5 60um',
     'prep a-01 to a-02 sa2.5 60um',
-    'coat a-01..02 1 spray',
+    'coat a-01..02 1 brush',
     'hold a-01 to a-02 runs',
   ])('given "%s", then it is of each of them', async (line) => {
     const shift = await given(filtered);
@@ -76,11 +76,11 @@ describe('several parts by their range', () => {
 describe('words that are no part', () => {
   it.each([
     'prep impeller-1 sa2.5 60uwn',
-    'coat acetone 1 spray',
-    'coat new acetone 1 spray',
+    'coat acetone 1 brush',
+    'coat new acetone 1 brush',
     'prep ipa sa2.5',
     'part steel',
-    'coat new thinner 1 spray',
+    'coat new thinner 1 brush',
   ])('given "%s", then it is not read', async (line) => {
     const shift = await given(filtered);
     expect(await shift.when(`09:50 ${line}`)).toHaveProperty('misread');

@@ -17,13 +17,13 @@ const coatedWith = (...parts: readonly string[]) => [
 ];
 const iron = [
   ...coatedWith('impeller-7 cast-iron 12mm'),
-  '10:35 coat new impeller-7 1 spray',
+  '10:35 coat new impeller-7 1 brush',
   '10:46 dry impeller-7',
   '11:00 cure impeller-7 oven 100C',
 ];
 const load = [
   ...coatedWith('impeller-7 cast-iron 12mm', 'valve-3 steel 6mm'),
-  '10:35 coat new impeller-7 valve-3 1 spray',
+  '10:35 coat new impeller-7 valve-3 1 brush',
   '10:46 dry impeller-7 valve-3',
   '11:00 cure impeller-7 valve-3 oven 100C',
 ];
@@ -89,7 +89,7 @@ describe('the heat-up', () => {
   ])('given %s, then nothing is estimated: it rings after the plain hour, not measured', async (_, part) => {
     const shift = await given([
       ...coatedWith(part),
-      '10:35 coat new impeller-7 1 spray',
+      '10:35 coat new impeller-7 1 brush',
       '10:46 dry impeller-7',
       '11:00 cure impeller-7 oven 100C',
     ]);

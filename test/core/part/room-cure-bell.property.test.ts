@@ -16,7 +16,7 @@ let sheet: Sheet;
 beforeAll(async () => {
   const shift = await given([
     ...['08:00 air 20C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1200g', '10:30 filter 1 already'],
-    ...['10:35 coat new impeller-7 1 spray', '10:46 dry impeller-7', '12:00 cure impeller-7 room'],
+    ...['10:35 coat new impeller-7 1 brush', '10:46 dry impeller-7', '12:00 cure impeller-7 room'],
   ]);
   const shop = await shift.shop();
   const found = shop.parts.get('impeller-7');

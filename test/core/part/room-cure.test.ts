@@ -12,7 +12,7 @@ const dry = [
   '08:00 mix 2.4kg',
   '08:00 weigh 1 1200g 1200g',
   '10:30 filter 1 already',
-  '10:35 coat new impeller-7 1 spray',
+  '10:35 coat new impeller-7 1 brush',
   '10:46 dry impeller-7',
 ];
 const done = 'part/impeller-7/cure-done';

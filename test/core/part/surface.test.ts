@@ -35,15 +35,15 @@ describe('parts come in', () => {
 describe("the part's own surface", () => {
   it('given a part colder than the room says, then its coat is objected to, and another part is not', async () => {
     const shift = await given([...filtered, '09:45 surface new impeller-7 14C']);
-    expect(await shift.when('09:50 coat new impeller-7 1 spray')).toEqual({ objected: ['air-outside'] });
+    expect(await shift.when('09:50 coat new impeller-7 1 brush')).toEqual({ objected: ['air-outside'] });
     expect(shift.objections()).toMatchObject([{ breaches: [{ limit: 'leastSpreadCelsius', allowed: 3 }] }]);
-    expect(await shift.when('09:50 coat new valve-3 1 spray')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:50 coat new valve-3 1 brush')).toEqual({ recorded: ['CoatApplied'] });
   });
 
   it("given the room's surface is too cold and the part's own is not, then the part's own decides", async () => {
     const shift = await given([...filtered, '09:45 surface 14C', '09:46 surface new impeller-7 19C']);
-    expect(await shift.when('09:50 coat new impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
-    expect(await shift.when('09:50 coat new valve-3 1 spray')).toEqual({ objected: ['air-outside'] });
+    expect(await shift.when('09:50 coat new impeller-7 1 brush')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:50 coat new valve-3 1 brush')).toEqual({ objected: ['air-outside'] });
     expect(await shift.deviations()).toEqual([]);
   });
 
@@ -57,11 +57,11 @@ describe("the part's own surface", () => {
 
   it('given nobody has read any surface, then a coat goes on as ever', async () => {
     const shift = await given(filtered);
-    expect(await shift.when('09:50 coat new impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:50 coat new impeller-7 1 brush')).toEqual({ recorded: ['CoatApplied'] });
   });
 
   it('given a surface is amended, then what it made of a coat follows', async () => {
-    const shift = await given([...filtered, '09:45 surface new impeller-7 19C', '09:50 coat new impeller-7 1 spray']);
+    const shift = await given([...filtered, '09:45 surface new impeller-7 19C', '09:50 coat new impeller-7 1 brush']);
     await shift.when('10:00 amend impeller-7 surface 14C misread');
     expect(await shift.deviations()).toEqual(['CoatApplied 09:50 air-outside']);
   });
@@ -71,7 +71,7 @@ describe('a prepared surface', () => {
   it('given the usual sheet gives it no life, then nothing rings and nothing is objected to', async () => {
     const shift = await given(['04:00 prep new impeller-7 sa2.5', ...filtered]);
     expect(await shift.plan()).not.toHaveProperty(['part/impeller-7/surface-ends']);
-    expect(await shift.when('09:50 coat new impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
+    expect(await shift.when('09:50 coat new impeller-7 1 brush')).toEqual({ recorded: ['CoatApplied'] });
   });
 
   it('given four hours by the sheet of a batch that is mixed later, then it rings half an hour before', async () => {

@@ -15,7 +15,7 @@ const shiftOfTheDay = [
   '09:00 surface 22C',
   '10:05 filter 1',
   '10:10 coat new lid-1 lid-2 1 dip',
-  '10:12 coat new impeller-7 1 spray',
+  '10:12 coat new impeller-7 1 brush',
   '10:25 dry lid-1 lid-2 impeller-7',
   '10:30 cure lid-1 lid-2 room',
   '10:30 cure impeller-7 oven 90C',
@@ -46,7 +46,7 @@ describe('the day', () => {
     expect(batch?.blend.wantedMinutes).toBeCloseTo(102, 6);
     expect(record.partsByMethod).toEqual([
       { method: 'dip', parts: ['lid-1', 'lid-2', 'lid-3'] },
-      { method: 'spray', parts: ['impeller-7'] },
+      { method: 'brush', parts: ['impeller-7'] },
     ]);
     expect(record.airCelsius).toEqual([24, 25]);
     expect(record.humidityPercent).toEqual([48, 52]);

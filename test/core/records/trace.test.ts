@@ -18,7 +18,7 @@ const shiftWithLots = [
   '08:01 blanket 1',
   '09:50 stop 3',
   '09:50 filter 3',
-  '10:00 coat new impeller-7 lid-1 3 spray',
+  '10:00 coat new impeller-7 lid-1 3 brush',
   '10:12 dry impeller-7',
   '10:15 cure impeller-7 oven 90C',
   '10:30 temp impeller-7 92C',

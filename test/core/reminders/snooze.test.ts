@@ -61,7 +61,7 @@ describe('snooze', () => {
   });
 
   it('given two bells, then the key says which', async () => {
-    const shift = await given([...weighed, '09:42 filter 1', '10:15 coat new impeller-7 1 spray']);
+    const shift = await given([...weighed, '09:42 filter 1', '10:15 coat new impeller-7 1 brush']);
     await shift.until('10:26');
     // Half the pot life at 10:24, flash-off at 10:25.
     await shift.when('10:26 snooze 5m batch/1/pot-half');
@@ -92,7 +92,7 @@ describe('escalation', () => {
   });
 
   it('given a flash-off that nobody answers, then it stays with who coated', async () => {
-    const shift = await given([...weighed, '09:42 filter 1', '09:45 coat new impeller-7 1 spray']);
+    const shift = await given([...weighed, '09:42 filter 1', '09:45 coat new impeller-7 1 brush']);
     await shift.until('10:20');
     expect(rung(shift, 'part/impeller-7').map((each) => each.split(' ').slice(-1)[0])).toEqual(['kari', 'kari']);
   });

@@ -131,8 +131,18 @@ describe('a brief lapses', () => {
 });
 
 describe('spraying without a brief', () => {
-  it('given a crew that never briefed, then nothing is asked of it', async () => {
+  it('given a crew that never briefed, then it is objected to as with any other, and a deviation where it happened', async () => {
     const shift = await given(filtered, { crew });
+    expect(await shift.when('09:45 coat new impeller-7 1 spray')).toEqual({ objected: ['no-brief'] });
+    await shift.when('09:46 coat new impeller-7 1 spray already');
+    expect(await shift.deviations()).toEqual(['CoatApplied 09:46 no-brief']);
+    expect(await shift.when('09:47 coat new lid-1 1 flow')).toEqual({ recorded: ['CoatApplied'] });
+  });
+
+  it('given a supervisor who excuses the crew from it, then nothing is asked, and a lead may not', async () => {
+    const shift = await given(filtered, { crew });
+    expect(await shift.when('09:43 @omar: set brief off')).toEqual({ unclear: 'may-not-settle' });
+    await shift.when('09:43 @rosa: set brief off');
     expect(await shift.when('09:45 coat new impeller-7 1 spray')).toEqual({ recorded: ['CoatApplied'] });
     expect(await shift.deviations()).toEqual([]);
   });

@@ -178,6 +178,8 @@ export const englishSession = {
     figures: Figures,
   ) =>
     `Flash points below the coating's own solvents (${figures.temperature(coating)}): ${figures.list(lower.map(({ solvent, flash }) => `${englishSolvents[solvent]} ${figures.temperature(flash)}`))}. The code asks for a flush solvent that flashes no lower; the sheet's sequence says otherwise. The employer decides which.`,
+  briefsOff: (by: PersonName, at: EpochMs, figures: Figures) =>
+    `No brief is asked for before spraying: ${by} put it off at ${figures.timeDown(at)}.`,
   fromOutside: 'sprayed from outside, nobody in it',
   saidFromOutside: (by: PersonName, at: EpochMs, figures: Figures) =>
     `Sprayed from outside, nobody in it: by ${by} at ${figures.timeDown(at)}, for this session.`,

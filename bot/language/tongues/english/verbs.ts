@@ -50,7 +50,7 @@ export const englishVerbs: VerbsTyped = {
     'part impeller-7 serial 4411 job 88 cast-iron 12mm 0.8m2 max 120C',
     'max, bears, wall, area, thick',
   ),
-  coat: verbWords('coat, coated, coating', 'coat impeller-7 1 spray', 'coat, coated'),
+  coat: verbWords('coat, coated, coating', 'coat impeller-7 1 brush', 'coat, coated'),
   dry: done('dry to the touch', verbWords('dry, dried, touch dry, tack-free', 'dry impeller-7', 'touch, dry')),
   cure: verbWords('cure, curing, bake, baking', 'cure impeller-7 oven 90C'),
   temp: verbWords('temp, probe, part temp', 'temp impeller-7 88C'),

@@ -160,6 +160,8 @@ export function spanishSession(say: Spoken): typeof englishSession {
       );
       return `Punto de inflamación más bajo que el de ${say.theMany('solvent')} del recubrimiento (${figures.temperature(coating)}): ${figures.list(flush)}. La norma pide para lavar ${say.a('solvent')} que no lo tenga más bajo; la secuencia ${say.ofThe('sheet')} dice otra cosa. Decide la empresa.`;
     },
+    briefsOff: (by, at, figures) =>
+      `Antes de pintar a pistola no se pide ${say.one('brief')}: lo quitó ${by} ${atTime(figures, at)}.`,
     fromOutside: 'se pinta desde fuera, nadie dentro',
     saidFromOutside: (by, at, figures) =>
       `Se pinta desde fuera, nadie dentro: según ${by} ${atTime(figures, at)}, para esta sesión.`,

@@ -120,7 +120,7 @@ export const spanishVerbs: VerbsTyped = {
   ),
   coat: verbWords(
     'aplicar, aplica, aplicada, aplicado, capa, pintar, pintada, pintado, apliqué, pinté, recubrir, recubierta, aplico, aplicamos, aplicadas, aplicados, pinto, pintamos, pintadas, pintados, doy capa, dar capa, dada capa, doy mano, dar mano, primera capa, segunda capa, última capa, capas, recubro, recubiertas, di capa, dimos capa, otra capa, otra mano, primera mano, segunda mano, última mano, di mano, capa final',
-    'aplicar impulsor-7 1 pistola',
+    'aplicar impulsor-7 1 brocha',
     'capa, capas, mano, dada, dado, primera, segunda, tercera',
     { flow: 'vertido vertida verter' },
   ),
