@@ -11,7 +11,7 @@ import { decideFlush } from './coat/flush-decide.ts';
 import type { Command, CommandOf, Verb } from './commands.ts';
 import { decideAmend } from './corrections/amend.ts';
 import { decideUndo } from './corrections/undo.ts';
-import { decideAlarm, decideBell, decideNearMiss, decideQualification } from './crew/alarm-decide.ts';
+import { decideAlarm, decideAssess, decideBell, decideNearMiss, decideQualification } from './crew/alarm-decide.ts';
 import { decideOk, decideSet, decideUsed } from './crew/crew-decide.ts';
 import { decideHandover, decideShift, decideTakeover } from './crew/shift-decide.ts';
 import { type Deciders, type Decision, type Said, unclear } from './decision.ts';
@@ -76,6 +76,7 @@ const deciders: Deciders<Verb> = {
   takeover: decideTakeover,
   undo: decideUndo,
   amend: decideAmend,
+  assess: decideAssess,
   fit: decideQualification,
   medical: decideQualification,
   training: decideQualification,

@@ -122,6 +122,7 @@ export const readersOf = {
   NearMissTold: ['period'],
   BellTested: [],
   QualificationDated: ['spraying'],
+  AirAssessed: ['spraying'],
   StepAnswered: [],
 } as const satisfies { readonly [Type in Fact['type']]: readonly Reader[] };
 

@@ -117,6 +117,7 @@ describe('the kept records', () => {
         'every-act',
         'filter-and-flush',
         'judged-anew',
+        'spray-assessed',
         'spray-known',
         'spray-session',
         'steps',

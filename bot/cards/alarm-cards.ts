@@ -76,3 +76,20 @@ export function qualifiedCard(telling: Telling, outcome: Recorded, said: Command
     actions: outcome.envelopes.slice(0, 1).map(({ seq }) => undoTap(telling, seq)),
   });
 }
+
+/** As it was given, and whether it serves: not where the sheet names a sensitiser, or leaves it open. */
+export function assessedCard(telling: Telling, outcome: Recorded): Card {
+  const words = telling.words.session;
+  const [given] = leftBy(outcome, 'AirAssessed');
+  if (given === undefined) return makeCard(telling.words.replies.settled, 'plain');
+  const found = telling.shop.shelf.get(given.sheet);
+  const sheet = found?.kind === 'sheet' ? found.sheet : undefined;
+  const serves = sheet?.sensitisers?.named.length === 0;
+  return makeCard(words.assessedTitle, serves ? 'plain' : 'warn', {
+    lines: [
+      words.assessed(given.place, given.sheet, given.method, given.until),
+      ...(serves ? [] : [words.assessmentIdle(sheet?.name ?? given.sheet)]),
+    ],
+    actions: outcome.envelopes.slice(0, 1).map(({ seq }) => undoTap(telling, seq)),
+  });
+}

@@ -38,6 +38,15 @@ export function insteadOfSpraying(telling: Telling, command: Command, objection:
         ...ofSession(telling, command, ['moved-out']),
         ...objection.ranOut.slice(0, 1).map(({ person, what }) => datedTap(telling, person, what)),
       ];
+    case 'supplied-air-or-none':
+      return ofSession(telling, command, ['supplied-yes', 'moved-out', 'fan-on']).concat(
+        objection.air === 'none' ? [tap(telling, 'supplied-yes', `supplied ${objection.session} yes`)] : [],
+      );
+    case 'no-assessment':
+      return [
+        tap(telling, 'supplied-yes', `supplied ${objection.session} yes`),
+        tap(telling, 'assess', `assess ${objection.sheet} in ${objection.place} spray until {until-day}`),
+      ];
     case 'air-not-summed':
       return objection.because.is === 'rate-unknown' ? [tap(telling, 'brief', 'brief')] : [];
     case 'may-not-spray':

@@ -23,6 +23,7 @@ import { sessionSums, sumSources } from './session-air-card.ts';
 import {
   acknowledgedLines,
   airLines,
+  breathingLines,
   dateLines,
   hasPastDate,
   peopleLines,
@@ -49,6 +50,7 @@ export function briefCard(telling: Telling, session: Session): Card {
         ...(startsAt === undefined ? [] : [words.startsAt(startsAt, telling.figures)]),
         ...peopleLines(telling, session),
         ...airLines(telling, session),
+        ...breathingLines(telling, session),
         ...dateLines(telling, session),
         ...acknowledgedLines(telling, session),
         ...spellLines(telling, session),

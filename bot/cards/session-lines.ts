@@ -7,6 +7,7 @@ import { exposedIn, flushState, type Session, unacknowledged } from '../../core/
 import { qualifications, sessionGears } from '../../core/session/session-commands.ts';
 import { watchersOf } from '../../core/session/session-reminders.ts';
 import type { SessionPhase } from '../../core/session/session-status.ts';
+import { assessmentFor, isStanding } from '../../core/session/supplied-air-rules.ts';
 import { type NextActId, statusOf } from '../../core/status.ts';
 import type { OpenTask } from '../language/tongues/english/session.ts';
 import type { CardAction } from './card.ts';
@@ -41,6 +42,24 @@ export function airLines(telling: Telling, { extraction, suppliedAir }: Session)
       ? words.suppliedNotSaid
       : words.supplied(suppliedAir.supplied, suppliedAir.by, suppliedAir.at, telling.figures);
   return [fan, air];
+}
+
+/** What breathing it may do, by the sheet; and on what it rests where nobody said that there is supplied air. */
+export function breathingLines(telling: Telling, session: Session): readonly string[] {
+  const words = telling.words.session;
+  const { sheet, suppliedAir } = session;
+  const { spray: settings, zone } = telling.shop.crew;
+  const assessment = assessmentFor({ session, settings, at: telling.now });
+  const rests =
+    suppliedAir?.supplied !== true && assessment !== undefined && isStanding(assessment, { zone, at: telling.now });
+  return [
+    ...(sheet.sensitisers === undefined
+      ? [words.sensitisersOpen]
+      : sheet.sensitisers.named.length === 0
+        ? []
+        : [words.sensitisers(sheet.sensitisers.named, telling.figures)]),
+    ...(rests ? [words.restsOn(assessment, sheet.name, telling.figures)] : []),
+  ];
 }
 
 export function acknowledgedLines(telling: Telling, session: Session): readonly string[] {

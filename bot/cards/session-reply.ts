@@ -4,7 +4,7 @@ import type { CommandOf } from '../../core/commands.ts';
 import { nounOf } from '../../core/ids.ts';
 import type { Alarm, Qualification } from '../../core/session/session-commands.ts';
 import type { sessionVerbs } from '../../core/verbs/session-verbs.ts';
-import { alarmCard, bellCard, nearMissCard, qualifiedCard } from './alarm-cards.ts';
+import { alarmCard, assessedCard, bellCard, nearMissCard, qualifiedCard } from './alarm-cards.ts';
 import type { Card } from './card.ts';
 import { cleanedCard } from './gear-cards.ts';
 import { type Act, onSession } from './recorded-act.ts';
@@ -48,6 +48,7 @@ export const sessionReplies: { readonly [V in keyof typeof sessionVerbs]: (act: 
   fit: qualified,
   medical: qualified,
   training: qualified,
+  assess: ({ telling, outcome }) => assessedCard(telling, outcome),
   'near-miss': ({ telling, command, request }) => nearMissCard(telling, command, request.by),
   eyes: alarm,
   spill: alarm,

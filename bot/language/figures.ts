@@ -23,6 +23,7 @@ import {
   type Minutes,
   milsFromMicrometres,
   ouncesFromGrams,
+  type PartsPerMillion,
   poundsPerGallonFromGramsPerLitre,
   type SquareMetres,
   squareFeetFromSquareMetres,
@@ -71,6 +72,8 @@ export interface Figures {
   readonly count: (value: number) => string;
   /** A bare figure whose unit stands beside it. */
   readonly decimal: (value: number) => string;
+  /** Of a vapour in air: small limits keep their digits. */
+  readonly ppm: (share: PartsPerMillion) => string;
   /** Rounded down to a hundredth: 0.999 is not 1. */
   readonly ratio: (ratio: number) => string;
   readonly wall: (wall: Millimetres) => string;
@@ -168,6 +171,7 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     timeDown: (at) => time(at, 'down'),
     count: (value) => number(0).format(value),
     decimal: (value) => number(1).format(value),
+    ppm: (share) => `${number(share < 1 ? 4 : 1).format(share)} ppm`,
     ratio: (ratio) => number(2).format(Math.floor(ratio * 100) / 100),
     flowUp: (flow) => flowShown(flow, Math.ceil),
     flowDown: (flow) => flowShown(flow, Math.floor),

@@ -3,12 +3,15 @@
 import type { Batch } from '../batch/batch.ts';
 import type { CommandOf } from '../commands.ts';
 import { accepted, type Decision, onCrew, type Said, unclear } from '../decision.ts';
+import { isFailed } from '../failed.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { type BatchNumber, batchStream, crewStream, type PersonName } from '../ids.ts';
 import { known } from '../known.ts';
+import { sheetMeant } from '../products/shelf.ts';
 import { namedIn } from '../session/people-named.ts';
 import type { Alarm, Qualification } from '../session/session-commands.ts';
-import { liveBatches, type Shop } from '../shop.ts';
+import { placeOf } from '../session/session-decide.ts';
+import { liveBatches, type Shop, sheetFor } from '../shop.ts';
 import { unreadUnder } from '../unread.ts';
 import { mayNotSettle, roleMissing } from './who-may.ts';
 
@@ -58,6 +61,16 @@ export function decideNearMiss(_: Shop, said: Said<CommandOf<'near-miss'>>): Dec
 
 export function decideBell(shop: Shop, said: Said<CommandOf<'bell'>>): Decision {
   return onCrew(said, { type: 'BellTested', people: shop.crew.people.map(({ name }) => name) });
+}
+
+export function decideAssess(shop: Shop, said: Said<CommandOf<'assess'>>): Decision {
+  const { sheet: named, method, until } = said.command;
+  const wanted = roleMissing(shop.crew, said.by, { say: 'assess' });
+  if (wanted !== undefined) return unclear(mayNotSettle(shop.crew, wanted));
+  const sheet = named === undefined ? sheetFor(shop) : sheetMeant(shop.shelf, undefined, named);
+  if (isFailed(sheet)) return unclear(sheet.failed);
+  const place = placeOf(shop, said.command.place);
+  return onCrew(said, { type: 'AirAssessed', place, sheet: sheet.id, revision: sheet.revision, method, until });
 }
 
 export function decideQualification(shop: Shop, said: Said<CommandOf<Qualification>>): Decision {

@@ -1,8 +1,9 @@
-// What is told to lead and supervisor whatever else runs: trouble in one word, near misses, bell tests; and until when a
-// person's fit test, medical and training count. Filed under the crew.
+// What is told to lead and supervisor whatever else runs: trouble in one word, near misses, bell tests; until when a
+// person's fit test, medical and training count; and the supervisor's assessments. Filed under the crew.
 
 import { z } from 'zod';
 import { event } from '../event.ts';
+import { methods } from '../methods.ts';
 import { alarms, qualifications } from '../session/session-commands.ts';
 
 export const AlarmEvent = z.discriminatedUnion('type', [
@@ -19,6 +20,15 @@ export const AlarmEvent = z.discriminatedUnion('type', [
   event('QualificationDated', {
     person: z.string(),
     what: z.enum(qualifications),
+    /** ISO, the last day. */
+    until: z.string(),
+  }),
+  /** Spraying without supplied air, as whoever supervises answers for it. */
+  event('AirAssessed', {
+    place: z.string(),
+    sheet: z.string(),
+    revision: z.string(),
+    method: z.enum(methods),
     /** ISO, the last day. */
     until: z.string(),
   }),

@@ -14,7 +14,10 @@ export function spraySettled(
   nameOf: (name: PersonName) => PersonName,
 ): SpraySettings {
   const said = { settled };
-  const { briefing, shiftChanges, dated } = entries.reduce((told, entry) => withFact(told, entry, nameOf), nothingTold);
+  const { briefing, shiftChanges, dated, assessments } = entries.reduce(
+    (told, entry) => withFact(told, entry, nameOf),
+    nothingTold,
+  );
   return {
     briefing,
     sprayers: [...new Set(standing(said, 'sprayers').people.map(nameOf))],
@@ -26,13 +29,14 @@ export function spraySettled(
     shiftChanges,
     dates: datesOf(dated),
     dated,
+    assessments,
     confined: new Map(allSaid(said, 'confined').map(({ place, on }) => [place, on])),
   };
 }
 
-type Told = Pick<SpraySettings, 'briefing' | 'shiftChanges' | 'dated'>;
+type Told = Pick<SpraySettings, 'briefing' | 'shiftChanges' | 'dated' | 'assessments'>;
 
-const nothingTold: Told = { briefing: [], shiftChanges: [], dated: [] };
+const nothingTold: Told = { briefing: [], shiftChanges: [], dated: [], assessments: [] };
 
 function withFact(told: Told, { fact, happenedAt: at, by }: Entry, nameOf: (name: PersonName) => PersonName): Told {
   if (!isFor('spraying', fact)) return told;
@@ -48,6 +52,10 @@ function withFact(told: Told, { fact, happenedAt: at, by }: Entry, nameOf: (name
       return { ...told, shiftChanges: [...told.shiftChanges, { at, by }] };
     case 'TakenOver':
       return { ...told, shiftChanges: [...told.shiftChanges, { at, by: undefined }] };
+    case 'AirAssessed': {
+      const { type: _, ...of } = fact;
+      return { ...told, assessments: [...told.assessments, { at, by, ...of }] };
+    }
     case 'QualificationDated': {
       const { what, until } = fact;
       return { ...told, dated: [...told.dated, { at, person: nameOf(fact.person), what, until }] };

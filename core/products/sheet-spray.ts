@@ -27,6 +27,31 @@ export const Spray = z
   );
 export type Spray = z.infer<typeof Spray>;
 
+/** Vapours and mists that may leave whoever breathes them with asthma. */
+export const sensitiserKinds = ['isocyanates', 'silanes', 'amines'] as const;
+export type SensitiserKind = (typeof sensitiserKinds)[number];
+
+/** Over a working day, over a quarter of an hour, or never to be passed. */
+export const limitSpans = ['day', 'short', 'ceiling'] as const;
+
+/** Left out, the sheet leaves it open, and it counts as having one. An empty list: the paper says that there is none. */
+export const Sensitisers = z.strictObject({
+  named: z.array(
+    z.strictObject({
+      kind: z.enum(sensitiserKinds),
+      limit: z
+        .strictObject({
+          partsPerMillion: above0.transform((value) => units.partsPerMillion(value)),
+          over: z.enum(limitSpans),
+          source,
+        })
+        .optional(),
+    }),
+  ),
+  source,
+});
+export type Sensitisers = z.infer<typeof Sensitisers>;
+
 /** What the gun and the vessels are flushed with, in this order. */
 export const Flush = z.strictObject({
   steps: z.array(z.strictObject({ solvent, purityPercent: percent.optional() })).min(1),

@@ -12,7 +12,7 @@ import { above0, celsius, Duration, minutes, percent, range, source } from './sh
 import { problemOf, rule, type SheetFault } from './sheet-fault.ts';
 import { Blanket, ByMass, Film, GearLosses, LeftOver, OpenCans, PreStir, Repair } from './sheet-material.ts';
 import { AfterCure, CureHumidity, CureStage, FilmRule } from './sheet-part.ts';
-import { Flush, Spray } from './sheet-spray.ts';
+import { Flush, Sensitisers, Spray } from './sheet-spray.ts';
 import { Steps } from './sheet-steps.ts';
 import { Voc } from './sheet-voc.ts';
 
@@ -81,6 +81,7 @@ export const Sheet = z.strictObject({
   gearLosses: GearLosses.optional(),
   voc: Voc.optional(),
   spray: Spray.optional(),
+  sensitisers: Sensitisers.optional(),
   flush: Flush.optional(),
   filter: z.strictObject({ micrometres: above0.transform((value) => units.micrometres(value)), source }).optional(),
   steps: Steps.optional(),

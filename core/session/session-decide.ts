@@ -77,7 +77,7 @@ function batchMeant(shop: Shop, named: BatchNumber | undefined): BatchNumber | u
 }
 
 /** The only booth that the crew has set, where nobody names one. */
-function placeOf(shop: Shop, named: string | undefined): string {
+export function placeOf(shop: Shop, named: string | undefined): string {
   const booths = [...shop.crew.spray.booths.keys()];
   return named ?? (booths.length === 1 ? booths[0] : undefined) ?? defaultPlace;
 }

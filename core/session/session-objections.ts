@@ -1,7 +1,8 @@
 // What speaks against spraying, or against closing a session, in figures.
 
 import type { SolventId } from '../calc/solvents.ts';
-import type { PersonName, PlaceName, SessionNumber } from '../ids.ts';
+import type { PersonName, PlaceName, SessionNumber, SheetId } from '../ids.ts';
+import type { SensitiserKind } from '../products/sheet-spray.ts';
 import type { CubicMetresPerHour, MetresPerSecond } from '../units.ts';
 import type { Qualification, SessionGear } from './session-commands.ts';
 
@@ -16,6 +17,12 @@ export type NotSummed =
   | { readonly is: 'sheet-silent' | 'rate-unknown' }
   /** Solvents of the sheet of which no explosive limit was read. */
   | { readonly is: 'without-limit'; readonly solvents: readonly SolventId[] };
+
+/** Why nothing but supplied air serves. */
+export type OnlySupplied =
+  | { readonly is: 'sensitiser'; readonly sheet: string; readonly kinds: readonly SensitiserKind[] }
+  | { readonly is: 'sensitiser-open'; readonly sheet: string }
+  | { readonly is: 'not-measured' | 'not-summed' | 'falls-short' };
 
 /** A date that has passed. */
 export interface RunOut {
@@ -57,6 +64,20 @@ export type SessionObjection =
       readonly session: SessionNumber;
       readonly sheet: string;
       readonly because: NotSummed;
+    }
+  | {
+      readonly code: 'supplied-air-or-none';
+      readonly session: SessionNumber;
+      readonly because: OnlySupplied;
+      readonly air: 'none' | 'not-said';
+    }
+  | {
+      readonly code: 'no-assessment';
+      readonly session: SessionNumber;
+      readonly place: PlaceName;
+      readonly sheet: SheetId;
+      /** ISO: the last day of the one that there was. */
+      readonly ended?: string;
     }
   | { readonly code: 'gear-not-flushed'; readonly gear: SessionGear; readonly left: readonly SolventId[] }
   | { readonly code: 'rags-not-canned' };

@@ -11,6 +11,7 @@ import { sessionGears } from './session-commands.ts';
 import type { LapsedBy } from './session-objections.ts';
 import { fanMissing, flowAsked, type SprayCase, shortOf } from './spray-case.ts';
 import { briefingAt, type SpraySettings } from './spray-settings.ts';
+import { suppliedAirRules } from './supplied-air-rules.ts';
 import { unknownRules } from './unknown-rules.ts';
 
 export const sprayRules: readonly Rule<SprayCase>[] = [
@@ -54,7 +55,7 @@ export const sprayRules: readonly Rule<SprayCase>[] = [
     // Where there is no extraction, supplied air at the least for everybody exposed: common practice, no source.
     code: 'no-extraction-no-air',
     source: 'common practice, no source',
-    liftedBy: 'supervisor',
+    liftedBy: 'nobody',
     check: ({ session: { extraction, suppliedAir } }) => {
       if (extraction?.running === true || suppliedAir?.supplied === true) return undefined;
       return {
@@ -86,6 +87,7 @@ export const sprayRules: readonly Rule<SprayCase>[] = [
       return short.length === 0 ? undefined : { code: 'fan-too-weak', short };
     },
   },
+  ...suppliedAirRules,
   ...unknownRules,
 ];
 
@@ -131,6 +133,12 @@ const noBrief: Rule<CoatUnderBriefCase> = {
   },
 };
 
+/** The fan or the supplied air was told anew since the gun began to run. */
+function airSaidSince({ spraying, extraction, suppliedAir }: Session): boolean {
+  const from = spraying.at(-1)?.from ?? 0;
+  return [extraction, suppliedAir].some((said) => said !== undefined && said.at > from);
+}
+
 /** Once the gun was said to run, that was the moment to object to the air; what can lapse is asked at every coat. */
 const atEveryCoat: readonly string[] = [
   ...['inside-vessel', 'brief-lapsed', 'brief-not-acknowledged', 'confined-place', 'not-qualified'],
@@ -143,7 +151,7 @@ export const coatUnderBriefRules: readonly Rule<CoatUnderBriefCase>[] = [
       ...rule,
       check: ({ method, spray }, edition) => {
         if (!methodRows[method].atomised || spray === undefined) return undefined;
-        const begun = spray.session.spraying.length > 0;
+        const begun = spray.session.spraying.length > 0 && (edition < 5 || !airSaidSince(spray.session));
         return begun && !atEveryCoat.includes(rule.code) ? undefined : rule.check(spray, edition);
       },
     }),

@@ -1,6 +1,8 @@
 // What the crew has settled for spraying: whether it briefs, who may, its booths, its air, its numbers for need.
 
-import type { PersonName, PlaceName } from '../ids.ts';
+import type { PersonName, PlaceName, SheetId } from '../ids.ts';
+import type { Method } from '../methods.ts';
+import type { Sheet } from '../products/sheet.ts';
 import type { EpochMs, Fraction } from '../units.ts';
 import type { BoothSize, EmergencyField, Qualification } from './session-commands.ts';
 
@@ -23,6 +25,8 @@ export interface SpraySettings {
   readonly dates: ReadonlyMap<PersonName, Dates>;
   /** Each date as it was given, in order of time. */
   readonly dated: readonly Dated[];
+  /** In order of time. */
+  readonly assessments: readonly Assessment[];
   /** What the crew has said of a place's name: whether it means one that people are closed in. */
   readonly confined: ReadonlyMap<PlaceName, boolean>;
 }
@@ -40,6 +44,35 @@ export interface Dated {
 export function datesAt({ dated }: Pick<SpraySettings, 'dated'>, person: PersonName, at: EpochMs): Dates {
   const known = dated.filter((each) => each.person === person && each.at <= at);
   return Object.fromEntries(known.map(({ what, until }) => [what, until]));
+}
+
+/** Whoever supervises answers for spraying without supplied air: in this booth, with this product, by this method. */
+export interface Assessment {
+  readonly at: EpochMs;
+  readonly by: PersonName;
+  readonly place: PlaceName;
+  readonly sheet: SheetId;
+  /** Of the sheet that was read: another one may hold something else. */
+  readonly revision: string;
+  readonly method: Method;
+  /** ISO: its last day. */
+  readonly until: string;
+}
+
+/** The last one that was given by then. */
+export function assessedAt(
+  { assessments }: Pick<SpraySettings, 'assessments'>,
+  of: { readonly place: PlaceName; readonly sheet: Pick<Sheet, 'id' | 'revision'>; readonly method: Method },
+  at: EpochMs,
+): Assessment | undefined {
+  return assessments.findLast(
+    (each) =>
+      each.at <= at &&
+      each.place === of.place &&
+      each.sheet === of.sheet.id &&
+      each.revision === of.sheet.revision &&
+      each.method === of.method,
+  );
 }
 
 export interface Briefing {

@@ -1,6 +1,7 @@
 // What can be said round a spray session, and in need. Which session may be left out where only one is open.
 
 import { solventIds } from '../calc/solvents.ts';
+import { methods } from '../methods.ts';
 import { gears, whereabouts } from '../session/session-commands.ts';
 import {
   choice,
@@ -13,6 +14,7 @@ import {
   people,
   person,
   place,
+  sheet,
   speed,
   unasked,
   volume,
@@ -75,6 +77,16 @@ export const sessionVerbs = {
   fit: qualification,
   medical: qualification,
   training: qualification,
+  /** Spraying without supplied air there, until that day: a day that has passed ends it. */
+  assess: verb(
+    {
+      sheet: sheet('sheet'),
+      place: place('place'),
+      method: choice('method', methods, { usual: 'spray' }),
+      until: day('until-day', { required: true }),
+    },
+    { leastRole: 'supervisor', decision: true },
+  ),
   'near-miss': verb(
     {
       text: ownWords('told', { required: true }),

@@ -67,7 +67,7 @@ export const sessionCases = {
     at: '09:45',
     act: 'spray on',
     deviates: 'SprayStarted 09:45 no-extraction-no-air',
-    liftedBy: 'supervisor',
+    liftedBy: 'nobody',
   },
   'fan-not-measured': {
     given: [...told, '09:44 fan on', '09:44 supplied yes'],
@@ -109,6 +109,26 @@ export const sessionCases = {
     at: '08:02',
     act: 'spray on',
     deviates: 'SprayStarted 08:02 air-not-summed',
+    liftedBy: 'supervisor',
+  },
+  'supplied-air-or-none': {
+    // The sheet of the build names a sensitiser.
+    given: [
+      ...['08:00 air 24C 48%', '08:00 mix 6kg demo-build', '08:00 @omar: set booth 4m2', '08:01 brief 1 spray kari'],
+      ...['08:01 ack', '08:02 fan on 0.6m/s', '08:02 supplied no'],
+    ],
+    at: '08:03',
+    act: 'spray on',
+    also: ['air-not-summed'],
+    deviates: 'SprayStarted 08:03 supplied-air-or-none',
+    liftedBy: 'nobody',
+  },
+  'no-assessment': {
+    // 8640 m3/h against the whole pot's 7990: the sum passes, and knows no mist.
+    given: [...told, '09:44 fan on 0.6m/s', '09:44 supplied no'],
+    at: '09:45',
+    act: 'spray on',
+    deviates: 'SprayStarted 09:45 no-assessment',
     liftedBy: 'supervisor',
   },
   'gear-not-flushed': {

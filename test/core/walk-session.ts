@@ -182,6 +182,7 @@ function told(draw: Draw): Command {
     { verb: oneOf(draw, alarms) },
     { verb: 'near-miss', text: 'hose by the door', anonymous: draw(2) === 0 },
     { verb: 'bell' },
+    { verb: 'assess', place: oneOf(draw, ['room', 'booth']), sheet: 'own-clear', method: 'spray', until: '2027-01-31' },
     { verb: 'shift', on: true },
     { verb: 'shift', on: false },
     {

@@ -95,6 +95,7 @@ describe('the cards', () => {
       'fan on',
       'fan on 0.3m/s',
       'spray on',
+      'supplied yes',
       'near lia out',
       '@kari: ack',
       '@rosa: spray on permit written assessment VA-2026-3',

@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import { type SolventId, solvents } from '../../../core/calc/solvents.ts';
 import type { Command } from '../../../core/commands.ts';
+import { methods } from '../../../core/methods.ts';
 import { alarms, gears, qualifications, whereabouts } from '../../../core/session/session-commands.ts';
 import { epochMs, grams, litres, metresPerSecond } from '../../../core/units.ts';
 import { utc } from './shop-at-ten.ts';
@@ -78,6 +79,17 @@ export const drawnSession: readonly fc.Arbitrary<Command>[] = [
     { requiredKeys: ['verb', 'gear'] },
   ),
   fc.record({ verb: fc.constantFrom(...qualifications), person, until: day }),
+  fc.record({ verb: only('from-outside'), session: number }, { requiredKeys: ['verb'] }),
+  fc.record(
+    {
+      verb: only('assess'),
+      sheet: fc.constantFrom('demo-clear', 'demo-build'),
+      place,
+      method: fc.constantFrom(...methods),
+      until: day,
+    },
+    { requiredKeys: ['verb', 'method', 'until'] },
+  ),
   fc.record({ verb: only('near-miss'), text: words, anonymous: fc.boolean() }),
   fc.record({ verb: fc.constantFrom(...alarms), note: words }, { requiredKeys: ['verb'] }),
   fc.record({ verb: only('hot'), batch: fc.integer({ min: 1, max: 999 }), note: words }, { requiredKeys: ['verb'] }),

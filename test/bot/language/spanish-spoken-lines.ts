@@ -152,6 +152,9 @@ export const spanishSpokenLines: readonly TypedLine[] = [
   act('desde fuera, nadie dentro', { verb: 'from-outside' }),
   act('nadie dentro 4', { verb: 'from-outside', session: 4 }),
   act('fijar confinado tanque-3 no', { verb: 'set', setting: { name: 'confined', place: 'tanque-3', on: false } }),
+  act('evaluar demo-clear en cabina hasta 2027-01-31', {
+    ...{ verb: 'assess', sheet: 'demo-clear', place: 'booth', method: 'spray', until: '2027-01-31' },
+  }),
   act('empiezo a pintar', { verb: 'spray-on' }),
   act('parar la pistola', { verb: 'spray-off' }),
   act('dejo de pintar', { verb: 'spray-off' }),

@@ -68,8 +68,8 @@ test('a whole shift: every line gets its answer, and every bell rings at its own
     // Nobody touched flange-2.
     '10:25 part/flange-2/flash-most',
     // 20 min after the last coat by each method, nobody has said that its gear is clean.
-    '10:30 batch/1/gear/dip-tank',
     '10:30 batch/1/gear/brush',
+    '10:30 batch/1/gear/dip-tank',
     // Half the pot: 51 of 288 min at 24 degC, then 480 at 15 degC: 0.5 - 51/288 of 480 is 155 min.
     '11:31 batch/1/pot-half',
     '11:42 part/impeller-7/cure-done',

@@ -94,7 +94,7 @@ describe('a fan that does not give it', () => {
   });
 
   it('given the supervisor and the written assessment by name, then it is lifted beforehand, and stands in the record', async () => {
-    const shift = await given([...told, '09:45 fan on 0.3m/s', '09:45 supplied no']);
+    const shift = await given([...told, '09:45 fan on 0.3m/s', '09:45 supplied yes']);
     expect(await shift.when('09:46 @omar: spray on permit VA-2026-3')).toEqual({ unclear: 'may-not-permit' });
     const permitted = '09:47 @rosa: spray on permit written assessment VA-2026-3';
     expect(await shift.when(permitted)).toEqual({ recorded: ['SprayStarted'] });

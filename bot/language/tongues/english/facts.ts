@@ -111,6 +111,7 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'AlarmRaised':
     case 'NearMissTold':
     case 'BellTested':
+    case 'AirAssessed':
     case 'QualificationDated':
       return englishSessionFact(fact, figures);
     case 'StepAnswered':

@@ -57,6 +57,8 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'confined-place':
     case 'not-qualified':
     case 'air-not-summed':
+    case 'supplied-air-or-none':
+    case 'no-assessment':
     case 'gear-not-flushed':
     case 'rags-not-canned':
       return englishSessionObjection(objection, figures);

@@ -199,6 +199,7 @@ const buttons = {
   'moved-out': 'Moved out…',
   'from-outside': 'From outside, nobody in it',
   'not-confined': 'Only a name',
+  assess: 'Assessed, until…',
   'go-on': 'Go on, knowing it…',
   'spray-on': 'Spraying starts',
   'spray-off': 'Spraying stops',

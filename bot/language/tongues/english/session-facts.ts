@@ -42,6 +42,8 @@ export function englishSessionFact(fact: SessionEvent | AlarmEvent, figures: Fig
       return `near miss: ${fact.text}`;
     case 'BellTested':
       return `bell test: ${figures.list(fact.people)}`;
+    case 'AirAssessed':
+      return englishSession.assessed(fact.place, fact.sheet, fact.method, fact.until);
     case 'QualificationDated':
       return `${englishSession.qualifications[fact.what]} of ${fact.person} until ${fact.until}`;
   }

@@ -5,11 +5,12 @@ import type {
   FanShort,
   FanUnknown,
   LapsedBy,
+  OnlySupplied,
   SessionObjection,
   SessionUnclear,
 } from '../../../../core/session/session-objections.ts';
 import type { Figures } from '../../figures.ts';
-import { englishQualifications } from './session.ts';
+import { englishQualifications, englishSensitisers } from './session.ts';
 import { englishSolvents } from './solvents.ts';
 
 const lapsed: Readonly<Record<LapsedBy, string>> = {
@@ -48,7 +49,7 @@ export function englishSessionObjection(objection: SessionObjection, figures: Fi
       const extraction =
         objection.extraction === 'off' ? 'There is no extraction' : 'Nobody has said that the extraction runs';
       const air = objection.air === 'none' ? 'there is no supplied air' : 'nobody has said that there is supplied air';
-      return `${extraction}, and ${air}. Where there is no extraction, supplied air at the least for everybody exposed. ${byAssessment}`;
+      return `${extraction}, and ${air}. Where there is no extraction, supplied air at the least for everybody exposed: nobody lifts this.`;
     }
     case 'fan-not-measured': {
       const asks =
@@ -65,6 +66,12 @@ export function englishSessionObjection(objection: SessionObjection, figures: Fi
       return `Out of date: ${figures.list(objection.ranOut.map(({ person, what, until }) => `${englishQualifications[what]} of ${person}, ${until}`))}. Move them out, or note the new date. ${byName}`;
     case 'air-not-summed':
       return `Nobody can say how much air keeps it from burning: ${notSummed(objection, figures)}. ${byName}`;
+    case 'supplied-air-or-none':
+      return `${onlySupplied(objection.because, figures)}. ${objection.air === 'not-said' ? 'Nobody has said that there is supplied air: say supplied yes, or do not spray' : 'Supplied air, or no spraying'}: nobody lifts this. What happened all the same is recorded against advice.`;
+    case 'no-assessment': {
+      const ended = objection.ended === undefined ? 'there is none yet' : `the last one ended on ${objection.ended}`;
+      return `Without supplied air it rests on the supervisor's standing assessment for ${objection.place}, ${objection.sheet} and spraying: ${ended}. A supervisor says assess ${objection.sheet} in ${objection.place} until 2027-01-31. ${byName}`;
+    }
     case 'gear-not-flushed': {
       const what = objection.gear === 'gun' ? 'The gun is' : 'The vessels are';
       const left = objection.left.map((id) => englishSolvents[id]);
@@ -72,6 +79,21 @@ export function englishSessionObjection(objection: SessionObjection, figures: Fi
     }
     case 'rags-not-canned':
       return 'Nobody has said that filters and rags are in their closed can.';
+  }
+}
+
+function onlySupplied(because: OnlySupplied, figures: Figures): string {
+  switch (because.is) {
+    case 'sensitiser':
+      return `The sheet ${because.sheet} names a respiratory sensitiser: ${figures.list(because.kinds.map((kind) => englishSensitisers[kind]))}`;
+    case 'sensitiser-open':
+      return `The sheet ${because.sheet} does not say whether it holds a respiratory sensitiser`;
+    case 'not-measured':
+      return 'Nobody knows what the fan gives';
+    case 'not-summed':
+      return 'There is no sum of the air for breathing';
+    case 'falls-short':
+      return 'The fan does not give what breathing asks for';
   }
 }
 

@@ -3,6 +3,8 @@
 
 import type { SolventId } from '../../../../core/calc/solvents.ts';
 import type { PersonName, PlaceName } from '../../../../core/ids.ts';
+import type { Method } from '../../../../core/methods.ts';
+import type { SensitiserKind, Sensitisers } from '../../../../core/products/sheet-spray.ts';
 import type { BriefLineId } from '../../../../core/session/brief-lines.ts';
 import type {
   Alarm,
@@ -13,6 +15,7 @@ import type {
   Whereabouts,
   Work,
 } from '../../../../core/session/session-commands.ts';
+import type { Assessment as AssessmentTold } from '../../../../core/session/spray-settings.ts';
 import type {
   Celsius,
   CubicMetresPerHour,
@@ -24,6 +27,7 @@ import type {
 } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishGears } from './gears.ts';
+import { englishMethods } from './methods.ts';
 import { englishSolvents } from './solvents.ts';
 import { englishTerms } from './terms.ts';
 import { englishTroubles } from './troubles.ts';
@@ -98,6 +102,25 @@ interface FlushStep {
 }
 
 const named = (ids: readonly SolventId[]) => ids.map((id) => englishSolvents[id]);
+
+type SensitiserTold = Sensitisers['named'][number];
+
+export const englishSensitisers: Readonly<Record<SensitiserKind, string>> = {
+  isocyanates: 'isocyanates',
+  silanes: 'silanes',
+  amines: 'amines',
+};
+
+const over: Readonly<Record<NonNullable<SensitiserTold['limit']>['over'], string>> = {
+  day: 'over the day',
+  short: 'over 15 min',
+  ceiling: 'never above',
+};
+
+function sensitiserSaid({ kind, limit }: SensitiserTold, figures: Figures): string {
+  if (limit === undefined) return englishSensitisers[kind];
+  return `${englishSensitisers[kind]} (${figures.ppm(limit.partsPerMillion)} ${over[limit.over]}, ${limit.source})`;
+}
 
 export const englishSession = {
   lines,
@@ -243,6 +266,18 @@ export const englishSession = {
     'It rings for each of them, and each says ok on their own phone. Who does not answer is named to the lead.',
   qualified: (person: PersonName, what: Qualification, until: string) =>
     `${englishQualifications[what]} of ${person}: until ${until}`,
+  /** In the record, as it was given. */
+  assessed: (place: PlaceName, sheet: string, method: Method, until: string) =>
+    `without supplied air, as assessed: ${place}, ${sheet}, ${englishMethods[method].name}, until ${until}`,
+  assessedTitle: 'Standing assessment',
+  restsOn: ({ by, place, until, at }: AssessmentTold, sheet: string, figures: Figures) =>
+    `Without supplied air, as ${by} assessed ${figures.timeDown(at)} for ${place} and ${sheet}: until ${until}.`,
+  assessmentIdle: (sheet: string) =>
+    `It does not serve yet: the sheet ${sheet} names a respiratory sensitiser, or leaves open whether it has one.`,
+  sensitisers: (named: readonly SensitiserTold[], figures: Figures) =>
+    `Respiratory sensitiser by the sheet: ${figures.list(named.map((each) => sensitiserSaid(each, figures)))}. Supplied air or no spraying.`,
+  sensitisersOpen:
+    'Respiratory sensitisers: the sheet does not say. Until it does it counts as having one: supplied air or no spraying.',
   near: (people: readonly PersonName[], whereTo: Whereabouts, figures: Figures) =>
     `${figures.list(people)}: ${goes[whereTo]}`,
   goes,

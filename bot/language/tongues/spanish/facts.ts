@@ -129,6 +129,7 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
     case 'AlarmRaised':
     case 'NearMissTold':
     case 'BellTested':
+    case 'AirAssessed':
     case 'QualificationDated':
       return spanishSessionFact(say, fact, figures);
     case 'StepAnswered':

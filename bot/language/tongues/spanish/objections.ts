@@ -60,6 +60,8 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'confined-place':
     case 'not-qualified':
     case 'air-not-summed':
+    case 'supplied-air-or-none':
+    case 'no-assessment':
     case 'gear-not-flushed':
     case 'rags-not-canned':
       return spanishSessionObjection(say, objection, figures);

@@ -73,6 +73,8 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'confined-place': 'espacio confinado',
   'not-qualified': 'prueba, examen o curso fuera de plazo',
   'air-not-summed': 'aire contra el fuego sin calcular',
+  'supplied-air-or-none': 'sin aire suministrado donde solo vale ese',
+  'no-assessment': 'sin evaluación del supervisor',
   'step-lacking': 'falta un paso del papel del fabricante',
   'filter-not-as-sheet': 'filtro distinto',
   'gear-cleaned-late': 'útiles limpiados tarde',

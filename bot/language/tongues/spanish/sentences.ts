@@ -197,6 +197,7 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   'moved-out': 'Fuera de la zona…',
   'from-outside': 'Desde fuera, nadie dentro',
   'not-confined': 'Solo es un nombre',
+  assess: 'Evaluado, hasta…',
   'go-on': 'Seguir, sabiéndolo…',
   'spray-on': 'Empezar a pintar',
   'spray-off': 'Aplicación terminada',

@@ -44,6 +44,8 @@ export function spanishSessionFact(say: Spoken, fact: SessionEvent | AlarmEvent,
       return `casi accidente: ${fact.text}`;
     case 'BellTested':
       return `prueba de avisos: ${figures.list(fact.people)}`;
+    case 'AirAssessed':
+      return session.assessed(fact.place, fact.sheet, fact.method, fact.until);
     case 'QualificationDated':
       return `${session.qualifications[fact.what]} de ${fact.person} hasta el ${spanishDay(fact.until)}`;
   }

@@ -5,12 +5,13 @@ import type {
   FanShort,
   FanUnknown,
   LapsedBy,
+  OnlySupplied,
   SessionObjection,
   SessionUnclear,
 } from '../../../../core/session/session-objections.ts';
 import type { Figures } from '../../figures.ts';
-import { spanishDay, spanishNames, spanishPlace } from './names.ts';
-import { spanishQualifications } from './session.ts';
+import { capital, spanishDay, spanishNames, spanishPlace } from './names.ts';
+import { spanishQualifications, spanishSensitisers } from './session.ts';
 import type { Spoken } from './spoken.ts';
 
 const lapsed = (say: Spoken): Readonly<Record<LapsedBy, string>> => ({
@@ -50,7 +51,7 @@ export function spanishSessionObjection(say: Spoken, objection: SessionObjection
       const extraction =
         objection.extraction === 'off' ? 'No hay extracción' : 'Nadie ha dicho que la extracción funcione';
       const air = objection.air === 'none' ? 'no hay aire suministrado' : 'nadie ha dicho que haya aire suministrado';
-      return `${extraction}, y ${air}. Sin extracción, como mínimo aire suministrado para todos los expuestos. ${byAssessment}`;
+      return `${extraction}, y ${air}. Sin extracción, como mínimo aire suministrado para todos los expuestos: esto no lo levanta nadie.`;
     }
     case 'fan-not-measured': {
       const asks =
@@ -67,6 +68,12 @@ export function spanishSessionObjection(say: Spoken, objection: SessionObjection
       return `Fuera de plazo: ${figures.list(objection.ranOut.map(({ person, what, until }) => `${spanishQualifications(say)[what]} de ${person}, ${spanishDay(until)}`))}. Que salgan, o anote la fecha nueva. ${byName}`;
     case 'air-not-summed':
       return `Nadie sabe cuánto aire evita que arda: ${notSummed(say, objection, figures)}. ${byName}`;
+    case 'supplied-air-or-none':
+      return `${onlySupplied(say, objection.because, figures)}. ${objection.air === 'not-said' ? 'Nadie ha dicho que haya aire suministrado: escriba suministrado sí, o no pinte' : 'Aire suministrado, o no se pinta'}: esto no lo levanta nadie. Lo que se haga así queda anotado en contra de lo advertido.`;
+    case 'no-assessment': {
+      const ended = objection.ended === undefined ? 'aún no hay' : `la última acabó el ${spanishDay(objection.ended)}`;
+      return `Sin aire suministrado hace falta la evaluación del supervisor para ${spanishPlace(objection.place)}, ${objection.sheet} y pistola: ${ended}. Un supervisor escribe: evaluar ${objection.sheet} en ${spanishPlace(objection.place)} hasta 2027-01-31. ${byName}`;
+    }
     case 'gear-not-flushed': {
       const what = objection.gear === 'gun' ? 'la pistola esté lavada' : 'los recipientes estén lavados';
       const left = objection.left.map(spanishNames(say).solvent);
@@ -74,6 +81,21 @@ export function spanishSessionObjection(say: Spoken, objection: SessionObjection
     }
     case 'rags-not-canned':
       return 'Nadie ha dicho que filtros y trapos estén en su contenedor cerrado.';
+  }
+}
+
+function onlySupplied(say: Spoken, because: OnlySupplied, figures: Figures): string {
+  switch (because.is) {
+    case 'sensitiser':
+      return `${capital(say.the('sheet'))} ${because.sheet} nombra un sensibilizante respiratorio: ${figures.list(because.kinds.map((kind) => spanishSensitisers[kind]))}`;
+    case 'sensitiser-open':
+      return `${capital(say.the('sheet'))} ${because.sheet} no dice si lleva un sensibilizante respiratorio`;
+    case 'not-measured':
+      return 'Nadie sabe el caudal del extractor';
+    case 'not-summed':
+      return 'No hay cálculo del aire para respirar';
+    case 'falls-short':
+      return 'El extractor no da lo que hace falta para respirar';
   }
 }
 

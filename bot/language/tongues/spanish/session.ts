@@ -1,8 +1,10 @@
 // The spray brief, its session and what to do in need, in Spanish. No sentence here passes a verdict: it says what was
 // said, by whom, what was not, and what the source asks for.
 
+import type { SensitiserKind, Sensitisers } from '../../../../core/products/sheet-spray.ts';
 import type { BriefLineId } from '../../../../core/session/brief-lines.ts';
 import type { Qualification, Work } from '../../../../core/session/session-commands.ts';
+import type { Figures } from '../../figures.ts';
 import type { englishSession } from '../english/session.ts';
 import { spanishGears } from './gears.ts';
 import {
@@ -76,6 +78,18 @@ const todo = {
 };
 
 const goes = { sprays: 'pinta', stays: 'cerca, con exposición', out: 'fuera' };
+
+export const spanishSensitisers: Readonly<Record<SensitiserKind, string>> = {
+  isocyanates: 'isocianatos',
+  silanes: 'silanos',
+  amines: 'aminas',
+};
+
+function sensitiserSaid(say: Spoken, { kind, limit }: Sensitisers['named'][number], figures: Figures): string {
+  if (limit === undefined) return spanishSensitisers[kind];
+  const over = { day: 'en la jornada', short: 'en 15 min', ceiling: 'nunca más' }[limit.over];
+  return `${spanishSensitisers[kind]} (${figures.ppm(limit.partsPerMillion)} ${over}, ${spanishNames(say).source(limit.source)})`;
+}
 
 export const spanishQualifications = (say: Spoken): Readonly<Record<Qualification, string>> => ({
   fit: 'prueba de ajuste',
@@ -224,6 +238,16 @@ export function spanishSession(say: Spoken): typeof englishSession {
     bellTest: (people, figures) => `Prueba de avisos: ${figures.list(people)}`,
     bellLines: `Suena en el teléfono de cada uno, y cada uno escribe enterado en el suyo. ${capital(say.the('lead'))} sabrá quién no contestó.`,
     qualified: (person, what, until) => `${qualifications[what]} de ${person}: hasta el ${spanishDay(until)}`,
+    assessed: (place, sheet, method, until) =>
+      `sin aire suministrado, según evaluación: ${spanishPlace(place)}, ${sheet}, ${spanishNames(say).method(method)}, hasta el ${spanishDay(until)}`,
+    assessedTitle: 'Evaluación del supervisor',
+    restsOn: ({ by, place, until, at }, sheet, figures) =>
+      `Sin aire suministrado, según la evaluación de ${by} ${atTime(figures, at)} para ${spanishPlace(place)} y ${sheet}: hasta el ${spanishDay(until)}.`,
+    assessmentIdle: (sheet) =>
+      `Todavía no sirve: ${say.the('sheet')} ${sheet} nombra un sensibilizante respiratorio, o no dice si lo lleva.`,
+    sensitisers: (named, figures) =>
+      `Sensibilizante respiratorio según ${say.the('sheet')}: ${figures.list(named.map((each) => sensitiserSaid(say, each, figures)))}. Aire suministrado, o no se pinta.`,
+    sensitisersOpen: `Sensibilizantes respiratorios: ${say.the('sheet')} no lo dice. Mientras no lo diga cuenta como que lleva: aire suministrado, o no se pinta.`,
     near: (people, whereTo, figures) => `${figures.list(people)}, ${goes[whereTo]}`,
     goes,
     daySession: (session, people, solvent, open, figures) =>
