@@ -26,7 +26,7 @@ const shift: readonly (readonly [line: string, kind: string, facts?: Readonly<Re
   ['filter 1', 'reply'],
   ['wait until 10:10', 'reply'],
   // Flash-off 10 to 15 min (common practice, no source).
-  ['coat new impeller-7, flange-2 1 brush', 'reply', { 'flash-least-at': '2026-03-02T10:20:00Z' }],
+  ['coat new impeller-7, flange-2 1 roller', 'reply', { 'flash-least-at': '2026-03-02T10:20:00Z' }],
   ['coat new plate-3 1 dip', 'reply', { 'flash-most-at': '2026-03-02T10:25:00Z' }],
   ['wait 10m', 'reply'],
   ['dry impeller-7', 'reply'],
@@ -68,8 +68,8 @@ test('a whole shift: every line gets its answer, and every bell rings at its own
     // Nobody touched flange-2.
     '10:25 part/flange-2/flash-most',
     // 20 min after the last coat by each method, nobody has said that its gear is clean.
-    '10:30 batch/1/gear/brush',
     '10:30 batch/1/gear/dip-tank',
+    '10:30 batch/1/gear/roller',
     // Half the pot: 51 of 288 min at 24 degC, then 480 at 15 degC: 0.5 - 51/288 of 480 is 155 min.
     '11:31 batch/1/pot-half',
     '11:42 part/impeller-7/cure-done',
