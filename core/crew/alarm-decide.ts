@@ -9,8 +9,8 @@ import { type BatchNumber, batchStream, crewStream, type PersonName } from '../i
 import { known } from '../known.ts';
 import { sheetMeant } from '../products/shelf.ts';
 import { namedIn } from '../session/people-named.ts';
+import { placeOf } from '../session/place-meant.ts';
 import type { Alarm, Qualification } from '../session/session-commands.ts';
-import { placeOf } from '../session/session-decide.ts';
 import { liveBatches, type Shop, sheetFor } from '../shop.ts';
 import { unreadUnder } from '../unread.ts';
 import { mayNotSettle, roleMissing } from './who-may.ts';

@@ -4,14 +4,7 @@ import type { CommandOf } from '../commands.ts';
 import { accepted, type Deciders, type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
 import type { EventBody, NewEvent } from '../history.ts';
-import {
-  type BatchNumber,
-  crewStream,
-  defaultPlace,
-  type PersonName,
-  type SessionNumber,
-  sessionStream,
-} from '../ids.ts';
+import { type BatchNumber, crewStream, type PersonName, type SessionNumber, sessionStream } from '../ids.ts';
 import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
 import { judge, type Rule } from '../rules.ts';
@@ -19,6 +12,7 @@ import { liveBatches, onlyOne, openSessions, type Shop, sheetFor } from '../shop
 import type { EpochMs } from '../units.ts';
 import { type AckCase, ackRules } from './ack-rules.ts';
 import { namedIn } from './people-named.ts';
+import { placeOf } from './place-meant.ts';
 import { exposedIn, isRunning, type Session, sessionAsOf } from './session.ts';
 import { fanMinutesAfter } from './session-air.ts';
 import { closeRules, sprayRules } from './session-rules.ts';
@@ -74,12 +68,6 @@ function batchMeant(shop: Shop, named: BatchNumber | undefined): BatchNumber | u
   const live = liveBatches(shop).map(({ number }) => number);
   if (named === undefined) return live.length === 1 ? live[0] : undefined;
   return shop.batches.has(named) ? named : unclear({ code: 'no-such-batch', batch: named, live });
-}
-
-/** The only booth that the crew has set, where nobody names one. */
-export function placeOf(shop: Shop, named: string | undefined): string {
-  const booths = [...shop.crew.spray.booths.keys()];
-  return named ?? (booths.length === 1 ? booths[0] : undefined) ?? defaultPlace;
 }
 
 /** What is told of a session and never objected to. */
