@@ -126,7 +126,7 @@ export function sprayOffCard(telling: Telling, session: Session): Card {
       words.stopped,
       ...flushPlan(telling, session),
       ...weakLines(telling, batchOf(telling, session)),
-      ...saidLines(telling, saidBeforeCleaning(session.sheet)),
+      ...(session.flushes.length > 0 ? [] : saidLines(telling, saidBeforeCleaning(session.sheet))),
     ],
     hazards: flushConflicts(telling, session),
     actions: sessionTaps(telling, session),

@@ -2,6 +2,7 @@
 
 import type { Batch } from '../../core/batch/batch.ts';
 import { lastFiltering } from '../../core/batch/filtering.ts';
+import { hasAskedOfCans } from '../../core/batch/unnamed-cans.ts';
 import { methodLikely } from '../../core/coats-waiting.ts';
 import type { CommandOf } from '../../core/commands.ts';
 import { batchStream } from '../../core/ids.ts';
@@ -34,14 +35,14 @@ export function stepAsked(telling: Telling, batch: Batch, isFlushed?: true): Ste
   return { step, lines: [asked(batch.sheet, telling.figures)], actions: answers };
 }
 
-/** After a flush with what the sheet wants of a strength: how strong the bottle is, where that is the batch's question. */
+/** After a flush with what the sheet wants of a strength: how strong the bottle is, where the batch has asked nothing else. */
 export function strengthQuestion(
   telling: Telling,
   batch: Batch | undefined,
   flush: CommandOf<'flush'>,
 ): Pick<StepAsked, 'lines' | 'actions'> {
   const isIt = batch !== undefined && isFlushedWith(batch.sheet, { fact: { type: 'GearFlushed', ...flush } });
-  const asked = isIt ? stepAsked(telling, batch, true) : undefined;
+  const asked = isIt && !hasAskedOfCans(telling.shop, batch) ? stepAsked(telling, batch, true) : undefined;
   return asked?.step === 'alcohol' ? asked : { lines: [], actions: [] };
 }
 

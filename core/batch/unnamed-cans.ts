@@ -55,9 +55,15 @@ export function unnamedParts(shop: Shop, batch: Batch): readonly Component[] {
   return components.filter((component) => open.has(component) && keepsCans(shop, batch, component));
 }
 
+const leftOpen = (shop: Shop, batch: Batch): readonly Unnamed[] =>
+  weighedWithoutCan(batch).filter(({ component }) => keepsCans(shop, batch, component));
+
+/** Whether the batch has had its question of the cans, answered or not. */
+export const hasAskedOfCans = (shop: Shop, batch: Batch): boolean => leftOpen(shop, batch).length > 0;
+
 /** Asked once a batch: by the first of its weighings that left it open, and of Part A before Part B. */
 export function canAsked(shop: Shop, batch: Batch, seqs: readonly number[]): Component | undefined {
-  const kept = weighedWithoutCan(batch).filter(({ component }) => keepsCans(shop, batch, component));
+  const kept = leftOpen(shop, batch);
   const first = Math.min(...kept.map(({ weighing }) => weighing.seq));
   if (!seqs.includes(first)) return undefined;
   return components.find((component) =>

@@ -56,10 +56,28 @@ describe('gear after its last coat', () => {
     expect((await card('card 1')).lines).toContainEqual(expect.stringMatching(/^Kept: .*as strong as the sheet asks/));
   });
 
+  it('given a batch that was asked which can it came from, then it is not asked of the bottle too', async () => {
+    const steps = ['equipment', 'bonding', 'papers', 'vessel', 'clean-oven', 'clean-room'];
+    const { card } = await talkAfter(
+      ...[
+        'air 22C 50%',
+        ...steps.map((step) => `confirm ${step}`),
+        'open A lot 7731 5kg gas',
+        'open A lot 7732 5kg gas',
+      ],
+      ...['wait 1m', 'mix 2.4kg', 'weigh 3 1201g 1198g already', 'wait 110m', 'filter 3'],
+      ...['coat new impeller-7 3 brush already', 'flush brush acetone'],
+    );
+    expect((await card('flush brush ipa')).lines.join()).not.toContain('Asked once a bottle');
+  });
+
   it('given spraying that stops, then what is worn for the flush stands with its sequence', async () => {
     const { card } = await talkAfter(...filtered, 'brief 1 spray kari', '@kari: ack', 'fan on 0.6m/s already');
     for (const line of ['supplied yes', 'spray on already']) await card(line);
-    expect((await card('spray off')).lines).toContain('Cleaning: wear gloves, goggles.');
+    const worn = 'Cleaning: wear gloves, goggles.';
+    expect((await card('spray off')).lines).toContain(worn);
+    for (const line of ['flush gun acetone', 'spray on already']) await card(line);
+    expect((await card('spray off')).lines).not.toContain(worn);
   });
 
   it('given it is cleaned late, then the card says what it may have cost, and so do trace, day and run card', async () => {
