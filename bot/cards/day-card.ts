@@ -91,6 +91,7 @@ function partLines(telling: Telling, day: DayRecord): readonly string[] {
   return [
     ...preparedLines(telling, day),
     ...day.partsByMethod.map(({ method, parts }) => replies.dayMethod(method, parts, telling.figures)),
+    ...day.waiting.map(({ part, dryAt }) => replies.dayWaiting(part, dryAt, telling.figures)),
     ...day.curing.map(({ part, dueAt }) => replies.dayCuring(part, dueAt, telling.figures)),
   ];
 }

@@ -45,6 +45,8 @@ export interface DayRecord extends Stretch {
   readonly prepared: readonly Entry[];
   readonly partsByMethod: readonly { readonly method: Method; readonly parts: readonly PartName[] }[];
   readonly curing: readonly { readonly part: PartName; readonly dueAt: EpochMs | undefined }[];
+  /** Dry, and in no cure yet. */
+  readonly waiting: readonly { readonly part: PartName; readonly dryAt: EpochMs }[];
   readonly sessions: readonly Session[];
   readonly rings: readonly DayRing[];
   readonly airCelsius: readonly Celsius[];
@@ -72,6 +74,7 @@ export function dayRecord(shop: Shop, span: DaySpan, now: EpochMs): DayRecord {
     prepared: entries.filter(({ fact }) => fact.type === 'SurfacePrepared'),
     partsByMethod: byMethod(coats.map(({ fact }) => fact)),
     curing: curingNow(shop),
+    waiting: waitingNow(shop),
     sessions: [...streamsTouched(entries)]
       .flatMap((stream) => (nounOf(stream) === 'session' ? (shop.sessions.get(numberIn(stream)) ?? []) : []))
       .sort((a, b) => a.number - b.number),
@@ -92,6 +95,13 @@ function byMethod(coats: readonly { readonly method: Method; readonly part: Part
       parts: [...new Set(coats.filter((coat) => coat.method === method).map(({ part }) => part))].sort(inNaturalOrder),
     }))
     .filter(({ parts }) => parts.length > 0);
+}
+
+function waitingNow(shop: Shop): DayRecord['waiting'] {
+  return byName(liveParts(shop)).flatMap((part) => {
+    const phase = phaseOfPart(part);
+    return phase.is === 'dry' ? [{ part: part.name, dryAt: phase.dryAt }] : [];
+  });
 }
 
 function curingNow(shop: Shop): DayRecord['curing'] {

@@ -54,6 +54,14 @@ describe('the day', () => {
     expect(record.idle).toBe(false);
   });
 
+  it('given a part that is dry and was never put to cure, then it is listed with since when', async () => {
+    const shift = await given([...shiftOfTheDay, '15:00 coat new lid-9 1 dip already', '15:12 dry lid-9']);
+    const { waiting } = await day(shift);
+    expect(waiting.map(({ part, dryAt }) => `${part} ${shift.spoken(dryAt)}`)).toContain('lid-9 15:12');
+    await shift.when('15:13 cure lid-9 room');
+    expect((await day(shift)).waiting.map(({ part }) => part)).not.toContain('lid-9');
+  });
+
   it('given lids curing in the room, then they are listed with when they ring, and the part out of the oven is not', async () => {
     const shift = await given(shiftOfTheDay);
     const { curing } = await day(shift);

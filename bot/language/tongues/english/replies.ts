@@ -174,6 +174,8 @@ export const englishReplies = {
   dayStirNoFigure: (batch: number, given: Minutes, figures: Figures) =>
     `Batch ${batch} stirring: no figure on the sheet, given ${figures.minutesDown(given)}`,
   dayMethod: (method: Method, parts: readonly PartName[], figures: Figures) => `${method}: ${figures.list(parts)}`,
+  dayWaiting: (part: PartName, dryAt: EpochMs, figures: Figures) =>
+    `${part}: dry at ${figures.timeDown(dryAt)}, and in no cure since`,
   dayCuring: (part: PartName, at: EpochMs | undefined, figures: Figures) =>
     `${part}: in cure, rings at ${at === undefined ? '?' : figures.timeUp(at)}`,
   dayDeviation: (at: EpochMs, who: PersonName, what: string, permitted: string | undefined, figures: Figures) =>

@@ -164,6 +164,7 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     dayStirNoFigure: (batch, given, figures) =>
       `Mezcla ${batch}, agitación: sin dato en ${say.the('sheet')}, cumplida ${figures.minutesDown(given)}`,
     dayMethod: (method, parts, figures) => `${methodName(say, method)}: ${figures.list(parts)}`,
+    dayWaiting: (part, dryAt, figures) => `${part}: seca ${atTime(figures, dryAt)}, y sin curar desde entonces`,
     dayCuring: (part, at, figures) =>
       `${part}: en curado${at === undefined ? '' : `, avisa ${atTime(figures, at, 'up')}`}`,
     dayDeviation: (at, who, what, permitted, figures) =>
