@@ -6,6 +6,7 @@ import { coatFromBatchRules, mixRules, potRules } from './batch/batch-rules.ts';
 import { addRules, weighRules } from './batch/weigh-rules.ts';
 import { checkRules, lidRules, openedFirstRules, openRules, shutRules } from './can/can-rules.ts';
 import type { Verb } from './commands.ts';
+import { alarmRules } from './crew/alarm-rules.ts';
 import type { ObjectionCode } from './objections.ts';
 import { coatOnPartRules, cureRules, dryRules, outRules, releaseRules } from './part/part-rules.ts';
 import type { Rule } from './rules.ts';
@@ -16,7 +17,7 @@ export type RuleRow = Pick<Rule<never>, 'code' | 'source' | 'liftedBy'>;
 
 /** A verb that is not here is never objected to. */
 export const allowed: Readonly<Partial<Record<Verb, readonly RuleRow[]>>> = {
-  mix: mixRules,
+  mix: [...mixRules, ...alarmRules],
   weigh: weighRules,
   add: addRules,
   open: openRules,
@@ -25,13 +26,14 @@ export const allowed: Readonly<Partial<Record<Verb, readonly RuleRow[]>>> = {
   prestir: openedFirstRules,
   check: checkRules,
   ...potRules,
-  coat: [...coatFromBatchRules, ...coatOnPartRules, ...coatUnderBriefRules],
+  coat: [...coatFromBatchRules, ...coatOnPartRules, ...coatUnderBriefRules, ...alarmRules],
   dry: dryRules,
-  cure: cureRules,
+  cure: [...cureRules, ...alarmRules],
   out: outRules,
   release: releaseRules,
   ack: ackRules,
-  'spray-on': sprayRules,
+  brief: alarmRules,
+  'spray-on': [...sprayRules, ...alarmRules],
   close: closeRules,
 };
 

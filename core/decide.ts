@@ -11,7 +11,17 @@ import { decideFlush } from './coat/flush-decide.ts';
 import type { Command, CommandOf, Verb } from './commands.ts';
 import { decideAmend } from './corrections/amend.ts';
 import { decideUndo } from './corrections/undo.ts';
-import { decideAlarm, decideAssess, decideBell, decideNearMiss, decideQualification } from './crew/alarm-decide.ts';
+import {
+  decideAlarm,
+  decideAlarmOver,
+  decideAssess,
+  decideBell,
+  decideDrill,
+  decideNearMiss,
+  decideNoAlarm,
+  decideQualification,
+} from './crew/alarm-decide.ts';
+import { heldByAlarm } from './crew/alarm-rules.ts';
 import { decideOk, decideSet, decideUsed } from './crew/crew-decide.ts';
 import { decideHandover, decideShift, decideTakeover } from './crew/shift-decide.ts';
 import { type Deciders, type Decision, type Said, unclear } from './decision.ts';
@@ -86,13 +96,19 @@ const deciders: Deciders<Verb> = {
   fire: decideAlarm,
   down: decideAlarm,
   hot: decideAlarm,
+  'skin-burn': decideAlarm,
+  breathless: decideAlarm,
+  emergency: decideAlarm,
+  'no-alarm': decideNoAlarm,
+  'alarm-over': decideAlarmOver,
+  drill: decideDrill,
   bell: decideBell,
   confirm: decideStep,
 };
 
 export function decide(shop: Shop, said: Said): Decision {
   if (said.at > said.now) return unclear({ code: 'in-the-future', at: said.at, now: said.now });
-  const decision = decideVerb(shop, said.command.verb, said);
+  const decision = heldByAlarm(shop, said, decideVerb(shop, said.command.verb, said));
   if (decision.kind !== 'accepted') return decision;
   return { ...decision, events: decision.events.map((event) => noting(said.command, event)) };
 }

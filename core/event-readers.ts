@@ -17,6 +17,10 @@ export type Reader =
   | 'session'
   | 'shifts'
   | 'rings'
+  /** Begins something in a place: not where an alarm is on. */
+  | 'begins'
+  /** What is on of the alarms. */
+  | 'alarms'
   /** What stands of the crew's settings, and of those for spraying. */
   | 'crew'
   | 'spraying'
@@ -47,7 +51,7 @@ export type Reader =
   | 'export';
 
 export const readersOf = {
-  BatchOpened: ['opening', 'batch-rules', 'air', 'night', 'clock', 'export'],
+  BatchOpened: ['opening', 'batch-rules', 'air', 'night', 'clock', 'export', 'begins'],
   PartsWeighed: ['batch', 'can', 'batch-rules', 'air', 'night', 'export'],
   PartWeighed: ['batch', 'can', 'batch-rules', 'air', 'night', 'export'],
   PartAdded: ['batch', 'can', 'batch-rules', 'air', 'night', 'export'],
@@ -82,9 +86,10 @@ export const readersOf = {
     'period',
     'timeline',
     'export',
+    'begins',
   ],
   FilmDry: ['part', 'part-rules'],
-  CureStarted: ['part', 'part-rules', 'air', 'night', 'clock', 'export'],
+  CureStarted: ['part', 'part-rules', 'air', 'night', 'clock', 'export', 'begins'],
   PartTemperatureRead: ['part', 'part-rules', 'export'],
   DoorOpened: ['part'],
   CureEnded: ['part', 'part-rules', 'night'],
@@ -107,18 +112,22 @@ export const readersOf = {
   TakenOver: ['shifts', 'spraying'],
   SolventUsed: ['ledger', 'export'],
   HashGiven: [],
-  SessionBriefed: ['opening', 'crew', 'spraying'],
+  SessionBriefed: ['opening', 'crew', 'spraying', 'begins'],
   PeoplePlaced: ['session'],
   ExtractionSaid: ['session'],
   SuppliedAirSaid: ['session'],
   BriefAcknowledged: ['session', 'session-rules'],
   SprayedFromOutside: ['session'],
-  SprayStarted: ['session', 'session-rules'],
+  SprayStarted: ['session', 'session-rules', 'begins'],
   SprayStopped: ['session'],
   GearFlushed: ['session', 'batch-rules', 'session-rules', 'ledger'],
   WasteCanned: ['session'],
   SessionClosed: ['session', 'session-rules'],
-  AlarmRaised: ['batch', 'period'],
+  AlarmRaised: ['batch', 'period', 'alarms'],
+  CryHeard: ['period', 'alarms'],
+  AlarmCalledOff: ['period', 'alarms'],
+  DrillBegun: ['period', 'alarms'],
+  AlarmsEnded: ['period', 'alarms'],
   NearMissTold: ['period'],
   BellTested: [],
   QualificationDated: ['spraying'],

@@ -8,6 +8,7 @@ import type { MaterialObjection, MaterialUnclear } from './can/can-objections.ts
 import type { UndoUnclear } from './corrections/undo-objections.ts';
 import type { Role } from './crew/crew-commands.ts';
 import type { CrewUnclear } from './crew/crew-unclear.ts';
+import type { AlarmObjection } from './crew/open-alarms.ts';
 import type { BatchNumber, PartName, PersonName, SheetId } from './ids.ts';
 import type { Method } from './methods.ts';
 import type { HoldingCode } from './part/holding-codes.ts';
@@ -21,6 +22,7 @@ import type { EpochMs, Grams, Minutes } from './units.ts';
 export type Objection =
   | MaterialObjection
   | SessionObjection
+  | AlarmObjection
   | FilmObjection
   | CureObjection
   | ReadingObjection

@@ -27,6 +27,7 @@ export const ringErrs = {
   'stage-service': 'at-least',
   'stage-full': 'at-least',
   'cure-done': 'at-least',
+  cry: 'at-most',
   handover: 'at-most',
   'air-due': 'at-most',
   blanket: 'at-most',

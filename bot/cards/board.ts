@@ -75,7 +75,7 @@ export function makeBoard(telling: Telling): Board {
     alarms: alarms.map((verb) => ({
       id: `alarm-${verb}`,
       label: telling.words.session.troubles[verb].title,
-      line: verb,
+      line: verb === 'hot' ? 'hot-pot' : verb,
     })),
   };
 }

@@ -8,11 +8,11 @@ import { exampleIn } from '../language/example-units.ts';
 import { englishVerbs } from '../language/tongues/english/verbs.ts';
 import { type VocabularyName, type VocabularyRow, vocabulary } from '../language/vocabulary.ts';
 import { type Card, makeCard } from './card.ts';
-import type { Telling } from './card-context.ts';
+import { type Telling, tap } from './card-context.ts';
 import { exampleHere } from './example-here.ts';
 
 export function helpCard(telling: Telling, verb: string | undefined): Card {
-  const { replies, typed, slots } = telling.words;
+  const { replies, typed, slots, session } = telling.words;
   const rows: readonly VocabularyRow[] = Object.values(vocabulary);
   const row = rows.find(({ name }) => name === verb || (verb !== undefined && englishVerbs[name].words.includes(verb)));
   if (row === undefined) {
@@ -22,6 +22,7 @@ export function helpCard(telling: Telling, verb: string | undefined): Card {
         replies.helpHow,
         replies.caution,
       ],
+      actions: [{ ...tap(telling, 'ring-everybody', 'emergency'), label: session.callForHelp('emergency') }],
     });
   }
   const rules = isOwnKey(allowed, row.name) ? (allowed[row.name] ?? []) : [];

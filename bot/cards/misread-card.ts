@@ -13,11 +13,12 @@ import { tapsTogether } from './parts-together.ts';
 
 /** A front end that knows no shop yet has examples of its own. */
 export function misreadCard(telling: Telling | Pick<Telling, 'words'>, misread: Misread): Card {
-  const { replies, session } = telling.words;
+  const { replies, session, buttons } = telling.words;
   /** What will be said, to be read before it is pressed; a tap that calls people says so. */
   const label = (line: string): string => {
     const alarm = ownValue(misread.calls ?? {}, line);
-    return alarm === undefined ? replies.lineMeant(line) : session.callForHelp(alarm);
+    if (alarm !== undefined) return session.callForHelp(alarm);
+    return misread.calms === line ? buttons['no-alarm'] : replies.lineMeant(line);
   };
   const asksForHelp = misread.code === 'which-cry';
   const call = asksForHelp && 'shop' in telling ? telling.shop.crew.spray.emergency.call : undefined;

@@ -3,6 +3,7 @@
 import type { Recorded } from '../../core/execute.ts';
 import { isOwnKey } from '../../core/own-key.ts';
 import { notedIn } from '../../core/verbs/noted.ts';
+import { firstUpper } from '../language/first-upper.ts';
 import { notedFigure } from '../language/noted-figures.ts';
 import type { CardFact } from './card.ts';
 import type { Telling } from './card-context.ts';
@@ -27,5 +28,3 @@ export function notedFacts(telling: Telling, { envelopes }: Recorded, told: read
     ({ id }) => !told.some((fact) => fact.id === id),
   );
 }
-
-const firstUpper = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);

@@ -7,6 +7,7 @@ import { type Noun, nameIn, nounOf, numberIn } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
 import type { Session } from '../../core/session/session.ts';
 import { type BatchNow, type CanNow, type PartNow, statusOf } from '../../core/status.ts';
+import { firstUpper } from '../language/first-upper.ts';
 import { type Card, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 
@@ -92,7 +93,7 @@ export const onPart =
 export function doneTitle(telling: Telling, { envelopes: [envelope] }: Recorded): string {
   if (envelope === undefined || envelope.body.type === 'Amended') return telling.words.replies.settled;
   const said = telling.words.undo.act({ stream: envelope.stream, fact: envelope.body }, telling.figures);
-  return said.slice(0, 1).toUpperCase() + said.slice(1);
+  return firstUpper(said);
 }
 
 /** Of parts that cure together the one that is done last speaks for the load. */

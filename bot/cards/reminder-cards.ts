@@ -3,6 +3,7 @@
 import type { Batch } from '../../core/batch/batch.ts';
 import { isRatioOut } from '../../core/batch/batch-status.ts';
 import type { ClockReading } from '../../core/calc/clock.ts';
+import { cryKey } from '../../core/crew/open-alarms.ts';
 import { nameIn, nounOf } from '../../core/ids.ts';
 import { isOwnKey } from '../../core/own-key.ts';
 import type { Part } from '../../core/part/part.ts';
@@ -15,6 +16,7 @@ import type { ReminderKind } from '../../core/wanted-reminder.ts';
 import { writeRingKey } from '../language/ring-key.ts';
 import type { RingWords } from '../language/tongues/english/rings.ts';
 import { airFacts } from './air-facts.ts';
+import { cryRing } from './alarm-cards.ts';
 import { batchTaps, blendFacts, potFacts } from './batch-cards.ts';
 import { canRing } from './can-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
@@ -79,6 +81,7 @@ export function reminderCard(telling: Telling, ringing: RingingReminder): Card {
       ],
       hazards: subject.hazards ?? [],
       ping: reminder.to,
+      ...(reminder.kind === 'cry' && { alarm: true }),
     },
   );
 }
@@ -155,6 +158,7 @@ function toneOf({ reminder }: RingingReminder, missing: boolean): Tone {
     case 'gear':
       return 'warn';
     case 'spell-end':
+    case 'cry':
       return 'stop';
     case 'stir-done':
     case 'induction-done':
@@ -201,6 +205,10 @@ function subjectOf(telling: Telling, ringing: RingingReminder): Subject {
       return session === undefined ? bare : { ...bare, ...sessionRing(telling, session, kind) };
     }
     case 'crew':
+      if (kind === 'cry') {
+        const cry = shop.crew.alarms.find(({ seq }) => reminder.key === cryKey(seq));
+        return cry === undefined ? bare : { ...bare, ...cryRing(telling, cry) };
+      }
       if (kind === 'handover') return { ...bare, ...handoverRing(telling) };
       return kind === 'morning'
         ? { ...bare, lines: withCures(telling, morningLines(telling)), taps: [tap(telling, 'stock', 'stock')] }

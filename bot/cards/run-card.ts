@@ -7,6 +7,7 @@ import { batchOf } from '../../core/shop.ts';
 import { statusOf } from '../../core/status.ts';
 import { type RunStep, runOfBatch, runOfPart } from '../../core/steps/run.ts';
 import { type AskedStep, isAsked, stepRows } from '../../core/steps/step-rows.ts';
+import { firstUpper } from '../language/first-upper.ts';
 import { afterCureLines } from './after-cure-lines.ts';
 import { batchFacts, batchLine, batchTaps } from './batch-cards.ts';
 import { unnamedOnRun } from './can-asked.ts';
@@ -76,7 +77,7 @@ function unsaidTaps(
     if (stands !== 'not-answered' || !isAsked(step) || step === asked) return [];
     if (isOver && stepRows[step].stops === 'weigh') return [];
     const { name } = telling.words.steps.rows[step];
-    const label = `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
+    const label = firstUpper(name);
     return [{ ...stepTap(telling, step, true, batch), id: `step-yes-${step}`, label }];
   });
 }

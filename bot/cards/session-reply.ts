@@ -4,8 +4,9 @@ import type { CommandOf } from '../../core/commands.ts';
 import { nounOf } from '../../core/ids.ts';
 import type { Alarm, Qualification } from '../../core/session/session-commands.ts';
 import type { sessionVerbs } from '../../core/verbs/session-verbs.ts';
-import { alarmCard, assessedCard, bellCard, nearMissCard, qualifiedCard } from './alarm-cards.ts';
+import { alarmCard, alarmOverCard, calledOffCard, drillCard } from './alarm-cards.ts';
 import type { Card } from './card.ts';
+import { assessedCard, bellCard, nearMissCard, qualifiedCard } from './crew-told-cards.ts';
 import { cleanedCard } from './gear-cards.ts';
 import { type Act, onSession } from './recorded-act.ts';
 import {
@@ -55,5 +56,11 @@ export const sessionReplies: { readonly [V in keyof typeof sessionVerbs]: (act: 
   fire: alarm,
   down: alarm,
   hot: alarm,
+  'skin-burn': alarm,
+  breathless: alarm,
+  emergency: alarm,
+  'no-alarm': ({ telling }) => calledOffCard(telling),
+  'alarm-over': ({ telling, outcome, request }) => alarmOverCard(telling, outcome, request.by),
+  drill: ({ telling, command, request }) => drillCard(telling, command, request.by),
   bell: ({ telling, outcome }) => bellCard(telling, outcome),
 };

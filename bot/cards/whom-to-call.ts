@@ -7,11 +7,8 @@ import type { Telling } from './card-context.ts';
 
 type People = Pick<CrewFile, 'people'>;
 
-/** In need: everybody who leads; where that is only who cried, all the others. */
-export function calledInNeed(crew: People, by: PersonName): readonly PersonName[] {
-  const leading = [...peopleWithRole(crew, 'lead'), ...peopleWithRole(crew, 'supervisor')];
-  return firstOf([without(leading, by), without(namesOf(crew), by)]);
-}
+/** In need: everybody else. */
+export const calledInNeed = (crew: People, by: PersonName): readonly PersonName[] => without(namesOf(crew), by);
 
 /** Of a near miss. Told without a name it calls all alike: whom it left out would be who told it. */
 export function calledForNearMiss(crew: People, by: PersonName): readonly PersonName[] {

@@ -12,6 +12,9 @@ const companions = {
   down: 'calmDown',
   spill: 'calmSpill',
   hot: 'calmHot',
+  'skin-burn': 'calmSkin',
+  breathless: 'calmBreathless',
+  emergency: 'calmEmergency',
 } as const;
 
 const isCount = (word: string, { counts }: CryTable): boolean =>
@@ -64,6 +67,10 @@ export function isCalm(alarm: Alarm, word: string, after: readonly string[], con
         isOnlyWet(after, cries) ||
         cries.spilledInJest.has(`${first} ${second}`)
       );
+    case 'skin-burn':
+    case 'breathless':
+    case 'emergency':
+      return isFine;
     case 'hot':
       return after.some((each) => cries.harmless.has(each));
   }

@@ -16,7 +16,6 @@ const offers = [
 
 export function alarmsWanted(line: string, cries: CryTable): readonly Alarm[] {
   const typed = withoutAccents(line.toLowerCase());
-  if (cries.patterns.callsWhole.test(typed)) return ['down', 'fire', 'eyes'];
   if (cries.patterns.blind.test(typed)) return ['eyes'];
   const said = typed.match(/\p{L}+/gu) ?? [];
   return offers.flatMap(([set, alarms]) => (said.some((word) => cries[set].has(word)) ? alarms : []));

@@ -64,6 +64,11 @@ export function isCry(called: Called, context: CryContext): boolean {
       return !cries.onlyOfLiquid.has(word) && (isCanOf(after, context) || isSpill(before, after, context));
     case 'hot':
       return isPotHot(called, context);
+    case 'breathless':
+      return !isCalm(alarm, word, after, context);
+    case 'skin-burn':
+    case 'emergency':
+      return opens(before, context) && endsWell(after, context, () => true) && !isCalm(alarm, word, after, context);
   }
 }
 

@@ -25,16 +25,17 @@ export interface CryTable extends Sets {
     readonly shoutedOn: RegExp;
     /** `hes down`. */
     readonly runTogether: RegExp;
-    /** The whole line: elsewhere 112 is a number, and help is asked for with a rack. */
-    readonly callsWhole: RegExp;
+    /** The whole line: elsewhere 112 is a number. */
+    readonly dialled: RegExp;
     readonly blind: RegExp;
+    readonly gasps: RegExp;
   };
 }
 
 /** Where several words may stand for one. */
 const phrases: ReadonlySet<keyof CryWords> = new Set([
   ...(['boiling', 'calmPhrases', 'dropped', 'faints', 'falling', 'fallsOfWorkFarther', 'heating', 'kindled'] as const),
-  ...(['ofAnything', 'orders', 'spilledInJest'] as const),
+  ...(['gasping', 'ofAnything', 'orders', 'spilledInJest'] as const),
 ]);
 
 const noLetter = '[^\\p{L}\\p{N}_]';
@@ -64,6 +65,7 @@ export function cryTableOf(tongues: readonly Typed[], verbs: VerbTable): CryTabl
       ...[...sets.falling].map((word) => [word, 'down'] as const),
       ...[...sets.burningOf].map((word) => [word, 'fire'] as const),
       ...[...sets.boiling].map((word) => [word, 'hot'] as const),
+      ...[...sets.gasping].map((word) => [word, 'breathless'] as const),
       ...[...sets.smoke].map((word) => [word, 'fire'] as const),
     ]),
     kindling: new Set([...sets.kindled].map((phrase) => phrase.replace(/ .*/, ''))),
@@ -71,10 +73,8 @@ export function cryTableOf(tongues: readonly Typed[], verbs: VerbTable): CryTabl
       noDrill: new RegExp(whole(anyOf('noDrill')), 'gu'),
       shoutedOn: new RegExp(`!+\\s*(?=${whole([...sets.shoutedOn].join('|'))})`, 'gu'),
       runTogether: new RegExp(whole(`(${[...sets.runTogether].join('|')})s`), 'giu'),
-      callsWhole: new RegExp(
-        `^${noLetter}*(?:${anyOf('helpWhole')}|(?:(?:${anyOf('dialling')}) )?(?:${anyOf('numbers')}))${noLetter}*$`,
-        'u',
-      ),
+      dialled: new RegExp(`^${noLetter}*(?:(?:${anyOf('dialling')}) )?(?:${anyOf('numbers')})${noLetter}*$`, 'u'),
+      gasps: new RegExp(whole(anyOf('gasps')), 'u'),
       blind: new RegExp(whole(anyOf('blind')), 'u'),
     },
   };

@@ -2,15 +2,12 @@
 // nobody. A line that begins with the word calls, unless what follows is calm; elsewhere what stands next to it decides. Whatever
 // is no cry is asked about.
 
-import type { Alarm } from '../../core/session/session-commands.ts';
+import { type Alarm, alarms } from '../../core/session/session-commands.ts';
 import { type Called, type CryContext, calledIn } from './cry-round.ts';
 import { isBegun, isCry } from './cry-stands.ts';
 import type { CryTable } from './cry-words.ts';
 import type { LineContext } from './reading.ts';
 import { withoutAccents } from './typed/without-accents.ts';
-
-/** The gravest first, where a line cries out twice. */
-const order: readonly Alarm[] = ['fire', 'eyes', 'down', 'spill', 'hot'];
 
 /** What the line cries out, the gravest first; nothing where it may only speak of it. */
 export function criesIn(line: string, { people = [], hearing }: LineContext): readonly Alarm[] {
@@ -33,7 +30,7 @@ export function criesIn(line: string, { people = [], hearing }: LineContext): re
       .replace(cries.patterns.noDrill, ' ')
       .match(/[^?]+\?*/g) ?? [];
   const cried = new Set(sentences.flatMap((sentence) => criesOf(sentence, context)));
-  return order.filter((alarm) => cried.has(alarm));
+  return alarms.filter((alarm) => cried.has(alarm));
 }
 
 function criesOf(sentence: string, context: CryContext): readonly Alarm[] {

@@ -2,14 +2,18 @@
 // stands (`kari is down`); what begins with such a word and does not cry out calls nobody, and is asked about.
 
 import { isFailed } from '../../core/failed.ts';
+import type { PlaceName } from '../../core/ids.ts';
 import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
-import { criesIn } from './cry.ts';
+import { criedWords, criesIn } from './cry.ts';
 import type { Hearing } from './hearing.ts';
 import { aboutAlarms, type Read } from './misread-line.ts';
+import { type Need, needIn } from './need.ts';
 import type { Fault, LineContext } from './reading.ts';
 import { mannerOf } from './time-and-permission.ts';
+import { isPlaceRoot } from './trade-words.ts';
 import type { Token } from './typed/token.ts';
-import { asksForHelp, whichCry } from './unnamed-cry.ts';
+import { tokenize } from './typed/tokens.ts';
+import { whichCry } from './unnamed-cry.ts';
 import type { VerbNamed } from './verbs-of-tongues.ts';
 
 /** `fire extinguisher checked`; not `fire`, `spill at 9:50`, nor what a tap wrote in quotes. */
@@ -25,8 +29,13 @@ export function isOnlySpokenOf(
   const own = alarm === 'hot' && after[0]?.kind === 'number' ? after.slice(1) : after;
   if (alarm === undefined || own[0]?.kind === 'quoted') return false;
   const manner = mannerOf(own, line, context);
+  const { onlyOfLiquid, saysLittle } = context.hearing.cries;
+  const word = first.text.toLowerCase();
   if (!isFailed(manner) && manner.tokens.length === 0)
-    return context.hearing.cries.onlyOfLiquid.has(first.text.toLowerCase());
+    return (
+      onlyOfLiquid.has(word) ||
+      (saysLittle.has(word) && own.length === 0 && criedWords(line, context.hearing.cries).length === 1)
+    );
   return !criesIn(line.slice(first.start), context).includes(alarm);
 }
 
@@ -37,25 +46,64 @@ export const onlySpokenOf = (verb: VerbNamed, token: Token): Fault => ({
 });
 
 /** The reading as it is, or the alarm that a line cries out which nothing else reads, or what it may cry out. */
-export function orCried(read: Read, line: string, context: LineContext): Read {
-  if ('act' in read) return withPot(read, line, context.hearing);
+export function orCried(read: Read, line: string, typed: string, context: LineContext): Read {
+  if ('act' in read) return withNamed(read, line, context);
   const isAsk = 'question' in read && read.question.ask === 'help';
   const verb = isFailed(read) ? read.verb?.row.name : undefined;
   const isAbout = verb !== undefined && verb !== 'help' && aboutAlarms.has(verb);
   if (!(isAsk || isFailed(read)) || isAbout) return read;
-  const [alarm]: readonly Alarm[] = criesIn(line, context);
-  if (alarm !== undefined)
-    return withPot({ act: { command: { verb: alarm, note: line } }, line }, line, context.hearing);
-  if (!isFailed(read) || read.failed.failed !== 'unknown-verb' || !asksForHelp(line, context)) return read;
-  return { ...whichCry(line, read.failed, context.hearing), line };
+  const need = needIn(typed, context);
+  const saysTooLittle = need?.is === 'bare' && need.likely.includes('hot');
+  const [alarm]: readonly Alarm[] = saysTooLittle ? [] : criesIn(line, context);
+  if (alarm !== undefined) return withNamed({ act: { command: { verb: alarm, note: line } }, line }, line, context);
+  return inNeed(read, need, { line, typed }, context);
+}
+
+function inNeed(
+  read: Read,
+  need: Need | undefined,
+  { line, typed }: { readonly line: string; readonly typed: string },
+  context: LineContext,
+): Read {
+  if (need === undefined || 'act' in read) return read;
+  const isFar = isFailed(read) && read.failed.failed !== 'unknown-verb' && read.failed.failed !== 'no-cry';
+  if (isFar) return read;
+  if (need.is === 'bare') {
+    // `help` and `ayuda` alone are the help card, where that is what they say here.
+    if (!isFailed(read) && !/[!¡]/.test(typed)) return read;
+    const token = isFailed(read) ? read.failed.token : undefined;
+    return { ...whichCry(line, token, need.likely, context.hearing), line };
+  }
+  const unsure = need.is === 'open' ? { unsure: true } : {};
+  return withNamed({ act: { command: { verb: need.alarm, note: line, ...unsure } }, line }, line, context);
 }
 
 /** `fire in booth???` calls: a cry in words of its own asks nothing. */
 export const isCried = ({ act: { command } }: Extract<Read, { act: unknown }>): boolean =>
   alarmNamed(command.verb) !== undefined && 'note' in command && command.note !== undefined;
 
+type ReadAct = Extract<Read, { act: unknown }>;
+
+/** With the place and the pot that it names. */
+function withNamed(read: ReadAct, line: string, context: LineContext): Read {
+  const { command } = read.act;
+  if (alarmNamed(command.verb) === undefined) return read;
+  const place = placeIn(line, context);
+  const placed = place === undefined ? read : { ...read, act: { ...read.act, command: { ...command, place } } };
+  return withPot(placed, line, context.hearing);
+}
+
+/** `fire in bay 2`, where bay-2 is known; `fire in the booth`, whether or not anybody has named one. */
+function placeIn(line: string, { places, hearing }: LineContext): PlaceName | undefined {
+  const said = tokenize(line, hearing).map((token) => (token.kind === 'word' ? token.word : token.text.toLowerCase()));
+  const known = places.find((place) =>
+    said.some((word, i) => word === place || `${word}-${said[i + 1] ?? ''}` === place),
+  );
+  return known ?? said.find(isPlaceRoot);
+}
+
 /** `pot 1 is hot`, `mezcla 1 caliente`: the number beside the pot is the batch, wherever it stands. */
-function withPot(read: Extract<Read, { act: unknown }>, line: string, hearing: Hearing): Read {
+function withPot(read: ReadAct, line: string, hearing: Hearing): Read {
   const { command } = read.act;
   if (command.verb !== 'hot' || command.batch !== undefined) return read;
   const number = hearing.potNumbered.exec(line)?.[1];

@@ -2,7 +2,7 @@
 // and lines that may have been meant. Each is tried on the reader before it is offered.
 
 import type { Question } from '../../core/commands.ts';
-import { type Alarm, alarmNamed, alarms } from '../../core/session/session-commands.ts';
+import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
 import { type SettingName, settingRows } from '../../core/settings.ts';
 import type { ActRead } from './acts/act-line.ts';
 import { alarmsWanted } from './cry-needs.ts';
@@ -40,17 +40,19 @@ export function misreadOf(
   // `help me` is answered with what can be cried, and with no act.
   const shown = near?.row.name === 'help' ? (needed[0] ?? 'help') : near?.row.name;
   const name: VocabularyName = shown ?? needed[0] ?? 'mix';
+  const isNeed = fault.failed === 'which-cry';
   const likely = ownUnitsFirst(usual, context.units);
-  const offered = fault.failed === 'unknown-verb' ? [...needed, ...likely] : [...likely, ...needed];
+  const offered = isNeed ? likely : fault.failed === 'unknown-verb' ? [...needed, ...likely] : [...likely, ...needed];
   const tries = eachAlarmOnce(inTypedLanguage(line, near, offered, context.hearing), context.hearing);
   // Which of them it is nobody knows: none is left out.
-  const suggestions = thoseThatRead(tries, reads, fault.failed === 'which-cry' ? alarms.length : undefined);
+  const suggestions = thoseThatRead(tries, reads, isNeed ? tries.length : undefined);
   const [own] = inTypedLanguage(line, near, fault.example === undefined ? [] : [fault.example], context.hearing);
   const example = own ?? (fault.setting && exampleOfSetting(fault.setting, context));
   const calls = suggestions.flatMap((each) => {
     const alarm = alarmOf(each, context.hearing);
     return alarm === undefined ? [] : [[each, alarm] as const];
   });
+  const calms = suggestions.find((each) => verbNamed(each, context.hearing)?.row.name === 'no-alarm');
   const quoted = fault.failed === 'unknown-verb' && suggestions.length === 0 ? phraseFrom(line, token) : token;
   return {
     code: fault.failed,
@@ -68,6 +70,7 @@ export function misreadOf(
     ...(example !== undefined && { example }),
     suggestions,
     ...(calls.length > 0 && { calls: Object.fromEntries(calls) }),
+    ...(calms !== undefined && { calms }),
   };
 }
 

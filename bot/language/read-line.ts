@@ -8,6 +8,8 @@ import { isQuestion } from '../../core/verbs/question-rows.ts';
 import type { ActLine } from './acts/act-line.ts';
 import { readQuestion } from './acts/read-question.ts';
 import { readAct } from './acts/readers.ts';
+import { criedWords } from './cry.ts';
+import type { CryTable } from './cry-words.ts';
 import { isCried, isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
 import { longestLine, misreadOf, type Read, tooLong, unknownVerb } from './misread-line.ts';
 import { partLines, readPartList } from './part-list.ts';
@@ -31,14 +33,23 @@ function readSingle(text: string, context: LineContext): Reading {
   if (trimmed === '' || trimmed.startsWith('#')) return { kind: 'silence' };
   if (trimmed.length > longestLine) return tooLong(trimmed);
   const line = cleanLine(text);
+  if (context.mayCallOff === true && saysNo(line, context.hearing.cries)) {
+    return { kind: 'command', command: { verb: 'no-alarm' }, stance: { is: 'asked' }, line };
+  }
   // What one line may have meant is never a pasted list.
   const reads = (each: string): boolean =>
     partLines(each, context.hearing) === undefined && !isFailed(withoutAsking(readCleaned(cleanLine(each), context)));
-  const read = withoutAsking(readCleaned(line, context));
+  const read = withoutAsking(readCleaned(line, context, text));
   if (isFailed(read)) return { kind: 'misread', misread: misreadOf(read, context, reads), line: read.line };
   if ('question' in read) return { kind: 'question', question: read.question, line };
   const { command, at, stance } = read.act;
   return { kind: 'command', command, ...known({ at }), stance: stanceOf(stance, at, context), line: read.line };
+}
+
+/** `no`, `no!`, `no no`. */
+function saysNo(line: string, cries: CryTable): boolean {
+  const said = criedWords(line, cries);
+  return said.length > 0 && said.every((word) => cries.no.has(word));
 }
 
 /** What happened earlier has happened, whether or not the speaker says so. */
@@ -57,11 +68,12 @@ function withoutAsking(read: Read): Read {
 
 const asksAbout = /^(\p{L}+) ?\?+$/iu;
 
-function readCleaned(line: string, context: LineContext): Read {
+/** `typed`: before it was cleaned; a shout is known by it. */
+function readCleaned(line: string, context: LineContext, typed = line): Read {
   const asked = line.endsWith('?') ? asksAbout.exec(line)?.[1] : undefined;
   if (asked !== undefined && verbNamed(asked.toLowerCase(), context.hearing) !== undefined)
     return readCalmly(`help ${asked}`, context);
-  return orCried(readCalmly(line, context), line, context);
+  return orCried(readCalmly(line, context), line, typed, context);
 }
 
 function readCalmly(line: string, context: LineContext): Read {

@@ -33,6 +33,8 @@ export interface LineContext {
   readonly places: readonly PlaceName[];
   /** The crew: `kari is down` calls people, `the printer is down` does not. */
   readonly people?: readonly PersonName[];
+  /** Everybody is about to be called, unless somebody says no. */
+  readonly mayCallOff?: boolean;
   /** What the speaker may release though it is held. */
   readonly held?: readonly PartName[];
 }
@@ -111,6 +113,8 @@ export interface Misread {
   readonly suggestions: readonly string[];
   /** Of the suggestions, those that call people. */
   readonly calls?: Readonly<Record<string, Alarm>>;
+  /** Of the suggestions, the one that says that nobody is to be called. */
+  readonly calms?: string;
   /** Of a pasted list: which of its lines. */
   readonly faulty?: readonly FaultyLine[];
 }

@@ -49,6 +49,9 @@ function writeAct(command: Command, crew: WrittenFor): readonly string[] {
       return [verb, ...writePart(command, crew.hearing)];
     case 'amend':
       return writeAmend(command, crew.zone);
+    case 'hot':
+      // Alone it may be the weather.
+      return [command.batch === undefined ? 'hot-pot' : verb, ...writeFields(command, crew)];
     case 'near-miss':
       return [verb, command.anonymous ? 'anonymous' : '', JSON.stringify(command.text)];
     case 'set':

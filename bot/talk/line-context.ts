@@ -1,10 +1,11 @@
 // What the reader is told of the shop and of whoever speaks.
 
 import { type CrewFile, personIn } from '../../core/crew/crew.ts';
+import { countdowns } from '../../core/crew/open-alarms.ts';
 import { roleShort } from '../../core/crew/who-may.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { sheetNames } from '../../core/products/shelf.ts';
-import { liveBatches, liveParts, type Shop } from '../../core/shop.ts';
+import { liveBatches, liveParts, openSessions, type Shop } from '../../core/shop.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { Hearing } from '../language/hearing.ts';
 import type { LineContext } from '../language/reading.ts';
@@ -26,8 +27,9 @@ export function lineContext(tongues: Tongues, shop: Shop, as: PersonName, now: E
     ...sheetNames(shop.shelf),
     batches: liveBatches(shop).map((batch) => batch.number),
     parts: liveParts(shop).map((part) => part.name),
-    places: [...shop.places.keys()],
+    places: [...new Set([...shop.places.keys(), ...openSessions(shop).map(({ place }) => place)])],
     people: shop.crew.people.map(({ name }) => name),
+    mayCallOff: countdowns(shop.crew.alarms, now).length > 0,
     held:
       roleShort(shop.crew, as, 'lead') === undefined
         ? liveParts(shop).flatMap(({ name, verdict }) => (verdict?.is === 'held' ? [name] : []))

@@ -13,6 +13,7 @@ import { placeOf } from '../session/place-meant.ts';
 import type { Alarm, Qualification } from '../session/session-commands.ts';
 import { liveBatches, type Shop, sheetFor } from '../shop.ts';
 import { unreadUnder } from '../unread.ts';
+import { alarmsOn, countdowns } from './open-alarms.ts';
 import { mayNotSettle, roleMissing } from './who-may.ts';
 
 /** Stands where a near miss was told by nobody. */
@@ -20,15 +21,38 @@ export const nobody: PersonName = 'anonymous';
 
 /** An alarm is never asked back about, nor refused for what it names. */
 export function decideAlarm(shop: Shop, said: Said<CommandOf<Alarm>>): Decision {
-  const { verb, note } = said.command;
+  const { verb, note, place, unsure = false } = said.command;
+  if (unsure) return onCrew(said, { type: 'CryHeard', what: verb, note: note ?? '', ...known({ place }) });
   const named = said.command.verb === 'hot' ? said.command.batch : undefined;
   const pot = verb === 'hot' ? hotPot(shop, named, note) : undefined;
   const isUnsaid = named !== undefined && !(note ?? '').includes(`${named}`);
   const noted = pot === undefined && isUnsaid ? [named, note].filter(Boolean).join(' ') : note;
-  const body: EventBody = { type: 'AlarmRaised', what: verb, ...known({ note: noted, batch: pot }) };
+  const body: EventBody = { type: 'AlarmRaised', what: verb, ...known({ note: noted, batch: pot, place }) };
   // A cry is recorded whatever does not read any more: then it stands under the crew alone.
   const under = pot === undefined || unreadUnder(shop, batchStream(pot)).length > 0 ? [] : [batchStream(pot)];
   return accepted({ streams: [crewStream, ...under], happenedAt: said.at, body });
+}
+
+/** Anybody's, while the countdown runs; once it has rung it is an alarm like any other. */
+export function decideNoAlarm({ crew: { alarms } }: Shop, said: Said<CommandOf<'no-alarm'>>): Decision {
+  if (countdowns(alarms, said.at).length > 0) return onCrew(said, { type: 'AlarmCalledOff' });
+  return unclear({ code: 'no-countdown', isOn: alarmsOn(alarms, said.at).length > 0 });
+}
+
+export function decideAlarmOver({ crew }: Shop, said: Said<CommandOf<'alarm-over'>>): Decision {
+  const wanted = roleMissing(crew, said.by, { say: 'alarm-over' });
+  if (wanted !== undefined) return unclear(mayNotSettle(crew, wanted));
+  if (crew.alarms.length === 0) return unclear({ code: 'no-alarm-on' });
+  const over = (drill: boolean): Alarm[] => [
+    ...new Set(crew.alarms.filter(({ isDrill }) => isDrill === drill).map(({ what }) => what)),
+  ];
+  return onCrew(said, { type: 'AlarmsEnded', ends: over(false), drills: over(true) });
+}
+
+export function decideDrill({ crew }: Shop, said: Said<CommandOf<'drill'>>): Decision {
+  const wanted = roleMissing(crew, said.by, { say: 'drill' });
+  if (wanted !== undefined) return unclear(mayNotSettle(crew, wanted));
+  return onCrew(said, { type: 'DrillBegun', what: said.command.what });
 }
 
 /** The pot that is named; where nothing is named the only one that anything is in. Of several none: nothing is guessed. */

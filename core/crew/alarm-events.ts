@@ -12,7 +12,16 @@ export const AlarmEvent = z.discriminatedUnion('type', [
     note: z.string().optional(),
     /** Of a hot pot, where it is known which: then filed under that batch too, and ends its pot. */
     batch: z.number().int().positive().optional(),
+    /** Known, and named with it: until all is clear nobody begins anything there. */
+    place: z.string().optional(),
   }),
+  /** May be a cry: it rings by itself, unless somebody says before that it is none. */
+  event('CryHeard', { what: z.enum(alarms), note: z.string(), place: z.string().optional() }),
+  /** By whoever said no while it could still be stopped. */
+  event('AlarmCalledOff', {}),
+  event('DrillBegun', { what: z.enum(alarms) }),
+  /** Of what it was the end, drills apart. */
+  event('AlarmsEnded', { ends: z.array(z.enum(alarms)), drills: z.array(z.enum(alarms)) }),
   /** Without an author where that was asked: then the envelope has none either. */
   event('NearMissTold', { text: z.string(), anonymous: z.boolean() }),
   /** Everybody is to answer by name. */

@@ -6,10 +6,19 @@ import { standing } from '../settled.ts';
 import { type Reminder, remind } from '../wanted-reminder.ts';
 import { type Crew, peopleWithRole } from './crew.ts';
 import { nextHour } from './local-day.ts';
+import { cryKey } from './open-alarms.ts';
 import { waitingHandover } from './shifts.ts';
 
 export function crewReminders(crew: Crew): readonly Reminder[] {
-  return [...digestReminders(crew), ...handoverReminders(crew), ...bellReminders(crew)];
+  return [...cryReminders(crew), ...digestReminders(crew), ...handoverReminders(crew), ...bellReminders(crew)];
+}
+
+/** What may be a cry calls everybody by itself when nobody has called it off in time. */
+function cryReminders({ alarms, people }: Crew): readonly Reminder[] {
+  const to = people.map(({ name }) => name);
+  return alarms
+    .filter(({ at, ringsAt }) => ringsAt > at)
+    .map(({ seq, ringsAt }) => remind(crewStream, 'cry', ringsAt, to, { critical: true, key: cryKey(seq) }));
 }
 
 /** At the crew's hour. Idle days ring nothing: the reminder comes from the last thing that was done. */

@@ -16,5 +16,8 @@ export type CrewUnclear =
       /** To whom the last one was, if it still waits. */
       readonly waitsFor: PersonName | undefined;
     }
+  /** Nothing to call off; `isOn`: it has rung, and is a lead's to end. */
+  | { readonly code: 'no-countdown'; readonly isOn: boolean }
+  | { readonly code: 'no-alarm-on' }
   /** A bell that snoozing never moves: what it tells of goes on by itself. */
   | { readonly code: 'not-snoozed'; readonly key: string; readonly rangAt: EpochMs };

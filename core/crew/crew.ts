@@ -12,6 +12,7 @@ import { type Settled, settle } from '../settled.ts';
 import { type StepAnswer, stepAnswersIn } from '../steps/steps-answered.ts';
 import type { EpochMs, Minutes } from '../units.ts';
 import type { RingsTo, Role } from './crew-commands.ts';
+import { foldAlarms, type OpenAlarm } from './open-alarms.ts';
 import { foldShifts, type Shifts } from './shifts.ts';
 import { spraySettled } from './spray-settled.ts';
 import type { UnitSystem } from './unit-system.ts';
@@ -49,6 +50,9 @@ export interface Crew extends CrewFile {
   readonly stepAnswers: readonly StepAnswer[];
   /** Since when it notes of its parts what they bear. */
   readonly heatNotedAt: EpochMs | undefined;
+  readonly alarms: readonly OpenAlarm[];
+  /** What was said of alarms, ever. */
+  readonly alarmEntries: readonly Entry[];
 }
 
 /** When somebody last acted is no event of its stream: the shop adds it. */
@@ -65,6 +69,7 @@ export function foldCrew(file: CrewFile, entries: readonly Entry[]): Crew {
   // Once it is known who there is: who joined later gave the name its capitals.
   const { people } = crew;
   const spray = spraySettled(entries, settled, (name) => personNamed(people, name) ?? name);
+  const alarmEntries = entries.filter(({ fact }) => isFor('alarms', fact));
   return {
     ...crew,
     settled,
@@ -75,6 +80,8 @@ export function foldCrew(file: CrewFile, entries: readonly Entry[]): Crew {
     spray,
     stepAnswers: stepAnswersIn(entries),
     heatNotedAt: heatNotedIn(entries),
+    alarms: foldAlarms(alarmEntries),
+    alarmEntries,
   };
 }
 

@@ -9,6 +9,7 @@ import { editionFor } from '../batch/judge-anew.ts';
 import { lidRules } from '../batch/lid.ts';
 import { coatClimate } from '../coat/coat-climate.ts';
 import { vesselsFreeAt } from '../coat/vessels-free.ts';
+import { againstBegun } from '../crew/alarm-rules.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import { nameIn, nounOf, numberIn } from '../ids.ts';
@@ -39,7 +40,7 @@ export interface Deviation {
 /** Of what is loaded and wanted, in the order in which it was recorded: the rules are asked over no other entry. */
 export function deviationsIn(shop: Shop, wanted: (entry: Entry) => boolean = () => true): readonly Deviation[] {
   return entriesIn(shop, wanted).flatMap((entry) =>
-    objectionsAgainst(shop, asJudged(shop, entry)).map((objection) => ({
+    [...objectionsAgainst(shop, asJudged(shop, entry)), ...againstBegun(shop, entry)].map((objection) => ({
       entry,
       objection,
       permitted: entry.saidWith.permitted,

@@ -17,12 +17,14 @@ import { isWithin, type Span } from './span.ts';
 type Told = FactFor<'period'>;
 type EntryOf<Type extends Told['type']> = Omit<Entry, 'fact'> & { readonly fact: Extract<Told, { type: Type }> };
 
+type OfNeed = 'AlarmRaised' | 'CryHeard' | 'AlarmCalledOff' | 'DrillBegun' | 'AlarmsEnded' | 'NearMissTold';
+
 interface Happened {
   readonly coats: readonly EntryOf<'CoatApplied'>[];
   readonly released: readonly PartName[];
   readonly held: readonly EntryOf<'PartHeld'>[];
   readonly air: readonly EntryOf<'AirRead'>[];
-  readonly alarms: readonly EntryOf<'AlarmRaised' | 'NearMissTold'>[];
+  readonly alarms: readonly EntryOf<OfNeed>[];
 }
 
 export interface Stretch extends Happened {
@@ -53,7 +55,7 @@ function happened(entries: readonly Entry[]): Happened {
   const released = new Set<PartName>();
   const held: EntryOf<'PartHeld'>[] = [];
   const air: EntryOf<'AirRead'>[] = [];
-  const alarms: EntryOf<'AlarmRaised' | 'NearMissTold'>[] = [];
+  const alarms: EntryOf<OfNeed>[] = [];
   const take = (fact: Told, entry: Entry) => {
     switch (fact.type) {
       case 'CoatApplied':
@@ -65,6 +67,10 @@ function happened(entries: readonly Entry[]): Happened {
       case 'AirRead':
         return air.push({ ...entry, fact });
       case 'AlarmRaised':
+      case 'CryHeard':
+      case 'AlarmCalledOff':
+      case 'DrillBegun':
+      case 'AlarmsEnded':
       case 'NearMissTold':
         return alarms.push({ ...entry, fact });
     }

@@ -18,8 +18,8 @@ export const isSessionGear = (gear: Gear): gear is SessionGear => ofSession.incl
 export const gears = [...sessionGears, 'brush', 'roller', 'dip-tank', 'flow-gear'] as const;
 export type Gear = (typeof gears)[number];
 
-/** One word when it goes wrong; `hot` is a pot that heats. */
-export const alarms = ['eyes', 'spill', 'fire', 'down', 'hot'] as const;
+/** The gravest first. One word or two when it goes wrong: `hot` is a pot that heats, `emergency` whatever nobody has named. */
+export const alarms = ['fire', 'breathless', 'down', 'eyes', 'skin-burn', 'spill', 'hot', 'emergency'] as const;
 export type Alarm = (typeof alarms)[number];
 
 /** The alarm of this name; `undefined` for any other word. */

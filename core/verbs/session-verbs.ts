@@ -1,8 +1,9 @@
 // What can be said round a spray session, and in need. Which session may be left out where only one is open.
 
 import { solventIds } from '../calc/solvents.ts';
+import type { PlaceName } from '../ids.ts';
 import { methods } from '../methods.ts';
-import { gears, whereabouts } from '../session/session-commands.ts';
+import { alarms, gears, whereabouts } from '../session/session-commands.ts';
 import {
   choice,
   count,
@@ -25,7 +26,10 @@ import { verb } from './verb.ts';
 const session = count('session');
 const ofSession = verb({ session });
 const note = ownWords('told');
-const alarm = verb({ note }, { endsInWords: true, calls: true });
+/** Rings by itself a little later, unless somebody says no: the line does not tell for certain that it is so now. */
+const unsure = unasked<boolean>('own-way');
+const named = unasked<PlaceName>('own-way');
+const alarm = verb({ note, unsure, place: named }, { endsInWords: true, calls: true });
 /** The last day on which it counts. */
 const qualification = verb(
   { person: person('person', { required: true }), until: day('until-day', { required: true }) },
@@ -99,7 +103,16 @@ export const sessionVerbs = {
   fire: alarm,
   down: alarm,
   /** A pot that heats. */
-  hot: verb({ batch: count('batch'), note }, { endsInWords: true, calls: true }),
+  hot: verb({ batch: count('batch'), note, unsure, place: named }, { endsInWords: true, calls: true }),
+  /** Soaked, splashed or burnt. */
+  'skin-burn': alarm,
+  breathless: alarm,
+  /** What it is nobody has said. */
+  emergency: alarm,
+  /** To a countdown: anybody's. */
+  'no-alarm': verb({}),
+  'alarm-over': verb({}, { leastRole: 'lead', decision: true }),
+  drill: verb({ what: choice('alarm', alarms, { required: true }) }, { leastRole: 'lead', decision: true }),
   /** Everybody is to answer: is the bell alive? */
   bell: verb({}),
 };

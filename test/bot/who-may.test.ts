@@ -110,6 +110,8 @@ const said: Readonly<Record<string, { readonly line: string; readonly given?: re
   check: { line: 'check 1', given: ['08:00 open A lot 7731 5kg gas', '08:40 blanket 1'] },
   judge: { line: 'judge 1', given: ['08:00 air 24C 48%', '08:00 mix 2.4kg'] },
   backup: { line: 'backup friday.sqlite' },
+  'alarm-over': { line: 'all clear', given: ['08:00 @kari: fire in the booth'] },
+  drill: { line: 'start drill fire' },
 };
 
 function lineOf(deed: Deed): string {

@@ -17,6 +17,8 @@ const places: Readonly<Record<Reader, string>> = {
   session: 'core/session/session.ts',
   shifts: 'core/crew/shifts.ts',
   rings: 'core/ring-log.ts',
+  alarms: 'core/crew/open-alarms.ts',
+  begins: 'core/crew/alarm-rules.ts',
   crew: 'core/crew/crew.ts',
   spraying: 'core/crew/spray-settled.ts',
   'batch-rules': 'core/records/deviations.ts',

@@ -26,6 +26,13 @@ const built = ['08:00 air 25C 48%', '08:00 mix 6.45kg demo-build', '08:00 weigh 
 const builtCoat = [...built, '08:20 coat new rail-2 1 brush'];
 
 const cases = {
+  'alarm-on': {
+    given: ['08:00 @kari: fire in the booth'],
+    at: '08:05',
+    act: 'brief in booth spray kari',
+    deviates: 'SessionBriefed 08:05 alarm-on',
+    liftedBy: 'nobody',
+  },
   'air-needed': {
     given: [],
     at: '08:00',

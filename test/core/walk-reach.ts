@@ -55,6 +55,8 @@ const unclearCodes = {
   'handover-to-self': 0,
   'nothing-to-take-over': 0,
   'not-snoozed': 0,
+  'no-countdown': 0,
+  'no-alarm-on': 0,
   'which-load': 0,
   'far-reading': 0,
   'no-such-session': 0,

@@ -26,10 +26,14 @@ export function sessionActs(shop: Shop, now: EpochMs): readonly Say[] {
   const brief: Say = (draw) => briefOf(shop, now, draw);
   // Mostly what the latest open one wants next; now and then what makes no sense.
   const next = open.slice(-1).flatMap((session) => Array.from({ length: 14 }, (): Say => stepIn(shop, session)));
+  const countsDown = shop.crew.alarms.some(({ ringsAt }) => ringsAt > now);
+  const inAlarm: Say = (draw) => (draw(2) === 0 ? { verb: 'no-alarm' } : { verb: 'alarm-over' });
   return [
+    ...Array.from({ length: countsDown ? 6 : Math.min(2, shop.crew.alarms.length) }, () => inAlarm),
+    cried,
     ...Array.from({ length: open.length > 0 ? 1 : 5 }, () => brief),
     ...next,
-    ...Array.from({ length: open.length === 0 && sessions.length > 0 ? 4 : 0 }, () => unbriefed(shop)),
+    ...Array.from({ length: open.length === 0 && sessions.length > 0 ? 5 : 0 }, () => unbriefed(shop)),
     ...sessions.slice(-1).flatMap(strange),
     settled,
     settled,
@@ -177,9 +181,19 @@ function settled(draw: Draw): Command {
   };
 }
 
+function cried(draw: Draw): Command {
+  const verb = oneOf(draw, alarms);
+  return draw(2) === 0
+    ? { verb, unsure: true, note: 'somebody is hurt' }
+    : { verb, place: oneOf(draw, ['booth', 'booth', 'room', 'oven']) };
+}
+
 function told(draw: Draw): Command {
   return oneOf<Command>(draw, [
     { verb: oneOf(draw, alarms) },
+    { verb: 'no-alarm' },
+    { verb: 'alarm-over' },
+    { verb: 'drill', what: oneOf(draw, alarms) },
     { verb: 'near-miss', text: 'hose by the door', anonymous: draw(2) === 0 },
     { verb: 'bell' },
     { verb: 'assess', place: oneOf(draw, ['room', 'booth']), sheet: 'own-clear', method: 'spray', until: '2027-01-31' },
@@ -193,12 +207,14 @@ function told(draw: Draw): Command {
   ]);
 }
 
-/** The end of a spell, to be met a millisecond before, at, and after. */
+/** The end of a spell or of a countdown, to be met a millisecond before, at, and after. */
 export function sessionEdges(shop: Shop): readonly EpochMs[] {
-  return [...shop.sessions.values()].flatMap(({ spraying, sheet, closedAt }) => {
+  const countdowns = shop.crew.alarms.map(({ ringsAt }) => ringsAt);
+  const spells = [...shop.sessions.values()].flatMap(({ spraying, sheet, closedAt }) => {
     const from = spraying[0]?.from;
     const longest = sheet.spray?.longestSpellMinutes;
     const ends = from === undefined || longest === undefined ? [] : [minutesAfter(from, longest)];
     return [...ends, ...(closedAt === undefined ? [] : [epochMs(closedAt)])];
   });
+  return [...countdowns, ...spells];
 }

@@ -297,7 +297,7 @@ it('given a crew at random, then after each thing said the record, its reading a
           walk.close();
         }
       }),
-      { seed: 20260302, numRuns: 84, endOnFailure: true },
+      { seed: 20260302, numRuns: 100, endOnFailure: true },
     );
   } finally {
     rmSync(folder, { recursive: true, force: true });

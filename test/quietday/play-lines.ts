@@ -12,7 +12,7 @@ import { crew, shiftStart } from './shift.ts';
 
 export interface LineHeard {
   readonly line: string;
-  /** Whom it called, besides whoever said it. */
+  /** Whom it called, besides whoever said it; everybody, where a countdown began. */
   readonly called: readonly string[];
   /** One tap more and everybody is called. */
   readonly offersCall: boolean;
@@ -49,7 +49,12 @@ export async function playLines(lines: readonly string[]): Promise<readonly Line
       const answer = await say(line);
       heard.push({
         line,
-        called: (answer?.to ?? []).filter((name) => name !== speaker),
+        called: [
+          ...(answer?.to ?? []).filter((name) => name !== speaker),
+          ...(answer?.recorded === true && answer.card.actions.some(({ id }) => id === 'no-alarm')
+            ? ['everybody in 20 s']
+            : []),
+        ],
         offersCall: answer?.card.actions.some((action) => isCall(action.line)) ?? false,
       });
     }

@@ -39,6 +39,9 @@ const readersToTheEnd: Readonly<Partial<Record<Verb, ReaderToTheEnd>>> = {
   fire: alarmReader('fire'),
   down: alarmReader('down'),
   hot: alarmReader('hot'),
+  'skin-burn': alarmReader('skin-burn'),
+  breathless: alarmReader('breathless'),
+  emergency: alarmReader('emergency'),
 };
 
 /** Names of several words, in quotes: else only words of one's own need theirs. */

@@ -41,7 +41,7 @@ describe('a gelled pot', () => {
 describe('a hot pot', () => {
   it('given one pot, then the card says that nothing more goes in or comes out, and what not to do', async () => {
     const { say } = await said(...clear);
-    const hot = await say('hot');
+    const hot = await say('hot pot');
     expect(hot.card.lines).toContain(
       'Batch 1: nothing more goes in or comes out. Say empty 1 once it is cold and set aside.',
     );

@@ -93,5 +93,8 @@ export const drawnSession: readonly fc.Arbitrary<Command>[] = [
   fc.record({ verb: only('near-miss'), text: words, anonymous: fc.boolean() }),
   fc.record({ verb: fc.constantFrom(...alarms), note: words }, { requiredKeys: ['verb'] }),
   fc.record({ verb: only('hot'), batch: fc.integer({ min: 1, max: 999 }), note: words }, { requiredKeys: ['verb'] }),
+  fc.record({ verb: only('no-alarm') }),
+  fc.record({ verb: only('alarm-over') }),
+  fc.record({ verb: only('drill'), what: fc.constantFrom(...alarms) }),
   fc.record({ verb: only('bell') }),
 ];

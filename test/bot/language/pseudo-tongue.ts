@@ -45,7 +45,7 @@ const verb = ({ words, example, ignores, means }: VerbWords): VerbWords => ({
   words: words.map(inPseudo),
   example: typedInPseudo(example),
   ignores: ignores.map(inPseudo),
-  means,
+  means: Object.fromEntries(Object.entries(means).map(([meaning, words]) => [meaning, inPseudo(words)])),
 });
 const mapped = <Value, Made>(table: Readonly<Record<string, Value>>, make: (value: Value, key: string) => Made) =>
   Object.fromEntries(Object.entries(table).map(([key, value]) => [key, make(value, key)]));

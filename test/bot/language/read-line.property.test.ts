@@ -25,7 +25,7 @@ const namedOrPermitted = fc
       'stir 1 permit',
       'coat impeller-7 1 dip permit',
       'amend 1 weigh 1201g 1189g',
-      'socorro',
+      'quemadura',
     ),
     fc.constantFrom('demo', 'biuld', 'build', 'lead agreed', 'wrong scale', ''),
     fc.constantFrom('at 9:40', '10m ago', '24C', ''),

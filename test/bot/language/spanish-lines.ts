@@ -158,7 +158,7 @@ export const spanishLines: readonly TypedLine[] = [
   act('usado acetona 500ml limpieza pistola', {
     ...{ verb: 'used', material: 'acetone', amount: { kind: 'volume', litres: litres(0.5) }, use: 'gun-cleaning' },
   }),
-  act('¡fuego junto a la cabina!', { verb: 'fire', note: 'junto a la cabina' }),
+  act('¡fuego junto a la cabina!', { verb: 'fire', note: 'junto a la cabina', place: 'booth' }),
   act('anónimo casi accidente manguera en el paso', {
     verb: 'near-miss',
     text: 'manguera en el paso',

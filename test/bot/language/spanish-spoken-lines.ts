@@ -189,7 +189,7 @@ export const spanishSpokenLines: readonly TypedLine[] = [
   miss('hoy', 'unknown-verb', 'hoy'),
   act('vertido en el suelo', { verb: 'spill', note: 'el suelo' }),
   act('se desmayó kari', { verb: 'down', note: 'kari' }),
-  act('humo en la cabina', { verb: 'fire', note: 'en la cabina' }),
+  act('humo en la cabina', { verb: 'fire', note: 'en la cabina', place: 'booth' }),
   act('me ha entrado en los ojos', { verb: 'eyes', note: 'me ha entrado en los ojos' }),
   act('hay fuego', { verb: 'fire', note: 'hay fuego' }),
   miss('cabina 24C 48%', 'unknown-verb', 'cabina'),

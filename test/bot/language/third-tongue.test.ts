@@ -72,8 +72,9 @@ describe('a third tongue', () => {
     ['batch is hot', 'hot'],
     ['fire extinguisher checked', 'no-cry'],
     ['fire drill at ten', 'no-cry'],
-    ['help me', 'which-cry'],
-    ['call 112', 'which-cry'],
+    ['help me', 'emergency'],
+    ['call 112', 'emergency'],
+    ['bad burn', 'which-cry'],
     ['the printer is down', 'unknown-verb'],
   ])('given "%s" said in it, then it is heard as %s, whoever says it', (line, called) => {
     expect(['en', 'es', 'fi'].map((language) => calledBy(line, language))).toEqual([called, called, called]);

@@ -73,6 +73,8 @@ describe('the vocabulary', () => {
   });
 
   it('given the words, then none promises anything', () => {
-    expect([...shopAtTen.hearing.verbs.keys()].filter((word) => /safe|clear|good to go/.test(word))).toEqual([]);
+    // Whoever ends an alarm says that all is clear; the bot never does.
+    const said = [...shopAtTen.hearing.verbs].filter(([, { row }]) => row.name !== 'alarm-over');
+    expect(said.map(([word]) => word).filter((word) => /safe|clear|good to go/.test(word))).toEqual([]);
   });
 });

@@ -23,8 +23,9 @@ describe('trouble in one word', () => {
     const { card, text, to, kind } = await say(`@kari: ${line}`);
     expect([kind, card.title, card.tone]).toEqual(['reply', title, 'stop']);
     expect(text).toContain(section);
-    expect(text).toContain('The shop’s own numbers are not set.');
-    expect(to).toEqual(['kari', 'omar', 'rosa']);
+    expect(text).toContain('Call: 112 (from any mobile phone; the shop’s own numbers are not set)');
+    // Whoever cried, and everybody else.
+    expect([...to].sort()).toEqual(sprayCrew.people.map(({ name }) => name).sort());
     expect(card.hazards.filter(({ text: each }) => each.startsWith('Do not')).length).toBeGreaterThan(0);
     expect(card.hazards.every(({ source }) => source === 'common practice, no source')).toBe(true);
   });
@@ -38,7 +39,7 @@ describe('trouble in one word', () => {
     expect(card.lines.slice(1, 4)).toEqual([
       'Call: 112, gate 2',
       'Here: eyewash by the north door, fifteen minutes',
-      'To tell: omar, rosa',
+      expect.stringMatching(/^To tell: .*omar.*rosa/),
     ]);
   });
 
@@ -55,8 +56,9 @@ describe('trouble in one word', () => {
       const { lines } = (await say(`@kari: ${line}`)).card;
       expect(lines[0]).toContain(now);
       expect(lines[0]).toContain(source);
-      expect(lines.findIndex((each) => each.startsWith('To tell:'))).toBe(1);
-      expect(lines.slice(-2).every((each) => each.includes('not set'))).toBe(true);
+      expect(lines[1]).toContain('Call: 112');
+      expect(lines.findIndex((each) => each.startsWith('To tell:'))).toBe(2);
+      expect(lines.at(-1)).toContain('not set');
     },
   );
 

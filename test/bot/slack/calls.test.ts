@@ -29,9 +29,9 @@ describe('an alarm', () => {
     ['down', 'Somebody is down'],
     ['eyes', 'Something in the eyes'],
     ['spill', 'Spill'],
-    ['hot', 'A pot is heating'],
+    ['hot pot', 'A pot is heating'],
   ])(
-    '%s mentions lead and supervisor in the channel, writes to both, and says then that they were told',
+    '%s mentions everybody else in the channel, writes to each, and says then that they were told',
     async (line, title) => {
       await openWith();
       await shop.types(line, 'UCATO');
@@ -77,7 +77,7 @@ describe('an alarm', () => {
   test('of the one who leads calls the others, and not whoever cried', async () => {
     await openWith();
     await shop.types('fire', 'UANNA');
-    expect(mentioned(lastIn()?.text ?? '')).toEqual(['UBEA']);
+    expect(mentioned(lastIn()?.text ?? '')).toEqual(['UBEA', 'UCATO']);
     expect(direct('UANNA')).toEqual([]);
   });
 
@@ -101,7 +101,7 @@ describe('an alarm', () => {
     const spanish = [...people, { name: 'dora', role: 'lead' }].map((person) => ({ ...person, language: 'es' }));
     shop = await openWorkshop({ crews: [{ crew: 'crew', file: { ...file, people: spanish } }] });
     await shop.types('fuego', 'UCATO');
-    expect(linesOf(lastIn()?.text)).toContain('Por avisar: anna, dora y bea');
+    expect(linesOf(lastIn()?.text)).toContain('Por avisar: anna, bea y dora');
     expect(linesOf(lastIn()?.text).slice(-2)).toEqual([
       'Avisados: anna, bea',
       'Sin avisar: dora. Avíseles de viva voz o por teléfono.',

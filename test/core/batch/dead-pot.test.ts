@@ -6,7 +6,7 @@ import { given } from '../given.ts';
 const mixed = ['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 weigh 1 1200g 1200g'];
 const inUse = [...mixed, '09:42 filter 1', '10:00 coat new a0 1 flow'];
 
-describe.each(['hot 1', 'hot pot 1', 'hot', 'gel 1'])('given "%s"', (seen) => {
+describe.each(['hot 1', 'hot pot 1', 'hot pot', 'gel 1'])('given "%s"', (seen) => {
   it('when work on that pot is asked, then it is objected to', async () => {
     const shift = await given([...inUse, `10:05 ${seen}`]);
     for (const work of ['filter 1', 'stir 1', 'catch 1 200g', 'coat new a1 1 brush', 'add 1 a 10g', 'weigh 1 1g 1g']) {
@@ -43,7 +43,7 @@ it('given it was said late, then a coat of the meantime is marked, and its part 
 
 it('given two pots and no number, then the alarm is recorded and nothing is guessed; a number stops that one', async () => {
   const shift = await given([...inUse, '10:01 mix 2.4kg', '10:02 weigh 2 1200g 1200g']);
-  expect(await shift.when('10:05 hot')).toEqual({ recorded: ['AlarmRaised'] });
+  expect(await shift.when('10:05 hot pot')).toEqual({ recorded: ['AlarmRaised'] });
   const dead = async () => [...(await shift.shop()).batches.values()].map(({ thickened }) => thickened?.seen);
   expect(await dead()).toEqual([undefined, undefined]);
   await shift.when('10:06 hot 2');

@@ -27,6 +27,13 @@ export const englishCalm = {
     kit kits tray trays training report reports pallet pallets proof plan course station sock socks pad pads mat mats
     procedure log sign box cabinet guard response`,
   calmHot: 'for recipe restaurant',
+  calmSkin: '',
+  calmBreathless: 'about over with when',
+  /** `emergency exit is clear`. */
+  calmEmergency: `
+    exit exits stop stops light lights lighting lamp lamps door doors number numbers contact contacts plan plans kit kits shower
+    showers button buttons procedure procedures test tests order orders meeting repair stock lamp route
+    exercise training eyewash power generator services response call calls phone`,
   /** `eye contact with hardener`. */
   contact: 'contact',
   counts: 'two three four',

@@ -20,9 +20,21 @@ export const englishCries = {
     emergency mayday omg god jesus shit fuck ffs damn real serious lads guys boys boss people team out run stop look
     wait pls need call caught 112 911 999 is are still`,
   /** They ask for help and do not say what has happened. */
-  shouts: 'emergency mayday sos accident alarm help ambulance burn burns 112 911 999',
+  shouts: 'accident alarm help burn burns',
+  /** They say enough by themselves. */
+  calls: 'ambulance emergency mayday sos 112 911 999',
+  /** `help me`: of whoever speaks. */
+  callsForOneself: 'me us',
   /** Somebody is hurt, and no cry of its own says so. */
-  hurts: 'hurt injured bleeding breathing burned burnt electrocuted',
+  hurts: 'hurt injured bleeding breathing burned burnt scalded electrocuted dizzy',
+  /** Of these: now, and grave. */
+  grave: 'bleeding electrocuted',
+  scalds: 'burned burnt scalded burn burns',
+  fumes: 'dizzy breathing',
+  tumbles: '',
+  body: `
+    hand hands arm arms face skin leg legs foot feet neck finger fingers wrist mouth lips chest stomach shoulder`,
+  onBody: 'on in over all onto',
   /** Whoever speaks, hurt. */
   oneself: 'me i im ive my myself',
   /** What ends one. */
@@ -40,7 +52,7 @@ export const englishCries = {
   /** With the word before them these name a thing of every day: a fire door, a fire bucket. */
   compounds: 'door machine hose cabinet panel bucket wall yard line store fan filters cable table',
   liquids: `
-    solvent solvents acetone xylene thinner toluene ipa alcohol hardener resin paint coating mix chemical chemicals
+    acid lye epoxy primer varnish lacquer catalyst solvent solvents acetone xylene thinner toluene ipa alcohol hardener resin paint coating mix chemical chemicals
     gas nitrogen argon mek mibk isopropanol butanone xylol xylenes toluol white-spirit`,
   harmless: 'coffee tea water milk soup juice lunch dinner food stew rice beans air rain',
   /** A spill only of a liquid; alone it may be a coat. */
@@ -89,7 +101,11 @@ export const englishCries = {
   /** Who goes so or lies so needs somebody. */
   falling: `
     fell, fainted, unconscious, passed out, blacked out, knocked out, not breathing, isnt breathing, stopped
-    breathing, cant breathe, not moving, isnt moving, no pulse`,
+    breathing, not moving, isnt moving, no pulse`,
+  /** Said by whoever still can, or of them. */
+  gasping: 'choking, gasping, suffocating',
+  /** Alone they say too little: `hot`. */
+  saysLittle: 'hot',
   is: 'is',
   has: 'has',
   of: 'of',
@@ -140,10 +156,10 @@ export const englishCries = {
   runTogether: 'he she it',
   // Patterns.
   noDrill: '(?:this |it )?(?:is )?(?:not|no|isnt)(?: a)? drill',
-  helpWhole: '(?:please )?help(?: (?:me|us|help))*',
   dialling: 'call|dial',
   numbers: '112|911|999',
   blind: "can['’]?t see",
+  gasps: "(?:can['’]?t|cannot|hard to|trouble) breathe?|short of breath",
 };
 
 export type CryWords = CalmWords & Readonly<Record<keyof typeof englishCries, string>>;

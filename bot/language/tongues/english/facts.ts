@@ -109,6 +109,10 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'WasteCanned':
     case 'SessionClosed':
     case 'AlarmRaised':
+    case 'CryHeard':
+    case 'AlarmCalledOff':
+    case 'DrillBegun':
+    case 'AlarmsEnded':
     case 'NearMissTold':
     case 'BellTested':
     case 'AirAssessed':

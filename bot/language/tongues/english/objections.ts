@@ -15,6 +15,7 @@ import { englishReadingObjection } from './readings.ts';
 import { englishSessionObjection, englishSessionUnclear } from './session-objections.ts';
 import { englishSheetProblem } from './sheet-problems.ts';
 import { englishSteps } from './steps.ts';
+import { englishTroubles } from './troubles.ts';
 import { englishUndoUnclear } from './undo.ts';
 
 export const englishRuleSources: Readonly<Record<RuleSource, string>> = {
@@ -35,6 +36,8 @@ export const englishNoFigure: Readonly<Record<NoFigure, string>> = {
 
 export function englishObjection(objection: Objection, figures: Figures): string {
   switch (objection.code) {
+    case 'alarm-on':
+      return `${englishTroubles[objection.what].title} in ${objection.place}, cried by ${objection.by} at ${figures.timeDown(objection.at)}, and nobody has ended it. Nothing new begins there until a lead or supervisor says: alarm over.`;
     case 'step-lacking':
       return englishSteps.lacking(objection, figures);
     case 'heat-not-known':
@@ -210,6 +213,8 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'nothing-to-take-over':
     case 'not-snoozed':
     case 'far-reading':
+    case 'no-countdown':
+    case 'no-alarm-on':
     case 'which-load':
       return englishCrewUnclear(unclear, figures);
     case 'no-such-can':

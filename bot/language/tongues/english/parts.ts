@@ -188,6 +188,12 @@ export function englishCrewUnclear(unclear: CrewUnclear | LoadUnclear, figures: 
       return `${unclear.key} cannot be put off: it runs on whether it rings or not. Do it, or say ok when you have heard it.`;
     case 'far-reading':
       return `${unclear.part} read ${figures.temperature(unclear.before.celsius)} at ${figures.timeDown(unclear.before.at)}, and by the record it is still in the oven. Is it at ${figures.temperature(unclear.celsius)}?`;
+    case 'no-countdown':
+      return unclear.isOn
+        ? 'It has rung already, and everybody is called. A lead or supervisor ends it: alarm over.'
+        : 'Nobody has been called, and nobody will be.';
+    case 'no-alarm-on':
+      return 'No alarm is on.';
     case 'which-load':
       return unclear.loads.length === 0
         ? 'Nothing is in the oven. Name the part.'

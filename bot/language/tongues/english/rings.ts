@@ -102,6 +102,10 @@ export const englishRings: Readonly<Record<ReminderKind, RingWords>> = {
     title: (name) => `Session ${name}: the sheet's time with the fan on is over`,
     act: 'Wet film goes on giving off vapour: look at what still dries before you switch it off.',
   },
+  cry: {
+    title: () => 'Somebody may need help',
+    act: 'Nobody has said that it is no alarm. Go and look, then say alarm over.',
+  },
   'bell-test': { title: () => 'Bell test', act: 'If you hear this, say ok.' },
   digest: { title: (name) => `The day: ${name}`, act: '' },
 };

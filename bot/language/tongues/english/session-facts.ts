@@ -38,6 +38,14 @@ export function englishSessionFact(fact: SessionEvent | AlarmEvent, figures: Fig
       return 'session closed';
     case 'AlarmRaised':
       return `${englishSession.troubles[fact.what].title.toLowerCase()}${fact.batch === undefined ? '' : `, batch ${fact.batch}`}${fact.note === undefined ? '' : `: ${fact.note}`}`;
+    case 'CryHeard':
+      return `may be a cry, asked about: ${fact.note}`;
+    case 'AlarmCalledOff':
+      return 'no alarm, nobody called';
+    case 'DrillBegun':
+      return `drill: ${englishSession.troubles[fact.what].title.toLowerCase()}`;
+    case 'AlarmsEnded':
+      return englishSession.ended(fact, figures);
     case 'NearMissTold':
       return `near miss: ${fact.text}`;
     case 'BellTested':

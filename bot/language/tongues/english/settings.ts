@@ -30,7 +30,7 @@ const names: Readonly<Record<SettingName, SettingWords>> = {
   morning: { label: 'Hour of the morning list', asked: 'hour of the morning list' },
   quiet: { label: 'Quiet hours', asked: 'quiet hours', hint: '22-6. What is urgent rings all the same. Empty: none.' },
   bell: { label: 'Bell test at each shift', asked: 'on or off' },
-  emergency: { label: 'Emergency', asked: 'call, eyes, spill, fire, down or hot' },
+  emergency: { label: 'Emergency', asked: 'call, fire, breathless, down, eyes, skin-burn, spill, hot or emergency' },
   brief: { label: 'Brief before spraying', asked: 'on or off' },
   'brief-ahead': { label: 'Brief ahead by', asked: 'how long ahead' },
   sprayers: { label: 'May spray', asked: 'who' },

@@ -82,6 +82,7 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   step: 'which step: equipment, bonding, papers, vessel, clean-oven, clean-room or alcohol',
   purity: 'strength',
   'spray-rate': 'how much is sprayed in an hour',
+  alarm: 'fire, breathless, down, eyes, skin-burn, spill, hot or emergency',
   gear: 'gun, vessels, brush, roller, dip-tank or flow-gear',
   solvent: englishTerms.solvent.one,
   'flush-volume': 'how much solvent',

@@ -50,6 +50,34 @@ export const englishTroubles: Readonly<Record<Alarm, Trouble>> = {
     section: 'Safety data sheets: section 4, first aid',
     never: ['Do not touch them while power may be on them.'],
   },
+  'skin-burn': {
+    title: 'Burnt or splashed skin',
+    now: {
+      text: 'Rinse now with plenty of cool running water, off with what is soaked: 15 minutes at least, a burn 20. Somebody else calls while they rinse.',
+      source:
+        '15 minutes: ANSI/ISEA Z358.1 for drench showers; 20 for burns: European Resuscitation Council 2021, from memory',
+    },
+    section: 'Safety data sheet of what splashed: section 4, first aid',
+    never: ['No cream, no ice, no solvent on it. Do not pull off what sticks to a burn.'],
+  },
+  breathless: {
+    title: 'Somebody cannot breathe well',
+    now: {
+      text: 'Out into fresh air now, sitting up, collar open; whoever fetches them breathes air of their own. Call the number now: it may get worse for hours. Stay with them.',
+      source: practice,
+    },
+    section: 'Safety data sheets: section 4, first aid',
+    never: ['Do not go into the vapour without breathing air. Do not send them home alone.'],
+  },
+  emergency: {
+    title: 'Somebody needs help',
+    now: {
+      text: 'Go there and look first for what could fell you too. Call the number now, say where, stay on the line.',
+      source: practice,
+    },
+    section: 'Safety data sheets: section 4, first aid',
+    never: ['Do not go in without breathing air of your own where vapour or gas may be.'],
+  },
   hot: {
     title: 'A pot is heating',
     now: {

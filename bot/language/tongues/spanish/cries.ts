@@ -13,12 +13,19 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   openings: `
     hago dios mierda joder cuidado gente chicos fuera ayuda socorro auxilio rapido oye todos hay tenemos llamad
     llamen llama y ya ahora urgente emergencia`,
-  shouts: `
-    socorro auxilio emergencia alarma accidente ayuda ayudame ayudenme ayudadme ambulancia bomberos quemadura
-    quemaduras`,
+  shouts: 'alarma accidente ayuda ayudame ayudenme ayudadme quemadura quemaduras',
+  calls: 'socorro auxilio emergencia ambulancia bomberos',
+  callsForOneself: 'ayudame ayudenme ayudadme',
   hurts: `
     queme quemo cai caimos cae corte corto cortado golpeo quemado quemada herido herida heridos lastimado lastimada lesionado lesionada mareado mareada intoxicado intoxicada sangra sangrando respira electrocuto electrocutado`,
-  oneself: 'nos estoy',
+  grave: 'sangra sangrando electrocuto electrocutado',
+  scalds: 'queme quemo quemado quemada quemadura quemaduras',
+  fumes: 'mareado mareada intoxicado intoxicada respira',
+  tumbles: 'cai caimos cae',
+  body: `
+    mano manos brazo brazos cara piel pierna piernas pie pies cuello dedo dedos muneca boca labios pecho barriga hombro`,
+  onBody: 'en sobre por',
+  oneself: 'nos estoy me',
   endings: 'ayuda socorro auxilio rapido aqui alli ahi ahora ya urgente',
   whereabouts: 'en dentro fuera junto cerca bajo debajo sobre detras encima delante frente al',
   articles: 'el la los las un una',
@@ -27,7 +34,7 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
     tanque deposito armario bidon ventilador conducto filtro cuadro maquina sala puerta patio techo pieza oficina`,
   compounds: '',
   liquids: `
-    disolvente solvente acetona xileno tolueno etanol aguarras gasolina catalizador barniz esmalte laca diluyente
+    acido sosa disolvente solvente acetona xileno tolueno etanol aguarras gasolina catalizador barniz esmalte laca diluyente
     alcohol endurecedor resina pintura producto quimico nitrogeno`,
   harmless: 'cafe agua leche sopa zumo jugo comida cena guiso arroz aire lluvia',
   onlyOfLiquid: 'vertido',
@@ -53,6 +60,8 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
     impresora red linea internet sistema servidor ordenador pantalla luz presion temperatura humedad nivel precio
     bomba ascensor produccion tension caudal bascula todo eso esto`,
   falling: 'desvanecio, no respira',
+  gasping: 'me ahogo, se ahoga, ahogando, ahogandose, asfixiando, asfixiandose',
+  saysLittle: 'caliente calienta hierve',
   is: '',
   has: '',
   of: 'de del',
@@ -93,8 +102,8 @@ export const spanishCries: Omit<CryWords, keyof CalmWords> = {
   shoutedOn: 'urgent ya rapido ayuda',
   runTogether: '',
   noDrill: 'no es(?: un)? simulacro',
-  helpWhole: 'ayuda(?:me|nos)?(?: ayuda)*',
   dialling: 'llama(?:d|r|n|en)?(?: al?)?',
   numbers: '112|061|080',
   blind: 'no veo|no puedo ver',
+  gasps: 'no pued[eo]n? respirar|(?:me|le|nos) falta el aire',
 };

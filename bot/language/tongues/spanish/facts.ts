@@ -127,6 +127,10 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
     case 'WasteCanned':
     case 'SessionClosed':
     case 'AlarmRaised':
+    case 'CryHeard':
+    case 'AlarmCalledOff':
+    case 'DrillBegun':
+    case 'AlarmsEnded':
     case 'NearMissTold':
     case 'BellTested':
     case 'AirAssessed':

@@ -86,6 +86,9 @@ const emergencyFields: Readonly<Record<EmergencyField, string>> = {
   fire: 'fuego',
   down: 'caído',
   hot: 'caliente',
+  'skin-burn': 'piel',
+  breathless: 'ahogo',
+  emergency: 'emergencia',
 };
 
 const sources: Readonly<Record<string, string>> = {

@@ -11,11 +11,12 @@ import { spanishCureObjection } from './cure.ts';
 import { spanishFilmObjection } from './film.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishMaterialObjection } from './material.ts';
-import { atTime, capital, lawOf, methodName, theTime, told } from './names.ts';
+import { atTime, capital, lawOf, methodName, spanishPlace, theTime, told } from './names.ts';
 import { spanishReadingObjection } from './readings.ts';
 import { spanishSessionObjection } from './session-objections.ts';
 import type { Spoken } from './spoken.ts';
 import { spanishSteps } from './steps.ts';
+import { spanishTroubles } from './troubles.ts';
 
 export const spanishRuleSources = (say: Spoken): Readonly<Record<RuleSource, string>> => ({
   sheet: say.the('sheet'),
@@ -38,6 +39,8 @@ const wetInOven = (say: Spoken) =>
 
 export function spanishObjection(say: Spoken, objection: Objection, figures: Figures): string {
   switch (objection.code) {
+    case 'alarm-on':
+      return `${spanishTroubles(say)[objection.what].title} en ${spanishPlace(objection.place)}: alarma de ${objection.by}, ${figures.timeDown(objection.at)}, y nadie ha dado el fin de alarma. Ahí no empieza nada nuevo hasta que ${say.a('lead')} o un supervisor escriba: fin de alarma.`;
     case 'step-lacking':
       return spanishSteps(say).lacking(objection, figures);
     case 'heat-not-known':

@@ -163,6 +163,12 @@ export function spanishCrewUnclear(say: Spoken, unclear: CrewUnclear | LoadUncle
       return `«${spanishRingName(say, unclear.key)}» no se aplaza: sigue corriendo, avise o no. Hágalo, o conteste enterado al recibirlo.`;
     case 'far-reading':
       return `${unclear.part} estaba a ${figures.temperature(unclear.before.celsius)} ${atTime(figures, unclear.before.at)}, y sigue en el horno según consta. ¿Está a ${figures.temperature(unclear.celsius)}?`;
+    case 'no-countdown':
+      return unclear.isOn
+        ? `Ya sonó y se ha llamado a todos. Lo termina ${say.a('lead')} o un supervisor: fin de alarma.`
+        : 'No se ha llamado a nadie, ni se llamará.';
+    case 'no-alarm-on':
+      return 'No hay ninguna alarma en marcha.';
     case 'which-load':
       return unclear.loads.length === 0
         ? 'No hay nada en el horno. Nombre la pieza.'

@@ -114,6 +114,10 @@ export const spanishRings = (say: Spoken): Readonly<Record<ReminderKind, RingWor
     title: (name) => `Sesión ${name}: se cumplió el tiempo de extracción ${say.ofThe('sheet')}`,
     act: 'La película húmeda sigue soltando vapor: mire qué se está secando antes de apagarla.',
   },
+  cry: {
+    title: () => 'Quizá alguien necesita ayuda',
+    act: 'Nadie ha dicho que no sea una alarma. Vaya a mirar; después, fin de alarma.',
+  },
   'bell-test': { title: () => 'Prueba de avisos', act: 'Si le llega, conteste enterado.' },
   digest: { title: (name) => `El día: ${spanishDay(name)}`, act: '' },
 });

@@ -79,6 +79,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'filter-not-as-sheet': 'filtro distinto',
   'gear-cleaned-late': 'útiles limpiados tarde',
   'uncovered-too-long': 'destapada demasiado tiempo',
+  'alarm-on': 'alarma sin terminar',
   'gear-not-flushed': 'pistola o recipientes sin lavar',
   'rags-not-canned': 'trapos fuera de su contenedor',
 });

@@ -40,6 +40,14 @@ export function spanishSessionFact(say: Spoken, fact: SessionEvent | AlarmEvent,
       return 'sesión cerrada';
     case 'AlarmRaised':
       return `${session.troubles[fact.what].title.toLowerCase()}${fact.batch === undefined ? '' : `, mezcla ${fact.batch}`}${fact.note === undefined ? '' : `: ${fact.note}`}`;
+    case 'CryHeard':
+      return `quizá una alarma, se preguntó: ${fact.note}`;
+    case 'AlarmCalledOff':
+      return 'sin alarma, no se llamó a nadie';
+    case 'DrillBegun':
+      return `simulacro: ${session.troubles[fact.what].title.toLowerCase()}`;
+    case 'AlarmsEnded':
+      return session.ended(fact, figures);
     case 'NearMissTold':
       return `casi accidente: ${fact.text}`;
     case 'BellTested':

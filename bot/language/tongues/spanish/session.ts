@@ -108,7 +108,24 @@ export function spanishSession(say: Spoken): typeof englishSession {
     gears: spanishGears,
     qualifications,
     troubles,
-    callForHelp: (alarm) => `Pedir ayuda: ${troubles[alarm].title}`,
+    callForHelp: (alarm) => (alarm === 'emergency' ? 'Llamar a todos' : `Pedir ayuda: ${troubles[alarm].title}`),
+    callUsual: (number) => `Llame: ${number} (desde cualquier móvil; faltan los teléfonos del taller)`,
+    mayBeCry: '¿Alguien necesita ayuda?',
+    ringsUnless: (seconds) => `Se llama a todos en ${seconds} s, salvo que alguien escriba no.`,
+    calledOff: 'Sin alarma: no se llama a nadie',
+    alarmOver: 'Fin de alarma',
+    ended: ({ ends, drills }, figures) => {
+      const listed = (whats: typeof ends) => figures.list(whats.map((what) => troubles[what].title.toLowerCase()));
+      const over = [
+        ...(ends.length > 0 ? [listed(ends)] : []),
+        ...(drills.length > 0 ? [`simulacro (${listed(drills)})`] : []),
+      ];
+      return `terminado: ${over.join(', ')}`;
+    },
+    drill: (what) => `Simulacro: ${troubles[what].title}`,
+    drillSaid: 'Es un simulacro: no ha pasado nada. Cada uno hace lo que dice el plan del taller y escribe enterado.',
+    untilClear: (place) =>
+      `${place === undefined ? 'Sigue en marcha' : `No empieza nada nuevo en ${spanishPlace(place)}`} hasta el fin de alarma: lo da ${say.a('lead')} o un supervisor.`,
     briefed: (session) => `Sesión ${session}: ${say.one('brief')} de seguridad`,
     titled: (session, what) => `Sesión ${session}: ${what}`,
     insideVessel: `Dentro de un tanque ${say.this('brief')} no vale: hace falta el permiso de la empresa para espacios confinados.`,
@@ -226,7 +243,6 @@ export function spanishSession(say: Spoken): typeof englishSession {
     hazardsOf: (work) => `${worksOf(say)[work]}: qué mirar`,
     callNumber: (text) => `Llame: ${text}`,
     doNow: (text, source) => `${text} (${source})`,
-    callNotSet: 'Faltan los teléfonos del taller.',
     shopSteps: (text) => `Aquí: ${text}`,
     shopStepsNotSet: (field) =>
       `Faltan los pasos del taller. Escriba: fijar emergencia ${spanishEmergencyWord(field)}, y los pasos.`,

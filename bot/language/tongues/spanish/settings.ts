@@ -31,7 +31,11 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
   morning: { label: 'Hora de la lista de la mañana', asked: 'hora del repaso de la mañana' },
   quiet: { label: 'Silencio', asked: 'horas de silencio', hint: '22-6. Lo urgente avisa igual. Vacío: sin silencio.' },
   bell: { label: 'Prueba de avisos en cada turno', asked: 'sí o no, entra o sale' },
-  emergency: { label: 'Emergencia', typed: 'emergencia', asked: 'teléfono, ojos, derrame, fuego, caído o caliente' },
+  emergency: {
+    label: 'Emergencia',
+    typed: 'emergencia',
+    asked: 'teléfono, fuego, ahogo, caído, ojos, piel, derrame, caliente o emergencia',
+  },
   brief: { label: `${capital(say.one('brief'))} antes de pintar`, asked: 'sí o no, entra o sale' },
   'brief-ahead': {
     label: `Antelación de la ${say.one('brief')}`,

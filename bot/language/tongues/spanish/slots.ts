@@ -82,6 +82,7 @@ export const spanishSlots = (say: Spoken): Readonly<Record<Slot, string>> => ({
   step: 'qué paso: clasificado, tierra, papeles, recipiente, horno-limpio, sitio-limpio o alcohol',
   purity: 'pureza',
   'spray-rate': 'cuánto se pinta por hora',
+  alarm: 'fuego, ahogo, caído, ojos, piel, derrame, caliente o emergencia',
   gear: 'pistola, recipientes, brocha, rodillo, cuba o útiles de flujo',
   solvent: say.one('solvent'),
   'flush-volume': `cuánto ${say.one('solvent')}`,

@@ -52,6 +52,34 @@ export function spanishTroubles(say: Spoken): Readonly<Record<Alarm, Trouble>> {
       section: `${sheets}: sección 4, primeros auxilios`,
       never: ['No la toque mientras pueda estar bajo tensión.'],
     },
+    'skin-burn': {
+      title: 'Quemadura o salpicadura en la piel',
+      now: {
+        text: 'Lave ya con mucha agua corriente fresca y quite la ropa empapada: 15 minutos como mínimo, 20 si es quemadura. Mientras se lava, otra persona pide ayuda.',
+        source:
+          '15 minutos: norma ANSI/ISEA Z358 de duchas; 20 en quemaduras: European Resuscitation Council 2021, de memoria',
+      },
+      section: `${sheet} de lo que salpicó: sección 4, primeros auxilios`,
+      never: [`Ni cremas, ni hielo, ni ${say.many('solvent')}. No arranque lo que se haya pegado a una quemadura.`],
+    },
+    breathless: {
+      title: 'Alguien no puede respirar bien',
+      now: {
+        text: 'Sáquenlo ya al aire libre, sentado y con el cuello suelto; quien lo saque, con equipo de respiración. Llame ya al número: puede empeorar durante horas. No lo deje solo.',
+        source: practice,
+      },
+      section: `${sheets}: sección 4, primeros auxilios`,
+      never: ['No entre en el vapor sin equipo de respiración. No lo mande solo a casa.'],
+    },
+    emergency: {
+      title: 'Alguien necesita ayuda',
+      now: {
+        text: 'Vaya y mire primero qué podría tumbarle a usted también. Llame ya al número, diga dónde y no cuelgue.',
+        source: practice,
+      },
+      section: `${sheets}: sección 4, primeros auxilios`,
+      never: ['No entre sin equipo de respiración donde pueda haber vapor o gas.'],
+    },
     hot: {
       title: 'Una mezcla se calienta',
       now: {

@@ -33,6 +33,8 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
     case 'nothing-to-take-over':
     case 'not-snoozed':
     case 'far-reading':
+    case 'no-countdown':
+    case 'no-alarm-on':
     case 'which-load':
       return spanishCrewUnclear(say, unclear, figures);
     case 'no-such-can':

@@ -1,0 +1,114 @@
+// A line that no alarm's word begins and that asks for help all the same: `112`, `me quemé la mano`, `help me`. Where it tells for
+// certain that it is so now it calls at once; where who, where or what hurts is told it rings by itself unless somebody says
+// no; else nobody is called, and two taps stand there.
+
+import type { Alarm } from '../../core/session/session-commands.ts';
+import { criedWords, saysNow } from './cry.ts';
+import type { CryTable } from './cry-words.ts';
+import type { LineContext } from './reading.ts';
+import { isPlaceRoot } from './trade-words.ts';
+import { withoutAccents } from './typed/without-accents.ts';
+
+export type Need =
+  | { readonly is: 'certain' | 'open'; readonly alarm: Alarm }
+  /** `likely`: what else is offered. */
+  | { readonly is: 'bare'; readonly likely: readonly Alarm[] };
+
+const around = [
+  'asked',
+  'anybody',
+  'articles',
+  'body',
+  'calls',
+  'callsForOneself',
+  'endings',
+  'ofBody',
+  'onBody',
+  'openings',
+  'shouts',
+  'sizes',
+  'things',
+  'whereabouts',
+] as const satisfies readonly (keyof CryTable)[];
+
+export function needIn(line: string, context: LineContext): Need | undefined {
+  const { cries } = context.hearing;
+  const plain = withoutAccents(line.toLowerCase());
+  const said = criedWords(line, cries);
+  const { dialled, gasps } = cries.patterns;
+  if (dialled.test(plain)) return { is: 'certain', alarm: 'emergency' };
+  if (said.length === 1 && cries.saysLittle.has(said[0] ?? '')) return { is: 'bare', likely: ['hot'] };
+  if (!saysNow(line, cries)) return undefined;
+  if (gasps.test(plain)) return { is: 'certain', alarm: 'breathless' };
+  return shouted(line, said, context) ?? hurt(said, context) ?? splashed(said, cries);
+}
+
+/** Every word is a shout, who or where: not `112 plates in the rack`. */
+function shouted(line: string, said: readonly string[], context: LineContext): Need | undefined {
+  const { cries } = context.hearing;
+  const isShout = said.some((word) => cries.shouts.has(word) || cries.calls.has(word));
+  const isAround = (word: string): boolean =>
+    around.some((set) => cries[set].has(word)) || isPlaceRoot(word) || isNamed(word, context);
+  if (!isShout || !said.every(isAround)) return undefined;
+  if (said.some((word) => cries.calls.has(word)) || /!\s*!/.test(line)) return { is: 'certain', alarm: 'emergency' };
+  const isScald = said.some((word) => cries.scalds.has(word));
+  const tellsMore = said.some(
+    (word) =>
+      cries.body.has(word) ||
+      cries.things.has(word) ||
+      cries.callsForOneself.has(word) ||
+      cries.anybody.has(word) ||
+      isPlaceRoot(word) ||
+      isNamed(word, context),
+  );
+  if (tellsMore) return { is: 'open', alarm: isScald ? 'skin-burn' : 'emergency' };
+  return { is: 'bare', likely: isScald ? ['skin-burn', 'fire'] : [] };
+}
+
+/** Somebody is hurt: `kari cut her hand`, `se quemó Chuy`, `I burned my hand`. */
+function hurt(said: readonly string[], context: LineContext): Need | undefined {
+  const { cries } = context.hearing;
+  const word = said.find((each, i) => cries.hurts.has(each) && isOfSomebody(said, i, context));
+  if (word === undefined) return undefined;
+  if (cries.grave.has(word)) return { is: 'certain', alarm: 'emergency' };
+  if (cries.scalds.has(word))
+    return { is: said.some((each) => cries.body.has(each)) ? 'certain' : 'open', alarm: 'skin-burn' };
+  if (cries.fumes.has(word)) return { is: 'open', alarm: 'breathless' };
+  return { is: 'open', alarm: cries.tumbles.has(word) ? 'down' : 'emergency' };
+}
+
+function isOfSomebody(said: readonly string[], at: number, context: LineContext): boolean {
+  const { cries } = context.hearing;
+  const isReflexive = cries.ofSomebody.has(said[at] ?? '');
+  // `se cortó Jon`, `Jon se cortó`; not `Jon cortó el cable`.
+  const isItself = cries.itself.has(said[at - 1] ?? '');
+  if (isReflexive && !isItself) return false;
+  // `se electrocutó`: of nobody else.
+  if (isItself && cries.grave.has(said[at] ?? '')) return true;
+  // `se quemó Chuy`; not `se quemó el fusible`.
+  const after = said[at + 1];
+  if (isReflexive && after !== undefined && !cries.articles.has(after)) return true;
+  return said.some(
+    (each, i) =>
+      cries.oneself.has(each) ||
+      isNamed(each, context) ||
+      (cries.anybody.has(each) && !cries.articles.has(each)) ||
+      // `burned her hand`: whoever that is.
+      (cries.body.has(each) && cries.ofBody.has(said[i - 1] ?? '') && !cries.sizes.has(said[i - 1] ?? '')),
+  );
+}
+
+/** `acid on my hand`, `resina en el brazo`: what it does to skin is for the sheet to say. */
+function splashed(said: readonly string[], cries: CryTable): Need | undefined {
+  const liquid = said.findIndex((word) => cries.liquids.has(word));
+  const part = said.findIndex((word, i) => i > liquid && cries.body.has(word) && cries.ofBody.has(said[i - 1] ?? ''));
+  if (liquid === -1 || part === -1) return undefined;
+  const isOn = said.slice(liquid, part).some((word) => cries.onBody.has(word));
+  // `paint on the arm of the robot`.
+  const isOfThing = cries.of.has(said[part + 1] ?? '');
+  const isDenied = isOfThing || said.some((word) => cries.denials.has(word));
+  return isOn && !isDenied ? { is: 'open', alarm: 'skin-burn' } : undefined;
+}
+
+const isNamed = (word: string, { people = [], hearing: { cries } }: LineContext): boolean =>
+  people.some((name) => criedWords(name, cries).includes(word));
