@@ -109,7 +109,7 @@ function actsIn(shop: Shop, session: Session): readonly Say[] {
   if (session.spraying.length > 0) {
     const gun = flushState(session, 'gun').done;
     const vessels = flushState(session, 'vessels').done;
-    if (gun && vessels) return [close, close, close, rags];
+    if (gun && vessels) return [close, close, close, close, close, rags];
     return [gun ? bare('vessels') : bare('gun'), gun ? bare('vessels') : flush, close, rags, coat];
   }
   const wanted =

@@ -26,6 +26,7 @@ import type {
   Minutes,
 } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
+import { englishAlarms } from './alarms.ts';
 import { englishGears } from './gears.ts';
 import { englishMethods } from './methods.ts';
 import { englishSolvents } from './solvents.ts';
@@ -87,12 +88,6 @@ const goes: Readonly<Record<Whereabouts, string>> = {
   out: 'moved out',
 };
 
-/** What ends with it. */
-export interface AlarmsOver {
-  readonly ends: readonly Alarm[];
-  readonly drills: readonly Alarm[];
-}
-
 /** What a session waits for before it closes. */
 export type OpenTask = SessionGear | 'rags';
 
@@ -134,26 +129,7 @@ export const englishSession = {
   gears: englishGears,
   qualifications: englishQualifications,
   troubles: englishTroubles,
-  callForHelp: (alarm: Alarm) =>
-    alarm === 'emergency' ? 'Ring everybody' : `Call for help: ${englishTroubles[alarm].title}`,
-  callUsual: (number: string) => `Call: ${number} (from any mobile phone; the shop’s own numbers are not set)`,
-  mayBeCry: 'Does somebody need help?',
-  ringsUnless: (seconds: number) => `Everybody is called in ${seconds} s, unless somebody says no.`,
-  calledOff: 'No alarm: nobody is called',
-  alarmOver: 'The alarm is over',
-  ended: ({ ends, drills }: AlarmsOver, figures: Figures) => {
-    const listed = (whats: readonly Alarm[]) =>
-      figures.list(whats.map((what) => englishTroubles[what].title.toLowerCase()));
-    const over = [
-      ...(ends.length > 0 ? [listed(ends)] : []),
-      ...(drills.length > 0 ? [`drill (${listed(drills)})`] : []),
-    ];
-    return `over: ${over.join(', ')}`;
-  },
-  drill: (what: Alarm) => `Drill: ${englishTroubles[what].title}`,
-  drillSaid: 'A drill: nothing has happened. Everybody does what the shop’s plan says, and says ok.',
-  untilClear: (place: PlaceName | undefined) =>
-    `${place === undefined ? 'It is on' : `Nothing new begins in ${place}`} until a lead or supervisor says alarm over.`,
+  ...englishAlarms,
   briefed: (session: number) => `Session ${session}: brief recorded`,
   titled: (session: number, what: string) => `Session ${session}: ${what}`,
   insideVessel: "Inside a vessel: this brief does not serve. Use the employer's confined-space permit.",
