@@ -7,7 +7,6 @@ import type { Method } from '../../../../core/methods.ts';
 import type { SensitiserKind, Sensitisers } from '../../../../core/products/sheet-spray.ts';
 import type { BriefLineId } from '../../../../core/session/brief-lines.ts';
 import type {
-  Alarm,
   EmergencyField,
   Gear,
   Qualification,
