@@ -3,7 +3,9 @@
 import { batchStatus } from '../../core/batch/batch-status.ts';
 import { isAct } from '../../core/history.ts';
 import type { PlaceName } from '../../core/ids.ts';
-import { airServingIn, liveBatches } from '../../core/shop.ts';
+import { phaseOfPart } from '../../core/part/part.ts';
+import { partStatus } from '../../core/part/part-status.ts';
+import { airServingIn, batchOf, byName, liveBatches, liveParts } from '../../core/shop.ts';
 import { airFacts, limitsBroken } from './air-facts.ts';
 import { pastPotLines } from './batch-cards.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
@@ -14,7 +16,7 @@ export function airCard(telling: Telling, place: PlaceName, title: string): Card
   const breached = limitsBroken(telling, airServingIn(telling.shop, place, telling.now));
   return makeCard(title, breached.length > 0 ? 'warn' : 'plain', {
     facts: [...nightFacts(telling, place), ...airFacts(telling, place)],
-    lines: [...breached, ...movedClocks(telling, place)],
+    lines: [...breached, ...movedClocks(telling, place), ...movedCures(telling, place)],
   });
 }
 
@@ -23,6 +25,18 @@ function nightFacts(telling: Telling, placeName: PlaceName): readonly CardFact[]
   const said = (telling.shop.places.get(placeName)?.entries ?? []).filter(isAct);
   const last = said.toSorted((a, b) => a.seq - b.seq).at(-1);
   return last?.fact.type === 'LowestRead' ? factsOf(telling, { 'night-lowest': last.fact.lowestCelsius }) : [];
+}
+
+/** What cures in that room, each by name with when it then rings. */
+function movedCures(telling: Telling, place: PlaceName): readonly string[] {
+  const curing = byName(liveParts(telling.shop)).filter((part) => {
+    const phase = phaseOfPart(part);
+    return phase.is === 'curing' && phase.cure.way === 'room' && batchOf(telling.shop, part)?.place === place;
+  });
+  return curing.map((part) => {
+    const { errs = 'at-least', dueAt } = partStatus(telling, part).cure?.clock ?? {};
+    return telling.words.parts.curesMorning(part.name, dueAt && { errs, dueAt }, telling.figures);
+  });
 }
 
 function movedClocks(telling: Telling, place: PlaceName): readonly string[] {

@@ -15,6 +15,16 @@ async function talkAfter(...lines: readonly string[]) {
   return say;
 }
 
+describe('a part that cures in the room', () => {
+  it('given the night was colder than the sheet has a figure for, then the answer names the part and its new end', async () => {
+    const say = await talkAfter('cure plate-1 room', 'wait 22h');
+    const [, before] = /plate-1: in cure, rings at (.*)/.exec((await say('air 24C 48%')).text) ?? [];
+    const [, after] = /plate-1: in cure, rings at (.*)/.exec((await say('night 12C')).text) ?? [];
+    expect(before).toBeDefined();
+    expect(after).toBeDefined();
+  });
+});
+
 describe('a part that is still in the oven', () => {
   it('given nothing was measured, then its card and what objects to taking it out name one minute, as an estimate', async () => {
     const say = await talkAfter();

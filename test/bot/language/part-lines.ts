@@ -260,6 +260,7 @@ export const partLines: readonly TypedLine[] = [
   act('door impeller-7 5m', { verb: 'door', parts: ['impeller-7'], openMinutes: minutes(5) }),
   act('door', { verb: 'door', parts: [] }),
   act('out', { verb: 'out', parts: [] }),
+  act('all out', { verb: 'out', parts: [] }),
   act('adhesion impeller-7 5B', { verb: 'adhesion', part: 'impeller-7', rating: '5B' }),
   act('adhesion coupon impeller-7 1', { verb: 'adhesion', part: 'impeller-7', rating: '1', coupon: true }),
   miss('adhesion impeller-7', 'incomplete', '', 'adhesion impeller-7 5B'),

@@ -54,7 +54,10 @@ export const englishVerbs: VerbsTyped = {
   dry: done('dry to the touch', verbWords('dry, dried, touch dry, tack-free', 'dry impeller-7', 'touch, dry')),
   cure: verbWords('cure, curing, bake, baking', 'cure impeller-7 oven 90C'),
   temp: verbWords('temp, probe, part temp', 'temp impeller-7 88C'),
-  out: done('out of cure', verbWords('out, took out, taken out, unload, unloaded', 'out impeller-7', 'oven, room')),
+  out: done(
+    'out of cure',
+    verbWords('out, all out, took out, taken out, unload, unloaded', 'out impeller-7', 'oven, room'),
+  ),
   wet: verbWords('wet, wft, wet film', 'wet impeller-7 60 65 58um', 'film'),
   film: verbWords('film, dft, dry film', 'film impeller-7 12 14 13um'),
   release: done('released', verbWords('release, released', 'release impeller-7')),
