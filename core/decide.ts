@@ -5,7 +5,7 @@ import { decideDrawn } from './batch/drawn-decide.ts';
 import { decideJudge } from './batch/judge-anew.ts';
 import { decideStep } from './batch/step-decide.ts';
 import { decideAdd, decideWeigh } from './batch/weigh-decide.ts';
-import { canActs, decideOpen } from './can/can-decide.ts';
+import { canActs, decideOpen, decideReceived } from './can/can-decide.ts';
 import { decideCoat } from './coat/coat-decide.ts';
 import { decideFlush } from './coat/flush-decide.ts';
 import type { Command, CommandOf, Verb } from './commands.ts';
@@ -52,6 +52,7 @@ const deciders: Deciders<Verb> = {
   judge: decideJudge,
   ...canActs,
   open: decideOpen,
+  received: decideReceived,
   part: decidePart,
   prep: decidePrep,
   coat: decideCoat,

@@ -66,6 +66,7 @@ export const readersOf = {
   PotEmptied: ['batch', 'export'],
   JudgedAnew: [],
   CanOpened: ['opening', 'can-rules', 'clock', 'export'],
+  StockReceived: ['export'],
   LidOff: ['can', 'can-rules'],
   LidOn: ['can', 'can-rules'],
   CanBlanketed: ['can'],

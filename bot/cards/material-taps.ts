@@ -27,6 +27,13 @@ export function materialMeant(
           ? []
           : [{ id: `can-${can}`, label: `${telling.words.buttons.meant} ${can}`, line: line(meant) }];
       });
+    case 'can-size-needed':
+      if (command.verb !== 'open') return [];
+      return unclear.sizes.slice(0, mostTaps).map((each, i) => ({
+        id: `size-${i + 1}`,
+        label: telling.figures.mass(each),
+        line: line({ ...command, grams: each }),
+      }));
     case 'other-unit':
       if (command.verb !== 'weigh') return [];
       return [

@@ -36,6 +36,7 @@ import { coatedCard, curingCard, dryCard, partCard, takenOutCard } from './part-
 import { airCard } from './place-cards.ts';
 import { type Act, doneTitle, onBatch, onCan, onPart, touchedBatch, touchedParts } from './recorded-act.ts';
 import { despiteLines, isForLeads, lateLine, nextRings, rewrittenLines } from './recorded-lines.ts';
+import { receivedCard, sealedLeftLines } from './sealed-cards.ts';
 import { sessionReplies } from './session-reply.ts';
 import { confirmedCard } from './step-cards.ts';
 import { beforeCoat, filterLines } from './step-lines.ts';
@@ -90,8 +91,13 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   add: onBatch((telling, pot, { command, outcome }) => addReply(telling, pot, command, outcome)),
   open: onCan((telling, can) => {
     const card = openedCanCard(telling, can);
-    return { ...card, actions: [...namingTapsOf(telling, can.can), ...card.actions] };
+    return {
+      ...card,
+      lines: [...card.lines, ...sealedLeftLines(telling, can.can)],
+      actions: [...namingTapsOf(telling, can.can), ...card.actions],
+    };
   }),
+  received: ({ telling, command, outcome }) => receivedCard(telling, command, outcome),
   lid: onCan(lidOffCard),
   shut: onCan(shutCard),
   blanket: onCan(blanketedCard),

@@ -10,15 +10,19 @@ import { type Card, type CardFact, makeCard } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
+import { sealedInStock, sealedLine, sealedNeedsSomebody } from './sealed-cards.ts';
 
 export function stockCard(telling: Telling): Card {
   const rows = stockOf(telling.shop, telling.now);
   const { material } = telling.words;
-  if (rows.length === 0) return makeCard(material.stock, 'plain', { lines: [material.noStock(telling.figures)] });
+  const sealed = sealedInStock(telling);
+  if (rows.length + sealed.length === 0)
+    return makeCard(material.stock, 'plain', { lines: [material.noStock(telling.figures)] });
   const urgent = rows.filter(needsSomebody);
-  return makeCard(material.stock, urgent.length > 0 ? 'warn' : 'plain', {
+  const isUrgent = urgent.length > 0 || sealed.some((each) => sealedNeedsSomebody(telling, each));
+  return makeCard(material.stock, isUrgent ? 'warn' : 'plain', {
     facts: totals(telling, rows),
-    lines: rows.map((row) => stockLine(telling, row)),
+    lines: [...rows.map((row) => stockLine(telling, row)), ...sealed.map((each) => sealedLine(telling, each))],
     actions: urgent
       .flatMap((row) => nextTaps(telling, statusOf.can(telling, row.can).next()).slice(0, 1))
       .map((tap, i) => ({ ...tap, id: `${tap.id}-${i + 1}` })),
@@ -41,8 +45,15 @@ export function cansCard(telling: Telling): Card | undefined {
 
 /** The morning's lines: only what needs somebody. */
 export function morningLines(telling: Telling): readonly string[] {
-  const urgent = stockOf(telling.shop, telling.now).filter(needsSomebody);
-  return urgent.length === 0 ? [telling.words.material.morningNothing] : urgent.map((row) => stockLine(telling, row));
+  const urgent = [
+    ...stockOf(telling.shop, telling.now)
+      .filter(needsSomebody)
+      .map((row) => stockLine(telling, row)),
+    ...sealedInStock(telling)
+      .filter((each) => sealedNeedsSomebody(telling, each))
+      .map((each) => sealedLine(telling, each)),
+  ];
+  return urgent.length === 0 ? [telling.words.material.morningNothing] : urgent;
 }
 
 function needsSomebody({ gas, isLow, daysToExpiry, daysOpenLeft }: StockRow): boolean {

@@ -7,6 +7,7 @@ import { nounOf, numberIn } from '../../core/ids.ts';
 import type { PartPhase } from '../../core/part/part.ts';
 import { partStatus } from '../../core/part/part-status.ts';
 import type { BatchTrace, CoatTrace, LotTrace, PartTrace } from '../../core/records/trace.ts';
+import { isOfLot } from '../../core/sealed-stock.ts';
 import { statusOf } from '../../core/status.ts';
 import { grams, minutesBetween } from '../../core/units.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
@@ -22,6 +23,7 @@ import { filmFacts } from './film-cards.ts';
 import { lidFacts } from './lid-lines.ts';
 import { nextTaps } from './next-taps.ts';
 import { heldLines } from './part-cards.ts';
+import { sealedLine } from './sealed-cards.ts';
 import { speedLines } from './speed-lines.ts';
 
 export function partTraceCard(telling: Telling, trace: PartTrace): Card {
@@ -93,6 +95,7 @@ export function lotTraceCard(telling: Telling, trace: LotTrace): Card {
       'can-left': grams(left),
     }),
     lines: [
+      ...telling.shop.crew.sealed.filter((each) => isOfLot(each, trace.lot)).map((each) => sealedLine(telling, each)),
       ...trace.cans.flatMap(({ can, leftGrams }) => [
         records.canLeft(can, can.sheet.name, leftGrams, telling.figures),
         ...canHistory(telling, can),

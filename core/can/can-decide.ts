@@ -6,14 +6,15 @@ import type { CommandOf } from '../commands.ts';
 import { personIn } from '../crew/crew.ts';
 import { localDay } from '../crew/local-day.ts';
 import { peopleFrom, roleMissing } from '../crew/who-may.ts';
-import { accepted, type Deciders, type Decision, type Said, unclear } from '../decision.ts';
+import { accepted, type Deciders, type Decision, onCrew, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
 import type { EventBody } from '../history.ts';
-import { type CanNumber, canStream } from '../ids.ts';
+import { type CanNumber, canStream, crewStream } from '../ids.ts';
 import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
 import { componentDensity, type Sheet } from '../products/sheet.ts';
 import { judge } from '../rules.ts';
+import { type Sealed, sealedOfLot } from '../sealed-stock.ts';
 import { liveCans, onlyOne, type Shop, sheetFor } from '../shop.ts';
 import type { canVerbs } from '../verbs/can-verbs.ts';
 import { type Can, canAsOf, isGasSensitive, isShut } from './can.ts';
@@ -23,33 +24,48 @@ import { lidOff, lidOffBefore } from './lid-off.ts';
 
 export function decideOpen(shop: Shop, said: Said<CommandOf<'open'>>): Decision {
   const { command, at } = said;
-  const { component, lot, litres, expires, handling } = command;
+  const { component, lot, litres, handling } = command;
   const sheet = sheetFor(shop, command.sheet);
   if (isFailed(sheet)) return unclear(sheet.failed);
-  const weight = weightOf(command, sheet);
+  const sealed = sealedOfLot(shop.crew.sealed, { component, lot, sheet: sheet.id });
+  const weight = weightOf(command, sheet, sealed);
   if (isFailed(weight)) return unclear(weight.failed);
+  const from = sealed.find(({ grams, receivedAt }) => grams === weight.grams && receivedAt <= at);
+  const expires = command.expires ?? from?.expires;
   const can = shop.nextNumber;
   const body: EventBody = {
     type: 'CanOpened',
     can,
     component,
     sheet,
-    lot,
+    lot: from?.lot ?? lot,
     ...weight,
-    ...known({ litres, expires, handling }),
+    ...known({ litres, expires, handling, delivery: from?.seq }),
   };
   const situation = { sheet, component, handling, lot, expires, onDate: localDay(shop.crew.zone, at) };
   return judge(shop, said, openRules, [situation], (saidWith) => [
-    { streams: [canStream(can)], happenedAt: at, body, saidWith },
+    { streams: [canStream(can), ...(from === undefined ? [] : [crewStream])], happenedAt: at, body, saidWith },
   ]);
 }
 
-/** As said, or by the sheet's density: cans are sold by the gallon. */
-function weightOf({ grams, litres, component }: CommandOf<'open'>, sheet: Sheet) {
+export function decideReceived(shop: Shop, said: Said<CommandOf<'received'>>): Decision {
+  const { component, lot, grams, expires, count = 1 } = said.command;
+  const sheet = sheetFor(shop, said.command.sheet);
+  if (isFailed(sheet)) return unclear(sheet.failed);
+  const received = { component, sheet: sheet.id, lot, count, grams, ...known({ expires }) };
+  return onCrew(said, { type: 'StockReceived', ...received });
+}
+
+/** As said, or by the sheet's density: cans are sold by the gallon. Else as the only size of its lot that was received. */
+function weightOf({ grams, litres, component, lot }: CommandOf<'open'>, sheet: Sheet, sealed: readonly Sealed[]) {
   if (grams !== undefined) return { grams };
+  const sizes = [...new Set(sealed.map((each) => each.grams))];
+  const [only] = sizes;
+  if (litres === undefined && only !== undefined && sizes.length === 1) return { grams: only };
+  if (litres === undefined) return failed<Unclear>({ code: 'can-size-needed', component, lot, sizes });
   const kilogramsPerLitre = componentDensity(sheet, component);
   const none = failed<Unclear>({ code: 'no-densities', sheet: sheet.id });
-  if (litres === undefined || kilogramsPerLitre === undefined) return none;
+  if (kilogramsPerLitre === undefined) return none;
   const filled = massFromVolume(litres, kilogramsPerLitre);
   return isFailed(filled) ? none : { grams: filled, kilogramsPerLitre };
 }
@@ -64,7 +80,7 @@ export function findCan(shop: Shop, named: CanNumber | undefined, fits: (can: Ca
 
 const isGasWanted = (can: Can): boolean => blanketTimes(can) !== undefined;
 
-export const canActs: Deciders<Exclude<keyof typeof canVerbs, 'open'>> = {
+export const canActs: Deciders<Exclude<keyof typeof canVerbs, 'open' | 'received'>> = {
   lid: (shop, said) => {
     const { handling } = said.command;
     const can = findCan(shop, said.command.can, ({ lidOff }) => !isOn(lidOff));

@@ -28,6 +28,19 @@ export const CanEvent = z.discriminatedUnion('type', [
     /** ISO, the last day. */
     expires: z.string().optional(),
     handling: z.enum(['gas', 'whole']).optional(),
+    /** The delivery that it stood sealed in, by its number in the record. */
+    delivery: z.number().int().positive().optional(),
+  }),
+  /** So many cans of one size, sealed: filed under the crew. */
+  event('StockReceived', {
+    component: Component,
+    sheet: z.string(),
+    lot: z.string(),
+    count: z.number().int().positive(),
+    /** In each of them. */
+    grams: Grams,
+    /** ISO, the last day. */
+    expires: z.string().optional(),
   }),
   event('LidOff', { handling: z.enum(['gas', 'whole']).optional() }),
   /** Without gas; `handling`: over a can that was used up whole. `stayed`: by the record it was on already. */

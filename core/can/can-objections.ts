@@ -46,6 +46,13 @@ export type MaterialUnclear =
   | { readonly code: 'no-such-can'; readonly can: CanNumber; readonly live: readonly CanNumber[] }
   | { readonly code: 'which-can'; readonly component: Component | undefined; readonly live: readonly CanNumber[] }
   | { readonly code: 'can-not-wanted'; readonly can: CanNumber; readonly component: Component }
+  /** Of a can that is opened: nothing was received of its lot, or cans of more than one size. */
+  | {
+      readonly code: 'can-size-needed';
+      readonly component: Component;
+      readonly lot: string;
+      readonly sizes: readonly Grams[];
+    }
   /** Not weighed yet, or its can is named. */
   | { readonly code: 'no-can-wanted'; readonly batch: BatchNumber; readonly component: Component }
   /** Off the plan by just what tells one unit from another. */

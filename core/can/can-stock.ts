@@ -47,19 +47,24 @@ export function stockOf(shop: Shop, at: EpochMs): readonly StockRow[] {
 export function stockRow(can: Can, zone: string, at: EpochMs): StockRow {
   const today = DateTime.fromMillis(at, { zone }).startOf('day');
   const opened = DateTime.fromMillis(can.openedAt, { zone }).startOf('day');
-  const daysTo = (day: string | undefined) =>
-    day === undefined ? undefined : Math.round(DateTime.fromISO(day, { zone }).startOf('day').diff(today, 'days').days);
   const left = leftGrams(can);
   return {
     can,
     leftGrams: left,
     daysOpen: Math.round(today.diff(opened, 'days').days),
-    daysToExpiry: daysTo(can.expires),
-    daysOpenLeft: daysTo(openUntil(can, zone)),
+    daysToExpiry: daysTo(can.expires, zone, at),
+    daysOpenLeft: daysTo(openUntil(can, zone), zone, at),
     gas: gasState(can, at),
     headspace: headspaceOf(can),
     isLow: left < lowShare * can.openedGrams,
   };
+}
+
+/** 0 on the day itself, below 0 after it. */
+export function daysTo(day: string | undefined, zone: string, at: EpochMs): number | undefined {
+  if (day === undefined) return undefined;
+  const today = DateTime.fromMillis(at, { zone }).startOf('day');
+  return Math.round(DateTime.fromISO(day, { zone }).startOf('day').diff(today, 'days').days);
 }
 
 export function gasState(can: Can, at: EpochMs): GasState {
@@ -72,12 +77,28 @@ export function gasState(can: Can, at: EpochMs): GasState {
     : { is: 'lid-off', since: times.since, isShut: can.shutOverAirAt !== undefined };
 }
 
-export type Need =
-  | { readonly is: 'doubtful' | 'low' | 'lid-off'; readonly can: Can; readonly from: EpochMs }
-  | { readonly is: LastDayNeed; readonly can: Can; readonly from: EpochMs };
+export interface Need {
+  readonly is: 'doubtful' | 'low' | 'lid-off' | LastDayNeed;
+  /** `undefined`: of cans that stand sealed. */
+  readonly can: Can | undefined;
+  readonly from: EpochMs;
+}
 
 /** What of the stock needs somebody, and from when on; what is still to come (an expiry) included. */
 export function stockNeeds(shop: Shop, at: EpochMs): readonly Need[] {
+  return [...openNeeds(shop, at), ...sealedNeeds(shop)];
+}
+
+/** Nobody pours from what has expired, opened or not. */
+function sealedNeeds({ crew }: Shop): readonly Need[] {
+  return crew.sealed
+    .filter(({ left }) => left > 0)
+    .flatMap(({ expires }) =>
+      lastDayNeeds(undefined, crew.zone, expires, expiryNoticeDays, ['expires-soon', 'expired']),
+    );
+}
+
+function openNeeds(shop: Shop, at: EpochMs): readonly Need[] {
   return liveCans(shop).flatMap((can): readonly Need[] => {
     const { gas, isLow } = stockRow(can, shop.crew.zone, at);
     const lastPour = can.pours.at(-1)?.at ?? can.openedAt;
@@ -97,7 +118,7 @@ type LastDayNeed = 'expires-soon' | 'expired' | 'open-long' | 'open-too-long';
 
 /** Some days before the last one, and from the day after it on. */
 function lastDayNeeds(
-  can: Can,
+  can: Can | undefined,
   zone: string,
   day: string | undefined,
   noticeDays: number,

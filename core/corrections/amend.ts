@@ -14,6 +14,7 @@ import { type Entry, Fact, type NewEvent } from '../history.ts';
 import {
   batchStream,
   canStream,
+  crewStream,
   defaultPlace,
   nameIn,
   nounOf,
@@ -53,8 +54,9 @@ export function amendTargetOf({ stream, fact }: Pick<Entry, 'stream' | 'fact'>):
       return { verb, part: nameIn(stream) };
     case 'place':
       return { verb, ...(stream === placeStream(defaultPlace) ? {} : { place: nameIn(stream) }) };
-    case 'session':
     case 'crew':
+      return { verb };
+    case 'session':
       return undefined;
   }
 }
@@ -128,6 +130,7 @@ function streamOf(shop: Shop, of: AmendTarget): StreamId | Failed<Unclear> {
   }
   const noun = actsOn(of.verb);
   if (noun === 'place') return placeStream(of.place ?? defaultPlace);
+  if (noun === 'crew') return crewStream;
   if (noun === 'can') {
     const can = findCan(shop, of.can, () => true);
     return isFailed(can) ? can : canStream(can.number);

@@ -5,6 +5,7 @@ import type { Entry } from '../history.ts';
 import type { PersonName } from '../ids.ts';
 import { personNamed } from '../person-named.ts';
 import { foldRings, type RingLog } from '../ring-log.ts';
+import { type Sealed, sealedIn } from '../sealed-stock.ts';
 import { emergencyFields } from '../session/session-commands.ts';
 import type { EmergencyWords, SpraySettings } from '../session/spray-settings.ts';
 import type { Setting, SettingName } from '../settings.ts';
@@ -48,6 +49,8 @@ export interface Crew extends CrewFile {
   readonly shifts: Shifts;
   readonly spray: SpraySettings;
   readonly stepAnswers: readonly StepAnswer[];
+  /** Cans that were received and are not opened yet. */
+  readonly sealed: readonly Sealed[];
   /** Since when it notes of its parts what they bear. */
   readonly heatNotedAt: EpochMs | undefined;
   readonly alarms: readonly OpenAlarm[];
@@ -79,6 +82,7 @@ export function foldCrew(file: CrewFile, entries: readonly Entry[]): Crew {
     shifts: foldShifts(entries),
     spray,
     stepAnswers: stepAnswersIn(entries),
+    sealed: sealedIn(entries),
     heatNotedAt: heatNotedIn(entries),
     alarms: foldAlarms(alarmEntries),
     alarmEntries,

@@ -124,6 +124,8 @@ function figuresOf(fact: Fact): Partial<Record<ExportColumn, Cell>> {
       return { reason: fact.seen };
     case 'CanOpened':
       return { mass_g: fact.grams, volume_l: fact.litres, lot: fact.lot, material: fact.sheet.name };
+    case 'StockReceived':
+      return { mass_g: fact.grams * fact.count, lot: fact.lot, material: fact.sheet };
     case 'CanDiscarded':
       return { reason: fact.why };
     case 'PartReceived':

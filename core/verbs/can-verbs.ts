@@ -12,6 +12,7 @@ export const canVerbs = {
     {
       component,
       lot: text('lot', { required: true, behind: 'lot' }),
+      /** Left out, with the volume: as it was received. */
       grams: mass('can-mass', { amend: true }, { units: ['kg', 'lb', 'g'] }),
       /** Of the can, brimful, where its label says it; without a weight, of what is in it. */
       litres: volume('can-volume'),
@@ -20,7 +21,19 @@ export const canVerbs = {
       sheet: sheet('sheet'),
       handling: choice('handling', handlings),
     },
-    { leaves: { type: 'CanOpened' }, on: 'can', oneOf: ['grams', 'litres'] },
+    { leaves: { type: 'CanOpened' }, on: 'can' },
+  ),
+  /** Sealed cans of one size: how many, and what is in each. */
+  received: verb(
+    {
+      count: count('can-count', {}, { highest: 10_000 }),
+      component,
+      lot: text('lot', { required: true, behind: 'lot' }),
+      grams: mass('can-mass', { required: true, amend: true }, { units: ['kg', 'lb', 'g'] }),
+      expires: day('expiry', { behind: 'exp' }),
+      sheet: sheet('sheet'),
+    },
+    { leaves: { type: 'StockReceived' }, on: 'crew' },
   ),
   /** The lid comes off again. */
   lid: verb({ can, handling: choice('handling', handlings) }, { leaves: { type: 'LidOff' } }),

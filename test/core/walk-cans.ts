@@ -92,6 +92,13 @@ function fromWrongCan({ number, component }: Can, batches: readonly Batch[]): re
   return [() => ({ verb: 'add', batch: batch.number, component: other, grams: grams(14), cans: [number] })];
 }
 
+/** Of Part B, which nothing asks of gas: it is opened by its lot, or not where nobody received that. */
+export const delivery = {
+  ...{ verb: 'received', component: 'part-b', lot: 'delivery-1', grams: grams(1000) },
+  ...{ count: 2, sheet: 'own-clear', expires: '2026-03-04' },
+} as const satisfies Command;
+export const openedOf = (lot: string): Command => ({ verb: 'open', component: 'part-b', sheet: 'own-clear', lot });
+
 /** From the newest can what was weighed last of its part, whether or not that waits to hear of it. */
 export function namedAfterwards({ batches, cans }: Shop): Command | undefined {
   const can = [...cans.values()].at(-1);

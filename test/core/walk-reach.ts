@@ -28,6 +28,7 @@ const unclearCodes = {
   'which-can': 0,
   'can-not-wanted': 0,
   'no-can-wanted': 0,
+  'can-size-needed': 0,
   'other-unit': 0,
   'no-such-batch': 0,
   'which-batch': 0,

@@ -27,7 +27,7 @@ import { openSqliteStore } from '../../core/store/sqlite-store.ts';
 import { type EpochMs, epochMs } from '../../core/units.ts';
 import { demoCrew } from './given.ts';
 import { type Draw, edgesIn, type Focus, nextAct, oneOf, whoseActIsRestedOn } from './walk-acts.ts';
-import { namedAfterwards } from './walk-cans.ts';
+import { delivery, namedAfterwards, openedOf } from './walk-cans.ts';
 import { coatFaults, judged } from './walk-oracle.ts';
 import { count, neverObjected, reachTable } from './walk-reach.ts';
 import { walkShelf as shelf } from './walk-shelf.ts';
@@ -278,6 +278,18 @@ it('given a crew at random, then after each thing said the record, its reading a
             if (i % 20 === 13 && batch !== undefined) {
               const judge = { command: { verb: 'judge', batch }, at: now, stance: { is: 'asked' } } as const;
               await walk.say({ id: `judge-${i}`, by: i === 13 ? 'kari' : 'omar', now, ...judge });
+            }
+            if (i === 50) {
+              const said = { command: delivery, at: now, stance: { is: 'asked' } } as const;
+              await walk.say({ id: `received-${i}`, by: 'rosa', now, ...said });
+            }
+            if (i === 51 || i === 52) {
+              const opening = {
+                command: openedOf(i === 51 ? delivery.lot : 'nobody-knows'),
+                at: now,
+                stance: { is: 'asked' },
+              } as const;
+              await walk.say({ id: `opened-${i}`, by: 'rosa', now, ...opening });
             }
             const drawn = i % 10 === 7 ? namedAfterwards(await walk.shop()) : undefined;
             if (drawn !== undefined) {

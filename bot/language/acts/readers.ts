@@ -18,6 +18,7 @@ import { readDiscard, readHold } from './read-reasoned.ts';
 import { readSet } from './read-set.ts';
 import { readUsed } from './read-used.ts';
 import { readAdd, readDrawn, readWeigh } from './read-weigh.ts';
+import { timesApart } from './times-apart.ts';
 
 const ownReaders: Readonly<Partial<Record<Verb, OwnReader>>> = {
   weigh: readWeigh,
@@ -26,6 +27,7 @@ const ownReaders: Readonly<Partial<Record<Verb, OwnReader>>> = {
   part: readPart,
   used: readUsed,
 };
+const readReceived: Reader = (act, labelled) => fieldsReader('received')(timesApart(act), labelled);
 /** Of lines that hold a time or words of somebody's own. */
 const readersToTheEnd: Readonly<Partial<Record<Verb, ReaderToTheEnd>>> = {
   set: readSet,
@@ -82,6 +84,7 @@ function withLabelled(verb: Verb, reader: OwnReader): Reader {
 
 const readers = ofEachVerb((verb): ReaderToTheEnd => {
   const own = ownReaders[verb];
+  if (verb === 'received') return withoutManner(verb, readReceived);
   return readersToTheEnd[verb] ?? withoutManner(verb, own === undefined ? fieldsReader(verb) : withLabelled(verb, own));
 });
 

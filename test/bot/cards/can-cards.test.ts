@@ -64,3 +64,36 @@ describe('given a can that was poured from with gas over it four minutes later',
     expect((await say('trace can 9')).lines).toEqual([]);
   });
 });
+
+describe('given a delivery of sealed cans', () => {
+  const delivered = ['air 22C 50%', 'received 4x5kg A lot 7731 exp 2026-03-07', 'received 5kg B lot 8'];
+
+  it('when it is told, then it stands in the stock with its last day, and one is opened with a tap', async () => {
+    const say = await talkAfter(...delivered);
+    const { lines } = await say('stock');
+    expect(lines).toEqual([
+      'Sealed: 4 × 5000 g Part A Demo Clear, lot 7731; 5 d to expiry',
+      'Sealed: 1 × 5000 g Part B Demo Clear, lot 8',
+    ]);
+    const told = await say('received 2x1kg A lot 9');
+    expect([told.title, told.actions[0]?.line]).toEqual(['Received: 2 × 1000 g of Part A, lot 9', 'open A lot 9']);
+  });
+
+  it('when one is opened, then what is left is told, and of a lot that nobody received that none was there', async () => {
+    const say = await talkAfter(...delivered);
+    expect((await say('open A lot 7731 gas')).lines).toContain('Sealed cans of lot 7731 left by the record: 3.');
+    expect((await say('open B lot 8')).lines).toContain('Sealed cans of lot 8 left by the record: none.');
+    expect((await say('open B lot 9 5kg')).lines).toContainEqual(
+      expect.stringMatching(/^By the record no such can of lot 9/),
+    );
+    expect((await say('trace lot 7731')).lines[0]).toBe(
+      'Sealed: 3 × 5000 g Part A Demo Clear, lot 7731; 5 d to expiry',
+    );
+  });
+
+  it('when cans of two sizes stand there, then each is a tap', async () => {
+    const say = await talkAfter(...delivered, 'received 2x1kg A lot 7731');
+    const { actions } = await say('open A lot 7731 gas');
+    expect(actions.map(({ line }) => line)).toEqual(['open A lot 7731 5000g gas', 'open A lot 7731 1000g gas']);
+  });
+});

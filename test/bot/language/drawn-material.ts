@@ -54,6 +54,13 @@ export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
     { verb: only('weigh'), batch: number, cans, handling, partBGrams: mass },
     { requiredKeys: ['verb', 'partBGrams'] },
   ),
+  fc.record(
+    {
+      ...{ verb: only('received'), component, lot, grams: mass, expires: day },
+      ...{ count: fc.integer({ min: 1, max: 10_000 }), sheet: fc.constantFrom('demo-clear', 'demo-build') },
+    },
+    { requiredKeys: ['verb', 'component', 'lot', 'grams'] },
+  ),
   fc.record({ verb: only('drawn'), batch: number, component, cans }, { requiredKeys: ['verb', 'component', 'cans'] }),
   fc.record(
     { verb: only('add'), batch: number, component, grams: mass, cans, handling },

@@ -49,7 +49,7 @@ export const materialLines: readonly TypedLine[] = [
   act('open A lot “77 31” 5kg', { ...openA, lot: '77 31' }),
   miss('open lot 7731 5kg', 'incomplete', '', 'open A lot 7731 5kg'),
   miss('open A 5kg', 'incomplete', ''),
-  miss('open A lot 7731', 'incomplete', ''),
+  act('open A lot 7731', { verb: 'open', component: 'part-a', lot: '7731' }),
   miss('open A lot 7731 5', 'unit-missing', '5', 'open A lot 7731 5kg'),
   miss('open A lot 7731 5kg exp soon', 'incomplete', 'soon'),
   miss('open A lot 7731 5kg exp 2026-13', 'impossible', '2026-13'),
@@ -70,6 +70,17 @@ export const materialLines: readonly TypedLine[] = [
   act('checked can 3', { verb: 'check', can: 3 }),
   act('prestir 3', { verb: 'prestir', can: 3 }),
   act('stir can 3', { verb: 'prestir', can: 3 }),
+  act('received 4x5kg A lot 7731 exp 12/2026', {
+    ...{ verb: 'received', count: 4, component: 'part-a', lot: '7731', grams: grams(5000), expires: '2026-12-31' },
+  }),
+  act('received 5kg B lot 8', { verb: 'received', component: 'part-b', lot: '8', grams: grams(5000) }),
+  act('delivered 2 x 1kg of part A lot 7731', {
+    ...{ verb: 'received', count: 2, component: 'part-a', lot: '7731', grams: grams(1000) },
+  }),
+  act('received 4 cans of 5kg A lot 7731', {
+    ...{ verb: 'received', count: 4, component: 'part-a', lot: '7731', grams: grams(5000) },
+  }),
+  miss('received 4x A lot 7731', 'incomplete', ''),
   act('drawn 1 A can 3', { verb: 'drawn', batch: 1, component: 'part-a', cans: [3] }),
   act('drawn from can 3 4 part B batch 1', { verb: 'drawn', batch: 1, component: 'part-b', cans: [3, 4] }),
   act('weighed 1 A from can 3', { verb: 'drawn', batch: 1, component: 'part-a', cans: [3] }),

@@ -197,6 +197,12 @@ export const spanishLines: readonly TypedLine[] = [
   act('removido 1', { verb: 'stir', batch: 1 }),
   act('arranque agitador', { verb: 'stir' }),
   act('removido lata 1', { verb: 'prestir', can: 1 }),
+  act('recibidas 4x5kg A lote 7731 cad 12/2026', {
+    ...{ verb: 'received', count: 4, component: 'part-a', lot: '7731', grams: grams(5000), expires: '2026-12-31' },
+  }),
+  act('recibidas 4 latas de 5kg A lote 7731', {
+    ...{ verb: 'received', count: 4, component: 'part-a', lot: '7731', grams: grams(5000) },
+  }),
   act('tomada 1 A lata 3', { verb: 'drawn', batch: 1, component: 'part-a', cans: [3] }),
   act('viene de lata 3 parte A', { verb: 'drawn', component: 'part-a', cans: [3] }),
   act('pesada 1 A de la lata 3', { verb: 'drawn', batch: 1, component: 'part-a', cans: [3] }),

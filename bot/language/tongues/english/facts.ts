@@ -36,6 +36,8 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
       return `caught ${figures.mass(fact.grams)}`;
     case 'CanOpened':
       return `can ${fact.can} opened: ${englishComponents[fact.component]}, lot ${fact.lot}, ${figures.mass(fact.grams)}`;
+    case 'StockReceived':
+      return `received ${fact.count} × ${figures.mass(fact.grams)} of ${englishComponents[fact.component]}, lot ${fact.lot}`;
     case 'LidOff':
       return fact.handling === undefined ? 'lid off' : `lid off, ${englishMaterial.handling[fact.handling]}`;
     case 'LidOn':

@@ -80,6 +80,10 @@ export function englishMaterialUnclear(unclear: MaterialUnclear, figures: Figure
       return `From which can${unclear.component === undefined ? '' : ` of ${englishComponents[unclear.component]}`}? Open: ${named(unclear.live)}.`;
     case 'can-not-wanted':
       return `Can ${unclear.can} holds ${englishComponents[unclear.component]}, and none was weighed on this line.`;
+    case 'can-size-needed':
+      return unclear.sizes.length === 0
+        ? `How much is in it? Of lot ${unclear.lot} no can of ${englishComponents[unclear.component]} stands sealed by the record. Say its weight behind the lot.`
+        : `Which size? Of lot ${unclear.lot} there stand sealed cans of ${figures.list(unclear.sizes.map(figures.mass))}.`;
     case 'no-can-wanted':
       return `Of batch ${unclear.batch} no ${englishComponents[unclear.component]} waits for its can: it is not weighed yet, or its can is named. A wrong one is put right with undo.`;
     case 'other-unit':
@@ -90,6 +94,15 @@ export function englishMaterialUnclear(unclear: MaterialUnclear, figures: Figure
         )
         .join(' ');
   }
+}
+
+/** What a card tells of sealed cans. */
+interface SealedTold {
+  readonly left: number;
+  readonly component: Component;
+  readonly lot: string;
+  readonly grams: Grams;
+  readonly sheet: string;
 }
 
 const lossSources = {
@@ -175,6 +188,14 @@ export const englishMaterial = {
     figures: Figures,
   ) =>
     `${can} ${englishComponents[component]} ${sheet}, lot ${lot}: ${figures.mass(left)}${details.length === 0 ? '' : `; ${details.join(', ')}`}`,
+  received: (count: number, component: Component, lot: string, each: Grams, figures: Figures) =>
+    `Received: ${count} × ${figures.mass(each)} of ${englishComponents[component]}, lot ${lot}`,
+  sealedRow: ({ left, component, lot, grams, sheet }: SealedTold, details: readonly string[], figures: Figures) =>
+    `Sealed: ${left} × ${figures.mass(grams)} ${englishComponents[component]} ${sheet}, lot ${lot}${details.length === 0 ? '' : `; ${details.join(', ')}`}`,
+  sealedLeft: (lot: string, left: number) =>
+    `Sealed cans of lot ${lot} left by the record: ${left === 0 ? 'none' : left}.`,
+  noneSealed: (lot: string) =>
+    `By the record no such can of lot ${lot} stood sealed: received is not told, or all are opened.`,
   openDays: (days: number) => (days === 0 ? 'opened today' : days === 1 ? 'open 1 day' : `open ${days} days`),
   openLeft: (days: number) =>
     days < 0 ? 'open too long by the sheet' : days === 0 ? 'to be used up today' : `to be used up within ${days} d`,

@@ -221,6 +221,7 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'which-can':
     case 'can-not-wanted':
     case 'no-can-wanted':
+    case 'can-size-needed':
     case 'other-unit':
       return englishMaterialUnclear(unclear, figures);
     case 'no-such-batch':

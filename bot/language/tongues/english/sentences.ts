@@ -160,6 +160,7 @@ const buttons = {
   mix: 'Mix',
   'as-said': 'As said',
   'another-can': 'Another can…',
+  'open-one': 'Open one',
   weigh: 'Weighed…',
   stop: 'Stirrer off',
   stir: 'Stirrer on',

@@ -16,6 +16,7 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   expiry: 'expiry date',
   handling: 'gas at hand, or used whole',
   can: 'can number',
+  'can-count': 'how many cans',
   'can-mass': 'weight in the can',
   'can-volume': 'volume of the can',
   'vessel-material': 'glass, stainless or hdpe',

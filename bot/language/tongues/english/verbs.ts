@@ -23,6 +23,11 @@ export const englishVerbs: VerbsTyped = {
     'open A lot 7731 5kg exp 2026-12 gas',
     'part, can, tin, hand, use, used, batch',
   ),
+  received: verbWords(
+    'received, delivered, delivery',
+    'received 4 x 5kg A lot 7731 exp 2026-12',
+    'x, part, can, cans, tin, tins, each',
+  ),
   lid: verbWords('lid, lid off, unlid', 'lid 3 gas', 'can, tin, off, hand, use, used'),
   shut: verbWords('shut, lid on, closed can', 'shut 3 gas', 'can, tin, used, with'),
   blanket: done(

@@ -54,6 +54,8 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
       return `recogidos ${figures.mass(fact.grams)}`;
     case 'CanOpened':
       return `lata ${fact.can} abierta: ${spanishComponents[fact.component]}, lote ${fact.lot}, ${figures.mass(fact.grams)}`;
+    case 'StockReceived':
+      return `recibidas ${fact.count} × ${figures.mass(fact.grams)} de ${spanishComponents[fact.component]}, lote ${fact.lot}`;
     case 'LidOff':
       return fact.handling === undefined ? 'lata destapada' : `lata destapada, ${spanishHandling[fact.handling]}`;
     case 'LidOn':

@@ -84,6 +84,10 @@ export function spanishMaterialUnclear(unclear: MaterialUnclear, figures: Figure
       return `¿De qué lata${unclear.component === undefined ? '' : ` de ${spanishComponents[unclear.component]}`}? Abiertas: ${named(unclear.live)}.`;
     case 'can-not-wanted':
       return `La lata ${unclear.can} es de ${spanishComponents[unclear.component]}, y en esta línea no se pesó.`;
+    case 'can-size-needed':
+      return unclear.sizes.length === 0
+        ? `¿Cuánto trae? Del lote ${unclear.lot} no consta ninguna lata cerrada de la ${spanishComponents[unclear.component]}. Diga el peso detrás del lote.`
+        : `¿De qué tamaño? Del lote ${unclear.lot} hay latas cerradas de ${figures.list(unclear.sizes.map(figures.mass))}.`;
     case 'no-can-wanted':
       return `En la mezcla ${unclear.batch} no falta la lata de la ${spanishComponents[unclear.component]}: aún no se pesó, o ya se dijo. Si se dijo mal, deshacer.`;
     case 'other-unit':
@@ -161,6 +165,13 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   noStock: (figures) => `Según el registro no hay latas abiertas. Escriba, por ejemplo: ${exampleOf(figures)}.`,
   stockRow: (can, component, lot, sheet, left, details, figures) =>
     `Lata ${can}, ${spanishComponents[component]} ${sheet}, lote ${lot}: ${figures.mass(left)}${details.length === 0 ? '' : `; ${details.join(', ')}`}`,
+  received: (count, component, lot, each, figures) =>
+    `Recibidas: ${count} × ${figures.mass(each)} de ${spanishComponents[component]}, lote ${lot}`,
+  sealedRow: ({ left, component, lot, grams, sheet }, details, figures) =>
+    `Cerradas: ${left} × ${figures.mass(grams)} ${spanishComponents[component]} ${sheet}, lote ${lot}${details.length === 0 ? '' : `; ${details.join(', ')}`}`,
+  sealedLeft: (lot, left) => `Latas cerradas que constan del lote ${lot}: ${left === 0 ? 'ninguna' : left}.`,
+  noneSealed: (lot) =>
+    `No consta ninguna lata así cerrada del lote ${lot}: no se anotó al recibirla, o ya se abrieron todas.`,
   openDays: (days) => (days === 0 ? 'abierta hoy' : `abierta hace ${counted(days, 'día', 'días')}`),
   openLeft: (days) =>
     days < 0

@@ -158,6 +158,7 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   mix: 'Mezclar',
   'as-said': 'Como se dijo',
   'another-can': 'Otra lata…',
+  'open-one': 'Abrir una',
   weigh: 'Pesado…',
   stop: 'Agitador parado',
   stir: 'Agitador en marcha',

@@ -16,6 +16,7 @@ export const spanishSlots = (say: Spoken): Readonly<Record<Slot, string>> => ({
   expiry: 'caducidad',
   handling: 'gas a mano, o entera',
   can: 'número de lata',
+  'can-count': 'cuántas latas',
   'can-mass': 'peso de la lata',
   'can-volume': 'capacidad de la lata',
   'vessel-material': 'vidrio, inoxidable o hdpe',

@@ -41,6 +41,7 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
     case 'which-can':
     case 'can-not-wanted':
     case 'no-can-wanted':
+    case 'can-size-needed':
     case 'other-unit':
       return spanishMaterialUnclear(unclear, figures);
     case 'no-such-batch':

@@ -59,6 +59,11 @@ export const spanishVerbs: VerbsTyped = {
     'recoger 12 300g',
   ),
   open: verbWords('abrir, abierta, abierto, abrí, abro, abrimos, abiertas', 'abrir A lote 7731 5kg cad 2026-12 gas'),
+  received: verbWords(
+    'recibidas, recibida, recibidos, recibir, recibí, recibimos, llegaron',
+    'recibidas 4 x 5kg A lote 7731 cad 2026-12',
+    'x, parte, lata, latas, bote, botes, cada, una, can, cans',
+  ),
   lid: verbWords(
     'destapar lata, lata destapada, destapada lata, destapo lata, destapé lata, lata abierta, quitar tapa, quito tapa, sin tapa',
     'destapar lata 3 gas',
