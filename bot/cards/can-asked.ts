@@ -31,9 +31,10 @@ export function canQuestion(telling: Telling, batch: Batch, { envelopes }: Recor
 }
 
 /** On the run card: what nobody has said, for whoever looks it up. */
-export function unnamedOnRun(telling: Telling, batch: Batch): Asked {
+export function unnamedOnRun(telling: Telling, batch: Batch): Asked & { readonly parts: readonly Component[] } {
   const parts = unnamedParts(telling.shop, batch);
   return {
+    parts,
     lines: parts.map((component) => telling.words.records.lotNotGiven(component).trim()),
     actions: parts.slice(0, 1).flatMap((component) => namingTaps(telling, batch, component)),
   };

@@ -2,7 +2,10 @@
 
 import type { Batch } from '../../core/batch/batch.ts';
 import { isRatioOut } from '../../core/batch/batch-status.ts';
+import type { Fact } from '../../core/history.ts';
+import { nounOf, numberIn, type StreamId } from '../../core/ids.ts';
 import type { Part } from '../../core/part/part.ts';
+import { lotsOf } from '../../core/records/trace.ts';
 import { batchOf } from '../../core/shop.ts';
 import { statusOf } from '../../core/status.ts';
 import { type RunStep, runOfBatch, runOfPart } from '../../core/steps/run.ts';
@@ -18,6 +21,7 @@ import { heatHazards, potOverLines } from './dead-pot.ts';
 import { nextTaps } from './next-taps.ts';
 import { partLine } from './part-cards.ts';
 import { stepAsked, stepTap } from './step-lines.ts';
+import { lotLines } from './trace-cards.ts';
 
 export function batchRunCard(telling: Telling, batch: Batch): Card {
   const status = statusOf.batch(telling, batch);
@@ -25,6 +29,9 @@ export function batchRunCard(telling: Telling, batch: Batch): Card {
   const isDead = status.phase.is === 'dead' || status.phase.is === 'over';
   const asked = stepAsked(telling, batch);
   const unnamed = unnamedOnRun(telling, batch);
+  const lots = lotsOf(telling.shop, batch);
+  const fromCans =
+    lots.length === 0 ? unnamed.lines : lotLines(telling, { lots, unnamed: unnamed.parts }).map((line) => line.trim());
   const tone = isDead ? 'stop' : isRatioOut(status) ? 'warn' : toneOf(run);
   return makeCard(telling.words.steps.run.ofBatch(batch.number), tone, {
     facts: batchFacts(telling, status),
@@ -33,7 +40,7 @@ export function batchRunCard(telling: Telling, batch: Batch): Card {
       ...(isDead ? potOverLines(telling, batch) : []),
       ...(isRatioOut(status) ? [telling.words.replies.ratioOffUse] : []),
       ...runLines(telling, run),
-      ...unnamed.lines,
+      ...fromCans,
       ...asked.lines,
     ],
     hazards: heatHazards(telling, batch.thickened?.seen),
@@ -101,11 +108,14 @@ function runLines({ words, figures }: Telling, run: readonly RunStep[]): readonl
   const told = done
     .filter((entry) => !untold.includes(entry))
     .toSorted((one, other) => one.happenedAt - other.happenedAt || one.seq - other.seq);
+  // A pot may be poured from several cans.
+  const toldOf = (stream: StreamId, fact: Fact): string =>
+    `${nounOf(stream) === 'can' ? `${words.records.canLabel(numberIn(stream))}: ` : ''}${words.fact(fact, figures)}`;
   return [
     ...gathered('lacking'),
     ...gathered('next'),
-    ...told.map(({ happenedAt, fact, by }) =>
-      sentences.done(figures.timeDown(happenedAt), words.fact(fact, figures), by),
+    ...told.map(({ happenedAt, stream, fact, by }) =>
+      sentences.done(figures.timeDown(happenedAt), toldOf(stream, fact), by),
     ),
     ...(untold.length === 0 ? [] : [sentences.coatsBefore(untold.length, figures)]),
     ...gathered('kept'),

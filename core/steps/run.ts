@@ -15,7 +15,9 @@ import { answerTo, stepCaseOf, stepsAskedBy } from './steps-answered.ts';
 export type WorkStep =
   | 'air'
   | 'mix'
+  | 'can-stir'
   | 'weigh'
+  | 'can-gas'
   | 'blend'
   | 'filter'
   | 'prep'
@@ -82,7 +84,7 @@ function potWorks(shop: Shop, batch: Batch, isBlended: boolean): readonly Work[]
   return [
     { step: 'air', done: airBefore(shop, place, openedAt), mayPass: true },
     { step: 'mix', done: lastOf(entries, 'BatchOpened') },
-    { step: 'weigh', done: weighed },
+    ...canWorks(shop, batch, { step: 'weigh', done: weighed }),
     ...(sheet.blend.way === 'stir'
       ? [
           {
@@ -101,6 +103,28 @@ function potWorks(shop: Shop, batch: Batch, isBlended: boolean): readonly Work[]
           } as const,
         ]),
   ];
+}
+
+/** Round the weighing what was done to the cans that it came from: the stir before the first pour, gas after the last. */
+function canWorks(shop: Shop, batch: Batch, weigh: Work): readonly Work[] {
+  const poured = [...shop.cans.values()].flatMap((can) => {
+    const pours = can.pours.filter((pour) => pour.batch === batch.number).map(({ at }) => at);
+    return pours.length === 0 ? [] : [{ can, first: Math.min(...pours), last: Math.max(...pours) }];
+  });
+  const stirs = poured.flatMap(({ can, first }) =>
+    lastOf(
+      can.entries.filter(({ happenedAt }) => happenedAt <= first),
+      'CanStirred',
+    ),
+  );
+  const gas = poured.flatMap(({ can, last }) =>
+    can.entries
+      .filter(isOf('CanBlanketed'))
+      .filter(({ happenedAt }) => happenedAt >= last)
+      .slice(0, 1),
+  );
+  const told = (step: 'can-stir' | 'can-gas', done: readonly Entry[]) => (done.length === 0 ? [] : [{ step, done }]);
+  return [...told('can-stir', stirs), weigh, ...told('can-gas', gas)];
 }
 
 /** From the last coat on: what was said of the film below it says nothing of this one. */

@@ -38,6 +38,18 @@ describe('given a can that was poured from with gas over it four minutes later',
     );
   });
 
+  it('when its run is looked up, then the stir in the can, for how long, and the gas over it stand there', async () => {
+    const say = await talkAfter(...poured);
+    const { lines } = await say('card 2');
+    expect(lines).toEqual(
+      expect.arrayContaining([
+        expect.stringMatching(/can 1: stirring in the can \(omar\)$/),
+        expect.stringMatching(/can 1: gas over it, lid on \(omar\)$/),
+        expect.stringMatching(/^Part A: lot 7731, can 1, 1201 g, stirred in the can 2 min of 2 min, gas over it at /),
+      ]),
+    );
+  });
+
   it('when the day is asked for, then they stand there too; opened again, that no gas was told', async () => {
     const say = await talkAfter(...poured);
     expect((await say('day')).lines).toContainEqual(

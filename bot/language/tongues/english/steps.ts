@@ -137,7 +137,9 @@ const rows: Readonly<Record<AskedStep, StepWords>> = {
 const works: Readonly<Record<WorkStep, string>> = {
   air: 'air read',
   mix: 'batch opened',
+  'can-stir': 'stirred in the can',
   weigh: 'A and B weighed',
+  'can-gas': 'gas over the can',
   blend: 'stirred',
   filter: 'filtered',
   prep: 'surface prepared',

@@ -113,7 +113,9 @@ const rowsOf = (say: Spoken): StepsWords['rows'] => ({
 const works: Readonly<Record<WorkStep, string>> = {
   air: 'aire leído',
   mix: 'mezcla abierta',
+  'can-stir': 'agitada en la lata',
   weigh: 'A y B pesadas',
+  'can-gas': 'gas puesto en la lata',
   blend: 'agitada',
   filter: 'filtrada',
   prep: 'superficie preparada',
