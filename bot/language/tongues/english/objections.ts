@@ -3,7 +3,6 @@
 import type { Breach } from '../../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../../core/calc/dose.ts';
 import type { Objection, Unclear } from '../../../../core/objections.ts';
-import type { SheetFault } from '../../../../core/products/sheet-fault.ts';
 import type { RuleSource } from '../../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
@@ -13,7 +12,7 @@ import { englishMaterialObjection, englishMaterialUnclear } from './material.ts'
 import { englishCrewUnclear, englishFilmObjection } from './parts.ts';
 import { englishReadingObjection } from './readings.ts';
 import { englishSessionObjection, englishSessionUnclear } from './session-objections.ts';
-import { englishSheetProblem } from './sheet-problems.ts';
+import { faultsTold } from './sheet-problems.ts';
 import { englishSteps } from './steps.ts';
 import { englishTroubles } from './troubles.ts';
 import { englishUndoUnclear } from './undo.ts';
@@ -294,8 +293,3 @@ export function englishHeldBack(without: Readonly<Record<NoFigure, Minutes>>, fi
     .filter((why) => without[why] >= 1)
     .map((why) => `${figures.minutesDown(without[why])} without a figure: ${englishNoFigure[why]}.`);
 }
-
-const faultsTold = (faults: readonly SheetFault[]): string =>
-  faults
-    .map(({ file, field, problem }) => `${file} ${field === '' ? '' : `${field}: `}${englishSheetProblem(problem)}`)
-    .join('; ');

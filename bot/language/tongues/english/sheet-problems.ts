@@ -1,6 +1,6 @@
 // What is wrong with a sheet's file, in English.
 
-import type { SheetProblem, SheetRule, ValueKind } from '../../../../core/products/sheet-fault.ts';
+import type { SheetFault, SheetProblem, SheetRule, ValueKind } from '../../../../core/products/sheet-fault.ts';
 
 const rules: Readonly<Record<SheetRule, string>> = {
   'lowest-below-highest': 'its lowest must be below its highest',
@@ -60,3 +60,8 @@ export function englishSheetProblem(problem: SheetProblem): string {
 function lengthOf(kind: ValueKind | undefined): string {
   return kind === 'array' ? 'how many it holds' : kind === 'string' ? 'its length' : '';
 }
+
+export const faultsTold = (faults: readonly SheetFault[]): string =>
+  faults
+    .map(({ file, field, problem }) => `${file} ${field === '' ? '' : `${field}: `}${englishSheetProblem(problem)}`)
+    .join('; ');
