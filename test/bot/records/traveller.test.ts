@@ -35,6 +35,16 @@ it('given a released part, then one page with steps, names, lots, readings, the 
   expect((await shop.say(`12:01 verify ${hash.slice(0, 16)}`)).card.tone).toBe('good');
 });
 
+it('given a cure that readings prove, then the paper says from when it may serve and until when it improves', async () => {
+  shop = await givenTheMorning();
+  const { card } = await shop.say('12:00 traveller impeller-7');
+  const text = (await readPdf(written(card))).text.replaceAll(/\s+/g, ' ');
+  expect(text).toMatch(
+    /After its cure, by the sheet: service from 2026-03-02 \d\d:\d\d and improves until 2026-03-09|After its cure, by the sheet: service from 2026-03-02 \d\d:\d\d, improves until 2026-03-09/,
+  );
+  expect(text).toContain('That is no release.');
+});
+
 it('given a corrected weight, then the paper shows what it replaced, who corrected it and why', async () => {
   shop = await givenTheMorning();
   const { card } = await shop.say('12:00 traveller impeller-7');
