@@ -10,6 +10,20 @@ export const surfaceGrades = [
 ] as const;
 export type SurfaceGrade = (typeof surfaceGrades)[number];
 
+/** Each series from the least clean: ISO 8501-1 and SSPC, their order from memory. SP 1 and SP 8 stand alone. */
+const gradeSeries: readonly (readonly SurfaceGrade[])[] = [
+  ['sa1', 'sa2', 'sa2.5', 'sa3'],
+  ['st2', 'st3'],
+  ['sp7', 'sp6', 'sp10', 'sp5'],
+  ['sp2', 'sp3', 'sp15', 'sp11'],
+];
+
+/** As clean as was asked, or cleaner. */
+export function isAsClean(grade: SurfaceGrade, asked: SurfaceGrade): boolean {
+  const series = gradeSeries.find((each) => each.includes(asked)) ?? [asked];
+  return series.indexOf(grade) >= series.indexOf(asked);
+}
+
 /** What is taken off a surface before its coat. Oil and grease go together, as the standards name them. */
 export const contaminants = ['grease', 'dust', 'rust', 'old-coat'] as const;
 export type Contaminant = (typeof contaminants)[number];

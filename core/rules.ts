@@ -15,6 +15,7 @@ export type RuleSource =
   | 'sheet'
   | 'label'
   | 'job'
+  | 'sheet or job'
   /** The employer's spray programme. */
   | 'employer'
   /** 29 CFR 1910.94 and 1910.107. */

@@ -9,6 +9,7 @@ import { keysOf } from '../../core/own-key.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
 import { sheetsAtHand } from '../../core/part/surface-life.ts';
+import { surfaceAsked, surfaceBreaches } from '../../core/part/surface-limits.ts';
 import { batchOf, byName, liveParts } from '../../core/shop.ts';
 import { type PartNow, statusOf } from '../../core/status.ts';
 import type { PartDetails } from '../../core/verbs/said.ts';
@@ -100,18 +101,25 @@ export function preparedCard(telling: Telling, status: PartNow): Card {
   const { prepared } = part;
   const { parts, replies } = telling.words;
   if (prepared === undefined) return makeCard(replies.partNoted(part.name), 'plain');
-  return makeCard(parts.prepared(part.name, parts.preparation(prepared, telling.figures)), 'plain', {
-    facts: surfaceFacts(telling, status),
-    lines: [
-      surface === undefined
-        ? parts.noSurfaceLife(
-            sheetsAtHand(telling.shop).map(({ name }) => name),
-            telling.figures,
-          )
-        : parts.surfaceLifeOf(surface.sheet.name),
-    ],
-    actions: nextTaps(telling, status.next()),
-  });
+  const asked = sheetsAtHand(telling.shop).flatMap((sheet) => surfaceAsked(part, sheet));
+  const breaches = surfaceBreaches(asked, prepared).map((breach) => `${parts.breach(breach, telling.figures)}.`);
+  return makeCard(
+    parts.prepared(part.name, parts.preparation(prepared, telling.figures)),
+    breaches.length > 0 ? 'warn' : 'plain',
+    {
+      facts: surfaceFacts(telling, status),
+      lines: [
+        ...new Set(breaches),
+        surface === undefined
+          ? parts.noSurfaceLife(
+              sheetsAtHand(telling.shop).map(({ name }) => name),
+              telling.figures,
+            )
+          : parts.surfaceLifeOf(surface.sheet.name),
+      ],
+      actions: nextTaps(telling, status.next()),
+    },
+  );
 }
 
 /** The part's own surface against the air of the place, and against the sheets at hand. */

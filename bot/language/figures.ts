@@ -19,6 +19,7 @@ import {
   type Litres,
   type MetresPerSecond,
   type Micrometres,
+  type MilligramsPerSquareMetre,
   type Millimetres,
   type Minutes,
   milsFromMicrometres,
@@ -61,6 +62,8 @@ export interface Figures {
   /** With its sign, for a deviation. */
   readonly signedPercent: (value: number) => string;
   readonly film: (film: Micrometres) => string;
+  /** Salts on steel. */
+  readonly salts: (density: MilligramsPerSquareMetre) => string;
   /** Of a filter: the trade sells it by the micrometre everywhere. */
   readonly filterGrade: (grade: Micrometres) => string;
   readonly minutesUp: (duration: Minutes) => string;
@@ -163,6 +166,7 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     percent: (value, digits = 0) => `${number(value > 0 && value < 1 ? Math.max(digits, 1) : digits).format(value)} %`,
     signedPercent: (value) => `${signed(locale).format(value)} %`,
     film: (film) => (us ? inMils(number(2).format(milsFromMicrometres(film)), mil) : `${number(1).format(film)} µm`),
+    salts: (density) => `${number(1).format(density)} mg/m²`,
     filterGrade: (grade) => `${number(1).format(grade)} µm`,
     // A nothing has no sign.
     minutesUp: (minutes) => duration(Math.ceil(minutes - 1e-6) + 0),

@@ -7,6 +7,7 @@ import {
   litres,
   metresPerSecond,
   micrometres,
+  milligramsPerSquareMetre,
   millimetres,
   minutes,
   squareMetres,
@@ -45,7 +46,7 @@ export function notedFigure({ slot: { unit }, value }: Noted, figures: Figures):
     case 'm/s':
       return figures.speed(metresPerSecond(value));
     case 'mg/m2':
-      return `${figures.decimal(value)} mg/m²`;
+      return figures.salts(milligramsPerSquareMetre(value));
     case 'rpm':
       return `${figures.count(value)} rpm`;
     case undefined:

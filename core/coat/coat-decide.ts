@@ -14,6 +14,7 @@ import { holdAfter } from '../part/holding.ts';
 import { askedAsNew } from '../part/new-part.ts';
 import { partAsOf } from '../part/part-decide.ts';
 import { coatOnPartRules } from '../part/part-rules.ts';
+import { surfaceAsked } from '../part/surface-limits.ts';
 import { judge } from '../rules.ts';
 import { sessionForCoat, sprayCase } from '../session/session-decide.ts';
 import { coatUnderBriefRules } from '../session/session-rules.ts';
@@ -36,6 +37,7 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
     const part = partAsOf(shop, name, said.at);
     return {
       ...coatClimate(shop, batch.place, part, said.at),
+      asked: surfaceAsked(part, sheet),
       part,
       batch: found,
       sheet,

@@ -16,6 +16,7 @@ export const holdingCodes = [
   'film-drying',
   'dip-once',
   'surface-life-over',
+  'surface-outside',
   'air-outside',
   'flash-off-not-over',
   'not-dry',

@@ -14,6 +14,7 @@ import { Blanket, ByMass, Film, GearLosses, LeftOver, OpenCans, PreStir, Repair 
 import { AfterCure, CureHumidity, CureStage, FilmRule } from './sheet-part.ts';
 import { Flush, Sensitisers, Spray } from './sheet-spray.ts';
 import { Steps } from './sheet-steps.ts';
+import { Surface } from './sheet-surface.ts';
 import { Voc } from './sheet-voc.ts';
 
 const density = z
@@ -86,6 +87,7 @@ export const Sheet = z.strictObject({
   filter: z.strictObject({ micrometres: above0.transform((value) => units.micrometres(value)), source }).optional(),
   steps: Steps.optional(),
   methods: z.array(z.enum(methods)).min(1),
+  surface: Surface.optional(),
   /** How long prepared steel may wait for its first coat. */
   surfaceLife: Duration.optional(),
   /** How long a wet film takes another pass of the same coat. */

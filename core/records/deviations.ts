@@ -19,6 +19,7 @@ import { failedBy, isMarked } from '../part/failed-readings.ts';
 import { foldPart, type Part } from '../part/part.ts';
 import { neededFor } from '../part/part-decide.ts';
 import { coatOnPartRules, cureRules, dryRules, outRules, type PartCase, releaseRules } from '../part/part-rules.ts';
+import { surfaceAsked } from '../part/surface-limits.ts';
 import { airServing } from '../place/place.ts';
 import { type Edition, editions } from '../rule-editions.ts';
 import { objectionsTo, type Rule } from '../rules.ts';
@@ -163,10 +164,11 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
     const { method, pass } = fact;
     const read = coatClimate(shop, batch.place, found, at);
     const air = airLog(shop, batch.place);
+    const asked = surfaceAsked(found, batch.sheet);
     return [
       ...against(coatFromBatchRules, { batch: batchBefore(batch, entry), air, at, method }),
       ...againstCoatUnderBrief(shop, entry),
-      ...against(coatOnPartRules, { ...read, part: found, sheet: batch.sheet, air, at, method, pass }),
+      ...against(coatOnPartRules, { ...read, ...{ part: found, sheet: batch.sheet, air, at, method, pass, asked } }),
     ];
   }
   const batch = batchOf(shop, found);

@@ -298,6 +298,14 @@ const cases = {
     deviates: 'CoatApplied 08:20 surface-life-over',
     liftedBy: 'lead',
   },
+  'surface-outside': {
+    // The demo clear asks for a profile of 25 to 75 um (invented).
+    given: [...filtered, '09:50 prep new lid-1 sa2.5 90um'],
+    at: '10:00',
+    act: 'coat lid-1 1 brush',
+    deviates: 'CoatApplied 10:00 surface-outside',
+    liftedBy: 'lead',
+  },
 } satisfies Partial<Record<ObjectionCode, Case>>;
 
 export const objectionCases: readonly (readonly [string, Case])[] = Object.entries({

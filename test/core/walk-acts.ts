@@ -28,7 +28,16 @@ import {
 import type { AmendTarget } from '../../core/verbs/correction-verbs.ts';
 import type { Amount, CureWay, PartDetails } from '../../core/verbs/said.ts';
 import { canActs, canEdges, vesselOf } from './walk-cans.ts';
-import { crewActs, loadActs, saidNew, surfaceActs, surfaceEdges, surfaceLate, touchUps } from './walk-parts.ts';
+import {
+  crewActs,
+  loadActs,
+  roughCoats,
+  saidNew,
+  surfaceActs,
+  surfaceEdges,
+  surfaceLate,
+  touchUps,
+} from './walk-parts.ts';
 import { sessionActs, sessionEdges } from './walk-session.ts';
 
 /** The next draw, below `n`. */
@@ -80,7 +89,12 @@ export function nextAct(shop: Shop, now: EpochMs, draw: Draw, focus: Focus = 'an
   }
   if (focus === 'parts') {
     const wet = parts.flatMap((part) => batches.slice(-1).flatMap((batch) => touchUps(part, batch)));
-    const more = [loadActs(shop), surfaceActs(shop), ...(wet.length > 0 ? [wet, wet] : [])];
+    const rough = roughCoats(shop);
+    const more = [
+      ...[loadActs(shop), surfaceActs(shop)],
+      ...(wet.length > 0 ? [wet, wet] : []),
+      ...(rough.length > 0 ? [rough, rough] : []),
+    ];
     const ofParts = [straight, straight, straight, each, last, last, last, last, room, ...more];
     const chosen = ofParts[draw(ofParts.length)] ?? room;
     return chosen[draw(chosen.length)]?.(draw) ?? { verb: 'ok' };

@@ -60,6 +60,15 @@ export function surfaceLate(shop: Shop, now: EpochMs): readonly Say[] {
 /** Mostly it is said that a name is new: else it is asked about. */
 export const saidNew = (draw: Draw): { readonly asNew?: true } => (draw(6) === 0 ? {} : { asNew: true });
 
+/** A coat on steel that is rougher than any of the sheets asks for. */
+export function roughCoats(shop: Shop): readonly Say[] {
+  const pots = [...shop.batches.values()].filter((batch) => canCoat(batch));
+  const rough = [...shop.parts.values()].filter(
+    (part) => awaitsCoat(part) && (part.prepared?.profileMicrometres ?? 0) > 75,
+  );
+  return rough.flatMap((part) => pots.slice(-1).map((batch) => coatOf(part, batch)));
+}
+
 const canCoat = (batch: Batch): boolean => ['filtered', 'blending', 'paused'].includes(phaseOf(batch).is);
 
 const build: Say = () => ({ verb: 'mix', amount: { kind: 'mass', grams: grams(6450) }, sheet: 'own-build' });
@@ -69,7 +78,7 @@ const surfaceName = (draw: Draw): string => oneOf(draw, ['gate-5', 'gate-6', 'ga
 function prep(draw: Draw): Command {
   return {
     ...{ verb: 'prep', parts: [surfaceName(draw)], ...saidNew(draw), grade: oneOf(draw, ['sa2.5', 'sp10']) },
-    ...(draw(2) === 0 ? {} : { profileMicrometres: micrometres(60) }),
+    ...(draw(2) === 0 ? {} : { profileMicrometres: micrometres(oneOf(draw, [60, 60, 90])) }),
     ...(draw(2) === 0 ? {} : { saltsMilligramsPerSquareMetre: milligramsPerSquareMetre(12), dustRating: 1 }),
   };
 }

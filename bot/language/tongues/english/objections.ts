@@ -20,6 +20,7 @@ import { englishUndoUnclear } from './undo.ts';
 export const englishRuleSources: Readonly<Record<RuleSource, string>> = {
   sheet: "the product's sheet",
   job: 'what is written on the part',
+  'sheet or job': "the product's sheet or the job",
   employer: "the employer's spray programme",
   regulation: '29 CFR 1910.94 and 1910.107',
   label: 'what is written on the can',
@@ -132,6 +133,7 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'film-drying':
     case 'dip-once':
     case 'surface-life-over':
+    case 'surface-outside':
       return englishFilmObjection(objection, figures);
     case 'film-outside':
     case 'adhesion-failed':

@@ -2,6 +2,7 @@
 
 import type { SolventId } from '../../../../core/calc/solvents.ts';
 import type { Contaminant, Grit, PrepWay, SurfaceGrade } from '../../../../core/grades.ts';
+import type { SurfaceAsker, SurfaceBreach } from '../../../../core/part/surface-limits.ts';
 import type { Figures } from '../../figures.ts';
 import { englishSolvents } from './solvents.ts';
 
@@ -48,8 +49,26 @@ interface Preparation {
   readonly grit?: Grit | undefined;
 }
 
+const asker = (by: SurfaceAsker): string => (by.is === 'sheet' ? by.name : `job ${by.job}`);
+const grades = (asked: readonly SurfaceGrade[]): string =>
+  new Intl.ListFormat('en-GB', { type: 'disjunction' }).format(asked.map((grade) => gradeNames[grade]));
+
 export const englishSurface = {
   contaminants,
+  /** What was measured outside what is asked. */
+  breach: (breach: SurfaceBreach, figures: Figures): string => {
+    const by = asker(breach.by);
+    switch (breach.of) {
+      case 'grade':
+        return `Prepared to ${gradeNames[breach.grade]}: ${by} asks for ${grades(breach.asked)}`;
+      case 'profile':
+        return `Profile ${figures.film(breach.micrometres)}: ${by} asks for ${figures.film(breach.leastMicrometres)} to ${figures.film(breach.mostMicrometres)}`;
+      case 'salts':
+        return `Salts ${figures.salts(breach.milligramsPerSquareMetre)}: ${by} allows ${figures.salts(breach.mostMilligramsPerSquareMetre)} at most`;
+      case 'dust':
+        return `Dust ${figures.count(breach.rating)}: ${by} allows ${figures.count(breach.mostRating)} at most`;
+    }
+  },
   /** All that was said of it. */
   preparation: ({ grade, removed = [], solvents = [], prepWays = [], grit }: Preparation, figures: Figures): string =>
     [

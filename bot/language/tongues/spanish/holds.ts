@@ -23,6 +23,7 @@ const reasonsOf = (say: Spoken): Readonly<Record<HoldingCode, string>> => ({
   'film-drying': 'retocada cuando ya se secaba',
   'dip-once': 'sumergida dos veces',
   'surface-life-over': 'recubierta con la superficie pasada de plazo',
+  'surface-outside': 'recubierta con la superficie fuera de lo exigido',
   'air-outside': `recubierta con aire fuera ${say.ofThe('sheet')}`,
   'flash-off-not-over': 'a curado antes de terminar el oreo',
   'not-dry': 'a curado antes de decirla seca',

@@ -21,6 +21,7 @@ import { spanishTroubles } from './troubles.ts';
 export const spanishRuleSources = (say: Spoken): Readonly<Record<RuleSource, string>> => ({
   sheet: say.the('sheet'),
   job: 'lo anotado en la pieza',
+  'sheet or job': `${say.the('sheet')} o ${say.the('job')}`,
   employer: 'el programa de pintado de la empresa',
   regulation: lawOf(say, '29 CFR 1910.94 y 1910.107'),
   label: 'lo anotado en la lata',
@@ -142,6 +143,7 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'film-drying':
     case 'dip-once':
     case 'surface-life-over':
+    case 'surface-outside':
       return spanishFilmObjection(say, objection, figures);
     case 'film-outside':
     case 'adhesion-failed':

@@ -1,8 +1,11 @@
 // Cómo se preparó una superficie: su grado, lo que se quitó y con qué.
 
-import type { PrepWay } from '../../../../core/grades.ts';
+import type { PrepWay, SurfaceGrade } from '../../../../core/grades.ts';
+import type { SurfaceBreach } from '../../../../core/part/surface-limits.ts';
+import type { Figures } from '../../figures.ts';
 import { gradeNames, type SurfaceWords } from '../english/surface.ts';
-import { spanishSolvents } from './names.ts';
+import { capital, spanishSolvents } from './names.ts';
+import type { Spoken } from './spoken.ts';
 
 const contaminants: SurfaceWords['contaminants'] = {
   grease: ['aceite', 'grasa'],
@@ -18,7 +21,25 @@ const ways: Readonly<Record<PrepWay, string>> = {
   wiping: 'limpiada con paño',
 };
 
-export const spanishSurface: SurfaceWords = {
+const grades = (asked: readonly SurfaceGrade[]): string =>
+  new Intl.ListFormat('es', { type: 'disjunction' }).format(asked.map((grade) => gradeNames[grade]));
+
+/** What was measured outside what is asked. */
+export function spanishSurfaceBreach(say: Spoken, breach: SurfaceBreach, figures: Figures): string {
+  const by = breach.by.is === 'sheet' ? breach.by.name : `${say.the('job')} ${breach.by.job}`;
+  switch (breach.of) {
+    case 'grade':
+      return `Preparada a ${gradeNames[breach.grade]}: ${by} pide ${grades(breach.asked)}`;
+    case 'profile':
+      return `${capital(say.one('profile'))} ${figures.film(breach.micrometres)}: ${by} pide de ${figures.film(breach.leastMicrometres)} a ${figures.film(breach.mostMicrometres)}`;
+    case 'salts':
+      return `Sales ${figures.salts(breach.milligramsPerSquareMetre)}: ${by} admite como mucho ${figures.salts(breach.mostMilligramsPerSquareMetre)}`;
+    case 'dust':
+      return `Polvo ${figures.count(breach.rating)}: ${by} admite como mucho ${figures.count(breach.mostRating)}`;
+  }
+}
+
+export const spanishSurface: Pick<SurfaceWords, 'contaminants' | 'preparation'> = {
   contaminants,
   preparation: ({ grade, removed = [], solvents = [], prepWays = [], grit }, figures) =>
     [

@@ -1,0 +1,89 @@
+// What is asked of a part's steel before its coat, by the sheet and by the job that the part came in under, and what was
+// measured outside it. Both hold: a job that asks for less lifts nothing of the sheet.
+
+import { isAsClean, type SurfaceGrade } from '../grades.ts';
+import { known } from '../known.ts';
+import type { Sheet } from '../products/sheet.ts';
+import type { Micrometres, MilligramsPerSquareMetre } from '../units.ts';
+import type { Part, Prepared } from './part.ts';
+
+/** What is left out is not asked for. */
+export interface SurfaceLimits {
+  /** One of these, or a cleaner one of the same series. */
+  readonly grades?: readonly SurfaceGrade[];
+  readonly profile?: { readonly leastMicrometres: Micrometres; readonly mostMicrometres: Micrometres };
+  readonly mostSaltsMilligramsPerSquareMetre?: MilligramsPerSquareMetre;
+  readonly mostDustRating?: number;
+}
+
+export type SurfaceAsker =
+  | { readonly is: 'sheet'; readonly name: Sheet['name'] }
+  | { readonly is: 'job'; readonly job: string };
+
+export interface SurfaceAsked {
+  readonly by: SurfaceAsker;
+  readonly limits: SurfaceLimits;
+}
+
+export type SurfaceBreach = { readonly by: SurfaceAsker } & (
+  | { readonly of: 'grade'; readonly grade: SurfaceGrade; readonly asked: readonly SurfaceGrade[] }
+  | {
+      readonly of: 'profile';
+      readonly micrometres: Micrometres;
+      readonly leastMicrometres: Micrometres;
+      readonly mostMicrometres: Micrometres;
+    }
+  | {
+      readonly of: 'salts';
+      readonly milligramsPerSquareMetre: MilligramsPerSquareMetre;
+      readonly mostMilligramsPerSquareMetre: MilligramsPerSquareMetre;
+    }
+  | { readonly of: 'dust'; readonly rating: number; readonly mostRating: number }
+);
+
+/** All that is asked of it. */
+export function surfaceAsked(_part: Part | undefined, sheet: Sheet): readonly SurfaceAsked[] {
+  return [askedBySheet(sheet)];
+}
+
+function askedBySheet({ name, surface }: Pick<Sheet, 'name' | 'surface'>): SurfaceAsked {
+  const { grade, profile, salts, dust } = surface ?? {};
+  return {
+    by: { is: 'sheet', name },
+    limits: known({
+      grades: grade?.anyOf,
+      profile,
+      mostSaltsMilligramsPerSquareMetre: salts?.mostMilligramsPerSquareMetre,
+      mostDustRating: dust?.mostRating,
+    }),
+  };
+}
+
+/** What was not measured breaks nothing. */
+export function surfaceBreaches(
+  asked: readonly SurfaceAsked[],
+  prepared: Prepared | undefined,
+): readonly SurfaceBreach[] {
+  return prepared === undefined ? [] : asked.flatMap((each) => breachesOf(each, prepared));
+}
+
+function breachesOf({ by, limits }: SurfaceAsked, prepared: Prepared): readonly SurfaceBreach[] {
+  const { grade, profileMicrometres: micrometres, saltsMilligramsPerSquareMetre: salts, dustRating: rating } = prepared;
+  const { grades: asked, profile, mostSaltsMilligramsPerSquareMetre: mostSalts, mostDustRating: mostRating } = limits;
+  const isIn = (read: Micrometres, { leastMicrometres, mostMicrometres }: NonNullable<typeof profile>): boolean =>
+    read >= leastMicrometres && read <= mostMicrometres;
+  return [
+    ...(grade === undefined || asked === undefined || asked.some((each) => isAsClean(grade, each))
+      ? []
+      : [{ by, of: 'grade', grade, asked } as const]),
+    ...(micrometres === undefined || profile === undefined || isIn(micrometres, profile)
+      ? []
+      : [{ by, of: 'profile', micrometres, ...profile } as const]),
+    ...(salts === undefined || mostSalts === undefined || salts <= mostSalts
+      ? []
+      : [{ by, of: 'salts', milligramsPerSquareMetre: salts, mostMilligramsPerSquareMetre: mostSalts } as const]),
+    ...(rating === undefined || mostRating === undefined || rating <= mostRating
+      ? []
+      : [{ by, of: 'dust', rating, mostRating } as const]),
+  ];
+}

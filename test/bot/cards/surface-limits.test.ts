@@ -1,0 +1,70 @@
+// What the sheet asks of the steel before its coat: told as a reading is typed, held against the coat, marked in the trace.
+// The demo clear asks for Sa 2½ or SP 10, 25 to 75 um, 20 mg/m2 and dust 2: invented.
+
+import { afterEach, describe, expect, it } from 'vitest';
+import { sessionTalk, sprayCrew } from './session-talk.ts';
+
+const open: { close: () => void }[] = [];
+afterEach(() => {
+  for (const talk of open.splice(0)) talk.close();
+});
+async function talkAfter(...lines: readonly string[]) {
+  const talk = sessionTalk();
+  open.push(talk);
+  for (const line of lines) await talk.say(line);
+  return talk;
+}
+
+const pot = ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1200g 1200g', 'wait 110m', 'filter 1 already'];
+const outside = [
+  'Prepared to Sa 2: Demo Clear asks for Sa 2½ or SP 10.',
+  'Profile 90 µm: Demo Clear asks for 25 µm to 75 µm.',
+  'Salts 30 mg/m²: Demo Clear allows 20 mg/m² at most.',
+  'Dust 3: Demo Clear allows 2 at most.',
+];
+
+describe('a surface outside what the sheet asks', () => {
+  it('given it is typed, then its card says so of each figure', async () => {
+    const { say } = await talkAfter('part lid-6');
+    const { card } = await say('prep lid-6 sa2 90um salts 30mg/m2 dust 3');
+    expect(card.tone).toBe('warn');
+    expect(card.lines).toEqual(expect.arrayContaining(outside));
+  });
+
+  it('given a coat on it, then it objects, and whoever went ahead stands in the trace and holds the part', async () => {
+    const { say } = await talkAfter(...pot, 'part lid-6', 'prep lid-6 sa2 90um salts 30mg/m2 dust 3');
+    const { card } = await say('coat lid-6 1 brush');
+    expect(card.title).toBe('Not yet');
+    expect(card.lines[0]).toContain(outside.join(' '));
+    await say('coat lid-6 1 brush already');
+    const { text } = await say('trace lid-6');
+    expect(text).toContain('On hold: coated on a surface outside what is asked');
+    expect(text).toContain(outside[1]);
+  });
+
+  it('given it was worked again and measured, then the coat goes on', async () => {
+    const { say } = await talkAfter(...pot, 'part lid-6', 'prep lid-6 sa2 90um', 'prep lid-6 sa3 60um');
+    expect((await say('coat lid-6 1 brush')).card.title).toBe('lid-6: coated (brush, batch 1)');
+  });
+
+  it('given a wrong figure that is put right, then nothing stands against it', async () => {
+    const { say } = await talkAfter(...pot, 'part lid-6', 'prep lid-6 sa2.5 90um');
+    await say('amend lid-6 prep 70um misread');
+    expect((await say('coat lid-6 1 brush')).card.title).toBe('lid-6: coated (brush, batch 1)');
+  });
+
+  it('given a cleaner grade of the same series, then it serves; one of another series does not', async () => {
+    const { say } = await talkAfter('part lid-6', 'part lid-7');
+    expect((await say('prep lid-6 sp5')).card.tone).toBe('plain');
+    expect((await say('prep lid-7 st3')).card.lines[0]).toBe('Prepared to St 3: Demo Clear asks for Sa 2½ or SP 10.');
+  });
+
+  it('given whoever types Spanish, then it is told in it', async () => {
+    const people = sprayCrew.people.map((person) => ({ ...person, language: 'es' }));
+    const talk = sessionTalk(':memory:', { ...sprayCrew, language: 'es', people });
+    open.push(talk);
+    await talk.say('pieza tapa-6');
+    const { card } = await talk.say('prep tapa-6 sa2.5 90um');
+    expect(card.lines[0]).toBe('Perfil de rugosidad 90 µm: Demo Clear pide de 25 µm a 75 µm.');
+  });
+});
