@@ -48,7 +48,7 @@ export function batchRunCard(telling: Telling, batch: Batch): Card {
       ...batchTaps(telling, status),
       ...asked.actions,
       ...unnamed.actions,
-      ...unsaidTaps(telling, run, batch, asked.step),
+      ...unsaidTaps(telling, run, batch, { asked: asked.step, isOver: isDead }),
     ],
   });
 }
@@ -67,7 +67,7 @@ export function partRunCard(telling: Telling, part: Part): Card {
     lines: [partLine(telling, status), ...afterCureLines(telling, status), ...runLines(telling, run)],
     actions: [
       ...nextTaps(telling, status.next()),
-      ...(batch === undefined ? [] : unsaidTaps(telling, run, batch, undefined)),
+      ...(batch === undefined ? [] : unsaidTaps(telling, run, batch, { asked: undefined, isOver: true })),
     ],
   });
 }
@@ -77,9 +77,9 @@ function unsaidTaps(
   telling: Telling,
   run: readonly RunStep[],
   batch: Batch,
-  asked: AskedStep | undefined,
+  { asked, isOver: isGone }: { readonly asked: AskedStep | undefined; readonly isOver: boolean },
 ): readonly CardAction[] {
-  const isOver = batch.emptied !== undefined || batch.thickened !== undefined;
+  const isOver = isGone || batch.emptied !== undefined || batch.thickened !== undefined;
   return run.flatMap(({ step, stands }) => {
     if (stands !== 'not-answered' || !isAsked(step) || step === asked) return [];
     if (isOver && stepRows[step].stops === 'weigh') return [];

@@ -8,7 +8,8 @@ import { nounOf, type PlaceName, type StreamId } from '../ids.ts';
 import type { Moment } from '../next-acts.ts';
 import type { Part } from '../part/part.ts';
 import { batchOf, type Shop } from '../shop.ts';
-import type { EpochMs } from '../units.ts';
+import { type EpochMs, epochMs } from '../units.ts';
+import type { CureWay } from '../verbs/said.ts';
 import { type AskedStep, stepRows } from './step-rows.ts';
 import { answerTo, stepCaseOf, stepsAskedBy } from './steps-answered.ts';
 
@@ -58,7 +59,8 @@ export function runOfBatch(moment: Moment, { batch, phase, given }: BatchStatus)
     { step: 'coat', done: coats },
     ...(isToldOf ? [{ step: 'clean', done: cleaned } as const] : []),
   ];
-  return [...answersOf(moment, batch), ...standing(works, isOver || coats.length > 0)];
+  const endedAt = phase.is === 'over' ? phase.at : undefined;
+  return [...answersOf(moment, batch, { endedAt }), ...standing(works, isOver || coats.length > 0)];
 }
 
 /** What was sprayed in a session is cleaned in that session. */
@@ -71,8 +73,11 @@ const isOfSession = (stream: StreamId): boolean => nounOf(stream) === 'session';
 /** With what was done to the pot of its last coat. */
 export function runOfPart(moment: Moment, part: Part): readonly RunStep[] {
   const batch = batchOf(moment.shop, part);
+  const ofCoat = { endedAt: part.coats.at(-1)?.at, way: part.cure?.way };
   const ofPot =
-    batch === undefined ? [] : [...answersOf(moment, batch), ...standing(potWorks(moment.shop, batch, true), true)];
+    batch === undefined
+      ? []
+      : [...answersOf(moment, batch, ofCoat), ...standing(potWorks(moment.shop, batch, true), true)];
   return [...ofPot, ...standing(partWorks(part), false)];
 }
 
@@ -162,16 +167,31 @@ function airBefore(shop: Shop, place: PlaceName, at: EpochMs): readonly Entry[] 
   return lastOf(read, 'AirRead');
 }
 
-function answersOf({ shop, now }: Moment, batch: Batch): readonly RunStep[] {
-  return stepsAskedBy(batch.sheet).map((step) => {
-    const answer = answerTo(shop.crew.stepAnswers, step, stepCaseOf(batch), countsUntil(step, batch, now));
-    return { step, stands: answer === undefined ? 'not-answered' : answer.kept ? 'kept' : 'lacking' };
+/** Until when what is said of the mixing counts, and where the part cures, as far as either is known. */
+interface Until {
+  readonly endedAt: EpochMs | undefined;
+  readonly way?: CureWay['kind'] | undefined;
+}
+
+function answersOf({ shop, now }: Moment, batch: Batch, until: Until): readonly RunStep[] {
+  return stepsAskedBy(batch.sheet).flatMap((step): readonly RunStep[] => {
+    if (isOfOtherCure(step, until)) return [];
+    const answer = answerTo(shop.crew.stepAnswers, step, stepCaseOf(batch), countsUntil(step, batch, until, now));
+    return [{ step, stands: answer === undefined ? 'not-answered' : answer.kept ? 'kept' : 'lacking' }];
   });
 }
 
+/** A clean oven is nothing to a part that cures in the room. */
+function isOfOtherCure(step: AskedStep, { way }: Until): boolean {
+  const { stops } = stepRows[step];
+  return way !== undefined && stops !== 'weigh' && stops !== `cure-${way}`;
+}
+
 /** What is said of the mixing once the pot is gone says nothing of it; oven and room are asked of for longer. */
-function countsUntil(step: AskedStep, { emptied, thickened }: Batch, now: EpochMs): EpochMs {
-  return stepRows[step].stops === 'weigh' ? (emptied?.at ?? thickened?.at ?? now) : now;
+function countsUntil(step: AskedStep, { emptied, thickened }: Batch, { endedAt }: Until, now: EpochMs): EpochMs {
+  if (stepRows[step].stops !== 'weigh') return now;
+  const ends = [endedAt, emptied?.at, thickened?.at].filter((at) => at !== undefined);
+  return epochMs(Math.min(now, ...ends));
 }
 
 /** `isOver`: what is not done by now is not done any more. */

@@ -5,7 +5,7 @@ import { choice, count, share, yesOrNo } from './slot.ts';
 import { verb } from './verb.ts';
 
 export const stepVerbs = {
-  /** Left out, it is kept: `confirm bonding`. */
+  /** `confirm bonding` alone says neither: it is asked. */
   confirm: verb(
     {
       batch: count('batch'),
@@ -14,6 +14,6 @@ export const stepVerbs = {
       /** Of a bottle. */
       purityPercent: share('purity'),
     },
-    { leaves: { type: 'StepAnswered' } },
+    { leaves: { type: 'StepAnswered' }, oneOf: ['kept', 'purityPercent'] },
   ),
 };

@@ -306,7 +306,7 @@ function partActs(part: Part): readonly Say[] {
     case 'bare':
       return [dry, oven, oven, out, out, release, () => heatShy(part.name)];
     case 'flashing':
-      return [dry, dry, oven, oven, wet];
+      return [dry, dry, oven, oven, wet, () => heatShy(part.name)];
     case 'dry':
       return [oven, oven, room, room, out, (draw) => (draw(2) === 0 ? castIron(part.name) : heatShy(part.name)), oven];
     case 'curing':

@@ -3,6 +3,7 @@
 import type { Contaminant, PrepWay } from '../../../core/grades.ts';
 import type { Method } from '../../../core/methods.ts';
 import type { SettingName } from '../../../core/settings.ts';
+import type { AskedStep } from '../../../core/steps/step-rows.ts';
 import type { PlainVerb } from '../../../core/verbs/plain.ts';
 import type { Slot } from '../slots.ts';
 import type { VocabularyName } from '../vocabulary.ts';
@@ -88,8 +89,8 @@ export interface SaidByVerb {
   readonly removed?: readonly Contaminant[];
   readonly prepWays?: readonly PrepWay[];
   readonly anonymous?: true;
-  /** `ipa 99%`: of the bottle in use. */
-  readonly step?: 'alcohol';
+  /** `bonded yes`, `ipa 99%`. */
+  readonly step?: AskedStep;
 }
 
 /** Words that begin a line and say more than their verb alone. */

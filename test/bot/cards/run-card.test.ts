@@ -10,7 +10,7 @@ async function talkAfter(...lines: readonly string[]) {
   return async (line: string) => (await say(line)).card;
 }
 
-const weighed = ['air 22C 50%', 'confirm equipment', 'wait 1m', 'mix 2.4kg in stainless 5L', 'weigh 1 1201g 1198g'];
+const weighed = ['air 22C 50%', 'confirm equipment yes', 'wait 1m', 'mix 2.4kg in stainless 5L', 'weigh 1 1201g 1198g'];
 const stirred = [...weighed, 'wait 110m', 'stop 1'];
 
 describe('the run card', () => {
@@ -89,7 +89,7 @@ describe('the run card', () => {
   });
 
   it('given an answer about the mixing after the pot was emptied, then that pot does not count as kept', async () => {
-    const say = await talkAfter(...stirred, 'filter 1', 'empty 1', 'wait 5m', 'mix 1kg', 'confirm 2 papers');
+    const say = await talkAfter(...stirred, 'filter 1', 'empty 1', 'wait 5m', 'mix 1kg', 'confirm 2 papers yes');
     const { lines, actions } = await say('card 1');
     expect(lines).toContainEqual(expect.stringMatching(/^Nobody has said: .*instructions and safety data sheets read/));
     expect(actions.map(({ id }) => id)).not.toContain('step-yes-papers');

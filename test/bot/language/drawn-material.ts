@@ -105,7 +105,7 @@ export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
       kept: fc.boolean(),
       purityPercent: fc.integer({ min: 1, max: 400 }).map((value) => percent(value / 4)),
     },
-    { requiredKeys: ['verb', 'step'] },
+    { requiredKeys: ['verb', 'step', 'kept'] },
   ),
 );
 

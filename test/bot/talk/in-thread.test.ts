@@ -13,7 +13,7 @@ const lines: Readonly<Partial<Record<Verb, string>>> = {
   weigh: 'weigh 1201g 1198g',
   add: 'add B 20g',
   catch: 'catch 300g',
-  confirm: 'confirm bonding',
+  confirm: 'confirm bonding yes',
   coat: 'coat new impeller-7 spray',
 };
 const onBatch = verbs.filter(

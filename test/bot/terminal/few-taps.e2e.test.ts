@@ -11,7 +11,7 @@ const before = [
   'open B lot 9902 5kg gas',
   'prestir 1',
   'wait 2m',
-  ...['equipment', 'bonding', 'papers', 'vessel', 'clean-oven', 'clean-room'].map((step) => `confirm ${step}`),
+  ...['equipment', 'bonding', 'papers', 'vessel', 'clean-oven', 'clean-room'].map((step) => `confirm ${step} yes`),
   'mix 1kg',
   'weigh 500g 500g',
   'blanket 1',

@@ -23,14 +23,14 @@ describe('a step that the sheet asks for', () => {
   });
 
   it('given it was answered, then that batch asks no more, and the next one asks the next', async () => {
-    const shift = await given([air, '08:01 mix 2.4kg', '08:02 confirm equipment']);
+    const shift = await given([air, '08:01 mix 2.4kg', '08:02 confirm equipment yes']);
     expect(await askedBy(shift, 1)).toBeUndefined();
     await shift.when('08:03 mix 1kg');
     expect(await askedBy(shift, 2)).toBe('bonding');
   });
 
   it('given it was answered in the minute in which the batch was opened, then that batch asks no more either', async () => {
-    const shift = await given([air, '08:01 mix 2.4kg', '08:01 confirm equipment']);
+    const shift = await given([air, '08:01 mix 2.4kg', '08:01 confirm equipment yes']);
     expect(await askedBy(shift, 1)).toBeUndefined();
   });
 
@@ -39,7 +39,7 @@ describe('a step that the sheet asks for', () => {
       air,
       '08:01 mix 2.4kg',
       ...['equipment', 'bonding', 'papers', 'vessel', 'clean-oven', 'clean-room'].map(
-        (step) => `08:02 confirm ${step}`,
+        (step) => `08:02 confirm ${step} yes`,
       ),
       '08:03 mix 1kg',
     ]);
@@ -50,7 +50,7 @@ describe('a step that the sheet asks for', () => {
     const shift = await given([air, '08:01 mix 1kg']);
     const asked = [await askedBy(shift, 1)];
     for (const batch of [2, 3, 4]) {
-      await shift.when(`08:01 confirm ${batch - 1} ${asked.at(-1)}`);
+      await shift.when(`08:01 confirm ${batch - 1} ${asked.at(-1)} yes`);
       await shift.when('08:01 mix 1kg');
       asked.push(await askedBy(shift, batch));
     }
@@ -59,9 +59,9 @@ describe('a step that the sheet asks for', () => {
 
   it('given one has read the papers, then whoever opens the next batch is asked for themselves', async () => {
     const others = ['equipment', 'bonding', 'vessel', 'clean-oven', 'clean-room'].map(
-      (step) => `08:02 confirm ${step}`,
+      (step) => `08:02 confirm ${step} yes`,
     );
-    const shift = await given([air, '08:01 mix 2.4kg', ...others, '08:02 confirm papers', '08:03 @omar: mix 1kg']);
+    const shift = await given([air, '08:01 mix 2.4kg', ...others, '08:02 confirm papers yes', '08:03 @omar: mix 1kg']);
     expect(await askedBy(shift, 2)).toBe('papers');
     await shift.when('08:04 mix 1kg');
     expect(await askedBy(shift, 3)).toBeUndefined();

@@ -12,7 +12,12 @@ export const englishVerbs: VerbsTyped = {
   thick: verbWords('thick, thickened, thickening, stringy', 'thick 1'),
   gel: verbWords('gel, gelled, gelling, gels', 'gel 1'),
   empty: verbWords('empty, emptied, waste, pot empty', 'empty 1 200g', 'left, waste, stays'),
-  confirm: verbWords('confirm, confirmed', 'confirm bonding yes', 'that, it, is, are'),
+  confirm: verbWords(
+    'confirm, confirmed',
+    'confirm bonding yes',
+    'that, it, is, are, clean, flammable, flammables, liquids, vessels, safety, data, sheet, sheets, read, what, allows, cure',
+    { 'clean-room': 'place' },
+  ),
   judge: verbWords('judge, judged, rejudge', 'judge anew 12', 'batch, anew, again'),
   add: verbWords('add, added, adding', 'add 1 b 14g'),
   cover: done('covered', verbWords('cover, covered, pot covered', 'cover 1', 'pot')),

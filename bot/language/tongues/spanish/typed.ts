@@ -43,6 +43,10 @@ const openings: readonly Opening[] = [
     gear: 'vessels',
   },
   { words: 'desengrasada, desengrasado, desengraso', verb: 'prep', removed: ['grease'], printed: 'desengrasada' },
+  { words: 'a tierra, tierra, puenteado, puenteados', verb: 'confirm', step: 'bonding', printed: 'confirmo tierra' },
+  { words: 'equipo clasificado, clasificado', verb: 'confirm', step: 'equipment', printed: 'confirmo equipo' },
+  { words: 'horno limpio', verb: 'confirm', step: 'clean-oven', printed: 'confirmo horno' },
+  { words: 'sitio limpio, sala limpia', verb: 'confirm', step: 'clean-room', printed: 'confirmo sitio' },
   // Of no liquid it may be a coat, so it is no word of the row.
   { words: 'vertido', verb: 'spill' },
   {

@@ -247,7 +247,12 @@ export const spanishVerbs: VerbsTyped = {
     'cerrar, cerrada, cerrar sesión, cierro, cerrado, cierro sesión, cerrar charla, fin sesión, terminar sesión',
     'cerrar 4',
   ),
-  confirm: verbWords('confirmo, confirmar, confirmado, confirmada', 'confirmo tierra sí', 'que, está, es'),
+  confirm: verbWords(
+    'confirmo, confirmar, confirmado, confirmada',
+    'confirmo tierra sí',
+    'que, está, es, lo, limpio, limpia, líquidos, inflamables, recipientes, fichas, hojas, hoja, datos, seguridad, fds, hds, sds, leídas, leídos, admite, técnica, curar',
+    { equipment: 'equipo', 'clean-room': 'sitio' },
+  ),
   fit: verbWords('ajuste, prueba ajuste', 'ajuste kari 2026-05-01'),
   medical: verbWords('médico, reconocimiento, reconocimiento médico, examen médico', 'médico kari 2026-09-30'),
   training: verbWords('formación, capacitación, curso', 'formación kari 2027-01-31'),
