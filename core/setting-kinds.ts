@@ -2,8 +2,18 @@
 
 import { z } from 'zod';
 import { ringsTo, roles } from './crew/crew-commands.ts';
+import { surfaceGrades } from './grades.ts';
 import { emergencyFields } from './session/session-commands.ts';
-import { CubicMetres, Grams, Minutes, Percent, SquareMetres, SquareMetresPerHour } from './unit-schemas.ts';
+import {
+  CubicMetres,
+  Grams,
+  Micrometres,
+  MilligramsPerSquareMetre,
+  Minutes,
+  Percent,
+  SquareMetres,
+  SquareMetresPerHour,
+} from './unit-schemas.ts';
 
 const hour = z.number().int().min(0).max(23);
 
@@ -34,6 +44,15 @@ export const settingKinds = {
   roles: { given: z.array(z.object({ person: z.string(), role: z.enum(roles) }).readonly()).readonly() },
   /** The open face through which the air goes, and the room behind it. */
   booth: { place: z.string(), faceSquareMetres: SquareMetres, cubicMetres: CubicMetres.optional() },
+  /** What a job asks of the steel before its coat; nothing left, where it asks no more. */
+  'surface-limits': {
+    job: z.string(),
+    grades: z.array(z.enum(surfaceGrades)).min(1).readonly().optional(),
+    profile: z.object({ leastMicrometres: Micrometres, mostMicrometres: Micrometres }).readonly().optional(),
+    mostSaltsMilligramsPerSquareMetre: MilligramsPerSquareMetre.optional(),
+    /** ISO 8502-3, how much: 0 to 5. */
+    mostDustRating: z.number().int().min(0).max(5).optional(),
+  },
   /** The shop's own numbers to call, or its steps for one kind of trouble. */
   emergency: { field: z.enum(emergencyFields), text: z.string() },
 } satisfies Record<string, z.ZodRawShape>;

@@ -45,6 +45,8 @@ export const settingRows = {
     ...{ kind: 'duration', leastRole: 'lead', usual: { minutes: minutes(240) } },
     ...{ limits: { lowest: 1, highest: 10_080 }, tap: 5 },
   },
+  /** What the customer asks of the steel; `core/crew/job-limits.ts` says what stands. */
+  job: { kind: 'surface-limits', leastRole: 'lead', each: 'job' },
   /** From the shop's permit; the ledger warns near it. One a length of time. */
   'voc-limit': { kind: 'quota', leastRole: 'lead', each: 'per' },
   /** When the day's card comes. */

@@ -49,6 +49,7 @@ const shown: { readonly [Kind in SettingKind]: (telling: Telling, value: Setting
     const named = place === 'booth' ? [] : [telling.words.names.place(place)];
     return [...named, telling.figures.area(faceSquareMetres), ...room].join(', ');
   },
+  'surface-limits': ({ words, figures }, { job, ...limits }) => `${job}: ${words.parts.limits(limits, figures)}`,
   emergency: ({ words }, { field, text }) => `${words.names.emergencyField(field)} ${text}`,
 };
 

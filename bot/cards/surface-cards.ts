@@ -101,7 +101,7 @@ export function preparedCard(telling: Telling, status: PartNow): Card {
   const { prepared } = part;
   const { parts, replies } = telling.words;
   if (prepared === undefined) return makeCard(replies.partNoted(part.name), 'plain');
-  const asked = sheetsAtHand(telling.shop).flatMap((sheet) => surfaceAsked(part, sheet));
+  const asked = sheetsAtHand(telling.shop).flatMap((sheet) => surfaceAsked(telling.shop, part, sheet, telling.now));
   const breaches = surfaceBreaches(asked, prepared).map((breach) => `${parts.breach(breach, telling.figures)}.`);
   return makeCard(
     parts.prepared(part.name, parts.preparation(prepared, telling.figures)),

@@ -4,7 +4,7 @@ import type { SettingKind, SettingValues } from '../../core/setting-kinds.ts';
 import { type KindOf, type Setting, type SettingName, type SettingOf, settingRows } from '../../core/settings.ts';
 import type { Hearing } from './hearing.ts';
 import { writeName } from './people-typed.ts';
-import { written } from './write-quantities.ts';
+import { writeFilms, written } from './write-quantities.ts';
 
 const writers: { readonly [Kind in SettingKind]: (value: SettingValues[Kind], hearing: Hearing) => readonly string[] } =
   {
@@ -30,8 +30,20 @@ const writers: { readonly [Kind in SettingKind]: (value: SettingValues[Kind], he
       ...[place, written(faceSquareMetres, 'm2')],
       ...(cubicMetres === undefined ? [] : [written(cubicMetres, 'm3')]),
     ],
+    'surface-limits': ({ job, ...limits }) => [/^\d+$/.test(job) ? job : JSON.stringify(job), ...writeLimits(limits)],
     emergency: ({ field, text }) => [field, JSON.stringify(text)],
   };
+
+function writeLimits(limits: Omit<SettingValues['surface-limits'], 'job'>): readonly string[] {
+  const { grades = [], profile, mostSaltsMilligramsPerSquareMetre: salts, mostDustRating: dust } = limits;
+  const asked = [
+    ...grades,
+    ...(profile === undefined ? [] : [writeFilms([profile.leastMicrometres, profile.mostMicrometres])]),
+    ...(salts === undefined ? [] : [`salts ${written(salts, 'mg/m2')}`]),
+    ...(dust === undefined ? [] : [`dust ${dust}`]),
+  ];
+  return asked.length === 0 ? ['off'] : asked;
+}
 
 export function writeSetting(setting: Setting, hearing: Hearing): readonly string[] {
   return [`set ${setting.name}`, ...writtenValue(setting, hearing)];

@@ -37,7 +37,7 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
     const part = partAsOf(shop, name, said.at);
     return {
       ...coatClimate(shop, batch.place, part, said.at),
-      asked: surfaceAsked(part, sheet),
+      asked: surfaceAsked(shop, part, sheet, said.at),
       part,
       batch: found,
       sheet,

@@ -7,10 +7,12 @@ import type { NewEvent } from '../history.ts';
 import type { PersonName } from '../ids.ts';
 import { personNamed } from '../person-named.ts';
 import { maybeUsual, offeredSheets, sheetMeant } from '../products/shelf.ts';
-import type { Setting } from '../settings.ts';
+import type { Setting, SettingOf } from '../settings.ts';
+import { allSaid } from '../settled.ts';
 import { nounsIn, type Shop } from '../shop.ts';
 import type { Crew } from './crew.ts';
 import type { CrewUnclear } from './crew-unclear.ts';
+import { isSameJob } from './job-limits.ts';
 import { mayNotSettle, roleMissingToSet } from './who-may.ts';
 
 export function decideSet(shop: Shop, said: Said<CommandOf<'set'>>): Decision {
@@ -50,8 +52,16 @@ function asKnown(crew: Crew, setting: Setting): Setting {
   if (setting.name === 'role') {
     return { ...setting, given: setting.given.map(({ person, role }) => ({ person: nameOf(person), role })) };
   }
+  if (setting.name === 'job') return withWhatStands(crew, setting);
   if (setting.name === 'sprayers') return { ...setting, people: [...new Set(setting.people.map(nameOf))] };
   return setting;
+}
+
+/** A later line adds to what a job asks; one that asks for nothing lifts it all. */
+function withWhatStands(crew: Crew, setting: SettingOf<'job'>): SettingOf<'job'> {
+  const stood = allSaid(crew, 'job').find(({ job }) => isSameJob(job, setting.job));
+  const lifts = Object.keys(setting).length === 2;
+  return { ...(lifts ? {} : stood), ...setting, job: stood?.job ?? setting.job };
 }
 
 /**

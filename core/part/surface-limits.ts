@@ -1,20 +1,13 @@
 // What is asked of a part's steel before its coat, by the sheet and by the job that the part came in under, and what was
 // measured outside it. Both hold: a job that asks for less lifts nothing of the sheet.
 
+import type { Crew } from '../crew/crew.ts';
+import { jobLimits, type SurfaceLimits } from '../crew/job-limits.ts';
 import { isAsClean, type SurfaceGrade } from '../grades.ts';
 import { known } from '../known.ts';
 import type { Sheet } from '../products/sheet.ts';
-import type { Micrometres, MilligramsPerSquareMetre } from '../units.ts';
+import type { EpochMs, Micrometres, MilligramsPerSquareMetre } from '../units.ts';
 import type { Part, Prepared } from './part.ts';
-
-/** What is left out is not asked for. */
-export interface SurfaceLimits {
-  /** One of these, or a cleaner one of the same series. */
-  readonly grades?: readonly SurfaceGrade[];
-  readonly profile?: { readonly leastMicrometres: Micrometres; readonly mostMicrometres: Micrometres };
-  readonly mostSaltsMilligramsPerSquareMetre?: MilligramsPerSquareMetre;
-  readonly mostDustRating?: number;
-}
 
 export type SurfaceAsker =
   | { readonly is: 'sheet'; readonly name: Sheet['name'] }
@@ -41,9 +34,19 @@ export type SurfaceBreach = { readonly by: SurfaceAsker } & (
   | { readonly of: 'dust'; readonly rating: number; readonly mostRating: number }
 );
 
-/** All that is asked of it. */
-export function surfaceAsked(_part: Part | undefined, sheet: Sheet): readonly SurfaceAsked[] {
-  return [askedBySheet(sheet)];
+/** All that is asked of it at that time. */
+export function surfaceAsked(
+  { crew }: { readonly crew: Pick<Crew, 'entries'> },
+  part: Part | undefined,
+  sheet: Sheet,
+  at: EpochMs,
+): readonly SurfaceAsked[] {
+  const { job } = part?.details ?? {};
+  const limits = job === undefined ? undefined : jobLimits(crew, job, at);
+  return [
+    askedBySheet(sheet),
+    ...(job === undefined || limits === undefined ? [] : [{ by: { is: 'job', job }, limits } as const]),
+  ];
 }
 
 function askedBySheet({ name, surface }: Pick<Sheet, 'name' | 'surface'>): SurfaceAsked {

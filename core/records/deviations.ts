@@ -164,7 +164,7 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
     const { method, pass } = fact;
     const read = coatClimate(shop, batch.place, found, at);
     const air = airLog(shop, batch.place);
-    const asked = surfaceAsked(found, batch.sheet);
+    const asked = surfaceAsked(shop, found, batch.sheet, at);
     return [
       ...against(coatFromBatchRules, { batch: batchBefore(batch, entry), air, at, method }),
       ...againstCoatUnderBrief(shop, entry),

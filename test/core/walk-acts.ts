@@ -56,7 +56,7 @@ export function nextAct(shop: Shop, now: EpochMs, draw: Draw, focus: Focus = 'an
   const turning = atAnEdge(shop, now);
   const atOnce = draw(2) === 0 ? turning[draw(Math.max(1, turning.length))] : undefined;
   if (atOnce !== undefined) return atOnce(draw);
-  const again = [...shop.parts.values()].flatMap(heldAgain);
+  const again = [...shop.parts.values()].flatMap((part) => [...heldAgain(part), ...releasedAgain(part)]);
   const moved = again.length > 0 && draw(3) === 0 ? again[draw(again.length)] : undefined;
   if (moved !== undefined) return moved(draw);
   const out = [...shop.parts.values()].filter((part) => ['cured', 'released'].includes(phaseOfPart(part).is));
@@ -312,13 +312,17 @@ function partActs(part: Part): readonly Say[] {
     case 'curing':
       return [temp, temp, out, out, out, oven, release, () => castIron(part.name)];
     case 'cured':
-      return [release, release, hold, film, out];
+      return [release, release, release, hold, film, out];
     case 'released':
       return [release, hold, hold];
     default:
       return [release, dry];
   }
 }
+
+/** Released twice. */
+const releasedAgain = (part: Part): readonly Say[] =>
+  phaseOfPart(part).is === 'released' ? [() => ({ verb: 'release', parts: [part.name] })] : [];
 
 /** A hold of after a release, as if it had been before it. */
 function heldAgain({ name, verdict, entries }: Part): readonly Say[] {

@@ -16,6 +16,7 @@ import { withoutAccents } from '../typed/without-accents.ts';
 import { type ActLine, type ActRead, lineWith } from './act-line.ts';
 import { withoutQuotes } from './free-text.ts';
 import { readEmergency } from './read-emergency.ts';
+import { readSurfaceLimits } from './read-surface-limits.ts';
 import { readDuration, readFactor, readHour, readHours, readPercent, readQuota, readRate } from './setting-figures.ts';
 import type { ValueSaid } from './setting-said.ts';
 import {
@@ -54,13 +55,20 @@ const readers: { readonly [Kind in PlainKind]: (said: ValueSaid) => SettingValue
   people: readPeople,
   roles: readRoles,
   booth: readBooth,
+  'surface-limits': readSurfaceLimits,
 };
 
 /** Names may stand in quotes; anything else is what it is without them. */
-const ofNames: ReadonlySet<SettingKind> = new Set<SettingKind>(['crew-name', 'people', 'roles', 'booth']);
+const ofNames: ReadonlySet<SettingKind> = new Set<SettingKind>([
+  'crew-name',
+  'people',
+  'roles',
+  'booth',
+  'surface-limits',
+]);
 
 export function readSet(act: ActLine): ActRead | Fault {
-  const named = settingNamed(act.tokens, act.context.hearing);
+  const named = settingOn(act, act.tokens);
   if (named?.name === 'emergency') return readEmergency(act, named.rest);
   const manner = mannerOf(act.tokens, act.line, act.context, false);
   if (isFailed(manner)) return manner;
@@ -68,10 +76,16 @@ export function readSet(act: ActLine): ActRead | Fault {
   return isFailed(command) ? command : { command, ...manner.how };
 }
 
-function readSetting({ line, context }: ActLine, tokens: readonly Token[]): CommandOf<'set'> | Fault {
+/** `job 88 asks dust 2`: the verb itself names it. */
+function settingOn({ verb, context }: ActLine, tokens: readonly Token[]): SettingNamed | undefined {
+  return verb.setting === undefined ? settingNamed(tokens, context.hearing) : { name: verb.setting, rest: tokens };
+}
+
+function readSetting(act: ActLine, tokens: readonly Token[]): CommandOf<'set'> | Fault {
+  const { line, context } = act;
   const [first] = tokens;
-  if (first === undefined) return { failed: 'incomplete', needs: ['setting'] };
-  const named = settingNamed(tokens, context.hearing);
+  const named = settingOn(act, tokens);
+  if (first === undefined) return { failed: 'incomplete', needs: [named === undefined ? 'setting' : 'job'] };
   if (named === undefined || named.name === 'emergency') {
     const likely = settingNames.filter((name) => name.startsWith(`${first.text.toLowerCase()}-`));
     const tries = [...likely, ...nearest(first.text.toLowerCase(), settingNames)];

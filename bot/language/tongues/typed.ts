@@ -91,6 +91,8 @@ export interface SaidByVerb {
   readonly anonymous?: true;
   /** `bonded yes`, `ipa 99%`. */
   readonly step?: AskedStep;
+  /** `job 88 asks dust 2`. */
+  readonly setting?: SettingName;
 }
 
 /** Words that begin a line and say more than their verb alone. */

@@ -68,3 +68,58 @@ describe('a surface outside what the sheet asks', () => {
     expect(card.lines[0]).toBe('Perfil de rugosidad 90 µm: Demo Clear pide de 25 µm a 75 µm.');
   });
 });
+
+describe('what a job asks of the steel', () => {
+  const asked = 'job 88 asks profile 40-75um, salts 10mg/m2, grade Sa 3, dust 1';
+
+  it('given a lead says it, then it stands, a later line adds to it, and it is taken back', async () => {
+    const { say } = await talkAfter();
+    const first = await say(asked);
+    expect(first.card.lines).toEqual([
+      'Surface by job: 88: Sa 3, profile 40 µm to 75 µm, salts at most 10 mg/m², dust at most 1',
+    ]);
+    expect((await say('job 88 asks dust 2')).card.lines[0]).toContain('salts at most 10 mg/m², dust at most 2');
+    await say('undo');
+    await say('part lid-6 job 88');
+    expect((await say('prep lid-6 sa3 dust 2')).card.lines[0]).toBe('Dust 2: job 88 allows 1 at most.');
+  });
+
+  it('given a crew hand says it, then it is the lead’s', async () => {
+    const { say } = await talkAfter();
+    expect((await say('@kari: job 88 asks dust 1')).recorded).toBe(false);
+  });
+
+  it('given a part of the job outside it, then it objects, and only a part of another job goes on', async () => {
+    const { say } = await talkAfter(
+      ...pot,
+      asked,
+      'part lid-6 job 88',
+      'part lid-7 job 89',
+      'prep lid-6, lid-7 sa3 30um',
+    );
+    expect((await say('coat lid-6 1 brush')).text).toContain('Profile 30 µm: job 88 asks for 40 µm to 75 µm.');
+    expect((await say('coat lid-7 1 brush')).recorded).toBe(true);
+  });
+
+  it('given it is asked after the coat, then the coat stands as it was', async () => {
+    const { say } = await talkAfter(
+      ...pot,
+      'part lid-6 job 88',
+      'prep lid-6 sa3 30um',
+      'coat lid-6 1 brush',
+      'wait 5m',
+    );
+    await say(asked);
+    expect((await say('trace lid-6')).text).toContain('Deviations: 0');
+  });
+
+  it('given a job that asks no more, then only the sheet does', async () => {
+    const { say } = await talkAfter(asked, 'part lid-6 job 88', 'set job 88 off');
+    expect((await say('prep lid-6 sa2.5 30um dust 2')).card.tone).toBe('plain');
+  });
+
+  it('given one figure of two, then it is asked for both', async () => {
+    const { say } = await talkAfter();
+    expect((await say('job 88 asks profile 40um')).recorded).toBe(false);
+  });
+});

@@ -2,7 +2,16 @@
 // practice and our own choice, no source.
 
 import type { Command } from '../../../core/commands.ts';
-import { celsius, grams, gramsFromOunces, litres, micrometres, minutes, percent } from '../../../core/units.ts';
+import {
+  celsius,
+  grams,
+  gramsFromOunces,
+  litres,
+  micrometres,
+  milligramsPerSquareMetre,
+  minutes,
+  percent,
+} from '../../../core/units.ts';
 import type { Amount } from '../../../core/verbs/said.ts';
 import { utc } from './shop-at-ten.ts';
 import { act, ask, miss, type TypedLine } from './typed-line.ts';
@@ -71,6 +80,17 @@ export const crewLines: readonly TypedLine[] = [
   miss('part A', 'incomplete', ''),
   miss('wait', 'unknown-verb', 'wait'),
   miss('exit', 'unknown-verb', 'exit'),
+  act('job 88 asks profile 40-75um, salts 20mg/m2, grade Sa 2 1/2 or sp10, dust 2', {
+    verb: 'set',
+    setting: {
+      ...{ name: 'job', job: '88', grades: ['sa2.5', 'sp10'], mostDustRating: 2 },
+      profile: { leastMicrometres: micrometres(40), mostMicrometres: micrometres(75) },
+      mostSaltsMilligramsPerSquareMetre: milligramsPerSquareMetre(20),
+    },
+  }),
+  act('set job A-12 off', { verb: 'set', setting: { name: 'job', job: 'A-12' } }),
+  miss('job 88 asks dust 6', 'impossible', '6'),
+  miss('job 88 asks 40um', 'incomplete', ''),
   act('set air-limit 3h', { verb: 'set', setting: { name: 'air-limit', minutes: minutes(180) } }),
   act('set zone madrid', { verb: 'set', setting: { name: 'zone', zone: 'Europe/Madrid' } }),
   act('set zone america/new york', { verb: 'set', setting: { name: 'zone', zone: 'America/New_York' } }),

@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { ringsTo, roles } from '../../../core/crew/crew-commands.ts';
+import { surfaceGrades } from '../../../core/grades.ts';
 import { emergencyFields } from '../../../core/session/session-commands.ts';
 import type { SettingKind } from '../../../core/setting-kinds.ts';
 import { Setting, type SettingRow, settingNames, settingRows } from '../../../core/settings.ts';
@@ -46,6 +47,20 @@ const drawn: { readonly [Kind in SettingKind]: (limits: Limits) => fc.Arbitrary<
         cubicMetres: within({ lowest: 1, highest: 900 }),
       },
       { requiredKeys: ['place', 'faceSquareMetres'] },
+    ),
+  'surface-limits': () =>
+    fc.record(
+      {
+        job: fc.constantFrom('88', 'A-12', 'sa2.5', 'off', 'at 9:40', 'a "b" \\c'),
+        grades: fc.uniqueArray(fc.constantFrom(...surfaceGrades), { minLength: 1, maxLength: 3 }),
+        profile: fc.record({
+          leastMicrometres: within({ lowest: 1, highest: 40 }),
+          mostMicrometres: within({ lowest: 41, highest: 900 }),
+        }),
+        mostSaltsMilligramsPerSquareMetre: within({ lowest: 0, highest: 200 }),
+        mostDustRating: fc.integer({ min: 0, max: 5 }),
+      },
+      { requiredKeys: ['job'] },
     ),
   emergency: () => fc.record({ field: fc.constantFrom(...emergencyFields), text: words }),
 };

@@ -167,6 +167,13 @@ export const spanishLines: readonly TypedLine[] = [
     text: 'manguera en el paso',
     anonymous: true,
   }),
+  act('orden 88 pide perfil 40-75um, grado sa2.5, polvo 2', {
+    verb: 'set',
+    setting: {
+      ...{ name: 'job', job: '88', grades: ['sa2.5'], mostDustRating: 2 },
+      profile: { leastMicrometres: micrometres(40), mostMicrometres: micrometres(75) },
+    },
+  }),
   act('fijar límite-aire 3h', { verb: 'set', setting: { name: 'air-limit', minutes: minutes(180) } }),
   act('fijar zona madrid', { verb: 'set', setting: { name: 'zone', zone: 'Europe/Madrid' } }),
   act('fijar puesto kari encargada', {

@@ -1,6 +1,7 @@
 // How a surface was prepared, in English: its grade, what was taken off, with what.
 
 import type { SolventId } from '../../../../core/calc/solvents.ts';
+import type { SurfaceLimits } from '../../../../core/crew/job-limits.ts';
 import type { Contaminant, Grit, PrepWay, SurfaceGrade } from '../../../../core/grades.ts';
 import type { SurfaceAsker, SurfaceBreach } from '../../../../core/part/surface-limits.ts';
 import type { Figures } from '../../figures.ts';
@@ -55,6 +56,19 @@ const grades = (asked: readonly SurfaceGrade[]): string =>
 
 export const englishSurface = {
   contaminants,
+  /** What a job asks for. */
+  limits: ({ grades: asked, profile, ...most }: SurfaceLimits, figures: Figures): string => {
+    const { mostSaltsMilligramsPerSquareMetre: salts, mostDustRating: dust } = most;
+    const limits = [
+      asked === undefined ? '' : grades(asked),
+      profile === undefined
+        ? ''
+        : `profile ${figures.film(profile.leastMicrometres)} to ${figures.film(profile.mostMicrometres)}`,
+      salts === undefined ? '' : `salts at most ${figures.salts(salts)}`,
+      dust === undefined ? '' : `dust at most ${figures.count(dust)}`,
+    ].filter((text) => text !== '');
+    return limits.length === 0 ? 'nothing more' : limits.join(', ');
+  },
   /** What was measured outside what is asked. */
   breach: (breach: SurfaceBreach, figures: Figures): string => {
     const by = asker(breach.by);

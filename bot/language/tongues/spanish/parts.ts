@@ -21,7 +21,7 @@ import {
 } from './names.ts';
 import { spanishRingName } from './rings.ts';
 import type { Spoken } from './spoken.ts';
-import { spanishSurface, spanishSurfaceBreach } from './surface.ts';
+import { spanishSurface, spanishSurfaceBreach, spanishSurfaceLimits } from './surface.ts';
 
 const startsOf = (say: Spoken): Readonly<Record<HeatUp['start'], string>> => ({
   'part-reading': 'su última lectura',
@@ -46,6 +46,7 @@ const newOnes = (parts: FewParts, figures: Figures): string =>
 
 export const spanishParts = (say: Spoken): typeof englishParts => ({
   ...spanishSurface,
+  limits: (limits, figures) => spanishSurfaceLimits(say, limits, figures),
   breach: (breach, figures) => spanishSurfaceBreach(say, breach, figures),
   stages: {
     handle: 'se puede manipular',

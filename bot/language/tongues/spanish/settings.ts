@@ -21,6 +21,10 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
   },
   role: { label: 'Puesto', asked: `quién; operario, ${say.one('lead')} o supervisor` },
   sheet: { label: capital(say.one('sheet')), asked: say.one('sheet') },
+  job: {
+    label: `Superficie por ${say.one('job')}`,
+    asked: `${say.one('job')}, y el grado, ${say.one('profile')}, sales o polvo que pide`,
+  },
   'air-limit': {
     label: 'Validez del aire',
     asked: 'cuánto tiempo vale una lectura del aire',
@@ -36,7 +40,7 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
     typed: 'emergencia',
     asked: 'teléfono, fuego, ahogo, caído, ojos, piel, derrame, caliente o emergencia',
   },
-  brief: { label: `${capital(say.one('brief'))} antes de pintar`, asked: 'sí o no, entra o sale' },
+  brief: { label: `${capital(say.one('brief'))} antes de pintar`, asked: 'sí o no, entra o sale', typed: 'platica' },
   'brief-ahead': {
     label: `Antelación de la ${say.one('brief')}`,
     asked: 'con cuánta antelación',

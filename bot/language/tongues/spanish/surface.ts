@@ -1,5 +1,6 @@
 // Cómo se preparó una superficie: su grado, lo que se quitó y con qué.
 
+import type { SurfaceLimits } from '../../../../core/crew/job-limits.ts';
 import type { PrepWay, SurfaceGrade } from '../../../../core/grades.ts';
 import type { SurfaceBreach } from '../../../../core/part/surface-limits.ts';
 import type { Figures } from '../../figures.ts';
@@ -23,6 +24,24 @@ const ways: Readonly<Record<PrepWay, string>> = {
 
 const grades = (asked: readonly SurfaceGrade[]): string =>
   new Intl.ListFormat('es', { type: 'disjunction' }).format(asked.map((grade) => gradeNames[grade]));
+
+/** What a job asks for. */
+export function spanishSurfaceLimits(
+  say: Spoken,
+  { grades: asked, profile, ...most }: SurfaceLimits,
+  figures: Figures,
+) {
+  const { mostSaltsMilligramsPerSquareMetre: salts, mostDustRating: dust } = most;
+  const limits = [
+    asked === undefined ? '' : grades(asked),
+    profile === undefined
+      ? ''
+      : `${say.one('profile')} de ${figures.film(profile.leastMicrometres)} a ${figures.film(profile.mostMicrometres)}`,
+    salts === undefined ? '' : `sales como mucho ${figures.salts(salts)}`,
+    dust === undefined ? '' : `polvo como mucho ${figures.count(dust)}`,
+  ].filter((text) => text !== '');
+  return limits.length === 0 ? 'nada más' : limits.join(', ');
+}
 
 /** What was measured outside what is asked. */
 export function spanishSurfaceBreach(say: Spoken, breach: SurfaceBreach, figures: Figures): string {

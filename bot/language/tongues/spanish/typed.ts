@@ -47,6 +47,7 @@ const openings: readonly Opening[] = [
   { words: 'equipo clasificado, clasificado', verb: 'confirm', step: 'equipment', printed: 'confirmo equipo' },
   { words: 'horno limpio', verb: 'confirm', step: 'clean-oven', printed: 'confirmo horno' },
   { words: 'sitio limpio, sala limpia', verb: 'confirm', step: 'clean-room', printed: 'confirmo sitio' },
+  { words: 'orden, pedido', verb: 'set', setting: 'job', printed: 'pon orden' },
   // Of no liquid it may be a coat, so it is no word of the row.
   { words: 'vertido', verb: 'spill' },
   {

@@ -182,11 +182,12 @@ export const spanishVerbs: VerbsTyped = {
     'corregir, corrige, corregido, corrección, corrijo, rectificar, rectifico',
     'corregir 1 pesar 1201g 1189g báscula equivocada',
   ),
-  set: verbWords('fijar, ajustes, configurar, poner, pon, ajustar, cambiar', 'fijar límite aire 3h', '', {
-    day: 'dia',
-    breathless: 'ahogo',
-    'skin-burn': 'piel',
-  }),
+  set: verbWords(
+    'fijar, ajustes, configurar, poner, pon, ajustar, cambiar',
+    'fijar límite aire 3h',
+    'pide, piden, quiere, grado, o',
+    { day: 'dia', breathless: 'ahogo', 'skin-burn': 'piel' },
+  ),
   day: verbWords('día, resumen, parte diario, resumen día, reporte', 'día ayer'),
   now: verbWords(
     'ahora, en marcha, corriendo, estado, qué hay, qué corre, estatus, status, qué sigue, qué falta, cuánto falta',

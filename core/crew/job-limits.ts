@@ -1,0 +1,30 @@
+// What a job asks of the steel of its parts, as it stood at a time: said later, it says nothing of a coat before it.
+
+import type { SurfaceGrade } from '../grades.ts';
+import type { Entry } from '../history.ts';
+import type { EpochMs, Micrometres, MilligramsPerSquareMetre } from '../units.ts';
+
+/** What is left out is not asked for. */
+export interface SurfaceLimits {
+  /** One of these, or a cleaner one of the same series. */
+  readonly grades?: readonly SurfaceGrade[] | undefined;
+  readonly profile?: { readonly leastMicrometres: Micrometres; readonly mostMicrometres: Micrometres } | undefined;
+  readonly mostSaltsMilligramsPerSquareMetre?: MilligramsPerSquareMetre | undefined;
+  readonly mostDustRating?: number | undefined;
+}
+
+export function jobLimits(
+  { entries }: { readonly entries: readonly Entry[] },
+  job: string,
+  at: EpochMs,
+): SurfaceLimits | undefined {
+  const isOfJob = ({ fact, happenedAt }: Entry): boolean =>
+    fact.type === 'SettingChanged' &&
+    fact.setting.name === 'job' &&
+    isSameJob(fact.setting.job, job) &&
+    happenedAt <= at;
+  const fact = entries.findLast(isOfJob)?.fact;
+  return fact?.type === 'SettingChanged' && fact.setting.name === 'job' ? fact.setting : undefined;
+}
+
+export const isSameJob = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
