@@ -36,7 +36,7 @@ const examples: Readonly<Record<Exclude<SettingKind, 'sheet' | 'zone' | 'emergen
   people: 'kari omar',
   roles: 'kari lead',
   booth: 'booth 4m2',
-  'surface-limits': '88 sa2.5 40-75um salts 20mg/m2 dust 2',
+  'surface-limits': '88 sa2.5 40 75um salts 20mg/m2 dust 2',
 };
 
 /** A line that sets it; of a sheet there is no example without one. */

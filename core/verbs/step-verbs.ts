@@ -9,7 +9,7 @@ export const stepVerbs = {
   confirm: verb(
     {
       batch: count('batch'),
-      step: choice('step', askedSteps, { required: true }),
+      step: choice('step', askedSteps, { required: true, offered: askedSteps.map((step) => `${step} yes`) }),
       kept: yesOrNo('yes-or-no', {}, ['yes', 'no']),
       /** Of a bottle. */
       purityPercent: share('purity'),

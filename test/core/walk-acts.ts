@@ -56,7 +56,8 @@ export function nextAct(shop: Shop, now: EpochMs, draw: Draw, focus: Focus = 'an
   const turning = atAnEdge(shop, now);
   const atOnce = draw(2) === 0 ? turning[draw(Math.max(1, turning.length))] : undefined;
   if (atOnce !== undefined) return atOnce(draw);
-  const again = [...shop.parts.values()].flatMap((part) => [...heldAgain(part), ...releasedAgain(part)]);
+  const held = [...shop.parts.values()].flatMap(heldAgain);
+  const again = held.length > 0 ? held : [...shop.parts.values()].flatMap(releasedAgain);
   const moved = again.length > 0 && draw(3) === 0 ? again[draw(again.length)] : undefined;
   if (moved !== undefined) return moved(draw);
   const out = [...shop.parts.values()].filter((part) => ['cured', 'released'].includes(phaseOfPart(part).is));

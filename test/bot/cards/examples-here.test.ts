@@ -128,9 +128,9 @@ describe('an act that names no part', () => {
     talk = sessionTalk(':memory:', crewOf('es-ES', 'metric'));
     const { card } = await talk.say('confirmar');
     expect(card.actions.map(({ line }) => line)).toEqual([
-      'confirmar clasificado',
-      'confirmar tierra',
-      'confirmar papeles',
+      'confirmar clasificado sí',
+      'confirmar tierra sí',
+      'confirmar papeles sí',
     ]);
   });
 });
