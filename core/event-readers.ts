@@ -74,7 +74,7 @@ export const readersOf = {
   CanChecked: ['can', 'can-rules'],
   CanDiscarded: ['can', 'export'],
   PartReceived: ['part', 'rewrites', 'export'],
-  SurfacePrepared: ['part', 'clock'],
+  SurfacePrepared: ['crew', 'part', 'clock'],
   CoatApplied: [
     'batch',
     'part',

@@ -28,6 +28,35 @@ export function isAsClean(grade: SurfaceGrade, asked: SurfaceGrade): boolean {
 export const contaminants = ['grease', 'dust', 'rust', 'old-coat'] as const;
 export type Contaminant = (typeof contaminants)[number];
 
+/**
+ * What is off by then, as each grade is worded: ISO 8501-1, whose steel is freed of loose dust and debris too, and SSPC, from memory.
+ * An old coat that holds may stay but on the cleanest.
+ */
+export function takenOffTo(grade: SurfaceGrade): readonly Contaminant[] {
+  switch (grade) {
+    case 'sa3':
+    case 'sa2.5':
+    case 'sp5':
+    case 'sp10':
+    case 'sp6':
+    case 'sp11':
+    case 'sp15':
+      return contaminants;
+    case 'sa2':
+    case 'sa1':
+    case 'st3':
+    case 'st2':
+    case 'sp7':
+      return ['grease', 'dust', 'rust'];
+    case 'sp2':
+    case 'sp3':
+    case 'sp8':
+      return ['grease', 'rust'];
+    case 'sp1':
+      return ['grease'];
+  }
+}
+
 /** What it is taken off by, besides a solvent. */
 export const prepWays = ['blasting', 'grinding', 'sanding', 'wiping'] as const;
 export type PrepWay = (typeof prepWays)[number];

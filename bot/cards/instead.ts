@@ -39,6 +39,10 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
   switch (objection.code) {
     case 'air-needed':
       return [tap(telling, 'air', 'air {air-temperature}C {humidity}%'), tap(telling, 'again', asked(command))];
+    case 'not-prepared':
+      return 'parts' in command
+        ? [tap(telling, 'prep', `prep ${newOf(command)}${command.parts.join(' ')} {grade}`)]
+        : [];
     case 'step-lacking':
       return [stepTap(telling, objection.step, true)];
     case 'no-gas':
@@ -102,6 +106,7 @@ function ofPart(telling: Telling, command: Command, ids: readonly NextActId[]): 
   return part === undefined ? [] : nextTaps(telling, statusOf.part(telling, part).next(), ids);
 }
 
+const newOf = (command: Command): string => ('asNew' in command && command.asNew === true ? 'new ' : '');
 const batchNamed = (command: Command) => (takesBatch(command) ? command.batch : undefined);
 
 export function ventilationCaution(telling: Telling, objections: readonly Objection[]): readonly string[] {

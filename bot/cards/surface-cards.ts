@@ -21,6 +21,8 @@ import { clockFacts } from './clock-text.ts';
 import { partInHand } from './example-here.ts';
 import { factsOf } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
+import type { Act } from './recorded-act.ts';
+import { removalQuestion, toRemoveLines } from './surface-asked.ts';
 
 export const surfaceTap = (telling: Telling, part: string): CardAction =>
   tap(telling, 'surface', `surface ${part} {surface-temperature}C`);
@@ -43,6 +45,7 @@ export function notedCard(telling: Telling, parts: readonly Part[], unread: read
       ...(unread.length === 0 ? [] : [words.unread(unread, keysOf(heatProperties), telling.figures)]),
       ...parts.map((part) => words.detail(part.name, knownOf(telling, part.details))),
       ...missingLines(telling, parts),
+      ...toRemoveLines(telling, parts),
     ],
     actions: only ? nextTaps(telling, statusOf.part(telling, first).next()) : [],
   });
@@ -96,13 +99,18 @@ export function surfaceFacts(telling: Telling, { part, phase, clocks }: PartStat
   ];
 }
 
-export function preparedCard(telling: Telling, status: PartNow): Card {
+export function preparedCard(
+  telling: Telling,
+  status: PartNow,
+  { request, command }: Pick<Act<CommandOf<'prep'>>, 'request' | 'command'>,
+): Card {
   const { part, surface } = status;
   const { prepared } = part;
   const { parts, replies } = telling.words;
   if (prepared === undefined) return makeCard(replies.partNoted(part.name), 'plain');
   const asked = sheetsAtHand(telling.shop).flatMap((sheet) => surfaceAsked(telling.shop, part, sheet, telling.now));
   const breaches = surfaceBreaches(asked, prepared).map((breach) => `${parts.breach(breach, telling.figures)}.`);
+  const question = removalQuestion(telling, part, { by: request.by, parts: command.parts });
   return makeCard(
     parts.prepared(part.name, parts.preparation(prepared, telling.figures)),
     breaches.length > 0 ? 'warn' : 'plain',
@@ -110,6 +118,7 @@ export function preparedCard(telling: Telling, status: PartNow): Card {
       facts: surfaceFacts(telling, status),
       lines: [
         ...new Set(breaches),
+        ...question.lines,
         surface === undefined
           ? parts.noSurfaceLife(
               sheetsAtHand(telling.shop).map(({ name }) => name),
@@ -117,7 +126,7 @@ export function preparedCard(telling: Telling, status: PartNow): Card {
             )
           : parts.surfaceLifeOf(surface.sheet.name),
       ],
-      actions: nextTaps(telling, status.next()),
+      actions: [...question.actions, ...nextTaps(telling, status.next())],
     },
   );
 }

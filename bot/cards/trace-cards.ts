@@ -25,6 +25,7 @@ import { nextTaps } from './next-taps.ts';
 import { heldLines } from './part-cards.ts';
 import { sealedLine } from './sealed-cards.ts';
 import { speedLines } from './speed-lines.ts';
+import { surfaceOnPaper } from './surface-asked.ts';
 
 export function partTraceCard(telling: Telling, trace: PartTrace): Card {
   const { records } = telling.words;
@@ -40,6 +41,7 @@ export function partTraceCard(telling: Telling, trace: PartTrace): Card {
         records.phase(phaseOf(telling, trace.phase)),
         ...heldLines(telling, partStatus(telling, part)),
         ...afterCureLines(telling, partStatus(telling, part)),
+        surfaceOnPaper(telling, part),
         ...judgedLines(telling, trace),
         ...deviationLines(telling, trace.deviations),
         ...briefsOffLines(telling, part.entries),

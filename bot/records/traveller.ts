@@ -12,6 +12,7 @@ import { micrometres } from '../../core/units.ts';
 import { afterCureLines } from '../cards/after-cure-lines.ts';
 import type { Telling } from '../cards/card-context.ts';
 import { deviationLines } from '../cards/deviation-lines.ts';
+import { surfaceOnPaper } from '../cards/surface-asked.ts';
 import { detailsOf, judgedLines, lotLines } from '../cards/trace-cards.ts';
 import type { Paper, PaperPart, PaperSection, PaperStep } from './traveller-pdf.ts';
 
@@ -72,6 +73,7 @@ function coatLines(telling: Telling, trace: PartTrace): readonly string[] {
   const invented = trace.coats.some(({ batch }) => batch?.sheet.invented === true) ? [records.paper.invented] : [];
   return [
     ...invented,
+    surfaceOnPaper(telling, trace.part),
     ...trace.coats.flatMap(({ coat, batch, lots, unnamed, air }, i) => [
       records.coat(
         i + 1,

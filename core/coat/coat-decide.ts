@@ -4,6 +4,7 @@ import { batchAsOf } from '../batch/batch.ts';
 import { findBatch } from '../batch/batch-decide.ts';
 import { coatFromBatchRules } from '../batch/batch-rules.ts';
 import type { CommandOf } from '../commands.ts';
+import { keepsPrep } from '../crew/keeps-prep.ts';
 import { type Decision, type Said, unclear } from '../decision.ts';
 import { isFailed } from '../failed.ts';
 import type { NewEvent } from '../history.ts';
@@ -38,6 +39,7 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
     return {
       ...coatClimate(shop, batch.place, part, said.at),
       asked: surfaceAsked(shop, part, sheet, said.at),
+      keepsPrep: keepsPrep(shop.crew),
       part,
       batch: found,
       sheet,

@@ -100,6 +100,9 @@ function settingIn(fact: FactFor<'crew'>): Setting {
     // A first brief puts the briefs on by itself.
     case 'SessionBriefed':
       return { name: 'brief', on: true };
+    // And the first surface that was said to be prepared, which alone is filed under the crew, the keeping of them.
+    case 'SurfacePrepared':
+      return { name: 'prep', on: true };
   }
 }
 

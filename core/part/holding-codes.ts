@@ -17,6 +17,7 @@ export const holdingCodes = [
   'dip-once',
   'surface-life-over',
   'surface-outside',
+  'not-prepared',
   'air-outside',
   'flash-off-not-over',
   'not-dry',

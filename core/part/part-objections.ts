@@ -4,14 +4,16 @@ import type { AdhesionRating } from '../grades.ts';
 import type { PartName } from '../ids.ts';
 import type { Celsius, EpochMs } from '../units.ts';
 import type { FilmFinding } from './film-acceptance.ts';
-import type { SurfaceBreach } from './surface-limits.ts';
+import type { SurfaceAsked, SurfaceBreach } from './surface-limits.ts';
 
 export type FilmObjection =
   /** Another pass of the same coat, over film that has begun to dry. `undefined`: the sheet gives no open time. */
   | { readonly code: 'film-drying'; readonly openUntil: EpochMs | undefined; readonly saidDry: boolean }
   | { readonly code: 'dip-once'; readonly coatedAt: EpochMs }
   | { readonly code: 'surface-life-over'; readonly preparedAt: EpochMs; readonly endedAt: EpochMs }
-  | { readonly code: 'surface-outside'; readonly breaches: readonly SurfaceBreach[] };
+  | { readonly code: 'surface-outside'; readonly breaches: readonly SurfaceBreach[] }
+  /** Asked for by these, and this crew says how its surfaces are prepared. */
+  | { readonly code: 'not-prepared'; readonly asked: readonly SurfaceAsked[] };
 
 export type CureObjection =
   | { readonly code: 'hotter-than-part-bears'; readonly ovenCelsius: Celsius; readonly highestCelsius: Celsius }

@@ -13,20 +13,12 @@ import type { Failed } from './failed-readings.ts';
 import type { Coat, Part } from './part.ts';
 import { cureClock, cureDue, flashTimes, openUntil, recoatTimes } from './part-clocks.ts';
 import type { HeatNotKnown } from './part-heat.ts';
-import { awaitsCoat, surfaceEndsAt } from './surface-life.ts';
-import { type SurfaceAsked, surfaceBreaches } from './surface-limits.ts';
+import { type SurfaceCase, surfaceRules } from './surface-rules.ts';
 
-export interface CoatCase extends AirRead {
-  /** `undefined`: nobody has named it before. */
-  readonly part: Part | undefined;
-  readonly sheet: Sheet;
-  readonly at: EpochMs;
+export interface CoatCase extends AirRead, SurfaceCase {
   readonly method: Method;
   /** Said to be another pass of the coat before it. */
   readonly pass: 'same-coat' | undefined;
-  readonly air: AirLog;
-  /** Of its steel, by the sheet and by its job. */
-  readonly asked: readonly SurfaceAsked[];
 }
 
 const lastCoatAt = (part: Part | undefined): EpochMs | undefined => part?.coats.at(-1)?.at;
@@ -96,27 +88,7 @@ export const coatOnPartRules: readonly Rule<CoatCase>[] = [
       return methodRows[method].once && once && coatedAt !== undefined ? { code: 'dip-once', coatedAt } : undefined;
     },
   },
-  {
-    code: 'surface-life-over',
-    source: 'sheet',
-    liftedBy: 'lead',
-    check: ({ part, sheet, air, at }) => {
-      const endedAt = part && surfaceEndsAt(part, sheet, air);
-      return endedAt !== undefined && at >= endedAt && part?.prepared !== undefined
-        ? { code: 'surface-life-over', preparedAt: part.prepared.at, endedAt }
-        : undefined;
-    },
-  },
-  {
-    code: 'surface-outside',
-    source: 'sheet or job',
-    liftedBy: 'lead',
-    since: 5,
-    check: ({ part, asked }) => {
-      const breaches = part !== undefined && awaitsCoat(part) ? surfaceBreaches(asked, part.prepared) : [];
-      return breaches.length === 0 ? undefined : { code: 'surface-outside', breaches };
-    },
-  },
+  ...surfaceRules,
   {
     code: 'air-outside',
     source: 'sheet',

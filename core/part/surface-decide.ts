@@ -4,8 +4,9 @@
 import type { CommandOf } from '../commands.ts';
 import { accepted, type Decision, type Said } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
-import { type PartName, partStream } from '../ids.ts';
+import { crewStream, type PartName, partStream, type StreamId } from '../ids.ts';
 import { known } from '../known.ts';
+import { lastSaid } from '../settled.ts';
 import type { Shop } from '../shop.ts';
 import { askedAsNew } from './new-part.ts';
 
@@ -18,7 +19,9 @@ export function decidePrep(shop: Shop, said: Said<CommandOf<'prep'>>): Decision 
     prepWays: prepWays && [...prepWays],
     grit,
   });
-  return onNew(shop, said, { parts, asNew }, { type: 'SurfacePrepared', ...of });
+  // The first of all puts the keeping of them on: filed under the crew too.
+  const isFirst = lastSaid(shop.crew, 'prep') === undefined;
+  return onNew(shop, said, { parts, asNew }, { type: 'SurfacePrepared', ...of }, isFirst ? [crewStream] : []);
 }
 
 export function decidePartSurface(shop: Shop, said: Said<CommandOf<'surface'>>, part: PartName): Decision {
@@ -31,8 +34,13 @@ function onNew(
   said: Said,
   { parts, asNew }: { readonly parts: readonly PartName[]; readonly asNew: boolean },
   body: EventBody,
+  firstUnder: readonly StreamId[] = [],
 ): Decision {
   const asked = askedAsNew(shop, parts, asNew);
   if (asked !== undefined) return asked;
-  return accepted(...parts.map((name): NewEvent => ({ streams: [partStream(name)], happenedAt: said.at, body })));
+  return accepted(
+    ...parts.map((name, i): NewEvent => {
+      return { streams: [partStream(name), ...(i === 0 ? firstUnder : [])], happenedAt: said.at, body };
+    }),
+  );
 }

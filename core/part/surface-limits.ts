@@ -43,9 +43,22 @@ export function surfaceAsked(
 ): readonly SurfaceAsked[] {
   const { job } = part?.details ?? {};
   const limits = job === undefined ? undefined : jobLimits(crew, job, at);
-  return [
+  const all: readonly SurfaceAsked[] = [
     askedBySheet(sheet),
     ...(job === undefined || limits === undefined ? [] : [{ by: { is: 'job', job }, limits } as const]),
+  ];
+  return all.filter(({ limits }) => figuresAsked(limits).length > 0);
+}
+
+export type SurfaceFigure = SurfaceBreach['of'];
+
+/** Of which figures something is asked. */
+export function figuresAsked(limits: SurfaceLimits): readonly SurfaceFigure[] {
+  return [
+    ...(limits.grades === undefined ? [] : ['grade' as const]),
+    ...(limits.profile === undefined ? [] : ['profile' as const]),
+    ...(limits.mostSaltsMilligramsPerSquareMetre === undefined ? [] : ['salts' as const]),
+    ...(limits.mostDustRating === undefined ? [] : ['dust' as const]),
   ];
 }
 

@@ -10,6 +10,7 @@ import { lidRules } from '../batch/lid.ts';
 import { coatClimate } from '../coat/coat-climate.ts';
 import { vesselsFreeAt } from '../coat/vessels-free.ts';
 import { againstBegun } from '../crew/alarm-rules.ts';
+import { keepsPrep } from '../crew/keeps-prep.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import { nameIn, nounOf, numberIn } from '../ids.ts';
@@ -168,7 +169,19 @@ function againstPart(shop: Shop, part: Part, entry: Entry): readonly Objection[]
     return [
       ...against(coatFromBatchRules, { batch: batchBefore(batch, entry), air, at, method }),
       ...againstCoatUnderBrief(shop, entry),
-      ...against(coatOnPartRules, { ...read, ...{ part: found, sheet: batch.sheet, air, at, method, pass, asked } }),
+      ...against(coatOnPartRules, {
+        ...read,
+        ...{
+          part: found,
+          sheet: batch.sheet,
+          air,
+          at,
+          method,
+          pass,
+          asked,
+          keepsPrep: keepsPrep(shop.crew, entry.seq),
+        },
+      }),
     ];
   }
   const batch = batchOf(shop, found);

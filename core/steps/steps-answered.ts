@@ -85,17 +85,28 @@ export const stepCaseOf = (batch: Batch): StepCase => ({
  * batch asks no more, and the next one asks the next: nobody is held up by a list. What was answered before it stands
  * before it in the record: two batches may be opened in one minute. Of a bottle it is asked once it was flushed with.
  */
+<<<<<<< HEAD
 export function stepAskedAt(
   answers: readonly StepAnswer[],
   batch: Batch,
   at: EpochMs,
   isFlushed = batch.entries.some((entry) => isFlushedWith(batch.sheet, entry)),
 ): AskedStep | undefined {
+  const first = firstUnanswered(answers, batch, at, isFlushed);
+  return first === undefined || answerTo(answers, first, stepCaseOf(batch), at) !== undefined ? undefined : first;
+}
+
+/** When it was opened. */
+export function firstUnanswered(
+  answers: readonly StepAnswer[],
+  batch: Batch,
+  at: EpochMs,
+  isFlushed: boolean,
+): AskedStep | undefined {
   const asked = stepCaseOf(batch);
   const openedSeq = batch.entries[0]?.seq ?? 0;
   const before = answers.filter(({ seq }) => seq < openedSeq);
-  const first = stepsAskedBy(batch.sheet).find(
+  return stepsAskedBy(batch.sheet).find(
     (step) => answerTo(before, step, asked, at) === undefined && (stepRows[step].stops !== 'flush' || isFlushed),
   );
-  return first === undefined || answerTo(answers, first, asked, at) !== undefined ? undefined : first;
 }

@@ -298,6 +298,14 @@ const cases = {
     deviates: 'CoatApplied 08:20 surface-life-over',
     liftedBy: 'lead',
   },
+  'not-prepared': {
+    // The demo clear asks for a grade, and this crew has said how another part was prepared.
+    given: [...filtered, '09:50 prep new lid-2 sa2.5 60um', '09:51 part lid-1'],
+    at: '10:00',
+    act: 'coat lid-1 1 brush',
+    deviates: 'CoatApplied 10:00 not-prepared',
+    liftedBy: 'lead',
+  },
   'surface-outside': {
     // The demo clear asks for a profile of 25 to 75 um (invented).
     given: [...filtered, '09:50 prep new lid-1 sa2.5 90um'],

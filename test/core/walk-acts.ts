@@ -57,7 +57,7 @@ export function nextAct(shop: Shop, now: EpochMs, draw: Draw, focus: Focus = 'an
   const atOnce = draw(2) === 0 ? turning[draw(Math.max(1, turning.length))] : undefined;
   if (atOnce !== undefined) return atOnce(draw);
   const held = [...shop.parts.values()].flatMap(heldAgain);
-  const again = held.length > 0 ? held : [...shop.parts.values()].flatMap(releasedAgain);
+  const again = held.length > 0 ? held : [...shop.parts.values()].flatMap(settled);
   const moved = again.length > 0 && draw(3) === 0 ? again[draw(again.length)] : undefined;
   if (moved !== undefined) return moved(draw);
   const out = [...shop.parts.values()].filter((part) => ['cured', 'released'].includes(phaseOfPart(part).is));
@@ -321,9 +321,14 @@ function partActs(part: Part): readonly Say[] {
   }
 }
 
-/** Released twice. */
-const releasedAgain = (part: Part): readonly Say[] =>
-  phaseOfPart(part).is === 'released' ? [() => ({ verb: 'release', parts: [part.name] })] : [];
+/** Released once nothing holds it, then twice, or held after all. */
+function settled(part: Part): readonly Say[] {
+  const parts = [part.name];
+  const release: Say = () => ({ verb: 'release', parts });
+  const { is } = phaseOfPart(part);
+  if (is === 'cured' && part.verdict === undefined) return [release];
+  return is === 'released' ? [release, () => ({ verb: 'hold', parts, why: 'orange peel' })] : [];
+}
 
 /** A hold of after a release, as if it had been before it. */
 function heldAgain({ name, verdict, entries }: Part): readonly Say[] {

@@ -2,7 +2,7 @@
 // The demo clear asks for Sa 2½ or SP 10, 25 to 75 um, 20 mg/m2 and dust 2: invented.
 
 import { afterEach, describe, expect, it } from 'vitest';
-import { sessionTalk, sprayCrew } from './session-talk.ts';
+import { sessionTalk, sprayCrew, taps } from './session-talk.ts';
 
 const open: { close: () => void }[] = [];
 afterEach(() => {
@@ -121,5 +121,85 @@ describe('what a job asks of the steel', () => {
   it('given one figure of two, then it is asked for both', async () => {
     const { say } = await talkAfter();
     expect((await say('job 88 asks profile 40um')).recorded).toBe(false);
+  });
+});
+
+const answered = ['equipment', 'bonding', 'papers', 'vessel', 'clean-oven', 'clean-room'].map(
+  (step) => `confirm ${step} yes`,
+);
+
+describe('what the sheet wants off the steel', () => {
+  it('given the first part, then it is said before it is prepared, and of later ones no more', async () => {
+    const { say } = await talkAfter();
+    const told = 'Before its coat, off it by Demo Clear: oil, grease, dust, rust, the old coat.';
+    expect((await say('part lid-6')).card.lines).toContain(told);
+    expect((await say('part lid-7')).card.lines).not.toContain(told);
+  });
+
+  it('given a preparation that names less, then the rest is one tap, asked once until the next batch', async () => {
+    const { say } = await talkAfter(...answered, 'part lid-6', 'part lid-7');
+    const asked = await say('prep lid-6 degreased acetone');
+    expect(asked.card.lines).toContain('Dust, rust, the old coat off too? Demo Clear asks for it.');
+    expect(taps(asked)['off-too']).toBe('prep lid-6 dust-off rust-off old-coat-off');
+    expect((await say('tap off-too')).card.title).toBe(
+      'lid-6: prepared, oil, grease, dust, rust, the old coat off, with acetone',
+    );
+    expect(taps(await say('prep lid-7 degreased acetone'))).not.toHaveProperty('off-too');
+    for (const line of ['air 24C 48%', 'mix 1kg']) await say(line);
+    expect(taps(await say('prep lid-7 wiped'))).toHaveProperty('off-too');
+  });
+
+  it('given a step of the paper that still waits for its answer, then that comes first', async () => {
+    const { say } = await talkAfter('air 24C 48%', 'mix 1kg', 'part lid-6');
+    expect(taps(await say('prep lid-6 degreased acetone'))).not.toHaveProperty('off-too');
+  });
+
+  it('given a grade that says it, then nothing is asked', async () => {
+    const { say } = await talkAfter(...answered, 'part lid-6');
+    expect(taps(await say('prep lid-6 sa2.5'))).not.toHaveProperty('off-too');
+  });
+
+  it('given several parts at once, then the tap is for all of them', async () => {
+    const { say } = await talkAfter(...answered, 'part lid-1', 'part lid-2');
+    expect(taps(await say('prep lid-1..lid-2 sp1'))['off-too']).toBe('prep lid-1 lid-2 dust-off rust-off old-coat-off');
+  });
+});
+
+describe('a surface of which nobody said how it was prepared', () => {
+  it('given a crew that never says it, then nothing objects, and the paper says not given', async () => {
+    const { say } = await talkAfter(...pot, 'part lid-6', 'coat lid-6 1 brush');
+    const { text } = await say('trace lid-6');
+    expect(text).toContain('Deviations: 0');
+    expect(text).toContain(
+      'Surface: not given: oil, grease, dust, rust, the old coat, grade, profile, salts, dust left',
+    );
+  });
+
+  it('given a crew that says it of others, then it objects with a tap, and does no more once it is taken back', async () => {
+    const { say } = await talkAfter(...pot, 'part lid-6', 'part lid-7', 'prep lid-7 sa2.5 60um');
+    const { card } = await say('coat lid-6 1 brush');
+    expect(card.lines[0]).toContain(
+      'Nobody has said how it was prepared. Demo Clear asks for Sa 2½ or SP 10, profile 25 µm',
+    );
+    expect(card.actions.map(({ line }) => line)).toContain('prep lid-6 {grade}');
+    await say('undo');
+    expect((await say('coat lid-6 1 brush')).recorded).toBe(true);
+  });
+
+  it('given it is first kept after a coat, then that coat stands as it was', async () => {
+    const { say } = await talkAfter(...pot, 'part lid-6', 'part lid-7', 'coat lid-6 1 brush', 'prep lid-7 sa2.5 60um');
+    expect((await say('trace lid-6')).text).toContain('Deviations: 0');
+  });
+
+  it('given it is set, then it objects from the first part on; put off, it does not', async () => {
+    const { say } = await talkAfter(...pot, 'set prep on');
+    expect((await say('coat new lid-6 1 brush')).card.title).toBe('Not yet');
+    for (const line of ['set prep off', 'part lid-7', 'prep lid-7 sa2.5']) await say(line);
+    expect((await say('coat new lid-6 1 brush')).recorded).toBe(true);
+  });
+
+  it('given what was measured, then the trace has it and what is missing', async () => {
+    const { say } = await talkAfter(...pot, 'part lid-6', 'prep lid-6 sa2.5 60um', 'coat lid-6 1 brush');
+    expect((await say('trace lid-6')).text).toContain('Surface: Sa 2½; not given: salts, dust left');
   });
 });

@@ -22,6 +22,7 @@ const reasons: Readonly<Record<HoldingCode, string>> = {
   'film-drying': 'touched up over film that had begun to dry',
   'dip-once': 'dipped twice',
   'surface-life-over': 'coated after the life of its surface',
+  'not-prepared': 'coated on a surface nobody said was prepared',
   'surface-outside': 'coated on a surface outside what is asked',
   'air-outside': 'coated in air outside the sheet',
   'flash-off-not-over': 'cured before flash-off was over',

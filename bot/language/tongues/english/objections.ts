@@ -134,6 +134,7 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'dip-once':
     case 'surface-life-over':
     case 'surface-outside':
+    case 'not-prepared':
       return englishFilmObjection(objection, figures);
     case 'film-outside':
     case 'adhesion-failed':

@@ -165,6 +165,8 @@ export function englishFilmObjection(objection: FilmObjection, figures: Figures)
       return `Dip once only: it was coated at ${figures.timeDown(objection.coatedAt)}.`;
     case 'surface-life-over':
       return `Prepared at ${figures.timeDown(objection.preparedAt)}; by the sheet that served until ${figures.timeDown(objection.endedAt)}. Prepare it again.`;
+    case 'not-prepared':
+      return `Nobody has said how it was prepared. ${objection.asked.map((each) => `${englishSurface.asked(each, figures)}.`).join(' ')} Say prep first.`;
     case 'surface-outside':
       return `${objection.breaches.map((breach) => `${englishSurface.breach(breach, figures)}.`).join(' ')} Prepare it again and measure.`;
   }

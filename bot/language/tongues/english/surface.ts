@@ -3,7 +3,7 @@
 import type { SolventId } from '../../../../core/calc/solvents.ts';
 import type { SurfaceLimits } from '../../../../core/crew/job-limits.ts';
 import type { Contaminant, Grit, PrepWay, SurfaceGrade } from '../../../../core/grades.ts';
-import type { SurfaceAsker, SurfaceBreach } from '../../../../core/part/surface-limits.ts';
+import type { SurfaceAsked, SurfaceAsker, SurfaceBreach, SurfaceFigure } from '../../../../core/part/surface-limits.ts';
 import type { Figures } from '../../figures.ts';
 import { englishSolvents } from './solvents.ts';
 
@@ -54,21 +54,44 @@ const asker = (by: SurfaceAsker): string => (by.is === 'sheet' ? by.name : `job 
 const grades = (asked: readonly SurfaceGrade[]): string =>
   new Intl.ListFormat('en-GB', { type: 'disjunction' }).format(asked.map((grade) => gradeNames[grade]));
 
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
+function limits({ grades: asked, profile, ...most }: SurfaceLimits, figures: Figures): string {
+  const { mostSaltsMilligramsPerSquareMetre: salts, mostDustRating: dust } = most;
+  const found = [
+    asked === undefined ? '' : grades(asked),
+    profile === undefined
+      ? ''
+      : `profile ${figures.film(profile.leastMicrometres)} to ${figures.film(profile.mostMicrometres)}`,
+    salts === undefined ? '' : `salts at most ${figures.salts(salts)}`,
+    dust === undefined ? '' : `dust at most ${figures.count(dust)}`,
+  ].filter((text) => text !== '');
+  return found.length === 0 ? 'nothing more' : found.join(', ');
+}
+
 export const englishSurface = {
   contaminants,
   /** What a job asks for. */
-  limits: ({ grades: asked, profile, ...most }: SurfaceLimits, figures: Figures): string => {
-    const { mostSaltsMilligramsPerSquareMetre: salts, mostDustRating: dust } = most;
-    const limits = [
-      asked === undefined ? '' : grades(asked),
-      profile === undefined
-        ? ''
-        : `profile ${figures.film(profile.leastMicrometres)} to ${figures.film(profile.mostMicrometres)}`,
-      salts === undefined ? '' : `salts at most ${figures.salts(salts)}`,
-      dust === undefined ? '' : `dust at most ${figures.count(dust)}`,
-    ].filter((text) => text !== '');
-    return limits.length === 0 ? 'nothing more' : limits.join(', ');
-  },
+  limits,
+  /** What is asked of a surface, and by whom. */
+  asked: ({ by, limits: of }: SurfaceAsked, figures: Figures): string => `${asker(by)} asks for ${limits(of, figures)}`,
+  /** Said before the first preparation. */
+  toRemove: (what: readonly Contaminant[], sheet: string, figures: Figures): string =>
+    `Before its coat, off it by ${sheet}: ${figures.list(what.flatMap((each) => contaminants[each]))}.`,
+  /** Of what nobody has said to be off. */
+  offToo: (what: readonly Contaminant[], sheet: string, figures: Figures): string =>
+    `${capital(figures.list(what.flatMap((each) => contaminants[each])))} off too? ${sheet} asks for it.`,
+  offTooTap: (what: readonly Contaminant[], figures: Figures): string =>
+    `${capital(figures.list(what.flatMap((each) => contaminants[each])))} off too`,
+  /** On paper: what is known of it, and of what is asked the rest. */
+  onPaper: (how: string, missing: readonly string[], figures: Figures): string =>
+    `Surface: ${[how, missing.length === 0 ? '' : `not given: ${figures.list(missing)}`].filter((text) => text !== '').join('; ')}`,
+  /** On paper, where nobody said anything. */
+  notGiven: 'not given',
+  figureNames: { grade: 'grade', profile: 'profile', salts: 'salts', dust: 'dust left' } satisfies Record<
+    SurfaceFigure,
+    string
+  >,
   /** What was measured outside what is asked. */
   breach: (breach: SurfaceBreach, figures: Figures): string => {
     const by = asker(breach.by);

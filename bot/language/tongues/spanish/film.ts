@@ -6,7 +6,7 @@ import type { FilmObjection } from '../../../../core/part/part-objections.ts';
 import type { Figures } from '../../figures.ts';
 import { atTime, capital, theTime, told } from './names.ts';
 import type { Spoken } from './spoken.ts';
-import { spanishSurfaceBreach } from './surface.ts';
+import { spanishSurfaceAsked, spanishSurfaceBreach } from './surface.ts';
 
 const findings: Readonly<Record<string, string>> = {
   'reading below': 'lectura por debajo',
@@ -34,6 +34,8 @@ export function spanishFilmObjection(say: Spoken, objection: FilmObjection, figu
       return told`Una sola inmersión: ya se aplicó ${atTime(figures, objection.coatedAt)}.`;
     case 'surface-life-over':
       return told`Preparada ${atTime(figures, objection.preparedAt)}; según ${say.the('sheet')} valía hasta ${theTime(figures, objection.endedAt)}. Prepárela otra vez.`;
+    case 'not-prepared':
+      return `Nadie ha dicho cómo se preparó. ${objection.asked.map((each) => `${spanishSurfaceAsked(say, each, figures)}.`).join(' ')} Dígalo antes con preparar.`;
     case 'surface-outside':
       return `${objection.breaches.map((breach) => `${spanishSurfaceBreach(say, breach, figures)}.`).join(' ')} Prepárela otra vez y mida.`;
   }

@@ -23,6 +23,7 @@ const reasonsOf = (say: Spoken): Readonly<Record<HoldingCode, string>> => ({
   'film-drying': 'retocada cuando ya se secaba',
   'dip-once': 'sumergida dos veces',
   'surface-life-over': 'recubierta con la superficie pasada de plazo',
+  'not-prepared': 'recubierta sin que conste su preparación',
   'surface-outside': 'recubierta con la superficie fuera de lo exigido',
   'air-outside': `recubierta con aire fuera ${say.ofThe('sheet')}`,
   'flash-off-not-over': 'a curado antes de terminar el oreo',

@@ -144,6 +144,7 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'dip-once':
     case 'surface-life-over':
     case 'surface-outside':
+    case 'not-prepared':
       return spanishFilmObjection(say, objection, figures);
     case 'film-outside':
     case 'adhesion-failed':

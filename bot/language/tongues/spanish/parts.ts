@@ -21,7 +21,7 @@ import {
 } from './names.ts';
 import { spanishRingName } from './rings.ts';
 import type { Spoken } from './spoken.ts';
-import { spanishSurface, spanishSurfaceBreach, spanishSurfaceLimits } from './surface.ts';
+import { spanishSurface, spanishSurfaceAsked, spanishSurfaceBreach, spanishSurfaceLimits } from './surface.ts';
 
 const startsOf = (say: Spoken): Readonly<Record<HeatUp['start'], string>> => ({
   'part-reading': 'su última lectura',
@@ -47,6 +47,8 @@ const newOnes = (parts: FewParts, figures: Figures): string =>
 export const spanishParts = (say: Spoken): typeof englishParts => ({
   ...spanishSurface,
   limits: (limits, figures) => spanishSurfaceLimits(say, limits, figures),
+  asked: (asked, figures) => spanishSurfaceAsked(say, asked, figures),
+  figureNames: { grade: 'grado', profile: say.one('profile'), salts: 'sales', dust: 'polvo que queda' },
   breach: (breach, figures) => spanishSurfaceBreach(say, breach, figures),
   stages: {
     handle: 'se puede manipular',

@@ -42,6 +42,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'film-drying': 'película que ya se seca',
   'dip-once': 'una sola inmersión',
   'surface-life-over': 'superficie pasada de plazo',
+  'not-prepared': 'preparación sin anotar',
   'surface-outside': 'superficie fuera de lo exigido',
   'no-gas': 'sin gas a mano',
   'can-expired': 'lote caducado',

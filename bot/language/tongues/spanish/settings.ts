@@ -21,6 +21,7 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
   },
   role: { label: 'Puesto', asked: `quién; operario, ${say.one('lead')} o supervisor` },
   sheet: { label: capital(say.one('sheet')), asked: say.one('sheet') },
+  prep: { label: 'Se anota la preparación', asked: 'sí o no', typed: 'preparacion' },
   job: {
     label: `Superficie por ${say.one('job')}`,
     asked: `${say.one('job')}, y el grado, ${say.one('profile')}, sales o polvo que pide`,

@@ -2,7 +2,7 @@
 
 import type { SurfaceLimits } from '../../../../core/crew/job-limits.ts';
 import type { PrepWay, SurfaceGrade } from '../../../../core/grades.ts';
-import type { SurfaceBreach } from '../../../../core/part/surface-limits.ts';
+import type { SurfaceAsked, SurfaceAsker, SurfaceBreach } from '../../../../core/part/surface-limits.ts';
 import type { Figures } from '../../figures.ts';
 import { gradeNames, type SurfaceWords } from '../english/surface.ts';
 import { capital, spanishSolvents } from './names.ts';
@@ -43,9 +43,15 @@ export function spanishSurfaceLimits(
   return limits.length === 0 ? 'nada más' : limits.join(', ');
 }
 
+const asker = (say: Spoken, by: SurfaceAsker): string => (by.is === 'sheet' ? by.name : `${say.the('job')} ${by.job}`);
+
+/** What is asked of a surface, and by whom. */
+export const spanishSurfaceAsked = (say: Spoken, { by, limits }: SurfaceAsked, figures: Figures): string =>
+  `${capital(asker(say, by))} pide ${spanishSurfaceLimits(say, limits, figures)}`;
+
 /** What was measured outside what is asked. */
 export function spanishSurfaceBreach(say: Spoken, breach: SurfaceBreach, figures: Figures): string {
-  const by = breach.by.is === 'sheet' ? breach.by.name : `${say.the('job')} ${breach.by.job}`;
+  const by = asker(say, breach.by);
   switch (breach.of) {
     case 'grade':
       return `Preparada a ${gradeNames[breach.grade]}: ${by} pide ${grades(breach.asked)}`;
@@ -58,8 +64,16 @@ export function spanishSurfaceBreach(say: Spoken, breach: SurfaceBreach, figures
   }
 }
 
-export const spanishSurface: Pick<SurfaceWords, 'contaminants' | 'preparation'> = {
+export const spanishSurface: Omit<SurfaceWords, 'limits' | 'breach' | 'asked' | 'figureNames'> = {
   contaminants,
+  toRemove: (what, sheet, figures) =>
+    `Antes de su capa, según ${sheet}, sin ${figures.list(what.flatMap((each) => contaminants[each]))}.`,
+  offToo: (what, sheet, figures) =>
+    `¿Sin ${figures.list(what.flatMap((each) => contaminants[each]))} también? ${sheet} lo pide.`,
+  offTooTap: (what, figures) => `Sin ${figures.list(what.flatMap((each) => contaminants[each]))} también`,
+  onPaper: (how, missing, figures) =>
+    `Superficie: ${[how, missing.length === 0 ? '' : `sin dato: ${figures.list(missing)}`].filter((text) => text !== '').join('; ')}`,
+  notGiven: 'sin dato',
   preparation: ({ grade, removed = [], solvents = [], prepWays = [], grit }, figures) =>
     [
       grade === undefined ? '' : gradeNames[grade],
