@@ -85,7 +85,6 @@ export const stepCaseOf = (batch: Batch): StepCase => ({
  * batch asks no more, and the next one asks the next: nobody is held up by a list. What was answered before it stands
  * before it in the record: two batches may be opened in one minute. Of a bottle it is asked once it was flushed with.
  */
-<<<<<<< HEAD
 export function stepAskedAt(
   answers: readonly StepAnswer[],
   batch: Batch,
