@@ -116,7 +116,7 @@ function lackingIn(act: ActLine, verb: Verb, { fields }: Plan, said: Said): Faul
     if (isLacking || (isShown && said[name] === false)) return missing(act, field, fields[0]?.[1] === field);
   }
   // `new ipa` says nothing of the bottle but that it is another.
-  if (act.verb.step !== undefined && said.kept === undefined && said.purityPercent === undefined) {
+  if (act.verb.step === 'alcohol' && said.kept === undefined && said.purityPercent === undefined) {
     return { failed: 'incomplete', needs: ['purity'], tries: [`${act.line} 99%`] };
   }
   const { oneOf } = verbRows[verb].options ?? {};

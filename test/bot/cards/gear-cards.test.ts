@@ -39,7 +39,7 @@ describe('gear after its last coat', () => {
   it('given a flush with alcohol, then how strong it is is asked by tap; less is said before the next, and marked', async () => {
     const steps = ['equipment', 'bonding', 'papers', 'vessel', 'clean-oven', 'clean-room'];
     const { card } = await talkAfter(
-      ...[...filtered.slice(0, 1), ...steps.map((step) => `confirm ${step}`), 'wait 1m', ...filtered.slice(1)],
+      ...[...filtered.slice(0, 1), ...steps.map((step) => `confirm ${step} yes`), 'wait 1m', ...filtered.slice(1)],
       ...['coat new impeller-7 1 brush', 'wait 1m', 'flush brush acetone', 'wait 1m'],
     );
     const { lines, actions } = await card('flush brush ipa');

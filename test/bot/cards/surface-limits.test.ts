@@ -2,6 +2,7 @@
 // The demo clear asks for Sa 2½ or SP 10, 25 to 75 um, 20 mg/m2 and dust 2: invented.
 
 import { afterEach, describe, expect, it } from 'vitest';
+import { askedSteps } from '../../../core/steps/step-rows.ts';
 import { sessionTalk, sprayCrew, taps } from './session-talk.ts';
 
 const open: { close: () => void }[] = [];
@@ -124,9 +125,7 @@ describe('what a job asks of the steel', () => {
   });
 });
 
-const answered = ['equipment', 'bonding', 'papers', 'vessel', 'clean-oven', 'clean-room'].map(
-  (step) => `confirm ${step} yes`,
-);
+const answered = askedSteps.map((step) => `confirm ${step} yes`);
 
 describe('what the sheet wants off the steel', () => {
   it('given the first part, then it is said before it is prepared, and of later ones no more', async () => {

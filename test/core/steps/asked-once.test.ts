@@ -113,7 +113,7 @@ it('given the demo sheet, then it has every step that can be asked', () => {
 
 describe('the strength of the bottle that the flush ends with', () => {
   const others = ['equipment', 'bonding', 'papers', 'vessel', 'clean-oven', 'clean-room'].map(
-    (step) => `08:00 confirm ${step}`,
+    (step) => `08:00 confirm ${step} yes`,
   );
   const brushed = [
     ...[air, ...others, '08:01 mix 2.4kg', '08:01 weigh 1 1200g 1200g', '09:48 filter 1'],

@@ -15,8 +15,8 @@ export const englishVerbs: VerbsTyped = {
   confirm: verbWords(
     'confirm, confirmed',
     'confirm bonding yes',
-    'that, it, is, are, clean, flammable, flammables, liquids, vessels, safety, data, sheet, sheets, read, what, allows, cure',
-    { 'clean-room': 'place' },
+    'that, it, is, are, clean, flammable, flammables, liquids, vessels, safety, data, sheet, sheets, read, what, allows, cure, flush, as, strong, asks',
+    { 'clean-room': 'place', alcohol: 'solvent' },
   ),
   judge: verbWords('judge, judged, rejudge', 'judge anew 12', 'batch, anew, again'),
   add: verbWords('add, added, adding', 'add 1 b 14g'),

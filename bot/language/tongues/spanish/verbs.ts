@@ -251,8 +251,8 @@ export const spanishVerbs: VerbsTyped = {
   confirm: verbWords(
     'confirmo, confirmar, confirmado, confirmada',
     'confirmo tierra sí',
-    'que, está, es, lo, limpio, limpia, líquidos, inflamables, recipientes, fichas, hojas, hoja, datos, seguridad, fds, hds, sds, leídas, leídos, admite, técnica, curar',
-    { equipment: 'equipo', 'clean-room': 'sitio' },
+    'que, está, es, lo, limpio, limpia, líquidos, inflamables, recipientes, fichas, hojas, hoja, datos, seguridad, fds, hds, sds, leídas, leídos, admite, técnica, curar, lavado, tan, puro, como, pide',
+    { equipment: 'equipo', 'clean-room': 'sitio', alcohol: 'disolvente solvente' },
   ),
   fit: verbWords('ajuste, prueba ajuste', 'ajuste kari 2026-05-01'),
   medical: verbWords('médico, reconocimiento, reconocimiento médico, examen médico', 'médico kari 2026-09-30'),
