@@ -3,7 +3,6 @@
 import type { Breach } from '../../../../core/calc/climate-window.ts';
 import type { NoFigure } from '../../../../core/calc/dose.ts';
 import type { Objection, Unclear } from '../../../../core/objections.ts';
-import type { RuleSource } from '../../../../core/rules.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishCureObjection } from './cure.ts';
@@ -16,17 +15,6 @@ import { faultsTold } from './sheet-problems.ts';
 import { englishSteps } from './steps.ts';
 import { englishTroubles } from './troubles.ts';
 import { englishUndoUnclear } from './undo.ts';
-
-export const englishRuleSources: Readonly<Record<RuleSource, string>> = {
-  sheet: "the product's sheet",
-  job: 'what is written on the part',
-  'sheet or job': "the product's sheet or the job",
-  employer: "the employer's spray programme",
-  regulation: '29 CFR 1910.94 and 1910.107',
-  label: 'what is written on the can',
-  'common practice, no source': 'common practice, no source',
-  'the order of the work': 'the order of the work',
-};
 
 export const englishNoFigure: Readonly<Record<NoFigure, string>> = {
   unknown: 'no temperature reading that is fresh enough',

@@ -10,8 +10,8 @@ import { type Ending, timeOf } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
 import { englishNames } from './names.ts';
 import { englishNotWritten } from './not-written.ts';
-import { englishRuleSources } from './objections.ts';
 import { englishLate, englishRingName } from './rings.ts';
+import { englishRuleSources } from './rule-sources.ts';
 
 /** What the sheet says of what is thrown away. */
 export type WasteSaid = keyof typeof waste;

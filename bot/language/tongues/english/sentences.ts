@@ -10,18 +10,13 @@ import { englishHoldReason } from './holds.ts';
 import { englishMaterial } from './material.ts';
 import { englishMisread } from './misreads.ts';
 import { englishNames, englishTyped } from './names.ts';
-import {
-  englishHeldBack,
-  englishNoFigure,
-  englishObjection,
-  englishRuleSources,
-  englishUnclear,
-} from './objections.ts';
+import { englishHeldBack, englishNoFigure, englishObjection, englishUnclear } from './objections.ts';
 import { englishPage } from './page.ts';
 import { englishParts } from './parts.ts';
 import { englishRecords } from './records.ts';
 import { englishReplies } from './replies.ts';
 import { englishLate, englishOvertaken, englishRings, englishUnproved } from './rings.ts';
+import { englishRuleSources } from './rule-sources.ts';
 import { englishSession } from './session.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
