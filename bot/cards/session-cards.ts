@@ -13,6 +13,7 @@ import { isSessionGear } from '../../core/session/session-commands.ts';
 import { sessionStatus } from '../../core/session/session-status.ts';
 import { saidBeforeCleaning } from '../../core/steps/steps-said.ts';
 import { type Celsius, celsius, litres } from '../../core/units.ts';
+import { fanStaysLines, potLines } from './before-spraying.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { lawLines } from './caution.ts';
@@ -47,6 +48,7 @@ export function briefCard(telling: Telling, session: Session): Card {
       lines: [
         ...confined,
         words.what(place, sheet.name, batch),
+        ...potLines(telling, session),
         ...(startsAt === undefined ? [] : [words.startsAt(startsAt, telling.figures)]),
         ...peopleLines(telling, session),
         ...airLines(telling, session),
@@ -106,7 +108,10 @@ export function placedCard(telling: Telling, session: Session, title: string, pe
 /** With the sums that the velocity allows. */
 export function fanCard(telling: Telling, session: Session, title: string): Card {
   const { facts, lines } = sessionSums(telling, session);
-  const card = sessionCard(telling, session, title, lines);
+  // Switched off before gun and vessels are flushed, it says what is asked of it all the same.
+  const stays =
+    session.extraction?.running === false && stillOpen(session).length > 0 ? fanStaysLines(telling, session) : [];
+  const card = sessionCard(telling, session, title, [...stays, ...lines]);
   return { ...card, facts, hazards: sumSources(telling) };
 }
 
@@ -114,7 +119,12 @@ export function sprayOnCard(telling: Telling, session: Session): Card {
   const words = telling.words.session;
   return makeCard(words.titled(session.number, words.starts), 'plain', {
     facts: clockFacts(telling, sessionStatus(telling, session).clocks, ['spell']),
-    lines: [words.started, ...airLines(telling, session), ...spellLines(telling, session)],
+    lines: [
+      ...potLines(telling, session),
+      words.started,
+      ...airLines(telling, session),
+      ...spellLines(telling, session),
+    ],
     actions: sessionTaps(telling, session),
   });
 }
@@ -124,6 +134,7 @@ export function sprayOffCard(telling: Telling, session: Session): Card {
   return makeCard(words.titled(session.number, words.stops), 'warn', {
     lines: [
       words.stopped,
+      ...fanStaysLines(telling, session),
       ...flushPlan(telling, session),
       ...weakLines(telling, batchOf(telling, session)),
       ...(session.flushes.length > 0 ? [] : saidLines(telling, saidBeforeCleaning(session.sheet))),
@@ -147,6 +158,7 @@ export function flushedCard(telling: Telling, session: Session, flush: CommandOf
     lines: [
       ...(done ? [] : [words.flushNext(gear, left, telling.figures)]),
       ...stillToDo(telling, session),
+      ...fanStaysLines(telling, session),
       ...question.lines,
     ],
     hazards: done ? [] : flushConflicts(telling, session),

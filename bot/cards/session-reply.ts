@@ -5,6 +5,7 @@ import { nounOf } from '../../core/ids.ts';
 import type { Alarm, Qualification } from '../../core/session/session-commands.ts';
 import type { sessionVerbs } from '../../core/verbs/session-verbs.ts';
 import { alarmCard, alarmOverCard, calledOffCard, drillCard } from './alarm-cards.ts';
+import { potLines } from './before-spraying.ts';
 import type { Card } from './card.ts';
 import { assessedCard, bellCard, nearMissCard, qualifiedCard } from './crew-told-cards.ts';
 import { cleanedCard } from './gear-cards.ts';
@@ -32,7 +33,9 @@ export const sessionReplies: { readonly [V in keyof typeof sessionVerbs]: (act: 
   near: onSession((telling, session, { command: { people, goes } }) =>
     placedCard(telling, session, telling.words.session.near(people, goes, telling.figures), people),
   ),
-  ack: onSession((telling, session) => sessionCard(telling, session, telling.words.session.read)),
+  ack: onSession((telling, session) =>
+    sessionCard(telling, session, telling.words.session.read, potLines(telling, session)),
+  ),
   fan: onSession((telling, session) => fanCard(telling, session, telling.words.session.extraction)),
   supplied: onSession((telling, session) => sessionCard(telling, session, telling.words.session.suppliedAir)),
   'from-outside': onSession((telling, session) =>

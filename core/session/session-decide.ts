@@ -87,11 +87,16 @@ export const sessionActs: Deciders<'near' | 'ack' | 'fan' | 'supplied' | 'from-o
   ]),
   supplied: onSession(({ supplied }) => [{ type: 'SuppliedAirSaid', supplied }]),
   'from-outside': onSession(() => [{ type: 'SprayedFromOutside' }]),
-  'spray-off': onSession(() => [{ type: 'SprayStopped' }], isRunning),
+  'spray-off': (shop, said) => {
+    const session = findSession(shop, said.command.session, isRunning);
+    if (isFailed(session)) return unclear(session.failed);
+    if (session.spraying.length === 0) return unclear({ code: 'not-spraying', session: session.number });
+    return accepted(sessionEvent(session, said, { type: 'SprayStopped' }));
+  },
   rags: onSession(() => [{ type: 'WasteCanned' }]),
 };
 
-function onSession<C extends CommandOf<'fan' | 'supplied' | 'from-outside' | 'spray-off' | 'rags'>>(
+function onSession<C extends CommandOf<'fan' | 'supplied' | 'from-outside' | 'rags'>>(
   leaves: (command: C, session: Session) => readonly EventBody[],
   fits?: (session: Session) => boolean,
 ): (shop: Shop, said: Said<C>) => Decision {

@@ -83,6 +83,8 @@ export type SessionObjection =
   | { readonly code: 'rags-not-canned' };
 
 export type SessionUnclear =
+  /** A gun stops that nobody has said to run. */
+  | { readonly code: 'not-spraying'; readonly session: SessionNumber }
   | { readonly code: 'no-such-session'; readonly session: SessionNumber; readonly live: readonly SessionNumber[] }
   | { readonly code: 'which-session'; readonly live: readonly SessionNumber[] }
   | {

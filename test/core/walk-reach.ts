@@ -62,6 +62,7 @@ const unclearCodes = {
   'far-reading': 0,
   'no-such-session': 0,
   'which-session': 0,
+  'not-spraying': 0,
   'not-exposed': 0,
 } satisfies Record<Unclear['code'], 0>;
 

@@ -194,6 +194,7 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
   switch (unclear.code) {
     case 'no-such-session':
     case 'which-session':
+    case 'not-spraying':
     case 'not-exposed':
       return englishSessionUnclear(unclear, figures);
     case 'no-such-person':

@@ -138,6 +138,8 @@ export function englishSessionUnclear(unclear: SessionUnclear, figures: Figures)
       return unclear.live.length === 0
         ? 'No spray session is open. Say brief, and who sprays.'
         : `Which session? Open: ${open(unclear.live, figures)}.`;
+    case 'not-spraying':
+      return `Nobody has said that session ${unclear.session} sprays. If it did, say spray on ${unclear.session} with its time, at 9:40, and then spray off.`;
     case 'not-exposed':
       if (unclear.isOut)
         return `${unclear.person} stands outside in session ${unclear.session} and has nothing to acknowledge. Coming in: say near ${unclear.person} sprays, or stays.`;

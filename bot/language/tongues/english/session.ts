@@ -201,6 +201,12 @@ export const englishSession = {
     figures: Figures,
   ) =>
     `Flash points below the coating's own solvents (${figures.temperature(coating)}): ${figures.list(lower.map(({ solvent, flash }) => `${englishSolvents[solvent]} ${figures.temperature(flash)}`))}. The code asks for a flush solvent that flashes no lower; the sheet's sequence says otherwise. The employer decides which.`,
+  potNotFit: (batch: number, phase: string, dueAt: EpochMs | undefined, figures: Figures) =>
+    `Batch ${batch} is not fit to be sprayed yet: ${phase}${dueAt === undefined ? '' : `, done at ${figures.timeUp(dueAt)}`}.`,
+  fanStays: (until: EpochMs | undefined, figures: Figures) =>
+    until === undefined
+      ? 'The extraction stays on through the flush, until nothing wet is left in the booth.'
+      : `The extraction stays on through the flush, and until ${figures.timeUp(until)} at the least.`,
   briefsOff: (by: PersonName, at: EpochMs, figures: Figures) =>
     `No brief is asked for before spraying: ${by} put it off at ${figures.timeDown(at)}.`,
   fromOutside: 'sprayed from outside, nobody in it',

@@ -140,6 +140,8 @@ export function spanishSessionUnclear(say: Spoken, unclear: SessionUnclear, figu
       return unclear.live.length === 0
         ? `No hay sesión de pintado abierta. Escriba: ${say.one('brief')}, y quién pinta.`
         : `¿Qué sesión? Abiertas: ${open(unclear.live, figures)}.`;
+    case 'not-spraying':
+      return `Nadie ha dicho que en la sesión ${unclear.session} se pinte. Si se pintó, escriba: empezar pistola ${unclear.session} con su hora, a las 9:40, y después parar pistola.`;
     case 'not-exposed':
       if (unclear.isOut)
         return `${unclear.person} queda fuera de la zona en la sesión ${unclear.session} y no tiene nada que firmar. Si entra, escriba: cerca ${unclear.person} pinta, o queda.`;

@@ -191,6 +191,12 @@ export function spanishSession(say: Spoken): typeof englishSession {
       );
       return `Punto de inflamación más bajo que el de ${say.theMany('solvent')} del recubrimiento (${figures.temperature(coating)}): ${figures.list(flush)}. La norma pide para lavar ${say.a('solvent')} que no lo tenga más bajo; la secuencia ${say.ofThe('sheet')} dice otra cosa. Decide la empresa.`;
     },
+    potNotFit: (batch, phase, dueAt, figures) =>
+      `La mezcla ${batch} aún no se puede pintar: ${phase}${dueAt === undefined ? '' : told`, acaba ${atTime(figures, dueAt, 'up')}`}.`,
+    fanStays: (until, figures) =>
+      until === undefined
+        ? 'La extracción sigue durante el lavado, hasta que no quede nada húmedo en la cabina.'
+        : told`La extracción sigue durante el lavado, y al menos hasta ${theTime(figures, until, 'up')}.`,
     briefsOff: (by, at, figures) =>
       `Antes de pintar a pistola no se pide ${say.one('brief')}: lo quitó ${by} ${atTime(figures, at)}.`,
     fromOutside: 'se pinta desde fuera, nadie dentro',

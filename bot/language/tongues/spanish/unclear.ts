@@ -24,6 +24,7 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
   switch (unclear.code) {
     case 'no-such-session':
     case 'which-session':
+    case 'not-spraying':
     case 'not-exposed':
       return spanishSessionUnclear(say, unclear, figures);
     case 'no-such-person':
