@@ -68,9 +68,9 @@ function inNeed(
   if (need === undefined || 'act' in read) return read;
   const isFar = isFailed(read) && read.failed.failed !== 'unknown-verb' && read.failed.failed !== 'no-cry';
   if (isFar) return read;
+  // `help` and `ayuda` alone are the help card, where that is what they say here; `help filter` asks what may be typed.
+  if (!isFailed(read) && need.is !== 'certain' && !/[!¡]/.test(typed)) return read;
   if (need.is === 'bare') {
-    // `help` and `ayuda` alone are the help card, where that is what they say here.
-    if (!isFailed(read) && !/[!¡]/.test(typed)) return read;
     const token = isFailed(read) ? read.failed.token : undefined;
     return { ...whichCry(line, token, need.likely, context.hearing), line };
   }

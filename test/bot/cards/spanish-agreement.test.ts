@@ -98,7 +98,7 @@ describe('a sentence with one thing or with many', () => {
 
   it('given a hot pot and two that it may be, then each tap names a batch', async () => {
     const second = ['mezclar 1kg', 'pesar 2 500g 500g'];
-    expect(labels(await told([...filtered, ...second, 'caliente']))).toEqual(['Mezcla 1', 'Mezcla 2']);
+    expect(labels(await told([...filtered, ...second, 'mezcla caliente']))).toEqual(['Mezcla 1', 'Mezcla 2']);
   });
 
   it('given a humidity that cannot be, then its limits have a decimal comma', async () => {

@@ -42,7 +42,7 @@ function typed(more: Readonly<Record<string, string>> = {}): ReadonlyMap<string,
     Object.entries({
       ...{ caught: '310', why: 'seen by eye', 'surface-temperature': '21', grade: 'sa2.5', 'wet-films': '61 66' },
       ...{
-        'part-temperature': '77',
+        'part-temperature': '96',
         minutes: '4',
         'dry-films': '11 12',
         'face-velocity': '0.6',

@@ -171,7 +171,7 @@ const bare = `hot | caliente | burn | bad burn | quemadura | quemaduras | alarma
 
 const calmOfNeed = `112 plates in the rack | 112 placas en el bastidor | emergency exit is clear | emergency stop tested | an emergency procedure for
   the oven | luces de emergencia probadas | burned 3 parts | se quemó el fusible | accident last week | kari se quemó ayer | la presión cae |
-  burn marks on part 3 | ayuda | help | ayuda pesar | help mix | salida de emergencia libre | acetone wiped off my hand |
+  burn marks on part 3 | help filter | ayuda | help | ayuda pesar | help mix | salida de emergencia libre | acetone wiped off my hand |
   no acid on my hand | paint on the arm of the robot | kari cut the tape | mano de pintura | skin on the pot | piel de naranja |
   falta aire en el compresor | no alarm today`;
 
