@@ -11,6 +11,7 @@ import type { ButtonId, Words } from '../language/tongues/english/sentences.ts';
 import type { Tongues } from '../language/tongues/tongues.ts';
 import { type SaidCommand, writeLine } from '../language/write-line.ts';
 import type { Card, CardAction } from './card.ts';
+import { blankLine } from './tap-fields.ts';
 
 export interface Telling {
   readonly words: Words;
@@ -36,7 +37,7 @@ export const tap = ({ words, figures }: Telling, id: ButtonId, line: string): Ca
 /** What a tap would say is told in the words and units of whoever the card is for. */
 export function withLinesShown({ words, figures }: Telling, card: Card): Card {
   const actions = card.actions.map((action) => {
-    const shown = words.lineShown(action.line, figures);
+    const shown = blankLine(words.lineShown(action.line, figures), words);
     return shown === action.line ? action : { ...action, shown };
   });
   return { ...card, actions };

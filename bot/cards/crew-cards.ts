@@ -4,6 +4,7 @@ import { leftGrams } from '../../core/can/can.ts';
 import type { CommandOf } from '../../core/commands.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
 import { phaseOfPart } from '../../core/part/part.ts';
+import { morningNeeds } from '../../core/reminders/morning-reminder.ts';
 import { plannedRings } from '../../core/reminders/plan.ts';
 import { byName, liveBatches, liveCans, liveParts } from '../../core/shop.ts';
 import type { PlannedReminder } from '../../core/wanted-reminder.ts';
@@ -33,8 +34,23 @@ function ringsNext(telling: Telling): readonly PlannedReminder[] {
 }
 
 /** One of a list of what rings next. */
-export const ringLine = ({ words, figures }: Telling, { numberedKey, dueAt }: PlannedReminder): string =>
-  words.replies.rings(ringLabel(words, numberedKey), endingOfRing(numberedKey, dueAt), figures);
+export function ringLine(telling: Telling, { numberedKey, dueAt, kind }: PlannedReminder): string {
+  const { words, figures } = telling;
+  const label = ringLabel(words, numberedKey);
+  const why = kind === 'morning' ? morningOf(telling, numberedKey) : [];
+  return words.replies.rings([label, ...why].join(': '), endingOfRing(numberedKey, dueAt), figures);
+}
+
+/** What that morning is for. */
+function morningOf({ words, figures, shop }: Telling, key: string): readonly string[] {
+  const { morningCure, morningCans } = words.material;
+  const needs = morningNeeds(shop).flatMap(({ date, need }) => (key === `crew/morning/${date}` ? [need] : []));
+  const told = [...new Set(needs.map(({ is }) => is))].map((is) => {
+    const cans = needs.flatMap((need) => (need.is === is && need.is !== 'cure' && need.can ? [need.can.number] : []));
+    return is === 'cure' ? morningCure : morningCans(is, cans, figures);
+  });
+  return told.length === 0 ? [] : [told.join('; ')];
+}
 
 export function shiftCard(telling: Telling, request: Request, { on }: CommandOf<'shift'>): Card {
   const { parts } = telling.words;

@@ -34,7 +34,7 @@ export function ledgerCard(telling: Telling, { span, rows, totals, parts, limits
               ? records.ledgerDay(label, vocGrams, telling.figures)
               : records.ledgerMonth(label, vocGrams, telling.figures),
           )),
-      ...(limits.length === 0 ? [records.noLimits] : []),
+      ...(limits.length === 0 ? [records.noLimits(telling.figures)] : []),
       records.ledgerRule,
     ],
     actions: [tap(telling, 'export', `export ${span.first} to ${span.last} csv`)],

@@ -40,7 +40,7 @@ export function periodCard(telling: Telling, { period, ledger, limits, end }: Pe
       ...capped(telling, airLines(telling, period)),
       ...ringLines(telling, period),
       ...capped(telling, correctionLines(telling, period)),
-      ...(end.seq === 0 ? [] : [records.lastHash(end.seq, end.hash)]),
+      ...(end.seq === 0 ? [] : [records.lastHashShort(end.seq, end.hash)]),
     ],
     actions: [
       tap(telling, 'export', `export ${span.first} to ${span.last} csv`),

@@ -268,7 +268,7 @@ async function digest(deps: RecordAnswersDeps, telling: Telling, date: string): 
   const end = await deps.executor.giveHash('digest', telling.now);
   return end === undefined
     ? card
-    : { ...card, lines: [...card.lines, telling.words.records.lastHash(end.seq, end.hash)] };
+    : { ...card, lines: [...card.lines, telling.words.records.lastHashShort(end.seq, end.hash)] };
 }
 
 async function picture(

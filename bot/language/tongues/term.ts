@@ -14,6 +14,7 @@ export const concepts = [
   'data-sheet',
   'dew-point',
   'dust',
+  'earthed',
   'film',
   'flash-off',
   'goggles',

@@ -64,3 +64,34 @@ it.each([
   const { card } = await lastOf(crewOf(language), 'part rail-2 job 88 3mm', 'find job 88');
   expect([card.title, card.facts[0]?.label]).toEqual([title, label]);
 });
+
+it.each([
+  ['en-GB', 'earthed', 'ground'],
+  ['en-US', 'grounded', 'earth'],
+])('given a brief and the steps of the paper in %s, then metal is %s everywhere', async (language, said, never) => {
+  const { say, heard, close } = sessionTalk(':memory:', crewOf(language));
+  for (const line of ['air 24C 48%', ...pot, 'confirm bonding yes', 'brief 1 in booth spray omar', 'card 1', 'day'])
+    await say(line);
+  await say('mix 1kg');
+  await say('confirm bonding no');
+  await say('weigh 3 500g 500g');
+  const text = heard.map((answer) => answer.text).join('\n');
+  expect(text.match(new RegExp(said, 'g'))?.length).toBeGreaterThan(2);
+  expect(text).not.toContain(never);
+  close();
+});
+
+it.each([
+  ['en', 'Emergency'],
+  ['es', 'mergencia'],
+])('given nobody has set whom to call in %s, then it has one name wherever it is asked for', async (language, name) => {
+  const { say, close } = sessionTalk(':memory:', crewOf(language));
+  const { card } = await say('now');
+  expect(card.actions.find(({ id }) => id === 'numbers')?.label).toContain(name);
+  expect((await say('set emergency call 112')).text).toContain(name);
+  for (const line of ['air 24C 48%', ...pot]) await say(line);
+  expect((await say('brief 1 in booth spray omar')).text).toContain(
+    language === 'en' ? 'Emergency numbers: 112' : 'Teléfonos de emergencia: 112',
+  );
+  close();
+});

@@ -45,3 +45,28 @@ it('given a word that begins one act in two tongues, then it is offered once, in
   expect(card.actions.map(({ line }) => line)).toEqual(['gas puesto']);
   close();
 });
+
+it.each([
+  ['en', 'Morning list: can 1 near expiry'],
+  ['es', 'Repaso de la mañana: lata 1, cerca de caducar'],
+])(
+  'given a can that expires in months in %s, then the list of what rings says that this is what its morning is for',
+  async (language, said) => {
+    const { say, close } = sessionTalk(':memory:', language === 'es' ? inSpanish : demoCrew);
+    await say('open A lot 7731 5kg exp 12/26 gas');
+    expect((await say('now')).card.lines.join('\n')).toContain(said);
+    close();
+  },
+);
+
+it('given a digest and a week, then the record’s end is told by its beginning, which proves as the whole does', async () => {
+  const { say, heard, close } = sessionTalk();
+  await say('air 24C 48%');
+  await say('wait until 18:00');
+  const digest = heard.find(({ key }) => key?.startsWith('crew/digest') === true) ?? expect.fail();
+  for (const text of [digest.text, (await say('week')).text]) {
+    expect(text).not.toMatch(/[0-9a-f]{17}/);
+    expect((await say(/verify [0-9a-f]{16}/.exec(text)?.[0] ?? '')).card.tone).toBe('good');
+  }
+  close();
+});

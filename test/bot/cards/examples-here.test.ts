@@ -76,7 +76,10 @@ describe('an example', () => {
       const parts = [...context.parts, 'bomb-9', 'impeller-7', 'impulsor-7'];
       // Of an alarm the help says what to do.
       for (const name of vocabularyNames.filter((each) => alarmNamed(each) === undefined)) {
-        const shown = (await talk.say(`help ${name}`)).card.lines[0] ?? '';
+        const { tone, lines } = (await talk.say(`help ${name}`)).card;
+        // What may be a cry is answered as one.
+        if (tone !== 'plain') continue;
+        const shown = lines[0] ?? '';
         const read = readLine(shown, { ...context, parts });
         expect(read.kind, `${name}: ${shown}`).not.toBe('misread');
         if (read.kind === 'command') expect(read.command.verb).toBe(name);

@@ -206,7 +206,7 @@ it('given stock that needs somebody, then stock warns with a tap, and the mornin
   const morning = rung.at(-1);
   expect(morning?.key).toBe('crew/morning/2026-03-03');
   expect(morning?.card.lines.join()).toContain(
-    '1 Part A Demo Clear, lot 7731: 5000 g; open 1 day, 2 d to expiry, in doubt since',
+    'Can 1, Part A Demo Clear, lot 7731: 5000 g; open 1 day, 2 d to expiry, in doubt since',
   );
 });
 

@@ -26,7 +26,7 @@ describe('the brief', () => {
     expect(card.text).toContain('Stays near, exposed: lia');
     expect(card.text).toContain('Extraction: nobody has said.');
     expect(card.text).toContain('Not acknowledged yet: kari, omar, lia.');
-    expect(card.text).toContain('The shop’s own numbers are not set.');
+    expect(card.text).toContain('The shop’s emergency numbers are not set.');
     expect(card.to).toEqual(['omar', 'kari', 'lia', 'rosa']);
     expect(taps(card)).toMatchObject({ ack: 'ack 2', 'fan-off': 'fan 2 off', 'supplied-yes': 'supplied 2 yes' });
     // 1200 g with 28 % n-butyl acetate (0.8809 kg/L) and 12 % xylene (0.8799 kg/L), shares invented: 0.381 + 0.164 L.

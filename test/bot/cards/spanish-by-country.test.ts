@@ -128,8 +128,8 @@ describe('what a tap says', () => {
       [...filtered, 'charla 3 pintan kari fuera rosa vigila lia'],
       'charla 1 pintan kari fuera rosa vigila lia',
     ],
-    ['houston', ['mezclar 2kg'], 'aire {air-temperature}F {humidity}%'],
-    ['bilbao', ['mezclar 2kg'], 'aire {air-temperature}C {humidity}%'],
+    ['houston', ['mezclar 2kg'], 'aire [Aire]F [Humedad]%'],
+    ['bilbao', ['mezclar 2kg'], 'aire [Aire]C [Humedad]%'],
   ])('given %s and %j, then "%s" is shown, and the tap says the canonical line', async (place, lines, shown) => {
     await heard(place, lines);
     const { card, text } = talk.heard.findLast(({ in: line }) => line !== null) ?? expect.fail();

@@ -23,9 +23,9 @@ const pot = ['air 22C 50%', 'mix 2.4kg', 'weigh 1 1201g 1198g', 'wait 110m', 'fi
 
 describe('the words of a step', () => {
   it.each(askedSteps)('given %s as its card prints it, then it is read', async (step) => {
-    const { name } = englishSteps.rows[step];
+    const { name } = englishSteps('en-GB').rows[step];
     const say = await talkAfter();
-    expect((await say(`confirm ${name} yes`)).card.title).toBe(englishSteps.noted(step, true));
+    expect((await say(`confirm ${name} yes`)).card.title).toBe(englishSteps('en-GB').noted(step, true));
   });
 
   it.each(['es-ES', 'es-MX', 'es-US'].flatMap((country) => askedSteps.map((step) => [country, step] as const)))(

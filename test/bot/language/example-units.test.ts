@@ -24,6 +24,7 @@ describe('an example in Houston', () => {
 
   it('given readings of one gauge, then all are turned with their one unit', () => {
     expect(exampleIn('espesor impulsor-7 12 14 13um', 'us')).toBe('espesor impulsor-7 0.5 0.6 0.5mil');
+    expect(exampleIn('open A lot 7731 5kg', 'us')).toBe('open A lot 7731 11lb');
     expect(exampleIn('mezclar 2,4kg', 'us')).toBe('mezclar 5lb');
     expect(exampleIn('lavar pistola acetona 300ml', 'us')).toBe('lavar pistola acetona 10 fl oz');
     expect(exampleIn('extracción sí 0,6m/s', 'us')).toBe('extracción sí 118fpm');

@@ -73,6 +73,7 @@ describe('a line as it is shown', () => {
     ['a brief in Bilbao', 'es', 'metric', 'brief 1 in booth spray kari', 'charla 1 en cabina pintan kari'],
     ['a brief in Monterrey', 'es-MX', 'metric', 'brief 1 in booth spray kari', 'plática 1 en cabina pintan kari'],
     ['a coat there', 'es-MX', 'metric', 'coat a-7 1 spray', 'aplicar a-7 1 aspersión'],
+    ['a gun washed', 'es', 'metric', 'flush 4 gun isopropyl-alcohol 300mL', 'lavar 4 pistola alcohol 300mL'],
     ['a shift taken there', 'es-MX', 'metric', 'take over', 'recibir turno'],
     ['an hour of another day', 'en', 'metric', 'stir 1 at 2026-03-01T09:40', 'stir 1 at 2026-03-01T09:40'],
     ['what is asked for', 'es', 'metric', 'air {air-temperature}C {humidity}%', 'aire {air-temperature}C {humidity}%'],

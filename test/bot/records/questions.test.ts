@@ -54,7 +54,7 @@ describe('stretches of days', () => {
     const { card } = await shop.say('12:00 week');
     expect(card.facts.find(({ id }) => id === 'applied-total')?.value).toBe(2100);
     expect(card.image).toBe('pictures/days/2026-03-02_2026-03-08.png');
-    expect(card.lines.some((line) => /Record up to event \d+: [0-9a-f]{64}/.test(line))).toBe(true);
+    expect(card.lines.some((line) => /Record up to event \d+: verify [0-9a-f]{16}$/.test(line))).toBe(true);
   });
 
   it('given an idle month, then that is all it says', async () => {

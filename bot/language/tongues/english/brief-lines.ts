@@ -1,8 +1,8 @@
-// The lines of the brief and of other work with solvents, in English.
+// The lines of the spray brief and of the hazards of other work, in English.
 
 import type { BriefLineId } from '../../../../core/session/brief-lines.ts';
 
-export const englishBriefLines: Readonly<Record<BriefLineId, string>> = {
+export const briefLinesIn = (earthed: string): Readonly<Record<BriefLineId, string>> => ({
   vessel: "Not for work inside a tank or vessel: none of this serves there. Use the employer's confined-space permit.",
   extraction: 'Extraction running, and its face velocity measured: at least 0.51 m/s (100 ft/min) over the open face.',
   'supplied-air':
@@ -11,8 +11,8 @@ export const englishBriefLines: Readonly<Record<BriefLineId, string>> = {
     'Whoever stands downstream of the part in a booth wears supplied air or the respirator the programme names.',
   'moved-out': 'Everybody else moves out. Who stays is exposed like who sprays.',
   'skin-and-eyes': 'Hood or goggles, the gloves that the safety data sheets name, coverall closed at neck and wrist.',
-  bonding: 'Bond and ground both containers for every transfer: pour, stir, gun and flush.',
-  earthing: 'Booth, ducts, piping and the part itself are grounded.',
+  bonding: `Bond and ${earthed.slice(0, -2)} both containers for every transfer: pour, stir, gun and flush.`,
+  earthing: `Booth, ducts, piping and the part itself are ${earthed}.`,
   ignition: 'No open flame or spark-producing equipment within 6 m (20 ft), unless partitioned off.',
   phones: 'Phones, radios and watches stay outside: nobody types inside the spray area.',
   sprinklers: 'Two-component coatings are sprayed only in approved sprinklered booths.',
@@ -33,4 +33,4 @@ export const englishBriefLines: Readonly<Record<BriefLineId, string>> = {
   rags: 'Rags go into a closed metal can, emptied every day or shift.',
   'wipe-solvent':
     'For wiping, a solvent that flashes at 38 °C (100 °F) or more; lower only for guns, in the booth with the fan on.',
-};
+});

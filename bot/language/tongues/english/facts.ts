@@ -29,7 +29,7 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'PartAdded':
       return `added ${englishComponents[fact.component]} ${figures.mass(fact.grams)}`;
     case 'MixFiltered':
-      return englishSteps.filtered(fact, figures);
+      return englishSteps(figures.profile.locale).filtered(fact, figures);
     case 'CanNamed':
       return `${englishComponents[fact.component]} came from ${figures.list(fact.fromCans.map(({ can }) => `can ${can}`))}`;
     case 'MixCaught':
@@ -121,7 +121,7 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'QualificationDated':
       return englishSessionFact(fact, figures);
     case 'StepAnswered':
-      return englishSteps.fact(fact, figures);
+      return englishSteps(figures.profile.locale).fact(fact, figures);
     case 'Rang':
       return `rang: ${englishRingName(fact.key)}`;
     case 'RingSnoozed':

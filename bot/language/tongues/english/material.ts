@@ -1,6 +1,7 @@
 // Cans, weighing in pieces, repair, reuse, stock and plans, in English.
 
 import type { MaterialObjection, MaterialUnclear } from '../../../../core/can/can-objections.ts';
+import type { Need } from '../../../../core/can/can-stock.ts';
 import type { Component } from '../../../../core/components.ts';
 import type { PartName } from '../../../../core/ids.ts';
 import type { Method } from '../../../../core/methods.ts';
@@ -110,6 +111,16 @@ const lossSources = {
   memory: 'from memory, no source',
 };
 
+const needs: Readonly<Record<Need['is'], string>> = {
+  doubtful: 'in doubt',
+  'lid-off': 'without gas',
+  low: 'running low',
+  'expires-soon': 'near expiry',
+  expired: 'past expiry',
+  'open-long': 'near the last day open',
+  'open-too-long': 'past the last day open',
+};
+
 export const englishMaterial = {
   component: englishComponents,
   handling: { gas: 'gas at hand', whole: 'to be used whole' } satisfies Record<Handling, string>,
@@ -187,7 +198,7 @@ export const englishMaterial = {
     details: readonly string[],
     figures: Figures,
   ) =>
-    `${can} ${englishComponents[component]} ${sheet}, lot ${lot}: ${figures.mass(left)}${details.length === 0 ? '' : `; ${details.join(', ')}`}`,
+    `Can ${can}, ${englishComponents[component]} ${sheet}, lot ${lot}: ${figures.mass(left)}${details.length === 0 ? '' : `; ${details.join(', ')}`}`,
   received: (count: number, component: Component, lot: string, each: Grams, figures: Figures) =>
     `Received: ${count} × ${figures.mass(each)} of ${englishComponents[component]}, lot ${lot}`,
   sealedRow: ({ left, component, lot, grams, sheet }: SealedTold, details: readonly string[], figures: Figures) =>
@@ -211,6 +222,13 @@ export const englishMaterial = {
     `headspace ${figures.volume(headspace)}, gas ${figures.volume(gas)}`,
   low: 'running low',
   morning: 'This morning',
+  /** Why a morning will have a list, in a list of what rings. */
+  morningCans: (is: Need['is'], cans: readonly number[], figures: Figures) =>
+    `${cans.length === 0 ? 'sealed cans' : cans.length === 1 ? 'can' : 'cans'} ${figures.list(cans.map(String))} ${needs[is]}`.replace(
+      / {2}/,
+      ' ',
+    ),
+  morningCure: 'what cures in the room',
   morningNothing: 'Nothing of the stock needs anybody.',
   plan: (method: Method) => `Plan (${method})`,
   planBatch: (
@@ -230,8 +248,8 @@ export const englishMaterial = {
   planLoss: (efficiency: number, from: keyof typeof lossSources, figures: Figures) =>
     `${figures.percent(efficiency * 100)} of what leaves the gear stays on the part (${lossSources[from]}).`,
   planGear: (litres: Litres, figures: Figures) => `${figures.volume(litres)} stays in hose, gun and filter.`,
-  planNoRate: (_f: Figures) =>
-    'How fast the crew coats is not known: set rate 4m2/h. Batches are counted by the sheet’s largest mix only.',
+  planNoRate: (figures: Figures) =>
+    `How fast the crew coats is not known: set rate ${figures.units === 'us' ? '40ft2/h' : '4m2/h'}. Batches are counted by the sheet’s largest mix only.`,
   planByTime: (minutes: Minutes, figures: Figures) =>
     `${figures.minutesDown(minutes)} of each pot’s life are left for applying, after the stir and the time to finish.`,
   planNoTime: 'No time of the pot life is left for applying at this temperature.',

@@ -27,15 +27,15 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'alarm-on':
       return `${englishTroubles[objection.what].title} in ${objection.place}, cried by ${objection.by} at ${figures.timeDown(objection.at)}, and nobody has ended it. Nothing new begins there until a lead or supervisor says: alarm over.`;
     case 'step-lacking':
-      return englishSteps.lacking(objection, figures);
+      return englishSteps(figures.profile.locale).lacking(objection, figures);
     case 'heat-not-known':
-      return englishSteps.bearsAsked(objection.ovenCelsius, figures);
+      return englishSteps(figures.profile.locale).bearsAsked(objection.ovenCelsius, figures);
     case 'uncovered-too-long':
-      return englishSteps.uncoveredTooLong(objection, figures);
+      return englishSteps(figures.profile.locale).uncoveredTooLong(objection, figures);
     case 'gear-cleaned-late':
-      return englishSteps.cleanedLate(objection, figures);
+      return englishSteps(figures.profile.locale).cleanedLate(objection, figures);
     case 'filter-not-as-sheet':
-      return englishSteps.filterOther(objection, figures);
+      return englishSteps(figures.profile.locale).filterOther(objection, figures);
     case 'no-brief':
     case 'brief-lapsed':
     case 'brief-not-acknowledged':

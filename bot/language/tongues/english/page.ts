@@ -9,7 +9,7 @@ export const englishPage = {
   openedTo: (code: string) => `Open to this network. Join code: ${code}`,
   openedAt: (addresses: string, code: string) => `Open to whoever can reach ${addresses}. Join code: ${code}`,
   fields: {
-    numbers: 'Numbers to call',
+    numbers: 'Emergency numbers',
     part: 'Part',
     method: 'Method',
     why: 'Why',

@@ -80,6 +80,8 @@ export const englishRecords = {
     `Can ${number}: ${englishComponents[component]} lot ${lot}, ${figures.mass(poured)} poured, ${figures.mass(left)} left`,
   air: (at: EpochMs, what: string, figures: Figures) => `${figures.timeDown(at)} ${what}`,
   lastHash: (seq: number, hash: string) => `Record up to event ${seq}: ${hash}`,
+  /** Its beginning, which is enough to ask by; whole on paper. */
+  lastHashShort: (seq: number, hash: string) => `Record up to event ${seq}: verify ${hash.slice(0, 16)}`,
   more: (count: number) => `… and ${count} more; export has them all.`,
   noPicture: 'No picture could be drawn.',
   picture: (path: string) => `picture: ${path}`,
@@ -158,7 +160,7 @@ export const englishRecords = {
   limitPer,
   limitNear: 'Near the limit: four fifths are used.',
   limitOver: 'Over the limit that the shop set.',
-  noLimits: 'No limit is set: set voc-limit 300kg/month.',
+  noLimits: (figures: Figures) => `No limit is set: set voc-limit ${figures.units === 'us' ? '660lb' : '300kg'}/month.`,
   solventNoted: (material: string, amount: FactOf<'SolventUsed'>['amount'], figures: Figures) =>
     `${englishMaterialName(material)}: ${amount.kind === 'mass' ? figures.mass(amount.grams) : figures.volume(amount.litres)} noted`,
 

@@ -77,7 +77,7 @@ export const englishRings: Readonly<Record<ReminderKind, RingWords>> = {
     title: (name) => `Can ${name}: stirred long enough`,
     act: 'Pour now, and gas over the rest.',
   },
-  morning: { title: () => 'This morning', act: '' },
+  morning: { title: () => 'Morning list', act: '' },
   brief: {
     title: (name) => `Session ${name}: brief now`,
     act: 'Read the lines below, outside the spray area, and say ack.',

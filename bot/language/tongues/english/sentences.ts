@@ -4,6 +4,7 @@ import type { BatchPhase } from '../../../../core/batch/batch.ts';
 import type { PartPhase } from '../../../../core/part/part.ts';
 import type { FactId } from '../../../cards/fact-ids.ts';
 import { linesShownIn } from '../../line-shown.ts';
+import type { Profile } from '../profile.ts';
 import { englishChat } from './chat.ts';
 import { englishFact } from './facts.ts';
 import { englishHoldReason } from './holds.ts';
@@ -17,7 +18,7 @@ import { englishRecords } from './records.ts';
 import { englishReplies } from './replies.ts';
 import { englishLate, englishOvertaken, englishRings, englishUnproved } from './rings.ts';
 import { englishRuleSources } from './rule-sources.ts';
-import { englishSession } from './session.ts';
+import { englishSession, englishSessionIn } from './session.ts';
 import { englishSettings } from './settings.ts';
 import { slotNames } from './slots.ts';
 import { englishSteps } from './steps.ts';
@@ -84,8 +85,8 @@ const facts: Readonly<Record<FactId, string>> = {
   area: 'Area',
   'film-wanted': 'Dry film wanted',
   'wet-film-wanted': 'Wet film for it',
-  'mixed-volume': 'To mix',
-  'mixed-mass': 'To mix',
+  'mixed-volume': 'To mix, volume',
+  'mixed-mass': 'To mix, weight',
   'transfer-efficiency': 'Stays on the part',
   'happened-at': 'Happened at',
   'late-minutes': 'Late by',
@@ -134,7 +135,7 @@ const facts: Readonly<Record<FactId, string>> = {
 
 const buttons = {
   happened: 'It already happened',
-  numbers: 'The shop’s numbers…',
+  numbers: 'Emergency numbers…',
   'minus-5': '5 min earlier',
   'minus-10': '10 min earlier',
   gas: 'Gas at hand',
@@ -282,8 +283,13 @@ export const english = {
   overtaken: englishOvertaken,
   late: englishLate,
   undo: englishUndo,
-  steps: englishSteps,
+  steps: englishSteps('en-GB'),
   lineShown: linesShownIn(englishLines),
 };
 
 export type Words = typeof english;
+
+const american: Words = { ...english, session: englishSessionIn('en-US'), steps: englishSteps('en-US') };
+
+/** What a country says otherwise. */
+export const englishIn = (locale: Profile['locale']): Words => (locale === 'en-US' ? american : english);

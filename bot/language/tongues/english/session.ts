@@ -24,8 +24,10 @@ import type {
   Minutes,
 } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
+import type { Profile } from '../profile.ts';
+import { nounIn } from '../term.ts';
 import { englishAlarms } from './alarms.ts';
-import { englishBriefLines } from './brief-lines.ts';
+import { briefLinesIn } from './brief-lines.ts';
 import { englishGears } from './gears.ts';
 import { englishMethods } from './methods.ts';
 import { englishSolvents } from './solvents.ts';
@@ -90,7 +92,7 @@ function sensitiserSaid({ kind, limit }: SensitiserTold, figures: Figures): stri
 }
 
 export const englishSession = {
-  lines: englishBriefLines,
+  lines: briefLinesIn(englishTerms.earthed.one),
   works,
   gears: englishGears,
   qualifications: englishQualifications,
@@ -134,7 +136,7 @@ export const englishSession = {
   noSpray: (sheet: string) => `The sheet ${sheet} gives neither a longest spell nor its solvents: ask the maker.`,
   lapses: (spell: Minutes | undefined, figures: Figures) =>
     `It lapses with a new person, batch, booth or shift${spell === undefined ? '' : `, and ${figures.minutesDown(spell)} after spraying starts`}.`,
-  emergencyNotSet: 'The shop’s own numbers are not set. Say set emergency call, and the numbers.',
+  emergencyNotSet: 'The shop’s emergency numbers are not set. Say set emergency call, and the numbers.',
   emergencyCall: (text: string) => `Emergency numbers: ${text}`,
   allAcknowledged: 'Acknowledged by everybody who is exposed.',
   read: 'brief read',
@@ -270,3 +272,6 @@ export const englishSession = {
       `${figures.hour(from)} to ${figures.hour(to)}; what is critical rings through it`,
   },
 };
+
+const american = { ...englishSession, lines: briefLinesIn(nounIn(englishTerms.earthed, 'en-US').one) };
+export const englishSessionIn = (locale: Profile['locale']) => (locale === 'en-US' ? american : englishSession);

@@ -14,9 +14,12 @@ import type { StepSaid } from '../../../../core/steps/steps-said.ts';
 import type { Celsius, Minutes } from '../../../../core/units.ts';
 import type { VesselMaterial } from '../../../../core/vessels.ts';
 import type { Figures } from '../../figures.ts';
+import type { Profile } from '../profile.ts';
+import { nounIn } from '../term.ts';
 import { englishGears } from './gears.ts';
 import { englishMethods } from './methods.ts';
 import { englishSolvents } from './solvents.ts';
+import { englishTerms } from './terms.ts';
 
 type FilterOther = Extract<StepObjection, { code: 'filter-not-as-sheet' }>;
 type CleanedLate = Extract<StepObjection, { code: 'gear-cleaned-late' }>;
@@ -73,7 +76,10 @@ const turns = (speed: StirSpeed, figures: Figures): string =>
 
 const either = new Intl.ListFormat('en-GB', { type: 'disjunction' });
 
-const rows: Readonly<Record<AskedStep, StepWords>> = {
+/** `earth` of `earthed`. */
+const verbOf = (earthed: string): string => earthed.slice(0, -2);
+
+const rowsIn = (earthed: string): Readonly<Record<AskedStep, StepWords>> => ({
   equipment: {
     name: 'equipment rated for flammable liquids',
     asked: () => 'Is all that runs by the mix (stirrer, lamps, fan) rated for flammable liquids?',
@@ -82,11 +88,11 @@ const rows: Readonly<Record<AskedStep, StepWords>> = {
     instead: 'Use what is rated, or mix where it is.',
   },
   bonding: {
-    name: 'vessels bonded and earthed',
-    asked: () => 'Are metal can and vessel bonded to each other and earthed while you pour?',
+    name: `vessels bonded and ${earthed}`,
+    asked: () => `Are metal can and vessel bonded to each other and ${earthed} while you pour?`,
     yes: 'Bonded',
     no: 'Not bonded',
-    instead: 'Bond can and vessel and earth them before anything is poured.',
+    instead: `Bond can and vessel and ${verbOf(earthed)} them before anything is poured.`,
   },
   papers: {
     name: 'instructions and safety data sheets read',
@@ -132,7 +138,7 @@ const rows: Readonly<Record<AskedStep, StepWords>> = {
     no: 'Less, or not known',
     instead: 'Take a bottle that is as strong as the sheet asks, and say new ipa 99%.',
   },
-};
+});
 
 const works: Readonly<Record<WorkStep, string>> = {
   air: 'air read',
@@ -162,7 +168,7 @@ const standings: Readonly<Record<Exclude<RunStep['stands'], 'done'>, string>> = 
   'not-answered': 'Nobody has said',
 };
 
-export const englishSteps = {
+const stepsWith = (rows: Readonly<Record<AskedStep, StepWords>>) => ({
   rows,
   run: {
     ofBatch: (batch: number) => `Run of batch ${batch}`,
@@ -237,5 +243,9 @@ export const englishSteps = {
     `The lid was off too long: the sheet then gives it ${figures.percent(percent)} of the usual pot life.`,
   lacking: ({ step, by, at }: StepLacking, figures: Figures): string =>
     `${by} said at ${figures.timeDown(at)} that this is lacking: ${rows[step].name}. ${rows[step].instead}`,
-};
-export type StepsWords = typeof englishSteps;
+});
+export type StepsWords = ReturnType<typeof stepsWith>;
+
+const british = stepsWith(rowsIn(englishTerms.earthed.one));
+const american = stepsWith(rowsIn(nounIn(englishTerms.earthed, 'en-US').one));
+export const englishSteps = (locale: Profile['locale']): StepsWords => (locale === 'en-US' ? american : british);

@@ -15,6 +15,13 @@ export const englishTerms: Terms = {
   'data-sheet': { one: 'safety data sheet', many: 'safety data sheets', typed: '', source: '29 CFR 1910.1200' },
   'dew-point': { one: 'dew point', many: 'dew points', typed: '', source: trade },
   dust: { one: 'dust', many: 'dust', typed: '', source: 'ISO 8502-3' },
+  earthed: {
+    one: 'earthed',
+    many: 'earthed',
+    in: { 'en-US': { one: 'grounded', many: 'grounded' } },
+    typed: '',
+    source: trade,
+  },
   film: { one: 'film', many: 'films', typed: '', source: 'ISO 4618' },
   'flash-off': { one: 'flash-off', many: 'flash-offs', typed: '', source: 'ISO 4618' },
   goggles: { one: 'goggles', many: 'goggles', typed: '', source: trade },

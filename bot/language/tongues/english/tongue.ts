@@ -2,13 +2,13 @@
 
 import type { Tongue } from '../tongue.ts';
 import { englishCountries } from './profiles.ts';
-import { english } from './sentences.ts';
+import { englishIn } from './sentences.ts';
 import { englishTyped } from './typed.ts';
 
 export const englishTongue: Tongue = {
   code: 'en',
   name: 'English',
   countries: englishCountries,
-  words: () => english,
+  words: ({ locale }) => englishIn(locale),
   typed: englishTyped,
 };

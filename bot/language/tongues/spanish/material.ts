@@ -1,6 +1,7 @@
 // Cans, weighing in pieces, repair, reuse, stock and plans, in Spanish.
 
 import type { MaterialObjection, MaterialUnclear } from '../../../../core/can/can-objections.ts';
+import type { Need } from '../../../../core/can/can-stock.ts';
 import type { Component } from '../../../../core/components.ts';
 import type { Handling } from '../../../../core/verbs/said.ts';
 import type { Figures } from '../../figures.ts';
@@ -102,6 +103,16 @@ export function spanishMaterialUnclear(unclear: MaterialUnclear, figures: Figure
 
 export const spanishHandling: Readonly<Record<Handling, string>> = { gas: 'gas a mano', whole: 'se gasta entera' };
 
+const needs: Readonly<Record<Need['is'], string>> = {
+  doubtful: 'en duda',
+  'lid-off': 'sin gas',
+  low: 'con poco dentro',
+  'expires-soon': 'cerca de caducar',
+  expired: 'pasada la fecha de caducidad',
+  'open-long': 'cerca del último día tras abrir',
+  'open-too-long': 'pasado el último día tras abrir',
+};
+
 export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   component: spanishComponents,
   handling: spanishHandling,
@@ -193,6 +204,12 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   },
   gasFor: (headspace, gas, figures) => `espacio libre ${figures.volume(headspace)}, gas ${figures.volume(gas)}`,
   low: 'queda poco',
+  morningCans: (is, cans, figures) =>
+    `${cans.length === 0 ? 'latas sin abrir' : cans.length === 1 ? 'lata' : 'latas'} ${figures.list(cans.map(String))}, ${needs[is]}`.replace(
+      ' ,',
+      ',',
+    ),
+  morningCure: 'lo que cura en sala',
   morning: 'Repaso de la mañana',
   morningNothing: 'Ninguna lata pide nada.',
   plan: (method) => `Plan (${methodName(say, method)})`,

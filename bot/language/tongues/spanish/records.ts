@@ -53,13 +53,14 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   deviation: (at, by, what, figures) => `! ${figures.timeDown(at)} ${spanishWho(by)}: ${what}`,
   permission: (at, by, what, why, figures) => `! ${figures.timeDown(at)} ${by}, con permiso previo (${why}): ${what}`,
   correction: ({ at, by, why }, was, is, figures) =>
-    `Corregido ${figures.timeDown(at)} por ${by}: antes ${was}, ahora ${is}${why === '' ? '' : ` (${why})`}`,
+    `Corregido ${atTime(figures, at)} por ${by}: antes ${was}, ahora ${is}${why === '' ? '' : ` (${why})`}`,
   slowest: (key, minutes, figures) =>
     `Respuesta más lenta: ${spanishRingName(say, key)}, ${figures.minutesUp(minutes)}`,
   can: ({ number, component, lot }, poured, left, figures) =>
     `Lata ${number}: ${spanishComponents[component]} lote ${lot}, vertidos ${figures.mass(poured)}, quedan ${figures.mass(left)}`,
   air: (at, what, figures) => `${figures.timeDown(at)} ${what}`,
   lastHash: (seq, hash) => `Registro hasta la anotación ${seq}: ${hash}`,
+  lastHashShort: (seq, hash) => `Registro hasta la anotación ${seq}: verificar ${hash.slice(0, 16)}`,
   more: (count) => `… y ${count} más; en la exportación está todo.`,
   noPicture: 'No se pudo dibujar el gráfico.',
   picture: (path) => `gráfico: ${path}`,
@@ -140,7 +141,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   limitPer,
   limitNear: 'Cerca del límite: ya va el 80 % o más.',
   limitOver: 'Por encima del límite que fijó el taller.',
-  noLimits: `No hay límite fijado: fijar límite cov ${say.locale === 'es-US' ? '660lb' : '300kg'}/mes.`,
+  noLimits: (figures) => `No hay límite fijado: fijar límite cov ${figures.units === 'us' ? '660lb' : '300kg'}/mes.`,
   solventNoted: (material, amount, figures) =>
     `${spanishMaterialName(material)}: anotados ${amount.kind === 'mass' ? figures.mass(amount.grams) : figures.volume(amount.litres)}`,
 

@@ -137,7 +137,7 @@ const factsOf = (say: Spoken): Readonly<Record<FactId, string>> => ({
 
 const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   happened: 'Ya se hizo',
-  numbers: 'Teléfonos del taller…',
+  numbers: 'Teléfonos de emergencia…',
   'minus-5': '5 min antes',
   'minus-10': '10 min antes',
   gas: 'Gas a mano',

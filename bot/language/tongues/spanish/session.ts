@@ -159,8 +159,8 @@ export function spanishSession(say: Spoken): typeof englishSession {
       `${capital(say.the('sheet'))} ${sheet} no da tiempo máximo de pistola ni ${say.many('solvent')}: pregunte al fabricante.`,
     lapses: (spell, figures) =>
       `Deja de valer si cambia la persona, la mezcla, la cabina o el turno${spell === undefined ? '' : `, y ${figures.minutesDown(spell)} después de empezar a pintar`}.`,
-    emergencyNotSet: 'Faltan los teléfonos del taller. Escriba: fijar emergencia teléfono, y los números.',
-    emergencyCall: (text) => `Teléfonos: ${text}`,
+    emergencyNotSet: 'Faltan los teléfonos de emergencia. Escriba: fijar emergencia teléfono, y los números.',
+    emergencyCall: (text) => `Teléfonos de emergencia: ${text}`,
     allAcknowledged: 'Firmada por todos los expuestos.',
     read: `${say.one('brief')} firmada`,
     extraction: 'extracción',

@@ -8,7 +8,7 @@ import type { VesselMaterial } from '../../../../core/vessels.ts';
 import type { Figures } from '../../figures.ts';
 import type { StepsWords } from '../english/steps.ts';
 import { spanishGears } from './gears.ts';
-import { capital, methodName, spanishSolvents } from './names.ts';
+import { capital, methodName, spanishSolvents, theTime } from './names.ts';
 import type { Spoken } from './spoken.ts';
 
 const vesselMaterials: Readonly<Record<VesselMaterial, string>> = {
@@ -207,7 +207,7 @@ export function spanishSteps(say: Spoken): StepsWords {
     bears: (oven, figures) => `Aguanta ${figures.temperature(oven)}`,
     afterCure: (after, figures) => {
       const stages = { service: 'en servicio desde', full: 'propiedades plenas desde', improves: 'mejora hasta' };
-      const said = after.map(({ stage, at }) => `${stages[stage]}: ${figures.timeUp(at)}`);
+      const said = after.map(({ stage, at }) => `${stages[stage]} ${theTime(figures, at, 'up')}`);
       return `Tras su curado, según ${say.the('sheet')}: ${figures.list(said)}. Eso no la libera.`;
     },
     lidMost: (most, figures) =>

@@ -48,6 +48,7 @@ export const spanishTerms: Terms = {
   },
   'dew-point': { one: 'punto de rocío', many: 'puntos de rocío', gender: 'm', typed: '', source: trade },
   dust: { one: 'polvo', many: 'polvos', gender: 'm', typed: 'polvo', source: trade },
+  earthed: { one: 'a tierra', many: 'a tierra', gender: 'f', typed: '', source: trade },
   film: { one: 'película', many: 'películas', gender: 'f', typed: 'película', source: dataSheet },
   'flash-off': { one: 'oreo', many: 'oreos', gender: 'm', typed: '', source: heard },
   goggles: {

@@ -105,5 +105,6 @@ export const spanishTyped: Typed = {
     shift: { on: 'entra', off: 'sale' },
     from: { to: 'hasta' },
     set: { call: 'teléfono' },
+    flush: { gun: 'pistola', 'isopropyl-alcohol': 'alcohol' },
   },
 };
