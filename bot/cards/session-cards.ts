@@ -6,14 +6,15 @@ import { solvents } from '../../core/calc/solvents.ts';
 import type { CommandOf } from '../../core/commands.ts';
 import { isFailed } from '../../core/failed.ts';
 import type { PersonName } from '../../core/ids.ts';
-import { linesFor } from '../../core/session/brief-lines.ts';
 import { exposedIn, fanUntil, flushState, type Session } from '../../core/session/session.ts';
 import { clearingMinutes } from '../../core/session/session-air.ts';
 import { isSessionGear } from '../../core/session/session-commands.ts';
 import { sessionStatus } from '../../core/session/session-status.ts';
+import { openSessions } from '../../core/shop.ts';
 import { saidBeforeCleaning } from '../../core/steps/steps-said.ts';
 import { type Celsius, celsius, litres } from '../../core/units.ts';
 import { fanStaysLines, potLines } from './before-spraying.ts';
+import { type BriefParts, briefLinesShown, briefParts } from './brief-short.ts';
 import { type Card, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { lawLines } from './caution.ts';
@@ -21,20 +22,9 @@ import { clockFacts } from './clock-text.ts';
 import { confinedLines, confinedTaps } from './confined-lines.ts';
 import { factsOf } from './facts.ts';
 import { sessionSums, sumSources } from './session-air-card.ts';
-import {
-  acknowledgedLines,
-  airLines,
-  breathingLines,
-  dateLines,
-  hasPastDate,
-  peopleLines,
-  sessionTaps,
-  stillOpen,
-} from './session-lines.ts';
+import { acknowledgedLines, airLines, hasPastDate, peopleLines, sessionTaps, stillOpen } from './session-lines.ts';
 import { saidLines, strengthQuestion, weakLines } from './step-lines.ts';
-import { workHazards } from './vent-cards.ts';
-
-const atTheDoor = linesFor('spray').filter((line) => line.atTheDoor);
+import { hazardsCard, workHazards } from './vent-cards.ts';
 
 /** What whoever sprays reads first; the rest, and the sums, have cards of their own, one tap away. */
 export function briefCard(telling: Telling, session: Session): Card {
@@ -48,20 +38,12 @@ export function briefCard(telling: Telling, session: Session): Card {
       lines: [
         ...confined,
         words.what(place, sheet.name, batch),
-        ...potLines(telling, session),
         ...(startsAt === undefined ? [] : [words.startsAt(startsAt, telling.figures)]),
-        ...peopleLines(telling, session),
-        ...airLines(telling, session),
-        ...breathingLines(telling, session),
-        ...dateLines(telling, session),
-        ...acknowledgedLines(telling, session),
-        ...spellLines(telling, session),
-        ...flushPlan(telling, session),
+        ...briefLinesShown(partsOf(telling, session)),
         [words.behindTaps, ...lawLines(telling)].join(' '),
-        emergencyLine(telling),
         telling.words.replies.caution,
       ],
-      hazards: [...workHazards(telling, 'spray', atTheDoor), ...flushConflicts(telling, session)],
+      hazards: flushConflicts(telling, session),
       actions: [
         ...(confined.length > 0 ? confinedTaps(telling, number, insideVessel ? undefined : place) : []),
         ...sessionTaps(telling, session),
@@ -73,6 +55,34 @@ export function briefCard(telling: Telling, session: Session): Card {
       ping: [...new Set([...exposedIn(session), ...(session.attendant === undefined ? [] : [session.attendant])])],
     },
   );
+}
+
+/** All that the brief knows and does not know. */
+function partsOf(telling: Telling, session: Session): BriefParts {
+  const { sheet } = session;
+  const { call } = telling.shop.crew.spray.emergency;
+  const spell = spellLines(telling, session);
+  return briefParts(telling, session, {
+    unknown: [
+      ...(sheet.spray === undefined ? spell.slice(0, 1) : []),
+      ...(sheet.flush === undefined ? flushPlan(telling, session) : []),
+      ...(call === undefined ? [emergencyLine(telling)] : []),
+    ],
+    known: [
+      ...(call === undefined ? [] : [emergencyLine(telling)]),
+      ...(sheet.flush === undefined ? [] : flushPlan(telling, session)),
+      ...spell.slice(-1),
+    ],
+  });
+}
+
+/** One tap from the brief: every line of it, of the session that is open, before the hazards of spraying. */
+export function allLinesCard(telling: Telling, asked: Parameters<typeof hazardsCard>[1]): Card {
+  const card = hazardsCard(telling, asked);
+  const session = asked.work === 'spray' ? openSessions(telling.shop).at(-1) : undefined;
+  if (session === undefined) return card;
+  const { unknown, known } = partsOf(telling, session);
+  return { ...card, lines: [...unknown, ...known, ...card.lines] };
 }
 
 function spellLines(telling: Telling, { sheet }: Session): readonly string[] {

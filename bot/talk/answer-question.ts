@@ -10,9 +10,10 @@ import { withLinesShown } from '../cards/card-context.ts';
 import { helpCard } from '../cards/help-card.ts';
 import { nowCard } from '../cards/now-card.ts';
 import { planCard } from '../cards/plan-card.ts';
+import { allLinesCard } from '../cards/session-cards.ts';
 import { stockCard } from '../cards/stock-card.ts';
 import { withUnread } from '../cards/unread-lines.ts';
-import { hazardsCard, ventCard } from '../cards/vent-cards.ts';
+import { ventCard } from '../cards/vent-cards.ts';
 import type { Reading } from '../language/reading.ts';
 import type { Tongues } from '../language/tongues/tongues.ts';
 import type { RecordAnswers } from '../records/record-answers.ts';
@@ -61,7 +62,7 @@ export async function answerQuestion(
       return reply(ventCard({ ...telling, shop: await executor.look(named) }, question));
     }
     case 'hazards':
-      return worded(hazardsCard(telling, question));
+      return worded(allLinesCard(telling, question));
     case 'day':
       return reply(await recordAnswers.day(telling, question.day));
     case 'week':

@@ -46,23 +46,11 @@ export interface BriefLine {
   readonly id: BriefLineId;
   readonly source: string;
   readonly works: readonly Work[];
-  /** Read at the booth’s door, before anybody sprays; the others are of the shop, one tap away. */
-  readonly atTheDoor: boolean;
 }
-
-const ofTheShop: readonly BriefLineId[] = [
-  'sprinklers',
-  'extinguisher',
-  'eyewash',
-  'data-sheets',
-  'days-supply',
-  'fan-after',
-];
 
 export const briefLines: readonly BriefLine[] = keysOf(rows).map((id) => ({
   id,
   ...rows[id],
-  atTheDoor: !ofTheShop.includes(id),
 }));
 
 export function linesFor(work: Work): readonly BriefLine[] {

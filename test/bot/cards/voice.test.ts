@@ -92,6 +92,8 @@ describe('the cards', () => {
       'set booth booth-2 4m2 30m3',
       'fit kari 2026-02-01',
       'brief 1 in booth-2 10:30 spray kari near lia outside omar',
+      'hazards spray',
+      'vent 2',
       'wait until 10:16',
       'spray on',
       'fan on',

@@ -211,7 +211,7 @@ const buttons = {
   close: 'Close the session',
   brief: 'Brief',
   vent: 'Air figures',
-  'brief-rest': 'Other hazards',
+  'brief-rest': 'All lines',
   undo: 'Undo',
   air: 'Air…',
   night: 'Night lowest…',

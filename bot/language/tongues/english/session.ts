@@ -106,8 +106,7 @@ export const englishSession = {
   /** Where another country's law holds than the one that is quoted. */
   lawElsewhere: (locale: string): string | undefined =>
     locale === 'en-US' ? undefined : 'The rules quoted are of the United States: ask which hold here.',
-  behindTaps:
-    'Read as well, by the taps: sprinklers, extinguisher, eyewash, data sheets, liquid at the gun, fan afterwards, air figures.',
+  behindTaps: 'Read as well, by the taps: all lines, and the air figures.',
   startsAt: (at: EpochMs, figures: Figures) => `Starts ${figures.timeDown(at)}.`,
   sprays: (people: readonly PersonName[], figures: Figures) => `Sprays: ${figures.list(people)}`,
   stays: (people: readonly PersonName[], figures: Figures) => `Stays near, exposed: ${figures.list(people)}`,
@@ -176,6 +175,8 @@ export const englishSession = {
     until === undefined
       ? 'The extraction stays on through the flush, until nothing wet is left in the booth.'
       : `The extraction stays on through the flush, and until ${figures.timeUp(until)} at the least.`,
+  asAt: (at: EpochMs, answered: readonly string[], figures: Figures) =>
+    `As at ${figures.timeDown(at)}, unchanged: ${answered.join('; ')}`,
   briefsOff: (by: PersonName, at: EpochMs, figures: Figures) =>
     `No brief is asked for before spraying: ${by} put it off at ${figures.timeDown(at)}.`,
   fromOutside: 'sprayed from outside, nobody in it',

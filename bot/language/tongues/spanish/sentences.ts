@@ -213,7 +213,7 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   close: 'Cerrar la sesión',
   brief: capital(say.one('brief')),
   vent: 'Cálculo del aire',
-  'brief-rest': 'Los demás peligros',
+  'brief-rest': 'Todas las líneas',
   undo: 'Deshacer',
   air: 'Aire…',
   night: 'Mínima nocturna…',

@@ -60,9 +60,6 @@ function linesOf(say: Spoken): Readonly<Record<BriefLineId, string>> {
   };
 }
 
-const listedRest = (say: Spoken): string =>
-  `rociadores, extintor, lavaojos, ${say.many('data-sheet').replace(/ \(.*/, '')}, líquido junto a la pistola, extracción después y cálculo del aire`;
-
 const worksOf = (say: Spoken): Readonly<Record<Work, string>> => ({
   spray: capital(say.one('spraying')),
   mix: 'Mezclado',
@@ -132,7 +129,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
     what: (place, sheet, batch) => `${spanishPlace(place)}; ${sheet}${batch === undefined ? '' : `; mezcla ${batch}`}`,
     lawElsewhere: () =>
       say.locale === 'es-US' ? undefined : 'Las normas citadas son de EE. UU.: pregunte cuáles rigen aquí.',
-    behindTaps: `Lea también, con los botones: ${listedRest(say)}.`,
+    behindTaps: 'Lea también, con los botones: todas las líneas y el cálculo del aire.',
     startsAt: (at, figures) => told`Empieza ${atTime(figures, at)}.`,
     sprays: (people, figures) => `${people.length === 1 ? 'Pinta' : 'Pintan'}: ${figures.list(people)}`,
     stays: (people, figures) => `Cerca, con exposición: ${figures.list(people)}`,
@@ -197,6 +194,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
       until === undefined
         ? 'La extracción sigue durante el lavado, hasta que no quede nada húmedo en la cabina.'
         : told`La extracción sigue durante el lavado, y al menos hasta ${theTime(figures, until, 'up')}.`,
+    asAt: (at, answered, figures) => `Como ${atTime(figures, at)}, sin cambios: ${answered.join('; ')}`,
     briefsOff: (by, at, figures) =>
       `Antes de pintar a pistola no se pide ${say.one('brief')}: lo quitó ${by} ${atTime(figures, at)}.`,
     fromOutside: 'se pinta desde fuera, nadie dentro',

@@ -1,0 +1,78 @@
+// A brief that is read: what nobody knows is never cut; of what is known the lines that matter most here, chemistry, place and
+// people, fill up to five; what was answered this shift in this booth and has not changed is one line.
+
+import { localDay } from '../../core/crew/local-day.ts';
+import { type Session, unacknowledged } from '../../core/session/session.ts';
+import { notSummed } from '../../core/session/unknown-rules.ts';
+import { potLines } from './before-spraying.ts';
+import type { Telling } from './card-context.ts';
+import { acknowledgedLines, airLines, breathingLines, dateLines, peopleLines } from './session-lines.ts';
+
+const mostKnown = 5;
+
+export interface BriefParts {
+  readonly unknown: readonly string[];
+  /** The likeliest to matter first. */
+  readonly known: readonly string[];
+}
+
+/** `rest`: what is known of flush, spell and numbers to call, or that it is not. */
+export function briefParts(telling: Telling, session: Session, rest: BriefParts): BriefParts {
+  const words = telling.words.session;
+  const { extraction, suppliedAir, sheet, stays, movedOut } = session;
+  const [fan = '', supplied = ''] = airLines(telling, session);
+  const isFanKnown = extraction !== undefined && (!extraction.running || extraction.faceMetresPerSecond !== undefined);
+  const people = peopleLines(telling, session);
+  const nobodyNamed = stays.length + movedOut.length === 0;
+  const batch = session.batch === undefined ? undefined : telling.shop.batches.get(session.batch);
+  const isOpen = (line: string) => line === words.sensitisersOpen;
+  const breathing = breathingLines(telling, session);
+  const asBefore = isFanKnown && suppliedAir !== undefined ? answeredBefore(telling, session) : undefined;
+  const air = [...(isFanKnown ? [fan] : []), ...(suppliedAir === undefined ? [] : [supplied])];
+  const left = unacknowledged(session).length;
+  const acknowledged = acknowledgedLines(telling, session);
+  return {
+    unknown: [
+      ...potLines(telling, session),
+      ...(isFanKnown ? [] : [fan]),
+      ...(suppliedAir === undefined ? [supplied] : []),
+      ...breathing.filter(isOpen),
+      ...(sheet.spray !== undefined && notSummed({ session, batch })?.is === 'without-limit' ? [words.noSum] : []),
+      ...(nobodyNamed ? [words.nobodyNear] : []),
+      ...dateLines(telling, session),
+      ...(left > 0 ? acknowledged.slice(-1) : []),
+      ...rest.unknown,
+    ],
+    known: [
+      ...breathing.filter((line) => !isOpen(line)),
+      ...(asBefore === undefined ? air : [words.asAt(asBefore, air, telling.figures)]),
+      ...people.filter((line) => line !== words.nobodyNear),
+      ...(left > 0 ? acknowledged.slice(0, -1) : acknowledged.slice(-1)),
+      ...rest.known,
+      ...(left > 0 ? [] : acknowledged.slice(0, -1)),
+    ],
+  };
+}
+
+/** As many of the known as are read. */
+export const briefLinesShown = ({ unknown, known }: BriefParts): readonly string[] => [
+  ...unknown,
+  ...known.slice(0, mostKnown),
+];
+
+/**
+ * When the same was answered in the session before this one, in this booth on this day, as long as that one is remembered: it is
+ * open, or its fan still runs.
+ */
+function answeredBefore({ shop }: Telling, { number, place, briefedAt, extraction, suppliedAir }: Session) {
+  const { zone } = shop.crew;
+  const before = [...shop.sessions.values()]
+    .filter((other) => other.number !== number && other.place === place && other.briefedAt <= briefedAt)
+    .filter((other) => localDay(zone, other.briefedAt) === localDay(zone, briefedAt))
+    .at(-1);
+  const isSame =
+    before?.extraction?.running === extraction?.running &&
+    before?.extraction?.faceMetresPerSecond === extraction?.faceMetresPerSecond &&
+    before?.suppliedAir?.supplied === suppliedAir?.supplied;
+  return isSame ? before?.extraction?.at : undefined;
+}
