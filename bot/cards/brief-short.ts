@@ -31,6 +31,7 @@ export function briefParts(telling: Telling, session: Session, rest: BriefParts)
   const air = [...(isFanKnown ? [fan] : []), ...(suppliedAir === undefined ? [] : [supplied])];
   const left = unacknowledged(session).length;
   const acknowledged = acknowledgedLines(telling, session);
+  const read = acknowledged.length > 1 ? [acknowledged.slice(0, -1).join('; ')] : [];
   return {
     unknown: [
       ...potLines(telling, session),
@@ -46,10 +47,10 @@ export function briefParts(telling: Telling, session: Session, rest: BriefParts)
     known: [
       ...breathing.filter((line) => !isOpen(line)),
       ...(asBefore === undefined ? air : [words.asAt(asBefore, air, telling.figures)]),
-      ...people.filter((line) => line !== words.nobodyNear),
-      ...(left > 0 ? acknowledged.slice(0, -1) : acknowledged.slice(-1)),
+      ...people.slice(0, 1),
+      ...read,
+      ...people.slice(1).filter((line) => line !== words.nobodyNear),
       ...rest.known,
-      ...(left > 0 ? [] : acknowledged.slice(0, -1)),
     ],
   };
 }
