@@ -31,7 +31,8 @@ export function removalQuestion(
     sheet === undefined ? [] : removalAsked(telling.shop, part, sheet, { by, at: telling.now, named: parts });
   if (sheet === undefined || what.length === 0) return { lines: [], actions: [] };
   const { offToo, offTooTap } = telling.words.parts;
-  const line = `prep ${part.name} ${what.map((each) => `${each}-off`).join(' ')}`;
+  const off = what.map((each) => `${each}-off`).join(' ');
+  const line = `prep ${part.name} ${off}`;
   return {
     lines: [offToo(what, sheet.name, telling.figures)],
     actions: [{ id: 'off-too', label: offTooTap(what, telling.figures), line }],

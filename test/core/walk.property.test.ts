@@ -14,7 +14,7 @@ import { virtualClock } from '../../bot/time/clocks.ts';
 import type { Stance } from '../../core/commands.ts';
 import { createExecutor, type Outcome, type Request } from '../../core/execute.ts';
 import type { Entry, Envelope } from '../../core/history.ts';
-import { partStream, type StreamId } from '../../core/ids.ts';
+import { nameIn, type PartName, partStream, type StreamId } from '../../core/ids.ts';
 import type { Messenger } from '../../core/ports.ts';
 import { type Deviation, deviationsIn } from '../../core/records/deviations.ts';
 import { planReminders } from '../../core/reminders/plan.ts';
@@ -114,6 +114,12 @@ function startWalk(file: string) {
     }
   }
 
+  /** Of the last act, where it released a part. */
+  function latestRelease(): PartName | undefined {
+    const last = envelopes.at(-1);
+    return last?.body.type === 'PartReleased' ? nameIn(last.stream) : undefined;
+  }
+
   async function say(request: Request): Promise<void> {
     let outcome: Outcome | undefined;
     const answer = await executor.execute(
@@ -174,6 +180,7 @@ function startWalk(file: string) {
     say,
     photograph,
     moveTo,
+    latestRelease,
     now: clock.now,
     shop: () => executor.look([...streams]),
     rawEventsAfter: (seq: number) => readEvents.all(seq).map((row) => JSON.stringify(row)),
@@ -273,6 +280,13 @@ it('given a crew at random, then after each thing said the record, its reading a
             const by = oneOf(draw, ['kari', 'omar', 'rosa']);
             const command = nextAct(shop, now, draw, focusOf(walks));
             await walk.say({ id: `said-${i}`, by, now, command, at: epochMs(at), stance });
+            const released = walk.latestRelease();
+            if (released !== undefined) {
+              // A release is moved by nobody.
+              const of = { verb: 'release', part: released } as const;
+              const moved = { verb: 'amend', of, change: { at: epochMs(1) }, why: 'told late' } as const;
+              await walk.say({ id: `moved-${i}`, by: 'omar', now, command: moved, at: now, stance: { is: 'asked' } });
+            }
             if (i % 20 === 19) await walk.photograph(`photo-${i}`, by, now);
             const batch = [...shop.batches.keys()].at(-1);
             if (i % 20 === 13 && batch !== undefined) {

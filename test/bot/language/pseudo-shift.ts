@@ -86,6 +86,8 @@ const lines = [
   'near lia out',
   '@kari: ack',
   'spray on',
+  'fit kari 2027-02-01',
+  'spray on',
   'wait 65m',
   'spray off',
   'close',
