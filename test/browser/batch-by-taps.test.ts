@@ -32,7 +32,7 @@ describe.skipIf(!hasChromium)('a shift on phones', () => {
     await shop.wait(103);
     await tap(page, 'stirring done', 'Filtered, 1 µm glass fibre, second vessel');
     await card(page, 'Batch 1: filtered').waitFor();
-    await fillIn(card(page, 'Batch 1: filtered'), 'Coated', { Part: 'impeller-7', Method: 'spray' });
+    await fillIn(card(page, 'Batch 1: filtered'), 'Coated', { Part: 'impeller-7', Method: 'flow' });
     // Nobody booked it in.
     await tap(page, 'Not clear', 'New part impeller-7: coat it');
     await card(page, 'impeller-7: coated').waitFor();
