@@ -36,15 +36,16 @@ const coated = [...filtered, 'pieza impulsor-7 fundición 12mm', 'aplicar impuls
 const weighed = [...filtered.slice(0, 3), 'pesar 1 1,201g 1,198g'];
 const held = ['pieza impulsor-7 acero', 'retener impulsor-7 gotas', 'permiso el cliente lo acepta'];
 const briefed = [...filtered, 'charla 1 en cabina pintan kari, rosa fuera omar'];
+const allLines = [...briefed, 'tap brief-rest'];
 
 describe('a line typed', () => {
   it.each<[Place, readonly string[], string]>([
     // Each country's own word for the same thing.
     ['bilbao', ['mezclar 50kg'], 'Lo pide: la ficha.'],
     ['monterrey', ['mezclar 50kg'], 'Lo pide: la hoja técnica.'],
-    ['bilbao', briefed, 'las fichas de datos de seguridad (FDS)'],
-    ['monterrey', briefed, 'las hojas de datos de seguridad (HDS)'],
-    ['houston', briefed, 'las hojas de datos de seguridad (SDS)'],
+    ['bilbao', allLines, 'las fichas de datos de seguridad (FDS)'],
+    ['monterrey', allLines, 'las hojas de datos de seguridad (HDS)'],
+    ['houston', allLines, 'las hojas de datos de seguridad (SDS)'],
     ['bilbao', ['derrame'], 'sección 6, medidas en caso de vertido accidental'],
     ['monterrey', ['derrame'], 'sección 6, medidas en caso de derrame accidental'],
     ['bilbao', ['turno entra', 'relevo kari'], 'Relevo a kari'],
@@ -54,8 +55,8 @@ describe('a line typed', () => {
     ['houston', ['empezar pistola'], 'Escriba: plática, y quién pinta.'],
     ['bilbao', briefed, 'Lave primero con acetona y después con alcohol isopropílico'],
     // Whose law is quoted.
-    ['bilbao', briefed, '(EE. UU.: 29 CFR 1910.107(c)(2))'],
-    ['houston', briefed, '(29 CFR 1910.107(c)(2))'],
+    ['bilbao', allLines, '(EE. UU.: 29 CFR 1910.107(c)(2))'],
+    ['houston', allLines, '(29 CFR 1910.107(c)(2))'],
     ['bilbao', ['peligros mezclar'], 'Las normas citadas son de EE. UU.: pregunte cuáles rigen aquí.'],
     // Units, decimals and clocks.
     ['houston', ['aire 75F 48%'], 'Aire: 75 °F'],
@@ -66,8 +67,8 @@ describe('a line typed', () => {
     ['monterrey', briefed, 'extracción sí 0.6m/s,'],
     ['houston', ['cov mes'], 'solventes exentos'],
     ['houston', ['cov mes'], 'fijar límite cov 660lb/mes'],
-    ['bilbao', briefed, 'a menos de 6 m,'],
-    ['houston', briefed, 'a menos de 20 ft,'],
+    ['bilbao', allLines, 'a menos de 6 m,'],
+    ['houston', allLines, 'a menos de 20 ft,'],
     // Agreement.
     ['bilbao', briefed, 'Pintan: kari y rosa'],
     ['bilbao', briefed, 'Falta por firmar: kari y rosa.'],
