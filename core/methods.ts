@@ -10,6 +10,9 @@ export type Method = (typeof methods)[number];
 /** The three that a phone-length card has room for where none was said. */
 export const offeredMethods: readonly Method[] = ['flow', 'dip', 'spray'];
 
+/** The one that most sheets know, where nothing tells which is meant; it wants no session. */
+export const usualMethod: Method = 'brush';
+
 export interface MethodRow {
   /** It goes on as a mist, through a hose and a gun: by a brief, in a session, with gear to be flushed. */
   readonly atomised: boolean;

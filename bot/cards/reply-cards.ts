@@ -8,7 +8,7 @@ import type { CommandOf, Verb } from '../../core/commands.ts';
 import { peopleLeading } from '../../core/crew/crew.ts';
 import type { Recorded, Request } from '../../core/execute.ts';
 import { defaultPlace, nameIn } from '../../core/ids.ts';
-import { type Method, methodRows } from '../../core/methods.ts';
+import { type Method, methodRows, usualMethod } from '../../core/methods.ts';
 import { briefingAt } from '../../core/session/spray-settings.ts';
 import type { BatchNow } from '../../core/status.ts';
 import { batchCard, openedCard, stirringCard } from './batch-cards.ts';
@@ -163,7 +163,7 @@ const read = onPart((telling, part) => curingCard(telling, part, telling.words.r
 function methodOf({ shop }: Telling, batch: Batch): Method {
   const { methods } = batch.sheet;
   const [first] = methods;
-  return methodLikely(shop, batch) ?? (methods.includes('brush') ? 'brush' : (first ?? 'brush'));
+  return methodLikely(shop, batch) ?? (methods.includes(usualMethod) ? usualMethod : (first ?? usualMethod));
 }
 
 function filteredCard(telling: Telling, pot: BatchNow): Card {

@@ -258,7 +258,7 @@ export const releaseRules: readonly Rule<ReleaseCase>[] = [
     liftedBy: 'nobody',
     since: 5,
     check: ({ part: { cure } }) =>
-      cure !== undefined && cure.run.to === undefined
+      cure?.way === 'oven' && cure.run.to === undefined
         ? { code: 'still-curing', way: cure.way, since: cure.run.from }
         : undefined,
   },

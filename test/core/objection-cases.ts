@@ -254,7 +254,7 @@ const cases = {
     liftedBy: 'supervisor',
   },
   'still-curing': {
-    given: [...dry, '10:15 cure impeller-7 room'],
+    given: [...dry, '10:15 cure impeller-7 oven 90C'],
     at: '10:20',
     act: 'release impeller-7',
     also: ['cure-not-given'],

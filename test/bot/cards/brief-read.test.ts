@@ -27,7 +27,7 @@ describe('the brief', () => {
       'Nobody was named as near.',
       'No date known: fit test, medical, spray training of kari',
       'Not acknowledged yet: kari.',
-      'The shop’s own numbers are not set.',
+      'The shop’s emergency numbers are not set.',
     ])
       expect(told).toContain(unknown);
   });

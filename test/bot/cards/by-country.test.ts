@@ -70,8 +70,8 @@ it.each([
   ['en-US', 'grounded', 'earth'],
 ])('given a brief and the steps of the paper in %s, then metal is %s everywhere', async (language, said, never) => {
   const { say, heard, close } = sessionTalk(':memory:', crewOf(language));
-  for (const line of ['air 24C 48%', ...pot, 'confirm bonding yes', 'brief 1 in booth spray omar', 'card 1', 'day'])
-    await say(line);
+  const briefed = ['brief 1 in booth spray omar', 'tap brief-rest'];
+  for (const line of ['air 24C 48%', ...pot, 'confirm bonding yes', ...briefed, 'card 1', 'day']) await say(line);
   await say('mix 1kg');
   await say('confirm bonding no');
   await say('weigh 3 500g 500g');

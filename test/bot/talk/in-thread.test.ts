@@ -15,6 +15,7 @@ const lines: Readonly<Partial<Record<Verb, string>>> = {
   catch: 'catch 300g',
   confirm: 'confirm bonding yes',
   coat: 'coat new impeller-7 spray',
+  drawn: 'drawn A can 2',
 };
 const onBatch = verbs.filter(
   (verb) => verbRows[verb].fields.batch !== undefined && verbRows[verb].options?.calls !== true,
