@@ -8,8 +8,8 @@
  * maker's paper that the crew has said it lacks objects, and the stir in a can
  * counts only until its lid goes on or it is poured from. 4: the rest of the
  * maker's paper, from the can's every opening to what the part bears in an
- * oven. 5: limits of a surface, and what is not known never passes where it can
- * hurt somebody. A later rule raises the last number and names it in its `since`.
+ * oven. 5: limits of a surface and of a filter, proof of a cure between
+ * readings, and what is not known never passes where it can hurt somebody. A later rule raises the last number and names it in its `since`.
  */
 export const editions = [1, 2, 3, 4, 5] as const;
 export type Edition = (typeof editions)[number];
