@@ -4,12 +4,12 @@
 import type { CommandOf } from '../../core/commands.ts';
 import { potsInUse } from '../../core/crew/alarm-decide.ts';
 import { countdownMs, type OpenAlarm } from '../../core/crew/open-alarms.ts';
-import { usualEmergencyNumber } from '../../core/crew/usual-emergency-number.ts';
 import type { Recorded } from '../../core/execute.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { known } from '../../core/known.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
 import type { Alarm } from '../../core/session/session-commands.ts';
+import { usualEmergencyNumber } from '../../core/usual-emergency-number.ts';
 import { firstUpper } from '../language/first-upper.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { lineOf, type Telling, tap } from './card-context.ts';

@@ -75,7 +75,7 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
     case 'not-filtered':
     case 'filter-not-as-sheet':
       return ofBatch(telling, batchNamed(command), ['filter']);
-    case 'still-curing':
+    case 'still-in-oven':
       return ofPart(telling, command, ['out']);
     case 'cure-not-given':
       return ofPart(telling, command, ['temp']);

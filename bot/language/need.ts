@@ -93,10 +93,17 @@ function isOfSomebody(said: readonly string[], at: number, context: LineContext)
       cries.oneself.has(each) ||
       isNamed(each, context) ||
       (cries.anybody.has(each) && !cries.articles.has(each)) ||
+      // `jens is hurt`, whoever that is: nothing of the shop.
+      (i === at - 2 && cries.lying.has(said[at - 1] ?? '') && isNoThing(each, cries)) ||
       // `burned her hand`: whoever that is.
       (cries.body.has(each) && cries.ofBody.has(said[i - 1] ?? '') && !cries.sizes.has(said[i - 1] ?? '')),
   );
 }
+
+const isNoThing = (word: string, cries: CryTable): boolean =>
+  ![cries.everyday, cries.things, cries.liquids, cries.pots, cries.denials].some((set) => set.has(word)) &&
+  !/^\d/.test(word) &&
+  !isPlaceRoot(word);
 
 /** `acid on my hand`, `resina en el brazo`: what it does to skin is for the sheet to say. */
 function splashed(said: readonly string[], cries: CryTable): Need | undefined {

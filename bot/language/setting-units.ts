@@ -2,6 +2,7 @@
 
 import type { SettingKind } from '../../core/setting-kinds.ts';
 import { type SettingName, settingRows } from '../../core/settings.ts';
+import { usualEmergencyNumber } from '../../core/usual-emergency-number.ts';
 import { exampleIn } from './example-units.ts';
 import type { LineContext } from './reading.ts';
 
@@ -46,9 +47,9 @@ export function exampleOfSetting(name: SettingName, context: LineContext): strin
 }
 
 /** Of what the crew has, or where it works. */
-function exampleOf(kind: SettingKind, { sheetIds, zone, country, units }: LineContext): string | undefined {
+function exampleOf(kind: SettingKind, { sheetIds, zone, units }: LineContext): string | undefined {
   if (kind === 'sheet') return sheetIds[0];
   if (kind === 'zone') return zone;
-  if (kind === 'emergency') return `call ${country.emergency}`;
+  if (kind === 'emergency') return `call ${usualEmergencyNumber({ zone })}`;
   return exampleIn(examples[kind], units ?? 'metric');
 }

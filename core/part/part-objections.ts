@@ -26,7 +26,7 @@ export type CureObjection =
     }
   | { readonly code: 'already-curing'; readonly since: EpochMs }
   | { readonly code: 'not-curing' }
-  | { readonly code: 'still-curing'; readonly way: 'oven' | 'room'; readonly since: EpochMs }
+  | { readonly code: 'still-in-oven'; readonly since: EpochMs }
   /** `measured`: whether readings on the part stand behind when it is due, or only metal and wall, or the clock. */
   | {
       readonly code: 'cure-not-given';

@@ -253,14 +253,12 @@ export const releaseRules: readonly Rule<ReleaseCase>[] = [
   },
   {
     // What is in the oven cannot go to anybody: it is taken out first, and what is lifted then is lifted by itself.
-    code: 'still-curing',
+    code: 'still-in-oven',
     source: 'the order of the work',
     liftedBy: 'nobody',
     since: 5,
     check: ({ part: { cure } }) =>
-      cure?.way === 'oven' && cure.run.to === undefined
-        ? { code: 'still-curing', way: cure.way, since: cure.run.from }
-        : undefined,
+      cure?.way === 'oven' && cure.run.to === undefined ? { code: 'still-in-oven', since: cure.run.from } : undefined,
   },
   onHold,
   cureGiven,

@@ -33,7 +33,7 @@ describe('release', () => {
 
   it('given half of the cure, when it is told as released, then it objects', async () => {
     const shift = await given([...cured.slice(0, -2), '10:42 temp a1 90C']);
-    expect(await shift.when('10:42 release a1 already')).toEqual({ objected: ['still-curing', 'cure-not-given'] });
+    expect(await shift.when('10:42 release a1 already')).toEqual({ objected: ['still-in-oven', 'cure-not-given'] });
   });
 
   it('given a time before now, then it counts from when it is said, and no correction moves it', async () => {

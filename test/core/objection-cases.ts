@@ -253,12 +253,12 @@ const cases = {
     deviates: 'CureEnded 11:14 cure-not-given',
     liftedBy: 'supervisor',
   },
-  'still-curing': {
+  'still-in-oven': {
     given: [...dry, '10:15 cure impeller-7 oven 90C'],
     at: '10:20',
     act: 'release impeller-7',
     also: ['cure-not-given'],
-    deviates: 'PartReleased 10:20 still-curing',
+    deviates: 'PartReleased 10:20 still-in-oven',
     liftedBy: 'nobody',
   },
   'on-hold': {

@@ -26,8 +26,6 @@ export interface Profile {
   readonly inch: string;
   /** On the time axis of a picture, in the letters of strftime. */
   readonly onAxis: { readonly clock: string; readonly day: string };
-  /** Whom anybody calls there; the shop's own numbers come before it. */
-  readonly emergency: string;
   readonly paper: 'A4' | 'LETTER';
 }
 

@@ -1,7 +1,7 @@
 // A brief that is read on a phone: what nobody knows is all there, of what is known five lines, the rest one tap away.
 
 import { describe, expect, it } from 'vitest';
-import { sessionTalk, taps } from './session-talk.ts';
+import { talkAfter, taps } from './session-talk.ts';
 
 // Stirred by 9:42 at 24 degC (common practice, no source; the temperatures invented).
 const filtered = ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1200g 1200g', 'wait 102m', 'filter 1'];
@@ -9,12 +9,6 @@ const known = [
   ...['set booth booth-2 4m2', 'set emergency call 112, gate 2'],
   ...['fit', 'medical', 'training'].map((what) => `${what} kari 2027-01-31`),
 ];
-
-async function talkAfter(...lines: readonly string[]) {
-  const talk = sessionTalk();
-  for (const line of lines) await talk.say(line);
-  return talk;
-}
 
 describe('the brief', () => {
   it('given nothing is known, then all of it is told, and every unknown has its line', async () => {

@@ -2,13 +2,7 @@
 // invented for the demo; the solvents and that late gear may be scrap: common practice, no source.
 
 import { describe, expect, it } from 'vitest';
-import { sessionTalk } from './session-talk.ts';
-
-async function talkAfter(...lines: readonly string[]) {
-  const talk = sessionTalk();
-  for (const line of lines) await talk.say(line);
-  return { ...talk, card: async (line: string) => (await talk.say(line)).card };
-}
+import { talkAfter } from './session-talk.ts';
 
 const filtered = ['air 22C 50%', 'mix 2.4kg', 'weigh 1 1201g 1198g', 'wait 110m', 'stop 1', 'filter 1'];
 const brushed = [...filtered, 'coat new impeller-7 1 brush'];

@@ -3,15 +3,9 @@
 import { describe, expect, it } from 'vitest';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { linesFor } from '../../../core/session/brief-lines.ts';
-import { sessionTalk, taps, value } from './session-talk.ts';
+import { sessionTalk, talkAfter, taps, value } from './session-talk.ts';
 
 const english = shipped.wordsIn('en');
-
-async function talkAfter(...lines: readonly string[]) {
-  const talk = sessionTalk();
-  for (const line of lines) await talk.say(line);
-  return talk;
-}
 
 // Stirred by 9:42 at 24 degC (common practice, no source; the temperatures invented).
 const filtered = ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1200g 1200g', 'wait 102m', 'filter 1'];

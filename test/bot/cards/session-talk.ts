@@ -1,6 +1,6 @@
 // A conversation over the real thing, from 8:00 on, as omar, who leads: kari and lia are crew, rosa supervises. Invented.
 
-import { expect } from 'vitest';
+import { expect, onTestFinished } from 'vitest';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { wire } from '../../../bot/run/wiring.ts';
 import type { Answer } from '../../../bot/talk/answer.ts';
@@ -51,6 +51,14 @@ export function sessionTalk(
     return answer;
   };
   return { say, heard, terminal, now: clock.now, close: () => store.close() };
+}
+
+/** One that these lines have been said in, closed with its test. */
+export async function talkAfter(...lines: readonly string[]) {
+  const talk = sessionTalk();
+  onTestFinished(talk.close);
+  for (const line of lines) await talk.say(line);
+  return { ...talk, card: async (line: string) => (await talk.say(line)).card };
 }
 
 export const taps = ({ card }: Answer) => Object.fromEntries(card.actions.map(({ id, line }) => [id, line]));

@@ -1,20 +1,9 @@
 // What the sheet asks of the steel before its coat: told as a reading is typed, held against the coat, marked in the trace.
 // The demo clear asks for Sa 2½ or SP 10, 25 to 75 um, 20 mg/m2 and dust 2: invented.
 
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import { askedSteps } from '../../../core/steps/step-rows.ts';
-import { sessionTalk, sprayCrew, taps } from './session-talk.ts';
-
-const open: { close: () => void }[] = [];
-afterEach(() => {
-  for (const talk of open.splice(0)) talk.close();
-});
-async function talkAfter(...lines: readonly string[]) {
-  const talk = sessionTalk();
-  open.push(talk);
-  for (const line of lines) await talk.say(line);
-  return talk;
-}
+import { sessionTalk, sprayCrew, talkAfter, taps } from './session-talk.ts';
 
 const pot = ['air 24C 48%', 'mix 2.4kg', 'weigh 1 1200g 1200g', 'wait 110m', 'filter 1 already'];
 const outside = [
@@ -63,7 +52,7 @@ describe('a surface outside what the sheet asks', () => {
   it('given whoever types Spanish, then it is told in it', async () => {
     const people = sprayCrew.people.map((person) => ({ ...person, language: 'es' }));
     const talk = sessionTalk(':memory:', { ...sprayCrew, language: 'es', people });
-    open.push(talk);
+    onTestFinished(talk.close);
     await talk.say('pieza tapa-6');
     const { card } = await talk.say('prep tapa-6 sa2.5 90um');
     expect(card.lines[0]).toBe('Perfil de rugosidad 90 µm: Demo Clear pide de 25 µm a 75 µm.');

@@ -1,19 +1,8 @@
 // What was taken off a surface and with what: on its card, in the day, in the trace, corrected, and in both tongues; what is
 // offered after a coat, and what drains from it.
 
-import { afterEach, describe, expect, it } from 'vitest';
-import { sessionTalk, sprayCrew, taps, value } from './session-talk.ts';
-
-const open: { close: () => void }[] = [];
-afterEach(() => {
-  for (const talk of open.splice(0)) talk.close();
-});
-async function talkAfter(...lines: readonly string[]) {
-  const talk = sessionTalk();
-  open.push(talk);
-  for (const line of lines) await talk.say(line);
-  return talk;
-}
+import { describe, expect, it, onTestFinished } from 'vitest';
+import { sessionTalk, sprayCrew, talkAfter, taps, value } from './session-talk.ts';
 
 describe('a touch-up', () => {
   it('given a sheet that gives it a time, then it is offered of a brushed coat and never of a poured one', async () => {
@@ -62,7 +51,7 @@ describe('what was taken off a surface', () => {
   it('given whoever types Spanish, then it is read and told in it', async () => {
     const people = sprayCrew.people.map((person) => ({ ...person, language: 'es' }));
     const talk = sessionTalk(':memory:', { ...sprayCrew, language: 'es', people });
-    open.push(talk);
+    onTestFinished(talk.close);
     await talk.say('part tapa-6');
     const { card } = await talk.say('desengrasada tapa-6 con acetona, sin óxido');
     expect(card.title).toBe('tapa-6: superficie preparada, sin aceite, grasa y óxido, con acetona');

@@ -159,7 +159,7 @@ const certain: Readonly<Record<string, string>> = {
 
 /** Who, where or what hurts is told, and not for certain what has happened. */
 const open: Readonly<Record<string, string>> = {
-  emergency: `help me | ayúdenme | accident in the booth | accidente en la cabina | kari is hurt | someone is hurt | estoy herida |
+  emergency: `Jens is hurt | tomas está herido | help me | ayúdenme | accident in the booth | accidente en la cabina | kari is hurt | someone is hurt | estoy herida |
     kari está herido | hay alguien herido`,
   'skin-burn': `me quemé | se quemó Chuy | acid on my hand | hardener on her face | ácido en la mano | burn on his arm`,
   breathless: `estoy mareado | kari dizzy | i feel dizzy`,
@@ -171,7 +171,7 @@ const bare = `hot | caliente | burn | bad burn | quemadura | quemaduras | alarma
 
 const calmOfNeed = `112 plates in the rack | 112 placas en el bastidor | emergency exit is clear | emergency stop tested | an emergency procedure for
   the oven | luces de emergencia probadas | burned 3 parts | se quemó el fusible | accident last week | kari se quemó ayer | la presión cae |
-  burn marks on part 3 | help filter | ayuda | help | ayuda pesar | help mix | salida de emergencia libre | acetone wiped off my hand |
+  burn marks on part 3 | help filter | the gun is hurt | nobody is hurt | ayuda | help | ayuda pesar | help mix | salida de emergencia libre | acetone wiped off my hand |
   no acid on my hand | paint on the arm of the robot | kari cut the tape | mano de pintura | skin on the pot | piel de naranja |
   falta aire en el compresor | no alarm today`;
 

@@ -24,9 +24,7 @@ export function englishCureObjection(objection: CureObjection, figures: Figures)
             : ` Estimate, not measured: at ${figures.timeUp(objection.dueAt)}.`;
       return `The cure time is not given: ${figures.percent(Math.floor(objection.progress * 100))} so far is proved.${then}`;
     }
-    case 'still-curing': {
-      const where = objection.way === 'oven' ? 'in the oven' : 'in cure in the room';
-      return `It has been ${where} since ${figures.timeDown(objection.since)}. Take it out first, and say out.`;
-    }
+    case 'still-in-oven':
+      return `It has been in the oven since ${figures.timeDown(objection.since)}. Take it out first, and say out.`;
   }
 }

@@ -114,7 +114,7 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'already-curing':
     case 'not-curing':
     case 'cure-not-given':
-    case 'still-curing':
+    case 'still-in-oven':
       return englishCureObjection(objection, figures);
     case 'on-hold':
       return `On hold: ${englishHoldReason(objection, figures)}. A lead releases it with permit and a reason.`;

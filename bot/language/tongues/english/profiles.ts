@@ -21,7 +21,6 @@ export const britain: Profile = {
   dateTyped: (local) => local.toFormat('d LLLL yyyy'),
   clock: (local) => local.toFormat('HH:mm'),
   day: (local, today) => local.toFormat(local.year === today.year ? 'ccc d LLL' : 'ccc d LLL yyyy'),
-  emergency: '999',
   paper: 'A4',
 };
 
@@ -34,7 +33,6 @@ export const unitedStates: Profile = {
   dateTyped: (local) => local.toFormat('LLLL d yyyy'),
   clock: (local) => local.toFormat('h:mm a'),
   day: (local, today) => local.toFormat(local.year === today.year ? 'ccc LLL d' : 'ccc LLL d yyyy'),
-  emergency: '911',
   paper: 'LETTER',
 };
 

@@ -26,9 +26,7 @@ export function spanishCureObjection(say: Spoken, objection: CureObjection, figu
             : told` Estimado, sin medir: ${atTime(figures, objection.dueAt, 'up')}.`;
       return `Le falta curado: hasta ahora consta el ${figures.percent(Math.floor(objection.progress * 100))}.${then}`;
     }
-    case 'still-curing': {
-      const where = objection.way === 'oven' ? 'en el horno' : 'curándose en la sala';
-      return told`Sigue ${where}, desde ${theTime(figures, objection.since)}. Sáquela antes, y escriba fuera.`;
-    }
+    case 'still-in-oven':
+      return told`Sigue en el horno, desde ${theTime(figures, objection.since)}. Sáquela antes, y escriba fuera.`;
   }
 }

@@ -136,7 +136,7 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'already-curing':
     case 'not-curing':
     case 'cure-not-given':
-    case 'still-curing':
+    case 'still-in-oven':
       return spanishCureObjection(say, objection, figures);
     case 'on-hold':
       return `Retenida: ${spanishHoldReason(say, objection, figures)}. La libera ${say.a('lead')}: la misma línea, con permiso y el motivo.`;

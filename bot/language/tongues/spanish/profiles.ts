@@ -28,7 +28,6 @@ export const spain: Profile = {
   name: 'Español (España)',
   clock: (local) => local.toFormat('H:mm'),
   dated: (local) => local.toFormat('d LLL yyyy, H:mm'),
-  emergency: '112',
   paper: 'A4',
 };
 
@@ -36,7 +35,6 @@ export const mexico: Profile = {
   ...spain,
   locale: 'es-MX',
   name: 'Español (México)',
-  emergency: '911',
   paper: 'LETTER',
 };
 
@@ -48,7 +46,6 @@ export const unitedStates: Profile = {
   dates: 'either',
   clock: (local) => local.toFormat('h:mm a'),
   dated: (local) => local.toFormat('d LLL yyyy, h:mm a'),
-  emergency: '911',
   paper: 'LETTER',
 };
 

@@ -32,7 +32,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'oven-outside-sheet': `horno fuera ${say.ofThe('sheet')}`,
   'already-curing': 'ya en curado',
   'not-curing': 'no está en curado',
-  'still-curing': 'todavía en curado',
+  'still-in-oven': 'todavía en el horno',
   'cure-not-given': 'tiempo de curado sin cumplir',
   'on-hold': 'retenida',
   overheated: 'leída a más de lo que aguanta',
