@@ -25,7 +25,6 @@ const awaited = {
   'core/calc/ventilation.ts': 'the oven card: what a fan on a hot stack must move',
   'core/calc/voc.ts': 'the sheet that allows thinner: what it does to the VOC',
   'core/calc/wet-bulb.ts': 'an air reading with a sling: humidity from dry and wet bulb',
-  'core/calc/wet-film.ts': 'a comb reading: what it means dry',
 } satisfies Readonly<Record<string, string>>;
 
 const config: KnipConfig = {

@@ -3,6 +3,7 @@
 
 import type { CommandOf } from '../../core/commands.ts';
 import { partStream } from '../../core/ids.ts';
+import { dryToCome } from '../../core/part/dry-to-come.ts';
 import { failedReadings } from '../../core/part/failed-readings.ts';
 import { type FilmFinding, judgeFilm } from '../../core/part/film-acceptance.ts';
 import type { Part } from '../../core/part/part.ts';
@@ -20,12 +21,21 @@ export function filmCard(telling: Telling, part: Part): Card {
   const { replies, parts } = telling.words;
   const film = part.films.at(-1);
   if (film === undefined) return makeCard(replies.partNoted(part.name), 'plain');
-  const finding = film.state === 'dry' ? findingOf(telling, part, film.micrometres) : undefined;
-  // A film outside its rule is told as the deviation that it is.
-  const line = finding === undefined ? replies.filmCheckOnly : parts.film(finding, telling.figures);
-  const lines = finding?.is === 'outside' ? [] : [line];
   const title = replies.filmRead(part.name, film.state);
-  return readingCard(telling, part, title, lines, filmFacts(telling, film.micrometres));
+  const facts = filmFacts(telling, film.micrometres);
+  if (film.state === 'wet') return readingCard(telling, part, title, wetLines(telling, part, film.micrometres), facts);
+  const finding = findingOf(telling, part, film.micrometres);
+  // A film outside its rule is told as the deviation that it is.
+  const lines = finding.is === 'outside' ? [] : [parts.film(finding, telling.figures)];
+  return readingCard(telling, part, title, lines, facts);
+}
+
+/** What it means dry, where the sheet of the coat that it lies in lets it be known. */
+function wetLines({ words, figures, shop }: Telling, part: Part, wet: readonly Micrometres[]): readonly string[] {
+  const sheet = batchOf(shop, part)?.sheet;
+  const dry = dryToCome(wet, sheet);
+  const meaning = dry === undefined ? sheet && words.parts.dryNotKnown : words.parts.dryToCome(dry, figures);
+  return [...(meaning === undefined ? [] : [meaning]), words.replies.filmCheckOnly];
 }
 
 /** With the hold that stands on the part, whether this reading made it or one before. */

@@ -5,6 +5,7 @@ import type { CrewUnclear } from '../../../../core/crew/crew-unclear.ts';
 import type { RubResult } from '../../../../core/grades.ts';
 import type { PartName, PersonName } from '../../../../core/ids.ts';
 import type { Method } from '../../../../core/methods.ts';
+import type { DryToCome } from '../../../../core/part/dry-to-come.ts';
 import type { FilmFinding, FilmRuleNamed } from '../../../../core/part/film-acceptance.ts';
 import type { HeatUp } from '../../../../core/part/heat-up.ts';
 import type { FilmObjection, LoadUnclear } from '../../../../core/part/part-objections.ts';
@@ -54,6 +55,13 @@ const few = ({ shown, more }: FewParts, figures: Figures): string =>
 const areMany = ({ shown, more }: FewParts): boolean => shown.length + more > 1;
 const newOnes = (parts: FewParts, figures: Figures): string =>
   `New ${areMany(parts) ? 'parts' : 'part'} ${few(parts, figures)}`;
+
+const dryLies: Readonly<Record<DryToCome['lies'], string>> = {
+  within: "Within the sheet's film",
+  thinner: "Thinner than the sheet's film",
+  thicker: "Thicker than the sheet's film",
+  both: "Both thinner and thicker than the sheet's film",
+};
 
 export const englishParts = {
   ...englishSurface,
@@ -126,6 +134,12 @@ export const englishParts = {
     `! ${figures.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (lifted beforehand: ${permitted})`}`,
   filmNotRead: 'Nobody has read its dry film.',
   film: englishFilm,
+  dryToCome: (
+    { meanMicrometres, leastMicrometres, mostMicrometres, solidsPercent, sheet, lies }: DryToCome,
+    figures: Figures,
+  ) =>
+    `Dry it will be ${figures.film(meanMicrometres)}${leastMicrometres === mostMicrometres ? '' : ` (${figures.film(leastMicrometres)} to ${figures.film(mostMicrometres)})`}, by ${figures.percent(solidsPercent, 1)} solids, not thinned. ${dryLies[lies]}: ${figures.film(sheet.leastMicrometres)} to ${figures.film(sheet.mostMicrometres)}.`,
+  dryNotKnown: 'The sheet gives no solids: what it will be dry is not known.',
   onShift: (who: string) => `${who}: on shift`,
   offShift: (who: string) => `${who}: off shift`,
   nowOn: (names: readonly PersonName[], figures: Figures) => `On shift: ${figures.list(names)}.`,

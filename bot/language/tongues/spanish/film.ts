@@ -1,6 +1,7 @@
 // How a dry film stands by its rule, and why not to touch one up, in Spanish.
 
 import { ownValue } from '../../../../core/own-key.ts';
+import type { DryToCome } from '../../../../core/part/dry-to-come.ts';
 import type { FilmFinding, FilmRuleNamed } from '../../../../core/part/film-acceptance.ts';
 import type { FilmObjection } from '../../../../core/part/part-objections.ts';
 import type { Figures } from '../../figures.ts';
@@ -19,6 +20,19 @@ const findings: Readonly<Record<string, string>> = {
   'area-below': 'área por debajo',
   'area-above': 'área por encima',
 };
+
+const dryLies: Readonly<Record<DryToCome['lies'], string>> = {
+  within: 'Dentro de la',
+  thinner: 'Más fina que la',
+  thicker: 'Más gruesa que la',
+  both: 'Más fina y más gruesa que la',
+};
+
+export function spanishDryToCome(say: Spoken, dry: DryToCome, figures: Figures): string {
+  const { meanMicrometres: mean, leastMicrometres: least, mostMicrometres: most, sheet } = dry;
+  const range = least === most ? '' : ` (de ${figures.film(least)} a ${figures.film(most)})`;
+  return `En seco serán ${figures.film(mean)}${range}, con un ${figures.percent(dry.solidsPercent, 1)} de sólidos, sin diluir. ${dryLies[dry.lies]} ${say.ofThe('sheet')}: de ${figures.film(sheet.leastMicrometres)} a ${figures.film(sheet.mostMicrometres)}.`;
+}
 
 export function spanishFilmObjection(say: Spoken, objection: FilmObjection, figures: Figures): string {
   switch (objection.code) {

@@ -7,7 +7,7 @@ import type { LoadUnclear } from '../../../../core/part/part-objections.ts';
 import type { Figures } from '../../figures.ts';
 import type { englishParts, FewParts } from '../english/parts.ts';
 import { spanishRoles } from './chat.ts';
-import { spanishFilm } from './film.ts';
+import { spanishDryToCome, spanishFilm } from './film.ts';
 import {
   atEnding,
   atTime,
@@ -120,6 +120,8 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
     `! ${figures.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (permitido antes: ${permitted})`}`,
   filmNotRead: 'Nadie ha leído su espesor de película seca (EPS).',
   film: (finding, figures) => spanishFilm(say, finding, figures),
+  dryToCome: (dry, figures) => spanishDryToCome(say, dry, figures),
+  dryNotKnown: `${capital(say.the('sheet'))} no da los sólidos: no se sabe cuánto será en seco.`,
   onShift: (who) => `${who}: entra de turno`,
   offShift: (who) => `${who}: sale de turno`,
   nowOn: (names, figures) => `De turno: ${figures.list(names)}.`,
