@@ -42,6 +42,7 @@ export function fieldsReader(verb: Verb): Reader {
     if (isFailed(pieces)) return pieces;
     const stray =
       takeFigures(act, fields, pieces, said) ??
+      figureOfNoBottle(act, verb, said) ??
       takeNames(act, fields, pieces, said) ??
       takeReadings(act, plan, gauge, said);
     const lacking = lackingIn(typed, verb, plan, said);
@@ -82,6 +83,13 @@ function takeFigures(act: ActLine, fields: Plan['fields'], pieces: SortedPieces,
     if (value !== undefined) said[name] = value;
   }
   return undefined;
+}
+
+/** How strong it is is said of a bottle alone: of any other step a figure is no yes. */
+function figureOfNoBottle({ tokens, verb: { step = 'alcohol' } }: ActLine, verb: Verb, said: Said): Fault | undefined {
+  const figure = tokens.find(({ kind }) => kind === 'quantity');
+  const isOther = verb === 'confirm' && (said.step ?? step) !== 'alcohol' && said.purityPercent !== undefined;
+  return isOther && figure !== undefined ? leftOver(figure) : undefined;
 }
 
 /** With its figures in place; `chosen`: what was said of it in words. */

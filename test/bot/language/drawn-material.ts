@@ -98,10 +98,15 @@ export const drawnMaterial: fc.Arbitrary<Command> = fc.oneof(
     { requiredKeys: ['verb', 'amount'] },
   ),
   fc.record(
+    { verb: only('confirm'), batch: number, step: fc.constantFrom(...askedSteps), kept: fc.boolean() },
+    { requiredKeys: ['verb', 'step', 'kept'] },
+  ),
+  // A figure is told of a bottle alone.
+  fc.record(
     {
       verb: only('confirm'),
       batch: number,
-      step: fc.constantFrom(...askedSteps),
+      step: only('alcohol'),
       kept: fc.boolean(),
       purityPercent: fc.integer({ min: 1, max: 400 }).map((value) => percent(value / 4)),
     },

@@ -122,6 +122,14 @@ export const materialLines: readonly TypedLine[] = [
   // Neither yes nor no is a guess: it is asked.
   miss('confirm bonding', 'incomplete', '', 'confirm bonding yes'),
   miss('bonded', 'incomplete', '', 'bonded yes'),
+  // Nor is a figure a yes, or what is still to come.
+  miss('confirm bonding 99%', 'left-over', '99%'),
+  miss('confirm bonding yes 99%', 'left-over', '99%'),
+  miss('bonded 99%', 'left-over', '99%'),
+  miss('clean oven 99%', 'left-over', '99%'),
+  miss('confirm bonding not yet', 'left-over', 'not'),
+  miss('confirm bonding later', 'left-over', 'later'),
+  miss('confirm bonding tomorrow', 'left-over', 'tomorrow'),
   act('bonded yes', { verb: 'confirm', step: 'bonding', kept: true }),
   act('clean oven yes', { verb: 'confirm', step: 'clean-oven', kept: true }),
   act('confirm oven-clean no', { verb: 'confirm', step: 'clean-oven', kept: false }),
