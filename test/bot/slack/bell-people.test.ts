@@ -6,7 +6,8 @@ import { openSqlitePostbox } from '../../../core/store/sqlite-postbox.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import { epochMs } from '../../../core/units.ts';
 import { startFakeSlack } from './fake/fake-slack.ts';
-import { bayTwo, openWorkshop, quickPace, type Workshop } from './fake/workshop.ts';
+import { quickPace } from './fake/quick-pace.ts';
+import { bayTwo, openWorkshop, type Workshop } from './fake/workshop.ts';
 
 let shop: Workshop;
 afterEach(() => shop.close());

@@ -2,7 +2,8 @@
 
 import { afterEach, describe, expect, test } from 'vitest';
 import { epochMs } from '../../../core/units.ts';
-import { bayTwo, openWorkshop, quickPace, type Workshop } from './fake/workshop.ts';
+import { quickPace } from './fake/quick-pace.ts';
+import { bayTwo, openWorkshop, type Workshop } from './fake/workshop.ts';
 
 let shop: Workshop;
 afterEach(() => shop.close());

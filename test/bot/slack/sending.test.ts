@@ -13,7 +13,7 @@ import { slackPlatform } from '../../../bot/slack/slack-platform.ts';
 import type { Pace } from '../../../bot/time/pace.ts';
 import { fakeRates } from './fake/fake-rates.ts';
 import { type FakeSlack, startFakeSlack } from './fake/fake-slack.ts';
-import { quickPace } from './fake/workshop.ts';
+import { quickPace } from './fake/quick-pace.ts';
 
 const log = createSlackLog({ write: () => undefined });
 const body = (text: string) => ({ text, blocks: [] });

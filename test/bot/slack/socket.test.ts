@@ -3,7 +3,8 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import type { Payload } from './fake/deliveries.ts';
 import { mentions, slashCommand } from './fake/deliveries.ts';
-import { openWorkshop, quickPace, type Workshop } from './fake/workshop.ts';
+import { quickPace } from './fake/quick-pace.ts';
+import { openWorkshop, type Workshop } from './fake/workshop.ts';
 
 let shop: Workshop;
 const unhandled: unknown[] = [];

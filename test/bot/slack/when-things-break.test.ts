@@ -9,7 +9,8 @@ import { epochMs } from '../../../core/units.ts';
 import { post } from './fake/deliveries.ts';
 import { startFakeSlack } from './fake/fake-slack.ts';
 import { gate } from './fake/gate.ts';
-import { bayTwo, openWorkshop, quickPace, type Workshop } from './fake/workshop.ts';
+import { quickPace } from './fake/quick-pace.ts';
+import { bayTwo, openWorkshop, type Workshop } from './fake/workshop.ts';
 
 let shop: Workshop;
 afterEach(() => shop.close());

@@ -7,7 +7,8 @@ import { openSqlitePostbox } from '../../../core/store/sqlite-postbox.ts';
 import { openSqliteStore } from '../../../core/store/sqlite-store.ts';
 import type { FakeSlack } from './fake/fake-slack.ts';
 import { startFakeSlack } from './fake/fake-slack.ts';
-import { openWorkshop, quickPace, type Workshop } from './fake/workshop.ts';
+import { quickPace } from './fake/quick-pace.ts';
+import { openWorkshop, type Workshop } from './fake/workshop.ts';
 
 const shops: Workshop[] = [];
 const ended: (() => unknown)[] = [];

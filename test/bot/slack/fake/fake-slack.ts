@@ -4,13 +4,13 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { HomeView, KnownBlock, ModalView } from '@slack/types';
-import { type WebSocket, WebSocketServer } from 'ws';
 import type { SlackMethod } from '../../../../bot/slack/slack-methods.ts';
 import { assertSlackMessage, viewComplaints } from './assert-slack-message.ts';
 import { fakeFiles } from './fake-files.ts';
 import { bodyOf, send } from './fake-http.ts';
 import { fakeOnce } from './fake-once.ts';
 import type { Rates } from './fake-rates.ts';
+import { type Acknowledged, fakeSocket } from './fake-socket.ts';
 
 export interface FakeMessage {
   readonly channel: string;
@@ -75,8 +75,8 @@ export interface FakeSlack extends Pick<ReturnType<typeof fakeFiles>, 'files' | 
   readonly inChannel: (channel: string) => readonly FakeMessage[];
   readonly inThread: (ts: string) => readonly FakeMessage[];
   /** Connections of Socket Mode, newest last. */
-  readonly sockets: WebSocket[];
-  readonly acknowledged: { readonly envelope_id: string; readonly payload?: unknown }[];
+  readonly sockets: ReturnType<typeof fakeSocket>['sockets'];
+  readonly acknowledged: Acknowledged[];
   readonly close: () => Promise<void>;
 }
 
@@ -98,17 +98,9 @@ export async function startFakeSlack(now: () => number, rates?: Rates): Promise<
   const { files, setFilesDown, ...filed } = fakeFiles(() => origin);
   const faults = new Map<string, Fault[]>();
   const once = fakeOnce(now);
-  const sockets: WebSocket[] = [];
-  const acknowledged: { envelope_id: string; payload?: unknown }[] = [];
+  const line = fakeSocket();
   let down = false;
   const next = counter();
-
-  const socketServer = new WebSocketServer({ port: 0, host: '127.0.0.1' });
-  socketServer.on('connection', (socket) => {
-    sockets.push(socket);
-    socket.on('message', (data) => acknowledged.push(JSON.parse(String(data)) as { envelope_id: string }));
-    socket.send(JSON.stringify({ type: 'hello', num_connections: 1, connection_info: { app_id: 'A1' } }));
-  });
 
   const nextTs = (): string => `${Math.floor(now() / 1000)}.${String(next()).padStart(6, '0')}`;
 
@@ -116,10 +108,7 @@ export async function startFakeSlack(now: () => number, rates?: Rates): Promise<
   const refused = (error: string): Answer => ({ ok: false, error });
 
   const methods: Readonly<Record<SlackMethod, (body: Readonly<Record<string, string>>) => Answer>> = {
-    'apps.connections.open': () => {
-      const { port } = socketServer.address() as AddressInfo;
-      return { ok: true, url: `ws://127.0.0.1:${port}/link` };
-    },
+    'apps.connections.open': () => ({ ok: true, url: line.address() }),
     'auth.test': () => ({ ok: true, team_id: fakeTeam, bot_id: 'B1', user_id: botUser }),
     'chat.postMessage': ({ channel = '', thread_ts, text = '', blocks = '[]', metadata }) => {
       const parsed = JSON.parse(blocks) as KnownBlock[];
@@ -279,7 +268,7 @@ export async function startFakeSlack(now: () => number, rates?: Rates): Promise<
 
   return {
     ...{ calls, messages, whispers, views, homes, homeHashes, files, setFilesDown },
-    ...{ users, groups, strange, complaints, sockets, acknowledged },
+    ...{ users, groups, strange, complaints, sockets: line.sockets, acknowledged: line.acknowledged },
     apiUrl: `${origin}/api/`,
     fail: (method, ...more) => {
       faults.set(method, [...(faults.get(method) ?? []), ...more]);
@@ -293,8 +282,7 @@ export async function startFakeSlack(now: () => number, rates?: Rates): Promise<
     inChannel: (channel) => messages.filter((message) => message.channel === channel && message.thread === undefined),
     inThread: (ts) => messages.filter((message) => message.thread === ts),
     close: async () => {
-      for (const socket of sockets) socket.terminate();
-      socketServer.close();
+      line.close();
       server.closeAllConnections();
       await new Promise((resolve) => {
         server.close(resolve);

@@ -1,7 +1,7 @@
 // A workshop with Slack: the real program over a record in memory, a clock that is moved by hand, and the stand-in for
 // Slack. Reads aloud: kari types, taps, fills in; time passes; the channel shows.
 
-import type { ActionsBlock, InputBlock, KnownBlock } from '@slack/types';
+import type { ActionsBlock, KnownBlock } from '@slack/types';
 import { expect } from 'vitest';
 import type { Tongues } from '../../../../bot/language/tongues/tongues.ts';
 import { type Wired, wire } from '../../../../bot/run/wiring.ts';
@@ -36,6 +36,8 @@ import {
 } from './deliveries.ts';
 import { fakeRates } from './fake-rates.ts';
 import { counter, type FakeMessage, type FakeSlack, startFakeSlack } from './fake-slack.ts';
+import { stateOf } from './filled-field.ts';
+import { quickPace } from './quick-pace.ts';
 
 export interface WorkshopOptions {
   readonly crews?: readonly { readonly crew: string; readonly file: Readonly<Record<string, unknown>> }[];
@@ -267,29 +269,6 @@ export async function openWorkshop(options: WorkshopOptions = {}) {
   };
 }
 
-/** What Slack holds of a field: what was filled in, else what stood there. Several people are apart by a space. */
-function stateOf(element: InputBlock['element'], filled: string | undefined) {
-  switch (element.type) {
-    case 'static_select': {
-      const value = filled ?? element.initial_option?.value;
-      return { chosen: { type: element.type, selected_option: value === undefined ? null : { value } } };
-    }
-    case 'conversations_select':
-      return { chosen: { type: element.type, selected_conversation: filled ?? element.initial_conversation ?? null } };
-    case 'multi_users_select':
-      return {
-        chosen: {
-          type: element.type,
-          selected_users: filled?.split(' ').filter(Boolean) ?? element.initial_users ?? [],
-        },
-      };
-    case 'plain_text_input':
-      return { typed: { type: element.type, value: filled ?? element.initial_value ?? null } };
-    default:
-      return { typed: { type: element.type, value: filled ?? null } };
-  }
-}
-
 function crewFileOf(file: Readonly<Record<string, unknown>>): CrewFile {
   const { name, zone, people } = file as unknown as { name: string; zone: string; people: CrewFile['people'] };
   // As in the program: of what many read, the language of the first.
@@ -306,19 +285,4 @@ function crewFileOf(file: Readonly<Record<string, unknown>>): CrewFile {
       ...('rings' in person ? { rings: person.rings } : {}),
     })),
   } as CrewFile;
-}
-
-/** Waits cost no time: the clock by which Slack's limits are kept jumps instead, and only by them. */
-export function quickPace(): Pace & { readonly waits: number[] } {
-  let skipped = 0;
-  const waits: number[] = [];
-  return {
-    waits,
-    now: () => skipped,
-    wait: async (ms) => {
-      waits.push(ms);
-      skipped += ms;
-      await new Promise((resolve) => setImmediate(resolve));
-    },
-  };
 }
