@@ -88,7 +88,7 @@ export interface Executor {
   readonly reconcile: (now: EpochMs) => Promise<void>;
 }
 
-/** A shift: gear that was used before it is not what somebody cleans now. */
+/** A shift: gear that was used before it is not what somebody cleans now, nor a fan that ran then what goes off. */
 const usedWithin = 720;
 
 /** Whose name stands under what the bot itself records. */
@@ -233,11 +233,11 @@ function nothingNew<T>(result: T, now: EpochMs): Draft<T> {
   return { result, envelopes: [], plan: new Map(), answer: undefined, now };
 }
 
-/** What is cleaned may be of a pot that was emptied since, and that nobody waits for any more. */
+/** What is cleaned may be of a pot that was emptied since, a fan of a session that was closed, which nobody waits for any more. */
 async function justUsed({ store, crew }: WriteQueueDeps, { command, at }: Request): Promise<readonly StreamId[]> {
-  if (command.verb !== 'flush' || command.session !== undefined) return [];
+  if ((command.verb !== 'flush' && command.verb !== 'fan') || command.session !== undefined) return [];
   const touched = await store.streamsBetween(crew, minutesAfter(at, minutes(-usedWithin)), at);
-  return touched.filter((stream) => nounOf(stream) === 'batch');
+  return touched.filter((stream) => nounOf(stream) === (command.verb === 'fan' ? 'session' : 'batch'));
 }
 
 /** Which streams a command names, besides those that are live. */

@@ -117,12 +117,26 @@ export function placedCard(telling: Telling, session: Session, title: string, pe
 
 /** With the sums that the velocity allows. */
 export function fanCard(telling: Telling, session: Session, title: string): Card {
+  if (session.closedAt !== undefined) return fanOfClosedCard(telling, session, title);
   const { facts, lines } = sessionSums(telling, session);
   // Switched off before gun and vessels are flushed, it says what is asked of it all the same.
   const stays =
     session.extraction?.running === false && stillOpen(session).length > 0 ? fanStaysLines(telling, session) : [];
   const card = sessionCard(telling, session, title, [...stays, ...lines]);
   return { ...card, facts, hazards: sumSources(telling) };
+}
+
+/** Off too soon, it says until when it should run. */
+function fanOfClosedCard(telling: Telling, session: Session, title: string): Card {
+  const words = telling.words.session;
+  const { extraction } = session;
+  const until = fanUntil(session);
+  const isEarly = extraction?.running === false && (until === undefined || extraction.at < until);
+  const off = extraction?.running === false ? [words.extractionOff(extraction.by, extraction.at, telling.figures)] : [];
+  return makeCard(words.titled(session.number, title), isEarly ? 'warn' : 'plain', {
+    lines: [...off, ...(isEarly ? closingLines(telling, session) : [])],
+    actions: sessionTaps(telling, session),
+  });
 }
 
 export function sprayOnCard(telling: Telling, session: Session): Card {

@@ -82,9 +82,17 @@ export const sessionActs: Deciders<'near' | 'ack' | 'fan' | 'supplied' | 'from-o
     return accepted(sessionEvent(session, said, placed));
   },
   ack: decideAck,
-  fan: onSession(({ running, faceMetresPerSecond }) => [
-    { type: 'ExtractionSaid', running, ...known({ faceMetresPerSecond }) },
-  ]),
+  fan: (shop, said) => {
+    const { session: named, running, faceMetresPerSecond } = said.command;
+    // Switched off after the closing it is the fan of the session that was closed.
+    const closed = running || openSessions(shop).length > 0 ? [] : fansOfClosed(shop, said.at);
+    const session =
+      named === undefined ? (onlyOne(closed, () => true) ?? findSession(shop, named)) : findSession(shop, named);
+    if (isFailed(session)) return unclear(session.failed);
+    return accepted(
+      sessionEvent(session, said, { type: 'ExtractionSaid', running, ...known({ faceMetresPerSecond }) }),
+    );
+  },
   supplied: onSession(({ supplied }) => [{ type: 'SuppliedAirSaid', supplied }]),
   'from-outside': onSession(() => [{ type: 'SprayedFromOutside' }]),
   'spray-off': (shop, said) => {
@@ -96,7 +104,19 @@ export const sessionActs: Deciders<'near' | 'ack' | 'fan' | 'supplied' | 'from-o
   rags: onSession(() => [{ type: 'WasteCanned' }]),
 };
 
-function onSession<C extends CommandOf<'fan' | 'supplied' | 'from-outside' | 'rags'>>(
+/** Of each place the last that was closed, where nobody has said since that its fan is off. */
+function fansOfClosed({ sessions }: Shop, at: EpochMs): readonly Session[] {
+  const byPlace = new Map<string, Session>();
+  for (const session of sessions.values()) {
+    const { closedAt, place } = session;
+    const later = byPlace.get(place)?.closedAt ?? 0;
+    if (closedAt === undefined || closedAt > at || closedAt < later) continue;
+    byPlace.set(place, session);
+  }
+  return [...byPlace.values()].filter(({ extraction }) => extraction?.running === true);
+}
+
+function onSession<C extends CommandOf<'supplied' | 'from-outside' | 'rags'>>(
   leaves: (command: C, session: Session) => readonly EventBody[],
   fits?: (session: Session) => boolean,
 ): (shop: Shop, said: Said<C>) => Decision {

@@ -15,8 +15,9 @@ describe('a faultless shift', () => {
     timeout,
   }, async () => {
     const played = await playShift(shift);
-    const { lines, parts, alarms, holds, stepsAsked } = countShift(played);
+    const { lines, parts, alarms, holds, questions, stepsAsked } = countShift(played);
     expect({ lines, parts, alarms, holds }).toEqual({ lines: shift.length, parts: 30, alarms: 0, holds: 0 });
+    expect(questions).toEqual([]);
     expect(played.record.filter(({ type }) => type === 'PartReleased')).toHaveLength(30);
     // At most one question of the maker's paper a batch.
     const batches = stepsAsked.map((step) => step.split(' ')[0]);
