@@ -20,7 +20,6 @@ const awaited = {
   'core/calc/heating.ts': 'a reading in the oven: the heat-up fitted to it',
   'core/calc/part-temperature.ts': 'the paper of a cure: the longest stretch at temperature without a break',
   'core/calc/respirators.ts': 'the spray brief: the factor of a respirator',
-  'core/calc/salts.ts': 'what a job asks for before the coat: the patch test',
   'core/calc/thinner.ts': 'the sheet that allows thinner: how much',
   'core/calc/ventilation.ts': 'the oven card: what a fan on a hot stack must move',
   'core/calc/voc.ts': 'the sheet that allows thinner: what it does to the VOC',

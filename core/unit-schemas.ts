@@ -16,5 +16,7 @@ export const CubicMetres = z.number().transform((value) => units.cubicMetres(val
 export const MetresPerSecond = z.number().transform((value) => units.metresPerSecond(value));
 export const SquareMetres = z.number().transform((value) => units.squareMetres(value));
 export const SquareMetresPerHour = z.number().transform((value) => units.squareMetresPerHour(value));
+export const SquareCentimetres = z.number().transform((value) => units.squareCentimetres(value));
+export const MicrosiemensPerCentimetre = z.number().transform((value) => units.microsiemensPerCentimetre(value));
 export const RevolutionsPerMinute = z.number().transform((value) => units.revolutionsPerMinute(value));
 export const MilligramsPerSquareMetre = z.number().transform((value) => units.milligramsPerSquareMetre(value));

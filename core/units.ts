@@ -50,7 +50,6 @@ function maker<Q extends number>(name: string, lowest = Number.NEGATIVE_INFINITY
 
 export const grams = maker<Grams>('grams', 0);
 export const litres = maker<Litres>('litres', 0);
-/** @awaited */
 export const millilitres = maker<Millilitres>('millilitres', 0);
 export const kilogramsPerLitre = maker<KilogramsPerLitre>('kilograms per litre', 0);
 export const gramsPerLitre = maker<GramsPerLitre>('grams per litre', 0);
@@ -70,7 +69,6 @@ export const millimetres = maker<Millimetres>('millimetres', 0);
 export const metres = maker<Metres>('metres', 0);
 export const squareMetres = maker<SquareMetres>('square metres', 0);
 export const squareMetresPerHour = maker<SquareMetresPerHour>('square metres per hour', 0);
-/** @awaited */
 export const squareCentimetres = maker<SquareCentimetres>('square centimetres', 0);
 export const cubicMetres = maker<CubicMetres>('cubic metres', 0);
 export const cubicMetresPerHour = maker<CubicMetresPerHour>('cubic metres per hour', 0);

@@ -8,6 +8,7 @@ import { defaultPlace, type PartName, type PlaceName } from '../../core/ids.ts';
 import { keysOf } from '../../core/own-key.ts';
 import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import type { PartStatus } from '../../core/part/part-status.ts';
+import { patchTold } from '../../core/part/patch-test.ts';
 import { sheetsAtHand } from '../../core/part/surface-life.ts';
 import { surfaceAsked, surfaceBreaches } from '../../core/part/surface-limits.ts';
 import { batchOf, byName, liveParts } from '../../core/shop.ts';
@@ -118,6 +119,7 @@ export function preparedCard(
       facts: surfaceFacts(telling, status),
       lines: [
         ...new Set(breaches),
+        ...patchLines(telling, part),
         ...question.lines,
         surface === undefined
           ? parts.noSurfaceLife(
@@ -129,6 +131,13 @@ export function preparedCard(
       actions: [...question.actions, ...nextTaps(telling, status.next())],
     },
   );
+}
+
+/** How a patch test came to its figure, where the last line of it had one. */
+function patchLines({ words, figures }: Telling, { entries }: Part): readonly string[] {
+  const fact = entries.findLast((entry) => entry.fact.type === 'SurfacePrepared')?.fact;
+  const told = fact?.type === 'SurfacePrepared' ? patchTold(fact) : undefined;
+  return told === undefined ? [] : [words.parts.patchTest(told, figures)];
 }
 
 /** The part's own surface against the air of the place, and against the sheets at hand. */

@@ -2,6 +2,7 @@
 // rounded here and nowhere else.
 
 import { DateTime } from 'luxon';
+import { microgramsPerSquareCentimetre } from '../../core/calc/salts.ts';
 import type { UnitSystem } from '../../core/crew/unit-system.ts';
 import {
   type Celsius,
@@ -19,6 +20,7 @@ import {
   type Litres,
   type MetresPerSecond,
   type Micrometres,
+  type MicrosiemensPerCentimetre,
   type MilligramsPerSquareMetre,
   type Millimetres,
   type Minutes,
@@ -64,6 +66,10 @@ export interface Figures {
   readonly film: (film: Micrometres) => string;
   /** Salts on steel. */
   readonly salts: (density: MilligramsPerSquareMetre) => string;
+  readonly saltsPerSquareCentimetre: (density: MilligramsPerSquareMetre) => string;
+  readonly conductivity: (conductivity: MicrosiemensPerCentimetre) => string;
+  /** What a syringe holds: it is marked in millilitres everywhere. */
+  readonly syringe: (volume: Litres) => string;
   /** Of a filter: the trade sells it by the micrometre everywhere. */
   readonly filterGrade: (grade: Micrometres) => string;
   readonly minutesUp: (duration: Minutes) => string;
@@ -167,6 +173,9 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     signedPercent: (value) => `${signed(locale).format(value)} %`,
     film: (film) => (us ? inMils(number(2).format(milsFromMicrometres(film)), mil) : `${number(1).format(film)} µm`),
     salts: (density) => `${number(1).format(density)} mg/m²`,
+    saltsPerSquareCentimetre: (density) => `${number(2).format(microgramsPerSquareCentimetre(density))} µg/cm²`,
+    conductivity: (conductivity) => `${number(1).format(conductivity)} µS/cm`,
+    syringe: (volume) => `${number(1).format(volume * 1000)} mL`,
     filterGrade: (grade) => `${number(1).format(grade)} µm`,
     // A nothing has no sign.
     minutesUp: (minutes) => duration(Math.ceil(minutes - 1e-6) + 0),

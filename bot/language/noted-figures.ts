@@ -7,6 +7,7 @@ import {
   litres,
   metresPerSecond,
   micrometres,
+  microsiemensPerCentimetre,
   milligramsPerSquareMetre,
   millimetres,
   minutes,
@@ -30,7 +31,7 @@ export function notedFigure({ slot: { unit }, value }: Noted, figures: Figures):
     case 'g':
       return figures.mass(grams(value));
     case 'L':
-      return figures.volume(litres(value));
+      return value < 0.1 ? figures.syringe(litres(value)) : figures.volume(litres(value));
     case 'C':
       return figures.temperature(celsius(value));
     case '%':
@@ -47,6 +48,8 @@ export function notedFigure({ slot: { unit }, value }: Noted, figures: Figures):
       return figures.speed(metresPerSecond(value));
     case 'mg/m2':
       return figures.salts(milligramsPerSquareMetre(value));
+    case 'uS/cm':
+      return figures.conductivity(microsiemensPerCentimetre(value));
     case 'rpm':
       return `${figures.count(value)} rpm`;
     case undefined:

@@ -17,7 +17,7 @@ import { outOfRange, type Result } from './refusal.ts';
  * the 1.2 mg/m2 per uS/cm that an instrument manual prints after that standard (3 mL, 12.5 cm2). Sodium chloride's follows from the
  * ionic conductivities at infinite dilution (CRC Handbook: Na+ 0.005008, Cl- 0.007631 S m2/mol) and 58.44 g/mol.
  */
-const saltConstant = { 'iso-mix': 5, 'sodium-chloride': 0.05844 / (0.005008 + 0.007631) } as const;
+export const saltConstant = { 'iso-mix': 5, 'sodium-chloride': 0.05844 / (0.005008 + 0.007631) } as const;
 
 /** What the salts are taken to be. The mixture gives the larger figure. */
 export type SaltKind = keyof typeof saltConstant;
@@ -48,7 +48,10 @@ export function microgramsPerSquareCentimetre(density: MilligramsPerSquareMetre)
   return density / 10;
 }
 
-/** A reading brought to 25 degC at 2 % a degree (from memory), for a meter that does not do it; 5 to 40 degC. */
+/**
+ * A reading brought to 25 degC at 2 % a degree (from memory), for a meter that does not do it; 5 to 40 degC.
+ * @awaited
+ */
 export function conductivityAt25(
   reading: MicrosiemensPerCentimetre,
   solution: Celsius,

@@ -5,7 +5,17 @@ import { solventIds } from '../calc/solvents.ts';
 import { event } from '../event.ts';
 import { adhesionRatings, contaminants, grits, prepWays, rubResults, surfaceGrades } from '../grades.ts';
 import { methods } from '../methods.ts';
-import { Celsius, Micrometres, MilligramsPerSquareMetre, Millimetres, Minutes, SquareMetres } from '../unit-schemas.ts';
+import {
+  Celsius,
+  Litres,
+  Micrometres,
+  MicrosiemensPerCentimetre,
+  MilligramsPerSquareMetre,
+  Millimetres,
+  Minutes,
+  SquareCentimetres,
+  SquareMetres,
+} from '../unit-schemas.ts';
 import { holdingCodes } from './holding-codes.ts';
 
 /** The reading that failed, as it was when it held the part. */
@@ -38,6 +48,10 @@ export const PartEvent = z.discriminatedUnion('type', [
     grit: z.enum(grits).optional(),
     profileMicrometres: Micrometres.optional(),
     saltsMilligramsPerSquareMetre: MilligramsPerSquareMetre.optional(),
+    /** Of a patch test: over the water's own, with the water and the patch where they are not the standard's. */
+    saltsMicrosiemensPerCentimetre: MicrosiemensPerCentimetre.optional(),
+    extractLitres: Litres.optional(),
+    patchSquareCentimetres: SquareCentimetres.optional(),
     /** ISO 8502-3, how much: 0 to 5. */
     dustRating: z.number().int().min(0).max(5).optional(),
   }),

@@ -14,6 +14,7 @@ import { minutesAfter } from '../units.ts';
 import type { PartDetails } from '../verbs/said.ts';
 import type { HoldingCode } from './holding-codes.ts';
 import type { FailedReading } from './part-events.ts';
+import { saltsTold } from './patch-test.ts';
 
 export interface Coat {
   readonly seq: number;
@@ -182,7 +183,7 @@ function preparedBy({ prepared, coats }: Part, fact: FactOf<'SurfacePrepared'>, 
     by: isWorked ? by : (before?.by ?? by),
     grade: fact.grade ?? before?.grade,
     profileMicrometres: fact.profileMicrometres ?? measured?.profileMicrometres,
-    saltsMilligramsPerSquareMetre: fact.saltsMilligramsPerSquareMetre ?? measured?.saltsMilligramsPerSquareMetre,
+    saltsMilligramsPerSquareMetre: saltsTold(fact) ?? measured?.saltsMilligramsPerSquareMetre,
     dustRating: fact.dustRating ?? measured?.dustRating,
     removed: together(before?.removed, fact.removed),
     solvents: together(before?.solvents, fact.solvents),

@@ -7,21 +7,32 @@ import type { EventBody, NewEvent } from '../history.ts';
 import { crewStream, type PartName, partStream, type StreamId } from '../ids.ts';
 import { known } from '../known.ts';
 import { lastSaid } from '../settled.ts';
-import type { Shop } from '../shop.ts';
+import { liveBatches, type Shop } from '../shop.ts';
+import { litresFromMillilitres } from '../units.ts';
 import { askedAsNew } from './new-part.ts';
+import { sheetsAtHand } from './surface-life.ts';
 
 export function decidePrep(shop: Shop, said: Said<CommandOf<'prep'>>): Decision {
   const { parts, asNew = false, grade, removed, solvents, prepWays, grit } = said.command;
+  const patch = said.command.saltsMicrosiemensPerCentimetre === undefined ? undefined : patchAtHand(shop);
   const of = known({
     grade,
     removed: removed && [...removed],
     solvents: solvents && [...solvents],
     prepWays: prepWays && [...prepWays],
     grit,
+    extractLitres: patch && litresFromMillilitres(patch.waterMillilitres),
+    patchSquareCentimetres: patch?.areaSquareCentimetres,
   });
   // The first of all puts the keeping of them on: filed under the crew too.
   const isFirst = lastSaid(shop.crew, 'prep') === undefined;
   return onNew(shop, said, { parts, asNew }, { type: 'SurfacePrepared', ...of }, isFirst ? [crewStream] : []);
+}
+
+/** As the sheet has it that most likely counts. */
+function patchAtHand(shop: Shop) {
+  const sheet = liveBatches(shop).at(-1)?.sheet ?? sheetsAtHand(shop)[0];
+  return sheet?.surface?.salts?.patch;
 }
 
 export function decidePartSurface(shop: Shop, said: Said<CommandOf<'surface'>>, part: PartName): Decision {

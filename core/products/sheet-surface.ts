@@ -4,7 +4,7 @@
 import { z } from 'zod';
 import { contaminants, surfaceGrades } from '../grades.ts';
 import * as units from '../units.ts';
-import { source } from './sheet-duration.ts';
+import { above0, source } from './sheet-duration.ts';
 import { rule } from './sheet-fault.ts';
 
 const atLeast0 = z.number().min(0);
@@ -22,6 +22,13 @@ export const Surface = z.strictObject({
   salts: z
     .strictObject({
       mostMilligramsPerSquareMetre: atLeast0.transform((value) => units.milligramsPerSquareMetre(value)),
+      /** Of the shop's own patches; left out, the standard's. */
+      patch: z
+        .strictObject({
+          areaSquareCentimetres: above0.transform((value) => units.squareCentimetres(value)),
+          waterMillilitres: above0.transform((value) => units.millilitres(value)),
+        })
+        .optional(),
       source,
     })
     .optional(),

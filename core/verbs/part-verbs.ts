@@ -8,6 +8,7 @@ import {
   area,
   choice,
   choices,
+  conductivity,
   count,
   duration,
   films,
@@ -24,6 +25,7 @@ import {
   spoken,
   temperature,
   unasked,
+  volume,
 } from './slot.ts';
 import { verb } from './verb.ts';
 
@@ -64,6 +66,13 @@ export const partVerbs = {
       grit: choice('grit', grits, { amend: true }),
       profileMicrometres: micrometres('profile', { noted: true, amend: true }, { highest: 1_000, above: true }),
       saltsMilligramsPerSquareMetre: salts('salts', { noted: true, amend: true, behind: 'salts' }),
+      /** What a patch test shows over the water's own, and the water that was on the patch. */
+      saltsMicrosiemensPerCentimetre: conductivity('conductivity', { noted: true, amend: true, behind: 'salts' }),
+      extractLitres: volume(
+        'extract',
+        { noted: true, amend: true, behind: 'extract' },
+        { units: ['mL'], highest: 1_000, above: true },
+      ),
       /** ISO 8502-3, how much: 0 to 5. */
       dustRating: count('dust', { noted: true, amend: true, behind: 'dust' }, { lowest: 0, highest: 5 }),
     },
@@ -72,6 +81,7 @@ export const partVerbs = {
       oneOf: [
         ...(['grade', 'removed', 'solvents', 'prepWays', 'grit'] as const),
         ...(['profileMicrometres', 'saltsMilligramsPerSquareMetre', 'dustRating'] as const),
+        ...(['saltsMicrosiemensPerCentimetre'] as const),
       ],
     },
   ),

@@ -9,6 +9,7 @@ import type {
   Litres,
   MetresPerSecond,
   Micrometres,
+  MicrosiemensPerCentimetre,
   MilligramsPerSquareMetre,
   Millimetres,
   Minutes,
@@ -32,7 +33,7 @@ export type Kind =
   | 'word';
 
 /** Metric, as a figure in it is written. */
-export type BaseUnit = 'g' | 'L' | 'C' | '%' | 'mm' | 'm2' | 'um' | 'min' | 'm/s' | 'mg/m2' | 'rpm';
+export type BaseUnit = 'g' | 'L' | 'C' | '%' | 'mm' | 'm2' | 'um' | 'min' | 'm/s' | 'mg/m2' | 'uS/cm' | 'rpm';
 
 /** In the base unit of the kind. What lies outside is a slip of the thumb, never a reading. */
 export interface Limits {
@@ -155,6 +156,7 @@ const figures = {
   duration: figure('duration', 'min', ['min', 'h'], { lowest: 0, highest: 240, unit: 'min', above: true }),
   speed: figure('word', 'm/s', ['m/s', 'fpm'], { lowest: 0, highest: 20, unit: 'm/s' }),
   salts: figure('word', 'mg/m2', ['mg/m2'], { lowest: 0, highest: 10_000, unit: 'mg/m2' }),
+  conductivity: figure('word', 'uS/cm', ['uS/cm'], { lowest: 0, highest: 10_000, unit: 'uS/cm' }),
   share: figure('percent', '%', ['%'], { lowest: 0, highest: 100, unit: '%', above: true }),
   turning: figure('word', 'rpm', ['rpm'], { lowest: 10, highest: 30_000, unit: 'rpm' }),
 };
@@ -177,6 +179,8 @@ export const speed: Maker<MetresPerSecond> = figures.speed;
 /** Of a stirrer. */
 export const turning: Maker<RevolutionsPerMinute> = figures.turning;
 export const salts: Maker<MilligramsPerSquareMetre> = figures.salts;
+/** Of the water that was on a patch of steel. */
+export const conductivity: Maker<MicrosiemensPerCentimetre> = figures.conductivity;
 /** Several readings of a gauge; the last unit covers all before it. */
 export const films: Maker<readonly Micrometres[]> = (name, options, span) => ({
   ...figures.film(name, options, span),

@@ -8,7 +8,15 @@ import { type Part, phaseOfPart } from '../../core/part/part.ts';
 import { openUntil } from '../../core/part/part-clocks.ts';
 import { awaitsCoat, earliestSurfaceEnd, sheetsAtHand } from '../../core/part/surface-life.ts';
 import { airLog, batchOf, type Shop } from '../../core/shop.ts';
-import { celsius, type EpochMs, grams, micrometres, milligramsPerSquareMetre, minutes } from '../../core/units.ts';
+import {
+  celsius,
+  type EpochMs,
+  grams,
+  micrometres,
+  microsiemensPerCentimetre,
+  milligramsPerSquareMetre,
+  minutes,
+} from '../../core/units.ts';
 import { type Draw, oneOf, type Say } from './walk-acts.ts';
 
 export function crewActs(shop: Shop): readonly Say[] {
@@ -79,7 +87,11 @@ function prep(draw: Draw): Command {
   return {
     ...{ verb: 'prep', parts: [surfaceName(draw)], ...saidNew(draw), grade: oneOf(draw, ['sa2.5', 'sp10']) },
     ...(draw(2) === 0 ? {} : { profileMicrometres: micrometres(oneOf(draw, [60, 60, 90])) }),
-    ...(draw(2) === 0 ? {} : { saltsMilligramsPerSquareMetre: milligramsPerSquareMetre(12), dustRating: 1 }),
+    ...oneOf<Partial<Extract<Command, { verb: 'prep' }>>>(draw, [
+      {},
+      { saltsMilligramsPerSquareMetre: milligramsPerSquareMetre(12), dustRating: 1 },
+      { saltsMicrosiemensPerCentimetre: microsiemensPerCentimetre(12), dustRating: 1 },
+    ]),
   };
 }
 

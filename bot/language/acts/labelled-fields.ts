@@ -44,7 +44,7 @@ export function labelledAt(verb: Verb, act: ActLine, index: number, only?: 'amen
   if (token?.kind !== 'word') return undefined;
   const { word } = token;
   const slotLabelled = context.hearing.labels.get(word);
-  const found = labelled[verb].find(
+  const all = labelled[verb].filter(
     ({
       label,
       field: {
@@ -52,6 +52,10 @@ export function labelledAt(verb: Verb, act: ActLine, index: number, only?: 'amen
       },
     }) => label === word || (slot !== undefined && slot.name === slotLabelled),
   );
+  // `salts 12mg/m2`, `salts 12uS/cm`: of several behind one word the unit says which.
+  const ofUnit = ({ field }: Labelled): boolean =>
+    field.slots.some(({ unit }) => rareFigureFrom(tokens, index + 1, unit) !== undefined);
+  const found = all.length > 1 ? (all.find(ofUnit) ?? all[0]) : all[0];
   if (found === undefined || (only === 'amend' && found.field.options?.amend !== true)) return undefined;
   const { name, field } = found;
   // `dust off` says that it is gone, `dust 1` how much is left.

@@ -8,9 +8,11 @@ import {
   cubicMetresFromCubicFeet,
   litresFromUsGallons,
   type MetresPerSecond,
+  type MicrosiemensPerCentimetre,
   type MilligramsPerSquareMetre,
   metresPerSecond,
   metresPerSecondFromFeetPerMinute,
+  microsiemensPerCentimetre,
   milligramsPerSquareMetre,
   type RevolutionsPerMinute,
   revolutionsPerMinute,
@@ -29,6 +31,13 @@ const speeds: Readonly<Record<string, (value: number) => MetresPerSecond>> = {
 const salts: Readonly<Record<string, (value: number) => MilligramsPerSquareMetre>> = {
   'mg/m2': milligramsPerSquareMetre,
   'mg/m^2': milligramsPerSquareMetre,
+};
+
+/** Water and steel, µ from either keyboard. */
+const conductivities: Readonly<Record<string, (value: number) => MicrosiemensPerCentimetre>> = {
+  'us/cm': microsiemensPerCentimetre,
+  'µs/cm': microsiemensPerCentimetre,
+  'μs/cm': microsiemensPerCentimetre,
 };
 
 const turns: Readonly<Record<string, (value: number) => RevolutionsPerMinute>> = {
@@ -63,6 +72,7 @@ export function rareFigureFrom(
 ): Taken<number> | undefined {
   if (unit === 'm/s') return speedFrom(tokens, from);
   if (unit === 'rpm') return figureFrom(tokens, from, turns);
+  if (unit === 'uS/cm') return figureFrom(tokens, from, conductivities);
   return unit === 'mg/m2' ? figureFrom(tokens, from, salts) : undefined;
 }
 
@@ -75,7 +85,7 @@ export function roomFrom(tokens: readonly Token[], from: number): Taken<CubicMet
   return figureFrom(tokens, from, rooms);
 }
 
-const together = /^(\d+(?:[.,]\d+)?)([a-z^]+(?:\/[a-z^]+)?[23]?)$/;
+const together = /^(\d+(?:[.,]\d+)?)([a-zµμ^]+(?:\/[a-z^]+)?[23]?)$/;
 
 function figureFrom<Value>(
   tokens: readonly Token[],

@@ -4,7 +4,13 @@ import fc from 'fast-check';
 import { solventIds } from '../../../core/calc/solvents.ts';
 import type { Command } from '../../../core/commands.ts';
 import { adhesionRatings, contaminants, grits, prepWays, rubResults, surfaceGrades } from '../../../core/grades.ts';
-import { micrometres, milligramsPerSquareMetre, minutes } from '../../../core/units.ts';
+import {
+  litresFromMillilitres,
+  micrometres,
+  microsiemensPerCentimetre,
+  milligramsPerSquareMetre,
+  minutes,
+} from '../../../core/units.ts';
 
 interface Draws {
   readonly only: <V extends string>(verb: V) => fc.Arbitrary<V>;
@@ -30,6 +36,8 @@ export function partAndPeopleCommands({ only, part, parts, figure }: Draws): rea
         grit: fc.constantFrom(...grits),
         profileMicrometres: figure(1, 1000).map(micrometres),
         saltsMilligramsPerSquareMetre: fc.integer({ min: 0, max: 9999 }).map(milligramsPerSquareMetre),
+        saltsMicrosiemensPerCentimetre: fc.integer({ min: 0, max: 9999 }).map(microsiemensPerCentimetre),
+        extractLitres: fc.integer({ min: 1, max: 20 }).map((water) => litresFromMillilitres(water)),
         dustRating: fc.integer({ min: 0, max: 5 }),
         asNew: fc.constant(true as const),
       },

@@ -8,8 +8,10 @@ import {
   grams,
   gramsFromOunces,
   litres,
+  litresFromMillilitres,
   micrometres,
   micrometresFromMils,
+  microsiemensPerCentimetre,
   milligramsPerSquareMetre,
   millimetres,
   minutes,
@@ -221,6 +223,18 @@ export const partLines: readonly TypedLine[] = [
     ...{ verb: 'prep', parts: ['impeller-7'], grade: 'sa2.5', profileMicrometres: micrometresFromMils(2.4) },
     ...{ saltsMilligramsPerSquareMetre: milligramsPerSquareMetre(12), dustRating: 1 },
   }),
+  act('prep lid-6 salts 12uS/cm', {
+    ...{ verb: 'prep', parts: ['lid-6'], saltsMicrosiemensPerCentimetre: microsiemensPerCentimetre(12) },
+  }),
+  act('Prep lid-6 salts 12 µS/cm extract 15 mL', {
+    ...{ verb: 'prep', parts: ['lid-6'], saltsMicrosiemensPerCentimetre: microsiemensPerCentimetre(12) },
+    extractLitres: litresFromMillilitres(15),
+  }),
+  act('amend lid-6 prep salts 4 μS/cm misread', {
+    ...{ verb: 'amend', of: { verb: 'prep', part: 'lid-6' }, why: 'misread' },
+    change: { saltsMicrosiemensPerCentimetre: microsiemensPerCentimetre(4) },
+  }),
+  miss('prep lid-6 salts 12uS/cm extract 2L', 'impossible', '2L'),
   act('prep lid-6 degreased acetone, rust off', {
     ...{ verb: 'prep', parts: ['lid-6'], removed: ['grease', 'rust'], solvents: ['acetone'] },
   }),

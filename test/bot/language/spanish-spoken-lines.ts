@@ -3,8 +3,10 @@ import {
   celsius,
   grams,
   litres,
+  litresFromMillilitres,
   metresPerSecond,
   micrometres,
+  microsiemensPerCentimetre,
   minutes,
   percent,
   squareMetres,
@@ -117,6 +119,10 @@ export const spanishSpokenLines: readonly TypedLine[] = [
   act('bloquear impeller-7 burbujas', { verb: 'hold', parts: ['impeller-7'], why: 'burbujas' }),
   act('desengrasada impeller-7 con acetona, óxido fuera', {
     ...{ verb: 'prep', parts: ['impeller-7'], removed: ['grease', 'rust'], solvents: ['acetone'] },
+  }),
+  act('preparar lid-6 sales 12 µS/cm extracto 15 mL', {
+    ...{ verb: 'prep', parts: ['lid-6'], saltsMicrosiemensPerCentimetre: microsiemensPerCentimetre(12) },
+    extractLitres: litresFromMillilitres(15),
   }),
   act('preparar impeller-7 sa2.5 desengrasada acetona, sin óxido, sin polvo', {
     ...{

@@ -1,6 +1,7 @@
 // What happened, in English, in half a line: for corrections, deviations, the day and the trace.
 
 import type { Fact } from '../../../../core/history.ts';
+import { patchTold } from '../../../../core/part/patch-test.ts';
 import { isPlain, type PlainFact, plainVerb } from '../../../../core/verbs/plain.ts';
 import { endingOfRing, timeOf } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
@@ -56,7 +57,7 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'PartReceived':
       return 'part noted';
     case 'SurfacePrepared':
-      return `prepared ${englishSurface.preparation(fact, figures)}`;
+      return `prepared ${englishSurface.preparation({ ...fact, salts: patchTold(fact)?.salts }, figures)}`.trimEnd();
     case 'CoatApplied':
       return `${fact.part} ${fact.pass === undefined ? 'coated' : 'touched up'} (${fact.method}, batch ${fact.batch})`;
     case 'CureStarted':

@@ -74,7 +74,7 @@ export const englishParts = {
   bears: (celsius: Celsius, figures: Figures) => `bears ${figures.temperature(celsius)}`,
   unknownDetails: (parts: readonly PartName[], what: readonly DetailAsked[], figures: Figures) =>
     `Not known of ${figures.list(parts)}: ${figures.list(what.map((each) => details[each]))}.`,
-  prepared: (part: PartName, how: string) => `${part}: prepared, ${how}`,
+  prepared: (part: PartName, how: string) => `${part}: prepared${how === '' ? '' : `, ${how}`}`,
   noSurfaceLife: (sheets: readonly string[], figures: Figures) =>
     `${figures.list(sheets)} gives no life of a prepared surface: coat it soon, and ask what the job allows.`,
   surfaceLifeOf: (sheet: string) => `Its life is by the sheet of ${sheet}.`,

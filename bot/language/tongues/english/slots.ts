@@ -54,6 +54,8 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   'filter-grade': 'grade of the filter',
   'filter-material': 'glass-fibre, nylon, polypropylene or stainless-mesh',
   'filtered-into': 'second-vessel or same-vessel',
+  conductivity: 'conductivity',
+  extract: 'extract',
   salts: englishTerms.salts.one,
   dust: englishTerms.dust.one,
   pass: 'another pass',

@@ -3,7 +3,9 @@
 import type { SolventId } from '../../../../core/calc/solvents.ts';
 import type { SurfaceLimits } from '../../../../core/crew/job-limits.ts';
 import type { Contaminant, Grit, PrepWay, SurfaceGrade } from '../../../../core/grades.ts';
+import type { PatchTold } from '../../../../core/part/patch-test.ts';
 import type { SurfaceAsked, SurfaceAsker, SurfaceBreach, SurfaceFigure } from '../../../../core/part/surface-limits.ts';
+import type { MilligramsPerSquareMetre } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishSolvents } from './solvents.ts';
 
@@ -48,6 +50,8 @@ interface Preparation {
   readonly solvents?: readonly SolventId[] | undefined;
   readonly prepWays?: readonly PrepWay[] | undefined;
   readonly grit?: Grit | undefined;
+  /** By a patch test. */
+  readonly salts?: MilligramsPerSquareMetre | undefined;
 }
 
 const asker = (by: SurfaceAsker): string => (by.is === 'sheet' ? by.name : `job ${by.job}`);
@@ -69,7 +73,14 @@ function limits({ grades: asked, profile, ...most }: SurfaceLimits, figures: Fig
   return found.length === 0 ? 'nothing more' : found.join(', ');
 }
 
+/** What a patch test comes to, with its sum. */
+function patchTest({ conductivity, water, patch, constant, salts }: PatchTold, figures: Figures): string {
+  const sum = `${figures.count(constant)} × ${figures.syringe(water)} × ${figures.conductivity(conductivity)} ÷ ${figures.decimal(patch)} cm²`;
+  return `Salts: ${sum} = ${figures.salts(salts)}, ${figures.saltsPerSquareCentimetre(salts)} (ISO 8502-9), the water’s own conductivity taken off before. Other water on the patch? Say extract 15mL with it.`;
+}
+
 export const englishSurface = {
+  patchTest,
   contaminants,
   /** What a job asks for. */
   limits,
@@ -107,13 +118,17 @@ export const englishSurface = {
     }
   },
   /** All that was said of it. */
-  preparation: ({ grade, removed = [], solvents = [], prepWays = [], grit }: Preparation, figures: Figures): string =>
+  preparation: (
+    { grade, removed = [], solvents = [], prepWays = [], grit, salts }: Preparation,
+    figures: Figures,
+  ): string =>
     [
       grade === undefined ? '' : gradeNames[grade],
       removed.length === 0 ? '' : `${figures.list(removed.flatMap((each) => contaminants[each]))} off`,
       prepWays.length === 0 ? '' : figures.list(prepWays.map((each) => ways[each])),
       grit === undefined ? '' : grit.toUpperCase(),
       solvents.length === 0 ? '' : `with ${figures.list(solvents.map((each) => englishSolvents[each]))}`,
+      salts === undefined ? '' : `salts ${figures.salts(salts)}`,
     ]
       .filter((text) => text !== '')
       .join(', '),

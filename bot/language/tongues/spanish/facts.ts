@@ -1,6 +1,7 @@
 // What happened, in Spanish, in half a line: for corrections, deviations, the day and the trace.
 
 import type { Fact } from '../../../../core/history.ts';
+import { patchTold } from '../../../../core/part/patch-test.ts';
 import { isPlain, type PlainFact, plainVerb } from '../../../../core/verbs/plain.ts';
 import { endingOfRing } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
@@ -74,7 +75,9 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
     case 'PartReceived':
       return 'pieza anotada';
     case 'SurfacePrepared':
-      return `superficie preparada, ${spanishSurface.preparation(fact, figures)}`;
+      return ['superficie preparada', spanishSurface.preparation({ ...fact, salts: patchTold(fact)?.salts }, figures)]
+        .filter((text) => text !== '')
+        .join(', ');
     case 'CoatApplied':
       return `${fact.part}: capa ${fact.pass === undefined ? 'aplicada' : 'retocada'} (${methodName(say, fact.method)}, mezcla ${fact.batch})`;
     case 'CureStarted':

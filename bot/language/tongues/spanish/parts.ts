@@ -62,7 +62,7 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   bears: (celsius, figures) => `aguanta ${figures.temperature(celsius)}`,
   unknownDetails: (parts, what, figures) =>
     `No se sabe de ${figures.list(parts)}: ${figures.list(what.map((each) => details[each]))}.`,
-  prepared: (part, how) => `${part}: superficie preparada, ${how}`,
+  prepared: (part, how) => `${part}: superficie preparada${how === '' ? '' : `, ${how}`}`,
   noSurfaceLife: (sheets, figures) =>
     `${figures.list(sheets)} no ${sheets.length > 1 ? 'dicen' : 'dice'} cuánto dura una superficie preparada: aplique pronto, y pregunte qué admite el trabajo.`,
   surfaceLifeOf: (sheet) => `Lo que dura, según ${say.the('sheet')} de ${sheet}.`,

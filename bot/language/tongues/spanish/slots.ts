@@ -54,6 +54,8 @@ export const spanishSlots = (say: Spoken): Readonly<Record<Slot, string>> => ({
   'filter-grade': 'grado del filtro',
   'filter-material': 'fibra-vidrio, nailon, polipropileno o malla',
   'filtered-into': 'otro recipiente o mismo recipiente',
+  conductivity: 'conductividad',
+  extract: 'extracto',
   salts: 'sales',
   dust: 'polvo',
   pass: 'otra pasada',

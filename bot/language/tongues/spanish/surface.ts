@@ -2,6 +2,7 @@
 
 import type { SurfaceLimits } from '../../../../core/crew/job-limits.ts';
 import type { PrepWay, SurfaceGrade } from '../../../../core/grades.ts';
+import type { PatchTold } from '../../../../core/part/patch-test.ts';
 import type { SurfaceAsked, SurfaceAsker, SurfaceBreach } from '../../../../core/part/surface-limits.ts';
 import type { Figures } from '../../figures.ts';
 import { gradeNames, type SurfaceWords } from '../english/surface.ts';
@@ -64,8 +65,15 @@ export function spanishSurfaceBreach(say: Spoken, breach: SurfaceBreach, figures
   }
 }
 
+/** What a patch test comes to, with its sum. */
+function spanishPatchTest({ conductivity, water, patch, constant, salts }: PatchTold, figures: Figures): string {
+  const sum = `${figures.count(constant)} × ${figures.syringe(water)} × ${figures.conductivity(conductivity)} ÷ ${figures.decimal(patch)} cm²`;
+  return `Sales: ${sum} = ${figures.salts(salts)}, ${figures.saltsPerSquareCentimetre(salts)} (ISO 8502-9), descontada antes la conductividad propia del agua. ¿Otra cantidad de agua en el parche? Dígala con la lectura: extracto 15mL.`;
+}
+
 export const spanishSurface: Omit<SurfaceWords, 'limits' | 'breach' | 'asked' | 'figureNames'> = {
   contaminants,
+  patchTest: spanishPatchTest,
   toRemove: (what, sheet, figures) =>
     `Antes de su capa, según ${sheet}, sin ${figures.list(what.flatMap((each) => contaminants[each]))}.`,
   offToo: (what, sheet, figures) =>
@@ -74,13 +82,14 @@ export const spanishSurface: Omit<SurfaceWords, 'limits' | 'breach' | 'asked' | 
   onPaper: (how, missing, figures) =>
     `Superficie: ${[how, missing.length === 0 ? '' : `sin dato: ${figures.list(missing)}`].filter((text) => text !== '').join('; ')}`,
   notGiven: 'sin dato',
-  preparation: ({ grade, removed = [], solvents = [], prepWays = [], grit }, figures) =>
+  preparation: ({ grade, removed = [], solvents = [], prepWays = [], grit, salts }, figures) =>
     [
       grade === undefined ? '' : gradeNames[grade],
       removed.length === 0 ? '' : `sin ${figures.list(removed.flatMap((each) => contaminants[each]))}`,
       prepWays.length === 0 ? '' : figures.list(prepWays.map((each) => ways[each])),
       grit === undefined ? '' : grit.toUpperCase(),
       solvents.length === 0 ? '' : `con ${figures.list(solvents.map((each) => spanishSolvents[each]))}`,
+      salts === undefined ? '' : `sales ${figures.salts(salts)}`,
     ]
       .filter((text) => text !== '')
       .join(', '),
