@@ -8,7 +8,7 @@ import type { BatchNumber, PartName, PersonName, PlaceName, SheetId } from '../.
 import type { Alarm } from '../../core/session/session-commands.ts';
 import type { SettingName } from '../../core/settings.ts';
 import type { EpochMs } from '../../core/units.ts';
-import type { Limits } from '../../core/verbs/slot.ts';
+import type { Limits } from '../../core/verbs/slot-row.ts';
 import type { Hearing } from './hearing.ts';
 import type { Slot } from './slots.ts';
 import type { Profile } from './tongues/profile.ts';

@@ -4,7 +4,8 @@
 import { type SlotName, verbRows } from '../../core/commands.ts';
 import { tableOf } from '../../core/own-key.ts';
 import { questionRows } from '../../core/verbs/question-rows.ts';
-import type { FieldRow, Limits, SlotRow } from '../../core/verbs/slot.ts';
+import type { FieldRow } from '../../core/verbs/slot.ts';
+import type { Limits, SlotRow } from '../../core/verbs/slot-row.ts';
 import type { SlotOf } from '../../core/verbs/verb.ts';
 
 const others = {

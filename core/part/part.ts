@@ -8,13 +8,13 @@ import type { Entry, FactOf } from '../history.ts';
 import type { BatchNumber, PartName, PersonName } from '../ids.ts';
 import { known } from '../known.ts';
 import type { Method } from '../methods.ts';
+import { saltsTold } from '../patch-test.ts';
 import { foldRings, type RingLog } from '../ring-log.ts';
 import type { Celsius, EpochMs, Micrometres, MilligramsPerSquareMetre, Minutes } from '../units.ts';
 import { minutesAfter } from '../units.ts';
 import type { PartDetails } from '../verbs/said.ts';
 import type { HoldingCode } from './holding-codes.ts';
 import type { FailedReading } from './part-events.ts';
-import { saltsTold } from './patch-test.ts';
 
 export interface Coat {
   readonly seq: number;

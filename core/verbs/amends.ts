@@ -3,7 +3,8 @@
 import { type SlotName, type Verb, verbRows, verbs } from '../commands.ts';
 import type { Noun } from '../ids.ts';
 import type { AmendableVerb } from './correction-verbs.ts';
-import type { NamedSlot, Options } from './slot.ts';
+import type { Options } from './slot.ts';
+import type { NamedSlot } from './slot-row.ts';
 
 /** What an act is done to. A coat is done to its part; its batch may name it too. */
 export function actsOn(verb: Verb): Noun | undefined {

@@ -1,7 +1,7 @@
 // Figures that are noted with an act: they stand in its event as they were said and are told with it; no rule reads them.
 
 import { type Command, type SlotName, verbRows, verbs } from '../commands.ts';
-import type { NamedSlot } from './slot.ts';
+import type { NamedSlot } from './slot-row.ts';
 
 interface NotedField {
   readonly name: string;

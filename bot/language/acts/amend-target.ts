@@ -4,7 +4,7 @@ import { isVerb, ofEachVerb, verbRows } from '../../../core/commands.ts';
 import type { BatchNumber, Noun } from '../../../core/ids.ts';
 import { type Amends, actsOn, amendsOf, isAmendable } from '../../../core/verbs/amends.ts';
 import type { AmendableVerb, AmendTarget } from '../../../core/verbs/correction-verbs.ts';
-import type { Kind } from '../../../core/verbs/slot.ts';
+import type { Kind } from '../../../core/verbs/slot-row.ts';
 import { partNamed, placeNamed } from '../names-typed.ts';
 import type { Fault } from '../reading.ts';
 import { batchMarks, canMarks, fillers } from '../tongues/english/line-words.ts';

@@ -1,7 +1,7 @@
 // What a reader of a setting's value gets, and what it answers where the value is missing, of another kind or out of reach.
 
 import { type SettingName, type SettingRow, settingRows } from '../../../core/settings.ts';
-import type { Limits } from '../../../core/verbs/slot.ts';
+import type { Limits } from '../../../core/verbs/slot-row.ts';
 import type { Fault, LineContext } from '../reading.ts';
 import { unitOfSetting } from '../setting-units.ts';
 import { isOutside } from '../slots.ts';

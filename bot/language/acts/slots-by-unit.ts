@@ -2,7 +2,7 @@
 // says nothing.
 
 import { isVerb, verbRows } from '../../../core/commands.ts';
-import type { Kind } from '../../../core/verbs/slot.ts';
+import type { Kind } from '../../../core/verbs/slot-row.ts';
 import { type Slot, slots } from '../slots.ts';
 import { type VocabularyName, type VocabularyRow, vocabulary } from '../vocabulary.ts';
 

@@ -17,7 +17,7 @@ import {
   type RevolutionsPerMinute,
   revolutionsPerMinute,
 } from '../../../core/units.ts';
-import type { BaseUnit } from '../../../core/verbs/slot.ts';
+import type { BaseUnit } from '../../../core/verbs/slot-row.ts';
 import { readNumber } from './number-typed.ts';
 import type { Token } from './token.ts';
 

@@ -22,7 +22,7 @@ import {
   squareMetres,
   squareMetresFromSquareFeet,
 } from '../../../core/units.ts';
-import type { Kind } from '../../../core/verbs/slot.ts';
+import type { Kind } from '../../../core/verbs/slot-row.ts';
 import type { UnitSpellings } from '../tongues/english/units.ts';
 
 export interface Quantity {

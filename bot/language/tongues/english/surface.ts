@@ -3,8 +3,8 @@
 import type { SolventId } from '../../../../core/calc/solvents.ts';
 import type { SurfaceLimits } from '../../../../core/crew/job-limits.ts';
 import type { Contaminant, Grit, PrepWay, SurfaceGrade } from '../../../../core/grades.ts';
-import type { PatchTold } from '../../../../core/part/patch-test.ts';
 import type { SurfaceAsked, SurfaceAsker, SurfaceBreach, SurfaceFigure } from '../../../../core/part/surface-limits.ts';
+import type { PatchTold } from '../../../../core/patch-test.ts';
 import type { MilligramsPerSquareMetre } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishSolvents } from './solvents.ts';

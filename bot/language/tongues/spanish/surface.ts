@@ -2,8 +2,8 @@
 
 import type { SurfaceLimits } from '../../../../core/crew/job-limits.ts';
 import type { PrepWay, SurfaceGrade } from '../../../../core/grades.ts';
-import type { PatchTold } from '../../../../core/part/patch-test.ts';
 import type { SurfaceAsked, SurfaceAsker, SurfaceBreach } from '../../../../core/part/surface-limits.ts';
+import type { PatchTold } from '../../../../core/patch-test.ts';
 import type { Figures } from '../../figures.ts';
 import { gradeNames, type SurfaceWords } from '../english/surface.ts';
 import { capital, spanishSolvents } from './names.ts';

@@ -1,9 +1,9 @@
 // Salts on a part's steel as somebody told them: in mg/m2, or as the conductivity of a patch test, which becomes mg/m2 by
 // ISO 8502-9. What is told already has the water's own conductivity taken off.
 
-import { saltConstant, saltDensity } from '../calc/salts.ts';
-import { isFailed } from '../failed.ts';
-import type { FactOf } from '../history.ts';
+import { saltConstant, saltDensity } from './calc/salts.ts';
+import { isFailed } from './failed.ts';
+import type { FactOf } from './history.ts';
 import {
   type Litres,
   litres,
@@ -13,7 +13,7 @@ import {
   millilitres,
   type SquareCentimetres,
   squareCentimetres,
-} from '../units.ts';
+} from './units.ts';
 
 /** Of the patches that instrument manuals describe after ISO 8502-6 and -9: 1250 mm2 and 3 mL. */
 export const standardPatch = { squareCentimetres: squareCentimetres(12.5), litres: litres(0.003) };
