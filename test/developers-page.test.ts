@@ -93,7 +93,7 @@ function tables(): string {
     '### Reminder keys (a repeat carries its number: `batch/1/pot-end/2`)',
     table(
       ['key', 'title'],
-      reminderKinds.map((kind) => [keyOf(kind), english.rings[kind].title('…')]),
+      reminderKinds.map((kind) => [keyOf(kind), english.rings[kind].title('…', { date: (day) => day })]),
     ),
     '### What can be typed',
     table(

@@ -66,7 +66,7 @@ export function makeBoard(telling: Telling): Board {
     air: boardAir(telling),
     rings: rings.map(({ numberedKey, dueAt, to }) => ({
       key: numberedKey,
-      label: ringLabel(telling.words, numberedKey),
+      label: ringLabel(telling, numberedKey),
       at: ringTime(telling, numberedKey, dueAt),
       ...dueIn(telling, dueAt),
       to,

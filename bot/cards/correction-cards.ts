@@ -21,7 +21,7 @@ import { settingShown } from './setting-shown.ts';
 
 export function heardCard(telling: Telling, { envelopes }: Recorded): Card {
   const lines = envelopes.flatMap(({ body, by }) =>
-    body.type === 'RingAnswered' ? [telling.words.replies.heardKey(ringLabel(telling.words, body.key), by)] : [],
+    body.type === 'RingAnswered' ? [telling.words.replies.heardKey(ringLabel(telling, body.key), by)] : [],
   );
   return makeCard(telling.words.replies.heard, 'good', { lines });
 }

@@ -36,7 +36,7 @@ function ringsNext(telling: Telling): readonly PlannedReminder[] {
 /** One of a list of what rings next. */
 export function ringLine(telling: Telling, { numberedKey, dueAt, kind }: PlannedReminder): string {
   const { words, figures } = telling;
-  const label = ringLabel(words, numberedKey);
+  const label = ringLabel(telling, numberedKey);
   const why = kind === 'morning' ? morningOf(telling, numberedKey) : [];
   return words.replies.rings([label, ...why].join(': '), endingOfRing(numberedKey, dueAt), figures);
 }
@@ -104,7 +104,7 @@ export function snoozedCard(telling: Telling, request: Request, outcome: Recorde
   const { parts } = telling.words;
   const [body] = leftBy(outcome, 'RingSnoozed');
   if (body === undefined) return makeCard(parts.nothingAlive, 'plain');
-  return makeCard(parts.snoozed(ringLabel(telling.words, body.key)), 'plain', {
+  return makeCard(parts.snoozed(ringLabel(telling, body.key)), 'plain', {
     lines: [parts.snoozedUntil(endingOfRing(body.key, body.until), request.by, telling.figures)],
     actions: [tap(telling, 'ok', 'ok')],
   });

@@ -31,7 +31,7 @@ export function bellCard(telling: Telling, outcome: Recorded): Card {
 export function qualifiedCard(telling: Telling, outcome: Recorded, said: CommandOf<Qualification>): Card {
   const words = telling.words.session;
   const person = leftBy(outcome, 'QualificationDated')[0]?.person ?? said.person;
-  return makeCard(words.qualified(person, said.verb, said.until), 'plain', {
+  return makeCard(words.qualified(person, said.verb, said.until, telling.figures), 'plain', {
     actions: outcome.envelopes.slice(0, 1).map(({ seq }) => undoTap(telling, seq)),
   });
 }
@@ -46,7 +46,7 @@ export function assessedCard(telling: Telling, outcome: Recorded): Card {
   const serves = sheet?.sensitisers?.named.length === 0;
   return makeCard(words.assessedTitle, serves ? 'plain' : 'warn', {
     lines: [
-      words.assessed(given.place, given.sheet, given.method, given.until),
+      words.assessed(given.place, given.sheet, given.method, given.until, telling.figures),
       ...(serves ? [] : [words.assessmentIdle(sheet?.name ?? given.sheet)]),
     ],
     actions: outcome.envelopes.slice(0, 1).map(({ seq }) => undoTap(telling, seq)),

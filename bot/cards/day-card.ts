@@ -17,7 +17,7 @@ const onTimeMinutes = 1;
 
 export function dayCard(telling: Telling, day: DayRecord): Card {
   const { replies } = telling.words;
-  const title = replies.day(day.span.date);
+  const title = replies.day(day.span.date, telling.figures);
   if (day.idle && day.rings.length === 0) return makeCard(title, 'plain', { lines: [replies.idleDay] });
   return makeCard(title, day.deviations.length > 0 ? 'warn' : 'plain', {
     facts: dayFacts(telling, day),
@@ -110,7 +110,7 @@ function ringLines(telling: Telling, day: DayRecord): readonly string[] {
   const unanswered = new Map<string, { readonly key: string; times: number }>();
   for (const { key, answered } of day.rings) {
     if (answered) continue;
-    const label = ringLabel(telling.words, key);
+    const label = ringLabel(telling, key);
     const ring = unanswered.get(label) ?? { key, times: 0 };
     ring.times += 1;
     unanswered.set(label, ring);
@@ -119,7 +119,7 @@ function ringLines(telling: Telling, day: DayRecord): readonly string[] {
     ...day.rings
       .filter((ring) => ring.lateMinutes > onTimeMinutes)
       .map((ring) => replies.dayLateRing(ring.key, ring.lateMinutes, telling.figures)),
-    ...[...unanswered.values()].map(({ key, times }) => replies.dayUnanswered(key, times)),
+    ...[...unanswered.values()].map(({ key, times }) => replies.dayUnanswered(key, times, telling.figures)),
   ];
 }
 

@@ -14,14 +14,14 @@ export interface LedgerTold {
   readonly rows: readonly LedgerRow[];
   readonly totals: LedgerTotals;
   /** By day, or by month where the span is longer than two months. */
-  readonly parts: readonly { readonly label: string; readonly by: 'day' | 'month'; readonly vocGrams: Grams }[];
+  readonly parts: readonly { readonly label: string; readonly vocGrams: Grams }[];
   readonly limits: readonly LimitStanding[];
 }
 
 export function ledgerCard(telling: Telling, { span, rows, totals, parts, limits }: LedgerTold): Card {
   const { records } = telling.words;
   const near = limits.some(({ state }) => state !== 'below');
-  const title = records.ledger(span.first, span.last);
+  const title = records.ledger(span.first, span.last, telling.figures);
   return makeCard(title, near ? 'warn' : 'plain', {
     facts: factsOf(telling, { voc: totals.vocGrams, 'materials-total': totals.usedGrams }),
     lines: [
@@ -29,11 +29,7 @@ export function ledgerCard(telling: Telling, { span, rows, totals, parts, limits
       ...(rows.length === 0 ? [records.idle] : rows.flatMap((row) => rowLines(telling, row))),
       ...(parts.length < 2
         ? []
-        : parts.map(({ label, by, vocGrams }) =>
-            by === 'day'
-              ? records.ledgerDay(label, vocGrams, telling.figures)
-              : records.ledgerMonth(label, vocGrams, telling.figures),
-          )),
+        : parts.map(({ label, vocGrams }) => records.ledgerPart(label, vocGrams, telling.figures))),
       ...(limits.length === 0 ? [records.noLimits(telling.figures)] : []),
       records.ledgerRule,
     ],

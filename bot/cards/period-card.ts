@@ -25,7 +25,7 @@ const mostLines = 60;
 export function periodCard(telling: Telling, { period, ledger, limits, end }: PeriodTold): Card {
   const { records } = telling.words;
   const { span } = period;
-  const title = records.span(span.first, span.last);
+  const title = records.span(span.first, span.last, telling.figures);
   if (period.idle && period.rings.count === 0) return makeCard(title, 'plain', { lines: [records.idle] });
   const near = limits.some(({ state }) => state !== 'below');
   return makeCard(title, period.deviations.length > 0 || near ? 'warn' : 'plain', {

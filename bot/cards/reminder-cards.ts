@@ -59,7 +59,7 @@ export function reminderCard(telling: Telling, ringing: RingingReminder): Card {
   const missing = unprovedTitle !== undefined && subject.clock !== undefined && !isProved(subject.clock, now);
   const { title, act } = subject.rings;
   return makeCard(
-    missing ? unprovedTitle(subject.name) : title(subject.name),
+    missing ? unprovedTitle(subject.name) : title(subject.name, telling.figures),
     subject.tone ?? toneOf(ringing, missing),
     {
       facts: [
@@ -101,7 +101,7 @@ export function bareReminderCard(telling: Telling, ringing: RingingReminder): Ca
   const { kind, stream, key, to } = ringing.reminder;
   const { title, act } = telling.words.rings[kind];
   const name = nounOf(stream) === 'crew' ? key.slice(key.lastIndexOf('/') + 1) : nameIn(stream);
-  return makeCard(title(name), 'warn', {
+  return makeCard(title(name, telling.figures), 'warn', {
     facts: lateFacts(telling, ringing),
     lines: [...howItRings(telling, ringing), ...(act === '' ? [] : [act])],
     actions: [tap(telling, 'ok', `ok ${writeRingKey(ringing.reminder.key)}`)],

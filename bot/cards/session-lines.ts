@@ -80,7 +80,7 @@ export function dateLines(telling: Telling, session: Session): readonly string[]
   const past = exposed.flatMap((person) =>
     qualifications.flatMap((what) => {
       const until = datesOf(person)[what];
-      return until !== undefined && until < today ? [words.outOfDate(person, what, until)] : [];
+      return until !== undefined && until < today ? [words.outOfDate(person, what, until, telling.figures)] : [];
     }),
   );
   // Whoever lacks the same dates stands in one line.

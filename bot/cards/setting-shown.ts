@@ -14,7 +14,7 @@ import {
 } from '../../core/settings.ts';
 import { allSaid } from '../../core/settled.ts';
 import { sheetFor } from '../../core/shop.ts';
-import { litres, squareMetres } from '../../core/units.ts';
+import { squareMetres } from '../../core/units.ts';
 import type { Telling } from './card-context.ts';
 
 const shown: { readonly [Kind in SettingKind]: (telling: Telling, value: SettingValues[Kind]) => string } = {
@@ -44,7 +44,7 @@ const shown: { readonly [Kind in SettingKind]: (telling: Telling, value: Setting
       given.map(({ person, role }) => telling.words.settings.role(person, telling.words.chat.roles[role])),
     ),
   booth: (telling, { place, faceSquareMetres, cubicMetres }) => {
-    const room = cubicMetres === undefined ? [] : [telling.figures.volume(litres(cubicMetres * 1000))];
+    const room = cubicMetres === undefined ? [] : [telling.figures.space(cubicMetres)];
     // `Cabina: 4 m²`: the label has named the usual one.
     const named = place === 'booth' ? [] : [telling.words.names.place(place)];
     return [...named, telling.figures.area(faceSquareMetres), ...room].join(', ');

@@ -24,7 +24,7 @@ export function settingsCard(telling: Telling, name: PersonName): Card {
       }),
       ...qualifications.flatMap((what) => {
         const until = dates[what];
-        return until === undefined ? [] : [session.qualified(name, what, until)];
+        return until === undefined ? [] : [session.qualified(name, what, until, telling.figures)];
       }),
     ],
     actions: settingNames

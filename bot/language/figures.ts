@@ -7,7 +7,9 @@ import type { UnitSystem } from '../../core/crew/unit-system.ts';
 import {
   type Celsius,
   type CelsiusSpread,
+  type CubicMetres,
   type CubicMetresPerHour,
+  cubicFeetFromCubicMetres,
   cubicFeetPerMinuteFromCubicMetresPerHour,
   type EpochMs,
   epochMs,
@@ -57,6 +59,8 @@ export interface Figures {
   readonly mass: (mass: Grams) => string;
   /** Litres; for who works in gallons those, and of less than a quart its ounces. */
   readonly volume: (volume: Litres) => string;
+  /** Of a room or a booth. */
+  readonly space: (space: CubicMetres) => string;
   readonly area: (area: SquareMetres) => string;
   readonly temperature: (temperature: Celsius) => string;
   readonly spread: (spread: CelsiusSpread) => string;
@@ -95,6 +99,8 @@ export interface Figures {
   readonly iso: (at: EpochMs) => string;
   /** What a litre of it holds, never told lower than it is. */
   readonly contentUp: (content: GramsPerLitre) => string;
+  /** A day, or a month, by its ISO date alone. */
+  readonly date: (iso: string) => string;
   /** For paper. */
   readonly dated: (at: number) => string;
   /** Local date and time as a line can say it: `2026-03-02T09:40`. */
@@ -163,6 +169,8 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     hour: (hour) => profile.clock(DateTime.fromObject({ hour }, { zone: 'utc', locale })).replace(/^0/, ''),
     mass: (mass) => inPoundsFirst(mass, grams(mass)),
     volume: (volume) => (us ? gallonsOrOunces(volume, number) : `${number(2).format(volume)} L`),
+    space: (space) =>
+      us ? `${number(0).format(cubicFeetFromCubicMetres(space))} ft³` : `${number(2).format(space)} m³`,
     area: (area) => (us ? `${number(1).format(squareFeetFromSquareMetres(area))} ft²` : `${number(2).format(area)} m²`),
     temperature: (temperature) =>
       us ? `${number(0).format(fahrenheitFromCelsius(temperature))} °F` : `${number(1).format(temperature)} °C`,
@@ -197,6 +205,11 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     wall: (wall) => (us ? wallInches(wall, number, inch) : `${number(1).format(wall)} mm`),
     iso: (at) =>
       DateTime.fromMillis(Math.round(at), { zone }).toISO({ suppressMilliseconds: true }) ?? String(epochMs(at)),
+    date: (iso) => {
+      const local = DateTime.fromISO(iso, { zone, locale });
+      if (!local.isValid) return iso;
+      return iso.length < '2026-03-02'.length ? local.toFormat('LLL yyyy') : profile.date(local, today);
+    },
     dated: (at) => profile.dated(DateTime.fromMillis(at, { zone, locale })),
     stamp: (at) => {
       const local = DateTime.fromMillis(at, { zone });

@@ -45,12 +45,11 @@ const dayMs = 86_400_000;
 export async function solventCard(source: RecordSource, telling: Telling, span: Span): Promise<Card> {
   const { zone } = telling.shop.crew;
   const { entries, totals, limits } = await ledgerOf(source, telling, span);
-  const by = span.to - span.from > 62 * dayMs ? ('month' as const) : ('day' as const);
-  const label = (at: EpochMs) => DateTime.fromMillis(at, { zone }).toFormat(by === 'day' ? 'yyyy-MM-dd' : 'yyyy-MM');
+  const each = span.to - span.from > 62 * dayMs ? 'yyyy-MM' : 'yyyy-MM-dd';
+  const label = (at: EpochMs) => DateTime.fromMillis(at, { zone }).toFormat(each);
   const labels = [...new Set(entries.map(({ at }) => label(at)))];
   const parts = labels.map((name) => ({
     label: name,
-    by,
     vocGrams: ledgerTotals(entries.filter(({ at }) => label(at) === name)).vocGrams,
   }));
   return ledgerCard(telling, { span, rows: ledgerRows(entries), totals, parts, limits });

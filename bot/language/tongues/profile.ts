@@ -12,6 +12,8 @@ export interface Profile {
   readonly clock: (local: DateTime) => string;
   /** A day that is not today. */
   readonly day: (local: DateTime, today: DateTime) => string;
+  /** A day by its date alone, in a title or as the end of what somebody may do. */
+  readonly date: (local: DateTime, today: DateTime) => string;
   /** Between that day and its hour, where they stand after a colon. */
   readonly beforeClock: string;
   /** On paper, which outlives the day: always with its year. */

@@ -63,11 +63,11 @@ function tapsHtml(card: Card, n: number, viewer: Viewer): Html | '' {
   return html`<div class="taps">${openTapHtml(first, postPlace(n, 0), viewer, card)}${others.map((action, i) => tapHtml(action, postPlace(n, i + 1), viewer))}</div>`;
 }
 
-/** The first two bells: the rest stand on the board. */
+/** The first two bells, none of them of a day: the rest stand on the board. */
 function nextHtml(card: Card, at: string, { words, profile }: Viewer): Html | '' {
   const next = card.next.filter(({ key }) => !key.startsWith('crew/')).slice(0, 2);
   if (next.length === 0) return '';
-  return html`<p class="next">${next.map(({ key, dueAt }) => html`<span>${words.page.rings} <b>${stampOf(profile, { key, at: dueAt }, at)}</b> ${ringLabel(words, key)}</span>`)}</p>`;
+  return html`<p class="next">${next.map(({ key, dueAt }) => html`<span>${words.page.rings} <b>${stampOf(profile, { key, at: dueAt }, at)}</b> ${ringLabel({ words, figures: { date: (iso) => iso } }, key)}</span>`)}</p>`;
 }
 
 /** A figure stays with its unit at the end of a line. */

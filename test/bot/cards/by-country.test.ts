@@ -95,3 +95,21 @@ it.each([
   );
   close();
 });
+
+it.each([
+  ['en-GB', 'metric', 'The day: Mon 2 Mar', 'Thu 1 Jan to Sat 31 Jan', 'Booth: 4 m², 20 m³'],
+  ['en-US', 'us', 'The day: Mon Mar 2', 'Thu Jan 1 to Sat Jan 31', 'Booth: 43.1 ft², 706 ft³'],
+  ['es-ES', 'metric', 'El día: 2 mar 2026', 'Del 1 ene 2026 al 31 ene 2026', 'Cabina: 4 m², 20 m³'],
+] as const)('given %s, then a day and a room are told as the country writes them', async (language, units, ...told) => {
+  const { say, close } = sessionTalk(':memory:', crewOf(language, units));
+  const titles = [];
+  for (const line of ['day', 'from 2026-01-01 to 2026-01-31']) titles.push((await say(line)).card.title);
+  const { lines } = (await say('set booth 4m2 20m3')).card;
+  expect([...titles, lines[0]]).toEqual(told);
+  close();
+});
+
+it('given a date of another year, then the year is told with it', async () => {
+  const { text } = await lastOf(crewOf('en-US'), '@rosa: fit kari 2027-01-31');
+  expect(text).toContain('fit test of kari: until Sun Jan 31 2027');
+});

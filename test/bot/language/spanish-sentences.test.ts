@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { figuresFor } from '../../../bot/language/figures.ts';
-import { atTime, counted, spanishDay, theTime } from '../../../bot/language/tongues/spanish/names.ts';
+import { atTime, counted, theTime } from '../../../bot/language/tongues/spanish/names.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { celsius, celsiusSpread, epochMs, minutes } from '../../../core/units.ts';
 
@@ -44,10 +44,10 @@ describe('Spanish sentences', () => {
   });
 
   it('given a day of the record, then it is written as it is read aloud, and what is no day is left alone', () => {
-    expect(spanishDay('2026-03-02')).toBe('2 mar 2026');
-    expect(spanishDay('2026-12')).toBe('dic 2026');
-    expect(spanishDay('2026-13-02')).toBe('2026-13-02');
-    expect(spanishDay('Nave dos')).toBe('Nave dos');
+    expect(figures.date('2026-03-02')).toBe('2 mar 2026');
+    expect(figures.date('2026-12')).toBe('dic 2026');
+    expect(figures.date('2026-13-02')).toBe('2026-13-02');
+    expect(figures.date('Nave dos')).toBe('Nave dos');
   });
 
   it('given steel colder than the dew point, then the board says below', () => {

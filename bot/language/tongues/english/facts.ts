@@ -124,9 +124,9 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'StepAnswered':
       return englishSteps(figures.profile.locale).fact(fact, figures);
     case 'Rang':
-      return `rang: ${englishRingName(fact.key)}`;
+      return `rang: ${englishRingName(fact.key, figures)}`;
     case 'RingSnoozed':
-      return `put off until ${timeOf(figures, endingOfRing(fact.key, fact.until))}: ${englishRingName(fact.key)}`;
+      return `put off until ${timeOf(figures, endingOfRing(fact.key, fact.until))}: ${englishRingName(fact.key, figures)}`;
     case 'ShiftBegun':
       return 'on shift';
     case 'ShiftEnded':
@@ -136,6 +136,6 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'TakenOver':
       return 'took over';
     case 'RingAnswered':
-      return `heard: ${englishRingName(fact.key)}`;
+      return `heard: ${englishRingName(fact.key, figures)}`;
   }
 }

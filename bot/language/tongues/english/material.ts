@@ -17,9 +17,9 @@ export function englishMaterialObjection(objection: MaterialObjection, figures: 
     case 'no-gas':
       return `${englishComponents[objection.component]} is lost once air is left over it. Have inert gas (argon or nitrogen) at hand, or use the whole can at once, and say which: gas or whole.`;
     case 'can-expired':
-      return `Lot ${objection.lot} expired: its last day was ${objection.expires}. Take another can.`;
+      return `Lot ${objection.lot} expired: its last day was ${figures.date(objection.expires)}. Take another can.`;
     case 'can-open-too-long':
-      return `Can ${objection.can} has stood open too long: by the sheet its last day was ${objection.lastDay}. Take another can.`;
+      return `Can ${objection.can} has stood open too long: by the sheet its last day was ${figures.date(objection.lastDay)}. Take another can.`;
     case 'can-discarded':
       return `Can ${objection.can} was discarded at ${figures.timeDown(objection.at)}.`;
     case 'can-doubtful': {

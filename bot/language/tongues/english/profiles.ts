@@ -13,6 +13,11 @@ const anywhere = {
   inch: 'in',
 } as const;
 
+const dayInBritain = (local: DateTime, today: DateTime): string =>
+  local.toFormat(local.year === today.year ? 'ccc d LLL' : 'ccc d LLL yyyy');
+const dayInAmerica = (local: DateTime, today: DateTime): string =>
+  local.toFormat(local.year === today.year ? 'ccc LLL d' : 'ccc LLL d yyyy');
+
 export const britain: Profile = {
   ...anywhere,
   locale: 'en-GB',
@@ -20,7 +25,8 @@ export const britain: Profile = {
   dates: 'day-first',
   dateTyped: (local) => local.toFormat('d LLLL yyyy'),
   clock: (local) => local.toFormat('HH:mm'),
-  day: (local, today) => local.toFormat(local.year === today.year ? 'ccc d LLL' : 'ccc d LLL yyyy'),
+  day: dayInBritain,
+  date: dayInBritain,
   paper: 'A4',
 };
 
@@ -32,7 +38,8 @@ export const unitedStates: Profile = {
   dates: 'either',
   dateTyped: (local) => local.toFormat('LLLL d yyyy'),
   clock: (local) => local.toFormat('h:mm a'),
-  day: (local, today) => local.toFormat(local.year === today.year ? 'ccc LLL d' : 'ccc LLL d yyyy'),
+  day: dayInAmerica,
+  date: dayInAmerica,
   paper: 'LETTER',
 };
 

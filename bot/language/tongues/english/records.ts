@@ -46,7 +46,8 @@ const ledgerKinds: Readonly<Record<LedgerKind, string>> = {
 const limitPer = { day: 'day', month: 'month', year: 'rolling year' };
 
 export const englishRecords = {
-  span: (first: string, last: string) => (first === last ? `The whole day: ${first}` : `${first} to ${last}`),
+  span: (first: string, last: string, figures: Figures) =>
+    first === last ? `The whole day: ${figures.date(first)}` : `${figures.date(first)} to ${figures.date(last)}`,
   idle: 'Nothing was recorded in this time.',
   noSuchSpan: 'There are no such days.',
   yield: (batch: number, planned: Grams, mixed: Grams, figures: Figures) =>
@@ -75,7 +76,7 @@ export const englishRecords = {
   correction: ({ at, by, why }: Corrected, was: string, is: string, figures: Figures) =>
     `Corrected ${figures.timeDown(at)} by ${by}: was ${was}, is ${is}${why === '' ? '' : ` (${why})`}`,
   slowest: (key: string, minutes: Minutes, figures: Figures) =>
-    `Slowest answer: ${englishRingName(key)}, ${figures.minutesUp(minutes)}`,
+    `Slowest answer: ${englishRingName(key, figures)}, ${figures.minutesUp(minutes)}`,
   can: ({ number, component, lot }: CanTold, poured: Grams, left: Grams, figures: Figures) =>
     `Can ${number}: ${englishComponents[component]} lot ${lot}, ${figures.mass(poured)} poured, ${figures.mass(left)} left`,
   air: (at: EpochMs, what: string, figures: Figures) => `${figures.timeDown(at)} ${what}`,
@@ -139,8 +140,8 @@ export const englishRecords = {
     `${part}${details.length === 0 ? '' : ` (${figures.list(details)})`}: ${phase}`,
   foundCan: ({ number, component, lot }: CanTold) => `Can ${number}: ${englishComponents[component]} lot ${lot}`,
 
-  ledger: (first: string, last: string) =>
-    first === last ? `Solvent and VOC: ${first}` : `Solvent and VOC: ${first} to ${last}`,
+  ledger: (first: string, last: string, figures: Figures) =>
+    `Solvent and VOC: ${figures.date(first)}${first === last ? '' : ` to ${figures.date(last)}`}`,
   ledgerRow: ({ kind, name, litres, grams, vocGrams }: LedgerUse, figures: Figures) => {
     const volume = litres === undefined ? 'volume not known' : figures.volume(litres);
     const amount = `${volume}, ${figures.mass(grams)}`;
@@ -151,8 +152,7 @@ export const englishRecords = {
   ledgerDensity: (density: GramsPerLitre, figures: Figures) => `  density ${figures.contentUp(density)}`,
   ledgerSolids: (percent: Percent, figures: Figures) => `  volume solids ${figures.percent(percent)}`,
   ledgerNoFigure: '  No VOC figure: its whole mass counts, the cautious way.',
-  ledgerDay: (date: string, voc: Grams, figures: Figures) => `${date}: VOC ${figures.mass(voc)}`,
-  ledgerMonth: (month: string, voc: Grams, figures: Figures) => `${month}: VOC ${figures.mass(voc)}`,
+  ledgerPart: (label: string, voc: Grams, figures: Figures) => `${figures.date(label)}: VOC ${figures.mass(voc)}`,
   ledgerRule:
     'Everything weighed counts, thrown away or not; exempt solvents by 40 CFR 51.100(s). A state may exempt fewer.',
   limit: ({ grams, per }: SettingOf<'voc-limit'>, used: Grams, percent: number, figures: Figures) =>

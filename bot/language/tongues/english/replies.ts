@@ -158,7 +158,7 @@ export const englishReplies = {
   nothingRuns: (_f: Figures) => 'Nothing runs. Start with air 24C 48%, then mix 2.4kg.',
   batchStands: (batch: number, sheet: string, state: string) => `Batch ${batch} ${sheet}: ${state}`,
   rings: (ring: string, ending: Ending, figures: Figures) => `${timeOf(figures, ending)} ${ring}`,
-  day: (date: string) => `The day: ${date}`,
+  day: (date: string, figures: Figures) => `The day: ${figures.date(date)}`,
   idleDay: 'Nothing was recorded on this day.',
   dayBatch: (
     batch: number,
@@ -181,9 +181,9 @@ export const englishReplies = {
   dayDeviation: (at: EpochMs, who: PersonName, what: string, permitted: string | undefined, figures: Figures) =>
     `! ${figures.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (allowed beforehand: ${permitted})`}`,
   dayLateRing: (key: string, minutes: Minutes, figures: Figures) =>
-    `Late ring: ${englishRingName(key)}, ${figures.minutesUp(minutes)}`,
-  dayUnanswered: (key: string, times: number) =>
-    `Unanswered: ${englishRingName(key)}${times === 1 ? '' : ` (${times} times)`}`,
+    `Late ring: ${englishRingName(key, figures)}, ${figures.minutesUp(minutes)}`,
+  dayUnanswered: (key: string, times: number, figures: Figures) =>
+    `Unanswered: ${englishRingName(key, figures)}${times === 1 ? '' : ` (${times} times)`}`,
   dayCorrection: (at: EpochMs, who: PersonName, was: string, is: string, why: string, figures: Figures) =>
     `Corrected ${figures.timeDown(at)} by ${who}: was ${was}, is ${is}${why === '' ? '' : ` (${why})`}`,
   help: 'What you can say',

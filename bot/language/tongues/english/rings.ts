@@ -2,10 +2,12 @@
 
 import type { LateWhy } from '../../../../core/ports.ts';
 import type { ReminderKind } from '../../../../core/wanted-reminder.ts';
+import type { Figures } from '../../figures.ts';
 import { ringNamed } from '../../ring-key.ts';
 
 export interface RingWords {
-  readonly title: (name: string) => string;
+  /** A bell of a day is named by its ISO date. */
+  readonly title: (name: string, figures: Pick<Figures, 'date'>) => string;
   readonly act: string;
 }
 
@@ -107,7 +109,7 @@ export const englishRings: Readonly<Record<ReminderKind, RingWords>> = {
     act: 'Nobody has said that it is no alarm. Go and look, then say alarm over.',
   },
   'bell-test': { title: () => 'Bell test', act: 'If you hear this, say ok.' },
-  digest: { title: (name) => `The day: ${name}`, act: '' },
+  digest: { title: (name, figures) => `The day: ${figures.date(name)}`, act: '' },
 };
 
 /** In place of the title where the time is over but the proof is missing. */
@@ -152,7 +154,7 @@ export const englishLate: Readonly<Record<LateWhy, string>> = {
 };
 
 /** A bell by what it says: `batch/1/stir-done` is the machine's name for it. */
-export function englishRingName(key: string): string {
+export function englishRingName(key: string, figures: Pick<Figures, 'date'>): string {
   const ring = ringNamed(key);
-  return ring === undefined ? key : englishRings[ring.kind].title(ring.name);
+  return ring === undefined ? key : englishRings[ring.kind].title(ring.name, figures);
 }

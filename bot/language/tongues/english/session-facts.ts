@@ -51,8 +51,8 @@ export function englishSessionFact(fact: SessionEvent | AlarmEvent, figures: Fig
     case 'BellTested':
       return `bell test: ${figures.list(fact.people)}`;
     case 'AirAssessed':
-      return englishSession.assessed(fact.place, fact.sheet, fact.method, fact.until);
+      return englishSession.assessed(fact.place, fact.sheet, fact.method, fact.until, figures);
     case 'QualificationDated':
-      return `${englishSession.qualifications[fact.what]} of ${fact.person} until ${fact.until}`;
+      return `${englishSession.qualifications[fact.what]} of ${fact.person} until ${figures.date(fact.until)}`;
   }
 }

@@ -63,13 +63,14 @@ export function englishSessionObjection(objection: SessionObjection, figures: Fi
     case 'confined-place':
       return `${objection.place} is by its name a place that people are closed in. None of this serves there: the employer's confined-space permit is asked for. Sprayed from outside with nobody in it: say from-outside ${objection.session}. If the name means something else, a lead says set confined ${objection.place} off.`;
     case 'not-qualified':
-      return `Out of date: ${figures.list(objection.ranOut.map(({ person, what, until }) => `${englishQualifications[what]} of ${person}, ${until}`))}. Move them out, or note the new date. ${byName}`;
+      return `Out of date: ${figures.list(objection.ranOut.map(({ person, what, until }) => `${englishQualifications[what]} of ${person}, ${figures.date(until)}`))}. Move them out, or note the new date. ${byName}`;
     case 'air-not-summed':
       return `Nobody can say how much air keeps it from burning: ${notSummed(objection, figures)}. ${byName}`;
     case 'supplied-air-or-none':
       return `${onlySupplied(objection.because, figures)}. ${objection.air === 'not-said' ? 'Nobody has said that there is supplied air: say supplied yes, or do not spray' : 'Supplied air, or no spraying'}: nobody lifts this. What happened all the same is recorded against advice.`;
     case 'no-assessment': {
-      const ended = objection.ended === undefined ? 'there is none yet' : `the last one ended on ${objection.ended}`;
+      const ended =
+        objection.ended === undefined ? 'there is none yet' : `the last one ended on ${figures.date(objection.ended)}`;
       return `Without supplied air it rests on the supervisor's standing assessment for ${objection.place}, ${objection.sheet} and spraying: ${ended}. A supervisor says assess ${objection.sheet} in ${objection.place} until 2027-01-31. ${byName}`;
     }
     case 'gear-not-flushed': {

@@ -128,8 +128,8 @@ export const englishSession = {
   suppliedNotSaid: 'Supplied air: nobody has said. Say supplied yes, or supplied no.',
   supplied: (yes: boolean, by: PersonName, at: EpochMs, figures: Figures) =>
     `Supplied air: ${yes ? 'yes' : 'no'}, by ${by} at ${figures.timeDown(at)}`,
-  outOfDate: (person: PersonName, what: Qualification, until: string) =>
-    `Out of date: ${englishQualifications[what]} of ${person}, ${until}`,
+  outOfDate: (person: PersonName, what: Qualification, until: string, figures: Figures) =>
+    `Out of date: ${englishQualifications[what]} of ${person}, ${figures.date(until)}`,
   undated: (person: PersonName, whats: readonly Qualification[], figures: Figures) =>
     `No date known: ${figures.list(whats.map((what) => englishQualifications[what]))} of ${person}`,
   noSpray: (sheet: string) => `The sheet ${sheet} gives neither a longest spell nor its solvents: ask the maker.`,
@@ -239,14 +239,14 @@ export const englishSession = {
   bellTest: (people: readonly PersonName[], figures: Figures) => `Bell test: ${figures.list(people)}`,
   bellLines:
     'It rings for each of them, and each says ok on their own phone. Who does not answer is named to the lead.',
-  qualified: (person: PersonName, what: Qualification, until: string) =>
-    `${englishQualifications[what]} of ${person}: until ${until}`,
+  qualified: (person: PersonName, what: Qualification, until: string, figures: Figures) =>
+    `${englishQualifications[what]} of ${person}: until ${figures.date(until)}`,
   /** In the record, as it was given. */
-  assessed: (place: PlaceName, sheet: string, method: Method, until: string) =>
-    `without supplied air, as assessed: ${place}, ${sheet}, ${englishMethods[method].name}, until ${until}`,
+  assessed: (place: PlaceName, sheet: string, method: Method, until: string, figures: Figures) =>
+    `without supplied air, as assessed: ${place}, ${sheet}, ${englishMethods[method].name}, until ${figures.date(until)}`,
   assessedTitle: 'Standing assessment',
   restsOn: ({ by, place, until, at }: AssessmentTold, sheet: string, figures: Figures) =>
-    `Without supplied air, as ${by} assessed ${figures.timeDown(at)} for ${place} and ${sheet}: until ${until}.`,
+    `Without supplied air, as ${by} assessed ${figures.timeDown(at)} for ${place} and ${sheet}: until ${figures.date(until)}.`,
   assessmentIdle: (sheet: string) =>
     `It does not serve yet: the sheet ${sheet} names a respiratory sensitiser, or leaves open whether it has one.`,
   sensitisers: (named: readonly SensitiserTold[], figures: Figures) =>

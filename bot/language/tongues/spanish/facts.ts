@@ -144,9 +144,9 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
     case 'StepAnswered':
       return spanishSteps(say).fact(fact, figures);
     case 'Rang':
-      return `aviso: ${spanishRingName(say, fact.key)}`;
+      return `aviso: ${spanishRingName(say, fact.key, figures)}`;
     case 'RingSnoozed':
-      return `aplazado hasta ${theEnding(figures, endingOfRing(fact.key, fact.until))}: ${spanishRingName(say, fact.key)}`;
+      return `aplazado hasta ${theEnding(figures, endingOfRing(fact.key, fact.until))}: ${spanishRingName(say, fact.key, figures)}`;
     case 'ShiftBegun':
       return 'entra de turno';
     case 'ShiftEnded':
@@ -156,6 +156,6 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
     case 'TakenOver':
       return `toma ${say.the('handover')}`;
     case 'RingAnswered':
-      return `enterado: ${spanishRingName(say, fact.key)}`;
+      return `enterado: ${spanishRingName(say, fact.key, figures)}`;
   }
 }

@@ -6,7 +6,7 @@ import type { Component } from '../../../../core/components.ts';
 import type { Handling } from '../../../../core/verbs/said.ts';
 import type { Figures } from '../../figures.ts';
 import type { englishMaterial } from '../english/material.ts';
-import { atTime, capital, counted, lawOf, methodName, spanishDay, theTime, told, withMinutes } from './names.ts';
+import { atTime, capital, counted, lawOf, methodName, theTime, told, withMinutes } from './names.ts';
 import type { Spoken } from './spoken.ts';
 
 export const spanishComponents: Readonly<Record<Component, string>> = { 'part-a': 'Parte A', 'part-b': 'Parte B' };
@@ -21,9 +21,9 @@ export function spanishMaterialObjection(say: Spoken, objection: MaterialObjecti
     case 'no-gas':
       return `La ${spanishComponents[objection.component]} se pierde si le queda aire encima. Tenga gas inerte a mano (argón o nitrógeno), o gaste la lata entera de una vez, y diga cuál: gas o entera.`;
     case 'can-expired':
-      return `El lote ${objection.lot} está caducado: su último día fue el ${spanishDay(objection.expires)}. Use otra lata.`;
+      return `El lote ${objection.lot} está caducado: su último día fue el ${figures.date(objection.expires)}. Use otra lata.`;
     case 'can-open-too-long':
-      return `La lata ${objection.can} lleva abierta demasiados días: según ${say.the('sheet')}, su último día fue el ${spanishDay(objection.lastDay)}. Use otra lata.`;
+      return `La lata ${objection.can} lleva abierta demasiados días: según ${say.the('sheet')}, su último día fue el ${figures.date(objection.lastDay)}. Use otra lata.`;
     case 'can-discarded':
       return told`La lata ${objection.can} se desechó ${atTime(figures, objection.at)}.`;
     case 'can-doubtful': {

@@ -235,16 +235,6 @@ export const handoverLine = (say: Spoken): string =>
 
 export const takeoverLine = (say: Spoken): string => (say.locale === 'es-ES' ? 'tomar relevo' : 'recibir turno');
 
-const months = ['ene', 'feb', 'mar', 'abr', 'may', 'jun', 'jul', 'ago', 'sep', 'oct', 'nov', 'dic'];
-
-/** `2 mar 2026` from `2026-03-02`, `mar 2026` from `2026-03`; anything else as it is. */
-export function spanishDay(date: string): string {
-  const [, year, month, day] = /^(\d{4})-(\d{2})(?:-(\d{2}))?$/.exec(date) ?? [];
-  const name = months[Number(month) - 1];
-  if (year === undefined || name === undefined) return date;
-  return day === undefined ? `${name} ${year}` : `${Number(day)} ${name} ${year}`;
-}
-
 /** The line that opens a batch, in the reader's units. */
 export const mixExample = (figures: Figures): string =>
   figures.units === 'us' ? 'mezclar 5lb' : `mezclar ${figures.decimal(2.4)}kg`;

@@ -166,7 +166,7 @@ export function spanishCrewUnclear(say: Spoken, unclear: CrewUnclear | LoadUncle
         ? `Nadie ${taking(say, 'le ha dado', 'le ha entregado')}. Quien se va escribe: ${handoverLine(say)}.`
         : `${say.locale === 'es-ES' ? 'El relevo' : 'El turno'} es para ${unclear.waitsFor}: quien lo recibe lo escribe.`;
     case 'not-snoozed':
-      return `«${spanishRingName(say, unclear.key)}» no se aplaza: sigue corriendo, avise o no. Hágalo, o conteste enterado al recibirlo.`;
+      return `«${spanishRingName(say, unclear.key, figures)}» no se aplaza: sigue corriendo, avise o no. Hágalo, o conteste enterado al recibirlo.`;
     case 'far-reading':
       return `${unclear.part} estaba a ${figures.temperature(unclear.before.celsius)} ${atTime(figures, unclear.before.at)}, y sigue en el horno según consta. ¿Está a ${figures.temperature(unclear.celsius)}?`;
     case 'no-countdown':

@@ -13,6 +13,7 @@ function day(local: DateTime, today: DateTime): string {
 const anywhere = {
   onAxis: { clock: '%H:%M', day: '%d.%m.' },
   day,
+  date: (local: DateTime) => local.toFormat('d LLL yyyy'),
   dates: 'day-first',
   dateTyped: (local: DateTime) => local.toFormat("d 'de' LLLL 'de' yyyy"),
   beforeClock: ', ',

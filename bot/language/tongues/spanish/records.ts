@@ -3,17 +3,7 @@
 import type { ThrownWhy } from '../../../../core/records/material.ts';
 import type { englishRecords } from '../english/records.ts';
 import { spanishComponents } from './material.ts';
-import {
-  atTime,
-  capital,
-  counted,
-  methodName,
-  spanishDay,
-  spanishMaterialName,
-  spanishSource,
-  spanishWho,
-  told,
-} from './names.ts';
+import { atTime, capital, counted, methodName, spanishMaterialName, spanishSource, spanishWho, told } from './names.ts';
 import { spanishPaper, spanishPictures } from './paper.ts';
 import { spanishRingName } from './rings.ts';
 import type { Spoken } from './spoken.ts';
@@ -30,8 +20,8 @@ const limitPer = { day: 'día', month: 'mes', year: 'año móvil' };
 const ledgerKinds = { coating: 'Recubrimiento', thinner: 'Diluyente', cleaner: 'Limpieza' };
 
 export const spanishRecords = (say: Spoken): typeof englishRecords => ({
-  span: (first, last) =>
-    first === last ? `El día entero: ${spanishDay(first)}` : `Del ${spanishDay(first)} al ${spanishDay(last)}`,
+  span: (first, last, figures) =>
+    first === last ? `El día entero: ${figures.date(first)}` : `Del ${figures.date(first)} al ${figures.date(last)}`,
   idle: 'En ese tiempo no se anotó nada.',
   noSuchSpan: 'Esos días no existen.',
   yield: (batch, planned, mixed, figures) =>
@@ -55,7 +45,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   correction: ({ at, by, why }, was, is, figures) =>
     `Corregido ${atTime(figures, at)} por ${by}: antes ${was}, ahora ${is}${why === '' ? '' : ` (${why})`}`,
   slowest: (key, minutes, figures) =>
-    `Respuesta más lenta: ${spanishRingName(say, key)}, ${figures.minutesUp(minutes)}`,
+    `Respuesta más lenta: ${spanishRingName(say, key, figures)}, ${figures.minutesUp(minutes)}`,
   can: ({ number, component, lot }, poured, left, figures) =>
     `Lata ${number}: ${spanishComponents[component]} lote ${lot}, vertidos ${figures.mass(poured)}, quedan ${figures.mass(left)}`,
   air: (at, what, figures) => `${figures.timeDown(at)} ${what}`,
@@ -119,10 +109,10 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
     `${part}${details.length === 0 ? '' : ` (${figures.list(details)})`}: ${phase}`,
   foundCan: ({ number, component, lot }) => `Lata ${number}: ${spanishComponents[component]} lote ${lot}`,
 
-  ledger: (first, last) =>
+  ledger: (first, last, figures) =>
     first === last
-      ? `${capital(say.many('solvent'))} y COV: ${spanishDay(first)}`
-      : `${capital(say.many('solvent'))} y COV: del ${spanishDay(first)} al ${spanishDay(last)}`,
+      ? `${capital(say.many('solvent'))} y COV: ${figures.date(first)}`
+      : `${capital(say.many('solvent'))} y COV: del ${figures.date(first)} al ${figures.date(last)}`,
   ledgerRow: ({ kind, name, litres, grams, vocGrams }, figures) => {
     const volume = litres === undefined ? 'volumen desconocido' : figures.volume(litres);
     const amount = `${volume}, ${figures.mass(grams)}`;
@@ -133,8 +123,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   ledgerDensity: (density, figures) => `  densidad ${figures.contentUp(density)}`,
   ledgerSolids: (percent, figures) => `  sólidos en volumen ${figures.percent(percent)}`,
   ledgerNoFigure: '  Sin dato de COV: cuenta toda su masa, por prudencia.',
-  ledgerDay: (date, voc, figures) => `${spanishDay(date)}: COV ${figures.mass(voc)}`,
-  ledgerMonth: (month, voc, figures) => `${spanishDay(month)}: COV ${figures.mass(voc)}`,
+  ledgerPart: (label, voc, figures) => `${figures.date(label)}: COV ${figures.mass(voc)}`,
   ledgerRule: `Cuenta todo lo pesado, se tirara o no; ${say.many('solvent')} exentos según 40 CFR 51.100(s). Un estado puede eximir menos.`,
   limit: ({ grams, per }, used, percent, figures) =>
     `Límite ${figures.mass(grams)} por ${limitPer[per]}: van ${figures.mass(used)}, ${figures.percent(percent)}`,

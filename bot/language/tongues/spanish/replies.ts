@@ -9,7 +9,6 @@ import {
   decimals,
   methodName,
   mixExample,
-  spanishDay,
   spanishNames,
   spanishPlace,
   theTime,
@@ -154,7 +153,7 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     nothingRuns: (figures) => `No hay nada en marcha. Empiece con ${air}, después ${mixExample(figures)}.`,
     batchStands: (batch, sheet, state) => `Mezcla ${batch} ${sheet}: ${state}`,
     rings: (ring, ending, figures) => `${timeOf(figures, ending)} ${ring}`,
-    day: (date) => `El día: ${spanishDay(date)}`,
+    day: (date, figures) => `El día: ${figures.date(date)}`,
     idleDay: 'Ese día no se anotó nada.',
     dayBatch: (batch, sheet, { partAGrams, partBGrams }, error, figures) =>
       `Mezcla ${batch} ${sheet}: A ${figures.mass(partAGrams)}, B ${figures.mass(partBGrams)}, desviación de la relación ${error === undefined ? '?' : figures.signedPercent(error)}`,
@@ -169,9 +168,10 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
       `${part}: en curado${at === undefined ? '' : `, avisa ${atTime(figures, at, 'up')}`}`,
     dayDeviation: (at, who, what, permitted, figures) =>
       `! ${figures.timeDown(at)} ${who}: ${what}${permitted === undefined ? '' : ` (con permiso previo: ${permitted})`}`,
-    dayLateRing: (key, minutes, figures) => `Aviso tardío: ${spanishRingName(say, key)}, ${figures.minutesUp(minutes)}`,
-    dayUnanswered: (key, times) =>
-      `Sin contestar: ${spanishRingName(say, key)}${times === 1 ? '' : ` (${times} veces)`}`,
+    dayLateRing: (key, minutes, figures) =>
+      `Aviso tardío: ${spanishRingName(say, key, figures)}, ${figures.minutesUp(minutes)}`,
+    dayUnanswered: (key, times, figures) =>
+      `Sin contestar: ${spanishRingName(say, key, figures)}${times === 1 ? '' : ` (${times} veces)`}`,
     dayCorrection: (at, who, was, is, why, figures) =>
       `Corregido ${atTime(figures, at)} por ${who}: antes ${was}, ahora ${is}${why === '' ? '' : ` (${why})`}`,
     help: 'Qué se puede escribir',

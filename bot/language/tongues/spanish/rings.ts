@@ -2,9 +2,10 @@
 
 import type { LateWhy } from '../../../../core/ports.ts';
 import type { ReminderKind } from '../../../../core/wanted-reminder.ts';
+import type { Figures } from '../../figures.ts';
 import { ringNamed } from '../../ring-key.ts';
 import type { englishOvertaken, englishUnproved, RingWords } from '../english/rings.ts';
-import { capital, spanishDay, spanishPlace, takeoverLine } from './names.ts';
+import { capital, spanishPlace, takeoverLine } from './names.ts';
 import type { Spoken } from './spoken.ts';
 
 const byKnownTime = 'Por el tiempo que consta. Tiempo cumplido no es pieza liberada.';
@@ -119,7 +120,7 @@ export const spanishRings = (say: Spoken): Readonly<Record<ReminderKind, RingWor
     act: 'Nadie ha dicho que no sea una alarma. Vaya a mirar; después, fin de alarma.',
   },
   'bell-test': { title: () => 'Prueba de avisos', act: 'Si le llega, conteste enterado.' },
-  digest: { title: (name) => `El día: ${spanishDay(name)}`, act: '' },
+  digest: { title: (name, figures) => `El día: ${figures.date(name)}`, act: '' },
 });
 
 const airExample = (say: Spoken): string => (say.locale === 'es-US' ? 'aire 75F 48%' : 'aire 24C 48%');
@@ -167,7 +168,7 @@ export const spanishLate: Readonly<Record<LateWhy, string>> = {
 };
 
 /** A bell by what it says: `batch/1/stir-done` is the machine's name for it. */
-export function spanishRingName(say: Spoken, key: string): string {
+export function spanishRingName(say: Spoken, key: string, figures: Pick<Figures, 'date'>): string {
   const ring = ringNamed(key);
-  return ring === undefined ? key : spanishRings(say)[ring.kind].title(ring.name);
+  return ring === undefined ? key : spanishRings(say)[ring.kind].title(ring.name, figures);
 }

@@ -10,7 +10,7 @@ import type {
   SessionUnclear,
 } from '../../../../core/session/session-objections.ts';
 import type { Figures } from '../../figures.ts';
-import { capital, spanishDay, spanishNames, spanishPlace } from './names.ts';
+import { capital, spanishNames, spanishPlace } from './names.ts';
 import { spanishQualifications, spanishSensitisers } from './session.ts';
 import type { Spoken } from './spoken.ts';
 
@@ -65,13 +65,14 @@ export function spanishSessionObjection(say: Spoken, objection: SessionObjection
     case 'confined-place':
       return `${spanishPlace(objection.place)} es por su nombre un espacio confinado. Nada de esto vale ahí: hace falta el permiso de la empresa para espacios confinados. Si se pinta desde fuera y no hay nadie dentro, escriba: desde fuera ${objection.session}. Si el nombre dice otra cosa, lo escribe ${say.the('lead')}: fijar confinado ${objection.place} no.`;
     case 'not-qualified':
-      return `Fuera de plazo: ${figures.list(objection.ranOut.map(({ person, what, until }) => `${spanishQualifications(say)[what]} de ${person}, ${spanishDay(until)}`))}. Que salgan, o anote la fecha nueva. ${byName}`;
+      return `Fuera de plazo: ${figures.list(objection.ranOut.map(({ person, what, until }) => `${spanishQualifications(say)[what]} de ${person}, ${figures.date(until)}`))}. Que salgan, o anote la fecha nueva. ${byName}`;
     case 'air-not-summed':
       return `Nadie sabe cuánto aire evita que arda: ${notSummed(say, objection, figures)}. ${byName}`;
     case 'supplied-air-or-none':
       return `${onlySupplied(say, objection.because, figures)}. ${objection.air === 'not-said' ? 'Nadie ha dicho que haya aire suministrado: escriba suministrado sí, o no pinte' : 'Aire suministrado, o no se pinta'}: esto no lo levanta nadie. Lo que se haga así queda anotado en contra de lo advertido.`;
     case 'no-assessment': {
-      const ended = objection.ended === undefined ? 'aún no hay' : `la última acabó el ${spanishDay(objection.ended)}`;
+      const ended =
+        objection.ended === undefined ? 'aún no hay' : `la última acabó el ${figures.date(objection.ended)}`;
       return `Sin aire suministrado hace falta la evaluación del supervisor para ${spanishPlace(objection.place)}, ${objection.sheet} y pistola: ${ended}. Un supervisor escribe: evaluar ${objection.sheet} en ${spanishPlace(objection.place)} hasta 2027-01-31. ${byName}`;
     }
     case 'gear-not-flushed': {

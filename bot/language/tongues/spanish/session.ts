@@ -11,7 +11,6 @@ import {
   atTime,
   capital,
   decimals,
-  spanishDay,
   spanishEmergencyWord,
   spanishNames,
   spanishPlace,
@@ -148,8 +147,8 @@ export function spanishSession(say: Spoken): typeof englishSession {
     notMeasured: 'velocidad frontal sin medir',
     suppliedNotSaid: 'Aire suministrado: nadie ha dicho nada. Escriba: suministrado sí, o suministrado no.',
     supplied: (yes, by, at, figures) => `Aire suministrado: ${yes ? 'sí' : 'no'}, según ${by} ${atTime(figures, at)}`,
-    outOfDate: (person, what, until) =>
-      `${say.by(what === 'fit' ? 'brief' : what, 'Caducado', 'Caducada')}: ${qualifications[what]} de ${person}, ${spanishDay(until)}`,
+    outOfDate: (person, what, until, figures) =>
+      `${say.by(what === 'fit' ? 'brief' : what, 'Caducado', 'Caducada')}: ${qualifications[what]} de ${person}, ${figures.date(until)}`,
     undated: (person, whats, figures) =>
       `Sin fecha anotada: ${figures.list(whats.map((what) => qualifications[what]))} de ${person}`,
     noSpray: (sheet) =>
@@ -257,12 +256,13 @@ export function spanishSession(say: Spoken): typeof englishSession {
     anonymous: 'No queda ningún nombre.',
     bellTest: (people, figures) => `Prueba de avisos: ${figures.list(people)}`,
     bellLines: `Suena en el teléfono de cada uno, y cada uno escribe enterado en el suyo. ${capital(say.the('lead'))} sabrá quién no contestó.`,
-    qualified: (person, what, until) => `${qualifications[what]} de ${person}: hasta el ${spanishDay(until)}`,
-    assessed: (place, sheet, method, until) =>
-      `sin aire suministrado, según evaluación: ${spanishPlace(place)}, ${sheet}, ${spanishNames(say).method(method)}, hasta el ${spanishDay(until)}`,
+    qualified: (person, what, until, figures) =>
+      `${qualifications[what]} de ${person}: hasta el ${figures.date(until)}`,
+    assessed: (place, sheet, method, until, figures) =>
+      `sin aire suministrado, según evaluación: ${spanishPlace(place)}, ${sheet}, ${spanishNames(say).method(method)}, hasta el ${figures.date(until)}`,
     assessedTitle: 'Evaluación del supervisor',
     restsOn: ({ by, place, until, at }, sheet, figures) =>
-      `Sin aire suministrado, según la evaluación de ${by} ${atTime(figures, at)} para ${spanishPlace(place)} y ${sheet}: hasta el ${spanishDay(until)}.`,
+      `Sin aire suministrado, según la evaluación de ${by} ${atTime(figures, at)} para ${spanishPlace(place)} y ${sheet}: hasta el ${figures.date(until)}.`,
     assessmentIdle: (sheet) =>
       `Todavía no sirve: ${say.the('sheet')} ${sheet} nombra un sensibilizante respiratorio, o no dice si lo lleva.`,
     sensitisers: (named, figures) =>
