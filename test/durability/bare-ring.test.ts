@@ -34,7 +34,7 @@ test('given the day cannot be put together, it rings all the same at its hour, o
   await ringUntil(epochMs(Date.UTC(2026, 2, 2, 18)), ringer, clock);
   const digests = told.filter(({ kind }) => kind === 'digest');
   expect(digests).toMatchObject([{ at: '2026-03-02T17:00:00Z', key: 'crew/digest/2026-03-02', to: ['bo'] }]);
-  expect(digests[0]?.card.title).toContain('2026-03-02');
+  expect(digests[0]?.card.title).toContain('Mon Mar 2');
   expect(broken).toContain('card-broke');
   real.close();
 });

@@ -34,7 +34,7 @@ describe('a standing assessment', () => {
     const say = await talkAfter('@rosa: assess demo-clear in booth until 2027-01-31', ...filtered, 'set booth 4m2');
     const brief = await say('@kari: brief 1 in booth spray kari');
     expect(brief.text).toContain(
-      'Without supplied air, as rosa assessed 08:00 for booth and Demo Clear: until 2027-01-31.',
+      'Without supplied air, as rosa assessed 08:00 for booth and Demo Clear: until Sun 31 Jan 2027.',
     );
     expect((await say('@kari: brief 1 in hall spray kari')).text).not.toContain('as rosa assessed');
   });

@@ -52,7 +52,7 @@ describe('what nobody knows, told', () => {
     const { say } = await briefedIn('booth', 'medical kari 2026-03-01');
     for (const line of ['@kari: ack', 'fan on 0.6m/s', 'supplied yes']) await say(line);
     const asked = await say('spray on 2');
-    expect(asked.text).toContain('Out of date: medical of kari, 2026-03-01');
+    expect(asked.text).toContain('Out of date: medical of kari, Sun 1 Mar');
     expect(asked.text).toContain('A supervisor may go on knowing it, for this session');
     expect(taps(asked)).toMatchObject({
       'dated-medical': 'medical kari {until-day}',

@@ -226,7 +226,7 @@ describe('the home tab', () => {
     await shop.fills({ 'quiet-from': '22', 'quiet-to': '6' });
     expect(home()).toContain('22:00 to 6:00');
     await shop.types('training kari until 2027-01-31');
-    expect(home()).toContain('spray training of kari: until 2027-01-31');
+    expect(home()).toContain('spray training of kari: until Sun 31 Jan 2027');
   });
 
   test('raises an alarm with one tap: the crew’s channel and whoever tapped read what to do', async () => {
