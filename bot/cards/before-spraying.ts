@@ -6,7 +6,7 @@ import { blendDueAt } from '../../core/batch/batch-clocks.ts';
 import type { Session } from '../../core/session/session.ts';
 import { fanMinutesAfter } from '../../core/session/session-air.ts';
 import { airLog } from '../../core/shop.ts';
-import { minutesAfter } from '../../core/units.ts';
+import { type EpochMs, minutesAfter } from '../../core/units.ts';
 import type { Telling } from './card-context.ts';
 
 /** Not weighed, not mixed for long enough, or over. */
@@ -26,7 +26,16 @@ export function potLines(telling: Telling, session: Session): readonly string[] 
 /** Until when the extraction stays on, counted from this flush: the sheet's time or the sum's, whichever is longer. */
 export function fanStaysLines(telling: Telling, session: Session): readonly string[] {
   if (session.spraying.length === 0 || session.closedAt !== undefined) return [];
-  const stays = fanMinutesAfter(session, telling.shop.crew.spray);
-  const until = stays === undefined ? undefined : minutesAfter(telling.now, stays);
-  return [telling.words.session.fanStays(until, telling.figures)];
+  return [telling.words.session.fanStays(fanStaysUntil(telling, session), telling.figures)];
+}
+
+/** The bell to flush the gun: one line, until when the extraction stays on within it. */
+export function flushBellLine(telling: Telling, session: Session): string {
+  const until = fanStaysUntil(telling, session);
+  return until === undefined ? telling.words.rings.flush.act : telling.words.session.flushNow(until, telling.figures);
+}
+
+function fanStaysUntil({ shop, now }: Telling, session: Session): EpochMs | undefined {
+  const stays = fanMinutesAfter(session, shop.crew.spray);
+  return stays === undefined ? undefined : minutesAfter(now, stays);
 }

@@ -231,7 +231,7 @@ function flushPlan(telling: Telling, { sheet }: Session): readonly string[] {
 }
 
 /** A flush solvent that flashes lower than the coating's own: the code and the sheet disagree, and the card says so. */
-export function flushConflicts(telling: Telling, { sheet }: Session): Card['hazards'] {
+function flushConflicts(telling: Telling, { sheet }: Session): Card['hazards'] {
   const words = telling.words.session;
   const sprayed = (sheet.spray?.solvents ?? []).flatMap(({ solvent }) => flashPointOf(solvent) ?? []);
   const lower = (sheet.flush?.steps ?? []).flatMap(({ solvent }) => {

@@ -4,10 +4,11 @@ import type { Session } from '../../core/session/session.ts';
 import { statusOf } from '../../core/status.ts';
 import type { ReminderKind } from '../../core/wanted-reminder.ts';
 import type { RingWords } from '../language/tongues/english/rings.ts';
+import { flushBellLine } from './before-spraying.ts';
 import type { Card, CardAction, CardFact } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { mayHeat, potOverLines } from './dead-pot.ts';
-import { briefCard, flushConflicts } from './session-cards.ts';
+import { briefCard } from './session-cards.ts';
 import { airLines, flushing, sessionTaps } from './session-lines.ts';
 
 interface Shown {
@@ -31,13 +32,14 @@ export function sessionRing(telling: Telling, session: Session, kind: ReminderKi
       return { facts, lines: [telling.words.rings.brief.act, ...lines], taps, hazards };
     }
     case 'flush':
-    case 'vessels':
-      return {
-        facts: [],
-        taps: sessionTaps(telling, session, flushing),
-        hazards: flushConflicts(telling, session),
-        lines: [telling.words.rings[kind].act, ...(kind === 'vessels' ? potLeftAlone(telling, session) : [])],
-      };
+    case 'vessels': {
+      // Flash points were told when the gun came to rest.
+      const lines =
+        kind === 'flush'
+          ? [flushBellLine(telling, session)]
+          : [telling.words.rings.vessels.act, ...potLeftAlone(telling, session)];
+      return { facts: [], taps: sessionTaps(telling, session, flushing), hazards: [], lines };
+    }
     case 'air-recheck':
     case 'spell-end':
       return { facts: [], lines: [telling.words.rings[kind].act, ...airLines(telling, session)], taps, hazards: [] };

@@ -52,3 +52,20 @@ it('given the flush, then the extraction stays on for half an hour more (invente
   expect((await say('flush gun acetone 300ml')).text).toContain(stays);
   expect((await say('fan no')).text).toContain(stays);
 });
+
+it('given the bell to flush, then it is one line in either tongue, with until when the fan stays on; flash points were told at the stop', async () => {
+  const before = [...weighed, 'wait 102m', 'filter 1', '@kari: brief 1 in booth spray kari', '@kari: ack'];
+  for (const [language, line] of [
+    ['', 'Now, in the booth with the fan on; it stays on until 10:30 at the least. It rings until somebody says flush.'],
+    ['set crew-language es', 'Ahora, en la cabina y con la extracción en marcha, que sigue al menos hasta las 10:30.'],
+  ] as const) {
+    const { say, heard } = sessionTalk();
+    for (const each of [...before, 'fan on 0.6m/s', 'supplied yes', 'spray on', 'wait 18m']) await say(each);
+    if (language !== '') await say(language);
+    expect((await say('spray off')).card.hazards).toHaveLength(1);
+    await say('wait 6m');
+    const bell = heard.find(({ key }) => key?.startsWith('session/2/flush'));
+    expect(bell?.card.lines).toEqual([expect.stringContaining(line)]);
+    expect(bell?.card.hazards).toEqual([]);
+  }
+});

@@ -175,6 +175,8 @@ export const englishSession = {
     until === undefined
       ? 'The extraction stays on through the flush, until nothing wet is left in the booth.'
       : `The extraction stays on through the flush, and until ${figures.timeUp(until)} at the least.`,
+  flushNow: (until: EpochMs, figures: Figures) =>
+    `Now, in the booth with the fan on; it stays on until ${figures.timeUp(until)} at the least. It rings until somebody says flush.`,
   asAt: (at: EpochMs, answered: readonly string[], figures: Figures) =>
     `As at ${figures.timeDown(at)}, unchanged: ${answered.join('; ')}`,
   briefsOff: (by: PersonName, at: EpochMs, figures: Figures) =>

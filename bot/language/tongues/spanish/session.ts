@@ -193,6 +193,8 @@ export function spanishSession(say: Spoken): typeof englishSession {
       until === undefined
         ? 'La extracción sigue durante el lavado, hasta que no quede nada húmedo en la cabina.'
         : told`La extracción sigue durante el lavado, y al menos hasta ${theTime(figures, until, 'up')}.`,
+    flushNow: (until, figures) =>
+      told`Ahora, en la cabina y con la extracción en marcha, que sigue al menos hasta ${theTime(figures, until, 'up')}. Avisa hasta que alguien anote el lavado.`,
     asAt: (at, answered, figures) => `Como ${atTime(figures, at)}, sin cambios: ${answered.join('; ')}`,
     briefsOff: (by, at, figures) =>
       `Antes de pintar a pistola no se pide ${say.one('brief')}: lo quitó ${by} ${atTime(figures, at)}.`,
