@@ -57,7 +57,7 @@ it('given the bell to flush, then it is one line in either tongue, with until wh
   const before = [...weighed, 'wait 102m', 'filter 1', '@kari: brief 1 in booth spray kari', '@kari: ack'];
   for (const [language, line] of [
     ['', 'Now, in the booth with the fan on; it stays on until 10:30 at the least. It rings until somebody says flush.'],
-    ['set crew-language es', 'Ahora, en la cabina y con la extracción en marcha, que sigue al menos hasta las 10:30.'],
+    ['@kari: set language es', 'Ahora, en la cabina y con la extracción en marcha, que sigue al menos hasta las 10:30.'],
   ] as const) {
     const { say, heard } = sessionTalk();
     for (const each of [...before, 'fan on 0.6m/s', 'supplied yes', 'spray on', 'wait 18m']) await say(each);
