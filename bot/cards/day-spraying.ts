@@ -1,18 +1,22 @@
 // The day's spray sessions, near misses and words of need, in a line each.
 
+import { whoApplied } from '../../core/coat/who-applied.ts';
+import { methodRows } from '../../core/methods.ts';
 import type { DayRecord } from '../../core/records/day.ts';
 import { litres } from '../../core/units.ts';
 import { briefsOffLines } from './briefs-off.ts';
 import type { Telling } from './card-context.ts';
 import { stillOpen } from './session-lines.ts';
 
-export function daySprayingLines(telling: Telling, { sessions, alarms, batches, span }: DayRecord): readonly string[] {
+export function daySprayingLines(telling: Telling, day: DayRecord): readonly string[] {
   const words = telling.words.session;
+  const { sessions, alarms, batches, span } = day;
   const thatDay = batches.flatMap(({ batch }) =>
     batch.entries.filter(({ happenedAt }) => span.from <= happenedAt && happenedAt < span.to),
   );
   return [
     ...briefsOffLines(telling, thatDay),
+    ...sprayerLines(telling, day),
     ...sessions.flatMap((session) => {
       const logged = session.flushes.reduce((sum, flush) => sum + (flush.litres ?? 0), 0);
       const read = session.acknowledged.map(({ person, at, witness }) =>
@@ -31,4 +35,15 @@ export function daySprayingLines(telling: Telling, { sessions, alarms, batches, 
       words.dayTold(happenedAt, by, telling.words.fact(fact, telling.figures), telling.figures),
     ),
   ];
+}
+
+/** What each of them sprayed, and what nobody is said to have. */
+function sprayerLines(telling: Telling, { coats }: DayRecord): readonly string[] {
+  const sprayed = coats
+    .filter(({ fact }) => methodRows[fact.method].atomised)
+    .map((entry) => ({ part: entry.fact.part, by: whoApplied(telling.shop, entry).person }));
+  return [...new Set(sprayed.map(({ by }) => by))].map((person) => {
+    const parts = new Set(sprayed.flatMap(({ part, by }) => (by === person ? [part] : [])));
+    return telling.words.session.daySprayed(person, [...parts], telling.figures);
+  });
 }

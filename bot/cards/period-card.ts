@@ -1,5 +1,6 @@
 // A stretch of days in full: the page behind the day, the week, the month. Deviations and permissions stand first.
 
+import { whoApplied } from '../../core/coat/who-applied.ts';
 import { nameIn } from '../../core/ids.ts';
 import type { Head } from '../../core/ports.ts';
 import type { PeriodRecord } from '../../core/records/period.ts';
@@ -112,7 +113,9 @@ function alarmLines(telling: Telling, period: PeriodRecord): readonly string[] {
 function partLines(telling: Telling, period: PeriodRecord): readonly string[] {
   const { records } = telling.words;
   return [
-    ...period.coats.map(({ fact, happenedAt, by }) => records.coated(fact, happenedAt, by, telling.figures)),
+    ...period.coats.map((entry) =>
+      records.coated(entry.fact, entry.happenedAt, whoApplied(telling.shop, entry), telling.figures),
+    ),
     ...(period.released.length === 0 ? [] : [records.released(period.released, telling.figures)]),
     ...period.held.map(({ stream, fact }) => records.held(nameIn(stream), telling.words.fact(fact, telling.figures))),
   ];

@@ -137,10 +137,10 @@ function dryFilmFacts(telling: Telling, { part }: PartTrace): readonly CardFact[
 
 function coatLines(telling: Telling, trace: CoatTrace, number: number): readonly string[] {
   const { records } = telling.words;
-  const { coat, batch, air } = trace;
+  const { coat, batch, air, applied } = trace;
   const sheet = batch === undefined ? '?' : batch.sheet.name;
   return [
-    records.coat(number, coat, sheet, telling.figures),
+    records.coat(number, coat, applied, sheet, telling.figures),
     ...lotLines(telling, trace),
     ...(batch === undefined ? [] : speedLines(telling, batch)),
     records.airThen(air, telling.figures),

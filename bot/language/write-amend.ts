@@ -3,8 +3,10 @@
 import type { CommandOf } from '../../core/commands.ts';
 import { amendsOf } from '../../core/verbs/amends.ts';
 import type { AmendTarget } from '../../core/verbs/correction-verbs.ts';
+import { writeName } from './people-typed.ts';
 import { isoLocal } from './times/wall-clock.ts';
 import { englishVerbs } from './tongues/english/verbs.ts';
+import type { WrittenFor } from './write-fields.ts';
 import { writeFilms, written } from './write-quantities.ts';
 
 function writeTarget(of: AmendTarget): readonly string[] {
@@ -26,16 +28,18 @@ export function amendExample(of: AmendTarget): string {
   return [...writeTarget(of), ...said, '"…"'].filter((piece) => piece !== '').join(' ');
 }
 
-export function writeAmend({ of, change, why }: CommandOf<'amend'>, zone: string): readonly string[] {
+export function writeAmend({ of, change, why }: CommandOf<'amend'>, { zone, hearing }: WrittenFor): readonly string[] {
   const said: ReadonlyMap<string, unknown> = new Map(Object.entries(change));
-  const values = (amendsOf(of.verb) ?? []).flatMap(({ name, slot, options }) => {
+  const values = (amendsOf(of.verb) ?? []).flatMap(({ name, slot, told, options }) => {
     const value = said.get(name);
     if (value === undefined || (Array.isArray(value) && value.length === 0)) return [];
     const text = Array.isArray(value)
       ? writeFilms(value.map(Number))
       : typeof value === 'number'
         ? written(value, slot.unit ?? '')
-        : String(value);
+        : told === 'person'
+          ? writeName(String(value), hearing)
+          : String(value);
     const behind = options?.behind ?? options?.alone?.toLowerCase();
     return behind === undefined ? [text] : [behind, text];
   });

@@ -48,7 +48,7 @@ function writeAct(command: Command, crew: WrittenFor): readonly string[] {
     case 'part':
       return [verb, ...writePart(command, crew.hearing)];
     case 'amend':
-      return writeAmend(command, crew.zone);
+      return writeAmend(command, crew);
     case 'hot':
       // Alone it may be the weather.
       return [command.batch === undefined ? 'hot-pot' : verb, ...writeFields(command, crew)];

@@ -74,10 +74,11 @@ function coatLines(telling: Telling, trace: PartTrace): readonly string[] {
   return [
     ...invented,
     surfaceOnPaper(telling, trace.part),
-    ...trace.coats.flatMap(({ coat, batch, lots, unnamed, air }, i) => [
+    ...trace.coats.flatMap(({ coat, batch, applied, lots, unnamed, air }, i) => [
       records.coat(
         i + 1,
         coat,
+        applied,
         batch === undefined ? '?' : `${batch.sheet.name} rev. ${batch.sheet.revision}`,
         // With its date, always: paper outlives the day.
         { ...telling.figures, timeDown: telling.figures.dated },

@@ -17,6 +17,8 @@ import { partAsOf } from '../part/part-decide.ts';
 import { coatOnPartRules } from '../part/part-rules.ts';
 import { surfaceAsked } from '../part/surface-limits.ts';
 import { judge } from '../rules.ts';
+import { namedIn } from '../session/people-named.ts';
+import { newcomerTo, sprayedBy } from '../session/session.ts';
 import { sessionForCoat, sprayCase } from '../session/session-decide.ts';
 import { coatUnderBriefRules } from '../session/session-rules.ts';
 import { airLog, type Shop } from '../shop.ts';
@@ -28,11 +30,15 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
   if (isFailed(batch)) return unclear(batch.failed);
   const asked = askedAsNew(shop, parts, asNew);
   if (asked !== undefined) return asked;
+  const named = namedIn(shop, said, said.command.appliedBy === undefined ? [] : [said.command.appliedBy]);
+  if (named.is === 'stranger') return named.decision;
+  const appliedBy = said.command.appliedBy && named.asFiled(said.command.appliedBy);
   const { sheet } = batch;
   const found = batchAsOf(batch, said.at);
   const air = airLog(shop, batch.place);
   const session = methodRows[method].atomised ? sessionForCoat(shop, batch.number, said.at) : undefined;
-  const spray = session && sprayCase(shop, session, said.at, { batch: batch.number });
+  const spray = session && sprayCase(shop, sprayedBy(session, appliedBy), said.at, { batch: batch.number });
+  const newcomer = newcomerTo(session, appliedBy);
   const under = session === undefined ? [] : [sessionStream(session.number)];
   const cases = parts.map((name) => {
     const part = partAsOf(shop, name, said.at);
@@ -48,6 +54,7 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
       method,
       pass,
       spray,
+      newcomer,
       settings: shop.crew.spray,
     };
   });
@@ -56,7 +63,7 @@ export function decideCoat(shop: Shop, said: Said<CommandOf<'coat'>>): Decision 
       {
         streams: [partStream(part), batchStream(batch.number), ...under],
         happenedAt: said.at,
-        body: { type: 'CoatApplied', part, batch: batch.number, method, ...known({ pass }) },
+        body: { type: 'CoatApplied', part, batch: batch.number, method, ...known({ pass, appliedBy }) },
         saidWith,
       },
       ...holdAfter(part, said.at, saidWith),

@@ -23,8 +23,10 @@ import {
   placeStream,
   type StreamId,
 } from '../ids.ts';
+import { known } from '../known.ts';
 import type { Unclear } from '../objections.ts';
 import { foldPart } from '../part/part.ts';
+import { namedIn } from '../session/people-named.ts';
 import { entriesIn, livePartNames, type Shop } from '../shop.ts';
 import { type EpochMs, type Grams, grams } from '../units.ts';
 import { actsOn, amendableVerbs, amendsOf } from '../verbs/amends.ts';
@@ -74,7 +76,10 @@ export function decideAmend(shop: Shop, said: Said<CommandOf<'amend'>>): Decisio
   if (change.at !== undefined && change.at > said.now) {
     return unclear({ code: 'in-the-future', at: change.at, now: said.now });
   }
-  const fact = changed(of.verb, entry.fact, change);
+  const named = namedIn(shop, said, change.appliedBy === undefined ? [] : [change.appliedBy]);
+  if (named.is === 'stranger') return named.decision;
+  const appliedBy = change.appliedBy && named.asFiled(change.appliedBy);
+  const fact = changed(of.verb, entry.fact, { ...change, ...known({ appliedBy }) });
   const happenedAt = ofThatMinute?.happenedAt ?? change.at ?? entry.happenedAt;
   if (happenedAt === entry.happenedAt && JSON.stringify(fact) === JSON.stringify(entry.fact)) {
     return unclear({ code: 'nothing-changed' });

@@ -62,6 +62,8 @@ export const PartEvent = z.discriminatedUnion('type', [
     method: z.enum(methods),
     /** Another pass of the coat before it, over film still wet. */
     pass: z.literal('same-coat').optional(),
+    /** Who put it on, where somebody said; whoever typed it is only who typed it. */
+    appliedBy: z.string().optional(),
   }),
   event('FilmDry', {}),
   event('CureStarted', { way: z.enum(['oven', 'room']), setCelsius: Celsius.optional() }),

@@ -36,6 +36,7 @@ export const exportColumns = [
   'film_um',
   'film_mean_um',
   'method',
+  'applied_by',
   'cure_way',
   'serial',
   'job',
@@ -131,7 +132,7 @@ function figuresOf(fact: Fact): Partial<Record<ExportColumn, Cell>> {
     case 'PartReceived':
       return { serial: fact.serial, job: fact.job, customer: fact.customer, material: fact.metal };
     case 'CoatApplied':
-      return { method: fact.method };
+      return { method: fact.method, applied_by: fact.appliedBy };
     case 'CureStarted':
       return { cure_way: fact.way, temperature_degC: fact.setCelsius };
     case 'PartTemperatureRead':

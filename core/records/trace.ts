@@ -7,6 +7,7 @@ import { dewPointOf } from '../calc/air.ts';
 import { type Can, leftGrams } from '../can/can.ts';
 import { type GasAfter, gasAfter, preStirTimes } from '../can/can-clocks.ts';
 import type { FromCan } from '../can/can-events.ts';
+import { type Applied, whoApplied } from '../coat/who-applied.ts';
 import type { Component } from '../components.ts';
 import { type Entry, isAct } from '../history.ts';
 import {
@@ -47,6 +48,7 @@ export interface AirThen {
 
 export interface CoatTrace {
   readonly coat: Coat;
+  readonly applied: Applied;
   readonly batch: Batch | undefined;
   /** Empty where nobody told of a can: lots are not known then. */
   readonly lots: readonly LotTaken[];
@@ -185,7 +187,14 @@ export function tracePart(shop: Shop, name: PartName): PartTrace | undefined {
     coats: part.coats.map((coat) => {
       const batch = shop.batches.get(coat.batch);
       const unnamed = batch === undefined ? [] : unnamedParts(shop, batch);
-      return { coat, batch, lots: lotsOf(shop, batch), unnamed, air: airThen(shop, batch?.place, coat.at) };
+      return {
+        coat,
+        applied: whoApplied(shop, coat.entry),
+        batch,
+        lots: lotsOf(shop, batch),
+        unnamed,
+        air: airThen(shop, batch?.place, coat.at),
+      };
     }),
     steps,
     deviations: deviationsIn(shop, ({ seq }) => seqs.has(seq)),

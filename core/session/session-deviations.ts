@@ -10,7 +10,7 @@ import type { Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
 import { ackRules } from './ack-rules.ts';
 import { cleaningRules } from './cleaning-rules.ts';
-import { firstFlush, foldSession, type Session } from './session.ts';
+import { firstFlush, foldSession, newcomerTo, type Session, sprayedBy } from './session.ts';
 import { sprayCase } from './session-decide.ts';
 import { closeRules, coatUnderBriefRules, sprayRules } from './session-rules.ts';
 
@@ -49,9 +49,11 @@ export function againstCoatUnderBrief(shop: Shop, entry: Entry): readonly Object
   const session = stream === undefined ? undefined : shop.sessions.get(numberIn(stream));
   // A session that is not loaded tells nothing: no deviation is made of it.
   if (stream !== undefined && session === undefined) return [];
-  const spray =
-    session === undefined ? undefined : sprayCase(shop, sessionBefore(session, entry), at, { batch: fact.batch });
-  const situation = { method: fact.method, settings: shop.crew.spray, at, spray };
+  const found = session && sessionBefore(session, entry);
+  const sprayer = entry.edition < 6 ? undefined : fact.appliedBy;
+  const spray = found && sprayCase(shop, sprayedBy(found, sprayer), at, { batch: fact.batch });
+  const newcomer = newcomerTo(found, sprayer);
+  const situation = { method: fact.method, settings: shop.crew.spray, at, spray, newcomer };
   return objectionsTo(coatUnderBriefRules, situation, entry.edition);
 }
 

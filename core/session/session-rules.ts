@@ -2,8 +2,10 @@
 // only hold what was said against what is asked.
 
 import { DateTime } from 'luxon';
+import type { PersonName } from '../ids.ts';
 import { known } from '../known.ts';
 import { type Method, methodRows } from '../methods.ts';
+import type { Objection } from '../objections.ts';
 import { hadHappened, type Rule } from '../rules.ts';
 import { type EpochMs, minutesAfter } from '../units.ts';
 import { exposedIn, flushState, type Session, unacknowledged } from './session.ts';
@@ -45,11 +47,7 @@ export const sprayRules: readonly Rule<SprayCase>[] = [
     code: 'may-not-spray',
     source: 'employer',
     liftedBy: 'supervisor',
-    check: ({ session, settings }) => {
-      if (settings.sprayers.length === 0) return undefined;
-      const people = session.sprayers.filter((person) => !settings.sprayers.includes(person));
-      return people.length === 0 ? undefined : { code: 'may-not-spray', people };
-    },
+    check: ({ session, settings }) => mayNotSpray(settings, session.sprayers),
   },
   {
     // Where there is no extraction, supplied air at the least for everybody exposed: common practice, no source.
@@ -91,6 +89,11 @@ export const sprayRules: readonly Rule<SprayCase>[] = [
   ...unknownRules,
 ];
 
+function mayNotSpray({ sprayers }: SpraySettings, meant: readonly PersonName[]): Objection | undefined {
+  const people = sprayers.length === 0 ? [] : meant.filter((person) => !sprayers.includes(person));
+  return people.length === 0 ? undefined : { code: 'may-not-spray', people };
+}
+
 /** What the brief was for has passed; `undefined` while it serves. A new person only has to acknowledge. */
 export function lapsedBy({ session, settings, zone, batch, place, at }: SprayCase): LapsedBy | undefined {
   const from = session.startsAt ?? session.briefedAt;
@@ -119,7 +122,10 @@ export interface CoatUnderBriefCase {
   readonly method: Method;
   readonly settings: SpraySettings;
   readonly at: EpochMs;
+  /** With whoever was said to spray among its sprayers. */
   readonly spray: SprayCase | undefined;
+  /** Said to have sprayed it, and on no brief before. */
+  readonly newcomer: PersonName | undefined;
 }
 
 const noBrief: Rule<CoatUnderBriefCase> = {
@@ -149,8 +155,10 @@ export const coatUnderBriefRules: readonly Rule<CoatUnderBriefCase>[] = [
   ...sprayRules.map(
     (rule): Rule<CoatUnderBriefCase> => ({
       ...rule,
-      check: ({ method, spray }, edition) => {
-        if (!methodRows[method].atomised || spray === undefined) return undefined;
+      check: ({ method, spray, settings, newcomer }, edition) => {
+        if (!methodRows[method].atomised) return undefined;
+        if (rule.code === 'may-not-spray' && newcomer !== undefined) return mayNotSpray(settings, [newcomer]);
+        if (spray === undefined) return undefined;
         const begun = spray.session.spraying.length > 0 && (edition < 5 || !airSaidSince(spray.session));
         return begun && !atEveryCoat.includes(rule.code) ? undefined : rule.check(spray, edition);
       },

@@ -131,7 +131,7 @@ function evolveSession(session: Session, entry: Entry): Session {
     case 'SprayStopped':
       return { ...session, spraying: ended(session.spraying, at) };
     case 'CoatApplied':
-      return coated(session, fact.batch, at);
+      return coated(sprayedBy(session, fact.appliedBy), fact.batch, at);
     case 'GearFlushed': {
       const { gear, solvent, litres } = fact;
       return { ...session, flushes: [...session.flushes, { at, gear, solvent, litres }] };
@@ -153,6 +153,16 @@ function evolveSession(session: Session, entry: Entry): Session {
 function coated(session: Session, batch: BatchNumber, at: EpochMs): Session {
   const bound = { ...session, batch: session.batch ?? batch };
   return isRunning(bound) ? bound : { ...bound, spraying: [...bound.spraying, { from: at, to: at }] };
+}
+
+/** Whoever was said to have sprayed breathes there from then on, whatever the brief said. */
+export function sprayedBy(session: Session, person: PersonName | undefined): Session {
+  return person === undefined || session.sprayers.includes(person) ? session : placed(session, person, 'sprays');
+}
+
+/** Somebody who is not among the sprayers of the brief, nor of any where there is none. */
+export function newcomerTo(session: Session | undefined, person: PersonName | undefined): PersonName | undefined {
+  return person === undefined || session?.sprayers.includes(person) === true ? undefined : person;
 }
 
 function placed(session: Session, person: PersonName, goes: Whereabouts): Session {

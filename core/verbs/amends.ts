@@ -3,7 +3,7 @@
 import { type SlotName, type Verb, verbRows, verbs } from '../commands.ts';
 import type { Noun } from '../ids.ts';
 import type { AmendableVerb } from './correction-verbs.ts';
-import type { Options } from './slot.ts';
+import type { Options, ToldAs } from './slot.ts';
 import type { NamedSlot } from './slot-row.ts';
 
 /** What an act is done to. A coat is done to its part; its batch may name it too. */
@@ -20,6 +20,7 @@ export interface Amends {
   /** As the correction names it. */
   readonly name: string;
   readonly slot: NamedSlot<SlotName>;
+  readonly told: ToldAs;
   /** As the fact has it. */
   readonly fact: string;
   readonly options: Options | undefined;
@@ -33,11 +34,13 @@ export function amendsOf(verb: Verb): readonly Amends[] | undefined {
   return [
     ...Object.entries(fields).flatMap(([name, field]) =>
       field.options?.amend === true
-        ? field.slots.map((slot) => ({ name, slot, fact: name, options: field.options }))
+        ? field.slots.map((slot) => ({ name, slot, told: field.told, fact: name, options: field.options }))
         : [],
     ),
     ...Object.entries(options.amends ?? {}).flatMap(([name, { slot, fact }]) =>
-      slots.filter((each) => each.name === slot).map((each) => ({ name, slot: each, fact, options: undefined })),
+      slots
+        .filter((each) => each.name === slot)
+        .map((each) => ({ name, slot: each, told: 'figure' as const, fact, options: undefined })),
     ),
   ];
 }

@@ -21,6 +21,7 @@ import {
   ownWords,
   part,
   parts,
+  person,
   salts,
   spoken,
   temperature,
@@ -93,6 +94,7 @@ export const partVerbs = {
       method: choice('method', methods, { required: true, amend: true, offered: offeredMethods }),
       /** Another pass of the coat that is there and still wet. */
       pass: choice('pass', ['same-coat'], {}, { 'same-coat': 'touch-up' }),
+      appliedBy: person('applied-by', { behind: 'by', amend: true }),
     },
     { leaves: { type: 'CoatApplied' } },
   ),

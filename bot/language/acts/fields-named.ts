@@ -25,6 +25,8 @@ export function takeNames(
 ): Fault | undefined {
   let names = words;
   for (const [name, field] of fields) {
+    // Read by the word that it stands behind.
+    if (field.told === 'person' && field.options?.behind !== undefined) continue;
     const value = nameIn(act, field, fields, names, place);
     if (value === undefined) continue;
     if (isFailed(value)) return value;

@@ -4,6 +4,7 @@
 import { ofEachVerb, type SlotName, type Verb, verbRows } from '../../../core/commands.ts';
 import { isFailed } from '../../../core/failed.ts';
 import type { FieldRow } from '../../../core/verbs/slot.ts';
+import { personTyped } from '../people-typed.ts';
 import type { Fault } from '../reading.ts';
 import { isPermitWord } from '../time-and-permission.ts';
 import { lastDayOf, lastDayShort } from '../times/expiry-typed.ts';
@@ -23,7 +24,7 @@ interface Labelled {
 const labelled = ofEachVerb((verb): readonly Labelled[] =>
   Object.entries(verbRows[verb].fields).flatMap(([name, field]) => {
     const label = field.options?.behind;
-    const isRead = ['number', 'figure', 'text', 'day'].includes(field.told);
+    const isRead = ['number', 'figure', 'text', 'day', 'person'].includes(field.told);
     return label === undefined || !isRead ? [] : [{ name, label, field }];
   }),
 );
@@ -58,6 +59,11 @@ export function labelledAt(verb: Verb, act: ActLine, index: number, only?: 'amen
   const found = all.length > 1 ? (all.find(ofUnit) ?? all[0]) : all[0];
   if (found === undefined || (only === 'amend' && found.field.options?.amend !== true)) return undefined;
   const { name, field } = found;
+  // `by hand`: only a name is one.
+  if (field.told === 'person') {
+    const person = personTyped(tokens[index + 1], context.hearing);
+    return person === undefined ? undefined : { name, value: person, to: index + 2 };
+  }
   // `dust off` says that it is gone, `dust 1` how much is left.
   const choiceTo = (from: number) => choiceAt(tokens, from, choicesOfVerb[verb])?.to ?? 0;
   const isOfFigure = tokens[index + 1]?.kind === 'number';

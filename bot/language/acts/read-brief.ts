@@ -127,7 +127,7 @@ function takeRate(filled: Filling, tokens: readonly Token[], index: number): num
   let next = index + 1;
   for (
     let word = tokens[next];
-    word?.kind === 'word' && /^(?:an|per|for|hour|h|\/h)$/.test(word.word);
+    word?.kind === 'word' && /^(?:an|per|for|by|hour|h|\/h)$/.test(word.word);
     word = tokens[next]
   ) {
     next += 1;

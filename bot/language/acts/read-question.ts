@@ -39,7 +39,7 @@ function readDay(act: ActLine): Question | Fault {
 }
 
 /** `ayuda con la mezcla`. */
-const beforeTopic: ReadonlySet<string> = new Set(['with', 'for', 'of', 'on', 'the', 'to']);
+const beforeTopic: ReadonlySet<string> = new Set(['with', 'for', 'by', 'of', 'on', 'the', 'to']);
 
 function readHelp({ tokens: typed, context: { hearing } }: ActLine): Question | Fault {
   const topic = typed.findIndex(

@@ -90,11 +90,11 @@ function partsHeld(act: ActLine): Named | Fault {
   return { said: { parts }, reasonFrom: i, ...known({ at }) };
 }
 
-/** `and` between two parts, `for` before the reason, `part` before the first. */
+/** `and` between two parts, `for` before the reason (in Spanish the `por` that is `by` elsewhere), `part` before the first. */
 function isJoint(token: Token, next: Token | undefined, parts: number, act: ActLine): boolean {
   if (token.kind !== 'word') return false;
   if (parts === 0) return fillers.has(token.word) || token.word === 'part' || token.word === 'a';
-  if (token.word === 'for' || token.word === 'because') return true;
+  if (['for', 'by', 'because'].includes(token.word)) return true;
   return fillers.has(token.word) && next?.kind === 'word' && isPart(next.word, act);
 }
 

@@ -56,8 +56,14 @@ it('given the flush, then the extraction stays on for half an hour more (invente
 it('given the bell to flush, then it is one line in either tongue, with until when the fan stays on; flash points were told at the stop', async () => {
   const before = [...weighed, 'wait 102m', 'filter 1', '@kari: brief 1 in booth spray kari', '@kari: ack'];
   for (const [language, line] of [
-    ['', 'Now, in the booth with the fan on; it stays on until 10:30 at the least. It rings until somebody says flush.'],
-    ['@kari: set language es', 'Ahora, en la cabina y con la extracción en marcha, que sigue al menos hasta las 10:30.'],
+    [
+      '',
+      'Now, in the booth with the fan on; it stays on until 10:30 at the least. It rings until somebody says flush.',
+    ],
+    [
+      '@kari: set language es',
+      'Ahora, en la cabina y con la extracción en marcha, que sigue al menos hasta las 10:30.',
+    ],
   ] as const) {
     const { say, heard } = sessionTalk();
     for (const each of [...before, 'fan on 0.6m/s', 'supplied yes', 'spray on', 'wait 18m']) await say(each);

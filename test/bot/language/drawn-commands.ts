@@ -21,7 +21,7 @@ import {
 import type { Amendment, AmendTarget } from '../../../core/verbs/correction-verbs.ts';
 import { drawnMaterial, drawnMaterialAmendment } from './drawn-material.ts';
 import { partAndPeopleCommands } from './drawn-part-commands.ts';
-import { drawnSession } from './drawn-session.ts';
+import { drawnSession, person } from './drawn-session.ts';
 import { drawnSetting } from './drawn-settings.ts';
 import { utc } from './shop-at-ten.ts';
 
@@ -121,7 +121,7 @@ const amendments = fc.oneof(
       batch,
     )
     .map(([verb, when, number]): [AmendTarget, Amendment] => [{ verb, batch: number }, { at: when }]),
-  fc.tuple(target('coat', { batch, part }), someOf({ at, method: fc.constantFrom(...methods) })),
+  fc.tuple(target('coat', { batch, part }), someOf({ at, method: fc.constantFrom(...methods), appliedBy: person })),
   fc.tuple(target('cure', { part }), someOf({ at, celsius: degrees(0, 400) })),
   fc.tuple(target('temp', { part }), someOf({ at, celsius: degrees(-40, 400) })),
   fc.tuple(target('film', { part }), someOf({ at, filmMicrometres: films })),
@@ -175,6 +175,7 @@ export const drawnCommand: fc.Arbitrary<Command> = fc.oneof(
       batch,
       method: fc.constantFrom(...methods),
       pass: only('same-coat'),
+      appliedBy: person,
       asNew: fc.constant(true as const),
     },
     { requiredKeys: ['verb', 'parts', 'method'] },

@@ -12,7 +12,7 @@ const only = <V extends string>(verb: V) => fc.constant(verb);
 const number = fc.integer({ min: 1, max: 1_000_000 });
 const quarter = (max: number) => fc.integer({ min: 1, max: max * 4 }).map((value) => value / 4);
 /** Names that a line could take for something else stand in quotes. */
-const person = fc.constantFrom(
+export const person = fc.constantFrom(
   'kari',
   'lia',
   'noor-2',

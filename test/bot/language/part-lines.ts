@@ -111,6 +111,13 @@ export const partLines: readonly TypedLine[] = [
   act('spray impeller-7 1', sprayed),
   act('sprayed 1 impeller-7', sprayed),
   act('coat impeller-7 with batch 1 by spray', sprayed),
+  act('coat impeller-7 1 spray by kari', { ...sprayed, appliedBy: 'kari' }),
+  act('sprayed 1 impeller-7 by Kari at 9:40', { ...sprayed, appliedBy: 'Kari' }, happenedAt('2026-03-02T09:40')),
+  act('coat impeller-7 1 brush by omar', { ...sprayed, method: 'brush', appliedBy: 'omar' }),
+  act('amend impeller-7 coat by omar wrong name', {
+    ...{ verb: 'amend', of: { verb: 'coat', part: 'impeller-7' }, change: { appliedBy: 'omar' }, why: 'wrong name' },
+  }),
+  miss('coat impeller-7 1 spray by hand', 'left-over', 'hand'),
   act('coat impeller-7 1 spray already', sprayed, { stance: happened }),
   act('coat impeller-7 valve-3 1 dip', {
     verb: 'coat',

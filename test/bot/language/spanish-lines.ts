@@ -135,6 +135,10 @@ export const spanishLines: readonly TypedLine[] = [
   act('aplicar impeller-7 1 pistola permiso lo vio la encargada', sprayed, {
     stance: { is: 'permitted', why: 'lo vio la encargada' },
   }),
+  act('capa impeller-7 1 pistola por Kari', { ...sprayed, appliedBy: 'Kari' }),
+  act('capa impeller-7 1 pistola, pintó Kari', { ...sprayed, appliedBy: 'Kari' }),
+  act('capa impeller-7 1 pistola, lo aplicó Kari', { ...sprayed, appliedBy: 'Kari' }),
+  act('capa impeller-7 1 pistola por favor', sprayed),
   act('stir 1 hace 10 min', { verb: 'stir', batch: 1 }, happenedAt('2026-03-02T09:50')),
   act('coat impeller-7 mezcla 1 pistola ayer a las 16:00', sprayed, happenedAt('2026-03-01T16:00')),
   act('charla 1 en cabina pintan kari y omar fuera lia vigila rosa', {

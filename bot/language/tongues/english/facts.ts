@@ -59,7 +59,7 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     case 'SurfacePrepared':
       return `prepared ${englishSurface.preparation({ ...fact, salts: patchTold(fact)?.salts }, figures)}`.trimEnd();
     case 'CoatApplied':
-      return `${fact.part} ${fact.pass === undefined ? 'coated' : 'touched up'} (${fact.method}, batch ${fact.batch})`;
+      return `${fact.part} ${fact.pass === undefined ? 'coated' : 'touched up'} (${fact.method}, batch ${fact.batch}${fact.appliedBy === undefined ? '' : `, by ${fact.appliedBy}`})`;
     case 'CureStarted':
       return fact.setCelsius === undefined
         ? `cure (${fact.way})`

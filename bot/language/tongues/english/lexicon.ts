@@ -18,6 +18,7 @@ export const englishMeanings = {
   of: 'of',
   with: 'with',
   for: 'for',
+  by: 'by',
   and: 'and',
   to: 'to',
   the: 'the',

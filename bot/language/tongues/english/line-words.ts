@@ -29,7 +29,7 @@ export const nearMissWords = words('near miss nearmiss near-miss');
 
 /** Where a part's name stands these never are one. */
 export const notNames = words(
-  'a new not no all both it them this that again everything same already permit ago before-now yesterday today at am pm noon midnight final',
+  'a new not no all both it them this that again everything same already permit ago before-now yesterday today at am pm noon midnight final hand',
 );
 
 export const metals = words(

@@ -1,9 +1,11 @@
 // Answers about the past, in English: stretches of days, traces, the solvent ledger, proof, paper.
 
 import type { Can } from '../../../../core/can/can.ts';
+import type { Applied } from '../../../../core/coat/who-applied.ts';
 import type { Component } from '../../../../core/components.ts';
 import type { Correction, FactOf } from '../../../../core/history.ts';
 import type { PartName, PersonName } from '../../../../core/ids.ts';
+import type { Method } from '../../../../core/methods.ts';
 import type { Coat } from '../../../../core/part/part.ts';
 import type { ExportColumn } from '../../../../core/records/export-rows.ts';
 import type { ThrownWhy } from '../../../../core/records/material.ts';
@@ -34,7 +36,13 @@ export interface AreaCoated {
 
 type CanTold = Pick<Can, 'number' | 'component' | 'lot'>;
 type CoatTold = Pick<FactOf<'CoatApplied'>, 'part' | 'batch' | 'method'>;
-type CoatDone = Pick<Coat, 'at' | 'by' | 'method' | 'batch'>;
+type CoatDone = Pick<Coat, 'at' | 'method' | 'batch'>;
+
+/** `spray by kari, typed by omar`; `spray, sprayer not given, typed by omar`. */
+const appliedBy = (method: Method, { person, typedBy }: Applied): string => {
+  if (person === undefined) return `${method}, sprayer not given, typed by ${typedBy}`;
+  return `${method} by ${person}${person === typedBy ? '' : `, typed by ${typedBy}`}`;
+};
 type Corrected = Pick<Correction, 'at' | 'by' | 'why'>;
 type LedgerUse = Pick<LedgerRow, 'kind' | 'name' | 'litres' | 'grams' | 'vocGrams'>;
 
@@ -65,8 +73,8 @@ export const englishRecords = {
     `Batch ${batch}: ratio ${figures.signedPercent(errorPercent)}`,
   stir: (batch: number, wanted: Minutes, given: Minutes, figures: Figures) =>
     `Batch ${batch}: stirring wanted ${figures.minutesUp(wanted)}, given ${figures.minutesDown(given)}`,
-  coated: ({ part, batch, method }: CoatTold, at: EpochMs, by: PersonName, figures: Figures) =>
-    `${figures.timeDown(at)} ${part}: ${method}, batch ${batch}, by ${by}`,
+  coated: ({ part, batch, method }: CoatTold, at: EpochMs, applied: Applied, figures: Figures) =>
+    `${figures.timeDown(at)} ${part}: batch ${batch}, ${appliedBy(method, applied)}`,
   released: (parts: readonly PartName[], figures: Figures) => `Released: ${figures.list(parts)}`,
   held: (part: string, what: string) => `${part}: ${what}`,
   deviation: (at: EpochMs, by: PersonName, what: string, figures: Figures) =>
@@ -93,8 +101,8 @@ export const englishRecords = {
   bookedAs: (details: readonly string[], figures: Figures) => `Booked in as ${figures.list(details)}`,
   details: { serial: 'serial', job: 'job', customer: 'customer', metal: '', wall: 'wall' },
   phase: (phase: string) => `Stands: ${phase}`,
-  coat: (number: number, { at, by, method, batch }: CoatDone, sheet: string, figures: Figures) =>
-    `Coat ${number}: ${figures.timeDown(at)} ${method} by ${by}, batch ${batch}, ${sheet}`,
+  coat: (number: number, { at, method, batch }: CoatDone, applied: Applied, sheet: string, figures: Figures) =>
+    `Coat ${number}: ${figures.timeDown(at)} ${appliedBy(method, applied)}, batch ${batch}, ${sheet}`,
   lot: ({ number, component, lot }: CanTold, mass: Grams, figures: Figures) =>
     `  ${englishComponents[component]}: lot ${lot}, can ${number}, ${figures.mass(mass)}`,
   stirredInCan: (given: Minutes, wanted: Minutes, figures: Figures) =>
@@ -186,6 +194,7 @@ export const englishRecords = {
       film_um: 'film_um',
       film_mean_um: 'film_mean_um',
       method: 'method',
+      applied_by: 'applied_by',
       cure_way: 'cure_way',
       serial: 'serial',
       job: 'job',

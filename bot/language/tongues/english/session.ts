@@ -2,7 +2,7 @@
 // said, by whom, what was not, and what the source asks for.
 
 import type { SolventId } from '../../../../core/calc/solvents.ts';
-import type { PersonName, PlaceName } from '../../../../core/ids.ts';
+import type { PartName, PersonName, PlaceName } from '../../../../core/ids.ts';
 import type { Method } from '../../../../core/methods.ts';
 import type { SensitiserKind, Sensitisers } from '../../../../core/products/sheet-spray.ts';
 import type {
@@ -266,6 +266,8 @@ export const englishSession = {
     figures: Figures,
   ) =>
     `Session ${session}: exposed ${figures.list(people)}${solvent === undefined ? '' : `; flushed with ${figures.volume(solvent)}`}${open.length === 0 ? '' : `; still to do: ${figures.list(open.map((each) => todo[each]))}`}`,
+  daySprayed: (person: PersonName | undefined, parts: readonly PartName[], figures: Figures) =>
+    `${person === undefined ? 'Sprayer not given' : `Sprayed by ${person}`}: ${figures.list(parts)}`,
   dayTold: (at: EpochMs, who: PersonName, what: string, figures: Figures) => `${figures.timeDown(at)} ${who}: ${what}`,
   settings: {
     on: 'on',

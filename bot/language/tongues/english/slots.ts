@@ -27,6 +27,7 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   part: englishTerms.part.one,
   parts: 'part or parts',
   method: englishMethodList,
+  'applied-by': 'who put it on',
   way: 'oven or room',
   place: 'place',
   reason: 'reason, in your words',

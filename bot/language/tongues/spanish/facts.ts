@@ -79,7 +79,7 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
         .filter((text) => text !== '')
         .join(', ');
     case 'CoatApplied':
-      return `${fact.part}: capa ${fact.pass === undefined ? 'aplicada' : 'retocada'} (${methodName(say, fact.method)}, mezcla ${fact.batch})`;
+      return `${fact.part}: capa ${fact.pass === undefined ? 'aplicada' : 'retocada'} (${methodName(say, fact.method)}, mezcla ${fact.batch}${fact.appliedBy === undefined ? '' : `, por ${fact.appliedBy}`})`;
     case 'CureStarted':
       return fact.setCelsius === undefined
         ? `entra en curado (${ways[fact.way]})`

@@ -1,5 +1,6 @@
 // Answers about the past, in Spanish: stretches of days, traces, the solvent ledger, proof, paper.
 
+import type { Applied } from '../../../../core/coat/who-applied.ts';
 import type { ThrownWhy } from '../../../../core/records/material.ts';
 import type { englishRecords } from '../english/records.ts';
 import { spanishComponents } from './material.ts';
@@ -19,6 +20,11 @@ const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
 const limitPer = { day: 'día', month: 'mes', year: 'año móvil' };
 const ledgerKinds = { coating: 'Recubrimiento', thinner: 'Diluyente', cleaner: 'Limpieza' };
 
+const appliedBy = (method: string, { person, typedBy }: Applied): string => {
+  if (person === undefined) return `${method}, sin decir quién pintó, anotada por ${typedBy}`;
+  return `${method} por ${person}${person === typedBy ? '' : `, anotada por ${typedBy}`}`;
+};
+
 export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   span: (first, last, figures) =>
     first === last ? `El día entero: ${figures.date(first)}` : `Del ${figures.date(first)} al ${figures.date(last)}`,
@@ -36,8 +42,8 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   ratio: (batch, errorPercent, figures) => `Mezcla ${batch}: relación ${figures.signedPercent(errorPercent)}`,
   stir: (batch, wanted, given, figures) =>
     `Mezcla ${batch}: agitación requerida ${figures.minutesUp(wanted)}, cumplida ${figures.minutesDown(given)}`,
-  coated: ({ part, batch, method }, at, by, figures) =>
-    `${figures.timeDown(at)} ${part}: ${methodName(say, method)}, mezcla ${batch}, por ${by}`,
+  coated: ({ part, batch, method }, at, applied, figures) =>
+    `${figures.timeDown(at)} ${part}: mezcla ${batch}, ${appliedBy(methodName(say, method), applied)}`,
   released: (parts, figures) => `${parts.length === 1 ? 'Liberada' : 'Liberadas'}: ${figures.list(parts)}`,
   held: (part, what) => `${part}: ${what}`,
   deviation: (at, by, what, figures) => `! ${figures.timeDown(at)} ${spanishWho(by)}: ${what}`,
@@ -61,8 +67,8 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   bookedAs: (details, figures) => `Entró como ${figures.list(details)}`,
   details: { serial: 'serie', job: 'orden', customer: 'cliente', metal: '', wall: 'pared' },
   phase: (phase) => `Está: ${phase}`,
-  coat: (number, { at, by, method, batch }, sheet, figures) =>
-    `Capa ${number}: ${figures.timeDown(at)} ${methodName(say, method)} por ${by}, mezcla ${batch}, ${sheet}`,
+  coat: (number, { at, method, batch }, applied, sheet, figures) =>
+    `Capa ${number}: ${figures.timeDown(at)} ${appliedBy(methodName(say, method), applied)}, mezcla ${batch}, ${sheet}`,
   lot: ({ number, component, lot }, mass, figures) =>
     `  ${spanishComponents[component]}: lote ${lot}, lata ${number}, ${figures.mass(mass)}`,
   stirredInCan: (given, wanted, figures) =>
@@ -156,6 +162,7 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
       film_um: 'película_um',
       film_mean_um: 'película_media_um',
       method: 'método',
+      applied_by: 'aplicada_por',
       cure_way: 'curado_en',
       serial: 'serie',
       job: 'orden',

@@ -274,6 +274,8 @@ export function spanishSession(say: Spoken): typeof englishSession {
     goes,
     daySession: (session, people, solvent, open, figures) =>
       `Sesión ${session}: ${people.length === 1 ? 'persona expuesta' : 'personas expuestas'}, ${figures.list(people)}${solvent === undefined ? '' : `; lavado con ${figures.volume(solvent)}`}${open.length === 0 ? '' : `; falta: ${figures.list(open.map((each) => todo[each]))}`}`,
+    daySprayed: (person, parts, figures) =>
+      `${person === undefined ? 'Sin decir quién pintó' : `Pintó ${person}`}: ${figures.list(parts)}`,
     dayTold: (at, who, what, figures) => `${figures.timeDown(at)} ${spanishWho(who)}: ${what}`,
     settings: {
       on: 'sí',

@@ -27,6 +27,7 @@ export const spanishSlots = (say: Spoken): Readonly<Record<Slot, string>> => ({
   part: 'pieza',
   parts: 'pieza o piezas',
   method: spanishMethodList,
+  'applied-by': 'quién la aplicó',
   way: 'horno o sala',
   place: 'lugar',
   reason: 'motivo, con sus palabras',
