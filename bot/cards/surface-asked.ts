@@ -4,7 +4,7 @@
 import type { Part } from '../../core/part/part.ts';
 import { sheetsAtHand } from '../../core/part/surface-life.ts';
 import { figuresAsked, surfaceAsked } from '../../core/part/surface-limits.ts';
-import { removalAsked, stillOn } from '../../core/part/surface-removed.ts';
+import { removalAsked, removalToSay, stillOn } from '../../core/part/surface-removed.ts';
 import { batchOf, liveBatches } from '../../core/shop.ts';
 import type { CardAction } from './card.ts';
 import type { Telling } from './card-context.ts';
@@ -12,11 +12,10 @@ import type { Telling } from './card-context.ts';
 /** That of the pot in use, else the usual one. */
 const sheetLikely = ({ shop }: Telling) => liveBatches(shop).at(-1)?.sheet ?? sheetsAtHand(shop)[0];
 
-/** Once: of the first parts of all. */
 export function toRemoveLines(telling: Telling, parts: readonly Part[]): readonly string[] {
   const sheet = sheetLikely(telling);
-  const what = sheet === undefined ? [] : stillOn(sheet, {});
-  if (sheet === undefined || what.length === 0 || telling.shop.parts.size > parts.length) return [];
+  const what = sheet === undefined ? [] : removalToSay(telling.shop, parts, sheet);
+  if (sheet === undefined || what.length === 0) return [];
   return [telling.words.parts.toRemove(what, sheet.name, telling.figures)];
 }
 

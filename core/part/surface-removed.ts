@@ -2,6 +2,7 @@
 // tap, after every step of the paper that somebody has still to answer, and of one part between one batch and the next.
 
 import { type Contaminant, type SurfaceGrade, takenOffTo } from '../grades.ts';
+import type { Entry } from '../history.ts';
 import { defaultPlace, type PartName, type PersonName } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
 import type { Shop } from '../shop.ts';
@@ -20,6 +21,31 @@ export function stillOn({ surface }: Pick<Sheet, 'surface'>, { removed = [], gra
     removed.includes(each) || (grade !== undefined && takenOffTo(grade).includes(each));
   return (surface?.remove?.what ?? []).filter((each) => !isOff(each));
 }
+
+/**
+ * What is said of the parts just noted: of those that are bare and not yet clean, and once for all of a job, or of no job, from
+ * one batch to the next.
+ */
+export function removalToSay(
+  { batches, parts }: Pick<Shop, 'batches' | 'parts'>,
+  noted: readonly Part[],
+  sheet: Sheet,
+): readonly Contaminant[] {
+  const since = batches.get(Math.max(0, ...batches.keys()))?.entries[0]?.seq ?? 0;
+  const now = new Set(noted.map(({ entries }) => notedAt(entries, since).at(-1)));
+  const isHeard = ({ details: { job } }: Part): boolean =>
+    [...parts.values()].some(
+      (other) =>
+        other.details.job?.toLowerCase() === job?.toLowerCase() &&
+        notedAt(other.entries, since).some((seq) => !now.has(seq)),
+    );
+  const unheard = noted.filter((part) => part.coats.length === 0 && !isHeard(part));
+  const still = new Set(unheard.flatMap((part) => stillOn(sheet, part.prepared ?? {})));
+  return stillOn(sheet, {}).filter((each) => still.has(each));
+}
+
+const notedAt = (entries: readonly Entry[], since: number): readonly number[] =>
+  entries.flatMap(({ fact, seq }) => (fact.type === 'PartReceived' && seq > since ? [seq] : []));
 
 /** Empty where nothing is asked, or another question comes first. */
 export function removalAsked(

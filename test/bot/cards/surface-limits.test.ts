@@ -124,6 +124,30 @@ describe('what the sheet wants off the steel', () => {
     expect((await say('part lid-7')).card.lines).not.toContain(told);
   });
 
+  it('given parts of several jobs, then the first of each hears it, and the first after the next batch was opened', async () => {
+    const { card } = await talkAfter();
+    const told = 'Before its coat, off it by Demo Clear: oil, grease, dust, rust, the old coat.';
+    const heard = async (line: string) => (await card(line)).lines.includes(told);
+    expect([await heard('part lid-6'), await heard('part lid-6 steel 6mm'), await heard('part lid-7')]).toEqual([
+      true,
+      false,
+      false,
+    ]);
+    expect([await heard('part valve-1 job 88'), await heard('part valve-2 job 88')]).toEqual([true, false]);
+    expect(await heard('part valve-3 job 89')).toBe(true);
+    for (const line of ['air 24C 48%', 'mix 1kg']) await card(line);
+    expect([await heard('part valve-4 job 88'), await heard('part valve-5 job 88')]).toEqual([true, false]);
+    expect(await heard('part lid-8')).toBe(true);
+  });
+
+  it('given a part that was cleaned already, then only what is still on it is said, and of a coated one nothing', async () => {
+    const { card } = await talkAfter('prep new lid-6 degreased acetone, rust off', ...pot);
+    expect((await card('part lid-6')).lines).toContain('Before its coat, off it by Demo Clear: dust, the old coat.');
+    await card('coat lid-6 1 brush');
+    await card('mix 1kg');
+    expect((await card('part lid-6 steel')).lines.join(' ')).not.toContain('off it by');
+  });
+
   it('given a preparation that names less, then the rest is one tap, asked once until the next batch', async () => {
     const { say } = await talkAfter(...answered, 'part lid-6', 'part lid-7');
     const asked = await say('prep lid-6 degreased acetone');
