@@ -5,6 +5,7 @@ import type { Question } from '../../core/commands.ts';
 import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
 import { type SettingName, settingRows } from '../../core/settings.ts';
 import type { ActRead } from './acts/act-line.ts';
+import { slotsByUnit } from './acts/slots-by-unit.ts';
 import { alarmsWanted } from './cry-needs.ts';
 import type { Hearing } from './hearing.ts';
 import { looksLikePart } from './names-typed.ts';
@@ -143,7 +144,7 @@ function usualTries(
 
 /** `60uwn`: the units of what the act takes that begin as the slip does. */
 function unitsLike(slip: string, verb: VerbNamed | undefined): readonly string[] {
-  const takes = verb === undefined ? [] : [...verb.row.needs, ...verb.row.may];
+  const takes = verb === undefined ? [] : slotsByUnit(verb.row);
   const units = new Set(takes.flatMap((slot) => slots[slot].units));
   return [...units].filter((unit) => unit.toLowerCase().startsWith(slip.slice(0, 1)));
 }
