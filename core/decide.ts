@@ -37,6 +37,7 @@ import {
   decideTested,
 } from './part/part-decide.ts';
 import { decidePartSurface, decidePrep } from './part/surface-decide.ts';
+import { decideGas } from './place/gas-decide.ts';
 import { decideReading } from './place/place-decide.ts';
 import { decideSnooze } from './reminders/snooze.ts';
 import { decideBrief, decideClose, decideSprayOn, sessionActs } from './session/session-decide.ts';
@@ -71,6 +72,10 @@ const deciders: Deciders<Verb> = {
     const { part } = said.command;
     return part === undefined ? decideReading(shop, said) : decidePartSurface(shop, said, part);
   },
+  lel: decideGas,
+  o2: decideGas,
+  co: decideGas,
+  h2s: decideGas,
   air: decideReading,
   night: decideReading,
   ...sessionActs,

@@ -102,6 +102,7 @@ export const readersOf = {
   PartHeld: ['part', 'period', 'timeline', 'export'],
   AirRead: ['place', 'period', 'export'],
   SurfaceRead: ['part', 'place', 'export'],
+  GasRead: ['place'],
   LowestRead: ['place', 'export'],
   SettingChanged: ['crew', 'spraying'],
   Rang: ['rings', 'export'],

@@ -7,14 +7,14 @@ import { countdownMs, type OpenAlarm } from '../../core/crew/open-alarms.ts';
 import type { Recorded } from '../../core/execute.ts';
 import type { PersonName } from '../../core/ids.ts';
 import { known } from '../../core/known.ts';
+import { gasesBeyond } from '../../core/place/place.ts';
 import { commonPractice } from '../../core/session/brief-lines.ts';
 import type { Alarm } from '../../core/session/session-commands.ts';
-import { usualEmergencyNumber } from '../../core/usual-emergency-number.ts';
 import { firstUpper } from '../language/first-upper.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { lineOf, type Telling, tap } from './card-context.ts';
 import { leftBy } from './recorded-act.ts';
-import { calledInNeed, toTellLine } from './whom-to-call.ts';
+import { calledInNeed, callLine, toTellLine } from './whom-to-call.ts';
 
 export function alarmCard(telling: Telling, command: CommandOf<Alarm>, outcome: Recorded, by: PersonName): Card {
   if (command.unsure === true) return mayBeCryCard(telling, command);
@@ -48,13 +48,10 @@ export function alarmCard(telling: Telling, command: CommandOf<Alarm>, outcome: 
 }
 
 /** What to do, and whom to call: the first two lines of every such card. */
-function doNow({ words: { session }, shop: { crew } }: Telling, alarm: Alarm): readonly string[] {
+function doNow(telling: Telling, alarm: Alarm): readonly string[] {
+  const { session } = telling.words;
   const { now } = session.troubles[alarm];
-  const { call } = crew.spray.emergency;
-  return [
-    session.doNow(now.text, now.source),
-    call === undefined ? session.callUsual(usualEmergencyNumber(crew)) : session.callNumber(call),
-  ];
+  return [session.doNow(now.text, now.source), callLine(telling)];
 }
 
 function mayBeCryCard(telling: Telling, { verb, note, place }: CommandOf<Alarm>): Card {
@@ -96,6 +93,11 @@ export function alarmOverCard(telling: Telling, outcome: Recorded, by: PersonNam
   return makeCard(session.alarmOver, 'good', {
     lines: [
       ...leftBy(outcome, 'AlarmsEnded').map((over) => `${firstUpper(session.ended(over, telling.figures))}.`),
+      ...[...telling.shop.places.values()].flatMap((place) =>
+        gasesBeyond(place, telling.now).map((reading) =>
+          session.monitor.beyond({ reading, place: place.name }, telling.figures),
+        ),
+      ),
       ...toTellLine(telling, called),
     ],
     ping: called,

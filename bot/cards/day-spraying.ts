@@ -31,6 +31,7 @@ export function daySprayingLines(telling: Telling, day: DayRecord): readonly str
       );
       return [line, ...read.map((each) => `  ${each}`)];
     }),
+    ...monitorReadings(telling, span),
     ...alarms.map(({ happenedAt, by, fact }) =>
       words.dayTold(happenedAt, by, telling.words.fact(fact, telling.figures), telling.figures),
     ),
@@ -46,4 +47,16 @@ function sprayerLines(telling: Telling, { coats }: DayRecord): readonly string[]
     const parts = new Set(sprayed.flatMap(({ part, by }) => (by === person ? [part] : [])));
     return telling.words.session.daySprayed(person, [...parts], telling.figures);
   });
+}
+
+/** Off the gas monitor, in every place of that day, in the order of time. */
+function monitorReadings(telling: Telling, { from, to }: DayRecord['span']): readonly string[] {
+  const { fact: told, session: words } = telling.words;
+  return [...telling.shop.places.values()]
+    .flatMap(({ name, entries }) => entries.map((entry) => ({ name, ...entry })))
+    .filter(({ fact, happenedAt }) => fact.type === 'GasRead' && from <= happenedAt && happenedAt < to)
+    .toSorted((a, b) => a.happenedAt - b.happenedAt || a.seq - b.seq)
+    .map(({ name, happenedAt, by, fact }) =>
+      words.dayTold(happenedAt, by, words.monitor.read(name, told(fact, telling.figures)), telling.figures),
+    );
 }

@@ -30,6 +30,7 @@ import { heatHazards, potOverLines } from './dead-pot.ts';
 import { partInHand } from './example-here.ts';
 import { filmCard, standsAgainst, testedCard } from './film-cards.ts';
 import { addReply, caughtReply, coverReply, emptiedReply, weighReply } from './material-reply.ts';
+import { monitorCard } from './monitor-card.ts';
 import { notedFacts } from './noted-facts.ts';
 import { withOvenAir } from './oven-air-card.ts';
 import { coatedCard, curingCard, dryCard, partCard, takenOutCard } from './part-cards.ts';
@@ -140,6 +141,10 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   hold: onPart((telling, part, { command }) =>
     partCard(telling, part, telling.words.replies.held(part.part.name, command.why), [], 'warn'),
   ),
+  lel: monitorCard,
+  o2: monitorCard,
+  co: monitorCard,
+  h2s: monitorCard,
   air: (act) => placeRead(act, 'airRead'),
   surface: (act) => (act.command.part === undefined ? placeRead(act, 'surfaceRead') : surfaceOfPart(act)),
   night: (act) => placeRead(act, 'nightRead'),

@@ -3,6 +3,7 @@
 import { nobody } from '../../core/crew/alarm-decide.ts';
 import { type CrewFile, peopleWithRole } from '../../core/crew/crew.ts';
 import type { PersonName } from '../../core/ids.ts';
+import { usualEmergencyNumber } from '../../core/usual-emergency-number.ts';
 import type { Telling } from './card-context.ts';
 
 type People = Pick<CrewFile, 'people'>;
@@ -33,6 +34,12 @@ export function toTellLine(
   people: readonly PersonName[],
 ): readonly string[] {
   return people.length === 0 ? [] : [words.replies.toTell(people, figures)];
+}
+
+/** The shop's own numbers, or that of where it stands. */
+export function callLine({ words: { session }, shop: { crew } }: Pick<Telling, 'words' | 'shop'>): string {
+  const { call } = crew.spray.emergency;
+  return call === undefined ? session.callUsual(usualEmergencyNumber(crew)) : session.callNumber(call);
 }
 
 const namesOf = ({ people }: People) => people.map(({ name }) => name);

@@ -11,6 +11,7 @@ import {
   milligramsPerSquareMetre,
   millimetres,
   minutes,
+  partsPerMillion,
   squareMetres,
 } from '../../core/units.ts';
 import { type Noted, notedIn } from '../../core/verbs/noted.ts';
@@ -50,6 +51,8 @@ export function notedFigure({ slot: { unit }, value }: Noted, figures: Figures):
       return figures.salts(milligramsPerSquareMetre(value));
     case 'uS/cm':
       return figures.conductivity(microsiemensPerCentimetre(value));
+    case 'ppm':
+      return figures.ppm(partsPerMillion(value));
     case 'rpm':
       return `${figures.count(value)} rpm`;
     case undefined:

@@ -10,6 +10,7 @@ import { readQuestion } from './acts/read-question.ts';
 import { readAct } from './acts/readers.ts';
 import { criedWords } from './cry.ts';
 import type { CryTable } from './cry-words.ts';
+import { gasSaid } from './gas-said.ts';
 import { isCried, isOnlySpokenOf, onlySpokenOf, orCried } from './heard-cry.ts';
 import { longestLine, misreadOf, type Read, tooLong, unknownVerb } from './misread-line.ts';
 import { partLines, readPartList } from './part-list.ts';
@@ -78,6 +79,8 @@ function readCleaned(line: string, context: LineContext, typed = line): Read {
 
 function readCalmly(line: string, context: LineContext): Read {
   const tokens = tokenize(line, context.hearing);
+  const reading = gasSaid(line, tokens, context.hearing);
+  if (reading !== undefined) return readCleaned(reading, context);
   const lead = leadOf(tokens, context);
   if (isFailed(lead)) return { failed: lead, line };
   const first = tokens[lead.next];
@@ -193,6 +196,7 @@ function isOnlyManner(rest: readonly Token[], context: LineContext): boolean {
 
 /** `mix2.4kg`: the verb run into its number. */
 function verbApart(line: string, first: Token, { hearing }: LineContext): string | undefined {
+  if (hearing.noSlips.has(first.text.toLowerCase())) return undefined;
   const letters = /^[a-z]+(?=[\d.])/i.exec(first.text)?.[0];
   if (letters === undefined || verbNamed(letters.toLowerCase(), hearing) === undefined) return undefined;
   const cut = first.start + letters.length;

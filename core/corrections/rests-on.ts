@@ -48,6 +48,8 @@ function isJudgedBy(reading: FactFor<'place'>, fact: Fact): boolean {
       return isFor('steel', fact);
     case 'LowestRead':
       return isFor('night', fact);
+    case 'GasRead':
+      return isFor('begins', fact);
   }
 }
 

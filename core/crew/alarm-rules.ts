@@ -1,39 +1,53 @@
-// Until somebody says that all is clear, nothing new begins where an alarm is on.
+// Nothing new begins in a place where an alarm is on, until somebody says that all is clear; nor where a gas monitor last showed
+// too much or too little, until it was read within its limit.
 
-import { before } from '../as-it-stands.ts';
 import type { Decision, Said } from '../decision.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry, NewEvent } from '../history.ts';
 import { nameIn, nounOf, type PlaceName } from '../ids.ts';
 import type { Objection } from '../objections.ts';
+import { foldPlace, type GasReading, gasesBeyond } from '../place/place.ts';
 import { judge, objectionsTo, type Rule } from '../rules.ts';
 import type { Shop } from '../shop.ts';
 import { alarmIn, foldAlarms, type OpenAlarm } from './open-alarms.ts';
 
-interface AlarmCase {
-  readonly alarm: OpenAlarm;
+interface PlaceCase {
   readonly place: PlaceName;
+  readonly alarm?: OpenAlarm | undefined;
+  readonly beyond: readonly GasReading[];
 }
 
-export const alarmRules: readonly Rule<AlarmCase>[] = [
+export const alarmRules: readonly Rule<PlaceCase>[] = [
   {
     code: 'alarm-on',
     since: 5,
     source: 'employer',
     liftedBy: 'nobody',
-    check: ({ alarm: { what, by, at }, place }) => ({ code: 'alarm-on', what, by, at, place }),
+    check: ({ alarm, place }) => {
+      if (alarm === undefined) return undefined;
+      const { what, by, at } = alarm;
+      return { code: 'alarm-on', what, by, at, place };
+    },
+  },
+  {
+    code: 'gas-beyond',
+    since: 6,
+    source: 'employer',
+    liftedBy: 'nobody',
+    check: ({ beyond: [reading], place }) =>
+      reading === undefined ? undefined : { code: 'gas-beyond', reading, place },
   },
 ];
 
 /** The decision, unless what it begins would begin where an alarm is on. */
 export function heldByAlarm(shop: Shop, said: Said, decision: Decision): Decision {
-  if (decision.kind !== 'accepted' || shop.crew.alarms.length === 0) return decision;
+  if (decision.kind !== 'accepted') return decision;
   const { events } = decision;
-  const cases = [...new Set(events.flatMap((event) => placesOf(shop, event)))].flatMap((place): AlarmCase[] => {
-    const alarm = alarmIn(shop.crew.alarms, place, said.at);
-    return alarm === undefined ? [] : [{ alarm, place }];
-  });
-  if (cases.length === 0) return decision;
+  const cases = [...new Set(events.flatMap((event) => placesOf(shop, event)))].map((place) => ({
+    ...{ place, alarm: alarmIn(shop.crew.alarms, place, said.at) },
+    beyond: gasesBeyond(shop.places.get(place), said.at),
+  }));
+  if (cases.every(({ alarm, beyond }) => alarm === undefined && beyond.length === 0)) return decision;
   return judge(shop, said, alarmRules, cases, (saidWith) =>
     events.map((event) => ({
       ...event,
@@ -45,8 +59,8 @@ export function heldByAlarm(shop: Shop, said: Said, decision: Decision): Decisio
 /** The same of what had begun there all the same. */
 export function againstBegun(shop: Shop, entry: Entry): readonly Objection[] {
   const { alarmEntries } = shop.crew;
-  if (alarmEntries.length === 0 || !isFor('begins', entry.fact)) return [];
-  const open = foldAlarms(before(alarmEntries, entry));
+  if (!isFor('begins', entry.fact)) return [];
+  const open = foldAlarms(earlierThan(entry, alarmEntries));
   const begun = {
     body: entry.fact,
     streams: [entry.stream, ...entry.alsoUnder],
@@ -54,9 +68,18 @@ export function againstBegun(shop: Shop, entry: Entry): readonly Objection[] {
   } as const;
   return placesOf(shop, begun).flatMap((place) => {
     const alarm = alarmIn(open, place, entry.happenedAt);
-    return alarm === undefined ? [] : objectionsTo(alarmRules, { alarm, place }, entry.edition);
+    const readings = shop.places.get(place);
+    const beyond =
+      readings?.gas === undefined
+        ? []
+        : gasesBeyond(foldPlace(place, earlierThan(entry, readings.entries)), entry.happenedAt);
+    return objectionsTo(alarmRules, { place, alarm, beyond }, entry.edition);
   });
 }
+
+/** Those of other streams that had happened before it, as they stand now; within the same moment what was said before it. */
+const earlierThan = ({ happenedAt, seq }: Entry, others: readonly Entry[]): readonly Entry[] =>
+  others.filter((other) => other.happenedAt < happenedAt || (other.happenedAt === happenedAt && other.seq < seq));
 
 /** Nowhere for what only goes on, ends or is looked at: to stop a stirrer, to flush or to empty is never held up. */
 function placesOf({ batches, sessions }: Shop, { body, streams }: NewEvent): readonly PlaceName[] {

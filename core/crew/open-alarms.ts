@@ -4,6 +4,7 @@
 import { type FactFor, isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import type { PersonName, PlaceName } from '../ids.ts';
+import type { GasReading } from '../place/place.ts';
 import type { Edition } from '../rule-editions.ts';
 import type { Alarm } from '../session/session-commands.ts';
 import { type EpochMs, epochMs } from '../units.ts';
@@ -24,13 +25,15 @@ export interface OpenAlarm {
 }
 
 /** What speaks against beginning anything there. */
-export type AlarmObjection = {
-  readonly code: 'alarm-on';
-  readonly what: Alarm;
-  readonly by: PersonName;
-  readonly at: EpochMs;
-  readonly place: PlaceName;
-};
+export type AlarmObjection =
+  | {
+      readonly code: 'alarm-on';
+      readonly what: Alarm;
+      readonly by: PersonName;
+      readonly at: EpochMs;
+      readonly place: PlaceName;
+    }
+  | { readonly code: 'gas-beyond'; readonly reading: GasReading; readonly place: PlaceName };
 
 /** Of older records nobody was ever asked to say that all is clear. */
 const sinceEdition: Edition = 5;

@@ -1,12 +1,15 @@
 // What was read at a place: its air and surfaces outlive midnight and every batch.
 
 import { z } from 'zod';
+import { gases } from '../calc/monitor-limits.ts';
 import { event } from '../event.ts';
 import { Celsius, EpochMs, Percent } from '../unit-schemas.ts';
 
 export const PlaceEvent = z.discriminatedUnion('type', [
   event('AirRead', { celsius: Celsius.optional(), relativeHumidityPercent: Percent.optional() }),
   event('SurfaceRead', { celsius: Celsius }),
+  /** Off a gas monitor: in per cent, or parts per million. */
+  event('GasRead', { gas: z.enum(gases), value: z.number() }),
   /** The lowest of a time that nobody read, from a minimum thermometer or a log. */
   event('LowestRead', { lowestCelsius: Celsius, since: EpochMs }),
 ]);

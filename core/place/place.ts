@@ -1,9 +1,10 @@
 // A place (the room, a booth) as the fold of its readings.
 
 import type { TemperatureLog, TemperatureReading } from '../calc/clock.ts';
+import { type Gas, gases, isBeyond } from '../calc/monitor-limits.ts';
 import { type FactFor, isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
-import type { PlaceName } from '../ids.ts';
+import type { PersonName, PlaceName } from '../ids.ts';
 import type { RingLog } from '../ring-log.ts';
 import { foldRings } from '../ring-log.ts';
 import { type Celsius, type EpochMs, type Minutes, minutesAfter, type Percent } from '../units.ts';
@@ -15,12 +16,22 @@ export interface AirReading {
   readonly by: string;
 }
 
+/** Off a gas monitor: in per cent, or parts per million. */
+export interface GasReading {
+  readonly at: EpochMs;
+  readonly by: PersonName;
+  readonly gas: Gas;
+  readonly value: number;
+}
+
 export interface Place {
   readonly name: PlaceName;
   /** In order of time, as the two below. */
   readonly air: readonly AirReading[];
   readonly surfaces: readonly TemperatureReading[];
   readonly lowest: TemperatureLog['lowest'];
+  /** In order of time; of most places none. */
+  readonly gas?: readonly GasReading[];
   readonly rings: RingLog;
   readonly entries: readonly Entry[];
 }
@@ -29,6 +40,7 @@ export function foldPlace(name: PlaceName, entries: readonly Entry[]): Place {
   const air: AirReading[] = [];
   const surfaces: TemperatureReading[] = [];
   const lowest: { from: EpochMs; to: EpochMs; celsius: Celsius }[] = [];
+  const gas: GasReading[] = [];
   const take = (fact: FactFor<'place'>, { happenedAt: at, by }: Entry): number => {
     switch (fact.type) {
       case 'AirRead': {
@@ -39,6 +51,8 @@ export function foldPlace(name: PlaceName, entries: readonly Entry[]): Place {
         return surfaces.push({ at, celsius: fact.celsius });
       case 'LowestRead':
         return lowest.push({ from: fact.since, to: at, celsius: fact.lowestCelsius });
+      case 'GasRead':
+        return gas.push({ at, by, gas: fact.gas, value: fact.value });
     }
   };
   for (const entry of entries) {
@@ -46,7 +60,19 @@ export function foldPlace(name: PlaceName, entries: readonly Entry[]): Place {
     if (isFor('place', fact)) take(fact, entry);
   }
   const inTime = (a: { at: EpochMs }, b: { at: EpochMs }) => a.at - b.at;
-  return { name, air: air.sort(inTime), surfaces: surfaces.sort(inTime), lowest, rings: foldRings(entries), entries };
+  return {
+    ...{ name, air: air.sort(inTime), surfaces: surfaces.sort(inTime), lowest },
+    ...(gas.length > 0 && { gas: gas.sort(inTime) }),
+    ...{ rings: foldRings(entries), entries },
+  };
+}
+
+/** Of each gas the last reading by `at`, where that was beyond its limit: nobody has read it within since. */
+export function gasesBeyond(place: Place | undefined, at: EpochMs): readonly GasReading[] {
+  const read = (place?.gas ?? []).filter((reading) => reading.at <= at);
+  return gases
+    .flatMap((gas) => read.findLast((reading) => reading.gas === gas) ?? [])
+    .filter(({ gas, value }) => isBeyond(gas, value));
 }
 
 /** The latest reading of each figure at or before `at`. */

@@ -33,6 +33,13 @@ const cases = {
     deviates: 'SessionBriefed 08:05 alarm-on',
     liftedBy: 'nobody',
   },
+  'gas-beyond': {
+    given: ['08:00 @kari: lel 12% in booth', '08:04 @omar: alarm over'],
+    at: '08:05',
+    act: 'brief in booth spray kari',
+    deviates: 'SessionBriefed 08:05 gas-beyond',
+    liftedBy: 'nobody',
+  },
   'air-needed': {
     given: [],
     at: '08:00',

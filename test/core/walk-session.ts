@@ -1,6 +1,6 @@
 // What a crew might say next round its spray sessions, and in need.
 
-import type { Command } from '../../core/commands.ts';
+import type { Command, Stance } from '../../core/commands.ts';
 import { flushState, isRunning, type Session, unacknowledged } from '../../core/session/session.ts';
 import { alarms } from '../../core/session/session-commands.ts';
 import type { Setting } from '../../core/settings.ts';
@@ -218,3 +218,13 @@ export function sessionEdges(shop: Shop): readonly EpochMs[] {
   });
   return [...countdowns, ...spells];
 }
+
+/** A gas monitor beyond its limit, work that begins there all the same, and a reading within it: the last of some walks. */
+export const monitored: readonly { readonly command: Command; readonly stance: Stance }[] = [
+  { command: { verb: 'lel', value: percent(12), place: 'booth' }, stance: { is: 'asked' } },
+  { command: { verb: 'brief', place: 'booth' }, stance: { is: 'asked' } },
+  { command: { verb: 'brief', place: 'booth' }, stance: { is: 'happened' } },
+  { command: { verb: 'o2', value: percent(20.9), place: 'booth' }, stance: { is: 'asked' } },
+  { command: { verb: 'co', value: 40, place: 'room' }, stance: { is: 'asked' } },
+  { command: { verb: 'h2s', value: 2 }, stance: { is: 'asked' } },
+];

@@ -30,6 +30,7 @@ import { type Draw, edgesIn, type Focus, nextAct, oneOf, whoseActIsRestedOn } fr
 import { delivery, namedAfterwards, openedOf } from './walk-cans.ts';
 import { coatFaults, judged } from './walk-oracle.ts';
 import { count, neverObjected, reachTable } from './walk-reach.ts';
+import { monitored } from './walk-session.ts';
 import { walkShelf as shelf } from './walk-shelf.ts';
 
 const crew = 'walk';
@@ -304,6 +305,9 @@ it('given a crew at random, then after each thing said the record, its reading a
                 stance: { is: 'asked' },
               } as const;
               await walk.say({ id: `opened-${i}`, by: 'rosa', now, ...opening });
+            }
+            for (const [k, told] of (i === 53 && walks % 4 === 0 ? monitored : []).entries()) {
+              await walk.say({ id: `monitored-${k}`, by: 'rosa', now, at: now, ...told });
             }
             const drawn = i % 10 === 7 ? namedAfterwards(await walk.shop()) : undefined;
             if (drawn !== undefined) {

@@ -45,6 +45,8 @@ const turns: Readonly<Record<string, (value: number) => RevolutionsPerMinute>> =
   'r/min': revolutionsPerMinute,
 };
 
+const shares: Readonly<Record<string, (value: number) => number>> = { ppm: (value) => value };
+
 const rooms: Readonly<Record<string, (value: number) => CubicMetres>> = {
   m3: cubicMetres,
   'm^3': cubicMetres,
@@ -71,6 +73,7 @@ export function rareFigureFrom(
   unit: BaseUnit | undefined,
 ): Taken<number> | undefined {
   if (unit === 'm/s') return speedFrom(tokens, from);
+  if (unit === 'ppm') return figureFrom(tokens, from, shares);
   if (unit === 'rpm') return figureFrom(tokens, from, turns);
   if (unit === 'uS/cm') return figureFrom(tokens, from, conductivities);
   return unit === 'mg/m2' ? figureFrom(tokens, from, salts) : undefined;

@@ -5,7 +5,7 @@ import { type SolventId, solvents } from '../../../core/calc/solvents.ts';
 import type { Command } from '../../../core/commands.ts';
 import { methods } from '../../../core/methods.ts';
 import { alarms, gears, qualifications, whereabouts } from '../../../core/session/session-commands.ts';
-import { epochMs, grams, litres, metresPerSecond } from '../../../core/units.ts';
+import { epochMs, grams, litres, metresPerSecond, percent } from '../../../core/units.ts';
 import { utc } from './shop-at-ten.ts';
 
 const only = <V extends string>(verb: V) => fc.constant(verb);
@@ -79,6 +79,11 @@ export const drawnSession: readonly fc.Arbitrary<Command>[] = [
     { requiredKeys: ['verb', 'gear'] },
   ),
   fc.record({ verb: fc.constantFrom(...qualifications), person, until: day }),
+  fc.record(
+    { verb: fc.constantFrom('lel', 'o2'), value: quarter(100).map(percent), place },
+    { requiredKeys: ['verb', 'value'] },
+  ),
+  fc.record({ verb: fc.constantFrom('co', 'h2s'), value: quarter(1000), place }, { requiredKeys: ['verb', 'value'] }),
   fc.record({ verb: only('from-outside'), session: number }, { requiredKeys: ['verb'] }),
   fc.record(
     {

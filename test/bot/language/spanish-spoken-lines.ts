@@ -161,6 +161,13 @@ export const spanishSpokenLines: readonly TypedLine[] = [
   act('evaluar demo-clear en cabina hasta 2027-01-31', {
     ...{ verb: 'assess', sheet: 'demo-clear', place: 'booth', method: 'spray', until: '2027-01-31' },
   }),
+  act('lie 12%', { verb: 'lel', value: percent(12) }),
+  act('oxígeno 19,1%', { verb: 'o2', value: percent(19.1) }),
+  act('monóxido de carbono 40ppm', { verb: 'co', value: 40 }),
+  act('oxígeno 19,1', { verb: 'o2', value: percent(19.1) }),
+  act('lie al 12', { verb: 'lel', value: percent(12) }),
+  act('medidor 12% lie cabina', { verb: 'lel', value: percent(12), place: 'booth' }),
+  act('sulfhídrico 5 ppm', { verb: 'h2s', value: 5 }),
   act('empiezo a pintar', { verb: 'spray-on' }),
   act('parar la pistola', { verb: 'spray-off' }),
   act('dejo de pintar', { verb: 'spray-off' }),

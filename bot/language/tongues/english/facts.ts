@@ -6,6 +6,7 @@ import { isPlain, type PlainFact, plainVerb } from '../../../../core/verbs/plain
 import { endingOfRing, timeOf } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
+import { englishGas } from './gas.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishComponents, englishMaterial } from './material.ts';
 import { englishRubs } from './parts.ts';
@@ -90,6 +91,8 @@ function happened(fact: Exclude<Fact, PlainFact>, figures: Figures): string {
     }
     case 'SurfaceRead':
       return `surface ${figures.temperature(fact.celsius)}`;
+    case 'GasRead':
+      return englishGas(fact, figures);
     case 'LowestRead':
       return `lowest ${figures.temperature(fact.lowestCelsius)}`;
     case 'SettingChanged':

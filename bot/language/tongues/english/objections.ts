@@ -6,6 +6,7 @@ import type { Objection, Unclear } from '../../../../core/objections.ts';
 import { celsius, celsiusSpread, type Minutes } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
 import { englishCureObjection } from './cure.ts';
+import { englishMonitor } from './gas.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishMaterialObjection, englishMaterialUnclear } from './material.ts';
 import { englishCrewUnclear, englishFilmObjection } from './parts.ts';
@@ -26,6 +27,8 @@ export function englishObjection(objection: Objection, figures: Figures): string
   switch (objection.code) {
     case 'alarm-on':
       return `${englishTroubles[objection.what].title} in ${objection.place}, cried by ${objection.by} at ${figures.timeDown(objection.at)}, and nobody has ended it. Nothing new begins there until a lead or supervisor says: alarm over.`;
+    case 'gas-beyond':
+      return englishMonitor.beyond(objection, figures);
     case 'step-lacking':
       return englishSteps(figures.profile.locale).lacking(objection, figures);
     case 'heat-not-known':

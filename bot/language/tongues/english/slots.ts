@@ -90,6 +90,8 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   gear: 'gun, vessels, brush, roller, dip-tank or flow-gear',
   solvent: englishTerms.solvent.one,
   'flush-volume': 'how much solvent',
+  'gas-share': 'share that the monitor shows',
+  'gas-ppm': 'parts per million that the monitor shows',
   'until-day': 'until which day',
   told: 'what happened',
   'wet-load': 'weight of the wet load',

@@ -44,7 +44,7 @@ export const englishTyped: Typed = {
   cries: { ...englishCries, ...englishCalm },
   runsInto: 'batch pot max no',
   pots: 'pot batch mix',
-  noSlips: 'wait tap',
+  noSlips: 'wait tap co2',
   leaves: 'exit quit bye',
   offered: {},
   offeredOn: {},

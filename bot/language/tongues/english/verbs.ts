@@ -2,6 +2,9 @@
 
 import { done, type VerbsTyped, verbWords } from '../typed.ts';
 
+/** What stands round a gas monitor's figure. */
+const monitorWords = 'monitor, meter, detector, gas, reading, reads, shows, level';
+
 export const englishVerbs: VerbsTyped = {
   mix: verbWords('mix, mixed, mixing', 'mix 2.4kg', 'air, rh, humidity, temp, temperature'),
   weigh: verbWords('weigh, weighed, weight, weights, weighing', 'weigh 1 1201g 1198g'),
@@ -74,6 +77,10 @@ export const englishVerbs: VerbsTyped = {
   hold: verbWords('hold, held, quarantine', 'hold impeller-7 orange peel'),
   air: verbWords('air, weather, rh, humidity', 'air 24C 48%', 'air, rh, humidity, temp, temperature'),
   surface: verbWords('surface, substrate, steel, surface temp', 'surface 22C', 'temp, temperature'),
+  lel: verbWords('lel, lfl', 'lel 12%', monitorWords),
+  o2: verbWords('o2, oxygen', 'o2 20.9%', monitorWords),
+  co: verbWords('co, carbon monoxide', 'co 12ppm', monitorWords),
+  h2s: verbWords('h2s, hydrogen sulphide, hydrogen sulfide', 'h2s 2ppm', monitorWords),
   night: verbWords('night, overnight, lowest, night low', 'night 16C', 'lowest, low'),
   ok: verbWords('ok, okay, heard, got it', 'ok'),
   undo: verbWords('undo, take back', 'undo'),

@@ -6,6 +6,7 @@ import { isPlain, type PlainFact, plainVerb } from '../../../../core/verbs/plain
 import { endingOfRing } from '../../ending.ts';
 import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
+import { spanishGas } from './gas.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishComponents, spanishHandling } from './material.ts';
 import { methodName, spanishMaterialName, theEnding } from './names.ts';
@@ -110,6 +111,8 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
     }
     case 'SurfaceRead':
       return `sustrato ${figures.temperature(fact.celsius)}`;
+    case 'GasRead':
+      return spanishGas(fact, figures);
     case 'LowestRead':
       return `mínima ${figures.temperature(fact.lowestCelsius)}`;
     case 'SettingChanged':

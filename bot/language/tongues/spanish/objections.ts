@@ -9,6 +9,7 @@ import { celsius, celsiusSpread, type Minutes } from '../../../../core/units.ts'
 import type { Figures } from '../../figures.ts';
 import { spanishCureObjection } from './cure.ts';
 import { spanishFilmObjection } from './film.ts';
+import { spanishMonitor } from './gas.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishMaterialObjection } from './material.ts';
 import { atTime, capital, lawOf, methodName, spanishPlace, theTime, told } from './names.ts';
@@ -42,6 +43,8 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
   switch (objection.code) {
     case 'alarm-on':
       return `${spanishTroubles(say)[objection.what].title} en ${spanishPlace(objection.place)}: alarma de ${objection.by}, ${figures.timeDown(objection.at)}, y nadie ha dado el fin de alarma. Ahí no empieza nada nuevo hasta que ${say.a('lead')} o un supervisor escriba: fin de alarma.`;
+    case 'gas-beyond':
+      return spanishMonitor(say).beyond(objection, figures);
     case 'step-lacking':
       return spanishSteps(say).lacking(objection, figures);
     case 'heat-not-known':

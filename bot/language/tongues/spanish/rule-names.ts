@@ -82,6 +82,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'gear-cleaned-late': 'útiles limpiados tarde',
   'uncovered-too-long': 'destapada demasiado tiempo',
   'alarm-on': 'alarma sin terminar',
+  'gas-beyond': 'medidor de gas fuera de límite',
   'gear-not-flushed': 'pistola o recipientes sin lavar',
   'rags-not-canned': 'trapos fuera de su contenedor',
 });

@@ -6,6 +6,7 @@ import type { BriefLineId } from '../../../../core/session/brief-lines.ts';
 import type { Qualification, Work } from '../../../../core/session/session-commands.ts';
 import type { Figures } from '../../figures.ts';
 import type { englishSession } from '../english/session.ts';
+import { spanishMonitor } from './gas.ts';
 import { spanishGears } from './gears.ts';
 import {
   atTime,
@@ -196,6 +197,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
     flushNow: (until, figures) =>
       told`Ahora, en la cabina y con la extracción en marcha, que sigue al menos hasta ${theTime(figures, until, 'up')}. Avisa hasta que alguien anote el lavado.`,
     asAt: (at, answered, figures) => `Como ${atTime(figures, at)}, sin cambios: ${answered.join('; ')}`,
+    monitor: spanishMonitor(say),
     briefsOff: (by, at, figures) =>
       `Antes de pintar a pistola no se pide ${say.one('brief')}: lo quitó ${by} ${atTime(figures, at)}.`,
     fromOutside: 'se pinta desde fuera, nadie dentro',

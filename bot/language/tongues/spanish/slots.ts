@@ -90,6 +90,8 @@ export const spanishSlots = (say: Spoken): Readonly<Record<Slot, string>> => ({
   gear: 'pistola, recipientes, brocha, rodillo, cuba o útiles de flujo',
   solvent: say.one('solvent'),
   'flush-volume': `cuánto ${say.one('solvent')}`,
+  'gas-share': 'porcentaje que marca el medidor',
+  'gas-ppm': 'ppm que marca el medidor',
   'until-day': 'hasta qué día',
   told: 'qué pasó',
   'wet-load': 'peso de la carga húmeda',

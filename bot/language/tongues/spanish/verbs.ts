@@ -3,6 +3,9 @@
 
 import { done, type VerbsTyped, verbWords } from '../typed.ts';
 
+/** What stands round a gas monitor’s figure. */
+const monitorWords = 'medidor, detector, gas, lectura, marca, nivel';
+
 export const spanishVerbs: VerbsTyped = {
   mix: verbWords(
     'mezclar, mezcla, mezclado, mezclada, mezclando, mezclé, mezclo, mezclamos, mezcla nueva, nueva mezcla, hacer mezcla, hago mezcla, preparar mezcla, empezar mezcla, abrir mezcla',
@@ -172,6 +175,10 @@ export const spanishVerbs: VerbsTyped = {
     'superficie 22C',
     'temperatura',
   ),
+  lel: verbWords('lie', 'lie 12%', monitorWords),
+  o2: verbWords('oxígeno', 'oxígeno 20,9%', monitorWords),
+  co: verbWords('monóxido, monóxido carbono', 'monóxido 12ppm', monitorWords),
+  h2s: verbWords('sulfhídrico', 'sulfhídrico 2ppm', monitorWords),
   night: verbWords('noche, mínima, mínima noche, anoche, temperatura mínima', 'noche 16C', 'noche'),
   ok: verbWords('enterado, enterada, oído, recibido, entendido, copiado, visto, okey', 'enterado'),
   undo: verbWords(

@@ -1,0 +1,53 @@
+// A gas monitor's reading: beyond its limit what to do now stands first, and it rings everybody like a cry; within, what the limit
+// is and whose.
+
+import { type Gas, gasVerdict, isBeyond } from '../../core/calc/monitor-limits.ts';
+import type { CommandOf } from '../../core/commands.ts';
+import { alarmIn } from '../../core/crew/open-alarms.ts';
+import type { Recorded } from '../../core/execute.ts';
+import { nameIn } from '../../core/ids.ts';
+import type { GasReading } from '../../core/place/place.ts';
+import { type Card, makeCard } from './card.ts';
+import { undoTap } from './card-context.ts';
+import { type Act, leftBy } from './recorded-act.ts';
+import { calledInNeed, callLine, toTellLine } from './whom-to-call.ts';
+
+export function monitorCard({ telling, command, request, outcome }: Act<CommandOf<Gas>>): Card {
+  const { session: words } = telling.words;
+  const { verb: gas, value } = command;
+  const [read] = outcome.envelopes;
+  const place = read === undefined ? '' : nameIn(read.stream);
+  const verdict = gasVerdict(gas, value);
+  const title = words.monitor.title(place, { gas, value }, telling.figures);
+  const limit = words.monitor.limit({ gas, value }, verdict, telling.figures);
+  const isOn = alarmIn(telling.shop.crew.alarms, place, telling.now) !== undefined;
+  const untilClear = isOn ? [words.untilClear(place)] : [];
+  const undo = read === undefined ? [] : [undoTap(telling, read.seq)];
+  if (!isBeyond(gas, value)) {
+    const lines = [limit, ...untilClear, words.monitor.oneMoment];
+    return makeCard(title, verdict.is === 'advised' || isOn ? 'warn' : 'plain', { lines, actions: undo });
+  }
+  const since = readSince(outcome, gas);
+  if (since !== undefined)
+    return makeCard(title, 'warn', { lines: [words.monitor.since(since, telling.figures), limit], actions: undo });
+  const hasRung = leftBy(outcome, 'AlarmRaised').length > 0;
+  const called = hasRung ? calledInNeed(telling.shop.crew, request.by) : [];
+  return makeCard(title, 'stop', {
+    lines: [
+      words.monitor.now(gas, verdict.is),
+      callLine(telling),
+      limit,
+      ...toTellLine(telling, called),
+      ...untilClear,
+    ],
+    ping: called,
+    ...(hasRung && { alarm: true }),
+  });
+}
+
+/** What was said is of an earlier moment: the same gas was read there since. */
+function readSince({ envelopes: [read], shop }: Recorded, gas: Gas): GasReading | undefined {
+  if (read === undefined) return undefined;
+  const last = shop.places.get(nameIn(read.stream))?.gas?.findLast((reading) => reading.gas === gas);
+  return last !== undefined && last.at > read.happenedAt ? last : undefined;
+}

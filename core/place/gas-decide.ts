@@ -1,0 +1,37 @@
+// A gas monitor's reading: recorded whatever it says, under the place and the sessions that spray there. Beyond its limit it is an
+// emergency there until a lead says that all is clear.
+
+import { type Gas, gasRows, isBeyond } from '../calc/monitor-limits.ts';
+import type { CommandOf } from '../commands.ts';
+import { alarmIn } from '../crew/open-alarms.ts';
+import { accepted, type Decision, type Said } from '../decision.ts';
+import type { EventBody, NewEvent } from '../history.ts';
+import { crewStream, type PlaceName, placeStream, sessionStream } from '../ids.ts';
+import { placeOf } from '../session/place-meant.ts';
+import { openSessions, type Shop } from '../shop.ts';
+import type { EpochMs } from '../units.ts';
+
+export function decideGas(shop: Shop, said: Said<CommandOf<Gas>>): Decision {
+  const { verb: gas, value } = said.command;
+  const [session, other] = openSessions(shop);
+  const sprayed = other === undefined ? session?.place : undefined;
+  const place = said.command.place ?? sprayed ?? placeOf(shop, undefined);
+  const there = openSessions(shop).filter((session) => session.place === place);
+  const read: NewEvent = {
+    streams: [placeStream(place), ...there.map(({ number }) => sessionStream(number))],
+    happenedAt: said.at,
+    body: { type: 'GasRead', gas, value },
+  };
+  if (!isBeyond(gas, value) || isKnown(shop, place, gas, said.at)) return accepted(read);
+  const note = `${gas.toUpperCase()} ${value} ${gasRows[gas].unit}`;
+  const raised: EventBody = { type: 'AlarmRaised', what: 'emergency', note, place };
+  return accepted(read, { streams: [crewStream], happenedAt: said.at, body: raised });
+}
+
+/** Read there again since; or the last reading of it was beyond too, and whoever it called has not been told that it is over. */
+function isKnown({ crew, places }: Shop, place: PlaceName, gas: Gas, at: EpochMs): boolean {
+  const read = (places.get(place)?.gas ?? []).filter((reading) => reading.gas === gas);
+  const last = read.at(-1);
+  if (last === undefined) return false;
+  return last.at > at || (isBeyond(gas, last.value) && alarmIn(crew.alarms, place, at) !== undefined);
+}

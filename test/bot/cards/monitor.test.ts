@@ -1,0 +1,96 @@
+// A gas monitor's reading, typed in: what to do now, the limit and whose it is, whom it rings, what it stops until when, and where
+// it is found again.
+
+import { describe, expect, it } from 'vitest';
+import { talkAfter } from './session-talk.ts';
+
+describe('a reading beyond its limit', () => {
+  it.each([
+    ['lel 12%', 'Stop spraying, everybody out', 'The limit is 10 % (29 CFR 1910.146(b)): 1.2 times it.'],
+    ['o2 19.1%', 'Everybody out now.', 'At least 19.5 % (29 CFR 1910.146(b)) is asked for.'],
+    ['o2 24%', 'Everybody out now: no spark', 'The limit is 23.5 %'],
+    ['co 60', 'Everybody out into fresh air now', 'The limit is 50 ppm'],
+    ['h2s 25ppm', 'Everybody out into fresh air now, upwind', 'The limit is 20 ppm'],
+  ])(
+    'given %s, then what to do stands first, it rings everybody, and it is on until a lead says all clear',
+    async (line, now, limit) => {
+      const { say } = await talkAfter('set emergency call 112, gate 2');
+      const { card, text, to } = await say(`@kari: ${line} in booth`);
+      expect(card.lines[0]).toContain(now);
+      expect(card.lines[1]).toBe('Call: 112, gate 2');
+      expect(text).toContain(limit);
+      expect(card.tone).toBe('stop');
+      expect(to).toEqual(['kari', 'omar', 'rosa', 'lia']);
+      expect((await say('@kari: alarm over')).code).toBe('may-not-settle');
+      expect((await say('alarm over')).recorded).toBe(true);
+    },
+  );
+
+  it('given it is on, when it is read beyond again, then nobody is rung twice, and another gas rings', async () => {
+    const { say } = await talkAfter('@kari: lel 12% in booth');
+    expect((await say('@kari: lel 15% in booth')).to).toEqual(['kari']);
+    expect((await say('@kari: h2s 25 in booth')).to).toEqual(['kari', 'omar', 'rosa', 'lia']);
+  });
+
+  it('given the alarm is over, then nothing begins there until somebody has read it within its limit', async () => {
+    const { say } = await talkAfter('@kari: lel 12% in booth');
+    expect((await say('alarm over')).text).toContain(
+      'The gas monitor last showed LEL 12 % in booth, read by kari at 08:00. Nothing new begins there until',
+    );
+    expect((await say('brief in booth spray kari')).code).toBe('gas-beyond');
+    await say('@lia: lel 3% in booth');
+    expect((await say('brief in booth spray kari')).recorded).toBe(true);
+  });
+
+  it('given it is said of an earlier moment and was read there since, then it is recorded and nobody is rung', async () => {
+    const { say } = await talkAfter('wait 1h', '@kari: lel 4% in booth');
+    const { card, to } = await say('@kari: lel 12% in booth at 8:10');
+    expect([card.tone, to]).toEqual(['warn', ['kari']]);
+    expect(card.lines[0]).toBe('Read again since: LEL 4 % at 09:00, kari. Nobody is called.');
+  });
+
+  it('given work began there all the same, then it stays a deviation when the alarm is over and the gas is gone', async () => {
+    const { say } = await talkAfter('@kari: lel 12% in room', 'wait 2m', 'air 24C 48%', 'already mix 2.4kg', 'wait 2m');
+    for (const line of ['lel 2% in room', 'alarm over', 'wait 2m']) await say(line);
+    const { text } = await say('day');
+    expect(text).toContain('Deviations: 2');
+    expect(text).toContain('The gas monitor last showed LEL 12 % in room');
+    expect(text).toContain('Somebody needs help in room, cried by kari');
+  });
+});
+
+describe('a reading within it', () => {
+  it('given a share below the limit, then it is recorded with the limit, and rings nobody', async () => {
+    const { say } = await talkAfter();
+    const { card, to } = await say('@kari: lel 4%');
+    expect([card.title, card.tone, to]).toEqual(['Gas monitor, room: LEL 4 %', 'plain', ['kari']]);
+    expect(card.lines).toEqual([
+      'The limit is 10 % (29 CFR 1910.146(b)).',
+      'One moment at one spot: it says nothing of the next. Batchbell is no gas monitor.',
+    ]);
+  });
+
+  it('given more than is advised and less than the law’s limit, then the ratio is told and nobody rings', async () => {
+    const { card, to } = await (await talkAfter()).say('@kari: co 40ppm');
+    expect([card.tone, to]).toEqual(['warn', ['kari']]);
+    expect(card.lines[0]).toBe(
+      '1.14 times what is advised, 35 ppm (NIOSH). The law’s limit: 50 ppm (29 CFR 1910.1000 Table Z-1).',
+    );
+  });
+
+  it('given one session is open and no place named, then it is of that session’s place, and the day has it', async () => {
+    const { say } = await talkAfter('air 24C 48%', 'mix 2.4kg', 'brief 1 in hall spray kari');
+    expect((await say('lel 4')).card.title).toBe('Gas monitor, hall: LEL 4 %');
+    expect((await say('day')).text).toContain('08:00 omar: LEL 4 %, hall');
+  });
+
+  it('given a slip of the thumb, when it is undone, then its alarm goes with it and work begins again', async () => {
+    const { say } = await talkAfter('@kari: lel 40% in booth', '@kari: undo');
+    expect((await say('brief in booth spray kari')).recorded).toBe(true);
+  });
+
+  it('given a Spanish reader, then it is told in Spanish', async () => {
+    const { say } = await talkAfter('@kari: set language es');
+    expect((await say('@kari: lie 12')).text).toContain('Paren de pintar, todos fuera');
+  });
+});
