@@ -7,14 +7,14 @@ const shareRead = {
   value: share('gas-share', { required: true, amend: true }, { above: false }),
   place: place('place'),
 };
-const ppmRead = { value: ppm('gas-ppm', { required: true, amend: true }), place: place('place') };
+const ppmRead = { value: ppm('gas-ppm', { required: true }), place: place('place') };
 
 export const placeVerbs = {
   /** What a gas monitor shows there. */
   lel: verb(shareRead, { leaves: { type: 'GasRead', gas: 'lel' } }),
   o2: verb(shareRead, { leaves: { type: 'GasRead', gas: 'o2' } }),
-  co: verb(ppmRead, { leaves: { type: 'GasRead', gas: 'co' } }),
-  h2s: verb(ppmRead, { leaves: { type: 'GasRead', gas: 'h2s' } }),
+  co: verb(ppmRead),
+  h2s: verb(ppmRead),
   air: verb(
     { air: air({ required: true }), place: place('place') },
     {
