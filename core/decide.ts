@@ -23,6 +23,7 @@ import {
 } from './crew/alarm-decide.ts';
 import { heldByAlarm } from './crew/alarm-rules.ts';
 import { decideOk, decideSet, decideUsed } from './crew/crew-decide.ts';
+import { decideGas } from './crew/gas-decide.ts';
 import { decideHandover, decideShift, decideTakeover } from './crew/shift-decide.ts';
 import { type Deciders, type Decision, type Said, unclear } from './decision.ts';
 import { EventBody, type NewEvent } from './history.ts';
@@ -37,7 +38,6 @@ import {
   decideTested,
 } from './part/part-decide.ts';
 import { decidePartSurface, decidePrep } from './part/surface-decide.ts';
-import { decideGas } from './place/gas-decide.ts';
 import { decideReading } from './place/place-decide.ts';
 import { decideSnooze } from './reminders/snooze.ts';
 import { decideBrief, decideClose, decideSprayOn, sessionActs } from './session/session-decide.ts';

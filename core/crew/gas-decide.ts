@@ -3,13 +3,13 @@
 
 import { type Gas, gasRows, isBeyond } from '../calc/monitor-limits.ts';
 import type { CommandOf } from '../commands.ts';
-import { alarmIn } from '../crew/open-alarms.ts';
 import { accepted, type Decision, type Said } from '../decision.ts';
 import type { EventBody, NewEvent } from '../history.ts';
 import { crewStream, type PlaceName, placeStream, sessionStream } from '../ids.ts';
 import { placeOf } from '../session/place-meant.ts';
 import { openSessions, type Shop } from '../shop.ts';
 import type { EpochMs } from '../units.ts';
+import { alarmIn } from './open-alarms.ts';
 
 export function decideGas(shop: Shop, said: Said<CommandOf<Gas>>): Decision {
   const { verb: gas, value } = said.command;
