@@ -21,6 +21,7 @@ import type { Head, Store } from './ports.ts';
 import { holdsThatFollow, rewrites } from './records/holds-that-follow.ts';
 import { planReminders } from './reminders/plan.ts';
 import type { Posted } from './reminders/posts.ts';
+import { streamOfRing } from './ring-log.ts';
 import { seal, streamsTouched } from './seal.ts';
 import type { Shop, Speaker } from './shop.ts';
 import { oursAlone } from './unforeseen.ts';
@@ -246,6 +247,11 @@ async function streamsOf(store: Store, crew: CrewId, request: Request): Promise<
   if (command.verb === 'undo') return store.streamsLastTouched(crew, request.by);
   const streams: StreamId[] = [crewStream];
   const of = command.verb === 'amend' ? command.of : command;
+  // What rang may have been the last that anybody waited for there.
+  if (of.verb === 'ok' || of.verb === 'snooze') {
+    const keys = [of.key, ...('also' in of ? (of.also ?? []) : [])];
+    streams.push(...keys.flatMap((key) => streamOfRing(key)));
+  }
   if ('batch' in of && of.batch !== undefined) streams.push(batchStream(of.batch));
   // Its coats are judged with it, and stand under their parts.
   if (of.verb === 'judge' && of.batch !== undefined) {

@@ -2,7 +2,8 @@
 
 import { type FactFor, isFor } from './event-readers.ts';
 import type { Entry } from './history.ts';
-import type { PersonName } from './ids.ts';
+import { batchStream, canStream, type PersonName, partStream, type StreamId, sessionStream } from './ids.ts';
+import { isOwnKey } from './own-key.ts';
 import type { EpochMs } from './units.ts';
 
 export interface Ring {
@@ -19,6 +20,19 @@ export interface Ring {
 
 /** Rings by key, each list in order. */
 export type RingLog = ReadonlyMap<string, readonly Ring[]>;
+
+const thatEnd = {
+  batch: (name: string) => batchStream(Number(name)),
+  can: (name: string) => canStream(Number(name)),
+  session: (name: string) => sessionStream(Number(name)),
+  part: partStream,
+} as const;
+
+/** Where a ring of this key is recorded, as far as that may have ended since. */
+export function streamOfRing(key = ''): readonly StreamId[] {
+  const [noun = '', name = ''] = key.split('/');
+  return isOwnKey(thatEnd, noun) ? [thatEnd[noun](name)] : [];
+}
 
 /** Below a second a due time has not moved: sums over other pieces differ in their last binary digit. */
 export const movedMs = 1000;

@@ -99,7 +99,7 @@ export function createShopKeeper(store: Store, crew: CrewId, file: CrewFile, she
       return Math.max(envelopes.findLast(isOfIt)?.version ?? 0, unread.findLast(isOfIt)?.version ?? 0);
     },
     keepsItsBells: (stream) => keepsItsBells(kept.ahead.shop, stream),
-    isLive: (stream) => isLive(stream, kept.ahead.streams.get(stream)),
+    isLive: (stream) => isLive(kept.ahead, stream),
     shop: () => kept.landed.shop,
   };
 }

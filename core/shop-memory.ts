@@ -10,12 +10,13 @@ import { type Crew, type CrewFile, foldCrew } from './crew/crew.ts';
 import { isFor } from './event-readers.ts';
 import { type Entry, type Envelope, type EventBody, isAct, isActType } from './history.ts';
 import { batchStream, crewStream, nameIn, nounOf, type StreamId } from './ids.ts';
+import { waitsForAfterCure } from './part/after-reminders.ts';
 import { foldPart, isPartLive, type Part } from './part/part.ts';
 import { foldPlace, type Place } from './place/place.ts';
 import type { Head, Newest } from './ports.ts';
 import type { SheetShelf } from './products/sheet.ts';
 import { foldSession, isSessionLive, potsOf, type Session } from './session/session.ts';
-import type { Shop } from './shop.ts';
+import { airLog, batchOf, type Shop } from './shop.ts';
 import { epochMs } from './units.ts';
 import { isUnreadAct, readableOf, type UnreadEvent } from './unread-event.ts';
 
@@ -170,10 +171,10 @@ function numberGiven(body: EventBody): number {
 
 /** Ended streams that nothing refers to any more leave the memory; a line that names them loads them again. */
 export function forgetting(fixed: Fixed, memory: Memory, keep: ReadonlySet<StreamId>): Memory {
-  const ended = [...memory.streams].filter(([stream, loaded]) => !isLive(stream, loaded) && !keep.has(stream));
+  const ended = [...memory.streams.keys()].filter((stream) => !isLive(memory, stream) && !keep.has(stream));
   if (ended.length === 0) return memory;
   const referred = new Set([...memory.streams.values()].flatMap(({ refersTo }) => refersTo));
-  const forgotten = ended.map(([stream]) => stream).filter((stream) => !referred.has(stream));
+  const forgotten = ended.filter((stream) => !referred.has(stream));
   if (forgotten.length === 0) return memory;
   const streams = new Map(memory.streams);
   for (const stream of forgotten) streams.delete(stream);
@@ -181,7 +182,8 @@ export function forgetting(fixed: Fixed, memory: Memory, keep: ReadonlySet<Strea
 }
 
 /** Whether somebody still waits for something of this stream. Places and the crew never end. */
-export function isLive(stream: StreamId, loaded: Loaded | undefined): boolean {
+export function isLive({ streams, shop }: Pick<Memory, 'streams' | 'shop'>, stream: StreamId): boolean {
+  const loaded = streams.get(stream);
   const noun = loaded?.noun ?? { is: 'none' };
   // Whether it has ended may stand in what does not read.
   if (loaded?.unread.some(isUnreadAct) === true) return true;
@@ -191,7 +193,7 @@ export function isLive(stream: StreamId, loaded: Loaded | undefined): boolean {
     case 'can':
       return isCanLive(noun.can);
     case 'part':
-      return isPartLive(noun.part);
+      return isPartLive(noun.part) || waitsAfterCure(shop, noun.part);
     case 'session':
       return isSessionLive(noun.session);
     case 'place':
@@ -200,6 +202,11 @@ export function isLive(stream: StreamId, loaded: Loaded | undefined): boolean {
     case 'none':
       return nounOf(stream) === 'place' || nounOf(stream) === 'crew';
   }
+}
+
+function waitsAfterCure(shop: Shop, part: Part): boolean {
+  const batch = batchOf(shop, part);
+  return waitsForAfterCure(part, batch?.sheet, airLog(shop, batch?.place));
 }
 
 /**

@@ -94,6 +94,9 @@ const spent: Partial<Record<ReminderKind, readonly CardFact['id'][]>> = {
   'flash-most': ['flash-least-at', 'flash-most-at', 'open-until'],
   'recoat-opens': ['recoat-opens-at'],
   'cure-done': ['cure-given', 'cure-done-at'],
+  'after-service': ['part-temperature', 'cure-given', 'cure-done-at'],
+  'after-full': ['part-temperature', 'cure-given', 'cure-done-at'],
+  'after-improves': ['part-temperature', 'cure-given', 'cure-done-at'],
 };
 
 /** What rings and what to do, from the reminder alone: where nothing can be looked up. */
@@ -170,6 +173,9 @@ function toneOf({ reminder }: RingingReminder, missing: boolean): Tone {
     case 'stage-handle':
     case 'stage-service':
     case 'stage-full':
+    case 'after-service':
+    case 'after-full':
+    case 'after-improves':
     case 'can-stirred':
     case 'fan-off':
     case 'bell-test':

@@ -4,7 +4,7 @@ import type { CommandOf } from '../commands.ts';
 import { accepted, type Decision, onCrew, type Said, unclear } from '../decision.ts';
 import { isFailed } from '../failed.ts';
 import type { NewEvent } from '../history.ts';
-import type { PersonName } from '../ids.ts';
+import { nameIn, nounOf, type PersonName, type StreamId } from '../ids.ts';
 import { personNamed } from '../person-named.ts';
 import { maybeUsual, offeredSheets, sheetMeant } from '../products/shelf.ts';
 import type { Setting, SettingOf } from '../settings.ts';
@@ -83,10 +83,17 @@ export function decideOk(shop: Shop, said: Said<CommandOf<'ok'>>): Decision {
   );
 }
 
+/** A released part waits for what comes after its cure alone: what rang before is past. */
+function isOfEndedWork({ parts }: Shop, stream: StreamId, key: string): boolean {
+  const part = nounOf(stream) === 'part' ? parts.get(nameIn(stream)) : undefined;
+  return part?.verdict?.is === 'released' && !key.startsWith(`${stream}/after-`);
+}
+
 /** The last ring of each key that nobody has answered. */
 export function ringsOpen(shop: Shop) {
   return nounsIn(shop).flatMap(({ stream, noun }) =>
     [...noun.rings].flatMap(([key, rings]) => {
+      if (isOfEndedWork(shop, stream, key)) return [];
       const unheard = rings.filter(({ answered }) => answered === undefined);
       const last = unheard.at(-1);
       // It went on to the lead because whoever it rang for first had not answered: they still may.

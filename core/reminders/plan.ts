@@ -19,6 +19,7 @@ import {
   type StreamId,
   sessionStream,
 } from '../ids.ts';
+import { afterCureReminders } from '../part/after-reminders.ts';
 import { phaseOfPart } from '../part/part.ts';
 import { partReminders } from '../part/part-reminders.ts';
 import { awaitsCoat, sheetsAtHand } from '../part/surface-life.ts';
@@ -70,7 +71,11 @@ export function planReminders(
   }
   for (const part of shop.parts.values()) {
     const batch = batchOf(shop, part);
-    const reminders = () => partReminders(part, batch?.sheet, airLog(shop, batch?.place), sheetsAtHand(shop));
+    const air = airLog(shop, batch?.place);
+    const reminders = () => [
+      ...partReminders(part, batch?.sheet, air, sheetsAtHand(shop)),
+      ...afterCureReminders(part, batch?.sheet, air, leads),
+    ];
     // A new batch brings a sheet, and with it perhaps a shorter life of a surface that waits.
     put(partStream(part.name), part.rings, part.entries, reminders, nouns.has('batch') && awaitsCoat(part));
   }

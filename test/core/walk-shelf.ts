@@ -6,6 +6,12 @@ import { demoShelf } from './given.ts';
 /** So short that a walk comes past it. */
 const openCans = { components: ['part-a', 'part-b'], mostDays: 0, source: 'invented' };
 
+/** A cure in the room that asks for no reading, and what it promises after it. */
+const soonServing = {
+  time: { kind: 'plain', minutes: 20, source: 'invented' },
+  after: { serviceMinutes: 30, fullMinutes: 60, improvesMinutes: 90, source: 'invented' },
+};
+
 /** Beside the demo's: the same two as the shop's own, one that cannot be read, and one by weight that gives no densities. */
 export const walkShelf: SheetShelf = new Map([
   ...demoShelf,
@@ -22,7 +28,9 @@ function demo(id: string) {
 }
 
 function ownAs(id: string, as: string) {
-  return [id, readSheet(`${id}.json`, JSON.stringify({ ...demo(as), id, openCans }))] as const;
+  const { cure } = demo(as);
+  const own = { ...demo(as), id, openCans, cure: as === 'demo-clear' ? { ...cure, room: soonServing } : cure };
+  return [id, readSheet(`${id}.json`, JSON.stringify(own))] as const;
 }
 
 function noLitres() {

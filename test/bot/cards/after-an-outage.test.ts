@@ -16,6 +16,11 @@ const cast = [...clear, 'wait 103m', 'filter 1', 'part hub-1 cast-iron 12mm', 'c
 const oven = [...cast, 'wait 15m', 'dry hub-1', 'cure hub-1 oven 90C'];
 const room = [...coated, 'wait 70m', 'dry rail-2', 'cure rail-2 room'];
 
+const proved = ['temp hub-1 90C', 'wait 60m', 'temp hub-1 90C', 'out hub-1'];
+const released = [...oven, ...proved, 'release hub-1'];
+const readOn = Array.from({ length: 8 }, () => ['wait 3h', 'air 24C 48%']).flat();
+const inRoom = [...cast, 'wait 15m', 'dry hub-1', 'cure hub-1 room', ...readOn, 'out hub-1', 'release hub-1'];
+
 /** All that is heard after `hours` of nothing. */
 async function heardAfter(lines: readonly string[], hours: number) {
   const store = openSqliteStore(':memory:');
@@ -126,6 +131,14 @@ const outages: readonly Outage[] = [
   },
   { rings: 'stage-service', of: 'part/rail-2', given: room, hours: 250, says: ['Given is not released'] },
   { rings: 'stage-full', of: 'part/rail-2', given: room, hours: 250, says: ['Given is not released'] },
+  ...(['after-service', 'after-improves'] as const).map((rings) => ({
+    ...{ rings, of: 'part/hub-1' as const, given: [...released, 'wait 1m'], hours: 170, says: ['by the sheet'] },
+    never: /Cure time given/,
+  })),
+  {
+    ...{ rings: 'after-full', of: 'part/hub-1', given: inRoom, hours: 150 },
+    says: ['full properties by the sheet', 'says nothing of its release'],
+  },
   { rings: 'cure-done', of: 'part/hub-1', given: oven, says: ['not proved', 'Say temp'] },
   {
     ...{ rings: 'blanket', of: 'can/1', given: [canOpen] },

@@ -62,6 +62,18 @@ export const englishRings: Readonly<Record<ReminderKind, RingWords>> = {
     title: (name) => `${name}: stage by the sheet, full resistance`,
     act: 'By the time that is known. Given is not released.',
   },
+  'after-service': {
+    title: (name) => `${name}: may serve by the sheet`,
+    act: 'The sheet’s time after its cure is over. That says nothing of its release.',
+  },
+  'after-full': {
+    title: (name) => `${name}: full properties by the sheet`,
+    act: 'The sheet’s time after its cure is over. That says nothing of its release.',
+  },
+  'after-improves': {
+    title: (name) => `${name}: improves no more, by the sheet`,
+    act: 'As it is now it stays.',
+  },
   handover: { title: () => 'Handover waits for you', act: 'Read what is alive, then say take over.' },
   'cure-done': {
     title: (name) => `${name}: cure time given`,

@@ -8,6 +8,7 @@ import type { englishOvertaken, englishUnproved, RingWords } from '../english/ri
 import { capital, spanishPlace, takeoverLine } from './names.ts';
 import type { Spoken } from './spoken.ts';
 
+const afterItsTime = 'Ha pasado su tiempo tras el curado. Eso no dice si está liberada.';
 const byKnownTime = 'Por el tiempo que consta. Tiempo cumplido no es pieza liberada.';
 
 export const spanishRings = (say: Spoken): Readonly<Record<ReminderKind, RingWords>> => ({
@@ -70,6 +71,15 @@ export const spanishRings = (say: Spoken): Readonly<Record<ReminderKind, RingWor
     act: byKnownTime,
   },
   'stage-full': { title: (name) => `${name}: según ${say.the('sheet')}, resistencia completa`, act: byKnownTime },
+  'after-service': {
+    title: (name) => `${name}: según ${say.the('sheet')}, ya puede prestar servicio`,
+    act: afterItsTime,
+  },
+  'after-full': { title: (name) => `${name}: según ${say.the('sheet')}, propiedades plenas`, act: afterItsTime },
+  'after-improves': {
+    title: (name) => `${name}: según ${say.the('sheet')}, ya no mejora más`,
+    act: 'Como está ahora, se queda.',
+  },
   handover: {
     title: () => `Le espera ${say.a('handover')}`,
     act: `Lea lo que sigue en marcha y escriba: ${takeoverLine(say)}.`,
