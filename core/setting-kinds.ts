@@ -44,6 +44,8 @@ export const settingKinds = {
   roles: { given: z.array(z.object({ person: z.string(), role: z.enum(roles) }).readonly()).readonly() },
   /** The open face through which the air goes, and the room behind it. */
   booth: { place: z.string(), faceSquareMetres: SquareMetres, cubicMetres: CubicMetres.optional() },
+  /** The step that it shows and the most that it carries; without a step it is gone. */
+  scale: { scale: z.string(), stepGrams: Grams.optional(), mostGrams: Grams.optional() },
   /** What a job asks of the steel before its coat; nothing left, where it asks no more. */
   'surface-limits': {
     job: z.string(),

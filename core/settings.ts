@@ -68,6 +68,8 @@ export const settingRows = {
   },
   /** The only ones who may spray; nobody named lifts the rule. */
   sprayers: { kind: 'people', leastRole: 'lead', usual: { people: [] } },
+  /** What it shows and carries. The finest step that is sold to a workshop, and the coarsest that anybody mixes by. */
+  scale: { kind: 'scale', leastRole: 'lead', each: 'scale', limits: { lowest: 0.0001, highest: 1_000 } },
   booth: { kind: 'booth', leastRole: 'lead', each: 'place' },
   /** Whether a place's name means one that people are closed in: a tank, a pit. Where nobody has said, the name itself says. */
   confined: { kind: 'place-switch', leastRole: 'lead', each: 'place' },

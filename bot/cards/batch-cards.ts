@@ -3,7 +3,7 @@
 import type { Batch } from '../../core/batch/batch.ts';
 import { type BatchStatus, batchStatus, isRatioOut } from '../../core/batch/batch-status.ts';
 import { speedsTold } from '../../core/batch/stir-speed.ts';
-import { ratioError, splitMass } from '../../core/calc/mixing.ts';
+import { ratioError } from '../../core/calc/mixing.ts';
 import { potLifeFactor } from '../../core/calc/pot-mass.ts';
 import { isOn } from '../../core/calc/runs.ts';
 import { isFailed } from '../../core/failed.ts';
@@ -16,10 +16,11 @@ import { airFacts } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard, type Tone } from './card.ts';
 import { type Telling, tap, undoTap } from './card-context.ts';
 import { clockFacts, timeFact } from './clock-text.ts';
-import { fact, factsOf } from './facts.ts';
+import { fact, factsOf, readFact } from './facts.ts';
 import { nextTaps } from './next-taps.ts';
 import { speedLines } from './speed-lines.ts';
 import { saidLines, stepAsked } from './step-lines.ts';
+import { toWeighCard } from './to-weigh-card.ts';
 
 const openingOf = ({ entries }: Batch) => entries.filter(({ fact }) => fact.type === 'BatchOpened');
 
@@ -47,14 +48,14 @@ export function pastPotLines(telling: Telling, { blend, pot }: BatchStatus): rea
 export function openedCard(telling: Telling, status: BatchNow): Card {
   const { replies } = telling.words;
   const { batch, wantedMinutes } = status;
-  const split = splitMass(batch.plannedGrams, mixRatio(batch.sheet.ratio));
+  const weigh = toWeighCard(telling, batch);
   const step = stepAsked(telling, batch);
   const taps = batchTaps(telling, status);
-  const masses = isFailed(split) ? [] : factsOf(telling, { 'part-a': split.partAGrams, 'part-b': split.partBGrams });
   return makeCard(replies.opened(batch.number, batch.sheet.name), 'plain', {
-    facts: [...masses, ...blendFacts(telling, status), ...airFacts(telling, batch.place)],
+    facts: [...weigh.facts, ...blendFacts(telling, status), ...airFacts(telling, batch.place)],
     lines: [
       batch.sheet.blend.way === 'stir' ? replies.weighThese : replies.inducedThese,
+      ...weigh.lines,
       ...(wantedMinutes === undefined ? withoutFigureLines(telling, status) : []),
       ...humidityLines(telling, batch),
       ...saidLines(telling, saidBeforeMixing(batch.sheet)),
@@ -94,12 +95,14 @@ function humidityLines(telling: Telling, batch: Batch): readonly string[] {
 export function ratioFacts(telling: Telling, batch: Batch): readonly CardFact[] {
   const { weighing } = batch;
   if (weighing === undefined) return [];
-  return factsOf(telling, {
-    'part-a': weighing.partAGrams,
-    'part-b': weighing.partBGrams,
-    'ratio-error': ratioErrorOf(batch),
-    'ratio-tolerance': batch.sheet.ratio.tolerancePercent / 100,
-  });
+  return [
+    readFact(telling, 'part-a', weighing.partAGrams),
+    readFact(telling, 'part-b', weighing.partBGrams),
+    ...factsOf(telling, {
+      'ratio-error': ratioErrorOf(batch),
+      'ratio-tolerance': batch.sheet.ratio.tolerancePercent / 100,
+    }),
+  ];
 }
 
 /** What stirring (or the induction) asks, has been given, and when it is done. */

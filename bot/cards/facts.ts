@@ -1,5 +1,6 @@
 // The figures of a card: each in the unit of its row, shown rounded to the cautious side.
 
+import type { InBothUnits, Shown } from '../../core/calc/weighable.ts';
 import { isOwnKey } from '../../core/own-key.ts';
 import type {
   Celsius,
@@ -81,6 +82,18 @@ export function fact<Id extends FigureId>({ words, figures }: Wording, id: Id, v
   const unit: (typeof factUnits)[Id] = factUnits[id];
   const shown = (inOwnWay[id] ?? inUnit[unit])(figures, value);
   return { id, label: words.facts[id], value, unit, shown };
+}
+
+type MassId = FactsOf<'g'>;
+
+/** Told as its scale showed it. */
+export function readFact(telling: Wording, id: MassId, mass: Grams): CardFact {
+  return { ...fact(telling, id, mass), shown: telling.figures.asRead(mass) };
+}
+
+/** Told to the step of the scale that it is to be weighed on; its value stays exact. */
+export function weighFact(telling: Wording, id: MassId, exact: Grams, shown: InBothUnits<Shown>): CardFact {
+  return { ...fact(telling, id, exact), shown: telling.figures.toWeigh(shown) };
 }
 
 /** In this order, as far as they are known. */

@@ -7,6 +7,7 @@ import type { BatchNumber, CanNumber } from '../../core/ids.ts';
 import type { Objection } from '../../core/objections.ts';
 import { liveBatches } from '../../core/shop.ts';
 import { type NextActId, statusOf } from '../../core/status.ts';
+import type { Grams } from '../../core/units.ts';
 import type { CardAction } from './card.ts';
 import { lineOf, type Telling, tap } from './card-context.ts';
 import { cautionLines } from './caution.ts';
@@ -39,6 +40,10 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
   switch (objection.code) {
     case 'air-needed':
       return [tap(telling, 'air', 'air {air-temperature}C {humidity}%'), tap(telling, 'again', asked(command))];
+    case 'scale-too-coarse':
+      return command.verb === 'mix' && objection.smallestGrams !== undefined
+        ? [smallestTap(telling, command, objection.smallestGrams)]
+        : [];
     case 'not-prepared':
       return 'parts' in command
         ? [tap(telling, 'prep', `prep ${newOf(command)}${command.parts.join(' ')} {grade}`)]
@@ -82,6 +87,12 @@ function insteadOf(telling: Telling, { command }: Request, objection: Objection)
     default:
       return insteadOfSpraying(telling, command, objection);
   }
+}
+
+function smallestTap(telling: Telling, command: CommandOf<'mix'>, smallest: Grams): CardAction {
+  const amount = { kind: 'mass', grams: smallest } as const;
+  const line = lineOf(telling, { command: { ...command, amount }, stance: { is: 'asked' } });
+  return { id: 'smallest', label: `${telling.words.buttons.mix} ${telling.figures.asRead(smallest)}`, line };
 }
 
 /** What is done with the lid off, and says what is at hand then. */

@@ -1,12 +1,14 @@
 // What a job needs, as a card: masses, batches and their times, what the stock lacks, and one tap a batch.
 
 import { type CoatingPlan, type NoPlan, planCoating } from '../../core/batch/coating-plan.ts';
+import { type ToWeigh, toWeigh } from '../../core/batch/to-weigh.ts';
 import { wetFilmFor } from '../../core/calc/film-build.ts';
 import type { PlanAsked } from '../../core/commands.ts';
+import { scalesAt } from '../../core/crew/scales.ts';
 import { isFailed } from '../../core/failed.ts';
 import { defaultPlace } from '../../core/ids.ts';
 import { sheetFor } from '../../core/shop.ts';
-import { fraction, grams } from '../../core/units.ts';
+import { fraction, type Grams, grams } from '../../core/units.ts';
 import { airFacts } from './air-facts.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import { lineOf, type Telling } from './card-context.ts';
@@ -67,14 +69,27 @@ function planFacts(telling: Telling, plan: CoatingPlan): readonly CardFact[] {
   ];
 }
 
-function batchLines(telling: Telling, { batches }: CoatingPlan): readonly string[] {
+function batchLines(telling: Telling, { batches, sheet }: CoatingPlan): readonly string[] {
   const { material } = telling.words;
+  const scales = scalesAt(telling.shop.crew, telling.now);
   return batches.flatMap((batch, i) => [
-    material.planBatch(i + 1, batch, telling.figures),
+    ...weighLines(telling, i + 1, batch.grams, toWeigh(sheet, batch.grams, scales)),
     batch.weighAt < telling.now
       ? material.planLate(i + 1, batch.weighAt, telling.figures)
       : material.planStart(i + 1, batch.weighAt, batch.readyAt, telling.figures),
   ]);
+}
+
+function weighLines(
+  { words, figures }: Telling,
+  number: number,
+  total: Grams,
+  weigh: ToWeigh | undefined,
+): readonly string[] {
+  if (weigh === undefined) return [];
+  const { pair, tooCoarse } = weigh;
+  const coarse = tooCoarse === undefined ? [] : [words.objection(tooCoarse, figures)];
+  return [words.material.planBatch(number, total, pair, figures), ...coarse];
 }
 
 function stockLines(

@@ -1,6 +1,7 @@
 // A setting as a card says it, and as it stands: what was said, else what is usual.
 
 import { personIn } from '../../core/crew/crew.ts';
+import { usualScale } from '../../core/crew/scales.ts';
 import { isFailed } from '../../core/failed.ts';
 import type { PersonName } from '../../core/ids.ts';
 import type { SettingKind, SettingValues } from '../../core/setting-kinds.ts';
@@ -48,6 +49,11 @@ const shown: { readonly [Kind in SettingKind]: (telling: Telling, value: Setting
     // `Cabina: 4 m²`: the label has named the usual one.
     const named = place === 'booth' ? [] : [telling.words.names.place(place)];
     return [...named, telling.figures.area(faceSquareMetres), ...room].join(', ');
+  },
+  scale: ({ words, figures }, { scale, stepGrams, mostGrams }) => {
+    if (stepGrams === undefined)
+      return scale === usualScale ? words.session.settings.off : `${scale} ${words.session.settings.off}`;
+    return words.material.scaleSet(scale, stepGrams, mostGrams, figures);
   },
   'surface-limits': ({ words, figures }, { job, ...limits }) => `${job}: ${words.parts.limits(limits, figures)}`,
   emergency: ({ words }, { field, text }) => `${words.names.emergencyField(field)} ${text}`,

@@ -1,15 +1,17 @@
 // The answers to weighing in pieces and to bringing a mix back, and what a weighing's card says of cans and repair.
 
 import type { Batch } from '../../core/batch/batch.ts';
-import { offRatio } from '../../core/batch/batch-rules.ts';
+import { type PourShown, pourShown, toleranceOf } from '../../core/batch/to-weigh.ts';
 import { roomIn } from '../../core/batch/vessel.ts';
 import { addRules } from '../../core/batch/weigh-rules.ts';
-import { type Addition, repair } from '../../core/calc/mixing-repair.ts';
-import { partBFor } from '../../core/calc/mixing-tolerance.ts';
+import { repair } from '../../core/calc/mixing-repair.ts';
+import { partAFor, partBFor } from '../../core/calc/mixing-tolerance.ts';
+import { endOf } from '../../core/calc/weighable.ts';
 import { leftGrams } from '../../core/can/can.ts';
 import { blanketTimes } from '../../core/can/can-clocks.ts';
 import type { FromCan } from '../../core/can/can-events.ts';
 import type { Component } from '../../core/components.ts';
+import { scalesAt } from '../../core/crew/scales.ts';
 import { isFailed } from '../../core/failed.ts';
 import type { Objection } from '../../core/objections.ts';
 import { mixRatio } from '../../core/products/sheet.ts';
@@ -17,16 +19,12 @@ import { editionOfToday } from '../../core/rule-editions.ts';
 import { objectionsTo } from '../../core/rules.ts';
 import { airLog } from '../../core/shop.ts';
 import type { BatchNow } from '../../core/status.ts';
-import { fraction, type Grams, grams, litres, minutesAfter } from '../../core/units.ts';
+import { type Grams, grams, litres, minutesAfter } from '../../core/units.ts';
+import { written } from '../language/write-quantities.ts';
 import { batchTaps } from './batch-cards.ts';
 import { type Card, type CardAction, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
-import { fact, factsOf } from './facts.ts';
-
-const toleranceOf = (batch: Batch) => {
-  const share = fraction(batch.sheet.ratio.tolerancePercent / 100);
-  return { under: share, over: share };
-};
+import { readFact, weighFact } from './facts.ts';
 
 /** One part is in, the other is still to come. */
 export function partInCard(telling: Telling, status: BatchNow, component: Component, from: readonly FromCan[]): Card {
@@ -35,19 +33,21 @@ export function partInCard(telling: Telling, status: BatchNow, component: Compon
   const inVessel = batch.inVessel[component];
   const pour =
     component === 'part-a' && inVessel
-      ? partBFor(mixRatio(batch.sheet.ratio), toleranceOf(batch), inVessel.grams)
+      ? partBFor(mixRatio(batch.sheet.ratio), toleranceOf(batch.sheet), inVessel.grams)
       : undefined;
   const wanted = pour === undefined || isFailed(pour) ? undefined : pour;
   const tooMuch =
     wanted === undefined ? undefined : beyondMost(batch, grams((inVessel?.grams ?? 0) + wanted.exactGrams));
-  const next =
-    wanted === undefined
-      ? material.nextA
-      : material.nextB(wanted.exactGrams, wanted.leastGrams, wanted.mostGrams, telling.figures);
+  const shown = wanted && pourShown(wanted, scalesAt(telling.shop.crew, telling.now));
+  const next = shown === undefined ? material.nextA : material.nextB(shown, telling.figures);
   return makeCard(material.partIn(batch.number, component), tooMuch === undefined ? 'plain' : 'warn', {
-    facts: factsOf(telling, { [component]: inVessel?.grams, 'part-b-exact': wanted?.exactGrams }),
+    facts: [
+      ...(inVessel === undefined ? [] : [readFact(telling, component, inVessel.grams)]),
+      ...(wanted && shown ? [weighFact(telling, 'part-b-exact', wanted.exactGrams, endOf(shown, 'exact'))] : []),
+    ],
     lines: [
       tooMuch === undefined ? next : telling.words.objection(tooMuch, telling.figures),
+      ...(shown === undefined || tooMuch !== undefined ? [] : coarseLines(telling, shown)),
       ...fromCanLines(telling, from),
     ],
     actions: [...blanketTaps(telling, from), ...batchTaps(telling, status)],
@@ -102,9 +102,11 @@ export function repairTold(telling: Telling, batch: Batch): RepairTold {
   const { weighing, sheet, vesselLitres } = batch;
   if (weighing === undefined) return nothing;
   const known = litres(vesselLitres === undefined ? unbounded : roomIn(vesselLitres, sheet));
-  const way = repair(mixRatio(sheet.ratio), toleranceOf(batch), weighing, known);
+  const way = repair(mixRatio(sheet.ratio), toleranceOf(sheet), weighing, known);
   if (isFailed(way) || way.add === 'nothing') return nothing;
   const { add: component, exact } = way;
+  const shown = additionShown(telling, batch, component);
+  if (shown === undefined) return nothing;
   // Offered only what the rules of adding take: the pot, the sheet's time and most, the vessel.
   const air = airLog(telling.shop, batch.place);
   const added = {
@@ -120,16 +122,18 @@ export function repairTold(telling: Telling, batch: Batch): RepairTold {
   }
   const untilAt = minutesAfter(weighing.at, sheet.repair.withinMinutes);
   const needed = exact.mixedLitres;
-  const weight = weighable(batch, component, exact);
+  const amount = endOf(shown, 'exact');
+  const weight = written(amount.grams.grams, 'g');
   return {
-    facts: [fact(telling, component === 'part-a' ? 'add-part-a' : 'add-part-b', exact.grams)],
+    facts: [weighFact(telling, component === 'part-a' ? 'add-part-a' : 'add-part-b', exact.grams, amount)],
     lines: [
-      material.repairAdd(grams(Number(weight)), component, untilAt, telling.figures),
+      material.repairAdd(amount, component, untilAt, telling.figures),
+      ...coarseLines(telling, shown),
       ...(vesselLitres === undefined && needed !== undefined
         ? [material.repairVesselUnknown(needed, telling.figures)]
         : []),
     ],
-    taps: [tap(telling, 'add', `add ${batch.number} ${component === 'part-a' ? 'a' : 'b'} ${weight}g`)],
+    taps: [tap(telling, 'add', `add ${batch.number} ${component === 'part-a' ? 'a' : 'b'} ${weight}`)],
   };
 }
 
@@ -139,15 +143,24 @@ const unbounded = 1e6;
 /** Then the plan is all that tells its size: half as much again is the most that is offered. Our own figure, no source. */
 const mostOfPlan = 1.5;
 
-/** In as few digits as still bring it within the tolerance, for a scale in a workshop. */
-function weighable(batch: Batch, component: Component, { grams: exact }: Addition): string {
-  const { weighing, sheet } = batch;
-  for (const digits of [0, 1]) {
-    const rounded = Number(exact.toFixed(digits));
-    if (weighing === undefined || rounded <= 0) continue;
-    const partAGrams = grams(weighing.partAGrams + (component === 'part-a' ? rounded : 0));
-    const partBGrams = grams(weighing.partBGrams + (component === 'part-b' ? rounded : 0));
-    if (offRatio(sheet, { partAGrams, partBGrams }) === undefined) return String(rounded);
-  }
-  return exact.toFixed(2);
+/** What is still to go in, from the least to the most that brings it within the tolerance. */
+function additionShown(telling: Telling, { sheet, weighing }: Batch, component: Component): PourShown | undefined {
+  if (weighing === undefined) return undefined;
+  const [ratio, tolerance] = [mixRatio(sheet.ratio), toleranceOf(sheet)];
+  const [belongs, isIn] =
+    component === 'part-a'
+      ? [partAFor(ratio, tolerance, weighing.partBGrams), weighing.partAGrams]
+      : [partBFor(ratio, tolerance, weighing.partAGrams), weighing.partBGrams];
+  if (isFailed(belongs)) return undefined;
+  const more = (mass: Grams): Grams => grams(Math.max(0, mass - isIn));
+  const pour = {
+    leastGrams: more(belongs.leastGrams),
+    exactGrams: more(belongs.exactGrams),
+    mostGrams: more(belongs.mostGrams),
+  };
+  return pourShown(pour, scalesAt(telling.shop.crew, telling.now));
+}
+
+function coarseLines({ words, figures }: Telling, { tooCoarse }: PourShown): readonly string[] {
+  return tooCoarse === undefined ? [] : [words.material.coarseForIt(tooCoarse, figures)];
 }

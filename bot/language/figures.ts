@@ -3,6 +3,7 @@
 
 import { DateTime } from 'luxon';
 import { microgramsPerSquareCentimetre } from '../../core/calc/salts.ts';
+import { decimalsOf, type InBothUnits, type Shown } from '../../core/calc/weighable.ts';
 import type { UnitSystem } from '../../core/crew/unit-system.ts';
 import {
   type Celsius,
@@ -34,6 +35,8 @@ import {
   squareFeetFromSquareMetres,
   usGallonsFromLitres,
 } from '../../core/units.ts';
+import { listFormat, type NumberFormat, numberFormat, signed, toDigits } from './number-formats.ts';
+import { ounceDigitsOf, poundsAndOunces } from './pounds.ts';
 import type { Profile } from './tongues/profile.ts';
 
 /** An instant as it is said: the clock, and the day where it is another than today. */
@@ -51,8 +54,12 @@ export interface Figures {
   readonly units: UnitSystem;
   readonly profile: Profile;
   readonly moment: (at: EpochMs, to: Rounding) => Moment;
-  /** Grams as a scale shows them, with its decimals; what they are in pounds in front, for who works in those. */
-  readonly scale: (grams: Grams) => string;
+  /** As a scale showed it, with its decimals; what it is in pounds in front, for who works in those. */
+  readonly asRead: (mass: Grams) => string;
+  /** To the step of the scale that it is to be weighed on, in grams and for who works in pounds in those before. */
+  readonly toWeigh: (amount: InBothUnits<Shown>) => string;
+  /** What a scale shows: a step in grams, or in ounces. */
+  readonly scaleStep: (step: Grams) => string;
   /** A full hour of any day. */
   readonly hour: (hour: number) => string;
   /** Grams; for who works in pounds, those first and behind them what a scale shows. */
@@ -156,7 +163,14 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
       : `${number(0).format(round(flow))} m³/h`;
 
   const inPoundsFirst = (mass: Grams, shown: string): string =>
-    us ? `${poundsAndOunces(mass, number(1))} (${shown})` : shown;
+    us ? `${poundsAndOunces(mass, 1, number)} (${shown})` : shown;
+
+  /** Its noughts too: `4.20 g` says how finely it is to be weighed. */
+  const inSteps = ({ grams: mass, stepGrams }: Shown): string => {
+    const digits = decimalsOf(stepGrams) ?? 1;
+    if (mass >= kilogramsFrom) return `${number(3 + digits).format(mass / 1000)} kg`;
+    return `${toDigits(locale, digits).format(mass)} g`;
+  };
 
   const grams = (mass: Grams): string =>
     mass < kilogramsFrom ? `${number(0).format(mass)} g` : `${number(3).format(mass / 1000)} kg`;
@@ -165,7 +179,17 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
     units,
     profile,
     moment,
-    scale: (mass) => inPoundsFirst(mass, `${number(6).format(mass)} g`),
+    asRead: (mass) => {
+      const shown = mass < kilogramsFrom ? `${number(6).format(mass)} g` : `${number(9).format(mass / 1000)} kg`;
+      return us ? `${poundsAndOunces(mass, ounceDigitsOf(mass), number)} (${shown})` : shown;
+    },
+    toWeigh: ({ grams: inGrams, ounces }) => {
+      const shown = inSteps(inGrams);
+      const digits = decimalsOf(ouncesFromGrams(ounces.stepGrams)) ?? 1;
+      return us ? `${poundsAndOunces(ounces.grams, digits, number)} (${shown})` : shown;
+    },
+    scaleStep: (step) =>
+      decimalsOf(step) === undefined ? `${number(4).format(ouncesFromGrams(step))} oz` : `${number(4).format(step)} g`,
     hour: (hour) => profile.clock(DateTime.fromObject({ hour }, { zone: 'utc', locale })).replace(/^0/, ''),
     mass: (mass) => inPoundsFirst(mass, grams(mass)),
     volume: (volume) => (us ? gallonsOrOunces(volume, number) : `${number(2).format(volume)} L`),
@@ -228,14 +252,6 @@ export function figuresFor({ profile, units, zone, now }: FiguresFor): Figures {
   };
 }
 
-function poundsAndOunces(mass: Grams, format: NumberFormat): string {
-  const tenths = Math.round(ouncesFromGrams(mass) * 10);
-  const pounds = Math.trunc(tenths / 160);
-  const ounces = tenths - pounds * 160;
-  const parts = [...(pounds === 0 ? [] : [`${pounds} lb`]), `${format.format(ounces / 10)} oz`];
-  return (ounces === 0 && pounds > 0 ? parts.slice(0, 1) : parts).join(' ');
-}
-
 /** Nobody reads 0.03 gal off a measure. */
 const fluidOuncesUnder = 0.25;
 
@@ -262,34 +278,4 @@ function inLowestTerms(parts: number, of: number): string {
   const whole = Math.floor(parts / of);
   const rest = parts - whole * of;
   return [...(whole > 0 ? [`${whole}`] : []), ...(rest > 0 ? [`${rest}/${of}`] : [])].join(' ');
-}
-
-interface NumberFormat {
-  readonly format: (value: number) => string;
-}
-
-/** One sign for less than nothing, the long one; a hyphen is none. */
-const withMinus = (format: Intl.NumberFormat): NumberFormat => ({
-  format: (value) => format.format(value).replace('-', '−'),
-});
-
-const numberFormat = kept((locale: string, digits: number) =>
-  withMinus(new Intl.NumberFormat(locale, { maximumFractionDigits: digits, useGrouping: false })),
-);
-
-const signed = kept((locale: string) =>
-  withMinus(new Intl.NumberFormat(locale, { maximumFractionDigits: 2, useGrouping: false, signDisplay: 'exceptZero' })),
-);
-
-const listFormat = kept((locale: string, options: Intl.ListFormatOptions) => new Intl.ListFormat(locale, options));
-
-/** Building a formatter costs more than a hundred uses of it. */
-function kept<Keys extends readonly unknown[], Format>(make: (...keys: Keys) => Format): (...keys: Keys) => Format {
-  const made = new Map<string, Format>();
-  return (...keys) => {
-    const key = JSON.stringify(keys);
-    const known = made.get(key) ?? make(...keys);
-    made.set(key, known);
-    return known;
-  };
 }

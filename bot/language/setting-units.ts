@@ -12,11 +12,17 @@ const units: Readonly<Partial<Record<SettingKind, readonly string[]>>> = {
   rate: ['m2/h', 'ft2/h'],
   quota: ['kg/month', 'lb/month', 'kg/day', 'kg/year'],
   booth: ['m2', 'ft2'],
+  scale: ['g', 'oz'],
 };
 
 export const unitsOfSetting = (name: SettingName): readonly string[] => units[settingRows[name].kind] ?? [];
 
-const told: Readonly<Partial<Record<SettingKind, string>>> = { duration: 'min', percent: '%', rate: 'm2/h' };
+const told: Readonly<Partial<Record<SettingKind, string>>> = {
+  duration: 'min',
+  percent: '%',
+  rate: 'm2/h',
+  scale: 'g',
+};
 
 export const unitOfSetting = (name: SettingName): string => told[settingRows[name].kind] ?? '';
 
@@ -37,6 +43,7 @@ const examples: Readonly<Record<Exclude<SettingKind, 'sheet' | 'zone' | 'emergen
   people: 'kari omar',
   roles: 'kari lead',
   booth: 'booth 4m2',
+  scale: 'bench 0.1g 2kg',
   'surface-limits': '88 sa2.5 40 75um salts 20mg/m2 dust 2',
 };
 

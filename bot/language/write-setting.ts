@@ -30,6 +30,11 @@ const writers: { readonly [Kind in SettingKind]: (value: SettingValues[Kind], he
       ...[place, written(faceSquareMetres, 'm2')],
       ...(cubicMetres === undefined ? [] : [written(cubicMetres, 'm3')]),
     ],
+    scale: ({ scale, stepGrams, mostGrams }) => [
+      scale,
+      ...(stepGrams === undefined ? ['off'] : [written(stepGrams, 'g')]),
+      ...(mostGrams === undefined ? [] : [written(mostGrams, 'g')]),
+    ],
     'surface-limits': ({ job, ...limits }) => [/^\d+$/.test(job) ? job : JSON.stringify(job), ...writeLimits(limits)],
     emergency: ({ field, text }) => [field, JSON.stringify(text)],
   };

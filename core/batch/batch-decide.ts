@@ -3,6 +3,7 @@
 import { splitFill } from '../calc/mixing.ts';
 import { isOn } from '../calc/runs.ts';
 import type { CommandOf, Verb } from '../commands.ts';
+import { scalesAt } from '../crew/scales.ts';
 import { type Deciders, type Decision, type Said, unclear } from '../decision.ts';
 import { type Failed, failed, isFailed } from '../failed.ts';
 import type { EventBody, NewEvent } from '../history.ts';
@@ -47,7 +48,8 @@ export function decideMix(shop: Shop, said: Said<CommandOf<'mix'>>): Decision {
   const air = { ...serving, ...command.air, limitMinutes };
   const number = shop.nextNumber;
   const { vesselLitres } = command;
-  return judge(shop, said, mixRules, [{ sheet, grams: plannedGrams, vesselLitres, ...air }], (saidWith) => {
+  const scales = scalesAt(shop.crew, at);
+  return judge(shop, said, mixRules, [{ sheet, grams: plannedGrams, vesselLitres, scales, ...air }], (saidWith) => {
     const events: NewEvent[] = [];
     if (command.air !== undefined) {
       const body = { type: 'AirRead' as const, ...command.air };

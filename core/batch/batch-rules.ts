@@ -3,6 +3,7 @@
 import type { TemperatureLog } from '../calc/clock.ts';
 import { ratioError, type Weights } from '../calc/mixing.ts';
 import type { Verb } from '../commands.ts';
+import type { Scale } from '../crew/scales.ts';
 import { isFailed } from '../failed.ts';
 import type { FilterTold } from '../filters.ts';
 import type { Method } from '../methods.ts';
@@ -14,6 +15,7 @@ import { type EpochMs, type Grams, grams, type Litres, type Minutes } from '../u
 import type { Batch } from './batch.ts';
 import { blendClock, potLifeTimes } from './batch-clocks.ts';
 import { filterAsSheet, isFilteredOtherwise } from './filtering.ts';
+import { toWeigh } from './to-weigh.ts';
 import { vesselTooSmallFor } from './vessel.ts';
 
 export interface MixCase extends AirRead {
@@ -22,6 +24,8 @@ export interface MixCase extends AirRead {
   readonly vesselLitres: Litres | undefined;
   readonly lastReadAt: EpochMs | undefined;
   readonly limitMinutes: Minutes;
+  /** Those that the shop had told of by then. */
+  readonly scales: readonly Scale[];
 }
 
 export const mixRules: readonly Rule<MixCase>[] = [
@@ -57,6 +61,14 @@ export const mixRules: readonly Rule<MixCase>[] = [
     source: 'the order of the work',
     liftedBy: 'nobody',
     check: ({ sheet, grams, vesselLitres }) => vesselTooSmallFor(sheet, vesselLitres, grams),
+  },
+  {
+    // So little that its own steps take it out of the sheet's tolerance.
+    code: 'scale-too-coarse',
+    since: 6,
+    source: 'sheet',
+    liftedBy: 'lead',
+    check: ({ sheet, grams, scales }) => toWeigh(sheet, grams, scales)?.tooCoarse,
   },
 ];
 

@@ -31,6 +31,14 @@ export type MaterialObjection =
       /** While the stirrer runs in it. */
       readonly dueAt: EpochMs | undefined;
     }
+  /** `smallestGrams`: the least mix that it weighs within the tolerance; `undefined` where none is that the sheet mixes. */
+  | {
+      readonly code: 'scale-too-coarse';
+      readonly scale: string;
+      readonly stepGrams: Grams;
+      readonly tolerancePercent: number;
+      readonly smallestGrams: Grams | undefined;
+    }
   | { readonly code: 'weighed-twice'; readonly component: Component; readonly at: EpochMs; readonly grams: Grams }
   | { readonly code: 'b-before-a' }
   | { readonly code: 'adding-not-on-sheet' }

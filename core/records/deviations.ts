@@ -11,6 +11,7 @@ import { coatClimate } from '../coat/coat-climate.ts';
 import { vesselsFreeAt } from '../coat/vessels-free.ts';
 import { againstBegun } from '../crew/alarm-rules.ts';
 import { keepsPrep } from '../crew/keeps-prep.ts';
+import { scalesAt } from '../crew/scales.ts';
 import { isFor } from '../event-readers.ts';
 import type { Entry } from '../history.ts';
 import { nameIn, nounOf, numberIn } from '../ids.ts';
@@ -125,6 +126,7 @@ function againstBatch(shop: Shop, batch: Batch, entry: Entry): readonly Objectio
       const { sheet, plannedGrams, vesselLitres, air } = fact;
       return against(mixRules, {
         ...{ ...serving, sheet, grams: plannedGrams, vesselLitres, limitMinutes },
+        scales: scalesAt(shop.crew, at),
         // A reading corrected since counts as corrected; the batch's own copy only where the place has none.
         celsius: serving.celsius ?? air?.celsius,
         relativeHumidityPercent: serving.relativeHumidityPercent ?? air?.relativeHumidityPercent,

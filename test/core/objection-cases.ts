@@ -61,6 +61,14 @@ const cases = {
     deviates: 'BatchOpened 08:05 more-than-sheet-mixes',
     liftedBy: 'lead',
   },
+  // 0.5 g of Demo Clear's B is off by half a step of 0.1 g on its own: 10 %.
+  'scale-too-coarse': {
+    given: ['08:00 air 24C 48%', '08:00 @omar: set scale bench 0.1g to 2kg'],
+    at: '08:05',
+    act: 'mix 1g',
+    deviates: 'BatchOpened 08:05 scale-too-coarse',
+    liftedBy: 'lead',
+  },
   'already-weighed': {
     given: weighed,
     at: '08:00',

@@ -16,6 +16,7 @@ import { withoutAccents } from '../typed/without-accents.ts';
 import { type ActLine, type ActRead, lineWith } from './act-line.ts';
 import { withoutQuotes } from './free-text.ts';
 import { readEmergency } from './read-emergency.ts';
+import { readScale } from './read-scale.ts';
 import { readSurfaceLimits } from './read-surface-limits.ts';
 import { readDuration, readFactor, readHour, readHours, readPercent, readQuota, readRate } from './setting-figures.ts';
 import type { ValueSaid } from './setting-said.ts';
@@ -55,6 +56,7 @@ const readers: { readonly [Kind in PlainKind]: (said: ValueSaid) => SettingValue
   people: readPeople,
   roles: readRoles,
   booth: readBooth,
+  scale: readScale,
   'surface-limits': readSurfaceLimits,
 };
 
@@ -64,6 +66,7 @@ const ofNames: ReadonlySet<SettingKind> = new Set<SettingKind>([
   'people',
   'roles',
   'booth',
+  'scale',
   'surface-limits',
 ]);
 

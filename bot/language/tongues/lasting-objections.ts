@@ -28,6 +28,7 @@ export const lasting: ReadonlySet<ObjectionCode> = new Set<ObjectionCode>([
   'pot-empty',
   'recoat-forbidden',
   'recoat-too-late',
+  'scale-too-coarse',
   'surface-life-over',
   'vessel-too-small',
   'weighed-twice',

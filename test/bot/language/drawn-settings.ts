@@ -48,6 +48,16 @@ const drawn: { readonly [Kind in SettingKind]: (limits: Limits) => fc.Arbitrary<
       },
       { requiredKeys: ['place', 'faceSquareMetres'] },
     ),
+  scale: () =>
+    fc
+      .record({
+        scale: fc.constantFrom('scale', 'bench', 'floor', 'scale-2'),
+        stepGrams: fc.option(within({ lowest: 1, highest: 1_000 }), { nil: undefined }),
+        mostGrams: fc.option(within({ lowest: 1_001, highest: 1e6 }), { nil: undefined }),
+      })
+      .map(({ scale, stepGrams, mostGrams }) =>
+        stepGrams === undefined ? { scale } : { scale, stepGrams, ...(mostGrams === undefined ? {} : { mostGrams }) },
+      ),
   'surface-limits': () =>
     fc.record(
       {

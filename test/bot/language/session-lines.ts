@@ -4,6 +4,7 @@ import {
   celsius,
   cubicMetres,
   grams,
+  gramsFromOunces,
   litres,
   litresFromUsFluidOunces,
   metresPerSecond,
@@ -16,6 +17,8 @@ import { utc } from './shop-at-ten.ts';
 import { act, ask, happenedAt, miss, type TypedLine } from './typed-line.ts';
 
 const assessed = { stance: { is: 'permitted', why: 'written assessment VA-2026-3, yard door open' } as const };
+
+const bench = { name: 'scale', scale: 'bench', stepGrams: grams(0.1), mostGrams: grams(2_000) } as const;
 
 export const sessionLines: readonly TypedLine[] = [
   act('brief', { verb: 'brief' }),
@@ -71,6 +74,18 @@ export const sessionLines: readonly TypedLine[] = [
   act('sprayed from outside, nobody in it', { verb: 'from-outside' }),
   act('nobody in it 4', { verb: 'from-outside', session: 4 }),
   act('brief in cellar kari', { verb: 'brief', place: 'cellar', sprayers: ['kari'] }),
+  act('set scale 0.1g', { verb: 'set', setting: { name: 'scale', scale: 'scale', stepGrams: grams(0.1) } }),
+  ...['set scale bench 0.1g to 2kg', 'set scale bench 2kg 0,1 g', 'set balance bench 0.1g up to 2kg'].map((line) =>
+    act(line, { verb: 'set', setting: bench }),
+  ),
+  act('set scale bench 0.1oz', {
+    verb: 'set',
+    setting: { name: 'scale', scale: 'bench', stepGrams: gramsFromOunces(0.1) },
+  }),
+  act('set scale bench off', { verb: 'set', setting: { name: 'scale', scale: 'bench' } }),
+  miss('set scale bench', 'incomplete', ''),
+  // No scale shows steps of two kilograms: that is what it carries.
+  miss('set scale bench 2kg', 'impossible', '2kg'),
   act('set confined tank-3 off', { verb: 'set', setting: { name: 'confined', place: 'tank-3', on: false } }),
   miss('set confined tank-3', 'incomplete', ''),
   act('spray on', { verb: 'spray-on' }),

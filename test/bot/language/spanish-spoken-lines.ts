@@ -157,6 +157,12 @@ export const spanishSpokenLines: readonly TypedLine[] = [
   act('sin aire suministrado', { verb: 'supplied', supplied: false }),
   act('desde fuera, nadie dentro', { verb: 'from-outside' }),
   act('nadie dentro 4', { verb: 'from-outside', session: 4 }),
+  ...['fijar báscula banco 0,1g hasta 2kg', 'fijar balanza banco 0,1 g 2 kg'].map((line) =>
+    act(line, {
+      verb: 'set',
+      setting: { name: 'scale', scale: 'banco', stepGrams: grams(0.1), mostGrams: grams(2_000) },
+    }),
+  ),
   act('fijar confinado tanque-3 no', { verb: 'set', setting: { name: 'confined', place: 'tanque-3', on: false } }),
   act('evaluar demo-clear en cabina hasta 2027-01-31', {
     ...{ verb: 'assess', sheet: 'demo-clear', place: 'booth', method: 'spray', until: '2027-01-31' },

@@ -8,7 +8,7 @@ import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
 import { englishGas } from './gas.ts';
 import { englishHoldReason } from './holds.ts';
-import { englishComponents, englishMaterial } from './material.ts';
+import { englishMaterial } from './material.ts';
 import { englishRubs } from './parts.ts';
 import { englishRingName } from './rings.ts';
 import { englishSessionFact } from './session-facts.ts';
@@ -16,6 +16,7 @@ import { slotNames } from './slots.ts';
 import { englishSteps } from './steps.ts';
 import { englishSurface } from './surface.ts';
 import { englishVerbs } from './verbs.ts';
+import { englishComponents } from './weighing.ts';
 
 export const englishFact = (fact: Fact, figures: Figures): string =>
   withNoted(isPlain(fact) ? englishVerbs[plainVerb(fact)].done : happened(fact, figures), fact, figures, slotNames);

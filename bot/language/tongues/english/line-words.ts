@@ -14,6 +14,8 @@ const saying = <Said>(...rows: readonly (readonly [words: string, said: Said])[]
 export const fillers = words(
   'please pls thanks thx the with of for and & + / is was by on in at into to now just from parts #',
 );
+/** `0.1g up to 2kg`: between what a scale shows and what it carries. */
+export const reachJoints = words('up to until till');
 /** Inside a verb of two words: `close the session`. */
 export const smallInVerb = words('the of in to a');
 /** Between the days of a stretch. */

@@ -9,8 +9,7 @@ import type { PotYield } from '../../../../core/records/day-material.ts';
 import type { EpochMs, Grams, Litres, Micrometres, Minutes } from '../../../../core/units.ts';
 import type { Handling } from '../../../../core/verbs/said.ts';
 import type { Figures } from '../../figures.ts';
-
-export const englishComponents: Readonly<Record<Component, string>> = { 'part-a': 'Part A', 'part-b': 'Part B' };
+import { englishComponents, englishScaleTooCoarse, englishWeighing } from './weighing.ts';
 
 export function englishMaterialObjection(objection: MaterialObjection, figures: Figures): string {
   switch (objection.code) {
@@ -50,6 +49,8 @@ export function englishMaterialObjection(objection: MaterialObjection, figures: 
           : `is not stirred long enough (${figures.minutesDown(objection.givenMinutes)} of ${figures.minutesUp(objection.wantedMinutes)})`;
       return `Can ${objection.can} ${stirred}: a settled can gives a wrong portion. ${then}`;
     }
+    case 'scale-too-coarse':
+      return englishScaleTooCoarse(objection, figures);
     case 'weighed-twice':
       return `${englishComponents[objection.component]} is in already: ${figures.mass(objection.grams)} at ${figures.timeDown(objection.at)}. If that figure was wrong, say amend; more of it on purpose is add.`;
     case 'b-before-a':
@@ -122,6 +123,7 @@ const needs: Readonly<Record<Need['is'], string>> = {
 };
 
 export const englishMaterial = {
+  ...englishWeighing,
   component: englishComponents,
   handling: { gas: 'gas at hand', whole: 'to be used whole' } satisfies Record<Handling, string>,
   canOpened: (can: number, component: Component, lot: string) =>
@@ -164,11 +166,7 @@ export const englishMaterial = {
   canNamed: (batch: number, component: Component) => `Batch ${batch}: can of ${englishComponents[component]} noted`,
   wentInto: (batch: number) => `Poured into batch ${batch}`,
   partIn: (batch: number, component: Component) => `Batch ${batch}: ${englishComponents[component]} is in`,
-  nextB: (exact: Grams, least: Grams, most: Grams, figures: Figures) =>
-    `Next: Part B, ${figures.mass(exact)}; from ${figures.mass(least)} to ${figures.mass(most)} will do. Its contact with A starts the clocks.`,
   nextA: 'Part A goes in first as a rule. The clocks start when both are in.',
-  repairAdd: (grams: Grams, component: Component, until: EpochMs, figures: Figures) =>
-    `To bring it back: add ${figures.scale(grams)} of ${englishComponents[component]}, until ${figures.timeDown(until)}. Stirring starts again for the whole, pot life does not.`,
   repairBeyondPlan: (needed: Grams, planned: Grams, figures: Figures) =>
     `To bring it back the pot would have to hold ${figures.mass(needed)}, and ${figures.mass(planned)} was planned: no repair. Check the scale; this mix is waste, ask a lead.`,
   repairVesselUnknown: (needed: Litres, figures: Figures) =>
@@ -231,11 +229,6 @@ export const englishMaterial = {
   morningCure: 'what cures in the room',
   morningNothing: 'Nothing of the stock needs anybody.',
   plan: (method: Method) => `Plan (${method})`,
-  planBatch: (
-    n: number,
-    { grams, partAGrams, partBGrams }: Readonly<Record<'grams' | 'partAGrams' | 'partBGrams', Grams>>,
-    figures: Figures,
-  ) => `Batch ${n}: mix ${figures.mass(grams)}: A ${figures.mass(partAGrams)}, B ${figures.mass(partBGrams)}`,
   planStart: (n: number, weighAt: EpochMs, readyAt: EpochMs, figures: Figures) =>
     `Batch ${n}: B into A at ${figures.timeDown(weighAt)}, ready ${figures.timeUp(readyAt)}`,
   planLate: (n: number, weighAt: EpochMs, figures: Figures) =>

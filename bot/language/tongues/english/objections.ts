@@ -143,6 +143,7 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'more-than-can-holds':
     case 'can-of-other-sheet':
     case 'part-a-not-stirred':
+    case 'scale-too-coarse':
     case 'weighed-twice':
     case 'b-before-a':
     case 'adding-not-on-sheet':

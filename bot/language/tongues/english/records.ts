@@ -15,10 +15,10 @@ import type { AirThen } from '../../../../core/records/trace.ts';
 import type { SettingOf } from '../../../../core/settings.ts';
 import type { EpochMs, Grams, GramsPerLitre, Minutes, Percent, SquareMetres } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
-import { englishComponents } from './material.ts';
 import { englishPaper, englishPictures } from './paper.ts';
 import { englishRingName } from './rings.ts';
 import { englishMaterialName } from './solvents.ts';
+import { englishComponents } from './weighing.ts';
 
 const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
   'left-over': 'left over',

@@ -36,6 +36,7 @@ const names: Readonly<Record<SettingName, SettingWords>> = {
   brief: { label: 'Brief before spraying', asked: 'on or off' },
   'brief-ahead': { label: 'Brief ahead by', asked: 'how long ahead' },
   sprayers: { label: 'May spray', asked: 'who' },
+  scale: { label: 'Scale', asked: 'what it shows, and the most that it carries', typed: 'scales, balance' },
   booth: { label: 'Booth', asked: 'area' },
   confined: { label: 'Closed in, by its name', asked: 'which place; on or off' },
   lel: { label: 'Share of the explosive limit', asked: 'share of the lower explosive limit' },

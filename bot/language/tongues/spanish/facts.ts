@@ -8,7 +8,7 @@ import type { Figures } from '../../figures.ts';
 import { withNoted } from '../../noted-figures.ts';
 import { spanishGas } from './gas.ts';
 import { spanishHoldReason } from './holds.ts';
-import { spanishComponents, spanishHandling } from './material.ts';
+import { spanishHandling } from './material.ts';
 import { methodName, spanishMaterialName, theEnding } from './names.ts';
 import { spanishRubs } from './parts.ts';
 import { spanishRingName } from './rings.ts';
@@ -19,6 +19,7 @@ import type { Spoken } from './spoken.ts';
 import { spanishSteps } from './steps.ts';
 import { spanishSurface } from './surface.ts';
 import { spanishVerbs } from './verbs.ts';
+import { spanishComponents } from './weighing.ts';
 
 const ways = { oven: 'horno', room: 'sala' };
 const states = { wet: 'húmeda', dry: 'seca' };

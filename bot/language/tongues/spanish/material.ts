@@ -2,14 +2,12 @@
 
 import type { MaterialObjection, MaterialUnclear } from '../../../../core/can/can-objections.ts';
 import type { Need } from '../../../../core/can/can-stock.ts';
-import type { Component } from '../../../../core/components.ts';
 import type { Handling } from '../../../../core/verbs/said.ts';
 import type { Figures } from '../../figures.ts';
 import type { englishMaterial } from '../english/material.ts';
 import { atTime, capital, counted, lawOf, methodName, theTime, told, withMinutes } from './names.ts';
 import type { Spoken } from './spoken.ts';
-
-export const spanishComponents: Readonly<Record<Component, string>> = { 'part-a': 'Parte A', 'part-b': 'Parte B' };
+import { spanishComponents, spanishScaleTooCoarse, spanishWeighing } from './weighing.ts';
 
 const openExample = 'abrir A lote 7731 5kg cad 2026-12 gas';
 const openExampleUs = 'abrir A lote 7731 10lb cad 2026-12 gas';
@@ -54,6 +52,8 @@ export function spanishMaterialObjection(say: Spoken, objection: MaterialObjecti
           : `no se agitó bastante (${figures.minutesDown(objection.givenMinutes)} de ${figures.minutesUp(objection.wantedMinutes)})`;
       return `La lata ${objection.can} ${stirred}: con sedimento en el fondo, la relación de mezcla sale mal. ${then}`;
     }
+    case 'scale-too-coarse':
+      return spanishScaleTooCoarse(say, objection, figures);
     case 'weighed-twice':
       return told`La ${spanishComponents[objection.component]} ya está dentro: ${figures.mass(objection.grams)} ${atTime(figures, objection.at)}. Si ese dato estaba mal, escriba corregir; si es más a propósito, añadir.`;
     case 'b-before-a':
@@ -114,6 +114,7 @@ const needs: Readonly<Record<Need['is'], string>> = {
 };
 
 export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
+  ...spanishWeighing(say),
   component: spanishComponents,
   handling: spanishHandling,
   canOpened: (can, component, lot) => `Lata ${can}: ${spanishComponents[component]}, lote ${lot}`,
@@ -150,11 +151,7 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   canNamed: (batch, component) => `Mezcla ${batch}: anotada la lata de la ${spanishComponents[component]}`,
   wentInto: (batch) => `Vertida en la mezcla ${batch}`,
   partIn: (batch, component) => `Mezcla ${batch}: ${spanishComponents[component]} dentro`,
-  nextB: (exact, least, most, figures) =>
-    `Ahora la Parte B: ${figures.mass(exact)}; valen de ${figures.mass(least)} a ${figures.mass(most)}. Al tocar A empiezan a correr los tiempos.`,
   nextA: 'Lo normal es que la Parte A vaya primero. Los tiempos corren cuando están las dos.',
-  repairAdd: (grams, component, until, figures) =>
-    told`Para recuperarla: añada ${figures.scale(grams)} de ${spanishComponents[component]}, hasta ${theTime(figures, until)}. La agitación vuelve a empezar para todo; la vida de la mezcla no.`,
   repairBeyondPlan: (needed, planned, figures) =>
     `Para recuperarla harían falta ${figures.mass(needed)} en el recipiente, y lo previsto eran ${figures.mass(planned)}: no se recupera. Revise la báscula; esta mezcla es residuo, pregunte ${say.toThe('lead')}.`,
   repairVesselUnknown: (needed, figures) =>
@@ -213,8 +210,6 @@ export const spanishMaterial = (say: Spoken): typeof englishMaterial => ({
   morning: 'Repaso de la mañana',
   morningNothing: 'Ninguna lata pide nada.',
   plan: (method) => `Plan (${methodName(say, method)})`,
-  planBatch: (n, { grams, partAGrams, partBGrams }, figures) =>
-    `Mezcla ${n}: mezclar ${figures.mass(grams)}: A ${figures.mass(partAGrams)}, B ${figures.mass(partBGrams)}`,
   planStart: (n, weighAt, readyAt, figures) =>
     `Mezcla ${n}: B sobre A ${atTime(figures, weighAt)}, lista ${atTime(figures, readyAt, 'up')}`,
   planLate: (n, weighAt, figures) =>

@@ -165,6 +165,7 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'more-than-can-holds':
     case 'can-of-other-sheet':
     case 'part-a-not-stirred':
+    case 'scale-too-coarse':
     case 'weighed-twice':
     case 'b-before-a':
     case 'adding-not-on-sheet':

@@ -3,11 +3,11 @@
 import type { Applied } from '../../../../core/coat/who-applied.ts';
 import type { ThrownWhy } from '../../../../core/records/material.ts';
 import type { englishRecords } from '../english/records.ts';
-import { spanishComponents } from './material.ts';
 import { atTime, capital, counted, methodName, spanishMaterialName, spanishSource, spanishWho, told } from './names.ts';
 import { spanishPaper, spanishPictures } from './paper.ts';
 import { spanishRingName } from './rings.ts';
 import type { Spoken } from './spoken.ts';
+import { spanishComponents } from './weighing.ts';
 
 const thrownWhy: Readonly<Record<ThrownWhy, string>> = {
   'left-over': 'sobrante',

@@ -8,6 +8,7 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'air-needed': 'falta leer el aire',
   'air-outside': `aire fuera ${say.ofThe('sheet')}`,
   'more-than-sheet-mixes': `más de lo que mezcla ${say.the('sheet')}`,
+  'scale-too-coarse': 'báscula demasiado basta',
   'already-weighed': 'ya pesada',
   'not-weighed': 'sin pesar',
   'ratio-out': 'relación de mezcla fuera de tolerancia',

@@ -48,6 +48,7 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
     typed: 'charla-antes, plática-antes',
   },
   sprayers: { label: 'Pintores', asked: 'quiénes' },
+  scale: { label: 'Báscula', asked: 'qué división marca, y hasta cuánto pesa', typed: 'bascula, balanza' },
   booth: { label: 'Cabina', asked: 'área' },
   confined: { label: 'Espacio confinado', asked: 'qué lugar; sí o no', typed: 'confinado' },
   lel: { label: 'Fracción del LIE', asked: 'fracción del LIE, en %' },
