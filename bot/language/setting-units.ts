@@ -43,7 +43,7 @@ const examples: Readonly<Record<Exclude<SettingKind, 'sheet' | 'zone' | 'emergen
   people: 'kari omar',
   roles: 'kari lead',
   booth: 'booth 4m2',
-  scale: 'bench 0.1g 2kg',
+  scale: '0.1g 2kg',
   'surface-limits': '88 sa2.5 40 75um salts 20mg/m2 dust 2',
 };
 

@@ -182,8 +182,6 @@ function roomActs(shop: Shop): readonly Say[] {
         { name: 'digest', hour: 17 },
         { name: 'digest', hour: 9 },
         { name: 'units', units: 'us' },
-        { name: 'scale', scale: 'floor', stepGrams: grams(100), mostGrams: grams(60_000) },
-        { name: 'scale', scale: 'floor' },
       ]),
     }),
   ];

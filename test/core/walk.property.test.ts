@@ -11,7 +11,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { ringUntil } from '../../bot/terminal/script.ts';
 import { virtualClock } from '../../bot/time/clocks.ts';
-import type { Stance } from '../../core/commands.ts';
+import type { Command, Stance } from '../../core/commands.ts';
 import { createExecutor, type Outcome, type Request } from '../../core/execute.ts';
 import type { Entry, Envelope } from '../../core/history.ts';
 import { nameIn, type PartName, partStream, type StreamId } from '../../core/ids.ts';
@@ -24,7 +24,7 @@ import { standing } from '../../core/settled.ts';
 import type { Shop } from '../../core/shop.ts';
 import { createShopKeeper } from '../../core/shop-keeper.ts';
 import { openSqliteStore } from '../../core/store/sqlite-store.ts';
-import { type EpochMs, epochMs } from '../../core/units.ts';
+import { type EpochMs, epochMs, grams } from '../../core/units.ts';
 import { demoCrew } from './given.ts';
 import { type Draw, edgesIn, type Focus, nextAct, oneOf, whoseActIsRestedOn } from './walk-acts.ts';
 import { delivery, namedAfterwards, openedOf } from './walk-cans.ts';
@@ -253,10 +253,19 @@ function focusOf(walk: number): Focus {
 }
 
 const stepDraws = 24;
+const stepsOfWalk = 55;
+
+/** Told last: what was drawn before is drawn as ever. */
+const mixOfLittle: Command = { verb: 'mix', amount: { kind: 'mass', grams: grams(2400) }, sheet: 'own-clear' };
+const onCoarseScale: readonly { readonly command: Command; readonly is: 'asked' | 'happened' }[] = [
+  { command: { verb: 'set', setting: { name: 'scale', scale: 'floor', stepGrams: grams(100) } }, is: 'asked' },
+  { command: mixOfLittle, is: 'asked' },
+  { command: mixOfLittle, is: 'happened' },
+];
 const steps = fc.noBias(
   fc.array(fc.array(fc.nat(9_999), { minLength: stepDraws, maxLength: stepDraws }), {
-    minLength: 55,
-    maxLength: 55,
+    minLength: stepsOfWalk,
+    maxLength: stepsOfWalk,
   }),
 );
 
@@ -319,6 +328,10 @@ it('given a crew at random, then after each thing said the record, its reading a
             if (undoer !== undefined) {
               const undo = { command: { verb: 'undo' }, at: now, stance: { is: 'asked' } } as const;
               await walk.say({ id: `undo-${i}`, by: undoer, now, ...undo });
+            }
+            if (i === stepsOfWalk - 1 && walks <= 3) {
+              for (const [j, { command, is }] of onCoarseScale.entries())
+                await walk.say({ id: `coarse-${j}`, by: 'rosa', now, command, at: now, stance: { is } });
             }
             seen.push(...walk.rawEventsAfter(seen.length));
           }
