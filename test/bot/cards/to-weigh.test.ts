@@ -109,7 +109,7 @@ describe("with the shop's scales", () => {
   it('given a speaker of Spanish, then it is told in Spanish', async () => {
     const { say } = await talkAfter(air, bench, 'set language es');
     expect((await say('mezclar 5g demo-build')).text).toContain(
-      'La báscula bench marca 0,1 g: demasiado basta para tan poco, dentro del 5 % de la ficha técnica. La mezcla más pequeña que pesa: 13,6 g.',
+      'La báscula bench marca 0,1 g: demasiado basta para tan poco, dentro del 5 % de la ficha. La mezcla más pequeña que pesa: 13,6 g.',
     );
   });
 });
