@@ -17,6 +17,9 @@ import {
 
 const hour = z.number().int().min(0).max(23);
 
+/** Of a scale that is the only one, and that nobody gave a name. */
+export const usualScale = 'scale';
+
 export const settingKinds = {
   sheet: { sheet: z.string() },
   duration: { minutes: Minutes },

@@ -1,10 +1,9 @@
 // A setting as a card says it, and as it stands: what was said, else what is usual.
 
 import { personIn } from '../../core/crew/crew.ts';
-import { usualScale } from '../../core/crew/scales.ts';
 import { isFailed } from '../../core/failed.ts';
 import type { PersonName } from '../../core/ids.ts';
-import type { SettingKind, SettingValues } from '../../core/setting-kinds.ts';
+import { type SettingKind, type SettingValues, usualScale } from '../../core/setting-kinds.ts';
 import {
   type KindOf,
   type Setting,

@@ -11,9 +11,6 @@ export interface Scale {
   readonly mostGrams?: Grams | undefined;
 }
 
-/** The only one, which nobody gave a name. */
-export const usualScale = 'scale';
-
 export function scalesAt({ entries }: { readonly entries: readonly Entry[] }, at: EpochMs): readonly Scale[] {
   const byName = new Map<string, Scale | undefined>();
   for (const { fact, happenedAt } of entries) {

@@ -1,8 +1,7 @@
 // A scale of the shop, `set scale bench 0.1g to 2kg`: its name, the step that it shows, the most that it carries. Of two
 // weights the smaller is the step; a scale without a name is the only one.
 
-import { usualScale } from '../../../core/crew/scales.ts';
-import type { SettingValues } from '../../../core/setting-kinds.ts';
+import { type SettingValues, usualScale } from '../../../core/setting-kinds.ts';
 import { grams } from '../../../core/units.ts';
 import type { Fault } from '../reading.ts';
 import { fillers, reachJoints } from '../tongues/english/line-words.ts';

@@ -10,7 +10,8 @@ import {
 } from '../../../../core/calc/weighable.ts';
 import type { MaterialObjection } from '../../../../core/can/can-objections.ts';
 import type { Component } from '../../../../core/components.ts';
-import { type Scale, usualScale } from '../../../../core/crew/scales.ts';
+import type { Scale } from '../../../../core/crew/scales.ts';
+import { usualScale } from '../../../../core/setting-kinds.ts';
 import type { EpochMs, Grams } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
 

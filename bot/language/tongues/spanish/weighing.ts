@@ -2,7 +2,7 @@
 
 import { endOf, partOf } from '../../../../core/calc/weighable.ts';
 import type { Component } from '../../../../core/components.ts';
-import { usualScale } from '../../../../core/crew/scales.ts';
+import { usualScale } from '../../../../core/setting-kinds.ts';
 import type { Figures } from '../../figures.ts';
 import type { englishWeighing, ScaleTooCoarse } from '../english/weighing.ts';
 import { theTime, told } from './names.ts';
