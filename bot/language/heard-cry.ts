@@ -1,7 +1,7 @@
 // Where a cry meets the reading of a line. What does not read as anything and cries out calls at once, wherever its word
 // stands (`kari is down`); what begins with such a word and does not cry out calls nobody, and is asked about.
 
-import { isFailed } from '../../core/failed.ts';
+import { type Failed, isFailed } from '../../core/failed.ts';
 import type { PlaceName } from '../../core/ids.ts';
 import { type Alarm, alarmNamed } from '../../core/session/session-commands.ts';
 import { criedWords, criesIn } from './cry.ts';
@@ -13,8 +13,8 @@ import { mannerOf } from './time-and-permission.ts';
 import { isPlaceRoot } from './trade-words.ts';
 import type { Token } from './typed/token.ts';
 import { tokenize } from './typed/tokens.ts';
-import { whichCry } from './unnamed-cry.ts';
 import type { VerbNamed } from './verbs-of-tongues.ts';
+import { verbNamed } from './verbs-typed.ts';
 
 /** `fire extinguisher checked`; not `fire`, `spill at 9:50`, nor what a tap wrote in quotes. */
 export function isOnlySpokenOf(
@@ -76,6 +76,26 @@ function inNeed(
   }
   const unsure = need.is === 'open' ? { unsure: true } : {};
   return withNamed({ act: { command: { verb: need.alarm, note: line, ...unsure } }, line }, line, context);
+}
+
+/**
+ * Nobody is called yet: a tap that rings everybody, one that says that it is no alarm, and what else it may be. The verb says in
+ * which language they are written: of a word that is of none the speaker's is taken.
+ */
+function whichCry(
+  line: string,
+  token: Fault['token'],
+  likely: readonly Alarm[],
+  hearing: Hearing,
+): Failed<Fault> & { readonly verb?: VerbNamed } {
+  const said = criedWords(line, hearing.cries).filter((word) => !/^\d+$/.test(word));
+  const cried = hearing.every.tongues.findLast(({ cries }) =>
+    [cries.shouts, cries.saysLittle].some((set) => set.split(/\s+/).some((word) => word !== '' && said.includes(word))),
+  );
+  const tongue = cried ?? hearing.tongues.at(-1);
+  const verb = verbNamed(tongue?.verbs.fire.words[0] ?? '', hearing.every);
+  const tries = ['emergency', 'no-alarm', ...likely.map((alarm) => (alarm === 'hot' ? 'hot-pot' : alarm))];
+  return { failed: { failed: 'which-cry', ...(token !== undefined && { token }), tries }, ...(verb && { verb }) };
 }
 
 /** `fire in booth???` calls: a cry in words of its own asks nothing. */

@@ -1,6 +1,6 @@
 // A line that no alarm's word begins and that asks for help all the same: `112`, `me quemé la mano`, `help me`. Where it tells for
 // certain that it is so now it calls at once; where who, where or what hurts is told it rings by itself unless somebody says
-// no; else nobody is called, and two taps stand there.
+// no; else nobody is called, and what may be meant stands there, one tap each. Our own choice, no source.
 
 import type { Alarm } from '../../core/session/session-commands.ts';
 import { criedWords, saysNow } from './cry.ts';
@@ -119,3 +119,20 @@ function splashed(said: readonly string[], cries: CryTable): Need | undefined {
 
 const isNamed = (word: string, { people = [], hearing: { cries } }: LineContext): boolean =>
   people.some((name) => criedWords(name, cries).includes(word));
+
+const offers = [
+  ['smokes', ['fire', 'hot']],
+  ['burnt', ['fire', 'hot', 'eyes']],
+  ['brigade', ['fire']],
+  ['leaks', ['spill']],
+  ['splashes', ['eyes', 'spill']],
+  ['calamities', ['down', 'fire', 'eyes']],
+] as const satisfies readonly (readonly [keyof CryTable, readonly Alarm[]])[];
+
+/** What a line that is answered with a misread may want help with: `burned my hand`, `it smokes`. */
+export function alarmsWanted(line: string, cries: CryTable): readonly Alarm[] {
+  const typed = withoutAccents(line.toLowerCase());
+  if (cries.patterns.blind.test(typed)) return ['eyes'];
+  const said = typed.match(/\p{L}+/gu) ?? [];
+  return offers.flatMap(([set, alarms]) => (said.some((word) => cries[set].has(word)) ? alarms : []));
+}
