@@ -34,13 +34,14 @@ function readSingle(text: string, context: LineContext): Reading {
   if (trimmed === '' || trimmed.startsWith('#')) return { kind: 'silence' };
   if (trimmed.length > longestLine) return tooLong(trimmed);
   const line = cleanLine(text);
-  if (context.mayCallOff === true && saysNo(line, context.hearing.cries)) {
+  const isNo = saysNo(line, context.hearing.cries);
+  if (isNo && context.mayCallOff === true) {
     return { kind: 'command', command: { verb: 'no-alarm' }, stance: { is: 'asked' }, line };
   }
   // What one line may have meant is never a pasted list.
   const reads = (each: string): boolean =>
     partLines(each, context.hearing) === undefined && !isFailed(withoutAsking(readCleaned(cleanLine(each), context)));
-  const read = withoutAsking(readCleaned(line, context, text));
+  const read = isNo ? noAlone(line, context) : withoutAsking(readCleaned(line, context, text));
   if (isFailed(read)) return { kind: 'misread', misread: misreadOf(read, context, reads), line: read.line };
   if ('question' in read) return { kind: 'question', question: read.question, line };
   const { command, at, stance } = read.act;
@@ -51,6 +52,13 @@ function readSingle(text: string, context: LineContext): Reading {
 function saysNo(line: string, cries: CryTable): boolean {
   const said = criedWords(line, cries);
   return said.length > 0 && said.every((word) => cries.no.has(word));
+}
+
+/** Of what, nobody knows: the bot asks with taps, and each of them says its own no. */
+function noAlone(line: string, { hearing }: LineContext): Read {
+  const undo = hearing.tongues.at(-1)?.verbs.undo.words[0] ?? '';
+  const verb = verbNamed(undo, hearing);
+  return { failed: { failed: 'no-alone', example: 'supplied no', tries: [undo] }, line, ...known({ verb }) };
 }
 
 /** What happened earlier has happened, whether or not the speaker says so. */

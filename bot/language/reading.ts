@@ -79,6 +79,8 @@ export const misreadCodes = [
   'which-cry',
   /** A permission of nothing: `permit the customer takes it`. */
   'permit-alone',
+  /** A no, where nothing was asked that one word answers. */
+  'no-alone',
 ] as const;
 export type MisreadCode = (typeof misreadCodes)[number];
 

@@ -204,6 +204,7 @@ export const spanishSpokenLines: readonly TypedLine[] = [
   miss('huele mucho a disolvente', 'unknown-verb', 'huele', 'derrame'),
   act('sale humo de la mezcla', { verb: 'hot', note: 'sale humo de la mezcla' }),
   miss('permiso el cliente lo acepta', 'permit-alone', 'permiso'),
+  miss('no', 'no-alone', '', 'deshacer'),
   // In need: no slip away from an alarm, and no coat on a part called suelo.
   miss('hoy', 'unknown-verb', 'hoy'),
   act('vertido en el suelo', { verb: 'spill', note: 'el suelo' }),

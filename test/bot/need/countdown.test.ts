@@ -73,9 +73,11 @@ describe('a line that may be a cry', () => {
     expect(cries(heard)).toHaveLength(1);
   });
 
-  it('given no countdown, then "no" calls nothing off, and says so of "no alarm"', async () => {
+  it('given no countdown, then "no" is asked what it is about and offers no alarm to call off; "no alarm" says that none runs', async () => {
     const { say } = talkOf();
-    expect((await say('no')).recorded).toBe(false);
+    await say('air 24C 48%');
+    const no = await say('No, no!');
+    expect([no.recorded, no.code, taps(no)]).toEqual([false, 'no-alone', { 'meant-1': 'undo' }]);
     const said = await say('no alarm');
     expect([said.recorded, said.code]).toEqual([false, 'no-countdown']);
   });

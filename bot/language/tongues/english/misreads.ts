@@ -22,6 +22,7 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'which-cry': () => 'what has happened? Nobody is called yet: one tap calls',
   'permit-alone': () =>
     'nothing says what is permitted. A lead releases what is held, with permit and the reason behind',
+  'no-alone': () => 'what is it that is not so? Say no with it; what was recorded by mistake is taken back with undo',
 };
 
 export function englishMisread(misread: Misread, example: string): readonly string[] {

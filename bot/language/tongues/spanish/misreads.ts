@@ -26,6 +26,7 @@ const reasons: Readonly<Record<MisreadCode, (token: string) => string>> = {
   'no-cry': (token) => `esto habla de «${token}» y no pide ayuda, así que no se avisa a nadie`,
   'which-cry': () => '¿qué ha pasado? Todavía no se ha avisado a nadie: pulse qué es y se avisa',
   'permit-alone': () => 'no se dice qué se permite',
+  'no-alone': () => '¿qué es lo que no? Dígalo con ello; lo anotado por error se quita con deshacer',
 };
 
 export const spanishMisread =
