@@ -2,16 +2,14 @@
 // next anyway.
 
 import { type Command, takesBatch } from '../../core/commands.ts';
-import type { PersonName } from '../../core/ids.ts';
 import type { Objection } from '../../core/objections.ts';
 import type { Session } from '../../core/session/session.ts';
-import type { Qualification } from '../../core/session/session-commands.ts';
 import { openSessions } from '../../core/shop.ts';
 import type { NextActId } from '../../core/status.ts';
-import { writeName } from '../language/people-typed.ts';
 import type { CardAction } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { confinedTaps } from './confined-lines.ts';
+import { datedTap, dateTaps, nearTaps } from './people-asked.ts';
 import { flushing, sessionTaps } from './session-lines.ts';
 
 export function insteadOfSpraying(telling: Telling, command: Command, objection: Objection): readonly CardAction[] {
@@ -38,6 +36,12 @@ export function insteadOfSpraying(telling: Telling, command: Command, objection:
         ...ofSession(telling, command, ['moved-out']),
         ...objection.ranOut.slice(0, 1).map(({ person, what }) => datedTap(telling, person, what)),
       ];
+    case 'near-not-named': {
+      const session = sessionMeant(telling, command);
+      return session === undefined ? [] : nearTaps(telling, session);
+    }
+    case 'dates-not-known':
+      return [...dateTaps(telling, objection.undated), ...ofSession(telling, command, ['moved-out'])];
     case 'supplied-air-or-none':
       return ofSession(telling, command, ['supplied-yes', 'moved-out', 'fan-on']).concat(
         objection.air === 'none' ? [tap(telling, 'supplied-yes', `supplied ${objection.session} yes`)] : [],
@@ -66,12 +70,6 @@ export function insteadOfSpraying(telling: Telling, command: Command, objection:
     default:
       return [];
   }
-}
-
-/** The day is asked first. */
-function datedTap(telling: Telling, person: PersonName, what: Qualification): CardAction {
-  const label = `${telling.words.session.qualifications[what]} ${person}…`;
-  return { id: `dated-${what}`, label, line: `${what} ${writeName(person, telling.hearing)} {until-day}` };
 }
 
 function ofSession(telling: Telling, command: Command, ids: readonly NextActId[]): readonly CardAction[] {

@@ -19,7 +19,9 @@ import { loadsMeant } from './which-load.ts';
 /** Where a wet film meets an oven, both dangers are named. */
 const hazardous: readonly ObjectionCode[] = ['flash-off-not-over', 'not-dry'];
 /** What may be gone on with, knowing it. */
-const knowing: readonly ObjectionCode[] = ['air-not-summed', 'not-qualified', 'no-assessment'];
+const knowing: readonly ObjectionCode[] = [
+  ...(['air-not-summed', 'not-qualified', 'no-assessment', 'near-not-named', 'dates-not-known'] as const),
+];
 
 export function objectionCard(
   telling: Telling,

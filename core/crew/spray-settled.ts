@@ -14,7 +14,7 @@ export function spraySettled(
   nameOf: (name: PersonName) => PersonName,
 ): SpraySettings {
   const said = { settled };
-  const { briefing, shiftChanges, dated, assessments } = entries.reduce(
+  const { briefing, namesNearSince, shiftChanges, dated, assessments } = entries.reduce(
     (told, entry) => withFact(told, entry, nameOf),
     nothingTold,
   );
@@ -29,20 +29,24 @@ export function spraySettled(
     shiftChanges,
     dates: datesOf(dated),
     dated,
+    namesNearSince,
     assessments,
     confined: new Map(allSaid(said, 'confined').map(({ place, on }) => [place, on])),
   };
 }
 
-type Told = Pick<SpraySettings, 'briefing' | 'shiftChanges' | 'dated' | 'assessments'>;
+type Told = Pick<SpraySettings, 'briefing' | 'namesNearSince' | 'shiftChanges' | 'dated' | 'assessments'>;
 
-const nothingTold: Told = { briefing: [], shiftChanges: [], dated: [], assessments: [] };
+const nothingTold: Told = { briefing: [], namesNearSince: undefined, shiftChanges: [], dated: [], assessments: [] };
 
 function withFact(told: Told, { fact, happenedAt: at, by }: Entry, nameOf: (name: PersonName) => PersonName): Told {
   if (!isFor('spraying', fact)) return told;
   switch (fact.type) {
-    case 'SessionBriefed':
-      return { ...told, briefing: [...told.briefing, { at, by, on: true }] };
+    case 'SessionBriefed': {
+      const isNamed = fact.stays.length + fact.out.length > 0;
+      const namesNearSince = told.namesNearSince ?? (isNamed ? at : undefined);
+      return { ...told, namesNearSince, briefing: [...told.briefing, { at, by, on: true }] };
+    }
     case 'SettingChanged':
       return fact.setting.name === 'brief'
         ? { ...told, briefing: [...told.briefing, { at, by, on: fact.setting.on }] }

@@ -32,6 +32,12 @@ export interface RunOut {
   readonly until: string;
 }
 
+/** Of whom nobody has told a date for these. */
+export interface Undated {
+  readonly person: PersonName;
+  readonly what: readonly Qualification[];
+}
+
 /** What the fan does not give. */
 export type FanShort =
   | { readonly of: 'lel' | 'exposure'; readonly gives: CubicMetresPerHour; readonly asks: CubicMetresPerHour }
@@ -59,6 +65,8 @@ export type SessionObjection =
   | { readonly code: 'fan-too-weak'; readonly short: readonly FanShort[] }
   | { readonly code: 'confined-place'; readonly session: SessionNumber; readonly place: PlaceName }
   | { readonly code: 'not-qualified'; readonly ranOut: readonly RunOut[] }
+  | { readonly code: 'near-not-named'; readonly session: SessionNumber }
+  | { readonly code: 'dates-not-known'; readonly undated: readonly Undated[] }
   | {
       readonly code: 'air-not-summed';
       readonly session: SessionNumber;

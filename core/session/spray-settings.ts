@@ -25,6 +25,8 @@ export interface SpraySettings {
   readonly dates: ReadonlyMap<PersonName, Dates>;
   /** Each date as it was given, in order of time. */
   readonly dated: readonly Dated[];
+  /** Since when its briefs say who stays near or has moved out; `undefined`: none has. */
+  readonly namesNearSince: EpochMs | undefined;
   /** In order of time. */
   readonly assessments: readonly Assessment[];
   /** What the crew has said of a place's name: whether it means one that people are closed in. */

@@ -101,6 +101,23 @@ export const sessionCases = {
     deviates: 'SprayStarted 09:45 not-qualified',
     liftedBy: 'supervisor',
   },
+  'near-not-named': {
+    given: [
+      ...['08:00 air 24C 48%', '08:00 mix 2.4kg', '08:00 @omar: set booth 4m2', '08:01 brief 1 spray kari out rosa'],
+      ...['08:02 close', '08:03 brief 1 in booth spray kari', '08:04 ack', '08:04 fan on 0.6m/s', '08:04 supplied yes'],
+    ],
+    at: '08:05',
+    act: 'spray on',
+    deviates: 'SprayStarted 08:05 near-not-named',
+    liftedBy: 'supervisor',
+  },
+  'dates-not-known': {
+    given: [...briefed, '09:44 @omar: fit rosa 2027-03-01'],
+    at: '09:45',
+    act: 'spray on',
+    deviates: 'SprayStarted 09:45 dates-not-known',
+    liftedBy: 'supervisor',
+  },
   'air-not-summed': {
     given: [
       ...['08:00 @omar: set booth 4m2', '08:00 brief in booth spray kari', '08:00 ack'],

@@ -72,6 +72,7 @@ describe('a date that has run out', () => {
       ...filtered,
       booth,
       '09:43 @omar: medical rosa 2026-03-01',
+      '09:43 @omar: medical kari 2027-03-01',
       '09:43 brief 1 in booth spray kari near rosa',
     ];
     const shift = await given([...lines, '09:43 ack', '09:43 @rosa: ack', ...aired]);

@@ -57,7 +57,11 @@ describe('who sprayed', () => {
 
 describe('the rules on who may spray', () => {
   it('given a sprayer who is on no brief, then she has not read it, may not by the crew’s list, and her dates count', async () => {
-    const rules = ['09:44 @omar: set sprayers kari', '09:44 @omar: medical rosa 2026-03-01'];
+    const rules = [
+      '09:44 @omar: set sprayers kari',
+      '09:44 @omar: medical rosa 2026-03-01',
+      '09:44 @omar: medical kari 2027-03-01',
+    ];
     const shift = await given([...briefed('kari'), ...rules, '09:45 spray on']);
     const codes = ['brief-not-acknowledged', 'may-not-spray', 'not-qualified'];
     expect(await shift.when('10:00 coat rail-1 1 spray by rosa')).toEqual({ objected: codes });

@@ -50,6 +50,8 @@ export function englishObjection(objection: Objection, figures: Figures): string
     case 'fan-too-weak':
     case 'confined-place':
     case 'not-qualified':
+    case 'near-not-named':
+    case 'dates-not-known':
     case 'air-not-summed':
     case 'supplied-air-or-none':
     case 'no-assessment':

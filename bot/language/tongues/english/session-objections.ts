@@ -64,6 +64,10 @@ export function englishSessionObjection(objection: SessionObjection, figures: Fi
       return `${objection.place} is by its name a place that people are closed in. None of this serves there: the employer's confined-space permit is asked for. Sprayed from outside with nobody in it: say from-outside ${objection.session}. If the name means something else, a lead says set confined ${objection.place} off.`;
     case 'not-qualified':
       return `Out of date: ${figures.list(objection.ranOut.map(({ person, what, until }) => `${englishQualifications[what]} of ${person}, ${figures.date(until)}`))}. Move them out, or note the new date. ${byName}`;
+    case 'near-not-named':
+      return `Nobody was named as near in session ${objection.session}. Who else is there? Tap who has moved out or stays, or say near lia out. ${byName}`;
+    case 'dates-not-known':
+      return `No date known: ${figures.list(objection.undated.map(({ person, what }) => `${figures.list(what.map((each) => englishQualifications[each]))} of ${person}`))}. Note it, or move them out. ${byName}`;
     case 'air-not-summed':
       return `Nobody can say how much air keeps it from burning: ${notSummed(objection, figures)}. ${byName}`;
     case 'supplied-air-or-none':

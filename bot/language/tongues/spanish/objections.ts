@@ -66,6 +66,8 @@ export function spanishObjection(say: Spoken, objection: Objection, figures: Fig
     case 'fan-too-weak':
     case 'confined-place':
     case 'not-qualified':
+    case 'near-not-named':
+    case 'dates-not-known':
     case 'air-not-summed':
     case 'supplied-air-or-none':
     case 'no-assessment':

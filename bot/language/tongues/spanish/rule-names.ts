@@ -75,6 +75,8 @@ export const spanishRuleNames = (say: Spoken): Readonly<Record<ObjectionCode, st
   'fan-too-weak': 'extracción insuficiente',
   'confined-place': 'espacio confinado',
   'not-qualified': 'prueba, examen o curso fuera de plazo',
+  'near-not-named': 'nadie dijo quién más está cerca',
+  'dates-not-known': 'prueba, examen o curso sin fecha',
   'air-not-summed': 'aire contra el fuego sin calcular',
   'supplied-air-or-none': 'sin aire suministrado donde solo vale ese',
   'no-assessment': 'sin evaluación del supervisor',

@@ -66,6 +66,10 @@ export function spanishSessionObjection(say: Spoken, objection: SessionObjection
       return `${spanishPlace(objection.place)} es por su nombre un espacio confinado. Nada de esto vale ahí: hace falta el permiso de la empresa para espacios confinados. Si se pinta desde fuera y no hay nadie dentro, escriba: desde fuera ${objection.session}. Si el nombre dice otra cosa, lo escribe ${say.the('lead')}: fijar confinado ${objection.place} no.`;
     case 'not-qualified':
       return `Fuera de plazo: ${figures.list(objection.ranOut.map(({ person, what, until }) => `${spanishQualifications(say)[what]} de ${person}, ${figures.date(until)}`))}. Que salgan, o anote la fecha nueva. ${byName}`;
+    case 'near-not-named':
+      return `En la sesión ${objection.session} no se nombró a nadie cerca. ¿Quién más hay? Toque quién salió o quién se queda, o escriba: cerca lia fuera. ${byName}`;
+    case 'dates-not-known':
+      return `Sin fecha anotada: ${objection.undated.map(({ person, what }) => `${figures.list(what.map((each) => spanishQualifications(say)[each]))} de ${person}`).join('; ')}. Anótela, o que salgan. ${byName}`;
     case 'air-not-summed':
       return `Nadie sabe cuánto aire evita que arda: ${notSummed(say, objection, figures)}. ${byName}`;
     case 'supplied-air-or-none':
