@@ -10,6 +10,7 @@ import { dayMaterialFacts, dayMaterialLines } from './day-material.ts';
 import { daySprayingLines } from './day-spraying.ts';
 import { deviationSaid } from './deviation-lines.ts';
 import { factsOf } from './facts.ts';
+import { papersLines } from './papers-lines.ts';
 import { ringLabel } from './ring-label.ts';
 
 /** Later than this, a ring was late. */
@@ -24,6 +25,10 @@ export function dayCard(telling: Telling, day: DayRecord): Card {
     lines: [
       ...deviationLines(telling, day),
       ...batchLines(telling, day),
+      ...papersLines(
+        telling,
+        day.batches.map(({ batch }) => batch),
+      ),
       ...dayMaterialLines(telling, day.material),
       ...partLines(telling, day),
       ...daySprayingLines(telling, day),

@@ -1,5 +1,6 @@
 // Traces both ways: what went on a part and from which lots; what a lot went into and what is left of it.
 
+import type { Batch } from '../../core/batch/batch.ts';
 import type { Can } from '../../core/can/can.ts';
 import type { GasAfter } from '../../core/can/can-clocks.ts';
 import { type Entry, isAct, isLate } from '../../core/history.ts';
@@ -22,6 +23,7 @@ import { factsOf } from './facts.ts';
 import { filmFacts } from './film-cards.ts';
 import { lidFacts } from './lid-lines.ts';
 import { nextTaps } from './next-taps.ts';
+import { papersLines } from './papers-lines.ts';
 import { heldLines } from './part-cards.ts';
 import { sealedLine } from './sealed-cards.ts';
 import { speedLines } from './speed-lines.ts';
@@ -42,6 +44,7 @@ export function partTraceCard(telling: Telling, trace: PartTrace): Card {
         ...heldLines(telling, partStatus(telling, part)),
         ...afterCureLines(telling, partStatus(telling, part)),
         surfaceOnPaper(telling, part),
+        ...papersLines(telling, potsOf(trace)),
         ...judgedLines(telling, trace),
         ...deviationLines(telling, trace.deviations),
         ...briefsOffLines(telling, part.entries),
@@ -65,6 +68,7 @@ export function batchTraceCard(telling: Telling, trace: BatchTrace): Card {
     lines: [
       ...judgedLines(telling, trace),
       ...deviationLines(telling, trace.deviations),
+      ...papersLines(telling, [trace.batch]),
       ...speedLines(telling, trace.batch),
       ...briefsOffLines(telling, trace.batch.entries),
       ...lotLines(telling, trace),
@@ -80,6 +84,11 @@ export const traceTap = (telling: Telling, name: string): CardAction => ({
   ...tap(telling, 'trace', `trace ${name}`),
   id: `trace-${name.replace(' ', '-')}`,
 });
+
+/** Of all its coats, each once. */
+export const potsOf = ({ coats }: Pick<PartTrace, 'coats'>): readonly Batch[] => [
+  ...new Set(coats.flatMap(({ batch }) => batch ?? [])),
+];
 
 /** What went against a rule depends on the rules of its day. */
 export function judgedLines(telling: Telling, { editions }: Pick<PartTrace, 'editions'>): readonly string[] {

@@ -12,8 +12,9 @@ import { micrometres } from '../../core/units.ts';
 import { afterCureLines } from '../cards/after-cure-lines.ts';
 import type { Telling } from '../cards/card-context.ts';
 import { deviationLines } from '../cards/deviation-lines.ts';
+import { papersLines } from '../cards/papers-lines.ts';
 import { surfaceOnPaper } from '../cards/surface-asked.ts';
-import { detailsOf, judgedLines, lotLines } from '../cards/trace-cards.ts';
+import { detailsOf, judgedLines, lotLines, potsOf } from '../cards/trace-cards.ts';
 import type { Paper, PaperPart, PaperSection, PaperStep } from './traveller-pdf.ts';
 
 export interface TravellerPart {
@@ -74,6 +75,7 @@ function coatLines(telling: Telling, trace: PartTrace): readonly string[] {
   return [
     ...invented,
     surfaceOnPaper(telling, trace.part),
+    ...papersLines(telling, potsOf(trace), { ...telling.figures, timeDown: telling.figures.dated }),
     ...trace.coats.flatMap(({ coat, batch, applied, lots, unnamed, air }, i) => [
       records.coat(
         i + 1,

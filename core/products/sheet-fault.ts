@@ -17,6 +17,7 @@ export const sheetRules = [
   'solvents-to-100',
   'something-left',
   'oven-or-room',
+  'file-or-address',
 ] as const;
 export type SheetRule = (typeof sheetRules)[number];
 

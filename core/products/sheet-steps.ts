@@ -8,6 +8,7 @@ import * as units from '../units.ts';
 import { vesselMaterials } from '../vessels.ts';
 import { above0, minutes, percent, source } from './sheet-duration.ts';
 import { rule } from './sheet-fault.ts';
+import { MakerPaper } from './sheet-papers.ts';
 
 /** What protects whoever handles the mix. */
 export const protections = ['gloves', 'goggles', 'face-shield', 'coverall', 'apron', 'respirator'] as const;
@@ -23,7 +24,7 @@ const worn = z.array(z.enum(protections)).min(1);
 
 export const Steps = z.strictObject({
   /** The maker's instructions and the safety data sheets of both parts are read, at each revision of the papers. */
-  papers: asked.optional(),
+  papers: z.strictObject({ named: z.array(MakerPaper).min(1).max(9).optional(), source }).optional(),
   /** Stirrer, lamps and whatever else runs by the mix are rated for flammable liquids. */
   equipment: asked.optional(),
   /** Vessels of metal are bonded to each other and earthed while the mix is poured. */

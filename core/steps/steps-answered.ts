@@ -5,6 +5,7 @@ import type { Batch } from '../batch/batch.ts';
 import type { Entry } from '../history.ts';
 import type { PersonName, PlaceName } from '../ids.ts';
 import type { Sheet } from '../products/sheet.ts';
+import { papersRevision } from '../products/sheet-papers.ts';
 import type { EpochMs } from '../units.ts';
 import { isFlushedWith, strengthAsked } from './alcohol.ts';
 import type { StepAnswered } from './step-events.ts';
@@ -65,7 +66,7 @@ function countsFor({ fact, by, happenedAt }: StepAnswer, { sheet, place, reader,
     case 'place':
       return fact.place === place;
     case 'reader':
-      return by === reader && fact.sheet === sheet.id && fact.revision === sheet.revision;
+      return by === reader && fact.sheet === sheet.id && fact.revision === papersRevision(sheet);
     case 'pot':
       // What one sheet allows another may not; what another pot is in later says nothing of this one.
       return fact.sheet === sheet.id && (pot === undefined || fact.batch === pot.number || happenedAt <= pot.openedAt);

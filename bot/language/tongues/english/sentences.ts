@@ -13,6 +13,7 @@ import { englishMisread } from './misreads.ts';
 import { englishNames, englishTyped } from './names.ts';
 import { englishHeldBack, englishNoFigure, englishObjection, englishUnclear } from './objections.ts';
 import { englishPage } from './page.ts';
+import { englishPapers } from './papers.ts';
 import { englishParts } from './parts.ts';
 import { englishRecords } from './records.ts';
 import { englishReplies } from './replies.ts';
@@ -284,6 +285,7 @@ export const english = {
   late: englishLate,
   undo: englishUndo,
   steps: englishSteps('en-GB'),
+  papers: englishPapers,
   lineShown: linesShownIn(englishLines),
 };
 

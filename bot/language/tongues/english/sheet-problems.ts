@@ -15,6 +15,7 @@ const rules: Readonly<Record<SheetRule, string>> = {
   'above-0': 'must be above 0',
   'solvents-to-100': 'the solvents must not be more than 100 % together',
   'something-left': 'nothing is left but exempt solvent and water',
+  'file-or-address': 'a paper needs either its file or its https address',
   'oven-or-room': 'a cure needs an oven or a room time',
 };
 

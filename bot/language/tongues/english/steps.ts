@@ -18,6 +18,7 @@ import type { Profile } from '../profile.ts';
 import { nounIn } from '../term.ts';
 import { englishGears } from './gears.ts';
 import { englishMethods } from './methods.ts';
+import { englishPapers } from './papers.ts';
 import { englishSolvents } from './solvents.ts';
 import { englishTerms } from './terms.ts';
 
@@ -96,8 +97,8 @@ const rowsIn = (earthed: string): Readonly<Record<AskedStep, StepWords>> => ({
   },
   papers: {
     name: 'instructions and safety data sheets read',
-    asked: ({ name, revision }) =>
-      `Have you read the instructions of ${name} (revision ${revision}) and the safety data sheets of both parts?`,
+    asked: (sheet, figures) =>
+      `Have you read the instructions of ${sheet.name} (${englishPapers.revision(sheet, figures)}) and the safety data sheets of both parts?`,
     yes: 'I have read them',
     no: 'Not yet',
     instead: 'Read them first; the pouring can wait that long.',

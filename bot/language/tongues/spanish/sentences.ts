@@ -14,6 +14,7 @@ import { spanishMisread } from './misreads.ts';
 import { capital, spanishNames, spanishTyped } from './names.ts';
 import { spanishHeldBack, spanishNoFigure, spanishObjection, spanishRuleSources } from './objections.ts';
 import { spanishPage } from './page.ts';
+import { spanishPapers } from './papers.ts';
 import { spanishParts } from './parts.ts';
 import { spanishRecords } from './records.ts';
 import { spanishReplies } from './replies.ts';
@@ -288,6 +289,7 @@ export function spanishIn(locale: Profile['locale']): Words {
     late: spanishLate,
     undo: spanishUndo(say),
     steps: spanishSteps(say),
+    papers: spanishPapers(say),
     lineShown,
   };
 }

@@ -16,6 +16,7 @@ const rules = (say: Spoken): Readonly<Record<SheetRule, string>> => ({
   'above-0': 'debe ser mayor que 0',
   'solvents-to-100': `${say.theMany('solvent')} no deben sumar más del 100 %`,
   'something-left': `no queda más que ${say.one('solvent')} exento y agua`,
+  'file-or-address': 'un documento necesita su archivo o bien su dirección https',
   'oven-or-room': 'el curado necesita un tiempo de horno o de sala',
 });
 

@@ -9,6 +9,7 @@ import type { Figures } from '../../figures.ts';
 import type { StepsWords } from '../english/steps.ts';
 import { spanishGears } from './gears.ts';
 import { capital, methodName, spanishSolvents, theTime } from './names.ts';
+import { papersRevisionSaid } from './papers.ts';
 import type { Spoken } from './spoken.ts';
 
 const vesselMaterials: Readonly<Record<VesselMaterial, string>> = {
@@ -66,8 +67,8 @@ const rowsOf = (say: Spoken): StepsWords['rows'] => ({
   },
   papers: {
     name: `instrucciones y ${say.many('data-sheet')} leídas`,
-    asked: ({ name, revision }) =>
-      `¿Ha leído las instrucciones de ${name} (revisión ${revision}) y ${say.theMany('data-sheet')} de las dos partes?`,
+    asked: (sheet, figures) =>
+      `¿Ha leído las instrucciones de ${sheet.name} (${papersRevisionSaid(sheet, figures)}) y ${say.theMany('data-sheet')} de las dos partes?`,
     yes: 'Las he leído',
     no: 'Todavía no',
     instead: 'Léalas primero; verter puede esperar.',
