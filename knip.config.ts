@@ -23,7 +23,6 @@ const awaited = {
   'core/calc/thinner.ts': 'the sheet that allows thinner: how much',
   'core/calc/ventilation.ts': 'the oven card: what a fan on a hot stack must move',
   'core/calc/voc.ts': 'the sheet that allows thinner: what it does to the VOC',
-  'core/calc/wet-bulb.ts': 'an air reading with a sling: humidity from dry and wet bulb',
 } satisfies Readonly<Record<string, string>>;
 
 const config: KnipConfig = {

@@ -38,7 +38,7 @@ import {
   decideTested,
 } from './part/part-decide.ts';
 import { decidePartSurface, decidePrep } from './part/surface-decide.ts';
-import { decideReading } from './place/place-decide.ts';
+import { decideAir, decideReading } from './place/place-decide.ts';
 import { decideSnooze } from './reminders/snooze.ts';
 import { decideBrief, decideClose, decideSprayOn, sessionActs } from './session/session-decide.ts';
 import type { Shop } from './shop.ts';
@@ -76,7 +76,7 @@ const deciders: Deciders<Verb> = {
   o2: decideGas,
   co: decideGas,
   h2s: decideGas,
-  air: decideReading,
+  air: decideAir,
   night: decideReading,
   ...sessionActs,
   flush: decideFlush,

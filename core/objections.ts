@@ -17,7 +17,7 @@ import type { CureObjection, FilmObjection, LoadUnclear, ReadingObjection } from
 import type { SheetUnclear } from './products/sheet-objections.ts';
 import type { SessionObjection, SessionUnclear } from './session/session-objections.ts';
 import type { StepObjection } from './steps/step-objection.ts';
-import type { EpochMs, Grams, Minutes } from './units.ts';
+import type { Celsius, EpochMs, Grams, Minutes } from './units.ts';
 
 export type Objection =
   | MaterialObjection
@@ -95,6 +95,8 @@ export type Unclear =
       readonly who: readonly PersonName[];
       readonly because: Objection;
     }
+  /** No air is such: the wet bulb above the dry, too far below it, or frozen. */
+  | { readonly code: 'wet-bulb-cannot-be'; readonly celsius: Celsius; readonly wetBulbCelsius: Celsius }
   | { readonly code: 'nothing-to-amend' }
   | { readonly code: 'nothing-changed' }
   /** A correction that would release a part. */

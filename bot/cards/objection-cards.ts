@@ -121,6 +121,18 @@ function meantTaps(telling: Telling, request: Request, unclear: Unclear): readon
       );
     case 'far-reading':
       return farTaps(telling, request, unclear);
+    case 'wet-bulb-cannot-be': {
+      const { celsius, wetBulbCelsius } = unclear;
+      if (command.verb !== 'air' || celsius >= wetBulbCelsius) return [];
+      const other = { ...command, air: { ...command.air, celsius: wetBulbCelsius }, wetBulbCelsius: celsius };
+      return [
+        meant(
+          'other-bulb',
+          `${telling.figures.temperature(wetBulbCelsius)}, ${telling.figures.temperature(celsius)}`,
+          other,
+        ),
+      ];
+    }
     case 'no-such-person':
       return personsMeant(command, unclear).map(({ person, command }, i) => meant(`person-${i + 1}`, person, command));
     case 'no-such-sheet':

@@ -145,7 +145,7 @@ const cards: { readonly [V in Verb]: (act: Act<CommandOf<V>>) => Card } = {
   o2: monitorCard,
   co: monitorCard,
   h2s: monitorCard,
-  air: (act) => placeRead(act, 'airRead'),
+  air: airReply,
   surface: (act) => (act.command.part === undefined ? placeRead(act, 'surfaceRead') : surfaceOfPart(act)),
   night: (act) => placeRead(act, 'nightRead'),
   ok: ({ telling, outcome }) => heardCard(telling, outcome),
@@ -202,6 +202,14 @@ function loadRead({ telling, outcome }: Act, card: Card): Card {
   const others = (envelope?.alsoUnder ?? []).map((stream) => nameIn(stream));
   if (envelope?.body.type !== 'PartTemperatureRead' || envelope.body.on === undefined) return card;
   return { ...card, lines: [telling.words.parts.readOn(envelope.body.on, others, telling.figures), ...card.lines] };
+}
+
+/** With how the humidity was had, where nobody read it off a hygrometer. */
+function airReply(act: Act<CommandOf<'air'>>): Card {
+  const card = placeRead(act, 'airRead');
+  const { air, wetBulbCelsius } = act.command;
+  if (wetBulbCelsius === undefined || air.relativeHumidityPercent !== undefined) return card;
+  return { ...card, lines: [...card.lines, act.telling.words.replies.fromWetBulb] };
 }
 
 function placeRead(

@@ -21,6 +21,7 @@ import { cleanLine } from './typed/clean-line.ts';
 import { type Token, wordIn } from './typed/token.ts';
 import { tokenize } from './typed/tokens.ts';
 import { meantOn, type VerbAt, verbAt, verbNamed, verbOfWord } from './verbs-typed.ts';
+import { wetBulbSaid } from './wet-bulb-said.ts';
 
 export function readLine(text: string, context: LineContext): Reading {
   const list = partLines(text, context.hearing);
@@ -100,6 +101,8 @@ function readCalmly(line: string, context: LineContext): Read {
   const verb = verbAt(tokens, lead.next, context.hearing);
   if (verb !== undefined) {
     const after = tokens.slice(verb.to);
+    const bulbs = wetBulbSaid(line, verb, after, context);
+    if (bulbs !== undefined) return readCleaned(bulbs, context);
     return isOnlySpokenOf(verb, line, first, after, context)
       ? { failed: onlySpokenOf(verb, first), line, verb }
       : readVerb(line, tokens, verb, lead, context);

@@ -38,7 +38,10 @@ export function humidityRatio(vapour: Pascals, pressure: Pascals): Result<number
   return refusal ?? (massRatio * vapour) / (pressure - vapour);
 }
 
-/** Pressure of the standard atmosphere. ASHRAE, same chapter, eq. 3; to 11,000 m. */
+/**
+ * Pressure of the standard atmosphere. ASHRAE, same chapter, eq. 3; to 11,000 m.
+ * @awaited by the height of a shop above the sea, which nobody can set yet
+ */
 export function standardPressure(altitude: Metres): Result<Pascals> {
   return outOfRange('altitude', altitude, 0, 11_000) ?? pascals(101_325 * (1 - 2.25577e-5 * altitude) ** 5.2559);
 }

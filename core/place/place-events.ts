@@ -6,7 +6,12 @@ import { event } from '../event.ts';
 import { Celsius, EpochMs, Percent } from '../unit-schemas.ts';
 
 export const PlaceEvent = z.discriminatedUnion('type', [
-  event('AirRead', { celsius: Celsius.optional(), relativeHumidityPercent: Percent.optional() }),
+  event('AirRead', {
+    celsius: Celsius.optional(),
+    relativeHumidityPercent: Percent.optional(),
+    /** What the humidity was summed from, where nobody read it off a hygrometer. */
+    wetBulbCelsius: Celsius.optional(),
+  }),
   event('SurfaceRead', { celsius: Celsius }),
   /** Off a gas monitor: in per cent, or parts per million. */
   event('GasRead', { gas: z.enum(gases), value: z.number() }),

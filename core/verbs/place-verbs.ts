@@ -16,7 +16,11 @@ export const placeVerbs = {
   co: verb(ppmRead),
   h2s: verb(ppmRead),
   air: verb(
-    { air: air({ required: true }), place: place('place') },
+    {
+      air: air({ required: true }),
+      wetBulbCelsius: temperature('wet-bulb', { noted: true, behind: 'wet' }),
+      place: place('place'),
+    },
     {
       leaves: { type: 'AirRead' },
       amends: {

@@ -60,6 +60,7 @@ const unclearCodes = {
   'no-alarm-on': 0,
   'which-load': 0,
   'far-reading': 0,
+  'wet-bulb-cannot-be': 0,
   'no-such-session': 0,
   'which-session': 0,
   'not-spraying': 0,

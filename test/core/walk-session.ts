@@ -6,6 +6,7 @@ import { alarms } from '../../core/session/session-commands.ts';
 import type { Setting } from '../../core/settings.ts';
 import type { Shop } from '../../core/shop.ts';
 import {
+  celsius,
   type EpochMs,
   epochMs,
   grams,
@@ -219,12 +220,15 @@ export function sessionEdges(shop: Shop): readonly EpochMs[] {
   return [...countdowns, ...spells];
 }
 
-/** A gas monitor beyond its limit, work that begins there all the same, and a reading within it: the last of some walks. */
-export const monitored: readonly { readonly command: Command; readonly stance: Stance }[] = [
+/** A gas monitor beyond its limit, work that begins there all the same, readings within it and of the air: the last of some walks. */
+export const lastRead: readonly { readonly command: Command; readonly stance: Stance }[] = [
   { command: { verb: 'lel', value: percent(12), place: 'booth' }, stance: { is: 'asked' } },
   { command: { verb: 'brief', place: 'booth' }, stance: { is: 'asked' } },
   { command: { verb: 'brief', place: 'booth' }, stance: { is: 'happened' } },
   { command: { verb: 'o2', value: percent(20.9), place: 'booth' }, stance: { is: 'asked' } },
   { command: { verb: 'co', value: 40, place: 'room' }, stance: { is: 'asked' } },
   { command: { verb: 'h2s', value: 2 }, stance: { is: 'asked' } },
+  // Two thermometers of which the wet one is the warmer.
+  { command: { verb: 'air', air: { celsius: celsius(24) }, wetBulbCelsius: celsius(26) }, stance: { is: 'asked' } },
+  { command: { verb: 'air', air: { celsius: celsius(24) }, wetBulbCelsius: celsius(17) }, stance: { is: 'asked' } },
 ];

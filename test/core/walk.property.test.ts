@@ -30,7 +30,7 @@ import { type Draw, edgesIn, type Focus, nextAct, oneOf, whoseActIsRestedOn } fr
 import { delivery, namedAfterwards, openedOf } from './walk-cans.ts';
 import { coatFaults, judged } from './walk-oracle.ts';
 import { count, neverObjected, reachTable } from './walk-reach.ts';
-import { monitored } from './walk-session.ts';
+import { lastRead } from './walk-session.ts';
 import { walkShelf as shelf } from './walk-shelf.ts';
 
 const crew = 'walk';
@@ -315,8 +315,8 @@ it('given a crew at random, then after each thing said the record, its reading a
               } as const;
               await walk.say({ id: `opened-${i}`, by: 'rosa', now, ...opening });
             }
-            for (const [k, told] of (i === 53 && walks % 4 === 0 ? monitored : []).entries()) {
-              await walk.say({ id: `monitored-${k}`, by: 'rosa', now, at: now, ...told });
+            for (const [k, told] of (i === 53 && walks % 4 === 0 ? lastRead : []).entries()) {
+              await walk.say({ id: `last-read-${k}`, by: 'rosa', now, at: now, ...told });
             }
             const drawn = i % 10 === 7 ? namedAfterwards(await walk.shop()) : undefined;
             if (drawn !== undefined) {

@@ -91,6 +91,8 @@ export interface SaidByVerb {
   readonly anonymous?: true;
   /** `bonded yes`, `ipa 99%`. */
   readonly step?: AskedStep;
+  /** `sling 24 17`: air, by a dry and a wet bulb. */
+  readonly psychrometer?: true;
   /** `job 88 asks dust 2`. */
   readonly setting?: SettingName;
 }

@@ -184,6 +184,21 @@ export const partLines: readonly TypedLine[] = [
 
   // Air, surface, night.
   act('air 24C 48%', air24),
+  act('air 24C wet 17C', { verb: 'air', air: { celsius: celsius(24) }, wetBulbCelsius: celsius(17) }),
+  act('air 24C wet bulb 17C', { verb: 'air', air: { celsius: celsius(24) }, wetBulbCelsius: celsius(17) }),
+  act('weather 24C wb 17C booth', {
+    ...{ verb: 'air', air: { celsius: celsius(24) }, wetBulbCelsius: celsius(17), place: 'booth' },
+  }),
+  act('sling 24 17', { verb: 'air', air: { celsius: celsius(24) }, wetBulbCelsius: celsius(17) }),
+  act('sling wet 17 dry 24', { verb: 'air', air: { celsius: celsius(24) }, wetBulbCelsius: celsius(17) }),
+  act('sling 75F 62F', {
+    ...{ verb: 'air', air: { celsius: celsiusFromFahrenheit(75) }, wetBulbCelsius: celsiusFromFahrenheit(62) },
+  }),
+  act('sling 75 62', {
+    ...{ verb: 'air', air: { celsius: celsiusFromFahrenheit(75) }, wetBulbCelsius: celsiusFromFahrenheit(62) },
+  }),
+  miss('sling 24', 'unit-missing', '24', 'sling 24C'),
+  miss('air 24C wet 17', 'unit-missing', '17', 'air 24C wet 17C'),
   act('24C 48%', air24),
   act('48 % 24 degC', air24),
   act('air 24ºC/48rh', air24),

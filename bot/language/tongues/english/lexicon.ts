@@ -58,6 +58,7 @@ export const englishMeanings = {
   tank: 'tank',
   inside: 'inside',
   touch: 'touch',
+  wet: 'wet',
   left: 'left',
   'touch-up': 'touch-up touchup touched-up',
   lowest: 'lowest',

@@ -221,6 +221,8 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'can-size-needed':
     case 'other-unit':
       return englishMaterialUnclear(unclear, figures);
+    case 'wet-bulb-cannot-be':
+      return `Air at ${figures.temperature(unclear.celsius)} with a wet bulb at ${figures.temperature(unclear.wetBulbCelsius)} cannot be: the wet one is the colder, never below what dry air makes it, and nobody can tell below freezing. Read both again, dry first, then wet.`;
     case 'no-such-batch':
       return `There is no batch ${unclear.batch}. Live: ${named(unclear.live, figures, 'none; start one with mix 2.4kg')}.`;
     case 'which-batch':

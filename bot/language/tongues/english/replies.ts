@@ -95,6 +95,7 @@ export const englishReplies = {
   onHold: (why: string) => (why === '' ? 'On hold' : `On hold: ${why}`),
   filmRead: (part: string, state: 'wet' | 'dry') => `${part}: ${state} film`,
   filmCheckOnly: 'A wet film is a check while you work, not an acceptance.',
+  fromWetBulb: 'Humidity from the wet bulb, at sea-level pressure (ASHRAE Fundamentals 2017, chapter 1).',
   airRead: (place: string) => `Air, ${place}`,
   surfaceRead: (place: string) => `Surface, ${place}`,
   nightRead: (place: string) => `Lowest since the last reading, ${place}`,

@@ -38,6 +38,7 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   wall: 'wall thickness',
   area: 'area',
   'air-temperature': 'air temperature',
+  'wet-bulb': 'wet bulb',
   humidity: englishTerms.humidity.one,
   'surface-temperature': 'surface temperature',
   'lowest-temperature': 'lowest temperature',

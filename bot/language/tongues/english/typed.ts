@@ -29,6 +29,7 @@ export const englishTyped: Typed = {
     { words: 'equipment rated, rated', verb: 'confirm', step: 'equipment', printed: 'confirm equipment' },
     { words: 'clean oven, oven clean', verb: 'confirm', step: 'clean-oven', printed: 'confirm clean-oven' },
     { words: 'clean room, room clean', verb: 'confirm', step: 'clean-room', printed: 'confirm clean-room' },
+    { words: 'sling, psychrometer, sling psychrometer', verb: 'air', psychrometer: true, printed: 'sling' },
     { words: 'job', verb: 'set', setting: 'job', printed: 'set job' },
     { words: 'anonymous', verb: 'near-miss', anonymous: true },
   ],

@@ -75,7 +75,9 @@ export const englishVerbs: VerbsTyped = {
   film: verbWords('film, dft, dry film', 'film impeller-7 12 14 13um'),
   release: done('released', verbWords('release, released', 'release impeller-7')),
   hold: verbWords('hold, held, quarantine', 'hold impeller-7 orange peel'),
-  air: verbWords('air, weather, rh, humidity', 'air 24C 48%', 'air, rh, humidity, temp, temperature'),
+  air: verbWords('air, weather, rh, humidity', 'air 24C 48%', 'air, rh, humidity, temp, temperature, bulb, dry', {
+    wet: 'wb',
+  }),
   surface: verbWords('surface, substrate, steel, surface temp', 'surface 22C', 'temp, temperature'),
   lel: verbWords('lel, lfl', 'lel 12%', monitorWords),
   o2: verbWords('o2, oxygen', 'o2 20.9%', monitorWords),

@@ -60,6 +60,7 @@ export const spanishMeanings: Meanings = {
   tank: 'tanque cisterna',
   inside: 'dentro adentro',
   touch: 'tacto',
+  wet: 'humedo',
   left: 'sobra sobran sobro resto',
   'touch-up': 'retoque retocar retocada retocado',
   lowest: 'minimo',

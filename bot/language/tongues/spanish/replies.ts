@@ -96,6 +96,7 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     onHold: (why) => (why === '' ? 'Retenida' : `Retenida: ${why}`),
     filmRead: (part, state) => `${part}: espesor de película ${state === 'wet' ? 'húmeda (EPH)' : 'seca (EPS)'}`,
     filmCheckOnly: 'La película húmeda sirve para ir viendo, no para dar por buena la pieza.',
+    fromWetBulb: 'Humedad por el bulbo húmedo, a presión del nivel del mar (ASHRAE Fundamentals 2017, capítulo 1).',
     airRead: (place) => `Aire, ${spanishPlace(place)}`,
     surfaceRead: (place) => `Sustrato, ${spanishPlace(place)}`,
     nightRead: (place) => `Mínima desde la última lectura, ${spanishPlace(place)}`,

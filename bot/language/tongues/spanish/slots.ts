@@ -38,6 +38,7 @@ export const spanishSlots = (say: Spoken): Readonly<Record<Slot, string>> => ({
   wall: 'espesor de pared',
   area: 'área',
   'air-temperature': 'temperatura del aire',
+  'wet-bulb': 'bulbo húmedo',
   humidity: 'humedad',
   'surface-temperature': 'temperatura del sustrato',
   'lowest-temperature': 'temperatura mínima',

@@ -28,6 +28,7 @@ const openings: readonly Opening[] = [
   { words: 'retocar, retocada, retocado, retoco, retoque', verb: 'coat', pass: 'same-coat', printed: 'retocar' },
   ...fan(fanOff, 'no'),
   ...fan(fanOn, 'yes'),
+  { words: 'psicrómetro', verb: 'air', psychrometer: true, printed: 'psicrómetro' },
   { words: 'sin aire', verb: 'supplied', says: 'no', printed: 'sin aire' },
   {
     words: 'horno, al horno, meter horno, meto horno, metí horno, metida horno, metido horno, entra horno',
@@ -101,6 +102,7 @@ export const spanishTyped: Typed = {
   },
   printedIn: { 'es-MX': printedInAmerica, 'es-US': printedInAmerica },
   offeredOn: {
+    air: { wet: 'húmedo' },
     brief: { spray: 'pintan', near: 'quedan', stays: 'quedan', out: 'fuera', outside: 'vigila' },
     shift: { on: 'entra', off: 'sale' },
     from: { to: 'hasta' },

@@ -168,7 +168,7 @@ export const spanishVerbs: VerbsTyped = {
   air: verbWords(
     'aire, clima, ambiente, hr, leer aire, lectura aire, temperatura aire, aire leído',
     'aire 24C 48%',
-    'aire, hr, hum, relativa, temperatura, leer',
+    'aire, hr, hum, relativa, temperatura, leer, bulbo, seco',
   ),
   surface: verbWords(
     'superficie, sustrato, acero, sup, temperatura superficie, temperatura acero, chapa',
