@@ -8,10 +8,13 @@ export interface HeatProperties {
   readonly joulesPerKilogramKelvin: number;
 }
 
-/** EN ISO 10456 (formerly DIN EN 12524), table of design values; aluminium stands for its alloys. */
+/**
+ * EN ISO 10456 (before it DIN EN 12524), table of design values, from memory; aluminium stands for its alloys. Stainless is the
+ * austenitic kind, which takes the most heat: 500 J/(kg K) stands in EN 10088-1 as well; DIN EN 12524 had 460 for every kind.
+ */
 export const heatProperties: Readonly<Record<Metal, HeatProperties>> = {
   steel: { kilogramsPerCubicMetre: 7800, wattsPerMetreKelvin: 50, joulesPerKilogramKelvin: 450 },
-  stainless: { kilogramsPerCubicMetre: 7900, wattsPerMetreKelvin: 17, joulesPerKilogramKelvin: 460 },
+  stainless: { kilogramsPerCubicMetre: 7900, wattsPerMetreKelvin: 17, joulesPerKilogramKelvin: 500 },
   aluminium: { kilogramsPerCubicMetre: 2800, wattsPerMetreKelvin: 160, joulesPerKilogramKelvin: 880 },
   'cast-iron': { kilogramsPerCubicMetre: 7500, wattsPerMetreKelvin: 50, joulesPerKilogramKelvin: 450 },
   copper: { kilogramsPerCubicMetre: 8900, wattsPerMetreKelvin: 380, joulesPerKilogramKelvin: 380 },

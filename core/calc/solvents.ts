@@ -21,11 +21,18 @@ import {
  */
 export type LimitSource = 'osha-1910.94' | 'nfpa-497' | 'iec-60079-20-1' | 'niosh-card';
 
+export interface PublishedLimit {
+  readonly percent: Percent;
+  readonly source: LimitSource;
+  /** The edition of the rules from which on it counts; left out, the first. */
+  readonly since?: number;
+}
+
 export interface Solvent {
   /** Vapour of a litre of liquid at 70 degF, Table G-11 (printed in cubic feet per US gallon). */
   readonly tabledVapour?: CubicMetresPerLitre;
   /** Per cent by volume of air, lower end. */
-  readonly lowerExplosiveLimits: readonly { readonly percent: Percent; readonly source: LimitSource }[];
+  readonly lowerExplosiveLimits: readonly PublishedLimit[];
   /** From standard atomic weights. */
   readonly molarMass?: GramsPerMole;
   /** At 20 degC: the correlation in Perry's Chemical Engineers' Handbook, 8th ed. */
@@ -35,15 +42,17 @@ export interface Solvent {
 }
 
 type Limits = { readonly [source in LimitSource]?: number };
-type More = { readonly molar?: number; readonly density?: number; readonly flash?: Celsius; readonly boils?: Celsius };
+interface More {
+  readonly molar?: number;
+  readonly density?: number;
+  readonly flash?: Celsius;
+  readonly boils?: Celsius;
+  /** Read since the rules' edition 6. */
+  readonly newer?: Limits;
+}
 
 function solvent(cubicFeetPerGallon: number | undefined, limits: Limits, more: More = {}): Solvent {
-  const published = [
-    limit('osha-1910.94', limits),
-    limit('nfpa-497', limits),
-    limit('iec-60079-20-1', limits),
-    limit('niosh-card', limits),
-  ].filter((found) => found !== undefined);
+  const published = [...printed(limits), ...printed(more.newer ?? {}).map((found) => ({ ...found, since: 6 }))];
   return {
     lowerExplosiveLimits: published,
     ...(cubicFeetPerGallon !== undefined && {
@@ -56,15 +65,19 @@ function solvent(cubicFeetPerGallon: number | undefined, limits: Limits, more: M
   };
 }
 
-function limit(source: LimitSource, limits: Limits) {
-  const found = limits[source];
-  return found === undefined ? undefined : { percent: percent(found), source };
+const sources: readonly LimitSource[] = ['osha-1910.94', 'nfpa-497', 'iec-60079-20-1', 'niosh-card'];
+
+function printed(limits: Limits): readonly PublishedLimit[] {
+  return sources.flatMap((source) => {
+    const found = limits[source];
+    return found === undefined ? [] : [{ percent: percent(found), source }];
+  });
 }
 
 const f = celsiusFromFahrenheit;
 const c = celsius;
 
-// Flash points: the lower of the Pocket Guide's and IEC 60079-20-1's where both were read. Boiling points: Pocket Guide,
+// Flash points: the lowest of the Pocket Guide's, NFPA 497's and IEC 60079-20-1's of those that were read. Boiling points: Pocket Guide,
 // for acetone a national laboratory's solvent summary; of a range the lower end.
 export const solvents = {
   acetone: solvent(
@@ -132,17 +145,37 @@ export const solvents = {
   // No lower limit was read in a published table: what needs one is refused, not guessed. Flash and boiling point and
   // density from a public collection of data sheets.
   'methoxypropyl-acetate': solvent(undefined, {}, { molar: 132.159, density: 0.968, flash: c(42), boils: c(145.8) }),
-  propanol: solvent(44.8, { 'osha-1910.94': 2.1 }),
-  methanol: solvent(80.8, { 'osha-1910.94': 7.3 }),
-  'methyl-acetate': solvent(40.0, { 'osha-1910.94': 3.1 }),
-  'methyl-propyl-ketone': solvent(30.4, { 'osha-1910.94': 1.5 }),
+  propanol: solvent(44.8, { 'osha-1910.94': 2.1 }, { flash: c(15), newer: { 'nfpa-497': 2.2, 'iec-60079-20-1': 2.1 } }),
+  methanol: solvent(80.8, { 'osha-1910.94': 7.3 }, { flash: c(9), newer: { 'nfpa-497': 6.0, 'iec-60079-20-1': 6.0 } }),
+  'methyl-acetate': solvent(
+    40.0,
+    { 'osha-1910.94': 3.1 },
+    { flash: c(-10), newer: { 'nfpa-497': 3.1, 'iec-60079-20-1': 3.1 } },
+  ),
+  'methyl-propyl-ketone': solvent(30.4, { 'osha-1910.94': 1.5 }, { flash: c(7), newer: { 'nfpa-497': 1.5 } }),
+  // Of these two naphthas no newer table was read.
   'varnish-naphtha': solvent(22.4, { 'osha-1910.94': 0.9 }),
   'mineral-spirits': solvent(23.2, { 'osha-1910.94': 1.0 }),
-  'propyl-acetate': solvent(27.2, { 'osha-1910.94': 2.8 }),
-  'isopropyl-acetate': solvent(28.0, { 'osha-1910.94': 1.1 }),
-  'isoamyl-acetate': solvent(21.6, { 'osha-1910.94': 1.0 }),
-  turpentine: solvent(20.8, { 'osha-1910.94': 0.8 }),
+  // NIOSH prints its limit for 100 degF.
+  'propyl-acetate': solvent(
+    27.2,
+    { 'osha-1910.94': 2.8 },
+    { flash: c(10), newer: { 'nfpa-497': 1.7, 'iec-60079-20-1': 1.7, 'niosh-card': 1.7 } },
+  ),
+  'isopropyl-acetate': solvent(
+    28.0,
+    { 'osha-1910.94': 1.1 },
+    { flash: c(1), newer: { 'nfpa-497': 1.8, 'iec-60079-20-1': 1.7 } },
+  ),
+  'isoamyl-acetate': solvent(21.6, { 'osha-1910.94': 1.0 }, { flash: c(25), newer: { 'nfpa-497': 1.0 } }),
+  turpentine: solvent(20.8, { 'osha-1910.94': 0.8 }, { flash: c(35), newer: { 'nfpa-497': 0.8 } }),
 } as const satisfies Record<string, Solvent>;
 
 export type SolventId = keyof typeof solvents;
+/** As its figures were kept in that edition of the rules. */
+export function solventAsIn(solvent: Solvent, edition: number): Solvent {
+  const kept = solvent.lowerExplosiveLimits.filter(({ since = 1 }) => since <= edition);
+  return { ...solvent, lowerExplosiveLimits: kept };
+}
+
 export const solventIds = Object.keys(solvents) as SolventId[];

@@ -13,6 +13,7 @@ import { type Settled, settle } from '../settled.ts';
 import { type StepAnswer, stepAnswersIn } from '../steps/steps-answered.ts';
 import type { EpochMs, Minutes } from '../units.ts';
 import type { RingsTo, Role } from './crew-commands.ts';
+import { crewLaw } from './crew-law.ts';
 import { foldAlarms, type OpenAlarm } from './open-alarms.ts';
 import { foldShifts, type Shifts } from './shifts.ts';
 import { spraySettled } from './spray-settled.ts';
@@ -71,7 +72,7 @@ export function foldCrew(file: CrewFile, entries: readonly Entry[]): Crew {
   }
   // Once it is known who there is: who joined later gave the name its capitals.
   const { people } = crew;
-  const spray = spraySettled(entries, settled, (name) => personNamed(people, name) ?? name);
+  const spray = spraySettled(entries, settled, (name) => personNamed(people, name) ?? name, crewLaw(crew));
   const alarmEntries = entries.filter(({ fact }) => isFor('alarms', fact));
   return {
     ...crew,

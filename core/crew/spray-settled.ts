@@ -6,12 +6,14 @@ import type { PersonName } from '../ids.ts';
 import type { Dates, SpraySettings } from '../session/spray-settings.ts';
 import { allSaid, type Settled, standing } from '../settled.ts';
 import { fraction } from '../units.ts';
+import type { CrewLaw } from './crew-law.ts';
 
-/** `nameOf`: as the crew writes a name, whatever an older record made of its capitals. */
+/** `nameOf`: as the crew writes a name, whatever an older record made of its capitals. `law`: under whose it works. */
 export function spraySettled(
   entries: readonly Entry[],
   settled: Settled,
   nameOf: (name: PersonName) => PersonName,
+  law: CrewLaw,
 ): SpraySettings {
   const said = { settled };
   const { briefing, namesNearSince, shiftChanges, dated, assessments } = entries.reduce(
@@ -25,6 +27,7 @@ export function spraySettled(
     lelShare: fraction(standing(said, 'lel').percent / 100),
     mixingFactor: standing(said, 'mixing').factor,
     mixingAssumed: allSaid(said, 'mixing').length === 0,
+    law,
     emergency: Object.fromEntries(allSaid(said, 'emergency').map(({ field, text }) => [field, text])),
     shiftChanges,
     dates: datesOf(dated),

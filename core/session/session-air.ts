@@ -1,12 +1,16 @@
 // The air that a session needs against what its booth's fan gives. Sums only: one that passes is not a check that was
 // made. Where nobody said how much is sprayed, the whole pot within an hour, which is the cautious side.
 
-import { lowestLimit, substances } from '../calc/exposure-limits.ts';
-import { type SolventId, solvents } from '../calc/solvents.ts';
+import { type DayLimit, dayLimit, substanceAsIn } from '../calc/day-limit.ts';
+import { lowestLimit, type Substance, substances } from '../calc/exposure-limits.ts';
+import type { LegalFrame } from '../calc/legal-frame.ts';
+import { type Solvent, type SolventId, solventAsIn, solvents } from '../calc/solvents.ts';
 import type { Evaporating } from '../calc/vapour.ts';
 import { type AgainstLimit, faceFlow, flowForExposure, flowForSolvents, purgeBeforeHeat } from '../calc/ventilation.ts';
 import { isFailed } from '../failed.ts';
+import { ownValue } from '../own-key.ts';
 import type { Sheet } from '../products/sheet.ts';
+import { type Edition, editionOfToday } from '../rule-editions.ts';
 import {
   type CubicMetresPerHour,
   type Fraction,
@@ -26,7 +30,7 @@ export interface AirNeed {
   readonly solventLitresPerHour: Litres;
   /** To stay below the share of the lower explosive limit; `undefined` where a solvent has no figure. */
   readonly forLel: CubicMetresPerHour | undefined;
-  /** To stay below the lowest published day limits, times the mixing factor. */
+  /** To stay below the day limits that count here, times the mixing factor. */
   readonly forExposure: CubicMetresPerHour | undefined;
   /** Solvents that the sums leave out, because nothing was read of them. */
   readonly withoutLel: readonly SolventId[];
@@ -36,19 +40,28 @@ export interface AirNeed {
 export interface AirAssumed {
   readonly share: Fraction;
   readonly mixingFactor: number;
+  readonly law: LegalFrame;
 }
 
 const anHour = minutes(60);
 
 /** `undefined` where the sheet gives no solvents: then there is no sum. */
-export function airNeed(sheet: Sheet, gramsPerHour: Grams, { share, mixingFactor }: AirAssumed): AirNeed | undefined {
-  const evaporating = solventsIn(sheet, gramsPerHour);
+export function airNeed(
+  sheet: Sheet,
+  gramsPerHour: Grams,
+  { share, mixingFactor, law }: AirAssumed,
+  edition: Edition = editionOfToday,
+): AirNeed | undefined {
+  const evaporating = solventsIn(sheet, gramsPerHour)?.map((part) => ({
+    ...part,
+    solvent: solventAsIn(part.solvent, edition),
+  }));
   if (evaporating === undefined) return undefined;
-  const against = evaporating.flatMap((part) => limitOf(part));
+  const against = evaporating.flatMap((part) => againstLimit(part, law, edition));
   const lel = flowForSolvents(evaporating, anHour, share);
   const exposure = flowForExposure(against, anHour, mixingFactor);
   const withoutLel = evaporating.filter(({ solvent }) => solvent.lowerExplosiveLimits.length === 0);
-  const withoutLimit = evaporating.filter((part) => limitOf(part).length === 0);
+  const withoutLimit = evaporating.filter((part) => againstLimit(part, law, edition).length === 0);
   return {
     gramsPerHour,
     solventLitresPerHour: litres(evaporating.reduce((sum, part) => sum + part.litres, 0)),
@@ -66,8 +79,8 @@ interface SolventOf extends Evaporating {
 /** Solvent in so much mixed coating, as liquid. A solvent without a density counts as light as any: more litres. */
 export function solventsIn(sheet: Sheet, mixed: Grams): readonly SolventOf[] | undefined {
   return sheet.spray?.solvents.map(({ solvent: id, percentByMass }) => {
-    const solvent = solvents[id];
-    const density = 'density' in solvent && solvent.density !== undefined ? solvent.density : lightest;
+    const solvent: Solvent = solvents[id];
+    const { density = lightest } = solvent;
     return { id, solvent, litres: litres((mixed * percentByMass) / 100 / 1000 / density) };
   });
 }
@@ -75,11 +88,23 @@ export function solventsIn(sheet: Sheet, mixed: Grams): readonly SolventOf[] | u
 /** kg/L: lighter than every solvent whose density is on the list. */
 const lightest = 0.7;
 
-function limitOf(part: SolventOf): readonly AgainstLimit[] {
-  const substance = Object.entries(substances).find(([id]) => id === part.id)?.[1];
-  if (substance === undefined) return [];
-  const limit = lowestLimit(substance, 'average');
-  return isFailed(limit) ? [] : [{ ...part, limitPpm: limit.ppm }];
+function againstLimit(part: SolventOf, law: LegalFrame, edition: Edition): readonly AgainstLimit[] {
+  const limit = edition < 6 ? lowestBefore(part.id, edition) : dayLimitOfSolvent(part.id, law);
+  return limit === undefined ? [] : [{ ...part, limitPpm: limit.ppm }];
+}
+
+/** What counts of it over a day; `undefined` where no figure is kept. */
+export function dayLimitOfSolvent(id: SolventId, law: LegalFrame): DayLimit | undefined {
+  const substance = ownValue<Substance>(substances, id);
+  const found = substance === undefined ? undefined : dayLimit(substance, law);
+  return found === undefined || isFailed(found) ? undefined : found;
+}
+
+/** Before edition 6 the lowest published limit counted, law or not. */
+function lowestBefore(id: SolventId, edition: Edition) {
+  const substance = ownValue<Substance>(substances, id);
+  const found = substance === undefined ? undefined : lowestLimit(substanceAsIn(substance, edition), 'average');
+  return found === undefined || isFailed(found) ? undefined : found;
 }
 
 /** `undefined` where the face or its velocity is not known. */

@@ -70,7 +70,7 @@ export const sprayRules: readonly Rule<SprayCase>[] = [
     liftedBy: 'supervisor',
     check: (situation, edition) => {
       const { extraction, place } = situation.session;
-      const asks = flowAsked(situation);
+      const asks = flowAsked(situation, edition);
       // Without a sum it is asked all the same since edition 5, and where supplied air is there but nobody speaks of a fan.
       if (edition < 5 && (asks === undefined || extraction === undefined)) return undefined;
       const missing = fanMissing(situation);
@@ -81,8 +81,8 @@ export const sprayRules: readonly Rule<SprayCase>[] = [
     code: 'fan-too-weak',
     source: 'regulation',
     liftedBy: 'supervisor',
-    check: (situation) => {
-      const short = shortOf(situation);
+    check: (situation, edition) => {
+      const short = shortOf(situation, edition);
       return short.length === 0 ? undefined : { code: 'fan-too-weak', short };
     },
   },

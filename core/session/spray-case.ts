@@ -2,8 +2,9 @@
 // air that it asks for against what the fan gives.
 
 import type { Batch } from '../batch/batch.ts';
-import { leastFaceVelocity } from '../calc/booth.ts';
+import { leastFaceVelocity, leastFaceVelocityOf } from '../calc/booth.ts';
 import type { PlaceName } from '../ids.ts';
+import { type Edition, editionOfToday } from '../rule-editions.ts';
 import { type CubicMetresPerHour, cubicMetresPerHour, type EpochMs, type Grams, grams } from '../units.ts';
 import type { Session } from './session.ts';
 import { type AirNeed, airNeed, fanGives } from './session-air.ts';
@@ -33,16 +34,23 @@ export function gramsSprayed({
   return { gramsPerHour: pot, assumed: true };
 }
 
-export function needOf(situation: Pick<SprayCase, 'session' | 'batch' | 'settings'>): AirNeed | undefined {
+export function needOf(
+  situation: Pick<SprayCase, 'session' | 'batch' | 'settings'>,
+  edition: Edition = editionOfToday,
+): AirNeed | undefined {
   const sprayed = gramsSprayed(situation);
   if (sprayed === undefined) return undefined;
-  const { lelShare, mixingFactor } = situation.settings;
-  return airNeed(situation.session.sheet, sprayed.gramsPerHour, { share: lelShare, mixingFactor });
+  const { lelShare: share, mixingFactor, law } = situation.settings;
+  const assumed = { share, mixingFactor, law: law.frame };
+  return airNeed(situation.session.sheet, sprayed.gramsPerHour, assumed, edition);
 }
 
 /** Below the explosive limit always; below the breathing limits too where nobody has supplied air. */
-function flowsAsked(situation: SprayCase): readonly { of: 'lel' | 'exposure'; asks: CubicMetresPerHour }[] {
-  const need = needOf(situation);
+function flowsAsked(
+  situation: SprayCase,
+  edition: Edition,
+): readonly { of: 'lel' | 'exposure'; asks: CubicMetresPerHour }[] {
+  const need = needOf(situation, edition);
   const breathes = situation.session.suppliedAir?.supplied !== true;
   return [
     ...(need?.forLel === undefined ? [] : [{ of: 'lel' as const, asks: need.forLel }]),
@@ -50,8 +58,8 @@ function flowsAsked(situation: SprayCase): readonly { of: 'lel' | 'exposure'; as
   ];
 }
 
-export function flowAsked(situation: SprayCase): CubicMetresPerHour | undefined {
-  const asked = flowsAsked(situation).map(({ asks }) => asks);
+export function flowAsked(situation: SprayCase, edition: Edition): CubicMetresPerHour | undefined {
+  const asked = flowsAsked(situation, edition).map(({ asks }) => asks);
   return asked.length === 0 ? undefined : cubicMetresPerHour(Math.max(...asked));
 }
 
@@ -65,19 +73,20 @@ export function fanMissing({ session, settings }: SprayCase): FanUnknown | undef
   return settings.booths.has(place) ? undefined : 'booth';
 }
 
-export function shortOf(situation: SprayCase): readonly FanShort[] {
+export function shortOf(situation: SprayCase, edition: Edition): readonly FanShort[] {
   const { session, settings } = situation;
   const { extraction } = session;
   if (extraction === undefined) return [];
   const velocity = extraction.faceMetresPerSecond;
-  const gives = extraction.running ? fanGives(settings.booths.get(session.place), velocity) : cubicMetresPerHour(0);
-  const least = leastFaceVelocity['air-operated'];
+  const booth = settings.booths.get(session.place);
+  const gives = extraction.running ? fanGives(booth, velocity) : cubicMetresPerHour(0);
+  const least = edition < 6 ? leastFaceVelocity['air-operated'] : leastFaceVelocityOf(booth?.faceSquareMetres);
   return [
     ...(extraction.running && velocity !== undefined && velocity < least
       ? [{ of: 'face' as const, gives: velocity, asks: least }]
       : []),
     ...(gives === undefined
       ? []
-      : flowsAsked(situation).flatMap(({ of, asks }) => (gives < asks ? [{ of, gives, asks }] : []))),
+      : flowsAsked(situation, edition).flatMap(({ of, asks }) => (gives < asks ? [{ of, gives, asks }] : []))),
   ];
 }

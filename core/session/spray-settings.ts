@@ -1,5 +1,6 @@
 // What the crew has settled for spraying: whether it briefs, who may, its booths, its air, its numbers for need.
 
+import type { CrewLaw } from '../crew/crew-law.ts';
 import type { PersonName, PlaceName, SheetId } from '../ids.ts';
 import type { Method } from '../methods.ts';
 import type { Sheet } from '../products/sheet.ts';
@@ -16,6 +17,7 @@ export interface SpraySettings {
   readonly booths: ReadonlyMap<PlaceName, BoothSize>;
   readonly lelShare: Fraction;
   readonly mixingFactor: number;
+  readonly law: CrewLaw;
   /** Nobody has set it: the figure is assumed. */
   readonly mixingAssumed: boolean;
   readonly emergency: EmergencyWords;

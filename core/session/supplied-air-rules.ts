@@ -3,6 +3,7 @@
 // assessment for that booth, product and method.
 
 import { DateTime } from 'luxon';
+import type { Edition } from '../rule-editions.ts';
 import type { Rule } from '../rules.ts';
 import type { OnlySupplied } from './session-objections.ts';
 import { fanMissing, needOf, type SprayCase, shortOf } from './spray-case.ts';
@@ -15,8 +16,8 @@ export const suppliedAirRules: readonly Rule<SprayCase>[] = [
     source: 'employer',
     liftedBy: 'nobody',
     since: 5,
-    check: (situation) => {
-      const because = whyOnlySupplied(situation);
+    check: (situation, edition) => {
+      const because = whyOnlySupplied(situation, edition);
       if (because === undefined) return undefined;
       const { number: session, suppliedAir } = situation.session;
       return { code: 'supplied-air-or-none', session, because, air: suppliedAir === undefined ? 'not-said' : 'none' };
@@ -27,11 +28,11 @@ export const suppliedAirRules: readonly Rule<SprayCase>[] = [
     source: 'employer',
     liftedBy: 'supervisor',
     since: 5,
-    check: (situation) => {
+    check: (situation, edition) => {
       const { session } = situation;
       const { extraction, suppliedAir, place, sheet } = session;
       if (suppliedAir?.supplied === true || extraction?.running !== true) return undefined;
-      if (whyOnlySupplied(situation) !== undefined || isAllowedIn(session, 'no-assessment')) return undefined;
+      if (whyOnlySupplied(situation, edition) !== undefined || isAllowedIn(session, 'no-assessment')) return undefined;
       const last = assessmentFor(situation);
       if (last !== undefined && isStanding(last, situation)) return undefined;
       const ended = last === undefined ? {} : { ended: last.until };
@@ -54,15 +55,15 @@ const dayOf = ({ zone, at }: Pick<SprayCase, 'zone' | 'at'>): string =>
   DateTime.fromMillis(at, { zone }).toISODate() ?? '';
 
 /** Nothing where supplied air was said, nor where there is no extraction: that has its own rule. */
-function whyOnlySupplied(situation: SprayCase): OnlySupplied | undefined {
+function whyOnlySupplied(situation: SprayCase, edition: Edition): OnlySupplied | undefined {
   const { sheet, extraction, suppliedAir } = situation.session;
   if (suppliedAir?.supplied === true || extraction?.running !== true) return undefined;
   if (sheet.sensitisers === undefined) return { is: 'sensitiser-open', sheet: sheet.name };
   const { named } = sheet.sensitisers;
   if (named.length > 0) return { is: 'sensitiser', sheet: sheet.name, kinds: named.map(({ kind }) => kind) };
   if (fanMissing(situation) !== undefined) return { is: 'not-measured' };
-  const need = needOf(situation);
+  const need = needOf(situation, edition);
   const isSummed = notSummed(situation) === undefined && need?.forExposure !== undefined;
   if (!isSummed || need.withoutLimit.length > 0) return { is: 'not-summed' };
-  return shortOf(situation).length > 0 ? { is: 'falls-short' } : undefined;
+  return shortOf(situation, edition).length > 0 ? { is: 'falls-short' } : undefined;
 }

@@ -4,7 +4,7 @@ import { biotNumber, type Lump, lumpOfWall, minutesToReach, timeConstant } from 
 import { type HeatProperties, heatProperties, type Metal } from '../../core/calc/metals.ts';
 import { durationAt, gasConstant, type RateLaw } from '../../core/calc/rate-law.ts';
 import { celsius, metres, millimetres, minutes } from '../../core/units.ts';
-import { answered, checkPublished, derived, type PublishedCase, run, seen } from './published-case.ts';
+import { answered, checkPublished, derived, fromMemory, type PublishedCase, run, seen } from './published-case.ts';
 
 const ruleOfTen = 't2 = t1 / Q10^((T2 - T1)/10)';
 const potLife: RateLaw = {
@@ -50,6 +50,8 @@ const incropera = 'Incropera, example 5.1, public companion notebook';
 const plate = 'public worked example, cooling steel plate';
 const lumped = 'tau = rho cp Lc / h, t = tau ln((Ta - T0)/(Ta - T))';
 const wall = (metal: Metal, thickness: number) => lumpOfWall(heatProperties[metal], millimetres(thickness), 2);
+/** As a public worked example has it, after DIN EN 12524. */
+const olderStainless = lumpOfWall({ ...heatProperties.stainless, joulesPerKilogramKelvin: 460 }, millimetres(6), 2);
 const seconds = (found: ReturnType<typeof timeConstant>) => answered(found) * 60;
 const toHundredTen = (metal: Metal, thickness: number) =>
   minutesToReach(wall(metal, thickness), oven, celsius(20), celsius(110));
@@ -118,7 +120,8 @@ const heating: readonly PublishedCase[] = [
       ['steel', 3, 8.08],
       ['steel', 6, 16.16],
       ['steel', 10, 26.94],
-      ['stainless', 6, 16.74],
+      // 16.74 min at 460 J/(kg K) times 500 / 460.
+      ['stainless', 6, 18.2],
       ['aluminium', 6, 11.35],
     ] as const
   ).map(([metal, thickness, expected]) =>
@@ -129,6 +132,13 @@ const heating: readonly PublishedCase[] = [
       expected,
       0.05,
     ),
+  ),
+  derived(
+    '6 mm stainless of 460 J/(kg K) takes 16.74 minutes',
+    lumped,
+    () => minutesToReach(olderStainless, oven, celsius(20), celsius(110)),
+    16.74,
+    0.05,
   ),
   derived(
     "a target at the oven's own temperature is never reached",
@@ -147,7 +157,8 @@ const heating: readonly PublishedCase[] = [
 const designValues = 'EN ISO 10456 / DIN EN 12524, in the data of a public heat-transfer library';
 const metalRows: readonly (readonly [Metal, number, number, number])[] = [
   ['steel', 7800, 50, 450],
-  ['stainless', 7900, 17, 460],
+  // Austenitic: of the standard from memory, 7900 and 500 as EN 10088-1 has them too.
+  ['stainless', 7900, 17, 500],
   ['aluminium', 2800, 160, 880],
   ['cast-iron', 7500, 50, 450],
   ['copper', 8900, 380, 380],
@@ -155,7 +166,7 @@ const metalRows: readonly (readonly [Metal, number, number, number])[] = [
   ['zinc', 7200, 110, 380],
 ];
 const metals = metalRows.map(([metal, density, conductivity, capacity]) =>
-  seen(
+  (metal === 'stainless' ? fromMemory : seen)(
     `${metal}: ${density} kg/m3, ${conductivity} W/(m K), ${capacity} J/(kg K)`,
     designValues,
     () => heatProperties[metal],
@@ -167,7 +178,7 @@ const metals = metalRows.map(([metal, density, conductivity, capacity]) =>
   ),
 );
 
-checkPublished('kinetics and part heating', { seen: 11, run: 1, derived: 17, 'from-memory': 0 }, [
+checkPublished('kinetics and part heating', { seen: 10, run: 1, derived: 18, 'from-memory': 1 }, [
   ...kinetics,
   ...heating,
   ...metals,
