@@ -18,7 +18,7 @@ export type RuleSource =
   | 'sheet or job'
   /** The employer's spray programme. */
   | 'employer'
-  /** 29 CFR 1910.94 and 1910.107. */
+  /** In the United States 29 CFR 1910.94 and 1910.107; `core/session/figure-sources.ts` names those of other countries. */
   | 'regulation'
   | 'common practice, no source'
   | 'the order of the work';

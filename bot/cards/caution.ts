@@ -7,7 +7,7 @@ export function cautionLines(telling: Telling): readonly string[] {
 }
 
 /** Nothing where the law that is quoted holds. */
-export function lawLines({ words: { session }, figures }: Telling): readonly string[] {
-  const law = session.lawElsewhere(figures.profile.locale);
-  return law === undefined ? [] : [law];
+export function lawLines({ words, figures, shop }: Telling): readonly string[] {
+  const said = words.law.elsewhere(shop.crew.spray.law, figures.profile.locale);
+  return said === undefined ? [] : [said];
 }

@@ -4,6 +4,7 @@ import { allowed } from '../../core/allowed.ts';
 import { roles } from '../../core/crew/crew-commands.ts';
 import { type Deed, deeds, leastRole } from '../../core/crew/who-may.ts';
 import { isOwnKey } from '../../core/own-key.ts';
+import { sprayLaws } from '../../core/session/figure-sources.ts';
 import { exampleIn } from '../language/example-units.ts';
 import { englishVerbs } from '../language/tongues/english/verbs.ts';
 import { type VocabularyName, type VocabularyRow, vocabulary } from '../language/vocabulary.ts';
@@ -27,7 +28,8 @@ export function helpCard(telling: Telling, verb: string | undefined): Card {
   }
   const rules = isOwnKey(allowed, row.name) ? (allowed[row.name] ?? []) : [];
   const also = [...new Set(row.may.map((slot) => slots[slot]))];
-  const told = rules.map((rule) => replies.helpRule(rule.code, rule.source, rule.liftedBy));
+  const law = sprayLaws[telling.shop.crew.spray.law.frame];
+  const told = rules.map((rule) => replies.helpRule(rule.code, rule.source, law, rule.liftedBy));
   return makeCard(typed.words(row.name).join(', '), 'plain', {
     lines: [
       exampleHere(telling, row.name),

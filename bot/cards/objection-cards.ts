@@ -5,6 +5,7 @@ import { ruleOf } from '../../core/allowed.ts';
 import { type Command, isDecision, takesBatch, withBatch } from '../../core/commands.ts';
 import type { Outcome, Request } from '../../core/execute.ts';
 import type { Objection, ObjectionCode, Unclear } from '../../core/objections.ts';
+import { sprayLaws } from '../../core/session/figure-sources.ts';
 import { type Card, type CardAction, makeCard } from './card.ts';
 import { lineOf, type Telling, tap, undoLine } from './card-context.ts';
 import { heatHazards } from './dead-pot.ts';
@@ -38,7 +39,7 @@ export function objectionCard(
       ...new Set(
         reasonsTold(outcome.objections).map((objection) => telling.words.objection(objection, telling.figures)),
       ),
-      replies.askedBy([...sources], telling.figures),
+      replies.askedBy([...sources], sprayLaws[telling.shop.crew.spray.law.frame], telling.figures),
       ...ventilationCaution(telling, outcome.objections),
       ...(isDecision(request.command) && request.stance.is === 'happened' ? [replies.noFact] : []),
       replies.nothingRecorded,

@@ -12,6 +12,8 @@ import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { cautionLines } from './caution.ts';
 import { factsOf } from './facts.ts';
+import { figureSource } from './figure-source.ts';
+import { oldTableLines } from './limit-lines.ts';
 import { sheetTaps } from './sheet-taps.ts';
 
 /** By the crew's own sheet, all its solvent leaving in the oven. */
@@ -42,6 +44,10 @@ export function ovenCard(telling: Telling, asked: Extract<VapourAsked, { of: 'ov
     }),
     lines: [
       words.worstOven,
+      ...oldTableLines(
+        telling,
+        (sheet.spray?.solvents ?? []).map(({ solvent }) => solvent),
+      ),
       ...(known === undefined ? [words.fanNotMeasured] : []),
       ...(duct === undefined ? [words.ovenDuct] : []),
       ...(purge === undefined || isFailed(purge) ? [] : [words.ovenPurge(purge, telling.figures)]),
@@ -49,16 +55,16 @@ export function ovenCard(telling: Telling, asked: Extract<VapourAsked, { of: 'ov
       ...cautionLines(telling),
     ],
     hazards: [
-      { text: telling.words.facts['oven-air'], source: telling.words.names.figureSource('oven') },
-      { text: telling.words.facts['fan-gives'], source: telling.words.names.figureSource('fan') },
+      { text: telling.words.facts['oven-air'], source: figureSource(telling, 'oven') },
+      { text: telling.words.facts['fan-gives'], source: figureSource(telling, 'fan') },
       vapourHazard(telling),
     ],
   });
 }
 
-const vapourHazard = ({ words }: Telling): Card['hazards'][number] => ({
-  text: words.session.ovenVapour,
-  source: words.names.figureSource('oven-purge'),
+const vapourHazard = (telling: Telling): Card['hazards'][number] => ({
+  text: telling.words.session.ovenVapour,
+  source: figureSource(telling, 'oven-purge'),
 });
 
 function noOvenAir(telling: Telling, without: NoOvenAir): string {

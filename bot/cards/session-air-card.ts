@@ -1,6 +1,6 @@
 // The sums of a session: what is asked of the air, what the fan gives, and what nobody measured.
 
-import { leastFaceVelocity } from '../../core/calc/booth.ts';
+import { leastFaceVelocityOf } from '../../core/calc/booth.ts';
 import type { Session } from '../../core/session/session.ts';
 import { fanGives } from '../../core/session/session-air.ts';
 import { gramsSprayed, needOf } from '../../core/session/spray-case.ts';
@@ -8,6 +8,8 @@ import { type Card, type CardFact, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { cautionLines } from './caution.ts';
 import { factsOf } from './facts.ts';
+import { figureSource } from './figure-source.ts';
+import { limitLines } from './limit-lines.ts';
 
 interface Sums {
   readonly facts: readonly CardFact[];
@@ -22,7 +24,11 @@ export function sessionSums(telling: Telling, session: Session): Sums {
   const velocity = session.extraction?.running === true ? session.extraction.faceMetresPerSecond : undefined;
   const booth = settings.booths.get(session.place);
   const result = fanGives(booth, velocity);
-  const least = { 'face-least': leastFaceVelocity['air-operated'], 'face-velocity': velocity, 'fan-gives': result };
+  const least = {
+    'face-least': leastFaceVelocityOf(booth?.faceSquareMetres),
+    'face-velocity': velocity,
+    'fan-gives': result,
+  };
   if (need === undefined) return { facts: factsOf(telling, least), lines: [words.noSum] };
   const assumed = gramsSprayed({ session, batch })?.assumed === true;
   const leftOut = [...new Set([...need.withoutLel, ...need.withoutLimit])];
@@ -47,6 +53,7 @@ export function sessionSums(telling: Telling, session: Session): Sums {
       ...(result === undefined ? [words.fanNotMeasured] : []),
       ...(booth === undefined ? [words.noBooth(session.place)] : []),
       ...(leftOut.length === 0 ? [] : [words.withoutFigure(leftOut, telling.figures)]),
+      ...limitLines(telling, session.sheet),
       words.sumOnly,
     ],
   };
@@ -61,8 +68,8 @@ const sources = [
 
 /** Formula and source of each figure. */
 export function sumSources(telling: Telling): Card['hazards'] {
-  const { facts, names } = telling.words;
-  return sources.map(([fact, source]) => ({ text: facts[fact], source: names.figureSource(source) }));
+  const { facts } = telling.words;
+  return sources.map(([fact, source]) => ({ text: facts[fact], source: figureSource(telling, source) }));
 }
 
 export function sessionAirCard(telling: Telling, session: Session): Card {

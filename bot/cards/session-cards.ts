@@ -22,6 +22,7 @@ import { clockFacts } from './clock-text.ts';
 import { confinedLines, confinedTaps } from './confined-lines.ts';
 import { factsOf } from './facts.ts';
 import { peopleAskedTaps } from './people-asked.ts';
+import { figureSource } from './figure-source.ts';
 import { sessionSums, sumSources } from './session-air-card.ts';
 import { acknowledgedLines, airLines, hasPastDate, peopleLines, sessionTaps, stillOpen } from './session-lines.ts';
 import { saidLines, strengthQuestion, weakLines } from './step-lines.ts';
@@ -245,9 +246,7 @@ function flushConflicts(telling: Telling, { sheet }: Session): Card['hazards'] {
   });
   if (lower.length === 0) return [];
   const lowest = celsius(Math.min(...sprayed));
-  return [
-    { text: words.flushConflict(lower, lowest, telling.figures), source: telling.words.names.figureSource('flush') },
-  ];
+  return [{ text: words.flushConflict(lower, lowest, telling.figures), source: figureSource(telling, 'flush') }];
 }
 
 function flashPointOf(id: keyof typeof solvents): Celsius | undefined {

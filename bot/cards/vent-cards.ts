@@ -14,6 +14,7 @@ import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { cautionLines } from './caution.ts';
 import { factsOf } from './facts.ts';
+import { figureSource } from './figure-source.ts';
 import { ovenCard } from './oven-air-card.ts';
 import { sessionAirCard } from './session-air-card.ts';
 import { saidLines, wayLines } from './step-lines.ts';
@@ -56,8 +57,8 @@ function purgeCard(telling: Telling, asked: Extract<VapourAsked, { of: 'purge' }
       ...cautionLines(telling),
     ],
     hazards: [
-      { text: telling.words.facts['oxygen-left'], source: telling.words.names.figureSource('purge') },
-      ...(asked.gas === 'argon' ? [{ text: words.settles, source: telling.words.names.figureSource('settled') }] : []),
+      { text: telling.words.facts['oxygen-left'], source: figureSource(telling, 'purge') },
+      ...(asked.gas === 'argon' ? [{ text: words.settles, source: figureSource(telling, 'settled') }] : []),
     ],
   });
 }
@@ -65,7 +66,7 @@ function purgeCard(telling: Telling, asked: Extract<VapourAsked, { of: 'purge' }
 export function workHazards(telling: Telling, work: Work, lines = linesFor(work)): Card['hazards'] {
   return lines.map(({ id, source }) => ({
     text: telling.words.session.lines[id],
-    source: telling.words.names.source(source),
+    source: telling.words.names.source(source[telling.shop.crew.spray.law.frame]),
   }));
 }
 

@@ -129,7 +129,9 @@ describe('other work', () => {
   it('given wiping, then its lines ask for the rags’ can and the flash point', async () => {
     const { say } = sessionTalk();
     const sources = (await say('hazards wipe')).card.hazards.map(({ source }) => source);
-    expect(sources).toEqual(expect.arrayContaining(['29 CFR 1910.107(g)(3)', '29 CFR 1910.107(g)(5)']));
+    expect(sources).toEqual(
+      expect.arrayContaining(['29 CFR 1910.106(e)(9)(iii)', '29 CFR 1910.107(g)(5), written for spraying']),
+    );
   });
 });
 

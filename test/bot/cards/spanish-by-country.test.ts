@@ -55,9 +55,10 @@ describe('a line typed', () => {
     ['houston', ['empezar pistola'], 'Escriba: plática, y quién pinta.'],
     ['bilbao', briefed, 'Lave primero con acetona y después con alcohol isopropílico'],
     // Whose law is quoted.
-    ['bilbao', allLines, '(EE. UU.: 29 CFR 1910.107(c)(2))'],
+    ['bilbao', allLines, '(Directiva 1999/92/CE, de memoria; 6 m: EE. UU., 29 CFR 1910.107(c)(2))'],
+    ['monterrey', allLines, '(NOM-002-STPS-2010, de memoria; 6 m: EE. UU., 29 CFR 1910.107(c)(2))'],
     ['houston', allLines, '(29 CFR 1910.107(c)(2))'],
-    ['bilbao', ['peligros mezclar'], 'Las normas citadas son de EE. UU.: pregunte cuáles rigen aquí.'],
+    ['bilbao', ['peligros mezclar'], '(Directiva 1999/92/CE, de memoria)'],
     // Units, decimals and clocks.
     ['houston', ['aire 75F 48%'], 'Aire: 75 °F'],
     ['houston', filtered, 'Fin de la vida de la mezcla: 12:33 p.m.'],

@@ -229,7 +229,8 @@ const own =
   /inventado-A|piel de naranja|báscula equivocada|visto con el cliente|evaluación escrita VA-3|manguera en el paso|gelificada|puerta 3|"[^"]*"|\S+\/\S+\.(?:csv|pdf)/gi;
 
 /** Paragraphs of the codes, numbers of standards, and what is typed as it stands (`sa2.5`, `mix 2.4kg`). */
-const typedOrCited = /\b(?:29|40) CFR [\d.]+(?:\([\w]+\))*(?: y [\d.]+)*|\bsa2\.5\b|MIL-HDBK-1110 [\d.]+|"[^"]*"/g;
+const typedOrCited =
+  /\b(?:29|40) CFR [\d.]+(?:\([\w]+\))*(?: y [\d.]+)*|\b1910\.94\(c\)\(6\)\(i\)|\bsa2\.5\b|MIL-HDBK-1110 [\d.]+|"[^"]*"/g;
 
 async function told(crewFile: CrewFile): Promise<readonly Answer[]> {
   const { say, heard, close } = sessionTalk(':memory:', crewFile);

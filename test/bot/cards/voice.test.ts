@@ -5,7 +5,9 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { english } from '../../../bot/language/tongues/english/sentences.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
-import { briefLines, commonPractice, figureSourceIds, linesFor } from '../../../core/session/brief-lines.ts';
+import { legalFrames } from '../../../core/calc/legal-frame.ts';
+import { briefLines, commonPractice, linesFor } from '../../../core/session/brief-lines.ts';
+import { figureLaws, figureSourceIds, sprayLaws } from '../../../core/session/figure-sources.ts';
 import { works } from '../../../core/session/session-commands.ts';
 import { demoShelf } from '../../core/given.ts';
 import { sessionTalk } from './session-talk.ts';
@@ -58,9 +60,33 @@ describe('the catalogues', () => {
 
 describe('the sources', () => {
   it('given every line of the brief, then its source is a paragraph or common practice', () => {
-    const sourced = briefLines.filter(({ source }) => source === commonPractice || source.startsWith('29 CFR 1910.'));
+    const sourced = briefLines.filter(({ source: { us } }) => us === commonPractice || us.startsWith('29 CFR 1910.'));
     expect(sourced).toHaveLength(briefLines.length);
   });
+
+  it.each(legalFrames.filter((frame) => frame !== 'us'))(
+    'given a crew under the law of %s, then no paragraph of the United States stands first or unnamed',
+    (frame) => {
+      const quoted = briefLines.map(({ source }) => source[frame]);
+      const figures = figureSourceIds.map((id) => figureLaws[id]?.[frame] ?? '');
+      const first = [...quoted, ...figures, sprayLaws[frame]].filter((law) => /^(?:29 CFR|NFPA|NIOSH)/.test(law));
+      expect(first).toEqual([]);
+      const unnamed = [...quoted, ...figures].filter((law) => law.includes('CFR') && !law.includes('USA'));
+      expect(unnamed).toEqual([]);
+    },
+  );
+
+  it.each(['eu', 'uk', 'mexico'] as const)(
+    'given a crew under the law of %s, then its own law stands first, and what is known by heart says so',
+    (frame) => {
+      const own = /^(?:Directive|Confined Spaces|EN |DSEAR|COSHH|NOM-\d{3}-STPS|EH40|the lists under|the employer's)/;
+      const quoted = briefLines.map(({ source }) => source[frame]).filter((source) => source !== commonPractice);
+      expect(quoted.filter((source) => !own.test(source) || !source.includes('from memory'))).toEqual([]);
+      expect(own.test(sprayLaws[frame])).toBe(true);
+      const figures = figureSourceIds.flatMap((id) => figureLaws[id]?.[frame] ?? []);
+      expect(figures.filter((source) => !own.test(source))).toEqual([]);
+    },
+  );
 
   it.each(works)('given %s, then there are lines, of vapour, ignition and gloves or their like among them', (work) => {
     expect(linesFor(work).length).toBeGreaterThanOrEqual(5);
@@ -70,7 +96,7 @@ describe('the sources', () => {
     'given %s, then every figure says where it comes from, and none says another’s',
     (language) => {
       const { figureSource } = shipped.wordsIn(language).names;
-      const said = figureSourceIds.map(figureSource);
+      const said = figureSourceIds.map((id) => figureSource(id, figureLaws[id]?.us ?? ''));
       expect(said.filter((source) => source.length <= 5)).toEqual([]);
       expect(new Set(said).size).toBe(figureSourceIds.length);
     },

@@ -4,7 +4,8 @@ import type { BriefLineId } from '../../../../core/session/brief-lines.ts';
 
 export const briefLinesIn = (earthed: string): Readonly<Record<BriefLineId, string>> => ({
   vessel: "Not for work inside a tank or vessel: none of this serves there. Use the employer's confined-space permit.",
-  extraction: 'Extraction running, and its face velocity measured: at least 0.51 m/s (100 ft/min) over the open face.',
+  extraction:
+    'Extraction running, and its face velocity measured: at least 0.51 m/s (100 ft/min) over the open face, 0.64 m/s (125 ft/min) of a booth too small to stand in.',
   'supplied-air':
     'Where there is no extraction, supplied air at the least for everybody exposed. Whether extraction alone will do is for the sheet and the employer’s written assessment.',
   downstream:
@@ -24,6 +25,8 @@ export const briefLinesIn = (earthed: string): Readonly<Record<BriefLineId, stri
   'days-supply': 'No more liquid near the spraying than a day or shift needs.',
   'fan-after': 'The fan runs while they spray and long enough afterwards to clear the drying vapours.',
   'vapour-dip': 'Vapour over the bath, the drain and the wet parts stays below a quarter of the lower explosive limit.',
+  'vapour-wipe':
+    'Air moves where it is wiped, brushed or rolled: vapour stays below a quarter of the lower explosive limit.',
   'vapour-mix': 'Mix where at least 18 m³/h of air for each m² of floor goes out (1 ft³/min a ft²).',
   'ignition-path': 'No ignition source where vapour can travel: it is heavier than air and runs along the floor.',
   covered: 'Containers stay covered when not in use.',

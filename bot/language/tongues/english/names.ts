@@ -5,24 +5,25 @@ import type { SolventId } from '../../../../core/calc/solvents.ts';
 import type { PlaceName } from '../../../../core/ids.ts';
 import type { Method } from '../../../../core/methods.ts';
 import type { ObjectionCode } from '../../../../core/objections.ts';
-import type { FigureSourceId } from '../../../../core/session/brief-lines.ts';
+import type { FigureSourceId } from '../../../../core/session/figure-sources.ts';
 import type { EmergencyField } from '../../../../core/session/session-commands.ts';
 import type { VocabularyName } from '../../vocabulary.ts';
 import { englishMethods } from './methods.ts';
 import { englishSolvents } from './solvents.ts';
 import { englishVerbs } from './verbs.ts';
 
-const figureSources: Readonly<Record<FigureSourceId, string>> = {
-  lel: '29 CFR 1910.94(c)(6)(ii); a quarter of the limit, or the stricter share that the crew has set',
-  exposure:
-    'vapour over the lowest published day limit (29 CFR 1910.1000, NIOSH Pocket Guide), times the mixing factor',
-  fan: 'open face times measured velocity',
-  face: '29 CFR 1910.107(b)(5)(i)',
-  oven: '440 ft3/min a US gallon (NFPA 86, from memory), or the solvent’s own figure where it asks for more; as its fan moves it hot',
-  'oven-purge': '29 CFR 1910.107(j)(4)(iii)(b); four volumes: NFPA 86, from memory',
-  purge: '20.9 exp(-v/V), well mixed; 19.5 %: 29 CFR 1910.146(b)',
-  settled: 'argon is 1.38 times as heavy as air (ideal gas) and lies in pits',
-  flush: '29 CFR 1910.107(g)(5)',
+/** The formula round the rule that it rests on. */
+const figureSources: Readonly<Record<FigureSourceId, (law: string) => string>> = {
+  lel: (law) => `${law}; a quarter of the limit, or the stricter share that the crew has set`,
+  exposure: (law) => `vapour over the day limit that counts here (${law}), times the mixing factor`,
+  fan: () => 'open face times measured velocity',
+  face: (law) => law,
+  oven: (law) =>
+    `440 ft3/min a US gallon (${law}), or the solvent’s own figure where it asks for more; as its fan moves it hot`,
+  'oven-purge': (law) => law,
+  purge: (law) => `20.9 exp(-v/V), well mixed; 19.5 %: ${law}`,
+  settled: () => 'argon is 1.38 times as heavy as air (ideal gas) and lies in pits',
+  flush: (law) => law,
 };
 
 export const englishNames = {
@@ -35,7 +36,8 @@ export const englishNames = {
   solvent: (id: SolventId): string => englishSolvents[id],
   rule: (code: ObjectionCode): string => code.replaceAll('-', ' '),
   emergencyField: (field: EmergencyField): string => field,
-  figureSource: (id: FigureSourceId): string => figureSources[id],
+  /** `law`: the rule that it rests on in the crew's country. */
+  figureSource: (id: FigureSourceId, law: string): string => figureSources[id](law),
   /** Where a line comes from; what is quoted of a sheet stays as it is. */
   source: (source: string): string => source,
 };

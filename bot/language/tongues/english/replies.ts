@@ -11,7 +11,7 @@ import type { Figures } from '../../figures.ts';
 import { englishNames } from './names.ts';
 import { englishNotWritten } from './not-written.ts';
 import { englishLate, englishRingName } from './rings.ts';
-import { englishRuleSources } from './rule-sources.ts';
+import { englishRuleSource } from './rule-sources.ts';
 
 /** What the sheet says of what is thrown away. */
 export type WasteSaid = keyof typeof waste;
@@ -127,8 +127,9 @@ export const englishReplies = {
   recordedDespite: (reason: string) => `Recorded, marked as a deviation: ${reason}`,
   happenedAt: (at: EpochMs, late: Minutes, figures: Figures) =>
     `Happened at ${figures.timeDown(at)}, written ${figures.minutesUp(late)} later.`,
-  askedBy: (sources: readonly RuleSource[], figures: Figures) =>
-    `Asked by ${figures.list(sources.map((source) => englishRuleSources[source]))}.`,
+  /** `law`: of spraying, in the crew's country. */
+  askedBy: (sources: readonly RuleSource[], law: string, figures: Figures) =>
+    `Asked by ${figures.list(sources.map((source) => englishRuleSource(source, law)))}.`,
   notNow: (_codes: readonly ObjectionCode[]) => 'Not yet',
   notClear: 'Not clear',
   /** Understood, and for somebody else to decide. */
@@ -203,8 +204,8 @@ export const englishReplies = {
     supervisor: 'For a supervisor to say. Where nobody is one, whoever ranks highest.',
   },
   helpRules: 'What it objects to, and whose rule that is:',
-  helpRule: (code: ObjectionCode, source: RuleSource, by: keyof typeof liftedBy) =>
-    `${englishNames.rule(code)}: ${englishRuleSources[source]}; ${liftedBy[by]}`,
+  helpRule: (code: ObjectionCode, source: RuleSource, law: string, by: keyof typeof liftedBy) =>
+    `${englishNames.rule(code)}: ${englishRuleSource(source, law)}; ${liftedBy[by]}`,
   waiting: (at: EpochMs, figures: Figures) => `Waiting until ${figures.timeUp(at)}`,
   howToLeave: 'To leave',
   howToLeaveLines: ['Press Ctrl-D. What is recorded stays; no bell rings here once this has ended.'],

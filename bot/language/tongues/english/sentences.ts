@@ -8,6 +8,7 @@ import type { Profile } from '../profile.ts';
 import { englishChat } from './chat.ts';
 import { englishFact } from './facts.ts';
 import { englishHoldReason } from './holds.ts';
+import { englishLaw } from './law.ts';
 import { englishMaterial } from './material.ts';
 import { englishMisread } from './misreads.ts';
 import { englishNames, englishTyped } from './names.ts';
@@ -263,6 +264,7 @@ export const english = {
   names: englishNames,
   typed: englishTyped,
   session: englishSession,
+  law: englishLaw,
   settings: englishSettings,
   page: englishPage,
   chat: englishChat,

@@ -104,9 +104,6 @@ export const englishSession = {
   insideVessel: "Inside a vessel: this brief does not serve. Use the employer's confined-space permit.",
   what: (place: PlaceName, sheet: string, batch: number | undefined) =>
     `${place}; ${sheet}${batch === undefined ? '' : `; batch ${batch}`}`,
-  /** Where another country's law holds than the one that is quoted. */
-  lawElsewhere: (locale: string): string | undefined =>
-    locale === 'en-US' ? undefined : 'The rules quoted are of the United States: ask which hold here.',
   behindTaps: 'Read as well, by the taps: all lines, and the air figures.',
   startsAt: (at: EpochMs, figures: Figures) => `Starts ${figures.timeDown(at)}.`,
   sprays: (people: readonly PersonName[], figures: Figures) => `Sprays: ${figures.list(people)}`,

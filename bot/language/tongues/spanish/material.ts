@@ -5,7 +5,8 @@ import type { Need } from '../../../../core/can/can-stock.ts';
 import type { Handling } from '../../../../core/verbs/said.ts';
 import type { Figures } from '../../figures.ts';
 import type { englishMaterial } from '../english/material.ts';
-import { atTime, capital, counted, lawOf, methodName, theTime, told, withMinutes } from './names.ts';
+import { atTime, capital, counted, methodName, theTime, told, withMinutes } from './names.ts';
+import { lawOf } from './sources.ts';
 import type { Spoken } from './spoken.ts';
 import { spanishComponents, spanishScaleTooCoarse, spanishWeighing } from './weighing.ts';
 

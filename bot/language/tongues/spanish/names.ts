@@ -4,7 +4,6 @@
 import type { SolventId } from '../../../../core/calc/solvents.ts';
 import type { Method } from '../../../../core/methods.ts';
 import { ownValue } from '../../../../core/own-key.ts';
-import type { FigureSourceId } from '../../../../core/session/brief-lines.ts';
 import type { EmergencyField } from '../../../../core/session/session-commands.ts';
 import type { EpochMs } from '../../../../core/units.ts';
 import type { Ending } from '../../ending.ts';
@@ -14,6 +13,7 @@ import type { english } from '../english/sentences.ts';
 import { printedInAmerica } from './in-america.ts';
 import { spanishMethods } from './methods.ts';
 import { spanishRuleNames } from './rule-names.ts';
+import { figureSourceIn, spanishSource } from './sources.ts';
 import type { Spoken } from './spoken.ts';
 import { spanishVerbs } from './verbs.ts';
 
@@ -91,30 +91,6 @@ const emergencyFields: Readonly<Record<EmergencyField, string>> = {
   emergency: 'emergencia',
 };
 
-const sources: Readonly<Record<string, string>> = {
-  "a California district's monthly log form": 'el libro mensual de un distrito de California',
-  'Maine chapter 129, 7': 'Maine, capítulo 129, 7',
-  "29 CFR 1910.146; the employer's confined-space permit":
-    '29 CFR 1910.146; permiso de la empresa para espacios confinados',
-};
-
-/** What the law of the United States says is told as such elsewhere: what holds there the project has not read. */
-export const lawOf = (say: Spoken, quoted: string): string =>
-  say.locale !== 'es-US' && /\b(?:CFR|NFPA|Maine|California|NIOSH)\b/.test(quoted) ? `EE. UU.: ${quoted}` : quoted;
-
-const figureSources: Readonly<Record<FigureSourceId, string>> = {
-  lel: '29 CFR 1910.94(c)(6)(ii); el 25 % del límite, o la fracción más estricta que se haya fijado aquí',
-  exposure:
-    'vapor entre el límite diario publicado más bajo (29 CFR 1910.1000, guía de bolsillo de NIOSH), por el factor de mezcla de aire',
-  fan: 'frente abierto por velocidad medida',
-  face: '29 CFR 1910.107(b)(5)(i)',
-  oven: '440 ft³/min por galón de EE. UU. (NFPA 86, de memoria), o el dato propio si pide más; tal como lo mueve el extractor en caliente',
-  'oven-purge': '29 CFR 1910.107(j)(4)(iii)(b); cuatro volúmenes: NFPA 86, de memoria',
-  purge: '20,9 exp(-v/V), bien mezclado; 19,5 %: 29 CFR 1910.146(b)',
-  settled: 'el argón pesa 1,38 veces lo que el aire (gas ideal) y se queda en los fosos',
-  flush: '29 CFR 1910.107(g)(5)',
-};
-
 /** Of each row so many words as a phone shows in a line or two; many more are understood. */
 const wordsShown = 6;
 
@@ -145,23 +121,6 @@ function exampleIn({ locale }: Spoken, name: VocabularyName): string {
   return (ofMethods ? example : example.replace(spraying, nameInAmerica)).replace(first, printed);
 }
 
-/** What the sheets that come with Batchbell say of their figures; a shop's own stand as they were written. */
-const phrases: readonly (readonly [RegExp, string])[] = [
-  [/common practice, no source/g, 'práctica común, sin fuente'],
-  [/invented for the demo/g, 'inventado para la demostración'],
-  [/acetone, then isopropyl alcohol of (?=\d)/g, 'acetona, después alcohol isopropílico al '],
-  [/(?<=\d )minutes\b/g, 'minutos'],
-  [/\bby weight\b/g, 'en peso'],
-  [/\bthe densities\b/g, 'las densidades'],
-  [/\bthe rule\b/g, 'la regla'],
-  [/(?<=\)|%) and (?=\d|\(|las )/g, ' y '],
-];
-
-export function spanishSource(say: Spoken, source: string): string {
-  const told = phrases.reduce((text, [english, spanish]) => text.replaceAll(english, spanish), source);
-  return lawOf(say, ownValue(sources, source) ?? told);
-}
-
 export function spanishNames(say: Spoken): typeof english.names {
   const rules = spanishRuleNames(say);
   return {
@@ -174,7 +133,7 @@ export function spanishNames(say: Spoken): typeof english.names {
     solvent: (id) => spanishSolvents[id],
     rule: (code) => rules[code],
     emergencyField: (field) => emergencyFields[field],
-    figureSource: (id) => lawOf(say, decimals(say, figureSources[id])),
+    figureSource: (id, law) => decimals(say, figureSourceIn(id, spanishSource(say, law))),
     source: (source) => spanishSource(say, source),
   };
 }

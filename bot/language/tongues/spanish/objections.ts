@@ -12,23 +12,27 @@ import { spanishFilmObjection } from './film.ts';
 import { spanishMonitor } from './gas.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishMaterialObjection } from './material.ts';
-import { atTime, capital, lawOf, methodName, spanishPlace, theTime, told } from './names.ts';
+import { atTime, capital, methodName, spanishPlace, theTime, told } from './names.ts';
 import { spanishReadingObjection } from './readings.ts';
 import { spanishSessionObjection } from './session-objections.ts';
+import { spanishSource } from './sources.ts';
 import type { Spoken } from './spoken.ts';
 import { spanishSteps } from './steps.ts';
 import { spanishTroubles } from './troubles.ts';
 
-export const spanishRuleSources = (say: Spoken): Readonly<Record<RuleSource, string>> => ({
+export const spanishRuleSources = (say: Spoken): Readonly<Record<Exclude<RuleSource, 'regulation'>, string>> => ({
   sheet: say.the('sheet'),
   job: 'lo anotado en la pieza',
   'sheet or job': `${say.the('sheet')} o ${say.the('job')}`,
   employer: 'el programa de pintado de la empresa',
-  regulation: lawOf(say, '29 CFR 1910.94 y 1910.107'),
   label: 'lo anotado en la lata',
   'common practice, no source': 'práctica común, sin fuente',
   'the order of the work': 'el orden de los pasos',
 });
+
+/** `law`: of spraying, in the crew's country. */
+export const spanishRuleSource = (say: Spoken, source: RuleSource, law: string): string =>
+  source === 'regulation' ? spanishSource(say, law) : spanishRuleSources(say)[source];
 
 export const spanishNoFigure = (say: Spoken): Readonly<Record<NoFigure, string>> => ({
   unknown: 'no hay lectura de temperatura lo bastante reciente',

@@ -2,7 +2,8 @@
 
 import type { FilmLimits } from '../../../../core/records/curves.ts';
 import type { englishPaper, englishPictures } from '../english/paper.ts';
-import { capital, counted, spanishSource, told } from './names.ts';
+import { capital, counted, told } from './names.ts';
+import { spanishSource } from './sources.ts';
 import type { Spoken } from './spoken.ts';
 
 const filmRules = (say: Spoken): Readonly<Record<FilmLimits['rule'], string>> => ({

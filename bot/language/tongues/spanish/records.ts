@@ -3,9 +3,10 @@
 import type { Applied } from '../../../../core/coat/who-applied.ts';
 import type { ThrownWhy } from '../../../../core/records/material.ts';
 import type { englishRecords } from '../english/records.ts';
-import { atTime, capital, counted, methodName, spanishMaterialName, spanishSource, spanishWho, told } from './names.ts';
+import { atTime, capital, counted, methodName, spanishMaterialName, spanishWho, told } from './names.ts';
 import { spanishPaper, spanishPictures } from './paper.ts';
 import { spanishRingName } from './rings.ts';
+import { spanishSource } from './sources.ts';
 import type { Spoken } from './spoken.ts';
 import { spanishComponents } from './weighing.ts';
 

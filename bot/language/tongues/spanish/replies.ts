@@ -15,7 +15,7 @@ import {
   told,
 } from './names.ts';
 import { spanishNotWritten } from './not-written.ts';
-import { spanishRuleSources } from './objections.ts';
+import { spanishRuleSource } from './objections.ts';
 import { spanishLate, spanishRingName } from './rings.ts';
 import type { Spoken } from './spoken.ts';
 
@@ -126,8 +126,8 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     humidityNotRead: `Humedad sin leer: no se compara con ${say.the('sheet')}.`,
     potOver: 'vida de la mezcla terminada, por vaciar',
     happenedAt: (at, late, figures) => `Pasó ${atTime(figures, at)}, anotado ${figures.minutesUp(late)} después.`,
-    askedBy: (sources, figures) =>
-      `Lo ${sources.length === 1 ? 'pide' : 'piden'}: ${figures.list(sources.map((source) => spanishRuleSources(say)[source]))}.`,
+    askedBy: (sources, law, figures) =>
+      `Lo ${sources.length === 1 ? 'pide' : 'piden'}: ${figures.list(sources.map((source) => spanishRuleSource(say, source, law)))}.`,
     notNow: (codes) => (codes.some((code) => lasting.has(code)) ? 'No se puede' : 'Todavía no'),
     notClear: 'No queda claro',
     notYours: 'No le toca decidirlo',
@@ -191,13 +191,13 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
       supervisor: 'Lo dice un supervisor. Si no hay, quien tenga el mayor rango.',
     },
     helpRules: 'A qué pone reparos, y de quién es la regla:',
-    helpRule: (code, source, liftedBy) => {
+    helpRule: (code, source, law, liftedBy) => {
       const lifts = {
         lead: `${say.a('lead')} lo puede permitir antes: la misma línea, con permiso y el motivo`,
         supervisor: 'un supervisor lo puede permitir antes: la misma línea, con permiso y el motivo',
         nobody: 'nadie lo puede permitir antes',
       };
-      return `${spanishNames(say).rule(code)}: ${spanishRuleSources(say)[source]}; ${lifts[liftedBy]}`;
+      return `${spanishNames(say).rule(code)}: ${spanishRuleSource(say, source, law)}; ${lifts[liftedBy]}`;
     },
     howToLeave: 'Para salir',
     howToLeaveLines: ['Pulse Ctrl-D. Lo anotado se conserva; cuando esto acaba, aquí no sale ningún aviso.'],

@@ -9,6 +9,7 @@ import type { Profile } from '../profile.ts';
 import { spanishChat } from './chat.ts';
 import { spanishFact } from './facts.ts';
 import { spanishHoldReason } from './holds.ts';
+import { spanishLaw } from './law.ts';
 import { spanishMaterial } from './material.ts';
 import { spanishMisread } from './misreads.ts';
 import { capital, spanishNames, spanishTyped } from './names.ts';
@@ -267,6 +268,7 @@ export function spanishIn(locale: Profile['locale']): Words {
     names: spanishNames(say),
     typed: spanishTyped(say),
     session: spanishSession(say),
+    law: spanishLaw(say),
     settings: spanishSettings(say),
     page: spanishPage(say),
     chat: spanishChat(say),

@@ -28,7 +28,7 @@ function linesOf(say: Spoken): Readonly<Record<BriefLineId, string>> {
   return {
     vessel:
       'No vale para trabajar dentro de un tanque o recipiente: ahí manda el permiso de la empresa para espacios confinados.',
-    extraction: `Extracción en marcha y velocidad frontal medida: al menos ${either('0,51 m/s', '100 ft/min')} en el frente abierto.`,
+    extraction: `Extracción en marcha y velocidad frontal medida: al menos ${either('0,51 m/s', '100 ft/min')} en el frente abierto, ${either('0,64 m/s', '125 ft/min')} si la cabina es tan pequeña que no cabe nadie.`,
     'supplied-air': `Sin extracción, al menos aire suministrado para todos los expuestos. Si basta la extracción lo dicen ${say.the('sheet')} y la evaluación escrita de la empresa.`,
     downstream:
       'Quien esté en la cabina detrás de la pieza, a favor del aire, lleva aire suministrado o el equipo de respiración del programa.',
@@ -49,6 +49,8 @@ function linesOf(say: Spoken): Readonly<Record<BriefLineId, string>> {
     'fan-after': 'La extracción sigue mientras se pinta y después, hasta que salgan los vapores del secado.',
     'vapour-dip':
       'El vapor sobre el baño, el escurrido y las piezas húmedas queda por debajo del 25 % del límite inferior de explosividad (LIE).',
+    'vapour-wipe':
+      'Que el aire se mueva donde se pasa trapo, brocha o rodillo: el vapor queda por debajo del 25 % del límite inferior de explosividad (LIE).',
     'vapour-mix': `Mezcle donde salgan al menos ${either('18 m³/h de aire por m² de suelo', '1 ft³/min de aire por ft² de piso')}.`,
     'ignition-path': 'Ninguna fuente de ignición por donde llegue el vapor: pesa más que el aire y corre por el suelo.',
     covered: 'Recipientes tapados cuando no se usan.',
@@ -127,8 +129,6 @@ export function spanishSession(say: Spoken): typeof englishSession {
     titled: (session, what) => `Sesión ${session}: ${what}`,
     insideVessel: `Dentro de un tanque ${say.this('brief')} no vale: hace falta el permiso de la empresa para espacios confinados.`,
     what: (place, sheet, batch) => `${spanishPlace(place)}; ${sheet}${batch === undefined ? '' : `; mezcla ${batch}`}`,
-    lawElsewhere: () =>
-      say.locale === 'es-US' ? undefined : 'Las normas citadas son de EE. UU.: pregunte cuáles rigen aquí.',
     behindTaps: 'Lea también, con los botones: todas las líneas y el cálculo del aire.',
     startsAt: (at, figures) => told`Empieza ${atTime(figures, at)}.`,
     sprays: (people, figures) => `${people.length === 1 ? 'Pinta' : 'Pintan'}: ${figures.list(people)}`,
