@@ -1,6 +1,8 @@
 // What a setting can be set to, one shape a kind, as it is stored. A kind knows nothing of what it is set for.
 
 import { z } from 'zod';
+import { legalFrames } from './calc/legal-frame.ts';
+import { solventIds } from './calc/solvents.ts';
 import { ringsTo, roles } from './crew/crew-commands.ts';
 import { surfaceGrades } from './grades.ts';
 import { emergencyFields } from './session/session-commands.ts';
@@ -10,6 +12,7 @@ import {
   Micrometres,
   MilligramsPerSquareMetre,
   Minutes,
+  PartsPerMillion,
   Percent,
   SquareMetres,
   SquareMetresPerHour,
@@ -36,6 +39,9 @@ export const settingKinds = {
   rate: { squareMetresPerHour: SquareMetresPerHour },
   /** So much in such a time. */
   quota: { grams: Grams, per: z.enum(['day', 'month', 'year']) },
+  law: { law: z.enum(legalFrames) },
+  /** Averaged over a working day. */
+  'day-limit': { solvent: z.enum(solventIds), ppm: PartsPerMillion },
   'crew-name': { crewName: z.string() },
   /** IANA. */
   zone: { zone: z.string() },

@@ -83,6 +83,16 @@ export const settingRows = {
    * would: from memory, no source.
    */
   mixing: { kind: 'factor', leastRole: 'lead', usual: { factor: 5 }, limits: { lowest: 1, highest: 100 } },
+  /** Under whose law it works, where its zone does not say or says it wrongly; `core/crew/crew-law.ts` says what stands. */
+  law: { kind: 'law', leastRole: 'supervisor' },
+  /**
+   * What counts of a solvent over a day, in the place of what is kept: advice made the limit, or the country's own. A law it
+   * makes stricter and never softer (`core/calc/day-limit.ts`).
+   */
+  limit: {
+    ...{ kind: 'day-limit', leastRole: 'supervisor', each: 'solvent' },
+    limits: { lowest: 0, highest: 10_000, above: true },
+  },
   /** What the crew coats in an hour: for plans only. A hectare an hour is no crew of eight. */
   rate: { kind: 'rate', leastRole: 'crew', limits: { lowest: 0, highest: 10_000, above: true } },
   units: { kind: 'units', leastRole: 'crew', personal: true, field: 2, tap: 1 },

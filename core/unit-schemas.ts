@@ -8,6 +8,7 @@ export const Litres = z.number().transform((value) => units.litres(value));
 export const KilogramsPerLitre = z.number().transform((value) => units.kilogramsPerLitre(value));
 export const Celsius = z.number().transform((value) => units.celsius(value));
 export const Percent = z.number().transform((value) => units.percent(value));
+export const PartsPerMillion = z.number().transform((value) => units.partsPerMillion(value));
 export const EpochMs = z.number().transform((value) => units.epochMs(value));
 export const Minutes = z.number().transform((value) => units.minutes(value));
 export const Micrometres = z.number().transform((value) => units.micrometres(value));

@@ -22,8 +22,8 @@ export function limitLines(telling: Telling, sheet: Sheet): readonly string[] {
 
 function dayLimitLines(telling: Telling, id: SolventId): readonly string[] {
   const { words, figures, shop } = telling;
-  const { frame } = shop.crew.spray.law;
-  const found = dayLimitOfSolvent(id, frame);
+  const { law, dayLimits } = shop.crew.spray;
+  const found = dayLimitOfSolvent(id, { law: law.frame, dayLimits });
   if (found === undefined) return [];
   const { ppm, stands, limit, advised } = found;
   const source = limit === undefined ? '' : words.names.source(limit.source);
@@ -31,7 +31,7 @@ function dayLimitLines(telling: Telling, id: SolventId): readonly string[] {
   switch (stands) {
     case 'law':
       // What everybody has known all along needs no line: the source of the sum names the law.
-      return advised === undefined && frame === 'us'
+      return advised === undefined && law.frame === 'us'
         ? []
         : [`${words.law.counted(id, ppm, source, figures)}. ${advice.join('')}`.trim()];
     case 'stand-in':

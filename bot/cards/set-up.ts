@@ -100,6 +100,8 @@ function choicesOf(
       return [...languages].map(([value, label]) => ({ value, label }));
     case 'units':
       return labelled(settings.units);
+    case 'law':
+      return labelled(settings.laws);
     case 'rings':
       return labelled(settings.rings);
     case 'switch':

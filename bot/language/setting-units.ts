@@ -13,6 +13,7 @@ const units: Readonly<Partial<Record<SettingKind, readonly string[]>>> = {
   quota: ['kg/month', 'lb/month', 'kg/day', 'kg/year'],
   booth: ['m2', 'ft2'],
   scale: ['g', 'oz'],
+  'day-limit': ['ppm'],
 };
 
 export const unitsOfSetting = (name: SettingName): readonly string[] => units[settingRows[name].kind] ?? [];
@@ -22,6 +23,7 @@ const told: Readonly<Partial<Record<SettingKind, string>>> = {
   percent: '%',
   rate: 'm2/h',
   scale: 'g',
+  'day-limit': 'ppm',
 };
 
 export const unitOfSetting = (name: SettingName): string => told[settingRows[name].kind] ?? '';
@@ -44,6 +46,8 @@ const examples: Readonly<Record<Exclude<SettingKind, 'sheet' | 'zone' | 'emergen
   roles: 'kari lead',
   booth: 'booth 4m2',
   scale: '0.1g 2kg',
+  law: 'eu',
+  'day-limit': 'toluene 20ppm',
   'surface-limits': '88 sa2.5 40 75um salts 20mg/m2 dust 2',
 };
 

@@ -18,6 +18,8 @@ const writers: { readonly [Kind in SettingKind]: (value: SettingValues[Kind], he
     factor: ({ factor }) => [written(factor, '')],
     rate: ({ squareMetresPerHour }) => [written(squareMetresPerHour, 'm2/h')],
     quota: ({ grams, per }) => [`${written(grams, 'g')}/${per}`],
+    law: ({ law }) => [law],
+    'day-limit': ({ solvent, ppm }) => [solvent, written(ppm, 'ppm')],
     'crew-name': ({ crewName }) => [JSON.stringify(crewName)],
     zone: ({ zone }) => [zone],
     language: ({ language }) => [language],

@@ -3,7 +3,14 @@
 
 import { isFailed } from '../failed.ts';
 import type { PartsPerMillion } from '../units.ts';
-import { dayLimitOf, type ExposureLimit, type LimitBody, lowestLimit, type Substance } from './exposure-limits.ts';
+import {
+  dayLimitOf,
+  type ExposureLimit,
+  type LimitBody,
+  lowestLimit,
+  type Substance,
+  type WithLimits,
+} from './exposure-limits.ts';
 import type { LegalFrame } from './legal-frame.ts';
 import type { Result } from './refusal.ts';
 
@@ -26,7 +33,7 @@ export interface DayLimit {
 }
 
 /** `set`: what the crew has set for it, which makes a law stricter and never softer. */
-export function dayLimit(substance: Substance, law: LegalFrame, set?: PartsPerMillion): Result<DayLimit> {
+export function dayLimit(substance: WithLimits, law: LegalFrame, set?: PartsPerMillion): Result<DayLimit> {
   const body = lawBody[law];
   const own = body === undefined ? undefined : dayLimitOf(substance, body);
   const byLaw = own === undefined || isFailed(own) ? undefined : own;
@@ -39,7 +46,7 @@ export function dayLimit(substance: Substance, law: LegalFrame, set?: PartsPerMi
   return { ppm: found.ppm, stands, limit: found, advised: adviceBelow(substance, found.ppm) };
 }
 
-function adviceBelow({ limits }: Substance, ppm: PartsPerMillion): ExposureLimit | undefined {
+function adviceBelow({ limits }: WithLimits, ppm: PartsPerMillion): ExposureLimit | undefined {
   return limits.find((found) => found.body === 'niosh' && found.kind === 'average' && found.ppm < ppm);
 }
 

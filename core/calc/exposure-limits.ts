@@ -31,6 +31,8 @@ export interface Substance {
   readonly highestUsePpm?: PartsPerMillion;
 }
 
+export type WithLimits = Pick<Substance, 'name' | 'limits'>;
+
 const limit = (body: LimitBody, kind: LimitKind, ppm: number, source: string): ExposureLimit => ({
   ...{ body, kind, source },
   ppm: partsPerMillion(ppm),
@@ -229,18 +231,18 @@ export const substances = {
 export type SubstanceId = keyof typeof substances;
 
 /** The lowest limit of that kind from any body, `no-figure` where none was read. */
-export function lowestLimit(substance: Substance, kind: LimitKind): Result<ExposureLimit> {
+export function lowestLimit(substance: WithLimits, kind: LimitKind): Result<ExposureLimit> {
   return lowestOf(substance, (found) => found.kind === kind, kind);
 }
 
 /** What one body asks for over the day: its average, or where it has only a ceiling, that; `no-figure` for neither. */
-export function dayLimitOf(substance: Substance, body: LimitBody): Result<ExposureLimit> {
+export function dayLimitOf(substance: WithLimits, body: LimitBody): Result<ExposureLimit> {
   const average = substance.limits.find((found) => found.body === body && found.kind === 'average');
   return average ?? lowestOf(substance, (found) => found.body === body, body);
 }
 
 function lowestOf(
-  substance: Substance,
+  substance: WithLimits,
   counts: (limit: ExposureLimit) => boolean,
   what: string,
 ): Result<ExposureLimit> {

@@ -1,8 +1,9 @@
-// Under whose law a crew works: as its zone says, else as its language names a country. A zone that names
+// Under whose law a crew works: as it was set, else as its zone says, else as its language names a country. A zone that names
 // no place (UTC) says nothing; then the rules of the United States stand, which are the ones that were read whole, and the cards
 // ask which hold.
 
 import type { LegalFrame } from '../calc/legal-frame.ts';
+import { lastSaid, type Settled } from '../settled.ts';
 
 export interface CrewLaw {
   readonly frame: LegalFrame;
@@ -13,10 +14,11 @@ export interface CrewLaw {
 interface LawAsked {
   readonly zone: string;
   readonly language: string;
+  readonly settled: Settled;
 }
 
-export function crewLaw({ zone, language }: LawAsked): CrewLaw {
-  const frame = lawOfZone(zone) ?? lawOfLanguage(language);
+export function crewLaw({ zone, language, settled }: LawAsked): CrewLaw {
+  const frame = lastSaid({ settled }, 'law')?.law ?? lawOfZone(zone) ?? lawOfLanguage(language);
   return frame === undefined ? { frame: 'us', assumed: true } : { frame, assumed: false };
 }
 
@@ -56,17 +58,13 @@ function lawOfZone(zone: string): LegalFrame | undefined {
 
 /** Only where it names a country. */
 function lawOfLanguage(language: string): LegalFrame | undefined {
-  const country = language.split('-')[1]?.toUpperCase();
-  switch (country) {
-    case 'US':
-      return 'us';
-    case 'GB':
-      return 'uk';
-    case 'MX':
-      return 'mexico';
-    case 'ES':
-      return 'eu';
-    default:
-      return undefined;
-  }
+  return lawByLanguage.get(language);
 }
+
+const lawByLanguage: ReadonlyMap<string, LegalFrame> = new Map([
+  ['en-US', 'us'],
+  ['es-US', 'us'],
+  ['en-GB', 'uk'],
+  ['es-MX', 'mexico'],
+  ['es-ES', 'eu'],
+]);

@@ -72,7 +72,12 @@ export function foldCrew(file: CrewFile, entries: readonly Entry[]): Crew {
   }
   // Once it is known who there is: who joined later gave the name its capitals.
   const { people } = crew;
-  const spray = spraySettled(entries, settled, (name) => personNamed(people, name) ?? name, crewLaw(crew));
+  const spray = spraySettled(
+    entries,
+    settled,
+    (name) => personNamed(people, name) ?? name,
+    crewLaw({ ...crew, settled }),
+  );
   const alarmEntries = entries.filter(({ fact }) => isFor('alarms', fact));
   return {
     ...crew,

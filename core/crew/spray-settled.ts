@@ -28,6 +28,7 @@ export function spraySettled(
     mixingFactor: standing(said, 'mixing').factor,
     mixingAssumed: allSaid(said, 'mixing').length === 0,
     law,
+    dayLimits: new Map(allSaid(said, 'limit').map(({ solvent, ppm }) => [solvent, ppm])),
     emergency: Object.fromEntries(allSaid(said, 'emergency').map(({ field, text }) => [field, text])),
     shiftChanges,
     dates: datesOf(dated),

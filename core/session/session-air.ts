@@ -2,7 +2,7 @@
 // made. Where nobody said how much is sprayed, the whole pot within an hour, which is the cautious side.
 
 import { type DayLimit, dayLimit, substanceAsIn } from '../calc/day-limit.ts';
-import { lowestLimit, type Substance, substances } from '../calc/exposure-limits.ts';
+import { lowestLimit, type Substance, substances, type WithLimits } from '../calc/exposure-limits.ts';
 import type { LegalFrame } from '../calc/legal-frame.ts';
 import { type Solvent, type SolventId, solventAsIn, solvents } from '../calc/solvents.ts';
 import type { Evaporating } from '../calc/vapour.ts';
@@ -23,7 +23,7 @@ import {
 } from '../units.ts';
 import type { Session } from './session.ts';
 import type { BoothSize } from './session-commands.ts';
-import type { SpraySettings } from './spray-settings.ts';
+import type { DayLimitsSet, SpraySettings } from './spray-settings.ts';
 
 export interface AirNeed {
   readonly gramsPerHour: Grams;
@@ -41,6 +41,7 @@ export interface AirAssumed {
   readonly share: Fraction;
   readonly mixingFactor: number;
   readonly law: LegalFrame;
+  readonly dayLimits: DayLimitsSet;
 }
 
 const anHour = minutes(60);
@@ -49,19 +50,20 @@ const anHour = minutes(60);
 export function airNeed(
   sheet: Sheet,
   gramsPerHour: Grams,
-  { share, mixingFactor, law }: AirAssumed,
+  assumed: AirAssumed,
   edition: Edition = editionOfToday,
 ): AirNeed | undefined {
+  const { share, mixingFactor } = assumed;
   const evaporating = solventsIn(sheet, gramsPerHour)?.map((part) => ({
     ...part,
     solvent: solventAsIn(part.solvent, edition),
   }));
   if (evaporating === undefined) return undefined;
-  const against = evaporating.flatMap((part) => againstLimit(part, law, edition));
+  const against = evaporating.flatMap((part) => againstLimit(part, assumed, edition));
   const lel = flowForSolvents(evaporating, anHour, share);
   const exposure = flowForExposure(against, anHour, mixingFactor);
   const withoutLel = evaporating.filter(({ solvent }) => solvent.lowerExplosiveLimits.length === 0);
-  const withoutLimit = evaporating.filter((part) => againstLimit(part, law, edition).length === 0);
+  const withoutLimit = evaporating.filter((part) => againstLimit(part, assumed, edition).length === 0);
   return {
     gramsPerHour,
     solventLitresPerHour: litres(evaporating.reduce((sum, part) => sum + part.litres, 0)),
@@ -88,17 +90,22 @@ export function solventsIn(sheet: Sheet, mixed: Grams): readonly SolventOf[] | u
 /** kg/L: lighter than every solvent whose density is on the list. */
 const lightest = 0.7;
 
-function againstLimit(part: SolventOf, law: LegalFrame, edition: Edition): readonly AgainstLimit[] {
-  const limit = edition < 6 ? lowestBefore(part.id, edition) : dayLimitOfSolvent(part.id, law);
+function againstLimit(part: SolventOf, assumed: AirAssumed, edition: Edition): readonly AgainstLimit[] {
+  const limit = edition < 6 ? lowestBefore(part.id, edition) : dayLimitOfSolvent(part.id, assumed);
   return limit === undefined ? [] : [{ ...part, limitPpm: limit.ppm }];
 }
 
 /** What counts of it over a day; `undefined` where no figure is kept. */
-export function dayLimitOfSolvent(id: SolventId, law: LegalFrame): DayLimit | undefined {
-  const substance = ownValue<Substance>(substances, id);
-  const found = substance === undefined ? undefined : dayLimit(substance, law);
-  return found === undefined || isFailed(found) ? undefined : found;
+export function dayLimitOfSolvent(
+  id: SolventId,
+  { law, dayLimits }: Pick<AirAssumed, 'law' | 'dayLimits'>,
+): DayLimit | undefined {
+  const found = dayLimit(ownValue<Substance>(substances, id) ?? nothingKept(id), law, dayLimits.get(id));
+  return isFailed(found) ? undefined : found;
 }
+
+/** Of which no figure is kept: only what the crew has set counts. */
+const nothingKept = (id: SolventId): WithLimits => ({ name: id, limits: [] });
 
 /** Before edition 6 the lowest published limit counted, law or not. */
 function lowestBefore(id: SolventId, edition: Edition) {

@@ -40,8 +40,8 @@ export function needOf(
 ): AirNeed | undefined {
   const sprayed = gramsSprayed(situation);
   if (sprayed === undefined) return undefined;
-  const { lelShare: share, mixingFactor, law } = situation.settings;
-  const assumed = { share, mixingFactor, law: law.frame };
+  const { lelShare: share, mixingFactor, law, dayLimits } = situation.settings;
+  const assumed = { share, mixingFactor, law: law.frame, dayLimits };
   return airNeed(situation.session.sheet, sprayed.gramsPerHour, assumed, edition);
 }
 

@@ -1,10 +1,11 @@
 // What the crew has settled for spraying: whether it briefs, who may, its booths, its air, its numbers for need.
 
+import type { SolventId } from '../calc/solvents.ts';
 import type { CrewLaw } from '../crew/crew-law.ts';
 import type { PersonName, PlaceName, SheetId } from '../ids.ts';
 import type { Method } from '../methods.ts';
 import type { Sheet } from '../products/sheet.ts';
-import type { EpochMs, Fraction } from '../units.ts';
+import type { EpochMs, Fraction, PartsPerMillion } from '../units.ts';
 import type { BoothSize, EmergencyField, Qualification } from './session-commands.ts';
 
 export type EmergencyWords = Readonly<Partial<Record<EmergencyField, string>>>;
@@ -18,6 +19,8 @@ export interface SpraySettings {
   readonly lelShare: Fraction;
   readonly mixingFactor: number;
   readonly law: CrewLaw;
+  /** What the crew has set as the limit over a day. */
+  readonly dayLimits: DayLimitsSet;
   /** Nobody has set it: the figure is assumed. */
   readonly mixingAssumed: boolean;
   readonly emergency: EmergencyWords;
@@ -34,6 +37,8 @@ export interface SpraySettings {
   /** What the crew has said of a place's name: whether it means one that people are closed in. */
   readonly confined: ReadonlyMap<PlaceName, boolean>;
 }
+
+export type DayLimitsSet = ReadonlyMap<SolventId, PartsPerMillion>;
 
 export type Dates = Readonly<Partial<Record<Qualification, string>>>;
 

@@ -99,6 +99,7 @@ const typed: Readonly<Record<SettingKind, string>> = {
   ...{ rate: '4m2/h', quota: '100kg/month', 'crew-name': 'Bay two', zone: 'Europe/Madrid', language: 'en' },
   ...{ units: 'metric', rings: 'direct', people: 'kari', roles: 'kari crew', booth: 'booth 4m2', scale: 'bench 0.1g' },
   ...{ emergency: 'call 112', 'place-switch': 'tank-3 off', 'surface-limits': '88 dust 2' },
+  ...{ law: 'eu', 'day-limit': 'toluene 20ppm' },
 };
 
 /** What is no setting, and what must have been said before. */

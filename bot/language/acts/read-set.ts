@@ -15,6 +15,7 @@ import type { Token } from '../typed/token.ts';
 import { withoutAccents } from '../typed/without-accents.ts';
 import { type ActLine, type ActRead, lineWith } from './act-line.ts';
 import { withoutQuotes } from './free-text.ts';
+import { readDayLimit } from './read-day-limit.ts';
 import { readEmergency } from './read-emergency.ts';
 import { readScale } from './read-scale.ts';
 import { readSurfaceLimits } from './read-surface-limits.ts';
@@ -24,6 +25,7 @@ import {
   readBooth,
   readCrewName,
   readLanguage,
+  readLaw,
   readPeople,
   readPlaceSwitch,
   readRings,
@@ -48,6 +50,8 @@ const readers: { readonly [Kind in PlainKind]: (said: ValueSaid) => SettingValue
   factor: readFactor,
   rate: readRate,
   quota: readQuota,
+  law: readLaw,
+  'day-limit': readDayLimit,
   'crew-name': readCrewName,
   zone: readZone,
   language: readLanguage,

@@ -1,5 +1,6 @@
 // Values of settings that are words: names of people, sheets and zones, or one of a few that are known.
 
+import { legalFrames } from '../../../core/calc/legal-frame.ts';
 import { ringsTo, roles } from '../../../core/crew/crew-commands.ts';
 import type { PersonName } from '../../../core/ids.ts';
 import { isOwnKey } from '../../../core/own-key.ts';
@@ -65,6 +66,11 @@ export const readUnits = readOne<SettingValues['units']>((value, said) => {
 export const readRings = readOne<SettingValues['rings']>((value, said) => {
   const rings = oneOf(ringsTo, value);
   return rings === undefined ? otherKind(said, value) : { rings };
+});
+
+export const readLaw = readOne<SettingValues['law']>((value, said) => {
+  const law = oneOf(legalFrames, value);
+  return law === undefined ? otherKind(said, value) : { law };
 });
 
 const positions = { on: true, yes: true, off: false, no: false } as const;

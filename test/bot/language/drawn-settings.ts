@@ -2,6 +2,8 @@
 
 import fc from 'fast-check';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
+import { legalFrames } from '../../../core/calc/legal-frame.ts';
+import { solventIds } from '../../../core/calc/solvents.ts';
 import { ringsTo, roles } from '../../../core/crew/crew-commands.ts';
 import { surfaceGrades } from '../../../core/grades.ts';
 import { emergencyFields } from '../../../core/session/session-commands.ts';
@@ -34,6 +36,8 @@ const drawn: { readonly [Kind in SettingKind]: (limits: Limits) => fc.Arbitrary<
   language: () => fc.record({ language: fc.constantFrom(...shipped.languages.keys()) }),
   units: () => fc.record({ units: fc.constantFrom('metric', 'us') }),
   rings: () => fc.record({ rings: fc.constantFrom(...ringsTo) }),
+  law: () => fc.record({ law: fc.constantFrom(...legalFrames) }),
+  'day-limit': (limits) => fc.record({ solvent: fc.constantFrom(...solventIds), ppm: within(limits) }),
   people: () => fc.record({ people: fc.uniqueArray(person, { maxLength: 3 }) }),
   roles: () =>
     fc.record({

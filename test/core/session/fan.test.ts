@@ -16,7 +16,7 @@ function sheetOf(parts: readonly { readonly solvent: string; readonly percentByM
   return read.sheet;
 }
 
-const quarter = { share: fraction(0.25), mixingFactor: 1, law: 'us' } as const;
+const quarter = { share: fraction(0.25), mixingFactor: 1, law: 'us', dayLimits: new Map() } as const;
 
 describe('the sums', () => {
   it('given a litre of acetone an hour, then no less than by 29 CFR 1910.94(c)(6)(ii): 49.32 m3/h at 2.6 %', () => {

@@ -47,6 +47,7 @@ export const englishChoices: Choices = {
   },
   solvent: {
     'isopropyl-alcohol': 'ipa isopropanol isopropyl 2-propanol alcohol',
+    butoxyethanol: '2-butoxyethanol',
     'methyl-ethyl-ketone': 'mek',
     'methyl-isobutyl-ketone': 'mibk',
     'methoxypropyl-acetate': 'pgmea',

@@ -41,6 +41,8 @@ const names: Readonly<Record<SettingName, SettingWords>> = {
   confined: { label: 'Closed in, by its name', asked: 'which place; on or off' },
   lel: { label: 'Share of the explosive limit', asked: 'share of the lower explosive limit' },
   mixing: { label: 'Mixing factor', asked: 'air mixing factor' },
+  law: { label: 'Law of', asked: 'us, eu, uk, mexico or elsewhere' },
+  limit: { label: 'Limit over a day', asked: 'a solvent and its ppm' },
   rate: { label: 'Coated in an hour', asked: 'coating rate' },
   units: { label: 'Units', asked: 'metric or us' },
   language: { label: 'Your language', asked: 'a language' },
@@ -49,6 +51,13 @@ const names: Readonly<Record<SettingName, SettingWords>> = {
 
 export const englishSettings = {
   names,
+  laws: {
+    us: 'the United States',
+    eu: 'the European Union',
+    uk: 'Great Britain',
+    mexico: 'Mexico',
+    elsewhere: 'another country, of which nothing is kept',
+  },
   units: { metric: 'metric', us: 'US' },
   rings: { thread: 'in the batch’s thread', direct: 'by direct message' },
   role: (person: string, role: string) => `${person} (${role})`,

@@ -53,6 +53,8 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
   confined: { label: 'Espacio confinado', asked: 'qué lugar; sí o no', typed: 'confinado' },
   lel: { label: 'Fracción del LIE', asked: 'fracción del LIE, en %' },
   mixing: { label: 'Factor de mezcla de aire', asked: 'factor de mezcla de aire', typed: 'factor-aire' },
+  law: { label: 'Leyes de', asked: 'us, eu, uk, mexico o elsewhere', typed: 'ley, leyes' },
+  limit: { label: 'Límite de un día', asked: `${say.one('solvent')} y sus ppm`, typed: 'limite, limite-diario' },
   rate: { label: 'Ritmo', asked: 'ritmo de aplicación' },
   units: { label: 'Unidades', asked: 'métricas o us' },
   language: { label: 'Su idioma', asked: 'un idioma' },
@@ -61,6 +63,13 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
 
 export const spanishSettings = (say: Spoken): typeof englishSettings => ({
   names: namesOf(say),
+  laws: {
+    us: 'Estados Unidos',
+    eu: 'la Unión Europea',
+    uk: 'Gran Bretaña',
+    mexico: 'México',
+    elsewhere: 'otro país, del que no consta nada',
+  },
   units: { metric: 'métricas', us: 'EE. UU.' },
   rings: { thread: 'en el hilo de la mezcla', direct: 'por mensaje directo' },
   role: (person, role) => `${person} (${role})`,
