@@ -30,7 +30,7 @@ function dayLimitLines(telling: Telling, id: SolventId): readonly string[] {
   const advice = advised === undefined ? [] : [words.law.advised(advised.ppm, ppm / advised.ppm, id, figures)];
   switch (stands) {
     case 'law':
-      // What everybody has known all along needs no line: the source of the sum names the law.
+      // What has no advice beside it needs no line: the source of the sum names the law.
       return advised === undefined && law.frame === 'us'
         ? []
         : [`${words.law.counted(id, ppm, source, figures)}. ${advice.join('')}`.trim()];

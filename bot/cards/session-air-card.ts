@@ -53,7 +53,6 @@ export function sessionSums(telling: Telling, session: Session): Sums {
       ...(result === undefined ? [words.fanNotMeasured] : []),
       ...(booth === undefined ? [words.noBooth(session.place)] : []),
       ...(leftOut.length === 0 ? [] : [words.withoutFigure(leftOut, telling.figures)]),
-      ...limitLines(telling, session.sheet),
       words.sumOnly,
     ],
   };
@@ -77,7 +76,7 @@ export function sessionAirCard(telling: Telling, session: Session): Card {
   const { titled } = telling.words.session;
   return makeCard(titled(session.number, telling.words.buttons.vent), 'plain', {
     facts,
-    lines: [...lines, ...cautionLines(telling)],
+    lines: [...lines, ...limitLines(telling, session.sheet), ...cautionLines(telling)],
     hazards: sumSources(telling),
     actions: [tap(telling, 'fan-on', `fan ${session.number} on {face-velocity}mps`)],
   });

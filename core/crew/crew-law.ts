@@ -56,15 +56,12 @@ function lawOfZone(zone: string): LegalFrame | undefined {
   return zone.startsWith('Etc/') || !zone.includes('/') ? undefined : 'elsewhere';
 }
 
-/** Only where it names a country. */
-function lawOfLanguage(language: string): LegalFrame | undefined {
-  return lawByLanguage.get(language);
-}
-
-const lawByLanguage: ReadonlyMap<string, LegalFrame> = new Map([
-  ['en-US', 'us'],
-  ['es-US', 'us'],
-  ['en-GB', 'uk'],
-  ['es-MX', 'mexico'],
-  ['es-ES', 'eu'],
+/** As a language names its country (ISO 3166). */
+const byCountry: ReadonlyMap<string, LegalFrame> = new Map([
+  ['US', 'us'],
+  ['GB', 'uk'],
+  ['MX', 'mexico'],
+  ['ES', 'eu'],
 ]);
+
+const lawOfLanguage = (language: string): LegalFrame | undefined => byCountry.get(language.split('-')[1] ?? '');

@@ -24,6 +24,7 @@ export function sessionTalk(
   crewFile: CrewFile = sprayCrew,
   tongues = shipped,
   since = epochMs(Date.UTC(2026, 2, 2, 8)),
+  shelf = demoShelf,
 ) {
   const clock = virtualClock(since);
   const heard: Answer[] = [];
@@ -39,7 +40,7 @@ export function sessionTalk(
     error: (event: string, details?: object) => expect.fail(`${event} ${JSON.stringify(details)}`),
   };
   const store = typeof record === 'string' ? openSqliteStore(record) : record;
-  const { host, overview, ringer } = wire({ store, clock, log, crewFile, tongues, shelf: demoShelf, frontEnd });
+  const { host, overview, ringer } = wire({ store, clock, log, crewFile, tongues, shelf, frontEnd });
   const terminal = createTerminal({ host, overview, clock, tongues, crewFile, as: 'omar' });
   let lines = 0;
   const say = async (line: string): Promise<Answer> => {

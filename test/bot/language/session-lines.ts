@@ -10,6 +10,7 @@ import {
   metresPerSecond,
   metresPerSecondFromFeetPerMinute,
   minutes,
+  partsPerMillion,
   percent,
   squareMetres,
 } from '../../../core/units.ts';
@@ -19,6 +20,8 @@ import { act, ask, happenedAt, miss, type TypedLine } from './typed-line.ts';
 const assessed = { stance: { is: 'permitted', why: 'written assessment VA-2026-3, yard door open' } as const };
 
 const bench = { name: 'scale', scale: 'bench', stepGrams: grams(0.1), mostGrams: grams(2_000) } as const;
+const dayLimit = (solvent: 'butoxyethanol' | 'methoxypropyl-acetate', ppm: number) =>
+  ({ verb: 'set', setting: { name: 'limit', solvent, ppm: partsPerMillion(ppm) } }) as const;
 
 export const sessionLines: readonly TypedLine[] = [
   act('brief', { verb: 'brief' }),
@@ -169,6 +172,12 @@ export const sessionLines: readonly TypedLine[] = [
   }),
   act('set lel 20%', { verb: 'set', setting: { name: 'lel', percent: percent(20) } }),
   miss('set lel 40%', 'impossible', '40%'),
+  act('set limit 2-butoxyethanol 5ppm', dayLimit('butoxyethanol', 5)),
+  act('set limit pgmea 20.5 ppm', dayLimit('methoxypropyl-acetate', 20.5)),
+  miss('set limit toluene 20', 'unit-missing', '20', 'set limit toluene 20ppm'),
+  miss('set limit coffee 20ppm', 'left-over', 'coffee'),
+  act('set law eu', { verb: 'set', setting: { name: 'law', law: 'eu' } }),
+  act('set law elsewhere', { verb: 'set', setting: { name: 'law', law: 'elsewhere' } }),
   act('set mixing 5', { verb: 'set', setting: { name: 'mixing', factor: 5 } }),
   act('set emergency call 112, gate 2', {
     verb: 'set',

@@ -7,6 +7,7 @@ import {
   metresPerSecond,
   micrometres,
   minutes,
+  partsPerMillion,
   percent,
   revolutionsPerMinute,
   squareMetres,
@@ -186,6 +187,11 @@ export const spanishLines: readonly TypedLine[] = [
     },
   }),
   act('fijar límite-aire 3h', { verb: 'set', setting: { name: 'air-limit', minutes: minutes(180) } }),
+  act('fijar límite acetona 500 ppm', {
+    verb: 'set',
+    setting: { name: 'limit', solvent: 'acetone', ppm: partsPerMillion(500) },
+  }),
+  act('fijar ley eu', { verb: 'set', setting: { name: 'law', law: 'eu' } }),
   act('fijar zona madrid', { verb: 'set', setting: { name: 'zone', zone: 'Europe/Madrid' } }),
   act('fijar puesto kari encargada', {
     verb: 'set',

@@ -16,7 +16,7 @@ const ofTheRecord = [
   ...['core/crew/alarm-decide.ts', 'core/records/solvent-names.ts', 'core/session/confined-places.ts'],
 ];
 /** The same letters for something else: a locale's code, a company, an abbreviation. */
-const alike = new Set(['en', 'num', 'si', 'por', 'final', 'status', 'normal', 'airless', 'su']);
+const alike = new Set(['en', 'es', 'num', 'si', 'por', 'final', 'status', 'normal', 'airless', 'su']);
 
 const wordsOf = (text: string): readonly string[] => withoutAccents(text.toLowerCase()).match(/[a-z]+/g) ?? [];
 
