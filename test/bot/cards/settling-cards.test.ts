@@ -59,7 +59,9 @@ describe('what is not theirs to settle', () => {
 
   it('is in the help of set and of the dates', async () => {
     const { say } = sessionTalk();
-    expect((await say('help set')).text).toMatch(/A supervisor sets: Whose law holds, Day limit of a solvent, Brief before spraying: off\./);
+    expect((await say('help set')).text).toMatch(
+      /A supervisor sets: Whose law holds, Day limit of a solvent, Brief before spraying: off\./,
+    );
     expect((await say('help set')).text).toMatch(/Anybody sets: Coated in an hour, Units, Your language, Your bells\./);
     expect((await say('help fit')).text).toMatch(/A lead or a supervisor sets: fit test\./);
     expect((await say('help bell')).text).not.toMatch(/sets:/);

@@ -54,7 +54,11 @@ const namesOf = (say: Spoken): Readonly<Record<SettingName, SettingWords>> => ({
   lel: { label: 'Fracción del LIE', asked: 'fracción del LIE, en %' },
   mixing: { label: 'Factor de mezcla de aire', asked: 'factor de mezcla de aire', typed: 'factor-aire' },
   law: { label: 'Leyes que rigen', asked: 'us, eu, uk, mexico o elsewhere', typed: 'ley, leyes' },
-  limit: { label: `Límite diario de ${say.a('solvent')}`, asked: `${say.one('solvent')} y sus ppm`, typed: 'limite, limite-diario' },
+  limit: {
+    label: `Límite diario de ${say.a('solvent')}`,
+    asked: `${say.one('solvent')} y sus ppm`,
+    typed: 'limite, limite-diario',
+  },
   rate: { label: 'Ritmo', asked: 'ritmo de aplicación' },
   units: { label: 'Unidades', asked: 'métricas o us' },
   language: { label: 'Su idioma', asked: 'un idioma' },
