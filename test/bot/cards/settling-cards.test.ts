@@ -60,7 +60,7 @@ describe('what is not theirs to settle', () => {
   it('is in the help of set and of the dates', async () => {
     const { say } = sessionTalk();
     expect((await say('help set')).text).toMatch(
-      /A supervisor sets: Whose law holds, Day limit of a solvent, Brief before spraying: off\./,
+      /A supervisor sets: Brief before spraying: off, Whose law holds, Day limit of a solvent\./,
     );
     expect((await say('help set')).text).toMatch(/Anybody sets: Coated in an hour, Units, Your language, Your bells\./);
     expect((await say('help fit')).text).toMatch(/A lead or a supervisor sets: fit test\./);
