@@ -3,6 +3,7 @@
 import { peopleLeading } from '../../core/crew/crew.ts';
 import { localDay } from '../../core/crew/local-day.ts';
 import type { PersonName } from '../../core/ids.ts';
+import { asksDiisocyanateTraining } from '../../core/session/people-rules.ts';
 import { exposedIn, flushState, type Session, unacknowledged } from '../../core/session/session.ts';
 import { qualifications, sessionGears } from '../../core/session/session-commands.ts';
 import { watchersOf } from '../../core/session/session-reminders.ts';
@@ -58,6 +59,7 @@ export function breathingLines(telling: Telling, session: Session): readonly str
       : sheet.sensitisers.named.length === 0
         ? []
         : [words.sensitisers(sheet.sensitisers.named, telling.figures)]),
+    ...(asksDiisocyanateTraining(session, settings) ? [telling.words.law.diisocyanates] : []),
     ...(rests ? [words.restsOn(assessment, sheet.name, telling.figures)] : []),
   ];
 }

@@ -30,17 +30,29 @@ export const peopleRules: readonly Rule<SprayCase>[] = [
     liftedBy: 'supervisor',
     since: 6,
     check: ({ session, settings, at }) => {
-      const kept = qualifications.filter((what) => settings.dated.some((each) => each.what === what && each.at <= at));
+      const byLaw = asksDiisocyanateTraining(session, settings);
+      const kept = qualifications.filter(
+        (what) => (byLaw && what === 'training') || settings.dated.some((each) => each.what === what && each.at <= at),
+      );
       const undated = undatedOf(settings, exposedIn(session), at).flatMap(({ person, what }) => {
         const asked = what.filter((each) => kept.includes(each));
         return asked.length === 0 ? [] : [{ person, what: asked }];
       });
       return undated.length === 0 || isAllowedIn(session, 'dates-not-known')
         ? undefined
-        : { code: 'dates-not-known', undated };
+        : { code: 'dates-not-known', undated, ...(byLaw && { forDiisocyanates: true }) };
     },
   },
 ];
+
+/**
+ * In the European Union nobody works with diisocyanates untrained: REACH, Regulation (EC) No 1907/2006, annex XVII, entry 74, from
+ * memory. So its date is asked of a crew that has told of none.
+ */
+export const asksDiisocyanateTraining = (
+  { sheet }: Pick<Session, 'sheet'>,
+  { law }: Pick<SpraySettings, 'law'>,
+): boolean => law.frame === 'eu' && (sheet.sensitisers?.named.some(({ kind }) => kind === 'isocyanates') ?? false);
 
 /** Nobody was said to stay near or to have moved out. */
 export const isNearUnknown = ({ stays, movedOut }: Pick<Session, 'stays' | 'movedOut'>): boolean =>

@@ -66,7 +66,12 @@ export type SessionObjection =
   | { readonly code: 'confined-place'; readonly session: SessionNumber; readonly place: PlaceName }
   | { readonly code: 'not-qualified'; readonly ranOut: readonly RunOut[] }
   | { readonly code: 'near-not-named'; readonly session: SessionNumber }
-  | { readonly code: 'dates-not-known'; readonly undated: readonly Undated[] }
+  | {
+      readonly code: 'dates-not-known';
+      readonly undated: readonly Undated[];
+      /** The law asks for the training, whether the crew keeps its dates or not. */
+      readonly forDiisocyanates?: true;
+    }
   | {
       readonly code: 'air-not-summed';
       readonly session: SessionNumber;

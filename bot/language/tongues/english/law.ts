@@ -22,6 +22,8 @@ export const englishLaw = {
     `${englishSolvents[solvent]}: no limit of this country's own is kept. The lowest known stands in, ${figures.ppm(ppm)} over the day (${source}). Ask whoever sees to health here, and set it: set limit ${solvent}, and the ppm`,
   setHere: (solvent: SolventId, ppm: PartsPerMillion, figures: Figures) =>
     `${englishSolvents[solvent]}: ${figures.ppm(ppm)} over the day counts, as set here`,
+  diisocyanates:
+    'Diisocyanates: whoever sprays or stays near has the training that REACH asks for (annex XVII, entry 74, every five years; from memory). Its date is noted as training.',
   indicative:
     'The directives’ limits are indicative: the country’s own may be lower. Ask whoever sees to health here, and say set limit where it is.',
   oldTable: (ids: readonly SolventId[], figures: Figures) =>

@@ -10,6 +10,7 @@ import type {
   SessionUnclear,
 } from '../../../../core/session/session-objections.ts';
 import type { Figures } from '../../figures.ts';
+import { englishLaw } from './law.ts';
 import { englishQualifications, englishSensitisers } from './session.ts';
 import { englishSolvents } from './solvents.ts';
 
@@ -67,7 +68,7 @@ export function englishSessionObjection(objection: SessionObjection, figures: Fi
     case 'near-not-named':
       return `Nobody was named as near in session ${objection.session}. Who else is there? Tap who has moved out or stays, or say near lia out. ${byName}`;
     case 'dates-not-known':
-      return `No date known: ${figures.list(objection.undated.map(({ person, what }) => `${figures.list(what.map((each) => englishQualifications[each]))} of ${person}`))}. Note it, or move them out. ${byName}`;
+      return `No date known: ${figures.list(objection.undated.map(({ person, what }) => `${figures.list(what.map((each) => englishQualifications[each]))} of ${person}`))}. Note it, or move them out.${objection.forDiisocyanates === true ? ` ${englishLaw.diisocyanates}` : ''} ${byName}`;
     case 'air-not-summed':
       return `Nobody can say how much air keeps it from burning: ${notSummed(objection, figures)}. ${byName}`;
     case 'supplied-air-or-none':

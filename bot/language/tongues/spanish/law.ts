@@ -20,6 +20,7 @@ export const spanishLaw = (say: Spoken): typeof englishLaw => ({
     `${spanishSolvents[solvent]}: no consta un límite propio del país. Vale el más bajo que se conoce, ${figures.ppm(ppm)} de media al día (${source}). Pregunte a quien lleve la prevención y fíjelo: fijar límite ${solvent}, y las ppm`,
   setHere: (solvent, ppm, figures) =>
     `${spanishSolvents[solvent]}: cuentan ${figures.ppm(ppm)} de media al día, como se fijó aquí`,
+  diisocyanates: `Diisocianatos: quien pinta o se queda cerca tiene la formación que pide REACH (anexo XVII, entrada 74, cada cinco años; de memoria). Su fecha se anota como ${say.one('training')}.`,
   indicative:
     'Los límites de las directivas son indicativos: el del país puede ser más bajo. Pregunte a quien lleve la prevención y, si lo es, escriba fijar límite.',
   oldTable: (ids, figures) =>

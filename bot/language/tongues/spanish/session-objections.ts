@@ -10,6 +10,7 @@ import type {
   SessionUnclear,
 } from '../../../../core/session/session-objections.ts';
 import type { Figures } from '../../figures.ts';
+import { spanishLaw } from './law.ts';
 import { capital, spanishNames, spanishPlace } from './names.ts';
 import { spanishQualifications, spanishSensitisers } from './session.ts';
 import type { Spoken } from './spoken.ts';
@@ -69,7 +70,7 @@ export function spanishSessionObjection(say: Spoken, objection: SessionObjection
     case 'near-not-named':
       return `En la sesión ${objection.session} no se nombró a nadie cerca. ¿Quién más hay? Toque quién salió o quién se queda, o escriba: cerca lia fuera. ${byName}`;
     case 'dates-not-known':
-      return `Sin fecha anotada: ${objection.undated.map(({ person, what }) => `${figures.list(what.map((each) => spanishQualifications(say)[each]))} de ${person}`).join('; ')}. Anótela, o que salgan. ${byName}`;
+      return `Sin fecha anotada: ${objection.undated.map(({ person, what }) => `${figures.list(what.map((each) => spanishQualifications(say)[each]))} de ${person}`).join('; ')}. Anótela, o que salgan.${objection.forDiisocyanates === true ? ` ${spanishLaw(say).diisocyanates}` : ''} ${byName}`;
     case 'air-not-summed':
       return `Nadie sabe cuánto aire evita que arda: ${notSummed(say, objection, figures)}. ${byName}`;
     case 'supplied-air-or-none':
