@@ -26,6 +26,7 @@ import { decideOk, decideSet, decideUsed } from './crew/crew-decide.ts';
 import { decideGas } from './crew/gas-decide.ts';
 import { decideHandover, decideShift, decideTakeover } from './crew/shift-decide.ts';
 import { type Deciders, type Decision, type Said, unclear } from './decision.ts';
+import { farFigures } from './far-figures.ts';
 import { EventBody, type NewEvent } from './history.ts';
 import { decideDoor, decideOut, decideTemp } from './part/load-decide.ts';
 import {
@@ -116,6 +117,8 @@ export function decide(shop: Shop, said: Said): Decision {
   if (said.at > said.now) return unclear({ code: 'in-the-future', at: said.at, now: said.now });
   const decision = heldByAlarm(shop, said, decideVerb(shop, said.command.verb, said));
   if (decision.kind !== 'accepted') return decision;
+  const figures = said.stance.is === 'asked' ? farFigures(shop, said.command, said.by) : [];
+  if (figures.length > 0) return unclear({ code: 'far-reading', from: 'usual', figures });
   return { ...decision, events: decision.events.map((event) => noting(said.command, event)) };
 }
 

@@ -9,6 +9,7 @@ import type { UndoUnclear } from './corrections/undo-objections.ts';
 import type { Role } from './crew/crew-commands.ts';
 import type { CrewUnclear } from './crew/crew-unclear.ts';
 import type { AlarmObjection } from './crew/open-alarms.ts';
+import type { FarFigure } from './far-figures.ts';
 import type { BatchNumber, PartName, PersonName, SheetId } from './ids.ts';
 import type { Method } from './methods.ts';
 import type { HoldingCode } from './part/holding-codes.ts';
@@ -86,6 +87,8 @@ export type Unclear =
       readonly code: 'new-part';
       readonly unknown: readonly { readonly part: PartName; readonly near: readonly PartName[] }[];
     }
+  /** Figures outside what is usual. */
+  | { readonly code: 'far-reading'; readonly from: 'usual'; readonly figures: readonly FarFigure[] }
   | { readonly code: 'no-densities'; readonly sheet: SheetId }
   | { readonly code: 'in-the-future'; readonly at: EpochMs; readonly now: EpochMs }
   | {

@@ -11,6 +11,7 @@ import { lineOf, type Telling, tap, undoLine } from './card-context.ts';
 import { heatHazards } from './dead-pot.ts';
 import { partsMeant } from './did-you-mean-part.ts';
 import { personsMeant } from './did-you-mean-person.ts';
+import { farTaps } from './far-taps.ts';
 import { insteadTaps, ventilationCaution } from './instead.ts';
 import { materialMeant } from './material-taps.ts';
 import { newPartTaps } from './new-part-taps.ts';
@@ -121,7 +122,7 @@ function meantTaps(telling: Telling, request: Request, unclear: Unclear): readon
         meant(`load-${i + 1}`, telling.figures.list(said.parts), said),
       );
     case 'far-reading':
-      return farTaps(telling, request, unclear);
+      return farTaps(telling, request, unclear, line);
     case 'wet-bulb-cannot-be': {
       const { celsius, wetBulbCelsius } = unclear;
       if (command.verb !== 'air' || celsius >= wetBulbCelsius) return [];
@@ -144,20 +145,6 @@ function meantTaps(telling: Telling, request: Request, unclear: Unclear): readon
     default:
       return materialMeant(telling, request, unclear, line);
   }
-}
-
-/** It is so; it was another figure; it is out. */
-function farTaps(
-  telling: Telling,
-  { command, at }: Request,
-  { part, celsius }: Extract<Unclear, { code: 'far-reading' }>,
-): readonly CardAction[] {
-  const label = `${part}: ${telling.figures.temperature(celsius)}`;
-  return [
-    { id: 'as-read', label, line: lineOf(telling, { command, at, stance: { is: 'happened' } }) },
-    tap(telling, 'temp', `temp ${part} {part-temperature}C`),
-    tap(telling, 'out', lineOf(telling, { command: { verb: 'out', parts: [part] }, stance: { is: 'asked' } })),
-  ];
 }
 
 /** The second tap says what it takes back, and up to which entry it was told what rests on it: what comes after asks anew. */

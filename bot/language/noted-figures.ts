@@ -15,6 +15,7 @@ import {
   squareMetres,
 } from '../../core/units.ts';
 import { type Noted, notedIn } from '../../core/verbs/noted.ts';
+import type { SlotRow } from '../../core/verbs/slot-row.ts';
 import type { Figures } from './figures.ts';
 import type { Slot } from './slots.ts';
 
@@ -27,7 +28,10 @@ export function withNoted(said: string, fact: Fact, figures: Figures, labels: La
   );
 }
 
-export function notedFigure({ slot: { unit }, value }: Noted, figures: Figures): string {
+export const notedFigure = ({ slot: { unit }, value }: Noted, figures: Figures): string =>
+  figureIn(unit, value, figures);
+
+export function figureIn(unit: SlotRow['unit'], value: number, figures: Figures): string {
   switch (unit) {
     case 'g':
       return figures.mass(grams(value));

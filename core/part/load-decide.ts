@@ -64,7 +64,7 @@ function farFromBefore(shop: Shop, said: Said<CommandOf<'temp'>>, name: PartName
   const { run, doors } = part.cure;
   if (before === undefined || before.at < run.from || before.celsius - celsius <= farBelow) return undefined;
   if (doors.some(({ at }) => at >= before.at)) return undefined;
-  return unclear({ code: 'far-reading', part: name, celsius, before });
+  return unclear({ code: 'far-reading', from: 'before', part: name, celsius, before });
 }
 
 function namedOrLoad(shop: Shop, names: readonly PartName[]): readonly PartName[] | undefined {

@@ -47,6 +47,7 @@ export type LoadUnclear =
   /** Much colder than just before, though it is still in the oven by the record. */
   | {
       readonly code: 'far-reading';
+      readonly from: 'before';
       readonly part: PartName;
       readonly celsius: Celsius;
       readonly before: { readonly at: EpochMs; readonly celsius: Celsius };

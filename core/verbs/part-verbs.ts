@@ -48,7 +48,7 @@ export const partVerbs = {
         spoken('metal'),
         length('wall'),
         area('area'),
-        temperature('highest-temperature', {}, { lowest: 0, highest: 1_500 }),
+        temperature('highest-temperature', {}, { lowest: 0, highest: 3_000 }),
       ],
       { orNone: true },
     ),

@@ -10,7 +10,7 @@ import { englishMonitor } from './gas.ts';
 import { englishHoldReason } from './holds.ts';
 import { englishMaterialObjection, englishMaterialUnclear } from './material.ts';
 import { englishCrewUnclear, englishFilmObjection } from './parts.ts';
-import { englishReadingObjection } from './readings.ts';
+import { englishFar, englishReadingObjection } from './readings.ts';
 import { englishSessionObjection, englishSessionUnclear } from './session-objections.ts';
 import { faultsTold } from './sheet-problems.ts';
 import { englishSteps } from './steps.ts';
@@ -209,11 +209,12 @@ export function englishUnclear(unclear: Unclear, figures: Figures): string {
     case 'handover-to-self':
     case 'nothing-to-take-over':
     case 'not-snoozed':
-    case 'far-reading':
     case 'no-countdown':
     case 'no-alarm-on':
     case 'which-load':
       return englishCrewUnclear(unclear, figures);
+    case 'far-reading':
+      return englishFar(unclear, figures);
     case 'no-such-can':
     case 'which-can':
     case 'can-not-wanted':

@@ -186,7 +186,10 @@ export function englishFilmObjection(objection: FilmObjection, figures: Figures)
   }
 }
 
-export function englishCrewUnclear(unclear: CrewUnclear | LoadUnclear, figures: Figures): string {
+export function englishCrewUnclear(
+  unclear: CrewUnclear | Exclude<LoadUnclear, { code: 'far-reading' }>,
+  figures: Figures,
+): string {
   switch (unclear.code) {
     case 'no-such-person':
       return `There is no ${unclear.person} in the crew. People: ${figures.list(unclear.known)}.`;
@@ -204,8 +207,6 @@ export function englishCrewUnclear(unclear: CrewUnclear | LoadUnclear, figures: 
         : `The handover is to ${unclear.waitsFor}: they say take over themselves.`;
     case 'not-snoozed':
       return `${unclear.key} cannot be put off: it runs on whether it rings or not. Do it, or say ok when you have heard it.`;
-    case 'far-reading':
-      return `${unclear.part} read ${figures.temperature(unclear.before.celsius)} at ${figures.timeDown(unclear.before.at)}, and by the record it is still in the oven. Is it at ${figures.temperature(unclear.celsius)}?`;
     case 'no-countdown':
       return unclear.isOn
         ? 'It has rung already, and everybody is called. A lead or supervisor ends it: alarm over.'

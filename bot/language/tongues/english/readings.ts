@@ -1,9 +1,13 @@
 // Readings that fail, in English: which, by what rule, and what holds.
 
+import type { Unclear } from '../../../../core/objections.ts';
 import type { FailedReading } from '../../../../core/part/part-events.ts';
 import type { ReadingObjection } from '../../../../core/part/part-objections.ts';
 import type { Figures } from '../../figures.ts';
+import { figureIn } from '../../noted-figures.ts';
+import { slots } from '../../slots.ts';
 import { englishFilm } from './parts.ts';
+import { slotNames } from './slots.ts';
 
 const onCoupon = ({ coupon }: { readonly coupon?: true | undefined }) => (coupon === true ? ', on its coupon' : '');
 
@@ -31,4 +35,19 @@ export function englishReadingObjection(objection: ReadingObjection, figures: Fi
     case 'rubbed-through':
       return `The film went through at ${objection.doubleRubs} double rubs (that this fails: common practice, no source).`;
   }
+}
+
+type Far = Extract<Unclear, { code: 'far-reading' }>;
+
+export function englishFar(unclear: Far, figures: Figures): string {
+  if (unclear.from === 'before')
+    return `${unclear.part} read ${figures.temperature(unclear.before.celsius)} at ${figures.timeDown(unclear.before.at)}, and by the record it is still in the oven. Is it at ${figures.temperature(unclear.celsius)}?`;
+  const asked = unclear.figures.map(({ slot, values, lowest, highest, bySheet }) => {
+    const shown = (value: number) => figureIn(slots[slot].unit, value, figures);
+    const read = `${slotNames[slot]} ${figures.list(values.map(shown))}`;
+    return bySheet
+      ? `${read}, more than three times off the sheet's film`
+      : `${read}, where ${shown(lowest)} to ${shown(highest)} is usual (common practice, no source)`;
+  });
+  return `Is it so: ${figures.list(asked)}?`;
 }

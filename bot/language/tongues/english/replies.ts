@@ -94,6 +94,7 @@ export const englishReplies = {
   held: (part: string, why: string) => `${part}: on hold${why === '' ? '' : `, ${why}`}`,
   onHold: (why: string) => (why === '' ? 'On hold' : `On hold: ${why}`),
   filmRead: (part: string, state: 'wet' | 'dry') => `${part}: ${state} film`,
+  asRead: 'As read',
   filmCheckOnly: 'A wet film is a check while you work, not an acceptance.',
   fromWetBulb: 'Humidity from the wet bulb, at sea-level pressure (ASHRAE Fundamentals 2017, chapter 1).',
   airRead: (place: string) => `Air, ${place}`,

@@ -147,7 +147,11 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   askNight: (figures) => `Escriba la mínima de la noche: noche ${figures.units === 'us' ? '61F' : '16C'}.`,
 });
 
-export function spanishCrewUnclear(say: Spoken, unclear: CrewUnclear | LoadUnclear, figures: Figures): string {
+export function spanishCrewUnclear(
+  say: Spoken,
+  unclear: CrewUnclear | Exclude<LoadUnclear, { code: 'far-reading' }>,
+  figures: Figures,
+): string {
   switch (unclear.code) {
     case 'no-such-person':
       return `Aquí nadie se llama ${unclear.person}. Gente: ${figures.list(unclear.known)}.`;
@@ -167,8 +171,6 @@ export function spanishCrewUnclear(say: Spoken, unclear: CrewUnclear | LoadUncle
         : `${say.locale === 'es-ES' ? 'El relevo' : 'El turno'} es para ${unclear.waitsFor}: quien lo recibe lo escribe.`;
     case 'not-snoozed':
       return `«${spanishRingName(say, unclear.key, figures)}» no se aplaza: sigue corriendo, avise o no. Hágalo, o conteste enterado al recibirlo.`;
-    case 'far-reading':
-      return `${unclear.part} estaba a ${figures.temperature(unclear.before.celsius)} ${atTime(figures, unclear.before.at)}, y sigue en el horno según consta. ¿Está a ${figures.temperature(unclear.celsius)}?`;
     case 'no-countdown':
       return unclear.isOn
         ? `Ya sonó y se ha llamado a todos. Lo termina ${say.a('lead')} o un supervisor: fin de alarma.`

@@ -1,9 +1,14 @@
 // Readings that fail, in Spanish: which, by what rule, and what holds.
 
+import type { Unclear } from '../../../../core/objections.ts';
 import type { FailedReading } from '../../../../core/part/part-events.ts';
 import type { ReadingObjection } from '../../../../core/part/part-objections.ts';
 import type { Figures } from '../../figures.ts';
+import { figureIn } from '../../noted-figures.ts';
+import { slots } from '../../slots.ts';
 import { spanishFilm } from './film.ts';
+import { atTime } from './names.ts';
+import { spanishSlots } from './slots.ts';
 import type { Spoken } from './spoken.ts';
 
 const onCoupon = ({ coupon }: { readonly coupon?: true | undefined }) => (coupon === true ? ', en su probeta' : '');
@@ -32,4 +37,19 @@ export function spanishReadingObjection(say: Spoken, objection: ReadingObjection
     case 'rubbed-through':
       return `La película cedió a los ${objection.doubleRubs} dobles frotes: así no pasa (práctica común, sin fuente).`;
   }
+}
+
+type Far = Extract<Unclear, { code: 'far-reading' }>;
+
+export function spanishFar(say: Spoken, unclear: Far, figures: Figures): string {
+  if (unclear.from === 'before')
+    return `${unclear.part} estaba a ${figures.temperature(unclear.before.celsius)} ${atTime(figures, unclear.before.at)}, y sigue en el horno según consta. ¿Está a ${figures.temperature(unclear.celsius)}?`;
+  const asked = unclear.figures.map(({ slot, values, lowest, highest, bySheet }) => {
+    const shown = (value: number) => figureIn(slots[slot].unit, value, figures);
+    const read = `${spanishSlots(say)[slot]} ${figures.list(values.map(shown))}`;
+    return bySheet
+      ? `${read}, a más de tres veces de la película ${say.ofThe('sheet')}`
+      : `${read}, cuando lo corriente es de ${shown(lowest)} a ${shown(highest)} (práctica común, sin fuente)`;
+  });
+  return `¿Es así: ${figures.list(asked)}?`;
 }

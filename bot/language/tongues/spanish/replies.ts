@@ -95,6 +95,7 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     held: (part, why) => `${part}: pieza retenida${why === '' ? '' : `, ${why}`}`,
     onHold: (why) => (why === '' ? 'Retenida' : `Retenida: ${why}`),
     filmRead: (part, state) => `${part}: espesor de película ${state === 'wet' ? 'húmeda (EPH)' : 'seca (EPS)'}`,
+    asRead: 'Así se leyó',
     filmCheckOnly: 'La película húmeda sirve para ir viendo, no para dar por buena la pieza.',
     fromWetBulb: 'Humedad por el bulbo húmedo, a presión del nivel del mar (ASHRAE Fundamentals 2017, capítulo 1).',
     airRead: (place) => `Aire, ${spanishPlace(place)}`,

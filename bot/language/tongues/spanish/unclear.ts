@@ -8,6 +8,7 @@ import { spanishMaterialUnclear } from './material.ts';
 import { capital, mixExample, theTime, told } from './names.ts';
 import { spanishObjection } from './objections.ts';
 import { spanishCrewUnclear } from './parts.ts';
+import { spanishFar } from './readings.ts';
 import { spanishSessionUnclear } from './session-objections.ts';
 import { spanishSheetProblem } from './sheet-problems.ts';
 import type { Spoken } from './spoken.ts';
@@ -33,11 +34,12 @@ export function spanishUnclear(say: Spoken, unclear: Unclear, figures: Figures):
     case 'handover-to-self':
     case 'nothing-to-take-over':
     case 'not-snoozed':
-    case 'far-reading':
     case 'no-countdown':
     case 'no-alarm-on':
     case 'which-load':
       return spanishCrewUnclear(say, unclear, figures);
+    case 'far-reading':
+      return spanishFar(say, unclear, figures);
     case 'no-such-can':
     case 'which-can':
     case 'can-not-wanted':

@@ -1,0 +1,157 @@
+// Figures of an act that lie outside what is usual: asked about once, each with the acts that may have been meant. Told as
+// what has happened, they stand as they were read.
+
+import type { Command, CommandOf, Verb } from './commands.ts';
+import { personIn } from './crew/crew.ts';
+import type { UnitSystem } from './crew/unit-system.ts';
+import type { PersonName } from './ids.ts';
+import { isBetween, type Meant, type Measure, meantBy } from './misread-units.ts';
+import type { Sheet } from './products/sheet.ts';
+import { batchOf, type Shop } from './shop.ts';
+import { celsius, grams, metresPerSecond, micrometres, minutes, percent, squareMetres } from './units.ts';
+import { type RangedSlot, timesTheSheets, usualRanges } from './usual-ranges.ts';
+
+export interface FarFigure {
+  readonly slot: RangedSlot;
+  /** In the slot's base unit: all readings of the gauge of which one lies outside. */
+  readonly values: readonly number[];
+  readonly lowest: number;
+  readonly highest: number;
+  /** By the sheet of the part's last coat. */
+  readonly bySheet: boolean;
+  readonly meant: readonly { readonly values: readonly number[]; readonly command: Command }[];
+}
+
+/** One figure of a command, or several readings of one gauge, and the command with others in their place. */
+interface Told {
+  readonly slot: RangedSlot;
+  readonly measure: Measure;
+  readonly values: readonly number[];
+  readonly having: (values: readonly number[]) => Command;
+  readonly range?: { readonly lowest: number; readonly highest: number } | undefined;
+}
+
+/** `by`: who says it, since they read in units of their own. */
+export function farFigures(shop: Shop, command: Command, by: PersonName): readonly FarFigure[] {
+  const { units } = personIn(shop.crew, by);
+  return toldIn(shop, command.verb, command).flatMap((told) => farFrom(told, units));
+}
+
+function farFrom({ slot, measure, values, having, range: ofSheet }: Told, units: UnitSystem): readonly FarFigure[] {
+  const { lowest, highest } = ofSheet ?? usualRanges[slot];
+  const outside = values.filter((value) => !isBetween(value, { lowest, highest }));
+  const meant = meantBy(measure, values, { lowest, highest }, units);
+  // Little film is a bare spot, unless it is just what another unit makes of the sheet's.
+  const isThin = ofSheet !== undefined && outside.every((value) => value < lowest);
+  if (outside.length === 0 || (isThin && !meant.some(({ isUnit }) => isUnit))) return [];
+  const acts = meant.map((each: Meant) => ({ values: each.values, command: having(each.values) }));
+  return [{ slot, values, lowest, highest, bySheet: ofSheet !== undefined, meant: acts }];
+}
+
+type Tellers = { readonly [V in Verb]?: (command: CommandOf<V>, shop: Shop) => readonly Told[] };
+
+function toldIn<V extends Verb>(shop: Shop, verb: V, command: CommandOf<V>): readonly Told[] {
+  return tellers[verb]?.(command, shop) ?? [];
+}
+
+function temperature(
+  slot: RangedSlot,
+  value: number | undefined,
+  having: (celsius: number) => Command,
+): readonly Told[] {
+  return one(slot, 'temperature', value, having);
+}
+
+function one(
+  slot: RangedSlot,
+  measure: Measure,
+  value: number | undefined,
+  having: (value: number) => Command,
+): readonly Told[] {
+  return value === undefined ? [] : [{ slot, measure, values: [value], having: ([other = value]) => having(other) }];
+}
+
+const tellers: Tellers = {
+  air: (said) => [
+    ...temperature('air-temperature', said.air.celsius, (to) => ({
+      ...said,
+      air: { ...said.air, celsius: celsius(to) },
+    })),
+    ...one('humidity', 'percent', said.air.relativeHumidityPercent, (to) => ({
+      ...said,
+      air: { ...said.air, relativeHumidityPercent: percent(to) },
+    })),
+  ],
+  mix: (said) => [
+    ...temperature('air-temperature', said.air?.celsius, (to) => ({
+      ...said,
+      air: { ...said.air, celsius: celsius(to) },
+    })),
+    ...one('humidity', 'percent', said.air?.relativeHumidityPercent, (to) => ({
+      ...said,
+      air: { ...said.air, relativeHumidityPercent: percent(to) },
+    })),
+  ],
+  surface: (said) => temperature('surface-temperature', said.celsius, (to) => ({ ...said, celsius: celsius(to) })),
+  night: (said) =>
+    temperature('lowest-temperature', said.lowestCelsius, (to) => ({ ...said, lowestCelsius: celsius(to) })),
+  temp: (said) => temperature('part-temperature', said.celsius, (to) => ({ ...said, celsius: celsius(to) })),
+  cure: (said) => {
+    const { way } = said;
+    return way.kind === 'oven'
+      ? temperature('oven-temperature', way.setCelsius, (to) => ({ ...said, way: { ...way, setCelsius: celsius(to) } }))
+      : [];
+  },
+  part: (said) =>
+    temperature('highest-temperature', said.details.highestCelsius, (to) => ({
+      ...said,
+      details: { ...said.details, highestCelsius: celsius(to) },
+    })),
+  wet: (said, shop) => [
+    {
+      ...{ slot: 'wet-film', measure: 'film', values: said.wetFilmMicrometres },
+      having: (to) => ({ ...said, wetFilmMicrometres: to.map(micrometres) }),
+      range: filmsOf(sheetOn(shop, said.part), 'wet'),
+    },
+  ],
+  film: (said, shop) => [
+    {
+      ...{ slot: 'dry-film', measure: 'film', values: said.dryFilmMicrometres },
+      having: (to) => ({ ...said, dryFilmMicrometres: to.map(micrometres) }),
+      range: filmsOf(sheetOn(shop, said.part), 'dry'),
+    },
+  ],
+  open: (said) => one('can-mass', 'mass', said.grams, (to) => ({ ...said, grams: grams(to) })),
+  received: (said) => one('can-mass', 'mass', said.grams, (to) => ({ ...said, grams: grams(to) })),
+  door: (said) => one('door-time', 'duration', said.openMinutes, (to) => ({ ...said, openMinutes: minutes(to) })),
+  fan: (said) =>
+    one('face-velocity', 'speed', said.faceMetresPerSecond, (to) => ({
+      ...said,
+      faceMetresPerSecond: metresPerSecond(to),
+    })),
+  set: (said) => {
+    const { setting } = said;
+    return setting.name === 'booth'
+      ? one('area', 'area', setting.faceSquareMetres, (to) => ({
+          ...said,
+          setting: { ...setting, faceSquareMetres: squareMetres(to) },
+        }))
+      : [];
+  },
+};
+
+function sheetOn(shop: Shop, name: string): Sheet | undefined {
+  const part = shop.parts.get(name);
+  return part && batchOf(shop, part)?.sheet;
+}
+
+/** Of one coat; `undefined` where the sheet gives none. */
+function filmsOf(sheet: Sheet | undefined, state: 'wet' | 'dry'): Told['range'] {
+  const film = sheet?.film;
+  if (film === undefined) return undefined;
+  const perDry = state === 'wet' ? 100 / film.volumeSolidsPercent : 1;
+  return {
+    lowest: (film.lowestDryMicrometres * perDry) / timesTheSheets,
+    highest: film.highestDryMicrometres * perDry * timesTheSheets,
+  };
+}
