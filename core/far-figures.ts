@@ -129,6 +129,7 @@ const tellers: Tellers = {
       ...said,
       faceMetresPerSecond: metresPerSecond(to),
     })),
+  o2: (said) => one('gas-share', 'percent', said.value, (to) => ({ ...said, value: percent(to) })),
   set: (said) => {
     const { setting } = said;
     return setting.name === 'booth'

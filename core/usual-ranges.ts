@@ -33,6 +33,8 @@ export const usualRanges = {
   'door-time': byPractice(0, 60),
   /** A booth's face gives 0.3 to 1 m/s, a duct more. */
   'face-velocity': byPractice(0.05, 3),
+  /** Oxygen: air has 20.9 %. Of vapour nothing is asked, however much it is: what it means is told at once. */
+  'gas-share': byPractice(0, 25),
   /** Of a booth or of its door. */
   area: byPractice(0.05, 60),
 } as const satisfies Readonly<Record<string, UsualRange>>;

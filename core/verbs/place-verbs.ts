@@ -4,7 +4,8 @@ import { air, newPart, part, place, ppm, share, temperature } from './slot.ts';
 import { verb } from './verb.ts';
 
 const shareRead = {
-  value: share('gas-share', { required: true, amend: true }, { above: false }),
+  // Over a whole limit a monitor may go on counting: what is above all that is read is recorded and objected to, never refused.
+  value: share('gas-share', { required: true, amend: true }, { above: false, highest: 1_000 }),
   place: place('place'),
 };
 const ppmRead = { value: ppm('gas-ppm', { required: true }), place: place('place') };

@@ -31,6 +31,7 @@ describe.each([
   ['received 4 A lot 7731 500kg', 'weight in the can 500 kg', ['500 g?', '50 kg?', 'As read: 500 kg']],
   ['door a1 90m', 'how long the door was open 1 h 30 min', ['2 min?', '9 min?', 'As read: 1 h 30 min']],
   ['temp a1 300C', 'temperature read on the part 300 °C', ['148.9 °C?', '30 °C?', 'As read: 300 °C']],
+  ['o2 90%', 'share that the monitor shows 90 %', ['As read: 90 %']],
   ['fan 6m/s', 'face velocity 6 m/s', ['0.6 m/s?', '0.06 m/s?', 'As read: 6 m/s']],
   ['set booth 400m2', 'area 400 m²', ['37.16 m²?', '40 m²?', 'As read: 400 m²']],
 ] as const)('given "%s"', (line, asked, labels) => {
@@ -80,6 +81,12 @@ it('given a speaker of Spanish, then it is asked in Spanish', async () => {
   );
   expect(offered(card)).toEqual(['29,4 °C?', '8,5 °C?', 'Así se leyó: 85 °C']);
   expect(taps(await say('película húmeda a1 150um'))['as-read']).toBe(undefined);
+});
+
+it('given 150 % of the explosive limit, then it is recorded at once, and what follows is said', async () => {
+  const { say } = await talkAfter(air);
+  const read = await say('lel 150%');
+  expect([read.recorded, read.card.tone]).toEqual([true, 'stop']);
 });
 
 it('given 0 %, then no hygrometer shows it, and the gate stays as it was', async () => {
