@@ -41,11 +41,17 @@ function farFrom({ slot, measure, values, having, range: ofSheet }: Told, units:
   const { lowest, highest } = ofSheet ?? usualRanges[slot];
   const outside = values.filter((value) => !isBetween(value, { lowest, highest }));
   const meant = meantBy(measure, values, { lowest, highest }, units);
-  // Little film is a bare spot, unless it is just what another unit makes of the sheet's.
   const isThin = ofSheet !== undefined && outside.every((value) => value < lowest);
-  if (outside.length === 0 || (isThin && !meant.some(({ isUnit }) => isUnit))) return [];
+  if (outside.length === 0 || (isThin && !meant.some((each) => each.isUnit && isOfSheet(each, lowest, highest))))
+    return [];
   const acts = meant.map((each: Meant) => ({ values: each.values, command: having(each.values) }));
   return [{ slot, values, lowest, highest, bySheet: ofSheet !== undefined, meant: acts }];
+}
+
+/** Little film is a bare spot, unless another unit makes just the sheet's of it. */
+function isOfSheet({ values }: Meant, lowest: number, highest: number): boolean {
+  const own = { lowest: lowest * timesTheSheets, highest: highest / timesTheSheets };
+  return values.every((value) => isBetween(value, own));
 }
 
 type Tellers = { readonly [V in Verb]?: (command: CommandOf<V>, shop: Shop) => readonly Told[] };

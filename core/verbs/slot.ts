@@ -113,7 +113,7 @@ const figures = {
   mass: figure('mass', 'g', massUnits, tonne),
   // The number of a tonne, or of 1,000 L, is the same for both.
   volume: figure('volume', 'L', ['L', 'gal'], { ...tonne, unit: 'mL' }),
-  temperature: figure('temperature', 'C', ['C', 'F'], { lowest: -60, highest: 100, unit: 'degC' }),
+  temperature: figure('temperature', 'C', ['C', 'F'], { lowest: -50, highest: 70, unit: 'degC' }),
   length: figure('length', 'mm', ['mm', 'cm', 'in'], { lowest: 0, highest: 2_000, unit: 'mm', above: true }),
   area: figure('area', 'm2', ['m2', 'ft2'], { lowest: 0, highest: 10_000, unit: 'm2', above: true }),
   film: figure('film', 'um', ['um', 'mil'], { lowest: 0, highest: 10_000, unit: 'um' }),

@@ -14,6 +14,7 @@ const offered = (card: { readonly actions: readonly { readonly label: string; re
 
 describe.each([
   ['air 70C 50%', 'air temperature 70 °C', ['21.1 °C?', '7 °C?', 'As read: 70 °C']],
+  ['air 65C 50%', 'air temperature 65 °C', ['18.3 °C?', '6.5 °C?', 'As read: 65 °C']],
   ['air -40C 50%', 'air temperature −40 °C', ['−4 °C?', 'As read: −40 °C']],
   ['air 20C 100%', 'humidity 100 %', ['As read: 100 %']],
   ['surface 85C', 'surface temperature 85 °C', ['29.4 °C?', '8.5 °C?', 'As read: 85 °C']],
