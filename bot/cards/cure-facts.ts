@@ -53,6 +53,7 @@ export function cureLines(telling: Telling, status: PartStatus): readonly string
     ...estimateLines(telling, cure, status.cure),
     ...againLines(telling, cure, status.cure),
     ...doorLines(telling, cure),
+    ...roomLines(telling, status),
     ...humidityLines(telling, cure, status),
   ];
 }
@@ -81,7 +82,24 @@ function doorLines(telling: Telling, { doors }: Cure): readonly string[] {
   return doors.length === 0 ? [] : [telling.words.parts.doors(doors.length, openFor(doors), telling.figures)];
 }
 
-function humidityLines(telling: Telling, cure: Cure, { sheet, air }: PartStatus): readonly string[] {
+/** One progress, what it rests on, one end; what nobody read, and what to say for it. */
+export function roomLines(telling: Telling, { part, sheet, air, cure }: PartStatus): readonly string[] {
+  const { parts, replies } = telling.words;
+  if (part.cure === undefined || cure?.given === undefined || cure.roomEnd === undefined) return [];
+  const { run } = part.cure;
+  const byHumidity = humidityHeldBack(run, sheet?.cure.room?.humidity, air, telling.now).unknown;
+  const unread = minutes(Math.max(cure.given.dose.withoutFigureMinutes.unknown, byHumidity));
+  const night = air.lowest.some(({ to }) => to > run.from);
+  const said = parts.roomCure(cure.clock.progress, night, unread < 1 ? undefined : unread, telling.figures);
+  const end = unread < 1 ? 'read-on' : cure.roomEnd.isLate ? 'untold' : 'told';
+  return [
+    `${said} ${parts.roomCureEnds(end, cure.roomEnd.at, telling.figures)}`,
+    unread < 1 ? replies.roomClock : replies.askNight,
+    ...telling.words.heldBack({ ...cure.given.dose.withoutFigureMinutes, unknown: minutes(0) }, telling.figures),
+  ];
+}
+
+function humidityLines(telling: Telling, cure: Cure, { sheet, air, cure: status }: PartStatus): readonly string[] {
   const range = sheet?.cure.room?.humidity;
   if (cure.way !== 'room' || range === undefined) return [];
   const { parts } = telling.words;
@@ -91,7 +109,9 @@ function humidityLines(telling: Telling, cure: Cure, { sheet, air }: PartStatus)
     ...(held.outside < 1
       ? []
       : [parts.humidityOutside(held.outside, range.lowestPercent, range.highestPercent, telling.figures)]),
-    ...(held.unknown < 1 ? [] : [parts.humidityUnknown(held.unknown, telling.figures)]),
+    ...(held.unknown < 1 || status?.roomEnd !== undefined
+      ? []
+      : [parts.humidityUnknown(held.unknown, telling.figures)]),
     ...(nights ? [parts.nightHumidity] : []),
   ];
 }

@@ -121,9 +121,7 @@ export function curingCard(telling: Telling, status: PartNow, title: string): Ca
   const { oven } = sheet.cure;
   const how = cureLines(telling, status);
   if (part.cure?.way === 'room' || oven === undefined) {
-    const held =
-      cure.given === undefined ? [] : telling.words.heldBack(cure.given.dose.withoutFigureMinutes, telling.figures);
-    return partCard(telling, status, title, [replies.roomClock, ...held, ...how]);
+    return partCard(telling, status, title, how);
   }
   const last = part.temperatures.at(-1);
   const waits = last === undefined || last.celsius < oven.atCelsius;

@@ -23,7 +23,7 @@ import { type Card, type CardAction, type CardFact, makeCard, type Tone } from '
 import { type Telling, tap } from './card-context.ts';
 import { ringFact } from './clock-text.ts';
 import { handoverRing } from './crew-cards.ts';
-import { cureLines, withCures } from './cure-facts.ts';
+import { cureLines, roomLines, withCures } from './cure-facts.ts';
 import { fact } from './facts.ts';
 import { cleaningLines, cleaningTaps } from './gear-cards.ts';
 import { lidFacts } from './lid-lines.ts';
@@ -42,7 +42,7 @@ interface Subject {
   /** The clock that must prove the time, where the ring stands for one. */
   readonly clock: ClockReading | undefined;
   readonly ask: string;
-  /** Of its own, where the proof is missing. */
+  /** Of its own in place of what is asked, where the proof is missing. */
   readonly why?: readonly string[];
   /** Of its own, in place of what to do. */
   readonly lines?: readonly string[];
@@ -68,9 +68,7 @@ export function reminderCard(telling: Telling, ringing: RingingReminder): Card {
       ],
       lines: [
         ...howItRings(telling, ringing),
-        ...(missing
-          ? [subject.ask, ...heldBack(telling, subject.clock), ...(subject.why ?? [])]
-          : (subject.lines ?? [act])),
+        ...(missing ? (subject.why ?? [subject.ask, ...heldBack(telling, subject.clock)]) : (subject.lines ?? [act])),
         // A can's later ring is a step on, or another stir: not one that nobody answered.
         ...(reminder.ring > 1 && nounOf(reminder.stream) !== 'can' ? againLines(telling, ringing) : []),
       ],
@@ -276,6 +274,7 @@ function partSubject(telling: Telling, part: Part, ringing: RingingReminder): Su
   const { askNight, askPartReading } = telling.words.replies;
   const ask = part.cure?.way === 'room' ? askNight : askPartReading;
   const held = heldLines(telling, status);
+  const inRoom = roomLines(telling, status);
   const { overtaken } = telling.words;
   const isOver = rings === overtaken['recoat-over'] || rings === overtaken['surface-over'];
   const lines = [...(isOver ? [rings.act] : coatHeldBack(telling, status, kind, rings.act)), ...held];
@@ -285,7 +284,10 @@ function partSubject(telling: Telling, part: Part, ringing: RingingReminder): Su
     ...{ name: part.name, rings, facts: partFacts(telling, status), taps: partTaps(telling, status), ask },
     ...(lines.length === 0 ? {} : { lines }),
     clock: status.cure?.given,
-    why: cureLines(telling, status),
+    why:
+      inRoom.length > 0
+        ? cureLines(telling, status)
+        : [ask, ...heldBack(telling, status.cure?.given), ...cureLines(telling, status)],
     ...(isUnproved ? { lines: [rings.act, ask, ...held] } : {}),
   };
 }

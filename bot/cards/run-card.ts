@@ -17,6 +17,7 @@ import { unnamedOnRun } from './can-asked.ts';
 import { type Card, type CardAction, makeCard, type Tone } from './card.ts';
 import type { Telling } from './card-context.ts';
 import { clockFacts } from './clock-text.ts';
+import { roomLines } from './cure-facts.ts';
 import { heatHazards, potOverLines } from './dead-pot.ts';
 import { nextTaps } from './next-taps.ts';
 import { partLine } from './part-cards.ts';
@@ -64,7 +65,12 @@ export function partRunCard(telling: Telling, part: Part): Card {
       status.clocks,
       status.clocks.map(({ id }) => id),
     ),
-    lines: [partLine(telling, status), ...afterCureLines(telling, status), ...runLines(telling, run)],
+    lines: [
+      partLine(telling, status),
+      ...roomLines(telling, status),
+      ...afterCureLines(telling, status),
+      ...runLines(telling, run),
+    ],
     actions: [
       ...nextTaps(telling, status.next()),
       ...(batch === undefined ? [] : unsaidTaps(telling, run, batch, { asked: undefined, isOver: true })),

@@ -2,7 +2,8 @@
 // least), the recoat window, and the cure by the part's own temperature in an oven or by the room's.
 
 import { type ClockReading, dueAt, type Run, readClock, type TemperatureLog } from '../calc/clock.ts';
-import type { DoseRules } from '../calc/dose.ts';
+import { type DoseRules, projectedDone } from '../calc/dose.ts';
+import { partStream } from '../ids.ts';
 import type { AirLog } from '../place/place.ts';
 import { ovenLaw, rateLaw, type Sheet } from '../products/sheet.ts';
 import type { StageName } from '../products/sheet-part.ts';
@@ -128,6 +129,27 @@ export function cureDue(part: Part, sheet: Sheet, air: AirLog): CureDue | undefi
   const counted = epochMs(Math.max(cure.run.from, newest ?? cure.run.from));
   const at = minutesAfter(epochMs(due), minutesBetween(counted, warming.reachesAt));
   return { at: epochMs(Math.ceil(at)), basis: 'estimate' };
+}
+
+/**
+ * When a cure in the room that is not given ends, as seen at `now`: once its bell has rung, what is lacking begins now, at
+ * the last reading as far as it is believed.
+ */
+export function roomCureEnd(part: Part, sheet: Sheet, air: AirLog, now: EpochMs): RoomCureEnd | undefined {
+  const due = cureDueAt(part, sheet, air);
+  const rules = cureRules(sheet, 'room');
+  const clock = cureClock(part, sheet, air, now);
+  if (due === undefined) return undefined;
+  const rang = part.rings.get(`${partStream(part.name)}/cure-done`)?.at(-1);
+  const isLate = due < now && rang !== undefined && rang.rangAt >= due;
+  if (!isLate || rules === undefined || clock === undefined) return { at: due, isLate: false };
+  return { at: epochMs(Math.ceil(projectedDone(rules, clock.dose.progress, now, clock.celsius))), isLate: true };
+}
+
+export interface RoomCureEnd {
+  readonly at: EpochMs;
+  /** Its bell has rung without a proof. */
+  readonly isLate: boolean;
 }
 
 /** The newest reading on the part shows the sheet's temperature. */

@@ -11,7 +11,7 @@ import type { EpochMs } from '../units.ts';
 import type { CureWay } from '../verbs/said.ts';
 import type { Failed } from './failed-readings.ts';
 import type { Coat, Part } from './part.ts';
-import { cureClock, cureDue, flashTimes, openUntil, recoatTimes } from './part-clocks.ts';
+import { cureClock, cureDue, flashTimes, openUntil, recoatTimes, roomCureEnd } from './part-clocks.ts';
 import type { HeatNotKnown } from './part-heat.ts';
 import { type SurfaceCase, surfaceRules } from './surface-rules.ts';
 
@@ -206,7 +206,9 @@ const cureGiven: Rule<PartCase> = {
     if (clock?.doneAt !== undefined && clock.doneAt <= at) return undefined;
     const due = clock && cureDue(part, sheet, air);
     const progress = clock?.dose.progress ?? 0;
-    return { code: 'cure-not-given', progress, dueAt: due?.at, measured: due?.basis === 'readings' };
+    const isInRoom = part.cure?.way === 'room' && part.cure.run.to === undefined;
+    const dueAt = isInRoom ? roomCureEnd(part, sheet, air, at)?.at : due?.at;
+    return { code: 'cure-not-given', progress, dueAt, measured: due?.basis === 'readings' };
   },
 };
 

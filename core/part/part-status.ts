@@ -15,7 +15,16 @@ import { celsius, type EpochMs, micrometres, minutes, minutesAfter } from '../un
 import type { CureWay } from '../verbs/said.ts';
 import { type HeatUp, heatUp } from './heat-up.ts';
 import { type Coat, type Part, type PartPhase, phaseOfPart } from './part.ts';
-import { cureClock, cureDue, flashTimes, openUntil, recoatTimes, stagesDue } from './part-clocks.ts';
+import {
+  cureClock,
+  cureDue,
+  flashTimes,
+  openUntil,
+  type RoomCureEnd,
+  recoatTimes,
+  roomCureEnd,
+  stagesDue,
+} from './part-clocks.ts';
 import { surfaceNotice } from './part-reminders.ts';
 import { partHolds } from './part-rules.ts';
 import { earliestSurfaceEnd, type SurfaceEnd, sheetsAtHand } from './surface-life.ts';
@@ -49,6 +58,8 @@ export interface CureStatus {
   /** `undefined` where the sheet knows no such cure. */
   readonly given: ReturnType<typeof cureClock>;
   readonly warming: HeatUp | undefined;
+  /** Of one in the room that is not given yet: its end as it looks now, never in the past. */
+  readonly roomEnd: RoomCureEnd | undefined;
 }
 
 export function partStatus(moment: Moment, part: Part): PartStatus {
@@ -109,7 +120,9 @@ function cureStatus(part: Part, sheet: Sheet, air: AirLog, now: EpochMs): CureSt
     assumed: due !== undefined && due.basis !== 'readings',
   });
   const warming = part.cure.run.to === undefined ? heatUp(part, sheet, air) : undefined;
-  return { clock, given, warming };
+  const isInRoom = part.cure.way === 'room' && part.cure.run.to === undefined && clock.goes !== 'given';
+  const roomEnd = isInRoom ? roomCureEnd(part, sheet, air, now) : undefined;
+  return { clock: roomEnd === undefined ? clock : { ...clock, dueAt: roomEnd.at }, given, warming, roomEnd };
 }
 
 function cureClocks(

@@ -120,6 +120,15 @@ export const englishParts = {
     `${figures.minutesDown(minutes)} without credit: humidity outside the sheet's ${figures.percent(lowest)} to ${figures.percent(highest)}.`,
   humidityUnknown: (minutes: Minutes, figures: Figures) =>
     `${figures.minutesDown(minutes)} without credit: nobody read the humidity.`,
+  /** `unread`: time that nobody read. */
+  roomCure: (proved: number, night: boolean, unread: Minutes | undefined, figures: Figures) => {
+    const by = `${figures.percent(Math.floor(proved * 100))} proved by the readings${night ? ' and the lowest that was told' : ''}`;
+    return unread === undefined ? `${by}.` : `${by}; ${figures.minutesUp(unread)} that nobody read do not count.`;
+  },
+  roomCureEnds: (end: 'read-on' | 'told' | 'untold', at: EpochMs, figures: Figures) => {
+    const given = { 'read-on': 'If it is read on', told: 'Once that is told', untold: 'As it is' };
+    return `${given[end]}, it ends at ${figures.timeUp(at)}.`;
+  },
   nightHumidity: "The night's humidity was not read: taken as the readings before and after it.",
   adhesion: (part: string, rating: string) => `${part}: adhesion ${rating}`,
   adhesionScale: (rating: string): string =>

@@ -106,6 +106,14 @@ export const spanishParts = (say: Spoken): typeof englishParts => ({
   humidityOutside: (minutes, lowest, highest, figures) =>
     `${figures.minutesDown(minutes)} que no cuentan: humedad fuera de lo que pide ${say.the('sheet')}, de ${figures.percent(lowest)} a ${figures.percent(highest)}.`,
   humidityUnknown: (minutes, figures) => `${figures.minutesDown(minutes)} que no cuentan: nadie leyó la humedad.`,
+  roomCure: (proved, night, unread, figures) => {
+    const by = `Por las lecturas${night ? ' y la mínima dicha' : ''} consta el ${figures.percent(Math.floor(proved * 100))}`;
+    return unread === undefined ? `${by}.` : `${by}; ${figures.minutesUp(unread)} sin leer no cuentan.`;
+  },
+  roomCureEnds: (end, at, figures) => {
+    const given = { 'read-on': 'Si se sigue leyendo', told: 'Si eso se dice', untold: 'Tal como está' };
+    return `${given[end]}, termina ${atTime(figures, at, 'up')}.`;
+  },
   nightHumidity: 'No se leyó la humedad de la noche: se toma la de las lecturas de antes y después.',
   adhesion: (part, rating) => `${part}: adherencia ${rating}`,
   adhesionScale: (rating) =>
