@@ -7,6 +7,7 @@ import { figuresFor } from '../../../bot/language/figures.ts';
 import { readLine } from '../../../bot/language/read-line.ts';
 import { shipped } from '../../../bot/language/tongues/tongues.ts';
 import { writeLine } from '../../../bot/language/write-line.ts';
+import { emergencyFields } from '../../../core/session/session-commands.ts';
 import { drawnAt, drawnCommand, drawnStance } from './drawn-commands.ts';
 import { threeTongues } from './pseudo-shift.ts';
 import { shopAtTen } from './shop-at-ten.ts';
@@ -53,6 +54,15 @@ describe('a line as it is shown', () => {
       }),
       { numRuns: 1000 },
     );
+  });
+
+  it.each(emergencyFields)('given the shop’s own steps for %s in a third tongue, then they read as shown', (field) => {
+    const { lineShown } = threeTongues.wordsIn('fi');
+    const figures = figuresFor({ profile: threeTongues.profileOf('fi', 'metric'), units: 'metric', zone, now });
+    const line = lineShown(`set emergency ${field} "gate 2"`, figures);
+    expect(readLine(line, { ...shopAtTen, hearing: threeTongues.hearingIn('fi') }), line).toMatchObject({
+      command: { setting: { name: 'emergency', field } },
+    });
   });
 
   it.each([
