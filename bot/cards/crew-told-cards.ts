@@ -46,7 +46,7 @@ export function assessedCard(telling: Telling, outcome: Recorded): Card {
   const serves = sheet?.sensitisers?.named.length === 0;
   return makeCard(words.assessedTitle, serves ? 'plain' : 'warn', {
     lines: [
-      words.assessed(given.place, given.sheet, given.method, given.until, telling.figures),
+      words.assessed(given.place, sheet?.name ?? given.sheet, given.method, given.until, telling.figures),
       ...(serves ? [] : [words.assessmentIdle(sheet?.name ?? given.sheet)]),
     ],
     actions: outcome.envelopes.slice(0, 1).map(({ seq }) => undoTap(telling, seq)),

@@ -5,7 +5,6 @@ import { roles } from '../../core/crew/crew-commands.ts';
 import { type Deed, deeds, leastRole } from '../../core/crew/who-may.ts';
 import { isOwnKey } from '../../core/own-key.ts';
 import { sprayLaws } from '../../core/session/figure-sources.ts';
-import { exampleIn } from '../language/example-units.ts';
 import { englishVerbs } from '../language/tongues/english/verbs.ts';
 import { type VocabularyName, type VocabularyRow, vocabulary } from '../language/vocabulary.ts';
 import { type Card, makeCard } from './card.ts';
@@ -18,11 +17,7 @@ export function helpCard(telling: Telling, verb: string | undefined): Card {
   const row = rows.find(({ name }) => name === verb || (verb !== undefined && englishVerbs[name].words.includes(verb)));
   if (row === undefined) {
     return makeCard(replies.help, 'plain', {
-      lines: [
-        ...rows.map(({ name }) => exampleIn(typed.example(name), telling.figures.units)),
-        replies.helpHow,
-        replies.caution,
-      ],
+      lines: [...rows.map(({ name }) => exampleHere(telling, name)), replies.helpHow, replies.caution],
       actions: [{ ...tap(telling, 'ring-everybody', 'emergency'), label: session.callForHelp('emergency') }],
     });
   }

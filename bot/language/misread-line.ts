@@ -35,7 +35,7 @@ export function misreadOf(
   reads: (line: string) => boolean,
 ): Misread {
   const { token } = fault;
-  const near = verb ?? (token === undefined ? undefined : nearestVerbs(token.text.toLowerCase(), context.hearing)[0]);
+  const near = verb ?? (token === undefined ? undefined : nearestVerbs(token.text, context.hearing)[0]);
   const usual = (fault.tries ?? usualTries(fault, line, verb, context)).map((each) => each.replace(/[ ?]+$/, ''));
   const needed = neededIn(line, verb?.row.name, context);
   // `help me` is answered with what can be cried, and with no act.
@@ -159,7 +159,7 @@ export function unknownVerb(line: string, tokens: readonly Token[], index: numbe
   const slip = letters ?? token.text;
   const rest = letters === undefined ? after : ` ${token.text.slice(letters.length)}${after}`;
   const later = tokens.find((each, i) => i > index && each.kind === 'word' && verbOfWord(each, hearing) !== undefined);
-  const tries = nearestVerbs(slip.toLowerCase(), hearing)
+  const tries = nearestVerbs(slip, hearing)
     // `casi seca impulsor-7` is not yet dry; one tap would tell a supervisor of a near miss.
     .filter(({ row }) => !(later !== undefined && row.name === 'near-miss'))
     .map((verb) => before + verb.printed + rest);

@@ -3,6 +3,7 @@
 import { distance } from 'fastest-levenshtein';
 import { alarms } from '../../core/session/session-commands.ts';
 import type { Hearing } from './hearing.ts';
+import { withoutAccents } from './typed/without-accents.ts';
 import type { VerbNamed } from './verbs-of-tongues.ts';
 
 const most = 3;
@@ -25,7 +26,8 @@ export function thoseThatRead(
 const alarmWords: ReadonlySet<string> = new Set(alarms);
 
 /** Verbs near a slip of the thumb, nearest first: a letter wrong, missing, doubled, two swapped, or only the beginning. */
-export function nearestVerbs(slip: string, hearing: Hearing): readonly VerbNamed[] {
+export function nearestVerbs(typed: string, hearing: Hearing): readonly VerbNamed[] {
+  const slip = withoutAccents(typed.toLowerCase());
   if (slip.length < 2 || hearing.noSlips.has(slip)) return [];
   const verbWords = [...hearing.verbs];
   const isAlarm = ({ row }: VerbNamed): boolean => alarmWords.has(row.name);

@@ -89,6 +89,8 @@ export type SessionObjection =
       readonly session: SessionNumber;
       readonly place: PlaceName;
       readonly sheet: SheetId;
+      /** As the maker calls it. */
+      readonly product: string;
       /** ISO: the last day of the one that there was. */
       readonly ended?: string;
     }

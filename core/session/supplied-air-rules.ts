@@ -36,7 +36,7 @@ export const suppliedAirRules: readonly Rule<SprayCase>[] = [
       const last = assessmentFor(situation);
       if (last !== undefined && isStanding(last, situation)) return undefined;
       const ended = last === undefined ? {} : { ended: last.until };
-      return { code: 'no-assessment', session: session.number, place, sheet: sheet.id, ...ended };
+      return { code: 'no-assessment', session: session.number, place, sheet: sheet.id, product: sheet.name, ...ended };
     },
   },
 ];

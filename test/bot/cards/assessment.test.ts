@@ -20,7 +20,7 @@ describe('a standing assessment', () => {
     const asked = await say('spray on');
     expect(asked.code).toBe('no-assessment');
     expect(asked.text).toContain(
-      "it rests on the supervisor's standing assessment for booth, demo-clear and spraying: there is none yet",
+      "it rests on the supervisor's standing assessment for booth, Demo Clear and spraying: there is none yet",
     );
     expect(taps(asked)).toMatchObject({
       'supplied-yes': 'supplied 2 yes',
@@ -60,6 +60,6 @@ describe('a standing assessment', () => {
     expect(asked.text).toContain('Sin aire suministrado hace falta la evaluación del supervisor');
     await say('@rosa: set language es');
     const given = await say('@rosa: evaluar demo-clear en cabina hasta 2027-01-31');
-    expect(given.text).toContain('sin aire suministrado, según evaluación: cabina, demo-clear, pistola');
+    expect(given.text).toContain('sin aire suministrado, según evaluación: cabina, Demo Clear, pistola');
   });
 });

@@ -52,6 +52,8 @@ describe('a line typed', () => {
     ['monterrey', ['turno entra', 'relevo kari'], 'Entrega de turno a kari'],
     ['bilbao', ['turno entra', 'relevo kari'], 'cuando tome el relevo'],
     ['monterrey', ['turno entra', 'relevo kari'], 'cuando reciba el turno'],
+    ['houston', ['ya empezó'], '[¿agitar, ya hecho?]'],
+    ['bilbao', ['empiezo'], '[¿agitar?]\n[¿empezar pistola?]'],
     ['houston', ['empezar pistola'], 'Escriba: plática, y quién pinta.'],
     ['bilbao', briefed, 'Lave primero con acetona y después con alcohol isopropílico'],
     // Whose law is quoted.
@@ -157,4 +159,14 @@ describe('a record proved', () => {
     const [language] = places[place];
     expect(shipped.wordsIn(language).records.givenFound(1)).toContain(paper);
   });
+});
+
+it.each([
+  ['bilbao', 'Tomar relevo', 'Dar el relevo…'],
+  ['monterrey', 'Recibir turno', 'Entregar el turno…'],
+  ['houston', 'Recibir turno', 'Entregar el turno…'],
+] as const)('given %s, then who takes the shift taps "%s"', (place, takes, gives) => {
+  const [language, units] = places[place];
+  const { takeover, handover } = shipped.wordsIn(language, units).buttons;
+  expect([takeover, handover]).toEqual([takes, gives]);
 });

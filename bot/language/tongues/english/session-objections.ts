@@ -76,7 +76,7 @@ export function englishSessionObjection(objection: SessionObjection, figures: Fi
     case 'no-assessment': {
       const ended =
         objection.ended === undefined ? 'there is none yet' : `the last one ended on ${figures.date(objection.ended)}`;
-      return `Without supplied air it rests on the supervisor's standing assessment for ${objection.place}, ${objection.sheet} and spraying: ${ended}. A supervisor says assess ${objection.sheet} in ${objection.place} until 2027-01-31. ${byName}`;
+      return `Without supplied air it rests on the supervisor's standing assessment for ${objection.place}, ${objection.product} and spraying: ${ended}. A supervisor says assess ${objection.sheet} in ${objection.place} until 2027-01-31. ${byName}`;
     }
     case 'gear-not-flushed': {
       const what = objection.gear === 'gun' ? 'The gun is' : 'The vessels are';

@@ -9,7 +9,7 @@ import { withNoted } from '../../noted-figures.ts';
 import { spanishGas } from './gas.ts';
 import { spanishHoldReason } from './holds.ts';
 import { spanishHandling } from './material.ts';
-import { methodName, spanishMaterialName, theEnding } from './names.ts';
+import { methodName, spanishMaterialName, taking, theEnding } from './names.ts';
 import { spanishRubs } from './parts.ts';
 import { spanishRingName } from './rings.ts';
 import { spanishSessionFact } from './session-facts.ts';
@@ -158,7 +158,7 @@ function happened(say: Spoken, fact: Exclude<Fact, PlainFact>, figures: Figures)
     case 'HandedOver':
       return `${say.one('handover')} a ${fact.to}`;
     case 'TakenOver':
-      return `toma ${say.the('handover')}`;
+      return taking(say, 'toma', 'recibe');
     case 'RingAnswered':
       return `enterado: ${spanishRingName(say, fact.key, figures)}`;
   }

@@ -187,12 +187,13 @@ export const told = (parts: TemplateStringsArray, ...said: readonly (string | nu
 
 /** In Spain a relief is given and taken, elsewhere the shift is. */
 export const taking = (say: Spoken, ofRelief: string, ofShift: string): string =>
-  say.locale === 'es-ES' ? `${ofRelief} el relevo` : `${ofShift} el turno`;
+  byCountry(say, `${ofRelief} el relevo`, `${ofShift} el turno`);
 
-export const handoverLine = (say: Spoken): string =>
-  say.locale === 'es-ES' ? 'relevo NOMBRE' : 'entregar turno NOMBRE';
+export const handoverLine = (say: Spoken): string => byCountry(say, 'relevo NOMBRE', 'entregar turno NOMBRE');
+export const takeoverLine = (say: Spoken): string => byCountry(say, 'tomar relevo', 'recibir turno');
 
-export const takeoverLine = (say: Spoken): string => (say.locale === 'es-ES' ? 'tomar relevo' : 'recibir turno');
+const byCountry = ({ locale }: Spoken, inSpain: string, inAmerica: string): string =>
+  locale === 'es-ES' ? inSpain : inAmerica;
 
 /** The line that opens a batch, in the reader's units. */
 export const mixExample = (figures: Figures): string =>

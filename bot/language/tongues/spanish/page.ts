@@ -2,7 +2,7 @@
 
 import { celsiusSpread, minutes as toMinutes } from '../../../../core/units.ts';
 import type { englishPage } from '../english/page.ts';
-import { atTime, capital, spanishPlace, withMinutes } from './names.ts';
+import { atTime, capital, spanishPlace, taking, withMinutes } from './names.ts';
 import type { Spoken } from './spoken.ts';
 
 export const spanishPage = (say: Spoken): typeof englishPage => ({
@@ -21,7 +21,7 @@ export const spanishPage = (say: Spoken): typeof englishPage => ({
     'quiet-from': 'Desde, hora en punto',
     'quiet-to': 'Hasta, hora en punto',
     grade: 'Grado, sa2.5 o sp10',
-    person: `Quién toma ${say.the('handover')}`,
+    person: `Quién ${taking(say, 'toma', 'recibe')}`,
     minutes: 'Cuánto tiempo',
     people: 'Quiénes',
     'flush-volume': 'Cuánto',

@@ -133,7 +133,7 @@ export const spanishReplies = (say: Spoken): typeof englishReplies => {
     notClear: 'No queda claro',
     notYours: 'No le toca decidirlo',
     notRead: 'No se entiende',
-    lineMeant: (line) => `¿${line}?`,
+    lineMeant: (line) => (line.startsWith('ya ') ? `¿${line.slice(3)}, ya hecho?` : `¿${line}?`),
     nothingRecorded: 'No se ha anotado nada.',
     movedUnderThumb: (pressed, before) =>
       `La tarjeta cambió bajo el pulgar: se pulsó «${pressed}», y hasta hace un momento ahí ponía «${before}». ¿Cuál se quería?`,

@@ -12,7 +12,7 @@ import { spanishHoldReason } from './holds.ts';
 import { spanishLaw } from './law.ts';
 import { spanishMaterial } from './material.ts';
 import { spanishMisread } from './misreads.ts';
-import { capital, spanishNames, spanishTyped } from './names.ts';
+import { capital, spanishNames, spanishTyped, takeoverLine, taking } from './names.ts';
 import { spanishHeldBack, spanishNoFigure, spanishObjection, spanishRuleSources } from './objections.ts';
 import { spanishPage } from './page.ts';
 import { spanishPapers } from './papers.ts';
@@ -191,8 +191,8 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   'alarm-over': 'Fin de alarma',
   ok: 'Enterado',
   snooze: '5 min más tarde',
-  handover: `Dar ${say.one('handover')}…`,
-  takeover: `Tomar ${say.one('handover')}`,
+  handover: `${taking(say, 'Dar', 'Entregar')}…`,
+  takeover: capital(takeoverLine(say)),
   ack: 'Firmo',
   'ack-for': 'Firma ante mí…',
   'fan-on': 'Extracción, medida…',

@@ -78,7 +78,7 @@ export function spanishSessionObjection(say: Spoken, objection: SessionObjection
     case 'no-assessment': {
       const ended =
         objection.ended === undefined ? 'aún no hay' : `la última acabó el ${figures.date(objection.ended)}`;
-      return `Sin aire suministrado hace falta la evaluación del supervisor para ${spanishPlace(objection.place)}, ${objection.sheet} y pistola: ${ended}. Un supervisor escribe: evaluar ${objection.sheet} en ${spanishPlace(objection.place)} hasta 2027-01-31. ${byName}`;
+      return `Sin aire suministrado hace falta la evaluación del supervisor para ${spanishPlace(objection.place)}, ${objection.product} y ${spanishNames(say).method('spray')}: ${ended}. Un supervisor escribe: evaluar ${objection.sheet} en ${spanishPlace(objection.place)} hasta 2027-01-31. ${byName}`;
     }
     case 'gear-not-flushed': {
       const what = objection.gear === 'gun' ? 'la pistola esté lavada' : 'los recipientes estén lavados';

@@ -1,6 +1,7 @@
 // What a Spanish speaker types, besides the English words: both are always understood.
 
 import type { Opening, Typed } from '../typed.ts';
+import { begins, ends } from './begun-and-ended.ts';
 import { spanishCalm } from './calm.ts';
 import { spanishCries } from './cries.ts';
 import { printedInAmerica } from './in-america.ts';
@@ -36,8 +37,8 @@ const openings: readonly Opening[] = [
     way: 'oven',
     printed: 'al horno',
   },
-  { words: 'entro turno, empiezo turno, empezar turno, inicio turno', verb: 'shift', says: 'yes' },
-  { words: 'salgo turno, acabo turno, termino turno, fin turno', verb: 'shift', says: 'no' },
+  { words: `entro turno, ${begins('turno')}`, verb: 'shift', says: 'yes', printed: 'entro de turno' },
+  { words: `salgo turno, ${ends('turno')}, fin turno`, verb: 'shift', says: 'no', printed: 'salgo de turno' },
   {
     words: 'limpiar recipientes, limpio recipientes, recipientes lavados, recipientes limpios',
     verb: 'flush',

@@ -2,6 +2,7 @@
 // Written as they are spelt; the reader takes them with their accents or without. The first word is the one printed.
 
 import { done, type VerbsTyped, verbWords } from '../typed.ts';
+import { begins, ends } from './begun-and-ended.ts';
 
 /** What stands round a gas monitor’s figure. */
 const monitorWords = 'medidor, detector, gas, lectura, marca, nivel';
@@ -20,14 +21,14 @@ export const spanishVerbs: VerbsTyped = {
   stir: done(
     'agitador en marcha',
     verbWords(
-      'agitar, agitado, agitando, remover, removido, removida, remuevo, agité, agito, agitamos, batir, batido, revolver, revolviendo, agitador marcha, arrancar agitador, arranco agitador, arranca agitador, arranque agitador, arranca, arranque, encender agitador, enciendo agitador, prender agitador, prendo agitador, revuelvo, revolví, bato, batí',
+      `agitar, agitado, agitando, ${begins('agitar', 'agitación', 'agitado')}, remover, removido, removida, remuevo, agité, agito, agitamos, batir, batido, revolver, revolviendo, agitador marcha, arrancar agitador, arranco agitador, arranca agitador, arranque agitador, arranca, arranque, encender agitador, enciendo agitador, prender agitador, prendo agitador, revuelvo, revolví, bato, batí`,
       'agitar 1',
     ),
   ),
   stop: done(
     'agitador parado',
     verbWords(
-      'parar, para, pare, alto, parado, parada, paré, detener, parar agitador, paro, paramos, detenido, agitador parado, paro agitador, para agitador, detener agitador, apagar agitador, apago agitador, apagado agitador',
+      `parar, ${ends('agitar', 'agitación', 'agitado')}, para, pare, alto, parado, parada, paré, detener, parar agitador, paro, paramos, detenido, agitador parado, paro agitador, para agitador, detener agitador, apagar agitador, apago agitador, apagado agitador`,
       'parar 1',
     ),
   ),
@@ -235,11 +236,11 @@ export const spanishVerbs: VerbsTyped = {
   ),
   'from-outside': verbWords('desde-fuera, desde fuera, nadie dentro', 'desde-fuera 4', 'nadie, dentro, fuera, desde'),
   'spray-on': verbWords(
-    'empezar pistola, empieza pistola, pistola abierta, empezar pintado, empiezo pistola, empezamos pistola, empezar pintar, empiezo pintar, empezamos pintar, arrancar pistola, arranco pistola, abrir pistola, pistola marcha',
+    `${begins('pistola', 'pintar', 'pintado', 'aspersión')}, pistola abierta, arrancar pistola, arranco pistola, abrir pistola, pistola marcha`,
     'empezar pistola 4',
   ),
   'spray-off': verbWords(
-    'parar pistola, pistola cerrada, fin pistola, parar pintado, paro pistola, paramos pistola, cerrar pistola, dejar pintar, dejo pintar, dejamos pintar, parar pintar, paro pintar, terminar pintar, termino pintar, terminar pistola, termino pistola, acabo pistola, pistola parada',
+    `parar pistola, ${ends('pistola', 'pintar', 'pintado', 'aspersión')}, pistola cerrada, fin pistola, parar pintado, paro pistola, paramos pistola, cerrar pistola, dejar pintar, dejo pintar, dejamos pintar, parar pintar, paro pintar, pistola parada`,
     'parar pistola 4',
   ),
   flush: verbWords(
