@@ -7,7 +7,7 @@ import { fanGives } from '../../core/session/session-air.ts';
 import type { VapourAsked } from '../../core/session/session-commands.ts';
 import { sheetFor } from '../../core/shop.ts';
 import type { PartNow } from '../../core/status.ts';
-import { grams } from '../../core/units.ts';
+import { grams, squareMetres } from '../../core/units.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { cautionLines } from './caution.ts';
@@ -15,6 +15,9 @@ import { factsOf } from './facts.ts';
 import { figureSource } from './figure-source.ts';
 import { oldTableLines } from './limit-lines.ts';
 import { sheetTaps } from './sheet-taps.ts';
+
+/** A duct 80 cm wide: what is larger is the opening of a door. Our reading, no source. */
+const largestDuct = squareMetres(0.5);
 
 /** By the crew's own sheet, all its solvent leaving in the oven. */
 export function ovenCard(telling: Telling, asked: Extract<VapourAsked, { of: 'oven' }>): Card {
@@ -31,7 +34,9 @@ export function ovenCard(telling: Telling, asked: Extract<VapourAsked, { of: 'ov
   if (isFailed(need)) {
     return makeCard(title, 'warn', { lines: [noOvenAir(telling, need.failed), ...cautionLines(telling)] });
   }
-  const duct = telling.shop.crew.spray.booths.get('oven');
+  const opening = telling.shop.crew.spray.booths.get('oven');
+  const isDoor = opening !== undefined && opening.faceSquareMetres > largestDuct;
+  const duct = isDoor ? undefined : opening;
   const known = fanGives(duct, asked.faceMetresPerSecond);
   const purge =
     known !== undefined && duct?.cubicMetres !== undefined ? purgeBeforeHeat(duct.cubicMetres, known) : undefined;
@@ -49,6 +54,7 @@ export function ovenCard(telling: Telling, asked: Extract<VapourAsked, { of: 'ov
         (sheet.spray?.solvents ?? []).map(({ solvent }) => solvent),
       ),
       ...(known === undefined ? [words.fanNotMeasured] : []),
+      ...(isDoor ? [words.ovenDoor(opening.faceSquareMetres, telling.figures)] : []),
       ...(duct === undefined ? [words.ovenDuct] : []),
       ...(purge === undefined || isFailed(purge) ? [] : [words.ovenPurge(purge, telling.figures)]),
       words.sumOnly,

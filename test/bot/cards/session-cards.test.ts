@@ -147,6 +147,15 @@ describe('the sums', () => {
     expect(small.text).toContain('oxygen-deficient');
   });
 
+  it('given the area of the oven’s door in place of its duct’s, then it is not counted, and the duct’s is asked for', async () => {
+    const { say } = await talkAfter('set booth oven 4m2');
+    const card = await say('vent oven 2.5kg 90C 0.3m/s');
+    expect(value(card, 'fan-over-oven')).toBeUndefined();
+    expect(card.card.tone).toBe('warn');
+    expect(card.text).toContain("4 m² is a door's area rather than a duct's: it is not counted.");
+    expect(card.text).toContain('Set the area of its exhaust duct');
+  });
+
   it('given an oven load and its exhaust, then the air, what the fan gives, and what was assumed', async () => {
     const { say } = await talkAfter('set booth oven 0.05m2');
     const card = await say('vent oven 800g 90C 2m/s');

@@ -22,6 +22,7 @@ import type {
   Litres,
   MetresPerSecond,
   Minutes,
+  SquareMetres,
 } from '../../../../core/units.ts';
 import type { Figures } from '../../figures.ts';
 import type { Profile } from '../profile.ts';
@@ -210,6 +211,8 @@ export const englishSession = {
     `No sum: no lower explosive limit was read of ${figures.list(named(ids))}. Ask the maker before it is heated.`,
   ovenTooHot: (hottest: Celsius, figures: Figures) =>
     `No sum: its source gives no figure above ${figures.temperature(hottest)}.`,
+  ovenDoor: (area: SquareMetres, figures: Figures) =>
+    `${figures.area(area)} is a door's area rather than a duct's: it is not counted.`,
   ovenDuct:
     'Set the area of its exhaust duct, not of the door: say set booth oven 0.05m2. Then its velocity: vent oven 800g 90C 2m/s.',
   ovenPurge: (purge: Minutes, figures: Figures) => `Fan on for ${figures.minutesUp(purge)} before it is heated.`,

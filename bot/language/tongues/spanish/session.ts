@@ -231,6 +231,7 @@ export function spanishSession(say: Spoken): typeof englishSession {
       `Sin cálculo: no se ha leído el límite inferior de explosividad de ${figures.list(listed(ids))}. Pregunte al fabricante antes de calentarla.`,
     ovenTooHot: (hottest, figures) =>
       `Sin cálculo: su fuente no da cifras por encima de ${figures.temperature(hottest)}.`,
+    ovenDoor: (area, figures) => `${figures.area(area)} es el área de una puerta y no la de un conducto: no se cuenta.`,
     ovenDuct:
       'Fije el área de su conducto de salida, no la de la puerta: fijar cabina horno 0,05m2. Después su velocidad: ventilación horno 800g 90C 2m/s.',
     ovenPurge: (purge, figures) => `Extractor en marcha ${figures.minutesUp(purge)} antes de calentar.`,
