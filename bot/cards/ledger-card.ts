@@ -31,7 +31,7 @@ export function ledgerCard(telling: Telling, { span, rows, totals, parts, limits
         ? []
         : parts.map(({ label, vocGrams }) => records.ledgerPart(label, vocGrams, telling.figures))),
       ...(limits.length === 0 ? [records.noLimits(telling.figures)] : []),
-      records.ledgerRule,
+      records.ledgerRule(telling.shop.crew.spray.law.frame),
     ],
     actions: [tap(telling, 'export', `export ${span.first} to ${span.last} csv`)],
   });

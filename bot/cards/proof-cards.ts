@@ -2,7 +2,8 @@
 
 import { basename } from 'node:path';
 import type { ChainFault, ChainProof } from '../../core/records/chain.ts';
-import { ledgerFields, retention } from '../../core/records/retention.ts';
+import { ledgerFields, retentionUnder } from '../../core/records/retention.ts';
+import { namedAbroad } from '../../core/session/figure-sources.ts';
 import { type Card, makeCard } from './card.ts';
 import { type Telling, tap } from './card-context.ts';
 import { factsOf } from './facts.ts';
@@ -58,14 +59,17 @@ function faultLine(telling: Pick<Telling, 'words' | 'figures'>, fault: ChainFaul
 
 export function keepCard(telling: Telling): Card {
   const { records } = telling.words;
+  const { frame } = telling.shop.crew.spray.law;
   return makeCard(records.keep, 'plain', {
     lines: [
-      ...retention.map(({ id, years, source }) =>
+      ...retentionUnder(frame).map(({ id, years, source }) =>
         years === undefined
           ? records.keepUntil(records.kept[id], records.keptUntil[id] ?? '', source)
           : records.keepYears(records.kept[id], years, source),
       ),
-      ...ledgerFields.map(({ field, source }) => records.ledgerHolds(records.ledgerFields[field], source)),
+      ...ledgerFields.map(({ field, source }) =>
+        records.ledgerHolds(records.ledgerFields[field], namedAbroad(source, frame)),
+      ),
       records.keepRule,
     ],
   });

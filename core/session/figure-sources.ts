@@ -16,6 +16,10 @@ export const figureSourceIds = [
 ] as const;
 export type FigureSourceId = (typeof figureSourceIds)[number];
 
+/** What is of the United States is called so where another law holds. */
+export const namedAbroad = (source: string, frame: LegalFrame): string =>
+  frame !== 'us' && /^(?:\d+ CFR|Maine|a California|MIL-)/.test(source) ? `USA: ${source}` : source;
+
 type Laws = Readonly<Record<LegalFrame, string>>;
 
 /** Named there, with a figure that the project does not keep. */

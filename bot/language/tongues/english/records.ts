@@ -1,5 +1,6 @@
 // Answers about the past, in English: stretches of days, traces, the solvent ledger, proof, paper.
 
+import type { LegalFrame } from '../../../../core/calc/legal-frame.ts';
 import type { Can } from '../../../../core/can/can.ts';
 import type { Applied } from '../../../../core/coat/who-applied.ts';
 import type { Component } from '../../../../core/components.ts';
@@ -161,8 +162,10 @@ export const englishRecords = {
   ledgerSolids: (percent: Percent, figures: Figures) => `  volume solids ${figures.percent(percent)}`,
   ledgerNoFigure: '  No VOC figure: its whole mass counts, the cautious way.',
   ledgerPart: (label: string, voc: Grams, figures: Figures) => `${figures.date(label)}: VOC ${figures.mass(voc)}`,
-  ledgerRule:
-    'Everything weighed counts, thrown away or not; exempt solvents by 40 CFR 51.100(s). A state may exempt fewer.',
+  ledgerRule: (frame: LegalFrame): string =>
+    frame === 'us'
+      ? 'Everything weighed counts, thrown away or not; exempt solvents by 40 CFR 51.100(s). A state may exempt fewer.'
+      : 'Everything weighed counts, thrown away or not. Left out are the solvents that the USA exempts (40 CFR 51.100(s)), acetone among them: ask whether they count here.',
   limit: ({ grams, per }: SettingOf<'voc-limit'>, used: Grams, percent: number, figures: Figures) =>
     `Limit ${figures.mass(grams)} a ${limitPer[per]}: ${figures.mass(used)} so far, ${figures.percent(percent)}`,
   limitPer,

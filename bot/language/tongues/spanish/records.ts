@@ -131,7 +131,10 @@ export const spanishRecords = (say: Spoken): typeof englishRecords => ({
   ledgerSolids: (percent, figures) => `  sólidos en volumen ${figures.percent(percent)}`,
   ledgerNoFigure: '  Sin dato de COV: cuenta toda su masa, por prudencia.',
   ledgerPart: (label, voc, figures) => `${figures.date(label)}: COV ${figures.mass(voc)}`,
-  ledgerRule: `Cuenta todo lo pesado, se tirara o no; ${say.many('solvent')} exentos según 40 CFR 51.100(s). Un estado puede eximir menos.`,
+  ledgerRule: (frame) =>
+    frame === 'us'
+      ? `Cuenta todo lo pesado, se tirara o no; ${say.many('solvent')} exentos según 40 CFR 51.100(s). Un estado puede eximir menos.`
+      : `Cuenta todo lo pesado, se tirara o no. Quedan fuera los ${say.many('solvent')} que exime EE. UU. (40 CFR 51.100(s)), la acetona entre ellos: pregunte si aquí cuentan.`,
   limit: ({ grams, per }, used, percent, figures) =>
     `Límite ${figures.mass(grams)} por ${limitPer[per]}: van ${figures.mass(used)}, ${figures.percent(percent)}`,
   limitPer,

@@ -59,6 +59,7 @@ const phrases: readonly (readonly [RegExp, string])[] = [
   [/\bfourth edition\b/g, 'cuarta edición'],
   [/\bsmall booths\b/g, 'cabinas pequeñas'],
   [/the part itself/g, 'la propia pieza'],
+  [/of carcinogens/g, 'de carcinógenos'],
   [/four volumes/g, 'cuatro volúmenes'],
   [/this rule(?=:)/g, 'esta regla'],
   [/a day or shift(?=:)/g, 'un día o turno'],
