@@ -47,6 +47,8 @@ export interface Card {
   readonly paper?: string;
   /** Asks for that paper once more, where it did not arrive. */
   readonly paperAgain?: CardAction;
+  /** What lies elsewhere on the net, by https. */
+  readonly links?: readonly { readonly label: string; readonly address: string }[];
   /** A copy of the whole record, as it was named. It stays on the machine: only who sits there is told where. */
   readonly copy?: string;
   /** Whom it calls: a front end that can reach them does, and says who was reached; the card itself never does. */
@@ -76,12 +78,20 @@ export function fileNameOf(paper: string): string {
   return paper.slice(paper.indexOf('/') + 1);
 }
 
+/** A maker's paper is opened to be read; what the shop writes of its own is kept. */
+export const isRead = (paper: string): boolean => paper.startsWith('makers-papers/');
+
+/** As they stand in plain text. */
+export const linkLines = ({ links = [] }: Card): readonly string[] =>
+  links.map(({ label, address }) => `${label}: ${address}`);
+
 /** The whole card as plain text: nothing is lost but the taps' ids. */
 export function cardText(card: Card): string {
   return [
     card.title,
     ...card.facts.map((fact) => `  ${fact.label}: ${fact.shown}`),
     ...card.lines.map((line) => `  ${line}`),
+    ...linkLines(card).map((line) => `  ${line}`),
     ...card.hazards.map((hazard) => `  ! ${hazard.text} (${hazard.source})`),
     ...card.actions.map((action) => `  > ${action.label}: ${action.shown ?? action.line}`),
   ].join('\n');

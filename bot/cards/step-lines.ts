@@ -32,8 +32,13 @@ export function stepAsked(telling: Telling, batch: Batch, isFlushed?: true): Ste
   if (step === undefined || isBroken) return { step: undefined, lines: [], actions: [] };
   const { asked } = telling.words.steps.rows[step];
   const answers = [true, false].map((kept) => stepTap(telling, step, kept, batch));
-  return { step, lines: [asked(batch.sheet, telling.figures)], actions: answers };
+  const opened = step === 'papers' ? openTaps(telling, batch.sheet) : [];
+  return { step, lines: [asked(batch.sheet, telling.figures)], actions: [...opened, ...answers] };
 }
+
+/** What is to be read is one tap away, where the sheet names it. */
+const openTaps = (telling: Telling, { id, steps }: Sheet): readonly CardAction[] =>
+  steps?.papers?.named === undefined ? [] : [tap(telling, 'open-papers', `papers ${id}`)];
 
 /** After a flush with what the sheet wants of a strength: how strong the bottle is, where the batch has asked nothing else. */
 export function strengthQuestion(

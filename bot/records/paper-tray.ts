@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { dirname, extname, join, resolve } from 'node:path';
 import type { CrewId } from '../../core/ids.ts';
 
-export const shelves = ['pictures', 'travellers', 'exports'] as const;
+export const shelves = ['pictures', 'travellers', 'exports', 'makers-papers'] as const;
 export type TrayShelf = (typeof shelves)[number];
 
 export interface PaperTray {

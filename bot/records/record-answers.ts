@@ -35,6 +35,7 @@ import { exportText } from './export-file.ts';
 import { ledgerOf, limitsAt, solventCard } from './ledger-questions.ts';
 import { loadNamed, type RecordSource } from './loading.ts';
 import type { PaperTray } from './paper-tray.ts';
+import { papersCard } from './papers-question.ts';
 import { drawPng, pictureOf } from './pictures/draw.ts';
 import { daysDrawings, partDrawings, pictureFrom, pictureRef } from './pictures/picture-refs.ts';
 import { proveRecord } from './proving.ts';
@@ -98,6 +99,8 @@ async function answer(
       return backup(deps, telling, question.file, asker);
     case 'keep':
       return keepCard(telling);
+    case 'papers':
+      return papersCard(deps.papers, telling, question, asker.name);
     default: {
       const never: never = question;
       return never;

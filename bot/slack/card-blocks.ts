@@ -2,7 +2,7 @@
 // somebody typed is parsed. What is too long is cut, and the cut says what is missing; the message's text holds it all.
 
 import type { KnownBlock, RichTextElement } from '@slack/types';
-import type { Card, Tone } from '../cards/card.ts';
+import { type Card, linkLines, type Tone } from '../cards/card.ts';
 import type { Words } from '../language/tongues/tongues.ts';
 import { actionBlocks } from './action-blocks.ts';
 import { limits, tapsNamed } from './limits.ts';
@@ -43,7 +43,7 @@ function messageText(card: Card, { words, mention = [], actFirst, under = [] }: 
   const ids = mention.map((id) => `<@${id}>`).join(' ');
   const facts = card.facts.map((fact) => `${fact.label}: ${fact.shown}`);
   const called = actFirst === true || ids !== '';
-  const said = (called ? [...card.lines, ...facts] : [...facts, ...card.lines]).map(escaped);
+  const said = [...(called ? [...card.lines, ...facts] : [...facts, ...card.lines]), ...linkLines(card)].map(escaped);
   // The title opens the push on a locked phone; who is meant follows at once.
   const title = cutEscaped(escaped(card.title), longest.title) + (ids === '' ? '' : ` ${ids}`);
   const shorten = { shorten: cutEscaped };
@@ -104,7 +104,10 @@ function bodyBlock(card: Card, words: Words, most: number, actFirst: boolean): K
   const lines = kept(card.lines, room - hazards.reduce((sum, line) => sum + line.length + wrapping, 0));
   const inWords = (line: string): RichTextElement[] => [{ type: 'text', text: line === '' ? ' ' : line }];
   const said = lines.map(inWords);
-  const pieces = [...(actFirst ? [...said, ...facts] : [...facts, ...said]), ...hazards.map(inWords)];
+  const links = (card.links ?? []).map(({ label, address }): RichTextElement[] => [
+    { type: 'link', url: address, text: label },
+  ]);
+  const pieces = [...(actFirst ? [...said, ...facts] : [...facts, ...said]), ...links, ...hazards.map(inWords)];
   if (pieces.length === 0) return [];
   const elements = pieces.flatMap((piece, i): RichTextElement[] =>
     i === 0 ? piece : [{ type: 'text', text: '\n' }, ...piece],

@@ -76,7 +76,8 @@ export async function answerQuestion(
     case 'voc':
     case 'verify':
     case 'backup':
-    case 'keep': {
+    case 'keep':
+    case 'papers': {
       const asker = { name: delivery.as, atConsole: delivery.atConsole === true };
       return reply(await recordAnswers.answer(telling, question, asker));
     }

@@ -4,6 +4,7 @@
 import { createHmac } from 'node:crypto';
 import { Hono } from 'hono';
 import { ownValue } from '../../core/own-key.ts';
+import { isRead } from '../cards/card.ts';
 import type { PageDeps } from './page-deps.ts';
 import type { PageEnv } from './page-env.ts';
 import { isSame } from './session.ts';
@@ -23,6 +24,9 @@ const contentTypes: Readonly<Record<string, string>> = {
   csv: 'text/csv; charset=utf-8',
   json: 'application/json; charset=utf-8',
   jsonl: 'application/x-ndjson; charset=utf-8',
+  txt: 'text/plain; charset=utf-8',
+  png: 'image/png',
+  jpg: 'image/jpeg',
 };
 
 export function paperRoutes({ secret, crew, papers }: PageDeps): Hono<PageEnv> {
@@ -35,7 +39,10 @@ export function paperRoutes({ secret, crew, papers }: PageDeps): Hono<PageEnv> {
     const content = papers.read(paper);
     if (content === undefined) return c.notFound();
     c.header('content-type', ownValue(contentTypes, name.split('.').at(-1) ?? '') ?? 'application/octet-stream');
-    c.header('content-disposition', `attachment; filename*=UTF-8''${encodeURIComponent(name)}`);
+    c.header(
+      'content-disposition',
+      `${isRead(paper) ? 'inline' : 'attachment'}; filename*=UTF-8''${encodeURIComponent(name)}`,
+    );
     return c.body(content);
   });
   return app;

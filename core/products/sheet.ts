@@ -161,7 +161,8 @@ export function ovenLaw(oven: NonNullable<Sheet['cure']['oven']>): RateLaw {
 }
 
 export type ReadSheet =
-  | { readonly kind: 'sheet'; readonly sheet: Sheet }
+  /** `papersIn`: the folder in which the papers lie that it names, where it came from a file. */
+  | { readonly kind: 'sheet'; readonly sheet: Sheet; readonly papersIn?: string }
   | { readonly kind: 'faulty'; readonly id: string; readonly faults: readonly SheetFault[] };
 
 /** Reads one file's content. Every fault is listed at once, by file and field. `id` is the file's name without ending. */

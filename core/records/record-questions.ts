@@ -1,6 +1,6 @@
 // Questions about the past, as they can be asked. They only read; a traveller and a backup leave a file behind.
 
-import type { BatchNumber, CanNumber, PartName } from '../ids.ts';
+import type { BatchNumber, CanNumber, PartName, SheetId } from '../ids.ts';
 
 /** ISO, `2026-03-02`. */
 export type IsoDate = string;
@@ -35,4 +35,6 @@ export type RecordQuestion =
   /** `hash`: as it stands on a digest or a traveller, or its beginning. */
   | { readonly ask: 'verify'; readonly hash?: string }
   | { readonly ask: 'backup'; readonly file: string }
-  | { readonly ask: 'keep' };
+  | { readonly ask: 'keep' }
+  /** Of the maker; `paper`: one of them, by its place in the sheet. */
+  | { readonly ask: 'papers'; readonly sheet?: SheetId; readonly paper?: number };

@@ -27,7 +27,10 @@ function sheetsIn(folder: string): readonly ReadSheet[] {
   return readdirSync(folder)
     .filter((name) => name.endsWith('.json'))
     .sort()
-    .map((file) => readSheet(file, readFileSync(join(folder, file), 'utf8')));
+    .map((file) => {
+      const read = readSheet(file, readFileSync(join(folder, file), 'utf8'));
+      return read.kind === 'sheet' ? { ...read, papersIn: join(folder, read.sheet.id) } : read;
+    });
 }
 
 /** Whoever means the shop's own product must not get the invented one, nor the other way round. */

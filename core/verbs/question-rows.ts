@@ -57,6 +57,7 @@ export const questionRows = {
   verify: verb({ hash: spoken('hash') }),
   backup: verb({ file: ownWords('file', { required: true }) }, { endsInWords: true }),
   keep: verb({}),
+  papers: verb({ sheet: sheet('sheet'), paper: count('paper') }),
   vent: verb({
     session: count('session'),
     load: mass('wet-load'),

@@ -1,6 +1,7 @@
 // Questions about the past: `week`, `trace impeller-7`, `find customer harbour`, `export month csv`, `verify 3f9a12`.
 
 import { isFailed } from '../../../core/failed.ts';
+import { known } from '../../../core/known.ts';
 import type {
   ExportForm,
   FindKey,
@@ -16,6 +17,8 @@ import { batchMarks, canMarks, fillers } from '../tongues/english/line-words.ts'
 import { type Token, wordIn } from '../typed/token.ts';
 import { isIgnoredOn } from '../verbs-typed.ts';
 import { type ActLine, leftOver } from './act-line.ts';
+import { figureFor } from './figure-of-slot.ts';
+import { sheetFrom } from './read-names.ts';
 import { dateOf, spanFrom, weekNumbered, whichOf } from './read-span.ts';
 
 /** What is asked of the record is told by spans, keys and names of its own: each has its reader. */
@@ -35,6 +38,7 @@ export const recordReaders: { readonly [Ask in RecordQuestion['ask']]: (act: Act
     return file === '' ? { failed: 'incomplete', needs: ['file'] } : { ask: 'backup', file };
   },
   keep: alone({ ask: 'keep' }),
+  papers: readPapers,
 };
 
 /** A question that nothing is told with. */
@@ -146,6 +150,21 @@ function readTraveller({ tokens, context }: ActLine): RecordQuestion | Fault {
   if (second !== undefined && named !== second) return leftOver(second);
   const of = partFrom(named, context.hearing);
   return isFailed(of) ? of : { ask: 'traveller', of };
+}
+
+/** `papers`, `papers demo-clear`, `papers demo-clear 2`. */
+function readPapers(act: ActLine): RecordQuestion | Fault {
+  const { hearing } = act.context;
+  const said = act.tokens.filter(
+    (token) => token.kind !== 'word' || !(fillers.has(token.word) || isIgnoredOn('papers', token.word, hearing)),
+  );
+  const words = said.filter((token) => token.kind === 'word' || token.kind === 'quoted');
+  const [number, stray] = said.filter((token) => token.kind !== 'word' && token.kind !== 'quoted');
+  const sheet = sheetFrom(act, words);
+  if (isFailed(sheet)) return sheet;
+  if (stray !== undefined) return leftOver(stray);
+  const paper = number === undefined ? undefined : figureFor('paper', number, act.line);
+  return isFailed(paper) ? paper : { ask: 'papers', ...known({ sheet, paper }) };
 }
 
 const formsByWord: ReadonlyMap<string, ExportForm> = new Map([

@@ -1,7 +1,7 @@
 // One post of the conversation: the line that was said, and its card. What is others' own stands folded, in one line.
 
 import { html } from 'hono/html';
-import { type Card, fileNameOf } from '../../cards/card.ts';
+import { type Card, fileNameOf, isRead } from '../../cards/card.ts';
 import { ringLabel } from '../../cards/ring-label.ts';
 import { stampOf } from '../../language/ending.ts';
 import { isFor, ringsFor } from '../conversation.ts';
@@ -35,7 +35,7 @@ function cardHtml({ n, answer }: Post, viewer: Viewer): Html {
   return html`<article class="card ${card.tone} ${kind}" data-code="${answer.code ?? ''}">
 <header><span class="hole">${mark(card)}</span><h2>${card.title}</h2><p class="when">${stands === '' ? '' : html`<span class="kind">${stands}</span> `}<time datetime="${answer.at}">${time}</time></p></header>
 ${card.facts.length === 0 ? '' : html`<dl>${card.facts.map((fact) => html`<div data-fact="${fact.id}"><dt>${fact.label}</dt><dd>${unbroken(fact.shown)}</dd></div>`)}</dl>`}
-${paperHtml(card, viewer)}${card.lines.map((line) => html`<p>${unbroken(line)}</p>`)}
+${paperHtml(card, viewer)}${card.lines.map((line) => html`<p>${unbroken(line)}</p>`)}${linksHtml(card)}
 ${card.hazards.map(({ text, source }) => html`<p class="hazard"><b>!</b> ${text} <small>(${source})</small></p>`)}
 ${imageHtml(card, viewer)}${tapsHtml(card, n, viewer)}${nextHtml(card, answer.at, viewer)}</article>`;
 }
@@ -44,8 +44,16 @@ ${imageHtml(card, viewer)}${tapsHtml(card, n, viewer)}${nextHtml(card, answer.at
 function paperHtml({ paper }: Card, { paperLink }: Viewer): Html | '' {
   if (paper === undefined) return '';
   const name = fileNameOf(paper);
+  if (isRead(paper)) return html`<p><a class="paper" href="${paperLink(paper)}" target="_blank">${name}</a></p>`;
   return html`<p><a class="paper" href="${paperLink(paper)}" download="${name}">${name}</a></p>`;
 }
+
+/** Elsewhere on the net: it learns nothing of this page. */
+const linksHtml = ({ links = [] }: Card): readonly Html[] =>
+  links.map(
+    ({ label, address }) =>
+      html`<p><a class="paper" href="${address}" target="_blank" rel="noopener noreferrer">${label}</a></p>`,
+  );
 
 /** The tone as a word for who hears the page, and as a shape: never colour alone. */
 export function mark({ tone }: Pick<Card, 'tone'>): Html {

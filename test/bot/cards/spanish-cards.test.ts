@@ -34,6 +34,8 @@ const shift = [
   'wait 3m',
   'inertizar 1',
   'stock',
+  'papers',
+  'papers 1',
   'planear 6x0,8m2 pistola 12um lista 13:00',
   'plan 6x0.8m2 brush',
   'plan rail-1 spray',

@@ -188,6 +188,10 @@ export const crewLines: readonly TypedLine[] = [
   ask('backup friday.sqlite', { ask: 'backup', file: 'friday.sqlite' }),
   miss('backup', 'incomplete', ''),
   ask('keep', { ask: 'keep' }),
+  ask('papers', { ask: 'papers' }),
+  ask('Papers of demo-clear 2', { ask: 'papers', sheet: 'demo-clear', paper: 2 }),
+  miss('papers ghost-clear', 'unknown-sheet', 'ghost-clear'),
+  miss('papers demo-clear 2 3', 'left-over', '3'),
   ask('mix?', { ask: 'help', verb: 'mix' }),
   { line: '# scale is back', expected: { kind: 'silence' } },
 ];

@@ -22,6 +22,8 @@ const lines = [
   'wait 3m',
   'blanket 1',
   'stock',
+  'papers',
+  'papers 1',
   'plan 6x0.8m2 spray 12um ready 13:00',
   'part valve-3 serial 4411 job 88 customer zz-1 cast-iron 12mm 0.8m2 max 120C',
   'part plate-12',

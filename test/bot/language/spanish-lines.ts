@@ -212,6 +212,8 @@ export const spanishLines: readonly TypedLine[] = [
   ask('día ayer', { ask: 'day', day: { kind: 'yesterday' } }),
   ask('resumen', { ask: 'day', day: { kind: 'today' } }),
   ask('ahora', { ask: 'now' }),
+  ask('documentos', { ask: 'papers' }),
+  ask('papeles de demo-clear 2', { ask: 'papers', sheet: 'demo-clear', paper: 2 }),
   ask('cuánto falta', { ask: 'now' }),
   ask("what's next", { ask: 'now' }),
   ask('whats next', { ask: 'now' }),

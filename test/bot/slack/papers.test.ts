@@ -1,6 +1,9 @@
 // A paper or an export in Slack: the file itself, where it was asked for, and never a path.
 
 import { afterEach, describe, expect, test } from 'vitest';
+import { makeCard } from '../../../bot/cards/card.ts';
+import { shipped } from '../../../bot/language/tongues/tongues.ts';
+import { cardMessage } from '../../../bot/slack/card-blocks.ts';
 import { gate } from './fake/gate.ts';
 import { bayTwo, openWorkshop, type Workshop, type WorkshopOptions } from './fake/workshop.ts';
 
@@ -61,6 +64,26 @@ describe('a traveller', () => {
     await shop.types('traveller ghost-1');
     expect(shop.fake.files).toEqual([]);
     expect(lastWhisper()).not.toContain('follows');
+  });
+});
+
+describe('a maker’s paper', () => {
+  test('asked for by its tap, comes as a file to who asked', async () => {
+    await aPartWithItsBatch();
+    await shop.writes('papers demo-clear 1', 'UJO');
+    expect(places()).toEqual([['DUJO', undefined, 'demo-clear-instructions.txt']]);
+    expect(shop.fake.files[0]?.content.toString()).toContain('INVENTED FOR PRACTICE');
+    expect(shop.fake.inChannel('DUJO').at(-1)?.text).not.toMatch(anyPath);
+  });
+
+  test('that lies elsewhere on the net, is a link', () => {
+    const links = [{ label: 'Open: instructions', address: 'https://shop.example/own.pdf?a=1&b=2' }];
+    const card = makeCard('Papers of Own Clear', 'plain', { links });
+    const { text, blocks } = cardMessage(card, { words: shipped.wordsIn('en'), showing: 'x' });
+    expect(JSON.stringify(blocks)).toContain(
+      '{"type":"link","url":"https://shop.example/own.pdf?a=1&b=2","text":"Open: instructions"}',
+    );
+    expect(text).toContain('Open: instructions: https://shop.example/own.pdf?a=1&amp;b=2');
   });
 });
 

@@ -20,7 +20,8 @@ const short: Readonly<Record<PaperKind, string>> = {
 /** Of the papers where the sheet names them, else its own. */
 function revision({ revision, steps }: Pick<Sheet, 'revision' | 'steps'>, figures: Figures): string {
   const named = steps?.papers?.named;
-  if (named === undefined) return `revision ${revision}`;
+  const all = new Set(named?.map((paper) => paper.revision) ?? [revision]);
+  if (named === undefined || all.size === 1) return `revision ${[...all].join()}`;
   return figures.list(named.map((paper) => `${short[paper.of]} revision ${paper.revision}`));
 }
 

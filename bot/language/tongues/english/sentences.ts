@@ -227,6 +227,7 @@ const buttons = {
   meant: 'You meant',
   again: 'Say it again',
   'ask-again': 'Ask for it again',
+  'open-papers': 'Open the papers',
   bears: 'Bears it',
   'step-yes': 'It is so',
   'step-no': 'It is not so',

@@ -56,6 +56,7 @@ export const slotNames: Readonly<Record<Slot, string>> = {
   'filter-grade': 'grade of the filter',
   'filter-material': 'glass-fibre, nylon, polypropylene or stainless-mesh',
   'filtered-into': 'second-vessel or same-vessel',
+  paper: 'which paper, by its number',
   conductivity: 'conductivity',
   extract: 'extract',
   salts: englishTerms.salts.one,

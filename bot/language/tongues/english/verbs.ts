@@ -48,6 +48,7 @@ export const englishVerbs: VerbsTyped = {
     verbWords('prestir, pre-stir, prestirred, stir can, stirred can, stirring can', 'prestir 3', 'can, tin, hand'),
   ),
   discard: verbWords('discard, discarded, scrap, scrapped', 'discard 3 gelled in the can'),
+  papers: verbWords('papers, data sheets', 'papers', 'of, sheet, sds'),
   stock: verbWords('stock, cans', 'stock'),
   plan: verbWords('plan, planning', 'plan 6x0.8m2 spray 12um ready 13:00'),
   prep: verbWords('prep, prepared, prepped, blasted', 'prep impeller-7 sa2.5 60um', 'profile, to', { salts: 'salt' }),

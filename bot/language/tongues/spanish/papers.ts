@@ -15,7 +15,8 @@ const short: Readonly<Record<PaperKind, string>> = {
 
 export function papersRevisionSaid({ revision, steps }: Pick<Sheet, 'revision' | 'steps'>, figures: Figures): string {
   const named = steps?.papers?.named;
-  if (named === undefined) return `revisión ${revision}`;
+  const all = new Set(named?.map((paper) => paper.revision) ?? [revision]);
+  if (named === undefined || all.size === 1) return `revisión ${[...all].join()}`;
   return figures.list(named.map((paper) => `${short[paper.of]} revisión ${paper.revision}`));
 }
 

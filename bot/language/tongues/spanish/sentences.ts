@@ -229,6 +229,7 @@ const buttonsOf = (say: Spoken): Readonly<Record<ButtonId, string>> => ({
   meant: 'Quiso decir',
   again: 'Repítalo',
   'ask-again': 'Pídalo otra vez',
+  'open-papers': 'Abrir los documentos',
   bears: 'Lo aguanta',
   'step-yes': 'Así es',
   'step-no': 'No es así',

@@ -56,6 +56,7 @@ export const spanishSlots = (say: Spoken): Readonly<Record<Slot, string>> => ({
   'filter-grade': 'grado del filtro',
   'filter-material': 'fibra-vidrio, nailon, polipropileno o malla',
   'filtered-into': 'otro recipiente o mismo recipiente',
+  paper: 'qué documento, por su número',
   conductivity: 'conductividad',
   extract: 'extracto',
   salts: 'sales',

@@ -95,6 +95,7 @@ export const spanishVerbs: VerbsTyped = {
     'desechar, desecha, desechada, desechado, desecho, descartar, descartada, tirar lata, tiro lata, tirada lata, tirado bote',
     'desechar 3 gelificada en la lata',
   ),
+  papers: verbWords('documentos, papeles, fichas', 'documentos'),
   stock: verbWords('existencias, inventario, latas', 'existencias'),
   plan: verbWords('planear, planificar, calcular', 'planear 6x0,8m2 pistola 12um lista 13:00'),
   prep: verbWords(
