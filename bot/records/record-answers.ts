@@ -2,7 +2,6 @@
 // answer as a card. What leaves a file behind goes through the paper tray.
 
 import type { DayAsked } from '../../core/commands.ts';
-import { peopleFrom, roleMissing } from '../../core/crew/who-may.ts';
 import { type CanNumber, canStream, nameIn, nounOf, numberIn, partStream, type StreamId } from '../../core/ids.ts';
 import { inNaturalOrder } from '../../core/natural-order.ts';
 import { exportRows } from '../../core/records/export-rows.ts';
@@ -27,9 +26,10 @@ import { type Card, makeCard } from '../cards/card.ts';
 import { type Telling, tap } from '../cards/card-context.ts';
 import { type Found, findCard } from '../cards/find-card.ts';
 import { periodCard } from '../cards/period-card.ts';
-import { backupCard, keepCard, proofCard } from '../cards/proof-cards.ts';
+import { keepCard, proofCard } from '../cards/proof-cards.ts';
 import { batchRunCard, partRunCard } from '../cards/run-card.ts';
 import { batchTraceCard, canTraceCard, lotTraceCard, partTraceCard } from '../cards/trace-cards.ts';
+import { type Asker, copyOfRecord } from './copy-of-record.ts';
 import { tellingDay } from './day-question.ts';
 import { exportText } from './export-file.ts';
 import { ledgerOf, limitsAt, solventCard } from './ledger-questions.ts';
@@ -43,12 +43,6 @@ import { writeTraveller } from './traveller-question.ts';
 
 export interface RecordAnswersDeps extends RecordSource {
   readonly papers: PaperTray;
-}
-
-export interface Asker {
-  readonly name: string;
-  /** Sits at the machine itself: may name any path. */
-  readonly atConsole: boolean;
 }
 
 export interface RecordAnswers {
@@ -96,7 +90,7 @@ async function answer(
     case 'verify':
       return proofCard(telling, await proveRecord(store.archive, crew, question.hash));
     case 'backup':
-      return backup(deps, telling, question.file, asker);
+      return copyOfRecord(deps, telling, question.file, asker);
     case 'keep':
       return keepCard(telling);
     case 'papers':
@@ -225,29 +219,6 @@ function streamsFound(
   const named = key === 'any' ? [partStream(value.toLowerCase())] : [];
   const can = key === 'any' && /^\d{1,7}$/.test(value) ? [canStream(Number(value))] : [];
   return [...new Set([...named, ...booked, ...can])].slice(0, mostFound);
-}
-
-async function backup(
-  { executor, store, papers }: RecordAnswersDeps,
-  telling: Telling,
-  file: string,
-  asker: Asker,
-): Promise<Card> {
-  const { records } = telling.words;
-  const missing = roleMissing(telling.shop.crew, asker.name, { say: 'backup' });
-  if (missing !== undefined) {
-    const who = peopleFrom(telling.shop.crew, missing);
-    return makeCard(records.backupRole, 'stop', { lines: [records.backupWho(who, telling.figures)] });
-  }
-  const path = papers.copyPath(file, asker.atConsole);
-  if (path === undefined) return makeCard(records.backupName, 'warn');
-  try {
-    await executor.giveHash('backup', telling.now);
-    await store.archive.backup(path);
-    return backupCard(telling, file);
-  } catch (error) {
-    return makeCard(records.backupFailed(error instanceof Error ? error.message : String(error)), 'stop');
-  }
 }
 
 async function dayOf(deps: RecordAnswersDeps, telling: Telling, asked: DayAsked): Promise<Card> {

@@ -25,9 +25,9 @@ describe('papers', () => {
     const told = await say('papers');
     expect(told.card.title).toBe('Papers of Demo Clear');
     expect(told.card.lines.slice(0, 4)).toEqual([
-      '1. Demo Clear, how to use it: instructions, revision 1',
-      '2. Demo Clear Part A (invented): safety data sheet of Part A, revision 1',
-      '3. Demo Clear Part B (invented): safety data sheet of Part B, revision 1',
+      '1. Demo Clear: instructions, revision 1',
+      '2. Demo Clear A: safety data sheet of Part A, revision 1',
+      '3. Demo Clear B: safety data sheet of Part B, revision 1',
       'Nobody has said that they have read them.',
     ]);
     expect(taps(told)).toMatchObject({ 'open-1': 'papers demo-clear 1', 'step-yes': 'confirm papers yes' });
@@ -41,7 +41,7 @@ describe('papers', () => {
   it('given one is opened, then its file lies in the tray as the maker gave it, and it can be asked for again', async () => {
     const { say } = await talkAfter();
     const { card } = await say('papers 2');
-    expect([card.title, card.paper]).toEqual(['Demo Clear Part A (invented)', 'makers-papers/demo-clear-safety-a.txt']);
+    expect([card.title, card.paper]).toEqual(['Demo Clear A', 'makers-papers/demo-clear-sds-a.txt']);
     expect(card.paperAgain?.line).toBe('papers demo-clear 2');
     expect((await say('papers demo-clear 9')).card.title).toBe('There is no paper 9: there are 3');
   });
@@ -69,9 +69,9 @@ describe('papers', () => {
     const told = await say('documentos');
     expect([told.card.title, told.card.lines[0]]).toEqual([
       'Documentos de Demo Clear',
-      '1. Demo Clear, how to use it: instrucciones, revisión 1',
+      '1. Demo Clear: instrucciones, revisión 1',
     ]);
-    expect((await say('documentos demo-clear 2')).card.paper).toBe('makers-papers/demo-clear-safety-a.txt');
+    expect((await say('documentos demo-clear 2')).card.paper).toBe('makers-papers/demo-clear-sds-a.txt');
   });
 });
 

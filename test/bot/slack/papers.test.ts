@@ -71,7 +71,7 @@ describe('a maker’s paper', () => {
   test('asked for by its tap, comes as a file to who asked', async () => {
     await aPartWithItsBatch();
     await shop.writes('papers demo-clear 1', 'UJO');
-    expect(places()).toEqual([['DUJO', undefined, 'demo-clear-instructions.txt']]);
+    expect(places()).toEqual([['DUJO', undefined, 'demo-clear-tds.txt']]);
     expect(shop.fake.files[0]?.content.toString()).toContain('INVENTED FOR PRACTICE');
     expect(shop.fake.inChannel('DUJO').at(-1)?.text).not.toMatch(anyPath);
   });

@@ -77,15 +77,15 @@ describe('a maker’s paper', () => {
   test('is opened as what it is, by a link of its card, and no other file of its folder has one', async () => {
     const { html } = (await kari.say('Kari', 'papers demo-clear 2')).body;
     const link = linkIn(html);
-    expect(link).toContain('/papers/makers-papers/demo-clear-safety-a.txt?key=');
+    expect(link).toContain('/papers/makers-papers/demo-clear-sds-a.txt?key=');
     expect(html).not.toContain('download=');
     const opened = await kari.request(link);
     expect([opened.status, opened.headers.get('content-type')]).toEqual([200, 'text/plain; charset=utf-8']);
-    expect(opened.headers.get('content-disposition')).toBe("inline; filename*=UTF-8''demo-clear-safety-a.txt");
+    expect(opened.headers.get('content-disposition')).toBe("inline; filename*=UTF-8''demo-clear-sds-a.txt");
     expect(opened.headers.get('x-content-type-options')).toBe('nosniff');
     expect(await opened.text()).toContain('INVENTED FOR PRACTICE');
     expect((await stranger.request(link)).status).toBe(403);
-    for (const other of ['demo-clear-safety-b.txt', 'demo-clear.json', '..%2Fpage-secret']) {
+    for (const other of ['demo-clear-sds-b.txt', 'demo-clear.json', '..%2Fpage-secret']) {
       expect((await kari.request(signed(`makers-papers/${other}`))).status, other).toBe(404);
     }
   });

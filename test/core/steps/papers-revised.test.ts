@@ -39,9 +39,11 @@ const papers = (revision: string): Sheet['steps'] => ({
   papers: { named: [paper('instructions', revision), paper('safety-a', '1')], source: 'invented for the test' },
 });
 
+const unnamed = (sheet: Sheet): Sheet => ({ ...sheet, steps: { papers: { source: 'invented for the test' } } });
+
 describe('the papers of a sheet that does not name them', () => {
   it('given a new revision of the sheet, then each who has read the last one is asked again', async () => {
-    const { shift, mend, asked } = await withSheet();
+    const { shift, mend, asked } = await withSheet(unnamed);
     for (const line of ['08:01 confirm papers yes', '08:01 @omar: confirm papers yes', '08:02 mix 1kg'])
       await shift.when(line);
     expect(await asked(1)).toBeUndefined();
@@ -54,7 +56,7 @@ describe('the papers of a sheet that does not name them', () => {
   });
 
   it('given a typo mended in a sheet of the same revision, then nobody is asked again', async () => {
-    const { shift, mend, asked } = await withSheet();
+    const { shift, mend, asked } = await withSheet(unnamed);
     await shift.when('08:01 confirm papers yes');
     mend({ name: 'Demo Clear (mended)' });
     await shift.when('08:02 mix 1kg');
